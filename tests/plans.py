@@ -12,8 +12,8 @@ from dataclasses import dataclass, replace
 from itertools import groupby
 
 from stepper.craft.stitches import Kind, find_stitch, stitch
-from stepper.plan.lengthen import renumbered
 from stepper.plan.model import Checkpoint, Group, Item, Plan, Round, Run, Stretch, flatten
+from stepper.plan.under_way.lengthen import renumber_rounds
 
 _TOKEN = re.compile(r"\(|\)x\d+|[^\s()]+")
 
@@ -76,7 +76,7 @@ def plan(
             count = rounds[-1].after
     return Plan(
         title=title,
-        rounds=renumbered(tuple(rounds)),
+        rounds=renumber_rounds(tuple(rounds)),
         stretches=stretches,
         units=units,
         yarns=yarns if yarns is not None else {"MC": "chalk", "A": "pine", "B": "ember"},

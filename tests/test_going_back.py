@@ -11,13 +11,13 @@ import pytest
 
 from stepper.plan.model import Plan
 from stepper.session import cues
+from stepper.session.counting.tally import count_at
 from stepper.session.cues import Cue
 from stepper.session.events import Remedied
 from stepper.session.fault.inquiry import inquire
 from stepper.session.machine import Session
 from stepper.session.state import Asking, Position, Seen
 from stepper.session.steps import By
-from stepper.session.tally import count_at
 from tests.fixtures import SAMPLES, plan_named
 from tests.playbook import AT, after, opened
 

@@ -51,8 +51,8 @@ RECORDS = {
     "stepper/project/draft.py",
     "stepper/plan/model.py",
     "stepper/plan/drafts.py",
-    "stepper/plan/in_hand.py",
-    "stepper/plan/needles.py",
+    "stepper/plan/state/in_hand.py",
+    "stepper/plan/state/needles.py",
     "stepper/language/wordings.py",
     "stepper/session/cues.py",
     "stepper/session/events.py",
@@ -382,20 +382,6 @@ IRREGULAR = {
 }
 """Participles that do not end as the regular ones do."""
 
-NAMED_BY_A_PARTICIPLE = {
-    *("craft/manners:spaced", "craft/phrases:spoken", "craft/phrases:printed", "plan/abbreviate:shown"),
-    *("plan/absorb:absorbed", "plan/absorb:refitted", "plan/alter:altered", "plan/blend:tried"),
-    *("plan/chart_rounds:following", "plan/columns:laid", "plan/columns:carried", "plan/columns:filled"),
-    *("plan/columns:traced", "plan/evenly:tallied", "plan/evenly:purled", "plan/fingerprint:knitted"),
-    *("plan/fitting_counts:priced", "plan/lengthen:corrected", "plan/lengthen:renumbered"),
-    *("plan/numbered_rounds:ordered", "plan/repeated_rounds:filled", "plan/respace:respaced"),
-    *("plan/row_facing:mirrored", "plan/run_repeats:joined", "plan/size_alone:quoted"),
-    *("plan/sources_in_hand:picked", "plan/strand_remarks:catching", "project/elements:named"),
-    *("project/parsing:parsed", "project/quoting:listed", "project/unsupported:unsupported"),
-    *("project/written:written", "session/fault/ways:costing"),
-}
-"""Functions of before this rule, module and name; one that is renamed goes off this list, none is added."""
-
 
 def participles(source: str) -> set[str]:
     """Return the public functions of a module that are named by a participle alone."""
@@ -411,7 +397,7 @@ def test_a_function_is_named_by_what_it_does() -> None:
         for name in participles(path.read_text(encoding="utf-8"))
     }
 
-    assert found <= NAMED_BY_A_PARTICIPLE
+    assert found == set()
 
 
 def test_the_guard_sees_a_made_up_participle() -> None:

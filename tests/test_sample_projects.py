@@ -21,16 +21,16 @@ from stepper.plan.materials import float_limit
 from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.reader import read_project
-from stepper.report.fit_report import FitReport, report_fit
-from stepper.report.measurements import measure_garment
-from stepper.report.measuring import Measurement
-from stepper.report.ranking import find_present
+from stepper.report.fit.ranking import find_present
+from stepper.report.fit.report import FitReport, report_fit
+from stepper.report.measure.measurements import measure_garment
+from stepper.report.measure.measuring import Measurement
 from stepper.report.yarn import list_yarns
 from stepper.sitting.project_file import load_project
 from tests.fixtures import plans_of, project_of
 from tests.invariants import broken_invariants
+from tests.project.page.test_file_text import assert_it_stands_there, shape
 from tests.project.printing import printed
-from tests.project.test_written import assert_it_stands_there, shape
 from tests.report.test_yarn import area_rule_m
 
 FOLDER = Path(__file__).parents[1] / "sample_projects"

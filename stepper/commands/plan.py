@@ -12,10 +12,10 @@ from stepper.craft.spacing import gaps_between
 from stepper.errors import SurroundingsError
 from stepper.language.even_words import LOOKS, NAMES
 from stepper.language.phrasing import say_round
-from stepper.plan.abbreviate import in_its_yarn
 from stepper.plan.alike import fold_alike
 from stepper.plan.export import plan_document
 from stepper.plan.model import Plan, Round
+from stepper.plan.stitches.abbreviate import in_its_yarn
 from stepper.sitting.project_file import LoadedProject, load_project
 
 
@@ -65,7 +65,7 @@ def write_page_file(loaded: LoadedProject, target: Path) -> None:
     """
     # Loaded here: the page needs the yarn table and the drawings; the plain text needs neither.
     from stepper.commands.yarn import list_rows
-    from stepper.report.page import write_page
+    from stepper.report.sheet.page import write_page
 
     plan, yarns = list_rows(loaded)
     beside = target.with_name(target.name + "-new")

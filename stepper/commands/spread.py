@@ -6,12 +6,12 @@ import argparse
 from collections.abc import Iterator
 
 from stepper.craft.gauge import Gauge
-from stepper.craft.manners import Manner, Spaced, spaced
-from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, printed
+from stepper.craft.manners import Manner, Spaced, space_changes
+from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, print_phrase
 from stepper.craft.spacing import count_gaps
 from stepper.errors import ProjectError
 from stepper.language.even_words import LOOKS
-from stepper.plan.fitting_counts import costs, nearest_counts
+from stepper.plan.state.fitting_counts import costs, nearest_counts
 
 _ALIKE = "Look: all gaps are alike."
 
@@ -72,7 +72,7 @@ def run(args: argparse.Namespace) -> int:
     change = MAKE_ONE if after > before else KNIT_TOGETHER
     manner = Manner(args.manner)
     try:
-        round_ = spaced(before, abs(after - before), change=change, flat=args.flat, manner=manner)
+        round_ = space_changes(before, abs(after - before), change=change, flat=args.flat, manner=manner)
     except ValueError as error:
         raise ProjectError(f"{before} to {after} is not possible in one round: {error}") from None
     for line in _told(round_, before, after, change, manner):
@@ -86,7 +86,7 @@ def _told(round_: Spaced, before: int, after: int, change: str, manner: Manner) 
     word = ("increase" if after > before else "decrease") + ("s" if number > 1 else "")
     sizes = ", ".join(f"{times} of {gap}" for gap, times in count_gaps(round_.gaps))
     yield f"{before} to {after}: {number} {word}" + (f", gaps {sizes}." if sizes else ".")
-    yield printed(round_.phrase, change)
+    yield print_phrase(round_.phrase, change)
     if round_.off == 0:
         yield "Every change stands at its even place."
     else:

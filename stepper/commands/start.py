@@ -7,11 +7,11 @@ import sys
 from pathlib import Path
 
 from stepper.errors import ProjectError, SurroundingsError
-from stepper.project.asked import QUESTIONS, default_of, first_file
-from stepper.project.pasted import MARK, take_apart
-from stepper.project.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
+from stepper.project.page.file_text import WrittenFile, write_file
+from stepper.project.page.pasted import MARK, take_apart
+from stepper.project.page.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
+from stepper.project.page.questions import QUESTIONS, default_of, first_file
 from stepper.project.source import MAX_BYTES
-from stepper.project.written import WrittenFile, written
 from stepper.sitting.project_file import load_project
 
 _MOST_TRIES = 5
@@ -114,7 +114,7 @@ def _decoded(raw: bytes) -> str:
 
 
 def _from_text(path: Path, text: str) -> None:
-    made = written(take_apart(text))
+    made = write_file(take_apart(text))
     _save(path, made.text)
     print(_summary(path, made))
     print(_checked(path))

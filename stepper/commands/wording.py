@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 
 from stepper.errors import ProjectError
-from stepper.project.reference import about, reference
+from stepper.project.rewording.reference import about, reference
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:

@@ -66,7 +66,7 @@ class Spaced:
     """Words of the phrase as it is said."""
 
 
-def spaced(
+def space_changes(
     stitches: int, changes: int, *, change: str, flat: bool, manner: Manner = Manner.SAYABLE
 ) -> Spaced:
     """Place the changes of a round.

@@ -13,7 +13,7 @@ How it is said so that the ear can tell what is repeated:
   then said as "all this 3 times: …".
 
 The measure of a phrase is its words as said, numbers in words: "knit twenty one, make one, six times" has
-seven. Numbers are figures in what `spoken` returns; they become words where it is spoken. No I/O.
+seven. Numbers are figures in what `speak_phrase` returns; they become words where it is spoken. No I/O.
 """
 
 from __future__ import annotations
@@ -97,7 +97,7 @@ def _leaves(phrase: Sequence[Part]) -> Iterator[Stretch | Plain]:
             yield part
 
 
-def spoken(phrase: Sequence[Part], change: str, plain: str = "k") -> str:
+def speak_phrase(phrase: Sequence[Part], change: str, plain: str = "k") -> str:
     """Say a phrase, with its numbers in figures.
 
     Args:
@@ -208,7 +208,7 @@ def number_words(number: int) -> int:
     return (number_words(thousands) + 1 if thousands else 0) + (2 if hundreds else 0) + last
 
 
-def printed(phrase: Sequence[Part], change: str) -> str:
+def print_phrase(phrase: Sequence[Part], change: str) -> str:
     """Write a phrase in the trade's abbreviations: "[(k4, m1) 4 times, (k3, m1) 3 times] 8 times"."""
     return ", ".join(_printed(part, change) for part in phrase)
 
@@ -218,7 +218,7 @@ def _printed(part: Part, change: str) -> str:
         return f"k{part.stitches}"
     if isinstance(part, Repeat):
         start, end = "[]" if part.nested else "()"
-        return f"{start}{printed(part.parts, change)}{end} {part.times} times"
+        return f"{start}{print_phrase(part.parts, change)}{end} {part.times} times"
     once = f"k{part.gap}, {change}" if part.gap else change
     if part.times == 1:
         return once

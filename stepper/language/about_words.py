@@ -18,8 +18,8 @@ from stepper.language.measures import length, plural, weight
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import place_name, round_name, round_word, sentence_case
 from stepper.plan.model import Plan, Round
-from stepper.session import about, about_ahead, about_round
 from stepper.session.effects import Effect, Lead, TellFinished
+from stepper.session.questions import about, about_ahead, about_round
 from stepper.session.state import Position
 
 SHORT_WORDS: Final = 20

@@ -6,8 +6,8 @@ from typing import assert_never
 
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
-from stepper.plan.carry import Change, ChangeKind
-from stepper.plan.resuming import PlaceChoice
+from stepper.plan.under_way.carry import Change, ChangeKind
+from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.session.effects import AskPlace, TellChanges, TellChosen
 
 MOST_TOLD = 4

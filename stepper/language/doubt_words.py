@@ -8,7 +8,7 @@ from typing import Any, Final, assert_never
 
 from stepper.language.measures import length, plural
 from stepper.plan.model import Plan
-from stepper.session.doubts import AskBack, TellDismissed
+from stepper.session.counting.doubts import AskBack, TellDismissed
 from stepper.session.effects import Effect
 from stepper.session.state import DoubtKind
 

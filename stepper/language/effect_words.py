@@ -28,10 +28,10 @@ from stepper.language.places import (
 from stepper.language.yarn_left import tell_yarn_left
 from stepper.plan.model import Group, Plan, Round
 from stepper.session import answers, due, effects
+from stepper.session.counting.tally import Shaping, shaping_at
 from stepper.session.effects import Effect, Lead, ReadingChange
 from stepper.session.state import Position
 from stepper.session.steps import StepPart
-from stepper.session.tally import Shaping, shaping_at
 
 
 def tell_effect(effect: Effect, plan: Plan) -> str:

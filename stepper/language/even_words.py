@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from stepper.craft.manners import MOST_GAPS_OFF, Manner
-from stepper.craft.phrases import Part, Plain, Repeat, Stretch, spoken
+from stepper.craft.phrases import Part, Plain, Repeat, Stretch, speak_phrase
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Item, Round, Run
 
@@ -44,7 +44,7 @@ def said_evenly(items: Sequence[Item], round_: Round) -> str | None:
         return None
     if len({run.yarn for run in round_.runs}) != 1:
         return None
-    return spoken(_phrase(items, changes[0]), changes[0], plain[0] if plain else "k")
+    return speak_phrase(_phrase(items, changes[0]), changes[0], plain[0] if plain else "k")
 
 
 def _phrase(items: Iterable[Item], change: str) -> tuple[Part, ...]:

@@ -10,7 +10,7 @@ from typing import Final
 from stepper.language.vocabulary import recommend_wordings
 from stepper.plan.model import Plan
 from stepper.session.effects import TellHelp
-from stepper.session.topics import HelpWith
+from stepper.session.questions.topics import HelpWith
 
 GROUPS: Final[Mapping[HelpWith, tuple[str, ...]]] = MappingProxyType(
     {

@@ -17,8 +17,8 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.language.aloud import spell_out
 from stepper.language.even_words import said_evenly
 from stepper.language.numbers import LARGEST, words
-from stepper.plan.abbreviate import shown
 from stepper.plan.model import Group, Item, Plan, Round, Run
+from stepper.plan.stitches.abbreviate import leave_out_rests
 
 _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
 
@@ -67,7 +67,7 @@ def said_items(items: tuple[Item, ...], round_: Round, plan: Plan) -> str:
         if whole:
             return whole
     if items == round_.phrase:
-        items = shown(items)
+        items = leave_out_rests(items)
     said = said_evenly(items, round_) if round_.evenly and round_.shaping else None
     if said is None:
         said = _said_parts(items, _Manner.of(round_, plan))

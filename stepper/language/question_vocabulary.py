@@ -10,7 +10,7 @@ from typing import Final
 
 from stepper.language.wordings import Wording
 from stepper.session import cues
-from stepper.session.topics import Topic
+from stepper.session.questions.topics import Topic
 
 
 def _about(topic: Topic, says: str, *spoken: str, typed: tuple[str, ...] = ()) -> Wording:

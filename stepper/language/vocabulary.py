@@ -23,8 +23,8 @@ from stepper.language.fault_vocabulary import FAULT_WORDINGS
 from stepper.language.question_vocabulary import QUESTION_WORDINGS
 from stepper.language.wordings import Wording
 from stepper.session import cues
+from stepper.session.questions.topics import HelpWith
 from stepper.session.steps import By
-from stepper.session.topics import HelpWith
 
 VOCABULARY: Final[tuple[Wording, ...]] = (
     Wording(

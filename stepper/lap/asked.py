@@ -17,8 +17,8 @@ from stepper.language.remedy_words import name_remedy
 from stepper.plan.model import Plan
 from stepper.screen.ui_state import pick_number_cue
 from stepper.session import cues
+from stepper.session.counting.doubts import ask_back
 from stepper.session.cues import Cue
-from stepper.session.doubts import ask_back
 from stepper.session.effects import AskLook, Effect, TellStep
 from stepper.session.fault.inquiry import Inquiry, inquire
 from stepper.session.fault.respond import TellLadder, ask_next

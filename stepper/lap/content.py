@@ -11,7 +11,7 @@ from stepper.lap.asked import find_question, say_what_number_does
 from stepper.lap.ports import Sight
 from stepper.lap.squares import describe_strip, list_yarns, yarn_numbers
 from stepper.plan.model import Round
-from stepper.plan.strand_remarks import catches_of
+from stepper.plan.yarn.strand_remarks import catches_of
 from stepper.screen.ahead import list_facts, list_progress, say_duration
 from stepper.screen.count_badge import count_expected, judge_count
 from stepper.screen.device_status import DeviceStatus, EarsState, MouthState
@@ -19,7 +19,7 @@ from stepper.screen.rows import clean
 from stepper.screen.scene import Scene
 from stepper.screen.strip import part_in_hand, place_within
 from stepper.screen.yoke_page import rings_of
-from stepper.session.count_timing import pace_of
+from stepper.session.counting.count_timing import pace_of
 
 
 def describe_sight(sight: Sight, *, here: bool, room: int, speaking: bool) -> dict[str, Any]:

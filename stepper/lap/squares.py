@@ -17,7 +17,7 @@ from stepper.screen.scene import Scene
 from stepper.screen.strip import Window, part_in_hand, rounds_above, rounds_below, window_of
 from stepper.screen.yarns import Yarns
 from stepper.screen.yoke_page import rings_of
-from stepper.session.tally import markers_in
+from stepper.session.counting.tally import markers_in
 
 LEAST_ROOM, MOST_ROOM = 4, 120
 """Fewest and most stitches of a round that are sent. Unit: stitches."""

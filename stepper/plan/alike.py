@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from stepper.plan.abbreviate import yarns_of
 from stepper.plan.model import Round
+from stepper.plan.stitches.abbreviate import yarns_of
 
 
 def fold_alike(rounds: Sequence[Round]) -> Iterator[tuple[Round, Round]]:

@@ -44,7 +44,7 @@ class Altered:
     """Sections that begin with a needle of the knitter's own."""
 
 
-def altered(project: Project) -> Altered:
+def apply_rules(project: Project) -> Altered:
     """Apply the rules that change lines.
 
     A rule about length, count, bind-off or rib that finds nothing to alter is reported; one about bobbles or

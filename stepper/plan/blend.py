@@ -9,15 +9,15 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from stepper.craft.spacing import count_gaps, gaps_between
-from stepper.plan.alter import Altered, altered
+from stepper.plan.alter import Altered, apply_rules
+from stepper.plan.checks.findings import problems_of
 from stepper.plan.compile import SecondReading, work_as_knitted
 from stepper.plan.drafts import DraftRound
-from stepper.plan.findings import problems_of
 from stepper.plan.finish import shaping_places
 from stepper.plan.model import flatten
-from stepper.plan.needles import Needles
-from stepper.plan.run_repeats import laid_flat
-from stepper.plan.size_alone import LinesAlone, lines_alone, lines_labelled_once, spreads_change
+from stepper.plan.state.needles import Needles
+from stepper.plan.state.size_alone import LinesAlone, lines_alone, lines_labelled_once, spreads_change
+from stepper.plan.stitches.run_repeats import laid_flat
 from stepper.project.instructions import Evenly, Line
 from stepper.project.model import Project, Switch
 
@@ -61,9 +61,9 @@ def blends(project: Project, readings: frozenset[SecondReading] = frozenset()) -
         readings: As `stepper.plan.compile.compile_plan` found them.
     """
     sizes = range(len(project.sizes))
-    own = altered(project)
+    own = apply_rules(project)
     like = work_as_knitted(replace(project, switches=()), readings, own=own)
-    alone = [tried(project, size, size, "", readings, like, own) for size in sizes]
+    alone = [try_sizes(project, size, size, "", readings, like, own) for size in sizes]
     yield from alone
     counts = [lines_alone(each.rounds) for each in alone]
     for line in lines_labelled_once(project):
@@ -74,7 +74,7 @@ def blends(project: Project, readings: frozenset[SecondReading] = frozenset()) -
             for size in sizes:
                 if then == size or not (spreads or _meet(line, counts[size], counts[then])):
                     continue
-                blend = tried(project, size, then, line.label or "", readings, like, own)
+                blend = try_sizes(project, size, then, line.label or "", readings, like, own)
                 if blend.works or spreads:
                     yield blend
 
@@ -85,7 +85,7 @@ def _meet(line: Line, one: LinesAlone, other: LinesAlone) -> bool:
     return bool(mine and yours) and mine[0].before == yours[0].before
 
 
-def tried(
+def try_sizes(
     project: Project,
     size: int,
     then: int,

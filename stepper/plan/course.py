@@ -5,14 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from stepper.plan.alter import PLAIN_CHART, Altered, size_in
-from stepper.plan.another_part import copy_of, lines_of, part_meant, rows_meant
-from stepper.plan.line_in_hand import begin_line
-from stepper.plan.needles import Needles, PartReachedError
-from stepper.plan.reversed_part import match_other_side, work_reversed
-from stepper.plan.section_lines import blocks, work_block
-from stepper.plan.short_row_method import turned_in
-from stepper.plan.size_alone import AloneIn, why_unmet
-from stepper.plan.working import work
+from stepper.plan.lines.another_part import copy_of, lines_of, part_meant, rows_meant
+from stepper.plan.lines.line_in_hand import begin_line
+from stepper.plan.lines.reversed_part import match_other_side, work_reversed
+from stepper.plan.lines.section_lines import blocks, work_block
+from stepper.plan.lines.short_row_method import turned_in
+from stepper.plan.lines.working import work
+from stepper.plan.state.needles import Needles, PartReachedError
+from stepper.plan.state.size_alone import AloneIn, why_unmet
 from stepper.project.instructions import AsPart, Line
 from stepper.project.model import Project, Section, Switch
 

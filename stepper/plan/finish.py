@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from stepper.craft.manners import Manner
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.abbreviate import instruction
 from stepper.plan.drafts import DraftRound
-from stepper.plan.flat_or_round import settle_flat
-from stepper.plan.floats import longest_floats
+from stepper.plan.lines.flat_or_round import settle_flat
 from stepper.plan.materials import materials_of
 from stepper.plan.model import Caution, Checkpoint, Plan, Round, Run
-from stepper.plan.needles import Needles
-from stepper.plan.run_repeats import laid_flat
-from stepper.plan.strand_remarks import with_strands
+from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.abbreviate import instruction
+from stepper.plan.stitches.run_repeats import laid_flat
+from stepper.plan.yarn.floats import longest_floats
+from stepper.plan.yarn.strand_remarks import with_strands
 from stepper.project.model import Project
 
 

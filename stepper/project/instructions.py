@@ -1,7 +1,7 @@
 """Records of the instructions that a pattern line gives, numbers still one for each size.
 
-The wording (`stepper.project.wording`) makes them; the plan (`stepper.plan.compile`) works them. Nothing here
-knows how many stitches are on the needles.
+The wording (`stepper.project.reading.wording`) makes them; the plan (`stepper.plan.compile`) works them.
+Nothing here knows how many stitches are on the needles.
 """
 
 from __future__ import annotations

@@ -9,9 +9,9 @@ from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
 from stepper.project.part_marks import without_marks
 from stepper.project.problems import Span
+from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.sizes import size_called
 from stepper.project.source import Node, Scalar, block_lines
-from stepper.project.wording import Words, read_line, reads
 
 
 def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:

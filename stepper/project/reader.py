@@ -32,9 +32,9 @@ from stepper.project.model import (
     Yarn,
 )
 from stepper.project.problems import Problem, Span, nearest, one_of
+from stepper.project.reading.wording import Words
 from stepper.project.sizes import find_size, nearest_size, read_sizes
 from stepper.project.source import Mapping, Scalar, read_nodes
-from stepper.project.wording import Words
 
 
 @dataclass(slots=True, kw_only=True)

@@ -16,8 +16,8 @@ from stepper.plan.model import Plan
 from stepper.project.draft import FileDraft
 from stepper.project.fields import Fields
 from stepper.project.materials import read_amount
+from stepper.project.page.quoting import value
 from stepper.project.problems import Problem
-from stepper.project.quoting import value
 from stepper.project.source import Mapping, read_nodes
 from stepper.report.yarn import YarnRow
 

@@ -10,9 +10,9 @@ from dataclasses import dataclass
 
 from stepper.craft.skeins import Skein, metres_to_be_sure, skeins_to_buy
 from stepper.plan.model import Plan
-from stepper.plan.worked_twice import second_pieces, with_second_pieces
-from stepper.plan.yarn_left import Forecast, Weighing, forecast
-from stepper.plan.yarn_use import CAUSES, PARTS, Amount, total, yarn_use
+from stepper.plan.yarn.worked_twice import second_pieces, with_second_pieces
+from stepper.plan.yarn.yarn_left import Forecast, Weighing, forecast
+from stepper.plan.yarn.yarn_use import CAUSES, PARTS, Amount, total, yarn_use
 from stepper.session.events import Event, Undone, Weighed
 
 USUAL_SKEINS_G = (25.0, 50.0, 100.0)

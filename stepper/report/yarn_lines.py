@@ -12,7 +12,7 @@ from stepper.language.measures import plural, weight
 from stepper.language.places import round_word
 from stepper.plan.materials import Loop
 from stepper.plan.model import Plan, Round
-from stepper.plan.yarn_left import Forecast
+from stepper.plan.yarn.yarn_left import Forecast
 from stepper.report.leftovers import Leftover
 from stepper.report.yarn import Buying, Quantity, YarnRow
 

@@ -11,9 +11,9 @@ from stepper.language.measures import plural
 from stepper.plan.model import Round
 from stepper.screen.course import Course
 from stepper.screen.rows import Row, Span, write_fact
-from stepper.session.count_timing import pace_of
+from stepper.session.counting.count_timing import pace_of
+from stepper.session.counting.tally import shaping_at
 from stepper.session.state import Asking, State
-from stepper.session.tally import shaping_at
 
 MOST_STITCHES_AHEAD = 1500
 """A change farther away than this is given in rounds alone. Source: chosen here. Unit: stitches."""

@@ -10,12 +10,12 @@ from stepper.language.measures import length, plural
 from stepper.plan.model import Plan, Round
 from stepper.screen.rows import Row, Span, clean
 from stepper.screen.style import Badge, Depth, paint_badge
-from stepper.session.checks import expected_at_end
-from stepper.session.count_timing import why_count
+from stepper.session.counting.checks import expected_at_end
+from stepper.session.counting.count_timing import why_count
+from stepper.session.counting.tally import count_at
 from stepper.session.fault.inquiry import inquire
 from stepper.session.plan_question import first_say
 from stepper.session.state import Doubt, DoubtKind, Position, State
-from stepper.session.tally import count_at
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

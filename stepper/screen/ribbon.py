@@ -7,7 +7,7 @@ from stepper.plan.model import Round
 from stepper.screen.cells import is_turned
 from stepper.screen.rows import Row, Span
 from stepper.screen.style import BOLD
-from stepper.session.tally import markers_in
+from stepper.session.counting.tally import markers_in
 
 
 def draw_ribbon(round_: Round, stitches: int, columns: int, *, blocks: bool) -> Row:

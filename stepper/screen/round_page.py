@@ -8,7 +8,7 @@ from __future__ import annotations
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import list_marks, sentence_case
 from stepper.plan.model import Round
-from stepper.plan.strand_remarks import catches_of
+from stepper.plan.yarn.strand_remarks import catches_of
 from stepper.screen.ahead import draw_progress, find_next_shaping, list_facts, say_duration
 from stepper.screen.bottom_row import draw_bottom_row
 from stepper.screen.count_badge import count_expected, draw_badge, draw_verdict
@@ -32,7 +32,7 @@ from stepper.screen.rows import (
 from stepper.screen.scene import Scene
 from stepper.screen.strip import draw_strip, part_in_hand, place_within
 from stepper.screen.style import BOLD, Badge, Terminal
-from stepper.session.count_timing import pace_of
+from stepper.session.counting.count_timing import pace_of
 
 _EDGE = " "
 _FEWEST_ROWS = 8

@@ -15,9 +15,9 @@ from stepper.screen.course import Course
 from stepper.screen.rows import Row, Span, join_spans
 from stepper.screen.style import BOLD, PLAIN, Terminal
 from stepper.screen.yarns import Yarns
+from stepper.session.counting.tally import markers_in, tally_stitches
 from stepper.session.state import State
 from stepper.session.steps import StepPart, cut_into_steps, part_at, rest_of
-from stepper.session.tally import markers_in, tally_stitches
 
 _LABEL = 5
 """Columns for the number of a round and the mark of the current one."""

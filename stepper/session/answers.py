@@ -11,18 +11,19 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.plan.model import Plan
-from stepper.session import cues, doubts, respacing
-from stepper.session.about import tell_about, tell_how_far_to, tell_meaning
-from stepper.session.checks import expected_at_end
+from stepper.session import cues, respacing
+from stepper.session.counting import doubts
+from stepper.session.counting.checks import expected_at_end
+from stepper.session.counting.tally import between_markers, count_at
 from stepper.session.effects import Effect, Lead, TellFinished, TellHelp, TellStep
 from stepper.session.fault import respond as inquiry
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.outlook import Outlook, look_ahead, paces_of, stitches_by_kind
+from stepper.session.questions.about import tell_about, tell_how_far_to, tell_meaning
+from stepper.session.questions.topics import HelpWith
 from stepper.session.rules import Mode, mode_of
 from stepper.session.state import Position, State
 from stepper.session.steps import cut_into_steps, part_at, rest_of
-from stepper.session.tally import between_markers, count_at
-from stepper.session.topics import HelpWith
 
 Answer = Callable[[Plan, State, Any], Iterator[Effect]]
 """Plan as knitted, state, cue. `Any` because each answer takes the cue its row in the table names."""

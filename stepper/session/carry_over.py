@@ -9,12 +9,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from stepper.plan.absorb import Mend
-from stepper.plan.carry import carry_corrections
-from stepper.plan.lengthen import corrected
 from stepper.plan.model import Plan
-from stepper.plan.respace import Respacing, respaced, spread_of
-from stepper.plan.resuming import follow, resume
+from stepper.plan.under_way.absorb import Mend
+from stepper.plan.under_way.carry import carry_corrections
+from stepper.plan.under_way.lengthen import correct_lengths
+from stepper.plan.under_way.respace import Respacing, apply_respacings, spread_of
+from stepper.plan.under_way.resuming import follow, resume
 from stepper.session.state import Adapted, Knitting, Position
 
 
@@ -27,7 +27,7 @@ def adapt(old: Plan, new: Plan, knitting: Knitting) -> Adapted:
         knitting: What was said. Whatever belongs to a removed round is dropped.
     """
     corrections = carry_corrections(old, new, knitting.corrections)
-    before, after = corrected(old, knitting.corrections), corrected(new, corrections)
+    before, after = correct_lengths(old, knitting.corrections), correct_lengths(new, corrections)
     return Adapted(
         corrections=corrections,
         mends=tuple(_mends(before, after, knitting.mends)),
@@ -69,7 +69,7 @@ def _with_round_in_hand(
     index = follow(old, new, place.index)
     if index is None or index >= len(new.rounds) or any(each.index == index for each in carried):
         return carried
-    here, there = respaced(old, knitting.respacings).rounds[place.index], new.rounds[index]
+    here, there = apply_respacings(old, knitting.respacings).rounds[place.index], new.rounds[index]
     if not there.evenly or (here.before, here.after) != (there.before, there.after):
         return carried
     if here.shaping == there.shaping or spread_of(here) is None or spread_of(here) != spread_of(there):

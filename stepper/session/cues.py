@@ -10,9 +10,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
+from stepper.session.questions.topics import HelpWith, Topic
 from stepper.session.state import Asking, Seen
 from stepper.session.steps import By
-from stepper.session.topics import HelpWith, Topic
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

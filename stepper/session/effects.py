@@ -9,18 +9,18 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
-from stepper.plan.absorb import Mend
-from stepper.plan.carry import Change
 from stepper.plan.model import Run
-from stepper.plan.resuming import PlaceChoice
+from stepper.plan.under_way.absorb import Mend
+from stepper.plan.under_way.carry import Change
+from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.session.cues import Cue, View
 from stepper.session.events import Event
 from stepper.session.fault.diagnosis import Likely
 from stepper.session.fault.landmarks import Landmark
 from stepper.session.fault.ways import Remedy, RemedyKind, Stretch
+from stepper.session.questions.topics import HelpWith
 from stepper.session.state import Asking, Position, Seen
 from stepper.session.steps import By, StepPart
-from stepper.session.topics import HelpWith
 
 
 class Lead(Enum):

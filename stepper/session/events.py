@@ -9,10 +9,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.craft.pace_by_kind import KnittingKind
-from stepper.plan.absorb import Mend
-from stepper.plan.carry import Change
-from stepper.plan.lengthen import LengthCorrection
-from stepper.plan.respace import Respacing
+from stepper.plan.under_way.absorb import Mend
+from stepper.plan.under_way.carry import Change
+from stepper.plan.under_way.lengthen import LengthCorrection
+from stepper.plan.under_way.respace import Respacing
 from stepper.session.fault.ways import RemedyKind
 from stepper.session.state import Answer, Asking, Doubt, Position, Question, ReadingAlong, Reminder, Sight
 from stepper.session.steps import By, RoundSort

@@ -7,9 +7,9 @@ from collections.abc import Iterable
 from dataclasses import replace
 from datetime import datetime
 
-from stepper.plan.absorb import Mend
-from stepper.plan.lengthen import LengthCorrection
-from stepper.plan.respace import Respacing
+from stepper.plan.under_way.absorb import Mend
+from stepper.plan.under_way.lengthen import LengthCorrection
+from stepper.plan.under_way.respace import Respacing
 from stepper.session.events import (
     Advanced,
     AskingSet,

@@ -9,11 +9,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from stepper.plan.absorb import absorbed
-from stepper.plan.carry import Carried, carry
-from stepper.plan.lengthen import corrected
 from stepper.plan.model import Plan
-from stepper.plan.respace import respaced
+from stepper.plan.under_way.absorb import apply_mends
+from stepper.plan.under_way.carry import Carried, carry
+from stepper.plan.under_way.lengthen import correct_lengths
+from stepper.plan.under_way.respace import apply_respacings
 from stepper.session.carry_over import adapt
 from stepper.session.cues import Choose, Cue
 from stepper.session.decide import decide
@@ -50,8 +50,8 @@ def as_knitted(plan: Plan, knitting: Knitting) -> Plan:
         plan: As compiled.
         knitting: Where the session stands.
     """
-    plan = absorbed(corrected(plan, knitting.corrections), knitting.mends)
-    return respaced(plan, knitting.respacings) if knitting.respacings else plan
+    plan = apply_mends(correct_lengths(plan, knitting.corrections), knitting.mends)
+    return apply_respacings(plan, knitting.respacings) if knitting.respacings else plan
 
 
 class Session:

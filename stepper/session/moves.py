@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan
-from stepper.session.checks import yarn_called
+from stepper.session.counting.checks import yarn_called
+from stepper.session.counting.tally import count_between, markers_in
 from stepper.session.cues import (
     AtMarker,
     AtStitch,
@@ -20,7 +21,6 @@ from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Advanced, Jumped, Placed, Returned, StrideSet
 from stepper.session.state import Position, State
 from stepper.session.steps import By, cut_into_steps, part_at, sort_of
-from stepper.session.tally import count_between, markers_in
 
 MOST_UNTOLD = 8
 """Rounds that may lie before the one she sees finished by its yarn: what a knitter works without a word, and

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from stepper.plan.model import Plan
-from stepper.plan.respace import Respacing
-from stepper.plan.resuming import PlaceChoice
+from stepper.plan.under_way.respace import Respacing
+from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.session.cues import Choose, Cue
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import PlanChanged

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.plan.model import Plan
+from stepper.session.counting.tally import count_at
 from stepper.session.state import State
-from stepper.session.tally import count_at
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from stepper.plan.model import Plan
-from stepper.plan.respace import NoRoomError, Respacing, gaps_ahead, respace, spread_of
+from stepper.plan.under_way.respace import NoRoomError, Respacing, gaps_ahead, respace, spread_of
+from stepper.session.counting.tally import tally_stitches
 from stepper.session.cues import Cue, Respace
 from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import Effect, TellRespaced
 from stepper.session.events import Respaced
 from stepper.session.state import Position, State
-from stepper.session.tally import tally_stitches
 
 
 def respace_rest(plan: Plan, state: State, cue: Respace) -> Decision:

@@ -11,8 +11,10 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.plan.model import Plan
-from stepper.session import cues, doubts, read_along, respacing
+from stepper.session import cues, read_along, respacing
 from stepper.session.answers import ANSWERS, step_at
+from stepper.session.counting import doubts
+from stepper.session.counting.tally import count_between
 from stepper.session.due import tell_due, tell_reminders
 from stepper.session.effects import (
     AskPlace,
@@ -70,9 +72,8 @@ from stepper.session.events import (
 )
 from stepper.session.fault import respond as inquiry
 from stepper.session.pace.silence import was_silent
+from stepper.session.questions.yarn_left import forecast_yarn
 from stepper.session.state import Position, State
-from stepper.session.tally import count_between
-from stepper.session.yarn_left import forecast_yarn
 
 
 def respond(

@@ -11,20 +11,11 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import (
-    about,
-    checks,
-    control,
-    cues,
-    doubts,
-    due,
-    moves,
-    plan_question,
-    read_along,
-    respacing,
-)
+from stepper.session import control, cues, due, moves, plan_question, read_along, respacing
+from stepper.session.counting import checks, doubts
 from stepper.session.decision import Handler
 from stepper.session.fault import rules as faults
+from stepper.session.questions import about
 from stepper.session.state import State
 
 

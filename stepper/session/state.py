@@ -1,8 +1,8 @@
 """Where the knitting stands, as it follows from everything that happened: the fold of all events.
 
 A state holds no plan. It holds the place and the corrections of lengths; the plan as knitted follows from
-these and the project file (`stepper.plan.lengthen.corrected`). So replaying a journal needs no plan and
-cannot fail for want of one, and a snapshot of the state stays small.
+these and the project file (`stepper.plan.under_way.lengthen.correct_lengths`). So replaying a journal needs
+no plan and cannot fail for want of one, and a snapshot of the state stays small.
 
 `Knitting` is the part that undo restores exactly as it was: undo keeps the former `Knitting` instead of
 working out an inverse for each event. The rest (numbering, listening, what can be undone) only goes forward.
@@ -14,11 +14,11 @@ from dataclasses import dataclass
 from enum import Enum
 
 from stepper.craft.pace_by_kind import KnittingKind
-from stepper.plan.absorb import Mend
-from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.model import Round
-from stepper.plan.respace import Respacing
-from stepper.plan.resuming import PlaceChoice
+from stepper.plan.under_way.absorb import Mend
+from stepper.plan.under_way.lengthen import LengthCorrection
+from stepper.plan.under_way.respace import Respacing
+from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.session.steps import By, RoundSort, sort_of
 
 UNDO_DEPTH = 100

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from stepper.errors import ProjectError
-from stepper.plan.fingerprint import fingerprint
 from stepper.plan.model import Plan
+from stepper.plan.under_way.fingerprint import fingerprint
 from stepper.session.codec import STATE_VERSION, decode_event, encode_event, encode_state
 from stepper.session.events import Event, PlanChanged
 from stepper.session.machine import Considered, Session

@@ -19,7 +19,7 @@ from pathlib import Path
 from stepper.sitting.project_file import load_project
 from stepper.craft.counting import CountCosts, learned_fault_rate
 from stepper.plan.model import Plan
-from stepper.session.count_timing import price_counting, why_count
+from stepper.session.counting.count_timing import price_counting, why_count
 from stepper.session.state import Asking, Knitting, Position, State, Verified
 
 SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"

@@ -10,7 +10,7 @@ import random
 import sys
 from collections import Counter
 
-from stepper.plan.carry import carry
+from stepper.plan.under_way.carry import carry
 from stepper.plan.model import Plan
 from tests.edits import EDITS, SAMPLES, edited, plan_of, wrong_in_silence
 

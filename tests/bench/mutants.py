@@ -3,7 +3,7 @@
     python -m tests.bench.mutants ROOM [ROOM ...] [--count 30] [--seed 1] [--minutes 4]
                                   [--with TEST ...] [--then TEST ...] [--others 5] [--trust] [--results FILE [--again]] [--list]
 
-ROOM is a room or a module: `craft`, `session`, `plan/even_placement`, `stepper/plan/even_placement.py`. Each mutant differs from
+ROOM is a room or a module: `craft`, `session`, `plan/even/even_placement`, `stepper/plan/even/even_placement.py`. Each mutant differs from
 the code in one place: a comparison or a sum turned round, a constant one off, a condition denied, a statement
 dropped, two arguments swapped, a result thrown away. The same seed gives the same mutants as long as the code is
 the same. A run of several rooms with one budget works them one after the other, each with its share of the time.
@@ -24,7 +24,7 @@ Mutants that compile to the same code are not made, nor are those of annotations
 words of errors. The last line gives the share of those killed among all that are not equivalent.
 
     python -m tests.bench.mutants craft/pace --count 40 --minutes 4
-    python -m tests.bench.mutants plan/even_placement --with tests/test_whole_garment.py
+    python -m tests.bench.mutants plan/even/even_placement --with tests/test_whole_garment.py
     python -m tests.bench.mutants craft plan session store --count 38 --seed 3 --others 5 --trust --minutes 90 --results FILE
 """
 

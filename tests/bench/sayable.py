@@ -17,14 +17,14 @@ import time
 from pathlib import Path
 
 from stepper.sitting.project_file import load_project
-from stepper.craft.manners import Manner, spaced
-from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, printed, words_in
+from stepper.craft.manners import Manner, space_changes
+from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, print_phrase, words_in
 from stepper.craft.sayable import shortest
 from stepper.craft.stitches import stitch
 from stepper.craft.window import Gaps, Window
 from stepper.language.aloud import spell_out
 from stepper.language.phrasing import said_items
-from stepper.plan.evenly import even_places, formerly_written, usual_change
+from stepper.plan.stitches.evenly import even_places, formerly_written, usual_change
 from stepper.plan.model import Plan, Round, flatten
 
 SAMPLES = Path(__file__).parents[1] / "fixtures"
@@ -49,7 +49,7 @@ def at(values: list[float], share: float) -> float:
 
 def print_words(phrase: tuple, change: str) -> int:
     """Count what stands between spaces in print."""
-    return len(re.sub(r"[()\[\]]", "", printed(phrase, change)).split())
+    return len(re.sub(r"[()\[\]]", "", print_phrase(phrase, change)).split())
 
 
 def unbounded(stitches: int, changes: int, change: str) -> int:
@@ -82,7 +82,7 @@ def main(number: int = 3000) -> None:
             words, prints, seconds = [], [], []
             for stitches, changes in pairs:
                 start = time.process_time()
-                round_ = spaced(stitches, changes, change=change, flat=flat)
+                round_ = space_changes(stitches, changes, change=change, flat=flat)
                 seconds.append(1000 * (time.process_time() - start))
                 words.append(round_.words)
                 prints.append(print_words(round_.phrase, change))
@@ -110,7 +110,7 @@ def table_row(before: int, after: int) -> None:
     """Print one pair."""
     change = MAKE_ONE if after > before else KNIT_TOGETHER
     mixed, sayable, runs = (
-        spaced(before, abs(after - before), change=change, flat=False, manner=manner)
+        space_changes(before, abs(after - before), change=change, flat=False, manner=manner)
         for manner in (Manner.MIXED, Manner.SAYABLE, Manner.RUNS)
     )
     print(

@@ -22,7 +22,7 @@ from stepper.mouth.settings import SpeechSettings
 from stepper.plan.model import Plan
 from stepper.session import cues
 from stepper.session.machine import Session
-from stepper.session.topics import HelpWith, Topic
+from stepper.session.questions.topics import HelpWith, Topic
 from tests.fixtures import plans_of
 
 ROOT = Path(__file__).parents[2]

@@ -16,7 +16,7 @@ import time
 from collections import Counter
 
 from stepper.project.problems import Span
-from stepper.project.wording import Words, read_line
+from stepper.project.reading.wording import Words, read_line
 from tests.project.slips import legal_lines, slips_of, words_of
 
 def main() -> None:

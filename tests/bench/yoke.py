@@ -12,7 +12,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from stepper.plan.model import Plan
-from stepper.session.count_timing import price_counting, why_count
+from stepper.session.counting.count_timing import price_counting, why_count
 from stepper.session.state import Knitting, Position, State, Verified
 from stepper.sitting.project_file import load_project
 from tests.garments import NAMES, read_garment

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.commands.main import main
-from stepper.project.reference import reference
+from stepper.project.rewording.reference import reference
 
 
 def test_the_whole_reference_is_printed(capsys: pytest.CaptureFixture[str]) -> None:

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from stepper.craft.manners import Manner, Spaced, spaced
+from stepper.craft.manners import Manner, Spaced, space_changes
 from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, Phrase, Plain, Repeat, Stretch
 from stepper.craft.spacing import decrease_positions, increase_positions
 from stepper.craft.stitches import stitch
@@ -30,7 +30,7 @@ def worked(phrase: Phrase) -> str:
 def keeps_its_promises(stitches: int, changes: int, change: str, flat: bool, manner: Manner) -> Spaced:
     """Check a round from its stitches alone."""
     uses, leaves = stitch(change).uses, stitch(change).leaves
-    round_ = spaced(stitches, changes, change=change, flat=flat, manner=manner)
+    round_ = space_changes(stitches, changes, change=change, flat=flat, manner=manner)
     row = worked(round_.phrase)
     told = (stitches, changes, change, flat, manner)
     plain = row.count("k")
@@ -98,8 +98,8 @@ def test_no_manner_is_said_in_fewer_words_unless_it_stands_farther_off(
     """Two runs are a phrase that the sayable manner looks at too: it may take more words only to stay near."""
     change = KNIT_TOGETHER if decrease else MAKE_ONE
     changes = round(share * (stitches // 2 if decrease else stitches - 1))
-    sayable = spaced(stitches, changes, change=change, flat=flat)
-    runs = spaced(stitches, changes, change=change, flat=flat, manner=Manner.RUNS)
+    sayable = space_changes(stitches, changes, change=change, flat=flat)
+    runs = space_changes(stitches, changes, change=change, flat=flat, manner=Manner.RUNS)
     assert sayable.words <= runs.words or runs.off > 2 * runs.gap
 
 
@@ -108,32 +108,32 @@ def test_no_manner_is_said_in_fewer_words_unless_it_stands_farther_off(
 def test_evenly_mixed_stands_where_it_always_stood(stitches: int, flat: bool) -> None:
     """The places are those of `stepper.craft.spacing`, which are checked against Bresenham and Bjorklund."""
     for changes in range(1, stitches):
-        round_ = spaced(stitches, changes, change=MAKE_ONE, flat=flat, manner=Manner.MIXED)
+        round_ = space_changes(stitches, changes, change=MAKE_ONE, flat=flat, manner=Manner.MIXED)
         assert round_.positions == increase_positions(stitches, changes, flat=flat)
     for changes in range(1, stitches // 2 + 1):
-        round_ = spaced(stitches, changes, change=KNIT_TOGETHER, flat=flat, manner=Manner.MIXED)
+        round_ = space_changes(stitches, changes, change=KNIT_TOGETHER, flat=flat, manner=Manner.MIXED)
         assert round_.positions == decrease_positions(stitches, changes, flat=flat)
 
 
 def test_a_round_ends_with_its_last_change() -> None:
     """As in print: *k4, m1; rep from * around (common practice); knitabit.net: every 10th of 100, ten times."""
-    assert spaced(100, 10, change=MAKE_ONE, flat=False).positions == tuple(range(10, 101, 10))
+    assert space_changes(100, 10, change=MAKE_ONE, flat=False).positions == tuple(range(10, 101, 10))
     # woolpackyarn.com, "Calculating where to place the increases": 51 + 4 in the round at 13, 26, 39, 51.
-    assert spaced(51, 4, change=MAKE_ONE, flat=False).positions == (13, 26, 39, 51)
+    assert space_changes(51, 4, change=MAKE_ONE, flat=False).positions == (13, 26, 39, 51)
 
 
 def test_a_row_has_half_a_gap_at_each_end() -> None:
     """woolpackyarn.com, same page, flat: at 6, 19, 32, 45 of 51."""
-    row = spaced(51, 4, change=MAKE_ONE, flat=True)
+    row = space_changes(51, 4, change=MAKE_ONE, flat=True)
     assert row.positions == (6, 19, 32, 45)
     assert row.phrase == (Stretch(6), Stretch(13, 3), Plain(6))
 
 
 def test_two_runs_put_all_larger_gaps_first() -> None:
     """225 = 15 x 11 + 6 x 10, and 200 = 32 x 4 + 24 x 3."""
-    runs = spaced(225, 21, change=MAKE_ONE, flat=False, manner=Manner.RUNS)
+    runs = space_changes(225, 21, change=MAKE_ONE, flat=False, manner=Manner.RUNS)
     assert runs.phrase == (Stretch(11, 15), Stretch(10, 6))
-    wide = spaced(200, 56, change=MAKE_ONE, flat=False, manner=Manner.RUNS)
+    wide = space_changes(200, 56, change=MAKE_ONE, flat=False, manner=Manner.RUNS)
     assert wide.phrase == (Stretch(4, 32), Stretch(3, 24))
     # Behind the 32nd: 128 worked, 32 x 200 / 56 would be even.
     assert wide.off == 128 - Fraction(32 * 200, 56) or wide.off == Fraction(32 * 200, 56) - 128
@@ -141,7 +141,7 @@ def test_two_runs_put_all_larger_gaps_first() -> None:
 
 def test_a_common_factor_is_said_once_in_the_mixed_manner_too() -> None:
     """200 to 256 was sixty parts; its period is worked eight times."""
-    mixed = spaced(200, 56, change=MAKE_ONE, flat=False, manner=Manner.MIXED)
+    mixed = space_changes(200, 56, change=MAKE_ONE, flat=False, manner=Manner.MIXED)
     (whole,) = mixed.phrase
     assert isinstance(whole, Repeat)
     assert whole.times == 8
@@ -150,20 +150,20 @@ def test_a_common_factor_is_said_once_in_the_mixed_manner_too() -> None:
 
 def test_decreases_with_nothing_between_are_one_stretch() -> None:
     """Half of the stitches gone is k2tog all around, the only round with a change at its very beginning."""
-    assert spaced(80, 40, change=KNIT_TOGETHER, flat=False).phrase == (Stretch(0, 40),)
-    assert spaced(81, 40, change=KNIT_TOGETHER, flat=False).phrase == (Stretch(1), Stretch(0, 39))
+    assert space_changes(80, 40, change=KNIT_TOGETHER, flat=False).phrase == (Stretch(0, 40),)
+    assert space_changes(81, 40, change=KNIT_TOGETHER, flat=False).phrase == (Stretch(1), Stretch(0, 39))
 
 
 @pytest.mark.parametrize("manner", Manner)
 def test_what_does_not_fit_is_refused_in_every_manner(manner: Manner) -> None:
     """One increase goes between two stitches; a decrease takes two."""
     with pytest.raises(ValueError, match="at most 10"):
-        spaced(10, 11, change=MAKE_ONE, flat=False, manner=manner)
+        space_changes(10, 11, change=MAKE_ONE, flat=False, manner=manner)
     with pytest.raises(ValueError, match="at most 5"):
-        spaced(10, 6, change=KNIT_TOGETHER, flat=True, manner=manner)
+        space_changes(10, 6, change=KNIT_TOGETHER, flat=True, manner=manner)
 
 
 def test_no_change_is_plain_knitting() -> None:
     """Nothing to space."""
-    none = spaced(40, 0, change=MAKE_ONE, flat=False)
+    none = space_changes(40, 0, change=MAKE_ONE, flat=False)
     assert (none.phrase, none.positions, none.gaps, none.off) == ((Plain(40),), (), (), 0)

@@ -17,8 +17,8 @@ from stepper.craft.phrases import (
     Repeat,
     Stretch,
     number_words,
-    printed,
-    spoken,
+    print_phrase,
+    speak_phrase,
     unfold,
     words_in,
 )
@@ -26,7 +26,7 @@ from stepper.language.aloud import spell_out
 from stepper.language.numbers import words
 from stepper.language.phrasing import said_items
 from stepper.plan.model import Group, Item, Plan, Round, Run
-from stepper.project.wording import reads
+from stepper.project.reading.wording import reads
 
 EIGHT: Phrase = (Repeat((Stretch(4, 4), Stretch(3, 3)), 8),)
 RUNS: Phrase = (Stretch(11, 15), Stretch(10, 6))
@@ -101,8 +101,8 @@ def heard(line: str) -> tuple[tuple[int, ...], int]:
 @pytest.mark.parametrize(("phrase", "said", "in_print"), EXAMPLES)
 def test_a_phrase_is_said_and_printed(phrase: Phrase, said: str, in_print: str) -> None:
     """Wording worked out by hand; each rule of how repeats are said has a row."""
-    assert spoken(phrase, MAKE_ONE) == said
-    assert printed(phrase, MAKE_ONE) == in_print
+    assert speak_phrase(phrase, MAKE_ONE) == said
+    assert print_phrase(phrase, MAKE_ONE) == in_print
 
 
 @pytest.mark.parametrize(("phrase", "said", "in_print"), EXAMPLES)
@@ -123,7 +123,7 @@ def test_the_measure_counts_the_words_as_spoken(
     phrase: Phrase, said: str, in_print: str, change: str
 ) -> None:
     """What is called twelve words is twelve words in the ear."""
-    assert words_in(phrase, change) == len(spell_out(spoken(phrase, change)).replace(",", "").split())
+    assert words_in(phrase, change) == len(spell_out(speak_phrase(phrase, change)).replace(",", "").split())
 
 
 @pytest.mark.parametrize(
@@ -171,7 +171,7 @@ def test_the_session_says_these_words(phrase: Phrase) -> None:
     object.__setattr__(round_, "shaping", (1,))
     plan = Plan.__new__(Plan)
     object.__setattr__(plan, "yarns", {"a": "a"})
-    assert said_items(items, round_, plan) == spell_out(spoken(phrase, MAKE_ONE))
+    assert said_items(items, round_, plan) == spell_out(speak_phrase(phrase, MAKE_ONE))
 
 
 def test_any_phrase_is_heard_as_meant_and_measured() -> None:
@@ -193,6 +193,6 @@ def test_any_phrase_is_heard_as_meant_and_measured() -> None:
         elif dice.random() < 0.5:
             phrase = (*phrase, Plain(dice.randint(1, 9)))
         for change in (MAKE_ONE, KNIT_TOGETHER):
-            line = spoken(phrase, change)
+            line = speak_phrase(phrase, change)
             assert heard(line) == unfold(phrase), line
             assert words_in(phrase, change) == len(spell_out(line).replace(",", "").split()), line

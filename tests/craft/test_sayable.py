@@ -9,7 +9,7 @@ from itertools import accumulate, combinations
 
 import pytest
 
-from stepper.craft.manners import spaced
+from stepper.craft.manners import space_changes
 from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Phrase, Plain, Repeat, Stretch, words_in
 from stepper.craft.sayable import shortest
 from stepper.craft.window import Gaps, Window
@@ -76,7 +76,7 @@ def test_in_the_round_no_phrase_of_any_order_is_shorter(changes: int, change: st
             for order in orders(size, changes - larger, larger)
             if stays_near(order, plain, stitches, half=False) and (order[0] or not plain)
         )
-        assert spaced(stitches, changes, change=change, flat=False).words == best, (stitches, changes)
+        assert space_changes(stitches, changes, change=change, flat=False).words == best, (stitches, changes)
 
 
 def named(phrase: Phrase) -> int:
@@ -134,13 +134,13 @@ def test_in_rows_no_phrase_of_any_order_and_any_ends_is_shorter(changes: int, ch
             for lead, order, tail in every_row(plain, changes, least)
             if stays_near((lead, *order), plain, stitches, half=True)
         )
-        assert spaced(stitches, changes, change=change, flat=True).words == best, (stitches, changes)
+        assert space_changes(stitches, changes, change=change, flat=True).words == best, (stitches, changes)
 
 
 def test_of_equally_short_ones_the_larger_gap_comes_first() -> None:
     """Three of 5 and three of 4: "k5, m1 three times" is said before "k4, m1 three times"."""
-    assert spaced(27, 6, change=MAKE_ONE, flat=False).phrase == (Repeat((Stretch(5), Stretch(4)), 3),)
-    assert spaced(23, 5, change=MAKE_ONE, flat=False).phrase == (Stretch(5, 3), Stretch(4, 2))
+    assert space_changes(27, 6, change=MAKE_ONE, flat=False).phrase == (Repeat((Stretch(5), Stretch(4)), 3),)
+    assert space_changes(23, 5, change=MAKE_ONE, flat=False).phrase == (Stretch(5, 3), Stretch(4, 2))
 
 
 def test_where_nothing_stays_near_enough_there_is_no_phrase() -> None:
@@ -161,4 +161,4 @@ def test_where_nothing_stays_near_enough_there_is_no_phrase() -> None:
 )  # fmt: skip
 def test_rounds_worked_out_by_hand(stitches: int, changes: int, expected: Phrase) -> None:
     """A common factor is a repeat of everything; few changes are two stretches."""
-    assert spaced(stitches, changes, change=MAKE_ONE, flat=False).phrase == expected
+    assert space_changes(stitches, changes, change=MAKE_ONE, flat=False).phrase == expected

@@ -32,15 +32,15 @@ class Bench:
     def __init__(self, keep: Path) -> None:
         from stepper.plan.compile import compile_plan
         from stepper.plan.export import plan_document
-        from stepper.project.pasted import take_apart
+        from stepper.project.page.file_text import write_file
+        from stepper.project.page.pasted import take_apart
         from stepper.project.problems import render_problems
         from stepper.project.reader import read_project
-        from stepper.project.written import written
         from tests.invariants import broken_invariants
 
         self.compile_plan, self.broken, self.document = compile_plan, broken_invariants, plan_document
         self.read, self.render = read_project, render_problems
-        self.take_apart, self.written = take_apart, written
+        self.take_apart, self.written = take_apart, write_file
         self.keep = keep
         self.counts: Counter[str] = Counter()
         self.faults: Counter[str] = Counter()

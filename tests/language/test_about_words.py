@@ -7,8 +7,8 @@ import pytest
 from stepper.language.aloud import spell_out
 from stepper.session import cues
 from stepper.session.machine import Session
+from stepper.session.questions.topics import Topic
 from stepper.session.state import Knitting, Position, State
-from stepper.session.topics import Topic
 from tests.fixtures import plan_named
 from tests.playbook import AT, tell
 

@@ -6,7 +6,7 @@ from stepper.language.doubt_words import LINES
 from stepper.language.effect_words import tell_effect
 from stepper.language.understand import understand
 from stepper.session import cues
-from stepper.session.doubts import AskBack, TellDismissed
+from stepper.session.counting.doubts import AskBack, TellDismissed
 from stepper.session.state import Doubt, DoubtKind, Position
 from tests.plans import final_increase
 

@@ -5,7 +5,7 @@ import pytest
 from stepper.language.help_words import GROUPS, tell_help
 from stepper.language.understand import NotUnderstood, list_phrases, understand
 from stepper.session.effects import TellHelp
-from stepper.session.topics import HelpWith
+from stepper.session.questions.topics import HelpWith
 from tests.plans import final_increase
 
 GARMENT = final_increase()

@@ -4,7 +4,7 @@ import pytest
 
 from stepper.language.understand import NotUnderstood, understand
 from stepper.session import cues
-from stepper.session.topics import Topic
+from stepper.session.questions.topics import Topic
 from tests.plans import final_increase
 
 GARMENT = final_increase()

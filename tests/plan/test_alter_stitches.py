@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.plan.model import Plan
-from stepper.plan.respace import spread_of
+from stepper.plan.under_way.respace import spread_of
 from tests.invariants import broken_invariants
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD, project

@@ -6,12 +6,12 @@ from pathlib import Path
 
 import pytest
 
-from stepper.plan.blend import blends, tried
+from stepper.plan.blend import blends, try_sizes
 from stepper.plan.compile import compile_plan
 from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.reader import read_project
-from stepper.report.fit_lines import describe_spacing
+from stepper.report.fit.lines import describe_spacing
 from tests.invariants import broken_invariants
 from tests.project.samples import project as project_text
 
@@ -30,7 +30,7 @@ def test_the_blend_of_the_scenario() -> None:
 
     Source: 225 = 21 × 10 + 15, whole-number division.
     """
-    blend = tried(switchback(), 3, 1, "Final increase")
+    blend = try_sizes(switchback(), 3, 1, "Final increase")
     assert (blend.before, blend.after, blend.gaps) == (225, 246, ((11, 15), (10, 6)))
 
 
@@ -44,7 +44,7 @@ def test_every_pair_is_tried_once_at_every_line_that_can_carry_it() -> None:
 
 def test_a_rejected_pair_says_why_with_its_numbers() -> None:
     """Size 6 has 255 stitches where size 1 wants 228: an increase line cannot do that."""
-    blend = tried(switchback(), 5, 0, "Final increase")
+    blend = try_sizes(switchback(), 5, 0, "Final increase")
     assert not blend.works
     assert blend.rounds == ()
     assert "228" in blend.why_not
@@ -96,7 +96,7 @@ def test_a_blended_round_may_have_no_increase_at_all() -> None:
     assert plan is not None
     assert counts(plan) == [(24, 24, 0)]
     assert any("nothing to increase" in warning.text for warning in plan.warnings)
-    assert describe_spacing(tried(project, 1, 0, "More")) == "24 as they are"
+    assert describe_spacing(try_sizes(project, 1, 0, "More")) == "24 as they are"
 
 
 def test_a_blended_round_may_decrease_where_she_allows_it() -> None:
@@ -130,7 +130,7 @@ def test_a_line_that_changes_by_an_amount_reaches_the_count_that_a_later_chart_d
     """
     project = read_project(project_text(work)).project
     assert project is not None
-    blend = tried(project, 1, 0, "More")
+    blend = try_sizes(project, 1, 0, "More")
     assert (blend.why_not, blend.before, blend.after) == ("", 22, 24)
 
 
@@ -153,7 +153,7 @@ def test_a_line_blends_by_whatever_words_it_changes_evenly(
     work = f"Cast on 40 (44, 48) sts.\nJoin in the round.\n{line}\nKnit 2 rounds."
     project = read_project(project_text(work)).project
     assert project is not None
-    blend = tried(project, size, then, line.split(":")[0])
+    blend = try_sizes(project, size, then, line.split(":")[0])
     assert (blend.why_not, blend.before, blend.after) == ("", *counts)
     listed = {(each.size, each.then) for each in blends(project) if each.label}
     assert (blend.size, blend.then) in listed
@@ -170,7 +170,7 @@ def test_why_a_line_cannot_carry_a_switch_is_told_with_those_that_can() -> None:
     """
     project = read_project(project_text(work)).project
     assert project is not None
-    body, waist = (tried(project, 0, 1, label).why_not for label in ("Body", "Waist"))
+    body, waist = (try_sizes(project, 0, 1, label).why_not for label in ("Body", "Waist"))
     assert '"Body" begins with 44 stitches in size M, 40 are on the needles, and it changes no stitches.' in body
     assert "its shaping stands at places of its own" in waist
     assert 'A size can be switched at "Flare".' in body

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from stepper.project.reader import read_project
-from stepper.project.wording import EXAMPLES
+from stepper.project.reading.wording import EXAMPLES
 from tests.project.wording_patterns import patterns
 
 SAMPLES = sorted((Path(__file__).parents[1] / "fixtures").glob("*.yaml"))

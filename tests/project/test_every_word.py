@@ -16,12 +16,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from stepper.project.instructions import Assumed, Line, Remark
-from stepper.project.parsing import NOTE, made_plain, stop_of
 from stepper.project.problems import Span
 from stepper.project.reader import read_project
-from stepper.project.reference import other_wordings
+from stepper.project.reading.parsing import NOTE, made_plain, stop_of
+from stepper.project.reading.wording import EXAMPLES, Words, read_line
+from stepper.project.rewording.reference import other_wordings
 from stepper.project.stitchwork import Length
-from stepper.project.wording import EXAMPLES, Words, read_line
 from tests.project.wording_patterns import patterns
 
 HERE = Path(__file__).parent

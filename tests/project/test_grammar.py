@@ -8,11 +8,11 @@ from dataclasses import replace
 import pytest
 
 from stepper.craft import needles, stitches
-from stepper.project import parsing
 from stepper.project.grammar import abbreviations, grammar_text, stitch_words
 from stepper.project.problems import Span
+from stepper.project.reading import parsing
+from stepper.project.reading.wording import LineReading, Words, read_line
 from stepper.project.stitchwork import Work
-from stepper.project.wording import LineReading, Words, read_line
 
 
 def read(text: str) -> LineReading:
@@ -22,7 +22,7 @@ def read(text: str) -> LineReading:
 
 def forget() -> None:
     """Drop what was built from the tables as they were."""
-    for built in (parsing.build_parser, parsing.parsed, parsing.legal_words, stitches.stitch):
+    for built in (parsing.build_parser, parsing.parse_line, parsing.legal_words, stitches.stitch):
         built.cache_clear()
 
 

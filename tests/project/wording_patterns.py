@@ -6,7 +6,7 @@ import re
 import textwrap
 from dataclasses import dataclass
 
-from stepper.project.reference import page
+from stepper.project.rewording.reference import page
 
 _FENCE = re.compile(r"^```(\w*)\s*$")
 

@@ -7,9 +7,9 @@ from dataclasses import replace
 import pytest
 
 from stepper.plan.compile import compile_plan
-from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.model import Plan
-from stepper.plan.respace import Respacing
+from stepper.plan.under_way.lengthen import LengthCorrection
+from stepper.plan.under_way.respace import Respacing
 from stepper.project.model import Project
 from stepper.report.notes import write_notes
 from stepper.session.events import (

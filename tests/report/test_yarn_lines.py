@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from stepper.craft.skeins import Skein
 from stepper.plan.model import Plan
-from stepper.plan.yarn_left import Forecast
+from stepper.plan.yarn.yarn_left import Forecast
 from stepper.report.leftovers import Leftover
 from stepper.report.yarn import list_yarns
 from stepper.report.yarn_lines import forecast_sentences, yarn_length, yarn_lines

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.plan.resuming import PlaceChoice
+from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.screen.count_badge import count_expected, draw_verdict, judge_count
 from stepper.screen.rows import text_of
 from stepper.screen.style import Badge, Depth

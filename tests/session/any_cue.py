@@ -6,9 +6,9 @@ from hypothesis import strategies as st
 
 from stepper.session import cues
 from stepper.session.cues import Cue
+from stepper.session.questions.topics import HelpWith, Topic
 from stepper.session.state import Asking, Seen
 from stepper.session.steps import By
-from stepper.session.topics import HelpWith, Topic
 from tests.playbook import AT
 
 _NOW = st.just(AT)

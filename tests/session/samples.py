@@ -6,11 +6,11 @@ from typing import Any
 
 from hypothesis import strategies as st
 
-from stepper.plan.absorb import Mend
-from stepper.plan.carry import Change
-from stepper.plan.lengthen import LengthCorrection
-from stepper.plan.respace import Respacing
-from stepper.plan.resuming import PlaceChoice
+from stepper.plan.under_way.absorb import Mend
+from stepper.plan.under_way.carry import Change
+from stepper.plan.under_way.lengthen import LengthCorrection
+from stepper.plan.under_way.respace import Respacing
+from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.session import events
 from stepper.session.events import Event
 from stepper.session.fault.ways import RemedyKind

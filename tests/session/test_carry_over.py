@@ -1,9 +1,9 @@
 from __future__ import annotations
 
-from stepper.plan.absorb import Mend
-from stepper.plan.lengthen import LengthCorrection
 from stepper.plan.model import Stretch
-from stepper.plan.respace import Respacing
+from stepper.plan.under_way.absorb import Mend
+from stepper.plan.under_way.lengthen import LengthCorrection
+from stepper.plan.under_way.respace import Respacing
 from stepper.session.carry_over import adapt
 from stepper.session.state import Adapted, Knitting, Position
 from tests.plans import plan

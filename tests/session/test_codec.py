@@ -6,10 +6,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.plan.carry import Change
-from stepper.plan.lengthen import LengthCorrection
-from stepper.plan.respace import Respacing
-from stepper.plan.resuming import PlaceChoice
+from stepper.plan.under_way.carry import Change
+from stepper.plan.under_way.lengthen import LengthCorrection
+from stepper.plan.under_way.respace import Respacing
+from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.session import events
 from stepper.session.codec import (
     KINDS,

@@ -3,9 +3,11 @@ from __future__ import annotations
 import inspect
 
 from stepper.language.effect_words import LINES
-from stepper.session import about, about_ahead, about_round, answers, doubts, due, effects
+from stepper.session import answers, due, effects
+from stepper.session.counting import doubts
 from stepper.session.effects import Effect
 from stepper.session.fault import respond as faults
+from stepper.session.questions import about, about_ahead, about_round
 
 
 def test_every_effect_has_words() -> None:

@@ -3,8 +3,8 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.plan.absorb import Mend
-from stepper.plan.lengthen import LengthCorrection
+from stepper.plan.under_way.absorb import Mend
+from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.session import events
 from stepper.session.events import (
     Advanced,

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.plan.lengthen import renumbered
+from stepper.plan.under_way.lengthen import renumber_rounds
 from stepper.session.cues import GoTo, Respace, Undo
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal
@@ -116,6 +116,6 @@ def test_the_new_spacing_goes_along_when_the_pattern_changes_before_it() -> None
     session.adopt(session.consider(Respace(at=AT, stitch=142, made=10)))
     spaced = session.plan.rounds[INDEX].shaping
     rounds = (*GARMENT.rounds[:2], GARMENT.rounds[1], *GARMENT.rounds[2:])
-    session.adopt(session.consider_plan(replace(GARMENT, rounds=renumbered(rounds)), AT, "new"))
+    session.adopt(session.consider_plan(replace(GARMENT, rounds=renumber_rounds(rounds)), AT, "new"))
     assert session.state.place == Position(index=INDEX + 1, stitch=142)
     assert session.plan.rounds[INDEX + 1].shaping == spaced != GARMENT.rounds[INDEX].shaping

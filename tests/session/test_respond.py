@@ -4,7 +4,7 @@ from typing import TypeVar
 
 import pytest
 
-from stepper.plan.resuming import PlaceChoice
+from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.session import cues, events
 from stepper.session.answers import ANSWERS, TellExpected, TellSpacing, step_at
 from stepper.session.control import ask

@@ -5,14 +5,14 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.plan.resuming import PlaceChoice
+from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.session import cues
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal
+from stepper.session.questions.topics import Topic
 from stepper.session.rules import RULES, Mode, mode_of, welcome_in
 from stepper.session.state import Asking, Knitting, Position, Question, Seen, State
 from stepper.session.steps import By
-from stepper.session.topics import Topic
 from tests.plans import final_increase
 
 GARMENT = final_increase()

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.plan.fingerprint import fingerprint
+from stepper.plan.under_way.fingerprint import fingerprint
 from stepper.session.codec import STATE_VERSION, encode_state
 from stepper.session.cues import Cue, Enough, Next, Note, Undo
 from stepper.session.events import PlanChanged

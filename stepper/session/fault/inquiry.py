@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from stepper.plan.model import Plan
-from stepper.session.count_timing import stitches_per_minute
+from stepper.session.counting.count_timing import stitches_per_minute
 from stepper.session.fault.diagnosis import Likely, diagnose
 from stepper.session.fault.remedies import list_remedies
 from stepper.session.fault.search import Search, search

@@ -13,8 +13,8 @@ from itertools import pairwise
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Plan, Round
+from stepper.session.counting.tally import markers_in, tally_stitches
 from stepper.session.state import Position
-from stepper.session.tally import markers_in, tally_stitches
 
 
 class Landmark(StrEnum):

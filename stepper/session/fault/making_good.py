@@ -12,16 +12,16 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.absorb import Mend, made_good, refitted
 from stepper.plan.model import Plan, Round
-from stepper.plan.respace import NoRoomError, Respacing, respace, spread_of
+from stepper.plan.under_way.absorb import Mend, made_good, refit_round
+from stepper.plan.under_way.respace import NoRoomError, Respacing, respace, spread_of
+from stepper.session.counting.tally import markers_in, shaping_at, tally_stitches
 from stepper.session.fault.diagnosis import Likely, is_lone
 from stepper.session.fault.landmarks import Landmark
 from stepper.session.fault.search import Search
 from stepper.session.fault.symptoms import SPREAD, Cause, list_symptoms
-from stepper.session.fault.ways import Remedy, RemedyKind, costing
+from stepper.session.fault.ways import Remedy, RemedyKind, cost_remedy
 from stepper.session.state import Fault, Knitting, Position
-from stepper.session.tally import shaping_at, tally_stitches
 
 MEND_STITCHES = 3.0
 """Plain stitches that making or losing one stitch by hand costs. Assumption; no source found."""
@@ -43,7 +43,7 @@ def make_good(
     """
     if not is_located(fault, search, now) or (causes and shifts(plan, causes[0])):
         return []
-    if not _goes_on(plan, now, search):
+    if not goes_on(plan, now, search):
         return []
     ways = (_plain_round(plan, now, fault, search, causes), _accepted(plan, now, fault, search, causes))
     return [way for way in ways if way is not None]
@@ -93,7 +93,7 @@ def find_exact_round(plan: Plan, place: Position, off: int = 1) -> int | None:
         Its index; None if everything up to the bind-off can be worked with the count in hand.
     """
     for round_ in plan.rounds[_start(place) :]:
-        if round_.before == 0 or refitted(round_, off) is None:
+        if round_.before == 0 or refit_round(round_, off) is None:
             return round_.index if round_.before else None
     return None
 
@@ -110,12 +110,66 @@ def is_tolerant(round_: Round) -> bool:
     return len(alike) == 1 and stitch(worked[0].stitch).kind is Kind.PLAIN
 
 
-def _goes_on(plan: Plan, now: Position, search: Search) -> bool:
-    """Return whether the round in hand can be finished with the count that is off."""
+def goes_on(plan: Plan, now: Position, search: Search) -> bool:
+    """Return whether the round in hand can be finished with the count that is off.
+
+    Args:
+        plan: The plan as knitted.
+        now: Where it stands.
+        search: Where on the needles the fault was found to be, and how many stitches are off.
+    """
     if not now.stitch or now.index >= len(plan.rounds):
         return True
     behind = search.found is not None and search.found[1] <= now.stitch
-    return behind or refitted(plan.rounds[now.index], search.difference) is not None
+    return behind or refit_round(plan.rounds[now.index], search.difference) is not None
+
+
+NEAR = 4
+"""Stitches from a marker, or from the end of the round, up to which a change is placed by it. Assumption."""
+
+
+def shapes_by_sight(round_: Round, stitches: int) -> bool:
+    """Return whether what is left of a round can be worked over a stitch more or fewer: its changes stand at
+    markers or at its ends, and a plain run between them is as long as it comes.
+
+    Args:
+        round_: The round in hand.
+        stitches: Stitches worked of it.
+    """
+    if len({run.yarn for run in round_.runs}) > 1:
+        return False
+    parts = _parts_left(round_, stitches)
+    kinds = {kind for part in parts for kind, _ in part}
+    if not kinds <= {Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.MARK}:
+        return False
+    plain = [[times for kind, times in part if kind is Kind.PLAIN] for part in parts]
+    as_long_as_it_comes = [[times for times in part if times > NEAR] for part in plain]
+    beside = [sum(times for times in part if times <= NEAR) for part in plain]
+    return (
+        any(as_long_as_it_comes)
+        and all(len(part) <= 1 for part in as_long_as_it_comes)
+        and all(each <= 2 * NEAR for each in beside)
+    )
+
+
+def _parts_left(round_: Round, stitches: int) -> list[list[tuple[Kind, int]]]:
+    """Return what is left of a round, from marker to marker: the kinds of stitches, and how many of each are
+    worked one after the other."""
+    cuts, place = set(markers_in(round_)), 0
+    parts: list[list[tuple[Kind, int]]] = [[]]
+    for run in round_.runs:
+        entry = stitch(run.stitch)
+        for _ in range(run.times):
+            if place >= stitches and entry.progress:
+                last = parts[-1][-1] if parts[-1] else None
+                if last is not None and last[0] is entry.kind:
+                    parts[-1][-1] = (entry.kind, last[1] + 1)
+                else:
+                    parts[-1].append((entry.kind, 1))
+            place += entry.progress
+            if entry.progress and place in cuts and place > stitches:
+                parts.append([])
+    return parts
 
 
 def _plain_round(
@@ -134,7 +188,7 @@ def _plain_round(
             mend = Mend(index=round_.index, stitch=spot, change=-off, origin=now.index)
             above = round_.index - causes[0].index - 1 if causes else 0
             cost = MEND_STITCHES * abs(off)
-            return costing(RemedyKind.PLAIN, cost, now, mend=mend, by=by, above=max(0, above))
+            return cost_remedy(RemedyKind.PLAIN, cost, now, mend=mend, by=by, above=max(0, above))
     return None
 
 
@@ -151,18 +205,18 @@ def _accepted(
         return None
     if by is None:
         mend = Mend(index=end, stitch=spot, change=-off, origin=now.index)
-        return costing(RemedyKind.ACCEPT, 1, now, mend=mend) if start < end else None
+        return cost_remedy(RemedyKind.ACCEPT, 1, now, mend=mend) if start < end else None
     shaped = plan.rounds[by]
     spread = Mend(index=by, stitch=spot, change=-off, origin=now.index, spread=True)
     cost = MEND_STITCHES * abs(off) + 1
     if is_even(shaped) and made_good(shaped, spread) is not None:
         # One change more or fewer is hardly any work; the wait for it is the cost.
-        return costing(RemedyKind.ACCEPT, cost, now, mend=spread, by=by)
+        return cost_remedy(RemedyKind.ACCEPT, cost, now, mend=spread, by=by)
     spot = _spot(plan, fault, search, causes, shaped)
     if spot is None or search.found is None or _locked(shaped) or abs(off) > MOST_MENDED:
         return None
     mend = replace(spread, stitch=spot, spread=False)
-    return costing(RemedyKind.ACCEPT, cost, now, mend=mend, by=by) if made_good(shaped, mend) else None
+    return cost_remedy(RemedyKind.ACCEPT, cost, now, mend=mend, by=by) if made_good(shaped, mend) else None
 
 
 def _end(plan: Plan, start: int) -> int:
@@ -276,4 +330,4 @@ def spread_left(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Like
         return []
     respacing = Respacing.of(round_, places)
     place = Position(index=now.index, stitch=here.used + made * spread.change.change)
-    return [costing(RemedyKind.RESPACE, 1, place, respacing=respacing, made=made)]
+    return [cost_remedy(RemedyKind.RESPACE, 1, place, respacing=respacing, made=made)]

@@ -12,13 +12,21 @@ from __future__ import annotations
 from stepper.craft.counting import SECONDS_PER_COUNTED_STITCH
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
 from stepper.plan.model import Plan
+from stepper.session.counting.tally import count_at
 from stepper.session.fault.diagnosis import LOOPED, Likely, choose_question
-from stepper.session.fault.making_good import make_good, shifts, spread_left
+from stepper.session.fault.landmarks import sections_at
+from stepper.session.fault.making_good import (
+    goes_on,
+    is_located,
+    make_good,
+    shapes_by_sight,
+    shifts,
+    spread_left,
+)
 from stepper.session.fault.search import Search
 from stepper.session.fault.taking_back import rip_back, undo_stitches
-from stepper.session.fault.ways import Remedy, RemedyKind, Stretch, costing
+from stepper.session.fault.ways import Remedy, RemedyKind, Stretch, cost_remedy
 from stepper.session.state import Fault, Knitting, Position, Seen
-from stepper.session.tally import count_at
 
 COLUMN_STITCHES = 3.0
 """Plain stitches that working up one stitch of a column with a hook costs. Assumption."""
@@ -51,10 +59,14 @@ def list_remedies(
     first = [
         *_count_again(plan, now, fault, search),
         *_count_between(now, fault, search),
+        *_finish_first(plan, now, fault, search),
         *_look_first(plan, now, fault, causes),
     ]
+    respaced = spread_left(plan, knitting, fault, causes)
+    if respaced:
+        first = [way for way in first if way.kind is not RemedyKind.FINISH]
     found = [
-        *spread_left(plan, knitting, fault, causes),
+        *respaced,
         *([] if first else make_good(plan, now, fault, search, causes)),
         *undo_stitches(plan, now, fault, causes, search),
     ]
@@ -85,11 +97,11 @@ def _laddered(plan: Plan, now: Position, fault: Fault, causes: tuple[Likely, ...
     looped = [each.index for each in causes if each.cause in LOOPED]
     above = max(0, now.index - (looped[0] if looped else now.index) - (0 if now.stitch else 1))
     expect = count_at(plan, now.index, now.stitch)
-    return costing(RemedyKind.LADDER, COLUMN_STITCHES * (above + 1), now, above=above, expect=expect)
+    return cost_remedy(RemedyKind.LADDER, COLUMN_STITCHES * (above + 1), now, above=above, expect=expect)
 
 
 def _looking(plan: Plan, now: Position, seen: Seen, index: int) -> Remedy:
-    return costing(RemedyKind.LOOK, LOOK_STITCHES, now, look=(seen, index))
+    return cost_remedy(RemedyKind.LOOK, LOOK_STITCHES, now, look=(seen, index))
 
 
 def _count_again(plan: Plan, now: Position, fault: Fault, search: Search) -> list[Remedy]:
@@ -104,7 +116,7 @@ def _count_again(plan: Plan, now: Position, fault: Fault, search: Search) -> lis
     expect = count_at(plan, now.index, now.stitch)
     knit_s = 60 / DEFAULT_STITCHES_PER_MINUTE
     cost = max(1, expect + fault.difference) * SECONDS_PER_COUNTED_STITCH / knit_s
-    return [costing(RemedyKind.RECOUNT, cost, now, expect=expect, plain=search.sections is None)]
+    return [cost_remedy(RemedyKind.RECOUNT, cost, now, expect=expect, plain=search.sections is None)]
 
 
 def _count_between(now: Position, fault: Fault, search: Search) -> list[Remedy]:
@@ -114,7 +126,22 @@ def _count_between(now: Position, fault: Fault, search: Search) -> list[Remedy]:
         return []
     knit_s = 60 / DEFAULT_STITCHES_PER_MINUTE
     cost = max(1, stretch.expect) * SECONDS_PER_COUNTED_STITCH / knit_s
-    return [costing(RemedyKind.NARROW, cost, now, stretch=stretch)]
+    return [cost_remedy(RemedyKind.NARROW, cost, now, stretch=stretch)]
+
+
+def _finish_first(plan: Plan, now: Position, fault: Fault, search: Search) -> list[Remedy]:
+    """Finish the round and count then: where plain fabric in the middle of a round is not so plain at its
+    end, and where its shaping can be seen to belong somewhere though the count is off."""
+    if not now.stitch or now.index >= len(plan.rounds) or not is_located(fault, search, now):
+        return []
+    round_, done = plan.rounds[now.index], Position(index=now.index + 1)
+    by_eye = not goes_on(plan, now, search)
+    if by_eye and not shapes_by_sight(round_, now.stitch):
+        return []
+    if not by_eye and (search.sections is not None or sections_at(plan, done) is None):
+        return []
+    left = round_.progress - now.stitch
+    return [cost_remedy(RemedyKind.FINISH, left, now, expect=round_.after, by_eye=by_eye)]
 
 
 def next_stretch(search: Search) -> Stretch | None:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.plan.model import Plan
-from stepper.session.checks import count
+from stepper.session.counting.checks import count
+from stepper.session.counting.tally import count_at, tally_stitches
 from stepper.session.cues import (
     Ask,
     Choose,
@@ -45,7 +46,6 @@ from stepper.session.fault.search import most_counted, search
 from stepper.session.fault.tinking import reverse
 from stepper.session.fault.ways import Remedy, RemedyKind
 from stepper.session.state import Answer, Fault, Position, Seen, Sight, State
-from stepper.session.tally import count_at, tally_stitches
 
 NO_FAULT = "No fault is being looked for; give a count first."
 

@@ -18,10 +18,10 @@ from dataclasses import dataclass, replace
 
 from stepper.craft.fault_finding import CountedSection, NextCount, next_count, plain_odds
 from stepper.plan.model import Plan
+from stepper.session.counting.tally import tally_stitches
 from stepper.session.fault.landmarks import Landmark, Sections, is_turned, sections_at
 from stepper.session.fault.symptoms import SPREAD, list_symptoms
 from stepper.session.state import Answer, Fault, Position, State, Verified
-from stepper.session.tally import tally_stitches
 
 BREAK_ODDS = 40.0
 """How many plain stitches an interruption weighs in the odds. Place-keeping errors double after a break of

@@ -5,13 +5,13 @@ from __future__ import annotations
 from stepper.craft.counting import RIP_SHARE
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Plan, Round
+from stepper.session.counting.tally import count_between, tally_stitches
 from stepper.session.fault.diagnosis import Likely
 from stepper.session.fault.landmarks import is_turned
 from stepper.session.fault.search import Search
 from stepper.session.fault.symptoms import SPREAD
-from stepper.session.fault.ways import Remedy, RemedyKind, costing
+from stepper.session.fault.ways import Remedy, RemedyKind, cost_remedy
 from stepper.session.state import Fault, Knitting, Position
-from stepper.session.tally import count_between, tally_stitches
 
 
 def undo_stitches(
@@ -32,7 +32,7 @@ def undo_stitches(
     undone = count_between(plan, place, now)
     if not undone:
         return []
-    return [costing(RemedyKind.TINK, 2 * undone, place, undone=undone, rounds=now.index - index)]
+    return [cost_remedy(RemedyKind.TINK, 2 * undone, place, undone=undone, rounds=now.index - index)]
 
 
 def _sound_up_to(plan: Plan, index: int, fault: Fault, search: Search) -> int:
@@ -83,4 +83,4 @@ def _rip(plan: Plan, place: Position, now: Position, *, lifeline: bool) -> Remed
     pick_up = 0 if lifeline else tally_stitches(plan.rounds[place.index], place.stitch).count
     cost = undone * (1 + RIP_SHARE) + pick_up
     rounds = now.index - place.index
-    return costing(RemedyKind.RIP, cost, place, undone=undone, lifeline=lifeline, rounds=rounds)
+    return cost_remedy(RemedyKind.RIP, cost, place, undone=undone, lifeline=lifeline, rounds=rounds)

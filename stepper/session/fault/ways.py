@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
-from stepper.plan.absorb import Mend
-from stepper.plan.respace import Respacing
+from stepper.plan.under_way.absorb import Mend
+from stepper.plan.under_way.respace import Respacing
 from stepper.session.fault.landmarks import Landmark
 from stepper.session.state import Position, Seen
 
@@ -21,6 +21,8 @@ class RemedyKind(StrEnum):
     """Count once more before anything is changed: it may be the count that is wrong."""
     NARROW = "narrow"
     """Count between landmarks before anything is changed: the place is not known yet."""
+    FINISH = "finish"
+    """Finish the round and count then: at its end increases, repeats or colours tell where the fault lies."""
     LADDER = "ladder"
     """Catch a live loop and ladder it up to the needle with a hook."""
     RESPACE = "respace"
@@ -32,15 +34,20 @@ class RemedyKind(StrEnum):
     TINK = "tink"
     """Undo stitches one by one, back to the fault."""
     ACCEPT = "accept"
-    """Go on; the rounds to come follow the count in hand (`stepper.plan.absorb`) until the next shaping
-    absorbs it, or to the bind-off."""
+    """Go on; the rounds to come follow the count in hand (`stepper.plan.under_way.absorb`) until the next
+    shaping absorbs it, or to the bind-off."""
     RIP = "rip"
     """Rip to the last lifeline or good count."""
 
     @property
     def settles(self) -> bool:
         """Whether choosing this counts as mending the fault, so that it is no longer looked for."""
-        return self not in (RemedyKind.LOOK, RemedyKind.RECOUNT, RemedyKind.NARROW)
+        return self not in (
+            RemedyKind.LOOK,
+            RemedyKind.RECOUNT,
+            RemedyKind.NARROW,
+            RemedyKind.FINISH,
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -91,11 +98,13 @@ class Remedy:
     """How the round is respaced."""
     made: int = 0
     """How many of the round's increases or decreases are made, if it is respaced."""
+    by_eye: bool = False
+    """Whether the round in hand is finished with its shaping where it is seen to belong, not by the count."""
     above: int = 0
     """Rounds between the fault and where it is made good; the more there are, the more it shows."""
 
 
-def costing(kind: RemedyKind, stitches: float, place: Position, **more: object) -> Remedy:
+def cost_remedy(kind: RemedyKind, stitches: float, place: Position, **more: object) -> Remedy:
     """Return a remedy from its cost in stitches, at the usual pace."""
     minutes = stitches / DEFAULT_STITCHES_PER_MINUTE
     return Remedy(kind=kind, stitches=round(stitches), minutes=minutes, place=place, **more)  # type: ignore[arg-type] # passed on

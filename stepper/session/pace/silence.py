@@ -8,7 +8,7 @@ plus some minutes, while she may still hear it; and again, with what comes next,
 from __future__ import annotations
 
 from stepper.plan.model import Plan
-from stepper.session.count_timing import stitches_per_minute
+from stepper.session.counting.count_timing import stitches_per_minute
 from stepper.session.evolve import seconds_between
 from stepper.session.state import State
 from stepper.session.steps import cut_into_steps, part_at

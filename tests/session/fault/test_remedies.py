@@ -6,8 +6,8 @@ from typing import Any
 
 import pytest
 
-from stepper.plan.absorb import absorbed
 from stepper.plan.model import Plan, Round
+from stepper.plan.under_way.absorb import apply_mends
 from stepper.session.cues import Choose
 from stepper.session.fault.diagnosis import diagnose
 from stepper.session.fault.inquiry import inquire
@@ -160,7 +160,7 @@ def test_the_shaping_takes_up_what_is_off() -> None:
     assert accept.mend is not None
     assert (accept.mend.origin, accept.mend.index, accept.mend.change) == (2, 3, 1)
     assert accept.mend.spread
-    assert len(absorbed(garment, [accept.mend]).rounds[3].shaping) == 22
+    assert len(apply_mends(garment, [accept.mend]).rounds[3].shaping) == 22
 
 
 def test_a_whole_repeat_is_gone_on_with() -> None:
@@ -200,7 +200,7 @@ def test_what_needs_no_exact_count_is_bound_off_as_it_is() -> None:
     assert find_exact_round(scarf, Position(index=4), -1) is None
     assert accept.mend is not None
     assert accept.mend.index == len(scarf.rounds)
-    assert [each.before for each in absorbed(scarf, [accept.mend]).rounds[4:]] == [39, 39, 39]
+    assert [each.before for each in apply_mends(scarf, [accept.mend]).rounds[4:]] == [39, 39, 39]
 
 
 def test_a_lifeline_is_where_ripping_ends() -> None:
@@ -245,7 +245,7 @@ def test_in_a_chart_a_known_spot_is_made_good() -> None:
 
     assert accept.mend is not None
     assert counts.edges[9] <= accept.mend.stitch <= counts.edges[10]
-    chart = absorbed(garment, [accept.mend]).rounds[4]
+    chart = apply_mends(garment, [accept.mend]).rounds[4]
     assert (chart.before, chart.after, len(chart.shaping)) == (245, 246, 1)
 
 
@@ -274,3 +274,38 @@ def test_no_piece_is_mended_in_the_next_one() -> None:
 
     assert found
     assert RemedyKind.PLAIN not in {way.kind for way in found}
+
+
+def _midway(garment: Plan, index: int, stitch: int, sights: tuple[Sight, ...]) -> tuple[Remedy, ...]:
+    """Count one too few twice in the middle of a round; the last good count was at the beginning of the one before."""
+    place = Position(index=index, stitch=stitch)
+    verified = Verified(place=Position(index=index - 1), stitches=1)
+    fault = Fault(place=place, difference=-1, confirmed=True, sights=sights)
+    return ways(garment, State(knitting=Knitting(place=place, verified=verified)), fault)
+
+
+def test_in_the_middle_of_a_plain_round_its_end_is_waited_for() -> None:
+    """The increases of the round below lie on two needles; once the round is done they tell where the stitch is missing,
+    and one made anywhere would be in another section."""
+    yoke = plan(("yoke", ["co80", "k20 m1 k40 m1 k20", "k82", "k82", "k82"]))
+
+    first = _midway(yoke, 2, 30, (NO_LOOP,))[0]
+
+    assert (first.kind, first.expect, first.by_eye) == (RemedyKind.FINISH, 82, False)
+
+
+def test_a_round_that_shapes_beside_its_ends_is_finished_by_eye() -> None:
+    """Nobody rips three rounds of a sleeve because its decrease round cannot be counted out: the decrease before the end
+    shows where it belongs."""
+    sleeve = plan(("sleeve", ["co60", "k60", "k60", "k1 k2tog k54 k2tog k1", "k58", "k58"]))
+
+    first = _midway(sleeve, 3, 12, (NO_LOOP,))[0]
+
+    assert (first.kind, first.expect, first.by_eye) == (RemedyKind.FINISH, 58, True)
+
+
+def test_lace_is_not_finished_by_eye() -> None:
+    """One stitch off and every repeat behind it is off: there is no plain run to take it up."""
+    lace = plan(("shawl", ["co60", "k60", "k60", "(k1 yo k3 k2tog)x10", "k60"]))
+
+    assert all(way.kind is not RemedyKind.FINISH for way in _midway(lace, 3, 12, (NO_LOOP,)))

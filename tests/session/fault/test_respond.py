@@ -2,7 +2,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.plan.absorb import Mend
+from stepper.plan.under_way.absorb import Mend
 from stepper.session.answers import TellExpected
 from stepper.session.cues import Again, HowMany, Next
 from stepper.session.effects import (

@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.session.fault.ways import RemedyKind, costing
+from stepper.session.fault.ways import RemedyKind, cost_remedy
 from stepper.session.state import Position
 
 
@@ -10,6 +10,7 @@ def test_what_only_looks_or_counts_settles_nothing() -> None:
         RemedyKind.LOOK,
         RemedyKind.RECOUNT,
         RemedyKind.NARROW,
+        RemedyKind.FINISH,
     ]
 
 
@@ -21,6 +22,6 @@ def test_the_values_of_old_journals_stay() -> None:
 
 def test_a_cost_is_told_in_stitches_and_minutes() -> None:
     """At the usual pace, until hers is known."""
-    way = costing(RemedyKind.TINK, 60.4, Position(index=2), undone=30)
+    way = cost_remedy(RemedyKind.TINK, 60.4, Position(index=2), undone=30)
     assert (way.stitches, way.undone, way.kind) == (60, 30, RemedyKind.TINK)
     assert way.minutes > 0

@@ -1,0 +1,1 @@
+"""Printed counts against the arithmetic, and what does not fit."""

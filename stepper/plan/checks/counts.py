@@ -1,0 +1,102 @@
+"""Compare printed counts with the arithmetic. No I/O."""
+
+from __future__ import annotations
+
+from stepper.plan.checks.count_reading import read_as
+from stepper.plan.drafts import Finding
+from stepper.plan.fabric.marker_sections import between_markers, sections
+from stepper.plan.model import Run
+from stepper.plan.state.needles import Needles
+from stepper.project.instructions import Count
+from stepper.project.problems import Span
+from stepper.project.stitchwork import PickUp
+
+
+def check_count(instruction: Count, needles: Needles) -> None:
+    """Compare a printed count with the stitches on the needles, or with what the last round changed."""
+    printed = instruction.number.of(needles.size)
+    if needles.counting.lost:
+        if not instruction.change:
+            needles.regain(printed)
+        return
+    if instruction.change and needles.drafts:
+        last = needles.drafts[-1]
+        changed = (last.after - last.before) * instruction.change
+        if changed != printed:
+            gained = "gained" if instruction.change > 0 else "lost"
+            needles.report(
+                instruction.place,
+                f"the pattern prints {printed} stitches {gained} in this round; it comes to {changed}.",
+                f"The round goes from {last.before} to {last.after} stitches.",
+            )
+        return
+    if instruction.sections:
+        _check_sections(instruction, printed, needles)
+        return
+    short = printed - needles.count
+    if not short:
+        needles.counting.off = 0
+    elif short != needles.counting.off and not _picked_up_to(printed, instruction.place, needles):
+        needles.findings.append(
+            Finding(
+                place=instruction.place,
+                message=f"the pattern prints {printed} stitches; the lines so far come to {needles.count}",
+                size=needles.size,
+                kind="count",
+                printed=printed,
+                counted=needles.count,
+                read=read_as(needles.drafts[needles.line.start :]),
+            )
+        )
+        needles.counting.off = short
+
+
+def _check_sections(instruction: Count, printed: int, needles: Needles) -> None:
+    """Compare a count printed between markers, or for each section, with the stitches there."""
+    if not needles.markers:
+        needles.report(instruction.place, "there are no markers on the needles to count between.")
+        return
+    found = sections(needles) if instruction.sections == "each" else (between_markers(needles),)
+    if None in found:
+        needles.report(instruction.place, "nobody can tell which of the markers are meant.")
+    elif set(found) != {printed}:
+        counts = ", ".join(str(number) for number in dict.fromkeys(found))
+        needles.report(
+            instruction.place, f"the pattern prints {printed} stitches there; the lines come to {counts}."
+        )
+
+
+def _picked_up_to(printed: int, place: Span, needles: Needles) -> bool:
+    """Accept the printed count if stitches were picked up by the rows of an edge, which is a rule of thumb.
+
+    Returns:
+        Whether that was done: the count is near enough, and the knitter is told both.
+    """
+    last = needles.drafts[-1] if needles.drafts else None
+    asked = last.template.elements if last is not None and last.template is not None else ()
+    edges = [element for element in asked if isinstance(element, PickUp)]
+    edge = next((element for element in edges if not element.stitches_of_edge), None)
+    if last is None or edge is None or abs(printed - needles.count) > max(4, printed // 8):
+        return False
+    short = printed - needles.count
+    at = next(at for at, item in enumerate(last.phrase) if isinstance(item, Run) and item.stitch == "pu")
+    picked = last.phrase[at]
+    assert isinstance(picked, Run)
+    runs = (*last.phrase[:at], Run("pu", picked.times + short, picked.yarn), *last.phrase[at + 1 :])
+    ratio = f"{edge.stitches.of(needles.size)} for every {edge.rows.of(needles.size)} rows"
+    needles.warn(
+        place,
+        f"{ratio} comes to {needles.count} stitches, the pattern prints {printed}: taken as {printed}.",
+    )
+    last.phrase, last.after, needles.count = runs, printed, printed
+    return True
+
+
+def check_promised(counts: tuple[Count, ...], needles: Needles, *, first: bool) -> None:
+    """Compare the counts printed with a round that is written out before it is worked.
+
+    What it gains or loses applies each time, the stitches after it only the first time.
+    """
+    for count in counts:
+        if first or count.change:
+            check_count(count, needles)

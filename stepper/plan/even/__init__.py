@@ -1,0 +1,1 @@
+"""Rounds that increase or decrease evenly, the blended ones among them."""

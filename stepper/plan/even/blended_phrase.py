@@ -1,0 +1,60 @@
+"""Respace a written-out round of even changes over another size's stitches. No I/O."""
+
+from __future__ import annotations
+
+from stepper.plan.even.blended_count import meets_alone
+from stepper.plan.even.even_change import spread_to
+from stepper.plan.fabric.sources_in_hand import supplies_of
+from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.phrase import work_phrase
+from stepper.plan.stitches.row_elements import MisfitError
+from stepper.plan.stitches.row_facing import face
+from stepper.project.instructions import Evenly, Phrase
+from stepper.project.stitchwork import Numbers
+
+
+def work_blended_phrase(instruction: Phrase, needles: Needles) -> bool:
+    """Spread the changes of a written-out round evenly, if as printed it does not reach the size's count.
+
+    Returns:
+        Whether that was done; if not, the round is to be worked as it is printed.
+    """
+    alone = meets_alone(needles)
+    if alone is None or alone.change is None or _reaches(instruction, alone.after, needles):
+        return False
+    direction = 1 if alone.change.adds > 0 else -1
+    even = Evenly(direction, Numbers((alone.after,), instruction.place), None, instruction.place)
+    word = "increases" if direction > 0 else "decreases"
+    said = f"{alone.change.code} {word} as printed for {alone.before} to {alone.after} stitches"
+    if spread_to(even, alone.after, needles, alone.change):
+        needles.warn(
+            instruction.place,
+            f"{said}; from the {needles.drafts[-1].before} on the needles they are spread evenly to reach "
+            f"{alone.after}.",
+        )
+    return True
+
+
+def _reaches(instruction: Phrase, after: int, needles: Needles) -> bool:
+    """Return whether the round as printed fits the stitches and leaves that many."""
+    try:
+        worked = work_phrase(
+            instruction.elements,
+            count=needles.count,
+            size=needles.size,
+            yarn=needles.yarn,
+            place=instruction.place,
+            facing=face(
+                count=needles.count,
+                flat=needles.flat,
+                side=needles.side,
+                markers=needles.markers,
+                gap=needles.short_rows.gap,
+                turns=needles.short_rows.turns,
+            ),
+            method=needles.short_rows.method or "german",
+            supplies=supplies_of(needles),
+        )
+    except MisfitError:
+        return False
+    return worked.after == after

@@ -1,0 +1,180 @@
+"""Work a round that increases or decreases evenly on the stitches in hand. No I/O."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from stepper.plan.drafts import Template
+from stepper.plan.even.blended_count import blended_target
+from stepper.plan.even.even_placement import placed_round
+from stepper.plan.fabric.columns import UnknownFabricError
+from stepper.plan.fabric.established import HINT, look
+from stepper.plan.model import Item, Run
+from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.evenly import Change, in_fabric, purl_instead
+from stepper.plan.stitches.run_repeats import condense
+from stepper.project.instructions import Evenly
+from stepper.project.model import MOST_ROUNDS_OVER
+
+MUCH = 2
+"""A blend that changes one stitch in this many, or more, is doubted. Source: chosen here."""
+
+
+def work_evenly(instruction: Evenly, needles: Needles) -> None:
+    """Work a round that increases or decreases evenly, to a count or by a number of stitches."""
+    if needles.counting.lost:
+        if instruction.to is not None:
+            needles.regain(instruction.to.of(needles.size))
+        return
+    before = needles.count
+    if instruction.to is not None:
+        after = instruction.to.of(needles.size)
+    else:
+        by = instruction.by.of(needles.size) if instruction.by is not None else 0
+        reached = blended_target(instruction, by, needles)
+        after = before + instruction.direction * by if reached is None else reached
+    spread_to(instruction, after, needles)
+
+
+def spread_to(instruction: Evenly, after: int, needles: Needles, change: Change | None = None) -> bool:
+    """Change the stitches on the needles evenly to a count, over as many rounds as she asks for.
+
+    Args:
+        instruction: Which way the line goes, and where it stands.
+        after: Stitches to reach.
+        needles: The knitting in hand.
+        change: What the changes are worked in; None for the usual ones.
+
+    Returns:
+        Whether it could be done; if not, that is reported.
+    """
+    before = needles.count
+    if not _goes_its_way(instruction, after, needles):
+        needles.count = after
+        return False
+    if change is not None and (after - before) * change.adds < 0:
+        change = None  # allowed to go the other way, with the usual stitch for it
+    rounds = needles.alterations.over if after != before else 1
+    _doubt(instruction, after, needles)
+    step = change.adds if change is not None else 1 if after > before else -1
+    for target in counts_over(before, after, rounds, step):
+        if not _work_round(instruction, target, needles, change):
+            needles.count = max(after, 0)
+            return False
+    needles.alterations.over = 1
+    return True
+
+
+def counts_over(before: int, after: int, rounds: int, step: int) -> tuple[int, ...]:
+    """Return the stitches after each of some rounds that share a change, each in the same proportion.
+
+    Args:
+        before: Stitches before the first. Range: 1 and up.
+        after: Stitches after the last. Range: 1 and up.
+        rounds: Range: 1 and up.
+        step: Stitches that one change adds; below 0 for a decrease.
+
+    Source: a geometric sequence, so that the changes stand about as far apart in every round.
+    """
+    counts = []
+    for at in range(1, rounds):
+        share = before * (after / before) ** (at / rounds)
+        counts.append(before + step * round((share - before) / step))
+    return (*counts, after)
+
+
+def _rounds_needed(before: int, after: int) -> int:
+    """Return the fewest rounds in which a change fits; 0 if it needs more than she may ask for."""
+    for rounds in range(2, MOST_ROUNDS_OVER + 1):
+        counts = (before, *counts_over(before, after, rounds, 1 if after > before else -1))
+        if all(one <= 2 * other and other <= 2 * one for one, other in pairwise(counts)):
+            return rounds
+    return 0
+
+
+def _goes_its_way(instruction: Evenly, after: int, needles: Needles) -> bool:
+    """Report a line that would have to do the opposite of what it says, unless she allows it."""
+    before = needles.count
+    if (after - before) * instruction.direction >= 0 or needles.alterations.reshape:
+        return True
+    needles.report(
+        instruction.place,
+        f"the line asks to {_word(instruction)} to {after} stitches, "
+        f"but {before} are on the needles already.",
+        f"A line that goes from {before} to {after} must "
+        f"{'decrease' if instruction.direction > 0 else 'increase'}; "
+        f"or switch size at another line, or allow it with `reshape: yes` beside the switch.",
+    )
+    return False
+
+
+def _doubt(instruction: Evenly, after: int, needles: Needles) -> None:
+    """Warn where a blend changes half of the stitches or more in one round."""
+    before, changed = needles.count, abs(after - needles.count)
+    if needles.alterations.blended is None or needles.alterations.over > 1 or changed * MUCH < before:
+        return
+    alone = needles.alterations.blended(needles.size).get(needles.line.number, ())
+    if any(each.before == before for each in alone):
+        return  # the size alone does the same
+    half, _ = counts_over(before, after, 2, 1 if after > before else -1)
+    word = "increases" if after > before else "decreases"
+    needles.warn(
+        instruction.place,
+        f"{changed} {word} on {before} stitches in one round: half of them or more are changed. "
+        f"`over: 2 rounds` beside the switch goes from {before} to {half} and then to {after}.",
+    )
+
+
+def _work_round(instruction: Evenly, after: int, needles: Needles, change: Change | None) -> bool:
+    before = needles.count
+    try:
+        phrase, positions, moved_by = placed_round(before, after, needles, instruction.place, change)
+    except ValueError as error:
+        hint = ""
+        rounds = _rounds_needed(before, after) if needles.alterations.blended is not None else 0
+        if rounds > needles.alterations.over:
+            hint = f"`over: {rounds} rounds` beside the switch spreads the change over {rounds} rounds."
+        needles.report(
+            instruction.place, f"cannot {_word(instruction)} from {before} to {after} stitches: {error}", hint
+        )
+        return False
+    if after == before:
+        needles.warn(
+            instruction.place,
+            f"nothing to {_word(instruction)}: {before} stitches are on the needles already.",
+        )
+        phrase = (Run("k", before, needles.yarn),)
+    adds = change.adds if change is not None else 1 if after >= before else -1
+    needles.markers = tuple(
+        place + sum(1 for position in positions if position <= place) * adds for place in needles.markers
+    )
+    patterned = instruction.stitch == "pattern" and not needles.checking
+    if patterned:
+        worked = _in_pattern(instruction, phrase, needles)
+        if worked is None:
+            return True
+        phrase = worked
+    needles.emit(
+        purl_instead(phrase) if instruction.stitch == "p" else phrase,
+        after,
+        template=Template((), instruction.place, evenly=instruction),
+        evenly=not patterned,
+        shaping=positions,
+        altered=moved_by,
+    )
+    return True
+
+
+def _in_pattern(instruction: Evenly, phrase: tuple[Item, ...], needles: Needles) -> tuple[Item, ...] | None:
+    """Write a round in the stitches of the fabric; None, and reported, if they cannot be told."""
+    try:
+        return condense(in_fabric(phrase, look(needles)))
+    except (UnknownFabricError, ValueError) as unknown:
+        needles.report(
+            instruction.place, f"nobody can tell how the pattern goes on here: {unknown}.", HINT
+        )
+        return None
+
+
+def _word(instruction: Evenly) -> str:
+    return "increase" if instruction.direction > 0 else "decrease"

@@ -1,0 +1,104 @@
+"""Rounds of a chart in the order in which they are knitted. No I/O.
+
+Source of the reading: chart conventions; every row in the round, and right-side rows, from right to left;
+wrong-side rows from left to right, each stitch as its opposite. Squares without a stitch are skipped.
+"""
+
+from __future__ import annotations
+
+from stepper.craft.stitches import STITCHES
+from stepper.plan.drafts import Template
+from stepper.plan.model import Group, Item, Run
+from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.round_sources import ChartRound
+from stepper.plan.stitches.run_repeats import join_runs
+from stepper.project.model import Cell, Chart
+from stepper.project.problems import Span, nearest, one_of
+
+
+def chart_parts(chart: Chart, number: int, *, yarn: str, wrong_side: bool) -> ChartRound:
+    """Read one round of a chart as its edges and its repeat, in the order in which they are knitted."""
+    cells = chart.rounds[number - 1]
+    first, last = chart.edge_left, chart.width - chart.edge_right
+    left, middle, right = cells[:first], cells[first:last], cells[last:]
+    parts = [_runs(part, yarn, wrong_side) for part in (left, middle, right)]
+    if not wrong_side:
+        parts.reverse()
+    return ChartRound(before=parts[0], repeat=parts[1], after=parts[2])
+
+
+def _runs(cells: tuple[Cell, ...], yarn: str, wrong_side: bool) -> tuple[Run, ...]:
+    runs = []
+    for cell in cells if wrong_side else reversed(cells):
+        if not cell.stitch:
+            continue
+        entry = STITCHES.get(cell.stitch)
+        code = entry.wrong_side or cell.stitch if wrong_side and entry is not None else cell.stitch
+        runs.append(Run(code, 1, cell.yarn or yarn))
+    return join_runs(runs)
+
+
+def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
+    """Find a chart of the garment by its name, in any case; None, reported, if there is none."""
+    charts = {known.lower(): chart for known, chart in needles.project.charts.items()}
+    chart = charts.get(name.lower())
+    if chart is None:
+        hint = nearest(name, charts) or f"The charts are {one_of(needles.project.charts) or 'none'}."
+        needles.report(place, f'there is no chart "{name}".', hint)
+    return chart
+
+
+def next_chart_round(chart: Chart, needles: Needles) -> int:
+    """Return the round of a chart after the one last worked, from 1; after the last comes the first."""
+    return needles.last.charts.get(chart.name, 0) % len(chart.rounds) + 1
+
+
+def chart_round(template: Template, needles: Needles) -> None:
+    """Work one round of a chart, as many repeats of it as the stitches hold."""
+    chart = chart_named(template.chart, template.place, needles)
+    if chart is None:
+        return
+    if template.chart_round > len(chart.rounds):
+        needles.report(
+            template.place,
+            f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {template.chart_round}.',
+        )
+        return
+    number = template.chart_round or next_chart_round(chart, needles)
+    wrong = needles.flat and needles.side == "WS"
+    key = (chart.name, number, needles.yarn, wrong, needles.count)
+    drawn = drawn_round(chart, number, needles, wrong_side=wrong)
+    inner = needles.count - drawn.edges
+    if inner < 0 or not drawn.uses or inner % drawn.uses:
+        _misfit(template, chart, drawn, needles, number)
+        return
+    times = inner // drawn.uses
+    after = sum(run.leaves for run in drawn.before + drawn.after)
+    after += times * sum(run.leaves for run in drawn.repeat)
+    repeats = (Group(drawn.repeat, times, chart.name),) if times else ()
+    phrase: tuple[Item, ...] = (*drawn.before, *repeats, *drawn.after)
+    phrase = needles.caches.charted.setdefault(key, phrase)
+    needles.last.charts[chart.name] = number
+    needles.emit(phrase, after, chart=chart.name, chart_round=number, template=template)
+
+
+def drawn_round(chart: Chart, number: int, needles: Needles, *, wrong_side: bool) -> ChartRound:
+    """Read one round of a chart of this garment, once for all sizes."""
+    key = (chart.name, number, needles.yarn, wrong_side)
+    drawn = needles.caches.drawn.get(key)
+    if drawn is None:
+        drawn = chart_parts(chart, number, yarn=needles.yarn, wrong_side=wrong_side)
+        needles.caches.drawn[key] = drawn
+    return drawn
+
+
+def _misfit(template: Template, chart: Chart, drawn: ChartRound, needles: Needles, number: int) -> None:
+    edges = f" besides {drawn.edges} for its edges" if drawn.edges else ""
+    fits, over = divmod(max(0, needles.count - drawn.edges), drawn.uses or 1)
+    below, above = fits * drawn.uses + drawn.edges, (fits + 1) * drawn.uses + drawn.edges
+    needles.report(
+        template.place,
+        f'round {number} of chart "{chart.name}" has {drawn.uses} stitches{edges} and does not '
+        f"divide {needles.count}: {fits} repeats leave {over} over.",
+        f"It would fit on {below} or {above} stitches.",
+    )

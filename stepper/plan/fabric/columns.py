@@ -1,0 +1,353 @@
+"""Columns of the fabric: what lies below each stitch on the needles, and what a row makes of it. No I/O.
+
+Theory of operation. A column is what one stitch of the fabric is on each row of the repeat, as seen from the
+right side. A row is laid out as the stitches it leaves, each with the columns below it. A decrease removes
+columns: of those below it, the one it looks like stays (k2tog over a knit and a purl column leaves the knit
+one), or else the one farther from the edge. Changes that cancel out at one place (yo, k2tog) leave every
+column where it was. An increase adds a new column, which continues the repeat beside it, on the side away
+from the edge; without a repeat it is stockinette.
+Cables are told by `stepper.plan.stitches.cable_cells`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from itertools import pairwise
+from typing import NamedTuple
+
+from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
+from stepper.plan.drafts import DraftRound
+from stepper.plan.model import Run, flatten
+from stepper.plan.state.in_hand import Cell, Column
+from stepper.plan.stitches.cable_cells import crossings, look_of, looks_of
+from stepper.plan.stitches.row_facing import mirror_places
+
+KNIT: Cell = ("k", "")
+WIDEST_REPEAT = 24
+"""Most stitches of a repeat that a new column is found in. Unit: stitches."""
+_SELVEDGE = 3
+"""Stitches beside an edge or a marker that a line may work its own way. Unit: stitches; an assumption."""
+
+
+class UnknownFabricError(Exception):
+    """The columns cannot be worked out; the message says why."""
+
+
+class StandingColumns(NamedTuple):
+    """One stitch that a row leaves on the needles."""
+
+    below: tuple[int, ...]
+    """Places in the old row of the columns it was worked from; empty for a new stitch."""
+    cell: Cell | None
+    """What it looks like from the right side; None if that says nothing about its column."""
+    held: str = ""
+    """Name of the held stitches it comes from."""
+    look: Cell | None = None
+    """What it looks like if that does not follow its column."""
+
+
+def lay_columns(draft: DraftRound) -> list[StandingColumns]:
+    """Lay out what a row leaves, from the first stitch of its right side.
+
+    Raises:
+        UnknownFabricError: it twists stitches of which nobody can tell which are purled.
+    """
+    made: list[StandingColumns] = []
+    chunk: list[Stitch] = []
+    at = 0
+    yarns = {run.yarn for run in flatten(draft.phrase) if stitch(run.stitch).kind is not Kind.SHIFT}
+    wrong = draft.side == "WS"
+    for run in flatten(draft.phrase):
+        entry = stitch(run.stitch)
+        if entry.kind is Kind.MARK:
+            continue
+        if entry.kind in (Kind.INCREASE, Kind.DECREASE):
+            chunk += [entry] * run.times
+            continue
+        if chunk:
+            at = _changed(chunk, at, made, wrong=wrong)
+            chunk = []
+        if entry.kind is Kind.CABLE:
+            try:
+                looks = looks_of(run)
+            except ValueError as error:
+                raise UnknownFabricError(str(error)) from error
+            made += [StandingColumns((at + place,), (look, "")) for place, look in enumerate(looks)]
+            at += len(looks)
+            continue
+        at = _plain(run, entry, at, made, wrong=wrong, coloured=len(yarns) > 1)
+    at = _changed(chunk, at, made, wrong=wrong)
+    if not wrong:
+        return made
+    return [
+        StandingColumns(tuple(at - 1 - place for place in reversed(each.below)), each.cell, each.held)
+        for each in reversed(made)
+    ]
+
+
+def _plain(
+    run: Run, entry: Stitch, at: int, made: list[StandingColumns], *, wrong: bool, coloured: bool
+) -> int:
+    """Lay out stitches that stay, come or go one by one; return the place after them."""
+    if not entry.uses:
+        held = run.yarn if run.stitch == "return" else ""
+        made += [StandingColumns((), KNIT if run.stitch == "pu" else None, held)] * run.times
+        return at
+    if entry.leaves:
+        told = entry.kind is Kind.PLAIN and entry.code != "ds"
+        cell = (as_seen(entry.code, wrong=wrong), run.yarn if coloured else "") if told else None
+        made += [StandingColumns((place,), cell) for place in range(at, at + run.times)]
+    return at + run.uses
+
+
+def _changed(chunk: list[Stitch], at: int, made: list[StandingColumns], *, wrong: bool) -> int:
+    """Lay out neighbouring increases and decreases; those that cancel out leave the columns as they were."""
+    uses, leaves = sum(each.uses for each in chunk), sum(each.leaves for each in chunk)
+    looks = "".join(_look(each, wrong=wrong) * each.leaves for each in chunk)
+    if uses == leaves:
+        made += [StandingColumns((at + place,), None, look=(look, "")) for place, look in enumerate(looks)]
+        return at + uses
+    for each in chunk:
+        below = tuple(range(at, at + each.uses))
+        if each.kind is Kind.DECREASE:
+            made.append(
+                StandingColumns(below, None if each.code == "dec" else (_look(each, wrong=wrong), ""))
+            )
+        else:
+            made.append(StandingColumns(below, None))
+            made += [StandingColumns((), None)] * (each.leaves - 1)
+        at += each.uses
+    return at
+
+
+def _look(entry: Stitch, *, wrong: bool) -> str:
+    """Return what an increase or decrease looks like from the right side: `k` or `p`."""
+    purl = entry.code.startswith(("p", "ssp", "sssp", "s2pp", "m1p", "m1lp", "m1rp"))
+    return "p" if purl != wrong else "k"
+
+
+def as_seen(code: str, *, wrong: bool) -> str:
+    """Return what a stitch looks like from the right side: its opposite if it is worked on the wrong side."""
+    entry = STITCHES.get(code)
+    return (entry.wrong_side or code) if wrong and entry is not None else code
+
+
+def agrees(draft: DraftRound, cell: Cell) -> bool:
+    """Return whether a row works every stitch, of those it works at all, as one cell does."""
+    told = (
+        run
+        for run in flatten(draft.phrase)
+        if stitch(run.stitch).kind in (Kind.PLAIN, Kind.CABLE) and run.stitch != "ds"
+    )
+    wrong = draft.side == "WS"
+    return all(as_seen(run.stitch, wrong=wrong) == cell[0] for run in told)
+
+
+def alike_all_along(drafts: Sequence[DraftRound]) -> Column | None:
+    """Return the single column of rows that each work one stitch throughout; None if any does not."""
+    cells: list[Cell] = []
+    for draft in drafts:
+        first = draft.phrase[0]
+        if len(draft.phrase) > 1 or not isinstance(first, Run) or draft.before != draft.after:
+            return None
+        if stitch(first.stitch).kind is not Kind.PLAIN:
+            return None
+        cells.append((as_seen(first.stitch, wrong=draft.side == "WS"), ""))
+    return tuple(cells)
+
+
+def fields(draft: DraftRound) -> list[int]:
+    """Return the edges and markers after a row, from its first stitch on the right side."""
+    marks = mirror_places(draft.markers, draft.after) if draft.side == "WS" else draft.markers
+    return [0, *sorted(marks), draft.after]
+
+
+def carry_columns(
+    columns: Sequence[Column],
+    draft: DraftRound,
+    phase: int,
+    held: Callable[[str], list[Column] | None],
+    *,
+    strictly: bool = False,
+) -> list[Column]:
+    """Carry columns through a row.
+
+    Args:
+        columns: Before the row, from the first stitch of the right side; all with as many cells.
+        draft: The row.
+        phase: Which cell the row works.
+        held: Returns the columns of held stitches by name, the cell that comes next first; None if they
+            are not known.
+        strictly: Whether to refuse a row that works a stitch in another way than its column.
+
+    Raises:
+        UnknownFabricError: the row breaks into the pattern, so that nobody can tell how it goes on.
+    """
+    row = lay_columns(draft)
+    back = _returned(row, held)
+    lengths = {len(column) for column in (*columns, *back) if len(column) > 1}
+    if len(lengths) > 1:
+        raise UnknownFabricError("stitches of two patterns are on the needles")
+    period = max(lengths, default=1)
+    shift = -phase % period
+    edges = fields(draft)
+    made: list[Column | None] = []
+    for place, each in enumerate(row):
+        if each.held:
+            column = back.pop(0)
+            column = column * (period // len(column))
+            made.append(column[shift:] + column[:shift])
+        elif not each.below:
+            made.append(None)
+        else:
+            column = (
+                columns[each.below[0]] if len(each.below) == 1 else _kept(columns, each, phase, place, edges)
+            )
+            if (
+                each.cell is not None
+                and each.cell[0] != look_of(column[phase % len(column)][0])
+                and len(each.below) == 1
+            ):
+                column = _told(
+                    column, each.cell, near=not strictly and _near(place, edges), strictly=strictly
+                )
+            made.append(column if len(column) == period else column * period)
+    return fill_columns(made, edges, period)
+
+
+def _returned(row: Sequence[StandingColumns], held: Callable[[str], list[Column] | None]) -> list[Column]:
+    """Return the columns of the held stitches that a row brings back, in its order."""
+    names = list(dict.fromkeys(each.held for each in row if each.held))
+    back: list[Column] = []
+    for name in names:
+        kept = held(name)
+        if kept is None or len(kept) != sum(each.held == name for each in row):
+            raise UnknownFabricError(f"the pattern of the stitches held for {name} is not known")
+        back += kept
+    return back
+
+
+def _inner_last(place: int, edges: list[int]) -> bool:
+    """Return whether the edge or marker nearest to a place is the one before it."""
+    before = max(edge for edge in edges if edge <= place)
+    after = min((edge for edge in edges if edge > place), default=place + 1)
+    return place - before <= after - 1 - place
+
+
+def _near(place: int, edges: list[int]) -> bool:
+    return any(-_SELVEDGE <= place - edge < _SELVEDGE for edge in edges)
+
+
+def _kept(
+    columns: Sequence[Column], each: StandingColumns, phase: int, place: int, edges: list[int]
+) -> Column:
+    """Return which of the columns that a stitch was worked from stays."""
+    below = [columns[place] for place in each.below]
+    if each.cell is not None:
+        below = [
+            column for column in below if look_of(column[phase % len(column)][0]) == each.cell[0]
+        ] or below
+    return below[-1] if _inner_last(place, edges) else below[0]
+
+
+def _told(column: Column, cell: Cell, *, near: bool, strictly: bool) -> Column:
+    """Return the column after a stitch that was worked in another way than the column asks."""
+    if cell[0].startswith("sl"):
+        return column  # a slipped stitch says nothing about its column
+    if near or (len(column) == 1 and not strictly):
+        return (cell,) * len(column)
+    raise UnknownFabricError("the rows since do not follow it")
+
+
+def fill_columns(columns: Sequence[Column | None], edges: list[int], period: int) -> list[Column]:
+    """Fill every new column from the repeat beside it, or else with stockinette.
+
+    Args:
+        columns: None for each new column.
+        edges: Edges and markers between which columns belong together.
+        period: Cells of a column.
+    """
+    made = list(columns)
+    if None not in made:
+        return list(columns)  # type: ignore[arg-type] # none of them is new
+    for low, high in pairwise(edges):
+        middle = (low + high) / 2
+        fresh = [place for place in range(low, high) if made[place] is None]
+        for place in sorted(fresh, key=lambda place: abs(place + 0.5 - middle)):
+            step = 1 if place < middle else -1
+            made[place] = _next_to(made, place, step, (low, high)) or (KNIT,) * period
+    return [column if column is not None else (KNIT,) * period for column in made]
+
+
+def _next_to(made: Sequence[Column | None], place: int, step: int, field: tuple[int, int]) -> Column | None:
+    """Return the column that the repeat on one side of a place has next; None if there is none."""
+    beside: list[Column] = []
+    at = place + step
+    while field[0] <= at < field[1] and len(beside) < 3 * WIDEST_REPEAT:
+        column = made[at]
+        if column is None:
+            break
+        beside.append(column)
+        at += step
+    for width in range(1, min(WIDEST_REPEAT, len(beside) // 2) + 1):
+        seen = beside[: 3 * width]
+        if all(one == other for one, other in zip(seen, seen[width:], strict=False)):
+            return beside[width - 1]
+    return None
+
+
+def trace_columns(drafts: Sequence[DraftRound]) -> list[Column]:
+    """Return the columns that rows made, each with one cell per row, first row first.
+
+    Raises:
+        UnknownFabricError: the rows hold lace or cables, or were not worked along the whole needle.
+    """
+    histories: list[list[_Told]] = [[] for _ in range(drafts[0].before)]
+    edges = [0, len(histories)]
+    for number, draft in enumerate(drafts):
+        if not (draft.before and draft.after):
+            raise UnknownFabricError("it has not been worked once through")
+        if len(drafts) > 1 and _is_lace(draft):
+            raise UnknownFabricError("its stitches are increased and decreased in the pattern")
+        edges = fields(draft)
+        crossed = crossings(draft.phrase) if len(drafts) > 1 else {}
+        made: list[list[_Told]] = []
+        for place, each in enumerate(lay_columns(draft)):
+            if not each.below:
+                made.append([])
+                continue
+            last = len(each.below) > 1 and _inner_last(place, edges)
+            history = histories[each.below[-1 if last else 0]]
+            whole = len(history) == number
+            cell = crossed.get(place) or each.cell or (each.look if len(drafts) == 1 else None)
+            made.append([*history, (cell, len(each.below) == 1)] if whole else [])
+        histories = made
+    return fill_columns([_whole(history, len(drafts)) for history in histories], edges, len(drafts))
+
+
+_Told = tuple[Cell | None, bool]
+"""What a column was on a row, and whether a stitch was worked one into one there, which makes it certain."""
+
+
+def _whole(history: list[_Told], period: int) -> Column | None:
+    """Return the column of a history; None if it is new or a decrease in it differs from its other rows."""
+    cells = tuple(cell for cell, _ in history if cell is not None)
+    if len(cells) < period or (len(set(cells)) > 1 and not all(sure for _, sure in history)):
+        return None
+    return cells
+
+
+def _is_lace(draft: DraftRound) -> bool:
+    """Return whether a row both increases and decreases; or crosses stitches where nobody can tell which."""
+    kinds = {stitch(run.stitch).kind for run in flatten(draft.phrase)}
+    crosses = Kind.CABLE in kinds and (draft.side == "WS" or draft.before != draft.after)
+    return kinds >= {Kind.INCREASE, Kind.DECREASE} or crosses
+
+
+def shortest(columns: Sequence[Column]) -> list[Column]:
+    """Return the same columns with the fewest cells."""
+    period = len(columns[0]) if columns else 1
+    for cells in range(1, period):
+        if period % cells == 0 and all(column == column[:cells] * (period // cells) for column in columns):
+            return [column[:cells] for column in columns]
+    return list(columns)

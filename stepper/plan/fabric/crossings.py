@@ -1,0 +1,34 @@
+"""How often the cables of a line are crossed, against what the line says. No I/O.
+
+The rounds of the pattern say where a cable is crossed; a line that names the interval beside them only says
+it again. If the two differ, nobody can tell which is meant.
+"""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.drafts import DraftRound
+from stepper.plan.model import flatten
+from stepper.plan.state.needles import Needles
+from stepper.project.instructions import Crossed
+
+
+def check_crossings(instruction: Crossed, needles: Needles) -> None:
+    """Report a line whose rounds cross cables otherwise than every so many rounds, counted from the last."""
+    if needles.counting.lost:
+        return
+    every, begin, end = instruction.every.of(needles.size), needles.line.start, len(needles.drafts)
+    first = max(needles.section.start, begin - every)
+    crossed = [at for at in range(first, end) if _crosses(needles.drafts[at])]
+    apart = all(later - at == every for at, later in pairwise(crossed))
+    if every > 1 and crossed and apart and crossed[0] < first + every and end - crossed[-1] <= every:
+        return
+    told = f"the pattern does not cross its cables every {every} rounds here."
+    needles.report(instruction.place, told, "Write the rounds of the cable out, numbered.")
+    needles.lose()
+
+
+def _crosses(draft: DraftRound) -> bool:
+    return any(stitch(run.stitch).kind is Kind.CABLE for run in flatten(draft.phrase))

@@ -1,0 +1,355 @@
+"""The established fabric: what "even", "straight" and "in pattern" go on with. No I/O.
+
+Theory of operation. A line that sets up a pattern leaves its rounds (`establish`). If nothing was shaped
+since, they are worked again from where they stopped. After shaping, and for part of a row, the fabric is a
+row of columns (`stepper.plan.fabric.columns`): read off the last rounds of the pattern and carried through
+every row worked since, but only on request, since that is rare. Lines that go on "in pattern" set nothing up,
+nor does a row that agrees with the columns, nor one that shapes; repeated rounds that shape give the columns
+but not the shaping.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.fabric.columns import (
+    KNIT,
+    UnknownFabricError,
+    agrees,
+    alike_all_along,
+    as_seen,
+    carry_columns,
+    shortest,
+    trace_columns,
+)
+from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.state.in_hand import Cell, Column, Established, HeldFabric
+from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.cable_cells import look_of
+from stepper.plan.stitches.row_facing import face
+from stepper.project.problems import Span
+from stepper.project.stitchwork import Element, Several, Until, Work
+
+HINT = 'Name the fabric ("Work in k2, p2 rib for 5 cm", "Knit 5 rounds") or write the round out.'
+
+
+def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> None:
+    """Take up the rounds just worked as the pattern of the fabric, if they are one.
+
+    Args:
+        cycle: The rounds that were worked, once or repeatedly.
+        needles: The knitting in hand.
+        start: Index of the first draft worked of them.
+    """
+    needles.section.pattern = cycle
+    if any(template.evenly is not None for template in cycle):
+        return  # a round with a spread change is not a fabric; the one before it goes on
+    worked, known = needles.drafts[start:], needles.established
+    if not cycle or not worked or needles.counting.lost or not _sets_up(cycle, worked):
+        return
+    if any(_is_short(draft) for draft in worked[-len(cycle) :]):
+        return
+    if known is not None and _goes_on(known, cycle, start, needles):
+        known.end, known.since, known.shaped = len(needles.drafts), 0, False
+        known.columns, known.why, known.phase = None, "", 0
+        return
+    once = worked[: len(cycle)]
+    shapes = once[0].before != once[-1].after
+    if (
+        len(worked) == 1
+        and known is not None
+        and (shapes or _is_single(worked[0]) or _agrees(known, needles))
+    ):
+        return
+    if shapes and len(cycle) == 1:
+        return
+    needles.established = Established(
+        cycle=() if shapes else cycle, rounds=len(cycle), start=start, end=len(needles.drafts)
+    )
+
+
+def _sets_up(cycle: tuple[Template, ...], worked: list[DraftRound]) -> bool:
+    """Return whether rounds set up a pattern themselves, rather than going on with one or shaping within it.
+
+    Rows of lace with "work in pattern" on the wrong side between are told by the others.
+    """
+    asking = [template for template in cycle if asks_pattern(template.elements)]
+    if not asking:
+        return True
+    once = worked[: len(cycle)]
+    shaped = any(draft.template in asking and any(_changes(item) for item in draft.phrase) for draft in once)
+    return len(asking) < len(cycle) <= len(worked) and not shaped and once[0].before == once[-1].after
+
+
+def asks_pattern(elements: tuple[Element, ...]) -> bool:
+    """Return whether a round goes on with the pattern somewhere."""
+    return any(
+        (isinstance(element, Until | Work) and element.stitch == "pattern")
+        or (isinstance(element, Several) and asks_pattern(element.elements))
+        for element in elements
+    )
+
+
+def _goes_on(known: Established, cycle: tuple[Template, ...], start: int, needles: Needles) -> bool:
+    """Return whether rounds of the pattern were worked once more, in its order from where it stood."""
+    if known.end != start or not known.cycle or any(each not in known.cycle for each in cycle):
+        return False
+    begin, rounds = start - known.start, len(known.cycle)
+    return all(
+        draft.template is known.cycle[(begin + at) % rounds]
+        or draft.template == known.cycle[(begin + at) % rounds]
+        for at, draft in enumerate(needles.drafts[start:])
+    )
+
+
+def _is_single(draft: DraftRound) -> bool:
+    """Return whether a row is a buttonhole row or the like, whose changes do not form a repeat across it."""
+    changed = [item for item in draft.phrase if _changes(item)]
+    fills = any(isinstance(item, Group) and 2 * item.uses >= draft.before for item in changed)
+    return bool(changed) and (not fills or "buttonhole" in (draft.label or "").lower())
+
+
+def _is_short(draft: DraftRound) -> bool:
+    """Return whether a row was not worked from end to end."""
+    return draft.from_turn or any(
+        isinstance(item, Run) and item.stitch in ("rest", "turn", "w&t") for item in draft.phrase
+    )
+
+
+def _changes(item: Item) -> bool:
+    return any(stitch(run.stitch).kind in (Kind.INCREASE, Kind.DECREASE) for run in flatten((item,)))
+
+
+def _agrees(known: Established, needles: Needles) -> bool:
+    """Return whether the row just worked is what the fabric has there anyway."""
+    if not known.cycle or known.cycle[0].chart or not (needles.drafts[-1].flat or known.rounds > 1):
+        return False  # in the round, one row repeated is the same fabric whichever line it comes from
+    _carry(known, needles, end=len(needles.drafts) - 1)
+    if not known.columns:
+        return False
+    columns, phase = list(known.columns), known.phase % len(known.columns[0])
+    try:
+        for_each = carry_columns(columns, needles.drafts[-1], phase, lambda _: None, strictly=True)
+    except UnknownFabricError:
+        return False
+    return for_each == columns
+
+
+# --- the columns --------------------------------------------------------------------------------------
+
+
+def _tell(known: Established, needles: Needles) -> None:
+    """Read the columns off the last rounds of the pattern."""
+    drafts = needles.drafts[known.start : known.end]
+    if not drafts:
+        known.columns = []
+        return
+    flat, alone = drafts[-1].flat, known.rounds == 1 and len(drafts) == 1
+    period = known.rounds * (2 if flat and known.rounds % 2 and not alone else 1)
+    if len(drafts) < period:
+        known.why = "it was not worked once through before it was shaped"
+        return
+    try:
+        one = alike_all_along(drafts[-period:])
+        columns = [one] * drafts[-1].after if one is not None else trace_columns(drafts[-period:])
+    except UnknownFabricError as unknown:
+        known.why = str(unknown)
+        return
+    plain = alone and flat and not (known.cycle and known.cycle[0].stockinette)
+    side = "k" if drafts[-1].side == "RS" else "p"
+    if plain and {column[0][0] for column in columns} == {side}:
+        other: Cell = ("p" if side == "k" else "k", "")
+        columns = [(other, column[0]) for column in columns]  # a row knitted throughout makes garter stitch
+    known.columns = shortest(columns)
+
+
+def _carry(known: Established, needles: Needles, *, end: int | None = None) -> None:
+    """Carry the columns through the rows worked since the last request, up to a given draft or the last."""
+    if known.columns is None and not known.why:
+        _tell(known, needles)
+    known.reached = max(known.reached, known.end)
+    end = len(needles.drafts) if end is None else end
+    for number in range(known.reached, end):
+        _through(known, number, needles)
+    known.reached = max(known.reached, end)
+
+
+def _through(known: Established, number: int, needles: Needles) -> None:
+    """Carry the columns through one row."""
+    draft = needles.drafts[number]
+    known.since += 1
+    if number > known.end and needles.drafts[number - 1] is draft:
+        known.phase += 1  # one draft stands for identical rounds that change nothing
+        return
+    changes = draft.before != draft.after or any(_changes(item) for item in draft.phrase)
+    if changes or draft.evenly or _is_short(draft):
+        known.shaped, known.spread = True, draft.evenly
+    if known.columns is None:
+        return
+    period = len(known.columns[0]) if known.columns else 1
+    try:
+        met = _as_many(known.columns, draft.before)
+        known.columns = _after(met, draft, known.phase % period, needles)
+    except UnknownFabricError as unknown:
+        known.columns, known.why = None, str(unknown)
+    known.phase += 1 if draft.before else 0
+
+
+def _after(columns: list[Column], draft: DraftRound, phase: int, needles: Needles) -> list[Column]:
+    period, changed = len(columns[0]) if columns else 1, draft.before != draft.after
+    if draft.evenly:
+        if len(set(columns)) > 1 and changed:
+            raise UnknownFabricError("a change was spread over it")
+        return columns[:1] * draft.after
+    if draft.from_turn and changed:
+        raise UnknownFabricError("short rows in the round changed its stitches")
+    if period > 1 and _is_short(draft):
+        raise UnknownFabricError("some rows were not worked to their end")
+    if len(set(columns)) == 1 and not draft.from_turn and agrees(draft, columns[0][phase]):
+        return columns[:1] * draft.after
+    if draft.from_turn:
+        return columns
+    return carry_columns(columns, draft, phase, lambda name: _kept(name, needles))
+
+
+def columns_of(needles: Needles) -> tuple[list[Column], int]:
+    """Return the columns on the needles, from the right side, and which cell of each comes next.
+
+    Raises:
+        UnknownFabricError: they cannot be worked out.
+    """
+    known = needles.established
+    if known is None:
+        last = max(0, len(needles.drafts) - 1)
+        known = needles.established = Established(start=last, end=len(needles.drafts))
+    _carry(known, needles)
+    if known.columns is None:
+        if _comes_back(known, needles):
+            return trace_columns(needles.drafts[-1:]), 0
+        raise UnknownFabricError(known.why)
+    columns = _as_many(known.columns, needles.count)
+    return columns, known.phase % (len(columns[0]) if columns else 1)
+
+
+def _comes_back(known: Established, needles: Needles) -> bool:
+    """Return whether the row that comes next is one of the pattern that is worked as the row before looks."""
+    if not known.cycle or needles.drafts[-1].template not in known.cycle:
+        return False
+    following = known.cycle[(len(needles.drafts) - known.start) % len(known.cycle)]
+    return asks_pattern(following.elements) and needles.drafts[-1].after == needles.count
+
+
+def _as_many(columns: list[Column], count: int) -> list[Column]:
+    """Return a given number of columns: a printed count may have been accepted that differs from the rows."""
+    if len(columns) == count:
+        return columns
+    period = len(columns[0]) if columns else 1
+    return [*columns, *[(KNIT,) * period] * count][:count]
+
+
+def look(needles: Needles) -> tuple[Cell, ...]:
+    """Return how the stitches are worked to go on in pattern, from where the next row begins.
+
+    Each is a stitch, as worked on the next side, and a yarn, or none for the current one.
+
+    Raises:
+        UnknownFabricError: the pattern cannot be worked out.
+    """
+    columns, phase = columns_of(needles)
+    wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
+    facing = face(
+        count=needles.count,
+        flat=needles.flat,
+        side="WS" if wrong else "RS",
+        gap=needles.short_rows.gap,
+        turns=needles.short_rows.turns,
+    )
+    met = [column[phase] for column in (reversed(columns) if wrong else columns)]
+    seen = {
+        cell: (as_seen(look_of(cell[0]) if wrong else cell[0], wrong=wrong), cell[1]) for cell in set(met)
+    }
+    cells = [seen[cell] for cell in met]
+    start = facing.count - facing.end if facing.around else facing.lead
+    return (*cells[start:], *cells[:start])
+
+
+def keep_held(phrase: tuple[Item, ...], needles: Needles) -> None:
+    """Keep, for when they come back, the fabric of the stitches that the next row puts on hold."""
+    known, at = needles.established, 0
+    if known is None:
+        return
+    for run in flatten(phrase):
+        if run.stitch == "hold":
+            places = range(at, at + run.times)
+            held = (
+                tuple(needles.count - 1 - place for place in reversed(places))
+                if needles.side == "WS"
+                else tuple(places)
+            )
+            now = replace(known)
+            needles.kept[run.yarn] = HeldFabric(established=now, row=len(needles.drafts), places=held)
+        at += run.uses
+
+
+def _kept(name: str, needles: Needles) -> list[Column] | None:
+    """Return the columns of held stitches, the cell that comes next first; None if they are not known."""
+    kept = needles.kept.get(name)
+    if kept is None:
+        return None
+    known = replace(kept.established)
+    _carry(known, needles, end=kept.row)
+    if not known.columns or len(known.columns) <= max(kept.places):
+        return None
+    phase = known.phase % len(known.columns[0])
+    return [known.columns[place][phase:] + known.columns[place][:phase] for place in kept.places]
+
+
+def ground(needles: Needles) -> str:
+    """Say what the fabric is: `plain` (stockinette), `garter` (rows each of one stitch) or `pattern`.
+
+    Empty if nothing is established or it cannot be worked out.
+    """
+    if needles.established is None or needles.counting.lost:
+        return ""
+    try:
+        columns, _ = columns_of(needles)
+    except UnknownFabricError:
+        return ""
+    if len(set(columns)) != 1:
+        return "pattern" if columns else ""
+    return "plain" if columns[0] == (KNIT,) else "garter" if len(columns[0]) > 1 else "pattern"
+
+
+def spread_since(needles: Needles) -> bool:
+    """Return whether a change has since been spread over the fabric, so that it can only start over."""
+    known = needles.established
+    if known is None:
+        return False
+    _carry(known, needles)
+    return known.spread or (known.columns is None and bool(known.why))
+
+
+# --- going on -----------------------------------------------------------------------------------------
+
+
+def even(needles: Needles, place: Span) -> tuple[tuple[Template, ...], int] | None:
+    """Return the rounds that go on without shaping, and which is next; None, reported, if there are none."""
+    known = needles.established
+    if known is None:
+        return None
+    _carry(known, needles)
+    if known.cycle and not known.shaped:
+        return known.cycle, (known.end - known.start + known.since) % len(known.cycle)
+    if known.columns is not None:
+        if set(known.columns) == {(KNIT,)}:
+            return (Template((), place, stockinette=True),), 0
+        looks = Template((Until("pattern", "end", None, None, place),), place)
+        return (looks,) * (len(known.columns[0]) if known.columns else 1), 0
+    if known.spread and known.cycle:
+        needles.warn(place, f"the pattern begins anew on the {needles.count} stitches of the change before.")
+        return known.cycle, 0
+    needles.report(place, f"nobody can tell how the pattern goes on here: {known.why}.", HINT)
+    needles.lose()
+    return None

@@ -1,0 +1,252 @@
+"""Work patterns called by name: those of the trade and those that the page itself defines. No I/O.
+
+Theory of operation. A pattern of the trade (`stepper.craft.stitch_patterns`) is a grid as seen from the right
+side; each row is laid over the stitches in hand and turned to the side that it is worked from. A reversible
+one begins as written on whichever side comes first. The patterns that a page defines are kept by
+`stepper.plan.lines.pattern_definitions`.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import replace
+from itertools import groupby
+from math import lcm
+
+from stepper.craft.stitch_patterns import PATTERNS, StitchPattern, find_pattern
+from stepper.plan.drafts import Template
+from stepper.plan.fabric.columns import as_seen
+from stepper.plan.fabric.established import establish, spread_since
+from stepper.plan.model import flatten
+from stepper.plan.state.fitting_counts import nearest_counts
+from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.phrase import work_phrase
+from stepper.plan.stitches.row_elements import MisfitError
+from stepper.plan.stitches.run_repeats import join_runs
+from stepper.project.instructions import Forms, WorkRounds
+from stepper.project.problems import Span, nearest, one_of
+from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
+
+NAMED = "named "
+"""Prefix of the manner of rounds worked in a pattern called by name."""
+_US = re.compile(r"\b(?:bind(?:ing)?\s+off|bo|stockinette|center|gray)\b", re.I)
+_UK = re.compile(r"\b(?:cast(?:ing)?\s+off|stocking\s+st(?:itch)?|centre|grey|tension)\b", re.I)
+
+
+def named_cycle(manner: str, needles: Needles, place: Span) -> tuple[Template, ...] | None:
+    """Return the rounds of a pattern called by name; None, and reported, if it is unknown or does not fit.
+
+    Args:
+        manner: The name, after `NAMED`.
+        needles: The knitting in hand.
+        place: Where the line calls it.
+    """
+    name = manner.removeprefix(NAMED)
+    own = needles.patterns.get(key_of(name))
+    if own is not None:
+        return own
+    pattern = _of_the_trade(name, needles, place)
+    if pattern is None or not _fits(pattern, needles.count, needles, place):
+        return None
+    return _cycle(
+        needles, place, len(pattern.rows), lambda row: _worked(pattern, row, needles.count, needles)
+    )
+
+
+def goes_on_with_name(instruction: WorkRounds, needles: Needles) -> bool:
+    """Return whether rounds called by a name continue the fabric because it already is that pattern.
+
+    "Continue in moss stitch" after an odd number of rows of it does not start it over.
+    """
+    known = needles.established
+    called = instruction.manner.startswith((NAMED, "rib "))
+    if not called or instruction.first is not None or instruction.edges is not None or known is None:
+        return False
+    return known.name == key_of(instruction.manner) and known.end > known.start and not spread_since(needles)
+
+
+def row_after_last(cycle: tuple[Template, ...], needles: Needles) -> int | None:
+    """Return which row of a pattern follows the row last worked, from 0; None if no row or several do."""
+    last = needles.drafts[-1] if needles.drafts else None
+    if last is None or last.after != needles.count:
+        return None
+    worked = join_runs(flatten(last.phrase))
+    found = set()
+    for number, row in enumerate(cycle):
+        if row.side and needles.flat and row.side != last.side:
+            continue
+        try:
+            made = work_phrase(
+                row.elements, count=last.before, size=needles.size, yarn=needles.yarn, place=row.place
+            )
+        except MisfitError:
+            continue
+        if join_runs(flatten(made.items)) == worked:
+            found.add((number + 1) % len(cycle))
+    return found.pop() if len(found) == 1 else None
+
+
+def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Needles) -> int | None:
+    """Return which row of a pattern comes first, from 0; None, reported, if it has none of that number or
+    side."""
+    at = instruction.first.of(needles.size) - 1 if instruction.first is not None else 0
+    if instruction.as_set and instruction.first is None:
+        following = row_after_last(cycle, needles)
+        if following is None:
+            told = "the row before this line is none of that pattern, so nobody can tell how it goes on."
+            needles.report(instruction.place, told, "Write which row comes next: beginning with row 2.")
+        return following
+    if not 0 <= at < len(cycle):
+        needles.report(instruction.place, f"the pattern has {len(cycle)} rows, and no row {at + 1}.")
+        return None
+    side = cycle[0].side if instruction.manner.startswith(NAMED) else ""
+    if side and needles.flat and (side == needles.side) != (at % 2 == 0):
+        needles.report(
+            instruction.place,
+            f"a {needles.side} row comes next, and row {at + 1} of the pattern is none.",
+            "Work one row before it, or begin with another row.",
+        )
+        return None
+    return at
+
+
+def take_as_pattern(instruction: Forms, needles: Needles) -> None:
+    """Take the rounds just worked as the pattern that the page names."""
+    rounds = (
+        instruction.rounds.of(needles.size)
+        if instruction.rounds is not None
+        else len(needles.section.pattern)
+    )
+    worked = needles.drafts[needles.section.start :][-rounds:] if rounds else []
+    cycle = tuple(draft.template for draft in worked if draft.template is not None)
+    if not cycle or len(cycle) != rounds:
+        needles.miss(
+            instruction.place,
+            f"{rounds} rounds that could be the pattern are not written out before this line.",
+        )
+        return
+    if cycle != needles.section.pattern:
+        establish(cycle, needles, start=len(needles.drafts) - rounds)
+    key = key_of(instruction.name)
+    if key and key not in ("rib", "ribbing", "repeat"):
+        needles.patterns[key] = (replace(cycle[0], side=worked[0].side if worked[0].flat else ""), *cycle[1:])
+
+
+def edged_cycle(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
+    """Return the rounds of a fabric with stitches of another at both edges; None, reported, if one is
+    unknown."""
+    assert instruction.edges is not None
+    number, manner = instruction.edges
+    place, width = instruction.place, number.of(needles.size)
+    middle = _pattern_of(instruction.manner, needles, place)
+    edge = _pattern_of(manner, needles, place)
+    if middle is None or edge is None:
+        return None
+    inner = needles.count - 2 * width
+    if inner < 1:
+        needles.report(
+            number.place, f"{width} stitches at each edge leave none of the {needles.count} between."
+        )
+        return None
+    if not _fits(middle, inner, needles, place):
+        return None
+
+    def row(at: int) -> tuple[str, ...]:
+        border = _worked(edge, at, width, needles)
+        return (*border, *_worked(middle, at, inner, needles), *reversed(border))
+
+    return _cycle(needles, place, lcm(len(middle.rows), len(edge.rows)), row)
+
+
+def _pattern_of(manner: str, needles: Needles, place: Span) -> StitchPattern | None:
+    if manner.startswith("rib "):
+        return find_pattern("k{} p{} rib".format(*manner.split()[1:]))
+    name = {"k": "stockinette", "p": "reverse stockinette"}.get(manner, manner.removeprefix(NAMED))
+    if name in PATTERNS:
+        return PATTERNS[name]
+    if not manner.startswith(NAMED):
+        needles.report(
+            place,
+            f'the fabric between the edges is "{manner}", which only says that it goes on.',
+            'Name it: "in stockinette".',
+        )
+        return None
+    return _of_the_trade(name, needles, place)
+
+
+def _of_the_trade(name: str, needles: Needles, place: Span) -> StitchPattern | None:
+    pattern = find_pattern(name, american=_american(needles) if "moss" in name else False)
+    if pattern is None:
+        known = (*needles.patterns, *PATTERNS)
+        hint = (
+            nearest(key_of(name), known)
+            or f'Write its rows under its name: "{name.capitalize()}:", then "Row 1: ...".'
+        )
+        needles.miss(place, f'no pattern called "{name}" is known, nor defined on this page.', hint)
+        return None
+    if pattern.open:
+        needles.warn(place, f"{pattern.open} Write its rows out if the page means another.")
+    return pattern
+
+
+def _american(needles: Needles) -> bool:
+    """Return whether the page uses US wording and no UK wording."""
+    text = " ".join(line.text for section in needles.project.sections for line in section.lines)
+    return bool(_US.search(text)) and not _UK.search(text)
+
+
+def _fits(pattern: StitchPattern, count: int, needles: Needles, place: Span) -> bool:
+    """Return whether a pattern fits a number of stitches; if not, report the nearest counts that do."""
+    if pattern.fits(count, flat=needles.flat):
+        return True
+    more = f", or {one_of(map(str, pattern.even_ends))} more" if needles.flat and pattern.even_ends else ""
+    near = nearest_counts(count, pattern.repeat)
+    needles.report(
+        place,
+        f"{pattern.name} needs a multiple of {pattern.repeat}{more}; {count} stitches are on the needles.",
+        f"It would fit on {one_of(map(str, near))} stitches.",
+    )
+    return False
+
+
+def _worked(pattern: StitchPattern, row: int, count: int, needles: Needles) -> tuple[str, ...]:
+    """Lay a row of a grid over a number of stitches, in working order."""
+    tile = pattern.rows[row % len(pattern.rows)]
+    seen = (tile * (count // len(tile) + 1))[:count]
+    begun = needles.flat and needles.side == "WS"
+    wrong = needles.flat and (row % 2 == 1) != begun
+    other = wrong != begun if pattern.reversible else wrong
+    return tuple(as_seen(code, wrong=True) for code in reversed(seen)) if other else seen
+
+
+def _cycle(
+    needles: Needles, place: Span, rows: int, row: Callable[[int], tuple[str, ...]]
+) -> tuple[Template, ...]:
+    """Return the rounds of a repeat; in rows an even number, so that the sides agree."""
+    period = lcm(rows, 2) if needles.flat else rows
+    made = tuple(Template(_elements(row(at), place), place) for at in range(period))
+    return made[:1] if len(set(made)) == 1 and not needles.flat else made
+
+
+def _elements(codes: tuple[str, ...], place: Span) -> tuple[Element, ...]:
+    """Write a row as a repeat and what is left over."""
+    if len(set(codes)) == 1:
+        return (Until(codes[0], "end", None, None, place),)
+    for unit in range(1, len(codes) // 2 + 1):
+        if all(code == codes[at % unit] for at, code in enumerate(codes)):
+            over = codes[len(codes) - len(codes) % unit :]
+            return (Several(_works(codes[:unit], place), None, "rest", None, place), *_works(over, place))
+    return _works(codes, place)
+
+
+def _works(codes: tuple[str, ...], place: Span) -> tuple[Work, ...]:
+    return tuple(
+        Work(code, Numbers((len(tuple(alike)),), place), None, place) for code, alike in groupby(codes)
+    )
+
+
+def key_of(name: str) -> str:
+    """Return a name in the form used for looking up patterns: without "the", "pattern" or "stitch"."""
+    words = re.sub(r"^\s*(?:the\s+)?", "", " ".join(name.lower().split()))
+    return re.sub(r"(?:\s+(?:pattern|patt|stitch|st))+\.?$", "", words)

@@ -1,0 +1,1 @@
+"""The lines of a pattern, worked in their order."""

@@ -1,0 +1,145 @@
+"""Work another part again: which one a line means, and how far it goes. No I/O.
+
+A part that was worked before is worked again line by line, so that its counts are checked and its named
+rounds are known. How far it goes - to a mark, a length, a count, the beginning of its armholes - is found in
+the rows it came to the first time, and the lines are worked for as many.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from stepper.craft.gauge import half_up
+from stepper.plan.drafts import DraftRound
+from stepper.plan.state.measuring_places import stretch_named
+from stepper.plan.state.needles import Needles
+from stepper.project.duration import Rounds, UntilCount, UntilLength
+from stepper.project.instructions import AsPart, Line
+from stepper.project.model import Section
+from stepper.project.problems import one_of
+
+_WHOLE = frozenset({"sock", "stocking", "mitten", "mitt", "glove", "slipper", "bootee", "legwarmer"})
+"""What a whole page may describe, so that the second is all of it again."""
+_ORDINALS = frozenset({"first", "1st", "second", "2nd", "other", "another", "one"})
+
+
+def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple[Section, ...]:
+    """Find the part that a line means, among those before its own section.
+
+    Returns:
+        Its section; all sections up to here for the second of a whole garment; empty, and reported, if
+        unknown.
+    """
+    sections = needles.project.sections
+    before = sections[: sections.index(section)] if section in sections else sections
+    if not instruction.part:
+        return (section,)
+    words = set(instruction.part.split())
+    exact = [one for one in before if one.name.lower() == instruction.part]
+    nouns = {word.removesuffix("s") for word in words - _ORDINALS}
+    named = exact or [one for one in before if nouns and nouns <= set(_words(one.name))]
+    if instruction.times and len(named) > 1 and not exact:
+        named = [one for one in named if "first" in _words(one.name)] or named
+    if len(named) == 1:
+        return (named[0],)
+    if not named and nouns <= set(_words(section.name)) and _made_again(instruction):
+        return (section,)
+    if not named and nouns & _WHOLE and _made_again(instruction):
+        return (*before, section)
+    known = one_of(one.name for one in before) or "none"
+    what = "more than one part is meant by" if named else "no part was worked before this one that is called"
+    needles.miss(
+        instruction.place, f'{what} "{instruction.part}".', f"The parts so far are {known}.", anywhere=True
+    )
+    return ()
+
+
+def _made_again(instruction: AsPart) -> bool:
+    """Return whether a line makes a second one, rather than works a part as another."""
+    return not (instruction.to_mark or instruction.upto or instruction.until or instruction.reversed_)
+
+
+def _words(name: str) -> list[str]:
+    return [word.removesuffix("s") for word in name.lower().replace(",", " ").split()]
+
+
+def lines_of(instruction: AsPart, source: Section, needles: Needles) -> tuple[Line, ...]:
+    """Return the lines of a part that are worked again, between its marks; empty, and reported, if it has
+    none."""
+    lines = tuple(line for line in source.lines if not _is_second(line))
+    for mark, first in ((instruction.to_mark, False), (instruction.from_mark, True)):
+        at = next((at for at, line in enumerate(lines) if mark and mark in line.marks), None)
+        if mark and at is None:
+            needles.miss(instruction.place, f"no mark {mark} stands in the {source.name}.", anywhere=True)
+            return ()
+        if at is not None:
+            lines = lines[at + 1 :] if first else lines[: at + 1]
+    return lines
+
+
+def _is_second(line: Line) -> bool:
+    """Return whether a line only makes the second of a pair: `Make 2.`"""
+    return all(isinstance(one, AsPart) and _made_again(one) and not one.rest for one in line.sentences)
+
+
+def rows_meant(instruction: AsPart, source: Section, needles: Needles) -> int | None:
+    """Return after how many rows a part ends, counted as it was worked before; None for all of its lines.
+
+    0, reported, if it never gets that far.
+    """
+    if not instruction.upto and instruction.until is None:
+        return None
+    drafts = needles.drafts
+    own = [at for at, draft in enumerate(drafts) if draft.section == source.name]
+    found: int | None = None
+    if own and instruction.upto:
+        found = _named(instruction, range(own[0], own[-1] + 1), needles)
+    elif own and isinstance(instruction.until, UntilLength):
+        found = _long(instruction.until, [drafts[at] for at in own], needles)
+    elif own and isinstance(instruction.until, UntilCount):
+        wanted = instruction.until.number.of(needles.size)
+        shaped = (number for number, at in enumerate(own, 1) if _comes_to(drafts[at], wanted))
+        found = next(shaped, None)
+    elif own and isinstance(instruction.until, Rounds):
+        found = instruction.until.number.of(needles.size)
+    if found is None:
+        told = f"the {source.name} never comes to where this line ends."
+        needles.miss(instruction.place, told, "Write its lines out.", anywhere=True)
+        return 0
+    return found
+
+
+def _named(instruction: AsPart, drafts: range, needles: Needles) -> int | None:
+    """Return the number of rows before the first that belongs to what the line names."""
+    name = re.sub(r"\s+(?:shapings?|opening|divide)$", "", instruction.upto)
+    stretch = stretch_named(name, needles, drafts)
+    if stretch is None:
+        return None
+    line = needles.drafts[stretch[0]].line
+    told = f"{instruction.upto}: worked up to line {line}, as that is where it begins."
+    needles.warn(instruction.place, told)
+    return stretch[0] - drafts.start
+
+
+def _long(until: UntilLength, drafts: list[DraftRound], needles: Needles) -> int | None:
+    """Return the number of rows after which a part is that long, measured from its cast-on edge."""
+    if until.start not in ("section", "cast-on"):
+        return None
+    target, height = until.length.of(needles.size), 0.0
+    for number, draft in enumerate(drafts, 1):
+        height += draft.height_mm
+        rounds = draft.fabric.gauge.rounds if draft.fabric is not None else 0
+        if draft.after and rounds and half_up((target - height) * rounds / 100) < 1:
+            return number
+    return None
+
+
+def _comes_to(draft: DraftRound, wanted: int) -> bool:
+    return draft.after == wanted and 0 < draft.before != draft.after
+
+
+def copy_of(section: Section, number: int) -> Section:
+    """Return a section under the name of its second or third copy."""
+    ordinals = ("second", "third", "fourth", "fifth")
+    return replace(section, name=f"{section.name}, {ordinals[min(number, len(ordinals)) - 1]}")

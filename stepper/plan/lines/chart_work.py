@@ -1,0 +1,61 @@
+"""Work a chart: some of its rounds, all of them, a number of times or to a length. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from stepper.plan.drafts import Template
+from stepper.plan.fabric.chart_rounds import chart_named, next_chart_round
+from stepper.plan.fabric.established import establish
+from stepper.plan.lines.durations import last_for
+from stepper.plan.lines.rounds import repeat
+from stepper.plan.state.needles import Needles
+from stepper.project.instructions import ChartWork
+from stepper.project.model import Chart
+
+
+def work_chart(instruction: ChartWork, needles: Needles) -> None:
+    """Work rounds of a chart: all of them, some, or the one after that last worked."""
+    chart = chart_named(instruction.name, instruction.place, needles)
+    if chart is None:
+        return
+    first = instruction.first or (next_chart_round(chart, needles) if instruction.following else 1)
+    one = instruction.following and not instruction.whole
+    last = instruction.last or (first if one else len(chart.rounds))
+    said = instruction.rounds.of(needles.size) if instruction.rounds is not None else len(chart.rounds)
+    if said != len(chart.rounds):
+        needles.report(
+            instruction.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds; the line says {said}.'
+        )
+        return
+    if first < 1 or last > len(chart.rounds):
+        needles.report(
+            instruction.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {max(first, last)}.'
+        )
+        return
+    times = instruction.times.of(needles.size) if instruction.times else 1
+    cycle = _rounds(range(first, last + 1), chart, instruction, needles)
+    begin = len(needles.drafts)
+    if instruction.lasts is not None:
+        last_for(cycle, instruction.lasts, needles, instruction.place, start=len(needles.drafts))
+    else:
+        repeat(cycle, times * len(cycle), needles, instruction.place)
+    if times == 1 and instruction.lasts is None:  # some rounds worked once: the chart goes on after them
+        whole = (*range(first, len(chart.rounds) + 1), *range(1, first))
+        establish(_rounds(whole, chart, instruction, needles), needles, start=begin)
+        needles.section.pattern = cycle
+    else:
+        establish(cycle, needles, start=begin)
+
+
+def _rounds(
+    numbers: Iterable[int], chart: Chart, instruction: ChartWork, needles: Needles
+) -> tuple[Template, ...]:
+    """Return rounds of a chart, with the rows back between them if it shows only the right side."""
+    drawn = (
+        Template((), instruction.place, chart=instruction.name, chart_round=number) for number in numbers
+    )
+    if not chart.right_side_only:
+        return tuple(drawn)
+    back = needles.section.back or Template((), instruction.place, stockinette=True)
+    return tuple(row for each in drawn for row in (each, back))

@@ -1,0 +1,431 @@
+"""How long a pattern is worked: a number of rounds or times, or to a length. No I/O."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from math import lcm
+
+from stepper.craft.gauge import half_up
+from stepper.plan.drafts import Template
+from stepper.plan.fabric.columns import KNIT
+from stepper.plan.fabric.established import asks_pattern, establish, even, ground
+from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
+from stepper.plan.lines.rounds import repeat, work_template
+from stepper.plan.lines.short_row_method import count_unwrapped
+from stepper.plan.model import Stretch
+from stepper.plan.state.fitting_counts import nearest_counts
+from stepper.plan.state.in_hand import Established
+from stepper.plan.state.measuring_places import like_another, measured_from
+from stepper.plan.state.needles import MOST_ROUNDS, Needles
+from stepper.project.duration import (
+    Duration,
+    Rounds,
+    Times,
+    UntilBetween,
+    UntilCount,
+    UntilLength,
+    UntilLike,
+    UntilRows,
+)
+from stepper.project.instructions import Going, WorkRounds
+from stepper.project.problems import Span, one_of
+from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
+
+
+def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
+    """Return the rounds that a duration repeats; None, reported, if none has been set up."""
+    place = instruction.place
+    if instruction.edges is not None:
+        return edged_cycle(instruction, needles)
+    if instruction.manner in ("k", "stockinette"):
+        flat_knit = instruction.manner == "k" and needles.flat
+        if flat_knit:
+            return (Template((Until("k", "end", None, None, place),), place),)
+        return (Template((), place, stockinette=True),)
+    if instruction.manner == "p":
+        return (Template((Until("p", "end", None, None, place),), place),)
+    if instruction.manner == "garter":
+        knit = Template((Until("k", "end", None, None, place),), place)
+        purl = Template((Until("p", "end", None, None, place),), place)
+        return (knit,) if needles.flat else (knit, purl)
+    if instruction.manner.startswith("rib "):
+        return _rib(instruction, needles)
+    if instruction.manner.startswith(NAMED):
+        return named_cycle(instruction.manner, needles, place)
+    if needles.section.pattern:
+        return as_it_looks(needles.section.pattern, needles, place)
+    if instruction.even and needles.drafts and not needles.drafts[-1].before:
+        needles.warn(place, "nothing says in which fabric the cast-on goes on; stockinette is taken.")
+        return (Template((), place, stockinette=True),)
+    needles.report(
+        place,
+        "no pattern has been set up before this line.",
+        "Write the round first, for example *K2, p2; rep from * to end. Work for 3 cm.",
+    )
+    return None
+
+
+def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
+    """Set up a rib named by its stitches, as "k2, p2 rib"; in rows it ends as it begins."""
+    place = instruction.place
+    knit, purl = (int(word) for word in instruction.manner.split()[1:])
+    over = needles.count % (knit + purl)
+    if over and not (needles.flat and over == knit):
+        multiple = f"a multiple of {knit + purl}{f', or {knit} more' if needles.flat else ''}"
+        near = nearest_counts(needles.count, knit + purl)
+        needles.report(
+            place,
+            f"k{knit}, p{purl} rib needs {multiple}; {needles.count} stitches are on the needles.",
+            f"It would fit on {one_of(map(str, near))} stitches.",
+        )
+        return None
+    pair = (Work("k", Numbers((knit,), place), None, place), Work("p", Numbers((purl,), place), None, place))
+    last = (Work("k", Numbers((knit,), place), None, place),) if over else ()
+    row = Template((Several(pair, None, "rest", None, place), *last), place)
+    if not needles.flat:
+        return (row,)
+    looks = Template((Until("pattern", "end", None, None, place),), place)
+    return (row, looks)
+
+
+def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) -> tuple[Template, ...]:
+    """Return what "in pattern" goes on with: in rows, one written row goes on as it looks from each side.
+
+    A row knitted throughout makes garter stitch, and is knitted on both sides.
+    """
+    only = pattern[0]
+    if len(pattern) > 1 or not needles.flat or only.chart or only.stockinette:
+        return pattern
+    if all(isinstance(element, Until) and element.stitch == "k" for element in only.elements):
+        return pattern
+    return (Template((Until("pattern", "end", None, None, place),), place),)
+
+
+def work_even(instruction: WorkRounds, needles: Needles) -> None:
+    """Go on with the established fabric for a duration, without shaping."""
+    going = even(needles, instruction.place)
+    if going is None:
+        return
+    cycle, first = going
+    last = needles.drafts[-1] if needles.drafts else None
+    if instruction.bare and last is not None and last.before and last.before != last.after:
+        needles.warn(
+            instruction.place,
+            f"read as worked even: the shaping of line {last.line} is not worked again.",
+        )
+    _tell_row_alone(instruction.place, needles)
+    looks = as_it_looks(cycle, needles, instruction.place)
+    begin = len(needles.drafts)
+    less = int(instruction.but_last)
+    last_for(looks, instruction.duration, needles, instruction.place, start=begin, first=first, less=less)
+    if looks == cycle:
+        establish(cycle, needles, start=begin)
+
+
+def go_on_in(instruction: Going, needles: Needles) -> None:
+    """Take up the fabric for the rows of a shaping and those between; no row is worked yet."""
+    place = instruction.place
+    if needles.counting.lost or instruction.manner in ("pattern", "rib"):
+        if not needles.counting.lost and needles.established is None:
+            needles.report(place, "no pattern has been set up before this line.")
+        return
+    plain = instruction.manner == "stockinette"
+    if not plain:
+        needles.report(
+            place,
+            "a fabric that begins together with its shaping is read of stockinette alone.",
+            "Write the rows of the fabric before the shaping, then go on in pattern.",
+        )
+        return
+    here = len(needles.drafts)
+    cycle = (Template((), place, stockinette=True),)
+    needles.section.pattern, needles.section.garter = cycle, False
+    needles.established = Established(
+        cycle=cycle, start=here, end=here, reached=here, columns=[(KNIT,)] * needles.count
+    )
+
+
+def _is_figured(row: Template) -> bool:
+    """Return whether a row is written out in more than one stitch."""
+    return len(row.elements) > 1 or any(isinstance(element, Several) for element in row.elements)
+
+
+def _tell_row_alone(place: Span, needles: Needles) -> None:
+    """Tell the knitter if "in pattern" takes the last of two successive rows written without numbers."""
+    known = needles.established
+    if known is None or len(known.cycle) != 1 or known.start <= needles.section.start:
+        return
+    before, alone = (draft.template for draft in needles.drafts[known.start - 1 : known.start + 1])
+    if before is None or alone is None or before == alone or alone != known.cycle[0]:
+        return
+    numbered = needles.section.numbered.values()
+    if any(row in numbered or not _is_figured(row) for row in (before, alone)):
+        return
+    draft = needles.drafts[known.start - 1]
+    if draft.before == draft.after == needles.count:
+        needles.warn(
+            place,
+            f"read as line {alone.place.line} alone; number it and line {before.place.line} as rows 1 and 2 "
+            "if the pattern is both.",
+        )
+
+
+def last_for(
+    cycle: tuple[Template, ...],
+    duration: Duration,
+    needles: Needles,
+    place: Span,
+    *,
+    start: int,
+    first: int = 0,
+    less: int = 0,
+) -> None:
+    """Work a cycle for a duration; rounds of it since `start` count unless the line says "more".
+
+    Args:
+        cycle: The rounds.
+        duration: How long.
+        needles: The knitting in hand.
+        place: Where the line says so.
+        start: Index of the first draft that counts.
+        first: Round of the cycle that the first of them is, from 0.
+        less: Rounds of the end that are left for what the line says next.
+    """
+    done = len(needles.drafts) - start
+    at = done + first
+    if isinstance(duration, Rounds):
+        counted = _so_far(cycle, needles) if duration.total else done
+        rounds = duration.number.of(needles.size) - (0 if duration.more else counted) - less
+        if duration.total and rounds < 1:
+            needles.report(duration.number.place, f"{counted} such rounds are worked already.")
+        repeat(cycle, rounds, needles, duration.number.place, start=at)
+    elif isinstance(duration, Times):
+        rounds = duration.number.of(needles.size) * len(cycle) - (0 if duration.more else done)
+        repeat(cycle, rounds, needles, duration.number.place, start=at)
+    elif isinstance(duration, UntilCount | UntilBetween):
+        _to_count(cycle, duration, needles, start=at)
+    elif isinstance(duration, UntilRows):
+        repeat(cycle, rows_left(duration, needles) - less, needles, place, start=at)
+    elif isinstance(duration, UntilLike):
+        repeat(cycle, like_another(duration, needles) - less, needles, place, start=at)
+    else:
+        _to_length(cycle, duration, needles, place, start=start, first=first, less=less)
+    needles.last.repeated = (cycle, (len(needles.drafts) - start + first) % len(cycle))
+
+
+def _so_far(cycle: tuple[Template, ...], needles: Needles) -> int:
+    """Return how many rounds of a cycle were worked just before, one after the other, in this section."""
+    worked = 0
+    for draft in reversed(needles.drafts[needles.section.start :]):
+        if draft.template not in cycle:
+            break
+        worked += 1
+    return worked
+
+
+def _to_count(
+    cycle: tuple[Template, ...], duration: UntilCount | UntilBetween, needles: Needles, *, start: int
+) -> None:
+    """Work a cycle until a number of stitches is left: the first round that leaves them is the last."""
+    wanted, between = duration.number.of(needles.size), isinstance(duration, UntilBetween)
+    if needles.counting.lost:
+        if not between:
+            needles.regain(wanted)
+        return
+    begun = _counted(needles, duration)
+    for number in range(MOST_ROUNDS):
+        count = _counted(needles, duration)
+        if count is None or begun is None or count == wanted:
+            return
+        findings = len(needles.findings)
+        work_template(cycle[(start + number) % len(cycle)], needles)
+        now = _counted(needles, duration)
+        if len(needles.findings) > findings or now is None:
+            return
+        passed = (begun - wanted) * (now - wanted) < 0
+        stuck = number >= 2 * len(cycle) and now == begun
+        away = number >= 4 * len(cycle) and (now - begun) * (begun - wanted) > 0
+        if passed or stuck or away:
+            how = f"goes from {count} to {now} stitches past it" if passed else "changes no count"
+            how = f"goes from {begun} to {now} stitches, away from it" if away else how
+            where = f" between the {'wraps' if _by_wraps(duration) else 'markers'}" if between else ""
+            told = f"the repeat never leaves {wanted} stitches{where}: it {how}."
+            needles.report(duration.number.place, told)
+            return
+
+
+def _by_wraps(duration: UntilCount | UntilBetween) -> bool:
+    return isinstance(duration, UntilBetween) and duration.wraps
+
+
+def _counted(needles: Needles, duration: UntilCount | UntilBetween) -> int | None:
+    """Return the stitches that a repeat ends by: all, or between two markers or wraps; None, reported."""
+    if isinstance(duration, UntilCount):
+        return needles.count
+    if duration.wraps:
+        wrapped = count_unwrapped(needles)
+        if wrapped is None:
+            told = "stitches between wraps are counted, and no two short rows were wrapped and turned here."
+            needles.report(duration.number.place, told, "Say how many times instead.")
+        return wrapped
+    if len(needles.markers) == 2:
+        return needles.markers[1] - needles.markers[0]
+    told = f"the stitches between two markers are counted, and {len(needles.markers)} markers are there."
+    needles.report(duration.number.place, told, "Say the stitches in all instead.")
+    return None
+
+
+def rows_left(duration: UntilRows, needles: Needles) -> int:
+    """Return the rows still to work until a piece has so many; tell those before this line that count."""
+    begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
+    origin = max(needles.section.start, next(begun, 0))
+    before = sum(1 for draft in needles.drafts[origin:] if draft.before and draft.after)
+    rows, place = duration.number.of(needles.size) - before, duration.number.place
+    if rows < 1:
+        needles.report(place, f"{before} rows are worked already.")
+    elif before and not duration.in_all:
+        needles.warn(place, f"the {before} rows of this piece before the line count towards them.")
+    return rows
+
+
+def _to_length(
+    cycle: tuple[Template, ...],
+    duration: UntilLength,
+    needles: Needles,
+    place: Span,
+    *,
+    start: int,
+    first: int,
+    less: int = 0,
+) -> None:
+    origin = measured_from(duration, needles) if duration.measured else start
+    shift, first = first - start, len(needles.drafts)
+    exact, target = needles.length_in_rounds(
+        duration.length, origin=origin, measured=True, blocked=duration.blocked
+    )
+    if half_up(exact) <= 0:
+        inches = needles.project.units == "in"
+        reached = f"{needles.height_mm(origin) / (25.4 if inches else 10):.1f} {needles.project.units}"
+        needles.report(
+            duration.length.place,
+            f"the piece already measures {reached} here, so {duration.length.printed} is passed.",
+            'Say from where it is measured, or write "for" a length instead.',
+            kind="length",
+        )
+        return
+    if not _has_ending(cycle, duration, needles):
+        return
+    duration = _with_side(cycle, duration, needles)
+    rounds = _ended(exact, cycle, duration, needles, first + shift) - less
+    repeat(cycle, rounds, needles, place, start=first + shift)
+    last = len(needles.drafts) - 1
+    if last < first or needles.fabric is None or target <= 0:
+        return
+    needles.stretches.append(
+        Stretch(
+            first=first,
+            last=last,
+            origin=origin,
+            target_mm=target,
+            rounds_per_10cm=needles.fabric.gauge.rounds,
+            cycle=_rounds_of(cycle, needles),
+        )
+    )
+    _blocking_caution(duration, needles)
+
+
+def _rounds_of(cycle: tuple[Template, ...], needles: Needles) -> int:
+    """Return after how many rounds a repeat starts over; a chart row by row takes all of its rows."""
+    charts = {chart.name.lower(): len(chart.rounds) for chart in needles.project.charts.values()}
+    parts = [element for template in cycle for element in template.elements if isinstance(element, ChartPart)]
+    return lcm(len(cycle), *(charts.get(part.name.lower(), 1) for part in parts if part.number is None))
+
+
+def _numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[int]:
+    """Return the numbers of the rounds of a cycle as printed, or from 1 if they have none."""
+    if all(template.chart_round for template in cycle):
+        return [template.chart_round for template in cycle]
+    numbered = needles.section.numbered
+    for first in sorted(numbered):
+        if all(numbered.get(first + at) == template for at, template in enumerate(cycle)):
+            return range(first, first + len(cycle))
+    return range(1, len(cycle) + 1)
+
+
+def _has_ending(cycle: tuple[Template, ...], duration: UntilLength, needles: Needles) -> bool:
+    """Return whether the round that a line ends with is one of those repeated; report it if not."""
+    numbers = _numbers_of(cycle, needles) if duration.ending is not None else ()
+    if duration.ending is None or duration.ending in numbers:
+        return True
+    needles.report(
+        duration.length.place,
+        f"the line ends with round {duration.ending}, which is none of those it repeats.",
+        f"They are {', '.join(map(str, numbers))}.",
+    )
+    return False
+
+
+def _with_side(cycle: tuple[Template, ...], duration: UntilLength, needles: Needles) -> UntilLength:
+    """Return the length with the side it ends on: a purl row of stockinette is a wrong-side row."""
+    if duration.ending_side not in ("k", "p"):
+        return duration
+    plain = all(
+        template.stockinette or (asks_pattern(template.elements) and ground(needles) == "plain")
+        for template in cycle
+    )
+    if not (plain and needles.flat):
+        needles.report(
+            duration.length.place,
+            "which of these rows is the knit row and which the purl row cannot be told.",
+            'Write "ending with a WS row".',
+        )
+    return replace(duration, ending_side="RS" if duration.ending_side == "k" else "WS")
+
+
+def _ended(
+    exact: float, cycle: tuple[Template, ...], duration: UntilLength, needles: Needles, done: int
+) -> int:
+    """Round a length in rounds once: to the nearest end of those that the line allows, never to none.
+
+    Rounded to a whole number first and to the side asked for after that, 71.5 rows would become 73.
+    """
+    if duration.ending is not None and len(cycle) > 1:
+        wanted = (_numbers_of(cycle, needles).index(duration.ending) + 1) % len(cycle)
+        return _nearest(exact, len(cycle), (wanted - done) % len(cycle))
+    if duration.ending_side and needles.flat and needles.project.spacing is None:
+        rounds = half_up(exact)  # as plans did before, for a journal knitted then
+        last_side = needles.side if rounds % 2 else ("WS" if needles.side == "RS" else "RS")
+        return rounds if last_side == duration.ending_side else rounds + 1
+    if duration.ending_side and needles.flat:
+        return _nearest(exact, 2, 1 if needles.side == duration.ending_side else 0)
+    return half_up(exact)
+
+
+def _nearest(exact: float, every: int, over: int) -> int:
+    """Return the nearest number from 1 up that leaves `over` when divided by `every`; midway the larger."""
+    fits = half_up((exact - over) / every) * every + over
+    while fits < 1:
+        fits += every
+    return fits
+
+
+def _blocking_caution(duration: UntilLength, needles: Needles) -> None:
+    fabric = needles.fabric
+    if fabric is None or fabric.blocked is None or duration.blocked:
+        return
+    after = duration.length.of(needles.size) * fabric.gauge.rounds / fabric.blocked.rounds
+    unit = 25.4 if needles.project.units == "in" else 10
+    if abs(after - duration.length.of(needles.size)) >= 5:
+        needles.warn(
+            duration.length.place,
+            f"{duration.length.printed} on the needles become {after / unit:.1f} {needles.project.units} "
+            "after blocking; "
+            f'write "{duration.length.printed} after blocking" if the finished length is meant.',
+        )
+
+
+def times_in_words(duration: Duration, needles: Needles) -> str:
+    """Say how often, for a caution."""
+    if isinstance(duration, Times):
+        return f"{duration.number.of(needles.size)} times"
+    return "so long"

@@ -1,0 +1,209 @@
+"""Named rounds worked at intervals, and stitches changed at the edges. No I/O.
+
+Common practice: "every 8th round" works seven plain rounds and then the named one. A named right-side row
+that would fall on the wrong side is worked one row sooner.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from stepper.craft.stitches import stitch
+from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.fabric.established import asks_pattern, even, ground
+from stepper.plan.lines.durations import as_it_looks
+from stepper.plan.lines.rounds import repeat, work_template
+from stepper.plan.lines.schedule import occasions
+from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.round_sources import TwoReadings
+from stepper.project.instructions import AtIntervals, EdgeRows, Leg
+from stepper.project.problems import Span, nearest
+from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
+
+
+def named_round(label: str, place: Span, needles: Needles) -> Template | None:
+    """Find a round by the name under which it was written out; None, and reported, if there is none."""
+    template = needles.section.named.get(label)
+    if template is None:
+        hint = nearest(label, needles.section.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
+        needles.miss(place, f'"{label}" has not been written out in this section.', hint)
+    return template
+
+
+def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
+    """Work a named round at intervals, with plain rounds between."""
+    template = round_of(instruction, needles)
+    if template is None:
+        return
+    if instruction.first is not None:
+        work_between(instruction.first.of(needles.size) - 1, needles, instruction.place, goes_on=True)
+        work_template(template, needles)
+    since = worked_since(instruction, template, needles)
+    before_it = ground(needles) if needles.section.pattern else ""
+    goes_on = bool(needles.section.pattern) and (goes_on_with(template) or before_it == "garter")
+    if not goes_on and before_it == "pattern":
+        rows = "rows" if needles.flat else "rounds"
+        needles.warn(
+            instruction.place,
+            f'the {rows} between are worked plain, as the shaped one is; write "work in pattern" in that one '
+            "if the pattern before goes on.",
+        )
+    before = len(needles.findings)
+    for plain, leg in occasions(legs(instruction, needles), needles, since=since):
+        if leg.side and template.side and leg.side != template.side:
+            needles.report(
+                leg.every.place,
+                f"the shaping is written for {template.side} rows, and asked for on {leg.side} rows.",
+            )
+            return
+        if leg.side and not template.side:
+            template = replace(template, side=leg.side)
+        if _falls_wrong(template, plain, needles):
+            plain = plain - 1 if plain else 1
+        work_between(plain, needles, leg.every.place, goes_on=goes_on)
+        work_template(template, needles)
+        if len(needles.findings) > before:
+            return
+
+
+def worked_since(instruction: AtIntervals, template: Template, needles: Needles) -> int:
+    """Return how many rounds of the first interval are already worked: those since the last such shaping.
+
+    "Dec rnd: … Knit 5 rounds. Rep dec rnd every 6 rnds" works the next one at once.
+    """
+    first = instruction.legs[0]
+    every = first.every.of(needles.size)
+    since = 0
+    for draft in reversed(needles.drafts[needles.section.start :]):
+        if draft.before != draft.after or draft.template == template:
+            break
+        since += 1
+    else:
+        return 0
+    if instruction.first is not None or not 0 < since < every or not _is_like(draft, template):
+        return 0
+    word = "row" if needles.flat else "round"
+    rounds, verb = (f"{since} {word}s", "count") if since > 1 else (word, "counts")
+    needles.warn(
+        instruction.place,
+        f"the {rounds} since the last such shaping {verb} towards the first {every}.",
+    )
+    return since
+
+
+def _is_like(draft: DraftRound, template: Template) -> bool:
+    """Return whether a round shapes as another does: the same increases and decreases in the same order."""
+    if draft.template is None or draft.template.evenly is not None:
+        return False
+    return draft.template == template or _shaping_of(draft.template.elements) == _shaping_of(
+        template.elements
+    )
+
+
+def _shaping_of(elements: tuple[Element, ...]) -> list[str]:
+    found: list[str] = []
+    for element in elements:
+        if isinstance(element, Several):
+            found += _shaping_of(element.elements)
+        elif isinstance(element, Work) and element.stitch != "pattern":
+            found += [element.stitch] if stitch(element.stitch).change else []
+    return found
+
+
+def work_between(rounds: int, needles: Needles, place: Span, *, goes_on: bool) -> None:
+    """Work the rounds between two shapings: in the fabric if the shaping goes on with it, otherwise plain."""
+    if not rounds:
+        return
+    going = even(needles, place) if goes_on else None
+    if going is None:
+        repeat(plain_cycle(needles), rounds, needles, place)
+    else:
+        repeat(as_it_looks(going[0], needles, place), rounds, needles, place, start=going[1])
+
+
+def goes_on_with(template: Template) -> bool:
+    """Return whether a shaped round goes on with the fabric: "in pattern", or with its own knit and purl."""
+    stitches = _stitches(template.elements)
+    return asks_pattern(template.elements) or {"k", "p"} <= {code[0] for code in stitches}
+
+
+def _stitches(elements: tuple[Element, ...]) -> set[str]:
+    found: set[str] = set()
+    for element in elements:
+        if isinstance(element, Several):
+            found |= _stitches(element.elements)
+        elif isinstance(element, Work | Until) and element.stitch[0] in "kp" and element.stitch != "pattern":
+            found.add(element.stitch)
+    return found
+
+
+def round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
+    """Return the round that is worked at intervals: written in the line itself, or by its name."""
+    if instruction.round is None:
+        return named_round(instruction.label, instruction.place, needles)
+    return Template(instruction.round.elements, instruction.round.place, side=needles.line.side)
+
+
+def legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
+    """Return the legs; one time less if "next and every 4th row 5 times" includes the next one."""
+    if instruction.label in needles.section.in_all:
+        needles.section.in_all.discard(instruction.label)
+        return _once_less(instruction.legs, needles)
+    first = instruction.legs[0]
+    if instruction.first is None or first.times is None:
+        return instruction.legs
+    times = first.times.of(needles.size)
+    place = first.times.place
+    needles.choices.append(
+        TwoReadings(
+            place=place,
+            words=f"next and every … {times} times",
+            first=f"{times + 1} times in all",
+            second=f"{times} times in all",
+            line=instruction.place.line,
+        )
+    )
+    if (place.line, place.column) not in needles.readings:
+        return instruction.legs
+    return _once_less(instruction.legs, needles)
+
+
+def _once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:
+    """Return legs with the first worked one time less, since it was worked once before."""
+    first, *rest = legs
+    if first.times is None:
+        return legs
+    number = Numbers((first.times.of(needles.size) - 1,), first.times.place)
+    return (replace(first, times=number), *rest)
+
+
+def _falls_wrong(template: Template, plain: int, needles: Needles) -> bool:
+    """Return whether the row after a number of plain ones is on the wrong side for the named row."""
+    if not template.side or not needles.flat:
+        return False
+    same = needles.side == template.side
+    return same != (plain % 2 == 0)
+
+
+def plain_cycle(needles: Needles) -> tuple[Template, ...]:
+    """Return the plain rounds between shapings, with the wrong side as the pattern has it."""
+    place = Span(line=needles.line.number or 1, column=1)
+    if needles.section.garter and needles.flat:
+        return (Template((Until("k", "end", None, None, place),), place),)
+    plain = Template((), place, stockinette=True)
+    if needles.section.back is not None and needles.flat:
+        return (needles.section.back, plain) if needles.side == "WS" else (plain, needles.section.back)
+    return (plain,)
+
+
+def work_edge_rows(instruction: EdgeRows, needles: Needles) -> None:
+    """Bind off or cast on a number of stitches at the beginning of each of several rows."""
+    place = instruction.place
+    change = Work(instruction.stitch, instruction.number, None, place)
+    rest = Until("pattern", "end", None, None, place)
+    template = Template((change, rest), place)
+    for _ in range(instruction.rows.of(needles.size)):
+        before = len(needles.findings)
+        work_template(template, needles)
+        if len(needles.findings) > before:
+            return

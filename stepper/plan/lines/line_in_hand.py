@@ -1,0 +1,89 @@
+"""Take up a line: its place, its side, and whether it is worked in rows. No I/O."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from stepper.plan.lines.rounds import repeat
+from stepper.plan.state.in_hand import LineInHand
+from stepper.plan.state.needles import Needles
+from stepper.project.instructions import Line, Phrase
+from stepper.project.stitchwork import Element, Several, TurnHere
+
+_ROUND = re.compile(r"\s*(?:[\w-]+\s+)?(?:rnd|round)\b(?:\s+\d+)?\s*:", re.IGNORECASE)
+
+
+def begin_line(line: Line, needles: Needles) -> None:
+    """Take up a line, and tell the knitter what it leaves open."""
+    needles.line = LineInHand(
+        number=line.place.line,
+        place=line.place,
+        start=len(needles.drafts),
+        side=line.side,
+        around=bool(_ROUND.match(line.text)),
+    )
+    for assumed in line.assumed:
+        needles.warn(assumed.place, assumed.text)
+    needles.alterations.line = (
+        *needles.alterations.section,
+        *needles.alterations.marks.get(line.place.line, ()),
+    )
+
+
+def turns_midway(line: Line) -> bool:
+    """Return whether a line turns in the middle of a row."""
+
+    def turning(elements: tuple[Element, ...]) -> bool:
+        return any(
+            isinstance(element, TurnHere) or (isinstance(element, Several) and turning(element.elements))
+            for element in elements
+        )
+
+    return any(isinstance(sentence, Phrase) and turning(sentence.elements) for sentence in line.sentences)
+
+
+def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
+    """Switch to rows if the line speaks of rows, and to the side it names.
+
+    Short rows in the round are rows, but the piece stays in the round. A stretch worked to a length gets one
+    more row if it would end on the wrong side for the line.
+    """
+    if (line.rows or line.side) and not (
+        turns or needles.short_rows.gap is not None or needles.short_rows.turns
+    ):
+        begun = needles.flat
+        needles.flat = True
+        if not begun and line.side:
+            needles.side = line.side
+    if not line.side or line.side == needles.side or not (needles.flat or needles.short_rows.gap is not None):
+        return
+    if needles.short_rows.gap is None and _lengthened(needles):
+        return
+    if needles.short_rows.gap is None and (needles.free or _just_cast_on(needles)):
+        needles.side = line.side
+        return
+    needles.warn(
+        line.place,
+        f"the line is for {line.side} rows; by the rows so far one of the other side comes next. "
+        "Taken as printed.",
+    )
+    if needles.short_rows.gap is None:
+        needles.side = line.side
+
+
+def _just_cast_on(needles: Needles) -> bool:
+    """Return whether no row has been worked yet on what is on the needles."""
+    return not needles.drafts or needles.drafts[-1].before == 0 or not needles.count
+
+
+def _lengthened(needles: Needles) -> bool:
+    """Work one more row of the stretch just worked to a length; return whether there is one."""
+    if not needles.stretches or needles.stretches[-1].last != len(needles.drafts) - 1:
+        return False
+    cycle, at = needles.last.repeated
+    if not cycle:
+        return False
+    repeat(cycle, 1, needles, cycle[0].place, start=at)
+    needles.stretches[-1] = replace(needles.stretches[-1], last=len(needles.drafts) - 1)
+    return True

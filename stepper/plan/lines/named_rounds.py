@@ -1,0 +1,88 @@
+"""Rounds with a name of their own, worked where printed or only where called. No I/O."""
+
+from __future__ import annotations
+
+from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.round_sources import TwoReadings
+from stepper.project.instructions import (
+    AtIntervals,
+    ChartWork,
+    Evenly,
+    Labelled,
+    Line,
+    Phrase,
+    Repeated,
+    Sentence,
+    Together,
+    WorkRounds,
+)
+from stepper.project.model import Section
+
+
+def is_named_round(line: Line) -> bool:
+    """Return whether a line gives a round a name: `Dec round: k1, k2tog, …`."""
+    last = (line.label or "").lower().split()[-1:]
+    return bool(last and last[0] in ("round", "rnd", "row")) and isinstance(line.sentences[0], Phrase)
+
+
+def is_only_defined(name: str, written: Line, section: Section, needles: Needles) -> bool:
+    """Return whether a named round is worked only where a later sentence says so.
+
+    It is worked where it is printed, and again where it is called. "Work dec round every 8th round 6 times"
+    right after it means six in all, the first on the eighth round; "rep dec round …" is in addition to the
+    one worked, and so is a call after other rounds. If the printed counts say otherwise, the other reading is
+    taken.
+    """
+    between = False
+    for line in section.lines[section.lines.index(written) :]:
+        for sentence in line.sentences[1:] if line is written else line.sentences:
+            if isinstance(sentence, Labelled) and sentence.label == name:
+                return not sentence.again and _called_only(name, written, line, needles)
+            between = between or (not is_named_round(line) and _works_rounds(sentence, name))
+            for part in sentence.parts if isinstance(sentence, Together) else (sentence,):
+                if isinstance(part, AtIntervals) and part.label == name:
+                    if part.again or any(leg.more for leg in part.legs):
+                        return False
+                    if between:
+                        _count_in_all(name, written, line, needles)
+                        return False
+                    return _all_told(name, written, line, needles)
+    return False
+
+
+def _works_rounds(sentence: Sentence, name: str) -> bool:
+    """Return whether a sentence between a named round and its call works rounds; then so did that one."""
+    if isinstance(sentence, AtIntervals | Together):
+        parts = sentence.parts if isinstance(sentence, Together) else (sentence,)
+        return all(part.label != name for part in parts)
+    return isinstance(sentence, WorkRounds | Repeated | ChartWork | Evenly | Phrase)
+
+
+def _count_in_all(name: str, written: Line, line: Line, needles: Needles) -> None:
+    """Note that "work … times" behind other rounds may count the once that was worked before them."""
+    first, second = "so often after the once where it is written out", "so often in all, that once included"
+    if _is_second(f"work {name} … times", first, second, written, line, needles):
+        needles.section.in_all.add(name)
+
+
+def _called_only(name: str, written: Line, line: Line, needles: Needles) -> bool:
+    """Return whether "work dec round" means the once that is written out; note that it has two readings."""
+    first, second = f"once more after the {name} where it is written out", "the once that is written out"
+    return _is_second(f"work {name}", first, second, written, line, needles)
+
+
+def _all_told(name: str, written: Line, line: Line, needles: Needles) -> bool:
+    """Return whether "work … times" counts every time; note that the words have another reading."""
+    first, second = "so often in all", "so often after the once where it is written out"
+    return not _is_second(f"work {name} … times", first, second, written, line, needles, quiet=True)
+
+
+def _is_second(
+    words: str, first: str, second: str, written: Line, line: Line, needles: Needles, *, quiet: bool = False
+) -> bool:
+    """Note words of two readings at a named round; return whether they are taken in the second."""
+    place = written.place
+    needles.choices.append(
+        TwoReadings(place=place, words=words, first=first, second=second, line=line.place.line, quiet=quiet)
+    )
+    return (place.line, place.column) in needles.readings

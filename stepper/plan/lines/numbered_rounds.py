@@ -1,0 +1,314 @@
+"""Lines that number their rounds, worked in the order of their numbers. No I/O.
+
+Whatever the order of the lines, "Rnds 2 and 4: knit" comes between rounds 1, 3 and 5. A line for "all WS
+rows" stands for every row that has none of its own.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from itertools import takewhile
+
+from stepper.plan.checks.counts import check_count
+from stepper.plan.drafts import Template
+from stepper.plan.fabric.established import asks_pattern, establish
+from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
+from stepper.plan.lines.repeated_rounds import fill_numbers
+from stepper.plan.lines.rounds import work_template
+from stepper.plan.lines.working import work
+from stepper.plan.state.needles import Needles
+from stepper.project.duration import Rounds
+from stepper.project.instructions import (
+    BreakYarn,
+    ChartWork,
+    Count,
+    Evenly,
+    Join,
+    Labelled,
+    Line,
+    Needle,
+    Phrase,
+    Remark,
+    Repeated,
+    RowsCount,
+    Sentence,
+    TurnMethod,
+    Unread,
+    WithYarn,
+    WorkRounds,
+)
+from stepper.project.problems import one_of
+from stepper.project.stitchwork import Until
+
+
+def is_numbered(line: Line) -> bool:
+    """Return whether a line says which rounds it is for."""
+    return bool(line.numbers or line.every)
+
+
+_LEAD = (WithYarn, Needle, BreakYarn, TurnMethod)
+
+
+def _lead(line: Line) -> tuple[Sentence, ...]:
+    """Return what a line takes up before its round: `Rnd 1: With A, …`."""
+    row = next(
+        (at for at, one in enumerate(line.sentences) if not isinstance(one, _LEAD)), len(line.sentences)
+    )
+    return line.sentences[:row]
+
+
+def row_of(line: Line) -> Sentence:
+    """Return the round of a line: its first sentence after what it takes up."""
+    return line.sentences[min(len(_lead(line)), len(line.sentences) - 1)]
+
+
+def said_after_round(line: Line) -> tuple[Sentence, ...]:
+    """Return what a numbered line says after its round and the counts right behind that."""
+    rest = line.sentences[len(_lead(line)) + 1 :]
+    return rest[len(_counts_of_round(line)) :]
+
+
+def _counts_of_round(line: Line) -> tuple[Count | RowsCount, ...]:
+    """Return the counts printed right behind the round of a line."""
+    rest = line.sentences[len(_lead(line)) + 1 :]
+    return tuple(
+        sentence
+        for sentence in takewhile(lambda one: isinstance(one, Count | RowsCount), rest)
+        if isinstance(sentence, Count | RowsCount)
+    )
+
+
+def template_of(sentence: Sentence, needles: Needles) -> Template:
+    """Make a repeatable round from a numbered or named line."""
+    if isinstance(sentence, Phrase):
+        return Template(sentence.elements, sentence.place)
+    if isinstance(sentence, ChartWork):
+        return Template((), sentence.place, chart=sentence.name, chart_round=sentence.first or 0)
+    if is_one_round_in_pattern(sentence):
+        return Template((Until("pattern", "end", None, None, sentence.place),), sentence.place)
+    needles.report(
+        sentence.place,
+        "a line for all such rows gives one row, stitch by stitch.",
+        'Write it out, for example "All WS rows: purl".',
+    )
+    return Template((), sentence.place, stockinette=True)
+
+
+def is_one_round_in_pattern(sentence: Sentence) -> bool:
+    """Return whether a sentence is one round in pattern: `Row 2: Work in pattern`."""
+    if not isinstance(sentence, WorkRounds) or not isinstance(sentence.duration, Rounds):
+        return False
+    return sentence.manner in ("pattern", "rib") and sentence.duration.number.values == (1,)
+
+
+def lines_by_number(block: list[Line], needles: Needles) -> dict[int, Line]:
+    """Return the line of each number; a line for all rows of a side fills numbers without their own."""
+    order = {number: line for line in block for number in line.numbers}
+    for line in block:
+        _fill(order, line, block, needles)
+    if order:
+        _fill_back(order, needles)
+    return order
+
+
+def work_numbered(block: list[Line], needles: Needles) -> None:
+    """Work `Rnd 1: …`, `Rnds 2-4: …` in the order of their numbers, once."""
+    order = lines_by_number(block, needles)
+    if not order:
+        return
+    if min(order) == 1:
+        needles.section.numbered = {}
+    turns = any(turns_midway(line) for line in block)
+    begin = len(needles.drafts)
+    spread: dict[int, tuple[Template, ...]] = {}
+    if block[0].label:
+        needles.section.label = block[0].label
+    for number in sorted(order):
+        line = order[number]
+        begin_line(line, needles)
+        if number == min(line.numbers, default=number):
+            needles.remarks.extend(line.said)
+        alone = len(line.numbers) == 1 and not line.every
+        side = line.side if alone else side_of(number, order)
+        take_side(replace(line, side=side), needles, turns=turns)
+        _establish_so_far(number, line, order, begin, needles)
+        last = number == max(line.numbers, default=number)
+        _work_number(number, line, needles, spread)
+        _check_counts(line, needles, last=last)
+    missing = [number for number in range(min(order), max(order)) if number not in order]
+    if missing:
+        needles.report(
+            block[0].place,
+            f"round {one_of(map(str, missing))} is not written out between rounds {min(order)} and "
+            f"{max(order)}.",
+            'Write it, or a line for all of them: "All WS rows: purl".',
+        )
+    cycle = tuple(
+        needles.section.numbered[number] for number in sorted(order) if number in needles.section.numbered
+    )
+    establish(cycle, needles, start=begin)
+    needles.last.written = (cycle, len(needles.drafts))
+    needles.line.start = begin
+    for sentence in said_after_round(block[-1]):
+        work(sentence, needles)
+
+
+def _establish_so_far(number: int, line: Line, order: dict[int, Line], begin: int, needles: Needles) -> None:
+    """Take the rows before the first that goes on in pattern as that pattern."""
+    row = row_of(line)
+    asks = is_one_round_in_pattern(row) or (isinstance(row, Phrase) and asks_pattern(row.elements))
+    before = [each for each in sorted(order) if each < number]
+    cycle = tuple(needles.section.numbered[each] for each in before if each in needles.section.numbered)
+    if asks and cycle and not any(asks_pattern(template.elements) for template in cycle):
+        establish(cycle, needles, start=begin)
+
+
+def _fill(order: dict[int, Line], line: Line, block: list[Line], needles: Needles) -> None:
+    """Put a line for all rows of a side at every number that has no line of its own."""
+    if not line.every:
+        return
+    back = template_of(row_of(line), needles)
+    odd = line.every == "odd"
+    if line.every in ("WS", "RS"):
+        sided = {
+            other.side: other.numbers[0] % 2 == 1 for other in block if other.side and len(other.numbers) == 1
+        }
+        known = sided.get(line.every)
+        other_side = sided.get("RS" if line.every == "WS" else "WS")
+        odd = known if known is not None else not other_side if other_side is not None else line.every == "RS"
+    if line.every == "WS" or (line.every == "even" and line.rows):
+        needles.section.back = back
+        needles.section.back_line = line
+    numbers = [number for other in block for number in other.numbers]
+    if not numbers:
+        return
+    last = max(numbers)
+    if (last + 1) % 2 == odd:
+        last += 1
+    for number in range(min(numbers), last + 1):
+        if number % 2 == odd and number not in order:
+            order[number] = line
+
+
+def _fill_back(order: dict[int, Line], needles: Needles) -> None:
+    """Put the line for all wrong-side rows, written earlier in the section, between right-side ones."""
+    back = needles.section.back_line
+    if back is None or not needles.flat or side_of(min(order), order) != "RS":
+        return
+    for number in range(min(order), max(order) + 2):
+        if number not in order and side_of(number, order) == "WS":
+            order[number] = back
+
+
+def side_of(number: int, order: dict[int, Line]) -> str:
+    """Return the side of a numbered row, if another row of the numbering names its side."""
+    for other, line in order.items():
+        if line.side and line.every in ("", line.side):
+            same = other % 2 == number % 2
+            return line.side if same else ("WS" if line.side == "RS" else "RS")
+    return ""
+
+
+def _chart_number(number: int, line: Line, drawn: ChartWork, needles: Needles) -> int:
+    """Return the round of a chart that a numbered row works, from 1; 0 for the one after that last worked.
+
+    Several rows take as many rounds of the chart, in turn: "Rnds 5-8: chart fern, rounds 1-4".
+    """
+    chart = needles.project.charts.get(drawn.name)
+    whole = chart is not None and drawn.first is None and len(line.numbers) == len(chart.rounds)
+    if drawn.first is None and not whole:
+        return 0
+    first = drawn.first or 1
+    last = drawn.last or (len(chart.rounds) if chart is not None else first)
+    at = line.numbers.index(number) if number in line.numbers else 0
+    return first + at % (last - first + 1)
+
+
+def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tuple[Template, ...]]) -> None:
+    """Work one number of a line.
+
+    Args:
+        number: The number.
+        line: Its line, which may be for several numbers.
+        needles: The knitting in hand.
+        spread: Rounds for the numbers of lines that repeat others, by the identity of the line; filled here.
+    """
+    row = row_of(line)
+    for sentence in _lead(line):
+        work(sentence, needles)
+    if isinstance(row, WorkRounds) and isinstance(row.duration, Rounds) and not is_one_round_in_pattern(row):
+        needles.report(
+            row.place,
+            "a numbered line gives one round, not a number of rounds.",
+            "Write what each of the rounds is, for example Rnds 1-4: Knit.",
+        )
+        return
+    if isinstance(row, Repeated):
+        if id(line) not in spread:
+            spread[id(line)] = fill_numbers(line, row, needles)
+        rounds = spread[id(line)]
+        if rounds:
+            _work_written(number, line, rounds[line.numbers.index(number)], needles)
+        return
+    if not isinstance(row, Phrase | ChartWork) and not is_one_round_in_pattern(row):
+        _work_whole(number, line, row, needles)
+        return
+    template = template_of(row, needles)
+    if isinstance(row, ChartWork):
+        if not _chart_fills(line, row, needles):
+            return
+        template = replace(template, chart_round=_chart_number(number, line, row, needles))
+    if any(isinstance(sentence, WithYarn) for sentence in _lead(line)):
+        template = replace(template, yarn=needles.yarn)
+    if line.label:
+        needles.section.named[line.label.lower()] = replace(template, side=line.side)
+    _work_written(number, line, template, needles)
+
+
+def _work_written(number: int, line: Line, template: Template, needles: Needles) -> None:
+    needles.section.numbered[number] = template
+    if needles.count == 0:
+        needles.report(row_of(line).place, "there are no stitches on the needles.", "Cast on first.")
+        return
+    work_template(template, needles)
+
+
+def _check_counts(line: Line, needles: Needles, *, last: bool) -> None:
+    """Check the counts of a numbered round: a change after each, stitches and rounds after the last."""
+    for sentence in _counts_of_round(line):
+        if isinstance(sentence, Count) and (last or sentence.change):
+            check_count(sentence, needles)
+        elif isinstance(sentence, RowsCount) and last:
+            needles.line.start = len(needles.drafts) - max(1, len(line.numbers))
+            work(sentence, needles)
+
+
+def _work_whole(number: int, line: Line, row: Sentence, needles: Needles) -> None:
+    """Work an instruction of a numbered line that brings its own rounds: as many as it has numbers."""
+    each = isinstance(row, Evenly | Labelled | Join)
+    if number != min(line.numbers, default=number) and not each:
+        return
+    begin, findings = len(needles.drafts), len(needles.findings)
+    work(row, needles)
+    worked, wanted = len(needles.drafts) - begin, 1 if each else len(line.numbers) or 1
+    told = (
+        needles.counting.lost or len(needles.findings) > findings or isinstance(row, Remark | Join | Unread)
+    )
+    if worked != wanted and not told:
+        needles.report(
+            row.place,
+            f"the line numbers {wanted} of the rows, and comes to {worked}.",
+            "Number as many rows as it works, or leave the numbers out.",
+        )
+
+
+def _chart_fills(line: Line, drawn: ChartWork, needles: Needles) -> bool:
+    """Return whether the times in a line for rows of a chart agree with its numbers; report it if not."""
+    chart = needles.project.charts.get(drawn.name)
+    if drawn.times is None and drawn.lasts is None:
+        return True
+    rounds = (drawn.last or (len(chart.rounds) if chart is not None else 0)) - (drawn.first or 1) + 1
+    if drawn.times is not None and (line.every or drawn.times.of(needles.size) * rounds == len(line.numbers)):
+        return True
+    needles.report(drawn.place, f"the line numbers {len(line.numbers)} rows, and its chart comes to others.")
+    return False

@@ -1,0 +1,134 @@
+"""Numbered rows filled by repeating others: `Rows 3-10: Repeat rows 1-2.` No I/O.
+
+The numbers say how far it goes: whole repeats of the rows named, up to the last number, or the line is
+refused. A number of times in the line has to say the same.
+"""
+
+from __future__ import annotations
+
+from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.state.needles import Needles
+from stepper.project.duration import Times
+from stepper.project.instructions import Line, Repeated, RowsCount
+from stepper.project.problems import one_of
+
+
+def fill_numbers(line: Line, repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
+    """Return a round for each number of a line that repeats others.
+
+    Args:
+        line: The line, with its numbers.
+        repeated: What it repeats.
+        needles: The knitting as it stands before the first of the numbers.
+
+    Returns:
+        As many rounds as the line has numbers; none, reported, where they do not come out.
+    """
+    cycle = repeated_cycle(repeated, needles)
+    rows = len(line.numbers)
+    if not cycle:
+        return ()
+    times, over = divmod(rows, len(cycle))
+    if over:
+        needles.report(
+            line.place,
+            f"the line is for {rows} rows, and the {len(cycle)} it repeats do not fill them: "
+            f"{over} are left over.",
+            f"{one_of(str(len(cycle) * n) for n in (times, times + 1) if n)} rows would be whole repeats.",
+        )
+        needles.lose()
+        return ()
+    if not _says_so(repeated, times, needles):
+        needles.report(
+            repeated.place,
+            f"the line is for {rows} rows, which is {times} times the {len(cycle)} it repeats, "
+            "but says otherwise.",
+            "Write the rows alone, or how often without the rows.",
+        )
+        needles.lose()
+        return ()
+    return cycle * times
+
+
+def repeated_cycle(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
+    """Return the rounds a line repeats, by number or the last of them; none, reported, if unknown."""
+    if repeated.numbers:
+        missing = [number for number in repeated.numbers if number not in needles.section.numbered]
+        if missing:
+            known = one_of(str(number) for number in sorted(needles.section.numbered)) or "none"
+            needles.miss(
+                repeated.place,
+                f"round {one_of(map(str, missing))} has not been written out in this section.",
+                f"The rounds written out are {known}.",
+            )
+            return ()
+        return tuple(needles.section.numbered[number] for number in repeated.numbers)
+    return last_rounds(repeated, needles)
+
+
+def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
+    """Return a number of last rounds; without a number, those just written out if none was worked since."""
+    own = [draft.template for draft in needles.drafts[needles.line.start :]] if repeated.line else []
+    if own and all(template is not None for template in own):
+        return tuple(template for template in own if template is not None)
+    if repeated.last is None:
+        rounds, end = needles.last.written
+        since = needles.drafts[end:]
+        if not rounds or any(draft.template not in rounds for draft in since) or len(since) % len(rounds):
+            needles.miss(
+                repeated.place,
+                "the line does not say how many rounds are repeated.",
+                'Write how many: "rep last 2 rounds", or their numbers.',
+            )
+            return ()
+        return rounds
+    wanted = repeated.last.of(needles.size)
+    drafts = needles.drafts[needles.section.start :]
+    if len(drafts) < wanted:
+        needles.miss(repeated.place, f"only {len(drafts)} rounds come before this line in the section.")
+        return ()
+    last = drafts[-wanted:] if wanted else []
+    again = tuple(draft.template for draft in last if draft.template is not None and _comes_again(draft))
+    if len(again) < len(last):
+        needles.miss(
+            repeated.place,
+            f"one of the last {wanted} rounds cannot be worked again: it binds off, takes stitches back "
+            "from hold or goes to a fixed count.",
+            "Write out the rounds that are repeated.",
+        )
+        return ()
+    return again
+
+
+def _comes_again(draft: DraftRound) -> bool:
+    """Return whether a round can be repeated; an even change to a count can be reached only once."""
+    change = draft.template.evenly if draft.template is not None else None
+    return change is None or change.to is None
+
+
+def _says_so(repeated: Repeated, times: int, needles: Needles) -> bool:
+    """Return whether the line's own number of times, if any, agrees with the rows it is for."""
+    if repeated.implied:
+        return True
+    duration = repeated.duration
+    if not isinstance(duration, Times):
+        return False
+    said = duration.number.of(needles.size)
+    in_all = times + 1 if not duration.more else times
+    return said in (times, in_all)
+
+
+def check_rounds(instruction: RowsCount, needles: Needles) -> None:
+    """Check a printed number of rounds against the rounds of its line, or those it repeats besides."""
+    printed = instruction.number.of(needles.size)
+    worked = len(needles.drafts) - needles.line.start
+    fits = {worked, worked + len(needles.section.pattern)}
+    if instruction.total:
+        cast_on = sum(not draft.before for draft in needles.drafts[needles.section.start :])
+        fits |= {len(needles.drafts) - needles.section.start - cast_on}
+    if not needles.counting.lost and printed not in fits:
+        needles.report(
+            instruction.place,
+            f"the pattern prints {printed} rounds; the line comes to {worked}.",
+            "Rounds written out before the line count where it says so: (10 rounds in all).",
+        )

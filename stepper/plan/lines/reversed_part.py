@@ -1,0 +1,198 @@
+"""Work a part from the other edge: "reversing shaping", "complete to match first side". No I/O.
+
+Each row is worked as its mirror image: what stood at its beginning stands at its end, and what leaned to the
+left leans to the right. Stitches are bound off and cast on only at the beginning of rows, so those of one row
+move to the next; if two rows in turn have them, they are exchanged. Source: common practice.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.lines.rounds import work_template
+from stepper.plan.lines.working import work
+from stepper.plan.model import Run, flatten
+from stepper.plan.state.needles import Needles
+from stepper.project.instructions import AsPart, BindOff
+from stepper.project.model import Section
+from stepper.project.problems import Span
+from stepper.project.stitchwork import Element, Hold, Numbers, Until, Work
+
+_PAIRS = (
+    ("k2tog", "ssk"), ("p2tog", "ssp"), ("k3tog", "sssk"), ("p3tog", "sssp"),
+    ("m1l", "m1r"), ("m1lp", "m1rp"), ("rli", "lli"),
+)  # fmt: skip
+MIRRORED = {
+    **{one: other for pair in _PAIRS for one, other in (pair, pair[::-1])},
+    "skp": "k2tog", "k2tog tbl": "k2tog", "p2tog tbl": "p2tog",
+    "sk2p": "k3tog", "k3tog tbl": "k3tog", "p3tog tbl": "p3tog",
+}  # fmt: skip
+"""What leans the other way, for each decrease and increase that leans."""
+_UPRIGHT = frozenset({"m1", "m1p", "kfb", "pfb", "inc", "dec", "s2kp", "s2pp", "kfbf", "kyok"})
+"""Increases and decreases that do not lean."""
+_TOLD = (
+    "worked from the other edge: shaping is mirrored, k2tog and ssk exchanged, and stitches bound off at the "
+    "edge come one row later."
+)
+
+
+@dataclass(slots=True, kw_only=True)
+class _Row:
+    """A row that is to be mirrored."""
+
+    draft: DraftRound | None
+    """None for a row put in at the end for stitches bound off there."""
+    edge: Run | None
+    """Stitches bound off or cast on at its beginning."""
+    body: tuple[Run, ...]
+    taken: int = 0
+    """Stitches that another row binds off in its place."""
+
+
+def work_reversed(
+    instruction: AsPart, source: Section, lines: set[int], rows: int | None, needles: Needles
+) -> None:
+    """Work the rows of another part as their mirror images.
+
+    Args:
+        instruction: The line that asks for it.
+        source: The part.
+        lines: Lines of the file whose rows are worked.
+        rows: How many of its rows; None for all of those lines.
+        needles: The knitting in hand.
+    """
+    drafts = [draft for draft in needles.drafts if draft.section == source.name and draft.line in lines]
+    _work_mirrored(drafts[:rows], 0, instruction, needles)
+
+
+def match_other_side(instruction: AsPart, needles: Needles) -> None:
+    """Work what is left of a side as the mirror image of the side before it, from the row it has come to."""
+    place, drafts = instruction.place, needles.drafts
+    back = next((at for at in range(len(drafts) - 1, -1, -1) if _brings_back(drafts[at])), None)
+    parted = next((at for at in range((back or 0) - 1, -1, -1) if drafts[at].divide), None)
+    if back is None or parted is None or drafts[parted].section != needles.section.name:
+        told = "no first side of this part is known, that begins where the other is put on hold."
+        needles.miss(place, told, "Write the rows of this side out.", anywhere=True)
+        return
+    first, done = drafts[parted:back], len(drafts) - back - 1
+    if done >= len(first) or (done and first[done].side != needles.side):
+        needles.miss(place, "the rows of this side do not go on as those of the first side.", anywhere=True)
+        return
+    _work_mirrored(first, done, instruction, needles)
+
+
+def _brings_back(draft: DraftRound) -> bool:
+    return any(run.stitch == "return" for run in flatten(draft.phrase))
+
+
+def _work_mirrored(drafts: list[DraftRound], skip: int, instruction: AsPart, needles: Needles) -> None:
+    place = instruction.place
+    why = _hindrance(drafts[skip:])
+    if why or len(drafts) <= skip:
+        told = f"{why or 'no rows of that part are known'}; it is not worked from the other edge here."
+        needles.miss(place, told, "Write its rows out.", anywhere=True)
+        return
+    rows = [_row(draft) for draft in drafts]
+    _shift_edges(rows)
+    needles.warn(place, _TOLD)
+    needles.flat = True
+    for row in rows[skip:]:
+        if not _work_row(row, place, needles):
+            return
+    if needles.count and not needles.section.pattern:
+        needles.section.pattern = (Template((Until("pattern", "end", None, None, place),), place),)
+
+
+def _hindrance(drafts: list[DraftRound]) -> str:
+    """Return what in some rows has no mirror image here; empty if all have one."""
+    for draft in drafts:
+        runs = list(flatten(draft.phrase))
+        codes = {run.stitch for run in runs}
+        if draft.chart:
+            return f"line {draft.line} works a chart"
+        if not draft.flat and draft.before:
+            return f"line {draft.line} is worked in the round"
+        odd = [code for code in sorted(codes) if not _has_image(code)]
+        if odd:
+            return f"{odd[0]} in line {draft.line} has no mirror image"
+        if len({run.yarn for run in runs if stitch(run.stitch).kind is Kind.PLAIN}) > 1:
+            return f"line {draft.line} is worked in more than one yarn"
+    return ""
+
+
+def _has_image(code: str) -> bool:
+    kind = stitch(code).kind
+    if kind in (Kind.INCREASE, Kind.DECREASE):
+        return code in MIRRORED or code in _UPRIGHT
+    return (kind is Kind.PLAIN and code != "ds") or code in ("co", "bo", "hold", "pm", "sm", "rm")
+
+
+def _row(draft: DraftRound) -> _Row:
+    runs = tuple(run for run in flatten(draft.phrase) if stitch(run.stitch).kind is not Kind.MARK)
+    whole = not draft.before or not draft.after
+    edge = runs[0] if runs and runs[0].stitch in ("bo", "co") and not whole else None
+    return _Row(draft=draft, edge=edge, body=runs[1:] if edge is not None else runs)
+
+
+def _shift_edges(rows: list[_Row]) -> None:
+    """Move what is bound off or cast on at the beginning of a row to the row after it, exchanging the two."""
+    at = 0
+    while at < len(rows):
+        row = rows[at]
+        if row.edge is None:
+            at += 1
+            continue
+        if at + 1 == len(rows) or not _is_row(rows[at + 1]):
+            rows.insert(at + 1, _Row(draft=None, edge=None, body=()))
+        other = rows[at + 1]
+        for one in (row, other):
+            one.taken = one.edge.times if one.edge is not None and one.edge.stitch == "bo" else 0
+        row.edge, other.edge = other.edge, row.edge
+        at += 2
+
+
+def _is_row(row: _Row) -> bool:
+    draft = row.draft
+    return draft is None or (draft.before > 0 and draft.after > 0)
+
+
+def _work_row(row: _Row, place: Span, needles: Needles) -> bool:
+    """Work one row as its mirror image; return whether it fitted."""
+    draft, before = row.draft, len(needles.findings)
+    if draft is not None:
+        needles.needle_mm, needles.fabric = draft.needle_mm, draft.fabric
+        needles.remarks.extend(draft.remarks)
+    if draft is not None and draft.bound_off is not None:
+        work(BindOff(draft.bound_off, place), needles)
+        return len(needles.findings) == before
+    if draft is not None and draft.before and draft.side != needles.side:
+        needles.side = draft.side if needles.free else needles.side
+    yarn = next((run.yarn for run in row.body if stitch(run.stitch).kind is Kind.PLAIN), "")
+    needles.yarn = yarn or needles.yarn
+    side = draft.side if draft is not None and draft.before else ""
+    work_template(Template(_elements(row, place), place, side=side), needles)
+    return len(needles.findings) == before and not needles.counting.lost
+
+
+def _elements(row: _Row, place: Span) -> tuple[Element, ...]:
+    """Return the mirror image of a row."""
+    made: list[Element] = []
+    if row.edge is not None:
+        made.append(Work(row.edge.stitch, _number(row.edge.times, place), None, place))
+    plain = all(stitch(run.stitch).kind is Kind.PLAIN for run in row.body)
+    if row.draft is None or ((row.taken or row.edge is not None) and plain):
+        return (*made, Until("pattern", "end", None, None, place))
+    for run in reversed(row.body):
+        if run.stitch == "hold":
+            made.append(Hold(_number(run.times, place), run.yarn, place))
+            continue
+        made.append(Work(MIRRORED.get(run.stitch, run.stitch), _number(run.times, place), None, place))
+    if row.taken:
+        made.append(Work("pattern", _number(row.taken, place), None, place))
+    return tuple(made)
+
+
+def _number(times: int, place: Span) -> Numbers:
+    return Numbers((times,), place)

@@ -1,0 +1,242 @@
+"""Rounds worked once or repeatedly: written out, plain or from a chart. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from stepper.plan.checks.counts import check_promised
+from stepper.plan.drafts import Template
+from stepper.plan.even.even_change import work_evenly
+from stepper.plan.fabric.chart_rounds import chart_round
+from stepper.plan.fabric.established import ground, keep_held
+from stepper.plan.fabric.sources_in_hand import supplies_of
+from stepper.plan.lines.short_row_method import tell_turning
+from stepper.plan.model import Item, flatten
+from stepper.plan.state.needles import MOST_ROUNDS, Needles, PartReachedError
+from stepper.plan.stitches.phrase import WorkedPhrase, work_phrase
+from stepper.plan.stitches.row_elements import MisfitError
+from stepper.plan.stitches.row_facing import face
+from stepper.project.problems import Span, one_of
+from stepper.project.stitchwork import ChartPart, Element, Mark, Several, Until, Work
+
+
+def work_template(template: Template, needles: Needles) -> None:
+    """Work one round of a pattern once, unless the count is not known."""
+    if needles.counting.lost:
+        return
+    if needles.reached:
+        raise PartReachedError
+    if template.yarn:
+        needles.yarn = template.yarn
+    if template.evenly is not None:
+        work_evenly(template.evenly, needles)
+        return
+    if template.chart:
+        chart_round(template, needles)
+        return
+    if id(template) not in needles.caches.fits and not _yarns_known(template, needles):
+        needles.lose()
+        return
+    try:
+        worked = _fitted(template, needles)
+    except MisfitError as misfit:
+        _report(misfit, template, needles)
+        return
+    first = id(template) not in needles.caches.fits
+    needles.caches.fits.add(id(template))
+    if worked.held:
+        keep_held(worked.items, needles)
+    for name in worked.returned:
+        del needles.held[name]
+    for name, number in worked.held:
+        needles.held[name] = needles.held.get(name, 0) + number
+    for name, number in worked.charts:
+        needles.last.charts[name] = number
+    if worked.left.passed and not needles.short_rows.slipped:
+        needles.remarks.append(_PASSING[needles.short_rows.method or "german"])
+    tell_turning(template, worked, needles)
+    if needles.short_rows.gap is not None:
+        needles.short_rows.slipped = _slips_first(worked.items)
+    needles.markers = worked.markers
+    if worked.parted and not needles.flat:
+        needles.flat = True
+        needles.remarks.append("work in rows")
+    needles.emit(
+        worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held)
+    )
+    needles.ends = worked.ends
+    needles.short_rows.gap, needles.short_rows.turns = worked.left.gap, worked.left.turns
+    if worked.begins and not needles.flat:
+        begin_round_at(worked.begins, template, needles)
+    check_promised(template.counts, needles, first=first)
+
+
+def begin_round_at(place: int, template: Template, needles: Needles) -> None:
+    """Begin the rounds at a marker within the last one: the stitches before it are worked with that round."""
+    if ground(needles) not in ("plain", ""):
+        told = "the beginning of the round moves, and the pattern with it: that is not followed here."
+        needles.miss(template.place, told, "Move the beginning where the fabric is plain.")
+        return
+    marks = (mark for mark in needles.markers if mark != place)
+    needles.markers = tuple(sorted((mark - place) % needles.count for mark in marks))
+    needles.ends = ()
+    last = needles.drafts[-1]
+    more = f"{place} more stitches" if place > 1 else "one more stitch"
+    last.remarks = (*last.remarks, f"work {more}, to the new beginning of the round")
+
+
+def _yarns_known(template: Template, needles: Needles) -> bool:
+    """Return whether the file has every yarn that a round is worked in; report any it lacks."""
+    known = {key.lower() for key in needles.project.yarns}
+    for element in _with_yarn(template.elements):
+        if (element.yarn or "").lower() not in known:
+            hint = f"The yarns are {one_of(needles.project.yarns) or 'none'}."
+            needles.report(element.place, f'there is no yarn "{element.yarn}".', hint)
+            return False
+    return True
+
+
+def _with_yarn(elements: tuple[Element, ...]) -> Iterator[Work | Until]:
+    for element in elements:
+        if isinstance(element, Several):
+            yield from _with_yarn(element.elements)
+        elif isinstance(element, Work | Until) and element.yarn:
+            yield element
+
+
+def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
+    """Report what does not fit, at the round itself or at the call that repeats it once too often."""
+    if needles.section.shaky and _asks_markers(template.elements):
+        needles.counting.lost = True
+    place, message = misfit.place, misfit.message
+    again = id(template) in needles.caches.fits and needles.line.place is not None
+    if again and needles.line.place is not None and needles.line.place.line > place.line:
+        message = f"the round of line {place.line} fits no more often here: {message}"
+        place = needles.line.place
+    needles.report(place, message, misfit.hint)
+    needles.lose()
+
+
+def _fitted(template: Template, needles: Needles) -> WorkedPhrase:
+    """Work out a round; if a printed count differed before, use that count if only it fits."""
+    try:
+        return _worked(template, needles)
+    except MisfitError:
+        if not needles.counting.off or needles.count + needles.counting.off <= 0:
+            raise
+        counted, needles.count = needles.count, needles.count + needles.counting.off
+        try:
+            worked = _worked(template, needles)
+        except MisfitError:
+            needles.count = counted
+            raise
+        needles.counting.off = 0
+        return worked
+
+
+_AT_MARKERS = ("marker", "behind", "markers", "turn", "past")
+
+
+def _asks_markers(elements: tuple[Element, ...]) -> bool:
+    return any(
+        isinstance(element, Mark)
+        or (isinstance(element, Until | Several | ChartPart) and element.goal in _AT_MARKERS)
+        or (isinstance(element, Several) and _asks_markers(element.elements))
+        for element in elements
+    )
+
+
+def _slips_first(items: tuple[Item, ...]) -> bool:
+    """Return whether the first stitch that a row works is slipped."""
+    first = next((run for run in flatten(items) if run.uses and run.stitch != "rest"), None)
+    return first is not None and first.stitch.startswith("sl")
+
+
+_PASSING = {
+    "german": "work both legs of every double stitch as one",
+    "wrap": "work every wrap together with its stitch",
+    "plain": "close the gaps at the turns",
+}
+
+
+def _worked(template: Template, needles: Needles) -> WorkedPhrase:
+    """Work out a round, only once for the same stitches: most rounds of a garment repeat the one before."""
+    wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
+    purl = template.stockinette and wrong
+    key = (
+        # Templates of one line share their elements, whichever pass made them; the value keeps them alive.
+        id(template.elements),
+        template.stockinette,
+        needles.count,
+        needles.size,
+        needles.yarn,
+        needles.markers,
+        wrong,
+        needles.short_rows.gap,
+        needles.short_rows.turns,
+        needles.short_rows.slipped,
+        needles.short_rows.method,
+        needles.ends,
+        needles.section.name,
+    )
+    known = needles.caches.rounds.get(key)
+    if known is not None:
+        return known[1]
+    elements = template.elements
+    if template.stockinette:
+        elements = (Until("p" if purl else "k", "end", None, None, template.place),)
+    worked = work_phrase(
+        elements,
+        count=needles.count,
+        size=needles.size,
+        yarn=needles.yarn,
+        place=template.place,
+        facing=face(
+            count=needles.count,
+            flat=needles.flat,
+            side=needles.side if wrong else "RS",
+            markers=needles.markers,
+            gap=needles.short_rows.gap,
+            turns=needles.short_rows.turns,
+        ),
+        method="plain" if needles.short_rows.slipped else needles.short_rows.method or "german",
+        ends=needles.ends,
+        supplies=supplies_of(needles),
+    )
+    if not template.asks:
+        needles.caches.rounds[key] = (template, worked)
+    return worked
+
+
+def repeat(
+    templates: tuple[Template, ...], rounds: int, needles: Needles, place: Span, *, start: int = 0
+) -> None:
+    """Work a cycle of rounds for a number of rounds, beginning with one of the cycle (from 0)."""
+    if needles.counting.lost:
+        return
+    if rounds > MOST_ROUNDS:
+        needles.report(place, f"{rounds} rounds are more than any garment has.", kind="length")
+        return
+    before = len(needles.findings)
+    for number in range(rounds):
+        work_template(templates[(start + number) % len(templates)], needles)
+        if len(needles.findings) > before:
+            return
+        alike = number == 1 and len(templates) == 1 and needles.limit is None
+        if alike and _changes_nothing(needles):
+            # The rest are the same round: one draft stands for all of them, which is most of a garment.
+            needles.drafts.extend([needles.drafts[-1]] * (rounds - 2))
+            return
+
+
+def _changes_nothing(needles: Needles) -> bool:
+    """Return whether the last round left everything as it was."""
+    draft = needles.drafts[-1]
+    if (
+        draft.template is None
+        or draft.template.asks
+        or (draft.template.chart and not draft.template.chart_round)
+    ):
+        return False
+    same = draft.before == draft.after and not draft.divide and draft.markers == needles.drafts[-2].markers
+    return same and not draft.flat and needles.short_rows.gap is None and not needles.short_rows.turns

@@ -1,0 +1,55 @@
+"""On which rows shapings fall: the plain rows before each, interval by interval. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from stepper.plan.state.needles import MOST_ROUNDS, Needles
+from stepper.project.instructions import Leg
+
+
+def occasions(legs: tuple[Leg, ...], needles: Needles, *, since: int = 0) -> Iterator[tuple[int, Leg]]:
+    """Yield the plain rows before each shaping, and the interval it belongs to.
+
+    The caller works those rows and the shaping before asking for the next, since an interval that runs to a
+    count ends when the stitches on the needles reach it. Once the count is lost, nothing more is yielded.
+
+    Args:
+        legs: The intervals.
+        needles: The knitting in hand.
+        since: Plain rows already worked of the first interval.
+    """
+    for leg in legs:
+        if leg.until is not None and needles.counting.lost:
+            needles.regain(leg.until.of(needles.size))
+            continue
+        every = _rows_apart(leg, needles)
+        for _ in range(leg.times.of(needles.size) if leg.times is not None else MOST_ROUNDS):
+            if leg.until is not None and needles.count == leg.until.of(needles.size):
+                break
+            before = needles.count
+            yield every - 1 - since, leg
+            since = 0
+            if needles.counting.lost or not _nearer(leg, before, needles):
+                return
+
+
+def _rows_apart(leg: Leg, needles: Needles) -> int:
+    """Return the number of rows from one shaping to the next, including the latter."""
+    if leg.length is None:
+        return max(1, leg.every.of(needles.size))
+    here = len(needles.drafts)
+    return max(1, needles.rounds_for(leg.length, origin=here, measured=False, blocked=False)[0])
+
+
+def _nearer(leg: Leg, before: int, needles: Needles) -> bool:
+    """Return whether a shaping got nearer to its target count; report it if it cannot get there."""
+    if leg.until is None:
+        return True
+    wanted, after = leg.until.of(needles.size), needles.count
+    passed = (before - wanted) * (after - wanted) < 0
+    if not passed and abs(after - wanted) < abs(before - wanted):
+        return True
+    how = f"goes from {before} to {after} stitches"
+    needles.report(leg.until.place, f"the shaping never leaves {wanted} stitches: it {how}.")
+    return False

@@ -1,0 +1,87 @@
+"""The lines of a section in order, grouped by numbering. No I/O.
+
+Lines that number their rounds are grouped until the numbering starts over
+(`stepper.plan.lines.numbered_rounds`).
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
+from stepper.plan.lines.named_rounds import is_named_round, is_only_defined
+from stepper.plan.lines.numbered_rounds import is_numbered, said_after_round, template_of, work_numbered
+from stepper.plan.lines.pattern_definitions import define_pattern, defined_name
+from stepper.plan.lines.working import work
+from stepper.plan.state.needles import Needles
+from stepper.project.instructions import Count, Line, RowsCount
+from stepper.project.model import Section
+
+
+def blocks(lines: tuple[Line, ...]) -> list[list[Line]]:
+    """Group lines that number their rounds until the numbering starts over."""
+    found: list[list[Line]] = []
+    for line in lines:
+        if is_numbered(line) and found and _goes_with(line, found[-1]):
+            found[-1].append(line)
+        else:
+            found.append([line])
+    return found
+
+
+def _goes_with(line: Line, block: list[Line]) -> bool:
+    """Return whether a numbered line belongs to the numbered lines before it."""
+    last = block[-1]
+    if not is_numbered(last) or line.label or said_after_round(last):
+        return False
+    taken = {number for other in block for number in other.numbers}
+    return not set(line.numbers) & taken
+
+
+def work_block(block: list[Line], section: Section, needles: Needles) -> None:
+    """Work one line, or the lines of one numbering, of those that are for the size in hand."""
+    block = [line for line in block if not line.only or needles.size in line.only]
+    if not block:
+        return
+    first = block[0]
+    if is_numbered(first):
+        defined = defined_name(first, needles)
+        if defined:
+            define_pattern(defined, block, needles)
+        else:
+            work_numbered(block, needles)
+        return
+    begin_line(first, needles)
+    needles.section.label = first.label or needles.section.label
+    name = (first.label or "").lower()
+    named = is_named_round(first)
+    if named:
+        needles.section.named[name] = replace(template_of(first.sentences[0], needles), side=first.side)
+    if named and first.times is None and is_only_defined(name, first, section, needles):
+        needles.section.label = None
+        printed = _counts_of_round(first)
+        needles.section.named[name] = replace(needles.section.named[name], counts=printed)
+        for sentence in first.sentences[1 + len(printed) :]:
+            work(sentence, needles)
+        return
+    needles.remarks.extend(first.said)
+    take_side(first, needles, turns=turns_midway(first))
+    counts = [sentence for sentence in first.sentences if isinstance(sentence, Count | RowsCount)]
+    if first.times is None:
+        counts = []
+    for _ in range(first.times.of(needles.size) if first.times is not None else 1):
+        for sentence in first.sentences:
+            if sentence not in counts and not needles.reached:
+                work(sentence, needles)
+    for sentence in counts:
+        work(sentence, needles)
+
+
+def _counts_of_round(line: Line) -> tuple[Count, ...]:
+    """Return the counts printed right after the round of a line, before anything else in it."""
+    found: list[Count] = []
+    for sentence in line.sentences[1:]:
+        if not isinstance(sentence, Count):
+            break
+        found.append(sentence)
+    return tuple(found)

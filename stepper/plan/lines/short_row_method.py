@@ -1,0 +1,86 @@
+"""How short rows are turned: as the pattern says, or by an assumed method, which is told once. No I/O.
+
+German short rows are assumed if a pattern only says "turn": every method reaches the same stitches, and a
+double stitch needs no mention in the row that closes the gap. "Wrap and turn" anywhere in a section settles
+it.
+"""
+
+from __future__ import annotations
+
+from stepper.plan.drafts import Template
+from stepper.plan.model import flatten
+from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.phrase import WorkedPhrase
+from stepper.project.instructions import Line, Phrase, TurnMethod
+from stepper.project.stitchwork import Element, Several, TurnHere
+
+_TURNING = (
+    "nothing says how short rows are turned: taken as German short rows, with a double stitch at every turn. "
+    'Write "wrap and turn" in the line, or "short_rows: wrap" (or "german", or "plain") in the section.'
+)
+
+
+def tell_turning(template: Template, worked: WorkedPhrase, needles: Needles) -> None:
+    """Adopt the method of turning that a line names; if none does, say once which was assumed."""
+    said = turning_of(template.elements)
+    if said:
+        needles.short_rows.method, needles.short_rows.turned_at = said, None
+    elif worked.turned and not needles.short_rows.method and not needles.short_rows.slipped:
+        needles.short_rows.turned_at = needles.short_rows.turned_at or template.place
+    doubled = next((run for run in flatten(worked.items) if run.uses and run.stitch != "rest"), None)
+    begun = needles.short_rows.gap is not None and doubled is not None and doubled.stitch == "ds"
+    passed = worked.left.passed and not needles.short_rows.slipped
+    if (
+        needles.short_rows.turned_at is not None
+        and not needles.short_rows.told
+        and not needles.short_rows.method
+        and (begun or passed)
+    ):
+        needles.short_rows.told = True
+        needles.warn(needles.short_rows.turned_at, _TURNING)
+
+
+def tell_open_turn(needles: Needles) -> None:
+    """Say which method was assumed for a turn that no later row worked across."""
+    rows = needles.short_rows
+    is_open = rows.gap is not None and not rows.slipped and not rows.method
+    if is_open and rows.turned_at is not None and not rows.told:
+        rows.told = True
+        needles.warn(rows.turned_at, _TURNING)
+
+
+def count_unwrapped(needles: Needles) -> int | None:
+    """Count the stitches between the last wrap and the nearest one behind it, around a ring in the round.
+
+    Returns:
+        The stitches; None unless short rows that are wrapped and turned end at both ends of them.
+    """
+    rows = needles.short_rows
+    if rows.gap is None or rows.method != "wrap":
+        return None
+    behind = [rows.gap - turn if needles.side == "WS" else turn - rows.gap for turn in rows.turns]
+    apart = behind if needles.flat else [stitches % needles.count for stitches in behind]
+    return min((stitches for stitches in apart if stitches > 0), default=None)
+
+
+def turning_of(elements: tuple[Element, ...]) -> str:
+    """Return how a line says that it turns: `wrap` or `german`; empty where it does not say."""
+    for element in elements:
+        said = element.method if isinstance(element, TurnHere) else ""
+        if isinstance(element, Several):
+            said = turning_of(element.elements)
+        if said:
+            return said
+    return ""
+
+
+def turned_in(lines: tuple[Line, ...]) -> str:
+    """Return how the first line of a section that says so turns; empty if none says, or if one sets it."""
+    for line in lines:
+        for sentence in line.sentences:
+            if isinstance(sentence, TurnMethod):
+                return ""
+            said = turning_of(sentence.elements) if isinstance(sentence, Phrase) else ""
+            if said:
+                return said
+    return ""

@@ -1,0 +1,424 @@
+"""Work the instructions of a line, with one short helper for each kind. No I/O.
+
+Each helper takes the knitting in hand and one instruction, and adds rounds to it. What does not fit is
+reported, and the work goes on as the line intended, so that one fault is told once.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import singledispatch
+
+from stepper.craft.stitches import STITCHES, stitch
+from stepper.plan.checks.counts import check_count
+from stepper.plan.drafts import Template
+from stepper.plan.even.blended_phrase import work_blended_phrase
+from stepper.plan.even.even_change import work_evenly
+from stepper.plan.fabric.crossings import check_crossings
+from stepper.plan.fabric.established import establish
+from stepper.plan.fabric.named_patterns import first_row, goes_on_with_name, key_of, take_as_pattern
+from stepper.plan.fabric.new_beginning import stop_short
+from stepper.plan.lines.chart_work import work_chart
+from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
+from stepper.plan.lines.edge_shaping import work_at_edge
+from stepper.plan.lines.flat_or_round import closes
+from stepper.plan.lines.intervals import named_round, work_at_intervals, work_edge_rows
+from stepper.plan.lines.repeated_rounds import check_rounds, repeated_cycle
+from stepper.plan.lines.rounds import work_template
+from stepper.plan.lines.side_by_side import work_together
+from stepper.plan.lines.stripes import work_stripes
+from stepper.plan.model import Run
+from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
+from stepper.plan.state.needles import Needles
+from stepper.plan.state.over_needles import move_over, over_needles
+from stepper.plan.stitches.round_sources import TwoReadings
+from stepper.plan.stitches.row_elements import MisfitError, held_stitches
+from stepper.project.duration import Times, UntilCount
+from stepper.project.instructions import (
+    AtIntervals,
+    BindOff,
+    BreakYarn,
+    ChartWork,
+    Count,
+    Crossed,
+    EdgeRows,
+    EdgeShaping,
+    Evenly,
+    Flat,
+    Forms,
+    Going,
+    Join,
+    Labelled,
+    Needle,
+    Phrase,
+    Remark,
+    Repeated,
+    Return,
+    RowsCount,
+    Sentence,
+    StopShort,
+    Striped,
+    Together,
+    TurnMethod,
+    Unread,
+    WithYarn,
+    WorkRounds,
+)
+from stepper.project.laying_out import MarkEvery, MarkRow, MoveOver, OverNeedles
+from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
+
+_MADE_AGAIN = re.compile(
+    r"make\s+(?:[2-9]|two|three|four|five|six)\b(?!\s+(?:st|button|eyelet|tassel|pompom))", re.IGNORECASE
+)
+
+
+@singledispatch
+def work(instruction: Sentence, needles: Needles) -> None:
+    """Work one instruction of a line."""
+    raise AssertionError(f"no helper works {type(instruction).__name__}")
+
+
+# --- written-out rounds -------------------------------------------------------------------------------
+
+
+@work.register
+def _(instruction: Phrase, needles: Needles) -> None:
+    if all(isinstance(element, Mark) for element in instruction.elements):
+        for element in instruction.elements:
+            if isinstance(element, Mark):
+                if element.name == "all":
+                    needles.markers = ()
+                    needles.remarks.append("remove the markers")
+                    continue
+                name = f" for {element.name}" if element.name else ""
+                needles.remarks.append(f"{STITCHES[element.stitch].said}{name}")
+        return
+    if needles.counting.lost and _brings_stitches(instruction.elements):
+        needles.regain(0)
+    template = Template(instruction.elements, instruction.place, side=needles.line.side)
+    if needles.count == 0 and not needles.counting.lost and not _brings_stitches(instruction.elements):
+        needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
+        needles.count = 0
+        return
+    if work_blended_phrase(instruction, needles):
+        return
+    work_template(template, needles)
+    _close_round(instruction, needles)
+    if not _only_edge(instruction.elements):
+        establish((template,), needles, start=len(needles.drafts) - 1)
+
+
+def _close_round(instruction: Phrase, needles: Needles) -> None:
+    """Go on around behind a line that calls itself a round and works across what rows had left aside."""
+    if needles.line.around and needles.flat and needles.drafts and closes(needles.drafts[-1]):
+        needles.flat, needles.side = False, "RS"
+        needles.warn(instruction.place, "a round behind rows: taken as joined in the round with this line.")
+
+
+def _brings_stitches(elements: tuple[Element, ...]) -> bool:
+    first = elements[0]
+    return (
+        any(isinstance(element, Across) for element in elements)
+        or isinstance(first, PickUp)
+        or (isinstance(first, Work) and first.stitch != "pattern" and stitch(first.stitch).uses == 0)
+    )
+
+
+def _only_edge(elements: tuple[Element, ...]) -> bool:
+    edges = ("co", "pu", "bo")
+    return all(
+        isinstance(one, Hold | Mark | PickUp) or (isinstance(one, Work) and one.stitch in edges)
+        for one in elements
+    )
+
+
+# --- durations ----------------------------------------------------------------------------------------
+
+
+@work.register
+def _(instruction: WorkRounds, needles: Needles) -> None:
+    if needles.count == 0:
+        needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
+        return
+    going_on = instruction.manner in ("pattern", "rib") and instruction.edges is None
+    needles.section.garter = instruction.manner == "garter" or (needles.section.garter and going_on)
+    begin = len(needles.drafts)
+    continues = going_on and begin > needles.line.start
+    shaped = continues and needles.drafts[needles.line.start].before != needles.count
+    until_count = isinstance(instruction.duration, UntilCount)  # only shaping can reach another count
+    if going_on and needles.section.pattern and not until_count and (shaped or not continues):
+        work_even(instruction, needles)
+        return
+    if goes_on_with_name(instruction, needles):
+        work_even(instruction, needles)
+        return
+    cycle = cycle_of(instruction, needles)
+    if cycle is None:
+        return
+    start = needles.line.start if continues else begin
+    first = first_row(instruction, cycle, needles)
+    if first is None:
+        return
+    less = int(instruction.but_last)
+    lasts, place = instruction.duration, instruction.place
+    try:
+        last_for(cycle, lasts, needles, place, start=start, first=first, less=less)
+    finally:
+        establish(cycle, needles, start=begin)
+    if needles.established is not None and instruction.edges is None:
+        needles.established.name = key_of(instruction.manner)
+
+
+@work.register
+def _(instruction: Forms, needles: Needles) -> None:
+    take_as_pattern(instruction, needles)
+
+
+@work.register
+def _(instruction: Striped, needles: Needles) -> None:
+    work_stripes(instruction, needles)
+
+
+@work.register
+def _(instruction: Repeated, needles: Needles) -> None:
+    cycle = repeated_cycle(instruction, needles)
+    if not cycle:
+        return
+    total = getattr(instruction.duration, "total", False) or _taken_in_all(instruction, needles)
+    in_all = total or (not instruction.again and not getattr(instruction.duration, "more", False))
+    start = len(needles.drafts)
+    if in_all and len(needles.drafts) >= len(cycle):
+        recent = tuple(draft.template for draft in needles.drafts[-len(cycle) :])
+        if recent == cycle:
+            start -= len(cycle)
+            if not total:
+                needles.warn(
+                    instruction.place,
+                    f"read as {times_in_words(instruction.duration, needles)} in all, the once just worked "
+                    'included; write "repeat" if they come on top.',
+                )
+    begin = len(needles.drafts)
+    try:
+        last_for(cycle, instruction.duration, needles, instruction.place, start=start)
+    finally:
+        establish(cycle, needles, start=begin)
+
+
+def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:
+    """Return whether "rep rnds 1-2 3 times" counts the once just worked; note that it has two readings."""
+    duration, place = instruction.duration, instruction.place
+    plain = isinstance(duration, Times) and not duration.more and not duration.total
+    if not instruction.again or not plain or not isinstance(duration, Times):
+        return False
+    times = duration.number.of(needles.size)
+    if times < 2:
+        return False
+    needles.choices.append(
+        TwoReadings(
+            place=place,
+            words=f"rep … {times} times",
+            first=f"{times} times on top of the once",
+            second=f"{times} times in all",
+            line=place.line,
+            quiet=True,
+        )
+    )
+    return (place.line, place.column) in needles.readings
+
+
+@work.register
+def _(instruction: AtIntervals, needles: Needles) -> None:
+    work_at_intervals(instruction, needles)
+
+
+@work.register
+def _(instruction: EdgeShaping, needles: Needles) -> None:
+    work_at_edge(instruction, needles)
+
+
+@work.register
+def _(instruction: Together, needles: Needles) -> None:
+    work_together(instruction, needles)
+
+
+@work.register
+def _(instruction: Crossed, needles: Needles) -> None:
+    check_crossings(instruction, needles)
+
+
+@work.register
+def _(instruction: EdgeRows, needles: Needles) -> None:
+    if needles.count == 0:
+        needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
+        return
+    if instruction.flat and instruction.rows.of(needles.size) > 1:
+        needles.flat = True
+    work_edge_rows(instruction, needles)
+
+
+@work.register
+def _(instruction: StopShort, needles: Needles) -> None:
+    stop_short(instruction, needles)
+
+
+@work.register
+def _(instruction: TurnMethod, needles: Needles) -> None:
+    needles.short_rows.method = instruction.method
+
+
+@work.register
+def _(instruction: Going, needles: Needles) -> None:
+    go_on_in(instruction, needles)
+
+
+@work.register
+def _(instruction: Labelled, needles: Needles) -> None:
+    template = named_round(instruction.label, instruction.place, needles)
+    if template is not None:
+        work_template(template, needles)
+
+
+# --- shaping and charts -------------------------------------------------------------------------------
+
+
+@work.register
+def _(instruction: Evenly, needles: Needles) -> None:
+    work_evenly(instruction, needles)
+
+
+@work.register
+def _(instruction: ChartWork, needles: Needles) -> None:
+    work_chart(instruction, needles)
+
+
+# --- the needles and what is on them ------------------------------------------------------------------
+
+
+@work.register
+def _(instruction: BindOff, needles: Needles) -> None:
+    if needles.counting.lost:
+        needles.regain(0)
+        return
+    if needles.count == 0 and instruction.how == "graft" and len(needles.drafts) > needles.section.start:
+        last = needles.drafts[-1]  # the underarms of a finished piece: nothing of it is on the needles
+        last.remarks = (*last.remarks, "when it is done: graft what is left open")
+        return
+    if needles.count == 0:
+        needles.report(instruction.place, "there are no stitches on the needles to bind off.")
+        return
+    needles.markers = ()
+    code = {"graft": "graft", "draw": "draw"}.get(instruction.how, "bo")
+    needles.emit((Run(code, needles.count, needles.yarn),), 0, bound_off=instruction.manner)
+    needles.section.pattern, needles.established = (), None
+    needles.short_rows.turns = ()
+    needles.side = "RS"
+
+
+@work.register
+def _(instruction: Return, needles: Needles) -> None:
+    if needles.counting.lost:
+        needles.regain(0)
+    try:
+        name, number = held_stitches(
+            instruction, needles.held, needles.size, needles.section.name, needles.copied
+        )
+    except MisfitError as misfit:
+        needles.miss(misfit.place, misfit.message, misfit.hint, anywhere=True)
+        return
+    del needles.held[name]
+    rest = (Run("rest", needles.count, needles.yarn),) if needles.count else ()
+    needles.emit((*rest, Run("return", number, name)), needles.count + number)
+
+
+@work.register
+def _(instruction: Join, needles: Needles) -> None:
+    needles.flat = False
+    needles.side = "RS"
+    needles.section.back = None
+    needles.section.back_line = None
+    needles.section.garter = False
+    needles.remarks.append("join in the round")
+
+
+@work.register
+def _(instruction: Flat, needles: Needles) -> None:
+    needles.free = not needles.flat
+    if instruction.turned and needles.free and needles.drafts and needles.drafts[-1].before:
+        needles.side = "WS"  # the round before it was worked from the right side
+    needles.flat = True
+    needles.remarks.append("work in rows")
+
+
+@work.register
+def _(instruction: Needle, needles: Needles) -> None:
+    change_needle(instruction, needles)
+
+
+@work.register
+def _(instruction: WithYarn, needles: Needles) -> None:
+    take_yarn(instruction, needles)
+
+
+@work.register
+def _(instruction: BreakYarn, needles: Needles) -> None:
+    break_yarn(instruction, needles)
+
+
+@work.register
+def _(instruction: MarkRow, needles: Needles) -> None:
+    needles.remarks.append(instruction.text)
+    needles.last.marked = len(needles.drafts)
+
+
+@work.register
+def _(instruction: MarkEvery, needles: Needles) -> None:
+    every = instruction.every.of(needles.size)
+    if not 0 < every < max(needles.count, 1):
+        needles.report(
+            instruction.place, f"a marker every {every} stitches does not go on {needles.count} stitches."
+        )
+        return
+    needles.markers = tuple(range(every, needles.count, every))
+    needles.remarks.append(f"place a marker every {every} stitches")
+
+
+@work.register
+def _(instruction: OverNeedles, needles: Needles) -> None:
+    over_needles(instruction, needles)
+
+
+@work.register
+def _(instruction: MoveOver, needles: Needles) -> None:
+    move_over(instruction, needles)
+
+
+@work.register
+def _(instruction: Remark, needles: Needles) -> None:
+    if _MADE_AGAIN.match(instruction.text):
+        needles.report(
+            instruction.place,
+            "a piece that is made more than once is worked once here.",
+            "Copy its lines into a section of its own for the other, or leave it to a note, by which its "
+            'yarn counts twice: "Note: The second sleeve is the same."',
+        )
+        return
+    if needles.count == 0 and len(needles.drafts) > needles.section.start:
+        last = needles.drafts[-1]  # the stitches are off: there may be no round left to say it with
+        last.remarks = (*last.remarks, f"when it is done: {instruction.text}")
+    else:
+        needles.remarks.append(instruction.text)
+
+
+@work.register
+def _(instruction: Unread, needles: Needles) -> None:
+    needles.lose()
+
+
+@work.register
+def _(instruction: Count, needles: Needles) -> None:
+    check_count(instruction, needles)
+
+
+@work.register
+def _(instruction: RowsCount, needles: Needles) -> None:
+    check_rounds(instruction, needles)

@@ -1,0 +1,1 @@
+"""What is on the needles while the pattern is worked, and what changes it."""

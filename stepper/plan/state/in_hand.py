@@ -1,0 +1,195 @@
+"""The parts of the knitting in hand: section, line, short rows, fabric, what is known of the count. No I/O.
+
+Each is made afresh where it begins: a section and a line with their first round, all others with the garment.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from stepper.plan.drafts import Template
+from stepper.plan.model import Item
+from stepper.plan.state.size_alone import AloneIn, LinesAlone
+from stepper.plan.stitches.phrase import WorkedPhrase
+from stepper.plan.stitches.round_sources import ChartRound
+from stepper.project.instructions import Line
+from stepper.project.model import Fabric
+from stepper.project.problems import Span
+
+
+@dataclass(slots=True, kw_only=True)
+class SectionInHand:
+    """The section being worked, and what its lines have set up so far."""
+
+    name: str = ""
+    start: int = 0
+    """Index of its first draft."""
+    yarn: str = ""
+    """Key of its yarn, used by the rounds that name none."""
+    fabric: Fabric | None = None
+    """The fabric it names; on another needle the rounds may be in a different one."""
+    own_yarn_again: bool = False
+    """Whether another yarn was broken, so that the next round has to say that it is worked in this one."""
+    label: str | None = None
+    """What the next round is called; None if it has no name of its own."""
+    pattern: tuple[Template, ...] = ()
+    """The rounds last set up or repeated, shaping and all."""
+    numbered: dict[int, Template] = field(default_factory=dict)
+    """The rounds written out, by number."""
+    named: dict[str, Template] = field(default_factory=dict)
+    """Rounds with a name of their own: `dec round`."""
+    in_all: set[str] = field(default_factory=set)
+    """Named rounds whose number of times, said next, includes the one time worked where they are written."""
+    back: Template | None = None
+    """What all wrong-side rows are, if a line says so for all of them."""
+    back_line: Line | None = None
+    """That line."""
+    garter: bool = False
+    """Whether plain rows are knitted on both sides."""
+    shaky: bool = False
+    """Whether a line was not read, so that what seems to be missing may have been in it."""
+
+
+@dataclass(slots=True, kw_only=True)
+class LineInHand:
+    """The line being worked."""
+
+    number: int = 0
+    """Its line in the file, from 1; 0 before the first."""
+    place: Span | None = None
+    start: int = 0
+    """Index of its first draft."""
+    side: str = ""
+    """`RS` or `WS` if it is for rows of that side; else empty."""
+    around: bool = False
+    """Whether it calls itself a round: `Next rnd:`, `Rnd 1:`."""
+
+
+@dataclass(slots=True, kw_only=True)
+class ShortRows:
+    """Turns before the end of a row, and how they are worked."""
+
+    gap: int | None = None
+    """Where the last row was turned before its end, from the right side; None after a whole row."""
+    turns: tuple[int, ...] = ()
+    """Turns not worked past yet, from the right side."""
+    slipped: bool = False
+    """Whether the row after the last turn began with a slipped stitch: such a heel closes its own gaps."""
+    method: str = ""
+    """How they are turned: `german`, `wrap` or `plain`; empty if the pattern does not say."""
+    turned_at: Span | None = None
+    """Where a turn of unknown method stands, until that is told."""
+    told: bool = False
+    """Whether the method taken for such turns was told."""
+
+
+@dataclass(slots=True, kw_only=True)
+class Counting:
+    """What is known of the count."""
+
+    lost: bool = False
+    """Whether it is not known: a line was not read or did not fit, and no printed count came since."""
+    unread: bool = False
+    """Whether any line so far was not read."""
+    off: int = 0
+    """How far the printed count last told is above that of the lines; a count as far off is no new fault."""
+
+
+@dataclass(slots=True, kw_only=True)
+class Alterations:
+    """What differs from the printed pattern in the rounds now worked, in the knitter's words."""
+
+    line: tuple[str, ...] = ()
+    """What differs in the line in hand."""
+    section: tuple[str, ...] = ()
+    """What differs in the whole section."""
+    needle: tuple[str, ...] = ()
+    """The rule by which the needle in hand is the knitter's own; empty for the printed one."""
+    marks: dict[int, tuple[str, ...]] = field(default_factory=dict)
+    """Line of the file to what is altered in it."""
+    reshape: bool = False
+    """Whether the line in hand may decrease where it says increase, and the other way round."""
+    over: int = 1
+    """Rounds over which the line in hand spreads its change."""
+    blended: AloneIn | None = None
+    """Returns what the lines come to in a size alone, once the size was switched; None before that."""
+    unmet: str = ""
+    """Why the line of the last switch cannot bring the stitches to those of its size; empty if it can."""
+
+
+@dataclass(slots=True, kw_only=True)
+class LastWorked:
+    """What was last worked of rounds that come again."""
+
+    written: tuple[tuple[Template, ...], int] = ((), 0)
+    """The numbered rounds last written out, and how many drafts there were after them."""
+    repeated: tuple[tuple[Template, ...], int] = ((), 0)
+    """The rounds last repeated and which of them comes next, from 0."""
+    charts: dict[str, int] = field(default_factory=dict)
+    """Round of each chart last worked, from 1."""
+    marked: int = 0
+    """Index after the draft into which marks to measure from were last hung; 0 for none."""
+
+
+@dataclass(slots=True, kw_only=True)
+class Caches:
+    """Rounds worked out before, so that each is worked out only once."""
+
+    rounds: dict[tuple[object, ...], tuple[Template, WorkedPhrase]] = field(default_factory=dict)
+    """By their template and the stitches they met; the template is kept alive."""
+    charted: dict[tuple[object, ...], tuple[Item, ...]] = field(default_factory=dict)
+    """Chart rounds laid out over the stitches they met."""
+    drawn: dict[tuple[object, ...], ChartRound] = field(default_factory=dict)
+    """Chart rounds read, by chart, round, yarn and side; shared by all sizes."""
+    alone: dict[int, LinesAlone] = field(default_factory=dict)
+    """What the lines come to in each size alone, by its place; shared by all ways to blend."""
+    fits: set[int] = field(default_factory=set)
+    """Rounds that were worked, by the identity of their template."""
+
+
+Cell = tuple[str, str]
+"""What a column is on one row, from the right side: a stitch, and a yarn (empty for the one in hand)."""
+Column = tuple[Cell, ...]
+"""What a stitch of the fabric is on each row of the repeat, in order."""
+
+
+@dataclass(slots=True, kw_only=True)
+class Established:
+    """The pattern last set up, and what became of it (`stepper.plan.fabric.established`)."""
+
+    cycle: tuple[Template, ...] = ()
+    """Its rounds as they are worked when begun again; empty if they shape and so cannot be."""
+    rounds: int = 1
+    """How many rounds it repeats."""
+    start: int
+    """Index of its first draft."""
+    end: int
+    """Index after its last draft that was worked in its order."""
+    columns: list[Column] | None = None
+    """Columns from the right side; None if nobody has asked yet, or they cannot be told."""
+    phase: int = 0
+    """Cell of the columns that the next row works."""
+    reached: int = 0
+    """Index after the last draft that the columns were carried through."""
+    since: int = 0
+    """Rows worked from `end` on."""
+    shaped: bool = False
+    """Whether a row from `end` on changed the stitches."""
+    spread: bool = False
+    """Whether the last change was spread over the round, so that the pattern can only begin again."""
+    name: str = ""
+    """Manner in which it was called, if it was called by a name; else empty."""
+    why: str = ""
+    """Why the columns cannot be told; empty if they can."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HeldFabric:
+    """The fabric of stitches put on hold, told only if they come back and somebody asks."""
+
+    established: Established
+    """As it stood before the row that put them on hold."""
+    row: int
+    """Index of that row's draft."""
+    places: tuple[int, ...]
+    """Their places before it, from the right side."""

@@ -1,0 +1,210 @@
+"""Where a length is measured from: an edge, the underarm, an armhole or the end of a rib. No I/O."""
+
+from __future__ import annotations
+
+import re
+
+from stepper.craft.gauge import half_up
+from stepper.plan.drafts import DraftRound
+from stepper.plan.model import flatten
+from stepper.plan.state.needles import Needles
+from stepper.project.duration import UntilLength, UntilLike
+from stepper.project.problems import one_of
+
+
+def measured_from(duration: UntilLength, needles: Needles) -> int:
+    """Return the index of the draft from whose beginning a length is measured.
+
+    A piece begins where stitches come onto empty needles, so "from cast-on" is the cast-on of this piece, and
+    a section with two pieces is measured from the second.
+    """
+    begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
+    piece = next(begun, 0)
+    if duration.start == "divide":
+        return _divide(duration, needles, piece)
+    if duration.start == "marked":
+        return _marked(duration, needles, piece)
+    if duration.start == "picked up":
+        return _picked_up(duration, needles, piece)
+    if duration.start.startswith(("beg ", "end ")):
+        return _named(duration, needles, piece)
+    if duration.start != "cast-on":
+        return max(needles.section.start, piece)
+    if needles.drafts and any(run.stitch == "return" for run in flatten(needles.drafts[piece].phrase)):
+        needles.report(
+            duration.length.place,
+            "these stitches came back from hold, so this piece has no cast-on edge to measure from.",
+            'Say the length from where they came back: leave out "from cast-on edge".',
+            kind="length",
+        )
+    return piece
+
+
+def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:
+    """Return the index of the draft after the one that put stitches on hold for other parts.
+
+    A sleeve taken off hold or picked up has its underarm where it begins.
+    """
+    held = [at for at in range(piece, len(needles.drafts)) if needles.drafts[at].divide]
+    if held:
+        return held[-1] + 1
+    begun = needles.drafts[piece : piece + 1]
+    if any(run.stitch in ("return", "pu") for draft in begun for run in flatten(draft.phrase)):
+        return piece
+    needles.report(
+        duration.length.place,
+        "no stitches of this piece were put on hold, so nobody can tell where the underarm is.",
+        'Measure from the cast-on edge, or write "for" and the length worked from here.',
+        kind="length",
+    )
+    return piece
+
+
+def _marked(duration: UntilLength, needles: Needles, piece: int) -> int:
+    """Return the index after the draft of the piece into which marks were hung."""
+    if needles.last.marked > piece:
+        return needles.last.marked
+    needles.report(
+        duration.length.place,
+        "no row of this piece was marked to measure from.",
+        'Write "Place markers at each end of last row" behind that row.',
+        kind="length",
+    )
+    return piece
+
+
+def _picked_up(duration: UntilLength, needles: Needles, piece: int) -> int:
+    """Return the index after the draft of the piece in which stitches were last picked up."""
+    for at in range(len(needles.drafts) - 1, piece - 1, -1):
+        if any(run.stitch == "pu" for run in flatten(needles.drafts[at].phrase)):
+            return at + 1
+    needles.report(
+        duration.length.place,
+        "no stitches of this piece were picked up, so it has no such edge to measure from.",
+        "Measure from the cast-on edge.",
+        kind="length",
+    )
+    return piece
+
+
+def _named(duration: UntilLength, needles: Needles, piece: int) -> int:
+    """Return the draft where a named stretch begins, or the one after its end.
+
+    It consists of the rows whose line, label or section bears the name; a rib is also known by its stitches,
+    and an armhole that no line names begins where stitches were first bound off at an edge or put on hold.
+    """
+    which, name = duration.start.split(" ", 1)
+    found = stretch_named(name, needles, range(piece, len(needles.drafts)))
+    if found is None:
+        needles.report(
+            duration.length.place,
+            f"no row of this piece so far is of the {name}, so nobody can tell where it is.",
+            'Measure from the cast-on edge, or write "for" and the length worked from here.',
+            kind="length",
+        )
+        return piece
+    origin = found[0] if which == "beg" else found[1]
+    line = needles.drafts[found[0] if which == "beg" else found[1] - 1].line
+    where = "from the beginning" if which == "beg" else "from the end"
+    needles.warn(duration.length.place, f"{name}: measured {where} of line {line}.")
+    return origin
+
+
+_SHAPED = ("armhole", "underarm", "shoulder", "neck", "raglan")
+"""Places that are made by shaping: rows that change no stitches do not belong to them."""
+
+
+def stretch_named(name: str, needles: Needles, drafts: range) -> tuple[int, int] | None:
+    """Find the first stretch of rows that a name refers to.
+
+    Args:
+        name: What is looked for: `rib`, `cuff`, `armhole`.
+        needles: The knitting in hand.
+        drafts: Indices of the drafts looked through.
+
+    Returns:
+        Index of its first draft, and the index after its last; None if there is none.
+    """
+    texts = _texts(needles)
+    word = re.compile(rf"\b{re.escape(_stem(name))}", re.I)
+    rib = _stem(name) == "rib"
+    own = [
+        at
+        for at in drafts
+        if needles.drafts[at].before
+        and (
+            word.search(texts.get(needles.drafts[at].line, ""))
+            or word.search(needles.drafts[at].section)
+            or (rib and _is_rib(needles.drafts[at]))
+        )
+    ]
+    if _stem(name) in _SHAPED:  # a line may speak of the armhole that comes after it, and shape none
+        opened = [at for at in drafts if _opens_armhole(needles.drafts[at])]
+        own = [at for at in own if needles.drafts[at].before != needles.drafts[at].after]
+        own = [at for at in own if at in opened] or own
+        if not own and _stem(name) in ("armhole", "underarm"):
+            own = opened
+    if not own:
+        return None
+    end = own[0]
+    while end in drafts and end in own:
+        end += 1
+    return own[0], end
+
+
+def _texts(needles: Needles) -> dict[int, str]:
+    """Return label and text of every line, by its place in the file."""
+    return {
+        line.place.line: f"{line.label or ''} {line.text}"
+        for section in needles.project.sections
+        for line in section.lines
+    }
+
+
+def _stem(name: str) -> str:
+    """Return a name without its additions: `armhole shaping`, `ribbing`."""
+    words = re.sub(r"\s+(?:shapings?|section|edge|border|band)$", "", name.lower())
+    return re.sub(r"^ribbing$", "rib", words).removesuffix("s")
+
+
+def _is_rib(draft: DraftRound) -> bool:
+    """Return whether a row is ribbed: knit and purl in turn, few stitches each."""
+    runs = [run for run in flatten(draft.phrase) if run.uses]
+    if len(runs) < 4 or draft.before != draft.after:
+        return False
+    return {run.stitch for run in runs} == {"k", "p"} and all(run.times <= 5 for run in runs)
+
+
+def _opens_armhole(draft: DraftRound) -> bool:
+    """Return whether a row binds off at an edge, or puts stitches on hold for both sleeves.
+
+    In rows one stretch on hold is the other side of the neck.
+    """
+    first = next((run for run in flatten(draft.phrase) if run.uses), None)
+    held = sum(run.stitch == "hold" for run in flatten(draft.phrase))
+    return held > (1 if draft.flat else 0) or (first is not None and first.stitch == "bo" and draft.after > 0)
+
+
+def like_another(duration: UntilLike, needles: Needles) -> int:
+    """Return the rounds still to work until the piece is as long as another part up to a given place."""
+    drafts = needles.drafts
+    own = next((at for at in range(len(drafts) - 1, -1, -1) if not drafts[at].before), 0)
+    part = [at for at in range(own) if drafts[at].section.lower() == duration.part]
+    if not part:
+        known = one_of(dict.fromkeys(draft.section for draft in drafts[:own])) or "none"
+        told = f'no part called "{duration.part}" was worked before this one.'
+        needles.report(duration.place, told, f"The parts so far are {known}.")
+        return 0
+    found = stretch_named(duration.upto, needles, range(part[0], part[-1] + 1))
+    if found is None:
+        told = f"no row of the {duration.part} is of the {duration.upto}, so nobody can tell how long it is."
+        needles.report(duration.place, told, "Write the length itself.", kind="length")
+        return 0
+    target = sum(draft.height_mm for draft in drafts[part[0] : found[0]])
+    gauge = needles.gauge(duration.place)
+    done = needles.height_mm(own)
+    rounds = half_up((target - done) * gauge.rounds / 100) if gauge is not None else 0
+    if rounds < 1:
+        needles.report(duration.place, "the piece is as long already.", kind="length")
+        return 0
+    return rounds

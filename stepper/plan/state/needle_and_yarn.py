@@ -1,0 +1,132 @@
+"""Changes of needle and yarn along the way. No I/O."""
+
+from __future__ import annotations
+
+import re
+
+from stepper.craft.needles import NEEDLE_SIZES, UK_SIZES
+from stepper.plan.state.needles import Needles
+from stepper.project.instructions import BreakYarn, Needle, WithYarn
+from stepper.project.model import Fabric, Project
+from stepper.project.problems import Span, nearest, one_of
+
+_SAME_MM = 0.01
+# Needles nearer than this are one needle, printed twice.
+
+
+def change_needle(instruction: Needle, needles: Needles) -> None:
+    """Go on with another needle."""
+    if instruction.own:
+        printed = f"{instruction.instead_of:g} mm"
+        needles.remarks.append(f"your own needle, {instruction.mm:g} instead of {printed}")
+    mm = instruction.mm or _by_word(instruction, needles)
+    if not mm:
+        return
+    needles.needle_mm = mm
+    needles.fabric = fabric_on(mm, needles.section.fabric, needles.project)
+    needles.alterations.needle = (instruction.own,) if instruction.own else ()
+    needles.remarks.append(f"change to {mm:g} mm needles")
+
+
+def fabric_on(needle_mm: float, own: Fabric | None, project: Project) -> Fabric | None:
+    """Return the fabric that a section is on a needle: lengths become rounds by its gauge.
+
+    Args:
+        needle_mm: The needle in hand. Unit: mm.
+        own: The fabric that the section names; None if it names none.
+        project: The checked file.
+
+    Returns:
+        The one fabric of the file with that needle. The section's own if it has that needle or names none, or
+        if the file has no other for it, or several, among which the needle does not choose.
+    """
+    if own is None or own.needle_mm is None or project.spacing is None:
+        return own  # without a spacing the plan is made as it was before, for a journal knitted then
+    if abs(own.needle_mm - needle_mm) < _SAME_MM:
+        return own
+    on_it = [
+        fabric
+        for fabric in project.fabrics.values()
+        if fabric.needle_mm is not None and abs(fabric.needle_mm - needle_mm) < _SAME_MM
+    ]
+    return on_it[0] if len(on_it) == 1 else own
+
+
+def _by_word(instruction: Needle, needles: Needles) -> float:
+    """Return the needle meant by `smaller` or `larger`, if the gauges of the file name two. Unit: mm."""
+    if instruction.printed not in ("smaller", "larger"):
+        return _by_number(instruction, needles)
+    sizes = sorted({fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm})
+    if len(sizes) == 2:
+        return sizes[0] if instruction.printed == "smaller" else sizes[1]
+    needles.report(
+        instruction.place,
+        f'"{instruction.printed} needles" is clear only where the gauges of the file name two sizes; '
+        f"they name {one_of(f'{size:g} mm' for size in sizes) or 'none'}.",
+        "Give the size in millimetres, for example 3.75 mm needles.",
+    )
+    return 0.0
+
+
+def _by_number(instruction: Needle, needles: Needles) -> float:
+    """Return the needle meant by "size 8", which two tables number: the one that a gauge names. Unit: mm."""
+    named = {fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm}
+    number = re.sub(
+        r"^size\s*#?\s*|\s+(?:(?:circular|double-pointed)\s+)?needles?$", "", instruction.printed, flags=re.I
+    )
+    american = next((size.mm for size in NEEDLE_SIZES if size.us == number and not size.also_mm), None)
+    british = UK_SIZES.get(int(number)) if number.isdigit() else None
+    both = {"US": american, "UK": british}
+    fits = {table: mm for table, mm in both.items() if mm is not None and mm in named}
+    if len(fits) == 1:
+        ((table, mm),) = fits.items()
+        needles.warn(
+            instruction.place,
+            f'"{instruction.printed}" is taken as {table} {number}, {mm:g} mm, as a gauge of the file names.',
+        )
+        return mm
+    meant = one_of(f"{mm:g} mm ({table})" for table, mm in both.items() if mm is not None)
+    needles.report(
+        instruction.place,
+        f'"{instruction.printed}" does not say of which table: {meant or "none has it"}.',
+        "Give the size in millimetres, for example 3.75 mm needles.",
+    )
+    return 0.0
+
+
+def take_yarn(instruction: WithYarn, needles: Needles) -> None:
+    """Go on with another yarn."""
+    key = _yarn_key(instruction.yarn, instruction.place, needles)
+    if key is None:
+        return
+    if key != needles.yarn or needles.section.own_yarn_again:
+        needles.yarn = key
+        needles.remarks.append(f"with {needles.project.yarns[key].name}")
+    needles.section.own_yarn_again = False
+
+
+def break_yarn(instruction: BreakYarn, needles: Needles) -> None:
+    """Have a yarn cut, before the next round or after the last."""
+    words, key = "break the yarn", None
+    if instruction.yarn:
+        key = _yarn_key(instruction.yarn, instruction.place, needles)
+        if key is None:
+            return
+        words = f"break {needles.project.yarns[key].name}"
+    if needles.count == 0 and needles.drafts:
+        # The stitches are bound off: there may be no further round to say it with.
+        last = needles.drafts[-1]
+        last.remarks = (*last.remarks, f"{words} when it is done")
+        return
+    needles.remarks.append(words)
+    if instruction.yarn and key == needles.yarn != needles.section.yarn:
+        needles.yarn, needles.section.own_yarn_again = needles.section.yarn, True
+
+
+def _yarn_key(name: str, place: Span, needles: Needles) -> str | None:
+    keys = {key.lower(): key for key in needles.project.yarns}
+    key = keys.get(name.lower())
+    if key is None:
+        hint = nearest(name, keys.values()) or f"The yarns are {one_of(keys.values())}."
+        needles.report(place, f'there is no yarn "{name}".', hint)
+    return key

@@ -1,0 +1,263 @@
+"""What is on the needles while the pattern is worked: the state that every instruction changes. No I/O."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+
+from stepper.craft.gauge import Gauge, half_up
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.drafts import DraftRound, Finding, Template
+from stepper.plan.model import Item, Run, Stretch, flatten
+from stepper.plan.state.fitting_counts import price_counts
+from stepper.plan.state.in_hand import (
+    Alterations,
+    Caches,
+    Counting,
+    Established,
+    HeldFabric,
+    LastWorked,
+    LineInHand,
+    SectionInHand,
+    ShortRows,
+)
+from stepper.plan.stitches.round_sources import TwoReadings
+from stepper.plan.stitches.row_facing import mirror_places
+from stepper.project.model import Fabric, Project
+from stepper.project.problems import Span
+from stepper.project.stitchwork import Length
+
+MOST_ROUNDS = 20_000
+"""More rounds than any garment has; a larger number is a slip of the pen."""
+
+
+class PartReachedError(Exception):
+    """A part worked again has come to where it ends, in the middle of a line."""
+
+
+@dataclass(slots=True, kw_only=True)
+class Needles:
+    """The knitting in hand."""
+
+    project: Project
+    size: int
+    """The size being knitted: index in the list of sizes, from 0."""
+    checking: bool = False
+    """Whether only the counts are wanted, for a size that is not being knitted."""
+    knitted: bool = False
+    """Whether this is the garment as it is knitted, with the knitter's own alterations."""
+    readings: frozenset[tuple[int, int]] = frozenset()
+    """Line and column of words that are taken in their second reading."""
+
+    count: int = 0
+    held: dict[str, int] = field(default_factory=dict)
+    markers: tuple[int, ...] = ()
+    """Places of the markers, from the right side. Unit: stitches from the beginning."""
+    ends: tuple[int, ...] = ()
+    """Where the needles of a sock end, but the last; empty if nobody can tell. Unit: stitches."""
+    flat: bool = False
+    side: str = "RS"
+    """Side of the next row."""
+    free: bool = False
+    """Whether rows have just begun, so that a line may name either side for the first of them."""
+    short_rows: ShortRows = field(default_factory=ShortRows)
+    needle_mm: float | None = None
+    yarn: str = ""
+    fabric: Fabric | None = None
+    established: Established | None = None
+    """The fabric that "even" and "in pattern" go on with; None if nothing is on the needles."""
+    kept: dict[str, HeldFabric] = field(default_factory=dict)
+    """The fabric of the stitches on hold, by name."""
+
+    copied: str = ""
+    """Name of the part whose lines are worked in the section in hand; empty for its own."""
+    limit: int | None = None
+    """Number of drafts at which a part worked again ends; None while there is none."""
+    patterns: dict[str, tuple[Template, ...]] = field(default_factory=dict)
+    """The rows of the patterns that the page defines, by name."""
+
+    section: SectionInHand = field(default_factory=SectionInHand)
+    line: LineInHand = field(default_factory=LineInHand)
+    counting: Counting = field(default_factory=Counting)
+    alterations: Alterations = field(default_factory=Alterations)
+    last: LastWorked = field(default_factory=LastWorked)
+    caches: Caches = field(default_factory=Caches)
+
+    drafts: list[DraftRound] = field(default_factory=list)
+    stretches: list[Stretch] = field(default_factory=list)
+    remarks: list[str] = field(default_factory=list)
+    """What is to be said before the next round."""
+    findings: list[Finding] = field(default_factory=list)
+    cautions: list[Finding] = field(default_factory=list)
+    choices: list[TwoReadings] = field(default_factory=list)
+    """Words of two readings that were met."""
+
+    def report(self, place: Span, message: str, hint: str = "", kind: str = "misfit") -> None:
+        """Note something that does not fit, unless the count is unknown anyway."""
+        gauge = self.fabric.gauge if self.fabric is not None else None
+        hint = price_counts(hint, self.count, gauge, self.project.units)
+        if not self.counting.lost:
+            self.findings.append(Finding(place=place, message=message, hint=hint, size=self.size, kind=kind))
+
+    def miss(self, place: Span, message: str, hint: str = "", *, anywhere: bool = False) -> None:
+        """Note something missing, unless it may have been in a line not read; lose the count."""
+        if not (self.counting.unread if anywhere else self.section.shaky):
+            self.report(place, message, hint)
+        self.lose()
+
+    def lose(self) -> None:
+        """Go on past a line that was not read or does not fit: count, markers and holds are now unknown."""
+        self.counting.lost = self.section.shaky = self.counting.unread = True
+
+    def regain(self, count: int) -> None:
+        """Go on with a count that is known again."""
+        self.counting.lost, self.counting.off, self.count = False, 0, count
+        self.markers, self.ends, self.short_rows.turns, self.short_rows.gap = (), (), (), None
+
+    def warn(self, place: Span, message: str) -> None:
+        """Note something the knitter should know."""
+        self.cautions.append(Finding(place=place, message=message, size=self.size))
+
+    @property
+    def reached(self) -> bool:
+        """Whether a part worked again has come to where it ends."""
+        return self.limit is not None and len(self.drafts) >= self.limit
+
+    def begin_section(self, name: str, yarn: str) -> None:
+        """Take up a section; with nothing on the needles it begins a piece."""
+        self.section = SectionInHand(name=name, yarn=yarn, start=len(self.drafts))
+        self.yarn = yarn
+        if not self.count:
+            self.established = None
+            self.flat, self.side, self.markers = False, "RS", ()
+            self.short_rows = replace(self.short_rows, gap=None, turns=())
+
+    def emit(
+        self,
+        phrase: tuple[Item, ...],
+        after: int,
+        *,
+        template: Template | None = None,
+        turned: bool = False,
+        divide: bool = False,
+        chart: str | None = None,
+        chart_round: int | None = None,
+        evenly: bool = False,
+        shaping: tuple[int, ...] | None = None,
+        altered: tuple[str, ...] = (),
+        bound_off: str | None = None,
+    ) -> DraftRound:
+        """Add one round and go to the side that follows.
+
+        `altered` is what is the knitter's own besides the line and the needle; the rest is as in
+        `DraftRound`.
+        """
+        if self.reached:
+            raise PartReachedError
+        # A gap at 0 is the beginning of the round; from one on the right side the rest of it is worked.
+        flat = self.flat or turned or (bool(self.short_rows.gap) and self.side == "WS")
+        if not flat:
+            self.side = "RS"
+        if self.section.own_yarn_again:
+            self.section.own_yarn_again = False
+            self.remarks.append(f"with {self.project.yarns[self.yarn].name}")
+        draft = DraftRound(
+            section=self.section.name,
+            before=self.count,
+            after=after,
+            phrase=phrase,
+            line=self.line.number,
+            size=self.size,
+            flat=flat,
+            side=self.side,
+            needle_mm=self.needle_mm,
+            fabric=self.fabric,
+            held=dict(self.held),
+            markers=mirror_places(self.markers, after) if self.side == "WS" else self.markers,
+            from_turn=self.short_rows.gap is not None and not self.flat,
+            label=self.section.label,
+            remarks=tuple(self.remarks),
+            altered=(*self.alterations.line, *self.alterations.needle, *altered),
+            template=template,
+            divide=divide,
+            chart=chart,
+            chart_round=chart_round,
+            evenly=evenly,
+            shaping=shaping,
+            bound_off=bound_off,
+        )
+        self._next_side(phrase, turned=turned)
+        self._add(draft)
+        return draft
+
+    def _add(self, draft: DraftRound) -> None:
+        """Take a round as worked; what was said of it alone is not said of the next."""
+        if not self.count:
+            begin = len(self.drafts)
+            self.established = Established(start=begin, end=begin, reached=begin, columns=[])
+        self.section.label = None
+        self.remarks = []
+        self.short_rows.gap = None
+        self.free = False
+        self.ends = self.ends if draft.after == self.count else ()
+        self.count = draft.after
+        self.drafts.append(draft)
+        if len(self.drafts) > MOST_ROUNDS:
+            place = Span(line=max(1, self.line.number), column=1)
+            self.report(place, "the garment comes to more rounds than any has.", kind="length")
+
+    def _next_side(self, phrase: tuple[Item, ...], *, turned: bool) -> None:
+        """Turn the work if the row was worked from end to end; after a cast-on the right side is next."""
+        if not self.flat and not turned:
+            picked = self.count == 0 and any(isinstance(item, Run) and item.stitch == "pu" for item in phrase)
+            self.side = "WS" if picked else "RS"
+        elif turned or any(_is_worked(item) for item in phrase):
+            self.side = "WS" if self.side == "RS" else "RS"
+
+    def height_mm(self, origin: int) -> float:
+        """Return the length knitted since a round, on the needles. Unit: mm."""
+        return sum(draft.height_mm for draft in self.drafts[origin:])
+
+    def gauge(self, place: Span) -> Gauge | None:
+        """Return the gauge of the section, or report that there is none."""
+        if self.fabric is None:
+            self.report(place, "a length needs a gauge, and this section names none.", kind="length")
+            return None
+        return self.fabric.gauge
+
+    def rounds_for(self, length: Length, *, origin: int, measured: bool, blocked: bool) -> tuple[int, float]:
+        """Turn a length into the nearest whole number of rounds still to work, as `length_in_rounds` does."""
+        exact, target = self.length_in_rounds(length, origin=origin, measured=measured, blocked=blocked)
+        return half_up(exact), target
+
+    def length_in_rounds(
+        self, length: Length, *, origin: int, measured: bool, blocked: bool
+    ) -> tuple[float, float]:
+        """Turn a length into rounds still to work, not yet rounded.
+
+        Args:
+            length: The length as printed.
+            origin: Index of the draft from whose beginning it is measured.
+            measured: Whether what is already worked since `origin` counts.
+            blocked: Whether the length is meant after blocking.
+
+        Returns:
+            Rounds still to work, at least one where nothing is worked yet, and the length to reach on the
+            needles in mm.
+        """
+        gauge = self.gauge(length.place)
+        if gauge is None or self.fabric is None:
+            return 1.0, 0.0
+        target = length.of(self.size)
+        if blocked and self.fabric.blocked is not None:
+            target = target * self.fabric.blocked.rounds / self.fabric.gauge.rounds
+        done = self.height_mm(origin) if measured else 0.0
+        rounds = (target - done) * gauge.rounds / 100
+        return (1.0 if half_up(rounds) < 1 and done == 0.0 else rounds), target
+
+
+def _is_worked(item: Item) -> bool:
+    """Return whether an item works stitches along the needle, rather than casts on or moves them."""
+    run = next(flatten((item,)), None)
+    if run is None:
+        return False
+    return run.stitch in ("pu", "bo") or stitch(run.stitch).kind not in (Kind.EDGE, Kind.MARK, Kind.SHIFT)

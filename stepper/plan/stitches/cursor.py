@@ -1,0 +1,353 @@
+"""The place in a round while it is worked; every element of the line moves it on. No I/O.
+
+Open-ended elements (`k to last 3 sts`, `rep from * to end`) run up to their place; all others have their own
+number. All places are counted from where the row begins (`stepper.plan.stitches.row_facing`).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from itertools import groupby
+
+from stepper.craft.manners import Manner
+from stepper.craft.stitches import stitch
+from stepper.plan.model import Group, Item, Run
+from stepper.plan.stitches.cable_cells import cross_again
+from stepper.plan.stitches.evenly import even_round, in_fabric, usual_change
+from stepper.plan.stitches.inline_repeats import run_together, said_so_often
+from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
+from stepper.plan.stitches.places import begins_round
+from stepper.plan.stitches.row_elements import MisfitError, held_stitches, is_short
+from stepper.plan.stitches.row_repeats import RowRepeats
+from stepper.plan.stitches.run_repeats import condense, join_runs
+from stepper.project.problems import Span, nearest, one_of
+from stepper.project.stitchwork import (
+    Across,
+    ChartPart,
+    Element,
+    Hold,
+    Mark,
+    PickUp,
+    Several,
+    Spread,
+    TurnHere,
+    Until,
+    Work,
+)
+
+MOST_STITCHES = 20_000
+"""More stitches than any round has; a larger number is a slip of the pen."""
+_MOST_STEPS = 50_000
+
+
+@dataclass(slots=True, kw_only=True)
+class Cursor(RowRepeats):
+    """The place in the round while it is worked."""
+
+    method: str
+    held: list[tuple[str, int]] = field(default_factory=list)
+    returned: list[str] = field(default_factory=list)
+    called: frozenset[str] = frozenset()
+    """Parts on hold that the line names."""
+    taken: dict[str, int] = field(default_factory=dict)
+    """Stitches taken so far of a part on hold that the line works in pieces, by name."""
+    charts: list[tuple[str, int]] = field(default_factory=list)
+    turned: bool = False
+    parted: bool = False
+    """Whether the row ended at a turn with the rest put on hold."""
+    begins: int = 0
+    """Where a marker for the beginning of the round was placed within it, on the new round; 0 for nowhere."""
+    steps: int = 0
+    """Number of elements worked so far, counting every pass of a repeat."""
+
+    def __post_init__(self) -> None:
+        """Take the markers that the row will meet."""
+        self.waiting = list(self.facing.markers)
+
+    def pair(self) -> tuple[int, ...]:
+        """Return the two markers between which alone the last shaping fell; empty where nobody can tell."""
+        return self.supplies.pair() if self.supplies.pair is not None else ()
+
+    def work_row(self, elements: tuple[Element, ...]) -> list[Item]:
+        """Work the elements of a whole row; of one told needle by needle, those of each needle to its end.
+
+        Raises:
+            MisfitError: one of them does not fit.
+        """
+        parts = parts_of(elements)
+        if not parts:
+            return self.work(elements)
+        if not self.ends.waiting:
+            raise MisfitError(parts[0][0].place, UNDIVIDED, SAY_HOW)
+        whole, items, start = self.facing, list[Item](), 0
+        bounds = [*self.ends.waiting, whole.end]
+        self.ends.waiting = []
+        for number, (mark, inside) in enumerate(in_order(parts, len(bounds)), 1):
+            self.facing = replace(whole, end=bounds[number - 1])
+            items += self.work(inside)
+            if self.used != bounds[number - 1]:
+                raise left_over(mark, number, bounds[number - 1] - start, self.used - start)
+            start = self.used
+            self.ends.placed.append(self.made)
+        self.facing = whole
+        self.ends.placed.pop()
+        return items
+
+    def work(self, elements: tuple[Element, ...]) -> list[Item]:
+        """Work elements one after the other; return the resulting items.
+
+        Raises:
+            MisfitError: one of them does not fit.
+        """
+        items: list[Item] = []
+        for number, element in enumerate(elements):
+            self.steps += 1
+            if self.made > MOST_STITCHES or self.steps > _MOST_STEPS:
+                raise MisfitError(element.place, "this comes to more stitches than any round has.")
+            if isinstance(element, Several):
+                self.several(element, elements[number + 1 :], items)
+            elif isinstance(element, Work):
+                self._work(element, items)
+            elif isinstance(element, Until):
+                self._until(element, items)
+            elif isinstance(element, Mark):
+                self._mark(element, items)
+            elif isinstance(element, Hold):
+                self._hold(element, items)
+            elif isinstance(element, TurnHere):
+                self._turn(element, items)
+            else:
+                self._supplied(element, items)
+        return items
+
+    def _supplied(self, element: ChartPart | PickUp | Across | Spread, items: list[Item]) -> None:
+        if isinstance(element, ChartPart):
+            self._chart(element, items)
+        elif isinstance(element, Spread):
+            self._spread(element, items)
+        elif isinstance(element, PickUp):
+            number = self.supplies.picked(element) if self.supplies.picked is not None else 0
+            if number < 1:
+                raise MisfitError(element.place, "no rows were worked there to pick up from.")
+            self.advance(Run("pu", number, self.yarn), items)
+        else:
+            self._across(element, items)
+
+    def _across(self, element: Across, items: list[Item]) -> None:
+        """Work across held stitches, or across those on the needles if nothing of that name is on hold."""
+        held = {name: number for name, number in self.supplies.held.items() if name not in self.returned}
+        section = self.supplies.section.lower()
+        in_hand = bool(self.facing.end) and section not in held and not self.used
+        if in_hand and element.name and (section == element.name or section.endswith(f" {element.name}")):
+            # The part came back before: its stitches are those on the needles, not another part's on hold.
+            self._until(Until(element.stitch, "end", None, None, element.place), items)
+            return
+        known = element.name in held or is_short(element.name, held)
+        if not known and not self.used and self.facing.end and not nearest(element.name, held):
+            self._until(Until(element.stitch, "end", None, None, element.place), items)
+            return
+        name, number = held_stitches(element, held, self.size, self.supplies.section, self.supplies.copied)
+        self.returned.append(name)
+        self.advance(Run("return", number, name), items)
+
+    def _from_hold(self, element: Work, times: int, items: list[Item]) -> bool:
+        """Work stitches of the one part on hold that the line does not name: `k68 front sts` of a body.
+
+        Only where nothing is on the needles, and plain stitches; all of it is worked by the end of the round.
+        """
+        others = [name for name in self.supplies.held if name not in self.called]
+        if element.stitch not in ("k", "p") or len(others) != 1 or not self.called:
+            return False
+        (name,) = others
+        left = self.supplies.held[name] - self.taken.get(name, 0)
+        if times > left:
+            raise MisfitError(
+                element.place, f"{times} stitches are worked of the {left} left on hold for {name}."
+            )
+        self.taken[name] = self.taken.get(name, 0) + times
+        if times == left:
+            self.returned.append(name)
+        self.advance(Run("return", times, name), items)
+        return True
+
+    def check_taken(self, place: Span) -> None:
+        """Report a part on hold of which only some stitches were worked.
+
+        Raises:
+            MisfitError: some are left.
+        """
+        for name, taken in self.taken.items():
+            left = self.supplies.held[name] - taken
+            if left:
+                raise MisfitError(place, f"{left} of the stitches on hold for {name} are not worked.")
+
+    def _turn(self, element: TurnHere, items: list[Item]) -> None:
+        if self.used == 0:
+            raise MisfitError(element.place, "the row turns before a stitch of it is worked.")
+        rest = self.facing.room - self.used
+        if element.left is not None and element.left.of(self.size) != rest:
+            said = element.left.of(self.size)
+            raise MisfitError(
+                element.place, f"the line leaves {said} stitches unworked; {rest} are left here."
+            )
+        self.turned = True
+        method = element.method or self.method
+        items.append(Run("w&t" if method == "wrap" else "turn", 1, self.yarn))
+
+    def _chart(self, element: ChartPart, items: list[Item]) -> None:
+        if self.supplies.chart is None:
+            raise MisfitError(element.place, f'there is no chart "{element.name}".')
+        drawn = self.supplies.chart(element)
+        room = element.over.of(self.size) if element.over is not None else self.goal(element) - self.used
+        inner = room - drawn.edges
+        if inner < 0 or (inner and not drawn.uses) or (drawn.uses and inner % drawn.uses):
+            near = [drawn.edges + drawn.uses * times for times in (inner // (drawn.uses or 1),)]
+            near.append(near[0] + drawn.uses)
+            edges = f" besides {drawn.edges} of its edges" if drawn.edges else ""
+            raise MisfitError(
+                element.place,
+                f'chart "{element.name}" repeats {drawn.uses} stitches{edges} and does not fit '
+                f"the {room} it has here.",
+                f"It would fit on {one_of(str(value) for value in near if value > 0)}.",
+            )
+        self.need(room, f'chart "{element.name}"', element.place)
+        self.charts.append((drawn.name, drawn.number))
+        outside, items = items, []
+        for run in drawn.before:
+            self.advance(run, items)
+        times = inner // drawn.uses if drawn.uses else 0
+        if len(drawn.repeat) == 1 and times:  # a plain row is read as one stretch, not as repeats
+            (run,) = drawn.repeat
+            self.advance(Run(run.stitch, run.times * times, run.yarn), items)
+        elif times:
+            once: list[Item] = []
+            for number in range(times):
+                for run in drawn.repeat:
+                    self.advance(run, once if number == 0 else [])
+            items.append(Group(tuple(once), times, drawn.name))
+        for run in drawn.after:
+            self.advance(run, items)
+        outside.extend(run_together(items))
+
+    def pass_markers(self) -> None:
+        """Carry the markers at the very end of the round."""
+        for passed in self.waiting:
+            if passed <= self.used and self.made not in self.placed:
+                self.placed.append(self.made)
+        self.waiting = []
+        self.placed = sorted({place for place in self.placed if 0 < place < self.made})
+
+    def _work(self, element: Work, items: list[Item]) -> None:
+        times = element.times.of(self.size)
+        if element.stitch == "pattern":
+            self._as_it_looks(times, element, items)
+            return
+        run = Run(element.stitch, times, element.yarn or self.yarn)
+        if not self.facing.count and run.uses and self._from_hold(element, times, items):
+            return
+        if run.uses > self.facing.room - self.used:
+            self.need(run.uses, said_so_often(element.stitch, times), element.place)
+        self.advance(run, items)
+
+    def _hold(self, element: Hold, items: list[Item]) -> None:
+        times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
+        whole = element.times is None and not self.used
+        name = element.name or (self.supplies.section.lower() if whole else "") or "holder"
+        self.need(times, f"hold {times}", element.place)
+        if self.turned:
+            self._close_turn(times, element.place, items)
+        self.held.append((name, times))
+        self.advance(Run("hold", times, name), items)
+
+    def _close_turn(self, times: int, place: Span, items: list[Item]) -> None:
+        """Take back a turn after which all that is left goes on hold: the row ends there."""
+        left = self.facing.room - self.used
+        if times != left:
+            raise MisfitError(
+                place,
+                f"{times} stitches go on hold at the turn, and {left} are left there.",
+                f"Hold all {left}, or say how the others are worked before the turn.",
+            )
+        del items[max(at for at, item in enumerate(items) if _is_turn(item))]
+        self.turned, self.parted = False, True
+
+    def _mark(self, element: Mark, items: list[Item]) -> None:
+        if element.name == "all":
+            self.waiting, self.placed = [], []
+            return
+        if element.stitch == "pm":
+            self.placed.append(self.made)
+            self.begins = self.made if begins_round(element.name) else self.begins
+        elif self.waiting and self.waiting[0] == self.used:
+            self.waiting.pop(0)
+            if element.stitch == "sm":
+                self.placed.append(self.made)
+        elif self.used and self.used != self.facing.end:  # the end of the round is a marker too
+            where = (
+                f"the next is {self.waiting[0] - self.used} stitches on"
+                if self.waiting
+                else "there is none left"
+            )
+            raise MisfitError(element.place, f'"{element.stitch}": no marker is at this place; {where}.')
+        items.append(Run(element.stitch, 1, self.yarn))
+
+    def _until(self, element: Until, items: list[Item]) -> None:
+        goal = self.goal(element)
+        room = goal - self.used
+        if element.stitch == "pattern":
+            self._as_it_looks(room, element, items)
+            return
+        entry = stitch(element.stitch)
+        if not entry.uses or room % entry.uses:
+            raise MisfitError(
+                element.place,
+                f'"{element.stitch}" uses {entry.uses} stitches and cannot fill the {room} up to this place.',
+            )
+        self.advance(Run(element.stitch, room // entry.uses, element.yarn or self.yarn), items)
+
+    def _as_it_looks(self, number: int, element: Work | Until, items: list[Item]) -> None:
+        """Work stitches as the pattern has them, from this side."""
+        self.need(number, f"working {number} in pattern", element.place)
+        seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
+        cells = seen[self.used : self.used + number]
+        cells += (("k", ""),) * (number - len(cells))
+        if element.ribbed and not {"k", "p"} <= {code[:1] for code, _ in seen}:
+            told = "no rib stands under these stitches, so nobody can tell which are knitted."
+            raise MisfitError(element.place, told, "Write the rib with its stitches, for example k2, p2.")
+        worked, broken = cross_again(cells)
+        for cable in broken if self.supplies.tell is not None else ():
+            assert self.supplies.tell is not None
+            told = f"{cable} does not cross here: not all of its stitches stand together."
+            self.supplies.tell(element.place, told)
+        runs = join_runs(
+            Run(code, len(tuple(alike)), element.yarn or yarn or self.yarn)
+            for (code, yarn), alike in groupby(worked)
+        )
+        for run in runs:
+            self.advance(run, [])
+        items.extend(condense(runs))
+
+    def _spread(self, element: Spread, items: list[Item]) -> None:
+        """Make or lose stitches evenly over the next so many, with half a gap at both ends."""
+        over, by = element.over.of(self.size), element.by.of(self.size)
+        self.need(over, f"the change over {over} stitches", element.place)
+        after = over + element.change * by
+        change = usual_change(over, after, self.yarn)
+        try:
+            phrase = even_round(over, by, change, flat=True, manner=Manner.MIXED).items
+        except ValueError as error:
+            raise MisfitError(
+                element.place, f"the {by} changes do not fit {over} stitches: {error}"
+            ) from error
+        seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
+        try:
+            runs = in_fabric(phrase, seen[self.used : self.used + over])
+        except ValueError as error:
+            raise MisfitError(element.place, f"{error}.") from error
+        for run in runs:
+            self.advance(run, [])
+        items.extend(condense(runs))
+
+
+def _is_turn(item: Item) -> bool:
+    return isinstance(item, Run) and item.stitch in ("turn", "w&t")

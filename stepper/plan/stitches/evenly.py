@@ -1,0 +1,198 @@
+"""Turn an evenly spread increase or decrease round into stitches, from a phrase or from places. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+from stepper.craft.manners import Manner, Spaced, space_changes
+from stepper.craft.ordered_gaps import write_gaps
+from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Plain, Repeat, Stretch
+from stepper.craft.stitches import stitch
+from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.stitches.run_repeats import condense, join_runs
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Change:
+    """What a round of even changes is worked in."""
+
+    code: str
+    """Code of the increase or decrease in the stitch table."""
+    yarn: str
+    plain: str = "k"
+    """Code of the stitch between the changes."""
+
+    @property
+    def uses(self) -> int:
+        """Stitches it takes up besides the gaps: none for one made, two for two worked together.
+
+        A stitch worked into twice is the last of its gap.
+        """
+        uses = stitch(self.code).uses
+        return uses if uses > 1 else 0
+
+    @property
+    def inside(self) -> int:
+        """Stitches of its gap that it is worked into: 1 for `kfb`, else 0."""
+        return stitch(self.code).uses - self.uses
+
+    @property
+    def adds(self) -> int:
+        """Stitches that one of it adds; below 0 for a decrease."""
+        return stitch(self.code).change
+
+
+def usual_change(before: int, after: int, yarn: str) -> Change:
+    """Return the change that an even round is worked in if the line names none."""
+    return Change(code=MAKE_ONE if after >= before else KNIT_TOGETHER, yarn=yarn)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EvenRound:
+    """A round of even changes."""
+
+    items: tuple[Item, ...]
+    places: tuple[int, ...]
+    """Stitches of the old round worked before each change."""
+
+
+def even_places(before: int, number: int, change: Change, *, flat: bool, manner: Manner) -> tuple[int, ...]:
+    """Return after how many old stitches each change comes; one worked into a stitch comes after it.
+
+    Raises:
+        ValueError: So many changes do not fit.
+    """
+    return _spaced(before, number, _as_spaced(change), flat, manner).positions
+
+
+def even_round(before: int, number: int, change: Change, *, flat: bool, manner: Manner) -> EvenRound:
+    """Spread changes evenly over a round.
+
+    Args:
+        before: Stitches on the needles. Unit: stitches. Range: 1 and up.
+        number: Changes to make. Range: 0 and up, as many as fit.
+        change: What they are worked in.
+        flat: Whether the row has ends, which then get half gaps.
+        manner: How larger and smaller gaps follow each other.
+
+    Raises:
+        ValueError: So many changes do not fit.
+    """
+    made = _spaced(before, number, _as_spaced(change), flat, manner)
+    return EvenRound(items=_items(made.phrase, change), places=_worked_before(made.positions, change))
+
+
+def round_at(before: int, places: Sequence[int], change: Change) -> EvenRound:
+    """Write a round with its changes at places, in the fewest words that keep their order.
+
+    Args:
+        before: Stitches on the needles.
+        places: As `even_places` returns them.
+        change: What the changes are worked in.
+    """
+    gaps, worked = [], 0
+    for place in places:
+        gaps.append(place - worked)
+        worked = place + change.uses
+    phrase: list[Part] = list(write_gaps(tuple(gaps), change.code))
+    if before > worked:
+        phrase.append(Plain(before - worked))
+    return EvenRound(items=_items(phrase, change), places=_worked_before(places, change))
+
+
+def formerly_written(before: int, places: Sequence[int], change: Change) -> EvenRound:
+    """Write a round as plans did before there were manners, to recognise the plan of a journal from then."""
+    runs, worked = [], 0
+    for place in places:
+        if place > worked:
+            runs.append(Run(change.plain, place - worked, change.yarn))
+        runs.append(Run(change.code, 1, change.yarn))
+        worked = place + change.uses
+    if before > worked:
+        runs.append(Run(change.plain, before - worked, change.yarn))
+    return EvenRound(items=condense(tuple(runs)), places=tuple(places))
+
+
+def tally_changes(before: int, number: int, change: Change) -> tuple[Item, ...]:
+    """Write a round with the right stitches in no particular order, for when only its counts are wanted."""
+    plain = before - stitch(change.code).uses * number
+    runs = (Run(change.plain, plain, change.yarn), Run(change.code, number, change.yarn))
+    return tuple(run for run in runs if run.times)
+
+
+def purl_instead(items: tuple[Item, ...]) -> tuple[Item, ...]:
+    """Write a knitted round in purl stitches, each of which looks from behind as the knitted one does."""
+    return tuple(
+        replace(item, items=purl_instead(item.items))
+        if isinstance(item, Group)
+        else replace(item, stitch=stitch(item.stitch).wrong_side or item.stitch)
+        for item in items
+    )
+
+
+def in_fabric(items: tuple[Item, ...], cells: tuple[tuple[str, str], ...]) -> tuple[Run, ...]:
+    """Write a round in the stitches of the fabric, its changes where they are.
+
+    Args:
+        items: The round, knitted.
+        cells: How each stitch of the old round is worked in the fabric: a stitch, and a yarn or none.
+            Stitches after the last are knitted.
+
+    Raises:
+        ValueError: a cable crosses in the round.
+    """
+    made: list[Run] = []
+    at = 0
+    for run in flatten(items):
+        each = run.uses // run.times if run.times else 0
+        if run.stitch != "k":
+            made.append(run)
+            at += run.uses
+            continue
+        for number in range(run.times):
+            code, yarn = cells[at + number] if at + number < len(cells) else ("k", "")
+            if "#" in code:
+                raise ValueError("a cable crosses in this round; write it out")
+            made.append(Run(code, 1, yarn or run.yarn))
+        at += run.times * each
+    return join_runs(made)
+
+
+# Blends are tried by the hundred, and most of them meet in the same few counts.
+_spaced_once = lru_cache(maxsize=2048)(space_changes)
+
+
+def _spaced(before: int, number: int, code: str, flat: bool, manner: Manner) -> Spaced:
+    return _spaced_once(before, number, change=code, flat=flat, manner=manner)
+
+
+def _as_spaced(change: Change) -> str:
+    """Return a stitch that takes up as much of the round besides its gaps."""
+    return MAKE_ONE if change.inside else change.code
+
+
+def _worked_before(places: Sequence[int], change: Change) -> tuple[int, ...]:
+    return tuple(place - change.inside for place in places)
+
+
+def _items(phrase: Sequence[Part], change: Change) -> tuple[Item, ...]:
+    """Turn a phrase into stitches."""
+    items: list[Item] = []
+    for part in phrase:
+        if isinstance(part, Plain):
+            items.append(Run(change.plain, part.stitches, change.yarn))
+        elif isinstance(part, Repeat):
+            items.append(Group(_items(part.parts, change), part.times))
+        else:
+            items += _stretch(part, change)
+    return tuple(items)
+
+
+def _stretch(part: Stretch, change: Change) -> tuple[Item, ...]:
+    gap = part.gap - change.inside
+    if gap <= 0:
+        return (Run(change.code, part.times, change.yarn),)
+    pair = (Run(change.plain, gap, change.yarn), Run(change.code, 1, change.yarn))
+    return (Group(pair, part.times),) if part.times > 1 else pair

@@ -1,0 +1,163 @@
+"""One written-out round worked on a given number of stitches. No I/O.
+
+The elements of a line are worked from left to right with a cursor on the left needle
+(`stepper.plan.stitches.cursor`); this module works out a whole round, and what is left over.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.stitches.cursor import Cursor
+from stepper.plan.stitches.round_sources import RoundSources
+from stepper.plan.stitches.row_elements import MisfitError
+from stepper.plan.stitches.row_facing import Facing, Left, leave
+from stepper.project.problems import Span
+from stepper.project.stitchwork import Across, Element
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WorkedPhrase:
+    """The result of a written-out round."""
+
+    items: tuple[Item, ...]
+    after: int
+    """Stitches on the needles after it."""
+    markers: tuple[int, ...]
+    """Places of the markers after it, from the right side. Unit: stitches from the beginning."""
+    held: tuple[tuple[str, int], ...]
+    """Stitches put on hold: name and number."""
+    left: Left
+    """The places on the needles after it."""
+    turned: bool = False
+    parted: bool = False
+    """Whether it ended at a turn with the rest put on hold, so that rows follow."""
+    returned: tuple[str, ...] = ()
+    """Names of held stitches that came back."""
+    begins: int = 0
+    """Where the next round begins, if a marker for that was placed within this one; else 0."""
+    ends: tuple[int, ...] = ()
+    """Where the needles of a sock end after it, but the last. Unit: stitches from the beginning."""
+    charts: tuple[tuple[str, int], ...] = ()
+    """Charts worked over a part of it: name and round."""
+
+
+def work_phrase(
+    elements: tuple[Element, ...],
+    *,
+    count: int,
+    size: int,
+    yarn: str,
+    markers: tuple[int, ...] = (),
+    place: Span,
+    facing: Facing | None = None,
+    method: str = "",
+    ends: tuple[int, ...] = (),
+    supplies: RoundSources | None = None,
+) -> WorkedPhrase:
+    """Work a written-out round.
+
+    Args:
+        elements: The round as printed.
+        count: Stitches on the needles before it.
+        size: The size knitted: place in the list of sizes, from 0.
+        yarn: Key of the yarn in hand.
+        markers: Places of the markers before it, rising. Unit: stitches from the beginning.
+        place: Where the line stands, for problems of the round as a whole.
+        facing: The needles as the row meets them, if not simply from the first stitch.
+        ends: Where the needles of a sock end before it, but the last.
+        method: How short rows are turned: `german`, `wrap` or `plain`.
+        supplies: Charts, held stitches and anything else the round may ask for.
+
+    Raises:
+        MisfitError: the round does not fit the stitches.
+    """
+    met = facing or Facing(count=count, end=count, markers=markers)
+    cursor = Cursor(facing=met, size=size, yarn=yarn, method=method, supplies=supplies or RoundSources())
+    cursor.called = frozenset(element.name for element in elements if isinstance(element, Across))
+    plain = not (met.around or met.wrong or met.lead)
+    cursor.ends.waiting = list(ends) if plain else []
+    items = cursor.work_row(elements)
+    cursor.check_taken(place)
+    used, made = cursor.used, cursor.made
+    worked = tuple(items)
+    _leave_rest(cursor, items, count, place)
+    cursor.pass_markers()
+    after = count - used + made
+    left = leave(met, worked, used=used, made=made, placed=tuple(cursor.placed), turned=cursor.turned)
+    if met.begins_at_turn and method == "german":
+        items = _with_double_stitch(items)
+    return WorkedPhrase(
+        items=(Run("rest", met.lead, yarn), *items) if met.lead else tuple(items),
+        after=after,
+        markers=left.markers,
+        held=tuple(cursor.held),
+        left=left,
+        turned=cursor.turned,
+        parted=cursor.parted,
+        returned=tuple(cursor.returned),
+        charts=tuple(cursor.charts),
+        begins=cursor.begins if plain and cursor.begins < after else 0,
+        ends=cursor.ends.left(used, made) if ends and plain and used == met.end and not cursor.held else (),
+    )
+
+
+def _leave_rest(cursor: Cursor, items: list[Item], count: int, place: Span) -> None:
+    """Leave on the needle what the round does not reach, where it says so."""
+    met, used = cursor.facing, cursor.used
+    rest = met.room - used
+    if not rest:
+        return
+    if not (cursor.turned or (met.around and used == met.end)):
+        _require_nothing_left(tuple(items), count, used, rest, place)
+    cursor.advance(Run("rest", rest, cursor.yarn), items)
+
+
+def _require_nothing_left(worked: tuple[Item, ...], count: int, used: int, rest: int, place: Span) -> None:
+    """Refuse a round that ends before its last stitch and does not say why.
+
+    Raises:
+        MisfitError: stitches were worked or bound off, and others are left over.
+    """
+    if _works(worked):
+        raise MisfitError(
+            place,
+            f"the line works {used} of the {count} stitches on the needles; {rest} are left over.",
+            _leftover_hint(count, used),
+        )
+    off = sum(run.uses for run in flatten(worked) if run.stitch == "bo")
+    if off:
+        raise MisfitError(
+            place,
+            f"the line binds off {off} of the {count} stitches and does not say how the other {rest} are "
+            "worked.",
+            'End it with "k to end" or "work in pattern to end"; stitches bound off at both edges are '
+            'written "at the beginning of the next 2 rows".',
+        )
+
+
+def _works(items: tuple[Item, ...]) -> bool:
+    """Return whether any stitch is worked, rather than cast on, moved or marked."""
+    return any(stitch(run.stitch).kind not in (Kind.EDGE, Kind.MARK, Kind.SHIFT) for run in flatten(items))
+
+
+def _leftover_hint(count: int, used: int) -> str:
+    if used and count % used == 0:
+        return f'Did the line mean to repeat? "*…; rep from * to end" fits {count // used} times.'
+    return 'End the line with "k to end" where the rest is knitted.'
+
+
+def _with_double_stitch(items: list[Item]) -> list[Item]:
+    """Make the first stitch after a German turn the double stitch; it stays one stitch."""
+    for at, item in enumerate(items):
+        if isinstance(item, Group):
+            rest = [Group(item.items, item.times - 1, item.name)] if item.times > 1 else []
+            return [*items[:at], *_with_double_stitch(list(item.items)), *rest, *items[at + 1 :]]
+        if item.uses:
+            if stitch(item.stitch).kind is not Kind.PLAIN or item.stitch.startswith("sl"):
+                return items  # a slipped stitch after the turn is the pattern's own way
+            rest_run = [Run(item.stitch, item.times - 1, item.yarn)] if item.times > 1 else []
+            return [*items[:at], Run("ds", 1, item.yarn), *rest_run, *items[at + 1 :]]
+    return items

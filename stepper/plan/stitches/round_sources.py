@@ -1,0 +1,77 @@
+"""What a written-out round may need besides its stitches: charts, the fabric below, held stitches.
+
+Records and pure functions; no I/O.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+
+from stepper.plan.model import Run
+from stepper.project.problems import Span
+from stepper.project.stitchwork import ChartPart, PickUp
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChartRound:
+    """One round of a chart in working order: the edge it begins with, the repeat, the edge it ends with."""
+
+    before: tuple[Run, ...]
+    repeat: tuple[Run, ...]
+    after: tuple[Run, ...]
+    name: str = ""
+    number: int = 0
+    """Round of the chart, from 1."""
+
+    @property
+    def edges(self) -> int:
+        """Stitches of the old round that both edges use. Unit: stitches."""
+        return sum(run.uses for run in self.before + self.after)
+
+    @property
+    def uses(self) -> int:
+        """Stitches of the old round that one repeat uses. Unit: stitches."""
+        return sum(run.uses for run in self.repeat)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TwoReadings:
+    """Words with two readings, met while working."""
+
+    place: Span
+    words: str
+    """The words, as quoted to the knitter."""
+    first: str
+    """What they mean in the first reading, which is taken if both fit: `4 times in all`."""
+    second: str
+    line: int = 0
+    """Line of the file whose final count is told for both readings."""
+    quiet: bool = False
+    """Whether the first reading is so common that it need not be told if it fits."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RoundSources:
+    """What is at hand while a round is worked."""
+
+    chart: Callable[[ChartPart], ChartRound] | None = None
+    look: Callable[[Span], tuple[tuple[str, str], ...]] | None = None
+    """Returns, for each stitch the row meets, how it goes on in pattern: a stitch, and a yarn or none."""
+    section: str = ""
+    """Name of the section that is worked."""
+    copied: str = ""
+    """Name of the part whose lines are worked in it; empty for its own."""
+    held: dict[str, int] = field(default_factory=dict)
+    """Stitches on hold by name. Unit: stitches."""
+    pair: Callable[[], tuple[int, ...]] | None = None
+    """Gives the two markers between which alone the last shaping fell, as gusset markers stand; empty where
+    there are no such two. Unit: stitches from where the row begins."""
+    tell: Callable[[Span, str], None] | None = None
+    """Tells her something about the words at a place."""
+    picked: Callable[[PickUp], int] | None = None
+    """Returns the number of stitches picked up along an edge. Unit: stitches."""
+    readings: frozenset[tuple[int, int]] = frozenset()
+    """Line and column of words that are taken in their second reading."""
+    choices: list[TwoReadings] = field(default_factory=list)
+    """Collects the words with two readings that were met."""

@@ -1,0 +1,170 @@
+"""Work runs of stitches one after the other, and the repeats of them inside a round. No I/O."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+
+from stepper.craft.stitches import stitch
+from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.stitches.inline_repeats import goes_by_markers, no_division, said_so_often
+from stepper.plan.stitches.needle_by_needle import NeedleEnds
+from stepper.plan.stitches.places import RoundProgress
+from stepper.plan.stitches.round_sources import RoundSources, TwoReadings
+from stepper.plan.stitches.row_elements import MisfitError, fixed_uses
+from stepper.project.problems import Span
+from stepper.project.stitchwork import Element, Hold, Mark, Several, Until, Work
+
+
+@dataclass(slots=True, kw_only=True)
+class RowRepeats(RoundProgress):
+    """A round as far as it is worked, with what it takes to work a part of it over and over."""
+
+    yarn: str
+    supplies: RoundSources
+    ends: NeedleEnds = field(default_factory=NeedleEnds)
+    """Where the needles of a sock end."""
+
+    def work(self, elements: tuple[Element, ...]) -> list[Item]:
+        """Work elements one after the other; return what they come to."""
+        raise NotImplementedError
+
+    def advance(self, run: Run, items: list[Item]) -> None:
+        """Work a run, carrying the markers that it passes."""
+        entry = stitch(run.stitch)
+        if run.times <= 0:
+            return
+        start_used, start_made = self.used, self.made
+        self.used += run.uses
+        self.made += run.leaves
+        if entry.uses:
+            while self.waiting and self.waiting[0] < self.used:
+                passed = self.waiting.pop(0)
+                self.placed.append(start_made + (passed - start_used) // entry.uses * entry.leaves)
+        if self.ends.waiting:
+            self.ends.advance(run, entry, start_used, start_made)
+        items.append(run)
+
+    def need(self, uses: int, what: str, place: Span) -> None:
+        """Require a number of stitches.
+
+        Raises:
+            MisfitError: there are fewer.
+        """
+        left = self.facing.room - self.used
+        if uses > left:
+            raise MisfitError(
+                place,
+                f"{what} needs {uses} stitches; {left} of the {self.facing.count} are left at this place.",
+            )
+
+    def _around(self, element: Several, items: list[Item]) -> None:
+        """Work "k8, k2tog around": all of it to the end, or in the other reading its last stitch alone."""
+        last = element.elements[-1]
+        assert isinstance(last, Work)
+        place = element.place
+        words = ", ".join(
+            said_so_often(one.stitch, one.times.of(self.size))
+            for one in element.elements
+            if isinstance(one, Work)
+        )
+        self.supplies.choices.append(
+            TwoReadings(
+                place=place,
+                words=f"{words} to the end",
+                first="all of it repeated to the end",
+                second=f"only {last.stitch} repeated to the end",
+                line=place.line,
+            )
+        )
+        if (place.line, place.column) in self.supplies.readings:
+            alone = Until(last.stitch, "end", None, last.yarn, last.place)
+            items.extend(self.work((*element.elements[:-1], alone)))
+            return
+        self.several(replace(element, goal="end"), (), items)
+
+    def several(self, element: Several, following: tuple[Element, ...], items: list[Item]) -> None:
+        """Work a repeat, as often as its number or its place says."""
+        if element.goal == "around":
+            self._around(element, items)
+            return
+        if element.goal == "times" and element.times is not None:
+            self._repeat(element, self._times(element, element.times.of(self.size)), items)
+            return
+        if element.goal == "markers" or (element.goal in ("rest", "end") and goes_by_markers(element)):
+            self._repeat(element, self._sections(element), items)
+            return
+        unit = self._unit(element)
+        goal = self.goal(element)
+        if element.goal == "fit":
+            fixed = (other for other in following if not isinstance(other, Until))
+            goal -= sum(fixed_uses(other, self.size) for other in fixed)
+            self._repeat(element, max(0, goal - self.used) // max(1, unit), items)
+            return
+        if element.goal == "rest":
+            goal -= sum(fixed_uses(other, self.size) for other in following)
+        room = goal - self.used
+        if unit == 0:
+            raise MisfitError(element.place, "the repeat uses no stitches, so it would never end.")
+        if room < 0 or room % unit:
+            raise MisfitError(element.place, *no_division(unit, room, self.facing.count))
+        self._repeat(element, room // unit, items)
+
+    def _times(self, element: Several, times: int) -> int:
+        """Return how often a repeat with a number is worked, and remember it if that has two readings."""
+        if not element.reading or times < 2:
+            return times
+        place = element.place
+        self.supplies.choices.append(
+            TwoReadings(
+                place=place,
+                words=f"rep from * {times - 1} times",
+                first=f"{times} times in all",
+                second=f"{times - 1} times in all",
+                line=place.line,
+            )
+        )
+        return times - ((place.line, place.column) in self.supplies.readings)
+
+    def _sections(self, element: Several) -> int:
+        """Return how often a repeat that works from marker to marker is worked: once for every section."""
+        marks = sum(isinstance(inner, Mark) and inner.stitch != "pm" for inner in element.elements)
+        after = element.elements[-1]
+        to_end = isinstance(after, Mark) and element.goal != "markers"
+        ahead = len([mark for mark in self.waiting if mark >= self.used])
+        sections = ahead + (1 if to_end else 0)
+        if not marks or sections % marks:
+            raise MisfitError(
+                element.place,
+                f"the repeat meets {marks} markers and does not divide the {sections} that are left.",
+                "Place markers first: pm in a line, or Place marker every 20 sts.",
+            )
+        return sections // marks
+
+    def _unit(self, element: Several) -> int:
+        return sum(fixed_uses(inner, self.size) for inner in element.elements)
+
+    def _repeat(self, element: Several, times: int, items: list[Item]) -> None:
+        """Work a group; equal rounds of it are kept as one group."""
+        if times == 0:
+            return
+        open_ended = any(not isinstance(inner, Work | Hold | Several) for inner in element.elements)
+        looks = any(isinstance(inner, Work) and inner.stitch == "pattern" for inner in element.elements)
+        if open_ended or looks or times == 1:
+            passes = [tuple(self.work(element.elements)) for _ in range(times)]
+            if times > 1 and len(set(passes)) == 1:
+                items.append(Group(passes[0], times))
+            else:
+                items.extend(item for made in passes for item in made)
+            return
+        start = self.used
+        once = self.work(element.elements)
+        unit = self.used - start
+        self.need(unit * (times - 1), f"the repeat of {unit} stitches, {times} times,", element.place)
+        if self.waiting or self.ends.waiting:
+            for _ in range(times - 1):
+                for run in flatten(tuple(once)):
+                    self.advance(run, [])
+        else:
+            self.used += unit * (times - 1)
+            self.made += sum(item.leaves for item in once) * (times - 1)
+        items.append(Group(tuple(once), times))

@@ -1,0 +1,1 @@
+"""Yarn: floats, strands, what every round takes and what is left."""

@@ -1,0 +1,96 @@
+"""Pieces printed once and worked twice: a sleeve for both arms, a sock for the pair. No I/O.
+
+The plan has such a piece once, since the knitter is led through it once and told of the other. The yarn
+needed covers both.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Plan, Round
+from stepper.plan.yarn.yarn_use import Amount, total
+
+_OF_TWO = r"(?:sleeve|mitten|mitt|glove|sock|stocking|slipper|legwarmer|front|cuff|strap|pocket|thumb|piece)"
+_MAKE_TWO = re.compile(r"\b(?:make|work|knit)\s+(?:2|two)\b(?!\s*(?:rows?|rnds?|rounds?|tog|st))", re.I)
+_PLURAL = re.compile(rf"^(?:(?:both|two|2|the)\s+)*{_OF_TWO}s\b(?!\s+(?:and|&))|\bboth\s+alike\b", re.I)
+"""A section of such a name is written once and meant for two."""
+_THE_OTHER = re.compile(
+    rf"\b(?:second|other|left|right)\s+({_OF_TWO})\b.*\b(?:same|alike|likewise|identical|match(?:es)?|as\s+(?:the\s+|for\s+)*"
+    rf"(?:first|left|right|this))|\b(?:make|work|knit)\s+(?:a\s+second|another)\s+({_OF_TWO})\b",
+    re.I,
+)
+_WHOLE = ("mitten", "mitt", "glove", "sock", "stocking", "slipper", "legwarmer")
+"""What is a garment in itself, with its thumb or heel."""
+
+
+def second_pieces(plan: Plan) -> tuple[range, ...]:
+    """Return the rounds that are worked once more, by their indices; the second time follows the first.
+
+    They are known by the name of a section ("sleeves", "sleeve (make 2)") or by a note ("The second sock is
+    the same"), if the plan has no section of that name itself.
+    """
+    found: list[range] = []
+    for name in plan.sections:
+        if _MAKE_TWO.search(name) or _PLURAL.search(name):
+            own = [each.index for each in plan.rounds if each.section == name]
+            found.append(range(own[0], own[-1] + 1))
+    for round_ in plan.rounds:
+        whole = _told_of(round_, plan)
+        if whole is not None:
+            first = _beginning(plan.rounds, round_.index, whole=whole)
+            piece = range(first, _end(plan.rounds, round_.index) + 1)
+            if not any(set(piece) & set(other) for other in found):
+                found.append(piece)
+    return tuple(found)
+
+
+def with_second_pieces(plan: Plan, uses: Sequence[dict[str, Amount]]) -> tuple[dict[str, Amount], ...]:
+    """Add what the second piece takes to the last round of the first.
+
+    Args:
+        plan: The plan.
+        uses: What `yarn_use` returned: for each round what it takes of each yarn.
+    """
+    made = list(uses)
+    for piece in second_pieces(plan):
+        last = dict(made[piece[-1]])
+        for yarn in dict.fromkeys(key for index in piece for key in uses[index]):
+            again = total(uses[index][yarn] for index in piece if yarn in uses[index])
+            last[yarn] = total((last.get(yarn, Amount()), again))
+        made[piece[-1]] = last
+    return tuple(made)
+
+
+def _told_of(round_: Round, plan: Plan) -> bool | None:
+    """Return whether a remark asks for a second whole garment rather than a piece; None if it asks for
+    neither."""
+    for remark in round_.remarks:
+        other = _THE_OTHER.search(remark)
+        if other is not None:
+            noun = (other.group(1) or other.group(2)).lower()
+            given = re.match(r"\w+\s+\w+", other.group(0).lower())
+            if given is None or given.group(0) not in {name.lower() for name in plan.sections}:
+                return noun in _WHOLE
+    return None
+
+
+def _beginning(rounds: Sequence[Round], index: int, *, whole: bool) -> int:
+    """Return where the current piece was begun: on empty needles, and for a whole garment with nothing on
+    hold."""
+    for at in range(index, -1, -1):
+        if rounds[at].before:
+            continue
+        first = next((run for run in rounds[at].runs if stitch(run.stitch).kind is not Kind.SHIFT), None)
+        on_hold = at > 0 and bool(rounds[at - 1].held)
+        if not whole or (first is not None and first.stitch == "co" and not on_hold):
+            return at
+    return 0
+
+
+def _end(rounds: Sequence[Round], index: int) -> int:
+    """Return the last round of the piece in hand."""
+    ends = (at for at in range(index, len(rounds)) if not rounds[at].after or at + 1 == len(rounds))
+    return next(ends)

@@ -1,0 +1,263 @@
+"""Write a commented project file from what a page or the knitter gave. No I/O."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass, fields, is_dataclass
+from itertools import groupby
+
+from stepper.craft.figures import format_number
+from stepper.project.instructions import BreakYarn, ChartWork, Line, WithYarn
+from stepper.project.page.front_values import (
+    FoundGauge,
+    FoundYarn,
+    find_gauges,
+    find_needle,
+    find_yarns,
+    in_inches,
+)
+from stepper.project.page.pasted import MARK, Pasted
+from stepper.project.page.pieces import PagePart, Piece
+from stepper.project.page.quoting import comment, size_line, value, writable
+from stepper.project.stitchwork import ChartPart, Until, Work
+
+_RIBBED = re.compile(r"\b(?:rib|ribbing|neckband|cuffs?|hem|brim|welt|collar|button\s*bands?|bands?)\b")
+_COLOURED = re.compile(r"colou?r|strand|fair|chart|pattern")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WrittenFile:
+    """A project file, and the rows where the knitter has to look."""
+
+    text: str
+    looks: tuple[int, ...]
+    """Rows of the file with a mark, from 1."""
+    lines: int
+    """Pieces read as lines of the pattern."""
+    notes: int
+    """Marks over text not understood; adjacent pieces in the front matter share one."""
+
+
+def write_file(pasted: Pasted) -> WrittenFile:
+    """Write the project file of a pasted text.
+
+    Returns:
+        The file. Always: every piece of the text is on one row of it, in order.
+    """
+    inches = in_inches(pasted.text)
+    gauges = find_gauges(pasted.text)
+    rows = [
+        *_head(pasted),
+        f"title: {value(pasted.title)}",
+        f"units: {'in' if inches else 'cm'}",
+        *_sizes(pasted),
+        *_yarns(pasted),
+        *_gauges(gauges, find_needle(pasted.text), inches=inches),
+        *_charts(pasted),
+        "",
+        "sections:",
+    ]
+    for part in pasted.parts:
+        rows += _section(part, gauges)
+    if not pasted.parts:
+        rows += [
+            "  - name: pattern",
+            "    work: |",
+            f"      # {MARK}: no line of a pattern was found in the text.",
+            "      Note: Type the lines of the pattern here, each as it is printed.",
+        ]
+    looks = tuple(at for at, row in enumerate(rows, start=1) if re.search(rf"# {MARK}\b", row))
+    lines = sum(piece.kind == "line" for piece in pasted.pieces)
+    notes = sum(bool(re.search(rf"# {MARK} \(rows? \d", row)) for row in rows)
+    return WrittenFile(text="\n".join(rows) + "\n", looks=looks, lines=lines, notes=notes)
+
+
+def _head(pasted: Pasted) -> list[str]:
+    rows = [
+        "# Written from the text of a printed pattern. All of the text stands here, in its order. Rows that",
+        f"# begin with # are not knitted. Where {MARK} stands, something was not found or not understood:",
+        "# put it right, then let `stepper check` read the file.",
+        "",
+    ]
+    if pasted.front:
+        rows.append("# The text before the first line of the pattern:")
+        rows += [*_front(pasted.front), ""]
+    return rows
+
+
+def _front(pieces: Sequence[Piece]) -> list[str]:
+    """Write front matter as comments, each run of a kind under its name, and doubtful ones under a mark."""
+    rows: list[str] = []
+    for (kind, front), run in groupby(pieces, key=lambda piece: (piece.kind, piece.front)):
+        group = list(run)
+        if kind == "note":
+            first, last = group[0].row, group[-1].row
+            where = f"row {first}" if first == last else f"rows {first}-{last}"
+            rows.append(f"# {MARK} ({where} of the text): {group[0].why}")
+        else:
+            rows.append(_named(front))
+        rows += [comment(piece.text) for piece in group]
+    return rows
+
+
+def _named(front: str) -> str:
+    """Write the row that names a kind of front matter, above its rows."""
+    return f"# --- {front} ---"
+
+
+def _sizes(pasted: Pasted) -> list[str]:
+    names = pasted.sizes
+    if not names:
+        example = "Write them as printed, for example: sizes: S (M, L)"
+        return ["", f"# {MARK}: the sizes are not sure: {pasted.sizes_doubt} {example}"]
+    if any(re.search(r"[(\[\]),;:#\"\\]", name) for name in names):
+        names = tuple(str(at) for at in range(1, len(names) + 1))
+    rows = ["", f"sizes: {size_line(names)}"]
+    if not pasted.sizes_found:
+        rows[1] += f"  # {MARK}: the text names no sizes; numbered by its lists"
+    if len(names) > 1:
+        rows += ["knit:", f"  size: {value(names[0])}  # {MARK}: which size do you knit?"]
+    return rows
+
+
+def _yarns(pasted: Pasted) -> list[str]:
+    found = {yarn.key: yarn for yarn in find_yarns(pasted.yarn_rows)}
+    rows = ["", "yarn:"]
+    for yarn in found.values():
+        rows.append(f"  {yarn.key}: {_yarn(yarn)}")
+    if not found:
+        found["MC"] = FoundYarn(key="MC", name="main yarn")
+        rows.append(f"  MC: {{name: main yarn}}  # {MARK}: no yarn was found in the text")
+    known = {key.lower() for key in found}
+    for key in dict.fromkeys(_yarn_keys(line for line in _lines(pasted))):
+        if key.lower() not in known and re.fullmatch(r"[A-Za-z]\w{0,2}", key):
+            known.add(key.lower())
+            rows.append(f"  {value(key)}: {{name: {value('yarn ' + key)}}}  # {MARK}: what is it called?")
+    return rows
+
+
+def _yarn(yarn: FoundYarn) -> str:
+    skein = f", skein: {{grams: {yarn.grams}, metres: {yarn.metres}}}" if yarn.grams and yarn.metres else ""
+    return f"{{name: {value(yarn.name)}{skein}}}"
+
+
+def _lines(pasted: Pasted) -> Iterator[Line]:
+    for piece in pasted.pieces:
+        if piece.line is not None:
+            yield piece.line
+
+
+def _records(record: object) -> Iterator[object]:
+    """Yield a record and all records inside it."""
+    if isinstance(record, tuple):
+        for inner in record:
+            yield from _records(inner)
+    elif is_dataclass(record):
+        yield record
+        for each in fields(record):
+            yield from _records(getattr(record, each.name))
+
+
+def _yarn_keys(lines: Iterable[Line]) -> Iterator[str]:
+    for line in lines:
+        for record in _records(line.sentences):
+            if isinstance(record, WithYarn | BreakYarn | Work | Until) and record.yarn:
+                yield record.yarn
+
+
+def _gauges(gauges: Sequence[FoundGauge], needle: float | None, *, inches: bool) -> list[str]:
+    rows = ["", f"gauge:  # stitches and rounds over {'4 in' if inches else '10 cm'}"]
+    for found in gauges:
+        mm = found.needle_mm or needle
+        inner = [f"needle: {format_number(mm)} mm"] if mm else []
+        inner += [f"stitches: {format_number(found.stitches)}", f"rounds: {format_number(found.rounds)}"]
+        if found.blocked:
+            stitches, rounds = found.blocked
+            inner.append(f"blocked: {{stitches: {format_number(stitches)}, rounds: {format_number(rounds)}}}")
+        rows.append(f"  {value(found.name)}: {{{', '.join(inner)}}}")
+    if not gauges:
+        size = f"needle: {format_number(needle)} mm, " if needle else ""
+        why = f"# {MARK}: no gauge was found; this one is made up"
+        rows.append(f"  plain: {{{size}stitches: 22, rounds: 30}}  {why}")
+    return rows
+
+
+def _charts(pasted: Pasted) -> list[str]:
+    drawn = {chart.name: chart for chart in pasted.charts}
+    asked = dict.fromkeys(
+        record.name.lower()
+        for line in _lines(pasted)
+        for record in _records(line.sentences)
+        if isinstance(record, ChartWork | ChartPart)
+    )
+    missing = [name for name in asked if name not in drawn]
+    if not drawn and not missing:
+        return []
+    rows = ["", "charts:"]
+    for chart in drawn.values():
+        key = ", ".join(f"{_sign(sign)}: {value(meaning)}" for sign, meaning in chart.key)
+        rows += [f"  {value(chart.name)}:", f"    key: {{{key}}}"]
+        rows += [f"    repeat: {chart.repeat}"] if chart.repeat else []
+        rows += [f"    drawn: {chart.drawn}"] if chart.drawn else []
+        rows.append("    rows: |")
+        rows += [f"      {row}" for row in chart.rows]
+    for name in missing:
+        rows += [
+            f"  {value(name)}:  # {MARK}: the text draws no such chart; draw it, the bottom row worked first",
+            '    key: {".": k}',
+            "    rows: |",
+            "      .",
+        ]
+    return rows
+
+
+def _sign(sign: str) -> str:
+    escaped = sign.replace("\\", "\\\\").replace('"', '\\"')
+    return f'"{escaped}"'
+
+
+def _section(part: PagePart, gauges: Sequence[FoundGauge]) -> list[str]:
+    rows = [f"  - name: {value(part.name)}"]
+    gauge = _gauge_of(part, gauges)
+    rows += [f"    gauge: {value(gauge)}"] if gauge else []
+    rows.append("    work: |")
+    before = ""
+    for piece in part.pieces:
+        named = piece.front not in ("", "heading", before)
+        rows += [f"      {row}" for row in ([_named(piece.front)] if named else []) + _piece(piece)]
+        before = piece.front
+    return rows
+
+
+def _piece(piece: Piece) -> list[str]:
+    if piece.kind == "comment":
+        return [comment(piece.text)]
+    if piece.kind == "line":
+        return [piece.text]
+    why = f": {' '.join(writable(piece.why).split())}" if piece.why else "."
+    open_end = " …" if piece.text.endswith((",", ";", "-", "(", "[")) else ""
+    return [f"# {MARK} (row {piece.row} of the text){why}", f"Note: {piece.text}{open_end}"]
+
+
+def _gauge_of(part: PagePart, gauges: Sequence[FoundGauge]) -> str:
+    """Return the gauge of a section: the one named after its heading, or the one its name suggests."""
+    names = [gauge.name for gauge in gauges]
+    for name in names:
+        if re.search(rf"\b{re.escape(name)}\b", part.aside):
+            return name
+    if len(names) < 2:
+        return ""
+    ribs = [name for name in names if "rib" in name]
+    coloured = [name for name in names if _COLOURED.search(name)]
+    charted = any(
+        isinstance(record, ChartWork | ChartPart)
+        for piece in part.pieces
+        if piece.line is not None
+        for record in _records(piece.line.sentences)
+    )
+    if ribs and _RIBBED.search(part.name):
+        return ribs[0]
+    if coloured and charted:
+        return coloured[0]
+    return next((name for name in names if name not in ribs and name not in coloured), names[0])

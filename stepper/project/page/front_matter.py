@@ -1,0 +1,296 @@
+"""Tell what kind of front matter a sentence is: sizes, gauge, yarn, abbreviations. No I/O.
+
+Theory of operation. A row under a heading is of the heading's kind; under "Materials", and under no heading,
+the words and the form of the sentence decide. A sentence that holds an instruction is never front matter,
+except forms that say what something means: an abbreviation and its words, a gauge. What is neither prose nor
+one of these forms has no kind, so that the knitter is sent to it.
+"""
+
+from __future__ import annotations
+
+import re
+
+from stepper.project.grammar import abbreviations
+from stepper.project.page.front_values import YARN_WORDS
+from stepper.project.page.headings import Heading, is_clutter
+from stepper.project.page.orders import LONGEST, casts_on, has_row_head, holds_instruction, is_order
+
+KINDS = (
+    "title",
+    "sizes",
+    "finished measurements",
+    "gauge",
+    "needles",
+    "notions",
+    "yarn",
+    "materials",
+    "abbreviations",
+    "stitch patterns",
+    "notes of the designer",
+    "chart",
+    "page",
+    "copyright",
+    "heading",
+)
+"""Every kind of text that is not knitted. `page`: page numbers, running heads, addresses, rules. `heading`:
+the name of a part, which becomes the name of its section."""
+
+_HEADED = (
+    (r"finished\s+size|(?:finished|knitted|actual)?\s*(?:measurements?|dimensions?)|finished|ease"
+        r"|schematic", "finished measurements"),
+    (r"sizes?|sizing|to\s+fit", "sizes"),
+    (r"gauge|tension", "gauge"),
+    (r"needles?|hooks?", "needles"),
+    (r"notions|equipment|tools|haberdashery|extras", "notions"),
+    (r"yarns?|colou?rs?|shades?|wool", "yarn"),
+    (r"materials?|you(?:\s+will|.ll)?\s+need|what\s+you|supplies|requirements", "materials"),
+    (r"(?:special\s+)?abbreviations?|terms|glossary", "abbreviations"),
+    (r"special|techniques?|stitch\s+(?:guide|patterns?)|pattern\s+stitch|stitches", "stitch patterns"),
+    (r"charts?|chart\s+key|key|legend|symbols?", "chart"),
+    (r"copyright", "copyright"),
+)  # fmt: skip
+_SOFT = frozenset(
+    ("", "title", "sizes", "finished measurements", "needles", "notions", "yarn", "materials", "chart")
+)
+_KNOWN = (
+    rf"{abbreviations()}|k|p|sts?|st\s+st|g\s+st|gst|rs|ws|rep|beg|beginning|inc|dec|tog|pm|sm|rm|sl|sl\s+st"
+    r"|m1[lrp]?|psso|p2sso|tbl|rnds?|cont|foll|rem|alt|patt|cn|mc|cc\d?|bor|co|bo|dpns?|approx|wy[ib]f?|w&t"
+    r"|[ct]\d[fb]|m|ds|st\(s\)|rnd\(s\)|lh|rh|eor|nor|mk|kwise|pwise|meas|tw\d\w?|lp|rev\s+st\s+st"
+)
+_DEFINED = re.compile(rf"^\W*(?:{_KNOWN})\s*(?:[=:–—]|-(?=\s)|\s-\s)\s*\S", re.I)
+"""An abbreviation and what it means, anywhere."""
+_LISTED = re.compile(
+    r"^\W*(?!(?:row|rnd|round|rows|rnds|rounds)s?\b\W*\d)(?P<key>[^\s=:]{1,12}(?:\s(?:st|sts|st\s+st))?"
+    r"|[A-Za-z]{1,4}\s?&\s?[A-Za-z]{1,3})"
+    r"\s*(?:[=:–—]|-\s|\s)\s*(?P<words>\S.*)$",
+    re.I,
+)
+"""An abbreviation and its meaning in a list; the sign between them may have been lost in copying."""
+_SPELT_OUT = re.compile(
+    r"(?:knit|purl|bind|cast|repeat|increas|decreas|slip|place|contin|begin|make|making|remove|yarn|wrap)",
+    re.I,
+)
+"""How the meanings of the common abbreviations begin."""
+_NO_KEY = re.compile(
+    r"(?:rows?|rnds?|rounds?|next|cast|bind|join|work|knit|purl|repeat|continue|place|change|break"
+    r"|using|with|body|sleeves?|"
+    r"back|fronts?|brim|crown|cuff|hem|neck|neckband|collar|heel|foot|toe|leg|hand|thumb|band|yoke|rib"
+    r"|ribbing|border|edging|"
+    r"tip|note|nb|hint|important|all|every|slip|turn|make|pick|increase|decrease|then|begin|cont|hold"
+    r"|graft|divide)\.?$",
+    re.I,
+)
+_PAIRS = re.compile(r"^(?:\s*[A-Za-z0-9]{1,6}\.?\s*[,=:–-]\s*[^\d;*]+(?:;|\.?$))+\.?$")
+"""Abbreviations in a row of pairs: "K., knit; p., purl"."""
+_GAUGE = re.compile(
+    r"\d[\d.,/½¼¾ ]*(?:sts?|stitches)\b[^!?]*(?:\b(?:to|per|over|in|on|x|by|and|measure)\b|[=/x&×:,])[^!?]*\d"
+    r"|\d[\d./½¼¾ ]*(?:rows?|rnds?|rounds?)\b[^!?]*(?:=|\bto\b|\bper\b|\bover\b|/)[^!?]*\d"
+    r"|\b(?:gauge|tension|swatch)\b",
+    re.I,
+)
+_GAUGE_PART = re.compile(
+    r"^\W*(?:(?:sts|rows?|rnds)\W+)?[\d.½¼¾]+\s*(?:sts?|stitches|rows?|rnds?|rounds?)\b(?:\W+(?:and|&"
+    r"|by|x|=|per|to|over|in)\b.*)?\W*$"
+    r"|^\W*(?:=|over|to|per)?\s*[\d.½¼¾/]+\s*(?:cm|mm|in|inch(?:es)?|\"|″)\W",
+    re.I,
+)
+_HOW_KNITTED = re.compile(r"\b(?:knit(?:ted)?|work(?:ed)?)\s+(?:in|on|over|with|flat|using)\b", re.I)
+_NOT_IN_A_GAUGE = re.compile(
+    r"\*|\b[kp]\d|\b(?:cast|bind)\s+o|\buntil\b|\brep\b|k2tog|\bssk\b|\byo\b|\b(?:inc|dec)(?:reas\w+)?\b"
+    r"|\b(?:knit|purl|work|slip)\s+(?:\d|each|every|all)",
+    re.I,
+)
+_UNIT = r"(?:cms?|mm|in|ins|inch|inches|\"|″|”|')"
+_MEASURE = (
+    r"\b(?:chest|bust|waist|hips?|length|width|wide|long|circumference|diameter|depth|ease|around"
+    r"|height|high|tall|wingspan|armholes?|"
+    r"sleeve\s+(?:seam|length)|upper\s+arm|wrist|neck\s+(?:opening|width)|foot|head|measurements?"
+    r"|measures?|shoulder\s+width|arm|hand|"
+    r"across|deep)\b"
+)
+_MEASURED = re.compile(
+    rf"{_MEASURE}[^!?]{{0,400}}\d|\d[^!?]{{0,200}}{_UNIT}[^!?]{{0,200}}{_MEASURE}|^\W*(?:actual|finished)\b[^!?]*\d"
+    rf"|^[\d\s.,½¼¾/()\[\]:;–-]+{_UNIT}\W*$",
+    re.I,
+)
+_TABLE = re.compile(
+    rf"^(?:[^\W\d]+\W+){{0,5}}[\d\s.,½¼¾/()\[\]:;–-]*\d(?:\s*{_UNIT})?[\d\s.,½¼¾/()\[\]:;–-]*(?:{_UNIT})?\W*$"
+)
+_COLUMN = re.compile(rf"^\W*(?:[\w/]+\W+){{0,3}}{_MEASURE}\W*$", re.I)
+"""A measurement whose numbers are in the next row."""
+_SIZES = re.compile(
+    r"^\W*(?:(?:shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?"
+    r"|sizing)\b|\bto\s+fit\b|^\W*one\s+size\b|^(?:[\s,/(\[]*\b(?:\d?X{0,3}[SML]|\dX|small|medium|large"
+    r"|one\s+size)\b[\s,/)\]]*){2,}$",
+    re.I,
+)
+_LETTERED = re.compile(
+    r"^\W*(?:MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*(?!main\b"
+    r"|contrast)[A-Za-z][^\d]*(?:\(?\d+\s+(?:skein|ball|hank).*)?$"
+)
+_NEEDLES = re.compile(
+    r"\b(?:needles?|circulars?|dpns?|double[- ]pointed|crochet\s+hook|hook)\b|^\W*(?:US|UK)\s*\d+\b", re.I
+)
+_TOOL = re.compile(r"\W*(?:\d+\s*prs?|\d+\s*pairs?|US|size)\b", re.I)
+_NOTIONS = re.compile(
+    r"\b(?:markers?|holders?|tapestry|darning|scrap\s+yarn|waste\s+yarn|scissors|buttons?"
+    r"|cable\s+needle|row\s+counter|pins?|"
+    r"zip(?:per)?|ribbon|elastic|beads?|tape\s+measure|pom[- ]?pom)\b",
+    re.I,
+)
+_COPYRIGHT = re.compile(
+    r"©|\(c\)\s*(?:\d{4}|by)|\bcopyright\b|all\s+rights\s+reserved|\b(?:personal|private)\s+use\b"
+    r"|may\s+not\s+be\s+(?:sold|copied|reproduced)",
+    re.I,
+)
+_ADDRESS = re.compile(r"https?://|\bwww\.|\S{1,64}@\S{1,64}\.\S", re.I)
+_STITCH_PATTERN = re.compile(
+    r"\bmultiple\s+of\s+\d+|\b(?:pattern|stitch|rib)\s*\((?:worked|multiple|over)\b", re.I
+)
+_CHART = re.compile(r"^\W*(?:charts?|key|legend|schematics?|symbols?)\b|\bsee\s+(?:the\s+)?chart\b", re.I)
+_PROSE = re.compile(r"[^\W\d_]{3,}(?:['’][a-z]+)?")
+
+
+def kind_under(heading: Heading) -> str:
+    """Return the kind of the text under a heading of front matter."""
+    if "abbreviation" in heading.name:
+        return "abbreviations"
+    for words, kind in _HEADED:
+        if re.match(rf"(?:{words})\b", heading.name, re.I):
+            return kind
+    return "notes of the designer"
+
+
+def is_soft(context: str) -> bool:
+    """Return whether knitting may begin under a heading of this kind, without another heading."""
+    return context in _SOFT
+
+
+def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
+    """Return what kind of front matter a sentence is.
+
+    Args:
+        sentence: The sentence, or a row that does not end one.
+        context: Kind of the heading above it; empty if there is none.
+        apart: Whether an empty row separates it from the text of the heading.
+
+    Returns:
+        One of `KINDS`; empty if it holds an instruction, or nothing that can be named.
+    """
+    if len(sentence) > LONGEST:
+        return ""
+    if is_clutter(sentence) and not (context == "finished measurements" and re.fullmatch(r"\d+", sentence)):
+        return "copyright" if _COPYRIGHT.search(sentence) else "page"
+    if _means_something(sentence, context):
+        return "abbreviations" if context != "chart" else "chart"
+    if _is_gauge(sentence, context):
+        return "gauge" if context not in ("notes of the designer", "finished measurements") else context
+    if holds_instruction(sentence):
+        return ""
+    shown = _shown(sentence)
+    if context == "materials":
+        return shown if shown in ("yarn", "needles", "notions") else "" if _is_unnamed(sentence) else context
+    sized = context in ("sizes", "finished measurements")
+    if sized and not _SIZES.match(sentence) and (_TABLE.match(sentence) or _COLUMN.match(sentence)):
+        return "finished measurements"
+    if context and not (apart and shown):
+        if context == "sizes" and shown == "finished measurements":
+            return shown
+        idle = context == "gauge" and not re.search(r"\d", sentence)
+        if apart and (idle or (is_soft(context) and _is_sentence(sentence))):
+            return "notes of the designer"
+        return context if shown or sized or not _is_unnamed(sentence) else ""
+    return shown or ("" if _is_unnamed(sentence) else "notes of the designer")
+
+
+def _means_something(sentence: str, context: str) -> bool:
+    """Return whether a sentence is an abbreviation and its meaning."""
+    if has_row_head(sentence) or casts_on(sentence):
+        return False
+    if context == "yarn" or (context != "abbreviations" and _LETTERED.match(sentence)):
+        return False
+    if context != "abbreviations":
+        match = _DEFINED.match(sentence)
+        words = sentence[match.end() - 1 :] if match else ""
+        return bool(_PROSE.search(words)) and not _counts(sentence)
+    sentence = re.sub(r"^\W*(?:[a-z]+\s+)?abbreviations?\W+", "", sentence, flags=re.I)
+    if ";" in sentence and _PAIRS.match(sentence):
+        return True
+    match = _LISTED.match(sentence)
+    if match is None or _NO_KEY.match(match.group("key")) or match.group("key").endswith((",", ";", ".")):
+        return False
+    key, words = match.group("key"), match.group("words")
+    if not _PROSE.search(words) or _counts(words):
+        return False
+    signed = bool(re.match(r"\s*(?:[=:–—]|-\s)", sentence[match.end("key") :]))
+    named = bool(re.fullmatch(_KNOWN, key, re.I))
+    if not holds_instruction(sentence):
+        return True
+    return (signed and (named or key.upper() == key)) or (named and bool(_SPELT_OUT.match(words)))
+
+
+def _counts(words: str) -> bool:
+    """Return whether words count rows, stitches or repeats, as no meaning of an abbreviation does."""
+    return bool(
+        re.search(
+            r"\d+\s*(?:more\s+)?(?:rows?|rnds?|rounds?|times)\b|\brep(?:eat)?\s+(?:from|rows?|rnds?"
+            r"|rounds?)\b|\bto\s+(?:end|last|marker)\b"
+            r"|\b(?:cast|bind)\s+o\w+\s+\d|\d{2,}\s*(?:\([^)]*\)\s*)?(?:sts|stitches)\b",
+            words,
+            re.I,
+        )
+    )
+
+
+def _is_gauge(sentence: str, context: str) -> bool:
+    if has_row_head(sentence) or casts_on(sentence):
+        return False
+    if context == "gauge":
+        rest = re.sub(r"^\W*(?:gauge|tension)\W*", "", sentence, flags=re.I)
+        part = _GAUGE_PART.match(rest) and not re.match(r"\W*\d{3}", rest)
+        return bool((part or _GAUGE.search(sentence)) and not _orders(rest))
+    return bool(
+        _GAUGE.search(sentence)
+        and not _orders(sentence)
+        and re.search(rf"\d\s*{_UNIT}(?!\w)|\b(?:gauge|tension)\b", sentence, re.I)
+    )
+
+
+def _orders(sentence: str) -> bool:
+    """Return whether a sentence with a gauge in it also tells the knitter to do something."""
+    bare = _HOW_KNITTED.sub(" ", sentence)
+    return is_order(bare) or bool(_NOT_IN_A_GAUGE.search(bare))
+
+
+def _shown(sentence: str) -> str:
+    """Return the kind that the words of a sentence show by themselves; empty if none."""
+    for sign, kind in (
+        (_COPYRIGHT, "copyright"),
+        (_ADDRESS, "page"),
+        (_SIZES, "sizes"),
+        (_NOTIONS, "notions"),
+        (_STITCH_PATTERN, "stitch patterns"),
+        (_LETTERED, "yarn"),
+    ):
+        if sign.search(sentence):
+            return kind
+    if _is_sentence(sentence) and not re.search(r"\d", sentence):
+        return ""
+    if YARN_WORDS.search(sentence) and not _TOOL.match(sentence):
+        return "yarn"
+    for sign, kind in ((_NEEDLES, "needles"), (_MEASURED, "finished measurements"), (_CHART, "chart")):
+        if sign.search(sentence):
+            return kind
+    return ""
+
+
+def _is_sentence(text: str) -> bool:
+    """Return whether a text is a sentence of prose rather than an entry of a list."""
+    return len(_PROSE.findall(text)) >= 5 and text.rstrip().endswith((".", "!", "?", ","))
+
+
+def _is_unnamed(text: str) -> bool:
+    """Return whether a text is not prose: signs and numbers that no kind of front matter explains."""
+    words = _PROSE.findall(text)
+    letters = sum(len(word) for word in words)
+    return not words or letters * 2 < len("".join(text.split())) or bool(re.search(r"[*]\S|\d[kp]\b", text))

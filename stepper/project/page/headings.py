@@ -1,0 +1,168 @@
+"""Find the rows of a printed pattern that head a part, front matter or a chart. No I/O."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from stepper.project.page.orders import casts_on, holds_instruction
+
+_PART = re.compile(
+    r"\b(?:body|sleeves?|yoke|neck(?:band|line)?|collar|cuffs?|brim|crown|hat|band|thumbs?|hands?|palm"
+    r"|fingers?|"
+    r"heel(?:\s+flap)?|foot|feet|toes?|legs?|gusset|back|fronts?|hem|edg(?:e|ing)|border|rib(?:bing)?|"
+    r"button\s*bands?|buttonhole\s+band|hood|pockets?|shoulders?|raglan|cowl|shawl|scarf|mitten|mitt|sock|"
+    r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welt|centre|center|finishing|making\s+up|"
+    r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|section|panel|flap|placket|trim|ruffle|directions"
+    r"|instructions|pattern|set-?up|cast-?on|bind-?off|tab|lace|main)\b",
+    re.I,
+)
+"""Words that name a part of a garment, or the beginning of its instructions."""
+
+_OF_PARTS = re.compile(
+    r"(?:left|right|front|back|first|second|upper|lower|top|bottom|side|main|both|and|button|of|the|to"
+    r"|make|making|up|inner|outer)",
+    re.I,
+)
+"""Words that go with the name of a part."""
+_FRONT = re.compile(
+    r"^(?:(?:pattern|designer'?s?|general|important)\s+notes?|(?:finished|knitted"
+    r"|actual)\s+(?:measurements?|sizes?|dimensions?)|"
+    r"skill\s+level|level|special\s+(?:stitches|techniques|abbreviations?)|before\s+you\s+(?:begin"
+    r"|start)|dimensions|"
+    r"supplies(?:\s+needed)?|requirements|what\s+you(?:'ll|\s+will)?\s+need|haberdashery|glossary"
+    r"|legend|symbols?|inspiration|"
+    r"pattern\s+stitch(?:es)?|stitches\s+used|shoe\s+sizes?|"
+    r"(?:[a-z]+\s+(?:and|&)\s+)?abbreviations?(?:\s+used)?|materials?(?:\s+needed)?|measurements?"
+    r"|yarns?|needles?|notions|notes?|sizes?|"
+    r"sizing|gauge|tension|techniques?|equipment|tools|you(?:['’]ll|\s+will)\s+need"
+    r"|about(?:\s+the\s+pattern)?|"
+    r"construction|stitch\s+guide|stitch\s+patterns?|key|charts?|chart\s+key|schematic|copyright|difficulty|"
+    r"ease|colou?rs?|shades?|hints?|introduction|description|to\s+fit)\b",
+    re.I,
+)
+"""Words that head text that is not knitted: materials, gauge, abbreviations."""
+
+_CHART = re.compile(r"^chart\s+([A-Za-z0-9][\w-]*)\b(?!\s*,)(?P<rest>[^.]*)$", re.I)
+_CLUTTER = re.compile(
+    r"^(?:(?:page|p\.)\s*\d+(?:\s*(?:of|/)\s*\d+)?|\d{1,3}|\d+\s*/\s*\d+|-\s*\d+\s*-|https?://\S+|www\.\S+"
+    r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•\s]{3,})$",
+    re.I,
+)
+_STITCH_PATTERN = re.compile(
+    r"^[A-Z][\w' -]{0,40}\b(?:pattern|stitch|patt|st|rib|lace|cable|panel)\s*"
+    r"\((?:[a-z ]*\bmultiple\b|(?:worked\s+)?over\b|\d+\s*sts|any\b)[^)]*\)\s*:?$",
+    re.I,
+)
+"""The name of a stitch pattern with the stitches it needs: "Lace pattern (over 8 sts)"."""
+_NUMBERED = re.compile(
+    r"^(?:step|part|section)\s+(?:\d{1,2}|[IVX]{1,4}|one|two|three|four|five)\s*[:.–—-]\s*", re.I
+)
+_INLINE = re.compile(r"^([^\W\d_][^:]{1,40}?)\s*(?::|\.\s*[–—])\s*(\S.*)$")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Heading:
+    """A heading: what it heads, and its name."""
+
+    kind: str
+    """`part`, `front` or `chart`."""
+    name: str
+    """Name of the part or chart, or the heading's own word, in lower case."""
+    aside: str = ""
+    """Words in brackets after the name: `make 2`, or the name of a gauge."""
+    rest: str = ""
+    """The rest of the same row; it belongs to the content."""
+
+
+def is_clutter(row: str) -> bool:
+    """Return whether a row belongs to the page, not the pattern: a page number, an address, a rule."""
+    if not _CLUTTER.match(row.strip()):
+        return False
+    return not any(holds_instruction(sentence) for sentence in re.split(r"(?<=[.!?;])\s+", row))
+
+
+def heading_of(row: str) -> Heading | None:
+    """Return what a row heads; None if it is an ordinary row.
+
+    Args:
+        row: A row of the text, as copied.
+    """
+    plain = _undressed(row)
+    chart = _CHART.match(plain.rstrip(":"))
+    if chart and len(plain) <= 60:
+        return Heading(kind="chart", name=chart.group(1).lower(), rest=chart.group("rest").strip(" :"))
+    if _STITCH_PATTERN.match(plain):
+        return Heading(kind="front", name="stitch pattern")
+    front = _FRONT.match(plain)
+    if front and _heads_front(plain, front):
+        rest = plain[front.end() :].lstrip(" :.-–—=")
+        return Heading(kind="front", name=front.group().lower(), rest=rest)
+    return _part(plain)
+
+
+def _undressed(row: str) -> str:
+    """Strip the decoration from a heading: stars and rules, its number, letters set wide."""
+    plain = " ".join(row.split()).strip("*_#•~=|<>–— ")
+    if re.fullmatch(r"(?:[A-Z] ){3,}[A-Z]", plain):
+        plain = plain.replace(" ", "")
+    plain = _NUMBERED.sub("", plain)
+    return re.sub(r"^(?:\d{1,2}[.)]|[IVX]{1,4}\.|[A-H]\))\s+(?=[A-Z])", "", plain)
+
+
+def _heads_front(plain: str, front: re.Match[str]) -> bool:
+    after = plain[front.end() :]
+    if re.search(r"\bonly\b", after, re.I):
+        return False  # "Sizes S and M only:" is above lines of the pattern
+    if plain[:1].islower() and not re.match(r"\s*:", after):
+        return False  # the last word of a broken row: "needles"
+    if not after.strip() or re.match(r"\.?\s*[:=–—]|\s+-\s", after):
+        return not re.match(r"note\s*:", plain, re.I)  # "Note:" is a remark of the wording
+    return front.group().isupper() or (plain.lower().startswith("size") and bool(re.search(r"[(\[]", after)))
+
+
+def _part(plain: str) -> Heading | None:
+    aside = ""
+    bracket = re.search(r"\s*[(\[]([^()\[\]]*)[)\]]\s*:?$", plain)
+    bare = plain
+    if bracket:
+        aside, bare = bracket.group(1).strip().lower(), plain[: bracket.start()]
+    bare = bare.rstrip(": ").strip()
+    if bare.endswith(".") and _all_of_parts(bare[:-1]):
+        bare = bare[:-1]
+    words = bare.split()
+    sound = (
+        0 < len(words) <= 6
+        and len(bare) <= 48
+        and not re.search(r"[\d.,;*(\[=]", bare)
+        and bare[:1].isalpha()
+        and bool(_PART.search(bare))
+    )
+    if not sound:
+        return None
+    colon = plain.endswith(":")
+    shouted = bare.isupper()
+    titled = all(word[:1].isupper() or word in ("and", "of", "the", "for", "in") for word in words)
+    named = bare[:1].isupper() and _all_of_parts(bare)
+    if not (shouted or colon or titled or named):
+        return None
+    return Heading(kind="part", name=" ".join(bare.lower().split()), aside=aside)
+
+
+def _all_of_parts(words: str) -> bool:
+    """Return whether every word names a part or goes with the name of one."""
+    return all(_OF_PARTS.fullmatch(word) or _PART.fullmatch(word) for word in words.split())
+
+
+def inline_part(row: str) -> str:
+    """Return the part that a row begins with, as in "BODY: Cast on 80 sts."; empty if it names none.
+
+    A name not in capitals must be all words of parts, and be followed by casting on or picking up stitches.
+    """
+    match = _INLINE.match(" ".join(row.split()))
+    if match is None or re.search(r"[\d.,;*(\[]", match.group(1)):
+        return ""
+    words = match.group(1)
+    begins = _all_of_parts(words) and casts_on(match.group(2))
+    named = bool(_PART.search(words)) and (words.isupper() or begins)
+    return words.lower() if named else ""

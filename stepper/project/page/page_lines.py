@@ -1,0 +1,116 @@
+"""Read the rows of a printed page as lines of the pattern. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from stepper.project.draft import FileDraft
+from stepper.project.instructions import Line, Phrase
+from stepper.project.lines import read_rows
+from stepper.project.page.pieces import Piece, works
+from stepper.project.page.stops import ENDS, begins_row, goes_on, sentences_of, stands_in_stops
+from stepper.project.problems import Span
+from stepper.project.reading.wording import Words, reads
+
+_MOST_ROWS = 8
+"""Most rows of a page that one sentence may span."""
+_PLACE = Span(line=1, column=1)
+_STOPS = "full stops stand between the stitches of this row; it is not clear where each sentence ends."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PageLines:
+    """The rows of a page, and the words that its lines may use."""
+
+    rows: Sequence[str]
+    words: Words
+
+    def read(self, text: str) -> Line | None:
+        """Read a stretch of text as one line of the pattern; None if it is not one."""
+        if text.endswith((",", ";", "-", "(", "[")) or text.startswith("#"):
+            return None  # in the file such a row would take in the next one, or be a comment
+        if not reads(text):
+            return None
+        line = read_rows([(text, _PLACE)], self.words, FileDraft(text_lines=[])).line
+        if line is not None and stands_in_stops(text) and _phrases(line) > 1:
+            return None  # each would be worked as a separate round
+        return line
+
+    def is_worked(self, text: str) -> bool:
+        """Return whether a stretch of text reads as a line that works stitches."""
+        line = self.read(text)
+        return line is not None and works(line)
+
+    def goes_on(self, at: int) -> bool:
+        """Return whether the row after this one continues its sentence. `at`: a row, from 0."""
+        return at + 1 < len(self.rows) and goes_on(self.rows[at], self.rows[at + 1])
+
+    def run_on(self, at: int) -> int:
+        """Count the rows from this one to the end of its sentence."""
+        taken = 1
+        while self.goes_on(at + taken - 1) and taken < 4 * _MOST_ROWS:
+            taken += 1
+        return taken
+
+    def joined(self, at: int) -> tuple[int, Line | None]:
+        """Read a row together with those that continue it, as many as make a line.
+
+        Returns:
+            How many rows are taken, and the line; one row and None if no line begins here.
+        """
+        most = 1
+        while most < _MOST_ROWS and self.goes_on(at + most - 1):
+            most += 1
+        for taken in range(most, 0, -1):
+            if taken < most and stands_in_stops(" ".join(self.rows[at : at + most])):
+                break  # the row of stitches would be cut in two
+            line = self.read(" ".join(self.rows[at : at + taken]))
+            if line is not None:
+                return taken, line
+        return self._broken_anywhere(at)
+
+    def _broken_anywhere(self, at: int) -> tuple[int, Line | None]:
+        """Read a row that does not end its sentence together with those below it, however they begin."""
+        for taken in range(2, _MOST_ROWS + 1):
+            rows = self.rows[at : at + taken]
+            if len(rows) < taken or not all(rows) or rows[-2].endswith(ENDS) or begins_row(rows[-1]):
+                break
+            line = self.read(" ".join(rows))
+            if line is not None:
+                return taken, line
+        return 1, None
+
+    def by_sentence(self, text: str, row: int) -> list[Piece]:
+        """Split text that cannot be read as a whole into sentences; adjacent unreadable ones stay together.
+
+        Args:
+            text: The text.
+            row: Row of the page where it begins, from 1.
+        """
+        pieces: list[Piece] = []
+        sentences = sentences_of(text)
+        for sentence in sentences:
+            line = self.read(sentence) if len(sentences) > 1 else None
+            if line is not None:
+                pieces.append(Piece(kind="line", text=sentence, row=row, line=line))
+            elif pieces and pieces[-1].kind == "note":
+                last = pieces.pop()
+                pieces.append(Piece(kind="note", text=f"{last.text} {sentence}", row=row, why=last.why))
+            else:
+                pieces.append(Piece(kind="note", text=sentence, row=row, why=self.why(sentence)))
+        return pieces
+
+    def why(self, sentence: str) -> str:
+        """Return why a sentence is not read; empty if there is nothing to say."""
+        draft = FileDraft(text_lines=[])
+        read_rows([(sentence, _PLACE)], self.words, draft)
+        if not draft.problems:
+            return _STOPS if stands_in_stops(sentence) else ""
+        problem = draft.problems[0]
+        hint = problem.hint if problem.hint.startswith("Did you mean") else ""
+        return f"{problem.message} {hint}".strip()
+
+
+def _phrases(line: Line) -> int:
+    return sum(isinstance(sentence, Phrase) for sentence in line.sentences)

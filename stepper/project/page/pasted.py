@@ -1,0 +1,121 @@
+"""Cut the copied text of a printed pattern into the pieces of a project file. No I/O.
+
+Theory of operation. The text is cut into pieces, and every piece is written, in order: as a line of the
+pattern if the wording can be read, as a note with a mark if it cannot, as a comment if it is front matter of
+a kind that can be named (sizes, gauge, abbreviations, page numbers). The values found in the front matter are
+also written as keys. So nothing is dropped or passed over: the pieces, put together, are the text, each is on
+one row of the file, and whatever is not knitted says what it is.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from stepper.project.page.headings import heading_of, is_clutter
+from stepper.project.page.page_lines import PageLines
+from stepper.project.page.pieces import DrawnChart, PagePart, Piece
+from stepper.project.page.quoting import writable
+from stepper.project.page.size_rows import sizes_of
+from stepper.project.page.sorting import Sorter
+from stepper.project.reading.wording import Words
+
+MARK = "LOOK"
+"""The word that marks where the knitter has to look."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pasted:
+    """A text cut into pieces."""
+
+    title: str
+    sizes: tuple[str, ...]
+    """Their names, or as many numbers as the lists of the text have; empty if not sure."""
+    sizes_found: bool
+    sizes_doubt: str
+    """Why the sizes are not sure, as a sentence; empty if they are."""
+    front: tuple[Piece, ...]
+    """The pieces before the first section."""
+    parts: tuple[PagePart, ...]
+    charts: tuple[DrawnChart, ...]
+    text: str
+    """The front matter as running text, to glean values from."""
+    yarn_rows: tuple[str, ...]
+    """The rows that mention yarn."""
+
+    @property
+    def pieces(self) -> tuple[Piece, ...]:
+        """Every piece, in the order of the text."""
+        return (*self.front, *(piece for part in self.parts for piece in part.pieces))
+
+
+def take_apart(text: str) -> Pasted:
+    """Cut a copied text into its pieces.
+
+    Args:
+        text: The whole text, as copied.
+
+    Returns:
+        The pieces, with the title and sizes. Always: the pieces put together are the text, white space aside;
+        each is a line, a note, or front matter of a named kind.
+    """
+    rows = [" ".join(writable(row).split()) for row in text.splitlines()]
+    found = sizes_of(rows)
+    sorter = Sorter(lines=PageLines(rows=rows, words=Words(sizes=found.number)))
+    sorter.sort()
+    parts = _merged(sorter.parts)
+    pieces = [*sorter.front, *(piece for part in parts for piece in part.pieces)]
+    doubtful = [piece for piece in sorter.front if piece.kind == "note"]
+    told = [piece for piece in pieces if piece.kind == "comment" and piece.front not in ("heading", "page")]
+    return Pasted(
+        title=_title(rows),
+        sizes=found.names or tuple(str(number) for number in range(1, found.number + 1)),
+        sizes_found=bool(found.names),
+        sizes_doubt=found.doubt,
+        front=tuple(sorter.front),
+        parts=parts,
+        charts=tuple(chart for chart in sorter.charts if chart.rows and chart.key),
+        text=_running(sorted([*told, *doubtful], key=lambda piece: piece.row)),
+        yarn_rows=tuple(piece.text for piece in told if piece.front == "yarn"),
+    )
+
+
+def _running(pieces: Sequence[Piece]) -> str:
+    """Join pieces, with an empty row wherever the text has something else between them."""
+    rows: list[str] = []
+    last = 0
+    for piece in pieces:
+        rows += ["", piece.text] if piece.row > last + 1 else [piece.text]
+        last = piece.row
+    return "\n".join(rows)
+
+
+def _title(rows: Sequence[str]) -> str:
+    for row in rows:
+        heading = heading_of(row)
+        if row and len(row) <= 60 and not is_clutter(row) and (heading is None or heading.kind == "part"):
+            plain = re.sub(r"^(?:title|name|pattern)\s*:\s*", "", row.strip("*#_ "), flags=re.I)
+            return plain.rstrip(".:") or "Pasted pattern"
+        if row:
+            break
+    return "Pasted pattern"
+
+
+def _merged(parts: list[PagePart]) -> tuple[PagePart, ...]:
+    """Merge parts without any stitches into the part before them; number names that repeat."""
+    kept: list[PagePart] = []
+    for part in parts:
+        if kept and not part.is_worked:
+            kept[-1].pieces += part.pieces
+        elif part.pieces:
+            kept.append(part)
+    if len(kept) > 1 and not kept[0].is_worked:
+        kept[1].pieces[:0] = kept[0].pieces
+        del kept[0]
+    taken: dict[str, int] = {}
+    for part in kept:
+        taken[part.name] = taken.get(part.name, 0) + 1
+        if taken[part.name] > 1:
+            part.name = f"{part.name} {taken[part.name]}"
+    return tuple(kept)

@@ -1,0 +1,306 @@
+"""Sort each row of a printed page into a line, under a mark, or into front matter. No I/O.
+
+Theory of operation. The rows are read once. In front matter every sentence gets its kind
+(`stepper.project.page.front_matter`); one without a kind goes under a mark, so that no instruction is
+silently passed over. Knitting begins at the heading of a part with something to knit below it, or where
+stitches are cast on without a heading; from there on every row is a line of the pattern or goes under a mark.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+
+from stepper.project.page.front_matter import is_soft, kind_of, kind_under
+from stepper.project.page.front_pieces import front_pieces
+from stepper.project.page.headings import Heading, heading_of, inline_part, is_clutter
+from stepper.project.page.orders import casts_on, holds_instruction, is_order
+from stepper.project.page.page_lines import PageLines
+from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
+from stepper.project.page.stops import ENDS, is_broken_at, sentences_of
+
+_ASIDE = re.compile(r"(?:pattern\s+)?notes?$|hints?$|needles?$|gauge$|tension$", re.I)
+"""Headings that may come in the middle of a pattern without ending it."""
+_SUBHEAD = re.compile(
+    r"(?:(?:shape|shaping|divide|begin|separate|split)\b(?:\s+(?!and\b)[a-z]+){0,4}"
+    r"|(?:divide|separate|split)\s+for(?:\s+[a-z]+){1,5}):?$",
+    re.I,
+)
+"""Rows that say what follows is for, such as "Shape armholes"."""
+_WORKING = re.compile(
+    r"\b(?:rows?|rnds?|rounds?|sts?|stitches|working|knitting|even(?:ly)?|straight|with|as|rib|pattern"
+    r"|patt|until)\b",
+    re.I,
+)
+_HEAD_ORDERS = re.compile(
+    r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn|purl|slip|return|transfer"
+    r"|hold|break"
+    r"|change|increase|decrease|close)\b(?!-)"
+    r"|^(?:work|knit|make|begin|divide)\b.*\b(?:in|even|straight|until|for|with|rows?|rounds?|rnds?"
+    r"|stitches|sts"
+    r"|pattern|rib|other)\b|\bsame\b|\bas\s+(?:for|first|left|right|back|front|the|other)\b|\bto\s+match\b",
+    re.I,
+)
+"""Headings that name a part and also tell the knitter to do something."""
+_OFTEN = re.compile(
+    r"\b(?:make|work|knit)\s+(?:\d|two|three|four|both)\b|\b(?:\d+|two|both)\s+alike\b|\btwice\b", re.I
+)
+_OFTEN_WHY = "this part is knitted more than once, and stands here once."
+_SWATCH = re.compile(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
+_STITCH_STOP = re.compile(r"\b[kp]\.$", re.I)
+"""The full stop after an abbreviated stitch, as in "K. 132": at the end of a row it ends no sentence."""
+_PAGE_NUMBER = re.compile(
+    r"(?:(?<=\w)|^)\W*+\b(?:page\s*|p\.\s*)?\d+(?:\s*(?:of|/)\s*\d+)?\W*$|^\W*(?:page\s*)?\d+\W+", re.I
+)
+
+
+@dataclass(slots=True, kw_only=True)
+class Sorter:
+    """Reads the rows once and sorts each."""
+
+    lines: PageLines
+    front: list[Piece] = field(default_factory=list)
+    parts: list[PagePart] = field(default_factory=list)
+    charts: list[DrawnChart] = field(default_factory=list)
+    last_cast_on: int = -1
+    """Last row that casts on, from 0; -1 if none does."""
+    title: str = ""
+    """The row that names the garment; empty if none does."""
+    mode: str = "front"
+    """`front`, `work` or `chart`."""
+    context: str = ""
+    """Kind of the heading above the front matter; empty if there is none."""
+    begun: bool = False
+    """Whether that heading has any text below it yet."""
+    apart: bool = False
+    """Whether an empty row separates that text from what comes next."""
+
+    def sort(self) -> None:
+        """Sort all rows."""
+        rows = self.lines.rows
+        casting = (at for at in range(len(rows) - 1, -1, -1) if any(map(casts_on, sentences_of(rows[at]))))
+        self.last_cast_on = next(casting, -1)
+        at = 0
+        while at < len(rows):
+            if self.lines.rows[at]:
+                at = self._take(at)
+            else:
+                self.apart = self.begun
+                at += 1
+
+    @property
+    def pieces(self) -> list[Piece]:
+        """The pieces of the current part, or those before the first part."""
+        return self.parts[-1].pieces if self.parts else self.front
+
+    def _take(self, at: int) -> int:
+        """Sort a row, with those that continue it; return the next row."""
+        row = self.lines.rows[at]
+        heading = None if is_clutter(row) and self.mode != "chart" else heading_of(row)
+        if self._is_title(at, heading):
+            self.title = row
+            self._comment(row, at, "title")
+        elif heading is not None and self._is_heading(heading, at):
+            return self._head(heading, at)
+        elif self.mode == "chart" and self.charts[-1].take(row):
+            self._comment(row, at, "chart")
+        elif self._is_of_the_page(at):
+            self._comment(row, at, kind_of(row) if is_clutter(row) else "page")
+        else:
+            if self.mode == "chart":
+                self.mode = "work" if self.parts else "front"
+            return self._content(at) if self.mode == "work" else self._front(at)
+        return at + 1
+
+    # --- headings ---
+
+    def _is_title(self, at: int, heading: Heading | None) -> bool:
+        """Return whether a row is the first of the text and names the garment."""
+        row = self.lines.rows[at]
+        if any(self.lines.rows[:at]) or is_clutter(row):
+            return False
+        if heading is None:
+            named = kind_of(row) in ("notes of the designer", "yarn", "finished measurements")
+            short = len(row) <= 60 and not row.endswith(".") and not re.search(r"\d", row)
+            below = self.lines.rows[at + 1] if at + 1 < len(self.lines.rows) else ""
+            return named and short and not holds_instruction(f"{row} {below}")
+        below = next((row for row in self.lines.rows[at + 1 :] if row), "")
+        begins = below and heading_of(below) is None and self._begins_in(below)
+        return heading.kind == "part" and not begins and not _HEAD_ORDERS.search(heading.name)
+
+    def _begins_in(self, row: str) -> bool:
+        """Return whether knitting begins in a row."""
+        return self.lines.is_worked(row) or any(
+            self.lines.is_worked(sentence) or (holds_instruction(sentence) and not kind_of(sentence))
+            for sentence in sentences_of(row)
+        )
+
+    def _is_heading(self, heading: Heading, at: int) -> bool:
+        """Return whether a row that looks like a heading is one, and not a line of the pattern."""
+        row = self.lines.rows[at]
+        if heading.kind == "chart":
+            below = next((row for row in self.lines.rows[at + 1 :] if row), "")
+            return has_key(below)
+        if heading.kind == "front":
+            return self.mode != "work" or not heading.rest or bool(kind_of(row, kind_under(heading)))
+        return not self.lines.is_worked(row)
+
+    def _head(self, heading: Heading, at: int) -> int:
+        row = self.lines.rows[at]
+        if heading.kind == "front":
+            return self._head_front(heading, at)
+        if heading.kind == "chart":
+            self.charts.append(DrawnChart(name=heading.name))
+            self.mode = "chart"
+            self._comment(row, at, "chart")
+            return at + 1
+        if self.parts or self._work_follows(at + 1):
+            self._open(heading.name, heading.aside)
+        else:
+            self.mode, self.context = "front", ""
+        often = bool(_OFTEN.search(heading.aside))
+        if often or _HEAD_ORDERS.search(heading.name):
+            why = _OFTEN_WHY if often else self.lines.why(row)
+            self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=why))
+        else:
+            self._comment(row, at, "heading")
+        return at + 1
+
+    def _head_front(self, heading: Heading, at: int) -> int:
+        """Take a heading of front matter, with the rest of its row."""
+        kind = kind_under(heading)
+        if not (self.mode == "work" and _ASIDE.match(heading.name)):
+            self.mode, self.context, self.begun, self.apart = "front", kind, False, False
+        if not heading.rest:
+            self._comment(self.lines.rows[at], at, kind)
+            return at + 1
+        taken = self._paragraph(at)
+        self._name(" ".join(self.lines.rows[at : at + taken]), at, taken, kind)
+        return at + taken
+
+    def _open(self, name: str, aside: str = "") -> None:
+        self.parts.append(PagePart(name=name, aside=aside))
+        self.mode, self.context = "work", ""
+
+    def _work_follows(self, at: int) -> bool:
+        """Return whether the rows up to the next heading hold anything to knit."""
+        rows = self.lines.rows
+        while at < len(rows) and (not rows[at] or heading_of(rows[at]) is None):
+            if not rows[at]:
+                at += 1
+                continue
+            taken, _ = self.lines.joined(at)
+            if self._begins_in(" ".join(rows[at : at + taken])):
+                return True
+            at += taken
+        return False
+
+    # --- front matter ---
+
+    def _is_of_the_page(self, at: int) -> bool:
+        """Return whether a row is a page number, an address, a rule, or the title printed again."""
+        row = self.lines.rows[at]
+        if is_clutter(row):
+            broken = at > 0 and is_broken_at(self.lines.rows[at - 1]) and row.isdigit()
+            measured = self.mode == "front" and self.context == "finished measurements" and row.isdigit()
+            return not (broken and self.mode == "work") and not measured
+        return bool(self.title) and _PAGE_NUMBER.sub("", row).lower() == self.title.lower()
+
+    def _comment(self, row: str, at: int, kind: str) -> None:
+        self.pieces.append(Piece(kind="comment", text=row, row=at + 1, front=kind))
+        self.begun = self.begun or (self.mode == "front" and heading_of(row) is None)
+
+    def _paragraph(self, at: int) -> int:
+        """Count the rows of a paragraph of front matter; entries of a list are separate."""
+        most, rows = self.lines.run_on(at), self.lines.rows
+        for taken in range(1, most):
+            row, below = rows[at + taken - 1], rows[at + taken]
+            entry = below[0].isdigit() or kind_of(below, self.context) == "abbreviations"
+            if not entry or is_broken_at(row) or row.endswith("="):
+                continue
+            before = sentences_of(" ".join(rows[at : at + taken]))
+            kinds = [kind_of(sentence, self.context) for sentence in before]
+            following = kind_of(below, self.context)
+            ended = kinds[-1] == "gauge" and not following  # a count below a gauge is not part of it
+            if all(kinds) and (ended or following not in ("", "notes of the designer")):
+                return taken
+        return most
+
+    def _front(self, at: int) -> int:
+        """Take a paragraph of front matter, up to where knitting begins in it; return the next row."""
+        taken = self._paragraph(at)
+        text = " ".join(self.lines.rows[at : at + taken])
+        part = inline_part(text)
+        if part and self._begins_in(text):
+            self._open(part)
+            return at
+        sentences = sentences_of(text)
+        begun = (number for number, each in enumerate(sentences) if self._begins(each, at + taken))
+        opening = next(begun, None)
+        if opening is None:
+            self._name(text, at, taken, self.context)
+            return at + taken
+        if opening:
+            self._name(" ".join(sentences[:opening]), at, taken, self.context)
+        if not self.parts:
+            self._open("beginning")
+        self.mode = "work"
+        if not opening:
+            return at
+        self.pieces.extend(self.lines.by_sentence(" ".join(sentences[opening:]), at + 1))
+        return at + taken
+
+    def _begins(self, sentence: str, after: int) -> bool:
+        """Return whether knitting begins, or goes on, at a sentence in the front matter."""
+        if kind_of(sentence, self.context, apart=self.apart):
+            return False
+        worked = self.lines.is_worked(sentence)
+        casts = casts_on(sentence) or (worked and bool(re.search(r"\b(?:cast\s+on|co)\s+\d", sentence, re.I)))
+        free = is_soft(self.context) or self.apart
+        if casts:
+            return (free or worked) and not (self.context == "gauge" and _SWATCH.search(sentence))
+        if not free or self.context in ("stitch patterns", "abbreviations"):
+            return False
+        if self.parts:
+            return holds_instruction(sentence)
+        return after > self.last_cast_on and (worked or is_order(sentence))
+
+    def _name(self, text: str, at: int, taken: int, context: str) -> None:
+        """Sort a paragraph of front matter by kind; put what has none under a mark."""
+        sentences = sentences_of(text)
+        kinds = [kind_of(sentence, context, apart=self.apart) for sentence in sentences]
+        if self._is_unended(at) and (kinds[0] == "notes of the designer" or not text[0].isupper()):
+            kinds[0] = ""
+        self.begun = True
+        rows = self.lines.rows[at : at + taken]
+        self.pieces.extend(front_pieces(sentences, kinds, rows, at + 1))
+
+    def _is_unended(self, at: int) -> bool:
+        """Return whether the row above is under a mark, and its sentence is unfinished."""
+        above = self.lines.rows[at - 1] if at else ""
+        last = self.pieces[-1] if above and self.pieces else None
+        if last is None or last.kind != "note":
+            return False
+        return last.text.endswith(above) and (not above.endswith(ENDS) or bool(_STITCH_STOP.search(above)))
+
+    # --- the pattern ---
+
+    def _content(self, at: int) -> int:
+        """Take a row of the pattern, with those that continue it; return the next row."""
+        row = self.lines.rows[at]
+        part = inline_part(row)
+        fresh = not self.parts or self.parts[-1].name != part or bool(self.pieces)
+        if part and fresh and (self.lines.joined(at)[1] is not None or self._begins_in(row)):
+            self._open(part)
+        taken, line = self.lines.joined(at)
+        if line is None and _SUBHEAD.match(row) and not _WORKING.search(row):
+            self._comment(row, at, "heading")
+            return at + 1
+        text = " ".join(self.lines.rows[at : at + taken])
+        if line is not None:
+            self.pieces.append(Piece(kind="line", text=text, row=at + 1, line=line))
+            return at + taken
+        taken = self.lines.run_on(at)
+        text = " ".join(self.lines.rows[at : at + taken])
+        self.pieces.extend(self.lines.by_sentence(text, at + 1))
+        return at + taken

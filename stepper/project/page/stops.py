@@ -1,0 +1,91 @@
+"""Find where a sentence of a printed page ends, and which rows it spans. No I/O.
+
+A full stop does not always end a sentence: old-style pages put one after every stitch ("1st rnd: *P3. C4B.
+K6. Rep from * around."), and abbreviations end in one.
+"""
+
+from __future__ import annotations
+
+import re
+from itertools import pairwise
+
+from stepper.project.page.headings import heading_of, is_clutter
+from stepper.project.page.orders import has_row_head, is_fragment
+
+ENDS = (".", ":", "!", "?")
+"""Signs that end a sentence at the end of a row."""
+_SENTENCE = re.compile(
+    r"(?<=[.!?])(?<!\bSt\.)(?<!\bNo\.)(?<!\bapprox\.)(?<!\be\.g\.)(?<!\bi\.e\.)\s+"
+    r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)\b)"
+)
+_GOES_ON = re.compile(
+    r"[,;(\[&/+-]$|\b(?:and|or|to|the|of|for|until|every|from|with|an?|at|last|ending|repeating|k|p|rep)$"
+    r"|\bin$(?<![\d)\]½¼¾]in)(?<![\d)\]½¼¾] in)",
+    re.I,
+)
+_BEGINS_ANEW = re.compile(r"^(?:[*(\[]?[A-Z]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)|[-•*]\s)")
+_NUMBER_OF_ROW = re.compile(
+    r"^\W*(?:r|rd|rnd|row|round)?\.?\s*\d{1,3}(?:st|nd|rd|th)?(?:\s+(?:row|rnd|round))?\.$", re.I
+)
+"""The number of a row followed by a full stop: "R1. Knit", "1st row. P"."""
+_REPEATS = re.compile(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
+
+
+def sentences_of(text: str) -> list[str]:
+    """Split a text into its sentences.
+
+    Returns:
+        The sentences. Always: joined, they are the text, white space aside; a row of single stitches with
+        full stops between them is one sentence.
+    """
+    made: list[str] = []
+    last = ""
+    for part in _SENTENCE.split(text):
+        if made and (_goes_with(last, part) or _NUMBER_OF_ROW.match(last)):
+            made[-1] += f" {part}"
+        else:
+            made.append(part)
+        last = part
+    return made
+
+
+def _goes_with(last: str, part: str) -> bool:
+    """Return whether the text after a full stop belongs to the same row of stitches."""
+    if has_row_head(part) or not is_fragment(last):
+        return False
+    return is_fragment(part) or bool(_REPEATS.match(part))
+
+
+def stands_in_stops(text: str) -> bool:
+    """Return whether full stops separate the stitches of one row: "*P3. C4B. K6. Rep from *"."""
+    parts = _SENTENCE.split(text)
+    return any(_goes_with(last, part) for last, part in pairwise(parts))
+
+
+def goes_on(row: str, following: str) -> bool:
+    """Return whether a sentence goes on from a row of the page into the one below."""
+    if not following or heading_of(following) is not None or is_clutter(following):
+        return False
+    if _GOES_ON.search(row):
+        return True
+    if begins_row(following):
+        return False
+    if row.endswith(ENDS):
+        return _stops_go_on(row, following)
+    return not _BEGINS_ANEW.match(following)
+
+
+def _stops_go_on(row: str, following: str) -> bool:
+    parts = _SENTENCE.split(row)
+    styled = stands_in_stops(row) or has_row_head(parts[-1]) or parts[-1].lstrip("([ ").startswith("*")
+    return styled and row.endswith(".") and _goes_with(parts[-1], _SENTENCE.split(following)[0])
+
+
+def begins_row(row: str) -> bool:
+    """Return whether a row of the page begins with a head and its colon: "Row 1 (RS): "."""
+    return has_row_head(row) and bool(re.match(r"[^.;]{1,48}:", row))
+
+
+def is_broken_at(row: str) -> bool:
+    """Return whether the last word of a row cannot end its sentence."""
+    return bool(_GOES_ON.search(row))

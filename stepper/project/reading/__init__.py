@@ -1,0 +1,1 @@
+"""A line of the pattern, read into instructions."""

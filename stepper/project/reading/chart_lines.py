@@ -1,0 +1,76 @@
+"""Turn the parts of a parsed line that number rounds or work a chart into records."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+from typing import Any
+
+from lark import Token, Tree
+
+from stepper.project.duration import Times
+from stepper.project.instructions import ChartWork
+from stepper.project.reading.occasions import type_of
+from stepper.project.reading.part_references import PartBuilder
+from stepper.project.stitchwork import Numbers
+
+
+@dataclass(slots=True, kw_only=True)
+class ChartBuilder(PartBuilder):
+    """Builds the records of lines that work rounds by their numbers, from a chart or as written above."""
+
+    def _span(self, tree: Tree[Token]) -> tuple[int, ...]:
+        found: list[int] = []
+        for piece in tree.find_data("piece"):
+            found.extend(self._piece(piece))
+        return tuple(sorted(set(found)))
+
+    def _piece(self, piece: Tree[Token]) -> range:
+        ends = [self._numbers(token).values[0] for token in piece.children if isinstance(token, Token)]
+        first, last = ends[0], ends[-1]
+        if last < first or last - first > 999:
+            self.problems.append(
+                self._tree_place(piece).problem(f"rounds {first}-{last} do not run upwards.")
+            )
+            return range(first, first + 1)
+        return range(first, last + 1)
+
+    def _do_chart(self, tree: Any) -> ChartWork:
+        chart, round_, piece, repeats = (*tree.children, None, None, None)[:4]
+        return self._chart(tree, chart, piece if round_ is not None else None, repeats)
+
+    def _do_chart_rounds(self, tree: Any) -> ChartWork:
+        _, span, chart, repeats = tree.children
+        made = self._chart(tree, chart, None, repeats)
+        numbers = self._span(span)
+        if numbers != tuple(range(numbers[0], numbers[-1] + 1)):
+            told = "rounds of a chart are read from one to another, with none left out between."
+            self.problems.append(made.place.problem(told, "Write each round by itself."))
+        return replace(made, first=numbers[0], last=numbers[-1])
+
+    def _do_chart_all(self, tree: Any) -> ChartWork:
+        """Read "work all 6 rnds of chart B", to check how many the chart has."""
+        number, chart = (child for child in tree.children if type_of(child) in ("NUMBERS", "CHART"))
+        return replace(self._chart(tree, chart, None, tree.children[-1]), rounds=self._numbers(number))
+
+    def _do_chart_done(self, tree: Any) -> ChartWork:
+        """Read "continue chart wave until all 4 rnds are complete": the rounds that remain."""
+        chart, until = tree.children
+        made = replace(self._chart(tree, chart, None, None), following=True, whole=True)
+        number = re.search(r"\d+", str(until))
+        if number is None:
+            return made
+        return replace(made, rounds=Numbers((int(number.group()),), self._place(until)))
+
+    def _chart(self, tree: Any, chart: Token, piece: Any, repeats: Any) -> ChartWork:
+        following = str(chart).lower().startswith("next")
+        name = re.sub(r"^(next\s+round\s+of\s+)?(the\s+)?chart\s+", "", str(chart), flags=re.I)
+        span = self._piece(piece) if piece is not None else None
+        duration = self._repeats(repeats) if repeats is not None else None
+        if isinstance(duration, Times) and duration.total:
+            problem = "a chart is worked so many times from here on; times in all are not counted for it."
+            self.problems.append(self._place(chart).problem(problem, "Write how often it is worked now."))
+        times = duration.number if isinstance(duration, Times) else None
+        lasts = None if isinstance(duration, Times) else duration
+        first, last = (span[0], span[-1]) if span else (None, None)
+        return ChartWork(name, first, last, times, self._place(chart), lasts, following)

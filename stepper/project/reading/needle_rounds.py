@@ -1,0 +1,116 @@
+"""Turn rounds written needle by needle, and stitches divided over needles, into instruction records."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+from typing import Any
+
+from stepper.project.instructions import Assumed, Count, Phrase, Sentence
+from stepper.project.laying_out import MoveOver, OverNeedles
+from stepper.project.reading.edges import EdgeBuilder
+from stepper.project.reading.occasions import type_of
+from stepper.project.stitchwork import Element, Mark, Numbers, Until, Work
+
+
+@dataclass(slots=True, kw_only=True)
+class NeedleBuilder(EdgeBuilder):
+    """Builds the records of rounds written needle by needle."""
+
+    def _do_divided_evenly(self, tree: Any) -> OverNeedles:
+        return OverNeedles(self._numbers(tree.children[0]), (), self._tree_place(tree))
+
+    def _do_divided_each(self, tree: Any) -> OverNeedles:
+        return OverNeedles(None, (self._numbers(tree.children[0]),), self._tree_place(tree))
+
+    def _do_divided_as(self, tree: Any) -> OverNeedles:
+        place = self._tree_place(tree)
+        parts = list(tree.find_data("each_needle"))
+        named = [_needles_in(str(part.children[1]))[0] for part in parts]
+        if named != list(range(1, len(parts) + 1)):
+            told = "the needles are numbered from 1, in the order of the round."
+            self.problems.append(place.problem(told))
+        counts = tuple(self._numbers(part.children[0]) for part in parts)
+        return OverNeedles(self._numbers(tree.children[0]), counts, place)
+
+    def _do_moved(self, tree: Any) -> MoveOver:
+        source, to = _needles_in(str(tree.children[1]))
+        return MoveOver(self._numbers(tree.children[0]), source, to, self._tree_place(tree))
+
+    def _do_needled(self, tree: Any) -> list[Sentence]:
+        place = self._tree_place(tree)
+        parts: dict[int, tuple[Element, ...]] = {}
+        places = {}
+        for part in tree.find_data("needle_part"):
+            head = part.children[0]
+            for number in _needles_in(str(head)) or [0]:
+                if number in parts:
+                    told = f"needle {number} is worked twice in one round."
+                    self.problems.append(self._place(head).problem(told))
+                parts[number] = self._inside(part.children[1])
+                places[number] = self._place(head)
+        elements: list[Element] = []
+        for number in sorted(parts):
+            elements.append(Mark("needle", str(number) if number else "each", places[number]))
+            elements.extend(parts[number])
+        last = tree.children[-1]
+        count = [self._do_count(last)] if last is not None and last.data == "tail" else []
+        return [Phrase(tuple(elements), place), *count]
+
+    def _do_count(self, tree: Any) -> Count:
+        raise NotImplementedError
+
+    def _do_needle_ends(self, tree: Any) -> Phrase:
+        """Write out a round with changes at the ends of needles: `Dec at end of needles 1 and 3`."""
+        place = self._tree_place(tree)
+        words = [str(token).lower() for token in tree.children if type_of(token) == "AT_NEEDLE_ENDS"]
+        ends = {number for each in words if re.search(r"\bend\b", each) for number in _needles_in(each)}
+        begs = {number for each in words if not re.search(r"\bend\b", each) for number in _needles_in(each)}
+        less = str(tree.children[0]).lower().startswith("dec")
+        one = Numbers((1,), place)
+        elements: list[Element] = []
+        for number in range(1, max(ends | begs) + 1):
+            elements.append(Mark("needle", str(number), place))
+            if number in begs:
+                elements += [Work("k", one, None, place), Work("ssk" if less else "m1l", one, None, place)]
+            if number in ends:
+                short = Numbers((3 if less else 1,), place)
+                elements.append(Until("k", "last", short, None, place))
+                elements += [Work("k2tog" if less else "m1r", one, None, place), Work("k", one, None, place)]
+            else:
+                elements.append(Until("k", "end", None, None, place))
+        elements += [Mark("needle", "rest", place), Until("k", "end", None, None, place)]
+        how = "ssk at the beginning, k2tog at the end" if less else "m1l at the beginning, m1r at the end"
+        told = f"one stitch in from the end of the needle is taken, with {how}."
+        self.assumed.append(Assumed(told, place))
+        return Phrase(tuple(elements), place)
+
+
+def joined_needles(before: Sentence | None, sentence: Sentence) -> Phrase | None:
+    """Join two sentences of one round written needle by needle; None if they are not that."""
+    if not (isinstance(before, Phrase) and isinstance(sentence, Phrase)):
+        return None
+    one, other = _parts(before.elements), _parts(sentence.elements)
+    if not one or not other or one.keys() & other.keys():
+        return None
+    parts = one | other
+    elements = tuple(element for number in sorted(parts) for element in parts[number])
+    return replace(before, elements=elements)
+
+
+def _parts(elements: tuple[Element, ...]) -> dict[int, list[Element]]:
+    """Return the elements of each needle, its mark included; empty if not written needle by needle."""
+    parts: dict[int, list[Element]] = {}
+    for element in elements:
+        if isinstance(element, Mark) and element.stitch == "needle" and element.name.isdigit():
+            parts[int(element.name)] = []
+        elif not parts:
+            return {}
+        parts[max(parts, key=list(parts).index)].append(element)
+    return parts
+
+
+def _needles_in(words: str) -> list[int]:
+    """Return the numbers of the needles that words name; empty for "each needle"."""
+    return [int(number) for number in re.findall(r"\d+", words)]
+

@@ -1,0 +1,210 @@
+"""Turn how long, how often and on which rows something is worked into instruction records."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+from typing import Any
+
+from lark import Token
+
+from stepper.project.duration import (
+    Duration,
+    Rounds,
+    Times,
+    UntilBetween,
+    UntilCount,
+    UntilLength,
+    UntilLike,
+    UntilRows,
+)
+from stepper.project.instructions import Assumed, Leg
+from stepper.project.reading.elements import ElementBuilder
+from stepper.project.stitchwork import Numbers
+
+_NTHS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+_LEGS = ("leg", "leg_each", "leg_side", "leg_other_side", "leg_length")
+
+
+@dataclass(slots=True, kw_only=True)
+class OccasionBuilder(ElementBuilder):
+    """Builds the records of durations and intervals."""
+
+    # --- how long ---
+
+    def _until(self, tree: Any) -> Duration:
+        if tree.data == "for_rounds":
+            number, more, _ = tree.children
+            return Rounds(self._numbers(number), more is not None)
+        if tree.data == "until_rounds":
+            return self.in_all(tree)
+        if tree.data == "until_between":
+            sections = tree.children[1]
+            if not re.match(r"between\b.*\b(?:markers|ms)$", str(sections), re.I):
+                self.problems.append(self._place(sections).problem("only two markers are counted between."))
+            self.said.extend([str(sections)] if len(str(sections).split()) > 2 else [])
+            return UntilBetween(self._numbers(tree.children[0]))
+        if tree.data == "until_unwrapped":
+            return UntilBetween(self._numbers(tree.children[0]), wraps=True)
+        if tree.data == "until_rows":
+            whole = str(tree.children[2]).lower() == "altogether"
+            return UntilRows(self._numbers(tree.children[0]), whole)
+        if tree.data == "until_count":
+            return UntilCount(self._numbers(tree.children[0]))
+        if tree.data == "for_length":
+            length, blocked, ending = tree.children
+            return UntilLength(
+                self._length(length), False, "here", blocked is not None, *self._ending(ending)
+            )
+        if tree.data == "until_like":
+            return self._like(tree.children[0])
+        length, from_, blocked, ending = tree.children[-4:]
+        start = "beg armhole" if tree.data == "until_part" and from_ is None else self._start(from_)
+        return UntilLength(self._length(length), True, start, blocked is not None, *self._ending(ending))
+
+    def _like(self, token: Token) -> UntilLike:
+        """Read the part that a piece is measured against, and where in it: `same as back to armhole`."""
+        words = " ".join(str(token).lower().split())
+        measured = re.search(r"(?:\bas|matches)\s+(?:the\s+)?(.+?)\s+(?:up\s+)?to\s+(.+)$", words)
+        part, upto = measured.groups() if measured else ("", "")
+        upto = re.sub(r"^(?:the\s+)?(?:(?:beg|beginning|start)\s+of\s+(?:the\s+)?)?|\s+shapings?$", "", upto)
+        return UntilLike(part, upto, self._place(token))
+
+    def in_all(self, tree: Any) -> Rounds:
+        """Read "5 rounds in total"; report a word there that counts something else."""
+        tail = next(child for child in tree.children if type_of(child) == "COUNT_TAIL")
+        if not re.match(r"in\s+(?:all|total)|total", str(tail), re.I):
+            self.problems.append(self._place(tail).problem(f'"{tail}" is not understood of rounds.'))
+        number = next(child for child in tree.children if type_of(child) == "NUMBERS")
+        return Rounds(self._numbers(number), False, True)
+
+    def _ending(self, tree: Any) -> tuple[int | None, str]:
+        """Return the round and the side that the words say to end with."""
+        if tree is None:
+            return None, ""
+        if tree.data == "ending_round":
+            return self._numbers(tree.children[1]).values[0], ""
+        if tree.data == "ending_worked":
+            return None, str(tree.children[0]).lower()[0]
+        return None, side_of(str(tree.children[0]))
+
+    def _start(self, from_: Any) -> str:
+        """Return where a length is measured from: `section`, `cast-on` or `divide`; report any other."""
+        if from_ is None:
+            return "section"
+        token = from_.children[0]
+        word = re.sub(r"^from\s+(the\s+)?", "", str(token).lower())
+        stretch = re.match(r"(end|top|beg|start)\w*\s+of\s+(?:the\s+)?(.+)$", word)
+        if stretch is not None:
+            return f"{'end' if stretch.group(1) in ('end', 'top') else 'beg'} {stretch.group(2)}"
+        if re.match(r"cast|beg|commencement$", word):
+            return "cast-on"
+        if word in ("underarm", "divide", "division") or word.startswith("divid"):
+            return "divide"
+        if re.match(r"mark|colou?red", word):
+            return "marked"
+        if word.startswith("pick"):
+            return "picked up"
+        place = self._place(token)
+        if word != "start":
+            self.problems.append(
+                place.problem(
+                    f'how far the piece has come "{token}" is not known.',
+                    'Measure from the cast-on edge, or write "for" and the length worked from here.',
+                )
+            )
+        self.assumed.append(Assumed(f'"{token}" is measured from the beginning of this section.', place))
+        return "section"
+
+    def _repeats(self, tree: Any) -> Duration:
+        place = self._tree_place(tree)
+        if tree.data == "n_times":
+            return Times(self._numbers(tree.children[0]), any(tree.children[1:]))
+        if tree.data == "n_total":
+            return Times(self._numbers(tree.children[0]), False, True)
+        if tree.data == "twice":
+            word = str(tree.children[0]).lower()
+            return Times(Numbers((2 if word == "twice" else 1,), place), tree.children[1] is not None)
+        if tree.data == "repeats":
+            return self._until(tree.children[0])
+        return self._until(tree)
+
+    # --- on which rows ---
+
+    def when(self, tree: Any) -> tuple[Numbers | None, tuple[Leg, ...]]:
+        """Read on which rows something is worked.
+
+        Returns:
+            The extra row on which it is worked, counted from here, if the words have one (`next and every
+            4th row`), and the intervals.
+        """
+        place = self._tree_place(tree)
+        legs = tuple(self.leg(child) for child in tree.iter_subtrees_topdown() if child.data in _LEGS)
+        if tree.data in ("when_next_and", "when_nth_and"):
+            first = self._one(place) if tree.data == "when_next_and" else self.nth(tree.children[0])
+            return self._with_first(first, legs, tree)
+        number = next((child for child in tree.children if type_of(child) == "NUMBERS"), None)
+        rows = self._numbers(number) if number is not None else self._one(place)
+        side = next((side_of(str(child)) for child in tree.children if type_of(child) == "SIDE"), "")
+        if tree.data in ("when_next", "when_rows", "when_side"):
+            legs = (Leg(self._one(place), rows, False, side), *legs)
+        return None, legs
+
+    def _with_first(
+        self, first: Numbers, legs: tuple[Leg, ...], tree: Any
+    ) -> tuple[Numbers | None, tuple[Leg, ...]]:
+        """Combine the first row with its interval; if the words give a total, the first counts in it."""
+        (leg,) = legs
+        if leg.times is None or not any(tree.find_data("n_total")):
+            return first, legs
+        rest = Numbers(tuple(max(0, value - 1) for value in leg.times.values), leg.times.place)
+        once = Leg(first, self._one(first.place), False, leg.side)
+        return None, (once, replace(leg, times=rest))
+
+    def leg(self, tree: Any) -> Leg:
+        """Read one interval: every so many rows, so many times or to a count."""
+        token = tree.children[0]
+        place = self._tree_place(tree)
+        every, side = self._one(place), ""
+        if tree.data in ("leg_side", "leg_other_side"):
+            side = side_of(str(next(child for child in tree.children if type_of(child) == "SIDE")))
+            every = Numbers((2 if tree.data == "leg_side" else 4,), place)
+        elif tree.data == "leg":
+            every = Numbers((2,), place) if token.type == "OTHER" else self.nth(token)
+        made = self.so_often(tree.children[-1], every, side)
+        if tree.data == "leg_length":
+            return Leg(made.every, made.times, made.more, "", made.until, self._length(token))
+        return made
+
+    def filling(self, tree: Any) -> Leg:
+        """Read an interval without an end of its own, which is that of the rounds beside it."""
+        kinds = ("NTH", "NUMBERS", "OTHER")
+        token = [child for child in tree.children if type_of(child) in kinds][-1]
+        place = self._place(token)
+        return Leg(Numbers((2,), place) if token.type == "OTHER" else self.nth(token), None, False)
+
+    def so_often(self, tree: Any, every: Numbers, side: str = "") -> Leg:
+        """Make an interval with the times, or the final count, that the words give."""
+        if tree.data == "leg_until":
+            number = next(child for child in tree.children if type_of(child) == "NUMBERS")
+            return Leg(every, None, False, side, self._numbers(number))
+        repeats = self._repeats(tree)
+        assert isinstance(repeats, Times)
+        return Leg(every, repeats.number, repeats.more, side)
+
+    def nth(self, token: Token) -> Numbers:
+        """Read the number of a row: `4th`, `fourth`, `8th (6th)`, `8 (6)`."""
+        word = str(token).lower()
+        if word in _NTHS:
+            return Numbers((_NTHS.index(word) + 1,), self._place(token))
+        return self._numbers(token)
+
+
+def type_of(child: Any) -> str:
+    """Return the kind of a token; empty for a tree."""
+    return str(getattr(child, "type", ""))
+
+
+def side_of(words: str) -> str:
+    """Return the side that words name: `RS` or `WS`."""
+    return "WS" if re.match(r"w", words.strip(), re.I) else "RS"

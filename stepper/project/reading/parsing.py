@@ -1,0 +1,299 @@
+"""Parse a plain line into its tree, or find the place where the reading stopped."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import TYPE_CHECKING
+
+from stepper.craft import stitches
+from stepper.project.grammar import grammar_text
+from stepper.project.rewording.asides import hides, instructs, label_instructs
+from stepper.project.rewording.reword import Recast, as_printed, recast
+
+if TYPE_CHECKING:
+    from lark import Lark, Token, Tree
+    from lark.exceptions import UnexpectedInput
+
+_PLAIN = str.maketrans(
+    {
+        "‘": "'", "’": "'", "“": '"', "”": '"', "″": '"', "′": "'",
+        "–": "-", "—": "-", "‑": "-", "−": "-", "‒": "-",
+        "\u00a0": " ", "\u202f": " ", "\u2009": " ", "\t": " ",
+        "×": "x", "∗": "*", "＊": "*",
+    }
+)  # fmt: skip
+
+_HEAD = re.compile(
+    r"^\s*(?:(?:short[-\s]?)?(?:rnds?|rounds?|rows?)\b\.?\s*\d[^:.*\[]*|next\s+(?:rnd|round|row)[^:]*"
+    r"|(?:for\s+)?(?:the\s+)?(?:next|foll(?:owing)?\.?)\s+(?:\d[\d\s,;()\[\]]*|(?:two|three|four|five|six|seven|eight|"
+    r"nine|ten)\s+)(?:rnds|rounds|rows)\b\.?"
+    r"|next\s+and\s+(?:every|each)\s[^:.*\[]*"
+    r"|every\s+[^:.*\[]*\b(?:rnds?|rounds?|rows?)\s+[^:.*\[]*\b(?:times|twice|rem|sts)"
+    r"|(?:all|every|rs|ws)\b[^:.*\[]*\b(?:rnds?|rounds?|rows?))\s*(?:\(?[rw]s\)?\s*)?:",
+    re.I,
+)
+_LABEL = re.compile(r"^\s*([^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*")
+_NEEDLE = re.compile(r"(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d[\d\s,&and]*|each\s+needle", re.I)
+"""A needle of a sock, which is not the name of a line: "N1:", "Needles 1 and 3:"."""
+_LABEL_SIDE = re.compile(r"\s*\(?\b(rs|ws)\)?$", re.I)
+NOTE = re.compile(r"^\s*note\s*:\s*", re.I)
+
+_EXPECTED = {
+    "NUMBERS": "a number",
+    "LENGTH": "a length",
+    "ROUND": '"round" or "row"',
+    "PLAIN": "an instruction",
+    "_COMMA": "a comma",
+    "_STOP": "the end of the sentence",
+    "$END": "the end of the line",
+    "_TO": '"to"',
+    "_STS": '"sts"',
+    "MORE": '"more"',
+    "_TIMES": '"times"',
+    "_UNTIL": '"until piece measures"',
+    "_FOR": '"for"',
+    "EVENLY": '"evenly"',
+    "_REP_STAR": '"rep from *"',
+    "_CLOSE": "a closing bracket",
+    "BASIC": "a stitch",
+    "NAMED": "a stitch",
+    "MARKER": '"marker"',
+    "LAST": '"last"',
+    "END": '"end"',
+    "NEEDLE": "a needle size",
+    "_EVERY": '"every"',
+    "LABEL_REF": "a named round",
+    "CHART": "a chart",
+    "BEFORE": '"before"',
+    "_COLON": "a colon",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Stopped:
+    """Where the grammar stopped: offset in the parsed text, the words there, what was expected."""
+
+    offset: int
+    found: str
+    expected: tuple[str, ...]
+    why: str = ""
+    """What is wrong with those words, if that is known; empty if the grammar does not know them."""
+    hint: str = ""
+
+
+def made_plain(text: str) -> str:
+    """Replace every typographic sign by its plain twin, one for one, so that columns stay true."""
+    return text.translate(_PLAIN)
+
+
+def split_label(plain: str) -> tuple[str | None, str, int]:
+    """Split a label off the front; return it, the side it names, and where the rest begins."""
+    if _HEAD.match(plain):
+        return None, "", 0
+    match = _LABEL.match(plain)
+    if match is None or _NEEDLE.fullmatch(match.group(1).strip()):
+        return None, "", 0
+    if match.group(1).count("(") > match.group(1).count(")"):
+        return None, "", 0  # a colon inside a list of numbers ends no label
+    label = match.group(1).strip()
+    side = _LABEL_SIDE.search(label)
+    if side and side.start():
+        return label[: side.start()].strip(), side.group(1).upper(), match.end()
+    return label, "", match.end()
+
+
+@dataclass(frozen=True, slots=True)
+class Understood:
+    """A line as far as it reads: its label, and its tree or the place where the reading stopped."""
+
+    label: str | None
+    side: str
+    start: int
+    """Where the body begins after the label, in the words it was read in."""
+    outcome: object
+    """The tree; `Stopped`, with offsets in the line as written; None if all of it is only to be said."""
+    recast: Recast
+
+
+def understood(plain: str) -> Understood:
+    """Read a plain line as written, or else recast in the grammar's words."""
+    label, side, start = split_label(plain)
+    outcome = _labelled(label, plain, start) or parse_line(plain[start:])
+    first = Understood(label, side, start, outcome, as_printed(plain))
+    if not isinstance(outcome, Stopped):
+        return first
+    made = recast(plain)
+    if made.text == plain:
+        return first
+    label, side, start = split_label(made.text)
+    label = label or made.name or None
+    bad = _labelled(label, plain, 0)
+    if bad is not None:
+        return first if first.label else Understood(None, "", 0, bad, first.recast)
+    if made.kept and not made.text[start:].strip(" .,;"):
+        return Understood(label, side, start, None, made)
+    if made.kept:
+        start += len(made.text[start:]) - len(made.text[start:].lstrip(" .,;"))
+    second = parse_line(made.text[start:])
+    if not isinstance(second, Stopped):
+        return Understood(label, side, start, second, made)
+    reached, _ = made.place(start + second.offset, 1)
+    if reached <= first.start + outcome.offset:
+        return first
+    found = Stopped(reached - first.start, second.found, second.expected, second.why, second.hint)
+    return Understood(first.label, first.side, first.start, found, first.recast)
+
+
+def _labelled(label: str | None, plain: str, start: int) -> Stopped | None:
+    """Stop at a label that is an instruction: `Decrease round, every 4th round:`."""
+    words = label_instructs(label) if label else ""
+    if not words or label is None:
+        return None
+    at = max(0, plain.lower().find(words.lower()))
+    return Stopped(
+        at - start, words, (), f'"{label}" is read as the name of its line, but "{words}" instructs.', _SAY_IT
+    )
+
+
+_SAY_IT = (
+    'Say it in the line: "Next 2 rows: ..." for several rows, "Work dec round every 4th round 6 times." '
+    'behind a line "Dec round: ...", "With A, ..." for a yarn.'
+)
+
+
+def stop_of(plain: str) -> int | None:
+    """Return the offset where the reading of a plain line stops; None if it reads, or is a note."""
+    if NOTE.match(plain):
+        return None
+    read = understood(plain)
+    return read.start + read.outcome.offset if isinstance(read.outcome, Stopped) else None
+
+
+@lru_cache(maxsize=1)
+def build_parser() -> Lark:
+    """Build the parser once; its tables are kept between runs of the program if a cache can be written."""
+    from lark import Lark
+
+    text = grammar_text()
+    try:
+        return Lark(text, start="line", parser="lalr", lexer="basic", maybe_placeholders=True, cache=True)
+    except OSError:
+        return Lark(text, start="line", parser="lalr", lexer="basic", maybe_placeholders=True)
+
+
+@lru_cache(maxsize=4096)
+def parse_line(body: str) -> object:
+    """Parse the text of a line. Cached: garments repeat lines, above all on the two sleeves."""
+    from lark.exceptions import UnexpectedInput
+
+    if not body.strip(" ."):
+        return Stopped(len(body), "", ("an instruction",))
+    crowded = _crowded(body)
+    if crowded is not None:
+        return crowded
+    try:
+        tree = build_parser().parse(body)
+    except UnexpectedInput as error:
+        return _stopped(error, body)
+    return _hidden(tree, body) or tree
+
+
+_MOST_LETTERS = 4000
+"""Letters of the longest line that is read, about a page; a longer one would take too long."""
+_MOST_OPEN = 12
+"""Most brackets open at once; patterns have two or three."""
+
+
+def _crowded(body: str) -> Stopped | None:
+    """Stop at a line longer, or brackets deeper, than any pattern has: both cost the parser time."""
+    if len(body) > _MOST_LETTERS:
+        why = f"the line is longer than {_MOST_LETTERS} letters, and is not read."
+        found = body[_MOST_LETTERS : _MOST_LETTERS + 1]
+        return Stopped(_MOST_LETTERS, found, (), why, "Write it as several lines.")
+    depth = 0
+    for match in re.finditer(r"[()\[\]]", body):
+        depth += 1 if match.group() in "([" else -1
+        if depth > _MOST_OPEN:
+            why = f"more than {_MOST_OPEN} brackets are open here at once."
+            return Stopped(match.start(), match.group(), (), why, "Close the brackets before it.")
+    return None
+
+
+_NAMES = {
+    "FOR_NAME": r"for\s+",
+    "EDGE_TAIL": r"(?:evenly\s+along|from|at|along|across|over|in|(?=using\b))\s*",
+    "MARK": r".*?(?:\bfor\s+|$)",
+    "DRAW": r".*?\bthrough\s+",
+    "RETURN_HELD": r"\w+\s+(?:the\s+)?(?:\d+(?:\s*[(\[][\d\s,;]+[)\]])?\s+)?",
+    "ACROSS_HELD": r"\w+\s+across\s+(?:the\s+)?(?:\d+(?:\s*[(\[][\d\s,;]+[)\]])?\s+)?",
+}
+"""Terminals that hold free words, and what introduces the words."""
+
+
+_APART = 'Write it as an instruction of its own, or as "Note: ..." if it is only to be said.'
+
+
+def _hidden(tree: Tree[Token], body: str) -> Stopped | None:
+    """Stop at an instruction hidden in the name of a part or a place: `for underarm every other row`."""
+    for token in tree.scan_values(lambda value: hasattr(value, "start_pos")):
+        introduced = _NAMES.get(token.type)
+        if introduced is None:
+            continue
+        match = re.match(introduced, token, re.I)
+        start = match.end() if match else 0
+        found = instructs(token[start:])
+        if found is not None:
+            offset = (token.start_pos or 0) + start + found.start()
+            return Stopped(offset, found.group(), (), hides(found.group(), token), _APART)
+    return None
+
+
+def _stopped(error: UnexpectedInput, body: str) -> Stopped:
+    from lark.exceptions import UnexpectedToken
+
+    expected: tuple[str, ...] = ()
+    if isinstance(error, UnexpectedToken):
+        token = error.token
+        accepts = error.accepts or error.expected
+        seen = dict.fromkeys(_EXPECTED[name] for name in sorted(accepts) if name in _EXPECTED)
+        expected = tuple(seen)
+        if token.type == "$END":
+            return Stopped(len(body.rstrip()), "", expected)
+        return Stopped(token.start_pos or 0, str(token), expected)
+    offset = error.pos_in_stream or 0
+    return Stopped(offset, body[offset : offset + 1], expected)
+
+
+@lru_cache(maxsize=1)
+def legal_words() -> frozenset[str]:
+    """Collect every word of the grammar and of the stitch table, for suggestions."""
+    text = grammar_text()
+    found: set[str] = set()
+    for row in text.splitlines():
+        match = re.match(r"^_?[A-Z][A-Z_]*(?:\.-?\d+)?: (.*)$", row)
+        if match and not row.startswith(("WORD", "SIGN", "LABEL_REF")):
+            plain = re.sub(r"\(\?[!=][^)]*\)", " ", match.group(1))
+            found.update(word for word in re.findall(r"(?<![\\\[])\b[a-z]{2,}\b", plain))
+            found.update(_optional_endings(plain))
+    for code in stitches.list_codes():
+        found.update(part for part in re.split(r"[\s\-]", code) if len(part) > 1 and part[0].isalpha())
+    found.update(
+        {"stitches", "stitch", "sts", "rounds", "rnds", "rows", "round", "rnd", "row", "markers", "times"}
+    )
+    found.update({"note", "a", "k", "p", "m", "x", "at", "co", "bo", "in", "on", "rc", "lc", "rpc", "lpc"})
+    # Words of the synonym tables, which the grammar never sees, and cables by their number.
+    found.update({"match", "stripe", "stripes", "leave", "rejoin", "holder"})
+    found.update(f"c{number}{way}" for number in (4, 6, 8) for way in "bf")
+    return frozenset(found - {"ls"})
+
+
+def _optional_endings(pattern: str) -> set[str]:
+    """Spell out words written with optional letters, such as `needles?` and `(?:increas(?:e|ing))`."""
+    found = set()
+    for stem, letter in re.findall(r"\b([a-z]{2,})([a-z])\?", pattern):
+        found.update({stem, stem + letter})
+    for stem, endings in re.findall(r"\b([a-z]{2,})\(\?:([a-z|']+)\)", pattern):
+        found.update({stem, *(stem + ending for ending in endings.split("|"))})
+    return found

@@ -1,0 +1,82 @@
+"""Find where the rows of a line end: full stops inside one row, and rows that break off. No I/O."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from stepper.craft.stitches import Kind, find_stitch
+from stepper.project.instructions import Assumed, AtIntervals, Count, Phrase, RowsCount, Sentence
+from stepper.project.reading.needle_rounds import joined_needles
+from stepper.project.reading.sentences import Head
+from stepper.project.stitchwork import Several, Until, Work
+
+
+def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...]:
+    """Join the sentences of one row that has full stops inside: `Row 1: P3. K4. P to end.`
+
+    If the head names one row, sentences are joined until the stitches come to its end. Without a head only a
+    shaping of a few stitches, which is no row by itself, is joined to what follows.
+    """
+    numbered = len(head.numbers) == 1 or head.side or re.search(r"\b(?:round|rnd|row)$", label or "", re.I)
+    made: list[Sentence] = []
+    for sentence in sentences:
+        before = made[-1] if made else None
+        needled = joined_needles(before, sentence)
+        if needled is not None:
+            made[-1] = needled
+            continue
+        goes_on = _open(before) and (numbered or head.next or _slight(before))
+        if goes_on and isinstance(before, Phrase) and isinstance(sentence, Phrase):
+            made[-1] = replace(before, elements=(*before.elements, *sentence.elements))
+        else:
+            made.append(sentence)
+    return tuple(made)
+
+
+def _open(row: Sentence | None) -> bool:
+    """Return whether a row breaks off early: it neither goes on to the end nor turns."""
+    last = row.elements[-1] if isinstance(row, Phrase) else None
+    if isinstance(last, Until | Several):
+        return last.goal in ("last", "marker", "times")
+    return isinstance(last, Work)
+
+
+def _slight(row: Sentence | None) -> bool:
+    """Return whether a row is a single shaping of at most three stitches."""
+    (work, *more) = row.elements if isinstance(row, Phrase) else (None,)
+    entry = find_stitch(work.stitch) if isinstance(work, Work) else None
+    shaping = entry is not None and entry.kind in (Kind.INCREASE, Kind.DECREASE)
+    return not more and shaping and entry is not None and 0 < entry.uses <= 3
+
+
+def with_open_edge(sentences: tuple[Sentence, ...]) -> tuple[tuple[Sentence, ...], tuple[Assumed, ...]]:
+    """Complete a row that only binds off at its beginning: "BO 5 sts for armhole."
+
+    Only if nothing but a count follows; anything else may be the rest of the row.
+
+    Returns:
+        The sentences, and what was assumed.
+    """
+    rest = [one for one in sentences if not isinstance(one, Count | RowsCount)]
+    row = rest[-1] if rest else None
+    edge = row.elements[0] if isinstance(row, Phrase) and len(row.elements) == 1 else None
+    if not isinstance(row, Phrase) or not isinstance(edge, Work) or edge.stitch != "bo":
+        return sentences, ()
+    whole = replace(row, elements=(edge, Until("pattern", "end", None, None, row.place)))
+    told = "how the rest of the row is worked is not said; in pattern to the end is taken."
+    return tuple(whole if one is row else one for one in sentences), (Assumed(told, row.place),)
+
+
+def on_rows(head: Head, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...] | None:
+    """Repeat the row of a line on the rows that its head names: "Next and foll alt row: ..."
+
+    Returns:
+        The sentences; None if the line does not begin with a row that is written out.
+    """
+    if not head.legs:
+        return sentences
+    row = sentences[0] if sentences else None
+    if not isinstance(row, Phrase):
+        return None
+    return (AtIntervals("", head.legs, False, row.place, row, head.first), *sentences[1:])

@@ -1,0 +1,300 @@
+"""Turn a printed pattern line into instructions.
+
+Theory of operation. A line is first made plain: typographic signs are replaced by plain ones, one for one, so
+that columns stay true. A note and a label are taken off its front. The rest goes through the grammar in
+`wording.lark` (`stepper.project.reading.parsing`), and the tree becomes records of
+`stepper.project.instructions`. Where the grammar stops, `stepper.project.reading.explaining` says why and
+which word was meant.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from dataclasses import dataclass, field, replace
+
+from stepper.project.duration import Rounds
+from stepper.project.instructions import (
+    Assumed,
+    Count,
+    Labelled,
+    Line,
+    Phrase,
+    Remark,
+    RowsCount,
+    Sentence,
+    WithYarn,
+    WorkRounds,
+)
+from stepper.project.problems import Problem, Span
+from stepper.project.reading.explaining import Explained, Trials, explain, meant_words, misspelt_head
+from stepper.project.reading.parsing import NOTE, Stopped, Understood, made_plain, stop_of, understood
+from stepper.project.reading.row_ends import joined_stops, on_rows, with_open_edge
+from stepper.project.reading.sentences import Builder, Head
+from stepper.project.rewording.asides import label_times
+from stepper.project.sizes import find_size, nearest_size, size_called
+from stepper.project.stitchwork import Numbers
+
+EXAMPLES = (
+    "Cast on 80 sts.",
+    "Join in the round.",
+    "Knit 2 rounds.",
+    "*K2, p2; rep from * to end.",
+    "K1, k2tog, k to last 3 sts, ssk, k1.",
+    "(k1, yo) 3 times, k to end.",
+    "Rnds 1-4: Knit.",
+    "Rep rnds 1-2 5 times.",
+    "Rep last round until piece measures 30 cm.",
+    "Work for 3 cm.",
+    "Work 4 rounds in pattern.",
+    "Knit until piece measures 32 cm.",
+    "Increase evenly to 246 sts.",
+    "Decrease 12 sts evenly.",
+    "Chart trail, 2 times.",
+    "Chart trail, rounds 3-9.",
+    "Dec round: K1, k2tog, k to last 3 sts, ssk, k1.",
+    "Work dec round every 8th round 6 times.",
+    "K34, hold 46 for left sleeve, cast on 8, k to end.",
+    "Return left sleeve to needles.",
+    "Pick up and knit 8 sts, k to end.",
+    "Place marker every 20 sts.",
+    "Change to 3.75 mm needles.",
+    "With A, knit 2 rounds.",
+    "Break A.",
+    "Bind off in pattern.",
+    "Bind off stretchily.",
+    "Note: words to be said.",
+)
+"""One legal line of every kind; shown if nothing nearer is found, and read by a test."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LineReading:
+    """What one printed line reads as: the line, or the problems that stopped it."""
+
+    line: Line | None
+    problems: tuple[Problem, ...] = ()
+    meant: Line | None = None
+    """The line as it reads with the suggested words, if it does; the arithmetic goes on with it."""
+
+
+@dataclass(slots=True, kw_only=True)
+class Words:
+    """The names that a garment adds to the legal words: charts, yarns, labels."""
+
+    sizes: int
+    """How many sizes the pattern has; every list must have as many entries, or one. 0 if unknown."""
+    names: set[str] = field(default_factory=set)
+    inches: bool = False
+    size_names: tuple[str, ...] = ()
+    """The names of the sizes, for lines that are for some of them."""
+    trials: Trials = field(default_factory=Trials)
+    """How much of the search for words that were meant is left in this file."""
+
+
+def reads(text: str) -> bool:
+    """Return whether the grammar reads a line, without finding out why not."""
+    return stop_of(made_plain(" ".join(text.split()))) is None
+
+
+_SPACES = re.compile(r"(?<=\S)[^\S\n]{2,}(?=\S)")
+
+
+def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> LineReading:
+    """Read one printed line.
+
+    Args:
+        text: The line as written, possibly joined from several lines of the file.
+        place_of: Returns the place in the file of a stretch of `text`, from its offset from 0 and length.
+        words: The names this garment adds.
+
+    Returns:
+        The line, or the problems that stopped it; never both.
+    """
+    if _SPACES.search(text):
+        return _read_spread(text, place_of, words)
+    plain = made_plain(text)
+    whole = place_of(len(plain) - len(plain.lstrip()), len(plain.strip()) or 1)
+    note = NOTE.match(plain)
+    if note:
+        remark = Remark(text[note.end() :].strip().rstrip("."), place_of(note.end(), len(plain) - note.end()))
+        return LineReading(line=_line(None, Head(), (remark,), text, whole))
+    only = _SIZES_ONLY.match(plain) if words.size_names else None
+    if only is not None:
+        return _for_sizes(text, only, place_of, words)
+    read = understood(plain)
+    label, side = read.label, read.side
+    refused = _refused(read, plain, whole, place_of, words)
+    if refused is not None:
+        return refused
+    said = tuple(read.recast.kept)
+    if read.outcome is None:
+        remarks = tuple(Remark(words_, whole) for words_ in said)
+        open_ = tuple(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
+        return LineReading(line=replace(_line(label, Head(), remarks, text, whole), assumed=open_))
+
+    def printed_at(offset: int, length: int) -> Span:
+        return place_of(*read.recast.place(read.start + offset, length))
+
+    builder = Builder(place_of=printed_at, words=words.sizes)
+    head, sentences = builder.build(read.outcome, inches=words.inches)
+    label, times = label_times(label) if label else (label, 0)
+    if times:
+        head = replace(head, times=Numbers((times,), whole))
+    sentences, open_edge = with_open_edge(joined_stops(head, label, sentences))
+    builder.assumed.extend(open_edge)
+    placed = on_rows(head, sentences)
+    if placed is None:
+        builder.problems.append(whole.problem(_ROW_ONLY, 'Write it as "Next and foll alt row: K1, ssk, …".'))
+    sentences = placed or sentences
+    if head.times is not None and not _one_row(sentences):
+        builder.problems.append(whole.problem(*_SEVERAL_ROWS))
+    if builder.problems:
+        return LineReading(line=None, problems=tuple(builder.problems))
+    side = side or builder.picked_from
+    if side:
+        head = replace(head, side=side, rows=True)
+    said = tuple(dict.fromkeys((*said, *builder.said)))
+    builder.assumed.extend(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
+    line = _line(label, head, sentences, text, whole, said)
+    return LineReading(line=replace(line, times=head.times, assumed=tuple(builder.assumed)))
+
+
+def _refused(
+    read: Understood, plain: str, whole: Span, place_of: Callable[[int, int], Span], words: Words
+) -> LineReading | None:
+    """Return why a line cannot be read; None if the grammar read all of it."""
+    foreign = _foreign(read.label, words)
+    if foreign:
+        return LineReading(line=None, problems=(whole.problem(*foreign),))
+    if isinstance(read.outcome, Stopped):
+        told = explain(plain, read.start, read.outcome, frozenset(words.names), EXAMPLES, words.trials)
+        problems = tuple(
+            place_of(slip.offset, slip.length).problem(slip.message, slip.hint) for slip in told.slips
+        )
+        return LineReading(line=None, problems=problems, meant=_meant(told, place_of, words))
+    head_slip = misspelt_head(read.label)
+    if head_slip is None:
+        return None
+    place = place_of(plain.index(head_slip.word), len(head_slip.word))
+    mended = plain.replace(head_slip.word, head_slip.twins[0], 1)
+    return LineReading(
+        line=None,
+        problems=(place.problem(f'"{head_slip.word}" is not understood here.', meant_words(head_slip)),),
+        meant=read_line(mended, lambda _offset, _length: whole, words).line,
+    )
+
+
+_SEVERAL_ROWS = (
+    "a line for several rows gives what each of them is: one row.",
+    'Write the row after the colon, as in "Next 2 rows: K2, p2, k to end.".',
+)
+_ROW_ONLY = "a line for rows that stand apart gives the row that is worked on each of them."
+_NO_TURN = re.compile(r"\b(?:do\s+not|don't)\s+turn\b", re.I)
+_NOT_TURNED = '"do not turn" is said and changes nothing: in rows, the next is counted as of the other side.'
+
+
+def _one_row(sentences: tuple[Sentence, ...]) -> bool:
+    """Return whether a line is one row, with at most a yarn before it and a count after."""
+    rest = [one for one in sentences if not isinstance(one, Count | RowsCount | WithYarn)]
+    if len(rest) != 1:
+        return False
+    (row,) = rest
+    once = (
+        isinstance(row, WorkRounds)
+        and isinstance(row.duration, Rounds)
+        and row.duration.number.values == (1,)
+    )
+    return isinstance(row, Phrase | Labelled) or once
+
+
+def _foreign(label: str | None, words: Words) -> tuple[str, str] | None:
+    """Return what is wrong with a label that names a yarn or sizes, which would be passed over."""
+    name = (label or "").strip()
+    if name and (name in words.names or re.fullmatch(r"MC|CC\d?", name)):
+        return f'"{name}:" reads as the name of the line, and nothing would be knitted with it.', (
+            f'Write "With {name}, ..." for the yarn, or "Chart {name}" for a chart.'
+        )
+    parts = [part for part in re.split(r"\s*(?:,|&|\band\b)\s*", name) if part]
+    if parts and all(find_size(part, words.size_names) is not None for part in parts):
+        return f'"{name}:" reads as the name of the line; it would be worked in every size.', (
+            f'Write "Size {name} only: ..." for a line of that size.'
+        )
+    return None
+
+
+def _read_spread(text: str, place_of: Callable[[int, int], Span], words: Words) -> LineReading:
+    """Read a line with more than one space between words; places stay those of the line as typed."""
+    more = {at for match in _SPACES.finditer(text) for at in range(match.start() + 1, match.end())}
+    places = [at for at in range(len(text)) if at not in more]
+
+    def place(offset: int, length: int) -> Span:
+        first, last = (places[min(at, len(places) - 1)] for at in (offset, offset + max(length, 1) - 1))
+        return place_of(first, max(length, last - first + 1))
+
+    return read_line(_SPACES.sub(" ", text), place, words)
+
+
+_SIZES_ONLY = re.compile(
+    r"^\s*(?:for\s+)?sizes?\s+([^:]{1,60}?)(?:\s+only\s*[:-]|\s*:)\s*(?=\S)|^\s*(?:for\s+)?([^:.,]{1,30}?)(?:\s+sizes?)?\s+only\s*:"
+    r"\s*(?=\S)",
+    re.I,
+)
+
+
+def _for_sizes(
+    text: str, only: re.Match[str], place_of: Callable[[int, int], Span], words: Words
+) -> LineReading:
+    """Read a line that is for some sizes: `Sizes M and L only: knit 2 rounds.`"""
+    group = 1 if only.group(1) else 2
+    names = [name for name in re.split(r"\s*(?:[,&()\[\]]|\band\b)\s*", only.group(group)) if name]
+    found = [size_called(name, words.size_names) for name in names]
+    places = tuple(size for size in found if size is not None)
+    if len(places) != len(names):
+        missing = names[found.index(None)]
+        place = place_of(only.start(group), len(only.group(group)))
+        hint = nearest_size(missing, words.size_names)
+        return LineReading(line=None, problems=(place.problem(f'there is no size "{missing}".', hint),))
+    start = only.end()
+    reading = read_line(text[start:], lambda at, length: place_of(start + at, length), words)
+    if reading.line is None:
+        return reading
+    return LineReading(line=replace(reading.line, only=places))
+
+
+def _meant(told: Explained, place_of: Callable[[int, int], Span], words: Words) -> Line | None:
+    """Read a line with the suggested words put in; its places stay those of the line as written."""
+    if not told.mended:
+        return None
+
+    def place(offset: int, length: int) -> Span:
+        for repair in told.repairs:
+            grown = len(repair.twins[0]) - len(repair.word)
+            if repair.offset < offset:
+                offset = max(repair.offset, offset - grown)
+            elif offset + length > repair.offset:
+                length = max(1, length - grown)
+        return place_of(offset, length)
+
+    return read_line(told.mended, place, words).line
+
+
+def _line(
+    label: str | None,
+    head: Head,
+    sentences: tuple[Sentence, ...],
+    text: str,
+    place: Span,
+    said: tuple[str, ...] = (),
+) -> Line:
+    return Line(
+        label=label,
+        numbers=head.numbers,
+        side=head.side,
+        rows=head.rows,
+        sentences=sentences,
+        text=" ".join(text.split()),
+        place=place,
+        every=head.every,
+        said=said,
+    )

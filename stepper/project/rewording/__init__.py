@@ -1,0 +1,1 @@
+"""Other printed wordings and notations, put into the words of the grammar."""

@@ -1,0 +1,337 @@
+"""Other wordings for how long something is worked and what follows: lengths, counts, stripes. No I/O."""
+
+from __future__ import annotations
+
+from stepper.project.rewording.synonym import END, LONG, OFF, ROUND, STS, N, Synonym, row
+
+_STOCKINETTE = r"(?:st\s+st|stockinette(?:\s+st(?:itch)?)?|stocking(?:\s+st(?:itch)?)?)"
+_YARN = r"(?:MC|CC\d?|[A-Z])"
+_ENDING = r"(?:end|ending|finish|finishing)\s+(?:with|on|after)"
+_THEN = r"(?:cast\s+off|bind\s+off|bo\b|break\b|cut\b|work\b|knit\b|purl\b|rep\b|repeat\b|dec\b|inc\b|change\b|join\b)"
+_LASTED = rf"(?:{ROUND}|times(?:\s+more)?|more|straight|even|plain|needles?|rib(?:bing)?|st|chart\s+\w+|armholes?|underarms?|neck|shoulders?)"
+
+LENGTHS: tuple[Synonym, ...] = (
+    # --- fabrics ---
+    row("st.", r"\bst\.\s*st\b\.?", "st st", "Work in St. St. until piece measures 4 cm."),
+    row("s.s.", r"\bs\.\s?s\.", "st st", "Work 6 rows in s.s."),
+    row(
+        "(",
+        rf"\b({_STOCKINETTE})\s*\((?P<said>(?:(?:k|knit)\s+(?:1|one)\s+row\s*,\s*(?:p|purl)\s+(?:1|one)\s+row"
+        r"|(?:1|one)\s+row\s+(?:k|knit)\s*,\s*(?:1|one)\s+row\s+(?:p|purl)|(?:k|knit)\s+every\s+(?:rnd|round)"
+        r"|(?:k|knit)\s+on\s+(?:the\s+)?rs\s*,\s*(?:p|purl)\s+on\s+(?:the\s+)?ws))\.?\s*\)",
+        r"\1",
+        "Work 6 rows in stocking stitch (k 1 row, p 1 row).",
+        spelt_out=True,
+    ),
+    row(
+        "knitting",
+        rf"\b(work\s+{N}\s+{ROUND})\s*,\s*knitting\s+(?:the\s+)?rs\s+rows\s+and\s+purling\s+(?:the\s+)?ws\s+rows\b",
+        r"\1 in stockinette",
+        "Work 6 rows, knitting RS rows and purling WS rows.",
+    ),
+    row(
+        "row|rnd|round",
+        rf"^(\s*)({N}\s+{ROUND})\s+(?:in\s+|of\s+)?(?=(?:{_STOCKINETTE}|garter)\b)",
+        r"\1work \2 in ",
+        "10 rows st st.",
+    ),
+    row(
+        "row|rnd|round",
+        rf"\b(work\s+(?:for\s+)?{N}\s+{ROUND})\s+(?:of\s+)?(?=(?:{_STOCKINETTE}|garter|k\s?\d+\s*[,/]?\s*p\s?\d+\s+rib)\b)",
+        r"\1 in ",
+        "Work 4 rounds K2/P2 rib.",
+    ),
+    row(
+        "row",
+        rf"^(\s*)((?:work\s+)?(?:{N}\s+{ROUND}\s+)?(?:in\s+)?{_STOCKINETTE})\s*,\s*(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)"
+        r"\s+an?\s+(?:rs|k|knit)\s+row(?=\s*\.?\s*$)",
+        r"\1next row (rs): \2",
+        "Work 10 rows in st st, beginning with a knit row.",
+    ),
+    row(
+        "row",
+        rf"^(\s*)((?:work\s+)?(?:{N}\s+{ROUND}\s+)?(?:in\s+)?{_STOCKINETTE})\s*,\s*(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)"
+        r"\s+an?\s+(?:ws|p|purl)\s+row(?=\s*\.?\s*$)",
+        r"\1next row (ws): \2",
+        "Work 9 rows in st st, beginning with a purl row.",
+    ),
+    row(
+        "row",
+        rf"^(\s*)((?:work\s+)?(?:in\s+)?{_STOCKINETTE})\s*,\s*(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:ws|p|purl)\s+row\s*,\s*(?=for\b|until\b)",
+        r"\1next row (ws): \2 ",
+        "Work in st st, beg with a p row, for 10 rows.",
+    ),
+    row(
+        "row",
+        rf"^(\s*)((?:work\s+)?(?:in\s+)?{_STOCKINETTE})\s*,\s*(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:rs|k|knit)\s+row\s*,\s*(?=for\b|until\b)",
+        r"\1next row (rs): \2 ",
+        "Work in st st, beg with a k row, for 10 rows.",
+    ),
+    row(
+        "row|rnd|round",
+        rf"\b((?:knit|purl)\s+{N}\s+{ROUND})\s+and\s+(?:then\s+)?(?=(?:knit|purl)\s+{N}\s+{ROUND})",
+        r"\1. ",
+        "Knit 2 rounds and then purl 2 rounds.",
+    ),
+    row(
+        "(knit",
+        r"(\b(?:as\s+(?:set|established)|patt(?:ern)?))\s*\(\s*(?P<said>knit(?:ting)?\s+the\s+knits?(?:\s+(?:sts|stitches))?\s+and\s+purl(?:ing)?\s+the\s+purls?(?:\s+(?:sts|stitches))?)\s*\)",
+        r"\1",
+        "Work in patt as set (knit the knits and purl the purls).",
+        spelt_out=True,
+    ),
+    # --- lengths ---
+    row(
+        "k ",
+        r"((?:^|[.:])\s*)k\s+(?=\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:[(\[][^)\]]*[)\]]\s*)?(?:cm\b|\"|inch(?:es)?\b|in(?=\s*[.;]|\s*$)))",
+        r"\1knit for ",
+        "K 5 cm.",
+    ),
+    row("shaping", r"\bwithout\s+(?:further\s+|any\s+)?shaping\b", "even", "Work 4 rounds without shaping."),
+    row("total", r"\b(measures\s+)a\s+total\s+of\s+", r"\1", "Knit until piece measures a total of 9 cm."),
+    row("long", rf"\b(is\s+(?:now\s+)?{LONG})\s+long\b", r"\1", "Work in rib until work is 8 cm long."),
+    row(
+        "in all|in total",
+        rf"\b(measures\s+{LONG})\s+in\s+(?:all|total)\b",
+        r"\1 from cast-on edge",
+        "Work straight until piece measures 9 cm in all.",
+    ),
+    row(
+        "co edge",
+        r"\bfrom\s+(?:the\s+)?co(?:\s+edge)?\b",
+        "from cast-on edge",
+        "Knit until piece measures 6 cm from CO edge.",
+    ),
+    row(
+        "cent",
+        r"\b(from\s+(?:the\s+)?cast-on(?:\s+edge)?)\s+(?P<said>at\s+(?:the\s+)?cent(?:er|re)\s+(?:front|back))\b",
+        r"\1",
+        "Work until piece measures 8 cm from cast-on edge at centre front.",
+        spelt_out=True,
+    ),
+    row("another", rf"\bfor\s+another\s+(?={LONG}|{N}\s+{ROUND})", "for ", "Knit for another 3 cm."),
+    row(
+        "further|another",
+        rf"\b(knit|purl|work|work\s+even)\s+(?:a\s+further|another)\s+(?={LONG})",
+        r"\1 for ",
+        "Knit a further 3 cm.",
+    ),
+    row("more", r"(\d[\d./\s¼½¾]*)\s+more\s+(inches|cm|in)\b", r"\1 \2 more", "Work 2 more inches."),
+    row(
+        "more",
+        rf"\b(knit|purl|work)\s+({LONG})\s+more\b",
+        r"\1 for \2",
+        "Knit 3 cm more.",
+    ),
+    row(
+        "same|matches",
+        r"\b(until\s+(?:the\s+)?(?:[a-z]+\s+){1,2}?)(?:matches|(?:is|measures)\s+(?:the\s+)?same(?:\s+length)?\s+as)\s+(?=[a-z ]+\s+to\b)",
+        r"\1measures same as ",
+        "Work even until front is the same length as back to armhole.",
+    ),
+    # --- endings ---
+    row(
+        "row",
+        r"(?<=\w)\s*,?\s*(?:and\s+)?(?:end(?:ing)?|finish(?:ing)?)\s+(?:with|on|after)\s+an?\s+(?=(?:p|purl|k|knit|rs|ws|right-?\s?side|wrong-?\s?side)\s+row\b)",
+        ", ending with a ",
+        "Work even for 5 cm, end on a P row.",
+    ),
+    row(
+        "ending",
+        rf",\s*((?:inc|dec)(?:reas(?:e|ing))?\.?\s+{N}\s+{STS}\s+evenly(?:\s+(?:across|in|on|over)\s+(?:the\s+)?last\s+row)?)\s*,?\s*(?:and\s+)?(ending\s+with\s+(?:a\s+)?(?:rs|ws)(?:\s+row)?)(?=\s*[.]|\s*$)",
+        r", \2, \1",
+        "Work in rib for 6 cm, inc 8 sts evenly on last row and ending with a WS row.",
+    ),
+    row(
+        "facing",
+        rf",?\s*{_ENDING.replace('on|after', 'on')}\s+(?:the\s+)?(?:rs|right\s+side)\s+facing(?:\s+for\s+(?:the\s+)?next\s+row)?\b",
+        ", ending with a ws row",
+        "Work even until piece measures 4 cm, ending with RS facing for next row.",
+    ),
+    row(
+        "facing",
+        rf",?\s*{_ENDING.replace('on|after', 'on')}\s+(?:the\s+)?(?:ws|wrong\s+side)\s+facing(?:\s+for\s+(?:the\s+)?next\s+row)?\b",
+        ", ending with a rs row",
+        "Work even until piece measures 3 cm, ending with WS facing for next row.",
+    ),
+    row(
+        "row",
+        rf"(\bin\s+{_STOCKINETTE}\s[^.;]*?),?\s*{_ENDING}\s+an?\s+(?:p|purl)\s+row\b",
+        r"\1, ending with a ws row",
+        "Cont in st st until work measures 4 cm, ending with a purl row.",
+    ),
+    row(
+        "row",
+        rf"(\bin\s+{_STOCKINETTE}\s[^.;]*?),?\s*{_ENDING}\s+an?\s+(?:k|knit)\s+row\b",
+        r"\1, ending with a rs row",
+        "Cont in st st until work measures 3 cm, ending with a k row.",
+    ),
+    row(
+        "row",
+        r"\b(ending\s+(?:with|after|on)\s+)an?\s+(\d+)(?:st|nd|rd|th)\s+(row|rnd|round)\b",
+        r"\1\3 \2",
+        "Rep rows 1-4 until piece measures 4 cm, ending with a 4th row.",
+    ),
+    row(
+        "ready",
+        r",\s*(?P<said>ready\s+to\s+(?:work|start|begin)\s+an?\s+(?:rs|ws)\s+row)\b",
+        "",
+        "Work even for 2 cm, ending with a WS row, ready to work a RS row.",
+        spelt_out=True,
+    ),
+    # --- what follows ---
+    row(
+        "then",
+        rf"(\b{_LASTED})\s*,?\s*(?:and\s+)?then\s+(?={_THEN})",
+        r"\1. ",
+        "Rep last 2 rows 3 times more, then work row 1 once more.",
+    ),
+    row(
+        "then",
+        rf"(\b(?:in|with)\s+(?-i:{_YARN}))\s*,?\s*(?:and\s+)?then\s+(?={_THEN})",
+        r"\1. ",
+        "Knit 2 rounds in CC, then change to A and knit 2 rounds.",
+    ),
+    row(
+        "knit",
+        rf"\b(work\s+{N}\s+{ROUND})\s*,\s*knitting\s+(?:the\s+)?knits?(?:\s+{STS})?\s+and\s+purling\s+(?:the\s+)?purls?(?:\s+{STS})?(?=\s*[.]|\s*$)",
+        r"\1 in pattern",
+        "Work 3 rounds, knitting the knit sts and purling the purl sts.",
+    ),
+    row(
+        "times",
+        rf"(?:^|(?<=[.]))\s*[(\[]?\s*((?:knit|purl|k|p)\s*(?:1|one)\s+{ROUND})\s*,\s*(?:then\s+)?((?:knit|purl|k|p)\s*(?:1|one)\s+{ROUND})\s*[)\]]?\s*,?\s*({N}\s+times)(?=\s*[.]|\s*$)",
+        r"\1. \2. rep last 2 rows \3 in all",
+        "K 1 row, P 1 row, 3 times.",
+    ),
+    row(
+        "beg",
+        rf"\b((bo|{OFF})\s+{N}\s+{STS}\s+at\s+(?:the\s+)?beg(?:inning)?\s+of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+{N}\s+rows)\s*"
+        rf"(?:,?\s*then|\s+and|,)\s+(?={N}\s+{STS}\s+at\s+(?:the\s+)?beg)",
+        r"\1. \2 ",
+        "Bind off 6 sts at beg of next 2 rows, then 4 sts at beg of foll 4 rows.",
+        again=True,
+    ),
+    row(
+        "these|those",
+        rf"\bwork\s+(?:these|those)\s+({N}\s+{ROUND})\s+(?=a\s+total|{N}\s+times\s+in\s+all)",
+        r"rep last \1 ",
+        "Work these 6 rnds a total of 3 times.",
+    ),
+    row(
+        "and",
+        rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*,?\s*and\s+(?=(?:work|knit|purl)\s+{N}\s+rows\b)",
+        r"\1. work flat. ",
+        "Cast on 20 sts and work 4 rows in garter st.",
+    ),
+    row(
+        "and",
+        rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*,?\s*and\s+(?=(?:work|knit|purl)\b(?!\s+{N}\s+rows?\b))",
+        r"\1. ",
+        "Cast on 20 sts and knit 2 rounds.",
+    ),
+    row(
+        "evenly",
+        rf"\b((?:inc|dec)\w*\s+{N}\s+{STS}\s+evenly)\s+(?:across|over|on|in)\s+(?:the\s+)?next\s+{ROUND}",
+        r"\1",
+        "Dec 6 sts evenly across next row.",
+    ),
+    row("k,|k ,", r"\bk\s*,\s*(?=(?:inc|dec)\w*\s)", "knit, ", "K, inc 56 sts evenly around."),
+    row("p,|p ,", r"\bp\s*,\s*(?=(?:inc|dec)\w*\s)", "purl, ", "P, dec 6 sts evenly across row."),
+    row(
+        ")th|]th",
+        rf"\bevery\s+(\d+\s*[(\[][\d\s,;]+[)\]])th\s+(?={ROUND})",
+        r"every \1 ",
+        "Rep dec rnd every 4 (3, 2)th rnd 3 times.",
+    ),
+    # --- counts ---
+    row(
+        "inc|dec",
+        rf"\(\s*({N})\s+(inc|dec)(?:reased|'d)?\s*\)",
+        r"(\1 sts \2)",
+        "K1, m1l, k18, m1r, k1. (2 inc)",
+    ),
+    row(
+        "inc|dec",
+        rf"\b({N}\s+{STS}\s+(?:inc|dec)(?:reased|'d)?)\s*,\s*(?={N}\s+{STS})",
+        r"\1. ",
+        "*K3, k2tog; rep from * to end. 8 sts dec'd, 32 sts rem.",
+    ),
+    row(
+        "inc|dec",
+        rf"\b({N}\s+{STS}\s+(?:inc|dec)(?:reased|'d)?)\s+(?:each|every|per)\s+{ROUND}{END}",
+        r"\1",
+        "K1, m1l, k18, m1r, k1. 2 sts inc'd each round.",
+    ),
+    row(
+        "have|there|total",
+        rf"((?:^|[.!])\s*)(?:there\s+(?:are|should\s+be)(?:\s+now)?|(?:now\s+)?you\s+(?:(?:should|will)\s+)?(?:now\s+)?have|total)\s+(?={N}\s+{STS})",
+        r"\1",
+        "*K3, k2tog; rep from * to end. You should have 32 sts.",
+    ),
+    row(
+        "left",
+        rf"((?:^|[.!])\s*{N}\s+{STS})\s+left(?=\s*\.?\s*$)",
+        r"\1 rem",
+        "*K3, k2tog; rep from * to end. 32 sts left.",
+    ),
+    # --- yarns ---
+    row("sing", rf"\b[Uu]sing\s+(?={_YARN}\s*,)", "with ", "Using CC, CO 60 sts.", exact=True),
+    row(
+        "and join", rf"\b((?:break|cut)\s+(?-i:{_YARN}))\s+and\s+(?=join\b)", r"\1. ", "Break CC and join A."
+    ),
+    row(
+        "and",
+        rf"\b(?:join|change\s+to|switch\s+to)\s+((?-i:{_YARN}))\s+and\s+(?=(?:knit|purl|work|k|p)\b)",
+        r"with \1, ",
+        "Change to CC and knit 3 rnds.",
+    ),
+    row(
+        "only",
+        rf"\b(?=(?P<said>with\s+(?-i:{_YARN})\s+only\b))(with\s+\w+)\s+only\b",
+        r"\2",
+        "With CC2 only, knit 3 rounds.",
+        spelt_out=True,
+    ),
+    row(
+        "with", rf"(:\s*with\s+(?-i:{_YARN}))\s*:\s*", r"\1, ", "Rnd 1: With CC: *K1, p1; rep from * to end."
+    ),
+    row(
+        "rnd|round|row",
+        rf"\b(knit|purl)\s+({N}\s+{ROUND})\s+(?:in\s+|with\s+)?((?-i:{_YARN}))\s*,\s*(?:then\s+)?(?:\1\s+)?(?={N}\s+{ROUND}\s+(?:in\s+|with\s+)?(?-i:{_YARN})(?!\w))",
+        r"with \3, \1 \2. \1 ",
+        "Knit 2 rnds A, 2 rnds B.",
+        again=True,
+    ),
+    # --- charts ---
+    row(
+        "chart",
+        r"\b(of|work)\s+(?:the\s+)?(?!the\b|next\b|of\b)([A-Za-z]\w*)\s+chart\b(?!\s+\w+\s+(?:over|to)\b)",
+        r"\1 chart \2",
+        "Work Rnds 1-4 of trail chart.",
+    ),
+    row(
+        "of chart",
+        rf"\bwork\s+({N}\s+{ROUND})\s+of\s+(?:the\s+)?(chart\s+\w+)(?=\s*\.?\s*$)",
+        r"work \2 for \1",
+        "Work 8 rnds of chart fern.",
+    ),
+    # --- needles ---
+    row("back", r"\bchange\s+back\s+to\b", "change to", "Change back to larger needles."),
+    row("uk", r"\(\s*uk\s*\d+\s*,\s*(?=us)", "(", "Change to 4.5 mm (UK 7, US 7) needles."),
+    row(
+        "set of",
+        r"\b(?P<said>set\s+of\s+(?:four|five|4|5))\s+(?=\d)",
+        "",
+        "Change to set of four 3.5 mm double-pointed needles.",
+        spelt_out=True,
+    ),
+    row(
+        "circular",
+        r'(mm\)?)\s*,?\s*(?P<said>\d+\s*(?:cm|in|")(?:\s*\(\s*\d+\s*(?:cm|in|")\s*\))?(?:-|\s)?(?:long)?)\s*(?=circular\b)',
+        r"\1 ",
+        "Change to 4.5 mm, 16 in (40 cm) circular needle.",
+        spelt_out=True,
+    ),
+)
+"""The rows, in the order tried."""

@@ -1,0 +1,377 @@
+"""Other wordings for whole lines: heads, yarn and needles, markers, how often and how long. No I/O."""
+
+from __future__ import annotations
+
+from stepper.craft.needles import NEEDLES
+from stepper.project.rewording.synonym import END, KEPT, LONG, ROUND, STS, N, Synonym, row
+
+_SHORTER = (
+    r"(?:(?:about\s+)?\d[\d./\s¼½¾-]*(?:cm|mm|in|inch|inches|\")?\s*(?:\([\d./\s¼½¾]+(?:cm|mm|in|inch|inches|\")?\s*\)\s*)?"
+    r"(?:less|short(?:er)?|more)\s+(?:than|of)\s+)"
+)
+_WHOLE = r"(?:body|sleeve|foot|leg|cuff|sock|hat|hand|thumb|mitten|scarf|cowl|yoke|piece|work|rib(?:bing)?)"
+_DESIRED = (
+    rf"{_SHORTER}?(?:the\s+|your\s+)?(?:total\s+|full\s+|finished\s+)?(?:(?:desired|required|wanted|preferred)\s+"
+    rf"(?:(?:total|finished|{_WHOLE})\s+)?length|length\s+(?:desired|required|wanted|you\s+(?:like|want|wish|prefer)))"
+    r"(?:\s+to\s+(?:the\s+)?(?:underarm|armhole|shoulder|cuff|hem|toe|crown)s?)?"
+)
+_AS_LONG = r"(?:as\s+long\s+as\s+(?:desired|required|wanted|you\s+(?:like|want|wish|prefer))|long\s+enough)"
+_IT = rf"(?:it|(?:the\s+|your\s+)?{_WHOLE})"
+_HER_CHOICE = (
+    rf"(?:(?:to\s+|until\s+)?{_DESIRED}(?:\s+(?:is|has\s+been)\s+reached)?"
+    rf"|until\s+{_IT}\s+(?:(?:is|measures|reaches|has\s+reached)\s+{_DESIRED}|is\s+{_AS_LONG})"
+    r"|as\s+long\s+as\s+(?:desired|you\s+(?:like|want|wish|prefer))|as\s+(?:desired|required))\b"
+)
+"""What leaves a length to the knitter: the one printed before it is worked, and these words are said."""
+
+LINES: tuple[Synonym, ...] = (
+    # --- heads ---
+    row(
+        "rnd|round|row",
+        rf"^(\s*)((?:\d+(?:st|nd|rd|th)(?:\s*(?:,|and|&|to|-)\s*)?)+)\s+({ROUND})(?=[^:]*:)",
+        r"\1\3 \2",
+        "1st row (RS): Knit.",
+    ),
+    row(
+        "rnd|round|row",
+        r"^(\s*(?:rows?|rnds?|rounds?)\b[^:]*?\d)(?:st|nd|rd|th)\b(?=[^:]*:)",
+        r"\1",
+        "1st and 2nd rows: Knit.",
+        again=True,
+    ),
+    row(
+        "rnd|round|row",
+        r"^(\s*(?:next\s+)?(?:rows?|rnds?|rounds?)(?:\s+\d+)?)\s*[-,]\s*\(?([rw]s)\)?\s*:",
+        r"\1 (\2):",
+        "Next row, RS: Knit.",
+    ),
+    row(
+        "rnd|round|row",
+        r"^(\s*(?:rows?|rnds?|rounds?)\s+\d+)\s*(?:[.]|-+)\s+(?=\(?[rw]s\)|[a-z*\[(])",
+        r"\1: ",
+        "Row 1. Bind off 5 sts, k to end.",
+    ),
+    row(
+        "rnd|round|row",
+        r"^(\s*(?:rows?|rnds?|rounds?)\s+\d+):\s*\(([rw]s)\)\.?\s*",
+        r"\1 (\2): ",
+        "Row 1: (RS) K to end.",
+    ),
+    row("and", r"\(\s*(and\s+(?:all|every)[^)]*)\)(?=\s*:)", r"\1", "Row 2 (and all WS rows): Purl."),
+    row("&", r"(?<=\s)&(?=\s)", "and", "Rnds 2 & 4: Knit.", again=True),
+    row(
+        "row",
+        rf"^(\s*)(knit|purl)\s+(?:1|one)\s+row\s*(?:\(|on\s+(?:the\s+)?)(rs|ws|right\s+side|wrong\s+side)\)?{END}",
+        r"\1next row (\3): \2",
+        "Purl 1 row (WS).",
+    ),
+    row(
+        "row",
+        r"^(\s*)(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:rs|right\s+side|knit|k)\s+row\s*,\s*",
+        r"\1next row (rs): ",
+        "Starting with a knit row, work 10 rows in stocking stitch.",
+    ),
+    row(
+        "row",
+        r"^(\s*)(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:ws|wrong\s+side|purl|p)\s+row\s*,\s*",
+        r"\1next row (ws): ",
+        "Beginning with a purl row, work 9 rows in st st.",
+    ),
+    # --- what is said with the line ---
+    row(
+        "block|change|divide|fasten|inside|make|marker|n't|not|sew|soak|steam|try|wash|weave",
+        r"(?:(?<=^)|(?<=[.!]))\s*(?:weave|block|sew|steam|soak|wash|fasten\s+off|(?:slip|sl)\s+markers?\s+as|"
+        r"divide\s+for|try\s+on|turn\s+inside\s+out|(?:do\s+not|don't)\s+(?:break|cut|turn|join)|"
+        r"change\s+to\s+(?:(?:an?\s+)?(?:shorter|longer|\d+\s*(?:in|cm|\")(?:\s*\([^)]*\))?)\s+)?(?:dpns?|double-pointed|circular)|make\s+(?:1|2|one|two)(?=\s*[.!]|\s*$|\s+(?:alike|the\s+same)\b))\b[^.!;]*;?\s*",
+        KEPT,
+        "Weave in ends.",
+    ),
+    row("leaving", r",?\s*leaving\s+an?\s+[^.,;]*tail\b", KEPT, "Break yarn, leaving a long tail."),
+    row(
+        "desired|required|wanted|preferred|like|long enough|wish|want",
+        rf",?\s*\b(?P<said>or\s+{_HER_CHOICE})",
+        "",
+        "Work until piece measures 30 cm or until desired length.",
+        spelt_out=True,
+    ),
+    row(
+        "wrap",
+        rf",?\s*(?P<said>(?:picking\s+up|lifting)\s+(?:the\s+|all\s+|any\s+)*(?:remaining\s+)?wraps?\s+and\s+(?:knitt?|purl|work)ing\s+"
+        rf"(?:them|it|each|each\s+(?:one|wrap))\s+tog(?:ether)?\s+with\s+(?:(?:their|its|the)\s+(?:own\s+|wrapped\s+)?|wrapped\s+){STS}){END}",
+        "",
+        "Knit across, picking up wraps and knitting them together with their sts.",
+        spelt_out=True,
+    ),
+    row(
+        "closing|hiding|knitting|lifting|picking|purling|slipping|working",
+        r",?\s*\b(?:knitting|purling|working|picking\s+up|lifting|hiding|closing|slipping)\s+"
+        r"(?=[^.,;]*\b(?:wraps?|ds|double|markers?|legs?|gaps?|turns?)\b)[^.,;]*",
+        KEPT,
+        "K to end, picking up wraps as you come to them.",
+    ),
+    row(
+        "cast|loop|method|technique",
+        r"^\s*(?:using|by|with)\s+(?:the\s+|an?\s+)?(?!rs\b|ws\b|right\b|wrong\b|three\b|\d)[a-z-]+(?:\s+[a-z-]+){0,3}?\s+(?:loops?\s+(?:method|cast-?\s?on)|method|cast-?\s?on|technique|loops?)\b\s*,\s*",
+        KEPT,
+        "Using backward loop method, cast on 8 sts.",
+    ),
+    row(
+        "cast|loop|method|technique",
+        r",?\s*\b(?:using|by|with)\s+(?:the\s+|an?\s+)?(?!rs\b|ws\b|right\b|wrong\b|three\b|\d)[a-z-]+(?:\s+[a-z-]+){0,3}?\s+(?:loops?\s+(?:method|cast-?\s?on)|method|cast-?\s?on|technique|loops?)\b",
+        KEPT,
+        "K20, using the backward loop method, cast on 8 sts, k to end.",
+    ),
+    row(
+        "and",
+        r"\band\s+(?:starting|beginning)\s+at\s+[^,.;]*",
+        KEPT,
+        "With RS facing and starting at the front edge, pick up and knit 98 sts.",
+    ),
+    row(
+        "rnd|round|row",
+        rf"\s*\(\s*({N}\s+{ROUND}(?:\s+(?:total|in\s+all|in\s+total))?)\s*\)(?=\s*[.]|\s*$)",
+        r". \1",
+        "Repeat rounds 1 and 2 four more times (8 rounds).",
+    ),
+    row("rnd|round|row", rf"\s*\(\s*\d+\s+{ROUND}[^)]*\)", KEPT, "Knit 8 rounds (8 rounds in stockinette)."),
+    row(
+        "garter|st|stocking",
+        r"\s*\((?:=\s*)?(?:garter|st(?:ockinette)?|stocking)\b[^)]*\)",
+        KEPT,
+        "Knit 6 rows (garter stitch).",
+    ),
+    row(
+        "on|right|rs|wrong|ws",
+        rf"\s*\((?:rs|ws|right\s+side|wrong\s+side)\)(?={END})|\s*\bon\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side){END}",
+        KEPT,
+        "Knit 1 row. Purl 1 row (WS).",
+    ),
+    row(
+        "across|over",
+        rf"\b((?:k|p|knit|purl)\s*{N})\s+(?P<said>(?:across|over)\s+(?!(?:the\s+)?next\b)(?:the\s+)?[a-z][a-z ]*(?<!\s)){END}",
+        r"\1",
+        "Pick up and knit 15 sts, k30 across instep, pick up and knit 15 sts.",
+    ),
+    # --- yarn and needles ---
+    row("dpn", r"\bdpns?\b", "double-pointed needles", "Change to 3.75 mm dpns."),
+    row("us", r"\bus\s*\d+(?:\.\d+)?\s*/\s*(?=\d+(?:\.\d+)?\s*mm)", "", "Change to US 5 / 3.75mm needles."),
+    row(
+        "needle",
+        rf"\b(?:with|using)\s+({NEEDLES})\s+and\s+([a-z]\w?\d?)\s*,",
+        r"change to \1. with \2,",
+        "Using 3.5 mm needles and MC, cast on 80 sts.",
+    ),
+    row(
+        "needle",
+        rf"\b(?:with|using)\s+([a-z]\w?\d?)\s+and\s+({NEEDLES})\s*,",
+        r"change to \2. with \1,",
+        "With MC and smaller needles, CO 80 sts.",
+    ),
+    row(
+        "needle",
+        rf"\b(?:with|using)\s+({NEEDLES})\s*,\s*",
+        r"change to \1. ",
+        "With larger needles, cast on 80 sts.",
+    ),
+    row(
+        "needle",
+        rf"\b(?:with|using)\s+({NEEDLES})\s+(?=(?:cast\s+on|co|pick\s+up)\b)",
+        r"change to \1. ",
+        "Using 3.25 mm needles cast on 98 sts.",
+    ),
+    row(
+        "change",
+        rf"\b(change\s+to\s+{NEEDLES})\s+and\s+",
+        r"\1. ",
+        "Change to 3.75 mm needles and knit 2 rounds.",
+    ),
+    row("rejoin", r"\b[Rr]ejoin\s+([A-Z]\w?)\b", r"with \1", "Rejoin MC, k to end.", exact=True),
+    row(
+        "in|using|with",
+        rf"\b((?:[Cc]ast\s+on|CO|[Pp]ick\s+up\s+and\s+knit)\s+{N}(?:\s+{STS})?)\s+(?:in|using|with)\s+(?:yarn\s+)?(MC|CC\d?|[A-Z])\b",
+        r"with \2, \1",
+        "Cast on 80 sts using A.",
+        exact=True,
+    ),
+    row(
+        "yarn",
+        r"\b(?:re-?join|re-?attach|attach|join)\s+(?:the\s+)?yarn\s*(?:,\s*(?:and\s+)?|and\s+)?",
+        KEPT,
+        "With RS facing, rejoin yarn and k across left sleeve sts.",
+    ),
+    row(
+        "knit|purl|work",
+        rf"\b([Kk]nit|[Pp]url|[Ww]ork)\s+({N})\s+({ROUND})\s+(?:in\s+|with\s+)?(MC|CC\d?|[A-Z])\b",
+        r"with \4, \1 \2 \3",
+        "Knit 1 rnd in A.",
+        exact=True,
+    ),
+    row(
+        "",
+        r"\b([KkPp]\s?\d*)\s+(?:with\s+)?(MC|CC\d?|[A-Z])(?=\s*[,;.)\]]|\s*$)",
+        r"\1 in \2",
+        "*K1 A, k1 B; rep from * to end.",
+        exact=True,
+        again=True,
+    ),
+    row(
+        "with",
+        r"\b[Ww]ith\s+(MC|CC\d?|[A-Z])\s*,?\s+([KkPp]\s?\d+)(?=\s*[,;])",
+        r"\2 in \1",
+        "*With A k1, with B k1; rep from * to end.",
+        exact=True,
+        again=True,
+    ),
+    row(
+        "yarn",
+        r"\b((?:break|cut)\s+(?:off\s+)?(?:the\s+)?yarn)\s*,?\s*and\s+(?=place|put|leave|slip|hold)",
+        r"\1. ",
+        "Break yarn and place sts on hold for front.",
+    ),
+    # --- the round, its markers ---
+    row(
+        "join",
+        r"\b(?:pm|place\s+(?:an?\s+)?marker)(?:\s+for\s+[^,.;]*?)?\s*(?:,|and)\s*(?=join\b)",
+        KEPT,
+        "PM and join in the round.",
+    ),
+    row(
+        "join",
+        r"(?<=join)(?=\s*,\s*(?:being|taking)|\s*[.]|\s*$)",
+        " in the round",
+        "Join, being careful not to twist.",
+    ),
+    row(
+        "and",
+        r"(?<=\S),?\s*\band\s+(?:pm|place\s+(?:an?\s+)?marker)\b[^.,;]*(?=\s*[.]|\s*$)",
+        KEPT,
+        "Join in the round and place marker.",
+    ),
+    row(
+        "in",
+        r"(?<!\bto\s)\b(?:begin|start|resume|cont(?:inue)?|go\s+on)\s+(?:working\s+|knitting\s+)?in\s+(?:the\s+)?(?:rounds?|rnds?)\b",
+        "join in the round",
+        "Continue in rounds.",
+    ),
+    row(
+        "join",
+        rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*,?\s*(?:and\s+)?(?=join\b)",
+        r"\1. ",
+        "Cast on 120 sts and join in the round.",
+    ),
+    row(
+        "join",
+        rf"(\d(?:\s*[)\]])?(?:\s+{STS})?|\bto\s+end)\s*,\s*(?:and\s+)?(?=join\s+(?:to\s+(?:work|knit)\s+)?in\s+the\s+(?:rnd|round)\b)",
+        r"\1. ",
+        "K20, pm for BOR and join.",
+    ),
+    row("turn", r"\bturn\s+and\s+(?=work\b)", "", "Turn and work in rows."),
+    row(
+        "marker",
+        r"\bplace\s+(?:an?\s+)?(bor|end|side)\s+marker\b",
+        r"place marker for \1",
+        "Place BOR marker.",
+    ),
+    row(
+        "p",
+        r"\b(place\s+(?:an?\s+)?marker|pm)\s+([A-Z]|\d)\b",
+        r"\1 for \2",
+        "K10, place marker A, k to end.",
+        exact=True,
+    ),
+    row(
+        "sl",
+        r"\b(?:sl|slip)\s+(?:the\s+)?(?:m|marker)\b",
+        "sm",
+        "*K to marker, sl m; rep from * 3 times more, k to end.",
+    ),
+    # --- how often, how long ---
+    row(
+        "knit|purl",
+        rf"\b((?:knit|purl)\s+{N}\s+{ROUND})\s*,\s*(?:then\s+|and\s+)?(?=(?:knit|purl)\s+{N}\s+{ROUND})",
+        r"\1. ",
+        "Purl 1 round, knit 1 round, purl 1 round.",
+        again=True,
+    ),
+    row(
+        "same",
+        r"(?<=[^\s.])\.\s+(?=at\s+the\s+same\s+time\b)",
+        ", ",
+        "Work dec row every 4th row 3 times. At the same time, work neck row every 2nd row 5 times.",
+    ),
+    row(
+        "same",
+        r"\b(at\s+the\s+same\s+time)\s*,?\s+working\b",
+        r"\1 work",
+        "Work dec row every 4th row 3 times, while at the same time working neck row every 2nd row 5 times.",
+    ),
+    row(
+        "cable",
+        rf"(,?\s*(?:and\s+)?(?:at\s+the\s+same\s+time\s*,?\s*)?cross(?:ing)?\s+(?:the\s+)?cables?\s+(?:on\s+)?(?:every|each)\s+\w+\s+{ROUND})\s*,\s*((?:for|until)\b[^.;]*)",
+        r" \2\1",
+        "Work even in patt, crossing cable every 4th rnd, for 8 rnds.",
+    ),
+    row(
+        "total",
+        r"\ba\s+total\s+of\s+(\S+)\s+times\b",
+        r"\1 times in all",
+        "Rep Rnds 1 and 2 a total of 5 times.",
+    ),
+    row(
+        "another", r"\banother\s+(\S+)\s+times\b", r"\1 times more", "Repeat rounds 1 and 2 another 4 times."
+    ),
+    row("thrice", r"\bthrice\b", "3 times", "K10, (yo, k2tog) thrice, k to end."),
+    row("x", r"([)\]])\s*x\s*(\d+)", r"\1 \2 times", "K10, [yo, k2tog] × 3, k to end."),
+    row(
+        "rep",
+        rf"\b(rep(?:eat)?)\s+(?:the\s+last|the\s+prev(?:ious)?|prev(?:ious)?|these|those)\s+((?:{N}\s+)?{ROUND})",
+        r"\1 last \2",
+        "Rep these two rows three times more.",
+    ),
+    row(
+        "rnd|round|row",
+        rf"\b({ROUND}\s+\d+)\s+(?:to|through|thru)\s+(?=\d)",
+        r"\1-",
+        "Rep rows 1 to 4 twice.",
+    ),
+    row(
+        "patt",
+        rf"\b(rep(?:eat)?\s+(?:last\s+(?:\S+\s+)?{ROUND}|{ROUND}\s+[\d\s,and-]*\d))\s+(?:for|to\s+form)\s+(?:the\s+)?patt(?:ern)?\b",
+        r"\1 0 times more",
+        "Rep these 4 rows for pattern.",
+    ),
+    row(
+        "knit|purl",
+        rf"\b(knit|purl)\s+(?:every|all|each)\s+{ROUND}\s+(?=until\b|for\b)",
+        r"\1 ",
+        "Knit every round until piece measures 10 cm.",
+    ),
+    row(
+        "knit|work",
+        rf"\b(?:knit|work)\s+({LONG})\s+(in\s+[^.;]+?)(?=\s*[.;]|\s*$)",
+        r"work \2 for \1",
+        "Work 5 cm in k2, p2 rib.",
+    ),
+    row("knit|purl", rf"\b(knit|purl)\s+(?={LONG}(?:[\s.,;]|$))", r"\1 for ", "Knit 5 cm."),
+    row("rib", rf"\brib\s+({N}\s+{ROUND})", r"work \1 in rib", "Rib 6 rows."),
+    row(
+        "rib",
+        r"(?<!\bin\s)(?:\bwork\s+)?\b(k\s?\d+\s*,?\s*p\s?\d+\s+rib(?:bing)?)\b",
+        r"work in \1",
+        "K2, p2 rib for 5 cm.",
+    ),
+    row("rib", r"\bin\s+rib(?:bing)?\s+(?=as\s+(?:set|established)\b)", "", "Work in rib as set for 5 cm."),
+    row(
+        "knit|purl|work",
+        rf"\b((?:knit|purl)\s+{N}\s+{ROUND})\s+(?:even|straight|plain)\b",
+        r"\1",
+        "Knit two rounds even.",
+    ),
+    row(
+        "knit|work",
+        r"\b(?:knit\s+the\s+knit(?:\s+(?:sts|stitches))?\s+and\s+purl\s+the\s+purl\s+(?:sts|stitches)|work\s+(?:all\s+|the\s+)*(?:sts|stitches)\s+as\s+they\s+(?:appear|present)(?:\s+themselves)?)",
+        "work in pattern to end",
+        "Knit the knit sts and purl the purl sts.",
+    ),
+)
+"""The rows, in the order tried."""

@@ -1,0 +1,243 @@
+"""One notation for the many in print: size lists, lengths, stitches, stars, heads without a colon. No I/O.
+
+The rows of this table change how something is written, never what it says: a dash in a size list becomes a
+comma, a full stop between stitches a comma, "K 2 tog" becomes k2tog. A form with two meanings has no row:
+"4-5 rounds" may be a list of two sizes or a choice, and is refused.
+"""
+
+from __future__ import annotations
+
+from stepper.project.grammar import stitch_words
+from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+
+_STITCH = rf"(?:{stitch_words()})(?![\w&/-])"
+BEGINS = (
+    rf"(?:\*|[(\[]\s*(?:[kp]\b|[kp]\s?\d|{_STITCH})|(?:knit|purl|k|p|sl|slip)\b|(?:[kp]|sl)\s?\d|{_STITCH})"
+)
+"""How a row of stitches begins."""
+_LIKE = r"(?:(?:work\s+)?(?:as|same\s+as|like)\s+(?:the\s+)?(?:\d|row|rnd|round))"
+_LIST = r"\d+(?:\s*,\s*\d+)*"
+_NAMED = (
+    r"(?:dec|inc|decrease|increase|set-?\s?up|foundation|eyelet|turning|buttonhole|ridge|preparation|joining|edging|"
+    r"fold|picot|cable)"
+)
+
+_NUMBERS: tuple[Synonym, ...] = (
+    row("{", r"\{(?=[\d\s,;:.-]+\})", "(", "Cast on 80 {88, 96} sts."),
+    row("}", r"(?<=[\d\s])\}", ")", "K4 {6, 8}, p2, k to end."),
+    row(
+        "-",
+        rf"(?<![\w(\[/.-])(\d+)\s*-\s*(?=\d+\s*-[\d\s-]*\d\s+(?:{STS}|{ROUND}))([\d\s-]+?)(?=\s+(?:{STS}|{ROUND}))",
+        r"\1 (\2)",
+        "Cast on 64-72-80 sts.",
+    ),
+    row("-", r"(\d)\s*-\s*(?=[(\[]\s*\d+(?:\s*[-,]\s*\d+)*\s*[)\]])", r"\1 ", "Cast on 64-(72-80) sts."),
+    row(
+        "/",
+        rf"(?<![\w(\[/.])(\d+)/(?=\d+/[\d/]*\d\s+(?:{STS}|{ROUND}))([\d/]+)(?=\s+(?:{STS}|{ROUND}))",
+        r"\1 (\2)",
+        "Cast on 64/72/80 sts.",
+    ),
+    row(
+        "-|/",
+        rf"(\d\s*[(\[]\s*{_LIST})\s*[-/]\s*(?=[\d\s,/-]*\d\s*[)\]])",
+        r"\1, ",
+        "CO 96 (104-112) sts.",
+        again=True,
+    ),
+    row(
+        ")|]",
+        rf"(\d\s*[(\[]\s*{_LIST})\s*[)\]]\s*[(\[]\s*(?={_LIST}\s*[)\]])",
+        r"\1, ",
+        "CO 80(88) [96] sts.",
+        again=True,
+    ),
+    row(
+        ")|]",
+        rf"(\d+)\s*,?\s*[(\[]\s*({_LIST})\s*[)\]]\s*,?\s*({_LIST})(?=\s+{STS})",
+        r"\1 (\2, \3)",
+        "CO 96, (104), 112 sts.",
+    ),
+    row(
+        "(|[",
+        rf"(?<=[a-z]\s)[(\[]\s*(\d+)\s*,\s*({_LIST})\s*[)\]]\s*(\d+)(?=\s+{STS})",
+        r"\1 (\2, \3)",
+        "CO [88, 92] 96 sts.",
+    ),
+    row("/", r"(?<=\d)-(?=[1-7]/[248])", " ", "Work until piece measures 7-1/2 in."),
+    row("ins|cms", r"(?<=[\d¼½¾])\s*(in|cm)s\b", r" \1", "Work until piece measures 3 ins."),
+    row(
+        "about|approx|rough",
+        rf"\b(?P<said>about|approx\.?|approximately|roughly)\s+(?={LONG})",
+        "",
+        "Knit until piece measures about 5 cm.",
+        spelt_out=True,
+    ),
+)
+
+_HEADS: tuple[Synonym, ...] = (
+    row(
+        "rnd|round|row",
+        rf"^(\s*)(\d+)(?:st|nd|rd|th)\s+(?=and\s+(?:every|all)\b[^:]*?({ROUND})\s*:)",
+        r"\1\3 \2 ",
+        "2nd and every alt rnd: Knit.",
+    ),
+    row(
+        "rnd|round|row",
+        rf"^(\s*\d+(?:st|nd|rd|th)\s+{ROUND}(?:\s*\((?:rs|ws|right\s+side|wrong\s+side)\))?)\s*[.,-]?\s+"
+        rf"(?={BEGINS}|{_LIKE})",
+        r"\1: ",
+        "1st row. K.",
+    ),
+    row(
+        "rnd|round|row",
+        rf"^(\s*(?:short\s+)?{ROUND}\s+\d+(?:\s*(?:-|,|and\b|&)\s*\d+)*(?:\s*\(?(?:rs|ws)\b\)?)?)\s*[.-]?\s+(?={BEGINS})",
+        r"\1: ",
+        "Row 1 Knit.",
+    ),
+    row(
+        "rnd|round|row",
+        rf"^(\s*next\s+{ROUND}(?:\s*\(?(?:rs|ws)\b\)?)?)\s*[.-]?\s+(?={BEGINS})",
+        r"\1: ",
+        "Next row (RS) K2, ssk, k to end.",
+    ),
+    row("ws|rs", rf"^(\s*(?:rs|ws)\s+(?:row|rnd|round))\s*[.-]?\s+(?={BEGINS})", r"\1: ", "WS row Purl."),
+    row(
+        "rnd|round|row",
+        rf"^(\s*{_NAMED}\s+(?:rnd|round|row)(?:\s*\((?:rs|ws)\))?)\s*[.-]?\s+(?={BEGINS})",
+        r"\1: ",
+        "Dec rnd *K2tog, k3; rep from * to end.",
+    ),
+    row(
+        "as|like",
+        rf"(:\s*)(?:work\s+)?(?:as|same\s+as|like)\s+(?:the\s+)?(\d+)(?:st|nd|rd|th)\s+({ROUND})(?=\s*\.?\s*$)",
+        r"\1rep \3 \2",
+        "4th row: As 2nd row.",
+    ),
+    row(
+        "as|like",
+        rf"(:\s*)(?:work\s+)?(?:as|same\s+as|like)\s+(?:the\s+)?({ROUND}\s+\d)",
+        r"\1rep \2",
+        "Row 4: Work as row 2.",
+    ),
+)
+
+_STITCHES: tuple[Synonym, ...] = (
+    row("tog", r"\b([kp])\.\s*([23])\s+tog(?:ether)?\b\.?(?!\s+tbl)", r"\1\2tog,", "K. 2 tog. K. to end."),
+    row("k|p", r"\b([kp])\.\s*(?=\d|to\b)", r"\1 ", "*K. 2, p. 2; rep from * to end."),
+    row(
+        "k|p",
+        r"(?<![\w./-])(\d+)\s?([kp])\b\.?(?=\s*[,;)*]|\s*\.|\s*$)",
+        r"\2\1",
+        "1k, 2p, k to end.",
+    ),
+    row(
+        "tog",
+        r"\b([kp])(?:nit|url)?\s?([23])\s+tog(?:ether)?\b\.?(?!\s+tbl)",
+        r"\1\2tog",
+        "K 3 tog, k to end.",
+    ),
+    row("p.s.s.o|pass", r"\bp\.\s?s\.\s?s\.\s?o\b\.?", "psso", "Sl 1, k 2 tog, p.s.s.o., k to end."),
+    row(
+        "pass",
+        r"\bpass\s+(?:the\s+)?(?:slipped\s+st(?:itch)?|slip\s+st(?:itch)?|sl\s+st)\s+over\b",
+        "psso",
+        "Slip 1, knit 1, pass slipped stitch over, knit to end.",
+    ),
+    row(
+        "psso",
+        r"\bsl(?:ip)?\s*1\s*[,-]\s*(?:k|knit)\s+1\s*[,-]\s*psso\b",
+        "skp",
+        "Sl 1, K 1, psso, k to end.",
+    ),
+    row("yarn over", r"\byarn\s+over\b", "yo", "K2, yarn over, k2tog, k16."),
+    row("f&b|f & b", r"\bk\s?1?\s*f\s?&\s?b\b", "kfb", "K1 f&b, k19."),
+    row(
+        "front",
+        r"\b([kp])(?:nit|url)?\s+in(?:to)?\s+(?:the\s+)?front\s+and\s+back\s+of\s+(?:the\s+)?(?:next|same)\s+st(?:itch)?\b",
+        r"\1fb",
+        "K in front and back of next st, k to end.",
+    ),
+    row("m1", r"\bm1\s*-\s*([lrp])\b", r"m1\1", "K1, M1-L, k18, M1-R, k1."),
+    row(
+        "m1",
+        r"\b(m1[lrp]?)\s*\(?\s*(?P<said>by\s+(?:picking\s+up|lifting)"
+        r"(?:\s+(?:the|an?|bar|loop|strand|thread|horizontal|between|before|next|last|sts?|stitch|stitches|and|knitting|purling"
+        r"|in|into|onto|on|through|back|front|of|it|this|left|right|needle|from|behind|to))+)\b\s*\)?",
+        r"\1",
+        "K1, M1 (by picking up the bar between sts), k to end.",
+        spelt_out=True,
+    ),
+    row(
+        "k1/|p1/",
+        r"\b([kp]1)/([kp]1)\s+(?=in(?:to)?\s+(?:the\s+)?(?:next|same)\s+st)",
+        r"(\1, \2) ",
+        "K1/p1 in next st, k to end.",
+    ),
+    row(
+        "k|p|s|y|m",
+        rf"((?<![\w/-])(?:[kp]\d+|{_STITCH}))\s+(?=[kp]\d+\b|{_STITCH})(?![kp]\d+\s+rib)",
+        r"\1, ",
+        "K3 p2 k10 p5.",
+        again=True,
+    ),
+    row("k", rf"\bk\s*(?={N}\s+{ROUND})", "knit ", "K 2 rows."),
+    row("p", rf"\bp\s*(?={N}\s+{ROUND})", "purl ", "K 1 row, p 1 row."),
+)
+
+_STARS: tuple[Synonym, ...] = (
+    row("+", r"^([^+*]*)\+([^+*]*\brep(?:eat)?\.?\s+from\s+)\+", r"\1*\2*", "+ K2, p2; rep from + to end."),
+    row(
+        "rep",
+        r"(\*[^*.]*[\w)])\s*\.\s+(?=[^*]*\brep(?:eat)?\b\.?\s+from\s+\*)",
+        r"\1, ",
+        "1st rnd: *P3. C4B. K6. Rep from * around.",
+        again=True,
+    ),
+    row(
+        "rep",
+        r"\*([^*]+?)[,;]?\s*\*\s*[,;]?\s*(rep(?:eat)?)\s+from\s+\*\s+to\s+\*",
+        r"*\1; \2 from *",
+        "K1, *k2, p2*, rep from * to * to last st, k1.",
+    ),
+    row(
+        "*",
+        r"\*((?:(?!\brep(?:eat)?\b)[^*])+?)[,;]?\s*\*\s*[,;]\s*rep(?:eat)?\s+(?:around|across|to\s+end)\b",
+        r"*\1; rep from * to end",
+        "*K2, p2*; repeat around.",
+    ),
+    row(
+        "until",
+        rf"(?<=\*)\s*until\s+({N})\s+{STS}\s+(?:left|rem(?:ain)?)\b",
+        r" to last \1 sts",
+        "* k3, ssk * until 3 sts left, k3.",
+    ),
+    row(
+        "to last",
+        rf"\*((?:(?!\brep(?:eat)?\b)[^*])+?)[,;]?\s*\*\s*,?\s*(?=to\s+last\s+(?:{N}\s+)?{STS})",
+        r"*\1; rep from * ",
+        "*K3, ssk* to last 3 sts, k3.",
+    ),
+    row(
+        "*",
+        r"^([^*]*)\*((?:(?!\brep(?:eat)?\b)[^*.])+?)[,;]?\s*\*(?=\s*\.?\s*$)",
+        r"\1*\2; rep from * to end",
+        "*k1, p1*",
+    ),
+    row("times", rf"^(\s*)({_STITCH})\s+(?={N}\s+times\b)", r"\1(\2) ", "K2tog 12 times."),
+    row(
+        "twice|times",
+        rf"\b(to\s+last\s+{N}\s+{STS}\s*,\s*)({_STITCH})\s+(?=twice\b|{N}\s+times\b)(?=[^,;]*$)",
+        r"\1(\2) ",
+        "K to last 4 sts, k2tog twice.",
+    ),
+    row(
+        "rep",
+        rf"\b(rep(?:eat)?)\s+(\d+)(?:st|nd|rd|th)\s+and\s+(\d+)(?:st|nd|rd|th)\s+({ROUND})",
+        r"\1 \4 \2 and \3",
+        "Rep 1st and 2nd rows 3 times.",
+    ),
+)
+
+NOTATION: tuple[Synonym, ...] = (*_NUMBERS, *_STITCHES, *_HEADS, *_STARS)
+"""The rows, in the order tried."""

@@ -1,0 +1,151 @@
+"""Recast a printed line in the grammar's words, each letter keeping its printed place. No I/O.
+
+Theory of operation. A line that does not read as written is taken through the table of
+`stepper.project.rewording.synonyms`. A letter that moves keeps its place, and a letter that is put in takes
+the place of the words it replaces, so that a problem is shown where it is printed. Words that work no
+stitches are cut out and kept, to be said with the line. A name in the head of a line, as in "Row 5 (dec
+row):", becomes its label.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import lru_cache
+
+from stepper.project.rewording.asides import commands, instructs
+from stepper.project.rewording.synonym import KEPT, Synonym
+from stepper.project.rewording.synonyms import SYNONYMS
+
+_MOST = 8
+"""Most times one row of the table is tried again on its own result."""
+_PIECES = re.compile(r"\\(\d)")
+_HEAD_NAME = re.compile(
+    r"^\s*(?:next\s+)?(?P<what>row|rnd|round)s?(?:\s+\d+)?\s*(?:\(?[rw]s\)?)?\s*"
+    r"(?P<cut>\(\s*(?![rw]s\b|and\b|all\b|every\b|\d)(?P<name>[a-z][a-z' -]*?)\s*\)\s*)(?:\([rw]s\)\s*)?:",
+    re.I,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Recast:
+    """A line in the grammar's words."""
+
+    text: str
+    places: tuple[int, ...]
+    """Offset of each letter in the line as printed, from 0; one more for its end."""
+    kept: tuple[str, ...] = ()
+    """Words taken out, to be said with the line."""
+    name: str = ""
+    """Name in the head of the line; empty if it has none."""
+
+    def place(self, offset: int, length: int) -> tuple[int, int]:
+        """Return where a stretch of the text is in the line as printed: its offset and length."""
+        first = self.places[min(offset, len(self.places) - 1)]
+        last = self.places[min(offset + max(length, 1) - 1, len(self.places) - 1)]
+        return first, max(1, last + 1 - first)
+
+
+def as_printed(plain: str) -> Recast:
+    """Return a line unchanged."""
+    return Recast(plain, tuple(range(len(plain) + 1)))
+
+
+@lru_cache(maxsize=1024)
+def recast(plain: str) -> Recast:
+    """Put a line into the grammar's words.
+
+    Args:
+        plain: The line, made plain.
+    """
+    made = _without_name(as_printed(plain))
+    for synonym in SYNONYMS:
+        low = made.text.lower()
+        if not any(piece in low for piece in synonym.has):
+            continue
+        for _ in range(_MOST if synonym.again else 1):
+            changed = put_words(made, synonym)
+            if changed.text == made.text:
+                break
+            made = changed
+    return made
+
+
+def _without_name(line: Recast) -> Recast:
+    match = _HEAD_NAME.match(line.text)
+    if match is None:
+        return line
+    name, what = match.group("name").strip(), match.group("what").lower()
+    if not re.search(r"\b(?:row|rnd|round)$", name, re.I):
+        name = f"{name} {what}"
+    start, end = match.span("cut")
+    return Recast(
+        f"{line.text[:start]} {line.text[end:]}",
+        (*line.places[:start], line.places[start], *line.places[end:]),
+        name=name,
+    )
+
+
+def put_words(line: Recast, synonym: Synonym) -> Recast:
+    """Put in the words of one row of the table wherever its pattern matches."""
+    text: list[str] = []
+    places: list[int] = []
+    kept = list(line.kept)
+    done = 0
+    for match in synonym.pattern.finditer(line.text):
+        text.append(line.text[done : match.start()])
+        places.extend(line.places[done : match.start()])
+        end = match.end()
+        if synonym.words == KEPT:
+            end = _kept_end(match)
+            kept.extend([line.text[match.start() : end].strip(" ,.;()")] if end > match.start() else [])
+        elif _hides_instruction(match, synonym):
+            end = match.start()
+        else:
+            _lay(match, synonym.words, line, text, places)
+            kept.extend(
+                [match.group(synonym.said).strip()] if synonym.said and match.group(synonym.said) else []
+            )
+        done = end
+    text.append(line.text[done:])
+    places.extend(line.places[done:])
+    return Recast("".join(text), tuple(places), tuple(kept), line.name)
+
+
+def _hides_instruction(match: re.Match[str], synonym: Synonym) -> bool:
+    """Return whether the words that would only be said with the line may be an instruction."""
+    if not synonym.said or synonym.spelt_out:
+        return False
+    return instructs(re.sub(r"\d[\d\s(),;]*", " ", match.group(synonym.said) or "")) is not None
+
+
+def _kept_end(match: re.Match[str]) -> int:
+    """Return where words that are only said end: never past an instruction, which may follow a comma.
+
+    Returns:
+        The end of the words; their beginning if they cannot be told from an instruction.
+    """
+    words = match.group()
+    lead = re.match(
+        r"[\s,.(]*(?:(?:do\s+not|don't)\s+\w+|change\s+to|[\w'-]+)(?:\s+(?:place|on|off|up))?", words, re.I
+    )
+    start = lead.end() if lead else 0
+    found = commands(words[start:])
+    if found is None:
+        return match.end()
+    cut = re.search(r"[,;]\s*(?:and\s+|then\s+)?", words[start : start + found.start()])
+    return match.start() + start + cut.end() if cut else match.start()
+
+
+def _lay(match: re.Match[str], words: str, line: Recast, text: list[str], places: list[int]) -> None:
+    """Write out the words of a row, filling in what the brackets of its pattern matched."""
+    here = line.places[match.start()]
+    for number, piece in enumerate(_PIECES.split(words)):
+        if number % 2 == 0:
+            text.append(piece)
+            places.extend([here] * len(piece))
+        elif match.group(int(piece)) is not None:
+            start, end = match.span(int(piece))
+            text.append(line.text[start:end])
+            places.extend(line.places[start:end])
+            here = line.places[max(start, end - 1)]

@@ -1,0 +1,270 @@
+"""Other wordings for what is worked inside a row or round, for its edges and its shaping. No I/O."""
+
+from __future__ import annotations
+
+from stepper.project.rewording.synonym import END, HELD_BY, OFF, ROUND, STS, N, Synonym, row
+
+ROWS: tuple[Synonym, ...] = (
+    # --- inside a round ---
+    row(
+        "across|all|round",
+        rf"\b(k|p|knit|purl|work)\s+(?:across|around|all)(?:\s+(?:all|the|these|rem(?:aining)?))*(?:\s+(?:{STS}|{ROUND}))?{END}",
+        r"\1 to end",
+        "K across all sts.",
+    ),
+    row(
+        "last",
+        rf"\b(to\s+last\s+{N}\s+{STS})\s+(?:of|in|on)\s+(?:the\s+)?(?:{ROUND}|needle\b)",
+        r"\1",
+        "K to last 3 stitches of the round, ssk, k1.",
+    ),
+    row(
+        "until",
+        rf"\b(k|p|knit|purl|work)\s+until\s+({N})\s+{STS}\s+(?:rem(?:ain)?s?|(?:are\s+)?left)\b",
+        r"\1 to last \2 sts",
+        "K until 3 sts rem, k2tog, k1.",
+    ),
+    row(
+        "next",
+        rf"\b(k|p|knit|purl|bo|{OFF})\s+(?:the\s+)?next\s+(?=\d)",
+        r"\1 ",
+        "K20, BO next 20 sts, k to end.",
+    ),
+    row(
+        "cent|first|last|middle",
+        rf"\b(k|p|knit|purl|bo|{OFF})\s+(?=(?P<said>(?:the\s+)?(?:first|last|cent(?:er|re)|middle)\s+{N}(?:\s+{STS})?))(?:the\s+)?(?:first|last|cent(?:er|re)|middle)\s+(?=\d)",
+        r"\1 ",
+        "K20, BO center 20 sts, k to end.",
+    ),
+    row(
+        "across|around|end",
+        r"\*((?:(?!\brep(?:eat)?\b)[^*])+?)[,;]?\s*\*\s*,?\s*(?:(?:rep(?:eat)?)\s+(?:from\s+\*\s+to\s+\*\s+)?)?(?:around|across|to\s+end)\b",
+        r"*\1; rep from * to end",
+        "Next rnd: *K8, k2tog* around.",
+    ),
+    row(
+        "times",
+        r"\*((?:(?!\brep(?:eat)?\b)[^*])+?)[,;]?\s*\*\s*,?\s*(?=\S+\s+times\b)",
+        r"(\1) ",
+        "*K8, k2tog* 3 times, k to end.",
+    ),
+    row(
+        "across|around|end",
+        r"([)\]])\s*,?\s*(?:rep(?:eat)?\s+)?(?:around|across|to\s+end)\b",
+        r"\1 to end",
+        "Next round: (K8, k2tog) around.",
+    ),
+    row(
+        "from",
+        r"\b(rep(?:eat)?\s+from\s+\*+)\s*,?\s*end(?:ing)?(?:\s+with)?\s+(?=[a-z])",
+        r"\1, ",
+        "*K8, k2tog; rep from *, end k2.",
+    ),
+    row(
+        "fit|possible",
+        r"\b(as\s+(?:many\s+times|often)\s+as\s+(?:(?:it|they|will|you|possible|can|fits?)\b\s*)+)\s*,?\s*end(?:ing)?(?:\s+with)?\s+(?=[a-z])",
+        r"\1, ",
+        "*K5, p2; rep from * as many times as fit, end k1.",
+    ),
+    row("rib", r"\brib\s+(?=to\s+(?:end|last|m\b|marker|within|\d))", "work in rib ", "K2, rib to end."),
+    row(
+        "patt",
+        r"(?<!in )(?<!the )\bpatt(?:ern)?\s+(?=to\s+(?:end|last|m\b|marker|within|\d))",
+        "work in pattern ",
+        "K2, patt to end.",
+    ),
+    row(
+        "between",
+        r"\brep(?:eat)?\s+(?=between\s+(?:the\s+)?markers\b)",
+        "rep from * ",
+        "*K2, p2; rep between markers.",
+    ),
+    row(
+        "wrap",
+        r"\bwrap\s+(?:(?:the\s+)?next\s+st(?:itch)?\s*(?:,\s*(?:and\s+)?|and\s+)|(?:&|and)\s+)turn\b",
+        "w&t",
+        "K to last 5 sts, wrap next st, turn.",
+    ),
+    row(
+        "double|ds",
+        r"(^\s*|[:,]\s*)(?:m?ds|double\s+st(?:itch)?)(?=\s*,)",
+        r"\1make a ds",
+        "MDS, p to last 5 sts, turn.",
+    ),
+    row(
+        "turn",
+        r"\bturn\s+and\s+(?:proceed|continue|cont|work|go\s+on)\s+as\s+follows(?=\s*[.:,;]|\s*$)",
+        "turn",
+        "K20, turn and proceed as follows.",
+    ),
+    row(
+        "unworked",
+        rf"\bturn\s*,?\s*(?:and\s+)?(?P<said>leav(?:e|ing)\s+(?:the\s+)?(?:rem(?:aining)?\s+|last\s+|other\s+)*{STS}\s+unworked)\b",
+        "turn",
+        "K20, turn, leaving rem sts unworked.",
+        spelt_out=True,
+    ),
+    row(
+        "unworked",
+        rf"\bturn\s*,?\s*(?:and\s+)?leav(?:e|ing)\s+(?:the\s+)?(?:rem(?:aining)?\s+|last\s+|other\s+)*({N})\s+{STS}\s+unworked\b",
+        r"turn leaving \1 sts",
+        "K20, turn, leaving rem 10 sts unworked.",
+    ),
+    row("k2tog", r"\bsl(?:ip)?\s*1\s*[,-]\s*k2tog\s*[,-]\s*psso\b", "sk2p", "Yo, sl 1, k2tog, psso, yo."),
+    row("psso", r"\bsl(?:ip)?\s*1\s*[,-]\s*k1\s*[,-]\s*psso\b", "skp", "K1, sl1, k1, psso, k to end."),
+    row(
+        "p2sso",
+        r"\bsl(?:ip)?\s*2\s*(?:tog(?:ether)?\s*)?(?:kwise|knitwise)?\s*[,-]\s*k1\s*[,-]\s*p2sso\b",
+        "s2kp",
+        "K1, sl2 knitwise, k1, p2sso, k to end.",
+    ),
+    row(
+        "tog",
+        r"\b(?:knit|k)\s?(?:2|two)\s+tog(?:ether)?\b",
+        "k2tog",
+        "Knit to last 2 sts, knit two together.",
+    ),
+    row("tog", r"\b(?:purl|p)\s?(?:2|two)\s+tog(?:ether)?\b", "p2tog", "Purl two together, purl to end."),
+    row("tog", r"\b([kp][23]tog)tbl\b", r"\1 tbl", "P2togtbl, p to end."),
+    row("tbl", r"\b([kp])\s+tbl\s+(\d+)", r"\1\2 tbl", "K tbl 1, p to end."),
+    row(
+        "next",
+        r"\b(inc|dec|mb|make\s+bobble)\s+in(?:to)?\s+(?:the\s+)?next\s+st(?:itch)?\b",
+        r"\1 1",
+        "K3, make bobble in next st, k3.",
+    ),
+    row("m", r"\b(mb|make\s+bobble)\s+1\b", r"\1", "K3, mb in next st, k3."),
+    row("slip", r"\bslip\s+(?=\d)", "sl ", "Slip 1 purlwise, knit to end."),
+    row(
+        "front",
+        r"\bsl(?:ip)?\s+(\d)\s+(?:sts?\s+)?(?:to|onto)\s+(?:an?\s+)?(?:cn|cable\s+needle)\s*,?\s+(?:and\s+)?hold\s+(?:in|at|to)\s+(?:the\s+)?front\s*,\s*k(\d)\s*,\s*k\1\s+from\s+(?:cn|cable\s+needle)",
+        r"\1/\2 lc",
+        "Sl 2 sts to cn and hold in front, k2, k2 from cn.",
+    ),
+    row(
+        "hold",
+        r"\bsl(?:ip)?\s+(\d)\s+(?:sts?\s+)?(?:to|onto)\s+(?:an?\s+)?(?:cn|cable\s+needle)\s*,?\s+(?:and\s+)?hold\s+(?:in|at|to)\s+(?:the\s+)?back\s*,\s*k(\d)\s*,\s*k\1\s+from\s+(?:cn|cable\s+needle)",
+        r"\2/\1 rc",
+        "Sl 1 st to cn and hold in back, k2, k1 from cn.",
+    ),
+    row(
+        "chart",
+        r"\bwork\s+(?:across\s+)?(?:row|rnd|round)\s+(\d+)\s+of\s+((?:the\s+)?chart\s+\S+?)(?=\s+(?:over|to)\b)",
+        r"work \2, round \1",
+        "K3, work row 1 of chart fern over next 20 sts, k to end.",
+    ),
+    row(
+        "chart",
+        r"\bwork\s+(?:across\s+)?(?:the\s+)?next\s+(?:row|rnd|round)\s+of\s+(?=(?:the\s+)?chart\b)",
+        "work next round of ",
+        "K3, work next row of chart fern to last 3 sts, k3.",
+    ),
+    row(
+        "chart",
+        r"\b(?:follow|(?:beg(?:in|inning)?|start(?:ing)?)(?:\s+work(?:ing)?)?(?:\s+from)?|work(?:ing)?\s+from)\s+(?=(?:the\s+)?chart\b)",
+        "work ",
+        "Follow chart fern for 8 rnds.",
+    ),
+    # --- cast on, bind off, hold, pick up ---
+    row("bo", r"\bbo\b(?!\s*\d)", "bind off", "BO in patt."),
+    row(
+        "needle",
+        rf"\b(?:join\b(?P<said>[^.,;\d]*?)\b(?:with|using)\s+(?:an?\s+|the\s+)?three[-\s]needle\s+bind[-\s]?off|(?:{OFF}(?:\s+(?:all|the|these|rem(?:aining)?|shoulder|both|sets|of|sts|stitches|together|tog))*\s+(?:with|using)\s+(?:an?\s+|the\s+)?)?three[-\s]needle\s+bind[-\s]?off)\b",
+        "bind off with a three-needle bind-off",
+        "Join shoulders with a three-needle bind-off.",
+    ),
+    row(
+        "using",
+        rf"\b(bo|{OFF})((?:\s+(?:all|rem(?:aining)?|sts|stitches|in|patt(?:ern)?|rib|loosely))*)\s+(?:using|with)\s+(?:an?\s+|the\s+)?(stretchy|sewn)\s+bind[-\s]?off(?:\s+method)?\b",
+        r"\1\2 with a \3 bind-off",
+        "Bind off in pattern using a stretchy bind off.",
+    ),
+    row(
+        "grafting",
+        rf"\bjoin\s+(?:the\s+)?({N}\s+)?(?P<said>[a-z ]*?){STS}\s+by\s+grafting\b",
+        r"graft \1sts",
+        "Join 8 underarm sts by grafting.",
+    ),
+    row(
+        "at",
+        rf"\b((?:bo|co|{OFF}|cast\s+on)\s+{N}(?:\s+{STS})?(?:\s+for\s+[a-z][a-z ]*?)?)\s+at\s+(?:the\s+)?(?:beg|beginning|start)\s+of\s+(?:the\s+)?next\s+(?:row|rnd|round)\s*,\s*(?:then\s+|and\s+)?(?=(?:work|k|p|knit|purl)\b)",
+        r"\1, ",
+        "Bind off 5 sts at beg of next row, k to end.",
+    ),
+    row("pick", r"\b(pick\s+up\s+and\s+)k(?=\s+\d)", r"\1knit", "Pick up and k 12 sts along gusset edge."),
+    row(
+        "hold|holder|needle|yarn",
+        rf"\b(?:place|put|slip|sl|leave|transfer)\s+(?:the\s+)?(?:(?:next|first|rem(?:aining)?|these|foll(?:owing)?)\s+)*({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
+        r"hold \1 sts",
+        "K20, slip next 40 sts to waste yarn, CO 8, k to end.",
+    ),
+    row(
+        "hold|holder|needle|yarn",
+        rf"\b(?:place|put|slip|sl|leave|transfer)\s+(?:(?:all|the|rem(?:aining)?|these|those)\s+)*{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
+        "hold all sts",
+        "Place all sts on hold for front.",
+    ),
+    row(
+        "needle",
+        rf"\b(?:return|place|put|transfer|slip)\s+(?:the\s+)?({N}\s+)?(?:held\s+)?{STS}\s+(?:of|for|from)\s+(?:the\s+)?([a-z][a-z ]*?)\s+(?:back\s+)?(?:on|onto|to)\s+(?:the\s+)?needles?\b",
+        r"return \1\2 to needles",
+        "Place held sts for left sleeve on needles.",
+    ),
+    row(
+        "holder",
+        rf"\b(k|p|knit|purl)\s*(?:across\s+)?({N})\s+(?:{STS}\s+)?from\s+(?:the\s+)?(?:st(?:itch)?\s+)?holder\b",
+        r"\1 across \2 held sts",
+        "K40 from holder.",
+    ),
+    row("held", rf"\b(k|p|knit|purl)\s+({N})\s+held\s+", r"\1 across \2 held ", "K 40 held left sleeve sts."),
+    # --- shaping ---
+    row(
+        "inc",
+        rf"\binc\.?(?=\s+(?:evenly\b|{N}\s+(?:{STS}\s+)?evenly\b|to\s+{N}))",
+        "increase",
+        "Inc 10 sts evenly around.",
+    ),
+    row(
+        "dec",
+        rf"\bdec\.?(?=\s+(?:evenly\b|{N}\s+(?:{STS}\s+)?evenly\b|to\s+{N}))",
+        "decrease",
+        "Dec 10 sts evenly around.",
+    ),
+    row(
+        "increase",
+        rf"\b((?:knit|purl)\s+{N}\s+{ROUND}\s*,\s*)increase\b",
+        r"\1increasing",
+        "Knit 1 round, inc 10 sts evenly. 110 sts.",
+    ),
+    row(
+        "decrease",
+        rf"\b((?:knit|purl)\s+{N}\s+{ROUND}\s*,\s*)decrease\b",
+        r"\1decreasing",
+        "Knit 1 round, dec 10 sts evenly.",
+    ),
+    row("st", rf"\s*(?::\s|=)\s*({N}\s+{STS})(?=\s*[.]?\s*$)", r". \1", "K1, k2tog, k to end = 78 sts."),
+    # --- numbers ---
+    row(":", r"([(\[][\d\s,]*\d)\s*:\s*(?=\d)", r"\1, ", "K10[12:14], p2.", again=True),
+    row("-", r"\b([kp])\s*-\s*(?=[(\[]\s*\d)", r"\10 ", "K- (2, 4), p2."),
+    row("-", r"([(\[,]\s*)-(?=\s*[,)\]])", r"\10", "K2 (-, 4), p2.", again=True),
+    row(
+        '"|cm|in|inches',
+        r'(\d[\d\s./¼½¾]*?)\s*("|cm|inches|in)(?=\s*[(\[][^)\]]*\2)',
+        r"\1",
+        'Knit until piece measures 10½" (11", 11½").',
+    ),
+    row(
+        ",",
+        r'([(\[][^)\]"]*?\d[\d\s./¼½¾]*?)\s*(?:"|cm|inches|in)(?=\s*,[^)\]]*[)\]])',
+        r"\1",
+        "Knit until piece measures 25 cm (27 cm, 29 cm).",
+        again=True,
+    ),
+    row(
+        '"|cm|in|inches',
+        r'(?<=[\d¼½¾])\s*("|cm|inches|in)\s*([)\]])',
+        r"\2 \1",
+        'Knit until piece measures 10½ (11, 11½").',
+    ),
+)
+"""The rows, in the order tried."""

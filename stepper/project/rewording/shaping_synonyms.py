@@ -1,0 +1,182 @@
+"""Other wordings for shaping: the rows it falls on, edges bound off, changes spread evenly. No I/O."""
+
+from __future__ import annotations
+
+from stepper.project.rewording.synonym import OFF, ROUND, STS, N, Synonym, row
+
+_FOLL = r"foll(?:owing)?\b\.?"
+_ALT = r"alt(?:ernate)?\b\.?"
+_NTH = r"(?:\d+(?:st|nd|rd|th)|third|fourth|fifth|sixth|eighth|tenth)\b"
+_LASTS = rf"(?=\s+(?:until\b|to\s+{N}\s+{STS}|(?:a\s+total\s+of\s+)?{N}\s+(?:more\s+)?times|once\b|twice\b))"
+_NOT_EVERY = r"(?<!every )(?<!each )(?<!and all )"
+
+_ROUND_OF = r"(?:[a-z][a-z'-]*\s+){1,3}?(?:round|rnd|row)"
+_HOW_OFTEN = rf"(?:on\s+)?(?:every|each)\s+[^:.()]*?(?:{N}\s+(?:more\s+)?times|twice|until\s+{N}\s+{STS}(?:\s+rem(?:ain)?)?)"
+
+SHAPING: tuple[Synonym, ...] = (
+    # --- heads that say on which rows ---
+    row(
+        "every|each",
+        rf"^(\s*)({_ROUND_OF})\s*(?:,|-|\()\s*(?:work(?:ed)?\s+)?({_HOW_OFTEN})\s*\)?\s*:\s*([^.]*?)\.?(\s+[(\[]?\s*{N}\s+{STS}[^.:]*\.?)?\s*$",
+        r"\1\2: \4. work \2 \3.\5",
+        "Decrease round, every 4th round 3 times: K1, k2tog, k to end.",
+    ),
+    row(
+        "sts|st)|stitches",
+        rf"^(\s*(?:next\s+)?{ROUND}(?:\s+\d+)?(?:\s*\(?(?:rs|ws)\)?)?)\s*[(\[]\s*({N}\s+{STS})\s*[)\]]\s*:\s*(.*?)\.?\s*$",
+        r"\1: \3. \2",
+        "Next rnd (32 sts): *K3, k2tog; rep from * to end.",
+    ),
+    # --- changes spread evenly ---
+    row(
+        "cent|middle",
+        rf"\b(?:(?P<rows>(?:knit|purl)\s+{N}\s+rows?\s*,\s*)(inc|dec)(?:reas(?:e|ing))?\.?\s+(?:1|one)\s+st(?:itch)?\s+(?P<said>(?:in|at)\s+(?:the\s+)?(?:cent(?:er|re)|middle)"
+        r"(?:\s+of\s+(?:(?:the\s+)?(?:last|next|this)\s+)?row)?))(?=\s*[.]|\s*$)",
+        r"\1\2 1 st evenly",
+        "Knit 3 rows, inc 1 st in centre of last row.",
+        spelt_out=True,
+    ),
+    row(
+        "next",
+        rf"\b((?:inc|dec)(?:reas(?:e|ing))?\.?\s+{N}\s+(?:{STS}\s+)?evenly)\s+(?:spaced\s+)?(?:across|along|in|on|over)\s+(?:the\s+)?next\s+(?={N}\s+{STS})",
+        r"\1 over next ",
+        "Inc 6 sts evenly across next 30 sts, k to end.",
+    ),
+    row(
+        "inc",
+        rf"\binc\.?\s+(?={N}\s+{STS}\s+in\s+every\b)",
+        "increase ",
+        "Knit, inc 1 st in every 10th st.",
+    ),
+    # --- where the last round ends ---
+    row(
+        "end|stop|finish",
+        rf"(?<=\w),?\s*(?:and\s+)?(?P<said>(?:end(?:ing)?|stop(?:ping)?|finish(?:ing)?)\s+(?:the\s+)?(?:last\s+(?:rnd|round)\s+)?({N})\s+{STS}\s+(?:before|from|short\s+of)\s+"
+        r"(?:the\s+)?(?:bor(?:\s+(?:marker|m))?\b|(?:end|beg(?:inning)?)(?:\s+of\s+(?:the\s+)?(?:last\s+|this\s+)?(?:rnd|round))?(?:\s+(?:marker|m)\b)?)(?:\s+on\s+(?:the\s+)?last\s+(?:rnd|round))?)(?=\s*[.]|\s*$)",
+        r". stop short \2 sts",
+        "Knit 3 rounds, ending last rnd 4 sts before BOR marker.",
+        spelt_out=True,
+    ),
+    row(
+        "last",
+        rf"(?<=\w),?\s*(?:and\s+)?(?P<said>(?:end(?:ing)?|stop(?:ping)?|finish(?:ing)?)\s+(?:the\s+)?last\s+(?:rnd|round)\s+({N})\s+{STS}\s+(?:before|from|short\s+of)\s+(?:the\s+)?(?:marker|m)\b)(?=\s*[.]|\s*$)",
+        r". stop short \2 sts",
+        "Knit 3 rounds, ending last rnd 4 sts before marker.",
+        spelt_out=True,
+    ),
+    row(
+        "bor|end",
+        rf"(\b{ROUND}|straight|even|(?:cm|in|inches|\"))\s*,?\s*(?P<said>(?:end(?:ing)?|finish(?:ing)?)\s+at\s+(?:the\s+)?(?:bor|end\s+of\s+(?:the\s+)?(?:rnd|round))(?:\s+(?:marker|m))?)\b(?=\s*[.]|\s*$)",
+        r"\1",
+        "Knit 3 rounds, ending at BOR marker.",
+        spelt_out=True,
+    ),
+    # --- the rows it falls on ---
+    row(
+        "foll",
+        rf"\bnext\s+(?:{ROUND}\s+)?(?:and|then)\s+(?:on\s+|in\s+)?(?=(?:the\s+)?(?:{N}\s+)?{_FOLL})",
+        "next row, then ",
+        "Dec 1 st at each end of next and foll alt row.",
+    ),
+    row(
+        "foll",
+        rf"{_NOT_EVERY}\b(?:on\s+|of\s+|in\s+)?(?:the\s+)?(?:{_FOLL}\s+({N})|({N})\s+{_FOLL})\s+{_ALT}\s+{ROUND}",
+        r"every 2nd row \1\2 times",
+        "Dec 1 st at each end of next row, then on foll 3 alt rows.",
+    ),
+    row(
+        "foll",
+        rf"{_NOT_EVERY}\b(?:on\s+|of\s+|in\s+)?(?:the\s+)?{_FOLL}\s+{_ALT}\s+({ROUND}){_LASTS}",
+        "every 2nd row",
+        "Dec 1 st at each end of next row, then on foll alt rows until 32 sts rem.",
+    ),
+    row(
+        "foll",
+        rf"{_NOT_EVERY}\b(?:on\s+|of\s+|in\s+)?(?:the\s+)?{_FOLL}\s+{_ALT}\s+(?:row|rnd|round)\b",
+        "every 2nd row 1 times",
+        "Dec 1 st at each end of next row, then on foll alt row.",
+    ),
+    row(
+        "foll",
+        rf"{_NOT_EVERY}\b(?:on\s+|of\s+|in\s+)?(?:the\s+)?(?:{_FOLL}\s+({N})|({N})\s+{_FOLL})\s+({_NTH})\s+{ROUND}",
+        r"every \3 row \1\2 times",
+        "Inc 1 st at each end of next row, then on 3 foll 6th rows.",
+    ),
+    row(
+        "foll",
+        rf"{_NOT_EVERY}\b(?:on\s+|of\s+|in\s+)?(?:the\s+)?{_FOLL}\s+({_NTH})\s+{ROUND}{_LASTS}",
+        r"every \1 row",
+        "Inc 1 st at each end of next row, then on foll 6th rows to 52 sts.",
+    ),
+    row(
+        "foll",
+        rf"{_NOT_EVERY}\b(?:on\s+|of\s+|in\s+)?(?:the\s+)?{_FOLL}\s+({_NTH})\s+(?:row|rnd|round)\b",
+        r"every \1 row 1 times",
+        "Dec 1 st at each end of next and foll 4th row.",
+    ),
+    row(
+        "foll",
+        rf"(\bnext\s+(?:{N}\s+)?{ROUND}\s*,?\s*(?:then|and)\s+)(?:on\s+|of\s+)?(?:the\s+)?(?:{_FOLL}\s+({N})|({N})\s+{_FOLL})\s+(rs|ws)\s+rows?\b",
+        r"\1every \4 row \2\3 times",
+        "Dec 1 st at each end of next 2 rows, then on foll 3 RS rows.",
+    ),
+    row(
+        "foll",
+        rf"(\bnext\s+(?:{N}\s+)?{ROUND}\s*,?\s*(?:then|and)\s+)(?:on\s+|of\s+)?(?:the\s+)?(?:{_FOLL}\s+({N})|({N})\s+{_FOLL})\s+{ROUND}",
+        r"\1every row \2\3 times",
+        "Dec 1 st at each end of next row and foll 3 rows.",
+    ),
+    row(
+        "each of",
+        rf"\b(?:on|of|in)\s+each\s+of\s+(?:the\s+)?next\s+(?={N}\s+{ROUND})",
+        "of next ",
+        "Dec 1 st at neck edge on each of next 4 rows.",
+    ),
+    # --- several at one edge ---
+    row(
+        "edge",
+        rf"((?:^|[.:])\s*)at\s+(?:the\s+)?(neck|armhole|front|side)\s+edges?\s*,?\s*((?:bo|{OFF})\s+{N}\s+{STS})\b",
+        r"\1\3 at \2 edge",
+        "At neck edge, bind off 3 sts once, then 2 sts twice.",
+    ),
+    row(
+        "edge",
+        rf"\b(bo|{OFF})\s+at\s+(?:the\s+|each\s+)?(neck|armhole|front|side)\s+edges?\s*,?\s*(?:every\s+other\s+row\s*,?\s*)?({N}\s+{STS})\b",
+        r"\1 \3 at \2 edge",
+        "Bind off at neck edge 3 sts once, 2 sts twice.",
+    ),
+    row(
+        "edge",
+        rf"((bo|{OFF})\s+{N}\s+{STS}\s+at\s+(?:the\s+)?(neck|armhole|front|side)\s+edge\s+(?:{N}\s+times|once|twice))\s*,?\s*(?:then\s+|and\s+)?({N}\s+{STS})\s+(?={N}\s+times\b|once\b|twice\b)",
+        r"\1. \2 \4 at \3 edge ",
+        "Bind off 3 sts at neck edge once, then 2 sts twice.",
+        again=True,
+    ),
+    # --- what is worked at the ends of a row ---
+    row(
+        "st",
+        r"(?<!\*)\b(inc|dec)(?:rease)?\.?\s+(?:1|one)\s+st(?:itch)?\b(?=\s*[,;])",
+        r"\1 1",
+        "Dec 1 st, k to last 2 sts, dec 1 st.",
+    ),
+    row(
+        "st",
+        r"([,;]\s*)(inc|dec)(?:rease)?\.?\s+(?:1|one)\s+st(?:itch)?\b(?=\s*(?:\.|$))",
+        r"\1\2 1",
+        "K to last 2 sts, dec 1 st.",
+    ),
+    row(
+        "all|rem",
+        rf"(?<=\w)\s*,?\s*(?:and\s+)?then\s+(?=(?:bo|{OFF})\s+(?:the\s+)?(?:(?:all|last|rem(?:aining)?)\b\.?\s*)+{N}\s+{STS})",
+        ". ",
+        "Bind off 5 sts at beg of next 2 rows, then bind off rem 10 sts.",
+    ),
+    row(
+        "cent|middle",
+        rf"\b((?:k|p|knit|purl)\s*{N}(?:\s+{STS})?)\s+(?P<said>to\s+(?:the\s+)?(?:cent(?:er|re)|middle))\b(?=\s*[,;.]|\s*$)",
+        r"\1",
+        "K10 to centre, p to end.",
+        spelt_out=True,
+    ),
+)
+"""The rows, in the order tried."""

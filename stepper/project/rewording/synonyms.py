@@ -1,0 +1,43 @@
+r"""The table of other printed wordings that are read: each a pattern and the words that replace it.
+
+The rows are tried from the top down, and only on a line that does not read as written: first how numbers and
+stitches are written, which brings a line into one notation, then words around the stitches, lengths, whole
+lines, and what is worked inside a row. `\1` in the words is what group 1 of the pattern matched. `KEPT`
+takes the words out of the line and has them said with it: they work no stitches, but the knitter needs them.
+Each row has a line as an example; a test reads them all.
+Source: the wording of patterns in print, US and UK; common practice.
+"""
+
+from __future__ import annotations
+
+from stepper.project.rewording.holding_synonyms import HOLDING
+from stepper.project.rewording.length_synonyms import LENGTHS
+from stepper.project.rewording.line_synonyms import LINES
+from stepper.project.rewording.marker_synonyms import MARKERS
+from stepper.project.rewording.name_synonyms import ASIDES
+from stepper.project.rewording.needle_synonyms import NEEDLEWORK
+from stepper.project.rewording.notation import NOTATION
+from stepper.project.rewording.part_synonyms import AGAIN
+from stepper.project.rewording.pattern_synonyms import PATTERNS
+from stepper.project.rewording.remark_synonyms import REMARKS
+from stepper.project.rewording.row_synonyms import ROWS
+from stepper.project.rewording.shaping_synonyms import SHAPING
+from stepper.project.rewording.synonym import Synonym
+from stepper.project.rewording.until_synonyms import UNTIL
+
+SYNONYMS: tuple[Synonym, ...] = (
+    *REMARKS,
+    *UNTIL,
+    *NOTATION,
+    *AGAIN,
+    *HOLDING,
+    *NEEDLEWORK,
+    *ASIDES,
+    *MARKERS,
+    *SHAPING,
+    *LENGTHS,
+    *PATTERNS,
+    *LINES,
+    *ROWS,
+)
+"""Every other wording, in the order tried."""

@@ -1,0 +1,72 @@
+"""Other wordings for how long a repeat or a stretch of a row goes on: "until". No I/O."""
+
+from __future__ import annotations
+
+from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
+
+_WORK = r"(?:k|p|knit|purl|work)"
+_MANNER = (
+    r"(?:in\s+(?:this|the\s+same|that)\s+(?:manner|way|fashion)|as\s+(?:set|established|before)|thus|in\s+this\s+sequence)"
+)
+_SHAPING = r"(?:\s*,?\s+(?:inc(?:reas)?(?:ing)?|dec(?:reas)?(?:ing)?|shaping)(?:\s+as\s+(?:set|established|before))?)?"
+_DONE = r"(?:(?:have|has)\s+been|are)\s+(?:worked|knitted|knit|completed?)"
+_RIGHT = r"(?:right|rh|r\.h\.|right[-\s]hand)"
+_BOUND = (
+    rf"(?:(?:bo|(?:bind|cast)\s+off)\s+(?:(?:the\s+)?(?:next|first)\s+)?{N}(?:\s+{STS})?"
+    r"(?:\s+(?:for|at)\s+(?:the\s+)?(?:(?:left|right|front|back)\s+)?(?:underarm|armhole|neck|neckline|thumb|shoulder|buttonhole))?"
+    r"\s*,\s*(?:then\s+|and\s+)?)"
+)
+_AFTER_BOUND = r"after\s+(?:the\s+)?(?:bo|bind[-\s]?off|cast[-\s]?off|binding\s+off|casting\s+off|bound-?\s?off\s+sts)"
+
+UNTIL: tuple[Synonym, ...] = (
+    row(
+        "in this|in the same|in that|as set|as est|as before|thus",
+        rf"(^\s*|[.!]\s*)(?:cont(?:inue)?|work|keep\s+on|carry\s+on|proceed|go\s+on)(?:\s+(?:working|inc(?:reas)?ing|dec(?:reas)?ing|shaping|to\s+(?:inc|dec)(?:rease)?))?"
+        rf"(?:\s+even)?\s+{_MANNER}{_SHAPING}\s*,?\s+(?=until\s+(?:there\s+are\s+|you\s+have\s+)?{N}\s+{STS})",
+        r"\1repeat last rounds ",
+        "Continue in this manner until there are 26 sts on needle.",
+    ),
+    row(
+        "needle",
+        rf"((?:^|[:.])\s*{_BOUND}?)({_WORK})\s+until\s+(?:there\s+are\s+|you\s+have\s+)?({N})\s+{STS}\s+"
+        rf"(?P<said>(?:are\s+)?on\s+(?:the\s+)?{_RIGHT}\s+needle(?:\s+{_AFTER_BOUND})?)",
+        r"\1\2 \3",
+        "BO 4 sts, knit until there are 10 sts on right needle after BO, BO 4 sts, knit to end.",
+        again=True,
+        spelt_out=True,
+    ),
+    row(
+        "needle",
+        rf"(\b{_BOUND})({_WORK})\s+until\s+(?:there\s+are\s+|you\s+have\s+)?({N})\s+{STS}\s+"
+        rf"(?P<said>(?:are\s+)?on\s+(?:the\s+)?{_RIGHT}\s+needle\s+{_AFTER_BOUND})",
+        r"\1\2 \3",
+        "K4, BO 4 sts for thumb, knit until there are 10 sts on right needle after BO, k to end.",
+        again=True,
+        spelt_out=True,
+    ),
+    row(
+        "until",
+        rf"\b({_WORK})\s+until\s+({N})\s+{STS}\s+(?:rem(?:ain)?s?|(?:are\s+)?left)\b(?=\s*,[^,.]*\b(?:twice|times)\b)",
+        r"\1 to last \2 sts",
+        "Knit until 4 sts rem, k2tog twice.",
+    ),
+    row(
+        "until all",
+        rf"\b({_WORK})\s+until\s+(?:all\s+(?:the\s+)?{STS}|the\s+end\s+of\s+(?:the\s+)?(?:rnd|round|row))\s+(?:have\s+been|are)\s+worked\b",
+        r"\1 to end",
+        "Purl until all sts have been worked.",
+    ),
+    row(
+        "worked|complete|knit",
+        rf"^((?:(?!\bchart\b).)*?)\buntil\s+(?:a\s+total\s+of\s+({N}\s+{ROUND})\s+{_DONE}|({N}\s+{ROUND})\s+{_DONE}\s+(?:in\s+(?:all|total)|altogether|from\s+(?:the\s+)?(?:cast-?\s?on(?:\s+edge)?|beg(?:inning)?)))",
+        r"\1until \2\3 altogether",
+        "Work even until 6 rows have been completed from cast-on edge.",
+    ),
+    row(
+        "worked|complete|knit",
+        rf"^((?:(?!\bchart\b).)*?)\buntil\s+({N}\s+{ROUND})\s+{_DONE}(?=\s*[.,]|\s*$)",
+        r"\1until \2 so far",
+        "Knit until 12 rounds have been worked.",
+    ),
+)
+"""The rows, in the order tried."""

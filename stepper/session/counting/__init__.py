@@ -1,0 +1,1 @@
+"""Counts: when one pays, what it must be, and when it is read back first."""

@@ -1,0 +1,106 @@
+"""Answer questions about the knitting in hand: which function answers which topic. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from functools import partial
+from types import MappingProxyType
+from typing import Final
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Plan
+from stepper.session.cues import About, Explain, HowFarTo
+from stepper.session.decision import Decision, Refusal
+from stepper.session.effects import Effect
+from stepper.session.moves import round_called
+from stepper.session.pace.outlook import Outlook, look_ahead
+from stepper.session.questions import about_ahead, about_round
+from stepper.session.questions.topics import Topic
+from stepper.session.state import State
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellMeaning(Effect):
+    """Say what an abbreviation means."""
+
+    code: str
+    """As it stands in the table of stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellFinish(Effect):
+    """Say when the garment will be finished, and what each evening must bring."""
+
+    outlook: Outlook
+
+
+_ANYWHERE: Final = frozenset((Topic.REMINDERS, Topic.LAST_STEP, Topic.LAST_ROUND, Topic.ALTERATIONS))
+# Topics that have an answer when every round is done.
+
+
+def ask_about(plan: Plan, state: State, cue: About) -> Decision:
+    """Let a question be answered; after the last round, only one about what lies behind."""
+    if state.place.index < len(plan.rounds) or (cue.topic in _ANYWHERE and plan.rounds):
+        return ()
+    return Refusal(sentence="The garment is finished; no round is left.")
+
+
+def tell_about(plan: Plan, state: State, cue: About) -> Iterator[Effect]:
+    """Answer a question about the knitting in hand."""
+    yield from _TOLD[cue.topic](plan, state, cue.at)
+
+
+def tell_how_far_to(plan: Plan, state: State, cue: HowFarTo) -> Iterator[Effect]:
+    """Tell how many rounds there are before a section or a labelled line."""
+    here = state.place.index
+    yield about_ahead.TellRoundsTo(place=cue.place, index=round_called(plan, cue.place, here), here=here)
+
+
+def tell_meaning(plan: Plan, state: State, cue: Explain) -> Iterator[Effect]:
+    """Tell what an abbreviation means."""
+    yield TellMeaning(code=stitch(cue.text).code)
+
+
+def _finish(plan: Plan, state: State, at: str) -> Iterator[Effect]:
+    yield TellFinish(outlook=look_ahead(plan, state, at))
+
+
+_Telling = Callable[[Plan, State, str], Iterator[Effect]]
+
+_TOLD: Final[MappingProxyType[Topic, _Telling]] = MappingProxyType(
+    {
+        Topic.NEXT_STEP: partial(about_round.tell_step, ahead=1),
+        Topic.STEP_AFTER: partial(about_round.tell_step, ahead=2),
+        Topic.LAST_STEP: partial(about_round.tell_step, ahead=-1),
+        Topic.NEXT_ROUND: partial(about_round.tell_round, ahead=1),
+        Topic.THIS_ROUND: partial(about_round.tell_round, ahead=0),
+        Topic.LAST_ROUND: partial(about_round.tell_round, ahead=-1),
+        Topic.YARN: about_round.tell_yarns,
+        Topic.COLOUR_CHANGE: about_round.tell_colour_change,
+        Topic.FLOAT: about_round.tell_floats,
+        Topic.SIDE: about_round.tell_side,
+        Topic.REPEAT: about_round.tell_repeat,
+        Topic.CHART: about_round.tell_chart,
+        Topic.MARKER: about_round.tell_marker,
+        Topic.TURN: about_round.tell_turn,
+        Topic.NEXT_INCREASE: partial(about_ahead.tell_next_shaping, kind=Kind.INCREASE),
+        Topic.NEXT_DECREASE: partial(about_ahead.tell_next_shaping, kind=Kind.DECREASE),
+        Topic.INCREASES_LEFT: partial(about_ahead.tell_shaping_left, kind=Kind.INCREASE),
+        Topic.DECREASES_LEFT: partial(about_ahead.tell_shaping_left, kind=Kind.DECREASE),
+        Topic.DIVISION: about_ahead.tell_division,
+        Topic.NEEDLE: about_ahead.tell_needle,
+        Topic.SIZE: about_ahead.tell_size,
+        Topic.GAUGE: about_ahead.tell_gauge,
+        Topic.LENGTH: about_ahead.tell_length,
+        Topic.YARN_LEFT: about_ahead.tell_yarn_needed,
+        Topic.YARN_USED: about_ahead.tell_yarn_used,
+        Topic.PACE: about_ahead.tell_pace,
+        Topic.DONE_WHEN: _finish,
+        Topic.TONIGHT: about_ahead.tell_tonight,
+        Topic.KNITTED_TODAY: about_ahead.tell_knitted_today,
+        Topic.REMINDERS: about_ahead.tell_reminders_kept,
+        Topic.LAST_COUNT: about_ahead.tell_last_count,
+        Topic.ALTERATIONS: about_ahead.tell_alterations,
+    }
+)

@@ -1,0 +1,36 @@
+"""What a weighing says about the rest of the garment: whether the yarn lasts, and where it would run out.
+
+No I/O.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from stepper.plan.model import Plan
+from stepper.plan.yarn.yarn_left import Weighing, forecast
+from stepper.session.effects import Effect, TellLasting
+from stepper.session.events import Weighed
+
+
+def forecast_yarn(plan: Plan, event: Weighed) -> Iterator[Effect]:
+    """Forecast from a weighing; no effect if the file does not say how much a skein holds.
+
+    Args:
+        plan: The plan as it is knitted.
+        event: The weighing.
+    """
+    weighing = Weighing(index=event.place.index, stitch=event.place.stitch, grams=event.grams)
+    found = forecast(plan, event.yarn, weighing)
+    stock = plan.materials.stocks.get(event.yarn)
+    if found is None or stock is None or found.over_m is None:
+        return
+    yield TellLasting(
+        yarn=event.yarn,
+        beside=found.beside,
+        doubtful=found.doubtful,
+        over_g=found.over_m / stock.skein.metric_count,
+        out=found.out,
+        out_soonest=found.out_soonest,
+        buy=found.buy,
+    )

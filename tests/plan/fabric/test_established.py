@@ -1,0 +1,271 @@
+"""What "even" and "in pattern" go on with: the fabric as it was, without shaping, every column in its place.
+
+The rounds are worked out by hand, or by a second rule: columns are numbered on the needle, and each looks as its
+number says, whatever was eaten or added beside it. Source of the reading: common practice ("keep pattern correct").
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from stepper.plan.model import Plan, Round, flatten
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+ROUND = "Cast on 40 sts.\nJoin in the round.\n"
+ROWS = "Cast on 40 sts. Work flat.\n"
+RIB = "*K2, p2; rep from * to end. Work 2 rounds.\n"
+SEED = "Row 1 (RS): *K1, p1; rep from * to end.\nRow 2: *P1, k1; rep from * to end.\nRep rows 1-2 2 times.\n"
+DEC = "K1, k2tog, work in pattern to last 3 sts, ssk, k1."
+
+
+def knit(work: str) -> Plan:
+    """Compile lines in one size."""
+    return plan_of(project(work, sizes="S", size="S"))
+
+
+def told(plan: Plan, last: int) -> list[str]:
+    """Give the instructions of the last rounds."""
+    return [round_.instruction for round_ in plan.rounds[-last:]]
+
+
+def seen(round_: Round) -> str:
+    """Give what a round looks like from the right side, from the first stitch there: k or p for each stitch."""
+    letters = "".join(run.stitch[0] * run.times for run in flatten(round_.phrase))
+    return letters if round_.side == "RS" else letters[::-1].translate(str.maketrans("kp", "pk"))
+
+
+EVEN = [
+    "Work even for 1 cm.",
+    "Work 3 rounds even.",
+    "Work 3 rnds straight.",
+    "Work straight for 1 cm.",
+    "Cont straight for 1 cm.",
+    "Continue even in patt for 1 cm.",
+    "Cont in pattern as established for 1 cm.",
+    "Work even in pattern until piece measures {long} cm.",
+    "Cont as set for 1 cm.",
+    "Work 3 rounds in pattern.",
+    "Work 3 more rounds.",
+]
+
+
+@pytest.mark.parametrize("even", EVEN)
+@pytest.mark.parametrize(
+    ("shaped", "rounds", "count"),
+    [
+        ("Knit 2 rnds.\nDec rnd: K1, k2tog, k to last 3 sts, ssk, k1. 38 sts.\n", 3, 38),
+        ("Knit 2 rnds.\nNext round: K1, m1, k to last st, m1, k1. 42 sts.\n", 3, 42),
+        ("Knit 2 rnds.\nInc 1 st at each end of next round. 42 sts.\n", 3, 42),
+        ("Rnd 1: K1, k2tog, k to end.\nRnd 2: Knit.\nRep rnds 1-2 until there are 35 sts.\n", 10, 35),
+        ("Rnd 1: K1, k2tog, k to end.\nRep rnd 1 3 times more.\n", 4, 36),
+        ("Dec rnd: K1, k2tog, k to end.\nRep dec rnd every 2nd round 3 times more.\n", 7, 36),
+    ],
+)
+def test_even_shapes_no_more(shaped: str, rounds: int, count: int, even: str) -> None:
+    """Before, the last round was repeated, decreases and all: 40 stitches were none after ten centimetres."""
+    words = even.format(long=round((rounds + 3) / 2.8, 2))
+    plan = knit(f"{ROUND}{shaped}{words} {count} sts.")
+    assert [(each.instruction, each.after) for each in plan.rounds[-3:]] == [("knit", count)] * 3
+    assert plan.rounds[-4].before != count or rounds == 10
+
+
+def test_even_in_rows_goes_on_in_stockinette() -> None:
+    """Knit on the right side, purl on the wrong one; the shaped row was a right-side row."""
+    work = f"{ROWS}Row 1 (RS): K1, ssk, k to last 3 sts, k2tog, k1.\nRow 2: Purl.\nRep rows 1-2 3 times.\nWork 4 rows even."
+    assert told(knit(work), 4) == ["knit", "purl", "knit", "purl"]
+
+
+def test_even_after_shaped_garter_stays_garter() -> None:
+    """Every row is knitted, on both sides; so too where the shaped rows are the first of the piece."""
+    rows = "Row 1 (RS): K1, ssk, k to last 3 sts, k2tog, k1.\nRow 2: Knit.\nRep rows 1-2 3 times.\n"
+    assert told(knit(f"{ROWS}{rows}Work 4 rows even."), 4) == ["knit"] * 4
+
+
+def test_garter_in_the_round_keeps_its_phase() -> None:
+    """A knit round was shaped, so a purl round follows; stopped in the middle it goes on with the other one."""
+    garter = "Rnd 1: Knit.\nRnd 2: Purl.\nRep rnds 1-2 once more.\n"
+    plan = knit(f"{ROUND}{garter}Next rnd: *K8, k2tog; rep from * to end.\nWork 3 rounds even. 36 sts.")
+    assert told(plan, 3) == ["purl", "knit", "purl"]
+    plan = knit(f"{ROUND}Work 3 rounds in garter stitch.\nWork 2 rounds in pattern.")
+    assert told(plan, 2) == ["purl", "knit"]
+
+
+def test_rib_stays_rib_after_a_decrease() -> None:
+    """Worked out by hand: k2 p2 over 40, one stitch of the second and one of the last but one column eaten."""
+    plan = knit(f"{ROUND}{RIB}Next rnd: {DEC} 38 sts.\nWork even in pattern for 1 cm.\nNext rnd: {DEC} 36 sts.\nWork 1 round.")
+    rib = "kkpp" * 10
+    assert seen(plan.rounds[4]) == "kk" + rib[3:37] + "kkk"[:2]
+    assert {seen(each) for each in plan.rounds[5:-2] if each.after == 38 == each.before} == {"k" + "k" + rib[3:37] + "kk"}
+    assert seen(plan.rounds[-1]) == "kk" + rib[4:36] + "kk"
+
+
+def test_a_rib_goes_on_between_decreases_at_intervals() -> None:
+    """The plain rounds between are no plain knitting where the shaped one says "in pattern"."""
+    plan = knit(f"{ROUND}{RIB}Dec rnd: {DEC}\nRep dec rnd every 3rd round 2 times more. 34 sts.")
+    assert all("p2" in each.instruction for each in plan.rounds[1:])
+
+
+def test_new_stitches_are_worked_into_the_rib() -> None:
+    """By hand: k2 p2 over 40, growing one stitch in: two knit ones, then a purl; the edge stays."""
+    plan = knit(f"{ROUND}{RIB}Inc 1 st at each end of every 2nd round 3 times. 46 sts.\nWork 1 round in pattern.")
+    # The two stitches at the beginning stay; behind them k, k, p grow. At the end p, k, k grow before the last.
+    assert seen(plan.rounds[-1]) == "kkp" + "kkpp" * 10 + "kkp"
+
+
+def test_seed_stitch_keeps_its_phase_around_a_decrease() -> None:
+    """Knit over purl and purl over knit, away from the edges, in every row after."""
+    plan = knit(f"{ROWS}{SEED}Next row (RS): {DEC} 38 sts.\nWork even in pattern for 2 cm.")
+    rows = [seen(each) for each in plan.rounds[1:]]
+    inner = [row[3:37] if len(row) == 40 else row[2:36] for row in rows]
+    assert inner == [("pk" if number % 2 == 0 else "kp") * 17 for number in range(len(inner))]
+
+
+@given(
+    rib=st.sampled_from([(1, 1), (2, 2), (3, 2), (1, 3), (4, 4)]),
+    repeats=st.integers(6, 12),
+    shaping=st.lists(st.sampled_from(["dec", "inc", "even", "bo"]), min_size=1, max_size=6),
+    flat=st.booleans(),
+)
+@settings(max_examples=60, deadline=None)
+def test_columns_that_stay_look_as_they_did(
+    rib: tuple[int, int], repeats: int, shaping: list[str], flat: bool
+) -> None:
+    """A second rule: the middle of the needle is numbered, and its columns look the same in every round."""
+    knits, purls = rib
+    count = (knits + purls) * repeats
+    lines = [f"Cast on {count} sts.", "Work flat." if flat else "Join in the round."]
+    lines += [f"*K{knits}, p{purls}; rep from * to end. Work 2 rows." if flat else f"*K{knits}, p{purls}; rep from * to end."]
+    first, left = 0, count
+    for kind in shaping:
+        if kind == "dec" and left > 14:
+            lines.append(DEC)
+            first, left = first + 1, left - 2
+        elif kind == "inc":
+            lines.append("K1, m1, work in pattern to last st, m1, k1.")
+            first, left = first - 1, left + 2
+        elif kind == "bo" and left > 18 and flat:
+            lines.append("Bind off 2 sts at the beginning of the next 2 rows.")
+            first, left = first + 2, left - 4
+        lines.append("Work 2 rounds even." if not flat else "Work 2 rows even.")
+    plan = knit("\n".join(lines))
+    look = ("k" * knits + "p" * purls) * repeats
+    margin = 8
+    last = seen(plan.rounds[-1])
+    low, high = max(first, 0) + margin, min(first + left, count) - margin
+    assert len(last) == left
+    for column in range(low, high):
+        assert last[column - first] == look[column], (lines, column)
+
+
+def test_a_buttonhole_is_no_pattern_and_leaves_the_columns() -> None:
+    """Rib of 4 with buttonholes that fall anywhere in it, as on a band: the rows after are the rows before."""
+    work = f"{ROUND}{RIB}Buttonhole rnd: Rib 4, (yo, k2tog, rib 7) 3 times, work in pattern to end.\nWork 2 rounds in pattern."
+    assert [seen(each) for each in knit(work).rounds[-2:]] == ["kkpp" * 10] * 2
+    work = f"{ROUND}{RIB}K3, yo, k2tog, work in pattern to end.\nWork 2 rounds in pattern."
+    assert seen(knit(work).rounds[-1])[5:] == ("kkpp" * 10)[5:]
+
+
+def test_a_buttonhole_row_in_stockinette_is_made_once() -> None:
+    """Written without "in pattern" it is a single change all the same, and no lace."""
+    work = f"{ROUND}Knit 2 rounds.\nK3, yo, k2tog, k to end.\nWork 3 rounds even."
+    assert told(knit(work), 3) == ["knit"] * 3
+
+
+def test_lace_that_fills_the_round_is_a_pattern() -> None:
+    """What makes up for itself all around is repeated, as before."""
+    work = f"{ROUND}Rnd 1: *K2tog, yo; rep from * to end.\nRnd 2: Knit.\nWork 4 rounds in pattern."
+    assert told(knit(work), 4) == ["*k2tog, yo; rep from * to end", "knit"] * 2
+
+
+def test_a_pattern_that_cannot_be_told_is_refused() -> None:
+    """Lace cut by a decrease, a rib after a change spread over it: the line says what to write instead."""
+    lace = f"{ROUND}Rnd 1: *K2tog, yo; rep from * to end.\nRnd 2: Knit.\n"
+    for work in (
+        f"{lace}Next rnd: {DEC}",
+        f"{lace}Next rnd: K1, k2tog, k to end.\nWork even for 2 cm.",
+        f"{ROUND}{RIB}Increase evenly to 44 sts.\nK4, work in pattern to end.",
+    ):
+        assert "nobody can tell how the pattern goes on here" in faults(project(work, sizes="S", size="S"))
+
+
+def test_a_rib_after_an_even_increase_begins_anew_and_says_so() -> None:
+    """Nobody can keep its columns; where it fits the new count it is set up again, with a note."""
+    plan = knit(f"{ROUND}{RIB}Increase evenly to 44 sts.\nWork 2 rounds in pattern.")
+    assert told(plan, 2) == ["*k2, p2; rep from * to end"] * 2
+    assert any("begins anew" in each.text for each in plan.warnings)
+
+
+def test_colours_are_columns_too() -> None:
+    """A chart of two rounds cut by one stitch at each side goes on in its colours."""
+    plan = knit(f"{ROUND}Chart peak, 2 times.\nNext rnd: {DEC}\nWork 2 rounds in pattern.")
+    peak = {1: "-aa-" * 10, 2: "a--a" * 10}
+    yarns = ["".join(("a" if run.yarn == "A" else "-") * run.leaves for run in each.runs) for each in plan.rounds[-3:]]
+    assert [row[2:36] for row in yarns] == [peak[number][3:37] for number in (1, 2, 1)]
+
+
+def test_what_was_on_hold_comes_back_with_its_pattern() -> None:
+    """A sleeve in rib is in rib after the body was knitted plain."""
+    work = (
+        f"{ROUND}{RIB}K10, hold 20 for strap, k to end.\nKnit 2 rounds.\nBind off.\n"
+        "Return strap to needles.\nJoin in the round.\nRnd 1: Work in pattern to end."
+    )
+    assert seen(knit(work).rounds[-1]) == ("kkpp" * 10)[10:30]
+
+
+def test_a_row_that_agrees_with_the_fabric_sets_up_nothing() -> None:
+    """Markers placed in a knit row of stockinette do not make garter stitch of it."""
+    work = f"{ROWS}Work in stockinette for 1 cm, ending with a WS row.\nK10, pm, k to end.\nWork 3 rows even."
+    assert told(knit(work), 3) == ["purl", "knit", "purl"]
+
+
+def test_until_a_count_still_shapes() -> None:
+    """Only shaping reaches another count, so that is what the line means."""
+    plan = knit(f"{ROUND}Rnd 1: K1, k2tog, k to end.\nRnd 2: Knit.\nWork in pattern until 36 sts rem. 36 sts.")
+    assert plan.rounds[-1].after == 36
+
+
+def test_a_line_that_does_not_say_even_is_told_how_it_was_read() -> None:
+    """Another knitter might repeat the round; that is an assumption, told once with its place."""
+    work = f"{ROUND}Knit 2 rnds.\nK1, k2tog, k to end.\nWork 3 rounds."
+    assert [each.text for each in knit(work).warnings] == [
+        "read as worked even: the shaping of line 21 is not worked again."
+    ]
+    assert knit(work.replace("Work 3 rounds", "Work 3 rounds even")).warnings == ()
+
+
+def test_work_on_the_line_of_a_shaped_round_does_not_shape_either() -> None:
+    """Only a round that is a pattern itself goes on on its own line."""
+    plan = knit(f"{ROUND}Knit 2 rnds.\nK1, k2tog, k to end. Work 3 rounds even. 39 sts.")
+    assert told(plan, 4) == ["k1, k2tog, k37", "knit", "knit", "knit"]
+
+
+def test_the_rib_of_a_button_band_outlives_its_buttonholes() -> None:
+    """The band of the sample in its smallest size, where the buttonholes fall between the ribs."""
+    text = (Path(__file__).parents[2] / "fixtures" / "cardigan.yaml").read_text(encoding="utf-8")
+    band = [each for each in plan_of(text.replace("size: M", "size: S")).rounds if each.section == "right band"]
+    rib = "kk" + "ppkk" * 24
+    assert [seen(each) for each in band[5:8]] == [rib] * 3
+
+
+def test_short_rows_are_no_pattern() -> None:
+    """Even rounds after a turn are whole rounds again, in the fabric as it looks."""
+    plan = knit(f"{ROUND}Knit 2 rounds.\nK20, turn.\nP10, turn.\nWork 2 rounds even.")
+    assert [sum(run.times for run in each.runs if run.stitch in ("k", "ds")) for each in plan.rounds[-1:]] == [40]
+    assert not any(run.stitch == "turn" for each in plan.rounds[-2:] for run in each.runs)
+
+
+def test_rows_back_as_they_look_belong_to_the_pattern() -> None:
+    """Lace or cables on the right side, "knit the knits" on the wrong: all four rows are the pattern."""
+    rows = (
+        "Row 1 (RS): *2/2 RC, p1; rep from * to end.\nRow 2: Knit the knit sts and purl the purl sts.\n"
+        "Row 3: *K2tog, yo, k2, p1; rep from * to end.\nRow 4: Work in pattern to end.\n"
+    )
+    plan = knit(f"{ROWS}{rows}Work 5 rows in pattern.")
+    first = [each.instruction for each in plan.rounds[1:5]]
+    assert first[1] == first[3] == "*k1, p4; rep from * to end"
+    assert told(plan, 5) == [*first, first[0]]

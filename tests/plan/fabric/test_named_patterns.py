@@ -1,0 +1,83 @@
+"""Patterns called by name, row by row. Source: stitch dictionaries (from memory), worked out by hand."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import pytest
+
+from tests.plan.fabric.test_established import knit, seen, told
+from tests.plan.test_compile import faults
+from tests.project.samples import project
+
+
+def checks(work: str) -> str:
+    """Give what is printed of the problems of some lines in one size."""
+    return faults(project(work, sizes="S", size="S"))
+
+
+@pytest.mark.parametrize("count", [20, 21])
+@pytest.mark.parametrize("before", ["", "Knit 1 row."])
+def test_seed_stitch_has_a_purl_above_every_knit_on_both_sides(count: int, before: str) -> None:
+    """Whatever the count and the side it begins on, no stitch stands on its like."""
+    plan = knit(f"Cast on {count} sts. Work flat.\n{before}\nWork in seed st for 4 rows.")
+    rows = [seen(round_) for round_ in plan.rounds[-4:]]
+    for below, above in pairwise(rows):
+        assert all(one != other for one, other in zip(below, above, strict=True))
+    assert plan.rounds[-4].instruction.lstrip("*(").startswith("k1, p1")
+
+
+@pytest.mark.parametrize(("first", "then"), [(7, 3), (4, 4), (5, 2)])
+def test_a_pattern_called_again_goes_on_where_it_stands(first: int, then: int) -> None:
+    """Beginning anew after an odd number of rows would put like on like for one row."""
+    plan = knit(f"Cast on 20 sts. Work flat.\nWork {first} rows in moss st.\nContinue in moss stitch for {then} rows.")
+    whole = knit(f"Cast on 20 sts. Work flat.\nWork {first + then} rows in moss st.")
+    assert [seen(round_) for round_ in plan.rounds] == [seen(round_) for round_ in whole.rounds]
+
+
+def test_a_pattern_after_an_even_increase_begins_anew() -> None:
+    """Its columns are lost between the new stitches; the rib has to fit the new count."""
+    plan = knit("Cast on 24 sts.\nJoin in the round.\nWork in k2, p2 rib for 3 rnds.\nIncrease evenly to 28 sts.\nWork in k2, p2 rib for 1 rnd.")
+    assert told(plan, 1) == ["*k2, p2; rep from * to end"]
+
+
+def test_edges_are_worked_in_their_own_fabric() -> None:
+    """Garter edges are knitted on both sides, the stockinette between them is purled back."""
+    plan = knit("Cast on 20 sts. Work flat.\nWork 2 rows in stockinette, keeping 3 sts at each edge in garter st.")
+    assert told(plan, 2) == ["knit", "k3, p14, k3"]
+
+
+def test_a_misfit_tells_the_counts_that_would_do() -> None:
+    """She learns which count would go."""
+    printed = checks("Cast on 25 sts. Work flat.\nWork in double rib for 4 rows.")
+    assert "multiple of 4, or 2 more; 25 stitches" in printed
+    assert "24 or 28 stitches" in printed
+
+
+def test_an_unknown_pattern_is_refused() -> None:
+    """A guess would be a garment in another fabric."""
+    printed = checks("Cast on 24 sts. Work flat.\nWork in herringbone stitch for 4 rows.")
+    assert 'no pattern called "herringbone stitch" is known, nor defined on this page.' in printed
+
+
+def test_what_books_do_not_agree_on_is_told() -> None:
+    """Moss stitch is seed stitch in the UK, and changes every second row in the US."""
+    plan = knit("Cast on 20 sts. Work flat.\nWork in moss st for 2 rows.\nCast off.")
+    other = knit("Cast on 20 sts. Work flat.\nWork in moss st for 4 rows.\nBind off.")
+    assert any("US seed stitch" in caution.text for caution in plan.warnings)
+    assert [seen(round_) for round_ in other.rounds[1:3]] == ["kp" * 10] * 2
+    assert any("in the UK it is seed stitch" in caution.text for caution in other.warnings)
+
+
+def test_rows_that_form_a_pattern_can_be_called_by_its_name() -> None:
+    """These 2 rnds form the lace pattern: the two, whatever was worked since."""
+    plan = knit(
+        "Cast on 24 sts.\nJoin in the round.\nRnd 1: *K1, yo, k2tog; rep from * to end.\nRnd 2: Knit.\n"
+        "These 2 rnds form the lace pattern.\nPurl 3 rnds.\nWork 2 rnds in lace pattern."
+    )
+    assert told(plan, 2) == ["*k1, yo, k2tog; rep from * to end", "knit"]
+
+
+def test_more_rows_than_there_are_form_no_pattern() -> None:
+    """The rows meant are not on the page."""
+    assert checks("Cast on 24 sts.\nJoin in the round.\nKnit 1 rnd.\nThese 4 rnds form the pattern.")

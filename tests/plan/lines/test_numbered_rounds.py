@@ -1,0 +1,73 @@
+"""Numbered rounds in the order of their numbers, and rows that stand for many."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.lines.test_section_lines import sides
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+
+@pytest.mark.parametrize(
+    "back",
+    ["Row 2 and all WS rows: Purl.", "Row 2 (WS) and all following WS rows: purl.", "All WS rows: Purl.", "Rows 2 and 4: Purl."],
+)
+def test_a_line_for_all_wrong_side_rows_stands_between_the_others(back: str) -> None:
+    """However it is printed, rows 2 and 4 are purled."""
+    said = sides(f"Row 1 (RS): K1, yo, k2tog, k to end.\n{back}\nRow 3: Knit.")
+    assert said[:3] == [("RS", "k1, yo, k2tog, k7"), ("WS", "purl"), ("RS", "knit")]
+    assert said[3] == ("WS", "purl")
+
+
+def test_even_rounds_stand_between_odd_ones() -> None:
+    """`Rnd 2 and all even rnds: knit`."""
+    plan = plan_of(project("Cast on 8 sts.\nJoin in the round.\nRnd 1: Purl.\nRnd 2 and all even rnds: Knit.\nRnd 3: *K1, p1; rep from * to end.\nBind off."))
+    assert [round_.instruction for round_ in plan.rounds[1:-1]] == ["purl", "knit", "*k1, p1; rep from * to end", "knit"]
+
+
+def test_a_row_that_is_left_out_is_a_fault() -> None:
+    """Going on from row 1 with row 3 would put every later row on the wrong side."""
+    assert "round 2 is not written out" in faults(project("Cast on 8 sts.\nRow 1 (RS): Knit.\nRow 3: Knit.\nBind off."))
+
+
+def test_a_line_for_all_rows_of_a_side_gives_a_row() -> None:
+    """Anything else was taken for stockinette."""
+    assert sides("Row 1 (RS): *K1, p1; rep from * to end.\nRow 2 and all WS rows: Work in pattern.\nRow 3: Knit.")[1] == (
+        "WS",
+        "*k1, p1; rep from * to end",
+    )
+    bad = "Cast on 10 sts.\nRow 1 (RS): Knit.\nRow 2 and all WS rows: Decrease evenly to 8 sts.\nRow 3: Knit.\nBind off."
+    assert "gives one row" in faults(project(bad))
+
+
+def test_a_number_may_stand_before_what_works_no_row() -> None:
+    """"Rnd 1: Join in the round" is printed so, and is told neither as a row too many nor as one that is missing."""
+    plan = plan_of(project("Cast on 8 sts.\nRnd 1: Join in the round.\nRnd 2: Knit.\nBind off."))
+    assert plan.warnings == ()
+    assert [round_.instruction for round_ in plan.rounds[1:-1]] == ["knit"]
+
+
+def test_the_rows_of_a_chart_come_to_those_that_are_numbered() -> None:
+    """A chart of two rounds worked twice is four; where the numbers say two, either may be meant."""
+    assert "its chart comes to others" in faults(project("Cast on 12 sts.\nRows 1-2: Chart peak, 2 times.\nBind off."))
+    assert len(plan_of(project("Cast on 12 sts.\nRows 1-4: Chart peak, 2 times.\nBind off.")).rounds) == 6
+
+
+def test_the_count_of_a_line_for_many_rounds_is_that_of_its_last() -> None:
+    """"Rnds 1-3: K1, k2tog, k to end. 17 sts": the first of them leaves 19, and nobody says otherwise."""
+    plan = plan_of(project("Cast on 20 sts.\nJoin in the round.\nRnds 1-3: K1, k2tog, k to end. 17 sts.\nBind off.", sizes="S", size="S"))
+    assert [round_.after for round_ in plan.rounds[1:-1]] == [19, 18, 17]
+
+
+def test_what_a_line_for_many_rounds_says_besides_is_said_once() -> None:
+    """She hears it when the first of them begins, as she would read it on the page."""
+    plan = plan_of(project("Cast on 20 sts.\nJoin in the round.\nRnds 1-3: Sl1 kwise wyib, k to end.\nBind off.", sizes="S", size="S"))
+    assert [any("wyib" in remark for remark in round_.remarks) for round_ in plan.rounds] == [False, True, False, False, False]
+
+
+def test_a_line_for_all_even_rounds_may_be_a_round_of_a_chart() -> None:
+    """Every other round of a mosaic is drawn once and worked again and again."""
+    lines = "Rnd 1: Knit.\nRnd 2 and all even rnds: Chart peak, round 2.\nRnd 3: Purl."
+    plan = plan_of(project(f"Cast on 12 sts.\nJoin in the round.\n{lines}\nBind off.", sizes="S", size="S"))
+    assert [round_.chart_round for round_ in plan.rounds[1:-1]] == [None, 2, None, 2]

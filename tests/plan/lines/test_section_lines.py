@@ -1,0 +1,62 @@
+"""Lines in their order: blocks of one numbering, sizes, heads for several rounds."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.plan.lines.section_lines import blocks
+from stepper.project.reader import read_project
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+
+def sides(work: str) -> list[tuple[str, str]]:
+    """Work some lines in rows; give side and words of every row after the cast-on."""
+    plan = plan_of(project(f"Cast on 10 sts.\nWork flat.\n{work}\nBind off."))
+    return [(round_.side, round_.instruction) for round_ in plan.rounds[1:-1]]
+
+
+def test_numbered_lines_are_one_block_until_the_numbering_begins_anew() -> None:
+    """Rows 1 and 2, then rows 1 and 2 of something else."""
+    reading = read_project(project("Cast on 8 sts.\nRow 1: Knit.\nRow 2: Purl.\nRow 1: Purl.\nRow 2: Knit.\nBind off."))
+    assert reading.project is not None
+    assert [len(block) for block in blocks(reading.project.sections[0].lines)] == [1, 2, 2, 1]
+
+
+def test_a_line_for_some_sizes_is_worked_in_those_alone() -> None:
+    """"Sizes M and L only: ..." changes the counts of M and L; a size that is not there is a problem."""
+    work = "Cast on 80 sts. Join in the round.\nSizes M and L only: Increase evenly to 84 sts.\nKnit 1 rnd. 80 (84, 84) sts.\nBind off."
+    assert [len(plan_of(project(work, size=size)).rounds) for size in ("S", "M", "L")] == [3, 4, 4]
+    reading = read_project(project(work.replace("M and L", "M and Q")))
+    assert 'there is no size "Q"' in reading.problems[0].message
+
+
+@pytest.mark.parametrize(
+    "head",
+    ["Next 4 rnds", "Following 4 rounds", "Foll 4 rnds", "For the next 4 rounds", "The following four rounds", "Next four rnds"],
+)
+def test_a_head_for_several_rounds_works_each_of_them(head: str) -> None:
+    """"Following 4 rounds: …" is four rounds, and its printed count is that of the fourth."""
+    start = "Cast on 20 sts. Join in the round.\n"
+    plan = plan_of(project(f"{start}{head}: K1, k2tog, k to end. 16 sts.\nBind off.", sizes="S", size="S"))
+    assert [round_.after for round_ in plan.rounds[1:-1]] == [19, 18, 17, 16]
+    assert "prints 17" in faults(project(f"{start}{head}: K1, k2tog, k to end. 17 sts.\nBind off.", sizes="S", size="S"))
+
+
+def test_a_head_for_several_rows_may_have_a_number_for_each_size() -> None:
+    """"Next 2 (4, 6) rows" are four in size M."""
+    assert len(sides("Next 2 (4, 6) rows: K to end.")) == 4
+    assert sides("Next 2 rows (WS): Purl.")[0] == ("WS", "purl")
+
+
+def test_a_count_behind_a_named_round_and_its_intervals_is_checked() -> None:
+    """The count in the same line as "work dec rnd every 3rd rnd" is that after all of them."""
+    line = "Cast on 40 sts.\nJoin in the round.\nDec rnd: K1, k2tog, k to last 3 sts, ssk, k1. Work dec rnd every 3rd rnd 2 times. {} sts."
+    assert plan_of(project(line.format(36))).rounds[-1].after == 36
+    assert "prints 37" in faults(project(line.format(37)))
+
+
+def test_the_markers_of_a_row_are_told_from_where_it_begins() -> None:
+    """3 stitches from the edge on the right side, 7 from the other where the row back begins."""
+    plan = plan_of(project("Cast on 10 sts.\nRow 1 (RS): K3, pm, k7.\nRow 2 (WS): Purl.\nBind off."))
+    assert [round_.markers for round_ in plan.rounds[1:3]] == [(3,), (7,)]

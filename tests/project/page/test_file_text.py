@@ -1,0 +1,160 @@
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from stepper.plan.compile import compile_plan
+from stepper.plan.model import Plan, Round
+from stepper.project.instructions import Remark
+from stepper.project.model import Project
+from stepper.project.page.file_text import WrittenFile, write_file
+from stepper.project.page.pasted import take_apart
+from stepper.project.reader import read_project
+from tests.project.page.test_pasted import PAGES, ROWS
+from tests.project.printing import printed
+
+SAMPLES = sorted((Path(__file__).parents[2] / "fixtures").glob("*.yaml"))
+
+
+def assert_it_stands_there(text: str) -> WrittenFile:
+    """Find every piece of a text on a row of its file, in order, and every line in the project read from it."""
+    pasted = take_apart(text)
+    made = write_file(pasted)
+    rows = [" ".join(row.split()) for row in made.text.splitlines()]
+    at = 0
+    for piece in pasted.pieces:
+        at = next(row for row in range(at, len(rows)) if piece.text in rows[row]) + 1
+    reading = read_project(made.text)
+    if not pasted.sizes:
+        assert [problem.message for problem in reading.problems] == ["the file has no `sizes`."]
+        assert "# LOOK: the sizes are not sure" in made.text
+        return made
+    assert reading.problems == ()
+    assert reading.project is not None
+    for part, section in zip(pasted.parts, reading.project.sections, strict=False):
+        kinds = [piece.kind for piece in part.pieces if piece.kind != "comment"]
+        assert ["note" if _is_note(line.sentences) else "line" for line in section.lines] == [
+            "note" if kind == "note" or _is_note(piece.line.sentences) else "line"
+            for kind, piece in zip(kinds, [p for p in part.pieces if p.kind != "comment"], strict=True)
+            if piece.line is not None or kind == "note"
+        ]
+    return made
+
+
+def _is_note(sentences: tuple[object, ...]) -> bool:
+    return len(sentences) == 1 and isinstance(sentences[0], Remark)
+
+
+def plan_of(project: Project) -> Plan:
+    """Compile a project that has to be sound."""
+    compiled = compile_plan(project)
+    assert compiled.plan is not None, compiled.problems
+    return compiled.plan
+
+
+@pytest.mark.parametrize(
+    ("name", "rounds", "notes"),
+    [
+        ("us_hat", 49, 1),
+        ("flat_scarf", 50, 1),
+        ("round_cowl", 43, 1),
+        ("pdf_breaks", 48, 1),
+        ("named_sizes", 96, 1),
+        ("uk_jumper", 172, 0),
+    ],
+)
+def test_a_printed_page_becomes_a_sound_file(name: str, rounds: int, notes: int) -> None:
+    """What is understood is knitted as printed; the rest is said as a note, at its place. Rounds: counted by hand
+    from the page and its gauge."""
+    (page,) = [page for page in PAGES if page.stem == name]
+    made = assert_it_stands_there(page.read_text(encoding="utf-8"))
+    project = read_project(made.text).project
+    assert project is not None
+    assert len(plan_of(project).rounds) == rounds
+    assert made.notes == notes
+
+
+@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
+def test_every_mark_is_on_a_row_that_is_told(page: Path) -> None:
+    """The knitter is sent to every row that needs her, and to no other."""
+    made = write_file(take_apart(page.read_text(encoding="utf-8")))
+    rows = made.text.splitlines()
+    assert made.looks == tuple(at for at, row in enumerate(rows, start=1) if "# LOOK" in row)
+    assert sum("# LOOK (row" in row for row in rows) == made.notes
+
+
+@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
+def test_every_page_stands_whole_in_its_file(page: Path) -> None:
+    """Nothing of the text is dropped, and the file can be read."""
+    assert_it_stands_there(page.read_text(encoding="utf-8"))
+
+
+@given(st.lists(st.sampled_from(ROWS), max_size=25))
+@settings(max_examples=40, deadline=None)
+def test_rows_in_any_order_stand_whole_in_the_file(rows: list[str]) -> None:
+    """However a page was copied, its file can be read and holds all of it."""
+    assert_it_stands_there("\n".join(rows))
+
+
+@given(st.text(max_size=150))
+@settings(max_examples=100, deadline=None)
+def test_any_text_stands_whole_in_the_file(text: str) -> None:
+    """Whatever stands in the text, the file it makes can be read."""
+    assert_it_stands_there(text)
+
+
+def test_the_kind_of_front_matter_stands_over_it() -> None:
+    """Who reads the file sees what need not be knitted, and why."""
+    rows = write_file(take_apart("Cap\n\nSizes: S (M)\nGauge: 20 sts and 28 rows = 10 cm\n\nBrim\nCO 80 (88) sts.\n")).text
+    assert "# --- title ---\n# Cap\n# --- sizes ---\n# Sizes: S (M)\n# --- gauge ---\n# Gauge: 20 sts" in rows
+    assert "# --- heading ---" not in rows
+
+
+def test_instructions_in_front_of_the_pattern_stand_under_one_mark() -> None:
+    """A stitch pattern of many rows is one thing to look at."""
+    text = "Cap\n\nStitch guide\nRow 1: *K1, p1; rep from * to end.\nRow 2: Purl.\n\nBrim\nCO 80 sts.\n"
+    made = write_file(take_apart(text))
+    assert made.notes == 1
+    assert "# LOOK (rows 4-5 of the text)" in made.text
+
+
+def test_sizes_that_are_not_sure_are_not_written() -> None:
+    """The file says so, and `check` refuses it until they stand there."""
+    made = write_file(take_apart("Sizes: S (M, L)\n\nBody\nCO 80 (84, 88, 92) sts.\nK4 (5, 6, 7), p to end.\n"))
+    assert "sizes:" not in re.sub(r"#.*", "", made.text)
+    assert "# LOOK: the sizes are not sure: the text names S, M, L" in made.text
+    assert [problem.message for problem in read_project(made.text).problems] == ["the file has no `sizes`."]
+
+
+def test_without_any_yarn_in_the_text_none_is_made_out_of_it() -> None:
+    """The file needs one; it says that it is not the page's."""
+    made = write_file(take_apart("Schematic\nA: 42 cm\nB: 50 cm\n\nBody\nCO 80 sts.\nKnit 2 rows.\n"))
+    assert "  MC: {name: main yarn}  # LOOK: no yarn was found in the text" in made.text
+    assert "  A:" not in made.text
+
+
+def shape(round_: Round) -> tuple[object, ...]:
+    """Give what of a round is knitted."""
+    return (
+        round_.section, round_.number, round_.label, round_.instruction, round_.before, round_.after,
+        round_.runs, round_.held, round_.needle_mm, round_.flat, round_.side,
+    )  # fmt: skip
+
+
+@pytest.mark.parametrize("width", [None, 56])
+@pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)
+def test_a_sample_printed_and_pasted_back_gives_the_same_rounds(path: Path, width: int | None) -> None:
+    """Paper and file say the same; what the knitter herself chose (her size) is not on the paper."""
+    project = read_project(path.read_text(encoding="utf-8")).project
+    assert project is not None
+    made = assert_it_stands_there(printed(project, width=width, shout=width is None))
+    text = re.sub(r"^  size: .*$", f"  size: {project.sizes[project.size]}", made.text, flags=re.M)
+    again = read_project(text).project
+    assert again is not None
+    own = plan_of(replace(project, switches=(), alterations=()))
+    assert [shape(round_) for round_ in plan_of(again).rounds] == [shape(round_) for round_ in own.rounds]

@@ -1,0 +1,84 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.page.front_matter import KINDS, is_soft, kind_of, kind_under
+from stepper.project.page.headings import heading_of
+
+
+@pytest.mark.parametrize(
+    ("sentence", "context", "kind"),
+    [
+        ("Chest 84 (92, 100) cm", "", "finished measurements"),
+        ("A: 42 (46, 50) cm", "finished measurements", "finished measurements"),
+        ("Bust 80 90 100", "sizes", "finished measurements"),
+        ("To fit bust 32 [34, 36] in", "", "sizes"),
+        ("XS, (S, M, L)", "", "sizes"),
+        ("22 sts and 30 rows = 10 cm", "", "gauge"),
+        ("Cast on 30 sts for a swatch.", "gauge", ""),
+        ("112 sts.", "gauge", ""),
+        ("3 balls of merino", "materials", "yarn"),
+        ("4 mm needles", "materials", "needles"),
+        ("Stitch markers", "materials", "notions"),
+        ("A friend and a pot of tea", "materials", "materials"),
+        ("k2tog: knit 2 together", "abbreviations", "abbreviations"),
+        ("k2tog  knit two sts together", "abbreviations", "abbreviations"),
+        ("BO bind off", "abbreviations", "abbreviations"),
+        ("BO all sts.", "abbreviations", ""),
+        ("Rep rows 1 and 2 until piece measures 5 cm.", "abbreviations", ""),
+        ("K., knit; p., purl; st., stitch.", "abbreviations", "abbreviations"),
+        ("Row 1: Knit.", "abbreviations", ""),
+        ("k = knit", "", "abbreviations"),
+        ("MC = oatmeal", "", "yarn"),
+        ("The collar is a joy to make.", "", "notes of the designer"),
+        ("Slip the first stitch of every row.", "notes of the designer", ""),
+        ("..x..x..", "", ""),
+        ("12", "", "page"),
+        ("12", "finished measurements", "finished measurements"),
+        ("© the maker", "", "copyright"),
+        ("For personal use only.", "", "copyright"),
+        ("Waffle stitch (multiple of 4 + 2)", "", "stitch patterns"),
+    ],
+)
+def test_a_sentence_has_the_kind_that_a_reader_gives_it(sentence: str, context: str, kind: str) -> None:
+    """The kind stands over it in the file; what holds an instruction has none."""
+    assert kind_of(sentence, context) == kind
+    assert kind == "" or kind in KINDS
+
+
+def test_behind_an_empty_row_a_list_has_ended() -> None:
+    """A paragraph below a list of needles is no needle."""
+    prose = "This hat was made for a friend who lives by the sea."
+    assert kind_of(prose, "needles", apart=True) == "notes of the designer"
+
+
+@pytest.mark.parametrize(
+    ("row", "kind"),
+    [
+        ("Finished measurements", "finished measurements"),
+        ("SIZES", "sizes"),
+        ("Tension", "gauge"),
+        ("What you'll need", "materials"),
+        ("Special abbreviations:", "abbreviations"),
+        ("Stitch guide", "stitch patterns"),
+        ("Pattern notes", "notes of the designer"),
+        ("Notions: buttons", "notions"),
+    ],
+)
+def test_a_heading_gives_its_kind_to_what_stands_below(row: str, kind: str) -> None:
+    """Nobody repeats in every row what the heading says."""
+    heading = heading_of(row)
+    assert heading is not None
+    assert kind_under(heading) == kind
+
+
+def test_knitting_may_begin_below_a_list_of_needles_but_not_among_abbreviations() -> None:
+    """A stitch pattern is defined there, and worked later."""
+    assert is_soft("needles")
+    assert not is_soft("abbreviations")
+    assert not is_soft("stitch patterns")
+
+
+def test_a_sentence_of_endless_length_is_not_named() -> None:
+    """No page has one; whatever it is, the knitter is sent to it."""
+    assert kind_of("wool " * 400) == ""

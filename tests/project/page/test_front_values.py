@@ -1,0 +1,69 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.page.front_values import (
+    find_gauges,
+    find_needle,
+    find_yarns,
+    in_inches,
+)
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "stitches", "rounds", "needle"),
+    [
+        ('18 sts and 24 rnds = 4" in stockinette stitch', "stockinette", 18, 24, None),
+        ("22 sts and 30 rows to 10 cm over stocking stitch using 4 mm needles.", "stockinette", 22, 30, 4.0),
+        ("5 sts and 7 rows = 1 inch in St st on US 7 needles", "stockinette", 20, 28, 4.5),
+        ("Gauge: 12 sts & 15 rnds = 5 cm in lace", "lace", 24, 30, None),
+        ("21.5 stitches by 29 rounds over 10 cm", "plain", 21.5, 29, None),
+    ],
+)
+def test_a_gauge_is_brought_to_ten_centimetres(
+    text: str, name: str, stitches: float, rounds: float, needle: float | None
+) -> None:
+    """Pages print it over one inch, two, four, five centimetres or ten. Source: common practice."""
+    (found,) = find_gauges(text)
+    assert (found.name, found.stitches, found.rounds, found.needle_mm) == (name, stitches, rounds, needle)
+
+
+def test_the_gauge_after_blocking_belongs_to_the_one_before_it() -> None:
+    """Both are over the same fabric."""
+    (found,) = find_gauges("20 sts and 28 rnds = 10 cm in lace. After blocking: 17 sts and 24 rnds = 10 cm.")
+    assert found.blocked == (17, 24)
+
+
+def test_the_unit_is_that_of_the_gauge() -> None:
+    """A gauge over four inches goes with lengths in inches."""
+    assert in_inches('18 sts and 24 rnds = 4"; 50 cm long, 20 cm wide')
+    assert not in_inches("22 sts and 30 rows = 10 cm")
+    assert in_inches('12" long')
+
+
+def test_the_first_needle_is_found() -> None:
+    """US numbers are brought to millimetres by the needle table."""
+    assert find_needle("a US 7 (4.5 mm) needle") == 4.5
+    assert find_needle("one pair of 3.25 mm needles") == 3.25
+    assert find_needle("any needle") is None
+
+
+def test_yarns_are_found_by_their_letters() -> None:
+    """The lines call for them by letter; the voice says the name."""
+    yarns = find_yarns(["A: slate (2 skeins); B: foam (1 skein). 50 g = 120 m"])
+    assert [(yarn.key, yarn.name) for yarn in yarns] == [("A", "slate"), ("B", "foam")]
+    assert (yarns[0].grams, yarns[0].metres) == (50, 120)
+    (bare,) = find_yarns(["100 g / 220 yds"])
+    assert (bare.key, bare.metres) == ("MC", 201)  # 220 yd are 201.2 m: the international yard is 0.9144 m
+
+
+def test_a_table_of_measurements_names_no_yarn() -> None:
+    """The letters of a schematic are those of yarns too."""
+    assert find_yarns(["A: 42 (46, 50) cm", "B = length 38", "Bust (C)"]) == ()
+    assert find_yarns(["A pair of 4 mm needles"]) == ()
+
+
+@pytest.mark.parametrize("row", ["3 skeins", "100 g", "fingering weight", "merino and silk", "400 yards"])
+def test_yarn_is_what_looks_like_yarn(row: str) -> None:
+    """A weight, a fibre, an amount. Source: common practice."""
+    assert [yarn.key for yarn in find_yarns([row])] == ["MC"]

@@ -1,0 +1,99 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.page.headings import heading_of, inline_part, is_clutter
+
+
+@pytest.mark.parametrize(
+    ("row", "kind", "name", "aside"),
+    [
+        ("BODY", "part", "body", ""),
+        ("Sleeves (make 2)", "part", "sleeves", "make 2"),
+        ("Left front", "part", "left front", ""),
+        ("Button band:", "part", "button band", ""),
+        ("3. Directions", "part", "directions", ""),
+        ("To make up", "part", "to make up", ""),
+        ("Yoke (colourwork gauge)", "part", "yoke", "colourwork gauge"),
+        ("MATERIALS", "front", "materials", ""),
+        ("Tension: 22 sts to 10 cm", "front", "tension", ""),
+        ("SIZES: S (M, L)", "front", "sizes", ""),
+        ("Chart trail", "chart", "trail", ""),
+    ],
+)
+def test_a_heading_is_told_from_a_line(row: str, kind: str, name: str, aside: str) -> None:
+    """Where a part begins decides which lines belong together."""
+    heading = heading_of(row)
+    assert heading is not None
+    assert (heading.kind, heading.name, heading.aside) == (kind, name, aside)
+
+
+@pytest.mark.parametrize(
+    "row",
+    [
+        "Knit 2 rounds.",
+        "Cast on 80 (84, 92) sts.",
+        "Work in rib for 5 cm.",
+        "Note: block the body.",
+        "Chart trail, 2 times.",
+        "*K2, p2; rep from * to end.",
+        "The sleeve is long.",
+        "",
+    ],
+)
+def test_an_ordinary_row_is_no_heading(row: str) -> None:
+    """A line taken for a heading would not be knitted."""
+    assert heading_of(row) is None
+
+
+def test_a_part_may_stand_in_front_of_its_first_line() -> None:
+    """Some pages print the heading and the first line in one row."""
+    assert inline_part("BODY: Cast on 80 sts.") == "body"
+    assert inline_part("Rnd 1: Knit.") == ""
+    assert inline_part("Dec round: K1, k2tog, k to end.") == ""
+
+
+@pytest.mark.parametrize(
+    "row", ["Page 2 of 5", "12", "- 3 -", "© the maker", "https://example.invalid/a", "-----"]
+)
+def test_the_page_itself_is_told_from_the_pattern(row: str) -> None:
+    """A page number is no stitch count."""
+    assert is_clutter(row)
+    assert not is_clutter("12 sts.")
+
+
+def test_an_instruction_behind_a_copyright_is_no_clutter() -> None:
+    """A PDF may put the foot of a page and the next line of the pattern into one row."""
+    assert is_clutter("All rights reserved.")
+    assert not is_clutter("All rights reserved. Cast on 96 sts.")
+
+
+@pytest.mark.parametrize(
+    ("row", "name"),
+    [
+        ("B R I M", "brim"),
+        ("~ Body ~", "body"),
+        ("== Yoke ==", "yoke"),
+        ("Yoke.", "yoke"),
+        ("Step 1: Brim", "brim"),
+        ("PART TWO - THE CUFF", "the cuff"),
+        ("A) Back", "back"),
+    ],
+)
+def test_a_heading_is_seen_in_whatever_dress(row: str, name: str) -> None:
+    """Stars, rules, numbers and wide letters are the printer's."""
+    heading = heading_of(row)
+    assert heading is not None
+    assert (heading.kind, heading.name) == ("part", name)
+
+
+def test_the_size_that_some_lines_are_for_is_no_front_matter() -> None:
+    """What follows would not be knitted."""
+    assert heading_of("SIZES S AND M ONLY:") is None
+    assert heading_of("needles") is None
+
+
+def test_a_part_in_plain_letters_begins_with_a_cast_on() -> None:
+    """A label like "Crown:" may be the name of a round."""
+    assert inline_part("Back: Using 3 mm needles cast on 98 sts.") == "back"
+    assert inline_part("Crown: K2tog around.") == ""

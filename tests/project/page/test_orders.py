@@ -1,0 +1,103 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.page.orders import casts_on, has_row_head, holds_instruction, is_fragment, is_order
+
+ORDERS = [
+    "Row 1 (RS): Knit.",
+    "1st rnd: *P3.",
+    "2nd and every foll alt row: P.",
+    "Next row K2, p2",
+    "Dec rnd: K1, k2tog",
+    "Cast on 96 sts.",
+    "With MC, loosely cast on 96 (104) sts.",
+    "Using 3.25 mm needles cast on 98 sts",
+    "CO 64.",
+    "Work even for 10 cm.",
+    "Knit.",
+    "Join in the round.",
+    "Bind off loosely.",
+    "112 sts.",
+    "Dec 1 st at each end of every row.",
+    "Slip all edge stitches.",
+    "The yoke is decreased by 8 sts every other round.",
+    "Pick up and knit 12 sts along the edge.",
+    "At the same time, inc 1 st each end.",
+    "Place marker.",
+    "Sew side seams.",
+    "(Yo, k2tog) 6 times",
+    "The sleeve is worked until it measures 40 cm.",
+    "Garter stitch 4 rows.",
+    "Left front: as right front, reversing shaping.",
+    "Second sleeve the same.",
+    "XL only:",
+    "1x1 ribbing",
+    "Carry on in stocking stitch without shaping.",
+    "From here on work flat.",
+    "Thread yarn through remaining sts and pull tight.",
+    "Once the piece is 40 cm long, shape the crown.",
+    "Repeat decreases every 8th row.",
+]
+PROSE = [
+    "A warm hat with a folded brim, knitted from the brim up.",
+    "Knit from the top down in one piece.",
+    "Work begins at the brim.",
+    "Take time to check your gauge.",
+    'Finished circumference: 18 (20, 22)"',
+    'US 7 (4.5 mm) needles, 16" circular',
+    "4 stitch markers",
+    "To fit chest 81 [86:91:97] cm",
+    "Instructions are given for the smallest size, with larger sizes in brackets.",
+    "Read the whole pattern before you begin.",
+    "Join us for a summer of knitting.",
+    "The lace pattern is easy to memorise.",
+    "This pattern uses a provisional cast-on and short rows.",
+    "Sleeves are picked up at the armholes and worked downwards.",
+    "The charts are read from right to left.",
+    "Cable needle optional.",
+    "Change needle size if necessary to obtain gauge.",
+    "If only one number is given, it applies to all sizes.",
+    "Lace pattern (multiple of 6 sts + 1)",
+]
+
+
+@pytest.mark.parametrize("sentence", ORDERS)
+def test_an_instruction_is_seen(sentence: str) -> None:
+    """One that is not seen may be passed over in silence, and the garment comes out wrong."""
+    assert holds_instruction(sentence)
+
+
+@pytest.mark.parametrize("sentence", PROSE)
+def test_prose_is_told_from_instructions(sentence: str) -> None:
+    """A page of prose under a hundred marks is a page that nobody looks through."""
+    assert not holds_instruction(sentence)
+
+
+def test_a_number_of_stitches_cast_on_begins_the_knitting() -> None:
+    """A multiple to cast on is no number; a swatch has none either."""
+    assert casts_on("CO 64 sts.")
+    assert casts_on("With MC and 4 mm needles, pick up and knit 80 sts.")
+    assert not casts_on("Cast on a multiple of 4 sts.")
+    assert not casts_on("The scarf casts on 40 sts.")
+
+
+def test_the_head_of_a_row_is_told_from_a_gauge() -> None:
+    """ "24 rounds over 10 cm" is no row."""
+    assert has_row_head("Rnds 1-4: Knit.")
+    assert has_row_head("2nd row: P.")
+    assert not has_row_head("24 rounds over 10 cm")
+    assert not has_row_head("30 rows = 10 cm")
+
+
+def test_an_order_is_told_by_how_it_begins() -> None:
+    """Only a sentence that begins like one opens a part."""
+    assert is_order("Work 4 rows.")
+    assert not is_order("The border is worked over 4 rows.")
+
+
+@pytest.mark.parametrize("sentence", ["P3.", "1st rnd: *C4B.", "K6", "*K2, p2.", "2nd round: *P3."])
+def test_single_stitches_are_a_fragment(sentence: str) -> None:
+    """Behind them a full stop may stand for a comma."""
+    assert is_fragment(sentence)
+    assert not is_fragment(f"{sentence} and knit")

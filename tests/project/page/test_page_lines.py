@@ -1,0 +1,52 @@
+from __future__ import annotations
+
+from stepper.project.page.page_lines import PageLines
+from stepper.project.reading.wording import Words
+
+
+def page(*rows: str, sizes: int = 1) -> PageLines:
+    """Make the rows of a page."""
+    return PageLines(rows=rows, words=Words(sizes=sizes))
+
+
+def test_a_line_is_read_over_the_rows_it_is_broken_in() -> None:
+    """As many rows as make a line, and no more."""
+    taken, line = page("Cast on 40 sts. Join", "in the round.", "Knit 2 rounds.").joined(0)
+    assert taken == 2
+    assert line is not None
+
+
+def test_a_row_of_stitches_with_full_stops_stays_whole() -> None:
+    """A line for each stitch would be a round for each; where the row is not read, one mark stands over all of it."""
+    text = "1st rnd: *P3. C4B. K6. Rep from * around. 112 sts."
+    assert [piece.text for piece in page(text).by_sentence(text, 1)] == [text]
+    assert len(page("P3. K4. K6.").by_sentence("P3. K4. K6.", 1)) == 1
+    assert page("P3. K4. K6.").read("P3. K4. K6.") is None
+    assert "full stops" in page("P3. K4. K6.").why("P3. K4. K6.")
+
+
+def test_no_line_is_cut_out_of_a_row_of_stitches() -> None:
+    """The first half of a row, read alone, would be worked as all of it."""
+    taken, line = page("3rd rnd: *P3. K4.", "K6. Rep from * around.").joined(0)
+    assert taken == 2
+    assert line is not None
+    assert [type(sentence).__name__ for sentence in line.sentences] == ["Phrase"]
+
+
+def test_neighbours_that_cannot_be_read_stay_together() -> None:
+    """One mark for a paragraph, not one for each of its sentences."""
+    pieces = page().by_sentence("Think of the sea. Breathe out. Knit 2 rows. Smile at it.", 3)
+    assert [(piece.kind, piece.text) for piece in pieces] == [
+        ("note", "Think of the sea. Breathe out."),
+        ("line", "Knit 2 rows."),
+        ("note", "Smile at it."),
+    ]
+    assert all(piece.row == 3 for piece in pieces)
+
+
+def test_a_row_that_would_take_the_next_one_to_itself_is_no_line() -> None:
+    """In the file a comma at its end goes on, and # begins a comment."""
+    assert page().read("K2, p2,") is None
+    assert page().read("# knit") is None
+    assert page().is_worked("Knit 2 rows.")
+    assert page("Rep rnds 1 and", "2 until it fits.").run_on(0) == 2

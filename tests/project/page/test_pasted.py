@@ -1,0 +1,96 @@
+from __future__ import annotations
+
+import time
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from stepper.project.page.pasted import Pasted, take_apart
+from stepper.project.page.quoting import writable
+
+PAGES = sorted((Path(__file__).parent.parent / "printed").glob("*.txt"))
+ROWS = [row for page in PAGES for row in page.read_text(encoding="utf-8").splitlines()]
+
+
+def bare(text: str) -> str:
+    """Take the white space out of a text."""
+    return "".join(writable(text).split())
+
+
+def assert_nothing_is_dropped(text: str, pasted: Pasted) -> None:
+    """Put the pieces together again."""
+    assert "".join(bare(piece.text) for piece in pasted.pieces) == bare(text)
+
+
+@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.stem)
+def test_the_pieces_are_the_text(page: Path) -> None:
+    """US, UK, old style, flat, in the round, with the line breaks of a PDF, tables, no headings at all."""
+    text = page.read_text(encoding="utf-8")
+    assert_nothing_is_dropped(text, take_apart(text))
+
+
+@given(st.lists(st.sampled_from(ROWS), max_size=30))
+@settings(max_examples=60, deadline=None)
+def test_rows_in_any_order_are_all_kept(rows: list[str]) -> None:
+    """A page need not be in a sensible order to be kept whole."""
+    text = "\n".join(rows)
+    assert_nothing_is_dropped(text, take_apart(text))
+
+
+@given(st.text(max_size=200))
+@settings(max_examples=150, deadline=None)
+def test_any_text_is_kept_to_the_last_sign(text: str) -> None:
+    """Signs that no file may hold are kept as their codes."""
+    assert_nothing_is_dropped(text, take_apart(text))
+
+
+def test_a_page_falls_into_its_parts() -> None:
+    """Headings make sections; what stands before them is not knitted."""
+    pasted = take_apart((Path(__file__).parent.parent / "printed" / "us_hat.txt").read_text(encoding="utf-8"))
+    assert [part.name for part in pasted.parts] == ["brim", "body", "crown"]
+    assert (pasted.title, pasted.sizes) == ("Copperleaf Hat", ("S", "M", "L"))
+    assert {piece.kind for piece in pasted.front} == {"comment"}
+    assert all(piece.front for piece in pasted.front)
+
+
+def test_a_sentence_broken_over_rows_is_put_together() -> None:
+    """A PDF breaks its lines anywhere."""
+    pasted = take_apart("Cuff\nCast on 40 sts. Join\nin the round. Knit 2\nrounds. K to\nend.\n")
+    assert [piece.text for piece in pasted.parts[0].pieces if piece.kind == "line"] == [
+        "Cast on 40 sts. Join in the round. Knit 2 rounds. K to end."
+    ]
+
+
+def test_what_cannot_be_read_is_a_note_with_the_reason() -> None:
+    """The readable sentences around it are lines."""
+    pasted = take_apart("Body\nCast on 40 sts. Think of the sea. Knit 2 rows. Incrase evenly to 44 sts.\n")
+    kinds = [(piece.kind, piece.text) for piece in pasted.parts[0].pieces[1:]]
+    assert kinds == [
+        ("line", "Cast on 40 sts."),
+        ("note", "Think of the sea."),
+        ("line", "Knit 2 rows."),
+        ("note", "Incrase evenly to 44 sts."),
+    ]
+    assert 'Did you mean "increase"?' in pasted.parts[0].pieces[-1].why
+
+
+def test_abbreviations_are_not_knitted() -> None:
+    """ "k: knit" would otherwise be a round."""
+    pasted = take_apart("Abbreviations\nk: knit\np: purl\n\nBody\nCast on 4 sts.\nKnit 2 rows.\n")
+    assert [piece.kind for piece in pasted.pieces] == ["comment"] * 4 + ["line"] * 2
+
+
+def test_a_part_that_comes_twice_gets_a_number() -> None:
+    """Two sections of one name cannot be told apart."""
+    pasted = take_apart("Title\n\nSLEEVE\nCast on 4 sts.\n\nSLEEVE\nCast on 4 sts.\n")
+    assert [part.name for part in pasted.parts] == ["sleeve", "sleeve 2"]
+
+
+@pytest.mark.parametrize("text", ["(" * 10_000, "[ " * 5_000, "(1" * 5_000, "(k1, " * 2_500, "k1, " * 2_500])
+def test_what_no_pattern_holds_is_told_apart_quickly(text: str) -> None:
+    """A page copied badly must not stop the program for half a minute: thousands of brackets take a moment."""
+    begun = time.process_time()
+    take_apart(text)
+    assert time.process_time() - begun < 5

@@ -1,0 +1,196 @@
+from __future__ import annotations
+
+import textwrap
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from stepper.project.page.front_matter import KINDS
+from stepper.project.page.front_values import find_yarns
+from stepper.project.page.pasted import take_apart
+from stepper.project.page.quoting import writable
+from tests.project.page_kinds import FOLDER, Table, tables
+
+TABLES = tables()
+
+
+def bare(text: str) -> str:
+    """Take the white space out of a text."""
+    return "".join(writable(text).split())
+
+
+def sorted_signs(text: str) -> str:
+    """Give the kind of the piece that each sign of a page stands in, as text to compare: a word a sign."""
+    kinds = []
+    for piece in take_apart(text).pieces:
+        kinds += [piece.front or piece.kind] * len(bare(piece.text))
+    return "\n".join(kinds)
+
+
+def misplaced(table: Table) -> list[str]:
+    """List the sentences of a page that do not stand where a reader puts them."""
+    kinds = sorted_signs(table.text).split("\n")
+    wrong = []
+    at = 0
+    for kind, words in table.words:
+        found = set(kinds[at : at + len(bare(words))])
+        at += len(bare(words))
+        allowed = {"work": {"line", "note"}, "look": {"note"}}.get(kind, {kind})
+        if not found <= allowed:
+            wrong.append(f"{words}: {kind}, not {', '.join(sorted(found))}")
+    return wrong
+
+
+def test_the_tables_are_of_the_pages() -> None:
+    """A table of other words would show nothing."""
+    for table in TABLES:
+        page = (FOLDER.parent / f"{table.name}.txt").read_text(encoding="utf-8")
+        assert [row.split() for row in page.splitlines()] == [row.split() for row in table.text.splitlines()]
+    assert {path.name for path in FOLDER.glob("*.txt")} == {path.name for path in FOLDER.parent.glob("*.txt")}
+
+
+@pytest.mark.parametrize("table", TABLES, ids=lambda table: table.name)
+def test_every_sentence_of_a_page_stands_where_a_reader_puts_it(table: Table) -> None:
+    """In a line, under a mark, or in front matter of a kind that can be named: nothing is passed over."""
+    assert {kind for kind, _ in table.words} <= {*KINDS, "work", "look"}
+    assert misplaced(table) == []
+
+
+@pytest.mark.parametrize("table", TABLES, ids=lambda table: table.name)
+def test_the_sizes_and_yarns_are_those_of_the_page(table: Table) -> None:
+    """A table of measurements names no yarn, and every list of sizes as many as it has."""
+    pasted = take_apart(table.text)
+    sizes = table.facts["sizes"].split(", ")
+    if len(sizes) == 1 and sizes[0].isdigit():
+        assert (len(pasted.sizes), pasted.sizes_found) == (int(sizes[0]), False)
+    else:
+        assert list(pasted.sizes) == sizes
+    yarns = [yarn.key for yarn in find_yarns(pasted.yarn_rows)]
+    assert yarns == [key for key in table.facts["yarns"].split(", ") if not key.endswith("?")]
+
+
+INSTRUCTIONS = [words for table in TABLES for kind, words in table.words if kind in ("work", "look")]
+INSTRUCTIONS = [
+    words
+    for words in INSTRUCTIONS
+    if words.endswith((".", ":")) and words[:1].isalnum() and words[:1] == words[:1].upper()
+]
+INSTRUCTIONS += [
+    "Knit.", "Turn.", "P to end.", "Dec 1 st at each end of next row.", "Work even for 10 cm.", "Slip 5 sts to a holder.",
+    "Rnds 3, 5 and 7: As rnd 1.", "With CC, pick up and knit 80 sts around the neck.", "Continue as set until 24 sts remain.",
+    "The sleeves are decreased by 2 sts on every 6th round.", "112 sts.", "Break yarn and place sts on hold.",
+    "Join MC and purl 1 round.", "Next row (WS): P3, *k2, p2; rep from * to last 3 sts, p3.", "2nd row: As 1st row.",
+    "Repeat from * to end of round.", "K2tog across.", "Inc 8 sts evenly across the last row.", "Place marker after 20 sts.",
+    "Wrap the next st and turn.", "1st rnd: *P3. C4B. K6. Rep from * around.", "BO 4 sts at beg of next 2 rows.",
+    "All even rnds: Knit.", "Work rows 1-4 of the chart.", "Cut yarn.", "Graft the toe.", "Change to smaller needles.",
+]  # fmt: skip
+_PROSE_IN_WORK = (
+    "Try it",
+    "Turn the corner",
+    "Sing while",
+    "Count them",
+    "The thumb",
+    "Think",
+    "Press each",
+    "Go on",
+    "All pieces",
+    "Ditto",
+)
+INSTRUCTIONS = [words for words in INSTRUCTIONS if not words.startswith(_PROSE_IN_WORK)]
+FRONT = [
+    words for table in TABLES for kind, words in table.words if kind not in ("work", "look", "heading", "chart", "title")
+]  # fmt: skip
+HEADINGS = [words for table in TABLES for kind, words in table.words if kind == "heading"]
+
+
+@st.composite
+def pages(draw: st.DrawFn) -> tuple[str, list[str]]:
+    """Draw a page: sentences of all pages shuffled, rows broken anywhere, headings lost; and its instructions."""
+    said: list[str] = []
+    rows: list[str] = []
+    for _ in range(draw(st.integers(1, 14))):
+        which = draw(st.sampled_from(["front", "front", "work", "work", "work", "heading", "blank"]))
+        if which == "work":
+            words = draw(st.sampled_from(INSTRUCTIONS))
+            said.append(words)
+            if rows and rows[-1].endswith(".") and draw(st.integers(0, 3)) == 0:
+                rows[-1] += f" {words}"
+                continue
+            width = draw(st.sampled_from([0, 0, 24, 40]))
+            rows += (
+                textwrap.wrap(words, width, break_long_words=False, break_on_hyphens=False)
+                if width
+                else [words]
+            )
+        else:
+            choices = {"front": FRONT, "heading": HEADINGS, "blank": [""]}[which]
+            rows.append(draw(st.sampled_from(choices)))
+    return "\n".join(rows) + "\n", said
+
+
+@given(pages())
+@settings(max_examples=150, deadline=None)
+def test_no_instruction_is_ever_passed_over(page: tuple[str, list[str]]) -> None:
+    """However a page is shuffled, broken and torn, an instruction is a line or stands under a mark."""
+    text, said = page
+    kinds = sorted_signs(text).split("\n")
+    whole = bare(text)
+    at = 0
+    for words in said:
+        at = whole.index(bare(words), at)
+        found = set(kinds[at : at + len(bare(words))])
+        assert found <= {"line", "note"}, f"{words}: {', '.join(sorted(found))}"
+        at += len(bare(words))
+
+
+@pytest.mark.parametrize(
+    "heading",
+    [
+        "Join sleeves and body:",
+        "WORK EVEN TO ARMHOLE",
+        "Second sleeve the same:",
+        "PURL BACK",
+        "Sleeves (make 2)",
+        "Close the toe:",
+    ],
+)
+def test_a_heading_that_tells_to_do_something_stands_under_a_mark(heading: str) -> None:
+    """The name of a section is not knitted."""
+    pieces = take_apart(f"Jumper\n\n{heading}\nCast on 40 sts.\nKnit 2 rows.\n").pieces
+    (piece,) = [piece for piece in pieces if piece.text == heading]
+    assert piece.kind in ("line", "note")
+
+
+def test_a_part_begins_without_a_single_line_that_is_read() -> None:
+    """Whole garments were once comments, because the wording knew none of their lines."""
+    pasted = take_apart("Gannet\n\nBODY\nLoop 180 sts onto the needle.\nRnds of ribs, 18 of them.\n")
+    assert [part.name for part in pasted.parts] == ["body"]
+    assert [piece.kind for piece in pasted.parts[0].pieces] == ["comment", "note", "note"]
+
+
+def test_a_part_may_begin_in_prose_before_its_heading() -> None:
+    """What is cast on in the introduction is knitted first."""
+    pasted = take_apart("Blanket\nIt is soft.\nWith A, cast on 40 sts.\n\nBODY\nKnit 2 rows.\n")
+    assert [part.name for part in pasted.parts] == ["beginning", "body"]
+
+
+def test_a_swatch_is_not_knitted() -> None:
+    """It stands under a mark among the gauge, and the pattern begins with its own cast-on."""
+    pasted = take_apart(
+        "Cap\nGAUGE\nCast on 30 sts and knit 40 rows for a swatch.\n\nCO 80 sts.\nKnit 2 rows.\n"
+    )
+    assert [piece.kind for piece in pasted.front] == ["comment", "comment", "note"]
+    assert pasted.parts[0].pieces[0].text == "CO 80 sts."
+
+
+def test_a_count_below_a_gauge_is_none_of_it() -> None:
+    """The gauge ends in no full stop, and the count begins with no capital."""
+    pieces = take_apart("Cap\nGauge: 18 sts and 24 rows = 10 cm\n112 sts.\n").pieces
+    assert [(piece.kind, piece.front) for piece in pieces[1:]] == [("comment", "gauge"), ("note", "")]
+
+
+def test_a_page_of_prose_is_no_hundred_marks() -> None:
+    """Of the front matter of all pages at most one row in twelve stands under a mark."""
+    fronts = [piece for table in TABLES for piece in take_apart(table.text).front]
+    assert sum(piece.kind == "note" for piece in fronts) * 12 <= len(fronts)

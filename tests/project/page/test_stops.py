@@ -1,0 +1,56 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.page.stops import begins_row, goes_on, is_broken_at, sentences_of, stands_in_stops
+
+
+@pytest.mark.parametrize(
+    ("text", "sentences"),
+    [
+        ("Knit 2 rows. Purl 1 row.", ["Knit 2 rows.", "Purl 1 row."]),
+        ("1st rnd: *P3. C4B. K6. Rep from * around. 112 sts.", ["1st rnd: *P3. C4B. K6. Rep from * around. 112 sts."]),
+        ("P3. C4B. K6.", ["P3. C4B. K6."]),
+        ("1st row: K. 2nd row: P. Rep these 2 rows.", ["1st row: K.", "2nd row: P.", "Rep these 2 rows."]),
+        ("Work in St. St. for 5 cm. Next row: K.", ["Work in St. St. for 5 cm.", "Next row: K."]),
+        ("With No. 10 needles cast on 98 sts. Knit.", ["With No. 10 needles cast on 98 sts.", "Knit."]),
+        ("1st rnd: *P3. K6. Rep from * around. 2nd rnd: K.", ["1st rnd: *P3. K6. Rep from * around.", "2nd rnd: K."]),
+        ("K2, p2. Knit 4 rows. C4F.", ["K2, p2.", "Knit 4 rows.", "C4F."]),
+    ],
+)  # fmt: skip
+def test_a_full_stop_between_stitches_ends_no_sentence(text: str, sentences: list[str]) -> None:
+    """A line for each stitch would be a round for each."""
+    assert sentences_of(text) == sentences
+
+
+def test_the_style_is_seen() -> None:
+    """A line in it is only taken whole."""
+    assert stands_in_stops("1st rnd: *P3. C4B.")
+    assert not stands_in_stops("K to end. 40 sts.")
+
+
+@pytest.mark.parametrize(
+    ("row", "below", "on"),
+    [
+        ("Cast on 40 sts. Join", "in the round.", True),
+        ("K20", "(22, 24), pm, k to end.", True),
+        ("cast on 120 sts and knit", "12 rows.", True),
+        ("3rd rnd: *P3. K4.", "K6. Rep from * around.", True),
+        ("Knit 2 rows.", "Purl 1 row.", False),
+        ("Main part", "Row 1 (RS): Knit.", False),
+        ("k2, p2", "", False),
+        ("10 cm in stockinette on 3.5 mm", "needles", True),
+        ("K to end", "BODY", False),
+    ],
+)
+def test_a_sentence_is_followed_over_its_rows(row: str, below: str, on: bool) -> None:
+    """A PDF breaks its rows anywhere."""
+    assert goes_on(row, below) is on
+
+
+def test_a_broken_row_is_seen() -> None:
+    """What follows one is no page number."""
+    assert is_broken_at("K to last")
+    assert not is_broken_at("K to end.")
+    assert begins_row("Next row (RS): K2.")
+    assert not begins_row("Knit.")

@@ -1,0 +1,35 @@
+"""The parts of a round come through with their stitch, number and place."""
+
+from __future__ import annotations
+
+from stepper.project.instructions import Phrase
+from stepper.project.reading.elements import name_part
+from stepper.project.stitchwork import Work
+from tests.project.reading.test_wording import only
+
+
+def test_a_stitch_keeps_its_manner() -> None:
+    """Through the back loop, with the yarn in front."""
+    sentence = only("k1 tbl, p2, sl1 wyif, k2tog tbl, sl 1 purlwise.")
+    assert isinstance(sentence, Phrase)
+    assert [element.stitch for element in sentence.elements] == [  # type: ignore[union-attr]
+        "k tbl",
+        "p",
+        "sl wyif",
+        "k2tog tbl",
+        "sl",
+    ]
+
+
+def test_a_number_in_words_is_a_number() -> None:
+    """Patterns print small numbers in words."""
+    sentence = only("(k1, yo) three times, knit two, p to end.")
+    assert isinstance(sentence, Phrase)
+    assert sentence.elements[0].times.values == (3,)  # type: ignore[union-attr]
+    assert isinstance(sentence.elements[1], Work)
+    assert sentence.elements[1].times.values == (2,)
+
+
+def test_a_part_has_one_name_however_it_is_introduced() -> None:
+    """`for the Left Sleeve sts` and `left sleeve` are one."""
+    assert name_part("for the Left  Sleeve sts") == name_part("left sleeve") == "left sleeve"

@@ -1,0 +1,40 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.reading.parsing import Stopped, legal_words, made_plain, parse_line, split_label, stop_of
+
+
+def test_a_plain_line_has_the_length_of_the_printed_one() -> None:
+    """Columns stay true."""
+    printed = "Rnds 1–4:\u00a0“K2”, 10½ in × 2 ’ — *"
+    assert len(made_plain(printed)) == len(printed)
+
+
+@pytest.mark.parametrize(
+    ("line", "label", "side", "rest"),
+    [
+        ("Dec round: K1.", "Dec round", "", "K1."),
+        ("Set-up row (WS): P9.", "Set-up row", "WS", "P9."),
+        ("Rnds 1-4: Knit.", None, "", "Rnds 1-4: Knit."),
+        ("All WS rows: Purl.", None, "", "All WS rows: Purl."),
+        ("Cast on 80 (84: 88) sts.", None, "", "Cast on 80 (84: 88) sts."),
+    ],
+)
+def test_a_label_is_told_from_a_head(line: str, label: str | None, side: str, rest: str) -> None:
+    """A head numbers rounds; a label names a line; a colon in a list does neither."""
+    found, on, start = split_label(line)
+    assert (found, on, line[start:]) == (label, side, rest)
+
+
+def test_the_place_where_the_reading_stops_is_in_the_line() -> None:
+    """Of the whole line, its label included."""
+    assert stop_of("Knit 2 rounds.") is None
+    assert stop_of("Note: anything at all (") is None
+    assert stop_of("Dec round: K1, foo, k to end.") == len("Dec round: K1, ")
+    assert isinstance(parse_line(""), Stopped)
+
+
+def test_legal_words_hold_every_form() -> None:
+    """Words with optional letters are spelt out."""
+    assert {"needle", "needles", "increase", "increasing", "rnds", "k2tog", "stretchily"} <= legal_words()

@@ -1,0 +1,126 @@
+"""Words beside an instruction, and whether they instruct. The wordings are invented in the manner of print."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.rewording.asides import commands, instructs, label_instructs, label_times
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "underarm",
+        "left sleeve",
+        "the left front edge",
+        "cast-on edge",
+        "bound-off edge of the back",
+        "row ends",
+        "end of row",
+        "beginning of the round",
+        "holder",
+        "underarm stitches",
+        "wrong side of the work",
+        "the long-tail method",
+    ],
+)
+def test_names_and_places_instruct_nothing(words: str) -> None:
+    """A line that says where and for what has to be read as before."""
+    assert instructs(words) is None
+
+
+@pytest.mark.parametrize(
+    ("words", "first"),
+    [
+        ("underarm at beg of next 2 rows", "2"),
+        ("neck twice", "twice"),
+        ("edge every other row 3 times", "every"),
+        ("left sleeve and k to end", "to end"),
+        ("left sleeve k10", "k10"),
+        ("thumb, ssk", "ssk"),
+        ("each side", "each"),
+        ("marker three", "three"),
+        ("smaller needles", "smaller"),
+        ("edge with A", "with A"),
+        ("sleeve until 10 rem", "until"),
+    ],
+)
+def test_what_says_how_often_or_what_to_do_is_found(words: str, first: str) -> None:
+    """Passed over, it would be knitted once, or not at all."""
+    found = instructs(words)
+    assert found is not None
+    assert found.group() == first
+
+
+def test_a_remark_may_hold_numbers_but_no_round() -> None:
+    """"Sew on 4 buttons" is no round; "k10, k2tog" is one, wherever it stands."""
+    assert commands("sew on 4 buttons, 5 cm apart") is None
+    assert commands("block to size") is None
+    for words in ("yarn, k10", "yarn and work to end", "ends, then knit 2", "on every 2 rows", "seams twice"):
+        assert commands(words) is not None
+
+
+@pytest.mark.parametrize(
+    "label",
+    [
+        "Dec round",
+        "Final increase",
+        "Set-up row",
+        "Knit round",
+        "Joining round",
+        "Turn heel",
+        "Thumb opening",
+        "To shape armholes",
+        "Place markers",
+        "Short rows",
+        "Second sleeve",
+        "Join yoke",
+        "All sizes",
+        "Sizes S and M only",
+        "Dec rnd 1",
+        "Inc Rnd 2",
+        "Set-up row 3",
+    ],
+)
+def test_a_name_of_a_line_is_one(label: str) -> None:
+    """What only names its line is read as its name."""
+    assert label_instructs(label) == ""
+
+
+@pytest.mark.parametrize(
+    "label",
+    [
+        "Next and foll alt row",
+        "Decrease round, every 4th round",
+        "Dec rows",
+        "Next row twice",
+        "At the same time",
+        "With MC",
+        "On larger needles",
+        "Needle 1",
+        "Work even",
+        "Both sides",
+        "In the round",
+        "Last 2 rows",
+        "RS rows",
+        "Inc round, repeat once",
+        "Rep rnd 1",
+        "Repeat row 2",
+        "Work rnd 1",
+        "After row 3",
+        "Next row 1",
+        "Dec rnd 1 and 2",
+        "Knit rnd 2",
+    ],
+)
+def test_a_label_that_instructs_is_found(label: str) -> None:
+    """Taken for a name it would be worked once, and its words would be lost."""
+    assert label_instructs(label)
+
+
+def test_a_label_may_say_how_often_its_round_is_worked() -> None:
+    """"Inc round (work 3 times)" is a name and a number; a heading that is no round keeps its words."""
+    assert label_times("Inc round (work 3 times)") == ("Inc round", 3)
+    assert label_times("Inc rnd, worked twice") == ("Inc rnd", 2)
+    assert label_times("Shaping (work 3 times)") == ("Shaping (work 3 times)", 0)
+    assert label_times("Dec round") == ("Dec round", 0)

@@ -1,0 +1,29 @@
+"""Other wordings of markers. Source: patterns in print; common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.reading.parsing import made_plain
+from stepper.project.rewording.reword import recast
+
+
+@pytest.mark.parametrize(
+    ("printed", "read", "kept"),
+    [
+        ("K10, place second marker, k10.", "K10, pm, k10.", ("place second marker",)),
+        ("Knit 1 round, removing all markers except BOR.", "remove markers. Knit 1 round.", ()),
+        ("Mark the right side of the work with a safety pin.", "", ("Mark the right side of the work with a safety pin",)),
+    ],
+)
+def test_markers_are_put_into_the_words_that_are_read(printed: str, read: str, kept: tuple[str, ...]) -> None:
+    """What is worth no stitches is said beside the line."""
+    made = recast(made_plain(printed))
+    assert made.text.strip(" .") == read.strip(" .")
+    assert made.kept == kept
+
+
+@pytest.mark.parametrize("printed", ["Mark the right side and knit 2 rows.", "Place a safety pin at row 4, k10."])
+def test_an_instruction_is_never_part_of_what_is_only_said(printed: str) -> None:
+    """A row behind such words would be lost."""
+    assert recast(made_plain(printed)).text == printed

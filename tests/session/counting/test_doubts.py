@@ -1,0 +1,152 @@
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from stepper.session import cues
+from stepper.session.codec import decode_event, decode_state, encode_event, encode_state
+from stepper.session.counting.doubts import HEARD_WELL
+from stepper.session.cues import Cue
+from stepper.session.events import Event
+from stepper.session.evolve import evolve_all
+from stepper.session.machine import Session
+from stepper.session.state import Doubt, DoubtKind, Knitting, Position, Seen, State, Verified
+from tests.plans import final_increase, plan
+from tests.playbook import AT, after, tell, transcript
+
+MARKED = plan(
+    ("yoke", [("co80", {"markers": (20, 40, 60)}), ("k80", {"markers": (20, 40, 60)}), "k80", "k80"])
+)
+WELL, BADLY = HEARD_WELL, HEARD_WELL - 0.1
+
+
+def _at(index: int, stitch: int = 0) -> Session:
+    verified = Verified(place=Position(index=1), stitches=80)
+    knitting = Knitting(place=Position(index=index, stitch=stitch), verified=verified)
+    return Session(MARKED, State(seq=1, knitting=knitting))
+
+
+def _told(session: Session, cue: Cue) -> str:
+    return " ".join(tell(session, session.consider(replace(cue, at=AT))))
+
+
+def test_a_wrongly_heard_count_moves_nothing() -> None:
+    """The film said a number; no search begins, no fault is learned from, and a no leaves everything as it was."""
+    session = _at(2)
+    before = session.state.knitting
+    said = _told(session, cues.Count(stitches=146, heard=1.0))
+    assert said == "146? That is 66 more than 80. Say: yes it is, no it is not, or the number again."
+    assert replace(session.state.knitting, doubt=None) == before
+    assert _told(session, cues.No(heard=1.0)) == "Nothing is changed. Say the number again."
+    assert session.state.knitting == before
+
+
+@pytest.mark.parametrize("again", [cues.Yes(), cues.Count(stitches=79, heard=BADLY), cues.Count(stitches=79)])
+def test_a_yes_or_the_same_number_once_more_is_believed(again: Cue) -> None:
+    """Heard the same twice, or typed, it is what she counted."""
+    session = _at(2)
+    _told(session, cues.Count(stitches=79, heard=WELL))
+    said = _told(session, again)
+    assert said.startswith("79: 1 fewer than 80.")
+    assert session.state.knitting.doubt is None
+    assert session.state.knitting.fault is not None
+
+
+def test_another_number_is_read_back_in_its_turn() -> None:
+    """Seventy was misheard for seventy nine; the second number is the one that counts."""
+    session = _at(2)
+    _told(session, cues.Count(stitches=70, heard=WELL))
+    assert _told(session, cues.Count(stitches=79, heard=WELL)).startswith("79? That is 1 fewer than 80.")
+    assert _told(session, cues.Count(stitches=80, heard=WELL)) == "80, as it should be."
+    assert session.state.knitting.doubt is None
+
+
+def test_what_confirms_is_taken_at_once_only_if_it_was_heard_well() -> None:
+    """Else the film confirms a count that she never made. What is typed is not read back at all."""
+    assert _told(_at(2), cues.Count(stitches=80, heard=WELL)) == "80, as it should be."
+    assert _told(_at(2), cues.Count(stitches=80, heard=BADLY)).startswith("80? Say:")
+    assert _told(_at(2), cues.Count(stitches=79)).startswith("79: 1 fewer than 80.")
+
+
+def test_a_length_that_would_cut_rounds_waits_for_a_yes() -> None:
+    """"Measures three inches", misheard, cut 64 rounds at once."""
+    knitting = Knitting(place=Position(index=14))
+    session = Session(final_increase(), State(seq=1, knitting=knitting))
+    rounds = len(session.plan.rounds)
+    said = _told(session, cues.Length(length_mm=90.0, heard=1.0))
+    assert said.startswith("9 cm? That cuts 3 rounds, 1 left.")
+    assert len(session.plan.rounds) == rounds
+    _told(session, cues.Yes())
+    assert len(session.plan.rounds) < rounds
+    as_planned = Session(final_increase(), State(seq=1, knitting=knitting))
+    assert "?" not in _told(as_planned, cues.Length(length_mm=60.0, heard=1.0))
+
+
+def test_a_part_that_is_off_and_stitches_left_over_are_read_back() -> None:
+    """Each would lead the search to another place."""
+    session = after(_at(2), "count is 79", "no loop")
+    assert _told(session, cues.SectionCount(stitches=19, heard=1.0)).startswith("19? That is 1 fewer than 20.")
+    assert session.state.knitting.fault is not None
+    assert session.state.knitting.fault.answers == ()
+    _told(session, cues.Yes())
+    assert session.state.knitting.fault.answers != ()
+    over = _at(2)
+    assert _told(over, cues.Saw(seen=Seen.LEFT, number=4, sign=-1, heard=1.0)).startswith("4 short?")
+    assert over.state.knitting.fault is None
+    _told(over, cues.Yes())
+    assert over.state.knitting.fault is not None
+
+
+def test_a_count_of_the_end_asks_whether_the_round_is_finished() -> None:
+    """Two hundred forty six is right at the end of the increases and wrong in the middle of them."""
+    knitting = Knitting(place=Position(index=3, stitch=102))
+    session = Session(final_increase(), State(seq=1, knitting=knitting))
+    assert _told(session, cues.Count(stitches=246)).startswith("246 is what the whole round leaves. Is it finished?")
+    finished = Session(final_increase(), session.state)
+    said = _told(finished, cues.Yes())
+    assert said.startswith("246, as it should be at the end.")
+    assert finished.state.place == Position(index=4)
+    assert finished.state.knitting.verified == Verified(place=Position(index=4), stitches=246)
+    assert "12 more than 234" in _told(session, cues.No())
+    assert session.state.place == Position(index=3, stitch=102)
+    assert session.state.knitting.fault is not None
+
+
+def test_whatever_else_she_asks_lets_the_question_lapse() -> None:
+    """A question is never in the way of the knitting; what only asks leaves it open and asks it again."""
+    session = _at(2)
+    _told(session, cues.Count(stitches=146, heard=1.0))
+    assert transcript(session, "> say again").splitlines()[1].startswith("146?")
+    after(session, "next step")
+    assert session.state.knitting.doubt is None
+    assert session.state.place == Position(index=3)
+
+
+def test_what_is_asked_back_survives_a_kill() -> None:
+    """The journal alone leads to the same question, and it is asked when she comes back; a snapshot holds it, too."""
+    session = _at(2)
+    kept: list[Event] = []
+    start = session.state
+    for cue in (cues.Count(at=AT, stitches=79), cues.Saw(at=AT, seen=Seen.LOOP, number=0), cues.SectionCount(at=AT, stitches=19, heard=1.0)):
+        considered = session.consider(cue)
+        kept += considered.events
+        session.adopt(considered)
+    read = [decode_event(*encode_event(event)) for event in kept]
+    assert evolve_all(start, read) == session.state
+    assert session.state.knitting.doubt == Doubt(kind=DoubtKind.PART, place=Position(index=2), number=19)
+    assert decode_state(encode_state(session.state)) == session.state
+    resumed = Session(MARKED, session.state)
+    assert any(line.startswith("19? That is 1 fewer than 20.") for line in tell(resumed, resumed.consider_opening(AT, "x")))
+    loop = after(_at(2), "count is 79")
+    back = Session(MARKED, loop.state)
+    assert any("loose loop" in line for line in tell(back, back.consider_opening(AT, "x")))
+
+
+def test_yes_and_no_mean_nothing_where_nothing_is_asked() -> None:
+    """They are said in every film; nothing is even answered aloud."""
+    session = _at(2)
+    before = session.state
+    for cue in (cues.Yes(at=AT, heard=1.0), cues.No(at=AT, heard=1.0)):
+        session.adopt(session.consider(cue))
+    assert session.state == before

@@ -1,0 +1,115 @@
+from __future__ import annotations
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from stepper.session.counting.tally import between_markers, count_at, markers_in, shaping_at, tally_stitches
+from tests.plans import final_increase, plan
+
+GARMENT = final_increase()
+INCREASES = GARMENT.rounds[3]
+
+
+def test_the_count_follows_the_increases_already_made() -> None:
+    """Between the ends of a shaped round the needles hold the old count and what was gained so far.
+
+    The first increase of the sample is after 5 stitches, the second 11 further on: made by hand from the
+    scenario.
+    """
+    assert [tally_stitches(INCREASES, at).count for at in (0, 5, 6, 17, 18, 246)] == [
+        225,
+        225,
+        226,
+        226,
+        227,
+        246,
+    ]
+
+
+def test_held_and_cast_on_stitches_count_where_they_are_dealt_with() -> None:
+    """After 43 knitted, 54 held and 9 cast on, 246 - 54 + 9 are on the needles."""
+    divide = GARMENT.rounds[7]
+
+    assert [tally_stitches(divide, at).count for at in (0, 43, 97, 106, 259)] == [246, 246, 192, 201, 156]
+
+
+@given(st.integers(0, len(GARMENT.rounds) - 1), st.data())
+def test_a_tally_begins_and_ends_with_the_rounds_own_counts(index: int, data: st.DataObject) -> None:
+    """Whatever the way through a round, it leads from `before` to `after`."""
+    round_ = GARMENT.rounds[index]
+    at = data.draw(st.integers(0, round_.progress))
+
+    assert tally_stitches(round_, 0).count == round_.before
+    assert tally_stitches(round_, round_.progress).count == round_.after
+    assert tally_stitches(round_, round_.progress).used == round_.before
+    assert 0 <= tally_stitches(round_, at).used <= round_.before
+
+
+def test_a_stitch_half_made_is_not_counted() -> None:
+    """A front-and-back of which one loop is on the needle is not an increase yet."""
+    round_ = plan(("body", ["co4", "k1 kfb k2"])).rounds[1]
+
+    assert [tally_stitches(round_, at).count for at in (1, 2, 3)] == [4, 4, 5]
+
+
+def test_after_the_last_round_its_count_stands() -> None:
+    """All done means what the last round leaves: nothing after binding off."""
+    assert count_at(GARMENT, len(GARMENT.rounds), 0) == 0
+    assert count_at(GARMENT, 4, 17) == 246
+
+
+def test_spacing_is_fifteen_gaps_of_eleven_and_six_of_ten() -> None:
+    """225 to 246 by 21 increases: 15 gaps of 11 and 6 of 10, around the join. Source: the project's
+    scenario."""
+    shaping = shaping_at(INCREASES, 0)
+
+    assert shaping is not None
+    assert shaping.gaps == ((11, 15), (10, 6))
+    assert sum(gap * times for gap, times in shaping.gaps) == 225
+    assert (shaping.increases, shaping.decreases, shaping.first, shaping.next_in) == (21, 0, 5, 5)
+
+
+def test_the_next_change_is_told_from_where_the_work_is() -> None:
+    """In the middle of a gap what is left of it counts, and after the last change there is none."""
+    middle, end = shaping_at(INCREASES, 10), shaping_at(INCREASES, 243)
+
+    assert middle is not None
+    assert (middle.done, middle.next_in) == (1, 7)
+    assert end is not None
+    assert (end.done, end.next_in) == (21, None)
+
+
+def test_gaps_between_decreases_leave_out_what_they_take() -> None:
+    """ "Knit six, knit two together" is a gap of six, though eight stitches lie from change to change."""
+    shaping = shaping_at(plan(("crown", ["co24", "(k6 k2tog)x3"])).rounds[1], 0)
+
+    assert shaping is not None
+    assert (shaping.decreases, shaping.gaps) == (3, ((6, 3),))
+
+
+def test_a_row_has_no_gap_around_its_ends() -> None:
+    """Flat knitting has no join to count around."""
+    shaping = shaping_at(plan(("back", ["co10", ("k2 m1 k6 m1 k2", {"flat": True})])).rounds[1], 0)
+
+    assert shaping is not None
+    assert shaping.gaps == ((6, 1),)
+
+
+def test_a_plain_round_has_no_shaping() -> None:
+    """Nothing to tell is told as nothing."""
+    assert shaping_at(GARMENT.rounds[2], 0) is None
+
+
+def test_markers_are_where_the_round_says_or_where_they_were_left() -> None:
+    """A round that slips its markers knows where they are; one that is silent keeps those that are there."""
+    made = plan(("body", ["co20", "k8 pm k12", ("k20", {"markers": (0, 8, 20)}), "k8 sm k12"]))
+
+    assert [markers_in(round_) for round_ in made.rounds] == [(), (8,), (8,), (8,)]
+
+
+def test_stitches_between_markers_add_up_to_the_round() -> None:
+    """The knitter checks section by section; together they are the count."""
+    round_ = plan(("body", [("co20", {"markers": (6, 16)})])).rounds[0]
+
+    assert between_markers(round_) == (6, 10, 4)
+    assert between_markers(GARMENT.rounds[2]) == ()

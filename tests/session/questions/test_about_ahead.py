@@ -1,0 +1,162 @@
+"""What is asked about what lies ahead, on the garment of `tests.plans` and the whole ones in fixtures.
+
+Every figure is counted by hand on the printed rounds.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TypeVar
+
+import pytest
+
+from stepper.craft.stitches import Kind
+from stepper.session.effects import Effect
+from stepper.session.questions import about_ahead
+from stepper.session.state import Day, Done, Knitting, Position, Reminder, State, Verified
+from tests.fixtures import plan_named
+from tests.plans import final_increase
+
+GARMENT = final_increase()
+Told = TypeVar("Told", bound=Effect)
+AT = "2025-03-03T20:15:00+01:00"
+
+
+def _at(index: int, stitch: int = 0, **fields: object) -> State:
+    place = Position(index=index, stitch=stitch)
+    return State(seq=5, knitting=Knitting(place=place, **fields))  # type: ignore[arg-type] # test notation
+
+
+def _one(kind: type[Told], effects: Iterator[Effect]) -> Told:
+    (found,) = tuple(effects)
+    assert isinstance(found, kind)
+    return found
+
+
+@pytest.mark.parametrize(
+    ("index", "stitch", "found", "changes"),
+    [(0, 0, 3, 21), (3, 0, 3, 21), (3, 102, 3, 12), (3, 246, None, 0), (4, 0, None, 0)],
+)
+def test_the_next_increases_are_those_not_yet_made(
+    index: int, stitch: int, found: int | None, changes: int
+) -> None:
+    """Round 2 of the yoke makes 21: nine of them by stitch 102 (5 + 1, then eight times 11 + 1)."""
+    told = _one(
+        about_ahead.TellNextShaping,
+        about_ahead.tell_next_shaping(GARMENT, _at(index, stitch), AT, kind=Kind.INCREASE),
+    )
+
+    assert (told.index, told.changes) == (found, changes)
+
+
+def test_what_is_left_of_the_shaping_counts_the_section_in_hand() -> None:
+    """The sleeve of the fixture decreases in 8 rounds, two stitches each; before round 30 one of them is done."""
+    pullover = plan_named("switchback")
+    told = _one(
+        about_ahead.TellShapingLeft,
+        about_ahead.tell_shaping_left(pullover, _at(189), AT, kind=Kind.DECREASE),
+    )
+
+    assert (told.section, told.rounds, told.changes, told.done) == ("left sleeve", 7, 14, 1)
+
+
+def test_the_division_is_the_next_round_that_puts_stitches_on_hold() -> None:
+    """The yoke's last round; behind it there is none."""
+    assert about_ahead.division(GARMENT, 0) == 7
+    assert about_ahead.division(GARMENT, 8) is None
+    assert _one(about_ahead.TellRoundsTo, about_ahead.tell_division(GARMENT, _at(3), AT)).index == 7
+
+
+def test_the_needle_in_hand_and_the_round_of_the_next_one_are_told() -> None:
+    """The fixture changes from 3.5 to 3.75 mm after the neckband of 11 rounds."""
+    told = _one(about_ahead.TellNeedle, about_ahead.tell_needle(plan_named("switchback"), _at(0), AT))
+
+    assert (told.needle_mm, told.index) == (3.5, 11)
+
+
+def test_sections_in_another_size_are_told_with_it() -> None:
+    """Neck in one size, the rest in a smaller one: she asks because she forgets which."""
+    told = _one(about_ahead.TellSize, about_ahead.tell_size(plan_named("switchback"), _at(0), AT))
+
+    assert told.size == "4"
+    assert dict(told.others)["body"] == "2"
+
+
+def test_the_gauge_is_that_of_the_fabric_in_hand_and_none_is_made_up() -> None:
+    """As the file of the fixture prints it: 22 stitches and 30 rounds; the garment in figures has none."""
+    told = _one(about_ahead.TellGauge, about_ahead.tell_gauge(plan_named("switchback"), _at(50), AT))
+
+    assert (told.stitches_per_10cm, told.rounds_per_10cm) == pytest.approx((22, 30))
+    assert _one(about_ahead.TellGauge, about_ahead.tell_gauge(GARMENT, _at(3), AT)).stitches_per_10cm is None
+
+
+def test_the_length_is_that_of_the_rounds_worked() -> None:
+    """At ten rounds to 10 cm, five rounds of the body are 5 cm of 10, and five are left; a part that is not worked to
+    a length has its rounds times the gauge: 28 rounds at 30 to 10 cm, the one that picks up adding none."""
+    body = _one(about_ahead.TellLength, about_ahead.tell_length(GARMENT, _at(13), AT))
+    sleeve = _one(about_ahead.TellLength, about_ahead.tell_length(plan_named("switchback"), _at(190), AT))
+
+    assert (body.length_mm, body.target_mm, body.rounds_left) == (pytest.approx(50), 100.0, 5)
+    assert sleeve.target_mm is None
+    assert sleeve.length_mm == pytest.approx(28 / 30 * 100, abs=1)
+    assert _one(about_ahead.TellLength, about_ahead.tell_length(GARMENT, _at(3), AT)).length_mm is None
+
+
+def test_less_yarn_is_needed_the_further_she_is_and_none_without_a_skein() -> None:
+    """The rest of the garment never takes more than the whole."""
+    pullover = plan_named("switchback")
+    whole = dict(_one(about_ahead.TellYarnNeeded, about_ahead.tell_yarn_needed(pullover, _at(0), AT)).needed)
+    rest = dict(_one(about_ahead.TellYarnNeeded, about_ahead.tell_yarn_needed(pullover, _at(189), AT)).needed)
+    nothing = _one(about_ahead.TellYarnNeeded, about_ahead.tell_yarn_needed(GARMENT, _at(0), AT))
+
+    assert set(rest) < set(whole)
+    assert all(0 < grams < whole[yarn] for yarn, grams in rest.items())
+    assert nothing.needed == ()
+
+
+def test_the_pace_is_the_usual_one_until_hers_is_known() -> None:
+    """Thirty stitches a minute over 225 stitches are seven and a half minutes; common practice."""
+    told = _one(about_ahead.TellPace, about_ahead.tell_pace(GARMENT, _at(2), AT))
+
+    assert (told.stitches_per_minute, told.round_s, told.measured) == (30.0, 450.0, False)
+
+
+def test_an_evening_names_what_has_to_be_at_hand() -> None:
+    """From the yoke's first round two hours reach the body: the second yarn, the holder and the new section."""
+    state = _at(2, reminders=(Reminder(index=6, text="try it on"),))
+    told = _one(about_ahead.TellEvening, about_ahead.tell_tonight(GARMENT, state, AT))
+
+    assert told.sights == (4, 7, 8)
+    assert told.reminders == 1
+
+
+def test_rounds_of_this_evening_are_counted_back_from_the_place_in_hand() -> None:
+    """340 stitches, of which 115 lie in the round in hand: one whole round of 225 before it."""
+    day = Day(date="2025-03-03", done=(Done(work="plain", stitches=340),))
+    state = State(seq=5, days=(day,), knitting=Knitting(place=Position(index=3, stitch=115)))
+    told = _one(about_ahead.TellKnittedToday, about_ahead.tell_knitted_today(GARMENT, state, AT))
+
+    assert (told.stitches, told.rounds) == (340, 1.0)
+
+
+def test_only_reminders_that_are_to_come_are_told() -> None:
+    """What was said already is kept for going back, and is no answer."""
+    state = _at(4, reminders=(Reminder(index=2, text="a"), Reminder(index=6, text="b")))
+
+    told = _one(about_ahead.TellReminders, about_ahead.tell_reminders_kept(GARMENT, state, AT))
+    assert [each.text for each in told.reminders] == ["b"]
+
+
+def test_a_count_ahead_of_her_says_nothing() -> None:
+    """She went back behind it."""
+    ahead = Verified(place=Position(index=6), stitches=246)
+    told = _one(about_ahead.TellLastCount, about_ahead.tell_last_count(GARMENT, _at(3, verified=ahead), AT))
+
+    assert told.count is None
+
+
+def test_as_printed_nothing_is_altered() -> None:
+    """What the file does not alter is not told."""
+    told = _one(about_ahead.TellAlterations, about_ahead.tell_alterations(GARMENT, _at(3), AT))
+
+    assert (told.here, told.sections) == ((), ())

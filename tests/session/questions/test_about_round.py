@@ -1,0 +1,130 @@
+"""What is asked about the round in hand, on the garment of `tests.plans` and the whole ones in fixtures.
+
+Every figure is counted by hand on the printed rounds.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TypeVar
+
+from stepper.session.effects import Effect, TellFinished, TellStep
+from stepper.session.questions import about_round
+from stepper.session.state import Knitting, Position, State
+from stepper.session.steps import By
+from tests.fixtures import plan_named
+from tests.plans import final_increase, plan
+
+GARMENT = final_increase()
+Told = TypeVar("Told", bound=Effect)
+AT = "2025-03-03T20:15:00+01:00"
+
+
+def _at(index: int, stitch: int = 0, by: By = By.ROUND) -> State:
+    return State(seq=5, knitting=Knitting(place=Position(index=index, stitch=stitch), by=by))
+
+
+def _one(kind: type[Told], effects: Iterator[Effect]) -> Told:
+    (found,) = tuple(effects)
+    assert isinstance(found, kind)
+    return found
+
+
+def test_the_steps_around_the_one_in_hand_are_those_that_were_and_will_be_read_out() -> None:
+    """Asked in the last round before the yoke: the round before, the yoke's first, and its increase round."""
+    behind = _one(about_round.TellNear, about_round.tell_step(GARMENT, _at(1), AT, ahead=-1)).step
+    ahead = _one(about_round.TellNear, about_round.tell_step(GARMENT, _at(1), AT, ahead=1)).step
+    after = _one(about_round.TellNear, about_round.tell_step(GARMENT, _at(1), AT, ahead=2)).step
+
+    assert isinstance(behind, TellStep)
+    assert behind.index == 0
+    assert isinstance(ahead, TellStep)
+    assert ahead.index == 2
+    assert isinstance(after, TellStep)
+    assert (after.index, after.part.start) == (3, 0)
+
+
+def test_before_the_first_and_after_the_last_step_there_is_none() -> None:
+    """Nothing is made up at either end."""
+    last = len(GARMENT.rounds) - 1
+
+    assert _one(about_round.TellNear, about_round.tell_step(GARMENT, _at(0), AT, ahead=-1)).step is None
+    end = _one(about_round.TellNear, about_round.tell_step(GARMENT, _at(last), AT, ahead=1)).step
+    assert isinstance(end, TellFinished)
+
+
+def test_the_rounds_on_either_side_are_told_where_there_are_any() -> None:
+    """The first round has none before it."""
+    assert _one(about_round.TellRound, about_round.tell_round(GARMENT, _at(0), AT, ahead=-1)).index is None
+    assert _one(about_round.TellRound, about_round.tell_round(GARMENT, _at(0), AT, ahead=1)).index == 1
+
+
+def test_the_yarn_in_hand_is_the_one_of_the_next_stitch() -> None:
+    """Round 1 of the chart: two chalk, two ember, two chalk. After three stitches ember is in hand."""
+    yarns = _one(about_round.TellYarns, about_round.tell_yarns(GARMENT, _at(4, 3), AT))
+
+    assert (GARMENT.yarns[yarns.now or ""], [GARMENT.yarns[each] for each in yarns.yarns]) == (
+        "ember",
+        ["chalk", "ember"],
+    )
+
+
+def test_the_next_colour_is_in_this_round_or_in_the_first_one_with_another_yarn() -> None:
+    """In the chart round after one more ember stitch; from the increase round on in the chart's first round."""
+    here = _one(about_round.TellColourChange, about_round.tell_colour_change(GARMENT, _at(4, 3), AT))
+    later = _one(about_round.TellColourChange, about_round.tell_colour_change(GARMENT, _at(3), AT))
+    never = _one(about_round.TellColourChange, about_round.tell_colour_change(GARMENT, _at(9), AT))
+
+    assert (here.stitches, here.index, [GARMENT.yarns[each] for each in here.yarns]) == (1, None, ["chalk"])
+    assert (later.stitches, later.index, [GARMENT.yarns[each] for each in later.yarns]) == (None, 4, ["ember"])
+    assert (never.stitches, never.index, never.yarns) == (None, None, ())
+
+
+def test_the_longest_float_is_told_around_the_join() -> None:
+    """One chalk, four ember, one chalk, over and over: chalk passes behind four, ember behind two."""
+    told = _one(about_round.TellFloats, about_round.tell_floats(GARMENT, _at(5), AT))
+
+    assert [(GARMENT.yarns[yarn], stitches) for yarn, stitches in told.longest] == [("chalk", 4), ("ember", 2)]
+    assert _one(about_round.TellFloats, about_round.tell_floats(GARMENT, _at(3), AT)).longest == ()
+
+
+def test_the_repeat_is_the_one_of_the_next_stitch() -> None:
+    """Repeats of six stitches, 41 of them: the 13th stitch opens the third."""
+    third = _one(about_round.TellRepeat, about_round.tell_repeat(GARMENT, _at(4, 12), AT))
+    none = _one(about_round.TellRepeat, about_round.tell_repeat(GARMENT, _at(8), AT))
+
+    assert (third.number, third.of) == (3, 41)
+    assert (none.number, none.of) == (None, 0)
+
+
+def test_what_is_left_of_a_chart_ends_with_it() -> None:
+    """The chart has three rounds."""
+    first = _one(about_round.TellChartRow, about_round.tell_chart(GARMENT, _at(4), AT))
+
+    assert first.left == 2
+    assert _one(about_round.TellChartRow, about_round.tell_chart(GARMENT, _at(6), AT)).left == 0
+
+
+def test_the_next_marker_is_counted_from_the_place_in_hand() -> None:
+    """Row 50 of the cardigan's yoke in size M ends with 34, 57, 72, 57, 34 stitches between its markers: from stitch 7
+    the first one is 27 away."""
+    cardigan = plan_named("cardigan")
+    told = _one(about_round.TellMarker, about_round.tell_marker(cardigan, _at(49, 7), AT))
+
+    assert (told.stitches, told.between) == (27, (34, 57, 72, 57, 34))
+
+
+def test_a_turn_is_told_in_the_row_that_has_it() -> None:
+    """Asked a row ahead: ten stitches, then the turn; asked in it, from the place in hand."""
+    short = plan(("heel", ["co20", ("k20", {"flat": True}), ("k10 turn rest10", {"flat": True})]))
+
+    ahead = _one(about_round.TellTurn, about_round.tell_turn(short, _at(1, 4), AT))
+    inside = _one(about_round.TellTurn, about_round.tell_turn(short, _at(2, 4), AT))
+
+    assert (ahead.index, ahead.stitches) == (2, 10)
+    assert (inside.index, inside.stitches) == (2, 6)
+
+
+def test_the_side_is_the_one_of_the_round_in_hand() -> None:
+    """The record names the round; its words tell the side."""
+    assert _one(about_round.TellSide, about_round.tell_side(GARMENT, _at(3), AT)).index == 3

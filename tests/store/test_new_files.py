@@ -1,0 +1,70 @@
+from __future__ import annotations
+
+import os
+from contextlib import closing
+from pathlib import Path
+
+import pytest
+
+from stepper.store.database import connect
+from stepper.store.history import check_history
+from stepper.store.location import log_paths, unfinished_path
+from stepper.store.migrations import MIGRATIONS
+from stepper.store.new_files import create_journal, put_in_place
+from tests.store.disk import listing
+
+
+def test_a_new_journal_is_whole_and_alone(path: Path) -> None:
+    """Made under another name and then renamed, it is never there in part."""
+    create_journal(path, "Cuff", MIGRATIONS)
+    with closing(connect(path, mode="ro")) as connection:
+        assert check_history(connection).seq == 0
+        assert connection.execute("SELECT title FROM garment").fetchone() == ("Cuff",)
+    assert [each.name for each in path.parent.iterdir()] == [path.name]
+
+
+def test_what_takes_back_half_a_commit_of_a_journal_that_is_gone_is_put_aside(path: Path) -> None:
+    """Left under its name it would be worked into the new journal, and it is no one's to delete."""
+    log_paths(path)[1].write_bytes(b"left over")
+    create_journal(path, "Cuff", MIGRATIONS)
+    (aside,) = [each for each in path.parent.iterdir() if each != path]
+
+    assert aside.read_bytes() == b"left over"
+    assert "-journal-old-" in aside.name
+
+
+def test_where_it_cannot_be_written_what_was_there_stays(path: Path) -> None:
+    """A full disk, here a folder in the way, must not cost the file that is to be replaced."""
+    path.write_bytes(b"something")
+    unfinished_path(path).mkdir()
+    with pytest.raises(OSError, match=r".+"):
+        put_in_place(path, b"journal", "damaged")
+
+    assert path.read_bytes() == b"something"
+
+
+def test_nothing_is_overwritten_when_a_journal_is_put_in_place(path: Path) -> None:
+    """What bore the name, and what lay beside it, is there afterwards under names of their own."""
+    path.write_bytes(b"something")
+    for each in log_paths(path):
+        each.write_bytes(each.name.encode())
+    aside = put_in_place(path, b"journal", "damaged")
+
+    assert path.read_bytes() == b"journal"
+    assert aside is not None
+    assert sorted(listing(path.parent).values()) == sorted(
+        [b"journal", b"something", *(each.name.encode() for each in log_paths(path))]
+    )
+
+
+@pytest.mark.skipif(not hasattr(os, "symlink"), reason="this system has no links")
+def test_a_link_is_put_aside_as_the_link_it_is(path: Path, tmp_path: Path) -> None:
+    """What it points to lies on her other drive and stays there alone; a second name for it here would be a surprise."""
+    elsewhere = tmp_path / "elsewhere"
+    elsewhere.write_bytes(b"something")
+    path.symlink_to(elsewhere)
+    aside = put_in_place(path, b"journal", "old")
+
+    assert aside is not None
+    assert aside.is_symlink()
+    assert (aside.read_bytes(), path.read_bytes(), elsewhere.stat().st_nlink) == (b"something", b"journal", 1)
