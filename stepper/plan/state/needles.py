@@ -55,6 +55,8 @@ class Needles:
     ends: tuple[int, ...] = ()
     """Where the needles of a sock end, but the last; empty if nobody can tell. Unit: stitches."""
     flat: bool = False
+    joined: bool = False
+    """Whether a line joined the piece in hand in the round."""
     side: str = "RS"
     """Side of the next row."""
     free: bool = False
@@ -128,7 +130,7 @@ class Needles:
         self.yarn = yarn
         if not self.count:
             self.established = None
-            self.flat, self.side, self.markers = False, "RS", ()
+            self.flat, self.joined, self.side, self.markers = False, False, "RS", ()
             self.short_rows = replace(self.short_rows, gap=None, turns=())
 
     def emit(
@@ -192,8 +194,10 @@ class Needles:
     def _add(self, draft: DraftRound) -> None:
         """Take a round as worked; what was said of it alone is not said of the next."""
         if not self.count:
+            self.joined = False
             begin = len(self.drafts)
             self.established = Established(start=begin, end=begin, reached=begin, columns=[])
+        self._tell_plain_change(draft)
         self.section.label = None
         self.remarks = []
         self.short_rows.gap = None
@@ -204,6 +208,18 @@ class Needles:
         if len(self.drafts) > MOST_ROUNDS:
             place = Span(line=max(1, self.line.number), column=1)
             self.report(place, "the garment comes to more rounds than any has.", kind="length")
+
+    def _tell_plain_change(self, draft: DraftRound) -> None:
+        """Tell the knitter of a round knitted plain for its changes, if knit and purl go on behind it.
+
+        A chart behind it is another fabric, and the plain round the way to it.
+        """
+        place, self.last.plain_change = self.last.plain_change, None
+        if place is None or draft.chart is not None:
+            return
+        if {"k", "p"} <= {run.stitch for run in flatten(draft.phrase)}:
+            told = 'the round of the change is knitted plain; "in pattern, inc 8 sts evenly" keeps it.'
+            self.warn(place, told)
 
     def _next_side(self, phrase: tuple[Item, ...], *, turned: bool) -> None:
         """Turn the work if the row was worked from end to end; after a cast-on the right side is next."""

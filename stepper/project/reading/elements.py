@@ -247,7 +247,8 @@ class ElementBuilder:
         yarn = next((str(token).split()[-1] for token in tokens if token.type == "YARN_REF"), None)
         place = self._tree_place(tree)
         if isinstance(tree.children[-1], Token):
-            return Until(code, "end", None, yarn, place)
+            name = "across" if str(tree.children[-1]).lower() == "across" else ""
+            return Until(code, "end", None, yarn, place, name)
         goal, short = self._goal(tree.children[-1])
         return Until(code, goal, short, yarn, place, self._goal_name(tree.children[-1]))
 
