@@ -85,17 +85,16 @@ def hold_sitting(
             schedule=front_end.schedule,
         )
         conductor = Conductor(taken.session, ports, _settings(mine))
-        front_end.open(
-            SittingView(
-                title=loaded.plan.title,
-                conductor=conductor,
-                history=lambda: read_latest_events(journal),
-                speaker=speaker,
-                why_no_voice=why_no_voice,
-                why_no_ears=why_no_ears,
-                is_film_on=film,
-            )
+        view = SittingView(
+            title=loaded.plan.title,
+            conductor=conductor,
+            history=lambda: read_latest_events(journal),
+            speaker=speaker,
+            why_no_voice=why_no_voice,
+            why_no_ears=why_no_ears,
+            is_film_on=film,
         )
+        front_end.open(view)
         conductor.begin(taken.fingerprint, taken.changed)
         with front_end.guard_terminal(), ExitStack() as ears:
             if why_no_ears == GETTING_READY:
