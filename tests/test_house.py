@@ -58,6 +58,7 @@ RECORDS = {
     "stepper/session/events.py",
     "stepper/session/effects.py",
     "stepper/session/state.py",
+    "stepper/report/sheet/blocks.py",
     "stepper/screen/scene.py",
     "stepper/screen/ports.py",
     "stepper/ears/ports.py",
