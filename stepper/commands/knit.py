@@ -10,13 +10,21 @@ import sys
 from importlib.util import find_spec
 from pathlib import Path
 
+from stepper.commands.loading import load
 from stepper.errors import SurroundingsError
 from stepper.sitting.assembly import SittingOptions, hold_sitting
 from stepper.sitting.front_end import FrontEnd
+from stepper.sitting.installation import how_to_install
 from stepper.sitting.line_mode import LineMode, complain
 from stepper.sitting.own_cues import add_own_cues
 from stepper.sitting.preferences import Preferences, read_preferences
-from stepper.sitting.project_file import LoadedProject, load_project
+from stepper.sitting.project_file import LoadedProject
+
+EXAMPLES = (
+    ("stepper knit garment.yaml", "the full screen, which listens if the ears are installed"),
+    ("stepper knit garment.yaml --mute --deaf", "keys only, nothing said"),
+    ("stepper knit garment.yaml --plain", "line by line, for a screen reader"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -59,7 +67,7 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The project file or the surroundings do not allow it.
         KeyboardInterrupt: Ctrl-C. Every answer already given is on the disk; there is nothing to save.
     """
-    loaded = load_project(args.file)
+    loaded = load(args.file, lasting=args.plain)
     if args.picture is not None:
         from stepper.sitting.screen_picture import write_picture
 
@@ -74,7 +82,7 @@ def run(args: argparse.Namespace) -> int:
         hold_sitting(loaded, _choose_front_end(loaded, mine, plain=args.plain), mine, options)
         return 0
     if find_spec("aiohttp") is None or find_spec("segno") is None:
-        raise SurroundingsError("The page needs more packages: pip install 'stepper[page]'.")
+        raise SurroundingsError(f"The page needs the extra [page]: {how_to_install('page')}")
     # Nothing of the server is loaded for a sitting without a page.
     from stepper.lap.address import open_address
     from stepper.sitting.full_screen import list_screen_yarns

@@ -7,6 +7,7 @@ import json
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
+from stepper.commands.loading import load
 from stepper.craft.manners import Manner
 from stepper.craft.spacing import gaps_between
 from stepper.errors import SurroundingsError
@@ -16,7 +17,18 @@ from stepper.plan.alike import fold_alike
 from stepper.plan.export import plan_document
 from stepper.plan.model import Plan, Round
 from stepper.plan.stitches.abbreviate import in_its_yarn
-from stepper.sitting.project_file import LoadedProject, load_project
+from stepper.sitting.folding import print_folded
+from stepper.sitting.patience import patience
+from stepper.sitting.project_file import LoadedProject
+
+EXAMPLES = (
+    ("stepper plan garment.yaml", "every round as text"),
+    (
+        "stepper plan garment.yaml --html sheet.html",
+        "the sheet to print, with boxes to tick; a browser prints it",
+    ),
+    ("stepper plan garment.yaml --manner runs", "even changes in two runs, to see what that would be"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -42,18 +54,18 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The file has problems, or cannot be read; the page cannot be written.
     """
-    loaded = load_project(args.file, spacing=Manner(args.manner) if args.manner else None)
+    loaded = load(args.file, spacing=Manner(args.manner) if args.manner else None)
     if args.html is not None:
-        write_page_file(loaded, args.html)
-        print(f"{args.html} is written.")
+        with patience("Drawing the page"):
+            write_page_file(loaded, args.html)
+        print_folded([f"{args.html} is written."])
         return 0
     plan = loaded.plan
     if args.json:
         document = plan_document(plan, spoken=speak_once(plan))
         print(json.dumps(document, ensure_ascii=False))
         return 0
-    for line in plan_lines(plan):
-        print(line)
+    print_folded(plan_lines(plan))
     return 0
 
 

@@ -17,6 +17,7 @@ from queue import Empty, SimpleQueue
 
 from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
+from stepper.language.listening_words import list_surest_words, tell_without_ears
 from stepper.language.own_words import list_own_words
 from stepper.language.understand import NotUnderstood, understand
 from stepper.mouth.ports import Speaker, SpokenLine, Tone
@@ -35,6 +36,8 @@ from stepper.session.effects import (
 from stepper.session.evolve import seconds_between
 from stepper.session.machine import Considered, Session
 from stepper.session.pace.silence import silence_limit_s
+from stepper.session.questions.open_question import list_answers
+from stepper.session.questions.topics import HelpWith
 from stepper.session.state import State
 from stepper.sitting.ports import ConductorPorts, ConductorSettings, WorkedOff
 
@@ -80,6 +83,7 @@ class Conductor:
         self._session, self._ports = session, ports
         self._settings = settings if settings is not None else ConductorSettings()
         self._speaker = ports.speaker
+        self._film = self._settings.film
         self._last_at = ""
         self._alarm, self._alarm_set_at, self._alarm_in = 0, "", 0.0
         self._queue: SimpleQueue[_Item] = SimpleQueue()
@@ -94,6 +98,11 @@ class Conductor:
     def closed(self) -> bool:
         """Whether the sitting is over."""
         return self._session.state.closed
+
+    @property
+    def film_is_on(self) -> bool:
+        """Whether a film is on, so that every cue needs the address word."""
+        return self._film
 
     # Any thread
 
@@ -150,6 +159,8 @@ class Conductor:
         """
         if changed is not None:
             self._carry_out(changed)
+        if self._film and self._speaker is not None and self._settings.sounds:
+            self._speaker.sound(Tone.FILM)
         if changed is None or changed.state.question is None:
             self._carry_out(self._session.consider_opening(self._ports.clock(), fingerprint))
         self._expect(self._ports.clock())
@@ -195,7 +206,9 @@ class Conductor:
             session, own = self._session, self._settings.own_wordings
             counting = session.state.knitting.tens is not None
             nearly = Asks if heard else Cue
-            cue = understand(item.text, session.plan, at=now, own=own, counting=counting, nearly=nearly)
+            cue = understand(
+                item.text, session.plan, at=now, own=own, counting=counting, figures=heard, nearly=nearly
+            )
             if heard and self._session.state.asleep and not isinstance(cue, Listen):
                 return
             if heard and isinstance(cue, Cue):
@@ -267,27 +280,46 @@ class Conductor:
             if self._speaker is not None:
                 self._speaker.say(spell_out(sentence), slower=False)
         self._perform(considered.effects)
+        if self._ports.asked is not None:
+            self._ports.asked(list_answers(self._session.plan, self._session.state, considered.effects))
 
     def _perform(self, effects: tuple[Effect, ...]) -> None:
         for effect in effects:
             if isinstance(effect, TurnTo) and self._ports.turn is not None:
                 self._ports.turn(effect.view)
                 continue
-            if isinstance(effect, TurnFilm) and self._ports.film is not None:
-                self._ports.film(effect.on)
+            if isinstance(effect, TurnFilm):
+                self._turn_film(effect.on)
             if isinstance(effect, RestHands) and not self._settings.rest:
                 continue
             if isinstance(effect, BeatIn) and self._ports.schedule is not None:
                 self._ports.schedule(effect.seconds, Beat(seq=effect.seq))
-            line = tell_effect(effect, self._session.plan)
-            if isinstance(effect, TellHelp) and self._settings.own_wordings:
-                line = f"{line} {list_own_words(self._settings.own_wordings)}"
+            line = self._line_of(effect)
             if not line or isinstance(effect, Close):
                 continue
             self._ports.show(line)
             if self._speaker is not None and not (isinstance(effect, Refuse) and not effect.aloud):
                 said = _said(line, effect)
                 self._speaker.say(said.text, slower=said.slower)
+
+    def _turn_film(self, on: bool) -> None:
+        """Have the address word asked for from now on, or no longer, with a tone for the start of a film."""
+        self._film = on
+        if self._ports.film is not None:
+            self._ports.film(on)
+        if on and self._speaker is not None and self._settings.sounds:
+            self._speaker.sound(Tone.FILM)
+
+    def _line_of(self, effect: Effect) -> str:
+        """Return an effect in words, with what depends on the ears and on her settings."""
+        deaf = None if self._ports.listens() else tell_without_ears(effect)
+        line = deaf or tell_effect(effect, self._session.plan)
+        if isinstance(effect, TellHelp):
+            if self._film and effect.about is HelpWith.NOW:
+                line = f"{list_surest_words(self._settings.address_word)} {line}"
+            if self._settings.own_wordings:
+                line = f"{line} {list_own_words(self._settings.own_wordings)}"
+        return line
 
 
 def _said(line: str, effect: Effect) -> SpokenLine:

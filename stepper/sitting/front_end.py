@@ -28,8 +28,6 @@ class SittingView:
     """Empty if there is a speaker."""
     why_no_ears: str
     """Why nothing is heard when the sitting begins; empty if a recording is listened to."""
-    is_film_on: Callable[[], bool] = bool
-    """Returns whether a film is on, so that a spoken cue needs the address word."""
 
 
 class FrontEnd(Protocol):

@@ -144,7 +144,7 @@ class PageBeside:
                 ),
                 session=copy.copy(session),
                 edition=self._edition,
-                film=self._view is not None and self._view.is_film_on(),
+                film=self._conductor.film_is_on,
                 view=view,
             )
             self._server.publish(self._sight)

@@ -100,10 +100,9 @@ class LapSitting:
         self.terminal = Quiet()
         self.beside = PageBeside(self.terminal, yarns(), open_address(port, share=False))
         ports = ConductorPorts(
-            keep=self._keep, show=self.beside.show, clock=lambda: AT, turn=self.beside.turn, film=self._film
+            keep=self._keep, show=self.beside.show, clock=lambda: AT, turn=self.beside.turn, film=lambda on: None
         )
         self.conductor = Conductor(Session(plan or garment()), ports)
-        self.film = False
         self._thread = Thread(target=self._run, name="conductor", daemon=True)
 
     @property
@@ -115,9 +114,6 @@ class LapSitting:
     def state(self) -> State:
         """Where it stands."""
         return self.conductor.session.state
-
-    def _film(self, on: bool) -> None:
-        self.film = on
 
     def _keep(self, events: tuple[Event, ...], state: State) -> None:
         time.sleep(self.keep_s)
@@ -134,7 +130,6 @@ class LapSitting:
                 speaker=None,
                 why_no_voice="closed by --mute",
                 why_no_ears="closed by --deaf",
-                is_film_on=lambda: self.film,
             )
         )
         self.conductor.begin("f")
