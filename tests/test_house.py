@@ -60,6 +60,7 @@ RECORDS = {
     "stepper/session/state.py",
     "stepper/report/sheet/blocks.py",
     "stepper/screen/scene.py",
+    "stepper/screen/device_status.py",
     "stepper/screen/ports.py",
     "stepper/ears/ports.py",
     "stepper/lap/ports.py",

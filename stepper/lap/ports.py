@@ -21,8 +21,6 @@ class Sight:
     """A copy that nobody adopts anything on."""
     edition: int = 0
     """Counts the plans: another number means that the yoke may look otherwise."""
-    film: bool = False
-    """Whether a film is on, so that a spoken cue needs the address word."""
     view: View = View.ROUND
     """What was last asked to be shown."""
 

@@ -16,17 +16,20 @@ from typing import TYPE_CHECKING, Any
 
 from stepper.plan.model import Plan
 from stepper.screen.answer_lines import describe_result, pick_answers
+from stepper.screen.asked import NOTHING_ASKED, Asked, find_asked
 from stepper.screen.course import Course, course_of
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
 from stepper.screen.event_log import LogEntry, find_way_back, list_entries
-from stepper.screen.journal_page import find_marked
+from stepper.screen.garment_record import NO_RECORD, GarmentRecord, record_garment
 from stepper.screen.keys import PAGES, Page
+from stepper.screen.pages.journal_page import find_marked
 from stepper.screen.ports import ScreenSetup, Sitting
 from stepper.screen.scene import Scene
 from stepper.screen.signals import mind_signals
 from stepper.screen.style import Terminal
 from stepper.screen.ui_state import FADES_S, KeyRequest, UIState, fade_typed, paste_text, press_key, turn_to
 from stepper.session.cues import Cue, Enough, View
+from stepper.session.machine import Session
 
 if TYPE_CHECKING:
     from prompt_toolkit.application import Application
@@ -51,7 +54,10 @@ class Screen:
         self._why_no_voice = surroundings.why_no_voice
         self._why_no_ears = surroundings.why_no_ears
         self._course: Course | None = None
+        self._news = True
         self._history: tuple[int, tuple[LogEntry, ...]] = (-1, ())
+        self._record: tuple[int, GarmentRecord] = (-1, NO_RECORD)
+        self._asked: tuple[tuple[int, Plan] | None, Asked] = (None, NOTHING_ASKED)
         self._sitting: Sitting | None = None
         self._app: Application[None] | None = None
         self._loop: asyncio.AbstractEventLoop | None = None
@@ -103,6 +109,7 @@ class Screen:
         """Take the reason why nothing is heard any more; empty if something is heard again."""
 
         def end() -> None:
+            self._news = self._news or why != self._why_no_ears
             self._why_no_ears = why
 
         self._hand_over(end)
@@ -113,6 +120,7 @@ class Screen:
         def tell() -> None:
             why = sentence.partition(";")[0].rstrip(".")
             self._why_no_voice = why[:1].lower() + why[1:]
+            self._news = True
             self._told = (*self._told, sentence)
 
         self._hand_over(tell)
@@ -198,6 +206,8 @@ class Screen:
             ui=ui,
             yarns=self._around.yarns,
             devices=self._devices(asleep=session.state.asleep),
+            asked=self._find_asked(session),
+            record=self._record_of(session),
             told=self._told,
             history=self._entries() if ui.page is Page.JOURNAL else (),
             own_words=self._around.own_words,
@@ -287,6 +297,7 @@ class Screen:
     def _worked(self) -> None:
         """Update the screen once the queue is worked off."""
         assert self._sitting is not None
+        self._news = False
         self._sitting.drain()
         self._told = pick_answers(self._lines, self._sitting.session)
         self._watch_voice()
@@ -297,6 +308,23 @@ class Screen:
         if self._course is None or self._course.plan is not plan:
             self._course = course_of(plan)
         return self._course
+
+    def _find_asked(self, session: Session) -> Asked:
+        """Find what is asked, once for each event."""
+        known, asked = self._asked
+        if known is None or known[0] != session.state.seq or known[1] is not session.plan:
+            asked = find_asked(session.plan, session.state)
+            self._asked = ((session.state.seq, session.plan), asked)
+        return asked
+
+    def _record_of(self, session: Session) -> GarmentRecord:
+        """Tell the making of the garment once it is finished, once for each event."""
+        if session.state.place.index < len(session.plan.rounds):
+            return NO_RECORD
+        if self._record[0] != session.state.seq:
+            record = record_garment(self._around.whole_history(), session.plan)
+            self._record = (session.state.seq, record)
+        return self._record[1]
 
     def _entries(self) -> tuple[LogEntry, ...]:
         assert self._sitting is not None
@@ -311,9 +339,12 @@ class Screen:
         mouth = MouthState.NONE if self._why_no_voice or voice is None else MouthState.QUIET
         if voice is not None and voice.speaking:  # a device that was gone may be back
             mouth = MouthState.SPEAKING
+            ears = EarsState.DEAF if ears is EarsState.LISTENING else ears
         return DeviceStatus(
             ears=ears,
             why_no_ears=self._why_no_ears,
+            film=self._around.film(),
+            news=self._news,
             mouth=mouth,
             why_no_mouth=self._why_no_voice,
             heard=self._heard,

@@ -22,12 +22,16 @@ class SittingView:
     conductor: Conductor
     history: Callable[[], Iterable[tuple[int, Event]]]
     """Returns the latest events with their numbers, in order."""
+    whole_history: Callable[[], Iterable[tuple[int, Event]]]
+    """Returns all events with their numbers, in order."""
     speaker: Speaker | None
     """None if nothing will be said."""
     why_no_voice: str
     """Empty if there is a speaker."""
     why_no_ears: str
     """Why nothing is heard when the sitting begins; empty if a recording is listened to."""
+    film: Callable[[], bool] = lambda: False
+    """Returns whether a film is on, so that a spoken cue needs the address word."""
 
 
 class FrontEnd(Protocol):

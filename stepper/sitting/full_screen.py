@@ -60,11 +60,13 @@ class FullScreen:
             ScreenSetup(
                 yarns=list_screen_yarns(self._loaded),
                 history=view.history,
+                whole_history=view.whole_history,
                 depth=self._terminal.depth,
                 blocks=self._terminal.blocks,
                 voice=view.speaker,
                 why_no_voice=view.why_no_voice,
                 why_no_ears=view.why_no_ears,
+                film=view.film,
                 own_words=self._mine.wordings,
             )
         )

@@ -144,7 +144,6 @@ class PageBeside:
                 ),
                 session=copy.copy(session),
                 edition=self._edition,
-                film=self._conductor.film_is_on,
                 view=view,
             )
             self._server.publish(self._sight)
@@ -204,6 +203,7 @@ class PageBeside:
         return DeviceStatus(
             ears=ears,
             why_no_ears=self._why_no_ears,
+            film=self._conductor.film_is_on,
             mouth=MouthState.NONE if silent else MouthState.QUIET,
             why_no_mouth=self._why_no_voice,
             heard=heard,

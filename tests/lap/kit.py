@@ -127,6 +127,7 @@ class LapSitting:
                 title="Ridgeway yoke",
                 conductor=self.conductor,
                 history=tuple,
+                whole_history=tuple,
                 speaker=None,
                 why_no_voice="closed by --mute",
                 why_no_ears="closed by --deaf",

@@ -2,6 +2,7 @@ from __future__ import annotations
 
 import copy
 import json
+from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -25,10 +26,10 @@ LISTENING = DeviceStatus(
 
 
 def shown(
-    desk: Desk, *, devices: DeviceStatus | None = None, here: bool = True, speaking: bool = False, film: bool = False
+    desk: Desk, *, devices: DeviceStatus | None = None, here: bool = True, speaking: bool = False
 ) -> dict[str, Any]:
     """Describe what a page shows of a session, as it arrives there."""
-    sight = Sight(scene=desk.scene(devices=devices), session=copy.copy(desk.conductor.session), film=film)
+    sight = Sight(scene=desk.scene(devices=devices), session=copy.copy(desk.conductor.session))
     described: dict[str, Any] = json.loads(json.dumps(describe_sight(sight, here=here, room=40, speaking=speaking)))
     return described
 
@@ -77,7 +78,7 @@ def test_what_was_heard_stays_in_the_room() -> None:
 def test_the_senses_are_told_with_their_reasons() -> None:
     """Whether she is heard, whether it speaks, whether a film is on."""
     desk = Desk()
-    page = shown(desk, devices=LISTENING, speaking=True, film=True)
+    page = shown(desk, devices=replace(LISTENING, film=True), speaking=True)
     assert (page["ears"]["says"], page["mouth"]["says"], page["film"]) == ("Listening", "Speaking", True)
     assert shown(desk, devices=LISTENING)["mouth"]["says"] == "Voice on"
     page = shown(desk)

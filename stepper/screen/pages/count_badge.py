@@ -8,14 +8,14 @@ from typing import Final
 
 from stepper.language.measures import length, plural
 from stepper.plan.model import Plan, Round
-from stepper.screen.rows import Row, Span, clean
+from stepper.screen.asked import NOTHING_ASKED, Asked
+from stepper.screen.rows import Row, Span, clean, paragraph, row_width, text_width
 from stepper.screen.style import Badge, Depth, paint_badge
 from stepper.session.counting.checks import expected_at_end
 from stepper.session.counting.count_timing import why_count
 from stepper.session.counting.tally import count_at
-from stepper.session.fault.inquiry import inquire
 from stepper.session.plan_question import first_say
-from stepper.session.state import Doubt, DoubtKind, Position, State
+from stepper.session.state import Doubt, DoubtKind, Fault, Position, State
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -27,8 +27,14 @@ class CountVerdict:
     detail: str
 
 
-def judge_count(plan: Plan, state: State) -> CountVerdict:
-    """Return how the count stands: a fault first, then a count asked for, then the last good count."""
+def judge_count(plan: Plan, state: State, asked: Asked = NOTHING_ASKED) -> CountVerdict:
+    """Return how the count stands: a fault first, then a count asked for, then the last good count.
+
+    Args:
+        plan: The plan as knitted.
+        state: Where the session stands.
+        asked: What is asked and still open.
+    """
     knitting = state.knitting
     if state.question is not None:
         return CountVerdict(badge=Badge.ASKS, word="which place", detail=first_say(state))
@@ -38,10 +44,10 @@ def judge_count(plan: Plan, state: State) -> CountVerdict:
         so_far = f"{sum(knitting.tens)} so far"
         return CountVerdict(badge=Badge.ASKS, word="counting", detail=so_far)
     if knitting.fault is not None:
-        return _fault(plan, state)
-    asked = _asked(plan, state)
-    if asked is not None:
-        return asked
+        return _fault(knitting.fault, asked)
+    due = _due(plan, state)
+    if due is not None:
+        return due
     if knitting.stands is None:
         worked = f"in {plural(knitting.uncounted, 'stitch', 'stitches')}" if knitting.uncounted else "yet"
         return CountVerdict(badge=Badge.CALM, word="not counted", detail=worked)
@@ -62,18 +68,14 @@ def count_expected(plan: Plan, state: State) -> tuple[int, int]:
     return count_at(plan, place.index, place.stitch), expected_at_end(plan, place)
 
 
-def _fault(plan: Plan, state: State) -> CountVerdict:
-    fault = state.knitting.fault
-    assert fault is not None
+def _fault(fault: Fault, asked: Asked) -> CountVerdict:
     many = abs(fault.difference)
     off = f"{many} too {'many' if fault.difference > 0 else 'few'}" if many else "a fault was seen"
-    inquiry = inquire(plan, state)
-    ask = inquiry.search.next if inquiry is not None and inquiry.search.single else None
-    detail = f"{off}; the part asked for should be {ask.stitches}" if ask is not None else off
+    detail = off if asked.expect is None else f"{off}; the count asked for should be {asked.expect}"
     return CountVerdict(badge=Badge.OFF, word="count is off", detail=detail)
 
 
-def _asked(plan: Plan, state: State) -> CountVerdict | None:
+def _due(plan: Plan, state: State) -> CountVerdict | None:
     """Return the verdict if a count is asked for between the last round and this one, or None."""
     place, verified = state.place, state.knitting.stands
     if place.stitch or not 0 < place.index <= len(plan.rounds):
@@ -122,7 +124,17 @@ def draw_badge(kind: Badge, word: str, depth: Depth, *, blocks: bool) -> Span:
     return Span(f" {marks[kind]} {clean(word)} ", paint_badge(kind, depth))
 
 
-def draw_verdict(plan: Plan, state: State, depth: Depth, *, blocks: bool) -> Row:
-    """Write the verdict on one row."""
-    found = judge_count(plan, state)
-    return (draw_badge(found.badge, found.word, depth, blocks=blocks), Span(f" {clean(found.detail)}"))
+def draw_verdict(verdict: CountVerdict, depth: Depth, columns: int, *, blocks: bool) -> list[Row]:
+    """Write a verdict on one row, or its detail on rows of its own if it does not fit beside the badge.
+
+    Args:
+        verdict: How the count stands.
+        depth: What the terminal shows.
+        columns: Room. Unit: columns.
+        blocks: Whether the terminal has signs beyond ASCII.
+    """
+    badge = draw_badge(verdict.badge, verdict.word, depth, blocks=blocks)
+    detail = clean(verdict.detail)
+    if row_width((badge,)) + 1 + text_width(detail) <= columns:
+        return [(badge, Span(f" {detail}"))]
+    return [(badge,), *paragraph(detail, columns)]

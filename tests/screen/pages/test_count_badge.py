@@ -5,8 +5,9 @@ from dataclasses import replace
 import pytest
 
 from stepper.plan.under_way.resuming import PlaceChoice
-from stepper.screen.count_badge import count_expected, draw_verdict, judge_count
-from stepper.screen.rows import text_of
+from stepper.screen.asked import find_asked
+from stepper.screen.pages.count_badge import count_expected, draw_verdict, judge_count
+from stepper.screen.rows import row_width, text_of
 from stepper.screen.style import Badge, Depth
 from stepper.screen.ui_state import pick_number_cue
 from stepper.session.cues import Choose
@@ -39,8 +40,20 @@ def test_the_count_stands_or_it_is_said_how_it_stands(words: list[str], badge: B
     desk = Desk().do(*words)
 
     assert judge_count(desk.plan, desk.state).badge is badge
-    shown = draw_verdict(desk.plan, desk.state, Depth.TRUE, blocks=True)
+    (shown,) = draw_verdict(judge_count(desk.plan, desk.state), Depth.TRUE, 80, blocks=True)
     assert text_of(shown).strip().startswith(text)
+
+
+def test_a_narrow_screen_writes_the_detail_below_its_badge_and_keeps_the_number() -> None:
+    """The number a count should come to stands at the end: cut there, the question would be worth nothing."""
+    desk = Desk().do("go to yoke round 2", "count is 59", "no loop")
+    asked = find_asked(desk.plan, desk.state)
+    rows = draw_verdict(judge_count(desk.plan, desk.state, asked), Depth.NONE, 38, blocks=True)
+
+    assert asked.expect is not None
+    assert text_of(rows[0]).strip() == "! count is off"
+    assert " ".join(map(text_of, rows)).endswith(f"should be {asked.expect}")
+    assert all(row_width(each) <= 38 for each in rows)
 
 
 def test_a_place_that_is_asked_for_comes_before_any_count() -> None:
@@ -78,5 +91,4 @@ def test_stitches_expected_are_those_worked_out_by_hand() -> None:
 
     round_ = desk.plan.rounds[desk.state.place.index]
     assert (round_.before, round_.after) == (60, 70)
-    print([ (r.stitch, r.times) for r in round_.runs], round_.shaping)
     assert count_expected(desk.plan, desk.state) == (64, 70)

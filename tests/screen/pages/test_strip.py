@@ -5,11 +5,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.screen.course import course_of
+from stepper.screen.pages.strip import draw_strip, part_in_hand, window_of
 from stepper.screen.rows import row_width, text_of
-from stepper.screen.strip import draw_strip, part_in_hand, place_within, window_of
+from stepper.screen.style import Badge, Depth, dim_colour, paint_badge
 from stepper.session.state import Knitting, Position, State
 from stepper.session.steps import By
-from tests.screen.scenes import garment, terminal, yarns
+from tests.screen.scenes import COLOURS, garment, terminal, yarns
 
 COURSE = course_of(garment())
 
@@ -28,9 +29,9 @@ def test_the_round_runs_from_right_to_left_between_its_neighbours() -> None:
     above, here, under, below = _strip(_state(5, 0, By.COLOUR))
 
     assert here.endswith("BBB..AAA..    3◂")
-    assert under.rstrip().endswith("▔▔")
+    assert under.rstrip().endswith("▔▴")
     assert above.endswith("    4")
-    assert below.endswith("+......    2")
+    assert below.endswith("+......    2✓")
 
 
 @given(st.integers(0, 11), st.data(), st.sampled_from(By), st.integers(8, 90))
@@ -66,11 +67,20 @@ def test_shaped_rounds_stand_on_each_other_at_the_right_edge() -> None:
     assert len(drawn) == 4
 
 
-def test_all_is_told_of_the_place() -> None:
-    """The repeat and the marker, counted by hand."""
-    assert place_within(COURSE, _state(1, 22)) == "repeat 6 of 15"
-    assert place_within(COURSE, _state(3, 20)) == "marker 2 in 10"
-    assert place_within(COURSE, _state(12)) == ""
+def test_what_is_worked_is_dimmed_and_the_next_stitch_is_marked() -> None:
+    """Bright is what is still to come, and the one in hand is found at once, in colour and without."""
+    drawn = draw_strip(COURSE, _state(5, 21), yarns(), terminal(150, 24, Depth.TRUE), rows=4, square=2)
+    chalk = COLOURS["MC"]
+    assert chalk is not None
+    grounds = [span.paint.ground for span in drawn[1]]
+    assert {chalk, dim_colour(chalk)} <= set(grounds)
+    assert grounds.index(dim_colour(chalk)) > grounds.index(chalk)
+    assert sum(span.paint == paint_badge(Badge.ASKS, Depth.TRUE) for span in drawn[1]) == 1
+
+    plain = draw_strip(COURSE, _state(5, 21), yarns(), terminal(150, 24), rows=4, square=2)
+    hand = [text_of((span,)) for span in plain[1] if span.paint.reverse]
+    assert hand == [" B"]
+    assert text_of(plain[2]).count("▴") == 1
 
 
 def test_when_all_is_done_there_is_no_strip() -> None:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.report.time_spent import find_repeated_rounds, time_spent
 from stepper.session.events import Advanced, Closed, Event, Opened, Returned
+from stepper.session.pace.time_spent import find_repeated_rounds, time_spent
 from stepper.session.state import Position
 from tests.session.samples import EVENTS
 

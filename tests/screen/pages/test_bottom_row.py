@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.screen.bottom_row import draw_bottom_row
+from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.rows import row_width, text_of
 from tests.screen.scenes import MOMENTS, Desk, terminal
 

@@ -8,10 +8,10 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.language.vocabulary import recommend_wordings
-from stepper.screen.bottom_row import draw_bottom_row
 from stepper.screen.cells import LEGEND
 from stepper.screen.keys import KEYS, NUMBER_KEYS, Key
 from stepper.screen.layout import Block, stack_blocks
+from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.rows import Row, Span, clean, pad, row, row_width
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Terminal

@@ -3,7 +3,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.screen.ribbon import draw_ribbon
+from stepper.screen.pages.ribbon import draw_ribbon
 from stepper.screen.rows import text_of
 from tests.screen.scenes import garment
 

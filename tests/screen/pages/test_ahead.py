@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.screen.ahead import draw_progress, find_next_shaping, list_facts, say_duration
 from stepper.screen.course import course_of
+from stepper.screen.pages.ahead import draw_progress, find_next_shaping, list_facts, say_duration
 from stepper.screen.rows import text_of
 from stepper.session.state import Asking, Knitting, Position, State, TimedStep
 from tests.screen.scenes import garment

@@ -5,9 +5,9 @@ from dataclasses import replace
 import pytest
 
 from stepper.screen.course import course_of
+from stepper.screen.pages.yoke_page import draw_yoke_page, rings_of
 from stepper.screen.rows import row_width, text_of
 from stepper.screen.style import Depth, Terminal, dim_colour
-from stepper.screen.yoke_page import draw_yoke_page, rings_of
 from tests.plans import plan
 from tests.screen.scenes import COLOURS, Desk, garment, terminal
 
@@ -44,8 +44,8 @@ def test_the_picture_is_as_wide_as_high_and_in_the_middle() -> None:
     assert abs(left - (80 - right)) <= 2
 
 
-def test_finished_rounds_are_in_full_colour_and_the_rest_steps_back() -> None:
-    """Half way through, both are there."""
+def test_what_is_worked_steps_back_and_what_is_to_come_is_in_full_colour() -> None:
+    """Half way through both are there, with the meaning they have on every page."""
     desk = Desk().do("go to yoke round 4")
     page = draw_yoke_page(desk.scene("o"), terminal(80, 40, Depth.TRUE))
     inks = {span.paint.ink for row in page for span in row}
@@ -53,7 +53,20 @@ def test_finished_rounds_are_in_full_colour_and_the_rest_steps_back() -> None:
     assert pine is not None
     assert ember is not None
 
-    assert {pine, ember, dim_colour(ember)} <= inks
+    assert {pine, ember, dim_colour(pine)} <= inks
+    assert dim_colour(ember) not in {
+        span.paint.ink for row in draw_yoke_page(Desk().scene("o"), terminal(80, 40, Depth.TRUE)) for span in row
+    }
+
+
+def test_a_finished_yoke_is_all_in_full_colour() -> None:
+    """There is nothing left to tell apart, and this is the picture she knitted for."""
+    desk = Desk().do("go to body round 3", "next")
+    page = draw_yoke_page(desk.scene("o"), terminal(80, 40, Depth.TRUE))
+    inks = {span.paint.ink for row in page for span in row}
+
+    assert {COLOURS["A"], COLOURS["B"]} <= inks
+    assert not {dim_colour(each) for each in COLOURS.values() if each is not None} & inks
 
 
 def test_the_work_runs_clockwise_from_the_centre_back() -> None:
@@ -82,4 +95,4 @@ def test_what_is_no_yoke_says_so() -> None:
     flat = replace(rows, rounds=tuple(replace(r, flat=True) for r in rows.rounds))
 
     assert rings_of(course_of(flat)) is None
-    assert "No yoke in the round." in "\n".join(_page(Desk(flat), terminal()))
+    assert "no yoke worked in the round" in "\n".join(_page(Desk(flat), terminal()))

@@ -1,5 +1,7 @@
 """The yoke from above, as it would lie on a table: ring by ring in the terminal's cells. No I/O.
 
+What is worked is dimmed and what is still to come is bright, as on every page; a finished yoke is all bright.
+
 Each ring is a round, with the neck inside. The radius is proportional to the number of stitches, so the
 picture is round if the yoke lies flat. The beginning of the round is at the top, the centre back; seen from
 above the work runs clockwise, because it runs to the left for someone facing it. Two points of the picture
@@ -15,15 +17,16 @@ from typing import Final, NamedTuple
 
 from stepper.craft.colour import Rgb
 from stepper.plan.yoke import yoke_of
-from stepper.screen.bottom_row import draw_bottom_row
 from stepper.screen.cells import draw_squares
 from stepper.screen.course import Course
 from stepper.screen.layout import Block, stack_blocks
-from stepper.screen.rows import Row, Span, join_spans, row
+from stepper.screen.pages.bottom_row import draw_bottom_row
+from stepper.screen.rows import Row, Span, join_spans, row, row_width
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, PLAIN, Depth, Paint, Terminal, dim_colour, match_colour
 from stepper.screen.yarns import Yarns
 
+_NO_YOKE: Final = " This garment has no yoke worked in the round."
 _NO_COLOUR: Final = Rgb(160, 160, 160)
 # For a yarn whose colour the file does not give.
 
@@ -44,9 +47,9 @@ class Rings:
 
 @lru_cache(maxsize=4)
 def rings_of(course: Course) -> Rings | None:
-    """Find the yoke: the rounds before stitches first go on hold, or the first section if none do.
+    """Find the rounds of the yoke.
 
-    None if these are not worked in the round.
+    None if there is no yoke worked in the round.
     """
     yoke = yoke_of(course.rounds)
     if yoke is None:
@@ -65,7 +68,9 @@ def draw_yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the page. Always: as many rows as the terminal has."""
     rings = rings_of(scene.course)
     room = max(1, terminal.rows - 2)
-    picture = _picture(rings, scene, terminal, room) if rings is not None else [row(" No yoke in the round.")]
+    picture = [row(_NO_YOKE)]
+    if rings is not None:
+        picture = _centred(_picture(rings, scene, terminal, terminal.columns, room), terminal.columns)
     blocks = [
         Block(rank=1, rows=[(Span(" From above", BOLD), Span("   neck inside, centre back at the top"))]),
         Block(rank=0, rows=picture, least=1),
@@ -75,6 +80,26 @@ def draw_yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
     return stack_blocks(blocks, terminal.columns, terminal.rows)
 
 
+def draw_yoke(scene: Scene, terminal: Terminal, columns: int, rows: int) -> list[Row]:
+    """Draw the yoke alone, as large as there is room for.
+
+    Args:
+        scene: What there is to show.
+        terminal: The terminal to draw on.
+        columns: Room. Unit: columns.
+        rows: Room. Unit: rows.
+
+    Returns:
+        Rows of one width; none if there is no yoke.
+    """
+    rings = rings_of(scene.course)
+    return [] if rings is None else _picture(rings, scene, terminal, columns, rows)
+
+
+def _centred(rows: list[Row], columns: int) -> list[Row]:
+    return [(Span(" " * ((columns - row_width(each)) // 2)), *each) for each in rows]
+
+
 class _Point(NamedTuple):
     """Where in the rings a point of the picture is."""
 
@@ -82,19 +107,18 @@ class _Point(NamedTuple):
     stitch: int
 
 
-def _picture(rings: Rings, scene: Scene, terminal: Terminal, room: int) -> list[Row]:
+def _picture(rings: Rings, scene: Scene, terminal: Terminal, columns: int, room: int) -> list[Row]:
     halves = 2 if terminal.depth is not Depth.NONE and terminal.blocks else 1
     # A cell is twice as high as wide: half a cell is a square point; without halves, two columns make one.
     across = 1 if halves == 2 else 2
-    size = max(4, min(terminal.columns // across, room * halves))
+    size = max(4, min(columns // across, room * halves))
     size -= size % 2
-    left = Span(" " * ((terminal.columns - size * across) // 2))
     shades = _Shades(rings, scene, terminal.depth)
     grid = _grid(scene.course, size)
     if halves == 1:
-        return [(left, *_signs(line, rings, shades, scene.yarns)) for line in grid]
+        return [_signs(line, rings, shades, scene.yarns) for line in grid]
     pairs = zip(grid[::2], grid[1::2], strict=True)
-    return [(left, *_halves(upper, lower, shades)) for upper, lower in pairs]
+    return [_halves(upper, lower, shades) for upper, lower in pairs]
 
 
 _Line = tuple[_Point | None, ...]
@@ -128,21 +152,24 @@ class _Shades:
         self._rings, self._yarns, self._depth = rings, scene.yarns, depth
         place = scene.state.place
         self._ring, self._stitch = place.index - rings.first, place.stitch
+        self._over = place.index >= len(scene.course.rounds)
         self._found: dict[tuple[str, bool], Rgb] = {}
 
-    def finished(self, point: _Point) -> bool:
-        """Return whether a stitch is worked."""
+    def dimmed(self, point: _Point) -> bool:
+        """Return whether a stitch is worked while others are still to come."""
+        if self._over:
+            return False
         return point.ring < self._ring or (point.ring == self._ring and point.stitch < self._stitch)
 
     def of(self, point: _Point | None) -> Rgb | None:
         """Return the colour of a point; None if there is no fabric."""
         if point is None:
             return None
-        key = (self._rings.yarns[point.ring][point.stitch], self.finished(point))
+        key = (self._rings.yarns[point.ring][point.stitch], self.dimmed(point))
         found = self._found.get(key)
         if found is None:
             colour = self._yarns.of(key[0]).colour or _NO_COLOUR
-            found = self._found[key] = match_colour(colour if key[1] else dim_colour(colour), self._depth)
+            found = self._found[key] = match_colour(dim_colour(colour) if key[1] else colour, self._depth)
         return found
 
 
@@ -162,12 +189,12 @@ def _halves(upper: _Line, lower: _Line, shades: _Shades) -> Row:
 
 
 def _signs(line: _Line, rings: Rings, shades: _Shades, yarns: Yarns) -> Row:
-    """Draw a line of points as signs: finished ones bold, those to come plain."""
+    """Draw a line of points as signs: those to come bold."""
     spans: list[Span] = []
     for point in line:
         if point is None:
             spans.append(Span("  "))
             continue
         sign = rings.signs[point.ring][point.stitch] or yarns.of(rings.yarns[point.ring][point.stitch]).sign
-        spans.append(Span(f"{sign} ", BOLD if shades.finished(point) else PLAIN))
+        spans.append(Span(f"{sign} ", PLAIN if shades.dimmed(point) else BOLD))
     return join_spans(spans)

@@ -9,8 +9,6 @@ from stepper.screen.keys import NUMBER_KEYS, Page, TypedEntry
 from stepper.screen.rows import Row, Span, clean, text_width
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Badge, Terminal, paint_badge
-from stepper.screen.ui_state import pick_number_cue
-from stepper.session.cues import SectionCount, Ten
 
 _ASKS: Final = MappingProxyType(
     {
@@ -29,10 +27,17 @@ _HINTS: Final = MappingProxyType(
         Page.YOKE: ("space next", "esc back to the round"),
     }
 )
+_FINISHED: Final = ("u undo", "o yoke", "d chart", "j journal", "n note", "q twice to stop", "? keys")
 
 
-def draw_bottom_row(scene: Scene, terminal: Terminal) -> Row:
-    """Draw the bottom row."""
+def draw_bottom_row(scene: Scene, terminal: Terminal, page: tuple[int, int] = (1, 1)) -> Row:
+    """Draw the bottom row.
+
+    Args:
+        scene: What there is to show.
+        terminal: The terminal to draw on.
+        page: Which page of the round's text is shown, from 1, and of how many.
+    """
     ui = scene.ui
     if ui.entry is not None:
         return _line(scene, terminal)
@@ -41,7 +46,12 @@ def draw_bottom_row(scene: Scene, terminal: Terminal) -> Row:
     if ui.leaving:
         mark = Span(" q again stops for tonight ", paint_badge(Badge.ASKS, terminal.depth))
         return (Span(" "), mark, Span(" any other key goes on"))
-    return _hints(_HINTS[ui.page], terminal.columns)
+    hints = _HINTS[ui.page]
+    if ui.page is Page.ROUND and scene.state.place.index >= len(scene.course.rounds):
+        hints = _FINISHED
+    if page[1] > 1:
+        hints = (f"tab more, {page[0]} of {page[1]}", *hints)
+    return _hints(hints, terminal.columns)
 
 
 def _hints(hints: tuple[str, ...], columns: int) -> Row:
@@ -60,15 +70,25 @@ def _hints(hints: tuple[str, ...], columns: int) -> Row:
 
 def _number(scene: Scene, terminal: Terminal) -> Row:
     """Show the figures typed and what each key would make of them."""
-    cue = pick_number_cue(scene.plan, scene.state, int(scene.ui.digits))
     spans = [Span(" "), Span(f" {scene.ui.digits} ", paint_badge(Badge.ASKS, terminal.depth))]
+    left = terminal.columns - sum(text_width(span.text) for span in spans)
     for row in NUMBER_KEYS:
-        says = row.says
-        if row.key == "enter":
-            says = "adds to the count" if isinstance(cue, Ten) else says
-            says = "answers the question" if isinstance(cue, SectionCount) else says
-        spans += [Span("  "), Span(row.key, BOLD), Span(f" {says}")]
+        says = _enter(scene) if row.key == "enter" else row.says
+        hint = (Span("  "), Span(row.key, BOLD), Span(f" {says}"))
+        left -= sum(text_width(span.text) for span in hint)
+        if left < 0:
+            break
+        spans += hint
     return tuple(spans)
+
+
+def _enter(scene: Scene) -> str:
+    """Say what enter makes of the number, as `ui_state.pick_number_cue` decides it."""
+    if scene.state.question is not None:
+        return "go on there"
+    if scene.state.knitting.tens is not None:
+        return "adds to the count"
+    return "answers the question" if scene.asked.part else NUMBER_KEYS[0].says
 
 
 def _line(scene: Scene, terminal: Terminal) -> Row:

@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.screen.journal_page import draw_journal_page, find_marked
+from stepper.screen.pages.journal_page import draw_journal_page, find_marked
 from stepper.screen.rows import text_of
 from tests.screen.scenes import Desk, terminal
 

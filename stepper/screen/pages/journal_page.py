@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from stepper.screen.bottom_row import draw_bottom_row
 from stepper.screen.event_log import LogEntry, find_way_back
 from stepper.screen.layout import Block, stack_blocks
+from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.rows import Row, Span, row, shorten
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Badge, Terminal, paint_badge
