@@ -11,10 +11,9 @@ from importlib.util import find_spec
 from pathlib import Path
 
 from stepper.commands.loading import load
-from stepper.errors import SurroundingsError
+from stepper.errors import NotInstalledError
 from stepper.sitting.assembly import SittingOptions, hold_sitting
 from stepper.sitting.front_end import FrontEnd
-from stepper.sitting.installation import how_to_install
 from stepper.sitting.line_mode import LineMode, complain
 from stepper.sitting.own_cues import add_own_cues
 from stepper.sitting.preferences import Preferences, read_preferences
@@ -82,7 +81,7 @@ def run(args: argparse.Namespace) -> int:
         hold_sitting(loaded, _choose_front_end(loaded, mine, plain=args.plain), mine, options)
         return 0
     if find_spec("aiohttp") is None or find_spec("segno") is None:
-        raise SurroundingsError(f"The page needs the extra [page]: {how_to_install('page')}")
+        raise NotInstalledError("The page needs packages that are not installed.", "page")
     # Nothing of the server is loaded for a sitting without a page.
     from stepper.lap.address import open_address
     from stepper.sitting.full_screen import list_screen_yarns

@@ -10,6 +10,7 @@ import pytest
 from stepper.lap.content import describe_sight
 from stepper.lap.ports import Sight
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
+from stepper.screen.pages.step_text import word_step, write_step
 from stepper.screen.rows import text_of
 from stepper.screen.style import Terminal
 from stepper.screen.view import draw_screen
@@ -40,6 +41,7 @@ def test_a_page_says_what_the_screen_says() -> None:
     page = shown(desk)
     rows = draw_screen(desk.scene(), Terminal(columns=160, rows=60))
     screen = " ".join(" ".join(text_of(row) for row in rows).split())
+    screen += " ".join(text_of(row) for row in write_step(word_step(desk.scene()), 200))
     for words in (*page["step"], *page["where"], page["section"], page["count"]["word"], page["count"]["detail"]):
         assert words in screen, words
     for name, value in page["ahead"]:
