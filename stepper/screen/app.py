@@ -107,6 +107,10 @@ class Screen:
         timer.daemon = True
         timer.start()
 
+    def wake(self) -> None:
+        """Work off what was put into the session's queue from elsewhere."""
+        self._hand_over(self._offered)
+
     def report_ears(self, why: str) -> None:
         """Take the reason why nothing is heard any more; empty if something is heard again."""
 
@@ -313,8 +317,13 @@ class Screen:
     def _beat(self, cue: Cue) -> None:
         """Work off a cue sent by a clock; if it tells nothing, the screen stays as it is."""
         assert self._sitting is not None
-        before, self._lines = self._lines, []
         self._sitting.offer(cue)
+        self._offered()
+
+    def _offered(self) -> None:
+        """Work off what waits in the queue; if it tells nothing, the screen stays as it is."""
+        assert self._sitting is not None
+        before, self._lines = self._lines, []
         self._sitting.drain()
         if self._lines:
             self._heard = None
