@@ -81,8 +81,8 @@ def draw_strip(
     window = window_of(here, part, max(1, (terminal.columns - _LABEL - 2) // square))
     wide = window.end - window.first
     around = rows - 2
-    above = _above(course, here.index, window, around // 2)
-    below = _below(course, here.index, window, around - len(above))
+    above = rounds_above(course, here.index, window, around // 2)
+    below = rounds_below(course, here.index, window, around - len(above))
 
     def drawn(round_: Round, first: int) -> Row:
         shown = Window(first=max(0, first), end=max(0, first) + wide)
@@ -116,7 +116,7 @@ def label_round(round_: Round, place: Position, *, blocks: bool, sides: bool = F
     return Span(f"{round_.number:>4}{side}{mark}", BOLD if here else PLAIN)
 
 
-def _above(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
+def rounds_above(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
     """Return the rounds to come, nearest first, each with its stitch above the window's right edge."""
     found = []
     edge = window.first
@@ -126,7 +126,7 @@ def _above(course: Course, index: int, window: Window, most: int) -> list[tuple[
     return found
 
 
-def _below(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
+def rounds_below(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
     """Return the finished rounds, nearest first, each with its stitch below the window's right edge."""
     found = []
     edge, over = window.first, course.rounds[index]
