@@ -63,6 +63,7 @@ class FullScreen:
                 whole_history=view.whole_history,
                 depth=self._terminal.depth,
                 blocks=self._terminal.blocks,
+                solid=self._terminal.solid,
                 voice=view.speaker,
                 why_no_voice=view.why_no_voice,
                 why_no_ears=view.why_no_ears,
