@@ -149,12 +149,14 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         says="answers with yes",
         spoken=("yes it is", "yes that is right", "that is right"),
         typed=("yes", "y"),
+        surest=("yes",),
     ),
     Wording(
         cue=cues.No,
         says="answers with no",
         spoken=("no it is not", "that is wrong"),
         typed=("no",),
+        surest=("no",),
     ),
     Wording(
         cue=cues.Choose,

@@ -23,7 +23,7 @@ from stepper.language.same_words import ARTICLES, FILLERS, SAME_WORDS
 from stepper.language.vocabulary import VOCABULARY
 from stepper.language.wordings import Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import Asks, Cue, Enough, Ten
+from stepper.session.cues import Asks, Count, Cue, Enough, Ten
 from stepper.session.moves import DIVISION_NAMES, RIB_NAMES
 
 
@@ -44,6 +44,7 @@ def understand(
     at: str = "",
     own: Mapping[str, str] | None = None,
     counting: bool = False,
+    figures: bool = False,
     nearly: type[Cue] | None = None,
 ) -> Cue | NotUnderstood:
     """Turn a text into a cue.
@@ -54,6 +55,8 @@ def understand(
         at: Now, for the cue. ISO 8601.
         own: The knitter's own wordings, each with the vocabulary's wording it stands for.
         counting: Whether a count is being made aloud, so that a bare number is a part of it.
+        figures: Whether a bare number is otherwise a count, as where it was heard behind the address word or
+            while a count is asked for.
         nearly: The kind of cue that is taken from a wording that is nearly right: `Cue` for what was typed,
             `Asks` for what was heard; None for none.
 
@@ -77,6 +80,9 @@ def understand(
     part = _tens(said) if counting else None
     if part is not None:
         return Ten(at=at, stitches=part)
+    stitches = number(said) if figures else None
+    if stitches is not None:
+        return Count(at=at, stitches=stitches)
     near = _near(said, own or {}, cutoff=OFFERED)
     cue = _meant(said, near, at) if nearly is not None else None
     if cue is not None and nearly is not None and isinstance(cue, nearly):
