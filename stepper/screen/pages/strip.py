@@ -179,12 +179,12 @@ def draw_window(
     cells = []
     for number, each in enumerate(shown, start=window.first):
         at = total - 1 - number if turned else number
-        look = Look(
-            worked=at < worked, in_hand=at == hand, caught=number in caught, marker=number + 1 in marks
-        )
-        found = looks.get((each, look))
+        # Looked up by plain values, since a record for each stitch would take longer than all the rest.
+        key = (each, at < worked, at == hand, number in caught, number + 1 in marks)
+        found = looks.get(key)
         if found is None:
-            found = looks[each, look] = draw_square(each, yarns, terminal, square, look)
+            look = Look(worked=key[1], in_hand=key[2], caught=key[3], marker=key[4])
+            found = looks[key] = draw_square(each, yarns, terminal, square, look)
         cells.append(found)
     missing = (wide - len(shown)) * square
     return (Span(" " * missing), *join_spans(reversed(cells)))
