@@ -169,8 +169,8 @@ def draw_window(
         terminal: The terminal to draw on.
         square: How wide a stitch is. Range: 1 and up. Unit: columns.
     """
-    shown = draw_squares(round_)[window.first : window.end]
-    total, turned = round_.progress, is_turned(round_)
+    squares = draw_squares(round_)
+    shown, total, turned = squares[window.first : window.end], len(squares), is_turned(round_)
     marks = {total - mark if turned else mark for mark in markers_in(round_)} if square > 1 else set()
     caught = list_catches(round_)
     worked = total if round_.index < place.index else place.stitch if round_.index == place.index else 0
