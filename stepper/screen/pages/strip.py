@@ -169,8 +169,8 @@ def draw_window(
         terminal: The terminal to draw on.
         square: How wide a stitch is. Range: 1 and up. Unit: columns.
     """
-    shown = draw_squares(round_)[window.first : window.end]
-    total, turned = round_.progress, is_turned(round_)
+    squares = draw_squares(round_)
+    shown, total, turned = squares[window.first : window.end], len(squares), is_turned(round_)
     marks = {total - mark if turned else mark for mark in markers_in(round_)} if square > 1 else set()
     caught = list_catches(round_)
     worked = total if round_.index < place.index else place.stitch if round_.index == place.index else 0
@@ -179,12 +179,12 @@ def draw_window(
     cells = []
     for number, each in enumerate(shown, start=window.first):
         at = total - 1 - number if turned else number
-        look = Look(
-            worked=at < worked, in_hand=at == hand, caught=number in caught, marker=number + 1 in marks
-        )
-        found = looks.get((each, look))
+        # Looked up by plain values, since a record for each stitch would take longer than all the rest.
+        key = (each, at < worked, at == hand, number in caught, number + 1 in marks)
+        found = looks.get(key)
         if found is None:
-            found = looks[each, look] = draw_square(each, yarns, terminal, square, look)
+            look = Look(worked=key[1], in_hand=key[2], caught=key[3], marker=key[4])
+            found = looks[key] = draw_square(each, yarns, terminal, square, look)
         cells.append(found)
     missing = (wide - len(shown)) * square
     return (Span(" " * missing), *join_spans(reversed(cells)))
