@@ -28,7 +28,7 @@ from stepper.sitting.recognisers import (
     OpenQuestion,
     hear_recording,
 )
-from stepper.sitting.session_journal import EventKeeper, resume_session
+from stepper.sitting.session_journal import EventKeeper, read_events, resume_session
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from stepper.store.reader import JournalReader
@@ -93,9 +93,11 @@ def hold_sitting(
                 title=loaded.plan.title,
                 conductor=conductor,
                 history=lambda: read_latest_events(journal),
+                whole_history=lambda: read_events(journal),
                 speaker=speaker,
                 why_no_voice=why_no_voice,
                 why_no_ears=why_no_ears,
+                film=hearing.film,
             )
         )
         conductor.begin(taken.fingerprint, taken.changed)
