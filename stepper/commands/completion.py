@@ -6,8 +6,9 @@ import argparse
 import os
 import sys
 
-from stepper.commands.parser import PROJECT_ENDINGS, HelpfulParser
+from stepper.commands.parser import HelpfulParser
 from stepper.errors import NotInstalledError
+from stepper.project.missing_file import PROJECT_ENDINGS
 
 SHELLS = {
     "bash": "echo 'eval \"$(stepper completion bash)\"' >> ~/.bashrc",
