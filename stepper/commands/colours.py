@@ -5,12 +5,12 @@ from __future__ import annotations
 import argparse
 import json
 import os
-import shutil
 import sys
 from collections.abc import Iterator
 from dataclasses import asdict, replace
 from pathlib import Path
 
+from stepper.commands.loading import load
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
 from stepper.craft.colour import Rgb
 from stepper.errors import SurroundingsError
@@ -22,10 +22,16 @@ from stepper.screen.panels import draw_panel, put_side_by_side
 from stepper.screen.style import Depth
 from stepper.screen.terminal_abilities import assess_terminal
 from stepper.screen.yarns import yarns_of
-from stepper.sitting.project_file import load_project
+from stepper.sitting.folding import PROSE_COLUMNS, print_folded, terminal_columns
 
-PIPED_COLUMNS = 92
+PIPED_COLUMNS = 80
 """Columns to fill if the output does not go to a terminal."""
+
+
+EXAMPLES = (
+    ("stepper colours garment.yaml", "which yarns vanish beside each other"),
+    ("stepper colours garment.yaml --picture colours.png", "the charts as other eyes see them, as a picture"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -49,7 +55,7 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The file has problems, or the picture cannot be written.
     """
-    loaded = load_project(args.file)
+    loaded = load(args.file)
     found = compare_colours(loaded.project, loaded.plan)
     if args.picture is not None:
         _write(args.picture, found, loaded.plan.title)
@@ -58,10 +64,9 @@ def run(args: argparse.Namespace) -> int:
         return 0
     print(f"{loaded.plan.title}: colours")
     print()
-    for line in _lines(found):
-        print(line)
+    print_folded(_lines(found), otherwise=PROSE_COLUMNS)
     if args.picture is not None:
-        print(f"\nThe picture is in {args.picture}.")
+        print_folded(["", f"The picture is in {args.picture}."])
     return 0
 
 
@@ -77,7 +82,7 @@ def _lines(found: Colours) -> Iterator[str]:
         encoding=sys.stdout.encoding or "",
         windows=sys.platform == "win32",
     ).depth
-    columns = PIPED_COLUMNS if depth is Depth.NONE else shutil.get_terminal_size().columns
+    columns = terminal_columns(sys.stdout) or PIPED_COLUMNS
     yield from _charts(found, depth, columns, found.charts)
     yield from pair_lines(found)
     yield ""

@@ -12,7 +12,7 @@ from stepper.devices.ports import HEARING_RATE_HZ
 from stepper.ears.ports import Heard
 from stepper.ears.vosk_model import why_no_model
 from stepper.ears.wordings import Wordings, strip_address
-from stepper.errors import SurroundingsError
+from stepper.errors import NotInstalledError, SurroundingsError
 
 _ANYTHING_ELSE: Final = "[unk]"
 _SILENCE: Final = bytes(HEARING_RATE_HZ)  # half a second, after which it takes an utterance to have ended
@@ -39,7 +39,7 @@ class VoskRecogniser:
         try:
             vosk: Any = importlib.import_module("vosk")
         except (ImportError, OSError) as error:
-            raise SurroundingsError("Vosk is not installed: pip install vosk") from error
+            raise NotInstalledError("Vosk is not installed.", "vosk") from error
         vosk.SetLogLevel(-1)
         try:
             self._model = vosk.Model(str(folder))

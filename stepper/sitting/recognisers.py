@@ -17,12 +17,15 @@ from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.sitting.user_folders import model_folders
 from stepper.sitting.vocabulary_file import read_vocabulary
 
+NONE_HERE = "no recogniser is made for this kind of computer"
+"""Why nothing is heard where no wheel of the bundled recogniser exists."""
 
-class FilmSwitch:
-    """Whether a film is on, so that a cue needs the address word; set and read from any thread."""
+
+class Switch:
+    """Something that is on or off; set and read from any thread."""
 
     def __init__(self, is_on: bool) -> None:
-        """Start as the settings say."""
+        """Start on or off."""
         self._is_on = is_on
 
     def __call__(self) -> bool:
@@ -51,29 +54,15 @@ class OpenQuestion:
         self._replies = frozenset(numbers | ({Reply.YES_OR_NO} if Yes in answers else set()))
 
 
-class EarsState:
-    """Whether the ears are open; set and read from any thread."""
-
-    def __init__(self) -> None:
-        """Start closed."""
-        self._is_open = False
-
-    def __call__(self) -> bool:
-        """Return whether they are open."""
-        return self._is_open
-
-    def turn(self, is_open: bool) -> None:
-        """Take note that they were opened or closed."""
-        self._is_open = is_open
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Hearing:
     """What the ears and the conductor tell each other."""
 
-    film: FilmSwitch
+    film: Switch
+    """Whether a film is on, so that a cue needs the address word."""
     question: OpenQuestion
-    ears: EarsState
+    ears: Switch
+    """Whether the ears are open."""
 
 
 def hear_recording(
@@ -137,6 +126,8 @@ def load_recogniser(
     else:
         wordings = list_wordings(plan, mine.wordings)
     if is_bundled:
+        if find_spec("moonshine_voice") is None and find_spec("onnxruntime") is not None:
+            raise SurroundingsError(f"Nothing is heard: {NONE_HERE}. A Vosk model does in its place.")
         from stepper.ears.moonshine import MoonshineRecogniser
 
         return MoonshineRecogniser(

@@ -28,6 +28,8 @@ from stepper.project.stitchwork import Length
 
 MOST_ROUNDS = 20_000
 """More rounds than any garment has; a larger number is a slip of the pen."""
+MOST_WORKED = 1_000_000
+"""More stitches than any garment has, twenty pullovers or so; of the rounds worked out one by one."""
 
 
 class PartReachedError(Exception):
@@ -84,6 +86,8 @@ class Needles:
     last: LastWorked = field(default_factory=LastWorked)
     caches: Caches = field(default_factory=Caches)
 
+    worked: int = 0
+    """Stitches of all rounds worked out one by one. Unit: stitches."""
     drafts: list[DraftRound] = field(default_factory=list)
     stretches: list[Stretch] = field(default_factory=list)
     remarks: list[str] = field(default_factory=list)
@@ -205,9 +209,14 @@ class Needles:
         self.ends = self.ends if draft.after == self.count else ()
         self.count = draft.after
         self.drafts.append(draft)
-        if len(self.drafts) > MOST_ROUNDS:
-            place = Span(line=max(1, self.line.number), column=1)
-            self.report(place, "the garment comes to more rounds than any has.", kind="length")
+        self.worked += draft.after
+        for far, what in (
+            (len(self.drafts) > MOST_ROUNDS, "rounds"),
+            (self.worked > MOST_WORKED, "stitches"),
+        ):
+            if far:
+                place = Span(line=max(1, self.line.number), column=1)
+                self.report(place, f"the garment comes to more {what} than any has.", kind="length")
 
     def _tell_plain_change(self, draft: DraftRound) -> None:
         """Tell the knitter of a round knitted plain for its changes, if knit and purl go on behind it.
