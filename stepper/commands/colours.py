@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import json
 import os
 import shutil
 import sys
@@ -12,6 +11,7 @@ from dataclasses import asdict, replace
 from pathlib import Path
 
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
+from stepper.commands.standard_streams import print_document, print_painted
 from stepper.craft.colour import Rgb
 from stepper.errors import SurroundingsError
 from stepper.report.colour_lines import pair_lines, verdict_lines, why_not_compared
@@ -19,6 +19,7 @@ from stepper.report.colour_picture import draw_colours
 from stepper.report.colours import ChartSquares, Colours, colours_after_mend, compare_colours, list_views
 from stepper.screen.ansi import write_ansi
 from stepper.screen.panels import draw_panel, put_side_by_side
+from stepper.screen.rows import Row
 from stepper.screen.style import Depth
 from stepper.screen.terminal_abilities import assess_terminal
 from stepper.screen.yarns import yarns_of
@@ -54,29 +55,37 @@ def run(args: argparse.Namespace) -> int:
     if args.picture is not None:
         _write(args.picture, found, loaded.plan.title)
     if args.json:
-        print(json.dumps(_document(found, loaded.plan.title), ensure_ascii=False))
+        print_document(_document(found, loaded.plan.title))
         return 0
     print(f"{loaded.plan.title}: colours")
     print()
-    for line in _lines(found):
-        print(line)
+    depth = _depth()
+    for line in _lines(found, depth):
+        if isinstance(line, str):
+            print(line)
+        else:
+            print_painted(write_ansi(line, depth))
     if args.picture is not None:
         print(f"\nThe picture is in {args.picture}.")
     return 0
 
 
-def _lines(found: Colours) -> Iterator[str]:
-    why = why_not_compared(found)
-    if why:
-        yield why
-        return
+def _depth() -> Depth:
+    """Return how many colours the terminal shows."""
     # Not `full_screen.check_terminal`: that loads the whole screen.
-    depth = assess_terminal(
+    return assess_terminal(
         os.environ,
         is_terminal=sys.stdout.isatty(),
         encoding=sys.stdout.encoding or "",
         windows=sys.platform == "win32",
     ).depth
+
+
+def _lines(found: Colours, depth: Depth) -> Iterator[str | Row]:
+    why = why_not_compared(found)
+    if why:
+        yield why
+        return
     columns = PIPED_COLUMNS if depth is Depth.NONE else shutil.get_terminal_size().columns
     yield from _charts(found, depth, columns, found.charts)
     yield from pair_lines(found)
@@ -91,7 +100,9 @@ def _lines(found: Colours) -> Iterator[str]:
         yield from _charts(replace(found, colours=colours_after_mend(found)), depth, columns, changed)
 
 
-def _charts(found: Colours, depth: Depth, columns: int, charts: tuple[ChartSquares, ...]) -> Iterator[str]:
+def _charts(
+    found: Colours, depth: Depth, columns: int, charts: tuple[ChartSquares, ...]
+) -> Iterator[str | Row]:
     colours: dict[str, Rgb | None] = {key: found.colours.get(key) for key in found.names}
     yarns = yarns_of(found.names, colours)
     signs = {key: yarns.of(key).sign for key in found.names}
@@ -106,8 +117,7 @@ def _charts(found: Colours, depth: Depth, columns: int, charts: tuple[ChartSquar
             draw_panel(name, chart.squares, signs if name == "in colour" else {}, shade, depth)
             for name, shade in list_views(found)
         ]
-        for line in put_side_by_side(panels, columns):
-            yield write_ansi(line, depth)
+        yield from put_side_by_side(panels, columns)
         yield ""
 
 

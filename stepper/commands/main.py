@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import argparse
-import os
 import sys
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
+from stepper.commands.standard_streams import complain, guard_streams
 from stepper.errors import StepperError
 
 if TYPE_CHECKING:
@@ -43,24 +43,36 @@ def main(argv: Sequence[str] | None = None) -> int:
         surroundings, 130 interrupted.
     """
     words = list(sys.argv[1:] if argv is None else argv)
-    parser, module = _parser(words)
-    args = parser.parse_args(words)
-    if module is None:
-        parser.print_help()
-        return 2
     try:
+        with guard_streams():
+            return _run(words)
+    except BrokenPipeError:
+        # The reader of our output is gone; what was committed stands, and there is nobody to tell.
+        return 0
+
+
+def _run(words: list[str]) -> int:
+    """Run a command, and print what went wrong."""
+    try:
+        parser, module = _parser(words)
+        try:
+            args = parser.parse_args(words)
+        except SystemExit:  # the help was printed, or what is wrong with the command line
+            sys.stdout.flush()
+            raise
+        if module is None:
+            parser.print_help()
+            return 2
         code = module.run(args)
         sys.stdout.flush()
         return code
     except StepperError as error:
-        print(error, file=sys.stderr)
+        complain(str(error))
         return error.exit_code
     except KeyboardInterrupt:
         return INTERRUPTED
     except BrokenPipeError:
-        # The reader of our output is gone; what was committed stands, and there is nobody to tell.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return 0
+        raise
     except Exception:
         from stepper.commands.failure import report
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import argparse
-import json
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
+from stepper.commands.standard_streams import print_document
 from stepper.craft.manners import Manner
 from stepper.craft.spacing import gaps_between
 from stepper.errors import SurroundingsError
@@ -50,7 +50,7 @@ def run(args: argparse.Namespace) -> int:
     plan = loaded.plan
     if args.json:
         document = plan_document(plan, spoken=speak_once(plan))
-        print(json.dumps(document, ensure_ascii=False))
+        print_document(document)
         return 0
     for line in plan_lines(plan):
         print(line)

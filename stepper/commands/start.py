@@ -7,6 +7,7 @@ import sys
 from pathlib import Path
 
 from stepper.errors import ProjectError, SurroundingsError
+from stepper.files import open_plain
 from stepper.project.page.asked import QUESTIONS, default_of, first_file
 from stepper.project.page.pasted import MARK, take_apart
 from stepper.project.page.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
@@ -93,7 +94,7 @@ def _text(name: str) -> str:
 
 
 def _start_of(path: Path) -> bytes:
-    with path.open("rb") as stream:
+    with open_plain(path) as stream:
         return stream.read(MOST_BYTES + 1)
 
 

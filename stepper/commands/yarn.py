@@ -4,11 +4,11 @@ last."""
 from __future__ import annotations
 
 import argparse
-import json
 from contextlib import ExitStack
 from dataclasses import asdict
 from pathlib import Path
 
+from stepper.commands.standard_streams import print_document
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.language.measures import plural
 from stepper.plan.model import Plan
@@ -62,7 +62,7 @@ def run(args: argparse.Namespace) -> int:
     if args.keep:
         _write(beside, write_leftovers(replace_leftovers(entries, plan.title, left)))
     if args.json:
-        print(json.dumps(_document(plan, rows, remnants), ensure_ascii=False))
+        print_document(_document(plan, rows, remnants))
         return 0
     for line in yarn_lines(plan, rows, remnants):
         print(line)

@@ -14,6 +14,7 @@ from typing import Any
 import yaml
 
 from stepper.errors import ProjectError, SurroundingsError
+from stepper.files import open_plain
 from stepper.project.pictures import MAX_PIXELS, Pixels
 from stepper.project.problems import Problem, Span
 
@@ -61,16 +62,16 @@ def read_text(path: Path) -> str:
     """Read a project file.
 
     Raises:
-        SurroundingsError: The file is missing, is a folder, or may not be read.
+        SurroundingsError: The file is missing, is a folder or no plain file, or may not be read.
         ProjectError: The file is empty, too large, or not text.
     """
     try:
-        if path.is_dir():
-            raise SurroundingsError(f"{path} is a folder; name the project file in it.")
-        with path.open("rb") as stream:
+        with open_plain(path) as stream:
             raw = stream.read(MAX_BYTES + 1)
     except FileNotFoundError as error:
         raise SurroundingsError(f"There is no file {path}.") from error
+    except IsADirectoryError as error:
+        raise SurroundingsError(f"{path} is a folder; name the project file in it.") from error
     except OSError as error:
         raise SurroundingsError(f"{path} cannot be read: {error.strerror or error}.") from error
     if len(raw) > MAX_BYTES:

@@ -87,7 +87,7 @@ def save_elsewhere(path: Path, image: bytes) -> SurroundingsError:
     """
     for folder in (Path.home(), Path(tempfile.gettempdir())):
         place = free_name(folder / path.name, "saved")
-        with suppress(OSError), place.open("xb") as file:
+        with suppress(OSError), create_private(place) as file:
             if image:
                 file.write(image)
                 file.flush()
