@@ -7,11 +7,16 @@ from pathlib import Path
 from tests.bench.coverage_floor import IN_CI, ROOMS, TABLE, below, floors
 
 
-def test_a_file_below_its_floor_and_one_without_are_named() -> None:
+def test_a_file_below_its_floor_and_a_new_one_hardly_tried_are_named() -> None:
     """A floor that nobody falls through holds nothing; one that is just reached is kept."""
     least = {"stepper/craft/gauge.py": 98, "stepper/craft/fit.py": 90}
-    found = {"stepper/craft/gauge.py": 97.9, "stepper/craft/fit.py": 90.0, "stepper/craft/new.py": 100.0}
-    assert [each.split(":")[0].split()[0] for each in below(found, least)] == [
+    found = {
+        "stepper/craft/gauge.py": 95.9,
+        "stepper/craft/fit.py": 88.0,
+        "stepper/craft/new.py": 84.9,
+        "stepper/craft/tried.py": 85.0,
+    }
+    assert [each.split(":")[0] for each in below(found, least)] == [
         "stepper/craft/gauge.py",
         "stepper/craft/new.py",
     ]

@@ -21,10 +21,10 @@ from stepper.plan.materials import float_limit
 from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.reader import read_project
-from stepper.report.fit_report import FitReport, report_fit
-from stepper.report.measurements import measure_garment
-from stepper.report.measuring import Measurement
-from stepper.report.ranking import find_present
+from stepper.report.fit.ranking import find_present
+from stepper.report.fit.report import FitReport, report_fit
+from stepper.report.measure.measurements import measure_garment
+from stepper.report.measure.measuring import Measurement
 from stepper.report.yarn import list_yarns
 from stepper.sitting.project_file import load_project
 from tests.fixtures import plans_of, project_of

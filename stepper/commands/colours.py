@@ -15,8 +15,8 @@ from stepper.commands.standard_streams import print_document, print_painted
 from stepper.craft.colour import Rgb
 from stepper.errors import SurroundingsError
 from stepper.report.colour_lines import pair_lines, verdict_lines, why_not_compared
-from stepper.report.colour_picture import draw_colours
 from stepper.report.colours import ChartSquares, Colours, colours_after_mend, compare_colours, list_views
+from stepper.report.drawing.colour_picture import draw_colours
 from stepper.screen.ansi import write_ansi
 from stepper.screen.panels import draw_panel, put_side_by_side
 from stepper.screen.rows import Row

@@ -11,11 +11,11 @@ from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
 from stepper.commands.standard_streams import print_document
 from stepper.errors import ProjectError
 from stepper.plan.blend import Blend, blends
-from stepper.report import fit_lines
-from stepper.report.fit_report import FitReport, fit_document, report_fit
-from stepper.report.fit_table import ROWS, PresentChoice, table_lines
-from stepper.report.ranking import find_nearest, find_present
-from stepper.report.yoke_picture import draw_yoke_of
+from stepper.report.drawing.yoke_picture import draw_yoke_of
+from stepper.report.fit import lines as fit_lines
+from stepper.report.fit.ranking import find_nearest, find_present
+from stepper.report.fit.report import FitReport, fit_document, report_fit
+from stepper.report.fit.table import ROWS, PresentChoice, table_lines
 from stepper.sitting.project_file import PrintedSizes, load_sizes
 
 REFUSED = 3

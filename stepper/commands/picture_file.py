@@ -6,8 +6,8 @@ from pathlib import Path
 from typing import Final
 
 from stepper.errors import SurroundingsError
-from stepper.report.drawing import Drawing, write_svg
-from stepper.report.drawing_png import write_png
+from stepper.report.drawing.png import write_png
+from stepper.report.drawing.shapes import Drawing, write_svg
 
 PICTURE_ENDINGS: Final = (".svg", ".png")
 """Allowed endings of a picture's name, in lower case."""

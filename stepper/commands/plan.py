@@ -65,7 +65,7 @@ def write_page_file(loaded: LoadedProject, target: Path) -> None:
     """
     # Loaded here: the page needs the yarn table and the drawings; the plain text needs neither.
     from stepper.commands.yarn import list_rows
-    from stepper.report.page import write_page
+    from stepper.report.sheet.page import write_page
 
     plan, yarns = list_rows(loaded)
     beside = target.with_name(target.name + "-new")

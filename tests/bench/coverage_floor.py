@@ -4,8 +4,9 @@
 
 ROOM is one of those in `ROOMS`; all of them where none is named. The tests of each room run under `coverage`, and the
 share of lines that a room's OWN tests reach is compared with the floor of the file in `tests/coverage_floor.txt`.
-A file below its floor, and a new one without, end the command with exit code 1. `--keep` raises the floors to what was
-reached and writes down those of new files; a floor is lowered by hand alone, with a reason in the commit.
+A file below its floor by more than `SLACK`, or a new one below `LEAST_OF_NEW`, ends the command with exit code 1. `--keep`
+raises the floors to what was reached and writes down those of new files; a floor is lowered by hand alone, with a reason
+in the commit.
 
 What is left out, and why: the rooms that need a device or a terminal (devices, mouth, ears, screen) and `commands`,
 whose tests run the program in processes of its own, of which nothing is seen from here; tests that try everything
@@ -35,6 +36,10 @@ TABLE = ROOT / "tests" / "coverage_floor.txt"
 ROOMS = ("craft", "project", "plan", "session", "language", "store", "report")
 IN_CI = ("craft", "language")
 """Rooms whose tests are short enough to be run twice: half a minute of processor time each."""
+SLACK = 2
+"""How far below its floor a file may be, since a line more in the file moves its share too. Unit: points of per cent."""
+LEAST_OF_NEW = 85
+"""The floor of a file that has no row yet. Unit: per cent."""
 EXHAUSTIVE = (
     "for_every_pair_up_to_400",
     "no_arrangement_at_all",
@@ -79,10 +84,9 @@ def below(found: dict[str, float], least: dict[str, int]) -> list[str]:
     """List what is below its floor or has none, a sentence each."""
     told = []
     for name, share in found.items():
-        if name not in least:
-            told.append(f"{name} has no floor yet: {share:.0f} % reached (--keep writes it down)")
-        elif share < least[name]:
-            told.append(f"{name}: {share:.1f} % of its lines reached, {least[name]} % at least")
+        floor = least[name] - SLACK if name in least else LEAST_OF_NEW
+        if share < floor:
+            told.append(f"{name}: {share:.1f} % of its lines reached, {floor} % at least")
     return told
 
 

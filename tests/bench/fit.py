@@ -14,10 +14,10 @@ from statistics import median
 
 from stepper.sitting.project_file import load_sizes
 from stepper.plan.blend import blends
-from stepper.report.fit_report import report_fit
-from stepper.report.drawing import write_svg
-from stepper.report.drawing_png import write_png
-from stepper.report.yoke_picture import draw_yoke_of
+from stepper.report.fit.report import report_fit
+from stepper.report.drawing.shapes import write_svg
+from stepper.report.drawing.png import write_png
+from stepper.report.drawing.yoke_picture import draw_yoke_of
 
 SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 TIMES = 7

@@ -15,9 +15,9 @@ from pathlib import Path
 
 from stepper.plan.compile import compile_plan
 from stepper.project.reader import read_project
-from stepper.report.colour_picture import draw_colours
+from stepper.report.drawing.colour_picture import draw_colours
 from stepper.report.colours import compare_colours
-from stepper.report.drawing_png import write_png
+from stepper.report.drawing.png import write_png
 from stepper.report.yarn import list_yarns
 from stepper.report.yarn_lines import yarn_lines
 

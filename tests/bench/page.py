@@ -17,7 +17,7 @@ sys.path.insert(0, str(ROOT))
 
 from stepper.sitting.project_file import load_project  # noqa: E402
 from stepper.commands.yarn import list_rows  # noqa: E402
-from stepper.report.page import write_page  # noqa: E402
+from stepper.report.sheet.page import write_page  # noqa: E402
 
 
 def main() -> None:

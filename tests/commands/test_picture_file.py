@@ -10,7 +10,7 @@ from PIL import Image
 
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
 from stepper.errors import SurroundingsError
-from stepper.report.drawing import Box, Drawing
+from stepper.report.drawing.shapes import Box, Drawing
 
 DRAWING = Drawing(width=20, height=10, title="a box", shapes=(Box(at=(0, 0), width=5, height=5, colour="#112233"),))
 

@@ -11,7 +11,7 @@ from stepper.plan.compile import compile_plan
 from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.reader import read_project
-from stepper.report.fit_lines import describe_spacing
+from stepper.report.fit.lines import describe_spacing
 from tests.invariants import broken_invariants
 from tests.project.samples import project as project_text
 

@@ -1,0 +1,1 @@
+"""Drawings that are files, and the markup of those on the page to print."""

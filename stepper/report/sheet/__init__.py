@@ -1,0 +1,1 @@
+"""The sheet beside the needles: the whole plan on paper."""
