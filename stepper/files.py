@@ -1,7 +1,8 @@
 """Files as the program reads and writes them: plain ones of a bounded size, and private ones.
 
-A pipe or a device in a file's place may never answer, or never end, so only plain files are read. What is private
-(the journal, the print of a voice, a recording) is readable by its owner alone whatever the process would grant.
+A pipe or a device in a file's place may never answer, or never end, so only plain files are read. What is
+private (the journal, the print of a voice, a recording) is readable by its owner alone whatever the process
+would grant.
 """
 
 from __future__ import annotations
@@ -96,7 +97,7 @@ def make_private_folder(path: Path) -> None:
 
 
 def keep_private(path: Path) -> None:
-    """Take others' permissions off a file or a folder of ours; where that cannot be done, it stays as it is."""
+    """Take others' permissions off a file or folder of ours; if that cannot be done, it stays as it is."""
     with suppress(OSError):
         found = path.lstat()
         if stat.S_ISLNK(found.st_mode) or (hasattr(os, "getuid") and found.st_uid != os.getuid()):

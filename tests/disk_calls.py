@@ -16,6 +16,7 @@ import json
 import os
 import platform
 import signal
+import struct
 import sys
 import traceback
 from collections.abc import Callable
@@ -32,9 +33,9 @@ WHY_NOT: Final = (
     else "calls to the disk are watched on Linux with x86-64 alone"
 )
 
-_TRACEME, _GETREGS, _SETREGS, _SYSCALL, _SETOPTIONS = 0, 12, 13, 24, 0x4200
-_GOOD_STOPS, _KILL_WITH_US = 1, 0x100000
-_CALL_STOP = signal.SIGTRAP | 0x80
+_TRACEME, _CONT, _GETREGS, _SETREGS, _SYSCALL, _SETOPTIONS = 0, 7, 12, 13, 24, 0x4200
+_GOOD_STOPS, _FILTER_STOPS, _KILL_WITH_US = 1, 0x80, 0x100000
+_CALL_STOP, _FILTER_STOP = signal.SIGTRAP | 0x80, signal.SIGTRAP | 7 << 8
 _CREATE = 0o100
 _WRITES = {1: "write", 18: "pwrite", 20: "writev", 74: "fsync", 75: "fdatasync", 77: "ftruncate", 91: "fchmod"}
 _PATHS = {82: "rename", 83: "mkdir", 84: "rmdir", 86: "link", 87: "unlink", 88: "symlink", 90: "chmod"}
@@ -126,6 +127,7 @@ def _be_the_child(work: Callable[[Callable[[Any], None]], None], pipe: int) -> N
         sys.stdout, sys.stderr = io.StringIO(), io.StringIO()
         _ptrace(_TRACEME, 0)
         os.kill(os.getpid(), signal.SIGSTOP)
+        _stop_at_calls()
         work(lambda what: report(said=what))
     except StepperError as error:
         report(refused=str(error))
@@ -147,57 +149,64 @@ def _ptrace(request: int, child: int, data: Any = None) -> None:
 def _watch(child: int, folder: str, blow: Blow, outcome: Outcome) -> None:
     """Follow the child from call to call until it has ended."""
     os.waitpid(child, 0)
-    _ptrace(_SETOPTIONS, child, ctypes.c_void_p(_GOOD_STOPS | _KILL_WITH_US))
-    registers, passed_on, entering, after = _Registers(), 0, True, ""
+    _ptrace(_SETOPTIONS, child, ctypes.c_void_p(_GOOD_STOPS | _FILTER_STOPS | _KILL_WITH_US))
+    registers, passed_on, request = _Registers(), 0, _CONT
     while True:
         with suppress(ProcessLookupError):  # killed just now
-            _ptrace(_SYSCALL, child, ctypes.c_void_p(passed_on))
+            _ptrace(request, child, ctypes.c_void_p(passed_on))
         passed_on = 0
         _, status = os.waitpid(child, 0)
         if not os.WIFSTOPPED(status):
             outcome.killed = os.WIFSIGNALED(status)
             return
-        if os.WSTOPSIG(status) != _CALL_STOP:
+        if status >> 8 == _FILTER_STOP:
+            request = _strike(child, folder, blow, outcome, registers)
+        elif os.WSTOPSIG(status) == _CALL_STOP:  # half of what was to be written is written
+            os.kill(child, signal.SIGKILL)
+        else:
             passed_on = os.WSTOPSIG(status)
-            continue
-        if entering:
-            after = _enter(child, folder, blow, outcome, registers)
-        elif after:
-            _leave(child, after, registers)
-            after = ""
-        entering = not entering
 
 
-def _enter(child: int, folder: str, blow: Blow, outcome: Outcome, registers: _Registers) -> str:
-    """Look at a call that is about to be made; return what is to happen when it is done."""
+def _strike(child: int, folder: str, blow: Blow, outcome: Outcome, registers: _Registers) -> int:
+    """Look at a call that is about to be made, and strike if it is the one; return how to go on."""
     _ptrace(_GETREGS, child, ctypes.byref(registers))
     name = _name_of(child, folder, registers, reads=blow.reads)
     if not name:
-        return ""
+        return _CONT
     outcome.calls += 1
     outcome.names.append(name)
     if not (outcome.calls == blow.at or (blow.lasting and blow.at and outcome.calls > blow.at)):
-        return ""
+        return _CONT
     if blow.kind == "kill":
         os.kill(child, signal.SIGKILL)
-        return ""
+        return _CONT
     if blow.kind == "torn":
         if registers.orig_rax in _SHORTENED:
             registers.rdx //= 2
-            _ptrace(_SETREGS, child, ctypes.byref(registers))
-        return "kill"
-    registers.orig_rax = 2**64 - 1  # a call that does not exist; its answer is replaced when it returns
+    else:
+        registers.orig_rax = 2**64 - 1  # no call is made, and this is its answer
+        registers.rax = 2**64 - getattr(errno, blow.kind)
     _ptrace(_SETREGS, child, ctypes.byref(registers))
-    return blow.kind
+    return _SYSCALL if blow.kind == "torn" else _CONT
 
 
-def _leave(child: int, after: str, registers: _Registers) -> None:
-    if after == "kill":
-        os.kill(child, signal.SIGKILL)
-        return
-    _ptrace(_GETREGS, child, ctypes.byref(registers))
-    registers.rax = 2**64 - getattr(errno, after)
-    _ptrace(_SETREGS, child, ctypes.byref(registers))
+def _stop_at_calls() -> None:
+    """Have this process stop at the calls that are looked at and at no other, by a filter of the kernel's.
+
+    Source: seccomp(2): a filter is a program of the classic Berkeley packet filter over the call's number.
+    """
+    numbers = [*_WRITES, *_PATHS, *_PATHS_AT, *_READS]
+    steps = [(0x20, 0, 0, 0)]  # load the number
+    steps += [(0x15, len(numbers) - at, 0, number) for at, number in enumerate(numbers)]  # is it this one?
+    steps += [(0x06, 0, 0, 0x7FFF0000), (0x06, 0, 0, 0x7FF00000)]  # allow; stop for the tracer
+    program = b"".join(struct.pack("<HBBI", *step) for step in steps)
+    buffer = ctypes.create_string_buffer(program, len(program))
+    head = struct.pack("<HxxxxxxQ", len(steps), ctypes.addressof(buffer))
+    library = ctypes.CDLL(None, use_errno=True)
+    library.prctl.argtypes = [ctypes.c_int] + [ctypes.c_ulong] * 4
+    where = ctypes.create_string_buffer(head, len(head))
+    if library.prctl(38, 1, 0, 0, 0) or library.prctl(22, 2, ctypes.addressof(where), 0, 0):
+        raise OSError(ctypes.get_errno(), "no filter of calls can be set")
 
 
 def _name_of(child: int, folder: str, registers: _Registers, *, reads: bool) -> str:
@@ -206,7 +215,7 @@ def _name_of(child: int, folder: str, registers: _Registers, *, reads: bool) -> 
     name = _WRITES.get(number) or (_READS.get(number) if reads else None)
     if name:
         try:
-            place = os.readlink(f"/proc/{child}/fd/{registers.rdi}")
+            place = str(Path(f"/proc/{child}/fd/{registers.rdi}").readlink())
         except OSError:
             return ""
         return name if place.startswith(folder) else ""
@@ -219,7 +228,7 @@ def _name_of(child: int, folder: str, registers: _Registers, *, reads: bool) -> 
 
 def _text_at(child: int, address: int) -> str:
     """Read a path from the child's memory."""
-    with open(f"/proc/{child}/mem", "rb", buffering=0) as memory:
+    with Path(f"/proc/{child}/mem").open("rb", buffering=0) as memory:
         memory.seek(address)
         raw = memory.read(4096)
     return os.fsdecode(raw.partition(b"\0")[0])

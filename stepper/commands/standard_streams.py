@@ -23,11 +23,12 @@ from stepper.screen.unprintable import show_unprintable
 _LIKE: Final = {
     **dict.fromkeys("–—−‒‑─━", "-"),
     **dict.fromkeys("“”‘’′", "'"),
-    **{"″": "''", "…": "...", "→": "->", "×": "x", "·": ".", "•": "*", "✓": "x", "▸": ">", "►": ">", "◂": "<"},
-    **{"½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3", "⅔": "2/3", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8"},
+    **{"″": "''", "…": "...", "→": "->", "×": "x", "·": ".", "•": "*", "✓": "x"},
+    **{"▸": ">", "►": ">", "◂": "<", "½": "1/2", "¼": "1/4", "¾": "3/4", "⅓": "1/3"},
+    **{"⅔": "2/3", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8"},
 }
-"""What stands for a character that the console's encoding lacks. None holds a quotation mark or a backslash, which
-would mean something else in a JSON document."""
+"""What stands for a character that the console's encoding lacks. None holds a quotation mark or a backslash,
+which would mean something else in a JSON document."""
 _HANDLER: Final = "stepper.like"
 _USUAL_HANDLERS: Final = ("strict", "surrogateescape", "backslashreplace")
 """How Python sets the streams up; another way was asked for by name (`PYTHONIOENCODING`) and stays."""
@@ -83,7 +84,7 @@ class _Door:
             raise self._refusal(error) from error
 
     def let_go(self) -> None:
-        """Have whatever is still to be written go nowhere, so that the end of the program does not fail with it."""
+        """Have what is still to be written go nowhere, so that the end of the program does not fail."""
         with suppress(OSError, ValueError):
             nowhere = os.open(os.devnull, os.O_WRONLY)
             os.dup2(nowhere, self._stream.fileno())
@@ -93,7 +94,8 @@ class _Door:
     def _refusal(self, error: OSError) -> SurroundingsError:
         self.let_go()
         return SurroundingsError(
-            f"Standard {self._name} cannot be written: {error.strerror or error}. Nothing that was kept is lost."
+            f"Standard {self._name} cannot be written: {error.strerror or error}. "
+            "Nothing that was kept is lost."
         )
 
     def __getattr__(self, name: str) -> Any:
@@ -142,8 +144,10 @@ def complain(sentence: str) -> None:
 
 
 def _open_what_is_closed() -> None:
-    """Put the null device where a standard stream is closed: the next file opened would get its number, and what is
-    printed would be written into it."""
+    """Put the null device where a standard stream is closed.
+
+    The next file opened would get its number, and what is printed would be written into it.
+    """
     for number in range(3):
         try:
             os.fstat(number)

@@ -1,11 +1,12 @@
 """What a terminal must never be sent as it stands: characters that act instead of showing something. No I/O.
 
-Those are the control characters (C0 without tab and line feed, DELETE, C1: escape sequences begin with one of them),
-what turns the direction of writing around, separators of lines that are none, halves of pairs, and marks of
-annotations. Each is shown as the code that a program would write for it, backslash and u, so that nothing is hidden;
-within the strings of a JSON document that code means the very character.
+Those are the control characters (C0 without tab and line feed, DELETE, C1: escape sequences begin with one of
+them), what turns the direction of writing around, separators of lines that are none, halves of pairs, and
+marks of annotations. Each is shown as the code that a program would write for it, backslash and u, so that
+nothing is hidden; within the strings of a JSON document that code means the very character.
 
-Source: ECMA-48 (C0, C1); Unicode Standard Annex 9 (explicit directional formatting characters); RFC 8259, section 7.
+Source: ECMA-48 (C0, C1); Unicode Standard Annex 9 (explicit directional formatting characters); RFC 8259,
+section 7.
 """
 
 from __future__ import annotations

@@ -157,7 +157,8 @@ def _followed(record: _Record, table: Mapping[str, Any], where: str, remarks: li
         if not fits:
             remarks.append(f"{where} {key} must be {_KINDS[wanted]} (got {show_value(value)}).")
         elif key in _CHOICES and value not in _CHOICES[key]:
-            remarks.append(f'{where} {key} must be one of {", ".join(_CHOICES[key])} (got "{show_value(value)}").')
+            choices = ", ".join(_CHOICES[key])
+            remarks.append(f'{where} {key} must be one of {choices} (got "{show_value(value)}").')
         else:
             try:
                 record = replace(record, **{key: value})
@@ -184,7 +185,8 @@ def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[s
         if not isinstance(meant, str) or meant not in known:
             # Comparing with every wording takes a while; who has that many wrong needs another remedy.
             near = suggest_nearest(show_value(meant), tuple(known)) if len(remarks) < MOST_REMARKS else ""
-            what = f'[wordings] "{show_value(mine)}" stands for "{show_value(meant)}", which is no wording I know.'
+            said, stands_for = show_value(mine), show_value(meant)
+            what = f'[wordings] "{said}" stands for "{stands_for}", which is no wording I know.'
             remarks.append(f"{name}: {what}{near}")
         else:
             wordings[mine] = meant
@@ -192,7 +194,7 @@ def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[s
 
 
 def show_value(value: object) -> str:
-    """Return a value of a settings file as it is told: text as it is, the rest as Python writes it, all cut."""
+    """Return a value of a settings file as it is told: text as it is, the rest as Python writes it."""
     try:
         text = value if isinstance(value, str) else repr(value)
     except (ValueError, RecursionError):

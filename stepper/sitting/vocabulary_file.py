@@ -120,7 +120,8 @@ def _wordings(tables: Mapping[str, Any], name: str, slots: int, refuse: _Refusal
     for said, meant in _table(tables, name, refuse).items():
         if meant not in known:
             hint, meant = suggest_nearest(show_value(meant), known), show_value(meant)
-            raise refuse(f'[{name}] "{show_value(said)}" stands for "{meant}", which is no such wording.{hint}')
+            said = show_value(said)
+            raise refuse(f'[{name}] "{said}" stands for "{meant}", which is no such wording.{hint}')
         if said.count(_SLOT) != slots or not said.replace(_SLOT, "").strip():
             place = f"one place {_SLOT} for a number and a word around it" if slots else "words and no number"
             raise refuse(f'[{name}] "{show_value(said)}" must have {place}.')

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from stepper.errors import SurroundingsError
+from stepper.files import create_private
 from stepper.store.copies import Copies
 from stepper.store.examination import examine
 from stepper.store.failures import damaged_error
