@@ -96,6 +96,8 @@ class Step:
     ends_repeat: bool = False
     yarn: str = ""
     """Empty where she makes a mistake; that does not make her take up another yarn."""
+    stray: bool = False
+    """Whether it is a change made unawares, found by looking for changes too many but no landmark to count to."""
 
 
 def steps(items: tuple[Item, ...]) -> list[Step]:
@@ -114,6 +116,20 @@ def steps(items: tuple[Item, ...]) -> list[Step]:
     return read
 
 
+@dataclass(frozen=True)
+class Begun:
+    """A round left in the middle."""
+
+    before: int
+    """Stitches on the needles before it."""
+    wants: int
+    """Stitches of the old round that what was worked of it takes."""
+    changes: int
+    """Increases and decreases made."""
+    fresh: bool
+    """Whether no marker hung before it."""
+
+
 @dataclass
 class Knitting:
     """What is on the needles, and what can be seen of what was done."""
@@ -127,6 +143,8 @@ class Knitting:
     """Increases and decreases to be seen in each round."""
     swapped: frozenset[int] = frozenset()
     """Rounds that look like another."""
+    begun: Begun | None = None
+    """What is known of a round left in the middle; `here` is the sight between its two needles."""
 
     @property
     def count(self) -> int:
@@ -140,7 +158,7 @@ class Knitting:
 
     def copy(self) -> Knitting:
         """Take a photograph."""
-        return Knitting(self.needle, self.loose, dict(self.left), dict(self.changes), self.swapped)
+        return Knitting(self.needle, self.loose, dict(self.left), dict(self.changes), self.swapped, self.begun)
 
     def ladder(self) -> None:
         """Catch every loop that hangs below and work it up to the needle, where it belongs."""
@@ -155,21 +173,21 @@ class Knitting:
         *,
         falls: int | None = None,
         marks: tuple[str, int] | None = None,
+        stops: bool = False,
     ) -> None:
-        """Work a round step by step.
+        """Work a round step by step, or go on with one left in the middle.
 
         Args:
             index: Which round it is.
             todo: What the hands do.
             falls: The step whose loop falls off the needle once it is made.
             marks: A sight to leave, and the step before which it lies.
+            stops: Whether she stops there, in the middle of the round, with the rest on the left needle.
         """
-        below = (e for e in self.needle if not (isinstance(e, Sight) and e.kind == "colour"))
+        right, below, begun = self._taken_up()
         left = list(reversed([*below]))  # the next stitch is the last of the list
         yarn = ""
-        right: list[Loop | Marker | Sight] = []
-        before, wants, short, changes = self.count, 0, False, 0
-        fresh = not any(isinstance(each, Marker) for each in self.needle)
+        before, wants, short, changes, fresh = begun.before, begun.wants, False, begun.changes, begun.fresh
         for at, step in enumerate(todo):
             takes, gives = hands(step.code)
             wants += takes
@@ -196,14 +214,27 @@ class Knitting:
             else:
                 right += [step.code] * gives
                 changes += changing(step.code)
-                right += [Sight("change", index)] * changing(step.code)
+                right += [Sight("change", index)] * (changing(step.code) and not step.stray)
             right += [Sight("repeat", index)] * step.ends_repeat
         if marks is not None and marks[1] >= len(todo):
             right.append(Sight(marks[0], index))
+        self.begun = Begun(before, wants, changes, fresh) if stops else None
+        if stops:
+            self.needle = (*right, Sight("here", index), *reversed(left))
+            return
         right += ["k" if isinstance(each, Loop) else each for each in reversed(left)]  # as anyone would
         self.left[index] = before - wants
         self.changes[index] = changes
         self.needle = tuple(right)
+
+    def _taken_up(self) -> tuple[list[Loop | Marker | Sight], list[Loop | Marker | Sight], Begun]:
+        """Take the work up: what is on the right needle, what is on the left, and what is known of the round."""
+        at = next((at for at, e in enumerate(self.needle) if isinstance(e, Sight) and e.kind == "here"), None)
+        right = list(self.needle[:at]) if at is not None else []
+        left = self.needle[at + 1 :] if at is not None else self.needle
+        below = [e for e in left if not (isinstance(e, Sight) and e.kind == "colour")]
+        fresh = not any(isinstance(each, Marker) for each in self.needle)
+        return right, below, self.begun or Begun(self.count, 0, 0, fresh)
 
     @staticmethod
     def _meet(left: list[Loop | Marker | Sight], right: list[Loop | Marker | Sight], *, keep: bool) -> None:
@@ -259,6 +290,17 @@ class Knitting:
             elif (each.kind, each.index) == (kind, latest) and place not in found:
                 found.append(place)
         return [each for each in found if 0 < each < place]
+
+    def ahead(self) -> list[int]:
+        """Count the stitches on the left needle up to each marker, and from the last one to the end."""
+        _, left, _ = self._taken_up()
+        counts = [0]
+        for each in left:
+            if isinstance(each, Marker):
+                counts.append(0)
+            elif isinstance(each, Loop):
+                counts[-1] += 1
+        return counts
 
     def between(self, kind: str, first: int, end: int | None) -> int:
         """Count from one landmark to another; where there are not so many, to the end."""

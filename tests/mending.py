@@ -5,33 +5,36 @@ and answers truthfully, but not always: of three knitters one answers all that i
 otherwise asks what she can do, one asks that at once. Whatever way is then said first she takes, and works it stitch
 by stitch, also where it does harm. Afterwards her fabric is laid beside one that was knitted right: the stitches
 between all markers, live loops, and whether what was made good lies in the same stretch as the mistake, between the same
-two markers, changes or repeats.
+two markers, changes or repeats. A mistake is noticed at the end of its round or up to two plain rounds later or, where
+she is told to, in the middle of its round, behind the mistake, with the rest still on the left needle.
 """
 
 from __future__ import annotations
 
 import random
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
+from itertools import groupby
 
 from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
 from stepper.plan.model import Plan
 from stepper.plan.under_way.absorb import Mend
-from stepper.session.cues import Choose, Count, Cue, Next, Remedies, Saw, SectionCount
+from stepper.session.counting.doubts import AskBack
+from stepper.session.cues import Choose, Count, Cue, Next, No, Remedies, Saw, SectionCount
 from stepper.session.effects import AskCount, AskLook, AskSections, Effect, Refuse, TellStep
 from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.respond import AskAgain, TellLadder
 from stepper.session.fault.ways import Remedy, RemedyKind, cost_remedy
 from stepper.session.machine import Session
-from stepper.session.state import Knitting, Position, Seen, State, Verified
+from stepper.session.state import DoubtKind, Knitting, Position, Seen, State, Verified
 from tests import fabric, hunt
 from tests.fabric import Sight, Step
 from tests.playbook import AT
 
 KINDS = (
     "dropped", "yarn over", "missed increase", "missed decrease", "doubled decrease", "missed repeat",
-    "lost at the join", "split yarn", "miscount",
+    "lost at the join", "split yarn", "miscount", "lost at a marker",
 )  # fmt: skip
 """What can go wrong. Miscount: the fabric is right, and the count was wrong once."""
 KNITTERS = ("all", "half", "at once")
@@ -52,6 +55,8 @@ class Outcome:
     kind: str
     knitter: str
     garment: str = ""
+    midway: bool = False
+    """Whether it was noticed in the middle of its round."""
     first: str = ""
     """The remedy that was said first."""
     first_right: bool = False
@@ -87,45 +92,78 @@ def piece(name: str, plan: Plan) -> Piece:
 # The mistake
 
 
-def _with_mistake(
-    plan: Plan, before: fabric.Knitting, index: int, kind: str, dice: random.Random
-) -> tuple[fabric.Knitting, int] | None:
-    """Work a round with a mistake; the fabric, and the stitches worked right before it."""
-    now, todo, falls = before.copy(), fabric.steps(plan.rounds[index].phrase), None
+@dataclass(frozen=True)
+class Slip:
+    """A round as she works it, with a mistake."""
+
+    todo: list[Step]
+    at: int
+    """The step of the mistake, behind which the rest is as planned."""
+    end: int
+    """The first step behind it."""
+    falls: int | None = None
+    """The step whose loop falls off the needle."""
+    is_made: bool = True
+    """Whether anything is wrong with it."""
+
+    @property
+    def before(self) -> int:
+        """Stitches on the right needle when it happens."""
+        return made(self.todo[: self.at])
+
+
+def _slip(plan: Plan, index: int, kind: str, dice: random.Random, *, midway: bool) -> Slip | None:
+    """Plan a round with a mistake; None where it has no room for it."""
+    todo = fabric.steps(plan.rounds[index].phrase)
     plain = [at for at, each in enumerate(todo) if each.code in ("k", "p")]
     if kind == "miscount":
-        now.work(index, todo)
-        return now, 0
+        return Slip(todo, 0, 0, is_made=False)
     if kind == "missed repeat":
-        return _missed_repeat(plan, now, index, dice)
-    if kind in ("dropped", "lost at the join", "split yarn") and not plain:
+        return _missed_repeat(plan, index, dice)
+    if kind in ("missed increase", "missed decrease", "doubled decrease", "yarn over"):
+        change = _changed(todo, kind, dice)
+        return None if change is None else Slip(todo, *change, change[0] if kind == "yarn over" else None)
+    if not plain:
         return None
     if kind == "dropped":
-        at = falls = dice.choice(plain)
-    elif kind == "lost at the join":
-        at = plain[-1]
-        if at < len(todo) - 3:
-            return None
-        if dice.random() < 0.5 or plain[-2:] != [at - 1, at]:
-            falls = at
-        else:
-            at -= 1
-            todo[at : at + 2] = [Step("k2tog")]
-    elif kind == "split yarn":
+        at = dice.choice(plain)
+        return Slip(todo, at, at + 1, at)
+    if kind == "split yarn":
         at = dice.choice(plain)
         todo[at] = Step("split")
-    else:
-        changed = _changed(todo, kind, dice)
-        if changed is None:
-            return None
-        at = changed
-        falls = at if kind == "yarn over" else None
-    now.work(index, todo, falls=falls, marks=("fault", at))
-    return now, sum(fabric.hands(each.code)[1] for each in todo[:at])
+        return Slip(todo, at, at + 1)
+    if kind == "lost at a marker":
+        hung = [at for at in plain if at and todo[at - 1].code in ("sm", "pm")]
+        return _lost(todo, dice.choice(hung), dice) if hung else None
+    at = plain[0] if midway else plain[-1]
+    return _lost(todo, at, dice) if min(at, len(todo) - 1 - at) < NEAR_THE_JOIN else None
 
 
-def _changed(todo: list[Step], kind: str, dice: random.Random) -> int | None:
-    """Make a mistake at an increase or decrease; the step it is at."""
+NEAR_THE_JOIN = 3
+"""Steps from the end of a round within which a stitch is at the join. Source: chosen here."""
+
+
+def _lost(todo: list[Step], at: int, dice: random.Random) -> Slip | None:
+    """Lose a stitch: it slips off, or is caught up in its neighbour."""
+    pair = next((each for each in (at - 1, at) if [e.code for e in todo[each : each + 2]] in _ALIKE), None)
+    if dice.random() < LOST_BY_SLIPPING or pair is None or pair < 0:
+        return Slip(todo, at, at + 1, at)
+    todo[pair : pair + 2] = [Step("k2tog", stray=True)]
+    return Slip(todo, pair, pair + 1)
+
+
+_ALIKE = (["k", "k"], ["p", "p"])
+LOST_BY_SLIPPING = 0.5
+"""How often a stitch lost slips off. Source: chosen here."""
+
+
+def made(todo: list[Step]) -> int:
+    """Count the stitches that steps leave on the right needle, those bound off as one each."""
+    return sum(gives or takes for takes, gives in (fabric.hands(each.code) for each in todo))
+
+
+def _changed(todo: list[Step], kind: str, dice: random.Random) -> tuple[int, int] | None:
+    """Make a mistake at an increase or decrease; the step it is at, and the first one behind it."""
     change = {each: fabric.hands(each.code)[1] - fabric.hands(each.code)[0] for each in todo}
     up = kind in ("yarn over", "missed increase")
     places = [
@@ -146,22 +184,20 @@ def _changed(todo: list[Step], kind: str, dice: random.Random) -> int | None:
     takes = fabric.hands(todo[at].code)[0]
     if kind in ("missed increase", "missed decrease"):
         todo[at : at + 1] = [Step("k")] * takes
-    elif kind == "doubled decrease":
+        return at, at + takes
+    if kind == "doubled decrease":
         todo[at + 1 : at + 1 + takes] = [Step(todo[at].code)]
         at += 1
-    return at
+    return at, at + 1
 
 
-def _missed_repeat(
-    plan: Plan, now: fabric.Knitting, index: int, dice: random.Random
-) -> tuple[fabric.Knitting, int] | None:
+def _missed_repeat(plan: Plan, index: int, dice: random.Random) -> Slip | None:
     todo = fabric.repeated(plan.rounds[index], dice, more=False)
     if todo is None:
         return None
     right = fabric.steps(plan.rounds[index].phrase)
     at = next((at for at, (a, b) in enumerate(zip(todo, right, strict=False)) if a.code != b.code), len(todo))
-    now.work(index, todo, marks=("fault", at))
-    return now, sum(fabric.hands(each.code)[1] for each in todo[:at])
+    return Slip(todo, at, at)
 
 
 # The conversation
@@ -170,28 +206,48 @@ def _missed_repeat(
 class Mender:
     """A knitter at work on one mistake."""
 
-    def __init__(self, whole: Piece, kind: str, knitter: str, dice: random.Random) -> None:
-        """Sit down; `begin` makes the mistake."""
-        self.piece, self.kind, self.knitter, self.dice = whole, kind, knitter, dice
-        self.outcome = Outcome(kind, knitter, whole.name)
-        self.index, self.before_fault = -1, 0
+    def __init__(
+        self, whole: Piece, kind: str, knitter: str, dice: random.Random, *, midway: bool = False
+    ) -> None:
+        """Sit down; `begin` makes the mistake, noticed in the middle of its round if `midway`."""
+        self.piece, self.kind, self.knitter, self.dice, self.midway = whole, kind, knitter, dice, midway
+        self.outcome = Outcome(kind, knitter, whole.name, midway)
+        self.index = -1
+        self.slip: Slip
         self.fabric: fabric.Knitting
         self.session: Session
         self.effects: tuple[Effect, ...] = ()
         self.marked = False
 
     def begin(self) -> bool:
-        """Make the mistake, knit on up to two plain rounds, and count; false where it has no room or nothing
-        shows."""
+        """Make the mistake, knit on and count; false where it has no room or nothing shows."""
         plan, photographs = self.piece.plan, self.piece.photographs
         index = self.dice.randrange(1, len(plan.rounds))
         if not plan.rounds[index].before:
             return False
-        made = _with_mistake(plan, photographs[index], index, self.kind, self.dice)
-        if made is None:
+        slip = _slip(plan, index, self.kind, self.dice, midway=self.midway)
+        if slip is None:
             return False
-        self.fabric, self.before_fault = made
-        self.index, last = index, index
+        self.slip, self.index, self.fabric = slip, index, photographs[index].copy()
+        place = self._to_the_middle() if self.midway else self._to_the_end()
+        if place is None:
+            return False
+        verified = Verified(place=Position(index=max(0, index - self.dice.randint(0, 3))), stitches=0)
+        self.session = Session(plan, State(seq=1, knitting=Knitting(place=place, verified=verified)))
+        first = self._first_count(place)
+        if first is None:
+            return False
+        self.say(first)
+        return inquire(self.session.plan, self.session.state) is not None
+
+    def _work_wrong(self, todo: list[Step], *, stops: bool) -> None:
+        marks = ("fault", self.slip.at) if self.slip.is_made else None
+        self.fabric.work(self.index, todo, falls=self.slip.falls, marks=marks, stops=stops)
+
+    def _to_the_end(self) -> Position:
+        """Work the round of the mistake, and up to two plain rounds above it."""
+        plan, last = self.piece.plan, self.index
+        self._work_wrong(self.slip.todo, stops=False)
         for _ in range(self.dice.randint(0, 2)):
             if last + 1 < len(plan.rounds) and hunt.one_stitch(plan.rounds[last + 1]):
                 last += 1
@@ -199,30 +255,47 @@ class Mender:
                 hunt.turned(plan, self.fabric, last)
                 self.fabric.work(last, [Step(code)] * self.fabric.count)
         hunt.turned(plan, self.fabric, last + 1)
-        verified = Verified(place=Position(index=max(0, index - self.dice.randint(0, 3))), stitches=0)
-        place = Position(index=last + 1)
-        self.session = Session(plan, State(seq=1, knitting=Knitting(place=place, verified=verified)))
-        first = self._first_count(last)
-        if first is None:
-            return False
-        self.say(first)
-        return inquire(self.session.plan, self.session.state) is not None
+        return Position(index=last + 1)
 
-    def _first_count(self, last: int) -> Cue | None:
+    def _to_the_middle(self) -> Position | None:
+        """Stop somewhere behind the mistake, in its round, where she takes herself to be by the pattern; None where
+        nothing lies behind it."""
+        right = fabric.steps(self.piece.plan.rounds[self.index].phrase)
+        longer = len(right) - len(self.slip.todo)
+        stop = self.dice.randint(self.slip.end + longer, len(right))
+        while stop < len(right) and not any(fabric.hands(right[stop].code)):
+            stop += 1  # a marker there hangs on the right needle
+        place = Position(index=self.index, stitch=made(right[:stop]))
+        if not 0 < place.stitch < made(right):
+            return None
+        self._work_wrong(self.slip.todo[: stop - longer], stops=True)
+        return place
+
+    def _first_count(self, place: Position) -> Cue | None:
         """Give the count, or what else shows that something is wrong."""
-        wanted = self.piece.plan.rounds[last].after
+        plan = self.piece.plan
+        wanted = self._wanted(place).count if place.stitch else plan.rounds[place.index - 1].after
         if wanted < 4:
             return None
         if self.kind == "miscount":
             return Count(stitches=max(1, wanted + self.dice.choice((-3, -2, -1, -1, 1, 1, 2, 3))), at=AT)
         if self.fabric.count > 2 * max(1, wanted):
             return None
-        if self.fabric.count not in (wanted, hunt.at_end(self.piece.plan, last + 1)):
+        end = wanted if place.stitch else hunt.at_end(plan, place.index)
+        if self.fabric.count not in (wanted, end):
             return Count(stitches=self.fabric.count, at=AT)
-        over = self.fabric.left[self.index]
-        if over and last == self.index:
+        over = self.fabric.left.get(self.index, 0)
+        if over and place == Position(index=self.index + 1):
             return Saw(seen=Seen.LEFT, number=abs(over), sign=1 if over > 0 else -1, at=AT)
         return None
+
+    def _wanted(self, place: Position) -> fabric.Knitting:
+        """Knit to a place without a mistake."""
+        wanted = self.piece.photographs[place.index]
+        if place.stitch:
+            wanted, todo = wanted.copy(), fabric.steps(self.piece.plan.rounds[place.index].phrase)
+            wanted.work(place.index, todo[: _step_at(todo, place.stitch)], stops=True)
+        return wanted
 
     def say(self, cue: Cue) -> None:
         """Say something, and hear the answer."""
@@ -237,6 +310,8 @@ class Mender:
         self.outcome.log += [f"> {cue}", *lines]
         refused = [each for each in self.effects if isinstance(each, Refuse)]
         assert not refused, (self.outcome.log, self.kind, self.index)
+        if any(isinstance(each, AskBack) and each.doubt.kind is DoubtKind.FINISHED for each in self.effects):
+            self.say(No(at=AT))  # the count is by chance that of the end of the round
 
     def run(self) -> Outcome:
         """Go on until nothing is asked and nothing is wrong as far as she knows, or patience ends."""
@@ -247,6 +322,8 @@ class Mender:
                 answer()
             elif self.session.state.knitting.fault is None or not self._take_first():
                 break
+        if self.session.state.knitting.fault is None:
+            self._finish_round()
         self.outcome.right = self._is_right()
         if not self.outcome.first:  # what she was asked was all it took
             self.outcome.first, self.outcome.first_right = "asked", self.outcome.right
@@ -302,6 +379,12 @@ class Mender:
         self.outcome.first = self.outcome.first or way.kind.value
         self.say(Choose(number=1, at=AT))
         self.outcome.log.append(f"# {way}")
+        if way.kind is RemedyKind.FINISH:
+            self.outcome.first_right = self.outcome.first_right or is_first
+            self.outcome.questions += 1
+            self._finish_round(by_eye=way.by_eye)
+            self._count()
+            return True
         if way.kind in (RemedyKind.LOOK, RemedyKind.RECOUNT, RemedyKind.NARROW):
             self.outcome.first_right = self.outcome.first_right or is_first
             answer = self._answer()
@@ -327,30 +410,64 @@ class Mender:
             return
         if self.fabric.loose:
             self.outcome.harm = self.outcome.harm or f"loop left: {way.kind}"
+        if way.kind is RemedyKind.RESPACE:
+            self._finish_round()
+            self._count()
         if way.mend is not None:
             self._knit_to_the_mend(way)
 
     def _take_back(self, place: Position) -> None:
         """Undo to a place; what is left of the round there is worked again as the pattern has it."""
-        photograph = self.piece.photographs[place.index].copy()
-        gone = place.index < self.index or (place.index == self.index and place.stitch <= self.before_fault)
-        if gone or self.kind == "miscount":
-            self.fabric = photograph
-            hunt_round = fabric.steps(self.session.plan.rounds[place.index].phrase)
-            self.fabric.work(place.index, hunt_round)
-        else:
-            made = fabric.Knitting(needle=self.fabric.needle, loose=self.fabric.loose)
-            self.fabric = made  # the mistake is still in it
+        index = place.index
+        gone = index < self.index or (index == self.index and place.stitch <= self.slip.before)
+        if not gone and self.slip.is_made:
             self.outcome.log.append("# the mistake is still in what was kept")
-        last = place.index
-        if gone or self.kind == "miscount":
-            hunt.turned(self.piece.plan, self.fabric, last + 1)
-            self._say_next(last)
-            self._count()
+            if not self.midway:
+                return
+            self.fabric = self.piece.photographs[index].copy()
+            right = fabric.steps(self.piece.plan.rounds[index].phrase)
+            kept = _step_at(right, place.stitch) - len(right) + len(self.slip.todo)
+            self._work_wrong(self.slip.todo[:kept], stops=True)
+        else:
+            self.fabric = self._wanted(place).copy()
+        self._finish_round(index)
+        self._count()
+
+    def _finish_round(self, index: int | None = None, *, by_eye: bool = False) -> None:
+        """Work what is left of the round in hand as it is read out; of one that was not begun, if it is named, all."""
+        place, plan = self.session.state.place, self.session.plan
+        if not place.stitch and index is None:
+            return
+        todo = fabric.steps(plan.rounds[place.index].phrase)
+        todo = todo[_step_at(todo, place.stitch) if place.stitch else 0 :]
+        self.fabric.work(place.index, self._to_the_markers(todo) if by_eye else todo)
+        hunt.turned(self.piece.plan, self.fabric, place.index + 1)
+        self._say_next(place.index)
+
+    def _to_the_markers(self, todo: list[Step]) -> list[Step]:
+        """Make the longest plain stretch before each marker, and before the end, as long as it comes."""
+        place, hung = self.session.state.place, self.fabric.ahead()
+        done = self.piece.photographs[place.index + 1].edges("marker")
+        if self.piece.plan.rounds[place.index].side != self.piece.plan.rounds[place.index + 1].side:
+            done = [self.piece.plan.rounds[place.index].after - each for each in reversed(done)]
+        ends = [_step_at(todo, each - place.stitch) for each in done if each > place.stitch]
+        if len(ends) != len(hung) - 1:
+            return todo
+        fitted: list[Step] = []
+        for start, end, there in zip([0, *ends], [*ends, len(todo)], hung, strict=True):
+            part = todo[start:end]
+            runs = [list(run) for _, run in groupby(part, key=lambda each: each.code in ("k", "p"))]
+            longest = max(runs, key=lambda run: len(run) if run[0].code in ("k", "p") else 0, default=[])
+            more = there - sum(fabric.hands(each.code)[0] for each in part)
+            for run in runs:
+                fitted += run[:more] if run is longest and more < 0 else run
+                fitted += run[-1:] * more if run is longest else []
+        return fitted
 
     def _knit_to_the_mend(self, way: Remedy) -> None:
         assert way.mend is not None
         plan = self.session.plan
+        self._finish_round()
         if way.mend.index >= len(plan.rounds) or not plan.rounds[way.mend.index].before:
             self.outcome.log.append("# goes on to the end")
             return
@@ -401,11 +518,9 @@ class Mender:
     def _is_right(self) -> bool:
         """Lay her fabric beside one knitted right."""
         place = self.session.state.place
-        if place.stitch or place.index >= len(self.piece.photographs):
-            place = replace(place, stitch=0)
         if place.index >= len(self.piece.photographs):
             return self.fabric.count == self.piece.plan.rounds[-1].after and not self.fabric.loose
-        wanted = self.piece.photographs[place.index]
+        wanted = self._wanted(place)
         return (
             self.fabric.count == wanted.count
             and not self.fabric.loose
@@ -445,19 +560,28 @@ def a_stitch_more(knitting: Mender) -> Remedy:
     return cost_remedy(RemedyKind.PLAIN, 3, place, mend=Mend(index=place.index, stitch=0, change=1, origin=place.index))
 
 
-def mend(whole: Piece, kind: str, knitter: str, dice: random.Random) -> Outcome | None:
+def mend(
+    whole: Piece, kind: str, knitter: str, dice: random.Random, *, midway: bool = False
+) -> Outcome | None:
     """Make one mistake at a random place and mend it; None where it has no room there."""
-    knitting = Mender(whole, kind, knitter, dice)
+    knitting = Mender(whole, kind, knitter, dice, midway=midway)
     return knitting.run() if knitting.begin() else None
 
 
-def outcomes(pieces: list[Piece], times: int, seed: int, knitter: str) -> Iterator[Outcome]:
+MIDWAY_EVERY = 3
+"""Of so many mistakes of each kind one is noticed in the middle of its round. Source: chosen here."""
+
+
+def outcomes(
+    pieces: list[Piece], times: int, seed: int, knitter: str, *, midway: bool | None = None
+) -> Iterator[Outcome]:
     """Make so many mistakes, as many of each kind, in garments and at places at random; the same for each
-    knitter."""
+    knitter. A third of them is noticed in the middle of the round, unless all or none are to be."""
     for number in range(times):
         kind = KINDS[number % len(KINDS)]
         dice = random.Random(f"mending {seed} {number}")
+        soon = number // len(KINDS) % MIDWAY_EVERY == MIDWAY_EVERY - 1 if midway is None else midway
         found = None
         while found is None:
-            found = mend(dice.choice(pieces), kind, knitter, dice)
+            found = mend(dice.choice(pieces), kind, knitter, dice, midway=soon)
         yield found

@@ -8,14 +8,15 @@ from functools import lru_cache
 import pytest
 
 from stepper.session.fault.ways import RemedyKind
-from tests import mending
+from tests import fabric, mending
 from tests.garments import NAMES, read_garment
-from tests.mending import KINDS, KNITTERS, Mender, Piece, mend
+from tests.mending import KINDS, KNITTERS, Mender, Outcome, Piece, mend
 from tests.plans import plan
 
 DOSE = 2
 """Mistakes of each kind for each knitter; `python -m tests.bench.faults` makes a thousand."""
 WORDS = 25
+"""Words of an answer at most, before what can be said to it: about nine seconds."""
 
 
 @lru_cache
@@ -29,15 +30,17 @@ def pieces() -> tuple[Piece, ...]:
 def test_the_first_advice_never_harms(kind: str, knitter: str) -> None:
     """However many of the questions she answers: no good knitting is changed, no loop is left to run, nothing is made in
     another stretch than the mistake's, and in the end the fabric is that of one who made no mistake. Asking to count
-    for ever would not bring it there."""
+    for ever would not bring it there. Every other mistake is noticed in the middle of its round."""
     dice = random.Random(f"test {kind}")
-    found = []
+    found: list[Outcome] = []
+    ends = kind == "missed repeat"  # what shows at the end of the round, and hardly before
     while len(found) < DOSE:
-        outcome = mend(dice.choice(pieces()), kind, knitter, dice)
+        outcome = mend(dice.choice(pieces()), kind, knitter, dice, midway=len(found) % 2 == 1 and not ends)
         if outcome is not None:
             found.append(outcome)
     assert [each.harm for each in found] == [""] * DOSE, found[0].log
     assert all(each.first_right and each.right for each in found)
+    assert max(words for each in found for words in each.words) <= WORDS
 
 
 def test_a_stitch_made_where_none_is_missing_is_called_harm() -> None:
@@ -53,6 +56,21 @@ def test_a_stitch_made_where_none_is_missing_is_called_harm() -> None:
         assert way.kind is RemedyKind.PLAIN
         knitting.carry_out(way)
         assert knitting.outcome.harm.startswith(harm)
+
+
+def test_a_round_left_in_the_middle_keeps_what_is_on_the_left_needle() -> None:
+    """The judge works a round in two halves as in one: the same loops, markers and stitches left over."""
+    garment = pieces()[0]
+    for index in range(1, len(garment.photographs) - 1, 7):
+        whole, halved = garment.photographs[index].copy(), garment.photographs[index].copy()
+        todo = fabric.steps(garment.plan.rounds[index].phrase)
+        whole.work(index, todo)
+        half = len(todo) // 2
+        halved.work(index, todo[:half], stops=True)
+        halved.work(index, todo[half:])
+        assert halved.count == whole.count
+        assert halved.left[index] == whole.left[index]
+        assert halved.edges("marker") == whole.edges("marker")
 
 
 def test_below_an_underarm_a_stitch_too_many_is_not_taken_away_half_a_round_off() -> None:

@@ -29,7 +29,7 @@ from stepper.report.yarn import list_yarns
 from stepper.sitting.project_file import load_project
 from tests.fixtures import plans_of, project_of
 from tests.invariants import broken_invariants
-from tests.project.page.test_written import assert_it_stands_there, shape
+from tests.project.page.test_file_text import assert_it_stands_there, shape
 from tests.project.printing import printed
 from tests.report.test_yarn import area_rule_m
 

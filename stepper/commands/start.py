@@ -8,10 +8,10 @@ from pathlib import Path
 
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.files import open_plain
-from stepper.project.page.asked import QUESTIONS, default_of, first_file
+from stepper.project.page.file_text import WrittenFile, write_file
 from stepper.project.page.pasted import MARK, take_apart
 from stepper.project.page.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
-from stepper.project.page.written import WrittenFile, write_file
+from stepper.project.page.questions import QUESTIONS, default_of, first_file
 from stepper.project.source import MAX_BYTES
 from stepper.sitting.project_file import load_project
 

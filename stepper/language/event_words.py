@@ -117,6 +117,8 @@ def _way(event: events.Remedied) -> str:
             return ", to be counted again"
         case RemedyKind.NARROW:
             return ", to be counted between landmarks"
+        case RemedyKind.FINISH:
+            return ", to be counted at the end of the round"
         case RemedyKind.LOOK:
             return ", to be looked at"
         case RemedyKind.LADDER:

@@ -39,8 +39,8 @@ def stretch_words(kind: Landmark, first: int, end: int | None, index: int | None
         return _blocks_words(first, end, seen, plan)
     name = _landmark(kind, seen)
     if kind is Landmark.MARKER:
-        start = f"the {ordinal_words(first)} {name}" if first else "the beginning"
-        return f"from {start} to {f'the {ordinal_words(end)} {name}' if end is not None else 'the end'}"
+        goal = f"the {ordinal_words(end)}" if end is not None else "the end"
+        return f"from the {ordinal_words(first)} {name} to {goal}" if first else f"up to {goal} {name}"
     start = f"after the {ordinal_words(first)} {name}" if first else ""
     if end is None:
         return f"{start} to the end" if first else "all of it"
@@ -80,12 +80,12 @@ def ask_stretch(stretch: Stretch, plan: Plan) -> str:
     """Ask for the count of a stretch."""
     hang = ""
     if stretch.end is not None and stretch.end > MARKED_FROM and stretch.kind is not Landmark.MARKER:
-        hang = ", and hang a marker there"
+        hang = ", a marker there"
     return f"count {_stretch(stretch, plan)}{hang}: {stretch.expect} expected"
 
 
 def _ask_sections(effect: effects.AskSections, plan: Plan) -> str:
-    again = "Once more in parts: " if effect.again else ""
+    again = "In parts: " if effect.again else ""
     asked = ask_stretch(effect.stretch, plan)
     return f"{again}{asked if again else sentence_case(asked)}. Say: there are, and the number."
 
@@ -96,9 +96,9 @@ def ask_again(expect: int, *, plain: bool) -> str:
     if parts == 1:
         return f"count once more: {expect} expected. Say: count is, and the number"
     rest = expect - size * (parts - 1)
-    how = f"a marker after {size}, the half; {rest} more behind it"
+    how = f"a marker after {size}, the half; {rest} behind it"
     if parts > 2:
-        how = f"a marker every {size}; {rest} more behind the third"
+        how = f"a marker every {size}; {rest} behind the third"
     return f"count once more: {how}. Say: count is, and the number"
 
 
@@ -112,6 +112,16 @@ def _sound(effect: faults.TellSound, plan: Plan) -> str:
 
 def _ladder(effect: faults.TellLadder, plan: Plan) -> str:
     return f"Catch the loop first: {LADDERED}. Then say: it is caught."
+
+
+def _finish(effect: faults.TellFinish, plan: Plan) -> str:
+    return f"{sentence_case(finish_round(effect.expect, by_eye=effect.by_eye))}."
+
+
+def finish_round(expect: int, *, by_eye: bool) -> str:
+    """Have the round in hand finished and counted, whatever its count."""
+    how = ", its shaping where you see it belongs" if by_eye else ""
+    return f"finish the round{how}, then count: {expect} expected"
 
 
 def _look(effect: effects.AskLook, plan: Plan) -> str:
@@ -142,7 +152,7 @@ def _found(effect: effects.TellFound, plan: Plan) -> str:
         return f"It is off in more than one place, {where}."
     if effect.rest:
         rest = f"{abs(effect.rest)} {'too many' if effect.rest > 0 else 'too few'}"
-        return f"Two faults: {many} {where}; {rest} elsewhere, looked for after it. Say: what can I do."
+        return f"Two faults: {many} {where}; {rest} elsewhere, for later. Say: what can I do."
     return f"The fault lies {where}: {many}. Say: what can I do."
 
 
@@ -193,8 +203,8 @@ def _mend(effect: effects.TellMend, plan: Plan) -> str:
     mend = effect.mend
     if mend.spread:
         return "This round takes up the count that was off, so it differs from the pattern."
-    how = "make one for the stitch that is missing" if mend.change > 0 else "work two together as one"
-    times = "" if abs(mend.change) == 1 else f", {abs(mend.change)} times"
+    how = "make one" if mend.change > 0 else "work two together"
+    times = "" if abs(mend.change) == 1 else f" {_times(abs(mend.change))}"
     return f"Mend in this round: at stitch {mend.stitch}, {how}{times}."
 
 
@@ -259,6 +269,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         faults.AskAgain: _ask_again,
         faults.TellSound: _sound,
         faults.TellLadder: _ladder,
+        faults.TellFinish: _finish,
         effects.TellMend: _mend,
         effects.TellRespaced: _respaced,
         effects.TellLifeline: _lifeline,

@@ -10,7 +10,7 @@ from types import MappingProxyType
 from typing import Any, Final, assert_never
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.language.fault_words import LADDERED, ask_again, ask_stretch, look_words
+from stepper.language.fault_words import LADDERED, ask_again, ask_stretch, finish_round, look_words
 from stepper.language.measures import plural
 from stepper.language.phrasing import said_items
 from stepper.language.places import place_name, round_word, sentence_case
@@ -34,7 +34,7 @@ def _remedies(effect: effects.TellRemedies, plan: Plan) -> str:
         return "Look for it by eye. When you see it, say: mistake in round, and the number."
     first, *others = effect.remedies
     said = sentence_case(name_remedy(first, plan))
-    if not first.kind.settles or first.kind is RemedyKind.LADDER:
+    if (not first.kind.settles and first.kind is not RemedyKind.FINISH) or first.kind is RemedyKind.LADDER:
         return f"{said}."
     more = ", or: what else" if others else ""
     return f"{said}. Say: take remedy 1{more}."
@@ -62,6 +62,8 @@ def name_remedy(remedy: Remedy, plan: Plan) -> str:
         case RemedyKind.NARROW:
             assert remedy.stretch is not None
             return f"{ask_stretch(remedy.stretch, plan)}. Say: there are, and the number"
+        case RemedyKind.FINISH:
+            return finish_round(remedy.expect, by_eye=remedy.by_eye)
         case RemedyKind.LADDER:
             return f"catch the loop first: {LADDERED}. Then say: it is caught"
         case RemedyKind.RESPACE:
@@ -69,7 +71,7 @@ def name_remedy(remedy: Remedy, plan: Plan) -> str:
         case RemedyKind.PLAIN:
             return f"{_mended(_made_good_by(remedy), plan)}; {_shows(remedy)}"
         case RemedyKind.ACCEPT:
-            return f"go on as it is, {_accepted(_made_good_by(remedy), plan)}"
+            return f"go on, {_accepted(_made_good_by(remedy), plan)}"
         case RemedyKind.DROP:
             return "drop down one column to the fault and work it up again"
         case RemedyKind.TINK | RemedyKind.RIP:
@@ -84,6 +86,8 @@ def _briefly(remedy: Remedy, plan: Plan) -> str:
             return _mended(_made_good_by(remedy), plan)
         case RemedyKind.NARROW:
             return "count part by part"
+        case RemedyKind.FINISH:
+            return "finish the round and count then"
     return name_remedy(remedy, plan)
 
 
@@ -115,7 +119,7 @@ def _shows(remedy: Remedy) -> str:
     found again in plain fabric, one made rounds above is a small step in its line."""
     if not remedy.above:
         return "it hardly shows"
-    return f"it shows as a small step, {plural(remedy.above + 1, 'round')} above its place"
+    return f"a small step shows, {plural(remedy.above + 1, 'round')} up"
 
 
 def _made_good_by(way: Remedy | effects.TellRemedied) -> Mend:
@@ -132,7 +136,7 @@ def _accepted(mend: Mend, plan: Plan) -> str:
         last = plan.rounds[mend.index - 1]
         return f"with {last.before - mend.change} stitches to the end of {last.section}"
     if not mend.spread:
-        return f"and make it good in the pattern: {_mended(mend, plan)}"
+        return f"then {_mended(mend, plan)}"
     was, now = len(round_.shaping), len(good.shaping)
     if not now:
         return f"and work {_name(round_)} without {_changes_of(round_)}"
@@ -160,12 +164,13 @@ def _mended(mend: Mend, plan: Plan) -> str:
     times = "" if abs(mend.change) == 1 else f" {plural(abs(mend.change), 'time')}"
     if abs(mend.change) == 2:
         times = " twice"
-    return f"{how}{times} after stitch {mend.stitch} of {_name(round_)}"
+    where = f"after stitch {mend.stitch} of" if mend.stitch else "first in"
+    return f"{how}{times} {where} {_name(round_)}"
 
 
 def _remedied(effect: effects.TellRemedied, plan: Plan) -> str:
     match effect.remedy:
-        case RemedyKind.LOOK | RemedyKind.RECOUNT | RemedyKind.NARROW:
+        case RemedyKind.LOOK | RemedyKind.RECOUNT | RemedyKind.NARROW | RemedyKind.FINISH:
             return "Nothing is changed."
         case RemedyKind.LADDER:
             return f"{sentence_case(LADDERED)}. Then count: {effect.expect} expected."

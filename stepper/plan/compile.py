@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from stepper.plan.alter import Altered, apply_rules
-from stepper.plan.checks.count_repairs import Righting
+from stepper.plan.checks.count_repairs import NumberRepair
 from stepper.plan.checks.findings import cautions_of, problems_of
 from stepper.plan.course import Course
 from stepper.plan.drafts import Finding
@@ -19,7 +19,7 @@ from stepper.plan.model import Plan
 from stepper.plan.state.in_hand import Caches
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.size_alone import AloneIn, LinesAlone, lines_alone
-from stepper.plan.stitches.round_sources import ChartRound, Choice
+from stepper.plan.stitches.round_sources import ChartRound, TwoReadings
 from stepper.project.model import Project
 from stepper.project.problems import Problem
 
@@ -81,7 +81,7 @@ def faults_of(partial: Project) -> tuple[Problem, ...]:
 
 
 def _problems(tried: _Tried, project: Project) -> tuple[Problem, ...]:
-    right = Righting(project=project, findings=findings_of)
+    right = NumberRepair(project=project, findings=findings_of)
     why = tried.knitted.alterations.unmet
     return problems_of(tried.findings, tried.knitted.findings, project, right, why)
 
@@ -159,14 +159,14 @@ def _settled(project: Project, tried: _Tried) -> _Tried:
     return tried
 
 
-def _untried(choice: Choice, project: Project) -> Finding:
+def _untried(choice: TwoReadings, project: Project) -> Finding:
     """Report an ambiguous wording beyond the dozen that are tried."""
     both = f'"{choice.words}" can mean {choice.first} or {choice.second}'
     text = f"{both}; read as {choice.first}, the other not tried."
     return Finding(place=choice.place, message=text, size=project.size)
 
 
-def _count_after(needles: Needles, choice: Choice) -> str:
+def _count_after(needles: Needles, choice: TwoReadings) -> str:
     """Say how many stitches there are after the last round of the line in one reading."""
     found = [draft.after for draft in needles.drafts if draft.line == choice.line]
     return f"with {found[-1]} stitches after the line" if found else "which its stitches do not allow"

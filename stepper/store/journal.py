@@ -20,8 +20,8 @@ from stepper.store.digests import snapshot_digest
 from stepper.store.failures import DamagedError, NotAJournalError, explain_failures
 from stepper.store.history import add_rows, entry_rows, plan_row
 from stepper.store.lock import GarmentLock
-from stepper.store.making import put_in_place
 from stepper.store.migrations import MIGRATIONS, Migration
+from stepper.store.new_files import put_in_place
 from stepper.store.opening import OpenedJournal, open_existing, open_for_session
 from stepper.store.reader import JournalReader, open_reader
 from stepper.store.records import JournalEntry, Newest, check_moment

@@ -33,8 +33,8 @@ from stepper.store.images import (
     refuse_other_header,
 )
 from stepper.store.location import copies_folder, log_paths
-from stepper.store.making import create_journal, put_in_place
 from stepper.store.migrations import MIGRATIONS, Migration, migrate
+from stepper.store.new_files import create_journal, put_in_place
 from stepper.store.records import Newest
 from stepper.store.salvage import ReadableRows, SalvagedJournal, salvage
 

@@ -32,8 +32,8 @@ class Bench:
     def __init__(self, keep: Path) -> None:
         from stepper.plan.compile import compile_plan
         from stepper.plan.export import plan_document
+        from stepper.project.page.file_text import write_file
         from stepper.project.page.pasted import take_apart
-        from stepper.project.page.written import write_file
         from stepper.project.problems import render_problems
         from stepper.project.reader import read_project
         from tests.invariants import broken_invariants

@@ -55,7 +55,7 @@ def test_where_it_will_show_is_said() -> None:
     near = name_remedy(_of(RemedyKind.PLAIN), GARMENT)
     far = name_remedy(replace(_of(RemedyKind.PLAIN), above=2), GARMENT)
     assert near == "make one after stitch 40 of body round 2; it hardly shows"
-    assert far.endswith("it shows as a small step, 3 rounds above its place")
+    assert far.endswith("a small step shows, 3 rounds up")
 
 
 def test_undoing_is_never_read_out_as_a_long_list() -> None:

@@ -24,7 +24,7 @@ Findings = Callable[[Project, int], tuple[Finding, ...]]
 
 
 @dataclass(slots=True, kw_only=True)
-class Righting:
+class NumberRepair:
     """Looks for the number that is wrong."""
 
     project: Project

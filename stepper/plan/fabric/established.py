@@ -25,7 +25,7 @@ from stepper.plan.fabric.columns import (
     trace_columns,
 )
 from stepper.plan.model import Group, Item, Run, flatten
-from stepper.plan.state.in_hand import Cell, Column, Established, Kept
+from stepper.plan.state.in_hand import Cell, Column, Established, HeldFabric
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.cable_cells import look_of
 from stepper.plan.stitches.row_facing import face
@@ -288,7 +288,8 @@ def keep_held(phrase: tuple[Item, ...], needles: Needles) -> None:
                 if needles.side == "WS"
                 else tuple(places)
             )
-            needles.kept[run.yarn] = Kept(established=replace(known), row=len(needles.drafts), places=held)
+            now = replace(known)
+            needles.kept[run.yarn] = HeldFabric(established=now, row=len(needles.drafts), places=held)
         at += run.uses
 
 

@@ -11,15 +11,15 @@ from stepper.plan.fabric.established import HINT, look
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.state.in_hand import Cell
 from stepper.plan.state.needles import Needles
-from stepper.plan.stitches.round_sources import ChartRound, Supplies
+from stepper.plan.stitches.round_sources import ChartRound, RoundSources
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import ChartPart, PickUp
 
 
-def supplies_of(needles: Needles) -> Supplies:
+def supplies_of(needles: Needles) -> RoundSources:
     """Gather what a round may ask for."""
-    return Supplies(
+    return RoundSources(
         chart=lambda part: _chart(part, needles),
         look=lambda place: _look(place, needles),
         section=needles.section.name,

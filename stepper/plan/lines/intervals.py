@@ -15,7 +15,7 @@ from stepper.plan.lines.durations import as_it_looks
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.schedule import occasions
 from stepper.plan.state.needles import Needles
-from stepper.plan.stitches.round_sources import Choice
+from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.project.instructions import AtIntervals, EdgeRows, Leg
 from stepper.project.problems import Span, nearest
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
@@ -155,7 +155,7 @@ def legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
     times = first.times.of(needles.size)
     place = first.times.place
     needles.choices.append(
-        Choice(
+        TwoReadings(
             place=place,
             words=f"next and every … {times} times",
             first=f"{times + 1} times in all",

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.plan.state.needles import Needles
-from stepper.plan.stitches.round_sources import Choice
+from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.project.instructions import (
     AtIntervals,
     ChartWork,
@@ -83,6 +83,6 @@ def _is_second(
     """Note words of two readings at a named round; return whether they are taken in the second."""
     place = written.place
     needles.choices.append(
-        Choice(place=place, words=words, first=first, second=second, line=line.place.line, quiet=quiet)
+        TwoReadings(place=place, words=words, first=first, second=second, line=line.place.line, quiet=quiet)
     )
     return (place.line, place.column) in needles.readings

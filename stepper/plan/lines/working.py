@@ -31,7 +31,7 @@ from stepper.plan.model import Run
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import move_over, over_needles
-from stepper.plan.stitches.round_sources import Choice
+from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_elements import MisfitError, held_stitches
 from stepper.project.duration import Times, UntilCount
 from stepper.project.instructions import (
@@ -214,7 +214,7 @@ def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:
     if times < 2:
         return False
     needles.choices.append(
-        Choice(
+        TwoReadings(
             place=place,
             words=f"rep … {times} times",
             first=f"{times} times on top of the once",

@@ -184,7 +184,7 @@ class Established:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Kept:
+class HeldFabric:
     """The fabric of stitches put on hold, told only if they come back and somebody asks."""
 
     established: Established

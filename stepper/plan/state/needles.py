@@ -14,13 +14,13 @@ from stepper.plan.state.in_hand import (
     Caches,
     Counting,
     Established,
-    Kept,
+    HeldFabric,
     LastWorked,
     LineInHand,
     SectionInHand,
     ShortRows,
 )
-from stepper.plan.stitches.round_sources import Choice
+from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_facing import mirror_places
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Span
@@ -65,7 +65,7 @@ class Needles:
     fabric: Fabric | None = None
     established: Established | None = None
     """The fabric that "even" and "in pattern" go on with; None if nothing is on the needles."""
-    kept: dict[str, Kept] = field(default_factory=dict)
+    kept: dict[str, HeldFabric] = field(default_factory=dict)
     """The fabric of the stitches on hold, by name."""
 
     copied: str = ""
@@ -88,7 +88,7 @@ class Needles:
     """What is to be said before the next round."""
     findings: list[Finding] = field(default_factory=list)
     cautions: list[Finding] = field(default_factory=list)
-    choices: list[Choice] = field(default_factory=list)
+    choices: list[TwoReadings] = field(default_factory=list)
     """Words of two readings that were met."""
 
     def report(self, place: Span, message: str, hint: str = "", kind: str = "misfit") -> None:

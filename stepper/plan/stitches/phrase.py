@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.stitches.cursor import Cursor
-from stepper.plan.stitches.round_sources import Supplies
+from stepper.plan.stitches.round_sources import RoundSources
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.plan.stitches.row_facing import Facing, Left, leave
 from stepper.project.problems import Span
@@ -55,7 +55,7 @@ def work_phrase(
     facing: Facing | None = None,
     method: str = "",
     ends: tuple[int, ...] = (),
-    supplies: Supplies | None = None,
+    supplies: RoundSources | None = None,
 ) -> WorkedPhrase:
     """Work a written-out round.
 
@@ -75,7 +75,7 @@ def work_phrase(
         MisfitError: the round does not fit the stitches.
     """
     met = facing or Facing(count=count, end=count, markers=markers)
-    cursor = Cursor(facing=met, size=size, yarn=yarn, method=method, supplies=supplies or Supplies())
+    cursor = Cursor(facing=met, size=size, yarn=yarn, method=method, supplies=supplies or RoundSources())
     cursor.called = frozenset(element.name for element in elements if isinstance(element, Across))
     plain = not (met.around or met.wrong or met.lead)
     cursor.ends.waiting = list(ends) if plain else []

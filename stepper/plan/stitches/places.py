@@ -21,7 +21,7 @@ _PAIRS = ("gusset", "thumb")
 
 
 @dataclass(slots=True, kw_only=True)
-class Places:
+class RoundProgress:
     """How far a round has got, and what is ahead."""
 
     facing: Facing

@@ -36,7 +36,7 @@ class ChartRound:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Choice:
+class TwoReadings:
     """Words with two readings, met while working."""
 
     place: Span
@@ -52,7 +52,7 @@ class Choice:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Supplies:
+class RoundSources:
     """What is at hand while a round is worked."""
 
     chart: Callable[[ChartPart], ChartRound] | None = None
@@ -73,5 +73,5 @@ class Supplies:
     """Returns the number of stitches picked up along an edge. Unit: stitches."""
     readings: frozenset[tuple[int, int]] = frozenset()
     """Line and column of words that are taken in their second reading."""
-    choices: list[Choice] = field(default_factory=list)
+    choices: list[TwoReadings] = field(default_factory=list)
     """Collects the words with two readings that were met."""

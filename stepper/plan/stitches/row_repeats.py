@@ -8,19 +8,19 @@ from stepper.craft.stitches import stitch
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.stitches.inline_repeats import goes_by_markers, no_division, said_so_often
 from stepper.plan.stitches.needle_by_needle import NeedleEnds
-from stepper.plan.stitches.places import Places
-from stepper.plan.stitches.round_sources import Choice, Supplies
+from stepper.plan.stitches.places import RoundProgress
+from stepper.plan.stitches.round_sources import RoundSources, TwoReadings
 from stepper.plan.stitches.row_elements import MisfitError, fixed_uses
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Hold, Mark, Several, Until, Work
 
 
 @dataclass(slots=True, kw_only=True)
-class RowRepeats(Places):
+class RowRepeats(RoundProgress):
     """A round as far as it is worked, with what it takes to work a part of it over and over."""
 
     yarn: str
-    supplies: Supplies
+    supplies: RoundSources
     ends: NeedleEnds = field(default_factory=NeedleEnds)
     """Where the needles of a sock end."""
 
@@ -68,7 +68,7 @@ class RowRepeats(Places):
             if isinstance(one, Work)
         )
         self.supplies.choices.append(
-            Choice(
+            TwoReadings(
                 place=place,
                 words=f"{words} to the end",
                 first="all of it repeated to the end",
@@ -115,7 +115,7 @@ class RowRepeats(Places):
             return times
         place = element.place
         self.supplies.choices.append(
-            Choice(
+            TwoReadings(
                 place=place,
                 words=f"rep from * {times - 1} times",
                 first=f"{times} times in all",

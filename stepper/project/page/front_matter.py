@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 
 from stepper.project.grammar import abbreviations
-from stepper.project.page.gleaned import YARN_WORDS
+from stepper.project.page.front_values import YARN_WORDS
 from stepper.project.page.headings import Heading, is_clutter
 from stepper.project.page.orders import LONGEST, casts_on, has_row_head, holds_instruction, is_order
 

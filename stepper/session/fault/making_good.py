@@ -15,7 +15,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.plan.under_way.absorb import Mend, made_good, refit_round
 from stepper.plan.under_way.respace import NoRoomError, Respacing, respace, spread_of
-from stepper.session.counting.tally import shaping_at, tally_stitches
+from stepper.session.counting.tally import markers_in, shaping_at, tally_stitches
 from stepper.session.fault.diagnosis import Likely, is_lone
 from stepper.session.fault.landmarks import Landmark
 from stepper.session.fault.search import Search
@@ -43,7 +43,7 @@ def make_good(
     """
     if not is_located(fault, search, now) or (causes and shifts(plan, causes[0])):
         return []
-    if not _goes_on(plan, now, search):
+    if not goes_on(plan, now, search):
         return []
     ways = (_plain_round(plan, now, fault, search, causes), _accepted(plan, now, fault, search, causes))
     return [way for way in ways if way is not None]
@@ -110,12 +110,66 @@ def is_tolerant(round_: Round) -> bool:
     return len(alike) == 1 and stitch(worked[0].stitch).kind is Kind.PLAIN
 
 
-def _goes_on(plan: Plan, now: Position, search: Search) -> bool:
-    """Return whether the round in hand can be finished with the count that is off."""
+def goes_on(plan: Plan, now: Position, search: Search) -> bool:
+    """Return whether the round in hand can be finished with the count that is off.
+
+    Args:
+        plan: The plan as knitted.
+        now: Where it stands.
+        search: Where on the needles the fault was found to be, and how many stitches are off.
+    """
     if not now.stitch or now.index >= len(plan.rounds):
         return True
     behind = search.found is not None and search.found[1] <= now.stitch
     return behind or refit_round(plan.rounds[now.index], search.difference) is not None
+
+
+NEAR = 4
+"""Stitches from a marker, or from the end of the round, up to which a change is placed by it. Assumption."""
+
+
+def shapes_by_sight(round_: Round, stitches: int) -> bool:
+    """Return whether what is left of a round can be worked over a stitch more or fewer: its changes stand at
+    markers or at its ends, and a plain run between them is as long as it comes.
+
+    Args:
+        round_: The round in hand.
+        stitches: Stitches worked of it.
+    """
+    if len({run.yarn for run in round_.runs}) > 1:
+        return False
+    parts = _parts_left(round_, stitches)
+    kinds = {kind for part in parts for kind, _ in part}
+    if not kinds <= {Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.MARK}:
+        return False
+    plain = [[times for kind, times in part if kind is Kind.PLAIN] for part in parts]
+    as_long_as_it_comes = [[times for times in part if times > NEAR] for part in plain]
+    beside = [sum(times for times in part if times <= NEAR) for part in plain]
+    return (
+        any(as_long_as_it_comes)
+        and all(len(part) <= 1 for part in as_long_as_it_comes)
+        and all(each <= 2 * NEAR for each in beside)
+    )
+
+
+def _parts_left(round_: Round, stitches: int) -> list[list[tuple[Kind, int]]]:
+    """Return what is left of a round, from marker to marker: the kinds of stitches, and how many of each are
+    worked one after the other."""
+    cuts, place = set(markers_in(round_)), 0
+    parts: list[list[tuple[Kind, int]]] = [[]]
+    for run in round_.runs:
+        entry = stitch(run.stitch)
+        for _ in range(run.times):
+            if place >= stitches and entry.progress:
+                last = parts[-1][-1] if parts[-1] else None
+                if last is not None and last[0] is entry.kind:
+                    parts[-1][-1] = (entry.kind, last[1] + 1)
+                else:
+                    parts[-1].append((entry.kind, 1))
+            place += entry.progress
+            if entry.progress and place in cuts and place > stitches:
+                parts.append([])
+    return parts
 
 
 def _plain_round(

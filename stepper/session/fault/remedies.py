@@ -14,7 +14,15 @@ from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
 from stepper.plan.model import Plan
 from stepper.session.counting.tally import count_at
 from stepper.session.fault.diagnosis import LOOPED, Likely, choose_question
-from stepper.session.fault.making_good import make_good, shifts, spread_left
+from stepper.session.fault.landmarks import sections_at
+from stepper.session.fault.making_good import (
+    goes_on,
+    is_located,
+    make_good,
+    shapes_by_sight,
+    shifts,
+    spread_left,
+)
 from stepper.session.fault.search import Search
 from stepper.session.fault.taking_back import rip_back, undo_stitches
 from stepper.session.fault.ways import Remedy, RemedyKind, Stretch, cost_remedy
@@ -51,10 +59,14 @@ def list_remedies(
     first = [
         *_count_again(plan, now, fault, search),
         *_count_between(now, fault, search),
+        *_finish_first(plan, now, fault, search),
         *_look_first(plan, now, fault, causes),
     ]
+    respaced = spread_left(plan, knitting, fault, causes)
+    if respaced:
+        first = [way for way in first if way.kind is not RemedyKind.FINISH]
     found = [
-        *spread_left(plan, knitting, fault, causes),
+        *respaced,
         *([] if first else make_good(plan, now, fault, search, causes)),
         *undo_stitches(plan, now, fault, causes, search),
     ]
@@ -115,6 +127,21 @@ def _count_between(now: Position, fault: Fault, search: Search) -> list[Remedy]:
     knit_s = 60 / DEFAULT_STITCHES_PER_MINUTE
     cost = max(1, stretch.expect) * SECONDS_PER_COUNTED_STITCH / knit_s
     return [cost_remedy(RemedyKind.NARROW, cost, now, stretch=stretch)]
+
+
+def _finish_first(plan: Plan, now: Position, fault: Fault, search: Search) -> list[Remedy]:
+    """Finish the round and count then: where plain fabric in the middle of a round is not so plain at its
+    end, and where its shaping can be seen to belong somewhere though the count is off."""
+    if not now.stitch or now.index >= len(plan.rounds) or not is_located(fault, search, now):
+        return []
+    round_, done = plan.rounds[now.index], Position(index=now.index + 1)
+    by_eye = not goes_on(plan, now, search)
+    if by_eye and not shapes_by_sight(round_, now.stitch):
+        return []
+    if not by_eye and (search.sections is not None or sections_at(plan, done) is None):
+        return []
+    left = round_.progress - now.stitch
+    return [cost_remedy(RemedyKind.FINISH, left, now, expect=round_.after, by_eye=by_eye)]
 
 
 def next_stretch(search: Search) -> Stretch | None:

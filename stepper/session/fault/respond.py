@@ -65,6 +65,16 @@ class TellLadder(Effect):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TellFinish(Effect):
+    """Have the round finished and counted."""
+
+    expect: int
+    """Stitches there should be then. Unit: stitches."""
+    by_eye: bool = False
+    """Whether its shaping goes where it is seen to belong, since the count is off."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class TellOtherWays(Effect):
     """Say the other ways to mend it, in few words each."""
 
@@ -206,6 +216,8 @@ def _take_up(plan: Plan, state: State, remedy: RemedyKind) -> Iterator[Effect]:
     way = next((each for each in inquiry.remedies if each.kind is remedy), None) if inquiry else None
     if way is None or remedy is RemedyKind.RECOUNT:
         yield _again(plan, state)
+    elif remedy is RemedyKind.FINISH:
+        yield TellFinish(expect=way.expect, by_eye=way.by_eye)
     elif way.look is not None:
         yield AskLook(seen=way.look[0], index=way.look[1])
     elif way.stretch is not None:
@@ -237,13 +249,22 @@ def ask_checks(plan: Plan, state: State, done: int) -> Iterator[Effect]:
     """Ask for what pays to be checked at the end of a round."""
     reason = why_count(plan, state, done)
     if reason is None and state.knitting.asking is not Asking.NEVER:
-        # This may have been one of several faults, and a mend that went wrong is found at once.
-        mended = any(each.index == done for each in state.knitting.mends)
-        reason = "after the mend" if mended else None
+        reason = _why_now(state, done)
     if reason is not None:
         yield AskCount(expect=plan.rounds[done].after, reason=reason)
     if lifeline_before(plan, state, done):
         yield TellLifeline(laid=False)
+
+
+def _why_now(state: State, done: int) -> str | None:
+    """Return why a fault or its mend is to be counted after a round; None if it is not."""
+    # It may have been one of several faults, and a mend that went wrong is found at once.
+    if any(each.index == done for each in state.knitting.mends):
+        return "after the mend"
+    fault = state.knitting.fault
+    if fault is None or not fault.difference or fault.place.index != done:
+        return None
+    return "to find the place" if fault.place.stitch else None
 
 
 def tell_mends(state: State) -> Iterator[Effect]:

@@ -21,6 +21,8 @@ class RemedyKind(StrEnum):
     """Count once more before anything is changed: it may be the count that is wrong."""
     NARROW = "narrow"
     """Count between landmarks before anything is changed: the place is not known yet."""
+    FINISH = "finish"
+    """Finish the round and count then: at its end increases, repeats or colours tell where the fault lies."""
     LADDER = "ladder"
     """Catch a live loop and ladder it up to the needle with a hook."""
     RESPACE = "respace"
@@ -40,7 +42,12 @@ class RemedyKind(StrEnum):
     @property
     def settles(self) -> bool:
         """Whether choosing this counts as mending the fault, so that it is no longer looked for."""
-        return self not in (RemedyKind.LOOK, RemedyKind.RECOUNT, RemedyKind.NARROW)
+        return self not in (
+            RemedyKind.LOOK,
+            RemedyKind.RECOUNT,
+            RemedyKind.NARROW,
+            RemedyKind.FINISH,
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -91,6 +98,8 @@ class Remedy:
     """How the round is respaced."""
     made: int = 0
     """How many of the round's increases or decreases are made, if it is respaced."""
+    by_eye: bool = False
+    """Whether the round in hand is finished with its shaping where it is seen to belong, not by the count."""
     above: int = 0
     """Rounds between the fault and where it is made good; the more there are, the more it shows."""
 

@@ -7,7 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from stepper.project.page.front_matter import KINDS
-from stepper.project.page.gleaned import find_yarns
+from stepper.project.page.front_values import find_yarns
 from stepper.project.page.pasted import take_apart
 from stepper.project.page.quoting import writable
 from tests.project.page_kinds import FOLDER, Table, tables

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.recast import recast
+from stepper.project.rewording.reword import recast
 
 
 @pytest.mark.parametrize(

@@ -26,7 +26,7 @@ def test_a_count_is_compared_with_here_and_with_the_end_of_the_round() -> None:
         246 is what the whole round leaves. Is it finished? Say: yes it is, or: no it is not.
         > i count 248
         248: 14 more than 234.
-        Count once more: a marker every 58; 60 more behind the third. Say: count is, and the number.
+        Count once more: a marker every 58; 60 behind the third. Say: count is, and the number.
         > i have 233 stitches
         233: 1 fewer than 234.
         Is there a loose loop below the needles? Say: I see a loop, or: no loop.
@@ -40,7 +40,7 @@ def test_a_count_in_a_plain_round_has_one_right_answer() -> None:
     check(
         _at(8),
         "> count is 156\n156, as it should be.\n> count is 158\n158: 2 more than 156.\n"
-        "Count once more: a marker every 39; 39 more behind the third. Say: count is, and the number.",
+        "Count once more: a marker every 39; 39 behind the third. Say: count is, and the number.",
     )
 
 

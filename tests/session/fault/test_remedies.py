@@ -274,3 +274,38 @@ def test_no_piece_is_mended_in_the_next_one() -> None:
 
     assert found
     assert RemedyKind.PLAIN not in {way.kind for way in found}
+
+
+def _midway(garment: Plan, index: int, stitch: int, sights: tuple[Sight, ...]) -> tuple[Remedy, ...]:
+    """Count one too few twice in the middle of a round; the last good count was at the beginning of the one before."""
+    place = Position(index=index, stitch=stitch)
+    verified = Verified(place=Position(index=index - 1), stitches=1)
+    fault = Fault(place=place, difference=-1, confirmed=True, sights=sights)
+    return ways(garment, State(knitting=Knitting(place=place, verified=verified)), fault)
+
+
+def test_in_the_middle_of_a_plain_round_its_end_is_waited_for() -> None:
+    """The increases of the round below lie on two needles; once the round is done they tell where the stitch is missing,
+    and one made anywhere would be in another section."""
+    yoke = plan(("yoke", ["co80", "k20 m1 k40 m1 k20", "k82", "k82", "k82"]))
+
+    first = _midway(yoke, 2, 30, (NO_LOOP,))[0]
+
+    assert (first.kind, first.expect, first.by_eye) == (RemedyKind.FINISH, 82, False)
+
+
+def test_a_round_that_shapes_beside_its_ends_is_finished_by_eye() -> None:
+    """Nobody rips three rounds of a sleeve because its decrease round cannot be counted out: the decrease before the end
+    shows where it belongs."""
+    sleeve = plan(("sleeve", ["co60", "k60", "k60", "k1 k2tog k54 k2tog k1", "k58", "k58"]))
+
+    first = _midway(sleeve, 3, 12, (NO_LOOP,))[0]
+
+    assert (first.kind, first.expect, first.by_eye) == (RemedyKind.FINISH, 58, True)
+
+
+def test_lace_is_not_finished_by_eye() -> None:
+    """One stitch off and every repeat behind it is off: there is no plain run to take it up."""
+    lace = plan(("shawl", ["co60", "k60", "k60", "(k1 yo k3 k2tog)x10", "k60"]))
+
+    assert all(way.kind is not RemedyKind.FINISH for way in _midway(lace, 3, 12, (NO_LOOP,)))

@@ -53,11 +53,11 @@ def test_a_fault_is_found_named_and_mended() -> None:
         79: 1 fewer than 80.
         Is there a loose loop below the needles? Say: I see a loop, or: no loop.
         > no loop
-        Once more in parts: count from the beginning to the first marker: 20 expected. Say: there are, and the number.
+        In parts: count up to the first marker: 20 expected. Say: there are, and the number.
         > there are 20
-        Count from the first marker to the second marker: 20 expected. Say: there are, and the number.
+        Count from the first marker to the second: 20 expected. Say: there are, and the number.
         > there are 20
-        Count from the second marker to the third marker: 20 expected. Say: there are, and the number.
+        Count from the second marker to the third: 20 expected. Say: there are, and the number.
         > count is 20
         Count from the third marker to the end: 20 expected. Say: there are, and the number.
         > there are 19
@@ -67,10 +67,10 @@ def test_a_fault_is_found_named_and_mended() -> None:
         > what can i do
         Make one after stitch 70 of yoke round 3; it hardly shows. Say: take remedy 1, or: what else.
         > what else
-        2, undo 20 stitches back to stitch 60 of yoke round 2, about 1 minute; 3, go on as it is, with 79 stitches to
+        2, undo 20 stitches back to stitch 60 of yoke round 2, about 1 minute; 3, go on, with 79 stitches to
             the end of yoke; 4, rip 1 round back to the beginning of yoke round 2, about 6 minutes.
         > take remedy 1
-        Mend in this round: at stitch 70, make one for the stitch that is missing.
+        Mend in this round: at stitch 70, make one.
         Yoke, round 3 of 4: knit seventy, make one, knit nine.
         > how many stitches
         79 stitches now, 80 at the end.
@@ -99,7 +99,7 @@ def test_counting_once_more_changes_nothing_and_is_offered_once() -> None:
         > what can i do
         Look first: is there a loose loop below the needles? Say: I see a loop, or: no loop.
         > no
-        Once more in parts: count from the beginning to the first marker: 20 expected. Say: there are, and the number.
+        In parts: count up to the first marker: 20 expected. Say: there are, and the number.
         > take remedy 1
         Count once more: 80 expected. Say: count is, and the number.
         > count is 80
@@ -157,12 +157,11 @@ def test_two_faults_are_mended_one_after_the_other() -> None:
         78: 2 fewer than 80.
         Is there a loose loop below the needles? Say: I see a loop, or: no loop.
         > no
-        Once more in parts: count from the beginning to the first marker: 20 expected. Say: there are, and the number.
+        In parts: count up to the first marker: 20 expected. Say: there are, and the number.
         > there are 19
-        Two faults: 1 too few from the beginning to the first marker; 1 too few elsewhere, looked for after it. Say: what can
-            I do.
+        Two faults: 1 too few up to the first marker; 1 too few elsewhere, for later. Say: what can I do.
         > take remedy 1
-        Mend in this round: at stitch 10, make one for the stitch that is missing.
+        Mend in this round: at stitch 10, make one.
         Yoke, round 3 of 4: knit ten, make one, knit sixty nine.
         > next step
         Count now: 80 expected, after the mend.

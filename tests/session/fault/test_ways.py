@@ -10,6 +10,7 @@ def test_what_only_looks_or_counts_settles_nothing() -> None:
         RemedyKind.LOOK,
         RemedyKind.RECOUNT,
         RemedyKind.NARROW,
+        RemedyKind.FINISH,
     ]
 
 

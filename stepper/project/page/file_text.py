@@ -9,7 +9,7 @@ from itertools import groupby
 
 from stepper.craft.figures import format_number
 from stepper.project.instructions import BreakYarn, ChartWork, Line, WithYarn
-from stepper.project.page.gleaned import (
+from stepper.project.page.front_values import (
     FoundGauge,
     FoundYarn,
     find_gauges,

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.page.gleaned import (
+from stepper.project.page.front_values import (
     find_gauges,
     find_needle,
     find_yarns,

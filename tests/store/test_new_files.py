@@ -9,8 +9,8 @@ import pytest
 from stepper.store.database import connect
 from stepper.store.history import check_history
 from stepper.store.location import log_paths, unfinished_path
-from stepper.store.making import create_journal, put_in_place
 from stepper.store.migrations import MIGRATIONS
+from stepper.store.new_files import create_journal, put_in_place
 from tests.store.disk import listing
 
 

@@ -12,8 +12,8 @@ from stepper.plan.compile import compile_plan
 from stepper.plan.model import Plan, Round
 from stepper.project.instructions import Remark
 from stepper.project.model import Project
+from stepper.project.page.file_text import WrittenFile, write_file
 from stepper.project.page.pasted import take_apart
-from stepper.project.page.written import WrittenFile, write_file
 from stepper.project.reader import read_project
 from tests.project.page.test_pasted import PAGES, ROWS
 from tests.project.printing import printed

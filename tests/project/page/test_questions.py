@@ -4,7 +4,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from stepper.plan.compile import compile_plan
-from stepper.project.page.asked import QUESTIONS, default_of, first_file
+from stepper.project.page.questions import QUESTIONS, default_of, first_file
 from stepper.project.reader import read_project
 
 
