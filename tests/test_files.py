@@ -11,7 +11,14 @@ from pathlib import Path
 
 import pytest
 
-from stepper.files import create_private, keep_private, make_private_folder, open_plain, read_plain, write_private
+from stepper.files import (
+    create_private,
+    keep_private,
+    make_private_folder,
+    open_plain,
+    read_plain,
+    write_private,
+)
 
 posix = pytest.mark.skipif(sys.platform == "win32", reason="permissions and pipes of POSIX")
 

@@ -116,7 +116,8 @@ def read_picture(path: Path) -> Pixels | str:
     except UnidentifiedImageError:
         return f"{path.name} is not a PNG picture."
     except (OSError, SyntaxError, ValueError, Image.DecompressionBombError) as error:
-        return f"{path.name} cannot be read as a picture: {error}."
+        reason = getattr(error, "strerror", None) or error
+        return f"{path.name} cannot be read as a picture: {reason}."
     return Pixels(width=plain.width, height=plain.height, rows=_rows_of(plain))
 
 

@@ -155,7 +155,7 @@ def _followed(record: _Record, table: Mapping[str, Any], where: str, remarks: li
         if wanted is float and isinstance(value, int) and not isinstance(value, bool):
             value, fits = float(value) if abs(value) < 1e9 else math.inf, True
         if not fits:
-            remarks.append(f"{where} {key} must be {_KINDS[wanted]} (got {show_value(value)}).")
+            remarks.append(f"{where} {key} must be {_KINDS[wanted]} (got {quote_value(value)}).")
         elif key in _CHOICES and value not in _CHOICES[key]:
             choices = ", ".join(_CHOICES[key])
             remarks.append(f'{where} {key} must be one of {choices} (got "{show_value(value)}").')
@@ -195,10 +195,18 @@ def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[s
 
 def show_value(value: object) -> str:
     """Return a value of a settings file as it is told: text as it is, the rest as Python writes it."""
+    return _cut(value) if isinstance(value, str) else quote_value(value)
+
+
+def quote_value(value: object) -> str:
+    """Return a value of a settings file as Python writes it, text in quotes."""
     try:
-        text = value if isinstance(value, str) else repr(value)
+        return _cut(repr(value))
     except (ValueError, RecursionError):
         return "something too large to show"
+
+
+def _cut(text: str) -> str:
     return text if len(text) <= _LONGEST_SHOWN else f"{text[:_LONGEST_SHOWN]}…"
 
 

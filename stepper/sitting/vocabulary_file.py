@@ -27,7 +27,7 @@ from stepper.errors import SurroundingsError
 from stepper.files import read_plain
 from stepper.language.understand import list_phrases
 from stepper.language.vocabulary import VOCABULARY
-from stepper.sitting.preferences import show_value, suggest_nearest
+from stepper.sitting.preferences import quote_value, show_value, suggest_nearest
 from stepper.sitting.recogniser_wordings import meaning_of
 
 MOST_BYTES: Final = 1_000_000
@@ -134,7 +134,7 @@ def _numbers(tables: Mapping[str, Any], refuse: _Refusal) -> dict[str, int]:
     for said, value in _table(tables, "numbers", refuse).items():
         if isinstance(value, bool) or not isinstance(value, int) or not 0 <= value <= _LARGEST:
             told = f'[numbers] "{show_value(said)}" must be a whole number from 0 to {_LARGEST}'
-            raise refuse(f"{told} (got {show_value(value)}).")
+            raise refuse(f"{told} (got {quote_value(value)}).")
         if not said.strip():
             raise refuse(f"[numbers] {value} has no word.")
         found[_as_heard(said)] = value

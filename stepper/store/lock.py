@@ -23,7 +23,6 @@ from pathlib import Path
 from typing import Final
 
 from stepper.errors import SurroundingsError
-from stepper.files import PRIVATE_FILE
 from stepper.store.failures import explain_failures
 from stepper.store.location import lock_path
 
@@ -119,7 +118,7 @@ def _open_locked(path: Path) -> int | None:
         if path.is_symlink():  # for systems without O_NOFOLLOW
             raise _no_lock(path)
         try:
-            descriptor = os.open(path, os.O_RDWR | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0), PRIVATE_FILE)
+            descriptor = os.open(path, os.O_RDWR | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0), 0o644)
         except OSError as error:
             if error.errno == errno.ELOOP:
                 raise _no_lock(path) from error
