@@ -26,3 +26,17 @@ class SurroundingsError(StepperError):
     """The machine does not give what is needed: a file, a device, a lock, room on the disk."""
 
     exit_code: ClassVar[int] = 4
+
+
+class NotInstalledError(SurroundingsError):
+    """A package that this needs is not installed."""
+
+    def __init__(self, sentence: str, extra: str) -> None:
+        """Say what is missing.
+
+        Args:
+            sentence: What is not installed.
+            extra: The extra of this program with which it comes; empty if it comes with the program itself.
+        """
+        super().__init__(sentence)
+        self.extra = extra

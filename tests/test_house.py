@@ -28,8 +28,9 @@ MAY_IMPORT = {
     "ears": {"mouth", "devices", "files", "errors"},
     "screen": {"language", "session", "plan", "craft", "errors"},
     "report": {"language", "session", "plan", "project", "craft", "errors"},
+    "lap": {"screen", "language", "session", "plan", "craft", "errors"},  # shows what the screen shows, as data
     "sitting": {
-        *("screen", "store", "ears", "mouth", "devices"),
+        *("lap", "screen", "store", "ears", "mouth", "devices"),
         *("language", "session", "plan", "project", "craft", "files", "errors"),
     },
 }
@@ -58,9 +59,12 @@ RECORDS = {
     "stepper/session/events.py",
     "stepper/session/effects.py",
     "stepper/session/state.py",
+    "stepper/report/sheet/blocks.py",
     "stepper/screen/scene.py",
+    "stepper/screen/device_status.py",
     "stepper/screen/ports.py",
     "stepper/ears/ports.py",
+    "stepper/lap/ports.py",
     "stepper/commands/command.py",
     "stepper/sitting/ports.py",
     "stepper/sitting/front_end.py",

@@ -3,34 +3,84 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Iterable
+from dataclasses import asdict
 from pathlib import Path
+from typing import Any
 
+from stepper.commands.loading import load
+from stepper.commands.standard_streams import print_document
+from stepper.errors import ProjectError
+from stepper.plan.model import Plan
+from stepper.project.problems import Problem, UnsoundFileError
+from stepper.sitting.folding import print_folded
 from stepper.sitting.own_cues import add_own_cues
 from stepper.sitting.preferences import read_preferences
-from stepper.sitting.project_file import load_project
+
+FORMAT = 1
+"""Version of the JSON document."""
+
+EXAMPLES = (
+    ("stepper check garment.yaml", "every problem with its line, or how large the garment is"),
+    ("stepper check garment.yaml --json", "the same for an editor or a script"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Declare what the command takes."""
     parser.add_argument("file", type=Path, metavar="FILE", help="the project file")
+    parser.add_argument("--json", action="store_true", help="print one JSON document, problems included")
 
 
 def run(args: argparse.Namespace) -> int:
     """Check a file; if it is sound, say how large the garment is.
 
     Returns:
-        Exit code.
+        Exit code: 1 if problems are told in a document.
 
     Raises:
         StepperError: The file has problems, or cannot be read.
     """
-    loaded = load_project(args.file)
+    try:
+        loaded = load(args.file)
+        # Words that mean one thing here and another in her settings are a problem.
+        add_own_cues(loaded, read_preferences())
+    except UnsoundFileError as error:
+        if not args.json:
+            raise
+        print_document(_document(args.file, None, error.problems))
+        return ProjectError.exit_code
     plan = loaded.plan
-    # Words that mean one thing here and another in her settings are a problem.
-    add_own_cues(loaded, read_preferences())
-    for caution in plan.warnings:
-        print(f"{args.file}:{caution.line}:1: note: {caution.text}")
-    stitches = sum(round_.progress for round_ in plan.rounds)
+    if args.json:
+        print_document(_document(args.file, plan, ()))
+        return 0
+    print_folded(f"{args.file}:{caution.line}:1: note: {caution.text}" for caution in plan.warnings)
     sections = ", ".join(plan.sections)
-    print(f"{args.file} is sound: {len(plan.rounds)} rounds, {stitches} stitches ({sections}).")
+    print_folded(
+        [f"{args.file} is sound: {len(plan.rounds)} rounds, {_stitches(plan)} stitches ({sections})."]
+    )
     return 0
+
+
+def _stitches(plan: Plan) -> int:
+    return sum(round_.progress for round_ in plan.rounds)
+
+
+def _document(path: Path, plan: Plan | None, problems: Iterable[Problem]) -> dict[str, Any]:
+    """Return what is told as plain values; of a file with problems nothing else is known."""
+    sound: dict[str, Any] = {}
+    if plan is not None:
+        sound = {
+            "title": plan.title,
+            "rounds": len(plan.rounds),
+            "stitches": _stitches(plan),
+            "sections": list(plan.sections),
+            "notes": [{"line": caution.line, "text": caution.text} for caution in plan.warnings],
+        }
+    return {
+        "format": FORMAT,
+        "file": str(path),
+        "sound": plan is not None,
+        "problems": [asdict(problem) for problem in problems],
+        **sound,
+    }

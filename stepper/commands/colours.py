@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import argparse
 import os
-import shutil
 import sys
 from collections.abc import Iterator
 from dataclasses import asdict, replace
 from pathlib import Path
 
+from stepper.commands.loading import load
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
-from stepper.commands.standard_streams import print_document, print_painted
+from stepper.commands.standard_streams import print_document
 from stepper.craft.colour import Rgb
 from stepper.errors import SurroundingsError
 from stepper.report.colour_lines import pair_lines, verdict_lines, why_not_compared
@@ -23,10 +23,16 @@ from stepper.screen.rows import Row
 from stepper.screen.style import Depth
 from stepper.screen.terminal_abilities import assess_terminal
 from stepper.screen.yarns import yarns_of
-from stepper.sitting.project_file import load_project
+from stepper.sitting.folding import PROSE_COLUMNS, print_folded, terminal_columns, write_painted
 
-PIPED_COLUMNS = 92
+PIPED_COLUMNS = 80
 """Columns to fill if the output does not go to a terminal."""
+
+
+EXAMPLES = (
+    ("stepper colours garment.yaml", "which yarns vanish beside each other"),
+    ("stepper colours garment.yaml --picture colours.png", "the charts as other eyes see them, as a picture"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -50,7 +56,7 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The file has problems, or the picture cannot be written.
     """
-    loaded = load_project(args.file)
+    loaded = load(args.file)
     found = compare_colours(loaded.project, loaded.plan)
     if args.picture is not None:
         _write(args.picture, found, loaded.plan.title)
@@ -62,11 +68,11 @@ def run(args: argparse.Namespace) -> int:
     depth = _depth()
     for line in _lines(found, depth):
         if isinstance(line, str):
-            print(line)
+            print_folded([line], otherwise=PROSE_COLUMNS)
         else:
-            print_painted(write_ansi(line, depth))
+            write_painted(f"{write_ansi(line, depth)}\n", sys.stdout)
     if args.picture is not None:
-        print(f"\nThe picture is in {args.picture}.")
+        print_folded(["", f"The picture is in {args.picture}."])
     return 0
 
 
@@ -86,7 +92,7 @@ def _lines(found: Colours, depth: Depth) -> Iterator[str | Row]:
     if why:
         yield why
         return
-    columns = PIPED_COLUMNS if depth is Depth.NONE else shutil.get_terminal_size().columns
+    columns = terminal_columns(sys.stdout) or PIPED_COLUMNS
     yield from _charts(found, depth, columns, found.charts)
     yield from pair_lines(found)
     yield ""

@@ -5,11 +5,18 @@ from __future__ import annotations
 import argparse
 from typing import Protocol
 
+from stepper.commands.parser import Examples, HelpfulParser
+
 
 class Command(Protocol):
     """A module that is a command."""
 
-    def add_arguments(self, parser: argparse.ArgumentParser) -> None:
+    @property
+    def EXAMPLES(self) -> Examples:  # noqa: N802 - a constant of the module
+        """Command lines for its help, each with what it does."""
+        ...
+
+    def add_arguments(self, parser: HelpfulParser) -> None:
         """Declare what the command takes."""
         ...
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import textwrap
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
@@ -16,10 +15,19 @@ from stepper.report.fit import lines as fit_lines
 from stepper.report.fit.ranking import find_nearest, find_present
 from stepper.report.fit.report import FitReport, fit_document, report_fit
 from stepper.report.fit.table import ROWS, PresentChoice, table_lines
+from stepper.sitting.folding import PROSE_COLUMNS, print_folded
+from stepper.sitting.patience import patience
 from stepper.sitting.project_file import PrintedSizes, load_sizes
 
 REFUSED = 3
 """Number of blends that cannot be knitted to list with their reason, unless all are asked for."""
+
+
+EXAMPLES = (
+    ("stepper fit garment.yaml", "what it will measure, and the ten choices nearest to the ease wanted"),
+    ("stepper fit garment.yaml --all", "every choice, and why others cannot be knitted"),
+    ("stepper fit garment.yaml --picture yoke.svg", "the yoke's width against its depth, drawn"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -48,16 +56,16 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The file has problems, or cannot be read.
     """
-    sized = load_sizes(args.file)
-    tried = tuple(blends(sized.project, sized.readings))
-    found = report_fit(sized.project, sized.plan, tried)
+    with patience(f"Trying every pair of sizes of {args.file.name}"):
+        sized = load_sizes(args.file)
+        tried = tuple(blends(sized.project, sized.readings))
+        found = report_fit(sized.project, sized.plan, tried)
     if args.picture is not None:
         _draw(args.picture, sized, tried)
     if args.json:
         print_document({**fit_document(found), "trouble": sized.trouble or None})
         return 0
-    for line in _text(found, sized.trouble, everything=args.all):
-        print(line)
+    print_folded(_text(found, sized.trouble, everything=args.all), otherwise=PROSE_COLUMNS)
     return 0
 
 
@@ -82,10 +90,10 @@ def _text(found: FitReport, trouble: str, *, everything: bool) -> Iterator[str]:
         found.now, project, f"{project.title}, {fit_lines.name_sizes(project, trouble)}"
     )
     for said in found.left_out:
-        yield from textwrap.wrap(said, fit_lines.WIDE, initial_indent="  ", subsequent_indent="    ")
+        yield f"  {said}"
     for caution in found.cautions:
         yield ""
-        yield from textwrap.wrap(f"Look at this: {caution}", fit_lines.WIDE)
+        yield f"Look at this: {caution}"
     yield ""
     yield from _choices(found, trouble, everything=everything)
     refused = fit_lines.rejected_lines(
@@ -107,11 +115,7 @@ def _choices(found: FitReport, trouble: str, *, everything: bool) -> Iterator[st
         if not everything and ((number > 1 and one is not now) or (one is now and not one.blend.label)):
             continue
         mark = ">" if one is now else " "
-        yield from textwrap.wrap(
-            f"{mark}{number:>4}. {fit_lines.name_blend(one.blend)}", fit_lines.WIDE, subsequent_indent=" " * 7
-        )
+        yield f"{mark}{number:>4}. {fit_lines.name_blend(one.blend)}"
         if one is not now:
             for line in fit_lines.detail_lines(one, project.units):
-                yield from textwrap.wrap(
-                    line, fit_lines.WIDE, initial_indent=" " * 7, subsequent_indent=" " * 9
-                )
+                yield f"{'':7}{line}"

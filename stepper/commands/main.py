@@ -1,14 +1,19 @@
-"""The command line: argparse, wiring, and the one place that prints failures."""
+"""The command line: wiring, and the one place that prints failures."""
 
 from __future__ import annotations
 
-import argparse
 import sys
 from collections.abc import Sequence
+from contextlib import suppress
 from typing import TYPE_CHECKING
 
-from stepper.commands.standard_streams import complain, guard_streams
-from stepper.errors import StepperError
+from stepper.commands import completion
+from stepper.commands.error_text import error_text
+from stepper.commands.parser import HelpfulParser
+from stepper.commands.standard_streams import guard_streams
+from stepper.errors import StepperError, SurroundingsError
+from stepper.sitting.folding import terminal_columns, write_folded
+from stepper.sitting.patience import patience
 
 if TYPE_CHECKING:
     from stepper.commands.command import Command
@@ -26,8 +31,15 @@ COMMANDS: dict[str, str] = {
     "spread": "spread an even increase or decrease: 204 to 240",
     "voice": "set up ears and mouth: what is there, install a model, try what is heard",
     "where": "say where the knitting stands, for one garment or for all in a folder",
+    "settings": "show your own settings and their file, or open it",
+    "completion": "print what a shell needs to complete commands, options and files on the tab key",
 }
 """Every command and what it does. Each is a module of the same name in this package."""
+
+EXAMPLES = (
+    ("stepper knit sample_projects/pullover.yaml", "knit the sample garment"),
+    ("stepper knit --help", "what a command takes, with examples of it"),
+)
 
 INTERRUPTED = 130
 
@@ -43,6 +55,8 @@ def main(argv: Sequence[str] | None = None) -> int:
         surroundings, 130 interrupted.
     """
     words = list(sys.argv[1:] if argv is None else argv)
+    if completion.is_asked():
+        completion.answer(_parser(completion.words_so_far())[0])
     try:
         with guard_streams():
             return _run(words)
@@ -54,7 +68,8 @@ def main(argv: Sequence[str] | None = None) -> int:
 def _run(words: list[str]) -> int:
     """Run a command, and print what went wrong."""
     try:
-        parser, module = _parser(words)
+        with patience("Starting"):
+            parser, module = _parser(words)
         try:
             args = parser.parse_args(words)
         except SystemExit:  # the help was printed, or what is wrong with the command line
@@ -67,7 +82,8 @@ def _run(words: list[str]) -> int:
         sys.stdout.flush()
         return code
     except StepperError as error:
-        complain(str(error))
+        with suppress(OSError, SurroundingsError):  # nobody may be there to be told
+            write_folded(error_text(error, terminal_columns(sys.stderr)), sys.stderr)
         return error.exit_code
     except KeyboardInterrupt:
         return INTERRUPTED
@@ -79,21 +95,27 @@ def _run(words: list[str]) -> int:
         return report()
 
 
-def _parser(words: list[str]) -> tuple[argparse.ArgumentParser, Command | None]:
+def _parser(words: list[str]) -> tuple[HelpfulParser, Command | None]:
     """Build the parser, loading only the module of the command that is called."""
-    parser = argparse.ArgumentParser(
+    parser = HelpfulParser(
         prog="stepper",
         description="A hands-free, voice-friendly round counter and instruction stepper for hand knitting.",
+        examples=EXAMPLES,
     )
     parser.add_argument("--version", action="version", version=_version())
     called = next((word for word in words if not word.startswith("-")), "")
     commands = parser.add_subparsers(metavar="COMMAND")
     module: Command | None = None
     for name, summary in COMMANDS.items():
-        inner = commands.add_parser(name, help=summary, description=f"{summary[0].upper()}{summary[1:]}.")
-        if name == called:
-            module = _load(name)
-            module.add_arguments(inner)
+        described = f"{summary[0].upper()}{summary[1:]}."
+        if name != called:
+            commands.add_parser(name, help=summary, description=described)
+            continue
+        module = _load(name)
+        inner = commands.add_parser(name, help=summary, description=described, examples=module.EXAMPLES)
+        inner.set_defaults(parser=inner)
+        module.add_arguments(inner)
+        parser.called = inner
     return parser, module
 
 
@@ -148,6 +170,12 @@ def _load(name: str) -> Command:
             from stepper.commands import where
 
             return where
+        case "settings":
+            from stepper.commands import settings
+
+            return settings
+        case "completion":
+            return completion
     raise AssertionError(f"{name} is in the table and has no module here.")
 
 

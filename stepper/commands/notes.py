@@ -6,11 +6,17 @@ import argparse
 from contextlib import ExitStack
 from pathlib import Path
 
+from stepper.commands.loading import load
 from stepper.report.notes import write_notes
 from stepper.sitting.clock import now
-from stepper.sitting.project_file import load_project
+from stepper.sitting.folding import print_folded
 from stepper.sitting.session_journal import open_to_read, read_events, resume_session
 from stepper.store.location import journal_path
+
+EXAMPLES = (
+    ("stepper notes garment.yaml", "the record on the screen"),
+    ("stepper notes garment.yaml > garment.md", "the record in a file"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -27,7 +33,7 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The project file or the journal cannot be read.
     """
-    loaded = load_project(args.file)
+    loaded = load(args.file)
     with ExitStack() as stack:
         journal = open_to_read(journal_path(loaded.path))
         if journal is not None:
@@ -35,6 +41,5 @@ def run(args: argparse.Namespace) -> int:
         events = read_events(journal) if journal is not None else []
         taken_up = resume_session(loaded, journal, now())
     plan = taken_up.session.plan if taken_up.changed is None else taken_up.changed.plan
-    for line in write_notes(loaded.project, plan, events):
-        print(line)
+    print_folded(write_notes(loaded.project, plan, events))
     return 0

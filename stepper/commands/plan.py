@@ -1,4 +1,4 @@
-"""`stepper plan FILE`: every round of the garment, as text, as a JSON document or as a page to print."""
+"""`stepper plan FILE`: every round of the garment, as text, as a JSON document or as a sheet to print."""
 
 from __future__ import annotations
 
@@ -6,17 +6,30 @@ import argparse
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
+from stepper.commands.loading import load
 from stepper.commands.standard_streams import print_document
 from stepper.craft.manners import Manner
 from stepper.craft.spacing import gaps_between
-from stepper.errors import SurroundingsError
+from stepper.errors import NotInstalledError, SurroundingsError
 from stepper.language.even_words import LOOKS, NAMES
 from stepper.language.phrasing import say_round
 from stepper.plan.alike import fold_alike
 from stepper.plan.export import plan_document
 from stepper.plan.model import Plan, Round
 from stepper.plan.stitches.abbreviate import in_its_yarn
-from stepper.sitting.project_file import LoadedProject, load_project
+from stepper.sitting.folding import print_folded
+from stepper.sitting.patience import patience
+from stepper.sitting.project_file import LoadedProject
+
+EXAMPLES = (
+    ("stepper plan garment.yaml", "every round as text"),
+    (
+        "stepper plan garment.yaml --html sheet.html",
+        "the sheet to print, with boxes to tick; a browser prints it",
+    ),
+    ("stepper plan garment.yaml --pdf sheet.pdf", "the same as a PDF, without a browser"),
+    ("stepper plan garment.yaml --manner runs", "even changes in two runs, to see what that would be"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -31,6 +44,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--html", type=Path, metavar="OUT", help="write one page to print, with boxes to tick, and end"
     )
+    parser.add_argument(
+        "--pdf", type=Path, metavar="OUT", help="write the same sheet as a PDF, without a browser, and end"
+    )
 
 
 def run(args: argparse.Namespace) -> int:
@@ -42,18 +58,23 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The file has problems, or cannot be read; the page cannot be written.
     """
-    loaded = load_project(args.file, spacing=Manner(args.manner) if args.manner else None)
+    loaded = load(args.file, spacing=Manner(args.manner) if args.manner else None)
     if args.html is not None:
-        write_page_file(loaded, args.html)
-        print(f"{args.html} is written.")
+        with patience("Drawing the page"):
+            write_page_file(loaded, args.html)
+        print_folded([f"{args.html} is written."])
+    if args.pdf is not None:
+        with patience("Drawing the PDF"):
+            missing = write_pdf_file(loaded, args.pdf)
+        print_folded([f"{args.pdf} is written.", *([_what_is_missing(missing)] if missing else [])])
+    if args.html is not None or args.pdf is not None:
         return 0
     plan = loaded.plan
     if args.json:
         document = plan_document(plan, spoken=speak_once(plan))
         print_document(document)
         return 0
-    for line in plan_lines(plan):
-        print(line)
+    print_folded(plan_lines(plan))
     return 0
 
 
@@ -68,9 +89,46 @@ def write_page_file(loaded: LoadedProject, target: Path) -> None:
     from stepper.report.sheet.page import write_page
 
     plan, yarns = list_rows(loaded)
+    _replace(target, write_page(plan, loaded.project, yarns).encode())
+
+
+def write_pdf_file(loaded: LoadedProject, target: Path) -> str:
+    """Write the sheet as a PDF: A4 for a file in centimetres, Letter for one in inches.
+
+    Returns:
+        Letters that are missing in its typeface, each once.
+
+    Raises:
+        NotInstalledError: A package that writes PDFs is not there.
+        SurroundingsError: The journal cannot be read or the PDF cannot be written.
+    """
+    from stepper.commands.yarn import list_rows
+    from stepper.report.sheet.contents import lay_out_sheet
+    from stepper.report.sheet.pdf import write_pdf
+
+    plan, yarns = list_rows(loaded)
+    blocks = lay_out_sheet(plan, loaded.project, yarns)
+    try:
+        made = write_pdf(blocks, title=plan.title, size="Letter" if plan.units == "in" else "A4")
+    except ImportError as error:
+        name = (error.name or "").partition(".")[0].replace("_", "-")
+        raise NotInstalledError(f"A PDF needs the package {name}, which is not installed.", "") from error
+    _replace(target, made.content)
+    return made.missing
+
+
+def _what_is_missing(letters: str) -> str:
+    return (
+        f"Its typeface has no letters for {' '.join(letters)}, which stand as empty boxes; "
+        "--html writes them with the letters of your browser."
+    )
+
+
+def _replace(target: Path, content: bytes) -> None:
+    """Write a file; an existing one is replaced as a whole."""
     beside = target.with_name(target.name + "-new")
     try:
-        beside.write_text(write_page(plan, loaded.project, yarns), encoding="utf-8")
+        beside.write_bytes(content)
         beside.replace(target)
     except OSError as error:
         beside.unlink(missing_ok=True)

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Iterator
+import re
+from collections.abc import Iterator, Sequence
 
 from stepper.craft.gauge import Gauge
 from stepper.craft.manners import Manner, Spaced, space_changes
@@ -12,15 +13,34 @@ from stepper.craft.spacing import count_gaps
 from stepper.errors import ProjectError
 from stepper.language.even_words import LOOKS
 from stepper.plan.state.fitting_counts import costs, nearest_counts
+from stepper.sitting.folding import print_folded
 
 _ALIKE = "Look: all gaps are alike."
+_STITCHES = r"\s*(-?\d+)\s*(?:sts?|stitches)?\s*"
+_COUNTS = re.compile(
+    rf"{_STITCHES}(?:\bto\b|->|[-\u2013\u2014\u2192:,/]|\.{{2,3}}|\s){_STITCHES}", re.IGNORECASE
+)
+
+
+EXAMPLES = (
+    ("stepper spread 204 to 240", "increase evenly in the round"),
+    ("stepper spread 96-84 --flat", "decrease evenly in rows"),
+    (
+        "stepper spread 204 to 241 --multiple 4 --gauge 22",
+        "the nearest counts for a rib, and what each costs",
+    ),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Declare what the command takes."""
-    parser.add_argument("before", type=int, metavar="204", help="stitches on the needles")
-    parser.add_argument("to", choices=["to"], metavar="to", help="the word to")
-    parser.add_argument("after", type=int, metavar="240", help="stitches to reach")
+    parser.usage = "%(prog)s [options] 204 to 240"
+    parser.add_argument(
+        "counts",
+        nargs="+",
+        metavar="204 to 240",
+        help="stitches on the needles and stitches to reach; 204-240 and 204 240 mean the same",
+    )
     parser.add_argument(
         "--manner",
         choices=[manner.value for manner in Manner],
@@ -38,6 +58,12 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--plus", type=int, default=0, metavar="2", help="plus this many stitches")
     parser.add_argument("--gauge", type=float, metavar="22", help="stitches per 10 cm, for what it costs")
+
+
+def read_counts(words: Sequence[str]) -> tuple[int, int] | None:
+    """Read two counts as they are typed: "204 to 240", "204-240", "204 240"; None if they are not."""
+    found = _COUNTS.fullmatch(" ".join(words))
+    return (int(found[1]), int(found[2])) if found is not None else None
 
 
 def _instead(after: int, near: tuple[int, ...], args: argparse.Namespace) -> Iterator[str]:
@@ -58,7 +84,12 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         ProjectError: No such round is possible.
     """
-    before, after = args.before, args.after
+    counts = read_counts(args.counts)
+    if counts is None:
+        typed = " ".join(args.counts)
+        parser: argparse.ArgumentParser = args.parser
+        parser.error(f'two counts are needed, as in "204 to 240"; "{typed}" is not understood')
+    before, after = counts
     if before < 1 or after < 0:
         raise ProjectError(f"Stitches are counted from 1 up (got {before} to {after}).")
     if args.multiple < 1 or args.plus < 0 or (args.gauge is not None and not args.gauge > 0):
@@ -67,7 +98,7 @@ def run(args: argparse.Namespace) -> int:
     if near != (after,):
         raise ProjectError("\n".join(_instead(after, near, args)))
     if before == after:
-        print(f"{before} to {after}: nothing to change.")
+        print_folded([f"{before} to {after}: nothing to change."])
         return 0
     change = MAKE_ONE if after > before else KNIT_TOGETHER
     manner = Manner(args.manner)
@@ -75,8 +106,7 @@ def run(args: argparse.Namespace) -> int:
         round_ = space_changes(before, abs(after - before), change=change, flat=args.flat, manner=manner)
     except ValueError as error:
         raise ProjectError(f"{before} to {after} is not possible in one round: {error}") from None
-    for line in _told(round_, before, after, change, manner):
-        print(line)
+    print_folded(_told(round_, before, after, change, manner))
     return 0
 
 

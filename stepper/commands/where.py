@@ -14,6 +14,7 @@ from dataclasses import asdict, replace
 from pathlib import Path
 from typing import Any
 
+from stepper.commands.parser import PROJECT_ENDINGS
 from stepper.commands.standard_streams import print_document
 from stepper.errors import StepperError, SurroundingsError
 from stepper.language.effect_words import tell_effect
@@ -26,12 +27,16 @@ from stepper.session.pace.outlook import look_ahead
 from stepper.session.progress import measure_progress
 from stepper.session.respond import respond
 from stepper.sitting.clock import now
+from stepper.sitting.folding import print_folded
+from stepper.sitting.patience import patience
 from stepper.sitting.project_file import load_project
 from stepper.sitting.session_journal import open_to_read, resume_session
 from stepper.store.location import journal_path
 
-ENDINGS = (".yaml", ".yml")
-"""Suffix of a project file's name, in upper or lower case."""
+EXAMPLES = (
+    ("stepper where garment.yaml", "where the knitting stands and when it will be done"),
+    ("stepper where", "every garment in this folder"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -60,12 +65,12 @@ def run(args: argparse.Namespace) -> int:
     at = now()
     if args.path.is_dir():
         return _folder(args.path, at, as_json=args.json)
-    garment, session, changed = _garment(args.path, at)
+    with patience(f"Looking where {args.path.name} stands"):
+        garment, session, changed = _garment(args.path, at)
     if args.json:
-        print_document(_document(garment), indent=2)
+        print_document({"format": 1, **_document(garment)}, indent=2)
         return 0
-    for line in _lines(session, garment, at, changed=changed):
-        print(line)
+    print_folded(_lines(session, garment, at, changed=changed))
     return 0
 
 
@@ -112,7 +117,7 @@ def _folder(folder: Path, at: str, *, as_json: bool) -> int:
     garments: list[Garment] = []
     problems: list[tuple[str, str]] = []
     try:
-        paths = sorted(each for each in folder.iterdir() if each.suffix.lower() in ENDINGS)
+        paths = sorted(each for each in folder.iterdir() if each.suffix.lower() in PROJECT_ENDINGS)
     except OSError as error:
         raise SurroundingsError(f"{folder} cannot be read: {error.strerror}.") from error
     for path in paths:
@@ -128,8 +133,7 @@ def _folder(folder: Path, at: str, *, as_json: bool) -> int:
         document = {"format": 1, "garments": found, "problems": troubles}
         print_document(document, indent=2)
         return 0
-    for line in garment_lines(garments, problems):
-        print(line)
+    print_folded(garment_lines(garments, problems))
     return 0
 
 

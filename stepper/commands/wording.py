@@ -6,6 +6,12 @@ import argparse
 
 from stepper.errors import ProjectError
 from stepper.project.rewording.reference import about, reference
+from stepper.sitting.folding import print_folded
+
+EXAMPLES = (
+    ("stepper wording", "the whole reference"),
+    ("stepper wording increase", "only the parts with this word"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -23,12 +29,12 @@ def run(args: argparse.Namespace) -> int:
         ProjectError: Nothing in it contains the word.
     """
     if args.word is None:
-        print(reference(), end="")
+        print_folded(reference().splitlines())
         return 0
     found = about(args.word)
     if not found:
         raise ProjectError(
             f'Nothing in the reference holds "{args.word}". `stepper wording` prints all of it.'
         )
-    print(found)
+    print_folded(found.splitlines())
     return 0

@@ -8,11 +8,12 @@ from contextlib import ExitStack
 from dataclasses import asdict
 from pathlib import Path
 
+from stepper.commands.loading import load
 from stepper.commands.standard_streams import print_document
-from stepper.errors import ProjectError, SurroundingsError
+from stepper.errors import SurroundingsError
 from stepper.language.measures import plural
 from stepper.plan.model import Plan
-from stepper.project.problems import render_problems
+from stepper.project.problems import UnsoundFileError
 from stepper.project.source import read_text
 from stepper.report.leftovers import (
     FILE_NAME,
@@ -26,9 +27,15 @@ from stepper.report.leftovers import (
 from stepper.report.yarn import YarnRow, list_yarns
 from stepper.report.yarn_lines import yarn_lines
 from stepper.sitting.clock import now
-from stepper.sitting.project_file import LoadedProject, load_project
+from stepper.sitting.folding import PROSE_COLUMNS, print_folded
+from stepper.sitting.project_file import LoadedProject
 from stepper.store.location import journal_path
 from stepper.store.reader import journal_exists
+
+EXAMPLES = (
+    ("stepper yarn garment.yaml", "metres, grams and skeins of each yarn"),
+    ("stepper yarn garment.yaml --keep", "keep what is left over, for the next garment in the folder"),
+)
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -49,7 +56,7 @@ def run(args: argparse.Namespace) -> int:
     Raises:
         StepperError: The project file, the journal or the leftovers cannot be read or written.
     """
-    loaded = load_project(args.file)
+    loaded = load(args.file)
     plan, rows = list_rows(loaded)
     beside = loaded.path.resolve().with_name(FILE_NAME)
     entries = _leftovers(beside)
@@ -64,10 +71,9 @@ def run(args: argparse.Namespace) -> int:
     if args.json:
         print_document(_document(plan, rows, remnants))
         return 0
-    for line in yarn_lines(plan, rows, remnants):
-        print(line)
+    print_folded(yarn_lines(plan, rows, remnants), otherwise=PROSE_COLUMNS)
     if args.keep:
-        print(f"\nWhat is left of {plural(len(left), 'yarn')} is kept in {beside}.")
+        print_folded(["", f"What is left of {plural(len(left), 'yarn')} is kept in {beside}."])
     return 0
 
 
@@ -103,7 +109,7 @@ def _leftovers(path: Path) -> tuple[Leftover, ...]:
     text = read_text(path)
     entries, problems = read_leftovers(text)
     if problems:
-        raise ProjectError(render_problems(problems, text, str(path)))
+        raise UnsoundFileError(problems, text, str(path))
     return entries
 
 

@@ -132,12 +132,14 @@ class _Job:
     def made(self, phrase: Phrase, *, half: bool) -> Spaced:
         """Measure a phrase; `half` where the even places begin with half a gap."""
         gaps, tail = unfold(phrase)
-        positions, off, worked = [], Fraction(0), 0
+        positions, worked = [], 0
+        # In stitches times twice the changes, so that all is whole numbers.
+        farthest, twice, first = 0, 2 * self.changes, 1 if half else 2
         for number, gap in enumerate(gaps):
             worked += gap
             positions.append(worked + number * self.uses)
-            even = Fraction((2 * number + (1 if half else 2)) * self.plain, 2 * self.changes)
-            off = max(off, abs(worked - even))
+            farthest = max(farthest, abs(worked * twice - (2 * number + first) * self.plain))
+        off = Fraction(farthest, twice) if twice else Fraction(0)
         full = gaps[1:] if self.flat else (tail + gaps[0], *gaps[1:]) if gaps else ()
         way = Fraction(self.stitches, self.changes) if self.changes else Fraction(0)
         return Spaced(phrase, tuple(positions), full, off, way, words_in(phrase, self.change))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 
@@ -27,12 +28,16 @@ def total_score(scored: Candidate, thresholds: Thresholds) -> float:
     return scored.sounds + thresholds.words * scored.words
 
 
-def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | None:
+def decide(
+    scored: Sequence[Candidate], thresholds: Thresholds, written: float | None = None
+) -> Candidate | None:
     """Take the likeliest text if it is likely enough and clear of any that means something else.
 
     Args:
         scored: In any order.
         thresholds: How sure to be.
+        written: The number that the free transcript ends in, which is an opinion of its own; None if there is
+            none.
     """
     best = max(scored, key=lambda each: total_score(each, thresholds), default=None)
     if best is None:
@@ -40,8 +45,12 @@ def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | N
     score = total_score(best, thresholds)
     if score < (thresholds.agreed if best.words >= 0 else thresholds.least):
         return None
-    if best.number is not None and score < thresholds.least_number:
+    least, clear = -math.inf, thresholds.clear
+    if best.number is not None:
+        agrees = best.number == written
+        least = thresholds.least_agreed if agrees else thresholds.least_number
+        clear = thresholds.clear_agreed if agrees else thresholds.clear_number
+    if score < least:
         return None
-    clear = thresholds.clear if best.number is None else thresholds.clear_number
     rivals = [total_score(each, thresholds) for each in scored if each.means != best.means]
     return best if not rivals or score - max(rivals) >= clear else None

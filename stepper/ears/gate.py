@@ -28,6 +28,9 @@ _ABOVE_ROOM_DB = 2.0
 _OWN_DB = 15.0
 # What is so much softer than the loudest of an utterance, before its first or after its last loud sound, is
 # somebody else: a film that opened the gate just before she spoke, or goes on talking after.
+_SOFTEST_DB = 27.0
+_CLEAR_OF_ROOM_DB = 18.0
+# Where nothing in the room is that loud, it is her own falling voice: "sixty *three*".
 _SOFT_END_CHUNKS = round(0.3 / CHUNK_S)
 _BEFORE_CHUNKS = round(0.25 / CHUNK_S)
 _AFTER_CHUNKS = round(0.15 / CHUNK_S)
@@ -130,7 +133,8 @@ class Gate:
         self._own_levels.append(level_db)
         self._peak = max(self._peak, level_db)
         floor_db = self._floor_db()
-        heard = speech and level_db > max(self._peak - _BELOW_PEAK_DB, floor_db + _ABOVE_ROOM_DB)
+        softest_db = max(self._softest_db(_BELOW_PEAK_DB), floor_db + _ABOVE_ROOM_DB)
+        heard = speech and level_db > softest_db
         self._quiet = 0 if heard else self._quiet + 1
         is_clear = self._peak - floor_db >= _FAR_ABOVE_ROOM_DB
         if self._quiet < (_SILENCE_CHUNKS if is_clear else _SILENCE_IN_NOISE_CHUNKS):
@@ -146,10 +150,16 @@ class Gate:
     def _whole(self) -> list[bytes]:
         """Cut out what is her own, with a little before and after, for soft consonants."""
         before = len(self._utterance) - len(self._own_levels)
-        loud = [at for at, level in enumerate(self._own_levels, before) if level >= self._peak - _OWN_DB]
+        softest_db = self._softest_db(_OWN_DB)
+        loud = [at for at, level in enumerate(self._own_levels, before) if level >= softest_db]
         start = max(0, loud[0] - _BEFORE_CHUNKS - _OPENING_CHUNKS)
         end = min(len(self._utterance) - self._quiet, loud[-1] + 1 + _SOFT_END_CHUNKS) + _AFTER_CHUNKS
         return self._utterance[start:end]
+
+    def _softest_db(self, below_peak_db: float) -> float:
+        """Return how soft her own voice may get: so far below its peak, or farther in a quiet room."""
+        quiet_db = max(self._peak - _SOFTEST_DB, self._floor_db() + _CLEAR_OF_ROOM_DB)
+        return min(self._peak - below_peak_db, quiet_db)
 
     def _floor_db(self) -> float:
         return _at_share(self._levels, _PERCENTILE)

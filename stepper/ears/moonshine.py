@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from dataclasses import dataclass
 from typing import Any
 
@@ -24,7 +24,7 @@ from stepper.ears.thresholds import (
     Thresholds,
 )
 from stepper.ears.token_tree import as_model_writes, build_token_tree
-from stepper.ears.wordings import Wordings, strip_address
+from stepper.ears.wordings import Reply, Wordings, strip_address
 from stepper.mouth.pronunciation import Pronouncer
 
 _MOST = 8
@@ -65,6 +65,7 @@ class MoonshineRecogniser:
         *,
         address: str = "",
         is_addressed: Callable[[], bool] = lambda: True,
+        asked: Callable[[], Collection[Reply]] = frozenset,
         model: MoonshineModel | None = None,
         sounds: SoundModel | None = None,
         loose: Thresholds = LOOSE,
@@ -76,6 +77,8 @@ class MoonshineRecogniser:
             wordings: What can be said.
             address: The word that stands in front of it while that is asked for; empty for never.
             is_addressed: Whether that is asked for now.
+            asked: Which questions are open now, which single words may answer while the address word is not
+                asked for.
             model: What encodes sound and weighs words; None for the one in the wheel.
             sounds: What finds the sounds in what the model encoded; None for the packaged one.
             loose: How sure to be after the address word.
@@ -85,7 +88,7 @@ class MoonshineRecogniser:
             SurroundingsError: The models or the pronunciations cannot be loaded.
         """
         self._model, self._sound_model = model or MoonshineModel(), sounds or SoundModel()
-        self._wordings, self._is_addressed = wordings, is_addressed
+        self._wordings, self._is_addressed, self._asked = wordings, is_addressed, asked
         self._words, self._number_words = wordings.words(), wordings.number_words()
         pronouncer = Pronouncer()
         try:
@@ -101,10 +104,11 @@ class MoonshineRecogniser:
         """Return the cue that a stretch of sound is, or None."""
         utterance = self.take_in(segment)
         # Her word for the program is understood in front of a cue even if it is not asked for.
+        written = self._wordings.last_number(utterance.transcript)
         for manner in dict.fromkeys((self.manner, self._behind)):
-            found = decide(self.weighed(utterance, manner), manner.thresholds)
+            found = decide(self.weighed(utterance, manner), manner.thresholds, written)
             if found is not None:
-                return self._heard(found, manner, utterance)
+                return self._heard(found, manner, written)
         address = self.manner.address
         called, called_alone = self._spotter.called(utterance.likely)
         is_called = bool(address) and called >= CALLED
@@ -132,7 +136,8 @@ class MoonshineRecogniser:
 
     def weighed(self, utterance: Utterance, manner: Manner) -> list[Candidate]:
         """List what fits the sounds best, each with the decoder's word on it added."""
-        fits = self._spotter.best(utterance.likely, _MOST, _WITHIN, addressed=bool(manner.address))
+        addressed = bool(manner.address)
+        fits = self._spotter.best(utterance.likely, _MOST, _WITHIN, addressed=addressed, asked=self._asked())
         if not fits or fits[0].score < UNWEIGHED:
             return []
         weights = self._weights(utterance, manner, fits)
@@ -149,8 +154,8 @@ class MoonshineRecogniser:
 
     def distances(self, utterance: Utterance) -> list[PhraseMatch]:
         """List everything that fits the sounds of an utterance at all, the best first."""
-        most, addressed = len(self._wordings.phrases), bool(self.manner.address)
-        return self._spotter.best(utterance.likely, most, math.inf, addressed=addressed)
+        most, addressed = len(self._spotter.phrases), bool(self.manner.address)
+        return self._spotter.best(utterance.likely, most, math.inf, addressed=addressed, asked=self._asked())
 
     def alike(self) -> list[tuple[str, str, float]]:
         """List phrases of different meaning that sound alike: the two, and how far apart. Range: 0 to 1."""
@@ -159,13 +164,12 @@ class MoonshineRecogniser:
     def close(self) -> None:
         """Do nothing; the models go with the object."""
 
-    def _heard(self, found: Candidate, manner: Manner, utterance: Utterance) -> Heard:
+    def _heard(self, found: Candidate, manner: Manner, written: float | None) -> Heard:
         """Return what was decided on; no text if the decoder would rather have another number at the end."""
         addressed = bool(manner.address)
-        if found.number is not None and found.words < 0:
-            written = self._wordings.last_number(utterance.transcript)
-            if written is not None and written != found.number:
-                return Heard(text="", score=0.0, addressed=addressed)
+        is_other = written is not None and written != found.number
+        if found.number is not None and found.words < 0 and is_other:
+            return Heard(text="", score=0.0, addressed=addressed)
         sure = 1 + total_score(found, manner.thresholds) / _SURE_AT
         goes_on = found.number is not None and self._wordings.may_go_on(found.text)
         return Heard(text=found.text, score=min(1.0, max(0.0, sure)), addressed=addressed, goes_on=goes_on)
@@ -180,7 +184,7 @@ class MoonshineRecogniser:
 
     def _weights(self, utterance: Utterance, manner: Manner, fits: list[PhraseMatch]) -> dict[str, float]:
         """Let the decoder tell how much less likely each text is than what it writes freely."""
-        front = f"{manner.address}, " if manner.address else ""
+        front = f"{self._spotter.way_called(utterance.likely)}, " if manner.address else ""
         ways = {as_model_writes(front + way): fit.text for fit in fits for way in (fit.text, fit.figures)}
         weights: dict[str, float] = {}
         for each in self._model.search(utterance.encoded, build_token_tree(ways, self._model.split)):

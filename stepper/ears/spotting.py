@@ -9,12 +9,12 @@ from __future__ import annotations
 
 import importlib
 import math
-from collections.abc import Hashable, Sequence
+from collections.abc import Collection, Hashable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
 from stepper.ears.sound_tree import Endings, SoundTree, log_anything, log_silence
-from stepper.ears.wordings import Frame, Wordings
+from stepper.ears.wordings import Frame, Reply, Wordings, list_address_ways
 from stepper.mouth.pronunciation import Pronounces, Sounds
 
 _MOST_OPENINGS = 3
@@ -55,32 +55,54 @@ class Spotter:
 
         Args:
             wordings: What may be said.
-            address: What may have to stand in front of everything; empty for nothing.
+            address: What may have to stand in front of everything, in any of `list_address_ways`; empty for
+                nothing.
             pronouncer: Knows how words are pronounced.
         """
         self._np: Any = importlib.import_module("numpy")
-        said = pronouncer.sounds(list(wordings.phrases))
+        words = {text: each.means for text, each in wordings.single_words.items()}
+        texts = {**words, **wordings.phrases}
+        said = pronouncer.sounds(list(texts))
         spoken = [
             PronouncedPhrase(text=text, means=means, sounds=sounds)
-            for (text, means), sounds in zip(wordings.phrases.items(), said, strict=True)
+            for (text, means), sounds in zip(texts.items(), said, strict=True)
         ]
         self.phrases = tuple(each for each in spoken if each.sounds)
-        """Every phrase that can be heard."""
+        """Every phrase and single word that can be heard."""
         self.unspeakable = tuple(each.text for each in spoken if not each.sounds)
         """The phrases that have no sound, and so can never be heard."""
         self._phrase_tree = SoundTree([each.sounds for each in self.phrases])
+        self._answers = {
+            at: wordings.single_words[each.text].answers
+            for at, each in enumerate(self.phrases)
+            if each.text in wordings.single_words and each.text not in wordings.phrases
+        }
         self._openings = _openings(wordings, pronouncer)
         befores = pronouncer.sounds([opening.before for opening in self._openings])
         self._befores = [at for at, sounds in enumerate(befores) if sounds]
         self._before_tree = SoundTree([sounds for sounds in befores if sounds])
+        frames = [frame for opening in self._openings for frame in opening.frames]
+        self._bare = [at for at, frame in enumerate(frames) if frame.is_bare]
         afters = list(dict.fromkeys(("", *(frame.after for frame in wordings.frames))))
         self._opening = [at for at, opening in enumerate(self._openings) for _ in opening.frames]
-        self._after = [afters.index(frame.after) for opening in self._openings for frame in opening.frames]
+        self._after = [afters.index(frame.after) for frame in frames]
         self._endings = Endings([_NOTHING_ELSE, *pronouncer.sounds(afters[1:])])
-        fronts = [sounds for sounds in pronouncer.sounds([address]) if sounds]
-        self._address = SoundTree(fronts) if fronts else None
+        ways = list_address_ways(address)
+        fronts = {
+            way: sounds for way, sounds in zip(ways, pronouncer.sounds(list(ways)), strict=True) if sounds
+        }
+        self._ways = tuple(fronts)
+        self._address = SoundTree(list(fronts.values())) if fronts else None
 
-    def best(self, likely: Any, most: int, within: float, *, addressed: bool = False) -> list[PhraseMatch]:
+    def best(
+        self,
+        likely: Any,
+        most: int,
+        within: float,
+        *,
+        addressed: bool = False,
+        asked: Collection[Reply] = (),
+    ) -> list[PhraseMatch]:
         """List what fits best, the best first.
 
         Args:
@@ -88,14 +110,19 @@ class Spotter:
             most: How many at most.
             within: How much less likely than the best they may be. A natural logarithm.
             addressed: Whether the address word has to stand in front, if there is one.
+            asked: The questions that are open, which single words and bare numbers may answer without it.
         """
-        start = self._address.points(likely)[:, 0] if addressed and self._address else log_silence(likely)
+        called = addressed and self._address is not None
+        start = self._start(likely, addressed)
         free = log_anything(likely)
         endings = self._endings.points(likely)
         found: list[PhraseMatch] = []
         if self.phrases:
             points = self._phrase_tree.points(likely, start)
             scores = (points + endings[:, :1]).max(0) - free[-1]
+            for at, answers in self._answers.items():
+                if not called and answers not in asked:
+                    scores[at] = -math.inf
             for at in scores.argsort(kind="stable")[::-1][:most]:
                 each = self.phrases[at]
                 score = float(scores[at])
@@ -103,7 +130,9 @@ class Spotter:
                 found.append(match)
         if self._openings:
             least = max((match.score for match in found), default=-math.inf) - within
-            found += self._with_numbers(likely, start, free, endings[:, self._after], least)
+            bare = called or Reply.NUMBER in asked
+            found += self._with_numbers(likely, start, free, endings[:, self._after], least, bare=bare)
+        found = [match for match in found if match.score > -math.inf]
         found.sort(key=lambda match: -match.score)
         return [match for match in found[:most] if match.score >= found[0].score - within]
 
@@ -119,8 +148,25 @@ class Spotter:
         """
         if self._address is None:
             return -math.inf, -math.inf
-        above = self._address.points(likely)[:, 0] - log_anything(likely)
+        above = self._start(likely, addressed=True) - log_anything(likely)
         return float(above.max()), float(above[-1])
+
+    def way_called(self, likely: Any) -> str:
+        """Return the way to say the address word that fits best in front; empty without an address word.
+
+        Args:
+            likely: As in `best`.
+        """
+        if self._address is None:
+            return ""
+        above = self._address.points(likely) - log_anything(likely)[:, None]
+        return self._ways[int(above.max(0).argmax())]
+
+    def _start(self, likely: Any, addressed: bool) -> Any:
+        """Return the log-probability of what stands in front by each point: the address word, or silence."""
+        if not addressed or self._address is None:
+            return log_silence(likely)
+        return self._address.points(likely).max(1)
 
     def begun(self, likely: Any, *, addressed: bool = False) -> float:
         """Return how well an utterance fits as the beginning of a cue with a number, which is still to come.
@@ -138,7 +184,7 @@ class Spotter:
         """
         if not self._befores:
             return -math.inf
-        start = self._address.points(likely)[:, 0] if addressed and self._address else log_silence(likely)
+        start = self._start(likely, addressed)
         points, free = self._before_tree.points(likely, start), log_anything(likely)
         best = float(points[-1].max() - free[-1])
         nearest = (points - free[:, None]).max(0).argsort(kind="stable")[::-1][:_MOST_OPENINGS]
@@ -150,9 +196,10 @@ class Spotter:
         return best
 
     def _with_numbers(
-        self, likely: Any, start: Any, free: Any, after: Any, least: float
+        self, likely: Any, start: Any, free: Any, after: Any, least: float, *, bare: bool
     ) -> list[PhraseMatch]:
-        """Look for numbers in the frames that fit best whatever is said in them."""
+        """Look for numbers in the frames that fit best whatever is said in them; in bare ones only if asked
+        to."""
         np = self._np
         before = np.repeat(start[:, None], len(self._openings), 1)
         if self._befores:
@@ -160,6 +207,8 @@ class Spotter:
         anywhere = free[:, None]
         reached = np.maximum.accumulate(before - anywhere, 0) + anywhere
         bounds = (reached[:, self._opening] + after).max(0) - free[-1]
+        if not bare:
+            bounds[self._bare] = -math.inf
         best = np.full(len(self._openings), -math.inf)
         np.maximum.at(best, self._opening, bounds)
         found = []

@@ -10,7 +10,7 @@ import sys
 from pathlib import Path
 from typing import Final
 
-from stepper.errors import SurroundingsError
+from stepper.errors import NotInstalledError, SurroundingsError
 
 _LAYOUTS: Final = (
     ("am/final.mdl", "conf/mfcc.conf", "graph/HCLr.fst", "graph/Gr.fst"),
@@ -51,7 +51,7 @@ def try_to_load(folder: Path) -> None:
     except (OSError, subprocess.TimeoutExpired) as error:
         raise SurroundingsError(f"The model in {folder} could not be tried: {error}") from error
     if b"No module named 'vosk'" in done.stderr:
-        raise SurroundingsError("Vosk is not installed: pip install vosk")
+        raise NotInstalledError("Vosk is not installed.", "vosk")
     if done.returncode != 0:
         raise SurroundingsError(f"The model in {folder} does not load: it is damaged or not complete.")
 

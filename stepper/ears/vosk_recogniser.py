@@ -12,7 +12,7 @@ from stepper.devices.ports import HEARING_RATE_HZ
 from stepper.ears.ports import Heard
 from stepper.ears.vosk_model import why_no_model
 from stepper.ears.wordings import Wordings, strip_address
-from stepper.errors import SurroundingsError
+from stepper.errors import NotInstalledError, SurroundingsError
 
 _ANYTHING_ELSE: Final = "[unk]"
 _SILENCE: Final = bytes(HEARING_RATE_HZ)  # half a second, after which it takes an utterance to have ended
@@ -39,7 +39,7 @@ class VoskRecogniser:
         try:
             vosk: Any = importlib.import_module("vosk")
         except (ImportError, OSError) as error:
-            raise SurroundingsError("Vosk is not installed: pip install vosk") from error
+            raise NotInstalledError("Vosk is not installed.", "vosk") from error
         vosk.SetLogLevel(-1)
         try:
             self._model = vosk.Model(str(folder))
@@ -93,10 +93,12 @@ def make_grammar(
         The grammar, and the wordings left out of it because of a word that is not known.
     """
     front = f"{address} " if address else ""
-    closed = [phrase for phrase in wordings.phrases if knows(phrase)]
-    frames = [frame for frame in wordings.frames if knows(frame.around(""))]
-    left_out = [phrase for phrase in wordings.phrases if not knows(phrase)]
-    left_out += [frame.around("…") for frame in wordings.frames if not knows(frame.around(""))]
+    phrases = (*wordings.phrases, *(wordings.single_words if address else ()))
+    closed = [phrase for phrase in phrases if knows(phrase)]
+    framed = [frame for frame in wordings.frames if not frame.is_bare]
+    frames = [frame for frame in framed if knows(frame.around(""))]
+    left_out = [phrase for phrase in phrases if not knows(phrase)]
+    left_out += [frame.around("…") for frame in framed if not knows(frame.around(""))]
     grammar = [front + phrase for phrase in closed]
     if frames:
         words = sorted({word for said in wordings.spoken_numbers() for word in said.split() if knows(word)})
@@ -120,7 +122,8 @@ def read_result(result: dict[str, Any], wordings: Wordings, address: str) -> Hea
     if not rest or _ANYTHING_ELSE in text:
         return None
     sure = min((float(word["conf"]) for word in result.get("result", ())), default=0.0)
-    if rest in wordings.phrases or wordings.known(rest):
+    is_word = bool(address) and rest in wordings.single_words
+    if is_word or rest in wordings.phrases or wordings.known(rest):
         goes_on, score = wordings.may_go_on(rest), min(1.0, sure)
         return Heard(text=wordings.english(rest), score=score, addressed=bool(address), goes_on=goes_on)
     if wordings.is_begun(rest):

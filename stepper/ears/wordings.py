@@ -9,12 +9,33 @@ from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Mapping
 from dataclasses import dataclass, field
+from enum import Enum
 from functools import cache
+from typing import Final
+
+
+class Reply(Enum):
+    """What a question asks for that one word can answer."""
+
+    YES_OR_NO = "yes or no"
+    NUMBER = "a number"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SingleWord:
+    """What a single word means that is heard only where she surely speaks to the program."""
+
+    means: Hashable
+    answers: Reply | None = None
+    """The question it answers without the address word; None for none."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Frame:
-    """Words around a number: "count is" before, "left over" after; one of them may be empty."""
+    """Words around a number: "count is" before, "left over" after; one of them may be empty.
+
+    If both are, it is a number alone, which is heard only behind the address word or in answer to a question.
+    """
 
     before: str
     after: str
@@ -22,6 +43,11 @@ class Frame:
     """What the frame means with any number in it."""
     numbers: Mapping[str, float] | None = None
     """Every way to say each number that may stand in it, and the number; None for those of all frames."""
+
+    @property
+    def is_bare(self) -> bool:
+        """Whether there is no word around the number."""
+        return not (self.before or self.after)
 
     def around(self, number: str) -> str:
         """Put a spoken number into the frame."""
@@ -34,6 +60,8 @@ class Wordings:
 
     phrases: Mapping[str, Hashable]
     """Phrases without a number, each with what it means."""
+    single_words: Mapping[str, SingleWord] = field(default_factory=dict)
+    """Words heard behind the address word, or alone in answer to a question."""
     frames: tuple[Frame, ...] = ()
     numbers: Mapping[str, int] = field(default_factory=dict)
     """Every way to say each number that is scored, and the number."""
@@ -56,8 +84,9 @@ class Wordings:
         "count is two hundred" may go on, "i have two hundred stitches" may not.
         """
         for frame in self.frames:
-            said = text.removeprefix(frame.before).strip()
-            if not frame.after and text.startswith(f"{frame.before} ") and said in self.numbers_of(frame):
+            front = f"{frame.before} " if frame.before else ""
+            said = text.removeprefix(front)
+            if not frame.after and text.startswith(front) and said in self.numbers_of(frame):
                 alike = (each for each in self.frames if each.before == frame.before)
                 has_unit = any(each.after and said in self.numbers_of(each) for each in alike)
                 if has_unit or said in _beginnings(tuple(self.numbers_of(frame))):
@@ -79,7 +108,12 @@ class Wordings:
 
     def words(self) -> frozenset[str]:
         """List every word that can occur."""
-        texts = (*self.phrases, *(frame.around("") for frame in self.frames), *self.spoken_numbers())
+        texts = (
+            *self.phrases,
+            *self.single_words,
+            *(frame.around("") for frame in self.frames),
+            *self.spoken_numbers(),
+        )
         return frozenset(word for text in texts for word in text.split())
 
 
@@ -90,8 +124,24 @@ def _beginnings(numbers: tuple[str, ...]) -> frozenset[str]:
     return frozenset(" ".join(words[:count]) for words in split for count in range(1, len(words)))
 
 
+CALLS: Final = ("okay", "hey")
+"""Words with which somebody may be called: "okay stepper"."""
+
+
+def list_address_ways(address: str) -> tuple[str, ...]:
+    """List every way to say the address word, the plain one first: alone, and behind a word that calls.
+
+    Args:
+        address: The address word or words; empty if none is asked for.
+    """
+    if not address:
+        return ()
+    plain = address.split()[0] not in CALLS
+    return (address, *(f"{call} {address}" for call in CALLS if plain))
+
+
 def strip_address(text: str, address: str) -> str | None:
-    """Take the address word off the front of a text.
+    """Take the address word off the front of a text, whichever way it is said.
 
     Args:
         text: Words in lower case.
@@ -100,5 +150,9 @@ def strip_address(text: str, address: str) -> str | None:
     Returns:
         The rest, or None if the text does not begin with the address word or there is no rest.
     """
-    rest = text.removeprefix(f"{address} ") if address else text
-    return None if address and (rest == text or not rest) else rest
+    if not address:
+        return text
+    rest = next(
+        (text[len(way) + 1 :] for way in list_address_ways(address) if text.startswith(f"{way} ")), ""
+    )
+    return rest or None

@@ -12,7 +12,7 @@ from typing import Final
 
 from stepper.craft.stitches import STITCHES, find_stitch
 
-_WORDS: Final = MappingProxyType(
+WORDS: Final = MappingProxyType(
     {
         "st": "stitch", "sts": "stitches", "rnd": "round", "rnds": "rounds", "rep": "repeat",
         "reps": "repeats", "beg": "beginning", "bor": "beginning of the round", "eor": "end of the round",
@@ -23,7 +23,10 @@ _WORDS: Final = MappingProxyType(
         "st st": "stockinette stitch", "ch": "chain",
     }
 )  # fmt: skip
-# Source: common practice in printed patterns. "alt" and "pat" are left out: they are words or names as well.
+"""What printed patterns abbreviate beside their stitches, in lower case, with the words it stands for.
+
+Source: common practice. "alt" and "pat" are left out: they are words or names as well.
+"""
 
 _NOT_ALONE: Final = frozenset(
     ("hold", "return", "rest", "turn", "bead", "graft", "draw", "co", "bo", "pu", "ds", "pm")
@@ -31,7 +34,7 @@ _NOT_ALONE: Final = frozenset(
 # Codes of the table that are also words, too short to tell from a name, or a time of day.
 
 _CODES: Final = [code for code in STITCHES if len(code) > 1 and code not in _NOT_ALONE]
-_EITHER: Final = "|".join(re.escape(each) for each in sorted((*_CODES, *_WORDS), key=len, reverse=True))
+_EITHER: Final = "|".join(re.escape(each) for each in sorted((*_CODES, *WORDS), key=len, reverse=True))
 _NO_TIME: Final = r"(?<!(?<!\w)\d )(?<!(?<!\w)\d\d )(?<!\d\.\d\d )(?<!\d:\d\d )pm"
 _ALONE: Final = re.compile(rf"(?<![\w.&/-])(?:{_EITHER}|{_NO_TIME})(?![\w&/-])", re.IGNORECASE)
 _COUNTED: Final = re.compile(
@@ -64,8 +67,8 @@ def _counted(match: re.Match[str]) -> str:
 def _said(match: re.Match[str]) -> str:
     found = match.group()
     code = " ".join(found.lower().split())
-    if code not in _WORDS:
+    if code not in WORDS:
         # Said without its own commas, or "slip, slip, knit, knit one" would sound like four things.
         return STITCHES[code].said.replace(",", "")
-    said = _WORDS[code]
+    said = WORDS[code]
     return said[:1].upper() + said[1:] if match.start() == 0 and found[:1].isupper() else said

@@ -88,7 +88,12 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         fills={"number": "stitches"},
         says="says how many stitches you have too many",
         spoken=("i have {number} too many", "i have {number} stitches too many"),
-        typed=("{number} stitches too many", "{number} stitch too many"),
+        typed=(
+            "{number} stitches too many",
+            "{number} stitch too many",
+            "i am {number} stitch over",
+            "i am {number} stitches over",
+        ),
     ),
     Wording(
         cue=cues.OffBy,
@@ -144,12 +149,14 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         says="answers with yes",
         spoken=("yes it is", "yes that is right", "that is right"),
         typed=("yes", "y"),
+        surest=("yes",),
     ),
     Wording(
         cue=cues.No,
         says="answers with no",
         spoken=("no it is not", "that is wrong"),
         typed=("no",),
+        surest=("no",),
     ),
     Wording(
         cue=cues.Choose,

@@ -23,8 +23,8 @@ from stepper.language.same_words import ARTICLES, FILLERS, SAME_WORDS
 from stepper.language.vocabulary import VOCABULARY
 from stepper.language.wordings import Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import Cue, Enough, Ten
-from stepper.session.moves import DIVISION_NAMES
+from stepper.session.cues import Asks, Count, Cue, Enough, Ten
+from stepper.session.moves import DIVISION_NAMES, RIB_NAMES
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,6 +44,7 @@ def understand(
     at: str = "",
     own: Mapping[str, str] | None = None,
     counting: bool = False,
+    figures: bool = False,
     nearly: type[Cue] | None = None,
 ) -> Cue | NotUnderstood:
     """Turn a text into a cue.
@@ -54,6 +55,8 @@ def understand(
         at: Now, for the cue. ISO 8601.
         own: The knitter's own wordings, each with the vocabulary's wording it stands for.
         counting: Whether a count is being made aloud, so that a bare number is a part of it.
+        figures: Whether a bare number is otherwise a count, as where it was heard behind the address word or
+            while a count is asked for.
         nearly: The kind of cue that is taken from a wording that is nearly right: `Cue` for what was typed,
             `Asks` for what was heard; None for none.
 
@@ -77,6 +80,9 @@ def understand(
     part = _tens(said) if counting else None
     if part is not None:
         return Ten(at=at, stitches=part)
+    stitches = number(said) if figures else None
+    if stitches is not None:
+        return Count(at=at, stitches=stitches)
     near = _near(said, own or {}, cutoff=OFFERED)
     cue = _meant(said, near, at) if nearly is not None else None
     if cue is not None and nearly is not None and isinstance(cue, nearly):
@@ -270,9 +276,18 @@ def _read_place(said: str, heard: _Heard) -> str | _Unread:
     holding = [name for name in names if wanted <= set(drop_articles(normalise(name)).split())]
     if len(holding) == 1:
         return holding[0]
+    if issubclass(heard.frame.wording.cue, Asks) and _is_shared(said, heard.plan):
+        return said  # several parts have the word, and the session knows which is near
     near = get_close_matches(said, [normalise(name) for name in names], n=1, cutoff=0.5)
     hint = f" Nearest: {near[0]}." if near else ""
     return _Unread(f'Nothing here is called "{said}".{hint}')
+
+
+def _is_shared(said: str, plan: Plan) -> bool:
+    """Return whether some part's name holds what was said, in any number, or it is what a rib is called."""
+    wanted = {word.removesuffix("s") for word in drop_articles(said).split()}
+    names = ({word.removesuffix("s") for word in normalise(each).split()} for each in plan.sections)
+    return bool(wanted) and (any(wanted <= each for each in names) or said in RIB_NAMES)
 
 
 def _places(plan: Plan) -> Iterator[str]:

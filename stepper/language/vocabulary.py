@@ -4,7 +4,8 @@ It feeds `understand`, the recogniser's word list, the help and the documentatio
 
 `spoken` wordings are chosen for the ear: several distinctive words each, because a recogniser hears "next
 step" but may miss "next". The first is the one the help names. `typed` forms are short and only ever typed: a
-single letter heard during a film would be a guess.
+single letter heard during a film would be a guess. `surest` ones are single words that recordings of many
+people taught the ears; they count behind the address word, and alone only in answer to an open question.
 
 Slots in braces are filled by what is said there: `{number}`, `{length}`, `{weight}`, `{yarn}`, `{place}` (a
 section or a label), `{text}` (anything, only at the end); `fills` names the field of the cue if it is not
@@ -32,12 +33,14 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         says="finishes this step and says the next one",
         spoken=("next step", "move on", "carry on", "step done", "next one please"),
         typed=("next", "n", "next round", "forward", "done", "finished"),
+        surest=("forward",),
     ),
     Wording(
         cue=cues.Back,
         says="returns to the step before",
         spoken=("go back", "step back", "one step back", "previous step"),
-        typed=("back", "b", "previous"),
+        typed=("back", "b", "previous", "backward"),
+        surest=("backward",),
     ),
     Wording(
         cue=cues.Again,
@@ -219,7 +222,28 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         fills={"number": "rounds"},
         says="returns so many rounds",
         spoken=("go back {number} rounds", "{number} rounds back"),
-        typed=("back {number} rounds", "go back {number} round", "{number} round back"),
+        typed=(
+            "back {number} rounds",
+            "go back {number} round",
+            "{number} round back",
+            "i ripped back {number} rounds",
+            "i ripped {number} rounds",
+            "i ripped out {number} rounds",
+        ),
+    ),
+    Wording(
+        cue=cues.RoundsBack,
+        fixed={"rounds": 0},
+        says="returns to the beginning of this round",
+        spoken=("start the round again", "begin the round again"),
+        typed=("start this round again", "start over this round"),
+    ),
+    Wording(
+        cue=cues.StitchesBack,
+        fills={"number": "stitches"},
+        says="moves the place back by stitches you have undone",
+        spoken=("i undid {number} stitches", "i took back {number} stitches"),
+        typed=("i unknit {number} stitches", "i tinked {number} stitches", "i ripped {number} stitches"),
     ),
     Wording(
         cue=cues.YarnDone,
@@ -328,12 +352,15 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.PauseReading,
         says="pauses reading along",
         spoken=("hold on", "hold it there", "hold the reading"),
-        typed=("hold",),
+        typed=("hold", "stop"),
+        surest=("stop",),
     ),
     Wording(
         cue=cues.GoOn,
         says="goes on with reading along, or with the next step",
         spoken=("go on", "go on reading"),
+        typed=("go",),
+        surest=("go",),
     ),
     Wording(
         cue=cues.Look,

@@ -19,6 +19,9 @@ class Wording:
     """Wordings for voice and keyboard; the first is the one to recommend."""
     typed: tuple[str, ...] = ()
     """Short forms for the keyboard only."""
+    surest: tuple[str, ...] = ()
+    """Single words of `typed` that are heard too, best of all in noise: behind the address word, or, of those
+    that answer a question, alone while such a question is open."""
     fixed: dict[str, Any] = field(default_factory=dict)
     """Fields of the cue that this wording fixes."""
     fills: dict[str, str] = field(default_factory=dict)

@@ -34,6 +34,8 @@ class Tone(Enum):
     """A cue was heard; its answer follows."""
     NOT_UNDERSTOOD = "not understood"
     """Something was said to the program that is not a cue, or not one that makes sense now."""
+    FILM = "film"
+    """A film is on: from now on every cue needs the address word."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

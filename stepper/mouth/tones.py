@@ -1,7 +1,8 @@
-"""Soft tones in place of words, for "heard" and "not understood". Pure: numbers in, sound out.
+"""Soft tones in place of words, for "heard", "not understood" and "film on". Pure: numbers in, sound out.
 
-Two notes up for "heard", two notes down and lower for "not understood", so that they differ in shape and not
-in pitch alone. Both are short, fade in and out, and are soft compared with speech.
+Two notes up for "heard", two notes down and lower for "not understood", three notes there and back for a
+film, so that they differ in shape and not in pitch alone. All are short, fade in and out, and are soft
+compared with speech.
 """
 
 from __future__ import annotations
@@ -20,9 +21,11 @@ _FADE_S = 0.008
 _NOTES: dict[Tone, tuple[tuple[float, float], ...]] = {
     Tone.HEARD: ((659.3, 0.045), (880.0, 0.055)),
     Tone.NOT_UNDERSTOOD: ((523.3, 0.08), (392.0, 0.11)),
+    Tone.FILM: ((880.0, 0.055), (659.3, 0.055), (880.0, 0.07)),
 }
-"""Pitch in Hz and length in s of each note: e'' a'' up, c'' g' down (equal temperament, a' = 440 Hz). At the
-pitch of a voice, a third or more below these, the ears' detector would take them for speech."""
+"""Pitch in Hz and length in s of each note: e'' a'' up, c'' g' down, a'' e'' a'' (equal temperament, a' =
+440 Hz). At the pitch of a voice, a third or more below these, the ears' detector would take them for speech.
+"""
 
 
 @lru_cache(maxsize=8)

@@ -112,7 +112,10 @@ class Course:
         parts = part_meant(instruction, section, needles)
         if not parts or needles.counting.lost:
             return
-        if parts == (section,):
+        if parts == (section,) and instruction.from_mark:
+            for _ in range(instruction.times):
+                self._work(section, lines_of(instruction, section, needles))
+        elif parts == (section,):
             self.to_come.append((instruction, section))  # "Make 2." may stand before its lines
         elif section in parts:
             self._made_again(instruction, parts, section)

@@ -130,6 +130,8 @@ class Round:
     checkpoint: Checkpoint | None = None
     remarks: tuple[str, ...] = ()
     """What is said before the round: a needle change, a note, a yarn to break."""
+    caught: tuple[tuple[str, tuple[int, ...]], ...] = ()
+    """Where long floats are caught: key of the yarn, and behind which stitches of the round, from 1."""
     evenly: bool = False
     """Whether the changes of this round are spread evenly over it."""
     chart: str | None = None

@@ -26,21 +26,26 @@ class Yoke:
 
 
 def yoke_of(rounds: Sequence[Round]) -> Yoke | None:
-    """Find the yoke: the rounds before stitches first go on hold, or the first section where none do.
+    """Find the yoke: the rounds before two groups of stitches, the sleeves, go on hold in one round.
 
-    Nothing where these are not worked in the round.
+    If none does, it is the first section, provided that it is called a yoke. None if there is no yoke, or if
+    it is not worked in the round: one thumb or an instep on hold makes no yoke of a mitten or a sock.
     """
-    if not rounds:
-        return None
-    end = next((each.index for each in rounds if each.holds), None)
+    end = next((each.index for each in rounds if _divides(each)), None)
     if end is None:
-        section = rounds[0].section
+        section = rounds[0].section if rounds else ""
+        if "yoke" not in section.casefold():
+            return None
         end = next((each.index for each in rounds if each.section != section), len(rounds))
     chosen = tuple(each for each in rounds[:end] if each.progress and not each.flat and not _casts_on(each))
     if len(chosen) < 2:
         return None
     neck = (chosen[0].before or chosen[0].after) / max(each.after for each in chosen)
     return Yoke(rounds=chosen, inner=min(WIDEST, max(NARROWEST, neck)))
+
+
+def _divides(round_: Round) -> bool:
+    return len({run.yarn for run in round_.runs if run.stitch == "hold"}) > 1
 
 
 def _casts_on(round_: Round) -> bool:

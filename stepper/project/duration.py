@@ -61,6 +61,8 @@ class UntilBetween:
     number: Numbers
     wraps: bool = False
     """Whether they lie between the last wraps of short rows: `until 10 sts rem unwrapped in center`."""
+    kind: str = ""
+    """`gusset` or `thumb` if the line says which two markers, where there may be others."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -88,6 +88,8 @@ class Repeated:
     """Whether the line does not say how often: then once more, or until the rows it is for are filled."""
     line: bool = False
     """Whether it says only "repeat", meaning the rounds of its own line, or those just written out."""
+    but_last: bool = False
+    """Whether the last round is left for the next sentence: `..., dec 2 sts evenly across last row`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -190,6 +192,27 @@ class Crossed:
     """How often the pattern of the line crosses its cables: `crossing cable every 8th rnd`."""
 
     every: Numbers
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
+class Paced:
+    """How fast the rounds of the line grow or shrink: `inc 2 sts every other rnd`, said beside them."""
+
+    direction: int
+    """+1 for an increase, -1 for a decrease."""
+    number: Numbers
+    every: Numbers
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
+class Ended:
+    """Where the rounds before it end: `ending with a WS row`."""
+
+    side: str
+    """`RS` or `WS`, or `k` or `p` for a knit or a purl row; empty if the line names a round by number."""
+    number: Numbers | None
     place: Span
 
 
@@ -386,6 +409,8 @@ Sentence = (
     | EdgeShaping
     | Together
     | Crossed
+    | Paced
+    | Ended
     | EdgeRows
     | StopShort
     | TurnMethod

@@ -10,6 +10,7 @@ Row = tuple[str, Span]
 _MARK = re.compile(
     r"(?:(?<=^)|(?<=[\s(\[.]))[(\[]?(?P<mark>\*{2,4}|\u2020{1,2}|\u2021|\u00a7)[)\]]?(?=\s|\.?$)"
 )
+_NOTE = re.compile(r"\s*note\s*:", re.I)
 _REFERS = re.compile(r"\b(?:to|from|until|at|between|and|rep(?:eat)?)\s*[(\[]?$", re.I)
 _ENDS = re.compile(r"[.!:;]\s*[)\]]?\s*$")
 
@@ -25,6 +26,8 @@ def without_marks(row: Row) -> tuple[list[Row], list[tuple[str, ...]]]:
         those in front of them all, which come after the row before.
     """
     text, place = row
+    if _NOTE.match(text):
+        return [row], [(), ()]  # what stands in a note is only said
     found = [match for match in _MARK.finditer(text) if _stands_alone(text, match)]
     if not found:
         return [row], [(), ()]

@@ -9,7 +9,15 @@ import difflib
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
+from stepper.errors import ProjectError
 from stepper.project.spelling import near
+
+WIDEST_EXCERPT = 96
+"""How much of a line of the file is shown with a problem. Unit: columns."""
+NARROWEST_EXCERPT = 24
+"""How much is shown however narrow the terminal is. Unit: columns."""
+_MARGIN = 8
+# The number of the line and the bar before an excerpt, "   54 | ".
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, order=True)
@@ -43,14 +51,47 @@ class Span:
         )
 
 
-def render_problem(problem: Problem, lines: Sequence[str], name: str) -> str:
+class UnsoundFileError(ProjectError):
+    """A file has problems; all of them are told."""
+
+    def __init__(self, problems: Iterable[Problem], text: str, name: str) -> None:
+        """Keep the problems in the order of the file, each once.
+
+        Args:
+            problems: What is wrong.
+            text: The whole text of the file.
+            name: What to call the file.
+        """
+        self.problems = tuple(sorted(set(problems)))
+        self.text = text
+        self.name = name
+        super().__init__(render_problems(self.problems, text, name))
+
+    def told(self, columns: int | None) -> str:
+        """Write the problems, excerpts of the file no wider than a terminal.
+
+        Args:
+            columns: Its width; None if there is none.
+        """
+        return render_problems(self.problems, self.text, self.name, excerpt_width(columns))
+
+
+def excerpt_width(columns: int | None) -> int:
+    """Return how much of a line to show with a problem on a terminal of so many columns. Unit: columns."""
+    if columns is None:
+        return WIDEST_EXCERPT
+    # The dots on either side of a line that is cut take a column each.
+    return max(NARROWEST_EXCERPT, min(WIDEST_EXCERPT, columns - _MARGIN - 2))
+
+
+def render_problem(problem: Problem, lines: Sequence[str], name: str, width: int = WIDEST_EXCERPT) -> str:
     """Write one problem as `file:line:column: error: …`, with the line and a caret under it."""
     head = f"{name}:{problem.line}:{problem.column}: error: {problem.message}"
     parts = [head]
     if 1 <= problem.line <= len(lines):
         source = lines[problem.line - 1].rstrip()
         if source:
-            shown, start = _window(source, problem.column)
+            shown, start = _window(source, problem.column, width)
             length = min(problem.length, max(1, len(shown) - start))
             parts.append(f"{problem.line:5} | {shown}")
             parts.append(f"      | {' ' * start}{'^' * length}")
@@ -59,7 +100,7 @@ def render_problem(problem: Problem, lines: Sequence[str], name: str) -> str:
     return "\n".join(parts)
 
 
-def _window(source: str, column: int, width: int = 96) -> tuple[str, int]:
+def _window(source: str, column: int, width: int) -> tuple[str, int]:
     """Cut a long line around the column; return the cut and the column's offset in it, from 0."""
     source = source.replace("\t", " ")
     start = min(max(0, column - 1), len(source))
@@ -72,11 +113,11 @@ def _window(source: str, column: int, width: int = 96) -> tuple[str, int]:
     return prefix + cut + suffix, start - left + len(prefix)
 
 
-def render_problems(problems: Iterable[Problem], text: str, name: str) -> str:
+def render_problems(problems: Iterable[Problem], text: str, name: str, width: int = WIDEST_EXCERPT) -> str:
     """Write all problems in the order of the file, and a closing line that counts them."""
     ordered = sorted(set(problems))
     lines = text.splitlines()
-    shown = [render_problem(problem, lines, name) for problem in ordered]
+    shown = [render_problem(problem, lines, name, width) for problem in ordered]
     count = len(ordered)
     shown.append(f"{count} problem{'' if count == 1 else 's'} in {name}. Nothing was changed.")
     return "\n".join(shown)

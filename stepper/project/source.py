@@ -16,6 +16,8 @@ import yaml
 
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.files import open_plain
+from stepper.project.indentation import find_slip
+from stepper.project.missing_file import name_folder, name_missing
 from stepper.project.pictures import MAX_COLOURS, MAX_PIXELS, Pixel, Pixels
 from stepper.project.problems import Problem, Span
 
@@ -73,9 +75,9 @@ def read_text(path: Path) -> str:
         with open_plain(path) as stream:
             raw = stream.read(MAX_BYTES + 1)
     except FileNotFoundError as error:
-        raise SurroundingsError(f"There is no file {path}.") from error
+        raise SurroundingsError(name_missing(path)) from error
     except IsADirectoryError as error:
-        raise SurroundingsError(f"{path} is a folder; name the project file in it.") from error
+        raise SurroundingsError(name_folder(path)) from error
     except OSError as error:
         raise SurroundingsError(f"{path} cannot be read: {error.strerror or error}.") from error
     if len(raw) > MAX_BYTES:
@@ -181,6 +183,9 @@ def _syntax_problem(error: yaml.MarkedYAMLError, text: str) -> Problem:
     lines = text.splitlines()
     if line > len(lines):
         line, column = len(lines), len(lines[-1]) + 1
+    slip = find_slip(text, line)
+    if slip is not None:
+        return slip
     told = f"{error.context or ''} {error.problem or ''}"
     source = lines[line - 1] if lines else ""
     if "alias" in told or source[column - 1 : column] == "*":

@@ -66,7 +66,7 @@ class Until:
     place: Span
     name: str = ""
     """`marker`: `first`, `2` (the second), `last`, `end` or the kind (`gusset`, `side`) if the line says so;
-    `turn`: `ds` or `wrap` if it names that stitch."""
+    `turn`: `ds` or `wrap` if it names that stitch; `end`: `across` if the line says no more than that."""
     ribbed: bool = False
     """`pattern`: whether the words say that the fabric is a rib."""
 

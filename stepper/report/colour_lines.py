@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Iterator
 from typing import Final
 
@@ -11,7 +10,6 @@ from stepper.craft.colour_difference import VANISHES_BELOW, WEAK_BELOW, value_di
 from stepper.craft.colour_mend import HARD_BELOW
 from stepper.report.colours import CALLED, PLAIN_ROUNDS, Colours, PairRow
 
-_WIDE: Final = 92
 _PAIR: Final = 26
 
 
@@ -59,7 +57,7 @@ def verdict_lines(found: Colours) -> Iterator[str]:
         "Contrast is WCAG's, whose limits are made for screens. A colour on the screen is not the yarn: look "
         "at it in daylight."
     )
-    yield from textwrap.wrap(text, _WIDE)
+    yield text
 
 
 def _charts(pair: PairRow) -> str:

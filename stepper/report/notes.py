@@ -12,8 +12,8 @@ from stepper.language.measures import plural
 from stepper.language.places import place_name
 from stepper.plan.model import Plan
 from stepper.project.model import Project, RuleKind
-from stepper.report.time_spent import find_repeated_rounds, time_spent
 from stepper.session.events import Event, Opened
+from stepper.session.pace.time_spent import find_repeated_rounds, time_spent
 from stepper.session.replay import list_standing
 
 

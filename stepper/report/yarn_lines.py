@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 from typing import Final
@@ -27,8 +26,6 @@ _WHY: Final[Mapping[str, str]] = MappingProxyType(
     }
 )
 _NAME: Final = 35
-_WIDE: Final = 92
-"""Width at which long sentences are broken. Unit: columns."""
 _SKEIN_HEAD: Final = f"  {'skeins to buy':<{_NAME}}{'to be sure':>12}{'likely':>8}{'left over':>20}"
 
 
@@ -52,7 +49,7 @@ def yarn_lines(
         yield ""
         yield from _to_buy(row, plan)
         for sentence in _sentences(row, plan, remnants.get(row.key, ())):
-            yield from _broken(sentence)
+            yield f"  {sentence}"
     yield ""
     yield from _why(plan, rows)
 
@@ -169,8 +166,9 @@ def _why(plan: Plan, rows: tuple[YarnRow, ...]) -> Iterator[str]:
     worked = {each.gauge for each in plan.rounds}
     for name, loop in plan.materials.loops.items():
         if name in worked or (loop is plan.materials.loop("") and "" in worked):
-            yield from _broken(f"A loop of {name}: {loop.length.likely_mm:.1f} mm ({_loop_source(loop)}).")
-    yield from _broken(
+            yield f"  A loop of {name}: {loop.length.likely_mm:.1f} mm ({_loop_source(loop)})."
+    yield (
+        "  "
         "The length of a loop follows from the gauge by Munden's relation for plain knitting, in the state "
         "in which the gauge was counted, and may be off by a tenth or more in your hands. To be sure is the "
         "most it may take, by the handbooks' rule of area too, and at least 15 % over what is likely, for a "
@@ -185,7 +183,7 @@ def _why(plan: Plan, rows: tuple[YarnRow, ...]) -> Iterator[str]:
             if row.less_m.get(cause, 0.0) >= 1 or row.more_m.get(cause, 0.0) >= 1
         ]
         if causes:
-            yield from _broken(f"{row.name}: {'; '.join(causes)}.")
+            yield f"  {row.name}: {'; '.join(causes)}."
 
 
 def _loop_source(loop: Loop) -> str:
@@ -204,9 +202,3 @@ def _span(less: float, more: float, units: str) -> str:
     if less < 0.5:
         return up
     return down if more < 0.5 else f"{down.split()[0]} to {up}"
-
-
-def _broken(sentence: str) -> Iterator[str]:
-    lines = textwrap.wrap(sentence, _WIDE - 4, break_long_words=False, break_on_hyphens=False)
-    for number, line in enumerate(lines):
-        yield f"{'    ' if number else '  '}{line}"

@@ -17,7 +17,7 @@ from typing import Final
 from stepper.craft.stitches import Kind, Stitch, stitch
 from stepper.plan.model import Group, Item, Round, Run
 from stepper.screen.rows import Span
-from stepper.screen.style import Depth
+from stepper.screen.style import Badge, Terminal, paint_badge
 from stepper.screen.yarns import Yarns
 
 
@@ -51,6 +51,11 @@ _SIGNS: Final = MappingProxyType(
 _LEFT_LEANING: Final = frozenset(("ssk", "ssp", "skp", "sssk", "sssp"))
 _CENTRED: Final = frozenset(("sk2p", "s2kp", "s2pp"))
 
+CAUGHT: Final = "~"
+"""Sign of a stitch behind which a float is caught."""
+MARKER: Final = "|"
+"""Sign of a marker."""
+
 LEGEND: Final = (
     ("-", "purl"),
     ("+", "increase"),
@@ -64,6 +69,8 @@ LEGEND: Final = (
     ("=", "held"),
     ("c", "cast on"),
     ("b", "bind off"),
+    (CAUGHT, "float caught behind it"),
+    (MARKER, "marker"),
 )
 """Signs and what they stand for, for the knitter."""
 
@@ -116,20 +123,47 @@ def is_turned(round_: Round) -> bool:
     return round_.flat and round_.side == "WS"
 
 
-def draw_square(square: Square, yarns: Yarns, depth: Depth, columns: int, *, here: bool, dim: bool) -> Span:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Look:
+    """How a square looks besides its stitch."""
+
+    worked: bool = False
+    """Dimmed: what is bright is still to be worked, on every page."""
+    in_hand: bool = False
+    """Whether it is the next stitch to be worked."""
+    caught: bool = False
+    """Whether a float is caught behind it."""
+    marker: bool = False
+    """Whether there is a marker at its left edge."""
+
+
+def draw_square(square: Square, yarns: Yarns, terminal: Terminal, columns: int, look: Look) -> Span:
     """Return a square as letters.
 
     Args:
         square: The stitch.
         yarns: They give its colour and sign.
-        depth: What the terminal shows.
-        columns: How wide a square is. Range: 1 and up. Unit: columns.
-        here: Whether it is in the current round.
-        dim: Whether it is dimmed.
+        terminal: The terminal to draw on.
+        columns: How wide a square is; one column has room for a single sign. Range: 1 and up. Unit: columns.
+        look: How it looks besides.
     """
     sign = square.sign or yarns.of(square.yarn).sign
-    paint = yarns.paint(square.yarn, depth, dim=dim, bold=here)
-    return Span(sign.rjust(columns) if columns < 3 else sign.center(columns), paint)
+    paint = yarns.paint(square.yarn, terminal.depth, dim=look.worked, bold=not look.worked)
+    if look.in_hand:
+        paint = paint_badge(Badge.ASKS, terminal.depth)
+    extra = MARKER if look.marker else CAUGHT if look.caught else ""
+    if columns == 1:
+        return Span(CAUGHT if look.caught else sign, paint)
+    return Span(extra + sign.rjust(columns - len(extra)), paint)
+
+
+def list_catches(round_: Round) -> frozenset[int]:
+    """List the squares behind which a float is caught, from 0 at the right edge of the chart."""
+    if not round_.caught:
+        return frozenset()
+    last = round_.progress - 1
+    places = (place - 1 for _, each in round_.caught for place in each)
+    return frozenset(last - place if is_turned(round_) else place for place in places)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,5 +1,6 @@
-"""The state of the ears and the mouth: listening or not and why, speaking or not, and what was last heard. No
-I/O.
+"""The state of the ears and the mouth: listening or not and why, speaking or not, and what was last heard.
+
+Records only; what a page shows of them is drawn in `pages/device_signs`.
 """
 
 from __future__ import annotations
@@ -7,16 +8,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
-from stepper.screen.count_badge import draw_badge
-from stepper.screen.rows import Row, Span, clean, flow_facts
-from stepper.screen.style import Badge, Depth
-
 
 class EarsState(Enum):
     """Whether anything is heard."""
 
     LISTENING = "listening"
-    CLOSED = "not listening"
+    DEAF = "deaf"
+    """They leave out what comes in while the program itself speaks."""
+    CLOSED = "asleep"
     """She closed them; a cue opens them."""
     NONE = "no ears"
     """Nothing listens at all, for a stated reason."""
@@ -49,51 +48,10 @@ class DeviceStatus:
 
     ears: EarsState = EarsState.NONE
     why_no_ears: str = "keys and typed cues only"
+    film: bool = False
+    """Whether a film is on, so that a spoken cue needs the address word; means nothing without ears."""
     mouth: MouthState = MouthState.NONE
     why_no_mouth: str = "mute"
+    news: bool = True
+    """Whether what is missing has not been said yet, or has changed since."""
     heard: HeardWords | None = None
-
-
-ROOM_FOR_REASONS = 56
-"""A narrower screen shows the state without the reason. Unit: columns."""
-
-
-def draw_devices(devices: DeviceStatus, depth: Depth, columns: int, *, blocks: bool) -> list[Row]:
-    """Return rows that say how the ears and the mouth are: one row if both fit, otherwise two.
-
-    Args:
-        devices: Ears and mouth.
-        depth: What the terminal shows.
-        columns: Room. Unit: columns.
-        blocks: Whether the terminal has signs beyond ASCII.
-    """
-    reasons = columns >= ROOM_FOR_REASONS
-    return flow_facts(_facts(devices, depth, blocks=blocks, reasons=reasons), columns, gap=2)
-
-
-def _facts(devices: DeviceStatus, depth: Depth, *, blocks: bool, reasons: bool) -> list[Row]:
-    if devices.ears is EarsState.LISTENING:
-        ears = draw_badge(Badge.STANDS, "listening", depth, blocks=blocks)
-    elif devices.ears is EarsState.CLOSED:
-        ears = draw_badge(Badge.ASKS, "not listening", depth, blocks=blocks)
-    else:
-        ears = Span(f"No ears{_why(devices.why_no_ears, shown=reasons)}.")
-    if devices.mouth is MouthState.SPEAKING:
-        mouth = draw_badge(Badge.CALM, "speaking", depth, blocks=blocks)
-    elif devices.mouth is MouthState.QUIET:
-        mouth = Span("Voice on.")
-    else:
-        mouth = Span(f"No voice{_why(devices.why_no_mouth, shown=reasons)}.")
-    return [(ears,), (mouth,)]
-
-
-def _why(reason: str, *, shown: bool) -> str:
-    return f": {clean(reason).rstrip('.')}" if reason and shown else ""
-
-
-def describe_heard(devices: DeviceStatus) -> str:
-    """Return the last words and what they did; empty if there were none yet."""
-    if devices.heard is None:
-        return ""
-    verb = "Heard" if devices.heard.by_ear else "Typed"
-    return f'{verb} "{clean(devices.heard.text)}": {clean(devices.heard.did)}'

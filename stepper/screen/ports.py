@@ -60,13 +60,19 @@ class ScreenSetup:
     yarns: Yarns
     history: Callable[[], Iterable[tuple[int, Event]]]
     """Returns the latest events with their numbers, in order."""
+    whole_history: Callable[[], Iterable[tuple[int, Event]]] = tuple
+    """Returns all events with their numbers, in order; asked for once the garment is finished."""
     depth: Depth = Depth.TRUE
     blocks: bool = True
     """Whether the terminal has signs beyond ASCII."""
+    solid: bool = False
+    """Whether it has at least full and half blocks."""
     voice: Voice | None = None
     why_no_voice: str = "mute"
     why_no_ears: str = "keys and typed cues only"
     """Empty if the ears are open."""
+    film: Callable[[], bool] = lambda: False
+    """Returns whether a film is on, so that a spoken cue needs the address word."""
     own_words: Mapping[str, str] = field(default_factory=dict)
     """The knitter's own words for cues, each with the vocabulary's wording it stands for."""
     clock: Callable[[], float] = time.monotonic

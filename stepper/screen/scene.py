@@ -6,9 +6,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from stepper.plan.model import Plan
+from stepper.screen.asked import NOTHING_ASKED, Asked
 from stepper.screen.course import Course
 from stepper.screen.device_status import DeviceStatus
 from stepper.screen.event_log import LogEntry
+from stepper.screen.garment_record import NO_RECORD, GarmentRecord
 from stepper.screen.ui_state import UIState
 from stepper.screen.yarns import NO_YARNS, Yarns
 from stepper.session.state import State
@@ -23,8 +25,12 @@ class Scene:
     ui: UIState = field(default_factory=UIState)
     yarns: Yarns = NO_YARNS
     devices: DeviceStatus = field(default_factory=DeviceStatus)
+    asked: Asked = NOTHING_ASKED
+    """What is asked and still open."""
     told: tuple[str, ...] = ()
     """The answer to the last cue, without the step itself, which is shown anyway."""
+    record: GarmentRecord = NO_RECORD
+    """The making of the garment; told once it is finished."""
     history: tuple[LogEntry, ...] = ()
     """What happened, latest first, for the journal's page."""
     own_words: Mapping[str, str] = field(default_factory=dict)

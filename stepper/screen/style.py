@@ -42,6 +42,8 @@ class Terminal:
     depth: Depth = Depth.TRUE
     blocks: bool = True
     """Whether it has characters beyond ASCII: blocks, lines, arrows."""
+    solid: bool = False
+    """Whether it has at least full and half blocks, as the code pages 437 and 850 have."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

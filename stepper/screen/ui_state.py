@@ -45,7 +45,8 @@ class UIState:
     touched_s: float = 0.0
     """When the last key was pressed. Unit: s."""
     down: int = 0
-    """How far the page is scrolled: rows down, or entries back in the journal."""
+    """How far the page is scrolled: rows down, entries back in the journal, remedies, or pages of a
+    round's text."""
     along: int = 0
     """How far the chart is scrolled sideways. Unit: stitches."""
     presses: Presses = field(default_factory=Presses)
@@ -62,6 +63,8 @@ class KeyRequest:
     """Whether to fall silent at once."""
     back_to: int | None = None
     """Journal entry to go back to, by its index in the list shown, from 0."""
+    remedy: int | None = None
+    """Remedy to take, by its index in the list shown, from 0."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -189,7 +192,10 @@ def pick_number_cue(plan: Plan, state: State, number: int) -> Cue:
 
 
 def _moved(ui: UIState, key: str, at_s: float, plan: Plan) -> KeyOutcome | None:
-    """Scroll a page that can be scrolled; enter on the journal's page goes back to the marked entry."""
+    """Scroll a page that can be scrolled; enter goes back to the marked entry of the journal,
+    or takes the marked remedy."""
+    if ui.page is Page.ROUND and key == "tab":
+        return KeyOutcome(ui=replace(ui, down=ui.down + 1))
     if ui.page in (Page.ROUND, Page.YOKE):
         return None
     steps = {"down": (1, 0), "up": (-1, 0), "left": (0, 1), "right": (0, -1)}.get(key)
@@ -203,6 +209,9 @@ def _moved(ui: UIState, key: str, at_s: float, plan: Plan) -> KeyOutcome | None:
     if ui.page is Page.JOURNAL and key == "enter":
         home = replace(_home(ui), presses=judge_press(ui.presses, key, at_s)[1])
         return KeyOutcome(ui=home, request=KeyRequest(back_to=ui.down))
+    if ui.page is Page.REMEDIES and key == "enter":
+        home = replace(_home(ui), presses=judge_press(ui.presses, key, at_s)[1])
+        return KeyOutcome(ui=home, request=KeyRequest(remedy=ui.down))
     return None
 
 
@@ -233,7 +242,11 @@ def _cued(ui: UIState, key: str, at_s: float, state: State) -> KeyOutcome:
         return KeyOutcome(ui=turn_to(ui, page))
     if row.steps and not ui.text:
         ui = _home(ui)  # so she sees that it counted; half-typed words wait
-    return KeyOutcome(ui=ui, request=_one(row.cue(state)) if row.cue is not None else NOTHING)
+    if row.cue is None:
+        return KeyOutcome(ui=ui)
+    if ui.page is Page.ROUND:
+        ui = replace(ui, down=0)  # the answer begins at the top
+    return KeyOutcome(ui=ui, request=_one(row.cue(state)))
 
 
 def _stepped(state: State) -> bool:

@@ -130,6 +130,22 @@ class HowFarTo(Asks):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class HowFarIn(Asks):
+    """Say how far a section is done, and how long its rest takes."""
+
+    place: str = ""
+    """Its name, or a word of it, in any case; empty for the section in hand."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StitchesBack(Cue):
+    """Move the place back by stitches that she has already undone."""
+
+    stitches: int
+    """Range: 1 and up. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Explain(Asks):
     """Say what an abbreviation means."""
 
@@ -150,7 +166,7 @@ class RoundsBack(Cue):
     """Return to the beginning of a round so many before the one in hand."""
 
     rounds: int
-    """Range: 1 and up."""
+    """Range: 0 and up; 0 for the round in hand."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -14,12 +14,21 @@ from stepper.session.events import Event
 from stepper.sitting.clock import now
 from stepper.sitting.conductor import Conductor
 from stepper.sitting.front_end import FrontEnd, SittingView
-from stepper.sitting.live_ears import NOT_INSTALLED, LiveEars, are_ears_installed
-from stepper.sitting.ports import ConductorPorts, ConductorSettings
+from stepper.sitting.installation import how_to_install
+from stepper.sitting.live_ears import NOT_INSTALLED, LiveEars, why_not_installed
+from stepper.sitting.patience import patience
+from stepper.sitting.ports import ConductorPorts, ConductorSettings, Keep
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import LoadedProject
-from stepper.sitting.recognisers import FilmSwitch, hear_recording
-from stepper.sitting.session_journal import EventKeeper, resume_session
+from stepper.sitting.recognisers import (
+    NONE_HERE,
+    EarsState,
+    FilmSwitch,
+    Hearing,
+    OpenQuestion,
+    hear_recording,
+)
+from stepper.sitting.session_journal import EventKeeper, read_events, resume_session
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from stepper.store.reader import JournalReader
@@ -62,10 +71,12 @@ def hold_sitting(
         KeyboardInterrupt: She left at once. Every answer already given is on the disk.
         BrokenPipeError: The terminal has gone.
     """
-    film = FilmSwitch(mine.hearing.address)
+    hearing = Hearing(film=FilmSwitch(mine.hearing.address), question=OpenQuestion(), ears=EarsState())
     recording = None
     if options.recording is not None and not options.deaf:
-        recording = hear_recording(options.recording, loaded.plan, film, mine)
+        with patience("Loading the ears", lasting=True):
+            recording = hear_recording(options.recording, loaded.plan, hearing.film, mine, hearing.question)
+        hearing.ears.turn(True)
     why_no_ears = "" if recording is not None else _why_no_ears(front_end, mine, options)
     with ExitStack() as stack:
         speaker, why_no_voice = _open_voice(front_end, mine, mute=options.mute)
@@ -75,33 +86,26 @@ def hold_sitting(
         taken = resume_session(loaded, journal, now())
         # The project text is kept before anything refers to its fingerprint.
         journal.keep_plan(loaded.text, taken.fingerprint, now())
-        ports = ConductorPorts(
-            keep=EventKeeper(journal),
-            show=front_end.show,
-            clock=now,
-            speaker=speaker,
-            turn=front_end.turn,
-            film=film.turn,
-            schedule=front_end.schedule,
-        )
+        ports = _ports(EventKeeper(journal), front_end, speaker, hearing)
         conductor = Conductor(taken.session, ports, _settings(mine))
         front_end.open(
             SittingView(
                 title=loaded.plan.title,
                 conductor=conductor,
                 history=lambda: read_latest_events(journal),
+                whole_history=lambda: read_events(journal),
                 speaker=speaker,
                 why_no_voice=why_no_voice,
                 why_no_ears=why_no_ears,
+                film=hearing.film,
             )
         )
         conductor.begin(taken.fingerprint, taken.changed)
         with front_end.guard_terminal(), ExitStack() as ears:
             if why_no_ears == GETTING_READY:
-                ears.callback(_open_ears(loaded, front_end, speaker, mine, film).close)
-            elif why_no_ears == NOT_INSTALLED and options.listen:
-                reason = f"Nothing is heard, since {NOT_INSTALLED}; the session goes on by typed cues."
-                front_end.report_ears(False, reason)
+                ears.callback(_open_ears(loaded, front_end, speaker, mine, hearing).close)
+            elif options.listen:
+                _report_missing_ears(front_end, why_no_ears)
             front_end.run(recording)
         front_end.close()
         if speaker is not None:
@@ -114,9 +118,25 @@ def read_latest_events(journal: JournalReader) -> Iterator[tuple[int, Event]]:
         yield entry.seq, decode_event(entry.kind, entry.version, entry.body)
 
 
+def _ports(keep: Keep, front_end: FrontEnd, speaker: Speaker | None, hearing: Hearing) -> ConductorPorts:
+    return ConductorPorts(
+        keep=keep,
+        show=front_end.show,
+        clock=now,
+        speaker=speaker,
+        turn=front_end.turn,
+        film=hearing.film.turn,
+        asked=hearing.question.ask,
+        listens=hearing.ears,
+        schedule=front_end.schedule,
+    )
+
+
 def _settings(mine: Preferences) -> ConductorSettings:
     return ConductorSettings(
         own_wordings=mine.wordings,
+        address_word=mine.hearing.address_word,
+        film=mine.hearing.address,
         sounds=mine.hearing.sounds,
         rest=mine.care.rest,
         silence_s=60.0 * mine.care.silence_minutes,
@@ -127,10 +147,21 @@ def _why_no_ears(front_end: FrontEnd, mine: Preferences, options: SittingOptions
     """Return why nothing is heard when the sitting begins."""
     if options.deaf:
         return "closed by --deaf"
-    if not are_ears_installed():
-        return NOT_INSTALLED
+    missing = why_not_installed()
+    if missing:
+        return missing
     listens = options.listen or (front_end.listens_by_itself and mine.hearing.listen)
     return GETTING_READY if listens else "closed in the settings"
+
+
+def _report_missing_ears(front_end: FrontEnd, why_no_ears: str) -> None:
+    """Say why nothing is heard though it was asked for, and what to type where that helps."""
+    if why_no_ears in (NOT_INSTALLED, NONE_HERE):
+        front_end.report_ears(
+            False, f"Nothing is heard, since {why_no_ears}; the session goes on by typed cues."
+        )
+    if why_no_ears == NOT_INSTALLED:
+        front_end.report_ears(False, f"To install it: {how_to_install('ears')}")
 
 
 def _open_voice(front_end: FrontEnd, mine: Preferences, *, mute: bool) -> tuple[Speaker | None, str]:
@@ -152,9 +183,20 @@ def _open_voice(front_end: FrontEnd, mine: Preferences, *, mute: bool) -> tuple[
 
 
 def _open_ears(
-    loaded: LoadedProject, front_end: FrontEnd, speaker: Speaker | None, mine: Preferences, film: FilmSwitch
+    loaded: LoadedProject, front_end: FrontEnd, speaker: Speaker | None, mine: Preferences, hearing: Hearing
 ) -> LiveEars:
     """Listen to the microphone."""
+
+    def tell(is_open: bool, sentence: str) -> None:
+        hearing.ears.turn(is_open)
+        front_end.report_ears(is_open, sentence)
+
     return LiveEars(
-        loaded.plan, speaker, mine, hear=front_end.hear, tell=front_end.report_ears, is_addressed=film
+        loaded.plan,
+        speaker,
+        mine,
+        hear=front_end.hear,
+        tell=tell,
+        is_addressed=hearing.film,
+        asked=hearing.question,
     )

@@ -11,12 +11,13 @@ So a whole session runs in a test without a disk, a screen or a sound device.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from queue import Empty, SimpleQueue
 
 from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
+from stepper.language.listening_words import list_surest_words, tell_without_ears
 from stepper.language.own_words import list_own_words
 from stepper.language.understand import NotUnderstood, understand
 from stepper.mouth.ports import Speaker, SpokenLine, Tone
@@ -35,7 +36,10 @@ from stepper.session.effects import (
 from stepper.session.evolve import seconds_between
 from stepper.session.machine import Considered, Session
 from stepper.session.pace.silence import silence_limit_s
-from stepper.sitting.ports import ConductorPorts, ConductorSettings
+from stepper.session.questions.open_question import list_answers
+from stepper.session.questions.topics import HelpWith
+from stepper.session.state import State
+from stepper.sitting.ports import ConductorPorts, ConductorSettings, WorkedOff
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +51,17 @@ class _Words:
     """Whether they came through the microphone."""
     score: float
     """How well they were heard. Range: 0 to 1."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Item:
+    """What waits in the queue."""
+
+    asked: Cue | _Words
+    still: Callable[[State], bool] | None
+    """Whether it is still meant when its turn comes; None if it always is."""
+    then: Callable[[bool], None] | None
+    """Called once it is worked off, with True, or dropped, with False."""
 
 
 class Conductor:
@@ -68,9 +83,11 @@ class Conductor:
         self._session, self._ports = session, ports
         self._settings = settings if settings is not None else ConductorSettings()
         self._speaker = ports.speaker
+        self._film = self._settings.film
         self._last_at = ""
         self._alarm, self._alarm_set_at, self._alarm_in = 0, "", 0.0
-        self._queue: SimpleQueue[Cue | _Words] = SimpleQueue()
+        self._queue: SimpleQueue[_Item] = SimpleQueue()
+        self._watchers: list[Callable[[WorkedOff], None]] = []
 
     @property
     def session(self) -> Session:
@@ -82,13 +99,39 @@ class Conductor:
         """Whether the sitting is over."""
         return self._session.state.closed
 
+    @property
+    def film_is_on(self) -> bool:
+        """Whether a film is on, so that every cue needs the address word."""
+        return self._film
+
     # Any thread
 
-    def offer(self, cue: Cue) -> None:
-        """Put a cue into the queue. A cue without a time gets the time at which it is worked off."""
-        self._queue.put(cue)
+    def offer(
+        self,
+        cue: Cue,
+        *,
+        still: Callable[[State], bool] | None = None,
+        then: Callable[[bool], None] | None = None,
+    ) -> None:
+        """Put a cue into the queue. A cue without a time gets the time at which it is worked off.
 
-    def offer_words(self, text: str, *, heard: bool = False, score: float = 1.0) -> None:
+        Args:
+            cue: What is asked.
+            still: Asked on the consumer's thread when its turn comes; if it is not meant any more where the
+                session then stands, it is dropped.
+            then: Called on the consumer's thread with whether it was worked off; what came of it is then on
+                the disk.
+        """
+        self._queue.put(_Item(cue, still, then))
+
+    def offer_words(
+        self,
+        text: str,
+        *,
+        heard: bool = False,
+        score: float = 1.0,
+        then: Callable[[bool], None] | None = None,
+    ) -> None:
         """Put words into the queue.
 
         Args:
@@ -96,10 +139,15 @@ class Conductor:
             heard: Whether they came through the microphone; while the ears are closed, all such words but
                 "start listening" are silently ignored, because they may come from the film.
             score: How well they were heard. Range: 0 (a guess) to 1 (certain).
+            then: As for `offer`.
         """
-        self._queue.put(_Words(text, heard, score))
+        self._queue.put(_Item(_Words(text, heard, score), None, then))
 
     # The consumer's thread
+
+    def watch(self, watcher: Callable[[WorkedOff], None]) -> None:
+        """Have something called after the opening and after each cue that is worked off, whoever gave it."""
+        self._watchers.append(watcher)
 
     def begin(self, fingerprint: str, changed: Considered | None = None) -> None:
         """Open the sitting: record that, and tell the recap and what comes first.
@@ -111,10 +159,13 @@ class Conductor:
         """
         if changed is not None:
             self._carry_out(changed)
+        if self._film and self._speaker is not None and self._settings.sounds:
+            self._speaker.sound(Tone.FILM)
         if changed is None or changed.state.question is None:
             self._carry_out(self._session.consider_opening(self._ports.clock(), fingerprint))
         self._expect(self._ports.clock())
         self._watch(self._ports.clock())
+        self._report(WorkedOff())
 
     def run(self) -> None:
         """Work off the queue, waiting for more, until the sitting is over."""
@@ -130,7 +181,24 @@ class Conductor:
                 return
             self._work_off(item)
 
-    def _work_off(self, item: Cue | _Words) -> None:
+    def _work_off(self, item: _Item) -> None:
+        if item.still is not None and not item.still(self._session.state):
+            if item.then is not None:
+                item.then(False)
+            return
+        asked = item.asked
+        self._answer(asked)
+        self._report(
+            WorkedOff(words=asked.text, heard=asked.heard) if isinstance(asked, _Words) else WorkedOff()
+        )
+        if item.then is not None:
+            item.then(True)
+
+    def _report(self, done: WorkedOff) -> None:
+        for watcher in self._watchers:
+            watcher(done)
+
+    def _answer(self, item: Cue | _Words) -> None:
         now = self._ports.clock()
         heard = isinstance(item, _Words) and item.heard
         cue: Cue | NotUnderstood
@@ -138,7 +206,9 @@ class Conductor:
             session, own = self._session, self._settings.own_wordings
             counting = session.state.knitting.tens is not None
             nearly = Asks if heard else Cue
-            cue = understand(item.text, session.plan, at=now, own=own, counting=counting, nearly=nearly)
+            cue = understand(
+                item.text, session.plan, at=now, own=own, counting=counting, figures=heard, nearly=nearly
+            )
             if heard and self._session.state.asleep and not isinstance(cue, Listen):
                 return
             if heard and isinstance(cue, Cue):
@@ -210,27 +280,46 @@ class Conductor:
             if self._speaker is not None:
                 self._speaker.say(spell_out(sentence), slower=False)
         self._perform(considered.effects)
+        if self._ports.asked is not None:
+            self._ports.asked(list_answers(self._session.plan, self._session.state, considered.effects))
 
     def _perform(self, effects: tuple[Effect, ...]) -> None:
         for effect in effects:
             if isinstance(effect, TurnTo) and self._ports.turn is not None:
                 self._ports.turn(effect.view)
                 continue
-            if isinstance(effect, TurnFilm) and self._ports.film is not None:
-                self._ports.film(effect.on)
+            if isinstance(effect, TurnFilm):
+                self._turn_film(effect.on)
             if isinstance(effect, RestHands) and not self._settings.rest:
                 continue
             if isinstance(effect, BeatIn) and self._ports.schedule is not None:
                 self._ports.schedule(effect.seconds, Beat(seq=effect.seq))
-            line = tell_effect(effect, self._session.plan)
-            if isinstance(effect, TellHelp) and self._settings.own_wordings:
-                line = f"{line} {list_own_words(self._settings.own_wordings)}"
+            line = self._line_of(effect)
             if not line or isinstance(effect, Close):
                 continue
             self._ports.show(line)
             if self._speaker is not None and not (isinstance(effect, Refuse) and not effect.aloud):
                 said = _said(line, effect)
                 self._speaker.say(said.text, slower=said.slower)
+
+    def _turn_film(self, on: bool) -> None:
+        """Have the address word asked for from now on, or no longer, with a tone for the start of a film."""
+        self._film = on
+        if self._ports.film is not None:
+            self._ports.film(on)
+        if on and self._speaker is not None and self._settings.sounds:
+            self._speaker.sound(Tone.FILM)
+
+    def _line_of(self, effect: Effect) -> str:
+        """Return an effect in words, with what depends on the ears and on her settings."""
+        deaf = None if self._ports.listens() else tell_without_ears(effect)
+        line = deaf or tell_effect(effect, self._session.plan)
+        if isinstance(effect, TellHelp):
+            if self._film and effect.about is HelpWith.NOW:
+                line = f"{list_surest_words(self._settings.address_word)} {line}"
+            if self._settings.own_wordings:
+                line = f"{line} {list_own_words(self._settings.own_wordings)}"
+        return line
 
 
 def _said(line: str, effect: Effect) -> SpokenLine:

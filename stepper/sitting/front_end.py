@@ -1,4 +1,5 @@
-"""Where the knitter reads and types: the one protocol of the full screen and of line mode."""
+"""Where the knitter reads and types: the one protocol of the full screen, of line mode and of either with a
+page beside it."""
 
 from __future__ import annotations
 
@@ -21,12 +22,16 @@ class SittingView:
     conductor: Conductor
     history: Callable[[], Iterable[tuple[int, Event]]]
     """Returns the latest events with their numbers, in order."""
+    whole_history: Callable[[], Iterable[tuple[int, Event]]]
+    """Returns all events with their numbers, in order."""
     speaker: Speaker | None
     """None if nothing will be said."""
     why_no_voice: str
     """Empty if there is a speaker."""
     why_no_ears: str
     """Why nothing is heard when the sitting begins; empty if a recording is listened to."""
+    film: Callable[[], bool] = lambda: False
+    """Returns whether a film is on, so that a spoken cue needs the address word."""
 
 
 class FrontEnd(Protocol):
@@ -56,6 +61,10 @@ class FrontEnd(Protocol):
 
     def hear(self, text: str, score: float = 1.0) -> None:
         """Take words from the microphone, on any thread."""
+        ...
+
+    def wake(self) -> None:
+        """Have the conductor work off what was put into its queue from elsewhere; called on any thread."""
         ...
 
     def report_ears(self, is_open: bool, sentence: str) -> None:

@@ -10,6 +10,7 @@ from threading import Thread, Timer
 
 from stepper.session.cues import Cue, Enough, View
 from stepper.sitting.conductor import Conductor
+from stepper.sitting.folding import write_folded
 from stepper.sitting.front_end import SittingView
 
 
@@ -41,7 +42,7 @@ class LineMode:
 
     def show(self, line: str) -> None:
         """Print a line at once."""
-        print(line, flush=True)
+        write_folded(line, sys.stdout)
 
     def schedule(self, seconds: float, cue: Cue) -> None:
         """Offer a cue after a delay, from a thread of its own."""
@@ -53,6 +54,9 @@ class LineMode:
         """Print on standard error what was heard, and hand it over."""
         complain(f'Heard "{text}".' if text else "Heard something that is no cue.")
         self._conductor.offer_words(text, heard=True, score=score)
+
+    def wake(self) -> None:
+        """Do nothing: the conductor waits for its queue by itself."""
 
     def report_ears(self, is_open: bool, sentence: str) -> None:
         """Print a sentence about the ears on standard error."""
@@ -134,4 +138,4 @@ def _prompted_lines() -> Iterator[str]:
 
 def complain(sentence: str) -> None:
     """Print a sentence on standard error at once."""
-    print(sentence, file=sys.stderr, flush=True)
+    write_folded(sentence, sys.stderr)

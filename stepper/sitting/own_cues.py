@@ -10,9 +10,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from stepper.errors import ProjectError
 from stepper.language.own_words import means_the_same, sound_alike
-from stepper.project.problems import Problem, render_problems
+from stepper.project.problems import Problem, UnsoundFileError
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import LoadedProject
 
@@ -25,11 +24,11 @@ def add_own_cues(loaded: LoadedProject, mine: Preferences) -> Preferences:
         mine: Her settings.
 
     Raises:
-        ProjectError: The same words stand for one cue in the file and for another in the settings.
+        UnsoundFileError: The same words stand for one cue in the file and for another in the settings.
     """
     problems = tuple(_clashes(loaded, mine))
     if problems:
-        raise ProjectError(render_problems(problems, loaded.text, str(loaded.path)))
+        raise UnsoundFileError(problems, loaded.text, str(loaded.path))
     own = {each.words: each.meant for each in loaded.project.cues}
     return replace(mine, wordings={**mine.wordings, **own})
 

@@ -18,6 +18,16 @@ kept."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class WorkedOff:
+    """What a conductor has just worked off, for those that watch it."""
+
+    words: str = ""
+    """The words, if it was words; empty for a cue of a key, a clock or a page, and for the opening."""
+    heard: bool = False
+    """Whether they came through the microphone."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class ConductorPorts:
     """How a conductor reaches the outside world."""
 
@@ -32,6 +42,11 @@ class ConductorPorts:
     """Turns the screen to a page; None if there are no pages to turn to."""
     film: Callable[[bool], None] | None = None
     """Called with whether the ears must require the address word from now on."""
+    asked: Callable[[frozenset[type[Cue]]], None] | None = None
+    """Called with the cues that answer what has just been asked, in one word or a bare number; empty for
+    none."""
+    listens: Callable[[], bool] = lambda: True
+    """Returns whether the ears are open now."""
     schedule: Callable[[float, Cue], None] | None = None
     """Offers a cue after a number of seconds, on any thread. If None, reading along does not advance by
     itself and nothing is said in a long silence."""
@@ -43,6 +58,10 @@ class ConductorSettings:
 
     own_wordings: Mapping[str, str] = field(default_factory=dict)
     """The knitter's own wordings, each with the vocabulary's wording it stands for."""
+    address_word: str = "stepper"
+    """What stands in front of every cue while a film is on."""
+    film: bool = False
+    """Whether a film is on from the start."""
     sounds: bool = True
     """Whether a tone answers what was heard: one for a cue, another for anything else."""
     rest: bool = True

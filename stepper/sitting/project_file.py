@@ -6,11 +6,10 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 from stepper.craft.manners import Manner
-from stepper.errors import ProjectError
 from stepper.plan.compile import SecondReading, compile_plan, faults_of
 from stepper.plan.model import Plan
 from stepper.project.model import Project
-from stepper.project.problems import Problem, render_problems
+from stepper.project.problems import Problem, UnsoundFileError
 from stepper.project.reader import FileReading, read_project
 from stepper.project.source import read_picture, read_text
 
@@ -34,7 +33,7 @@ def load_project(path: Path, *, spacing: Manner | None = None) -> LoadedProject:
         spacing: Manner of spacing even changes, instead of the file's.
 
     Raises:
-        ProjectError: The file has problems; the message lists them all.
+        UnsoundFileError: The file has problems; the message lists them all.
         SurroundingsError: The file cannot be read.
     """
     text = read_text(path)
@@ -43,7 +42,7 @@ def load_project(path: Path, *, spacing: Manner | None = None) -> LoadedProject:
         project = replace(project, spacing=spacing)
         compiled = compile_plan(project)
         if compiled.plan is None:  # a line that counts from a marker may meet it elsewhere
-            raise ProjectError(render_problems(compiled.problems, text, str(path)))
+            raise UnsoundFileError(compiled.problems, text, str(path))
         plan = compiled.plan
     return LoadedProject(path=path, text=text, project=project, plan=plan)
 
@@ -65,20 +64,21 @@ def load_sizes(path: Path) -> PrintedSizes:
     """Read a project file of which at least the printed sizes must be sound.
 
     Raises:
-        ProjectError: The file has problems in its printed sizes; the message lists them all.
+        UnsoundFileError: The file has problems in its printed sizes; the message lists them all.
         SurroundingsError: The file cannot be read.
     """
     text = read_text(path)
     reading = read_project(text, lambda picture: read_picture(path.parent / picture))
     if reading.project is None:
-        raise ProjectError(render_problems(_all_problems(reading), text, str(path)))
+        raise UnsoundFileError(_all_problems(reading), text, str(path))
     compiled = compile_plan(reading.project)
     trouble = ""
     if compiled.plan is None:
-        trouble = render_problems(compiled.problems, text, str(path))
+        unsound = UnsoundFileError(compiled.problems, text, str(path))
+        trouble = str(unsound)
         compiled = compile_plan(replace(reading.project, switches=(), alterations=()))
-    if compiled.plan is None:
-        raise ProjectError(trouble)
+        if compiled.plan is None:
+            raise unsound
     return PrintedSizes(
         project=reading.project, plan=compiled.plan, readings=compiled.readings, trouble=trouble
     )
@@ -94,7 +94,7 @@ def plan_of_text(text: str, name: str, folder: Path, *, formerly: bool = False) 
         formerly: Whether even rounds are written as they were before they had manners.
 
     Raises:
-        ProjectError: The text has problems.
+        UnsoundFileError: The text has problems.
     """
     return _compiled(text, name, folder, cues=False, formerly=formerly)[1]
 
@@ -106,12 +106,12 @@ def _compiled(
     reading = read_project(text, lambda picture: read_picture(folder / picture))
     if reading.project is None:
         problems = (*_all_problems(reading), *(_cue_problems(reading.partial, None) if cues else ()))
-        raise ProjectError(render_problems(problems, text, name))
+        raise UnsoundFileError(problems, text, name)
     project = replace(reading.project, spacing=None) if formerly else reading.project
     compiled = compile_plan(project)
     problems = (*compiled.problems, *(_cue_problems(project, compiled.plan) if cues else ()))
     if compiled.plan is None or problems:
-        raise ProjectError(render_problems(problems, text, name))
+        raise UnsoundFileError(problems, text, name)
     return project, compiled.plan
 
 

@@ -7,13 +7,13 @@ from collections.abc import Hashable, Iterator, Mapping
 from functools import cache
 from typing import Final
 
-from stepper.ears.wordings import Frame, Wordings
+from stepper.ears.wordings import Frame, Reply, SingleWord, Wordings
 from stepper.language.numbers import decimal, digits_words, words
 from stepper.language.understand import NotUnderstood, drop_articles, normalise, understand
 from stepper.language.vocabulary import VOCABULARY
 from stepper.language.wordings import Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import Note
+from stepper.session.cues import Count, No, Note, Yes
 
 MOST: Final = 999
 """The largest number listened for as a phrase; larger ones are understood only if transcribed correctly."""
@@ -22,6 +22,7 @@ _PARTS: Final = {"a quarter": 0.25, "a half": 0.5, "three quarters": 0.75}
 _UNITS: Final = {"": "", "centimeters": "cm", "inches": "in"}
 # As the recogniser's model writes them, with their meaning; a length without a unit is in the plan's.
 _MOST_TENS: Final = 20
+_COUNT: Final = next(row for row in VOCABULARY if row.cue is Count)
 _FEWEST_WORDS: Final = 2
 # A single word heard while a film is on would be a guess.
 
@@ -41,7 +42,8 @@ def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wo
         phrases[normalise(mine) or mine.casefold()] = meaning_of(row)
     return Wordings(
         phrases=phrases,
-        frames=tuple(_frames(plan)),
+        single_words=dict(_single_words()),
+        frames=(*_frames(plan), _bare_count()),
         numbers=list_numbers(),
         known=lambda text: plan is not None and is_cue(text, plan, own),
         remark=lambda text: plan is not None and is_remark(text, plan),
@@ -139,6 +141,24 @@ def _frames(plan: Plan | None) -> Iterator[Frame]:
             elif sorted(slots) == ["number", "place"] and plan is not None:
                 for place in _places(plan):
                     yield _frame(phrase.replace("{place}", place), (*meaning_of(row), place))
+
+
+def _single_words() -> Iterator[tuple[str, SingleWord]]:
+    """List the surest words, with the question that each answers."""
+    for row in VOCABULARY:
+        for word in row.surest:
+            answers = Reply.YES_OR_NO if row.cue in (Yes, No) else None
+            yield word, SingleWord(means=meaning_of(row), answers=answers)
+
+
+def _bare_count() -> Frame:
+    """Return the frame of a count without a word around it, which is said digit by digit."""
+    return Frame(before="", after="", means=meaning_of(_COUNT), numbers=_digit_by_digit())
+
+
+@cache
+def _digit_by_digit() -> dict[str, float]:
+    return {digits_words(number): number for number in range(MOST + 1)}
 
 
 def _frame(phrase: str, means: Hashable, numbers: Mapping[str, float] | None = None) -> Frame:

@@ -3,16 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 from importlib.util import find_spec
 from pathlib import Path
 
 from stepper.ears.ports import Recogniser
+from stepper.ears.wordings import Reply
 from stepper.errors import SurroundingsError
 from stepper.plan.model import Plan
+from stepper.session.cues import Count, Cue, Yes
 from stepper.sitting.preferences import Preferences, read_preferences, settings_path
 from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.sitting.user_folders import model_folders
 from stepper.sitting.vocabulary_file import read_vocabulary
+
+NONE_HERE = "no recogniser is made for this kind of computer"
+"""Why nothing is heard where no wheel of the bundled recogniser exists."""
 
 
 class FilmSwitch:
@@ -31,11 +37,54 @@ class FilmSwitch:
         self._is_on = is_on
 
 
+class OpenQuestion:
+    """What one word may answer now; set and read from any thread."""
+
+    def __init__(self) -> None:
+        """Start with nothing asked."""
+        self._replies: frozenset[Reply] = frozenset()
+
+    def __call__(self) -> frozenset[Reply]:
+        """Return what is asked for."""
+        return self._replies
+
+    def ask(self, answers: frozenset[type[Cue]]) -> None:
+        """Take note of the kinds of cue that answer what is open; empty if nothing is."""
+        numbers = {Reply.NUMBER} if Count in answers else set()
+        self._replies = frozenset(numbers | ({Reply.YES_OR_NO} if Yes in answers else set()))
+
+
+class EarsState:
+    """Whether the ears are open; set and read from any thread."""
+
+    def __init__(self) -> None:
+        """Start closed."""
+        self._is_open = False
+
+    def __call__(self) -> bool:
+        """Return whether they are open."""
+        return self._is_open
+
+    def turn(self, is_open: bool) -> None:
+        """Take note that they were opened or closed."""
+        self._is_open = is_open
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Hearing:
+    """What the ears and the conductor tell each other."""
+
+    film: FilmSwitch
+    question: OpenQuestion
+    ears: EarsState
+
+
 def hear_recording(
     path: Path,
     plan: Plan,
     is_addressed: Callable[[], bool] | None = None,
     mine: Preferences | None = None,
+    asked: Callable[[], frozenset[Reply]] = frozenset,
 ) -> Iterator[str]:
     """Open a recording at once and return an iterator over the cues in it, in order.
 
@@ -44,6 +93,7 @@ def hear_recording(
         plan: What is knitted, for the names a cue may hold.
         is_addressed: Whether the address word is required now; if None, as the settings say.
         mine: The knitter's settings; read from their file if None.
+        asked: What one word may answer now.
 
     Raises:
         SurroundingsError: The file cannot be played, or the recogniser is not installed.
@@ -53,12 +103,15 @@ def hear_recording(
 
     microphone = WavMicrophone(path)
     speech = load_speech_detector()
-    recogniser = load_recogniser(plan, mine, is_addressed)
+    recogniser = load_recogniser(plan, mine, is_addressed, asked)
     return (heard.text for heard in listen(microphone, recogniser, speech))
 
 
 def load_recogniser(
-    plan: Plan | None, mine: Preferences | None = None, is_addressed: Callable[[], bool] | None = None
+    plan: Plan | None,
+    mine: Preferences | None = None,
+    is_addressed: Callable[[], bool] | None = None,
+    asked: Callable[[], frozenset[Reply]] = frozenset,
 ) -> Recogniser:
     """Load the recogniser.
 
@@ -66,6 +119,7 @@ def load_recogniser(
         plan: What is knitted, for the names a cue may hold.
         mine: The knitter's settings; read from their file if None.
         is_addressed: Whether the address word is required now; if None, as the settings say.
+        asked: What one word may answer now, without the address word.
 
     Raises:
         SurroundingsError: It is not installed, or there is no such model or vocabulary.
@@ -86,12 +140,15 @@ def load_recogniser(
     else:
         wordings = list_wordings(plan, mine.wordings)
     if is_bundled:
+        if find_spec("moonshine_voice") is None and find_spec("onnxruntime") is not None:
+            raise SurroundingsError(f"Nothing is heard: {NONE_HERE}. A Vosk model does in its place.")
         from stepper.ears.moonshine import MoonshineRecogniser
 
         return MoonshineRecogniser(
             wordings,
             address=settings.address_word.casefold(),
             is_addressed=is_addressed or (lambda: settings.address),
+            asked=asked,
         )
     from stepper.ears.vosk_recogniser import VoskRecogniser
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from pathlib import Path
 
 import pytest
@@ -84,3 +85,23 @@ def test_cautions_are_told_with_their_line(tmp_path: Path, capsys: pytest.Captur
     """Something to know is not a fault."""
     assert main(["check", str(SWITCHBACK)]) == 0
     assert "note: 32 cm on the needles become 33.1 cm after blocking" in capsys.readouterr().out
+
+
+def test_a_document_tells_a_program_what_the_page_tells_her(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Problems are values with their place, and the exit code is the same."""
+    assert main(["check", str(SWITCHBACK), "--json"]) == 0
+    sound = json.loads(capsys.readouterr().out)
+    assert (sound["format"], sound["sound"], sound["rounds"], sound["problems"]) == (1, True, 425, [])
+
+    path = tmp_path / "bad.yaml"
+    path.write_text(SOUND.replace("Chart cairn", "Chart carin"), encoding="utf-8")
+    assert main(["check", str(path), "--json"]) == 1
+    told = capsys.readouterr()
+    found = json.loads(told.out)
+    code, page = check(path, capsys)
+    assert (code, told.err, found["format"], found["sound"]) == (1, "", 1, False)
+    (problem,) = found["problems"]
+    assert page.startswith(f"{path}:{problem['line']}:{problem['column']}: error: {problem['message']}")
+    assert problem["hint"] in page

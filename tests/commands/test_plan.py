@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import sys
 from pathlib import Path
 
 import pytest
@@ -74,6 +75,33 @@ def test_a_page_that_cannot_be_written_is_a_sentence(
     """A folder that is not there is the surroundings' fault."""
     assert main(["plan", str(SWITCHBACK), "--html", str(tmp_path / "none" / "plan.html")]) == 4
     assert "cannot be written" in capsys.readouterr().err
+
+
+def test_the_sheet_is_written_as_a_pdf(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Without a browser, beside the page if both are asked for; letters the typeface has not are told."""
+    pytest.importorskip("reportlab", reason="reportlab is not installed")
+    pytest.importorskip("font_source_sans_pro", reason="the typeface is not installed")
+    page, sheet = tmp_path / "sheet.html", tmp_path / "sheet.pdf"
+    assert main(["plan", str(SWITCHBACK), "--html", str(page), "--pdf", str(sheet)]) == 0
+    assert sorted(each.name for each in tmp_path.iterdir()) == ["sheet.html", "sheet.pdf"]
+    assert sheet.read_bytes().startswith(b"%PDF-")
+    assert "has no letters" not in capsys.readouterr().out
+    file = tmp_path / "garment.yaml"
+    file.write_text(SWITCHBACK.read_text(encoding="utf-8").replace("name: pine", "name: אורן"), encoding="utf-8")
+    assert main(["plan", str(file), "--pdf", str(sheet)]) == 0
+    assert "no letters for" in " ".join(capsys.readouterr().out.split())
+
+
+def test_a_pdf_without_its_packages_is_a_sentence(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It names the package, and no half file is left."""
+    monkeypatch.setitem(sys.modules, "reportlab", None)
+    monkeypatch.setitem(sys.modules, "reportlab.pdfbase", None)
+    monkeypatch.setitem(sys.modules, "reportlab.pdfgen.canvas", None)
+    assert main(["plan", str(SWITCHBACK), "--pdf", str(tmp_path / "sheet.pdf")]) == 4
+    assert "reportlab" in capsys.readouterr().err
+    assert list(tmp_path.iterdir()) == []
 
 
 def test_a_round_in_one_colour_names_it(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -80,3 +80,21 @@ def test_a_count_that_must_be_a_multiple_offers_the_nearest_with_their_cost(
     assert main(["spread", "180", "to", "204", "--multiple", "12"]) == 0
     assert main(["spread", "100", "to", "106", "--multiple", "4", "--plus", "2"]) == 0
     assert main(["spread", "100", "to", "106", "--multiple", "0"]) == 1
+
+
+@pytest.mark.parametrize(
+    "typed", ["204-240", "204 - 240", "204\u2013240", "204->240", "204\u2192240", "204..240", "204 240", "204 sts TO 240 sts"]
+)
+def test_two_counts_are_read_however_they_are_typed(typed: str, capsys: pytest.CaptureFixture[str]) -> None:
+    """With wool in one hand nobody looks up which sign goes between them."""
+    assert main(["spread", *typed.split()]) == 0
+    assert capsys.readouterr().out.startswith("204 to 240: 36 increases")
+
+
+@pytest.mark.parametrize("typed", ["204", "204240", "a to b", "204 to", "204 or 240"])
+def test_what_is_not_two_counts_is_a_wrong_command_line(typed: str, capsys: pytest.CaptureFixture[str]) -> None:
+    """With what would have been right."""
+    with pytest.raises(SystemExit) as ended:
+        main(["spread", *typed.split()])
+    assert ended.value.code == 2
+    assert 'as in "204 to 240"' in capsys.readouterr().err

@@ -13,8 +13,9 @@ from typing import Any
 import pytest
 
 from stepper.commands.main import main
-from stepper.commands.standard_streams import complain, guard_streams, print_document, print_painted
+from stepper.commands.standard_streams import complain, guard_streams, print_document
 from stepper.errors import SurroundingsError
+from stepper.sitting.folding import write_painted
 
 SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 ENCODINGS = ("cp1252", "cp437", "latin-1", "ascii")
@@ -72,7 +73,7 @@ def test_only_our_own_colours_pass(monkeypatch: pytest.MonkeyPatch) -> None:
     with guard_streams():
         print("a\x1b[31mb", end="\r\n")
         sys.stdout.writelines(["c\x9b", "d"])
-        print_painted("\x1b[1mown\x1b[0m")
+        write_painted("\x1b[1mown\x1b[0m\n", sys.stdout)
     assert written(out) == "a\\u001b[31mb\\u000d\nc\\u009bd\x1b[1mown\x1b[0m\n"
 
 
@@ -87,7 +88,7 @@ def test_a_full_disk_behind_the_output_is_told(monkeypatch: pytest.MonkeyPatch) 
 
 def test_without_the_door_painted_lines_are_printed(capsys: pytest.CaptureFixture[str]) -> None:
     """As a command tried alone prints them."""
-    print_painted("a")
+    write_painted("a\n", sys.stdout)
     assert capsys.readouterr().out == "a\n"
 
 

@@ -72,3 +72,17 @@ def test_a_number_that_hardly_fits_is_asked_for_again() -> None:
     doubtful = Candidate(text="next", means="next", sounds=STRICT.least_number - 1, words=0.0)
     assert decide([doubtful], STRICT) is not None
     assert decide([replace(doubtful, number=16)], STRICT) is None
+
+
+def test_a_number_that_the_transcript_ends_in_too_needs_to_be_less_clear() -> None:
+    """Two opinions that agree: "ninety" is taken for all that "nineteen" is near. Another number agrees with
+    nothing."""
+    between = (STRICT.clear_agreed + STRICT.clear_number) / 2
+    rival = replace(scored("count is nineteen", -between), number=19)
+    said = replace(scored("count is ninety", 0.0), number=90)
+    assert decide([said, rival], STRICT, 90) == said
+    assert decide([said, rival], STRICT, 19) is None
+    assert decide([said, rival], STRICT) is None
+    softer = replace(said, sounds=(STRICT.least_agreed + STRICT.least_number) / 2, words=0.0)
+    assert decide([softer], STRICT, 90) == softer
+    assert decide([softer], STRICT) is None

@@ -56,6 +56,16 @@ def test_a_film_that_talks_before_and_after_is_cut_off() -> None:
     assert 31 <= len(utterance) // 1024 <= 31 + 10 + 10 + 5
 
 
+@pytest.mark.parametrize(("room_db", "kept"), [(-70.0, 16), (-35.0, 0)])
+def test_a_falling_voice_is_kept_whole_in_a_quiet_room(room_db: float, kept: int) -> None:
+    """ "Sixty", and half a second of "three" 24 dB softer: kept where the room is quiet; where a film runs as loud as
+    that, it is the film's."""
+    said = [(True, -12.0)] * 31 + [(True, -36.0)] * 16
+    (utterance,) = run(Gate(), [*[(False, room_db)] * 30, *said, *[(False, room_db)] * 30])
+    before, after = 8, 5
+    assert len(utterance) // 1024 == before + 31 + kept + after
+
+
 def test_a_cue_that_is_not_heard_can_be_said_again() -> None:
     """Four times the same, three seconds apart and refused each time, are four utterances.
 

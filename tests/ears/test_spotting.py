@@ -7,13 +7,14 @@ import numpy as np
 import pytest
 
 from stepper.ears.spotting import Spotter
-from stepper.ears.wordings import Frame, Wordings
+from stepper.ears.wordings import Frame, Reply, SingleWord, Wordings
 from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 _SAID = {
     "next": "n ɛ k s t", "step": "s t ɛ p", "go": "g oʊ", "back": "b æ k", "stepper": "s t ɛ p ɜ", "six": "s ɪ k s",
     "i": "aɪ", "have": "h æ v", "forty": "f ɔ r t i", "stitches": "s t ɪ tʃ ɪ z", "count": "k aʊ n t", "is": "ɪ z",
     "it": "ɪ t", "and": "æ n d", "half": "h æ f", "point": "p ɔɪ n t", "inches": "ɪ n tʃ ɪ z",
+    "okay": "oʊ k eɪ", "hey": "h eɪ",
 }  # fmt: skip
 _UNSURE = 0.1
 
@@ -158,3 +159,40 @@ def test_what_has_a_number_in_it_says_which() -> None:
     spotter = Spotter(LENGTHS, "", Dictionary())
     assert spotter.best(said("it is forty point six"), 1, 0.0)[0].number == 40.6
     assert Spotter(WORDINGS, "", Dictionary()).best(said("next step"), 1, 0.0)[0].number is None
+
+
+SURE = Wordings(
+    phrases={"go back": "back"},
+    single_words={
+        "next": SingleWord(means="next"),
+        "it": SingleWord(means="yes", answers=Reply.YES_OR_NO),
+    },
+    frames=(Frame(before="", after="", means="count", numbers={"six": 6, "six six": 66}),),
+)
+
+
+@pytest.mark.parametrize(
+    ("text", "means", "asked"),
+    [("next", "next", None), ("it", "yes", Reply.YES_OR_NO), ("six six", ("count", 66), Reply.NUMBER)],
+)
+def test_single_words_and_bare_numbers_are_heard_behind_the_address_word_or_if_asked_for(
+    text: str, means: object, asked: Reply | None
+) -> None:
+    """Films are full of them: alone they are nothing, unless they answer the very question that is open."""
+    spotter = Spotter(SURE, "stepper", Dictionary())
+    assert spotter.best(said(f"stepper {text}"), 1, 0.0, addressed=True)[0].means == means
+    for replies in ((), *((reply,) for reply in Reply)):
+        found = [each.means for each in spotter.best(said(text), 8, 100.0, asked=replies)]
+        assert (means in found) == (asked in replies), replies
+    never = Spotter(SURE, "", Dictionary())
+    assert means not in [each.means for each in never.best(said(text), 8, 100.0, addressed=True)]
+
+
+def test_a_word_that_calls_may_stand_in_front_of_the_address_word() -> None:
+    """ "Hey stepper": the way that was said is told, for the decoder."""
+    spotter = Spotter(WORDINGS, "stepper", Dictionary())
+    for way in ("stepper", "okay stepper", "hey stepper"):
+        best = spotter.best(said(f"{way} go back"), 1, 0.0, addressed=True)[0]
+        assert (best.text, best.score) == ("go back", pytest.approx(0, abs=1e-4))
+        assert spotter.way_called(said(f"{way} go back")) == way
+    assert Spotter(WORDINGS, "", Dictionary()).way_called(said("go back")) == ""

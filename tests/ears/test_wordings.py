@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.ears.wordings import Frame, Wordings, strip_address
+from stepper.ears.wordings import Frame, SingleWord, Wordings, list_address_ways, strip_address
 
 
 def test_a_number_is_put_into_its_frame() -> None:
@@ -39,6 +39,27 @@ def test_the_address_word_is_taken_off_whole_and_only_in_front() -> None:
     assert strip_address("steppers next step", "stepper") is None
     assert strip_address("stepper", "stepper") is None
     assert strip_address("next step", "") == "next step"
+
+
+def test_the_address_word_may_stand_behind_a_word_that_calls() -> None:
+    """As people call anybody; not where the address word has such a word of its own."""
+    for text in ("stepper next step", "okay stepper next step", "hey stepper next step"):
+        assert strip_address(text, "stepper") == "next step", text
+    for text in ("okay next step", "hey stepper", "no stepper next step"):
+        assert strip_address(text, "stepper") is None, text
+    assert list_address_ways("hey marigold") == ("hey marigold",)
+    assert list_address_ways("") == ()
+
+
+def test_a_number_without_words_around_it_may_go_on_too() -> None:
+    """ "Two", a breath, "four six"; the single words count among those that can occur."""
+    bare = Frame(before="", after="", means=2, numbers={"two": 2, "two four": 24})
+    wordings = Wordings(phrases={}, single_words={"forward": SingleWord(means=1)}, frames=(bare,))
+    assert bare.is_bare
+    assert not Frame(before="", after="short", means=3).is_bare
+    assert wordings.may_go_on("two")
+    assert not wordings.may_go_on("two four")
+    assert wordings.words() == {"forward", "two", "four"}
 
 
 def test_the_words_of_numbers_are_listed_without_the_one_that_is_everywhere() -> None:

@@ -21,17 +21,26 @@ def test_a_yoke_ends_where_stitches_go_on_hold() -> None:
     assert yoke.inner == pytest.approx(0.5)
 
 
-def test_without_a_division_it_is_the_first_section() -> None:
-    """A hat seen from above is drawn as well, its widest round the rim."""
-    yoke = yoke_of(plan(("brim", ["co80", "k80", "k80"]), ("crown", ["k80"])).rounds)
+def test_without_a_division_it_is_a_first_section_called_a_yoke() -> None:
+    """A yoke that is not divided yet in the file is drawn as well."""
+    yoke = yoke_of(plan(("round yoke", ["co80", "k80", "k80"]), ("rest", ["k80"])).rounds)
     assert yoke is not None
     assert [each.index for each in yoke.rounds] == [1, 2]
     assert yoke.inner == WIDEST
 
 
+def test_mittens_socks_and_hats_have_no_yoke() -> None:
+    """A thumb or an instep on hold is no division, and a brim is no neck: a yoke drawn there would be a lie."""
+    mitten = plan(("cuff", ["co8", "k8"]), ("hand", ["k2 hold2:thumb k4", "k6"]))
+    hat = plan(("brim", ["co80", "k80", "k80"]), ("crown", ["k80"]))
+
+    assert yoke_of(mitten.rounds) is None
+    assert yoke_of(hat.rounds) is None
+
+
 def test_a_narrow_beginning_leaves_a_neck_to_be_seen() -> None:
     """Eight stitches in the middle of two hundred are drawn wider than they are."""
-    yoke = yoke_of(plan(("shawl", ["co8", "k8", "(k1 m1)x8", "(k1 m1)x16", "(k1 m1)x32", "(k1 m1)x64"])).rounds)
+    yoke = yoke_of(plan(("yoke", ["co8", "k8", "(k1 m1)x8", "(k1 m1)x16", "(k1 m1)x32", "(k1 m1)x64"])).rounds)
     assert yoke is not None
     assert yoke.inner == NARROWEST
 

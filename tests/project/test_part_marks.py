@@ -43,3 +43,9 @@ def test_a_mark_is_taken_off_where_it_stands(text: str, rows: list[tuple[str, in
 def test_a_mark_that_is_referred_to_or_repeats_stays(text: str) -> None:
     """It belongs to the words of the line."""
     assert parted(text) == ([(text, 1)], [(), ()])
+
+
+def test_what_stands_in_a_note_is_no_row_of_its_own() -> None:
+    """Split off the note, its words would be worked."""
+    note = ("Note: ** K 4 rnds.", Span(line=1, column=1))
+    assert without_marks(note) == ([note], [(), ()])

@@ -85,6 +85,7 @@ class Emulated:
             ScreenSetup(
                 yarns=yarns(),
                 history=lambda: list(desk.events),
+                whole_history=lambda: list(desk.events),
                 depth=depth,
                 blocks=blocks,
                 voice=voice,

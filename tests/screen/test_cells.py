@@ -1,12 +1,22 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from stepper.craft.stitches import STITCHES, stitch
-from stepper.screen.cells import LEGEND, draw_square, draw_squares, is_turned, repetition_at, sign_of
-from stepper.screen.style import Depth
+from stepper.screen.cells import (
+    LEGEND,
+    Look,
+    draw_square,
+    draw_squares,
+    is_turned,
+    list_catches,
+    repetition_at,
+    sign_of,
+)
 from tests.plans import plan
-from tests.screen.scenes import garment, yarns
+from tests.screen.scenes import garment, terminal, yarns
 
 
 @pytest.mark.parametrize("code", STITCHES)
@@ -45,7 +55,7 @@ def test_three_yarns_are_three_letters() -> None:
     """Told apart without any colour."""
     round_ = garment().rounds[5]
     letters = {
-        draw_square(each, yarns(), Depth.NONE, 1, here=True, dim=False).text for each in draw_squares(round_)
+        draw_square(each, yarns(), terminal(), 1, Look()).text for each in draw_squares(round_)
     }
 
     assert letters == {".", "A", "B"}
@@ -61,3 +71,21 @@ def test_repeats_are_counted(stitch_: int, expected: tuple[int, int] | None) -> 
     found = repetition_at(round_, stitch_)
 
     assert (None if found is None else (found.number, found.of)) == expected
+
+
+def test_a_float_is_caught_behind_the_same_stitch_from_either_side() -> None:
+    """The third stitch of a wrong-side row of ten is the eighth from the right edge (arithmetic)."""
+    here = replace(garment().rounds[-1], caught=(("A", (3,)),))
+    wrong = replace(garment().rounds[-2], caught=(("A", (3,)),))
+
+    assert list_catches(here) == {2}
+    assert list_catches(wrong) == {wrong.progress - 3}
+
+
+def test_one_column_still_shows_where_a_float_is_caught() -> None:
+    """A small window must not hide it."""
+    square = draw_squares(garment().rounds[5])[0]
+
+    assert draw_square(square, yarns(), terminal(), 1, Look(caught=True)).text == "~"
+    assert draw_square(square, yarns(), terminal(), 2, Look(caught=True)).text == "~."
+    assert draw_square(square, yarns(), terminal(), 2, Look(caught=True, marker=True)).text == "|."

@@ -5,7 +5,7 @@ import pytest
 from stepper.language.understand import NotUnderstood, understand
 from stepper.language.vocabulary import VOCABULARY
 from stepper.screen.keys import BY_KEY, KEYS, NUMBER_KEYS, PAGES, Key
-from stepper.screen.keys_page import fill_blanks
+from stepper.screen.pages.keys_page import fill_blanks
 from stepper.session import cues
 from tests.screen.scenes import Desk
 

@@ -14,6 +14,7 @@ from stepper.sitting.front_end import FrontEnd, SittingView
 from stepper.sitting.live_ears import NOT_INSTALLED
 from stepper.sitting.preferences import Preferences, parse_preferences
 from stepper.sitting.project_file import load_project
+from stepper.sitting.recognisers import NONE_HERE
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from tests.commands.garments import garment, stepper
@@ -51,6 +52,9 @@ class Notepad:
     def hear(self, text: str, score: float = 1.0) -> None:
         """Nothing is heard here."""
         raise AssertionError(text)
+
+    def wake(self) -> None:
+        """Let it be: all cues come from the list."""
 
     def report_ears(self, is_open: bool, sentence: str) -> None:
         """Write it down."""
@@ -137,6 +141,7 @@ def test_a_recording_that_is_missing_is_told_before_anything_is_opened(path: Pat
         (SittingOptions(mute=True, deaf=True, listen=True), True, True, "closed by --deaf", False),
         (SittingOptions(mute=True), True, False, NOT_INSTALLED, False),
         (SittingOptions(mute=True, listen=True), False, False, NOT_INSTALLED, True),
+        (SittingOptions(mute=True, listen=True), False, False, NONE_HERE, True),
         (SittingOptions(mute=True), False, True, "closed in the settings", False),
         (SittingOptions(mute=True), True, True, "closed in the settings", False),
     ],
@@ -151,7 +156,7 @@ def test_why_nothing_is_heard_is_known_at_once(
     told: bool,
 ) -> None:
     """She asks herself why nobody listens; who asked for ears is told in a sentence besides."""
-    monkeypatch.setattr(assembly, "are_ears_installed", lambda: installed)
+    monkeypatch.setattr(assembly, "why_not_installed", lambda: "" if installed else why)
     mine = parse_preferences({"ears": {"listen": False}}, "settings")
     front_end = Notepad(listens_by_itself=by_itself)
     hold_sitting(load_project(path), front_end, mine, options)
@@ -160,6 +165,8 @@ def test_why_nothing_is_heard_is_known_at_once(
     assert front_end.view.why_no_ears == why
     assert front_end.view.why_no_voice == "closed by --mute"
     assert bool(front_end.reports) == told
+    if told:
+        assert any("To install it" in sentence for sentence in front_end.reports) == (why == NOT_INSTALLED)
 
 
 def test_the_test_speaks_the_protocol() -> None:

@@ -8,7 +8,21 @@ import pytest
 from stepper.errors import SurroundingsError
 from stepper.mouth.fakes import RecordingSpeaker
 from stepper.mouth.ports import Tone
-from stepper.session.cues import Again, AtStitch, Beat, Cue, Enough, Look, Next, ReadAlong, View, Where
+from stepper.session.cues import (
+    Again,
+    AtStitch,
+    Beat,
+    Count,
+    Cue,
+    Enough,
+    Look,
+    Next,
+    No,
+    ReadAlong,
+    View,
+    Where,
+    Yes,
+)
 from stepper.session.events import Event
 from stepper.session.machine import Session
 from stepper.session.read_along import cut_into_runs
@@ -278,6 +292,60 @@ def test_the_ears_are_told_whether_a_film_is_on_and_so_is_she() -> None:
         conductor.drain()
     assert turned == [True, False]
     assert [line.split(":")[0] for line in log.lines] == ["shown The film is on", "shown The film is off"]
+
+
+def test_a_film_begins_with_a_tone_and_the_help_then_names_the_surest_words() -> None:
+    """She hears that it is on, when it is turned on and when the sitting begins with it; and what to say over it."""
+    log, speaker = Log(), RecordingSpeaker()
+    conductor = _conductor(log, speaker)
+    for words in ("film on", "what can i say", "help with counts", "film off", "what can i say"):
+        conductor.offer_words(words)
+        conductor.drain()
+    assert speaker.sounds.count(Tone.FILM) == 1
+    helped = [line for line in log.lines if "two four six" in line]
+    assert [("stepper: forward; backward" in line) for line in helped] == [True, False]
+    assert not conductor.film_is_on
+    ports = ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT, speaker=speaker)
+    begun = Conductor(Session(final_increase()), ports, ConductorSettings(film=True))
+    begun.begin("f")
+    assert begun.film_is_on
+    assert speaker.sounds.count(Tone.FILM) == 2
+
+
+def test_nothing_claims_to_listen_without_ears() -> None:
+    """ "Listening" where nothing listens would have her talk to nobody."""
+    log = Log()
+    ports = ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT, listens=lambda: False)
+    conductor = Conductor(Session(final_increase()), ports)
+    for words in ("stop listening", "start listening", "film on"):
+        conductor.offer_words(words)
+        conductor.drain()
+    assert not [line for line in log.lines if "Listening" in line or "I listen" in line]
+    assert sum("nothing listens now" in line.lower() for line in log.lines) == 2
+
+
+def test_what_one_word_may_answer_is_told_while_the_question_is_open() -> None:
+    """A count off by one that was heard is asked back: yes, no or the number. Then nothing is open."""
+    log, told = Log(), list[frozenset[type[Cue]]]()
+    ports = ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT, asked=told.append)
+    conductor = Conductor(Session(final_increase()), ports)
+    for words in ("next step", "two two four", "no"):
+        conductor.offer_words(words, heard=True)
+        conductor.drain()
+    assert told == [frozenset(), frozenset({Yes, No, Count}), frozenset()]
+
+
+def test_a_bare_number_is_a_count_where_it_was_heard_and_nothing_where_it_was_typed() -> None:
+    """The ears pass one on only behind the address word or in answer to a question."""
+    log = Log()
+    conductor = _conductor(log)
+    conductor.offer_words("two two five")
+    conductor.drain()
+    assert "Not understood" in log.lines[-1]
+    conductor.offer_words("two two five", heard=True)
+    conductor.drain()
+    assert log.lines[-1].startswith("shown 225 is what the whole round leaves.")
+    assert any("kept Doubted" in line for line in log.lines)
 
 
 def test_what_happened_is_kept_before_it_is_shown_and_said() -> None:

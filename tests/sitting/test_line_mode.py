@@ -25,6 +25,7 @@ def _opened(lines: LineMode) -> Conductor:
             title="Swatch",
             conductor=conductor,
             history=tuple,
+            whole_history=tuple,
             speaker=None,
             why_no_voice="",
             why_no_ears="",

@@ -21,7 +21,7 @@ def test_everything_listened_for_is_understood_as_what_it_means() -> None:
     texts = dict(wordings.phrases)
     texts |= {frame.around("two hundred forty six"): frame.means for frame in wordings.frames}
     for text, means in texts.items():
-        cue = understand(text, plan)
+        cue = understand(text, plan, figures=True)
         assert not isinstance(cue, NotUnderstood), text
         assert isinstance(means, tuple)
         assert isinstance(cue, means[0]), text

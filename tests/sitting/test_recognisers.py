@@ -7,12 +7,14 @@ from pathlib import Path
 import pytest
 
 from stepper.ears.settings import HearingSettings
+from stepper.ears.wordings import Reply
 from stepper.errors import SurroundingsError
 from stepper.mouth.settings import SpeechSettings
+from stepper.session.cues import Count, No, Yes
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
-from stepper.sitting.recognisers import hear_recording, load_recogniser
+from stepper.sitting.recognisers import EarsState, OpenQuestion, hear_recording, load_recogniser
 from tests.speech import render
 
 SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
@@ -55,3 +57,18 @@ def test_a_vosk_model_that_is_not_there_is_said_with_the_way_to_get_one(
     mine = Preferences(hearing=HearingSettings(model=str(tmp_path)))
     with pytest.raises(SurroundingsError, match="is not a Vosk model"):
         load_recogniser(None, mine)
+
+
+def test_the_ears_know_what_one_word_may_answer_and_the_conductor_whether_they_are_open() -> None:
+    """Nothing is open and nobody listens before either is said."""
+    question, ears = OpenQuestion(), EarsState()
+    assert not question()
+    assert not ears()
+    question.ask(frozenset({Yes, No, Count}))
+    assert question() == {Reply.YES_OR_NO, Reply.NUMBER}
+    question.ask(frozenset({Count}))
+    assert question() == {Reply.NUMBER}
+    question.ask(frozenset())
+    assert not question()
+    ears.turn(True)
+    assert ears()

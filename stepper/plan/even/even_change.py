@@ -8,7 +8,7 @@ from stepper.plan.drafts import Template
 from stepper.plan.even.blended_count import blended_target
 from stepper.plan.even.even_placement import placed_round
 from stepper.plan.fabric.columns import UnknownFabricError
-from stepper.plan.fabric.established import HINT, look
+from stepper.plan.fabric.established import HINT, ground, look
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.evenly import Change, in_fabric, purl_instead
@@ -154,6 +154,7 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
         if worked is None:
             return True
         phrase = worked
+    open_ = not instruction.stitch and after != before and ground(needles) == "pattern"
     needles.emit(
         purl_instead(phrase) if instruction.stitch == "p" else phrase,
         after,
@@ -162,6 +163,7 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
         shaping=positions,
         altered=moved_by,
     )
+    needles.last.plain_change = instruction.place if open_ else None
     return True
 
 

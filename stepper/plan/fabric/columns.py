@@ -12,6 +12,7 @@ Cables are told by `stepper.plan.stitches.cable_cells`.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -31,6 +32,16 @@ _SELVEDGE = 3
 
 class UnknownFabricError(Exception):
     """The columns cannot be worked out; the message says why."""
+
+
+@dataclass(slots=True)
+class Noticed:
+    """What a row does to the columns away from edges and markers, where it is not the pattern's own."""
+
+    other_stitches: bool = False
+    """Whether it works stitches in another way than their columns."""
+    hidden: bool = False
+    """Whether a decrease looks otherwise than every column it was worked from."""
 
 
 class StandingColumns(NamedTuple):
@@ -169,6 +180,7 @@ def carry_columns(
     held: Callable[[str], list[Column] | None],
     *,
     strictly: bool = False,
+    noticed: Noticed | None = None,
 ) -> list[Column]:
     """Carry columns through a row.
 
@@ -179,6 +191,7 @@ def carry_columns(
         held: Returns the columns of held stitches by name, the cell that comes next first; None if they
             are not known.
         strictly: Whether to refuse a row that works a stitch in another way than its column.
+        noticed: Takes down what the row does that is not the pattern's own.
 
     Raises:
         UnknownFabricError: the row breaks into the pattern, so that nobody can tell how it goes on.
@@ -203,14 +216,13 @@ def carry_columns(
             column = (
                 columns[each.below[0]] if len(each.below) == 1 else _kept(columns, each, phase, place, edges)
             )
-            if (
-                each.cell is not None
-                and each.cell[0] != look_of(column[phase % len(column)][0])
-                and len(each.below) == 1
-            ):
-                column = _told(
-                    column, each.cell, near=not strictly and _near(place, edges), strictly=strictly
-                )
+            if each.cell is not None and each.cell[0] != look_of(column[phase % len(column)][0]):
+                near = not strictly and _near(place, edges)
+                if noticed is not None and not near and not each.cell[0].startswith("sl"):
+                    noticed.hidden |= len(each.below) > 1
+                    noticed.other_stitches |= len(each.below) == 1
+                if len(each.below) == 1:
+                    column = _told(column, each.cell, near=near, strictly=strictly)
             made.append(column if len(column) == period else column * period)
     return fill_columns(made, edges, period)
 

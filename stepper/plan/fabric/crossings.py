@@ -12,7 +12,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Crossed
+from stepper.project.instructions import Crossed, Paced
 
 
 def check_crossings(instruction: Crossed, needles: Needles) -> None:
@@ -27,6 +27,23 @@ def check_crossings(instruction: Crossed, needles: Needles) -> None:
         return
     told = f"the pattern does not cross its cables every {every} rounds here."
     needles.report(instruction.place, told, "Write the rounds of the cable out, numbered.")
+    needles.lose()
+
+
+def check_pace(instruction: Paced, needles: Needles) -> None:
+    """Report a line whose rounds grow or shrink otherwise than it says beside them."""
+    if needles.counting.lost:
+        return
+    every = instruction.every.of(needles.size)
+    by = instruction.direction * instruction.number.of(needles.size)
+    begin = max(needles.section.start, needles.line.start - every)
+    drafts = needles.drafts
+    shaped = [at for at in range(begin, len(drafts)) if drafts[at].before != drafts[at].after]
+    changes = {drafts[at].after - drafts[at].before for at in shaped}
+    if changes == {by} and all(later - at == every for at, later in pairwise(shaped)):
+        return
+    told = "the rounds that are repeated do not change the stitches as the line says."
+    needles.report(instruction.place, told, "Write the rounds out, and repeat them by their numbers.")
     needles.lose()
 
 

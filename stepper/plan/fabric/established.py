@@ -14,8 +14,10 @@ from dataclasses import replace
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.fabric.begun_charts import begun_charts
 from stepper.plan.fabric.columns import (
     KNIT,
+    Noticed,
     UnknownFabricError,
     agrees,
     alike_all_along,
@@ -146,6 +148,9 @@ def _tell(known: Established, needles: Needles) -> None:
     if not drafts:
         known.columns = []
         return
+    if begun_charts(known.cycle, needles):
+        known.why = "its chart is not worked once through"
+        return
     flat, alone = drafts[-1].flat, known.rounds == 1 and len(drafts) == 1
     period = known.rounds * (2 if flat and known.rounds % 2 and not alone else 1)
     if len(drafts) < period:
@@ -211,7 +216,29 @@ def _after(columns: list[Column], draft: DraftRound, phase: int, needles: Needle
         return columns[:1] * draft.after
     if draft.from_turn:
         return columns
-    return carry_columns(columns, draft, phase, lambda name: _kept(name, needles))
+    noticed = Noticed()
+    made = carry_columns(columns, draft, phase, lambda name: _kept(name, needles), noticed=noticed)
+    own = draft.template is not None and asks_pattern(draft.template.elements)
+    if needles.established is not None and changed and not own:
+        _take_down(noticed, made, draft, needles.established)
+    return made
+
+
+def _take_down(noticed: Noticed, made: list[Column], draft: DraftRound, known: Established) -> None:
+    """Keep what a row that shapes leaves open about the pattern.
+
+    Raises:
+        UnknownFabricError: it works stitches in another way than the pattern has them, and so says nothing of
+            how that goes on.
+    """
+    if noticed.other_stitches:
+        known.plain_since = draft.line if set(made) == {(KNIT,)} else 0
+        raise UnknownFabricError(f"line {draft.line} shapes it in other stitches than the pattern has there")
+    if noticed.hidden:
+        known.doubt = (
+            f"the decreases of line {draft.line} are taken as worked into the stitches of the pattern, which "
+            'goes on beside them as it was. Name the fabric if it is another ("Knit 5 rounds").'
+        )
 
 
 def columns_of(needles: Needles) -> tuple[list[Column], int]:
@@ -334,13 +361,31 @@ def spread_since(needles: Needles) -> bool:
 # --- going on -----------------------------------------------------------------------------------------
 
 
-def even(needles: Needles, place: Span) -> tuple[tuple[Template, ...], int] | None:
-    """Return the rounds that go on without shaping, and which is next; None, reported, if there are none."""
+def tell_doubt(needles: Needles, place: Span) -> None:
+    """Tell the knitter what was assumed of the pattern that a line goes on with."""
+    known = needles.established
+    if known is not None and known.doubt:
+        needles.warn(place, known.doubt)
+        known.doubt = ""
+
+
+def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple[Template, ...], int] | None:
+    """Return the rounds that go on without shaping, and which is next; None, reported, if there are none.
+
+    Args:
+        needles: The knitting in hand.
+        place: Where the line says so.
+        straight: Whether it only says that nothing is shaped, and not that a pattern goes on.
+    """
     known = needles.established
     if known is None:
         return None
     _carry(known, needles)
-    if known.cycle and not known.shaped:
+    tell_doubt(needles, place)
+    begun = begun_charts(known.cycle, needles)
+    if begun and not known.shaped and not known.since and not (needles.flat and len(begun) % 2):
+        return begun, 0
+    if known.cycle and not known.shaped and not begun:
         return known.cycle, (known.end - known.start + known.since) % len(known.cycle)
     if known.columns is not None:
         if set(known.columns) == {(KNIT,)}:
@@ -350,6 +395,10 @@ def even(needles: Needles, place: Span) -> tuple[tuple[Template, ...], int] | No
     if known.spread and known.cycle:
         needles.warn(place, f"the pattern begins anew on the {needles.count} stitches of the change before.")
         return known.cycle, 0
+    if known.plain_since and straight:
+        told = f"line {known.plain_since} was knitted plain over the pattern before it: stockinette goes on."
+        needles.warn(place, told)
+        return (Template((), place, stockinette=True),), 0
     needles.report(place, f"nobody can tell how the pattern goes on here: {known.why}.", HINT)
     needles.lose()
     return None

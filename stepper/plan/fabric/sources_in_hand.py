@@ -7,7 +7,7 @@ from dataclasses import replace
 from stepper.craft.gauge import half_up
 from stepper.plan.fabric.chart_rounds import drawn_round, next_chart_round
 from stepper.plan.fabric.columns import UnknownFabricError
-from stepper.plan.fabric.established import HINT, look
+from stepper.plan.fabric.established import HINT, look, tell_doubt
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.state.in_hand import Cell
 from stepper.plan.state.needles import Needles
@@ -86,6 +86,8 @@ def _along_stitches(edge: PickUp, needles: Needles) -> int:
 def _look(place: Span, needles: Needles) -> tuple[Cell, ...]:
     """Return how the stitches are worked to go on in pattern."""
     try:
-        return look(needles)
+        cells = look(needles)
+        tell_doubt(needles, place)
+        return cells
     except UnknownFabricError as unknown:
         raise MisfitError(place, f"nobody can tell how the pattern goes on here: {unknown}.", HINT) from None

@@ -68,7 +68,7 @@ def lines_of(instruction: AsPart, source: Section, needles: Needles) -> tuple[Li
     """Return the lines of a part that are worked again, between its marks; empty, and reported, if it has
     none."""
     lines = tuple(line for line in source.lines if not _is_second(line))
-    for mark, first in ((instruction.to_mark, False), (instruction.from_mark, True)):
+    for mark, first in ((instruction.from_mark, True), (instruction.to_mark, False)):
         at = next((at for at, line in enumerate(lines) if mark and mark in line.marks), None)
         if mark and at is None:
             needles.miss(instruction.place, f"no mark {mark} stands in the {source.name}.", anywhere=True)

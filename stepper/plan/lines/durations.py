@@ -9,6 +9,7 @@ from stepper.craft.gauge import half_up
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.columns import KNIT
 from stepper.plan.fabric.established import asks_pattern, establish, even, ground
+from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.short_row_method import count_unwrapped
@@ -103,7 +104,12 @@ def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) ->
 
 def work_even(instruction: WorkRounds, needles: Needles) -> None:
     """Go on with the established fabric for a duration, without shaping."""
-    going = even(needles, instruction.place)
+    if instruction.manner == "rib" and ground(needles) in ("plain", "garter"):
+        told = "no rib stands under these stitches, so nobody can tell which are knitted."
+        needles.miss(instruction.place, told, 'Name it: "Work in k2, p2 rib for 5 cm".')
+        return
+    straight = instruction.bare or instruction.even
+    going = even(needles, instruction.place, straight=straight)
     if going is None:
         return
     cycle, first = going
@@ -200,7 +206,7 @@ def last_for(
             needles.report(duration.number.place, f"{counted} such rounds are worked already.")
         repeat(cycle, rounds, needles, duration.number.place, start=at)
     elif isinstance(duration, Times):
-        rounds = duration.number.of(needles.size) * len(cycle) - (0 if duration.more else done)
+        rounds = duration.number.of(needles.size) * len(cycle) - (0 if duration.more else done) - less
         repeat(cycle, rounds, needles, duration.number.place, start=at)
     elif isinstance(duration, UntilCount | UntilBetween):
         _to_count(cycle, duration, needles, start=at)
@@ -236,6 +242,7 @@ def _to_count(
     for number in range(MOST_ROUNDS):
         count = _counted(needles, duration)
         if count is None or begun is None or count == wanted:
+            needles.last.counted = len(needles.drafts)
             return
         findings = len(needles.findings)
         work_template(cycle[(start + number) % len(cycle)], needles)
@@ -270,6 +277,9 @@ def _counted(needles: Needles, duration: UntilCount | UntilBetween) -> int | Non
         return wrapped
     if len(needles.markers) == 2:
         return needles.markers[1] - needles.markers[0]
+    pair = pair_of_markers(needles) if duration.kind else None
+    if pair is not None:
+        return pair[1] - pair[0]
     told = f"the stitches between two markers are counted, and {len(needles.markers)} markers are there."
     needles.report(duration.number.place, told, "Say the stitches in all instead.")
     return None
@@ -341,7 +351,7 @@ def _rounds_of(cycle: tuple[Template, ...], needles: Needles) -> int:
     return lcm(len(cycle), *(charts.get(part.name.lower(), 1) for part in parts if part.number is None))
 
 
-def _numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[int]:
+def numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[int]:
     """Return the numbers of the rounds of a cycle as printed, or from 1 if they have none."""
     if all(template.chart_round for template in cycle):
         return [template.chart_round for template in cycle]
@@ -354,7 +364,7 @@ def _numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[i
 
 def _has_ending(cycle: tuple[Template, ...], duration: UntilLength, needles: Needles) -> bool:
     """Return whether the round that a line ends with is one of those repeated; report it if not."""
-    numbers = _numbers_of(cycle, needles) if duration.ending is not None else ()
+    numbers = numbers_of(cycle, needles) if duration.ending is not None else ()
     if duration.ending is None or duration.ending in numbers:
         return True
     needles.report(
@@ -390,7 +400,7 @@ def _ended(
     Rounded to a whole number first and to the side asked for after that, 71.5 rows would become 73.
     """
     if duration.ending is not None and len(cycle) > 1:
-        wanted = (_numbers_of(cycle, needles).index(duration.ending) + 1) % len(cycle)
+        wanted = (numbers_of(cycle, needles).index(duration.ending) + 1) % len(cycle)
         return _nearest(exact, len(cycle), (wanted - done) % len(cycle))
     if duration.ending_side and needles.flat and needles.project.spacing is None:
         rounds = half_up(exact)  # as plans did before, for a journal knitted then

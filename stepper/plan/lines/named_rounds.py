@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.project.instructions import (
@@ -17,6 +19,10 @@ from stepper.project.instructions import (
     WorkRounds,
 )
 from stepper.project.model import Section
+
+_IN_THIS_WAY = re.compile(r"\b(?:this|that|the\s+same)\s+(?:way|manner|fashion)\b", re.I)
+"""Words of a line that calls the round above it, which was worked there."""
+_IN_ALL = re.compile(r"\b(?:in\s+(?:all|total)|total)\b", re.I)
 
 
 def is_named_round(line: Line) -> bool:
@@ -42,6 +48,12 @@ def is_only_defined(name: str, written: Line, section: Section, needles: Needles
             for part in sentence.parts if isinstance(sentence, Together) else (sentence,):
                 if isinstance(part, AtIntervals) and part.label == name:
                     if part.again or any(leg.more for leg in part.legs):
+                        return False
+                    if _IN_THIS_WAY.search(line.text):
+                        if _IN_ALL.search(line.text):
+                            needles.section.in_all.add(name)
+                        else:
+                            _count_in_all(name, written, line, needles)
                         return False
                     if between:
                         _count_in_all(name, written, line, needles)

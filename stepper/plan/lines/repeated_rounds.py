@@ -6,7 +6,11 @@ refused. A number of times in the line has to say the same.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Times
 from stepper.project.instructions import Line, Repeated, RowsCount
@@ -88,7 +92,7 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
         needles.miss(repeated.place, f"only {len(drafts)} rounds come before this line in the section.")
         return ()
     last = drafts[-wanted:] if wanted else []
-    again = tuple(draft.template for draft in last if draft.template is not None and _comes_again(draft))
+    again = tuple(_in_its_yarn(draft, last) for draft in last if draft.template and _comes_again(draft))
     if len(again) < len(last):
         needles.miss(
             repeated.place,
@@ -98,6 +102,21 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
         )
         return ()
     return again
+
+
+def _in_its_yarn(draft: DraftRound, last: list[DraftRound]) -> Template:
+    """Return a round as it is worked again: in its own yarn where those repeated are not all in the same."""
+    assert draft.template is not None
+    own = _yarns(draft)
+    if len(own) != 1 or all(_yarns(other) == own for other in last):
+        return draft.template
+    (yarn,) = own
+    return draft.template if draft.template.yarn == yarn else replace(draft.template, yarn=yarn)
+
+
+def _yarns(draft: DraftRound) -> set[str]:
+    moved = (Kind.SHIFT, Kind.MARK)
+    return {run.yarn for run in flatten(draft.phrase) if stitch(run.stitch).kind not in moved}
 
 
 def _comes_again(draft: DraftRound) -> bool:

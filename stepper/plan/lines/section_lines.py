@@ -12,9 +12,10 @@ from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.lines.named_rounds import is_named_round, is_only_defined
 from stepper.plan.lines.numbered_rounds import is_numbered, said_after_round, template_of, work_numbered
 from stepper.plan.lines.pattern_definitions import define_pattern, defined_name
+from stepper.plan.lines.rows_or_rounds import settle_rows
 from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Count, Line, RowsCount
+from stepper.project.instructions import Count, Flat, Join, Line, RowsCount
 from stepper.project.model import Section
 
 
@@ -52,6 +53,7 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
             work_numbered(block, needles)
         return
     begin_line(first, needles)
+    needles.line.turns_back = _is_followed_by_wrong_side(first, section)
     needles.section.label = first.label or needles.section.label
     name = (first.label or "").lower()
     named = is_named_round(first)
@@ -72,9 +74,17 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
     for _ in range(first.times.of(needles.size) if first.times is not None else 1):
         for sentence in first.sentences:
             if sentence not in counts and not needles.reached:
+                if not isinstance(sentence, Flat | Join):
+                    settle_rows(first, section, needles)
                 work(sentence, needles)
     for sentence in counts:
         work(sentence, needles)
+
+
+def _is_followed_by_wrong_side(line: Line, section: Section) -> bool:
+    """Return whether the next line of the section is for a wrong-side row."""
+    after = [other for other in section.lines if other.place.line > line.place.line]
+    return bool(after) and after[0].side == "WS"
 
 
 def _counts_of_round(line: Line) -> tuple[Count, ...]:

@@ -303,7 +303,7 @@ def _fabric_of(base: WorkRounds | Striped, needles: Needles) -> tuple[tuple[Temp
     if base.manner == "pattern":
         if needles.established is None:
             return plain_cycle(needles), 0
-        going = even(needles, base.place)
+        going = even(needles, base.place, straight=_is_plainly_even(base))
         return None if going is None else (as_it_looks(going[0], needles, base.place), going[1])
     cycle = cycle_of(WorkRounds(base.manner, base.duration, base.place), needles)
     return None if cycle is None else (cycle, 0)

@@ -14,13 +14,14 @@ from stepper.plan.checks.counts import check_count
 from stepper.plan.drafts import Template
 from stepper.plan.even.blended_phrase import work_blended_phrase
 from stepper.plan.even.even_change import work_evenly
-from stepper.plan.fabric.crossings import check_crossings
+from stepper.plan.fabric.crossings import check_crossings, check_pace
 from stepper.plan.fabric.established import establish
 from stepper.plan.fabric.named_patterns import first_row, goes_on_with_name, key_of, take_as_pattern
 from stepper.plan.fabric.new_beginning import stop_short
 from stepper.plan.lines.chart_work import work_chart
 from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
 from stepper.plan.lines.edge_shaping import work_at_edge
+from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.lines.intervals import named_round, work_at_intervals, work_edge_rows
 from stepper.plan.lines.repeated_rounds import check_rounds, repeated_cycle
@@ -31,6 +32,7 @@ from stepper.plan.model import Run
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import move_over, over_needles
+from stepper.plan.state.own_gauge import gauge_for
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_elements import MisfitError, held_stitches
 from stepper.project.duration import Times, UntilCount
@@ -43,6 +45,7 @@ from stepper.project.instructions import (
     Crossed,
     EdgeRows,
     EdgeShaping,
+    Ended,
     Evenly,
     Flat,
     Forms,
@@ -50,6 +53,7 @@ from stepper.project.instructions import (
     Join,
     Labelled,
     Needle,
+    Paced,
     Phrase,
     Remark,
     Repeated,
@@ -160,10 +164,12 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     if first is None:
         return
     less = int(instruction.but_last)
-    lasts, place = instruction.duration, instruction.place
+    lasts, place, own = instruction.duration, instruction.place, needles.fabric
+    needles.fabric = gauge_for(instruction.manner, lasts, needles)
     try:
         last_for(cycle, lasts, needles, place, start=start, first=first, less=less)
     finally:
+        needles.fabric = own
         establish(cycle, needles, start=begin)
     if needles.established is not None and instruction.edges is None:
         needles.established.name = key_of(instruction.manner)
@@ -199,7 +205,8 @@ def _(instruction: Repeated, needles: Needles) -> None:
                 )
     begin = len(needles.drafts)
     try:
-        last_for(cycle, instruction.duration, needles, instruction.place, start=start)
+        less = int(instruction.but_last)
+        last_for(cycle, instruction.duration, needles, instruction.place, start=start, less=less)
     finally:
         establish(cycle, needles, start=begin)
 
@@ -244,6 +251,16 @@ def _(instruction: Together, needles: Needles) -> None:
 @work.register
 def _(instruction: Crossed, needles: Needles) -> None:
     check_crossings(instruction, needles)
+
+
+@work.register
+def _(instruction: Paced, needles: Needles) -> None:
+    check_pace(instruction, needles)
+
+
+@work.register
+def _(instruction: Ended, needles: Needles) -> None:
+    end_with(instruction, needles)
 
 
 @work.register
@@ -332,7 +349,7 @@ def _(instruction: Return, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Join, needles: Needles) -> None:
-    needles.flat = False
+    needles.flat, needles.joined = False, True
     needles.side = "RS"
     needles.section.back = None
     needles.section.back_line = None

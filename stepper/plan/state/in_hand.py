@@ -63,6 +63,8 @@ class LineInHand:
     """`RS` or `WS` if it is for rows of that side; else empty."""
     around: bool = False
     """Whether it calls itself a round: `Next rnd:`, `Rnd 1:`."""
+    turns_back: bool = False
+    """Whether the line after it is a wrong-side row."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -125,8 +127,12 @@ class LastWorked:
     """The numbered rounds last written out, and how many drafts there were after them."""
     repeated: tuple[tuple[Template, ...], int] = ((), 0)
     """The rounds last repeated and which of them comes next, from 0."""
+    counted: int = 0
+    """Index after the last draft that a repeat "until 48 sts rem" came to; 0 for none."""
     charts: dict[str, int] = field(default_factory=dict)
     """Round of each chart last worked, from 1."""
+    plain_change: Span | None = None
+    """Where the last round was changed evenly and knitted, over a pattern, and the line did not say how."""
     marked: int = 0
     """Index after the draft into which marks to measure from were last hung; 0 for none."""
 
@@ -181,6 +187,10 @@ class Established:
     """Manner in which it was called, if it was called by a name; else empty."""
     why: str = ""
     """Why the columns cannot be told; empty if they can."""
+    doubt: str = ""
+    """What was assumed to tell them, until the knitter is told."""
+    plain_since: int = 0
+    """Line that shaped the pattern knitting every stitch, so that it cannot be told; 0 for none."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -28,6 +28,8 @@ from stepper.project.stitchwork import Length
 
 MOST_ROUNDS = 20_000
 """More rounds than any garment has; a larger number is a slip of the pen."""
+MOST_WORKED = 1_000_000
+"""More stitches than any garment has, twenty pullovers or so; of the rounds worked out one by one."""
 
 
 class PartReachedError(Exception):
@@ -55,6 +57,8 @@ class Needles:
     ends: tuple[int, ...] = ()
     """Where the needles of a sock end, but the last; empty if nobody can tell. Unit: stitches."""
     flat: bool = False
+    joined: bool = False
+    """Whether a line joined the piece in hand in the round."""
     side: str = "RS"
     """Side of the next row."""
     free: bool = False
@@ -82,6 +86,8 @@ class Needles:
     last: LastWorked = field(default_factory=LastWorked)
     caches: Caches = field(default_factory=Caches)
 
+    worked: int = 0
+    """Stitches of all rounds worked out one by one. Unit: stitches."""
     drafts: list[DraftRound] = field(default_factory=list)
     stretches: list[Stretch] = field(default_factory=list)
     remarks: list[str] = field(default_factory=list)
@@ -128,7 +134,7 @@ class Needles:
         self.yarn = yarn
         if not self.count:
             self.established = None
-            self.flat, self.side, self.markers = False, "RS", ()
+            self.flat, self.joined, self.side, self.markers = False, False, "RS", ()
             self.short_rows = replace(self.short_rows, gap=None, turns=())
 
     def emit(
@@ -192,8 +198,10 @@ class Needles:
     def _add(self, draft: DraftRound) -> None:
         """Take a round as worked; what was said of it alone is not said of the next."""
         if not self.count:
+            self.joined = False
             begin = len(self.drafts)
             self.established = Established(start=begin, end=begin, reached=begin, columns=[])
+        self._tell_plain_change(draft)
         self.section.label = None
         self.remarks = []
         self.short_rows.gap = None
@@ -201,9 +209,26 @@ class Needles:
         self.ends = self.ends if draft.after == self.count else ()
         self.count = draft.after
         self.drafts.append(draft)
-        if len(self.drafts) > MOST_ROUNDS:
-            place = Span(line=max(1, self.line.number), column=1)
-            self.report(place, "the garment comes to more rounds than any has.", kind="length")
+        self.worked += draft.after
+        for far, what in (
+            (len(self.drafts) > MOST_ROUNDS, "rounds"),
+            (self.worked > MOST_WORKED, "stitches"),
+        ):
+            if far:
+                place = Span(line=max(1, self.line.number), column=1)
+                self.report(place, f"the garment comes to more {what} than any has.", kind="length")
+
+    def _tell_plain_change(self, draft: DraftRound) -> None:
+        """Tell the knitter of a round knitted plain for its changes, if knit and purl go on behind it.
+
+        A chart behind it is another fabric, and the plain round the way to it.
+        """
+        place, self.last.plain_change = self.last.plain_change, None
+        if place is None or draft.chart is not None:
+            return
+        if {"k", "p"} <= {run.stitch for run in flatten(draft.phrase)}:
+            told = 'the round of the change is knitted plain; "in pattern, inc 8 sts evenly" keeps it.'
+            self.warn(place, told)
 
     def _next_side(self, phrase: tuple[Item, ...], *, turned: bool) -> None:
         """Turn the work if the row was worked from end to end; after a cast-on the right side is next."""

@@ -59,6 +59,8 @@ def cross_again(cells: Sequence[_Cell]) -> tuple[list[_Cell], tuple[str, ...]]:
     Returns:
         The cells, and the cables of which not all columns stand there.
     """
+    if not any("#" in code for code, _ in set(cells)):
+        return list(cells), ()
     made: list[_Cell] = []
     broken: dict[str, None] = {}
     at = 0

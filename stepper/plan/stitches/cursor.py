@@ -10,7 +10,7 @@ from dataclasses import dataclass, field, replace
 from itertools import groupby
 
 from stepper.craft.manners import Manner
-from stepper.craft.stitches import stitch
+from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.stitches.cable_cells import cross_again
 from stepper.plan.stitches.evenly import even_round, in_fabric, usual_change
@@ -104,6 +104,7 @@ class Cursor(RowRepeats):
             self.steps += 1
             if self.made > MOST_STITCHES or self.steps > _MOST_STEPS:
                 raise MisfitError(element.place, "this comes to more stitches than any round has.")
+            self.closes_gap = self.method == "wrap" and _is_decrease(elements[number + 1 : number + 2])
             if isinstance(element, Several):
                 self.several(element, elements[number + 1 :], items)
             elif isinstance(element, Work):
@@ -191,7 +192,8 @@ class Cursor(RowRepeats):
                 element.place, f"the line leaves {said} stitches unworked; {rest} are left here."
             )
         self.turned = True
-        method = element.method or self.method
+        closed = bool(items) and isinstance(items[-1], Run) and stitch(items[-1].stitch).kind is Kind.DECREASE
+        method = element.method or ("plain" if closed else self.method)
         items.append(Run("w&t" if method == "wrap" else "turn", 1, self.yarn))
 
     def _chart(self, element: ChartPart, items: list[Item]) -> None:
@@ -347,6 +349,14 @@ class Cursor(RowRepeats):
         for run in runs:
             self.advance(run, [])
         items.extend(condense(runs))
+
+
+def _is_decrease(elements: tuple[Element, ...]) -> bool:
+    """Return whether the first of some elements is a decrease."""
+    first = elements[0] if elements else None
+    if not isinstance(first, Work) or first.stitch == "pattern":
+        return False
+    return stitch(first.stitch).kind is Kind.DECREASE
 
 
 def _is_turn(item: Item) -> bool:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
+from stepper.craft import spacing
 from stepper.craft.manners import Manner, Spaced, space_changes
 from stepper.craft.ordered_gaps import write_gaps
 from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Plain, Repeat, Stretch
@@ -64,6 +65,10 @@ def even_places(before: int, number: int, change: Change, *, flat: bool, manner:
     Raises:
         ValueError: So many changes do not fit.
     """
+    if manner is Manner.MIXED and number:  # in this manner the places do not depend on the phrase
+        if change.uses:
+            return spacing.decrease_positions(before, number, uses=change.uses, flat=flat)
+        return spacing.increase_positions(before, number, flat=flat)
     return _spaced(before, number, _as_spaced(change), flat, manner).positions
 
 

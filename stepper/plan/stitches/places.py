@@ -31,6 +31,8 @@ class RoundProgress:
     used: int = 0
     made: int = 0
     placed: list[int] = field(default_factory=list)
+    closes_gap: bool = False
+    """Whether a decrease follows that closes the gap beside wrapped stitches, after the last of them."""
     aimed: int | None = None
     """Marker last worked up to, or to a number of stitches before it: its place on the old round."""
 
@@ -130,7 +132,13 @@ class RoundProgress:
         return beside // 2 - (short if element.goal == "before centre" else 0)
 
     def _turning(self, element: Until | Several | ChartPart, name: str) -> int:
-        """Return the place of the next turn; the double stitch is before it, the wrapped one after it."""
+        """Return the place of the next turn; the double stitch is before it, the wrapped one after it.
+
+        The gap that a decrease closes after wrapped short rows is beyond all of them.
+        """
+        ahead = [turn for turn in self.facing.turns if self.used < turn <= self.facing.end]
+        if self.closes_gap and not name and len(ahead) > 1:
+            return ahead[-1] + 1
         for turn in self.facing.turns:
             if turn > self.used:
                 if element.goal == "past":

@@ -50,10 +50,18 @@ def with_strands(rounds: Sequence[Round], project: Project) -> tuple[tuple[Round
         cautions.append(Caution(line=first.line, text=_many_ahead(stretch, rounds, stranded, names)))
     for index, words in _carried(rounds, stranded, names):
         said.setdefault(index, []).append(words)
-    for index, words in _caught(rounds, stranded, project):
+    places: dict[int, Caught] = {}
+    for index, caught, words in _caught(rounds, stranded, project):
         said.setdefault(index, []).append(words)
+        places[index] = caught
     done = [
-        replace(each, remarks=(*each.remarks, *said[each.index])) if each.index in said else each
+        replace(
+            each,
+            remarks=(*each.remarks, *said[each.index]),
+            caught=tuple(places.get(each.index, {}).items()),
+        )
+        if each.index in said
+        else each
         for each in rounds
     ]
     return tuple(done), tuple(cautions)
@@ -70,8 +78,8 @@ Caught = dict[str, tuple[int, ...]]
 
 def _caught(
     rounds: Sequence[Round], stranded: dict[int, tuple[str, ...]], project: Project
-) -> Iterator[tuple[int, str]]:
-    """Say for each round where its long floats are caught."""
+) -> Iterator[tuple[int, Caught, str]]:
+    """Find for each round where its long floats are caught, with the words for it."""
     known: dict[tuple[object, ...], tuple[Caught, str]] = {}
     below: Caught = {}
     last = -1
@@ -84,7 +92,7 @@ def _caught(
         below, words = known[key]
         last = index
         if words:
-            yield index, words
+            yield index, below, words
 
 
 def find_catches(round_: Round, project: Project, below: Mapping[str, tuple[int, ...]]) -> tuple[Caught, str]:

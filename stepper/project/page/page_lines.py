@@ -10,6 +10,7 @@ from stepper.project.instructions import Line, Phrase
 from stepper.project.lines import read_rows
 from stepper.project.page.pieces import Piece, works
 from stepper.project.page.stops import ENDS, begins_row, goes_on, sentences_of, stands_in_stops
+from stepper.project.part_marks import without_marks
 from stepper.project.problems import Span
 from stepper.project.reading.wording import Words, reads
 
@@ -30,6 +31,10 @@ class PageLines:
         """Read a stretch of text as one line of the pattern; None if it is not one."""
         if text.endswith((",", ";", "-", "(", "[")) or text.startswith("#"):
             return None  # in the file such a row would take in the next one, or be a comment
+        pieces, _ = without_marks((text, _PLACE))
+        if len(pieces) != 1:
+            return None  # in the file each piece would be a row
+        ((text, _),) = pieces
         if not reads(text):
             return None
         line = read_rows([(text, _PLACE)], self.words, FileDraft(text_lines=[])).line

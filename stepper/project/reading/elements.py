@@ -237,8 +237,11 @@ class ElementBuilder:
             self.said.append(" ".join(f"{what} {' '.join(tails)}".split()))
 
     def _el_cable(self, tree: Any) -> Element:
-        place = self._tree_place(tree)
-        return Work(" ".join(str(tree.children[0]).lower().split()), self._one(place), None, place)
+        place, code = self._tree_place(tree), " ".join(str(tree.children[0]).lower().split())
+        if stitches.find_stitch(code) is None:
+            self.problems.append(place.problem(f'"{tree.children[0]}" is no cable: its numbers do not fit.'))
+            return Work("k", self._one(place), None, place)
+        return Work(code, self._one(place), None, place)
 
     def _el_to(self, tree: Any) -> Element:
         stitch = _stitch(tree.children[0].children[0])
@@ -247,7 +250,8 @@ class ElementBuilder:
         yarn = next((str(token).split()[-1] for token in tokens if token.type == "YARN_REF"), None)
         place = self._tree_place(tree)
         if isinstance(tree.children[-1], Token):
-            return Until(code, "end", None, yarn, place)
+            name = "across" if str(tree.children[-1]).lower() == "across" else ""
+            return Until(code, "end", None, yarn, place, name)
         goal, short = self._goal(tree.children[-1])
         return Until(code, goal, short, yarn, place, self._goal_name(tree.children[-1]))
 

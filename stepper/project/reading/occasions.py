@@ -43,7 +43,10 @@ class OccasionBuilder(ElementBuilder):
             if not re.match(r"between\b.*\b(?:markers|ms)$", str(sections), re.I):
                 self.problems.append(self._place(sections).problem("only two markers are counted between."))
             self.said.extend([str(sections)] if len(str(sections).split()) > 2 else [])
-            return UntilBetween(self._numbers(tree.children[0]))
+            kind = re.search(r"\b(?:gusset|thumb)\b", str(sections), re.I)
+            return UntilBetween(
+                self._numbers(tree.children[0]), kind=str(kind[0]).lower() if kind is not None else ""
+            )
         if tree.data == "until_unwrapped":
             return UntilBetween(self._numbers(tree.children[0]), wraps=True)
         if tree.data == "until_rows":

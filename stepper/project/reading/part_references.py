@@ -8,7 +8,7 @@ from typing import Any
 
 from lark import Token
 
-from stepper.project.duration import Duration
+from stepper.project.duration import Duration, Times
 from stepper.project.instructions import AsPart
 from stepper.project.reading.needle_rounds import NeedleBuilder
 from stepper.project.reading.occasions import type_of
@@ -52,6 +52,16 @@ class PartBuilder(NeedleBuilder):
     def _do_made_again(self, tree: Any) -> AsPart:
         words = str(tree.children[0]).lower().split()[2:]
         return AsPart(" ".join(words[1:]), self._tree_place(tree), times=int(words[0]))
+
+    def _do_again_between(self, tree: Any) -> AsPart:
+        """Read "rep from ** to ** twice more": lines of the part in hand, worked again."""
+        start, end, repeats = tree.children
+        often = self._repeats(repeats)
+        place = self._tree_place(tree)
+        if not isinstance(often, Times):
+            self.problems.append(place.problem("how often they are worked again is not said."))
+        times = often.number.values[0] if isinstance(often, Times) else 1
+        return AsPart("", place, times=times, from_mark=_mark(start), to_mark=_mark(end))
 
     def _do_complete_like(self, tree: Any) -> AsPart:
         return AsPart("", self._tree_place(tree), reversed_=True, rest=True)

@@ -16,6 +16,7 @@ from stepper.project.instructions import (
     BindOff,
     BreakYarn,
     Count,
+    Ended,
     Flat,
     Forms,
     Going,
@@ -215,6 +216,23 @@ class Builder(ChartBuilder):
             Repeated(self._span(span), None, self._repeats(repeats), True, place)
             for span, repeats in zip(spans, after, strict=True)
         ]
+
+    def _do_repeated_but(self, tree: Any) -> list[Sentence]:
+        made = self._sentence(tree.children[0])
+        last = made[-1]
+        if not isinstance(last, Repeated) or not isinstance(last.duration, Times):
+            self.problems.append(self._tree_place(tree).problem("how many rows that is cannot be told."))
+            return made
+        return [*made[:-1], replace(last, but_last=True)]
+
+    def _do_ended_round(self, tree: Any) -> Ended:
+        return Ended("", self._numbers(tree.children[1]), self._tree_place(tree))
+
+    def _do_ended_worked(self, tree: Any) -> Ended:
+        return Ended(str(tree.children[0]).lower()[0], None, self._tree_place(tree))
+
+    def _do_ended_side(self, tree: Any) -> Ended:
+        return Ended(side_of(str(tree.children[0])), None, self._tree_place(tree))
 
     def _do_rep_span_bare(self, tree: Any) -> Repeated:
         place = self._tree_place(tree)

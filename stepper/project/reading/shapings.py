@@ -14,6 +14,7 @@ from stepper.project.instructions import (
     Crossed,
     Evenly,
     Labelled,
+    Paced,
     Phrase,
     Sentence,
     Striped,
@@ -169,7 +170,13 @@ class ShapingBuilder(OccasionBuilder):
         """Read "crossing cable every 8th rnd" beside rounds in pattern, whose own rounds cross it."""
         worked, every = tree.children[:2]
         made = getattr(self, f"_do_{worked.data}")(worked)
-        return [made, Crossed(self.nth(every), self._place(every))]
+        before = made if isinstance(made, list) else [made]
+        return [*before, Crossed(self.nth(every), self._place(every))]
+
+    def _do_paced(self, tree: Any) -> Paced:
+        change, number, every = tree.children[:3]
+        direction = -1 if str(change.children[0]).lower().startswith("dec") else 1
+        return Paced(direction, self._numbers(number), self.nth(every), self._tree_place(tree))
 
     def _after(self, tree: Any) -> UntilLength | UntilCount | None:
         """Read when a shaping begins beside another; None if it begins with it."""

@@ -256,10 +256,46 @@ def _for_sizes(
         hint = nearest_size(missing, words.size_names)
         return LineReading(line=None, problems=(place.problem(f'there is no size "{missing}".', hint),))
     start = only.end()
-    reading = read_line(text[start:], lambda at, length: place_of(start + at, length), words)
+
+    def place_behind(at: int, length: int) -> Span:
+        return place_of(start + at, length)
+
+    reading = read_line(text[start:], place_behind, words)
+    if reading.line is None and 1 < len(places) < len(words.size_names):
+        reading = _read_padded(text[start:], places, place_behind, words) or reading
     if reading.line is None:
         return reading
     return LineReading(line=replace(reading.line, only=places))
+
+
+_LISTED = re.compile(r"(\d+)\s*[(\[]\s*(\d+(?:\s*[,;:]\s*\d+)*)\s*[)\]]")
+
+
+def _read_padded(
+    text: str, places: tuple[int, ...], place_of: Callable[[int, int], Span], words: Words
+) -> LineReading | None:
+    """Read a line whose lists hold a number for each of the sizes that it is for, and none for the others."""
+    made, at = [], list[int]()
+    done = 0
+    for match in _LISTED.finditer(text):
+        numbers = [match.group(1), *re.findall(r"\d+", match.group(2))]
+        if len(numbers) != len(places):
+            return None
+        known = dict(zip(places, numbers, strict=True))
+        listed = [known.get(size, numbers[0]) for size in range(len(words.size_names))]
+        made += [text[done : match.start()], f"{listed[0]} ({', '.join(listed[1:])})"]
+        at += [*range(done, match.start()), *([match.start()] * len(made[-1]))]
+        done = match.end()
+    if not done:
+        return None
+    made.append(text[done:])
+    at += range(done, len(text) + 1)
+
+    def place(offset: int, length: int) -> Span:
+        first, last = (at[min(each, len(at) - 1)] for each in (offset, offset + max(length, 1) - 1))
+        return place_of(first, max(1, last - first + 1))
+
+    return read_line("".join(made), place, words)
 
 
 def _meant(told: Explained, place_of: Callable[[int, int], Span], words: Words) -> Line | None:

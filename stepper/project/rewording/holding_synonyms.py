@@ -5,7 +5,7 @@ from __future__ import annotations
 from stepper.craft.needles import NEEDLES, SIZE
 from stepper.project.rewording.synonym import HELD_BY, KEPT, STS, N, Synonym, row
 
-_PUT = r"(?:place|put|slip|sl|leave|transfer|move)"
+_PUT = r"(?:place|put|slip|sl|leave|leaving|transfer|move)"
 _BACK = r"(?:place|put|slip|sl|transfer|return|move)"
 _DPNS = r"(?:(?:double[-\s]pointed|circular)\s+needles?|dpns?|needles?)"
 _SIZED = rf"(?:{SIZE}|smaller|larger)\s+(?:(?:circular|double-pointed)\s+)?(?:needles?|dpns?)"

@@ -97,7 +97,7 @@ LINES: tuple[Synonym, ...] = (
     row(
         "wrap",
         rf",?\s*(?P<said>(?:picking\s+up|lifting)\s+(?:the\s+|all\s+|any\s+)*(?:remaining\s+)?wraps?\s+and\s+(?:knitt?|purl|work)ing\s+"
-        rf"(?:them|it|each|each\s+(?:one|wrap))\s+tog(?:ether)?\s+with\s+(?:(?:their|its|the)\s+(?:own\s+|wrapped\s+)?|wrapped\s+){STS}){END}",
+        rf"(?:them|it|each|each\s+(?:one|wrap))\s+(?:tog(?:ether)?\s+)?with\s+(?:(?:their|its|the)\s+(?:own\s+|wrapped\s+)?|wrapped\s+){STS}){END}",
         "",
         "Knit across, picking up wraps and knitting them together with their sts.",
         spelt_out=True,

@@ -133,7 +133,7 @@ _STITCHES: tuple[Synonym, ...] = (
     ),
     row(
         "tog",
-        r"\b([kp])(?:nit|url)?\s?([23])\s+tog(?:ether)?\b\.?(?!\s+tbl)",
+        r"\b([kp])(?:nit|url)?\s?([23])\s+tog(?:ether)?\b(?:\.(?=\s*[,;)\]]))?(?!\s+tbl)",
         r"\1\2tog",
         "K 3 tog, k to end.",
     ),

@@ -8,7 +8,7 @@ ROWS: tuple[Synonym, ...] = (
     # --- inside a round ---
     row(
         "across|all|round",
-        rf"\b(k|p|knit|purl|work)\s+(?:across|around|all)(?:\s+(?:all|the|these|rem(?:aining)?))*(?:\s+(?:{STS}|{ROUND}))?{END}",
+        rf"\b(?!(?:k|p|knit|purl)\s+across{END})(k|p|knit|purl|work)\s+(?:across|around|all)(?:\s+(?:all|the|these|rem(?:aining)?))*(?:\s+(?:{STS}|{ROUND}))?{END}",
         r"\1 to end",
         "K across all sts.",
     ),

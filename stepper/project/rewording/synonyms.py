@@ -11,6 +11,7 @@ Source: the wording of patterns in print, US and UK; common practice.
 from __future__ import annotations
 
 from stepper.project.rewording.holding_synonyms import HOLDING
+from stepper.project.rewording.joined_synonyms import JOINED
 from stepper.project.rewording.length_synonyms import LENGTHS
 from stepper.project.rewording.line_synonyms import LINES
 from stepper.project.rewording.marker_synonyms import MARKERS
@@ -27,6 +28,7 @@ from stepper.project.rewording.until_synonyms import UNTIL
 
 SYNONYMS: tuple[Synonym, ...] = (
     *REMARKS,
+    *JOINED,
     *UNTIL,
     *NOTATION,
     *AGAIN,

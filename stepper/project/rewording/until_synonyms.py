@@ -57,6 +57,14 @@ UNTIL: tuple[Synonym, ...] = (
         "Purl until all sts have been worked.",
     ),
     row(
+        "until all",
+        rf"\b(?P<said>until\s+all\s+(?:the\s+)?(?:(?:gusset|heel|flap|side|heel\s+flap)\s+){STS}\s+(?:have\s+been|are)\s+(?:worked|used(?:\s+up)?|decreased))"
+        rf"\s*[.;,:-]\s*\(?\s*({N}\s+{STS})(?:\s+rem(?:ain)?)?\s*\)?(?=\s*\.?\s*$)",
+        r"until \2 rem",
+        "Rep last round until all gusset sts have been worked. 18 sts rem.",
+        spelt_out=True,
+    ),
+    row(
         "worked|complete|knit",
         rf"^((?:(?!\bchart\b).)*?)\buntil\s+(?:a\s+total\s+of\s+({N}\s+{ROUND})\s+{_DONE}|({N}\s+{ROUND})\s+{_DONE}\s+(?:in\s+(?:all|total)|altogether|from\s+(?:the\s+)?(?:cast-?\s?on(?:\s+edge)?|beg(?:inning)?)))",
         r"\1until \2\3 altogether",

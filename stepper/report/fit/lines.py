@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Iterable, Iterator, Sequence
 
 from stepper.language.measures import length
@@ -38,7 +37,7 @@ def measurement_lines(found: Sequence[Measurement], project: Project, title: str
     for line in found:
         yield from _row(line, project.units, wide)
     if any(line.from_table for line in found):
-        yield from textwrap.wrap(name_table(project), WIDE, initial_indent="  ", subsequent_indent="    ")
+        yield f"  {name_table(project)}"
 
 
 def _row(line: Measurement, units: str, wide: int) -> Iterator[str]:
@@ -108,9 +107,7 @@ def rejected_lines(found: Iterable[Blend], *, most: int | None = None, first: st
     refused.sort(key=lambda each: each.size != first)
     told = refused if most is None else refused[:most]
     for each in told:
-        yield from textwrap.wrap(
-            f"{name_blend(each)}: {each.why_not}", WIDE, initial_indent="  ", subsequent_indent="    "
-        )
+        yield f"  {name_blend(each)}: {each.why_not}"
     if len(told) < len(refused):
         yield f"  … and {len(refused) - len(told)} more: --all lists them."
 

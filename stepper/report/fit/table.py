@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
@@ -99,7 +98,7 @@ def _heading(wishes: Sequence[Wish], units: str) -> Iterator[str]:
     if not said:
         yield "Can be knitted (no body is measured, so nothing is nearer than the rest):"
         return
-    yield from textwrap.wrap(f"Can be knitted, nearest first to the ease wanted ({', '.join(said)}):", WIDE)
+    yield f"Can be knitted, nearest first to the ease wanted ({', '.join(said)}):"
     if any(each.assumed for each in wishes):
         yield "Assumed: the usual ease, as the file asks for none there (`wanted_ease`)."
 

@@ -7,15 +7,24 @@ as its abbreviation.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from types import MappingProxyType
 from typing import Final
 
 from stepper.craft.figures import format_number
 from stepper.craft.stitches import Kind, stitch
-from stepper.language.measures import plural
 from stepper.project.model import Cell, Chart
 from stepper.report.drawing.markup import svg, tag, text
+from stepper.report.sheet.blocks import Sign
+from stepper.report.sheet.chart_parts import (
+    ASIDE,
+    ChartPart,
+    list_worked,
+    name_part,
+    number_of,
+    square_mm,
+    whole_chart,
+)
 from stepper.report.sheet.looks import YarnLooks
 
 SQUARE: Final = 14.0
@@ -45,38 +54,44 @@ _STROKES: Final[Mapping[str, str]] = MappingProxyType(
 """Strokes in a square of 14; a yarn over is a ring."""
 
 
-def draw_chart(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> str:
+def draw_chart(
+    chart: Chart, shades: Mapping[str, YarnLooks], ground: str, part: ChartPart | None = None
+) -> str:
     """Draw a chart, the first round at the bottom, with numbers at the side each round is read from.
 
     Args:
         chart: What to draw.
         shades: How every yarn looks, by its key.
         ground: Key of the current yarn, for squares that name none.
+        part: The part of it; by default all of it.
     """
-    wide, high = chart.width * SQUARE, len(chart.rounds) * SQUARE
+    part = part or whole_chart(chart)
+    columns, lines = part.right - part.left, part.above - part.below
+    wide, high = columns * SQUARE, lines * SQUARE
     inner: list[str] = []
-    for row, cells in enumerate(reversed(chart.rounds)):
+    shown = [cells[part.left : part.right] for cells in chart.rounds[part.below : part.above]]
+    for row, cells in enumerate(reversed(shown)):
         y = _MARGIN / 2 + row * SQUARE
         inner += _row(cells, y, shades, ground)
-        rounds_on = len(chart.rounds) - row
-        shown = 2 * rounds_on - 1 if chart.right_side_only else rounds_on
-        x = _MARGIN / 2 + wide + 0.4 * SQUARE
-        inner.append(tag("text", str(shown), x=x, y=y + 0.74 * SQUARE, class_="number"))
-    inner += _grid(chart, wide, high)
-    for column in range(1, chart.width + 1):
-        if column == 1 or column % 5 == 0 or column == chart.width:
-            x = _MARGIN / 2 + wide - (column - 0.5) * SQUARE
+        number = number_of(chart, part.above - row)
+        inner.append(
+            tag("text", number, x=_MARGIN / 2 + wide + 0.4 * SQUARE, y=y + 0.74 * SQUARE, class_="number")
+        )
+    inner += _grid(chart, part)
+    first, last = chart.width - part.right + 1, chart.width - part.left
+    for column in range(first, last + 1):
+        if column in (first, last) or column % 5 == 0:
+            x = _MARGIN / 2 + wide - (column - first + 0.5) * SQUARE
             y = _MARGIN / 2 + high + 0.95 * SQUARE
             inner.append(tag("text", str(column), x=x, y=y, text_anchor="middle", class_="number"))
-    title = f"Chart {chart.name}: {plural(chart.width, 'stitch', 'stitches')}, "
-    title += plural(len(chart.rounds), "round") + ". " + " ".join(_read_out(chart, shades, ground))
-    # Squares have about the same size in every chart, if the sheet is wide enough.
-    style = f"width:{format_number(min(180.0, 5.2 * (wide / SQUARE + 3.2)))}mm"
+    title = f"Chart {chart.name}: {name_part(chart, part)}. "
+    title += " ".join(_read_out(chart, shown, part.below, shades, ground))
+    style = f"width:{format_number(square_mm(part) * (columns + ASIDE))}mm"
     return svg(wide + 2 * _MARGIN, high + 1.7 * _MARGIN, inner, title=title, class_="chart", style=style)
 
 
 def _row(cells: tuple[Cell, ...], y: float, shades: Mapping[str, YarnLooks], ground: str) -> Iterator[str]:
-    for column, cell, wide in _stitches(cells):
+    for column, cell, wide in list_worked(cells):
         x = _MARGIN / 2 + column * SQUARE
         if not cell.stitch:
             yield tag("rect", x=x, y=y, width=SQUARE, height=SQUARE, fill=_NOTHING)
@@ -85,23 +100,6 @@ def _row(cells: tuple[Cell, ...], y: float, shades: Mapping[str, YarnLooks], gro
         for each in range(wide):
             yield tag("rect", x=x + each * SQUARE, y=y, width=SQUARE, height=SQUARE, fill=shade.colour)
         yield _sign(cell.stitch, shade, x, y) if wide == 1 else _crossing(cell.stitch, wide, shade, x, y)
-
-
-def _stitches(cells: tuple[Cell, ...]) -> Iterator[tuple[int, Cell, int]]:
-    """Yield what is worked, from left to right: its first square, the stitch, and how many squares it takes.
-
-    A cable stands in the first of its squares, and the others hold no stitch.
-    """
-    column = 0
-    while column < len(cells):
-        cell, wide = cells[column], 1
-        entry = stitch(cell.stitch) if cell.stitch else None
-        if entry is not None and entry.kind is Kind.CABLE:
-            beside = cells[column + 1 : column + entry.uses]
-            if len(beside) == entry.uses - 1 and not any(each.stitch for each in beside):
-                wide = entry.uses
-        yield column, cell, wide
-        column += wide
 
 
 def _crossing(code: str, wide: int, shade: YarnLooks, x: float, y: float) -> str:
@@ -145,41 +143,44 @@ def _letters(words: str, ink: str, x: float, y: float, share: float) -> str:
     )  # fmt: skip
 
 
-def _grid(chart: Chart, wide: float, high: float) -> Iterator[str]:
+def _grid(chart: Chart, part: ChartPart) -> Iterator[str]:
     """Draw the lines between the squares, with heavy ones around the repeat if the chart has edges."""
     left, top = _MARGIN / 2, _MARGIN / 2
+    wide, high = (part.right - part.left) * SQUARE, (part.above - part.below) * SQUARE
     lines = "".join(
         f"M{format_number(left + each * SQUARE)} {format_number(top)}v{format_number(high)}"
-        for each in range(chart.width + 1)
+        for each in range(part.right - part.left + 1)
     )
     lines += "".join(
         f"M{format_number(left)} {format_number(top + each * SQUARE)}h{format_number(wide)}"
-        for each in range(len(chart.rounds) + 1)
+        for each in range(part.above - part.below + 1)
     )
     yield tag("path", d=lines, class_="grid")
     if chart.edge_left or chart.edge_right:
-        begin = left + chart.edge_left * SQUARE
-        inside = wide - (chart.edge_left + chart.edge_right) * SQUARE
-        yield tag("rect", x=begin, y=top, width=inside, height=high, class_="repeat")
+        begin = max(part.left, chart.edge_left)
+        inside = min(part.right, chart.width - chart.edge_right) - begin
+        if inside > 0:
+            x = left + (begin - part.left) * SQUARE
+            yield tag("rect", x=x, y=top, width=inside * SQUARE, height=high, class_="repeat")
 
 
-def list_signs(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> list[tuple[str, str]]:
+def list_signs(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> list[Sign]:
     """List the symbols of a chart, each drawn and in words, in the order they occur."""
-    found: dict[tuple[str, str], tuple[str, str]] = {}
-    worked = (each for cells in chart.rounds for each in reversed(tuple(_stitches(cells))))
+    found: dict[tuple[str, str], Sign] = {}
+    worked = (each for cells in chart.rounds for each in reversed(tuple(list_worked(cells))))
     for _, cell, wide in worked:
         if not cell.stitch:
-            found.setdefault(("", ""), (_swatch("", _NOTHING, ""), "no stitch"))
+            found.setdefault(("", ""), _swatch("", _NOTHING, "no stitch"))
             continue
         key = cell.yarn or ground
         shade = shades[key]
         coloured = any(each.yarn for cells in chart.rounds for each in cells)
         said = name_stitch(cell.stitch)
         words = (
-            f"{said}, {shade.name}" if coloured and cell.stitch != "k" else shade.name if coloured else said
+            f"{said}, {shade.named}" if coloured and cell.stitch != "k" else shade.named if coloured else said
         )
         sign = _sign(cell.stitch, shade, 0, 0) if wide == 1 else _crossing(cell.stitch, wide, shade, 0, 0)
-        found.setdefault((cell.stitch, key), (_swatch(sign, shade.colour, words, wide), words))
+        found.setdefault((cell.stitch, key), _swatch(sign, shade.colour, words, wide))
     return list(found.values())
 
 
@@ -190,25 +191,29 @@ def name_stitch(code: str) -> str:
     return {"k": "knit", "p": "purl", "yo": "yarn over"}.get(code, name)
 
 
-def _swatch(sign: str, colour: str, words: str, wide: int = 1) -> str:
+def _swatch(sign: str, colour: str, words: str, wide: int = 1) -> Sign:
     across = wide * SQUARE
     square = tag("rect", x=0.5, y=0.5, width=across - 1, height=SQUARE - 1, fill=colour, stroke="#8a867d")
     style = f"width:{5 * wide}mm" if wide > 1 else None
-    return svg(across, SQUARE, [square, sign], title=words or "no stitch", class_="swatch", style=style)
+    drawing = svg(across, SQUARE, [square, sign], title=words, class_="swatch", style=style)
+    return Sign(drawing=drawing, words=words, wide=wide)
 
 
-def _read_out(chart: Chart, shades: Mapping[str, YarnLooks], ground: str) -> Iterator[str]:
+def _read_out(
+    chart: Chart, shown: Sequence[tuple[Cell, ...]], below: int, shades: Mapping[str, YarnLooks], ground: str
+) -> Iterator[str]:
     """Yield the rounds in words, each from right to left, for those who cannot see the drawing."""
-    for place, cells in enumerate(chart.rounds, start=1):
+    for place, cells in enumerate(shown, start=below + 1):
         said: list[list[str | int]] = []
-        for _, cell, _ in reversed(tuple(_stitches(cells))):
+        for _, cell, _ in reversed(tuple(list_worked(cells))):
             name = "no stitch" if not cell.stitch else _said(cell, shades, ground)
             if said and said[-1][1] == name:
                 said[-1][0] = int(said[-1][0]) + 1
             else:
                 said.append([1, name])
-        shown = 2 * place - 1 if chart.right_side_only else place
-        yield f"Round {shown}: " + ", ".join(f"{count} {name}" for count, name in said) + "."
+        yield (
+            f"Round {number_of(chart, place)}: " + ", ".join(f"{count} {name}" for count, name in said) + "."
+        )
 
 
 def _said(cell: Cell, shades: Mapping[str, YarnLooks], ground: str) -> str:

@@ -17,6 +17,8 @@ _NO_COLOUR = Rgb(238, 236, 231)
 class YarnLooks:
     """One yarn on paper."""
 
+    key: str
+    """By which the lines name it."""
     name: str
     colour: str
     """`#rrggbb`."""
@@ -26,6 +28,11 @@ class YarnLooks:
     """Letter in its squares; empty for the first yarn, whose squares are left plain."""
     stripes: int
     """Number of lines along its rings in the yoke from above; 0 for the first two yarns."""
+
+    @property
+    def named(self) -> str:
+        """Its key and its name, as the lines and the ball band have them: "MC, tarn"."""
+        return self.name if self.key == self.name else f"{self.key}, {self.name}"
 
 
 def assign_looks(project: Project, keys: Iterable[str]) -> dict[str, YarnLooks]:
@@ -46,6 +53,7 @@ def assign_looks(project: Project, keys: Iterable[str]) -> dict[str, YarnLooks]:
         taken.add(letter)
         ink = max((_DARK, _LIGHT), key=lambda each: contrast(rgb_from_hex(each), colour))
         found[key] = YarnLooks(
+            key=key,
             name=yarn.name if yarn is not None else key,
             colour=colour.hex,
             ink=ink,

@@ -2,7 +2,9 @@
 
 A piece is what is knitted in one go from its first edge; worked in the round it lies double, half as wide as
 it is around. A garment that divides for sleeves is one piece from neck to lower edge, and each sleeve is
-another. Finished measurements: after blocking if the file has that gauge, otherwise as knitted.
+another. Finished measurements: after blocking if the file has that gauge, otherwise as knitted. Every length
+is the one in the table of measurements: the round that divides the sleeves is part of no length, and the yoke
+is counted without its neckband.
 """
 
 from __future__ import annotations
@@ -13,7 +15,10 @@ from dataclasses import dataclass, replace
 from stepper.plan.model import Plan, Round
 from stepper.project.model import Project
 from stepper.report.measure.fabrics import Fabrics
-from stepper.report.measure.roles import find_divide
+from stepper.report.measure.garment_lines import yoke_without_band
+from stepper.report.measure.roles import Roles, assign_roles
+from stepper.report.measure.tape import is_whole
+from stepper.report.sheet.pairs import join_words
 
 KEPT_MM = 25.0
 """A width kept over this height has straight sides; one kept for less is a step on a slope. Chosen here.
@@ -54,6 +59,8 @@ class GarmentPiece:
     """Whether it lies double."""
     divided_mm: float | None = None
     """Depth at which sleeves divide from it; None if none do. Unit: mm."""
+    yoke_mm: float = 0.0
+    """Depth at which its yoke begins below the neckband; 0 if it has none. Unit: mm."""
     sleeve: bool = False
 
     @property
@@ -74,10 +81,10 @@ class GarmentPiece:
 
 def lay_out_pieces(plan: Plan, project: Project) -> tuple[GarmentPiece, ...]:
     """Lay out every piece of a garment, in the order knitted, leaving out those without width or height."""
-    divide = find_divide(plan.rounds)
+    split = _Split.of(plan.rounds)
     found: list[GarmentPiece] = []
     for rounds in _pieces(plan.rounds):
-        piece = _laid(rounds, project, divide)
+        piece = _laid(rounds, project, split)
         if piece is not None:
             found.append(piece)
     return tuple(found)
@@ -92,7 +99,7 @@ def merge_like_pieces(found: Iterable[GarmentPiece]) -> tuple[GarmentPiece, ...]
             alike[piece.levels] = piece
             continue
         both = tuple(
-            replace(part, name=f"{part.name}, {other.name}")
+            replace(part, name=join_words(part.name, other.name) or f"{part.name}, {other.name}")
             for part, other in zip(first.parts, piece.parts, strict=True)
         )
         alike[piece.levels] = replace(first, parts=both)
@@ -112,9 +119,40 @@ def _pieces(rounds: Sequence[Round]) -> Iterator[list[Round]]:
         yield held
 
 
-def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> GarmentPiece | None:
-    divided = divide is not None and any(each.index == divide for each in rounds)
-    sleeve = divide is not None and any(run.stitch == "return" for run in rounds[0].runs)
+@dataclass(frozen=True, slots=True)
+class _Split:
+    """Where sleeves divide from a yoke worked from the neck down."""
+
+    at: int | None = None
+    """Index of the round that divides them; None if none does."""
+    tall: bool = False
+    """Whether that round has a height of its own, as the first of the body; at the end of the yoke it has
+    none."""
+    yoke: frozenset[int] = frozenset()
+    """Indexes of the rounds of the yoke, without its neckband."""
+
+    @classmethod
+    def of(cls, rounds: Sequence[Round]) -> _Split:
+        """Find it."""
+        roles: Roles = assign_roles(rounds)
+        if roles.yoke is None or roles.yoke.upward:
+            return cls()
+        inside = yoke_without_band(rounds, roles, roles.yoke)
+        own = rounds[roles.yoke.at].section
+        return cls(roles.yoke.at, all(rounds[index].section != own for index in inside), frozenset(inside))
+
+    def name_part(self, round_: Round) -> str:
+        """Return what the part of the piece is called that a round belongs to."""
+        return "yoke" if round_.index in self.yoke else round_.section
+
+    def adds_height(self, round_: Round) -> bool:
+        """Return whether a round adds to the length of its piece."""
+        return is_whole(round_) and (round_.index != self.at or self.tall)
+
+
+def _laid(rounds: Sequence[Round], project: Project, split: _Split) -> GarmentPiece | None:
+    divided = any(each.index == split.at for each in rounds)
+    sleeve = split.at is not None and any(run.stitch == "return" for run in rounds[0].runs)
     # The parts below the divide are worn closed, even if worked in rows.
     flat = all(each.flat for each in rounds if each.before and each.after)
     doubled = divided or sleeve or not flat
@@ -128,28 +166,31 @@ def _laid(rounds: Sequence[Round], project: Project, divide: int | None) -> Garm
             continue
         gauge = fabric.blocked or fabric.gauge
         before = depth
-        if each.before and each.after and not any(run.stitch == "rest" for run in each.runs):
+        if each.index == split.at:
+            divided_mm = depth
+        if split.adds_height(each):
             depth += gauge.round_mm
-        stitches = each.before if each.index == divide else each.after
+        stitches = each.before if each.index == split.at else each.after
         if stitches:
             around = gauge.width_mm(stitches)
             levels.append(Level(depth_mm=depth, around_mm=around, wide_mm=around / 2 if doubled else around))
-        if each.index == divide:
-            divided_mm = depth
-        if parts and parts[-1].name == each.section:
-            parts[-1] = SectionSpan(name=each.section, start_mm=parts[-1].start_mm, end_mm=depth)
+        name = split.name_part(each)
+        if parts and parts[-1].name == name:
+            parts[-1] = SectionSpan(name=name, start_mm=parts[-1].start_mm, end_mm=depth)
         else:
-            parts.append(SectionSpan(name=each.section, start_mm=before, end_mm=depth))
+            parts.append(SectionSpan(name=name, start_mm=before, end_mm=depth))
     if not levels or not depth:
         return None
     # Stitches taken up or picked up at the very start belong to the edge the piece begins with.
     edge = next((number for number, each in enumerate(rounds) if not _takes_up(each)), 0)
     first = _at(levels[max(0, min(edge, len(levels)) - 1)], 0.0)
+    kept = tuple(part for part in parts if part.end_mm > part.start_mm)
     return GarmentPiece(
         levels=(first, *(level for level in levels if level.depth_mm > 0)),
-        parts=tuple(part for part in parts if part.end_mm > part.start_mm),
+        parts=kept,
         doubled=doubled,
         divided_mm=divided_mm if divided else None,
+        yoke_mm=next((part.start_mm for part in kept if divided and part.name == "yoke"), 0.0),
         sleeve=sleeve,
     )
 

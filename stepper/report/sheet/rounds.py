@@ -1,80 +1,116 @@
-"""The rounds for print: what is worked, how many stitches there are, and a box to tick for each. Pure."""
+"""The rounds for paper: what is worked, how many stitches there are, and a box to tick for each. Pure.
+
+Sections that are worked alike are written once, with a column of boxes for each; so is what is printed once
+for two, such as "sleeves" or "the second sock is the same".
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from typing import Final
 
-from stepper.language.measures import plural
+from stepper.language.measures import length, plural
 from stepper.language.places import sentence_case
 from stepper.plan.alike import fold_alike
 from stepper.plan.model import Plan, Round
 from stepper.plan.stitches.abbreviate import in_its_yarn
-from stepper.report.drawing.markup import tag, text
+from stepper.plan.yarn.worked_twice import second_pieces
+from stepper.project.model import Project
+from stepper.report.measure.fabrics import Fabrics
+from stepper.report.measure.tape import is_whole
+from stepper.report.sheet.alternation import Entry, fold_alternating
+from stepper.report.sheet.blocks import Block, CountCheck, Heading, RoundRow, RoundTable, TickBox
+from stepper.report.sheet.pairs import find_pairs, join_words, merge_rows, tell_apart
 
-MANY = 12
-"""Up to this many boxes fit beside the instruction. Chosen here."""
+_SEEN: Final = ("after the increases", "after the decreases")
 
 
-def write_rounds(plan: Plan) -> Iterator[str]:
-    """Write every section with its rounds."""
-    for number, section in enumerate(plan.sections):
-        rounds = [each for each in plan.rounds if each.section == section]
-        name = f"section-{number}"
-        word = "row" if all(each.flat for each in rounds) else "round"
-        yield tag(
-            "h3",
-            [text(sentence_case(section)), " ", tag("small", plural(len(rounds), word))],
-            id=name,
+def lay_out_rounds(plan: Plan, project: Project) -> Iterator[Block]:
+    """Lay out every section with its rounds.
+
+    Args:
+        plan: The plan as knitted.
+        project: The checked file, for its gauges.
+    """
+    sections = {name: [each for each in plan.rounds if each.section == name] for name in plan.sections}
+    reached = _lengths(plan, project)
+    rows = {
+        name: tuple(fold_alternating(tuple(_entries(rounds, plan, reached))))
+        for name, rounds in sections.items()
+    }
+    pairs = find_pairs(plan, rows)
+    again = {index for piece in second_pieces(plan) for index in piece}
+    place = 0
+    for name, rounds in sections.items():
+        if name in pairs.values():
+            continue
+        word = "row" if all(each.flat for each in rounds if each.before and each.after) else "round"
+        note = plural(len(rounds), word)
+        other = pairs.get(name)
+        shown, title = rows[name], name
+        pieces: tuple[str, ...] = ("Done",)
+        if other is not None:
+            shown = merge_rows(rows[name], rows[other], (name, other)) or shown
+            pieces, title, note = tell_apart(name, other), join_words(name, other) or name, f"{note} each"
+        elif again.issuperset(each.index for each in rounds):
+            shown, pieces, note = tuple(map(_twice, shown)), ("First", "Second"), f"{note}, worked twice"
+        key = f"section-{place}"
+        place += 1
+        yield Heading(level=3, text=sentence_case(title), note=note, key=key)
+        yield RoundTable(key=key, word=word.capitalize(), pieces=pieces, rows=shown)
+
+
+def _entries(rounds: Sequence[Round], plan: Plan, reached: Sequence[float]) -> Iterator[Entry]:
+    for first, last in fold_alike(rounds):
+        numbers = str(first.number) if first is last else f"{first.number}–{last.number}"
+        side = f" {first.side}" if first.flat and first is last else ""
+        before = plan.rounds[first.index - 1] if first.index else None
+        words = sentence_case(in_its_yarn(first, before, plan)) + "."
+        due = last.checkpoint
+        check = None
+        if due is not None:
+            far = reached[last.index]
+            said = length(far, plan.units) if far else ""
+            # That the stitches have changed is seen beside the count.
+            reason = "" if first.before != last.after and due.reason in _SEEN else due.reason
+            check = CountCheck(expect=due.expect, reason=reason, length=said)
+        row = RoundRow(
+            numbers=numbers + side,
+            remarks=tuple(f"{sentence_case(remark.rstrip('.'))}." for remark in first.remarks),
+            label=first.label or "",
+            words=(words + (f" (size {first.size})" if first.label else ""),),
+            altered=f"Altered: {'; '.join(first.altered)}." if first.altered else "",
+            check=check,
+            before=first.before,
+            after=first.after,
+            boxes=(tuple(map(_box, plan.rounds[first.index : last.index + 1])),),
         )
-        head = (
-            tag("th", each, scope="col") for each in (word.capitalize(), "Instruction", "Stitches", "Done")
-        )
-        rows = "".join(_rows(first, last, plan) for first, last in fold_alike(rounds))
-        inner = [tag("thead", tag("tr", head)), tag("tbody", rows)]
-        yield tag("table", inner, aria_labelledby=name, class_="rounds")
+        yield Entry(first, row)
 
 
-def _rows(first: Round, last: Round, plan: Plan) -> str:
-    """Write a run of identical rounds; many boxes get a row of their own, as wide as the sheet."""
-    name = str(first.number) if first is last else f"{first.number}–{last.number}"
-    side = f" {first.side}" if first.flat and first is last else ""
-    boxes = "".join(_box(each) for each in plan.rounds[first.index : last.index + 1])
-    many = last.index - first.index >= MANY
-    cells = [
-        tag("th", text(name + side), scope="row"),
-        tag("td", _instruction(first, last, plan)),
-        tag("td", _count(first)),
-        tag("td", "below" if many else boxes),
-    ]
-    if not many:
-        return tag("tr", cells)
-    return tag("tr", cells, class_="above") + tag("tr", tag("td", boxes, colspan="4", class_="many"))
+def _lengths(plan: Plan, project: Project) -> list[float]:
+    """Return how long its section is after every round, on the needles. Unit: mm; 0 without a gauge."""
+    fabrics = Fabrics(project)
+    found: list[float] = []
+    for each in plan.rounds:
+        goes_on = each.index and plan.rounds[each.index - 1].section == each.section
+        fabric = fabrics.of(each)
+        taller = fabric.gauge.round_mm if fabric is not None and is_whole(each) else 0.0
+        found.append((found[-1] if goes_on else 0.0) + taller)
+    return found
 
 
-def _instruction(first: Round, last: Round, plan: Plan) -> Iterator[str]:
-    for remark in first.remarks:
-        yield tag("p", text(f"{sentence_case(remark.rstrip('.'))}."), class_="remark")
-    label = tag("strong", text(f"{first.label}: ")) if first.label else ""
-    size = f" (size {first.size})" if first.label else ""
-    words = in_its_yarn(first, plan.rounds[first.index - 1] if first.index else None, plan)
-    yield tag("p", label + text(sentence_case(words) + "." + size))
-    if first.altered:
-        yield tag("p", text(f"Altered: {'; '.join(first.altered)}."), class_="altered")
-    if last.checkpoint is not None:
-        yield tag("p", text(f"Count {last.checkpoint.expect}: {last.checkpoint.reason}."), class_="count")
-
-
-def _count(round_: Round) -> str:
-    if round_.before == round_.after:
-        return str(round_.after)
-    return f"{round_.before} → {tag('b', str(round_.after))}"
-
-
-def _box(round_: Round) -> str:
+def _box(round_: Round) -> TickBox:
     word = "row" if round_.flat else "round"
-    said = f"{sentence_case(round_.section)}, {word} {round_.number}"
-    return tag(
-        "label",
-        [f'<input type="checkbox" aria-label="{text(said)}">', tag("span", str(round_.number))],
-        class_="tick",
-    )
+    return TickBox(number=round_.number, said=f"{sentence_case(round_.section)}, {word} {round_.number}")
+
+
+def _twice(row: RoundRow) -> RoundRow:
+    """Add the boxes of a second piece."""
+    (boxes,) = row.boxes
+    second = tuple(TickBox(number=each.number, said=f"{each.said}, second") for each in boxes)
+    first = tuple(TickBox(number=each.number, said=f"{each.said}, first") for each in boxes)
+    return RoundRow(
+        numbers=row.numbers, remarks=row.remarks, label=row.label, words=row.words, altered=row.altered,
+        check=row.check, before=row.before, after=row.after, boxes=(first, second),
+    )  # fmt: skip

@@ -1,8 +1,11 @@
 """The schematic: every piece of a garment drawn flat and to scale, with its finished measurements. Pure.
 
-A garment that divides for sleeves is drawn whole, with the sleeves at the angle at which their top edge meets
-the yoke. Any other garment is drawn piece by piece, side by side. One unit of the drawing is a millimetre of
-the garment, so its proportions are the garment's own.
+A garment that divides for sleeves is drawn whole. From the underarm, which lies a yoke's depth below the
+neckband, its side goes down for the length of the body; the edge along the shoulder is as long as the yoke is
+deep, since that is how far every line down the yoke runs, and the top edge of the sleeve is as wide as the
+upper arm laid flat. The corner between shoulder and sleeve is where those two meet, and the sleeve goes off
+at right angles to its top edge. Any other garment is drawn piece by piece, side by side. One unit of the
+drawing is a millimetre of the garment.
 """
 
 from __future__ import annotations
@@ -24,8 +27,6 @@ Anchor = Literal["start", "middle", "end"]
 
 _LETTERS = 40.0
 # The larger of width and height, in letter heights.
-_LEAST_DROP = 20.0
-# How far down the body a sleeve's top reaches at least. Unit: mm.
 
 
 @dataclass
@@ -137,24 +138,50 @@ class _Armhole:
 
 def _divided(sheet: _Sheet, body: GarmentPiece, sleeves: Sequence[GarmentPiece]) -> None:
     assert body.divided_mm is not None
-    upper = [level for level in body.sides if level.depth_mm < body.divided_mm]
+    band = [level for level in body.sides if level.depth_mm < body.yoke_mm]
     lower = [level for level in body.sides if level.depth_mm > body.divided_mm]
-    yoke = max((level for level in body.levels if level.depth_mm <= body.divided_mm), key=_wide)
-    below = next(level for level in body.levels if level.depth_mm > body.divided_mm)
+    above = [level for level in body.levels if level.depth_mm <= body.yoke_mm]
+    below = next((level for level in body.levels if level.depth_mm > body.divided_mm), body.levels[-1])
+    neck = (above[-1].wide_mm / 2, body.yoke_mm)
+    underarm = (below.wide_mm / 2, body.divided_mm)
     across = sleeves[0].levels[0].wide_mm if sleeves else 0.0
-    out = (yoke.wide_mm - below.wide_mm) / 2
-    drop = max(_LEAST_DROP, math.sqrt(max(0.0, across**2 - out**2)))
     arm = _Armhole(
-        corner=(yoke.wide_mm / 2, body.divided_mm),
-        underarm=(below.wide_mm / 2, min(body.divided_mm + drop, body.long_mm)),
+        corner=find_corner(neck, underarm, body.divided_mm - body.yoke_mm, across), underarm=underarm
     )
-    right = [(level.wide_mm / 2, level.depth_mm) for level in upper]
-    right += [arm.corner, arm.underarm]
-    right += [(level.wide_mm / 2, level.depth_mm) for level in lower if level.depth_mm > arm.underarm[1]]
+    right = [(level.wide_mm / 2, level.depth_mm) for level in band]
+    right += [neck, arm.corner, arm.underarm]
+    right += [(level.wide_mm / 2, level.depth_mm) for level in lower]
     for number_, sleeve in enumerate(sleeves):
         _sleeve(sheet, sleeve, arm, mirrored=number_ == 0)
     sheet.shape([*right, *((-x, y) for x, y in reversed(right))])
     _body_words(sheet, body, below, arm)
+
+
+def find_corner(neck: Point, underarm: Point, yoke_mm: float, across_mm: float) -> Point:
+    """Find where the shoulder meets the top edge of the sleeve, in the right half of the drawing.
+
+    Args:
+        neck: Where the shoulder begins.
+        underarm: Where the top edge of the sleeve ends.
+        yoke_mm: Length of the shoulder: the depth of the yoke. Unit: mm.
+        across_mm: Length of the top edge: the upper arm laid flat. Unit: mm.
+
+    Returns:
+        The point at both distances, further up and out of the two. If the two edges are too short to meet, or
+        one of them is too long, the top edge keeps its length and lies along the line from the underarm to
+        the neck.
+    """
+    dx, dy = underarm[0] - neck[0], underarm[1] - neck[1]
+    apart = math.hypot(dx, dy) or 1.0
+    along = (yoke_mm**2 - across_mm**2 + apart**2) / (2 * apart)
+    aside = yoke_mm**2 - along**2
+    if aside <= 0:
+        return underarm[0] - dx / apart * across_mm, underarm[1] - dy / apart * across_mm
+    off = math.sqrt(aside)
+    return (
+        neck[0] + (along * dx + off * dy) / apart,
+        neck[1] + (along * dy - off * dx) / apart,
+    )
 
 
 def _body_words(sheet: _Sheet, body: GarmentPiece, below: Level, arm: _Armhole) -> None:
@@ -235,7 +262,7 @@ def _sleeve(sheet: _Sheet, sleeve: GarmentPiece, arm: _Armhole, *, mirrored: boo
 def _side_by_side(pieces: Sequence[GarmentPiece], units: str, title: str) -> str:
     wide = sum(piece.widest.wide_mm for piece in pieces) + 60 * len(pieces)
     high = max(piece.long_mm for piece in pieces)
-    sheet = _Sheet(units=units, letters=max(wide / 34, high / _LETTERS))
+    sheet = _Sheet(units=units, letters=max(wide / 34, high / 27))
     x = 0.0
     for piece in pieces:
         x = _alone(sheet, piece, (x, 0.0)) + 3 * sheet.letters

@@ -37,3 +37,11 @@ def test_a_pattern_without_a_cable_crosses_none() -> None:
     rib = "Cast on 20 sts. Join in the round.\n*K2, p2; rep from * to end.\n"
     line = "Work in patt for 8 rounds, crossing cable every 4th rnd."
     assert "does not cross its cables every" in faults(project(f"{rib}{line}\nBind off."))
+
+
+def test_a_pace_said_beside_a_repeat_is_checked() -> None:
+    """"Inc 2 sts every other rnd" over rounds that do otherwise would pass the count and miss the shape."""
+    start = "Cast on 20 sts. Join in the round.\nRnd 1: K1, m1, k to last st, m1, k1.\nRnd 2: Knit.\n"
+    plan_of(project(f"{start}Continue in this manner, inc 2 sts every other rnd, until there are 26 sts.\nBind off."))
+    told = faults(project(f"{start}Continue in this manner, inc 1 st every other rnd, until there are 26 sts.\nBind off."))
+    assert "do not change the stitches as the line says" in told

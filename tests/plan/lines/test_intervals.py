@@ -116,3 +116,9 @@ def test_garter_in_rows_is_knitted_between_shapings() -> None:
     alone = plan_of(project(f"{start}Inc row (RS): K1, m1, k to end.\nWork inc row every 4th row 2 times."))
     assert {round_.instruction for round_ in alone.rounds[5:] if not round_.shaping} == {"knit"}
     assert "WS" in {round_.side for round_ in alone.rounds[5:] if not round_.shaping}
+
+
+def test_a_shaping_asked_for_more_often_than_any_garment_has_ends_at_once() -> None:
+    """A slip of the pen must not keep her waiting a minute."""
+    told = faults(project("Cast on 20 sts. Work flat.\nKnit 2 rows.\nInc 1 st at each end of every 3rd row 9999 times.\nBind off."))
+    assert "more stitches than any has" in told

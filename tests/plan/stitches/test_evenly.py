@@ -151,3 +151,17 @@ def test_the_former_writing_is_kept_to_the_letter() -> None:
     made = formerly_written(72, even_places(72, 18, MAKE, flat=False, manner=Manner.MIXED), MAKE)
     pair = Group((Run("k", 4, "MC"), Run("m1", 1, "MC")), 17)
     assert made.items == (Run("k", 2, "MC"), Run("m1", 1, "MC"), pair, Run("k", 2, "MC"))
+
+
+@given(st.integers(1, 200), st.integers(1, 200), st.sampled_from(["m1", "k2tog", "kfb"]), st.booleans())
+def test_mixed_places_are_those_of_the_written_round(before: int, number: int, code: str, flat: bool) -> None:
+    """They are worked out without the phrase, which is most of the time of a file with many sizes."""
+    change = Change(code=code, yarn="MC")
+    try:
+        written = even_round(before, number, change, flat=flat, manner=Manner.MIXED).places
+    except ValueError:
+        with pytest.raises(ValueError, match=r"."):
+            even_places(before, number, change, flat=flat, manner=Manner.MIXED)
+        return
+    places = even_places(before, number, change, flat=flat, manner=Manner.MIXED)
+    assert tuple(place - change.inside for place in places) == written

@@ -50,3 +50,9 @@ def test_a_row_that_would_take_the_next_one_to_itself_is_no_line() -> None:
     assert page().read("# knit") is None
     assert page().is_worked("Knit 2 rows.")
     assert page("Rep rnds 1 and", "2 until it fits.").run_on(0) == 2
+
+
+def test_a_line_keeps_the_mark_that_others_refer_to() -> None:
+    """Under a note it would be lost, and "rep from ** to **" with it; two marks in one row make two rows of the file."""
+    assert page().read("** K 4 rnds.") is not None
+    assert page().read("K 4 rnds. ** K 4 rnds.") is None

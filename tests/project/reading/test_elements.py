@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from stepper.project.instructions import Phrase
+from stepper.project.problems import Span
 from stepper.project.reading.elements import name_part
+from stepper.project.reading.wording import Words, read_line
 from stepper.project.stitchwork import Work
 from tests.project.reading.test_wording import only
 
@@ -33,3 +35,9 @@ def test_a_number_in_words_is_a_number() -> None:
 def test_a_part_has_one_name_however_it_is_introduced() -> None:
     """`for the Left Sleeve sts` and `left sleeve` are one."""
     assert name_part("for the Left  Sleeve sts") == name_part("left sleeve") == "left sleeve"
+
+
+def test_a_cable_of_no_stitches_is_told() -> None:
+    """Its abbreviation looks like one, and the table has none of that width."""
+    reading = read_line("P2, c0b, k to end.", lambda offset, length: Span(line=1, column=offset + 1, length=length), Words(sizes=1))
+    assert "no cable" in reading.problems[0].message

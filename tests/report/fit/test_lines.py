@@ -83,7 +83,6 @@ def test_what_cannot_be_knitted_is_told_as_far_as_asked() -> None:
     refused = [each for each in found if not each.works]
     everything = list(rejected_lines(found))
     assert all(any(name_blend(each) in row for row in everything) for each in refused)
-    assert all(len(row) <= WIDE for row in everything)
     few = list(rejected_lines(found, most=2, first="2"))
     assert few[1].startswith("  size 2, then 6 from First increase")
     assert few[-1] == f"  … and {len(refused) - 2} more: --all lists them."

@@ -10,6 +10,7 @@ import pytest
 from stepper.craft.stitches import list_codes
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span
+from stepper.report.sheet.chart_parts import ChartPart
 from stepper.report.sheet.charts import SQUARE, draw_chart, list_signs, name_stitch
 from stepper.report.sheet.looks import assign_looks
 from stepper.sitting.project_file import load_project
@@ -72,7 +73,7 @@ def test_lace_has_symbols_and_its_repeat() -> None:
     frame = next(each for each in root.iter("rect") if each.attrib.get("class") == "repeat")
     assert float(frame.attrib["width"]) == 8 * SQUARE
     assert len(list(root.iter("circle"))) == sum(cell.stitch == "yo" for row in chart.rounds for cell in row)
-    said = [words for _, words in list_signs(chart, looks, "MC")]
+    said = [each.words for each in list_signs(chart, looks, "MC")]
     assert said[0] == "yarn over"
     assert {"no stitch", "knit", "k2tog", "ssk", "s2kp"} <= set(said)
 
@@ -89,20 +90,38 @@ def test_a_cable_is_drawn_over_its_squares_and_leans_as_it_crosses(code: str, wi
     (front,) = [each.attrib["d"].split("M")[1] for each in root.iter("path") if each.attrib["d"].count("M") == 3]
     (x0, y0), (x1, y1) = (map(float, point.split()) for point in front.split("L"))
     assert ((x1 - x0) * (y0 - y1) > 0) is rising
-    said = [words for _, words in list_signs(chart, SHADES, "MC")]
+    said = [each.words for each in list_signs(chart, SHADES, "MC")]
     assert said == ["purl", code.upper()]
     assert f"1 purl, 1 {code.upper()}, 1 purl." in root.attrib["aria-label"]
 
 
 def test_colourwork_is_explained_by_yarns() -> None:
-    """In a chart of colours the plain stitches are named by their yarn."""
-    assert [words for _, words in list_signs(PULLOVER.charts["cairn"], SHADES, "MC")] == ["ember", "chalk"]
+    """In a chart of colours the plain stitches are named by their yarn, as the lines and the ball band name it."""
+    assert [each.words for each in list_signs(PULLOVER.charts["cairn"], SHADES, "MC")] == ["B, ember", "MC, chalk"]
 
 
 @pytest.mark.parametrize("code", list_codes())
 def test_every_stitch_has_a_sign_or_its_abbreviation(code: str) -> None:
     """No square of a chart is left empty but for knit, and each is named in the legend."""
     chart = Chart(name="one", rounds=((Cell(code, None),),), place=Span(line=1, column=1))
-    ((square, words),) = list_signs(chart, SHADES, "MC")
-    assert words == name_stitch(code)
-    assert code == "k" or any(sign in square for sign in ("<path", "<circle", "<text"))
+    (found,) = list_signs(chart, SHADES, "MC")
+    assert found.words == name_stitch(code)
+    assert code == "k" or any(sign in found.drawing for sign in ("<path", "<circle", "<text"))
+
+
+def test_a_part_of_a_chart_keeps_the_numbers_and_squares_of_the_whole() -> None:
+    """Stitches 1 to 5 of ten, rounds 2 to 4 of five: who goes on in another part counts on."""
+    chart = PULLOVER.charts["trail"]
+    drawn = draw_chart(chart, SHADES, "MC", ChartPart(5, 10, 1, 4))
+    root = ElementTree.fromstring(drawn)
+    numbers = [each.text for each in root.iter("text") if each.attrib.get("class") == "number"]
+    assert numbers == ["4", "3", "2", "1", "5"]
+    assert root.attrib["aria-label"].startswith("Chart trail: stitches 1 to 5 of 10, rounds 2 to 4. Round 2: 3 chalk")
+    pine, chalk = SHADES["A"].colour, SHADES["MC"].colour
+    whole = ["...aaaa...", "..aa..aa..", ".aa....aa."]
+    rows: dict[float, list[str]] = {}
+    for each in root.iter("rect"):
+        if each.attrib.get("width") == f"{SQUARE:g}":
+            rows.setdefault(float(each.attrib["y"]), []).append(each.attrib["fill"])
+    shown = [row for _, row in sorted(rows.items())]
+    assert shown == [[pine if sign == "a" else chalk for sign in line[5:]] for line in reversed(whole)]

@@ -60,7 +60,7 @@ def test_the_two_of_a_pair_are_drawn_once(name: str, count: int) -> None:
     """With the names of both."""
     found = merge_like_pieces(laid(name))
     assert len(found) == count
-    assert all("," in part.name for part in found[0].parts) or name == "cardigan"
+    assert all(" / " in part.name for part in found[0].parts) or name == "cardigan"
 
 
 @pytest.mark.parametrize("path", sorted(SAMPLES.glob("*.yaml")), ids=lambda path: path.stem)

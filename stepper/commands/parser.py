@@ -1,0 +1,137 @@
+"""The parser of the command line: help with examples, and for a slip what was probably meant."""
+
+from __future__ import annotations
+
+import argparse
+import re
+import sys
+import textwrap
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+from typing import Any, NoReturn
+
+from stepper.project.spelling import near
+from stepper.sitting.folding import write_folded
+
+Examples = Sequence[tuple[str, str]]
+"""Command lines as they are typed, each with what it does."""
+
+PROJECT_ENDINGS = (".yaml", ".yml")
+"""Suffix of a project file's name, in upper or lower case."""
+
+_UNKNOWN = re.compile(r"unrecognized arguments: (?P<words>.*)")
+_CHOICE = re.compile(r"invalid choice: '(?P<word>[^']*)' \(choose from (?P<known>.*)\)")
+
+
+class WholeWordsFormatter(argparse.HelpFormatter):
+    """Breaks lines between words only, never at a hyphen: `--kept-whole` can be copied as it stands."""
+
+    def _split_lines(self, text: str, width: int) -> list[str]:
+        return _wrapped(" ".join(text.split()), width)
+
+    def _fill_text(self, text: str, width: int, indent: str) -> str:
+        """Fill a description; lines that are indented already, the examples, keep their indentation."""
+        lines = [each for line in text.splitlines() for each in _wrapped(line, width - len(indent))]
+        return "\n".join(indent + line for line in lines)
+
+
+def _wrapped(line: str, width: int) -> list[str]:
+    head = line[: len(line) - len(line.lstrip())]
+    return textwrap.wrap(
+        line.strip(),
+        width,
+        initial_indent=head,
+        subsequent_indent=head,
+        break_long_words=False,
+        break_on_hyphens=False,
+    ) or [""]
+
+
+def written_examples(examples: Examples) -> str:
+    """Write examples for the end of a help page."""
+    lines = [line for typed, does in examples for line in (f"  {typed}", f"      {does}")]
+    return "\n".join(["Examples:" if len(examples) > 1 else "Example:", *lines]) if examples else ""
+
+
+class HelpfulParser(argparse.ArgumentParser):
+    """A parser whose complaints end with the nearest legal word and the help to ask for."""
+
+    def __init__(self, *args: Any, examples: Examples = (), **kwargs: Any) -> None:
+        """Make a parser as `argparse` does.
+
+        Args:
+            args: As for `argparse.ArgumentParser`.
+            examples: What stands at the end of its help.
+            kwargs: As for `argparse.ArgumentParser`.
+        """
+        kwargs.setdefault("formatter_class", WholeWordsFormatter)
+        kwargs.setdefault("epilog", written_examples(examples) or None)
+        # A part of an option's name is not taken for it: what it means would change with the next option.
+        kwargs.setdefault("allow_abbrev", False)
+        self.actions: list[argparse.Action] = []
+        self.called: HelpfulParser | None = None
+        super().__init__(*args, **kwargs)
+
+    def add_argument(self, *args: Any, **kwargs: Any) -> argparse.Action:
+        """Declare an argument as `argparse` does, and remember it."""
+        action = super().add_argument(*args, **kwargs)
+        self.actions.append(action)
+        return action
+
+    def every_action(self) -> Iterator[argparse.Action]:
+        """Yield the arguments of this parser and of the command that is called."""
+        yield from self.actions
+        if self.called is not None:
+            yield from self.called.every_action()
+
+    def parse_args(self, args: Any = None, namespace: Any = None) -> Any:
+        """Parse; an option that the called command does not have is answered by that command's parser."""
+        parsed, left = self.parse_known_args(args, namespace)
+        if left:
+            caller: HelpfulParser = getattr(parsed, "parser", self)
+            caller.error(f"unrecognized arguments: {' '.join(left)}")
+        return parsed
+
+    def error(self, message: str) -> NoReturn:
+        """Say what is wrong, what was probably meant and where the help is; end with 2."""
+        self.print_usage(sys.stderr)
+        told = [f"{self.prog}: {_plainly(message)}", *self._meant(message), f"Help: {self.prog} --help"]
+        write_folded("\n".join(told), sys.stderr)
+        self.exit(2)
+
+    def _meant(self, message: str) -> Iterator[str]:
+        """Yield the nearest legal words to one that is not."""
+        choice, unknown = _CHOICE.search(message), _UNKNOWN.search(message)
+        if choice:
+            word = choice["word"]
+            yield from did_you_mean(word, re.findall(r"[\w-]+", choice["known"]))
+            if Path(word).suffix.lower() in PROJECT_ENDINGS:
+                yield f"To knit it: {self.prog} knit {word}"
+        elif unknown:
+            options = [each for action in self.actions for each in action.option_strings]
+            for word in unknown["words"].split():
+                if word.startswith("-"):
+                    yield from did_you_mean(word.partition("=")[0], options)
+
+
+def _plainly(message: str) -> str:
+    """Put a complaint of `argparse` into plainer words."""
+    message = re.sub(r"^unrecognized arguments: ", "this is not understood here: ", message)
+    message = re.sub(r"^the following arguments are required: ", "this is missing: ", message)
+    choice = re.match(
+        r"argument (?P<name>.*): invalid choice: '(?P<word>[^']*)' \(choose from (?P<known>.*)\)", message
+    )
+    if choice:
+        known = choice["known"].replace("'", "")
+        return f'{choice["name"]} cannot be "{choice["word"]}"; it is one of {known}.'
+    return message
+
+
+def did_you_mean(word: str, known: Sequence[str]) -> Iterator[str]:
+    """Yield a question for the nearest known word, if one is near."""
+    bare = {each.lstrip("-"): each for each in known}
+    found = near(word.lstrip("-"), tuple(bare))
+    begun = [each for each in bare if len(word.lstrip("-")) > 1 and each.startswith(word.lstrip("-"))]
+    nearest = found[0][1] if found else begun[0] if len(begun) == 1 else ""
+    if nearest:
+        yield f'Did you mean "{bare[nearest]}"?'

@@ -1,0 +1,39 @@
+"""End the rounds of a line where it says: "ending with a WS row", behind a number or a count. No I/O."""
+
+from __future__ import annotations
+
+from stepper.plan.drafts import Template
+from stepper.plan.fabric.established import ground
+from stepper.plan.lines.durations import numbers_of
+from stepper.plan.lines.rounds import work_template
+from stepper.plan.state.needles import Needles
+from stepper.project.instructions import Ended
+
+
+def end_with(instruction: Ended, needles: Needles) -> None:
+    """Check where the rounds of a line end; a repeat to a count goes on to there if no count changes."""
+    if needles.counting.lost or not needles.drafts:
+        return
+    cycle, following = needles.last.repeated
+    may_go_on = bool(cycle) and needles.last.counted == len(needles.drafts)
+    before, findings = needles.count, len(needles.findings)
+    for more in range(len(cycle) if may_go_on else 1):
+        if _ends_so(instruction, cycle, (following + more - 1) % max(1, len(cycle)), needles):
+            return
+        if may_go_on and more + 1 < len(cycle):
+            work_template(cycle[(following + more) % len(cycle)], needles)
+        if needles.count != before or len(needles.findings) > findings:
+            break
+    told = f"the rounds of the line end with a {needles.drafts[-1].side} row." if needles.flat else ""
+    needles.report(instruction.place, told or "the rounds of the line end with another one.")
+
+
+def _ends_so(instruction: Ended, cycle: tuple[Template, ...], at: int, needles: Needles) -> bool:
+    """Return whether the last round is the one that a line names; `at` is its place in the repeat."""
+    if instruction.number is not None:
+        wanted = instruction.number.of(needles.size)
+        return bool(cycle) and list(numbers_of(cycle, needles))[at] == wanted
+    side = {"k": "RS", "p": "WS"}.get(instruction.side, instruction.side)
+    if instruction.side in ("k", "p") and ground(needles) not in ("plain", ""):
+        return False
+    return needles.flat and needles.drafts[-1].side == side

@@ -1,0 +1,51 @@
+"""Tell whether a piece just cast on goes on in rows, where nothing joins it or says "work flat". No I/O.
+
+Patterns knitted in rows often say so only by speaking of rows: "Cast on 60 sts. Work 6 rows in garter st."
+Taken as rounds, every other row of such a piece would be knitted wrongly, and nothing would show it.
+"""
+
+from __future__ import annotations
+
+import re
+
+from stepper.plan.state.needles import Needles
+from stepper.project.instructions import Line
+from stepper.project.model import Section
+
+_ROWS = re.compile(r"(?<!short )(?<!short-)\brows?\b(?!\s+below)|\b[RW]S\b|\b(?:right|wrong)\s+side\b", re.I)
+_ROUNDS = re.compile(
+    r"\b(?:rnds?|rounds?|around|bor|dpns?|double[- ]pointed)\b|\bNeedles?\s+1\b|\bN1\b|"
+    r"\bjoin(?:ed|ing)?\b(?!\s+(?:the\s+|new\s+)?(?:yarn|MC|CC|[A-Z]\b))",
+    re.I,
+)
+
+
+_PURL_FIRST = re.compile(r"\bp(?:url)?\s*(?:1|one)\s+row\b", re.I)
+_RIGHT_NEXT = re.compile(r"^[^:]*\(?\b(?:RS|right\s+side)\b\)?[^:]*:", re.I)
+"""A right-side row right behind a single row that is purled: that one was the wrong side."""
+
+
+def settle_rows(line: Line, section: Section, needles: Needles) -> None:
+    """Go on in rows with what was just cast on, if its lines speak of rows and nothing of rounds.
+
+    The line in hand decides; where it says neither, those after it in the section do.
+
+    Args:
+        line: The line to be worked.
+        section: Its section.
+        needles: The knitting in hand.
+    """
+    drafts = needles.drafts
+    if needles.flat or needles.joined or not needles.count or needles.counting.lost or not drafts:
+        return
+    if drafts[-1].before or drafts[-1].after != needles.count or needles.project.spacing is None:
+        return  # without a spacing the plan is made as it was before, for a journal knitted then
+    if _ROUNDS.search(line.text):
+        return
+    here = _ROWS.search(line.text) is not None
+    after = [other.text for other in section.lines if other.place.line > line.place.line]
+    if here or (any(map(_ROWS.search, after)) and not any(map(_ROUNDS.search, after))):
+        needles.flat = needles.free = True
+        if _PURL_FIRST.search(line.text) and after and _RIGHT_NEXT.search(after[0]):
+            needles.side = "WS"
+        needles.remarks.append("work in rows")

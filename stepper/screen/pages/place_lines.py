@@ -1,0 +1,67 @@
+"""The place in the round and the stitches there should be, as facts. No I/O."""
+
+from __future__ import annotations
+
+from stepper.language.measures import plural
+from stepper.language.numbers import ordinal_words
+from stepper.screen.cells import repetition_at
+from stepper.screen.course import Course
+from stepper.screen.pages.ahead import find_next_shaping, say_duration
+from stepper.screen.pages.count_badge import count_expected
+from stepper.screen.rows import Row, Span, row
+from stepper.screen.scene import Scene
+from stepper.screen.style import BOLD
+from stepper.session.counting.count_timing import pace_of
+from stepper.session.counting.tally import markers_in
+from stepper.session.state import State
+
+_NARROW = 36
+"""Columns below which words yield to figures."""
+
+
+def list_counts(scene: Scene, columns: int) -> list[Row]:
+    """Return facts: the stitches now and at the end, the needle, and the time for the rest of the round."""
+    round_ = scene.course.rounds[scene.state.place.index]
+    now, end = count_expected(scene.plan, scene.state)
+    narrow = columns < _NARROW
+    if now == end:
+        counts: Row = (Span(f"{now} sts", BOLD), Span("" if narrow else " throughout"))
+    elif narrow:
+        counts = (Span(f"{now} to {end} sts", BOLD),)
+    else:
+        counts = (Span(f"{now} sts", BOLD), Span(" now, "), Span(f"{end}", BOLD), Span(" at the end"))
+    facts: list[Row] = [counts]
+    if round_.needle_mm is not None:
+        facts.append((Span(f"{round_.needle_mm:g} mm", BOLD), Span(" needle")))
+    pace, left = pace_of(scene.state), scene.course.stitches_in(round_.index) - scene.state.place.stitch
+    assumed = "" if pace.measured or narrow else " at a usual pace"
+    return [*facts, (Span(f"{say_duration(pace.seconds_for(left))}{assumed}"),)]
+
+
+def list_place(scene: Scene) -> list[Row]:
+    """Return facts: the stitch, the repeat, the marker ahead, the next change of this round."""
+    course, state = scene.course, scene.state
+    total = course.stitches_in(state.place.index)
+    facts: list[Row] = [(Span("Stitch "), Span(f"{state.place.stitch}", BOLD), Span(f" of {total}"))]
+    facts += [row(fact) for fact in _within(course, state)]
+    change = find_next_shaping(course, state)
+    if change is not None and not change.rounds:
+        soon = f"in {plural(change.stitches, 'st')}" if change.stitches else "now"
+        facts.append((Span(f"Next {change.word} "), Span(soon, BOLD)))
+    return facts
+
+
+def _within(course: Course, state: State) -> list[str]:
+    """Say the place by repeats and markers: "repeat 8 of 41", "14 sts to the second marker"."""
+    place = state.place
+    round_ = course.rounds[place.index]
+    said = []
+    repeat = repetition_at(round_, place.stitch)
+    if repeat is not None:
+        said.append(f"Repeat {repeat.number} of {repeat.of}")
+    marks = markers_in(round_)
+    ahead = next((mark for mark in marks if mark > place.stitch), None)
+    if ahead is not None:
+        which = "the marker" if len(marks) == 1 else f"the {ordinal_words(marks.index(ahead) + 1)} marker"
+        said.append(f"{plural(ahead - place.stitch, 'st')} to {which}")
+    return said

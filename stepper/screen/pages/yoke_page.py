@@ -1,0 +1,200 @@
+"""The yoke from above, as it would lie on a table: ring by ring in the terminal's cells. No I/O.
+
+What is worked is dimmed and what is still to come is bright, as on every page; a finished yoke is all bright.
+
+Each ring is a round, with the neck inside. The radius is proportional to the number of stitches, so the
+picture is round if the yoke lies flat. The beginning of the round is at the top, the centre back; seen from
+above the work runs clockwise, because it runs to the left for someone facing it. Two points of the picture
+share a cell, one above the other; without colours every cell shows the sign of its yarn.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Final, NamedTuple
+
+from stepper.craft.colour import Rgb
+from stepper.plan.yoke import yoke_of
+from stepper.screen.cells import draw_squares
+from stepper.screen.course import Course
+from stepper.screen.layout import Block, stack_blocks
+from stepper.screen.pages.bottom_row import draw_bottom_row
+from stepper.screen.rows import Row, Span, join_spans, row, row_width
+from stepper.screen.scene import Scene
+from stepper.screen.style import BOLD, PLAIN, Depth, Paint, Terminal, dim_colour, match_colour
+from stepper.screen.yarns import Yarns
+
+_NO_YOKE: Final = " This garment has no yoke worked in the round."
+_NO_COLOUR: Final = Rgb(160, 160, 160)
+# For a yarn whose colour the file does not give.
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rings:
+    """The rounds of a yoke, from the neck outwards."""
+
+    first: int
+    """Index of the innermost round."""
+    yarns: tuple[tuple[str, ...], ...]
+    """For each round the yarn of each stitch, in working order."""
+    signs: tuple[tuple[str, ...], ...]
+    """For each round the sign of each stitch; empty for a plain one."""
+    inner: float
+    """Radius of the neck, as a share of the whole. Range: above 0, below 1."""
+
+
+@lru_cache(maxsize=4)
+def rings_of(course: Course) -> Rings | None:
+    """Find the rounds of the yoke.
+
+    None if there is no yoke worked in the round.
+    """
+    yoke = yoke_of(course.rounds)
+    if yoke is None:
+        return None
+    chosen = yoke.rounds
+    drawn = [draw_squares(each) for each in chosen]
+    return Rings(
+        first=chosen[0].index,
+        yarns=tuple(tuple(square.yarn for square in each) for each in drawn),
+        signs=tuple(tuple(square.sign for square in each) for each in drawn),
+        inner=yoke.inner,
+    )
+
+
+def draw_yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
+    """Draw the page. Always: as many rows as the terminal has."""
+    rings = rings_of(scene.course)
+    room = max(1, terminal.rows - 2)
+    picture = [row(_NO_YOKE)]
+    if rings is not None:
+        picture = _centred(_picture(rings, scene, terminal, terminal.columns, room), terminal.columns)
+    blocks = [
+        Block(rank=1, rows=[(Span(" From above", BOLD), Span("   neck inside, centre back at the top"))]),
+        Block(rank=0, rows=picture, least=1),
+        Block(rank=9, grown=lambda rows: [()] * rows),
+        Block(rank=2, rows=[draw_bottom_row(scene, terminal)]),
+    ]
+    return stack_blocks(blocks, terminal.columns, terminal.rows)
+
+
+def draw_yoke(scene: Scene, terminal: Terminal, columns: int, rows: int) -> list[Row]:
+    """Draw the yoke alone, as large as there is room for.
+
+    Args:
+        scene: What there is to show.
+        terminal: The terminal to draw on.
+        columns: Room. Unit: columns.
+        rows: Room. Unit: rows.
+
+    Returns:
+        Rows of one width; none if there is no yoke.
+    """
+    rings = rings_of(scene.course)
+    return [] if rings is None else _picture(rings, scene, terminal, columns, rows)
+
+
+def _centred(rows: list[Row], columns: int) -> list[Row]:
+    return [(Span(" " * ((columns - row_width(each)) // 2)), *each) for each in rows]
+
+
+class _Point(NamedTuple):
+    """Where in the rings a point of the picture is."""
+
+    ring: int
+    stitch: int
+
+
+def _picture(rings: Rings, scene: Scene, terminal: Terminal, columns: int, room: int) -> list[Row]:
+    halves = 2 if terminal.depth is not Depth.NONE and (terminal.blocks or terminal.solid) else 1
+    # A cell is twice as high as wide: half a cell is a square point; without halves, two columns make one.
+    across = 1 if halves == 2 else 2
+    size = max(4, min(columns // across, room * halves))
+    size -= size % 2
+    shades = _Shades(rings, scene, terminal.depth)
+    grid = _grid(scene.course, size)
+    if halves == 1:
+        return [_signs(line, rings, shades, scene.yarns) for line in grid]
+    pairs = zip(grid[::2], grid[1::2], strict=True)
+    return [_halves(upper, lower, shades) for upper, lower in pairs]
+
+
+_Line = tuple[_Point | None, ...]
+
+
+@lru_cache(maxsize=4)
+def _grid(course: Course, size: int) -> tuple[_Line, ...]:
+    """Find the stitch at each point of a picture; this depends on garment and size only, not on progress."""
+    rings = rings_of(course)
+    assert rings is not None
+    return tuple(tuple(_point(rings, x, y, size) for x in range(size)) for y in range(size))
+
+
+def _point(rings: Rings, x: int, y: int, size: int) -> _Point | None:
+    """Find the stitch at a point of the picture; None outside the yoke or inside the neck."""
+    east, south = (x + 0.5) / size * 2 - 1, (y + 0.5) / size * 2 - 1
+    radius = math.hypot(east, south)
+    count = len(rings.yarns)
+    if not rings.inner <= radius < 1:
+        return None
+    ring = min(count - 1, int((radius - rings.inner) / (1 - rings.inner) * count))
+    turn = math.atan2(east, -south) / (2 * math.pi) % 1
+    stitches = len(rings.yarns[ring])
+    return _Point(ring, min(stitches - 1, int(turn * stitches)))
+
+
+class _Shades:
+    """What is finished, and the colour each yarn is shown in, finished and to come."""
+
+    def __init__(self, rings: Rings, scene: Scene, depth: Depth) -> None:
+        self._rings, self._yarns, self._depth = rings, scene.yarns, depth
+        place = scene.state.place
+        self._ring, self._stitch = place.index - rings.first, place.stitch
+        self._over = place.index >= len(scene.course.rounds)
+        self._found: dict[tuple[str, bool], Rgb] = {}
+
+    def dimmed(self, point: _Point) -> bool:
+        """Return whether a stitch is worked while others are still to come."""
+        if self._over:
+            return False
+        return point.ring < self._ring or (point.ring == self._ring and point.stitch < self._stitch)
+
+    def of(self, point: _Point | None) -> Rgb | None:
+        """Return the colour of a point; None if there is no fabric."""
+        if point is None:
+            return None
+        key = (self._rings.yarns[point.ring][point.stitch], self.dimmed(point))
+        found = self._found.get(key)
+        if found is None:
+            colour = self._yarns.of(key[0]).colour or _NO_COLOUR
+            found = self._found[key] = match_colour(dim_colour(colour) if key[1] else colour, self._depth)
+        return found
+
+
+def _halves(upper: _Line, lower: _Line, shades: _Shades) -> Row:
+    """Draw two lines of points in one row of cells."""
+    spans: list[Span] = []
+    for above, below in zip(upper, lower, strict=True):
+        top, bottom = shades.of(above), shades.of(below)
+        if top is None and bottom is None:
+            spans.append(Span(" "))
+        elif bottom is None or top is None:
+            # A lone half on the terminal's own background: a block, not text, so no contrast is needed.
+            spans.append(Span("▀" if bottom is None else "▄", Paint(ink=top or bottom)))
+        else:
+            spans.append(Span("▀", Paint(ground=bottom, ink=top)))
+    return join_spans(spans)
+
+
+def _signs(line: _Line, rings: Rings, shades: _Shades, yarns: Yarns) -> Row:
+    """Draw a line of points as signs: those to come bold."""
+    spans: list[Span] = []
+    for point in line:
+        if point is None:
+            spans.append(Span("  "))
+            continue
+        sign = rings.signs[point.ring][point.stitch] or yarns.of(rings.yarns[point.ring][point.stitch]).sign
+        spans.append(Span(f"{sign} ", PLAIN if shades.dimmed(point) else BOLD))
+    return join_spans(spans)

@@ -1,0 +1,41 @@
+"""Which cues answer what is open, in one word or a bare number. Pure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from types import MappingProxyType
+from typing import Final
+
+from stepper.plan.model import Plan
+from stepper.session.counting.doubts import AskBack
+from stepper.session.cues import Count, Cue, No, Yes
+from stepper.session.effects import AskCount, AskLook, AskSections, Effect
+from stepper.session.fault.respond import AskAgain
+from stepper.session.respond import ask_open
+from stepper.session.state import DoubtKind, State
+
+_ANSWERED_BY: Final = MappingProxyType(
+    {
+        AskCount: frozenset({Count}),
+        AskSections: frozenset({Count}),
+        AskAgain: frozenset({Count}),
+        AskLook: frozenset({Yes, No}),
+    }
+)
+_COUNTS: Final = frozenset({DoubtKind.COUNT, DoubtKind.PART})
+
+
+def list_answers(plan: Plan, state: State, told: Iterable[Effect]) -> frozenset[type[Cue]]:
+    """List the kinds of cue that answer what is open.
+
+    Args:
+        plan: The plan as knitted.
+        state: Where the session stands.
+        told: What has just been said; a count that falls due is asked for there alone.
+    """
+    answers: set[type[Cue]] = set()
+    for effect in (*told, *ask_open(plan, state)):
+        answers |= _ANSWERED_BY.get(type(effect), frozenset())
+        if isinstance(effect, AskBack):
+            answers |= {Yes, No, Count} if effect.doubt.kind in _COUNTS else {Yes, No}
+    return frozenset(answers)

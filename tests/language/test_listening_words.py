@@ -1,0 +1,27 @@
+from __future__ import annotations
+
+from stepper.language.listening_words import list_surest_words, tell_without_ears
+from stepper.language.understand import NotUnderstood, understand
+from stepper.language.vocabulary import VOCABULARY
+from stepper.session.effects import TellAsleep, TellAwake, TurnFilm
+from tests.plans import final_increase
+
+
+def test_the_surest_words_are_named_behind_her_own_address_word() -> None:
+    """Each is understood as it stands, and the list is short enough to keep in mind: at most twenty words."""
+    line = list_surest_words("marigold")
+    named = line.partition("marigold: ")[2].partition("; or ")[0].split("; ")
+    assert named == [word for row in VOCABULARY for word in row.surest]
+    assert {"forward", "backward", "yes", "no"} <= set(named)
+    for word in named:
+        assert len(word.split()) == 1
+        assert not isinstance(understand(word, final_increase()), NotUnderstood), word
+    assert len(line.split()) <= 22
+
+
+def test_without_ears_nothing_is_said_to_listen() -> None:
+    """The start of a film and the opening of the ears say so; the rest is as always."""
+    for effect in (TurnFilm(on=True), TellAwake()):
+        assert "nothing listens now" in (tell_without_ears(effect) or "").lower()
+    assert tell_without_ears(TurnFilm(on=False)) is None
+    assert tell_without_ears(TellAsleep()) is None

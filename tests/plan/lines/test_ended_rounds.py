@@ -1,0 +1,33 @@
+"""Where the rounds of a line end, said behind a number, a repeat or a count."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+FLAT = "Cast on 20 sts. Work flat.\n"
+SHAPED = "Row 1 (RS): K1, k2tog, k to end.\nRow 2: Purl.\n"
+
+
+def test_a_repeat_to_a_count_goes_on_to_the_row_it_ends_with() -> None:
+    """Stopped at the count, the next right-side row would fall on the wrong side."""
+    plan = plan_of(project(f"{FLAT}{SHAPED}Rep rows 1-2 until 16 sts rem, ending with a WS row.\nBind off."))
+    assert [(round_.side, round_.after) for round_ in plan.rounds[-4:-1]] == [("WS", 17), ("RS", 16), ("WS", 16)]
+
+
+@pytest.mark.parametrize("words", ["ending with row 2", "ending with a purl row", "ending with a WS row"])
+def test_the_row_is_named_by_its_number_its_stitch_or_its_side(words: str) -> None:
+    """All three are printed and mean the same row here."""
+    work = f"{FLAT}Work 2 rows in stockinette.\n{SHAPED}Rep last 2 rows until 16 sts rem, {words}.\nBind off."
+    if "row 2" in words:
+        work = work.replace("last 2 rows", "rows 1-2")
+    plan = plan_of(project(work))
+    assert (plan.rounds[-2].side, plan.rounds[-2].after) == ("WS", 16)
+
+
+def test_a_number_of_rows_that_ends_elsewhere_is_told() -> None:
+    """The number and the side disagree, and nobody can tell which is meant."""
+    told = faults(project(f"{FLAT}Work 5 rows in stockinette, ending with a WS row.\nBind off."))
+    assert "end with a RS row" in told

@@ -1,0 +1,59 @@
+"""Pieces that are worked in rows without a line that says so, and those that are not."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from stepper.plan.compile import compile_plan
+from stepper.project.reader import read_project
+from tests.plan.test_compile import plan_of
+from tests.project.samples import project
+
+
+@pytest.mark.parametrize(
+    "work",
+    [
+        "Cast on 20 sts.\nWork 4 rows in garter stitch.",
+        "Cast on 20 sts. Work 4 rows in garter stitch.",
+        "Cast on 20 sts.\nWork in garter stitch for 2 cm.\nDec 1 st at each end of next row.",
+        "Cast on 20 sts.\nWork in garter stitch until piece measures 3 cm, ending with a WS row.",
+    ],
+)
+def test_what_speaks_of_rows_alone_is_worked_in_rows(work: str) -> None:
+    """Garter stitch in the round purls every other round: a piece in rows would become ribs across."""
+    rounds = plan_of(project(f"{work}\nBind off.")).rounds[1:-1]
+    assert all(round_.flat for round_ in rounds)
+    assert {round_.instruction for round_ in rounds[:4]} == {"knit"}
+    assert "work in rows" in rounds[0].remarks
+
+
+@pytest.mark.parametrize(
+    "work",
+    [
+        "Cast on 20 sts. Join in the round.\nWork 4 rows in garter stitch.",
+        "Cast on 20 sts.\nWork 4 rounds in garter stitch.",
+        "Cast on 20 sts.\nKnit to end.\nPurl to end.",
+        "Cast on 20 sts.\nKnit to end.\nJoin in the round.\nKnit 2 rows.",
+    ],
+)
+def test_a_piece_that_is_joined_or_speaks_of_rounds_stays_in_the_round(work: str) -> None:
+    """Many pages call rounds rows once they are joined."""
+    assert not any(round_.flat for round_ in plan_of(project(f"{work}\nBind off.")).rounds)
+
+
+def test_a_single_purled_row_before_a_right_side_row_is_of_the_wrong_side() -> None:
+    """Purled on the right side it would be a ridge that nobody printed."""
+    plan = plan_of(project("Cast on 20 sts.\nPurl 1 row.\nDec row (RS): K1, k2tog, k to end.\nBind off."))
+    assert [round_.side for round_ in plan.rounds[1:3]] == ["WS", "RS"]
+    assert plan.warnings == ()
+
+
+def test_a_journal_knitted_before_keeps_its_rounds() -> None:
+    """Without a spacing the plan is the one that was knitted then."""
+    file = read_project(project("Cast on 20 sts.\nWork 4 rows in garter stitch.\nBind off.")).project
+    assert file is not None
+    plan = compile_plan(replace(file, spacing=None)).plan
+    assert plan is not None
+    assert not any(round_.flat for round_ in plan.rounds)

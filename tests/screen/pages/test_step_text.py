@@ -1,0 +1,47 @@
+from __future__ import annotations
+
+from stepper.screen.pages.step_text import draw_first, draw_minded, draw_step, word_step, write_step
+from stepper.screen.rows import text_of
+from tests.plans import plan
+from tests.screen.scenes import Desk, terminal
+
+REMARKS = ("Change to 4 mm needles", "Catch pine behind stitch 5 of each repeat: it floats over 8 stitches")
+
+
+def test_what_comes_first_is_said_at_the_beginning_and_what_is_minded_all_round_long() -> None:
+    """In the second repeat a catch holds as in the first; a change of needle is said once."""
+    desk = Desk(plan(("body", ["co20", ("(k2:A k8)x2", {"remarks": REMARKS})]))).do("next")
+    begun = word_step(desk.scene())
+    half_way = word_step(desk.do("stitch 10").scene())
+
+    assert begun.first == ("Change to 4 mm needles",)
+    assert half_way.first == ()
+    assert begun.minded == half_way.minded == (f"{REMARKS[1]}.",)
+
+
+def test_clauses_stand_on_lines_of_their_own() -> None:
+    """Yoke round 2 from stitch 30 on, by hand: the fifth repeat is half knitted."""
+    step = word_step(Desk().do("go to first increase", "stitch 30").scene())
+
+    assert step.clauses == ("Knit four, make one;", "then knit six, make one, five times.")
+    assert [text_of(row) for row in write_step(step, 60)] == list(step.clauses)
+
+
+def test_letters_are_plain_only_if_there_is_no_room_for_large_ones() -> None:
+    """Large whenever it fits, whole whenever it does not."""
+    step = word_step(Desk().scene())
+
+    assert len(draw_step(step, terminal(), 60, 8, 8)) > 1
+    assert len(draw_step(step, terminal(), 60, 3, 4)) == 4
+    assert [text_of(row) for row in draw_step(step, terminal(), 60, 3, 3)] == ["Cast on sixty."]
+
+
+def test_remarks_are_wrapped_and_never_cut() -> None:
+    """Each word of both is there in a window of twenty columns."""
+    desk = Desk(plan(("body", ["co20", ("(k2:A k8)x2", {"remarks": REMARKS})]))).do("next")
+    step = word_step(desk.scene())
+    first = " ".join(text_of(row).strip(" ?") for row in draw_first(step, terminal(), 20))
+    minded = " ".join(text_of(row) for row in draw_minded(step, 20))
+
+    assert first == REMARKS[0]
+    assert minded == f"{REMARKS[1]}."
