@@ -24,7 +24,7 @@ from stepper.language.vocabulary import VOCABULARY
 from stepper.language.wordings import Wording
 from stepper.plan.model import Plan
 from stepper.session.cues import Asks, Count, Cue, Enough, Ten
-from stepper.session.moves import DIVISION_NAMES, RIB_NAMES
+from stepper.session.moves import DIVISION_NAMES, RIB_NAMES, bare_words
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -285,8 +285,8 @@ def _read_place(said: str, heard: _Heard) -> str | _Unread:
 
 def _is_shared(said: str, plan: Plan) -> bool:
     """Return whether some part's name holds what was said, in any number, or it is what a rib is called."""
-    wanted = {word.removesuffix("s") for word in drop_articles(said).split()}
-    names = ({word.removesuffix("s") for word in normalise(each).split()} for each in plan.sections)
+    wanted = bare_words(drop_articles(said))
+    names = (bare_words(normalise(each)) for each in plan.sections)
     return bool(wanted) and (any(wanted <= each for each in names) or said in RIB_NAMES)
 
 

@@ -6,10 +6,9 @@ from dataclasses import asdict
 from typing import Any
 
 from stepper.language.places import list_marks, sentence_case
-from stepper.lap.asked import find_question, say_what_number_does
 from stepper.lap.ports import Sight
+from stepper.lap.questions import find_question, say_what_number_does
 from stepper.lap.squares import describe_strip, list_yarns, yarn_numbers
-from stepper.screen.asked import find_asked
 from stepper.screen.device_status import DeviceStatus, EarsState, MouthState
 from stepper.screen.pages.ahead import list_facts, list_progress
 from stepper.screen.pages.count_badge import judge_count
@@ -35,8 +34,8 @@ def describe_sight(sight: Sight, *, here: bool, room: int, speaking: bool) -> di
     """
     scene = sight.scene
     plan, state = scene.plan, scene.state
-    question = find_question(plan, state)
-    counted = judge_count(plan, state, find_asked(plan, state))
+    question = find_question(plan, state, scene.asked)
+    counted = judge_count(plan, state, scene.asked)
     return {
         "seq": state.seq,
         "place": [state.place.index, state.place.stitch],

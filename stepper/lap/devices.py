@@ -16,11 +16,11 @@ from typing import Any, Final
 
 from aiohttp import WSCloseCode, WSMsgType, web
 
-from stepper.lap.asked import foresee_number
 from stepper.lap.content import describe_sight
 from stepper.lap.door import HANDFUL, Patience
 from stepper.lap.ledger import Ledger, Outcome
 from stepper.lap.ports import Sight, Taker
+from stepper.lap.questions import foresee_number
 from stepper.lap.squares import LEAST_ROOM, MOST_ROOM
 from stepper.lap.touches import LARGEST_NUMBER, LONGEST_DEVICE, Touch, parse_touch
 

@@ -18,12 +18,12 @@ from typing import TYPE_CHECKING, Any, Final
 from stepper.language.understand import NotUnderstood, understand
 from stepper.plan.model import Plan
 from stepper.screen.answer_lines import describe_result, pick_answers
-from stepper.screen.asked import NOTHING_ASKED, Asked, find_asked
 from stepper.screen.course import Course, course_of
-from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
+from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState, find_ears_state
 from stepper.screen.event_log import LogEntry, find_way_back, list_entries
 from stepper.screen.garment_record import NO_RECORD, GarmentRecord, record_garment
 from stepper.screen.keys import PAGES, Page
+from stepper.screen.open_questions import NOTHING_ASKED, Asked, find_asked
 from stepper.screen.pages.journal_page import find_marked
 from stepper.screen.pages.remedies_page import find_marked_remedy
 from stepper.screen.ports import ScreenSetup, Sitting
@@ -371,7 +371,7 @@ class Screen:
         return self._history[1]
 
     def _devices(self, *, asleep: bool) -> DeviceStatus:
-        ears = EarsState.NONE if self._why_no_ears else EarsState.CLOSED if asleep else EarsState.LISTENING
+        ears = find_ears_state(self._why_no_ears, asleep=asleep)
         voice = self._around.voice
         mouth = MouthState.NONE if self._why_no_voice or voice is None else MouthState.QUIET
         if voice is not None and voice.speaking:  # a device that was gone may be back

@@ -2,7 +2,8 @@
 
 One class for each, imperative, frozen; `CUES` lists them in order of definition. A cue carries the time it
 was given because the session has no clock. Words are turned into cues by `stepper.language.understand`; what
-may happen when is in `stepper.session.rules`.
+may happen when is in `stepper.session.rules`. The file is long because it is one
+list, from which `CUES` is derived: each class is a name, a sentence and its slots.
 """
 
 from __future__ import annotations

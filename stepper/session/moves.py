@@ -215,16 +215,19 @@ def round_called(plan: Plan, name: str, here: int) -> int | None:
     if not found and wanted in DIVISION_NAMES:
         found = [each.index for each in plan.rounds if each.holds]
     if not found and wanted:
-        words = {each.removesuffix("s") for each in wanted.split()}
+        words = bare_words(wanted)
         found = [
-            each.index
-            for each in plan.rounds
-            if each.number == 1 and words <= {word.removesuffix("s") for word in _plain(each.section).split()}
+            each.index for each in plan.rounds if each.number == 1 and words <= bare_words(each.section)
         ]
     if not found and wanted in RIB_NAMES:
         found = [each.index for each in plan.rounds if _begins_rib(plan, each.index)]
     ahead = [index for index in found if index >= here]
     return min(ahead) if ahead else max(found, default=None)
+
+
+def bare_words(name: str) -> frozenset[str]:
+    """Return the words of a name, in any case and number: "sleeves" names a sleeve."""
+    return frozenset(word.removesuffix("s") for word in name.casefold().split())
 
 
 def _plain(name: str) -> str:

@@ -20,7 +20,8 @@ from stepper.lap.server import PageServer
 from stepper.lap.touches import Touch
 from stepper.screen.answer_lines import describe_result, pick_answers
 from stepper.screen.course import Course, course_of
-from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
+from stepper.screen.device_status import DeviceStatus, HeardWords, MouthState, find_ears_state
+from stepper.screen.open_questions import find_asked
 from stepper.screen.scene import Scene
 from stepper.screen.yarns import Yarns
 from stepper.session.cues import Cue, View
@@ -141,7 +142,12 @@ class PageBeside:
             devices = self._devices(asleep=session.state.asleep, heard=heard)
             self._sight = Sight(
                 scene=Scene(
-                    course=self._course, state=session.state, yarns=self._yarns, devices=devices, told=told
+                    course=self._course,
+                    state=session.state,
+                    yarns=self._yarns,
+                    devices=devices,
+                    told=told,
+                    asked=find_asked(session.plan, session.state),
                 ),
                 session=copy.copy(session),
                 edition=self._edition,
@@ -199,7 +205,7 @@ class PageBeside:
             self._server.publish(self._sight)
 
     def _devices(self, *, asleep: bool, heard: HeardWords | None) -> DeviceStatus:
-        ears = EarsState.NONE if self._why_no_ears else EarsState.CLOSED if asleep else EarsState.LISTENING
+        ears = find_ears_state(self._why_no_ears, asleep=asleep)
         silent = self._view is None or self._view.speaker is None or bool(self._why_no_voice)
         return DeviceStatus(
             ears=ears,

@@ -92,7 +92,7 @@ def test_a_section_is_knitted_and_a_count_asked_for_is_given(desk: Desk, sitting
     assert sitting.state.knitting.verified is None
     phone.touch("send")
     phone.see("badge", "count stands")
-    assert phone.tab.locator("#counting").is_hidden()
+    phone.tab.locator("#counting").wait_for(state="hidden")  # the answer to the touch follows what is shown
     while sitting.state.place.index < 3:
         step(phone, sitting)
     assert phone.text("section").startswith("Yoke")
@@ -343,7 +343,7 @@ def test_the_chart_and_the_yoke_are_drawn_in_the_yarns_colours(desk: Desk, sitti
     three of ember."""
     sitting.say("go to yoke round 4")
     page = desk.open("tablet")
-    colours = page.tab.evaluate(
+    read_rows = (
         """async () => { const draw = await import(new URL("draw.js", location.href));
         const canvas = document.getElementById("squares"), { size } = draw.measureSquares(canvas);
         const pen = canvas.getContext("2d"), high = canvas.clientHeight;
@@ -355,7 +355,8 @@ def test_the_chart_and_the_yoke_are_drawn_in_the_yarns_colours(desk: Desk, sitti
         }
         return rows; }"""
     )
-    assert "#ece6d8,#1f4d3a,#1f4d3a,#ece6d8,#c4512d" in colours
+    # The first sight has few squares, since the page has not yet said for how many it has room.
+    sitting.wait(lambda: "#ece6d8,#1f4d3a,#1f4d3a,#ece6d8,#c4512d" in page.tab.evaluate(read_rows))
     page.touch("to-more")
     page.touch("above")
     page.wait("() => (document.getElementById('rings').getAttribute('aria-label') || '').includes('rounds are worked')")

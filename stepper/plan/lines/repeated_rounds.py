@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.abbreviate import yarns_of
 from stepper.project.duration import Times
 from stepper.project.instructions import Line, Repeated, RowsCount
 from stepper.project.problems import one_of
@@ -107,16 +107,11 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
 def _in_its_yarn(draft: DraftRound, last: list[DraftRound]) -> Template:
     """Return a round as it is worked again: in its own yarn where those repeated are not all in the same."""
     assert draft.template is not None
-    own = _yarns(draft)
-    if len(own) != 1 or all(_yarns(other) == own for other in last):
+    own = yarns_of(flatten(draft.phrase))
+    if len(own) != 1 or all(yarns_of(flatten(other.phrase)) == own for other in last):
         return draft.template
     (yarn,) = own
     return draft.template if draft.template.yarn == yarn else replace(draft.template, yarn=yarn)
-
-
-def _yarns(draft: DraftRound) -> set[str]:
-    moved = (Kind.SHIFT, Kind.MARK)
-    return {run.yarn for run in flatten(draft.phrase) if stitch(run.stitch).kind not in moved}
 
 
 def _comes_again(draft: DraftRound) -> bool:

@@ -35,7 +35,7 @@ from stepper.plan.state.over_needles import move_over, over_needles
 from stepper.plan.state.own_gauge import gauge_for
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_elements import MisfitError, held_stitches
-from stepper.project.duration import Times, UntilCount
+from stepper.project.duration import Ended, Paced, Times, UntilCount
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,
@@ -45,7 +45,6 @@ from stepper.project.instructions import (
     Crossed,
     EdgeRows,
     EdgeShaping,
-    Ended,
     Evenly,
     Flat,
     Forms,
@@ -53,7 +52,6 @@ from stepper.project.instructions import (
     Join,
     Labelled,
     Needle,
-    Paced,
     Phrase,
     Remark,
     Repeated,

@@ -9,11 +9,11 @@ from __future__ import annotations
 
 import re
 
+from stepper.craft.needles import is_same_needle
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Duration, UntilLength
 from stepper.project.model import Fabric
 
-_SAME_MM = 0.01
 _CLOSE = re.compile(r"\b(garter|moss|seed|linen)\b", re.I)
 """Fabrics whose rows are well apart from those of stockinette."""
 
@@ -51,4 +51,4 @@ def gauge_for(manner: str, duration: Duration, needles: Needles) -> Fabric | Non
 
 def _on_needle(fabric: Fabric, needle_mm: float | None) -> bool:
     """Return whether a fabric is knitted on the needle in hand, or names none."""
-    return fabric.needle_mm is None or needle_mm is None or abs(fabric.needle_mm - needle_mm) < _SAME_MM
+    return fabric.needle_mm is None or needle_mm is None or is_same_needle(fabric.needle_mm, needle_mm)

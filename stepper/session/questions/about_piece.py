@@ -6,7 +6,7 @@ One record for each answer, beside what works it out; the words stand in `steppe
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind
 from stepper.plan.model import Plan, Round
@@ -14,9 +14,9 @@ from stepper.session.counting.count_timing import why_count
 from stepper.session.counting.tally import count_at
 from stepper.session.effects import Effect
 from stepper.session.moves import round_called
-from stepper.session.pace.outlook import paces_of, work_left
+from stepper.session.pace.outlook import paces_of, work_in
 from stepper.session.questions.about_ahead import changes_in
-from stepper.session.state import Asking, Position, State
+from stepper.session.state import Asking, State
 
 COUNT_WITHIN = 60
 """Rounds within which a count to come is looked for. Source: chosen here."""
@@ -194,8 +194,7 @@ def tell_section(plan: Plan, state: State, place: str) -> Iterator[Effect]:
     inside = [each for each in plan.rounds if each.section == section]
     at = min(state.place.index, inside[-1].index + 1)
     ahead = tuple(each for each in inside if each.index >= at)
-    begun = state.place.stitch if ahead and ahead[0].index == state.place.index else 0
-    rest = work_left(replace(plan, rounds=_renumbered(ahead)), Position(stitch=begun))
+    rest = work_in(ahead, state.place)
     paces = paces_of(state)
     yield TellSection(
         section=section,
@@ -205,10 +204,6 @@ def tell_section(plan: Plan, state: State, place: str) -> Iterator[Effect]:
         seconds_left=paces.seconds_for(rest),
         measured=paces.measured,
     )
-
-
-def _renumbered(rounds: tuple[Round, ...]) -> tuple[Round, ...]:
-    return tuple(replace(each, index=at) for at, each in enumerate(rounds))
 
 
 def section_called(plan: Plan, name: str, here: Round) -> str | None:

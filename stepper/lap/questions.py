@@ -15,13 +15,13 @@ from stepper.language.fault_vocabulary import FAULT_WORDINGS
 from stepper.language.places import sentence_case
 from stepper.language.remedy_words import name_remedy
 from stepper.plan.model import Plan
+from stepper.screen.open_questions import Asked
 from stepper.screen.ui_state import pick_number_cue
 from stepper.session import cues
-from stepper.session.counting.doubts import ask_back
 from stepper.session.cues import Cue
 from stepper.session.effects import AskLook, Effect, TellStep
-from stepper.session.fault.inquiry import Inquiry, inquire
-from stepper.session.fault.respond import TellLadder, ask_next
+from stepper.session.fault.inquiry import Inquiry
+from stepper.session.fault.respond import TellLadder
 from stepper.session.fault.ways import RemedyKind
 from stepper.session.machine import Session
 from stepper.session.state import Seen, State
@@ -56,8 +56,14 @@ _CAUGHT: Final = "it is caught"
 _CAUSES: Final = Choice(says="What probably went wrong", ask="what happened")
 
 
-def find_question(plan: Plan, state: State) -> Question | None:
-    """Return what is asked of her now; None if nothing is."""
+def find_question(plan: Plan, state: State, asked: Asked) -> Question | None:
+    """Return what is asked of her now; None if nothing is.
+
+    Args:
+        plan: The plan as knitted.
+        state: Where the session stands.
+        asked: What is open in it.
+    """
     if state.question is not None:
         places = (name_place_choice(each) for each in state.question.choices)
         listed = tuple(
@@ -67,11 +73,10 @@ def find_question(plan: Plan, state: State) -> Question | None:
         return Question(title="Where do you go on?", says="The pattern has changed.", choices=listed)
     if state.knitting.doubt is not None:
         yes_or_no = (Choice(says="Yes, it is", ask="yes"), Choice(says="No, it is not", ask="no"))
-        return Question(title="Is it so?", says=_told(ask_back(plan, state), plan), choices=yes_or_no)
-    inquiry = inquire(plan, state)
-    if inquiry is None:
+        return Question(title="Is it so?", says=_told(asked.effects, plan), choices=yes_or_no)
+    if asked.inquiry is None:
         return None
-    return _about_fault(inquiry, tuple(ask_next(plan, state)), plan)
+    return _about_fault(asked.inquiry, asked.effects, plan)
 
 
 def _about_fault(inquiry: Inquiry, asked: Sequence[Effect], plan: Plan) -> Question:
@@ -104,7 +109,7 @@ def _in_print(words: str) -> str:
     return sentence_case(words.replace(" i ", " I "))
 
 
-def _told(asked: Iterator[Effect] | Sequence[Effect], plan: Plan) -> str:
+def _told(asked: Sequence[Effect], plan: Plan) -> str:
     return " ".join(filter(None, (tell_effect(effect, plan) for effect in asked)))
 
 

@@ -1,6 +1,7 @@
 from __future__ import annotations
 
-from stepper.lap.asked import find_question, foresee_number, say_what_number_does
+from stepper.lap.questions import find_question, foresee_number, say_what_number_does
+from stepper.screen.open_questions import find_asked
 from stepper.session.cues import Choose, Count, GoTo
 from tests.plans import plan
 from tests.playbook import AT, opened, tell
@@ -9,19 +10,19 @@ from tests.screen.scenes import Desk
 
 def says(desk: Desk) -> list[str]:
     """List what can be touched for an answer."""
-    question = find_question(desk.plan, desk.state)
+    question = find_question(desk.plan, desk.state, find_asked(desk.plan, desk.state))
     return [] if question is None else [each.says for each in question.choices]
 
 
 def test_nothing_is_asked_most_of_the_time() -> None:
     """The step is alone on the page."""
-    assert find_question(Desk().plan, Desk().state) is None
+    assert find_question(Desk().plan, Desk().state, find_asked(Desk().plan, Desk().state)) is None
 
 
 def test_a_question_about_the_fabric_is_answered_by_touch() -> None:
     """In the words that are said for it, so that voice and finger are one vocabulary."""
     desk = Desk().do("go to yoke round 2", "count is 59")
-    question = find_question(desk.plan, desk.state)
+    question = find_question(desk.plan, desk.state, find_asked(desk.plan, desk.state))
     assert question is not None
     assert question.title == "1 too few"
     assert question.says.startswith("Is there a loose loop below the needles?")
@@ -42,7 +43,7 @@ def test_a_loop_that_was_seen_is_said_to_be_caught() -> None:
 def test_the_ways_to_mend_are_numbered_as_they_are_said() -> None:
     """What is touched is what "take remedy 2" would take."""
     desk = Desk().do("go to yoke round 2", "count is 59", "no loop")
-    question = find_question(desk.plan, desk.state)
+    question = find_question(desk.plan, desk.state, find_asked(desk.plan, desk.state))
     assert question is not None
     for each in question.choices:
         if each.ask == "choose":
@@ -54,7 +55,7 @@ def test_the_ways_to_mend_are_numbered_as_they_are_said() -> None:
 def test_a_count_that_is_the_rounds_end_is_asked_back() -> None:
     """Yes and no are two touches."""
     desk = Desk().do("go to yoke round 2", "stitch 30", Count(stitches=70))
-    question = find_question(desk.plan, desk.state)
+    question = find_question(desk.plan, desk.state, find_asked(desk.plan, desk.state))
     assert question is not None
     assert [each.ask for each in question.choices] == ["yes", "no"]
     assert "70" in question.says
@@ -66,7 +67,7 @@ def test_where_to_go_on_in_a_changed_pattern_is_a_list() -> None:
     tell(session, session.consider(GoTo(at=AT, place="yoke", round_number=3)))
     changed = plan(("neck", ["co20", "k20"]), ("yoke", ["k20", "k5 m1 k10 m1 k5", "k22", "p22", "bo22"]))
     tell(session, session.consider_plan(changed, AT, "second"))
-    question = find_question(session.plan, session.state)
+    question = find_question(session.plan, session.state, find_asked(session.plan, session.state))
     assert question is not None
     assert question.title == "Where do you go on?"
     assert [each.value for each in question.choices] == list(range(1, len(question.choices) + 1))
