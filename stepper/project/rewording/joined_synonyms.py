@@ -143,7 +143,7 @@ JOINED: tuple[Synonym, ...] = (
     ),
     row(
         "then",
-        rf"(\b(?:times(?:\s+more)?|more|once|twice))\s*,?\s*(?:and\s+)?then\s+(?:rep(?:eat)?\s+)?({ROUND}\s+\d+)\s+(?:again|once\s+more|once)(?=\s*[.]|\s*$)",
+        rf"(\b(?:times(?:\s+more)?|more|once|twice))\s*,?\s*(?:and\s+)?then\s+(?:(?:rep(?:eat)?|work)\s+)?({ROUND}\s+\d+)\s+(?:again|once\s+more|once)(?=\s*[.]|\s*$)",
         r"\1. work \2 once more",
         "Rep last 2 rows 3 times more, then row 1 once more.",
     ),
