@@ -38,18 +38,6 @@ CASTING: tuple[Synonym, ...] = (
     ),
     row(
         "with|using",
-        rf"\b{_WITH}{_SIZED}\s+and\s+({_YARN})\s*(?:,|{_NEXT})",
-        r"change to \1. with \2, ",
-        "Using a pair of 4 mm needles and yarn A, cast on 80 sts.",
-    ),
-    row(
-        "with|using",
-        rf"\b{_WITH}{_SIZED}\s*(?:,\s*|{_NEXT})",
-        r"change to \1. ",
-        "Using a 4 mm needle, cast off.",
-    ),
-    row(
-        "with|using",
         rf"^(\s*)((?:cast\s+on|co|pick\s+up\s+and\s+k(?:nit)?)\s+{N}\s+{STS})\s*,?\s+{_WITH}{_SIZED}\s+and\s+({_YARN})(?=\s*[.,;]|\s*$)",
         r"\1change to \3. with \4, \2",
         "Cast on 80 sts using 4 mm needles and yarn A.",

@@ -12,16 +12,16 @@ FABRICS: tuple[Synonym, ...] = (
     # --- how it is written ---
     row(
         "-",
-        r"\b(more|times|once|twice|evenly|needles?)-(?=\d)",
-        r"\1. ",
-        "Rep last 2 rows 3 times more-216 sts.",
+        rf"(?<=[a-z)\]])\s*-{{1,2}}\s*(?={N}\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|on\s+(?:the\s+)?needles?|in\s+all|total|left))?\s*\.?\s*$)",
+        ". ",
+        "Cast off 4 sts at beg of next 2 rows-86 sts.",
     ),
     row("st", r"(?<=\d)(?=(?:sts|stitch|stitches)\b|(?<!1)st\b)", " ", "Increase 1stitch at each end of next row."),
     row("folls", r"\bfolls\b\.?", "follows", "Cont as folls:"),
     row(
         "follows",
-        r"^\s*(?P<said>(?:(?:now\s+)?(?:work|cont(?:inue)?|dec(?:rease)?|inc(?:rease)?|proceed|beg(?:in)?|place\s+markers|shape\s+[a-z ]+)(?:\s+(?:decreases|increases|shaping|top|crown|toe|heel|neck|armholes?|shoulders?))?"
-        rf"(?:\s+in\s+(?:{_SET}))?)\s+as\s+follows)\s*[:.]?\s*$",
+        r"(?:^\s*|(?<=,)\s*)(?P<said>(?:(?:now\s+)?(?:work|cont(?:inue)?|dec(?:rease)?|inc(?:rease)?|proceed|beg(?:in)?|place\s+markers|shape\s+[a-z ]+)(?:\s+(?:decreases|increases|shaping|top|crown|toe|heel|neck|armholes?|shoulders?))?"
+        rf"(?:\s+in\s+(?:{_SET}))?\s+as\s+follows|work\s+in\s+patt(?:ern)?(?=\s*:))\s*[:.]?\s*)$",
         "",
         "Decrease as follows:",
         spelt_out=True,
@@ -127,7 +127,7 @@ FABRICS: tuple[Synonym, ...] = (
         r"(\3) to end",
         "Rnds 1-5: rib 1x1 (k1, p1) to marker.",
     ),
-    row("k|p", r"\b(k\s?\d+)\s*\.\s?(p\s?\d+)\.?\s+(?=rib)", r"\1, \2 ", "Work in K1.P1 rib for 3 cm."),
+    row("k|p", r"\bk\.?\s?(\d+)\s*[.,]?\s*p\.?\s?(\d+)\.?\s+(?=rib)", r"k\1, p\2 ", "Work in K1.P1 rib for 3 cm."),
     row(
         "k",
         rf"(^\s*|[.]\s+)(k\s?\d+)\s*,?\s*(p\s?\d+)\s+(?:for\s+)({N}\s+{ROUND})",
@@ -136,7 +136,7 @@ FABRICS: tuple[Synonym, ...] = (
     ),
     row(
         "rib",
-        rf"(^\s*|[.]\s+)(?:work\s+)?(k\s?\d+)\s*,?\s*(p\s?\d+)\s+in\s+rib(?:bing)?\s+(?=for\b|until\b)",
+        r"(^\s*|[.]\s+)(?:work\s+)?(k\s?\d+)\s*,?\s*(p\s?\d+)\s+in\s+rib(?:bing)?\s+(?=for\b|until\b)",
         r"\1work in \2, \3 rib ",
         "K 1, P 1 in ribbing for 5 cm.",
     ),
@@ -168,7 +168,7 @@ FABRICS: tuple[Synonym, ...] = (
     ),
     row(
         "without",
-        rf"\b(work|cont(?:inue)?)\s+(?:without\s+(?:further\s+|any\s+)?(?:shaping|increas(?:e|es|ing)|decreas(?:e|es|ing)))\s+(?=for\b|until\b)",
+        r"\b(work|cont(?:inue)?)\s+(?:without\s+(?:further\s+|any\s+)?(?:shaping|increas(?:e|es|ing)|decreas(?:e|es|ing)))\s+(?=for\b|until\b)",
         r"\1 even ",
         "Continue without further increase until piece measures 9 cm.",
     ),

@@ -178,6 +178,12 @@ JOINED: tuple[Synonym, ...] = (
         "Rep from ** to ** twice more.",
     ),
     row(
+        "**",
+        rf"^(\s*)rep(?:eat)?\s+from\s+(\*{{2,4}})\s+(?=(?:{N}\s+)?(?:more\s+)?times\b|once\b|twice\b)",
+        r"\1again from \2 ",
+        "Rep from ** twice more.",
+    ),
+    row(
         "needle|n3|n4",
         rf"\b({_NEEDLE}(\d))\s*:\s*([^;:]*?)\s*((?:[.;]\s*{_NEEDLE}.*?)?)\s*[.;]?\s*{_NEEDLE}(\d)\s*:\s*(?:work\s+)?(?:as|same\s+as)\s+(?:for\s+)?{_NEEDLE}\2\b",
         r"needles \2 and \5: \3\4",

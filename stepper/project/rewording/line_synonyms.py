@@ -24,6 +24,9 @@ _HER_CHOICE = (
 )
 """What leaves a length to the knitter: the one printed before it is worked, and these words are said."""
 
+_SIZED = rf"(?:an?\s+|the\s+)?(?:pair\s+of\s+|set\s+of\s+)?({NEEDLES})"
+_NEXT = r"(?=\s(?:cast\s+on|co\b|cast\s+off|bind\s+off|bo\b|pick\s+up|knit\b|work\b|cont(?:inue)?\b)|(?<=\s)(?:cast\s+on|co\b|cast\s+off|bind\s+off|bo\b|pick\s+up|knit\b|work\b|cont(?:inue)?\b))"
+
 LINES: tuple[Synonym, ...] = (
     # --- heads ---
     row(
@@ -160,6 +163,18 @@ LINES: tuple[Synonym, ...] = (
         rf"\b(?:with|using)\s+([a-z]\w?\d?)\s+and\s+({NEEDLES})\s*,",
         r"change to \2. with \1,",
         "With MC and smaller needles, CO 80 sts.",
+    ),
+    row(
+        "with|using",
+        rf"\b(?:with|using)\s+{_SIZED}\s+and\s+(?:yarn\s+|colou?r\s+)?([a-z]\w?\d?)\s*(?:,|{_NEXT})",
+        r"change to \1. with \2, ",
+        "Using a pair of 4 mm needles and yarn A, cast on 80 sts.",
+    ),
+    row(
+        "with|using",
+        rf"\b(?:with|using)\s+{_SIZED}\s*(?:,\s*|{_NEXT})",
+        r"change to \1. ",
+        "Using a 4 mm needle, cast off.",
     ),
     row(
         "change",

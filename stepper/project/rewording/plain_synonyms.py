@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.craft.needles import NEEDLES
 from stepper.project.rewording.synonym import KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
 
 _SIDE_EDGE = r"(?:neck|armhole|front|side)"
@@ -36,13 +37,8 @@ EVERYDAY: tuple[Synonym, ...] = (
         r"\1",
         "Work even until hat measures 7 in tall.",
     ),
+    row("rib", r"\brib(?:bing)?\s+patt(?:ern)?\b\.?(?=\s*[,.;]|\s*$|\s+(?:for|until)\b)", "rib", "Work in rib pattern for 3 rounds."),
     row("very", r"\bvery\s+loosely\b", "loosely", "Cast off very loosely."),
-    row(
-        "times",
-        rf"(?<![\w(\[/.-])(\d+)\s*-\s*(?=\d+\s*-[\d\s-]*\d\s+(?:more\s+)?times\b)([\d\s-]+?)(?=\s+(?:more\s+)?times\b)",
-        r"\1 (\2)",
-        "Repeat the last 2 rows 5-6-7 times more.",
-    ),
     # --- sums at the end ---
     row(
         "total",
@@ -188,7 +184,7 @@ EVERYDAY: tuple[Synonym, ...] = (
     ),
     row(
         "divide|distribute|arrange",
-        rf"^(\s*)(?:divide|distribute|arrange)\s+(?:the\s+)?(?:sts\s+|stitches\s+)?(?:evenly\s+)?(?:between|over|onto|among|on)\s+(two|three|four|five|[2-5])\s+(?:needles|dpns)\s*,?\s*and\s+(?=join\b)",
+        r"^(\s*)(?:divide|distribute|arrange)\s+(?:the\s+)?(?:sts\s+|stitches\s+)?(?:evenly\s+)?(?:between|over|onto|among|on)\s+(two|three|four|five|[2-5])\s+(?:needles|dpns)\s*,?\s*and\s+(?=join\b)",
         r"\1divide over \2 needles. ",
         "Divide evenly between 3 needles and join in the round.",
     ),
@@ -203,6 +199,36 @@ EVERYDAY: tuple[Synonym, ...] = (
         rf"\b(?:place|put|slip|sl|transfer)\s+(?:the\s+)?(?:next\s+)?({N})\s+{STS}\s+for\s+(?:the\s+)?((?:(?:left|right|first|second|other)\s+)?(?:sleeve|body|front|back|thumb|heel|instep|hood))\s+(?:on|onto|to)\s+(?:hold|(?:a\s+)?(?:st(?:itch)?\s+)?holder|(?:waste|scrap)\s+yarn)\b(?:\s*,?\s*to\s+be\s+worked\s+later)?",
         r"hold \1 sts for \2",
         "K10, place next 12 sts for first sleeve on scrap yarn to be worked later, k to end.",
+    ),
+    row(
+        "only",
+        rf"^(\s*)work\s+(?:over|on)\s+(?:the\s+|these\s+)?({N})\s+(?:[a-z]+\s+){{0,2}}{STS}\s+only(?=\s*\.?\s*$)",
+        r"\1\2 sts",
+        "Work over 16 left front sts only.",
+    ),
+    row(
+        "more",
+        rf"\b(for\s+{LONG})(?:\s*[(\[][^)\]]*[)\]])?\s+more\b(?=\s*[.,;]|\s*$)",
+        r"\1",
+        "Work even in st st for 1½\" (4cm) more.",
+    ),
+    row(
+        "row",
+        rf"^(\s*)(change\s+to\s+{NEEDLES})\s*,?\s*(?:and\s+)?(?:beg(?:inning|in)?|start(?:ing)?)\s+with\s+(?:an?\s+)?(?:k|knit|rs)\s+row\s*,?\s*(?=(?:work|cont(?:inue)?)\b)",
+        r"\1next row (rs): \2. ",
+        "Change to 4 mm needles and starting with a knit row, work in st st for 3 cm.",
+    ),
+    row(
+        "row",
+        rf"^(\s*)(change\s+to\s+{NEEDLES})\s*,?\s*(?:and\s*,?\s+)?(?:beg(?:inning|in)?|start(?:ing)?)\s+with\s+(?:an?\s+)?(?:p|purl|ws)\s+row\s*,?\s*(?=(?:work|cont(?:inue)?)\b)",
+        r"\1next row (ws): \2. ",
+        "Change to 4 mm needles and, beginning with a purl row, work in st st for 3 cm.",
+    ),
+    row(
+        "facing",
+        r"\b((?:right|wrong)\s+side\s+facing(?:\s+you)?|[rw]s\s+facing(?:\s+you)?)\s+(?=pick|pu\b|k\b|knit)",
+        r"\1, ",
+        "With right side facing you pick up and knit 44 sts.",
     ),
     # --- where and how often ---
     row(
@@ -262,7 +288,7 @@ EVERYDAY: tuple[Synonym, ...] = (
     ),
     row(
         "join",
-        r"\bjoin\s+(?:the\s+)?(?:round|rnd)\b",
+        r"\bjoin\s+(?:the\s+)?(?:round|rnd)(?=\s*,?\s*(?:taking|being)\b)",
         "join in the round",
         "Join round, taking care not to twist.",
     ),

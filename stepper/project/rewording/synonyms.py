@@ -19,7 +19,7 @@ from stepper.project.rewording.line_synonyms import LINES
 from stepper.project.rewording.marker_synonyms import MARKERS
 from stepper.project.rewording.name_synonyms import ASIDES
 from stepper.project.rewording.needle_synonyms import NEEDLEWORK
-from stepper.project.rewording.notation import NOTATION
+from stepper.project.rewording.notation import NOTATION, NUMBERS
 from stepper.project.rewording.part_synonyms import AGAIN
 from stepper.project.rewording.pattern_synonyms import PATTERNS
 from stepper.project.rewording.plain_synonyms import EVERYDAY
@@ -30,6 +30,7 @@ from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.until_synonyms import UNTIL
 
 SYNONYMS: tuple[Synonym, ...] = (
+    *NUMBERS,
     *REMARKS,
     *EVERYDAY,
     *CASTING,
