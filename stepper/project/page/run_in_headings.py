@@ -18,9 +18,14 @@ _PART = (
     r"(?:Back|Fronts?|Sleeves?|Body|Yoke|Neck(?:band|line)?|Collar|Hood|Thumb|Hand|Heel|Foot|Toe|Gusset|Cuffs?|Leg|Crown|Brim"
     r"|Border|Edging|Armholes?|Shoulders?|Raglan|Cap|Band|Bands|Hem|Welt|Instep|Flap|Mitten|Mitt|Sock|Hat|Pocket)"
 )
-_WITH_PART = r"(?:Left|Right|First|Second|Upper|Lower|Front|Back|Button|Buttonhole|Neck|Heel|Full-Fashioned|Sweater|V)"
+_WITH_PART = (
+    r"(?:Left|Right|First|Second|Upper|Lower|Front|Back|Button|Buttonhole|Neck|Heel|Full-Fashioned|Sweater|V)"
+)
 _NAMED = rf"(?:{_WITH_PART}\s+){{0,2}}{_PART}"
-_SHAPED = rf"Shape\s+(?:(?:the|and|for|{_WITH_PART}|{_PART}|Top|Side|of)\s+){{0,3}}(?:{_PART}|Top|Neck|raglan|armholes?|neck|shoulders?|crown|toe|top|sleeve|cap)"
+_SHAPED = (
+    rf"Shape\s+(?:(?:the|and|for|{_WITH_PART}|{_PART}|Top|Side|of)\s+){{0,3}}"
+    rf"(?:{_PART}|Top|Neck|raglan|armholes?|neck|shoulders?|crown|toe|top|sleeve|cap)"
+)
 _HEADING = re.compile(
     rf"(?:(?<=^)|(?<=[.!?)\]]\s))(?P<name>{_SHAPED}|{_NAMED}|(?:{_WITH_PART.upper()}\s+){{0,2}}{_PART.upper()})"
     rf"\s*(?P<sign>[…–—-]|\.\.\.)?\s+(?={_ORDER})"
