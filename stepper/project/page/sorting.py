@@ -33,7 +33,7 @@ _WORKING = re.compile(
     re.I,
 )
 _HEAD_ORDERS = re.compile(
-    r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn|purl|slip|return|transfer"
+    r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn(?!\s+(?:the\s+)?heel)|purl|slip|return|transfer"
     r"|hold|break"
     r"|change|increase|decrease|close)\b(?!-)"
     r"|^(?:work|knit|make|begin|divide)\b.*\b(?:in|even|straight|until|for|with|rows?|rounds?|rnds?"

@@ -22,12 +22,12 @@ _NAMED = (
     r"fold|picot|cable)"
 )
 
-_NUMBERS: tuple[Synonym, ...] = (
+NUMBERS: tuple[Synonym, ...] = (
     row("{", r"\{(?=[\d\s,;:.-]+\})", "(", "Cast on 80 {88, 96} sts."),
     row("}", r"(?<=[\d\s])\}", ")", "K4 {6, 8}, p2, k to end."),
     row(
         "-",
-        rf"(?<![\w(\[/.-])(\d+)\s*-\s*(?=\d+\s*-[\d\s-]*\d\s+(?:{STS}|{ROUND}))([\d\s-]+?)(?=\s+(?:{STS}|{ROUND}))",
+        rf"(?<![\w(\[/.-])(\d+)\s*-\s*(?=\d+\s*-[\d\s-]*\d\s+(?:{STS}|{ROUND}|(?:more\s+)?times\b))([\d\s-]+?)(?=\s+(?:{STS}|{ROUND}|(?:more\s+)?times\b))",
         r"\1 (\2)",
         "Cast on 64-72-80 sts.",
     ),
@@ -76,6 +76,12 @@ _NUMBERS: tuple[Synonym, ...] = (
 )
 
 _HEADS: tuple[Synonym, ...] = (
+    row(
+        "rows|rnds|rounds",
+        r"^(\s*(?:rows|rnds|rounds)\s+\d+\s*(?:-|to|and|&)\s*\d+)\s+(?=(?:using|with|change|work)\b)",
+        r"\1: ",
+        "Rows 1 to 6 Work in st st.",
+    ),
     row(
         "rnd|round|row",
         rf"^(\s*)(\d+)(?:st|nd|rd|th)\s+(?=and\s+(?:every|all)\b[^:]*?({ROUND})\s*:)",
@@ -239,5 +245,5 @@ _STARS: tuple[Synonym, ...] = (
     ),
 )
 
-NOTATION: tuple[Synonym, ...] = (*_NUMBERS, *_STITCHES, *_HEADS, *_STARS)
+NOTATION: tuple[Synonym, ...] = (*_STITCHES, *_HEADS, *_STARS)
 """The rows, in the order tried."""
