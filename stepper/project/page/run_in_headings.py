@@ -16,7 +16,7 @@ _ORDER = (
 """How the text below a heading begins."""
 _PART = (
     r"(?:Back|Fronts?|Sleeves?|Body|Yoke|Neck(?:band|line)?|Collar|Hood|Thumb|Hand|Heel|Foot|Toe|Gusset|Cuffs?|Leg|Crown|Brim"
-    r"|Border|Edging|Armholes?|Shoulders?|Raglan|Cap|Band|Bands|Hem|Welt|Instep|Flap|Mitten|Mitt|Sock|Hat|Pocket)"
+    r"|Border|Edging|Armholes?|Shoulders?|Raglan|Cap|Band|Bands|Hem|Welt|Instep|Flap|Mitten|Mitt|Sock|Hat|Pocket|Cowl|Scarf|Shawl|Palm|Ribbing|Finger)"
 )
 _WITH_PART = (
     r"(?:Left|Right|First|Second|Upper|Lower|Front|Back|Button|Buttonhole|Neck|Heel|Full-Fashioned|Sweater|V)"
@@ -28,7 +28,7 @@ _SHAPED = (
 )
 _HEADING = re.compile(
     rf"(?:(?<=^)|(?<=[.!?)\]]\s))(?P<name>{_SHAPED}|{_NAMED}|(?:{_WITH_PART.upper()}\s+){{0,2}}{_PART.upper()})"
-    rf"\s*(?P<sign>[…–—-]|\.\.\.)?\s+(?={_ORDER})"
+    rf"(?:\s*(?P<sign>[…–—-]|\.\.\.)\s*|\s+)(?={_ORDER})"
 )
 
 

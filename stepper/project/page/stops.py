@@ -15,7 +15,7 @@ from stepper.project.page.orders import has_row_head, is_fragment
 ENDS = (".", ":", "!", "?")
 """Signs that end a sentence at the end of a row."""
 _SENTENCE = re.compile(
-    r"(?:(?<=[.!?])|(?<=sts[\])])|(?<=sts\.[\])]))(?<!\bSt\.)(?<!\bNo\.)(?<!\bapprox\.)(?<!\be\.g\.)(?<!\bi\.e\.)\s+"
+    r"(?:(?<=[.!?])|(?<=sts[\])])|(?<=sts\.[\])])|(?<=follows:)(?=\s+(?:Row|Rnd|Round|Next|1st)\b))(?<!\bSt\.)(?<!\bNo\.)(?<!\bapprox\.)(?<!\be\.g\.)(?<!\bi\.e\.)\s+"
     r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)\b)"
 )
 _GOES_ON = re.compile(

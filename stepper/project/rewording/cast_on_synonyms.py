@@ -86,7 +86,7 @@ CASTING: tuple[Synonym, ...] = (
     # --- what is worked next ---
     row(
         ",",
-        rf"^(\s*(?:cast\s+on|co)\s+{N}\s+{STS})\s*,\s*(?=(?:k|knit|p|purl|work)\s+{N}\s+rows\b)",
+        rf"((?:^|:)\s*(?:cast\s+on|co)\s+{N}\s+{STS})\s*,\s*(?=(?:k|knit|p|purl|work)\s+{N}\s+rows\b)",
         r"\1. work flat. ",
         "Cast on 40 sts, k 8 rows.",
     ),

@@ -11,8 +11,8 @@ _TOLD = rf"(?:--?|:|,|;)\s*(?:the\s+)?(?:work|piece)\s+(?:now\s+|should\s+(?:now
 FABRICS: tuple[Synonym, ...] = (
     # --- how it is written ---
     row(
-        "-",
-        rf"(?<=[a-z)\]])\s*-{{1,2}}\s*(?={N}\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|on\s+(?:the\s+)?needles?|in\s+all|total|left))?\s*\.?\s*$)",
+        "-|;",
+        rf"(?<=[a-z)\]])\s*(?:-{{1,2}}|;)\s*(?={N}\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|on\s+(?:the\s+)?needles?|in\s+all|total|left))?\s*\.?\s*$)",
         ". ",
         "Cast off 4 sts at beg of next 2 rows-86 sts.",
     ),
@@ -77,6 +77,14 @@ FABRICS: tuple[Synonym, ...] = (
         "Inc 1 st at each end of next and 3 foll 4th rows, taking inc sts into patt.",
         spelt_out=True,
     ),
+    row(
+        "new|inc",
+        rf"\s*,\s*(?P<said>(?:working|taking|knitting)\s+(?:all\s+|the\s+)*(?:new|inc(?:reased)?|extra)\s+{STS}\s+(?:in(?:to)?)\s+(?:patt(?:ern)?|rib|st\s+st|stockinette(?:\s+st(?:itch)?)?))\s*,\s*(?=for\b|until\b)",
+        " ",
+        "Work in k1, p1 rib, working new sts in pattern, for 3 cm.",
+        spelt_out=True,
+    ),
+    row("interval", r"\bat\s+even\s+intervals\b", "evenly", "Inc 8 sts at even intervals across row."),
     row(
         "edge",
         rf"\b((?:inc|dec)(?:rease)?\.?\s+{N}\s+{STS}|(?:bo|{OFF})\s+{N}\s+{STS})\s+(?:on|from)\s+(?:the\s+)?(neck|armhole|front|side)\s+(?:edge|side)\b",

@@ -207,7 +207,7 @@ LENGTHS: tuple[Synonym, ...] = (
     row(
         "beg",
         rf"\b((bo|{OFF})\s+{N}\s+{STS}\s+at\s+(?:the\s+)?beg(?:inning)?\s+of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+{N}\s+rows)\s*"
-        rf"(?:,?\s*then|\s+and|,)\s+(?={N}\s+{STS}\s+at\s+(?:the\s+)?beg)",
+        rf"(?:,?\s*then|\s+and|[,;])\s+(?={N}\s+{STS}\s+at\s+(?:the\s+)?beg)",
         r"\1. \2 ",
         "Bind off 6 sts at beg of next 2 rows, then 4 sts at beg of foll 4 rows.",
         again=True,

@@ -77,6 +77,19 @@ NUMBERS: tuple[Synonym, ...] = (
 
 _HEADS: tuple[Synonym, ...] = (
     row(
+        "row|rnd|round",
+        rf"^(\s*(?:next\s+)?{ROUND}(?:\s+\d+)?)\s*-+\s*(?:((?:right|wrong)\s+side)\s*-+\s*)?(?={BEGINS})",
+        r"\1 \2: ",
+        "Row 1-K2, *p2, k2; rep from * to end.",
+    ),
+    row(
+        "set",
+        r"^(\s*(?:row|rnd|round)\s+\d+)\s*[-:]\s*set-?\s?up\s+(?:row|rnd|round)\s*(\((?:rs|ws)\))?\s*:",
+        r"\1 \2:",
+        "Row 1 - Set up row (RS): K2, pm, k to end.",
+    ),
+    row("(", rf"^(\s*)\(\s*([rw]s)\s*\)\s*:?\s*(?={BEGINS}|knit|purl)", r"\1next row (\2): ", "(WS) Purl."),
+    row(
         "rows|rnds|rounds",
         r"^(\s*(?:rows|rnds|rounds)\s+\d+\s*(?:-|to|and|&)\s*\d+)\s+(?=(?:using|with|change|work)\b)",
         r"\1: ",

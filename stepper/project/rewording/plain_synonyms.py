@@ -39,6 +39,22 @@ EVERYDAY: tuple[Synonym, ...] = (
     ),
     row("rib", r"\brib(?:bing)?\s+patt(?:ern)?\b\.?(?=\s*[,.;]|\s*$|\s+(?:for|until)\b)", "rib", "Work in rib pattern for 3 rounds."),
     row("very", r"\bvery\s+loosely\b", "loosely", "Cast off very loosely."),
+    row("incr|decr", r"\b(inc|dec)r\b\.?(?=\s+\d)", r"\1", "Incr. 3 sts at each end of next row."),
+    row("(", r"\s*\(\s*(?P<said>all\s+sizes)\s*\)", "", "Work in k1, p1 rib for 2 cm (all sizes).", spelt_out=True),
+    row(
+        "working",
+        r",?\s*(?:and\s+)?end(?:ing)?\s+by\s+working\s+an?\s+((?:rs|ws|right[-\s]side|wrong[-\s]side)\s+row)",
+        r", ending with a \1",
+        "Work even until piece measures 9 cm, end by working a wrong side row.",
+    ),
+    row("times)", rf"\*\s*\(\s*({N}\s+times|twice)\s*\)\s*,?\s*(?=[a-z])", r"* \1, ", "*K3, kfb* (4 times) Knit to end."),
+    row("stitches|sts", rf"\bknit\s+the\s+remaining\s+{STS}(?=\s*[.,;]|\s*$)", "knit to end", "K10, knit the remaining stitches."),
+    row(
+        "knit",
+        rf"\bknit\s+all\s+(?:the\s+)?knit\s+{STS}\s+and\s+purl\s+all\s+(?:the\s+)?purl\s+{STS}",
+        "work in pattern to end",
+        "Next round: Knit all knit sts and purl all purl sts.",
+    ),
     # --- sums at the end ---
     row(
         "total",
@@ -174,6 +190,44 @@ EVERYDAY: tuple[Synonym, ...] = (
         "Work even until piece measures 9 cm at centre, ending with a WS row.",
         spelt_out=True,
     ),
+    # --- two things in a sentence ---
+    row(
+        " and ",
+        rf"(\b{ROUND}|\bbo|{OFF})\s+and\s+(?={OFF}(?:\s+(?:loosely|in\s+(?:rib|patt(?:ern)?)))?\s*\.?\s*$|weave\s+in\b|darn\s+in\b)",
+        r"\1. ",
+        "Cont in rib for 3 more rnds and bind off loosely.",
+    ),
+    row(
+        "rejoin|join",
+        r"\s+and\s+(?P<said>(?:re-?join|re-?attach)\s+(?:the\s+)?yarn)(?=\s*\.?\s*$)",
+        "",
+        "Place 12 held sts on needle and rejoin yarn.",
+        spelt_out=True,
+    ),
+    row(
+        "for ",
+        rf"\b((?:{OFF}|bo)\s+(?:all\s+|the\s+|rem(?:aining)?\.?\s+)+{N}\s+{STS})\s+(?P<said>for\s+(?:the\s+)?(?:back\s+of\s+)?(?:back\s+|front\s+)?(?:neck|shoulders?|armholes?))(?=\s*[.,;]|\s*$)",
+        r"\1",
+        "Bind off remaining 20 sts for back neck.",
+        spelt_out=True,
+    ),
+    row(
+        "join",
+        rf"^(\s*(?:cast\s+on|co)\s+{N}\s+{STS})\s*-+\s*(?=join\b)",
+        r"\1. ",
+        "Cast on 120 sts - join in the round.",
+    ),
+    row("on the", r"\bat\s+(?:the\s+)?beg(?:inning)?\.?\s+on\s+(?=(?:the\s+)?next\b)", "at beg of ", "Bind off 3 sts at the beg on the next 2 rows."),
+    row("darn", r"^\s*darn\s+in\b[^.!;]*", KEPT, "Darn in the yarn tails."),
+    row("finishing", r"^\s*finishing\s*[:.-]?\s+(?=weave|sew|block|darn)", "", "FINISHING Weave in ends."),
+    row("complete", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:thumb|finger|heel|toe|back|front|sleeve|body|cuff|hand|flap|piece)\s+is\s+(?:now\s+)?(?:complete|finished|done))\s*\.?\s*$", "", "Thumb is complete.", spelt_out=True),
+    row(
+        "glove|panel|side|strip|square|wristlet|headband|bag|bonnet",
+        r"\buntil\s+(?:the\s+)?(?:glove|panel|strip|square|wristlet|headband|bag|bonnet|gauntlet|legwarmer|vest|sweater|jumper)\s+(?=measures|is\b)",
+        "until piece ",
+        "Work even until panel measures 9 cm.",
+    ),
+    row("k1-f|p1-f", r"\b([kp])\s?1?-f/b\b", r"\1fb", "K1-f/b, k to end."),
     # --- needles and rounds ---
     row(
         "divide|distribute|arrange",
