@@ -27,6 +27,8 @@ _SUBHEAD = re.compile(
     re.I,
 )
 """Rows that say what follows is for, such as "Shape armholes"."""
+_SHAPED = re.compile(r"(?:shape|shaping)\b|[a-z]+\s+shaping$", re.I)
+"""Headings of a shaping within a piece: "Shape armholes", "Neck shaping"."""
 _WORKING = re.compile(
     r"\b(?:rows?|rnds?|rounds?|sts?|stitches|working|knitting|even(?:ly)?|straight|with|as|rib|pattern"
     r"|patt|until)\b",
@@ -154,7 +156,9 @@ class Sorter:
             self.mode = "chart"
             self._comment(row, at, "chart")
             return at + 1
-        if self.parts or self._work_follows(at + 1):
+        if self.mode == "work" and self.parts and _SHAPED.match(heading.name):
+            pass  # what is shaped goes on with the fabric and the lengths of its piece
+        elif self.parts or self._work_follows(at + 1):
             self._open(heading.name, heading.aside)
         else:
             self.mode, self.context = "front", ""

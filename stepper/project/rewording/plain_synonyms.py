@@ -306,7 +306,7 @@ EVERYDAY: tuple[Synonym, ...] = (
     row(
         "until",
         rf"\b(rib|patt(?:ern)?)\s+until\s+({N})\s+{STS}\s+(?:rem(?:ain)?s?|(?:are\s+)?left)\b",
-        r"work in pattern to last \2 sts",
+        r"\1 to last \2 sts",
         "K2, skp, rib until 4 sts rem, k2tog, k2.",
     ),
     row(
