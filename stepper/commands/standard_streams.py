@@ -153,4 +153,5 @@ def _open_what_is_closed() -> None:
 def _be_lenient(stream: TextIO) -> None:
     """Have a stream never fail over a character."""
     if getattr(stream, "errors", None) in _USUAL_HANDLERS and hasattr(stream, "reconfigure"):
-        stream.reconfigure(errors="replace" if stream is sys.stdin else _HANDLER)
+        with suppress(OSError):  # a pipe that was read before cannot be set anew, and need not be
+            stream.reconfigure(errors="replace" if stream is sys.stdin else _HANDLER)
