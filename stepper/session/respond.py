@@ -17,6 +17,7 @@ from stepper.session.counting import doubts
 from stepper.session.counting.tally import count_between
 from stepper.session.due import tell_due, tell_reminders
 from stepper.session.effects import (
+    AskCount,
     AskPlace,
     AskSections,
     Close,
@@ -222,7 +223,8 @@ def _counted(plan: Plan, before: State, event: Counted, after: State) -> Iterato
     yield TellCounted(counted=event.stitches, now=event.expected, end=event.expected_end, brief=brief)
     if event.worked:  # with this count the round is finished
         done = Placed(at=event.at, origin=event.place, place=after.place)
-        yield from _moved_on(plan, before, done, after)
+        told = _moved_on(plan, before, done, after)
+        yield from (each for each in told if not isinstance(each, AskCount))  # she has just counted it
     yield from asked
 
 

@@ -82,9 +82,8 @@ def _plain_round(
             if spot is None:
                 return None
             mend = Mend(index=round_.index, stitch=spot, change=-off, origin=now.index)
-            above = round_.index - causes[0].index - 1 if causes else 0
-            cost = MEND_STITCHES * abs(off)
-            return cost_remedy(RemedyKind.PLAIN, cost, now, mend=mend, by=by, above=max(0, above))
+            cost, above = MEND_STITCHES * abs(off), _rounds_above(round_, causes)
+            return cost_remedy(RemedyKind.PLAIN, cost, now, mend=mend, by=by, above=above)
     return None
 
 
@@ -112,7 +111,15 @@ def _accepted(
     if spot is None or search.found is None or _locked(shaped) or abs(off) > MOST_MENDED:
         return None
     mend = replace(spread, stitch=spot, spread=False)
-    return cost_remedy(RemedyKind.ACCEPT, cost, now, mend=mend, by=by) if made_good(shaped, mend) else None
+    if made_good(shaped, mend) is None:
+        return None
+    above = _rounds_above(shaped, causes)
+    return cost_remedy(RemedyKind.ACCEPT, cost, now, mend=mend, by=by, above=above)
+
+
+def _rounds_above(round_: Round, causes: tuple[Likely, ...]) -> int:
+    """Return how many rounds lie between the likeliest fault and the round that makes it good."""
+    return max(0, round_.index - causes[0].index - 1) if causes else 0
 
 
 def _end(plan: Plan, start: int) -> int:

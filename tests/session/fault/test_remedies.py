@@ -112,10 +112,10 @@ NO_LOOP = Sight(seen=Seen.LOOP, number=0)
 
 def test_what_mends_comes_before_what_takes_back_and_ripping_is_last() -> None:
     """She hears the way that costs least before the others, then how to live with it, and ripping at the end."""
-    garment = final_increase()
+    garment = plan(("body", ["co156", *["k156"] * 12, "bo156"]))
     kinds = [way.kind for way in ways(garment, after(garment.rounds[9]), _off(10, -1))]
 
-    assert kinds == [RemedyKind.PLAIN, RemedyKind.RIP] or kinds[0] is RemedyKind.PLAIN
+    assert kinds[0] is RemedyKind.PLAIN
     assert kinds[-1] is RemedyKind.RIP
 
 
