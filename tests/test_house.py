@@ -27,8 +27,9 @@ MAY_IMPORT = {
     "ears": {"mouth", "devices", "errors"},
     "screen": {"language", "session", "plan", "craft", "errors"},
     "report": {"language", "session", "plan", "project", "craft", "errors"},
+    "lap": {"screen", "language", "session", "plan", "craft", "errors"},  # shows what the screen shows, as data
     "sitting": {
-        *("screen", "store", "ears", "mouth", "devices"),
+        *("lap", "screen", "store", "ears", "mouth", "devices"),
         *("language", "session", "plan", "project", "craft", "errors"),
     },
 }
@@ -62,6 +63,7 @@ RECORDS = {
     "stepper/screen/device_status.py",
     "stepper/screen/ports.py",
     "stepper/ears/ports.py",
+    "stepper/lap/ports.py",
     "stepper/commands/command.py",
     "stepper/sitting/ports.py",
     "stepper/sitting/front_end.py",

@@ -154,6 +154,23 @@ yoke     | what can I say                     | For more, say help with
 yoke     | help                               | For more, say help with
 yoke     | what did I change                  | as printed
 neckband | how do I cast on                   | ?
+body     | how many stitches are on hold      | 50 stitches for left sleeve
+yoke     | which section is next              | Body, in 25 rounds
+body     | how wide is it now                 | around by the gauge, 164 stitches
+body     | am I halfway                       | 37 percent of the stitches; 87 of 425 rounds
+sleeve   | how far am I through the sleeve    | Left sleeve: 29 of 132 rounds done
+sleeve   | when will the sleeve be finished   | for the rest, at a usual pace
+yoke     | when do the sleeves begin          | left sleeve, round 1
+body     | when does the ribbing start        | In 57 rounds, round 97
+rows     | is this a purl row                 | Row 4, wrong side: purl two
+yoke     | when should I count next           | After this round: 150 expected
+sleeve   | how many rounds since the last decrease | 11 rounds ago, round 19: 2 decreases
+sleeve   | did I decrease in the last round   | 11 rounds ago
+yoke     | start this round again             | Yoke, round 13 of 37
+body     | I ripped back two rounds           | Body, round 38 of
+yoke     | I undid ten stitches               | at stitch 30
+yoke     | I am one stitch over               | 151: 1 more than 150
+neckband | how many stitches did I cast on    | 100 stitches, cast on for neckband
 yoke     | what time is it                    | ?
 """
 ROWS = [tuple(part.strip() for part in line.split("|")) for line in QUESTIONS.strip().splitlines()]

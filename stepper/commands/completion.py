@@ -6,8 +6,9 @@ import argparse
 import os
 import sys
 
-from stepper.commands.parser import PROJECT_ENDINGS, HelpfulParser
+from stepper.commands.parser import HelpfulParser
 from stepper.errors import NotInstalledError
+from stepper.project.missing_file import PROJECT_ENDINGS
 
 SHELLS = {
     "bash": "echo 'eval \"$(stepper completion bash)\"' >> ~/.bashrc",
@@ -37,12 +38,12 @@ def run(args: argparse.Namespace) -> int:
         NotInstalledError: The library is not there.
     """
     try:
-        import argcomplete
+        from argcomplete.shell_integration import shellcode
     except ImportError as error:
         raise NotInstalledError(
             "Completion needs the package argcomplete, which is not installed.", ""
         ) from error
-    print(argcomplete.shellcode(["stepper"], shell=args.shell))
+    print(shellcode(["stepper"], shell=args.shell))
     return 0
 
 
@@ -63,9 +64,10 @@ def answer(parser: HelpfulParser) -> None:
     """
     try:
         import argcomplete
+        from argcomplete.completers import FilesCompleter
     except ImportError:
         sys.exit(1)
-    project_files = argcomplete.FilesCompleter([each.removeprefix(".") for each in PROJECT_ENDINGS])
+    project_files = FilesCompleter([each.removeprefix(".") for each in PROJECT_ENDINGS])
     for action in parser.every_action():
         if action.metavar == "FILE":
             vars(action)["completer"] = project_files

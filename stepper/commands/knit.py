@@ -7,9 +7,11 @@ from __future__ import annotations
 
 import argparse
 import sys
+from importlib.util import find_spec
 from pathlib import Path
 
 from stepper.commands.loading import load
+from stepper.errors import NotInstalledError
 from stepper.sitting.assembly import SittingOptions, hold_sitting
 from stepper.sitting.front_end import FrontEnd
 from stepper.sitting.line_mode import LineMode, complain
@@ -43,6 +45,13 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
         "--hear", type=Path, metavar="WAV", help="take a recording in place of the microphone"
     )
     parser.add_argument(
+        "--page", action="store_true", help="show the sitting in the browser of this computer too"
+    )
+    parser.add_argument(
+        "--share", action="store_true", help="let a phone or tablet of the home network in to that page"
+    )
+    parser.add_argument("--port", type=_port, metavar="N", help="the port of that page, if not the usual one")
+    parser.add_argument(
         "--picture", type=Path, metavar="SVG", help="write the screen as it stands now as a picture, and end"
     )
 
@@ -67,12 +76,42 @@ def run(args: argparse.Namespace) -> int:
     for remark in mine.remarks:
         complain(remark)
     options = SittingOptions(mute=args.mute, deaf=args.deaf, listen=args.listen, recording=args.hear)
-    hold_sitting(loaded, _choose_front_end(loaded, mine, plain=args.plain), mine, options)
+    page = args.page or args.share or args.port is not None
+    if not page:
+        hold_sitting(loaded, _choose_front_end(loaded, mine, plain=args.plain), mine, options)
+        return 0
+    if find_spec("aiohttp") is None or find_spec("segno") is None:
+        raise NotInstalledError("The page needs packages that are not installed.", "page")
+    # Nothing of the server is loaded for a sitting without a page.
+    from stepper.lap.address import open_address
+    from stepper.sitting.full_screen import list_screen_yarns
+    from stepper.sitting.page_beside import PageBeside
+
+    address = open_address(args.port, share=args.share)
+    front_end = _choose_front_end(loaded, mine, plain=args.plain, others=True)
+    with PageBeside(front_end, list_screen_yarns(loaded), address) as beside:
+        hold_sitting(loaded, beside, mine, options)
     return 0
 
 
-def _choose_front_end(loaded: LoadedProject, mine: Preferences, *, plain: bool) -> FrontEnd:
-    """Return the full screen if it can be shown, else line mode, and say why."""
+def _port(text: str) -> int:
+    """Read the number of a port."""
+    if not text.isascii() or not text.isdigit() or not 1 <= int(text) <= 65535:
+        raise argparse.ArgumentTypeError("a port is a number from 1 to 65535")
+    return int(text)
+
+
+def _choose_front_end(
+    loaded: LoadedProject, mine: Preferences, *, plain: bool, others: bool = False
+) -> FrontEnd:
+    """Return the full screen if it can be shown, else line mode, and say why.
+
+    Args:
+        loaded: The project file.
+        mine: Her settings.
+        plain: Whether line mode is asked for.
+        others: Whether cues come from a page too, for which a prompt would not stop waiting.
+    """
     if plain or not sys.stdin.isatty():
         return LineMode(prompts=False)
     # Nothing of the screen is loaded for a sitting without one.
@@ -82,4 +121,4 @@ def _choose_front_end(loaded: LoadedProject, mine: Preferences, *, plain: bool) 
     if not terminal.why_not:
         return FullScreen(loaded, terminal, mine)
     complain(f"{terminal.why_not}; going on line by line.")
-    return LineMode(prompts=True)
+    return LineMode(prompts=not others)

@@ -10,17 +10,17 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import Any, NoReturn
 
+from stepper.project.missing_file import PROJECT_ENDINGS
 from stepper.project.spelling import near
 from stepper.sitting.folding import write_folded
 
 Examples = Sequence[tuple[str, str]]
 """Command lines as they are typed, each with what it does."""
 
-PROJECT_ENDINGS = (".yaml", ".yml")
-"""Suffix of a project file's name, in upper or lower case."""
-
 _UNKNOWN = re.compile(r"unrecognized arguments: (?P<words>.*)")
-_CHOICE = re.compile(r"invalid choice: '(?P<word>[^']*)' \(choose from (?P<known>.*)\)")
+_CHOICE = re.compile(
+    r"argument (?P<name>.*): invalid choice: '(?P<word>[^']*)' \(choose from (?P<known>.*)\)"
+)
 
 
 class WholeWordsFormatter(argparse.HelpFormatter):
@@ -118,9 +118,7 @@ def _plainly(message: str) -> str:
     """Put a complaint of `argparse` into plainer words."""
     message = re.sub(r"^unrecognized arguments: ", "this is not understood here: ", message)
     message = re.sub(r"^the following arguments are required: ", "this is missing: ", message)
-    choice = re.match(
-        r"argument (?P<name>.*): invalid choice: '(?P<word>[^']*)' \(choose from (?P<known>.*)\)", message
-    )
+    choice = _CHOICE.match(message)
     if choice:
         known = choice["known"].replace("'", "")
         return f'{choice["name"]} cannot be "{choice["word"]}"; it is one of {known}.'

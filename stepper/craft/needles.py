@@ -91,6 +91,20 @@ def needle_from_uk(text: str) -> float | None:
     return UK_SIZES.get(int(re.findall(r"\d+", match.group())[-1])) if match else None
 
 
+_SAME_MM = 0.01
+# Needles closer in size than this are one needle, printed in two ways.
+
+
+def is_same_needle(one_mm: float, other_mm: float) -> bool:
+    """Return whether two diameters are the same needle, printed in two ways.
+
+    Args:
+        one_mm: Of one. Unit: mm.
+        other_mm: Of the other. Unit: mm.
+    """
+    return abs(one_mm - other_mm) < _SAME_MM
+
+
 def needle_from_us(us: str) -> NeedleSize:
     """Find the row of a US number.
 

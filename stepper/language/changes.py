@@ -63,7 +63,7 @@ def ask_place(effect: AskPlace) -> str:
     """Ask where to go on, giving for each place what comes off first and whether the count fits there."""
     if effect.later:
         return "I will ask again next time where to go on in the changed pattern."
-    offers = [f"{number}: {_offer(each)}" for number, each in enumerate(effect.choices, start=1)]
+    offers = [f"{number}: {name_place_choice(each)}" for number, each in enumerate(effect.choices, start=1)]
     return f"Where do you go on? {' '.join(offers)} Say: take number 1."
 
 
@@ -77,8 +77,8 @@ def tell_choice(effect: TellChosen) -> str:
     return " ".join(["Going on in the changed pattern.", *sentences])
 
 
-def _offer(choice: PlaceChoice) -> str:
-    """Say one place."""
+def name_place_choice(choice: PlaceChoice) -> str:
+    """Say one place where the knitting may go on, whether the count fits there and what comes off first."""
     word = "row" if choice.flat else "round"
     if choice.number:
         where = f"{sentence_case(choice.section)}, {word} {choice.number}"

@@ -10,7 +10,7 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final, assert_never
 
-from stepper.language import about_words, doubt_words, fault_words, outlook, remedy_words
+from stepper.language import about_words, doubt_words, fault_words, outlook, piece_words, remedy_words
 from stepper.language.changes import ask_place, tell_changes, tell_choice
 from stepper.language.event_words import EVENT_WORDS
 from stepper.language.help_words import tell_help
@@ -356,6 +356,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         **about_words.LINES,
         **doubt_words.LINES,
         **fault_words.LINES,
+        **piece_words.LINES,
         **remedy_words.LINES,
     }
 )

@@ -88,7 +88,12 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         fills={"number": "stitches"},
         says="says how many stitches you have too many",
         spoken=("i have {number} too many", "i have {number} stitches too many"),
-        typed=("{number} stitches too many", "{number} stitch too many"),
+        typed=(
+            "{number} stitches too many",
+            "{number} stitch too many",
+            "i am {number} stitch over",
+            "i am {number} stitches over",
+        ),
     ),
     Wording(
         cue=cues.OffBy,

@@ -12,7 +12,7 @@ from stepper.session.effects import Effect, TellAwake, TurnFilm
 def list_surest_words(address_word: str) -> str:
     """Say which words are heard best while a film is on, and what stands in front of them."""
     words = "; ".join(word for row in VOCABULARY for word in row.surest)
-    return f"Surest over a film, each behind {address_word}: {words}; or a count as two four six."
+    return f"Single words over a film, each behind {address_word}: {words}; or a count as two four six."
 
 
 def tell_without_ears(effect: Effect) -> str | None:

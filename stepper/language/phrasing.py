@@ -18,7 +18,7 @@ from stepper.language.aloud import spell_out
 from stepper.language.even_words import said_evenly
 from stepper.language.numbers import LARGEST, words
 from stepper.plan.model import Group, Item, Plan, Round, Run
-from stepper.plan.stitches.abbreviate import leave_out_rests
+from stepper.plan.stitches.abbreviate import leave_out_rests, yarns_of
 
 _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
 
@@ -37,21 +37,16 @@ def in_yarn(round_: Round, plan: Plan) -> str:
 
     A round of several yarns names them stitch by stitch instead.
     """
-    yarns = _yarns(round_)
+    yarns = yarns_of(round_.runs)
     if len(yarns) != 1 or not round_.index:
         return ""
-    before = _yarns(plan.rounds[round_.index - 1])
+    before = yarns_of(plan.rounds[round_.index - 1].runs)
     if not before or before == yarns:
         return ""
     (yarn,) = yarns
     if f"with {plan.yarns.get(yarn, yarn)}" in round_.remarks:
         return ""  # the change is said before the round
     return f"in {plan.yarns.get(yarn, yarn)}, "
-
-
-def _yarns(round_: Round) -> set[str]:
-    """Return the yarns a round is worked in."""
-    return {run.yarn for run in round_.runs if stitch(run.stitch).kind not in (Kind.SHIFT, Kind.MARK)}
 
 
 def said_items(items: tuple[Item, ...], round_: Round, plan: Plan) -> str:
@@ -89,7 +84,7 @@ class _Manner:
     def of(cls, round_: Round, plan: Plan) -> _Manner:
         """Decide from the whole round."""
         worked = [run for run in round_.runs if stitch(run.stitch).kind in _WORKED]
-        coloured = len(_yarns(round_)) > 1
+        coloured = len(yarns_of(round_.runs)) > 1
         plain = coloured and all(run.stitch == "k" for run in worked)
         return cls(plan.yarns if coloured else None, plain, bool(worked))
 

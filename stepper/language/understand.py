@@ -23,8 +23,8 @@ from stepper.language.same_words import ARTICLES, FILLERS, SAME_WORDS
 from stepper.language.vocabulary import VOCABULARY
 from stepper.language.wordings import Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import Count, Cue, Enough, Ten
-from stepper.session.moves import DIVISION_NAMES
+from stepper.session.cues import Asks, Count, Cue, Enough, Ten
+from stepper.session.moves import DIVISION_NAMES, RIB_NAMES, bare_words
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -276,9 +276,18 @@ def _read_place(said: str, heard: _Heard) -> str | _Unread:
     holding = [name for name in names if wanted <= set(drop_articles(normalise(name)).split())]
     if len(holding) == 1:
         return holding[0]
+    if issubclass(heard.frame.wording.cue, Asks) and _is_shared(said, heard.plan):
+        return said  # several parts have the word, and the session knows which is near
     near = get_close_matches(said, [normalise(name) for name in names], n=1, cutoff=0.5)
     hint = f" Nearest: {near[0]}." if near else ""
     return _Unread(f'Nothing here is called "{said}".{hint}')
+
+
+def _is_shared(said: str, plan: Plan) -> bool:
+    """Return whether some part's name holds what was said, in any number, or it is what a rib is called."""
+    wanted = bare_words(drop_articles(said))
+    names = (bare_words(normalise(each)) for each in plan.sections)
+    return bool(wanted) and (any(wanted <= each for each in names) or said in RIB_NAMES)
 
 
 def _places(plan: Plan) -> Iterator[str]:

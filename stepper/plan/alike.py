@@ -27,6 +27,6 @@ def _goes_on(one: Round, other: Round) -> bool:
     same = other.section == one.section and other.flat == one.flat and other.altered == one.altered
     if not same or other.remarks or other.label or one.checkpoint is not None:
         return False
-    if yarns_of(other) != yarns_of(one):
+    if set(yarns_of(other.runs)) != set(yarns_of(one.runs)):
         return False  # a round of one colour does not name it in its instruction
     return other.instruction == one.instruction and other.before == one.before and other.after == one.after

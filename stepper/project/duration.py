@@ -85,4 +85,25 @@ class UntilLike:
     place: Span
 
 
+@dataclass(frozen=True, slots=True)
+class Paced:
+    """How fast the rounds of the line grow or shrink: `inc 2 sts every other rnd`, said beside them."""
+
+    direction: int
+    """+1 for an increase, -1 for a decrease."""
+    number: Numbers
+    every: Numbers
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
+class Ended:
+    """Where the rounds before it end: `ending with a WS row`."""
+
+    side: str
+    """`RS` or `WS`, or `k` or `p` for a knit or a purl row; empty if the line names a round by number."""
+    number: Numbers | None
+    place: Span
+
+
 Duration = Rounds | UntilLength | Times | UntilCount | UntilLike | UntilBetween | UntilRows

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from stepper.project.duration import Duration, UntilCount, UntilLength
+from stepper.project.duration import Duration, Ended, Paced, UntilCount, UntilLength
 from stepper.project.laying_out import MarkEvery, MarkRow, MoveOver, OverNeedles
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Length, Numbers
@@ -192,27 +192,6 @@ class Crossed:
     """How often the pattern of the line crosses its cables: `crossing cable every 8th rnd`."""
 
     every: Numbers
-    place: Span
-
-
-@dataclass(frozen=True, slots=True)
-class Paced:
-    """How fast the rounds of the line grow or shrink: `inc 2 sts every other rnd`, said beside them."""
-
-    direction: int
-    """+1 for an increase, -1 for a decrease."""
-    number: Numbers
-    every: Numbers
-    place: Span
-
-
-@dataclass(frozen=True, slots=True)
-class Ended:
-    """Where the rounds before it end: `ending with a WS row`."""
-
-    side: str
-    """`RS` or `WS`, or `k` or `p` for a knit or a purl row; empty if the line names a round by number."""
-    number: Numbers | None
     place: Span
 
 

@@ -8,7 +8,8 @@ from pathlib import Path
 
 from stepper.project.spelling import near
 
-_PROJECT_ENDINGS = (".yaml", ".yml")
+PROJECT_ENDINGS = (".yaml", ".yml")
+"""Suffix of a project file's name, in upper or lower case."""
 
 
 def name_missing(path: Path) -> str:
@@ -33,7 +34,7 @@ def nearest_name(name: str, there: Sequence[str]) -> str:
         name: What was typed.
         there: The names of the files of the folder.
     """
-    for ending in _PROJECT_ENDINGS:  # the ending was left off, or is the other one
+    for ending in PROJECT_ENDINGS:  # the ending was left off, or is the other one
         for candidate in (name + ending, str(Path(name).with_suffix(ending)) if Path(name).suffix else ""):
             if candidate in there:
                 return candidate
@@ -51,7 +52,7 @@ def nearest_name(name: str, there: Sequence[str]) -> str:
 def name_folder(path: Path) -> str:
     """Return a sentence that says that a folder was named for a project file, and which are in it."""
     try:
-        there = sorted(each for each in path.iterdir() if each.suffix.lower() in _PROJECT_ENDINGS)
+        there = sorted(each for each in path.iterdir() if each.suffix.lower() in PROJECT_ENDINGS)
     except OSError:
         there = []
     names = ", ".join(str(each) for each in there[:6]) + (" and others" if len(there) > 6 else "")

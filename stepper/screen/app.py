@@ -11,24 +11,27 @@ import asyncio
 import errno
 from collections.abc import Callable, Sequence
 from contextlib import suppress
+from dataclasses import replace
 from threading import Lock, Timer
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, Final
 
+from stepper.language.understand import NotUnderstood, understand
 from stepper.plan.model import Plan
 from stepper.screen.answer_lines import describe_result, pick_answers
-from stepper.screen.asked import NOTHING_ASKED, Asked, find_asked
 from stepper.screen.course import Course, course_of
-from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
+from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState, find_ears_state
 from stepper.screen.event_log import LogEntry, find_way_back, list_entries
 from stepper.screen.garment_record import NO_RECORD, GarmentRecord, record_garment
 from stepper.screen.keys import PAGES, Page
+from stepper.screen.open_questions import NOTHING_ASKED, Asked, find_asked
 from stepper.screen.pages.journal_page import find_marked
+from stepper.screen.pages.remedies_page import find_marked_remedy
 from stepper.screen.ports import ScreenSetup, Sitting
 from stepper.screen.scene import Scene
 from stepper.screen.signals import mind_signals
 from stepper.screen.style import Terminal
 from stepper.screen.ui_state import FADES_S, KeyRequest, UIState, fade_typed, paste_text, press_key, turn_to
-from stepper.session.cues import Cue, Enough, View
+from stepper.session.cues import Choose, Cue, Enough, Remedies, View, WhatElse
 from stepper.session.machine import Session
 
 if TYPE_CHECKING:
@@ -36,6 +39,9 @@ if TYPE_CHECKING:
     from prompt_toolkit.input import Input
     from prompt_toolkit.output import Output
 
+LARGER_LETTERS: Final = "Larger letters: ctrl and +, smaller: ctrl and -; on a Mac with cmd."
+"""Said at the very first start: most terminals can do it, and hardly anyone knows. Source: the menus of
+common terminals, from memory."""
 _LOOK_S = 0.2
 """How often to check whether a line is still being said, while one is. Unit: s."""
 _GONE = frozenset((errno.EIO, errno.EPIPE, errno.EBADF, errno.ENXIO))
@@ -100,6 +106,10 @@ class Screen:
         timer = Timer(seconds, due)
         timer.daemon = True
         timer.start()
+
+    def wake(self) -> None:
+        """Work off what was put into the session's queue from elsewhere."""
+        self._hand_over(self._offered)
 
     def report_ears(self, why: str) -> None:
         """Take the reason why nothing is heard any more; empty if something is heard again."""
@@ -168,6 +178,8 @@ class Screen:
     def _take_up(self, sitting: Sitting) -> None:
         self._sitting = sitting
         self._told = pick_answers(self._lines, sitting.session)
+        if not sitting.session.state.last_cue_at:
+            self._told = (*self._told, LARGER_LETTERS)
 
     async def _until_over(self, app: Application[None]) -> None:
         loop = asyncio.get_running_loop()
@@ -188,8 +200,11 @@ class Screen:
 
     def rows(self, columns: int, rows: int) -> tuple[Scene, Terminal]:
         """Return what is to be drawn at a size."""
-        depth, blocks = self._around.depth, self._around.blocks
-        return self.scene(), Terminal(columns=columns, rows=rows, depth=depth, blocks=blocks)
+        around = self._around
+        terminal = Terminal(
+            columns=columns, rows=rows, depth=around.depth, blocks=around.blocks, solid=around.solid
+        )
+        return self.scene(), terminal
 
     def scene(self) -> Scene:
         """Put together all there is to show."""
@@ -216,7 +231,12 @@ class Screen:
         pressed = press_key(self._ui, name, now, session.plan, session.state)
         if pressed.request.back_to is not None:
             self._go_back()
+        if pressed.request.remedy is not None:
+            self._take_marked_remedy()
+            return
         self._ui = pressed.ui
+        if self._ui.page is Page.REMEDIES:  # never beyond the last: she would have to come all the way back
+            self._ui = replace(self._ui, down=find_marked_remedy(self.scene()))
         self._carry_out(pressed.request)
         if self._ui.digits or self._ui.leaving:
             self._redraw_in(FADES_S + 0.05)
@@ -251,14 +271,25 @@ class Screen:
             self._heard = None
             self._work(way)
 
+    def _take_marked_remedy(self) -> None:
+        """Take the marked remedy and show the round again."""
+        scene = self.scene()
+        self._ui = turn_to(self._ui, Page.ROUND)
+        if scene.asked.remedies:
+            self._heard = None
+            self._work((Choose(number=find_marked_remedy(scene) + 1),))
+
     def _words(self, text: str, *, by_ear: bool, score: float = 1.0) -> None:
         assert self._sitting is not None
         before = self._sitting.session.state.seq
         self._lines = []
         self._turned = False
+        asked = self._sitting.session.plan, self._around.own_words
         self._sitting.offer_words(text, heard=by_ear, score=score)
         self._worked()
         session = self._sitting.session
+        if not (by_ear and session.state.asleep):
+            self._show_remedies(understand(text, asked[0], own=asked[1]))
         did = describe_result(self._lines, text, session, changed=session.state.seq != before)
         did = "shown" if self._turned else did
         self._heard = HeardWords(text=text, did=did, by_ear=by_ear)
@@ -272,12 +303,27 @@ class Screen:
             self._sitting.offer(cue)
             self._sitting.drain()
         self._worked()
+        if cues:
+            self._show_remedies(cues[-1])
+
+    def _show_remedies(self, asked: Cue | NotUnderstood) -> None:
+        """Turn to the remedies if they were asked for, and back to the round after anything else."""
+        ways = isinstance(asked, Remedies | WhatElse) and self.scene().asked.remedies
+        if ways:
+            self._ui = turn_to(self._ui, Page.REMEDIES)
+        elif self._ui.page is Page.REMEDIES and not isinstance(asked, NotUnderstood):
+            self._ui = turn_to(self._ui, Page.ROUND)
 
     def _beat(self, cue: Cue) -> None:
         """Work off a cue sent by a clock; if it tells nothing, the screen stays as it is."""
         assert self._sitting is not None
-        before, self._lines = self._lines, []
         self._sitting.offer(cue)
+        self._offered()
+
+    def _offered(self) -> None:
+        """Work off what waits in the queue; if it tells nothing, the screen stays as it is."""
+        assert self._sitting is not None
+        before, self._lines = self._lines, []
         self._sitting.drain()
         if self._lines:
             self._heard = None
@@ -325,7 +371,7 @@ class Screen:
         return self._history[1]
 
     def _devices(self, *, asleep: bool) -> DeviceStatus:
-        ears = EarsState.NONE if self._why_no_ears else EarsState.CLOSED if asleep else EarsState.LISTENING
+        ears = find_ears_state(self._why_no_ears, asleep=asleep)
         voice = self._around.voice
         mouth = MouthState.NONE if self._why_no_voice or voice is None else MouthState.QUIET
         if voice is not None and voice.speaking:  # a device that was gone may be back

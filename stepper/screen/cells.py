@@ -159,6 +159,8 @@ def draw_square(square: Square, yarns: Yarns, terminal: Terminal, columns: int, 
 
 def list_catches(round_: Round) -> frozenset[int]:
     """List the squares behind which a float is caught, from 0 at the right edge of the chart."""
+    if not round_.caught:
+        return frozenset()
     last = round_.progress - 1
     places = (place - 1 for _, each in round_.caught for place in each)
     return frozenset(last - place if is_turned(round_) else place for place in places)

@@ -8,8 +8,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from itertools import accumulate
 
-from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
+from stepper.plan.stitches.abbreviate import yarns_of
 from stepper.session.state import Position
 
 
@@ -71,11 +71,7 @@ def course_of(plan: Plan) -> Course:
         section_begins=tuple(begins),
         shaped=tuple(round_.index for round_ in rounds if round_.shaping),
         counted=tuple(round_.index for round_ in rounds if round_.checkpoint is not None),
-        yarns=tuple(map(yarns_in, rounds)),
+        yarns=tuple(yarns_of(round_.runs) for round_ in rounds),
     )
 
 
-def yarns_in(round_: Round) -> tuple[str, ...]:
-    """List the keys of the yarns a round is worked in, in the order they are first used."""
-    keys = (run.yarn for run in round_.runs if stitch(run.stitch).kind not in (Kind.SHIFT, Kind.MARK))
-    return tuple(dict.fromkeys(keys))

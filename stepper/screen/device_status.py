@@ -1,6 +1,6 @@
 """The state of the ears and the mouth: listening or not and why, speaking or not, and what was last heard.
 
-Records only; what a page shows of them is drawn in `pages/device_signs`.
+What a page shows of them is drawn in `pages/device_signs`.
 """
 
 from __future__ import annotations
@@ -19,6 +19,18 @@ class EarsState(Enum):
     """She closed them; a cue opens them."""
     NONE = "no ears"
     """Nothing listens at all, for a stated reason."""
+
+
+def find_ears_state(why_no_ears: str, *, asleep: bool) -> EarsState:
+    """Return whether anything is heard while the program is silent.
+
+    Args:
+        why_no_ears: Why nothing listens; empty if something does.
+        asleep: Whether she closed the ears.
+    """
+    if why_no_ears:
+        return EarsState.NONE
+    return EarsState.CLOSED if asleep else EarsState.LISTENING
 
 
 class MouthState(Enum):

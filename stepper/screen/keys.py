@@ -25,6 +25,7 @@ class Page(Enum):
     JOURNAL = "journal"
     CHART = "chart"
     YOKE = "from above"
+    REMEDIES = "remedies"
 
 
 class TypedEntry(Enum):

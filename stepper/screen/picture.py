@@ -34,9 +34,19 @@ _BLOCKS: Final = MappingProxyType(
         "┃": (0.4, 0.0, 0.6, 1.0),
         "╵": (0.42, 0.0, 0.58, 0.5),
         "▏": (0.0, 0.0, 0.12, 1.0),
+        "▘": (0.0, 0.0, 0.5, 0.5),
+        "▝": (0.5, 0.0, 1.0, 0.5),
+        "▖": (0.0, 0.5, 0.5, 1.0),
+        "▗": (0.5, 0.5, 1.0, 1.0),
+        "▌": (0.0, 0.0, 0.5, 1.0),
+        "▐": (0.5, 0.0, 1.0, 1.0),
         "░": (0.0, 0.42, 1.0, 0.58),
     }
 )
+
+
+_PAIRS: Final = MappingProxyType({"▛": "▀▖", "▜": "▀▗", "▙": "▄▘", "▟": "▄▝", "▚": "▘▗", "▞": "▝▖"})
+# Block characters that are drawn as two of those above.
 
 
 def write_svg(rows: Sequence[Row], columns: int, *, title: str, ground: Rgb = GROUND, ink: Rgb = INK) -> str:
@@ -84,7 +94,7 @@ def _span(span: Span, column: int, number: int, ground: Rgb, ink: Rgb) -> list[s
     at = 0
     run: tuple[str, int, int] | None = None
     for letter in f"{span.text} ":
-        if letter in _BLOCKS or letter == " ":
+        if letter in _BLOCKS or letter in _PAIRS or letter == " ":
             if word:
                 parts.append(_letters(word, left + word_at * CELL[0], top, letters, bold=span.paint.bold))
             word = ""
@@ -93,9 +103,9 @@ def _span(span: Span, column: int, number: int, ground: Rgb, ink: Rgb) -> list[s
         else:
             word += letter
         if run is not None and run[0] != letter:
-            parts.append(_block(run, left, top, letters))
+            parts += [_block((each, *run[1:]), left, top, letters) for each in _PAIRS.get(run[0], run[0])]
             run = None
-        if letter in _BLOCKS:
+        if letter in _BLOCKS or letter in _PAIRS:
             run = (letter, run[1] if run is not None else at, at + 1)
         at += text_width(letter)
     return parts

@@ -65,6 +65,8 @@ class ScreenSetup:
     depth: Depth = Depth.TRUE
     blocks: bool = True
     """Whether the terminal has signs beyond ASCII."""
+    solid: bool = False
+    """Whether it has at least full and half blocks."""
     voice: Voice | None = None
     why_no_voice: str = "mute"
     why_no_ears: str = "keys and typed cues only"

@@ -123,6 +123,11 @@ def put_beside(left: Sequence[Row], right: Sequence[Row], *, at: int) -> list[Ro
     return rows
 
 
+def indent(rows: Iterable[Row]) -> list[Row]:
+    """Put the usual edge before rows; an empty one stays empty."""
+    return [(Span(" "), *each) if each else each for each in rows]
+
+
 def wrap(text: str, columns: int) -> list[str]:
     """Break a text into lines between words; a word wider than a line is broken where necessary.
 

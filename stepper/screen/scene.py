@@ -6,11 +6,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from stepper.plan.model import Plan
-from stepper.screen.asked import NOTHING_ASKED, Asked
 from stepper.screen.course import Course
 from stepper.screen.device_status import DeviceStatus
 from stepper.screen.event_log import LogEntry
 from stepper.screen.garment_record import NO_RECORD, GarmentRecord
+from stepper.screen.open_questions import NOTHING_ASKED, Asked
 from stepper.screen.ui_state import UIState
 from stepper.screen.yarns import NO_YARNS, Yarns
 from stepper.session.state import State

@@ -25,6 +25,8 @@ class TerminalAbilities:
     depth: Depth = Depth.NONE
     blocks: bool = False
     """Whether it has characters beyond ASCII."""
+    solid: bool = False
+    """Whether it has at least full and half blocks, as the code pages 437 and 850 of a console have."""
 
 
 def assess_terminal(
@@ -44,7 +46,16 @@ def assess_terminal(
     if not windows and term.casefold() in _DUMB:
         return TerminalAbilities(why_not="This terminal cannot show a full screen")
     blocks = "utf" in encoding.casefold()
-    return TerminalAbilities(depth=_depth(environ, term.casefold(), windows=windows), blocks=blocks)
+    depth = _depth(environ, term.casefold(), windows=windows)
+    return TerminalAbilities(depth=depth, blocks=blocks, solid=_has_blocks(encoding))
+
+
+def _has_blocks(encoding: str) -> bool:
+    try:
+        "█▀▄".encode(encoding)
+    except (UnicodeEncodeError, LookupError):
+        return False
+    return True
 
 
 def _depth(environ: Mapping[str, str], term: str, *, windows: bool) -> Depth:

@@ -45,7 +45,8 @@ class UIState:
     touched_s: float = 0.0
     """When the last key was pressed. Unit: s."""
     down: int = 0
-    """How far the page is scrolled: rows down, entries back in the journal, pages of a round's text."""
+    """How far the page is scrolled: rows down, entries back in the journal, remedies, or pages of a
+    round's text."""
     along: int = 0
     """How far the chart is scrolled sideways. Unit: stitches."""
     presses: Presses = field(default_factory=Presses)
@@ -62,6 +63,8 @@ class KeyRequest:
     """Whether to fall silent at once."""
     back_to: int | None = None
     """Journal entry to go back to, by its index in the list shown, from 0."""
+    remedy: int | None = None
+    """Remedy to take, by its index in the list shown, from 0."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -189,7 +192,8 @@ def pick_number_cue(plan: Plan, state: State, number: int) -> Cue:
 
 
 def _moved(ui: UIState, key: str, at_s: float, plan: Plan) -> KeyOutcome | None:
-    """Scroll a page that can be scrolled; enter on the journal's page goes back to the marked entry."""
+    """Scroll a page that can be scrolled; enter goes back to the marked entry of the journal,
+    or takes the marked remedy."""
     if ui.page is Page.ROUND and key == "tab":
         return KeyOutcome(ui=replace(ui, down=ui.down + 1))
     if ui.page in (Page.ROUND, Page.YOKE):
@@ -205,6 +209,9 @@ def _moved(ui: UIState, key: str, at_s: float, plan: Plan) -> KeyOutcome | None:
     if ui.page is Page.JOURNAL and key == "enter":
         home = replace(_home(ui), presses=judge_press(ui.presses, key, at_s)[1])
         return KeyOutcome(ui=home, request=KeyRequest(back_to=ui.down))
+    if ui.page is Page.REMEDIES and key == "enter":
+        home = replace(_home(ui), presses=judge_press(ui.presses, key, at_s)[1])
+        return KeyOutcome(ui=home, request=KeyRequest(remedy=ui.down))
     return None
 
 

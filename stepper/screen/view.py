@@ -10,6 +10,7 @@ from stepper.screen.keys import Page
 from stepper.screen.pages.chart_page import draw_chart_page
 from stepper.screen.pages.journal_page import draw_journal_page
 from stepper.screen.pages.keys_page import draw_keys_page
+from stepper.screen.pages.remedies_page import draw_remedies_page
 from stepper.screen.pages.round_page import draw_round_page
 from stepper.screen.pages.yoke_page import draw_yoke_page
 from stepper.screen.rows import Row, Span
@@ -23,6 +24,7 @@ _PAGES: Final[MappingProxyType[Page, Callable[[Scene, Terminal], list[Row]]]] = 
         Page.JOURNAL: draw_journal_page,
         Page.CHART: draw_chart_page,
         Page.YOKE: draw_yoke_page,
+        Page.REMEDIES: draw_remedies_page,
     }
 )
 

@@ -19,7 +19,7 @@ from stepper.session.effects import Effect, Lead, TellFinished, TellHelp, TellSt
 from stepper.session.fault import respond as inquiry
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.outlook import Outlook, look_ahead, paces_of, stitches_by_kind
-from stepper.session.questions.about import tell_about, tell_how_far_to, tell_meaning
+from stepper.session.questions.about import tell_about, tell_how_far_in, tell_how_far_to, tell_meaning
 from stepper.session.questions.topics import HelpWith
 from stepper.session.rules import Mode, mode_of
 from stepper.session.state import Position, State
@@ -194,6 +194,7 @@ ANSWERS: Final[MappingProxyType[type[cues.Cue], Answer]] = MappingProxyType(
         cues.HowLong: _how_long,
         cues.About: tell_about,
         cues.HowFarTo: tell_how_far_to,
+        cues.HowFarIn: tell_how_far_in,
         cues.Explain: tell_meaning,
         cues.Help: _help,
         cues.WhatHappened: inquiry.tell_causes,

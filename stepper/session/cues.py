@@ -2,7 +2,8 @@
 
 One class for each, imperative, frozen; `CUES` lists them in order of definition. A cue carries the time it
 was given because the session has no clock. Words are turned into cues by `stepper.language.understand`; what
-may happen when is in `stepper.session.rules`.
+may happen when is in `stepper.session.rules`. The file is long because it is one
+list, from which `CUES` is derived: each class is a name, a sentence and its slots.
 """
 
 from __future__ import annotations
@@ -130,6 +131,22 @@ class HowFarTo(Asks):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class HowFarIn(Asks):
+    """Say how far a section is done, and how long its rest takes."""
+
+    place: str = ""
+    """Its name, or a word of it, in any case; empty for the section in hand."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StitchesBack(Cue):
+    """Move the place back by stitches that she has already undone."""
+
+    stitches: int
+    """Range: 1 and up. Unit: stitches."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Explain(Asks):
     """Say what an abbreviation means."""
 
@@ -150,7 +167,7 @@ class RoundsBack(Cue):
     """Return to the beginning of a round so many before the one in hand."""
 
     rounds: int
-    """Range: 1 and up."""
+    """Range: 0 and up; 0 for the round in hand."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

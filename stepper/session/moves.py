@@ -14,11 +14,13 @@ from stepper.session.cues import (
     Next,
     RoundsBack,
     RoundsDone,
+    StitchesBack,
     Stride,
     YarnDone,
 )
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import Advanced, Jumped, Placed, Returned, StrideSet
+from stepper.session.fault.tinking import reverse
 from stepper.session.state import Position, State
 from stepper.session.steps import By, cut_into_steps, part_at, sort_of
 
@@ -120,13 +122,23 @@ def yarn_done(plan: Plan, state: State, cue: YarnDone) -> Decision:
 def rounds_back(plan: Plan, state: State, cue: RoundsBack) -> Decision:
     """Return to the beginning of a round so many before the one in hand."""
     origin = state.place
-    if cue.rounds < 1:
-        return Refusal(sentence="Say how many rounds.")
+    if cue.rounds < 0 or (not cue.rounds and not origin.stitch):
+        return Refusal(sentence="You are at its beginning." if not cue.rounds else "Say how many rounds.")
     if cue.rounds > origin.index:
         return Refusal(sentence=f"Only {origin.index} {'lies' if origin.index == 1 else 'lie'} behind.")
     place = Position(index=origin.index - cue.rounds)
     back = count_between(plan, place, origin)
     return (Returned(at=cue.at, origin=origin, place=place, stitches=back),)
+
+
+def stitches_back(plan: Plan, state: State, cue: StitchesBack) -> Decision:
+    """Move the place back by stitches that are undone already."""
+    origin = state.place
+    back = reverse(plan, origin, cue.stitches) if cue.stitches > 0 else None
+    if back is None:
+        too_many = "So many stitches are not knitted yet."
+        return Refusal(sentence=too_many if cue.stitches > 0 else "Say how many.")
+    return (Returned(at=cue.at, origin=origin, place=back.place, stitches=back.stitches),)
 
 
 def set_stride(plan: Plan, state: State, cue: Stride) -> Decision:
@@ -172,6 +184,16 @@ def _named(plan: Plan, name: str, here: str) -> tuple[str | None, int | None]:
     return None, None
 
 
+RIB_NAMES = ("rib", "ribbing")
+"""What the rounds of a rib are called, where the pattern has no name for them. Common practice."""
+
+
+def _begins_rib(plan: Plan, index: int) -> bool:
+    """Return whether a rib begins at a round."""
+    before = kind_of(plan.rounds[index - 1]) if index else None
+    return kind_of(plan.rounds[index]) == "rib" != before
+
+
 def round_called(plan: Plan, name: str, here: int) -> int | None:
     """Find the round that a label, a section or "the division" begins with.
 
@@ -192,8 +214,20 @@ def round_called(plan: Plan, name: str, here: int) -> int | None:
     ]
     if not found and wanted in DIVISION_NAMES:
         found = [each.index for each in plan.rounds if each.holds]
+    if not found and wanted:
+        words = bare_words(wanted)
+        found = [
+            each.index for each in plan.rounds if each.number == 1 and words <= bare_words(each.section)
+        ]
+    if not found and wanted in RIB_NAMES:
+        found = [each.index for each in plan.rounds if _begins_rib(plan, each.index)]
     ahead = [index for index in found if index >= here]
     return min(ahead) if ahead else max(found, default=None)
+
+
+def bare_words(name: str) -> frozenset[str]:
+    """Return the words of a name, in any case and number: "sleeves" names a sleeve."""
+    return frozenset(word.removesuffix("s") for word in name.casefold().split())
 
 
 def _plain(name: str) -> str:

@@ -55,6 +55,8 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = 
     cues.Next: (read_along.finish_run, control.refuse_done, control.ignore, control.refuse),
     cues.Back: (moves.go_back, moves.go_back, control.ignore, control.refuse),
     cues.Spacing: (control.ask, control.refuse_done, control.ignore, control.refuse),
+    cues.HowFarIn: (control.ask, control.refuse_done, control.ignore, control.refuse),
+    cues.StitchesBack: (moves.stitches_back, moves.stitches_back, control.ignore, control.refuse),
     cues.About: (about.ask_about, about.ask_about, control.ignore, control.refuse),
     cues.RoundsDone: (moves.rounds_done, control.refuse_done, control.ignore, control.refuse),
     cues.RoundsBack: (moves.rounds_back, moves.rounds_back, control.ignore, control.refuse),

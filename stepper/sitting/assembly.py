@@ -22,10 +22,9 @@ from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import LoadedProject
 from stepper.sitting.recognisers import (
     NONE_HERE,
-    EarsState,
-    FilmSwitch,
     Hearing,
     OpenQuestion,
+    Switch,
     hear_recording,
 )
 from stepper.sitting.session_journal import EventKeeper, read_events, resume_session
@@ -71,7 +70,7 @@ def hold_sitting(
         KeyboardInterrupt: She left at once. Every answer already given is on the disk.
         BrokenPipeError: The terminal has gone.
     """
-    hearing = Hearing(film=FilmSwitch(mine.hearing.address), question=OpenQuestion(), ears=EarsState())
+    hearing = Hearing(film=Switch(mine.hearing.address), question=OpenQuestion(), ears=Switch(False))
     recording = None
     if options.recording is not None and not options.deaf:
         with patience("Loading the ears", lasting=True):

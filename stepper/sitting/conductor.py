@@ -11,7 +11,7 @@ So a whole session runs in a test without a disk, a screen or a sound device.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from queue import Empty, SimpleQueue
 
@@ -38,7 +38,8 @@ from stepper.session.machine import Considered, Session
 from stepper.session.pace.silence import silence_limit_s
 from stepper.session.questions.open_question import list_answers
 from stepper.session.questions.topics import HelpWith
-from stepper.sitting.ports import ConductorPorts, ConductorSettings
+from stepper.session.state import State
+from stepper.sitting.ports import ConductorPorts, ConductorSettings, WorkedOff
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +51,17 @@ class _Words:
     """Whether they came through the microphone."""
     score: float
     """How well they were heard. Range: 0 to 1."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Item:
+    """What waits in the queue."""
+
+    asked: Cue | _Words
+    still: Callable[[State], bool] | None
+    """Whether it is still meant when its turn comes; None if it always is."""
+    then: Callable[[bool], None] | None
+    """Called once it is worked off, with True, or dropped, with False."""
 
 
 class Conductor:
@@ -74,7 +86,8 @@ class Conductor:
         self._film = self._settings.film
         self._last_at = ""
         self._alarm, self._alarm_set_at, self._alarm_in = 0, "", 0.0
-        self._queue: SimpleQueue[Cue | _Words] = SimpleQueue()
+        self._queue: SimpleQueue[_Item] = SimpleQueue()
+        self._watchers: list[Callable[[WorkedOff], None]] = []
 
     @property
     def session(self) -> Session:
@@ -93,11 +106,32 @@ class Conductor:
 
     # Any thread
 
-    def offer(self, cue: Cue) -> None:
-        """Put a cue into the queue. A cue without a time gets the time at which it is worked off."""
-        self._queue.put(cue)
+    def offer(
+        self,
+        cue: Cue,
+        *,
+        still: Callable[[State], bool] | None = None,
+        then: Callable[[bool], None] | None = None,
+    ) -> None:
+        """Put a cue into the queue. A cue without a time gets the time at which it is worked off.
 
-    def offer_words(self, text: str, *, heard: bool = False, score: float = 1.0) -> None:
+        Args:
+            cue: What is asked.
+            still: Asked on the consumer's thread when its turn comes; if it is not meant any more where the
+                session then stands, it is dropped.
+            then: Called on the consumer's thread with whether it was worked off; what came of it is then on
+                the disk.
+        """
+        self._queue.put(_Item(cue, still, then))
+
+    def offer_words(
+        self,
+        text: str,
+        *,
+        heard: bool = False,
+        score: float = 1.0,
+        then: Callable[[bool], None] | None = None,
+    ) -> None:
         """Put words into the queue.
 
         Args:
@@ -105,10 +139,15 @@ class Conductor:
             heard: Whether they came through the microphone; while the ears are closed, all such words but
                 "start listening" are silently ignored, because they may come from the film.
             score: How well they were heard. Range: 0 (a guess) to 1 (certain).
+            then: As for `offer`.
         """
-        self._queue.put(_Words(text, heard, score))
+        self._queue.put(_Item(_Words(text, heard, score), None, then))
 
     # The consumer's thread
+
+    def watch(self, watcher: Callable[[WorkedOff], None]) -> None:
+        """Have something called after the opening and after each cue that is worked off, whoever gave it."""
+        self._watchers.append(watcher)
 
     def begin(self, fingerprint: str, changed: Considered | None = None) -> None:
         """Open the sitting: record that, and tell the recap and what comes first.
@@ -126,6 +165,7 @@ class Conductor:
             self._carry_out(self._session.consider_opening(self._ports.clock(), fingerprint))
         self._expect(self._ports.clock())
         self._watch(self._ports.clock())
+        self._report(WorkedOff())
 
     def run(self) -> None:
         """Work off the queue, waiting for more, until the sitting is over."""
@@ -141,7 +181,24 @@ class Conductor:
                 return
             self._work_off(item)
 
-    def _work_off(self, item: Cue | _Words) -> None:
+    def _work_off(self, item: _Item) -> None:
+        if item.still is not None and not item.still(self._session.state):
+            if item.then is not None:
+                item.then(False)
+            return
+        asked = item.asked
+        self._answer(asked)
+        self._report(
+            WorkedOff(words=asked.text, heard=asked.heard) if isinstance(asked, _Words) else WorkedOff()
+        )
+        if item.then is not None:
+            item.then(True)
+
+    def _report(self, done: WorkedOff) -> None:
+        for watcher in self._watchers:
+            watcher(done)
+
+    def _answer(self, item: Cue | _Words) -> None:
         now = self._ports.clock()
         heard = isinstance(item, _Words) and item.heard
         cue: Cue | NotUnderstood

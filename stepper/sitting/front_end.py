@@ -1,4 +1,5 @@
-"""Where the knitter reads and types: the one protocol of the full screen and of line mode."""
+"""Where the knitter reads and types: the one protocol of the full screen, of line mode and of either with a
+page beside it."""
 
 from __future__ import annotations
 
@@ -60,6 +61,10 @@ class FrontEnd(Protocol):
 
     def hear(self, text: str, score: float = 1.0) -> None:
         """Take words from the microphone, on any thread."""
+        ...
+
+    def wake(self) -> None:
+        """Have the conductor work off what was put into its queue from elsewhere; called on any thread."""
         ...
 
     def report_ears(self, is_open: bool, sentence: str) -> None:

@@ -63,6 +63,7 @@ class FullScreen:
                 whole_history=view.whole_history,
                 depth=self._terminal.depth,
                 blocks=self._terminal.blocks,
+                solid=self._terminal.solid,
                 voice=view.speaker,
                 why_no_voice=view.why_no_voice,
                 why_no_ears=view.why_no_ears,
@@ -87,10 +88,13 @@ class FullScreen:
         """Take words from the microphone."""
         self._screen.hear(text, score)
 
+    def wake(self) -> None:
+        """Work off what was offered from elsewhere, on the terminal's thread."""
+        self._screen.wake()
+
     def report_ears(self, is_open: bool, sentence: str) -> None:
         """Show whether the ears are open, and why not."""
-        reason = sentence.removeprefix("Nothing is heard, since ").partition(";")[0].rstrip(".")
-        self._screen.report_ears("" if is_open else reason[:1].lower() + reason[1:])
+        self._screen.report_ears("" if is_open else shorten_reason(sentence))
 
     def report_voice(self, sentence: str) -> None:
         """Show why the voice has stopped; why there is none was given when the screen was opened."""
@@ -123,6 +127,13 @@ class FullScreen:
         except Exception as fault:  # a fault in the ears must not end the knitting
             why = f"a fault in them ({type(fault).__name__}: {fault})"
         self._screen.report_ears(why)
+
+
+def shorten_reason(sentence: str) -> str:
+    """Return the reason in a sentence about the ears or the voice, to be put behind a colon."""
+    reason = sentence.removeprefix("Nothing is heard, since ").removeprefix("There is no voice, since ")
+    reason = reason.partition(";")[0].rstrip(".")
+    return reason[:1].lower() + reason[1:]
 
 
 def list_screen_yarns(loaded: LoadedProject) -> Yarns:

@@ -55,6 +55,9 @@ class LineMode:
         complain(f'Heard "{text}".' if text else "Heard something that is no cue.")
         self._conductor.offer_words(text, heard=True, score=score)
 
+    def wake(self) -> None:
+        """Do nothing: the conductor waits for its queue by itself."""
+
     def report_ears(self, is_open: bool, sentence: str) -> None:
         """Print a sentence about the ears on standard error."""
         complain(sentence)

@@ -18,6 +18,16 @@ kept."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class WorkedOff:
+    """What a conductor has just worked off, for those that watch it."""
+
+    words: str = ""
+    """The words, if it was words; empty for a cue of a key, a clock or a page, and for the opening."""
+    heard: bool = False
+    """Whether they came through the microphone."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class ConductorPorts:
     """How a conductor reaches the outside world."""
 

@@ -21,11 +21,11 @@ NONE_HERE = "no recogniser is made for this kind of computer"
 """Why nothing is heard where no wheel of the bundled recogniser exists."""
 
 
-class FilmSwitch:
-    """Whether a film is on, so that a cue needs the address word; set and read from any thread."""
+class Switch:
+    """Something that is on or off; set and read from any thread."""
 
     def __init__(self, is_on: bool) -> None:
-        """Start as the settings say."""
+        """Start on or off."""
         self._is_on = is_on
 
     def __call__(self) -> bool:
@@ -54,29 +54,15 @@ class OpenQuestion:
         self._replies = frozenset(numbers | ({Reply.YES_OR_NO} if Yes in answers else set()))
 
 
-class EarsState:
-    """Whether the ears are open; set and read from any thread."""
-
-    def __init__(self) -> None:
-        """Start closed."""
-        self._is_open = False
-
-    def __call__(self) -> bool:
-        """Return whether they are open."""
-        return self._is_open
-
-    def turn(self, is_open: bool) -> None:
-        """Take note that they were opened or closed."""
-        self._is_open = is_open
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Hearing:
     """What the ears and the conductor tell each other."""
 
-    film: FilmSwitch
+    film: Switch
+    """Whether a film is on, so that a cue needs the address word."""
     question: OpenQuestion
-    ears: EarsState
+    ears: Switch
+    """Whether the ears are open."""
 
 
 def hear_recording(

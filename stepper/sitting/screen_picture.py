@@ -9,6 +9,7 @@ from pathlib import Path
 from stepper.errors import SurroundingsError
 from stepper.screen.course import course_of
 from stepper.screen.device_status import DeviceStatus, MouthState
+from stepper.screen.pages.step_text import word_step
 from stepper.screen.picture import write_svg
 from stepper.screen.rows import Row, text_of
 from stepper.screen.scene import Scene
@@ -48,12 +49,15 @@ def write_picture(loaded: LoadedProject, target: Path) -> None:
     )
     rows = draw_screen(scene, Terminal(columns=PICTURE[0], rows=PICTURE[1]))
     try:
-        target.write_text(write_svg(rows, PICTURE[0], title=_in_words(rows)), encoding="utf-8")
+        target.write_text(write_svg(rows, PICTURE[0], title=_in_words(scene, rows)), encoding="utf-8")
     except OSError as error:
         raise SurroundingsError(f"{target} cannot be written: {error.strerror}.") from error
 
 
-def _in_words(rows: Sequence[Row]) -> str:
-    """Return the text of the screen, without block characters, for those who cannot see the picture."""
+def _in_words(scene: Scene, rows: Sequence[Row]) -> str:
+    """Return the step and the text of the screen, without block characters, for those who cannot see the
+    picture."""
     text = " ".join(text_of(row) for row in rows)
+    if scene.state.place.index < len(scene.course.rounds):
+        text = f"{' '.join(word_step(scene).clauses)} {text}"
     return " ".join("".join(sign if sign.isascii() else " " for sign in text).split())

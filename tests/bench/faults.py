@@ -3,7 +3,7 @@
 Prints figures; fails never. `python -m tests.bench.faults [places]`, 200 places for each kind and garment
 unless told otherwise. What the knitter answers stands in `tests.hunt`.
 
-`python -m tests.bench.faults mend [mistakes] [seed]`: a thousand mistakes, unless told otherwise, made and mended by
+`python -m tests.bench.faults mend [mistakes] [seed] [knitter ...]`: a thousand mistakes, unless told otherwise, made and mended by
 what is said, with three knitters (`tests.mending`), over the fixtures and one garment of each construction. Prints as
 it goes. A third of them is noticed in the middle of the round. Seed 1 is the one the advice was worked out with; any other has not been looked at.
 """
@@ -58,7 +58,7 @@ def mended(made: int) -> None:
     pieces = [mending.piece(path.stem, load_project(path).plan) for path in SAMPLES]
     pieces += [mending.piece(name, read_garment(name)[1]) for name in NAMES]
     seed = int(sys.argv[3]) if len(sys.argv) > 3 else 1
-    for knitter in mending.KNITTERS:
+    for knitter in sys.argv[4:] or mending.KNITTERS:
         found: list[Outcome] = []
         for outcome in mending.outcomes(pieces, made, seed, knitter):
             found.append(outcome)

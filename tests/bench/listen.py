@@ -1,6 +1,6 @@
 """How well is what the program says understood? A recogniser listens to rendered instructions, by voice and speed.
 
-    python tests/bench/listen.py [VOICE ...]
+    python -m tests.bench.listen [VOICE ...]
 
 Needs moonshine-voice 0.1.0, whose wheel holds an English model. Prints the share of words
 understood, and what was heard. No person listened: a recogniser stands in for one.

@@ -31,7 +31,7 @@ from stepper.screen.view import draw_screen
 from stepper.session.state import Knitting, Position, State
 
 SAMPLE = ROOT / "tests" / "fixtures" / "switchback.yaml"
-SIZES = ((80, 24), (40, 12), (120, 40))
+SIZES = ((80, 24), (40, 12), (120, 40), (200, 60))
 MEANT_S = 0.3
 """Keys come slower than they are debounced."""
 

@@ -1,6 +1,6 @@
 """How long is what is said? Renders every sentence that whole garments can produce and times it. Passes no judgement.
 
-    python tests/bench/spoken_lengths.py [--every N] [--longest N] [GARMENT ...]
+    python -m tests.bench.spoken_lengths [--every N] [--longest N] [GARMENT ...]
 
 Each garment (a file of `sample_projects/` or `tests/fixtures/` by name; all of `sample_projects/` by default) is knitted at the
 prompt from the first round to the last; at every Nth round each thing that only asks is asked. What is said is cut

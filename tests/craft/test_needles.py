@@ -7,7 +7,7 @@ from itertools import pairwise
 
 import pytest
 
-from stepper.craft.needles import NEEDLE_SIZES, NEEDLES, SIZE, needle_from_uk, needle_from_us
+from stepper.craft.needles import NEEDLE_SIZES, NEEDLES, SIZE, is_same_needle, needle_from_uk, needle_from_us
 
 # Rows on which the published tables agree (fineleaffibres.com "US to mm", sizechartly.com).
 AGREED = {
@@ -100,3 +100,12 @@ def test_smaller_and_larger_name_needles_and_a_bare_number_does_not() -> None:
 def test_an_old_british_number_is_its_diameter(written: str, millimetres: float | None) -> None:
     """The higher the number the thinner the needle. Source: conversion tables, common practice, from memory."""
     assert needle_from_uk(written) == millimetres
+
+
+def test_a_needle_printed_in_two_ways_is_one_needle() -> None:
+    """A gauge "on 3.25 mm" and a line "change to US 3" mean one needle; the neighbours in the table are others, a
+    quarter of a millimetre away at least (Craft Yarn Council, needle sizes; from memory)."""
+    assert is_same_needle(needle_from_us("3").mm, 3.25)
+    assert is_same_needle(3.25, 3.2500001)
+    assert not is_same_needle(3.25, 3.0)
+    assert not is_same_needle(3.25, 3.5)

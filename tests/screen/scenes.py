@@ -8,11 +8,12 @@ from dataclasses import replace
 from stepper.craft.colour import Rgb, rgb_from_hex
 from stepper.plan.model import Plan
 from stepper.screen.answer_lines import pick_answers
-from stepper.screen.asked import find_asked
 from stepper.screen.course import course_of
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
 from stepper.screen.event_log import list_entries
 from stepper.screen.garment_record import record_garment
+from stepper.screen.keys import Page
+from stepper.screen.open_questions import find_asked
 from stepper.screen.scene import Scene
 from stepper.screen.style import Depth, Terminal
 from stepper.screen.ui_state import UIState, press_key
@@ -157,6 +158,12 @@ _LISTENING = DeviceStatus(
 _HEARD = replace(_LISTENING, heard=HeardWords(text="where am i", did="answered"))
 _CLOSED = replace(_LISTENING, ears=EarsState.CLOSED, mouth=MouthState.QUIET)
 
+
+def _remedies(scene: Scene) -> Scene:
+    """Turn to the remedies and mark the second."""
+    return replace(scene, ui=UIState(page=Page.REMEDIES, down=1))
+
+
 MOMENTS: dict[str, Callable[[], Scene]] = {
     "start": at([]),
     "count-asked": at(["next"]),
@@ -166,6 +173,8 @@ MOMENTS: dict[str, Callable[[], Scene]] = {
     "markers": at(["go to yoke", "stitch 20"]),
     "increase": at(["go to first increase", "stitch 30"]),
     "count-off": at(["go to yoke round 2", "count is 59"]),
+    "part-asked": at(["go to yoke round 2", "count is 59", "no loop"]),
+    "remedies": lambda: _remedies(Desk().do("go to yoke round 4", "count is 69", "no loop").scene()),
     "three-yarns": at(["go to yoke round 3", "by repeat", "next", "next"]),
     "heard": at(["go to yoke round 4", "where am I"], devices=_HEARD),
     "ears-closed": at(["go to yoke round 4", "stop listening"], devices=_CLOSED),

@@ -252,3 +252,31 @@ def test_what_cannot_be_kept_ends_the_sitting_with_its_sentence() -> None:
         assert shown.ended()
         assert isinstance(shown.error, SurroundingsError)
         assert desk.state.place.index == 0
+
+
+def test_remedies_get_a_page_of_their_own_and_one_is_taken_by_key() -> None:
+    """Asked for by key or by word, chosen with the arrows, taken with enter; then the round is back."""
+    desk = Desk().do("go to yoke round 4", "count is 69", "no loop")
+    with Emulated(desk, columns=58) as shown:
+        shown.press("y")
+        assert "How to mend it" in shown.text
+        many = len(shown.screen.scene().asked.remedies)
+        shown.press(*["down"] * (many + 2), "up")
+        marked = next(line for line in shown.text.splitlines() if line.startswith("▸"))
+        assert marked.split()[1] == str(many - 1)
+        shown.press("escape")
+        shown.wait_for(lambda: "How to mend it" not in shown.text)
+        shown.screen.hear("what else")
+        shown.wait_for(lambda: "How to mend it" in shown.text)
+        before = desk.state.seq
+        shown.press(*["down"] * (many - 1), "enter")
+        assert "How to mend it" not in shown.text
+        assert desk.state.seq > before
+
+
+def test_the_first_start_tells_how_letters_are_enlarged() -> None:
+    """Hardly anyone knows it, and it is what makes a screen readable from the sofa; it is told once."""
+    with Emulated(Desk(), columns=80) as shown:
+        assert "Larger letters: ctrl and +" in shown.text
+        shown.press("space")
+        assert "Larger letters" not in shown.text

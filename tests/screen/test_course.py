@@ -1,6 +1,7 @@
 from __future__ import annotations
 
-from stepper.screen.course import course_of, yarns_in
+from stepper.plan.stitches.abbreviate import yarns_of
+from stepper.screen.course import course_of
 from stepper.session.progress import measure_progress
 from stepper.session.state import Knitting, Position, State
 from tests.screen.scenes import garment
@@ -36,5 +37,5 @@ def test_a_garment_without_rounds_is_no_fault() -> None:
 
 def test_stitches_put_on_hold_are_in_no_yarn() -> None:
     """Their name stands where a yarn would."""
-    assert yarns_in(garment().rounds[8]) == ("MC",)
-    assert yarns_in(garment().rounds[5]) == ("MC", "A", "B")
+    assert yarns_of(garment().rounds[8].runs) == ("MC",)
+    assert yarns_of(garment().rounds[5].runs) == ("MC", "A", "B")

@@ -22,7 +22,7 @@ def test_every_screen_is_a_picture_that_can_be_read(moment: str, depth: Depth) -
     written = sorted("".join(each.itertext()) for each in root.iter(f"{NS}text"))
 
     letters = "".join(text_of(each) for each in rows)
-    kept = "".join(sign for sign in letters if sign not in " █▀▄▔─┃╵▏░")
+    kept = "".join(sign for sign in letters if sign not in " █▀▄▔─┃╵▏░▘▝▖▗▌▐▛▜▙▟▚▞")
     assert sorted("".join(written)) == sorted(kept)
 
 
@@ -42,3 +42,11 @@ def test_blocks_fill_the_cells_they_stand_for() -> None:
     assert (float(full.attrib["width"]), float(full.attrib["height"])) == (2 * CELL[0], CELL[1])
     assert float(half.attrib["height"]) == CELL[1] / 2
     assert float(half.attrib["x"]) - float(full.attrib["x"]) == 3 * CELL[0]
+
+
+def test_quarters_of_a_cell_are_drawn_as_such() -> None:
+    """Three quarters are an upper half and a quarter below it: three quarters of the cell's area."""
+    root = ET.fromstring(write_svg([row("▛")], 4, title=""))
+    areas = [float(each.attrib["width"]) * float(each.attrib["height"]) for each in list(root.iter(f"{NS}rect"))[1:]]
+
+    assert sum(areas) == 0.75 * CELL[0] * CELL[1]

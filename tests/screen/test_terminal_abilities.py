@@ -47,3 +47,11 @@ def test_a_windows_console_says_nothing_and_is_no_dumb_terminal() -> None:
 
     assert (old.why_not, old.depth, old.blocks) == ("", Depth.SIXTEEN, False)
     assert (new.why_not, new.depth, new.blocks) == ("", Depth.TRUE, True)
+
+
+@pytest.mark.parametrize(("encoding", "solid"), [("cp437", True), ("cp850", True), ("cp1252", False), ("ascii", False)])
+def test_a_code_page_with_blocks_gets_solid_letters(encoding: str, solid: bool) -> None:
+    """The code pages 437 and 850 have full and half blocks, 1252 has none (Python's codecs)."""
+    found = assess_terminal({}, is_terminal=True, encoding=encoding, windows=True)
+
+    assert (found.blocks, found.solid) == (False, solid)

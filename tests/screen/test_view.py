@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import os
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -10,9 +11,12 @@ from stepper.screen.keys import Page
 from stepper.screen.letters import LETTERINGS, draw_letters
 from stepper.screen.rows import row_width, text_of
 from stepper.screen.style import Depth
+from stepper.screen.terminal_abilities import assess_terminal
 from stepper.screen.view import draw_screen
 from tests.screen.scenes import MOMENTS, SIZES, terminal
 
+EVERY_SIZE = (*SIZES, (200, 60))
+"""The sizes of the goldens, and that of a large display."""
 GOLDEN = Path(__file__).parent / "golden"
 UPDATE = "STEPPER_WRITE_GOLDENS"
 """Set to 1, the screens are written anew: `STEPPER_WRITE_GOLDENS=1 python -m pytest tests/screen/test_view.py`."""
@@ -84,6 +88,17 @@ def test_a_plain_terminal_gets_ascii_alone(moment: str) -> None:
     for columns, rows in SIZES:
         for row in draw_screen(MOMENTS[moment](), terminal(columns, rows, blocks=False)):
             assert text_of(row).isascii(), text_of(row)
+
+
+@pytest.mark.parametrize("encoding", ["cp437", "cp850", "cp1252"])
+def test_a_console_can_write_every_sign_of_ours(encoding: str) -> None:
+    """A Windows console by its code page: what it lacks would come out as question marks."""
+    found = assess_terminal({}, is_terminal=True, encoding=encoding, windows=True)
+    for scene in MOMENTS.values():
+        for columns, rows in EVERY_SIZE:
+            console = replace(terminal(columns, rows, Depth.SIXTEEN, blocks=False), solid=found.solid)
+            for row in draw_screen(scene(), console):
+                text_of(row).encode(encoding)
 
 
 def test_colour_changes_no_letter() -> None:

@@ -46,6 +46,8 @@ CUES: st.SearchStrategy[Cue] = st.one_of(
     st.builds(cues.Explain, at=_NOW, text=st.sampled_from(["k2tog", "yo", "p"])),
     st.builds(cues.RoundsDone, at=_NOW, rounds=st.integers(-1, 9)),
     st.builds(cues.RoundsBack, at=_NOW, rounds=st.integers(-1, 9)),
+    st.builds(cues.StitchesBack, at=_NOW, stitches=st.integers(-1, 300)),
+    st.builds(cues.HowFarIn, at=_NOW, place=st.sampled_from(["", "Body", "yoke", "attic"])),
     st.builds(cues.OffBy, at=_NOW, stitches=st.integers(-1, 300), sign=st.sampled_from([1, -1])),
     st.builds(cues.YarnDone, at=_NOW, yarn=st.sampled_from(["pine", "A", "coal"])),
     st.builds(cues.Undo, at=_NOW),

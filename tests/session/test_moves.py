@@ -6,8 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.session.cues import Back, Next
-from stepper.session.events import StrideSet
+from stepper.session.cues import Back, Next, RoundsBack, StitchesBack
+from stepper.session.effects import Refuse
+from stepper.session.events import Returned, StrideSet
 from stepper.session.evolve import evolve
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, State
@@ -243,3 +244,22 @@ def test_a_stride_of_a_journal_of_before_holds_for_all_rounds() -> None:
     knitting = evolve(State(), StrideSet(at=AT, by=By.COLOUR)).knitting
 
     assert all(knitting.by_of(round_) is By.COLOUR for round_ in final_increase().rounds)
+
+
+def test_stitches_she_has_undone_herself_take_the_place_back() -> None:
+    """She ripped ten and says so: she is not told to undo them once more."""
+    (event,) = _at(1, 20).consider(StitchesBack(stitches=10)).events
+    assert isinstance(event, Returned)
+    assert (event.place, event.stitches) == (Position(index=1, stitch=10), 10)
+    for wrong in (0, 9999):
+        (effect,) = _at(1, 20).consider(StitchesBack(stitches=wrong)).effects
+        assert isinstance(effect, Refuse)
+
+
+def test_a_round_is_started_again_from_its_beginning() -> None:
+    """Where it has hardly begun there is nothing to start again."""
+    (event,) = _at(1, 20).consider(RoundsBack(rounds=0)).events
+    assert isinstance(event, Returned)
+    assert event.place == Position(index=1)
+    (effect,) = _at(1).consider(RoundsBack(rounds=0)).effects
+    assert isinstance(effect, Refuse)

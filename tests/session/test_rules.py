@@ -41,6 +41,7 @@ EXAMPLES: Mapping[type[cues.Cue], cues.Cue] = {
     cues.HowFarTo: cues.HowFarTo(place="body"),
     cues.Explain: cues.Explain(text="k2tog"),
     cues.RoundsBack: cues.RoundsBack(rounds=2),
+    cues.StitchesBack: cues.StitchesBack(stitches=2),
     cues.YarnDone: cues.YarnDone(yarn="pine"),
     cues.SectionCount: cues.SectionCount(stitches=40),
     cues.MarkerCounts: cues.MarkerCounts(counts=(20, 20)),

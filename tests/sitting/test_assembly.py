@@ -53,6 +53,9 @@ class Notepad:
         """Nothing is heard here."""
         raise AssertionError(text)
 
+    def wake(self) -> None:
+        """Let it be: all cues come from the list."""
+
     def report_ears(self, is_open: bool, sentence: str) -> None:
         """Write it down."""
         self.reports.append(sentence)

@@ -12,7 +12,8 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Crossed, Paced
+from stepper.project.duration import Paced
+from stepper.project.instructions import Crossed
 
 
 def check_crossings(instruction: Crossed, needles: Needles) -> None:

@@ -104,6 +104,10 @@ def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) ->
 
 def work_even(instruction: WorkRounds, needles: Needles) -> None:
     """Go on with the established fabric for a duration, without shaping."""
+    if instruction.manner == "rib" and ground(needles) in ("plain", "garter"):
+        told = "no rib stands under these stitches, so nobody can tell which are knitted."
+        needles.miss(instruction.place, told, 'Name it: "Work in k2, p2 rib for 5 cm".')
+        return
     straight = instruction.bare or instruction.even
     going = even(needles, instruction.place, straight=straight)
     if going is None:

@@ -7,7 +7,7 @@ from stepper.plan.fabric.established import ground
 from stepper.plan.lines.durations import numbers_of
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Ended
+from stepper.project.duration import Ended
 
 
 def end_with(instruction: Ended, needles: Needles) -> None:

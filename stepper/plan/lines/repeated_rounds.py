@@ -6,8 +6,12 @@ refused. A number of times in the line has to say the same.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.abbreviate import yarns_of
 from stepper.project.duration import Times
 from stepper.project.instructions import Line, Repeated, RowsCount
 from stepper.project.problems import one_of
@@ -88,7 +92,7 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
         needles.miss(repeated.place, f"only {len(drafts)} rounds come before this line in the section.")
         return ()
     last = drafts[-wanted:] if wanted else []
-    again = tuple(draft.template for draft in last if draft.template is not None and _comes_again(draft))
+    again = tuple(_in_its_yarn(draft, last) for draft in last if draft.template and _comes_again(draft))
     if len(again) < len(last):
         needles.miss(
             repeated.place,
@@ -98,6 +102,16 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
         )
         return ()
     return again
+
+
+def _in_its_yarn(draft: DraftRound, last: list[DraftRound]) -> Template:
+    """Return a round as it is worked again: in its own yarn where those repeated are not all in the same."""
+    assert draft.template is not None
+    own = yarns_of(flatten(draft.phrase))
+    if len(own) != 1 or all(yarns_of(flatten(other.phrase)) == own for other in last):
+        return draft.template
+    (yarn,) = own
+    return draft.template if draft.template.yarn == yarn else replace(draft.template, yarn=yarn)
 
 
 def _comes_again(draft: DraftRound) -> bool:

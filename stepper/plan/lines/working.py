@@ -32,9 +32,10 @@ from stepper.plan.model import Run
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import move_over, over_needles
+from stepper.plan.state.own_gauge import gauge_for
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_elements import MisfitError, held_stitches
-from stepper.project.duration import Times, UntilCount
+from stepper.project.duration import Ended, Paced, Times, UntilCount
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,
@@ -44,7 +45,6 @@ from stepper.project.instructions import (
     Crossed,
     EdgeRows,
     EdgeShaping,
-    Ended,
     Evenly,
     Flat,
     Forms,
@@ -52,7 +52,6 @@ from stepper.project.instructions import (
     Join,
     Labelled,
     Needle,
-    Paced,
     Phrase,
     Remark,
     Repeated,
@@ -163,10 +162,12 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     if first is None:
         return
     less = int(instruction.but_last)
-    lasts, place = instruction.duration, instruction.place
+    lasts, place, own = instruction.duration, instruction.place, needles.fabric
+    needles.fabric = gauge_for(instruction.manner, lasts, needles)
     try:
         last_for(cycle, lasts, needles, place, start=start, first=first, less=less)
     finally:
+        needles.fabric = own
         establish(cycle, needles, start=begin)
     if needles.established is not None and instruction.edges is None:
         needles.established.name = key_of(instruction.manner)

@@ -4,14 +4,11 @@ from __future__ import annotations
 
 import re
 
-from stepper.craft.needles import NEEDLE_SIZES, UK_SIZES
+from stepper.craft.needles import NEEDLE_SIZES, UK_SIZES, is_same_needle
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import BreakYarn, Needle, WithYarn
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Span, nearest, one_of
-
-_SAME_MM = 0.01
-# Needles nearer than this are one needle, printed twice.
 
 
 def change_needle(instruction: Needle, needles: Needles) -> None:
@@ -42,12 +39,12 @@ def fabric_on(needle_mm: float, own: Fabric | None, project: Project) -> Fabric 
     """
     if own is None or own.needle_mm is None or project.spacing is None:
         return own  # without a spacing the plan is made as it was before, for a journal knitted then
-    if abs(own.needle_mm - needle_mm) < _SAME_MM:
+    if is_same_needle(own.needle_mm, needle_mm):
         return own
     on_it = [
         fabric
         for fabric in project.fabrics.values()
-        if fabric.needle_mm is not None and abs(fabric.needle_mm - needle_mm) < _SAME_MM
+        if fabric.needle_mm is not None and is_same_needle(fabric.needle_mm, needle_mm)
     ]
     return on_it[0] if len(on_it) == 1 else own
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Plan, Round, Run, flatten
@@ -51,21 +52,23 @@ def in_its_yarn(round_: Round, before: Round | None, plan: Plan) -> str:
         before: The round before it, if there is one.
         plan: For its yarns.
     """
-    yarns = yarns_of(round_)
+    yarns = yarns_of(round_.runs)
     if len(yarns) != 1 or len(plan.yarns) < 2 or round_.after == 0:
         return round_.instruction
     (yarn,) = yarns
     said = f"with {plan.yarns.get(yarn, yarn)}" in round_.remarks
-    changed = before is not None and yarns_of(before) not in (set(), yarns) and not said
+    changed = before is not None and set(yarns_of(before.runs)) not in (set(), set(yarns)) and not said
     if yarn == next(iter(plan.yarns)) and not changed:
         return round_.instruction
     comma = "," if " " in round_.instruction else ""
     return f"{round_.instruction}{comma} in {yarn}"
 
 
-def yarns_of(round_: Round) -> set[str]:
-    """Return the yarns a round is worked in."""
-    return {run.yarn for run in round_.runs if stitch(run.stitch).kind not in (Kind.SHIFT, Kind.MARK)}
+def yarns_of(runs: Iterable[Run]) -> tuple[str, ...]:
+    """Return the keys of the yarns that stitches are worked in, in the order they are first used."""
+    return tuple(
+        dict.fromkeys(run.yarn for run in runs if stitch(run.stitch).kind not in (Kind.SHIFT, Kind.MARK))
+    )
 
 
 def leave_out_rests(phrase: tuple[Item, ...]) -> tuple[Item, ...]:

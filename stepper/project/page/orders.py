@@ -39,9 +39,10 @@ _WORKED = re.compile(
 )
 """Stitches written as abbreviations."""
 _FRAGMENT = re.compile(
-    rf"^[\s*(\[]*(?:{_STITCH}|[a-z]{{1,3}}\d{{1,2}}[a-z]{{0,3}})(?:[\s,;]+(?:{_STITCH}))*[\s*)\]]*[.;]?$",
+    rf"^[\s*(\[]*(?:{_STITCH}|[a-z]{{1,3}}\d{{1,2}}[a-z]{{0,3}})(?:[\s,;]+(?>{_STITCH}))*+[\s*)\]]*[.;]?$",
     re.I,
 )
+"""A row of nothing but stitches. A stitch once read is not read anew: a long row would take for ever."""
 _REPEATED = re.compile(
     rf"\brep(?:eat)?\b\.?\s[^.]{{0,24}}?(?:\*|\b{_ROUND}\b|\bbetween\b|\bonce\b|\btwice\b|\btimes\b)"
     rf"|\*\s*rep\b",

@@ -12,6 +12,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
+from stepper.craft.figures import list_words
 from stepper.errors import ProjectError
 from stepper.project.page.page_layout import PrintedLine, PrintedPage, reading_order
 
@@ -100,7 +101,7 @@ def told_pictures(found: PdfText) -> str:
 def _said(numbers: tuple[int, ...]) -> str:
     if len(numbers) == 1:
         return f"page {numbers[0]}"
-    return f"pages {', '.join(map(str, numbers[:-1]))} and {numbers[-1]}"
+    return f"pages {list_words(map(str, numbers))}"
 
 
 def _is_picture(page: PrintedPage, rows: tuple[str, ...]) -> bool:

@@ -83,6 +83,10 @@ def explain(
     if stopped.why and not misspelt:
         slip = Slip(start + stopped.offset, max(1, len(stopped.found)), stopped.why, stopped.hint)
         return Explained((slip,), "")
+    kind = find_unsupported(plain) if repairs else None
+    if kind is not None and any(0 <= repair.offset - kind.offset < kind.length for repair in repairs):
+        # "the marked stitch" is no slip for "the marker": it asks for something else.
+        return Explained((Slip(kind.offset, kind.length, kind.message, kind.hint),), "")
     slips = [_repaired(repair) for repair in repairs]
     if mended is None and not repairs:
         slips.append(_stopped_at(plain, start, stopped, names, examples))
@@ -287,7 +291,7 @@ def _whole_words(plain: str, offset: int) -> str:
 
 
 def _nearest_line(body: str, examples: tuple[str, ...]) -> str:
-    """Offer a legal line that says almost the same, numbers aside; else only the note."""
+    """Offer a legal line that says almost the same, numbers aside; to words that work nothing, the note."""
     said = _bare(body)
     best, shared = "", 0.0
     for example in examples:
@@ -296,14 +300,16 @@ def _nearest_line(body: str, examples: tuple[str, ...]) -> str:
         strange = len(set(said) ^ set(words))
         if alike > shared and alike >= _ALIKE and strange <= _MOST_STRANGE:
             best, shared = example, alike
-    if not best:
-        return _AS_NOTE
-    return f"A line that can be read: {best}  {_AS_NOTE}"
+    note = "" if _WORKS.search(body) else _AS_NOTE  # a note would leave out what the line works
+    offered = f"A line that can be read: {best}" if best else ""
+    return "  ".join(part for part in (offered, note) if part)
 
 
 _ALIKE = 0.75
 """How alike two lines must be for one to be offered for the other. Range: 0 to 1; an assumption."""
 _MOST_STRANGE = 2
+_WORKS = re.compile(r"\d|\b(?:[kp]|ssk|yo|pm|sm)\b", re.I)
+"""Signs of a line that works stitches."""
 _AS_NOTE = "Words that are only to be said can stand as a note: Note: …"
 
 

@@ -10,13 +10,12 @@ from lark import Token, Tree
 
 from stepper.craft.needles import BARE_SIZE
 from stepper.craft.stitches import Kind, find_stitch
-from stepper.project.duration import Duration, Rounds, Times
+from stepper.project.duration import Duration, Ended, Rounds, Times
 from stepper.project.instructions import (
     Assumed,
     BindOff,
     BreakYarn,
     Count,
-    Ended,
     Flat,
     Forms,
     Going,

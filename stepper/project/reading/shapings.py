@@ -8,13 +8,12 @@ from typing import Any
 
 from lark import Token
 
-from stepper.project.duration import Rounds, UntilCount, UntilLength
+from stepper.project.duration import Paced, Rounds, UntilCount, UntilLength
 from stepper.project.instructions import (
     AtIntervals,
     Crossed,
     Evenly,
     Labelled,
-    Paced,
     Phrase,
     Sentence,
     Striped,

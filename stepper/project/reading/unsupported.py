@@ -45,6 +45,42 @@ _KINDS: tuple[tuple[str, str, str], ...] = (
         "stitches that the page does not count",
         'Write how many are left then: "Rep rows 1 and 2 until 56 sts rem."',
     ),
+    (
+        r"(?:the\s+)?marked\s+st(?:itch(?:es)?)?|mark\s+(?:the\s+)?cent(?:er|re)\s+st(?:itch)?",
+        "a marked stitch",
+        'Place a marker on each side of it ("pm, k1, pm"), and work to that marker.',
+    ),
+    (
+        r"(?:work|make)\s+(?:\w+\s+)?buttonholes?|buttonholes?\s+(?:as\s+before|evenly)",
+        "buttonholes",
+        'Write the row out, as "K4, *yo, k2tog, k8; rep from * 3 times more, k to end."',
+    ),
+    (
+        r"drop(?:ped|ping)?\s+(?:(?:\d+|the|extra|next)\s+)*(?:sts?|stitch(?:es)?|wraps?)|wrap(?:ping)?\s+(?:the\s+)?yarn\s+(?:twice|\w+\s+times)",
+        "dropped stitches",
+        'Write the round without them, and what is dropped as "Note: …".',
+    ),
+    (
+        r"held\s+(?:double|together)|(?:two|2|double)\s+strands?",
+        "a yarn held double",
+        "Give the strands together a name of their own under `yarn`.",
+    ),
+    (
+        r"inside\s+out|life\s?lines?",
+        "work beside the needles",
+        'Write it as "Note: …", and what is knitted then as a line of its own.',
+    ),
+    (
+        r"(?:in\s+)?(?:two|2)\s+halves|each\s+side\s+separately",
+        "two pieces at once",
+        'Leave one on hold ("K20, turn, leave rem 20 sts on a holder"), and write each by itself.',
+    ),
+    (
+        r"long\s+enough\s+to(?:\s+\w+)?|(?:the\s+)?yarn\s+runs\s+out",
+        "a length that is seen on the needles",
+        'Write the length: "Knit until piece measures 30 cm."',
+    ),
+    (r"this\s+sequence", "rows that the line does not name", 'Name them: "Rep rows 1-4 4 times more."'),
     (r"thrum(?:s|med)?", "thrums", 'Write the round without them, and the thrums as "Note: …".'),
 )
 """Words, what they ask for, and what to write instead."""

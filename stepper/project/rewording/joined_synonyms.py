@@ -240,6 +240,13 @@ JOINED: tuple[Synonym, ...] = (
     ),
     # --- numbers ---
     row(
+        "provisional",
+        rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s+(?P<said>provisionally)\b",
+        r"\1",
+        "Cast on 20 sts provisionally.",
+        spelt_out=True,
+    ),
+    row(
         "mm",
         r"(\bmm)\s*\(\s*(?P<said>(?:(?:old\s+)?uk\s+)?no\.?\s*\d{1,2})\s*\)\s*(?=(?:circular|double-pointed|needles?|dpns?)\b)",
         r"\1 ",

@@ -9,12 +9,11 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 
+from stepper.craft.needles import is_same_needle
 from stepper.plan.model import Group, Item, Run
 from stepper.project.model import Fabric, Project
 from stepper.report.measure.measuring import AnyRound
 
-_SAME_MM = 0.01
-# Needles closer in size than this are the same needle, printed in two ways.
 _RIB = re.compile(r"\b(?:rib\w*|cuffs?|brim|edge|edging|bands?|hem)\b", re.IGNORECASE)
 
 
@@ -42,14 +41,14 @@ class Fabrics:
         if needle is None or own.needle_mm is None:
             others = [own, *(each for each in self._fabrics.values() if each is not own)]
             return next((each for each in others if needle is None and _suits(each, round_)), own)
-        if abs(needle - own.needle_mm) < _SAME_MM:
+        if is_same_needle(needle, own.needle_mm):
             return own
         same = [each for each in self._fabrics.values() if _on(each, needle)]
         return next((each for each in same if _suits(each, round_)), same[0] if same else own)
 
 
 def _on(fabric: Fabric, needle_mm: float) -> bool:
-    return fabric.needle_mm is not None and abs(fabric.needle_mm - needle_mm) < _SAME_MM
+    return fabric.needle_mm is not None and is_same_needle(fabric.needle_mm, needle_mm)
 
 
 def _suits(fabric: Fabric, round_: AnyRound) -> bool:

@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from stepper.craft.figures import format_number
-from stepper.craft.needles import NEEDLE_SIZES
+from stepper.craft.needles import NEEDLE_SIZES, is_same_needle
 from stepper.craft.skeins import OUNCE_G, YARD_M
 from stepper.language.measures import gauge, length
 from stepper.language.places import sentence_case
@@ -94,7 +94,7 @@ def name_needle(needle_mm: float | None, units: str) -> str:
     """Name a needle: by its diameter, and in inches by its US number too if it has one."""
     if needle_mm is None:
         return "–"
-    us = next((each.us for each in NEEDLE_SIZES if abs(each.mm - needle_mm) < 0.01), None)
+    us = next((each.us for each in NEEDLE_SIZES if is_same_needle(each.mm, needle_mm)), None)
     metric = f"{needle_mm:g} mm"
     return f"US {us} ({metric})" if us is not None and units == "in" else metric
 

@@ -175,6 +175,8 @@ def _edges(block: Grid, room: float) -> list[float]:
     """Return where the columns end: each as wide as it must be, with the same room between all."""
     cells = [block.head, *(tuple(cell.text for cell in row) for row in block.rows)]
     needed = [max(wide_of(row[place], PLAIN, _SIZE) for row in cells) for place in range(len(block.head))]
+    remarks = (cell.remark for row in block.rows for cell in row)
+    needed[0] = max(needed[0], *(wide_of(each, PLAIN, _SIZE) for each in remarks), 0.0)
     needed[0] = min(needed[0] + 6 * MM, room * 0.45)
     between = max(0.0, (room - sum(needed)) / (len(needed) - 1))
     edges = [needed[0]]

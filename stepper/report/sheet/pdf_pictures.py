@@ -21,8 +21,13 @@ def lay_gallery(block: Gallery, room: float) -> Iterator[Strip]:
     """Lay drawings out in rows."""
     row: list[_Placed] = []
     used = 0.0
-    for picture in block.pictures:
-        placed = _Placed(picture, room)
+    rest = [_Placed(picture, room) for picture in block.pictures]
+    if block.pictures[0].beside:
+        first = rest.pop(0)
+        beside = _take_beside(first, rest, room - first.wide - _GAP)
+        yield _strip_of_rows(first, beside)
+        rest = rest[sum(map(len, beside)) :]
+    for placed in rest:
         if row and used + _GAP + placed.wide > room:
             yield _strip(row)
             row, used = [], 0.0
@@ -80,6 +85,36 @@ class _Placed:
 
 def _put(canvas: Any, line: list[Span], left: float, top: float) -> None:
     put_line(canvas, line, left, top - _SMALL, _SMALL)
+
+
+def _take_beside(first: _Placed, rest: list[_Placed], room: float) -> list[list[_Placed]]:
+    """Return the drawings that stand in rows beside a large one, as far down as it reaches."""
+    rows: list[list[_Placed]] = []
+    high = 0.0
+    at = 0
+    while at < len(rest):
+        row: list[_Placed] = []
+        while at < len(rest) and sum(each.wide + _GAP for each in row) + rest[at].wide <= room:
+            row.append(rest[at])
+            at += 1
+        high += max((each.high for each in row), default=0.0)
+        if not row or high > first.high:
+            break
+        rows.append(row)
+    return rows
+
+
+def _strip_of_rows(first: _Placed, rows: list[list[_Placed]]) -> Strip:
+    def draw(canvas: Any, left: float, top: float) -> None:
+        first.draw(canvas, left, top)
+        for row in rows:
+            x = left + first.wide + _GAP
+            for placed in row:
+                placed.draw(canvas, x, top)
+                x += placed.wide + _GAP
+            top -= max(placed.high for placed in row)
+
+    return Strip(high=first.high + 2 * MM, draw=draw)
 
 
 def _strip(row: list[_Placed]) -> Strip:

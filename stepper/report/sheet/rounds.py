@@ -7,6 +7,7 @@ for two, such as "sleeves" or "the second sock is the same".
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import Final
 
 from stepper.language.measures import length, plural
@@ -110,7 +111,4 @@ def _twice(row: RoundRow) -> RoundRow:
     (boxes,) = row.boxes
     second = tuple(TickBox(number=each.number, said=f"{each.said}, second") for each in boxes)
     first = tuple(TickBox(number=each.number, said=f"{each.said}, first") for each in boxes)
-    return RoundRow(
-        numbers=row.numbers, remarks=row.remarks, label=row.label, words=row.words, altered=row.altered,
-        check=row.check, before=row.before, after=row.after, boxes=(first, second),
-    )  # fmt: skip
+    return replace(row, boxes=(first, second))

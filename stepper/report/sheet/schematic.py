@@ -16,7 +16,7 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import Literal
 
-from stepper.craft.figures import format_number
+from stepper.craft.figures import format_number, list_words
 from stepper.language.measures import length
 from stepper.language.places import sentence_case
 from stepper.report.drawing.markup import svg, tag, text
@@ -113,7 +113,7 @@ def describe_pieces(pieces: Sequence[GarmentPiece], units: str) -> str:
     """Describe the measurements of every piece in words."""
     said = []
     for piece in pieces:
-        names = _joined([part.name for part in piece.parts])
+        names = list_words([part.name for part in piece.parts])
         first, widest, last = piece.levels[0], piece.widest, piece.levels[-1]
         kind = "around" if piece.doubled else "wide"
         said.append(
@@ -241,7 +241,7 @@ def _sleeve(sheet: _Sheet, sleeve: GarmentPiece, arm: _Armhole, *, mirrored: boo
     anchor: Anchor = "end" if mirrored else "start"
     out = -max(level.wide_mm for level in sides) / 2 - letters
     sheet.span(at(0, out), at(sleeve.long_mm, out))
-    names = sentence_case(_joined([part.name for part in sleeve.parts]))
+    names = sentence_case(list_words([part.name for part in sleeve.parts]))
     x, y = at(sleeve.long_mm / 2, out - letters * 0.8)
     sheet.words((x, y - letters), [names, length(sleeve.long_mm, units)], anchor)
     beyond = last.wide_mm / 2
@@ -321,7 +321,3 @@ def _width_at(piece: GarmentPiece, depth_mm: float) -> float:
 
 def _wide(level: Level) -> float:
     return level.wide_mm
-
-
-def _joined(names: Sequence[str]) -> str:
-    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"

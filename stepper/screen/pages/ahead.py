@@ -128,6 +128,28 @@ def _in(rounds: int) -> str:
     return "next round" if rounds == 1 else f"in {rounds} rounds"
 
 
+def list_progress(course: Course, state: State) -> list[tuple[str, float, str]]:
+    """List how much of section and garment is done.
+
+    Returns:
+        For each its name, the share that is done, from 0 to 1, and how long the rest should take; empty if
+        nothing is left.
+    """
+    place, pace, done = state.place, pace_of(state), course.done(state.place)
+    found = []
+    if place.index < len(course.rounds):
+        round_ = course.rounds[place.index]
+        begin = course.before[course.section_begins[place.index]]
+        end = course.before[course.section_ends[place.index]]
+        found.append(_done(round_.section, done - begin, end - begin, pace))
+    return [*found, _done("garment", done, course.stitches, pace)]
+
+
+def _done(name: str, done: int, of: int, pace: Pace) -> tuple[str, float, str]:
+    left = f"{say_duration(pace.seconds_for(of - done))} left" if done < of else ""
+    return name, done / of if of else 1.0, left
+
+
 def draw_progress(course: Course, state: State, bar: int, *, blocks: bool) -> list[Row]:
     """Return rows that say how much of section and garment is done, and how long the rest should take.
 
@@ -137,24 +159,13 @@ def draw_progress(course: Course, state: State, bar: int, *, blocks: bool) -> li
         bar: Width of the bars. Unit: columns.
         blocks: Whether the terminal has block signs.
     """
-    place, pace, done = state.place, pace_of(state), course.done(state.place)
-    rows = []
-    if place.index < len(course.rounds):
-        round_ = course.rounds[place.index]
-        begin = course.before[course.section_begins[place.index]]
-        end = course.before[course.section_ends[place.index]]
-        rows.append(_done(round_.section, done - begin, end - begin, pace, bar, blocks))
-    rows.append(_done("garment", done, course.stitches, pace, bar, blocks))
-    return rows
-
-
-def _done(name: str, done: int, of: int, pace: Pace, bar: int, blocks: bool) -> Row:
-    share = done / of if of else 1.0
     full, empty = ("█", "░") if blocks else ("#", ".")
-    filled = int(share * bar)
-    time = f", {say_duration(pace.seconds_for(of - done))} left" if done < of else ""
-    label = write_fact(name, f"{int(share * 100)} %{time}")
-    return (*label, Span(f" {full * filled}{empty * (bar - filled)}")) if bar else label
+    rows = []
+    for name, share, left in list_progress(course, state):
+        filled = int(share * bar)
+        label = write_fact(name, f"{int(share * 100)} %{', ' + left if left else ''}")
+        rows.append((*label, Span(f" {full * filled}{empty * (bar - filled)}")) if bar else label)
+    return rows
 
 
 def say_duration(seconds: float) -> str:

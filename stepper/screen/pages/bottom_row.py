@@ -24,6 +24,7 @@ _HINTS: Final = MappingProxyType(
         Page.KEYS: ("down more", "esc back to the round"),
         Page.JOURNAL: ("enter go back to there", "up, down choose", "esc back to the round"),
         Page.CHART: ("arrows move", "esc back to the round"),
+        Page.REMEDIES: ("enter take it", "up, down choose", "esc back to the round"),
         Page.YOKE: ("space next", "esc back to the round"),
     }
 )

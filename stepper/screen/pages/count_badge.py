@@ -8,7 +8,7 @@ from typing import Final
 
 from stepper.language.measures import length, plural
 from stepper.plan.model import Plan, Round
-from stepper.screen.asked import NOTHING_ASKED, Asked
+from stepper.screen.open_questions import NOTHING_ASKED, Asked
 from stepper.screen.rows import Row, Span, clean, paragraph, row_width, text_width
 from stepper.screen.style import Badge, Depth, paint_badge
 from stepper.session.counting.checks import expected_at_end

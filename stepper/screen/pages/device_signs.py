@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from stepper.screen.device_status import DeviceStatus, EarsState, MouthState
 from stepper.screen.pages.count_badge import draw_badge
-from stepper.screen.rows import Row, Span, clean, flow_facts, paragraph
-from stepper.screen.style import Badge, Depth
+from stepper.screen.rows import Row, Span, clean, flow_facts, paragraph, shorten
+from stepper.screen.style import BOLD, Badge, Depth
 
 ROOM_FOR_REASONS = 56
 """A narrower screen says what is missing without the reason. Unit: columns."""
@@ -70,6 +70,12 @@ def _missing(devices: DeviceStatus, *, reasons: bool) -> list[str]:
 
 def _why(reason: str, *, shown: bool) -> str:
     return f": {clean(reason).rstrip('.')}" if reason and shown else ""
+
+
+def draw_heard(devices: DeviceStatus, columns: int) -> list[Row]:
+    """Return a row with what was heard or typed last; none if nothing was."""
+    heard = describe_heard(devices)
+    return [(Span(" "), Span(shorten(heard, columns - 2), BOLD))] if heard else []
 
 
 def describe_heard(devices: DeviceStatus) -> str:

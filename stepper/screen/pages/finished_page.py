@@ -15,9 +15,9 @@ from stepper.screen.layout import Block, stack_blocks
 from stepper.screen.letters import enlarge
 from stepper.screen.pages.ahead import say_duration
 from stepper.screen.pages.bottom_row import draw_bottom_row
-from stepper.screen.pages.device_signs import describe_heard, draw_devices
+from stepper.screen.pages.device_signs import draw_devices, draw_heard
 from stepper.screen.pages.yoke_page import draw_yoke
-from stepper.screen.rows import Row, Span, paragraph, put_apart, put_beside, row_width, shorten
+from stepper.screen.rows import Row, Span, indent, paragraph, put_apart, put_beside, row_width, shorten
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Terminal
 
@@ -37,13 +37,13 @@ _LEAST_PICTURE = (20, 14)
 def draw_finished_page(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the page; what does not fit is turned page by page. Always: as many rows as the terminal has."""
     columns, rows = terminal.columns, terminal.rows
-    told = [row for line in scene.told for row in _indented(paragraph(line, columns - 2, BOLD))]
-    signs = _indented(draw_devices(scene.devices, terminal.depth, columns - 1, blocks=terminal.blocks))
+    told = [row for line in scene.told for row in indent(paragraph(line, columns - 2, BOLD))]
+    signs = indent(draw_devices(scene.devices, terminal.depth, columns - 1, blocks=terminal.blocks))
     title = _title(scene, terminal)
     room = max(1, rows - 1 - len(title) - len(signs))
     picture = _picture(scene, terminal, room)
     aside = max(map(row_width, picture), default=-2) + 2
-    text = [*told, *_indented(_text(scene, columns - aside - 2))]
+    text = [*told, *indent(_text(scene, columns - aside - 2))]
     pages = -(-len(text) // room)
     page = scene.ui.down % pages
     shown = put_beside(text[page * room : (page + 1) * room], picture, at=columns - aside)
@@ -51,15 +51,11 @@ def draw_finished_page(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=1, rows=title),
         Block(rank=0, rows=shown),
         Block(rank=9, grown=lambda left: [()] * left, floor=0),
-        Block(rank=4, rows=_heard(scene, columns)),
+        Block(rank=4, rows=draw_heard(scene.devices, columns)),
         Block(rank=3, rows=signs),
         Block(rank=2, rows=[draw_bottom_row(scene, terminal, page=(page + 1, pages))]),
     ]
     return stack_blocks(blocks, columns, rows)
-
-
-def _indented(rows: list[Row]) -> list[Row]:
-    return [(Span(" "), *each) if each else each for each in rows]
 
 
 def _title(scene: Scene, terminal: Terminal) -> list[Row]:
@@ -69,7 +65,7 @@ def _title(scene: Scene, terminal: Terminal) -> list[Row]:
     large = enlarge("Finished", columns - 2, 4, terminal) if terminal.rows >= 22 else None
     if large is None:
         return [put_apart((Span(" Finished", BOLD),), name, columns)]
-    return [put_apart((Span(" "), *large[0]), name, columns), *_indented(large[1:3]), ()]
+    return [put_apart((Span(" "), *large[0]), name, columns), *indent(large[1:3]), ()]
 
 
 def _picture(scene: Scene, terminal: Terminal, room: int) -> list[Row]:
@@ -118,8 +114,3 @@ def _days(scene: Scene) -> str:
 def _day(iso: str) -> str:
     found = date.fromisoformat(iso)
     return f"{found.day} {found:%B %Y}"
-
-
-def _heard(scene: Scene, columns: int) -> list[Row]:
-    heard = describe_heard(scene.devices)
-    return [(Span(" "), Span(shorten(heard, columns - 2), BOLD))] if heard else []

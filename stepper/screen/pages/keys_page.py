@@ -52,6 +52,7 @@ def _lines(columns: int, yarn: str, own: Mapping[str, str]) -> list[Row]:
         lines += [(), row(" Your own words:", BOLD)]
         lines += [_entry("", f'"{clean(words)}"', _said((meant,), yarn)) for words, meant in own.items()]
     lines += [(), row(" Always:", BOLD), _entry("esc", "be silent at once; back to the round", "")]
+    lines += [_entry("tab", "the rest of a text too long for the window", "")]
     lines += [_entry("ctrl-c", "leave at once; nothing is lost", "")]
     lines += [(), row(" Signs of the chart:", BOLD)]
     lines += [_entry(sign, says, "") for sign, says in LEGEND]

@@ -7,8 +7,6 @@ that is too much for the window, the text is turned page by page. No I/O.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from stepper.language.places import list_marks, sentence_case
 from stepper.plan.model import Round
 from stepper.screen.layout import Block, stack_blocks
@@ -17,7 +15,7 @@ from stepper.screen.numerals import Scale, draw_numeral
 from stepper.screen.pages.ahead import draw_progress, list_facts
 from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.pages.count_badge import draw_verdict, judge_count
-from stepper.screen.pages.device_signs import describe_heard, draw_devices
+from stepper.screen.pages.device_signs import draw_devices, draw_heard
 from stepper.screen.pages.finished_page import draw_finished_page
 from stepper.screen.pages.place_lines import list_counts, list_place
 from stepper.screen.pages.ribbon import draw_ribbon
@@ -34,6 +32,7 @@ from stepper.screen.rows import (
     Row,
     Span,
     flow_facts,
+    indent,
     paragraph,
     put_apart,
     put_beside,
@@ -73,7 +72,7 @@ def _spread_out(scene: Scene, terminal: Terminal) -> list[Row] | None:
     """Draw the page with numerals; None if what she must read does not fit beside them."""
     columns = terminal.columns
     step, asked = word_step(scene), _asked(scene, terminal)
-    place = _indented(flow_facts(list_place(scene), columns - 2))
+    place = indent(flow_facts(list_place(scene), columns - 2))
     asked, beneath = _with_yarns(scene, terminal, asked)
     musts = [_head(scene, columns)], place[:1], asked, [draw_bottom_row(scene, terminal)]
     free = terminal.rows - sum(map(len, musts))
@@ -100,7 +99,7 @@ def _spread_out(scene: Scene, terminal: Terminal) -> list[Row] | None:
         Block(rank=8, grown=lambda rows: _chart(scene, terminal, rows), floor=3),
         Block(rank=7, rows=_ahead(scene, terminal), least=1),
         gap,
-        Block(rank=4, rows=_heard(scene, columns)),
+        Block(rank=4, rows=draw_heard(scene.devices, columns)),
         Block(rank=2, rows=_devices(scene, terminal), least=1),
         Block(rank=0, rows=musts[3]),
     ]
@@ -141,7 +140,7 @@ def _figure(scene: Scene, terminal: Terminal, step: StepText, rows: int, most: i
         narrow = put_beside(drawn, flow_facts(list_counts(scene, room), room)[: scale.rows], at=side)
         inner = terminal.columns - 2
         text = [*draw_first(step, terminal, inner), *write_step(step, inner), *draw_minded(step, inner)]
-        return [*narrow, *_indented(text)]
+        return [*narrow, *indent(text)]
     counts = flow_facts(list_counts(scene, room), room)
     first, minded = draw_first(step, terminal, room), draw_minded(step, room)
     taken = len(first) + len(minded) + len(counts) + 1
@@ -156,7 +155,7 @@ def _large_place(scene: Scene, terminal: Terminal) -> list[Row]:
     if terminal.rows < _ROOMY_ROWS:
         return []
     stitch = f"Stitch {scene.state.place.stitch} of {scene.course.stitches_in(scene.state.place.index)}"
-    return _indented(enlarge(stitch, terminal.columns - 2, _LARGE_ROWS, terminal) or [])
+    return indent(enlarge(stitch, terminal.columns - 2, _LARGE_ROWS, terminal) or [])
 
 
 def _large_asked(scene: Scene, terminal: Terminal, rows: int) -> list[Row]:
@@ -165,7 +164,7 @@ def _large_asked(scene: Scene, terminal: Terminal, rows: int) -> list[Row]:
     if terminal.rows < _ROOMY_ROWS or verdict.badge not in _PRESSING:
         return []
     text = " ".join(scene.asked.questions) or f"{sentence_case(verdict.word)}: {verdict.detail}."
-    return _indented(enlarge(text, terminal.columns - 2, min(rows, 2 * _LARGE_ROWS), terminal) or [])
+    return indent(enlarge(text, terminal.columns - 2, min(rows, 2 * _LARGE_ROWS), terminal) or [])
 
 
 # Without numerals
@@ -180,9 +179,9 @@ def _close(scene: Scene, terminal: Terminal) -> list[Row]:
     asked = _asked(scene, terminal)
     minded = draw_minded(step, inner)
     edge = columns > 20
-    flow = [*(_indented(texts) if edge else texts), *asked, *(_indented(minded) if edge else minded)]
+    flow = [*(indent(texts) if edge else texts), *asked, *(indent(minded) if edge else minded)]
     counted = flow_facts([*list_place(scene)[:1], *list_counts(scene, 0)[:1]], columns - 2)
-    place = _indented(counted) if rows >= 6 else []
+    place = indent(counted) if rows >= 6 else []
     room = max(1, rows - 2 - len(place))
     pages = -(-len(flow) // room)
     at = scene.ui.down % pages * room
@@ -193,7 +192,7 @@ def _close(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=9, grown=lambda left: [()] * left, floor=0),
         Block(rank=2, rows=place),
         Block(rank=5, rows=[_ribbon(scene, terminal)]),
-        Block(rank=6, rows=_heard(scene, columns)),
+        Block(rank=6, rows=draw_heard(scene.devices, columns)),
         Block(rank=4, rows=_devices(scene, terminal), least=1),
         Block(rank=0 if _is_typing(scene) else 3, rows=[bottom]),
     ]
@@ -221,10 +220,6 @@ def _here(scene: Scene) -> Round:
     return scene.course.rounds[scene.state.place.index]
 
 
-def _indented(rows: Sequence[Row]) -> list[Row]:
-    return [(Span(_EDGE), *each) if each else each for each in rows]
-
-
 def _head(scene: Scene, columns: int) -> Row:
     round_ = _here(scene)
     title = Span(shorten(scene.plan.title, columns // 2) + _EDGE)
@@ -240,7 +235,7 @@ def _asked(scene: Scene, terminal: Terminal, *, questions: bool = True) -> list[
     told = (each for each in scene.told if each not in scene.asked.questions)
     for line in (*told, *(scene.asked.questions if questions else ())):
         rows += paragraph(line, columns, BOLD)
-    return _indented(rows)
+    return indent(rows)
 
 
 def _ribbon(scene: Scene, terminal: Terminal) -> Row:
@@ -262,7 +257,7 @@ def _with_yarns(scene: Scene, terminal: Terminal, asked: list[Row]) -> tuple[lis
     last = (*named[0], Span(_EDGE))
     if row_width(asked[0]) + row_width(last) + 2 <= terminal.columns:
         return [put_apart(asked[0], last, terminal.columns), *asked[1:]], []
-    return asked, _indented(named)
+    return asked, indent(named)
 
 
 def _chart(scene: Scene, terminal: Terminal, rows: int) -> list[Row]:
@@ -281,20 +276,14 @@ def _ahead(scene: Scene, terminal: Terminal) -> list[Row]:
         *draw_progress(scene.course, scene.state, bar, blocks=terminal.blocks),
     ]
     if columns < 100:
-        return _indented(flow_facts(facts, columns))
+        return indent(flow_facts(facts, columns))
     half = columns // 2
     pairs = zip(facts[::2], [*facts[1::2], ()], strict=False)
     if any(row_width(left) >= half for left in facts[::2]):
-        return _indented(flow_facts(facts, columns))
-    return _indented([row for left, right in pairs for row in put_beside([left], [right], at=half)])
+        return indent(flow_facts(facts, columns))
+    return indent([row for left, right in pairs for row in put_beside([left], [right], at=half)])
 
 
 def _devices(scene: Scene, terminal: Terminal) -> list[Row]:
     room = terminal.columns - 1
-    return _indented(draw_devices(scene.devices, terminal.depth, room, blocks=terminal.blocks))
-
-
-def _heard(scene: Scene, columns: int) -> list[Row]:
-    """Write what was heard or typed last."""
-    heard = describe_heard(scene.devices)
-    return [(Span(_EDGE), Span(shorten(heard, columns - 2), BOLD))] if heard else []
+    return indent(draw_devices(scene.devices, terminal.depth, room, blocks=terminal.blocks))

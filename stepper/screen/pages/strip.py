@@ -81,8 +81,8 @@ def draw_strip(
     window = window_of(here, part, max(1, (terminal.columns - _LABEL - 2) // square))
     wide = window.end - window.first
     around = rows - 2
-    above = _above(course, here.index, window, around // 2)
-    below = _below(course, here.index, window, around - len(above))
+    above = rounds_above(course, here.index, window, around // 2)
+    below = rounds_below(course, here.index, window, around - len(above))
 
     def drawn(round_: Round, first: int) -> Row:
         shown = Window(first=max(0, first), end=max(0, first) + wide)
@@ -116,7 +116,7 @@ def label_round(round_: Round, place: Position, *, blocks: bool, sides: bool = F
     return Span(f"{round_.number:>4}{side}{mark}", BOLD if here else PLAIN)
 
 
-def _above(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
+def rounds_above(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
     """Return the rounds to come, nearest first, each with its stitch above the window's right edge."""
     found = []
     edge = window.first
@@ -126,7 +126,7 @@ def _above(course: Course, index: int, window: Window, most: int) -> list[tuple[
     return found
 
 
-def _below(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
+def rounds_below(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
     """Return the finished rounds, nearest first, each with its stitch below the window's right edge."""
     found = []
     edge, over = window.first, course.rounds[index]
@@ -169,8 +169,8 @@ def draw_window(
         terminal: The terminal to draw on.
         square: How wide a stitch is. Range: 1 and up. Unit: columns.
     """
-    shown = draw_squares(round_)[window.first : window.end]
-    total, turned = round_.progress, is_turned(round_)
+    squares = draw_squares(round_)
+    shown, total, turned = squares[window.first : window.end], len(squares), is_turned(round_)
     marks = {total - mark if turned else mark for mark in markers_in(round_)} if square > 1 else set()
     caught = list_catches(round_)
     worked = total if round_.index < place.index else place.stitch if round_.index == place.index else 0
@@ -179,12 +179,12 @@ def draw_window(
     cells = []
     for number, each in enumerate(shown, start=window.first):
         at = total - 1 - number if turned else number
-        look = Look(
-            worked=at < worked, in_hand=at == hand, caught=number in caught, marker=number + 1 in marks
-        )
-        found = looks.get((each, look))
+        # Looked up by plain values, since a record for each stitch would take longer than all the rest.
+        key = (each, at < worked, at == hand, number in caught, number + 1 in marks)
+        found = looks.get(key)
         if found is None:
-            found = looks[each, look] = draw_square(each, yarns, terminal, square, look)
+            look = Look(worked=key[1], in_hand=key[2], caught=key[3], marker=key[4])
+            found = looks[key] = draw_square(each, yarns, terminal, square, look)
         cells.append(found)
     missing = (wide - len(shown)) * square
     return (Span(" " * missing), *join_spans(reversed(cells)))

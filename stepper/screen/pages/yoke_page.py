@@ -108,7 +108,7 @@ class _Point(NamedTuple):
 
 
 def _picture(rings: Rings, scene: Scene, terminal: Terminal, columns: int, room: int) -> list[Row]:
-    halves = 2 if terminal.depth is not Depth.NONE and terminal.blocks else 1
+    halves = 2 if terminal.depth is not Depth.NONE and (terminal.blocks or terminal.solid) else 1
     # A cell is twice as high as wide: half a cell is a square point; without halves, two columns make one.
     across = 1 if halves == 2 else 2
     size = max(4, min(columns // across, room * halves))

@@ -253,7 +253,8 @@ def _spot(
     if short and search.sections is not None:
         # A stitch made right at a marker, or at the join, may come to lie on the wrong side of it.
         hung = search.sections.kind is Landmark.MARKER
-        low, high = low + (hung or not low), high - short * (hung or high == total)
+        beside = hung or not low or high - low > 2 * short
+        low, high = low + beside, high - short * (hung or high == total)
     room = [(column, place) for column, place in _plain_places(round_) if low <= column < high]
     needed = 2 * abs(search.difference) - 1
     if len(room) < needed:

@@ -7,7 +7,7 @@ what was already knitted on it counts as still to do, because half an evening sa
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Final
@@ -16,7 +16,7 @@ from stepper.craft.finish import forecast_finish
 from stepper.craft.pace import TimedStretch
 from stepper.craft.pace_by_kind import KnittingKind, PaceByKind, measure_pace_by_kind
 from stepper.plan.kinds import kind_of
-from stepper.plan.model import Plan
+from stepper.plan.model import Plan, Round
 from stepper.session.pace.learning import evening_of
 from stepper.session.state import Day, Position, State
 
@@ -71,8 +71,18 @@ def paces_of(state: State) -> PaceByKind:
 
 def work_left(plan: Plan, place: Position) -> dict[KnittingKind, int]:
     """Return the stitches left by kind, from a place on."""
+    return work_in(plan.rounds[place.index :], place)
+
+
+def work_in(rounds: Iterable[Round], place: Position) -> dict[KnittingKind, int]:
+    """Return the stitches by kind of some rounds, without those of the round in hand that are worked.
+
+    Args:
+        rounds: None of them done.
+        place: Where the knitting stands.
+    """
     left: dict[KnittingKind, int] = {}
-    for round_ in plan.rounds[place.index :]:
+    for round_ in rounds:
         kind = kind_of(round_)
         left[kind] = left.get(kind, 0) + round_.progress
         if round_.index == place.index:

@@ -10,12 +10,12 @@ from typing import Final
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan
-from stepper.session.cues import About, Explain, HowFarTo
+from stepper.session.cues import About, Explain, HowFarIn, HowFarTo
 from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import Effect
 from stepper.session.moves import round_called
 from stepper.session.pace.outlook import Outlook, look_ahead
-from stepper.session.questions import about_ahead, about_round
+from stepper.session.questions import about_ahead, about_piece, about_round
 from stepper.session.questions.topics import Topic
 from stepper.session.state import State
 
@@ -55,6 +55,11 @@ def tell_how_far_to(plan: Plan, state: State, cue: HowFarTo) -> Iterator[Effect]
     """Tell how many rounds there are before a section or a labelled line."""
     here = state.place.index
     yield about_ahead.TellRoundsTo(place=cue.place, index=round_called(plan, cue.place, here), here=here)
+
+
+def tell_how_far_in(plan: Plan, state: State, cue: HowFarIn) -> Iterator[Effect]:
+    """Tell how far a section is done, and how long its rest takes."""
+    yield from about_piece.tell_section(plan, state, cue.place)
 
 
 def tell_meaning(plan: Plan, state: State, cue: Explain) -> Iterator[Effect]:
@@ -102,5 +107,13 @@ _TOLD: Final[MappingProxyType[Topic, _Telling]] = MappingProxyType(
         Topic.REMINDERS: about_ahead.tell_reminders_kept,
         Topic.LAST_COUNT: about_ahead.tell_last_count,
         Topic.ALTERATIONS: about_ahead.tell_alterations,
+        Topic.LAST_INCREASE: partial(about_piece.tell_last_shaping, kind=Kind.INCREASE),
+        Topic.LAST_DECREASE: partial(about_piece.tell_last_shaping, kind=Kind.DECREASE),
+        Topic.NEXT_COUNT: about_piece.tell_next_count,
+        Topic.NEXT_SECTION: about_piece.tell_next_section,
+        Topic.HELD: about_piece.tell_held,
+        Topic.CAST_ON: about_piece.tell_cast_on,
+        Topic.WIDTH: about_piece.tell_width,
+        Topic.SHARE_DONE: about_piece.tell_share_done,
     }
 )

@@ -202,3 +202,9 @@ def test_stitches_between_two_wraps_end_a_repeat() -> None:
     assert len(plan.rounds) == 1 + 2 + 2 + 6 + 2 + 1
     whole = "Cast on 30 sts.\nWork flat.\nRow 1: Knit.\nRow 2: Purl.\n"
     assert "were wrapped" in faults(project(f"{whole}Rep rows 1 and 2 until 4 sts rem between the wraps."))
+
+
+def test_in_rib_over_plain_rounds_is_refused() -> None:
+    """The last round was knitted, so that "in rib" over it would be knitted as well."""
+    work = "Cast on 20 sts. Join in the round.\nWork in k2, p2 rib for 4 rounds.\nKnit 1 round.\nWork 3 rounds in rib.\nBind off."
+    assert "no rib stands under these stitches" in faults(project(work))

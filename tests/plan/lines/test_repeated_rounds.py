@@ -121,3 +121,10 @@ def test_a_printed_number_of_rounds_is_checked(line: str, rounds: tuple[int, ...
         assert counts(f"{ROUNDS}{line.format(number)}\nBind off.")[-1] == 0
     for wrong in (rounds[0] - 1, rounds[-1] + 7):
         assert f"prints {wrong} rounds" in first_problem(f"{ROUNDS}{line.format(wrong)}\nBind off.").message
+
+
+def test_stripes_that_are_repeated_keep_their_yarns() -> None:
+    """Knitted in the yarn in hand, the second stripe would be of the wrong colour."""
+    work = "Cast on 20 sts. Join in the round.\nWith MC, knit 2 rounds. With A, knit 2 rounds.\nRep last 4 rounds once more.\nBind off."
+    rounds = plan_of(project(work)).rounds[1:9]
+    assert [round_.runs[0].yarn for round_ in rounds] == ["MC", "MC", "A", "A"] * 2

@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+import time
+
 import pytest
 
 from stepper.project.page.orders import casts_on, has_row_head, holds_instruction, is_fragment, is_order
@@ -101,3 +103,10 @@ def test_single_stitches_are_a_fragment(sentence: str) -> None:
     """Behind them a full stop may stand for a comma."""
     assert is_fragment(sentence)
     assert not is_fragment(f"{sentence} and knit")
+
+
+def test_a_long_row_of_stitches_is_told_at_once() -> None:
+    """Each stitch may be read in several ways; trying them all would never end."""
+    begun = time.process_time()
+    assert not is_fragment("k2 tog tbl, " * 200 + "grommet")
+    assert time.process_time() - begun < 1

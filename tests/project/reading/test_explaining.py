@@ -137,3 +137,15 @@ def test_a_label_stays_a_label() -> None:
     assert misspelt_head("First increase") is None
     assert misspelt_head("Ronud 12") is not None
     assert mend("Knit 2 rounds.", NAMES) == ([], "Knit 2 rounds.")
+
+
+def test_what_works_stitches_is_not_sent_to_a_note() -> None:
+    """In a note they would be left out, and every count after it would be off."""
+    assert read("K10, grommet 4, k to end.").problems[0].hint == ""
+
+
+def test_words_that_ask_for_something_else_are_no_slip() -> None:
+    """"The marked stitch" is one letter from "the marker", and another place."""
+    problem = read("Knit to the marked stitch, m1, k to end.").problems[0]
+    assert suggested(problem) == []
+    assert "pm, k1, pm" in problem.hint

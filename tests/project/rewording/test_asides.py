@@ -124,3 +124,9 @@ def test_a_label_may_say_how_often_its_round_is_worked() -> None:
     assert label_times("Inc rnd, worked twice") == ("Inc rnd", 2)
     assert label_times("Shaping (work 3 times)") == ("Shaping (work 3 times)", 0)
     assert label_times("Dec round") == ("Dec round", 0)
+
+
+def test_a_label_that_binds_off_instructs() -> None:
+    """"BO in picot: *BO 2, CO 1" would be worked as a round that leaves half of the stitches."""
+    assert label_instructs("BO in picot")
+    assert not label_instructs("Bind off round")

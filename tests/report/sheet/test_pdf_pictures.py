@@ -32,6 +32,18 @@ def test_as_many_stand_in_a_row_as_fit() -> None:
     assert len(list(lay_gallery(Gallery(pictures=(picture(55),) * 4), ROOM))) == 2
 
 
+def test_small_drawings_stand_beside_a_large_one() -> None:
+    """Beside a yoke of 80 mm there are 98 mm: two charts of 45 mm in a row, as many rows as it is high, none lost."""
+    load_typeface()
+    yoke = Picture(drawing=svg(10, 10, [], title="yoke"), wide_mm=80, title="Yoke", beside=True)
+    charts = tuple(picture(45, high=7.0, title=f"Chart {number}") for number in range(7))
+    assert len(list(lay_gallery(Gallery(pictures=(yoke, *charts[:4])), ROOM))) == 1
+    assert len(list(lay_gallery(Gallery(pictures=(yoke, *charts)), ROOM))) == 2
+    pdf = write_pdf([Gallery(pictures=(yoke, *charts))], title="Scarf")
+    words = extract_text(io.BytesIO(pdf.content))
+    assert all(f"Chart {number}" in words for number in range(7))
+
+
 def test_a_drawing_is_never_taller_than_a_sheet() -> None:
     """Letter holds 250 mm between its margins: a long chart is drawn smaller rather than cut off."""
     load_typeface()

@@ -3,7 +3,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.plan.under_way.resuming import PlaceChoice
-from stepper.screen.asked import NOTHING_ASKED, find_asked
+from stepper.screen.open_questions import NOTHING_ASKED, find_asked
 from stepper.session.state import Question
 from tests.screen.scenes import Desk
 

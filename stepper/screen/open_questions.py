@@ -6,18 +6,16 @@ known of a fault takes a while, so it is done once for each event and not for ea
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 
 from stepper.language.effect_words import tell_effect
 from stepper.language.places import sentence_case
 from stepper.language.remedy_words import name_remedy
 from stepper.plan.model import Plan
-from stepper.session.counting.doubts import ask_back
 from stepper.session.effects import AskSections, Effect
-from stepper.session.fault.inquiry import inquire
-from stepper.session.fault.respond import AskAgain, ask_next
-from stepper.session.respond import ask_place
+from stepper.session.fault.inquiry import Inquiry, inquire
+from stepper.session.fault.respond import AskAgain
+from stepper.session.respond import ask_open, ask_place
 from stepper.session.state import State
 
 
@@ -26,13 +24,17 @@ class Asked:
     """What is asked and still open."""
 
     questions: tuple[str, ...] = ()
-    """Each in the words in which it was asked."""
+    """Each in the words in which it was asked; none while she counts aloud."""
     expect: int | None = None
     """Stitches the count asked for should come to; None if no count is asked for. Unit: stitches."""
     remedies: tuple[str, ...] = ()
     """The ways to mend the fault in hand, the first to be taken first, each a whole sentence."""
     part: bool = False
     """Whether a number typed now is the count between two landmarks."""
+    effects: tuple[Effect, ...] = ()
+    """What is open, also while she counts aloud."""
+    inquiry: Inquiry | None = None
+    """What is known of the fault in hand; None if none is looked for."""
 
 
 NOTHING_ASKED = Asked()
@@ -40,25 +42,19 @@ NOTHING_ASKED = Asked()
 
 def find_asked(plan: Plan, state: State) -> Asked:
     """Find what is asked and still open."""
-    effects = tuple(_open_questions(plan, state))
+    effects = tuple(ask_place(state) if state.question is not None else ask_open(plan, state))
+    counting = state.question is None and state.knitting.doubt is None and state.knitting.tens is not None
+    shown = () if counting else effects
     inquiry = inquire(plan, state)
     ways = inquiry.remedies if inquiry is not None else ()
     return Asked(
-        questions=tuple(tell_effect(effect, plan) for effect in effects),
-        expect=next((found for effect in effects if (found := _expected(effect)) is not None), None),
+        questions=tuple(tell_effect(effect, plan) for effect in shown),
+        expect=next((found for effect in shown if (found := _expected(effect)) is not None), None),
         remedies=tuple(f"{sentence_case(name_remedy(way, plan)).rstrip('.')}." for way in ways),
         part=inquiry is not None and inquiry.search.single and inquiry.search.next is not None,
+        effects=effects,
+        inquiry=inquiry,
     )
-
-
-def _open_questions(plan: Plan, state: State) -> Iterator[Effect]:
-    """Ask again what is open: where to go on before all else, then what was not sure, then for the fault."""
-    if state.question is not None:
-        yield from ask_place(state)
-    elif state.knitting.doubt is not None:
-        yield from ask_back(plan, state)
-    elif state.knitting.fault is not None and state.knitting.tens is None:
-        yield from ask_next(plan, state)
 
 
 def _expected(effect: Effect) -> int | None:

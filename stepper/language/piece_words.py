@@ -1,0 +1,99 @@
+"""Words for answers about the piece in hand as a whole: the answer first, then what it rests on. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from types import MappingProxyType
+from typing import Any, Final
+
+from stepper.craft.figures import list_words
+from stepper.craft.gauge import to_mm
+from stepper.language.measures import length, plural
+from stepper.language.outlook import say_hours
+from stepper.language.places import round_name, round_word, sentence_case
+from stepper.plan.model import Plan
+from stepper.session.effects import Effect
+from stepper.session.questions import about_piece
+
+_MOST_NAMES: Final = 4
+"""Most names listed in one breath."""
+
+
+def _last_shaping(effect: about_piece.TellLastShaping, plan: Plan) -> str:
+    word = "increase" if effect.increases else "decrease"
+    if effect.index is None:
+        return f"No {word}s yet in {plan.rounds[effect.here].section}."
+    round_ = plan.rounds[effect.index]
+    ago = effect.here - effect.index
+    when = f"In the last {round_word(round_)}" if ago == 1 else f"{plural(ago, round_word(round_))} ago"
+    return f"{when}, {round_name(round_)}: {plural(effect.changes, word)}."
+
+
+def _next_count(effect: about_piece.TellNextCount, plan: Plan) -> str:
+    if effect.index is None:
+        return "None is near." if effect.asks else "I ask for no counts."
+    round_ = plan.rounds[effect.index]
+    ahead = effect.index - effect.here
+    when = f"in {plural(ahead, round_word(round_))}" if ahead else "now"
+    name = f"After this {round_word(round_)}" if not ahead else f"After {round_name(round_)}, {when}"
+    return f"{name}: {effect.expect} expected, {effect.reason}."
+
+
+def _next_section(effect: about_piece.TellNextSection, plan: Plan) -> str:
+    if effect.index is None:
+        return f"{sentence_case(effect.section)} is the last part."
+    ahead = plural(effect.index - effect.here, round_word(plan.rounds[effect.here]))
+    return f"{sentence_case(plan.rounds[effect.index].section)}, in {ahead}."
+
+
+def _held(effect: about_piece.TellHeld, plan: Plan) -> str:
+    if not effect.held:
+        return "None is on hold."
+    named = [f"{plural(many, 'stitch', 'stitches')} for {name}" for name, many in effect.held[:_MOST_NAMES]]
+    return f"{sentence_case(list_words(named))}."
+
+
+def _cast_on(effect: about_piece.TellCastOn, plan: Plan) -> str:
+    if effect.stitches is None:
+        return "Nothing is on the needles yet."
+    how = "cast on" if effect.is_cast_on else "taken up"
+    return f"{plural(effect.stitches, 'stitch', 'stitches')}, {how} for {effect.section}."
+
+
+def _width(effect: about_piece.TellWidth, plan: Plan) -> str:
+    stitches = plural(effect.stitches, "stitch", "stitches")
+    if effect.width_mm is None:
+        return f"{sentence_case(stitches)}; the file gives no gauge to tell by."
+    step = to_mm(0.25, "in") if plan.units == "in" else 5.0
+    wide = length(max(step, round(effect.width_mm / step) * step), plan.units)
+    return f"About {wide} {'across' if effect.flat else 'around'} by the gauge, {stitches}."
+
+
+def _share_done(effect: about_piece.TellShareDone, plan: Plan) -> str:
+    share = round(100 * effect.stitches)
+    return f"{share} percent of the stitches; {effect.rounds} of {plural(effect.of, 'round')} are done."
+
+
+def _section(effect: about_piece.TellSection, plan: Plan) -> str:
+    name, word = sentence_case(effect.section), "row" if effect.flat else "round"
+    if effect.done >= effect.of:
+        return f"{name} is done."
+    guess = "" if effect.measured else ", at a usual pace"
+    rounds = plural(effect.of, word)
+    done = f"{effect.done} of {rounds} done" if effect.done else f"{rounds} to knit"
+    return f"{name}: {done}. {sentence_case(say_hours(effect.seconds_left))} for the rest{guess}."
+
+
+LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = MappingProxyType(
+    {
+        about_piece.TellLastShaping: _last_shaping,
+        about_piece.TellNextCount: _next_count,
+        about_piece.TellNextSection: _next_section,
+        about_piece.TellHeld: _held,
+        about_piece.TellCastOn: _cast_on,
+        about_piece.TellWidth: _width,
+        about_piece.TellShareDone: _share_done,
+        about_piece.TellSection: _section,
+    }
+)
+"""The words of each effect."""

@@ -1,0 +1,191 @@
+from __future__ import annotations
+
+import asyncio
+import contextlib
+import http.client
+import socket
+import time
+from collections.abc import Iterator
+from urllib.parse import urlsplit
+
+import aiohttp
+import pytest
+
+from stepper.lap.server import MOST_CONNECTIONS
+from tests.lap.kit import LapSitting, device, shown
+
+
+@pytest.fixture(scope="module")
+def sitting() -> Iterator[LapSitting]:
+    """A sitting with its page."""
+    with LapSitting() as opened:
+        yield opened
+
+
+def ask(url: str, path: str | None = None, *, method: str = "GET", **headers: str) -> tuple[int, bytes, dict[str, str]]:
+    """Ask for something below an address: what came, in which headers."""
+    parts = urlsplit(url)
+    assert parts.hostname is not None
+    connection = http.client.HTTPConnection(parts.hostname, parts.port, timeout=10)
+    sent = {"Host": parts.netloc, **{key.replace("_", "-"): value for key, value in headers.items()}}
+    connection.request(method, parts.path if path is None else path, headers=sent, body=b"x" if method == "POST" else None)
+    answer = connection.getresponse()
+    body, told = answer.read(), {key.lower(): value for key, value in answer.getheaders()}
+    connection.close()
+    return answer.status, body, told
+
+
+def test_all_the_page_needs_is_served(sitting: LapSitting) -> None:
+    """And of the right kind, since browsers are told not to guess."""
+    kinds = {
+        "": "text/html",
+        "page.css": "text/css",
+        "page.js": "text/javascript",
+        "live.js": "text/javascript",
+        "draw.js": "text/javascript",
+        "garment.css": "text/css",
+        "icon.svg": "image/svg+xml",
+        "code.svg": "image/svg+xml",
+        "yoke.json": "application/json",
+        "where.json": "application/json",
+    }
+    for name, kind in kinds.items():
+        status, body, headers = ask(sitting.url + name)
+        assert (status, headers["content-type"].partition(";")[0]) == (200, kind), name
+        assert body
+
+
+def test_nothing_from_elsewhere_and_nothing_inline_may_run(sitting: LapSitting) -> None:
+    """Source: Content Security Policy Level 3: what no directive allows, default-src 'none' refuses."""
+    _, page, headers = ask(sitting.url)
+    policy = dict(part.strip().split(" ", 1) for part in headers["content-security-policy"].split(";"))
+    assert policy["default-src"] == "'none'"
+    assert policy["script-src"] == policy["style-src"] == "'self'"
+    assert policy["frame-ancestors"] == policy["form-action"] == policy["base-uri"] == "'none'"
+    assert "unsafe" not in headers["content-security-policy"]
+    assert headers["referrer-policy"] == "no-referrer"  # the secret is in the address
+    assert headers["x-content-type-options"] == "nosniff"
+    assert headers["cache-control"] == "no-store"
+    text = page.decode()
+    assert "style=" not in text
+    assert "onclick" not in text
+    assert "http:" not in text
+    assert "https:" not in text
+    assert text.count("<script") == text.count('<script type="module" src="page.js"></script>') == 1
+
+
+def test_a_wrong_secret_learns_nothing(sitting: LapSitting) -> None:
+    """One plain answer, whether the path is there, was there yesterday, or never was."""
+    wrong = "A" * 22
+    origin = sitting.url.split("/")[2]
+    answers = [
+        ask(sitting.url, path)
+        for path in ("/", f"/{wrong}/", f"/{wrong}/page.js", f"/{wrong}/live", "/favicon.ico", f"/{wrong}/%00/../..")
+    ]
+    answers.append(ask(sitting.url, f"/{wrong}/live", Origin=f"http://{origin}", Connection="Upgrade", Upgrade="websocket"))
+    answers.append(ask(sitting.url + "nothing.here"))
+    answers.append(ask(sitting.url, method="POST"))
+    assert {(status, body) for status, body, _ in answers} == {(404, b"Not found.\n")}
+    assert len({tuple(sorted(set(headers) - {"date"})) for _, _, headers in answers[:6]}) == 1
+
+
+def test_a_secret_is_new_each_sitting_and_gone_with_it() -> None:
+    """A bookmark of yesterday opens nothing, even on the same port."""
+    with LapSitting() as first:
+        url = first.url
+        assert ask(url)[0] == 200
+    parts = urlsplit(url)
+    with pytest.raises(ConnectionError):
+        socket.create_connection((parts.hostname or "", parts.port or 0), timeout=1)
+    with LapSitting(port=parts.port or 0) as second:
+        assert second.url.split("/")[2] == url.split("/")[2]
+        assert second.url != url
+        assert ask(url)[:2] == (404, b"Not found.\n")
+
+
+@pytest.mark.parametrize("host", ["evil.example", "evil.example:{port}", "127.0.0.1.evil.example:{port}", "[::1]:{port}", ""])
+def test_another_name_that_leads_here_is_refused(sitting: LapSitting, host: str) -> None:
+    """A site that has its own name point here would otherwise read the page as its own (DNS rebinding)."""
+    port = urlsplit(sitting.url).port
+    assert ask(sitting.url, Host=host.format(port=port))[0] in (400, 404)
+    assert ask(sitting.url, Host=f"localhost:{port}")[0] == 200
+
+
+@pytest.mark.parametrize("origin", ["http://evil.example", "null", "https://127.0.0.1", None])
+def test_another_site_cannot_touch_anything(sitting: LapSitting, origin: str | None) -> None:
+    """Even one that had learnt the secret: the browser says where a page comes from."""
+
+    async def scene() -> None:
+        async with aiohttp.ClientSession() as session:
+            headers = {} if origin is None else {"Origin": origin}
+            with pytest.raises(aiohttp.WSServerHandshakeError) as refused:
+                await session.ws_connect(f"{sitting.url}live?device=x", headers=headers)
+            assert refused.value.status == 404
+
+    asyncio.run(scene())
+    if origin is not None:
+        assert ask(sitting.url, method="POST", Origin=origin)[0] == 404
+        assert ask(sitting.url, Origin=origin)[0] == 404
+
+
+def test_a_flood_leaves_the_sitting_unhurt() -> None:
+    """Hundreds of guesses at the secret, on as many connections as there may be: a device that is in goes on, and the
+    conductor hardly notices."""
+
+    async def guess(session: aiohttp.ClientSession, url: str, counted: list[int]) -> None:
+        while True:
+            try:
+                async with session.get(url) as answer:
+                    counted.append(answer.status)
+            except aiohttp.ClientError:
+                counted.append(0)
+                await asyncio.sleep(0.01)
+
+    async def scene(sitting: LapSitting) -> None:
+        host = sitting.url.split("/")[2]
+        async with shown(sitting.url) as tablet, aiohttp.ClientSession(connector=aiohttp.TCPConnector(limit=0)) as session:
+            counted: list[int] = []
+            flood = [asyncio.create_task(guess(session, f"http://{host}/{'B' * 22}/", counted)) for _ in range(100)]
+            await asyncio.sleep(0.6)
+            waits = []
+            for _ in range(5):
+                began = time.monotonic()
+                assert await tablet.touch("next") == "taken"
+                waits.append(time.monotonic() - began)
+            for each in flood:
+                each.cancel()
+            await asyncio.gather(*flood, return_exceptions=True)
+            assert set(counted) <= {0, 404}
+            assert 0 in counted  # more than there may be were turned away
+            assert counted.count(404) <= MOST_CONNECTIONS / 0.25 * 5
+            assert sorted(waits)[2] < 0.5
+
+    with LapSitting() as sitting:
+        asyncio.run(scene(sitting))
+        assert sitting.steps == 5
+
+
+def test_whoever_only_holds_a_connection_is_sent_away(sitting: LapSitting, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Connections that say nothing would otherwise keep her own devices out."""
+    monkeypatch.setattr("stepper.lap.server.SHOW_SECRET_S", 0.2)
+    parts = urlsplit(sitting.url)
+    with socket.create_connection((parts.hostname or "", parts.port or 0), timeout=5) as held:
+        held.sendall(b"GET /")
+        began = time.monotonic()
+        with contextlib.suppress(ConnectionResetError):
+            assert held.recv(100) == b""
+        assert time.monotonic() - began < 3
+
+
+def test_a_device_that_does_not_read_holds_nobody_up(sitting: LapSitting) -> None:
+    """A phone in a drawer with its connection open: the tablet is shown each step all the same."""
+
+    async def scene() -> None:
+        async with device(sitting.url, "drawer"), shown(sitting.url) as tablet:
+            for _ in range(30):
+                await tablet.touch("where")
+            began = time.monotonic()
+            await tablet.touch("next")
+            assert time.monotonic() - began < 2
+
+    asyncio.run(scene())

@@ -1,0 +1,36 @@
+"""Lengths of garter stitch and its like. Source: common practice, garter stitch has more rows to a length."""
+
+from __future__ import annotations
+
+from tests.plan.test_compile import plan_of
+from tests.project.samples import HEAD, project
+
+GARTER = "Cast on 20 sts. Work flat.\nWork in garter stitch for 5 cm.\nBind off."
+
+
+def test_a_length_of_garter_stitch_by_another_gauge_is_told() -> None:
+    """By the rows of stockinette the band is too short, and nothing in the plan shows it."""
+    plan = plan_of(project(GARTER))
+    assert len(plan.rounds) == 16  # 5 cm at 28 rows to 10 cm, cast-on and bind-off
+    assert any("rows of garter stitch are usually closer" in warning.text for warning in plan.warnings)
+
+
+def test_a_gauge_of_its_own_is_used() -> None:
+    """Who gives it has swatched it; 5 cm at 40 rows to 10 cm are 20."""
+    head = HEAD.replace("charts:", "  garter: {{needle: 4 mm, stitches: 20, rounds: 40}}\ncharts:").replace("  - name: body\n", "  - name: body\n    gauge: plain\n")
+    plan = plan_of(project(GARTER, head=head))
+    assert len(plan.rounds) == 22
+    assert not any("usually closer" in warning.text for warning in plan.warnings)
+
+
+def test_on_another_needle_its_gauge_says_nothing() -> None:
+    """A swatch on another needle is another fabric."""
+    head = HEAD.replace("charts:", "  garter: {{needle: 3 mm, stitches: 24, rounds: 48}}\ncharts:").replace("  - name: body\n", "  - name: body\n    gauge: plain\n")
+    plan = plan_of(project(GARTER, head=head))
+    assert any("usually closer" in warning.text for warning in plan.warnings)
+
+
+def test_rows_and_stockinette_need_no_telling() -> None:
+    """A number of rows is a number of rows."""
+    for work in ("Work 6 rows in garter stitch.", "Work in stockinette for 5 cm."):
+        assert plan_of(project(f"Cast on 20 sts. Work flat.\n{work}\nBind off.")).warnings == ()

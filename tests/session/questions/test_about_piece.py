@@ -1,0 +1,100 @@
+from __future__ import annotations
+
+from stepper.session import cues
+from stepper.session.machine import Session
+from stepper.session.questions import about_piece
+from stepper.session.questions.about_piece import section_called
+from stepper.session.questions.topics import Topic
+from stepper.session.state import Asking, Knitting, Position, State
+from tests.fixtures import plan_named
+from tests.plans import plan
+
+GARMENT = plan(
+    ("body", ["co120", "k120", "(k10 m1)x12", "k132", "hold40:sleeve k92", "bo92"]),
+    ("left sleeve", ["co60", "k60", "k1 k2tog k54 k2tog k1", "k58", "bo58"]),
+    ("right sleeve", ["co60", "k60"]),
+)
+
+
+def _asked(cue: cues.Cue, index: int, stitch: int = 0, asking: Asking = Asking.COST) -> object:
+    place = Position(index=index, stitch=stitch)
+    session = Session(GARMENT, State(seq=1, knitting=Knitting(place=place, asking=asking)))
+    (effect,) = session.consider(cue).effects
+    return effect
+
+
+def _about(topic: Topic, index: int, stitch: int = 0, asking: Asking = Asking.COST) -> object:
+    return _asked(cues.About(topic=topic), index, stitch, asking)
+
+
+def test_the_last_shaping_is_looked_for_in_this_section_alone() -> None:
+    """The increases of the body say nothing of the sleeve. By hand: round 2 of the body has twelve."""
+    body = _about(Topic.LAST_INCREASE, 3)
+    assert body == about_piece.TellLastShaping(increases=True, index=2, here=3, changes=12)
+    assert _about(Topic.LAST_INCREASE, 9) == about_piece.TellLastShaping(increases=True, index=None, here=9)
+
+
+def test_a_count_that_will_be_asked_for_is_told_unless_none_are() -> None:
+    """Before the stitches are divided a count is due (common practice); who wants none is told so."""
+    told = _about(Topic.NEXT_COUNT, 3)
+    assert isinstance(told, about_piece.TellNextCount)
+    assert (told.index, told.expect, told.reason) == (3, 132, "before the division")
+    never = _about(Topic.NEXT_COUNT, 3, asking=Asking.NEVER)
+    assert isinstance(never, about_piece.TellNextCount)
+    assert (never.index, never.asks) == (None, False)
+
+
+def test_the_next_section_and_the_last() -> None:
+    """After the body the left sleeve, and after the right one nothing."""
+    assert _about(Topic.NEXT_SECTION, 1) == about_piece.TellNextSection(section="body", index=6, here=1)
+    last = _about(Topic.NEXT_SECTION, 12)
+    assert last == about_piece.TellNextSection(section="right sleeve", index=None, here=12)
+
+
+def test_what_is_cast_on_belongs_to_the_piece_in_hand() -> None:
+    """The sleeve began with 60, whatever the body had."""
+    told = _about(Topic.CAST_ON, 9)
+    assert told == about_piece.TellCastOn(section="left sleeve", stitches=60, is_cast_on=True)
+
+
+def test_how_much_is_done_is_a_share_of_all_stitches() -> None:
+    """The first two rounds have 120 each."""
+    told = _about(Topic.SHARE_DONE, 2)
+    assert isinstance(told, about_piece.TellShareDone)
+    whole = sum(each.progress for each in GARMENT.rounds)
+    assert told.stitches == 240 / whole
+    assert (told.rounds, told.of) == (2, 13)
+
+
+def test_without_a_gauge_no_width_is_made_up() -> None:
+    """The stitches alone are told."""
+    told = _about(Topic.WIDTH, 1)
+    assert told == about_piece.TellWidth(stitches=120, width_mm=None, flat=False)
+
+
+def test_a_word_of_its_name_means_the_section_in_hand_or_else_the_next() -> None:
+    """Whoever is at the right sleeve and asks for the sleeve means this one."""
+    assert section_called(GARMENT, "sleeve", GARMENT.rounds[12]) == "right sleeve"
+    assert section_called(GARMENT, "sleeve", GARMENT.rounds[1]) == "left sleeve"
+    assert section_called(GARMENT, "hood", GARMENT.rounds[1]) is None
+
+
+def test_the_rest_of_a_section_takes_as_long_as_its_stitches() -> None:
+    """A part that is done takes none, one in hand what is left of it."""
+    told = _asked(cues.HowFarIn(), 7, 30)
+    assert isinstance(told, about_piece.TellSection)
+    assert (told.section, told.done, told.of, told.measured) == ("left sleeve", 1, 5, False)
+    assert told.seconds_left > 0
+    done = _asked(cues.HowFarIn(place="body"), 7)
+    assert isinstance(done, about_piece.TellSection)
+    assert (done.done, done.seconds_left) == (6, 0)
+
+
+def test_stitches_on_hold_are_named_by_what_they_wait_for() -> None:
+    """The sleeves of the yoke knitted top down."""
+    garment = plan_named("switchback")
+    index = next(each.index for each in garment.rounds if each.holds) + 1
+    session = Session(garment, State(seq=1, knitting=Knitting(place=Position(index=index))))
+    (told,) = session.consider(cues.About(topic=Topic.HELD)).effects
+    assert isinstance(told, about_piece.TellHeld)
+    assert {name for name, _ in told.held} == set(garment.rounds[index - 1].held)
