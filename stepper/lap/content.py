@@ -34,6 +34,7 @@ def describe_sight(sight: Sight, *, here: bool, room: int, speaking: bool) -> di
     """
     scene = sight.scene
     plan, state = scene.plan, scene.state
+    devices = scene.devices.while_speaking() if speaking else scene.devices
     question = find_question(plan, state, scene.asked)
     counted = judge_count(plan, state, scene.asked)
     return {
@@ -54,8 +55,8 @@ def describe_sight(sight: Sight, *, here: bool, room: int, speaking: bool) -> di
         ],
         "told": [clean(line) for line in scene.told],
         "heard": describe_heard(scene.devices) if here else "",
-        "ears": _ears(scene.devices),
-        "mouth": _mouth(scene.devices, speaking=speaking),
+        "ears": _ears(devices),
+        "mouth": _mouth(devices),
         "asleep": state.asleep,
         "film": scene.devices.film,
         "view": sight.view.value,
@@ -109,9 +110,9 @@ def _ears(devices: DeviceStatus) -> dict[str, str]:
     return {"badge": "stands", "says": "Listening", "why": ""}
 
 
-def _mouth(devices: DeviceStatus, *, speaking: bool) -> dict[str, str]:
+def _mouth(devices: DeviceStatus) -> dict[str, str]:
     if devices.mouth is MouthState.NONE:
         return {"badge": "none", "says": "No voice", "why": clean(devices.why_no_mouth)}
-    if speaking:
+    if devices.mouth is MouthState.SPEAKING:
         return {"badge": "calm", "says": "Speaking", "why": ""}
     return {"badge": "none", "says": "Voice on", "why": ""}

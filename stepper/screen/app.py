@@ -19,7 +19,7 @@ from stepper.language.understand import NotUnderstood, understand
 from stepper.plan.model import Plan
 from stepper.screen.answer_lines import describe_result, pick_answers
 from stepper.screen.course import Course, course_of
-from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState, find_ears_state
+from stepper.screen.device_status import DeviceStatus, HeardWords, MouthState, find_ears_state
 from stepper.screen.event_log import LogEntry, find_way_back, list_entries
 from stepper.screen.garment_record import NO_RECORD, GarmentRecord, record_garment
 from stepper.screen.keys import PAGES, Page
@@ -371,21 +371,17 @@ class Screen:
         return self._history[1]
 
     def _devices(self, *, asleep: bool) -> DeviceStatus:
-        ears = find_ears_state(self._why_no_ears, asleep=asleep)
         voice = self._around.voice
-        mouth = MouthState.NONE if self._why_no_voice or voice is None else MouthState.QUIET
-        if voice is not None and voice.speaking:  # a device that was gone may be back
-            mouth = MouthState.SPEAKING
-            ears = EarsState.DEAF if ears is EarsState.LISTENING else ears
-        return DeviceStatus(
-            ears=ears,
+        status = DeviceStatus(
+            ears=find_ears_state(self._why_no_ears, asleep=asleep),
             why_no_ears=self._why_no_ears,
             film=self._around.film(),
             news=self._news,
-            mouth=mouth,
+            mouth=MouthState.NONE if self._why_no_voice or voice is None else MouthState.QUIET,
             why_no_mouth=self._why_no_voice,
             heard=self._heard,
         )
+        return status.while_speaking() if voice is not None and voice.speaking else status
 
     def _watch_voice(self) -> None:
         """While a line is being said, check now and then whether it is over."""

@@ -5,7 +5,7 @@ What a page shows of them is drawn in `pages/device_signs`.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 
 
@@ -67,3 +67,9 @@ class DeviceStatus:
     news: bool = True
     """Whether what is missing has not been said yet, or has changed since."""
     heard: HeardWords | None = None
+
+    def while_speaking(self) -> DeviceStatus:
+        """Return the status while a line is being said: the ears leave out what comes in meanwhile."""
+        # A device that was gone may be back, so a voice that could not speak a moment ago may be speaking.
+        ears = EarsState.DEAF if self.ears is EarsState.LISTENING else self.ears
+        return replace(self, ears=ears, mouth=MouthState.SPEAKING)

@@ -81,8 +81,9 @@ def test_the_senses_are_told_with_their_reasons() -> None:
     """Whether she is heard, whether it speaks, whether a film is on."""
     desk = Desk()
     page = shown(desk, devices=replace(LISTENING, film=True), speaking=True)
-    assert (page["ears"]["says"], page["mouth"]["says"], page["film"]) == ("Listening", "Speaking", True)
-    assert shown(desk, devices=LISTENING)["mouth"]["says"] == "Voice on"
+    assert (page["ears"]["says"], page["mouth"]["says"], page["film"]) == ("Deaf while speaking", "Speaking", True)
+    page = shown(desk, devices=LISTENING)
+    assert (page["ears"]["says"], page["mouth"]["says"]) == ("Listening", "Voice on")
     page = shown(desk)
     assert page["ears"] == {"badge": "none", "says": "No ears", "why": "keys and typed cues only"}
     assert page["mouth"] == {"badge": "none", "says": "No voice", "why": "mute"}

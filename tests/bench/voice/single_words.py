@@ -1,0 +1,115 @@
+"""Are people's single words heard through the gate, alone in answer to a question and behind the address word?
+
+    python -m tests.bench.voice.single_words FOLDER RECORDINGS [--alone] [--ratio 10] [--most 12] [--choosing]
+
+FOLDER holds the material, for the film; RECORDINGS has recordings of Speech Commands with a manifest.tsv, of which
+those by people are taken whom `people.tsv` has under measuring, or with --choosing under choosing. Nobody among them
+says the address word: a synthetic voice, held out from all choosing, says it 0.05 to 0.2 s before the word. With
+--alone nothing is in front, no film is on for the program, and a question is open. Wilson's interval of 95 %.
+"""
+
+from __future__ import annotations
+
+import argparse
+import csv
+import random
+from collections import Counter
+from pathlib import Path
+
+import numpy as np
+
+from stepper.ears.moonshine import MoonshineRecogniser
+from stepper.ears.wordings import Reply
+from stepper.sitting.project_file import load_project
+from stepper.sitting.recogniser_wordings import list_wordings
+from tests.bench.voice.__main__ import SAMPLE, share
+from tests.bench.voice.film import film, loudness
+from tests.bench.voice.material import clips
+from tests.bench.voice.people import read
+from tests.bench.voice.stream import as_16_bit, hear
+from tests.bench.voice.voices import RATE_HZ, VOICES, say, trimmed
+
+DIGITS = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
+ANSWERS = ("yes", "no", *DIGITS)
+_LEVEL = 0.1
+_APART_S, _LATEST_S, _BEFORE_S = 3.0, 1.6, 16.0
+
+
+def recorded(folder: Path, part: str) -> dict[str, list[Path]]:
+    """Return the recordings of each word by the people of a part."""
+    with (Path(__file__).parent / "people.tsv").open(encoding="utf-8") as file:
+        apart = {row["speaker"] for row in csv.DictReader(file, delimiter="\t") if row["part"] == part}
+    found: dict[str, list[Path]] = {}
+    with (folder / "manifest.tsv").open(encoding="utf-8") as file:
+        for row in csv.DictReader(file, delimiter="\t"):
+            if row["corpus"] == "speech-commands" and row["speaker"] in apart:
+                found.setdefault(row["text"], []).append(folder / row["file"])
+    return found
+
+
+def levelled(sound: np.ndarray) -> np.ndarray:
+    """Bring a clip to the common loudness."""
+    speech = sound.astype(np.float32) / 32_768
+    return speech * (_LEVEL / loudness(speech))
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(
+        description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
+    parser.add_argument("folder", type=Path)
+    parser.add_argument("recordings", type=Path)
+    parser.add_argument("--alone", action="store_true")
+    parser.add_argument("--ratio", type=float, help="how much louder than the film; dB; quiet unless given")
+    parser.add_argument("--most", type=int, default=12, help="recordings of each word")
+    parser.add_argument("--choosing", action="store_true")
+    args = parser.parse_args()
+    wordings = list_wordings(load_project(SAMPLE).plan)
+    known = recorded(args.recordings, "choosing" if args.choosing else "measuring")
+    words = [word for word in (ANSWERS if args.alone else (*wordings.single_words, *DIGITS)) if word in known]
+    items = [
+        (word, path)
+        for word in words
+        for path in random.Random(word).sample(known[word], min(args.most, len(known[word])))
+    ]
+    random.Random(2).shuffle(items)
+    source, at, said = random.Random(1), _BEFORE_S, list[tuple[str, float, np.ndarray]]()
+    fronts = [
+        say(voice, "stepper", 1.0, None)
+        for voice in VOICES
+        if voice.family in ("espeak", "flite") and voice.held_out != args.choosing
+    ]
+    for word, path in items:
+        sound = levelled(trimmed(np.frombuffer(read(path), np.int16)))
+        if not args.alone:
+            gap = np.zeros(round(source.uniform(0.05, 0.2) * RATE_HZ), np.float32)
+            sound = np.concatenate([levelled(source.choice(fronts)), gap, sound])
+        said.append((word, at, sound))
+        at += len(sound) / RATE_HZ + _APART_S
+    count = round((at + 4) * RATE_HZ)
+    stream = np.random.default_rng(1).standard_normal(count).astype(np.float32) * 3e-4
+    if args.ratio is not None:
+        talk = [clip for clip in clips(args.folder, not args.choosing) if clip.kind == "talk"]
+        behind = film(talk, count / RATE_HZ + 1, 1)[:count]
+        stream = behind * (_LEVEL * 10 ** (-args.ratio / 20) / loudness(behind))
+    for _, start_s, sound in said:
+        start = round(start_s * RATE_HZ)
+        stream[start : start + len(sound)] += sound
+    recogniser = MoonshineRecogniser(
+        wordings, address="stepper", is_addressed=lambda: not args.alone, asked=lambda: frozenset(Reply)
+    )
+    outcome = hear(as_16_bit(stream), recogniser)
+    recogniser.close()
+    right, wrong, of = Counter[str](), Counter[str](), Counter[str]()
+    for word, start_s, sound in said:
+        end_s = start_s + len(sound) / RATE_HZ + _LATEST_S
+        heard = next((text for when, text in outcome.heard if start_s < when <= end_s), None)
+        of[word] += 1
+        right[word] += heard == word
+        wrong[word] += heard is not None and heard != word
+    print(", ".join(f"{word} {right[word]}/{of[word]}" for word in words))
+    print(f"heard {share(right.total(), of.total())}, another {share(wrong.total(), of.total())}")
+
+
+if __name__ == "__main__":
+    main()
