@@ -156,3 +156,12 @@ def test_plain_fabric_is_marked_off_at_the_half_and_the_quarters() -> None:
     assert marked_off(30) == (1, 30)
     assert marked_off(80) == (2, 40)
     assert marked_off(205) == (4, 51)
+
+
+def test_a_marker_behind_which_stitches_were_made_is_one_marker() -> None:
+    """Half-way through the round it hangs where it was slipped. By hand: four, the marker, one made, two knitted
+    and four left are eleven, cut into four and seven."""
+    garment = plan(("body", [("co10", {"markers": (4,)}), ("k4 sm m1 k6", {"markers": (4,)})]))
+    sections = sections_at(garment, Position(index=1, stitch=7))
+    assert sections is not None
+    assert sections.counts == (4, 7)
