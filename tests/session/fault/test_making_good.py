@@ -92,9 +92,3 @@ def test_only_evenly_spread_changes_may_be_moved() -> None:
     """A decrease at the edge has its place."""
     edge = plan(("front", ["co40", "k36 k2tog k2"]))
     assert spread_left(edge, Knitting(place=Position(index=1, stitch=20)), Fault(place=Position(index=1, stitch=20), difference=1), ()) == []
-
-
-def test_even_changes_between_markers_have_their_place() -> None:
-    """A marker says where each belongs, however equal the gaps: a raglan is not mended half-way along the sleeve."""
-    marked = plan(("yoke", [("co80", {"markers": (40,)}), ("(k8 m1)x10", {"markers": (45,)})]))
-    assert not is_even(marked.rounds[1])

@@ -52,3 +52,9 @@ def test_shaping_is_worked_by_sight_only_where_markers_show_its_place(rest: str,
     """Anywhere else a stitch off moves every change behind it."""
     round_ = plan(("body", ["co38", (rest, {"markers": (10, 28)})])).rounds[1]
     assert shapes_by_sight(round_, 0) is by_sight
+
+
+def test_even_changes_between_markers_have_their_place() -> None:
+    """A marker says where each belongs, however equal the gaps: a raglan is not mended half-way along the sleeve."""
+    marked = plan(("yoke", [("co80", {"markers": (40,)}), ("(k8 m1)x10", {"markers": (45,)})]))
+    assert not is_even(marked.rounds[1])
