@@ -144,7 +144,8 @@ def _accepted(way: Remedy, plan: Plan) -> str:
     was, now = len(round_.shaping), len(good.shaping)
     if not now:
         return f"go on, and work {_name(round_)} without {_changes_of(round_)}"
-    return f"go on, and the shaping takes it up: {_name(round_)} with {now} {_changes_of(round_)} instead of {was}"
+    instead = f"{now} {_changes_of(round_)} instead of {was}"
+    return f"go on, and the shaping takes it up: {_name(round_)} with {instead}"
 
 
 def _changes_of(round_: Round) -> str:

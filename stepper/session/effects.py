@@ -124,7 +124,7 @@ class TellCounted(Effect):
     now: int
     end: int
     brief: bool = False
-    """Whether it is counted again, and a part is asked for in the same breath: only what is off is said then."""
+    """Whether it is counted again and a part asked for in the same breath: only what is off is said then."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
