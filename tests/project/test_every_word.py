@@ -62,8 +62,8 @@ SILENT = {
     "further", "alternately", "within", "last",
     # "Over 16 left front sts only": the count is checked, and no other stitches are on the needle.
     "front",
-    # "FINISHING Weave in ends": what it heads says so.
-    "finishing",
+    # "FINISHING Weave in ends": what it heads says so. "All following rows", "previously wrapped", "every 4th row thereafter".
+    "finishing", "following", "previously", "thereafter", "remain",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
     "purlwise", "knitwise",
 }  # fmt: skip

@@ -26,10 +26,12 @@ from stepper.project.rewording.plain_synonyms import EVERYDAY
 from stepper.project.rewording.remark_synonyms import REMARKS
 from stepper.project.rewording.row_synonyms import ROWS
 from stepper.project.rewording.shaping_synonyms import SHAPING
+from stepper.project.rewording.sign_synonyms import SIGNS
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.until_synonyms import UNTIL
 
 SYNONYMS: tuple[Synonym, ...] = (
+    *SIGNS,
     *NUMBERS,
     *REMARKS,
     *EVERYDAY,
