@@ -182,6 +182,8 @@ def _counted(effect: effects.TellCounted, plan: Plan) -> str:
     if effect.counted == effect.end:
         return f"{effect.counted}, as it should be at the end."
     difference = effect.counted - effect.now
+    if effect.brief:
+        return f"{effect.counted}: {abs(difference)} {'too many' if difference > 0 else 'too few'}."
     side = "more" if difference > 0 else "fewer"
     return f"{effect.counted}: {abs(difference)} {side} than {effect.now}."
 

@@ -8,7 +8,7 @@ from stepper.project.problems import Span
 
 Row = tuple[str, Span]
 _MARK = re.compile(
-    r"(?:(?<=^)|(?<=[\s(\[.]))[(\[]?(?P<mark>\*{2,4}|\u2020{1,2}|\u2021|\u00a7)[)\]]?(?=\s|\.?$)"
+    r"(?:(?<=^)|(?<=[\s(\[.]))[(\[]?(?P<mark>\*{2,4}|\u2020{1,2}|\u2021|\u00a7)[)\]]?(?=\s|\.?$|[A-Z][a-z]{2})"
 )
 _NOTE = re.compile(r"\s*note\s*:", re.I)
 _REFERS = re.compile(r"\b(?:to|from|until|at|between|and|rep(?:eat)?)\s*[(\[]?$", re.I)

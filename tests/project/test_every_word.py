@@ -52,6 +52,18 @@ SILENT = {
     "foll",
     # "The same length as the back to armhole": nothing else is measured there.
     "length",
+    # "Size 8 or 4 mm", "color A", "7 in tall", "1\" (4cm)", "increase by 8": the number or letter says it.
+    "size", "color", "tall", "4cm", "by",
+    # "Your needles", "facing you", "work in rows now": said to her, and nothing else is meant without them.
+    "your", "you", "now",
+    # "Very loosely" is loosely, "straight needles" work rows or rounds as said, a "rib pattern" is the rib just set.
+    "very", "straight", "pattern", "rib",
+    # "Without further increase", "rows 1 and 2 alternately", "to within the last 4", "to last 2 sts before marker".
+    "further", "alternately", "within", "last",
+    # "Over 16 left front sts only": the count is checked, and no other stitches are on the needle.
+    "front",
+    # "FINISHING Weave in ends": what it heads says so. "All following rows", "previously wrapped", "every 4th row thereafter".
+    "finishing", "following", "previously", "thereafter", "remain",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
     "purlwise", "knitwise",
 }  # fmt: skip

@@ -75,7 +75,8 @@ def lines_of(instruction: AsPart, source: Section, needles: Needles) -> tuple[Li
             return ()
         if at is not None:
             lines = lines[at + 1 :] if first else lines[: at + 1]
-    return lines
+    here = next((at for at, line in enumerate(lines) if instruction in line.sentences), len(lines))
+    return lines[:here]
 
 
 def _is_second(line: Line) -> bool:

@@ -70,6 +70,8 @@ class PageLines:
         for taken in range(most, 0, -1):
             if taken < most and stands_in_stops(" ".join(self.rows[at : at + most])):
                 break  # the row of stitches would be cut in two
+            if taken < most and not self.rows[at + taken - 1].endswith(ENDS):
+                break  # the row below goes on with the sentence: "Rep last 2 rows 3 times" / "more"
             line = self.read(" ".join(self.rows[at : at + taken]))
             if line is not None:
                 return taken, line

@@ -11,12 +11,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from stepper.project.page.headings import heading_of, is_clutter
 from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece
 from stepper.project.page.quoting import writable
+from stepper.project.page.run_in_headings import set_headings_apart
 from stepper.project.page.size_rows import sizes_of
 from stepper.project.page.sorting import Sorter
 from stepper.project.reading.wording import Words
@@ -60,10 +61,12 @@ def take_apart(text: str) -> Pasted:
         The pieces, with the title and sizes. Always: the pieces put together are the text, white space aside;
         each is a line, a note, or front matter of a named kind.
     """
-    rows = [" ".join(writable(row).split()) for row in text.splitlines()]
+    printed = [" ".join(writable(row).split()) for row in text.splitlines()]
+    rows, origins = set_headings_apart(printed)
     found = sizes_of(rows)
     sorter = Sorter(lines=PageLines(rows=rows, words=Words(sizes=found.number)))
     sorter.sort()
+    _number_as_printed(sorter, origins)
     parts = _merged(sorter.parts)
     pieces = [*sorter.front, *(piece for part in parts for piece in part.pieces)]
     doubtful = [piece for piece in sorter.front if piece.kind == "note"]
@@ -79,6 +82,12 @@ def take_apart(text: str) -> Pasted:
         text=_running(sorted([*told, *doubtful], key=lambda piece: piece.row)),
         yarn_rows=tuple(piece.text for piece in told if piece.front == "yarn"),
     )
+
+
+def _number_as_printed(sorter: Sorter, origins: Sequence[int]) -> None:
+    """Give each piece the row of the page it was printed in."""
+    for pieces in (sorter.front, *(part.pieces for part in sorter.parts)):
+        pieces[:] = [replace(piece, row=origins[piece.row - 1]) for piece in pieces]
 
 
 def _running(pieces: Sequence[Piece]) -> str:

@@ -27,13 +27,15 @@ _SUBHEAD = re.compile(
     re.I,
 )
 """Rows that say what follows is for, such as "Shape armholes"."""
+_SHAPED = re.compile(r"(?:shape|shaping)\b|[a-z]+\s+shaping$", re.I)
+"""Headings of a shaping within a piece: "Shape armholes", "Neck shaping"."""
 _WORKING = re.compile(
     r"\b(?:rows?|rnds?|rounds?|sts?|stitches|working|knitting|even(?:ly)?|straight|with|as|rib|pattern"
     r"|patt|until)\b",
     re.I,
 )
 _HEAD_ORDERS = re.compile(
-    r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn|purl|slip|return|transfer"
+    r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn(?!\s+(?:the\s+)?heel)|purl|slip|return|transfer"
     r"|hold|break"
     r"|change|increase|decrease|close)\b(?!-)"
     r"|^(?:work|knit|make|begin|divide)\b.*\b(?:in|even|straight|until|for|with|rows?|rounds?|rnds?"
@@ -154,7 +156,9 @@ class Sorter:
             self.mode = "chart"
             self._comment(row, at, "chart")
             return at + 1
-        if self.parts or self._work_follows(at + 1):
+        if self.mode == "work" and self.parts and _SHAPED.match(heading.name):
+            pass  # what is shaped goes on with the fabric and the lengths of its piece
+        elif self.parts or self._work_follows(at + 1):
             self._open(heading.name, heading.aside)
         else:
             self.mode, self.context = "front", ""

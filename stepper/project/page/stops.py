@@ -15,7 +15,7 @@ from stepper.project.page.orders import has_row_head, is_fragment
 ENDS = (".", ":", "!", "?")
 """Signs that end a sentence at the end of a row."""
 _SENTENCE = re.compile(
-    r"(?<=[.!?])(?<!\bSt\.)(?<!\bNo\.)(?<!\bapprox\.)(?<!\be\.g\.)(?<!\bi\.e\.)\s+"
+    r"(?:(?<=[.!?])|(?<=sts[\])])|(?<=sts\.[\])])|(?<=follows:)(?=\s+(?:Row|Rnd|Round|Next|1st)\b))(?<!\bSt\.)(?<!\bNo\.)(?<!\bapprox\.)(?<!\be\.g\.)(?<!\bi\.e\.)\s+"
     r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)\b)"
 )
 _GOES_ON = re.compile(
@@ -28,6 +28,8 @@ _NUMBER_OF_ROW = re.compile(
     r"^\W*(?:r|rd|rnd|row|round)?\.?\s*\d{1,3}(?:st|nd|rd|th)?(?:\s+(?:row|rnd|round))?\.$", re.I
 )
 """The number of a row followed by a full stop: "R1. Knit", "1st row. P"."""
+_HEAD_ALONE = re.compile(r"^\W*(?:row|rnd|round)s?\s+\d{1,3}(?:\s*[(\[][rw]s[)\]])?\s*:$", re.I)
+"""The head of a row, with what is worked in the row of the page below."""
 _REPEATS = re.compile(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
 
 
@@ -66,13 +68,18 @@ def goes_on(row: str, following: str) -> bool:
     """Return whether a sentence goes on from a row of the page into the one below."""
     if not following or heading_of(following) is not None or is_clutter(following):
         return False
-    if _GOES_ON.search(row):
+    if _GOES_ON.search(row) or _is_open(row) or _HEAD_ALONE.match(row):
         return True
     if begins_row(following):
         return False
     if row.endswith(ENDS):
         return _stops_go_on(row, following)
     return not _BEGINS_ANEW.match(following)
+
+
+def _is_open(row: str) -> bool:
+    """Return whether a bracket of a row is closed only further on: "2 (3: 4:"."""
+    return row.count("(") + row.count("[") > row.count(")") + row.count("]")
 
 
 def _stops_go_on(row: str, following: str) -> bool:

@@ -55,13 +55,15 @@ class PartBuilder(NeedleBuilder):
 
     def _do_again_between(self, tree: Any) -> AsPart:
         """Read "rep from ** to ** twice more": lines of the part in hand, worked again."""
-        start, end, repeats = tree.children
+        start, *ends, repeats = tree.children
         often = self._repeats(repeats)
         place = self._tree_place(tree)
         if not isinstance(often, Times):
             self.problems.append(place.problem("how often they are worked again is not said."))
         times = often.number.values[0] if isinstance(often, Times) else 1
-        return AsPart("", place, times=times, from_mark=_mark(start), to_mark=_mark(end))
+        return AsPart("", place, times=times, from_mark=_mark(start), to_mark=_mark(ends[0]) if ends else "")
+
+    _do_again_from = _do_again_between
 
     def _do_complete_like(self, tree: Any) -> AsPart:
         return AsPart("", self._tree_place(tree), reversed_=True, rest=True)

@@ -38,8 +38,8 @@ HOLDING: tuple[Synonym, ...] = (
         "K10, put next 12 sts on a thread, k to end.",
     ),
     row(
-        "aside",
-        r"\s*,?\s*(?P<said>and\s+set\s+aside)(?=\s*\.?\s*$)",
+        "aside|leave",
+        r"\s*,?\s*(?P<said>and\s+(?:set\s+aside|leave(?:\s+(?:aside|for\s+(?:now|later)))?))(?=\s*\.?\s*$)",
         "",
         "Place sts on holder and set aside.",
         spelt_out=True,

@@ -143,7 +143,7 @@ JOINED: tuple[Synonym, ...] = (
     ),
     row(
         "then",
-        rf"(\b(?:times(?:\s+more)?|more|once|twice))\s*,?\s*(?:and\s+)?then\s+(?:rep(?:eat)?\s+)?({ROUND}\s+\d+)\s+(?:again|once\s+more|once)(?=\s*[.]|\s*$)",
+        rf"(\b(?:times(?:\s+more)?|more|once|twice))\s*,?\s*(?:and\s+)?then\s+(?:(?:rep(?:eat)?|work)\s+)?({ROUND}\s+\d+)\s+(?:again|once\s+more|once)(?=\s*[.]|\s*$)",
         r"\1. work \2 once more",
         "Rep last 2 rows 3 times more, then row 1 once more.",
     ),
@@ -176,6 +176,12 @@ JOINED: tuple[Synonym, ...] = (
         r"^(\s*)rep(?:eat)?\s+from\s+(\*{2,4})\s+to\s+(\*{2,4})\s+(?=\S)",
         r"\1again from \2 to \3 ",
         "Rep from ** to ** twice more.",
+    ),
+    row(
+        "**",
+        rf"^(\s*)rep(?:eat)?\s+from\s+(\*{{2,4}})\s+(?=(?:{N}\s+)?(?:more\s+)?times\b|once\b|twice\b)",
+        r"\1again from \2 ",
+        "Rep from ** twice more.",
     ),
     row(
         "needle|n3|n4",

@@ -16,7 +16,7 @@ LENGTHS: tuple[Synonym, ...] = (
     row("s.s.", r"\bs\.\s?s\.", "st st", "Work 6 rows in s.s."),
     row(
         "(",
-        rf"\b({_STOCKINETTE})\s*\((?P<said>(?:(?:k|knit)\s+(?:1|one)\s+row\s*,\s*(?:p|purl)\s+(?:1|one)\s+row"
+        rf"\b({_STOCKINETTE})\s*\((?P<said>(?:(?:k|knit)\s+(?:1|one)\s+row\s*,?\s*(?:p|purl)\s+(?:1|one)\s+row"
         r"|(?:1|one)\s+row\s+(?:k|knit)\s*,\s*(?:1|one)\s+row\s+(?:p|purl)|(?:k|knit)\s+every\s+(?:rnd|round)"
         r"|(?:k|knit)\s+on\s+(?:the\s+)?rs\s*,\s*(?:p|purl)\s+on\s+(?:the\s+)?ws))\.?\s*\)",
         r"\1",
@@ -184,7 +184,7 @@ LENGTHS: tuple[Synonym, ...] = (
         "then",
         rf"(\b{_LASTED})\s*,?\s*(?:and\s+)?then\s+(?={_THEN})",
         r"\1. ",
-        "Rep last 2 rows 3 times more, then work row 1 once more.",
+        "Rep last 2 rows 3 times more, then knit 1 row.",
     ),
     row(
         "then",
@@ -207,7 +207,7 @@ LENGTHS: tuple[Synonym, ...] = (
     row(
         "beg",
         rf"\b((bo|{OFF})\s+{N}\s+{STS}\s+at\s+(?:the\s+)?beg(?:inning)?\s+of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+{N}\s+rows)\s*"
-        rf"(?:,?\s*then|\s+and|,)\s+(?={N}\s+{STS}\s+at\s+(?:the\s+)?beg)",
+        rf"(?:,?\s*then|\s+and|[,;])\s+(?={N}\s+{STS}\s+at\s+(?:the\s+)?beg)",
         r"\1. \2 ",
         "Bind off 6 sts at beg of next 2 rows, then 4 sts at beg of foll 4 rows.",
         again=True,

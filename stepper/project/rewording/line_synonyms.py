@@ -24,6 +24,9 @@ _HER_CHOICE = (
 )
 """What leaves a length to the knitter: the one printed before it is worked, and these words are said."""
 
+_SIZED = rf"(?:an?\s+|the\s+)?(?:pair\s+of\s+|set\s+of\s+)?({NEEDLES})"
+_NEXT = r"(?=\s(?:cast\s+on|co\b|cast\s+off|bind\s+off|bo\b|pick\s+up|knit\b|work\b|cont(?:inue)?\b)|(?<=\s)(?:cast\s+on|co\b|cast\s+off|bind\s+off|bo\b|pick\s+up|knit\b|work\b|cont(?:inue)?\b))"
+
 LINES: tuple[Synonym, ...] = (
     # --- heads ---
     row(
@@ -86,7 +89,7 @@ LINES: tuple[Synonym, ...] = (
         KEPT,
         "Weave in ends.",
     ),
-    row("leaving", r",?\s*leaving\s+an?\s+[^.,;]*tail\b", KEPT, "Break yarn, leaving a long tail."),
+    row("leaving", r",?\s*leaving\s+(?:an?\s+)?[^.,;]*(?:tail|end)\b(?:\s+(?:for|to)\s+[^.,;\d]*)?", KEPT, "Break yarn, leaving a long tail."),
     row(
         "desired|required|wanted|preferred|like|long enough|wish|want",
         rf",?\s*\b(?P<said>or\s+{_HER_CHOICE})",
@@ -157,27 +160,21 @@ LINES: tuple[Synonym, ...] = (
     row("us", r"\bus\s*\d+(?:\.\d+)?\s*/\s*(?=\d+(?:\.\d+)?\s*mm)", "", "Change to US 5 / 3.75mm needles."),
     row(
         "needle",
-        rf"\b(?:with|using)\s+({NEEDLES})\s+and\s+([a-z]\w?\d?)\s*,",
-        r"change to \1. with \2,",
-        "Using 3.5 mm needles and MC, cast on 80 sts.",
-    ),
-    row(
-        "needle",
         rf"\b(?:with|using)\s+([a-z]\w?\d?)\s+and\s+({NEEDLES})\s*,",
         r"change to \2. with \1,",
         "With MC and smaller needles, CO 80 sts.",
     ),
     row(
-        "needle",
-        rf"\b(?:with|using)\s+({NEEDLES})\s*,\s*",
-        r"change to \1. ",
-        "With larger needles, cast on 80 sts.",
+        "with|using",
+        rf"\b(?:with|using)\s+{_SIZED}\s+and\s+(?:yarn\s+|colou?r\s+)?([a-z]\w?\d?)\s*(?:,|{_NEXT})",
+        r"change to \1. with \2, ",
+        "Using a pair of 4 mm needles and yarn A, cast on 80 sts.",
     ),
     row(
-        "needle",
-        rf"\b(?:with|using)\s+({NEEDLES})\s+(?=(?:cast\s+on|co|pick\s+up)\b)",
+        "with|using",
+        rf"\b(?:with|using)\s+{_SIZED}\s*(?:,\s*|{_NEXT})",
         r"change to \1. ",
-        "Using 3.25 mm needles cast on 98 sts.",
+        "Using a 4 mm needle, cast off.",
     ),
     row(
         "change",

@@ -22,12 +22,12 @@ _NAMED = (
     r"fold|picot|cable)"
 )
 
-_NUMBERS: tuple[Synonym, ...] = (
+NUMBERS: tuple[Synonym, ...] = (
     row("{", r"\{(?=[\d\s,;:.-]+\})", "(", "Cast on 80 {88, 96} sts."),
     row("}", r"(?<=[\d\s])\}", ")", "K4 {6, 8}, p2, k to end."),
     row(
         "-",
-        rf"(?<![\w(\[/.-])(\d+)\s*-\s*(?=\d+\s*-[\d\s-]*\d\s+(?:{STS}|{ROUND}))([\d\s-]+?)(?=\s+(?:{STS}|{ROUND}))",
+        rf"(?<![\w(\[/.-])(\d+)\s*-\s*(?=\d+\s*-[\d\s-]*\d\s+(?:{STS}|{ROUND}|(?:more\s+)?times\b))([\d\s-]+?)(?=\s+(?:{STS}|{ROUND}|(?:more\s+)?times\b))",
         r"\1 (\2)",
         "Cast on 64-72-80 sts.",
     ),
@@ -76,6 +76,25 @@ _NUMBERS: tuple[Synonym, ...] = (
 )
 
 _HEADS: tuple[Synonym, ...] = (
+    row(
+        "row|rnd|round",
+        rf"^(\s*(?:next\s+)?{ROUND}(?:\s+\d+)?)\s*-+\s*(?:((?:right|wrong)\s+side)\s*-+\s*)?(?={BEGINS})",
+        r"\1 \2: ",
+        "Row 1-K2, *p2, k2; rep from * to end.",
+    ),
+    row(
+        "set",
+        r"^(\s*(?:row|rnd|round)\s+\d+)\s*[-:]\s*set-?\s?up\s+(?:row|rnd|round)\s*(\((?:rs|ws)\))?\s*:",
+        r"\1 \2:",
+        "Row 1 - Set up row (RS): K2, pm, k to end.",
+    ),
+    row("(", rf"^(\s*)\(\s*([rw]s)\s*\)\s*:?\s*(?={BEGINS}|knit|purl)", r"\1next row (\2): ", "(WS) Purl."),
+    row(
+        "rows|rnds|rounds",
+        r"^(\s*(?:rows|rnds|rounds)\s+\d+\s*(?:-|to|and|&)\s*\d+)\s+(?=(?:using|with|change|work)\b)",
+        r"\1: ",
+        "Rows 1 to 6 Work in st st.",
+    ),
     row(
         "rnd|round|row",
         rf"^(\s*)(\d+)(?:st|nd|rd|th)\s+(?=and\s+(?:every|all)\b[^:]*?({ROUND})\s*:)",
@@ -239,5 +258,5 @@ _STARS: tuple[Synonym, ...] = (
     ),
 )
 
-NOTATION: tuple[Synonym, ...] = (*_NUMBERS, *_STITCHES, *_HEADS, *_STARS)
+NOTATION: tuple[Synonym, ...] = (*_STITCHES, *_HEADS, *_STARS)
 """The rows, in the order tried."""

@@ -9,7 +9,7 @@ from functools import cache
 KEPT = "\0"
 """Instead of words: the match is taken out of the line and said with it."""
 
-N = r"(?:\d+(?:\s*[(\[]\s*[\d\s,;]+[)\]])?|(?:one|two|three|four|five|six|seven|eight|nine|ten)\b)"
+N = r"(?:\d+(?:\s*[(\[]\s*[\d\s,;:]+[)\]])?|(?:one|two|three|four|five|six|seven|eight|nine|ten)\b)"
 ROUND = r"(?:rounds?|rnds?|rows?)\b"
 STS = r"(?:stitches|stitch|sts?)\b"
 END = r"(?=\s*[,.;)\]]|\s*$)"

@@ -10,6 +10,8 @@ Source: the wording of patterns in print, US and UK; common practice.
 
 from __future__ import annotations
 
+from stepper.project.rewording.cast_on_synonyms import CASTING
+from stepper.project.rewording.fabric_synonyms import FABRICS
 from stepper.project.rewording.holding_synonyms import HOLDING
 from stepper.project.rewording.joined_synonyms import JOINED
 from stepper.project.rewording.length_synonyms import LENGTHS
@@ -17,17 +19,24 @@ from stepper.project.rewording.line_synonyms import LINES
 from stepper.project.rewording.marker_synonyms import MARKERS
 from stepper.project.rewording.name_synonyms import ASIDES
 from stepper.project.rewording.needle_synonyms import NEEDLEWORK
-from stepper.project.rewording.notation import NOTATION
+from stepper.project.rewording.notation import NOTATION, NUMBERS
 from stepper.project.rewording.part_synonyms import AGAIN
 from stepper.project.rewording.pattern_synonyms import PATTERNS
+from stepper.project.rewording.plain_synonyms import EVERYDAY
 from stepper.project.rewording.remark_synonyms import REMARKS
 from stepper.project.rewording.row_synonyms import ROWS
 from stepper.project.rewording.shaping_synonyms import SHAPING
+from stepper.project.rewording.sign_synonyms import SIGNS
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.until_synonyms import UNTIL
 
 SYNONYMS: tuple[Synonym, ...] = (
+    *SIGNS,
+    *NUMBERS,
     *REMARKS,
+    *EVERYDAY,
+    *CASTING,
+    *FABRICS,
     *JOINED,
     *UNTIL,
     *NOTATION,

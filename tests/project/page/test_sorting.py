@@ -194,3 +194,19 @@ def test_a_page_of_prose_is_no_hundred_marks() -> None:
     """Of the front matter of all pages at most one row in twelve stands under a mark."""
     fronts = [piece for table in TABLES for piece in take_apart(table.text).front]
     assert sum(piece.kind == "note" for piece in fronts) * 12 <= len(fronts)
+
+
+def test_a_shaping_goes_on_with_its_piece() -> None:
+    """Below "Shape Armholes" the fabric goes on, and lengths are still measured from where the piece began."""
+    page = """\
+BACK
+With 4 mm needles, cast on 41 sts. Work flat.
+Work 20 rows in st st.
+Shape Armholes
+Cast off 3 sts at beg of next 2 rows. [35 sts]
+Cont straight until armholes measure 5 cm, ending with a WS row.
+Shape Shoulders Cast off 6 sts at beg of next 2 rows; 23 sts.
+"""
+    pasted = take_apart(page)
+    assert [part.name for part in pasted.parts] == ["back"]
+    assert [piece.text for piece in pasted.pieces if piece.kind == "note"] == []

@@ -1,0 +1,56 @@
+"""Set apart headings that are printed in one row with the text they head. No I/O.
+
+"Shape Armholes Bind off 3 sts at beg of next 2 rows" is a heading and a sentence. Such a heading is told from
+the beginning of a sentence by its capitals, by naming a part or a shaping, and by an order right after it.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+_ORDER = (
+    r"(?:Cast|Bind|CO\b|BO\b|With|Using|Work|Knit|Purl|K\s?\d|P\s?\d|Pick|Place|Return|Rejoin|Join|Row|Rnd|Round|Next"
+    r"|Cont|Continue|Dec|Decrease|Inc|Increase|Change|At|Beg|Beginning|Starting|Sl|Slip|\d(?:st|nd|rd|th)\s)"
+)
+"""How the text below a heading begins."""
+_PART = (
+    r"(?:Back|Fronts?|Sleeves?|Body|Yoke|Neck(?:band|line)?|Collar|Hood|Thumb|Hand|Heel|Foot|Toe|Gusset|Cuffs?|Leg|Crown|Brim"
+    r"|Border|Edging|Armholes?|Shoulders?|Raglan|Cap|Band|Bands|Hem|Welt|Instep|Flap|Mitten|Mitt|Sock|Hat|Pocket|Cowl|Scarf|Shawl|Palm|Ribbing|Finger)"
+)
+_WITH_PART = (
+    r"(?:Left|Right|First|Second|Upper|Lower|Front|Back|Button|Buttonhole|Neck|Heel|Full-Fashioned|Sweater|V)"
+)
+_NAMED = rf"(?:{_WITH_PART}\s+){{0,2}}{_PART}"
+_SHAPED = (
+    rf"Shape\s+(?:(?:the|and|for|{_WITH_PART}|{_PART}|Top|Side|of)\s+){{0,3}}"
+    rf"(?:{_PART}|Top|Neck|raglan|armholes?|neck|shoulders?|crown|toe|top|sleeve|cap)"
+)
+_HEADING = re.compile(
+    rf"(?:(?<=^)|(?<=[.!?)\]]\s))(?P<name>{_SHAPED}|{_NAMED}|(?:{_WITH_PART.upper()}\s+){{0,2}}{_PART.upper()})"
+    rf"(?:\s*(?P<sign>[…–—-]|\.\.\.)\s*|\s+)(?={_ORDER})"
+)
+
+
+def set_headings_apart(rows: Sequence[str]) -> tuple[list[str], list[int]]:
+    """Cut rows of a page so that a heading inside a row has a row of its own.
+
+    Args:
+        rows: The rows of the page.
+
+    Returns:
+        The rows, and for each the row of the page it comes from, from 1. Always: joined, they are the text,
+        white space and the sign after a heading aside.
+    """
+    cut: list[str] = []
+    origins: list[int] = []
+    for number, row in enumerate(rows, 1):
+        done = 0
+        for match in _HEADING.finditer(row):
+            before = row[done : match.start()].strip()
+            cut += [before, match.group("name")] if before else [match.group("name")]
+            done = match.end()
+        rest = row[done:].strip() if done else row
+        cut += [rest] if rest or not done else []
+        origins += [number] * (len(cut) - len(origins))
+    return cut, origins

@@ -1,0 +1,106 @@
+"""Other wordings for casting on: the needles and yarn it names, the manner, and what is worked next. No I/O."""
+
+from __future__ import annotations
+
+from stepper.craft.needles import NEEDLES
+from stepper.project.rewording.synonym import OFF, ROUND, STS, N, Synonym, row
+
+_YARN = r"(?:yarn\s+|colou?r\s+)?(?-i:MC|CC\d?|[A-Z])"
+_BARE = r"(?:(?:straight|circular|double[-\s]point(?:ed)?|long|short)\s+){0,2}(?:needles?|dpns?)"
+"""Needles named by their kind alone, which change nothing: "the circular needle"."""
+_SIZED = rf"(?:an?\s+|the\s+)?(?:pair\s+of\s+|set\s+of\s+)?({NEEDLES})"
+_WITH = r"(?:with|using)\s+"
+_NEXT = rf"(?=(?:cast\s+on|co\b|{OFF}|bo\b|pick\s+up|knit\b|work\b|cont(?:inue)?\b|k\b|p\b|purl\b))"
+_KINDS = r"\b(smaller|larger)(?:\s+size(?:d)?)?\s+(?:straight|circular|double[-\s]pointed?|dp|d\.?p\.?)\s+(?:needles?|dpns?)"
+
+CASTING: tuple[Synonym, ...] = (
+    row("smaller|larger", _KINDS, r"\1 needles", "Using smaller straight needles, cast on 80 sts."),
+    row(
+        "double",
+        r"\bdouble[-\s]point\s+(?=needles?\b)",
+        "double-pointed ",
+        "Change to 4 mm double-point needles.",
+    ),
+    # --- what is cast on with ---
+    row(
+        "with|using|beg|start",
+        rf"^(\s*)(?P<said>(?:(?:beg(?:inning)?|start(?:ing)?)\s+)?{_WITH}(?:an?\s+|the\s+|two\s+|three\s+|four\s+|2\s+|3\s+|4\s+)?{_BARE})\s+and\s+{_WITH[:-3]}?\s*({_YARN})\s*,\s*{_NEXT}",
+        r"\1with \3, ",
+        "Using circular needle and MC, cast on 80 sts.",
+        spelt_out=True,
+    ),
+    row(
+        "with|using|beg|start",
+        rf"^(\s*)(?P<said>(?:(?:beg(?:inning)?|start(?:ing)?)\s+)?{_WITH}(?:an?\s+|the\s+|two\s+|three\s+|four\s+|2\s+|3\s+|4\s+)?{_BARE}(?:\s+and\s+(?:using\s+)?(?:an?\s+|the\s+|your\s+)?[a-z' -]+?cast-?\s?on(?:\s+method)?)?)\s*,?\s*{_NEXT}",
+        r"\1",
+        "With circular needle, cast on 80 sts.",
+        spelt_out=True,
+    ),
+    row(
+        "with|using",
+        rf"^(\s*)((?:cast\s+on|co|pick\s+up\s+and\s+k(?:nit)?)\s+{N}\s+{STS})\s*,?\s+{_WITH}{_SIZED}\s+and\s+({_YARN})(?=\s*[.,;]|\s*$)",
+        r"\1change to \3. with \4, \2",
+        "Cast on 80 sts using 4 mm needles and yarn A.",
+    ),
+    row(
+        "with|using|on",
+        rf"^(\s*)((?:cast\s+on|co|pick\s+up\s+and\s+k(?:nit)?)\s+{N}\s+{STS})\s*,?\s+(?:with|using|on(?:to)?)\s+{_SIZED}(?=\s*[.,;]|\s*$)",
+        r"\1change to \3. \2",
+        "Cast on 80 sts on 4 mm needles.",
+    ),
+    # --- the manner ---
+    row(
+        "loosely",
+        rf"\b(?P<said>(?:very\s+)?loosely)\s*,?\s+(?=(?:cast\s+on|co|{OFF}|bo)\b)",
+        "",
+        "Loosely cast on 80 sts.",
+        spelt_out=True,
+    ),
+    row(
+        "loosely",
+        rf"\b((?:cast\s+on|co|{OFF}|bo)\b(?:\s+(?:all|rem(?:aining)?))*)\s*,?\s+(?P<said>(?:very\s+)?loosely)(?=\s+(?:\d|{N}))",
+        r"\1",
+        "Cast off loosely 6 sts at beg of next 2 rows.",
+        spelt_out=True,
+    ),
+    row(
+        "loosely",
+        rf"\b((?:{OFF}|bo)\s+(?:the\s+|all\s+|rem(?:aining)?\s+)*{N}\s+{STS})\s*,?\s+(?P<said>(?:very\s+)?loosely)(?=\s*[.,;]|\s*$|\s+(?:in|at)\b)",
+        r"\1",
+        "Bind off 6 sts loosely at beg of next 2 rows.",
+        spelt_out=True,
+    ),
+    row(
+        "leaving",
+        r"^(\s*)(?P<said>leaving\s+an?\s+(?:long\s+|\d+[-\s](?:inch|cm|in)\s+)*(?:end|tail)(?:\s+(?:for|to)\s+[a-z ]+)?)\s*,\s*(?=(?:cast\s+on|co)\b)",
+        r"\1",
+        "Leaving a long tail, cast on 80 sts.",
+        spelt_out=True,
+    ),
+    row(
+        "cast of ",
+        r"\bcast\s+of\s+(?=\d)",
+        "cast off ",
+        "Cast of 5 sts at beg of next 2 rows.",
+    ),
+    # --- what is worked next ---
+    row(
+        ",",
+        rf"((?:^|:)\s*(?:cast\s+on|co)\s+{N}\s+{STS})\s*,\s*(?=(?:k|knit|p|purl|work)\s+{N}\s+rows\b)",
+        r"\1. work flat. ",
+        "Cast on 40 sts, k 8 rows.",
+    ),
+    row(
+        ",",
+        rf"^(\s*(?:cast\s+on|co)\s+{N}\s+{STS})\s*,\s*(?=(?:k|knit|p|purl|work)\s+(?:{N}\s+)?(?:rnds|rounds)\b)",
+        r"\1. ",
+        "Cast on 40 sts, k 8 rnds.",
+    ),
+    row(
+        "for",
+        rf"(^\s*|[.]\s+)(k|p|knit|purl)\s+for\s+(?={N}\s+{ROUND})",
+        r"\1\2 ",
+        "K for 6 rows.",
+    ),
+)
+"""The rows, in the order tried."""

@@ -1,0 +1,40 @@
+"""Other ways to write the same signs: hyphens, commas and brackets around stitches, rows called R. No I/O."""
+
+from __future__ import annotations
+
+from stepper.project.grammar import stitch_words
+from stepper.project.rewording.synonym import LONG, ROUND, N, Synonym, row
+
+_STITCH = rf"(?:[kp]\s?\d+|{stitch_words()})(?![\w&/-])"
+_FRACTIONS = r"\d+[¼½¾]?"
+_UNIT = r"(?:cms?|ins?|inch(?:es)?|\")"
+
+SIGNS: tuple[Synonym, ...] = (
+    row("sl-|s-", r"\b(?:sl|s)-(?=\d\b)", "sl ", "Row 2: Sl-1, k4, p to end."),
+    row("sl", rf"\b(sl\s?1)\s+(?={_STITCH})", r"\1, ", "Row 2: Sl 1 k11 p8.", again=True),
+    row("),|],", rf"([)\]])\s*,\s*(?={N}\s+times\b|twice\b)", r"\1 ", "(K1, p1), 3 times, k to end."),
+    row("r", r"^(\s*)R\s?(\d+(?:\s*-\s*\d+)?)\s*(?=[:(.]|\s+and\b)", r"\1Row \2", "R5: K2, p to end.", exact=True),
+    row("r", r"\b([Rr]ep(?:eat)?|[Aa]s|[Ss]ame\s+as)\s+R\s?(\d+)", r"\1 row \2", "Row 7: Repeat R5.", exact=True),
+    row("all foll", r"\b(and\s+(?:all|every))\s+foll(?:owing)?\s+(?=(?:ws|rs|wrong|right|alt|even|odd))", r"\1 ", "Row 2 and all following WS rows: Purl."),
+    row(
+        "-",
+        rf"\b({_FRACTIONS}\s*\(\s*{_FRACTIONS}(?:\s*,\s*{_FRACTIONS})*)\s*-\s*(?={_FRACTIONS}(?:\s*-\s*{_FRACTIONS})*\s*\)\s*{_UNIT})",
+        r"\1, ",
+        "Work even until piece measures 13 (13½-14) inches.",
+        again=True,
+    ),
+    row("/", rf"({LONG})\s*/\s*([\d¼½¾][\d\s./¼½¾]*[(\[][^)\]]*[)\]]\s*{_UNIT})(?!\w)", r"\1 [\2]", "Work even until sleeve measures 24(26,29)cm/9½(10¼,11½)in."),
+    row("previously", r"\bpreviously\s+wrapped\b", "wrapped", "Row 3: Knit to 4 sts before previously wrapped st, w&t."),
+    row("the next", r"\b(at\s+each\s+end\s+of)\s+the\s+(?=next\b)", r"\1 ", "Inc 1 st at each end of the next and every foll 4th row until there are 76 sts."),
+    row("one st", r"\b(inc|dec)(rease)?\.?\s+one\s+(?=st\b)", r"\1\2 1 ", "Inc one st at each end of next row."),
+    row("both ends", r"\bat\s+both\s+ends\s+of\b", "at each end of", "Decrease 1 st at both ends of next row."),
+    row("thereafter", rf"\b(next\s+row\s+and\s+)(?:on\s+)?(every\s+\S+\s+{ROUND})\s+thereafter\b", r"\1\2", "Dec 1 st at each end of next row and every 4th row thereafter until 66 sts remain."),
+    row("across", r"((?:^|:)\s*)([kp]\s?\d+(?:\s*,?\s*[kp]\s?\d+)+)\s*,?\s+across(?=\s*[.]|\s*$)", r"\1(\2) to end", "Row 1: K1 p1, across."),
+    row("left", r"(?<=\*)\s*until\s+(?:one|1)\s+(?:st|stitch)\s+(?:left|rem(?:ain)?s?)\s*,?\s*(?=[kp])", r" to last 1 sts, ", "* ssk * until one stitch left k1"),
+    row("ridges", r"\s*\(\s*(?P<said>\d+\s+(?:garter\s+)?ridges(?:\s+of\s+garter(?:\s+st(?:itch)?)?)?)\s*\)", "", "Knit 10 rows (5 ridges of garter stitch)."),
+    row("ready", r",?\s*ending\s+ready\s+to\s+(?:begin|work|start)\s+an?\s+ws\s+row\b", ", ending with a rs row", "Knit 10 rows, ending ready to begin a WS row."),
+    row("ready", r",?\s*ending\s+ready\s+to\s+(?:begin|work|start)\s+an?\s+rs\s+row\b", ", ending with a ws row", "Knit 10 rows, ending ready to begin a RS row."),
+    row("place", r"\s*\(\s*place\s+(?:(?:second|another|next|first)\s+)?(?:stitch\s+)?markers?\s*\)\s*,?", ", pm,", "Row 1: k11 (place stitch marker) p12, k12."),
+    row("manner", r"\b(work)\s+(?:in\s+(?:the\s+)?)?same\s+manner\s+as\s+(?=(?:the\s+)?(?:back|front|left|right|first|other|sleeve))", r"\1 as for ", "Work in same manner as back until piece measures 9 cm."),
+)
+"""The rows, in the order tried."""

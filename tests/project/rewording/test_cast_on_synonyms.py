@@ -1,0 +1,28 @@
+"""Other wordings for casting on. Source: the wording of patterns in print; common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.reading.parsing import made_plain
+from stepper.project.rewording.reword import recast
+
+
+@pytest.mark.parametrize(
+    ("printed", "words"),
+    [
+        ("With circular needle, cast on 80 sts.", "cast on 80 sts."),
+        ("Using circular needles and MC, cast on 80 sts.", "with MC, cast on 80 sts."),
+        ("Cast on 80 sts using 4 mm needles and yarn A.", "change to 4 mm needles. with yarn A, Cast on 80 sts."),
+        ("Leaving a long end for sewing up, cast on 80 sts.", "cast on 80 sts."),
+        ("Cast off loosely 6 sts at beg of next 2 rows.", "Cast off 6 sts at beg of next 2 rows."),
+    ],
+)
+def test_tools_and_manner_come_before_or_beside_the_stitches(printed: str, words: str) -> None:
+    """The needles and the yarn are taken up first; the manner is only said."""
+    assert " ".join(recast(made_plain(printed)).text.split()) == words
+
+
+def test_the_manner_is_said_with_the_line() -> None:
+    """She casts off loosely because she hears it."""
+    assert recast("Loosely cast on 80 sts.").kept == ("Loosely",)

@@ -1,0 +1,28 @@
+"""Other ways to write the same signs. Source: the wording of patterns in print; common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.reading.parsing import made_plain
+from stepper.project.rewording.reword import recast
+
+
+@pytest.mark.parametrize(
+    ("printed", "words"),
+    [
+        ("Row 2: Sl-1, k4, p to end.", "Row 2: sl 1, k4, p to end."),
+        ("Row 2: Sl 1 k11 p8.", "Row 2: Sl 1, k11, p8."),
+        ("R5: (K1 p1), 3 times, k to end.", "Row 5: (K1, p1) 3 times, k to end."),
+        ("Work even until piece measures 13 (13½-14) inches.", "Work even until piece measures 13 (13½, 14) inches."),
+        ("Row 1: K1 p1, across.", "Row 1: (K1, p1) to end."),
+    ],
+)
+def test_the_signs_say_the_same(printed: str, words: str) -> None:
+    """A hyphen, a comma or a letter more changes nothing that is knitted."""
+    assert recast(made_plain(printed)).text == words
+
+
+def test_a_range_of_counts_is_no_list_of_sizes() -> None:
+    """"4-5 rows" leaves a choice, and is not cut into two numbers."""
+    assert recast("Work 4-5 rows.").text == "Work 4-5 rows."
