@@ -46,3 +46,4 @@ rows     | which side am I on                   | the side
 heel     | how many stitches before I turn      | stitches to the turn
 heel     | how many more turns                  | short rows left
 """
+ROWS = [tuple(part.strip() for part in line.split("|")) for line in QUESTIONS.strip().splitlines()]
