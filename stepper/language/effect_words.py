@@ -147,7 +147,8 @@ def _place(effect: answers.TellPlace, plan: Plan) -> str:
     if place.index >= len(plan.rounds):
         return f"Finished: all {plural(len(plan.rounds), 'round')} done. {on_needles}"
     round_ = plan.rounds[place.index]
-    return f"{place_name(round_)}, at stitch {place.stitch} of {round_.progress}. {on_needles}"
+    inside = f"at stitch {place.stitch} of {round_.progress}" if place.stitch else "at its beginning"
+    return f"{place_name(round_)}, {inside}. {on_needles}"
 
 
 def _spacing(effect: answers.TellSpacing, plan: Plan) -> str:
