@@ -259,7 +259,7 @@ class Knitting:
                 each = left[place]
                 if isinstance(each, Loop):
                     break
-                if isinstance(each, Sight) and each.kind == "change" and each.behind == behind:
+                if isinstance(each, Sight) and each.kind in ("change", "repeat") and each.behind == behind:
                     left[place] = Sight("gone", each.index)
 
     @staticmethod

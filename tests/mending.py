@@ -112,8 +112,10 @@ class Slip:
         return made(self.todo[: self.at])
 
 
-def _slip(plan: Plan, index: int, kind: str, dice: random.Random, *, midway: bool) -> Slip | None:
-    """Plan a round with a mistake; None where it has no room for it."""
+def _slip(
+    plan: Plan, before: fabric.Knitting, kind: str, dice: random.Random, *, index: int, midway: bool
+) -> Slip | None:
+    """Plan a round with a mistake, over what hangs on the needle before it; None where it has no room for it."""
     todo = fabric.steps(plan.rounds[index].phrase)
     plain = [at for at, each in enumerate(todo) if each.code in ("k", "p")]
     if kind == "miscount":
@@ -134,18 +136,25 @@ def _slip(plan: Plan, index: int, kind: str, dice: random.Random, *, midway: boo
         return Slip(todo, at, at + 1)
     if kind == "lost at a marker":
         hung = [at for at in plain if at and todo[at - 1].code in ("sm", "pm")]
-        return _lost(todo, dice.choice(hung), dice) if hung else None
+        return _lost(todo, dice.choice(hung), dice, before) if hung else None
     at = plain[0] if midway else plain[-1]
-    return _lost(todo, at, dice) if min(at, len(todo) - 1 - at) < NEAR_THE_JOIN else None
+    return _lost(todo, at, dice, before) if min(at, len(todo) - 1 - at) < NEAR_THE_JOIN else None
 
 
 NEAR_THE_JOIN = 3
 """Steps from the end of a round within which a stitch is at the join. Source: chosen here."""
 
 
-def _lost(todo: list[Step], at: int, dice: random.Random) -> Slip | None:
-    """Lose a stitch: it slips off, or is caught up in its neighbour."""
-    pair = next((each for each in (at - 1, at) if [e.code for e in todo[each : each + 2]] in _ALIKE), None)
+def _lost(todo: list[Step], at: int, dice: random.Random, before: fabric.Knitting) -> Slip | None:
+    """Lose a stitch: it slips off, or is caught up in its neighbour, if no marker hangs between the two, which would
+    be knitted in with them and seen at once."""
+    hung = before.edges("marker")
+
+    def alike(first: int) -> bool:
+        taken = sum(fabric.hands(each.code)[0] for each in todo[: first + 1])
+        return [each.code for each in todo[first : first + 2]] in _ALIKE and taken not in hung
+
+    pair = next((each for each in (at - 1, at) if alike(each)), None)
     if dice.random() < LOST_BY_SLIPPING or pair is None or pair < 0:
         return Slip(todo, at, at + 1, at)
     todo[pair : pair + 2] = [Step("k2tog", stray=True)]
@@ -225,7 +234,7 @@ class Mender:
         index = self.dice.randrange(1, len(plan.rounds))
         if not plan.rounds[index].before:
             return False
-        slip = _slip(plan, index, self.kind, self.dice, midway=self.midway)
+        slip = _slip(plan, photographs[index], self.kind, self.dice, index=index, midway=self.midway)
         if slip is None:
             return False
         self.slip, self.index, self.fabric = slip, index, photographs[index].copy()

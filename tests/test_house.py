@@ -16,21 +16,22 @@ PACKAGE = ROOT / "stepper"
 
 MAY_IMPORT = {
     "errors": set(),
+    "files": set(),
     "craft": {"errors"},
-    "project": {"craft", "errors"},
+    "project": {"craft", "files", "errors"},
     "plan": {"project", "craft", "errors"},
     "session": {"plan", "craft", "errors"},
     "language": {"session", "plan", "craft", "errors"},
-    "store": {"session", "errors"},
-    "devices": {"errors"},
+    "store": {"session", "files", "errors"},
+    "devices": {"files", "errors"},
     "mouth": {"devices", "errors"},
-    "ears": {"mouth", "devices", "errors"},
+    "ears": {"mouth", "devices", "files", "errors"},
     "screen": {"language", "session", "plan", "craft", "errors"},
     "report": {"language", "session", "plan", "project", "craft", "errors"},
     "lap": {"screen", "language", "session", "plan", "craft", "errors"},  # shows what the screen shows, as data
     "sitting": {
         *("lap", "screen", "store", "ears", "mouth", "devices"),
-        *("language", "session", "plan", "project", "craft", "errors"),
+        *("language", "session", "plan", "project", "craft", "files", "errors"),
     },
 }
 """Room by room, what it may import besides itself. `commands` may import anything."""

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import argparse
-import json
 from collections.abc import Iterable
 from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
 from stepper.commands.loading import load
+from stepper.commands.standard_streams import print_document
 from stepper.errors import ProjectError
 from stepper.plan.model import Plan
 from stepper.project.problems import Problem, UnsoundFileError
@@ -48,11 +48,11 @@ def run(args: argparse.Namespace) -> int:
     except UnsoundFileError as error:
         if not args.json:
             raise
-        print(json.dumps(_document(args.file, None, error.problems), ensure_ascii=False))
+        print_document(_document(args.file, None, error.problems))
         return ProjectError.exit_code
     plan = loaded.plan
     if args.json:
-        print(json.dumps(_document(args.file, plan, ()), ensure_ascii=False))
+        print_document(_document(args.file, plan, ()))
         return 0
     print_folded(f"{args.file}:{caution.line}:1: note: {caution.text}" for caution in plan.warnings)
     sections = ", ".join(plan.sections)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import json
 import os
 import sys
 from collections.abc import Iterator
@@ -12,6 +11,7 @@ from pathlib import Path
 
 from stepper.commands.loading import load
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
+from stepper.commands.standard_streams import print_document
 from stepper.craft.colour import Rgb
 from stepper.errors import SurroundingsError
 from stepper.report.colour_lines import pair_lines, verdict_lines, why_not_compared
@@ -19,10 +19,11 @@ from stepper.report.colours import ChartSquares, Colours, colours_after_mend, co
 from stepper.report.drawing.colour_picture import draw_colours
 from stepper.screen.ansi import write_ansi
 from stepper.screen.panels import draw_panel, put_side_by_side
+from stepper.screen.rows import Row
 from stepper.screen.style import Depth
 from stepper.screen.terminal_abilities import assess_terminal
 from stepper.screen.yarns import yarns_of
-from stepper.sitting.folding import PROSE_COLUMNS, print_folded, terminal_columns
+from stepper.sitting.folding import PROSE_COLUMNS, print_folded, terminal_columns, write_painted
 
 PIPED_COLUMNS = 80
 """Columns to fill if the output does not go to a terminal."""
@@ -60,28 +61,37 @@ def run(args: argparse.Namespace) -> int:
     if args.picture is not None:
         _write(args.picture, found, loaded.plan.title)
     if args.json:
-        print(json.dumps(_document(found, loaded.plan.title), ensure_ascii=False))
+        print_document(_document(found, loaded.plan.title))
         return 0
     print(f"{loaded.plan.title}: colours")
     print()
-    print_folded(_lines(found), otherwise=PROSE_COLUMNS)
+    depth = _depth()
+    for line in _lines(found, depth):
+        if isinstance(line, str):
+            print_folded([line], otherwise=PROSE_COLUMNS)
+        else:
+            write_painted(f"{write_ansi(line, depth)}\n", sys.stdout)
     if args.picture is not None:
         print_folded(["", f"The picture is in {args.picture}."])
     return 0
 
 
-def _lines(found: Colours) -> Iterator[str]:
-    why = why_not_compared(found)
-    if why:
-        yield why
-        return
+def _depth() -> Depth:
+    """Return how many colours the terminal shows."""
     # Not `full_screen.check_terminal`: that loads the whole screen.
-    depth = assess_terminal(
+    return assess_terminal(
         os.environ,
         is_terminal=sys.stdout.isatty(),
         encoding=sys.stdout.encoding or "",
         windows=sys.platform == "win32",
     ).depth
+
+
+def _lines(found: Colours, depth: Depth) -> Iterator[str | Row]:
+    why = why_not_compared(found)
+    if why:
+        yield why
+        return
     columns = terminal_columns(sys.stdout) or PIPED_COLUMNS
     yield from _charts(found, depth, columns, found.charts)
     yield from pair_lines(found)
@@ -96,7 +106,9 @@ def _lines(found: Colours) -> Iterator[str]:
         yield from _charts(replace(found, colours=colours_after_mend(found)), depth, columns, changed)
 
 
-def _charts(found: Colours, depth: Depth, columns: int, charts: tuple[ChartSquares, ...]) -> Iterator[str]:
+def _charts(
+    found: Colours, depth: Depth, columns: int, charts: tuple[ChartSquares, ...]
+) -> Iterator[str | Row]:
     colours: dict[str, Rgb | None] = {key: found.colours.get(key) for key in found.names}
     yarns = yarns_of(found.names, colours)
     signs = {key: yarns.of(key).sign for key in found.names}
@@ -111,8 +123,7 @@ def _charts(found: Colours, depth: Depth, columns: int, charts: tuple[ChartSquar
             draw_panel(name, chart.squares, signs if name == "in colour" else {}, shade, depth)
             for name, shade in list_views(found)
         ]
-        for line in put_side_by_side(panels, columns):
-            yield write_ansi(line, depth)
+        yield from put_side_by_side(panels, columns)
         yield ""
 
 

@@ -10,6 +10,7 @@ import traceback
 from pathlib import Path
 
 from stepper import __version__
+from stepper.commands.standard_streams import complain
 
 BUG = 3
 
@@ -29,11 +30,11 @@ def report() -> int:
     for folder in (Path.cwd(), Path(tempfile.gettempdir())):
         try:
             path = folder / name
-            path.write_text(text, encoding="utf-8")
+            path.write_text(text, encoding="utf-8", errors="backslashreplace")
         except OSError:
             continue
-        print(f"stepper has a fault of its own. What happened is written down in {path}.", file=sys.stderr)
-        print("Nothing that was said or shown before is lost.", file=sys.stderr)
+        complain(f"stepper has a fault of its own. What happened is written down in {path}.")
+        complain("Nothing that was said or shown before is lost.")
         return BUG
-    print(text, file=sys.stderr)
+    complain(text)
     return BUG

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import argparse
-import json
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
+from stepper.commands.standard_streams import print_document
 from stepper.errors import ProjectError
 from stepper.plan.blend import Blend, blends
 from stepper.report.drawing.yoke_picture import draw_yoke_of
@@ -63,7 +63,7 @@ def run(args: argparse.Namespace) -> int:
     if args.picture is not None:
         _draw(args.picture, sized, tried)
     if args.json:
-        print(json.dumps({**fit_document(found), "trouble": sized.trouble or None}, ensure_ascii=False))
+        print_document({**fit_document(found), "trouble": sized.trouble or None})
         return 0
     print_folded(_text(found, sized.trouble, everything=args.all), otherwise=PROSE_COLUMNS)
     return 0

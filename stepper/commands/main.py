@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-import os
 import sys
 from collections.abc import Sequence
+from contextlib import suppress
 from typing import TYPE_CHECKING
 
 from stepper.commands import completion
 from stepper.commands.error_text import error_text
 from stepper.commands.parser import HelpfulParser
-from stepper.errors import StepperError
+from stepper.commands.standard_streams import guard_streams
+from stepper.errors import StepperError, SurroundingsError
 from stepper.sitting.folding import terminal_columns, write_folded
 from stepper.sitting.patience import patience
 
@@ -57,9 +58,23 @@ def main(argv: Sequence[str] | None = None) -> int:
     if completion.is_asked():
         completion.answer(_parser(completion.words_so_far())[0])
     try:
+        with guard_streams():
+            return _run(words)
+    except BrokenPipeError:
+        # The reader of our output is gone; what was committed stands, and there is nobody to tell.
+        return 0
+
+
+def _run(words: list[str]) -> int:
+    """Run a command, and print what went wrong."""
+    try:
         with patience("Starting"):
             parser, module = _parser(words)
-        args = parser.parse_args(words)
+        try:
+            args = parser.parse_args(words)
+        except SystemExit:  # the help was printed, or what is wrong with the command line
+            sys.stdout.flush()
+            raise
         if module is None:
             parser.print_help()
             return 2
@@ -67,14 +82,13 @@ def main(argv: Sequence[str] | None = None) -> int:
         sys.stdout.flush()
         return code
     except StepperError as error:
-        write_folded(error_text(error, terminal_columns(sys.stderr)), sys.stderr)
+        with suppress(OSError, SurroundingsError):  # nobody may be there to be told
+            write_folded(error_text(error, terminal_columns(sys.stderr)), sys.stderr)
         return error.exit_code
     except KeyboardInterrupt:
         return INTERRUPTED
     except BrokenPipeError:
-        # The reader of our output is gone; what was committed stands, and there is nobody to tell.
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return 0
+        raise
     except Exception:
         from stepper.commands.failure import report
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import argparse
-import json
 from collections.abc import Callable, Iterator
 from pathlib import Path
 
 from stepper.commands.loading import load
+from stepper.commands.standard_streams import print_document
 from stepper.craft.manners import Manner
 from stepper.craft.spacing import gaps_between
 from stepper.errors import NotInstalledError, SurroundingsError
@@ -72,7 +72,7 @@ def run(args: argparse.Namespace) -> int:
     plan = loaded.plan
     if args.json:
         document = plan_document(plan, spoken=speak_once(plan))
-        print(json.dumps(document, ensure_ascii=False))
+        print_document(document)
         return 0
     print_folded(plan_lines(plan))
     return 0

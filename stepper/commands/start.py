@@ -9,6 +9,7 @@ from pathlib import Path
 from stepper.commands.error_text import error_text
 from stepper.commands.loading import load
 from stepper.errors import ProjectError, SurroundingsError
+from stepper.files import open_plain
 from stepper.project.missing_file import name_missing
 from stepper.project.page.file_text import WrittenFile, write_file
 from stepper.project.page.pasted import MARK, take_apart
@@ -104,7 +105,7 @@ def _text(name: str) -> str:
 
 
 def _start_of(path: Path) -> bytes:
-    with path.open("rb") as stream:
+    with open_plain(path) as stream:
         return stream.read(MOST_BYTES + 1)
 
 

@@ -7,6 +7,7 @@ ends, unless she names a file for it.
 from __future__ import annotations
 
 import argparse
+import io
 import time
 import wave
 from collections.abc import Iterator
@@ -16,6 +17,7 @@ from stepper.devices.ports import HEARING_RATE_HZ, Microphone
 from stepper.ears.known_voice import PIECE_S, Enrolment, enrol, keep_voice, pieces_of
 from stepper.ears.speaker_embedding import SpeakerEncoder, likeness
 from stepper.errors import SurroundingsError
+from stepper.files import write_private
 from stepper.mouth.settings import SpeechSettings
 from stepper.sitting.folding import print_folded
 from stepper.sitting.patience import patience
@@ -163,10 +165,12 @@ def _speech(microphone: Microphone, *, live: bool) -> Iterator[bytes]:
 
 def _write(speech: bytes, path: Path) -> None:
     try:
-        with path.open("wb") as raw, wave.open(raw, "wb") as file:
+        content = io.BytesIO()
+        with wave.open(content, "wb") as file:
             file.setnchannels(1)
             file.setsampwidth(2)
             file.setframerate(HEARING_RATE_HZ)
             file.writeframes(speech)
+        write_private(path, content.getvalue())
     except OSError as error:
         raise SurroundingsError(f"{path} cannot be written: {error.strerror}.") from error

@@ -5,13 +5,13 @@ from __future__ import annotations
 import argparse
 import shutil
 import tempfile
-import urllib.parse
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
+from stepper.commands.standard_streams import complain
 from stepper.ears.archive import unpack
-from stepper.ears.download import checksum, fetch, is_address
+from stepper.ears.download import checksum, fetch, is_address, is_open, name_at
 from stepper.ears.vosk_model import try_to_load, why_no_model
 from stepper.errors import SurroundingsError
 from stepper.sitting.folding import print_folded
@@ -85,6 +85,11 @@ def _bring(source: str, models: Path, new: Path, sha256: str | None) -> Path:
     path = Path(source)
     if is_address(source):
         path = models / f".{_last_part(source)}"
+        if is_open(source) and not sha256:
+            complain(
+                f"{source} comes in without encryption, so anyone on the way can exchange it: take an "
+                "address that begins with https, or give the archive's checksum with --sha256."
+            )
         with _bar("fetching") as progress:
             fetch(source, path, progress)
     elif path.is_dir():
@@ -146,7 +151,7 @@ def _name_of(source: str, found: Path, new: Path) -> str:
 
 
 def _last_part(source: str) -> str:
-    name = Path(urllib.parse.unquote(urllib.parse.urlsplit(source).path)).name if is_address(source) else ""
+    name = name_at(source) if is_address(source) else ""
     return name or Path(source).name or "model.zip"
 
 

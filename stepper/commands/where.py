@@ -7,7 +7,6 @@ garment there in a few words.
 from __future__ import annotations
 
 import argparse
-import json
 import re
 from collections.abc import Iterator
 from contextlib import ExitStack
@@ -15,6 +14,7 @@ from dataclasses import asdict, replace
 from pathlib import Path
 from typing import Any
 
+from stepper.commands.standard_streams import print_document
 from stepper.errors import StepperError, SurroundingsError
 from stepper.language.effect_words import tell_effect
 from stepper.language.places import on_day
@@ -68,7 +68,7 @@ def run(args: argparse.Namespace) -> int:
     with patience(f"Looking where {args.path.name} stands"):
         garment, session, changed = _garment(args.path, at)
     if args.json:
-        print(json.dumps({"format": 1, **_document(garment)}, ensure_ascii=False, indent=2))
+        print_document({"format": 1, **_document(garment)}, indent=2)
         return 0
     print_folded(_lines(session, garment, at, changed=changed))
     return 0
@@ -131,7 +131,7 @@ def _folder(folder: Path, at: str, *, as_json: bool) -> int:
         found = [{"file": each.file, "begun": each.begun, **_document(each)} for each in garments]
         troubles = [{"file": name, "text": text} for name, text in problems]
         document = {"format": 1, "garments": found, "problems": troubles}
-        print(json.dumps(document, ensure_ascii=False, indent=2))
+        print_document(document, indent=2)
         return 0
     print_folded(garment_lines(garments, problems))
     return 0

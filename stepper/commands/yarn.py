@@ -4,12 +4,12 @@ last."""
 from __future__ import annotations
 
 import argparse
-import json
 from contextlib import ExitStack
 from dataclasses import asdict
 from pathlib import Path
 
 from stepper.commands.loading import load
+from stepper.commands.standard_streams import print_document
 from stepper.errors import SurroundingsError
 from stepper.language.measures import plural
 from stepper.plan.model import Plan
@@ -69,7 +69,7 @@ def run(args: argparse.Namespace) -> int:
     if args.keep:
         _write(beside, write_leftovers(replace_leftovers(entries, plan.title, left)))
     if args.json:
-        print(json.dumps(_document(plan, rows, remnants), ensure_ascii=False))
+        print_document(_document(plan, rows, remnants))
         return 0
     print_folded(yarn_lines(plan, rows, remnants), otherwise=PROSE_COLUMNS)
     if args.keep:

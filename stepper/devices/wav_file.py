@@ -16,6 +16,8 @@ from array import array
 from pathlib import Path
 from typing import BinaryIO, Final
 
+from stepper.files import open_plain
+
 _WHOLE, _FLOAT, _LONGER = 1, 3, 0xFFFE
 _WIDTHS: Final = {_WHOLE: (1, 2, 3, 4), _FLOAT: (4, 8)}
 _MOST_CHANNELS: Final = 64
@@ -33,10 +35,10 @@ class WavFile:
         """Open it and read its header.
 
         Raises:
-            OSError: It cannot be read.
+            OSError: It cannot be read, or is no plain file.
             WavFormatError: It is not a WAV file, or is one of an unknown form.
         """
-        self._file: BinaryIO = path.open("rb")
+        self._file: BinaryIO = open_plain(path)
         try:
             self._left = self._header()
         except BaseException:

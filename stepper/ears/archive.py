@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import lzma
 import stat
+import struct
 import zipfile
 import zlib
 from collections.abc import Callable
@@ -16,6 +18,12 @@ MOST_BYTES: Final = 8 * 2**30
 """Most that is unpacked: more than the largest model of any language."""
 MOST_TIMES: Final = 100
 """A model unpacks to about twice its archive; what grows a hundredfold is made to fill the disk."""
+_UNREADABLE: Final = (
+    *(zipfile.BadZipFile, zlib.error, lzma.LZMAError, struct.error, EOFError),
+    *(NotImplementedError, RuntimeError, ValueError, LookupError, OverflowError),
+)
+"""What the standard library raises over an archive that it cannot read: damaged, encrypted, packed in a way
+it does not know, or with a name that is no text."""
 _PIECE_BYTES: Final = 1 << 20
 
 
@@ -48,7 +56,7 @@ def unpack(archive: Path, folder: Path, progress: Callable[[int, int], None] = l
                         done += len(piece)
                         _small_enough(archive, done)
                         progress(done, total)
-    except (zipfile.BadZipFile, zlib.error, EOFError, NotImplementedError, RuntimeError) as error:
+    except _UNREADABLE as error:
         raise SurroundingsError(f"{archive} is no zip archive, or it is damaged: {error}") from error
     except OSError as error:
         raise SurroundingsError(f"{archive} cannot be unpacked: {error.strerror or error}") from error

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import shutil
 import urllib.error
 import urllib.parse
 import urllib.request
@@ -13,6 +14,8 @@ from typing import Any, Final
 
 from stepper.errors import SurroundingsError
 
+MOST_BYTES: Final = 4 << 30
+"""Most that is fetched: more than the archive of the largest model of any language. Unit: bytes."""
 _PIECE_BYTES: Final = 1 << 18
 _TIMEOUT_S: Final = 30.0
 _PARTIAL: Final = 206
@@ -20,8 +23,29 @@ _NOT_SATISFIABLE: Final = 416
 
 
 def is_address(text: str) -> bool:
-    """Return whether a text is an address and not a path."""
-    return urllib.parse.urlsplit(text).scheme.lower() in ("http", "https")
+    """Return whether a text is an address and not a path; it may be one that cannot be read."""
+    return text.lower().startswith(("http:", "https:"))
+
+
+def is_open(address: str) -> bool:
+    """Return whether anyone on the way can exchange what is fetched from an address."""
+    return address.lower().startswith("http:")
+
+
+def name_at(address: str) -> str:
+    """Return the name of the file at an address; empty if it has none.
+
+    Raises:
+        SurroundingsError: It is no address.
+    """
+    try:
+        parts = urllib.parse.urlsplit(address)
+        named = bool(parts.hostname) and (parts.port is None or parts.port > 0)
+    except ValueError:
+        named = False
+    if not named:
+        raise SurroundingsError(f"{address} is no address that can be fetched.")
+    return Path(urllib.parse.unquote(parts.path)).name
 
 
 def fetch(address: str, target: Path, progress: Callable[[int, int], None] = lambda done, of: None) -> None:
@@ -36,19 +60,23 @@ def fetch(address: str, target: Path, progress: Callable[[int, int], None] = lam
         progress: Called with the bytes received so far, and of how many; 0 if the server does not say.
 
     Raises:
-        SurroundingsError: It cannot be fetched, or the connection was cut.
+        SurroundingsError: It cannot be fetched, the connection was cut, or it is larger than `MOST_BYTES` or
+            than the room on the disk.
     """
+    name_at(address)
     part, mark = target.with_name(target.name + ".part"), target.with_name(target.name + ".mark")
-    have = part.stat().st_size if part.exists() and mark.exists() and mark.read_text() else 0
-    headers = {"Range": f"bytes={have}-", "If-Range": mark.read_text()} if have else {}
+    state = mark.read_text("latin-1") if part.exists() and mark.exists() else ""
+    have = part.stat().st_size if state else 0
+    headers = {"Range": f"bytes={have}-", "If-Range": state} if have else {}
     request = urllib.request.Request(address, headers=headers)
     try:
         with urllib.request.urlopen(request, timeout=_TIMEOUT_S) as answer:
             if answer.status != _PARTIAL:
                 have = 0
             expected = have + int(answer.headers.get("Content-Length") or 0)
-            mark.write_text(_mark_of(answer))
-            _take(answer, part, have, expected, progress)
+            _small_enough(address, expected, part)
+            mark.write_text(_mark_of(answer), "latin-1")
+            _take(answer, address, part, have, expected, progress)
     except urllib.error.HTTPError as error:
         if error.code == _NOT_SATISFIABLE:  # what is here is longer than what is there
             part.unlink(missing_ok=True)
@@ -68,14 +96,34 @@ def checksum(path: Path) -> str:
         return hashlib.file_digest(file, "sha256").hexdigest()
 
 
-def _take(answer: Any, part: Path, have: int, expected: int, progress: Callable[[int, int], None]) -> None:
+def _take(
+    answer: Any, address: str, part: Path, have: int, expected: int, progress: Callable[[int, int], None]
+) -> None:
     with part.open("ab" if have else "wb") as file:
         while piece := answer.read(_PIECE_BYTES):
-            file.write(piece)
             have += len(piece)
+            if have > MOST_BYTES:
+                part.unlink(missing_ok=True)
+                raise _too_large(address)
+            file.write(piece)
             progress(have, expected)
     if expected and have < expected:
         raise OSError(f"the connection was cut after {have:,} of {expected:,} bytes")
+
+
+def _small_enough(address: str, expected: int, part: Path) -> None:
+    """Refuse what the server itself says is too large, before any of it comes in."""
+    if expected > MOST_BYTES:
+        raise _too_large(address)
+    room = shutil.disk_usage(part.parent).free + (part.stat().st_size if part.exists() else 0)
+    if expected > room:
+        raise SurroundingsError(
+            f"{address} has {expected:,} bytes, and there is room for {room:,} in {part.parent}."
+        )
+
+
+def _too_large(address: str) -> SurroundingsError:
+    return SurroundingsError(f"{address} has more than {MOST_BYTES:,} bytes; no model is so large.")
 
 
 def _mark_of(answer: Any) -> str:

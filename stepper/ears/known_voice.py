@@ -17,6 +17,7 @@ from stepper.devices.ports import HEARING_RATE_HZ
 from stepper.ears.ports import Heard, Recogniser
 from stepper.ears.speaker_embedding import SpeakerEncoder, Vector, likeness
 from stepper.errors import SurroundingsError
+from stepper.files import make_private_folder, read_plain, write_private
 
 PIECE_S = 1.5
 """Length of the pieces the threshold is set on: about that of a cue. Unit: s."""
@@ -24,6 +25,7 @@ REFUSED_SHARE = 0.05
 """Share of her own pieces that the threshold refuses."""
 _PIECE_BYTES = round(PIECE_S * HEARING_RATE_HZ) * 2
 FEWEST_PIECES = 4
+_MOST_BYTES = 1_000_000
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -117,14 +119,14 @@ class KnowingRecogniser:
 
 
 def keep_voice(voice: KnownVoice, path: Path) -> None:
-    """Write a voice down.
+    """Write a voice down, for its owner alone to read.
 
     Raises:
         SurroundingsError: It cannot be written.
     """
     try:
-        path.parent.mkdir(parents=True, exist_ok=True)
-        path.write_text(json.dumps({"threshold": voice.threshold, "vector": voice.vector}), encoding="utf-8")
+        make_private_folder(path.parent)
+        write_private(path, json.dumps({"threshold": voice.threshold, "vector": voice.vector}).encode())
     except OSError as error:
         raise SurroundingsError(f"{path} cannot be written: {error.strerror}.") from error
 
@@ -136,12 +138,12 @@ def kept_voice(path: Path) -> KnownVoice | None:
         SurroundingsError: The file is not what `keep_voice` writes.
     """
     try:
-        written = json.loads(path.read_text(encoding="utf-8"))
+        written = json.loads(read_plain(path, _MOST_BYTES))
         vector = tuple(float(each) for each in written["vector"])
         return KnownVoice(vector=vector, threshold=float(written["threshold"]))
     except FileNotFoundError:
         return None
-    except (OSError, ValueError, KeyError, TypeError) as error:
+    except (OSError, ValueError, KeyError, TypeError, RecursionError) as error:
         raise SurroundingsError(
             f"What is kept of your voice in {path} cannot be read. Make it anew with: stepper voice enrol"
         ) from error

@@ -71,7 +71,7 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
     floats = catches_of(round_)
     before = [remark for remark in round_.remarks if begins and remark not in floats]
     remarks = [f"{sentence_case(remark.rstrip('.'))}." for remark in before]
-    told = floats if begins and (effect.slower or _first_of_its_chart(round_, plan)) else ()
+    told = floats if floats and begins and (effect.slower or _first_of_its_chart(round_, plan)) else ()
     # Behind the stitches: she works those first, and how long a float is can be asked for.
     catches = [f"{_FLOATS_OVER.sub('', each).rstrip('.')}." for each in told]
     return " ".join([*remarks, said, *catches])
@@ -211,6 +211,8 @@ def _counted(effect: effects.TellCounted, plan: Plan) -> str:
     if effect.counted == effect.end:
         return f"{effect.counted}, as it should be at the end."
     difference = effect.counted - effect.now
+    if effect.brief:
+        return f"{effect.counted}: {abs(difference)} {'too many' if difference > 0 else 'too few'}."
     side = "more" if difference > 0 else "fewer"
     return f"{effect.counted}: {abs(difference)} {side} than {effect.now}."
 

@@ -71,7 +71,7 @@ def name_remedy(remedy: Remedy, plan: Plan) -> str:
         case RemedyKind.PLAIN:
             return f"{_mended(_made_good_by(remedy), plan)}; {_shows(remedy)}"
         case RemedyKind.ACCEPT:
-            return f"go on, {_accepted(_made_good_by(remedy), plan)}"
+            return _accepted(remedy, plan)
         case RemedyKind.DROP:
             return "drop down one column to the fault and work it up again"
         case RemedyKind.TINK | RemedyKind.RIP:
@@ -84,6 +84,8 @@ def _briefly(remedy: Remedy, plan: Plan) -> str:
     match remedy.kind:
         case RemedyKind.PLAIN:
             return _mended(_made_good_by(remedy), plan)
+        case RemedyKind.ACCEPT:
+            return _accepted(remedy, plan).partition("; ")[0]
         case RemedyKind.NARROW:
             return "count part by part"
         case RemedyKind.FINISH:
@@ -128,19 +130,22 @@ def _made_good_by(way: Remedy | effects.TellRemedied) -> Mend:
     return way.mend
 
 
-def _accepted(mend: Mend, plan: Plan) -> str:
+def _accepted(way: Remedy, plan: Plan) -> str:
     """Say where a count that is kept is made good, by the plan in which it is not yet."""
+    mend = _made_good_by(way)
     round_ = plan.rounds[mend.index] if mend.index < len(plan.rounds) else None
     good = made_good(round_, mend) if round_ is not None and round_.before else None
     if round_ is None or good is None:
         last = plan.rounds[mend.index - 1]
-        return f"with {last.before - mend.change} stitches to the end of {last.section}"
+        return f"go on, with {last.before - mend.change} stitches to the end of {last.section}"
     if not mend.spread:
-        return f"then {_mended(mend, plan)}"
+        wait = "" if way.place == Position(index=mend.index) else "go on, then "
+        return f"{wait}{_mended(mend, plan)}; {_shows(way)}"
     was, now = len(round_.shaping), len(good.shaping)
     if not now:
-        return f"and work {_name(round_)} without {_changes_of(round_)}"
-    return f"and the shaping takes it up: {_name(round_)} with {now} {_changes_of(round_)} instead of {was}"
+        return f"go on, and work {_name(round_)} without {_changes_of(round_)}"
+    instead = f"{now} {_changes_of(round_)} instead of {was}"
+    return f"go on, and the shaping takes it up: {_name(round_)} with {instead}"
 
 
 def _changes_of(round_: Round) -> str:

@@ -25,6 +25,8 @@ APART = 2.0
 """How much nearer one yarn must be than the next; else the pixel could be either. Unit: CIEDE2000."""
 MAX_PIXELS = 4_000_000
 """Largest picture: 500 by 500 stitches of four by four pixels. Unit: pixels."""
+MAX_COLOURS = 2_000
+"""Most colours of a picture. A chart has a dozen; one that was scanned or smoothed has some hundreds."""
 _MOST_TOLD = 5
 _SEEN_THROUGH = 128
 """Opacity below which a pixel is no stitch. Range: 0 to 255."""
@@ -71,6 +73,8 @@ def chart_of_picture(
     known = block or _block(cells)
     if unmatched:
         return None, [place.problem(*_told(name, pixels, known, spot, why)) for spot, why in unmatched]
+    if pixels.width // known > MAX_WIDTH or pixels.height // known > MAX_ROUNDS:
+        return None, [place.problem(f"the picture is larger than {MAX_WIDTH} by {MAX_ROUNDS} stitches.")]
     mixed = _mixed(cells, known)
     if mixed is not None:
         row, column = mixed
@@ -80,8 +84,6 @@ def chart_of_picture(
             "holds more than one colour."
         )
         return None, [place.problem(message, "Draw each stitch as one square of one colour, without lines.")]
-    if pixels.width // known > MAX_WIDTH or pixels.height // known > MAX_ROUNDS:
-        return None, [place.problem(f"the picture is larger than {MAX_WIDTH} by {MAX_ROUNDS} stitches.")]
     rounds = tuple(row[::known] for row in reversed(cells[::known]))
     caution = ""
     if known > 1 and not block:
@@ -164,7 +166,11 @@ def _block(cells: _Rows) -> int:
     for y in range(1, height):
         if cells[y] != cells[y - 1]:
             side = gcd(side, y)
-    for row in cells:
+    for y, row in enumerate(cells):
+        if side == 1:
+            return 1
+        if y and row == cells[y - 1]:
+            continue
         for x in range(1, width):
             if row[x] != row[x - 1]:
                 side = gcd(side, x)
@@ -174,7 +180,10 @@ def _block(cells: _Rows) -> int:
 def _mixed(cells: _Rows, block: int) -> tuple[int, int] | None:
     """Find a square of more than one kind: row and column of its first pixel."""
     for y in range(0, len(cells), block):
+        rows = cells[y : y + block]
+        if all(row == rows[0] for row in rows):
+            rows = rows[:1]
         for x in range(0, len(cells[0]), block):
-            if len({cell for row in cells[y : y + block] for cell in row[x : x + block]}) > 1:
+            if len({cell for row in rows for cell in row[x : x + block]}) > 1:
                 return y, x
     return None

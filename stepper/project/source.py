@@ -7,16 +7,18 @@ parser become 1-based places here and nowhere else.
 
 from __future__ import annotations
 
+import sys
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any, cast
 
 import yaml
 
 from stepper.errors import ProjectError, SurroundingsError
+from stepper.files import open_plain
 from stepper.project.indentation import find_slip
 from stepper.project.missing_file import name_folder, name_missing
-from stepper.project.pictures import MAX_PIXELS, Pixels
+from stepper.project.pictures import MAX_COLOURS, MAX_PIXELS, Pixel, Pixels
 from stepper.project.problems import Problem, Span
 
 MAX_BYTES = 1_000_000
@@ -24,6 +26,9 @@ MAX_BYTES = 1_000_000
 MAX_DEPTH = 12
 """Deepest nesting allowed; the outline needs five levels."""
 MAX_NODES = 50_000
+
+if TYPE_CHECKING:
+    from PIL import Image
 
 _Loader: Any = getattr(yaml, "CBaseLoader", yaml.BaseLoader)
 
@@ -63,16 +68,16 @@ def read_text(path: Path) -> str:
     """Read a project file.
 
     Raises:
-        SurroundingsError: The file is missing, is a folder, or may not be read.
+        SurroundingsError: The file is missing, is a folder or no plain file, or may not be read.
         ProjectError: The file is empty, too large, or not text.
     """
     try:
-        if path.is_dir():
-            raise SurroundingsError(name_folder(path))
-        with path.open("rb") as stream:
+        with open_plain(path) as stream:
             raw = stream.read(MAX_BYTES + 1)
     except FileNotFoundError as error:
         raise SurroundingsError(name_missing(path)) from error
+    except IsADirectoryError as error:
+        raise SurroundingsError(name_folder(path)) from error
     except OSError as error:
         raise SurroundingsError(f"{path} cannot be read: {error.strerror or error}.") from error
     if len(raw) > MAX_BYTES:
@@ -99,23 +104,33 @@ def read_picture(path: Path) -> Pixels | str:
     from PIL import Image, UnidentifiedImageError
 
     try:
-        with Image.open(path, formats=["PNG"]) as image:
+        with open_plain(path) as file, Image.open(file, formats=["PNG"]) as image:
             if image.width * image.height > MAX_PIXELS:
                 return f"{path.name} is {image.width} by {image.height} pixels, too large for a chart."
             plain = image.convert("RGBA")
+        if plain.getcolors(MAX_COLOURS) is None:
+            return (
+                f"{path.name} has more than {MAX_COLOURS:,} colours, too many for a chart: draw it with one "
+                "colour for each yarn, and save it without smoothing."
+            )
     except FileNotFoundError:
         return f"there is no picture {path}."
     except UnidentifiedImageError:
         return f"{path.name} is not a PNG picture."
     except (OSError, SyntaxError, ValueError, Image.DecompressionBombError) as error:
-        return f"{path.name} cannot be read as a picture: {error}."
-    raw = plain.tobytes()
-    across = 4 * plain.width
-    rows = tuple(
-        tuple((raw[at], raw[at + 1], raw[at + 2], raw[at + 3]) for at in range(start, start + across, 4))
-        for start in range(0, across * plain.height, across)
+        reason = getattr(error, "strerror", None) or error
+        return f"{path.name} cannot be read as a picture: {reason}."
+    return Pixels(width=plain.width, height=plain.height, rows=_rows_of(plain))
+
+
+def _rows_of(picture: Image.Image) -> tuple[tuple[Pixel, ...], ...]:
+    """Return a picture's rows; pixels of one colour are one and the same tuple, to save memory."""
+    whole = memoryview(picture.tobytes()).cast("I")
+    shared = {each: cast(Pixel, tuple(each.to_bytes(4, sys.byteorder))) for each in set(whole)}
+    across = picture.width
+    return tuple(
+        tuple(map(shared.__getitem__, whole[at : at + across])) for at in range(0, len(whole), across)
     )
-    return Pixels(width=plain.width, height=plain.height, rows=rows)
 
 
 def read_nodes(text: str) -> tuple[Node | None, list[Problem]]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import datetime
 
@@ -24,7 +25,11 @@ def write_notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]
         plan: Its plan, as knitted.
         events: All numbered events from the first on; empty if nothing has been knitted.
     """
-    kept = list(events)
+    for line in _lines(project, plan, list(events)):
+        yield _in_markdown(line)
+
+
+def _lines(project: Project, plan: Plan, kept: Sequence[tuple[int, Event]]) -> Iterator[str]:
     yield f"# {project.title}"
     yield ""
     yield from _chosen(project, plan)
@@ -39,6 +44,17 @@ def write_notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]
         yield "Nothing has been knitted yet."
         return
     yield from _course(plan, kept)
+
+
+def _in_markdown(line: str) -> str:
+    """Keep free text in a line from becoming a tag, a link, a picture or another line.
+
+    Source: CommonMark 0.31, 6.6 (raw HTML begins with "<" and a letter or one of / ! ?), 6.5 (autolinks the
+    same), 6.3 and 6.4 (links and pictures: a bracket closed and a parenthesis or bracket opened), 4.7
+    (definitions of links), 2.4 (a backslash takes a sign literally).
+    """
+    line = re.sub(r"<(?=[A-Za-z/!?])", r"\\<", " ".join(line.splitlines()))
+    return re.sub(r"\](?=[(:\[])", r"\\]", line)
 
 
 def _chosen(project: Project, plan: Plan) -> Iterator[str]:

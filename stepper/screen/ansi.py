@@ -8,7 +8,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.craft.colour import Rgb
-from stepper.screen.rows import Row
+from stepper.screen.rows import Row, clean
 from stepper.screen.style import INDEXED, SIXTEEN, Depth, Paint, match_colour
 
 _RESET: Final = "\x1b[0m"
@@ -25,8 +25,8 @@ _NAMES: Final = (
 def write_ansi(row: Row, depth: Depth) -> str:
     """Write a row with the codes that paint it; without any if the terminal shows no colours."""
     if depth is Depth.NONE:
-        return "".join(span.text for span in row).rstrip()
-    return "".join(_painted(span.text, span.paint, depth) for span in row)
+        return clean("".join(span.text for span in row)).rstrip()
+    return "".join(_painted(clean(span.text), span.paint, depth) for span in row)
 
 
 def _painted(text: str, paint: Paint, depth: Depth) -> str:

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from stepper.screen.style import BOLD, PLAIN, Paint
+from stepper.screen.unprintable import blank_unprintable
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,9 +28,7 @@ def clean(text: str) -> str:
 
     A pattern's title or a note may hold anything; an escape sequence in it must not reach the terminal.
     """
-    return "".join(
-        " " if unicodedata.category(letter) in ("Cc", "Cs", "Zl", "Zp") else letter for letter in text
-    )
+    return blank_unprintable(text)
 
 
 @lru_cache(maxsize=4096)

@@ -19,7 +19,7 @@ from prompt_toolkit.layout.screen import Char, WritePosition
 from prompt_toolkit.layout.screen import Screen as Canvas
 from prompt_toolkit.output import ColorDepth, Output
 
-from stepper.screen.rows import Row, text_width
+from stepper.screen.rows import Row, clean, text_width
 from stepper.screen.style import SIXTEEN, Depth, Paint
 from stepper.screen.view import draw_screen
 
@@ -122,7 +122,7 @@ def write_row(row: Row, buffer: dict[int, Char], left: int, columns: int) -> Non
     column, end = left, left + columns
     for span in row:
         style = style_of(span.paint)
-        for letter in span.text:
+        for letter in clean(span.text):
             wide = 1 if letter < "\x7f" else text_width(letter)
             if wide == 0 and column > left:  # a combining mark belongs to the letter before it
                 before = buffer[column - 1]

@@ -123,6 +123,8 @@ class TellCounted(Effect):
     counted: int
     now: int
     end: int
+    brief: bool = False
+    """Whether it is counted again and a part asked for in the same breath: only what is off is said then."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -17,7 +17,9 @@ from stepper.session.counting import doubts
 from stepper.session.counting.tally import count_between
 from stepper.session.due import tell_due, tell_reminders
 from stepper.session.effects import (
+    AskCount,
     AskPlace,
+    AskSections,
     Close,
     Effect,
     Lead,
@@ -216,12 +218,14 @@ def _counted(plan: Plan, before: State, event: Counted, after: State) -> Iterato
     if event.agrees and fault is not None and fault.answers:
         yield inquiry.TellSound(stitches=event.stitches)
         return
-    yield TellCounted(counted=event.stitches, now=event.expected, end=event.expected_end)
+    asked = () if event.agrees else tuple(inquiry.ask_next(plan, after))
+    brief = fault is not None and any(isinstance(each, AskSections) for each in asked)
+    yield TellCounted(counted=event.stitches, now=event.expected, end=event.expected_end, brief=brief)
     if event.worked:  # with this count the round is finished
         done = Placed(at=event.at, origin=event.place, place=after.place)
-        yield from _moved_on(plan, before, done, after)
-    if not event.agrees:
-        yield from inquiry.ask_next(plan, after)
+        told = _moved_on(plan, before, done, after)
+        yield from (each for each in told if not isinstance(each, AskCount))  # she has just counted it
+    yield from asked
 
 
 def _measured(plan: Plan, before: State, event: Measured, after: State) -> Iterator[Effect]:

@@ -88,6 +88,16 @@ def write_folded(text: str, stream: Output) -> None:
     stream.flush()
 
 
+def write_painted(text: str, stream: Output) -> None:
+    """Write a text whose escape sequences are our own; whatever else is written leaves with its own as codes.
+
+    Args:
+        text: Nothing from a file, a name or a path is in it that was not blanked or cleaned.
+        stream: Where it goes. The door in front of the standard streams lets it through in this way only.
+    """
+    getattr(stream, "write_painted", stream.write)(text)
+
+
 def print_folded(lines: Iterable[str], *, otherwise: int | None = None) -> None:
     """Print lines on standard output, folded if that is a terminal; each is there at once.
 

@@ -26,6 +26,7 @@ from stepper.screen.scene import Scene
 from stepper.screen.yarns import Yarns
 from stepper.session.cues import Cue, View
 from stepper.sitting.conductor import Conductor
+from stepper.sitting.folding import write_painted
 from stepper.sitting.front_end import FrontEnd, SittingView
 from stepper.sitting.full_screen import shorten_reason
 from stepper.sitting.ports import WorkedOff
@@ -220,7 +221,7 @@ class PageBeside:
         shared = len(self._address.names) > 1
         if shared:
             url = self._address.url(self._secret, shared=True)
-            print(draw_in_terminal(url), file=sys.stderr)
+            write_painted(f"{draw_in_terminal(url)}\n", sys.stderr)
             print(f"For a phone or tablet at home: {url}", file=sys.stderr)
         print(f"On this computer: {self.url}", file=sys.stderr, flush=True)
         open_browser(self.url)

@@ -11,7 +11,8 @@ from contextlib import contextmanager
 from threading import Event, Thread
 from time import monotonic
 
-from stepper.sitting.folding import Output, terminal_columns
+from stepper.screen.unprintable import blank_unprintable
+from stepper.sitting.folding import Output, terminal_columns, write_painted
 
 SILENT_S = 1.0
 """How long nothing is said: after a second the flow of thought breaks (Nielsen, "Usability Engineering",
@@ -58,11 +59,11 @@ def _tell(what: str, stream: Output, done: Event, silent_s: float, lasting: bool
         return
     shown = ""
     while True:
-        line = f"{what} … {monotonic() - began:.0f} s"[: columns - 1]
-        stream.write("\r" + line.ljust(len(shown)))
+        line = blank_unprintable(f"{what} … {monotonic() - began:.0f} s")[: columns - 1]
+        write_painted("\r" + line.ljust(len(shown)), stream)
         stream.flush()
         shown = line
         if done.wait(1.0):
             break
-    stream.write("\r" + " " * len(shown) + "\r")
+    write_painted("\r" + " " * len(shown) + "\r", stream)
     stream.flush()

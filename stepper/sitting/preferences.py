@@ -18,19 +18,27 @@ her from knitting.
 
 from __future__ import annotations
 
+import math
 import os
 import tomllib
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, fields, replace
 from difflib import get_close_matches
 from pathlib import Path
-from typing import Any, TypeVar, get_args
+from typing import Any, Final, TypeVar, get_args
 
 from stepper.ears.settings import HearingSettings, Listener
+from stepper.files import read_plain
 from stepper.language.understand import list_phrases
 from stepper.mouth.settings import Engine, SpeechSettings
 from stepper.sitting.user_folders import settings_folder
 
+MOST_BYTES: Final = 100_000
+"""Largest settings file that is read."""
+MOST_REMARKS: Final = 20
+"""Most settings of one file that are spoken of one by one."""
+LONGEST_SILENCE_MINUTES: Final = 1440
+_LONGEST_SHOWN: Final = 60
 _TABLES = ("voice", "ears", "care", "wordings")
 
 
@@ -42,16 +50,19 @@ class CareSettings:
     """Whether it reminds her to rest her hands after fifty minutes, at the end of a round."""
     silence_minutes: float = 5.0
     """Time without a cue, beyond what the current step takes, after which it says the place; 0 for never.
-    Range: 0 and up. Unit: minutes."""
+    Range: 0 to 1,440. Unit: minutes."""
 
     def __post_init__(self) -> None:
         """Refuse an impossible time.
 
         Raises:
-            ValueError: The time is below 0.
+            ValueError: The time is out of its range.
         """
-        if not self.silence_minutes >= 0:
-            raise ValueError(f"silence_minutes must be 0 or more (got {self.silence_minutes}).")
+        if not 0 <= self.silence_minutes <= LONGEST_SILENCE_MINUTES:
+            raise ValueError(
+                f"silence_minutes must be from 0 to {LONGEST_SILENCE_MINUTES}, a whole day "
+                f"(got {self.silence_minutes})."
+            )
 
 
 _Record = TypeVar("_Record", SpeechSettings, HearingSettings, CareSettings)
@@ -87,7 +98,7 @@ def read_preferences(path: Path | None = None) -> Preferences:
     """
     path = path if path is not None else settings_path()
     try:
-        written = path.read_text(encoding="utf-8")
+        written = read_plain(path, MOST_BYTES).decode()
     except FileNotFoundError:
         return Preferences()
     except (OSError, UnicodeDecodeError) as error:
@@ -95,8 +106,10 @@ def read_preferences(path: Path | None = None) -> Preferences:
         return Preferences(remarks=(f"The settings in {path} cannot be read: {why}.",))
     try:
         return parse_preferences(tomllib.loads(written), str(path))
-    except tomllib.TOMLDecodeError as error:
+    except ValueError as error:  # no TOML, or a number of more digits than are read
         return Preferences(remarks=(f"The settings in {path} cannot be read: {error}.",))
+    except RecursionError:
+        return Preferences(remarks=(f"The settings in {path} cannot be read: they are nested too deeply.",))
 
 
 def parse_preferences(tables: Mapping[str, Any], name: str) -> Preferences:
@@ -107,7 +120,7 @@ def parse_preferences(tables: Mapping[str, Any], name: str) -> Preferences:
         name: What to call the file in a remark.
     """
     remarks = [
-        f"{name}: there is no table [{table}];{suggest_nearest(table, _TABLES)} they are "
+        f"{name}: there is no table [{show_value(table)}];{suggest_nearest(table, _TABLES)} they are "
         f"{', '.join(_TABLES)}."
         for table in tables
         if table not in _TABLES
@@ -116,6 +129,9 @@ def parse_preferences(tables: Mapping[str, Any], name: str) -> Preferences:
     hearing = _followed(HearingSettings(), _table(tables, "ears", name, remarks), f"{name}: [ears]", remarks)
     care = _followed(CareSettings(), _table(tables, "care", name, remarks), f"{name}: [care]", remarks)
     wordings = _wordings(_table(tables, "wordings", name, remarks), name, remarks)
+    if len(remarks) > MOST_REMARKS:
+        rest = f"{name}: {len(remarks) - MOST_REMARKS} more settings cannot be followed."
+        remarks = [*remarks[:MOST_REMARKS], rest]
     return Preferences(speech=speech, hearing=hearing, care=care, wordings=wordings, remarks=tuple(remarks))
 
 
@@ -132,16 +148,17 @@ def _followed(record: _Record, table: Mapping[str, Any], where: str, remarks: li
     usual = {each.name: getattr(record, each.name) for each in fields(record)}
     for key, value in table.items():
         if key not in usual:
-            remarks.append(f'{where} has no setting "{key}".{suggest_nearest(key, tuple(usual))}')
+            remarks.append(f'{where} has no setting "{show_value(key)}".{suggest_nearest(key, tuple(usual))}')
             continue
         wanted = type(usual[key])
         fits = isinstance(value, wanted) and (wanted is bool or not isinstance(value, bool))
         if wanted is float and isinstance(value, int) and not isinstance(value, bool):
-            value, fits = float(value), True
+            value, fits = float(value) if abs(value) < 1e9 else math.inf, True
         if not fits:
-            remarks.append(f"{where} {key} must be {_KINDS[wanted]} (got {value!r}).")
+            remarks.append(f"{where} {key} must be {_KINDS[wanted]} (got {quote_value(value)}).")
         elif key in _CHOICES and value not in _CHOICES[key]:
-            remarks.append(f'{where} {key} must be one of {", ".join(_CHOICES[key])} (got "{value}").')
+            choices = ", ".join(_CHOICES[key])
+            remarks.append(f'{where} {key} must be one of {choices} (got "{show_value(value)}").')
         else:
             try:
                 record = replace(record, **{key: value})
@@ -166,15 +183,34 @@ def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[s
     wordings = {}
     for mine, meant in table.items():
         if not isinstance(meant, str) or meant not in known:
-            near = suggest_nearest(str(meant), tuple(known))
-            what = f'[wordings] "{mine}" stands for "{meant}", which is no wording I know.'
+            # Comparing with every wording takes a while; who has that many wrong needs another remedy.
+            near = suggest_nearest(show_value(meant), tuple(known)) if len(remarks) < MOST_REMARKS else ""
+            said, stands_for = show_value(mine), show_value(meant)
+            what = f'[wordings] "{said}" stands for "{stands_for}", which is no wording I know.'
             remarks.append(f"{name}: {what}{near}")
         else:
             wordings[mine] = meant
     return wordings
 
 
+def show_value(value: object) -> str:
+    """Return a value of a settings file as it is told: text as it is, the rest as Python writes it."""
+    return _cut(value) if isinstance(value, str) else quote_value(value)
+
+
+def quote_value(value: object) -> str:
+    """Return a value of a settings file as Python writes it, text in quotes."""
+    try:
+        return _cut(repr(value))
+    except (ValueError, RecursionError):
+        return "something too large to show"
+
+
+def _cut(text: str) -> str:
+    return text if len(text) <= _LONGEST_SHOWN else f"{text[:_LONGEST_SHOWN]}…"
+
+
 def suggest_nearest(word: str, known: Sequence[str]) -> str:
     """Return a question asking whether the nearest known word was meant; empty if none is near."""
-    near = get_close_matches(word, known, n=1)
+    near = get_close_matches(word, known, n=1) if len(word) <= 2 * _LONGEST_SHOWN else []
     return f' Did you mean "{near[0]}"?' if near else ""

@@ -24,11 +24,14 @@ from typing import Any, Final
 
 from stepper.ears.wordings import Frame, Wordings
 from stepper.errors import SurroundingsError
+from stepper.files import read_plain
 from stepper.language.understand import list_phrases
 from stepper.language.vocabulary import VOCABULARY
-from stepper.sitting.preferences import suggest_nearest
+from stepper.sitting.preferences import quote_value, show_value, suggest_nearest
 from stepper.sitting.recogniser_wordings import meaning_of
 
+MOST_BYTES: Final = 1_000_000
+"""Largest vocabulary file that is read."""
 _SLOT: Final = "{number}"
 _LARGEST: Final = 9999
 
@@ -80,20 +83,22 @@ def read_vocabulary(path: Path, own: Mapping[str, str] | None = None) -> OtherLa
         SurroundingsError: It cannot be read, or a line of it cannot be used; the message says which.
     """
     try:
-        tables = tomllib.loads(path.read_text(encoding="utf-8"))
+        tables = tomllib.loads(read_plain(path, MOST_BYTES).decode())
     except OSError as error:
         raise SurroundingsError(f"The vocabulary {path} cannot be read: {error.strerror}.") from error
     except UnicodeDecodeError as error:
         raise SurroundingsError(f"The vocabulary {path} cannot be read: it is no text in UTF-8.") from error
-    except tomllib.TOMLDecodeError as error:
+    except ValueError as error:  # no TOML, or a number of more digits than are read
         raise SurroundingsError(f"The vocabulary {path} cannot be read: {error}.") from error
+    except RecursionError as error:
+        raise SurroundingsError(f"The vocabulary {path} cannot be read: it is nested too deeply.") from error
 
     def refuse(what: str) -> SurroundingsError:
         return SurroundingsError(f"The vocabulary {path} cannot be followed: {what}")
 
     for name in tables:
         if name not in ("phrases", "counts", "numbers"):
-            raise refuse(f"there is no table [{name}]; they are phrases, counts, numbers.")
+            raise refuse(f"there is no table [{show_value(name)}]; they are phrases, counts, numbers.")
     found = OtherLanguage(
         phrases={**_wordings(tables, "phrases", 0, refuse), **_plain(own or {})},
         counts=_wordings(tables, "counts", 1, refuse),
@@ -114,11 +119,12 @@ def _wordings(tables: Mapping[str, Any], name: str, slots: int, refuse: _Refusal
     found = {}
     for said, meant in _table(tables, name, refuse).items():
         if meant not in known:
-            hint = suggest_nearest(str(meant), known)
+            hint, meant = suggest_nearest(show_value(meant), known), show_value(meant)
+            said = show_value(said)
             raise refuse(f'[{name}] "{said}" stands for "{meant}", which is no such wording.{hint}')
         if said.count(_SLOT) != slots or not said.replace(_SLOT, "").strip():
             place = f"one place {_SLOT} for a number and a word around it" if slots else "words and no number"
-            raise refuse(f'[{name}] "{said}" must have {place}.')
+            raise refuse(f'[{name}] "{show_value(said)}" must have {place}.')
         found[_as_heard(said)] = meant
     return found
 
@@ -127,7 +133,8 @@ def _numbers(tables: Mapping[str, Any], refuse: _Refusal) -> dict[str, int]:
     found = {}
     for said, value in _table(tables, "numbers", refuse).items():
         if isinstance(value, bool) or not isinstance(value, int) or not 0 <= value <= _LARGEST:
-            raise refuse(f'[numbers] "{said}" must be a whole number from 0 to {_LARGEST} (got {value!r}).')
+            told = f'[numbers] "{show_value(said)}" must be a whole number from 0 to {_LARGEST}'
+            raise refuse(f"{told} (got {quote_value(value)}).")
         if not said.strip():
             raise refuse(f"[numbers] {value} has no word.")
         found[_as_heard(said)] = value

@@ -18,6 +18,7 @@ from hashlib import blake2b
 from pathlib import Path
 from typing import Final
 
+from stepper.files import PRIVATE_FILE, create_private, make_private_folder
 from stepper.store.database import connect
 from stepper.store.location import SUFFIX, copies_folder
 from stepper.store.records import Newest
@@ -84,9 +85,9 @@ class Copies:
         text = json.dumps(_noted(newest), separators=(",", ":")).ljust(_MARK_BYTES).encode()
         with suppress(OSError):
             if self._mark is None:
-                self.folder.mkdir(exist_ok=True)
+                make_private_folder(self.folder)
                 flags = os.O_WRONLY | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0) | getattr(os, "O_BINARY", 0)
-                self._mark = os.open(self.folder / _MARK, flags, 0o644)
+                self._mark = os.open(self.folder / _MARK, flags, PRIVATE_FILE)
             os.lseek(self._mark, 0, os.SEEK_SET)
             os.write(self._mark, text)
 
@@ -103,13 +104,13 @@ class Copies:
         if newest.seq == 0 or self.reach(newest.journal) == newest.seq:
             return
         self.close()  # the folder may have been replaced by now, and the mark with it
-        self.folder.mkdir(exist_ok=True)
+        make_private_folder(self.folder)
         unfinished = self.folder / "unfinished"
         unfinished.unlink(missing_ok=True)
         try:
             with closing(connect(self._journal, mode="ro")) as source:
                 image = _backed_up(source)
-            with unfinished.open("xb") as file:
+            with create_private(unfinished) as file:
                 file.write(image)
                 file.flush()
                 os.fsync(file.fileno())

@@ -21,6 +21,7 @@ What the tests prove is that a killed *process* loses nothing that was answered.
 
 from __future__ import annotations
 
+import os
 import sqlite3
 from collections.abc import Generator
 from contextlib import contextmanager, suppress
@@ -50,7 +51,7 @@ def connect(path: Path, *, mode: str = "rw", busy_timeout_s: float = BUSY_TIMEOU
     """
     place = path.absolute().as_posix()
     # A drive letter needs a slash in front, a network share has its own two (SQLite, "URI Filenames").
-    place = quote(place if place.startswith("/") else "/" + place)
+    place = quote(os.fsencode(place if place.startswith("/") else "/" + place))
     connection = sqlite3.connect(
         f"file://{place}?mode={mode}",
         uri=True,

@@ -8,6 +8,7 @@ from contextlib import closing, suppress
 from pathlib import Path
 
 from stepper.errors import SurroundingsError
+from stepper.files import create_private
 from stepper.store.database import connect
 from stepper.store.history import write_newest
 from stepper.store.images import is_empty
@@ -32,7 +33,7 @@ def put_in_place(path: Path, image: bytes, word: str) -> Path | None:
     """
     unfinished = unfinished_path(path)
     unfinished.unlink(missing_ok=True)
-    with unfinished.open("xb") as file:
+    with create_private(unfinished) as file:
         file.write(image)
         file.flush()
         os.fsync(file.fileno())
@@ -76,7 +77,8 @@ def create_journal(path: Path, title: str, migrations: Sequence[Migration]) -> N
         rollback.replace(free_name(rollback, "old"))  # holds only how to undo half a commit
     unfinished = unfinished_path(path)
     unfinished.unlink(missing_ok=True)
-    with closing(connect(unfinished, mode="rwc")) as connection:
+    create_private(unfinished).close()  # SQLite gives the files beside it the permissions of this one
+    with closing(connect(unfinished)) as connection:
         # Without a rollback journal on disk: a half-made file is thrown away, never repaired.
         connection.execute("PRAGMA journal_mode = MEMORY").fetchone()
         migrate(connection, 0, migrations)

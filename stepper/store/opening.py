@@ -12,6 +12,7 @@ from contextlib import closing, suppress
 from dataclasses import dataclass
 from pathlib import Path
 
+from stepper.files import keep_private, open_plain
 from stepper.store.copies import Copies
 from stepper.store.database import connect, keep_all_in_one_file
 from stepper.store.examination import examine
@@ -70,7 +71,10 @@ def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) ->
         connection, newest = open_existing(path, title, migrations)
         remark = "" if salvaged is None else _was_missing(path, copies, salvaged)
         return OpenedJournal(connection=connection, newest=newest, remark=remark)
+    open_plain(path).close()
     path.open("r+b").close()  # fails here if the file may not be written
+    for each in (path, *log_paths(path), copies.folder):
+        keep_private(each)  # one of before may have been readable by others
     try:
         connection, newest = open_existing(path, title, migrations)
     except (DamagedError, NotAJournalError) as error:
@@ -108,6 +112,7 @@ def open_for_reading(path: Path) -> OpenedJournal:
             raise damaged_error(path)
         remark = f"{path.name} is missing; this is read from its copies{_lacking(salvaged)}."
         return _opened_in_memory(path, salvaged, remark)
+    open_plain(path).close()
     try:
         connection = open_image(path, read_image(path))
         migrate(connection, examine(connection, path))

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from stepper.errors import SurroundingsError
+from stepper.files import create_private
 from stepper.store.copies import Copies
 from stepper.store.examination import examine
 from stepper.store.failures import damaged_error
@@ -87,7 +88,7 @@ def save_elsewhere(path: Path, image: bytes) -> SurroundingsError:
     """
     for folder in (Path.home(), Path(tempfile.gettempdir())):
         place = free_name(folder / path.name, "saved")
-        with suppress(OSError), place.open("xb") as file:
+        with suppress(OSError), create_private(place) as file:
             if image:
                 file.write(image)
                 file.flush()

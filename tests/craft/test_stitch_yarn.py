@@ -115,3 +115,8 @@ def test_a_german_short_row_stitch_takes_no_more_than_the_loop_it_is_pulled_from
     assert stitch_yarn("ds").widths == (0, 0, 0)
     assert stitch_yarn("rest") == stitch_yarn("hold") == stitch_yarn("return")
     assert stitch_yarn("rest").loops == stitch_yarn("rest").widths == (0, 0, 0)
+
+
+def test_each_stitch_cast_on_leaves_one_loop_on_the_needle() -> None:
+    """Whatever else the method takes, the loop itself is yarn too: without it a tail comes out too short."""
+    assert CAST_ON.loops == (1, 1, 1)

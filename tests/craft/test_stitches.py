@@ -191,3 +191,10 @@ def test_whole_words_are_the_worked_stitches_with_every_form_of_them() -> None:
     assert not {"k", "p", "sl", "knit", "purl", "slip", "co", "bo", "pm", "hold", "turn"} & set(words)
     for place, word in enumerate(words):
         assert not any(later.startswith(word) for later in words[place + 1 :])
+
+
+def test_several_stitches_worked_into_one_use_one() -> None:
+    """A nupp widens the round by what it leaves less the one it is worked into: by hand, three less one are two."""
+    found = find_stitch("(k1, yo, k1) in one")
+    assert found is not None
+    assert (found.uses, found.leaves) == (1, 3)

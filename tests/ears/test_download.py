@@ -2,12 +2,15 @@ from __future__ import annotations
 
 import hashlib
 import random
+import shutil
 from collections.abc import Iterator
 from pathlib import Path
+from types import SimpleNamespace
 
 import pytest
 
-from stepper.ears.download import checksum, fetch, is_address
+from stepper.ears import download
+from stepper.ears.download import checksum, fetch, is_address, is_open, name_at
 from stepper.errors import SurroundingsError
 from tests.ears.server import FileServer
 
@@ -70,3 +73,35 @@ def test_an_address_is_told_from_a_path() -> None:
     assert is_address("http://127.0.0.1/a.zip")
     assert is_address("HTTPS://a/b")
     assert not any(map(is_address, ("C:\\models\\a.zip", "models/a", "file:///etc/passwd", "ftp://a/b", "")))
+
+
+def test_an_address_that_is_none_is_a_sentence(tmp_path: Path) -> None:
+    """As are a bracket not closed and a port that is no number."""
+    for address in ("http://[::1", "http://", "https://a:b/c.zip", "http:a"):
+        assert is_address(address)
+        with pytest.raises(SurroundingsError, match="is no address that can be fetched"):
+            fetch(address, tmp_path / "a")
+    assert name_at("https://a/b%20c.zip?d") == "b c.zip"
+    assert is_open("HTTP://a")
+    assert not is_open("https://a")
+
+
+def test_what_is_larger_than_any_model_is_not_fetched(
+    server: FileServer, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Neither where the server says so, nor where it keeps sending; and nothing of it is left on the disk."""
+    server.content = bytes(5000)
+    monkeypatch.setattr(download, "MOST_BYTES", 4999)
+    with pytest.raises(SurroundingsError, match="more than 4,999 bytes"):
+        fetch(f"{server.address}/a", tmp_path / "a")
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_what_the_disk_has_no_room_for_is_not_fetched(
+    server: FileServer, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The journal is on the same disk, and needs room tonight."""
+    server.content = bytes(5000)
+    monkeypatch.setattr(shutil, "disk_usage", lambda path: SimpleNamespace(free=4999))
+    with pytest.raises(SurroundingsError, match="room for 4,999"):
+        fetch(f"{server.address}/a", tmp_path / "a")

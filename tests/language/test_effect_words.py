@@ -178,3 +178,10 @@ def test_floats_are_told_behind_the_stitches_and_once_for_a_chart() -> None:
     assert told(first).endswith(f"{stitches}{catches}")
     assert told(again).endswith(stitches)
     assert told(again, slower=True).endswith(catches)
+
+
+def test_a_count_made_again_says_only_what_is_off_before_a_part_is_asked_for() -> None:
+    """She has heard what was expected; with the question behind it the whole would be a breath too long."""
+    again = effects.TellCounted(counted=128, now=129, end=129, brief=True)
+    assert tell_effect(again, GARMENT) == "128: 1 too few."
+    assert tell_effect(effects.TellCounted(counted=131, now=129, end=129), GARMENT) == "131: 2 more than 129."

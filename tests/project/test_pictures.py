@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
 import pytest
@@ -9,7 +10,7 @@ from PIL import Image
 
 from stepper.project.charts import draw_chart
 from stepper.project.model import Cell, Chart
-from stepper.project.pictures import Pixel, Pixels, chart_of_picture
+from stepper.project.pictures import MAX_COLOURS, Pixel, Pixels, chart_of_picture
 from stepper.project.problems import Problem, Span
 from stepper.project.reader import read_project
 from stepper.project.source import read_picture
@@ -148,3 +149,29 @@ def test_the_key_names_colours_that_no_yarn_has() -> None:
     assert reading.project.charts["peak"].rounds == ((Cell("p", None),),)
     bad = read_project(text.replace("#000000", "black"), lambda name: black)
     assert '"black" is not a colour' in bad.problems[0].message
+
+
+def test_a_picture_of_noise_is_refused_before_it_is_compared(tmp_path: Path) -> None:
+    """Four million pixels of as many colours once took minutes."""
+    path = tmp_path / "noise.png"
+    colours = [bytes((number % 256, number // 256, 7)) for number in range(MAX_COLOURS + 1)]
+    Image.frombytes("RGB", (len(colours), 1), b"".join(colours)).save(path)
+    found = read_picture(path)
+    assert isinstance(found, str)
+    assert f"more than {MAX_COLOURS:,} colours" in found
+    Image.frombytes("RGB", (MAX_COLOURS, 1), b"".join(colours[:-1])).save(path)
+    assert isinstance(read_picture(path), Pixels)
+
+
+def test_the_largest_picture_of_two_colours_is_told_to_be_too_large() -> None:
+    """Its squares are pixels, so it has more stitches than any chart; that is said before they are looked at."""
+    row = (CHALK, PINE) * 300
+    pixels = Pixels(width=600, height=2, rows=(row, row[::-1]))
+    assert "larger than 500 by 500 stitches" in fault(pixels).message
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="this system has no pipes with a name")
+def test_a_pipe_in_place_of_a_picture_is_refused_at_once(tmp_path: Path) -> None:
+    """Nobody may ever write into it."""
+    os.mkfifo(tmp_path / "pipe.png")
+    assert read_picture(tmp_path / "pipe.png") == "pipe.png cannot be read as a picture: it is no plain file."

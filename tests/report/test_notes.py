@@ -158,3 +158,12 @@ def test_a_count_gone_on_with_to_the_end_is_not_called_made_good() -> None:
         at=AT, origin=place, place=place, remedy="accept", difference=-1, stitches=1, minutes=0.1, mend=mend
     )
     assert "1 too few accepted and worked to the end, from " in record(event)
+
+
+def test_free_text_becomes_no_tag_no_link_and_no_other_line() -> None:
+    """Notes are shared and shown in a browser; a title from somewhere must not run, fetch or hide anything there."""
+    project, plan = knitted()
+    title = "A <script>x</script> <!-- ![y](http://a) [z][q]\n# Sound\n[q]: b k < 5 > 3"
+    lines = list(write_notes(replace(project, title=title), plan, []))
+    assert lines[0] == r"# A \<script>x\</script> \<!-- ![y\](http://a) [z\][q] # Sound [q\]: b k < 5 > 3"
+    assert not any("\n" in line for line in lines)

@@ -1,12 +1,19 @@
 from __future__ import annotations
 
+import time
 from pathlib import Path
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.sitting.preferences import Preferences, parse_preferences, read_preferences, settings_path
+from stepper.sitting.preferences import (
+    CareSettings,
+    Preferences,
+    parse_preferences,
+    read_preferences,
+    settings_path,
+)
 from stepper.sitting.user_folders import settings_folder
 
 
@@ -92,3 +99,42 @@ def test_settings_lie_in_the_folder_of_the_system_or_where_she_says(monkeypatch:
     assert settings_path() == settings_folder() / "settings.toml"
     monkeypatch.setenv("STEPPER_SETTINGS", "/mine")
     assert settings_path() == Path("/mine")
+
+
+@pytest.mark.parametrize(
+    "written",
+    [
+        *("silence_minutes = inf", "silence_minutes = nan", "silence_minutes = 1e308"),
+        *("silence_minutes = 0x" + "f" * 6000, "silence_minutes = -1", "silence_minutes = " + "9" * 5000),
+        *("rest = " + "[" * 5000 + "]" * 5000, "rest" + ".a" * 3000 + " = 1", "x = 0x" + "f" * 6000),
+        "\n".join(f"x{n} = 1" for n in range(500)),
+    ],
+    ids=lambda text: text[:24],
+)
+def test_infinite_huge_and_deep_values_are_told_and_left_out(written: str, tmp_path: Path) -> None:
+    """None of them keeps her from knitting, and none is told at a length that nobody reads."""
+    path = tmp_path / "settings.toml"
+    path.write_text(f"[care]\n{written}\n", encoding="utf-8")
+    found = read_preferences(path)
+    assert found.care == CareSettings()
+    assert 1 <= len(found.remarks) <= 21
+    assert all(len(remark) < 300 + len(str(path)) for remark in found.remarks)
+
+
+def test_settings_too_large_or_no_plain_file_are_told(tmp_path: Path) -> None:
+    """Reading them would take the memory or the evening."""
+    path = tmp_path / "settings.toml"
+    path.write_bytes(b"#" * 100_001)
+    assert "larger than 100,000 bytes" in read_preferences(path).remarks[0]
+    path.unlink()
+    path.mkdir()
+    assert "cannot be read" in read_preferences(path).remarks[0]
+
+
+def test_hundreds_of_wrong_wordings_take_no_time(tmp_path: Path) -> None:
+    """The nearest known wording is looked for a few times only."""
+    path = tmp_path / "settings.toml"
+    path.write_text("[wordings]\n" + "\n".join(f'"a{n}" = "go sideways {n}"' for n in range(3000)), encoding="utf-8")
+    begun = time.process_time()
+    assert len(read_preferences(path).remarks) == 21
+    assert time.process_time() - begun < 2

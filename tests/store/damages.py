@@ -187,7 +187,7 @@ STATEMENTS = (
     "ALTER TABLE entry RENAME TO entries",
     "ALTER TABLE newest RENAME COLUMN seq TO place",
     "CREATE TABLE mood (x)",
-    "DROP TRIGGER entry_is_not_changed",
+    "DROP TRIGGER IF EXISTS entry_is_not_changed",
     "DELETE FROM entry WHERE seq > 300",
     "DELETE FROM entry WHERE seq = 7",
     "DELETE FROM entry",

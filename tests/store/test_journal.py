@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import json
+import os
 import shutil
 import signal
 import subprocess
@@ -345,3 +346,21 @@ class JournalLife(RuleBasedStateMachine):
 
 JournalLife.TestCase.settings = settings(max_examples=20, stateful_step_count=15, deadline=None)
 TestJournalLife = JournalLife.TestCase
+
+
+@pytest.mark.skipif(os.name != "posix", reason="permissions of POSIX")
+def test_a_journal_is_its_owners_whatever_the_process_grants(path: Path, entry: MakeEntry) -> None:
+    """With its copies, what SQLite keeps beside it, and one of before that others could read."""
+    before = os.umask(0)
+    try:
+        with Journal.open(path, title="A") as journal:
+            journal.append([entry(1)])
+            beside = {each.name: each.stat().st_mode & 0o777 for each in path.parent.rglob("*")}
+        path.chmod(0o644)
+        Journal.open(path, title="A").close()
+        modes = {each.name: each.stat().st_mode & 0o777 for each in path.parent.rglob("*")}
+    finally:
+        os.umask(before)
+    assert modes.pop(f"{path.name}-copies") == 0o700
+    assert set(modes.values()) == {0o600}
+    assert beside[f"{path.name}-journal"] == 0o600

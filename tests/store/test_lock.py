@@ -222,3 +222,17 @@ def test_who_holds_it_is_told_whatever_stood_in_the_file_before(path: Path) -> N
     with pytest.raises(SurroundingsError, match=rf"\(process {os.getpid()}, since "):
         GarmentLock(path)
     lock.release()
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="the lowest free number is promised by POSIX")
+def test_a_lock_given_back_leaves_no_file_open(path: Path) -> None:
+    """A long sitting that opens garment after garment must not run out of files. Source: POSIX, `dup` returns the
+    lowest number that is free."""
+
+    def lowest_free() -> int:
+        with path.parent.joinpath("probe").open("wb") as file:
+            return file.fileno()
+
+    before = lowest_free()
+    GarmentLock(path).release()
+    assert lowest_free() == before

@@ -222,3 +222,15 @@ def test_a_garment_of_which_only_copies_are_left_was_begun(path: Path, entry: Ma
     assert journal_exists(path)
     with open_reader(path) as reader:
         assert reader.count() == 1
+
+
+def test_an_entry_is_read_as_it_was_written(path: Path, entry: MakeEntry) -> None:
+    """When she worked a round is what her pace and the forecast are made of."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1)])
+    with open_reader(path) as reader:
+        (read,) = reader.entries()
+    written = entry(1)
+    assert (read.at, read.kind, read.version, read.body) == (
+        written.at, written.kind, written.version, written.body
+    )

@@ -25,7 +25,7 @@ from stepper.craft.fault_finding import CHANGE_ODDS
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE, Pace, TimedStretch, measure_pace
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
-from stepper.session.fault.making_good import is_tolerant
+from stepper.session.fault.workable import is_tolerant
 from stepper.session.state import Asking, Position, State
 
 _DIVIDING = frozenset(("hold", "co"))

@@ -67,7 +67,7 @@ def _seen_below(plan: Plan, place: Position, total: int) -> Sections | None:
         if seen:
             turned = is_turned(plan, index, place.index)
             if any(each.before != each.after for each in plan.rounds[index + 1 : place.index]):
-                seen = _followed(plan, seen, index, place.index) if kind is Landmark.CHANGE else []
+                seen = _followed(plan, seen, index, place.index)
             elif turned:
                 seen = [total - each for each in reversed(seen)]
             return Sections(kind=kind, edges=(0, *seen, total), index=index, turned=turned) if seen else None
@@ -109,15 +109,16 @@ FEWEST_COLOUR_CHANGES = 2
 MOST_COLOUR_CHANGES = 12
 """Changes of colour up to which nobody loses count of the blocks. Source: chosen here."""
 SEEN_PAST_EDGES = 10
-"""Rounds to which increases are followed down past stitches held, cast on or bound off, as from the lines of
-a raglan into the body below its underarms. Source: chosen here."""
+"""Rounds to which increases and repeats are followed down past stitches held, cast on or bound off, as from
+the lines of a raglan, or the chart of a yoke, into the body below its underarms. Source: chosen here."""
 
 
 def _followed(plan: Plan, seen: list[int], made: int, now: int) -> list[int]:
-    """Follow the changes of a round down to the needles past stitches held, cast on and bound off.
+    """Follow the changes or repeats of a round down to the needles past stitches held, cast on and bound off.
 
-    The stitch that was made is followed, so what is held or bound off is gone, and the next is numbered in
-    its place. Empty where they are too far below, cannot be followed, or none is left.
+    The stitch that was made, or the last of the repeat, is followed, so what is held or bound off is gone,
+    and the next is numbered in its place. Empty where they are too far below, cannot be followed, or none is
+    left.
     """
     if now - made > SEEN_PAST_EDGES:
         return []

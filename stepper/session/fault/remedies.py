@@ -15,17 +15,11 @@ from stepper.plan.model import Plan
 from stepper.session.counting.tally import count_at
 from stepper.session.fault.diagnosis import LOOPED, Likely, choose_question
 from stepper.session.fault.landmarks import sections_at
-from stepper.session.fault.making_good import (
-    goes_on,
-    is_located,
-    make_good,
-    shapes_by_sight,
-    shifts,
-    spread_left,
-)
+from stepper.session.fault.making_good import is_located, make_good, shifts, spread_left
 from stepper.session.fault.search import Search
 from stepper.session.fault.taking_back import rip_back, undo_stitches
 from stepper.session.fault.ways import Remedy, RemedyKind, Stretch, cost_remedy
+from stepper.session.fault.workable import goes_on, shapes_by_sight
 from stepper.session.state import Fault, Knitting, Position, Seen
 
 COLUMN_STITCHES = 3.0

@@ -29,11 +29,11 @@ from stepper.session.events import AskingSet, LifelineLaid, Observed, Remedied, 
 from stepper.session.fault.diagnosis import choose_question
 from stepper.session.fault.inquiry import Inquiry, inquire
 from stepper.session.fault.landmarks import sections_at
-from stepper.session.fault.making_good import find_exact_round
 from stepper.session.fault.remedies import hangs_a_loop, may_hang_a_loop, next_stretch
 from stepper.session.fault.search import Search
 from stepper.session.fault.tinking import reverse
 from stepper.session.fault.ways import Remedy, RemedyKind
+from stepper.session.fault.workable import find_exact_round
 from stepper.session.state import Asking, Position, Seen, State
 
 

@@ -62,3 +62,8 @@ def test_a_rib_named_by_its_stitches_offers_counts_too() -> None:
     """44 stitches and k3, p3 rib: 42 or 48, at 20 to 10 cm 1 cm narrower or 2 cm wider (check-values 6.3)."""
     told = faults(project("Cast on 44 sts.\nJoin in the round.\nWork in k3, p3 rib for 2 cm."))
     assert "42 is 2 fewer, 1 cm narrower; 48 is 4 more, 2 cm wider." in told
+
+
+def test_a_repeat_of_one_stitch_fits_every_count() -> None:
+    """Seed stitch over any number is no error: every whole number is a multiple of one."""
+    assert nearest_counts(7, 1) == (7,)

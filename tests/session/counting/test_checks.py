@@ -40,7 +40,7 @@ def test_a_count_in_a_plain_round_has_one_right_answer() -> None:
     check(
         _at(8),
         "> count is 156\n156, as it should be.\n> count is 158\n158: 2 more than 156.\n"
-        "Count once more: a marker every 39; 39 behind the third. Say: count is, and the number.",
+        "In parts: count after the twentieth repeat to the end: 27 expected. Say: there are, and the number.",
     )
 
 

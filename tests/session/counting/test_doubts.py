@@ -106,6 +106,7 @@ def test_a_count_of_the_end_asks_whether_the_round_is_finished() -> None:
     finished = Session(final_increase(), session.state)
     said = _told(finished, cues.Yes())
     assert said.startswith("246, as it should be at the end.")
+    assert "Count now" not in said  # she has just said it
     assert finished.state.place == Position(index=4)
     assert finished.state.knitting.verified == Verified(place=Position(index=4), stitches=246)
     assert "12 more than 234" in _told(session, cues.No())

@@ -113,3 +113,9 @@ def test_stitches_between_markers_add_up_to_the_round() -> None:
 
     assert between_markers(round_) == (6, 10, 4)
     assert between_markers(GARMENT.rounds[2]) == ()
+
+
+def test_a_marker_at_the_beginning_or_the_end_of_a_round_bounds_no_section() -> None:
+    """Nobody can count the nought stitches before it. By hand: ten stitches, a marker at each end and after four."""
+    round_ = plan(("body", [("co10", {"markers": (0, 4, 10)})])).rounds[0]
+    assert between_markers(round_) == (4, 6)

@@ -64,6 +64,17 @@ def test_below_an_underarm_the_raglan_lines_are_counted_between() -> None:
     assert sections_at(plan(("yoke", in_sleeve), ("body", ["k34"])), Position(index=5)) is None
 
 
+def test_below_an_underarm_the_repeats_of_the_yoke_are_counted_between() -> None:
+    """The chart of a yoke hangs in the front and the back of the body, so half a round off is seen there. By hand: of
+    eight repeats of five the fourth and the fifth end in the sleeve and are held with it."""
+    lines = ["co40", "(k2 p3)x8", "k15 hold12:sleeve co4 k13"]
+    below = plan(("yoke", lines), ("body", ["k32"] * 12))
+    sections = sections_at(below, Position(index=3))
+    assert sections is not None
+    assert (sections.kind, sections.index, sections.counts) == ("repeat", 1, (5, 5, 5, 7, 5, 5))
+    assert sections_at(below, Position(index=2 + SEEN_PAST_EDGES)) is None
+
+
 def test_far_below_an_underarm_nothing_is_counted_between() -> None:
     """Nobody follows a line up through a hand's breadth of plain knitting and past an underarm."""
     lines = ["co38", "k10 m1 k18 m1 k10", "k40", "k15 hold10:sleeve co4 k15"]
@@ -145,3 +156,12 @@ def test_plain_fabric_is_marked_off_at_the_half_and_the_quarters() -> None:
     assert marked_off(30) == (1, 30)
     assert marked_off(80) == (2, 40)
     assert marked_off(205) == (4, 51)
+
+
+def test_a_marker_behind_which_stitches_were_made_is_one_marker() -> None:
+    """Half-way through the round it hangs where it was slipped. By hand: four, the marker, one made, two knitted
+    and four left are eleven, cut into four and seven."""
+    garment = plan(("body", [("co10", {"markers": (4,)}), ("k4 sm m1 k6", {"markers": (4,)})]))
+    sections = sections_at(garment, Position(index=1, stitch=7))
+    assert sections is not None
+    assert sections.counts == (4, 7)

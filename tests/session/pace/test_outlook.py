@@ -195,3 +195,8 @@ def test_a_long_rest_in_a_drawer_is_forgotten() -> None:
     """A year without a stitch does not make the next year's forecast a year longer."""
     old = State(days=(Day(date="2025-01-05", done=(Done(work="plain", stitches=1800),)),))
     assert look_ahead(PULLOVER, old, AT).likely == look_ahead(PULLOVER, State(), AT).likely
+
+
+def test_the_usual_week_is_an_hour_on_five_evenings() -> None:
+    """It is told as that, so it must be that: five hours in seven days."""
+    assert sorted(USUAL_WEEK_MIN) == [0, 0, 60, 60, 60, 60, 60]

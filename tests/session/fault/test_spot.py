@@ -1,0 +1,37 @@
+from __future__ import annotations
+
+from stepper.session.fault.search import search
+from stepper.session.fault.spot import find_spot
+from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
+from tests.plans import plan
+
+NO_LOOP = Sight(seen=Seen.LOOP, number=0)
+
+
+def _spot_in(rounds: list[object], answer: Answer, off: int) -> int | None:
+    """Find where a fault in one stretch, counted after the second round, is made good in the third."""
+    garment = plan(("body", rounds))  # type: ignore[list-item] # strings, and pairs with markers
+    state = State(knitting=Knitting(place=Position(index=2), verified=Verified(place=Position(index=1), stitches=40)))
+    fault = Fault(place=Position(index=2), difference=off, answers=(answer,), sights=(NO_LOOP,))
+    return find_spot(garment, fault, search(garment, state, fault), (), garment.rounds[2])
+
+
+MARKED = [("co40", {"markers": (10, 14)}), ("k40", {"markers": (10, 14)}), ("k40", {"markers": (10, 14)})]
+
+
+def test_a_stitch_is_made_strictly_between_the_markers_its_loss_lies_between() -> None:
+    """One made right at a marker comes to lie on the wrong side of it as often as not. By hand: three stitches hang
+    from 10 to 13."""
+    assert _spot_in([*MARKED], Answer(first=1, end=2, stitches=3), -1) in (11, 12)
+
+
+def test_a_stretch_too_short_for_it_has_no_spot() -> None:
+    """Nothing is made in the section beside it instead."""
+    narrow = [(row, {"markers": (10, 11)}) for row in ("co40", "k40", "k40")]
+    assert _spot_in([*narrow], Answer(first=1, end=2, stitches=0), -1) is None
+
+
+def test_two_surplus_stitches_are_not_taken_where_three_plain_ones_do_not_stand() -> None:
+    """Two decreases side by side make a pucker: they want a stitch between them."""
+    narrow = [(row, {"markers": (10, 12)}) for row in ("co40", "k40", "k40")]
+    assert _spot_in([*narrow], Answer(first=1, end=2, stitches=4), 2) is None

@@ -1,0 +1,60 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.session.fault.search import Search
+from stepper.session.fault.workable import (
+    find_exact_round,
+    goes_on,
+    is_even,
+    is_tolerant,
+    shapes_by_sight,
+    start_of_work,
+)
+from stepper.session.state import Position
+from tests.plans import plan
+
+
+def test_a_rib_is_not_mended_out_of_step() -> None:
+    """Only the same stitch all along takes one more or less."""
+    rib, plain = plan(("cuff", ["co40", "(k2 p2)x10", "k40"])).rounds[1:]
+
+    assert not is_tolerant(rib)
+    assert is_tolerant(plain)
+    assert find_exact_round(plan(("cuff", ["co40", "(k2 p2)x10", "k40"])), Position(index=1), 1) == 1
+
+
+def test_ten_increases_in_equal_gaps_have_no_place_of_their_own() -> None:
+    """They may be moved; a decrease at the edge may not."""
+    assert is_even(plan(("yoke", ["co80", "(k8 m1)x10"])).rounds[1])
+    assert not is_even(plan(("front", ["co40", "k36 k2tog k2"])).rounds[1])
+
+
+def test_a_round_half_worked_goes_on_only_where_what_is_left_takes_the_count() -> None:
+    """Plain knitting is as long as it comes; a rib of four with one stitch off does not come out."""
+    plain, rib = plan(("body", ["co40", "k40", "(k2 p2)x10"])).rounds[1:]
+    garment = plan(("body", ["co40", "k40", "(k2 p2)x10"]))
+    assert goes_on(garment, Position(index=plain.index, stitch=20), Search(sections=None, difference=-1))
+    assert not goes_on(garment, Position(index=rib.index, stitch=20), Search(sections=None, difference=-1))
+    assert goes_on(garment, Position(index=rib.index), Search(sections=None, difference=-1))
+    assert start_of_work(Position(index=rib.index, stitch=20)) == rib.index + 1
+
+
+@pytest.mark.parametrize(
+    ("rest", "by_sight"),
+    [
+        ("k10 pm ssk k16 k2tog pm k8", True),  # a raglan's decreases stand at its markers
+        ("k10 pm k9 ssk k9 pm k8", False),  # nothing shows where this one belongs
+        ("k10 pm (k2 yo k2tog)x5 pm k8", False),  # lace is no plain run
+    ],
+)
+def test_shaping_is_worked_by_sight_only_where_markers_show_its_place(rest: str, *, by_sight: bool) -> None:
+    """Anywhere else a stitch off moves every change behind it."""
+    round_ = plan(("body", ["co38", (rest, {"markers": (10, 28)})])).rounds[1]
+    assert shapes_by_sight(round_, 0) is by_sight
+
+
+def test_even_changes_between_markers_have_their_place() -> None:
+    """A marker says where each belongs, however equal the gaps: a raglan is not mended half-way along the sleeve."""
+    marked = plan(("yoke", [("co80", {"markers": (40,)}), ("(k8 m1)x10", {"markers": (45,)})]))
+    assert not is_even(marked.rounds[1])
