@@ -180,7 +180,7 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "which side is this",
         "right side or wrong side",
         "is this the right side",
-        typed=("side", "which side am i on"),
+        typed=("side", "which side am i on", "is this a right side round", "is this a wrong side round"),
     ),
     _about(
         Topic.REPEAT,

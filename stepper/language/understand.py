@@ -118,6 +118,8 @@ def _meant(said: str, near: Sequence[tuple[float, str]], at: str) -> Cue | None:
 
 TELLING: Final = 4
 """From how many letters on a word is taken to add to what is meant. Chosen here."""
+ASKING: Final = frozenset(["what", "which", "when", "where", "this", "that", "does", "have"])
+"""Longer words that add nothing."""
 
 
 def _says_no_more(said: str, phrase: str) -> bool:
@@ -126,7 +128,8 @@ def _says_no_more(said: str, phrase: str) -> bool:
     "How many chalk stitches" asks more than "how many stitches".
     """
     known = normalise(phrase).split()
-    return all(get_close_matches(word, known, n=1) for word in said.split() if len(word) >= TELLING)
+    more = (word for word in said.split() if len(word) >= TELLING and word not in ASKING)
+    return all(get_close_matches(word, known, n=1) for word in more)
 
 
 _PARTS: Final = "½⅓⅔¼¾⅛⅜⅝⅞"
