@@ -25,7 +25,7 @@ def main() -> None:
     for name, rows in (("first", test_questions.ROWS), ("second", test_asked_in_the_round.ROWS)):
         refused = 0
         for place, said, *_ in rows:
-            session = test_questions._session(place)
+            session = test_questions.session_at(place)
             cue = understand(said, session.plan, at=AT, nearly=nearly)
             if isinstance(cue, NotUnderstood):
                 refused += 1

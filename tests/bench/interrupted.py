@@ -15,7 +15,7 @@ import argparse
 import statistics
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from datetime import date
+from datetime import date, datetime, timedelta
 from random import Random
 
 from stepper.craft.pace_by_kind import KnittingKind
@@ -34,20 +34,23 @@ class CalledAway(Knitter):
     """A knitter whose doorbell rings."""
 
     away_s: float = 0.0
+    """Of the step in hand. Unit: s."""
+    late_s: float = 0.0
+    """Of this evening so far. Unit: s."""
     knitted_s: float = 0.0
 
-    def _worked(self, left):
-        origin, work, stitches, seconds = super()._worked(left)
+    def work_on(self, left):
+        origin, work, stitches, seconds = super().work_on(left)
         self.knitted_s += seconds
         if self.random.random() < INTERRUPTED:
             self.away_s = self.random.uniform(120, 5400)
         return origin, work, stitches, seconds
 
-    def _tell_step(self, at, origin, stitches, work):
+    def tell_step(self, at, origin, stitches, work):
         # The evening's minutes are knitting; the door only moves the clock.
-        self.late_s = getattr(self, "late_s", 0.0) + self.away_s
+        self.late_s += self.away_s
         self.away_s = 0.0
-        super()._tell_step(_later(at, self.late_s), origin, stitches, work)
+        super().tell_step(_later(at, self.late_s), origin, stitches, work)
 
     def evening(self, *, told: bool = True) -> None:
         self.late_s = 0.0
@@ -55,8 +58,6 @@ class CalledAway(Knitter):
 
 
 def _later(at: str, seconds: float) -> str:
-    from datetime import datetime, timedelta
-
     return (datetime.fromisoformat(at) + timedelta(seconds=seconds)).isoformat()
 
 
