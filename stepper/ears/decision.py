@@ -21,6 +21,8 @@ class Candidate:
     """Log-probability of its words above that of the free transcript. Natural logarithm."""
     number: float | None = None
     """The number in it, if it has one."""
+    is_word: bool = False
+    """Whether it is a single word, or a number with no word around it."""
 
 
 def total_score(scored: Candidate, thresholds: Thresholds) -> float:
@@ -28,16 +30,12 @@ def total_score(scored: Candidate, thresholds: Thresholds) -> float:
     return scored.sounds + thresholds.words * scored.words
 
 
-def decide(
-    scored: Sequence[Candidate], thresholds: Thresholds, written: float | None = None
-) -> Candidate | None:
+def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | None:
     """Take the likeliest text if it is likely enough and clear of any that means something else.
 
     Args:
         scored: In any order.
         thresholds: How sure to be.
-        written: The number that the free transcript ends in, which is an opinion of its own; None if there is
-            none.
     """
     best = max(scored, key=lambda each: total_score(each, thresholds), default=None)
     if best is None:
@@ -45,11 +43,9 @@ def decide(
     score = total_score(best, thresholds)
     if score < (thresholds.agreed if best.words >= 0 else thresholds.least):
         return None
-    least, clear = -math.inf, thresholds.clear
+    least, clear = thresholds.least_word if best.is_word else -math.inf, thresholds.clear
     if best.number is not None:
-        agrees = best.number == written
-        least = thresholds.least_agreed if agrees else thresholds.least_number
-        clear = thresholds.clear_agreed if agrees else thresholds.clear_number
+        least, clear = max(least, thresholds.least_number), thresholds.clear_number
     if score < least:
         return None
     rivals = [total_score(each, thresholds) for each in scored if each.means != best.means]

@@ -14,7 +14,7 @@ from pathlib import Path
 from statistics import NormalDist
 
 from stepper.devices.ports import HEARING_RATE_HZ
-from stepper.ears.ports import Heard, Recogniser
+from stepper.ears.ports import Finder, Heard, Place, Recogniser
 from stepper.ears.speaker_embedding import SpeakerEncoder, Vector, likeness
 from stepper.errors import SurroundingsError
 from stepper.files import make_private_folder, read_plain, write_private
@@ -112,6 +112,10 @@ class KnowingRecogniser:
             return heard  # one word is too little to know a voice by; what follows is tried
         alike = likeness(self._encoder.vector(segment), self._voice.vector)
         return heard if alike >= self._voice.threshold else None
+
+    def find(self, sound: bytes) -> Place | None:
+        """Return where the address word stands amid other sound; who said it is asked once it is cut out."""
+        return self._recogniser.find(sound) if isinstance(self._recogniser, Finder) else None
 
     def close(self) -> None:
         """Let go of the model."""

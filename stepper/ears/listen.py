@@ -12,7 +12,8 @@ from typing import Any
 
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone
 from stepper.ears.gate import CHUNK_S, Gate
-from stepper.ears.ports import Heard, Recogniser
+from stepper.ears.ports import Finder, Heard, Recogniser
+from stepper.ears.seeking import Seeking
 from stepper.errors import NotInstalledError
 
 _CHUNK_BYTES = round(HEARING_RATE_HZ * CHUNK_S) * 2
@@ -56,10 +57,13 @@ def listen(
     gate, rest = Gate(), b""
     attention = _Attention(gate, recogniser)
     passed_over: deque[bytes] = deque(maxlen=_WARM_UP_CHUNKS)
+    seeking = Seeking(recogniser.find) if isinstance(recogniser, Finder) else None
     for block in microphone.blocks():
         if not block:  # sound is missing here: what came before it is no part of what comes after
             yield from attention.torn()
             gate.reset()
+            if seeking is not None:
+                seeking.forget()
             passed_over.clear()
             rest = b""
         rest += block
@@ -74,7 +78,13 @@ def listen(
                 is_speech = speech(chunk) >= _SPEECH
             else:
                 passed_over.append(chunk)
-            yield from attention.take(gate.take(chunk, speech=is_speech, level_db=level))
+            utterance = gate.take(chunk, speech=is_speech, level_db=level)
+            heard = list(attention.take(utterance))
+            if seeking is not None:
+                heard += attention.sought(seeking.take(chunk, level))
+                if any(each.text for each in heard):
+                    seeking.forget()
+            yield from heard
     yield from attention.ended()
 
 
@@ -123,6 +133,14 @@ class _Attention:
         if self._begun is not None and self._begun.heard.text:
             yield _NOT_UNDERSTOOD
         self._begun = None
+
+    def sought(self, cut: bytes | None) -> Iterator[Heard]:
+        """Take a cue that was found amid other sound, whatever the gate made of that; it is over by now."""
+        heard = self._recogniser.recognise(cut) if cut else None
+        if heard is not None and heard.text and heard.addressed:
+            self._gate.reset()
+            self._begun = None
+            yield replace(heard, goes_on=False)
 
     def ended(self) -> Iterator[Heard]:
         """Stop waiting: nothing follows."""

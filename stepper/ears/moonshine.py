@@ -9,14 +9,16 @@ from typing import Any
 
 from stepper.ears.decision import Candidate, decide, total_score
 from stepper.ears.moonshine_model import Encoded, MoonshineModel
-from stepper.ears.ports import Heard
+from stepper.ears.ports import Heard, Place
 from stepper.ears.sound_distance import similar_phrases
-from stepper.ears.sound_model import SoundModel
+from stepper.ears.sound_model import FRAME_S, SoundModel
+from stepper.ears.sound_tree import NOTHING
 from stepper.ears.spotting import PhraseMatch, Spotter
 from stepper.ears.thresholds import (
     ALIKE_WITHIN,
     BEGUN,
     CALLED,
+    FOUND,
     LOOSE,
     STRICT,
     TOKEN_DUE,
@@ -31,6 +33,9 @@ _MOST = 8
 # Enough to hold a text of another meaning beside several wordings of the first.
 _WITHIN = 12.0
 _TAKEN_FOR = 3
+_AS_GOOD = 1.5
+_BEHIND_FRAMES, _STRAY = 12, 2
+# Hardly anything may sound in the 0.3 s behind a cue amid other sound: it goes on otherwise.
 _SURE_AT = 30.0
 # How far below the best of any kind a text has to be for all trust in it to be gone.
 
@@ -89,6 +94,8 @@ class MoonshineRecogniser:
         """
         self._model, self._sound_model = model or MoonshineModel(), sounds or SoundModel()
         self._wordings, self._is_addressed, self._asked = wordings, is_addressed, asked
+        bare = next((wordings.numbers_of(frame) for frame in wordings.frames if frame.is_bare), {})
+        self._short = frozenset(bare) | (wordings.single_words.keys() - wordings.phrases.keys())
         self._words, self._number_words = wordings.words(), wordings.number_words()
         pronouncer = Pronouncer()
         try:
@@ -106,7 +113,7 @@ class MoonshineRecogniser:
         # Her word for the program is understood in front of a cue even if it is not asked for.
         written = self._wordings.last_number(utterance.transcript)
         for manner in dict.fromkeys((self.manner, self._behind)):
-            found = decide(self.weighed(utterance, manner), manner.thresholds, written)
+            found = decide(self.weighed(utterance, manner), manner.thresholds)
             if found is not None:
                 return self._heard(found, manner, written)
         address = self.manner.address
@@ -117,6 +124,25 @@ class MoonshineRecogniser:
                 return Heard(text=rest, score=0.5, addressed=bool(address))
         goes_on = called_alone >= CALLED or self._is_begun(utterance)
         return Heard(text="", score=0.0, goes_on=goes_on) if is_called or goes_on else None
+
+    def find(self, sound: bytes) -> Place | None:
+        """Return where in a stretch of sound the address word and a cue behind it stand, amid anything."""
+        if not self._behind.address:
+            return None
+        likely = self._sound_model.likely(self._model.states(sound))
+        if self._spotter.called(likely, amid=True)[0] < FOUND:
+            return None
+        fits = self._spotter.best(likely, _MOST, _AS_GOOD, addressed=True, amid=True)
+        if not fits or fits[0].score < FOUND:
+            return Place(start_s=0.0, end_s=None, may_go_on=True)
+        longest = max(fits, key=lambda fit: len(fit.sounds))  # "forty" fits "forty six" as well, with a rest
+        start, end = self._spotter.span(likely, longest)
+        behind = likely[end : end + _BEHIND_FRAMES].argmax(1) != NOTHING
+        return Place(
+            start_s=start * FRAME_S,
+            end_s=end * FRAME_S if int(behind.sum()) <= _STRAY else None,
+            may_go_on=self._wordings.may_go_on(longest.text),
+        )
 
     @property
     def manner(self) -> Manner:
@@ -148,6 +174,7 @@ class MoonshineRecogniser:
                 sounds=fit.score,
                 words=weights.get(fit.text, UNWEIGHED),
                 number=fit.number,
+                is_word=fit.text in self._short,
             )
             for fit in fits
         ]

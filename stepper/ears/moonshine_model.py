@@ -110,12 +110,16 @@ class MoonshineModel:
         self._full_stop = self._ids[b"."]
         self._question_mark = self._ids[b"?"]
 
-    def encode(self, pcm: bytes) -> Encoded:
-        """Encode sound at the hearing rate, signed 16-bit."""
+    def states(self, pcm: bytes) -> Any:
+        """Return what the encoder makes of sound at the hearing rate, signed 16-bit: 1 × frames × 288."""
         np = self._np
         sound = np.frombuffer(pcm, np.int16).astype(np.float32) / 32768
         sound = np.pad(sound, (0, max(0, _SHORTEST_SAMPLES - len(sound))))
-        states = self._encoder.run(None, {"input_values": sound[None]})[0]
+        return self._encoder.run(None, {"input_values": sound[None]})[0]
+
+    def encode(self, pcm: bytes) -> Encoded:
+        """Encode sound at the hearing rate, signed 16-bit."""
+        np, states = self._np, self.states(pcm)
         nothing = np.zeros((1, _HEADS, 0, _WIDTH), np.float32)
         empty = {name.replace("present", "past_key_values"): nothing for name in self._outputs[1:]}
         logits, memory = self._run(states, np.array([[_BEGIN]]), empty, fresh=True)

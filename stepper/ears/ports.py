@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Protocol
+from typing import Protocol, runtime_checkable
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -23,6 +23,18 @@ class Heard:
     hundred")."""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Place:
+    """Where in a stretch of sound the address word and a cue behind it stand. Unit: s from its beginning."""
+
+    start_s: float
+    """Where the address word begins."""
+    end_s: float | None
+    """Where the cue ends; None if nothing behind the word sounds like a cue so far."""
+    may_go_on: bool
+    """Whether more words would make another cue of it."""
+
+
 class Recogniser(Protocol):
     """Turns one stretch of speech into words."""
 
@@ -39,4 +51,17 @@ class Recogniser(Protocol):
 
     def close(self) -> None:
         """Let go of the model, for good. A second call does nothing."""
+        ...
+
+
+@runtime_checkable
+class Finder(Protocol):
+    """A recogniser that finds the address word amid other sound, where loudness tells nothing."""
+
+    def find(self, sound: bytes) -> Place | None:
+        """Return where in a stretch of sound the address word stands; None if it does not, or there is none.
+
+        Args:
+            sound: At `HEARING_RATE_HZ`, with anything before and after.
+        """
         ...

@@ -16,6 +16,10 @@ WEIGHTS = weights_path("sounds.onnx")
 """The weights that come with the package."""
 
 
+FRAME_S = 0.024
+"""Length of what each row of `SoundModel.likely` tells about. Unit: s."""
+
+
 class SoundModel:
     """Estimates how likely each sound is in each frame."""
 

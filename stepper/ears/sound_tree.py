@@ -18,6 +18,8 @@ from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 NOTHING = 0
 """The column of "no sound here"; the sound number n of `SOUNDS` has column n + 1."""
+_AS_GOOD = 0.05
+# Silence behind a row changes its likelihood by rounding alone.
 
 
 class SoundTree:
@@ -92,16 +94,18 @@ class Endings:
         self._spoken = [at for at, row in enumerate(rows) if row]
         self._tree = SoundTree([rows[at][::-1] for at in self._spoken])
 
-    def points(self, likely: Any) -> Any:
+    def points(self, likely: Any, *, amid: bool = False) -> Any:
         """Return the log-probability that a row, and nothing else, follows from each point on: points × rows.
 
         Args:
             likely: As in `SoundTree.points`.
+            amid: Whether anything at all may be said behind the row.
         """
         backwards = likely[::-1]
-        found = self._np.repeat(log_silence(backwards)[:, None], self._count, 1)
+        behind = log_anything(backwards) if amid else log_silence(backwards)
+        found = self._np.repeat(behind[:, None], self._count, 1)
         if self._spoken:
-            found[:, self._spoken] = self._tree.points(backwards)
+            found[:, self._spoken] = self._tree.points(backwards, behind)
         return found[::-1]
 
 
@@ -118,3 +122,27 @@ def log_anything(likely: Any) -> Any:
 def _from_the_start(frames: Any) -> Any:
     np = importlib.import_module("numpy")
     return np.concatenate([[0.0], np.cumsum(frames)]).astype(np.float32)
+
+
+def find_span(likely: Any, rows: Sequence[Sounds]) -> tuple[int, int]:
+    """Find where in an utterance the best of some rows of sounds begins and ends, with anything around it.
+
+    Args:
+        likely: As in `SoundTree.points`.
+        rows: At least one; none may be empty.
+
+    Returns:
+        Its first frame, and the one behind its last.
+    """
+    _, row, end = _first_best(likely, rows)
+    *_, length = _first_best(likely[::-1], [rows[row][::-1]])
+    return len(likely) - length, end
+
+
+def _first_best(likely: Any, rows: Sequence[Sounds]) -> tuple[float, int, int]:
+    """Return how well the best row fits, which it is, and the first point by which it is over."""
+    free = log_anything(likely)
+    above = SoundTree(rows).points(likely, free) - free[:, None]
+    row = int(above.max(0).argmax())
+    best = float(above[:, row].max())
+    return best, row, int((above[:, row] >= best - _AS_GOOD).argmax())

@@ -13,7 +13,7 @@ from collections.abc import Collection, Hashable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from stepper.ears.sound_tree import Endings, SoundTree, log_anything, log_silence
+from stepper.ears.sound_tree import Endings, SoundTree, find_span, log_anything, log_silence
 from stepper.ears.wordings import Frame, Reply, Wordings, list_address_ways
 from stepper.mouth.pronunciation import Pronounces, Sounds
 
@@ -34,6 +34,8 @@ class PhraseMatch:
     means: Hashable
     score: float
     """Natural log-probability of its sounds, above that of the likeliest sounds of any kind; 0 or less."""
+    sounds: Sounds
+    """What it sounds like."""
     number: float | None = None
     """The number in it, if it has one."""
 
@@ -78,7 +80,7 @@ class Spotter:
             if each.text in wordings.single_words and each.text not in wordings.phrases
         }
         self._openings = _openings(wordings, pronouncer)
-        befores = pronouncer.sounds([opening.before for opening in self._openings])
+        befores = [opening.before_sounds for opening in self._openings]
         self._befores = [at for at, sounds in enumerate(befores) if sounds]
         self._before_tree = SoundTree([sounds for sounds in befores if sounds])
         frames = [frame for opening in self._openings for frame in opening.frames]
@@ -86,12 +88,13 @@ class Spotter:
         afters = list(dict.fromkeys(("", *(frame.after for frame in wordings.frames))))
         self._opening = [at for at, opening in enumerate(self._openings) for _ in opening.frames]
         self._after = [afters.index(frame.after) for frame in frames]
-        self._endings = Endings([_NOTHING_ELSE, *pronouncer.sounds(afters[1:])])
+        self._behind = [_NOTHING_ELSE, *pronouncer.sounds(afters[1:])]
+        self._endings = Endings(self._behind)
         ways = list_address_ways(address)
         fronts = {
             way: sounds for way, sounds in zip(ways, pronouncer.sounds(list(ways)), strict=True) if sounds
         }
-        self._ways = tuple(fronts)
+        self._fronts, self._ways = fronts, tuple(fronts)
         self._address = SoundTree(list(fronts.values())) if fronts else None
 
     def best(
@@ -102,6 +105,7 @@ class Spotter:
         *,
         addressed: bool = False,
         asked: Collection[Reply] = (),
+        amid: bool = False,
     ) -> list[PhraseMatch]:
         """List what fits best, the best first.
 
@@ -111,11 +115,12 @@ class Spotter:
             within: How much less likely than the best they may be. A natural logarithm.
             addressed: Whether the address word has to stand in front, if there is one.
             asked: The questions that are open, which single words and bare numbers may answer without it.
+            amid: Whether anything at all may be said before and after it.
         """
         called = addressed and self._address is not None
-        start = self._start(likely, addressed)
+        start = self._start(likely, addressed, amid)
         free = log_anything(likely)
-        endings = self._endings.points(likely)
+        endings = self._endings.points(likely, amid=amid)
         found: list[PhraseMatch] = []
         if self.phrases:
             points = self._phrase_tree.points(likely, start)
@@ -126,8 +131,11 @@ class Spotter:
             for at in scores.argsort(kind="stable")[::-1][:most]:
                 each = self.phrases[at]
                 score = float(scores[at])
-                match = PhraseMatch(text=each.text, figures=each.text, means=each.means, score=score)
-                found.append(match)
+                found.append(
+                    PhraseMatch(
+                        text=each.text, figures=each.text, means=each.means, score=score, sounds=each.sounds
+                    )
+                )
         if self._openings:
             least = max((match.score for match in found), default=-math.inf) - within
             bare = called or Reply.NUMBER in asked
@@ -136,11 +144,12 @@ class Spotter:
         found.sort(key=lambda match: -match.score)
         return [match for match in found[:most] if match.score >= found[0].score - within]
 
-    def called(self, likely: Any) -> tuple[float, float]:
+    def called(self, likely: Any, *, amid: bool = False) -> tuple[float, float]:
         """Return how well the address word fits, with anything after it and with nothing after it.
 
         Args:
             likely: As in `best`.
+            amid: Whether anything at all may be said before it.
 
         Returns:
             Two natural log-probabilities, above that of the likeliest sounds of any kind: 0 or less, minus
@@ -148,7 +157,7 @@ class Spotter:
         """
         if self._address is None:
             return -math.inf, -math.inf
-        above = self._start(likely, addressed=True) - log_anything(likely)
+        above = self._start(likely, addressed=True, amid=amid) - log_anything(likely)
         return float(above.max()), float(above[-1])
 
     def way_called(self, likely: Any) -> str:
@@ -162,11 +171,28 @@ class Spotter:
         above = self._address.points(likely) - log_anything(likely)[:, None]
         return self._ways[int(above.max(0).argmax())]
 
-    def _start(self, likely: Any, addressed: bool) -> Any:
-        """Return the log-probability of what stands in front by each point: the address word, or silence."""
+    def span(self, likely: Any, match: PhraseMatch) -> tuple[int, int]:
+        """Find where in an utterance something was said behind the address word, with anything around it.
+
+        Args:
+            likely: As in `best`.
+            match: What.
+
+        Returns:
+            The first frame of the address word, and the frame behind the last of the rest.
+        """
+        fronts = self._fronts.values() or (_NOTHING_ELSE,)
+        return find_span(likely, [(*front, *match.sounds) for front in fronts])
+
+    def _start(self, likely: Any, addressed: bool, amid: bool = False) -> Any:
+        """Return the log-probability of what stands in front by each point: the address word, or silence.
+
+        Where a cue may stand amid anything, that takes the place of the silence.
+        """
+        before = log_anything(likely) if amid else log_silence(likely)
         if not addressed or self._address is None:
-            return log_silence(likely)
-        return self._address.points(likely).max(1)
+            return before
+        return self._address.points(likely, before).max(1)
 
     def begun(self, likely: Any, *, addressed: bool = False) -> float:
         """Return how well an utterance fits as the beginning of a cue with a number, which is still to come.
@@ -220,8 +246,9 @@ class Spotter:
             for column, frame in enumerate(opening.frames, self._opening.index(at)):
                 if bounds[column] >= least:
                     scores = (points + after[:, column, None]).max(0) - free[-1]
+                    behind = self._behind[self._after[column]]
                     found += [
-                        opening.fit(frame, int(number), float(scores[number]))
+                        opening.fit(frame, int(number), float(scores[number]), behind)
                         for number in scores.argsort(kind="stable")[::-1][:_NUMBERS]
                     ]
         return found
@@ -232,11 +259,13 @@ class _Opening:
     """Frames that begin alike and take the same numbers."""
 
     before: str
+    before_sounds: Sounds
     frames: list[Frame]
     numbers: list[tuple[str, float]]
+    number_sounds: list[Sounds]
     tree: SoundTree
 
-    def fit(self, frame: Frame, number: int, score: float) -> PhraseMatch:
+    def fit(self, frame: Frame, number: int, score: float, behind: Sounds) -> PhraseMatch:
         """Put a number into a frame."""
         said, value = self.numbers[number]
         return PhraseMatch(
@@ -244,6 +273,7 @@ class _Opening:
             figures=frame.around(_figures(said, value)),
             means=(frame.means, value),
             score=score,
+            sounds=(*self.before_sounds, *self.number_sounds[number], *behind),
             number=value,
         )
 
@@ -251,17 +281,26 @@ class _Opening:
 def _openings(wordings: Wordings, pronouncer: Pronounces) -> list[_Opening]:
     """Put together the frames that begin alike; leave out those that no number can stand in."""
     alike: dict[tuple[str, int], list[Frame]] = {}
-    trees: dict[int, tuple[list[tuple[str, float]], SoundTree]] = {}
+    trees: dict[int, tuple[list[tuple[str, float]], list[Sounds], SoundTree]] = {}
     for frame in wordings.frames:
         numbers = wordings.numbers_of(frame)
         if not numbers:
             continue
         if id(numbers) not in trees:
-            trees[id(numbers)] = list(numbers.items()), SoundTree(_spoken(list(numbers), pronouncer))
+            said = _spoken(list(numbers), pronouncer)
+            trees[id(numbers)] = list(numbers.items()), said, SoundTree(said)
         alike.setdefault((frame.before, id(numbers)), []).append(frame)
+    befores = pronouncer.sounds([before for before, _ in alike])
     return [
-        _Opening(before=before, frames=frames, numbers=trees[kind][0], tree=trees[kind][1])
-        for (before, kind), frames in alike.items()
+        _Opening(
+            before=before,
+            before_sounds=sounds,
+            frames=frames,
+            numbers=trees[kind][0],
+            number_sounds=trees[kind][1],
+            tree=trees[kind][2],
+        )
+        for ((before, kind), frames), sounds in zip(alike.items(), befores, strict=True)
     ]
 
 

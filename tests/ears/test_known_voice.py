@@ -13,7 +13,7 @@ from stepper.ears.known_voice import (
     mean_of,
     pieces_of,
 )
-from stepper.ears.ports import Heard
+from stepper.ears.ports import Heard, Place
 from stepper.ears.speaker_embedding import Vector
 from stepper.errors import SurroundingsError
 
@@ -117,3 +117,16 @@ def test_a_count_that_may_go_on_is_no_exception() -> None:
     knowing = KnowingRecogniser(Open(), voice, ByFirstSample())  # type: ignore[arg-type]
     assert knowing.recognise(OTHER * 16_000) is None
     assert knowing.recognise(HER * 16_000) is not None
+
+
+def test_the_name_amid_other_sound_is_looked_for_where_the_recogniser_can() -> None:
+    """With a voice enrolled the program must not be harder to reach through a film."""
+
+    class Finding(Parrot):
+        def find(self, sound: bytes) -> Place | None:
+            return Place(start_s=0.5, end_s=float(len(sound)), may_go_on=False)
+
+    voice = KnownVoice(vector=(1.0, 0.0), threshold=0.5)
+    knowing = KnowingRecogniser(Finding(), voice, ByFirstSample())
+    assert knowing.find(bytes(4)) == Place(start_s=0.5, end_s=4.0, may_go_on=False)
+    assert KnowingRecogniser(Parrot(), voice, ByFirstSample()).find(bytes(4)) is None

@@ -3,11 +3,12 @@ from __future__ import annotations
 import math
 from array import array
 from collections.abc import Iterator
+from dataclasses import replace
 
 import pytest
 
 from stepper.ears.listen import listen, load_speech_detector, measure_level_db
-from stepper.ears.ports import Heard
+from stepper.ears.ports import Heard, Place
 
 
 class Tape:
@@ -238,3 +239,61 @@ def test_a_count_is_waited_for_when_only_its_beginning_was_said() -> None:
     begun = Heard(text="", score=0.0, goes_on=True)
     assert list(listen(Tape(paused(1.2)), Counted(begun, WHOLE), loud)) == [WHOLE]
     assert list(listen(Tape(SOUND), Counted(begun), loud)) == []
+
+
+class Sought(Counting):
+    """A recogniser that hears nothing but what it finds in a film's sound, from 0.5 s on, a second long."""
+
+    def __init__(self, heard: Heard | None) -> None:
+        super().__init__()
+        self.heard, self.looks = heard, 0
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        """Hear what was cut out."""
+        super().recognise(segment)
+        return self.heard
+
+    def find(self, sound: bytes) -> Place | None:
+        """Find something as soon as there is sound enough behind it."""
+        self.looks += 1
+        return Place(start_s=0.5, end_s=1.5, may_go_on=False) if len(sound) > 64_000 else None
+
+
+FILM = array("h", [1000, -1000] * 8000).tobytes() * 16
+LOUDER = array("h", [1700, -1700] * 8000).tobytes()
+TO_THE_PROGRAM = Heard(text="count is two hundred", score=0.9, addressed=True, goes_on=True)
+
+
+@pytest.mark.parametrize(
+    ("heard", "then"),
+    [
+        (TO_THE_PROGRAM, [replace(TO_THE_PROGRAM, goes_on=False)]),
+        (replace(TO_THE_PROGRAM, addressed=False), []),
+        (replace(TO_THE_PROGRAM, text=""), []),
+        (None, []),
+    ],
+    ids=["a cue", "without the name", "the name alone", "nothing"],
+)
+def test_a_cue_a_little_louder_than_a_film_is_found_by_its_sounds_and_heard_once(
+    heard: Heard | None, then: list[Heard]
+) -> None:
+    """Five decibels never open the gate. Without the program's name nothing is taken out of a film."""
+    recogniser = Sought(heard)
+    assert list(listen(Tape(FILM + LOUDER + FILM[:32_000]), recogniser, lambda chunk: 0.0)) == then
+    assert recogniser.looks > 1
+    assert recogniser.segments
+
+
+def test_a_gap_in_the_sound_is_a_gap_in_what_is_looked_into() -> None:
+    """What lies before and after words of the program's own is not one sound."""
+
+    class Gapped(Tape):
+        def blocks(self) -> Iterator[bytes]:
+            yield from super().blocks()
+            yield b""
+            yield from Tape(LOUDER).blocks()
+
+    recogniser = Sought(TO_THE_PROGRAM)
+    assert list(listen(Gapped(FILM), recogniser, lambda chunk: 0.0)) == []
+    assert recogniser.looks
+    assert recogniser.segments == []

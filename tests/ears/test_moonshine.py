@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from array import array
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
@@ -155,3 +156,23 @@ def test_behind_an_address_word_only_what_is_addressed_is_heard(network: str, tm
             assert heard(line) == {("say that again", False)}
     finally:
         recogniser.close()
+
+
+def test_a_cue_behind_the_name_is_found_amid_talk(network: str, tmp_path: Path) -> None:
+    """Where it stands, to a fifth of a second; nothing is found in the talk alone, nor where no name is kept."""
+    film = array("h", sound("somebody followed us from the station, please sit down", tmp_path))
+    cue = array("h", sound("stepper, next step", tmp_path))
+    both = array("h", (each // 4 for each in film * 2))
+    at = len(film) - len(cue) // 2
+    for place, each in enumerate(cue, at):
+        both[place] = max(-32_768, min(32_767, both[place] + each))
+    addressed = MoonshineRecogniser(WORDINGS, address="stepper", model=model(network))
+    found = addressed.find(both.tobytes())
+    assert found is not None
+    assert found.end_s is not None
+    loud = [place for place, each in enumerate(cue, at) if abs(each) > 300]
+    assert found.start_s == pytest.approx(loud[0] / 16_000, abs=0.2)
+    assert found.end_s == pytest.approx(loud[-1] / 16_000, abs=0.2)
+    assert not found.may_go_on
+    assert addressed.find(film.tobytes()) is None
+    assert MoonshineRecogniser(WORDINGS, model=model(network)).find(both.tobytes()) is None

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.ears.sound_tree import Endings, SoundTree, log_anything, log_silence
+from stepper.ears.sound_tree import Endings, SoundTree, find_span, log_anything, log_silence
 from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 FEW = SOUNDS[:3]
@@ -85,3 +85,25 @@ def test_silence_and_anything_at_all_are_sums() -> None:
     likely = frames(1, 4)
     assert log_silence(likely) == pytest.approx([0, *np.cumsum(likely[:, 0])], abs=1e-5)
     assert log_anything(likely) == pytest.approx([0, *np.cumsum(likely.max(1))], abs=1e-5)
+
+
+def spoken(*labels: int) -> np.ndarray:
+    """Make frames that each are one label for sure, or nearly so."""
+    likely = np.full((len(labels), len(SOUNDS) + 1), math.log(1e-3))
+    likely[range(len(labels)), labels] = math.log(0.9)
+    return likely
+
+
+def test_a_row_amid_other_sounds_is_found_where_it_stands() -> None:
+    """The best of two rows, from its first sound to the frame behind its last, once that has sounded: by hand."""
+    frames_said = spoken(0, 3, 3, 0, 1, 0, 2, 2, 0, 0, 3, 0)
+    assert find_span(frames_said, [(SOUNDS[1], SOUNDS[0]), (SOUNDS[0], SOUNDS[1])]) == (4, 7)
+
+
+def test_an_ending_may_have_anything_behind_it_if_asked() -> None:
+    """What is said behind costs nothing then, and all its likelihood otherwise."""
+    likely = spoken(1, 0, 3, 3)
+    endings = Endings([(SOUNDS[0],), ()])
+    everything = log_anything(likely)[-1]
+    assert endings.points(likely, amid=True)[0] == pytest.approx([everything, everything], abs=1e-4)
+    assert (endings.points(likely)[0] < everything - 5).all()

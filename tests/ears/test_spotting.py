@@ -196,3 +196,26 @@ def test_a_word_that_calls_may_stand_in_front_of_the_address_word() -> None:
         assert (best.text, best.score) == ("go back", pytest.approx(0, abs=1e-4))
         assert spotter.way_called(said(f"{way} go back")) == way
     assert Spotter(WORDINGS, "", Dictionary()).way_called(said("go back")) == ""
+
+
+def test_a_cue_amid_talk_is_found_with_its_place_if_asked() -> None:
+    """Otherwise anything said around it counts against it: a film's sentence may hold a cue's own words."""
+    spotter = Spotter(WORDINGS, "stepper", Dictionary())
+    front, cue = len(said("have it")), len(said("stepper count is forty six"))
+    likely = said("have it stepper count is forty six inches")[1:]
+    fits = spotter.best(likely, 2, 100.0, addressed=True, amid=True)
+    best = max(fits, key=lambda fit: len(fit.sounds))  # "forty" alone is there as well
+    assert (best.text, best.number, best.score) == ("count is forty six", 46, pytest.approx(0, abs=1e-4))
+    start, end = spotter.span(likely, best)
+    assert abs(start - front) <= 2
+    assert front + cue - 4 <= end <= front + cue
+    assert spotter.called(likely, amid=True)[0] == pytest.approx(0, abs=1e-4)
+    assert spotter.called(likely)[0] < -10
+    assert all(each.score < -10 for each in spotter.best(likely, 8, 100.0, addressed=True))
+
+
+@pytest.mark.parametrize("text", ["count is forty six", "i have forty stitches", "forty back", "go back"])
+def test_what_fits_is_told_with_its_sounds(text: str) -> None:
+    """Those of the words around a number too, or its place would be that of the number alone."""
+    best, *_ = Spotter(WORDINGS, "", Dictionary()).best(said(text), 8, 100.0)
+    assert best.sounds == Dictionary().sounds([text])[0]

@@ -13,7 +13,7 @@ import argparse
 import pickle
 from collections import Counter, defaultdict
 from collections.abc import Hashable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import product
 from pathlib import Path
 
@@ -145,7 +145,7 @@ def main() -> None:
         if not args.held_out:
             for words, clear in product((0.25, 0.5, 1.0), (2.0, 3.0)):
                 for least in (-4.0, -7.0, -9.0, -12.0, -16.0):
-                    tried = Thresholds(words=words, least=least, agreed=min(least, chosen.agreed), clear=clear)
+                    tried = replace(chosen, words=words, least=least, agreed=min(least, chosen.agreed), clear=clear)
                     print("      ", table(*weighed[address], tried))
 
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from stepper.ears.listen import listen, load_speech_detector
-from stepper.ears.ports import Heard, Recogniser
+from stepper.ears.ports import Finder, Heard, Place, Recogniser
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import Clip, read
 from tests.bench.voice.voices import RATE_HZ
@@ -69,6 +69,9 @@ class _Watched:
         self._outcome.cpu_s.append(time.process_time() - cpu)
         self._outcome.utterances_s.append(self._stream.at_s)
         return heard
+
+    def find(self, sound: bytes) -> Place | None:
+        return self._inner.find(sound) if isinstance(self._inner, Finder) else None
 
     def close(self) -> None:
         pass

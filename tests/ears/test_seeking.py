@@ -1,0 +1,96 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.ears.gate import CHUNK_S
+from stepper.ears.ports import Place
+from stepper.ears.seeking import Seeking
+
+CHUNK_BYTES = 1024
+BYTES_S = 32_000
+ROOM_DB, NEAR_DB = -30.0, -25.0
+
+
+class Finder:
+    """Finds what it is told to, that far behind the beginning of the sound, and remembers what it looked into."""
+
+    def __init__(self, *places: Place | None) -> None:
+        self.places = places
+        self.looked_into: list[float] = []
+
+    def find(self, sound: bytes) -> Place | None:
+        """Find the next; the last again and again."""
+        self.looked_into.append(len(sound) / BYTES_S)
+        return self.places[min(len(self.looked_into), len(self.places)) - 1]
+
+
+def play(seeking: Seeking, seconds: float, level_db: float) -> list[bytes]:
+    """Let sound of one loudness pass; return what was cut out."""
+    cuts = [seeking.take(bytes(CHUNK_BYTES), level_db) for _ in range(round(seconds / CHUNK_S))]
+    return [cut for cut in cuts if cut is not None]
+
+
+def test_sound_as_loud_as_it_mostly_is_is_not_looked_into() -> None:
+    """The networks cost most of the processor's time, and a film goes on for two hours."""
+    finder = Finder(None)
+    seeking = Seeking(finder.find)
+    assert play(seeking, 20.0, ROOM_DB) == []
+    assert finder.looked_into == []
+
+
+def test_what_is_louder_is_looked_into_every_four_tenths_of_a_second_without_the_word_in_a_small_window() -> None:
+    """Two and a half seconds hold the address word; what was said with it is looked for only once it is there."""
+    finder = Finder(None)
+    seeking = Seeking(finder.find)
+    play(seeking, 15.0, ROOM_DB)
+    assert play(seeking, 3.0, NEAR_DB) == []
+    assert 5 <= len(finder.looked_into) <= 8
+    assert max(finder.looked_into) == pytest.approx(2.4, abs=CHUNK_S)
+
+
+def test_a_cue_that_is_over_is_cut_out_with_a_little_around_it() -> None:
+    """From a quarter second before the word to 0.22 s behind the cue, out of the wide window."""
+    seeking = Seeking(Finder(Place(start_s=2.0, end_s=3.5, may_go_on=False)).find)
+    play(seeking, 15.0, ROOM_DB)
+    first, *_ = play(seeking, 1.0, NEAR_DB)
+    assert len(first) / BYTES_S == pytest.approx(0.25 + 1.5 + 0.22, abs=0.001)
+
+
+@pytest.mark.parametrize(
+    ("place", "is_cut"),
+    [
+        (Place(start_s=2.0, end_s=4.55, may_go_on=False), True),
+        (Place(start_s=2.0, end_s=4.75, may_go_on=False), False),
+        (Place(start_s=2.0, end_s=4.0, may_go_on=True), True),
+        (Place(start_s=2.0, end_s=4.2, may_go_on=True), False),
+        (Place(start_s=2.0, end_s=None, may_go_on=True), False),
+    ],
+    ids=["a cue, over", "a cue, just said", "a number, over", "a number that may go on", "the word alone"],
+)
+def test_what_may_still_go_on_is_waited_for(place: Place, is_cut: bool) -> None:
+    """ "Count is two hundred" is no count before 0.9 s have passed; "stepper" alone never is a cue."""
+    seeking = Seeking(Finder(place).find)
+    play(seeking, 15.0, ROOM_DB)
+    assert bool(play(seeking, 0.6, NEAR_DB)) is is_cut
+
+
+def test_after_the_word_it_is_looked_on_though_she_is_no_louder_by_then() -> None:
+    """For two seconds, in the wide window, or the soft end of a cue would be missed."""
+    finder = Finder(*[Place(start_s=1.0, end_s=None, may_go_on=True)] * 3, None)
+    seeking = Seeking(finder.find)
+    play(seeking, 15.0, ROOM_DB)
+    play(seeking, 0.6, NEAR_DB)
+    before = len(finder.looked_into)
+    play(seeking, 6.0, ROOM_DB - 20)
+    assert before + 3 <= len(finder.looked_into) <= before + 6
+
+
+def test_what_is_dealt_with_is_not_heard_again() -> None:
+    """A cue must step once, however often the window still holds it."""
+    finder = Finder(None)
+    seeking = Seeking(finder.find)
+    play(seeking, 15.0, ROOM_DB)
+    seeking.forget()
+    play(seeking, 0.5, NEAR_DB)
+    assert finder.looked_into
+    assert max(finder.looked_into) <= 0.5
