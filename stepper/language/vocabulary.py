@@ -194,7 +194,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.RemindMe,
-        fixed={"place": "divide"},
+        fixed={"place": "division"},
         says="reminds you where the stitches are divided",
         spoken=("remind me at the division", "remind me at the divide"),
         typed=("remind me when i divide",),
