@@ -126,7 +126,13 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         cue=cues.WhatHappened,
         says="says what probably went wrong",
         spoken=("what happened", "what went wrong"),
-        typed=("i made a mistake", "i split the yarn"),
+        typed=(
+            "i made a mistake",
+            "i split the yarn",
+            "something looks wrong",
+            "i skipped a round",
+            "i knitted the wrong colour",
+        ),
     ),
     Wording(
         cue=cues.Remedies,
