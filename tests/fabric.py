@@ -12,6 +12,8 @@ import random
 import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
+from functools import cache, lru_cache
+from itertools import islice
 from typing import Literal
 
 from stepper.plan.model import Group, Item, Plan, Round
@@ -52,6 +54,7 @@ _PLAIN = frozenset(code for code, hands in HANDS.items() if hands == (1, 1)) - {
 _EDGES = frozenset(("co", "pu", "return", "bo", "graft", "draw", "hold", "rest"))
 
 
+@cache
 def hands(code: str) -> tuple[int, int]:
     """Give what a code takes and gives."""
     cable = _CABLE.fullmatch(code)
@@ -102,6 +105,11 @@ class Step:
 
 def steps(items: tuple[Item, ...]) -> list[Step]:
     """Read a round: one step for each stitch; the last of each repetition of an outer repeat is marked."""
+    return list(_read(items))
+
+
+@lru_cache(maxsize=8192)
+def _read(items: tuple[Item, ...]) -> tuple[Step, ...]:
     read: list[Step] = []
     for item in items:
         if not isinstance(item, Group):
@@ -113,7 +121,7 @@ def steps(items: tuple[Item, ...]) -> list[Step]:
             if last is not None:
                 inner[last] = replace(inner[last], ends_repeat=True)
             read += inner
-    return read
+    return tuple(read)
 
 
 @dataclass(frozen=True)
@@ -265,7 +273,7 @@ class Knitting:
     @staticmethod
     def _take(left: list[Loop | Marker | Sight], right: list[Loop | Marker | Sight], takes: int) -> bool:
         """Take loops off the left needle, slipping what hangs in front of them; not if there are too few."""
-        if _loops(left[-3 * takes :]) < takes and _loops(left) < takes:
+        if takes and sum(1 for _ in islice((e for e in reversed(left) if isinstance(e, Loop)), takes)) < takes:
             return False
         while takes:
             each = left.pop()

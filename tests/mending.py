@@ -507,8 +507,10 @@ class Mender:
             return False
         low, high = sorted((places["fault"], places["mend"]))
         between = self.fabric.needle[low + 1 : high]
-        if self.marked:  # markers hung since make no stretches of what lay there before
-            return any(isinstance(each, fabric.Marker) for each in between)
+        marks = [each for each in between if isinstance(each, fabric.Marker)]
+        assert way.mend is not None
+        if self.marked and (marks or not self._lace_goes_on(way.mend.index)):
+            return bool(marks)  # markers hung since make no stretches of what lay there before
         if self.kind == "doubled decrease":
             own = {("change", self.index)}  # the decrease too many itself, and the one it doubles
             beside = [at for at, e in enumerate(between) if isinstance(e, Sight) and (e.kind, e.index) in own]
@@ -516,13 +518,22 @@ class Mender:
             between = tuple(each for at, each in enumerate(between) if at not in near)
         loops = [at for at, each in enumerate(between) if isinstance(each, str)]
         between = between[loops[0] : loops[-1] + 1] if loops else ()  # what hangs at one of the two is beside it
-        assert way.mend is not None
         sights = [each for each in self.fabric.needle if isinstance(each, Sight)]
         first = way.mend.index - SEEN_ROUNDS
         made = [e for e in sights if first <= e.index < way.mend.index and e.kind in ("change", "repeat")]
         latest = max((each.index for each in made), default=-1)
         kind = "change" if any((e.kind, e.index) == ("change", latest) for e in made) else "repeat"
         return any(isinstance(each, Sight) and (each.kind, each.index) == (kind, latest) for each in between)
+
+    def _lace_goes_on(self, index: int) -> bool:
+        """Look whether there is lace in the rounds below a round and in those above it."""
+        rounds = self.piece.plan.rounds
+        changes = [
+            {hands > 0 for each in fabric.steps(round_.phrase) if (hands := _gain(each.code)) and fabric.changing(each.code)}
+            for round_ in rounds[max(0, index - SEEN_ROUNDS) : index + SEEN_ROUNDS]
+        ]
+        at = min(index, SEEN_ROUNDS)
+        return all(any(len(each) == 2 for each in part) for part in (changes[:at], changes[at:]))
 
     def _is_right(self) -> bool:
         """Lay her fabric beside one knitted right."""
@@ -544,6 +555,12 @@ class Mender:
         still = any(isinstance(each, Sight) and each.kind == "fault" for each in self.fabric.needle)
         round_ = self.piece.plan.rounds[self.index]
         return still and self.kind == "missed repeat" and not (round_.evenly or hunt.one_stitch(round_))
+
+
+def _gain(code: str) -> int:
+    """Count the stitches a code gains; below 0 for those it loses."""
+    takes, gives = fabric.hands(code)
+    return gives - takes
 
 
 def _step_at(todo: list[Step], stitch: int) -> int:

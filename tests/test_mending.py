@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import random
+from dataclasses import replace
 from functools import lru_cache
 
 import pytest
 
+from stepper.plan.under_way.absorb import Mend
 from stepper.session.fault.ways import RemedyKind
 from tests import fabric, mending
 from tests.garments import NAMES, read_garment
@@ -102,4 +104,46 @@ def test_between_blocks_of_colour_a_split_stitch_is_taken_away_in_its_own_block(
             places = [mending.loops_before(knitting.fabric, kind) for kind in ("fault", "mend")]
             assert abs(places[0] - places[1]) <= 43, outcome.log
             assert any("block" in line for line in outcome.log)
+            found += 1
+
+
+LACE = mending.piece(
+    "lace",
+    plan(
+        (
+            "shawl",
+            [
+                "co44",
+                ("k4 pm (k2 yo k2tog)x9 pm k4", {"markers": (4, 40)}),
+                *[(row, {"markers": (4, 40)}) for row in ("k44", "k4 sm (k2 yo k2tog)x9 sm k4") * 5],
+            ],
+        )
+    ),
+)
+
+
+def test_a_stitch_made_in_another_repeat_of_lace_is_called_harm() -> None:
+    """The section between its markers counts right then, and every repeat between the two stands a stitch aside."""
+    dice, found = random.Random("lace"), 0
+    while not found:
+        knitting = Mender(LACE, "missed increase", "at once", dice)
+        if not knitting.begin() or knitting.index % 2 == 0 or not 2 < knitting.index < 8:
+            continue
+        place = knitting.session.state.place
+        if place.index != knitting.index + 1 or not 12 < knitting.slip.before < 20:
+            continue
+        way = replace(mending.a_stitch_more(knitting), mend=Mend(index=place.index, stitch=36, change=1, origin=place.index))
+        knitting.carry_out(way)
+        assert knitting.outcome.harm.startswith("wrong section")
+        found += 1
+
+
+def test_in_lace_a_missed_yarn_over_is_never_made_good_between_the_markers_alone() -> None:
+    """However few of the questions she answers: the fabric is right in the end, and no repeat stands aside."""
+    dice, found = random.Random("yarn over in lace"), 0
+    while found < 4:
+        knitting = Mender(LACE, "missed increase", "half", dice)
+        if knitting.begin():
+            outcome = knitting.run()
+            assert outcome.harm == "", outcome.log
             found += 1

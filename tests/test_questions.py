@@ -176,7 +176,8 @@ yoke     | what time is it                    | ?
 ROWS = [tuple(part.strip() for part in line.split("|")) for line in QUESTIONS.strip().splitlines()]
 
 
-def _session(place: str) -> Session:
+def session_at(place: str) -> Session:
+    """Return a session at a place."""
     name, *said = PLACES[place]
     return after(opened(plan_named(name)), *said)
 
@@ -190,7 +191,7 @@ def test_there_are_more_than_a_hundred() -> None:
 @pytest.mark.parametrize(("place", "said", "answer"), ROWS, ids=lambda part: part.replace(" ", "-"))
 def test_she_is_answered(place: str, said: str, answer: str) -> None:
     """At the prompt, where a slip of the fingers is forgiven; nothing is answered with a wrong thing."""
-    session = _session(place)
+    session = session_at(place)
     cue = understand(said, session.plan, at=AT, nearly=Cue)
     if isinstance(cue, NotUnderstood):
         assert answer == "?", cue.sentence

@@ -71,6 +71,12 @@ def _in_short(round_: Round, plan: Plan) -> str:
     return ", ".join(parts)
 
 
+def _stitches_left(effect: about_round.TellStitchesLeft, plan: Plan) -> str:
+    round_ = plan.rounds[effect.index]
+    left = plural(effect.left, "stitch", "stitches")
+    return f"{left} to the end of this {round_word(round_)}, of {round_.progress}."
+
+
 def _names(yarns: Sequence[str], plan: Plan) -> str:
     return list_words([plan.yarns.get(yarn, yarn) for yarn in yarns])
 
@@ -358,6 +364,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
     {
         about_round.TellNear: _near,
         about_round.TellRound: _round,
+        about_round.TellStitchesLeft: _stitches_left,
         about_round.TellYarns: _yarns,
         about_round.TellColourChange: _colour_change,
         about_round.TellFloats: _floats,

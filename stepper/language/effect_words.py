@@ -6,11 +6,20 @@ One short line for each effect. Work is given in words, counts and places in fig
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final, assert_never
 
-from stepper.language import about_words, doubt_words, fault_words, outlook, piece_words, remedy_words
+from stepper.language import (
+    about_words,
+    ahead_words,
+    doubt_words,
+    fault_words,
+    outlook,
+    piece_words,
+    remedy_words,
+)
 from stepper.language.changes import ask_place, tell_changes, tell_choice
 from stepper.language.event_words import EVENT_WORDS
 from stepper.language.help_words import tell_help
@@ -27,6 +36,7 @@ from stepper.language.places import (
 )
 from stepper.language.yarn_left import tell_yarn_left
 from stepper.plan.model import Group, Plan, Round
+from stepper.plan.yarn.strand_remarks import catches_of
 from stepper.session import answers, due, effects
 from stepper.session.counting.tally import Shaping, shaping_at
 from stepper.session.effects import Effect, Lead, ReadingChange
@@ -58,8 +68,26 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
     what = ("" if effect.slower else _the_same_again(part)) or said_items(part.items, round_, plan)
     lead = _lead(effect, round_)
     said = f"{lead}: {yarn}{what}." if lead else f"{sentence_case(yarn + what)}."
-    remarks = [f"{sentence_case(remark.rstrip('.'))}." for remark in round_.remarks if begins]
-    return " ".join([*remarks, said])
+    floats = catches_of(round_)
+    before = [remark for remark in round_.remarks if begins and remark not in floats]
+    remarks = [f"{sentence_case(remark.rstrip('.'))}." for remark in before]
+    told = floats if floats and begins and (effect.slower or _first_of_its_chart(round_, plan)) else ()
+    # Behind the stitches: she works those first, and how long a float is can be asked for.
+    catches = [f"{_FLOATS_OVER.sub('', each).rstrip('.')}." for each in told]
+    return " ".join([*remarks, said, *catches])
+
+
+_FLOATS_OVER: Final = re.compile(r": it floats over \d+ stitch(?:es)?")
+
+
+def _first_of_its_chart(round_: Round, plan: Plan) -> bool:
+    """Return whether a round is worked for the first time: what a chart catches is told once."""
+    like = (round_.chart, round_.chart_round) if round_.chart else round_.phrase
+    for before in plan.rounds[: round_.index]:
+        same = like == ((before.chart, before.chart_round) if before.chart else before.phrase)
+        if same and catches_of(before) == catches_of(round_):
+            return False
+    return True
 
 
 def _the_same_again(part: StepPart) -> str:
@@ -119,7 +147,8 @@ def _place(effect: answers.TellPlace, plan: Plan) -> str:
     if place.index >= len(plan.rounds):
         return f"Finished: all {plural(len(plan.rounds), 'round')} done. {on_needles}"
     round_ = plan.rounds[place.index]
-    return f"{place_name(round_)}, at stitch {place.stitch} of {round_.progress}. {on_needles}"
+    inside = f"at stitch {place.stitch} of {round_.progress}" if place.stitch else "at its beginning"
+    return f"{place_name(round_)}, {inside}. {on_needles}"
 
 
 def _spacing(effect: answers.TellSpacing, plan: Plan) -> str:
@@ -356,6 +385,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.BeatIn: _nothing,
         effects.Close: _nothing,
         **about_words.LINES,
+        **ahead_words.LINES,
         **doubt_words.LINES,
         **fault_words.LINES,
         **piece_words.LINES,

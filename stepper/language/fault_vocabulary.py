@@ -28,6 +28,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         fixed={"seen": Seen.LOOP, "number": 1},
         says="says that a loose loop hangs there, or that you dropped a stitch",
         spoken=("i see a loop", "there is a loose loop", "i see a ladder", "i dropped a stitch"),
+        typed=("i lost a stitch", "a stitch fell off", "i dropped one", "i dropped a yarn over"),
     ),
     Wording(
         cue=cues.Saw,
@@ -125,7 +126,13 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         cue=cues.WhatHappened,
         says="says what probably went wrong",
         spoken=("what happened", "what went wrong"),
-        typed=("i made a mistake", "i split the yarn"),
+        typed=(
+            "i made a mistake",
+            "i split the yarn",
+            "something looks wrong",
+            "i skipped a round",
+            "i knitted the wrong colour",
+        ),
     ),
     Wording(
         cue=cues.Remedies,
@@ -142,7 +149,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         cue=cues.CountAgain,
         says="takes the last count for a slip and asks for another",
         spoken=("i miscounted", "count again", "let me count again"),
-        typed=("i lost count",),
+        typed=("i lost count", "i counted wrong", "i think i miscounted"),
     ),
     Wording(
         cue=cues.Yes,

@@ -37,7 +37,27 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "says what the next round is",
         "what is the next round",
         "tell me the next round",
-        typed=("what comes after this round", "what is the round after this"),
+        typed=("what comes after this round", "what is the round after this", "what is the next round like"),
+    ),
+    _about(
+        Topic.ROUND_AFTER,
+        "says what the round after the next one is",
+        "tell me the round after",
+        "what is the round after that",
+        typed=("and the round after that",),
+    ),
+    _about(
+        Topic.STITCHES_LEFT,
+        "says how many stitches of this round are left",
+        "how much of the round is left",
+        "what is left of the round",
+        typed=(
+            "how many stitches are left",
+            "how many stitches left",
+            "how many stitches left in this round",
+            "how many stitches to the end of the round",
+            "am i halfway round",
+        ),
     ),
     _about(
         Topic.THIS_ROUND,
@@ -71,7 +91,7 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "which colour is it",
         "what colour now",
         "which colours are in this round",
-        typed=("yarn", "which yarn", "which colour"),
+        typed=("yarn", "which yarn", "which colour", "what do i knit with"),
     ),
     _about(
         Topic.COLOUR_CHANGE,
@@ -79,7 +99,12 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "when does the colour change",
         "when do i change colour",
         "when is the next colour",
-        typed=("how many stitches until the colour change",),
+        typed=(
+            "how many stitches until the colour change",
+            "which yarn comes next",
+            "which colour comes next",
+            "how many stitches in this colour",
+        ),
     ),
     _about(
         Topic.FLOAT,
@@ -94,14 +119,25 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "says when the next increases come",
         "when is the next increase",
         "when do i increase",
-        typed=("when is the next raglan increase", "how many rounds until the next increase"),
+        typed=(
+            "when is the next raglan increase",
+            "how many rounds until the next increase",
+            "how many rounds until i increase",
+            "do i increase in this round",
+            "is this an increase round",
+        ),
     ),
     _about(
         Topic.NEXT_DECREASE,
         "says when the next decreases come",
         "when is the next decrease",
         "when do i decrease",
-        typed=("how many rounds until the next decrease",),
+        typed=(
+            "how many rounds until the next decrease",
+            "how many rounds until i decrease",
+            "do i decrease in this round",
+            "is this a decrease round",
+        ),
     ),
     _about(
         Topic.LAST_INCREASE,
@@ -144,7 +180,7 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "which side is this",
         "right side or wrong side",
         "is this the right side",
-        typed=("side",),
+        typed=("side", "which side am i on", "is this a right side round", "is this a wrong side round"),
     ),
     _about(
         Topic.REPEAT,
@@ -159,7 +195,12 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "says which round of the chart it is",
         "which chart round is it",
         "how much of the chart is left",
-        typed=("which round of the chart", "what chart round is this"),
+        typed=(
+            "which round of the chart",
+            "what chart round is this",
+            "when does the chart end",
+            "how many chart rounds are left",
+        ),
     ),
     _about(
         Topic.MARKER,
@@ -180,7 +221,7 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "where do i turn",
         "when do i turn",
         "how many short rows are left",
-        typed=("how many short rows left",),
+        typed=("how many short rows left", "how many stitches before i turn", "how many more turns"),
     ),
     _about(
         Topic.NEEDLE,
@@ -211,6 +252,7 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
             "how many more cm",
             "how many cm to go",
             "how much longer",
+            "how much longer must it be",
         ),
     ),
     _about(
@@ -252,7 +294,7 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "says what is ahead this evening",
         "what is ahead tonight",
         "what comes this evening",
-        typed=("tonight",),
+        typed=("tonight", "do i need anything soon", "what do i need soon"),
     ),
     _about(
         Topic.KNITTED_TODAY,
@@ -352,6 +394,7 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
             "how far am i through {place}",
             "when will {place} be finished",
             "when will {place} be done",
+            "will i finish {place} tonight",
         ),
     ),
     Wording(

@@ -104,6 +104,8 @@ def _meant(said: str, near: Sequence[tuple[float, str]], at: str) -> Cue | None:
     if not near or near[0][0] < TAKEN or "{" in near[0][1]:
         return None
     best, phrase = near[0]
+    if not _says_no_more(said, phrase):
+        return None
     meaning = _meaning(phrase)
     if any(_meaning(other) != meaning for score, other in near if score > best - APART):
         return None
@@ -112,6 +114,22 @@ def _meant(said: str, near: Sequence[tuple[float, str]], at: str) -> Cue | None:
     if row is None or row.cue is Enough:
         return None
     return row.cue(at=at, **row.fixed)
+
+
+TELLING: Final = 4
+"""From how many letters on a word is taken to add to what is meant. Chosen here."""
+ASKING: Final = frozenset(["what", "which", "when", "where", "this", "that", "does", "have"])
+"""Longer words that add nothing."""
+
+
+def _says_no_more(said: str, phrase: str) -> bool:
+    """Return whether each longer word that was said is like one of a wording.
+
+    "How many chalk stitches" asks more than "how many stitches".
+    """
+    known = normalise(phrase).split()
+    more = (word for word in said.split() if len(word) >= TELLING and word not in ASKING)
+    return all(get_close_matches(word, known, n=1) for word in more)
 
 
 _PARTS: Final = "½⅓⅔¼¾⅛⅜⅝⅞"
@@ -305,7 +323,10 @@ def _read_abbreviation(said: str, heard: _Heard) -> str | _Unread:
 
 def _read_text(said: str, heard: _Heard) -> str:
     """Return free words as typed, not as compared: all after the last fixed word."""
-    fixed = heard.frame.phrase.partition("{text}")[0].split()[-1]
+    before, _, behind = heard.frame.phrase.partition("{text}")
+    if behind:  # other words follow, which are no part of it
+        return said.strip()
+    fixed = before.split()[-1]
     match = re.search(rf"\b{re.escape(fixed)}\b[\s:,.-]*(.*)", heard.text, re.IGNORECASE | re.DOTALL)
     return (match.group(1) if match else said).strip()
 

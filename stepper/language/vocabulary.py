@@ -39,7 +39,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.Back,
         says="returns to the step before",
         spoken=("go back", "step back", "one step back", "previous step"),
-        typed=("back", "b", "previous", "backward"),
+        typed=("back", "b", "previous", "backward", "no go back"),
         surest=("backward",),
     ),
     Wording(
@@ -161,7 +161,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         fills={"length": "length_mm"},
         says="notes a length and corrects the rounds left",
         spoken=("measures {length}", "it measures {length}", "piece measures {length}", "length is {length}"),
-        typed=("measure {length}", "length {length}"),
+        typed=("measure {length}", "length {length}", "it is {length} now", "it is {length} long"),
     ),
     Wording(
         cue=cues.Weight,
@@ -185,7 +185,19 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "remind me in {number} rounds",
             "tell me again in {number} rounds",
         ),
-        typed=("remind me in {number} round to {text}", "remind me in {number} round"),
+        typed=(
+            "remind me in {number} round to {text}",
+            "remind me in {number} round",
+            "remind me to {text} in {number} rounds",
+            "remind me to {text} after {number} rounds",
+        ),
+    ),
+    Wording(
+        cue=cues.RemindMe,
+        fixed={"place": "division"},
+        says="reminds you where the stitches are divided",
+        spoken=("remind me at the division", "remind me at the divide"),
+        typed=("remind me when i divide",),
     ),
     Wording(
         cue=cues.RemindMe,
@@ -197,7 +209,11 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "remind me at {place} to {text}",
             "remind me at {place}",
         ),
-        typed=("remind me when it is {length} long to {text}", "remind me when it is {length} long"),
+        typed=(
+            "remind me when it is {length} long to {text}",
+            "remind me when it is {length} long",
+            "remind me to {text} at {place}",
+        ),
     ),
     Wording(
         cue=cues.ForgetReminders,
@@ -236,7 +252,12 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         fixed={"rounds": 0},
         says="returns to the beginning of this round",
         spoken=("start the round again", "begin the round again"),
-        typed=("start this round again", "start over this round"),
+        typed=(
+            "start this round again",
+            "start over this round",
+            "i am back at the start of the round",
+            "i am at the start of the round",
+        ),
     ),
     Wording(
         cue=cues.StitchesBack,
@@ -261,7 +282,14 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "go to {place} round {number}",
             "go to round {number} of {place}",
         ),
-        typed=("goto round {number}", "goto {place}", "round {number}", "r {number}"),
+        typed=(
+            "goto round {number}",
+            "goto {place}",
+            "round {number}",
+            "r {number}",
+            "i am at round {number}",
+            "i am on round {number}",
+        ),
     ),
     Wording(
         cue=cues.Undo,

@@ -13,6 +13,7 @@ from xml.sax.saxutils import escape, quoteattr
 from stepper.craft.colour import Rgb, rgb_from_hex
 from stepper.screen.rows import Row, Span, text_width
 from stepper.screen.style import Paint
+from stepper.screen.unprintable import blank_unprintable, show_unprintable
 
 CELL: Final = (9, 19)
 """Width and height of a cell. Unit: user units of the picture."""
@@ -63,10 +64,10 @@ def write_svg(rows: Sequence[Row], columns: int, *, title: str, ground: Rgb = GR
     high = len(rows) * CELL[1] + 2 * _MARGIN
     head = (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {wide} {high}" width="{wide}" height="{high}" '
-        f'role="img" aria-label={quoteattr(title)}>'
+        f'role="img" aria-label={quoteattr(show_unprintable(title))}>'
     )
     style = (
-        f"<title>{escape(title)}</title>"
+        f"<title>{escape(show_unprintable(title))}</title>"
         f'<rect width="{wide}" height="{high}" rx="8" fill="{ground.hex}"/>'
         f'<g font-family="DejaVu Sans Mono, Menlo, Consolas, monospace" font-size="{_SIZE}" '
         'xml:space="preserve" shape-rendering="crispEdges">'
@@ -137,5 +138,5 @@ def _letters(word: str, left: int, top: int, colour: Rgb, *, bold: bool) -> str:
     length = text_width(word) * CELL[0]
     return (
         f'<text x="{left}" y="{top + _BASELINE}" textLength="{length}" lengthAdjust="spacingAndGlyphs" '
-        f'fill="{colour.hex}"{weight}>{escape(word)}</text>'
+        f'fill="{colour.hex}"{weight}>{escape(blank_unprintable(word))}</text>'
     )

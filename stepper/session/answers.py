@@ -20,6 +20,7 @@ from stepper.session.fault import respond as inquiry
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.outlook import Outlook, look_ahead, paces_of, stitches_by_kind
 from stepper.session.questions.about import tell_about, tell_how_far_in, tell_how_far_to, tell_meaning
+from stepper.session.questions.about_series import tell_series
 from stepper.session.questions.topics import HelpWith
 from stepper.session.rules import Mode, mode_of
 from stepper.session.state import Position, State
@@ -112,6 +113,7 @@ def _again(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
 def _where(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
     place = state.place
     yield TellPlace(place=place, count=count_at(plan, place.index, place.stitch))
+    yield from tell_series(plan, state)
 
 
 def _spacing(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:

@@ -1,4 +1,4 @@
-"""What falls due when a round is reached: a count, a measurement, a mend, a rest, a reminder.
+"""What falls due when a round is reached: a count, a length, a mend, a rest, a reminder, things to fetch.
 
 All of it is told before the first instruction of the new round. Pure.
 """
@@ -17,6 +17,7 @@ from stepper.session.events import Advanced, Placed, ReminderSet, RemindersForgo
 from stepper.session.fault import respond as inquiry
 from stepper.session.moves import round_called
 from stepper.session.pace.learning import count_minutes
+from stepper.session.ready import tell_ready
 from stepper.session.state import Reminder, State
 
 MEASURE_ROUNDS_LEFT = 3
@@ -94,5 +95,6 @@ def tell_due(plan: Plan, before: State, event: Advanced | Placed, after: State) 
         yield AskLength(target_mm=stretch.target_mm, section=plan.rounds[place.index].section)
     yield from inquiry.tell_mends(after)
     yield from tell_reminders(before, after)
+    yield from tell_ready(plan, event.origin, place)
     if after.rest_told and not before.rest_told:
         yield RestHands(minutes=count_minutes(after, event.at))

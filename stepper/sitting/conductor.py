@@ -19,6 +19,7 @@ from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
 from stepper.language.listening_words import list_surest_words, tell_without_ears
 from stepper.language.own_words import list_own_words
+from stepper.language.stretches import in_stretches
 from stepper.language.understand import NotUnderstood, understand
 from stepper.mouth.ports import Speaker, SpokenLine, Tone
 from stepper.session.cues import Again, Asks, Beat, Cue, Listen, Next, Silence, Where
@@ -278,7 +279,7 @@ class Conductor:
         for sentence in remarks or ():
             self._ports.show(sentence)
             if self._speaker is not None:
-                self._speaker.say(spell_out(sentence), slower=False)
+                self._speaker.say(in_stretches(spell_out(sentence)), slower=False)
         self._perform(considered.effects)
         if self._ports.asked is not None:
             self._ports.asked(list_answers(self._session.plan, self._session.state, considered.effects))
@@ -324,7 +325,8 @@ class Conductor:
 
 def _said(line: str, effect: Effect) -> SpokenLine:
     """Return a screen line as it is spoken."""
-    return SpokenLine(text=spell_out(line), slower=isinstance(effect, TellStep) and effect.slower)
+    slower = isinstance(effect, TellStep) and effect.slower
+    return SpokenLine(text=in_stretches(spell_out(line)), slower=slower)
 
 
 def _lines_of(considered: Considered, session: Session) -> Iterator[SpokenLine]:

@@ -17,6 +17,7 @@ from pathlib import Path
 
 from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
+from stepper.language.stretches import in_stretches
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
 from stepper.plan.model import Plan
@@ -70,7 +71,7 @@ def main() -> None:
     for name in names:
         path = next(folder / f"{name}.yaml" for folder in folders if (folder / f"{name}.yaml").exists())
         for kind, line in lines_of(plans_of(path)[0], options.every):
-            for sentence in re.split(r"(?<=[.?!]) ", spell_out(line)) if line else ():
+            for sentence in re.split(r"(?<=[.?!]) ", in_stretches(spell_out(line))) if line else ():
                 if sentence not in known:
                     known[sentence] = len(voice.speech(sentence, rate)) / 2 / voice.rate_hz
                 kinds.setdefault(kind, {})[sentence] = known[sentence]

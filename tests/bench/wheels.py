@@ -28,8 +28,8 @@ PLATFORMS = {
     "aarch64-pc-windows-msvc": "Windows on Arm",
 }
 """Platforms by uv's name. Those of macOS are macOS 13, the oldest that uv assumes."""
-PYTHONS = ("3.11", "3.12", "3.13")
-EXTRAS = ("", "ears", "natural", "enrol", "vosk")
+PYTHONS = ("3.11", "3.12", "3.13", "3.14")
+EXTRAS = ("", "ears", "natural", "enrol", "vosk", "page")
 
 
 def resolves(requirements: list[str], platform: str, python: str, *, alone: bool) -> str:

@@ -100,7 +100,7 @@ def test_a_changed_pattern_is_taken_into_account_and_told(tmp_path: Path) -> Non
     words = stepper("where", path).stdout.splitlines()
 
     assert (
-        words[1] == "Cuff, round 9 of 17, chart dots round 2, at stitch 0 of 28. 28 stitches on the needles."
+        words[1] == "Cuff, round 9 of 17, chart dots round 2, at its beginning. 28 stitches on the needles."
     )
     assert words[-1] == "The pattern has changed since then; the next sitting says how."
     assert stepper("where", path).stdout.splitlines() == words

@@ -7,10 +7,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.language.effect_words import tell_effect
+from stepper.plan.model import Round
 from stepper.session import answers, due, effects
 from stepper.session.cues import Cue
 from stepper.session.machine import Session
 from stepper.session.state import Position
+from stepper.session.steps import By, cut_into_steps
+from tests.fixtures import plan_named
 from tests.plans import final_increase, plan
 from tests.playbook import AT, check, opened
 from tests.session.any_cue import CUES
@@ -155,6 +158,26 @@ def test_a_long_repeat_is_named_by_how_often_and_read_out_when_asked_for_again()
             three times.
         """,
     )
+
+
+def test_floats_are_told_behind_the_stitches_and_once_for_a_chart() -> None:
+    """In front of them they would be half a minute before the first stitch, at each round of the chart anew."""
+    made = plan_named("switchback")
+    first, again = (
+        [each for each in made.rounds if (each.chart, each.chart_round) == ("ridge", 4)][at] for at in (0, 1)
+    )
+
+    def told(round_: Round, *, slower: bool = False) -> str:
+        part = cut_into_steps(round_, By.ROUND)[0]
+        return tell_effect(effects.TellStep(index=round_.index, part=part, lead=effects.Lead.ROUND, slower=slower), made)
+
+    catches = (
+        " Catch ember behind stitches 5 and 10 of each repeat. Catch pine behind stitches 2 and 13 of each repeat."
+    )
+    stitches = "chart ridge round 4: one ember, six chalk, one pine, six chalk, one ember, fifteen times."
+    assert told(first).endswith(f"{stitches}{catches}")
+    assert told(again).endswith(stitches)
+    assert told(again, slower=True).endswith(catches)
 
 
 def test_a_count_made_again_says_only_what_is_off_before_a_part_is_asked_for() -> None:

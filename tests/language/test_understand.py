@@ -162,3 +162,16 @@ def test_what_is_nearly_right_is_taken_where_one_meaning_is_near() -> None:
 def test_a_line_is_found_by_the_word_that_only_it_has() -> None:
     """ "The increase" is the line called "Final increase"."""
     assert understand("how far to the next increase", final_increase()) == cues.HowFarTo(place="Final increase")
+
+
+def test_a_longer_word_that_no_wording_has_asks_for_more() -> None:
+    """What she asks of one yarn is not answered with the stitches of all; a slip of the fingers still is."""
+    plan = final_increase()
+    assert isinstance(understand("how many ember stitches", plan, nearly=Cue), NotUnderstood)
+    assert isinstance(understand("how many stiches", plan, nearly=Cue), cues.HowMany)
+
+
+def test_words_for_a_reminder_may_stand_in_front() -> None:
+    """ "Remind me to try it on in five rounds", as it is said."""
+    cue = understand("remind me to try it on in five rounds", final_increase())
+    assert cue == cues.RemindMe(at="", rounds=5, text="try it on")

@@ -12,7 +12,10 @@ def _answers(*words: str) -> tuple[str, ...]:
 def test_the_step_itself_is_left_out() -> None:
     """It stands on the screen already, large."""
     assert _answers("next", "next") == ()
-    assert _answers("next") == ("Count now: 60 expected, after the cast-on.",)
+    assert _answers("next") == (
+        "Count now: 60 expected, after the cast-on.",
+        "In 2 rounds you need the 3.75 mm needle and markers.",
+    )
     assert _answers("next", "say again") == ()
     assert _answers("undo that") == ("There is nothing to take back.",)
 

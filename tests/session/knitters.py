@@ -130,16 +130,16 @@ class Knitter:
         if told:
             self._tell(Opened(at=clock.isoformat(), fingerprint="a"))
         while left > 0 and not self.done:
-            origin, work, stitches, seconds = self._worked(left)
+            origin, work, stitches, seconds = self.work_on(left)
             left -= seconds
             # The door, the tea, the film: pauses take time and bring nothing.
             clock += timedelta(seconds=seconds + (self.random.expovariate(1 / 120)))
             if told:
-                self._tell_step(clock.isoformat(), origin, stitches, work)
+                self.tell_step(clock.isoformat(), origin, stitches, work)
         if told:
             self._tell(Closed(at=clock.isoformat(), place=self._place()))
 
-    def _worked(self, left: float) -> tuple[Position, str, int, float]:
+    def work_on(self, left: float) -> tuple[Position, str, int, float]:
         """Work to the end of the round, or for as long as is left."""
         origin, (work, stitches) = self._place(), self.rounds[self.index]
         each = self.each[work] * self.random.lognormvariate(0, 0.08)
@@ -151,7 +151,8 @@ class Knitter:
         self.index, self.stitch = self.index + 1, 0
         return origin, work, stitches, stitches * each
 
-    def _tell_step(self, at: str, origin: Position, stitches: int, work: str) -> None:
+    def tell_step(self, at: str, origin: Position, stitches: int, work: str) -> None:
+        """Tell the session of a step."""
         kind: type[Advanced | Placed] = Placed if self.stitch else Advanced
         if stitches:
             self._tell(kind(at=at, origin=origin, place=self._place(), stitches=stitches, work=work))

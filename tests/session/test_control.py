@@ -74,7 +74,7 @@ def test_closed_ears_open_again() -> None:
         > start listening
         I am listening.
         > where am i
-        Body, round 1 of 15, at stitch 0 of 156. 156 stitches on the needles.
+        Body, round 1 of 15, at its beginning. 156 stitches on the needles.
         """,
     )
 

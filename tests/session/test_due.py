@@ -32,11 +32,13 @@ def test_a_reminder_is_said_when_its_round_is_reached_and_is_gone_with_undo() ->
         Change to 3.75 mm needles. Round 2: knit all two hundred twenty five.
         > next
         You asked to be reminded: try it on.
+        In 2 rounds you need ember.
         Yoke, round 1 of 6: knit all two hundred twenty five.
         > go back
         Change to 3.75 mm needles. Neckband, round 2 of 2: knit all two hundred twenty five.
         > next
         You asked to be reminded: try it on.
+        In 2 rounds you need ember.
         Yoke, round 1 of 6: knit all two hundred twenty five.
         """,
     )

@@ -128,7 +128,7 @@ def test_each_cue_is_answered_at_once(tmp_path: Path) -> None:
     assert sitting.say("next step")[-1] == "Join in the round. Round 2: knit two, purl two, six times."
     assert sitting.say("film o") == ['Not understood: "film o". Did you mean: film on or film off?']
     assert sitting.say("where am i") == [
-        "Cuff, round 2 of 17, at stitch 0 of 24. 24 stitches on the needles."
+        "Cuff, round 2 of 17, at its beginning. 24 stitches on the needles."
     ]
     sitting.kill()
 

@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from html import escape
+from typing import Final
 
 from stepper.craft.figures import format_number
 
 Attribute = str | float | None
 
+_NO_XML: Final = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\ud800-\udfff\ufffe\uffff]")
+"""A character that a document of XML, as every drawing is, may not hold. Source: XML 1.0, section 2.2."""
+
 
 def text(words: str) -> str:
-    """Escape text for use between tags or in an attribute."""
-    return escape(words, quote=True)
+    r"""Escape text for use between tags or in an attribute; what XML cannot hold is shown as `\u001b`."""
+    return escape(_NO_XML.sub(lambda found: f"\\u{ord(found[0]):04x}", words), quote=True)
 
 
 def tag(name: str, inner: str | Iterable[str] = "", **attributes: Attribute) -> str:

@@ -21,7 +21,14 @@ from stepper.session.fault.search import Search
 from stepper.session.fault.spot import find_spot
 from stepper.session.fault.symptoms import SPREAD, Cause
 from stepper.session.fault.ways import Remedy, RemedyKind, cost_remedy
-from stepper.session.fault.workable import find_exact_round, goes_on, is_even, is_tolerant, start_of_work
+from stepper.session.fault.workable import (
+    find_exact_round,
+    goes_on,
+    is_even,
+    is_tolerant,
+    needs_its_repeat,
+    start_of_work,
+)
 from stepper.session.state import Fault, Knitting, Position
 
 MEND_STITCHES = 3.0
@@ -44,7 +51,7 @@ def make_good(
     """
     if not is_located(fault, search, now) or (causes and shifts(plan, causes[0])):
         return []
-    if not goes_on(plan, now, search):
+    if not goes_on(plan, now, search) or needs_its_repeat(plan, now, search):
         return []
     ways = (_plain_round(plan, now, fault, search, causes), _accepted(plan, now, fault, search, causes))
     return [way for way in ways if way is not None]

@@ -66,6 +66,9 @@ def list_remedies(
     ]
     to_the_end = [way for way in found if _never_mended(way)]
     found = sorted((way for way in found if way not in to_the_end), key=lambda way: (way.stitches, way.kind))
+    if not (first or found or to_the_end):  # whatever narrows it down comes before ripping
+        question = choose_question(fault, causes)
+        first = [] if question is None else [_looking(plan, now, *question)]
     return (*first, *found, *to_the_end, *rip_back(plan, knitting, fault, causes))
 
 

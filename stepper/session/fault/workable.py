@@ -11,6 +11,7 @@ from stepper.plan.model import Plan, Round
 from stepper.plan.under_way.absorb import refit_round
 from stepper.plan.under_way.respace import spread_of
 from stepper.session.counting.tally import markers_in, shaping_at
+from stepper.session.fault.landmarks import SEEN_PAST_EDGES, Landmark
 from stepper.session.fault.search import Search
 from stepper.session.state import Position
 
@@ -118,3 +119,39 @@ def is_even(round_: Round) -> bool:
 
 LEAST_EVEN = 3
 """Fewest changes whose equal gaps are no coincidence. Source: chosen here."""
+
+
+def needs_its_repeat(plan: Plan, now: Position, search: Search) -> bool:
+    """Return whether a fault between two markers lies in lace that goes on above it.
+
+    Made good in another repeat than its own, it would set every repeat between the two a stitch aside.
+
+    Args:
+        plan: The plan as knitted.
+        now: Where it stands.
+        search: Where on the needles the fault was found to be, and how many stitches are off.
+    """
+    marked = search.sections is not None and search.sections.kind is Landmark.MARKER
+    if not marked or search.found is None or search.spot is not None:
+        return False
+    start = start_of_work(now)
+    worked, ahead = plan.rounds[max(0, start - SEEN_PAST_EDGES) : start], plan.rounds[start:]
+    side = plan.rounds[min(now.index, len(plan.rounds) - 1)].side
+    both = worked, ahead[:SEEN_PAST_EDGES]
+    return all(any(_is_lace(each, search, side) for each in rounds) for rounds in both)
+
+
+def _is_lace(round_: Round, search: Search, side: str) -> bool:
+    """Return whether a round both increases and decreases in the stretch a fault was found in."""
+    assert search.sections is not None
+    assert search.found is not None
+    total, (low, high) = search.sections.edges[-1], search.found
+    if round_.side != side:
+        low, high = total - high, total - low
+    kinds, place = set[Kind](), 0
+    for run in round_.runs:
+        share = place / max(1, round_.after)
+        if low / total <= share < high / total:
+            kinds.add(stitch(run.stitch).kind)
+        place += run.progress
+    return kinds >= {Kind.INCREASE, Kind.DECREASE}

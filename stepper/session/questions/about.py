@@ -79,6 +79,8 @@ _TOLD: Final[MappingProxyType[Topic, _Telling]] = MappingProxyType(
         Topic.STEP_AFTER: partial(about_round.tell_step, ahead=2),
         Topic.LAST_STEP: partial(about_round.tell_step, ahead=-1),
         Topic.NEXT_ROUND: partial(about_round.tell_round, ahead=1),
+        Topic.ROUND_AFTER: partial(about_round.tell_round, ahead=2),
+        Topic.STITCHES_LEFT: about_round.tell_stitches_left,
         Topic.THIS_ROUND: partial(about_round.tell_round, ahead=0),
         Topic.LAST_ROUND: partial(about_round.tell_round, ahead=-1),
         Topic.YARN: about_round.tell_yarns,

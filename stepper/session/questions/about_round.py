@@ -34,9 +34,18 @@ class TellRound(Effect):
     """Say briefly what a round beside the one in hand is."""
 
     ahead: int
-    """1 for the next round, -1 for the last one, 0 for the one in hand."""
+    """1 for the next round, 2 for the one after it, -1 for the last one, 0 for the one in hand."""
     index: int | None
     """None if there is no such round."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellStitchesLeft(Effect):
+    """Say how many stitches of a round are left."""
+
+    index: int
+    left: int
+    """Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -163,6 +172,12 @@ def tell_round(plan: Plan, state: State, at: str, *, ahead: int) -> Iterator[Eff
     """Tell the next round or the last one briefly, or the one in hand in full."""
     index = state.place.index + ahead
     yield TellRound(ahead=ahead, index=index if 0 <= index < len(plan.rounds) else None)
+
+
+def tell_stitches_left(plan: Plan, state: State, at: str) -> Iterator[Effect]:
+    """Tell how many stitches of the round in hand are left."""
+    round_ = plan.rounds[state.place.index]
+    yield TellStitchesLeft(index=round_.index, left=max(0, round_.progress - state.place.stitch))
 
 
 def tell_yarns(plan: Plan, state: State, at: str) -> Iterator[Effect]:

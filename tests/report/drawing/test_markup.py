@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from html.parser import HTMLParser
+from xml.etree import ElementTree
 
 import pytest
 from hypothesis import given
@@ -74,3 +75,10 @@ def test_a_drawing_says_what_it_shows() -> None:
     drawing = dict(seen.tags)["svg"]
     assert (drawing["role"], drawing["aria-label"], drawing["viewbox"]) == ("img", "A & B", "0 0 10 20")
     assert "title" in dict(seen.tags)
+
+
+@pytest.mark.parametrize("hostile", ["A \x1b]0;title\x07\x1b[31m", "\x00\x08\x0b\x1f", "\ud800\uffff", "a\tb\u0085"])
+def test_a_title_with_any_character_leaves_a_drawing_that_is_xml(hostile: str) -> None:
+    """The PDF reads its drawings as XML (expat judges here): an escape in a title must not end the sheet."""
+    drawn = svg(10, 10, [tag("text", text(hostile), aria_label=hostile)], title=hostile, alone=True)
+    assert "\x1b" not in "".join(ElementTree.fromstring(drawn).itertext())

@@ -1,13 +1,17 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
+from stepper.session.fault.landmarks import Landmark, Sections
 from stepper.session.fault.search import Search
 from stepper.session.fault.workable import (
     find_exact_round,
     goes_on,
     is_even,
     is_tolerant,
+    needs_its_repeat,
     shapes_by_sight,
     start_of_work,
 )
@@ -58,3 +62,17 @@ def test_even_changes_between_markers_have_their_place() -> None:
     """A marker says where each belongs, however equal the gaps: a raglan is not mended half-way along the sleeve."""
     marked = plan(("yoke", [("co80", {"markers": (40,)}), ("(k8 m1)x10", {"markers": (45,)})]))
     assert not is_even(marked.rounds[1])
+
+
+def test_in_lace_a_marker_section_is_not_yet_the_place() -> None:
+    """A stitch made in another repeat than its own sets every repeat between the two a stitch aside, row after row,
+    though each section counts right. Where the lace is done, nothing shows."""
+    lace = ("k4 pm (yo k2tog k2)x8 pm k4", {"markers": (4, 36)})
+    plain = ("k40", {"markers": (4, 36)})
+    looking = replace(Search(sections=None, difference=-1), sections=Sections(kind=Landmark.MARKER, edges=(0, 4, 36, 40)), suspects=(1,), counted=(1,))
+    now = Position(index=2)
+    assert needs_its_repeat(plan(("shawl", ["co40", lace, plain, lace])), now, looking)
+    assert not needs_its_repeat(plan(("shawl", ["co40", lace, plain, plain])), now, looking)
+    assert not needs_its_repeat(plan(("shawl", ["co40", plain, plain, lace])), now, looking)
+    beside = replace(looking, suspects=(0,), counted=(0,))
+    assert not needs_its_repeat(plan(("shawl", ["co40", lace, plain, lace])), now, beside)

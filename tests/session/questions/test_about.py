@@ -65,6 +65,7 @@ def test_several_rounds_are_taken_for_done_and_can_be_taken_back() -> None:
         Taken as done: up to Yoke, round 4 of 6, chart cairn round 2.
         Count now: 246 expected, after the increases.
         A lifeline pays here. When it is in, say: lifeline here.
+        In the next round you need a holder.
         Round 5, chart cairn round 3: in ember, knit all two hundred forty six.
         > undo that
         Taken back: the place.

@@ -1,0 +1,54 @@
+"""Words for what is due on the way: things to have at hand, and counts that run side by side. No I/O."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from types import MappingProxyType
+from typing import Any, Final
+
+from stepper.craft.figures import format_number, list_words
+from stepper.craft.stitches import Kind
+from stepper.language.measures import plural
+from stepper.language.places import round_word
+from stepper.plan.model import Plan
+from stepper.session.effects import Effect
+from stepper.session.questions.about_series import Series, TellSeries
+from stepper.session.ready import GetReady
+
+_KINDS: Final = {Kind.INCREASE: "increase", Kind.DECREASE: "decrease", Kind.CABLE: "cable"}
+
+
+def _ready(effect: GetReady, plan: Plan) -> str:
+    ahead = effect.index - effect.here
+    word = round_word(plan.rounds[effect.index])
+    when = f"In {plural(ahead, word)}" if ahead > 1 else f"In the next {word}"
+    return f"{when} you need {list_words(things_needed(effect, plan))}."
+
+
+def things_needed(effect: GetReady, plan: Plan) -> list[str]:
+    """Name what has to be at hand: "the 3.5 mm needle", "a holder"."""
+    things = []
+    if effect.needle_mm is not None:
+        things.append(f"the {format_number(effect.needle_mm, 2)} mm needle")
+    if effect.holder:
+        things.append("a holder")
+    if effect.markers:
+        things.append("a marker" if effect.markers == 1 else "markers")
+    return [*things, *(plan.yarns.get(yarn, yarn) for yarn in effect.yarns)]
+
+
+def _series(effect: TellSeries, plan: Plan) -> str:
+    due = [_due(each, effect.here, plan) for each in effect.series]
+    return f"Side by side: {', '.join(due)}."
+
+
+def _due(series: Series, here: int, plan: Plan) -> str:
+    ahead, word = series.index - here, round_word(plan.rounds[series.index])
+    what = f"{_KINDS[series.kind]} {series.where.value}".strip()
+    return f"{what} in {plural(ahead, word)}" if ahead else f"{what} in this {word}"
+
+
+LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = MappingProxyType(
+    {GetReady: _ready, TellSeries: _series}
+)
+"""The words of each effect."""

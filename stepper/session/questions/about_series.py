@@ -1,0 +1,118 @@
+"""Two counts at once: shapings and cables that run side by side, each on rounds of its own. Pure.
+
+A series is what changes at one place of the round: increases or decreases at its beginning, at its end or
+elsewhere, and cables. Both ends that change on the same rounds are one count to the knitter. A series runs
+from its first round in the section to its last.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from enum import Enum
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.model import Plan, Round
+from stepper.session.effects import Effect
+from stepper.session.state import State
+
+END_SHARE = 0.25
+"""Share of a round that counts as its beginning or its end. Chosen here."""
+SAME_SHARE = 0.75
+"""Share of their rounds on which both ends change where they are one count. Chosen here."""
+
+
+class Where(Enum):
+    """Where in the round a series changes something."""
+
+    BEGINNING = "at the beginning"
+    END = "at the end"
+    ELSEWHERE = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Series:
+    """Something that is worked on some rounds of a section, in their own count."""
+
+    kind: Kind
+    where: Where
+    index: int
+    """The next round that has it, the one in hand included."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellSeries(Effect):
+    """Say when each of the series that run side by side is due."""
+
+    series: tuple[Series, ...]
+    """Two or more, the one due first in front."""
+    here: int
+
+
+def tell_series(plan: Plan, state: State) -> Iterator[Effect]:
+    """Tell when each count is due, where more than one runs in the round in hand."""
+    here = state.place.index
+    if here >= len(plan.rounds):
+        return
+    running = running_series(plan, here)
+    if len(running) > 1:
+        yield TellSeries(series=running, here=here)
+
+
+def running_series(plan: Plan, here: int) -> tuple[Series, ...]:
+    """Find the series that have begun and are not over, with the next round of each.
+
+    Args:
+        plan: The plan as knitted.
+        here: Index of the round in hand.
+    """
+    section = plan.rounds[here].section
+    found: dict[tuple[Kind, Where], set[int]] = {}
+    for round_ in plan.rounds:
+        if round_.section == section:
+            for key in _changes(round_):
+                found.setdefault(key, set()).add(round_.index)
+    running = [
+        Series(kind=kind, where=where, index=min(index for index in rounds if index >= here))
+        for kind, where, rounds in _counts(found)
+        if len(rounds) > 1 and min(rounds) <= here <= max(rounds)
+    ]
+    return tuple(sorted(running, key=lambda each: each.index))
+
+
+def _counts(found: Mapping[tuple[Kind, Where], set[int]]) -> Iterator[tuple[Kind, Where, set[int]]]:
+    """Yield the counts: a kind is two of them only if its beginnings and its ends go their own ways."""
+    for kind in (Kind.INCREASE, Kind.DECREASE, Kind.CABLE):
+        rounds = {where: found[kind, where] for where in Where if (kind, where) in found}
+        together = set[int]().union(*rounds.values())
+        first, last = rounds.get(Where.BEGINNING, set()), rounds.get(Where.END, set())
+        if Where.ELSEWHERE in rounds or len(first & last) >= SAME_SHARE * len(together):
+            yield kind, Where.ELSEWHERE, together
+        else:
+            yield from ((kind, where, indices) for where, indices in rounds.items())
+
+
+def _changes(round_: Round) -> Iterator[tuple[Kind, Where]]:
+    """Yield what is changed in a round and where; lace, which takes and gives, only by what it comes to."""
+    if any(stitch(run.stitch).kind is Kind.CABLE for run in round_.runs):
+        yield Kind.CABLE, Where.ELSEWHERE
+    kinds = {
+        kind for run in round_.runs if (kind := stitch(run.stitch).kind) in (Kind.INCREASE, Kind.DECREASE)
+    }
+    short = any(run.stitch in ("turn", "w&t") for run in round_.runs)
+    if not kinds or short or round_.before == round_.after or not round_.before:
+        return
+    if len(kinds) > 1:
+        yield (Kind.INCREASE if round_.after > round_.before else Kind.DECREASE), Where.ELSEWHERE
+        return
+    (kind,) = kinds
+    if not round_.flat or round_.evenly:
+        yield kind, Where.ELSEWHERE
+        return
+    near = END_SHARE * round_.before
+    for place in round_.shaping:
+        ends = Where.BEGINNING if place <= near else Where.END if place >= round_.before - near else None
+        # The wrong side goes back the way the right side came.
+        if ends is not None and round_.side == "WS":
+            ends = Where.END if ends is Where.BEGINNING else Where.BEGINNING
+        yield kind, ends or Where.ELSEWHERE
