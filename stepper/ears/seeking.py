@@ -29,6 +29,8 @@ _ROOM = round(15 / CHUNK_S) // _EVERY_CHUNKS
 _ABOVE_ROOM_DB = 1.5
 # The mean of the loudest third of the last 1.3 s lies so far above its median of 15 s in 95 of 100 cues 5 dB
 # above a film, and for a third of the time in a film alone.
+_CLEAR_DB = 12.0
+# What is so much louder has ends that the gate finds; in a quiet room all speech is.
 _BEFORE_S, _AFTER_S = 0.25, 0.22
 _WAIT_S, _LONG_WAIT_S = 0.35, 0.9
 _ATTENTIVE_CHUNKS = round(2.0 / CHUNK_S)
@@ -66,8 +68,9 @@ class Seeking:
             return None
         loudness_db = sum(sorted(self._lately)[-_LOUDEST_CHUNKS:]) / _LOUDEST_CHUNKS
         self._room.append(loudness_db)
-        is_louder = loudness_db - median(self._room) >= _ABOVE_ROOM_DB
-        if self._passed < _APART_CHUNKS or not (is_louder or self._attentive):
+        above_db = loudness_db - median(self._room)
+        is_worth_it = above_db >= _ABOVE_ROOM_DB or self._attentive
+        if self._passed < _APART_CHUNKS or above_db >= _CLEAR_DB or not is_worth_it:
             return None
         self._passed = 0
         return self._look()

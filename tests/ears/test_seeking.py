@@ -38,6 +38,16 @@ def test_sound_as_loud_as_it_mostly_is_is_not_looked_into() -> None:
     assert finder.looked_into == []
 
 
+def test_what_stands_clear_of_the_room_is_left_to_the_gate() -> None:
+    """In a quiet room the gate knows where her words end, and a second opinion would only come before it."""
+    finder = Finder(None)
+    seeking = Seeking(finder.find)
+    play(seeking, 15.0, ROOM_DB)
+    assert play(seeking, 3.0, ROOM_DB + 20) == []
+    assert len(finder.looked_into) <= 2
+    # the loudest third of the last 1.3 s rises in steps, one of which may lie between
+
+
 def test_what_is_louder_is_looked_into_every_four_tenths_of_a_second_without_the_word_in_a_small_window() -> None:
     """Two and a half seconds hold the address word; what was said with it is looked for only once it is there."""
     finder = Finder(None)

@@ -27,6 +27,8 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
         end = expected
     if cue.stitches < 0 or cue.stitches > 2 * max(expected, end):
         return Refusal(sentence=f"{cue.stitches} cannot be; {expected} are expected.")
+    if not expected and cue.stitches != end:
+        return Refusal(sentence=f"Nothing is on the needles yet; this round makes {end}.")
     return (
         Counted(
             at=cue.at,

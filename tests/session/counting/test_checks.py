@@ -44,6 +44,11 @@ def test_a_count_in_a_plain_round_has_one_right_answer() -> None:
     )
 
 
+def test_before_the_cast_on_a_wrong_count_starts_no_search() -> None:
+    """There is nothing to look for on an empty needle; what the cast-on is to make is what she wants to hear."""
+    check(_at(0), "> count is 228\nNothing is on the needles yet; this round makes 225.")
+
+
 def test_after_the_last_round_nothing_is_on_the_needles() -> None:
     """A count when all is bound off is compared with none."""
     check(_at(23), "> count is zero\n0, as it should be.")
