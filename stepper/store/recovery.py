@@ -86,15 +86,14 @@ def save_elsewhere(path: Path, image: bytes) -> SurroundingsError:
         path: The journal.
         image: What it holds.
     """
-    for folder in (Path.home(), Path(tempfile.gettempdir())):
+    for folder in (Path.home(), Path(tempfile.gettempdir())) if image else ():
         place = free_name(folder / path.name, "saved")
         with suppress(OSError), create_private(place) as file:
-            if image:
-                file.write(image)
-                file.flush()
-                os.fsync(file.fileno())
-                return SurroundingsError(
-                    f"The folder of {path} is gone; what was kept lies in {place}: "
-                    f"put the folder back and that file into it as {path.name}."
-                )
+            file.write(image)
+            file.flush()
+            os.fsync(file.fileno())
+            return SurroundingsError(
+                f"The folder of {path} is gone; what was kept lies in {place}: "
+                f"put the folder back and that file into it as {path.name}."
+            )
     return SurroundingsError(f"The folder of {path} is gone, and what was kept cannot be written elsewhere.")

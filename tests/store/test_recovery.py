@@ -264,3 +264,12 @@ def test_what_cannot_be_put_back_is_refused(path: Path) -> None:
     with pytest.raises(SurroundingsError, match="is damaged"):
         put_back_image(path, b"", RecentRows(), gone, Copies(path), "A", MIGRATIONS)
     assert is_plain(str(save_elsewhere(path, b"")))
+
+
+def test_a_folder_gone_with_nothing_left_of_it_litters_no_other(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """An empty file in her home folder would look like her knitting, and hold none of it."""
+    monkeypatch.setattr(Path, "home", lambda: tmp_path)
+    assert "cannot be written elsewhere" in str(save_elsewhere(tmp_path / "gone" / "b.journal", b""))
+    assert list(tmp_path.iterdir()) == []
