@@ -202,7 +202,7 @@ def _because(likely: Likely) -> str:
 def _mend(effect: effects.TellMend, plan: Plan) -> str:
     mend = effect.mend
     if mend.spread:
-        return "This round takes up the count that was off, so it differs from the pattern."
+        return "This round takes up the count that was off: not as printed."
     how = "make one" if mend.change > 0 else "work two together"
     times = "" if abs(mend.change) == 1 else f" {_times(abs(mend.change))}"
     return f"Mend in this round: at stitch {mend.stitch}, {how}{times}."
