@@ -34,7 +34,7 @@ EXTRAS = ("", "ears", "natural", "enrol", "vosk", "page")
 
 def resolves(requirements: list[str], platform: str, python: str, *, alone: bool) -> str:
     """Return what is missing, in uv's words; empty if all have wheels."""
-    command = ["uv", "pip", "compile", "-q", "--only-binary", ":all:", "--no-header", "--no-annotate"]
+    command = ["uv", "pip", "compile", "-q", "--no-python-downloads", "--only-binary", ":all:", "--no-header", "--no-annotate"]
     command += ["--python-platform", platform, "--python-version", python, *(["--no-deps"] if alone else []), "-"]
     done = subprocess.run(command, input="\n".join(requirements), capture_output=True, text=True, check=False)
     lines = [line.strip() for line in done.stderr.splitlines() if "cause" in line or "no wheels" in line or "usable" in line]
