@@ -126,7 +126,7 @@ def is_turned(round_: Round) -> bool:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ChartRow:
-    """A round as it lies in the chart, whatever is worked of it. Places are counted from 0 at the right edge."""
+    """A round as it lies in the chart, whatever is worked of it; places from 0 at the right edge."""
 
     squares: tuple[Square, ...]
     turned: bool
@@ -139,7 +139,7 @@ class ChartRow:
 
 @lru_cache(maxsize=512)
 def chart_row(course: Course, index: int) -> ChartRow:
-    """Lay a round out as it lies in the chart; worked out once, since the rounds in sight are redrawn at every key."""
+    """Lay a round out as it lies in the chart; once, since the rounds in sight are redrawn at every key."""
     round_ = course.rounds[index]
     total, turned = course.stitches_in(index), is_turned(round_)
     return ChartRow(

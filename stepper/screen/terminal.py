@@ -21,7 +21,7 @@ from prompt_toolkit.layout.screen import Screen as Canvas
 from prompt_toolkit.output import ColorDepth, Output
 from prompt_toolkit.styles import Attrs, Style
 
-from stepper.screen.rows import Row, clean, row_width, text_width
+from stepper.screen.rows import Row, clean, text_width
 from stepper.screen.style import SIXTEEN, Depth, Paint
 from stepper.screen.view import draw_screen
 
@@ -82,9 +82,9 @@ def build_application(screen: Screen, source: Input | None, target: Output | Non
 class _Rows(Window):
     """Our rows as the library's characters.
 
-    A whole screen is written straight into the library's buffer: its own way checks every character for cursors,
-    scrolling and wrapping, none of which occur here, and takes twice as long. After that only what has changed
-    is written, past the library, which would compare every character of the screen with the one before.
+    A whole screen is written straight into the library's buffer: its own way checks every character for
+    cursors, scrolling and wrapping, none of which occur here, and takes twice as long. After that only what
+    has changed is written, past the library, which would compare every character with the one before.
     """
 
     def __init__(self, screen: Screen) -> None:
@@ -106,8 +106,8 @@ class _Rows(Window):
         rows: list[Row] = []
         self._rows_of.guarded(lambda: rows.extend(draw_screen(*self._rows_of.rows(wide, high))[:high]))
         app = self._rows_of.app
-        # None if the library wants all of it, as at another size. At the end it does too, for a terminal that has
-        # no second screen to leave.
+        # None if the library wants all of it, as at another size; also at the end, for a terminal that has no
+        # second screen to leave.
         last = None if app is None or app.is_done else app.renderer.last_rendered_screen
         if app is not None and last is not None and len(rows) == len(self._shown):
             last.data_buffer.clear()  # as empty as the new one, so that the library finds nothing to do
@@ -143,16 +143,20 @@ def write_changes(output: Output, before: Sequence[Row], now: Sequence[Row], dep
 def _write_change(output: Output, old: Row, new: Row, depth: ColorDepth) -> None:
     """Write a row from its first change to its last."""
     first = _count_equal(old, new)
-    wider = row_width(old) - row_width(new)
+    wider = _columns(old) - _columns(new)
     last = len(new) - (_count_equal(old[first:][::-1], new[first:][::-1]) if not wider else 0)
     output.write_raw("\r")
-    output.cursor_forward(row_width(new[:first]))
+    output.cursor_forward(_columns(new[:first]))
     for span in new[first:last]:
         output.set_attributes(_attributes_of(span.paint), depth)
         output.write(clean(span.text))
     output.reset_attributes()
     if wider > 0:
         output.erase_end_of_line()
+
+
+def _columns(row: Row) -> int:
+    return sum(text_width(clean(span.text)) for span in row)
 
 
 def _count_equal(one: Row, other: Row) -> int:

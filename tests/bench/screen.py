@@ -2,7 +2,8 @@
 
 Run: python tests/bench/screen.py [SECONDS OF IDLENESS]. Prints figures; fails on nothing. The real program on a
 real pseudo-terminal with its journal on the disk; from the key written to the first bytes of the new screen,
-which is written in one piece.
+which is written in one piece. Beside it the time on the processor that the key took, in all threads: other work
+on the machine makes the first longer, the second hardly.
 """
 
 from __future__ import annotations
@@ -77,18 +78,33 @@ def quiet(child: pexpect.spawn, seconds: float) -> int:
             return count
 
 
-def timed_keys(path: Path, columns: int, rows: int, keys: list[str]) -> None:
-    """Press keys and time each until the new screen comes."""
+def processor_s(child: pexpect.spawn) -> float:
+    """Return the time on the processor so far, of all threads there are. Source: Linux, proc(5), schedstat."""
+    tasks = Path(f"/proc/{child.pid}/task").iterdir()
+    return sum(int((task / "schedstat").read_text().split()[0]) for task in tasks) / 1e9
+
+
+def timed_keys(path: Path, columns: int, rows: int, keys: list[str], page: str = "") -> None:
+    """Press keys and time each until the new screen comes; before them the key that turns to a page, if any."""
     child = started(path, columns, rows)
+    if page:
+        child.send(page)
+        quiet(child, MEANT_S)
     times: list[float] = []
+    processor: list[float] = []
     written = 0
     for key in keys:
-        begin = time.perf_counter()
+        used, begin = processor_s(child), time.perf_counter()
         child.send(key)
         written += len(child.read_nonblocking(65536, timeout=10))
         times.append(time.perf_counter() - begin)
         written += quiet(child, MEANT_S)
-    print(f"{columns}x{rows}: key to new screen {milliseconds(times)}; {written / len(keys):.0f} bytes a key")
+        processor.append(processor_s(child) - used)
+    on = f", page {page}" if page else ""
+    print(
+        f"{columns}x{rows}{on}: key to new screen {milliseconds(times)}; {written / len(keys):.0f} bytes a key"
+    )
+    print(f"{columns}x{rows}{on}: on the processor {milliseconds(processor)}")
     child.close(force=True)
 
 
@@ -108,7 +124,7 @@ def idle(path: Path, seconds: float) -> None:
 
 
 def drawing() -> None:
-    """Time the rows alone, without terminal or disk."""
+    """Time the rows alone on the processor, without terminal or disk."""
     loaded = load_project(SAMPLE)
     course = course_of(loaded.plan)
     state = State(knitting=Knitting(place=Position(index=31, stitch=90)))
@@ -119,9 +135,9 @@ def drawing() -> None:
             draw_screen(scene, terminal)
             times = []
             for _ in range(40):
-                begin = time.perf_counter()
+                begin = time.process_time()
                 draw_screen(scene, terminal)
-                times.append(time.perf_counter() - begin)
+                times.append(time.process_time() - begin)
             print(f"rows of {page.value:11} {columns:3}x{rows}: {milliseconds(times)}")
 
 
@@ -132,6 +148,8 @@ def main() -> None:
         path = Path(shutil.copy(SAMPLE, folder))
         for columns, rows in SIZES:
             timed_keys(path, columns, rows, [" ", "w", " ", "u", " ", "h", " ", "\x1b[6~"] * 10)
+            for page in ("d", "o"):
+                timed_keys(path, columns, rows, [" ", " ", "u"] * 7, page)
         idle(path, seconds)
     drawing()
 
