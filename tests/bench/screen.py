@@ -33,6 +33,12 @@ from stepper.session.state import Knitting, Position, State
 
 SAMPLE = ROOT / "tests" / "fixtures" / "switchback.yaml"
 SIZES = ((80, 24), (40, 12), (120, 40), (200, 60))
+KEYS = {
+    "a step": [" ", "w", " ", "u", " ", "h", " ", "\x1b[6~"] * 6,
+    "the chart": ["d", " "] * 10,
+    "the yoke": ["o", " "] * 10,
+}
+"""What is timed; a step leads back from a page to the round."""
 MEANT_S = 0.3
 """Keys come slower than they are debounced."""
 
@@ -84,27 +90,24 @@ def processor_s(child: pexpect.spawn) -> float:
     return sum(int((task / "schedstat").read_text().split()[0]) for task in tasks) / 1e9
 
 
-def timed_keys(path: Path, columns: int, rows: int, keys: list[str], page: str = "") -> None:
-    """Press keys and time each until the new screen comes; before them the key that turns to a page, if any."""
+def timed_keys(path: Path, columns: int, rows: int) -> None:
+    """Press keys and time each until the new screen comes: steps, and the turns to the chart and to the yoke."""
     child = started(path, columns, rows)
-    if page:
-        child.send(page)
-        quiet(child, MEANT_S)
-    times: list[float] = []
-    processor: list[float] = []
     written = 0
-    for key in keys:
-        used, begin = processor_s(child), time.perf_counter()
-        child.send(key)
-        written += len(child.read_nonblocking(65536, timeout=10))
-        times.append(time.perf_counter() - begin)
-        written += quiet(child, MEANT_S)
-        processor.append(processor_s(child) - used)
-    on = f", page {page}" if page else ""
-    print(
-        f"{columns}x{rows}{on}: key to new screen {milliseconds(times)}; {written / len(keys):.0f} bytes a key"
-    )
-    print(f"{columns}x{rows}{on}: on the processor {milliseconds(processor)}")
+    for what, keys in KEYS.items():
+        times: list[float] = []
+        processor: list[float] = []
+        for key in keys:
+            used, begin = processor_s(child), time.perf_counter()
+            child.send(key)
+            written = len(child.read_nonblocking(65536, timeout=10))
+            took = time.perf_counter() - begin
+            written += quiet(child, MEANT_S)
+            if what == "a step" or key != " ":
+                times.append(took)
+                processor.append(processor_s(child) - used)
+        print(f"{columns}x{rows}, {what}: key to new screen {milliseconds(times)}; last {written} bytes")
+        print(f"{columns}x{rows}, {what}: on the processor {milliseconds(processor)}", flush=True)
     child.close(force=True)
 
 
@@ -147,9 +150,7 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder:
         path = Path(shutil.copy(SAMPLE, folder))
         for columns, rows in SIZES:
-            timed_keys(path, columns, rows, [" ", "w", " ", "u", " ", "h", " ", "\x1b[6~"] * 10)
-            for page in ("d", "o"):
-                timed_keys(path, columns, rows, [" ", " ", "u"] * 7, page)
+            timed_keys(path, columns, rows)
         idle(path, seconds)
     drawing()
 
