@@ -46,7 +46,8 @@ def draw_bottom_row(scene: Scene, terminal: Terminal, page: tuple[int, int] = (1
         return _number(scene, terminal)
     if ui.leaving:
         mark = Span(" q again stops for tonight ", paint_badge(Badge.ASKS, terminal.depth))
-        return (Span(" "), mark, Span(" any other key goes on"))
+        leaving = (Span(" "), mark, Span(" any other key goes on"))
+        return leaving if sum(text_width(span.text) for span in leaving) <= terminal.columns else leaving[:2]
     hints = _HINTS[ui.page]
     if ui.page is Page.ROUND and scene.state.place.index >= len(scene.course.rounds):
         hints = _FINISHED

@@ -74,12 +74,21 @@ def draw_yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
     if rings is not None:
         picture = _centred(_picture(rings, scene, terminal, terminal.columns, room), terminal.columns)
     blocks = [
-        Block(rank=1, rows=[(Span(" From above", BOLD), Span("   neck inside, centre back at the top"))]),
+        Block(rank=1, rows=[_head(terminal.columns)]),
         Block(rank=0, rows=picture, least=1),
         Block(rank=9, grown=lambda rows: [()] * rows),
         Block(rank=2, rows=[draw_bottom_row(scene, terminal)]),
     ]
     return stack_blocks(blocks, terminal.columns, terminal.rows)
+
+
+def _head(columns: int) -> Row:
+    """Write what is to be seen, and where what is, as far as there is room for whole words."""
+    heads: list[Row] = [
+        (Span(" From above", BOLD), Span(f"   {where}" if where else ""))
+        for where in ("neck inside, centre back at the top", "neck inside, back at the top", "")
+    ]
+    return next((head for head in heads if row_width(head) <= columns), heads[-1])
 
 
 def draw_yoke(scene: Scene, terminal: Terminal, columns: int, rows: int) -> list[Row]:
