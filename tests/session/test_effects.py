@@ -3,18 +3,21 @@ from __future__ import annotations
 import inspect
 
 from stepper.language.effect_words import LINES
-from stepper.session import answers, due, effects
+from stepper.session import answers, due, effects, ready
 from stepper.session.counting import doubts
 from stepper.session.effects import Effect
 from stepper.session.fault import respond as faults
-from stepper.session.questions import about, about_ahead, about_piece, about_round
+from stepper.session.questions import about, about_ahead, about_piece, about_round, about_series
 
 
 def test_every_effect_has_words() -> None:
     """An effect that nobody puts into words would be silence."""
     defined = {
         each
-        for module in (about, about_ahead, about_piece, about_round, answers, doubts, due, effects, faults)
+        for module in (
+            *(about, about_ahead, about_piece, about_round, about_series),
+            *(answers, doubts, due, effects, faults, ready),
+        )
         for _, each in inspect.getmembers(module, inspect.isclass)
         if issubclass(each, Effect) and each is not Effect
     }
