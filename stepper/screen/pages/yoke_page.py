@@ -86,7 +86,7 @@ def _head(columns: int) -> Row:
     """Write what is to be seen, and where what is, as far as there is room for whole words."""
     heads: list[Row] = [
         (Span(" From above", BOLD), Span(f"   {where}" if where else ""))
-        for where in ("neck inside, centre back at the top", "neck inside, back at the top", "")
+        for where in ("neck inside, centre back at the top", "neck inside", "")
     ]
     return next((head for head in heads if row_width(head) <= columns), heads[-1])
 
