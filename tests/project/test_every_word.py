@@ -12,7 +12,7 @@ from functools import cache, lru_cache
 from pathlib import Path
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from stepper.project.instructions import Assumed, Line, Remark
@@ -173,6 +173,8 @@ def crowded_lines(draw: st.DrawFn) -> tuple[str, str, int, tuple[str, ...]]:
     """Put a telling word between two words of a line that is read."""
     text, (sizes, names) = draw(st.sampled_from(sorted(legal_lines().items())))
     telling = draw(st.sampled_from(TELLING))
+    assume(telling != "bind off" or not re.match(r"(?:bind|cast)\s+off", text, re.I))  # it says so again
+    assume(telling != "each" or not re.search(r"at (?:neck|armhole|side|front) edge", text))  # of one piece there is one
     at = draw(st.sampled_from([0, *(match.end() for match in re.finditer(r"\s+", text)), len(text)]))
     if at == len(text):
         return text, f"{text.rstrip('. ')} {telling}.", sizes, names
@@ -180,7 +182,7 @@ def crowded_lines(draw: st.DrawFn) -> tuple[str, str, int, tuple[str, ...]]:
 
 
 @given(crowded_lines())
-@settings(max_examples=1500, deadline=None)
+@settings(max_examples=1500, deadline=None, derandomize=True)
 def test_a_telling_word_put_in_anywhere_changes_the_reading_or_is_refused(case: tuple[str, str, int, tuple[str, ...]]) -> None:
     """"Twice", "not", "for armhole", a stitch or a number are never passed over, wherever they stand."""
     text, crowded, sizes, names = case
