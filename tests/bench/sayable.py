@@ -116,7 +116,7 @@ def table_row(before: int, after: int) -> None:
     print(
         f"  {before:3} to {after:3}: {timed(as_before(before, after))}, {timed(mixed.words)}, "
         f"{timed(sayable.words)} ({float(sayable.off / sayable.gap):.1f}), {runs.words:2} "
-        f"({float(runs.off / runs.gap):.1f})  {printed(sayable.phrase, change)}"
+        f"({float(runs.off / runs.gap):.1f})  {print_phrase(sayable.phrase, change)}"
     )
 
 

@@ -1,10 +1,11 @@
 """How long is what is said? Renders every sentence that whole garments can produce and times it. Passes no judgement.
 
-    python -m tests.bench.spoken_lengths [--every N] [--longest N] [GARMENT ...]
+    python -m tests.bench.spoken_lengths [--folder FOLDER] [--every N] [--longest N] [GARMENT ...]
 
-Each garment (a file of `sample_projects/` or `tests/fixtures/` by name; all of `sample_projects/` by default) is knitted at the
+Each garment (a file by name in `sample_projects/`, or in the folder given; all of it by default) is knitted at the
 prompt from the first round to the last; at every Nth round each thing that only asks is asked. What is said is cut
-at its full stops, rendered by eSpeak NG at the program's own rate, and timed without the silence around it.
+at its full stops, rendered by eSpeak NG at the program's own rate, and timed without the silence around it. A step is timed as a
+whole too: all that is told at one cue, whatever full stops stand in it.
 """
 
 from __future__ import annotations
@@ -61,20 +62,22 @@ def main() -> None:
     """Print lengths by kind, and the longest sentences."""
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("garments", nargs="*")
+    parser.add_argument("--folder", default="sample_projects")
     parser.add_argument("--every", type=int, default=10)
     parser.add_argument("--longest", type=int, default=15)
     options = parser.parse_args()
-    folders = (ROOT / "sample_projects", ROOT / "tests" / "fixtures")
-    names = options.garments or sorted(path.stem for path in folders[0].glob("*.yaml"))
-    voice, known, kinds = EspeakVoice(SpeechSettings()), {}, {}
+    folder = ROOT / options.folder
+    names = options.garments or sorted(path.stem for path in folder.glob("*.yaml"))
+    voice, known, kinds, steps = EspeakVoice(SpeechSettings()), {}, {}, {}
     rate = SpeechSettings().words_per_minute(slower=False)
     for name in names:
-        path = next(folder / f"{name}.yaml" for folder in folders if (folder / f"{name}.yaml").exists())
-        for kind, line in lines_of(plans_of(path)[0], options.every):
+        for kind, line in lines_of(plans_of(folder / f"{name}.yaml")[0], options.every):
             for sentence in re.split(r"(?<=[.?!]) ", in_stretches(spell_out(line))) if line else ():
                 if sentence not in known:
                     known[sentence] = len(voice.speech(sentence, rate)) / 2 / voice.rate_hz
                 kinds.setdefault(kind, {})[sentence] = known[sentence]
+            if line and kind == "TellStep" and line not in steps:
+                steps[line] = len(voice.speech(in_stretches(spell_out(line)), rate)) / 2 / voice.rate_hz
     voice.close()
     print(f"{'what is said':44} {'kinds':>6} {'p50 s':>6} {'p95 s':>6} {'max s':>6} {'words':>6}")
     for kind, said in sorted(kinds.items(), key=lambda each: -max(each[1].values())):
@@ -86,6 +89,12 @@ def main() -> None:
     print(f"\nsentences {len(known)}; above {BOUND_S:g} s: {len(above)} ({len(above) / len(known):.1%})")
     ordered = sorted(known.values())
     print(f"median {statistics.median(ordered):.1f} s, p95 {ordered[round(0.95 * (len(ordered) - 1))]:.1f} s")
+    whole = sorted(steps.values())
+    print(
+        f"steps told at one cue, whole: {len(whole)}; median {statistics.median(whole):.1f} s, p95 "
+        f"{whole[round(0.95 * (len(whole) - 1))]:.1f} s, longest {whole[-1]:.1f} s; above {BOUND_S:g} s: "
+        f"{sum(each > BOUND_S for each in whole)}"
+    )
     for sentence, length in sorted(above.items(), key=lambda each: -each[1])[: options.longest]:
         print(f"{length:5.1f} s  {sentence}")
 

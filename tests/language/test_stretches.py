@@ -21,6 +21,7 @@ LONG = [
     "thirty; at the marker.",
     "one hundred nineteen rounds left in right sleeve, one hundred nineteen altogether, six thousand four hundred "
     "sixty eight stitches.",
+    "one hundred nineteen rounds left in right sleeve, one hundred nineteen altogether, 28576 stitches.",
 ]
 
 

@@ -97,7 +97,7 @@ EVERYDAY: tuple[Synonym, ...] = (
         "(",
         rf"\s*\(\s*(?P<said>{N}\s+(?:inc(?:rease)?|dec(?:rease)?)\s+{ROUND}(?:\s+(?:in\s+all|in\s+total|total|worked))?)\s*\)",
         "",
-        "Repeat rounds 2 and 3 four more times (five increase rows).",
+        "Repeat rounds 1 and 2 three more times (four increase rows).",
         spelt_out=True,
     ),
     row(
@@ -163,7 +163,7 @@ EVERYDAY: tuple[Synonym, ...] = (
         "should",
         r"(?:(?<=^)|(?<=[.!]))\s*(?:the\s+)?(?:piece|work|[a-z]+)\s+should\s+(?:now\s+)?measure\s+[^.;]*?(?=\.(?!\d)|;|$)",
         KEPT,
-        "Piece should measure 8 inches in all.",
+        "Piece should measure 9 inches in all.",
     ),
     # --- sentences of the old pages ---
     row("alternately", r"(?<=[)\]])\s*alternately\s+(?=across|to\b)", " ", "K4, (p1, k1) alternately to end."),
@@ -215,12 +215,12 @@ EVERYDAY: tuple[Synonym, ...] = (
         "join",
         rf"^(\s*(?:cast\s+on|co)\s+{N}\s+{STS})\s*-+\s*(?=join\b)",
         r"\1. ",
-        "Cast on 120 sts - join in the round.",
+        "Cast on 96 sts - join in the round.",
     ),
     row("on the", r"\bat\s+(?:the\s+)?beg(?:inning)?\.?\s+on\s+(?=(?:the\s+)?next\b)", "at beg of ", "Bind off 3 sts at the beg on the next 2 rows."),
     row("darn", r"^\s*darn\s+in\b[^.!;]*", KEPT, "Darn in the yarn tails."),
     row("finishing", r"^\s*finishing\s*[:.-]?\s+(?=weave|sew|block|darn)", "", "FINISHING Weave in ends."),
-    row("complete", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:thumb|finger|heel|toe|back|front|sleeve|body|cuff|hand|flap|piece)\s+is\s+(?:now\s+)?(?:complete|finished|done))\s*\.?\s*$", "", "Thumb is complete.", spelt_out=True),
+    row("complete", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:thumb|finger|heel|toe|back|front|sleeve|body|cuff|hand|flap|piece)\s+is\s+(?:now\s+)?(?:complete|finished|done))\s*\.?\s*$", "", "Heel is complete.", spelt_out=True),
     row(
         "glove|panel|side|strip|square|wristlet|headband|bag|bonnet",
         r"\buntil\s+(?:the\s+)?(?:glove|panel|strip|square|wristlet|headband|bag|bonnet|gauntlet|legwarmer|vest|sweater|jumper)\s+(?=measures|is\b)",
@@ -258,7 +258,7 @@ EVERYDAY: tuple[Synonym, ...] = (
         "only",
         rf"^(\s*)work\s+(?:over|on)\s+(?:the\s+|these\s+)?({N})\s+(?:[a-z]+\s+){{0,2}}{STS}\s+only(?=\s*\.?\s*$)",
         r"\1\2 sts",
-        "Work over 16 left front sts only.",
+        "Work over 18 left front sts only.",
     ),
     row(
         "more",
@@ -301,13 +301,13 @@ EVERYDAY: tuple[Synonym, ...] = (
         "obtained| on ",
         rf"^(\s*)((?:cont(?:inue)?|work)(?:\s+(?:even|straight))?)\s+on\s+(?:the(?:se)?\s+)?({N}\s+{STS})(?:\s+obtained)?\s+until\b",
         r"\1\3. work even until",
-        "Work even on 64 sts until piece measures 18 cm.",
+        "Work even on 58 sts until piece measures 18 cm.",
     ),
     row(
         "until",
         rf"\b(rib|patt(?:ern)?)\s+until\s+({N})\s+{STS}\s+(?:rem(?:ain)?s?|(?:are\s+)?left)\b",
         r"\1 to last \2 sts",
-        "K2, skp, rib until 4 sts rem, k2tog, k2.",
+        "K3, skp, rib until 5 sts rem, k2tog, k3.",
     ),
     row(
         "within",

@@ -14,7 +14,7 @@ from stepper.project.rewording.reword import recast
         ("Row 2: Sl-1, k4, p to end.", "Row 2: sl 1, k4, p to end."),
         ("Row 2: Sl 1 k11 p8.", "Row 2: Sl 1, k11, p8."),
         ("R5: (K1 p1), 3 times, k to end.", "Row 5: (K1, p1) 3 times, k to end."),
-        ("Work even until piece measures 13 (13½-14) inches.", "Work even until piece measures 13 (13½, 14) inches."),
+        ("Work even until piece measures 11 (11½-12) inches.", "Work even until piece measures 11 (11½, 12) inches."),
         ("Row 1: K1 p1, across.", "Row 1: (K1, p1) to end."),
     ],
 )
