@@ -88,7 +88,7 @@ def _is_second(line: Line) -> bool:
 def lines_after_own(
     instruction: AsPart, lines: tuple[Line, ...], source: Section, needles: Needles
 ) -> tuple[tuple[Line, ...], int]:
-    """Leave out the beginning of a part where the section in hand has cast on, or taken up, stitches of its own.
+    """Leave out the beginning of a part where the section in hand has cast on or taken up its own stitches.
 
     "Cast on 25 sts. Work as for back to armhole" does not cast on the stitches of the back as well. What was
     worked here is compared with the part by its rows alone, since its stitches are others.
@@ -108,11 +108,12 @@ def lines_after_own(
         return (replace(rest[0], sentences=after), *rest[1:]) if after else rest[1:], 1
     for number in range(1, len(rest)):
         if sum(draft.line in map(_number, rest[:number]) for draft in theirs) == done:
-            told = f"goes on with line {_number(rest[number])}, as its first {done} rows are worked here already."
+            told = f"goes on with line {_number(rest[number])}, as {done} rows are worked here already."
             needles.warn(instruction.place, f"as the {source.name}: {told}")
             return rest[number:], done
-    told = f"stitches are on the needles and {done} rows are worked, so it is not known where in the {source.name}"
-    needles.miss(instruction.place, f"{told} this goes on.", "Write its lines out.", anywhere=True)
+    told = f"stitches are on the needles and {done} rows are worked"
+    unknown = f"so it is not known where in the {source.name} this goes on"
+    needles.miss(instruction.place, f"{told}, {unknown}.", "Write its lines out.", anywhere=True)
     return (), 0
 
 
