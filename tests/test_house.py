@@ -54,7 +54,7 @@ RECORDS = {
     "stepper/plan/drafts.py",
     "stepper/plan/state/in_hand.py",
     "stepper/plan/state/needles.py",
-    "stepper/language/wordings.py",
+    "stepper/language/understanding/wordings.py",
     "stepper/session/cues.py",
     "stepper/session/events.py",
     "stepper/session/effects.py",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.sitting.patience import patience
 from stepper.sitting.project_file import LoadedProject, load_project
 

@@ -1,9 +1,9 @@
 """Cues: what the knitter asks for, whether spoken, typed, pressed on a key or pedal, or sent by a test.
 
 One class for each, imperative, frozen; `CUES` lists them in order of definition. A cue carries the time it
-was given because the session has no clock. Words are turned into cues by `stepper.language.understand`; what
-may happen when is in `stepper.session.rules`. The file is long because it is one
-list, from which `CUES` is derived: each class is a name, a sentence and its slots.
+was given because the session has no clock. Words are turned into cues by
+`stepper.language.understanding.understand`; what may happen when is in `stepper.session.rules`. The file is
+long because it is one list, from which `CUES` is derived: each class is a name, a sentence and its slots.
 """
 
 from __future__ import annotations

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.plan.compile import SecondReading, compile_plan, faults_of
 from stepper.plan.model import Plan
 from stepper.project.model import Project
@@ -124,7 +124,7 @@ def _cue_problems(project: Project | None, plan: Plan | None) -> tuple[Problem, 
     if project is None or not project.cues:
         return ()
     # The vocabulary with all its cues is a third of the start of `plan`; few files have words of their own.
-    from stepper.language.own_words import find_faults
+    from stepper.language.understanding.own_words import find_faults
 
     of = {each.words: each for each in project.cues}
     own = {each.words: each.meant for each in project.cues}

@@ -12,7 +12,7 @@ from prompt_toolkit.output import ColorDepth
 from prompt_toolkit.output.vt100 import Vt100_Output
 from prompt_toolkit.styles import Attrs, Style
 
-from stepper.craft.colour import rgb_from_hex
+from stepper.craft.colours.colour import rgb_from_hex
 from stepper.screen.keys import BY_KEY, NUMBER_KEYS
 from stepper.screen.rows import Row, Span, cut
 from stepper.screen.style import BOLD, PLAIN, SIXTEEN, Paint

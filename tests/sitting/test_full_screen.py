@@ -16,7 +16,7 @@ import pexpect
 import pyte
 import pytest
 
-from stepper.craft.colour import rgb_from_hex
+from stepper.craft.colours.colour import rgb_from_hex
 from stepper.mouth.settings import SpeechSettings
 from stepper.session.events import Advanced
 from stepper.sitting.full_screen import list_screen_yarns

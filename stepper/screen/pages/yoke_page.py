@@ -17,7 +17,7 @@ from functools import lru_cache
 from itertools import accumulate, groupby
 from typing import Final, NamedTuple
 
-from stepper.craft.colour import Rgb
+from stepper.craft.colours.colour import Rgb
 from stepper.plan.yoke import yoke_of
 from stepper.screen.cells import draw_squares
 from stepper.screen.course import Course

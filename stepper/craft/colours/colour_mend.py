@@ -10,9 +10,14 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Final
 
-from stepper.craft.colour import Rgb, change_lightness, lab
-from stepper.craft.colour_difference import VANISHES_BELOW, WEAK_BELOW, colour_difference, value_difference
-from stepper.craft.colour_vision import hardest_vision
+from stepper.craft.colours.colour import Rgb, change_lightness, lab
+from stepper.craft.colours.colour_difference import (
+    VANISHES_BELOW,
+    WEAK_BELOW,
+    colour_difference,
+    value_difference,
+)
+from stepper.craft.colours.colour_vision import hardest_vision
 
 HARD_BELOW: Final = 10.0
 """CIEDE2000 difference below which two colours are called hard to tell apart. A convention of this project:

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 from typing import Literal
 
-from stepper.craft.colour import Rgb, decode_channels, encode_srgb, lab
-from stepper.craft.colour_difference import colour_difference
+from stepper.craft.colours.colour import Rgb, decode_channels, encode_srgb, lab
+from stepper.craft.colours.colour_difference import colour_difference
 
 Vision = Literal["red-blind", "green-blind", "blue-blind"]
 

@@ -8,9 +8,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from stepper.craft.manners import Manner, Spaced, space_changes
-from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, Phrase, Plain, Repeat, Stretch
-from stepper.craft.spacing import decrease_positions, increase_positions
+from stepper.craft.even.manners import Manner, Spaced, space_changes
+from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Phrase, Plain, Repeat, Stretch
+from stepper.craft.even.spacing import decrease_positions, increase_positions
 from stepper.craft.stitches import stitch
 
 
@@ -106,7 +106,7 @@ def test_no_manner_is_said_in_fewer_words_unless_it_stands_farther_off(
 @pytest.mark.parametrize("stitches", [10, 72, 129])
 @pytest.mark.parametrize("flat", [False, True])
 def test_evenly_mixed_stands_where_it_always_stood(stitches: int, flat: bool) -> None:
-    """The places are those of `stepper.craft.spacing`, which are checked against Bresenham and Bjorklund."""
+    """The places are those of `stepper.craft.even.spacing`, which are checked against Bresenham and Bjorklund."""
     for changes in range(1, stitches):
         round_ = space_changes(stitches, changes, change=MAKE_ONE, flat=flat, manner=Manner.MIXED)
         assert round_.positions == increase_positions(stitches, changes, flat=flat)

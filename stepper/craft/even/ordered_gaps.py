@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from functools import cache, lru_cache
 
-from stepper.craft.phrases import Part, Phrase, Repeat, Stretch, words_in
+from stepper.craft.even.phrases import Part, Phrase, Repeat, Stretch, words_in
 
 LONGEST_REPEAT = 16
 """Most changes in a repeat that is searched for."""

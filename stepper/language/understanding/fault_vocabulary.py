@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.language.wordings import Wording
+from stepper.language.understanding.wordings import Wording
 from stepper.session import cues
 from stepper.session.state import Asking, Seen
 

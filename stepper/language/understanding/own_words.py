@@ -6,7 +6,13 @@ from collections.abc import Iterator, Mapping
 from difflib import get_close_matches
 from typing import NamedTuple
 
-from stepper.language.understand import NotUnderstood, drop_articles, list_phrases, normalise, understand
+from stepper.language.understanding.understand import (
+    NotUnderstood,
+    drop_articles,
+    list_phrases,
+    normalise,
+    understand,
+)
 from stepper.plan.model import Plan
 
 

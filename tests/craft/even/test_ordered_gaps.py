@@ -5,8 +5,8 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.craft.ordered_gaps import write_gaps
-from stepper.craft.phrases import MAKE_ONE, Repeat, Stretch, unfold, words_in
+from stepper.craft.even.ordered_gaps import write_gaps
+from stepper.craft.even.phrases import MAKE_ONE, Repeat, Stretch, unfold, words_in
 
 
 @given(st.lists(st.integers(0, 3), max_size=40).map(tuple))

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.language.wordings import Wording
+from stepper.language.understanding.wordings import Wording
 from stepper.session import cues
 from stepper.session.questions.topics import Topic
 

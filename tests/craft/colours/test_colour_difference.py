@@ -8,8 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from skimage.color import deltaE_ciede2000
 
-from stepper.craft.colour import Lab, contrast, rgb_from_hex
-from stepper.craft.colour_difference import colour_difference, value_difference, value_word
+from stepper.craft.colours.colour import Lab, contrast, rgb_from_hex
+from stepper.craft.colours.colour_difference import colour_difference, value_difference, value_word
 
 labs = st.builds(Lab, st.floats(0, 100), st.floats(-120, 120), st.floats(-120, 120))
 

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session import cues
 from stepper.session.questions.topics import Topic
 from tests.plans import final_increase

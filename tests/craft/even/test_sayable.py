@@ -9,9 +9,9 @@ from itertools import accumulate, combinations
 
 import pytest
 
-from stepper.craft.manners import space_changes
-from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Phrase, Plain, Repeat, Stretch, words_in
-from stepper.craft.sayable import shortest
+from stepper.craft.even.manners import space_changes
+from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Phrase, Plain, Repeat, Stretch, words_in
+from stepper.craft.even.sayable import shortest
 from stepper.craft.window import Gaps, Window
 
 

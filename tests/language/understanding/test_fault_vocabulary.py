@@ -2,9 +2,9 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.language.fault_vocabulary import FAULT_WORDINGS
-from stepper.language.understand import understand
-from stepper.language.vocabulary import VOCABULARY
+from stepper.language.understanding.fault_vocabulary import FAULT_WORDINGS
+from stepper.language.understanding.understand import understand
+from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.session import cues
 from stepper.session.state import Seen
 from tests.plans import final_increase

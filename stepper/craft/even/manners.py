@@ -29,10 +29,10 @@ from fractions import Fraction
 from itertools import pairwise
 from math import gcd
 
-from stepper.craft import spacing
-from stepper.craft.ordered_gaps import write_gaps
-from stepper.craft.phrases import Phrase, Plain, Repeat, Stretch, unfold, words_in
-from stepper.craft.sayable import shortest
+from stepper.craft.even import spacing
+from stepper.craft.even.ordered_gaps import write_gaps
+from stepper.craft.even.phrases import Phrase, Plain, Repeat, Stretch, unfold, words_in
+from stepper.craft.even.sayable import shortest
 from stepper.craft.stitches import stitch
 from stepper.craft.window import Gaps, Window
 
@@ -85,7 +85,7 @@ def space_changes(
     Raises:
         ValueError: So many changes do not fit.
 
-    Source: quotient and remainder for the gaps; `stepper.craft.sayable` for their order.
+    Source: quotient and remainder for the gaps; `stepper.craft.even.sayable` for their order.
     """
     uses = stitch(change).uses
     # Asked first in every manner, since it knows what does not fit.

@@ -8,9 +8,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.craft.colour import Rgb, lab, rgb_from_hex
-from stepper.craft.colour_difference import colour_difference
-from stepper.craft.colour_vision import VISIONS, Vision, hardest_vision, simulate_vision
+from stepper.craft.colours.colour import Rgb, lab, rgb_from_hex
+from stepper.craft.colours.colour_difference import colour_difference
+from stepper.craft.colours.colour_vision import VISIONS, Vision, hardest_vision, simulate_vision
 
 NAMES = {"red-blind": "Protanomaly", "green-blind": "Deuteranomaly", "blue-blind": "Tritanomaly"}
 

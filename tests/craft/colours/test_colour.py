@@ -11,7 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from skimage.color import lab2rgb, rgb2lab
 
-from stepper.craft.colour import (
+from stepper.craft.colours.colour import (
     Lab,
     Rgb,
     change_lightness,

@@ -6,10 +6,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from stepper.craft.colour import Rgb, rgb_from_hex
-from stepper.craft.colour_difference import VANISHES_BELOW, value_difference
-from stepper.craft.colour_mend import HARD_BELOW, ColourChange, find_mend, vanishes
-from stepper.craft.colour_vision import hardest_vision
+from stepper.craft.colours.colour import Rgb, rgb_from_hex
+from stepper.craft.colours.colour_difference import VANISHES_BELOW, value_difference
+from stepper.craft.colours.colour_mend import HARD_BELOW, ColourChange, find_mend, vanishes
+from stepper.craft.colours.colour_vision import hardest_vision
 
 RED, GREEN, NAVY, CREAM = (rgb_from_hex(each) for each in ("#c0392b", "#1e7a34", "#1b2a41", "#f4efe6"))
 

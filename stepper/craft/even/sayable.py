@@ -7,8 +7,8 @@ a window. A phrase is a tree over that order: stretches of one gap, and repeats.
 
 Phrases are tried by how many stretches they name, from one to four, and each try knows how many words it may
 take; few words are tried first, since that leaves few phrases to look at. The result is the shortest of
-all phrases that name up to four stretches, with repeats as `stepper.craft.phrases` says them. A common factor
-of the numbers of gaps comes in as a repeat of everything.
+all phrases that name up to four stretches, with repeats as `stepper.craft.even.phrases` says them. A common
+factor of the numbers of gaps comes in as a repeat of everything.
 
 All is whole-number arithmetic. No I/O.
 """
@@ -18,7 +18,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from math import gcd
 
-from stepper.craft.phrases import Phrase, Plain, Repeat, Stretch, stretch_words, times_words, words_in
+from stepper.craft.even.phrases import Phrase, Plain, Repeat, Stretch, stretch_words, times_words, words_in
 from stepper.craft.window import Gaps, Task, Window, divisors, find_multipliers
 
 _BUDGETS = (*range(12, 28), 30, 35, 50)

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.language.own_words import find_faults, list_own_words, means_the_same, sound_alike
+from stepper.language.understanding.own_words import find_faults, list_own_words, means_the_same, sound_alike
 from tests.plans import final_increase
 
 GARMENT = final_increase()

@@ -15,7 +15,7 @@ from collections import deque
 from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 
-from stepper.craft.spacing import gaps_between
+from stepper.craft.even.spacing import gaps_between
 
 
 def respread(

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.language.numbers import words
-from stepper.language.understand import NotUnderstood, drop_articles, normalise, understand
+from stepper.language.understanding.understand import NotUnderstood, drop_articles, normalise, understand
 from stepper.session import cues
 from stepper.session.cues import Cue
 from stepper.session.steps import By

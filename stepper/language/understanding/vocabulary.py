@@ -20,9 +20,9 @@ from __future__ import annotations
 
 from typing import Any, Final
 
-from stepper.language.fault_vocabulary import FAULT_WORDINGS
-from stepper.language.question_vocabulary import QUESTION_WORDINGS
-from stepper.language.wordings import Wording
+from stepper.language.understanding.fault_vocabulary import FAULT_WORDINGS
+from stepper.language.understanding.question_vocabulary import QUESTION_WORDINGS
+from stepper.language.understanding.wordings import Wording
 from stepper.session import cues
 from stepper.session.questions.topics import HelpWith
 from stepper.session.steps import By

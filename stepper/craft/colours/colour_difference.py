@@ -8,7 +8,7 @@ from __future__ import annotations
 from math import atan2, cos, degrees, exp, hypot, radians, sin, sqrt
 from typing import Literal
 
-from stepper.craft.colour import Lab, Rgb, lightness, luminance
+from stepper.craft.colours.colour import Lab, Rgb, lightness, luminance
 
 ValueWord = Literal["vanishes", "weak", "clear"]
 

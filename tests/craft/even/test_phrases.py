@@ -8,7 +8,7 @@ import re
 import pytest
 from num2words import num2words
 
-from stepper.craft.phrases import (
+from stepper.craft.even.phrases import (
     KNIT_TOGETHER,
     MAKE_ONE,
     Part,

@@ -11,7 +11,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from skimage.draw import line
 
-from stepper.craft.spacing import (
+from stepper.craft.even.spacing import (
     count_gaps,
     decrease_positions,
     gaps,

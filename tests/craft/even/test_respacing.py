@@ -8,8 +8,8 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from stepper.craft.respacing import avoid_places, places_touching, respread
-from stepper.craft.spacing import count_gaps, decrease_positions, gaps, gaps_between, increase_positions
+from stepper.craft.even.respacing import avoid_places, places_touching, respread
+from stepper.craft.even.spacing import count_gaps, decrease_positions, gaps, gaps_between, increase_positions
 
 
 def _all_places(stitches: int, changes: int, uses: int) -> list[tuple[int, ...]]:

@@ -20,8 +20,8 @@ from stepper.craft.gauge import to_mm
 from stepper.craft.stitches import STITCHES, find_stitch
 from stepper.language.numbers import decimal, number
 from stepper.language.same_words import ARTICLES, FILLERS, SAME_WORDS
-from stepper.language.vocabulary import VOCABULARY
-from stepper.language.wordings import Wording
+from stepper.language.understanding.vocabulary import VOCABULARY
+from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
 from stepper.session.cues import Asks, Count, Cue, Enough, Ten
 from stepper.session.moves import DIVISION_NAMES, RIB_NAMES, bare_words
