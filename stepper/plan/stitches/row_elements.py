@@ -22,7 +22,6 @@ from stepper.project.stitchwork import (
     Work,
 )
 
-
 UNNAMED: Final = "holder"
 """What stitches on hold are called for which the page has no name."""
 
