@@ -114,7 +114,8 @@ class KnowingRecogniser:
 
     def recognise_early(self, segment: bytes) -> Heard | None:
         """Return the cue that a stretch of sound is, if nothing longer begins with it and she said it."""
-        heard = self._recogniser.recognise_early(segment) if isinstance(self._recogniser, Foresighted) else None
+        inner = self._recogniser
+        heard = inner.recognise_early(segment) if isinstance(inner, Foresighted) else None
         return None if heard is None else self._if_hers(heard, segment)
 
     def _if_hers(self, heard: Heard, segment: bytes) -> Heard | None:
