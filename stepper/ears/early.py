@@ -15,8 +15,8 @@ from stepper.ears.ports import Heard
 
 _LOOK_CHUNKS = round(0.1 / CHUNK_S)
 _SURE_CHUNKS = round(0.19 / CHUNK_S)
-# A stop within a word ("back", "step") is silent for up to a tenth of a second, and the detector of speech adds
-# some. Recognition takes about as long as the second wait adds to the first.
+# A stop within a word ("back", "step") is silent for up to a tenth of a second, and the detector of speech
+# adds some. Recognition takes about as long as the second wait adds to the first.
 
 
 class Early:
