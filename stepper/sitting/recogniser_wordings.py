@@ -9,9 +9,9 @@ from typing import Final
 
 from stepper.ears.wordings import Frame, Reply, SingleWord, Wordings
 from stepper.language.numbers import decimal, digits_words, words
-from stepper.language.understand import NotUnderstood, drop_articles, normalise, understand
-from stepper.language.vocabulary import VOCABULARY
-from stepper.language.wordings import Wording
+from stepper.language.understanding.understand import NotUnderstood, drop_articles, normalise, understand
+from stepper.language.understanding.vocabulary import VOCABULARY
+from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
 from stepper.session.cues import Count, No, Note, Yes
 

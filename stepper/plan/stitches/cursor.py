@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from itertools import groupby
 
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.stitches.cable_cells import cross_again

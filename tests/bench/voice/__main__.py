@@ -23,7 +23,7 @@ from scipy.stats import chi2
 
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.ears.moonshine import MoonshineRecogniser
 from stepper.ears.thresholds import STRICT
 from tests.bench.voice.film import film, loudness
