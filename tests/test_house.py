@@ -55,6 +55,7 @@ RECORDS = {
     "stepper/plan/state/in_hand.py",
     "stepper/plan/state/needles.py",
     "stepper/language/understanding/wordings.py",
+    "stepper/session/clock_cues.py",
     "stepper/session/cues.py",
     "stepper/session/events.py",
     "stepper/session/effects.py",
