@@ -16,7 +16,7 @@ SWITCHBACK = Path(__file__).parents[2] / "fixtures" / "switchback.yaml"
 
 
 def small() -> Project:
-    """Give a project of three sizes."""
+    """Return a project of three sizes."""
     found = read_project(project("Cast on 8 sts.")).project
     assert found is not None
     return found

@@ -9,7 +9,7 @@ ROUNDS = plan(("yoke", ["co80", "(k8 m1)x10", "k90", "(k4 k2tog)x15", "(k3 yo k2
 
 
 def told(index: int, cause: Cause) -> list[tuple[int, int, int, bool]]:
-    """Give what is foretold of a cause: difference, changes, left over, loop."""
+    """Return what is foretold of a cause: difference, changes, left over, loop."""
     found = [each for each in list_symptoms(ROUNDS, index) if each.cause is cause]
     return [(each.difference, each.changes, each.left, each.loop) for each in found]
 

@@ -46,7 +46,7 @@ EIGHT = datetime(2026, 3, 3, 20, 0, tzinfo=timezone(timedelta(hours=1)))
 
 
 def at(minutes: float) -> str:
-    """Give a time as minutes after eight in the evening."""
+    """Return a time as minutes after eight in the evening."""
     return (EIGHT + timedelta(minutes=minutes)).isoformat()
 
 
@@ -123,7 +123,7 @@ def test_days_hold_what_the_garment_gained() -> None:
 
 
 def day(stitches: int, work: str = "plain") -> Day:
-    """Give the day all this happens on."""
+    """Return the day all this happens on."""
     return Day(date="2026-03-03", done=(Done(work=work, stitches=stitches),))
 
 

@@ -39,12 +39,12 @@ AT = "2026-03-01T20:00:00+01:00"
 
 
 def with_due(made: Plan, finish_by: str) -> Plan:
-    """Give a plan a day to be done by."""
+    """Return a plan with a day to be done by."""
     return Plan(title=made.title, rounds=made.rounds, yarns=made.yarns, finish_by=finish_by)
 
 
 def share_inside(days: Days, knitters: int, seed: int) -> tuple[int, int]:
-    """Ask each knitter once, some evening; give how many finished inside their range, and how many had one."""
+    """Ask each knitter once, some evening; return how many finished inside their range, and how many had one."""
     inside = asked = 0
     for number in range(knitters):
         random = Random(f"{seed} {days.__name__} {number}")
