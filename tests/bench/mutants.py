@@ -15,7 +15,8 @@ lets so many other test files of the room that import the module have a go at su
 (`mutant_tests`), but for tests that try everything there is. `--trust` takes it that the tests pass as they are, which
 saves half of the time. `--results` keeps each verdict in a file, so that a run that was broken off goes on where it
 was; `--again` judges those that lived anew. `--lived` judges those that lived in such a file once more, wherever their lines
-have gone since: a sample is another one as soon as the code is. The work tree is never touched: everything happens in a copy in a temporary
+have gone since: a sample is another one as soon as the code is. `--reach` chooses, in place of files, the tests that run the
+very line, as `tests.bench.reach` recorded before. The work tree is never touched: everything happens in a copy in a temporary
 folder. Needs `fork`: Linux or macOS.
 
 A mutant is told as
@@ -57,7 +58,7 @@ from typing import NoReturn
 import pytest
 
 from tests.bench.coverage_floor import EXHAUSTIVE
-from tests.bench.mutant_tests import mirrored_tests, other_tests
+from tests.bench.mutant_tests import mirrored_tests, other_tests, reaching_tests
 
 ROOT = Path(__file__).parents[2]
 EQUIVALENT = Path(__file__).with_name("equivalent_mutants.txt")
@@ -68,6 +69,11 @@ PASSED = (0, 5)
 
 TRUSTED_S = 30.0
 """Processor time that tests are taken to need which are not timed. Unit: s."""
+
+MOST_REACHING = 80
+"""Tests that have a go at a mutant where it is known which of them run its line; the first `NEAREST` of them before the
+others."""
+NEAREST = 12
 
 HEAVY = ("hypothesis", "hypothesis.strategies", "numpy", "scipy.optimize", "scipy.stats", "yaml", "lark", "PIL.Image")
 """Libraries loaded once, before the children are made: each of them would load them anew."""
@@ -468,6 +474,9 @@ def _judge(mutant: Mutant, args: argparse.Namespace, tree: Tree, times: dict[str
     others = other_tests(mutant.module)[: args.others]
     own = [*mirrored_tests(mutant.module), *args.always]
     tried = False
+    if args.reach:
+        reaching = reaching_tests(args.reach, mutant.module, mutant.line)[:MOST_REACHING]
+        own, others = (reaching[:NEAREST], reaching[NEAREST:]) if reaching else (own, others)
     for tests, short in ((own, False), (others, True), (args.then, False)):
         key = " ".join(tests)
         if args.trust:
@@ -499,6 +508,7 @@ def main() -> None:
     parser.add_argument("--results", type=Path, help="a file of verdicts, read and written on")
     parser.add_argument("--again", action="store_true", help="judge anew what lived")
     parser.add_argument("--lived", type=Path, help="judge once more what lived in a file of verdicts, in place of rooms")
+    parser.add_argument("--reach", type=Path, help="what `tests.bench.reach` recorded: choose the tests that run the line")
     parser.add_argument("--list", action="store_true", help="list the mutants and try none")
     args = parser.parse_args()
     if args.list:
