@@ -27,11 +27,6 @@ class Cue:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class FromClock(Cue):
-    """Sent by a clock and never said, so that it needs no rule and no wording."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class Asks(Cue):
     """Only asks and changes nothing. Answered whenever the ears are open, unless the rules say otherwise."""
 
@@ -412,22 +407,6 @@ class GoOn(Cue):
     """Go on reading along; otherwise the same as `Next`."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Beat(FromClock):
-    """The time for a run that is read along is over."""
-
-    seq: int = 0
-    """Number of the last event when the beat was requested; after any other it is out of date."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Silence(FromClock):
-    """Nothing was asked for a long while."""
-
-    alarm: int = 0
-    """Number of the alarm; it is out of date if the alarm was reset since."""
-
-
 class View(Enum):
     """What a screen can show."""
 
@@ -454,9 +433,6 @@ class Look(Cue):
 CUES: tuple[type[Cue], ...] = tuple(
     each
     for each in tuple(globals().values())
-    if isinstance(each, type)
-    and issubclass(each, Cue)
-    and not issubclass(each, FromClock)
-    and each not in (Cue, Asks)
+    if isinstance(each, type) and issubclass(each, Cue) and each not in (Cue, Asks)
 )
 """Every kind of cue that can be said, in order of definition, which is the order of the help."""

@@ -34,11 +34,6 @@ _MOST_FAILURES = 3
 # Stretches of sound in a row over which a recogniser may fail before it is given up.
 
 
-def are_ears_installed() -> bool:
-    """Return whether the packages of the extra `ears` are installed, without loading any."""
-    return not why_not_installed()
-
-
 def why_not_installed() -> str:
     """Return why nothing can be heard with what is installed; empty if something can. Nothing is loaded.
 

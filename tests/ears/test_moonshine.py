@@ -104,6 +104,25 @@ def test_a_remark_is_heard_behind_the_name_with_a_number_in_it(
         recogniser.close()
 
 
+@pytest.mark.parametrize(
+    ("line", "early"),
+    [
+        ("where are we", "where are we"),
+        ("next step", None),
+        ("count is twelve", None),
+        ("please sit down and listen to me", None),
+    ],
+)
+def test_only_a_cue_that_begins_nothing_longer_is_known_early(
+    line: str, early: str | None, network: str, tmp_path: Path
+) -> None:
+    """ "Next step" begins "next step please" here, and a number may go on: both wait for the whole silence."""
+    longer = replace(WORDINGS, phrases={**WORDINGS.phrases, "next step please": "next"})
+    recogniser = MoonshineRecogniser(longer, model=model(network))
+    heard = [recogniser.recognise_early(each) for each in nudges(sound(line, tmp_path))]
+    assert {each and each.text for each in heard} == {early}
+
+
 class Doubting(MoonshineRecogniser):
     """A recogniser whose decoder would rather have something else, though not by much."""
 

@@ -15,7 +15,7 @@ from stepper.ears.ports import Heard
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
 from stepper.sitting.ear_watch import EarWatch
-from stepper.sitting.live_ears import LiveEars, are_ears_installed
+from stepper.sitting.live_ears import LiveEars, why_not_installed
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import load_project
 from tests.commands.garments import environment, garment
@@ -30,7 +30,7 @@ pytestmark = pytest.mark.skipif(
 )
 
 
-@pytest.mark.skipif(not are_ears_installed(), reason="the ears are an extra: pip install '.[ears]'")
+@pytest.mark.skipif(bool(why_not_installed()), reason="the ears are an extra: pip install '.[ears]'")
 def test_without_a_microphone_it_is_said_once_and_the_session_goes_on_by_typed_cues(tmp_path: Path) -> None:
     """No microphone is one clear sentence; every typed cue is answered as ever."""
     with subprocess.Popen(
@@ -118,7 +118,7 @@ def _wait_until(come: Callable[[], bool], seconds: float = 20.0) -> None:
 
 
 @pytest.mark.sound
-@pytest.mark.skipif(not are_ears_installed(), reason="the ears are an extra: pip install '.[ears]'")
+@pytest.mark.skipif(bool(why_not_installed()), reason="the ears are an extra: pip install '.[ears]'")
 def test_a_recogniser_that_fails_once_is_told_and_hears_the_next_cue(
     room: Room, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
@@ -143,7 +143,7 @@ def test_a_recogniser_that_fails_once_is_told_and_hears_the_next_cue(
 
 
 @pytest.mark.sound
-@pytest.mark.skipif(not are_ears_installed(), reason="the ears are an extra: pip install '.[ears]'")
+@pytest.mark.skipif(bool(why_not_installed()), reason="the ears are an extra: pip install '.[ears]'")
 def test_a_recogniser_that_hangs_is_told_and_again_when_it_goes_on(
     room: Room, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
