@@ -123,18 +123,12 @@ def test_a_recogniser_that_fails_once_is_told_and_hears_the_next_cue(
     room: Room, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
     """One stretch of sound costs a word said again, not the ears of the evening; three in a row end them."""
-    said = _said(tmp_path)
     ears, heard, told = _sitting_ears(_Failing("fail", "hear"), monkeypatch, tmp_path)
     try:
-        room.speak(said)
-        _wait_until(lambda: len(told) == 2)
-        room.speak(said)
-        _wait_until(lambda: heard == ["next step"])
-        for number in range(3):
-            room.speak(said)
-            _wait_until(lambda number=number: len(told) == 3 + number)  # type: ignore[misc]
+        _say_until(lambda: not told[-1][0], room, tmp_path)
     finally:
         ears.close()
+    assert heard == ["next step"]
     stumbled = (True, "The ears stumbled (RuntimeError: the network is broken): please say it again.")
     assert told[1:] == [
         *(stumbled,) * 3,
@@ -148,26 +142,33 @@ def test_a_recogniser_that_hangs_is_told_and_again_when_it_goes_on(
     room: Room, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:
     """She goes on by keys meanwhile, and the sitting ends without waiting for it."""
-    recogniser = _Failing("hang", "hear")
+    recogniser = _Failing("hang", *("hear",) * MOST_SAID)
     ears, heard, told = _sitting_ears(recogniser, monkeypatch, tmp_path)
     try:
-        room.speak(_said(tmp_path))
-        _wait_until(lambda: len(told) == 2)
+        _say_until(lambda: len(told) == 2, room, tmp_path)
         assert told[1] == (False, "The ears do not come back; the session goes on by keys and typed cues.")
         recogniser.go_on.set()
         _wait_until(lambda: len(told) == 3)
         assert told[2] == (True, "The ears go on.")
-        assert heard == ["next step"]
+        assert heard[0] == "next step"
     finally:
         ears.close()
 
 
-def _said(folder: Path) -> Path:
-    """Write a cue as she says it, with silence behind it."""
+MOST_SAID = 15
+"""Times that a cue is said; on a busy machine a stretch of sound may be torn and pass unheard."""
+
+
+def _say_until(come: Callable[[], bool], room: Room, folder: Path) -> None:
+    """Say a cue again and again until something has come of it."""
     voice = EspeakVoice(SpeechSettings(engine="espeak"))
     try:
         path = folder / "cue.wav"
-        written(path, voice.speech("next step", 150) + bytes(voice.rate_hz), voice.rate_hz)
-        return path
+        written(path, voice.speech("next step", 150) + bytes(2 * voice.rate_hz), voice.rate_hz)
     finally:
         voice.close()
+    for _ in range(MOST_SAID):
+        room.speak(path)
+        if come():
+            return
+    raise AssertionError("nothing came of it")
