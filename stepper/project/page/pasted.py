@@ -23,9 +23,6 @@ from stepper.project.page.sorting import Sorter
 from stepper.project.part_marks import single_stars
 from stepper.project.reading.wording import Words
 
-MARK = "LOOK"
-"""The word that marks where the knitter has to look."""
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Pasted:
