@@ -144,7 +144,7 @@ def understood(plain: str) -> Understood:
     if not isinstance(second, Stopped):
         return Understood(label, side, start, second, made)
     reached, _ = made.place(start + second.offset, 1)
-    if reached <= first.start + outcome.offset:
+    if isinstance(outcome, Stopped) and reached <= first.start + outcome.offset:
         return first
     found = Stopped(reached - first.start, second.found, second.expected, second.why, second.hint)
     return Understood(first.label, first.side, first.start, found, first.recast)
