@@ -14,6 +14,7 @@ from stepper.craft.figures import format_number, list_words
 from stepper.craft.gauge import to_mm
 from stepper.craft.stitches import Kind, stitch
 from stepper.language import outlook
+from stepper.language.ahead_words import name_skein
 from stepper.language.measures import length, plural, weight
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import place_name, round_name, round_word, sentence_case
@@ -275,14 +276,14 @@ def _pace(effect: about_ahead.TellPace, plan: Plan) -> str:
 def _evening(effect: about_ahead.TellEvening, plan: Plan) -> str:
     line = outlook.tell_film(effect.outlook, plan)
     if effect.sights:
-        first, *others = [_sight(index, plan) for index in effect.sights]
+        first, *others = [_sight(index, effect, plan) for index in effect.sights]
         line = " ".join([f"{line} On the way: {first}.", *(f"Then {each}." for each in others)])
     if effect.reminders:
         line = f"{line} And {plural(effect.reminders, 'reminder')}."
     return line
 
 
-def _sight(index: int, plan: Plan) -> str:
+def _sight(index: int, effect: about_ahead.TellEvening, plan: Plan) -> str:
     """Say what has to be at hand at a round."""
     before, round_ = plan.rounds[index - 1], plan.rounds[index]
     new = about_ahead.yarns_taken_up(plan, index)
@@ -297,6 +298,8 @@ def _sight(index: int, plan: Plan) -> str:
         things.append("markers")
     if new:
         things.append(_names(new, plan))
+    ending = [end for end in effect.skeins if end.likely == index and end.yarn not in new]
+    things += [name_skein(end, plan) for end in ending]
     if round_.section != before.section:
         return list_words(things)
     return f"{round_word(round_)} {round_.number}, {list_words(things)}"

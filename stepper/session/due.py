@@ -18,6 +18,7 @@ from stepper.session.fault import respond as inquiry
 from stepper.session.moves import round_called
 from stepper.session.pace.learning import count_minutes
 from stepper.session.ready import tell_ready
+from stepper.session.skeins import tell_skeins
 from stepper.session.state import Reminder, State
 
 MEASURE_ROUNDS_LEFT = 3
@@ -96,5 +97,6 @@ def tell_due(plan: Plan, before: State, event: Advanced | Placed, after: State) 
     yield from inquiry.tell_mends(after)
     yield from tell_reminders(before, after)
     yield from tell_ready(plan, event.origin, place)
+    yield from tell_skeins(plan, after.knitting, event.origin, place)
     if after.rest_told and not before.rest_told:
         yield RestHands(minutes=count_minutes(after, event.at))
