@@ -12,7 +12,7 @@ from textwrap import dedent
 import pytest
 
 from stepper.language.effect_words import tell_effect
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.plan.model import Plan
 from stepper.session.machine import Considered, Session
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from stepper.craft.colour import Rgb
+from stepper.craft.colours.colour import Rgb
 from stepper.screen.rows import Span, clean
 from stepper.screen.style import BOLD, Depth, Paint, dim_colour, paint_ground
 

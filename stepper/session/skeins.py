@@ -1,7 +1,7 @@
 """Another skein of the same yarn, ready before the one in hand ends. Pure.
 
-By the label and what the rounds take, or by the ball she weighed last. Rounds are named as about, since neither a
-label nor a hand is exact; a yarn whose skein the file does not describe is never spoken of.
+By the label and what the rounds take, or by the ball she weighed last. Rounds are named as about, since neither
+a label nor a hand is exact; a yarn whose skein the file does not describe is never spoken of.
 """
 
 from __future__ import annotations
@@ -44,5 +44,6 @@ def tell_skeins(plan: Plan, knitting: Knitting, origin: Position, place: Positio
         place: Where it stands now, in a later round.
     """
     for end in ends_ahead(plan, knitting):
-        if origin.index + SKEIN_ROUNDS < end.soonest <= place.index + SKEIN_ROUNDS and end.likely >= place.index:
+        new = origin.index + SKEIN_ROUNDS < end.soonest <= place.index + SKEIN_ROUNDS
+        if new and end.likely >= place.index:
             yield GetSkein(end=end, here=place.index)

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from itertools import pairwise
 
-from stepper.craft.phrases import number_words, times_words
+from stepper.craft.even.phrases import number_words, times_words
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run, flatten
 

@@ -105,6 +105,25 @@ def test_after_a_second_of_quiet_nobody_is_amid_talk(chunks: list[tuple[bool, fl
         assert not gate.amid_talk
 
 
+def test_the_utterance_under_way_can_be_looked_at_and_ended() -> None:
+    """So far it is cut out as it would be if it were over; once it is accepted, the gate is closed."""
+    gate = Gate()
+    run(gate, QUIET)
+    assert (gate.so_far(), gate.quiet_chunks) == (b"", 0)
+    run(gate, [(True, -30.0)] * 31 + [(False, -60.0)] * 5)
+    assert gate.quiet_chunks == 5
+    assert gate.is_clear
+    so_far = gate.so_far()
+    assert 31 <= len(so_far) // 1024 <= 31 + 8 + 5
+    (whole,) = run(gate, [(False, -60.0)] * 7)
+    assert whole == so_far
+    run(gate, [(True, -30.0)] * 10)
+    assert gate.is_open
+    gate.accept()
+    assert not gate.is_open
+    assert run(gate, QUIET) == []
+
+
 def test_after_a_reset_the_sound_before_is_gone() -> None:
     """What was under way when the program spoke is no part of the next utterance."""
     gate = Gate()

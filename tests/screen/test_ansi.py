@@ -5,7 +5,7 @@ from __future__ import annotations
 import pyte
 import pytest
 
-from stepper.craft.colour import rgb_from_hex
+from stepper.craft.colours.colour import rgb_from_hex
 from stepper.screen.ansi import write_ansi
 from stepper.screen.rows import Span
 from stepper.screen.style import BOLD, Depth, Paint, paint_ground

@@ -5,7 +5,7 @@ from typing import TypeVar
 import pytest
 
 from stepper.plan.under_way.resuming import PlaceChoice
-from stepper.session import cues, events
+from stepper.session import clock_cues, cues, events
 from stepper.session.answers import ANSWERS, TellExpected, TellSpacing, step_at
 from stepper.session.control import ask
 from stepper.session.effects import (
@@ -271,7 +271,7 @@ def test_a_run_read_along_is_told_when_its_time_has_come_and_an_old_clock_says_n
     begun = session.consider(cues.ReadAlong(at=AT))
     session.adopt(begun)
     (beat,) = [each for each in begun.effects if isinstance(each, BeatIn)]
-    assert session.consider(cues.Beat(at=AT, seq=beat.seq - 1)).effects == ()
-    told = session.consider(cues.Beat(at=AT, seq=beat.seq))
+    assert session.consider(clock_cues.Beat(at=AT, seq=beat.seq - 1)).effects == ()
+    told = session.consider(clock_cues.Beat(at=AT, seq=beat.seq))
     assert [type(each).__name__ for each in told.effects] == ["TellStep", "BeatIn"]
     assert told.state.place == Position(index=1, stitch=2)

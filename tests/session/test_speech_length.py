@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.language.phrasing import said_items
 from stepper.plan.compile import compile_plan
 from stepper.plan.model import Plan, Round, flatten

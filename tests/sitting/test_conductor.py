@@ -8,10 +8,10 @@ import pytest
 from stepper.errors import SurroundingsError
 from stepper.mouth.fakes import RecordingSpeaker
 from stepper.mouth.ports import Tone
+from stepper.session.clock_cues import Beat
 from stepper.session.cues import (
     Again,
     AtStitch,
-    Beat,
     Count,
     Cue,
     Enough,

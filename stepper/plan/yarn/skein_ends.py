@@ -1,7 +1,7 @@
 """Where one skein of a yarn ends and the next is taken up, by what the rounds take. No I/O.
 
-By the label alone, or from a weighed ball on, corrected by what her own knitting took. Nothing is said of a yarn
-whose skein the file does not describe, nor without a gauge.
+By the label alone, or from a weighed ball on, corrected by what her own knitting took. Nothing is said of a
+yarn whose skein the file does not describe, nor without a gauge.
 """
 
 from __future__ import annotations
@@ -71,7 +71,7 @@ def skein_ends(plan: Plan, yarn: str, weighing: Weighing | None = None) -> tuple
         weighing: The last one of this yarn, if there is one; ends before it are not looked for.
 
     Returns:
-        In the order of the rounds, up to the last skein there is; none in which the yarn ends with the garment.
+        In the order of the rounds, up to the last skein there is; none for the one that the garment ends in.
     """
     stock = plan.materials.stocks.get(yarn)
     if stock is None:

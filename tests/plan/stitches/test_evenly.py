@@ -7,8 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.craft.manners import Manner
-from stepper.craft.spacing import count_gaps, gaps_between
+from stepper.craft.even.manners import Manner
+from stepper.craft.even.spacing import count_gaps, gaps_between
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.stitches.evenly import (

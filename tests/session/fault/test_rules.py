@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import pytest
 
-from stepper.language.understand import understand
+from stepper.language.understanding.understand import understand
 from stepper.session.codec import encode_event
 from stepper.session.cues import Cue, Undo
 from stepper.session.events import Event

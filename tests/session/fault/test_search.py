@@ -4,7 +4,7 @@ import math
 import random
 
 from stepper.session.fault.landmarks import sections_at
-from stepper.session.fault.search import most_counted, off_sections, search, window
+from stepper.session.fault.search import most_counted, search, window
 from stepper.session.state import Answer, Fault, Knitting, Position, State, Verified
 from tests.plans import final_increase, plan
 
@@ -151,13 +151,6 @@ def test_increases_are_counted_off_from_the_beginning() -> None:
     sections = sections_at(garment, Position(index=2))
     assert sections is not None
     assert most_counted(sections, 0, 1) >= 90, "all of them may be missing"
-
-
-def test_the_sections_that_are_off_are_named() -> None:
-    """By how much, too."""
-    sections = sections_at(MARKED, Position(index=1))
-    assert sections is not None
-    assert off_sections(sections, (20, 19, 20, 20, 22, 20, 20, 20)) == ((1, -1), (4, 2))
 
 
 def test_only_rounds_since_the_last_good_count_are_suspected() -> None:
