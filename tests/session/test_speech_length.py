@@ -23,7 +23,7 @@ GARMENTS = sorted((*ROOT.glob("sample_projects/*.yaml"), *ROOT.glob("tests/repor
 
 
 def even(before: int, after: int, manner: Manner) -> tuple[Plan, Round]:
-    """Give a plan of a cast-on and an even round, in a manner."""
+    """Return a plan of a cast-on and an even round, in a manner."""
     word = "Increase" if after > before else "Decrease"
     read = read_project(project(f"Cast on {before} sts.\nJoin in the round.\n{word} evenly to {after} sts."))
     assert read.project is not None

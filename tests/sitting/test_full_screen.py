@@ -106,7 +106,7 @@ class Window:
 
 @pytest.fixture
 def path(tmp_path: Path) -> Path:
-    """Give a project file of its own to each test."""
+    """Make a project file of its own for each test."""
     return garment(tmp_path)
 
 

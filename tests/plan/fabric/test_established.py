@@ -29,12 +29,12 @@ def knit(work: str) -> Plan:
 
 
 def told(plan: Plan, last: int) -> list[str]:
-    """Give the instructions of the last rounds."""
+    """Return the instructions of the last rounds."""
     return [round_.instruction for round_ in plan.rounds[-last:]]
 
 
 def seen(round_: Round) -> str:
-    """Give what a round looks like from the right side, from the first stitch there: k or p for each stitch."""
+    """Return what a round looks like from the right side, from the first stitch there: k or p for each stitch."""
     letters = "".join(run.stitch[0] * run.times for run in flatten(round_.phrase))
     return letters if round_.side == "RS" else letters[::-1].translate(str.maketrans("kp", "pk"))
 

@@ -12,7 +12,7 @@ HERE = Span(line=1, column=1)
 
 
 def times(number: int) -> Numbers:
-    """Give a number that is the same in all sizes."""
+    """Return a number that is the same in all sizes."""
     return Numbers((number,), HERE)
 
 
