@@ -1,7 +1,7 @@
 """Another skein of the same yarn, ready before the one in hand ends. Pure.
 
-By the label and what the rounds take, or by the ball she weighed last. Rounds are named as about, since neither
-a label nor a hand is exact; a yarn whose skein the file does not describe is never spoken of.
+By the label and what the rounds take, or by the ball she weighed last. Rounds are named as about, since
+neither a label nor a hand is exact; a yarn whose skein the file does not describe is never spoken of.
 """
 
 from __future__ import annotations
