@@ -15,7 +15,7 @@ from stepper.craft.gauge import to_mm
 from stepper.craft.stitches import Kind, stitch
 from stepper.language import outlook
 from stepper.language.ahead_words import name_skein
-from stepper.language.measures import length, plural, weight
+from stepper.language.measures import length, many_stitches, plural, weight
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import place_name, round_name, round_word, sentence_case
 from stepper.plan.model import Plan, Round
@@ -308,7 +308,7 @@ def _sight(index: int, effect: about_ahead.TellEvening, plan: Plan) -> str:
 def _knitted_today(effect: about_ahead.TellKnittedToday, plan: Plan) -> str:
     if effect.stitches <= 0:
         return "Nothing this evening yet."
-    stitches = plural(effect.stitches, "stitch", "stitches")
+    stitches = many_stitches(effect.stitches)
     if effect.rounds < 1:
         return f"{sentence_case(stitches)} this evening."
     return f"About {plural(round(effect.rounds), 'round')} this evening, {stitches}."

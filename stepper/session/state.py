@@ -206,7 +206,10 @@ class Knitting:
     def by_of(self, round_: Round) -> By:
         """Return how much one step reads out of a round."""
         sort = sort_of(round_)
-        return next((stride.by for stride in self.strides if stride.sort is sort), self.by)
+        chosen = {stride.sort: stride.by for stride in self.strides}
+        shaped = sort in (RoundSort.RAGLAN, RoundSort.EVEN, RoundSort.SHAPING)
+        otherwise = chosen.get(RoundSort.SHAPED, self.by) if shaped else self.by
+        return chosen.get(sort, otherwise)
 
     @property
     def stands(self) -> Verified | None:
