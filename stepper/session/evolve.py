@@ -216,8 +216,8 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             return replace(knitting, corrections=corrections, mends=_moved(knitting.mends, event))
         case Weighed():
             weighing = Weighing(index=event.place.index, stitch=event.place.stitch, grams=event.grams)
-            others = [each for each in knitting.balls if each.yarn != event.yarn]
-            return replace(knitting, balls=(*others, Ball(yarn=event.yarn, weighing=weighing)))
+            rest = [each for each in knitting.balls if each.yarn != event.yarn]
+            return replace(knitting, balls=(*rest, Ball(yarn=event.yarn, weighing=weighing)))
         case Measured() | Noted():
             return knitting  # kept in the journal; the knitting does not change
     return knitting
