@@ -164,9 +164,10 @@ def _next_shaping(effect: about_ahead.TellNextShaping, plan: Plan) -> str:
     if effect.index is None:
         return f"No {word}s come."
     changes = plural(effect.changes, word)
+    after = plural(plan.rounds[effect.index].after, "stitch", "stitches")
     if effect.index == effect.here:
-        return f"In this {round_word(plan.rounds[effect.here])}: {changes} to make."
-    return f"{_how_far(effect.index, effect.here, plan)}: {changes}."
+        return f"In this {round_word(plan.rounds[effect.here])}: {changes} to make, {after} after it."
+    return f"{_how_far(effect.index, effect.here, plan)}: {changes}, {after} after it."
 
 
 def _how_far(index: int, here: int, plan: Plan) -> str:

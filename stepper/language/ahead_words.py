@@ -9,11 +9,12 @@ from typing import Any, Final
 from stepper.craft.figures import format_number, list_words
 from stepper.craft.stitches import Kind
 from stepper.language.measures import plural
+from stepper.language.numbers import ordinal_words
 from stepper.language.places import round_word
 from stepper.plan.model import Plan
 from stepper.plan.yarn.skein_ends import SkeinEnd
 from stepper.session.effects import Effect
-from stepper.session.questions.about_series import Series, TellSeries
+from stepper.session.questions.about_series import Series, TellDueNow, TellSeries
 from stepper.session.ready import GetReady
 from stepper.session.skeins import GetSkein
 
@@ -67,7 +68,19 @@ def _due(series: Series, here: int, plan: Plan) -> str:
     return f"{what} in {plural(ahead, word)}" if ahead else f"{what} in this {word}"
 
 
+def _due_now(effect: TellDueNow, plan: Plan) -> str:
+    """Name each count and how far it is: "The third of eight decreases at the end"."""
+    said = list_words([_which(each) for each in effect.series])
+    return f"{said[:1].upper()}{said[1:]}."
+
+
+def _which(series: Series) -> str:
+    what = f"{_KINDS[series.kind]}s {series.where.value}".strip()
+    which = "last" if series.number == series.of else ordinal_words(series.number)
+    return f"the {which} of {series.of} {what}"
+
+
 LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = MappingProxyType(
-    {GetReady: _ready, GetSkein: _skein, TellSeries: _series}
+    {GetReady: _ready, GetSkein: _skein, TellDueNow: _due_now, TellSeries: _series}
 )
 """The words of each effect."""

@@ -17,6 +17,7 @@ from stepper.session.events import Advanced, Placed, ReminderSet, RemindersForgo
 from stepper.session.fault import respond as inquiry
 from stepper.session.moves import round_called
 from stepper.session.pace.learning import count_minutes
+from stepper.session.questions.about_series import tell_due_now
 from stepper.session.ready import tell_ready
 from stepper.session.skeins import tell_skeins
 from stepper.session.state import Reminder, State
@@ -96,6 +97,7 @@ def tell_due(plan: Plan, before: State, event: Advanced | Placed, after: State) 
         yield AskLength(target_mm=stretch.target_mm, section=plan.rounds[place.index].section)
     yield from inquiry.tell_mends(after)
     yield from tell_reminders(before, after)
+    yield from tell_due_now(plan, place.index)
     yield from tell_ready(plan, event.origin, place)
     yield from tell_skeins(plan, after.knitting, event.origin, place)
     if after.rest_told and not before.rest_told:
