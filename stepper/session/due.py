@@ -91,7 +91,8 @@ def tell_due(plan: Plan, before: State, event: Advanced | Placed, after: State) 
         after: The state at the beginning of the next one.
     """
     place = event.place
-    yield from inquiry.ask_checks(plan, after, event.origin.index)
+    if not place.stitch:
+        yield from inquiry.ask_checks(plan, after, event.origin.index, place.index - 1)
     stretch = plan.stretch_at(place.index)
     if stretch is not None and place.index == stretch.last + 1 - MEASURE_ROUNDS_LEFT > stretch.origin:
         yield AskLength(target_mm=stretch.target_mm, section=plan.rounds[place.index].section)

@@ -245,11 +245,19 @@ def tell_tally(plan: Plan, before: State, event: Tallied, after: State) -> Itera
     yield TellTally(total=sum(event.tens))
 
 
-def ask_checks(plan: Plan, state: State, done: int) -> Iterator[Effect]:
-    """Ask for what pays to be checked at the end of a round."""
+def ask_checks(plan: Plan, state: State, first: int, done: int) -> Iterator[Effect]:
+    """Ask for what pays to be checked at the end of a round.
+
+    Args:
+        plan: The plan as knitted.
+        state: Where it stands, at the beginning of the round after that one.
+        first: The first of the rounds that were finished at once.
+        done: The last of them, whose stitches are on the needles now.
+    """
     reason = why_count(plan, state, done)
-    if reason is None and state.knitting.asking is not Asking.NEVER:
-        reason = _why_now(state, done)
+    if state.knitting.asking is not Asking.NEVER:
+        now = (_why_now(state, each) for each in range(first, done + 1))
+        reason = reason or next(filter(None, now), None)
     if reason is not None:
         yield AskCount(expect=plan.rounds[done].after, reason=reason)
     if lifeline_before(plan, state, done):
