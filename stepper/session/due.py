@@ -92,7 +92,7 @@ def tell_due(plan: Plan, before: State, event: Advanced | Placed, after: State) 
     """
     place = event.place
     if not place.stitch:
-        yield from inquiry.ask_checks(plan, after, event.origin.index, place.index - 1)
+        yield from inquiry.ask_checks(plan, after, place.index - 1, event.origin.index)
     stretch = plan.stretch_at(place.index)
     if stretch is not None and place.index == stretch.last + 1 - MEASURE_ROUNDS_LEFT > stretch.origin:
         yield AskLength(target_mm=stretch.target_mm, section=plan.rounds[place.index].section)

@@ -23,7 +23,6 @@ _ALIKE: Final = tuple(
         (r"another|one more|further", "more"),
         (r"have i got|do i have", "have i"),
         (r"carry on with|go on with", "go on"),
-        (r"(?:raglan|sleeve|waist|neck) (?=increases?|decreases?)", ""),
     )
 )
 """Patterns over a normal text, each with what stands for it."""

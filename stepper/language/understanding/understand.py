@@ -100,6 +100,10 @@ APART: Final = 0.1
 """How much further away any other meaning has to be. Chosen here."""
 
 
+FEWEST: Final = 3
+"""Fewest words that another turn of phrase is known by: fewer can be meant in many ways. Chosen here."""
+
+
 def _said_otherwise(said: str, at: str) -> Cue | None:
     """Return the cue of the one wording that says the same in another turn of phrase; None if none does."""
     row = _paraphrased().get(in_plain_words(drop_articles(said)))
@@ -116,7 +120,8 @@ def _paraphrased() -> Mapping[str, Wording]:
                 rows = found.setdefault(in_plain_words(drop_articles(normalise(phrase))), [])
                 if row not in rows:
                     rows.append(row)
-    return {plain: rows[0] for plain, rows in found.items() if len(rows) == 1 and len(plain.split()) > 1}
+    known = ((plain, rows) for plain, rows in found.items() if len(plain.split()) >= FEWEST)
+    return {plain: rows[0] for plain, rows in known if len(rows) == 1}
 
 
 def _meant(said: str, near: Sequence[tuple[float, str]], at: str) -> Cue | None:

@@ -39,6 +39,12 @@ def test_what_moves_the_place_is_done_in_another_turn_of_phrase_only_where_it_wa
     assert isinstance(understand("carry on with reading", plan), NotUnderstood)
 
 
+@pytest.mark.parametrize("said", ["how many neck decreases are left", "how many raglan increases are left"])
+def test_one_count_of_two_is_not_taken_for_both(said: str) -> None:
+    """Neck and armhole are two counts: an answer for both would be wrong for either."""
+    assert isinstance(understand(said, plan_named("switchback"), nearly=Cue), NotUnderstood)
+
+
 def test_opposites_stay_apart() -> None:
     """Increase and decrease, next and last, done and left are never the same words."""
     texts = [

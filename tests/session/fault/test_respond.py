@@ -73,7 +73,7 @@ def test_a_mend_is_told_in_its_round_and_not_before() -> None:
 def test_a_lifeline_is_suggested_before_lace_and_the_count_with_it() -> None:
     """Lace cannot be ripped back without one."""
     state = State(knitting=Knitting(place=Position(index=2), asking=Asking.MORE))
-    kinds = [type(effect) for effect in ask_checks(LACE, state, 1, 1)]
+    kinds = [type(effect) for effect in ask_checks(LACE, state, 1)]
     assert kinds == [AskCount, TellLifeline]
 
 
