@@ -17,8 +17,8 @@ from stepper.session.state import Position, State
 from stepper.session.steps import By, cut_into_steps
 from stepper.session.stops import remarks_before, shortened, stops_before, told_catches
 from tests.fixtures import plan_named
-from tests.playbook import AT, check, opened
 from tests.plans import plan
+from tests.playbook import AT, check, opened
 
 PICKED_UP = plan(
     (
