@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from stepper.craft.spacing import gaps_between
+from stepper.craft.even.spacing import gaps_between
 from stepper.plan.model import Group, Plan, Round
 
 

@@ -224,26 +224,25 @@ def judged(loaded: LoadedProject, before: list[list[Any]], outcome: Outcome) -> 
     return ""
 
 
-def kill_evenings(folder: Path, kills: int, chance: random.Random) -> tuple[list[Verdict], int]:
+def kill_evenings(folder: Path, kills: int, chance: random.Random) -> Iterator[tuple[Verdict, int]]:
     """Knit one garment through evenings that are all killed, each going on where the one before was stopped.
 
-    Returns:
-        What the judge found of each, and how many entries the journal has in the end.
+    Yields:
+        What the judge found of each, and how many entries the journal has then.
     """
     folder.mkdir(parents=True, exist_ok=True)
     path = folder / "cuff.yaml"
     path.write_text(PROJECT.read_text(encoding="utf-8"), encoding="utf-8")
-    loaded, verdicts = _loaded(path), []
+    loaded = _loaded(path)
     for _ in range(kills):
         cues = [chance.choice(CUES) for _ in range(chance.randint(1, 12))]
         blow = Blow(at=chance.randint(1, 20 * len(cues) + 60), kind=chance.choice(("kill", "kill", "torn")))
         before = kept(loaded)
         outcome = run_struck(lambda report, cues=cues: knit(loaded, cues, report), folder, blow)
-        verdicts.append(Verdict(outcome=outcome, wrong=outcome.fault or judged(loaded, before, outcome)))
-    return verdicts, len(kept(loaded))
+        yield Verdict(outcome=outcome, wrong=outcome.fault or judged(loaded, before, outcome)), len(kept(loaded))
 
 
-def kill_program(folder: Path, kills: int, chance: random.Random) -> list[Verdict]:
+def kill_program(folder: Path, kills: int, chance: random.Random) -> Iterator[Verdict]:
     """Kill `stepper knit` itself at random moments, while cues come in as fast as it answers them.
 
     What it was about to keep is not known here, so only what it answered is judged: each answer to "next" stands
@@ -252,7 +251,7 @@ def kill_program(folder: Path, kills: int, chance: random.Random) -> list[Verdic
     folder.mkdir(parents=True, exist_ok=True)
     path = folder / "cuff.yaml"
     path.write_text(PROJECT.read_text(encoding="utf-8"), encoding="utf-8")
-    loaded, verdicts = _loaded(path), []
+    loaded = _loaded(path)
     knit(loaded, ["ask less"], lambda said: None)
     words = [sys.executable, "-m", "stepper", "knit", str(path), "--plain", "--mute", "--deaf"]
     for _ in range(kills):
@@ -283,5 +282,4 @@ def kill_program(folder: Path, kills: int, chance: random.Random) -> list[Verdic
                 wrong = f"{len(before) + answers - len(first)} of {answers} answers lost"
         except StepperError as error:
             wrong = f"a dead end: {error}"
-        verdicts.append(Verdict(outcome=outcome, wrong=wrong))
-    return verdicts
+        yield Verdict(outcome=outcome, wrong=wrong)

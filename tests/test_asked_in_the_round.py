@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session.cues import Cue
 from tests.fixtures import plan_named
 from tests.playbook import AT, after, opened, tell

@@ -67,7 +67,7 @@ def test_what_the_program_does_not_do_is_left_alone() -> None:
         assert 'raise ValueError(f"{bound} is below {0}")' in mutant.source
 
 
-@pytest.mark.parametrize("module", ["craft/pace", "stepper/craft/colour.py"])
+@pytest.mark.parametrize("module", ["craft/pace", "stepper/craft/colours/colour.py"])
 def test_every_mutant_of_a_real_module_is_another_program_on_one_line_or_statement(module: str) -> None:
     """It compiles, it differs, and only at the place that is told."""
     (path,) = modules_of(module)
@@ -90,10 +90,10 @@ def test_a_room_is_its_modules_and_each_has_its_tests() -> None:
 
 def test_who_does_not_import_a_module_is_not_asked_about_it() -> None:
     """However long the way: a test of a plan meets the spacing of its even rounds, one of the tape measure does not."""
-    assert {"stepper.craft.spacing", "stepper.craft.bounds"} <= reached_from("tests.plan.test_compile")
-    others = other_tests("stepper/craft/spacing.py")
-    assert "tests/craft/test_manners.py" in others
-    assert not {"tests/craft/test_spacing.py", "tests/craft/test_gauge.py"} & set(others)
+    assert {"stepper.craft.even.spacing", "stepper.craft.bounds"} <= reached_from("tests.plan.test_compile")
+    others = other_tests("stepper/craft/even/spacing.py")
+    assert "tests/craft/even/test_manners.py" in others
+    assert not {"tests/craft/even/test_spacing.py", "tests/craft/test_gauge.py"} & set(others)
 
 
 def test_every_equivalent_mutant_is_still_one_of_the_code() -> None:

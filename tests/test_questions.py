@@ -10,7 +10,7 @@ import re
 
 import pytest
 
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session.cues import Cue
 from stepper.session.machine import Session
 from tests.fixtures import plan_named

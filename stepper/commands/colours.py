@@ -12,7 +12,7 @@ from pathlib import Path
 from stepper.commands.loading import load
 from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
 from stepper.commands.standard_streams import print_document
-from stepper.craft.colour import Rgb
+from stepper.craft.colours.colour import Rgb
 from stepper.errors import SurroundingsError
 from stepper.report.colour_lines import pair_lines, verdict_lines, why_not_compared
 from stepper.report.colours import ChartSquares, Colours, colours_after_mend, compare_colours, list_views

@@ -8,8 +8,8 @@ from pathlib import Path
 
 from stepper.commands.loading import load
 from stepper.commands.standard_streams import print_document
-from stepper.craft.manners import Manner
-from stepper.craft.spacing import gaps_between
+from stepper.craft.even.manners import Manner
+from stepper.craft.even.spacing import gaps_between
 from stepper.errors import NotInstalledError, SurroundingsError
 from stepper.language.even_words import LOOKS, NAMES
 from stepper.language.phrasing import say_round

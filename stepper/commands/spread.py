@@ -6,10 +6,10 @@ import argparse
 import re
 from collections.abc import Iterator, Sequence
 
+from stepper.craft.even.manners import Manner, Spaced, space_changes
+from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, print_phrase
+from stepper.craft.even.spacing import count_gaps
 from stepper.craft.gauge import Gauge
-from stepper.craft.manners import Manner, Spaced, space_changes
-from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, print_phrase
-from stepper.craft.spacing import count_gaps
 from stepper.errors import ProjectError
 from stepper.language.even_words import LOOKS
 from stepper.plan.state.fitting_counts import costs, nearest_counts

@@ -12,7 +12,8 @@ from stepper.errors import ProjectError, SurroundingsError
 from stepper.files import open_plain
 from stepper.project.missing_file import name_missing
 from stepper.project.page.file_text import WrittenFile, write_file
-from stepper.project.page.pasted import MARK, take_apart
+from stepper.project.page.marks import MARK
+from stepper.project.page.pasted import take_apart
 from stepper.project.page.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
 from stepper.project.page.questions import QUESTIONS, default_of, first_file
 from stepper.project.source import MAX_BYTES
@@ -131,7 +132,7 @@ def _from_text(path: Path, text: str) -> None:
         made = write_file(take_apart(text))
     _save(path, made.text)
     print_folded(_summary(path, made).split("\n"))
-    print_folded(_checked(path).split("\n"))
+    print_folded(_checked(path, bool(made.looks)).split("\n"))
 
 
 def _summary(path: Path, made: WrittenFile) -> str:
@@ -143,12 +144,15 @@ def _summary(path: Path, made: WrittenFile) -> str:
     return f"{words}\nLook at {'row' if len(made.looks) == 1 else 'rows'} {rows}{more}, marked {MARK}."
 
 
-def _checked(path: Path) -> str:
+def _checked(path: Path, marked: bool) -> str:
     """Say whether the file is sound as it stands, and how many rounds it has."""
     try:
-        plan = load(path).plan
+        plan = load(path, marks=False).plan
     except ProjectError as error:
         return f"It cannot be knitted from yet:\n{error_text(error, terminal_columns(sys.stdout))}"
+    if marked:
+        rounds = f"What is read comes to {len(plan.rounds)} rounds."
+        return f"{rounds} It can be knitted from once no {MARK} stands in it any more."
     return f"It is sound as it stands: {len(plan.rounds)} rounds."
 
 

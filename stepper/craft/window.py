@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import cache
 
-from stepper.craft.phrases import Phrase
+from stepper.craft.even.phrases import Phrase
 
 
 @dataclass(frozen=True, slots=True)

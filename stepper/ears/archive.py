@@ -20,10 +20,10 @@ MOST_TIMES: Final = 100
 """A model unpacks to about twice its archive; what grows a hundredfold is made to fill the disk."""
 _UNREADABLE: Final = (
     *(zipfile.BadZipFile, zlib.error, lzma.LZMAError, struct.error, EOFError),
-    *(NotImplementedError, RuntimeError, ValueError, LookupError, OverflowError),
+    *(NotImplementedError, RuntimeError, ValueError, LookupError, OverflowError, MemoryError),
 )
 """What the standard library raises over an archive that it cannot read: damaged, encrypted, packed in a way
-it does not know, or with a name that is no text."""
+it does not know or that claims to need more memory than there is, or with a name that is no text."""
 _PIECE_BYTES: Final = 1 << 20
 
 
@@ -57,9 +57,10 @@ def unpack(archive: Path, folder: Path, progress: Callable[[int, int], None] = l
                         _small_enough(archive, done)
                         progress(done, total)
     except _UNREADABLE as error:
-        raise SurroundingsError(f"{archive} is no zip archive, or it is damaged: {error}") from error
+        why = str(error).rstrip(".") or "it cannot be unpacked"
+        raise SurroundingsError(f"{archive} is no zip archive, or it is damaged: {why}.") from error
     except OSError as error:
-        raise SurroundingsError(f"{archive} cannot be unpacked: {error.strerror or error}") from error
+        raise SurroundingsError(f"{archive} cannot be unpacked: {error.strerror or error}.") from error
 
 
 def _check(archive: Path, files: list[zipfile.ZipInfo]) -> None:

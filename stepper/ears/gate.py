@@ -103,6 +103,16 @@ class Gate:
         return bool(self._utterance)
 
     @property
+    def quiet_chunks(self) -> int:
+        """How many chunks of silence the utterance under way ends with so far; 0 where there is none."""
+        return self._quiet if self._utterance else 0
+
+    @property
+    def is_clear(self) -> bool:
+        """Whether the last utterance is far louder than the room, so that its silences are silent."""
+        return self._peak - self._floor_db() >= _FAR_ABOVE_ROOM_DB
+
+    @property
     def amid_talk(self) -> bool:
         """Whether the last utterance continues sound about as loud in the 0.7 s before it.
 
@@ -110,6 +120,15 @@ class Gate:
         """
         own = _at_share(self._own_levels[: len(self._own_levels) - self._quiet], _LOUD_SHARE)
         return sum(level >= own - _AS_LOUD_DB for level in self._just_before) >= _TALK_CHUNKS
+
+    def so_far(self) -> bytes:
+        """Return the utterance under way, cut out as if it ended here; empty where there is none."""
+        return b"".join(self._whole()) if self._utterance else b""
+
+    def accept(self) -> None:
+        """End the utterance under way before its silence does: it is known by now."""
+        self._utterance, self._run = [], 0
+        self._before.clear()
 
     def refuse(self) -> None:
         """Take the last utterance to be no cue; once three more were refused, it counts as the room.
@@ -136,12 +155,10 @@ class Gate:
         softest_db = max(self._softest_db(_BELOW_PEAK_DB), floor_db + _ABOVE_ROOM_DB)
         heard = speech and level_db > softest_db
         self._quiet = 0 if heard else self._quiet + 1
-        is_clear = self._peak - floor_db >= _FAR_ABOVE_ROOM_DB
-        if self._quiet < (_SILENCE_CHUNKS if is_clear else _SILENCE_IN_NOISE_CHUNKS):
+        if self._quiet < (_SILENCE_CHUNKS if self.is_clear else _SILENCE_IN_NOISE_CHUNKS):
             return None
         whole = self._whole()
-        self._utterance, self._run = [], 0
-        self._before.clear()
+        self.accept()
         if len(whole) > _LONGEST_CHUNKS:
             self.refuse()
             return None

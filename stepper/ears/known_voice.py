@@ -14,7 +14,7 @@ from pathlib import Path
 from statistics import NormalDist
 
 from stepper.devices.ports import HEARING_RATE_HZ
-from stepper.ears.ports import Finder, Heard, Place, Recogniser
+from stepper.ears.ports import Finder, Foresighted, Heard, Place, Recogniser
 from stepper.ears.speaker_embedding import SpeakerEncoder, Vector, likeness
 from stepper.errors import SurroundingsError
 from stepper.files import make_private_folder, read_plain, write_private
@@ -110,6 +110,15 @@ class KnowingRecogniser:
         heard = self._recogniser.recognise(segment)
         if heard is None or (heard.goes_on and not heard.text):
             return heard  # one word is too little to know a voice by; what follows is tried
+        return self._if_hers(heard, segment)
+
+    def recognise_early(self, segment: bytes) -> Heard | None:
+        """Return the cue that a stretch of sound is, if nothing longer begins with it and she said it."""
+        inner = self._recogniser
+        heard = inner.recognise_early(segment) if isinstance(inner, Foresighted) else None
+        return None if heard is None else self._if_hers(heard, segment)
+
+    def _if_hers(self, heard: Heard, segment: bytes) -> Heard | None:
         alike = likeness(self._encoder.vector(segment), self._voice.vector)
         return heard if alike >= self._voice.threshold else None
 

@@ -11,8 +11,9 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone
+from stepper.ears.early import Early
 from stepper.ears.gate import CHUNK_S, Gate
-from stepper.ears.ports import Finder, Heard, Recogniser
+from stepper.ears.ports import Finder, Foresighted, Heard, Recogniser
 from stepper.ears.seeking import Seeking
 from stepper.errors import NotInstalledError
 
@@ -58,6 +59,7 @@ def listen(
     attention = _Attention(gate, recogniser)
     passed_over: deque[bytes] = deque(maxlen=_WARM_UP_CHUNKS)
     seeking = Seeking(recogniser.find) if isinstance(recogniser, Finder) else None
+    early = Early(gate, recogniser.recognise_early) if isinstance(recogniser, Foresighted) else None
     for block in microphone.blocks():
         if not block:  # sound is missing here: what came before it is no part of what comes after
             yield from attention.torn()
@@ -80,6 +82,8 @@ def listen(
                 passed_over.append(chunk)
             utterance = gate.take(chunk, speech=is_speech, level_db=level)
             heard = list(attention.take(utterance))
+            if early is not None and not attention.waits:
+                heard += filter(None, [early.take()])
             if seeking is not None:
                 heard += attention.sought(seeking.take(chunk, level))
                 if any(each.text for each in heard):
@@ -110,6 +114,11 @@ class _Attention:
         self._gate, self._recogniser = gate, recogniser
         self._begun: _Begun | None = None
         self._passed = 0
+
+    @property
+    def waits(self) -> bool:
+        """Whether what is said now may belong to something begun before."""
+        return self._begun is not None
 
     def take(self, utterance: bytes | None) -> Iterator[Heard]:
         """Let one more chunk's time pass, and take the utterance that ended with it, if one did."""

@@ -18,6 +18,7 @@ from stepper.ears.thresholds import (
     ALIKE_WITHIN,
     BEGUN,
     CALLED,
+    EARLY,
     FOUND,
     LOOSE,
     STRICT,
@@ -96,6 +97,8 @@ class MoonshineRecogniser:
         self._wordings, self._is_addressed, self._asked = wordings, is_addressed, asked
         bare = next((wordings.numbers_of(frame) for frame in wordings.frames if frame.is_bare), {})
         self._short = frozenset(bare) | (wordings.single_words.keys() - wordings.phrases.keys())
+        closed = wordings.phrases.keys() | wordings.single_words.keys()
+        self._closed = frozenset(closed) - wordings.beginnings()
         self._words, self._number_words = wordings.words(), wordings.number_words()
         pronouncer = Pronouncer()
         try:
@@ -112,10 +115,9 @@ class MoonshineRecogniser:
         utterance = self.take_in(segment)
         # Her word for the program is understood in front of a cue even if it is not asked for.
         written = self._wordings.last_number(utterance.transcript)
-        for manner in dict.fromkeys((self.manner, self._behind)):
-            found = decide(self.weighed(utterance, manner), manner.thresholds)
-            if found is not None:
-                return self._heard(found, manner, written)
+        found = self._decided(utterance, written)
+        if found is not None:
+            return found
         address = self.manner.address
         called, called_alone = self._spotter.called(utterance.likely)
         is_called = bool(address) and called >= CALLED
@@ -124,6 +126,21 @@ class MoonshineRecogniser:
                 return Heard(text=rest, score=0.5, addressed=bool(address))
         goes_on = called_alone >= CALLED or self._is_begun(utterance)
         return Heard(text="", score=0.0, goes_on=goes_on) if is_called or goes_on else None
+
+    def recognise_early(self, segment: bytes) -> Heard | None:
+        """Return the cue that a stretch of sound is; None if there is none, or something longer begins with
+        it.
+
+        The decoder, which takes most of the time, is asked only where the sounds fit such a cue.
+        """
+        states = self._model.states(segment)
+        likely = self._sound_model.likely(states)
+        manners = dict.fromkeys((self.manner, self._behind))
+        if not any(self._fits_early(likely, addressed=bool(manner.address)) for manner in manners):
+            return None
+        utterance = self._taken_in(states, likely)
+        heard = self._decided(utterance, self._wordings.last_number(utterance.transcript))
+        return heard if heard is not None and self._is_complete(heard.text) else None
 
     def find(self, sound: bytes) -> Place | None:
         """Return where in a stretch of sound the address word and a cue behind it stand, amid anything."""
@@ -151,14 +168,8 @@ class MoonshineRecogniser:
 
     def take_in(self, segment: bytes) -> Utterance:
         """Encode a stretch of sound, find its sounds, and write it down freely."""
-        encoded = self._model.encode(segment)
-        text, likely = self._model.transcribe(encoded)
-        return Utterance(
-            encoded=encoded,
-            likely=self._sound_model.likely(encoded.states),
-            transcript=" ".join(text.casefold().replace(",", "").rstrip(".?!").split()),
-            transcript_likely=likely,
-        )
+        states = self._model.states(segment)
+        return self._taken_in(states, self._sound_model.likely(states))
 
     def weighed(self, utterance: Utterance, manner: Manner) -> list[Candidate]:
         """List what fits the sounds best, each with the decoder's word on it added."""
@@ -190,6 +201,33 @@ class MoonshineRecogniser:
 
     def close(self) -> None:
         """Do nothing; the models go with the object."""
+
+    def _taken_in(self, states: Any, likely: Any) -> Utterance:
+        encoded = self._model.keep(states)
+        text, transcript_likely = self._model.transcribe(encoded)
+        return Utterance(
+            encoded=encoded,
+            likely=likely,
+            transcript=" ".join(text.casefold().replace(",", "").rstrip(".?!").split()),
+            transcript_likely=transcript_likely,
+        )
+
+    def _decided(self, utterance: Utterance, written: float | None) -> Heard | None:
+        """Return what was said if it is one of the candidates, in the manner that is on or behind the address
+        word."""
+        for manner in dict.fromkeys((self.manner, self._behind)):
+            found = decide(self.weighed(utterance, manner), manner.thresholds)
+            if found is not None:
+                return self._heard(found, manner, written)
+        return None
+
+    def _fits_early(self, likely: Any, *, addressed: bool) -> bool:
+        """Return whether what fits the sounds best is a cue, without a number, that begins nothing longer."""
+        fits = self._spotter.best(likely, 1, 0.0, addressed=addressed, asked=self._asked())
+        return bool(fits) and fits[0].score >= EARLY and self._is_complete(fits[0].text)
+
+    def _is_complete(self, text: str) -> bool:
+        return text in self._closed
 
     def _heard(self, found: Candidate, manner: Manner, written: float | None) -> Heard:
         """Return what was decided on; no text if the decoder would rather have another number at the end."""

@@ -119,7 +119,11 @@ class MoonshineModel:
 
     def encode(self, pcm: bytes) -> Encoded:
         """Encode sound at the hearing rate, signed 16-bit."""
-        np, states = self._np, self.states(pcm)
+        return self.keep(self.states(pcm))
+
+    def keep(self, states: Any) -> Encoded:
+        """Let the decoder take in what the encoder made of sound."""
+        np = self._np
         nothing = np.zeros((1, _HEADS, 0, _WIDTH), np.float32)
         empty = {name.replace("present", "past_key_values"): nothing for name in self._outputs[1:]}
         logits, memory = self._run(states, np.array([[_BEGIN]]), empty, fresh=True)

@@ -65,3 +65,16 @@ class Finder(Protocol):
             sound: At `HEARING_RATE_HZ`, with anything before and after.
         """
         ...
+
+
+@runtime_checkable
+class Foresighted(Protocol):
+    """A recogniser that knows of a cue whether more may follow."""
+
+    def recognise_early(self, segment: bytes) -> Heard | None:
+        """Return the cue that a stretch of sound is; None if it is none or begins something longer.
+
+        Args:
+            segment: As in `Recogniser.recognise`, with a tenth of a second of silence at its end.
+        """
+        ...

@@ -61,6 +61,8 @@ CALLED: Final = -6.0
 """The address word is taken to be there, with nothing or no cue after it, when it fits this well."""
 BEGUN: Final = -6.0
 """A cue with a number is taken to be begun, and waited for, when its beginning fits this well."""
+EARLY: Final = -12.0
+"""A cue is known before the silence behind it is whole only where its sounds fit this well."""
 FOUND: Final = -10.0
 """The address word, and a cue behind it, amid other sound are cut out when their sounds fit this well."""
 ALIKE_WITHIN: Final = 0.3

@@ -67,6 +67,8 @@ class Wordings:
     """Every way to say each number that is scored, and the number."""
     known: Callable[[str], bool] = lambda text: False
     """Whether a text is a cue just as it stands, slots and all."""
+    openings: frozenset[str] = frozenset()
+    """What cues begin with that go on as she likes, with a name or a remark: "make a note"."""
     remark: Callable[[str], bool] = lambda text: False
     """Whether a text is a cue that only keeps what is said, so that a number misheard in it does no harm."""
     last_number: Callable[[str], float | None] = lambda text: None
@@ -96,6 +98,12 @@ class Wordings:
     def is_begun(self, text: str) -> bool:
         """Return whether a text is a cue with a number up to the number, which is still to come."""
         return any(frame.before == text for frame in self.frames if frame.before)
+
+    def beginnings(self) -> frozenset[str]:
+        """List every text with which a longer cue begins: "go back", since there is "go back to yoke"."""
+        whole = (*self.phrases, *self.single_words)
+        fronts = (*self.openings, *(frame.before for frame in self.frames))
+        return _beginnings(whole) | _beginnings(tuple(f"{front} ..." for front in fronts if front))
 
     def spoken_numbers(self) -> tuple[str, ...]:
         """List every way to say any number."""

@@ -1,4 +1,4 @@
-"""Say a round of even changes, as the phrases of `stepper.craft.phrases` are said. No I/O.
+"""Say a round of even changes, as the phrases of `stepper.craft.even.phrases` are said. No I/O.
 
 Also say in a sentence what each manner of spacing does to the look.
 """
@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from stepper.craft.manners import MOST_GAPS_OFF, Manner
-from stepper.craft.phrases import Part, Plain, Repeat, Stretch, speak_phrase
+from stepper.craft.even.manners import MOST_GAPS_OFF, Manner
+from stepper.craft.even.phrases import Part, Plain, Repeat, Stretch, speak_phrase
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Item, Round, Run
 

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Any, Final
 
-from stepper.craft.spacing import count_gaps
+from stepper.craft.even.spacing import count_gaps
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
 from stepper.language.numbers import ordinal_words, words

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Final
 
-from stepper.language.vocabulary import recommend_wordings
+from stepper.language.understanding.vocabulary import recommend_wordings
 from stepper.plan.model import Plan
 from stepper.session.effects import TellHelp
 from stepper.session.questions.topics import HelpWith

@@ -5,7 +5,7 @@ No I/O.
 
 from __future__ import annotations
 
-from stepper.language.vocabulary import VOCABULARY
+from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.session.effects import Effect, TellAwake, TurnFilm
 
 

@@ -52,9 +52,6 @@ HOMOPHONES: Final[Mapping[str, int]] = MappingProxyType(
 )  # fmt: skip
 """Other names and mishearings of a digit, with the digit. Range: 0 to 9."""
 
-NUMBER_WORDS: Final = (*_TO_NINETEEN, *_TENS[2:], "hundred", "thousand", "and", "a", "oh")
-"""Every word that a recogniser's word list needs so that whole numbers can be heard."""
-
 _FRACTIONS: Final[Mapping[str, int]] = MappingProxyType(
     {
         "half": 2, "halves": 2,
@@ -63,9 +60,6 @@ _FRACTIONS: Final[Mapping[str, int]] = MappingProxyType(
         "eighth": 8, "eighths": 8,
     }
 )  # fmt: skip
-
-DECIMAL_WORDS: Final = ("point", *_FRACTIONS)
-"""What the word list needs besides `NUMBER_WORDS` so that decimals and fractions can be heard."""
 
 _VALUES: Final[Mapping[str, int]] = MappingProxyType(
     {word: value for value, word in enumerate(_TO_NINETEEN)}

@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, fields
 from typing import Final
 
-from stepper.craft.colour import Lab, Rgb, contrast, lab, rgb_from_hex, rgb_of_lab
+from stepper.craft.colours.colour import Lab, Rgb, contrast, lab, rgb_from_hex, rgb_of_lab
 from stepper.screen.style import Badge, Depth, best_ink, paint_badge
 from stepper.screen.yarns import Yarns
 

@@ -11,9 +11,9 @@ from typing import Final
 
 from stepper.language.changes import name_place_choice
 from stepper.language.effect_words import tell_effect
-from stepper.language.fault_vocabulary import FAULT_WORDINGS
 from stepper.language.places import sentence_case
 from stepper.language.remedy_words import name_remedy
+from stepper.language.understanding.fault_vocabulary import FAULT_WORDINGS
 from stepper.plan.model import Plan
 from stepper.screen.open_questions import Asked
 from stepper.screen.ui_state import pick_number_cue

@@ -22,6 +22,7 @@ LONGEST_TEXT: Final = 2000
 LARGEST_NUMBER: Final = 9999
 LONGEST_DEVICE: Final = 40
 """Most characters of the name a page gives itself."""
+LONGEST_AGE_S: Final = 1e9
 TOO_LATE_S: Final = 10.0
 """A touch that is sent again is passed over after this long: nobody still means it. Unit: s."""
 
@@ -119,12 +120,12 @@ def parse_touch(message: Mapping[str, Any]) -> Touch | None:
     ask, place = message.get("ask"), message.get("place")
     device, text = message.get("device"), message.get("text", "")
     number, value, seen = (_whole(message.get(key, 0)) for key in ("number", "value", "seen"))
-    age = message.get("age", 0)
+    age = _seconds(message.get("age", 0))
     if not (isinstance(ask, str) and (ask in CUES or ask in NUMBER_CUES or ask in ("note", "words"))):
         return None
     if not (isinstance(device, str) and 0 < len(device) <= LONGEST_DEVICE):
         return None
-    if not (isinstance(text, str) and len(text) <= LONGEST_TEXT) or not isinstance(age, int | float):
+    if not (isinstance(text, str) and len(text) <= LONGEST_TEXT) or age is None:
         return None
     if number is None or number < 1 or value is None or value > LARGEST_NUMBER or seen is None:
         return None
@@ -135,11 +136,11 @@ def parse_touch(message: Mapping[str, Any]) -> Touch | None:
         number=number,
         ask=ask,
         value=value,
-        text=text,
+        text=text.encode("utf-8", "replace").decode(),  # half of a pair of UTF-16 cannot be kept
         seen=seen,
         place=Position(index=place[0], stitch=place[1]),
         again=message.get("again") is True,
-        age_s=float(age),
+        age_s=age,
     )
 
 
@@ -148,3 +149,10 @@ def _whole(value: object) -> int | None:
     if isinstance(value, bool) or not isinstance(value, int) or value < 0:
         return None
     return value
+
+
+def _seconds(value: object) -> float | None:
+    """Return a time; None for anything else, and for a number too large to be one."""
+    if isinstance(value, bool) or not isinstance(value, int | float) or not 0 <= value <= LONGEST_AGE_S:
+        return None
+    return float(value)

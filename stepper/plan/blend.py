@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from stepper.craft.spacing import count_gaps, gaps_between
+from stepper.craft.even.spacing import count_gaps, gaps_between
 from stepper.plan.alter import Altered, apply_rules
 from stepper.plan.checks.findings import problems_of
 from stepper.plan.compile import SecondReading, work_as_knitted

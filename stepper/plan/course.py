@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from stepper.plan.alter import PLAIN_CHART, Altered, size_in
-from stepper.plan.lines.another_part import copy_of, lines_of, part_meant, rows_meant
+from stepper.plan.lines.another_part import copy_of, lines_after_own, lines_of, part_meant, rows_meant
 from stepper.plan.lines.line_in_hand import begin_line
 from stepper.plan.lines.reversed_part import match_other_side, work_reversed
 from stepper.plan.lines.section_lines import blocks, work_block
@@ -140,9 +140,16 @@ class Course:
         rows = rows_meant(instruction, source, needles)
         if not lines or rows == 0:
             return
-        if instruction.reversed_:
-            work_reversed(instruction, source, {line.place.line for line in lines}, rows, needles)
+        begun, left = 0, lines
+        if not copy and not instruction.from_mark:
+            left, begun = lines_after_own(instruction, lines, source, needles)
+        if not left:
             return
+        if instruction.reversed_:
+            of_lines = {line.place.line for line in lines}
+            work_reversed(instruction, source, of_lines, rows, needles, begun=begun)
+            return
+        rows = None if rows is None else rows - begun
         size = self.size
         self.size = self.begun_in.get(source.name, self.size)
         if copy:
@@ -153,7 +160,7 @@ class Course:
             needles.limit = len(needles.drafts) + rows
         needles.remarks.append(f"as the {source.name}")
         try:
-            self._work(source, lines)
+            self._work(source, left)
         except PartReachedError:
             pass
         finally:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
 from stepper.plan.lines.flat_or_round import settle_flat

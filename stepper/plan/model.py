@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.craft.stitches import stitch
 from stepper.plan.materials import Materials
 

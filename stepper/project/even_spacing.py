@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.project.draft import FileDraft
 from stepper.project.fields import Fields
 from stepper.project.model import MOST_ROUNDS_OVER

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from enum import StrEnum
 
+from stepper.craft.even.manners import Manner
 from stepper.craft.gauge import Gauge
-from stepper.craft.manners import Manner
 from stepper.project.instructions import Line
 from stepper.project.problems import Span
 

@@ -12,8 +12,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from math import gcd
 
-from stepper.craft.colour import Lab, Rgb, lab
-from stepper.craft.colour_difference import colour_difference
+from stepper.craft.colours.colour import Lab, Rgb, lab
+from stepper.craft.colours.colour_difference import colour_difference
 from stepper.project.charts import MAX_ROUNDS, MAX_WIDTH
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Problem, Span

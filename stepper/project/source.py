@@ -8,14 +8,18 @@ parser become 1-based places here and nowhere else.
 from __future__ import annotations
 
 import sys
+import warnings
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass, field
+from io import BytesIO
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, cast
 
 import yaml
 
 from stepper.errors import ProjectError, SurroundingsError
-from stepper.files import open_plain
+from stepper.files import open_plain, read_plain
 from stepper.project.indentation import find_slip
 from stepper.project.missing_file import name_folder, name_missing
 from stepper.project.pictures import MAX_COLOURS, MAX_PIXELS, Pixel, Pixels
@@ -26,6 +30,9 @@ MAX_BYTES = 1_000_000
 MAX_DEPTH = 12
 """Deepest nesting allowed; the outline needs five levels."""
 MAX_NODES = 50_000
+MAX_PICTURE_BYTES = 64_000_000
+"""Largest file of a picture: as many pixels as are read, of eight bytes each, without any compression, and as
+much again."""
 
 if TYPE_CHECKING:
     from PIL import Image
@@ -104,7 +111,9 @@ def read_picture(path: Path) -> Pixels | str:
     from PIL import Image, UnidentifiedImageError
 
     try:
-        with open_plain(path) as file, Image.open(file, formats=["PNG"]) as image:
+        # From memory, since the length that a damaged file claims is asked for whole of a file on the disk.
+        raw = BytesIO(read_plain(path, MAX_PICTURE_BYTES))
+        with _quietly(), Image.open(raw, formats=["PNG"]) as image:
             if image.width * image.height > MAX_PIXELS:
                 return f"{path.name} is {image.width} by {image.height} pixels, too large for a chart."
             plain = image.convert("RGBA")
@@ -121,6 +130,14 @@ def read_picture(path: Path) -> Pixels | str:
         reason = getattr(error, "strerror", None) or error
         return f"{path.name} cannot be read as a picture: {reason}."
     return Pixels(width=plain.width, height=plain.height, rows=_rows_of(plain))
+
+
+@contextmanager
+def _quietly() -> Iterator[None]:
+    """Keep the library's warnings off the terminal; what matters of them is told in a sentence."""
+    with warnings.catch_warnings():
+        warnings.simplefilter("ignore")
+        yield
 
 
 def _rows_of(picture: Image.Image) -> tuple[tuple[Pixel, ...], ...]:

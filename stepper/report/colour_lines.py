@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Final
 
-from stepper.craft.colour import Rgb, contrast
-from stepper.craft.colour_difference import VANISHES_BELOW, WEAK_BELOW, value_difference
-from stepper.craft.colour_mend import HARD_BELOW
+from stepper.craft.colours.colour import Rgb, contrast
+from stepper.craft.colours.colour_difference import VANISHES_BELOW, WEAK_BELOW, value_difference
+from stepper.craft.colours.colour_mend import HARD_BELOW
 from stepper.report.colours import CALLED, PLAIN_ROUNDS, Colours, PairRow
 
 _PAIR: Final = 26

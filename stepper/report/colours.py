@@ -9,10 +9,10 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from typing import Final
 
-from stepper.craft.colour import Rgb, contrast, grey, rgb_from_hex
-from stepper.craft.colour_difference import ValueWord, value_difference, value_word
-from stepper.craft.colour_mend import HARD_BELOW, ColourChange, find_mend
-from stepper.craft.colour_vision import VISIONS, Vision, hardest_vision, simulate_vision
+from stepper.craft.colours.colour import Rgb, contrast, grey, rgb_from_hex
+from stepper.craft.colours.colour_difference import ValueWord, value_difference, value_word
+from stepper.craft.colours.colour_mend import HARD_BELOW, ColourChange, find_mend
+from stepper.craft.colours.colour_vision import VISIONS, Vision, hardest_vision, simulate_vision
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Plan, Round
 from stepper.project.model import Chart, Project

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.craft.colour import Rgb
+from stepper.craft.colours.colour import Rgb
 from stepper.screen.rows import Row, clean
 from stepper.screen.style import INDEXED, SIXTEEN, Depth, Paint, match_colour
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from stepper.language.effect_words import tell_effect
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session.answers import step_at
 from stepper.session.effects import Lead
 from stepper.session.machine import Session

@@ -15,7 +15,7 @@ from dataclasses import replace
 from threading import Lock, Timer
 from typing import TYPE_CHECKING, Any, Final
 
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.plan.model import Plan
 from stepper.screen.answer_lines import describe_result, pick_answers
 from stepper.screen.course import Course, course_of

@@ -12,18 +12,19 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import lru_cache
 from types import MappingProxyType
-from typing import Final
+from typing import Final, NamedTuple
 
 from stepper.craft.stitches import Kind, Stitch, stitch
 from stepper.plan.model import Group, Item, Round, Run
+from stepper.screen.course import Course
 from stepper.screen.rows import Span
 from stepper.screen.style import Badge, Terminal, paint_badge
 from stepper.screen.yarns import Yarns
+from stepper.session.counting.tally import markers_in
 
 
-@dataclass(frozen=True, slots=True)
-class Square:
-    """One stitch."""
+class Square(NamedTuple):
+    """One stitch. A tuple, because thousands are looked up at every key and a tuple is found the quickest."""
 
     sign: str
     """The sign of the stitch; empty for a plain knit stitch, which shows its yarn instead."""
@@ -124,6 +125,32 @@ def is_turned(round_: Round) -> bool:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class ChartRow:
+    """A round as it lies in the chart, whatever is worked of it; places from 0 at the right edge."""
+
+    squares: tuple[Square, ...]
+    turned: bool
+    """Whether it is worked from left to right on the chart."""
+    caught: frozenset[int]
+    """The squares behind which a float is caught."""
+    marked: frozenset[int]
+    """The squares with a marker at their left edge."""
+
+
+@lru_cache(maxsize=512)
+def chart_row(course: Course, index: int) -> ChartRow:
+    """Lay a round out as it lies in the chart; once, since the rounds in sight are redrawn at every key."""
+    round_ = course.rounds[index]
+    total, turned = course.stitches_in(index), is_turned(round_)
+    return ChartRow(
+        squares=draw_squares(round_),
+        turned=turned,
+        caught=list_catches(round_),
+        marked=frozenset((total - mark if turned else mark) - 1 for mark in markers_in(round_)),
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Look:
     """How a square looks besides its stitch."""
 
@@ -161,9 +188,9 @@ def list_catches(round_: Round) -> frozenset[int]:
     """List the squares behind which a float is caught, from 0 at the right edge of the chart."""
     if not round_.caught:
         return frozenset()
-    last = round_.progress - 1
+    last, turned = round_.progress - 1, is_turned(round_)
     places = (place - 1 for _, each in round_.caught for place in each)
-    return frozenset(last - place if is_turned(round_) else place for place in places)
+    return frozenset(last - place if turned else place for place in places)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -12,7 +12,7 @@ from enum import Enum
 from types import MappingProxyType
 from typing import Final
 
-from stepper.language.vocabulary import recommend_wordings
+from stepper.language.understanding.vocabulary import recommend_wordings
 from stepper.session import cues
 from stepper.session.state import State
 

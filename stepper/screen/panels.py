@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from stepper.craft.colour import Rgb, lightness, luminance
+from stepper.craft.colours.colour import Rgb, lightness, luminance
 from stepper.screen.rows import Row, Span, join_spans, pad, row
 from stepper.screen.style import BOLD, Depth, paint_ground
 

@@ -10,7 +10,7 @@ from types import MappingProxyType
 from typing import Final
 from xml.sax.saxutils import escape, quoteattr
 
-from stepper.craft.colour import Rgb, rgb_from_hex
+from stepper.craft.colours.colour import Rgb, rgb_from_hex
 from stepper.screen.rows import Row, Span, text_width
 from stepper.screen.style import Paint
 from stepper.screen.unprintable import blank_unprintable, show_unprintable

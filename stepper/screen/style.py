@@ -15,8 +15,8 @@ from functools import lru_cache
 from types import MappingProxyType
 from typing import Final
 
-from stepper.craft.colour import Rgb, contrast, lab, rgb_from_hex
-from stepper.craft.colour_difference import colour_difference
+from stepper.craft.colours.colour import Rgb, contrast, lab, rgb_from_hex
+from stepper.craft.colours.colour_difference import colour_difference
 
 BLACK: Final = Rgb(0, 0, 0)
 WHITE: Final = Rgb(255, 255, 255)

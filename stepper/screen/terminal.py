@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import signal
+from collections.abc import Sequence
 from functools import lru_cache
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Final
@@ -18,6 +19,7 @@ from prompt_toolkit.layout.mouse_handlers import MouseHandlers
 from prompt_toolkit.layout.screen import Char, WritePosition
 from prompt_toolkit.layout.screen import Screen as Canvas
 from prompt_toolkit.output import ColorDepth, Output
+from prompt_toolkit.styles import Attrs, Style
 
 from stepper.screen.rows import Row, clean, text_width
 from stepper.screen.style import SIXTEEN, Depth, Paint
@@ -52,6 +54,9 @@ KEY_NAMES: Final = MappingProxyType(
 )
 """The library's names of keys, with ours."""
 
+_STYLE: Final = Style([])
+"""No names of styles: every paint is written out."""
+
 _LONE_ESCAPE_S = 0.05
 """How long to wait after an escape for the rest of a longer key. Unit: s."""
 
@@ -77,13 +82,15 @@ def build_application(screen: Screen, source: Input | None, target: Output | Non
 class _Rows(Window):
     """Our rows as the library's characters.
 
-    They are written straight into its buffer: the library's own way checks every character for cursors,
-    scrolling and wrapping, none of which occur here, and takes twice as long.
+    A whole screen is written straight into the library's buffer: its own way checks every character for
+    cursors, scrolling and wrapping, none of which occur here, and takes twice as long. After that only what
+    has changed is written, past the library, which would compare every character with the one before.
     """
 
     def __init__(self, screen: Screen) -> None:
         super().__init__(always_hide_cursor=True)
         self._rows_of = screen
+        self._shown: list[Row] = []
 
     def write_to_screen(
         self,
@@ -97,12 +104,72 @@ class _Rows(Window):
         """Draw."""
         wide, high = write_position.width, write_position.height
         rows: list[Row] = []
-        self._rows_of.guarded(lambda: rows.extend(draw_screen(*self._rows_of.rows(wide, high))))
-        for at, row in enumerate(rows[:high]):
-            write_row(row, screen.data_buffer[write_position.ypos + at], write_position.xpos, wide)
+        self._rows_of.guarded(lambda: rows.extend(draw_screen(*self._rows_of.rows(wide, high))[:high]))
+        app = self._rows_of.app
+        # None if the library wants all of it, as at another size; also at the end, for a terminal that has no
+        # second screen to leave.
+        last = None if app is None or app.is_done else app.renderer.last_rendered_screen
+        if app is not None and last is not None and len(rows) == len(self._shown):
+            last.data_buffer.clear()  # as empty as the new one, so that the library finds nothing to do
+            write_changes(app.output, self._shown, rows, app.color_depth)
+        else:
+            for at, row in enumerate(rows):
+                write_row(row, screen.data_buffer[write_position.ypos + at], write_position.xpos, wide)
+        self._shown = rows
         screen.width = max(screen.width, write_position.xpos + wide)
         screen.height = max(screen.height, write_position.ypos + high)
         screen.visible_windows_to_write_positions[self] = write_position
+
+
+def write_changes(output: Output, before: Sequence[Row], now: Sequence[Row], depth: ColorDepth) -> None:
+    """Write the parts of rows that have changed.
+
+    Args:
+        output: The terminal, its cursor in the upper left corner, where it is put back.
+        before: The rows it shows.
+        now: The rows it is to show, as many.
+        depth: How many colours it has.
+    """
+    line = 0
+    for at, (old, new) in enumerate(zip(before, now, strict=True)):
+        if old != new:
+            output.cursor_down(at - line)
+            line = at
+            _write_change(output, old, new, depth)
+    output.write_raw("\r")
+    output.cursor_up(line)
+
+
+def _write_change(output: Output, old: Row, new: Row, depth: ColorDepth) -> None:
+    """Write a row from its first change to its last."""
+    first = _count_equal(old, new)
+    wider = _columns(old) - _columns(new)
+    last = len(new) - (_count_equal(old[first:][::-1], new[first:][::-1]) if not wider else 0)
+    output.write_raw("\r")
+    output.cursor_forward(_columns(new[:first]))
+    for span in new[first:last]:
+        output.set_attributes(_attributes_of(span.paint), depth)
+        output.write(clean(span.text))
+    output.reset_attributes()
+    if wider > 0:
+        output.erase_end_of_line()
+
+
+def _columns(row: Row) -> int:
+    return sum(text_width(clean(span.text)) for span in row)
+
+
+def _count_equal(one: Row, other: Row) -> int:
+    """Count the spans with which two rows begin alike."""
+    return next(
+        (at for at, pair in enumerate(zip(one, other, strict=False)) if pair[0] != pair[1]),
+        min(len(one), len(other)),
+    )
+
+
+@lru_cache(maxsize=512)
+def _attributes_of(paint: Paint) -> Attrs:
+    return _STYLE.get_attrs_for_style_str(style_of(paint))
 
 
 @lru_cache(maxsize=4096)

@@ -49,6 +49,8 @@ class UIState:
     round's text."""
     along: int = 0
     """How far the chart is scrolled sideways. Unit: stitches."""
+    part: int = 0
+    """How often the marked remedy was turned on, where the window is too small for all of it."""
     presses: Presses = field(default_factory=Presses)
 
 
@@ -125,7 +127,9 @@ def turn_to(ui: UIState, page: Page) -> UIState:
 
 
 def _home(ui: UIState) -> UIState:
-    return replace(ui, page=Page.ROUND, digits="", entry=None, text="", leaving=False, down=0, along=0)
+    return replace(
+        ui, page=Page.ROUND, digits="", entry=None, text="", leaving=False, down=0, along=0, part=0
+    )
 
 
 def _steps_through(ui: UIState, key: str) -> bool:
@@ -196,6 +200,8 @@ def _moved(ui: UIState, key: str, at_s: float, plan: Plan) -> KeyOutcome | None:
     or takes the marked remedy."""
     if ui.page is Page.ROUND and key == "tab":
         return KeyOutcome(ui=replace(ui, down=ui.down + 1))
+    if ui.page is Page.REMEDIES and key == "tab":
+        return KeyOutcome(ui=replace(ui, part=ui.part + 1))
     if ui.page in (Page.ROUND, Page.YOKE):
         return None
     steps = {"down": (1, 0), "up": (-1, 0), "left": (0, 1), "right": (0, -1)}.get(key)
@@ -205,7 +211,7 @@ def _moved(ui: UIState, key: str, at_s: float, plan: Plan) -> KeyOutcome | None:
         down = ui.down + steps[0]
         down = max(-far, min(far, down)) if ui.page is Page.CHART else max(0, down)
         along = max(-wide, min(wide, ui.along + 5 * steps[1]))
-        return KeyOutcome(ui=replace(ui, down=down, along=along))
+        return KeyOutcome(ui=replace(ui, down=down, along=along, part=0))
     if ui.page is Page.JOURNAL and key == "enter":
         home = replace(_home(ui), presses=judge_press(ui.presses, key, at_s)[1])
         return KeyOutcome(ui=home, request=KeyRequest(back_to=ui.down))

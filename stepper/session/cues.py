@@ -1,9 +1,9 @@
 """Cues: what the knitter asks for, whether spoken, typed, pressed on a key or pedal, or sent by a test.
 
 One class for each, imperative, frozen; `CUES` lists them in order of definition. A cue carries the time it
-was given because the session has no clock. Words are turned into cues by `stepper.language.understand`; what
-may happen when is in `stepper.session.rules`. The file is long because it is one
-list, from which `CUES` is derived: each class is a name, a sentence and its slots.
+was given because the session has no clock. Words are turned into cues by
+`stepper.language.understanding.understand`; what may happen when is in `stepper.session.rules`. The file is
+long because it is one list, from which `CUES` is derived: each class is a name, a sentence and its slots.
 """
 
 from __future__ import annotations
@@ -24,11 +24,6 @@ class Cue:
     """When it was given. ISO 8601 with the offset from UTC; filled in by the part that has a clock."""
     heard: float | None = None
     """How well it was heard; None where it was typed, keyed or pressed. Range: 0 (a guess) to 1 (certain)."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class FromClock(Cue):
-    """Sent by a clock and never said, so that it needs no rule and no wording."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -412,22 +407,6 @@ class GoOn(Cue):
     """Go on reading along; otherwise the same as `Next`."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Beat(FromClock):
-    """The time for a run that is read along is over."""
-
-    seq: int = 0
-    """Number of the last event when the beat was requested; after any other it is out of date."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Silence(FromClock):
-    """Nothing was asked for a long while."""
-
-    alarm: int = 0
-    """Number of the alarm; it is out of date if the alarm was reset since."""
-
-
 class View(Enum):
     """What a screen can show."""
 
@@ -454,9 +433,6 @@ class Look(Cue):
 CUES: tuple[type[Cue], ...] = tuple(
     each
     for each in tuple(globals().values())
-    if isinstance(each, type)
-    and issubclass(each, Cue)
-    and not issubclass(each, FromClock)
-    and each not in (Cue, Asks)
+    if isinstance(each, type) and issubclass(each, Cue) and each not in (Cue, Asks)
 )
 """Every kind of cue that can be said, in order of definition, which is the order of the help."""

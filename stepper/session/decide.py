@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from stepper.plan.model import Plan
 from stepper.session import read_along
+from stepper.session.clock_cues import Beat, Silence
 from stepper.session.counting.doubts import hold
-from stepper.session.cues import Beat, Cue, Silence
+from stepper.session.cues import Cue
 from stepper.session.decision import Decision
 from stepper.session.rules import RULES, mode_of
 from stepper.session.state import State

@@ -15,9 +15,10 @@ from itertools import groupby
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Item, Plan, Round, Run, flatten
 from stepper.session import moves
+from stepper.session.clock_cues import Beat
 from stepper.session.counting.count_timing import stitches_per_minute
 from stepper.session.counting.tally import count_at
-from stepper.session.cues import Beat, Cue, Faster, GoOn, Next, PauseReading, ReadAlong, Slower
+from stepper.session.cues import Cue, Faster, GoOn, Next, PauseReading, ReadAlong, Slower
 from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import BeatIn, Effect, Lead, ReadingChange, TellReading, TellStep
 from stepper.session.events import Advanced, ReadingSet

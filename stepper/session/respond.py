@@ -13,6 +13,7 @@ from typing import Any, Final
 from stepper.plan.model import Plan
 from stepper.session import cues, read_along, respacing
 from stepper.session.answers import ANSWERS, step_at
+from stepper.session.clock_cues import Beat, Silence
 from stepper.session.counting import doubts
 from stepper.session.counting.tally import count_between
 from stepper.session.due import tell_due, tell_reminders
@@ -90,13 +91,13 @@ def respond(
         events: What happened; empty if the cue only asked.
         after: The state after them.
     """
-    if after.question is not None and isinstance(cue, cues.Silence):
+    if after.question is not None and isinstance(cue, Silence):
         return () if before.asleep or before.closed else tuple(ask_place(after))
-    if isinstance(cue, cues.Silence):
+    if isinstance(cue, Silence):
         return () if before.asleep or before.closed else tuple(inquiry.tell_spot(plan, before))
     if before.question is not None:  # the place itself is open
         return _answer(plan, before, cue, events, after)
-    if cue is None or isinstance(cue, cues.Beat) or before.asleep or not was_silent(plan, before, cue.at):
+    if cue is None or isinstance(cue, Beat) or before.asleep or not was_silent(plan, before, cue.at):
         return _answer(plan, before, cue, events, after)
     # Back from a silence: first the place, and at the end what comes next.
     first = tuple(inquiry.tell_spot(plan, before)) if before.place.stitch else ()
@@ -116,7 +117,7 @@ def _answer(
         return (TurnTo(view=cue.view),)
     if isinstance(cue, cues.Film):
         return (TurnFilm(on=cue.on),)
-    if not events and isinstance(cue, cues.Beat):
+    if not events and isinstance(cue, Beat):
         return ()
     if not events and after.question is not None and not isinstance(cue, cues.Help):
         return tuple(ask_place(after))

@@ -119,16 +119,3 @@ RULES: Final = MappingProxyType(
     | {(Mode.ASKED, cue): _WHILE_ASKED.get(cue, plan_question.not_yet) for cue in _ROWS}
 )
 """The rule for each mode and kind of cue."""
-
-_REFUSING: Final = (
-    plan_question.not_yet,
-    control.ignore,
-    control.refuse,
-    control.refuse_done,
-    control.refuse_awake,
-)
-
-
-def welcome_in(mode: Mode) -> tuple[type[cues.Cue], ...]:
-    """List the cues that make sense in a mode, in the order of the help."""
-    return tuple(cue for cue in cues.CUES if RULES[mode, cue] not in _REFUSING)

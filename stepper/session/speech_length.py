@@ -12,7 +12,7 @@ from functools import cache
 from itertools import pairwise
 from typing import Final
 
-from stepper.craft.phrases import number_words
+from stepper.craft.even.phrases import number_words
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Round, Run, flatten
 

@@ -18,11 +18,12 @@ from queue import Empty, SimpleQueue
 from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
 from stepper.language.listening_words import list_surest_words, tell_without_ears
-from stepper.language.own_words import list_own_words
 from stepper.language.stretches import in_stretches
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.own_words import list_own_words
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.mouth.ports import Speaker, SpokenLine, Tone
-from stepper.session.cues import Again, Asks, Beat, Cue, Listen, Next, Silence, Where
+from stepper.session.clock_cues import Beat, Silence
+from stepper.session.cues import Again, Asks, Cue, Listen, Next, Where
 from stepper.session.effects import (
     BeatIn,
     Close,

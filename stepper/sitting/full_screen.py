@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from contextlib import AbstractContextManager
 from threading import Thread
 
-from stepper.craft.colour import rgb_from_hex
+from stepper.craft.colours.colour import rgb_from_hex
 from stepper.devices.stderr import stderr_aside
 from stepper.errors import StepperError
 from stepper.screen.app import Screen

@@ -31,11 +31,6 @@ NOT_INSTALLED = "the extra [ears] is not installed"
 _END_TIMEOUT_S = 3.0
 
 
-def are_ears_installed() -> bool:
-    """Return whether the packages of the extra `ears` are installed, without loading any."""
-    return not why_not_installed()
-
-
 def why_not_installed() -> str:
     """Return why nothing can be heard with what is installed; empty if something can. Nothing is loaded.
 

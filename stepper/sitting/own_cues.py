@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from stepper.language.own_words import means_the_same, sound_alike
+from stepper.language.understanding.own_words import means_the_same, sound_alike
 from stepper.project.problems import Problem, UnsoundFileError
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import LoadedProject

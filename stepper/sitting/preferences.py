@@ -29,7 +29,7 @@ from typing import Any, Final, TypeVar, get_args
 
 from stepper.ears.settings import HearingSettings, Listener
 from stepper.files import read_plain
-from stepper.language.understand import list_phrases
+from stepper.language.understanding.understand import list_phrases
 from stepper.mouth.settings import Engine, SpeechSettings
 from stepper.sitting.user_folders import settings_folder
 

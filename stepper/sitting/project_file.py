@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from pathlib import Path
 
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.plan.compile import SecondReading, compile_plan, faults_of
 from stepper.plan.model import Plan
 from stepper.project.model import Project
+from stepper.project.page.marks import standing_marks
 from stepper.project.problems import Problem, UnsoundFileError
 from stepper.project.reader import FileReading, read_project
 from stepper.project.source import read_picture, read_text
@@ -25,19 +26,20 @@ class LoadedProject:
     plan: Plan
 
 
-def load_project(path: Path, *, spacing: Manner | None = None) -> LoadedProject:
+def load_project(path: Path, *, spacing: Manner | None = None, marks: bool = True) -> LoadedProject:
     """Read a project file and work out its plan.
 
     Args:
         path: The file.
         spacing: Manner of spacing even changes, instead of the file's.
+        marks: Whether a mark that a pasted page left is a problem while it stands.
 
     Raises:
         UnsoundFileError: The file has problems; the message lists them all.
         SurroundingsError: The file cannot be read.
     """
     text = read_text(path)
-    project, plan = _compiled(text, str(path), path.parent, cues=True)
+    project, plan = _compiled(text, str(path), path.parent, cues=True, marks=marks)
     if spacing is not None and spacing is not project.spacing:
         project = replace(project, spacing=spacing)
         compiled = compile_plan(project)
@@ -69,8 +71,9 @@ def load_sizes(path: Path) -> PrintedSizes:
     """
     text = read_text(path)
     reading = read_project(text, lambda picture: read_picture(path.parent / picture))
-    if reading.project is None:
-        raise UnsoundFileError(_all_problems(reading), text, str(path))
+    marks = standing_marks(text)
+    if reading.project is None or marks:
+        raise UnsoundFileError((*_all_problems(reading), *marks), text, str(path))
     compiled = compile_plan(reading.project)
     trouble = ""
     if compiled.plan is None:
@@ -100,16 +103,17 @@ def plan_of_text(text: str, name: str, folder: Path, *, formerly: bool = False) 
 
 
 def _compiled(
-    text: str, name: str, folder: Path, *, cues: bool, formerly: bool = False
+    text: str, name: str, folder: Path, *, cues: bool, formerly: bool = False, marks: bool = False
 ) -> tuple[Project, Plan]:
-    """Read and compile a text; what it says of cues is checked if they are to be used."""
+    """Read and compile a text; what it says of cues, and marks that stand, are checked if asked for."""
     reading = read_project(text, lambda picture: read_picture(folder / picture))
+    standing = standing_marks(text) if marks else ()
     if reading.project is None:
-        problems = (*_all_problems(reading), *(_cue_problems(reading.partial, None) if cues else ()))
-        raise UnsoundFileError(problems, text, name)
+        own = _cue_problems(reading.partial, None) if cues else ()
+        raise UnsoundFileError((*_all_problems(reading), *own, *standing), text, name)
     project = replace(reading.project, spacing=None) if formerly else reading.project
     compiled = compile_plan(project)
-    problems = (*compiled.problems, *(_cue_problems(project, compiled.plan) if cues else ()))
+    problems = (*compiled.problems, *(_cue_problems(project, compiled.plan) if cues else ()), *standing)
     if compiled.plan is None or problems:
         raise UnsoundFileError(problems, text, name)
     return project, compiled.plan
@@ -120,7 +124,7 @@ def _cue_problems(project: Project | None, plan: Plan | None) -> tuple[Problem, 
     if project is None or not project.cues:
         return ()
     # The vocabulary with all its cues is a third of the start of `plan`; few files have words of their own.
-    from stepper.language.own_words import find_faults
+    from stepper.language.understanding.own_words import find_faults
 
     of = {each.words: each for each in project.cues}
     own = {each.words: each.meant for each in project.cues}

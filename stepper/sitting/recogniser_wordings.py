@@ -9,9 +9,9 @@ from typing import Final
 
 from stepper.ears.wordings import Frame, Reply, SingleWord, Wordings
 from stepper.language.numbers import decimal, digits_words, words
-from stepper.language.understand import NotUnderstood, drop_articles, normalise, understand
-from stepper.language.vocabulary import VOCABULARY
-from stepper.language.wordings import Wording
+from stepper.language.understanding.understand import NotUnderstood, drop_articles, normalise, understand
+from stepper.language.understanding.vocabulary import VOCABULARY
+from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
 from stepper.session.cues import Count, No, Note, Yes
 
@@ -45,6 +45,7 @@ def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wo
         single_words=dict(_single_words()),
         frames=(*_frames(plan), _bare_count()),
         numbers=list_numbers(),
+        openings=frozenset(_openings()),
         known=lambda text: plan is not None and is_cue(text, plan, own),
         remark=lambda text: plan is not None and is_remark(text, plan),
         last_number=last_number,
@@ -116,6 +117,15 @@ def _phrases(plan: Plan | None) -> Iterator[tuple[str, Hashable]]:
             elif phrase.count("{") == 1 and "{place}" in phrase and plan is not None:
                 for place in _places(plan):
                     yield phrase.replace("{place}", place), (*meaning_of(row), place)
+
+
+def _openings() -> Iterator[str]:
+    """List what stands in front of the first slot of the wordings that have one."""
+    for row in VOCABULARY:
+        for phrase in (*row.spoken, *row.typed):
+            front, slot, _ = phrase.partition("{")
+            if slot and front.strip():
+                yield front.strip()
 
 
 def _frames(plan: Plan | None) -> Iterator[Frame]:

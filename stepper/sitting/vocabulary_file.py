@@ -25,8 +25,8 @@ from typing import Any, Final
 from stepper.ears.wordings import Frame, Wordings
 from stepper.errors import SurroundingsError
 from stepper.files import read_plain
-from stepper.language.understand import list_phrases
-from stepper.language.vocabulary import VOCABULARY
+from stepper.language.understanding.understand import list_phrases
+from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.sitting.preferences import quote_value, show_value, suggest_nearest
 from stepper.sitting.recogniser_wordings import meaning_of
 

@@ -27,8 +27,9 @@ HEADER_BYTES: Final = 100
 """Length of the header of an SQLite file."""
 _PATIENCE_S: Final = 5.0
 _BETWEEN_TRIES_S: Final = 0.0007
-_MOST_MISSING_BYTES: Final = 256 << 20
-"""How much may be missing at the end of an image that is still padded to its full length. Unit: bytes."""
+_MOST_MISSING_BYTES: Final = 64 << 20
+"""How much may be missing at the end of an image that is still padded to its full length: more than years of
+evenings take, and no more memory than that where a damaged header claims a gigabyte. Unit: bytes."""
 
 
 def read_image(path: Path) -> bytes:

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import argparse
 
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session.cues import Asks, Cue
 from tests import test_asked_in_the_round, test_questions
 from tests.playbook import AT, tell

@@ -1,11 +1,11 @@
 """Kill sittings, or have their disk fail, and count what comes of it.
 
     nice -n 15 python -m tests.bench.kills every [FIRST LAST]   # at every call to the disk, of four garments in turn
-    nice -n 15 python -m tests.bench.kills random 500 [SEED]    # one garment, evening after evening, at random calls
+    nice -n 15 python -m tests.bench.kills random 2000 [SEED]   # evening after evening, 200 a garment, at random calls
     nice -n 15 python -m tests.bench.kills clock 100 [SEED]     # `stepper knit` itself, at random moments
     nice -n 15 python -m tests.bench.kills faults 300 [SEED]    # no room, or a disk that fails, once or from then on
 
-What is judged and how stands in `tests/killed`. Ends with 1 where anything was lost, forged or stuck.
+What is judged and how stands in `tests/killed`. Prints the counts so far as it goes; ends with 1 where anything was lost, forged or stuck.
 """
 
 from __future__ import annotations
@@ -21,6 +21,10 @@ from pathlib import Path
 
 from tests.disk_calls import WHY_NOT, Blow
 from tests.killed import Verdict, kill_evenings, kill_program, make_garments, struck
+
+EVENINGS = 200
+"""Kills that one garment lives through before another is begun."""
+TOLD_EVERY = 50
 
 
 def every(folder: Path, first: int, last: int) -> Iterator[Verdict]:
@@ -38,6 +42,16 @@ def every(folder: Path, first: int, last: int) -> Iterator[Verdict]:
                 yield struck(garment, place, Blow(at=at, kind=kind))
                 shutil.rmtree(place)
     print(f"{number} calls in all")
+
+
+def evenings(folder: Path, count: int, chance: random.Random) -> Iterator[Verdict]:
+    """Kill every evening of one garment after another."""
+    for number, first in enumerate(range(0, count, EVENINGS), start=1):
+        place, entries = folder / f"garment {number}", 0
+        for verdict, entries in kill_evenings(place, min(EVENINGS, count - first), chance):
+            yield verdict
+        print(f"garment {number}: {entries} entries in the end", flush=True)
+        shutil.rmtree(place)
 
 
 def fail(folder: Path, count: int, chance: random.Random) -> Iterator[Verdict]:
@@ -66,8 +80,7 @@ def main() -> int:
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
         if what == "random":
-            verdicts, entries = kill_evenings(folder / "one", first, random.Random(second))
-            print(f"{entries} entries in the end")
+            verdicts = evenings(folder, first, random.Random(second))
         elif what == "clock":
             verdicts = kill_program(folder / "one", first, random.Random(second))
         elif what == "every":
@@ -80,9 +93,16 @@ def main() -> int:
             if verdict.wrong:
                 wrong.append(verdict.wrong)
                 print(f"WRONG: {verdict.wrong}", flush=True)
-    print(f"{what}: {sum(counted.values())} sittings in {time.monotonic() - begun:.0f} s: "
-          + ", ".join(f"{number} {how}" for how, number in counted.items()) + f"; {len(wrong)} wrong")
+            if sum(counted.values()) % TOLD_EVERY == 0:
+                print(told(what, counted, wrong, begun), flush=True)
+    print(told(what, counted, wrong, begun))
     return 1 if wrong else 0
+
+
+def told(what: str, counted: Counter[str], wrong: list[str], begun: float) -> str:
+    """Return the counts so far in a sentence."""
+    each = ", ".join(f"{number} {how}" for how, number in counted.items())
+    return f"{what}: {sum(counted.values())} sittings in {time.monotonic() - begun:.0f} s: {each}; {len(wrong)} wrong"
 
 
 if __name__ == "__main__":

@@ -12,7 +12,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from stepper.screen.legibility import EASE_ARCMIN, LAPTOP, PLAIN_X, angle_arcmin, row_height_mm
+from tests.legibility import EASE_ARCMIN, LAPTOP, PLAIN_X, angle_arcmin, row_height_mm
 from stepper.screen.letters import LETTERINGS, draw_letters
 from stepper.screen.pages.round_page import draw_round_page, scale_for
 from stepper.screen.pages.step_text import word_step

@@ -17,9 +17,9 @@ import time
 from pathlib import Path
 
 from stepper.sitting.project_file import load_project
-from stepper.craft.manners import Manner, space_changes
-from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, print_phrase, words_in
-from stepper.craft.sayable import shortest
+from stepper.craft.even.manners import Manner, space_changes
+from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, print_phrase, words_in
+from stepper.craft.even.sayable import shortest
 from stepper.craft.stitches import stitch
 from stepper.craft.window import Gaps, Window
 from stepper.language.aloud import spell_out

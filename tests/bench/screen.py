@@ -2,7 +2,8 @@
 
 Run: python tests/bench/screen.py [SECONDS OF IDLENESS]. Prints figures; fails on nothing. The real program on a
 real pseudo-terminal with its journal on the disk; from the key written to the first bytes of the new screen,
-which is written in one piece.
+which is written in one piece. Beside it the time on the processor that the key took, in all threads: other work
+on the machine makes the first longer, the second hardly.
 """
 
 from __future__ import annotations
@@ -32,6 +33,12 @@ from stepper.session.state import Knitting, Position, State
 
 SAMPLE = ROOT / "tests" / "fixtures" / "switchback.yaml"
 SIZES = ((80, 24), (40, 12), (120, 40), (200, 60))
+KEYS = {
+    "a step": [" ", "w", " ", "u", " ", "h", " ", "\x1b[6~"] * 6,
+    "the chart": ["d", " "] * 10,
+    "the yoke": ["o", " "] * 10,
+}
+"""What is timed; a step leads back from a page to the round."""
 MEANT_S = 0.3
 """Keys come slower than they are debounced."""
 
@@ -77,18 +84,30 @@ def quiet(child: pexpect.spawn, seconds: float) -> int:
             return count
 
 
-def timed_keys(path: Path, columns: int, rows: int, keys: list[str]) -> None:
-    """Press keys and time each until the new screen comes."""
+def processor_s(child: pexpect.spawn) -> float:
+    """Return the time on the processor so far, of all threads there are. Source: Linux, proc(5), schedstat."""
+    tasks = Path(f"/proc/{child.pid}/task").iterdir()
+    return sum(int((task / "schedstat").read_text().split()[0]) for task in tasks) / 1e9
+
+
+def timed_keys(path: Path, columns: int, rows: int) -> None:
+    """Press keys and time each until the new screen comes: steps, and the turns to the chart and to the yoke."""
     child = started(path, columns, rows)
-    times: list[float] = []
     written = 0
-    for key in keys:
-        begin = time.perf_counter()
-        child.send(key)
-        written += len(child.read_nonblocking(65536, timeout=10))
-        times.append(time.perf_counter() - begin)
-        written += quiet(child, MEANT_S)
-    print(f"{columns}x{rows}: key to new screen {milliseconds(times)}; {written / len(keys):.0f} bytes a key")
+    for what, keys in KEYS.items():
+        times: list[float] = []
+        processor: list[float] = []
+        for key in keys:
+            used, begin = processor_s(child), time.perf_counter()
+            child.send(key)
+            written = len(child.read_nonblocking(65536, timeout=10))
+            took = time.perf_counter() - begin
+            written += quiet(child, MEANT_S)
+            if what == "a step" or key != " ":
+                times.append(took)
+                processor.append(processor_s(child) - used)
+        print(f"{columns}x{rows}, {what}: key to new screen {milliseconds(times)}; last {written} bytes")
+        print(f"{columns}x{rows}, {what}: on the processor {milliseconds(processor)}", flush=True)
     child.close(force=True)
 
 
@@ -108,7 +127,7 @@ def idle(path: Path, seconds: float) -> None:
 
 
 def drawing() -> None:
-    """Time the rows alone, without terminal or disk."""
+    """Time the rows alone on the processor, without terminal or disk."""
     loaded = load_project(SAMPLE)
     course = course_of(loaded.plan)
     state = State(knitting=Knitting(place=Position(index=31, stitch=90)))
@@ -119,9 +138,9 @@ def drawing() -> None:
             draw_screen(scene, terminal)
             times = []
             for _ in range(40):
-                begin = time.perf_counter()
+                begin = time.process_time()
                 draw_screen(scene, terminal)
-                times.append(time.perf_counter() - begin)
+                times.append(time.process_time() - begin)
             print(f"rows of {page.value:11} {columns:3}x{rows}: {milliseconds(times)}")
 
 
@@ -131,7 +150,7 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder:
         path = Path(shutil.copy(SAMPLE, folder))
         for columns, rows in SIZES:
-            timed_keys(path, columns, rows, [" ", "w", " ", "u", " ", "h", " ", "\x1b[6~"] * 10)
+            timed_keys(path, columns, rows)
         idle(path, seconds)
     drawing()
 

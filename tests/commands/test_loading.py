@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from stepper.commands.loading import load
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.errors import SurroundingsError
 from tests.commands.garments import garment
 

@@ -59,7 +59,7 @@ def test_a_pasted_page_is_summed_up(tmp_path: Path, capsys: pytest.CaptureFixtur
     shown = capsys.readouterr().out
     assert "11 lines of the pattern, 1 left as notes." in shown
     assert "marked LOOK" in shown
-    assert "It is sound as it stands: 49 rounds." in shown
+    assert "What is read comes to 49 rounds. It can be knitted from once no LOOK stands in it" in shown
 
 
 def test_a_page_that_does_not_come_out_says_why(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -81,7 +81,33 @@ def test_the_text_may_come_from_standard_input(tmp_path: Path) -> None:
         input=(PAGES / "flat_scarf.txt").read_bytes(), capture_output=True, check=False,
     )  # fmt: skip
     assert (done.returncode, done.stderr) == (0, b"")
-    assert b"It is sound as it stands" in done.stdout
+    assert b"What is read comes to 50 rounds." in done.stdout
+
+
+def test_a_row_that_is_not_read_is_never_called_sound(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The counts may come right without it, and she would knit past it. Taking the mark away is her word that
+    the row may stay a note; a page read whole needs no such word."""
+    page, path = tmp_path / "page.txt", tmp_path / "a.yaml"
+    read = "Sizes: S\nYarn: wool, 100 m per 50 g\nGauge: 20 sts and 28 rnds to 10 cm\nBODY\nCast on 40 sts. Join.\n"
+    unread = "Now knit the twirl that you love, all the way round.\n"
+    page.write_text(f"{read}{unread}Knit 4 rnds.\nBind off.\n", encoding="utf-8")
+    assert main(["start", str(path), "--paste", str(page)]) == 0
+    assert "once no LOOK stands in it" in capsys.readouterr().out
+    for command in ("check", "plan", "fit"):
+        assert main([command, str(path)]) == 1
+        shown = capsys.readouterr()
+        assert "is not read, so not knitted" in shown.err
+        assert "is sound" not in shown.out
+    rows = path.read_text(encoding="utf-8").splitlines(keepends=True)
+    path.write_text("".join(row for row in rows if "# LOOK" not in row), encoding="utf-8")
+    assert main(["check", str(path)]) == 0
+    assert "is sound: 6 rounds" in capsys.readouterr().out
+    whole = tmp_path / "b.yaml"
+    page.write_text(f"{read}Knit 4 rnds.\nBind off.\n", encoding="utf-8")
+    assert main(["start", str(whole), "--paste", str(page)]) == 0
+    assert "It is sound as it stands: 6 rounds." in capsys.readouterr().out
 
 
 @pytest.mark.parametrize(

@@ -10,7 +10,7 @@ CHUNK = bytes(1024)
 
 
 def run(gate: Gate, chunks: list[tuple[bool, float]]) -> list[bytes]:
-    """Give the utterances that come out."""
+    """Return the utterances that come out."""
     given_back = (gate.take(CHUNK, speech=speech, level_db=level) for speech, level in chunks)
     return [each for each in given_back if each is not None]
 
@@ -103,6 +103,25 @@ def test_after_a_second_of_quiet_nobody_is_amid_talk(chunks: list[tuple[bool, fl
     run(gate, [(False, -90.0)] * quiet)
     if run(gate, [*[(True, 20.0)] * 31, *QUIET]):
         assert not gate.amid_talk
+
+
+def test_the_utterance_under_way_can_be_looked_at_and_ended() -> None:
+    """So far it is cut out as it would be if it were over; once it is accepted, the gate is closed."""
+    gate = Gate()
+    run(gate, QUIET)
+    assert (gate.so_far(), gate.quiet_chunks) == (b"", 0)
+    run(gate, [(True, -30.0)] * 31 + [(False, -60.0)] * 5)
+    assert gate.quiet_chunks == 5
+    assert gate.is_clear
+    so_far = gate.so_far()
+    assert 31 <= len(so_far) // 1024 <= 31 + 8 + 5
+    (whole,) = run(gate, [(False, -60.0)] * 7)
+    assert whole == so_far
+    run(gate, [(True, -30.0)] * 10)
+    assert gate.is_open
+    gate.accept()
+    assert not gate.is_open
+    assert run(gate, QUIET) == []
 
 
 def test_after_a_reset_the_sound_before_is_gone() -> None:

@@ -27,7 +27,7 @@ class ByFirstSample:
         self.asked = 0
 
     def vector(self, sound: bytes) -> Vector:
-        """Give one of two directions, not quite."""
+        """Return one of two directions, not quite."""
         self.asked += 1
         return mean_of([(1.0, 0.1 * (self.asked % 3)) if sound[:2] == HER else (0.1, 1.0)])
 
@@ -130,3 +130,18 @@ def test_the_name_amid_other_sound_is_looked_for_where_the_recogniser_can() -> N
     knowing = KnowingRecogniser(Finding(), voice, ByFirstSample())
     assert knowing.find(bytes(4)) == Place(start_s=0.5, end_s=4.0, may_go_on=False)
     assert KnowingRecogniser(Parrot(), voice, ByFirstSample()).find(bytes(4)) is None
+
+
+def test_what_is_known_early_is_hers_too() -> None:
+    """Somebody else's "next step" does not get through by being short; without foresight nothing is known early."""
+
+    class Early(Parrot):
+        def recognise_early(self, segment: bytes) -> Heard | None:
+            return Heard(text="next step", score=0.9) if segment else None
+
+    voice = enrol(HER * 16_000 * 15, ByFirstSample()).voice  # type: ignore[arg-type]
+    knowing = KnowingRecogniser(Early(), voice, ByFirstSample())  # type: ignore[arg-type]
+    assert knowing.recognise_early(HER * 16_000) == Heard(text="next step", score=0.9)
+    assert knowing.recognise_early(OTHER * 16_000) is None
+    assert knowing.recognise_early(b"") is None
+    assert KnowingRecogniser(Parrot(), voice, ByFirstSample()).recognise_early(HER) is None  # type: ignore[arg-type]

@@ -10,7 +10,7 @@ import pytest
 from stepper.ears.decision import Candidate
 from stepper.ears.moonshine import Manner, MoonshineRecogniser, Utterance, said_behind
 from stepper.ears.wordings import Frame, Wordings
-from stepper.language.understand import normalise
+from stepper.language.understanding.understand import normalise
 from tests.ears.hearing import NETWORKS, NUDGES, model, needs_recogniser, nudges, sound
 
 WORDINGS = Wordings(
@@ -102,6 +102,25 @@ def test_a_remark_is_heard_behind_the_name_with_a_number_in_it(
             assert words <= set(said.split())
     finally:
         recogniser.close()
+
+
+@pytest.mark.parametrize(
+    ("line", "early"),
+    [
+        ("where are we", "where are we"),
+        ("next step", None),
+        ("count is twelve", None),
+        ("please sit down and listen to me", None),
+    ],
+)
+def test_only_a_cue_that_begins_nothing_longer_is_known_early(
+    line: str, early: str | None, network: str, tmp_path: Path
+) -> None:
+    """ "Next step" begins "next step please" here, and a number may go on: both wait for the whole silence."""
+    longer = replace(WORDINGS, phrases={**WORDINGS.phrases, "next step please": "next"})
+    recogniser = MoonshineRecogniser(longer, model=model(network))
+    heard = [recogniser.recognise_early(each) for each in nudges(sound(line, tmp_path))]
+    assert {each and each.text for each in heard} == {early}
 
 
 class Doubting(MoonshineRecogniser):

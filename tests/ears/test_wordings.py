@@ -93,3 +93,16 @@ def test_a_number_may_go_on_when_more_words_make_another_of_it() -> None:
         assert not wordings.may_go_on(text), text
     assert wordings.is_begun("count is")
     assert not wordings.is_begun("count")
+
+
+def test_what_begins_a_longer_cue_is_listed() -> None:
+    """ "Go back" is no whole cue where "go back to yoke" is one, nor is what a number or a remark stands behind."""
+    wordings = Wordings(
+        phrases={"go back": 1, "go back to yoke": 2, "next step": 3, "take it back": 4},
+        single_words={"take": SingleWord(means=5)},
+        frames=(Frame(before="take it", after="times", means=6), Frame(before="", after="left", means=7)),
+        openings=frozenset({"make a note"}),
+    )
+    begun = wordings.beginnings()
+    assert {"go back", "go back to", "take", "take it", "make a note", "make a", "next"} <= begun
+    assert begun.isdisjoint({"next step", "go back to yoke", "take it back", "left", ""})

@@ -50,13 +50,9 @@ class Bench:
     def take(self, raw: bytes) -> None:
         """Run one input; keep it where it brings out a fault."""
         self.counts["inputs"] += 1
-        text = raw.decode("utf-8", errors="replace")
         begun = time.process_time()
         try:
-            if raw[:1] == b"\0" or text.startswith("PASTE\n"):
-                self._paste(text)
-            else:
-                self._check(text)
+            self.judge(raw)
         except (MemoryError, KeyboardInterrupt):
             raise
         except BaseException as error:
@@ -66,6 +62,14 @@ class Bench:
         self.slowest = max(self.slowest, took)
         if took > SLOW_S:
             self._fault("slow", raw)
+
+    def judge(self, raw: bytes) -> None:
+        """Run one input; whatever is raised is a fault."""
+        text = raw.decode("utf-8", errors="replace")
+        if raw[:1] == b"\0" or text.startswith("PASTE\n"):
+            self._paste(text)
+        else:
+            self._check(text)
 
     def _check(self, text: str) -> None:
         reading = self.read(text)

@@ -4,7 +4,7 @@ import pytest
 
 from stepper.language.doubt_words import LINES
 from stepper.language.effect_words import tell_effect
-from stepper.language.understand import understand
+from stepper.language.understanding.understand import understand
 from stepper.session import cues
 from stepper.session.counting.doubts import AskBack, TellDismissed
 from stepper.session.state import Doubt, DoubtKind, Position

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.language.even_words import LOOKS, NAMES, said_evenly
 from stepper.language.phrasing import say_round
 from stepper.plan.compile import compile_plan

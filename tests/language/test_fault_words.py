@@ -4,7 +4,7 @@ import pytest
 
 from stepper.language.effect_words import tell_effect
 from stepper.language.fault_words import LINES, name_cause, stretch_words
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session import cues, effects
 from stepper.session.fault.diagnosis import Likely
 from stepper.session.fault.landmarks import Landmark

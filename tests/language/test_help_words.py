@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.language.help_words import GROUPS, tell_help
-from stepper.language.understand import NotUnderstood, list_phrases, understand
+from stepper.language.understanding.understand import NotUnderstood, list_phrases, understand
 from stepper.session.effects import TellHelp
 from stepper.session.questions.topics import HelpWith
 from tests.plans import final_increase

@@ -1,8 +1,8 @@
 from __future__ import annotations
 
 from stepper.language.listening_words import list_surest_words, tell_without_ears
-from stepper.language.understand import NotUnderstood, understand
-from stepper.language.vocabulary import VOCABULARY
+from stepper.language.understanding.understand import NotUnderstood, understand
+from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.session.effects import TellAsleep, TellAwake, TurnFilm
 from tests.plans import final_increase
 

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from stepper.craft.colour import Rgb, contrast, rgb_from_hex
+from stepper.craft.colours.colour import Rgb, contrast, rgb_from_hex
 from stepper.lap.palette import draw_icon, palette_of, write_garment_css
 from stepper.screen.yarns import NO_YARNS, yarns_of
 from tests.screen.scenes import yarns

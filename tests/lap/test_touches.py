@@ -43,11 +43,22 @@ def test_a_touch_is_read() -> None:
         {"text": 5},
         {"text": "x" * (LONGEST_TEXT + 1)},
         {"age": "old"},
+        {"age": 10**400},
+        {"age": float("inf")},
+        {"age": float("nan")},
+        {"age": -1},
     ],
 )
 def test_what_is_malformed_is_no_touch(wrong: dict[str, Any]) -> None:
     """It comes from outside, so that anything may be anything."""
     assert parse_touch({**GOOD, **wrong}) is None
+
+
+def test_half_a_letter_is_shown_as_a_sign_for_one() -> None:
+    """A browser may send half of a pair of UTF-16, which no file and no terminal takes."""
+    found = parse_touch({**GOOD, "ask": "note", "text": "tight \ud83e here"})
+    assert found is not None
+    assert found.text == "tight ? here"
 
 
 def test_a_touch_without_anything_is_none() -> None:

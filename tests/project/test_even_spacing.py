@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.project.reader import FileReading, read_project
 from tests.project.samples import HEAD, project
 

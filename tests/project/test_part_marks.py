@@ -9,7 +9,7 @@ from stepper.project.problems import Span
 
 
 def parted(text: str) -> tuple[list[tuple[str, int]], list[tuple[str, ...]]]:
-    """Give the rows with the columns they begin at, and the marks."""
+    """Return the rows with the columns they begin at, and the marks."""
     rows, marks = without_marks((text, Span(line=1, column=1, length=len(text))))
     return [(row, place.column) for row, place in rows], marks
 

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import os
+import sys
+import warnings
 from pathlib import Path
 
 import pytest
@@ -14,6 +16,7 @@ from stepper.project.pictures import MAX_COLOURS, Pixel, Pixels, chart_of_pictur
 from stepper.project.problems import Problem, Span
 from stepper.project.reader import read_project
 from stepper.project.source import read_picture
+from tests.fuzz.limits import memory_bounded_to
 from tests.plan.test_compile import compiled, plan_of
 from tests.project.samples import HEAD, project
 
@@ -118,7 +121,7 @@ def test_a_project_knits_from_the_picture_beside_it(tmp_path: Path) -> None:
 
 
 def plan_charts(text: str) -> tuple[tuple[Cell, ...], ...]:
-    """Give the rounds of the chart that a text draws, once it is known to be knittable."""
+    """Return the rounds of the chart that a text draws, once it is known to be knittable."""
     assert plan_of(text)
     reading = read_project(text)
     assert reading.project is not None
@@ -175,3 +178,16 @@ def test_a_pipe_in_place_of_a_picture_is_refused_at_once(tmp_path: Path) -> None
     """Nobody may ever write into it."""
     os.mkfifo(tmp_path / "pipe.png")
     assert read_picture(tmp_path / "pipe.png") == "pipe.png cannot be read as a picture: it is no plain file."
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="how much memory a process has is read as Linux tells it")
+def test_a_chunk_that_claims_gigabytes_is_told_in_a_sentence(tmp_path: Path) -> None:
+    """Four bytes of a damaged file must not ask for all the memory there is, nor a warning reach the terminal."""
+    Image.new("RGB", (8, 6)).save(tmp_path / "a.png")
+    raw = (tmp_path / "a.png").read_bytes()
+    at = raw.index(b"IDAT") - 4
+    (tmp_path / "a.png").write_bytes(raw[:at] + b"\x7f\xff\xff\xff" + raw[at + 4 :])
+    with warnings.catch_warnings(), memory_bounded_to(200 << 20):
+        warnings.simplefilter("error")
+        found = read_picture(tmp_path / "a.png")
+    assert isinstance(found, Pixels) or found.startswith("a.png cannot be read as a picture: ")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from stepper.craft.colour import Rgb, rgb_from_hex
+from stepper.craft.colours.colour import Rgb, rgb_from_hex
 from stepper.plan.model import Plan
 from stepper.screen.answer_lines import pick_answers
 from stepper.screen.course import course_of
@@ -143,7 +143,7 @@ class Desk:
 
 
 def yarns() -> Yarns:
-    """Give the garment's yarns."""
+    """Return the garment's yarns."""
     return yarns_of(garment().yarns, COLOURS)
 
 

@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.language.understand import NotUnderstood, understand
-from stepper.language.vocabulary import VOCABULARY
+from stepper.language.understanding.understand import NotUnderstood, understand
+from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.screen.keys import BY_KEY, KEYS, NUMBER_KEYS, PAGES, Key
 from stepper.screen.pages.keys_page import fill_blanks
 from stepper.session import cues

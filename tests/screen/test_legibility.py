@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.screen.legibility import EASE_ARCMIN, LAPTOP, PLAIN_X, Display, angle_arcmin, row_height_mm
 from stepper.screen.letters import NARROW
+from tests.legibility import EASE_ARCMIN, LAPTOP, PLAIN_X, Display, angle_arcmin, row_height_mm
 from tests.screen.test_view import EVERY_SIZE
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.craft.colour import rgb_from_hex
+from stepper.craft.colours.colour import rgb_from_hex
 from stepper.screen.panels import draw_panel, put_side_by_side
 from stepper.screen.rows import row_width, text_of
 from stepper.screen.style import Depth

@@ -1,14 +1,22 @@
 from __future__ import annotations
 
+from collections.abc import Sequence
+
+import pyte
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from prompt_toolkit.data_structures import Size
 from prompt_toolkit.layout.screen import Char
+from prompt_toolkit.output import ColorDepth
+from prompt_toolkit.output.vt100 import Vt100_Output
 from prompt_toolkit.styles import Attrs, Style
 
-from stepper.craft.colour import rgb_from_hex
+from stepper.craft.colours.colour import rgb_from_hex
 from stepper.screen.keys import BY_KEY, NUMBER_KEYS
-from stepper.screen.rows import Span
+from stepper.screen.rows import Row, Span, cut
 from stepper.screen.style import BOLD, PLAIN, SIXTEEN, Paint
-from stepper.screen.terminal import KEY_NAMES, style_of, write_row
+from stepper.screen.terminal import KEY_NAMES, style_of, write_changes, write_row
 
 
 @pytest.mark.parametrize(
@@ -58,3 +66,85 @@ def test_a_row_becomes_letters_each_in_its_column() -> None:
     assert _written(Span("漢b")) == {1: ("漢", ""), 2: ("", ""), 3: ("b", "")}
     assert _written(Span("e\u0301b")) == {1: ("e\u0301", ""), 2: ("b", "")}
     assert list(_written(Span("a漢"), columns=2)) == [1]
+
+
+class _Sink:
+    """Keep what is written."""
+
+    encoding = "utf-8"
+
+    def __init__(self) -> None:
+        self.text = ""
+
+    def write(self, text: str) -> int:
+        """Take letters."""
+        self.text += text
+        return len(text)
+
+    def flush(self) -> None:
+        """Nothing waits."""
+
+    def isatty(self) -> bool:
+        """Say that it is a terminal."""
+        return True
+
+    def fileno(self) -> int:
+        """Say that it has no number."""
+        raise OSError("no file")
+
+
+COLUMNS, ROWS = 12, 3
+_PAINTS = (
+    PLAIN,
+    BOLD,
+    Paint(reverse=True),
+    Paint(ground=rgb_from_hex("#1b4d3a"), ink=rgb_from_hex("#ffffff")),
+)
+_TEXTS = st.text(alphabet="ab ▀漢é\x1b", min_size=1, max_size=6)
+_ROW = st.lists(st.builds(Span, _TEXTS, st.sampled_from(_PAINTS)), max_size=4).map(
+    lambda spans: cut(tuple(spans), COLUMNS)
+)
+_SCREENS = st.lists(_ROW, min_size=ROWS, max_size=ROWS)
+
+
+def _changes(before: Sequence[Row], now: Sequence[Row]) -> str:
+    sink = _Sink()
+    output = Vt100_Output(sink, get_size=lambda: Size(rows=ROWS, columns=COLUMNS))  # type: ignore[arg-type]
+    write_changes(output, before, now, ColorDepth.DEPTH_24_BIT)
+    output.flush()
+    return sink.text
+
+
+def _cells(screen: pyte.Screen) -> list[list[pyte.screens.Char]]:
+    return [[screen.buffer[row][column] for column in range(COLUMNS)] for row in range(ROWS)]
+
+
+@given(st.lists(_SCREENS, min_size=1, max_size=4))
+def test_only_changes_written_show_the_same_as_all_of_it(screens: list[list[Row]]) -> None:
+    """Whatever stood there before: pyte, a terminal of its own, ends up with the same letters in the same looks.
+
+    The cursor is back in the corner, from where the next change is reckoned.
+    """
+    step_by_step, at_once = pyte.Screen(COLUMNS, ROWS), pyte.Screen(COLUMNS, ROWS)
+    before: list[Row] = [()] * ROWS
+    stream = pyte.Stream(step_by_step)
+    stream.feed("\x1b[?7l")  # as the library has it: nothing is wrapped at the right edge
+    for now in screens:
+        stream.feed(_changes(before, now))
+        before = now
+        assert (step_by_step.cursor.x, step_by_step.cursor.y) == (0, 0)
+    pyte.Stream(at_once).feed("\x1b[?7l" + _changes([()] * ROWS, before))
+
+    assert _cells(step_by_step) == _cells(at_once)
+
+
+def test_a_row_is_written_from_its_first_change_to_its_last() -> None:
+    """A slow line, as over a network, carries a number that changes and not the row around it."""
+    before = (Span("round "), Span("7", BOLD), Span(" of 12"))
+    now = (Span("round "), Span("8", BOLD), Span(" of 12"))
+    written = _changes([before, before, ()], [before, now, ()])
+
+    assert "8" in written
+    assert "round" not in written
+    assert "of" not in written
+    assert _changes([before, now, ()], [before, now, ()]).strip("\r") == ""

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.craft.colour import contrast
+from stepper.craft.colours.colour import contrast
 from stepper.screen.keys import Page
 from stepper.screen.letters import LETTERINGS, draw_letters
 from stepper.screen.rows import row_width, text_of

@@ -3,7 +3,7 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.craft.colour import rgb_from_hex
+from stepper.craft.colours.colour import rgb_from_hex
 from stepper.screen.rows import text_of
 from stepper.screen.style import Depth
 from stepper.screen.yarns import NO_YARNS, yarns_of

@@ -3,7 +3,8 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.session.cues import Cue, Next, Silence
+from stepper.session.clock_cues import Silence
+from stepper.session.cues import Cue, Next
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal
 from stepper.session.events import Advanced

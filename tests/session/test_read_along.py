@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from stepper.language.effect_words import tell_effect
 from stepper.plan.model import Plan, flatten
-from stepper.session import cues
+from stepper.session import clock_cues, cues
 from stepper.session.effects import BeatIn
 from stepper.session.machine import Session
 from stepper.session.read_along import SHORTEST_S, cut_into_runs
@@ -41,7 +41,7 @@ def _read_through(session: Session) -> list[str]:
     """Read a round along to its end; give every line."""
     told_all, beat = _say(session, cues.ReadAlong())
     while beat is not None:
-        lines, beat = _say(session, cues.Beat(seq=beat.seq))
+        lines, beat = _say(session, clock_cues.Beat(seq=beat.seq))
         told_all += lines
     return told_all
 
@@ -105,7 +105,7 @@ def test_hold_waits_and_go_on_goes_on_where_it_was() -> None:
     _, beat = _say(session, cues.ReadAlong())
     assert _say(session, cues.PauseReading()) == (["Waiting. Say: go on."], None)
     assert beat is not None
-    assert _say(session, cues.Beat(seq=beat.seq)) == ([], None)
+    assert _say(session, clock_cues.Beat(seq=beat.seq)) == ([], None)
     assert session.state.place == Position(index=1)
     lines, beat = _say(session, cues.GoOn())
     assert lines == ["Repeat 1 of 3: knit two."]
@@ -166,7 +166,7 @@ def test_leaving_the_round_or_the_sitting_ends_it() -> None:
         _say(session, leave)
         assert session.state.reading is None
         assert beat is not None
-        assert _say(session, cues.Beat(seq=session.state.seq)) == ([], None)
+        assert _say(session, clock_cues.Beat(seq=session.state.seq)) == ([], None)
 
 
 @given(st.lists(st.sampled_from(["k3", "p2", "(k1 p1)x3", "sm", "yo", "ssk", "(k2 sm)x2", "pm"]), min_size=1))
@@ -186,4 +186,4 @@ def test_the_runs_follow_on_from_the_first_stitch_to_the_last(parts: list[str]) 
 def test_a_beat_on_an_empty_state_changes_nothing() -> None:
     """A timer that fires too late finds nobody reading."""
     session = Session(_plan(), State())
-    assert session.consider(cues.Beat(at=AT)).events == ()
+    assert session.consider(clock_cues.Beat(at=AT)).events == ()

@@ -6,11 +6,11 @@ from dataclasses import replace
 import pytest
 
 from stepper.plan.under_way.resuming import PlaceChoice
-from stepper.session import cues
+from stepper.session import control, cues, plan_question
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal
 from stepper.session.questions.topics import Topic
-from stepper.session.rules import RULES, Mode, mode_of, welcome_in
+from stepper.session.rules import RULES, Mode, mode_of
 from stepper.session.state import Asking, Knitting, Position, Question, Seen, State
 from stepper.session.steps import By
 from tests.plans import final_increase
@@ -56,7 +56,7 @@ EXAMPLES: Mapping[type[cues.Cue], cues.Cue] = {
 
 
 def example(cue: type[cues.Cue]) -> cues.Cue:
-    """Give a cue of a kind."""
+    """Return a cue of a kind."""
     return replace(EXAMPLES.get(cue, None) or cue(), at="2025-03-03T20:15:00+01:00")
 
 
@@ -99,9 +99,15 @@ def test_after_the_end_everything_is_refused() -> None:
     assert all(isinstance(decide(GARMENT, STATES[Mode.CLOSED], example(cue)), Refusal) for cue in cues.CUES)
 
 
-def test_the_help_names_what_makes_sense() -> None:
-    """Asked what can be said, it does not offer what it would refuse."""
-    assert set(welcome_in(Mode.KNITTING)) == set(cues.CUES) - {cues.Listen}
-    assert set(welcome_in(Mode.ASLEEP)) == {cues.Listen, cues.Enough, cues.Help}
+def welcome_in(mode: Mode) -> set[type[cues.Cue]]:
+    """Return the cues that are not turned away in a mode, whatever they ask."""
+    away = (plan_question.not_yet, control.ignore, control.refuse, control.refuse_done, control.refuse_awake)
+    return {cue for cue in cues.CUES if RULES[mode, cue] not in away}
+
+
+def test_each_mode_turns_away_what_makes_no_sense_in_it_and_nothing_else() -> None:
+    """While she knits all but waking up; asleep only what wakes, ends and helps; after the end nothing."""
+    assert welcome_in(Mode.KNITTING) == set(cues.CUES) - {cues.Listen}
+    assert welcome_in(Mode.ASLEEP) == {cues.Listen, cues.Enough, cues.Help}
     assert cues.Next not in welcome_in(Mode.FINISHED)
-    assert welcome_in(Mode.CLOSED) == ()
+    assert welcome_in(Mode.CLOSED) == set()

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.language.aloud import spell_out
 from stepper.language.numbers import words
 from stepper.language.phrasing import said_items
@@ -34,7 +34,7 @@ GARMENTS = sorted((*ROOT.glob("sample_projects/*.yaml"), *ROOT.glob("tests/repor
 
 
 def even(before: int, after: int, manner: Manner) -> tuple[Plan, Round]:
-    """Give a plan of a cast-on and an even round, in a manner."""
+    """Return a plan of a cast-on and an even round, in a manner."""
     word = "Increase" if after > before else "Decrease"
     read = read_project(project(f"Cast on {before} sts.\nJoin in the round.\n{word} evenly to {after} sts."))
     assert read.project is not None

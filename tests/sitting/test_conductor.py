@@ -8,10 +8,10 @@ import pytest
 from stepper.errors import SurroundingsError
 from stepper.mouth.fakes import RecordingSpeaker
 from stepper.mouth.ports import Tone
+from stepper.session.clock_cues import Beat
 from stepper.session.cues import (
     Again,
     AtStitch,
-    Beat,
     Count,
     Cue,
     Enough,
@@ -142,7 +142,7 @@ class Alarm:
         self.set: list[tuple[float, Cue]] = []
 
     def now(self) -> str:
-        """Give the time."""
+        """Return the time."""
         return (datetime.fromisoformat(AT) + timedelta(minutes=self.minutes)).isoformat()
 
     def later(self, seconds: float, cue: Cue) -> None:

@@ -16,11 +16,11 @@ import pexpect
 import pyte
 import pytest
 
-from stepper.craft.colour import rgb_from_hex
+from stepper.craft.colours.colour import rgb_from_hex
 from stepper.mouth.settings import SpeechSettings
 from stepper.session.events import Advanced
 from stepper.sitting.full_screen import list_screen_yarns
-from stepper.sitting.live_ears import are_ears_installed
+from stepper.sitting.live_ears import why_not_installed
 from stepper.sitting.project_file import load_project
 from stepper.sitting.session_journal import read_events, restore_state
 from stepper.store.journal import Journal
@@ -106,7 +106,7 @@ class Window:
 
 @pytest.fixture
 def path(tmp_path: Path) -> Path:
-    """Give a project file of its own to each test."""
+    """Make a project file of its own for each test."""
     return garment(tmp_path)
 
 
@@ -341,7 +341,7 @@ def test_a_recording_is_heard_and_shown_as_it_is_heard(path: Path) -> None:
     assert _steps(path) == 1
 
 
-@pytest.mark.skipif(not are_ears_installed() or Path("/dev/snd").exists(), reason="no ears, or a sound card")
+@pytest.mark.skipif(bool(why_not_installed()) or Path("/dev/snd").exists(), reason="no ears, or a sound card")
 def test_without_a_microphone_the_screen_says_so_and_keys_go_on(path: Path) -> None:
     """Ears that cannot open are told where they are shown, with the reason."""
     window = Window(path, PULSE_SERVER="unix:/nowhere/at/all", XDG_RUNTIME_DIR="/nowhere")

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.sitting.live_ears import LiveEars, are_ears_installed
+from stepper.sitting.live_ears import LiveEars, why_not_installed
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import load_project
 from tests.commands.garments import environment, garment
@@ -20,7 +20,7 @@ pytestmark = pytest.mark.skipif(
 )
 
 
-@pytest.mark.skipif(not are_ears_installed(), reason="the ears are an extra: pip install '.[ears]'")
+@pytest.mark.skipif(bool(why_not_installed()), reason="the ears are an extra: pip install '.[ears]'")
 def test_without_a_microphone_it_is_said_once_and_the_session_goes_on_by_typed_cues(tmp_path: Path) -> None:
     """No microphone is one clear sentence; every typed cue is answered as ever."""
     with subprocess.Popen(

@@ -6,7 +6,7 @@ import pytest
 from num2words import num2words
 
 from stepper.language.numbers import number
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session.cues import Length
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import is_cue, last_number, list_lengths, list_numbers, list_wordings

@@ -8,7 +8,7 @@ import pytest
 
 from stepper.ears.settings import HearingSettings
 from stepper.errors import SurroundingsError
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.mouth.settings import SpeechSettings
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import load_project

@@ -10,10 +10,10 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator
 
+from stepper.craft.even.manners import Manner
+from stepper.craft.even.respacing import avoid_places, places_touching
+from stepper.craft.even.spacing import gaps_between
 from stepper.craft.gauge import half_up
-from stepper.craft.manners import Manner
-from stepper.craft.respacing import avoid_places, places_touching
-from stepper.craft.spacing import gaps_between
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import Item, flatten

@@ -15,9 +15,10 @@ from stepper.plan.drafts import DraftRound
 from stepper.plan.state.measuring_places import stretch_named
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Rounds, UntilCount, UntilLength
-from stepper.project.instructions import AsPart, Line
+from stepper.project.instructions import AsPart, Line, Phrase, Return, Sentence
 from stepper.project.model import Section
 from stepper.project.problems import one_of
+from stepper.project.stitchwork import Across, Mark, PickUp, Work
 
 _WHOLE = frozenset({"sock", "stocking", "mitten", "mitt", "glove", "slipper", "bootee", "legwarmer"})
 """What a whole page may describe, so that the second is all of it again."""
@@ -82,6 +83,56 @@ def lines_of(instruction: AsPart, source: Section, needles: Needles) -> tuple[Li
 def _is_second(line: Line) -> bool:
     """Return whether a line only makes the second of a pair: `Make 2.`"""
     return all(isinstance(one, AsPart) and _made_again(one) and not one.rest for one in line.sentences)
+
+
+def lines_after_own(
+    instruction: AsPart, lines: tuple[Line, ...], source: Section, needles: Needles
+) -> tuple[tuple[Line, ...], int]:
+    """Leave out the beginning of a part where the section in hand has cast on or taken up its own stitches.
+
+    "Cast on 25 sts. Work as for back to armhole" does not cast on the stitches of the back as well. What was
+    worked here is compared with the part by its rows alone, since its stitches are others.
+
+    Returns:
+        The lines that are left, and how many rows of the part are left out; no lines, and reported, if it
+        cannot be told which come next.
+    """
+    theirs = [draft for draft in needles.drafts if draft.section == source.name]
+    if not needles.count or not theirs or theirs[0].before or theirs[0].line not in map(_number, lines):
+        return lines, 0
+    done = len(needles.drafts) - needles.section.start
+    at = next(at for at, line in enumerate(lines) if _number(line) == theirs[0].line)
+    rest = lines[at:]
+    if done == 1 and (sentence := _beginning(rest[0])) is not None:
+        after = rest[0].sentences[rest[0].sentences.index(sentence) + 1 :]
+        return (replace(rest[0], sentences=after), *rest[1:]) if after else rest[1:], 1
+    for number in range(1, len(rest)):
+        if sum(draft.line in map(_number, rest[:number]) for draft in theirs) == done:
+            told = f"goes on with line {_number(rest[number])}; the rows before it are worked here already."
+            needles.warn(instruction.place, f"as the {source.name}: {told}")
+            return rest[number:], done
+    told = f"stitches are on the needles and {done} rows are worked"
+    unknown = f"so it is not known where in the {source.name} this goes on"
+    needles.miss(instruction.place, f"{told}, {unknown}.", "Write its lines out.", anywhere=True)
+    return (), 0
+
+
+def _number(line: Line) -> int:
+    return line.place.line
+
+
+def _beginning(line: Line) -> Sentence | None:
+    """Return the sentence of a line that puts the first stitches on the needles and does no more, if any."""
+    worked = next((each for each in line.sentences if isinstance(each, (Phrase, Return))), None)
+    if isinstance(worked, Return):
+        return worked
+    if worked is None:
+        return None
+    begins = [element for element in worked.elements if not isinstance(element, Mark)]
+    alone = len(begins) == 1 and (
+        isinstance(begins[0], (PickUp, Across)) or (isinstance(begins[0], Work) and begins[0].stitch == "co")
+    )
+    return worked if alone else None
 
 
 def rows_meant(instruction: AsPart, source: Section, needles: Needles) -> int | None:

@@ -52,7 +52,13 @@ class _Row:
 
 
 def work_reversed(
-    instruction: AsPart, source: Section, lines: set[int], rows: int | None, needles: Needles
+    instruction: AsPart,
+    source: Section,
+    lines: set[int],
+    rows: int | None,
+    needles: Needles,
+    *,
+    begun: int = 0,
 ) -> None:
     """Work the rows of another part as their mirror images.
 
@@ -62,9 +68,10 @@ def work_reversed(
         lines: Lines of the file whose rows are worked.
         rows: How many of its rows; None for all of those lines.
         needles: The knitting in hand.
+        begun: How many of its rows are worked already, on stitches of this section's own.
     """
     drafts = [draft for draft in needles.drafts if draft.section == source.name and draft.line in lines]
-    _work_mirrored(drafts[:rows], 0, instruction, needles)
+    _work_mirrored(drafts[:rows], begun, instruction, needles)
 
 
 def match_other_side(instruction: AsPart, needles: Needles) -> None:

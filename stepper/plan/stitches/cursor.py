@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from itertools import groupby
 
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.stitches.cable_cells import cross_again
@@ -17,7 +17,7 @@ from stepper.plan.stitches.evenly import even_round, in_fabric, usual_change
 from stepper.plan.stitches.inline_repeats import run_together, said_so_often
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
 from stepper.plan.stitches.places import begins_round
-from stepper.plan.stitches.row_elements import MisfitError, held_stitches, is_short
+from stepper.plan.stitches.row_elements import UNNAMED, MisfitError, held_stitches, is_short
 from stepper.plan.stitches.row_repeats import RowRepeats
 from stepper.plan.stitches.run_repeats import condense, join_runs
 from stepper.project.problems import Span, nearest, one_of
@@ -254,7 +254,7 @@ class Cursor(RowRepeats):
     def _hold(self, element: Hold, items: list[Item]) -> None:
         times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
         whole = element.times is None and not self.used
-        name = element.name or (self.supplies.section.lower() if whole else "") or "holder"
+        name = element.name or (self.supplies.section.lower() if whole else "") or UNNAMED
         self.need(times, f"hold {times}", element.place)
         if self.turned:
             self._close_turn(times, element.place, items)

@@ -6,10 +6,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-from stepper.craft import spacing
-from stepper.craft.manners import Manner, Spaced, space_changes
-from stepper.craft.ordered_gaps import write_gaps
-from stepper.craft.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Plain, Repeat, Stretch
+from stepper.craft.even import spacing
+from stepper.craft.even.manners import Manner, Spaced, space_changes
+from stepper.craft.even.ordered_gaps import write_gaps
+from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Plain, Repeat, Stretch
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.stitches.run_repeats import condense, join_runs

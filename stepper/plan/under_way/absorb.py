@@ -12,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from stepper.craft.manners import Manner
+from stepper.craft.even.manners import Manner
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Plan, Round, Run
 from stepper.plan.stitches.abbreviate import instruction

@@ -13,8 +13,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from stepper.craft.respacing import respread
-from stepper.craft.spacing import decrease_positions, gaps_between, increase_positions
+from stepper.craft.even.respacing import respread
+from stepper.craft.even.spacing import decrease_positions, gaps_between, increase_positions
 from stepper.craft.stitches import Kind, Stitch, stitch
 from stepper.plan.model import Plan, Round
 from stepper.plan.stitches.abbreviate import instruction
@@ -102,7 +102,7 @@ def respace(round_: Round, *, used: int, made: int) -> tuple[int, ...]:
         NoRoomError: She has made more than the round takes, or the stitches left have no room for the rest.
         ValueError: The round cannot be respaced.
 
-    Source: `stepper.craft.respacing.respread`.
+    Source: `stepper.craft.even.respacing.respread`.
     """
     spread = spread_of(round_)
     if spread is None:

@@ -17,7 +17,8 @@ from stepper.project.page.front_values import (
     find_yarns,
     in_inches,
 )
-from stepper.project.page.pasted import MARK, Pasted
+from stepper.project.page.marks import MARK
+from stepper.project.page.pasted import Pasted
 from stepper.project.page.pieces import PagePart, Piece
 from stepper.project.page.quoting import comment, size_line, value, writable
 from stepper.project.stitchwork import ChartPart, Until, Work
@@ -114,7 +115,7 @@ def _sizes(pasted: Pasted) -> list[str]:
     if any(re.search(r"[(\[\]),;:#\"\\]", name) for name in names):
         names = tuple(str(at) for at in range(1, len(names) + 1))
     rows = ["", f"sizes: {size_line(names)}"]
-    if not pasted.sizes_found:
+    if not pasted.sizes_found and len(names) > 1:  # a page in one size has no name for it
         rows[1] += f"  # {MARK}: the text names no sizes; numbered by its lists"
     if len(names) > 1:
         rows += ["knit:", f"  size: {value(names[0])}  # {MARK}: which size do you knit?"]

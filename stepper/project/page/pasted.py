@@ -22,9 +22,6 @@ from stepper.project.page.size_rows import sizes_of
 from stepper.project.page.sorting import Sorter
 from stepper.project.reading.wording import Words
 
-MARK = "LOOK"
-"""The word that marks where the knitter has to look."""
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Pasted:

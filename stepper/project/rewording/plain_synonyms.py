@@ -5,7 +5,6 @@ from __future__ import annotations
 from stepper.craft.needles import NEEDLES
 from stepper.project.rewording.synonym import KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
 
-_SIDE_EDGE = r"(?:neck|armhole|front|side)"
 _STOCKINETTE = r"(?:st\.?[\s-]?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
 _SHAPE = r"(?:inc|dec)(?:reas(?:e|ing))?\.?"
 

@@ -6,8 +6,8 @@ from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from typing import Final
 
-from stepper.craft.colour import Rgb, contrast, grey
-from stepper.craft.colour_difference import value_difference
+from stepper.craft.colours.colour import Rgb, contrast, grey
+from stepper.craft.colours.colour_difference import value_difference
 from stepper.report.colours import CALLED, ChartSquares, Colours, PairRow, colours_after_mend, list_views
 from stepper.report.drawing.shapes import Box, Drawing, Label, Point
 

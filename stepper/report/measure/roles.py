@@ -92,12 +92,6 @@ def assign_roles(rounds: Sequence[AnyRound]) -> Roles:
     return Roles(flow=flow, torso=torso, sleeves=_sleeves(flow, rounds), bands=_bands(flow, rounds))
 
 
-def find_divide(rounds: Sequence[AnyRound]) -> int | None:
-    """Find the round that divides the sleeves from the body; None if there is none."""
-    found = _divided(follow_stitches(rounds), rounds)
-    return found.at if found is not None else None
-
-
 def count_before_edges(flow: Flow, indexes: Sequence[int]) -> int:
     """Return how many of these rounds come before the edges and holders at their end."""
     end = len(indexes)

@@ -143,7 +143,7 @@ def _sock(strand: Strand, rounds: Sequence[AnyRound], tape: Tape) -> Iterator[Me
     # The round that puts the instep on hold is worked over the heel only.
     yield tape.long(f"{side}leg, length", [each for each in leg if each.after > CLOSED_SHARE * each.before])
     rows, share = heel_rows(strand, rounds)
-    turned = tape.tall(f"{side}heel, depth", [rounds[index] for index in rows], share=share)
+    turned = tape.tall(f"{side}heel, under the foot", [rounds[index] for index in rows], share=share)
     yield turned
     yield from _at_its_width(f"{side}foot, around", foot, "foot", tape)
     sole = tape.long("", foot)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from stepper.craft.colour import Rgb, contrast, rgb_from_hex
+from stepper.craft.colours.colour import Rgb, contrast, rgb_from_hex
 from stepper.project.model import Project
 
 _DARK, _LIGHT = "#1c1b19", "#ffffff"

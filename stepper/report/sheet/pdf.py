@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, fields, is_dataclass
 from typing import Any, assert_never
 
 from stepper.report.sheet.blocks import Block, Bullets, Gallery, Grid, Heading, RoundTable, Terms, Words
@@ -224,7 +224,13 @@ def _rule(canvas: Any, left: float, at: float, room: float, width: float) -> Non
     canvas.line(left, at, left + room, at)
 
 
-def _texts(blocks: Sequence[Block]) -> Iterator[str]:
-    """Yield what comes from the file in every block, to be looked through for letters that are missing."""
-    for block in blocks:
-        yield repr(block)
+def _texts(printed: object) -> Iterator[str]:
+    """Yield every text of some blocks, to be looked through for letters that are missing."""
+    if isinstance(printed, str):
+        yield printed
+    elif isinstance(printed, Sequence):
+        for each in printed:
+            yield from _texts(each)
+    elif is_dataclass(printed):
+        for field in fields(printed):
+            yield from _texts(getattr(printed, field.name))

@@ -317,7 +317,3 @@ def _width_at(piece: GarmentPiece, depth_mm: float) -> float:
             share = (depth_mm - above.depth_mm) / (under.depth_mm - above.depth_mm)
             return above.wide_mm + share * (under.wide_mm - above.wide_mm)
     return sides[-1].wide_mm
-
-
-def _wide(level: Level) -> float:
-    return level.wide_mm

@@ -37,7 +37,7 @@ def draw_bottom_row(scene: Scene, terminal: Terminal, page: tuple[int, int] = (1
     Args:
         scene: What there is to show.
         terminal: The terminal to draw on.
-        page: Which page of the round's text is shown, from 1, and of how many.
+        page: Which page of a text too long for the window is shown, from 1, and of how many.
     """
     ui = scene.ui
     if ui.entry is not None:
@@ -46,20 +46,22 @@ def draw_bottom_row(scene: Scene, terminal: Terminal, page: tuple[int, int] = (1
         return _number(scene, terminal)
     if ui.leaving:
         mark = Span(" q again stops for tonight ", paint_badge(Badge.ASKS, terminal.depth))
-        return (Span(" "), mark, Span(" any other key goes on"))
+        leaving = (Span(" "), mark, Span(" any other key goes on"))
+        return leaving if sum(text_width(span.text) for span in leaving) <= terminal.columns else leaving[:2]
     hints = _HINTS[ui.page]
     if ui.page is Page.ROUND and scene.state.place.index >= len(scene.course.rounds):
         hints = _FINISHED
     if page[1] > 1:
         hints = (f"tab more, {page[0]} of {page[1]}", *hints)
-    return _hints(hints, terminal.columns)
+    return _hints(hints, terminal.columns, paged=page[1] > 1)
 
 
-def _hints(hints: tuple[str, ...], columns: int) -> Row:
-    """Write as many hints as fit, always including the last, since it leads to all the others."""
+def _hints(hints: tuple[str, ...], columns: int, *, paged: bool) -> Row:
+    """Write as many hints as fit, always including the last, since it leads to all the others; but rather the
+    first, if that leads on in a text of which only a part is to be seen."""
     kept = list(hints)
     while len(kept) > 1 and text_width("   ".join(kept)) + 2 > columns:
-        kept.pop(-2)
+        kept.pop(-1 if paged and len(kept) == 2 else -2)
     spans: list[Span] = []
     for hint in kept:
         key, _, says = hint.partition(" ")

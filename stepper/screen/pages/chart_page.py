@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from stepper.language.places import sentence_case
-from stepper.screen.cells import CAUGHT, LEGEND, MARKER, draw_squares, is_turned, list_catches
+from stepper.screen.cells import CAUGHT, LEGEND, MARKER, chart_row, is_turned
 from stepper.screen.course import Course
 from stepper.screen.layout import Block, stack_blocks
 from stepper.screen.pages.bottom_row import draw_bottom_row
@@ -16,7 +16,6 @@ from stepper.screen.pages.strip import Window, draw_window, label_round, part_in
 from stepper.screen.rows import Row, Span, clean, cut, flow_facts, put_apart, row
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Terminal
-from stepper.session.counting.tally import markers_in
 
 _LABEL = 6
 _SIDES = 3
@@ -115,7 +114,7 @@ def _lines(
     lines: list[Row] = []
     for index in shown:
         round_ = course.rounds[index]
-        cells = draw_window(round_, window, width, place, scene.yarns, terminal, square)
+        cells = draw_window(course, index, window, width, place, scene.yarns, terminal, square)
         label = label_round(round_, place, blocks=terminal.blocks, sides=sides)
         lines.append((*cells, Span(" "), label))
         if index == place.index and part is not None:
@@ -134,13 +133,13 @@ def _named_border(section: str, terminal: Terminal) -> Row:
 
 def _key(scene: Scene, terminal: Terminal, shown: list[int], window: Window) -> list[Row]:
     """Explain the signs in sight: the yarns, then the stitches."""
-    rounds = [scene.course.rounds[index] for index in shown]
-    seen = {square for round_ in rounds for square in draw_squares(round_)[window.first : window.end]}
+    rounds = [chart_row(scene.course, index) for index in shown]
+    seen = {square for round_ in rounds for square in round_.squares[window.first : window.end]}
     yarns = {square.yarn for square in seen if not square.sign}
     signs = {square.sign for square in seen}
-    if any(list_catches(round_) for round_ in rounds):
+    if any(round_.caught for round_ in rounds):
         signs.add(CAUGHT)
-    if _square(terminal) > 1 and any(markers_in(round_) for round_ in rounds):
+    if _square(terminal) > 1 and any(round_.marked for round_ in rounds):
         signs.add(MARKER)
     facts: list[Row] = [(scene.yarns.swatch(key, terminal.depth),) for key in _in_order(scene, yarns)]
     facts += [(Span(sign, BOLD), Span(f" {says}")) for sign, says in LEGEND if sign in signs]

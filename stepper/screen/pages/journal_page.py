@@ -7,10 +7,14 @@ from collections.abc import Sequence
 from stepper.screen.event_log import LogEntry, find_way_back
 from stepper.screen.layout import Block, stack_blocks
 from stepper.screen.pages.bottom_row import draw_bottom_row
-from stepper.screen.rows import Row, Span, row, shorten
+from stepper.screen.rows import Row, Span, row, shorten, wrap
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Badge, Terminal, paint_badge
 from stepper.session.cues import Redo, Undo
+
+_BACK = "  (taken back)"
+_LEAST_BESIDE = 20
+# Columns beside the time below which the marked entry begins on the next row.
 
 
 def draw_journal_page(scene: Scene, terminal: Terminal) -> list[Row]:
@@ -18,10 +22,12 @@ def draw_journal_page(scene: Scene, terminal: Terminal) -> list[Row]:
     history = scene.history
     chosen = find_marked(scene)
     room = max(1, terminal.rows - 4)
-    first = max(0, min(chosen - room // 2, len(history) - room))
+    marked = _marked_lines(history, chosen, terminal) if history else []
+    others = max(1, room - len(marked) + 1)
+    first = max(0, min(chosen - others // 2, len(history) - others))
     lines: list[Row] = []
-    for number in range(first, min(first + room, len(history))):
-        lines.append(_line(history, number, chosen, terminal))
+    for number in range(first, min(first + others, len(history))):
+        lines += marked if number == chosen else [_line(history, number, terminal)]
     if not lines:
         lines = [row(" Nothing has happened yet.")]
     blocks = [
@@ -43,18 +49,28 @@ def _counted(history: Sequence[LogEntry], chosen: int) -> str:
     return f"{chosen + 1} of {len(history)}, the latest first" if history else ""
 
 
-def _line(history: Sequence[LogEntry], number: int, chosen: int, terminal: Terminal) -> Row:
+def _line(history: Sequence[LogEntry], number: int, terminal: Terminal) -> Row:
     """Write an entry: the date if it is new, the time, what was done, whether it stands."""
     entry = history[number]
     new_day = number == 0 or history[number - 1].day != entry.day
-    day = entry.day if new_day or number == chosen else ""
-    mark = "▸" if terminal.blocks else ">"
-    lead = f"{mark if number == chosen else ' '}{day:>7} {entry.clock:>5}  "
-    back = "" if entry.stands else "  (taken back)"
+    lead = f" {entry.day if new_day else '':>7} {entry.clock:>5}  "
+    back = "" if entry.stands else _BACK
     text = shorten(entry.what, terminal.columns - len(lead) - len(back)) + back
-    if number == chosen:
-        return (Span(lead + text, paint_badge(Badge.CALM, terminal.depth)),)
     return (Span(lead), Span(text, BOLD) if entry.stands else Span(text))
+
+
+def _marked_lines(history: Sequence[LogEntry], chosen: int, terminal: Terminal) -> list[Row]:
+    """Write the marked entry whole, on as many rows as it needs."""
+    entry = history[chosen]
+    mark = "▸" if terminal.blocks else ">"
+    lead = f"{mark}{entry.day:>7} {entry.clock:>5}  "
+    text = entry.what + ("" if entry.stands else _BACK)
+    paint = paint_badge(Badge.CALM, terminal.depth)
+    if terminal.columns < len(lead) + _LEAST_BESIDE:
+        below = [(Span(f"  {line}", paint),) for line in wrap(text, max(1, terminal.columns - 2))]
+        return [(Span(lead.rstrip(), paint),), *below]
+    lines = wrap(text, terminal.columns - len(lead))
+    return [(Span((" " * len(lead) if at else lead) + line, paint),) for at, line in enumerate(lines)]
 
 
 def _what_enter_does(scene: Scene, chosen: int) -> str:

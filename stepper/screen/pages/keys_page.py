@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from types import MappingProxyType
 from typing import Final
 
-from stepper.language.vocabulary import recommend_wordings
+from stepper.language.understanding.vocabulary import recommend_wordings
 from stepper.screen.cells import LEGEND
 from stepper.screen.keys import KEYS, NUMBER_KEYS, Key
 from stepper.screen.layout import Block, stack_blocks

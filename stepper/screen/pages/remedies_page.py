@@ -1,4 +1,7 @@
-"""The ways to mend a fault, one below the other and none cut, with a marked one to take. No I/O."""
+"""The ways to mend a fault, one below the other and none cut, with a marked one to take.
+
+One that is longer than the window is turned part by part. No I/O.
+"""
 
 from __future__ import annotations
 
@@ -16,13 +19,14 @@ def draw_remedies_page(scene: Scene, terminal: Terminal) -> list[Row]:
     chosen = find_marked_remedy(scene)
     lines, marked = _lines(scene, terminal, chosen)
     room = max(1, terminal.rows - 2)
-    first = max(0, min(marked.start - 1, marked.stop - room, len(lines) - room))
-    first = max(first, marked.stop - room) if marked.stop - marked.start <= room else marked.start
+    parts = -(-len(marked) // room)
+    part = scene.ui.part % parts
+    first = min(marked.start + part * room, marked.stop - room) if parts > 1 else max(0, marked.stop - room)
     blocks = [
         Block(rank=1, rows=[_head(scene, terminal)]),
         Block(rank=0, rows=lines[first : first + room], least=1),
         Block(rank=9, grown=lambda rows: [()] * rows, floor=0),
-        Block(rank=2, rows=[draw_bottom_row(scene, terminal)]),
+        Block(rank=2, rows=[draw_bottom_row(scene, terminal, page=(part + 1, parts))]),
     ]
     return stack_blocks(blocks, terminal.columns, terminal.rows)
 

@@ -9,9 +9,10 @@ are aligned so that the stitches at the window's right edge stand on each other.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from stepper.plan.model import Round
-from stepper.screen.cells import Look, draw_square, draw_squares, is_turned, list_catches
+from stepper.screen.cells import CAUGHT, MARKER, Look, Square, chart_row, draw_square, is_turned
 from stepper.screen.course import Course
 from stepper.screen.rows import Row, Span, join_spans
 from stepper.screen.style import BOLD, PLAIN, Terminal
@@ -89,7 +90,7 @@ def draw_strip(
         label = label_round(round_, place, blocks=terminal.blocks)
         return (
             Span(" "),
-            *draw_window(round_, shown, wide, place, yarns, terminal, square),
+            *draw_window(course, round_.index, shown, wide, place, yarns, terminal, square),
             Span(" "),
             label,
         )
@@ -156,12 +157,20 @@ def _stitches_after(round_: Round, used: int) -> int:
 
 
 def draw_window(
-    round_: Round, window: Window, wide: int, place: Position, yarns: Yarns, terminal: Terminal, square: int
+    course: Course,
+    index: int,
+    window: Window,
+    wide: int,
+    place: Position,
+    yarns: Yarns,
+    terminal: Terminal,
+    square: int,
 ) -> Row:
     """Draw one round through a window.
 
     Args:
-        round_: The round.
+        course: What is knitted.
+        index: Which round.
         window: Which of its stitches.
         wide: How many stitches there is room for; a shorter round stands at the right edge. Unit: stitches.
         place: Where the knitting stands.
@@ -169,25 +178,48 @@ def draw_window(
         terminal: The terminal to draw on.
         square: How wide a stitch is. Range: 1 and up. Unit: columns.
     """
-    squares = draw_squares(round_)
-    shown, total, turned = squares[window.first : window.end], len(squares), is_turned(round_)
-    marks = {total - mark if turned else mark for mark in markers_in(round_)} if square > 1 else set()
-    caught = list_catches(round_)
-    worked = total if round_.index < place.index else place.stitch if round_.index == place.index else 0
-    hand = place.stitch if round_.index == place.index else -1
-    looks: dict[object, Span] = {}
-    cells = []
-    for number, each in enumerate(shown, start=window.first):
-        at = total - 1 - number if turned else number
-        # Looked up by plain values, since a record for each stitch would take longer than all the rest.
-        key = (each, at < worked, at == hand, number in caught, number + 1 in marks)
-        found = looks.get(key)
-        if found is None:
-            look = Look(worked=key[1], in_hand=key[2], caught=key[3], marker=key[4])
-            found = looks[key] = draw_square(each, yarns, terminal, square, look)
-        cells.append(found)
-    missing = (wide - len(shown)) * square
+    drawn = chart_row(course, index)
+    total = len(drawn.squares)
+    worked = total if index < place.index else place.stitch if index == place.index else 0
+    done, ahead = (_looks_of(yarns, terminal, square, worked=each) for each in (True, False))
+    right, left, parting = (ahead, done, total - worked) if drawn.turned else (done, ahead, worked)
+    end = min(window.end, total)
+    parting = max(window.first, min(end, parting))
+    cells = [right[each, ""] for each in drawn.squares[window.first : parting]]
+    cells += [left[each, ""] for each in drawn.squares[parting:end]]
+    marked = drawn.marked if square > 1 else frozenset()
+    hand = (total - 1 - worked if drawn.turned else worked) if index == place.index else -1
+    for number, extra in (*((each, CAUGHT) for each in drawn.caught), *((each, MARKER) for each in marked)):
+        if window.first <= number < end:
+            side = right if number < parting else left
+            cells[number - window.first] = side[drawn.squares[number], extra]
+    if window.first <= hand < end:
+        look = Look(in_hand=True, caught=hand in drawn.caught, marker=hand in marked)
+        cells[hand - window.first] = draw_square(drawn.squares[hand], yarns, terminal, square, look)
+    missing = (wide - len(cells)) * square
     return (Span(" " * missing), *join_spans(reversed(cells)))
+
+
+class _Looks(dict[tuple[Square, str], Span]):
+    """How each kind of square looks, with a sign beside it or none, drawn when it is first met: a round has
+    many squares of few kinds."""
+
+    def __init__(self, yarns: Yarns, terminal: Terminal, columns: int, *, worked: bool) -> None:
+        super().__init__()
+        self._drawn_with = yarns, terminal, columns
+        self._worked = worked
+
+    def __missing__(self, kind: tuple[Square, str]) -> Span:
+        square, extra = kind
+        look = Look(worked=self._worked, caught=extra == CAUGHT, marker=extra == MARKER)
+        self[kind] = span = draw_square(square, *self._drawn_with, look)
+        return span
+
+
+@lru_cache(maxsize=8)
+def _looks_of(yarns: Yarns, terminal: Terminal, columns: int, *, worked: bool) -> _Looks:
+    """Keep the looks from one key to the next."""
+    return _Looks(yarns, terminal, columns, worked=worked)
 
 
 def underline(round_: Round, part: StepPart, window: Window, terminal: Terminal, square: int) -> Span:

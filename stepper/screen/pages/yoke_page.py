@@ -11,11 +11,13 @@ share a cell, one above the other; without colours every cell shows the sign of 
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import accumulate, groupby
 from typing import Final, NamedTuple
 
-from stepper.craft.colour import Rgb
+from stepper.craft.colours.colour import Rgb
 from stepper.plan.yoke import yoke_of
 from stepper.screen.cells import draw_squares
 from stepper.screen.course import Course
@@ -72,12 +74,21 @@ def draw_yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
     if rings is not None:
         picture = _centred(_picture(rings, scene, terminal, terminal.columns, room), terminal.columns)
     blocks = [
-        Block(rank=1, rows=[(Span(" From above", BOLD), Span("   neck inside, centre back at the top"))]),
+        Block(rank=1, rows=[_head(terminal.columns)]),
         Block(rank=0, rows=picture, least=1),
         Block(rank=9, grown=lambda rows: [()] * rows),
         Block(rank=2, rows=[draw_bottom_row(scene, terminal)]),
     ]
     return stack_blocks(blocks, terminal.columns, terminal.rows)
+
+
+def _head(columns: int) -> Row:
+    """Write what is to be seen, and where what is, as far as there is room for whole words."""
+    heads: list[Row] = [
+        (Span(" From above", BOLD), Span(f"   {where}" if where else ""))
+        for where in ("neck inside, centre back at the top", "neck inside", "")
+    ]
+    return next((head for head in heads if row_width(head) <= columns), heads[-1])
 
 
 def draw_yoke(scene: Scene, terminal: Terminal, columns: int, rows: int) -> list[Row]:
@@ -100,13 +111,6 @@ def _centred(rows: list[Row], columns: int) -> list[Row]:
     return [(Span(" " * ((columns - row_width(each)) // 2)), *each) for each in rows]
 
 
-class _Point(NamedTuple):
-    """Where in the rings a point of the picture is."""
-
-    ring: int
-    stitch: int
-
-
 def _picture(rings: Rings, scene: Scene, terminal: Terminal, columns: int, room: int) -> list[Row]:
     halves = 2 if terminal.depth is not Depth.NONE and (terminal.blocks or terminal.solid) else 1
     # A cell is twice as high as wide: half a cell is a square point; without halves, two columns make one.
@@ -121,6 +125,16 @@ def _picture(rings: Rings, scene: Scene, terminal: Terminal, columns: int, room:
     return [_halves(upper, lower, shades) for upper, lower in pairs]
 
 
+class _Point(NamedTuple):
+    """A stitch of the yoke."""
+
+    number: int
+    """How many stitches of the yoke are worked before it. Unit: stitches."""
+    ring: int
+    stitch: int
+    yarn: str
+
+
 _Line = tuple[_Point | None, ...]
 
 
@@ -129,10 +143,11 @@ def _grid(course: Course, size: int) -> tuple[_Line, ...]:
     """Find the stitch at each point of a picture; this depends on garment and size only, not on progress."""
     rings = rings_of(course)
     assert rings is not None
-    return tuple(tuple(_point(rings, x, y, size) for x in range(size)) for y in range(size))
+    before = (0, *accumulate(map(len, rings.yarns)))
+    return tuple(tuple(_point(rings, before, x, y, size) for x in range(size)) for y in range(size))
 
 
-def _point(rings: Rings, x: int, y: int, size: int) -> _Point | None:
+def _point(rings: Rings, before: Sequence[int], x: int, y: int, size: int) -> _Point | None:
     """Find the stitch at a point of the picture; None outside the yoke or inside the neck."""
     east, south = (x + 0.5) / size * 2 - 1, (y + 0.5) / size * 2 - 1
     radius = math.hypot(east, south)
@@ -142,50 +157,49 @@ def _point(rings: Rings, x: int, y: int, size: int) -> _Point | None:
     ring = min(count - 1, int((radius - rings.inner) / (1 - rings.inner) * count))
     turn = math.atan2(east, -south) / (2 * math.pi) % 1
     stitches = len(rings.yarns[ring])
-    return _Point(ring, min(stitches - 1, int(turn * stitches)))
+    stitch = min(stitches - 1, int(turn * stitches))
+    return _Point(before[ring] + stitch, ring, stitch, rings.yarns[ring][stitch])
 
 
 class _Shades:
     """What is finished, and the colour each yarn is shown in, finished and to come."""
 
     def __init__(self, rings: Rings, scene: Scene, depth: Depth) -> None:
-        self._rings, self._yarns, self._depth = rings, scene.yarns, depth
         place = scene.state.place
-        self._ring, self._stitch = place.index - rings.first, place.stitch
-        self._over = place.index >= len(scene.course.rounds)
-        self._found: dict[tuple[str, bool], Rgb] = {}
+        self.worked = 0
+        """Stitches of the yoke that are dimmed: none if all is done, as nothing is left to tell apart."""
+        if place.index < len(scene.course.rounds):
+            ring = place.index - rings.first
+            whole = sum(len(each) for each in rings.yarns[: max(0, ring)])
+            self.worked = whole + (place.stitch if 0 <= ring < len(rings.yarns) else 0)
+        yarns = {yarn for ring_ in rings.yarns for yarn in ring_}
+        colours = {yarn: scene.yarns.of(yarn).colour or _NO_COLOUR for yarn in yarns}
+        self._bright = {yarn: match_colour(colour, depth) for yarn, colour in colours.items()}
+        self._dimmed = {yarn: match_colour(dim_colour(colour), depth) for yarn, colour in colours.items()}
 
-    def dimmed(self, point: _Point) -> bool:
-        """Return whether a stitch is worked while others are still to come."""
-        if self._over:
-            return False
-        return point.ring < self._ring or (point.ring == self._ring and point.stitch < self._stitch)
-
-    def of(self, point: _Point | None) -> Rgb | None:
-        """Return the colour of a point; None if there is no fabric."""
-        if point is None:
-            return None
-        key = (self._rings.yarns[point.ring][point.stitch], self.dimmed(point))
-        found = self._found.get(key)
-        if found is None:
-            colour = self._yarns.of(key[0]).colour or _NO_COLOUR
-            found = self._found[key] = match_colour(dim_colour(colour) if key[1] else colour, self._depth)
-        return found
+    def along(self, line: _Line) -> list[Rgb | None]:
+        """Return the colours of a line of points; None where there is no fabric."""
+        worked, bright, dimmed = self.worked, self._bright, self._dimmed
+        return [
+            None if point is None else (dimmed if point[0] < worked else bright)[point[3]] for point in line
+        ]
 
 
 def _halves(upper: _Line, lower: _Line, shades: _Shades) -> Row:
     """Draw two lines of points in one row of cells."""
-    spans: list[Span] = []
-    for above, below in zip(upper, lower, strict=True):
-        top, bottom = shades.of(above), shades.of(below)
-        if top is None and bottom is None:
-            spans.append(Span(" "))
-        elif bottom is None or top is None:
-            # A lone half on the terminal's own background: a block, not text, so no contrast is needed.
-            spans.append(Span("▀" if bottom is None else "▄", Paint(ink=top or bottom)))
-        else:
-            spans.append(Span("▀", Paint(ground=bottom, ink=top)))
-    return join_spans(spans)
+    columns = zip(shades.along(upper), shades.along(lower), strict=True)
+    return tuple(_cells(top, bottom, len(list(same))) for (top, bottom), same in groupby(columns))
+
+
+@lru_cache(maxsize=1024)
+def _cells(top: Rgb | None, bottom: Rgb | None, columns: int) -> Span:
+    """Draw cells of two points each, one above the other."""
+    if top is None and bottom is None:
+        return Span(" " * columns)
+    if bottom is None or top is None:
+        # A lone half on the terminal's own background: a block, not text, so no contrast is needed.
+        return Span(("▀" if bottom is None else "▄") * columns, Paint(ink=top or bottom))
+    return Span("▀" * columns, Paint(ground=bottom, ink=top))
 
 
 def _signs(line: _Line, rings: Rings, shades: _Shades, yarns: Yarns) -> Row:
@@ -195,6 +209,6 @@ def _signs(line: _Line, rings: Rings, shades: _Shades, yarns: Yarns) -> Row:
         if point is None:
             spans.append(Span("  "))
             continue
-        sign = rings.signs[point.ring][point.stitch] or yarns.of(rings.yarns[point.ring][point.stitch]).sign
-        spans.append(Span(f"{sign} ", PLAIN if shades.dimmed(point) else BOLD))
+        sign = rings.signs[point.ring][point.stitch] or yarns.of(point.yarn).sign
+        spans.append(Span(f"{sign} ", PLAIN if point.number < shades.worked else BOLD))
     return join_spans(spans)

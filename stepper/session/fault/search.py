@@ -220,12 +220,6 @@ def most_counted(sections: Sections, first: int, end: int) -> int:
     return max(2 * wanted, 0 if sections.kind is Landmark.MARKER else 2 * sections.edges[-1])
 
 
-def off_sections(sections: Sections, counts: tuple[int, ...]) -> tuple[tuple[int, int], ...]:
-    """Return which sections are off and by how much, from the counts of all of them."""
-    pairs = zip(counts, sections.counts, strict=True)
-    return tuple((at, got - want) for at, (got, want) in enumerate(pairs) if got != want)
-
-
 def window(plan: Plan, fault: Fault, verified: Verified | None) -> tuple[int, ...]:
     """List the rounds the fault can be in, the latest first."""
     if fault.index is not None:  # a length measured since may have left fewer rounds

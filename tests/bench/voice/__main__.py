@@ -23,12 +23,12 @@ from scipy.stats import chi2
 
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.ears.moonshine import MoonshineRecogniser
 from stepper.ears.thresholds import STRICT
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import ADDRESSES, CLOSED, Clip, clips
-from tests.bench.voice.stream import Outcome, answer_to, as_16_bit, hear, with_cues
+from tests.bench.voice.stream import Event, Outcome, answer_to, as_16_bit, hear, known_after, with_cues
 from tests.bench.voice.voices import RATE_HZ, read_wav
 
 SAMPLE = Path(__file__).parents[2] / "fixtures" / "switchback.yaml"
@@ -107,7 +107,7 @@ class Bench:
             sound, events = with_cues(chosen, self.talk, ratio, 1)
             outcome = hear(sound, recogniser)
             answers = [(event, *answer_to(event, outcome)) for event in events]
-            right = [late for event, text, late in answers if text and self.same(event.clip.said, text)]
+            right = [event for event, text, _ in answers if text and self.same(event.clip.said, text)]
             wrong = sum(bool(text) and not self.same(event.clip.said, text) for event, text, _ in answers)
             what = f'"{address}" + {kind.split()[-1]}' if address else kind
             print(
@@ -118,8 +118,7 @@ class Bench:
                 for event, text, _ in answers:
                     if text is None or not self.same(event.clip.said, text):
                         print(f"    {event.clip.voice.label}: {event.clip.said} -> {text}")
-            if ratio is None:
-                self.times(outcome, right)
+            self.times(outcome, right)
         recogniser.close()
 
     def by_voice(self, answers) -> None:
@@ -130,21 +129,15 @@ class Bench:
             heard[event.clip.voice.label] += bool(text) and self.same(event.clip.said, text)
         print("    by voice: " + ", ".join(f"{voice} {heard[voice]}/{said[voice]}" for voice in sorted(said)))
 
-    def times(self, outcome: Outcome, late: list[float]) -> None:
-        took = dict(zip(outcome.utterances_s, outcome.took_s, strict=True))
-        waits = np.array([end + np.median(list(took.values())) for end in late]) + FIRST_SOUND_S
-        cpu = np.array(outcome.cpu_s)
-        if len(waits):
+    def times(self, outcome: Outcome, right: list[Event]) -> None:
+        """Print how long after its end a cue that is heard is answered, on a machine with nothing else to do."""
+        waits = [known_after(event, outcome) for event in right]
+        first = np.array([wait for wait in waits if wait is not None]) + FIRST_SOUND_S
+        if len(first):
             print(
-                f"    end of cue to utterance complete {np.median(late) * 1000:.0f} ms; recognised in "
-                f"{np.median(outcome.took_s) * 1000:.0f} ms, p95 {np.percentile(outcome.took_s, 95) * 1000:.0f}"
-                f" (CPU {np.median(cpu) * 1000:.0f}, p95 {np.percentile(cpu, 95) * 1000:.0f}); "
-                f"end of cue to first sound {np.median(waits) * 1000:.0f} ms"
-            )
-            quick = np.array(late)[:, None] + cpu[None, :] + FIRST_SOUND_S
-            print(
-                f"    the same on a machine with nothing else to do (CPU in place of the wall's time): median "
-                f"{np.median(quick) * 1000:.0f} ms, p95 {np.percentile(quick, 95) * 1000:.0f} ms"
+                f"    end of cue to first sound: median {np.median(first) * 1000:.0f} ms, "
+                f"p95 {np.percentile(first, 95) * 1000:.0f} ms; an utterance recognised in "
+                f"{np.median(outcome.cpu_s) * 1000:.0f} ms, p95 {np.percentile(outcome.cpu_s, 95) * 1000:.0f} (CPU)"
             )
 
     def false(self, address: str = "") -> None:

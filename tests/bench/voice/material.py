@@ -19,7 +19,7 @@ from pathlib import Path
 import numpy as np
 
 from stepper.language.numbers import digits_words, words
-from stepper.language.vocabulary import VOCABULARY
+from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.session import cues
 from tests.bench.voice.voices import Voice, installed, say
 

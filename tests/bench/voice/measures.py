@@ -20,7 +20,7 @@ import numpy as np
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_lengths, list_wordings
 from stepper.language.numbers import words
-from stepper.language.understand import understand
+from stepper.language.understanding.understand import understand
 from stepper.session.cues import Note
 from stepper.ears.moonshine import MoonshineRecogniser
 from tests.bench.voice.__main__ import SAMPLE, share

@@ -19,7 +19,7 @@ import numpy as np
 
 from stepper.ears.moonshine import MoonshineRecogniser
 from stepper.language.numbers import digits_words, words
-from stepper.language.understand import NotUnderstood, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
 from tests.bench.voice.__main__ import SAMPLE, share

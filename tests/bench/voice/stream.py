@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from stepper.ears.listen import listen, load_speech_detector
-from stepper.ears.ports import Finder, Heard, Place, Recogniser
+from stepper.ears.ports import Finder, Foresighted, Heard, Place, Recogniser
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import Clip, read
 from tests.bench.voice.voices import RATE_HZ
@@ -33,6 +33,9 @@ class Outcome:
 
     heard: list[tuple[float, str]] = field(default_factory=list)
     """When the utterance was complete, in stream time, and its text."""
+    known_s: list[float] = field(default_factory=list)
+    """When each of them was known on a machine with nothing else to do: no block comes before its time, and
+    each takes the processor's time that it took here. Unit: s, in stream time."""
     took_s: list[float] = field(default_factory=list)
     """How long the recogniser took over each utterance, as the clock on the wall goes."""
     cpu_s: list[float] = field(default_factory=list)
@@ -46,10 +49,17 @@ class _Stream:
 
     def __init__(self, sound: np.ndarray) -> None:
         self._sound, self.at_s = sound, 0.0
+        self._begun_s, self._cpu_s = 0.0, time.process_time()
+
+    @property
+    def now_s(self) -> float:
+        """How late it is on a machine with nothing else to do."""
+        return self._begun_s + time.process_time() - self._cpu_s
 
     def blocks(self) -> Iterator[bytes]:
         for start in range(0, len(self._sound), _BLOCK):
             self.at_s = (start + _BLOCK) / RATE_HZ
+            self._begun_s, self._cpu_s = max(self.now_s, self.at_s), time.process_time()
             yield self._sound[start : start + _BLOCK].tobytes()
 
     def close(self) -> None:
@@ -70,6 +80,9 @@ class _Watched:
         self._outcome.utterances_s.append(self._stream.at_s)
         return heard
 
+    def recognise_early(self, segment: bytes) -> Heard | None:
+        return self._inner.recognise_early(segment) if isinstance(self._inner, Foresighted) else None
+
     def find(self, sound: bytes) -> Place | None:
         return self._inner.find(sound) if isinstance(self._inner, Finder) else None
 
@@ -84,6 +97,7 @@ def hear(sound: np.ndarray, recogniser: Recogniser) -> Outcome:
     for heard in listen(stream, _Watched(recogniser, outcome, stream), load_speech_detector()):
         if heard.text:
             outcome.heard.append((stream.at_s, heard.text))
+            outcome.known_s.append(stream.now_s)
     outcome.all_cpu_s = time.process_time() - began
     return outcome
 
@@ -113,6 +127,14 @@ def with_cues(
 def as_16_bit(sound: np.ndarray) -> np.ndarray:
     """Turn a float stream into signed 16-bit."""
     return (np.clip(sound / max(1.0, np.abs(sound).max()), -1, 1) * 32_767).astype(np.int16)
+
+
+def known_after(event: Event, outcome: Outcome) -> float | None:
+    """Give how long after its end a cue was known; None if nothing was heard in answer to it. Unit: s."""
+    for (at, _), known_s in zip(outcome.heard, outcome.known_s, strict=True):
+        if event.start_s < at <= event.end_s + _LATEST_S:
+            return known_s - event.end_s
+    return None
 
 
 def answer_to(event: Event, outcome: Outcome) -> tuple[str | None, float]:

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from stepper.craft.spacing import count_gaps, gaps_between
+from stepper.craft.even.spacing import count_gaps, gaps_between
 from stepper.plan.compile import work_as_knitted
 from stepper.plan.even.even_placement import markers_ahead, motif_stitches
 from stepper.plan.model import Plan, Round

@@ -24,12 +24,12 @@ def knit(*lines: str) -> Plan:
 
 
 def refused(*lines: str) -> str:
-    """Give what is printed of lines that are refused."""
+    """Return what is printed of lines that are refused."""
     return faults(text_of(list(lines), 1, "cm")[0])
 
 
 def counts(plan: Plan, section: str) -> list[int]:
-    """Give the stitches after each row of a section."""
+    """Return the stitches after each row of a section."""
     return [round_.after for round_ in plan.rounds if round_.section == section]
 
 
@@ -89,3 +89,37 @@ def test_held_stitches_are_those_of_the_part_that_is_worked() -> None:
     sleeve = ("== left sleeve", "Return left sleeve to needles.", "Knit 2 rows.", "Bind off.")
     plan = knit(*body, *sleeve, "== right sleeve", "Work as for left sleeve.")
     assert plan.rounds[-1].held == {}
+
+
+@pytest.mark.parametrize(
+    ("own", "line", "rows"),
+    [
+        (("CO 30 sts. Work flat.",), "Work as for back to **.", [30, *[30] * 6]),
+        (("CO 30 sts. Work flat.",), "Work as for back until piece measures 1 cm.", [30, *[30] * 3]),
+        (("CO 30 sts. Work flat.",), "Work as for back.", [30, *[30] * 6, 26, 22, 22, 0]),
+        (
+            ("CO 30 sts. Work flat.", "Work 6 rows in garter st."),
+            "Work as for back.",
+            [30, *[30] * 6, 26, 22, 22, 0],
+        ),
+    ],
+)
+def test_a_part_with_stitches_of_its_own_does_not_cast_on_those_of_the_other(
+    own: tuple[str, ...], line: str, rows: list[int]
+) -> None:
+    """The narrower front is cast on with its own number and goes on as the back; a band of its own stands for that
+    of the back where it has as many rows."""
+    back = tuple(row.replace(" 32 sts.", "") for row in BACK)
+    assert counts(knit(*back, "== front", *own, line), "front") == rows
+
+
+def test_the_other_edge_does_not_cast_on_twice() -> None:
+    """Reversed, the beginning is left out just the same."""
+    plan = knit(*BACK[:3], "Bind off.", "== front", "CO 40 sts. Work flat.", "Work as for back, reversing shaping.")
+    assert counts(plan, "front") == [40, *[40] * 6, 0]
+
+
+def test_where_it_goes_on_is_not_guessed() -> None:
+    """Four rows of her own against six of the back: which row of the back comes next is for her to say."""
+    told = refused(*BACK, "== front", "CO 40 sts. Work flat.", "Work 4 rows in garter st.", "Work as for back.")
+    assert "5 rows are worked, so it is not known where in the back this goes on" in told

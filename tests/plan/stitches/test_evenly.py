@@ -7,8 +7,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.craft.manners import Manner
-from stepper.craft.spacing import count_gaps, gaps_between
+from stepper.craft.even.manners import Manner
+from stepper.craft.even.spacing import count_gaps, gaps_between
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.stitches.evenly import (
@@ -28,7 +28,7 @@ TOGETHER = Change(code="k2tog", yarn="MC")
 
 
 def spread(before: int, after: int, *, flat: bool = False, manner: Manner = Manner.SAYABLE) -> tuple:
-    """Give the round and its places."""
+    """Return the round and its places."""
     change = usual_change(before, after, "MC")
     made = even_round(before, abs(after - before), change, flat=flat, manner=manner)
     return made.items, made.places

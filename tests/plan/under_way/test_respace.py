@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from stepper.craft.spacing import gaps_between
+from stepper.craft.even.spacing import gaps_between
 from stepper.plan.model import Plan, Round
 from stepper.plan.stitches.evenly import Change, round_at
 from stepper.plan.under_way.respace import (

@@ -24,7 +24,7 @@ def compiled(text: str) -> Plan:
 
 
 def index_of(garment: Plan, section: str, number: int) -> int:
-    """Give the index of a round of a section."""
+    """Return the index of a round of a section."""
     return next(each.index for each in garment.rounds if (each.section, each.number) == (section, number))
 
 

@@ -14,7 +14,7 @@ from tests.project.samples import HEAD, project
 
 
 def remarks(plan: Plan, number: int, section: str = "body") -> str:
-    """Give what is said before a round."""
+    """Return what is said before a round."""
     found = next(each for each in plan.rounds if each.section == section and each.number == number)
     return ". ".join(found.remarks)
 

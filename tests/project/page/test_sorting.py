@@ -21,7 +21,7 @@ def bare(text: str) -> str:
 
 
 def sorted_signs(text: str) -> str:
-    """Give the kind of the piece that each sign of a page stands in, as text to compare: a word a sign."""
+    """Return the kind of the piece that each sign of a page stands in, as text to compare: a word a sign."""
     kinds = []
     for piece in take_apart(text).pieces:
         kinds += [piece.front or piece.kind] * len(bare(piece.text))

@@ -28,12 +28,12 @@ LINES = {line: known for line, known in legal_lines().items() if read(line, *kno
 
 
 def suggested(problem: Problem) -> list[str]:
-    """Give the words that a problem suggests."""
+    """Return the words that a problem suggests."""
     return re.findall(r'"([^"]*)"', problem.hint) if problem.hint.startswith("Did you mean") else []
 
 
 def without_number(word: str) -> str:
-    """Give a stitch without the number behind it: sl for sl1."""
+    """Return a stitch without the number behind it: sl for sl1."""
     return re.sub(r"(?<=sl)\d+$", "", word)
 
 

@@ -6,7 +6,7 @@ import io
 
 from PIL import Image
 
-from stepper.craft.colour import grey
+from stepper.craft.colours.colour import grey
 from stepper.report.drawing.colour_picture import draw_colours
 from stepper.report.drawing.png import write_png
 from stepper.report.drawing.shapes import Box, Label

@@ -13,7 +13,6 @@ from stepper.project.model import Project
 from stepper.project.reader import read_project
 from stepper.report.measure.measurements import measure_fully, measure_garment
 from stepper.report.measure.measuring import Measurement
-from stepper.report.measure.roles import find_divide
 from tests.garments import read_garment
 from tests.plan.test_blend import switchback
 from tests.plans import plan as made
@@ -102,7 +101,6 @@ def test_mittens_and_shawls_have_no_yoke() -> None:
     """One part on hold is a thumb, not sleeves; a shawl has neither."""
     for name in ("mittens", "socks", "hat", "shawl"):
         assert not {"chest", "neck", "full yoke"} & set(measured(name))
-    assert find_divide(()) is None
 
 
 def test_without_a_body_there_is_no_ease() -> None:

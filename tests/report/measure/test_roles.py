@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.report.measure.roles import assign_roles, count_before_edges, find_divide
+from stepper.report.measure.roles import assign_roles, count_before_edges
 from tests.garments import NAMES, read_garment
 from tests.plans import plan
 
@@ -41,9 +41,12 @@ def test_every_invented_garment_has_a_row_above() -> None:
 
 def test_a_yoke_from_the_hem_up_is_no_divide() -> None:
     """Underarms on hold, two in one round, part no sleeves from a body."""
-    assert find_divide(read_garment("hem_up_yoke")[1].rounds) is None
-    assert find_divide(read_garment("cardigan")[1].rounds) is None
-    assert find_divide(read_garment("raglan")[1].rounds) is not None
+    for name in ("hem_up_yoke", "cardigan"):
+        yoke = assign_roles(read_garment(name)[1].rounds).yoke
+        assert yoke is None or yoke.upward, name
+    divided = assign_roles(read_garment("raglan")[1].rounds).yoke
+    assert divided is not None
+    assert not divided.upward
 
 
 def test_the_body_is_the_widest_of_what_is_joined() -> None:

@@ -43,7 +43,7 @@ def measured(name: str) -> dict[str, Measurement]:
             "",
         ),  # plain on the larger needle, though its section names the rib
         ("sock", "leg, length", 40 + 100, ""),  # printed
-        ("sock", "heel, depth", 14 * 2.5, ""),  # the rows that turn it; the flap of 31 stands behind the heel
+        ("sock", "heel, under the foot", 14 * 2.5, ""),  # the rows that turn it; the flap of 31 stands behind the heel
         ("sock", "foot, around", 64 / 32 * 100, "foot"),
         # heel 14, picking up 1, gusset 18, 8 cm are 32, toe 19 (8 decreases with 7 between, and 4)
         ("sock", "foot, length", (14 + 1 + 18 + 32 + 19) * 2.5, "foot_length"),
@@ -159,7 +159,7 @@ def test_a_sock_from_the_toe_up_has_its_foot_before_its_heel() -> None:
 
 def test_short_rows_there_and_back_count_once() -> None:
     """38 short rows of the sample are 19 of depth: 19 / 42 of 10 cm. Source: common practice."""
-    assert sample("socks")["first heel, depth"].needles_mm == pytest.approx(19 / 42 * 100)
+    assert sample("socks")["first heel, under the foot"].needles_mm == pytest.approx(19 / 42 * 100)
 
 
 def test_a_sock_is_open_at_the_cuff_and_closed_at_the_toe() -> None:

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.craft.colour import contrast, rgb_from_hex
+from stepper.craft.colours.colour import contrast, rgb_from_hex
 from stepper.report.sheet.looks import assign_looks
 from stepper.sitting.project_file import load_project
 

@@ -16,7 +16,7 @@ from pdfminer.high_level import extract_text
 from pdfminer.pdfpage import PDFPage
 
 from stepper.commands.yarn import list_rows
-from stepper.report.sheet.blocks import Heading, Words
+from stepper.report.sheet.blocks import Bullets, Cell, Grid, Heading, Terms, Words
 from stepper.report.sheet.contents import lay_out_sheet
 from stepper.report.sheet.page import write_page
 from stepper.report.sheet.pdf import PdfSheet, write_pdf
@@ -77,6 +77,19 @@ def test_letters_it_has_not_are_reported() -> None:
     """Hebrew and Japanese are not covered; silence would leave boxes on the paper."""
     pdf = write_pdf([Words(text="yarn שלג and 編み物")], title="Scarf")
     assert set(pdf.missing) == set("שלג編み物")
+
+
+def test_a_letter_that_is_missing_is_found_wherever_it_stands() -> None:
+    """In a cell, a remark, an abbreviation, a note; and one that Python would write as its number, too."""
+    digit = "\U0001fbf0"
+    private = "\ue001"  # of nobody: `repr` writes it as a number
+    blocks = [
+        Grid(key="g", head=("yarn", "g"), rows=((Cell(text="編", remark="み"), Cell(text="50")),)),
+        Terms(key="t", items=(("k", "物"),)),
+        Bullets(items=(f"snow {private}",)),
+        Heading(level=1, text="Yarn", note=f"note {digit}"),
+    ]
+    assert set(write_pdf(blocks, title="Scarf").missing) == {*"編み物", private, digit}
 
 
 def test_the_same_sheet_is_the_same_file() -> None:

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
@@ -31,6 +32,26 @@ def test_every_word_of_every_remedy_can_be_reached(size: tuple[int, int]) -> Non
         marked = shown.index(next(line for line in shown if line.startswith("▸")))
         words = " ".join(" ".join(shown[marked:-1]).split())
         assert words.startswith(f"▸ {number + 1} {remedy}")
+
+
+@pytest.mark.parametrize("size", [(24, 8), (20, 5), (24, 3)])
+def test_a_remedy_longer_than_the_window_is_turned_part_by_part(size: tuple[int, int]) -> None:
+    """In the smallest window too: turned on as often as the bottom row says, every word of it was shown."""
+    all_parts = 0
+    for number, remedy in enumerate(_scene().asked.remedies):
+        first = _text(_scene(number), *size)
+        found = re.search(r"1 of (\d+)", first[-1])
+        parts = int(found[1]) if found else 1
+        all_parts += parts
+        seen = []
+        for part in range(parts):
+            scene = replace(_scene(number), ui=UIState(page=Page.REMEDIES, down=number, part=part))
+            seen += [line[5:] for line in _text(scene, *size)[1:-1]]
+        words = iter(" ".join(seen).split())
+        assert all(word in words for word in remedy.split())
+        again = replace(_scene(number), ui=UIState(page=Page.REMEDIES, down=number, part=parts))
+        assert _text(again, *size) == first
+    assert all_parts > len(_scene().asked.remedies)
 
 
 def test_the_mark_stays_on_a_remedy() -> None:

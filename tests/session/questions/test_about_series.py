@@ -21,7 +21,7 @@ ARMHOLE_AND_NECK = (
 
 
 def told(made: Plan, index: int) -> str:
-    """Give what is said of the counts at the beginning of a round."""
+    """Return what is said of the counts at the beginning of a round."""
     state = State(knitting=Knitting(place=Position(index=index)))
     return " ".join(tell_effect(each, made) for each in tell_series(made, state))
 

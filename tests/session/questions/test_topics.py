@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.language.question_vocabulary import QUESTION_WORDINGS
+from stepper.language.understanding.question_vocabulary import QUESTION_WORDINGS
 from stepper.session import cues
 from stepper.session.questions.topics import Topic
 

@@ -10,7 +10,7 @@ from pathlib import Path
 
 from stepper.sitting.recogniser_wordings import list_lengths
 from stepper.language.numbers import digits_words, words
-from stepper.language.vocabulary import VOCABULARY
+from stepper.language.understanding.vocabulary import VOCABULARY
 from tests.bench.voice.material import CLOSED, FRAMES
 
 FRONTS = (*["stepper"] * 6, "computer", "workbench", "okay stepper", "lighthouse", "hey stepper", "partner", "basket")

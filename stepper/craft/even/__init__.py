@@ -1,0 +1,1 @@
+"""Changes spread evenly over a round: where each goes, and how that is said."""

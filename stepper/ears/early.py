@@ -1,0 +1,51 @@
+"""Know a cue before the silence behind it is long enough to end an utterance.
+
+Three quarters of the time from the end of a cue to the first sound was the wait for that silence. So a short
+silence is enough where what was said is a cue and begins nothing longer. Meanwhile it is recognised: the time
+for that and the silence run together. Numbers are none of these, since they go on.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from stepper.ears.gate import CHUNK_S, Gate
+from stepper.ears.ports import Heard
+
+_LOOK_CHUNKS = round(0.1 / CHUNK_S)
+_SURE_CHUNKS = round(0.19 / CHUNK_S)
+# A stop within a word ("back", "step") is silent for up to a tenth of a second, and the detector of speech
+# adds some. Recognition takes about as long as the second wait adds to the first.
+
+
+class Early:
+    """Looks at the utterance under way as soon as it pauses."""
+
+    def __init__(self, gate: Gate, recognise: Callable[[bytes], Heard | None]) -> None:
+        """Begin with nothing heard.
+
+        Args:
+            gate: Collects the utterance.
+            recognise: Returns the cue that a stretch of sound is, if nothing longer begins with it.
+        """
+        self._gate, self._recognise = gate, recognise
+        self._heard: Heard | None = None
+
+    def take(self) -> Heard | None:
+        """Look at what the gate took last; return a cue once it is surely over, and end the utterance.
+
+        Without the address word only where she is far louder than the room, and not amid other talk: a film
+        pauses within its sentences, too.
+        """
+        quiet = self._gate.quiet_chunks
+        if quiet < _LOOK_CHUNKS:
+            self._heard = None
+        elif quiet == _LOOK_CHUNKS:
+            self._heard = self._recognise(self._gate.so_far())
+        elif quiet >= _SURE_CHUNKS and self._heard is not None:
+            heard, self._heard = self._heard, None
+            if heard.addressed or (self._gate.is_clear and not self._gate.amid_talk):
+                self._gate.accept()
+                return replace(heard, goes_on=False)
+        return None

@@ -1,0 +1,65 @@
+"""Colour difference against two outside libraries; value contrast against worked pairs."""
+
+from __future__ import annotations
+
+import colour as colour_science
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from skimage.color import deltaE_ciede2000
+
+from stepper.craft.colours.colour import Lab, contrast, rgb_from_hex
+from stepper.craft.colours.colour_difference import colour_difference, value_difference, value_word
+
+labs = st.builds(Lab, st.floats(0, 100), st.floats(-120, 120), st.floats(-120, 120))
+
+
+def _triple(colour: Lab) -> tuple[float, float, float]:
+    return colour.lightness, colour.a, colour.b
+
+
+def test_first_pair_of_sharma() -> None:
+    """Sharma, Wu and Dalal (2005), pair 1: 2.0425."""
+    blue = colour_difference(Lab(50, 2.6772, -79.7751), Lab(50, 0, -82.7485))
+    assert blue == pytest.approx(2.04245968, abs=1e-7)
+
+
+@given(labs, labs)
+def test_agrees_with_scikit_image_and_colour_science(one: Lab, other: Lab) -> None:
+    """CIEDE2000 as both libraries compute it, in either order."""
+    ours = colour_difference(one, other)
+    assert ours == pytest.approx(float(deltaE_ciede2000(_triple(one), _triple(other))), abs=1e-6)
+    assert ours == pytest.approx(
+        float(colour_science.delta_E(_triple(one), _triple(other), method="CIE 2000")), abs=1e-6
+    )
+    assert colour_difference(other, one) == pytest.approx(ours, abs=1e-6)
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [((50, 0, 0), (50, -1, 2)), ((50, 2.5, 0), (50, 0, -2.5)), ((50, 2.49, -0.001), (50, -2.49, 0.0011)),
+     ((50, 2.5, 0), (56, -27, -3)), ((22.7233, 20.0904, -46.694), (23.0331, 14.973, -42.5619)),
+     ((0, 0, 0), (0, 0, 0)), ((100, 0, 0), (0, 0, 0))],
+)  # fmt: skip
+def test_awkward_hues_agree_too(one: tuple[float, ...], other: tuple[float, ...]) -> None:
+    """Greys, opposite hues and the blue region, where the formula has its branches."""
+    ours = colour_difference(Lab(*one), Lab(*other))
+    assert ours == pytest.approx(float(deltaE_ciede2000(one, other)), abs=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "ratio", "apart", "word"),
+    [
+        ("#C0392B", "#1E7A34", 1.007, 0.19, "vanishes"),
+        ("#FF0000", "#008000", 1.285, 7.0, "vanishes"),
+        ("#FFD700", "#F4EFE6", 1.225, 7.7, "vanishes"),
+        ("#8B4513", "#2E8B57", 1.672, 14.1, "weak"),
+        ("#1B2A41", "#F4EFE6", 12.61, 77.8, "clear"),
+    ],
+)
+def test_strong_hue_is_no_value_contrast(one: str, other: str, ratio: float, apart: float, word: str) -> None:
+    """Red on green vanishes in a grey photograph, navy on cream does not (computed pairs)."""
+    first, second = rgb_from_hex(one), rgb_from_hex(other)
+    assert contrast(first, second) == pytest.approx(ratio, rel=1e-3)
+    assert value_difference(first, second) == pytest.approx(apart, abs=0.05)
+    assert value_word(first, second) == word

@@ -1,0 +1,87 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.ears.early import Early
+from stepper.ears.gate import Gate
+from stepper.ears.ports import Heard
+
+CHUNK = bytes(1024)
+CUE = Heard(text="next step", score=1.0)
+QUIET = [(False, -60.0)]
+SAID = [(True, -30.0)] * 25
+
+
+class Listener:
+    """A gate with a look ahead, which remembers what it was asked about."""
+
+    def __init__(self, heard: Heard | None) -> None:
+        self.gate = Gate()
+        self.asked: list[bytes] = []
+        self.heard = heard
+        self.early = Early(self.gate, self._recognise)
+
+    def _recognise(self, segment: bytes) -> Heard | None:
+        self.asked.append(segment)
+        return self.heard
+
+    def take(self, chunks: list[tuple[bool, float]]) -> list[tuple[int, str]]:
+        """Return what is known early, each with the number of the chunk by which it is."""
+        found = []
+        for at, (speech, level_db) in enumerate(chunks):
+            if self.gate.take(CHUNK, speech=speech, level_db=level_db) is not None:
+                found.append((at, "whole"))
+            heard = self.early.take()
+            if heard is not None:
+                found.append((at, heard.text))
+        return found
+
+
+def test_a_cue_is_known_after_a_fifth_of_a_second_and_its_silence_ends_nothing_more() -> None:
+    """She waits for the answer with her hands full; six chunks of 32 ms are enough, where the gate needs twelve."""
+    listener = Listener(CUE)
+    assert listener.take([*QUIET * 30, *SAID, *QUIET * 40]) == [(30 + 25 + 5, "next step")]
+    assert not listener.gate.is_open
+    assert listener.take([*SAID, *QUIET * 40]) == [(25 + 5, "next step")], "the next cue opens it again"
+
+
+def test_it_is_recognised_while_the_silence_lasts() -> None:
+    """Recognition takes as long as the silence needs to be sure of, so neither waits for the other."""
+    listener = Listener(CUE)
+    assert listener.take([*QUIET * 30, *SAID, *QUIET * 3]) == []
+    assert len(listener.asked) == 1
+
+
+def test_what_is_no_whole_cue_ends_as_it_always_did() -> None:
+    """A number may go on, and what was not understood may be more of something."""
+    listener = Listener(None)
+    assert listener.take([*QUIET * 30, *SAID, *QUIET * 40]) == [(30 + 25 + 11, "whole")]
+
+
+def test_a_stop_within_a_word_ends_nothing() -> None:
+    """ "Next st-ep": a sixth of a second of silence between, and all of it is one utterance."""
+    listener = Listener(CUE)
+    parted = [*QUIET * 30, *SAID, *QUIET * 5, *SAID]
+    assert listener.take(parted) == []
+    assert listener.take(QUIET * 40) == [(5, "next step")]
+    assert len(listener.asked[-1]) > 2 * 25 * len(CHUNK)
+
+
+@pytest.mark.parametrize(("addressed", "known"), [(True, [(60 + 25 + 5, "next step")]), (False, [])])
+def test_where_a_film_is_near_only_what_has_the_address_word_is_known_early(
+    addressed: bool, known: list[tuple[int, str]]
+) -> None:
+    """A film 10 dB softer pauses within its sentences, and "next step" may be the beginning of one."""
+    listener = Listener(Heard(text="next step", score=1.0, addressed=addressed))
+    room = [(False, -40.0)]
+    assert listener.take([*room * 60, *SAID, *room * 8]) == known
+
+
+def test_what_goes_on_with_other_talk_is_not_known_early() -> None:
+    """Somebody in the room says "… and that is the next step", with a pause in it."""
+    listener = Listener(None)
+    talk = [(True, -30.0)] * 15
+    assert listener.take([*QUIET * 30, *talk, *QUIET * 12]) == [(30 + 15 + 11, "whole")]
+    listener.heard = CUE
+    assert listener.take([*talk, *QUIET * 8]) == []
+    assert len(listener.asked) == 2

@@ -1,0 +1,37 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.language.understanding.fault_vocabulary import FAULT_WORDINGS
+from stepper.language.understanding.understand import understand
+from stepper.language.understanding.vocabulary import VOCABULARY
+from stepper.session import cues
+from stepper.session.state import Seen
+from tests.plans import final_increase
+from tests.playbook import AT
+
+
+def test_everything_that_can_be_seen_can_be_said() -> None:
+    """She is asked what she sees; there must be words for every answer."""
+    seen = {row.fixed["seen"] for row in FAULT_WORDINGS if row.cue is cues.Saw}
+
+    assert seen == set(Seen)
+
+
+def test_they_are_part_of_the_vocabulary() -> None:
+    """One table feeds the recogniser, the help and the keyboard."""
+    assert set(map(id, FAULT_WORDINGS)) <= set(map(id, VOCABULARY))
+
+
+@pytest.mark.parametrize("said", ["I dropped a stitch", "I lost a stitch", "a stitch fell off", "I dropped a yarn over"])
+def test_a_live_loop_is_understood_however_it_is_told(said: str) -> None:
+    """It runs while she looks for the right words."""
+    cue = understand(said, final_increase(), at=AT)
+    assert isinstance(cue, cues.Saw)
+    assert (cue.seen, cue.number) == (Seen.LOOP, 1)
+
+
+@pytest.mark.parametrize("said", ["I miscounted", "I think I miscounted", "I counted wrong", "count again"])
+def test_a_slip_in_counting_is_understood_however_it_is_told(said: str) -> None:
+    """Counting once more costs least, and spoils nothing."""
+    assert isinstance(understand(said, final_increase(), at=AT), cues.CountAgain)
