@@ -100,7 +100,7 @@ def test_nothing_she_must_read_is_ever_cut(size: tuple[int, int]) -> None:
 
     assert "Body" in first
     assert "45 sts" in first
-    assert "Stitch 0 of 45" in first
+    assert "Stitch 0 of 45" in first or shows_large("Stitch 0 of 45", first)
     assert "count stands" in everything
     assert {*f"{catches}.".split()} <= {*everything.split()}
     assert "Change to 4 mm needles" in everything or rows > 20  # there it is drawn in large letters
@@ -150,3 +150,14 @@ def test_where_a_float_is_caught_stays_on_the_screen_all_round_long() -> None:
     text = " ".join("\n".join(text_of(row) for row in draw_round_page(desk.scene(), terminal())).split())
     assert "Catch pine behind stitch 5" in text
     assert "Change to 4 mm" not in text
+
+
+@pytest.mark.parametrize("size", [(40, 12), (80, 24), (120, 40), (200, 60)])
+def test_nothing_is_said_twice(size: tuple[int, int]) -> None:
+    """A count that is due stands once, on its badge or in large letters: the room belongs to the step."""
+    shown = "\n".join(text_of(row) for row in draw_round_page(Desk().do("next").scene(), terminal(*size)))
+    large = shows_large("Count now:", shown)
+
+    assert shown.count("60 expected") == (0 if large else 1)
+    assert "Count now: 60" not in shown
+    assert shown.count("Stitch 0 of 60") == (0 if shows_large("Stitch 0 of 60", shown) else 1)
