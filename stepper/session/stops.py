@@ -82,10 +82,10 @@ def told_catches(plan: Plan, round_: Round) -> tuple[str, ...]:
         same = like == ((before.chart, before.chart_round) if before.chart else before.phrase)
         if same and catches_of(before) == catches:
             return ()
-    return shortened(catches)
+    return shorten_catches(catches)
 
 
-def shortened(catches: Iterable[str]) -> tuple[str, ...]:
+def shorten_catches(catches: Iterable[str]) -> tuple[str, ...]:
     """Leave out of where floats are caught how long they are."""
     return tuple(one for each in catches for one in _sentences(_FLOATS_OVER.sub("", each)))
 

@@ -15,7 +15,7 @@ from stepper.session.machine import Session
 from stepper.session.speech_length import seconds_of
 from stepper.session.state import Position, State
 from stepper.session.steps import By, cut_into_steps
-from stepper.session.stops import remarks_before, shortened, stops_before, told_catches
+from stepper.session.stops import remarks_before, shorten_catches, stops_before, told_catches
 from tests.fixtures import plan_named
 from tests.plans import plan
 from tests.playbook import AT, check, opened
@@ -130,7 +130,7 @@ def test_where_floats_are_caught_is_told_without_how_long_they_are() -> None:
     """That can be asked for."""
     garment = plan_named("switchback")
     caught = next(each for each in garment.rounds if catches_of(each))
-    assert shortened(catches_of(caught)) == ("Catch pine behind stitch 10 of each repeat",)
+    assert shorten_catches(catches_of(caught)) == ("Catch pine behind stitch 10 of each repeat",)
 
 
 def test_a_round_read_along_has_no_stop() -> None:
