@@ -24,7 +24,7 @@ from stepper.language.aloud import spell_out
 from stepper.language.changes import ask_place, tell_changes, tell_choice
 from stepper.language.event_words import EVENT_WORDS
 from stepper.language.help_words import tell_help
-from stepper.language.measures import gauge, length, plural, weight
+from stepper.language.measures import gauge, length, many_stitches, plural, weight
 from stepper.language.numbers import words
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import (
@@ -237,9 +237,7 @@ def _far(effect: answers.TellFar, plan: Plan) -> str:
     if not effect.rounds:
         return "Nothing is left: every round is done."
     section = f"{plural(effect.section_rounds, 'round')} left in {effect.section}"
-    stitches = plural(effect.stitches, "stitch", "stitches")
-    if effect.stitches >= 10_000:  # beyond what can be said in words, and nobody needs the last figure
-        stitches = f"about {(effect.stitches + 500) // 1000} thousand stitches"
+    stitches = many_stitches(effect.stitches)
     return f"{section}, {effect.rounds} altogether, {stitches}."
 
 

@@ -199,7 +199,6 @@ EVENT_WORDS: Final[MappingProxyType[type[Event], EventWords]] = MappingProxyType
         events.ReminderSet: EventWords(
             name="the reminder",
             journal=lambda event, plan: f"reminder at {_reminder(event, plan)}",
-            notes=lambda event, plan: f"reminder set for {_reminder(event, plan)}",
             told=lambda event, plan: f"I will remind you at {_reminder(event, plan)}.",
         ),
         events.RemindersForgotten: EventWords(

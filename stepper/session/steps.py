@@ -58,6 +58,10 @@ class By(Enum):
     """The stitches up to and with the next increase or decrease."""
 
 
+RAGLAN_MARKERS = 2
+"""From how many markers on a round shapes beside them. Chosen here: one marks the beginning of a round."""
+
+
 class RoundSort(Enum):
     """Rounds that are read out alike: how much one step reads is chosen for each sort of its own."""
 
@@ -66,7 +70,13 @@ class RoundSort(Enum):
     TEXTURE = "texture"
     """Lace and cables."""
     SHAPED = "shaped"
-    """With increases or decreases."""
+    """With increases or decreases of any sort; in journals of before, where they shared a choice."""
+    RAGLAN = "raglan"
+    """With increases or decreases beside markers."""
+    EVEN = "even"
+    """With increases or decreases spread evenly."""
+    SHAPING = "shaping"
+    """With other increases or decreases, as those of a sleeve."""
     PLAIN = "plain"
 
 
@@ -77,7 +87,11 @@ def sort_of(round_: Round) -> RoundSort:
         return RoundSort.COLOURS
     if kind is KnittingKind.TEXTURE and not round_.evenly:
         return RoundSort.TEXTURE
-    return RoundSort.SHAPED if round_.shaping else RoundSort.PLAIN
+    if not round_.shaping:
+        return RoundSort.PLAIN
+    if round_.evenly:
+        return RoundSort.EVEN
+    return RoundSort.RAGLAN if len(round_.markers) >= RAGLAN_MARKERS else RoundSort.SHAPING
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

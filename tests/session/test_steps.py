@@ -138,7 +138,7 @@ def test_a_round_is_read_out_like_those_of_its_sort() -> None:
         RoundSort.PLAIN,
         RoundSort.COLOURS,
         RoundSort.TEXTURE,
-        RoundSort.SHAPED,
+        RoundSort.SHAPING,
         RoundSort.PLAIN,
     ]
 
