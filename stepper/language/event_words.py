@@ -70,6 +70,8 @@ def _in_round(place: Position, plan: Plan) -> str:
 def _advanced(event: events.Advanced, plan: Plan) -> str:
     if event.place.index > event.origin.index and event.origin.index < len(plan.rounds):
         return f"done: {place_name(plan.rounds[event.origin.index])}"
+    if event.place == event.origin:
+        return f"heard what comes first, {_in_round(event.place, plan)}"
     return f"worked {plural(event.stitches, 'stitch', 'stitches')}, to {_up_to(event.place, plan)}"
 
 

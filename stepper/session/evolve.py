@@ -145,8 +145,16 @@ def _done(state: State, event: Event) -> State:
     )
     undo = (*state.undo, memento)[-UNDO_DEPTH:]
     asked = replace(state.knitting, doubt=None)  # whatever happens settles what was asked back
-    knitting = _covered(state.knitting, _knitted(asked, event), event, stitches)
+    knitting = _covered(state.knitting, _heard(asked, _knitted(asked, event), event), event, stitches)
     return replace(state, knitting=knitting, undo=undo, redo=())
+
+
+def _heard(before: Knitting, after: Knitting, event: Event) -> Knitting:
+    """Count what is heard before a step: a step on that stays where it is has heard one stop more."""
+    if isinstance(event, Advanced) and event.place == event.origin == before.place:
+        return replace(after, heard=before.heard + 1)
+    stays = after.place == before.place and not isinstance(event, Returned | Jumped)
+    return after if stays else replace(after, heard=0)
 
 
 def _covered(before: Knitting, after: Knitting, event: Event, stitches: int) -> Knitting:
@@ -325,6 +333,7 @@ def _carried(state: State, event: PlanChanged) -> State:
     knitting = replace(
         was,
         place=event.place,
+        heard=0,
         corrections=event.corrections,
         mends=event.mends,
         reminders=tuple(replace(each, index=each.index + moved) for each in was.reminders),

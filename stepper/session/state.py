@@ -172,6 +172,8 @@ class Knitting:
     """What undo restores."""
 
     place: Position = Position()
+    heard: int = 0
+    """Stops before the step in hand that are heard and done (`stepper.session.stops`)."""
     by: By = By.ROUND
     """How much one step reads out of a round of a sort for which nothing was chosen."""
     strides: tuple[Stride, ...] = ()

@@ -138,6 +138,7 @@ def _settings(mine: Preferences) -> ConductorSettings:
         film=mine.hearing.address,
         sounds=mine.hearing.sounds,
         rest=mine.care.rest,
+        speech=mine.speech,
         silence_s=60.0 * mine.care.silence_minutes,
     )
 
