@@ -191,6 +191,9 @@ class Cursor(RowRepeats):
             raise MisfitError(
                 element.place, f"the line leaves {said} stitches unworked; {rest} are left here."
             )
+        if not rest and self.held:
+            self.parted = True  # all that is left waits on hold: the row ends here, as every row does
+            return
         self.turned = True
         closed = bool(items) and isinstance(items[-1], Run) and stitch(items[-1].stitch).kind is Kind.DECREASE
         method = element.method or ("plain" if closed else self.method)
