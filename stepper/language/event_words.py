@@ -70,6 +70,8 @@ def _in_round(place: Position, plan: Plan) -> str:
 def _advanced(event: events.Advanced, plan: Plan) -> str:
     if event.place.index > event.origin.index and event.origin.index < len(plan.rounds):
         return f"done: {place_name(plan.rounds[event.origin.index])}"
+    if event.place == event.origin:
+        return f"heard what comes first, {_in_round(event.place, plan)}"
     return f"worked {plural(event.stitches, 'stitch', 'stitches')}, to {_up_to(event.place, plan)}"
 
 
@@ -197,7 +199,6 @@ EVENT_WORDS: Final[MappingProxyType[type[Event], EventWords]] = MappingProxyType
         events.ReminderSet: EventWords(
             name="the reminder",
             journal=lambda event, plan: f"reminder at {_reminder(event, plan)}",
-            notes=lambda event, plan: f"reminder set for {_reminder(event, plan)}",
             told=lambda event, plan: f"I will remind you at {_reminder(event, plan)}.",
         ),
         events.RemindersForgotten: EventWords(

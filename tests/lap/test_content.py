@@ -64,8 +64,9 @@ def test_every_moment_can_be_shown(moment: str) -> None:
 def test_a_needle_is_changed_before_the_step() -> None:
     """What has to be done first is said first, and once: in the middle of the round it is done."""
     page = shown(Desk().do("go to yoke"))
-    assert page["before"] == ["Change to 3.75 mm needles."]
+    assert (page["before"], page["step"]) == ([], ["Change to 3.75 mm needles."])
     assert page["facts"][1] == "3.75 mm needle"
+    assert shown(Desk().do("go to yoke", "next"))["step"][0].startswith("Place marker")
     assert shown(Desk().do("go to yoke", "stitch 20"))["before"] == []
 
 

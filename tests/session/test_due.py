@@ -8,8 +8,9 @@ from stepper.session.effects import AskCount, AskLength, TellLifeline, TellStep
 from stepper.session.events import Advanced, ReminderSet
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, Reminder, State
+from tests.fixtures import plan_named
 from tests.plans import final_increase, plan, with_stretch
-from tests.playbook import AT, check, opened, tell
+from tests.playbook import AT, after, check, opened, tell, transcript
 
 
 def test_a_length_is_asked_for_while_the_course_can_still_be_changed() -> None:
@@ -199,3 +200,15 @@ def test_what_is_due_behind_a_round_is_a_count_a_lifeline_and_a_length_each_in_i
     four = with_stretch(garment, last=11)
     assert [i for i in range(8, 13) if any(isinstance(each, AskLength) for each in due(i, four))] == [9]
     assert due(1, plan(("body", ["co4", "k4", "k4", "k4"])))[:1] != [length]
+
+
+def test_after_several_rounds_at_once_the_count_asked_for_is_that_of_the_needles_now() -> None:
+    """The count before an increase round that was passed would make her look for 75 stitches too many.
+
+    Source: the printed pattern of the fixture; 150 stitches before the second increase, 225 after it.
+    """
+    session = after(opened(plan_named("switchback")), "go to round 15 of yoke")
+    told = transcript(session, "> two rounds finished")
+    assert "150" not in told
+    told = transcript(session, "> three rounds done")
+    assert "Count now: 150" not in told

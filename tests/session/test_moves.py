@@ -25,7 +25,8 @@ from stepper.session.evolve import evolve
 from stepper.session.machine import Session
 from stepper.session.moves import MOST_UNTOLD, bare_words, round_called
 from stepper.session.state import Knitting, Position, State, Verified
-from stepper.session.steps import By
+from stepper.session.steps import By, RoundSort, sort_of
+from tests.fixtures import plan_named
 from tests.plans import final_increase, plan
 from tests.playbook import AT, after, check, opened
 
@@ -250,6 +251,35 @@ def test_a_stride_is_chosen_once_for_each_sort_of_round() -> None:
         Body, round 1 of 15: knit all one hundred fifty six.
         """,
     )
+
+
+def test_raglan_lace_colour_increase_and_plain_rounds_each_keep_a_choice_of_their_own() -> None:
+    """From marker to marker in the raglan must not cut an increase round at its markers."""
+    rounds = {sort_of(each): each for name in ("cardigan", "switchback", "shawl") for each in plan_named(name).rounds}
+    chosen = {
+        RoundSort.RAGLAN: By.MARKER,
+        RoundSort.EVEN: By.GAP,
+        RoundSort.TEXTURE: By.REPEAT,
+        RoundSort.COLOURS: By.COLOUR,
+    }
+    state = State()
+    for sort, by in chosen.items():
+        state = evolve(state, StrideSet(at=AT, by=by, sort=sort))
+
+    assert {sort: state.knitting.by_of(rounds[sort]) for sort in chosen} == chosen
+    assert state.knitting.by_of(rounds[RoundSort.PLAIN]) is By.ROUND
+    assert state.knitting.by_of(rounds[RoundSort.SHAPING]) is By.ROUND
+
+
+def test_a_choice_made_for_all_shaped_rounds_holds_until_one_sort_is_chosen_anew() -> None:
+    """A journal of before had one choice for the raglan and the even increases."""
+    rounds = {sort_of(each): each for name in ("cardigan", "switchback") for each in plan_named(name).rounds}
+    state = evolve(State(), StrideSet(at=AT, by=By.GAP, sort=RoundSort.SHAPED))
+    assert state.knitting.by_of(rounds[RoundSort.RAGLAN]) is By.GAP
+
+    state = evolve(state, StrideSet(at=AT, by=By.MARKER, sort=RoundSort.RAGLAN))
+    assert state.knitting.by_of(rounds[RoundSort.RAGLAN]) is By.MARKER
+    assert state.knitting.by_of(rounds[RoundSort.EVEN]) is By.GAP
 
 
 def test_a_stride_of_a_journal_of_before_holds_for_all_rounds() -> None:

@@ -6,13 +6,16 @@ import pytest
 
 from stepper.plan.under_way.absorb import Mend
 from stepper.session.answers import TellExpected
-from stepper.session.cues import Again, HowMany, Next
+from stepper.session.cues import Again, HowMany, Next, WhatElse
 from stepper.session.effects import (
     AskCount,
     AskLook,
+    AskSections,
+    TellCauses,
     TellFound,
     TellLifeline,
     TellMend,
+    TellRemedies,
     TellSpot,
     TellStep,
     TellTally,
@@ -20,11 +23,18 @@ from stepper.session.effects import (
 )
 from stepper.session.events import Observed, Remedied, Tinked
 from stepper.session.evolve import SILENCE_S, is_long_silence
+from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.respond import (
+    AskAgain,
+    TellOtherWays,
+    ask_again,
     ask_checks,
     ask_next,
+    tell_causes,
     tell_mends,
+    tell_other_ways,
     tell_remedied,
+    tell_remedies,
     tell_search,
     tell_spot,
     tell_tally_so_far,
@@ -195,3 +205,62 @@ def test_what_comes_off_is_named_where_it_is_unknit_and_a_count_where_a_loop_is_
     (told,) = tell_remedied(LACE, _knitting(1, 8), event, _knitting(1, 8 - undone))
     assert [(run.stitch, run.times) for run in told.undone] == runs  # type: ignore[attr-defined] # a TellRemedied
     assert (told.expect, told.stitches, told.place) == (expect, undone, place)  # type: ignore[attr-defined] # the same
+
+
+YOKE = plan(
+    ("yoke", [("co80", {"markers": (20, 40, 60)}), ("k80", {"markers": (20, 40, 60)}), "k80", "(k8 m1)x10", "k90"])
+)
+OFF = Fault(place=Position(index=2), difference=-1, sights=(Sight(seen=Seen.LOOP, number=0),))
+
+
+def _looking(fault: Fault | None = OFF, index: int = 2, stitch: int = 0) -> State:
+    return _knitting(index, stitch, fault=fault, verified=Verified(place=Position(index=1), stitches=80))
+
+
+def test_what_happened_and_what_can_be_done_is_told_while_a_fault_is_looked_for() -> None:
+    """Asked in so many words, with all of them; where nothing is wrong there is nothing to tell. By hand: an increase round
+    ahead has to be worked with its own count."""
+    inquiry = inquire(YOKE, _looking())
+    assert inquiry is not None
+    assert inquiry.causes
+    assert inquiry.remedies
+    cue = WhatElse()
+    assert list(tell_causes(YOKE, _looking(), cue)) == [TellCauses(causes=inquiry.causes, difference=-1)]
+    assert list(tell_remedies(YOKE, _looking(), cue)) == [TellRemedies(remedies=inquiry.remedies)]
+    assert list(tell_other_ways(YOKE, _looking(), cue)) == [TellOtherWays(remedies=inquiry.remedies, exact_at=3)]
+    for tell in (tell_causes, tell_remedies, tell_other_ways):
+        assert list(tell(YOKE, _looking(None), cue)) == []
+    unknown = replace(OFF, difference=0, index=1)
+    (other,) = tell_other_ways(YOKE, _looking(unknown), cue)
+    assert other.exact_at is None  # type: ignore[attr-defined] # a TellOtherWays
+
+
+@pytest.mark.parametrize(
+    ("remedy", "kind"),
+    [
+        (RemedyKind.RECOUNT, AskAgain),
+        (RemedyKind.NARROW, AskSections),
+        (RemedyKind.FINISH, AskAgain),  # there is nothing to finish between two rounds
+    ],
+)
+def test_a_remedy_that_only_looks_closer_asks_for_what_it_needs(remedy: RemedyKind, kind: type) -> None:
+    """She has chosen to count, so she is told what to count and how many there should be. By hand: up to the first marker
+    twenty of eighty."""
+    event = Remedied(
+        at="", origin=Position(index=2), place=Position(index=2), remedy=remedy, difference=-1, stitches=9, minutes=1.0,
+        mend=None,
+    )  # fmt: skip
+    (asked,) = tell_remedied(YOKE, _looking(), event, _looking())
+    assert isinstance(asked, kind)
+    if isinstance(asked, AskSections):
+        assert (asked.stretch.first, asked.stretch.end, asked.stretch.expect) == (0, 1, 20)
+    if isinstance(asked, AskAgain):
+        assert (asked.expect, asked.plain) == (80, False)
+
+
+def test_asked_for_a_count_once_more_she_is_told_how_many_and_how_to_find_them() -> None:
+    """Markers help where nothing else tells one stitch from another. By hand."""
+    assert list(ask_again(YOKE, _looking(), WhatElse())) == [AskAgain(expect=80, plain=False)]
+    assert list(ask_again(YOKE, _looking(index=2, stitch=3), WhatElse())) == [AskAgain(expect=80, plain=False)]
+    bare = plan(("body", ["co40", "k40", "k40"]))
+    assert list(ask_again(bare, _knitting(2), WhatElse())) == [AskAgain(expect=40, plain=True)]

@@ -37,7 +37,7 @@ def test_questions_in_the_middle_of_a_round_leave_the_place_alone() -> None:
         > stitch 100
         At stitch 100: knit one, make one.
         > when is the next increase
-        In this round: 13 increases to make.
+        In this round: 13 increases to make, 246 stitches after it.
         > how many increases are left
         1 increase round left in yoke, 13 stitches.
         > when do i divide
