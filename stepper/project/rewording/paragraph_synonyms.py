@@ -24,7 +24,7 @@ _CABLES = "|".join(
 _TWIST = r"(?:being|making|be|make|take|taking)\s+(?:sure|certain|care(?:ful)?)\s+(?:that\s+)?not\s+to\s+twist"
 
 STOPS: tuple[Synonym, ...] = (
-    row(".", rf"\b({_SHORT})\.(?=\s+[a-z(])", r"\1", "Cast off 3 sts. at beg. of next 2 rows.", exact=True),
+    row(".", rf"\b({_SHORT})\.(?=\s+[a-z(]|\s*,)", r"\1", "Cast off 3 sts. at beg. of next 2 rows.", exact=True),
     row("rep.|inc.|dec.", r"\b((?i:rep|inc|dec))\.(?=\s+\d)", r"\1", "Rep. 1st row 9 times.", exact=True),
     row(".)", rf"\b({STS})\.(?=\s*[)\]])", r"\1", "Next row: K1, k2tog, k to end (20 sts.)"),
     row("sl", r"\bsl\.\s*(?=\d)", "sl ", "Row 2: Sl. 1, k. to end."),
@@ -155,6 +155,16 @@ PARAGRAPHS: tuple[Synonym, ...] = (
         "Purl 2 rounds with MC.",
     ),
     # --- rows ---
+    row("(rs|(ws", rf"^(\s*(?:next\s+)?{ROUND}(?:\s+\d+)?\s*)[(]\s*(rs|ws)\s+(?P<said>inc|dec)\s*[)]\s*:", r"\1(\2):", "Next row (RS dec): K1, k2tog, k to end.", spelt_out=True),
+    row("pm|sm", r"\b([kp]\s?\d+(?:\s*[(\[][\d\s,;:]+[)\]])?)\s+(?=(?:pm|sm)\b)", r"\1, ", "K8 pm, k4 pm, k to end."),
+    row("are left", rf"\buntil\s+({N}\s+{STS})\s+are\s+left\b", r"until \1 rem", "Decrease 1 st at each end of every other row until 14 sts are left."),
+    row(
+        "twisting",
+        rf"\s*,\s*(?P<said>twisting\s+{_YARN}\s+and\s+{_YARN}(?:\s+(?:together|around\s+each\s+other))?(?:\s+at\s+(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:each|every)\s+(?:new\s+)?{ROUND})?)(?=\s*\.?\s*$)",
+        "",
+        "Knit 3 rounds, twisting A and B together at beginning of each round.",
+        spelt_out=True,
+    ),
     row("next", r"^(\s*)next\s+(rs|ws)\s+(row)\s*:", r"\1next \3 (\2):", "Next RS row: K1, k2tog, k to end."),
     row("twisted", r"\btwisted\s+rib\s*\(\s*k\s?1\s+tbl\s*,\s*p\s?1\s*\)", "twisted rib", "Work in twisted rib (k1 tbl, p1) for 6 rnds."),
     row(
@@ -191,7 +201,7 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     ),
     row("every row", rf"^(\s*)(?P<said>work\s+in\s+[a-z ]+?\s+st(?:itch)?)\s+for\s+({N})\s+rows\s*:\s*every\s+row\s*:\s*", r"\1next \3 rows: ", "Work in seed st for 6 rows: every row: *K1, p1; rep from * to last st, k1.", spelt_out=True),
     row("moss", r"\bmoss\s+st(?:itch)?\s+(?=\d)", "moss ", "Next row: Moss st 4, k to last 4 sts, moss st 4."),
-    row("patt", rf"\b(\d+(?:st|nd|rd|th))\s+(?:patt(?:ern)?|rib)\s+(?={ROUND})", r"\1 ", "1st patt row: K2, p to end."),
+    row("patt|rib", rf"\b(\d+(?:st|nd|rd|th))\s+(?:patt(?:ern)?|rib)\s+(?={ROUND})", r"\1 ", "1st patt row: K2, p to end."),
     row("inc", r"\binc(?:rease)?\s+(?:1|one)\s+st(?:itch)?\s+in(?:to)?\s+(?:the\s+)?next\s+st(?:itch)?\b", "inc 1", "(Inc 1 st in next st) twice, k to end."),
     row("inc", rf"\binc\s+(?:1\s+)?in(?:to)?\s+(?:the\s+)?(?:each\s+of\s+(?:the\s+)?)?next\s+({N})\s+{STS}", r"(inc1) \1 times", "K5, inc in next 2 sts, k to end."),
     row("(rs)|(ws)", r"^(\s*(?!row|rnd|round)[a-z][a-z -]*?\d*\s*):\s*\(\s*(rs|ws)\s*\)\s*", r"\1 (\2): ", "Final row: (RS) K11, k2tog, k to end."),
