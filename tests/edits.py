@@ -102,7 +102,7 @@ def wrong_in_silence(old: Plan, new: Edited, index: int, place: int) -> str:
 
 
 def _fabric(round_: Round) -> tuple[object, ...]:
-    """Give what one sees of a round: the stitches before, after, and in between one by one."""
+    """Return what one sees of a round: the stitches before, after, and in between one by one."""
     stitches = [
         (run.stitch, run.yarn)
         for run in round_.runs
@@ -117,7 +117,7 @@ def _identity(round_: Round, number: int) -> tuple[int, int]:
 
 
 def _numbered(plan: Plan) -> list[tuple[Round, int]]:
-    """Give each round with which of its line it is."""
+    """Return each round with which of its line it is."""
     seen: dict[int, int] = {}
     numbered = []
     for round_ in plan.rounds:
@@ -130,7 +130,7 @@ def _numbered(plan: Plan) -> list[tuple[Round, int]]:
 
 
 def _work_lines(lines: Lines) -> list[int]:
-    """Give where the lines of instructions stand."""
+    """Return where the lines of instructions stand."""
     found, inside = [], False
     for at, (_, line) in enumerate(lines):
         if re.match(r"\s+work: \|", line):
@@ -143,7 +143,7 @@ def _work_lines(lines: Lines) -> list[int]:
 
 
 def _sections(lines: Lines) -> list[tuple[int, int]]:
-    """Give from where to where each section goes."""
+    """Return from where to where each section goes."""
     starts = [at for at, (_, line) in enumerate(lines) if re.match(r"\s+- name:", line)]
     return list(zip(starts, [*starts[1:], len(lines)], strict=True))
 

@@ -105,7 +105,7 @@ def film(path: Path, seconds: float, beside: float) -> Path:
 
 
 def root_mean_square(samples: Sequence[float]) -> float:
-    """Give the level of some samples."""
+    """Return the level of some samples."""
     return float((sum(each * each for each in samples) / max(1, len(samples))) ** 0.5)
 
 
@@ -233,7 +233,7 @@ class SecondEars:
         self._grammars = 0
 
     def heard(self, pcm: bytes, sentences: Sequence[str]) -> str:
-        """Give the sentence that is most like what was said; empty where none is."""
+        """Return the sentence that is most like what was said; empty where none is."""
         self._grammars += 1
         name = f"g{self._grammars}"
         choices = " | ".join(sentences)
@@ -248,13 +248,13 @@ class SecondEars:
 
 
 def plain_words(lines: Sequence[str]) -> str:
-    """Give lines as bare words in lower case, as they are said."""
+    """Return lines as bare words in lower case, as they are said."""
     said = " ".join(spell_out(line) for line in lines)
     return " ".join(re.findall(r"[a-z]+", said.casefold()))
 
 
 def with_other_numbers(sentence: str) -> set[str]:
-    """Give a sentence with each of its numbers one off and ten off."""
+    """Return a sentence with each of its numbers one off and ten off."""
     split, found = sentence.split(), set()
     for start in range(len(split)):
         for end in range(len(split), start, -1):
@@ -300,7 +300,7 @@ def without_counts(lines: Sequence[str]) -> list[str]:
 
 
 def process_cost(process_id: int) -> tuple[float, float]:
-    """Give the CPU time a process has taken and the memory it holds. Unit: s, MB."""
+    """Return the CPU time a process has taken and the memory it holds. Unit: s, MB."""
     fields = Path(f"/proc/{process_id}/stat").read_text().rpartition(")")[2].split()
     ticks = int(fields[11]) + int(fields[12])
     pages = int(Path(f"/proc/{process_id}/statm").read_text().split()[1])

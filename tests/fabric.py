@@ -56,7 +56,7 @@ _EDGES = frozenset(("co", "pu", "return", "bo", "graft", "draw", "hold", "rest")
 
 @cache
 def hands(code: str) -> tuple[int, int]:
-    """Give what a code takes and gives."""
+    """Return what a code takes and gives."""
     cable = _CABLE.fullmatch(code)
     if cable is not None:
         width = sum(int(part) for part in cable.groups() if part)
@@ -322,7 +322,7 @@ def _loops(needle: Iterable[Loop | Marker | Sight]) -> int:
 
 
 def knitted_right(plan: Plan) -> list[Knitting]:
-    """Knit a whole garment without a mistake; give a photograph before each round."""
+    """Knit a whole garment without a mistake; return a photograph before each round."""
     now, photographs = Knitting(), []
     for round_ in plan.rounds:
         if not round_.before:

@@ -111,7 +111,7 @@ def turned(plan: Plan, knitting: fabric.Knitting, index: int) -> None:
 
 
 def at_end(plan: Plan, index: int) -> int:
-    """Give the count at which the session takes it that the round in hand is worked already."""
+    """Return the count at which the session takes it that the round in hand is worked already."""
     return plan.rounds[index].after if index < len(plan.rounds) else plan.rounds[-1].after
 
 

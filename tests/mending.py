@@ -281,7 +281,7 @@ class Mender:
         return place
 
     def _first_count(self, place: Position) -> Cue | None:
-        """Give the count, or what else shows that something is wrong."""
+        """Return the count, or what else shows that something is wrong."""
         plan = self.piece.plan
         wanted = self._wanted(place).count if place.stitch else plan.rounds[place.index - 1].after
         if wanted < 4:
@@ -581,7 +581,7 @@ def loops_before(knitting: fabric.Knitting, kind: str) -> int:
 
 
 def a_stitch_more(knitting: Mender) -> Remedy:
-    """Give a way that no one should take: to make a stitch in the next round, whatever is wrong."""
+    """Return a way that no one should take: to make a stitch in the next round, whatever is wrong."""
     place = knitting.session.state.place
     return cost_remedy(RemedyKind.PLAIN, 3, place, mend=Mend(index=place.index, stitch=0, change=1, origin=place.index))
 

@@ -24,7 +24,7 @@ CONTINUED = "\n    "
 
 
 def transcript(session: Session, script: str) -> str:
-    """Give the cues of a script with what is really told after each."""
+    """Return the cues of a script with what is really told after each."""
     lines: list[str] = []
     for line in dedent(script).strip().splitlines():
         if not line.startswith("> "):
@@ -56,7 +56,7 @@ def check(plan: Plan | Session, script: str) -> None:
 
 
 def opened(plan: Plan) -> Session:
-    """Give a session in its first sitting."""
+    """Return a session in its first sitting."""
     session = Session(plan)
     tell(session, session.consider_opening(AT, "first"))
     return session

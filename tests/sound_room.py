@@ -132,7 +132,7 @@ class Room:
         (self.folder / "pa").unlink(missing_ok=True)
 
     def control(self, *words: str, check: bool = True) -> int:
-        """Give the server an order."""
+        """Return the server an order."""
         return subprocess.run(
             ["pactl", *words],
             env=self.env,

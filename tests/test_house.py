@@ -86,7 +86,7 @@ PRIVATE_OF_LIBRARIES = {
 
 
 def room_of(name: str) -> str:
-    """Give the room of a dotted name below `stepper`."""
+    """Return the room of a dotted name below `stepper`."""
     return name.split(".")[1] if "." in name else ""
 
 
@@ -165,7 +165,7 @@ def modules() -> list[Path]:
 
 
 def dotted(path: Path) -> str:
-    """Give the dotted name of a module."""
+    """Return the dotted name of a module."""
     return ".".join(path.relative_to(ROOT).with_suffix("").parts)
 
 

@@ -41,7 +41,7 @@ class Sitting:
         raise AssertionError(f"the session ended: {lines}")
 
     def next(self) -> list[str]:
-        """Give the cue and read its answer."""
+        """Return the cue and read its answer."""
         assert self.process.stdin is not None
         self.process.stdin.write(CUE)
         self.process.stdin.flush()
@@ -59,7 +59,7 @@ class Sitting:
 
 
 def transcript(path: Path, *, kill_every: int | None) -> list[str]:
-    """Knit to the end by `next` alone; give every answer in order."""
+    """Knit to the end by `next` alone; return every answer in order."""
     said: list[str] = []
     sitting = Sitting(path)
     cues = 0

@@ -100,6 +100,8 @@ def _bring(source: str, models: Path, new: Path, sha256: str | None) -> Path:
             raise SurroundingsError(reason)
         shutil.copytree(path, new / path.resolve().name)
         return new / path.resolve().name
+    elif path.exists() and not path.is_file():
+        raise SurroundingsError(f"{source} is no plain file.")
     elif not path.is_file():
         raise SurroundingsError(f"There is no file or folder {source}.")
     try:

@@ -24,6 +24,8 @@ _UNREADABLE: Final = (
 )
 """What the standard library raises over an archive that it cannot read: damaged, encrypted, packed in a way
 it does not know or that claims to need more memory than there is, or with a name that is no text."""
+_LOCKED: Final = 0x1
+# The bit of an entry that says it is encrypted (the ZIP specification, 4.4.4).
 _PIECE_BYTES: Final = 1 << 20
 
 
@@ -50,12 +52,18 @@ def unpack(archive: Path, folder: Path, progress: Callable[[int, int], None] = l
                     target.mkdir(parents=True, exist_ok=True)
                     continue
                 target.parent.mkdir(parents=True, exist_ok=True)
+                if file.flag_bits & _LOCKED:
+                    raise SurroundingsError(f"{archive} is locked with a password.")
                 with opened.open(file) as packed, target.open("xb") as plain:
                     while piece := packed.read(_PIECE_BYTES):
                         plain.write(piece)
                         done += len(piece)
                         _small_enough(archive, done)
                         progress(done, total)
+    except NotImplementedError as error:
+        raise SurroundingsError(
+            f"{archive} is packed in a way that I cannot unpack: unpack it yourself and give the folder."
+        ) from error
     except _UNREADABLE as error:
         why = str(error).rstrip(".") or "it cannot be unpacked"
         raise SurroundingsError(f"{archive} is no zip archive, or it is damaged: {why}.") from error

@@ -14,7 +14,8 @@ from stepper.craft.figures import format_number, list_words
 from stepper.craft.gauge import to_mm
 from stepper.craft.stitches import Kind, stitch
 from stepper.language import outlook
-from stepper.language.measures import length, plural, weight
+from stepper.language.ahead_words import name_skein
+from stepper.language.measures import length, many_stitches, plural, weight
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import place_name, round_name, round_word, sentence_case
 from stepper.plan.model import Plan, Round
@@ -163,9 +164,10 @@ def _next_shaping(effect: about_ahead.TellNextShaping, plan: Plan) -> str:
     if effect.index is None:
         return f"No {word}s come."
     changes = plural(effect.changes, word)
+    after = plural(plan.rounds[effect.index].after, "stitch", "stitches")
     if effect.index == effect.here:
-        return f"In this {round_word(plan.rounds[effect.here])}: {changes} to make."
-    return f"{_how_far(effect.index, effect.here, plan)}: {changes}."
+        return f"In this {round_word(plan.rounds[effect.here])}: {changes} to make, {after} after it."
+    return f"{_how_far(effect.index, effect.here, plan)}: {changes}, {after} after it."
 
 
 def _how_far(index: int, here: int, plan: Plan) -> str:
@@ -275,14 +277,14 @@ def _pace(effect: about_ahead.TellPace, plan: Plan) -> str:
 def _evening(effect: about_ahead.TellEvening, plan: Plan) -> str:
     line = outlook.tell_film(effect.outlook, plan)
     if effect.sights:
-        first, *others = [_sight(index, plan) for index in effect.sights]
+        first, *others = [_sight(index, effect, plan) for index in effect.sights]
         line = " ".join([f"{line} On the way: {first}.", *(f"Then {each}." for each in others)])
     if effect.reminders:
         line = f"{line} And {plural(effect.reminders, 'reminder')}."
     return line
 
 
-def _sight(index: int, plan: Plan) -> str:
+def _sight(index: int, effect: about_ahead.TellEvening, plan: Plan) -> str:
     """Say what has to be at hand at a round."""
     before, round_ = plan.rounds[index - 1], plan.rounds[index]
     new = about_ahead.yarns_taken_up(plan, index)
@@ -297,6 +299,8 @@ def _sight(index: int, plan: Plan) -> str:
         things.append("markers")
     if new:
         things.append(_names(new, plan))
+    ending = [end for end in effect.skeins if end.likely == index and end.yarn not in new]
+    things += [name_skein(end, plan) for end in ending]
     if round_.section != before.section:
         return list_words(things)
     return f"{round_word(round_)} {round_.number}, {list_words(things)}"
@@ -305,7 +309,7 @@ def _sight(index: int, plan: Plan) -> str:
 def _knitted_today(effect: about_ahead.TellKnittedToday, plan: Plan) -> str:
     if effect.stitches <= 0:
         return "Nothing this evening yet."
-    stitches = plural(effect.stitches, "stitch", "stitches")
+    stitches = many_stitches(effect.stitches)
     if effect.rounds < 1:
         return f"{sentence_case(stitches)} this evening."
     return f"About {plural(round(effect.rounds), 'round')} this evening, {stitches}."

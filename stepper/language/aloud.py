@@ -22,13 +22,14 @@ _UNITS = {
 }
 # A figure by itself: "k2tog" and "2027-02-14" are left as they are. "4 in" means inches at the end of a
 # phrase, as in "to 4 in." and "4 in to reach", but not in "4 in the yoke".
-_FIGURE = re.compile(r"(?<![\w.,/-])(\d+(?:\.\d+)?)(?: (mm|cm|g|in(?! (?!to\b)\w))\b)?(?![\w/]|-\d|[.,]\d)")
+_INCHES = r"in(?! (?!(?:to|across|around|by)\b)\w)"
+_FIGURE = re.compile(rf"(?<![\w.,/-])(\d+(?:\.\d+)?)(?: (mm|cm|g|{_INCHES})\b)?(?![\w/]|-\d|[.,]\d)")
 
 
 _PARTS = "½⅓⅔¼¾⅛⅜⅝⅞"
 _FRACTION = re.compile(
     rf"(?<![\w.,/-])(\d+[- ]?[{_PARTS}]|[{_PARTS}]|\d+[- ]\d/\d|\d/\d)"
-    r"(?: (mm|cm|g|in(?! (?!to\b)\w))\b)?(?![\w/]|-\d)"
+    rf"(?: (mm|cm|g|{_INCHES})\b)?(?![\w/]|-\d)"
 )
 
 

@@ -6,8 +6,8 @@ One short line for each effect. Work is given in words, counts and places in fig
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable
+from dataclasses import replace
 from types import MappingProxyType
 from typing import Any, Final, assert_never
 
@@ -20,10 +20,11 @@ from stepper.language import (
     piece_words,
     remedy_words,
 )
+from stepper.language.aloud import spell_out
 from stepper.language.changes import ask_place, tell_changes, tell_choice
 from stepper.language.event_words import EVENT_WORDS
 from stepper.language.help_words import tell_help
-from stepper.language.measures import gauge, length, plural, weight
+from stepper.language.measures import gauge, length, many_stitches, plural, weight
 from stepper.language.numbers import words
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import (
@@ -40,8 +41,10 @@ from stepper.plan.yarn.strand_remarks import catches_of
 from stepper.session import answers, due, effects
 from stepper.session.counting.tally import Shaping, shaping_at
 from stepper.session.effects import Effect, Lead, ReadingChange
+from stepper.session.speech_length import MOST_S, seconds_of
 from stepper.session.state import Position
 from stepper.session.steps import StepPart
+from stepper.session.stops import remarks_before, shorten_catches, told_catches
 
 
 def tell_effect(effect: Effect, plan: Plan) -> str:
@@ -61,33 +64,34 @@ def tell_effect(effect: Effect, plan: Plan) -> str:
 
 
 def _step(effect: effects.TellStep, plan: Plan) -> str:
+    if effect.stop:
+        return " ".join(f"{sentence_case(each)}." for each in effect.stop)
     round_, part = plan.rounds[effect.index], effect.part
     begins = part.start == 0
     yarn = in_yarn(round_, plan) if begins else ""
     # When asked for again, it is read out in full: she may have forgotten what "the same" was.
     what = ("" if effect.slower else _the_same_again(part)) or said_items(part.items, round_, plan)
-    lead = _lead(effect, round_)
-    said = f"{lead}: {yarn}{what}." if lead else f"{sentence_case(yarn + what)}."
-    floats = catches_of(round_)
-    before = [remark for remark in round_.remarks if begins and remark not in floats]
+    said = _with_lead(effect, round_, f"{yarn}{what}.")
+    if not begins:
+        return said
+    before = () if effect.heard else remarks_before(round_)
     remarks = [f"{sentence_case(remark.rstrip('.'))}." for remark in before]
-    told = floats if floats and begins and (effect.slower or _first_of_its_chart(round_, plan)) else ()
-    # Behind the stitches: she works those first, and how long a float is can be asked for.
-    catches = [f"{_FLOATS_OVER.sub('', each).rstrip('.')}." for each in told]
-    return " ".join([*remarks, said, *catches])
+    catches = shorten_catches(catches_of(round_)) if effect.slower else told_catches(plan, round_)
+    # Behind the stitches: she works those first.
+    behind = [f"{each}." for each in catches if effect.slower or each not in effect.heard]
+    return " ".join([*remarks, said, *behind])
 
 
-_FLOATS_OVER: Final = re.compile(r": it floats over \d+ stitch(?:es)?")
-
-
-def _first_of_its_chart(round_: Round, plan: Plan) -> bool:
-    """Return whether a round is worked for the first time: what a chart catches is told once."""
-    like = (round_.chart, round_.chart_round) if round_.chart else round_.phrase
-    for before in plan.rounds[: round_.index]:
-        same = like == ((before.chart, before.chart_round) if before.chart else before.phrase)
-        if same and catches_of(before) == catches_of(round_):
-            return False
-    return True
+def _with_lead(effect: effects.TellStep, round_: Round, what: str) -> str:
+    """Put the place in front of a step; its label or chart is left out where that makes it too long."""
+    lead = _lead(effect, round_)
+    if not lead:
+        return sentence_case(what)
+    said = f"{lead}: {what}"
+    wanted = effect.slower or effect.lead is not Lead.ROUND  # asked for, or to say where she is
+    if wanted or seconds_of(spell_out(said)) <= MOST_S:
+        return said
+    return f"{_lead(effect, replace(round_, label=None, chart=None))}: {what}"
 
 
 def _the_same_again(part: StepPart) -> str:
@@ -233,9 +237,7 @@ def _far(effect: answers.TellFar, plan: Plan) -> str:
     if not effect.rounds:
         return "Nothing is left: every round is done."
     section = f"{plural(effect.section_rounds, 'round')} left in {effect.section}"
-    stitches = plural(effect.stitches, "stitch", "stitches")
-    if effect.stitches >= 10_000:  # beyond what can be said in words, and nobody needs the last figure
-        stitches = f"about {(effect.stitches + 500) // 1000} thousand stitches"
+    stitches = many_stitches(effect.stitches)
     return f"{section}, {effect.rounds} altogether, {stitches}."
 
 

@@ -9,14 +9,14 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from types import MappingProxyType
-from typing import Any, Final, assert_never
+from typing import Any, Final
 
 from stepper.language.measures import length, plural, weight
 from stepper.language.places import place_name, round_word
+from stepper.language.remedy_words import note_remedy
 from stepper.plan.model import Plan
 from stepper.session import events
 from stepper.session.events import Event
-from stepper.session.fault.ways import RemedyKind
 from stepper.session.state import Position
 
 _Words = Callable[[Any, Plan], str]
@@ -70,6 +70,8 @@ def _in_round(place: Position, plan: Plan) -> str:
 def _advanced(event: events.Advanced, plan: Plan) -> str:
     if event.place.index > event.origin.index and event.origin.index < len(plan.rounds):
         return f"done: {place_name(plan.rounds[event.origin.index])}"
+    if event.place == event.origin:
+        return f"heard what comes first, {_in_round(event.place, plan)}"
     return f"worked {plural(event.stitches, 'stitch', 'stitches')}, to {_up_to(event.place, plan)}"
 
 
@@ -106,36 +108,7 @@ def _remedied(event: events.Remedied, plan: Plan) -> str:
     if mend is not None and (mend.index >= len(plan.rounds) or not plan.rounds[mend.index].before):
         return f"{off} accepted and worked to the end, from {_in_round(event.place, plan)} on"
     where = event.mend.index if event.mend is not None else event.place.index
-    return f"{off}{_way(event)}, {_in_round(Position(index=where), plan)}"
-
-
-def _way(event: events.Remedied) -> str:
-    side = "fewer" if event.difference > 0 else "more"
-    made_good = f"made good by working {abs(event.difference)} {side}"
-    match event.remedy:
-        case RemedyKind.RECOUNT:
-            return ", to be counted again"
-        case RemedyKind.NARROW:
-            return ", to be counted between landmarks"
-        case RemedyKind.FINISH:
-            return ", to be counted at the end of the round"
-        case RemedyKind.LOOK:
-            return ", to be looked at"
-        case RemedyKind.LADDER:
-            return ", a dropped stitch caught and laddered up"
-        case RemedyKind.RESPACE:
-            return ", the rest of the round spaced anew"
-        case RemedyKind.ACCEPT:
-            return f" accepted; {made_good}"
-        case RemedyKind.PLAIN:
-            return f", {made_good}"
-        case RemedyKind.DROP:
-            return ", mended by dropping a stitch down to the fault"
-        case RemedyKind.TINK:
-            return ", unknit back to the fault"
-        case RemedyKind.RIP:
-            return ", ripped back"
-    assert_never(event.remedy)
+    return f"{off}{note_remedy(event)}, {_in_round(Position(index=where), plan)}"
 
 
 def _respaced(event: events.Respaced, plan: Plan) -> str:
@@ -226,7 +199,6 @@ EVENT_WORDS: Final[MappingProxyType[type[Event], EventWords]] = MappingProxyType
         events.ReminderSet: EventWords(
             name="the reminder",
             journal=lambda event, plan: f"reminder at {_reminder(event, plan)}",
-            notes=lambda event, plan: f"reminder set for {_reminder(event, plan)}",
             told=lambda event, plan: f"I will remind you at {_reminder(event, plan)}.",
         ),
         events.RemindersForgotten: EventWords(

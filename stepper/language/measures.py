@@ -11,6 +11,18 @@ def plural(count: int, one: str, many: str = "") -> str:
     return f"{count} {one if count == 1 else many or one + 's'}"
 
 
+MANY = 10_000
+"""From how many stitches on they are told in thousands: beyond what is said in words, and nobody needs the
+last figure."""
+
+
+def many_stitches(count: int) -> str:
+    """Say how many stitches a stretch of knitting has: "418 stitches", "about 14 thousand stitches"."""
+    if count < MANY:
+        return plural(count, "stitch", "stitches")
+    return f"about {(count + 500) // 1000} thousand stitches"
+
+
 def length(length_mm: float, units: str) -> str:
     """Write a length: in centimetres to the millimetre, in inches to two decimals.
 

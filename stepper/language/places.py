@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import date, datetime
 from typing import Final
 
 from stepper.plan.model import Plan, Round
@@ -67,6 +67,19 @@ def on_day(at: str) -> str:
     except ValueError:
         return ""
     return f" on {day.day} {_MONTHS[day.month - 1]}"
+
+
+def full_date(day: str) -> str:
+    """Write a day as in "12 March 2027"; as it stands if it is not one.
+
+    Args:
+        day: ISO 8601, without a time.
+    """
+    try:
+        found = date.fromisoformat(day)
+    except ValueError:
+        return day
+    return f"{found.day} {_MONTHS[found.month - 1]} {found.year}"
 
 
 def sentence_case(text: str) -> str:

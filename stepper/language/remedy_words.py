@@ -18,6 +18,7 @@ from stepper.plan.model import Plan, Round, Run
 from stepper.plan.under_way.absorb import Mend, made_good
 from stepper.session import effects
 from stepper.session.effects import Effect
+from stepper.session.events import Remedied
 from stepper.session.fault.respond import TellOtherWays
 from stepper.session.fault.ways import Remedy, RemedyKind
 from stepper.session.state import Position
@@ -77,6 +78,36 @@ def name_remedy(remedy: Remedy, plan: Plan) -> str:
         case RemedyKind.TINK | RemedyKind.RIP:
             return f"{_taken_back(remedy, plan)}, {_minutes(remedy)}"
     assert_never(remedy.kind)
+
+
+def note_remedy(event: Remedied) -> str:
+    """Return how a fault was mended as the notes of the garment say it, to be put behind what was off."""
+    side = "fewer" if event.difference > 0 else "more"
+    made_good = f"made good by working {abs(event.difference)} {side}"
+    match event.remedy:
+        case RemedyKind.RECOUNT:
+            return ", to be counted again"
+        case RemedyKind.NARROW:
+            return ", to be counted between landmarks"
+        case RemedyKind.FINISH:
+            return ", to be counted at the end of the round"
+        case RemedyKind.LOOK:
+            return ", to be looked at"
+        case RemedyKind.LADDER:
+            return ", a dropped stitch caught and laddered up"
+        case RemedyKind.RESPACE:
+            return ", the rest of the round spaced anew"
+        case RemedyKind.ACCEPT:
+            return f" accepted; {made_good}"
+        case RemedyKind.PLAIN:
+            return f", {made_good}"
+        case RemedyKind.DROP:
+            return ", mended by dropping a stitch down to the fault"
+        case RemedyKind.TINK:
+            return ", unknit back to the fault"
+        case RemedyKind.RIP:
+            return ", ripped back"
+    assert_never(event.remedy)
 
 
 def _briefly(remedy: Remedy, plan: Plan) -> str:

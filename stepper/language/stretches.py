@@ -11,16 +11,8 @@ import re
 from collections.abc import Iterator
 from typing import Final
 
-LONGEST_S: Final = 8.0
-"""The longest that one stretch lasts. Unit: s. Source: chosen here."""
-_PART_ABOVE_S: Final = 7.2
-# An estimate above which a sentence is parted: what it falls short by is less than the rest. Unit: s.
-_LETTER_S, _WORD_S, _COMMA_S, _COLON_S, _SENTENCE_S = 0.067, 0.016, 0.33, 0.41, 0.26
-# What each takes at 150 words a minute: by least squares over sentences of six garments, rendered by
-# eSpeak NG (`tests/bench/speech_seconds.py`). Over 4,845 of them the standard deviation of what is left is
-# 0.21 s, and none takes more than 0.7 s longer.
-_LETTERS_OF_A_DIGIT: Final = 7
-# A figure too large to be put into words is said in full: "28576" takes as long as 35 letters.
+from stepper.session.speech_length import MOST_S, WORDS_PER_MINUTE, seconds_of
+
 _SENTENCES: Final = re.compile(r"(?<=[.?!]) ")
 _COLONS: Final = re.compile(r"(?<!times)(?<!once)(?<!twice): ")
 _SEMICOLONS: Final = re.compile(r"; ")
@@ -30,29 +22,20 @@ _HELD: Final = {_SEMICOLONS: re.compile(rf"{_TIMES}:"), _COMMAS: re.compile(rf"{
 # What holds the parts on both sides of a sign together: "twelve times: ...; ..." and "..., ..., nine times".
 
 
-def seconds_of(text: str) -> float:
-    """Estimate how long a text takes to say, with every figure in words. Unit: s, at 150 words a minute."""
-    return (
-        _LETTER_S * sum(_LETTERS_OF_A_DIGIT if sign.isdigit() else sign.isalnum() for sign in text)
-        + _WORD_S * len(text.split())
-        + _COMMA_S * text.count(",")
-        + _COLON_S * (text.count(":") + text.count(";"))
-        + _SENTENCE_S
-    )
-
-
-def in_stretches(text: str) -> str:
+def in_stretches(text: str, words_per_minute: int = WORDS_PER_MINUTE) -> str:
     """Put a full stop where a sentence would take longer than `LONGEST_S`, as far as it can be parted.
 
     Args:
         text: What is said, with every figure in words.
+        words_per_minute: The rate at which it is said. Range: above 0.
     """
-    return " ".join(part for sentence in _SENTENCES.split(text) for part in _parted(sentence))
+    most_s = MOST_S * words_per_minute / WORDS_PER_MINUTE
+    return " ".join(part for sentence in _SENTENCES.split(text) for part in _parted(sentence, most_s))
 
 
-def _parted(sentence: str) -> Iterator[str]:
-    """Yield the stretches of a sentence."""
-    if seconds_of(sentence) <= _PART_ABOVE_S:
+def _parted(sentence: str, most_s: float) -> Iterator[str]:
+    """Yield the stretches of a sentence, none above an estimate at the usual rate if that can be."""
+    if seconds_of(sentence) <= most_s:
         yield sentence
         return
     for sign in (_COLONS, _SEMICOLONS, _COMMAS):
@@ -60,8 +43,8 @@ def _parted(sentence: str) -> Iterator[str]:
         held = _HELD.get(sign)
         if places and (held is None or held.search(sentence) is None):
             start, end = min(places, key=lambda span: _longer_half(sentence, span))
-            yield from _parted(f"{sentence[:start]}.")
-            yield from _parted(sentence[end].upper() + sentence[end + 1 :])
+            yield from _parted(f"{sentence[:start]}.", most_s)
+            yield from _parted(sentence[end].upper() + sentence[end + 1 :], most_s)
             return
     yield sentence
 

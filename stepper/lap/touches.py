@@ -14,6 +14,7 @@ from typing import Any, Final
 
 from stepper.session import cues
 from stepper.session.cues import Cue
+from stepper.session.events import Advanced
 from stepper.session.state import Position, State
 
 LONGEST_TEXT: Final = 2000
@@ -64,8 +65,13 @@ class Touch:
     def still_meant(self, state: State) -> bool:
         """Return whether the knitting is still where the device showed it, as far as that matters."""
         if self.ask in _BY_PLACE:
-            return self.place == state.place
+            return self.place == state.place and not self._heard_since(state)
         return self.ask not in _BY_EVENT or self.seen == state.seq
+
+    def _heard_since(self, state: State) -> bool:
+        """Return whether a stop before the step was heard in the meantime, at which the place stays."""
+        steps = [memento.seq for memento in state.undo if memento.kind == Advanced.__name__]
+        return state.knitting.heard > 0 and bool(steps) and steps[-1] > self.seen
 
 
 CUES: Final[Mapping[str, Callable[[], Cue]]] = MappingProxyType(

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
-from stepper.project.part_marks import without_marks
+from stepper.project.part_marks import single_stars, without_marks
 from stepper.project.problems import Span
 from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.sizes import size_called
@@ -54,12 +54,13 @@ def _marked(
     """Split rows at the marks and heads inside them; return the rows and the marks after each."""
     made: list[tuple[str, Span]] = []
     marks: list[tuple[str, ...]] = []
+    stars = single_stars(text for text, _ in rows)
     for row in rows:
-        pieces, (before, *behind) = without_marks(row)
+        pieces, (before, *behind) = without_marks(row, stars=stars)
         if marks:
             marks[-1] += before
         for piece, here in zip(pieces, behind, strict=False):
-            parts = _headed(piece)
+            parts = [part for headed in _headed(piece) for part in _sentenced(headed)]
             made += parts
             marks += [()] * (len(parts) - 1) + [here]
     return made, marks
@@ -95,10 +96,34 @@ def _as_heading(text: str, below: str) -> str:
 
 
 def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:
-    """Split a row of the file that holds a second head: `1st row: K. 2nd row: P.`"""
+    """Split a row of the file that holds a second head: `1st row: K. 2nd row: P.`
+
+    A row for some sizes stays whole: its second head would else be for all of them.
+    """
     text, place = row
     starts = [0, *(match.end() for match in _HEAD.finditer(text))]
-    if len(starts) < 2 or reads(text):
+    if len(starts) < 2 or _FOR_SOME.search(text) or reads(text):
+        return [row]
+    ends = [*starts[1:], len(text)]
+    parts = [
+        (text[start:end].rstrip(), Span(line=place.line, column=place.column + start, length=end - start))
+        for start, end in zip(starts, ends, strict=True)
+    ]
+    return parts if all(reads(part) for part, _ in parts) else [row]
+
+
+_SENTENCE = re.compile(r"(?<=[.!])\s+(?=[A-Z])")
+_FOR_SOME = re.compile(r"^\s*(?:for\s+)?sizes?\b[^:]*:|^[^:.]*\bonly\s*:|\bat\s+the\s+same\s+time\b", re.I)
+
+
+def _sentenced(row: tuple[str, Span]) -> list[tuple[str, Span]]:
+    """Split a row that reads sentence by sentence only: what one of them says may need a line of its own.
+
+    A line for some sizes, or with two shapings at the same time, stays whole.
+    """
+    text, place = row
+    starts = [0, *(match.end() for match in _SENTENCE.finditer(text))]
+    if len(starts) < 2 or _FOR_SOME.search(text) or reads(text):
         return [row]
     ends = [*starts[1:], len(text)]
     parts = [

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 
 from stepper.project.problems import Span
 
@@ -10,16 +11,33 @@ Row = tuple[str, Span]
 _MARK = re.compile(
     r"(?:(?<=^)|(?<=[\s(\[.]))[(\[]?(?P<mark>\*{2,4}|\u2020{1,2}|\u2021|\u00a7)[)\]]?(?=\s|\.?$|[A-Z][a-z]{2})"
 )
+_STAR = re.compile(_MARK.pattern.replace("{2,4}", "{1,4}"))
+_FROM_STAR = re.compile(r"^\s*(?:work|rep(?:eat)?)\s+from\s+\*\s+to\s+\*(?=\s|\.|$)", re.I)
 _NOTE = re.compile(r"\s*note\s*:", re.I)
 _REFERS = re.compile(r"\b(?:to|from|until|at|between|and|rep(?:eat)?)\s*[(\[]?$", re.I)
 _ENDS = re.compile(r"[.!:;]\s*[)\]]?\s*$")
 
 
-def without_marks(row: Row) -> tuple[list[Row], list[tuple[str, ...]]]:
+def single_stars(rows: Iterable[str]) -> bool:
+    """Return whether two single stars mark what a row works again: "Work from * to * once more"."""
+    texts = list(rows)
+    if not any(_FROM_STAR.match(text) for text in texts):
+        return False
+    alone = [
+        match
+        for text in texts
+        for match in _STAR.finditer(text)
+        if match["mark"] == "*" and _stands_alone(text, match)
+    ]
+    return len(alone) == 2
+
+
+def without_marks(row: Row, *, stars: bool = False) -> tuple[list[Row], list[tuple[str, ...]]]:
     """Take the marks off a row of the file, splitting it at each.
 
     Args:
         row: The text of a row with its place.
+        stars: Whether a single star that stands alone is a mark as well.
 
     Returns:
         The rows without marks (empty if it held nothing else), and the marks after each; the first marks are
@@ -28,7 +46,7 @@ def without_marks(row: Row) -> tuple[list[Row], list[tuple[str, ...]]]:
     text, place = row
     if _NOTE.match(text):
         return [row], [(), ()]  # what stands in a note is only said
-    found = [match for match in _MARK.finditer(text) if _stands_alone(text, match)]
+    found = [match for match in (_STAR if stars else _MARK).finditer(text) if _stands_alone(text, match)]
     if not found:
         return [row], [(), ()]
     rows: list[Row] = []

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from datetime import datetime
 
 from stepper.craft.figures import format_number
 from stepper.language.event_words import notes_words
 from stepper.language.measures import plural
-from stepper.language.places import place_name
+from stepper.language.places import full_date, place_name
 from stepper.plan.model import Plan
 from stepper.project.model import Project, RuleKind
-from stepper.session.events import Event, Opened
+from stepper.session.events import Advanced, Event, Opened, Placed, PlanChanged
+from stepper.session.pace.learning import evening_of
 from stepper.session.pace.time_spent import find_repeated_rounds, time_spent
 from stepper.session.replay import list_standing
 
@@ -119,35 +119,45 @@ def _course(plan: Plan, kept: Sequence[tuple[int, Event]]) -> Iterator[str]:
     happened = [event for _, event in list_standing(kept)]
     everything = [event for _, event in kept]
     yield f"- {_dates(everything)}"
-    yield f"- {_hours(time_spent(everything))} of knitting, breaks left out"
-    for event in happened:
-        line = notes_words(event, plan)
-        if line:
-            yield f"- {event.at[:10]}: {line}"
+    spent = _hours(time_spent(everything))
+    if spent:
+        yield f"- {spent} of knitting, breaks left out"
+    changed = max((at for at, event in enumerate(happened) if isinstance(event, PlanChanged)), default=-1)
+    for at, event in enumerate(happened):
+        # What was finished by an earlier pattern is not known by the rounds of this one.
+        parts = _finished(plan, event) if at > changed else []
+        for line in (notes_words(event, plan), *(f"{part} finished" for part in parts)):
+            if line:
+                yield f"- {full_date(evening_of(event.at) or event.at[:10])}: {line}"
     for index, times in find_repeated_rounds(happened):
         if index < len(plan.rounds):
             often = "" if times == 1 else f", {times} times"
             yield f"- Worked again: {place_name(plan.rounds[index])}{often}"
 
 
+def _finished(plan: Plan, event: Event) -> list[str]:
+    """Return the parts of the garment that an event finished."""
+    if not isinstance(event, Advanced | Placed):
+        return []
+    last = {each.section: each.index for each in plan.rounds}
+    done = plan.rounds[event.origin.index : event.place.index]
+    return [each.section for each in done if last[each.section] == each.index]
+
+
 def _dates(events: Sequence[Event]) -> str:
-    days = sorted({event.at[:10] for event in events if _is_time(event.at)})
+    days = sorted({evening_of(event.at) for event in events if evening_of(event.at)})
     sittings = sum(isinstance(event, Opened) for event in events)
     if not days:
         return plural(sittings, "sitting")
-    span = f"On {days[0]}" if days[0] == days[-1] else f"From {days[0]} to {days[-1]}, on {len(days)} days"
+    first, last = full_date(days[0]), full_date(days[-1])
+    span = f"On {first}" if first == last else f"From {first} to {last}, on {len(days)} days"
     return f"{span}, {plural(max(1, sittings), 'sitting')}"
 
 
-def _is_time(text: str) -> bool:
-    try:
-        datetime.fromisoformat(text)
-    except ValueError:
-        return False
-    return True
-
-
 def _hours(seconds: float) -> str:
+    """Return a time in hours and minutes; empty for less than half a minute."""
     minutes = round(seconds / 60)
     hours, rest = divmod(minutes, 60)
+    if not minutes:
+        return ""
     return f"{hours} h {rest} min" if hours else f"{rest} min"

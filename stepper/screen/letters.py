@@ -9,9 +9,9 @@ I/O.
 from __future__ import annotations
 
 import unicodedata
-from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import product
 from types import MappingProxyType
 from typing import Final
 
@@ -151,7 +151,9 @@ def _field(letter: str) -> tuple[str, ...] | None:
     return (accent, *drawn[1:])
 
 
-def draw_letters(text: str, lettering: Lettering, columns: int, terminal: Terminal) -> list[Row] | None:
+def draw_letters(
+    text: str, lettering: Lettering, columns: int, terminal: Terminal, rows: int | None = None
+) -> list[Row] | None:
     """Draw a text in lines, broken between words.
 
     Args:
@@ -159,17 +161,23 @@ def draw_letters(text: str, lettering: Lettering, columns: int, terminal: Termin
         lettering: How big.
         columns: Room. Unit: columns.
         terminal: What it is drawn on.
+        rows: Room; as many as it takes if None. Unit: rows.
 
     Returns:
-        Rows from the top, none wider than `columns`; None if a word is too wide or a letter is not known.
+        Rows from the top, none wider than `columns`; None if a word is too wide, a letter is not known or
+        there are more than `rows`.
     """
-    drawn = _draw(text, lettering, columns, "█" if terminal.blocks or terminal.solid else "#")
-    return None if drawn is None else [(Span(line, BOLD),) if line else () for line in drawn]
+    full = "█" if terminal.blocks or terminal.solid else "#"
+    lines = _lines_of(text, int(columns / lettering.across))
+    if lines is None or (rows is not None and len(lines) * lettering.pitch > rows):
+        return None
+    drawn = [row for line in lines for row in _draw_line(line, lettering, full)]
+    return [(Span(row, BOLD),) if row else () for row in drawn]
 
 
-@lru_cache(maxsize=128)
-def _draw(text: str, lettering: Lettering, columns: int, full: str) -> tuple[str, ...] | None:
-    places = int(columns / lettering.across)
+@lru_cache(maxsize=512)
+def _lines_of(text: str, places: int) -> tuple[str, ...] | None:
+    """Break a text into lines; None if a word is wider than a line or a letter is not known."""
     if not can_draw(text.replace("\n", " ")):
         return None
     lines: list[str] = []
@@ -178,30 +186,31 @@ def _draw(text: str, lettering: Lettering, columns: int, full: str) -> tuple[str
         if broken is None:
             return None
         lines += broken
-    rows: list[str] = []
-    for line in lines:
-        rows += _rows_of(_places_of(line), lettering, full)
-    return tuple(rows)
+    return tuple(lines)
 
 
 def _break(text: str, places: int) -> list[str] | None:
     """Break a text into lines between words; None if a word is wider than a line."""
     lines: list[str] = []
-    line = ""
+    line, taken = "", 0
     for word in text.split():
-        if _width(word) > places:
+        wide = _width(word)
+        if wide > places:
             return None
-        longer = f"{line} {word}" if line else word
-        if _width(longer) > places:
+        longer = taken + _WORDS + wide
+        if line and longer <= places:
+            line, taken = f"{line} {word}", longer
+            continue
+        if line:
             lines.append(line)
-            longer = word
-        line = longer
+        line, taken = word, wide
     return [*lines, line] if line else lines
 
 
-def _width(text: str) -> int:
-    """Count the places a text is wide."""
-    return len(_places_of(text)[0])
+@lru_cache(maxsize=512)
+def _width(word: str) -> int:
+    """Count the places a word is wide."""
+    return len(_word(word)[0])
 
 
 @lru_cache(maxsize=512)
@@ -221,27 +230,37 @@ _QUARTERS: Final = " ▘▝▀▖▌▞▛▗▚▐▜▄▙▟█"
 # By which quarters of the cell are full: upper left 1, upper right 2, lower left 4, lower right 8.
 
 
-def _rows_of(places: Sequence[str], lettering: Lettering, full: str) -> list[str]:
-    """Draw places in cells."""
+_QUARTERED: Final = MappingProxyType(
+    {
+        cell: _QUARTERS[sum(bit << at for at, bit in enumerate(sign == "#" for sign in cell))]
+        for cell in product("#.", repeat=4)
+    }
+)
+# A cell by its places: upper left, upper right, lower left, lower right.
+
+
+@lru_cache(maxsize=256)
+def _draw_line(line: str, lettering: Lettering, full: str) -> tuple[str, ...]:
+    """Draw a line of text in cells, each row without the blanks at its end."""
+    places = _places_of(line)
     if lettering is NARROW:
-        return [_quartered(upper, lower) for upper, lower in zip(places[::2], places[1::2], strict=True)]
+        pairs = zip(places[::2], places[1::2], strict=True)
+        return tuple(_quartered(upper, lower).rstrip() for upper, lower in pairs)
     across, halves = int(lettering.across), int(2 * lettering.down)
     fine = [row for row in places for _ in range(halves)]
-    pairs = zip(fine[::2], fine[1::2], strict=True)
     signs = {("#", "#"): full, ("#", "."): "▀", (".", "#"): "▄", (".", "."): " "}
-    return [
-        "".join(signs[above, below] * across for above, below in zip(upper, lower, strict=True)).rstrip()
-        for upper, lower in pairs
-    ]
+    cells = {pair: sign * across for pair, sign in signs.items()}
+    return tuple(
+        "".join(map(cells.__getitem__, zip(upper, lower, strict=True))).rstrip()
+        for upper, lower in zip(fine[::2], fine[1::2], strict=True)
+    )
 
 
 def _quartered(upper: str, lower: str) -> str:
     if len(upper) % 2:
         upper, lower = f"{upper}.", f"{lower}."
     cells = zip(upper[::2], upper[1::2], lower[::2], lower[1::2], strict=True)
-    return "".join(
-        _QUARTERS[sum(bit << at for at, bit in enumerate(sign == "#" for sign in cell))] for cell in cells
-    ).rstrip()
+    return "".join(map(_QUARTERED.__getitem__, cells))
 
 
 def enlarge(text: str, columns: int, rows: int, terminal: Terminal) -> list[Row] | None:
@@ -260,7 +279,7 @@ def enlarge(text: str, columns: int, rows: int, terminal: Terminal) -> list[Row]
         if lettering.pitch > rows:
             continue
         for words in dict.fromkeys((text, text.replace("\n", " "))):
-            drawn = draw_letters(words, lettering, columns, terminal)
-            if drawn is not None and len(drawn) <= rows:
+            drawn = draw_letters(words, lettering, columns, terminal, rows)
+            if drawn is not None:
                 return drawn
     return None

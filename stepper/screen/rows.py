@@ -6,6 +6,9 @@ import unicodedata
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import groupby
+from operator import attrgetter
+from typing import Final
 
 from stepper.screen.style import BOLD, PLAIN, Paint
 from stepper.screen.unprintable import blank_unprintable
@@ -179,15 +182,11 @@ def write_fact(name: str, value: str) -> Row:
 
 def join_spans(spans: Iterable[Span]) -> Row:
     """Join neighbours of the same style, so that there are fewer to draw."""
-    kept: list[Span] = []
-    texts: list[str] = []
-    for span in spans:
-        if texts and (kept[-1].paint is span.paint or kept[-1].paint == span.paint):
-            texts[-1] += span.text
-        else:
-            kept.append(span)
-            texts.append(span.text)
-    return tuple(Span(text, span.paint) for text, span in zip(texts, kept, strict=True))
+    return tuple(Span("".join(map(_TEXT, same)), paint) for paint, same in groupby(spans, _PAINT))
+
+
+_TEXT: Final = attrgetter("text")
+_PAINT: Final = attrgetter("paint")
 
 
 def text_of(cells: Row) -> str:

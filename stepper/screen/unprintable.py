@@ -27,4 +27,6 @@ def show_unprintable(text: str) -> str:
 
 def blank_unprintable(text: str) -> str:
     """Put a space in the place of each such character, of tabs and of line feeds."""
+    if text.isprintable():  # nearly all texts are, and the screen asks for hundreds of them at every key
+        return text
     return UNPRINTABLE.sub(" ", text).replace("\n", " ").replace("\t", " ")

@@ -28,9 +28,10 @@ class ScreenYarn:
     """None if the file gives none."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Yarns:
-    """All yarns of a garment, by their keys."""
+    """All yarns of a garment, by their keys. One is made for each sitting, and what is drawn with it is kept
+    under it."""
 
     by_key: Mapping[str, ScreenYarn] = field(default_factory=dict)
 

@@ -17,7 +17,9 @@ from stepper.session.events import Advanced, Placed, ReminderSet, RemindersForgo
 from stepper.session.fault import respond as inquiry
 from stepper.session.moves import round_called
 from stepper.session.pace.learning import count_minutes
+from stepper.session.questions.about_series import tell_due_now
 from stepper.session.ready import tell_ready
+from stepper.session.skeins import tell_skeins
 from stepper.session.state import Reminder, State
 
 MEASURE_ROUNDS_LEFT = 3
@@ -89,12 +91,15 @@ def tell_due(plan: Plan, before: State, event: Advanced | Placed, after: State) 
         after: The state at the beginning of the next one.
     """
     place = event.place
-    yield from inquiry.ask_checks(plan, after, event.origin.index)
+    if not place.stitch:
+        yield from inquiry.ask_checks(plan, after, place.index - 1, event.origin.index)
     stretch = plan.stretch_at(place.index)
     if stretch is not None and place.index == stretch.last + 1 - MEASURE_ROUNDS_LEFT > stretch.origin:
         yield AskLength(target_mm=stretch.target_mm, section=plan.rounds[place.index].section)
     yield from inquiry.tell_mends(after)
     yield from tell_reminders(before, after)
+    yield from tell_due_now(plan, place.index)
     yield from tell_ready(plan, event.origin, place)
+    yield from tell_skeins(plan, after.knitting, event.origin, place)
     if after.rest_told and not before.rest_told:
         yield RestHands(minutes=count_minutes(after, event.at))

@@ -99,6 +99,10 @@ class TellStep(Effect):
     part: StepPart
     lead: Lead
     slower: bool = False
+    stop: tuple[str, ...] = ()
+    """What is told by itself, before the step is; empty if it is the step's turn."""
+    heard: tuple[str, ...] = ()
+    """What was told so, and is left out now."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -10,6 +10,7 @@ from datetime import datetime
 from stepper.plan.under_way.absorb import Mend
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
+from stepper.plan.yarn.yarn_left import Weighing
 from stepper.session.events import (
     Advanced,
     AskingSet,
@@ -44,6 +45,7 @@ from stepper.session.events import (
 from stepper.session.pace.learning import count_gain, learn_times
 from stepper.session.state import (
     UNDO_DEPTH,
+    Ball,
     Fault,
     Knitting,
     Memento,
@@ -143,8 +145,16 @@ def _done(state: State, event: Event) -> State:
     )
     undo = (*state.undo, memento)[-UNDO_DEPTH:]
     asked = replace(state.knitting, doubt=None)  # whatever happens settles what was asked back
-    knitting = _covered(state.knitting, _knitted(asked, event), event, stitches)
+    knitting = _covered(state.knitting, _heard(asked, _knitted(asked, event), event), event, stitches)
     return replace(state, knitting=knitting, undo=undo, redo=())
+
+
+def _heard(before: Knitting, after: Knitting, event: Event) -> Knitting:
+    """Count what is heard before a step: a step on that stays where it is has heard one stop more."""
+    if isinstance(event, Advanced) and event.place == event.origin == before.place:
+        return replace(after, heard=before.heard + 1)
+    stays = after.place == before.place and not isinstance(event, Returned | Jumped)
+    return after if stays else replace(after, heard=0)
 
 
 def _covered(before: Knitting, after: Knitting, event: Event, stitches: int) -> Knitting:
@@ -212,7 +222,11 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
         case Measured() if event.correction is not None:
             corrections = _with(knitting.corrections, event.correction)
             return replace(knitting, corrections=corrections, mends=_moved(knitting.mends, event))
-        case Measured() | Weighed() | Noted():
+        case Weighed():
+            weighing = Weighing(index=event.place.index, stitch=event.place.stitch, grams=event.grams)
+            rest = [each for each in knitting.balls if each.yarn != event.yarn]
+            return replace(knitting, balls=(*rest, Ball(yarn=event.yarn, weighing=weighing)))
+        case Measured() | Noted():
             return knitting  # kept in the journal; the knitting does not change
     return knitting
 
@@ -319,9 +333,11 @@ def _carried(state: State, event: PlanChanged) -> State:
     knitting = replace(
         was,
         place=event.place,
+        heard=0,
         corrections=event.corrections,
         mends=event.mends,
         reminders=tuple(replace(each, index=each.index + moved) for each in was.reminders),
+        balls=tuple(_ball_moved(each, moved) for each in was.balls),
         verified=None,
         doubt=None,
     )
@@ -331,6 +347,12 @@ def _carried(state: State, event: PlanChanged) -> State:
         fault = _fault_carried(was.fault, event)
         knitting = replace(knitting, lifelines=lifelines, respacings=respacings, fault=fault)
     return replace(state, knitting=knitting, undo=(), redo=(), fingerprint=event.new_fingerprint)
+
+
+def _ball_moved(ball: Ball, rounds: int) -> Ball:
+    """Keep a weighing's distance from here; what was knitted since has not changed."""
+    weighing = ball.weighing
+    return replace(ball, weighing=replace(weighing, index=max(0, weighing.index + rounds)))
 
 
 def _fault_carried(fault: Fault | None, event: PlanChanged) -> Fault | None:

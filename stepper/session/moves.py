@@ -23,6 +23,7 @@ from stepper.session.events import Advanced, Jumped, Placed, Returned, StrideSet
 from stepper.session.fault.tinking import reverse
 from stepper.session.state import Position, State
 from stepper.session.steps import By, cut_into_steps, part_at, sort_of
+from stepper.session.stops import stop_in_hand
 
 MOST_UNTOLD = 8
 """Rounds that may lie before the one she sees finished by its yarn: what a knitter works without a word, and
@@ -36,6 +37,8 @@ practice."""
 def advance(plan: Plan, state: State, cue: Next) -> Decision:
     """Finish the current step."""
     origin, round_ = state.place, plan.rounds[state.place.index]
+    if stop_in_hand(plan, state):
+        return (Advanced(at=cue.at, origin=origin, place=origin, stitches=0, work=kind_of(round_)),)
     by = state.knitting.by_of(round_)
     part = cut_into_steps(round_, by)[part_at(round_, by, origin.stitch)]
     place = _after(plan, origin.index, part.end)
@@ -46,6 +49,8 @@ def advance(plan: Plan, state: State, cue: Next) -> Decision:
 def go_back(plan: Plan, state: State, cue: Back) -> Decision:
     """Return to the beginning of the step before; from the middle of a step, to its own beginning."""
     origin = state.place
+    if state.knitting.heard:  # to what comes before the step in hand
+        return (Returned(at=cue.at, origin=origin, place=origin, stitches=0),)
     if origin == Position():
         return Refusal(sentence="This is the very beginning.")
     index = origin.index if origin.stitch else origin.index - 1

@@ -190,6 +190,9 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
     """Tell the next step, after what is worth checking if a round was finished."""
     origin, place = event.origin, event.place
     if place.index == origin.index:
+        if not place.stitch:  # a stop before the round is heard
+            yield step_at(plan, after, Lead.FULL if plan.rounds[place.index].number == 1 else Lead.ROUND)
+            return
         running = after.reading is not None and not after.reading.held
         yield read_along.tell_run(plan, after) if running else step_at(plan, after, Lead.PART)
         return
@@ -263,8 +266,8 @@ def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[
     kind = next((memento.kind for memento in stack if memento.seq == event.seq), "")
     yield TellUndone(event=_KINDS.get(kind), again=bool(before.redo) and before.redo[-1].seq == event.seq)
     was, now = before.knitting, after.knitting
-    moved = (was.place, was.by, was.strides, was.corrections, was.respacings, was.mends)
-    if moved != (now.place, now.by, now.strides, now.corrections, now.respacings, now.mends):
+    moved = (was.place, was.heard, was.by, was.strides, was.corrections, was.respacings, was.mends)
+    if moved != (now.place, now.heard, now.by, now.strides, now.corrections, now.respacings, now.mends):
         yield step_at(plan, after, Lead.FULL)
     yield from doubts.ask_back(plan, after)
 

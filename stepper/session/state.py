@@ -19,6 +19,7 @@ from stepper.plan.under_way.absorb import Mend
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
 from stepper.plan.under_way.resuming import PlaceChoice
+from stepper.plan.yarn.yarn_left import Weighing
 from stepper.session.steps import By, RoundSort, sort_of
 
 UNDO_DEPTH = 100
@@ -150,6 +151,15 @@ class Reminder:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Ball:
+    """The last weighing of a yarn."""
+
+    yarn: str
+    """Key of the yarn."""
+    weighing: Weighing
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Stride:
     """How much one step reads out of rounds of one sort."""
 
@@ -162,6 +172,8 @@ class Knitting:
     """What undo restores."""
 
     place: Position = Position()
+    heard: int = 0
+    """Stops before the step in hand that are heard and done (`stepper.session.stops`)."""
     by: By = By.ROUND
     """How much one step reads out of a round of a sort for which nothing was chosen."""
     strides: tuple[Stride, ...] = ()
@@ -184,6 +196,8 @@ class Knitting:
     reminders: tuple[Reminder, ...] = ()
     """What she asked to be reminded of, in the order of the rounds. A reminder that has been said stays until
     she asks for another, so that it comes again if she goes back."""
+    balls: tuple[Ball, ...] = ()
+    """What she weighed, at most one for each yarn."""
     uncounted: int = 0
     """Stitches worked since the last count. Unit: stitches."""
     covered: int = 0
@@ -194,7 +208,10 @@ class Knitting:
     def by_of(self, round_: Round) -> By:
         """Return how much one step reads out of a round."""
         sort = sort_of(round_)
-        return next((stride.by for stride in self.strides if stride.sort is sort), self.by)
+        chosen = {stride.sort: stride.by for stride in self.strides}
+        shaped = sort in (RoundSort.RAGLAN, RoundSort.EVEN, RoundSort.SHAPING)
+        otherwise = chosen.get(RoundSort.SHAPED, self.by) if shaped else self.by
+        return chosen.get(sort, otherwise)
 
     @property
     def stands(self) -> Verified | None:

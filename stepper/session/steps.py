@@ -15,12 +15,21 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from enum import Enum
 from functools import lru_cache
+from itertools import chain, takewhile
 
 from stepper.craft.pace_by_kind import KnittingKind
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Group, Item, Round, Run, flatten
-from stepper.session.speech_length import MOST_WORDS, names_yarns, words_of
+from stepper.session.speech_length import (
+    MOST_S,
+    REPEAT_S,
+    Yarns,
+    seconds_of_items,
+    seconds_of_later_lead,
+    seconds_of_lead,
+    yarns_said,
+)
 
 BREATH = 4
 """Most items read out in one breath; a repeat counts as its contents, a plain end not at all.
@@ -49,6 +58,10 @@ class By(Enum):
     """The stitches up to and with the next increase or decrease."""
 
 
+RAGLAN_MARKERS = 2
+"""From how many markers on a round shapes beside them. Chosen here: one marks the beginning of a round."""
+
+
 class RoundSort(Enum):
     """Rounds that are read out alike: how much one step reads is chosen for each sort of its own."""
 
@@ -57,7 +70,13 @@ class RoundSort(Enum):
     TEXTURE = "texture"
     """Lace and cables."""
     SHAPED = "shaped"
-    """With increases or decreases."""
+    """With increases or decreases of any sort; in journals of before, where they shared a choice."""
+    RAGLAN = "raglan"
+    """With increases or decreases beside markers."""
+    EVEN = "even"
+    """With increases or decreases spread evenly."""
+    SHAPING = "shaping"
+    """With other increases or decreases, as those of a sleeve."""
     PLAIN = "plain"
 
 
@@ -68,7 +87,11 @@ def sort_of(round_: Round) -> RoundSort:
         return RoundSort.COLOURS
     if kind is KnittingKind.TEXTURE and not round_.evenly:
         return RoundSort.TEXTURE
-    return RoundSort.SHAPED if round_.shaping else RoundSort.PLAIN
+    if not round_.shaping:
+        return RoundSort.PLAIN
+    if round_.evenly:
+        return RoundSort.EVEN
+    return RoundSort.RAGLAN if len(round_.markers) >= RAGLAN_MARKERS else RoundSort.SHAPING
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -106,15 +129,18 @@ def cut_into_steps(round_: Round, by: By) -> tuple[StepPart, ...]:
         At least one part. Always: the parts follow on from 0 to `round_.progress` without a gap.
     """
     markers = round_.markers if by is By.MARKER else ()
-    return _cut(round_.phrase, by, round_.evenly, markers)
+    return _cut(round_.phrase, by, round_.evenly, markers, round(seconds_of_lead(round_), 1))
 
 
 @lru_cache(maxsize=256)
-def _cut(phrase: tuple[Item, ...], by: By, evenly: bool, markers: tuple[int, ...]) -> tuple[StepPart, ...]:
+def _cut(
+    phrase: tuple[Item, ...], by: By, evenly: bool, markers: tuple[int, ...], lead_s: float
+) -> tuple[StepPart, ...]:
     """Cut a phrase into its steps; cached, since it is needed several times for each cue."""
-    measure = _Measure(evenly, names_yarns(phrase))
+    later_s = seconds_of_later_lead(sum(item.progress for item in phrase))
+    measure = _Measure(evenly, yarns_said(phrase), lead_s, later_s)
     if by is By.ROUND:
-        pieces = _breaths(phrase, measure)
+        pieces = _breaths(phrase, measure, first=True)
     elif by is By.REPEAT:
         pieces = _repeats(phrase, measure)
     elif by is By.MARKER:
@@ -132,11 +158,19 @@ class _Measure:
 
     evenly: bool
     """Whether it is one of even changes, of which a gap with its change is one thing to be kept in mind."""
-    coloured: bool
-    """Whether the yarns are named beside the stitches."""
+    yarns: Yarns
+    """How the yarns are said."""
+    lead_s: float
+    """How long the place takes that is said before the first step. Unit: s."""
+    later_s: float
+    """The same before a later one. Unit: s."""
 
-    def words(self, item: Item) -> int:
-        return words_of((item,), coloured=self.coloured)
+    def seconds(self, items: Iterable[Item]) -> float:
+        return seconds_of_items(items, self.yarns)
+
+    def room_s(self, *, first: bool) -> float:
+        """Return how long a step may take behind its place. Unit: s."""
+        return MOST_S - (self.lead_s if first else self.later_s)
 
     def length(self, item: Item) -> int:
         """Count what has to be remembered for an item."""
@@ -163,16 +197,10 @@ class _Measure:
         if unit:
             yield unit
 
-    def link(self, before: list[Item], unit: list[Item]) -> int:
-        """Count the words said between an even round's parts: "then" behind a gap that is worked once."""
-        if not (self.evenly and before):
-            return 0
-        return int(isinstance(before[-1], Run) and isinstance(unit[0], Group))
-
-    def is_long(self, group: Group) -> bool:
+    def is_long(self, group: Group, *, first: bool) -> bool:
         """Return whether a repeat is longer than a breath, not counting a plain end."""
         many = self.length(group) > BREATH if self.evenly else _worked(group) > BREATH + 1
-        return many or self.words(group) > MOST_WORDS
+        return many or self.seconds((group,)) > self.room_s(first=first)
 
 
 def part_at(round_: Round, by: By, stitches: int) -> int:
@@ -193,20 +221,21 @@ def rest_of(part: StepPart, stitches: int) -> StepPart:
     return replace(part, start=stitches, items=items, again=again)
 
 
-def _breaths(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
+def _breaths(phrase: Iterable[Item], measure: _Measure, *, first: bool = False) -> Iterator[_Piece]:
     """Put items together until a breath is full; a single last run goes with the breath before it."""
     between: list[Item] = []
     for item in phrase:
-        if not isinstance(item, Run) and measure.is_long(item):
-            yield from _short_breaths(between, measure)
-            between = []
+        begins = first and not between
+        if not isinstance(item, Run) and measure.is_long(item, first=begins):
+            yield from _short_breaths(between, measure, first=first)
+            between, first = [], False
             # Once read out in parts, it is in her fingers; then she only has to remember how often.
-            yield from _repetition(item, 1, measure)
+            yield from _repetition(item, 1, measure, first=begins)
             if item.times > 1:
                 yield _Piece(items=(Group(item.items, item.times - 1, item.name),), again=True)
         else:
             between.append(item)
-    yield from _short_breaths(between, measure)
+    yield from _short_breaths(between, measure, first=first)
 
 
 def _worked(item: Item) -> int:
@@ -216,65 +245,77 @@ def _worked(item: Item) -> int:
     return sum(_worked(inner) for inner in item.items)
 
 
-def _repetition(group: Group, number: int, measure: _Measure) -> Iterator[_Piece]:
+def _repetition(group: Group, number: int, measure: _Measure, *, first: bool = False) -> Iterator[_Piece]:
     """Yield one repetition, in breaths if it is long."""
-    if not measure.is_long(group):
+    numbered = replace(measure, lead_s=measure.lead_s + REPEAT_S if first else measure.later_s)
+    short = measure.seconds(group.items) <= numbered.room_s(first=True)
+    if short and not measure.is_long(replace(group, times=1), first=False):
         yield _Piece(items=group.items, repeat=(number, group.times))
         return
-    for at, piece in enumerate(_breaths(group.items, measure)):
-        first = at == 0 and group.times > 1 and piece.repeat is None
-        repeat = (number, group.times) if first else piece.repeat
+    for at, piece in enumerate(_breaths(group.items, numbered, first=True)):
+        begins = at == 0 and group.times > 1 and piece.repeat is None
+        repeat = (number, group.times) if begins else piece.repeat
         yield _Piece(items=piece.items, repeat=repeat, again=piece.again)
 
 
-def _short_breaths(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
+def _short_breaths(phrase: Iterable[Item], measure: _Measure, *, first: bool) -> Iterator[_Piece]:
     """Join short items until a breath is full."""
-    breaths: list[list[Item]] = [[]]
-    length = words = 0
-    for unit in measure.units(phrase):
-        more = sum(measure.length(item) for item in unit)
-        said = sum(measure.words(item) for item in unit) + measure.link(breaths[-1], unit)
-        full = length + more > BREATH or words + said > MOST_WORDS
-        if breaths[-1] and full and any(item.progress for item in unit):
+    breaths: list[list[list[Item]]] = [[]]
+    units = list(measure.units(phrase))
+    for number, unit in enumerate(units):
+        joined = [*chain(*breaths[-1]), *unit]
+        full = sum(map(measure.length, joined)) > BREATH
+        marks = takewhile(lambda after: not any(item.progress for item in after), units[number + 1 :])
+        long = measure.seconds((*joined, *chain(*marks))) > measure.room_s(first=first and len(breaths) == 1)
+        if breaths[-1] and (full or long) and any(item.progress for item in unit):
             breaths.append([])
-            length = words = 0
-        breaths[-1] += unit
-        length += more
-        words += said
-    if len(breaths) > 1 and len(breaths[-1]) == 1 and isinstance(breaths[-1][0], Run):
-        last_two = (*breaths[-2], *breaths[-1])
-        if sum(measure.words(item) for item in last_two) <= MOST_WORDS:
-            # "... then knit six" is easy to remember and not worth a cue of its own.
-            breaths[-2:] = [list(last_two)]
-    return (_Piece(items=tuple(items)) for items in breaths if items)
+        breaths[-1].append(unit)
+    if len(breaths) > 1:
+        _settle_last(breaths, measure, first=first and len(breaths) == 2)
+    return (_Piece(items=tuple(chain(*units))) for units in breaths if units)
+
+
+def _settle_last(breaths: list[list[list[Item]]], measure: _Measure, *, first: bool) -> None:
+    """Leave no single run to a step of its own, as far as that is possible."""
+    before, last = breaths[-2:]
+    if len(last) != 1 or len(last[0]) != 1 or not isinstance(last[0][0], Run):
+        return
+    if measure.seconds(chain(*before, *last)) <= measure.room_s(first=first):
+        # "... then knit six" is easy to remember and not worth a cue of its own.
+        breaths[-2:] = [[*before, *last]]
+    elif len(before) > 2 and any(item.progress for item in before[-1]):
+        breaths[-2:] = [before[:-1], [before[-1], *last]]
 
 
 def _repeats(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
     """Yield every repetition by itself, and what is between the repeats in breaths."""
     between: list[Item] = []
+    first = True
     for item in phrase:
         if isinstance(item, Run):
             between.append(item)
             continue
-        yield from _breaths(between, measure)
+        yield from _breaths(between, measure, first=first)
+        first = first and not between
         between = []
         for number in range(1, item.times + 1):
-            yield from _repetition(item, number, measure)
-    yield from _breaths(between, measure)
+            yield from _repetition(item, number, measure, first=first)
+            first = False
+    yield from _breaths(between, measure, first=first)
 
 
 def _colours(phrase: tuple[Item, ...], measure: _Measure) -> Iterator[_Piece]:
     """Yield the stitches up to each change of yarn, in breaths."""
     held: list[Item] = []
-    yarn = ""
+    yarn, first = "", True
     for run in flatten(phrase):
         if held and run.progress and run.yarn != yarn:
-            yield from _breaths(_joined(held), measure)
-            held = []
+            yield from _breaths(_joined(held), measure, first=first)
+            held, first = [], False
         if run.progress:
             yarn = run.yarn
         held.append(run)
-    yield from _breaths(_joined(held), measure)
+    yield from _breaths(_joined(held), measure, first=first)
 
 
 def _sections(phrase: tuple[Item, ...], markers: tuple[int, ...], measure: _Measure) -> Iterator[_Piece]:
@@ -287,12 +328,13 @@ def _sections(phrase: tuple[Item, ...], markers: tuple[int, ...], measure: _Meas
     if not any(run.stitch in MARKS for run in runs):
         runs = tuple(_split(runs, frozenset(markers)))
     held: list[Item] = []
+    first = True
     for run in runs:
         held.append(run)
         if run.stitch in MARKS:
-            yield from _breaths(_joined(each for each in held if each != _BOUNDARY), measure)
-            held = []
-    yield from _breaths(_joined(held), measure)
+            yield from _breaths(_joined(each for each in held if each != _BOUNDARY), measure, first=first)
+            held, first = [], False
+    yield from _breaths(_joined(held), measure, first=first)
 
 
 def _split(runs: Iterable[Run], places: frozenset[int]) -> Iterator[Run]:

@@ -36,7 +36,7 @@ LAST_WORDS_S = 20.0
 """How long the program waits for the last line to be said before it ends. Unit: seconds."""
 LATEST = 500
 """Number of entries that the journal's page shows. Older ones are still in the journal."""
-GETTING_READY = "getting ready"
+GETTING_READY = "they are still getting ready"
 """Why nothing is heard in the first seconds."""
 
 
@@ -138,6 +138,7 @@ def _settings(mine: Preferences) -> ConductorSettings:
         film=mine.hearing.address,
         sounds=mine.hearing.sounds,
         rest=mine.care.rest,
+        speech=mine.speech,
         silence_s=60.0 * mine.care.silence_minutes,
     )
 

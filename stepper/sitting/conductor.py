@@ -271,8 +271,8 @@ class Conductor:
     def _expect(self, now: str) -> None:
         """Have the voice prepare what will probably be asked for next."""
         if self._speaker is not None and not self.closed:
-            session, likely = self._session, (Next(at=now), Again(at=now), Where(at=now))
-            self._speaker.expect(line for cue in likely for line in _lines_of(session.consider(cue), session))
+            likely = (self._session.consider(cue) for cue in (Next(at=now), Again(at=now), Where(at=now)))
+            self._speaker.expect(line for considered in likely for line in self._lines_of(considered))
 
     def _carry_out(self, considered: Considered) -> None:
         remarks = self._ports.keep(considered.events, considered.state) if considered.events else None
@@ -280,7 +280,7 @@ class Conductor:
         for sentence in remarks or ():
             self._ports.show(sentence)
             if self._speaker is not None:
-                self._speaker.say(in_stretches(spell_out(sentence)), slower=False)
+                self._speaker.say(self._spoken(sentence, slower=False).text)
         self._perform(considered.effects)
         if self._ports.asked is not None:
             self._ports.asked(list_answers(self._session.plan, self._session.state, considered.effects))
@@ -301,7 +301,7 @@ class Conductor:
                 continue
             self._ports.show(line)
             if self._speaker is not None and not (isinstance(effect, Refuse) and not effect.aloud):
-                said = _said(line, effect)
+                said = self._said(line, effect)
                 self._speaker.say(said.text, slower=said.slower)
 
     def _turn_film(self, on: bool) -> None:
@@ -323,16 +323,18 @@ class Conductor:
                 line = f"{line} {list_own_words(self._settings.own_wordings)}"
         return line
 
+    def _lines_of(self, considered: Considered) -> Iterator[SpokenLine]:
+        """Yield what would be said about a considered cue, in order."""
+        for effect in considered.effects:
+            line = tell_effect(effect, self._session.plan)
+            if line:
+                yield self._said(line, effect)
 
-def _said(line: str, effect: Effect) -> SpokenLine:
-    """Return a screen line as it is spoken."""
-    slower = isinstance(effect, TellStep) and effect.slower
-    return SpokenLine(text=in_stretches(spell_out(line)), slower=slower)
+    def _said(self, line: str, effect: Effect) -> SpokenLine:
+        """Return a screen line as it is spoken."""
+        return self._spoken(line, slower=isinstance(effect, TellStep) and effect.slower)
 
-
-def _lines_of(considered: Considered, session: Session) -> Iterator[SpokenLine]:
-    """Yield what would be said about a considered cue, in order."""
-    for effect in considered.effects:
-        line = tell_effect(effect, session.plan)
-        if line:
-            yield _said(line, effect)
+    def _spoken(self, line: str, *, slower: bool) -> SpokenLine:
+        """Put figures into words, and full stops where it would go on too long at her rate."""
+        rate = self._settings.speech.words_per_minute(slower=slower)
+        return SpokenLine(text=in_stretches(spell_out(line), rate), slower=slower)

@@ -6,7 +6,7 @@ and typed cues.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from importlib.util import find_spec
 from threading import Lock, Thread
 from typing import TYPE_CHECKING
@@ -17,18 +17,21 @@ from stepper.ears.speaker_embedding import SpeakerEncoder
 from stepper.ears.wordings import Reply
 from stepper.errors import StepperError
 from stepper.plan.model import Plan
+from stepper.sitting.ear_watch import EarWatch
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.recognisers import NONE_HERE, load_recogniser
 from stepper.sitting.user_folders import voice_path
 
 if TYPE_CHECKING:
     from stepper.devices.live_microphone import LiveMicrophone
-    from stepper.ears.ports import Recogniser
+    from stepper.ears.ports import Heard, Recogniser
     from stepper.mouth.ports import Speaker
 
 NOT_INSTALLED = "the extra [ears] is not installed"
 
 _END_TIMEOUT_S = 3.0
+_MOST_FAILURES = 3
+# Stretches of sound in a row over which a recogniser may fail before it is given up.
 
 
 def why_not_installed() -> str:
@@ -125,13 +128,31 @@ class LiveEars:
             if self._closed:
                 microphone.close()
                 return ""
+        watch = EarWatch(microphone, self._tell)
         try:
             speech = load_speech_detector()
             recogniser = self._recogniser()
             self._ready = True
             self._tell(True, microphone.remark or "Listening.")
-            for heard in listen(microphone, recogniser, speech):
-                self._hear(heard.text, heard.score)
+            self._hear_on(lambda: listen(watch, recogniser, speech))
         finally:
+            watch.close()
             microphone.close()
         return "The microphone has been closed."
+
+    def _hear_on(self, heard_anew: Callable[[], Iterator[Heard]]) -> None:
+        """Hand over what is heard; a stretch of sound over which the recogniser fails costs only itself."""
+        failures = 0
+        while not self._closed:
+            try:
+                for heard in heard_anew():
+                    failures = 0
+                    self._hear(heard.text, heard.score)
+                return
+            except StepperError:
+                raise
+            except Exception as fault:
+                failures += 1
+                if failures >= _MOST_FAILURES:
+                    raise
+                self._tell(True, f"The ears stumbled ({type(fault).__name__}: {fault}): please say it again.")

@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from stepper.mouth.ports import Speaker
+from stepper.mouth.settings import SpeechSettings
 from stepper.session.cues import Cue, View
 from stepper.session.events import Event
 from stepper.session.pace.silence import SILENCE_S
@@ -66,6 +67,8 @@ class ConductorSettings:
     """Whether a tone answers what was heard: one for a cue, another for anything else."""
     rest: bool = True
     """Whether she wants to be reminded to rest her hands."""
+    speech: SpeechSettings = field(default_factory=SpeechSettings)
+    """How fast the voice speaks; at a slower rate a stretch of speech has fewer words."""
     silence_s: float = SILENCE_S
     """Time without a cue, beyond what the current step takes, after which the place is said; 0 for never.
     Unit: s."""

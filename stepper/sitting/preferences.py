@@ -38,6 +38,8 @@ MOST_BYTES: Final = 100_000
 MOST_REMARKS: Final = 20
 """Most settings of one file that are spoken of one by one."""
 LONGEST_SILENCE_MINUTES: Final = 1440
+TOO_MANY_DIGITS: Final = "a number in it has thousands of digits"
+"""What is said of a file that TOML allows and Python does not read."""
 _LONGEST_SHOWN: Final = 60
 _TABLES = ("voice", "ears", "care", "wordings")
 
@@ -106,8 +108,10 @@ def read_preferences(path: Path | None = None) -> Preferences:
         return Preferences(remarks=(f"The settings in {path} cannot be read: {why}.",))
     try:
         return parse_preferences(tomllib.loads(written), str(path))
-    except ValueError as error:  # no TOML, or a number of more digits than are read
+    except tomllib.TOMLDecodeError as error:
         return Preferences(remarks=(f"The settings in {path} cannot be read: {error}.",))
+    except ValueError:
+        return Preferences(remarks=(f"The settings in {path} cannot be read: {TOO_MANY_DIGITS}.",))
     except RecursionError:
         return Preferences(remarks=(f"The settings in {path} cannot be read: they are nested too deeply.",))
 

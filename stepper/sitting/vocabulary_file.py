@@ -27,7 +27,7 @@ from stepper.errors import SurroundingsError
 from stepper.files import read_plain
 from stepper.language.understanding.understand import list_phrases
 from stepper.language.understanding.vocabulary import VOCABULARY
-from stepper.sitting.preferences import quote_value, show_value, suggest_nearest
+from stepper.sitting.preferences import TOO_MANY_DIGITS, quote_value, show_value, suggest_nearest
 from stepper.sitting.recogniser_wordings import meaning_of
 
 MOST_BYTES: Final = 1_000_000
@@ -88,8 +88,10 @@ def read_vocabulary(path: Path, own: Mapping[str, str] | None = None) -> OtherLa
         raise SurroundingsError(f"The vocabulary {path} cannot be read: {error.strerror}.") from error
     except UnicodeDecodeError as error:
         raise SurroundingsError(f"The vocabulary {path} cannot be read: it is no text in UTF-8.") from error
-    except ValueError as error:  # no TOML, or a number of more digits than are read
+    except tomllib.TOMLDecodeError as error:
         raise SurroundingsError(f"The vocabulary {path} cannot be read: {error}.") from error
+    except ValueError as error:
+        raise SurroundingsError(f"The vocabulary {path} cannot be read: {TOO_MANY_DIGITS}.") from error
     except RecursionError as error:
         raise SurroundingsError(f"The vocabulary {path} cannot be read: it is nested too deeply.") from error
 

@@ -1,14 +1,18 @@
 """Choose the tests that could notice a change of a module: only what imports it can.
 
 The first to run are those of the module's own file. After them come the other test files of its room that import it, by
-whatever way, those first that reach the fewest modules: they are quick, and nearest to what is changed.
+whatever way, those first that reach the fewest modules: they are quick, and nearest to what is changed. Where it was recorded which
+tests run a line (`tests.bench.reach`), just these are chosen, whatever file they are in.
 """
 
 from __future__ import annotations
 
 import ast
+from collections import Counter
 from functools import lru_cache
 from pathlib import Path
+
+from coverage import CoverageData
 
 ROOT = Path(__file__).parents[2]
 
@@ -30,6 +34,36 @@ def other_tests(module: str) -> list[str]:
         if name in reached:
             found.append((len(reached), path.relative_to(ROOT).as_posix()))
     return [path for _, path in sorted(found) if path not in mirrored_tests(module)]
+
+
+def reaching_tests(record: Path, module: str, line: int) -> list[str]:
+    """List the tests that ran a line, as pytest names them: those of the module's own file first, then those that ran least.
+
+    Args:
+        record: As `tests.bench.reach` wrote it.
+        module: Path from the root of the tree.
+        line: From 1.
+    """
+    by_line, ran = _recorded(record)
+    found = {test for test in by_line.get((module, line), ()) if test}
+    own = tuple(mirrored_tests(module))
+    return sorted(found, key=lambda test: (not test.startswith(own) if own else False, ran[test], test))
+
+
+@lru_cache(maxsize=4)
+def _recorded(record: Path) -> tuple[dict[tuple[str, int], list[str]], Counter[str]]:
+    """Return the tests that ran each line of each module, and how many lines each of them ran."""
+    data = CoverageData(str(record))
+    data.read()
+    by_line: dict[tuple[str, int], list[str]] = {}
+    ran = Counter[str]()
+    for measured in data.measured_files():
+        module = Path(measured).as_posix()
+        module = module[module.index("stepper/") :] if "stepper/" in module else module
+        for line, contexts in data.contexts_by_lineno(measured).items():
+            by_line[module, line] = contexts
+            ran.update(contexts)
+    return by_line, ran
 
 
 def reached_from(name: str) -> frozenset[str]:

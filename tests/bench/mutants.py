@@ -2,6 +2,7 @@
 
     python -m tests.bench.mutants ROOM [ROOM ...] [--count 30] [--seed 1] [--minutes 4]
                                   [--with TEST ...] [--then TEST ...] [--others 5] [--trust] [--results FILE [--again]] [--list]
+    python -m tests.bench.mutants --lived FILE [--minutes 4] [--others 5] [--trust]
 
 ROOM is a room or a module: `craft`, `session`, `plan/even/even_placement`, `stepper/plan/even/even_placement.py`. Each mutant differs from
 the code in one place: a comparison or a sum turned round, a constant one off, a condition denied, a statement
@@ -13,7 +14,9 @@ fixture's, a whole garment's), and `--then` files that run only for a mutant tha
 lets so many other test files of the room that import the module have a go at such a mutant, nearest first
 (`mutant_tests`), but for tests that try everything there is. `--trust` takes it that the tests pass as they are, which
 saves half of the time. `--results` keeps each verdict in a file, so that a run that was broken off goes on where it
-was; `--again` judges those that lived anew. The work tree is never touched: everything happens in a copy in a temporary
+was; `--again` judges those that lived anew. `--lived` judges those that lived in such a file once more, wherever their lines
+have gone since: a sample is another one as soon as the code is. `--reach` chooses, in place of files, the tests that run the
+very line, as `tests.bench.reach` recorded before. The work tree is never touched: everything happens in a copy in a temporary
 folder. Needs `fork`: Linux or macOS.
 
 A mutant is told as
@@ -55,7 +58,7 @@ from typing import NoReturn
 import pytest
 
 from tests.bench.coverage_floor import EXHAUSTIVE
-from tests.bench.mutant_tests import mirrored_tests, other_tests
+from tests.bench.mutant_tests import mirrored_tests, other_tests, reaching_tests
 
 ROOT = Path(__file__).parents[2]
 EQUIVALENT = Path(__file__).with_name("equivalent_mutants.txt")
@@ -66,6 +69,11 @@ PASSED = (0, 5)
 
 TRUSTED_S = 30.0
 """Processor time that tests are taken to need which are not timed. Unit: s."""
+
+MOST_REACHING = 80
+"""Tests that have a go at a mutant where it is known which of them run its line; the first `NEAREST` of them before the
+others."""
+NEAREST = 12
 
 HEAVY = ("hypothesis", "hypothesis.strategies", "numpy", "scipy.optimize", "scipy.stats", "yaml", "lark", "PIL.Image")
 """Libraries loaded once, before the children are made: each of them would load them anew."""
@@ -411,10 +419,32 @@ def sample(room: str, count: int, seed: int) -> tuple[list[Mutant], int]:
     return list(itertools.islice(made, count)), len(every)
 
 
+def lived_in(path: Path) -> list[Mutant]:
+    """List the mutants that lived in an earlier run and can still be made, known by their line and change."""
+    wanted = [name for name, verdict in verdicts_of(path).items() if verdict == "LIVED"]
+    found: list[Mutant] = []
+    for module in dict.fromkeys(name.split(" ¦ ")[0] for name in wanted):
+        if not (ROOT / module).exists():
+            print(f"  {module} is gone")
+            continue
+        source = (ROOT / module).read_text(encoding="utf-8")
+        made = {mutant.name: mutant for mutant in candidates_of(module, source)}
+        found += [made[name] for name in wanted if name in made and differs(made[name], source)]
+    print(f"{len(found)} of {len(wanted)} that lived can still be made", flush=True)
+    return found
+
+
 def work_room(room: str, args: argparse.Namespace, tree: Tree, until: float, judged: dict[str, str]) -> Score:
     """Judge the mutants of one room until they or the time run out."""
     chosen, of = sample(room, args.count, args.seed)
     print(f"{room}: {len(chosen)} mutants of {of} places and changes, seed {args.seed}", flush=True)
+    return judge_all(room, chosen, args, tree, until, judged)
+
+
+def judge_all(
+    room: str, chosen: list[Mutant], args: argparse.Namespace, tree: Tree, until: float, judged: dict[str, str]
+) -> Score:
+    """Judge mutants one after the other until they or the time run out."""
     known = equivalents()
     times: dict[str, float | None] = {}
     score = Score()
@@ -444,6 +474,9 @@ def _judge(mutant: Mutant, args: argparse.Namespace, tree: Tree, times: dict[str
     others = other_tests(mutant.module)[: args.others]
     own = [*mirrored_tests(mutant.module), *args.always]
     tried = False
+    if args.reach:
+        reaching = reaching_tests(args.reach, mutant.module, mutant.line)[:MOST_REACHING]
+        own, others = (reaching[:NEAREST], reaching[NEAREST:]) if reaching else (own, others)
     for tests, short in ((own, False), (others, True), (args.then, False)):
         key = " ".join(tests)
         if args.trust:
@@ -464,7 +497,7 @@ def _judge(mutant: Mutant, args: argparse.Namespace, tree: Tree, times: dict[str
 def main() -> None:
     """Print what became of every mutant."""
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("rooms", nargs="+", metavar="ROOM")
+    parser.add_argument("rooms", nargs="*", metavar="ROOM")
     parser.add_argument("--count", type=int, default=30, help="mutants a room (30)")
     parser.add_argument("--seed", type=int, default=1, help="which mutants (1)")
     parser.add_argument("--minutes", type=float, default=4, help="time for all rooms together (4)")
@@ -474,6 +507,8 @@ def main() -> None:
     parser.add_argument("--trust", action="store_true", help="the tests are known to pass as they are")
     parser.add_argument("--results", type=Path, help="a file of verdicts, read and written on")
     parser.add_argument("--again", action="store_true", help="judge anew what lived")
+    parser.add_argument("--lived", type=Path, help="judge once more what lived in a file of verdicts, in place of rooms")
+    parser.add_argument("--reach", type=Path, help="what `tests.bench.reach` recorded: choose the tests that run the line")
     parser.add_argument("--list", action="store_true", help="list the mutants and try none")
     args = parser.parse_args()
     if args.list:
@@ -489,6 +524,8 @@ def main() -> None:
     with tempfile.TemporaryDirectory(prefix="mutants-") as folder:
         tree = Tree(Path(folder))
         end = time.monotonic() + 60 * args.minutes
+        if args.lived:
+            scores.append(judge_all("those that lived", lived_in(args.lived), args, tree, end, judged))
         for number, room in enumerate(args.rooms):
             left = (end - time.monotonic()) / (len(args.rooms) - number)
             scores.append(work_room(room, args, tree, time.monotonic() + left, judged))

@@ -18,7 +18,7 @@ from pathlib import Path
 
 from stepper.sitting.project_file import load_project
 from stepper.craft.even.manners import Manner, space_changes
-from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, print_phrase, words_in
+from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Repeat, Stretch, print_phrase, words_in
 from stepper.craft.even.sayable import shortest
 from stepper.craft.stitches import stitch
 from stepper.craft.window import Gaps, Window
@@ -52,6 +52,11 @@ def print_words(phrase: tuple, change: str) -> int:
     return len(re.sub(r"[()\[\]]", "", print_phrase(phrase, change)).split())
 
 
+def stretches_in(phrase: tuple) -> int:
+    """Count the gaps named: each "after ten" in place of "knit ten, make one" would save the words of the change."""
+    return sum(stretches_in(part.parts) if isinstance(part, Repeat) else isinstance(part, Stretch) for part in phrase)
+
+
 def unbounded(stitches: int, changes: int, change: str) -> int:
     """Count the words of the shortest phrase wherever the changes go."""
     size, larger = divmod(stitches - changes * stitch(change).uses, changes)
@@ -79,17 +84,20 @@ def main(number: int = 3000) -> None:
     print(f"{number} pairs: median / 95 % / most words spoken; in print; ms a pair, mean / 95 % / most")
     for flat in (False, True):
         for change in (MAKE_ONE, KNIT_TOGETHER):
-            words, prints, seconds = [], [], []
+            words, prints, seconds, once = [], [], [], []
             for stitches, changes in pairs:
                 start = time.process_time()
                 round_ = space_changes(stitches, changes, change=change, flat=flat)
                 seconds.append(1000 * (time.process_time() - start))
                 words.append(round_.words)
                 prints.append(print_words(round_.phrase, change))
+                once.append(round_.words - len(stitch(change).said.split()) * (stretches_in(round_.phrase) - 1))
             row = " / ".join(str(at(words, share)) for share in (0.5, 0.95, 1))
             short = " / ".join(str(at(prints, share)) for share in (0.5, 0.95, 1))
             ms = f"{sum(seconds) / len(seconds):.1f} / {at(seconds, 0.95):.1f} / {max(seconds):.1f}"
             print(f"  {'rows ' if flat else 'round'} {change:5}: {row}; {short}; {ms}")
+            said_once = " / ".join(str(at(once, share)) for share in (0.5, 0.95, 1))
+            print(f"    the same phrases with the change said once, which is not how they are said: {said_once}")
     for change in (MAKE_ONE, KNIT_TOGETHER):
         over = sum(unbounded(*pair, change) > 12 for pair in pairs)
         print(f"  floor {change}: {100 * over / number:.0f} % of pairs take more than 12 words in any order")

@@ -3,7 +3,7 @@
     python -m tests.bench.speech_seconds [--folder sample_projects] [--every N]
 
 Renders every sentence that whole garments can produce, as `tests.bench.spoken_lengths` does but before any is parted, by eSpeak NG
-at the program's own rate. Prints what least squares makes of them, and how far the constants of `stepper.language.stretches` lie off,
+at the program's own rate. Prints what least squares makes of them, and how far the constants of `stepper.session.speech_length` lie off,
 for sentences without figures and for the few with a figure above those that are put into words.
 """
 
@@ -15,9 +15,9 @@ import re
 import numpy as np
 
 from stepper.language.aloud import spell_out
-from stepper.language.stretches import seconds_of
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
+from stepper.session.speech_length import seconds_of
 from tests.bench.spoken_lengths import ROOT, lines_of
 from tests.fixtures import plans_of
 

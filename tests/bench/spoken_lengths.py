@@ -1,11 +1,12 @@
 """How long is what is said? Renders every sentence that whole garments can produce and times it. Passes no judgement.
 
-    python -m tests.bench.spoken_lengths [--folder FOLDER] [--every N] [--longest N] [GARMENT ...]
+    python -m tests.bench.spoken_lengths [--folder FOLDER] [--every N] [--longest N] [--rate WPM] [--natural] [GARMENT ...]
 
 Each garment (a file by name in `sample_projects/`, or in the folder given; all of it by default) is knitted at the
 prompt from the first round to the last; at every Nth round each thing that only asks is asked. What is said is cut
-at its full stops, rendered by eSpeak NG at the program's own rate, and timed without the silence around it. A step is timed as a
-whole too: all that is told at one cue, whatever full stops stand in it.
+at its full stops, rendered by eSpeak NG at the program's own rate (or another, or by the natural voice), and timed without the
+silence around it. A step is timed as a whole too: a stop before it, or the step with what is told beside it, whatever full stops
+stand in it.
 """
 
 from __future__ import annotations
@@ -20,6 +21,7 @@ from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
 from stepper.language.stretches import in_stretches
 from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.natural_worker import NaturalLibrary
 from stepper.mouth.settings import SpeechSettings
 from stepper.plan.model import Plan
 from stepper.session import cues
@@ -65,20 +67,24 @@ def main() -> None:
     parser.add_argument("--folder", default="sample_projects")
     parser.add_argument("--every", type=int, default=10)
     parser.add_argument("--longest", type=int, default=15)
+    parser.add_argument("--rate", type=int, default=SpeechSettings().rate_wpm, help="words a minute")
+    parser.add_argument("--natural", action="store_true", help="render by the natural voice")
     options = parser.parse_args()
     folder = ROOT / options.folder
     names = options.garments or sorted(path.stem for path in folder.glob("*.yaml"))
-    voice, known, kinds, steps = EspeakVoice(SpeechSettings()), {}, {}, {}
-    rate = SpeechSettings().words_per_minute(slower=False)
+    voice = NaturalLibrary(voice="", volume=1.0) if options.natural else EspeakVoice(SpeechSettings())
+    rate = options.rate
+    known, kinds, steps = {}, {}, {}
     for name in names:
         for kind, line in lines_of(plans_of(folder / f"{name}.yaml")[0], options.every):
-            for sentence in re.split(r"(?<=[.?!]) ", in_stretches(spell_out(line))) if line else ():
+            for sentence in re.split(r"(?<=[.?!]) ", in_stretches(spell_out(line), rate)) if line else ():
                 if sentence not in known:
                     known[sentence] = len(voice.speech(sentence, rate)) / 2 / voice.rate_hz
                 kinds.setdefault(kind, {})[sentence] = known[sentence]
             if line and kind == "TellStep" and line not in steps:
-                steps[line] = len(voice.speech(in_stretches(spell_out(line)), rate)) / 2 / voice.rate_hz
-    voice.close()
+                steps[line] = len(voice.speech(in_stretches(spell_out(line), rate), rate)) / 2 / voice.rate_hz
+    if isinstance(voice, EspeakVoice):
+        voice.close()
     print(f"{'what is said':44} {'kinds':>6} {'p50 s':>6} {'p95 s':>6} {'max s':>6} {'words':>6}")
     for kind, said in sorted(kinds.items(), key=lambda each: -max(each[1].values())):
         seconds = sorted(said.values())
@@ -95,7 +101,8 @@ def main() -> None:
         f"{whole[round(0.95 * (len(whole) - 1))]:.1f} s, longest {whole[-1]:.1f} s; above {BOUND_S:g} s: "
         f"{sum(each > BOUND_S for each in whole)}"
     )
-    for sentence, length in sorted(above.items(), key=lambda each: -each[1])[: options.longest]:
+    longest = sorted({**above, **{line: length for line, length in steps.items() if length > BOUND_S}}.items(), key=lambda each: -each[1])
+    for sentence, length in longest[: options.longest]:
         print(f"{length:5.1f} s  {sentence}")
 
 

@@ -54,7 +54,7 @@ def garment(folder: Path, text: str = CUFF, name: str = "cuff.yaml") -> Path:
 
 
 def environment() -> dict[str, str]:
-    """Give the surroundings of a process: this package, plain text, nothing buffered."""
+    """Return the surroundings of a process: this package, plain text, nothing buffered."""
     return {**os.environ, "PYTHONPATH": str(ROOT), "PYTHONUTF8": "1"}
 
 

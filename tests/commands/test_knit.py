@@ -16,8 +16,8 @@ from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, Sitting, garment, stepper
 
 ROUNDS = 17
-STEPS = 17
-"""Cues of "next" from the cast-on to the end: one a round."""
+STEPS = 18
+"""Cues of "next" from the cast-on to the end: one a round, and one for what is to be done before the last."""
 
 
 @pytest.fixture(scope="module")

@@ -9,7 +9,7 @@ ARGUMENTS = [[name] for name in COMMANDS] + [["voice", part] for part in ("insta
 
 
 def refused(words: list[str], capsys: pytest.CaptureFixture[str]) -> str:
-    """Give a command line that is wrong; return what is said of it."""
+    """Return a command line that is wrong; return what is said of it."""
     with pytest.raises(SystemExit) as ended:
         main(words)
     assert ended.value.code == 2

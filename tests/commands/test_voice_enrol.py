@@ -1,6 +1,8 @@
 from __future__ import annotations
 
 import argparse
+import stat
+import sys
 import wave
 from importlib.util import find_spec
 from pathlib import Path
@@ -43,6 +45,8 @@ def test_fifteen_seconds_become_a_voice_and_the_recording_stays_only_where_she_s
     assert "synthetic voices, it lets" in told
     assert "ms for each cue" in told
     assert kept_voice(voice_path()) is not None
+    if sys.platform != "win32":  # nobody else on a shared computer hears her, or knows her by her voice
+        assert [stat.S_IMODE(path.stat().st_mode) for path in (tmp_path / "kept.wav", voice_path())] == [0o600] * 2
     assert [path.name for path in (tmp_path / "data").iterdir()] == ["voice.json"]
     assert run(_asked(forget=True)) == 0
     assert kept_voice(voice_path()) is None

@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import hashlib
+import os
 import zipfile
 from importlib.util import find_spec
 from pathlib import Path
@@ -92,6 +93,28 @@ def test_what_is_wrong_is_said_and_leaves_nothing_behind(tmp_path: Path) -> None
         with pytest.raises(SurroundingsError, match=sentence):
             install(source, models, sha256=sha256, check=check)
         assert names(models) == [], source
+
+
+def test_plain_http_without_a_checksum_is_warned_of_and_with_one_is_not(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Anyone on the way can exchange what comes in; a checksum tells."""
+    server = FileServer()
+    server.content = packed(tmp_path / "a.zip").read_bytes()
+    with server.running():
+        install(f"{server.address}/a.zip", tmp_path / "models", check=fine)
+        assert "comes in without encryption" in capsys.readouterr().err
+        whole = hashlib.sha256(server.content).hexdigest()
+        install(f"{server.address}/a.zip", tmp_path / "others", sha256=whole, check=fine)
+        assert "without encryption" not in capsys.readouterr().err
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="this system has no pipes with a name")
+def test_a_pipe_is_no_archive_and_is_not_waited_for(tmp_path: Path) -> None:
+    """Nobody may ever write into it."""
+    os.mkfifo(tmp_path / "a.zip")
+    with pytest.raises(SurroundingsError, match=r"a\.zip is no plain file\.$"):
+        install(str(tmp_path / "a.zip"), tmp_path / "models", check=fine)
 
 
 def test_a_model_that_is_there_is_kept_unless_she_says_otherwise(tmp_path: Path) -> None:

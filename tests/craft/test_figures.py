@@ -46,3 +46,8 @@ def test_what_is_written_is_the_number_rounded(value: float, places: int) -> Non
 def test_words_are_listed_as_in_a_sentence(words: Iterable[str], listed: str) -> None:
     """No comma before the "and" (British usage, common practice)."""
     assert list_words(words) == listed
+
+
+def test_two_places_are_enough_for_a_knitter_unless_more_are_asked_for() -> None:
+    """Hundredths of a gram or a centimetre are finer than any scale or tape at home."""
+    assert [format_number(each) for each in (1.005, 1.234, 1.236, 22)] == ["1", "1.23", "1.24", "22"]

@@ -109,3 +109,10 @@ def test_a_needle_printed_in_two_ways_is_one_needle() -> None:
     assert is_same_needle(3.25, 3.2500001)
     assert not is_same_needle(3.25, 3.0)
     assert not is_same_needle(3.25, 3.5)
+
+
+def test_old_british_numbers_fall_as_needles_grow() -> None:
+    """Fifteen of them, 14 the thinnest and 0 the thickest; each is read, and no other. Common practice, from memory."""
+    sizes = [needle_from_uk(f"UK {number}") for number in range(14, -1, -1)]
+    assert sizes == [2.0, 2.25, 2.75, 3.0, 3.25, 3.75, 4.0, 4.5, 5.0, 5.5, 6.0, 6.5, 7.0, 7.5, 8.0]
+    assert needle_from_uk("UK 15") is None

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.craft.pace import TimedStretch
-from stepper.craft.pace_by_kind import LEANING, USUAL_PER_MINUTE, measure_pace_by_kind
+from stepper.craft.pace_by_kind import LEANING, USUAL_PER_MINUTE, KnittingKind, measure_pace_by_kind
 
 KINDS = sorted(USUAL_PER_MINUTE)
 
@@ -115,3 +115,13 @@ def test_times_of_kinds_add_up() -> None:
     assert paces.seconds_for({"unheard of": 30}) == pytest.approx(60)
     with pytest.raises(ValueError, match="stitches"):
         paces.seconds_for({"plain": -1})
+
+
+def test_a_few_stitches_that_took_for_ever_say_nothing_of_the_other_kinds() -> None:
+    """Four single stitches, each with the doorbell in it, weigh four stitches, and her usual tempo stands."""
+    usual = measure_pace_by_kind({}).of(KnittingKind.RIB).stitches_per_minute
+    rung = measure_pace_by_kind({KnittingKind.PLAIN: [TimedStretch(stitches=1, seconds=60.0)] * 4})
+    assert rung.of(KnittingKind.RIB).stitches_per_minute == pytest.approx(usual, rel=0.02)
+    assert rung.of(KnittingKind.PLAIN).stitches_per_minute == pytest.approx(
+        measure_pace_by_kind({}).of(KnittingKind.PLAIN).stitches_per_minute, rel=0.05
+    )

@@ -120,3 +120,8 @@ def test_a_german_short_row_stitch_takes_no_more_than_the_loop_it_is_pulled_from
 def test_each_stitch_cast_on_leaves_one_loop_on_the_needle() -> None:
     """Whatever else the method takes, the loop itself is yarn too: without it a tail comes out too short."""
     assert CAST_ON.loops == (1, 1, 1)
+
+
+def test_a_double_stitch_takes_about_half_a_loop() -> None:
+    """It is the loop below, pulled up over the needle: none more if it is pulled tight, one more at the most."""
+    assert stitch_yarn("ds").loops == (0, 0.5, 1)

@@ -33,3 +33,13 @@ def test_an_equal_share_stays_in_the_window_each_time(times: int, each: int, at:
 def test_what_is_left_is_what_was_not_brought() -> None:
     """Seven larger and five smaller gaps, less three and two."""
     assert Task(7, 5, 0, -9, 9).less(3, 2, 4, True) == Task(4, 3, 4, -9, 9, True)
+
+
+def test_every_small_case_is_what_a_trial_finds() -> None:
+    """All bounds, steps and numbers about nought, where a sum is most easily one off."""
+    for step in range(-3, 4):
+        for low in range(-5, 6):
+            for high in range(-5, 6):
+                for most in range(5):
+                    found = list(find_multipliers(step, low, high, most))
+                    assert found == [n for n in range(1, most + 1) if low <= n * step <= high], (step, low, high, most)

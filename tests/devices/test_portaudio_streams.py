@@ -87,7 +87,7 @@ def taken(stream: InputStream, seconds: float) -> bytes:
 
 
 def loud_crossings(sound: bytes) -> tuple[float, int]:
-    """Give how long it is loud, and how often it crosses nought upwards meanwhile. Unit: s."""
+    """Return how long it is loud, and how often it crosses nought upwards meanwhile. Unit: s."""
     samples = array("h", sound)
     loud = [at for at, value in enumerate(samples) if abs(value) > 3000]
     if not loud:

@@ -44,7 +44,7 @@ class FileServer:
             server.server_close()
 
     def answer(self, request: BaseHTTPRequestHandler) -> None:
-        """Give the file, or the rest of it."""
+        """Return the file, or the rest of it."""
         wanted = request.headers.get("Range", "")
         self.asked.append(wanted)
         if "missing" in request.path:

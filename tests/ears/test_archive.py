@@ -80,6 +80,29 @@ def test_an_archive_that_claims_to_need_gigabytes_is_told_in_a_sentence(tmp_path
         unpack(tmp_path / "a.zip", tmp_path)
 
 
+@pytest.mark.parametrize(
+    ("method", "flags", "said"),
+    [
+        (9, 0, "packed in a way that I cannot unpack"),  # Deflate64
+        (98, 0, "packed in a way that I cannot unpack"),  # PPMd
+        (8, 0x1, "locked with a password"),
+        (8, 0x800, "damaged"),  # a name said to be UTF-8, which it is not
+    ],
+)
+def test_what_cannot_be_unpacked_here_is_told_as_what_it_is(
+    method: int, flags: int, said: str, tmp_path: Path
+) -> None:
+    """She then knows whether another archive of it would do. Numbers: the ZIP specification, 4.4.4 and 4.4.5."""
+    raw = bytearray(archive(tmp_path / "a.zip", model=bytes(500)).read_bytes().replace(b"model", b"m\xff\xfeel"))
+    behind = raw.index(b"PK\1\2")
+    for flag_at, method_at in ((6, 8), (behind + 8, behind + 10)):
+        raw[flag_at : flag_at + 2] = flags.to_bytes(2, "little")
+        raw[method_at : method_at + 2] = method.to_bytes(2, "little")
+    (tmp_path / "a.zip").write_bytes(raw)
+    with pytest.raises(SurroundingsError, match=said):
+        unpack(tmp_path / "a.zip", tmp_path)
+
+
 def test_a_damaged_archive_and_no_archive_are_told_in_a_sentence(tmp_path: Path) -> None:
     """Cut short, bytes turned over, a text, nothing, or not there."""
     whole = archive(tmp_path / "a.zip", noise=random.Random(1).randbytes(50_000)).read_bytes()

@@ -10,7 +10,7 @@ CHUNK = bytes(1024)
 
 
 def run(gate: Gate, chunks: list[tuple[bool, float]]) -> list[bytes]:
-    """Give the utterances that come out."""
+    """Return the utterances that come out."""
     given_back = (gate.take(CHUNK, speech=speech, level_db=level) for speech, level in chunks)
     return [each for each in given_back if each is not None]
 

@@ -27,7 +27,7 @@ class ByFirstSample:
         self.asked = 0
 
     def vector(self, sound: bytes) -> Vector:
-        """Give one of two directions, not quite."""
+        """Return one of two directions, not quite."""
         self.asked += 1
         return mean_of([(1.0, 0.1 * (self.asked % 3)) if sound[:2] == HER else (0.1, 1.0)])
 

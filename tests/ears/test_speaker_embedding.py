@@ -19,7 +19,7 @@ _NEEDED = pytest.mark.skipif(
 
 
 def said(voice: str, line: str) -> bytes:
-    """Give a line by a synthetic voice, as it is listened to."""
+    """Return a line as a synthetic voice says it, as it is listened to."""
     made = EspeakVoice(SpeechSettings(voice=voice))
     try:
         return resample(made.speech(line, 150), made.rate_hz, 16_000)

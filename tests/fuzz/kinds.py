@@ -355,13 +355,13 @@ def journals(folder: Path) -> Kind:
 
 
 KINDS: dict[str, tuple[Callable[[Path], Kind], int]] = {
-    "cues": (cues, 30_000),
-    "touches": (touches, 50_000),
-    "settings": (settings, 35_000),
-    "vocabularies": (vocabularies, 25_000),
-    "recordings": (recordings, 16_000),
-    "pictures": (pictures, 12_000),
-    "archives": (archives, 10_000),
+    "cues": (cues, 10_000),
+    "touches": (touches, 60_000),
+    "settings": (settings, 45_000),
+    "vocabularies": (vocabularies, 30_000),
+    "recordings": (recordings, 15_000),
+    "pictures": (pictures, 10_000),
+    "archives": (archives, 8_000),
     "journals": (journals, 2_000),
 }
 """Each kind with how many of 180,000 inputs are of it: many of what takes little time."""

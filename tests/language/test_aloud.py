@@ -16,6 +16,7 @@ from stepper.language.numbers import words
         ("Measure now: 32 cm to reach.", "Measure now: thirty two centimetres to reach."),
         ("1 cm, 1 in, 1 g", "one centimetre, one inch, one gram"),
         ("12.5 in", "twelve point five inches"),
+        ("34.75 in across, 9 in by the rounds", "thirty four point seven five inches across, nine inches by the rounds"),
         ("42 g of pine", "forty two grams of pine"),
         ("246, as it should be.", "two hundred forty six, as it should be."),
         ("246: that is 2 more.", "two hundred forty six: that is two more."),

@@ -43,9 +43,9 @@ def test_every_answer_is_one_line_of_whole_sentences(cues: list[Cue]) -> None:
 
 
 def test_remarks_are_said_once_at_the_beginning_of_the_round() -> None:
-    """A needle change belongs before the first stitch, and is said again only when the round begins again."""
+    """A change of yarn belongs before the first stitch, and is said again only when the round begins again."""
     garment = plan(
-        ("body", ["co20", ("k5 m1 k5 m1 k5 m1 k5", {"remarks": ("change to 3.75 mm needles", "With A.")})])
+        ("body", ["co20", ("k5 m1 k5 m1 k5 m1 k5", {"remarks": ("break A", "With B.")})])
     )
 
     check(
@@ -53,11 +53,11 @@ def test_remarks_are_said_once_at_the_beginning_of_the_round() -> None:
         """
         > next step
         Count now: 20 expected, before the shaping.
-        Change to 3.75 mm needles. With A. Round 2: knit five, make one, knit five, make one.
+        Break A. With B. Round 2: knit five, make one, knit five, make one.
         > next step
         At stitch 12: knit five, make one, knit five.
         > go back
-        Change to 3.75 mm needles. With A. Body, round 2 of 2: knit five, make one, knit five, make one.
+        Break A. With B. Body, round 2 of 2: knit five, make one, knit five, make one.
         """,
     )
 
@@ -161,20 +161,18 @@ def test_a_long_repeat_is_named_by_how_often_and_read_out_when_asked_for_again()
 
 
 def test_floats_are_told_behind_the_stitches_and_once_for_a_chart() -> None:
-    """In front of them they would be half a minute before the first stitch, at each round of the chart anew."""
+    """In front of them they would come before the first stitch, at each round of the chart anew."""
     made = plan_named("switchback")
     first, again = (
-        [each for each in made.rounds if (each.chart, each.chart_round) == ("ridge", 4)][at] for at in (0, 1)
+        [each for each in made.rounds if (each.chart, each.chart_round) == ("trail", 2)][at] for at in (0, 1)
     )
 
     def told(round_: Round, *, slower: bool = False) -> str:
         part = cut_into_steps(round_, By.ROUND)[0]
         return tell_effect(effects.TellStep(index=round_.index, part=part, lead=effects.Lead.ROUND, slower=slower), made)
 
-    catches = (
-        " Catch ember behind stitches 5 and 10 of each repeat. Catch pine behind stitches 2 and 13 of each repeat."
-    )
-    stitches = "chart ridge round 4: one ember, six chalk, one pine, six chalk, one ember, fifteen times."
+    catches = " Catch pine behind stitch 1 of each repeat."
+    stitches = "chart trail round 2: three chalk, four pine, three chalk, fifteen times."
     assert told(first).endswith(f"{stitches}{catches}")
     assert told(again).endswith(stitches)
     assert told(again, slower=True).endswith(catches)

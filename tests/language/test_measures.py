@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.language.measures import gauge, length, plural, weight
+from stepper.language.measures import gauge, length, many_stitches, plural, weight
 
 
 @pytest.mark.parametrize(
@@ -38,3 +38,10 @@ def test_weights_and_counted_things() -> None:
         "0 rounds",
         "2 stitches",
     )
+
+
+def test_many_stitches_are_told_in_thousands() -> None:
+    """"Thirteen thousand six hundred eighty four" says nothing more than "about fourteen thousand"."""
+    assert many_stitches(1) == "1 stitch"
+    assert many_stitches(9999) == "9999 stitches"
+    assert many_stitches(13684) == "about 14 thousand stitches"

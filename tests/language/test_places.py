@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.language.places import done_name, on_day, place_name, round_word, sentence_case
+from stepper.language.places import done_name, full_date, on_day, place_name, round_word, sentence_case
 from stepper.session.state import Position
 from tests.plans import final_increase, plan
 
@@ -38,3 +38,9 @@ def test_a_day_is_said_where_there_is_one() -> None:
 def test_a_sentence_begins_with_a_capital_and_keeps_the_rest() -> None:
     """A label's own capitals are the printed pattern's."""
     assert [sentence_case(text) for text in ("yoke MC", "")] == ["Yoke MC", ""]
+
+
+def test_a_day_is_written_as_in_a_letter() -> None:
+    """Day, month, year; what is no day stays as it is."""
+    assert full_date("2027-03-02") == "2 March 2027"
+    assert full_date("some day") == "some day"

@@ -8,9 +8,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.language.stretches import LONGEST_S, in_stretches, seconds_of
+from stepper.language.stretches import in_stretches
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
+from stepper.session.speech_length import LONGEST_S, seconds_of
 
 LONG = [
     "Round eighty: knit one, slip slip knit, knit twenty, knit two together, knit one, slip marker, knit one, "

@@ -1,12 +1,13 @@
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 import pytest
 
 from stepper.lap.touches import CUES, LONGEST_TEXT, NUMBER_CUES, Touch, parse_touch
 from stepper.session import cues
-from stepper.session.state import Knitting, Position, State
+from stepper.session.state import Knitting, Memento, Position, State
 
 GOOD: dict[str, Any] = {"device": "ab12", "number": 3, "ask": "next", "seen": 41, "place": [4, 20], "again": True, "age": 1.5}
 
@@ -91,3 +92,13 @@ def test_a_step_is_meant_for_the_place_and_an_undo_for_what_happened(ask: str, b
     moved = State(seq=41, knitting=Knitting(place=Position(index=5)))
     assert made.still_meant(moved) is not by_place
     assert made.still_meant(State(seq=42, knitting=Knitting(place=here))) is not by_event
+
+
+def test_a_touch_made_before_a_stop_was_heard_is_not_the_step_behind_it() -> None:
+    """At a stop before a step the place stays: a voice and a finger that mean the stop must not finish the step."""
+    here = Position(index=4)
+    memento = Memento(seq=42, kind="Advanced", knitting=Knitting(place=here))
+    heard = State(seq=42, knitting=Knitting(place=here, heard=1), undo=(memento,))
+    assert not Touch(device="a", number=1, ask="next", seen=41, place=here).still_meant(heard)
+    assert Touch(device="a", number=1, ask="next", seen=42, place=here).still_meant(heard)
+    assert Touch(device="a", number=1, ask="next", seen=42, place=here).still_meant(replace(heard, seq=43))

@@ -36,7 +36,7 @@ sections:
 
 
 def needles_of(plan: Plan) -> list[tuple[float | None, bool]]:
-    """Give the needle of each round and whether it is marked as the knitter's own."""
+    """Return the needle of each round and whether it is marked as the knitter's own."""
     return [(round_.needle_mm, bool(round_.altered)) for round_ in plan.rounds]
 
 

@@ -41,7 +41,7 @@ sections:
 
 
 def stitches(plan: Plan, section: str) -> list[set[str]]:
-    """Give the stitches of each round of a section."""
+    """Return the stitches of each round of a section."""
     return [{run.stitch for run in round_.runs} for round_ in plan.rounds if round_.section == section]
 
 

@@ -65,7 +65,7 @@ def blended(size: str, *then: str) -> Plan:
 
 
 def counts(plan: Plan) -> list[tuple[int, int, int]]:
-    """Give before, after and the changes of every evenly spread round."""
+    """Return before, after and the changes of every evenly spread round."""
     return [(each.before, each.after, len(each.shaping)) for each in plan.rounds if each.evenly]
 
 

@@ -2,11 +2,30 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from stepper.plan.finish import shaping_places
 from stepper.plan.model import Run
+from tests.plan.test_compile import SWITCHBACK, plan_of
 
 
 def test_shaping_is_placed_by_the_stitches_used_before_it() -> None:
     """Stitches of the old round, as a knitter counts them on the left needle."""
     runs = (Run("k", 5, "MC"), Run("m1", 1, "MC"), Run("k", 4, "MC"), Run("k2tog", 2, "MC"), Run("k", 1, "MC"))
     assert shaping_places(runs) == (5, 9, 11)
+
+
+def test_an_end_is_told_at_the_end_of_each_section_and_nowhere_else() -> None:
+    """A count "at the end of the body" in the middle of it would be taken for a finished piece."""
+    rounds = plan_of(SWITCHBACK.read_text(encoding="utf-8")).rounds
+    told = 0
+    for round_, following in pairwise([*rounds, None]):
+        assert round_ is not None
+        check = round_.checkpoint
+        if check is not None and check.reason.startswith("end of the"):
+            told += 1
+            assert check.reason == f"end of the {round_.section}"
+            assert following is None or following.section != round_.section
+        elif following is not None and following.section != round_.section:
+            assert check is not None or not round_.after, "the end of a section is always worth a count"
+    assert told

@@ -20,7 +20,7 @@ def read(text: str) -> Project:
 
 
 def with_swatch(swatch: str) -> Materials:
-    """Give the materials of a file with a weighed swatch and a second gauge."""
+    """Return the materials of a file with a weighed swatch and a second gauge."""
     text = TEXT.replace("needle: 4 mm", f"needle: 4 mm, swatch: {{{swatch}}}", 1)
     text = text.replace("\ncharts:", "\n  tight: {needle: 3 mm, stitches: 26, rounds: 36}\ncharts:", 1)
     return materials_of(read(text))

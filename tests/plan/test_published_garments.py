@@ -14,7 +14,7 @@ from tests.project.samples import project
 
 
 def counts(plan: Plan) -> list[int]:
-    """Give the stitches after every round that changes their number, without the last."""
+    """Return the stitches after every round that changes their number, without the last."""
     return [round_.after for round_ in plan.rounds[:-1] if round_.after != round_.before]
 
 

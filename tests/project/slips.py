@@ -39,7 +39,7 @@ def words_of(line: str) -> list[tuple[int, str]]:
 
 
 def slips_of(word: str) -> Iterator[str]:
-    """Give every word one slip away: a letter too few, too many or wrong, or two exchanged. Digits stay."""
+    """Return every word one slip away: a letter too few, too many or wrong, or two exchanged. Digits stay."""
     begin = len(word) - len(word.lstrip("0123456789"))
     for at in range(begin, len(word) + 1):
         for letter in LETTERS:

@@ -18,7 +18,7 @@ BAD = sorted((Path(__file__).parent / "bad").glob("*.yaml"))
 
 
 def error_of(path: Path) -> str:
-    """Give the text that `stepper check` prints for a file."""
+    """Return the text that `stepper check` prints for a file."""
     try:
         plan_of_text(path.read_text(encoding="utf-8"), path.name, path.parent)
     except ProjectError as error:

@@ -27,7 +27,7 @@ _NAMING = re.compile(r"\s*(?:- \{from|then|knit:|size:|alterations:|- (?!name))"
 
 
 def first_row(text: str, row: int) -> int:
-    """Give the first row of the numbered rounds that a row belongs to; the row itself where it is none."""
+    """Return the first row of the numbered rounds that a row belongs to; the row itself where it is none."""
     rows = text.split("\n")
     while row > 1 and _NUMBERED.match(rows[row - 1]) and _NUMBERED.match(rows[row - 2]):
         row -= 1

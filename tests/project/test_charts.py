@@ -11,7 +11,7 @@ KEY = {".": Cell("k", "MC"), "a": Cell("k", "A")}
 
 
 def rows(*lines: str) -> list[tuple[str, Span]]:
-    """Give drawn lines places, the first on line 2."""
+    """Return drawn lines with their places, the first on line 2."""
     return [(line, Span(line=2 + number, column=5)) for number, line in enumerate(lines)]
 
 

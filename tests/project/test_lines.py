@@ -49,3 +49,12 @@ def test_a_line_that_cannot_be_read_keeps_its_place() -> None:
     assert found.partial is not None
     kinds = [type(line.sentences[0]).__name__ for line in found.partial.sections[0].lines]
     assert kinds == ["Phrase", "WorkRounds", "Unread", "BindOff"]
+
+
+def test_a_row_that_reads_sentence_by_sentence_only_becomes_several_lines() -> None:
+    """What one sentence says may need a head of its own; one for some sizes only stays whole."""
+    row = "Change to 4 mm needles. Next row (RS): K8. Bind off."
+    found = read_project(project(f"Cast on 8 sts.\nWork flat.\n{row}")).project
+    assert found is not None
+    assert [line.text for line in found.sections[0].lines][2:] == ["Change to 4 mm needles.", "Next row (RS): K8. Bind off."]
+    assert read_project(project("Cast on 8 sts.\nSizes S only: Knit 2 rows. Next row (RS): K8.")).project is None

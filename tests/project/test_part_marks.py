@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.part_marks import without_marks
+from stepper.project.part_marks import single_stars, without_marks
 from stepper.project.problems import Span
 
 
 def parted(text: str) -> tuple[list[tuple[str, int]], list[tuple[str, ...]]]:
-    """Give the rows with the columns they begin at, and the marks."""
+    """Return the rows with the columns they begin at, and the marks."""
     rows, marks = without_marks((text, Span(line=1, column=1, length=len(text))))
     return [(row, place.column) for row, place in rows], marks
 
@@ -49,3 +49,14 @@ def test_what_stands_in_a_note_is_no_row_of_its_own() -> None:
     """Split off the note, its words would be worked."""
     note = ("Note: ** K 4 rnds.", Span(line=1, column=1))
     assert without_marks(note) == ([note], [(), ()])
+
+
+def test_single_stars_are_marks_only_where_a_row_works_them_again() -> None:
+    """A star begins a repeat inside a row; two that stand alone mark a part only if a line calls it by them."""
+    marked = ["* Next round: K to end.", "Knit 1 round *.", "Work from * to * once more."]
+    assert single_stars(marked)
+    assert not single_stars(marked[:2])
+    assert not single_stars([*marked, "* K2, p2 * to end."])
+    place = Span(line=1, column=1)
+    assert without_marks(("Knit 1 round *.", place), stars=True)[1] == [(), ("*",)]
+    assert without_marks(("Knit 1 round *.", place))[1] == [(), ()]

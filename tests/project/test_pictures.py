@@ -121,7 +121,7 @@ def test_a_project_knits_from_the_picture_beside_it(tmp_path: Path) -> None:
 
 
 def plan_charts(text: str) -> tuple[tuple[Cell, ...], ...]:
-    """Give the rounds of the chart that a text draws, once it is known to be knittable."""
+    """Return the rounds of the chart that a text draws, once it is known to be knittable."""
     assert plan_of(text)
     reading = read_project(text)
     assert reading.project is not None

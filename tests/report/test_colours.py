@@ -24,7 +24,7 @@ def looked_at(text: str) -> Colours:
 
 
 def with_colours(pine: str, ember: str) -> Colours:
-    """Give the colours of the pullover with two other contrasts."""
+    """Return the colours of the pullover with two other contrasts."""
     text = SWITCHBACK.read_text(encoding="utf-8")
     return looked_at(text.replace("#1f4d3a", pine).replace("#c4512d", ember))
 

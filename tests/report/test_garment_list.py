@@ -15,7 +15,7 @@ PLAN = final_increase()
 
 
 def garment(file: str, index: int, touched: str = "", finish_by: str | None = None) -> Garment:
-    """Give a garment at a round."""
+    """Return a garment at a round."""
     plan = replace(PLAN, title=file.partition(".")[0].capitalize(), finish_by=finish_by)
     state = State(knitting=Knitting(place=Position(index=index)), last_cue_at=touched)
     return Garment(

@@ -21,13 +21,15 @@ from stepper.session.events import (
     Mend,
     Noted,
     Opened,
+    Placed,
     PlanChanged,
     Remedied,
+    ReminderSet,
     Respaced,
     Undone,
     Weighed,
 )
-from stepper.session.state import Position
+from stepper.session.state import Position, Reminder
 from tests.plan.test_blend import switchback
 
 AT = "2027-01-05T20:00:00+01:00"
@@ -116,13 +118,31 @@ def test_an_alteration_says_where_it_shows() -> None:
 )  # fmt: skip
 def test_where_the_knitting_left_the_plan_is_told_with_its_day(event: Event, line: str) -> None:
     """Counts, remedies, spacing, lengths, weights, notes."""
-    assert f"- 2027-01-05: {line}" in record(event).splitlines()
+    assert f"- 5 January 2027: {line}" in record(event).splitlines()
 
 
 def test_lengths_are_in_the_unit_of_the_file() -> None:
     """300 mm are 11.81 in. Source: 1 in = 25.4 mm exactly."""
     measured = Measured(at=AT, place=Position(), length_mm=300, section="body")
     assert "body measured 11.81 in" in record(measured, units="in")
+
+
+def test_a_finished_part_is_told_with_its_evening_even_after_midnight() -> None:
+    """The neckband has eleven rounds; what is knitted at half past twelve belongs to the evening before."""
+    ending = Placed(
+        at="2027-01-06T00:30:00+01:00", origin=Position(index=9), place=Position(index=11), stitches=200
+    )
+    text = record(ending, replace(ending, origin=Position(index=11), place=Position(index=13)))
+    assert text.count("finished") == 1
+    assert "- 5 January 2027: neckband finished" in text
+    assert "- On 5 January 2027, 1 sitting" in text
+    assert "of knitting, breaks left out" not in record(Noted(at=AT, place=Position(), text="a"))
+
+
+def test_reminders_are_no_part_of_what_was_done() -> None:
+    """Nobody writes down that she wanted to be reminded."""
+    text = record(ReminderSet(at=AT, place=Position(), reminder=Reminder(index=9, text="try it on")))
+    assert "try it on" not in text
 
 
 def test_what_was_taken_back_is_left_out() -> None:
@@ -144,7 +164,7 @@ def test_days_sittings_time_and_repeated_rounds_are_told() -> None:
         Opened(at="2027-01-09T20:00:00+01:00", fingerprint="x"),
         step(1, "2027-01-09T20:04:00+01:00"),
     )
-    assert "- From 2027-01-05 to 2027-01-09, on 2 days, 2 sittings" in text
+    assert "- From 5 January 2027 to 9 January 2027, on 2 days, 2 sittings" in text
     assert "- 9 min of knitting, breaks left out" in text
     assert "- Worked again: Neckband, round 2 of 11" in text
 

@@ -20,7 +20,7 @@ from tests.project.samples import project
 
 
 def sample() -> dict[str, YarnRow]:
-    """Give the rows of the pullover by the key of the yarn."""
+    """Return the rows of the pullover by the key of the yarn."""
     return {row.key: row for row in list_yarns(plan_of(SWITCHBACK.read_text(encoding="utf-8")))}
 
 

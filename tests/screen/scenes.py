@@ -143,7 +143,7 @@ class Desk:
 
 
 def yarns() -> Yarns:
-    """Give the garment's yarns."""
+    """Return the garment's yarns."""
     return yarns_of(garment().yarns, COLOURS)
 
 

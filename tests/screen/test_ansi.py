@@ -14,7 +14,7 @@ PINE = rgb_from_hex("#1f4d3a")
 
 
 def shown(text: str) -> tuple[str, pyte.screens.Char]:
-    """Give what an emulated terminal shows, and how its first letter looks."""
+    """Return what an emulated terminal shows, and how its first letter looks."""
     screen = pyte.Screen(40, 2)
     pyte.Stream(screen).feed(text)
     return screen.display[0].rstrip(), screen.buffer[0][0]

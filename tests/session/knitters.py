@@ -84,7 +84,7 @@ Rounds = tuple[tuple[str, int], ...]
 
 
 def rounds_of(plan: Plan) -> Rounds:
-    """Give what a knitter needs to know of a plan."""
+    """Return what a knitter needs to know of a plan."""
     return tuple((kind_of(each), each.progress) for each in plan.rounds)
 
 

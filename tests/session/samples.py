@@ -163,7 +163,7 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
 
 
 def of_kind(kind: type[Event]) -> st.SearchStrategy[Event]:
-    """Give events of one kind with all their fields filled in."""
+    """Return events of one kind with all their fields filled in."""
     names = kind.__dataclass_fields__
     return st.builds(kind, **{name: FIELDS[name] for name in names})
 

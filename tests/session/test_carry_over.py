@@ -1,6 +1,10 @@
 from __future__ import annotations
 
-from stepper.plan.model import Stretch
+from dataclasses import replace
+
+import pytest
+
+from stepper.plan.model import Plan, Stretch
 from stepper.plan.under_way.absorb import Mend
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
@@ -54,3 +58,40 @@ def test_a_respacing_belongs_to_the_round_it_was_made_for() -> None:
     assert adapt(OLD, OLD, Knitting(respacings=(made,))).respacings == (
         Respacing(index=3, section="body", before=20, after=21, places=(8,)),
     )
+
+
+def _even(line: str, *, evenly: bool = True) -> Plan:
+    made = plan(("yoke", ["co20", line, "k24" if line.endswith("x4") else "k25"]))
+    rounds = (made.rounds[0], replace(made.rounds[1], evenly=evenly), made.rounds[2])
+    return replace(made, rounds=rounds)
+
+
+BEGUN = "(k4 m1)x5"
+SPREAD_ANEW = "k2 m1 (k4 m1)x4 k2"
+AS_BEGUN = Respacing(index=1, section="yoke", before=20, after=25, places=(4, 8, 12, 16, 20))
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "stitch", "kept"),
+    [
+        (_even(BEGUN), _even(SPREAD_ANEW), 10, (AS_BEGUN,)),
+        (_even(BEGUN), _even(SPREAD_ANEW), 0, ()),  # not begun: it may as well be worked as the new file spreads it
+        (_even(BEGUN), _even(BEGUN), 10, ()),  # nothing has changed
+        (_even(BEGUN, evenly=False), _even(SPREAD_ANEW), 10, ()),  # each increase had its place
+        (_even(BEGUN), _even(SPREAD_ANEW, evenly=False), 10, ()),  # each has its place now
+        (_even(BEGUN), _even("(k5 m1)x4"), 10, ()),  # other stitches come of it
+    ],
+    ids=["begun", "not begun", "as it was", "old places", "new places", "another count"],
+)
+def test_a_round_half_worked_goes_on_as_it_was_begun(
+    old: Plan, new: Plan, stitch: int, kept: tuple[Respacing, ...]
+) -> None:
+    """What is on the needle cannot be spread anew. By hand: increases after 4, 8, 12, 16 and 20 of 20 stitches."""
+    assert adapt(old, new, Knitting(place=Position(index=1, stitch=stitch))).respacings == kept
+
+
+def test_a_round_she_spaced_anew_herself_is_carried_once() -> None:
+    """Her own spacing of the round in hand goes along and is not doubled; that of another round stays beside it."""
+    hers = replace(AS_BEGUN, places=(3, 8, 12, 16, 20))
+    knitting = Knitting(place=Position(index=1, stitch=10), respacings=(hers,))
+    assert adapt(_even(BEGUN), _even(SPREAD_ANEW), knitting).respacings == (hers,)

@@ -1,12 +1,16 @@
 from __future__ import annotations
 
-from stepper.session.cues import Next
-from stepper.session.due import MEASURE_ROUNDS_LEFT
-from stepper.session.effects import AskLength, TellStep
+import pytest
+
+from stepper.session.cues import Cue, ForgetReminders, Next, RemindMe
+from stepper.session.due import MEASURE_ROUNDS_LEFT, tell_due, tell_reminders
+from stepper.session.effects import AskCount, AskLength, TellLifeline, TellStep
+from stepper.session.events import Advanced, ReminderSet
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, Reminder, State
-from tests.plans import final_increase, with_stretch
-from tests.playbook import AT, check, opened, tell
+from tests.fixtures import plan_named
+from tests.plans import final_increase, plan, with_stretch
+from tests.playbook import AT, after, check, opened, tell, transcript
 
 
 def test_a_length_is_asked_for_while_the_course_can_still_be_changed() -> None:
@@ -89,3 +93,122 @@ def test_a_sitting_that_begins_at_the_round_says_the_reminder_again() -> None:
     session = Session(final_increase(), State(seq=5, knitting=knitting, last_cue_at=AT))
 
     assert "You asked to be reminded: try it on." in tell(session, session.consider_opening(AT, "f"))
+
+
+def _state(index: int, stitch: int = 0, *reminders: int) -> State:
+    kept = tuple(Reminder(index=each, text="") for each in reminders)
+    knitting = Knitting(place=Position(index=index, stitch=stitch), reminders=kept)
+    return State(seq=5, knitting=knitting, last_cue_at=AT)
+
+
+def _reminded(garment: object, index: int, cue: Cue) -> int | str:
+    """Return the round a reminder is kept for, or the words in which it is refused."""
+    session = Session(garment, _state(index))  # type: ignore[arg-type] # a plan
+    considered = session.consider(cue)
+    for event in considered.events:
+        assert isinstance(event, ReminderSet)
+        return event.reminder.index
+    return tell(session, considered)[0]
+
+
+@pytest.mark.parametrize(
+    ("length_mm", "index"),
+    [(1.0, 11), (20.0, 0), (20.1, 11), (30.0, 11), (30.1, 12), (99.0, 18), (100.0, 18), (100.1, 19)],
+)
+def test_a_length_is_the_round_before_which_the_piece_is_that_long(length_mm: float, index: int) -> None:
+    """By hand, at ten rounds to 10 cm from the ninth round on: a round a centimetre. Two are done, ten are to do, so that
+    2 cm are there already and more than 10 cm will never be."""
+    told = _reminded(final_increase(), 10, RemindMe(at=AT, length_mm=length_mm, text="x"))
+    if length_mm <= 20:
+        assert told == "By the rounds it is that long already."
+    elif length_mm > 100:
+        assert told == "It does not get that long."
+    else:
+        assert told == index
+
+
+def test_a_length_is_promised_only_where_one_is_worked_to_and_a_round_is_left_to_say_it_at() -> None:
+    """In the yoke nothing is measured; where the stretch ends the piece there is no round behind it."""
+    assert _reminded(final_increase(), 3, RemindMe(at=AT, length_mm=50.0)) == "Nothing here is worked to a length."
+    whole = with_stretch(final_increase(), last=22)
+    assert _reminded(whole, 10, RemindMe(at=AT, length_mm=140.0)) == 22
+    assert _reminded(whole, 10, RemindMe(at=AT, length_mm=141.0)) == "It does not get that long."
+
+
+def test_a_reminder_is_for_a_place_or_a_round_that_lies_ahead() -> None:
+    """What she is at, or has done, cannot be said later. By hand: the yoke begins with round 2 of 23."""
+    garment = final_increase()
+    places = [_reminded(garment, here, RemindMe(at=AT, place="yoke")) for here in (0, 1, 2, 3)]
+    assert places == [2, 2, "Yoke does not lie ahead.", "Yoke does not lie ahead."]
+    assert _reminded(garment, 0, RemindMe(at=AT, place="attic")) == "Attic does not lie ahead."
+    rounds = [_reminded(garment, 20, RemindMe(at=AT, rounds=each)) for each in (0, 1, 2, 3)]
+    assert rounds == ["That is now.", 21, 22, "After this round 2 are left."]
+    assert _reminded(garment, 21, RemindMe(at=AT, rounds=2)) == "After this round 1 is left."
+    assert _reminded(garment, 21, RemindMe(at=AT)) == "That is now."
+
+
+def test_a_reminder_is_kept_in_her_words_without_what_the_ear_put_between_them() -> None:
+    """It is read out as one sentence."""
+    (event,) = Session(final_increase(), _state(0)).consider(RemindMe(at=AT, rounds=1, text="  try  it on ")).events
+    assert isinstance(event, ReminderSet)
+    assert event.reminder == Reminder(index=1, text="try it on")
+
+
+def test_only_reminders_that_are_still_to_come_are_forgotten() -> None:
+    """Of one that was said there is nothing to forget."""
+    for here, kept in ((4, True), (5, False), (6, False)):
+        session = Session(final_increase(), _state(here, 0, 5))
+        assert bool(session.consider(ForgetReminders(at=AT)).events) is kept, here
+
+
+@pytest.mark.parametrize(
+    ("before", "after", "told"),
+    [
+        ((1, 0), (3, 0), [2, 3]),  # jumped over, and reached
+        ((1, 9), (2, 0), [2]),
+        ((2, 0), (3, 0), [3]),  # what was said at the last round is not said again
+        ((3, 0), (3, 0), [3]),  # a sitting that begins at the round
+        ((3, 5), (3, 5), []),  # or behind its beginning, when it was said
+        ((3, 0), (3, 5), []),
+        ((4, 0), (2, 0), []),  # gone back: they will be reached
+        ((0, 0), (5, 0), [2, 3, 4]),
+    ],
+)
+def test_a_reminder_is_told_once_each_time_its_round_is_reached(
+    before: tuple[int, int], after: tuple[int, int], told: list[int]
+) -> None:
+    """Neither lost where rounds are skipped nor said in the middle of a round. By hand, for rounds 2, 3 and 4."""
+    effects = tell_reminders(_state(*before, 2, 3, 4), _state(*after, 2, 3, 4))
+    assert [each.reminder.index for each in effects] == told
+
+
+def test_what_is_due_behind_a_round_is_a_count_a_lifeline_and_a_length_each_in_its_place() -> None:
+    """A count behind the increases, with the lifeline before the chart, and a length once, seven rounds into ten. By
+    hand; where a stretch is only as long as what is left when a length is asked for, nothing can be measured."""
+    garment = final_increase()
+
+    def due(index: int, plan_: object = garment) -> list[object]:
+        before, after = _state(index - 1), _state(index)
+        event = Advanced(at=AT, origin=before.place, place=after.place, stitches=1)
+        return list(tell_due(plan_, before, event, after))  # type: ignore[arg-type] # a plan
+
+    assert due(4) == [AskCount(expect=246, reason="after the increases"), TellLifeline(laid=False)]
+    length = AskLength(target_mm=100.0, section="body")
+    assert [index for index in range(9, 19) if length in due(index)] == [15]
+    short = with_stretch(garment, last=10)
+    assert not any(isinstance(each, AskLength) for index in range(8, 12) for each in due(index, short))
+    four = with_stretch(garment, last=11)
+    assert [i for i in range(8, 13) if any(isinstance(each, AskLength) for each in due(i, four))] == [9]
+    assert due(1, plan(("body", ["co4", "k4", "k4", "k4"])))[:1] != [length]
+
+
+def test_after_several_rounds_at_once_the_count_asked_for_is_that_of_the_needles_now() -> None:
+    """The count before an increase round that was passed would make her look for 75 stitches too many.
+
+    Source: the printed pattern of the fixture; 150 stitches before the second increase, 225 after it.
+    """
+    session = after(opened(plan_named("switchback")), "go to round 15 of yoke")
+    told = transcript(session, "> two rounds finished")
+    assert "150" not in told
+    told = transcript(session, "> three rounds done")
+    assert "Count now: 150" not in told

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -23,10 +24,18 @@ from stepper.session.events import (
     Undone,
     WokeUp,
 )
-from stepper.session.evolve import evolve, evolve_all
+from stepper.session.evolve import (
+    BREAKS_KEPT,
+    SILENCE_S,
+    evolve,
+    evolve_all,
+    is_long_silence,
+    seconds_between,
+)
 from stepper.session.fault.ways import RemedyKind
 from stepper.session.state import (
     UNDO_DEPTH,
+    Fault,
     Knitting,
     Position,
     ReadingAlong,
@@ -267,3 +276,70 @@ def test_a_count_that_comes_to_the_same_twice_is_believed() -> None:
     ]
 
     assert [fault is not None and fault.confirmed for fault in faults] == [True, False, False]
+
+
+def _knitted(stitches: int, index: int = 0) -> Event:
+    return Advanced(at=AT, origin=Position(index=index), place=Position(index=index + 1), stitches=stitches)
+
+
+def test_her_fault_rate_is_learned_from_counts_alone() -> None:
+    """Stitches covered by counts, and the faults these found. By hand: sixty knitted and counted right, forty more and
+    one too few; counted once more it is the same fault."""
+    state = evolve_all(State(), [_knitted(20), _knitted(40, 1)])
+    assert (state.knitting.uncounted, state.knitting.covered, state.knitting.faults) == (60, 0, 0)
+    state = evolve(state, _counted(20, index=2))
+    assert (state.knitting.uncounted, state.knitting.covered, state.knitting.faults) == (0, 60, 0)
+    state = evolve_all(state, [_knitted(40, 2), _counted(19)])
+    assert (state.knitting.uncounted, state.knitting.covered, state.knitting.faults) == (0, 100, 1)
+    assert evolve(state, _counted(19)).knitting.faults == 1
+    assert evolve(state, _counted(18)).knitting.faults == 1
+
+
+def test_a_fault_that_was_a_slip_of_counting_is_taken_from_the_rate_again() -> None:
+    """Only where the very count that was wrong comes out, and no loop was caught in between; and never below none."""
+    wrong = evolve_all(State(), [_knitted(40, 2), _counted(19)])
+    loop = Observed(at=AT, place=Position(index=3), sight=Sight(seen=Seen.LOOP, number=1))
+    none = Observed(at=AT, place=Position(index=3), sight=Sight(seen=Seen.LOOP, number=0))
+    left = Observed(at=AT, place=Position(index=3), sight=Sight(seen=Seen.LEFT, number=1, index=2))
+    for between, faults in (((), 0), ((none,), 0), ((left,), 0), ((loop,), 1)):
+        assert evolve_all(wrong, [*between, _counted(20)]).knitting.faults == faults, between
+    assert evolve(wrong, _counted(20, index=4)).knitting.faults == 1
+    seen = evolve(State(knitting=Knitting(place=Position(index=3))), left)
+    assert evolve(seen, _counted(20)).knitting.faults == 0
+    unknown = State(knitting=Knitting(fault=Fault(place=Position(index=3), difference=-1)))
+    assert evolve(unknown, _counted(20)).knitting.faults == 0
+
+
+def test_what_is_taken_off_the_needles_is_not_waiting_to_be_counted() -> None:
+    """Ripped stitches need no count, and of those counted already none is owed."""
+    state = evolve(State(), _knitted(20))
+    for undone, left in ((5, 15), (20, 0), (21, 0)):
+        event = Tinked(at=AT, origin=Position(index=1), place=Position(), stitches=undone)
+        assert evolve(state, event).knitting.uncounted == left
+
+
+@pytest.mark.parametrize(("seconds", "long"), [(0, False), (599, False), (600, True), (601, True)])
+def test_ten_minutes_without_a_word_are_an_interruption(seconds: int, *, long: bool) -> None:
+    """Place-keeping goes wrong behind one, so a fault is looked for there first."""
+    assert SILENCE_S == 600
+    begin, now = "2025-03-03T20:00:00+01:00", f"2025-03-03T20:{seconds // 60:02}:{seconds % 60:02}+01:00"
+    assert seconds_between(begin, now) == seconds
+    assert is_long_silence(begin, now) is long
+    state = State(seq=1, knitting=Knitting(place=Position(index=4, stitch=7)), last_cue_at=begin)
+    noted = evolve(state, Noted(at=now, place=Position(index=4, stitch=7), text="soft"))
+    assert noted.breaks == ((Position(index=4, stitch=7),) if long else ())
+
+
+def test_what_is_no_time_is_no_silence() -> None:
+    """A journal of before the times were kept, or one of another clock, opens all the same."""
+    for last, now in (("", AT), (AT, ""), ("2025-03-03", AT), ("soon", AT)):
+        assert not is_long_silence(last, now)
+
+
+def test_the_last_twenty_interruptions_are_kept() -> None:
+    """The oldest are the least likely to matter. Leaving the room, ending the sitting: either is one."""
+    state = State()
+    for number in range(BREAKS_KEPT + 3):
+        state = evolve_all(state, [_knitted(1, number), FellAsleep(at=AT)])
+    assert [each.index for each in state.breaks] == list(range(4, BREAKS_KEPT + 4))
+    assert BREAKS_KEPT == 20

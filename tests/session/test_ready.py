@@ -17,7 +17,7 @@ from tests.playbook import AT
 
 
 def index_of(name: str, section: str, number: int) -> int:
-    """Give the index of a round of a garment."""
+    """Return the index of a round of a garment."""
     rounds = plan_named(name).rounds
     return next(each.index for each in rounds if (each.section, each.number) == (section, number))
 

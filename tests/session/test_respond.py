@@ -15,11 +15,17 @@ from stepper.session.effects import (
     Effect,
     Lead,
     RestHands,
+    TellAsleep,
+    TellAwake,
     TellChanges,
     TellFinished,
     TellMeasured,
+    TellSpot,
     TellStep,
     TellStop,
+    TellStride,
+    TellTaken,
+    TellUndone,
     TurnTo,
 )
 from stepper.session.evolve import evolve
@@ -27,6 +33,7 @@ from stepper.session.machine import Session
 from stepper.session.respond import TOLD, respond
 from stepper.session.rules import RULES, Mode
 from stepper.session.state import Knitting, Position, Question, State
+from stepper.session.steps import By
 from tests.plans import final_increase, plan, with_stretch
 from tests.playbook import AT, after, check, opened, tell
 
@@ -275,3 +282,85 @@ def test_a_run_read_along_is_told_when_its_time_has_come_and_an_old_clock_says_n
     told = session.consider(clock_cues.Beat(at=AT, seq=beat.seq))
     assert [type(each).__name__ for each in told.effects] == ["TellStep", "BeatIn"]
     assert told.state.place == Position(index=1, stitch=2)
+
+
+def _kinds(session: Session, cue: cues.Cue) -> list[str]:
+    return [type(each).__name__ for each in session.consider(cue).effects]
+
+
+def _lead(session: Session, cue: cues.Cue) -> Lead:
+    return _effect(TellStep, session, cue).lead
+
+
+def test_as_much_of_the_place_is_said_as_has_changed() -> None:
+    """Within a round the part, from round to round the round, in a new section and after a move all of it. By hand: the
+    yoke ends with round 7."""
+    at_stitch = cues.AtStitch(at=AT, stitch=3)
+    assert _lead(Session(GARMENT, _at(3)), at_stitch) is Lead.PART
+    assert _lead(Session(GARMENT, _at(8)), cues.Next(at=AT)) is Lead.ROUND
+    assert _lead(Session(GARMENT, _at(7)), cues.AtStitch(at=AT, stitch=GARMENT.rounds[7].progress)) is Lead.FULL
+    assert _lead(Session(GARMENT, _at(9)), cues.Back(at=AT)) is Lead.FULL
+    assert _lead(Session(GARMENT, _at(9)), cues.GoTo(at=AT, place="yoke")) is Lead.FULL
+    assert _lead(Session(GARMENT, _at(8, 4)), cues.Stride(at=AT, by=By.GAP)) is Lead.PART
+
+
+def test_only_what_nobody_told_is_said_to_be_taken_as_done() -> None:
+    """One round finished is a step; two are taken as done, and so is what a jump goes over; going back takes nothing."""
+    session = Session(GARMENT, _at(8, 6))
+    assert "TellTaken" not in _kinds(session, cues.RoundsDone(at=AT, rounds=1))
+    taken = _effect(TellTaken, session, cues.RoundsDone(at=AT, rounds=2))
+    assert (taken.stitches, taken.place) == (150 + 156, Position(index=10))
+    jumped = _effect(TellTaken, session, cues.GoTo(at=AT, round_number=3))
+    assert (jumped.stitches, jumped.place) == (150 + 156, Position(index=10))
+    assert "TellTaken" not in _kinds(session, cues.GoTo(at=AT, round_number=1))
+    assert "TellTaken" not in _kinds(Session(GARMENT, _at(8)), cues.GoTo(at=AT, round_number=1))
+    assert "TellTaken" not in _kinds(session, cues.Back(at=AT))
+
+
+def test_going_to_sleep_and_waking_say_the_place_where_the_round_is_begun() -> None:
+    """The last thing heard and the first: how far, and then the step. Between two rounds the round alone says it."""
+    asleep = Session(GARMENT, _at(8, 6)).consider(cues.Wait(at=AT))
+    assert [type(each) for each in asleep.effects] == [TellSpot, TellAsleep]
+    for stitch, kinds, lead in ((6, [TellAwake, TellSpot, TellStep], Lead.PART), (0, [TellAwake, TellStep], Lead.FULL)):
+        state = Session(GARMENT, _at(8, stitch)).consider(cues.Wait(at=AT)).state
+        woken = Session(GARMENT, state).consider(cues.Listen(at=AT)).effects
+        assert [type(each) for each in woken] == kinds
+        assert isinstance(woken[-1], TellStep)
+        assert woken[-1].lead is lead
+
+
+@pytest.mark.parametrize(
+    ("cue", "moves"),
+    [
+        (cues.Next(at=AT), True),
+        (cues.GoTo(at=AT, place="yoke"), True),
+        (cues.Stride(at=AT, by=By.GAP), True),
+        (cues.Length(at=AT, length_mm=80.0), True),  # another round may be the last of the stretch
+        (cues.Weight(at=AT, yarn="pine", grams=20.0), False),
+        (cues.RemindMe(at=AT, rounds=2, text="x"), False),
+        (cues.Count(at=AT, stitches=156), False),
+        (cues.Ask(at=AT, asking=cues.Asking.LESS), False),
+    ],
+    ids=lambda each: type(each).__name__ if isinstance(each, cues.Cue) else str(each),
+)
+def test_taken_back_and_done_again_it_says_what_and_the_step_where_that_may_be_another(
+    cue: cues.Cue, *, moves: bool
+) -> None:
+    """She hears the kind of thing that is gone; after what moves nothing she is where she was."""
+    session = Session(GARMENT, _at(12, 6))
+    session.adopt(session.consider(cue))
+    kind = session.state.undo[-1].kind
+    for again, undoing in ((False, cues.Undo(at=AT)), (True, cues.Redo(at=AT))):
+        considered = session.consider(undoing)
+        told = considered.effects[0]
+        assert isinstance(told, TellUndone)
+        assert told.event is not None
+        assert (told.event.__name__, told.again) == (kind, again)
+        assert any(isinstance(each, TellStep) for each in considered.effects) is moves
+        session.adopt(considered)
+
+
+def test_another_stride_is_said_with_the_step_it_makes_and_alone_when_all_is_knitted() -> None:
+    """There is no step left to cut."""
+    assert _kinds(Session(GARMENT, _at(8)), cues.Stride(at=AT, by=By.GAP)) == [TellStride.__name__, "TellStep"]
+    assert _kinds(Session(GARMENT, _at(23)), cues.Stride(at=AT, by=By.GAP)) == [TellStride.__name__]

@@ -56,7 +56,7 @@ EXAMPLES: Mapping[type[cues.Cue], cues.Cue] = {
 
 
 def example(cue: type[cues.Cue]) -> cues.Cue:
-    """Give a cue of a kind."""
+    """Return a cue of a kind."""
     return replace(EXAMPLES.get(cue, None) or cue(), at="2025-03-03T20:15:00+01:00")
 
 

@@ -142,7 +142,7 @@ class Alarm:
         self.set: list[tuple[float, Cue]] = []
 
     def now(self) -> str:
-        """Give the time."""
+        """Return the time."""
         return (datetime.fromisoformat(AT) + timedelta(minutes=self.minutes)).isoformat()
 
     def later(self, seconds: float, cue: Cue) -> None:

@@ -106,7 +106,7 @@ class Window:
 
 @pytest.fixture
 def path(tmp_path: Path) -> Path:
-    """Give a project file of its own to each test."""
+    """Make a project file of its own for each test."""
     return garment(tmp_path)
 
 
@@ -345,7 +345,7 @@ def test_a_recording_is_heard_and_shown_as_it_is_heard(path: Path) -> None:
 def test_without_a_microphone_the_screen_says_so_and_keys_go_on(path: Path) -> None:
     """Ears that cannot open are told where they are shown, with the reason."""
     window = Window(path, PULSE_SERVER="unix:/nowhere/at/all", XDG_RUNTIME_DIR="/nowhere")
-    window.see("No ears: no microphone can be opened (PortAudio: ")
+    window.see("No ears: no microphone can be opened.")
     window.press(" ")
     window.see("Knit two, purl two, six times.")
     window.kill()

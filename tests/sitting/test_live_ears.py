@@ -2,15 +2,25 @@ from __future__ import annotations
 
 import subprocess
 import sys
+import threading
 import time
+from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 
 import pytest
 
+import stepper.sitting.live_ears as live_ears
+from stepper.ears.ports import Heard
+from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.settings import SpeechSettings
+from stepper.sitting.ear_watch import EarWatch
 from stepper.sitting.live_ears import LiveEars, why_not_installed
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import load_project
 from tests.commands.garments import environment, garment
+from tests.evening import written
+from tests.sound_room import Room
 
 NOWHERE = {"PULSE_SERVER": "unix:/nowhere/at/all", "XDG_RUNTIME_DIR": "/nowhere"}
 """Surroundings without a sound server."""
@@ -61,3 +71,104 @@ def test_ears_that_cannot_open_tell_why_and_close_without_waiting(tmp_path: Path
     ((is_open, sentence),) = told
     assert not is_open
     assert "Nothing is heard, since" in sentence
+
+
+class _Failing:
+    """A recogniser that fails, or hangs, over the stretches of sound it is told to."""
+
+    def __init__(self, *does: str) -> None:
+        self._does, self.closed, self.go_on = list(does), False, threading.Event()
+
+    def recognise(self, segment: bytes) -> Heard | None:
+        does = self._does.pop(0) if self._does else "fail"
+        if does == "fail":
+            raise RuntimeError("the network is broken")
+        if does == "hang":
+            self.go_on.wait(20)
+        return Heard(text="next step", score=1.0)
+
+    def close(self) -> None:
+        self.closed = True
+
+
+def _sitting_ears(
+    recogniser: _Failing, monkeypatch: pytest.MonkeyPatch, folder: Path
+) -> tuple[LiveEars, list[str], list[tuple[bool, str]]]:
+    """Open ears on the room's microphone with a recogniser of the test's."""
+    heard: list[str] = []
+    told: list[tuple[bool, str]] = []
+    monkeypatch.setattr(live_ears, "load_recogniser", lambda *_: recogniser)
+    monkeypatch.setattr(live_ears, "EarWatch", partial(EarWatch, hangs_after_s=0.4))
+    ears = LiveEars(
+        load_project(garment(folder)).plan,
+        None,
+        Preferences(),
+        hear=lambda text, score: heard.append(text),
+        tell=lambda is_open, sentence: told.append((is_open, sentence)),
+    )
+    _wait_until(lambda: bool(told))
+    return ears, heard, told
+
+
+def _wait_until(come: Callable[[], bool], seconds: float = 20.0) -> None:
+    ends_at = time.monotonic() + seconds
+    while not come():
+        assert time.monotonic() < ends_at, "it did not happen"
+        time.sleep(0.02)
+
+
+@pytest.mark.sound
+@pytest.mark.skipif(bool(why_not_installed()), reason="the ears are an extra: pip install '.[ears]'")
+def test_a_recogniser_that_fails_once_is_told_and_hears_the_next_cue(
+    room: Room, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """One stretch of sound costs a word said again, not the ears of the evening; three in a row end them."""
+    ears, heard, told = _sitting_ears(_Failing("fail", "hear"), monkeypatch, tmp_path)
+    try:
+        _say_until(lambda: not told[-1][0], room, tmp_path)
+    finally:
+        ears.close()
+    assert heard == ["next step"]
+    stumbled = (True, "The ears stumbled (RuntimeError: the network is broken): please say it again.")
+    assert told[1:] == [
+        *(stumbled,) * 3,
+        (False, "The ears have a fault (RuntimeError: the network is broken)."),
+    ]
+
+
+@pytest.mark.sound
+@pytest.mark.skipif(bool(why_not_installed()), reason="the ears are an extra: pip install '.[ears]'")
+def test_a_recogniser_that_hangs_is_told_and_again_when_it_goes_on(
+    room: Room, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """She goes on by keys meanwhile, and the sitting ends without waiting for it."""
+    recogniser = _Failing("hang", *("hear",) * MOST_SAID)
+    ears, heard, told = _sitting_ears(recogniser, monkeypatch, tmp_path)
+    try:
+        _say_until(lambda: len(told) == 2, room, tmp_path)
+        assert told[1] == (False, "The ears do not come back; the session goes on by keys and typed cues.")
+        recogniser.go_on.set()
+        _wait_until(lambda: len(told) == 3)
+        assert told[2] == (True, "The ears go on.")
+        assert heard[0] == "next step"
+    finally:
+        ears.close()
+
+
+MOST_SAID = 15
+"""Times that a cue is said; on a busy machine a stretch of sound may be torn and pass unheard."""
+
+
+def _say_until(come: Callable[[], bool], room: Room, folder: Path) -> None:
+    """Say a cue again and again until something has come of it."""
+    voice = EspeakVoice(SpeechSettings(engine="espeak"))
+    try:
+        path = folder / "cue.wav"
+        written(path, voice.speech("next step", 150) + bytes(2 * voice.rate_hz), voice.rate_hz)
+    finally:
+        voice.close()
+    for _ in range(MOST_SAID):
+        room.speak(path)
+        if come():
+            return
+    raise AssertionError("nothing came of it")

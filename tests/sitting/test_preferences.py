@@ -121,6 +121,15 @@ def test_infinite_huge_and_deep_values_are_told_and_left_out(written: str, tmp_p
     assert all(len(remark) < 300 + len(str(path)) for remark in found.remarks)
 
 
+def test_a_number_of_thousands_of_digits_is_told_in_her_words(tmp_path: Path) -> None:
+    """TOML allows it, Python does not read it, and its own complaint names a function of Python's."""
+    path = tmp_path / "settings.toml"
+    path.write_text("[care]\nsilence_minutes = " + "9" * 5000, encoding="utf-8")
+    assert read_preferences(path).remarks == (
+        f"The settings in {path} cannot be read: a number in it has thousands of digits.",
+    )
+
+
 def test_settings_too_large_or_no_plain_file_are_told(tmp_path: Path) -> None:
     """Reading them would take the memory or the evening."""
     path = tmp_path / "settings.toml"

@@ -33,7 +33,7 @@ from tests.playbook import AT
 
 @pytest.fixture
 def journal(tmp_path: Path) -> Iterator[Journal]:
-    """Give a journal beside a project file."""
+    """Return a journal beside a project file."""
     with Journal.open(journal_path(garment(tmp_path)), title="Cuff") as opened:
         yield opened
 

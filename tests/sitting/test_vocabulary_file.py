@@ -67,6 +67,11 @@ def test_her_own_wordings_stand_beside_those_of_the_file() -> None:
         ("[sentences]", "no table [sentences]; they are phrases, counts, numbers"),
         ("", "it has no wording"),
         ("[phrases", "cannot be read"),
+        ("[numbers]\n'drei' = " + "9" * 5000, "cannot be read: a number in it has thousands of digits."),
+        ("[numbers]\n'drei' = 1e308", "must be a whole number"),
+        ("[numbers]\n'drei' = inf", "must be a whole number"),
+        ("[numbers]\n'drei' = " + "[" * 3000 + "]" * 3000, "nested too deeply"),
+        ("[phrases]\n'" + "x" * 5000 + "' = 'next stop'", "which is no such wording"),
     ],
 )
 def test_a_slip_in_the_file_is_said_in_a_sentence(tmp_path: Path, written: str, complaint: str) -> None:
@@ -77,6 +82,7 @@ def test_a_slip_in_the_file_is_said_in_a_sentence(tmp_path: Path, written: str, 
         read_vocabulary(path)
     assert complaint in str(refused.value)
     assert str(path) in str(refused.value)
+    assert len(str(refused.value)) < 400 + len(str(path))
 
 
 def test_a_file_that_cannot_be_read_is_said_in_a_sentence(tmp_path: Path) -> None:

@@ -134,3 +134,12 @@ def test_where_no_copy_can_be_made_it_is_said_once_and_knitting_goes_on(path: Pa
         remarks = journal.take_remarks()
 
     assert remarks == ("No copy of the journal can be made in switchback.journal-copies.",)
+
+
+def test_sittings_of_one_day_leave_the_newest_copies_and_the_last_before_them(path: Path, entry: MakeEntry) -> None:
+    """Copies that nobody needs are taken off the disk. By hand: of nine sittings today the newest few, and of the others
+    the last one of the day."""
+    for first in range(1, 10):
+        knit(path, entry, first, first)
+    entries = [int(each.stem.split("-")[-2]) for each in Copies(path).listed()]
+    assert entries == [9 - back for back in range(NEWEST_KEPT + 1)]

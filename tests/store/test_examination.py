@@ -1,11 +1,13 @@
 from __future__ import annotations
 
+import sqlite3
 from collections.abc import Callable
 from contextlib import closing
 from pathlib import Path
 
 import pytest
 
+from stepper.errors import SurroundingsError
 from stepper.store.database import connect
 from stepper.store.examination import FIRST_WITH_CHECKSUMS, examine
 from stepper.store.failures import DamagedError, NotAJournalError
@@ -64,3 +66,42 @@ def test_another_programs_database_is_told_apart(path: Path) -> None:
         connection.execute("CREATE TABLE entry (x)")
         with pytest.raises(NotAJournalError):
             examine(connection, path)
+
+
+def _changed_behind_its_back(path: Path, trigger: str, *statements: str) -> sqlite3.Connection:
+    """Change rows that a trigger protects, and put the trigger back as though nothing had been."""
+    connection = connect(path)
+    (text,) = connection.execute("SELECT sql FROM sqlite_master WHERE name = ?", (trigger,)).fetchone()
+    connection.execute(f"DROP TRIGGER {trigger}")
+    for statement in statements:
+        connection.execute(statement)
+    connection.execute(text)
+    return connection
+
+
+@pytest.mark.parametrize(
+    ("trigger", "statement"),
+    [
+        ("entry_is_not_deleted", "DELETE FROM entry WHERE seq = 2"),
+        ("entry_is_not_changed", "UPDATE entry SET seq = 9 WHERE seq = 2"),
+        ("entry_is_not_changed", "UPDATE entry SET seq = 0 WHERE seq = 1"),
+    ],
+)
+def test_rows_of_the_first_form_are_looked_at_though_its_tables_are_as_they_were(
+    path: Path, trigger: str, statement: str
+) -> None:
+    """A disk that loses a page leaves the tables as they are. Without checksums a gap is seen."""
+    with closing(_changed_behind_its_back(saved_journal(path), trigger, "SELECT 1")) as connection:
+        assert examine(connection, path) == 1
+    with closing(_changed_behind_its_back(path, trigger, statement)) as connection, pytest.raises(DamagedError):
+        examine(connection, path)
+
+
+def test_a_form_of_tomorrow_is_refused_with_what_to_do_and_is_not_called_damaged(path: Path) -> None:
+    """She has carried the journal from a newer computer: nothing is wrong with it."""
+    Journal.open(path, title="A").close()
+    with closing(connect(path)) as connection:
+        connection.execute("INSERT INTO migration (version, name, applied_at) VALUES (3, 'a form of tomorrow', '2031-01-01')")
+        with pytest.raises(SurroundingsError, match="newer version") as refused:
+            examine(connection, path)
+        assert not isinstance(refused.value, DamagedError)

@@ -109,3 +109,31 @@ def test_what_is_crossed_out_holds_nothing(path: Path, entry: MakeEntry) -> None
         beside = log_paths(path)[1]
         assert beside.stat().st_size > 4096
         assert is_empty(beside)
+
+
+def test_an_image_is_padded_to_the_very_length_it_names(path: Path, entry: MakeEntry) -> None:
+    """Whole it is taken as it is, a byte short it gets that byte, and what claims to be huge gets none. The length is that
+    of SQLite's own header: pages of so many bytes, so many pages."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(n) for n in range(1, 101)])
+    whole = path.read_bytes()
+    assert int.from_bytes(whole[16:18], "big") * int.from_bytes(whole[28:32], "big") == len(whole)
+    for image in (whole, whole[:-1], whole[:-4096]):
+        connection = open_image(path, image)
+        assert len(connection.serialize()) == len(whole)
+        connection.close()
+    claims = whole[:28] + (2**20).to_bytes(4, "big") + whole[32:]
+    connection = open_image(path, claims)
+    assert len(connection.serialize()) < 2 * len(whole)
+    connection.close()
+
+
+@pytest.mark.parametrize(("length", "word"), [(0, "cut off"), (16, "cut off"), (99, "cut off"), (100, "")])
+def test_a_header_is_a_hundred_bytes(path: Path, length: int, word: str) -> None:
+    """As SQLite's file format says (section 1.3); with one byte fewer it is cut off."""
+    header = (b"SQLite format 3\x00" + bytes(100))[:length]
+    if word:
+        with pytest.raises(SurroundingsError):
+            refuse_other_header(path, header)
+    else:
+        refuse_other_header(path, header)

@@ -234,3 +234,48 @@ def test_an_entry_is_read_as_it_was_written(path: Path, entry: MakeEntry) -> Non
     assert (read.at, read.kind, read.version, read.body) == (
         written.at, written.kind, written.version, written.body
     )
+
+
+def test_every_field_comes_back_as_it_was_kept(path: Path) -> None:
+    """A time read as a kind, or a plan's number as the entry it begins with, would be noticed months later. Every field of
+    each row has a value that no other has."""
+    first, second = "2025-03-03T20:15:00+01:00", "2025-03-04T21:30:00+02:00"
+    with Journal.open(path, title="Switchback") as journal:
+        journal.append([JournalEntry(at=first, kind=f"Kind{n}", body=f'{{"n": {n}}}', version=10 + n) for n in range(1, 4)])
+        assert journal.keep_plan("title: Cuff\n", "fingerprint-1", second) == 1
+        journal.append([JournalEntry(at=second, kind="Last", body='{"n": 4}', version=14)])
+        assert journal.keep_plan("title: Cuff\n", "fingerprint-2", first) == 2
+        assert journal.keep_plan("title: Cuff\n", "fingerprint-2", second) == 2, "it is the one in force"
+    with open_reader(path) as reader:
+        assert reader.title == "Switchback"
+        assert reader.count() == 4
+        kept = [(each.seq, each.at, each.kind, each.version, each.body) for each in reader.entries()]
+        assert kept == [
+            (1, first, "Kind1", 11, '{"n": 1}'),
+            (2, first, "Kind2", 12, '{"n": 2}'),
+            (3, first, "Kind3", 13, '{"n": 3}'),
+            (4, second, "Last", 14, '{"n": 4}'),
+        ]
+        assert [each.seq for each in reader.entries(after=2)] == [3, 4]
+        assert [[each.seq for each in reader.entries(after=after)] for after in (3, 4, 5)] == [[4], [], []]
+        last = reader.last()
+        assert last is not None
+        assert (last.seq, last.kind, last.at) == (4, "Last", second)
+        plans = [
+            (each.number, each.from_seq, each.at, each.fingerprint, each.project_text) for each in reader.plan_versions()
+        ]
+        assert plans == [
+            (1, 4, second, "fingerprint-1", "title: Cuff\n"),
+            (2, 5, first, "fingerprint-2", "title: Cuff\n"),
+        ]
+        latest = reader.latest_plan()
+        assert latest is not None
+        assert latest.number == 2
+
+
+def test_a_journal_in_which_nothing_was_kept_has_nothing_newest(path: Path) -> None:
+    """She opened it and went to bed."""
+    Journal.open(path, title="A").close()
+    with open_reader(path) as reader:
+        assert (list(reader.entries()), reader.last(), reader.count()) == ([], None, 0)
+        assert (reader.plan_versions(), reader.latest_plan(), reader.latest_snapshot("f", 1)) == ((), None, None)

@@ -111,3 +111,18 @@ def test_nothing_is_made_of_nothing(whole: Original) -> None:
     findings.look_through(whole.path, bytes(90_000))
 
     assert salvage(whole.path, findings, [], "Cuff") is None
+
+
+def test_rows_that_are_malformed_or_known_are_left_out() -> None:
+    """A page that is half another page yields rows of the right length and the wrong kinds; two copies yield each row
+    twice. Only one of each, and nothing else, is put together again."""
+    good = (1, "2025-03-03T20:15:00+01:00", "Advanced", 1, "{}", b"x" * 16)
+    other = (1, "2025-03-03T20:15:00+01:00", "Advanced", 1, "{ }", b"y" * 16)
+    odd = [("1", *good[1:]), (*good[:5], "x"), (1, None, *good[2:]), (*good[:3], True, *good[4:]), good[:5]]
+    findings = ReadableRows()
+    findings.add([good, good, *odd, other, good], [])
+    assert dict(findings.entries) == {1: [good, other]}
+    assert dict(findings.plans) == {}
+    plan = (1, 1, "2025-03-03T20:15:00+01:00", "f", "title: Cuff", b"x" * 16)
+    findings.add([], [plan, plan, (*plan[:1], "1", *plan[2:])])
+    assert dict(findings.plans) == {1: [plan]}

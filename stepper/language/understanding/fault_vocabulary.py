@@ -102,7 +102,8 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         fills={"number": "stitches"},
         says="says how many stitches are missing",
         spoken=("{number} stitches are missing", "i miss {number} stitches"),
-        typed=("{number} stitch missing", "{number} stitches missing", "{number} stitch is missing"),
+        typed=("{number} stitch missing", "{number} stitches missing", "{number} stitch is missing",
+            "i am {number} stitches short", "i am {number} stitch short", "i have {number} stitches too few"),
     ),
     Wording(
         cue=cues.OffBy,
@@ -132,6 +133,9 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
             "something looks wrong",
             "i skipped a round",
             "i knitted the wrong colour",
+            "i used the wrong yarn",
+            "i used the wrong colour",
+            "i took the wrong yarn",
         ),
     ),
     Wording(

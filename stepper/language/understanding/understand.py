@@ -20,10 +20,11 @@ from stepper.craft.gauge import to_mm
 from stepper.craft.stitches import STITCHES, find_stitch
 from stepper.language.numbers import decimal, number
 from stepper.language.same_words import ARTICLES, FILLERS, SAME_WORDS
+from stepper.language.understanding.paraphrases import in_plain_words
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import Asks, Count, Cue, Enough, Ten
+from stepper.session.cues import Asks, Count, Cue, Enough, RemindMe, Ten
 from stepper.session.moves import DIVISION_NAMES, RIB_NAMES, bare_words
 
 
@@ -84,7 +85,7 @@ def understand(
     if stitches is not None:
         return Count(at=at, stitches=stitches)
     near = _near(said, own or {}, cutoff=OFFERED)
-    cue = _meant(said, near, at) if nearly is not None else None
+    cue = (_said_otherwise(said, at) or _meant(said, near, at)) if nearly is not None else None
     if cue is not None and nearly is not None and isinstance(cue, nearly):
         return cue
     return NotUnderstood(text=text, sentence=complaint or _offer(text, near))
@@ -97,6 +98,30 @@ TAKEN: Final = 0.84
 missing or exchanged. Chosen here."""
 APART: Final = 0.1
 """How much further away any other meaning has to be. Chosen here."""
+
+
+FEWEST: Final = 3
+"""Fewest words that another turn of phrase is known by: fewer can be meant in many ways. Chosen here."""
+
+
+def _said_otherwise(said: str, at: str) -> Cue | None:
+    """Return the cue of the one wording that says the same in another turn of phrase; None if none does."""
+    row = _paraphrased().get(in_plain_words(drop_articles(said)))
+    return None if row is None else row.cue(at=at, **row.fixed)
+
+
+@cache
+def _paraphrased() -> Mapping[str, Wording]:
+    """Return the rows by what their wordings come to in plain words, where that is one meaning alone."""
+    found: dict[str, list[Wording]] = {}
+    for row in VOCABULARY:
+        for phrase in (*row.spoken, *row.typed):
+            if "{" not in phrase and row.cue is not Enough:  # what ends the evening is never guessed
+                rows = found.setdefault(in_plain_words(drop_articles(normalise(phrase))), [])
+                if row not in rows:
+                    rows.append(row)
+    known = ((plain, rows) for plain, rows in found.items() if len(plain.split()) >= FEWEST)
+    return {plain: rows[0] for plain, rows in known if len(rows) == 1}
 
 
 def _meant(said: str, near: Sequence[tuple[float, str]], at: str) -> Cue | None:
@@ -294,7 +319,7 @@ def _read_place(said: str, heard: _Heard) -> str | _Unread:
     holding = [name for name in names if wanted <= set(drop_articles(normalise(name)).split())]
     if len(holding) == 1:
         return holding[0]
-    if issubclass(heard.frame.wording.cue, Asks) and _is_shared(said, heard.plan):
+    if issubclass(heard.frame.wording.cue, Asks | RemindMe) and _is_shared(said, heard.plan):
         return said  # several parts have the word, and the session knows which is near
     near = get_close_matches(said, [normalise(name) for name in names], n=1, cutoff=0.5)
     hint = f" Nearest: {near[0]}." if near else ""

@@ -60,6 +60,10 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "what round am i on",
             "i am lost",
             "i do not know where i am",
+            "where did i stop",
+            "where was i",
+            "how many stitches have i done in this round",
+            "how many stitches have i knitted in this round",
         ),
     ),
     Wording(
@@ -225,6 +229,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         fixed={"rounds": 1},
         says="takes the round in hand for done",
         spoken=("finished the round", "the round is done", "round is finished", "end of the round"),
+        typed=("one more round done", "another round done"),
     ),
     Wording(
         cue=cues.RoundsDone,
@@ -289,6 +294,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "r {number}",
             "i am at round {number}",
             "i am on round {number}",
+            "start {place} again",
         ),
     ),
     Wording(

@@ -197,6 +197,9 @@ def carry_columns(
         UnknownFabricError: the row breaks into the pattern, so that nobody can tell how it goes on.
     """
     row = lay_columns(draft)
+    if any(below >= len(columns) for each in row for below in each.below):
+        # A count that was put right in between: the file has a problem, and the row has other stitches.
+        raise UnknownFabricError("the row has more stitches than the pattern before it")
     back = _returned(row, held)
     lengths = {len(column) for column in (*columns, *back) if len(column) > 1}
     if len(lengths) > 1:

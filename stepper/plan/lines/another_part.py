@@ -108,7 +108,7 @@ def lines_after_own(
         return (replace(rest[0], sentences=after), *rest[1:]) if after else rest[1:], 1
     for number in range(1, len(rest)):
         if sum(draft.line in map(_number, rest[:number]) for draft in theirs) == done:
-            told = f"goes on with line {_number(rest[number])}, as {done} rows are worked here already."
+            told = f"goes on with line {_number(rest[number])}; the rows before it are worked here already."
             needles.warn(instruction.place, f"as the {source.name}: {told}")
             return rest[number:], done
     told = f"stitches are on the needles and {done} rows are worked"

@@ -243,6 +243,7 @@ def _to_count(
         count = _counted(needles, duration)
         if count is None or begun is None or count == wanted:
             needles.last.counted = len(needles.drafts)
+            _tell_cut_short(cycle, duration, needles, at=start + number, worked=number)
             return
         findings = len(needles.findings)
         work_template(cycle[(start + number) % len(cycle)], needles)
@@ -259,6 +260,24 @@ def _to_count(
             told = f"the repeat never leaves {wanted} stitches{where}: it {how}."
             needles.report(duration.number.place, told)
             return
+
+
+def _tell_cut_short(
+    cycle: tuple[Template, ...],
+    duration: UntilCount | UntilBetween,
+    needles: Needles,
+    *,
+    at: int,
+    worked: int,
+) -> None:
+    """Tell that a repeat of several rounds ends with the one that leaves the count, before what is left."""
+    over = -at % len(cycle)
+    if over and worked:
+        needles.warn(
+            duration.number.place,
+            "the repeat ends with the round that leaves this count; what follows in it "
+            f"({over} round{'s' if over > 1 else ''}) is not worked.",
+        )
 
 
 def _by_wraps(duration: UntilCount | UntilBetween) -> bool:

@@ -183,8 +183,9 @@ def _fill(order: dict[int, Line], line: Line, block: list[Line], needles: Needle
     if not numbers:
         return
     last = max(numbers)
-    if (last + 1) % 2 == odd:
-        last += 1
+    leads = bool(line.numbers) and line.numbers[0] == min(numbers)
+    if (last + 1) % 2 == odd and not leads:
+        last += 1  # one more ends the rows, unless such a row begins them
     for number in range(min(numbers), last + 1):
         if number % 2 == odd and number not in order:
             order[number] = line

@@ -17,7 +17,7 @@ from stepper.plan.stitches.evenly import even_round, in_fabric, usual_change
 from stepper.plan.stitches.inline_repeats import run_together, said_so_often
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
 from stepper.plan.stitches.places import begins_round
-from stepper.plan.stitches.row_elements import MisfitError, held_stitches, is_short
+from stepper.plan.stitches.row_elements import UNNAMED, MisfitError, held_stitches, is_short
 from stepper.plan.stitches.row_repeats import RowRepeats
 from stepper.plan.stitches.run_repeats import condense, join_runs
 from stepper.project.problems import Span, nearest, one_of
@@ -191,6 +191,9 @@ class Cursor(RowRepeats):
             raise MisfitError(
                 element.place, f"the line leaves {said} stitches unworked; {rest} are left here."
             )
+        if not rest and self.held:
+            self.parted = True  # all that is left waits on hold: the row ends here, as every row does
+            return
         self.turned = True
         closed = bool(items) and isinstance(items[-1], Run) and stitch(items[-1].stitch).kind is Kind.DECREASE
         method = element.method or ("plain" if closed else self.method)
@@ -254,7 +257,7 @@ class Cursor(RowRepeats):
     def _hold(self, element: Hold, items: list[Item]) -> None:
         times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
         whole = element.times is None and not self.used
-        name = element.name or (self.supplies.section.lower() if whole else "") or "holder"
+        name = element.name or (self.supplies.section.lower() if whole else "") or UNNAMED
         self.need(times, f"hold {times}", element.place)
         if self.turned:
             self._close_turn(times, element.place, items)

@@ -4,6 +4,7 @@ I/O."""
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import Final
 
 from stepper.craft.stitches import stitch
 from stepper.project.instructions import Return
@@ -20,6 +21,9 @@ from stepper.project.stitchwork import (
     TurnHere,
     Work,
 )
+
+UNNAMED: Final = "holder"
+"""What stitches on hold are called for which the page has no name."""
 
 
 class MisfitError(Exception):
@@ -73,6 +77,8 @@ def _meant(name: str, held: dict[str, int], section: str) -> str:
     if name in held:
         return name
     fits = [part for part in held if words <= set(part.split())]
+    if not fits and tuple(held) == (UNNAMED,):
+        return UNNAMED  # the page gave them no name when it put them aside, and there are no others
     if len(fits) > 1:
         fits = [part for part in fits if set(part.split()) <= set(own.split())]
     return fits[0] if len(fits) == 1 else name

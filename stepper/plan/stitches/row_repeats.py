@@ -147,9 +147,9 @@ class RowRepeats(RoundProgress):
         """Work a group; equal rounds of it are kept as one group."""
         if times == 0:
             return
-        open_ended = any(not isinstance(inner, Work | Hold | Several) for inner in element.elements)
+        open_ended = any(not isinstance(inner, Work | Several) for inner in element.elements)
         looks = any(isinstance(inner, Work) and inner.stitch == "pattern" for inner in element.elements)
-        if open_ended or looks or times == 1:
+        if open_ended or looks or times == 1 or _holds(element):
             passes = [tuple(self.work(element.elements)) for _ in range(times)]
             if times > 1 and len(set(passes)) == 1:
                 items.append(Group(passes[0], times))
@@ -168,3 +168,11 @@ class RowRepeats(RoundProgress):
             self.used += unit * (times - 1)
             self.made += sum(item.leaves for item in once) * (times - 1)
         items.append(Group(tuple(once), times))
+
+
+def _holds(element: Several) -> bool:
+    """Return whether a repeat puts stitches on hold, which has to be counted each time."""
+    return any(
+        isinstance(inner, Hold) or (isinstance(inner, Several) and _holds(inner))
+        for inner in element.elements
+    )

@@ -26,12 +26,14 @@ class PageLines:
 
     rows: Sequence[str]
     words: Words
+    stars: bool = False
+    """Whether a single star that stands alone marks what another row works again."""
 
     def read(self, text: str) -> Line | None:
         """Read a stretch of text as one line of the pattern; None if it is not one."""
         if text.endswith((",", ";", "-", "(", "[")) or text.startswith("#"):
             return None  # in the file such a row would take in the next one, or be a comment
-        pieces, _ = without_marks((text, _PLACE))
+        pieces, _ = without_marks((text, _PLACE), stars=self.stars)
         if len(pieces) != 1:
             return None  # in the file each piece would be a row
         ((text, _),) = pieces

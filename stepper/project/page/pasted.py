@@ -20,6 +20,7 @@ from stepper.project.page.quoting import writable
 from stepper.project.page.run_in_headings import set_headings_apart
 from stepper.project.page.size_rows import sizes_of
 from stepper.project.page.sorting import Sorter
+from stepper.project.part_marks import single_stars
 from stepper.project.reading.wording import Words
 
 
@@ -61,7 +62,7 @@ def take_apart(text: str) -> Pasted:
     printed = [" ".join(writable(row).split()) for row in text.splitlines()]
     rows, origins = set_headings_apart(printed)
     found = sizes_of(rows)
-    sorter = Sorter(lines=PageLines(rows=rows, words=Words(sizes=found.number)))
+    sorter = Sorter(lines=PageLines(rows=rows, words=Words(sizes=found.number), stars=single_stars(rows)))
     sorter.sort()
     _number_as_printed(sorter, origins)
     parts = _merged(sorter.parts)

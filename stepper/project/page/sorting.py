@@ -23,7 +23,10 @@ _ASIDE = re.compile(r"(?:pattern\s+)?notes?$|hints?$|needles?$|gauge$|tension$",
 """Headings that may come in the middle of a pattern without ending it."""
 _SUBHEAD = re.compile(
     r"(?:(?:shape|shaping|divide|begin|separate|split)\b(?:\s+(?!and\b)[a-z]+){0,4}"
-    r"|(?:divide|separate|split)\s+for(?:\s+[a-z]+){1,5}):?$",
+    r"|(?:divide|separate|split)\s+for(?:\s+[a-z]+){1,5}"
+    r"|(?:(?:first|second|final|sleeve|body|yoke|raglan|waist|bust|hip|crown|hat|top|thumb|gusset|toe|heel|foot|leg|calf|hand|wrist"
+    r"|forearm|palm|finger|neck|armhole|shoulder|front|back|side|left|right|shawl|cap)\s+){0,3}"
+    r"(?:shapings?|increases|decreases|(?:inc|dec)reas(?:e|ing)\s+(?:rows|rounds|rnds)))\s*:?$",
     re.I,
 )
 """Rows that say what follows is for, such as "Shape armholes"."""
@@ -163,7 +166,7 @@ class Sorter:
         else:
             self.mode, self.context = "front", ""
         often = bool(_OFTEN.search(heading.aside))
-        if often or _HEAD_ORDERS.search(heading.name):
+        if often or (_HEAD_ORDERS.search(heading.name) and not _names_a_shaping(row)):
             why = _OFTEN_WHY if often else self.lines.why(row)
             self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=why))
         else:
@@ -297,7 +300,7 @@ class Sorter:
         if part and fresh and (self.lines.joined(at)[1] is not None or self._begins_in(row)):
             self._open(part)
         taken, line = self.lines.joined(at)
-        if line is None and _SUBHEAD.match(row) and not _WORKING.search(row):
+        if line is None and _names_a_shaping(row):
             self._comment(row, at, "heading")
             return at + 1
         text = " ".join(self.lines.rows[at : at + taken])
@@ -308,3 +311,11 @@ class Sorter:
         text = " ".join(self.lines.rows[at : at + taken])
         self.pieces.extend(self.lines.by_sentence(text, at + 1))
         return at + taken
+
+
+_COUNTED = re.compile(r"^(?:inc|dec)reas(?:e|ing)\s+(?:rows|rounds|rnds)\s*:?$", re.I)
+
+
+def _names_a_shaping(row: str) -> bool:
+    """Return whether a row only says what those below are for: "Crown shaping", "Decrease rounds:"."""
+    return bool(_SUBHEAD.match(row)) and (not _WORKING.search(row) or bool(_COUNTED.match(row)))

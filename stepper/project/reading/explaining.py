@@ -245,6 +245,8 @@ def _candidates(
         if end is not None and match.start() > end.start():
             break
         word = match.group().lower()
+        if _is_no_slip(text, match):
+            continue
         away = abs(number - at)
         penalty = 0.5 if word in known or word.isdigit() else 0.0
         groups: dict[int, list[str]] = {}
@@ -255,6 +257,13 @@ def _candidates(
             groups.setdefault(count, []).append(twin)
         found += [(count + penalty, away, match, twins) for count, twins in groups.items()]
     return sorted(found, key=lambda entry: entry[:2])
+
+
+def _is_no_slip(text: str, match: re.Match[str]) -> bool:
+    """Return whether a word is meant as it stands: a side of the work, or the letter of a step, "A."."""
+    word = match.group()
+    lettered = len(word) == 1 and word.isupper() and text[match.end() : match.end() + 1] == "."
+    return word in ("RS", "WS") or (lettered and not text[: match.start()].strip())
 
 
 def _numbered(word: str) -> list[tuple[int, str]]:

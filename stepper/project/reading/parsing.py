@@ -117,12 +117,16 @@ class Understood:
     recast: Recast
 
 
+_STOP_IN_ROWS = re.compile(r"(?:^|[:.])\s*[kp]\.\s*\d+\s+(?:rows?|rnds?|rounds?)\b", re.I)
+"""Rows of the old style, "K. 6 rows", where the full stop would else end a row that is knitted."""
+
+
 def understood(plain: str) -> Understood:
     """Read a plain line as written, or else recast in the grammar's words."""
     label, side, start = split_label(plain)
     outcome = _labelled(label, plain, start) or parse_line(plain[start:])
     first = Understood(label, side, start, outcome, as_printed(plain))
-    if not isinstance(outcome, Stopped):
+    if not isinstance(outcome, Stopped) and not _STOP_IN_ROWS.search(plain):
         return first
     made = recast(plain)
     if made.text == plain:
@@ -140,7 +144,7 @@ def understood(plain: str) -> Understood:
     if not isinstance(second, Stopped):
         return Understood(label, side, start, second, made)
     reached, _ = made.place(start + second.offset, 1)
-    if reached <= first.start + outcome.offset:
+    if isinstance(outcome, Stopped) and reached <= first.start + outcome.offset:
         return first
     found = Stopped(reached - first.start, second.found, second.expected, second.why, second.hint)
     return Understood(first.label, first.side, first.start, found, first.recast)

@@ -101,6 +101,9 @@ class Builder(ChartBuilder):
         count = [child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS"]
         times = self._numbers(count[0]) if count else None
         rows = rows or _rows_said(every)
+        of_all = _every(every, numbers)
+        if not side and numbers and of_all in ("WS", "RS"):
+            side = of_all  # "Row 1 and all other WS rows": so is row 1
         first, legs = self.when(tree.children[0]) if tree.data == "head_when" else (None, ())
         next_ = any(getattr(token, "type", "") == "NEXT" for token in tree.children)
         return Head(

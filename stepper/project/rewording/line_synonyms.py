@@ -314,9 +314,6 @@ LINES: tuple[Synonym, ...] = (
         r"\1 times in all",
         "Rep Rnds 1 and 2 a total of 5 times.",
     ),
-    row(
-        "another", r"\banother\s+(\S+)\s+times\b", r"\1 times more", "Repeat rounds 1 and 2 another 4 times."
-    ),
     row("thrice", r"\bthrice\b", "3 times", "K10, (yo, k2tog) thrice, k to end."),
     row("x", r"([)\]])\s*x\s*(\d+)", r"\1 \2 times", "K10, [yo, k2tog] × 3, k to end."),
     row(
@@ -345,7 +342,7 @@ LINES: tuple[Synonym, ...] = (
     ),
     row(
         "knit|work",
-        rf"\b(?:knit|work)\s+({LONG})\s+(in\s+[^.;]+?)(?=\s*[.;]|\s*$)",
+        rf"\b(?:knit|work)\s+({LONG}(?:\s*\[[^\]]*\])?)\s+(in\s+[^.;]+?)(?=\s*[.;]|\s*,\s*end|\s*$)",
         r"work \2 for \1",
         "Work 5 cm in k2, p2 rib.",
     ),

@@ -142,7 +142,7 @@ _HEADS: tuple[Synonym, ...] = (
 )
 
 _STITCHES: tuple[Synonym, ...] = (
-    row("tog", r"\b([kp])\.\s*([23])\s+tog(?:ether)?\b\.?(?!\s+tbl)", r"\1\2tog,", "K. 2 tog. K. to end."),
+    row("tog", r"\b([kp])\.\s*([23])\s+tog(?:ether)?\b\.?,?(?!\s+tbl)", r"\1\2tog,", "K. 2 tog. K. to end."),
     row("k|p", r"\b([kp])\.\s*(?=\d|to\b)", r"\1 ", "*K. 2, p. 2; rep from * to end."),
     row(
         "k|p",
@@ -243,7 +243,7 @@ _STARS: tuple[Synonym, ...] = (
         r"\1*\2; rep from * to end",
         "*k1, p1*",
     ),
-    row("times", rf"^(\s*)({_STITCH})\s+(?={N}\s+times\b)", r"\1(\2) ", "K2tog 12 times."),
+    row("times", rf"((?:^|:)\s*)({_STITCH})\s+(?={N}\s+times\b)", r"\1(\2) ", "K2tog 12 times."),
     row(
         "twice|times",
         rf"\b(to\s+last\s+{N}\s+{STS}\s*,\s*)({_STITCH})\s+(?=twice\b|{N}\s+times\b)(?=[^,;]*$)",

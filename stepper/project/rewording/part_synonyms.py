@@ -51,7 +51,7 @@ AGAIN: tuple[Synonym, ...] = (
         "Work second side to match first side, reversing shaping.",
     ),
     row(
-        "as|same|like",
+        "as|same|like|match",
         rf"{_START}(?:work\s+|knit\s+|make\s+)?(?:like|(?:in\s+)?the\s+same\s+(?:way|manner)\s+as|identical\s+to|to\s+match)\s+(?:the\s+)?(?=(?:left|right|first|back|front)\b)(?!first\s+side)",
         r"\1work as for ",
         "Work in the same way as left sleeve.",

@@ -25,12 +25,6 @@ _WS = r"ws|wrong\s+side|knit|k"
 
 PATTERNS: tuple[Synonym, ...] = (
     row(
-        "st.",
-        r"\b((?:seed|moss|garter|linen)\s+st)\.(?=\s+(?:for|until|over|to|\(|beg|keeping)|\s*[,;])",
-        r"\1",
-        "Work in garter st. for 4 rounds.",
-    ),
-    row(
         "rev",
         rf"^(\s*)(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:{_RS})\s+row\s*,\s*(?=[^.]*\b{_REVERSE})",
         r"\1next row (rs): ",

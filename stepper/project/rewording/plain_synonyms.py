@@ -237,7 +237,7 @@ EVERYDAY: tuple[Synonym, ...] = (
     ),
     row(
         "divide|distribute|arrange",
-        r"^(\s*)(?:divide|distribute|arrange)\s+(?:the\s+)?(?:sts\s+|stitches\s+)?(?:evenly\s+)?(?:between|over|onto|among|on)\s+(two|three|four|five|[2-5])\s+(?:needles|dpns)\s*,?\s*and\s+(?=join\b)",
+        r"((?:^|[.])\s*)(?:divide|distribute|arrange)\s+(?:the\s+)?(?:sts\s+|stitches\s+)?(?:evenly\s+)?(?:between|over|onto|among|on)\s+(two|three|four|five|[2-5])\s+(?:needles|dpns)\s*,?\s*and\s+(?=join\b)",
         r"\1divide over \2 needles. ",
         "Divide evenly between 3 needles and join in the round.",
     ),

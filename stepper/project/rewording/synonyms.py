@@ -20,6 +20,7 @@ from stepper.project.rewording.marker_synonyms import MARKERS
 from stepper.project.rewording.name_synonyms import ASIDES
 from stepper.project.rewording.needle_synonyms import NEEDLEWORK
 from stepper.project.rewording.notation import NOTATION, NUMBERS
+from stepper.project.rewording.paragraph_synonyms import PARAGRAPHS, STOPS
 from stepper.project.rewording.part_synonyms import AGAIN
 from stepper.project.rewording.pattern_synonyms import PATTERNS
 from stepper.project.rewording.plain_synonyms import EVERYDAY
@@ -31,9 +32,11 @@ from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.until_synonyms import UNTIL
 
 SYNONYMS: tuple[Synonym, ...] = (
+    *STOPS,
     *SIGNS,
     *NUMBERS,
     *REMARKS,
+    *PARAGRAPHS,
     *EVERYDAY,
     *CASTING,
     *FABRICS,

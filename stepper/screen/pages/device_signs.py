@@ -69,7 +69,9 @@ def _missing(devices: DeviceStatus, *, reasons: bool) -> list[str]:
 
 
 def _why(reason: str, *, shown: bool) -> str:
-    return f": {clean(reason).rstrip('.')}" if reason and shown else ""
+    """Write a reason without what stands in brackets behind it: the words of a library say nothing to her."""
+    said = clean(reason).partition(" (")[0].rstrip(".")
+    return f": {said}" if said and shown else ""
 
 
 def draw_heard(devices: DeviceStatus, columns: int) -> list[Row]:

@@ -9,7 +9,7 @@ from stepper.language.places import place_name
 from stepper.screen.layout import Block, stack_blocks
 from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.pages.count_badge import judge_count
-from stepper.screen.rows import Row, Span, clean, row, shorten, wrap
+from stepper.screen.rows import Row, Span, clean, row, text_width, wrap
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, PLAIN, Badge, Terminal, paint_badge
 
@@ -42,7 +42,8 @@ def _head(scene: Scene, terminal: Terminal) -> Row:
     where = f", {place_name(plan.rounds[place.index])}" if place.index < len(plan.rounds) else ""
     off = judge_count(plan, scene.state).detail
     title = " How to mend it"
-    said = shorten(f"{off}{where}", max(0, terminal.columns - len(title) - 3))
+    room = terminal.columns - len(title) - 3
+    said = next((each for each in (f"{off}{where}", off) if text_width(each) <= room), "")
     return (Span(title, BOLD), Span(f"   {said}"))
 
 

@@ -7,6 +7,8 @@ that is too much for the window, the text is turned page by page. No I/O.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from stepper.language.places import list_marks, sentence_case
 from stepper.plan.model import Round
 from stepper.screen.layout import Block, stack_blocks
@@ -14,7 +16,7 @@ from stepper.screen.letters import NARROW, enlarge
 from stepper.screen.numerals import Scale, draw_numeral
 from stepper.screen.pages.ahead import draw_progress, list_facts
 from stepper.screen.pages.bottom_row import draw_bottom_row
-from stepper.screen.pages.count_badge import draw_verdict, judge_count
+from stepper.screen.pages.count_badge import CountVerdict, draw_verdict, judge_count
 from stepper.screen.pages.device_signs import draw_devices, draw_heard
 from stepper.screen.pages.finished_page import draw_finished_page
 from stepper.screen.pages.place_lines import list_counts, list_place
@@ -72,17 +74,18 @@ def _spread_out(scene: Scene, terminal: Terminal) -> list[Row] | None:
     """Draw the page with numerals; None if what she must read does not fit beside them."""
     columns = terminal.columns
     step, asked = word_step(scene), _asked(scene, terminal)
-    place = indent(flow_facts(list_place(scene), columns - 2))
+    large_place = _large_place(scene, terminal)
+    facts = list_place(scene)[1 if large_place else 0 :]  # the stitch stands large already
+    place = indent(flow_facts(facts, columns - 2))
     asked, beneath = _with_yarns(scene, terminal, asked)
     musts = [_head(scene, columns)], place[:1], asked, [draw_bottom_row(scene, terminal)]
     free = terminal.rows - sum(map(len, musts))
     figure = _figure(scene, terminal, step, free - _reserve(scene, terminal), free)
     if len(figure) > free or any(row_width(row) > columns for row in figure):
         return None
-    large_place = _large_place(scene, terminal)
     large_asked = _large_asked(scene, terminal, free - len(figure) - len(large_place) - _LEAST_BESIDES)
     if large_asked:
-        asked = _with_yarns(scene, terminal, _asked(scene, terminal, questions=False))[0]
+        asked = _with_yarns(scene, terminal, _asked(scene, terminal, large=True))[0]
     gap = Block(rank=9, rows=[()] if terminal.rows >= 22 else [])
     blocks = [
         Block(rank=0, rows=musts[0]),
@@ -163,7 +166,7 @@ def _large_asked(scene: Scene, terminal: Terminal, rows: int) -> list[Row]:
     verdict = judge_count(scene.plan, scene.state, scene.asked)
     if terminal.rows < _ROOMY_ROWS or verdict.badge not in _PRESSING:
         return []
-    text = " ".join(scene.asked.questions) or f"{sentence_case(verdict.word)}: {verdict.detail}."
+    text = " ".join(scene.asked.questions) or _say_verdict(verdict)
     return indent(enlarge(text, terminal.columns - 2, min(rows, 2 * _LARGE_ROWS), terminal) or [])
 
 
@@ -227,15 +230,29 @@ def _head(scene: Scene, columns: int) -> Row:
     return put_apart((Span(_EDGE + shorten(name, columns - 2), BOLD),), (title,), columns)
 
 
-def _asked(scene: Scene, terminal: Terminal, *, questions: bool = True) -> list[Row]:
-    """Write whether the count stands, what is asked, and the answers to the last cue, each whole."""
+def _asked(scene: Scene, terminal: Terminal, *, large: bool = False) -> list[Row]:
+    """Write whether the count stands, what is asked, and the answers to the last cue, each whole and once.
+
+    Args:
+        scene: What there is to show.
+        terminal: The terminal to draw on.
+        large: Whether what is asked, or else the verdict, stands in large letters already.
+    """
     verdict = judge_count(scene.plan, scene.state, scene.asked)
-    columns = terminal.columns - 2
+    questions, columns = scene.asked.questions, terminal.columns - 2
+    said = {*questions, _say_verdict(verdict)}
+    if large:
+        verdict = verdict if questions else replace(verdict, detail="")
+        questions = ()
     rows = draw_verdict(verdict, terminal.depth, columns, blocks=terminal.blocks)
-    told = (each for each in scene.told if each not in scene.asked.questions)
-    for line in (*told, *(scene.asked.questions if questions else ())):
+    for line in (*(each for each in scene.told if each not in said), *questions):
         rows += paragraph(line, columns, BOLD)
     return indent(rows)
+
+
+def _say_verdict(verdict: CountVerdict) -> str:
+    """Write a verdict as a sentence, as a count that is due is told."""
+    return f"{sentence_case(verdict.word)}: {verdict.detail}."
 
 
 def _ribbon(scene: Scene, terminal: Terminal) -> Row:

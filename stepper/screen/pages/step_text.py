@@ -13,6 +13,7 @@ from stepper.screen.pages.strip import part_in_hand
 from stepper.screen.rows import Row, Span, paragraph, wrap
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Badge, Terminal
+from stepper.session.stops import remarks_before, stop_in_hand
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,9 +33,12 @@ def word_step(scene: Scene) -> StepText:
     course, state = scene.course, scene.state
     round_, part = course.rounds[state.place.index], part_in_hand(course, state)
     assert part is not None
-    begins, minded = part.start == 0, catches_of(round_)
-    first = [sentence_case(each.rstrip(".")) for each in round_.remarks if begins and each not in minded]
-    yarn = in_yarn(round_, scene.plan) if begins else ""
+    begins, minded = part.start == 0 and not state.knitting.heard, catches_of(round_)
+    stop = stop_in_hand(scene.plan, state)
+    if stop:
+        return StepText(first=(), clauses=tuple(f"{sentence_case(each)}." for each in stop), minded=())
+    first = [sentence_case(each.rstrip(".")) for each in remarks_before(round_) if begins]
+    yarn = in_yarn(round_, scene.plan) if part.start == 0 else ""
     clauses = f"{yarn}{said_items(part.items, round_, scene.plan)}".split("; then ")
     said = [
         f"{f'then {clause}' if number else sentence_case(clause)}{';' if clause is not clauses[-1] else '.'}"

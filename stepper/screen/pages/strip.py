@@ -9,9 +9,10 @@ are aligned so that the stitches at the window's right edge stand on each other.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from stepper.plan.model import Round
-from stepper.screen.cells import ChartRow, Look, Square, chart_row, draw_square, is_turned
+from stepper.screen.cells import CAUGHT, MARKER, Look, Square, chart_row, draw_square, is_turned
 from stepper.screen.course import Course
 from stepper.screen.rows import Row, Span, join_spans
 from stepper.screen.style import BOLD, PLAIN, Terminal
@@ -180,42 +181,45 @@ def draw_window(
     drawn = chart_row(course, index)
     total = len(drawn.squares)
     worked = total if index < place.index else place.stitch if index == place.index else 0
-    done, ahead = (_Looks(yarns, terminal, square, worked=each) for each in (True, False))
+    done, ahead = (_looks_of(yarns, terminal, square, worked=each) for each in (True, False))
     right, left, parting = (ahead, done, total - worked) if drawn.turned else (done, ahead, worked)
     end = min(window.end, total)
     parting = max(window.first, min(end, parting))
-    cells = [right[each] for each in drawn.squares[window.first : parting]]
-    cells += [left[each] for each in drawn.squares[parting:end]]
+    cells = [right[each, ""] for each in drawn.squares[window.first : parting]]
+    cells += [left[each, ""] for each in drawn.squares[parting:end]]
+    marked = drawn.marked if square > 1 else frozenset()
     hand = (total - 1 - worked if drawn.turned else worked) if index == place.index else -1
-    for number in _remarkable(drawn, hand, square):
+    for number, extra in (*((each, CAUGHT) for each in drawn.caught), *((each, MARKER) for each in marked)):
         if window.first <= number < end:
-            look = Look(
-                worked=(number >= parting) == drawn.turned,
-                in_hand=number == hand,
-                caught=number in drawn.caught,
-                marker=square > 1 and number in drawn.marked,
-            )
-            cells[number - window.first] = draw_square(drawn.squares[number], yarns, terminal, square, look)
+            side = right if number < parting else left
+            cells[number - window.first] = side[drawn.squares[number], extra]
+    if window.first <= hand < end:
+        look = Look(in_hand=True, caught=hand in drawn.caught, marker=hand in marked)
+        cells[hand - window.first] = draw_square(drawn.squares[hand], yarns, terminal, square, look)
     missing = (wide - len(cells)) * square
     return (Span(" " * missing), *join_spans(reversed(cells)))
 
 
-class _Looks(dict[Square, Span]):
-    """How each kind of square looks, drawn when it is first met: a round has many squares of few kinds."""
+class _Looks(dict[tuple[Square, str], Span]):
+    """How each kind of square looks, with a sign beside it or none, drawn when it is first met: a round has
+    many squares of few kinds."""
 
     def __init__(self, yarns: Yarns, terminal: Terminal, columns: int, *, worked: bool) -> None:
         super().__init__()
-        self._drawn_with = yarns, terminal, columns, Look(worked=worked)
+        self._drawn_with = yarns, terminal, columns
+        self._worked = worked
 
-    def __missing__(self, square: Square) -> Span:
-        self[square] = span = draw_square(square, *self._drawn_with)
+    def __missing__(self, kind: tuple[Square, str]) -> Span:
+        square, extra = kind
+        look = Look(worked=self._worked, caught=extra == CAUGHT, marker=extra == MARKER)
+        self[kind] = span = draw_square(square, *self._drawn_with, look)
         return span
 
 
-def _remarkable(drawn: ChartRow, hand: int, square: int) -> frozenset[int]:
-    """Return the squares that look different from others of their kind."""
-    marked = drawn.marked if square > 1 else frozenset()
-    return drawn.caught | marked | {hand}
+@lru_cache(maxsize=8)
+def _looks_of(yarns: Yarns, terminal: Terminal, columns: int, *, worked: bool) -> _Looks:
+    """Keep the looks from one key to the next."""
+    return _Looks(yarns, terminal, columns, worked=worked)
 
 
 def underline(round_: Round, part: StepPart, window: Window, terminal: Terminal, square: int) -> Span:

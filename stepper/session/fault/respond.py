@@ -245,14 +245,28 @@ def tell_tally(plan: Plan, before: State, event: Tallied, after: State) -> Itera
     yield TellTally(total=sum(event.tens))
 
 
-def ask_checks(plan: Plan, state: State, done: int) -> Iterator[Effect]:
-    """Ask for what pays to be checked at the end of a round."""
-    reason = why_count(plan, state, done)
+def ask_checks(plan: Plan, state: State, done: int, first: int | None = None) -> Iterator[Effect]:
+    """Ask for what pays to be checked at the end of a round.
+
+    Args:
+        plan: The plan as knitted.
+        state: Where it stands, at the beginning of the round after that one.
+        done: Index of the round, whose stitches are on the needles now.
+        first: The first of the rounds, where several were finished at once; None for that one alone.
+    """
+    on_needles = plan.rounds[done].after
+    # What fell due in a round before says nothing any more once other stitches are on the needles.
+    due = [
+        each
+        for each in range(done, (done if first is None else first) - 1, -1)
+        if all(later.after == on_needles for later in plan.rounds[each : done + 1])
+    ]
+    reason = next(filter(None, (why_count(plan, state, each) for each in due)), None)
     if reason is None and state.knitting.asking is not Asking.NEVER:
-        reason = _why_now(state, done)
+        reason = next(filter(None, (_why_now(state, each) for each in due)), None)
     if reason is not None:
-        yield AskCount(expect=plan.rounds[done].after, reason=reason)
-    if lifeline_before(plan, state, done):
+        yield AskCount(expect=on_needles, reason=reason)
+    if any(lifeline_before(plan, state, each) for each in due):
         yield TellLifeline(laid=False)
 
 

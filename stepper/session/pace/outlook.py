@@ -38,7 +38,8 @@ class Outlook:
     today: str | None
     """Day of the question, ISO 8601; None if its time is not known."""
     seconds_left: float
-    """Knitting time of what is left, breaks left out. Unit: s."""
+    """Knitting time of what is left, breaks left out; the moments between rounds, which come in every one of
+    them, are part of it. Unit: s."""
     likely: str | None
     """Day to be done, ISO 8601; None if nothing is left or the time of asking is not known."""
     early: str | None

@@ -11,12 +11,14 @@ from dataclasses import dataclass
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan, Round
+from stepper.plan.yarn.skein_ends import SkeinEnd
 from stepper.plan.yarn.yarn_use import Amount, total, yarn_use
 from stepper.session.counting.tally import tally_stitches
 from stepper.session.effects import Effect
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.outlook import Outlook, look_ahead, paces_of
 from stepper.session.questions.about_round import yarns_of
+from stepper.session.skeins import ends_ahead
 from stepper.session.state import Reminder, State, Verified
 
 MOST_SIGHTS = 3
@@ -141,7 +143,9 @@ class TellEvening(Effect):
 
     outlook: Outlook
     sights: tuple[int, ...]
-    """Rounds at which something begins on the way: a section, a needle, a yarn, a hold."""
+    """Rounds at which something begins on the way: a section, a needle, a yarn, a hold, another skein."""
+    skeins: tuple[SkeinEnd, ...]
+    """The skeins that likely end on the way."""
     reminders: int
 
 
@@ -344,9 +348,15 @@ def tell_tonight(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     seen = look_ahead(plan, state, at)
     here = state.place.index
     until = min(seen.film_to.index, len(plan.rounds) - 1)
-    sights = [index for index in range(here + 1, until + 1) if _begins_something(plan, index)]
+    skeins = tuple(end for end in ends_ahead(plan, state.knitting) if here < end.likely <= until)
+    ending = {end.likely for end in skeins}
+    sights = [
+        index for index in range(here + 1, until + 1) if index in ending or _begins_something(plan, index)
+    ]
     ahead = [each for each in state.knitting.reminders if here < each.index <= until]
-    yield TellEvening(outlook=seen, sights=tuple(sights[:MOST_SIGHTS]), reminders=len(ahead))
+    yield TellEvening(
+        outlook=seen, sights=tuple(sights[:MOST_SIGHTS]), skeins=skeins, reminders=len(ahead)
+    )
 
 
 def _begins_something(plan: Plan, index: int) -> bool:

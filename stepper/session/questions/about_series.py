@@ -38,6 +38,10 @@ class Series:
     where: Where
     index: int
     """The next round that has it, the one in hand included."""
+    number: int
+    """Which of its rounds that is, from 1."""
+    of: int
+    """How many rounds have it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,6 +51,29 @@ class TellSeries(Effect):
     series: tuple[Series, ...]
     """Two or more, the one due first in front."""
     here: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellDueNow(Effect):
+    """Say which of the series that run side by side are due in a round, and which of their rounds it is."""
+
+    series: tuple[Series, ...]
+    """At least one."""
+
+
+def tell_due_now(plan: Plan, here: int) -> Iterator[Effect]:
+    """Tell which counts a round belongs to, where more than one runs.
+
+    Args:
+        plan: The plan as knitted.
+        here: Index of the round.
+    """
+    if here >= len(plan.rounds):
+        return
+    running = running_series(plan, here)
+    due = tuple(each for each in running if each.index == here)
+    if len(running) > 1 and due:
+        yield TellDueNow(series=due)
 
 
 def tell_series(plan: Plan, state: State) -> Iterator[Effect]:
@@ -73,11 +100,17 @@ def running_series(plan: Plan, here: int) -> tuple[Series, ...]:
             for key in _changes(round_):
                 found.setdefault(key, set()).add(round_.index)
     running = [
-        Series(kind=kind, where=where, index=min(index for index in rounds if index >= here))
+        _next_of(kind, where, sorted(rounds), here)
         for kind, where, rounds in _counts(found)
         if len(rounds) > 1 and min(rounds) <= here <= max(rounds)
     ]
     return tuple(sorted(running, key=lambda each: each.index))
+
+
+def _next_of(kind: Kind, where: Where, rounds: list[int], here: int) -> Series:
+    """Return a series at its next round; `here` is not behind the last."""
+    passed = sum(index < here for index in rounds)
+    return Series(kind=kind, where=where, index=rounds[passed], number=passed + 1, of=len(rounds))
 
 
 def _counts(found: Mapping[tuple[Kind, Where], set[int]]) -> Iterator[tuple[Kind, Where, set[int]]]:

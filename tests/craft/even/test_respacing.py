@@ -254,3 +254,12 @@ def test_in_a_row_an_end_may_be_half_a_gap_rounded_outwards(
     """Where the last place is barred, the best arrangement has its longest stretch at an end of the row; against every
     arrangement there is."""
     _check_best(increase_positions(stitches, changes, flat=True), stitches, barred, 0, flat=True)
+
+
+@pytest.mark.parametrize("uses", [1, -1])
+def test_no_change_takes_up_one_stitch_or_less_than_none(uses: int) -> None:
+    """One stitch worked as one is no change; a caller that says so has miscounted."""
+    with pytest.raises(ValueError, match=r"uses|change|stitch"):
+        places_touching({4}, uses=uses)
+    assert places_touching({4, 5}) == {4}
+    assert places_touching({1, 4}, uses=2) == {0, 2, 3}

@@ -6,7 +6,7 @@ from tests.project.samples import project
 
 
 def read(work: str, *, sizes: str = "one", size: str = "one") -> str:
-    """Give how the line before the only count that differs was read."""
+    """Return how the line before the only count that differs was read."""
     found = read_project(project(work, sizes=sizes, size=size)).project
     assert found is not None
     (problem,) = compile_plan(found).problems

@@ -16,7 +16,7 @@ SWITCHBACK = Path(__file__).parents[2] / "fixtures" / "switchback.yaml"
 
 
 def small() -> Project:
-    """Give a project of three sizes."""
+    """Return a project of three sizes."""
     found = read_project(project("Cast on 8 sts.")).project
     assert found is not None
     return found
@@ -60,3 +60,14 @@ def test_a_caution_is_told_once() -> None:
     """However many sizes meet it."""
     caution = Finding(place=Span(line=2, column=1), message="mind this.")
     assert len(cautions_of([caution, caution])) == 1
+
+
+def test_of_one_size_no_other_is_spoken_of() -> None:
+    """Where a pattern has one size, "every size" and "the other sizes" would send her looking for what is not there."""
+    one = read_project(project("Cast on 8 sts.", sizes="one", size="one")).project
+    assert one is not None
+    (problem,) = problems_of([finding(0, 84, 80)], [], one)
+    assert "Compare the numbers of the line with the printed page." in problem.hint
+    assert "size" not in problem.hint
+    (swapped,) = problems_of([finding(0, 84, 48)], [], one)
+    assert "Two digits seem to be exchanged." in swapped.hint

@@ -15,7 +15,7 @@ START = "Cast on 20 sts.\nJoin in the round.\n"
 
 
 def after(work: str) -> list[int]:
-    """Give the stitches after each round behind the cast-on."""
+    """Return the stitches after each round behind the cast-on."""
     return [round_.after for round_ in plan_of(project(START + work)).rounds[1:]]
 
 
@@ -46,7 +46,7 @@ LEAP = "Cast on 80 (92, 200) sts.\nJoin in the round.\nInc: Knit, inc 56 (64, 70
 
 
 def leap(then: str) -> tuple[list[int], str]:
-    """Blend 80 stitches to another size; give the stitches after each round, or none, and what is told."""
+    """Blend 80 stitches to another size; return the stitches after each round, or none, and what is told."""
     text = project(LEAP, size="S").replace("{size: S}", f"{{size: S, then: [{{from: Inc, size: {then}}}]}}")
     read = read_project(text)
     assert read.project is not None

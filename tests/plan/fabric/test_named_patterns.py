@@ -12,7 +12,7 @@ from tests.project.samples import project
 
 
 def checks(work: str) -> str:
-    """Give what is printed of the problems of some lines in one size."""
+    """Return what is printed of the problems of some lines in one size."""
     return faults(project(work, sizes="S", size="S"))
 
 

@@ -24,12 +24,12 @@ def knit(*lines: str) -> Plan:
 
 
 def refused(*lines: str) -> str:
-    """Give what is printed of lines that are refused."""
+    """Return what is printed of lines that are refused."""
     return faults(text_of(list(lines), 1, "cm")[0])
 
 
 def counts(plan: Plan, section: str) -> list[int]:
-    """Give the stitches after each row of a section."""
+    """Return the stitches after each row of a section."""
     return [round_.after for round_ in plan.rounds if round_.section == section]
 
 

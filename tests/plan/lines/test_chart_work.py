@@ -12,7 +12,7 @@ START = "Cast on 8 sts.\nJoin in the round.\n"
 
 
 def chart_rounds(work: str) -> list[int | None]:
-    """Give the round of the chart that each round behind the cast-on works."""
+    """Return the round of the chart that each round behind the cast-on works."""
     return [round_.chart_round for round_ in plan_of(project(START + work, head=FOUR)).rounds[1:]]
 
 

@@ -14,7 +14,7 @@ HALF = HEAD + "Next row (RS): K20, turn and leave rem 20 sts on a holder.\nPurl 
 
 
 def rows(work: str, since: int) -> list[tuple[str, str]]:
-    """Give side and stitches of every row behind so many, up to the bind-off."""
+    """Return side and stitches of every row behind so many, up to the bind-off."""
     found = plan_of(project(f"{work}\nBind off.")).rounds[since:-1]
     return [(round_.side, " ".join(f"{run.stitch}{run.times}" for run in round_.runs)) for round_ in found]
 

@@ -24,7 +24,7 @@ Next row: Sl 1, p to end.
 
 
 def told(plan: Plan) -> list[tuple[bool, str]]:
-    """Give whether each round is flat, with its side."""
+    """Return whether each round is flat, with its side."""
     return [(round_.flat, round_.side) for round_ in plan.rounds]
 
 

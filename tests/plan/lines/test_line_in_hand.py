@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tests.plan.test_compile import plan_of
 from tests.project.samples import project
 
@@ -58,3 +60,19 @@ def test_only_the_stretch_just_worked_to_a_length_is_made_longer() -> None:
     plan = plan_of(project(f"Cast on 10 sts.\nWork flat.\n{rows}\nBind off."))
     assert "the line is for RS rows" in plan.warnings[0].text
     assert [round_.instruction for round_ in plan.rounds[-5:-1]] == ["knit", "knit", "knit", "p1, k9"]
+
+
+@pytest.mark.parametrize(
+    ("line", "flat"),
+    [
+        ("Next row: K to end.", True),  # a row, and no side
+        ("(WS) P to end.", True),  # a side, and no row
+        ("Next row (RS): K to end.", True),
+        ("Next rnd: K to end.", False),
+        ("K to end.", False),
+    ],
+)
+def test_either_a_row_or_a_side_tells_that_the_piece_is_turned(line: str, *, flat: bool) -> None:
+    """A round has neither."""
+    plan = plan_of(project(f"Cast on 20 sts. Join in the round.\nKnit 2 rnds.\n{line}", sizes="one", size="one"))
+    assert plan.rounds[-1].flat is flat

@@ -13,12 +13,12 @@ ROWS = ROUNDS.replace(" Join in the round", " Work flat").replace("Rnd", "Row")
 
 
 def counts(work: str, *, sizes: str = "S", size: str = "S") -> list[int]:
-    """Give the stitches after each round, the cast-on left out."""
+    """Return the stitches after each round, the cast-on left out."""
     return [round_.after for round_ in plan_of(project(work, sizes=sizes, size=size)).rounds[1:]]
 
 
 def first_problem(work: str, *, sizes: str = "S", size: str = "S") -> Problem:
-    """Give the first thing wrong with lines that must not come out."""
+    """Return the first thing wrong with lines that must not come out."""
     outcome = compiled(project(work, sizes=sizes, size=size))
     assert outcome.plan is None
     return outcome.problems[0]

@@ -22,7 +22,7 @@ LEFT = ("== left front", "As right front, reversing shaping.")
 
 
 def rows(*lines: str) -> list[str]:
-    """Give the rows of the left front."""
+    """Return the rows of the left front."""
     return [f"{round_.side} {round_.instruction}" for round_ in knit(*lines).rounds if round_.section == "left front"]
 
 

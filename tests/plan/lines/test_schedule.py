@@ -11,7 +11,7 @@ ROUND = "Cast on 40 sts.\nJoin in the round.\nDec rnd: K1, k2tog, k to last 3 st
 
 
 def counts(line: str) -> list[int]:
-    """Give the stitches after every round behind the one written out."""
+    """Return the stitches after every round behind the one written out."""
     return [round_.after for round_ in plan_of(project(f"{ROUND}{line}\nBind off.")).rounds[2:-1]]
 
 

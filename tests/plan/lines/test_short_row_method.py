@@ -16,12 +16,12 @@ BARE = START + "K15, turn.\nP10, turn.\nK to end.\nPurl 1 row.\nBind off."
 
 
 def told(plan: Plan) -> list[tuple[int, str]]:
-    """Give what is told of turning: line and words."""
+    """Return what is told of turning: line and words."""
     return [(caution.line, caution.text) for caution in plan.warnings if "short rows are turned" in caution.text]
 
 
 def stitches(plan: Plan) -> set[str]:
-    """Give every stitch that occurs."""
+    """Return every stitch that occurs."""
     return {run.stitch for round_ in plan.rounds for run in round_.runs}
 
 

@@ -11,7 +11,7 @@ HEAD = "Cast on 20 sts.\nJoin in the round.\nKnit 1 round.\n"
 
 
 def yarns(line: str) -> list[str]:
-    """Give the yarn of every round of a line."""
+    """Return the yarn of every round of a line."""
     return [round_.runs[0].yarn for round_ in plan_of(project(f"{HEAD}{line}\nBind off.")).rounds[2:-1]]
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.plan.test_compile import compiled, faults, plan_of
-from tests.project.samples import project
+from tests.project.samples import HEAD, project
 
 ARMHOLE = "Cast on 60 sts. Work flat.\nWork 10 rows in stockinette.\nBind off 4 sts at the beginning of the next 2 rows.\n"
 
@@ -57,3 +57,27 @@ def test_which_row_is_the_purl_row_is_known_of_stockinette_alone() -> None:
     """In garter stitch no row is the purl row."""
     work = "Cast on 60 sts. Work flat.\nWork in garter stitch until piece measures 5 cm, ending with a purl row.\nBind off."
     assert compiled(project(work)).problems
+
+
+BACK = HEAD.replace(
+    "  - name: body\n    work: |\n",
+    "  - name: back\n    work: |\n      Cast on 40 sts. Work flat.\n      Work {rows} rows in stockinette.\n"
+    "      Bind off 4 sts at the beginning of the next 2 rows.\n      Work 10 rows even.\n      Bind off.\n"
+    "  - name: front\n    work: |\n",
+)
+
+
+@pytest.mark.parametrize("rows", [2, 20, 31])
+def test_a_front_is_as_long_as_the_back_up_to_the_same_place(rows: int) -> None:
+    """Side seams that are to be sewn row by row have as many rows. By hand: those of the back before its armhole."""
+    head = BACK.replace("{rows}", str(rows))
+    front = "Cast on 40 sts. Work flat.\nWork in stockinette st until front measures same as back to armhole.\nBind off."
+    plan = plan_of(project(front, head=head, sizes="one", size="one"))
+    assert sum(round_.section == "front" for round_ in plan.rounds) == 1 + rows + 1
+
+
+def test_a_front_that_is_longer_already_is_told() -> None:
+    """Nothing can be worked until then."""
+    head = BACK.replace("{rows}", "4")
+    front = "Cast on 40 sts. Work flat.\nWork 6 rows in stockinette.\nWork even until front measures same as back to armhole."
+    assert "the piece is as long already." in faults(project(front, head=head, sizes="one", size="one"))

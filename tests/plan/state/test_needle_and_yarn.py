@@ -37,7 +37,7 @@ def test_after_a_yarn_is_broken_the_section_goes_on_in_its_own() -> None:
 
 
 def rounds_on(work: str, gauges: str) -> list[tuple[str, int]]:
-    """Give the gauge of each stretch of rounds and how many it has."""
+    """Return the gauge of each stretch of rounds and how many it has."""
     head = re.sub(r"  plain: .*\n", gauges, HEAD)
     found: list[list[Any]] = []
     for round_ in plan_of(project(work, head=head)).rounds[1:]:

@@ -28,7 +28,7 @@ TOGETHER = Change(code="k2tog", yarn="MC")
 
 
 def spread(before: int, after: int, *, flat: bool = False, manner: Manner = Manner.SAYABLE) -> tuple:
-    """Give the round and its places."""
+    """Return the round and its places."""
     change = usual_change(before, after, "MC")
     made = even_round(before, abs(after - before), change, flat=flat, manner=manner)
     return made.items, made.places

@@ -34,3 +34,9 @@ def test_a_repeat_that_does_not_divide_names_the_counts_that_would() -> None:
 def test_stitches_are_quoted_as_they_are_printed() -> None:
     """"k8", "k2tog", "k2tog × 3"."""
     assert (said_so_often("k", 8), said_so_often("k2tog", 1), said_so_often("k2tog", 3)) == ("k8", "k2tog", "k2tog × 3")
+
+
+def test_a_stitch_with_a_name_of_several_letters_tells_how_often_from_two_on() -> None:
+    """ "k2tog2" would be another stitch."""
+    assert [said_so_often("k2tog", times) for times in (1, 2, 3)] == ["k2tog", "k2tog × 2", "k2tog × 3"]
+    assert [said_so_often("k", times) for times in (1, 2)] == ["k1", "k2"]

@@ -16,7 +16,7 @@ TOE = "N1: K to last 3 sts, k2tog, k1; N2: K1, ssk, k to last 3 sts, k2tog, k1; 
 
 
 def refused(work: str) -> str:
-    """Give what is printed of the problems of some lines in one size."""
+    """Return what is printed of the problems of some lines in one size."""
     return faults(project(work, sizes="S", size="S"))
 
 

@@ -23,7 +23,7 @@ def work(text: str, count: int, *, size: int = 0, markers: tuple[int, ...] = ())
 
 
 def flat(text: str, count: int, **more: int) -> list[tuple[str, int]]:
-    """Give the runs of a worked round."""
+    """Return the runs of a worked round."""
     return [(run.stitch, run.times) for run in laid_flat(work(text, count, **more).items)]
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.plan.stitches.row_elements import MisfitError, fixed_uses, held_stitches
+from stepper.plan.stitches.row_elements import UNNAMED, MisfitError, fixed_uses, held_stitches
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Across, Hold, Mark, Numbers, Several, Until, Work
 
@@ -12,7 +12,7 @@ HERE = Span(line=1, column=1)
 
 
 def times(number: int) -> Numbers:
-    """Give a number that is the same in all sizes."""
+    """Return a number that is the same in all sizes."""
     return Numbers((number,), HERE)
 
 
@@ -38,3 +38,12 @@ def test_the_only_stitches_on_hold_need_no_name() -> None:
         held_stitches(Across("", HERE), {"front": 12, "back": 12}, 0)
     with pytest.raises(MisfitError, match="12 are on hold"):
         held_stitches(Across("front", HERE, times(11)), {"front": 12}, 0)
+
+
+def test_stitches_put_aside_without_a_name_may_be_given_one_later() -> None:
+    """"Place 11 sts on waste yarn", and two pages on "held sts of the thumb": there are no others. A name that was
+    given is never passed over."""
+    assert held_stitches(Across("thumb", HERE), {UNNAMED: 11}, 0) == (UNNAMED, 11)
+    for others in ({UNNAMED: 11, "palm": 20}, {"palm": 20}):
+        with pytest.raises(MisfitError, match='nothing is on hold for "thumb"'):
+            held_stitches(Across("thumb", HERE), others, 0)

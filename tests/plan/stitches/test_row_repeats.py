@@ -27,3 +27,9 @@ def test_a_repeat_is_worked_as_often_as_its_words_say(line: str, purls: int) -> 
 def test_a_repeat_that_does_not_come_out_is_refused() -> None:
     """Without "as many times as fit" what is over has no words."""
     assert faults(project(f"{HEAD}*K5, p2; rep from * to end.\nBind off."))
+
+
+def test_stitches_held_in_a_repeat_are_counted_each_time() -> None:
+    """Half of the sleeves would else be gone when they come back."""
+    text = f"{HEAD}K3. \n*K4, hold 6, cast on 2; rep from * once more.\nBind off.".replace("Cast on 23", "Cast on 20").replace("K3. \n", "")
+    assert sum(plan_of(project(text)).rounds[1].held.values()) == 12

@@ -18,7 +18,7 @@ WORDS = st.text("abc", max_size=9)
 
 
 def _by_the_table(one: str, other: str) -> int:
-    """Give the longest common subsequence by the recurrence of the textbooks (Cormen, Leiserson, Rivest and
+    """Return the longest common subsequence by the recurrence of the textbooks (Cormen, Leiserson, Rivest and
     Stein, "Introduction to Algorithms", section on the longest common subsequence; from memory)."""
 
     @cache

@@ -24,7 +24,7 @@ def compiled(text: str) -> Plan:
 
 
 def index_of(garment: Plan, section: str, number: int) -> int:
-    """Give the index of a round of a section."""
+    """Return the index of a round of a section."""
     return next(each.index for each in garment.rounds if (each.section, each.number) == (section, number))
 
 
@@ -127,3 +127,28 @@ def test_a_round_is_followed_into_another_plan_or_is_gone() -> None:
 
     assert [follow(old, new, index) for index in range(6)] == [0, 1, 3, 4, 5, 6]
     assert follow(old, gone, 2) is None
+
+
+def _even(line: str) -> Plan:
+    """Return a yoke with a round whose increases are spread evenly."""
+    after = plan(("yoke", ["co20", line])).rounds[1].after
+    made = plan(("yoke", ["co20", "k20", line, f"k{after}", f"bo{after}"]))
+    return replace(made, rounds=(*made.rounds[:2], replace(made.rounds[2], evenly=True), *made.rounds[3:]))
+
+
+@pytest.mark.parametrize(
+    ("stitch", "made", "used"), [(3, 0, 3), (5, 1, 4), (10, 2, 8), (11, 2, 9), (12, 2, 10), (24, 4, 20)]
+)
+def test_in_a_round_spread_otherwise_she_may_keep_what_is_made(stitch: int, made: int, used: int) -> None:
+    """Increases after every fourth of twenty stitches, and in the new file after the second and every fourth from there.
+    Four ways are offered, as many as are kept in mind: the rest spread anew behind those made, back to where both part, on
+    as it stands, or the round from its beginning. By hand: one in every five stitches worked is an increase."""
+    old, new = _even("(k4 m1)x5"), _even("k2 m1 (k4 m1)x4 k2")
+    kept, back, on, begun = resume(old, new, index=2, stitch=stitch).choices
+    assert (kept.index, kept.made, kept.stitch, kept.have, kept.want) == (2, made, used + made, 20 + made, 20 + made)
+    assert kept.places[:made] == (4, 8, 12, 16, 20)[:made]
+    assert all(place >= used for place in kept.places[made:])
+    assert (len(kept.places), kept.before, kept.after) == (5, 20, 25)
+    assert (back.index, back.stitch, back.stitches_back, back.have) == (2, 2, stitch - 2, 20)
+    assert (on.index, on.stitch, on.have, on.places) == (2, stitch, 20 + made, ())
+    assert (begun.index, begun.stitch, begun.stitches_back, begun.have) == (2, 0, stitch, 20)

@@ -79,3 +79,15 @@ def test_a_catch_moves_off_the_one_below_where_the_limit_lets_it() -> None:
     assert places_to_catch([eight], 5, 40, frozenset({14})) == (15,)
     assert places_to_catch([eight], 5, 40, frozenset({14, 15})) == (13,)
     assert places_to_catch([ten], 5, 40, frozenset({15})) == (15,)
+
+
+def test_catches_are_tried_nearest_first_up_to_two_stitches_away() -> None:
+    """Six over five leave room on both sides: in the middle, one to the right, one to the left, two to either. The one that
+    shows least is taken. By hand."""
+    six = Float(yarn="A", start=10, stitches=6)
+    taken, below = [], set[int]()
+    for _ in range(6):
+        (place,) = places_to_catch([six], 5, 40, frozenset(below))
+        taken.append(place)
+        below.add(place)
+    assert taken == [13, 14, 12, 15, 11, 13]

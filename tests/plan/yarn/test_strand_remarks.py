@@ -14,7 +14,7 @@ from tests.project.samples import HEAD, project
 
 
 def remarks(plan: Plan, number: int, section: str = "body") -> str:
-    """Give what is said before a round."""
+    """Return what is said before a round."""
     found = next(each for each in plan.rounds if each.section == section and each.number == number)
     return ". ".join(found.remarks)
 
@@ -118,3 +118,11 @@ def test_no_catch_of_the_sample_lies_above_another_where_it_could_be_moved() -> 
         "Catch pine behind stitch 1",
         "Catch pine behind stitch 5",
     ]
+
+
+def test_two_blocks_of_colour_side_by_side_are_no_stranding() -> None:
+    """A yarn that is taken up once in a round has nothing to be carried behind, so nothing is said of carrying it."""
+    plan = chart_plan("aaaaaaaaaa..........", work="Cast on 20 sts. Work flat.\nChart peak.")
+    assert not [words for each in plan.rounds for words in each.remarks if words.startswith(("Carry", "Catch"))]
+    stranded = chart_plan("aaaaa.....aaaaa.....", work="Cast on 20 sts. Work flat.\nChart peak.")
+    assert [words for each in stranded.rounds for words in each.remarks if words.startswith("Carry")]

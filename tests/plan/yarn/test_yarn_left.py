@@ -28,7 +28,7 @@ def asked(plan: Plan, weighing: Weighing | None = None) -> Forecast:
 
 
 def taken_g(plan: Plan, index: int, factor: float) -> float:
-    """Give the grams a knitter uses to a round who takes `factor` of the estimate."""
+    """Return the grams a knitter uses to a round who takes `factor` of the estimate."""
     used = total(use["MC"] for use in yarn_use(plan)[:index] if "MC" in use)
     return used.likely_mm / 1000 / 120 * 50 * factor
 

@@ -139,7 +139,7 @@ def test_without_any_yarn_in_the_text_none_is_made_out_of_it() -> None:
 
 
 def shape(round_: Round) -> tuple[object, ...]:
-    """Give what of a round is knitted."""
+    """Return what of a round is knitted."""
     return (
         round_.section, round_.number, round_.label, round_.instruction, round_.before, round_.after,
         round_.runs, round_.held, round_.needle_mm, round_.flat, round_.side,

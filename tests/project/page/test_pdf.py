@@ -21,7 +21,7 @@ def found_in(name: str) -> PdfText:
 
 
 def rows_of(found: PdfText) -> list[str]:
-    """Give the rows that are not white."""
+    """Return the rows that are not white."""
     return [row for row in found.text.splitlines() if row]
 
 

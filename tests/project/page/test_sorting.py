@@ -21,7 +21,7 @@ def bare(text: str) -> str:
 
 
 def sorted_signs(text: str) -> str:
-    """Give the kind of the piece that each sign of a page stands in, as text to compare: a word a sign."""
+    """Return the kind of the piece that each sign of a page stands in, as text to compare: a word a sign."""
     kinds = []
     for piece in take_apart(text).pieces:
         kinds += [piece.front or piece.kind] * len(bare(piece.text))
@@ -210,3 +210,17 @@ Shape Shoulders Cast off 6 sts at beg of next 2 rows; 23 sts.
     pasted = take_apart(page)
     assert [part.name for part in pasted.parts] == ["back"]
     assert [piece.text for piece in pasted.pieces if piece.kind == "note"] == []
+
+
+@pytest.mark.parametrize("row", ["Crown shaping", "THUMB SHAPING:", "Decrease rounds:", "Sleeve increases"])
+def test_a_row_that_names_a_shaping_is_a_heading(row: str) -> None:
+    """She has nothing to put into words there."""
+    page = take_apart(f"Hat\n\nCast on 40 sts.\nKnit 4 rounds.\n{row}\nKnit 2 rounds.\n")
+    assert {piece.kind for piece in page.pieces if row in piece.text} == {"comment"}
+
+
+@pytest.mark.parametrize("row", ["Repeat decreases", "Stop increases.", "Continue shaping", "Omit second increases"])
+def test_a_row_that_tells_what_to_do_with_a_shaping_is_no_heading(row: str) -> None:
+    """It would be passed over in silence."""
+    page = take_apart(f"Hat\n\nCast on 40 sts.\nKnit 4 rounds.\n{row}\nKnit 2 rounds.\n")
+    assert {piece.kind for piece in page.pieces if row in piece.text} == {"note"}

@@ -7,7 +7,8 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from stepper.project.problems import Problem, Span
-from stepper.project.reading.explaining import Trials, mend, misspelt_head
+from stepper.project.reading.explaining import Trials, explain, mend, misspelt_head
+from stepper.project.reading.parsing import Stopped
 from stepper.project.reading.wording import EXAMPLES, LineReading, Words, read_line
 from tests.project.slips import legal_lines, slips_of, words_of
 
@@ -28,12 +29,12 @@ LINES = {line: known for line, known in legal_lines().items() if read(line, *kno
 
 
 def suggested(problem: Problem) -> list[str]:
-    """Give the words that a problem suggests."""
+    """Return the words that a problem suggests."""
     return re.findall(r'"([^"]*)"', problem.hint) if problem.hint.startswith("Did you mean") else []
 
 
 def without_number(word: str) -> str:
-    """Give a stitch without the number behind it: sl for sl1."""
+    """Return a stitch without the number behind it: sl for sl1."""
     return re.sub(r"(?<=sl)\d+$", "", word)
 
 
@@ -149,3 +150,10 @@ def test_words_that_ask_for_something_else_are_no_slip() -> None:
     problem = read("Knit to the marked stitch, m1, k to end.").problems[0]
     assert suggested(problem) == []
     assert "pm, k1, pm" in problem.hint
+
+
+def test_a_side_of_the_work_and_the_letter_of_a_step_are_no_slips() -> None:
+    """A suggestion that cannot be meant sends her off to change what is right."""
+    for line in ("A.", "K2, p2 WS"):
+        told = explain(line, 0, Stopped(0, line, ()), frozenset(), ())
+        assert "Did you mean" not in told.slips[0].hint

@@ -17,7 +17,7 @@ def read(text: str) -> LineReading:
 
 
 def sentences(text: str) -> tuple[object, ...]:
-    """Give the sentences of a line that is read."""
+    """Return the sentences of a line that is read."""
     line = read(text).line
     assert line is not None
     return line.sentences

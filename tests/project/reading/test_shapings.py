@@ -9,7 +9,7 @@ from tests.project.samples import HEAD, project
 
 
 def counts(work: str) -> list[int]:
-    """Give the stitches after every row behind the cast-on and before the bind-off."""
+    """Return the stitches after every row behind the cast-on and before the bind-off."""
     return [round_.after for round_ in plan_of(project(f"{work}\nBind off.")).rounds[1:-1]]
 
 

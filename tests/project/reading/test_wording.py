@@ -27,7 +27,7 @@ def read(text: str, sizes: int = 6) -> LineReading:
 
 
 def only(text: str, sizes: int = 6) -> object:
-    """Give the one sentence of a line."""
+    """Return the one sentence of a line."""
     reading = read(text, sizes)
     assert reading.problems == ()
     assert reading.line is not None

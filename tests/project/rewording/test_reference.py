@@ -70,7 +70,7 @@ def _name(rule: Any) -> str:
 
 
 def bodies() -> list[str]:
-    """Give what the grammar sees of every line of the page and of the other wordings."""
+    """Return what the grammar sees of every line of the page and of the other wordings."""
     found = []
     for line in [*(row for pattern in PATTERNS for row in pattern.work.splitlines()), *other_wordings()]:
         plain = made_plain(line)

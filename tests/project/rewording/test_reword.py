@@ -11,7 +11,7 @@ from tests.project.samples import project
 
 
 def said(work: str) -> list[str]:
-    """Give the instructions of the rounds that lines come to, without the cast-on."""
+    """Return the instructions of the rounds that lines come to, without the cast-on."""
     return [round_.instruction for round_ in plan_of(project(work)).rounds[1:]]
 
 

@@ -23,7 +23,7 @@ def drawn(project: Project, trouble: str = "") -> Drawing:
 
 
 def words(drawing: Drawing) -> list[str]:
-    """Give all words of a drawing."""
+    """Return all words of a drawing."""
     return [shape.text for shape in drawing.shapes if isinstance(shape, Label)]
 
 

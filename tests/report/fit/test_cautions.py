@@ -16,12 +16,12 @@ from tests.plan.test_blend import switchback
 
 
 def told(project: Project, size: int = 3) -> tuple[str, ...]:
-    """Give the cautions of the sample in one size, but for its yoke, which is shallow for everybody."""
+    """Return the cautions of the sample in one size, but for its yoke, which is shallow for everybody."""
     return tuple(each for each in told_all(project, size) if not each.startswith("the yoke"))
 
 
 def told_all(project: Project, size: int = 3) -> tuple[str, ...]:
-    """Give the cautions of the sample in one size."""
+    """Return the cautions of the sample in one size."""
     plan = compile_plan(replace(project, size=size, switches=())).plan
     assert plan is not None
     alone = [
@@ -32,7 +32,7 @@ def told_all(project: Project, size: int = 3) -> tuple[str, ...]:
 
 
 def cautions_of(name: str, **body: float) -> tuple[str, ...]:
-    """Give the cautions of an invented garment, with some of the wearer changed."""
+    """Return the cautions of an invented garment, with some of the wearer changed."""
     project, plan = read_garment(name)
     project = replace(project, body={**project.body, **body})
     alone = [

@@ -21,7 +21,7 @@ SHADES = assign_looks(PULLOVER, ())
 
 
 def squares(chart: Chart) -> list[list[str]]:
-    """Give the fills of a drawn chart, the first drawn line first."""
+    """Return the fills of a drawn chart, the first drawn line first."""
     root = ElementTree.fromstring(draw_chart(chart, SHADES, "MC"))
     rows: dict[float, list[tuple[float, str]]] = {}
     for each in root.iter("rect"):

@@ -18,7 +18,7 @@ SHADES = assign_looks(LOADED.project, ())
 
 
 def rings() -> list[tuple[float, list[ElementTree.Element]]]:
-    """Give the circles of each ring, the innermost first."""
+    """Return the circles of each ring, the innermost first."""
     assert YOKE is not None
     root = ElementTree.fromstring(draw_yoke_rings(YOKE, SHADES, "Test"))
     found: dict[float, list[ElementTree.Element]] = {}
@@ -45,7 +45,7 @@ def stitches_of(circles: list[ElementTree.Element], count: int) -> list[str]:
 
 
 def wanted(round_: Round) -> list[str]:
-    """Give the colour of every stitch of a round, from the plan."""
+    """Return the colour of every stitch of a round, from the plan."""
     return [SHADES[run.yarn].colour for run in round_.runs for _ in range(run.progress)]
 
 

@@ -66,3 +66,12 @@ def test_the_last_words_are_shown_with_what_they_did() -> None:
     assert describe_heard(DeviceStatus(heard=HeardWords(text="next step", did="done"))) == 'Heard "next step": done'
     assert describe_heard(DeviceStatus(heard=HeardWords(text="x", did="nothing", by_ear=False))) == 'Typed "x": nothing'
     assert describe_heard(DeviceStatus()) == ""
+
+
+def test_what_a_library_says_is_left_out() -> None:
+    """A stranger reads her first screen: "PortAudio: Error querying device -1" tells her nothing."""
+    status = DeviceStatus(why_no_ears="no microphone can be opened (PortAudio: Error querying device -1")
+    (shown, *_) = draw_devices(status, Depth.NONE, 78, blocks=True)
+
+    assert text_of(shown).startswith("No ears: no microphone can be opened.")
+    assert "PortAudio" not in text_of(shown)

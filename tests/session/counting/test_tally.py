@@ -1,9 +1,20 @@
 from __future__ import annotations
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.session.counting.tally import between_markers, count_at, markers_in, shaping_at, tally_stitches
+from stepper.craft.stitches import stitch
+from stepper.plan.model import Plan, Round
+from stepper.session.counting.tally import (
+    between_markers,
+    count_at,
+    count_between,
+    markers_in,
+    shaping_at,
+    tally_stitches,
+)
+from stepper.session.state import Position
 from tests.plans import final_increase, plan
 
 GARMENT = final_increase()
@@ -119,3 +130,83 @@ def test_a_marker_at_the_beginning_or_the_end_of_a_round_bounds_no_section() -> 
     """Nobody can count the nought stitches before it. By hand: ten stitches, a marker at each end and after four."""
     round_ = plan(("body", [("co10", {"markers": (0, 4, 10)})])).rounds[0]
     assert between_markers(round_) == (4, 6)
+
+
+SHAPED = plan(
+    (
+        "yoke",
+        [
+            "co20",
+            "k2 m1 k4 k2tog kfb k3 ssk k4 yo k2tog",
+            ("k2 pm k3tog k4 sm yo2 k5 yo k6", {"markers": (2, 7)}),
+            "k3 hold4:thumb co2 sl2 p11 kfb",
+        ],
+    )
+)
+
+
+def _one_by_one(round_: Round, worked: int) -> tuple[int, int, int]:
+    """Return stitches on the needles, those used up and changes done, by taking one stitch after the other off the left
+    needle while it fits into what is worked."""
+    count, used, shaped, done = round_.before, 0, 0, 0
+    for run in round_.runs:
+        for _ in range(run.times):
+            entry = stitch(run.stitch)
+            if done + entry.progress > worked:
+                return count, used, shaped
+            done += entry.progress
+            count, used = count + entry.leaves - entry.uses, used + entry.uses
+            shaped += entry.kind.value in ("increase", "decrease")
+    return count, used, shaped
+
+
+@pytest.mark.parametrize("garment", [SHAPED, GARMENT], ids=["every kind of stitch", "the scenario"])
+def test_a_tally_is_what_is_counted_stitch_by_stitch(garment: Plan) -> None:
+    """After each stitch of every round, by the needles and not by sums over runs."""
+    for round_ in garment.rounds:
+        for worked in range(round_.progress + 1):
+            tally = tally_stitches(round_, worked)
+            assert (tally.count, tally.used, tally.shaped) == _one_by_one(round_, worked), (round_.instruction, worked)
+
+
+def test_the_way_between_two_places_is_counted_forth_and_back() -> None:
+    """As if all stitches of the piece lay on one thread. By that thread, from every place to every other."""
+    thread = [
+        Position(index=round_.index, stitch=at) for round_ in SHAPED.rounds for at in range(round_.progress)
+    ]
+    thread.append(Position(index=len(SHAPED.rounds)))
+    for first, start in enumerate(thread):
+        for second, end in enumerate(thread):
+            assert count_between(SHAPED, start, end) == second - first
+
+
+def test_each_change_is_the_next_one_until_it_is_made() -> None:
+    """By hand: two knitted, one made, three knitted, two together, one knitted; gaps of three all round, and in rows
+    none around the ends."""
+    crown = plan(("crown", ["co8", "k2 m1 k3 k2tog k1"])).rounds[1]
+    seen = [shaping_at(crown, at) for at in range(crown.progress + 1)]
+    assert [(each.done, each.next_in) for each in seen if each is not None] == [
+        (0, 2), (0, 1), (0, 0), (1, 3), (1, 2), (1, 1), (1, 0), (2, None), (2, None),
+    ]  # fmt: skip
+    first = seen[0]
+    assert first is not None
+    assert (first.increases, first.decreases, first.first, first.gaps) == (1, 1, 2, ((3, 2),))
+    row = shaping_at(plan(("crown", ["co8", ("k2 m1 k3 k2tog k1", {"flat": True})])).rounds[1], 0)
+    assert row is not None
+    assert row.gaps == ((3, 1),)
+    unequal = shaping_at(plan(("crown", ["co12", "k2tog k1 k2tog k4 k2tog k1"])).rounds[1], 0)
+    assert unequal is not None
+    assert (unequal.first, unequal.gaps) == (0, ((4, 1), (1, 2)))
+
+
+def test_markers_that_hang_together_or_at_the_ends_part_nothing() -> None:
+    """What is counted between them would be none. By hand."""
+    kept = {"markers": (0, 4, 4, 6, 10)}
+    body = plan(("body", [("co10", kept), ("k10", kept), "pm k4 pm sm k6 pm", "k10"]))
+    assert [markers_in(each) for each in body.rounds] == [(4, 6), (4, 6), (4,), ()]
+    assert [between_markers(each) for each in body.rounds] == [(4, 2, 4), (4, 2, 4), (), ()]
+
+
+def test_nothing_is_on_the_needles_of_a_piece_without_rounds() -> None:
+    """A file may hold notes alone."""
+    assert count_at(plan(), 0, 0) == 0

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -114,3 +115,65 @@ def test_of_two_stitches_a_cause_may_be_of_the_likelier_is_named() -> None:
     found = diagnose(garment, state, Fault(place=Position(index=3), difference=-1))
 
     assert [each.code for each in found if each.cause is Cause.LEFT_OUT] == ["m1"]
+
+
+def _likely(cause: Cause, index: int = 3, changes: int = 0, left: int = 0) -> Likely:
+    return Likely(cause=cause, index=index, code="", odds=0.5, known=(), changes=changes, left=left)
+
+
+def test_each_cause_shows_in_its_own_round_and_nowhere_else() -> None:
+    """A loop hangs below all of them; what is left over, the changes and a wrong round are seen in the round itself."""
+    dropped, left_out = _likely(Cause.DROPPED), _likely(Cause.LEFT_OUT, changes=-1)
+    repeat, other = _likely(Cause.REPEAT_LEFT_OUT, changes=-1, left=8), _likely(Cause.OTHER_ROUND, changes=-10, left=-10)
+    seen = {
+        each.cause: [shows(each, what, 3) for what in (Seen.LOOP, Seen.LEFT, Seen.WHOLE, Seen.CHANGES)]
+        for each in (dropped, left_out, repeat, other)
+    }
+    assert seen == {
+        Cause.DROPPED: [1, 0, 0, 0],
+        Cause.LEFT_OUT: [0, 0, 0, -1],
+        Cause.REPEAT_LEFT_OUT: [0, 8, 0, -1],
+        Cause.OTHER_ROUND: [0, -10, 1, -10],
+    }
+    for each in (left_out, repeat, other):
+        assert [shows(each, what, 2) for what in (Seen.LEFT, Seen.WHOLE, Seen.CHANGES)] == [0, 0, 0]
+    assert shows(dropped, Seen.LOOP, 2) == 1
+
+
+def test_what_is_asked_first_is_what_is_seen_at_a_glance() -> None:
+    """A loop, then what is left over, then which round it is, and only then the changes one by one; each in the round of the
+    likelier cause before the other's, and of the round in hand only its changes, since its end is not worked yet."""
+    left_out, other = _likely(Cause.LEFT_OUT, changes=-1), _likely(Cause.OTHER_ROUND, index=2, changes=-10, left=0)
+    repeat = _likely(Cause.REPEAT_LEFT_OUT, changes=-1, left=8)
+    later, in_hand = Fault(place=Position(index=4), difference=-1), Fault(place=Position(index=3, stitch=5), difference=-1)
+    assert choose_question(later, (left_out, _likely(Cause.DROPPED))) == (Seen.LOOP, 3)
+    assert choose_question(later, (left_out, repeat)) == (Seen.LEFT, 3)
+    assert choose_question(later, (left_out, other)) == (Seen.WHOLE, 2)
+    assert choose_question(in_hand, (left_out, repeat)) is None
+    assert choose_question(in_hand, (left_out, replace(repeat, changes=0))) == (Seen.CHANGES, 3)
+    assert choose_question(later, (left_out,)) is None
+    assert choose_question(later, ()) is None
+    asked = replace(later, sights=(Sight(seen=Seen.LEFT, number=0, index=3),))
+    assert choose_question(asked, (left_out, replace(repeat, changes=0))) == (Seen.CHANGES, 3)
+    everywhere = replace(later, sights=(Sight(seen=Seen.LEFT, number=0),))
+    assert choose_question(everywhere, (left_out, repeat)) is None
+
+
+def test_the_odds_of_what_may_have_happened_are_shares_of_one() -> None:
+    """Where a stretch is known to be off, only what can have happened there is named: of ten
+    increases two lie in each of the five stretches."""
+    marks = {"markers": (18, 36, 54, 72)}
+    garment = made(("yoke", [("co80", {"markers": (16, 32, 48, 64)}), ("(k8 m1)x10", marks), ("k90", marks)]))
+    state = State(
+        knitting=Knitting(place=Position(index=2), verified=Verified(place=Position(index=1), stitches=80))
+    )
+    whole = diagnose(garment, state, Fault(place=Position(index=2), difference=-1))
+    assert sum(each.odds for each in whole) == pytest.approx(1)
+    assert [each.odds for each in whole] == sorted((each.odds for each in whole), reverse=True)
+    answers = (Answer(first=1, end=2, stitches=17),)
+    there = diagnose(garment, state, Fault(place=Position(index=2), difference=-1, answers=answers))
+    assert sum(each.odds for each in there) == pytest.approx(1)
+    odds = {each.cause: each.odds for each in whole}
+    near = {each.cause: each.odds for each in there}
+    # An increase and a dropped stitch lie in this stretch as often as in any other; what shifts a round shows elsewhere too.
+    assert near[Cause.LEFT_OUT] / near[Cause.DROPPED] == pytest.approx(odds[Cause.LEFT_OUT] / odds[Cause.DROPPED])

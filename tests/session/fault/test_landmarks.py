@@ -2,7 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.session.fault.landmarks import SEEN_PAST_EDGES, marked_off, sections_at
+from stepper.craft.stitches import stitch as stitch_of
+from stepper.session.fault.landmarks import SEEN_PAST_EDGES, colour_blocks, marked_off, sections_at
 from stepper.session.state import Position
 from tests import fabric
 from tests.garments import read_garment
@@ -165,3 +166,104 @@ def test_a_marker_behind_which_stitches_were_made_is_one_marker() -> None:
     sections = sections_at(garment, Position(index=1, stitch=7))
     assert sections is not None
     assert sections.counts == (4, 7)
+
+
+def _edges(garment: object, index: int, stitch: int = 0) -> tuple[str, tuple[int, ...]] | None:
+    sections = sections_at(garment, Position(index=index, stitch=stitch))  # type: ignore[arg-type] # a plan
+    return None if sections is None else (sections.kind.value, sections.edges)
+
+
+def test_markers_hang_where_the_work_has_brought_them() -> None:
+    """On the right needle where they were slipped, on the left where they are left, moved on by what was made. By hand:
+    of 20 with markers after 5 and 12, one is made behind the first."""
+    body = plan(("body", [("co20", {"markers": (5, 12)}), ("k5 sm m1 k7 sm k8", {"markers": (5, 13)}), "k21"]))
+    assert [_edges(body, 1, at) for at in (0, 4, 5, 6, 12, 13, 20)] == [
+        ("marker", (0, 5, 12, 20)),
+        ("marker", (0, 5, 12, 20)),
+        ("marker", (0, 5, 12, 20)),
+        ("marker", (0, 5, 13, 21)),
+        ("marker", (0, 5, 13, 21)),
+        ("marker", (0, 5, 13, 21)),
+        ("marker", (0, 5, 13, 21)),
+    ]
+    assert _edges(body, 2) == ("marker", (0, 5, 13, 21))
+
+
+def test_after_the_last_round_its_markers_still_hang() -> None:
+    """A piece that ends on a needle or a thread is counted between them. By hand; those at the ends part nothing."""
+    strip = plan(("strip", [("co10", {"markers": (0, 4, 10)})]))
+    assert _edges(strip, 1) == ("marker", (0, 4, 10))
+    assert _edges(plan(), 0) is None
+
+
+def test_a_row_back_meets_the_markers_from_the_other_side() -> None:
+    """Three from the right edge are seven from the left of ten."""
+    flat = {"flat": True, "markers": (3,)}
+    rows = plan(("front", [("co10", flat), ("p10", {"side": "WS", **flat})]))
+    assert _edges(rows, 1) == ("marker", (0, 7, 10))
+
+
+def test_changes_end_their_sections_and_the_end_of_the_round_is_no_landmark() -> None:
+    """By hand: five increases, each behind eight stitches, the fifth ends the round; of decreases the first begins it."""
+    assert _edges(plan(("yoke", ["co40", "(k8 m1)x5"])), 2) == ("change", (0, 9, 18, 27, 36, 45))
+    assert _edges(plan(("crown", ["co30", "(k2tog k8)x3"])), 2) == ("change", (0, 1, 10, 19, 27))
+    assert _edges(plan(("crown", ["co10", "k8 k2tog"])), 2) is None
+
+
+def test_repeats_end_their_sections_and_what_stands_beside_them_is_one() -> None:
+    """By hand: three knitted, a rib of four three times, three knitted. A round of one stitch has no repeats to see."""
+    assert _edges(plan(("cuff", ["co18", "k3 (k2 p2)x3 k3"])), 2) == ("repeat", (0, 7, 11, 15, 18))
+    assert _edges(plan(("cuff", ["co12", "(k2 p2)x3"])), 2) == ("repeat", (0, 4, 8, 12))
+    assert _edges(plan(("cuff", ["co12", "(k4)x3"])), 2) is None
+    assert _edges(plan(("cuff", ["co12", "(k2 p2)x3", "k12", "k12"])), 4) == ("repeat", (0, 4, 8, 12))
+
+
+@pytest.mark.parametrize(("changes", "seen"), [(1, False), (2, True), (12, True), (13, False)])
+def test_blocks_of_colour_are_landmarks_where_nobody_loses_count_of_them(changes: int, *, seen: bool) -> None:
+    """From two changes on, so that it is a block, to twelve."""
+    blocks = " ".join(f"k3:{'MC' if number % 2 else 'B'}" for number in range(changes + 1))
+    motif = plan(("body", [f"co{3 * (changes + 1)}", blocks]))
+    edges = tuple(range(0, 3 * (changes + 1) + 1, 3))
+    assert _edges(motif, 2) == (("colour", edges) if seen else None)
+
+
+def test_blocks_are_counted_as_they_lie_on_the_right_needle() -> None:
+    """Two of one colour side by side are one, what leaves no stitch is none, and held stitches make the rest unclear.
+    By hand."""
+    motif = plan(("body", ["co12", "k3:MC k2tog:MC k3:B k4:MC", "k3:B hold4:thumb k4:B"])).rounds
+    assert colour_blocks(motif[1]) == (("MC", 4), ("B", 7), ("MC", 11))
+    held = plan(("body", ["co20", "k5:MC k5:B hold4:thumb k6:MC"]))
+    assert _edges(held, 2) is None
+    flat = {"flat": True}
+    rows = plan(("front", [("co12", flat), ("k4:MC k4:B k4:MC", flat), ("p12", {"side": "WS", **flat})]))
+    assert _edges(rows, 2) is None, "from behind the blocks are told apart by nobody"
+
+
+def test_plain_fabric_is_marked_off_from_forty_and_from_a_hundred_stitches_on() -> None:
+    """By hand, at either side of each."""
+    assert [marked_off(total) for total in (39, 40, 41, 99, 100, 103)] == [
+        (1, 39), (2, 20), (2, 20), (2, 49), (4, 25), (4, 25),
+    ]  # fmt: skip
+
+
+def test_what_is_made_where_is_seen_below_by_a_second_reckoning() -> None:
+    """Each stitch is carried down by its own number, one by one, past holds and cast-ons: what is counted between must be
+    where those stitches have come to. Three raglans with other numbers."""
+    for front, sleeve, under in ((11, 6, 4), (15, 10, 2), (9, 5, 7)):
+        line = f"k{front} m1 k{sleeve} m1 k{front} m1 k{sleeve} m1"
+        total = 2 * front + 2 * sleeve
+        above = f"k{front + 1} hold{sleeve + 1}:left co{under} k{front + 1} hold{sleeve + 1}:right co{under}"
+        body = 2 * (front + 1) + 2 * under
+        piece = plan(("yoke", [f"co{total}", line, f"k{total + 4}", above]), ("body", [f"k{body}"] * 3))
+        places: list[object] = []
+        for run in piece.rounds[1].runs:
+            places += [run.stitch == "m1"] * run.leaves
+        assert len(places) == total + 4
+        left, right = list(places), list[object]()
+        for run in piece.rounds[3].runs:
+            for _ in range(run.times):
+                entry = stitch_of(run.stitch)
+                taken = [left.pop(0) for _ in range(entry.uses)]
+                right += (taken if entry.leaves == entry.uses else [False] * entry.leaves)
+        seen = tuple(at + 1 for at, made in enumerate(right) if made and at + 1 < body)
+        assert _edges(piece, 5) == ("change", (0, *seen, body))

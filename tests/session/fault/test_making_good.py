@@ -92,3 +92,41 @@ def test_only_evenly_spread_changes_may_be_moved() -> None:
     """A decrease at the edge has its place."""
     edge = plan(("front", ["co40", "k36 k2tog k2"]))
     assert spread_left(edge, Knitting(place=Position(index=1, stitch=20)), Fault(place=Position(index=1, stitch=20), difference=1), ()) == []
+
+
+@pytest.mark.parametrize(
+    ("line", "stitch", "by_difference"),
+    [
+        ("(k8 m1)x10", 45, {-6: None, -5: 0, -2: 3, -1: 4, 1: 6, 2: 7, 6: None}),
+        ("(k6 k2tog)x10", 35, {-6: None, -2: 7, -1: 6, 1: 4, 2: 3, 5: 0, 6: None}),
+        ("(k5 k3tog)x10", 30, {-2: 6, -1: None, 1: None, 2: 4, 3: None, 4: 3}),
+    ],
+)
+def test_how_many_changes_were_made_follows_from_the_count(
+    line: str, stitch: int, by_difference: dict[int, int | None]
+) -> None:
+    """Half-way through ten changes five are made by the plan: each stitch too many is an increase more or a decrease less,
+    a double decrease takes two, and none can be less than not made or more than all. By hand."""
+    garment = plan(("yoke", ["co80", line]))
+    place = Position(index=1, stitch=stitch)
+    knitting = Knitting(place=place, verified=Verified(place=Position(index=1), stitches=80))
+    found = {}
+    for difference in by_difference:
+        ways = spread_left(garment, knitting, Fault(place=place, difference=difference), ())
+        found[difference] = ways[0].made if ways else None
+    assert found == by_difference
+
+
+def test_what_is_left_of_a_round_is_spaced_anew_only_where_the_fault_is_in_it() -> None:
+    """Counted right at its beginning, or known to have happened in it; a fault of a round below is none of its changes."""
+    garment = plan(("yoke", ["co80", "k80", "(k8 m1)x10"]))
+    place = Position(index=2, stitch=45)
+    fault = Fault(place=place, difference=1)
+    for index, offered in ((1, False), (2, True)):
+        knitting = Knitting(place=place, verified=Verified(place=Position(index=index), stitches=80))
+        assert bool(spread_left(garment, knitting, fault, ())) is offered
+    knitting = Knitting(place=place, verified=Verified(place=Position(index=2), stitches=80))
+    assert spread_left(garment, knitting, replace(fault, difference=0), ()) == []
+    assert spread_left(garment, knitting, replace(fault, place=Position(index=2, stitch=44)), ()) == []
+    at_start = replace(knitting, place=Position(index=2))
+    assert spread_left(garment, at_start, replace(fault, place=Position(index=2)), ()) == []

@@ -25,7 +25,7 @@ from tests.session.fault.test_diagnosis import SAMPLES
 
 
 def ways(garment: Plan, state: State, fault: Fault) -> tuple[Remedy, ...]:
-    """Give the remedies of a fault."""
+    """Return the remedies of a fault."""
     causes = diagnose(garment, state, fault)
     return list_remedies(garment, state.knitting, fault, search(garment, state, fault), causes)
 

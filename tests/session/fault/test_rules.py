@@ -6,8 +6,21 @@ import pytest
 
 from stepper.language.understanding.understand import understand
 from stepper.session.codec import encode_event
-from stepper.session.cues import Cue, Undo
-from stepper.session.events import Event
+from stepper.session.cues import (
+    Choose,
+    Count,
+    CountAloud,
+    Cue,
+    FaultIn,
+    Lifeline,
+    MarkerCounts,
+    Saw,
+    SectionCount,
+    Ten,
+    Tink,
+    Undo,
+)
+from stepper.session.events import Counted, Event, Observed, Searched
 from stepper.session.machine import Session
 from stepper.session.replay import replay_entries
 from stepper.session.state import Fault, Knitting, Position, Seen, Sight, State, Verified
@@ -290,3 +303,101 @@ def test_everything_can_be_replayed_and_taken_back() -> None:
         kind, version, body = encode_event(event)
         entries.append(_Kept(seq, kind, version, body))
     assert replay_entries(entries) == session.state
+
+
+def _taken(session: Session, cue: Cue) -> bool:
+    """Return whether a cue leads to anything."""
+    return bool(session.consider(cue).events)
+
+
+def test_a_count_aloud_goes_up_to_twice_what_there_should_be() -> None:
+    """Eighty are expected: a hundred and sixty are a slip, one more was the film; none at all is no ten."""
+    for said, taken in ((0, False), (1, True), (10, True), (160, True), (161, False)):
+        assert _taken(after(_at(2), "count with me"), Ten(at=AT, stitches=said)) is taken, said
+    for said, taken in ((60, True), (61, False)):
+        assert _taken(after(_at(2), "count with me", "and one hundred"), Ten(at=AT, stitches=said)) is taken, said
+    assert not _taken(_at(2), Ten(at=AT, stitches=10)), "no count was begun"
+    assert not _taken(after(_at(2), "count with me", "ten"), CountAloud(at=AT)), "it goes on"
+
+
+def test_as_much_can_be_unknitted_as_was_knitted() -> None:
+    """The two rounds of eighty, the cast-on among them, and not a stitch more."""
+    for stitches, taken in ((-1, False), (0, False), (1, True), (160, True), (161, False)):
+        assert _taken(_at(2), Tink(at=AT, stitches=stitches)) is taken, stitches
+
+
+def test_a_lifeline_goes_in_between_rounds_once_there_is_one() -> None:
+    """Through a round half worked it holds half of it."""
+    assert [_taken(_at(*place), Lifeline(at=AT)) for place in ((0, 0), (1, 0), (2, 0), (2, 1))] == [
+        False, True, True, False,
+    ]  # fmt: skip
+
+
+def test_a_mistake_is_in_a_round_that_is_begun() -> None:
+    """The third of four rounds counts as knitted from its first stitch on."""
+    for place, known in (((2, 0), [1, 2]), ((2, 1), [1, 2, 3]), ((4, 0), [1, 2, 3, 4])):
+        session = after(_at(*place), "count is 79")
+        assert [each for each in range(-1, 7) if _taken(session, FaultIn(at=AT, round_number=each))] == known
+    (event,) = _at(2, 1).consider(FaultIn(at=AT, round_number=3)).events
+    assert isinstance(event, Observed)
+    assert event.index == 2
+
+
+def test_a_loop_or_stitches_left_over_begin_a_search_and_nothing_else_that_is_seen_does() -> None:
+    """No loop is no news before a count, and the first stitch has nothing below it."""
+    begins = {
+        (seen, number): _taken(_at(2), Saw(at=AT, seen=seen, number=number)) for seen in Seen for number in (0, 1)
+    }
+    assert begins == {
+        (seen, number): seen is Seen.LEFT or (seen is Seen.LOOP and number == 1) for seen, number in begins
+    }
+    assert [_taken(_at(2), Saw(at=AT, seen=Seen.LEFT, number=each)) for each in (-1, 9999, 10000)] == [
+        False, True, False,
+    ]  # fmt: skip
+    assert not _taken(_at(0), Saw(at=AT, seen=Seen.LOOP, number=1))
+    assert _taken(_at(0, 1), Saw(at=AT, seen=Seen.LOOP, number=1))
+
+
+def test_what_is_left_over_belongs_to_the_round_last_worked_at() -> None:
+    """Between two rounds it is the one just finished. Too few are kept as less than none."""
+    for place, index in (((2, 0), 1), ((2, 5), 2), ((4, 0), 3)):
+        (event,) = _at(*place).consider(Saw(at=AT, seen=Seen.LEFT, number=2, sign=-1)).events
+        assert isinstance(event, Observed)
+        assert event.sight == Sight(seen=Seen.LEFT, number=-2, index=index)
+
+
+def test_a_remedy_is_one_of_those_there_are() -> None:
+    """The number that she says is that of the list, from one on."""
+    session = after(_at(2), "count is 79", "no loop")
+    assert [each for each in range(-1, 8) if _taken(session, Choose(at=AT, number=each))] == [1, 2, 3, 4]
+
+
+def test_counts_of_all_stretches_have_to_make_up_the_whole() -> None:
+    """One fewer in one of the four stretches of twenty, or all as they should be, which makes the whole right; anything
+    else was miscounted. By hand, for 79 of 80."""
+    session = after(_at(2), "count is 79", "no loop")
+
+    def events(*counts: int) -> list[type]:
+        return [type(each) for each in session.consider(MarkerCounts(at=AT, counts=counts)).events]
+
+    assert events(20, 19, 20, 20) == [Searched]
+    assert events(20, 20, 20, 20) == [Counted]
+    assert events(40, 0, 19, 20) == [Searched], "twice as many are not impossible"
+    assert events(41, 0, 18, 20) == []
+    assert events(40, -1, 20, 20) == []
+    assert events(20, 20, 20, 18) == []
+    assert events(20, 20, 20) == []
+    assert events(20, 20, 20, 19, 0) == []
+
+
+def test_a_number_said_while_a_part_is_asked_for_is_of_what_it_is_nearer_to() -> None:
+    """Twenty are asked for and eighty there should be, of which 79 were counted: up to 49 it is the part."""
+    session = after(_at(2), "count is 79", "no loop")
+    kinds = {}
+    for said in (0, 19, 20, 21, 39, 49, 50, 78, 79, 80, 160):
+        kinds[said] = [type(each) for each in session.consider(Count(at=AT, stitches=said)).events]
+    assert kinds[20] == kinds[19] == kinds[21] == [Searched]
+    assert all(Searched not in kinds[said] for said in (50, 78, 79, 80, 160))
+    assert kinds[78] == kinds[80] == [Counted]
+    assert not _taken(session, SectionCount(at=AT, stitches=-1))
+    assert _taken(session, SectionCount(at=AT, stitches=0))

@@ -3,6 +3,8 @@ from __future__ import annotations
 import math
 import random
 
+import pytest
+
 from stepper.session.fault.landmarks import sections_at
 from stepper.session.fault.search import most_counted, search, window
 from stepper.session.state import Answer, Fault, Knitting, Position, State, Verified
@@ -189,3 +191,77 @@ def test_the_most_a_count_between_markers_can_be_is_twice_what_is_there() -> Non
     assert seen is not None
     assert most_counted(marked, 0, 2) == 80
     assert most_counted(seen, 0, 2) == 180
+
+
+YOKE = plan(("yoke", ["co80", "(k8 m1)x10", "k90"]))
+"""Ten increases: sections of nine, the last one ends the round."""
+
+
+@pytest.mark.parametrize(
+    ("difference", "answers", "landmark", "found", "spot"),
+    [
+        (-1, [(0, 1, 8)], 0, (0, 9), None),  # a stitch is missing before the first increase
+        (-1, [(0, 1, 17)], -1, (0, 9), None),  # the first increase is, and she counted on to the second
+        (-1, [(0, 1, 9), (1, 2, 17)], -1, (9, 18), None),
+        (-1, [(0, 1, 9), (1, 2, 8)], 0, (9, 18), None),
+        (1, [(0, 1, 10)], 0, (0, 9), None),
+        (1, [(0, 1, 4)], 1, (0, 9), 3),  # an increase too many behind the fourth stitch
+        (1, [(0, 1, 9), (1, 2, 5)], 1, (9, 18), 13),
+        (1, [(0, 1, 8)], 1, (0, 9), 7),
+        (-1, [(0, 1, 7)], 1, (0, 9), 6),
+        (-1, [(0, 9, 81), (9, 10, 8)], 0, (81, 90), None),  # nothing lies behind the last section
+    ],
+)
+def test_a_count_up_to_an_increase_tells_whether_that_increase_is_there(
+    difference: int,
+    answers: list[tuple[int, int, int]],
+    landmark: int,
+    found: tuple[int, int],
+    spot: int | None,
+) -> None:
+    """Counted from increase to increase: a section that runs on to the next lacks its own, one cut short has another in
+    it. By hand, for ten sections of nine."""
+    given = tuple(Answer(first=first, end=end, stitches=stitches) for first, end, stitches in answers)
+    state = State(knitting=Knitting(place=Position(index=2), verified=Verified(place=Position(index=1), stitches=80)))
+    looking = search(YOKE, state, Fault(place=Position(index=2), difference=difference, answers=given))
+    assert (looking.landmark, looking.found, looking.spot) == (landmark, found, spot)
+
+
+def test_an_increase_is_not_missed_before_those_ahead_of_it_are_known_to_be_there() -> None:
+    """A count from the second increase on begins nowhere, as long as the first may be the one that is missing."""
+    state = State(knitting=Knitting(place=Position(index=2), verified=Verified(place=Position(index=1), stitches=80)))
+    for stitches in (17, 4):
+        answers = (Answer(first=1, end=2, stitches=stitches),)
+        looking = search(YOKE, state, Fault(place=Position(index=2), difference=-1, answers=answers))
+        assert looking.landmark == 0, stitches
+
+
+def test_what_is_off_elsewhere_is_another_fault() -> None:
+    """Three too few in all and two of them in one section: one is left to be looked for. By hand."""
+    state = State(knitting=Knitting(place=Position(index=1)))
+    fault = Fault(place=Position(index=1), difference=-3, answers=(Answer(first=2, end=3, stitches=18),))
+    looking = search(MARKED, state, fault)
+    assert (looking.difference, looking.rest, looking.found) == (-2, -1, (40, 60))
+
+
+@pytest.mark.parametrize(
+    ("stitch", "verified", "index", "rounds"),
+    [
+        (0, 1, None, (1,)),  # the last round worked, if the one before was counted
+        (5, 1, None, (2, 1)),
+        (0, 0, None, (1, 0)),
+        (0, 2, None, (1,)),  # counted right just here: it must have been a slip, or the last round
+        (5, 2, None, (2,)),
+        (0, None, None, (1, 0)),
+        (0, 1, 0, (0,)),  # she saw it
+        (0, 1, 3, ()),  # in a round that is no more
+    ],
+)
+def test_suspected_are_the_rounds_from_the_last_good_count_to_the_needles(
+    stitch: int, verified: int | None, index: int | None, rounds: tuple[int, ...]
+) -> None:
+    """The latest first, that of the count itself among them, and the one in hand once it is begun. By hand, for a piece of
+    three rounds of which two are done."""
+    good = None if verified is None else Verified(place=Position(index=verified), stitches=80)
+    fault = Fault(place=Position(index=2, stitch=stitch), difference=-1, index=index)
+    assert window(YOKE, fault, good) == rounds

@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+import pytest
+
 from stepper.session.fault.search import search
 from stepper.session.fault.spot import find_spot
 from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
@@ -35,3 +37,24 @@ def test_two_surplus_stitches_are_not_taken_where_three_plain_ones_do_not_stand(
     """Two decreases side by side make a pucker: they want a stitch between them."""
     narrow = [(row, {"markers": (10, 12)}) for row in ("co40", "k40", "k40")]
     assert _spot_in([*narrow], Answer(first=1, end=2, stitches=4), 2) is None
+
+
+@pytest.mark.parametrize(
+    ("section", "off", "spot"),
+    [
+        (0, -1, 5), (1, -1, 12), (2, -1, 27),
+        (0, 1, 5), (1, 1, 12), (2, 1, 27),
+        (0, 2, 5), (1, 2, 11), (2, 2, 27),
+        (0, -2, 4), (1, -2, None), (2, -2, 26),
+        (0, -3, 2), (2, -3, 26),
+    ],
+)  # fmt: skip
+def test_in_a_plain_round_it_is_made_good_in_the_middle_of_its_stretch(
+    section: int, off: int, spot: int | None
+) -> None:
+    """Away from both markers, and with room for as many as are made or lost and a stitch between each two. By hand, for
+    stretches from 0 to 10, 10 to 14 and 14 to 40: made stitches stay clear of the markers by one, and by their number at
+    the far one; of four stitches three are needed for two decreases, of six five for three."""
+    edges = (0, 10, 14, 40)
+    counted = edges[section + 1] - edges[section] + off
+    assert _spot_in([*MARKED], Answer(first=section, end=section + 1, stitches=counted), off) == spot

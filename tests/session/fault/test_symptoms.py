@@ -1,15 +1,18 @@
 from __future__ import annotations
 
+from itertools import chain
+
 import pytest
 
-from stepper.session.fault.symptoms import ODDS, Cause, list_symptoms, work_items
+from stepper.craft.stitches import stitch
+from stepper.session.fault.symptoms import BY_MISTAKE, ODDS, Cause, list_symptoms, work_items
 from tests.plans import plan
 
 ROUNDS = plan(("yoke", ["co80", "(k8 m1)x10", "k90", "(k4 k2tog)x15", "(k3 yo k2tog)x15"]))
 
 
 def told(index: int, cause: Cause) -> list[tuple[int, int, int, bool]]:
-    """Give what is foretold of a cause: difference, changes, left over, loop."""
+    """Return what is foretold of a cause: difference, changes, left over, loop."""
     found = [each for each in list_symptoms(ROUNDS, index) if each.cause is cause]
     return [(each.difference, each.changes, each.left, each.loop) for each in found]
 
@@ -50,3 +53,51 @@ def test_every_kind_has_its_odds() -> None:
 def test_what_runs_out_is_left() -> None:
     """Over seventy stitches only eight of the ten repeats fit, and the stitches after them are plain."""
     assert work_items(ROUNDS.rounds[1].phrase, 70) == (8, 8)
+
+
+def test_another_round_worked_in_its_place_is_foretold_from_each_that_lies_near() -> None:
+    """By hand: ninety plain stitches over eighty gain none of the ten and are ten short; the round of decreases makes
+    thirteen out of eighty, and is ten short too. Nobody casts on again in the place of a round."""
+    assert told(1, Cause.OTHER_ROUND) == [(-10, -10, -10, False), (-23, 3, -10, False)]
+    # The plain round: the increases before it fit ten times into ninety, and one repeat is short of nothing.
+    assert (11, 11, 10, False) not in told(2, Cause.OTHER_ROUND)
+    assert (10, 10, 10, False) in told(2, Cause.OTHER_ROUND)
+
+
+def test_a_repeat_more_or_less_is_foretold_by_what_the_others_leave() -> None:
+    """By hand: of fifteen repeats of six, fourteen leave six stitches that are worked plain, so that a decrease is missing;
+    for a sixteenth nothing is left."""
+    assert told(3, Cause.REPEAT_LEFT_OUT) == [(1, -1, 6, False)]
+    assert told(3, Cause.REPEAT_TWICE) == [(0, 0, -6, False)]
+
+
+def test_nothing_happens_by_mistake_where_it_is_done_on_purpose() -> None:
+    """In a plain round a yarn over or two worked together are slips, and rarer than one increase too many."""
+    plain = [each for each in list_symptoms(ROUNDS, 2) if each.cause is Cause.ONE_TOO_MANY]
+    assert [(each.difference, each.code) for each in plain] == [(1, "yo"), (-1, "k2tog")]
+    assert {each.odds for each in plain} == {ODDS[Cause.ONE_TOO_MANY] * BY_MISTAKE}
+    decreases = [each for each in list_symptoms(ROUNDS, 3) if each.cause is Cause.ONE_TOO_MANY]
+    assert [(each.difference, each.odds) for each in decreases] == [(-1, ODDS[Cause.ONE_TOO_MANY])]
+
+
+@pytest.mark.parametrize("line", ["(k4 kfb)x4", "k2 (m1 k6)x3", "(k3 ssk)x4", "k1 yo k9 k3tog k7", "(k2 kfbf k2)x4"])
+def test_a_change_lies_where_its_last_stitch_lies(line: str) -> None:
+    """Asked stitch by stitch around the needle: a share of the places just there, and nothing anywhere else. The stitches
+    are laid out one by one."""
+    round_ = plan(("yoke", ["co20", line])).rounds[1]
+    laid = list(
+        chain.from_iterable(
+            [False] * (stitch(run.stitch).leaves - 1) + [stitch(run.stitch).kind.value in ("increase", "decrease")]
+            for run in round_.runs
+            for _ in range(run.times)
+        )
+    )
+    assert len(laid) == round_.after
+    found = [each for each in list_symptoms(plan(("yoke", ["co20", line])), 1) if each.cause is Cause.LEFT_OUT]
+    shares = [0.0] * round_.after
+    for each in found:
+        for at in range(round_.after):
+            inside = each.inside(at / round_.after, (at + 1) / round_.after)
+            shares[at] += inside * each.odds / ODDS[Cause.LEFT_OUT]
+            assert each.inside(1 - (at + 1) / round_.after, 1 - at / round_.after, turned=True) == pytest.approx(inside)
+    assert shares == pytest.approx([made / sum(laid) for made in laid])

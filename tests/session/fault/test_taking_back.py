@@ -1,5 +1,8 @@
 from __future__ import annotations
 
+import pytest
+
+from stepper.craft.counting import RIP_SHARE
 from stepper.session.fault.diagnosis import diagnose
 from stepper.session.fault.search import search
 from stepper.session.fault.taking_back import rip_back, undo_stitches
@@ -35,3 +38,57 @@ def test_ripping_ends_at_the_last_good_count() -> None:
     knitting = Knitting(place=Position(index=3), verified=VERIFIED)
     (way,) = rip_back(MARKED, knitting, Fault(place=Position(index=3), difference=17), ())
     assert (way.place, way.rounds, way.undone) == (Position(index=1), 2, 160)
+
+
+def test_of_two_places_to_rip_to_the_cheaper_is_taken() -> None:
+    """Behind a lifeline every stitch stays on its thread, behind a count each has to be picked up. By hand: one round to
+    the lifeline, two and eighty stitches picked up to the count."""
+    knitting = Knitting(place=Position(index=3), verified=VERIFIED, lifelines=(Position(index=2),))
+    fault = Fault(place=Position(index=3), difference=17)
+    (way,) = rip_back(MARKED, knitting, fault, ())
+    assert (way.place, way.rounds, way.undone, way.lifeline) == (Position(index=2), 1, 80, True)
+    assert way.stitches == round(80 * (1 + RIP_SHARE))
+    (counted,) = rip_back(MARKED, Knitting(place=Position(index=3), verified=VERIFIED), fault, ())
+    assert counted.stitches == round(160 * (1 + RIP_SHARE) + 80)
+    assert not counted.lifeline
+
+
+def test_ripping_ends_before_the_fault_and_where_she_stands_is_no_place_to_rip_to() -> None:
+    """A lifeline above the fault holds the fault in; one in the stitches on the needle takes nothing off."""
+    lines = (Position(index=2), Position(index=3))
+    knitting = Knitting(place=Position(index=3), verified=VERIFIED, lifelines=lines)
+    (way,) = rip_back(MARKED, knitting, Fault(place=Position(index=3), difference=1, index=1), ())
+    assert way.place == Position(index=1)
+    (way,) = rip_back(MARKED, knitting, Fault(place=Position(index=3), difference=1, index=2), ())
+    assert way.place == Position(index=2)
+    here = Knitting(place=Position(index=3), lifelines=(Position(index=3),))
+    assert rip_back(MARKED, here, Fault(place=Position(index=3), difference=1), ()) == []
+    (seen,) = rip_back(MARKED, here, Fault(place=Position(index=3), difference=1, index=2), ())
+    assert (seen.place, seen.rounds) == (Position(index=2), 1)
+    assert rip_back(MARKED, here, Fault(place=Position(index=3), difference=1, index=3), ()) == []
+
+
+@pytest.mark.parametrize(
+    ("now", "place"),
+    [
+        (Position(index=2), (1, 0)),
+        (Position(index=2, stitch=30), (1, 0)),
+        (Position(index=3), None),  # too far above to unknit
+        (Position(index=1, stitch=30), (1, 0)),
+        (Position(index=1), None),  # gone back behind it since
+    ],
+)
+def test_stitches_are_undone_only_where_the_fault_is_in_this_round_or_the_one_before(
+    now: Position, place: tuple[int, int] | None
+) -> None:
+    """Further down it is ripped. The fault is known to lie in the first round of eighty, no stretch of it counted."""
+    fault = Fault(place=Position(index=2), difference=-1, index=1, sights=(NO_LOOP,))
+    state = State(knitting=Knitting(place=now, verified=VERIFIED))
+    causes = diagnose(MARKED, state, fault)
+    assert {each.index for each in causes} == {1}
+    ways = undo_stitches(MARKED, now, fault, causes, search(MARKED, state, fault))
+    assert [(way.place.index, way.place.stitch) for way in ways] == ([] if place is None else [place])
+    for way in ways:
+        assert way.undone == 80 * (now.index - 1) + now.stitch
+        assert way.rounds == now.index - 1
+        assert way.stitches == 2 * way.undone

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.session.fault.landmarks import Landmark, Sections
+from stepper.session.fault.landmarks import SEEN_PAST_EDGES, Landmark, Sections
 from stepper.session.fault.search import Search
 from stepper.session.fault.workable import (
     find_exact_round,
@@ -76,3 +76,35 @@ def test_in_lace_a_marker_section_is_not_yet_the_place() -> None:
     assert not needs_its_repeat(plan(("shawl", ["co40", plain, plain, lace])), now, looking)
     beside = replace(looking, suspects=(0,), counted=(0,))
     assert not needs_its_repeat(plan(("shawl", ["co40", lace, plain, lace])), now, beside)
+
+
+def test_lace_that_lies_far_below_is_not_gone_on_with() -> None:
+    """Ten rounds up nobody sees which repeat a stitch belongs to, so it may be made good anywhere between its markers."""
+    lace = ("k4 pm (yo k2tog k2)x8 pm k4", {"markers": (4, 36)})
+    looking = replace(
+        Search(sections=None, difference=-1),
+        sections=Sections(kind=Landmark.MARKER, edges=(0, 4, 36, 40)),
+        suspects=(1,),
+        counted=(1,),
+    )
+    plain = ("k40", {"markers": (4, 36)})
+    for between, needed in ((0, True), (SEEN_PAST_EDGES - 1, True), (SEEN_PAST_EDGES, False), (SEEN_PAST_EDGES + 3, False)):
+        shawl = plan(("shawl", ["co40", lace, *[plain] * between, lace]))
+        assert needs_its_repeat(shawl, Position(index=2 + between), looking) is needed, between
+        above = plan(("shawl", ["co40", lace, *[plain] * between, lace]))
+        assert needs_its_repeat(above, Position(index=2), looking) is needed, between
+    assert SEEN_PAST_EDGES == 10
+
+
+@pytest.mark.parametrize(
+    ("line", "even"),
+    [
+        ("(k8 m1)x3 k56", False),  # three in a corner
+        ("k26 m1 k27 m1 k27 m1", True),  # gaps of 26 and 27, twice
+        ("k40 m1 k40 m1", False),  # two may be a coincidence
+        ("k25 m1 k27 m1 k28 m1", False),  # three sizes of gaps
+    ],
+)
+def test_three_changes_in_gaps_that_differ_by_one_are_spread_evenly(line: str, *, even: bool) -> None:
+    """From three on equal gaps are meant. By hand, around the join."""
+    assert is_even(plan(("yoke", ["co80", line])).rounds[1]) is even

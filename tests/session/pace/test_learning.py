@@ -8,20 +8,37 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from stepper.craft.pace import FASTEST_PER_MINUTE
+from stepper.craft.pace_by_kind import USUAL_PER_MINUTE
 from stepper.session.events import (
     Advanced,
     Closed,
     Counted,
     Event,
     Jumped,
+    Noted,
     Opened,
     Placed,
+    Remedied,
     Returned,
     Tinked,
     Undone,
 )
 from stepper.session.evolve import evolve_all
-from stepper.session.pace.learning import DAYS_KEPT, STEPS_KEPT, evening_of, learn_times
+from stepper.session.fault.ways import RemedyKind
+from stepper.session.pace.learning import (
+    DAYS_KEPT,
+    EVENING_ENDS_H,
+    KNIT_S,
+    MERGED_PER_MINUTE,
+    QUIET_S,
+    REST_S,
+    STEPS_KEPT,
+    count_gain,
+    count_minutes,
+    evening_of,
+    learn_times,
+)
 from stepper.session.state import Day, Done, Position, State, TimedStep
 from tests.session.samples import EVENTS
 
@@ -29,7 +46,7 @@ EIGHT = datetime(2026, 3, 3, 20, 0, tzinfo=timezone(timedelta(hours=1)))
 
 
 def at(minutes: float) -> str:
-    """Give a time as minutes after eight in the evening."""
+    """Return a time as minutes after eight in the evening."""
     return (EIGHT + timedelta(minutes=minutes)).isoformat()
 
 
@@ -106,7 +123,7 @@ def test_days_hold_what_the_garment_gained() -> None:
 
 
 def day(stitches: int, work: str = "plain") -> Day:
-    """Give the day all this happens on."""
+    """Return the day all this happens on."""
     return Day(date="2026-03-03", done=(Done(work=work, stitches=stitches),))
 
 
@@ -178,3 +195,93 @@ def test_folding_is_total(events: list[Event]) -> None:
         state = learn_times(state, event)
         assert all(each.stitches > 0 for one in state.days for each in one.done)
         assert all(each.stitches > 0 and each.seconds > 0 for each in state.worked)
+
+
+def test_time_at_the_needles_is_told_in_whole_five_minutes() -> None:
+    """Nobody is told forty seven; and without a beginning there is nothing to tell."""
+    told = {each: count_minutes(State(sat_since=at(0)), at(each)) for each in (0, 4.9, 5, 9.9, 10, 59.9, 60)}
+    assert told == {0: 0, 4.9: 0, 5: 5, 9.9: 5, 10: 10, 59.9: 55, 60: 60}
+    assert count_minutes(State(), at(60)) == count_minutes(State(sat_since=at(0)), "soon") == 0
+
+
+def test_an_evening_lasts_until_four_in_the_morning() -> None:
+    """Who knits at half past three has not gone to bed. Eight in the evening and eight hours are four."""
+    assert EVENING_ENDS_H == 4
+    days = [evening_of(at(60 * hours)) for hours in (-16.1, -16, 0, 4, 7.9, 8, 8.1)]
+    assert days == ["2026-03-02", "2026-03-03", "2026-03-03", "2026-03-03", "2026-03-03", "2026-03-04", "2026-03-04"]
+    assert evening_of("soon") == ""
+
+
+@pytest.mark.parametrize(
+    ("event", "gain"),
+    [
+        (row(1, 0, 20), 20),
+        (Placed(at=at(1), origin=Position(index=1), place=Position(), stitches=-7), -7),
+        (Counted(at=at(1), place=Position(), stitches=9, expected=9, expected_end=9, worked=6), 6),
+        (Returned(at=at(1), origin=Position(index=1), place=Position(), stitches=5), -5),
+        (Jumped(at=at(1), origin=Position(index=1), place=Position(), stitches=5), -5),
+        (Tinked(at=at(1), origin=Position(index=1), place=Position(), stitches=5), -5),
+        (Noted(at=at(1), place=Position(), text="x"), 0),
+        (Closed(at=at(1), place=Position()), 0),
+        (Undone(at=at(1), seq=3), 0),
+    ],
+    ids=lambda each: type(each).__name__,
+)
+def test_what_an_event_adds_to_the_garment(event: Event, gain: int) -> None:
+    """Forth it grows, back it shrinks, and a word leaves it as it is."""
+    assert count_gain(State(), event)[0] == gain
+
+
+def test_a_remedy_takes_off_what_it_undoes_and_only_where_it_goes_back() -> None:
+    """Unknitted stitches by their number, ripped rounds by their stitches; making one good takes nothing off."""
+
+    def gain(place: int, undone: int) -> int:
+        remedied = Remedied(
+            at=at(1), origin=Position(index=3), place=Position(index=place), remedy=RemedyKind.TINK, difference=-1,
+            stitches=90, minutes=3.0, mend=None, undone=undone,
+        )  # fmt: skip
+        return count_gain(State(), remedied)[0]
+
+    assert [gain(2, 40), gain(2, 0), gain(3, 40), gain(4, 0)] == [-40, -90, 0, 0]
+
+
+def test_steps_told_faster_than_anybody_knits_are_joined_to_the_one_before() -> None:
+    """A step of a minute at the fastest there is counts by itself; one stitch more was told late. It is joined to the
+    step before, if both together can have been knitted in their time, and else left out. By hand."""
+    fastest, merged = int(FASTEST_PER_MINUTE), int(MERGED_PER_MINUTE)
+
+    def steps(*rows: tuple[float, int]) -> list[tuple[int, float]]:
+        told = [row(minutes, number, stitches) for number, (minutes, stitches) in enumerate(rows)]
+        return [(each.stitches, each.seconds) for each in folded(opened(0), *told).worked]
+
+    assert steps((1, fastest)) == [(fastest, 60.0)]
+    assert steps((1, fastest + 1)) == []
+    assert steps((9, 180), (10, fastest)) == [(180, 540.0), (fastest, 60.0)]
+    assert steps((9, 180), (10, fastest + 1)) == [(180 + fastest + 1, 600.0)]
+    assert steps((9, 180), (10, 10 * merged - 180)) == [(10 * merged, 600.0)]
+    assert steps((9, 180), (10, 10 * merged - 179)) == [(180, 540.0)]
+
+
+def test_a_rest_is_a_pause_longer_than_the_stitches_need() -> None:
+    """Five minutes more than the slowest knitting of ten stitches; a quarter of an hour where none are told. Just short
+    of it she has not got up. By hand from the slowest of the usual paces."""
+    slowest = 10 * 60 / min(USUAL_PER_MINUTE.values())
+    for over, rested in ((-1, False), (0, True), (1, True)):
+        pause = (slowest + REST_S + over) / 60
+        state = folded(opened(0), row(7, 0), row(7 + pause, 1, 10))
+        assert (state.sat_since == at(7 + pause)) is rested, over
+        quiet = QUIET_S / 60 + over / 60
+        noted = folded(opened(0), row(7, 0), Noted(at=at(7 + quiet), place=Position(index=1), text="x"))
+        assert (noted.sat_since == at(7 + quiet)) is rested, over
+    assert (REST_S, QUIET_S, KNIT_S) == (300, 900, 3000)
+
+
+def test_hands_are_told_to_rest_after_fifty_minutes_at_the_end_of_a_round() -> None:
+    """Not a minute sooner, and not in the middle of one. Rounds of ten minutes, the last one second short or not."""
+    begin = [opened(0), *[row(10 * each, each, 300) for each in range(1, 5)]]
+    assert not folded(*begin, row(50 - 1 / 60, 5, 300)).rest_told
+    assert folded(*begin, row(50, 5, 300)).rest_told
+    inside = Advanced(
+        at=at(50), origin=Position(index=5), place=Position(index=5, stitch=30), stitches=300, work="plain"
+    )
+    assert not folded(*begin, inside).rest_told

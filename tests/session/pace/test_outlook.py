@@ -9,8 +9,17 @@ from random import Random
 import pytest
 
 from stepper.craft.pace_by_kind import USUAL_PER_MINUTE, KnittingKind
+from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan
-from stepper.session.pace.outlook import USUAL_WEEK_MIN, look_ahead, paces_of, work_left
+from stepper.session.pace.outlook import (
+    DAYS_LOOKED_AT,
+    FILM_S,
+    USUAL_WEEK_MIN,
+    look_ahead,
+    paces_of,
+    work_in,
+    work_left,
+)
 from stepper.session.state import Day, Done, Knitting, Position, State, TimedStep
 from tests.plans import plan
 from tests.session.knitters import FIRST_DAY, TEMPERAMENTS, Days, Knitter, rounds_of
@@ -30,12 +39,12 @@ AT = "2026-03-01T20:00:00+01:00"
 
 
 def with_due(made: Plan, finish_by: str) -> Plan:
-    """Give a plan a day to be done by."""
+    """Return a plan with a day to be done by."""
     return Plan(title=made.title, rounds=made.rounds, yarns=made.yarns, finish_by=finish_by)
 
 
 def share_inside(days: Days, knitters: int, seed: int) -> tuple[int, int]:
-    """Ask each knitter once, some evening; give how many finished inside their range, and how many had one."""
+    """Ask each knitter once, some evening; return how many finished inside their range, and how many had one."""
     inside = asked = 0
     for number in range(knitters):
         random = Random(f"{seed} {days.__name__} {number}")
@@ -207,3 +216,66 @@ def test_the_usual_week_brings_five_hours_and_no_more(rounds: int, minutes: floa
     seen = look_ahead(scarf, State(), AT)
     assert seen.seconds_left == 60 * minutes
     assert seen.likely == day
+
+
+def test_the_usual_week_is_an_hour_on_five_evenings() -> None:
+    """Said to her as such before any week of hers is known."""
+    assert sorted(USUAL_WEEK_MIN) == [0, 0, 60, 60, 60, 60, 60]
+    assert FILM_S == 2 * 60 * 60
+
+
+@pytest.mark.parametrize("place", [Position(), Position(index=15, stitch=30), Position(index=270, stitch=119)])
+def test_a_film_is_knitted_through_stitch_by_stitch(place: Position) -> None:
+    """What two hours bring, one stitch after the other at the pace of its kind, is what is told of a film."""
+    seen = look_ahead(PULLOVER, State(knitting=Knitting(place=place)), AT)
+    left, rounds, at = FILM_S, 0, place
+    for round_ in PULLOVER.rounds[place.index :]:
+        one = 60 / seen.paces.of(kind_of(round_)).stitches_per_minute
+        while at.stitch < round_.progress and left >= one - 1e-9:
+            left, at = left - one, replace(at, stitch=at.stitch + 1)
+        if at.stitch < round_.progress:
+            break
+        rounds, at = rounds + 1, Position(index=round_.index + 1)
+    assert seen.film_rounds == rounds
+    assert seen.film_to.index == at.index
+    assert abs(seen.film_to.stitch - at.stitch) <= 1
+
+
+def test_what_is_left_is_every_stitch_behind_the_place() -> None:
+    """By kind, counted one by one; what is worked of the round in hand is not left, and never more than it has."""
+    made = plan(("cuff", ["co8", "(k2 p2)x2", "k8", "k8"]))
+    assert work_left(made, Position()) == {KnittingKind.EDGE: 8, KnittingKind.RIB: 8, KnittingKind.PLAIN: 16}
+    assert work_left(made, Position(index=1, stitch=3)) == {KnittingKind.RIB: 5, KnittingKind.PLAIN: 16}
+    assert work_left(made, Position(index=3, stitch=8)) == {KnittingKind.PLAIN: 0}
+    assert work_left(made, Position(index=3, stitch=9)) == {KnittingKind.PLAIN: 0}
+    assert work_left(made, Position(index=4)) == {}
+    assert work_in(made.rounds[2:], Position(index=1, stitch=3)) == {KnittingKind.PLAIN: 16}
+
+
+@pytest.mark.parametrize(
+    ("finish_by", "evenings", "each"),
+    [("2026-02-28", 0, None), ("2026-03-01", 1, 272), ("2026-03-02", 2, 136), ("2026-03-10", 10, 28), (None, None, None)],
+)
+def test_rounds_are_shared_out_among_the_evenings_up_to_that_day(
+    finish_by: str | None, evenings: int | None, each: int | None
+) -> None:
+    """Tonight and that evening both count, and the last part of a round is a round. By hand: 272 rounds are left."""
+    made = replace(PULLOVER, finish_by=finish_by)
+    assert len(made.rounds) == 272
+    seen = look_ahead(made, State(), AT)
+    assert (seen.evenings, seen.rounds_each) == (evenings, each)
+    assert seen.seconds_each == (seen.seconds_left / evenings if evenings else None)
+
+
+def test_only_the_last_eight_weeks_say_how_she_knits_now() -> None:
+    """Knitting of two months ago says as little as none. By hand: 1 March less 56 days is 4 January."""
+    assert DAYS_LOOKED_AT == 56
+
+    def assumed(day: str) -> int:
+        done = Day(date=day, done=(Done(work=KnittingKind.PLAIN, stitches=2000),))
+        return look_ahead(PULLOVER, State(days=(done,)), AT).assumed_days
+
+    assert [assumed(day) for day in ("2026-01-03", "2026-01-04", "2026-02-22", "2026-02-23", "2026-02-28")] == [
+        7, 0, 0, 1, 6,
+    ]  # fmt: skip
+    assert assumed("2026-03-01") == 7, "an evening half over says nothing of a whole one"

@@ -12,7 +12,7 @@ from tests.session.samples import EVENTS
 
 
 def at(minute: int) -> str:
-    """Give a time of the evening."""
+    """Return a time of the evening."""
     return f"2027-01-05T{20 + minute // 60:02}:{minute % 60:02}:00+01:00"
 
 

@@ -3,10 +3,11 @@ from __future__ import annotations
 import pytest
 
 from stepper.session import cues
+from stepper.session.effects import Refuse
 from stepper.session.machine import Session
 from stepper.session.questions.topics import Topic
 from stepper.session.state import Knitting, Position, State
-from tests.plans import final_increase
+from tests.plans import final_increase, plan
 from tests.playbook import AT, check, tell
 
 GARMENT = final_increase()
@@ -36,7 +37,7 @@ def test_questions_in_the_middle_of_a_round_leave_the_place_alone() -> None:
         > stitch 100
         At stitch 100: knit one, make one.
         > when is the next increase
-        In this round: 13 increases to make.
+        In this round: 13 increases to make, 246 stitches after it.
         > how many increases are left
         1 increase round left in yoke, 13 stitches.
         > when do i divide
@@ -120,3 +121,16 @@ def test_reminders_come_at_a_place_and_at_a_length_and_can_be_forgotten() -> Non
         There are no reminders.
         """,
     )
+
+
+@pytest.mark.parametrize("topic", Topic, ids=lambda topic: topic.value)
+def test_when_all_is_knitted_only_what_lies_behind_can_be_asked(topic: Topic) -> None:
+    """What was last done, what was altered and what she asked to be reminded of have an answer; a round that is left has
+    none. Where nothing was ever to be knitted, nothing lies behind either."""
+    behind = {Topic.REMINDERS, Topic.LAST_STEP, Topic.LAST_ROUND, Topic.ALTERATIONS}
+    refused = []
+    for garment, index in ((GARMENT, 22), (GARMENT, 23), (plan(), 0)):
+        session = Session(garment, State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT))
+        (effect, *_) = session.consider(cues.About(at=AT, topic=topic)).effects
+        refused.append(isinstance(effect, Refuse))
+    assert refused == [False, topic not in behind, True]

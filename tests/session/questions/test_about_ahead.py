@@ -11,11 +11,12 @@ from typing import TypeVar
 import pytest
 
 from stepper.craft.stitches import Kind
+from stepper.craft.stitches import stitch as stitch_of
 from stepper.session.effects import Effect
 from stepper.session.questions import about_ahead
 from stepper.session.state import Day, Done, Knitting, Position, Reminder, State, Verified
 from tests.fixtures import plan_named
-from tests.plans import final_increase
+from tests.plans import final_increase, plan
 
 GARMENT = final_increase()
 Told = TypeVar("Told", bound=Effect)
@@ -160,3 +161,53 @@ def test_as_printed_nothing_is_altered() -> None:
     told = _one(about_ahead.TellAlterations, about_ahead.tell_alterations(GARMENT, _at(3), AT))
 
     assert (told.here, told.sections) == ((), ())
+
+
+PIECE = plan(
+    (
+        "yoke",
+        ["co20", ("k20", {"needle_mm": 4.0}), "(k4 m1)x5", ("k25", {"needle_mm": 3.5}), "k2 kfb k19 kfb k2", "k27"],
+    ),
+    ("crown", ["(k7 k2tog)x3", "k10 hold4:thumb k10", ("(k3 ssk)x4", {"needle_mm": 4.0}), "bo16"]),
+)
+
+
+@pytest.mark.parametrize("kind", [Kind.INCREASE, Kind.DECREASE])
+def test_from_every_stitch_of_a_piece_the_next_changes_are_those_that_are_still_to_make(kind: Kind) -> None:
+    """All stitches are laid out one by one with their places, and looked through from each place on."""
+    laid = []
+    for round_ in PIECE.rounds:
+        done = 0
+        for run in round_.runs:
+            for _ in range(run.times):
+                done += stitch_of(run.stitch).progress
+                if stitch_of(run.stitch).kind is kind:
+                    laid.append((round_.index, done, round_.section))
+    for round_ in PIECE.rounds:
+        for worked in range(round_.progress):
+            left = [each for each in laid if each[:2] > (round_.index, worked)]
+            told = _one(
+                about_ahead.TellNextShaping,
+                about_ahead.tell_next_shaping(PIECE, _at(round_.index, worked), AT, kind=kind),
+            )
+            first = left[0][0] if left else None
+            assert (told.index, told.changes) == (first, sum(each[0] == first for each in left))
+            assert told.increases is (kind is Kind.INCREASE)
+            rest = _one(
+                about_ahead.TellShapingLeft,
+                about_ahead.tell_shaping_left(PIECE, _at(round_.index, worked), AT, kind=kind),
+            )
+            here = [each for each in laid if each[2] == round_.section]
+            assert rest.changes == sum(each[:2] > (round_.index, worked) for each in here)
+            assert rest.done == len({each[0] for each in here if each[0] < round_.index})
+            assert rest.rounds == len({each[0] for each in here if each[0] >= round_.index})
+
+
+def test_another_needle_and_the_division_are_the_next_ones_from_the_round_in_hand() -> None:
+    """By hand: 4 mm from round 1, 3.5 mm from round 3, 4 mm again from round 8; stitches go on hold in round 7. Where a
+    round names no needle, the one in hand stays, so that none is the next."""
+    needles = [
+        _one(about_ahead.TellNeedle, about_ahead.tell_needle(PIECE, _at(index), AT)).index for index in (1, 3, 8, 9)
+    ]
+    assert needles == [3, 8, None, None]
+    assert [about_ahead.division(PIECE, index) for index in (0, 6, 7, 8, 10)] == [7, 7, 7, None, None]

@@ -8,10 +8,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TypeVar
 
+import pytest
+
 from stepper.session.effects import Effect, TellFinished, TellStep
 from stepper.session.questions import about_round
 from stepper.session.state import Knitting, Position, State
-from stepper.session.steps import By
+from stepper.session.steps import By, cut_into_steps
 from tests.fixtures import plan_named
 from tests.plans import final_increase, plan
 
@@ -128,3 +130,99 @@ def test_a_turn_is_told_in_the_row_that_has_it() -> None:
 def test_the_side_is_the_one_of_the_round_in_hand() -> None:
     """The record names the round; its words tell the side."""
     assert _one(about_round.TellSide, about_round.tell_side(GARMENT, _at(3), AT)).index == 3
+
+
+STRANDED = plan(
+    (
+        "yoke",
+        [
+            ("co24", {"markers": (6, 18)}),
+            ("k3 k2:B k1 k4:B k2 (k1:A k1)x6", {"markers": (6, 18)}),
+            ("k24", {"markers": (6, 18)}),
+            ("(k2 k4:B)x4", {"chart": ("peak", 1)}),
+            ("(k4:B k2)x4", {"chart": ("peak", 2)}),
+            ("(k2 k4:B)x4", {"chart": ("peak", 1)}),
+            "k24:A",
+        ],
+    )
+)
+
+
+@pytest.mark.parametrize("by", [By.ROUND, By.COLOUR, By.REPEAT])
+def test_from_every_stitch_the_steps_around_are_those_of_the_whole_piece_in_order(by: By) -> None:
+    """All steps of the piece in one row: the one in hand is where the stitch lies, the next and the one after it follow it,
+    the last lies before it, and behind the end all is finished."""
+    row = [(each.index, part) for each in STRANDED.rounds for part in cut_into_steps(each, by)]
+    for round_ in STRANDED.rounds:
+        for worked in range(round_.progress):
+            here = next(at for at, (index, part) in enumerate(row) if index == round_.index and worked < part.end)
+            for ahead in (-1, 1, 2, 3):
+                told = _one(
+                    about_round.TellNear, about_round.tell_step(STRANDED, _at(round_.index, worked, by), AT, ahead=ahead)
+                ).step
+                at = here + ahead
+                if at < 0:
+                    assert told is None
+                elif at >= len(row):
+                    assert isinstance(told, TellFinished)
+                else:
+                    assert isinstance(told, TellStep)
+                    assert (told.index, told.part) == row[at]
+
+
+def test_from_every_stitch_the_yarns_the_markers_and_what_is_left_are_those_on_the_needle() -> None:
+    """The stitches of each round laid out one by one with their yarn: the one in hand is that of the next stitch, the next
+    colour is the first other one, and the markers hang after the sixth and the eighteenth."""
+    for round_ in STRANDED.rounds:
+        yarns = [run.yarn for run in round_.runs for _ in range(run.times)]
+        assert about_round.yarns_of(round_) == tuple(dict.fromkeys(yarns))
+        for worked in range(round_.progress):
+            state = _at(round_.index, worked)
+            left = _one(about_round.TellStitchesLeft, about_round.tell_stitches_left(STRANDED, state, AT))
+            assert left.left == len(yarns) - worked
+            now = _one(about_round.TellYarns, about_round.tell_yarns(STRANDED, state, AT))
+            assert (now.now, now.yarns) == (yarns[worked], tuple(dict.fromkeys(yarns)))
+            change = _one(about_round.TellColourChange, about_round.tell_colour_change(STRANDED, state, AT))
+            other = [at for at in range(worked, len(yarns)) if yarns[at] != yarns[worked]]
+            if other:
+                assert (change.stitches, change.index, change.yarns) == (other[0] - worked, None, (yarns[other[0]],))
+            else:
+                fresh = [
+                    (later.index, tuple(dict.fromkeys(run.yarn for run in later.runs if run.yarn not in yarns)))
+                    for later in STRANDED.rounds[round_.index + 1 :]
+                    if {run.yarn for run in later.runs} - set(yarns)
+                ]
+                assert change.stitches is None
+                assert (change.index, change.yarns) == (fresh[0] if fresh else (None, ()))
+            if round_.index in (0, 1, 2):
+                marker = _one(about_round.TellMarker, about_round.tell_marker(STRANDED, state, AT))
+                assert marker.stitches == next((at - worked for at in (6, 18) if at > worked), None)
+                assert marker.between == (6, 12, 6)
+
+
+def test_what_follows_of_a_chart_ends_with_its_repeat() -> None:
+    """By hand: two rounds of the chart, the first of them once more, and then none."""
+    left = [
+        _one(about_round.TellChartRow, about_round.tell_chart(STRANDED, _at(index), AT)).left for index in range(7)
+    ]
+    assert left == [0, 0, 0, 1, 0, 0, 0]
+
+
+def test_a_turn_is_the_next_one_until_it_is_made() -> None:
+    """By hand: the second row is turned after sixteen stitches, the third worked to its end. At the very turn it is still
+    to be made."""
+    flat = {"flat": True}
+    rows = ["co20", "k16 turn rest4", "k20"]
+    heel = plan(("heel", [(each, flat) for each in rows]))
+    found = {}
+    for index, worked in ((0, 0), (0, 5), (1, 0), (1, 15), (1, 16), (2, 0)):
+        told = _one(about_round.TellTurn, about_round.tell_turn(heel, _at(index, worked), AT))
+        found[index, worked] = (told.index, told.stitches, told.rows)
+    assert found == {
+        (0, 0): (1, 16, 1),
+        (0, 5): (1, 16, 1),
+        (1, 0): (1, 16, 1),
+        (1, 15): (1, 1, 1),
+        (1, 16): (1, 0, 1),
+        (2, 0): (2, None, 0),
+    }

@@ -5,7 +5,7 @@ from __future__ import annotations
 from stepper.language.effect_words import tell_effect
 from stepper.plan.model import Plan
 from stepper.session.machine import Session
-from stepper.session.questions.about_series import TellSeries, running_series, tell_series
+from stepper.session.questions.about_series import TellSeries, running_series, tell_due_now, tell_series
 from stepper.session.state import Knitting, Position, State
 from tests.fixtures import plan_named
 from tests.plan.test_compile import plan_of
@@ -21,7 +21,7 @@ ARMHOLE_AND_NECK = (
 
 
 def told(made: Plan, index: int) -> str:
-    """Give what is said of the counts at the beginning of a round."""
+    """Return what is said of the counts at the beginning of a round."""
     state = State(knitting=Knitting(place=Position(index=index)))
     return " ".join(tell_effect(each, made) for each in tell_series(made, state))
 
@@ -67,3 +67,16 @@ def test_cables_and_increases_are_two_counts() -> None:
     made = plan_of(project(lines))
     assert told(made, 3) == "Side by side: increase in 1 round, cable in 3 rounds."
     assert isinstance(next(tell_series(made, State(knitting=Knitting(place=Position(index=3))))), TellSeries)
+
+
+def test_a_round_that_is_due_names_its_count_and_how_far_that_is() -> None:
+    """She works the decrease and knows at once which of the two to tick off, and how many are still to come."""
+    made = plan_of(project(ARMHOLE_AND_NECK))
+    both = [tell_effect(each, made) for each in tell_due_now(made, 3)]
+    assert both == ["The second of 6 decreases at the beginning and the first of 3 decreases at the end."]
+    assert [tell_effect(each, made) for each in tell_due_now(made, 5)] == [
+        "The third of 6 decreases at the beginning."
+    ]
+    assert list(tell_due_now(made, 4)) == list(tell_due_now(made, len(made.rounds))) == []
+    session = after(Session(made), "go to row 3")
+    assert "first of 3 decreases at the end.\nRow 4:" in transcript(session, "> next")

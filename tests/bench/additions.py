@@ -1,0 +1,300 @@
+"""Ask how many files it takes to add something: add one of each kind to a copy, try it, and count.
+
+    python -m tests.bench.additions
+
+Each addition is made in a copy of the tree in a temporary folder, as DEVELOPERS.md says under "To add"; then the
+program there is asked for it, and what it says is printed with the files that were touched. Nothing is kept. An
+addition whose anchor has gone from the code is told as such: then this file has to follow the code.
+"""
+
+from __future__ import annotations
+
+import os
+import shutil
+import subprocess
+import sys
+import tempfile
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+ROOT = Path(__file__).parents[2]
+
+_RECORD = "@dataclass(frozen=True, slots=True, kw_only=True)\n"
+_KNIT = """
+from tests.plan.test_compile import plan_of
+from tests.project.samples import project
+made = plan_of(project({work!r}, sizes="one", size="one"))
+"""
+_ASK = """
+from tests.plans import final_increase
+from tests.playbook import opened, transcript
+print(transcript(opened(final_increase()), {said!r}))
+"""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Addition:
+    """Something added, and what shows that it is there."""
+
+    what: str
+    edits: Mapping[str, Sequence[tuple[str, str]]]
+    """By file: what stands there, and what is put in its place."""
+    trial: str
+    """Python that uses it and prints what comes of it."""
+
+
+_LOG_CUE = {
+    "stepper/session/cues.py": [
+        (
+            f"{_RECORD}class ForgetReminders(Cue)",
+            f'{_RECORD}class LampOn(Cue):\n    """Keep that the lamp is on."""\n\n\n{_RECORD}class ForgetReminders(Cue)',
+        )
+    ],
+    "stepper/session/control.py": [
+        ("import Closed, FellAsleep", "import Closed, FellAsleep, LampLit"),
+        (
+            "\ndef ask(",
+            '\ndef light(plan: Plan, state: State, cue: Cue) -> Decision:\n    """Keep it."""\n'
+            "    return (LampLit(at=cue.at),)\n\n\ndef ask(",
+        ),
+    ],
+    "stepper/session/rules.py": [
+        (
+            "    cues.Back: (",
+            "    cues.LampOn: (control.light, control.refuse_done, control.ignore, control.refuse),\n    cues.Back: (",
+        )
+    ],
+    "stepper/language/understanding/vocabulary.py": [
+        (
+            "    Wording(\n        cue=cues.HowLong,",
+            '    Wording(cue=cues.LampOn, says="keeps that the lamp is on", spoken=("the lamp is on",)),\n'
+            "    Wording(\n        cue=cues.HowLong,",
+        )
+    ],
+    "stepper/session/events.py": [
+        (
+            f"{_RECORD}class RemindersForgotten",
+            f'{_RECORD}class LampLit(Event):\n    """The lamp was lit."""\n\n\n{_RECORD}class RemindersForgotten',
+        )
+    ],
+    "stepper/language/event_words.py": [
+        (
+            "        events.RemindersForgotten: EventWords(",
+            '        events.LampLit: EventWords(name="the lamp", journal=lambda event, plan: "lamp on", '
+            'told=lambda event, plan: "The lamp is on."),\n        events.RemindersForgotten: EventWords(',
+        )
+    ],
+}
+_LAMP_FIELD = {
+    "stepper/session/state.py": [("    uncounted: int = 0\n", "    lit: bool = False\n    uncounted: int = 0\n")],
+    "stepper/session/evolve.py": [
+        ("    LifelineLaid,\n", "    LampLit,\n    LifelineLaid,\n"),
+        (
+            "        case RemindersForgotten():",
+            "        case LampLit():\n            return replace(knitting, lit=True)\n        case RemindersForgotten():",
+        ),
+    ],
+}
+
+ADDITIONS = (
+    Addition(
+        what="a stitch",
+        edits={
+            "stepper/craft/stitches.py": [
+                ('    _inc("m1", 0,', '    _dec("k6tog", 6, "knit six together"),\n    _inc("m1", 0,')
+            ]
+        },
+        trial=_KNIT.format(work="Cast on 12 sts. Join in the round.\n*K6tog; rep from * to end. 2 sts.")
+        + "print(made.rounds[1].after, 'stitches after', made.rounds[1].instruction)",
+    ),
+    Addition(
+        what="a needle size",
+        edits={
+            "stepper/craft/needles.py": [
+                (
+                    '    NeedleSize(us="50", mm=25.0),',
+                    '    NeedleSize(us="50", mm=25.0),\n    NeedleSize(us="70", mm=35.0),',
+                )
+            ]
+        },
+        trial=_KNIT.format(work="Cast on 12 sts. Join in the round.\nChange to US 70 needles.\nKnit 2 rnds.")
+        + "print([round_.needle_mm for round_ in made.rounds], 'mm')",
+    ),
+    Addition(
+        what="a sign of a chart",
+        edits={},
+        trial="from tests.project.samples import HEAD\n"
+        + _KNIT.replace('size="one"', 'size="one", head=HEAD.replace("a: A}}", "a: A, z: p}}").replace("a..a", "z..z")').format(
+            work="Cast on 12 sts. Join in the round.\nChart peak."
+        )
+        + "print([run.stitch for run in made.rounds[2].runs][:4])",
+    ),
+    Addition(
+        what="a cue that only asks",
+        edits={
+            "stepper/session/cues.py": [
+                (
+                    f"{_RECORD}class HowLong(Asks)",
+                    f'{_RECORD}class WhichSize(Asks):\n    """Say which size is knitted."""\n\n\n{_RECORD}class HowLong(Asks)',
+                )
+            ],
+            "stepper/session/answers.py": [
+                (
+                    "def _how_long(",
+                    f'{_RECORD}class TellSize(Effect):\n    """Say the size."""\n\n    size: str\n\n\n'
+                    "def _which_size(plan: Plan, state: State, cue: cues.WhichSize) -> Iterator[Effect]:\n"
+                    "    yield TellSize(size=plan.rounds[0].size)\n\n\ndef _how_long(",
+                ),
+                (
+                    "        cues.HowLong: _how_long,",
+                    "        cues.HowLong: _how_long,\n        cues.WhichSize: _which_size,",
+                ),
+            ],
+            "stepper/language/effect_words.py": [
+                (
+                    "        answers.TellTimeKnitted: _time_knitted,",
+                    "        answers.TellTimeKnitted: _time_knitted,\n"
+                    '        answers.TellSize: lambda effect, plan: f"You knit size {effect.size}.",',
+                )
+            ],
+            "stepper/language/understanding/vocabulary.py": [
+                (
+                    "    Wording(\n        cue=cues.HowLong,",
+                    '    Wording(cue=cues.WhichSize, says="says the size", spoken=("which size is this",)),\n'
+                    "    Wording(\n        cue=cues.HowLong,",
+                )
+            ],
+        },
+        trial=_ASK.format(said="> which size is this"),
+    ),
+    Addition(
+        what="a cue with an event that is only kept",
+        edits=_LOG_CUE,
+        trial=_ASK.format(said="> the lamp is on\n> undo that"),
+    ),
+    Addition(
+        what="a cue with an event and a field of the state",
+        edits={**_LOG_CUE, **_LAMP_FIELD},
+        trial=_ASK.format(said="> the lamp is on\n> undo that"),
+    ),
+    Addition(
+        what="a sentence at the end of a section",
+        edits={
+            "stepper/session/due.py": [
+                (
+                    "    yield from inquiry.tell_mends(after)\n    yield from tell_reminders(before, after)",
+                    "    if place.index < len(plan.rounds) and plan.rounds[place.index].number == 1:\n"
+                    "        yield TellSectionDone(section=plan.rounds[event.origin.index].section)\n"
+                    "    yield from inquiry.tell_mends(after)\n    yield from tell_reminders(before, after)",
+                ),
+                (
+                    "def remind(",
+                    f'{_RECORD}class TellSectionDone(Effect):\n    """Say it."""\n\n    section: str\n\n\ndef remind(',
+                ),
+            ],
+            "stepper/language/effect_words.py": [
+                (
+                    "        answers.TellTimeKnitted: _time_knitted,",
+                    "        answers.TellTimeKnitted: _time_knitted,\n"
+                    '        due.TellSectionDone: lambda effect, plan: f"The {effect.section} is done.",',
+                )
+            ],
+        },
+        trial=_ASK.format(said="> next\n> next"),
+    ),
+    Addition(
+        what="a remedy",
+        edits={
+            "stepper/session/fault/ways.py": [
+                ('    RIP = "rip"', '    REST = "rest"\n    """Look again tomorrow."""\n    RIP = "rip"'),
+            ],
+            "stepper/session/fault/remedies.py": [
+                (
+                    "    return [cost_remedy(RemedyKind.RECOUNT,",
+                    "    rest = cost_remedy(RemedyKind.REST, 1, now)\n    return [rest, cost_remedy(RemedyKind.RECOUNT,",
+                )
+            ],
+            "stepper/language/remedy_words.py": [
+                (
+                    "        case RemedyKind.RECOUNT:\n",
+                    '        case RemedyKind.REST:\n            return "look again tomorrow"\n'
+                    "        case RemedyKind.RECOUNT:\n",
+                ),
+                (
+                    '            return ", to be counted again"\n',
+                    '            return ", to be counted again"\n        case RemedyKind.REST:\n            return ", left"\n',
+                ),
+                ("        case RemedyKind.LOOK | RemedyKind.RECOUNT", "        case RemedyKind.REST | RemedyKind.LOOK | RemedyKind.RECOUNT"),
+            ],
+        },
+        trial=_ASK.format(said="> next\n> next\n> count is 224\n> no loop\n> what can i do\n> take remedy 1"),
+    ),
+    Addition(
+        what="a column of a report",
+        edits={
+            "stepper/report/yarn.py": [
+                ("    likely_g: float | None = None\n", "    likely_g: float | None = None\n    half_g: float | None = None\n"),
+                (
+                    "        likely_g=skein.grams_of(likely),\n",
+                    "        likely_g=skein.grams_of(likely),\n        half_g=skein.grams_of(likely) / 2,\n",
+                ),
+            ],
+            "stepper/report/yarn_lines.py": [
+                (
+                    'else f"{_grams(quantity.likely_g)}"',
+                    'else f"{_grams(quantity.likely_g)} (half: {_grams(quantity.half_g or 0)})"',
+                )
+            ],
+        },
+        trial="import subprocess, sys\n"
+        "out = subprocess.run([sys.executable, '-m', 'stepper', 'yarn', 'sample_projects/hat.yaml'],"
+        " capture_output=True, text=True)\n"
+        "print([line for line in (out.stdout + out.stderr).splitlines() if 'half' in line][:1])",
+    ),
+)
+"""One of each kind that can be tried without a device. A voice takes an adapter in `mouth/`, `mouth/settings`,
+`mouth/open_speaker` and `pyproject.toml`: four."""
+
+
+def touched(addition: Addition, folder: Path) -> tuple[int, str]:
+    """Make an addition in a copy and try it: return how many files it took, and what came of it."""
+    for name in ("stepper", "tests", "sample_projects", "models"):
+        shutil.copytree(ROOT / name, folder / name, ignore=shutil.ignore_patterns("__pycache__", "*.onnx"))
+    for name, pairs in addition.edits.items():
+        path = folder / name
+        text = path.read_text(encoding="utf-8")
+        for before, after in pairs:
+            if before not in text:
+                return len(addition.edits), f"NOT MADE: {name} no longer has {before.strip()!r}"
+            text = text.replace(before, after, 1)
+        path.write_text(text, encoding="utf-8")
+    tried = subprocess.run(
+        [sys.executable, "-c", addition.trial],
+        cwd=folder,
+        env={**os.environ, "PYTHONPATH": str(folder)},
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    return len(addition.edits), tried.stdout.strip() or f"NOT THERE: {tried.stderr.strip()[-400:]}"
+
+
+def main() -> int:
+    """Print each addition, the files it takes, and what the program makes of it.
+
+    Returns:
+        Exit code: 1 if one could not be made or is not there.
+    """
+    failed = 0
+    for addition in ADDITIONS:
+        with tempfile.TemporaryDirectory(prefix="additions-") as folder:
+            files, told = touched(addition, Path(folder))
+        failed += told.startswith("NOT")
+        print(f"{addition.what}: {files} files: {', '.join(addition.edits) or 'none'}")
+        print("\n".join(f"    {line}" for line in told.splitlines()), flush=True)
+    return 1 if failed else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

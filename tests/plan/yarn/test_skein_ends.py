@@ -1,0 +1,72 @@
+"""Where a skein ends, against plain sums of what the rounds take and against the label."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from stepper.plan.materials import Stock
+from stepper.plan.model import Plan
+from stepper.plan.yarn.skein_ends import skein_ends
+from stepper.plan.yarn.yarn_left import Weighing
+from stepper.plan.yarn.yarn_use import yarn_use
+from tests.fixtures import plan_named
+
+
+def metres_before(plan: Plan, yarn: str, index: int) -> float:
+    """Give what the rounds before one take, added up one by one."""
+    return sum(use[yarn].likely_mm for use in yarn_use(plan)[:index] if yarn in use) / 1000
+
+
+def with_skeins(plan: Plan, yarn: str, bought: float | None) -> Plan:
+    """Give the plan with another number of skeins in the house."""
+    stock = plan.materials.stocks[yarn]
+    stocks = {**plan.materials.stocks, yarn: Stock(skein=stock.skein, bought=bought)}
+    return replace(plan, materials=replace(plan.materials, stocks=stocks))
+
+
+def test_each_skein_ends_in_the_round_that_takes_its_last_metre() -> None:
+    """The label of chalk says 175 m: the first, second and third end are at 175, 350 and 525."""
+    plan = plan_named("switchback")
+    ends = skein_ends(plan, "MC")
+    assert len(ends) == 3
+    for number, end in enumerate(ends, start=1):
+        assert metres_before(plan, "MC", end.likely) <= 175 * number < metres_before(plan, "MC", end.likely + 1)
+        assert metres_before(plan, "MC", end.soonest) <= 175 * number - 8.75  # a twentieth of 175 m
+        assert end.more  # six were bought
+
+
+def test_a_yarn_that_one_skein_lasts_for_and_one_without_a_label_have_no_end() -> None:
+    """Nothing is claimed where nothing is known, and nobody fetches what is not needed."""
+    plan = plan_named("switchback")
+    assert skein_ends(plan, "A") == ()
+    stocks = {key: stock for key, stock in plan.materials.stocks.items() if key != "MC"}
+    assert skein_ends(replace(plan, materials=replace(plan.materials, stocks=stocks)), "MC") == ()
+    assert skein_ends(replace(plan, materials=replace(plan.materials, loops={})), "MC") == ()
+
+
+def test_the_last_skein_there_is_is_called_the_last() -> None:
+    """With two skeins the second end is the end of the yarn, and nothing is said of a third."""
+    plan = plan_named("switchback")
+    assert [end.more for end in skein_ends(with_skeins(plan, "MC", 2), "MC")] == [True, False]
+    assert [end.more for end in skein_ends(with_skeins(plan, "MC", None), "MC")] == [True, True, True]
+    # One and a half: the second is a half one.
+    half = skein_ends(with_skeins(plan, "MC", 1.5), "MC")
+    assert [end.more for end in half] == [True, False]
+    assert half[1].likely < skein_ends(plan, "MC")[1].likely
+
+
+def test_a_weighed_ball_counts_from_where_it_was_weighed() -> None:
+    """Ten grams of chalk are 35 m by the label (175 m in 50 g); her hand may take a little more or less."""
+    plan = with_skeins(plan_named("switchback"), "MC", None)
+    first = skein_ends(plan, "MC", Weighing(index=45, stitch=0, grams=10.0))[0]
+    taken = metres_before(plan, "MC", first.likely) - metres_before(plan, "MC", 45)
+    assert 30 <= taken <= 35
+
+
+def test_more_than_a_skein_on_the_scale_is_all_there_is() -> None:
+    """120 g are two whole skeins and 20 g in hand, so that two ends have more behind them."""
+    plan = plan_named("switchback")
+    ends = skein_ends(plan, "MC", Weighing(index=150, stitch=20, grams=120.0))
+    assert ends
+    assert all(end.more for end in ends[:2])
+    assert skein_ends(plan, "MC", Weighing(index=len(plan.rounds), stitch=0, grams=120.0)) == ()

@@ -1,0 +1,143 @@
+"""What is told before a step as a step of its own, so that nothing she hears at one cue goes on too long."""
+
+from __future__ import annotations
+
+from itertools import chain
+
+from stepper.language.aloud import spell_out
+from stepper.language.effect_words import tell_effect
+from stepper.plan.yarn.strand_remarks import catches_of
+from stepper.session import cues
+from stepper.session.codec import decode_event, encode_event
+from stepper.session.effects import Lead, TellStep
+from stepper.session.evolve import evolve_all
+from stepper.session.machine import Session
+from stepper.session.speech_length import seconds_of
+from stepper.session.state import Position, State
+from stepper.session.steps import By, cut_into_steps
+from stepper.session.stops import remarks_before, shorten_catches, stops_before, told_catches
+from tests.fixtures import plan_named
+from tests.plans import plan
+from tests.playbook import AT, check, opened
+
+PICKED_UP = plan(
+    (
+        "band",
+        [
+            "co88",
+            (
+                "k88 pu18",
+                {"remarks": ("change to 4.5 mm needles", "with RS facing", "pick up along the right front edge")},
+            ),
+            "k106",
+        ],
+    )
+)
+
+
+def test_what_is_told_before_a_step_is_heard_done_and_answered_with_the_same_cue() -> None:
+    """Twelve seconds at once are not kept in mind; the needle and the edge are something to do before the stitches."""
+    check(
+        opened(PICKED_UP),
+        """
+        > next step
+        Change to 4.5 mm needles. With RS facing. Pick up along the right front edge.
+        > next step
+        Round 2: knit eighty eight, pick up and knit eighteen.
+        > next step
+        Round 3: knit all one hundred six.
+        """,
+    )
+
+
+def test_again_undo_and_back_go_to_the_stop_or_the_step_she_heard_last() -> None:
+    """She never has to know that the place did not move."""
+    check(
+        opened(PICKED_UP),
+        """
+        > next step
+        Change to 4.5 mm needles. With RS facing. Pick up along the right front edge.
+        > say that again
+        Change to 4.5 mm needles. With RS facing. Pick up along the right front edge.
+        > next step
+        Round 2: knit eighty eight, pick up and knit eighteen.
+        > say that again
+        Round 2: knit eighty eight, pick up and knit eighteen.
+        > undo that
+        Taken back: the step.
+        Change to 4.5 mm needles. With RS facing. Pick up along the right front edge.
+        > next step
+        Round 2: knit eighty eight, pick up and knit eighteen.
+        > go back
+        Change to 4.5 mm needles. With RS facing. Pick up along the right front edge.
+        > go back
+        Band, round 1 of 3: cast on eighty eight.
+        > next step
+        Change to 4.5 mm needles. With RS facing. Pick up along the right front edge.
+        """,
+    )
+
+
+def test_the_next_day_she_is_where_she_stopped() -> None:
+    """What is heard follows from the events alone, as they lie in the journal."""
+    session = opened(PICKED_UP)
+    events = []
+    for _ in range(2):
+        considered = session.consider(cues.Next(at=AT))
+        events += [decode_event(*encode_event(each)) for each in considered.events]
+        session.adopt(considered)
+    assert session.state.place == Position(index=1)
+    again = Session(PICKED_UP, evolve_all(State(), events))
+    told = again.consider_opening(AT, "f").effects[-1]
+    assert tell_effect(told, PICKED_UP) == "Band, round 2 of 3: knit eighty eight, pick up and knit eighteen."
+
+
+def test_a_stop_is_no_knitting() -> None:
+    """It has no stitches and takes no part in her pace."""
+    session = opened(PICKED_UP)
+    session.adopt(session.consider(cues.Next(at=AT)))
+    considered = session.consider(cues.Next(at=AT))
+    (event,) = considered.events
+    assert (event.stitches, event.place) == (0, session.state.place)  # type: ignore[attr-defined] # a step on
+    assert considered.state.worked == session.state.worked
+
+
+def test_a_short_remark_is_told_with_its_step() -> None:
+    """A cue more for four words would only keep her waiting."""
+    garment = plan(("band", ["co88", ("k88", {"remarks": ("with A",)})]))
+    assert stops_before(garment, garment.rounds[1], By.ROUND) == ()
+
+
+def test_every_remark_of_a_garment_is_told_once_in_stops_or_with_its_step() -> None:
+    """Nothing is lost between the two, whatever is read out at one cue."""
+    garment = plan_named("switchback")
+    parted = 0
+    for round_ in garment.rounds:
+        wanted = [*remarks_before(round_), *told_catches(garment, round_)]
+        stops = stops_before(garment, round_, By.ROUND)
+        parted += bool(stops)
+        heard = tuple(chain(*stops))
+        part = cut_into_steps(round_, By.ROUND)[0]
+        step = TellStep(index=round_.index, part=part, lead=Lead.ROUND, heard=heard)
+        told = [*(tell_effect(TellStep(index=0, part=part, lead=Lead.ROUND, stop=each), garment) for each in stops)]
+        said = " ".join([*told, tell_effect(step, garment)]).casefold()
+        assert all(said.count(each.rstrip(".").casefold()) == 1 for each in wanted), said
+        assert all(seconds_of(spell_out(each)) <= 7.8 for each in told)
+    assert parted > 5
+
+
+def test_where_floats_are_caught_is_told_without_how_long_they_are() -> None:
+    """That can be asked for."""
+    garment = plan_named("switchback")
+    caught = next(each for each in garment.rounds if catches_of(each))
+    assert shorten_catches(catches_of(caught)) == ("Catch pine behind stitch 10 of each repeat",)
+
+
+def test_a_round_read_along_has_no_stop() -> None:
+    """It is read out run by run, and the first run brings what comes before it."""
+    garment = plan(("band", ["co20", ("k5 m1 k10 m1 k5", {"remarks": ("pick up " * 12,)})]))
+    session = opened(garment)
+    session.adopt(session.consider(cues.Next(at=AT)))
+    session.adopt(session.consider(cues.ReadAlong(at=AT)))
+    session.adopt(session.consider(cues.Next(at=AT)))
+    assert session.state.place == Position(index=1, stitch=5)
