@@ -26,7 +26,7 @@ _SHORTEST_SAMPLES = 8000
 _LAYERS, _HEADS, _WIDTH = 6, 8, 36
 _BATCH: Final = 16
 _ENDS: Final = 10
-# Larger batches copy more of what the decoder keeps of the sound, and are no faster on one thread.
+# Larger batches are no faster on one thread.
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -158,11 +158,6 @@ class MoonshineModel:
         Returns:
             The likeliest texts reached, the likeliest first, each with or without a mark at its end.
         """
-        wide = {
-            name: self._np.repeat(kept, _BATCH, 0)
-            for name, kept in encoded.memory.items()
-            if ".encoder." in name
-        }
         memory = _decoder_part(encoded.memory)
         level = [_Branch(node=root, score=0.0, likely=encoded.first, memory=memory)]
         ends: list[_End] = []
@@ -177,8 +172,8 @@ class MoonshineModel:
                     steps.append((score, len(steps), token, node, branch))
             if not steps:
                 break
-            level = self._further(encoded, wide, heapq.nlargest(_BATCH, steps))
-        return self._ended(encoded, wide, ends)
+            level = self._further(encoded, heapq.nlargest(_BATCH, steps))
+        return self._ended(encoded, ends)
 
     def _ends(self, branch: _Branch, found: Hypothesis, number: int) -> list[_End]:
         """Return the ways in which a complete text may end: as it is, or with a mark."""
@@ -189,7 +184,7 @@ class MoonshineModel:
             for at, (score, token) in enumerate(zip(scores, tokens, strict=True))
         ]
 
-    def _ended(self, encoded: Encoded, wide: Mapping[str, Any], ends: list[_End]) -> list[Hypothesis]:
+    def _ended(self, encoded: Encoded, ends: list[_End]) -> list[Hypothesis]:
         """Weigh the end itself after a mark: after many a full stop somebody goes on talking."""
         scores: dict[Hypothesis, float] = {}
         best = heapq.nlargest(_ENDS, ends)
@@ -200,7 +195,7 @@ class MoonshineModel:
                 for score, number, token, found, branch in best
                 if token != _END and found.tokens == length
             ]
-            branches = self._further(encoded, wide, marked)
+            branches = self._further(encoded, marked)
             after |= {step[1]: branch for step, branch in zip(marked, branches, strict=True)}
         for score, number, _, found, _ in best:
             behind = float(after[number].likely[_END]) if number in after else 0.0
@@ -210,16 +205,20 @@ class MoonshineModel:
             texts.setdefault(found.text, replace(found, score=score))
         return list(texts.values())
 
-    def _further(self, encoded: Encoded, wide: Mapping[str, Any], steps: list[_Step]) -> list[_Branch]:
-        """Take one more token in each branch."""
-        np, count = self._np, len(steps)
+    def _further(self, encoded: Encoded, steps: list[_Step]) -> list[_Branch]:
+        """Take one more token in each branch.
+
+        All of them share what is kept of the sound: the decoder's products spread it over the batch, and a
+        copy for each would take 46 MB for five seconds.
+        """
+        np = self._np
         if not steps:
             return []
-        memory = {name: kept[:count] for name, kept in wide.items()}
+        memory = {name: kept for name, kept in encoded.memory.items() if ".encoder." in name}
         for name in steps[0][-1].memory:
             memory[name] = np.concatenate([before.memory[name] for *_, before in steps])
-        states = np.repeat(encoded.states, count, 0)
-        logits, grown = self._run(states, np.array([[token] for _, _, token, _, _ in steps]), memory)
+        tokens = np.array([[token] for _, _, token, _, _ in steps])
+        logits, grown = self._run(encoded.states, tokens, memory)
         likely, grown = self._log(logits)[:, -1], _decoder_part(grown)
         return [
             _Branch(

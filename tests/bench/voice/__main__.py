@@ -13,8 +13,11 @@ from __future__ import annotations
 
 import argparse
 import random
-import resource
+import subprocess
+import sys
+import tempfile
 import time
+import wave
 from collections import Counter
 from pathlib import Path
 
@@ -26,6 +29,7 @@ from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.ears.moonshine import MoonshineRecogniser
 from stepper.ears.thresholds import STRICT
+from stepper.ears.wordings import Reply
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import ADDRESSES, CLOSED, Clip, clips
 from tests.bench.voice.stream import Event, Outcome, answer_to, as_16_bit, hear, known_after, with_cues
@@ -45,6 +49,31 @@ def share(count: int, of: int) -> str:
     middle = (p + z * z / (2 * of)) / (1 + z * z / of)
     half = z / (1 + z * z / of) * (p * (1 - p) / of + z * z / (4 * of * of)) ** 0.5
     return f"{p:.3f} [{max(0, middle - half):.2f}-{min(1, middle + half):.2f}] of {of}"
+
+
+_LISTENS = """
+import resource, sys
+from pathlib import Path
+from stepper.sitting.preferences import Preferences
+from stepper.sitting.project_file import load_project
+from stepper.sitting.recognisers import hear_recording
+plan = load_project(Path(sys.argv[1])).plan
+list(hear_recording(Path(sys.argv[2]), plan, lambda: True, Preferences()))
+print(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss // 1024)
+"""
+
+
+def memory_mb(sound: np.ndarray) -> int:
+    """Let the program's ears alone hear a stream, in a process without any of this bench; the most it takes. Unit: MB."""
+    with tempfile.TemporaryDirectory() as folder:
+        path = Path(folder) / "stream.wav"
+        with wave.open(str(path), "wb") as file:
+            file.setparams((1, 2, RATE_HZ, len(sound), "NONE", ""))
+            file.writeframes(sound.tobytes())
+        said = subprocess.run(
+            [sys.executable, "-c", _LISTENS, str(SAMPLE), str(path)], capture_output=True, text=True, check=True
+        )
+    return int(said.stdout.split()[-1])
 
 
 def rate(count: int, hours: float) -> str:
@@ -81,21 +110,25 @@ class Bench:
         """Tell whether what a clip says is still in the vocabulary, which may have changed since it was made."""
         return not clip.kind.endswith("cue") or clip.said in CLOSED
 
-    def recogniser(self, address: str = "", strict=STRICT):
+    def recogniser(self, address: str = "", strict=STRICT, asked: frozenset[Reply] = frozenset()):
         if self.args.vosk:
             from stepper.ears.vosk_recogniser import VoskRecogniser
 
             return VoskRecogniser(list_wordings(self.plan), self.args.vosk, address=address)
-        return MoonshineRecogniser(list_wordings(self.plan), address=address, strict=strict)
+        return MoonshineRecogniser(list_wordings(self.plan), address=address, strict=strict, asked=lambda: asked)
 
     def same(self, said: str, heard: str) -> bool:
         """Tell whether two texts are the same cue."""
         one, other = (understand(text, self.plan) for text in (said, heard))
         return not isinstance(one, NotUnderstood) and one == other
 
-    def table(self, kind: str, address: str = "") -> None:
+    def table(self, kind: str, address: str = "", asked: frozenset[Reply] = frozenset()) -> None:
         """Print heard and wrong at each loudness of the film."""
-        recogniser = self.recogniser(address)
+        what = f'"{address}" + {kind.split()[-1]}' if address else kind
+        what += ", asked for" if asked else ""
+        if self.args.row not in ("", what):
+            return
+        recogniser = self.recogniser(address, asked=asked)
         chosen = self.some(kind, address)
         for name, ratio in RATIOS:
             if (
@@ -109,7 +142,6 @@ class Bench:
             answers = [(event, *answer_to(event, outcome)) for event in events]
             right = [event for event, text, _ in answers if text and self.same(event.clip.said, text)]
             wrong = sum(bool(text) and not self.same(event.clip.said, text) for event, text, _ in answers)
-            what = f'"{address}" + {kind.split()[-1]}' if address else kind
             print(
                 f"{what:22} {name:6} heard {share(len(right), len(events))}, wrong {share(wrong, len(events))}"
             )
@@ -140,9 +172,9 @@ class Bench:
                 f"{np.median(outcome.cpu_s) * 1000:.0f} ms, p95 {np.percentile(outcome.cpu_s, 95) * 1000:.0f} (CPU)"
             )
 
-    def false(self, address: str = "") -> None:
+    def false(self, address: str = "", asked: frozenset[Reply] = frozenset()) -> None:
         """Print how often something is heard where no cue was said."""
-        recogniser = self.recogniser(address)
+        recogniser = self.recogniser(address, asked=asked)
         heard: list[str] = []
         hours = people_hours = 0.0
         people: list[str] = []
@@ -159,6 +191,7 @@ class Bench:
             outcome = hear((whole * 0.5 + hiss).astype(np.int16), recogniser)
             people, people_hours = [text for _, text in outcome.heard], len(whole) / RATE_HZ / 3600
         name = f'behind "{address}"' if address else "without an address word"
+        name += ", while a count is asked for" if asked else ""
         if hours:
             print(
                 f"false cues {name}: film of synthetic voices {hours:.1f} h, {rate(len(heard), hours)}: {heard}"
@@ -182,9 +215,7 @@ class Bench:
         quiet = np.random.default_rng(2).standard_normal(300 * RATE_HZ) * 10
         outcome = hear(quiet.astype(np.int16), recogniser)
         print(f"CPU in a quiet room: {outcome.all_cpu_s / 300:.1%} of a core")
-        print(
-            f"memory at most: {resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024:.0f} MB in this process"
-        )
+        print(f"memory at most: {memory_mb(stream)} MB in a process that only listens")
         recogniser.close()
 
 
@@ -203,17 +234,20 @@ def main() -> None:
     parser.add_argument("--address", default="stepper")
     parser.add_argument("--vosk", type=Path)
     parser.add_argument("--development", action="store_true")
+    parser.add_argument("--row", default="", help="only rows of this name, such as 'count, asked for'")
     parser.add_argument("--verbose", action="store_true")
     args = parser.parse_args()
     bench = Bench(args)
     if args.part in ("quiet", "noise", "all"):
         for kind in ("cue", "count"):
             bench.table(kind)
+        bench.table("count", asked=frozenset({Reply.NUMBER}))
         bench.table("addressed cue", args.address)
         bench.table("addressed count", args.address)
     if args.part in ("false", "all"):
         bench.false()
         bench.false(args.address)
+        bench.false(asked=frozenset({Reply.NUMBER}))
     if args.part == "address":
         for address in ADDRESSES:
             bench.table("addressed cue", address)
