@@ -198,8 +198,8 @@ def _wordings(table: Mapping[str, Any], name: str, remarks: list[str]) -> dict[s
 
 
 def show_value(value: object) -> str:
-    """Return a value of a settings file as it is told: text as it is, the rest as Python writes it."""
-    return _cut(value) if isinstance(value, str) else quote_value(value)
+    """Return a value of a settings file as it is told: text on one line, the rest as Python writes it."""
+    return _cut(" ".join(value.split())) if isinstance(value, str) else quote_value(value)
 
 
 def quote_value(value: object) -> str:

@@ -5,7 +5,7 @@
 Asks pip, for every version of Python on every system, which versions it would take of wheels alone; nothing is built or
 installed. Everything is asked for as if it had no marker, and then each part of the program with the markers as they
 stand and with all that it needs in turn. What a package needs is read from one of its wheels, fetched once. Prints as
-it goes; a call of pip that takes longer than a minute counts as no answer. Libraries of the C language other than
+it goes; a call of pip that takes longer than two minutes counts as no answer. Libraries of the C language other than
 glibc cannot be told apart by a marker.
 """
 
@@ -31,7 +31,7 @@ from packaging.utils import canonicalize_name
 from packaging.version import InvalidVersion, Version
 
 PROJECT = Path(__file__).parents[2] / "pyproject.toml"
-PATIENCE_S = 60
+PATIENCE_S = 120
 GLIBC = ("_2_34", "_2_31", "_2_28", "_2_27", "_2_26", "_2_24", "_2_17", "2014", "_2_12", "2010", "_2_5", "1")
 MUSL = ("1_2", "1_1")
 

@@ -71,6 +71,7 @@ def test_her_own_wordings_stand_beside_those_of_the_file() -> None:
         ("[numbers]\n'drei' = 1e308", "must be a whole number"),
         ("[numbers]\n'drei' = inf", "must be a whole number"),
         ("[numbers]\n'drei' = " + "[" * 3000 + "]" * 3000, "nested too deeply"),
+        ("[phrases]\n'weiter' = \"next\\nstep\\nnow\"", 'stands for "next step now", which is no such wording'),
         ("[phrases]\n'" + "x" * 5000 + "' = 'next stop'", "which is no such wording"),
     ],
 )
@@ -82,6 +83,7 @@ def test_a_slip_in_the_file_is_said_in_a_sentence(tmp_path: Path, written: str, 
         read_vocabulary(path)
     assert complaint in str(refused.value)
     assert str(path) in str(refused.value)
+    assert "\n" not in str(refused.value)
     assert len(str(refused.value)) < 400 + len(str(path))
 
 
