@@ -8,7 +8,7 @@ from math import lcm
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.columns import KNIT
-from stepper.plan.fabric.established import asks_pattern, establish, even, ground
+from stepper.plan.fabric.established import as_it_looks, asks_pattern, establish, even, ground
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.lines.rounds import repeat, work_template
@@ -87,19 +87,6 @@ def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | No
         return (row,)
     looks = Template((Until("pattern", "end", None, None, place),), place)
     return (row, looks)
-
-
-def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) -> tuple[Template, ...]:
-    """Return what "in pattern" goes on with: in rows, one written row goes on as it looks from each side.
-
-    A row knitted throughout makes garter stitch, and is knitted on both sides.
-    """
-    only = pattern[0]
-    if len(pattern) > 1 or not needles.flat or only.chart or only.stockinette:
-        return pattern
-    if all(isinstance(element, Until) and element.stitch == "k" for element in only.elements):
-        return pattern
-    return (Template((Until("pattern", "end", None, None, place),), place),)
 
 
 def work_even(instruction: WorkRounds, needles: Needles) -> None:
