@@ -1,4 +1,4 @@
-"""A repeat of several rounds that its count ends early: told, since a page may mean two things by it. No I/O."""
+"""A repeat of several rounds that its count ends early: told, since a page may mean either. No I/O."""
 
 from __future__ import annotations
 
