@@ -24,7 +24,7 @@ yoke     | is this a good place to stop                 | where to stop best, or
 yoke     | how many stitches have I done in this round  | 40 of 150 | at stitch 40 of 150
 yoke     | where did I stop                             | the place | at stitch 40 of 150
 yoke     | how many rounds of the yoke have I done      | 12 of 37 | 12 of 37 rounds done
-yoke     | start the yoke again                         | round 1 of the yoke, said as undone | Yoke, round 1 of 37
+yoke     | start the yoke again                         | what comes first in it: the needle | Change to 3.75 mm needles
 yoke     | which chart am I on                          | chart trail and its round | Round 4 of chart trail
 yoke     | I used the wrong yarn                        | help with that fault | give a count first
 yoke     | I am three stitches short                    | 147: 3 fewer | 147: 3 fewer than 150

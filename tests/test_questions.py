@@ -32,7 +32,7 @@ yoke     | and after that                     | After that: round 15: in chalk, 
 yoke     | what comes after this round        | Round 14
 yoke     | which round am I on                | Yoke, round 13 of 37
 yoke     | where am I                         | at stitch 40 of 150
-yoke     | what did I just do                 | Last: round 12
+yoke     | what did I just do                 | Last: two pine, one chalk
 yoke     | what did I do last round           | Round 12, chart trail round 3
 yoke     | which colour now                   | Chalk now. In this round: chalk and pine
 yoke     | which yarn                         | chalk and pine

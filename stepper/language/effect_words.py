@@ -6,6 +6,7 @@ One short line for each effect. Work is given in words, counts and places in fig
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import replace
 from types import MappingProxyType
@@ -233,6 +234,11 @@ def _stride(effect: effects.TellStride, plan: Plan) -> str:
     return f"By {effect.by.value}."
 
 
+def _second(effect: effects.TellSecond, plan: Plan) -> str:
+    name = re.split(r"[(,]", effect.section)[0].strip().lower()
+    return f"This is printed once for two. For the second, say: go to {name} round 1."
+
+
 def _far(effect: answers.TellFar, plan: Plan) -> str:
     if not effect.rounds:
         return "Nothing is left: every round is done."
@@ -366,6 +372,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.AskCount: _ask_count,
         effects.AskLength: _ask_length,
         effects.TellStride: _stride,
+        effects.TellSecond: _second,
         answers.TellFar: _far,
         answers.TellTimeKnitted: _time_knitted,
         answers.TellTimeLeft: lambda effect, plan: outlook.tell_time_left(effect.outlook),

@@ -121,7 +121,9 @@ def _yarn(key: str, value: Mapping, draft: FileDraft) -> Yarn:
 def _in_either(fields: Fields, name: str, other: str, factor: float, draft: FileDraft) -> float | None:
     """Read an amount given in its unit or another; `factor` converts the other to the first."""
     if other not in fields.found:
-        return read_amount(fields, name, draft, required=True)
+        amount = read_amount(fields, name, draft, required=True)
+        fields.asked.append(other)
+        return amount
     value = read_amount(fields, other, draft)
     if name in fields.found:
         message = f"a skein's {name} and {other} are both given."

@@ -10,9 +10,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from stepper.plan.model import Plan
+from stepper.plan.yarn.worked_twice import second_pieces
 from stepper.session.cues import ForgetReminders, RemindMe
 from stepper.session.decision import Decision, Refusal
-from stepper.session.effects import AskLength, Effect, RestHands
+from stepper.session.effects import AskLength, Effect, RestHands, TellSecond
 from stepper.session.events import Advanced, Placed, ReminderSet, RemindersForgotten
 from stepper.session.fault import respond as inquiry
 from stepper.session.moves import round_called
@@ -70,6 +71,19 @@ def forget(plan: Plan, state: State, cue: ForgetReminders) -> Decision:
     if not any(each.index > state.place.index for each in state.knitting.reminders):
         return Refusal(sentence="There are no reminders.")
     return (RemindersForgotten(at=cue.at),)
+
+
+def tell_second(plan: Plan, done: int, now: int) -> Iterator[Effect]:
+    """Tell of the second piece if the first is finished: a sleeve that the pattern prints once.
+
+    Args:
+        plan: The plan, which has the piece once.
+        done: Index of the round that was in hand.
+        now: Index of the round in hand now.
+    """
+    for piece in second_pieces(plan):
+        if done <= piece[-1] < now:
+            yield TellSecond(section=plan.rounds[piece[0]].section)
 
 
 def tell_reminders(before: State, after: State) -> Iterator[Effect]:

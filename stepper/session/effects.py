@@ -155,6 +155,13 @@ class TellStride(Effect):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TellSecond(Effect):
+    """Say that a piece that is finished is printed once for two, and how to begin the second."""
+
+    section: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class RestHands(Effect):
     """Remind her to rest her hands."""
 

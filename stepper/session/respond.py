@@ -16,7 +16,7 @@ from stepper.session.answers import ANSWERS, step_at
 from stepper.session.clock_cues import Beat, Silence
 from stepper.session.counting import doubts
 from stepper.session.counting.tally import count_between
-from stepper.session.due import tell_due, tell_reminders
+from stepper.session.due import tell_due, tell_reminders, tell_second
 from stepper.session.effects import (
     AskCount,
     AskPlace,
@@ -199,6 +199,7 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
     done = plan.rounds[origin.index]
     if place.index > origin.index + 1:
         yield TellTaken(stitches=event.stitches, place=place)
+    yield from tell_second(plan, origin.index, place.index)
     yield from tell_due(plan, before, event, after)
     same_section = place.index < len(plan.rounds) and plan.rounds[place.index].section == done.section
     yield step_at(plan, after, Lead.ROUND if same_section else Lead.FULL)

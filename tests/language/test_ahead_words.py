@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from stepper.craft.stitches import Kind
 from stepper.language.effect_words import tell_effect
+from stepper.plan.yarn.skein_ends import SkeinEnd
+from stepper.session.questions.about_series import Series, TellDueNow, TellSeries, Where
 from stepper.session.ready import GetReady
+from stepper.session.skeins import GetSkein
 from tests.plans import final_increase
 
 
@@ -16,3 +20,25 @@ def test_things_to_fetch_are_listed_behind_when_they_are_needed() -> None:
     many = GetReady(index=4, here=2, needle_mm=4.0, holder=True, markers=8, yarns=(key,))
     expected = f"In 2 rounds you need the 4 mm needle, a holder, markers and {name}."
     assert tell_effect(many, made) == expected
+
+
+def test_a_skein_is_named_with_about_when_it_ends() -> None:
+    """Another one if there is one; of the last only a scale knows."""
+    made = final_increase()
+    key, name = next(iter(made.yarns.items()))
+    more = GetSkein(end=SkeinEnd(yarn=key, soonest=3, likely=5, more=True), here=2)
+    assert tell_effect(more, made) == f"In about 3 rounds you need another skein of {name}."
+    last = GetSkein(end=SkeinEnd(yarn=key, soonest=3, likely=3, more=False), here=2)
+    expected = f"In about a round the last skein of {name} may end. Weigh it and say: {name} weighs, and the grams."
+    assert tell_effect(last, made) == expected
+
+
+def test_two_counts_are_told_apart_by_kind_and_place() -> None:
+    """Which of which: "the third of six" keeps her place in a count that a finger on the page would keep."""
+    made = final_increase()
+    neck = Series(kind=Kind.DECREASE, where=Where.BEGINNING, index=4, number=3, of=6)
+    cable = Series(kind=Kind.CABLE, where=Where.ELSEWHERE, index=6, number=2, of=2)
+    both = TellSeries(series=(neck, cable), here=4)
+    assert tell_effect(both, made) == "Side by side: decrease at the beginning in this round, cable in 2 rounds."
+    now = TellDueNow(series=(neck, cable))
+    assert tell_effect(now, made) == "The third of 6 decreases at the beginning and the last of 2 cables."

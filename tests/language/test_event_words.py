@@ -65,6 +65,12 @@ def test_every_remedy_is_told_apart_in_the_notes(remedy: RemedyKind) -> None:
         (events.Counted(at=AT, place=Position(), stitches=8, expected=9, expected_end=9),
          "counted 8: 9 expected", "counted 8 where 9 were expected, neckband round 1"),
         (events.WokeUp(at=AT), "ears open", ""),
+        (events.Advanced(at=AT, origin=Position(index=1), place=Position(index=2), stitches=225),
+         "done: Neckband, round 2 of 2", ""),
+        (events.Advanced(at=AT, origin=Position(index=1), place=Position(index=1), stitches=0),
+         "heard what comes first, neckband round 2", ""),
+        (events.Advanced(at=AT, origin=Position(index=3), place=Position(index=3, stitch=12), stitches=12),
+         "worked 12 stitches, to Yoke, round 2 of 6, Final increase, stitch 12", ""),
     ],
 )  # fmt: skip
 def test_the_page_says_all_and_the_notes_what_is_worth_writing_down(

@@ -65,8 +65,9 @@ SILENT = {
     # "FINISHING Weave in ends": what it heads says so. "All following rows", "previously wrapped", "every 4th row thereafter".
     "finishing", "following", "previously", "thereafter", "remain",
     # "Evenly spaced", "arranging 16 on each", "a second holder", "the larger circular", "1st patt row", "thus ending", a star
-    # closed by "repeat to last 4 sts", "rep round 1 only until": the words beside them say what is done.
-    "spaced", "arranging", "second", "circular", "patt", "thus", "repeat", "only", "these",
+    # closed by "repeat to last 4 sts", "rep round 1 only until", "rep rows 1 and 2 10 times more": the words beside them
+    # say what is done.
+    "spaced", "arranging", "second", "circular", "patt", "thus", "repeat", "rep", "only", "these",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
     "purlwise", "knitwise",
 }  # fmt: skip

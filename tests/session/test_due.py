@@ -212,3 +212,17 @@ def test_after_several_rounds_at_once_the_count_asked_for_is_that_of_the_needles
     assert "150" not in told
     told = transcript(session, "> three rounds done")
     assert "Count now: 150" not in told
+
+
+@pytest.mark.parametrize(("section", "called"), [("sleeve (make 2)", "sleeve"), ("sleeves", "sleeves")])
+def test_a_piece_that_is_printed_once_for_two_is_not_left_single(section: str, called: str) -> None:
+    """The sheet and the yarn count both sleeves; she is led to the second by what she is told to say. The counts
+    asked on the way are beside the point here."""
+    session = opened(plan((section, ["co8", "k8", "bo8"]), ("collar", ["co6", "k6"])))
+    told = f"This is printed once for two. For the second, say: go to {called} round 1."
+    first = transcript(session, "> next\n> next\n> next")
+    assert f"{told}\nCollar, round 1 of 2: cast on six." in first
+    again = transcript(session, f"> go to {called} round 1\n> next\n> next\n> next")
+    assert "round 1 of 3: cast on eight." in again
+    assert again.count(told) == 1
+    assert told not in transcript(session, "> next\n> next")

@@ -3,7 +3,7 @@ from __future__ import annotations
 import inspect
 
 from stepper.language.effect_words import LINES
-from stepper.session import answers, due, effects, ready
+from stepper.session import answers, due, effects, ready, skeins
 from stepper.session.counting import doubts
 from stepper.session.effects import Effect
 from stepper.session.fault import respond as faults
@@ -16,7 +16,7 @@ def test_every_effect_has_words() -> None:
         each
         for module in (
             *(about, about_ahead, about_piece, about_round, about_series),
-            *(answers, doubts, due, effects, faults, ready),
+            *(answers, doubts, due, effects, faults, ready, skeins),
         )
         for _, each in inspect.getmembers(module, inspect.isclass)
         if issubclass(each, Effect) and each is not Effect

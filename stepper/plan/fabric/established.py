@@ -72,6 +72,19 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
     )
 
 
+def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) -> tuple[Template, ...]:
+    """Return what "in pattern" goes on with: in rows, one written row goes on as it looks from each side.
+
+    A row knitted throughout makes garter stitch, and is knitted on both sides.
+    """
+    only = pattern[0]
+    if len(pattern) > 1 or not needles.flat or only.chart or only.stockinette:
+        return pattern
+    if all(isinstance(element, Until) and element.stitch == "k" for element in only.elements):
+        return pattern
+    return (Template((Until("pattern", "end", None, None, place),), place),)
+
+
 def _sets_up(cycle: tuple[Template, ...], worked: list[DraftRound]) -> bool:
     """Return whether rounds set up a pattern themselves, rather than going on with one or shaping within it.
 

@@ -8,9 +8,10 @@ from math import lcm
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.columns import KNIT
-from stepper.plan.fabric.established import asks_pattern, establish, even, ground
+from stepper.plan.fabric.established import as_it_looks, asks_pattern, establish, even, ground
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
+from stepper.plan.lines.cut_short import forget_cut_short, tell_cut_short
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.short_row_method import count_unwrapped
 from stepper.plan.model import Stretch
@@ -87,19 +88,6 @@ def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | No
         return (row,)
     looks = Template((Until("pattern", "end", None, None, place),), place)
     return (row, looks)
-
-
-def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) -> tuple[Template, ...]:
-    """Return what "in pattern" goes on with: in rows, one written row goes on as it looks from each side.
-
-    A row knitted throughout makes garter stitch, and is knitted on both sides.
-    """
-    only = pattern[0]
-    if len(pattern) > 1 or not needles.flat or only.chart or only.stockinette:
-        return pattern
-    if all(isinstance(element, Until) and element.stitch == "k" for element in only.elements):
-        return pattern
-    return (Template((Until("pattern", "end", None, None, place),), place),)
 
 
 def work_even(instruction: WorkRounds, needles: Needles) -> None:
@@ -197,6 +185,7 @@ def last_for(
         first: Round of the cycle that the first of them is, from 0.
         less: Rounds of the end that are left for what the line says next.
     """
+    forget_cut_short(cycle, needles)
     done = len(needles.drafts) - start
     at = done + first
     if isinstance(duration, Rounds):
@@ -243,7 +232,8 @@ def _to_count(
         count = _counted(needles, duration)
         if count is None or begun is None or count == wanted:
             needles.last.counted = len(needles.drafts)
-            _tell_cut_short(cycle, duration, needles, at=start + number, worked=number)
+            if number:
+                tell_cut_short(cycle, duration.number.place, needles, at=start + number)
             return
         findings = len(needles.findings)
         work_template(cycle[(start + number) % len(cycle)], needles)
@@ -260,24 +250,6 @@ def _to_count(
             told = f"the repeat never leaves {wanted} stitches{where}: it {how}."
             needles.report(duration.number.place, told)
             return
-
-
-def _tell_cut_short(
-    cycle: tuple[Template, ...],
-    duration: UntilCount | UntilBetween,
-    needles: Needles,
-    *,
-    at: int,
-    worked: int,
-) -> None:
-    """Tell that a repeat of several rounds ends with the one that leaves the count, before what is left."""
-    over = -at % len(cycle)
-    if over and worked:
-        needles.warn(
-            duration.number.place,
-            "the repeat ends with the round that leaves this count; what follows in it "
-            f"({over} round{'s' if over > 1 else ''}) is not worked.",
-        )
 
 
 def _by_wraps(duration: UntilCount | UntilBetween) -> bool:

@@ -10,8 +10,7 @@ from dataclasses import replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.fabric.established import asks_pattern, even, ground
-from stepper.plan.lines.durations import as_it_looks
+from stepper.plan.fabric.established import as_it_looks, asks_pattern, even, ground
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.schedule import occasions
 from stepper.plan.state.needles import Needles

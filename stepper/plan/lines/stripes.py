@@ -8,8 +8,8 @@ from itertools import islice
 from math import lcm
 
 from stepper.plan.drafts import Template
-from stepper.plan.fabric.established import even
-from stepper.plan.lines.durations import as_it_looks, cycle_of, last_for
+from stepper.plan.fabric.established import as_it_looks, even
+from stepper.plan.lines.durations import cycle_of, last_for
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Striped, WorkRounds
 from stepper.project.problems import nearest, one_of

@@ -4,6 +4,13 @@ from __future__ import annotations
 
 from stepper.project.rewording.synonym import END, HELD_BY, OFF, ROUND, STS, N, Synonym, row
 
+_PUT = r"(?:place|put|slip|sl|leave|transfer)"
+_NOTHING_WORKED = (
+    r"((?:^|[.:;]\s)(?:(?!\b(?:k|p|knit|purl|work|sl|slip)\s*\d+(?!\d*\s*(?:rows?|rnds?|rounds?|cm|in)\b))[^.;:])*?)"
+)
+"""The sentence so far, without a stitch worked: in "k11, place these sts on a holder" they are those eleven, which is
+not what a hold of the stitches to come does."""
+
 ROWS: tuple[Synonym, ...] = (
     # --- inside a round ---
     row(
@@ -194,15 +201,27 @@ ROWS: tuple[Synonym, ...] = (
     row("pick", r"\b(pick\s+up\s+and\s+)k(?=\s+\d)", r"\1knit", "Pick up and k 12 sts along gusset edge."),
     row(
         "hold|holder|needle|yarn",
-        rf"\b(?:place|put|slip|sl|leave|transfer)\s+(?:the\s+)?(?:(?:next|first|rem(?:aining)?|these|foll(?:owing)?)\s+)*({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
+        rf"\b{_PUT}\s+(?:the\s+)?(?:(?:next|first|rem(?:aining)?|foll(?:owing)?)\s+)*({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
         r"hold \1 sts",
         "K20, slip next 40 sts to waste yarn, CO 8, k to end.",
     ),
     row(
         "hold|holder|needle|yarn",
-        rf"\b(?:place|put|slip|sl|leave|transfer)\s+(?:(?:all|the|rem(?:aining)?|these|those)\s+)*{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
+        rf"{_NOTHING_WORKED}\b{_PUT}\s+these\s+({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
+        r"\1hold \2 sts",
+        "Place these 40 sts on a holder.",
+    ),
+    row(
+        "hold|holder|needle|yarn",
+        rf"\b{_PUT}\s+(?:(?:the|these|those)\s+)*(?:(?:all|rem(?:aining)?)\s+)+(?:(?:the|these|those|rem(?:aining)?)\s+)*{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
         "hold all sts",
         "Place all sts on hold for front.",
+    ),
+    row(
+        "hold|holder|needle|yarn",
+        rf"{_NOTHING_WORKED}\b{_PUT}\s+(?:(?:the|these|those)\s+)*{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
+        r"\1hold all sts",
+        "Break yarn and place these sts on a holder.",
     ),
     row(
         "needle",

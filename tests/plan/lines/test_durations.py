@@ -208,10 +208,3 @@ def test_in_rib_over_plain_rounds_is_refused() -> None:
     """The last round was knitted, so that "in rib" over it would be knitted as well."""
     work = "Cast on 20 sts. Join in the round.\nWork in k2, p2 rib for 4 rounds.\nKnit 1 round.\nWork 3 rounds in rib.\nBind off."
     assert "no rib stands under these stitches" in faults(project(work))
-
-
-def test_a_repeat_cut_short_by_its_count_is_told() -> None:
-    """Whether the plain row of the pair still follows is left open on many pages."""
-    text = "Cast on 12 sts.\nWork flat.\nNext row: K1, k2tog, k to last 3 sts, ssk, k1.\nPurl 1 row.\nRep last 2 rows until 6 sts rem.\nBind off."
-    told = [caution.text for caution in plan_of(project(text)).warnings]
-    assert any("(1 round) is not worked" in each for each in told)

@@ -14,6 +14,8 @@ from stepper.project.rewording.reword import recast
         ("Next rnd: *K8, k2tog* around.", "Next rnd: *K8, k2tog; rep from * to end."),
         ("K1, sl1, k1, psso, k to end.", "K1, skp, k to end."),
         ("K20, slip next 40 sts to waste yarn, CO 8, k to end.", "K20, hold 40 sts, CO 8, k to end."),
+        ("Place these sts on a holder.", "hold all sts."),
+        ("K11, place rem sts on a holder.", "K11, hold all sts."),
     ],
 )
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
@@ -25,6 +27,9 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
     "printed",
     [
         "K8, k2tog, k to end.",
+        "K11, place these sts on a holder.",  # those eleven, and a hold takes the stitches to come
+        "K11, place these 11 sts on a holder, k to end.",
+        "K11, place the sts on a holder.",
     ],
 )
 def test_what_has_two_meanings_stays_as_it_is(printed: str) -> None:
