@@ -100,16 +100,7 @@ def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:
 
     A row for some sizes stays whole: its second head would else be for all of them.
     """
-    text, place = row
-    starts = [0, *(match.end() for match in _HEAD.finditer(text))]
-    if len(starts) < 2 or _FOR_SOME.search(text) or reads(text):
-        return [row]
-    ends = [*starts[1:], len(text)]
-    parts = [
-        (text[start:end].rstrip(), Span(line=place.line, column=place.column + start, length=end - start))
-        for start, end in zip(starts, ends, strict=True)
-    ]
-    return parts if all(reads(part) for part, _ in parts) else [row]
+    return _parted(row, _HEAD)
 
 
 _SENTENCE = re.compile(r"(?<=[.!])\s+(?=[A-Z])")
@@ -121,8 +112,13 @@ def _sentenced(row: tuple[str, Span]) -> list[tuple[str, Span]]:
 
     A line for some sizes, or with two shapings at the same time, stays whole.
     """
+    return _parted(row, _SENTENCE)
+
+
+def _parted(row: tuple[str, Span], before: re.Pattern[str]) -> list[tuple[str, Span]]:
+    """Split a row behind each match if only its parts can be read, and all of them can."""
     text, place = row
-    starts = [0, *(match.end() for match in _SENTENCE.finditer(text))]
+    starts = [0, *(match.end() for match in before.finditer(text))]
     if len(starts) < 2 or _FOR_SOME.search(text) or reads(text):
         return [row]
     ends = [*starts[1:], len(text)]

@@ -25,7 +25,7 @@ from stepper.session.questions.topics import HelpWith
 from stepper.session.rules import Mode, mode_of
 from stepper.session.state import Position, State
 from stepper.session.steps import cut_into_steps, part_at, rest_of
-from stepper.session.stops import heard_before, stop_in_hand
+from stepper.session.stops import stops_at
 
 Answer = Callable[[Plan, State, Any], Iterator[Effect]]
 """Plan as knitted, state, cue. `Any` because each answer takes the cue its row in the table names."""
@@ -103,14 +103,9 @@ def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Ef
     round_ = plan.rounds[place.index]
     by = state.knitting.by_of(round_)
     part = cut_into_steps(round_, by)[part_at(round_, by, place.stitch)]
-    return TellStep(
-        index=place.index,
-        part=rest_of(part, place.stitch),
-        lead=lead,
-        slower=slower,
-        stop=stop_in_hand(plan, state),
-        heard=heard_before(plan, state),
-    )
+    heard, stop = stops_at(plan, state)
+    left = rest_of(part, place.stitch)
+    return TellStep(index=place.index, part=left, lead=lead, slower=slower, stop=stop, heard=heard)
 
 
 def _again(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:

@@ -36,6 +36,8 @@ def stops_before(plan: Plan, round_: Round, by: By) -> tuple[tuple[str, ...], ..
     if not round_.remarks:
         return ()
     before, catches = remarks_before(round_), told_catches(plan, round_)
+    if not before and not catches:
+        return ()
     first = cut_into_steps(round_, by)[0]
     step_s = seconds_of_lead(round_) + seconds_of_items(first.items, yarns_said(round_.phrase))
     if step_s + _seconds((*before, *catches)) <= MOST_S:
@@ -44,23 +46,23 @@ def stops_before(plan: Plan, round_: Round, by: By) -> tuple[tuple[str, ...], ..
     return tuple(_shared_out((*before, *behind)))
 
 
+def stops_at(plan: Plan, state: State) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """Return what was told in stops before the step in hand, and the stop that is to be heard now.
+
+    Both are empty in the middle of a round; the second is empty if it is the step's turn, or read along.
+    """
+    place = state.place
+    if place.stitch or place.index >= len(plan.rounds):
+        return (), ()
+    round_, heard = plan.rounds[place.index], state.knitting.heard
+    stops = stops_before(plan, round_, state.knitting.by_of(round_))
+    waits = state.reading is None and heard < len(stops)
+    return tuple(chain(*stops[:heard])), stops[heard] if waits else ()
+
+
 def stop_in_hand(plan: Plan, state: State) -> tuple[str, ...]:
     """Return the stop to be heard before the step in hand; empty if it is the step's turn."""
-    place = state.place
-    if place.stitch or place.index >= len(plan.rounds) or state.reading is not None:
-        return ()
-    round_ = plan.rounds[place.index]
-    stops = stops_before(plan, round_, state.knitting.by_of(round_))
-    return stops[state.knitting.heard] if state.knitting.heard < len(stops) else ()
-
-
-def heard_before(plan: Plan, state: State) -> tuple[str, ...]:
-    """Return what was told in stops before the step in hand."""
-    if state.place.stitch or not state.knitting.heard or state.place.index >= len(plan.rounds):
-        return ()
-    round_ = plan.rounds[state.place.index]
-    stops = stops_before(plan, round_, state.knitting.by_of(round_))
-    return tuple(chain(*stops[: state.knitting.heard]))
+    return stops_at(plan, state)[1]
 
 
 def remarks_before(round_: Round) -> tuple[str, ...]:

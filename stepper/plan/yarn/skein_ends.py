@@ -13,6 +13,7 @@ from itertools import accumulate
 
 from stepper.plan.materials import Stock
 from stepper.plan.model import Plan
+from stepper.plan.same_plan import SamePlan
 from stepper.plan.yarn.worked_twice import with_second_pieces
 from stepper.plan.yarn.yarn_left import LABEL_OFF, Weighing, forecast
 from stepper.plan.yarn.yarn_use import Amount, yarn_use
@@ -44,21 +45,8 @@ class _Balls:
     """How many there are; None if the file does not say. Unit: skeins."""
 
 
-@dataclass(frozen=True, slots=True)
-class _SamePlan:
-    """A plan as the key of a cache: by identity, since comparing two plans takes longer than what is kept."""
-
-    plan: Plan
-
-    def __hash__(self) -> int:
-        return id(self.plan)
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, _SamePlan) and other.plan is self.plan
-
-
 @lru_cache(maxsize=4)
-def _uses(same: _SamePlan) -> tuple[dict[str, Amount], ...]:
+def _uses(same: SamePlan) -> tuple[dict[str, Amount], ...]:
     return with_second_pieces(same.plan, yarn_use(same.plan))
 
 
@@ -73,10 +61,15 @@ def skein_ends(plan: Plan, yarn: str, weighing: Weighing | None = None) -> tuple
     Returns:
         In the order of the rounds, up to the last skein there is; none for the one that the garment ends in.
     """
-    stock = plan.materials.stocks.get(yarn)
+    return _skein_ends(SamePlan(plan), yarn, weighing)
+
+
+@lru_cache(maxsize=64)
+def _skein_ends(same: SamePlan, yarn: str, weighing: Weighing | None) -> tuple[SkeinEnd, ...]:
+    plan, stock = same.plan, same.plan.materials.stocks.get(yarn)
     if stock is None:
         return ()
-    uses = _uses(_SamePlan(plan))
+    uses = _uses(same)
     metres = [use[yarn].likely_mm / 1000 if yarn in use else 0.0 for use in uses]
     if weighing is None:
         further = None if stock.bought is None else stock.bought - 1

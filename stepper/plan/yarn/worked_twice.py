@@ -8,9 +8,11 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import lru_cache
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
+from stepper.plan.same_plan import SamePlan
 from stepper.plan.yarn.yarn_use import Amount, total
 
 _OF_TWO = r"(?:sleeve|mitten|mitt|glove|sock|stocking|slipper|legwarmer|front|cuff|strap|pocket|thumb|piece)"
@@ -32,6 +34,12 @@ def second_pieces(plan: Plan) -> tuple[range, ...]:
     They are known by the name of a section ("sleeves", "sleeve (make 2)") or by a note ("The second sock is
     the same"), if the plan has no section of that name itself.
     """
+    return _second_pieces(SamePlan(plan))
+
+
+@lru_cache(maxsize=4)
+def _second_pieces(same: SamePlan) -> tuple[range, ...]:
+    plan = same.plan
     found: list[range] = []
     for name in plan.sections:
         if _MAKE_TWO.search(name) or _PLURAL.search(name):

@@ -10,9 +10,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from enum import Enum
+from functools import lru_cache
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
+from stepper.plan.same_plan import SamePlan
 from stepper.session.effects import Effect
 from stepper.session.state import State
 
@@ -93,18 +95,23 @@ def running_series(plan: Plan, here: int) -> tuple[Series, ...]:
         plan: The plan as knitted.
         here: Index of the round in hand.
     """
-    section = plan.rounds[here].section
+    running = [
+        _next_of(kind, where, rounds, here)
+        for kind, where, rounds in _counted_in(SamePlan(plan), plan.rounds[here].section)
+        if len(rounds) > 1 and rounds[0] <= here <= rounds[-1]
+    ]
+    return tuple(sorted(running, key=lambda each: each.index))
+
+
+@lru_cache(maxsize=64)
+def _counted_in(same: SamePlan, section: str) -> tuple[tuple[Kind, Where, list[int]], ...]:
+    """Return the counts of a section with their rounds in order; kept, since each round asks for them."""
     found: dict[tuple[Kind, Where], set[int]] = {}
-    for round_ in plan.rounds:
+    for round_ in same.plan.rounds:
         if round_.section == section:
             for key in _changes(round_):
                 found.setdefault(key, set()).add(round_.index)
-    running = [
-        _next_of(kind, where, sorted(rounds), here)
-        for kind, where, rounds in _counts(found)
-        if len(rounds) > 1 and min(rounds) <= here <= max(rounds)
-    ]
-    return tuple(sorted(running, key=lambda each: each.index))
+    return tuple((kind, where, sorted(rounds)) for kind, where, rounds in _counts(found))
 
 
 def _next_of(kind: Kind, where: Where, rounds: list[int], here: int) -> Series:
