@@ -313,7 +313,11 @@ class Sorter:
         return at + taken
 
 
-_COUNTED = re.compile(r"^(?:inc|dec)reas(?:e|ing)\s+(?:rows|rounds|rnds)\s*:?$", re.I)
+_COUNTED = re.compile(
+    r"^(?:(?:begin|start)\s+(?:(?:the|crown|top|toe|sleeve|raglan|yoke)\s+){0,2})?"
+    r"(?:inc|dec)reas(?:e|ing)\s+(?:rows|rounds|rnds)\s*:?$",
+    re.I,
+)
 
 
 def _names_a_shaping(row: str) -> bool:
