@@ -23,7 +23,7 @@ def test_the_neck_is_bound_off_where_the_other_rows_begin(rows: int) -> None:
     """The armhole where right-side rows begin, the neck where wrong-side rows do."""
     plan = plan_of(project(f"{FRONT}Work {rows - 1} rows in stockinette.\nBind off 12 sts for neck.\nBind off."))
     neck = next(round_ for round_ in plan.rounds if round_.after == 22)
-    assert (neck.side, [run.stitch for run in neck.runs][0]) == ("WS", "bo")
+    assert (neck.side, next(run.stitch for run in neck.runs)) == ("WS", "bo")
 
 
 def test_the_shoulder_is_at_the_armhole_and_not_at_the_neck() -> None:
