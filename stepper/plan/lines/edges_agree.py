@@ -54,10 +54,10 @@ def check_edges(lines: Sequence[Line], needles: Needles, since: int) -> None:
 
 
 def _refuse(line: Line, edge: str, other: DraftRound, draft: DraftRound, needles: Needles) -> None:
-    across = _ACROSS["outer" if edge == "inner" else "inner"]
+    across = f"the edge where line {other.line} shapes {_ACROSS['outer' if edge == 'inner' else 'inner']}"
     needles.report(
         line.place,
-        f"this shapes {_ACROSS[edge]} in a {_SIDE[draft.side]}, at the edge where line {other.line} shapes {across}.",
+        f"this shapes {_ACROSS[edge]} in a {_SIDE[draft.side]}, at {across}.",
         f"Work one row more or fewer before it, so that it comes in a {_SIDE[_OTHER[draft.side]]}.",
     )
     needles.lose()

@@ -120,8 +120,8 @@ class PageLines:
     def _cast_on_of(self, sentence: str, row: int) -> tuple[list[Piece], str]:
         """Split off the cast-on that a sentence begins with, if it can be read alone.
 
-        Without it nothing after it would fit; what is not read stays marked, and the file is no plan before that
-        is settled.
+        Without it nothing after it would fit; what is not read stays marked, and the file is no plan until
+        that is settled.
 
         Returns:
             The cast-on, at most one piece, and what is left of the sentence.
