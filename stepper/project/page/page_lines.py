@@ -18,7 +18,8 @@ from stepper.project.reading.wording import Words, reads
 
 _MOST_ROWS = 8
 """Most rows of a page that one sentence may span."""
-_CLAUSE = re.compile(r"\s*[,;]\s+(?:and\s+|then\s+)?|\s+and\s+")
+_CLAUSE = re.compile(r"\s*[,;]\s+|\s+(?=and\s)")
+_SWATCH = re.compile(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 _STITCHES = re.compile(r"\bst(?:itche)?s\b", re.I)
 _PLACE = Span(line=1, column=1)
 _STOPS = "full stops stand between the stitches of this row; it is not clear where each sentence ends."
@@ -126,7 +127,7 @@ class PageLines:
         Returns:
             The cast-on, at most one piece, and what is left of the sentence.
         """
-        if casts_on(sentence):
+        if casts_on(sentence) and not _SWATCH.search(sentence):
             for clause in _CLAUSE.finditer(sentence):
                 text = sentence[: clause.start()]
                 line = self.read(text) if _STITCHES.search(text) else None
