@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Phrase
 from stepper.project.lines import read_rows
-from stepper.project.page.orders import casts_on
+from stepper.project.page.orders import SWATCH, casts_on
 from stepper.project.page.pieces import Piece, works
 from stepper.project.page.stops import ENDS, begins_row, goes_on, sentences_of, stands_in_stops
 from stepper.project.part_marks import without_marks
@@ -19,7 +19,6 @@ from stepper.project.reading.wording import Words, reads
 _MOST_ROWS = 8
 """Most rows of a page that one sentence may span."""
 _CLAUSE = re.compile(r"\s*[,;]\s+|\s+(?=and\s)")
-_SWATCH = re.compile(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 _STITCHES = re.compile(r"\bst(?:itche)?s\b", re.I)
 _PLACE = Span(line=1, column=1)
 _STOPS = "full stops stand between the stitches of this row; it is not clear where each sentence ends."
@@ -127,7 +126,7 @@ class PageLines:
         Returns:
             The cast-on, at most one piece, and what is left of the sentence.
         """
-        if casts_on(sentence) and not _SWATCH.search(sentence):
+        if casts_on(sentence) and not SWATCH.search(sentence):
             for clause in _CLAUSE.finditer(sentence):
                 text = sentence[: clause.start()]
                 line = self.read(text) if _STITCHES.search(text) else None
