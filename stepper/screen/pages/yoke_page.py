@@ -122,7 +122,7 @@ def _picture(rings: Rings, scene: Scene, terminal: Terminal, columns: int, room:
 
 
 def _measure(terminal: Terminal, columns: int, room: int) -> tuple[int, int, Depth]:
-    """Return how many points the picture is wide, how many of them share a cell, and the colours there are."""
+    """Return the points across the picture, how many of them share a cell, and the colours there are."""
     halves = 2 if terminal.depth is not Depth.NONE and (terminal.blocks or terminal.solid) else 1
     # A cell is twice as high as wide: half a cell is a square point; without halves, two columns make one.
     across = 1 if halves == 2 else 2
@@ -132,10 +132,18 @@ def _measure(terminal: Terminal, columns: int, room: int) -> tuple[int, int, Dep
 
 def prepare_yoke(scene: Scene, terminal: Terminal) -> Iterator[None]:
     """Draw the page ahead, one row with each step, so that the first turn to it is as quick as any other."""
-    rings = rings_of(scene.course)
-    if rings is None:
+    yoke = yoke_of(scene.course.rounds)
+    if yoke is None:
         return
+    yield
+    for round_ in yoke.rounds:
+        draw_squares(round_)
+        yield
+    rings = rings_of(scene.course)
+    assert rings is not None
+    yield
     picture = _picture_of(scene.course, scene.yarns, *_measure(terminal, terminal.columns, _room(terminal)))
+    yield
     for line in range(picture.lines):
         picture.draw(line, _dimmed(rings, scene))
         yield
@@ -147,7 +155,10 @@ def _room(terminal: Terminal) -> int:
 
 
 def _dimmed(rings: Rings, scene: Scene) -> int:
-    """Count the stitches of the yoke that are dimmed: none if all is done, as nothing is left to tell apart."""
+    """Count the stitches of the yoke that are dimmed: none if all is done and nothing is left to tell apart.
+
+    Unit: stitches.
+    """
     place = scene.state.place
     if place.index >= len(scene.course.rounds):
         return 0
@@ -170,7 +181,7 @@ _Line = tuple[_Point | None, ...]
 
 
 class _Picture:
-    """The yoke at one size in the terminal's cells; each row is drawn anew only if something in it has changed.
+    """The yoke at one size in the terminal's cells; a row is drawn anew only if something in it has changed.
 
     Which stitch a point shows depends on garment and size alone, and how a row looks on how many of its
     stitches are worked.
@@ -217,7 +228,7 @@ class _Picture:
                 for y in heights
             )
             self._points[line] = known
-            self._numbers[line] = sorted(point.number for each in known for point in each if point is not None)
+            self._numbers[line] = sorted(point.number for each in known for point in each if point)
         return known
 
     def _draw_halves(self, upper: _Line, lower: _Line, worked: int) -> Row:
