@@ -214,7 +214,9 @@ class _Picture:
         known = self._drawn.get(line)
         if known is not None and known[0] == count:
             return known[1]
-        row = self._draw_signs(points[0], worked) if self._halves == 1 else self._draw_halves(*points, worked)
+        upper, lower = points[0], points[-1]
+        signs = self._halves == 1
+        row = self._draw_signs(upper, worked) if signs else self._draw_halves(upper, lower, worked)
         self._drawn[line] = count, row
         return row
 
