@@ -64,6 +64,7 @@ PROSE: tuple[Synonym, ...] = (
     ),
     row("rs rows|ws rows", rf"^(\s*)on\s+(?:all\s+|every\s+)?(rs|ws)\s+rows\s*[,:]\s*{_WORKED}", r"\1\2 rows: ", "On WS rows, purl."),
     row("row|rnd|round", r"^(\s*(?:row|rnd|round)s?\s+\d+(?:\s*(?:-|to|and|&|,)\s*\d+)*)\s+(?=as\s+(?:row|rnd|round)s?\s+\d)", r"\1: ", "Rows 5 and 6 As rows 1 and 2."),
+    row("turn ", r"^(\s*)turn\s+(\d+)\s*:\s*", r"\1row \2: ", "Turn 1: K10, turn."),
     row("same as", r"\bsame\s+as\s+(?:the\s+)?(\d+)(?:st|nd|rd|th)\s+(row|rnd|round)\b", r"as \2 \1", "Row 7: Same as 3rd row."),
     row("these last|those last", r"\b(?:these|those)\s+last\s+(?=(?:\d|two|three|four|five|six)\b)", "these ", "Rep these last 2 rows 3 times more."),
     row("repeat the|rep the", rf"\b(rep(?:eat)?)\s+the\s+(?={N}\s+(?:rows|rnds|rounds)\b)", r"\1 these ", "Repeat the 2 rows 3 times more."),
@@ -85,6 +86,24 @@ PROSE: tuple[Synonym, ...] = (
         rf"\bwork\s+(?:even\s+)?(?:across\s+|over\s+)({N})\s+{STS}{_STOPPED}(?!\s*,?\s*(?:and\s+|then\s+)?(?:place|put|slip|sl|slide|leave)\b)",
         r"work \1 sts in pattern",
         "K1, k2tog, work across 12 sts, k2tog, k1.",
+    ),
+    row(
+        "across|over",
+        rf"\bwork\s+(?:in\s+)?({_FABRIC})\s+(?:across|over)\s+(?:the\s+)?{_WHICH}?({N})\s+{STS}",
+        r"work \2 sts in \1",
+        "Row 1: K4, work in moss st across next 9 sts, k4.",
+    ),
+    row(
+        "across|over",
+        rf"((?:^|[:,])\s*)({_FABRIC})\s+(?:across|over)\s+(?:the\s+)?{_WHICH}?({N})\s+{STS}",
+        r"\1work \3 sts in \2",
+        "Row 1: Seed st across first 9 sts, k to end.",
+    ),
+    row(
+        "work",
+        rf"\bwork\s+(?:the\s+)?{_WHICH}({N})\s+{STS}\s+in\s+({_FABRIC})",
+        r"work \1 sts in \2",
+        "Row 1: Work first 5 sts in moss st, k to end.",
     ),
     row(
         "themselves|purl",
@@ -130,6 +149,7 @@ PROSE: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row("toward", r"\bwith\s+(?:the\s+)?(right|wrong)\s+side\s+of\s+(?:the\s+)?work\s+(?:towards?|facing)\s+you\b", r"with \1 side facing", "With right side of work toward you, pick up and knit 20 sts."),
+    row("rem.", r"\brem\.\s*(?=\))", "rem", "K2tog, k to end. (10 sts rem.)"),
     # --- stars ---
     row(
         "*",
@@ -148,6 +168,61 @@ PROSE: tuple[Synonym, ...] = (
         rf"^([^*]*)\*\s*([^*]*?[a-z0-9)])\s*,?\s*\*\s*rep(?:eat)?\s+until\s+({N})\s+{STS}\s+(?:rem(?:ain)?|(?:are\s+)?left)\s*,?\s*(?=[^*]*$)",
         r"\1*\2; rep from * to last \3 sts, ",
         "*K2, p2* repeat until 4 sts left, k2tog, p2.",
+    ),
+    row(
+        "repeat|rep ",
+        r"^(\s*(?:next\s+(?:row|rnd|round)|(?:row|rnd|round)s?\s+\d+)\s*(?:\(?[rw]s\)?\s*)?:\s*)([^.:;*]*[a-z0-9)])\s*\.\s*rep(?:eat)?\s+(?:to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?|across|around)(?=\s*\.?\s*$)",
+        r"\1*\2; rep from * to end",
+        "Row 3: Knit 2, yo, k2tog. Repeat to the end of the row",
+    ),
+    row(
+        ":",
+        rf"({N}\s+{STS})\s*:\s*(?P<said>\d[\d\s(),\[\]]*(?:{STS}\s+)?(?:each\b|for\b|on\b|at\b)[^.;:]*)(?=\.?\s*$)",
+        r"\1",
+        "Work the last 2 rnds 2 more times. 72 sts: 14 each sleeve, 22 each for front and back.",
+        spelt_out=True,
+    ),
+    # --- held, drawn through, marked, picked up ---
+    row(" one ", r"\b(held\s+(?:sts|stitches)\s+(?:of|for|from)\s+)one\s+(?=sleeve|front|side|shoulder|thumb|cuff)", r"\1first ", "Transfer 20 held sts of one sleeve to needle."),
+    row("thread|wool", r"\b(break|cut)\s+(?:off\s+)?(?:the\s+|your\s+)?(?:thread|wool)\b", r"\1 yarn", "Cut thread, draw through rem 6 sts."),
+    row("feed", r"\bfeed\s+(?:it\s+|the\s+(?:yarn|tail|end)\s+)?(?=thr(?:ough|u)\b)", "draw ", "Cut yarn and feed through remaining stitches."),
+    row(
+        "cinch|secure",
+        r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:cinch|pull\s+(?:tight|up)|draw\s+up)\s+(?:tight(?:ly)?\s+)?and\s+(?:secure|fasten(?:\s+off)?)(?:\s+(?:the\s+)?(?:yarn|end|tail))?(?:\s+(?:on\s+(?:the\s+)?)?(?:inside|wrong\s+side|ws))?)\s*\.?\s*$",
+        "",
+        "Cinch and secure yarn inside.",
+        spelt_out=True,
+    ),
+    row(
+        "marker|safety pin",
+        r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:after\s+(?:a\s+few|several|one\s+or\s+two|a\s+couple\s+of)\s+(?:rounds|rnds|rows)(?:\s+(?:have\s+been|are))?(?:\s+worked)?\s*,\s*)?(?:place|put|attach|use|hang)\s+(?:an?\s+)?(?:(?:split[-\s]ring|locking|removable|stitch|coil(?:ess)?)\s+)*(?:marker|safety\s+pin)"
+        r"(?:\s+or\s+(?:an?\s+)?(?:marker|safety\s+pin|scrap\s+of\s+yarn))?(?:\s+(?:in|on)\s+(?:the\s+|your\s+)?(?:work|fabric|piece|knitting))?\s+to\s+(?:indicate|mark|show)\s+(?:the\s+)?(?:beginning|start)\s+of\s+(?:the\s+)?(?:rnd|round|row))\s*\.?\s*$",
+        "",
+        "Use a locking stitch marker to mark the beginning of the round.",
+        spelt_out=True,
+    ),
+    row(
+        "graft",
+        r"(\bgraft\s+(?:the\s+)?(?:rem(?:aining)?\.?\s+)?(?:sts|stitches))\s*,?\s*(?P<said>or\s+(?:break|cut)\s+(?:the\s+)?yarn\s*,?\s*(?:and\s+)?(?:draw|pull|thread|run)\s+(?:it\s+|tail\s+)?through\s+(?:the\s+)?(?:rem(?:aining)?\s+)?(?:sts|stitches))(?=\s*\.?\s*$)",
+        r"\1",
+        "Graft remaining sts, or break yarn and draw through sts.",
+        spelt_out=True,
+    ),
+    row("twisted", r"\b1\s?x\s?1\s+twisted\s+rib\b", "twisted rib", "Work 10 rounds in 1x1 twisted rib."),
+    row("in next", r"\binc(?:rease)?\s+(?:1|one)\s+in\s+(?:the\s+)?next\s+st(?:itch)?\b", "inc in next st", "Next round: K3, inc 1 in next st, k to end."),
+    row(
+        "in rows of",
+        r"^(\s*)(?P<said>work\s+in\s+rows\s+of\s+(?:g\.?\s?st|garter(?:\s+st(?:itch)?)?))\b\.?\s*:\s*(?=(?:k|knit)\s)",
+        r"\1",
+        "Work in rows of g st: K 8 rows.",
+        spelt_out=True,
+    ),
+    row(
+        "chart",
+        rf"\bwork\s+(?:the\s+)?([a-z]\w*)\s+chart\s*,\s*(?P<said>repeating\s+it\s+{N}\s+times\s+(?:across|around|in)\s+(?:each|every|the)\s+(?:rnd|round|row))\s*,\s*until\s+(?:both|all(?:\s+{N})?)\s+(?:rnds|rounds|rows)\s+have\s+been\s+worked\s+({N}\s+times|once|twice)",
+        r"chart \1, \3",
+        "Work Fern chart, repeating it 4 times across each rnd, until both rnds have been worked 2 times.",
+        spelt_out=True,
     ),
     row("join in", r"\b[Jj]oin\s+in\s+(?=(?:MC|CC\d?|[A-Z])\b)", "with ", "Join in B.", exact=True),
 )  # fmt: skip
