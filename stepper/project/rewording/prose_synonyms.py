@@ -157,7 +157,7 @@ PROSE: tuple[Synonym, ...] = (
         "back and forth",
         r"^\s*(?:the\s+)?(?:sleeves?|body|yoke|front|back|piece|flap|top|cap)\s+(?:will|is|are)\s+(?:now\s+)?(?:be\s+)?(?:now\s+)?worked\s+(?=back\s+and\s+forth\b)(?P<said>back\s+and\s+forth(?:\s+in\s+(?:rows|stockinette(?:\s+st(?:itch)?)?|st\s+st))?)(?=\s*\.?\s*$)",
         "work flat",
-        "Sleeves will now be worked back and forth in stockinette st.",
+        "Sleeves are now worked back and forth in stockinette st.",
         spelt_out=True,
     ),
     row("new st", r"\s*,?\s*(?P<said>to\s+(?:create|make|form)\s+(?:an?\s+)?(?:new|extra)\s+st(?:itch)?)(?=\s*[,.;])", "", "Row 3: Knit 2, yarn over to create a new stitch, knit to end.", spelt_out=True),
