@@ -9,7 +9,8 @@ from typing import Final
 
 from stepper.ears.wordings import Frame, Reply, SingleWord, Wordings
 from stepper.language.numbers import decimal, digits_words, words
-from stepper.language.understanding.understand import NotUnderstood, drop_articles, normalise, understand
+from stepper.language.understanding.normal_text import drop_articles, normalise
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan

@@ -39,6 +39,12 @@ def test_each_answer_is_a_sentence_with_the_answer_first() -> None:
             section="sleeve", done=0, of=2, flat=True, seconds_left=240, measured=False
         ): "Sleeve: 2 rows to knit. About 4 minutes for the rest, at a usual pace.",
         about_piece.TellSection(section="body", done=4, of=4, flat=False, seconds_left=0, measured=True): "Body is done.",
+        about_piece.TellPartLength(
+            section="sleeve", rounds=132, flat=False, length_mm=431
+        ): "Sleeve: about 43 cm by the gauge, 132 rounds.",
+        about_piece.TellPartLength(
+            section="sleeve", rounds=2, flat=True, length_mm=None
+        ): "Sleeve: 2 rows; the file gives no gauge to tell by.",
     }
     assert {tell_effect(effect, GARMENT): said for effect, said in told.items()} == {said: said for said in told.values()}
     assert {type(each) for each in told} == set(LINES)

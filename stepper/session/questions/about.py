@@ -58,7 +58,10 @@ def tell_how_far_to(plan: Plan, state: State, cue: HowFarTo) -> Iterator[Effect]
 
 
 def tell_how_far_in(plan: Plan, state: State, cue: HowFarIn) -> Iterator[Effect]:
-    """Tell how far a section is done, and how long its rest takes."""
+    """Tell how far a section is done, and how long its rest takes; or its length."""
+    if cue.in_length:
+        yield from about_piece.tell_part_length(plan, state, cue.at, cue.place)
+        return
     yield from about_piece.tell_section(plan, state, cue.place)
 
 

@@ -285,7 +285,7 @@ def tell_length(plan: Plan, state: State, at: str) -> Iterator[Effect]:
         )
         return
     inside = [round_ for round_ in plan.rounds[: here.index] if round_.section == here.section]
-    heights = [_height_mm(plan, round_) for round_ in inside]
+    heights = [height_mm(plan, round_) for round_ in inside]
     yield TellLength(
         section=here.section,
         flat=here.flat,
@@ -295,7 +295,7 @@ def tell_length(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     )
 
 
-def _height_mm(plan: Plan, round_: Round) -> float | None:
+def height_mm(plan: Plan, round_: Round) -> float | None:
     """Return what a round adds to the length; a short row adds nothing where it was not worked."""
     loop = plan.materials.loop(round_.gauge)
     if loop is None:

@@ -1,13 +1,17 @@
 from __future__ import annotations
 
+import pytest
+
 from stepper.session import cues
 from stepper.session.machine import Session
 from stepper.session.questions import about_piece
-from stepper.session.questions.about_piece import section_called
+from stepper.session.questions.about_ahead import TellLength
+from stepper.session.questions.about_piece import part_called
 from stepper.session.questions.topics import Topic
 from stepper.session.state import Asking, Knitting, Position, State
 from tests.fixtures import plan_named
 from tests.plans import plan
+from tests.test_questions import session_at
 
 GARMENT = plan(
     ("body", ["co120", "k120", "(k10 m1)x12", "k132", "hold40:sleeve k92", "bo92"]),
@@ -74,9 +78,34 @@ def test_without_a_gauge_no_width_is_made_up() -> None:
 
 def test_a_word_of_its_name_means_the_section_in_hand_or_else_the_next() -> None:
     """Whoever is at the right sleeve and asks for the sleeve means this one."""
-    assert section_called(GARMENT, "sleeve", GARMENT.rounds[12]) == "right sleeve"
-    assert section_called(GARMENT, "sleeve", GARMENT.rounds[1]) == "left sleeve"
-    assert section_called(GARMENT, "hood", GARMENT.rounds[1]) is None
+    assert part_called(GARMENT, "sleeves", GARMENT.rounds[12]).name == "right sleeve"
+    assert part_called(GARMENT, "sleeve", GARMENT.rounds[1]).name == "left sleeve"
+    assert part_called(GARMENT, "hood", GARMENT.rounds[1]).name == "body"
+
+
+def test_a_rib_is_its_own_rounds_where_it_is_a_part_of_a_section() -> None:
+    """Who asks for the rib does not ask for the body. By hand: rounds 97 to 112 are rib, round 113 binds off."""
+    switchback = plan_named("switchback")
+    body = next(each for each in switchback.rounds if each.section == "body" and each.number == 40)
+    rib = part_called(switchback, "rib", body)
+    assert rib.name == "rib"
+    assert [each.number for each in rib.rounds] == list(range(97, 113))
+    neckband = next(each for each in switchback.rounds if each.section == "neckband" and each.number == 4)
+    assert part_called(switchback, "ribbing", neckband).rounds[0].section == "neckband"
+
+
+def test_the_length_of_another_part_is_told_as_a_whole() -> None:
+    """The one in hand is told as far as it is done. By the pattern: 38 cm and 5 cm of rib."""
+    session = session_at("yoke")
+    (other,) = session.consider(cues.HowFarIn(place="left sleeve", in_length=True)).effects
+    assert isinstance(other, about_piece.TellPartLength)
+    assert (other.section, other.rounds) == ("left sleeve", 132)
+    assert other.length_mm == pytest.approx(430)
+    (here,) = session.consider(cues.HowFarIn(place="yoke", in_length=True)).effects
+    assert isinstance(here, TellLength)
+    (bare,) = Session(GARMENT, State(seq=1)).consider(cues.HowFarIn(place="sleeve", in_length=True)).effects
+    assert isinstance(bare, about_piece.TellPartLength)
+    assert bare.length_mm is None
 
 
 def test_the_rest_of_a_section_takes_as_long_as_its_stitches() -> None:
