@@ -142,6 +142,11 @@ def place_called(said: str, plan: Plan) -> str | None:
     return holding[0] if len(holding) == 1 and wanted else None
 
 
+def words_of_places(plan: Plan) -> frozenset[str]:
+    """Return every word with which a section or a label may be named, without its plural."""
+    return bare_words(" ".join((*(normalise(name) for name in _places(plan)), *RIB_NAMES)))
+
+
 def _read_place(said: str, heard: _Heard) -> str | _Unread:
     called = place_called(said, heard.plan)
     if called is not None:

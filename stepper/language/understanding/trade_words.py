@@ -48,6 +48,7 @@ _IDEAS: Final = MappingProxyType(
         "pace": "pace speed fast quick quickly",
         "size in mm": "mm",
         "half": "halfway half",
+        "other": "other another",
         # When, and in what order.
         "next": "next following coming upcoming ahead",
         "last": "last previous",

@@ -28,11 +28,13 @@ from stepper.language.understanding.slots import (
     place_called,
     read_tens,
     stitch_called,
+    words_of_places,
 )
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
 from stepper.session.cues import Count, Cue, Enough, Explain, Ten
+from stepper.session.moves import bare_words
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -166,8 +168,11 @@ def _row_of(cue: Cue) -> Wording | None:
 def _names_of(plan: Plan) -> Names:
     """Return how a plan's parts and yarns are found in a question."""
     yarns = frozenset(drop_articles(normalise(each)) for each in plan.yarns.values())
+    known = words_of_places(plan)
 
     def find_place(said: str) -> str | None:
+        if not bare_words(said) <= known:
+            return None
         found = place_called(said, plan)
         return said if found is None and is_shared(said, plan) else found
 

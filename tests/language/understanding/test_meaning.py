@@ -6,7 +6,18 @@ import pytest
 
 from stepper.language.understanding.meaning import Names, meant_by_ideas, nearest_remarks, nearest_senses
 from stepper.language.understanding.understand import NotUnderstood, understand
-from stepper.session.cues import About, Again, Asks, Cue, Explain, HowFar, HowFarIn, HowFarTo, HowLong, HowMany
+from stepper.session.cues import (
+    About,
+    Again,
+    Asks,
+    Cue,
+    Explain,
+    HowFar,
+    HowFarIn,
+    HowFarTo,
+    HowLong,
+    HowMany,
+)
 from stepper.session.questions.topics import Topic
 from tests.fixtures import plan_named
 

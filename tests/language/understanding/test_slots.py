@@ -1,6 +1,13 @@
 from __future__ import annotations
 
-from stepper.language.understanding.slots import SLOTS, fill_slots, is_shared, place_called, read_tens, stitch_called
+from stepper.language.understanding.slots import (
+    SLOTS,
+    fill_slots,
+    is_shared,
+    place_called,
+    read_tens,
+    stitch_called,
+)
 from stepper.language.understanding.vocabulary import VOCABULARY
 from tests.fixtures import plan_named
 
