@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 
 from stepper.plan.alter import PLAIN_CHART, Altered, size_in
 from stepper.plan.lines.another_part import copy_of, lines_after_own, lines_of, part_meant, rows_meant
+from stepper.plan.lines.edges_agree import check_edges
 from stepper.plan.lines.line_in_hand import begin_line
 from stepper.plan.lines.reversed_part import match_other_side, work_reversed
 from stepper.plan.lines.section_lines import blocks, work_block
@@ -89,7 +90,9 @@ class Course:
             if any(isinstance(sentence, AsPart) for line in block for sentence in line.sentences):
                 self._work_as(block, section)
             else:
+                begin = len(needles.drafts)
                 work_block(block, section, needles)
+                check_edges(block, needles, begin)
 
     def _work_as(self, block: list[Line], section: Section) -> None:
         """Work a line that works another part again."""

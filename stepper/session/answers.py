@@ -11,7 +11,8 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.plan.model import Plan
-from stepper.session import cues, respacing
+from stepper.session import cues
+from stepper.session.changed_plan import respacing
 from stepper.session.counting import doubts
 from stepper.session.counting.checks import expected_at_end
 from stepper.session.counting.tally import between_markers, count_at

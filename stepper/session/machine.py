@@ -14,7 +14,7 @@ from stepper.plan.under_way.absorb import apply_mends
 from stepper.plan.under_way.carry import Carried, carry
 from stepper.plan.under_way.lengthen import correct_lengths
 from stepper.plan.under_way.respace import apply_respacings
-from stepper.session.carry_over import adapt
+from stepper.session.changed_plan.carry_over import adapt
 from stepper.session.cues import Choose, Cue
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal

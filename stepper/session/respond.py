@@ -11,8 +11,9 @@ from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.plan.model import Plan
-from stepper.session import cues, read_along, respacing
+from stepper.session import cues, read_along
 from stepper.session.answers import ANSWERS, step_at
+from stepper.session.changed_plan import respacing
 from stepper.session.clock_cues import Beat, Silence
 from stepper.session.counting import doubts
 from stepper.session.counting.tally import count_between

@@ -11,7 +11,8 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import control, cues, due, moves, plan_question, read_along, respacing
+from stepper.session import control, cues, due, moves, read_along
+from stepper.session.changed_plan import plan_question, respacing
 from stepper.session.counting import checks, doubts
 from stepper.session.decision import Handler
 from stepper.session.fault import rules as faults

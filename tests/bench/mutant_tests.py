@@ -36,33 +36,34 @@ def other_tests(module: str) -> list[str]:
     return [path for _, path in sorted(found) if path not in mirrored_tests(module)]
 
 
-def reaching_tests(record: Path, module: str, line: int) -> list[str]:
+def reaching_tests(records: tuple[Path, ...], module: str, line: int) -> list[str]:
     """List the tests that ran a line, as pytest names them: those of the module's own file first, then those that ran least.
 
     Args:
-        record: As `tests.bench.reach` wrote it.
+        records: As `tests.bench.reach` wrote them.
         module: Path from the root of the tree.
         line: From 1.
     """
-    by_line, ran = _recorded(record)
+    by_line, ran = _recorded(records)
     found = {test for test in by_line.get((module, line), ()) if test}
     own = tuple(mirrored_tests(module))
     return sorted(found, key=lambda test: (not test.startswith(own) if own else False, ran[test], test))
 
 
 @lru_cache(maxsize=4)
-def _recorded(record: Path) -> tuple[dict[tuple[str, int], list[str]], Counter[str]]:
+def _recorded(records: tuple[Path, ...]) -> tuple[dict[tuple[str, int], list[str]], Counter[str]]:
     """Return the tests that ran each line of each module, and how many lines each of them ran."""
-    data = CoverageData(str(record))
-    data.read()
     by_line: dict[tuple[str, int], list[str]] = {}
     ran = Counter[str]()
-    for measured in data.measured_files():
-        module = Path(measured).as_posix()
-        module = module[module.index("stepper/") :] if "stepper/" in module else module
-        for line, contexts in data.contexts_by_lineno(measured).items():
-            by_line[module, line] = contexts
-            ran.update(contexts)
+    for record in records:
+        data = CoverageData(str(record))
+        data.read()
+        for measured in data.measured_files():
+            module = Path(measured).as_posix()
+            module = module[module.index("stepper/") :] if "stepper/" in module else module
+            for line, contexts in data.contexts_by_lineno(measured).items():
+                by_line.setdefault((module, line), []).extend(contexts)
+                ran.update(contexts)
     return by_line, ran
 
 

@@ -16,7 +16,7 @@ lets so many other test files of the room that import the module have a go at su
 saves half of the time. `--results` keeps each verdict in a file, so that a run that was broken off goes on where it
 was; `--again` judges those that lived anew. `--lived` judges those that lived in such a file once more, wherever their lines
 have gone since: a sample is another one as soon as the code is. `--reach` chooses, in place of files, the tests that run the
-very line, as `tests.bench.reach` recorded before. The work tree is never touched: everything happens in a copy in a temporary
+very line, as `tests.bench.reach` recorded before, in one file or, with the option repeated, in several. The work tree is never touched: everything happens in a copy in a temporary
 folder. Needs `fork`: Linux or macOS.
 
 A mutant is told as
@@ -475,7 +475,7 @@ def _judge(mutant: Mutant, args: argparse.Namespace, tree: Tree, times: dict[str
     own = [*mirrored_tests(mutant.module), *args.always]
     tried = False
     if args.reach:
-        reaching = reaching_tests(args.reach, mutant.module, mutant.line)[:MOST_REACHING]
+        reaching = reaching_tests(tuple(args.reach), mutant.module, mutant.line)[:MOST_REACHING]
         own, others = (reaching[:NEAREST], reaching[NEAREST:]) if reaching else (own, others)
     for tests, short in ((own, False), (others, True), (args.then, False)):
         key = " ".join(tests)
@@ -508,7 +508,13 @@ def main() -> None:
     parser.add_argument("--results", type=Path, help="a file of verdicts, read and written on")
     parser.add_argument("--again", action="store_true", help="judge anew what lived")
     parser.add_argument("--lived", type=Path, help="judge once more what lived in a file of verdicts, in place of rooms")
-    parser.add_argument("--reach", type=Path, help="what `tests.bench.reach` recorded: choose the tests that run the line")
+    parser.add_argument(
+        "--reach",
+        type=Path,
+        action="append",
+        default=[],
+        help="what `tests.bench.reach` recorded, in one file or in several: choose the tests that run the line",
+    )
     parser.add_argument("--list", action="store_true", help="list the mutants and try none")
     args = parser.parse_args()
     if args.list:

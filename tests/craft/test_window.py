@@ -22,12 +22,20 @@ def test_divisors_are_those_that_leave_nothing(number: int) -> None:
     assert divisors(number) == tuple(n for n in range(2, number + 1) if number % n == 0)
 
 
-@given(st.integers(2, 9), st.integers(-30, 30), st.integers(-40, 40), st.integers(-5, 5))
+@given(st.integers(2, 9), st.integers(-30, 30), st.integers(-60, 60), st.integers(-5, 5))
 def test_an_equal_share_stays_in_the_window_each_time(times: int, each: int, at: int, inside: int) -> None:
     """A place inside a repeat is in the window every time it is worked, not only the first."""
     share = Task(times, times, at, -50, 50).shared(times, each * times)
     always = all(-50 <= at + turn * each + inside <= 50 for turn in range(times))
     assert (share.low <= at + inside <= share.high) == always
+
+
+def test_at_the_very_bounds_an_equal_share_is_still_in_the_window() -> None:
+    """Every place about either bound, worked two or three times forth, back and on the spot: tried by hand each time."""
+    for times, each in ((2, 7), (3, 7), (2, -7), (3, -7), (3, 0)):
+        share = Task(times, times, 0, -50, 50).shared(times, each * times)
+        for at in (*range(-66, -30), *range(30, 67)):
+            assert (share.low <= at <= share.high) == all(-50 <= at + turn * each <= 50 for turn in range(times))
 
 
 def test_what_is_left_is_what_was_not_brought() -> None:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from pathlib import Path
 
 import pytest
 
-from stepper.plan.blend import blends, try_sizes
+from stepper.plan.blend import Blend, blends, try_sizes
 from stepper.plan.compile import compile_plan
 from stepper.plan.model import Plan
 from stepper.project.model import Project
@@ -23,6 +24,12 @@ def switchback() -> Project:
     project = read_project(SWITCHBACK.read_text(encoding="utf-8")).project
     assert project is not None
     return project
+
+
+@lru_cache(maxsize=1)
+def tried_blends() -> tuple[Blend, ...]:
+    """Try every pair of sizes of the sample, once for all tests: what she measures and wishes changes none of it."""
+    return tuple(blends(switchback()))
 
 
 def test_the_blend_of_the_scenario() -> None:

@@ -343,3 +343,18 @@ def test_the_last_twenty_interruptions_are_kept() -> None:
         state = evolve_all(state, [_knitted(1, number), FellAsleep(at=AT)])
     assert [each.index for each in state.breaks] == list(range(4, BREAKS_KEPT + 4))
     assert BREAKS_KEPT == 20
+
+
+def test_of_each_yarn_the_last_weighing_counts() -> None:
+    """Another ball of the same yarn takes its place; a ball of another yarn lies beside it."""
+
+    def weighed(yarn: str, grams: float) -> Event:
+        return events.Weighed(at=AT, place=Position(index=4), yarn=yarn, grams=grams)
+
+    state = evolve_all(State(), [weighed("A", 42.5), weighed("B", 20), weighed("A", 30), weighed("B", 19)])
+    assert [(ball.yarn, ball.weighing.grams) for ball in state.knitting.balls] == [("A", 30), ("B", 19)]
+
+
+def test_every_event_has_the_next_number_from_one_on() -> None:
+    """Undo and the journal name an event by it."""
+    assert [evolve_all(State(), [_step(index) for index in range(count)]).seq for count in (0, 1, 2)] == [0, 1, 2]

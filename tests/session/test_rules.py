@@ -6,7 +6,8 @@ from dataclasses import replace
 import pytest
 
 from stepper.plan.under_way.resuming import PlaceChoice
-from stepper.session import control, cues, plan_question
+from stepper.session import control, cues
+from stepper.session.changed_plan import plan_question
 from stepper.session.decide import decide
 from stepper.session.decision import Refusal
 from stepper.session.questions.topics import Topic

@@ -23,7 +23,8 @@ def test_the_next_skein_is_named_once_and_rounds_before_the_old_one_ends() -> No
     ends = ends_ahead(plan, Knitting())
     assert [one.end for one in told] == list(ends)
     assert all(0 < one.end.likely - one.here <= 12 for one in told)
-    assert plan.rounds[ends[0].likely].section == "body"
+    first = plan.rounds[ends[0].likely]
+    assert (first.section, first.number, plan.yarns[ends[0].yarn]) == ("body", 21, "chalk")
     assert tell_effect(told[0], plan) == "In about 5 rounds you need another skein of chalk."
 
 

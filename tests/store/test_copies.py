@@ -89,6 +89,33 @@ def test_where_there_is_no_copy_none_reaches_any_entry(path: Path) -> None:
     assert Copies(path).reach("a1") == 0
 
 
+def test_only_a_copy_of_this_journal_by_its_name_says_how_far_the_copies_reach(path: Path, entry: MakeEntry) -> None:
+    """A file she put there herself must not pass for a copy, or none would be made any more."""
+    knit(path, entry, 1, 5)
+    copies = Copies(path)
+    name = copies.mark()
+    assert name is not None
+    (copy,) = copies.listed()
+    for words in (("-entry-00005-", "-note-00009-"), ("-entry-00005-", "-entry-nine-"), ("-entry-00005-", "-entry-00009-x")):
+        shutil.copy(copy, copy.with_name(copy.name.replace(*words)))
+    assert copies.reach(name.journal) == 5
+    shutil.copy(copy, copy.with_name(copy.name.replace("-00005-", "-00009-")))
+    assert copies.reach(name.journal) == 9
+
+
+def test_the_mark_is_what_was_noted_last_however_long_that_before_was(path: Path) -> None:
+    """It is written over in its place, so what a longer one leaves behind must not spoil it. Another sitting reads it."""
+    copies = Copies(path)
+    long = Newest(journal="a" * 40, seq=123456, digest=b"\xff" * 16, plan=12, plan_digest=b"\xee" * 16)
+    short = Newest(journal="b", seq=1, digest=b"\x01", plan=1, plan_digest=b"\x02")
+    for newest in (short, long, short):
+        copies.write_mark(newest)
+        assert Copies(path).mark() == newest
+    copies.close()
+    copies.write_mark(long)
+    assert Copies(path).mark() == long
+
+
 def test_a_mark_written_by_a_version_of_before_is_still_one(path: Path) -> None:
     """Word for word as it was kept once: a mark that is not believed would let an older journal pass in silence."""
     copies = Copies(path)

@@ -81,7 +81,7 @@ def _side_beginning_at(instruction: EdgeShaping, needles: Needles) -> str:
     def words(draft: DraftRound) -> str:
         return "neck" if draft.divide else texts.get(draft.line, "")
 
-    shaped = _shaped_at_one_end(needles)
+    shaped = shaped_at_one_end(needles)
     named = [(begins, draft) for begins, draft in shaped if own.search(words(draft))]
     opposite = [
         (_other(begins), draft)
@@ -111,7 +111,7 @@ def _side_beginning_at(instruction: EdgeShaping, needles: Needles) -> str:
     return ""
 
 
-def _shaped_at_one_end(needles: Needles) -> list[tuple[str, DraftRound]]:
+def shaped_at_one_end(needles: Needles) -> list[tuple[str, DraftRound]]:
     """Return the rows that changed the piece in hand at one end, with the side of rows beginning there."""
     found: list[tuple[str, DraftRound]] = []
     for draft in needles.drafts:

@@ -269,7 +269,7 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
 def _work_written(number: int, line: Line, template: Template, needles: Needles) -> None:
     needles.section.numbered[number] = template
     if needles.count == 0:
-        needles.report(row_of(line).place, "there are no stitches on the needles.", "Cast on first.")
+        needles.miss_stitches(row_of(line).place)
         return
     work_template(template, needles)
 

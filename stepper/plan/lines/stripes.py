@@ -18,7 +18,7 @@ from stepper.project.problems import nearest, one_of
 def work_stripes(instruction: Striped, needles: Needles) -> None:
     """Work rounds of a fabric in stripes, each of so many rounds in its yarn, for a duration."""
     if needles.count == 0:
-        needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
+        needles.miss_stitches(instruction.place)
         return
     yarns = yarns_of(instruction, needles)
     rounds = _fabric(instruction, needles)

@@ -99,8 +99,7 @@ def _(instruction: Phrase, needles: Needles) -> None:
         needles.regain(0)
     template = Template(instruction.elements, instruction.place, side=needles.line.side)
     if needles.count == 0 and not needles.counting.lost and not _brings_stitches(instruction.elements):
-        needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
-        needles.count = 0
+        needles.miss_stitches(instruction.place)
         return
     if work_blended_phrase(instruction, needles):
         return
@@ -140,7 +139,7 @@ def _only_edge(elements: tuple[Element, ...]) -> bool:
 @work.register
 def _(instruction: WorkRounds, needles: Needles) -> None:
     if needles.count == 0:
-        needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
+        needles.miss_stitches(instruction.place)
         return
     going_on = instruction.manner in ("pattern", "rib") and instruction.edges is None
     needles.section.garter = instruction.manner == "garter" or (needles.section.garter and going_on)
@@ -264,7 +263,7 @@ def _(instruction: Ended, needles: Needles) -> None:
 @work.register
 def _(instruction: EdgeRows, needles: Needles) -> None:
     if needles.count == 0:
-        needles.report(instruction.place, "there are no stitches on the needles.", "Cast on first.")
+        needles.miss_stitches(instruction.place)
         return
     if instruction.flat and instruction.rows.of(needles.size) > 1:
         needles.flat = True

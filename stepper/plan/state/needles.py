@@ -110,6 +110,11 @@ class Needles:
             self.report(place, message, hint)
         self.lose()
 
+    def miss_stitches(self, place: Span) -> None:
+        """Note that nothing was cast on before a line; once, up to the next printed count or beginning."""
+        self.report(place, "there are no stitches on the needles.", "Cast on first.")
+        self.lose()
+
     def lose(self) -> None:
         """Go on past a line that was not read or does not fit: count, markers and holds are now unknown."""
         self.counting.lost = self.section.shaky = self.counting.unread = True

@@ -136,6 +136,8 @@ _CASTS_ON = re.compile(
     r"|swatch|odd|even|number))[^.]*?\d)",
     re.I,
 )
+SWATCH = re.compile(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
+"""Words of a piece knitted only to measure, which is no garment."""
 
 
 def _looked_at(sentence: str) -> str:

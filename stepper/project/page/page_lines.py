@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Phrase
 from stepper.project.lines import read_rows
+from stepper.project.page.orders import SWATCH, casts_on
 from stepper.project.page.pieces import Piece, works
 from stepper.project.page.stops import ENDS, begins_row, goes_on, sentences_of, stands_in_stops
 from stepper.project.part_marks import without_marks
@@ -16,6 +18,8 @@ from stepper.project.reading.wording import Words, reads
 
 _MOST_ROWS = 8
 """Most rows of a page that one sentence may span."""
+_CLAUSE = re.compile(r"\s*[,;]\s+|\s+(?=and\s)")
+_STITCHES = re.compile(r"\bst(?:itche)?s\b", re.I)
 _PLACE = Span(line=1, column=1)
 _STOPS = "full stops stand between the stitches of this row; it is not clear where each sentence ends."
 
@@ -99,8 +103,11 @@ class PageLines:
         """
         pieces: list[Piece] = []
         sentences = sentences_of(text)
-        for sentence in sentences:
-            line = self.read(sentence) if len(sentences) > 1 else None
+        for whole in sentences:
+            sentence, line = whole, self.read(whole) if len(sentences) > 1 else None
+            if line is None:
+                cast, sentence = self._cast_on_of(whole, row)
+                pieces += cast
             if line is not None:
                 pieces.append(Piece(kind="line", text=sentence, row=row, line=line))
             elif pieces and pieces[-1].kind == "note":
@@ -109,6 +116,23 @@ class PageLines:
             else:
                 pieces.append(Piece(kind="note", text=sentence, row=row, why=self.why(sentence)))
         return pieces
+
+    def _cast_on_of(self, sentence: str, row: int) -> tuple[list[Piece], str]:
+        """Split off the cast-on that a sentence begins with, if it can be read alone.
+
+        Without it nothing after it would fit; what is not read stays marked, and the file is no plan until
+        that is settled.
+
+        Returns:
+            The cast-on, at most one piece, and what is left of the sentence.
+        """
+        if casts_on(sentence) and not SWATCH.search(sentence):
+            for clause in _CLAUSE.finditer(sentence):
+                text = sentence[: clause.start()]
+                line = self.read(text) if _STITCHES.search(text) else None
+                if line is not None:
+                    return [Piece(kind="line", text=text, row=row, line=line)], sentence[clause.end() :]
+        return [], sentence
 
     def why(self, sentence: str) -> str:
         """Return why a sentence is not read; empty if there is nothing to say."""

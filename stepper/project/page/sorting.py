@@ -14,7 +14,7 @@ from dataclasses import dataclass, field
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under
 from stepper.project.page.front_pieces import front_pieces
 from stepper.project.page.headings import Heading, heading_of, inline_part, is_clutter
-from stepper.project.page.orders import casts_on, holds_instruction, is_order
+from stepper.project.page.orders import SWATCH, casts_on, holds_instruction, is_order
 from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
 from stepper.project.page.stops import ENDS, is_broken_at, sentences_of
@@ -51,7 +51,6 @@ _OFTEN = re.compile(
     r"\b(?:make|work|knit)\s+(?:\d|two|three|four|both)\b|\b(?:\d+|two|both)\s+alike\b|\btwice\b", re.I
 )
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
-_SWATCH = re.compile(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 _STITCH_STOP = re.compile(r"\b[kp]\.$", re.I)
 """The full stop after an abbreviated stitch, as in "K. 132": at the end of a row it ends no sentence."""
 _PAGE_NUMBER = re.compile(
@@ -265,7 +264,7 @@ class Sorter:
         casts = casts_on(sentence) or (worked and bool(re.search(r"\b(?:cast\s+on|co)\s+\d", sentence, re.I)))
         free = is_soft(self.context) or self.apart
         if casts:
-            return (free or worked) and not (self.context == "gauge" and _SWATCH.search(sentence))
+            return (free or worked) and not (self.context == "gauge" and SWATCH.search(sentence))
         if not free or self.context in ("stitch patterns", "abbreviations"):
             return False
         if self.parts:
@@ -313,7 +312,11 @@ class Sorter:
         return at + taken
 
 
-_COUNTED = re.compile(r"^(?:inc|dec)reas(?:e|ing)\s+(?:rows|rounds|rnds)\s*:?$", re.I)
+_COUNTED = re.compile(
+    r"^(?:(?:begin|start)\s+(?:(?:the|crown|top|toe|sleeve|raglan|yoke)\s+){0,2})?"
+    r"(?:inc|dec)reas(?:e|ing)\s+(?:rows|rounds|rnds)\s*:?$",
+    re.I,
+)
 
 
 def _names_a_shaping(row: str) -> bool:

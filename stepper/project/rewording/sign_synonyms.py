@@ -7,6 +7,8 @@ from stepper.project.rewording.synonym import LONG, ROUND, N, Synonym, row
 
 _STITCH = rf"(?:[kp]\s?\d+|{stitch_words()})(?![\w&/-])"
 _FRACTIONS = r"\d+[¼½¾]?"
+_HEADED = rf"^\s*(?:[a-z][a-z-]*\s+){{0,3}}{ROUND}[^:.]*:"
+"""The head of a row: behind its stitches a bare number can only be their count, which is compared."""
 _UNIT = r"(?:cms?|ins?|inch(?:es)?|\")"
 
 SIGNS: tuple[Synonym, ...] = (
@@ -35,6 +37,8 @@ SIGNS: tuple[Synonym, ...] = (
     row("ready", r",?\s*ending\s+ready\s+to\s+(?:begin|work|start)\s+an?\s+ws\s+row\b", ", ending with a rs row", "Knit 7 rows, ending ready to begin a WS row."),
     row("ready", r",?\s*ending\s+ready\s+to\s+(?:begin|work|start)\s+an?\s+rs\s+row\b", ", ending with a ws row", "Knit 8 rows, ending ready to begin a RS row."),
     row("place", r"\s*\(\s*place\s+(?:(?:second|another|next|first)\s+)?(?:stitch\s+)?markers?\s*\)\s*,?", ", pm,", "Row 1: k11 (place stitch marker) p12, k12."),
+    row("ro|rnd", rf"({_HEADED}.*(?:[.]|\s-)\s*)({N})(?=\s*[.]?\s*$)", r"\1\2 sts", "Round 3: [K11, k2tog] to end. 108."),
+    row("ro|rnd", rf"({_HEADED}.*(?:\b(?:end|around|round|across)|[.])\s*)\(\s*({N})\s*\)(?=\s*[.]?\s*$)", r"\1(\2 sts)", "Rnd 8: K2tog around (36)."),
     row("manner", r"\b(work)\s+(?:in\s+(?:the\s+)?)?same\s+manner\s+as\s+(?=(?:the\s+)?(?:back|front|left|right|first|other|sleeve))", r"\1 as for ", "Work in same manner as back until piece measures 9 cm."),
 )
 """The rows, in the order tried."""

@@ -79,6 +79,13 @@ def test_luminance_agrees_with_numpy_and_colour_science(colour: Rgb) -> None:
     assert luminance(colour) == pytest.approx(float(light @ [0.2126, 0.7152, 0.0722]), abs=1e-9)
 
 
+def test_light_is_encoded_as_an_outside_library_does() -> None:
+    """Light between two codes too, as a colour seen by other eyes or at another lightness has. Source: colour-science."""
+    for light in (*(each / 20000 for each in range(200)), *(each / 97 for each in range(98))):
+        outside = float(colour_science.models.eotf_inverse_sRGB(np.float64(light)))
+        assert encode_srgb(light) == pytest.approx(outside, abs=1e-7), light
+
+
 @pytest.mark.parametrize("code", range(256))
 def test_both_thresholds_in_print_give_the_same_codes(code: int) -> None:
     """W3C note of May 2021: 0.03928 and 0.04045 differ for no 8-bit value; decoding undoes encoding."""

@@ -43,6 +43,14 @@ def test_of_a_list_the_number_of_the_size_is_told() -> None:
     assert '2 instead of 3 in "2 (2, 3)" (column 19)' in problem.hint
 
 
+@pytest.mark.parametrize(("size", "hint"), [("S", '1 instead of 2 in "2 (3)" (column 16)'), ("M", '2 instead of 3 in "2 (3)" (column 16)')])
+def test_of_two_sizes_the_number_of_each_is_its_own(size: str, hint: str) -> None:
+    """Where the other one's were told she would look at a number that is right."""
+    printed = {"S": "7 (7)", "M": "6 (8)"}[size]
+    (problem,) = faults(f"Cast on 8 (10) sts.\nDecrease 2 (3) sts evenly. {printed} sts.", sizes="S (M)", size=size)
+    assert hint in problem.hint
+
+
 def test_where_no_number_brings_it_right_none_is_told() -> None:
     """A guess that does not come out teaches nothing."""
     (problem,) = faults("Cast on 20 sts.\n*K2tog; rep from * to end. 11 sts.")

@@ -193,6 +193,15 @@ def test_a_pattern_that_cannot_be_told_is_refused() -> None:
         assert "nobody can tell how the pattern goes on here" in faults(project(work, sizes="S", size="S"))
 
 
+def test_rows_of_an_odd_number_come_on_the_other_side_each_time() -> None:
+    """Row 1 is knitted on the right side, then on the wrong side, where it shows purl. By hand: row 7 shapes row 1, so that
+    rows 8 to 12 are 2, 3, 1, 2, 3 as printed, less the first stitch."""
+    three = "Cast on 21 sts. Work flat.\nRow 1: Knit.\nRow 2: Purl.\nRow 3: *K1, p1; rep from * to last st, k1.\nRepeat rows 1-3 once.\n"
+    assert told(knit(f"{three}K2tog, work in pattern to end.\nWork 5 rows in pattern."), 6) == [
+        "k2tog, k19", "purl", "*p1, k1; rep from * to end", "knit", "purl", "*k1, p1; rep from * to end",
+    ]  # fmt: skip
+
+
 def test_a_rib_after_an_even_increase_begins_anew_and_says_so() -> None:
     """Nobody can keep its columns; where it fits the new count it is set up again, with a note."""
     plan = knit(f"{ROUND}{RIB}Increase evenly to 44 sts.\nWork 2 rounds in pattern.")

@@ -110,6 +110,27 @@ def test_shaping_falls_on_the_side_that_its_interval_names() -> None:
     assert "asked for on WS rows" in faults(project(work.format(" (RS)", "WS")))
 
 
+@pytest.mark.parametrize("side", ["RS", "WS"])
+@pytest.mark.parametrize("plain", [0, 1, 2, 3])
+def test_whatever_was_knitted_since_the_next_row_of_the_side_is_shaped_and_every_second_from_there(plain: int, side: str) -> None:
+    """A row too early or too late puts the decreases on the side where they are purled. By hand: the decrease row is row
+    1, of the right side, so that odd rows are right-side rows."""
+    since = f"Knit {plain} row{'s' * (plain > 1)}.\n" * (plain > 0)
+    work = f"Cast on 20 sts.\nWork flat.\nDec row: K1, k2tog, k to end.\n{since}Rep dec row on every {side} row 2 times."
+    first = next(number for number in (plain + 2, plain + 3) if (number % 2 == 1) == (side == "RS"))
+    shaped = [each.index for each in plan_of(project(work)).rounds if each.after < each.before]
+    assert shaped == [1, first, first + 2]
+
+
+@pytest.mark.parametrize(("plain", "next_"), [(1, 7), (4, 7), (5, 7), (6, 13), (7, 14)])
+def test_plain_rounds_short_of_an_interval_count_towards_it(plain: int, next_: int) -> None:
+    """Five of six leave the sixth to be shaped; where all six are knitted plain an interval of its own begins. By hand, the
+    first decrease being round 1 after the cast-on."""
+    since = "Knit 1 round." if plain == 1 else f"Knit {plain} rounds."
+    text = project(f"Cast on 40 sts. Join in the round.\nDec rnd: K1, k2tog, k to end.\n{since}\nWork dec rnd every 6 rnds 3 times.")
+    assert [each.index for each in plan_of(text).rounds if each.shaping] == [1, next_, next_ + 6, next_ + 12]
+
+
 def test_garter_in_rows_is_knitted_between_shapings() -> None:
     """Rows knitted on both sides stay so, beside one shaping and beside two."""
     start = "Cast on 20 sts.\nWork flat.\nWork 4 rows in garter stitch.\n"

@@ -71,3 +71,19 @@ def test_a_line_for_all_even_rounds_may_be_a_round_of_a_chart() -> None:
     lines = "Rnd 1: Knit.\nRnd 2 and all even rnds: Chart peak, round 2.\nRnd 3: Purl."
     plan = plan_of(project(f"Cast on 12 sts.\nJoin in the round.\n{lines}\nBind off.", sizes="S", size="S"))
     assert [round_.chart_round for round_ in plan.rounds[1:-1]] == [None, 2, None, 2]
+
+
+@pytest.mark.parametrize("back", ["All WS rows: P1, k to end.", "All even rows: P1, k to end.", "Row 2 and all even rows: P1, k to end."])
+def test_a_line_for_all_rows_of_the_back_holds_for_the_rows_numbered_later(back: str) -> None:
+    """A page prints it once, above all charts of the section. By hand: each right-side row, then the one for all."""
+    said = sides(f"{back}\nRow 1 (RS): Purl.\nRow 3: K2, p to end.\nRow 1 (RS): Knit.\nRow 3: K3, p to end.")
+    front = ["purl", "k2, p8", "knit", "k3, p7"]
+    assert said == [row for words in front for row in (("RS", words), ("WS", "p1, k9"))]
+
+
+def test_a_line_for_all_rows_of_the_front_leaves_the_back_to_its_own_rows() -> None:
+    """Rows 2 and 4 are written, and none that comes later is worked as the front."""
+    work = "Row 1 and all odd rows: K1, p to end.\nRow 2 (WS): P1, k to end.\nRow 4: P2, k to end."
+    assert [words for _, words in sides(work)] == ["k1, p9", "p1, k9", "k1, p9", "p2, k8"]
+    missing = f"Cast on 10 sts.\nWork flat.\n{work}\nRow 7 (RS): Knit.\nRow 9: Purl.\nBind off."
+    assert "is not written out" in faults(project(missing))

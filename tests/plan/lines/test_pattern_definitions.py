@@ -45,3 +45,9 @@ def test_a_pattern_without_a_multiple_is_kept_if_it_is_called() -> None:
 def test_a_pattern_that_does_not_fit_is_refused(work: str) -> None:
     """Another count, a row it does not have, a right-side row on the wrong side, a row left out."""
     assert faults(project(work, sizes="S", size="S"))
+
+
+def test_a_pattern_may_be_a_single_row() -> None:
+    """Ridged fabrics are printed so: one line under the name."""
+    rows = "Cast on 24 sts.\nJoin in the round.\nMoss pattern:\nRnd 1: *K1, p1; rep from * to end.\n"
+    assert told(knit(f"{rows}Purl 1 rnd.\nWork 2 rnds in moss pattern."), 2) == ["*k1, p1; rep from * to end"] * 2

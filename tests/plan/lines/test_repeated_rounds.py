@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.problems import Problem
-from tests.plan.test_compile import compiled, plan_of
+from tests.plan.test_compile import compiled, faults, plan_of
 from tests.project.samples import project
 
 ROUNDS = "Cast on 20 sts. Join in the round.\nRnd 1: Knit.\nRnd 2: K1, k2tog, k to end.\n"
@@ -128,3 +128,17 @@ def test_stripes_that_are_repeated_keep_their_yarns() -> None:
     work = "Cast on 20 sts. Join in the round.\nWith MC, knit 2 rounds. With A, knit 2 rounds.\nRep last 4 rounds once more.\nBind off."
     rounds = plan_of(project(work)).rounds[1:9]
     assert [round_.runs[0].yarn for round_ in rounds] == ["MC", "MC", "A", "A"] * 2
+
+
+@pytest.mark.parametrize(
+    "work",
+    [
+        "Knit 2 rounds.\nRepeat the last 5 rounds 2 times. (10 rounds)",
+        "Decrease evenly to 18 sts.\nRepeat the last round 3 times. (3 rounds)\nKnit 3 rounds. (4 rounds) 17 sts.",
+        "Knit 1 round.\nWork in oyster pattern for 4 rounds. (4 rounds) 20 sts.\nKnit 2 rounds. (3 rounds)",
+        "Repeat rnds 1-2 twice. (4 rounds) 17 sts.",
+    ],
+)
+def test_what_follows_from_a_fault_is_not_told_as_another(work: str) -> None:
+    """Once it is unknown what was worked no printed number can be wrong; she would mend what is right."""
+    assert "1 problem in" in faults(project(f"Cast on 20 sts.\nJoin in the round.\n{work}\nBind off.", sizes="S", size="S"))

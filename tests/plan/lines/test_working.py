@@ -91,3 +91,12 @@ def test_what_is_said_of_two_things_that_are_no_pieces_stays_a_note() -> None:
     notes = ("Make two buttonholes in the left band.", "Make 2 pompoms.", "The second sleeve is the same.")
     for note in notes:
         assert plan_of(project(f"Cast on 8 sts.\nBind off.\nNote: {note}")).rounds[-1].remarks
+
+
+def test_a_missing_cast_on_is_told_once_and_the_rest_compared_from_the_next_count() -> None:
+    """Thirteen faults of one cause send her to thirteen lines; the count printed next says how many there are."""
+    told = faults(project("Rnd 1: Knit. 40 sts\nRnd 2: *K2, k2tog; rep from * to end. 30 sts\nKnit 2 rounds.\nBind off."))
+    assert told.count("error:") == 1
+    assert "Cast on first" in told
+    wrong = faults(project("Rnd 1: Knit. 40 sts\nRnd 2: *K2, k2tog; rep from * to end. 31 sts\nBind off."))
+    assert "the pattern prints 31 stitches; the lines so far come to 30" in wrong

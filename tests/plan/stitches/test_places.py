@@ -35,6 +35,7 @@ def test_a_place_is_where_it_says(head: str, line: str, runs: list[tuple[str, in
     [
         (MARKED, "K to third marker, p to end.", "no such one"),
         (MARKED, "K to second m, sm, k to 2nd m, p to end.", "behind this place"),
+        (MARKED, "K32, k to 2nd m, p to end.", "behind this place"),
         (MARKED, "K to 12 sts past 2nd m.", "past the end"),
         (MARKED, "K to centre st, p to end.", "have no 1 in the middle"),
         (FLAT, "Ssk, k to centre st, p to end.", "changed before the middle"),

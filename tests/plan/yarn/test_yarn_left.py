@@ -95,6 +95,14 @@ def test_more_than_a_skein_on_the_scale_is_all_there_is() -> None:
     assert asked(_TUBE, Weighing(index=10, stitch=0, grams=140)).beside == 0
 
 
+@pytest.mark.parametrize(
+    ("bought", "grams", "beside"), [(3, 49, 2), (3, 50, 2), (3, 30, 2), (2, 49, 1), (1, 49, 0), (2.5, 25, 2), (2.5, 26, 1)]
+)
+def test_no_more_skeins_lie_beside_the_ball_than_were_bought(bought: float, grams: float, beside: int) -> None:
+    """Three skeins of fifty grams with the cast-on made of one of them: two lie there, and never a third. By hand."""
+    assert asked(tube(bought=bought), Weighing(index=1, stitch=0, grams=grams)).beside == beside
+
+
 def test_a_weighing_that_cannot_be_is_doubted() -> None:
     """Nearly nothing left after ten rounds, whichever way it is read."""
     assert asked(tube(bought=1), Weighing(index=10, stitch=0, grams=5)).doubtful

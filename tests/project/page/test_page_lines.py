@@ -56,3 +56,18 @@ def test_a_line_keeps_the_mark_that_others_refer_to() -> None:
     """Under a note it would be lost, and "rep from ** to **" with it; two marks in one row make two rows of the file."""
     assert page().read("** K 4 rnds.") is not None
     assert page().read("K 4 rnds. ** K 4 rnds.") is None
+
+
+def test_a_cast_on_is_read_though_the_rest_of_its_sentence_is_not() -> None:
+    """Without it every line after it would be a fault; the rest stays under its mark."""
+    pieces = page().by_sentence("Cast on 40 sts, and hum a song that you like.", 3)
+    assert [(piece.kind, piece.text) for piece in pieces] == [
+        ("line", "Cast on 40 sts"),
+        ("note", "and hum a song that you like."),
+    ]
+
+
+def test_a_cast_on_is_cut_off_only_with_its_stitches() -> None:
+    """A list of sizes is never cut into, and a swatch is no garment."""
+    for text in ("Cast on 40, 44 and hum.", "Work and cast on 40 sts, and hum.", "Cast on 30 sts, and knit a swatch."):
+        assert [piece.kind for piece in page().by_sentence(text, 3)] == ["note"]

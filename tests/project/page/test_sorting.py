@@ -212,7 +212,7 @@ Shape Shoulders Cast off 6 sts at beg of next 2 rows; 23 sts.
     assert [piece.text for piece in pasted.pieces if piece.kind == "note"] == []
 
 
-@pytest.mark.parametrize("row", ["Crown shaping", "THUMB SHAPING:", "Decrease rounds:", "Sleeve increases"])
+@pytest.mark.parametrize("row", ["Crown shaping", "THUMB SHAPING:", "Decrease rounds:", "Sleeve increases", "Begin crown decrease rounds:"])
 def test_a_row_that_names_a_shaping_is_a_heading(row: str) -> None:
     """She has nothing to put into words there."""
     page = take_apart(f"Hat\n\nCast on 40 sts.\nKnit 4 rounds.\n{row}\nKnit 2 rounds.\n")

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.plan.blend import blends, try_sizes
+from stepper.plan.blend import try_sizes
 from stepper.plan.compile import compile_plan
 from stepper.project.model import Switch
 from stepper.report.fit.lines import (
@@ -21,7 +21,7 @@ from stepper.report.fit.lines import (
 )
 from stepper.report.fit.report import report_fit
 from stepper.report.measure.measuring import Measurement
-from tests.plan.test_blend import switchback
+from tests.plan.test_blend import switchback, tried_blends
 
 
 def test_measurements_stand_in_columns() -> None:
@@ -79,7 +79,7 @@ def test_a_name_too_long_for_its_column_stands_on_a_line_of_its_own() -> None:
 
 def test_what_cannot_be_knitted_is_told_as_far_as_asked() -> None:
     """All of them, or the first few of the size in hand and how many are left."""
-    found = list(blends(switchback()))
+    found = tried_blends()
     refused = [each for each in found if not each.works]
     everything = list(rejected_lines(found))
     assert all(any(name_blend(each) in row for row in everything) for each in refused)

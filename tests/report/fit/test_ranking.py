@@ -21,7 +21,7 @@ from stepper.report.fit.ranking import (
     wanted_ease,
 )
 from stepper.report.measure.measurements import measure_garment
-from tests.plan.test_blend import switchback
+from tests.plan.test_blend import switchback, tried_blends
 
 
 def alone(project: Project) -> tuple[RankedBlend, ...]:
@@ -98,7 +98,7 @@ def test_among_equals_no_switch_comes_first_and_then_the_least_crowded_round() -
     """A round of 225 to 312 is more crowded than one of 255 to 312, which size 6 to 5 makes."""
     project = replace(switchback(), body={"bust": 880.0})
     now = measure_garment(try_sizes(project, 3, 1, "Final increase").rounds, project)
-    found = [one for one in rank_blends(list(blends(project)), project, now) if one.blend.then == "5"]
+    found = [one for one in rank_blends(tried_blends(), project, now) if one.blend.then == "5"]
     assert found[0].blend.label == ""
     crowded = [one.crowded for one in found[1:]]
     assert crowded == sorted(crowded)
@@ -111,7 +111,7 @@ def test_the_nearest_to_a_blend_that_fails_keeps_its_sizes_before_its_line() -> 
     where = project.sections[0].place
     asked = replace(project, size=5, switches=(Switch(label="Final increase", size=0, place=where),))
     now = measure_garment(try_sizes(project, 3, 1, "Final increase").rounds, project)
-    near = find_nearest(asked, rank_blends(list(blends(project)), project, now))
+    near = find_nearest(asked, rank_blends(tried_blends(), project, now))
     assert near is not None
     assert (near.blend.size, near.blend.then) == ("6", "1")
     assert near.blend.label in ("First increase", "Second increase")
@@ -142,7 +142,7 @@ def test_the_present_choice_is_found_among_what_can_be_knitted() -> None:
     """By its sizes and its line; the size alone where the blend fails; none with two switches."""
     project = switchback()
     now = measure_garment(try_sizes(project, 3, 1, "Final increase").rounds, project)
-    found = rank_blends(list(blends(project)), project, now)
+    found = rank_blends(tried_blends(), project, now)
     present = find_present(project, found, alone=False)
     assert present is not None
     assert (present.blend.before, present.blend.after) == (225, 246)

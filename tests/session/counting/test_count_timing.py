@@ -119,6 +119,16 @@ def test_a_count_one_plain_round_ago_serves() -> None:
     assert why_count(garment, _state(Asking.COST, 2, verified=2), 2) is None
     assert why_count(garment, _state(Asking.LESS, 2, verified=2), 2) is None
     assert why_count(garment, _state(Asking.COST, 2, verified=1), 2) == "before the shaping"
+    assert why_count(garment, _state(Asking.LESS, 2, verified=1), 2) == "before the shaping"
+
+
+def test_before_a_bind_off_too_a_count_one_plain_round_ago_serves_and_one_before_a_rib_does_not() -> None:
+    """In a rib a fault shows where it is made, and not in the count of before."""
+    rib = plan(("body", ["co200", *["k200"] * 3, "(k2 p2)x50", "bo200"]))
+    for asking in (Asking.COST, Asking.LESS, Asking.MORE):
+        asked = [why_count(LONG, _state(asking, 40, verified=at), 40) for at in (38, 39, 40)]
+        assert asked == ["before a bind-off", "before a bind-off", None]
+        assert why_count(rib, _state(asking, 4, verified=4), 4) == "before a bind-off"
 
 
 def test_a_run_of_shaping_is_asked_for_at_half_the_interval() -> None:

@@ -161,7 +161,7 @@ def test_what_is_asked_first_is_what_is_seen_at_a_glance() -> None:
 
 def test_the_odds_of_what_may_have_happened_are_shares_of_one() -> None:
     """Where a stretch is known to be off, only what can have happened there is named: of ten
-    increases two lie in each of the five stretches."""
+    increases two lie in each of the five stretches, and a single one lies in the first alone."""
     marks = {"markers": (18, 36, 54, 72)}
     garment = made(("yoke", [("co80", {"markers": (16, 32, 48, 64)}), ("(k8 m1)x10", marks), ("k90", marks)]))
     state = State(
@@ -177,3 +177,12 @@ def test_the_odds_of_what_may_have_happened_are_shares_of_one() -> None:
     near = {each.cause: each.odds for each in there}
     # An increase and a dropped stitch lie in this stretch as often as in any other; what shifts a round shows elsewhere too.
     assert near[Cause.LEFT_OUT] / near[Cause.DROPPED] == pytest.approx(odds[Cause.LEFT_OUT] / odds[Cause.DROPPED])
+
+    marks = {"markers": (17, 33, 49, 65)}
+    single = made(("yoke", [("co80", {"markers": (16, 32, 48, 64)}), ("k8 m1 k72", marks), ("k81", marks)]))
+    for section, named in (((0, 1, 16), True), ((1, 2, 15), False)):
+        first, end, stitches = section
+        fault = Fault(
+            place=Position(index=2), difference=-1, answers=(Answer(first=first, end=end, stitches=stitches),)
+        )
+        assert (Cause.LEFT_OUT in {each.cause for each in diagnose(single, state, fault)}) is named

@@ -46,6 +46,20 @@ def test_an_increase_left_out_is_made_in_the_next_round_between_its_markers() ->
     assert way.mend.index == 2
     assert 11 <= way.mend.stitch <= 13
     assert way.above == 0
+    (unexplained, *_) = make_good(GUSSET, state.place, fault, search(GUSSET, state, fault), ())
+    assert unexplained.above == 0
+
+
+def test_how_far_below_its_mend_a_fault_lies_is_counted_from_the_likeliest_cause() -> None:
+    """The step that shows is as many rounds up. By hand: the increase is missing in round 1, and the round to mend it in
+    is the one in hand."""
+    half = {"markers": (45,)}
+    garment = plan(("yoke", [("co80", {"markers": (40,)}), ("(k8 m1)x10", half), *[("k90", half)] * 4]))
+    off = Answer(first=0, end=1, stitches=44)
+    for index in (2, 3, 4):
+        fault = Fault(place=Position(index=index), difference=-1, answers=(off,), sights=(NO_LOOP,))
+        (way,) = [way for way in _ways(garment, _state(index), fault) if way.kind is RemedyKind.PLAIN]
+        assert way.above == index - 2
 
 
 def test_nothing_is_made_good_before_a_count_says_where() -> None:

@@ -74,7 +74,9 @@ def test_a_repeat_more_or_less_is_foretold_by_what_the_others_leave() -> None:
 def test_nothing_happens_by_mistake_where_it_is_done_on_purpose() -> None:
     """In a plain round a yarn over or two worked together are slips, and rarer than one increase too many."""
     plain = [each for each in list_symptoms(ROUNDS, 2) if each.cause is Cause.ONE_TOO_MANY]
-    assert [(each.difference, each.code) for each in plain] == [(1, "yo"), (-1, "k2tog")]
+    assert [(each.difference, each.code, each.changes, each.left, each.loop) for each in plain] == [
+        (1, "yo", 1, 0, False), (-1, "k2tog", 1, 0, False),
+    ]  # fmt: skip
     assert {each.odds for each in plain} == {ODDS[Cause.ONE_TOO_MANY] * BY_MISTAKE}
     decreases = [each for each in list_symptoms(ROUNDS, 3) if each.cause is Cause.ONE_TOO_MANY]
     assert [(each.difference, each.odds) for each in decreases] == [(-1, ODDS[Cause.ONE_TOO_MANY])]

@@ -28,6 +28,13 @@ def test_a_rib_is_not_mended_out_of_step() -> None:
     assert find_exact_round(plan(("cuff", ["co40", "(k2 p2)x10", "k40"])), Position(index=1), 1) == 1
 
 
+def test_markers_on_the_way_do_not_make_a_plain_round_intolerant() -> None:
+    """They are slipped, and any count goes between them; a change of yarn or of stitch does not."""
+    for words, tolerant in (("k10 sm k20 sm k10", True), ("k10 sm p20 sm k10", False), ("k10 sm yo k2tog k28", False)):
+        garment = plan(("body", [("co40", {"markers": (10, 30)}), (words, {"markers": (10, 30)})]))
+        assert is_tolerant(garment.rounds[1]) is tolerant, words
+
+
 def test_ten_increases_in_equal_gaps_have_no_place_of_their_own() -> None:
     """They may be moved; a decrease at the edge may not."""
     assert is_even(plan(("yoke", ["co80", "(k8 m1)x10"])).rounds[1])

@@ -285,3 +285,11 @@ def test_hands_are_told_to_rest_after_fifty_minutes_at_the_end_of_a_round() -> N
         at=at(50), origin=Position(index=5), place=Position(index=5, stitch=30), stitches=300, work="plain"
     )
     assert not folded(*begin, inside).rest_told
+
+
+def test_times_with_and_without_a_zone_are_not_set_against_each_other() -> None:
+    """A journal carried to another machine may hold both; nobody can say how long lies between."""
+    bare, zoned = "2026-03-01T19:00:00", "2026-03-01T19:40:00+00:00"
+    assert count_minutes(State(sat_since=bare), zoned) == count_minutes(State(sat_since=zoned), bare) == 0
+    assert count_minutes(State(sat_since=bare), "2026-03-01T19:40:00") == 40
+    assert count_minutes(State(sat_since="2026-03-01T19:00:00+00:00"), zoned) == 40

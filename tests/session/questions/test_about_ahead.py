@@ -145,9 +145,11 @@ def test_an_evening_names_what_has_to_be_at_hand() -> None:
 
 
 def test_rounds_of_this_evening_are_counted_back_from_the_place_in_hand() -> None:
-    """340 stitches, of which 115 lie in the round in hand: one whole round of 225 before it."""
-    day = Day(date="2025-03-03", done=(Done(work="plain", stitches=340),))
-    state = State(seq=5, days=(day,), knitting=Knitting(place=Position(index=3, stitch=115)))
+    """340 stitches, of which 115 lie in the round in hand: one whole round of 225 before it. Those of other days are not
+    of this evening."""
+    day = Day(date="2025-03-03", done=(Done(work="plain", stitches=200), Done(work="shaped", stitches=140)))
+    others = tuple(Day(date=date, done=(Done(work="plain", stitches=999),)) for date in ("2025-03-01", "2025-03-02"))
+    state = State(seq=5, days=(*others, day), knitting=Knitting(place=Position(index=3, stitch=115)))
     told = _one(about_ahead.TellKnittedToday, about_ahead.tell_knitted_today(GARMENT, state, AT))
 
     assert (told.stitches, told.rounds) == (340, 1.0)

@@ -6,10 +6,10 @@ from itertools import pairwise
 import pytest
 
 from stepper.plan.model import Plan
+from stepper.session.changed_plan.plan_question import first_say
 from stepper.session.cues import Back, Choose, Count, GoTo, Next, Undo
 from stepper.session.events import PlaceAsked, PlanChanged
 from stepper.session.machine import Session
-from stepper.session.plan_question import first_say
 from stepper.session.replay import replay_entries
 from stepper.session.state import Knitting, Position, State
 from tests.plans import plan

@@ -8,7 +8,7 @@ from stepper.plan.model import Plan, Stretch
 from stepper.plan.under_way.absorb import Mend
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
-from stepper.session.carry_over import adapt
+from stepper.session.changed_plan.carry_over import adapt
 from stepper.session.state import Adapted, Knitting, Position
 from tests.plans import plan
 
