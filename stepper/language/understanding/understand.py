@@ -33,7 +33,7 @@ from stepper.language.understanding.slots import (
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import Count, Cue, Enough, Explain, Ten
+from stepper.session.cues import Asks, Count, Cue, Enough, Explain, Ten
 from stepper.session.moves import bare_words
 
 
@@ -95,7 +95,7 @@ def understand(
         return Count(at=at, stitches=stitches)
     near = _near(said, own or {}, cutoff=OFFERED)
     if nearly is not None:
-        cue = _said_otherwise(said, at) or _by_ideas(said, text, plan, nearly, at) or _meant(said, near, at)
+        cue = _said_otherwise(said, at) or _by_ideas(said, plan, nearly, at) or _meant(said, near, at)
         if cue is not None and isinstance(cue, nearly):
             return cue
     offered = _offered_by_ideas(said, plan) or tuple(phrase for _, phrase in near)
@@ -135,7 +135,17 @@ def _paraphrased() -> Mapping[str, Wording]:
     return {plain: rows[0] for plain, rows in known if len(rows) == 1}
 
 
-def _by_ideas(said: str, text: str, plan: Plan, nearly: type[Cue], at: str) -> Cue | None:
+def asked_by_ideas(text: str, plan: Plan) -> Cue | None:
+    """Return the question that a heard text comes to by what it is about; None if it is not surely one.
+
+    Args:
+        text: As a recogniser wrote it.
+        plan: For the names of yarns, sections and labels.
+    """
+    return _by_ideas(normalise(text), plan, Asks, "")
+
+
+def _by_ideas(said: str, plan: Plan, nearly: type[Cue], at: str) -> Cue | None:
     """Return the question that the words come to by what they are about; None if it is not one alone."""
     explained = _EXPLAINED.fullmatch(drop_articles(said))
     code = stitch_called(explained["stitch"]) if explained is not None else None
