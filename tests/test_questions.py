@@ -144,7 +144,7 @@ yoke     | what was the last count            | No count stands
 yoke     | how many have I counted            | No count stands
 yoke     | where did I last count             | No count stands
 neckband | note: used the larger needle       | Noted: used the larger needle
-neckband | what did I note here               | full screen
+neckband | what did I note here               | Nothing is noted yet
 yoke     | stop listening                     | Not listening until
 yoke     | be quiet                           | Not listening until
 yoke     | wake up                            | I am listening

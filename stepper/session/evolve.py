@@ -44,11 +44,13 @@ from stepper.session.events import (
 )
 from stepper.session.pace.learning import count_gain, learn_times
 from stepper.session.state import (
+    NOTES_KEPT,
     UNDO_DEPTH,
     Ball,
     Fault,
     Knitting,
     Memento,
+    NoteKept,
     Position,
     ReadingAlong,
     Seen,
@@ -226,7 +228,10 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             weighing = Weighing(index=event.place.index, stitch=event.place.stitch, grams=event.grams)
             rest = [each for each in knitting.balls if each.yarn != event.yarn]
             return replace(knitting, balls=(*rest, Ball(yarn=event.yarn, weighing=weighing)))
-        case Measured() | Noted():
+        case Noted():
+            kept = NoteKept(index=event.place.index, text=event.text)
+            return replace(knitting, notes=(*knitting.notes, kept)[-NOTES_KEPT:]) if event.text else knitting
+        case Measured():
             return knitting  # kept in the journal; the knitting does not change
     return knitting
 
@@ -337,6 +342,7 @@ def _carried(state: State, event: PlanChanged) -> State:
         corrections=event.corrections,
         mends=event.mends,
         reminders=tuple(replace(each, index=each.index + moved) for each in was.reminders),
+        notes=tuple(replace(each, index=max(0, each.index + moved)) for each in was.notes),
         balls=tuple(_ball_moved(each, moved) for each in was.balls),
         verified=None,
         doubt=None,

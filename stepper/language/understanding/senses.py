@@ -202,6 +202,7 @@ SENSES: Final[tuple[Sense, ...]] = (
     *_sense(cues.HowLong(), "time_past (tonight done)", "many_hours past/done (past done tonight)"),
     *_about(Topic.REMINDERS, "which reminder (left next past)"),
     *_about(Topic.LAST_COUNT, "which/when last count (past)", "when/where count past (last)"),
+    *_about(Topic.NOTES, "which/read/whether/where note (past section place done last)"),
     *_about(Topic.NEXT_COUNT, "when/whether count (next soon)", "many_round count until/next (until left)"),
     *_about(Topic.NEXT_SECTION, "which next section (after)", "which/when after section (next)"),
     *_about(Topic.HELD, "which/many_stitch/many hold (stitch place)"),

@@ -35,7 +35,9 @@ class TellFinish(Effect):
     outlook: Outlook
 
 
-_ANYWHERE: Final = frozenset((Topic.REMINDERS, Topic.LAST_STEP, Topic.LAST_ROUND, Topic.ALTERATIONS))
+_ANYWHERE: Final = frozenset(
+    (Topic.REMINDERS, Topic.NOTES, Topic.LAST_STEP, Topic.LAST_ROUND, Topic.ALTERATIONS)
+)
 # Topics that have an answer when every round is done.
 
 
@@ -120,5 +122,6 @@ _TOLD: Final[MappingProxyType[Topic, _Telling]] = MappingProxyType(
         Topic.CAST_ON: about_piece.tell_cast_on,
         Topic.WIDTH: about_piece.tell_width,
         Topic.SHARE_DONE: about_piece.tell_share_done,
+        Topic.NOTES: about_piece.tell_notes,
     }
 )

@@ -17,7 +17,7 @@ from stepper.session.effects import Effect
 from stepper.session.moves import RIB_NAMES, bare_words, round_called
 from stepper.session.pace.outlook import paces_of, work_in
 from stepper.session.questions.about_ahead import changes_in, height_mm, tell_length
-from stepper.session.state import Asking, State
+from stepper.session.state import Asking, NoteKept, State
 
 COUNT_WITHIN = 60
 """Rounds within which a count to come is looked for. Source: chosen here."""
@@ -121,6 +121,26 @@ class TellPartLength(Effect):
     flat: bool
     length_mm: float | None
     """By its rounds and the gauge; None if no gauge is known. Unit: mm."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellNotes(Effect):
+    """Say what she noted."""
+
+    section: str
+    """The one in hand."""
+    here: tuple[NoteKept, ...]
+    """What she noted in it, in the order in which she did."""
+    last: NoteKept | None
+    """What she noted last anywhere; None if nothing."""
+
+
+def tell_notes(plan: Plan, state: State, at: str) -> Iterator[Effect]:
+    """Tell what she noted in the section in hand, or else what she noted last."""
+    section = plan.rounds[min(state.place.index, len(plan.rounds) - 1)].section
+    kept = tuple(each for each in state.knitting.notes if each.index < len(plan.rounds))
+    here = tuple(each for each in kept if plan.rounds[each.index].section == section)
+    yield TellNotes(section=section, here=here, last=kept[-1] if kept else None)
 
 
 def tell_last_shaping(plan: Plan, state: State, at: str, *, kind: Kind) -> Iterator[Effect]:

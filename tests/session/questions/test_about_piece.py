@@ -8,9 +8,10 @@ from stepper.session.questions import about_piece
 from stepper.session.questions.about_ahead import TellLength
 from stepper.session.questions.about_piece import part_called
 from stepper.session.questions.topics import Topic
-from stepper.session.state import Asking, Knitting, Position, State
+from stepper.session.state import Asking, Knitting, NoteKept, Position, State
 from tests.fixtures import plan_named
 from tests.plans import plan
+from tests.playbook import after, opened
 from tests.test_questions import session_at
 
 GARMENT = plan(
@@ -127,3 +128,18 @@ def test_stitches_on_hold_are_named_by_what_they_wait_for() -> None:
     (told,) = session.consider(cues.About(topic=Topic.HELD)).effects
     assert isinstance(told, about_piece.TellHeld)
     assert {name for name, _ in told.held} == set(garment.rounds[index - 1].held)
+
+
+def test_what_she_noted_is_told_for_the_section_in_hand() -> None:
+    """At the sleeve she asks what she noted of this one; what was said of the body is told as the last, by name."""
+    session = after(opened(GARMENT), "make a note used the larger needle")
+    (told,) = session.consider(cues.About(topic=Topic.NOTES)).effects
+    assert told == about_piece.TellNotes(
+        section="body",
+        here=(NoteKept(index=0, text="used the larger needle"),),
+        last=NoteKept(index=0, text="used the larger needle"),
+    )
+    (later,) = after(session, "go to left sleeve").consider(cues.About(topic=Topic.NOTES)).effects
+    assert isinstance(later, about_piece.TellNotes)
+    assert (later.section, later.here) == ("left sleeve", ())
+    assert later.last is not None
