@@ -12,8 +12,9 @@ from typing import Any, Final
 
 from stepper.plan.model import Round
 from stepper.screen.cells import Square, draw_squares, is_turned
+from stepper.screen.chart_lines import Window
 from stepper.screen.course import Course
-from stepper.screen.pages.strip import Window, part_in_hand, rounds_above, rounds_below, window_of
+from stepper.screen.pages.strip import part_in_hand, rounds_above, rounds_below, window_of
 from stepper.screen.pages.yoke_page import rings_of
 from stepper.screen.scene import Scene
 from stepper.screen.yarns import Yarns

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Final
 
 from stepper.language.effect_words import tell_effect
 from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session.answers import step_at
 from stepper.session.effects import Lead
 from stepper.session.machine import Session
+
+_USUAL_FIRST: Final = (Lead.PART, Lead.ROUND, Lead.FULL, Lead.RUN)
+# A step is told within its round more often than at the beginning of one.
 
 
 def pick_answers(lines: Sequence[str], session: Session) -> tuple[str, ...]:
@@ -18,9 +22,13 @@ def pick_answers(lines: Sequence[str], session: Session) -> tuple[str, ...]:
         lines: What was told, in order.
         session: The session after it.
     """
+    return tuple(line for line in lines if not _says_the_step(line, session))
+
+
+def _says_the_step(line: str, session: Session) -> bool:
+    """Return whether a line is the current step with any lead."""
     plan, state = session.plan, session.state
-    steps = {tell_effect(step_at(plan, state, lead), plan) for lead in Lead}
-    return tuple(line for line in lines if line not in steps)
+    return any(line == tell_effect(step_at(plan, state, lead), plan) for lead in _USUAL_FIRST)
 
 
 def describe_result(lines: Sequence[str], text: str, session: Session, *, changed: bool) -> str:

@@ -27,6 +27,7 @@ from stepper.screen.open_questions import NOTHING_ASKED, Asked, find_asked
 from stepper.screen.pages.journal_page import find_marked
 from stepper.screen.pages.remedies_page import find_marked_remedy
 from stepper.screen.ports import ScreenSetup, Sitting
+from stepper.screen.preparation import Preparation
 from stepper.screen.scene import Scene
 from stepper.screen.signals import mind_signals
 from stepper.screen.style import Terminal
@@ -69,6 +70,7 @@ class Screen:
         self._loop: asyncio.AbstractEventLoop | None = None
         self._watching = False
         self._turned = False
+        self._preparation = Preparation()
         self._early: list[Callable[[], None]] = []
         self._lock = Lock()
 
@@ -204,7 +206,10 @@ class Screen:
         terminal = Terminal(
             columns=columns, rows=rows, depth=around.depth, blocks=around.blocks, solid=around.solid
         )
-        return self.scene(), terminal
+        scene = self.scene()
+        if self._loop is not None:
+            self._preparation.see(scene, terminal, self._loop)
+        return scene, terminal
 
     def scene(self) -> Scene:
         """Put together all there is to show."""

@@ -4,19 +4,17 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import groupby
-from operator import attrgetter
-from typing import Final
+from operator import itemgetter
+from typing import Final, NamedTuple
 
 from stepper.screen.style import BOLD, PLAIN, Paint
 from stepper.screen.unprintable import blank_unprintable
 
 
-@dataclass(frozen=True, slots=True)
-class Span:
-    """A piece of text in one style."""
+class Span(NamedTuple):
+    """A piece of text in one style. A tuple, because thousands are made and compared at every key."""
 
     text: str
     paint: Paint = PLAIN
@@ -52,7 +50,8 @@ def _letter_width(letter: str) -> int:
 
 def row_width(row: Row) -> int:
     """Count the columns of a row. Unit: columns."""
-    return sum(text_width(span.text) for span in row)
+    text = text_of(row)
+    return len(text) if text.isascii() else sum(map(text_width, map(_TEXT, row)))
 
 
 def row(text: str, paint: Paint = PLAIN) -> Row:
@@ -185,10 +184,17 @@ def join_spans(spans: Iterable[Span]) -> Row:
     return tuple(Span("".join(map(_TEXT, same)), paint) for paint, same in groupby(spans, _PAINT))
 
 
-_TEXT: Final = attrgetter("text")
-_PAINT: Final = attrgetter("paint")
+_TEXT: Final = itemgetter(0)
+_PAINT: Final = itemgetter(1)
 
 
 def text_of(cells: Row) -> str:
     """Return the plain text of a row."""
-    return "".join(span.text for span in cells)
+    return "".join(map(_TEXT, cells))
+
+
+def clean_row(cells: Row) -> Row:
+    """Make a row safe to show, as `clean` does a text."""
+    if text_of(cells).isprintable():  # nearly always: one question for the row instead of one for each span
+        return cells
+    return tuple(Span(clean(text), paint) for text, paint in cells)

@@ -9,7 +9,7 @@ contrast of black on white). Nothing is conveyed by colour alone.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import Enum
 from functools import lru_cache
 from types import MappingProxyType
@@ -58,6 +58,7 @@ class Paint:
     bold: bool = False
     reverse: bool = False
     """Whether the terminal's own two colours are swapped, if it has no others."""
+    _hash: int = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
         """Refuse text of unknown colour on a painted ground.
@@ -67,6 +68,11 @@ class Paint:
         """
         if self.ground is not None and self.ink is None:
             raise ValueError("a painted ground needs its ink.")
+        object.__setattr__(self, "_hash", hash((self.ground, self.ink, self.bold, self.reverse)))
+
+    def __hash__(self) -> int:
+        """Return the hash, worked out once: a paint is looked up for every span that is written."""
+        return self._hash
 
 
 PLAIN: Final = Paint()

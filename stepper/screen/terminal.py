@@ -21,7 +21,7 @@ from prompt_toolkit.layout.screen import Screen as Canvas
 from prompt_toolkit.output import ColorDepth, Output
 from prompt_toolkit.styles import Attrs, Style
 
-from stepper.screen.rows import Row, clean, text_width
+from stepper.screen.rows import Row, clean, clean_row, row_width, text_width
 from stepper.screen.style import SIXTEEN, Depth, Paint
 from stepper.screen.view import draw_screen
 
@@ -132,7 +132,7 @@ def write_changes(output: Output, before: Sequence[Row], now: Sequence[Row], dep
     """
     line = 0
     for at, (old, new) in enumerate(zip(before, now, strict=True)):
-        if old != new:
+        if old is not new and old != new:
             output.cursor_down(at - line)
             line = at
             _write_change(output, old, new, depth)
@@ -142,21 +142,19 @@ def write_changes(output: Output, before: Sequence[Row], now: Sequence[Row], dep
 
 def _write_change(output: Output, old: Row, new: Row, depth: ColorDepth) -> None:
     """Write a row from its first change to its last."""
+    old, new = clean_row(old), clean_row(new)
     first = _count_equal(old, new)
-    wider = _columns(old) - _columns(new)
+    wider = row_width(old) - row_width(new)
     last = len(new) - (_count_equal(old[first:][::-1], new[first:][::-1]) if not wider else 0)
     output.write_raw("\r")
-    output.cursor_forward(_columns(new[:first]))
-    for span in new[first:last]:
-        output.set_attributes(_attributes_of(span.paint), depth)
-        output.write(clean(span.text))
+    output.cursor_forward(row_width(new[:first]))
+    set_attributes, write = output.set_attributes, output.write
+    for text, paint in new[first:last]:
+        set_attributes(_attributes_of(paint), depth)
+        write(text)
     output.reset_attributes()
     if wider > 0:
         output.erase_end_of_line()
-
-
-def _columns(row: Row) -> int:
-    return sum(text_width(clean(span.text)) for span in row)
 
 
 def _count_equal(one: Row, other: Row) -> int:

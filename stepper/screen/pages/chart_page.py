@@ -9,10 +9,11 @@ from collections.abc import Iterator
 
 from stepper.language.places import sentence_case
 from stepper.screen.cells import CAUGHT, LEGEND, MARKER, chart_row, is_turned
+from stepper.screen.chart_lines import Window, draw_window
 from stepper.screen.course import Course
 from stepper.screen.layout import Block, stack_blocks
 from stepper.screen.pages.bottom_row import draw_bottom_row
-from stepper.screen.pages.strip import Window, draw_window, label_round, part_in_hand, underline
+from stepper.screen.pages.strip import label_round, part_in_hand, underline
 from stepper.screen.rows import Row, Span, clean, cut, flow_facts, put_apart, row
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD, Terminal
@@ -29,11 +30,10 @@ def draw_chart_page(scene: Scene, terminal: Terminal) -> list[Row]:
     if not course.rounds:
         nothing = Block(rank=0, rows=[row(" Nothing to knit", BOLD)])
         return stack_blocks([nothing, bottom], terminal.columns, terminal.rows)
-    most = 2 if terminal.rows >= 20 else 1
-    room = max(1, terminal.rows - 2 - (most if terminal.rows >= 8 else 0))
+    room, most = _measure(terminal)
     shown = _visible(course, middle_of(course, scene.state.place.index, scene.ui.down), room)
     sides = any(course.rounds[index].flat for index in shown)
-    width = max(1, (terminal.columns - _LABEL - (_SIDES if sides else 0)) // _square(terminal))
+    width = _width(terminal, sides=sides)
     window = _window(scene, width)
     lines = _lines(scene, terminal, shown, window, width, sides=sides)
     blocks = [
@@ -44,6 +44,30 @@ def draw_chart_page(scene: Scene, terminal: Terminal) -> list[Row]:
         bottom,
     ]
     return stack_blocks(blocks, terminal.columns, terminal.rows)
+
+
+def prepare_chart(scene: Scene, terminal: Terminal) -> Iterator[None]:
+    """Draw the rounds of the page ahead, one with each step, so that the first turn to it is as quick as any
+    other."""
+    course, place = scene.course, scene.state.place
+    if not course.rounds:
+        return
+    width = _width(terminal, sides=False)
+    window = Window(first=0, end=width)
+    for index in _visible(course, middle_of(course, place.index, 0), _measure(terminal)[0]):
+        draw_window(course, index, window, width, place, scene.yarns, terminal, _square(terminal))
+        yield
+
+
+def _measure(terminal: Terminal) -> tuple[int, int]:
+    """Return the rows there are for the rounds, and those at most for the key to the signs."""
+    most = 2 if terminal.rows >= 20 else 1
+    return max(1, terminal.rows - 2 - (most if terminal.rows >= 8 else 0)), most
+
+
+def _width(terminal: Terminal, *, sides: bool) -> int:
+    """Return how many stitches there is room for beside the numbers, and the sides that face if need be."""
+    return max(1, (terminal.columns - _LABEL - (_SIDES if sides else 0)) // _square(terminal))
 
 
 def middle_of(course: Course, index: int, down: int) -> int:

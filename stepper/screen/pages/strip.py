@@ -8,13 +8,11 @@ are aligned so that the stitches at the window's right edge stand on each other.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from functools import lru_cache
-
 from stepper.plan.model import Round
-from stepper.screen.cells import CAUGHT, MARKER, Look, Square, chart_row, draw_square, is_turned
+from stepper.screen.cells import is_turned
+from stepper.screen.chart_lines import Window, draw_window
 from stepper.screen.course import Course
-from stepper.screen.rows import Row, Span, join_spans
+from stepper.screen.rows import Row, Span
 from stepper.screen.style import BOLD, PLAIN, Terminal
 from stepper.screen.yarns import Yarns
 from stepper.session.counting.tally import markers_in, tally_stitches
@@ -23,15 +21,6 @@ from stepper.session.steps import StepPart, cut_into_steps, part_at, rest_of
 
 _LABEL = 5
 """Columns for the number of a round and the mark of the current one."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Window:
-    """Which stitches of a round are shown, counted from the chart's right edge."""
-
-    first: int
-    end: int
-    """One past the last."""
 
 
 def part_in_hand(course: Course, state: State) -> StepPart | None:
@@ -154,72 +143,6 @@ def _stitches_after(round_: Round, used: int) -> int:
         place += (used // max(1, each)) * (run.progress // run.times)
         break
     return place
-
-
-def draw_window(
-    course: Course,
-    index: int,
-    window: Window,
-    wide: int,
-    place: Position,
-    yarns: Yarns,
-    terminal: Terminal,
-    square: int,
-) -> Row:
-    """Draw one round through a window.
-
-    Args:
-        course: What is knitted.
-        index: Which round.
-        window: Which of its stitches.
-        wide: How many stitches there is room for; a shorter round stands at the right edge. Unit: stitches.
-        place: Where the knitting stands.
-        yarns: Their colours and signs.
-        terminal: The terminal to draw on.
-        square: How wide a stitch is. Range: 1 and up. Unit: columns.
-    """
-    drawn = chart_row(course, index)
-    total = len(drawn.squares)
-    worked = total if index < place.index else place.stitch if index == place.index else 0
-    done, ahead = (_looks_of(yarns, terminal, square, worked=each) for each in (True, False))
-    right, left, parting = (ahead, done, total - worked) if drawn.turned else (done, ahead, worked)
-    end = min(window.end, total)
-    parting = max(window.first, min(end, parting))
-    cells = [right[each, ""] for each in drawn.squares[window.first : parting]]
-    cells += [left[each, ""] for each in drawn.squares[parting:end]]
-    marked = drawn.marked if square > 1 else frozenset()
-    hand = (total - 1 - worked if drawn.turned else worked) if index == place.index else -1
-    for number, extra in (*((each, CAUGHT) for each in drawn.caught), *((each, MARKER) for each in marked)):
-        if window.first <= number < end:
-            side = right if number < parting else left
-            cells[number - window.first] = side[drawn.squares[number], extra]
-    if window.first <= hand < end:
-        look = Look(in_hand=True, caught=hand in drawn.caught, marker=hand in marked)
-        cells[hand - window.first] = draw_square(drawn.squares[hand], yarns, terminal, square, look)
-    missing = (wide - len(cells)) * square
-    return (Span(" " * missing), *join_spans(reversed(cells)))
-
-
-class _Looks(dict[tuple[Square, str], Span]):
-    """How each kind of square looks, with a sign beside it or none, drawn when it is first met: a round has
-    many squares of few kinds."""
-
-    def __init__(self, yarns: Yarns, terminal: Terminal, columns: int, *, worked: bool) -> None:
-        super().__init__()
-        self._drawn_with = yarns, terminal, columns
-        self._worked = worked
-
-    def __missing__(self, kind: tuple[Square, str]) -> Span:
-        square, extra = kind
-        look = Look(worked=self._worked, caught=extra == CAUGHT, marker=extra == MARKER)
-        self[kind] = span = draw_square(square, *self._drawn_with, look)
-        return span
-
-
-@lru_cache(maxsize=8)
-def _looks_of(yarns: Yarns, terminal: Terminal, columns: int, *, worked: bool) -> _Looks:
-    """Keep the looks from one key to the next."""
-    return _Looks(yarns, terminal, columns, worked=worked)
 
 
 def underline(round_: Round, part: StepPart, window: Window, terminal: Terminal, square: int) -> Span:

@@ -11,7 +11,8 @@ share a cell, one above the other; without colours every cell shows the sign of 
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from bisect import bisect_left
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from itertools import accumulate, groupby
@@ -69,10 +70,10 @@ def rings_of(course: Course) -> Rings | None:
 def draw_yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
     """Draw the page. Always: as many rows as the terminal has."""
     rings = rings_of(scene.course)
-    room = max(1, terminal.rows - 2)
     picture = [row(_NO_YOKE)]
     if rings is not None:
-        picture = _centred(_picture(rings, scene, terminal, terminal.columns, room), terminal.columns)
+        drawn = _picture(rings, scene, terminal, terminal.columns, _room(terminal))
+        picture = _centred(drawn, terminal.columns)
     blocks = [
         Block(rank=1, rows=[_head(terminal.columns)]),
         Block(rank=0, rows=picture, least=1),
@@ -108,21 +109,62 @@ def draw_yoke(scene: Scene, terminal: Terminal, columns: int, rows: int) -> list
 
 
 def _centred(rows: list[Row], columns: int) -> list[Row]:
-    return [(Span(" " * ((columns - row_width(each)) // 2)), *each) for each in rows]
+    """Put rows of one width in the middle."""
+    margin = Span(" " * ((columns - row_width(rows[0])) // 2))
+    return [(margin, *each) for each in rows]
 
 
 def _picture(rings: Rings, scene: Scene, terminal: Terminal, columns: int, room: int) -> list[Row]:
+    """Draw the yoke in some room."""
+    picture = _picture_of(scene.course, scene.yarns, *_measure(terminal, columns, room))
+    worked = _dimmed(rings, scene)
+    return [picture.draw(line, worked) for line in range(picture.lines)]
+
+
+def _measure(terminal: Terminal, columns: int, room: int) -> tuple[int, int, Depth]:
+    """Return the points across the picture, how many of them share a cell, and the colours there are."""
     halves = 2 if terminal.depth is not Depth.NONE and (terminal.blocks or terminal.solid) else 1
     # A cell is twice as high as wide: half a cell is a square point; without halves, two columns make one.
     across = 1 if halves == 2 else 2
     size = max(4, min(columns // across, room * halves))
-    size -= size % 2
-    shades = _Shades(rings, scene, terminal.depth)
-    grid = _grid(scene.course, size)
-    if halves == 1:
-        return [_signs(line, rings, shades, scene.yarns) for line in grid]
-    pairs = zip(grid[::2], grid[1::2], strict=True)
-    return [_halves(upper, lower, shades) for upper, lower in pairs]
+    return size - size % 2, halves, terminal.depth
+
+
+def prepare_yoke(scene: Scene, terminal: Terminal) -> Iterator[None]:
+    """Draw the page ahead, one row with each step, so that the first turn to it is as quick as any other."""
+    yoke = yoke_of(scene.course.rounds)
+    if yoke is None:
+        return
+    yield
+    for round_ in yoke.rounds:
+        draw_squares(round_)
+        yield
+    rings = rings_of(scene.course)
+    assert rings is not None
+    yield
+    picture = _picture_of(scene.course, scene.yarns, *_measure(terminal, terminal.columns, _room(terminal)))
+    yield
+    for line in range(picture.lines):
+        picture.draw(line, _dimmed(rings, scene))
+        yield
+
+
+def _room(terminal: Terminal) -> int:
+    """Return the rows of the page that are the picture's."""
+    return max(1, terminal.rows - 2)
+
+
+def _dimmed(rings: Rings, scene: Scene) -> int:
+    """Count the stitches of the yoke that are dimmed: none if all is done and nothing is left to tell apart.
+
+    Unit: stitches.
+    """
+    place = scene.state.place
+    if place.index >= len(scene.course.rounds):
+        return 0
+    ring = place.index - rings.first
+    whole = sum(len(each) for each in rings.yarns[: max(0, ring)])
+    return whole + (place.stitch if 0 <= ring < len(rings.yarns) else 0)
 
 
 class _Point(NamedTuple):
@@ -138,13 +180,87 @@ class _Point(NamedTuple):
 _Line = tuple[_Point | None, ...]
 
 
+class _Picture:
+    """The yoke at one size in the terminal's cells; a row is drawn anew only if something in it has changed.
+
+    Which stitch a point shows depends on garment and size alone, and how a row looks on how many of its
+    stitches are worked.
+    """
+
+    def __init__(self, course: Course, yarns: Yarns, size: int, halves: int, depth: Depth) -> None:
+        rings = rings_of(course)
+        assert rings is not None
+        self.lines = size // halves
+        """Rows of the screen."""
+        self._rings, self._yarns, self._size, self._halves = rings, yarns, size, halves
+        self._before = (0, *accumulate(map(len, rings.yarns)))
+        self._points: dict[int, tuple[_Line, ...]] = {}
+        self._numbers: dict[int, list[int]] = {}
+        self._drawn: dict[int, tuple[int, Row]] = {}
+        keys = {yarn for ring in rings.yarns for yarn in ring}
+        colours = {yarn: yarns.of(yarn).colour or _NO_COLOUR for yarn in keys}
+        self._bright = {yarn: match_colour(colour, depth) for yarn, colour in colours.items()}
+        self._faint = {yarn: match_colour(dim_colour(colour), depth) for yarn, colour in colours.items()}
+
+    def draw(self, line: int, worked: int) -> Row:
+        """Draw a row.
+
+        Args:
+            line: Which, from 0 at the top.
+            worked: How many stitches of the yoke are shown as worked. Unit: stitches.
+        """
+        points = self._points_of(line)
+        count = bisect_left(self._numbers[line], worked)
+        known = self._drawn.get(line)
+        if known is not None and known[0] == count:
+            return known[1]
+        upper, lower = points[0], points[-1]
+        signs = self._halves == 1
+        row = self._draw_signs(upper, worked) if signs else self._draw_halves(upper, lower, worked)
+        self._drawn[line] = count, row
+        return row
+
+    def _points_of(self, line: int) -> tuple[_Line, ...]:
+        """Find the stitches of a row, once."""
+        known = self._points.get(line)
+        if known is None:
+            heights = range(line * self._halves, (line + 1) * self._halves)
+            known = tuple(
+                tuple(_point(self._rings, self._before, x, y, self._size) for x in range(self._size))
+                for y in heights
+            )
+            self._points[line] = known
+            self._numbers[line] = sorted(point.number for each in known for point in each if point)
+        return known
+
+    def _draw_halves(self, upper: _Line, lower: _Line, worked: int) -> Row:
+        """Draw two lines of points in one row of cells."""
+        columns = zip(self._colours_of(upper, worked), self._colours_of(lower, worked), strict=True)
+        return tuple(_cells(top, bottom, len(list(same))) for (top, bottom), same in groupby(columns))
+
+    def _colours_of(self, line: _Line, worked: int) -> list[Rgb | None]:
+        """Return the colours of a line of points; None where there is no fabric."""
+        bright, faint = self._bright, self._faint
+        return [
+            None if point is None else (faint if point[0] < worked else bright)[point[3]] for point in line
+        ]
+
+    def _draw_signs(self, line: _Line, worked: int) -> Row:
+        """Draw a line of points as signs: those to come bold."""
+        spans: list[Span] = []
+        for point in line:
+            if point is None:
+                spans.append(Span("  "))
+                continue
+            sign = self._rings.signs[point.ring][point.stitch] or self._yarns.of(point.yarn).sign
+            spans.append(Span(f"{sign} ", PLAIN if point.number < worked else BOLD))
+        return join_spans(spans)
+
+
 @lru_cache(maxsize=4)
-def _grid(course: Course, size: int) -> tuple[_Line, ...]:
-    """Find the stitch at each point of a picture; this depends on garment and size only, not on progress."""
-    rings = rings_of(course)
-    assert rings is not None
-    before = (0, *accumulate(map(len, rings.yarns)))
-    return tuple(tuple(_point(rings, before, x, y, size) for x in range(size)) for y in range(size))
+def _picture_of(course: Course, yarns: Yarns, size: int, halves: int, depth: Depth) -> _Picture:
+    """Keep the picture from one key to the next."""
+    return _Picture(course, yarns, size, halves, depth)
 
 
 def _point(rings: Rings, before: Sequence[int], x: int, y: int, size: int) -> _Point | None:
@@ -161,36 +277,6 @@ def _point(rings: Rings, before: Sequence[int], x: int, y: int, size: int) -> _P
     return _Point(before[ring] + stitch, ring, stitch, rings.yarns[ring][stitch])
 
 
-class _Shades:
-    """What is finished, and the colour each yarn is shown in, finished and to come."""
-
-    def __init__(self, rings: Rings, scene: Scene, depth: Depth) -> None:
-        place = scene.state.place
-        self.worked = 0
-        """Stitches of the yoke that are dimmed: none if all is done, as nothing is left to tell apart."""
-        if place.index < len(scene.course.rounds):
-            ring = place.index - rings.first
-            whole = sum(len(each) for each in rings.yarns[: max(0, ring)])
-            self.worked = whole + (place.stitch if 0 <= ring < len(rings.yarns) else 0)
-        yarns = {yarn for ring_ in rings.yarns for yarn in ring_}
-        colours = {yarn: scene.yarns.of(yarn).colour or _NO_COLOUR for yarn in yarns}
-        self._bright = {yarn: match_colour(colour, depth) for yarn, colour in colours.items()}
-        self._dimmed = {yarn: match_colour(dim_colour(colour), depth) for yarn, colour in colours.items()}
-
-    def along(self, line: _Line) -> list[Rgb | None]:
-        """Return the colours of a line of points; None where there is no fabric."""
-        worked, bright, dimmed = self.worked, self._bright, self._dimmed
-        return [
-            None if point is None else (dimmed if point[0] < worked else bright)[point[3]] for point in line
-        ]
-
-
-def _halves(upper: _Line, lower: _Line, shades: _Shades) -> Row:
-    """Draw two lines of points in one row of cells."""
-    columns = zip(shades.along(upper), shades.along(lower), strict=True)
-    return tuple(_cells(top, bottom, len(list(same))) for (top, bottom), same in groupby(columns))
-
-
 @lru_cache(maxsize=1024)
 def _cells(top: Rgb | None, bottom: Rgb | None, columns: int) -> Span:
     """Draw cells of two points each, one above the other."""
@@ -200,15 +286,3 @@ def _cells(top: Rgb | None, bottom: Rgb | None, columns: int) -> Span:
         # A lone half on the terminal's own background: a block, not text, so no contrast is needed.
         return Span(("▀" if bottom is None else "▄") * columns, Paint(ink=top or bottom))
     return Span("▀" * columns, Paint(ground=bottom, ink=top))
-
-
-def _signs(line: _Line, rings: Rings, shades: _Shades, yarns: Yarns) -> Row:
-    """Draw a line of points as signs: those to come bold."""
-    spans: list[Span] = []
-    for point in line:
-        if point is None:
-            spans.append(Span("  "))
-            continue
-        sign = rings.signs[point.ring][point.stitch] or yarns.of(point.yarn).sign
-        spans.append(Span(f"{sign} ", PLAIN if point.number < shades.worked else BOLD))
-    return join_spans(spans)
