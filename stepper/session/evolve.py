@@ -229,8 +229,8 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             rest = [each for each in knitting.balls if each.yarn != event.yarn]
             return replace(knitting, balls=(*rest, Ball(yarn=event.yarn, weighing=weighing)))
         case Noted():
-            kept = NoteKept(index=event.place.index, text=event.text)
-            return replace(knitting, notes=(*knitting.notes, kept)[-NOTES_KEPT:]) if event.text else knitting
+            noted = NoteKept(index=event.place.index, text=event.text)
+            return replace(knitting, notes=(*knitting.notes, noted)[-NOTES_KEPT:]) if event.text else knitting
         case Measured():
             return knitting  # kept in the journal; the knitting does not change
     return knitting

@@ -14,7 +14,7 @@ from typing import Final
 
 from stepper.language.same_words import ARTICLES
 from stepper.language.understanding.senses import REMARKS, SENSES, Sense
-from stepper.language.understanding.trade_words import ASKS_NOTHING, IDEA_OF, JOINED, PHRASES, TRADE
+from stepper.language.understanding.trade_words import ASKS_NOTHING, COUNTED, IDEA_OF, JOINED, PHRASES, TRADE
 from stepper.session.cues import Asks, HowFarIn, HowFarTo
 
 
@@ -217,8 +217,8 @@ def _tokens(text: str) -> Iterator[str]:
     if counted is not None:
         yield from _counted(counted)
         text = f"{text[: counted.start()]} {text[counted.end() :]}"
-        if counted["noun"] and _idea(counted["noun"]) is None and counted["noun"] != "times":
-            text = f"{counted['noun']} {text}"
+        if counted["noun"] and _idea(counted["noun"]) not in COUNTED and counted["noun"] != "times":
+            text = f"{counted['noun']} {text}"  # no noun: "how many have I"
     text = re.sub(r"\bhow much\b", "much", text)
     words = text.split()
     if words and counted is None and words[0] in _WHETHER:
@@ -245,6 +245,8 @@ def _counted(found: re.Match[str]) -> Iterator[str]:
         yield "left"
     noun = found["noun"] or ""
     idea = "times" if noun == "times" else _idea(noun)
+    if idea != "times" and idea not in COUNTED:
+        idea = None
     if idea == "chart" and found["rounds"]:
         yield "chart"
         idea = "round"

@@ -106,7 +106,7 @@ SENSES: Final[tuple[Sense, ...]] = (
     ),
     *_about(
         Topic.FLOAT,
-        "length/which/whether/where float (caught round length)",
+        "length/which/whether/where/far float (caught round length)",
         "whether/where caught (yarn float round)",
         "many_float (caught round)",
     ),
@@ -170,6 +170,7 @@ SENSES: Final[tuple[Sense, ...]] = (
         Topic.YARN_USED,
         "much yarn/ball/named used/done (past)",
         "many_grams used/done (yarn past named)",
+        "much yarn/ball/named take past (done)",
         "many_ball used (done past)",
     ),
     *_about(
@@ -182,13 +183,13 @@ SENSES: Final[tuple[Sense, ...]] = (
     *_about(
         Topic.DONE_WHEN,
         "when finish/done (section)",
-        "whether finish/done in_time",
+        "whether finish/done/ready in_time",
         "many_hours left/until (until finish)",
         "whether in_time",
     ),
     *_about(
         Topic.TONIGHT,
-        "which next/left tonight",
+        "which tonight (next left done)",
         "many_round tonight (left)",
         "far tonight",
     ),
@@ -236,7 +237,7 @@ SENSES: Final[tuple[Sense, ...]] = (
     ),
     *_sense(
         cues.HowFarTo(place=""),
-        "when/far place (next begin left)",
+        "when/far place (next begin left until)",
         "many_round place until/next (begin left)",
         "where place next",
         fills_place=True,

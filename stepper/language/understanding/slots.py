@@ -11,6 +11,7 @@ from typing import Any, Final
 from stepper.craft.gauge import to_mm
 from stepper.craft.stitches import STITCHES, find_stitch
 from stepper.language.numbers import decimal, number
+from stepper.language.same_words import ARTICLES
 from stepper.language.understanding.normal_text import drop_articles, normalise
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
@@ -53,7 +54,7 @@ def _is_meant_for(slot: str, said: str, phrase: str) -> bool:
     A sentence was not, nor was what stands before "too many" unless it is a word.
     """
     most = 1 if phrase.startswith(f"{{{slot}}}") and slot == "number" else MOST_WORDS
-    return len(said.split()) <= most
+    return said not in ARTICLES and len(said.split()) <= most
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -95,8 +95,8 @@ _IDLE: Final = (
     "i my me myself we us our am is are be been being do does have has will shall should would must can "
     "could ought to of on at in for by with from into this that these those it its here there now got "
     "get getting go going come comes need needs supposed meant just again already still yet so then and "
-    "one ones knit knitting work working make making put exactly actually currently moment about "
-    "roughly please each manage managed ever up "
+    "one ones knit knitting work working making put exactly actually currently moment about "
+    "roughly please each manage managed ever up due nearly almost quite really probably aiming aim "
 )
 ASKS_NOTHING: Final = frozenset(_IDLE.split())
 """Words that a question can do without."""
@@ -113,6 +113,9 @@ PHRASES: Final = tuple(
     (re.compile(rf"\b(?:{pattern})\b"), plain)
     for pattern, plain in (
         (r"what is number of|what number of", "how many"),
+        (r"^(?:have i got|have i|do i have|are there|is there) many", "how many"),
+        (r"how often (?=have|did)", "how many times "),
+        (r"how far have i (?:got|come)", "much done"),
         (r"how many in (?=have|are|is|do|left|to|more|long)", "how many cm "),
         (r"in how many (?:more )?rounds(?: time)?", "when"),
         (r"(?:on|at) (?:what|which) round (?=do|does|is|will|must|should)", "when "),
@@ -125,6 +128,7 @@ PHRASES: Final = tuple(
         ),
         (r"how much (?:longer|further)", "far left"),
         (r"(?:did|could|can) ?not (?:quite )?(?:catch|hear|get|follow|understand)", "unheard"),
+        (r"(?:what|which) did you (?:just )?say", "unheard"),
         (r"how (?:deep|tall|high)", "how long"),
         (r"how (?:fast|quick|quickly)", "what pace"),
         (r"how (?:broad|wide)|how far across", "wide"),
@@ -161,3 +165,12 @@ JOINED: Final = MappingProxyType(
     }
 )
 """Ideas that `PHRASES` writes as one word."""
+
+COUNTED: Final = frozenset(
+    (
+        *("yarn", "colour", "ball", "needle", "stitch", "round", "increase", "decrease", "repeat", "marker"),
+        *("float", "chart", "turn", "short row", "cm", "grams", "minutes", "hours", "size in mm", "note"),
+        *("reminder", "altered"),
+    )
+)
+"""Ideas that there can be so many of."""

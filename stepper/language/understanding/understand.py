@@ -147,6 +147,11 @@ def asked_by_ideas(text: str, plan: Plan) -> Cue | None:
 
 def _by_ideas(said: str, plan: Plan, nearly: type[Cue], at: str) -> Cue | None:
     """Return the question that the words come to by what they are about; None if it is not one alone."""
+    polite = _ASKED_FOR.match(said)
+    if polite is not None:
+        cue = understand(said[polite.end() :], plan, at=at)
+        if isinstance(cue, Asks):
+            return cue
     explained = _EXPLAINED.fullmatch(drop_articles(said))
     code = stitch_called(explained["stitch"]) if explained is not None else None
     if code is not None:
@@ -155,6 +160,8 @@ def _by_ideas(said: str, plan: Plan, nearly: type[Cue], at: str) -> Cue | None:
     return None if cue is None else replace(cue, at=at)
 
 
+_ASKED_FOR: Final = re.compile(r"(?:can|could|would|will) you (?:please )?")
+"""How a question is asked politely; what moves something is said as it stands."""
 _EXPLAINED: Final = re.compile(
     r"(?:(?:what (?:is|are|does|was)|how (?:do i|is|does|to)|explain|tell me|how) )+"
     r"(?:(?:i |to )?(?:do|work|knit|make|meant by|meaning of) )?(?P<stitch>.+?)"
