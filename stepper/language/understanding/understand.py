@@ -149,9 +149,9 @@ def _by_ideas(said: str, plan: Plan, nearly: type[Cue], at: str) -> Cue | None:
     """Return the question that the words come to by what they are about; None if it is not one alone."""
     polite = _ASKED_FOR.match(said)
     if polite is not None:
-        cue = understand(said[polite.end() :], plan, at=at)
-        if isinstance(cue, Asks):
-            return cue
+        asked = understand(said[polite.end() :], plan, at=at)
+        if isinstance(asked, Asks):
+            return asked
     explained = _EXPLAINED.fullmatch(drop_articles(said))
     code = stitch_called(explained["stitch"]) if explained is not None else None
     if code is not None:
