@@ -25,7 +25,7 @@ def test_words_stand_in_the_form_in_which_texts_are_compared() -> None:
 
 def test_what_several_words_stand_for_is_known() -> None:
     """Each replacement comes to words that are looked up again."""
-    openings = {"how", "many", "much", "long", "far", "when", "where", "what", "left", "done", "wide"}
+    openings = {"how", "many", "times", "much", "long", "far", "when", "where", "what", "left", "done", "wide"}
     for _, plain in PHRASES:
         assert all(word in {*IDEA_OF, *JOINED, *openings, *ASKS_NOTHING} for word in plain.split()), plain
     assert {*IDEA_OF.values(), *JOINED.values()} >= TRADE
