@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from stepper.language.understanding.meaning import Names, meant_by_ideas, nearest_remarks, nearest_senses
@@ -124,3 +126,16 @@ def test_a_stitch_is_explained_however_it_is_asked_for(nearly: type[Cue]) -> Non
     for said in ("what does yarn over mean again", "how do I work a yarn over", "how is yo done"):
         assert understand(said, plan, nearly=nearly) == Explain(text="yo"), said
     assert isinstance(understand("how do I work the neckband", plan, nearly=nearly), NotUnderstood)
+
+
+TALK = (Path(__file__).parent / "talk.txt").read_text(encoding="utf-8").splitlines()
+
+
+def test_talk_in_the_room_and_lines_of_a_film_ask_nothing() -> None:
+    """Two hundred sentences written before the words of the trade were listed, forty of them about knitting. Left out are
+    two that have the very wording of a cue: "which repeat is this", and "note" with something behind it."""
+    plan = plan_named("switchback")
+    assert len(TALK) == 198
+    for nearly in (Cue, Asks):
+        taken = [said for said in TALK if not isinstance(understand(said, plan, nearly=nearly), NotUnderstood)]
+        assert taken == [], nearly
