@@ -51,10 +51,13 @@ MOST_WORDS: Final = 3
 def _is_meant_for(slot: str, said: str, phrase: str) -> bool:
     """Return whether words that cannot be read were meant for a slot, so that it is worth telling.
 
-    A sentence was not, nor was what stands before "too many" unless it is a word.
+    A sentence was not, nor "a stitch" before "short", nor what stands before "too many" unless it is a word.
     """
-    most = 1 if phrase.startswith(f"{{{slot}}}") and slot == "number" else MOST_WORDS
-    return said not in ARTICLES and len(said.split()) <= most
+    most = MOST_WORDS
+    if slot == "number":
+        most = 1 if phrase.startswith("{number}") else 2
+    words = said.split()
+    return words[0] not in ARTICLES and len(words) <= most
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

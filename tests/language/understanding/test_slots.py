@@ -20,6 +20,8 @@ def test_a_sentence_in_place_of_a_number_is_not_told_to_be_none() -> None:
     row = next(each for each in VOCABULARY if "{number} too many" in each.spoken)
     assert fill_slots({"number": "it is a bit"}, "", row, "{number} too many", GARMENT) == ""
     assert fill_slots({"number": "lots"}, "", row, "{number} too many", GARMENT) == '"lots" is not a whole number that I know.'
+    short = next(each for each in VOCABULARY if "i am {number} short" in each.spoken)
+    assert fill_slots({"number": "a stitch"}, "", short, "i am {number} short", GARMENT) == ""
     assert fill_slots({"number": "three"}, "", row, "{number} too many", GARMENT) == {"number": 3}
 
 
