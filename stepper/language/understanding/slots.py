@@ -57,7 +57,7 @@ def _is_meant_for(slot: str, said: str, phrase: str) -> bool:
     if slot == "number":
         most = 1 if phrase.startswith("{number}") else 2
     words = said.split()
-    return words[0] not in ARTICLES and len(words) <= most
+    return not (slot == "number" and words[0] in ARTICLES) and len(words) <= most
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
