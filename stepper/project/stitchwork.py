@@ -49,6 +49,9 @@ class Work:
     place: Span
     ribbed: bool = False
     """`pattern`: whether the words say that the fabric is a rib."""
+    fabric: str = ""
+    """`k`: the fabric that the stretch is worked in, `garter`, `stockinette`, `reverse`, `seed` or `moss`;
+    empty for none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,6 +72,8 @@ class Until:
     `turn`: `ds` or `wrap` if it names that stitch; `end`: `across` if the line says no more than that."""
     ribbed: bool = False
     """`pattern`: whether the words say that the fabric is a rib."""
+    fabric: str = ""
+    """`k`: the fabric that the stretch is worked in, as in `Work.fabric`."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from pathlib import Path
 
 import pytest
@@ -17,8 +18,9 @@ from tests.project.samples import legal_works, project
 SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 
+@lru_cache(maxsize=64)
 def compiled(text: str) -> Compiled:
-    """Read and compile a text that has no problem of its own."""
+    """Read and compile a text that has no problem of its own, once for all who ask: plans are frozen."""
     reading = read_project(text)
     assert reading.problems == ()
     assert reading.project is not None

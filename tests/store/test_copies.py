@@ -116,6 +116,18 @@ def test_the_mark_is_what_was_noted_last_however_long_that_before_was(path: Path
     assert Copies(path).mark() == long
 
 
+def test_a_folder_deleted_within_a_sitting_is_made_anew_with_its_mark(path: Path, entry: MakeEntry) -> None:
+    """A mark kept in a file that nobody can see any more would tell the next sitting nothing."""
+    knit(path, entry, 1, 5)
+    copies = Copies(path)
+    newest = copies.mark()
+    assert newest is not None
+    copies.write_mark(newest)
+    shutil.rmtree(copies.folder)
+    copies.copy(newest)
+    assert (Copies(path).mark(), Copies(path).reach(newest.journal)) == (newest, 5)
+
+
 def test_a_mark_written_by_a_version_of_before_is_still_one(path: Path) -> None:
     """Word for word as it was kept once: a mark that is not believed would let an older journal pass in silence."""
     copies = Copies(path)

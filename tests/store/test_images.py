@@ -128,6 +128,24 @@ def test_an_image_is_padded_to_the_very_length_it_names(path: Path, entry: MakeE
     connection.close()
 
 
+@pytest.mark.parametrize("page", [512, 4096, 32768, 65536])
+def test_a_page_of_any_size_is_padded_to_its_length(page: int, tmp_path: Path) -> None:
+    """The header names 65,536 bytes as 1, since they do not fit in its two. Source: SQLite file format, section 1.3.2;
+    the files are SQLite's own."""
+    made = tmp_path / "made"
+    connection = sqlite3.connect(made)
+    connection.execute(f"PRAGMA page_size = {page}")
+    connection.execute("CREATE TABLE a (b)")
+    connection.commit()
+    connection.close()
+    whole = made.read_bytes()
+    assert len(whole) % page == 0
+    opened = open_image(made, whole[:-7])
+    assert len(opened.serialize()) == len(whole)
+    assert opened.execute("SELECT count(*) FROM sqlite_schema").fetchone() == (1,)
+    opened.close()
+
+
 @pytest.mark.parametrize(("length", "word"), [(0, "cut off"), (16, "cut off"), (99, "cut off"), (100, "")])
 def test_a_header_is_a_hundred_bytes(path: Path, length: int, word: str) -> None:
     """As SQLite's file format says (section 1.3); with one byte fewer it is cut off."""

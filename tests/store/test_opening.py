@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import shutil
+import sqlite3
 import subprocess
 from collections.abc import Callable
 from pathlib import Path
@@ -239,6 +240,19 @@ def test_a_log_of_before_is_worked_in_when_it_is_opened(path: Path, start_child:
     journal.close()
     with Journal.open(alone, title="Switchback") as copied:
         assert copied.count() == 303
+
+
+@pytest.mark.parametrize("title", ["A", "Another name"])
+def test_nobody_writes_into_a_journal_that_is_open(path: Path, entry: MakeEntry, title: str) -> None:
+    """Two who write would each be right, and the chain of checksums broken; also where the title had to be kept anew."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1)])
+    with Journal.open(path, title=title) as journal:
+        stranger = sqlite3.connect(path, timeout=0, isolation_level=None)
+        with pytest.raises(sqlite3.OperationalError, match="locked"):
+            stranger.execute("BEGIN IMMEDIATE")
+        stranger.close()
+        journal.append([entry(2)])
 
 
 def test_a_folder_of_copies_that_are_none_is_no_journal(path: Path) -> None:

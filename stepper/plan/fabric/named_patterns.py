@@ -176,7 +176,7 @@ def _pattern_of(manner: str, needles: Needles, place: Span) -> StitchPattern | N
 
 
 def _of_the_trade(name: str, needles: Needles, place: Span) -> StitchPattern | None:
-    pattern = find_pattern(name, american=_american(needles) if "moss" in name else False)
+    pattern = find_pattern(name, american=is_american(needles) if "moss" in name else False)
     if pattern is None:
         known = (*needles.patterns, *PATTERNS)
         hint = (
@@ -190,7 +190,7 @@ def _of_the_trade(name: str, needles: Needles, place: Span) -> StitchPattern | N
     return pattern
 
 
-def _american(needles: Needles) -> bool:
+def is_american(needles: Needles) -> bool:
     """Return whether the page uses US wording and no UK wording."""
     text = " ".join(line.text for section in needles.project.sections for line in section.lines)
     return bool(_US.search(text)) and not _UK.search(text)

@@ -9,6 +9,7 @@ from stepper.plan.fabric.chart_rounds import drawn_round, next_chart_round
 from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.fabric.established import HINT, look, tell_doubt
 from stepper.plan.fabric.marker_sections import pair_of_markers
+from stepper.plan.fabric.stretches import stretch_of
 from stepper.plan.state.in_hand import Cell
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.round_sources import ChartRound, RoundSources
@@ -22,6 +23,7 @@ def supplies_of(needles: Needles) -> RoundSources:
     return RoundSources(
         chart=lambda part: _chart(part, needles),
         look=lambda place: _look(place, needles),
+        stretch=lambda name, start, number, place: stretch_of(name, start, number, needles, place),
         section=needles.section.name,
         copied=needles.copied,
         held=needles.held,

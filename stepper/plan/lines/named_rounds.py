@@ -27,8 +27,8 @@ _IN_ALL = re.compile(r"\b(?:in\s+(?:all|total)|total)\b", re.I)
 
 def is_named_round(line: Line) -> bool:
     """Return whether a line gives a round a name: `Dec round: k1, k2tog, …`."""
-    last = (line.label or "").lower().split()[-1:]
-    return bool(last and last[0] in ("round", "rnd", "row")) and isinstance(line.sentences[0], Phrase)
+    named = re.search(r"\b(?:round|rnd|row)(?:\s+\d{1,2})?$", line.label or "", re.I)
+    return named is not None and isinstance(line.sentences[0], Phrase)
 
 
 def is_only_defined(name: str, written: Line, section: Section, needles: Needles) -> bool:

@@ -247,6 +247,9 @@ class Cursor(RowRepeats):
         if element.stitch == "pattern":
             self._as_it_looks(times, element, items)
             return
+        if element.fabric:
+            self._stretch(times, element, items)
+            return
         run = Run(element.stitch, times, element.yarn or self.yarn)
         if not self.facing.count and run.uses and self._from_hold(element, times, items):
             return
@@ -302,6 +305,9 @@ class Cursor(RowRepeats):
         if element.stitch == "pattern":
             self._as_it_looks(room, element, items)
             return
+        if element.fabric:
+            self._stretch(room, element, items)
+            return
         entry = stitch(element.stitch)
         if not entry.uses or room % entry.uses:
             raise MisfitError(
@@ -309,6 +315,20 @@ class Cursor(RowRepeats):
                 f'"{element.stitch}" uses {entry.uses} stitches and cannot fill the {room} up to this place.',
             )
         self.advance(Run(element.stitch, room // entry.uses, element.yarn or self.yarn), items)
+
+    def _stretch(self, number: int, element: Work | Until, items: list[Item]) -> None:
+        """Work stitches in a fabric called by its name."""
+        self.need(number, f"working {number} in {element.fabric} stitch", element.place)
+        cells = (("k", ""),) * number
+        if self.supplies.stretch is not None:
+            cells = self.supplies.stretch(element.fabric, self.used, number, element.place)
+        runs = join_runs(
+            Run(code, len(tuple(alike)), element.yarn or self.yarn)
+            for code, alike in groupby(code for code, _ in cells)
+        )
+        for run in runs:
+            self.advance(run, [])
+        items.extend(condense(runs))
 
     def _as_it_looks(self, number: int, element: Work | Until, items: list[Item]) -> None:
         """Work stitches as the pattern has them, from this side."""

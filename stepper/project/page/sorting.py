@@ -267,9 +267,15 @@ class Sorter:
             return (free or worked) and not (self.context == "gauge" and SWATCH.search(sentence))
         if not free or self.context in ("stitch patterns", "abbreviations"):
             return False
+        if worked and self._is_torn_off():
+            return True
         if self.parts:
             return holds_instruction(sentence)
         return after > self.last_cast_on and (worked or is_order(sentence))
+
+    def _is_torn_off(self) -> bool:
+        """Return whether the page begins in the middle of a part: all in front of this may be worked."""
+        return not self.parts and all(piece.kind == "note" or piece.front == "title" for piece in self.front)
 
     def _name(self, text: str, at: int, taken: int, context: str) -> None:
         """Sort a paragraph of front matter by kind; put what has none under a mark."""

@@ -28,6 +28,8 @@ _NUMBER_OF_ROW = re.compile(
     r"^\W*(?:r|rd|rnd|row|round)?\.?\s*\d{1,3}(?:st|nd|rd|th)?(?:\s+(?:row|rnd|round))?\.$", re.I
 )
 """The number of a row followed by a full stop: "R1. Knit", "1st row. P"."""
+_LETTER = re.compile(r"^\s*[A-H]\.$")
+"""The letter of a step: "B. Work 4 rows"."""
 _HEAD_ALONE = re.compile(r"^\W*(?:row|rnd|round)s?\s+\d{1,3}(?:\s*[(\[][rw]s[)\]])?\s*:$", re.I)
 """The head of a row, with what is worked in the row of the page below."""
 _REPEATS = re.compile(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
@@ -43,7 +45,7 @@ def sentences_of(text: str) -> list[str]:
     made: list[str] = []
     last = ""
     for part in _SENTENCE.split(text):
-        if made and (_goes_with(last, part) or _NUMBER_OF_ROW.match(last)):
+        if made and (_goes_with(last, part) or _NUMBER_OF_ROW.match(last) or _LETTER.match(last)):
             made[-1] += f" {part}"
         else:
             made.append(part)

@@ -13,6 +13,7 @@ from stepper.craft import stitches
 from stepper.project.instructions import Assumed
 from stepper.project.lengths import in_one_unit, read_length
 from stepper.project.problems import Problem, Span
+from stepper.project.reading.manners import stretch_in
 from stepper.project.stitchwork import (
     Across,
     ChartPart,
@@ -142,10 +143,11 @@ class ElementBuilder:
         return self._work(tree, _stitch(tree.children[0]), tree.children[1])
 
     def _el_patterned(self, tree: Any) -> Element:
-        place = self._tree_place(tree)
-        ribbed = self._established(tree)
+        fabric = stretch_in(tree)
+        ribbed = not fabric and self._established(tree)
         token = next(child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS")
-        return Work("pattern", self._numbers(token), None, place, ribbed)
+        code, place = "k" if fabric else "pattern", self._tree_place(tree)
+        return Work(code, self._numbers(token), None, place, ribbed, fabric)
 
     def _el_turned(self, tree: Any) -> Element:
         token = tree.children[0]
@@ -260,9 +262,9 @@ class ElementBuilder:
 
     def _el_work_to(self, tree: Any) -> Element:
         goal, short = self._goal(tree.children[-1])
-        place = self._tree_place(tree)
-        ribbed = self._established(tree)
-        return Until("pattern", goal, short, None, place, self._goal_name(tree.children[-1]), ribbed)
+        fabric, place = stretch_in(tree), self._tree_place(tree)
+        ribbed, name = not fabric and self._established(tree), self._goal_name(tree.children[-1])
+        return Until("k" if fabric else "pattern", goal, short, None, place, name, ribbed, fabric)
 
     def _established(self, tree: Any) -> bool:
         """Refuse a fabric that part of a row would have to set up: it can only continue what is there.

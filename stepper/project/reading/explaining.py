@@ -136,6 +136,8 @@ def _stopped_at(
         )
     if plain[offset : offset + 1].isspace() or not plain[offset : offset + 1].isalnum():
         offset += len(plain[offset:]) - len(plain[offset:].lstrip(" ,;"))
+    while plain[offset - 1 : offset].isalnum() and plain[offset : offset + 1].isalnum():
+        offset -= 1
     found = _whole_words(plain, offset) or stopped.found
     what = f'"{found}" is not understood here'
     return Slip(offset, max(1, len(found)), f"{what}{_expecting(stopped)}.", hint)

@@ -50,3 +50,22 @@ def forms_name(words: str) -> str:
     words = " ".join(words.lower().split()).rstrip(".")
     words = re.sub(r"^(?:form|make|set(?: up)?|establish)\s+(?:the\s+|one\s+)?", "", words)
     return re.sub(r"\s+and\s+are\b.*$", "", words).rstrip(".")
+
+
+_STRETCHES = (
+    (r"in\s+(?:the\s+)?garter(?:\s+st(?:itch)?)?", "garter"),
+    (r"in\s+(?:the\s+)?(?:(?:stockinette|stocking)(?:\s+st(?:itch)?)?|st\s+st)", "stockinette"),
+    (r"in\s+(?:the\s+)?rev(?:erse)?\.?\s+(?:stockinette|stocking|st)(?:\s+st(?:itch)?)?", "reverse"),
+    (r"in\s+(?:the\s+)?seed(?:\s+st(?:itch)?)?", "seed"),
+    (r"in\s+(?:the\s+)?moss(?:\s+st(?:itch)?)?|moss", "moss"),
+)
+"""Fabrics that one row can work over a stretch, whichever row it is."""
+
+
+def stretch_in(tree: Any) -> str:
+    """Return the fabric that an element names for its stitches, as in `Work.fabric`; empty for none."""
+    kinds = ("MANNER", "RIB_MANNER", "PATTERN_MANNER", "PATTERN")
+    tokens = tree.scan_values(lambda value: getattr(value, "type", "") in kinds)
+    said = [" ".join(str(token).rstrip(".").split()) for token in tokens]
+    found = (name for words, name in _STRETCHES for one in said if re.fullmatch(words, one, re.I))
+    return next(found, "")

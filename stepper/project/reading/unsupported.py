@@ -31,6 +31,64 @@ _KINDS: tuple[tuple[str, str, str], ...] = (
     ),
     (r"beads?|bead(?:ed|ing)", "beads", 'Write the round without them, and the beads as "Note: …".'),
     (
+        r"(?:place|put|slip|sl|slide)\s+(?:(?:these|those|them|the)\s+)?(?:\d[\d\s(),:;\[\]]*)?(?:sts?\s+|stitches\s+)?just\s+(?:worked|knit(?:ted)?)"
+        r"|(?:k|p|knit|purl)\s?\d[\d\s(),:;\[\]]*(?:sts?\s*|stitches\s*)?(?:,|and|then)?\s*(?:place|put|slip|sl|slide)\s+(?:these|those|them)(?:\s+sts)?",
+        "stitches to be held that this row has just worked",
+        'Hold them at the end of the next row: "Next row (WS): P11, hold 11 for right shoulder."',
+    ),
+    (
+        r"(?:second|another|2nd|new|separate)\s+balls?(?:\s+of\s+(?:yarn|wool))?",
+        "two pieces at once",
+        'Leave one side on hold ("K20, turn, leave rem 20 sts on a holder"), and write each by itself.',
+    ),
+    (
+        r"(?:(?:worked\s+)?back\s+and\s+forth\s+)?(?:on|over)\s+(?:the\s+)?(?:first|next|last)\s+\d[^.;,:]*?sts\s+only"
+        r"|worked\s+(?:on|over)\s+(?:the\s+)?(?:first|next|last)\s+\d[^.;,:]*?sts",
+        "rows over a part of the stitches",
+        'Put the others on hold: "K16, turn, leave rem 16 sts on a holder."',
+    ),
+    (
+        r"\d+\s+(?:st\s+|sts\s+)?(?:less|more|fewer)\s+(?:sts?\s+)?between",
+        "shaping told by the stitches between",
+        'Write the rounds out ("Rnd 7: *K4, k2tog; rep from * around."), with "Knit 1 round." between.',
+    ),
+    (
+        r"(?:in\s+)?(?:this|that|the\s+same|same)\s+(?:manner|fashion)",
+        "rows that the line does not name",
+        'Name the round ("Work dec round every 4th round 6 times."), or write the rows out.',
+    ),
+    (
+        r"(?:to\s+|until\s+|reached\s+|reaching\s+)?(?:the\s+|your\s+)?desired\s+[a-z]+|happy\s+with(?:\s+the\s+length)?|(?:just\s+)?enough\s+yarn(?:\s+left)?",
+        "a length that is left to you",
+        'Write the length that you want: "Work even until piece measures 30 cm."',
+    ),
+    (
+        r"\d[\d\s./¼½¾]*\s+to\s+\d[\d\s./¼½¾]*(?:cm|in|inches|\")",
+        "one length of two",
+        "Write the one that you knit.",
+    ),
+    (
+        r"ending\s+(?:last\s+row\s+|the\s+last\s+row\s+)?at\s+(?:the\s+)?[a-z]+\s+edge",
+        "a row that ends at an edge",
+        'Write its side: "ending with a RS row" or "ending with a WS row".',
+    ),
+    (
+        r"\Arep(?:eat)?\s+from\s+\*(?!\*)(?=\s+(?:\d+|once|twice|two|three|four|to)\b)",
+        "the star of another line",
+        'Write the star and its repeat in one line; rows are repeated so: "Rep last 18 rows 3 times more."',
+    ),
+    (
+        r"add(?:ing)?\s+(?:\d+|one|two|three|four)\s*(?:sts?|stitch(?:es)?)",
+        "more stitches without saying how they are made",
+        'Write "Increase 4 sts evenly.", or where they stand: "K18, m1, k2, m1, k to end."',
+    ),
+    (
+        r"to\s+correspond(?:\s+(?:to|with))?",
+        "a part that is like another",
+        'Write "Left front: As right front, reversing shaping."',
+    ),
+    (r"or\s+use", "one of two ways", "Write the one that you knit."),
+    (
         r"(?:both|two)\s+(?:sides|sleeves|fronts|socks)\s+at\s+(?:once|the\s+same\s+time)",
         "two pieces at once",
         "Write each piece as a section of its own.",
@@ -51,7 +109,7 @@ _KINDS: tuple[tuple[str, str, str], ...] = (
         'Place a marker on each side of it ("pm, k1, pm"), and work to that marker.',
     ),
     (
-        r"(?:work|make)\s+(?:\w+\s+)?buttonholes?|buttonholes?\s+(?:as\s+before|evenly)",
+        r"(?:work|make|repeat|placing|making|remembering)\s+(?:\w+\s+)?button\s?holes?|button\s?holes?\s+(?:as\s+before|evenly|every)",
         "buttonholes",
         'Write the row out, as "K4, *yo, k2tog, k8; rep from * 3 times more, k to end."',
     ),

@@ -6,7 +6,7 @@ from stepper.craft.needles import NEEDLES
 from stepper.project.rewording.synonym import END, KEPT, LONG, ROUND, STS, N, Synonym, row
 
 _SHORTER = (
-    r"(?:(?:about\s+)?\d[\d./\s¼½¾-]*(?:cm|mm|in|inch|inches|\")?\s*(?:\([\d./\s¼½¾]+(?:cm|mm|in|inch|inches|\")?\s*\)\s*)?"
+    r"(?:(?:about\s+)?(?:\d[\d./\s¼½¾-]*|(?:one|two|three|four)\s+)(?:cm|mm|in|inch|inches|\")?\s*(?:\([\d./\s¼½¾]+(?:cm|mm|in|inch|inches|\")?\s*\)\s*)?"
     r"(?:less|short(?:er)?|more)\s+(?:than|of)\s+)"
 )
 _WHOLE = r"(?:body|sleeve|foot|leg|cuff|sock|hat|hand|thumb|mitten|scarf|cowl|yoke|piece|work|rib(?:bing)?)"
@@ -18,7 +18,7 @@ _DESIRED = (
 _AS_LONG = r"(?:as\s+long\s+as\s+(?:desired|required|wanted|you\s+(?:like|want|wish|prefer))|long\s+enough)"
 _IT = rf"(?:it|(?:the\s+|your\s+)?{_WHOLE})"
 _HER_CHOICE = (
-    rf"(?:(?:to\s+|until\s+)?{_DESIRED}(?:\s+(?:is|has\s+been)\s+reached)?"
+    rf"(?:{_SHORTER}(?:desired|required|wanted)(?!\s+[a-z]*\s*length)|(?:to\s+|until\s+)?{_DESIRED}(?:\s+(?:is|has\s+been)\s+reached)?"
     rf"|until\s+{_IT}\s+(?:(?:is|measures|reaches|has\s+reached)\s+{_DESIRED}|is\s+{_AS_LONG})"
     r"|as\s+long\s+as\s+(?:desired|you\s+(?:like|want|wish|prefer))|as\s+(?:desired|required))\b"
 )

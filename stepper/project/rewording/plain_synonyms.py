@@ -152,13 +152,6 @@ EVERYDAY: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row(
-        "(for",
-        r"\s*\(\s*(?P<said>for\s+(?:the\s+)?(?:(?:front|button|garter|side|neck|edge)\s+)*(?:border|band|edge|edging))\s*\)",
-        "",
-        "K4 (for front border), p to end.",
-        spelt_out=True,
-    ),
-    row(
         "should",
         r"(?:(?<=^)|(?<=[.!]))\s*(?:the\s+)?(?:piece|work|[a-z]+)\s+should\s+(?:now\s+)?measure\s+[^.;]*?(?=\.(?!\d)|;|$)",
         KEPT,

@@ -20,6 +20,8 @@ from stepper.project.rewording.synonyms import SYNONYMS
 _MOST = 8
 """Most times one row of the table is tried again on its own result."""
 _PIECES = re.compile(r"\\(\d)")
+_CHOICE = re.compile(r"^or\s+(?:until|up\s+to|to|when)\b", re.I)
+"""What begins a remark that leaves a length to the knitter; the rest of it is looked through."""
 _HEAD_NAME = re.compile(
     r"^\s*(?:next\s+)?(?P<what>row|rnd|round)s?(?:\s+\d+)?\s*(?:\(?[rw]s\)?)?\s*"
     r"(?P<cut>\(\s*(?![rw]s\b|and\b|all\b|every\b|\d)(?P<name>[a-z][a-z' -]*?)\s*\)\s*)(?:\([rw]s\)\s*)?:",
@@ -122,7 +124,8 @@ def _hides_instruction(match: re.Match[str], synonym: Synonym) -> bool:
     """Return whether the words that would only be said with the line may be an instruction."""
     if not synonym.said or synonym.spelt_out:
         return False
-    return instructs(re.sub(r"\d[\d\s(),;]*", " ", match.group(synonym.said) or "")) is not None
+    words = _CHOICE.sub("", match.group(synonym.said) or "")
+    return instructs(re.sub(r"\d[\d\s(),;]*", " ", words)) is not None
 
 
 def _kept_end(match: re.Match[str]) -> int:

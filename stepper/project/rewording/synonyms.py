@@ -24,6 +24,7 @@ from stepper.project.rewording.paragraph_synonyms import PARAGRAPHS, STOPS
 from stepper.project.rewording.part_synonyms import AGAIN
 from stepper.project.rewording.pattern_synonyms import PATTERNS
 from stepper.project.rewording.plain_synonyms import EVERYDAY
+from stepper.project.rewording.prose_synonyms import PROSE
 from stepper.project.rewording.remark_synonyms import REMARKS
 from stepper.project.rewording.row_synonyms import ROWS
 from stepper.project.rewording.shaping_synonyms import SHAPING
@@ -35,6 +36,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SIGNS,
     *NUMBERS,
+    *PROSE,
     *REMARKS,
     *PARAGRAPHS,
     *EVERYDAY,

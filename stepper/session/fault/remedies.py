@@ -49,7 +49,7 @@ def list_remedies(
     if hangs_a_loop(fault):
         return (_laddered(plan, now, fault, causes),)
     if may_hang_a_loop(fault, causes):
-        return (_looking(plan, now, Seen.LOOP, max(0, now.index - 1)),)
+        return (_looking(now, Seen.LOOP, max(0, now.index - 1)),)
     first = [
         *_count_again(plan, now, fault, search),
         *_count_between(now, fault, search),
@@ -68,7 +68,7 @@ def list_remedies(
     found = sorted((way for way in found if way not in to_the_end), key=lambda way: (way.stitches, way.kind))
     if not (first or found or to_the_end):  # whatever narrows it down comes before ripping
         question = choose_question(fault, causes)
-        first = [] if question is None else [_looking(plan, now, *question)]
+        first = [] if question is None else [_looking(now, *question)]
     return (*first, *found, *to_the_end, *rip_back(plan, knitting, fault, causes))
 
 
@@ -97,7 +97,7 @@ def _laddered(plan: Plan, now: Position, fault: Fault, causes: tuple[Likely, ...
     return cost_remedy(RemedyKind.LADDER, COLUMN_STITCHES * (above + 1), now, above=above, expect=expect)
 
 
-def _looking(plan: Plan, now: Position, seen: Seen, index: int) -> Remedy:
+def _looking(now: Position, seen: Seen, index: int) -> Remedy:
     return cost_remedy(RemedyKind.LOOK, LOOK_STITCHES, now, look=(seen, index))
 
 
@@ -160,4 +160,4 @@ def _look_first(plan: Plan, now: Position, fault: Fault, causes: tuple[Likely, .
     likely = [each for each in causes if each.odds >= WORTH_A_LOOK]
     other = next((each for each in likely if shifts(plan, each) != shifts(plan, likely[0])), None)
     question = choose_question(fault, (likely[0], other)) if other is not None else None
-    return [] if question is None else [_looking(plan, now, *question)]
+    return [] if question is None else [_looking(now, *question)]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -98,3 +99,14 @@ def test_the_rounds_that_share_a_change_change_in_the_same_proportion(before: in
     assert (len(counts), counts[-1]) == (rounds, after)
     for at, count in enumerate(counts, start=1):
         assert abs(count - before * (after / before) ** (at / rounds)) <= 0.5 + 1e-6
+
+
+@pytest.mark.parametrize(
+    ("behind", "told"),
+    [("*K2, p2; rep from * to end.", True), ("Knit 2 rounds.", False), ("Chart peak.", False), ("Knit 1 round.\n*K2, p2; rep from * to end.", False)],
+)
+def test_a_change_knitted_plain_in_the_middle_of_a_rib_is_told(behind: str, told: bool) -> None:
+    """One plain round shows in a rib; before plain knitting or a chart it is what is meant."""
+    rib = "Cast on 40 sts.\nJoin in the round.\n*K2, p2; rep from * to end. Work 2 rounds.\nIncrease evenly to 44 sts.\n"
+    plan = plan_of(project(f"{rib}{behind}", sizes="S", size="S"))
+    assert any("knitted plain" in each.text for each in plan.warnings) is told

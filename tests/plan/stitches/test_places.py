@@ -54,6 +54,19 @@ def test_a_place_that_nobody_can_find_is_refused(head: str, line: str, why: str)
 GUSSET = "Cast on 40 sts.\nJoin in the round.\nK20, pm, k to end.\nK to m, sm, k4, pm, m1l, k1, m1r, pm, k to end.\n"
 
 
+def test_from_either_side_the_gusset_lies_where_it_was_shaped() -> None:
+    """A wrong-side row meets it from the other end. By hand: three stitches behind ten from the right, behind thirty from
+    the left."""
+    work = (
+        "Cast on 41 sts. Work flat.\nK10, pm, m1l, k1, m1r, pm, k to end.\nP to gusset m, sm, k to m, sm, p to end.\n"
+        "K to gusset m, sm, p to m, sm, k to end.\n"
+    )
+    rounds = plan_of(project(work)).rounds
+    assert [(each.side, each.instruction) for each in rounds[2:]] == [
+        ("WS", "p30, sm, k3, sm, p10"), ("RS", "k10, sm, p3, sm, k30"),
+    ]  # fmt: skip
+
+
 def test_the_gusset_markers_are_those_between_which_the_last_shaping_fell() -> None:
     """A side marker stands before them; the gusset grew between its own two."""
     rounds = plan_of(project(f"{GUSSET}K to gusset m, sm, p to m, sm, k to end.\nBind off.")).rounds

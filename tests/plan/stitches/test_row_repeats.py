@@ -33,3 +33,18 @@ def test_stitches_held_in_a_repeat_are_counted_each_time() -> None:
     """Half of the sleeves would else be gone when they come back."""
     text = f"{HEAD}K3. \n*K4, hold 6, cast on 2; rep from * once more.\nBind off.".replace("Cast on 23", "Cast on 20").replace("K3. \n", "")
     assert sum(plan_of(project(text)).rounds[1].held.values()) == 12
+
+
+@pytest.mark.parametrize(
+    ("line", "held", "left"),
+    [
+        ("*K5, place next 5 sts on holder; rep from * to end.", 20, 20),
+        ("*K5, place next 5 sts on holder; rep from * once more, k to end.", 10, 30),
+        ("(K3, place next 4 sts on holder) 3 times, k to end.", 12, 28),
+        ("*K2, (k3, place next 2 sts on holder) twice; rep from * to last 4 sts, k4.", 12, 28),
+    ],
+)
+def test_what_a_repeat_puts_on_hold_is_held_each_time(line: str, held: int, left: int) -> None:
+    """Held once and worked on all the same, the sleeve would be short of its stitches. By hand, of forty."""
+    plan = plan_of(project(f"Cast on 40 sts.\nJoin in the round.\n{line}", sizes="S", size="S"))
+    assert (sum(plan.rounds[1].held.values()), plan.rounds[1].after) == (held, left)

@@ -175,6 +175,8 @@ def test_a_correction_of_a_stretch_that_is_gone_is_dropped() -> None:
     gone = replace(_measured(13), stretches=())
 
     assert carry_corrections(_measured(13), gone, [correction, replace(correction, stretch=4)]) == ()
+    kept = carry_corrections(_measured(13), _measured(13), [replace(correction, stretch=4), correction])
+    assert kept == (correction,), "and none of another stretch with it"
 
 
 def test_a_change_across_the_place_is_told_in_two_parts() -> None:

@@ -117,6 +117,8 @@ def test_every_choice_says_what_is_on_the_needles_and_what_comes_off() -> None:
     assert (on.index, on.stitch, on.have, on.want, on.rounds_back) == (4, 3, 21, 22, 0)
     assert (back.index, back.stitch, back.have, back.want) == (2, 0, 20, 20)
     assert (back.rounds_back, back.stitches_back) == (2, 3)
+    on, back = resume(old, new, index=4, stitch=0).choices
+    assert (on.stitches_back, back.rounds_back, back.stitches_back) == (0, 2, 0)
 
 
 def test_a_round_is_followed_into_another_plan_or_is_gone() -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import textwrap
+
 import pytest
 
 from stepper.plan.model import Plan
@@ -77,6 +79,14 @@ def test_what_has_a_section_of_its_own_is_not_worked_again() -> None:
     alone = knitted(f"{TUBE}Bind off.\nNote: Second sleeve the same.", name="first sleeve")
     assert len(second_pieces(alone)) == 1
     assert second_pieces(knitted(f"{TUBE}Bind off.\nNote: Second sleeve the same.", name="first sleeve", more=both)) == ()
+
+
+def test_two_pieces_of_one_garment_may_both_be_worked_twice() -> None:
+    """Two sleeves and two pockets: yarn for one of them only would run out in the last pocket."""
+    pair = "Cast on 40 sts.\nJoin in the round.\nKnit 9 rounds.\nBind off.\nNote: Make second {} same as first."
+    pocket = "  - name: pocket\n    work: |\n" + textwrap.indent(pair.format("pocket"), "      ") + "\n"
+    plan = knitted(pair.format("sleeve"), name="sleeve", more=pocket)
+    assert second_pieces(plan) == (range(11), range(11, 22))
 
 
 def test_the_second_piece_takes_its_yarn_when_the_first_is_done() -> None:

@@ -184,6 +184,13 @@ def test_a_swatch_is_not_knitted() -> None:
     assert pasted.parts[0].pieces[0].text == "CO 80 sts."
 
 
+def test_a_page_that_begins_in_the_middle_of_a_part_is_read() -> None:
+    """The second sheet of a pattern has no heading above its first rows; what is cast on comes further down."""
+    pasted = take_apart("58 sts.\n\nWork 10 rows, ending with a WS row.\nCast off.\n\nCOLLAR\nCast on 40 sts.\n")
+    assert [piece.kind for piece in pasted.parts[0].pieces] == ["line", "line"]
+    assert [part.name for part in pasted.parts] == ["beginning", "collar"]
+
+
 def test_a_count_below_a_gauge_is_none_of_it() -> None:
     """The gauge ends in no full stop, and the count begins with no capital."""
     pieces = take_apart("Cap\nGauge: 18 sts and 24 rows = 10 cm\n112 sts.\n").pieces

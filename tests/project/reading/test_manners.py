@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.instructions import Forms, WorkRounds
+from stepper.project.instructions import Forms, Phrase, WorkRounds
 from stepper.project.problems import Span
 from stepper.project.reading.manners import forms_name
 from stepper.project.reading.wording import Words, read_line
+from stepper.project.stitchwork import Work
 
 
 def sentence(text: str) -> object:
@@ -44,3 +45,14 @@ def test_rows_form_a_pattern_of_a_name() -> None:
     assert isinstance(read, Forms)
     assert read.name == "trellis pattern"
     assert forms_name("set the rib") == "rib"
+
+
+@pytest.mark.parametrize(
+    ("line", "fabric"),
+    [("K4, work 5 sts in garter st, k4.", "garter"), ("Moss 5, k to end.", "moss"), ("K4, work 5 sts in pattern.", "")],
+)
+def test_a_stretch_names_its_fabric(line: str, fabric: str) -> None:
+    """"In pattern" goes on with what is there; a fabric is worked whatever is there."""
+    read = sentence(line)
+    assert isinstance(read, Phrase)
+    assert {element.fabric for element in read.elements if isinstance(element, Work)} - {""} == ({fabric} - {""})

@@ -15,6 +15,19 @@ from stepper.project.reading.unsupported import find_unsupported
         ("Work both sleeves at the same time.", "two pieces at once"),
         ("Rep rows 1 and 2 until all gusset sts have been worked.", "stitches that the page does not count"),
         ("Crochet around the neck.", "crochet"),
+        ("K11, place these sts on a holder, k to end.", "stitches to be held that this row has just worked"),
+        ("K to marker, place 10 sts just worked on holder.", "stitches to be held that this row has just worked"),
+        ("K10, join a second ball of yarn, k to end.", "two pieces at once"),
+        ("Work back and forth on first 20 sts only.", "rows over a part of the stitches"),
+        ("Cont to dec, working 1 st less between decs.", "shaping told by the stitches between"),
+        ("Continue in this manner until 16 sts rem.", "rows that the line does not name"),
+        ("Work to your desired length.", "a length that is left to you"),
+        ("Repeat rows 3-8 until you're happy with the length.", "a length that is left to you"),
+        ("Work in rib for 5 to 5 1/2 inches.", "one length of two"),
+        ("Work straight for 5 cm, ending at side edge.", "a row that ends at an edge"),
+        ("Repeat from * 3 times more.", "the star of another line"),
+        ("Increase to 38 sts, by adding 4sts.", "more stitches without saying how they are made"),
+        ("Work left front to correspond.", "a part that is like another"),
         ("Work even until foot measures 5 cm less than total foot length.", "a length of the wearer"),
     ],
 )
@@ -26,7 +39,7 @@ def test_a_kind_that_is_not_read_is_named_with_what_to_write(line: str, kind: st
     assert found.hint
 
 
-@pytest.mark.parametrize("line", ["K2, p2 to end.", "Work both sides alike.", "Cast on 40 sts."])
+@pytest.mark.parametrize("line", ["K2, p2 to end.", "Work both sides alike.", "Cast on 40 sts.", "*K2, p2; rep from * 3 times more.", "Place these sts on a holder."])
 def test_what_is_read_is_none_of_them(line: str) -> None:
     """Words that only look like one would send her away from a line that can be read."""
     assert find_unsupported(line) is None

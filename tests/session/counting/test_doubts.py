@@ -103,6 +103,8 @@ def test_a_count_of_the_end_asks_whether_the_round_is_finished() -> None:
     knitting = Knitting(place=Position(index=3, stitch=102))
     session = Session(final_increase(), State(seq=1, knitting=knitting))
     assert _told(session, cues.Count(stitches=246)).startswith("246 is what the whole round leaves. Is it finished?")
+    (count,) = session.consider(cues.No(at=AT)).events[-1:]
+    assert (count.worked, count.stitches) == (0, 246), "nothing was knitted by saying no"  # type: ignore[attr-defined]
     finished = Session(final_increase(), session.state)
     said = _told(finished, cues.Yes())
     assert said.startswith("246, as it should be at the end.")

@@ -129,7 +129,7 @@ def test_nothing_is_offered_before_the_loop_is_looked_for() -> None:
     garment = final_increase()
     fault = Fault(place=Position(index=10), difference=-1, confirmed=True)
     (only,) = ways(garment, after(garment.rounds[9]), fault)
-    assert (only.kind, only.look) == (RemedyKind.LOOK, (Seen.LOOP, 9))
+    assert (only.kind, only.look, only.place) == (RemedyKind.LOOK, (Seen.LOOP, 9), Position(index=10))
     hangs = replace(fault, sights=(Sight(seen=Seen.LOOP, number=1),))
     assert [way.kind for way in ways(garment, after(garment.rounds[9]), hangs)] == [RemedyKind.LADDER]
 

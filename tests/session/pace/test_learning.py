@@ -293,3 +293,11 @@ def test_times_with_and_without_a_zone_are_not_set_against_each_other() -> None:
     assert count_minutes(State(sat_since=bare), zoned) == count_minutes(State(sat_since=zoned), bare) == 0
     assert count_minutes(State(sat_since=bare), "2026-03-01T19:40:00") == 40
     assert count_minutes(State(sat_since="2026-03-01T19:00:00+00:00"), zoned) == 40
+
+
+@pytest.mark.parametrize("seconds", [-600, -1, 0])
+def test_stitches_of_no_time_are_no_step(seconds: int) -> None:
+    """A clock set back within a sitting must not make her pace a guess."""
+    before = folded(opened(0), row(7, 0), row(14, 1))
+    state = evolve_all(before, [row(14 + seconds / 60, 2, 40)])
+    assert [each.seconds for each in state.worked] == [420, 420]
