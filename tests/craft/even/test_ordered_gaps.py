@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from itertools import product
+
 from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.craft.even.ordered_gaps import write_gaps
-from stepper.craft.even.phrases import MAKE_ONE, Repeat, Stretch, unfold, words_in
+from stepper.craft.even.phrases import MAKE_ONE, Part, Phrase, Repeat, Stretch, unfold, words_in
 
 
 @given(st.lists(st.integers(0, 3), max_size=40).map(tuple))
@@ -31,3 +33,32 @@ def test_repeats_are_found_and_nested() -> None:
     assert write_gaps((5,) * 9, MAKE_ONE) == (Stretch(5, 9),)
     nested = write_gaps((2, 1, 2, 1, 2, 1, 3) * 4, MAKE_ONE)
     assert nested == (Repeat((Repeat((Stretch(2), Stretch(1)), 3), Stretch(3)), 4),)
+
+
+def words(phrase: Phrase) -> int:
+    """Count the words of the parts of a phrase, "then" between them aside."""
+    return sum(words_in((part,), MAKE_ONE) for part in phrase)
+
+
+def shortest(gaps: tuple[int, ...], depth: int = 1) -> Phrase:
+    """Try every way to begin with all gaps that are alike or with a repeat, and every way to go on; keep the shortest."""
+    if not gaps:
+        return ()
+    alike = next((at for at, gap in enumerate(gaps) if gap != gaps[0]), len(gaps))
+    ways: list[tuple[Part, int]] = [(Stretch(gaps[0], alike), alike)]
+    for period in range(2, len(gaps) // 2 + 1):
+        body, times = gaps[:period], 1
+        while gaps[period * times : period * (times + 1)] == body:
+            times += 1
+        if times > 1:
+            inside = shortest(body, depth - 1) if depth else tuple(Stretch(gap) for gap in body)
+            ways.append((Repeat(inside, times), period * times))
+    return min(((part, *shortest(gaps[end:], depth)) for part, end in ways), key=words)
+
+
+def test_of_all_ways_to_write_a_few_gaps_none_is_shorter() -> None:
+    """She hears every word. Numbers of one word and of two, up to eight gaps of two sizes and six of three; each way tried."""
+    for sizes, most in (((4, 21), 8), ((3, 4, 30), 6)):
+        for count in range(1, most + 1):
+            for gaps in product(sizes, repeat=count):
+                assert words(write_gaps(gaps, MAKE_ONE)) == words(shortest(gaps)), gaps

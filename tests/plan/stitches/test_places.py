@@ -55,10 +55,10 @@ GUSSET = "Cast on 40 sts.\nJoin in the round.\nK20, pm, k to end.\nK to m, sm, k
 
 
 def test_from_either_side_the_gusset_lies_where_it_was_shaped() -> None:
-    """A wrong-side row meets it from the other end. By hand: three stitches behind ten from the right, behind thirty from
-    the left."""
+    """A wrong-side row meets it from the other end; a side marker is none of its two. By hand: three stitches behind ten
+    from the right, behind thirty from the left."""
     work = (
-        "Cast on 41 sts. Work flat.\nK10, pm, m1l, k1, m1r, pm, k to end.\nP to gusset m, sm, k to m, sm, p to end.\n"
+        "Cast on 41 sts. Work flat.\nK5, pm, k5, pm, m1l, k1, m1r, pm, k to end.\nP to gusset m, sm, k to m, sm, p to end.\n"
         "K to gusset m, sm, p to m, sm, k to end.\n"
     )
     rounds = plan_of(project(work)).rounds
