@@ -150,6 +150,15 @@ PROSE: tuple[Synonym, ...] = (
     ),
     row("toward", r"\bwith\s+(?:the\s+)?(right|wrong)\s+side\s+of\s+(?:the\s+)?work\s+(?:towards?|facing)\s+you\b", r"with \1 side facing", "With right side of work toward you, pick up and knit 20 sts."),
     row("rem.", r"\brem\.\s*(?=\))", "rem", "K2tog, k to end. (10 sts rem.)"),
+    row("-side", r"\b(wrong|right)-side(?=\s+row\b)", r"\1 side", "Work even until piece measures 9 cm, ending after a wrong-side row."),
+    row(
+        "back and forth",
+        r"^\s*(?:the\s+)?(?:sleeves?|body|yoke|front|back|piece|flap|top|cap)\s+(?:will|is|are)\s+(?:now\s+)?(?:be\s+)?(?:now\s+)?worked\s+(?=back\s+and\s+forth\b)(?P<said>back\s+and\s+forth(?:\s+in\s+(?:rows|stockinette(?:\s+st(?:itch)?)?|st\s+st))?)(?=\s*\.?\s*$)",
+        "work flat",
+        "Sleeves will now be worked back and forth in stockinette st.",
+        spelt_out=True,
+    ),
+    row("new st", r"\s*,?\s*(?P<said>to\s+(?:create|make|form)\s+(?:an?\s+)?(?:new|extra)\s+st(?:itch)?)(?=\s*[,.;])", "", "Row 3: Knit 2, yarn over to create a new stitch, knit to end.", spelt_out=True),
     # --- stars ---
     row(
         "*",
