@@ -13,23 +13,34 @@ _MARK = re.compile(
 )
 _STAR = re.compile(_MARK.pattern.replace("{2,4}", "{1,4}"))
 _FROM_STAR = re.compile(r"^\s*(?:work|rep(?:eat)?)\s+from\s+\*\s+to\s+\*(?=\s|\.|$)", re.I)
+_AGAIN_STAR = re.compile(
+    r"^\s*rep(?:eat)?\s+from\s+\*\s+(?:\d{1,2}|once|twice|two|three|four|five)\b(?!\s+(?:sts|stitch))", re.I
+)
+_ROWS = re.compile(r"\b(?:rows?|rnds?|rounds?|until|continu(?:e|ing)|cont)\b", re.I)
+"""Words of a line that works rows; without them a star in front of it begins a repeat of stitches."""
 _NOTE = re.compile(r"\s*note\s*:", re.I)
 _REFERS = re.compile(r"\b(?:to|from|until|at|between|and|rep(?:eat)?)\s*[(\[]?$", re.I)
 _ENDS = re.compile(r"[.!:;]\s*[)\]]?\s*$")
 
 
 def single_stars(rows: Iterable[str]) -> bool:
-    """Return whether two single stars mark what a row works again: "Work from * to * once more"."""
+    """Return whether single stars mark what a row works again.
+
+    Two do for "Work from * to * once more", and one in front of a line of rows for "Rep from * 3 times more".
+    """
     texts = list(rows)
-    if not any(_FROM_STAR.match(text) for text in texts):
+    between = any(_FROM_STAR.match(text) for text in texts)
+    if not between and not any(_AGAIN_STAR.match(text) for text in texts):
         return False
     alone = [
-        match
+        (text, match)
         for text in texts
         for match in _STAR.finditer(text)
         if match["mark"] == "*" and _stands_alone(text, match)
     ]
-    return len(alone) == 2
+    if between:
+        return len(alone) == 2
+    return len(alone) == 1 and alone[0][0].lstrip().startswith("*") and bool(_ROWS.search(alone[0][0]))
 
 
 def without_marks(row: Row, *, stars: bool = False) -> tuple[list[Row], list[tuple[str, ...]]]:

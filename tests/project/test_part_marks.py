@@ -60,3 +60,12 @@ def test_single_stars_are_marks_only_where_a_row_works_them_again() -> None:
     place = Span(line=1, column=1)
     assert without_marks(("Knit 1 round *.", place), stars=True)[1] == [(), ("*",)]
     assert without_marks(("Knit 1 round *.", place))[1] == [(), ()]
+
+
+def test_one_star_in_front_of_rows_marks_where_a_repeat_goes_back_to() -> None:
+    """In front of stitches it begins a repeat of them, and "rep from * 3 times" is none of rows."""
+    block = ["* Dec 1 st at each end of next row.", "Work 3 rows straight.", "Rep from * 3 times more."]
+    assert single_stars(block)
+    assert not single_stars(["* K3, p1.", "Rep from * 3 times more."])
+    assert not single_stars([*block, "* Work 4 rows even."])
+    assert not single_stars(["* Work 4 rows even.", "Rep from * to 7 sts before end, k7."])

@@ -18,7 +18,7 @@ _LEAD = re.compile(
     r"(?:(?:given|directed|instructed|described|set\s+out|worked)\s+)?(?:for\s+)?(?:the\s+)?",
     re.I,
 )
-_MARKS = re.compile(r"\*{2,4}|[\u2020\u2021\u00a7]{1,2}")
+_MARKS = re.compile(r"\*{1,4}|[\u2020\u2021\u00a7]{1,2}")
 
 
 @dataclass(slots=True, kw_only=True)

@@ -178,8 +178,8 @@ JOINED: tuple[Synonym, ...] = (
         "Rep from ** to ** twice more.",
     ),
     row(
-        "**",
-        rf"^(\s*)rep(?:eat)?\s+from\s+(\*{{2,4}})\s+(?=(?:{N}\s+)?(?:more\s+)?times\b|once\b|twice\b)",
+        "from *",
+        rf"^(\s*)rep(?:eat)?\s+from\s+(\*{{1,4}})\s+(?=(?:{N}\s+)?(?:more\s+)?times\b|once\b|twice\b)",
         r"\1again from \2 ",
         "Rep from ** twice more.",
     ),
