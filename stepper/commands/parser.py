@@ -18,6 +18,9 @@ Examples = Sequence[tuple[str, str]]
 """Command lines as they are typed, each with what it does."""
 
 _UNKNOWN = re.compile(r"unrecognized arguments: (?P<words>.*)")
+_REQUIRED = "the following arguments are required: "
+_VALUELESS = re.compile(r"argument (?P<name>\S+): expected one argument")
+_OPTION = re.compile(r"--?[A-Za-z]")
 _CHOICE = re.compile(
     r"argument (?P<name>.*): invalid choice: '(?P<word>[^']*)' \(choose from (?P<known>.*)\)"
 )
@@ -70,6 +73,7 @@ class HelpfulParser(argparse.ArgumentParser):
         kwargs.setdefault("allow_abbrev", False)
         self.actions: list[argparse.Action] = []
         self.called: HelpfulParser | None = None
+        self._given: tuple[str, ...] = ()
         super().__init__(*args, **kwargs)
 
     def add_argument(self, *args: Any, **kwargs: Any) -> argparse.Action:
@@ -84,6 +88,11 @@ class HelpfulParser(argparse.ArgumentParser):
         if self.called is not None:
             yield from self.called.every_action()
 
+    def parse_known_args(self, args: Any = None, namespace: Any = None) -> Any:
+        """Parse as `argparse` does, and remember the words for a complaint."""
+        self._given = tuple(sys.argv[1:] if args is None else args)
+        return super().parse_known_args(args, namespace)
+
     def parse_args(self, args: Any = None, namespace: Any = None) -> Any:
         """Parse; an option that the called command does not have is answered by that command's parser."""
         parsed, left = self.parse_known_args(args, namespace)
@@ -94,10 +103,31 @@ class HelpfulParser(argparse.ArgumentParser):
 
     def error(self, message: str) -> NoReturn:
         """Say what is wrong, what was probably meant and where the help is; end with 2."""
+        strange = self._strange_options()
+        if message.startswith(_REQUIRED) and strange:  # without the slip nothing may be missing
+            message = f"unrecognized arguments: {' '.join(strange)}"
         self.print_usage(sys.stderr)
-        told = [f"{self.prog}: {_plainly(message)}", *self._meant(message), f"Help: {self.prog} --help"]
+        told = [f"{self.prog}: {self._plainly(message)}", *self._meant(message), f"Help: {self.prog} --help"]
         write_folded("\n".join(told), sys.stderr)
         self.exit(2)
+
+    def _strange_options(self) -> list[str]:
+        """List the options among the words given that there are none of."""
+        known = {each for action in self.actions for each in action.option_strings}
+        words = self._given[: self._given.index("--")] if "--" in self._given else self._given
+        return [word for word in words if _OPTION.match(word) and word.partition("=")[0] not in known]
+
+    def _plainly(self, message: str) -> str:
+        """Put a complaint of `argparse` into plainer words."""
+        valueless = _VALUELESS.match(message)
+        if valueless:
+            option = valueless["name"].split("/")[-1]
+            wanted = next(
+                (each.metavar or each.dest.upper() for each in self.actions if option in each.option_strings),
+                "",
+            )
+            return f"behind {option} this is missing: {wanted}"
+        return _plainly(message)
 
     def _meant(self, message: str) -> Iterator[str]:
         """Yield the nearest legal words to one that is not."""
@@ -117,7 +147,7 @@ class HelpfulParser(argparse.ArgumentParser):
 def _plainly(message: str) -> str:
     """Put a complaint of `argparse` into plainer words."""
     message = re.sub(r"^unrecognized arguments: ", "this is not understood here: ", message)
-    message = re.sub(r"^the following arguments are required: ", "this is missing: ", message)
+    message = re.sub(f"^{_REQUIRED}", "this is missing: ", message)
     choice = _CHOICE.match(message)
     if choice:
         known = choice["known"].replace("'", "")
@@ -128,7 +158,7 @@ def _plainly(message: str) -> str:
 def did_you_mean(word: str, known: Sequence[str]) -> Iterator[str]:
     """Yield a question for the nearest known word, if one is near."""
     bare = {each.lstrip("-"): each for each in known}
-    found = near(word.lstrip("-"), tuple(bare))
+    found = near(word.lstrip("-"), tuple(bare)) if len(word.lstrip("-")) > 1 else ()
     begun = [each for each in bare if len(word.lstrip("-")) > 1 and each.startswith(word.lstrip("-"))]
     nearest = found[0][1] if found else begun[0] if len(begun) == 1 else ""
     if nearest:

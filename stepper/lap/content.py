@@ -12,7 +12,7 @@ from stepper.lap.squares import describe_strip, list_yarns, yarn_numbers
 from stepper.screen.device_status import DeviceStatus, EarsState, MouthState
 from stepper.screen.pages.ahead import list_facts, list_progress
 from stepper.screen.pages.count_badge import judge_count
-from stepper.screen.pages.device_signs import describe_heard
+from stepper.screen.pages.device_signs import SPEAKING_DEAF, describe_heard, plain_reason
 from stepper.screen.pages.place_lines import list_counts, list_place
 from stepper.screen.pages.step_text import word_step
 from stepper.screen.pages.yoke_page import rings_of
@@ -102,9 +102,9 @@ def _yoke(scene: Scene) -> dict[str, Any] | None:
 
 def _ears(devices: DeviceStatus) -> dict[str, str]:
     if devices.ears is EarsState.NONE:
-        return {"badge": "none", "says": "No ears", "why": clean(devices.why_no_ears)}
+        return {"badge": "none", "says": "No ears", "why": plain_reason(devices.why_no_ears)}
     if devices.ears is EarsState.DEAF:
-        return {"badge": "calm", "says": "Deaf while speaking", "why": ""}
+        return {"badge": "calm", "says": sentence_case(SPEAKING_DEAF), "why": ""}
     if devices.ears is EarsState.CLOSED:
         return {"badge": "asks", "says": "Not listening", "why": ""}
     return {"badge": "stands", "says": "Listening", "why": ""}
@@ -112,7 +112,8 @@ def _ears(devices: DeviceStatus) -> dict[str, str]:
 
 def _mouth(devices: DeviceStatus) -> dict[str, str]:
     if devices.mouth is MouthState.NONE:
-        return {"badge": "none", "says": "No voice", "why": clean(devices.why_no_mouth)}
+        return {"badge": "none", "says": "No voice", "why": plain_reason(devices.why_no_mouth)}
     if devices.mouth is MouthState.SPEAKING:
-        return {"badge": "calm", "says": "Speaking", "why": ""}
+        says = "" if devices.ears is EarsState.DEAF else "Speaking"  # the ears' sign says both
+        return {"badge": "calm", "says": says, "why": ""}
     return {"badge": "none", "says": "Voice on", "why": ""}

@@ -83,7 +83,7 @@ function showStep(next, before) {
 }
 
 function showSenses(next) {
-  const senses = [next.ears, next.mouth].map(each => {
+  const senses = [next.ears, next.mouth].filter(each => each.says).map(each => {
     const item = document.createElement("li");
     item.append(make("span", each.says, { className: each.badge === "none" ? "" : `badge ${each.badge}` }));
     if (each.why) item.append(`: ${each.why}`);

@@ -19,7 +19,7 @@ from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.plan.model import Plan
 from stepper.screen.answer_lines import describe_result, pick_answers
 from stepper.screen.course import Course, course_of
-from stepper.screen.device_status import DeviceStatus, HeardWords, MouthState, find_ears_state
+from stepper.screen.device_status import GETTING_READY, DeviceStatus, HeardWords, MouthState, find_ears_state
 from stepper.screen.event_log import LogEntry, find_way_back, list_entries
 from stepper.screen.garment_record import NO_RECORD, GarmentRecord, record_garment
 from stepper.screen.keys import PAGES, Page
@@ -43,6 +43,8 @@ if TYPE_CHECKING:
 LARGER_LETTERS: Final = "Larger letters: ctrl and +, smaller: ctrl and -; on a Mac with cmd."
 """Said at the very first start: most terminals can do it, and hardly anyone knows. Source: the menus of
 common terminals, from memory."""
+TYPED_CUES: Final = "Nothing listens: space is next step, and the key / types whatever a line says to say."
+"""Said at the very first start where there are no ears, since the lines are worded for those who speak."""
 _LOOK_S = 0.2
 """How often to check whether a line is still being said, while one is. Unit: s."""
 _GONE = frozenset((errno.EIO, errno.EPIPE, errno.EBADF, errno.ENXIO))
@@ -181,7 +183,8 @@ class Screen:
         self._sitting = sitting
         self._told = pick_answers(self._lines, sitting.session)
         if not sitting.session.state.last_cue_at:
-            self._told = (*self._told, LARGER_LETTERS)
+            deaf = self._why_no_ears not in ("", GETTING_READY)
+            self._told = (*self._told, *((TYPED_CUES,) if deaf else ()), LARGER_LETTERS)
 
     async def _until_over(self, app: Application[None]) -> None:
         loop = asyncio.get_running_loop()

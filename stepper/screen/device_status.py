@@ -7,6 +7,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from enum import Enum
+from typing import Final
+
+GETTING_READY: Final = "they are still getting ready"
+"""Why nothing is heard as long as the ears are being opened."""
 
 
 class EarsState(Enum):

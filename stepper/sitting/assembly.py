@@ -9,6 +9,7 @@ from pathlib import Path
 
 from stepper.mouth.ports import Speaker
 from stepper.mouth.silent import TextOnlySpeaker
+from stepper.screen.device_status import GETTING_READY
 from stepper.session.codec import decode_event
 from stepper.session.events import Event
 from stepper.sitting.clock import now
@@ -36,8 +37,6 @@ LAST_WORDS_S = 20.0
 """How long the program waits for the last line to be said before it ends. Unit: seconds."""
 LATEST = 500
 """Number of entries that the journal's page shows. Older ones are still in the journal."""
-GETTING_READY = "they are still getting ready"
-"""Why nothing is heard in the first seconds."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -29,6 +29,8 @@ def refused(words: list[str], capsys: pytest.CaptureFixture[str]) -> str:
         (["voice", "try", "--seconds=3", "--flim"], 'Did you mean "--film"?'),
         (["hat.yaml"], "To knit it: stepper knit hat.yaml"),
         (["plan"], "this is missing: FILE"),
+        (["fit", "--hep"], 'this is not understood here: --hep\nDid you mean "--help"?'),
+        (["plan", "hat.yaml", "--html"], "behind --html this is missing: OUT"),
         (["fit", "a.yaml", "b.yaml"], "this is not understood here: b.yaml"),
     ],
 )
@@ -45,6 +47,7 @@ def test_what_is_like_nothing_gets_no_guess(capsys: pytest.CaptureFixture[str]) 
     """A wrong guess sends her the wrong way."""
     assert "Did you mean" not in refused(["zebra"], capsys)
     assert list(did_you_mean("--x", ["--json", "--all"])) == []
+    assert list(did_you_mean("--x", ["-h"])) == []
 
 
 @pytest.mark.parametrize("words", ARGUMENTS, ids=" ".join)

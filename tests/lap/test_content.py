@@ -84,7 +84,7 @@ def test_the_senses_are_told_with_their_reasons() -> None:
     """Whether she is heard, whether it speaks, whether a film is on."""
     desk = Desk()
     page = shown(desk, devices=replace(LISTENING, film=True), speaking=True)
-    assert (page["ears"]["says"], page["mouth"]["says"], page["film"]) == ("Deaf while speaking", "Speaking", True)
+    assert (page["ears"]["says"], page["mouth"]["says"], page["film"]) == ("Speaking, deaf meanwhile", "", True)
     page = shown(desk, devices=LISTENING)
     assert (page["ears"]["says"], page["mouth"]["says"]) == ("Listening", "Voice on")
     page = shown(desk)

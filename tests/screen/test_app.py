@@ -280,3 +280,11 @@ def test_the_first_start_tells_how_letters_are_enlarged() -> None:
         assert "Larger letters: ctrl and +" in shown.text
         shown.press("space")
         assert "Larger letters" not in shown.text
+
+
+def test_without_ears_the_first_start_tells_how_to_type_what_there_is_to_say() -> None:
+    """The lines are worded for those who speak: "say next step" is untrue where nothing listens."""
+    with Emulated(Desk(), columns=100) as shown:
+        assert "Nothing listens: space is next step" in shown.text
+        shown.press("space")
+        assert "Nothing listens" not in shown.text

@@ -33,6 +33,8 @@ SIZES_MM = {"A4": (210.0, 297.0), "Letter": (215.9, 279.4)}
 _SIDE, _TOP, _FOOT = 13 * MM, 13 * MM, 16 * MM
 _SIZE = 9.5
 _LEADING = 1.28
+_TOGETHER = 8
+# A table of so many rows is not parted: it can be read at one glance, and a row of it alone cannot.
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -162,13 +164,14 @@ def _grid(block: Grid, room: float) -> Iterator[Strip]:
     edges = _edges(block, room)
     head = _grid_row(block.head, "", edges, room, 8.5, "#55514a")
     yield Strip(high=head.high, draw=head.draw, keeps=True)
-    for row in block.rows:
+    for place, row in enumerate(block.rows):
         looks = row[0].looks
         cells = [cell.text for cell in row]
         colour = looks.colour if looks is not None else ""
         remark = next((cell.remark for cell in row if cell.remark), "")
         made = _grid_row(cells, colour, edges, room, _SIZE, "#1c1b19", remark)
-        yield Strip(high=made.high, draw=made.draw, head=head)
+        keeps = len(block.rows) <= _TOGETHER and place < len(block.rows) - 1
+        yield Strip(high=made.high, draw=made.draw, head=head, keeps=keeps)
 
 
 def _edges(block: Grid, room: float) -> list[float]:

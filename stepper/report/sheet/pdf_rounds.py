@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import Any
 
 from stepper.report.sheet.blocks import RoundRow, RoundTable, TickBox
@@ -32,8 +33,11 @@ def lay_rounds(block: RoundTable, room: float) -> Iterator[Strip]:
 
     head = Strip(high=13.0, draw=draw_head)
     yield Strip(high=head.high, draw=draw_head, keeps=True)
-    for row in block.rows:
-        yield from _row(row, block, lefts, words_wide, room, head)
+    for place, row in enumerate(block.rows):
+        *strips, last = _row(row, block, lefts, words_wide, room, head)
+        yield from strips
+        # A sheet of paper for a single round would be mislaid: the last goes with the one before.
+        yield replace(last, keeps=last.keeps or place == len(block.rows) - 2)
 
 
 def _row(

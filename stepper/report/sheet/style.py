@@ -22,7 +22,7 @@ h3 { font-size: 11.5pt; margin: 4mm 0 1mm; break-after: avoid; }
 h3 small { font-weight: normal; color: var(--soft); }
 p { margin: 0 0 1mm; }
 .cautions { font-style: italic; margin-top: 2mm; }
-.lead { color: var(--soft); font-size: 9.5pt; }
+.lead { color: var(--soft); font-size: 9.5pt; break-after: avoid; }
 ul { margin: 0; padding-left: 5mm; }
 table { width: 100%; border-collapse: collapse; margin: 0 0 2mm;
   font-variant-numeric: lining-nums tabular-nums; }
@@ -44,6 +44,7 @@ td p:last-child, th p:last-child { margin-bottom: 0; }
 .rounds td:nth-child(3) { width: 23mm; white-space: nowrap; }
 .rounds td:nth-child(n+4), .rounds thead th:nth-child(n+4) { width: 48mm; }
 .pair td:nth-child(n+4), .pair thead th:nth-child(n+4) { width: 39.5mm; }
+.rounds tbody tr:nth-last-child(-n+2), .figures tbody tr:nth-last-child(-n+2) { break-before: avoid; }
 .rounds tr.above > * { border-bottom: 0; break-after: avoid; }
 .rounds td.many { padding-top: 0; width: auto; }
 .whose { color: var(--soft); font-size: 9pt; margin: 0; }

@@ -80,12 +80,12 @@ def _count(course: Course, state: State) -> Row | None:
 
 
 def _shaping(course: Course, state: State) -> Row | None:
+    """Return a row that says when stitches are next increased or decreased; None if that is in the round in
+    hand, whose place says it already."""
     change = find_next_shaping(course, state)
-    if change is None:
+    if change is None or not change.rounds:
         return None
     stitches = plural(change.stitches, "stitch", "stitches")
-    if not change.rounds:
-        return write_fact(f"Next {change.word}", f"in {stitches}" if change.stitches else "now")
     # Nobody counts thousands of stitches ahead.
     exact = f", {stitches}" if change.stitches <= MOST_STITCHES_AHEAD else ""
     return write_fact(f"Next {change.word}", _in(change.rounds) + exact)

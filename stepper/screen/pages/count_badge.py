@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Final
@@ -71,7 +72,9 @@ def count_expected(plan: Plan, state: State) -> tuple[int, int]:
 def _fault(fault: Fault, asked: Asked) -> CountVerdict:
     many = abs(fault.difference)
     off = f"{many} too {'many' if fault.difference > 0 else 'few'}" if many else "a fault was seen"
-    detail = off if asked.expect is None else f"{off}; the count asked for should be {asked.expect}"
+    questions = " ".join(asked.questions)
+    said = asked.expect is None or re.search(rf"\b{asked.expect}\b", questions) is not None
+    detail = off if said else f"{off}; the count asked for should be {asked.expect}"
     return CountVerdict(badge=Badge.OFF, word="count is off", detail=detail)
 
 

@@ -6,11 +6,15 @@ evening that there is no microphone. No I/O.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from stepper.screen.device_status import DeviceStatus, EarsState, MouthState
 from stepper.screen.pages.count_badge import draw_badge
 from stepper.screen.rows import Row, Span, clean, flow_facts, paragraph, shorten
 from stepper.screen.style import BOLD, Badge, Depth
 
+SPEAKING_DEAF = "speaking, deaf meanwhile"
+"""One sign for both: what is said now, and why nothing is heard until it is over."""
 ROOM_FOR_REASONS = 56
 """A narrower screen says what is missing without the reason. Unit: columns."""
 
@@ -42,7 +46,7 @@ def _ears(devices: DeviceStatus, depth: Depth, *, blocks: bool) -> list[Row]:
     }.get(devices.ears)
     if kind is None:
         return []
-    word = "deaf while speaking" if devices.ears is EarsState.DEAF else devices.ears.value
+    word = SPEAKING_DEAF if devices.ears is EarsState.DEAF else devices.ears.value
     signs: list[Row] = [(draw_badge(kind, word, depth, blocks=blocks),)]
     if devices.film:
         signs.append((draw_badge(Badge.CALM, "film on", depth, blocks=blocks),))
@@ -50,6 +54,8 @@ def _ears(devices: DeviceStatus, depth: Depth, *, blocks: bool) -> list[Row]:
 
 
 def _mouth(devices: DeviceStatus, depth: Depth, *, blocks: bool) -> list[Row]:
+    if devices.mouth is MouthState.SPEAKING and devices.ears is EarsState.DEAF:
+        return []  # the ears' sign says both
     if devices.mouth is MouthState.SPEAKING:
         return [(draw_badge(Badge.CALM, "speaking", depth, blocks=blocks),)]
     return [(Span("Voice on."),)] if devices.mouth is MouthState.QUIET else []
@@ -69,14 +75,29 @@ def _missing(devices: DeviceStatus, *, reasons: bool) -> list[str]:
 
 
 def _why(reason: str, *, shown: bool) -> str:
-    """Write a reason without what stands in brackets behind it: the words of a library say nothing to her."""
-    said = clean(reason).partition(" (")[0].rstrip(".")
+    said = plain_reason(reason)
     return f": {said}" if said and shown else ""
 
 
-def draw_heard(devices: DeviceStatus, columns: int) -> list[Row]:
-    """Return a row with what was heard or typed last; none if nothing was."""
-    heard = describe_heard(devices)
+def plain_reason(reason: str) -> str:
+    """Write a reason without what stands in brackets behind it: the words of a library say nothing to her."""
+    return clean(reason).partition(" (")[0].rstrip(".")
+
+
+def draw_heard(devices: DeviceStatus, columns: int, told: Sequence[str] = ()) -> list[Row]:
+    """Return a row with what was heard or typed last.
+
+    Args:
+        devices: They know it.
+        columns: Room. Unit: columns.
+        told: What is told on the same page.
+
+    Returns:
+        No row if nothing was heard or typed, or if what is told repeats what was typed.
+    """
+    heard, last = describe_heard(devices), devices.heard
+    if last is not None and not last.by_ear and any(f'"{clean(last.text)}"' in line for line in told):
+        return []
     return [(Span(" "), Span(shorten(heard, columns - 2), BOLD))] if heard else []
 
 

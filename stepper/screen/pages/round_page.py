@@ -102,7 +102,7 @@ def _spread_out(scene: Scene, terminal: Terminal) -> list[Row] | None:
         Block(rank=8, grown=lambda rows: _chart(scene, terminal, rows), floor=3),
         Block(rank=7, rows=_ahead(scene, terminal), least=1),
         gap,
-        Block(rank=4, rows=draw_heard(scene.devices, columns)),
+        Block(rank=4, rows=draw_heard(scene.devices, columns, scene.told)),
         Block(rank=2, rows=_devices(scene, terminal), least=1),
         Block(rank=0, rows=musts[3]),
     ]
@@ -195,7 +195,7 @@ def _close(scene: Scene, terminal: Terminal) -> list[Row]:
         Block(rank=9, grown=lambda left: [()] * left, floor=0),
         Block(rank=2, rows=place),
         Block(rank=5, rows=[_ribbon(scene, terminal)]),
-        Block(rank=6, rows=draw_heard(scene.devices, columns)),
+        Block(rank=6, rows=draw_heard(scene.devices, columns, scene.told)),
         Block(rank=4, rows=_devices(scene, terminal), least=1),
         Block(rank=0 if _is_typing(scene) else 3, rows=[bottom]),
     ]

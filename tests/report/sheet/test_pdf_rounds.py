@@ -12,7 +12,7 @@ pytest.importorskip("font_source_sans_pro", reason="the typeface is not installe
 
 from stepper.report.sheet.blocks import RoundTable
 from stepper.report.sheet.pdf_rounds import lay_rounds
-from stepper.report.sheet.pdf_strips import MM, load_typeface
+from stepper.report.sheet.pdf_strips import MM, load_typeface, place_strips
 from stepper.report.sheet.rounds import lay_out_rounds
 from stepper.sitting.project_file import load_project
 
@@ -67,3 +67,18 @@ def test_every_round_has_its_box_within_the_sheet(name: str) -> None:
     assert all(end[2] <= ROOM + 0.01 for end in page.lines)
     spots = {(round(x), round(y)) for x, y, _, _ in page.boxes}
     assert len(spots) == len(page.boxes)
+
+
+def test_the_last_round_never_has_a_sheet_for_itself() -> None:
+    """A sheet with one box on it is mislaid, and with it the bind-off."""
+    load_typeface()
+    loaded = load_project(SHIPPED / "pullover.yaml")
+    tables = [block for block in lay_out_rounds(loaded.plan, loaded.project) if isinstance(block, RoundTable)]
+    longer = [block for block in tables if len(block.rows) > 3]
+    assert longer
+    for block in longer:
+        strips = list(lay_rounds(block, ROOM))
+        rounds = [place for place, strip in enumerate(strips) if not strip.keeps]
+        assert len(rounds) == len(block.rows) - 1  # the last two hold together
+        high = sum(strip.high for strip in strips[:-1]) + 1.0  # a sheet that has room for all but the last
+        assert len(place_strips(strips, high)[-1].strips) > 2  # the head, the round before and the last

@@ -44,10 +44,19 @@ def test_the_count_stands_or_it_is_said_how_it_stands(words: list[str], badge: B
     assert text_of(shown).strip().startswith(text)
 
 
+def test_a_number_that_the_question_names_is_not_said_twice() -> None:
+    """Two sentences with the same figure below each other read as two counts."""
+    desk = Desk().do("go to yoke round 2", "count is 59", "no loop")
+    asked = find_asked(desk.plan, desk.state)
+
+    assert f"{asked.expect} expected" in " ".join(asked.questions)
+    assert judge_count(desk.plan, desk.state, asked).detail == "1 too few"
+
+
 def test_a_narrow_screen_writes_the_detail_below_its_badge_and_keeps_the_number() -> None:
     """The number a count should come to stands at the end: cut there, the question would be worth nothing."""
     desk = Desk().do("go to yoke round 2", "count is 59", "no loop")
-    asked = find_asked(desk.plan, desk.state)
+    asked = replace(find_asked(desk.plan, desk.state), questions=("Count once more.",))
     rows = draw_verdict(judge_count(desk.plan, desk.state, asked), Depth.NONE, 38, blocks=True)
 
     assert asked.expect is not None

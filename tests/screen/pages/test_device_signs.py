@@ -3,7 +3,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
-from stepper.screen.pages.device_signs import describe_heard, draw_devices
+from stepper.screen.pages.device_signs import describe_heard, draw_devices, draw_heard
 from stepper.screen.rows import row_width, text_of
 from stepper.screen.style import Depth
 
@@ -49,6 +49,24 @@ def test_every_state_has_a_word_of_its_own() -> None:
     }
 
     assert len(texts) == len(EarsState) * len(MouthState)
+
+
+def test_while_it_speaks_one_sign_says_both() -> None:
+    """Deaf because it speaks is one thing to know, not two signs beside each other."""
+    listening = DeviceStatus(ears=EarsState.LISTENING, why_no_ears="", mouth=MouthState.QUIET, why_no_mouth="")
+
+    assert _text(listening.while_speaking()) == " – speaking, deaf meanwhile "
+
+
+def test_what_is_told_already_repeats_no_typed_words() -> None:
+    """She reads what she typed once, in the answer that quotes it; what was heard always keeps its row."""
+    typed = DeviceStatus(heard=HeardWords(text="nxt", did="nothing, not understood", by_ear=False))
+    told = ('Not understood: "nxt". Did you mean: next?',)
+
+    assert draw_heard(typed, 80, told) == []
+    assert draw_heard(typed, 80, ("Something else.",)) != []
+    heard = replace(typed, heard=HeardWords(text="nxt", did="nothing, not understood"))
+    assert draw_heard(heard, 80, told) != []
 
 
 def test_a_long_reason_is_wrapped_and_never_cut() -> None:
