@@ -63,7 +63,7 @@ yoke     | what was the gauge                 | 22 stitches and 26 rounds to 10 
 yoke     | which needle                       | 3.75 mm; from Body, round 97 of
 neckband | what needle do I need              | 3.5 mm; from Yoke, round 1 of 37, 3.75 mm
 neckband | how long is the rib                | of 3 cm; 8 rounds left
-neckband | how many rounds of rib             | ?
+neckband | how many rounds of rib             | Rib: 2 of 10 rounds done
 neckband | how long should it be              | of 3 cm
 body     | how long should it be              | of 32 cm; 57 rounds left
 body     | how long is it now                 | About 13 cm by the rounds
@@ -144,7 +144,7 @@ yoke     | what was the last count            | No count stands
 yoke     | how many have I counted            | No count stands
 yoke     | where did I last count             | No count stands
 neckband | note: used the larger needle       | Noted: used the larger needle
-neckband | what did I note here               | full screen
+neckband | what did I note here               | Nothing is noted yet
 yoke     | stop listening                     | Not listening until
 yoke     | be quiet                           | Not listening until
 yoke     | wake up                            | I am listening

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone, NoInputError
 from stepper.ears.ports import Heard, Recogniser
 from stepper.errors import SurroundingsError
-from stepper.language.understanding.understand import normalise
+from stepper.language.understanding.normal_text import normalise
 from stepper.sitting.folding import print_folded
 from stepper.sitting.patience import patience
 from stepper.sitting.preferences import Preferences, read_preferences

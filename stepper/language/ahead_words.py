@@ -23,8 +23,9 @@ _KINDS: Final = {Kind.INCREASE: "increase", Kind.DECREASE: "decrease", Kind.CABL
 
 def _ready(effect: GetReady, plan: Plan) -> str:
     ahead = effect.index - effect.here
-    word = round_word(plan.rounds[effect.index])
-    when = f"In {plural(ahead, word)}" if ahead > 1 else f"In the next {word}"
+    when = f"In the next {round_word(plan.rounds[effect.index])}"
+    if ahead > 1:  # most of them are such as the one in hand
+        when = f"In {plural(ahead, round_word(plan.rounds[effect.here]))}"
     return f"{when} you need {list_words(things_needed(effect, plan))}."
 
 
@@ -43,7 +44,7 @@ def things_needed(effect: GetReady, plan: Plan) -> list[str]:
 def _skein(effect: GetSkein, plan: Plan) -> str:
     """Say about when a skein ends, and what to do about the last one."""
     end = effect.end
-    ahead, word = end.likely - effect.here, round_word(plan.rounds[end.likely])
+    ahead, word = end.likely - effect.here, round_word(plan.rounds[effect.here])
     when = f"In about {plural(ahead, word)}" if ahead > 1 else f"In about a {word}"
     if end.more:
         return f"{when} you need {name_skein(end, plan)}."

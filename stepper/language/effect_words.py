@@ -148,7 +148,8 @@ def _stop(effect: effects.TellStop, plan: Plan) -> str:
 
 def _place(effect: answers.TellPlace, plan: Plan) -> str:
     place = effect.place
-    on_needles = f"{plural(effect.count, 'stitch', 'stitches')} on the needles."
+    many = plural(effect.count, "stitch", "stitches") if effect.count else "No stitches"
+    on_needles = f"{many} on the needles."
     if place.index >= len(plan.rounds):
         return f"Finished: all {plural(len(plan.rounds), 'round')} done. {on_needles}"
     round_ = plan.rounds[place.index]

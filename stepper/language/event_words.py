@@ -90,7 +90,7 @@ def _measured(event: events.Measured, plan: Plan) -> str:
     measured = f"{event.section} measured {length(event.length_mm, plan.units)}"
     if event.correction is None or event.correction.rounds == event.rounds_before:
         return measured
-    return f"{measured}: {event.correction.rounds} rounds instead of {event.rounds_before}"
+    return f"{measured}; worked for {event.correction.rounds} rounds instead of {event.rounds_before}"
 
 
 def _weighed(event: events.Weighed, plan: Plan) -> str:

@@ -135,7 +135,8 @@ def _said_run(run: Run, manner: _Manner) -> str:
     if run.stitch == "hold":
         return f"hold {_number(run.times)} for {run.yarn}"
     if run.stitch == "return":
-        return f"{'work across' if manner.across else 'return'} {_number(run.times)} of {run.yarn}"
+        held = f"{_number(run.times)} of {run.yarn}"
+        return f"work across {held}" if manner.across else f"return {held} to the needles"
     named = manner.yarns is not None and entry.kind in _WORKED
     yarn = manner.yarns.get(run.yarn, run.yarn) if named and manner.yarns is not None else ""
     if manner.knitted and run.stitch == "k":

@@ -14,6 +14,7 @@ from stepper.language.places import round_name, round_word, sentence_case
 from stepper.plan.model import Plan
 from stepper.session.effects import Effect
 from stepper.session.questions import about_piece
+from stepper.session.state import NoteKept
 
 _MOST_NAMES: Final = 4
 """Most names listed in one breath."""
@@ -64,8 +65,7 @@ def _width(effect: about_piece.TellWidth, plan: Plan) -> str:
     stitches = plural(effect.stitches, "stitch", "stitches")
     if effect.width_mm is None:
         return f"{sentence_case(stitches)}; the file gives no gauge to tell by."
-    step = to_mm(0.25, "in") if plan.units == "in" else 5.0
-    wide = length(max(step, round(effect.width_mm / step) * step), plan.units)
+    wide = length(_whole(effect.width_mm, plan.units), plan.units)
     return f"About {wide} {'across' if effect.flat else 'around'} by the gauge, {stitches}."
 
 
@@ -84,6 +84,33 @@ def _section(effect: about_piece.TellSection, plan: Plan) -> str:
     return f"{name}: {done}. {sentence_case(say_hours(effect.seconds_left))} for the rest{guess}."
 
 
+def _notes(effect: about_piece.TellNotes, plan: Plan) -> str:
+    if effect.here:
+        told = effect.here[-_MOST_NAMES:]
+        return " ".join(f"{sentence_case(_noted(each, plan))}." for each in told)
+    if effect.last is None:
+        return "Nothing is noted yet."
+    section = plan.rounds[effect.last.index].section
+    return f"Nothing is noted in {effect.section}. In {section}, {_noted(effect.last, plan)}."
+
+
+def _noted(note: NoteKept, plan: Plan) -> str:
+    return f"{round_name(plan.rounds[note.index])}: {note.text.rstrip('.')}"
+
+
+def _part_length(effect: about_piece.TellPartLength, plan: Plan) -> str:
+    name, rounds = sentence_case(effect.section), plural(effect.rounds, "row" if effect.flat else "round")
+    if effect.length_mm is None:
+        return f"{name}: {rounds}; the file gives no gauge to tell by."
+    return f"{name}: about {length(_whole(effect.length_mm, plan.units), plan.units)} by the gauge, {rounds}."
+
+
+def _whole(length_mm: float, units: str) -> float:
+    """Round a length that is only computed to half a centimetre or a quarter of an inch. Unit: mm."""
+    step = to_mm(0.25, "in") if units == "in" else 5.0
+    return max(step, round(length_mm / step) * step)
+
+
 LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = MappingProxyType(
     {
         about_piece.TellLastShaping: _last_shaping,
@@ -94,6 +121,8 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         about_piece.TellWidth: _width,
         about_piece.TellShareDone: _share_done,
         about_piece.TellSection: _section,
+        about_piece.TellPartLength: _part_length,
+        about_piece.TellNotes: _notes,
     }
 )
 """The words of each effect."""

@@ -4,14 +4,25 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
+from itertools import groupby
 
 from stepper.craft.figures import format_number
 from stepper.language.event_words import notes_words
 from stepper.language.measures import plural
-from stepper.language.places import full_date, place_name
+from stepper.language.places import full_date, place_name, sentence_case
 from stepper.plan.model import Plan
 from stepper.project.model import Project, RuleKind
-from stepper.session.events import Advanced, Event, Opened, Placed, PlanChanged
+from stepper.session.events import (
+    Advanced,
+    Counted,
+    Event,
+    Opened,
+    Placed,
+    PlanChanged,
+    Remedied,
+    Respaced,
+    Tinked,
+)
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.time_spent import find_repeated_rounds, time_spent
 from stepper.session.replay import list_standing
@@ -122,17 +133,38 @@ def _course(plan: Plan, kept: Sequence[tuple[int, Event]]) -> Iterator[str]:
     spent = _hours(time_spent(everything))
     if spent:
         yield f"- {spent} of knitting, breaks left out"
-    changed = max((at for at, event in enumerate(happened) if isinstance(event, PlanChanged)), default=-1)
-    for at, event in enumerate(happened):
-        # What was finished by an earlier pattern is not known by the rounds of this one.
-        parts = _finished(plan, event) if at > changed else []
-        for line in (notes_words(event, plan), *(f"{part} finished" for part in parts)):
-            if line:
-                yield f"- {full_date(evening_of(event.at) or event.at[:10])}: {line}"
     for index, times in find_repeated_rounds(happened):
         if index < len(plan.rounds):
             often = "" if times == 1 else f", {times} times"
             yield f"- Worked again: {place_name(plan.rounds[index])}{often}"
+    for day, lines in groupby(_by_day(plan, happened), key=lambda each: each[0]):
+        yield from ("", f"### {day}", "")
+        yield from (f"- {sentence_case(line)}" for _, line in lines)
+
+
+def _by_day(plan: Plan, happened: Sequence[Event]) -> Iterator[tuple[str, str]]:
+    """Yield what a knitter would write down, each with its day in words."""
+    changed = max((at for at, event in enumerate(happened) if isinstance(event, PlanChanged)), default=-1)
+    for at, event in enumerate(happened):
+        # What was finished by an earlier pattern is not known by the rounds of this one.
+        parts = _finished(plan, event) if at > changed else []
+        words = "" if _is_recounted(happened, at) else notes_words(event, plan)
+        for line in (words, *(f"{part} finished" for part in parts)):
+            if line:
+                yield full_date(evening_of(event.at) or event.at[:10]), line
+
+
+def _is_recounted(happened: Sequence[Event], at: int) -> bool:
+    """Return whether an event is a count that was made again before anything was knitted: nobody keeps it."""
+    event = happened[at]
+    if not isinstance(event, Counted):
+        return False
+    for later in happened[at + 1 :]:
+        if isinstance(later, Counted) and later.place == event.place:
+            return True
+        if isinstance(later, Advanced | Placed | Remedied | Respaced | Tinked):
+            return False
+    return False
 
 
 def _finished(plan: Plan, event: Event) -> list[str]:

@@ -131,6 +131,8 @@ class HowFarIn(Asks):
 
     place: str = ""
     """Its name, or a word of it, in any case; empty for the section in hand."""
+    in_length: bool = False
+    """Whether its length is asked for: of the part in hand as far as it is done, of any other as a whole."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -44,13 +44,16 @@ from stepper.session.events import (
 )
 from stepper.session.pace.learning import count_gain, learn_times
 from stepper.session.state import (
+    NOTES_KEPT,
     UNDO_DEPTH,
     Ball,
     Fault,
     Knitting,
     Memento,
+    NoteKept,
     Position,
     ReadingAlong,
+    Reminder,
     Seen,
     State,
     Stride,
@@ -209,10 +212,7 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
         case LifelineLaid():
             return replace(knitting, lifelines=tuple(sorted({*knitting.lifelines, event.place})))
         case ReminderSet():
-            ahead = [each for each in knitting.reminders if each.index > event.place.index]
-            return replace(
-                knitting, reminders=tuple(sorted([*ahead, event.reminder], key=lambda each: each.index))
-            )
+            return replace(knitting, reminders=_reminders(knitting.reminders, event))
         case RemindersForgotten():
             return replace(knitting, reminders=())
         case AskingSet():
@@ -226,9 +226,16 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             weighing = Weighing(index=event.place.index, stitch=event.place.stitch, grams=event.grams)
             rest = [each for each in knitting.balls if each.yarn != event.yarn]
             return replace(knitting, balls=(*rest, Ball(yarn=event.yarn, weighing=weighing)))
-        case Measured() | Noted():
-            return knitting  # kept in the journal; the knitting does not change
-    return knitting
+        case Noted() if event.text:
+            noted = NoteKept(index=event.place.index, text=event.text)
+            return replace(knitting, notes=(*knitting.notes, noted)[-NOTES_KEPT:])
+    return knitting  # what else is kept in the journal does not change it
+
+
+def _reminders(kept: tuple[Reminder, ...], event: ReminderSet) -> tuple[Reminder, ...]:
+    """Return the reminders still ahead with the new one, in the order of the rounds."""
+    ahead = [each for each in kept if each.index > event.place.index]
+    return tuple(sorted([*ahead, event.reminder], key=lambda each: each.index))
 
 
 def _was_a_slip(fault: Fault, event: Counted) -> bool:
@@ -337,6 +344,7 @@ def _carried(state: State, event: PlanChanged) -> State:
         corrections=event.corrections,
         mends=event.mends,
         reminders=tuple(replace(each, index=each.index + moved) for each in was.reminders),
+        notes=tuple(replace(each, index=max(0, each.index + moved)) for each in was.notes),
         balls=tuple(_ball_moved(each, moved) for each in was.balls),
         verified=None,
         doubt=None,

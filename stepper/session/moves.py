@@ -130,7 +130,8 @@ def rounds_back(plan: Plan, state: State, cue: RoundsBack) -> Decision:
     if cue.rounds < 0 or (not cue.rounds and not origin.stitch):
         return Refusal(sentence="You are at its beginning." if not cue.rounds else "Say how many rounds.")
     if cue.rounds > origin.index:
-        return Refusal(sentence=f"Only {origin.index} {'lies' if origin.index == 1 else 'lie'} behind.")
+        many = f"Only {origin.index}" if origin.index else "None"
+        return Refusal(sentence=f"{many} {'lie' if origin.index > 1 else 'lies'} behind.")
     place = Position(index=origin.index - cue.rounds)
     back = count_between(plan, place, origin)
     return (Returned(at=cue.at, origin=origin, place=place, stitches=back),)

@@ -12,11 +12,11 @@ from typing import Any, Final
 
 from stepper.plan.model import Plan
 from stepper.session import cues, read_along
-from stepper.session.answers import ANSWERS, step_at
+from stepper.session.answers import ANSWERS, TellPlace, step_at
 from stepper.session.changed_plan import respacing
 from stepper.session.clock_cues import Beat, Silence
 from stepper.session.counting import doubts
-from stepper.session.counting.tally import count_between
+from stepper.session.counting.tally import count_at, count_between
 from stepper.session.due import tell_due, tell_reminders, tell_second
 from stepper.session.effects import (
     AskCount,
@@ -78,6 +78,7 @@ from stepper.session.fault import respond as inquiry
 from stepper.session.pace.silence import was_silent
 from stepper.session.questions.yarn_left import forecast_yarn
 from stepper.session.state import Position, State
+from stepper.session.stops import stop_in_hand
 
 
 def respond(
@@ -207,9 +208,24 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
 
 
 def _moved(plan: Plan, before: State, event: Returned | Jumped, after: State) -> Iterator[Effect]:
-    if event.place > event.origin:
+    ahead = event.place > event.origin
+    if ahead:
         yield TellTaken(stitches=count_between(plan, event.origin, event.place), place=event.place)
     yield from tell_reminders(before, after)
+    yield from _step_there(plan, after, named=ahead or event.place.index == event.origin.index)
+
+
+def _step_there(plan: Plan, after: State, *, named: bool) -> Iterator[Effect]:
+    """Tell the step at a place that was gone to; before a stop, which has no place in it, the place too.
+
+    Args:
+        plan: The plan as knitted.
+        after: The state there.
+        named: Whether what was said before lets her know the place.
+    """
+    if stop_in_hand(plan, after) and not named:
+        place = after.place
+        yield TellPlace(place=place, count=count_at(plan, place.index, place.stitch))
     yield step_at(plan, after, Lead.FULL)
 
 
@@ -270,7 +286,7 @@ def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[
     was, now = before.knitting, after.knitting
     moved = (was.place, was.heard, was.by, was.strides, was.corrections, was.respacings, was.mends)
     if moved != (now.place, now.heard, now.by, now.strides, now.corrections, now.respacings, now.mends):
-        yield step_at(plan, after, Lead.FULL)
+        yield from _step_there(plan, after, named=was.place == now.place)
     yield from doubts.ask_back(plan, after)
 
 

@@ -22,6 +22,8 @@ from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.plan.yarn.yarn_left import Weighing
 from stepper.session.steps import By, RoundSort, sort_of
 
+NOTES_KEPT = 12
+"""Number of latest notes that can be asked for; the journal holds them all. Chosen here."""
 UNDO_DEPTH = 100
 """Number of latest events that can be taken back. Bounded so that a snapshot stays small."""
 
@@ -151,6 +153,16 @@ class Reminder:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class NoteKept:
+    """What she noted, and where."""
+
+    index: int
+    """The round in hand then."""
+    text: str
+    """In her words. Never empty."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Ball:
     """The last weighing of a yarn."""
 
@@ -196,6 +208,8 @@ class Knitting:
     reminders: tuple[Reminder, ...] = ()
     """What she asked to be reminded of, in the order of the rounds. A reminder that has been said stays until
     she asks for another, so that it comes again if she goes back."""
+    notes: tuple[NoteKept, ...] = ()
+    """What she noted last, in the order in which she did."""
     balls: tuple[Ball, ...] = ()
     """What she weighed, at most one for each yarn."""
     uncounted: int = 0

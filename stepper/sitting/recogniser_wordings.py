@@ -9,7 +9,8 @@ from typing import Final
 
 from stepper.ears.wordings import Frame, Reply, SingleWord, Wordings
 from stepper.language.numbers import decimal, digits_words, words
-from stepper.language.understanding.understand import NotUnderstood, drop_articles, normalise, understand
+from stepper.language.understanding.normal_text import drop_articles, normalise
+from stepper.language.understanding.understand import NotUnderstood, asked_by_ideas, understand
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
@@ -25,6 +26,8 @@ _MOST_TENS: Final = 20
 _COUNT: Final = next(row for row in VOCABULARY if row.cue is Count)
 _FEWEST_WORDS: Final = 2
 # A single word heard while a film is on would be a guess.
+_FEWEST_OF_A_QUESTION: Final = 4
+# A question in words of her own is heard in full or not at all.
 
 
 def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wordings:
@@ -79,10 +82,12 @@ def list_lengths() -> dict[str, float]:
 
 
 def is_cue(text: str, plan: Plan, own: Mapping[str, str] | None = None) -> bool:
-    """Return whether a transcript is a cue exactly as it stands."""
-    return len(text.split()) >= _FEWEST_WORDS and not isinstance(
-        understand(text, plan, own=own), NotUnderstood
-    )
+    """Return whether a transcript is a cue exactly as it stands, or a question by what it is about."""
+    if len(text.split()) < _FEWEST_WORDS:
+        return False
+    if not isinstance(understand(text, plan, own=own), NotUnderstood):
+        return True
+    return len(text.split()) >= _FEWEST_OF_A_QUESTION and asked_by_ideas(text, plan) is not None
 
 
 def is_remark(text: str, plan: Plan) -> bool:

@@ -2,8 +2,8 @@
 
     python -m tests.bench.asked [--aloud]
 
-The questions are those of `tests/test_questions.py`, `tests/test_asked_in_the_round.py` and `tests/test_asked_afresh.py`,
-written before the answers were built. `--aloud` asks them as they are heard, where only a question may be nearly right, in place of typed.
+The questions are those of `tests/test_questions.py`, `tests/test_asked_in_the_round.py`, `tests/test_asked_afresh.py` and
+`tests/test_asked_in_other_words.py`, written before the answers were built. `--aloud` asks them as they are heard, where only a question may be nearly right, in place of typed.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ import argparse
 
 from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session.cues import Asks, Cue
-from tests import test_asked_afresh, test_asked_in_the_round, test_questions
+from tests import test_asked_afresh, test_asked_in_other_words, test_asked_in_the_round, test_questions
 from tests.playbook import AT, tell
 
 
@@ -22,7 +22,13 @@ def main() -> None:
     parser.add_argument("--aloud", action="store_true")
     options = parser.parse_args()
     nearly = Asks if options.aloud else Cue
-    for name, rows in (("first", test_questions.ROWS), ("second", test_asked_in_the_round.ROWS), ("third", test_asked_afresh.ROWS)):
+    sets = (
+        ("first", test_questions.ROWS),
+        ("second", test_asked_in_the_round.ROWS),
+        ("third", test_asked_afresh.ROWS),
+        ("fourth", test_asked_in_other_words.ROWS),
+    )
+    for name, rows in sets:
         refused = 0
         for place, said, *_ in rows:
             session = test_questions.session_at(place)

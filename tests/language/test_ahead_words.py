@@ -8,6 +8,7 @@ from stepper.plan.yarn.skein_ends import SkeinEnd
 from stepper.session.questions.about_series import Series, TellDueNow, TellSeries, Where
 from stepper.session.ready import GetReady
 from stepper.session.skeins import GetSkein
+from tests.fixtures import plan_named
 from tests.plans import final_increase
 
 
@@ -42,3 +43,12 @@ def test_two_counts_are_told_apart_by_kind_and_place() -> None:
     assert tell_effect(both, made) == "Side by side: decrease at the beginning in this round, cable in 2 rounds."
     now = TellDueNow(series=(neck, cable))
     assert tell_effect(now, made) == "The third of 6 decreases at the beginning and the last of 2 cables."
+
+
+def test_how_far_it_is_is_told_in_rows_while_she_knits_rows() -> None:
+    """The sleeve after the body is knitted in the round, but what lies before it are rows."""
+    cardigan = plan_named("cardigan")
+    sleeve = next(each for each in cardigan.rounds if each.section == "left sleeve")
+    told = tell_effect(GetReady(index=sleeve.index, here=sleeve.index - 2, needle_mm=5.0), cardigan)
+    assert told == "In 2 rows you need the 5 mm needle."
+    assert tell_effect(GetReady(index=sleeve.index, here=sleeve.index - 1, markers=1), cardigan).startswith("In the next round")

@@ -41,7 +41,7 @@ def _spoken(text: str) -> str:
             "k34 hold46:left_sleeve co8 k68",
             "knit thirty four, hold forty six for left sleeve, cast on eight, knit sixty eight",
         ),
-        ("return46:left_sleeve pu8", "return forty six of left sleeve, pick up and knit eight"),
+        ("return46:left_sleeve pu8", "return forty six of left sleeve to the needles, pick up and knit eight"),
         ("bo14", "bind off fourteen"),
         ("k4 2/2_rc k4", "knit four, two over two right cross, knit four"),
         ("k_tbl3 p1", "knit three through the back loop, purl one"),
@@ -105,4 +105,4 @@ def test_held_stitches_that_come_back_in_a_round_are_worked_across() -> None:
     joined = plan_of(project(work.format("K40, k across left sleeve sts.")))
     assert say_round(joined.rounds[3], joined) == "knit forty, work across twelve of left sleeve"
     put = plan_of(project(work.format("Return left sleeve to needles.")))
-    assert say_round(put.rounds[3], put) == "leave forty unworked, return twelve of left sleeve"
+    assert say_round(put.rounds[3], put) == "leave forty unworked, return twelve of left sleeve to the needles"

@@ -3,6 +3,7 @@ from __future__ import annotations
 from stepper.language.effect_words import tell_effect
 from stepper.language.piece_words import LINES
 from stepper.session.questions import about_piece
+from stepper.session.state import NoteKept
 from tests.plans import plan
 
 GARMENT = plan(("body", ["co120", "k120", "(k10 m1)x12", "bo132"]), ("sleeve", ["co60", "k60"]))
@@ -39,6 +40,19 @@ def test_each_answer_is_a_sentence_with_the_answer_first() -> None:
             section="sleeve", done=0, of=2, flat=True, seconds_left=240, measured=False
         ): "Sleeve: 2 rows to knit. About 4 minutes for the rest, at a usual pace.",
         about_piece.TellSection(section="body", done=4, of=4, flat=False, seconds_left=0, measured=True): "Body is done.",
+        about_piece.TellNotes(section="body", here=(), last=None): "Nothing is noted yet.",
+        about_piece.TellNotes(
+            section="sleeve", here=(), last=NoteKept(index=1, text="larger needle.")
+        ): "Nothing is noted in sleeve. In body, round 2: larger needle.",
+        about_piece.TellNotes(
+            section="body", here=(NoteKept(index=1, text="one"), NoteKept(index=2, text="two")), last=None
+        ): "Round 2: one. Round 3: two.",
+        about_piece.TellPartLength(
+            section="sleeve", rounds=132, flat=False, length_mm=431
+        ): "Sleeve: about 43 cm by the gauge, 132 rounds.",
+        about_piece.TellPartLength(
+            section="sleeve", rounds=2, flat=True, length_mm=None
+        ): "Sleeve: 2 rows; the file gives no gauge to tell by.",
     }
     assert {tell_effect(effect, GARMENT): said for effect, said in told.items()} == {said: said for said in told.values()}
     assert {type(each) for each in told} == set(LINES)

@@ -1,7 +1,8 @@
 from __future__ import annotations
 
 from stepper.language.same_words import ARTICLES, FILLERS, SAME_WORDS
-from stepper.language.understanding.understand import list_phrases, normalise
+from stepper.language.understanding.normal_text import normalise
+from stepper.language.understanding.understand import list_phrases
 
 
 def test_the_form_understood_is_not_itself_replaced() -> None:

@@ -104,7 +104,7 @@ def test_an_alteration_says_where_it_shows() -> None:
         (
             Measured(at=AT, place=Position(index=60), length_mm=300, section="body", rounds_before=96,
                      correction=LengthCorrection(stretch=1, rounds=90, rounds_per_10cm=29.0)),
-            "body measured 30 cm: 90 rounds instead of 96",
+            "body measured 30 cm; worked for 90 rounds instead of 96",
         ),
         (Weighed(at=AT, place=Position(), yarn="A", grams=42.5), "42.5 g of pine left"),
         (Noted(at=AT, place=Position(), text="ran short of ember"), "ran short of ember"),
@@ -118,13 +118,14 @@ def test_an_alteration_says_where_it_shows() -> None:
 )  # fmt: skip
 def test_where_the_knitting_left_the_plan_is_told_with_its_day(event: Event, line: str) -> None:
     """Counts, remedies, spacing, lengths, weights, notes."""
-    assert f"- 5 January 2027: {line}" in record(event).splitlines()
+    text = record(event)
+    assert f"- {line[0].upper()}{line[1:]}" in text.split("### 5 January 2027\n")[1].splitlines()
 
 
 def test_lengths_are_in_the_unit_of_the_file() -> None:
     """300 mm are 11.81 in. Source: 1 in = 25.4 mm exactly."""
     measured = Measured(at=AT, place=Position(), length_mm=300, section="body")
-    assert "body measured 11.81 in" in record(measured, units="in")
+    assert "Body measured 11.81 in" in record(measured, units="in")
 
 
 def test_a_finished_part_is_told_with_its_evening_even_after_midnight() -> None:
@@ -134,7 +135,7 @@ def test_a_finished_part_is_told_with_its_evening_even_after_midnight() -> None:
     )
     text = record(ending, replace(ending, origin=Position(index=11), place=Position(index=13)))
     assert text.count("finished") == 1
-    assert "- 5 January 2027: neckband finished" in text
+    assert "### 5 January 2027\n\n- Neckband finished" in text
     assert "- On 5 January 2027, 1 sitting" in text
     assert "of knitting, breaks left out" not in record(Noted(at=AT, place=Position(), text="a"))
 
@@ -150,6 +151,29 @@ def test_what_was_taken_back_is_left_out() -> None:
     wrong = Counted(at=AT, place=Position(index=40), stitches=99, expected=246, expected_end=246)
     text = record(wrong, Undone(at=AT, seq=2))
     assert "99" not in text.split("## As it went")[1]
+
+
+def test_a_count_made_again_at_once_is_told_once() -> None:
+    """She miscounted and counted again: the record of a garment holds what was so, not each slip of the finger."""
+    wrong = Counted(at=AT, place=Position(index=40), stitches=240, expected=246, expected_end=246)
+    right = replace(wrong, stitches=246)
+    assert "ounted" not in record(wrong, right).split("## As it went")[1]
+    still = record(wrong, replace(wrong, stitches=245)).split("## As it went")[1]
+    assert still.count("ounted") == 1
+    assert "Counted 245 where 246 were expected" in still
+    moved = Advanced(at=AT, origin=Position(index=40), place=Position(index=41), stitches=9)
+    assert "Counted 240" in record(wrong, moved, replace(right, place=Position(index=41)))
+
+
+def test_each_day_is_named_once() -> None:
+    """As in a notebook: the day above, what was done below it."""
+    notes = [Noted(at=AT, place=Position(), text=text) for text in ("one", "two")]
+    later = Noted(at="2027-01-06T20:00:00+01:00", place=Position(), text="three")
+    days = record(*notes, later).split("### ")[1:]
+    assert [each.split() for each in days] == [
+        ["5", "January", "2027", "-", "One", "-", "Two"],
+        ["6", "January", "2027", "-", "Three"],
+    ]
 
 
 def test_days_sittings_time_and_repeated_rounds_are_told() -> None:

@@ -113,7 +113,7 @@ def test_a_finished_garment_can_still_be_asked() -> None:
         > next step
         The garment is finished; no round is left.
         > where am i
-        Finished: all 23 rounds done. 0 stitches on the needles.
+        Finished: all 23 rounds done. No stitches on the needles.
         > how many stitches
         0 stitches, now and at the end.
         > how far to go

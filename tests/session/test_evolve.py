@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -34,6 +36,7 @@ from stepper.session.evolve import (
 )
 from stepper.session.fault.ways import RemedyKind
 from stepper.session.state import (
+    NOTES_KEPT,
     UNDO_DEPTH,
     Fault,
     Knitting,
@@ -358,3 +361,12 @@ def test_of_each_yarn_the_last_weighing_counts() -> None:
 def test_every_event_has_the_next_number_from_one_on() -> None:
     """Undo and the journal name an event by it."""
     assert [evolve_all(State(), [_step(index) for index in range(count)]).seq for count in (0, 1, 2)] == [0, 1, 2]
+
+
+def test_the_latest_notes_are_kept_with_their_rounds_and_taken_back_alike() -> None:
+    """She asks what she noted here; the journal holds them all, the state no more than she can hear."""
+    noted = [events.Noted(at=AT, place=Position(index=at), text=f"note {at}") for at in range(NOTES_KEPT + 3)]
+    state = evolve_all(State(), noted)
+    assert [each.index for each in state.knitting.notes] == list(range(3, NOTES_KEPT + 3))
+    assert evolve_all(State(), [noted[0], events.Undone(at=AT, seq=1)]).knitting.notes == ()
+    assert evolve_all(State(), [replace(noted[0], text="")]).knitting.notes == ()

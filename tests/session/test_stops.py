@@ -141,3 +141,63 @@ def test_a_round_read_along_has_no_stop() -> None:
     session.adopt(session.consider(cues.ReadAlong(at=AT)))
     session.adopt(session.consider(cues.Next(at=AT)))
     assert session.state.place == Position(index=1, stitch=5)
+
+
+def test_a_jump_is_told_with_its_place_before_a_stop_and_taken_back_alike() -> None:
+    """A stop has no place in it: who goes back to it, or takes a jump back, hears where she is now."""
+    check(
+        plan_named("switchback"),
+        """
+        > go to round 20 of yoke
+        Taken as done: up to Yoke, round 19 of 37, chart ridge round 3.
+        Catch ember behind stitches 5 and 10 of each repeat.
+        > go to second increase
+        Yoke, round 16 of 37, Second increase, at its beginning. 150 stitches on the needles.
+        From the next round on 3 yarns at once, for 12 rounds: chalk, ember and pine.
+        > undo
+        Taken back: the jump.
+        Yoke, round 20 of 37, chart ridge round 4, at its beginning. 225 stitches on the needles.
+        Catch ember behind stitches 5 and 10 of each repeat.
+        > next step
+        Catch pine behind stitches 2 and 13 of each repeat.
+        > undo
+        Taken back: the step.
+        Catch ember behind stitches 5 and 10 of each repeat.
+        """,
+    )
+
+
+def test_rounds_at_once_lead_over_stops_and_yarns_taken_up_and_are_taken_back() -> None:
+    """By number, by what she sees, by place: each says how far it takes the work for done, and undo returns."""
+    check(
+        plan_named("switchback"),
+        """
+        > go to round 4 of yoke
+        Taken as done: up to Yoke, round 3 of 37.
+        Yoke, round 4 of 37: knit all one hundred fifty.
+        > the pine row is finished
+        Taken as done: up to Yoke, round 5 of 37, chart trail round 1.
+        Count now: 150 expected, before chart trail.
+        A lifeline pays here. When it is in, say: lifeline here.
+        Catch pine behind stitch 1 of each repeat.
+        > undo
+        Taken back: the place.
+        Yoke, round 4 of 37: knit all one hundred fifty.
+        > three rounds done
+        Taken as done: up to Yoke, round 6 of 37, chart trail round 2.
+        Count now: 150 expected, before chart trail.
+        A lifeline pays here. When it is in, say: lifeline here.
+        Round 7, chart trail round 3, repeat 1 of 15: two chalk, two pine, two chalk.
+        > go back two rounds
+        Yoke, round 5 of 37, chart trail round 1, at its beginning. 150 stitches on the needles.
+        Carry pine below chalk, in every round with both. Catch pine behind stitch 10 of each repeat.
+        > undo
+        Taken back: going back.
+        Yoke, round 7 of 37, chart trail round 3, repeat 1 of 15: two chalk, two pine, two chalk.
+        > undo
+        Taken back: the place.
+        Yoke, round 4 of 37: knit all one hundred fifty.
+        > go back 40 rounds
+        Only 14 lie behind.
+        """,
+    )

@@ -387,7 +387,7 @@ def test_a_question_is_answered_without_keeping_anything() -> None:
     conductor.offer(Where())
     conductor.drain()
 
-    assert log.lines == ["shown Neckband, round 1 of 2, at its beginning. 0 stitches on the needles."]
+    assert log.lines == ["shown Neckband, round 1 of 2, at its beginning. No stitches on the needles."]
 
 
 def test_a_cue_silences_what_was_being_said() -> None:

@@ -119,3 +119,13 @@ def test_without_a_number_that_can_be_read_there_is_none() -> None:
     assert last_number("next step") is None
     assert last_number("") is None
     assert last_number("it measures 12 and a half") == 12.5
+
+
+def test_a_question_in_words_of_her_own_is_known_and_talk_is_not() -> None:
+    """Its meaning is taken only where something of it is about knitting, so that a film asks nothing."""
+    plan = load_project(SAMPLE).plan
+    assert plan is not None
+    assert is_cue("how many decreases are behind me", plan)
+    assert is_cue("how long until i increase again", plan)
+    for said in ("how long has it got to be", "when is it over", "how many people are left", "i let a stitch fall"):
+        assert not is_cue(said, plan), said

@@ -6,11 +6,10 @@ from collections.abc import Iterator, Mapping
 from difflib import get_close_matches
 from typing import NamedTuple
 
+from stepper.language.understanding.normal_text import drop_articles, normalise
 from stepper.language.understanding.understand import (
     NotUnderstood,
-    drop_articles,
     list_phrases,
-    normalise,
     understand,
 )
 from stepper.plan.model import Plan

@@ -19,7 +19,7 @@ _ALIKE: Final = tuple(
         (r"(?:in|of|on|at) (?:this|the|my)? ?round", "here"),
         (r"(?:tell|read|give|say) (?:me|us)", "tell me"),
         (r"which|what", "what"),
-        (r"right now|now|at the moment|currently", ""),
+        (r"right now|now|at moment|currently|nearly|almost|yet|again$", ""),
         (r"another|one more|further", "more"),
         (r"have i got|do i have", "have i"),
         (r"carry on with|go on with", "go on"),

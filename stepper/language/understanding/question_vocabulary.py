@@ -332,6 +332,12 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         typed=("how many have i counted", "where did i last count"),
     ),
     _about(
+        Topic.NOTES,
+        "says what you noted",
+        "what did i note here",
+        typed=("what did i note", "notes", "my notes", "read my notes"),
+    ),
+    _about(
         Topic.NEXT_COUNT,
         "says when a count will be asked for",
         "when do i count next",

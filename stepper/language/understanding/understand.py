@@ -10,22 +10,31 @@ right is answered, and what was typed nearly right is done, if only one meaning 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from difflib import SequenceMatcher, get_close_matches
 from functools import cache
-from typing import Any, Final
+from typing import Final
 
-from stepper.craft.gauge import to_mm
-from stepper.craft.stitches import STITCHES, find_stitch
-from stepper.language.numbers import decimal, number
-from stepper.language.same_words import ARTICLES, FILLERS, SAME_WORDS
+from stepper.language.numbers import number
+from stepper.language.same_words import ARTICLES
+from stepper.language.understanding.meaning import Names, meant_by_ideas, nearest_remarks, nearest_senses
+from stepper.language.understanding.normal_text import drop_articles, normalise
 from stepper.language.understanding.paraphrases import in_plain_words
+from stepper.language.understanding.slots import (
+    SLOTS,
+    fill_slots,
+    is_shared,
+    place_called,
+    read_tens,
+    stitch_called,
+    words_of_places,
+)
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import Asks, Count, Cue, Enough, RemindMe, Ten
-from stepper.session.moves import DIVISION_NAMES, RIB_NAMES, bare_words
+from stepper.session.cues import Asks, Count, Cue, Enough, Explain, Ten
+from stepper.session.moves import bare_words
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,22 +82,24 @@ def understand(
         match = frame.pattern.fullmatch(said)
         if match is None:
             continue
-        filled = _filled(match.groupdict(), text, frame, plan)
+        filled = fill_slots(match.groupdict(), text, frame.wording, frame.phrase, plan)
         if isinstance(filled, str):
             complaint = complaint or filled
             continue
         return frame.wording.cue(at=at, **frame.wording.fixed, **filled)
-    part = _tens(said) if counting else None
+    part = read_tens(said) if counting else None
     if part is not None:
         return Ten(at=at, stitches=part)
     stitches = number(said) if figures else None
     if stitches is not None:
         return Count(at=at, stitches=stitches)
     near = _near(said, own or {}, cutoff=OFFERED)
-    cue = (_said_otherwise(said, at) or _meant(said, near, at)) if nearly is not None else None
-    if cue is not None and nearly is not None and isinstance(cue, nearly):
-        return cue
-    return NotUnderstood(text=text, sentence=complaint or _offer(text, near))
+    if nearly is not None:
+        cue = _said_otherwise(said, at) or _by_ideas(said, plan, nearly, at) or _meant(said, near, at)
+        if cue is not None and isinstance(cue, nearly):
+            return cue
+    offered = _offered_by_ideas(said, plan) or tuple(phrase for _, phrase in near)
+    return NotUnderstood(text=text, sentence=complaint or _offer(text, offered))
 
 
 OFFERED: Final = 0.65
@@ -124,6 +135,67 @@ def _paraphrased() -> Mapping[str, Wording]:
     return {plain: rows[0] for plain, rows in known if len(rows) == 1}
 
 
+def asked_by_ideas(text: str, plan: Plan) -> Cue | None:
+    """Return the question that a heard text comes to by what it is about; None if it is not surely one.
+
+    Args:
+        text: As a recogniser wrote it.
+        plan: For the names of yarns, sections and labels.
+    """
+    return _by_ideas(normalise(text), plan, Asks, "")
+
+
+def _by_ideas(said: str, plan: Plan, nearly: type[Cue], at: str) -> Cue | None:
+    """Return the question that the words come to by what they are about; None if it is not one alone."""
+    polite = _ASKED_FOR.match(said)
+    if polite is not None:
+        asked = understand(said[polite.end() :], plan, at=at)
+        if isinstance(asked, Asks):
+            return asked
+    explained = _EXPLAINED.fullmatch(drop_articles(said))
+    code = stitch_called(explained["stitch"]) if explained is not None else None
+    if code is not None:
+        return Explain(at=at, text=code)
+    cue = meant_by_ideas(said, _names_of(plan), aloud=nearly is not Cue)
+    return None if cue is None else replace(cue, at=at)
+
+
+_ASKED_FOR: Final = re.compile(r"(?:can|could|would|will) you (?:please )?")
+"""How a question is asked politely; what moves something is said as it stands."""
+_EXPLAINED: Final = re.compile(
+    r"(?:(?:what (?:is|are|does|was)|how (?:do i|is|does|to)|explain|tell me|how) )+"
+    r"(?:(?:i |to )?(?:do|work|knit|make|meant by|meaning of) )?(?P<stitch>.+?)"
+    r"(?: (?:mean|means|stand for|go|done|worked|made|again|work))*"
+)
+"""How a stitch is asked about; what is no stitch is none of it."""
+
+
+def _offered_by_ideas(said: str, plan: Plan) -> tuple[str, ...]:
+    """Return the wordings to offer for what a text is about, the likeliest first."""
+    names = _names_of(plan)
+    rows = (_row_of(cue) for cue in nearest_senses(said, names))
+    return nearest_remarks(said, names) or tuple(row.spoken[0] for row in rows if row is not None)
+
+
+def _row_of(cue: Cue) -> Wording | None:
+    """Return the first row that comes to a cue without anything filled in."""
+    return next((row for row in VOCABULARY if "{" not in row.spoken[0] and cue == row.cue(**row.fixed)), None)
+
+
+def _names_of(plan: Plan) -> Names:
+    """Return how a plan's parts and yarns are found in a question."""
+    yarns = frozenset(drop_articles(normalise(each)) for each in plan.yarns.values())
+    known = words_of_places(plan)
+
+    def find_place(said: str) -> str | None:
+        if not bare_words(said) <= known:
+            return None
+        found = place_called(said, plan)
+        return said if found is None and is_shared(said, plan) else found
+
+    return Names(find_place=find_place, yarns=yarns)
+
+
 def _meant(said: str, near: Sequence[tuple[float, str]], at: str) -> Cue | None:
     """Return the cue of a wording that is nearly right; None if two are near, or none is near enough."""
     if not near or near[0][0] < TAKEN or "{" in near[0][1]:
@@ -155,32 +227,6 @@ def _says_no_more(said: str, phrase: str) -> bool:
     known = normalise(phrase).split()
     more = (word for word in said.split() if len(word) >= TELLING and word not in ASKING)
     return all(get_close_matches(word, known, n=1) for word in more)
-
-
-_PARTS: Final = "½⅓⅔¼¾⅛⅜⅝⅞"
-# Signs for fractions, as used when typing inches.
-
-
-def normalise(text: str) -> str:
-    """Reduce a text to the words that matter, each in one form, with one space between them."""
-    if text.strip() == "?":
-        return "?"
-    plain = re.sub(r"['’`]", "", text.casefold())
-    plain = re.sub(rf"(?<=[\d{_PARTS}])\s*\"", " in", plain)
-    plain = re.sub(rf"(?<=[\d{_PARTS}])(?=(cm|mm|in|g)\b)", " ", plain)
-    plain = re.sub(rf"(?<![0-9])\.|\.(?![0-9])|,(?![0-9]{{3}})|[^\w\s./,{_PARTS}-]", " ", plain)
-    plain = re.sub(r"-(?!\d)|(?<=[^\s\d])-", " ", plain)  # a minus and a range of figures stay
-    words = " ".join(SAME_WORDS.get(word, word) for word in plain.split()).split()
-    while words and words[0] in FILLERS:
-        words.pop(0)
-    while words and words[-1] in FILLERS:
-        words.pop()
-    return " ".join(words)
-
-
-def drop_articles(normal_text: str) -> str:
-    """Leave out the articles too, though not in text still to be read: a yarn may be called "A"."""
-    return " ".join(word for word in normal_text.split() if word not in ARTICLES)
 
 
 def list_phrases() -> tuple[str, ...]:
@@ -216,7 +262,7 @@ def _frame(phrase: str, wording: Wording) -> _Frame:
     pattern = []
     for word in words:
         slot = word.removeprefix("slot")
-        if slot != word and slot in _SLOTS:
+        if slot != word and slot in SLOTS:
             pattern.append(f"(?:the )?(?P<{slot}>.+?)")
         elif word not in ARTICLES:
             pattern.append(f"(?:(?:the|an?) )?{re.escape(word)}")
@@ -224,152 +270,6 @@ def _frame(phrase: str, wording: Wording) -> _Frame:
     return _Frame(
         phrase=phrase, pattern=re.compile(" ".join(pattern)), wording=wording, fixed_letters=fixed_letters
     )
-
-
-def _filled(slots: Mapping[str, str], text: str, frame: _Frame, plan: Plan) -> dict[str, Any] | str:
-    """Read the slots of a frame: return the fields of the cue, or a sentence if a slot cannot be read."""
-    fields: dict[str, Any] = {}
-    for slot, said in slots.items():
-        value = _SLOTS[slot](said, _Heard(text=text, frame=frame, plan=plan))
-        if isinstance(value, _Unread):
-            return value.sentence
-        fields[frame.wording.fills.get(slot, slot)] = value
-    return fields
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Heard:
-    """The context in which a slot is read."""
-
-    text: str
-    """All that was said or typed, unchanged."""
-    frame: _Frame
-    plan: Plan
-
-
-@dataclass(frozen=True, slots=True)
-class _Unread:
-    """Why what was said in a slot cannot be read."""
-
-    sentence: str
-
-
-def _read_number(said: str, heard: _Heard) -> int | _Unread:
-    value = number(said)
-    return _Unread(f'"{said}" is not a whole number that I know.') if value is None else value
-
-
-def _read_made(said: str, heard: _Heard) -> int | _Unread:
-    return 0 if said in ("none", "no") else _read_number(said, heard)
-
-
-def _read_numbers(said: str, heard: _Heard) -> tuple[int, ...] | _Unread:
-    values = [number(part) for part in re.split(r",| and |\s", said) if part]
-    whole = tuple(each for each in values if each is not None)
-    return whole if len(whole) == len(values) else _Unread(f'"{said}" are not whole numbers that I know.')
-
-
-def _read_tens(said: str, heard: _Heard) -> int | _Unread:
-    value = _tens(said)
-    return _Unread(f'"{said}" is not a whole number that I know.') if value is None else value
-
-
-def _tens(said: str) -> int | None:
-    """Add up what was counted in one breath: "ten", "ten ten", "ten and four"."""
-    value = number(said)
-    if value is not None:
-        return value
-    values = [number(part) for part in re.split(r" and |\s", said) if part]
-    return sum(each for each in values if each is not None) if values and None not in values else None
-
-
-def _read_length(said: str, heard: _Heard) -> float | _Unread:
-    *before, last = said.split()
-    unit = last if last in ("cm", "mm", "in") else heard.plan.units
-    value = decimal(before if last in ("cm", "mm", "in") else said)
-    if value is None:
-        return _Unread(f'"{said}" is not a length that I know.')
-    if unit == "in":
-        return to_mm(float(value), "in")
-    return to_mm(float(value), "mm" if unit == "mm" else "cm")
-
-
-def _read_weight(said: str, heard: _Heard) -> float | _Unread:
-    value = decimal(said.removesuffix(" g"))
-    return _Unread(f'"{said}" is not a weight that I know.') if value is None else float(value)
-
-
-def _read_yarn(said: str, heard: _Heard) -> str:
-    for key, name in heard.plan.yarns.items():
-        if drop_articles(said) in (
-            drop_articles(normalise(name)),
-            drop_articles(normalise(f"{name} yarn")),
-        ) or said == normalise(key):
-            return key
-    return said  # the session says which names exist
-
-
-def _read_place(said: str, heard: _Heard) -> str | _Unread:
-    names = tuple(_places(heard.plan))
-    for name in names:
-        if drop_articles(said) == drop_articles(normalise(name)):
-            return name
-    # "The next buttonhole" is the line called "Buttonhole row", if no other has the word.
-    wanted = set(drop_articles(said.removeprefix("next ")).split())
-    holding = [name for name in names if wanted <= set(drop_articles(normalise(name)).split())]
-    if len(holding) == 1:
-        return holding[0]
-    if issubclass(heard.frame.wording.cue, Asks | RemindMe) and _is_shared(said, heard.plan):
-        return said  # several parts have the word, and the session knows which is near
-    near = get_close_matches(said, [normalise(name) for name in names], n=1, cutoff=0.5)
-    hint = f" Nearest: {near[0]}." if near else ""
-    return _Unread(f'Nothing here is called "{said}".{hint}')
-
-
-def _is_shared(said: str, plan: Plan) -> bool:
-    """Return whether some part's name holds what was said, in any number, or it is what a rib is called."""
-    wanted = bare_words(drop_articles(said))
-    names = (bare_words(normalise(each)) for each in plan.sections)
-    return bool(wanted) and (any(wanted <= each for each in names) or said in RIB_NAMES)
-
-
-def _places(plan: Plan) -> Iterator[str]:
-    labels = (round_.label for round_ in plan.rounds if round_.label)
-    yield from dict.fromkeys((*plan.sections, *labels, *DIVISION_NAMES))
-
-
-def _read_abbreviation(said: str, heard: _Heard) -> str | _Unread:
-    code = said.removeprefix("to ")
-    entry = find_stitch(code) or next(
-        (each for each in STITCHES.values() if normalise(each.said) == code), None
-    )
-    return _Unread(f'I do not know a stitch "{said}".') if entry is None else entry.code
-
-
-def _read_text(said: str, heard: _Heard) -> str:
-    """Return free words as typed, not as compared: all after the last fixed word."""
-    before, _, behind = heard.frame.phrase.partition("{text}")
-    if behind:  # other words follow, which are no part of it
-        return said.strip()
-    fixed = before.split()[-1]
-    match = re.search(rf"\b{re.escape(fixed)}\b[\s:,.-]*(.*)", heard.text, re.IGNORECASE | re.DOTALL)
-    return (match.group(1) if match else said).strip()
-
-
-_SLOTS: Final[Mapping[str, Callable[[str, _Heard], Any]]] = {
-    "number": _read_number,
-    "made": _read_made,
-    "stitch": _read_number,
-    "length": _read_length,
-    "weight": _read_weight,
-    "yarn": _read_yarn,
-    "place": _read_place,
-    "text": _read_text,
-    "abbreviation": _read_abbreviation,
-    "numbers": _read_numbers,
-    "tens": _read_tens,
-}
-"""How each slot is read: the value of a field, or why it cannot be read."""
 
 
 def _near(said: str, own: Mapping[str, str], cutoff: float) -> tuple[tuple[float, str], ...]:
@@ -387,7 +287,7 @@ def _near(said: str, own: Mapping[str, str], cutoff: float) -> tuple[tuple[float
     return tuple((SequenceMatcher(None, each, wanted).ratio(), known[each]) for each in close)
 
 
-def _offer(text: str, near: Sequence[tuple[float, str]]) -> str:
+def _offer(text: str, near: Sequence[str]) -> str:
     shown = text.strip()
     if not shown:
         return "I heard nothing. Say: what can I say."
@@ -395,7 +295,7 @@ def _offer(text: str, near: Sequence[tuple[float, str]]) -> str:
         return f'Not understood: "{shown}". Say: what can I say.'
     # Two wordings of one cue count as one offer.
     offers: dict[object, str] = {}
-    for _, each in near:
+    for each in near:
         offers.setdefault(_meaning(each), _SLOT.sub("…", each))
     return f'Not understood: "{shown}". Did you mean: {" or ".join(list(offers.values())[:2])}?'
 

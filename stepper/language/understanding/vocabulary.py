@@ -415,7 +415,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         fixed={"view": cues.View.JOURNAL},
         says="shows the journal on the screen",
         spoken=("open the journal", "show the journal"),
-        typed=("journal", "what did i note", "what did i note here"),
+        typed=("journal",),
     ),
     Wording(
         cue=cues.Look,

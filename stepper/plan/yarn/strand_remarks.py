@@ -182,9 +182,10 @@ def _many(stretch: list[int], stranded: dict[int, tuple[str, ...]], names: dict[
     yarns = dict.fromkeys(yarn for index in stretch for yarn in stranded[index])
     most = max(len(stranded[index]) for index in stretch)
     span = stretch[-1] - stretch[0] + 1
-    often = f"{span} rounds" if span == len(stretch) else f"{len(stretch)} of {span} rounds"
-    often = "one round" if span == 1 else often
-    head = f"From the next round on {most} yarns at once, in {often}"
+    often = f"for {span} rounds" if span == len(stretch) else f"in {len(stretch)} of {span} rounds"
+    head = f"From the next round on {most} yarns at once, {often}"
+    if span == 1:
+        head = f"In the next round {most} yarns at once"
     return f"{head}: {list_words(names.get(yarn, yarn) for yarn in yarns)}"
 
 

@@ -35,7 +35,9 @@ class TellFinish(Effect):
     outlook: Outlook
 
 
-_ANYWHERE: Final = frozenset((Topic.REMINDERS, Topic.LAST_STEP, Topic.LAST_ROUND, Topic.ALTERATIONS))
+_ANYWHERE: Final = frozenset(
+    (Topic.REMINDERS, Topic.NOTES, Topic.LAST_STEP, Topic.LAST_ROUND, Topic.ALTERATIONS)
+)
 # Topics that have an answer when every round is done.
 
 
@@ -58,7 +60,10 @@ def tell_how_far_to(plan: Plan, state: State, cue: HowFarTo) -> Iterator[Effect]
 
 
 def tell_how_far_in(plan: Plan, state: State, cue: HowFarIn) -> Iterator[Effect]:
-    """Tell how far a section is done, and how long its rest takes."""
+    """Tell how far a section is done, and how long its rest takes; or its length."""
+    if cue.in_length:
+        yield from about_piece.tell_part_length(plan, state, cue.at, cue.place)
+        return
     yield from about_piece.tell_section(plan, state, cue.place)
 
 
@@ -117,5 +122,6 @@ _TOLD: Final[MappingProxyType[Topic, _Telling]] = MappingProxyType(
         Topic.CAST_ON: about_piece.tell_cast_on,
         Topic.WIDTH: about_piece.tell_width,
         Topic.SHARE_DONE: about_piece.tell_share_done,
+        Topic.NOTES: about_piece.tell_notes,
     }
 )

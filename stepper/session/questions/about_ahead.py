@@ -276,16 +276,19 @@ def tell_length(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     stretch = plan.stretch_at(here.index)
     last = max(round_.index for round_ in plan.rounds if round_.section == here.section)
     if stretch is not None:
+        number = plan.stretches.index(stretch)
+        measured = (each for each in state.knitting.corrections if each.stretch == number)
+        per_10cm = next((each.rounds_per_10cm for each in measured), stretch.rounds_per_10cm)
         yield TellLength(
             section=here.section,
             flat=here.flat,
-            length_mm=(here.index - stretch.origin) / stretch.rounds_per_10cm * 100,
+            length_mm=(here.index - stretch.origin) / per_10cm * 100,
             target_mm=stretch.target_mm,
             rounds_left=stretch.last + 1 - here.index,
         )
         return
     inside = [round_ for round_ in plan.rounds[: here.index] if round_.section == here.section]
-    heights = [_height_mm(plan, round_) for round_ in inside]
+    heights = [height_mm(plan, round_) for round_ in inside]
     yield TellLength(
         section=here.section,
         flat=here.flat,
@@ -295,7 +298,7 @@ def tell_length(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     )
 
 
-def _height_mm(plan: Plan, round_: Round) -> float | None:
+def height_mm(plan: Plan, round_: Round) -> float | None:
     """Return what a round adds to the length; a short row adds nothing where it was not worked."""
     loop = plan.materials.loop(round_.gauge)
     if loop is None:

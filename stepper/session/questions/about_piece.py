@@ -9,14 +9,15 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind
+from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan, Round
 from stepper.session.counting.count_timing import why_count
 from stepper.session.counting.tally import count_at
 from stepper.session.effects import Effect
-from stepper.session.moves import round_called
+from stepper.session.moves import RIB_NAMES, bare_words, round_called
 from stepper.session.pace.outlook import paces_of, work_in
-from stepper.session.questions.about_ahead import changes_in
-from stepper.session.state import Asking, State
+from stepper.session.questions.about_ahead import changes_in, height_mm, tell_length
+from stepper.session.state import Asking, NoteKept, State
 
 COUNT_WITHIN = 60
 """Rounds within which a count to come is looked for. Source: chosen here."""
@@ -111,6 +112,37 @@ class TellSection(Effect):
     """Whether at her own pace."""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellPartLength(Effect):
+    """Say how long a part is as a whole that is not in hand."""
+
+    section: str
+    rounds: int
+    flat: bool
+    length_mm: float | None
+    """By its rounds and the gauge; None if no gauge is known. Unit: mm."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellNotes(Effect):
+    """Say what she noted."""
+
+    section: str
+    """The one in hand."""
+    here: tuple[NoteKept, ...]
+    """What she noted in it, in the order in which she did."""
+    last: NoteKept | None
+    """What she noted last anywhere; None if nothing."""
+
+
+def tell_notes(plan: Plan, state: State, at: str) -> Iterator[Effect]:
+    """Tell what she noted in the section in hand, or else what she noted last."""
+    section = plan.rounds[min(state.place.index, len(plan.rounds) - 1)].section
+    kept = tuple(each for each in state.knitting.notes if each.index < len(plan.rounds))
+    here = tuple(each for each in kept if plan.rounds[each.index].section == section)
+    yield TellNotes(section=section, here=here, last=kept[-1] if kept else None)
+
+
 def tell_last_shaping(plan: Plan, state: State, at: str, *, kind: Kind) -> Iterator[Effect]:
     """Tell how many rounds ago stitches were last increased or decreased in this section."""
     here = plan.rounds[state.place.index]
@@ -180,36 +212,90 @@ def tell_share_done(plan: Plan, state: State, at: str) -> Iterator[Effect]:
 
 
 def tell_section(plan: Plan, state: State, place: str) -> Iterator[Effect]:
-    """Tell how far a section is done, and how long its rest takes.
+    """Tell how far a part is done, and how long its rest takes.
 
     Args:
         plan: The plan as knitted.
         state: Where the session stands.
-        place: The section's name, or a word of it; empty for the one in hand.
+        place: The section's name, a word of it, or what a rib is called; empty for the section in hand.
     """
-    here = plan.rounds[state.place.index]
-    section = here.section if not place else section_called(plan, place, here)
-    if section is None:
-        section = here.section
-    inside = [each for each in plan.rounds if each.section == section]
-    at = min(state.place.index, inside[-1].index + 1)
-    ahead = tuple(each for each in inside if each.index >= at)
-    rest = work_in(ahead, state.place)
+    part = part_called(plan, place, plan.rounds[state.place.index])
+    at = min(state.place.index, part.rounds[-1].index + 1)
+    ahead = tuple(each for each in part.rounds if each.index >= at)
     paces = paces_of(state)
     yield TellSection(
-        section=section,
-        done=len(inside) - len(ahead),
-        of=len(inside),
-        flat=inside[0].flat,
-        seconds_left=paces.seconds_for(rest),
+        section=part.name,
+        done=len(part.rounds) - len(ahead),
+        of=len(part.rounds),
+        flat=part.rounds[0].flat,
+        seconds_left=paces.seconds_for(work_in(ahead, state.place)),
         measured=paces.measured,
     )
 
 
-def section_called(plan: Plan, name: str, here: Round) -> str | None:
-    """Find the section that a name or a word of it means, the one in hand before the next ahead."""
-    index = round_called(plan, name, here.index)
-    wanted = set(name.casefold().split())
-    if wanted <= set(here.section.casefold().split()):
-        return here.section
-    return None if index is None else plan.rounds[index].section
+def tell_part_length(plan: Plan, state: State, at: str, place: str) -> Iterator[Effect]:
+    """Tell how long a part is: the one in hand as far as it is done, any other as a whole.
+
+    Args:
+        plan: The plan as knitted.
+        state: Where the session stands.
+        at: Now. ISO 8601.
+        place: The section's name, a word of it, or what a rib is called.
+    """
+    part = part_called(plan, place, plan.rounds[state.place.index])
+    if any(each.index == state.place.index for each in part.rounds):
+        yield from tell_length(plan, state, at)
+        return
+    heights = [height_mm(plan, each) for each in part.rounds]
+    yield TellPartLength(
+        section=part.name,
+        rounds=len(part.rounds),
+        flat=part.rounds[0].flat,
+        length_mm=None if None in heights else sum(each or 0.0 for each in heights),
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Part:
+    """Rounds that are asked about together."""
+
+    name: str
+    rounds: tuple[Round, ...]
+    """At least one, in working order."""
+
+
+def part_called(plan: Plan, name: str, here: Round) -> Part:
+    """Find the part that a name means: the one in hand before the next ahead, which goes before one done.
+
+    Args:
+        plan: The plan as knitted.
+        name: Of a section, a word of it, or what a rib is called; empty for the section in hand.
+        here: The round in hand.
+
+    Returns:
+        The rounds; those of the section in hand if nothing is called so.
+    """
+    wanted = bare_words(name)
+    if wanted <= bare_words(here.section):
+        return _section(plan, here)
+    in_rib = name in RIB_NAMES and kind_of(here) == "rib"
+    index = None if in_rib else round_called(plan, name, here.index)
+    found = here if index is None else plan.rounds[index]
+    if name in RIB_NAMES and kind_of(found) == "rib":
+        return _rib(plan, found, name)
+    return _section(plan, found)
+
+
+def _section(plan: Plan, one: Round) -> Part:
+    inside = tuple(each for each in plan.rounds if each.section == one.section)
+    return Part(name=one.section, rounds=inside)
+
+
+def _rib(plan: Plan, one: Round, name: str) -> Part:
+    """Return the rounds of rib before and after one of them, as far as they follow each other."""
+    section = _section(plan, one)
+    others = [each.index for each in section.rounds if kind_of(each) != "rib"]
+    first = max((index for index in others if index < one.index), default=-1)
+    last = min((index for index in others if index > one.index), default=len(plan.rounds))
+    inside = tuple(each for each in section.rounds if first < each.index < last)
+    return section if inside == section.rounds else Part(name=name, rounds=inside)

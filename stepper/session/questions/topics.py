@@ -60,6 +60,8 @@ class Topic(Enum):
     """What an evening's knitting from here will reach."""
     KNITTED_TODAY = "knitted today"
     REMINDERS = "reminders"
+    NOTES = "notes"
+    """What she noted in the section in hand, or last."""
     LAST_COUNT = "last count"
     LAST_INCREASE = "last increase"
     """How many rounds ago stitches were last increased."""

@@ -25,7 +25,8 @@ import numpy as np
 
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
-from stepper.language.understanding.understand import NotUnderstood, normalise, understand
+from stepper.language.understanding.normal_text import normalise
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.ears.decision import total_score
 from stepper.mouth.espeak import EspeakVoice
 from stepper.ears.moonshine import MoonshineRecogniser

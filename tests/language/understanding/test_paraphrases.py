@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.language.understanding.normal_text import drop_articles, normalise
 from stepper.language.understanding.paraphrases import in_plain_words
-from stepper.language.understanding.understand import NotUnderstood, drop_articles, normalise, understand
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.session.cues import About, Asks, Cue, Enough, GoOn
 from stepper.session.questions.topics import Topic

@@ -5,7 +5,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.language.numbers import words
-from stepper.language.understanding.understand import NotUnderstood, drop_articles, normalise, understand
+from stepper.language.understanding.normal_text import drop_articles, normalise
+from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session import cues
 from stepper.session.cues import Cue
 from stepper.session.steps import By
@@ -24,7 +25,7 @@ INCHES = GARMENT.__class__(title="x", rounds=GARMENT.rounds, units="in", yarns=G
         ("n", cues.Next()),
         ("go back", cues.Back()),
         ("Where am I?", cues.Where()),
-        ("where's the next increase", None),
+        ("where's the next increase", cues.Spacing()),
         ("where is the next increase", cues.Spacing()),
         ("count is two hundred forty six", cues.Count(stitches=246)),
         ("count is two hundred and forty-six", cues.Count(stitches=246)),

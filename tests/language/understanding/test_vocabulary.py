@@ -3,7 +3,8 @@ from __future__ import annotations
 import re
 from collections import defaultdict
 
-from stepper.language.understanding.understand import list_phrases, normalise, understand
+from stepper.language.understanding.normal_text import normalise
+from stepper.language.understanding.understand import list_phrases, understand
 from stepper.language.understanding.vocabulary import VOCABULARY, recommend_wordings
 from stepper.session import cues
 from tests.plans import final_increase

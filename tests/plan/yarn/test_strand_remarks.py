@@ -44,7 +44,7 @@ def test_one_order_from_below_to_above_for_the_whole_garment() -> None:
 def test_three_yarns_are_named_a_round_ahead_and_before_the_first_stitch() -> None:
     """Twelve rounds of ridge, from round 17 of the yoke on."""
     plan = plan_of(SWITCHBACK.read_text(encoding="utf-8"))
-    assert "From the next round on 3 yarns at once, in 12 rounds" in remarks(plan, 16, "yoke")
+    assert "From the next round on 3 yarns at once, for 12 rounds" in remarks(plan, 16, "yoke")
     caution = next(each for each in plan.warnings if "3 yarns" in each.text)
     assert caution.text.startswith("yoke, rounds 17 to 28: 3 yarns in one round (")
     assert caution.line == plan.rounds[11 + 16].line

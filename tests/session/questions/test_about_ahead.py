@@ -12,6 +12,7 @@ import pytest
 
 from stepper.craft.stitches import Kind
 from stepper.craft.stitches import stitch as stitch_of
+from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.session.effects import Effect
 from stepper.session.questions import about_ahead
 from stepper.session.state import Day, Done, Knitting, Position, Reminder, State, Verified
@@ -48,6 +49,18 @@ def test_the_next_increases_are_those_not_yet_made(
     )
 
     assert (told.index, told.changes) == (found, changes)
+
+
+def test_the_length_goes_by_what_was_measured() -> None:
+    """Who measured 4 cm is not told 2 a minute later. By hand: 5 rounds of a stretch from its origin, at 12.5 to 10 cm."""
+    pullover = plan_named("switchback")
+    stretch = pullover.stretches[1]
+    correction = LengthCorrection(stretch=1, rounds=stretch.last + 1 - stretch.first, rounds_per_10cm=12.5)
+    state = _at(stretch.origin + 5, corrections=(correction,))
+    told = _one(about_ahead.TellLength, about_ahead.tell_length(pullover, state, AT))
+    assert told.length_mm == pytest.approx(40)
+    plain = _one(about_ahead.TellLength, about_ahead.tell_length(pullover, _at(stretch.origin + 5), AT))
+    assert plain.length_mm == pytest.approx(5 / 30 * 100)
 
 
 def test_what_is_left_of_the_shaping_counts_the_section_in_hand() -> None:

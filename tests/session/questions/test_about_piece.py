@@ -1,13 +1,18 @@
 from __future__ import annotations
 
+import pytest
+
 from stepper.session import cues
 from stepper.session.machine import Session
 from stepper.session.questions import about_piece
-from stepper.session.questions.about_piece import section_called
+from stepper.session.questions.about_ahead import TellLength
+from stepper.session.questions.about_piece import part_called
 from stepper.session.questions.topics import Topic
-from stepper.session.state import Asking, Knitting, Position, State
+from stepper.session.state import Asking, Knitting, NoteKept, Position, State
 from tests.fixtures import plan_named
 from tests.plans import plan
+from tests.playbook import after, opened
+from tests.test_questions import session_at
 
 GARMENT = plan(
     ("body", ["co120", "k120", "(k10 m1)x12", "k132", "hold40:sleeve k92", "bo92"]),
@@ -74,9 +79,34 @@ def test_without_a_gauge_no_width_is_made_up() -> None:
 
 def test_a_word_of_its_name_means_the_section_in_hand_or_else_the_next() -> None:
     """Whoever is at the right sleeve and asks for the sleeve means this one."""
-    assert section_called(GARMENT, "sleeve", GARMENT.rounds[12]) == "right sleeve"
-    assert section_called(GARMENT, "sleeve", GARMENT.rounds[1]) == "left sleeve"
-    assert section_called(GARMENT, "hood", GARMENT.rounds[1]) is None
+    assert part_called(GARMENT, "sleeves", GARMENT.rounds[12]).name == "right sleeve"
+    assert part_called(GARMENT, "sleeve", GARMENT.rounds[1]).name == "left sleeve"
+    assert part_called(GARMENT, "hood", GARMENT.rounds[1]).name == "body"
+
+
+def test_a_rib_is_its_own_rounds_where_it_is_a_part_of_a_section() -> None:
+    """Who asks for the rib does not ask for the body. By hand: rounds 97 to 112 are rib, round 113 binds off."""
+    switchback = plan_named("switchback")
+    body = next(each for each in switchback.rounds if each.section == "body" and each.number == 40)
+    rib = part_called(switchback, "rib", body)
+    assert rib.name == "rib"
+    assert [each.number for each in rib.rounds] == list(range(97, 113))
+    neckband = next(each for each in switchback.rounds if each.section == "neckband" and each.number == 4)
+    assert part_called(switchback, "ribbing", neckband).rounds[0].section == "neckband"
+
+
+def test_the_length_of_another_part_is_told_as_a_whole() -> None:
+    """The one in hand is told as far as it is done. By the pattern: 38 cm and 5 cm of rib."""
+    session = session_at("yoke")
+    (other,) = session.consider(cues.HowFarIn(place="left sleeve", in_length=True)).effects
+    assert isinstance(other, about_piece.TellPartLength)
+    assert (other.section, other.rounds) == ("left sleeve", 132)
+    assert other.length_mm == pytest.approx(430)
+    (here,) = session.consider(cues.HowFarIn(place="yoke", in_length=True)).effects
+    assert isinstance(here, TellLength)
+    (bare,) = Session(GARMENT, State(seq=1)).consider(cues.HowFarIn(place="sleeve", in_length=True)).effects
+    assert isinstance(bare, about_piece.TellPartLength)
+    assert bare.length_mm is None
 
 
 def test_the_rest_of_a_section_takes_as_long_as_its_stitches() -> None:
@@ -98,3 +128,18 @@ def test_stitches_on_hold_are_named_by_what_they_wait_for() -> None:
     (told,) = session.consider(cues.About(topic=Topic.HELD)).effects
     assert isinstance(told, about_piece.TellHeld)
     assert {name for name, _ in told.held} == set(garment.rounds[index - 1].held)
+
+
+def test_what_she_noted_is_told_for_the_section_in_hand() -> None:
+    """At the sleeve she asks what she noted of this one; what was said of the body is told as the last, by name."""
+    session = after(opened(GARMENT), "make a note used the larger needle")
+    (told,) = session.consider(cues.About(topic=Topic.NOTES)).effects
+    assert told == about_piece.TellNotes(
+        section="body",
+        here=(NoteKept(index=0, text="used the larger needle"),),
+        last=NoteKept(index=0, text="used the larger needle"),
+    )
+    (later,) = after(session, "go to left sleeve").consider(cues.About(topic=Topic.NOTES)).effects
+    assert isinstance(later, about_piece.TellNotes)
+    assert (later.section, later.here) == ("left sleeve", ())
+    assert later.last is not None

@@ -1,0 +1,141 @@
+"""What a question means by the ideas in it, and what is none or not surely one."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from stepper.language.understanding.meaning import Names, meant_by_ideas, nearest_remarks, nearest_senses
+from stepper.language.understanding.understand import NotUnderstood, understand
+from stepper.session.cues import (
+    About,
+    Again,
+    Asks,
+    Cue,
+    Explain,
+    HowFar,
+    HowFarIn,
+    HowFarTo,
+    HowLong,
+    HowMany,
+)
+from stepper.session.questions.topics import Topic
+from tests.fixtures import plan_named
+
+PLACES = {"yoke": "yoke", "left sleeve": "left sleeve", "buttonhole": "Buttonhole row"}
+NAMES = Names(find_place=PLACES.get, yarns=frozenset(("pine", "deep chalk")))
+
+
+def _meant(said: str, *, aloud: bool = False) -> Asks | None:
+    return meant_by_ideas(said, NAMES, aloud=aloud)
+
+
+@pytest.mark.parametrize(
+    ("said", "topic"),
+    [
+        ("what colour am i holding", Topic.YARN),
+        ("how far to the next colour change", Topic.COLOUR_CHANGE),
+        ("in how many rounds is the next decrease", Topic.NEXT_DECREASE),
+        ("how long until i decrease again", Topic.NEXT_DECREASE),
+        ("how many times do i still have to decrease", Topic.DECREASES_LEFT),
+        ("how many increase rounds have i done", Topic.INCREASES_LEFT),
+        ("when did i last increase", Topic.LAST_INCREASE),
+        ("could you tell me which needle i should be using", Topic.NEEDLE),
+        ("is there enough pine", Topic.YARN_LEFT),
+        ("how much of this skein is left", Topic.YARN_LEFT),
+        ("how many chart rounds are left", Topic.CHART),
+        ("how long has it got to be", Topic.LENGTH),
+        ("what day will i be done", Topic.DONE_WHEN),
+        ("how many rounds did i manage this evening", Topic.KNITTED_TODAY),
+        ("how many short rounds are still to come", Topic.TURN),
+    ],
+)
+def test_a_question_is_known_by_what_it_is_about(said: str, topic: Topic) -> None:
+    """In any turn of phrase: nobody learns a wording with both hands full."""
+    assert _meant(said) == About(topic=topic)
+
+
+def test_a_part_that_is_named_is_asked_about() -> None:
+    """To it, in it or how long it is: the small word before it tells which."""
+    assert _meant("how many rounds have i got left in the yoke") == HowFarIn(place="yoke")
+    assert _meant("how many rounds until the left sleeve") == HowFarTo(place="left sleeve")
+    assert _meant("how far away is the buttonhole") == HowFarTo(place="Buttonhole row")
+    assert _meant("how long should the yoke be") == HowFarIn(place="yoke", in_length=True)
+    assert _meant("how many rounds is the yoke and the left sleeve") is None
+
+
+def test_questions_with_cues_of_their_own_are_found_too() -> None:
+    """Not all that is asked is a topic."""
+    assert _meant("what should be on my needles by now") == HowMany()
+    assert _meant("how many rounds are there left") == HowFar()
+    assert _meant("how long have i been at it") == HowLong()
+    assert _meant("i did not catch that") == Again()
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "how many biscuits are left",
+        "how much longer is this film",
+        "when do they increase the price",
+        "how many raglan increases are left",
+        "when do i increase and decrease",
+        "how many rounds between the increases",
+        "do not increase now",
+        "what do i do with this",
+        "which one left the room",
+        "the next increase",
+        "remind me when i increase",
+        "",
+    ],
+)
+def test_a_word_too_many_or_none_that_asks_is_not_answered(said: str) -> None:
+    """A word that stands for nothing known is what the question is about; no answer is better than another's."""
+    assert _meant(said) is None
+
+
+def test_what_was_heard_has_to_be_about_knitting() -> None:
+    """In a film people ask when it will be finished and where the body is."""
+    assert _meant("when is it over", aloud=True) is None
+    assert _meant("how long has it got to be", aloud=True) is None
+    assert _meant("when is the next increase", aloud=True) == About(topic=Topic.NEXT_INCREASE)
+
+
+def test_the_nearest_are_offered() -> None:
+    """By what it is about, rather than by letters that agree."""
+    nearest = nearest_senses("how many rounds between the increases", NAMES)
+    assert About(topic=Topic.NEXT_INCREASE) in nearest
+    assert nearest_senses("how many biscuits", NAMES) == ()
+    assert nearest_senses("the increases", NAMES) == ()
+
+
+def test_what_went_wrong_is_offered_and_never_done() -> None:
+    """A fault that is taken up moves the evening; it has to be said exactly."""
+    assert nearest_remarks("whoops i let a stitch fall", NAMES) == ("i dropped a stitch",)
+    assert nearest_remarks("which stitch did i drop", NAMES) == ()
+    found = understand("whoops I let a stitch fall", plan_named("switchback"), nearly=Cue)
+    assert isinstance(found, NotUnderstood)
+    assert found.sentence.endswith("Did you mean: i dropped a stitch?")
+
+
+@pytest.mark.parametrize("nearly", [Cue, Asks])
+def test_a_stitch_is_explained_however_it_is_asked_for(nearly: type[Cue]) -> None:
+    """By its sign or its name, with "again" behind it."""
+    plan = plan_named("switchback")
+    for said in ("what does yarn over mean again", "how do I work a yarn over", "how is yo done"):
+        assert understand(said, plan, nearly=nearly) == Explain(text="yo"), said
+    assert isinstance(understand("how do I work the neckband", plan, nearly=nearly), NotUnderstood)
+
+
+TALK = (Path(__file__).parent / "talk.txt").read_text(encoding="utf-8").splitlines()
+
+
+def test_talk_in_the_room_and_lines_of_a_film_ask_nothing() -> None:
+    """Two hundred sentences written before the words of the trade were listed, forty of them about knitting. Left out are
+    two that have the very wording of a cue: "which repeat is this", and "note" with something behind it."""
+    plan = plan_named("switchback")
+    assert len(TALK) == 198
+    for nearly in (Cue, Asks):
+        taken = [said for said in TALK if not isinstance(understand(said, plan, nearly=nearly), NotUnderstood)]
+        assert taken == [], nearly

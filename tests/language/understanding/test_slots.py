@@ -1,0 +1,53 @@
+from __future__ import annotations
+
+from stepper.language.understanding.slots import (
+    SLOTS,
+    fill_slots,
+    is_shared,
+    place_called,
+    read_tens,
+    stitch_called,
+)
+from stepper.language.understanding.vocabulary import VOCABULARY
+from tests.fixtures import plan_named
+
+GARMENT = plan_named("switchback")
+
+
+
+def test_a_sentence_in_place_of_a_number_is_not_told_to_be_none() -> None:
+    """Whoever says what she sees meant no number, and wants the nearest wording instead."""
+    row = next(each for each in VOCABULARY if "{number} too many" in each.spoken)
+    assert fill_slots({"number": "it is a bit"}, "", row, "{number} too many", GARMENT) == ""
+    assert fill_slots({"number": "lots"}, "", row, "{number} too many", GARMENT) == '"lots" is not a whole number that I know.'
+    short = next(each for each in VOCABULARY if "i am {number} short" in each.spoken)
+    assert fill_slots({"number": "a stitch"}, "", short, "i am {number} short", GARMENT) == ""
+    assert fill_slots({"number": "three"}, "", row, "{number} too many", GARMENT) == {"number": 3}
+
+
+def test_a_place_is_known_by_its_name_or_a_word_no_other_has() -> None:
+    """Two sleeves share theirs, and the session knows which is near."""
+    assert place_called("the left sleeve", GARMENT) == "left sleeve"
+    assert place_called("neckband", GARMENT) == "neckband"
+    assert place_called("sleeve", GARMENT) is None
+    assert is_shared("sleeves", GARMENT)
+    assert not is_shared("hood", GARMENT)
+
+
+def test_what_was_counted_in_one_breath_is_added() -> None:
+    """She says ten and ten and four as her finger moves."""
+    assert read_tens("ten ten and four") == 24
+    assert read_tens("ten and some") is None
+
+
+def test_a_stitch_is_called_by_its_sign_or_its_name() -> None:
+    """On the page it is the one, in her head the other."""
+    assert stitch_called("k2tog") == stitch_called("knit two together") == "k2tog"
+    assert stitch_called("nonsense") is None
+
+
+def test_every_slot_of_the_vocabulary_can_be_read() -> None:
+    """A slot that nothing reads would break on first use."""
+    phrases = [phrase for row in VOCABULARY for phrase in (*row.spoken, *row.typed)]
+    named = {part.split("}")[0] for phrase in phrases for part in phrase.split("{")[1:]}
+    assert named <= SLOTS
