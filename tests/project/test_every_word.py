@@ -68,6 +68,8 @@ SILENT = {
     # closed by "repeat to last 4 sts", "rep round 1 only until", "rep rows 1 and 2 10 times more": the words beside them
     # say what is done.
     "spaced", "arranging", "second", "circular", "patt", "thus", "repeat", "rep", "only", "these",
+    # "Inc 1 in next st", "1x1 twisted rib": there is no other.
+    "1", "1x1",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
     "purlwise", "knitwise",
 }  # fmt: skip
@@ -215,7 +217,7 @@ def test_a_telling_word_put_in_anywhere_changes_the_reading_or_is_refused(case: 
         "Every other WS row: Purl.",
         "Row 2 and all alternate WS rows: Purl.",
         "Work dec round every 8th (decrease) round 6 times.",
-        "Work in garter stitch to last 3 sts, k3.",
+        "Work in broken rib to last 3 sts, k3.",
         "Chart peak a total of 3 times.",
         "Inc round, every 4th round: K1, m1, k to end.",
         "With MC: knit 2 rounds.",

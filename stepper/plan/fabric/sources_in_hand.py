@@ -24,6 +24,7 @@ def supplies_of(needles: Needles) -> RoundSources:
         chart=lambda part: _chart(part, needles),
         look=lambda place: _look(place, needles),
         stretch=lambda name, start, number, place: stretch_of(name, start, number, needles, place),
+        flat=needles.flat,
         section=needles.section.name,
         copied=needles.copied,
         held=needles.held,

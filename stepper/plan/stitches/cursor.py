@@ -191,6 +191,8 @@ class Cursor(RowRepeats):
             raise MisfitError(
                 element.place, f"the line leaves {said} stitches unworked; {rest} are left here."
             )
+        if not rest and self.supplies.flat and not self.held:
+            return  # the row ends here, and every row is turned at its end
         if not rest and self.held:
             self.parted = True  # all that is left waits on hold: the row ends here, as every row does
             return

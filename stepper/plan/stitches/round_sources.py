@@ -60,6 +60,8 @@ class RoundSources:
     """Returns, for each stitch the row meets, how it goes on in pattern: a stitch, and a yarn or none."""
     stretch: Callable[[str, int, int, Span], tuple[tuple[str, str], ...]] | None = None
     """Returns how a stretch in a fabric by its name is worked, from so many stitches on, so many wide."""
+    flat: bool = False
+    """Whether the piece is worked in rows."""
     section: str = ""
     """Name of the section that is worked."""
     copied: str = ""

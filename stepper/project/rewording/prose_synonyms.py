@@ -22,6 +22,8 @@ _NOUN = (
     r"(?:(?:left|right|side)\s+(?:front|back|edge)(?:\s+of\s+(?:the\s+)?(?:work|piece))?|side\s+edge(?:\s+of\s+(?:the\s+)?(?:work|piece))?|"
     r"(?:(?:total|whole)\s+)?length(?:\s+of\s+(?:the\s+)?(?:work|piece|mitten|sleeve|sock|hat|body|foot|scarf))?)"
 )
+_HELD_IN = r"(?:(?:the|both|left|right|front|back|body|sleeves?|sides?|needles?|thumb|hand|heel|instep|sole|and|for|each|on|\d)\b[\s,]*)"
+"""What a count is made up of, part by part: "14 each sleeve, 22 for front", "15 each on needles 1 and 3"."""
 _WORDS = {
     "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10,
 }  # fmt: skip
@@ -155,7 +157,7 @@ PROSE: tuple[Synonym, ...] = (
         "back and forth",
         r"^\s*(?:the\s+)?(?:sleeves?|body|yoke|front|back|piece|flap|top|cap)\s+(?:will|is|are)\s+(?:now\s+)?(?:be\s+)?(?:now\s+)?worked\s+(?=back\s+and\s+forth\b)(?P<said>back\s+and\s+forth(?:\s+in\s+(?:rows|stockinette(?:\s+st(?:itch)?)?|st\s+st))?)(?=\s*\.?\s*$)",
         "work flat",
-        "Sleeves will now be worked back and forth in stockinette st.",
+        "Sleeves are now worked back and forth in stockinette st.",
         spelt_out=True,
     ),
     row("new st", r"\s*,?\s*(?P<said>to\s+(?:create|make|form)\s+(?:an?\s+)?(?:new|extra)\s+st(?:itch)?)(?=\s*[,.;])", "", "Row 3: Knit 2, yarn over to create a new stitch, knit to end.", spelt_out=True),
@@ -186,7 +188,7 @@ PROSE: tuple[Synonym, ...] = (
     ),
     row(
         ":",
-        rf"({N}\s+{STS})\s*:\s*(?P<said>\d[\d\s(),\[\]]*(?:{STS}\s+)?(?:each\b|for\b|on\b|at\b)[^.;:]*)(?=\.?\s*$)",
+        rf"({N}\s+{STS})\s*:\s*(?P<said>(?:\d[\d\s(),\[\]]*(?:{STS}\s+)?(?:each\s+|for\s+|on\s+|and\s+)+{_HELD_IN}{{1,5}}[\s,]*)+)(?=\.?\s*$)",
         r"\1",
         "Work the last 2 rnds 2 more times. 72 sts: 14 each sleeve, 22 each for front and back.",
         spelt_out=True,

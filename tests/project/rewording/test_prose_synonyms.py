@@ -32,6 +32,7 @@ def test_a_clause_is_put_into_the_words_that_are_read(printed: str, read: str) -
         "Work across first 12 sts, place on holder.",
         "*K2, p2* k4 *p2, k2* k4.",
         "Work even for 4 cm or until 12 sts rem.",
+        "Knit 2 rows. 60 sts: 15 sts each on needle 1, dec 1 st at each end.",
     ],
 )
 def test_what_may_mean_something_else_stays_as_it_is(printed: str) -> None:
@@ -41,6 +42,7 @@ def test_what_may_mean_something_else_stays_as_it_is(printed: str) -> None:
     assert "in pattern" not in made
     assert "rep from" not in made
     assert not made.startswith("Work even for 4 cm.")
+    assert "60 sts." not in made
 
 
 def test_what_is_left_to_her_is_said_with_the_line() -> None:
