@@ -5,12 +5,14 @@ from __future__ import annotations
 import argparse
 import threading
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone, NoInputError
 from stepper.ears.ports import Heard, Recogniser
 from stepper.errors import SurroundingsError
+from stepper.language.numbers import words
 from stepper.language.understanding.normal_text import normalise
 from stepper.sitting.folding import print_folded
 from stepper.sitting.patience import patience
@@ -28,6 +30,7 @@ _SHOWN = 5
 EXAMPLES = (
     ("stepper voice try", "say a few cues within six seconds"),
     ("stepper voice try --film --seconds 20", "the same with the address word in front"),
+    ("stepper voice try --address marigold", "try an address word of your own"),
     ("stepper voice try --hear cues.wav", "what is heard in a recording"),
 )
 
@@ -44,6 +47,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--film", action="store_true", help="listen as if a film were on: after the address word"
     )
+    parser.add_argument(
+        "--address", type=_address_word, metavar="WORD", help="the same after an address word of your own"
+    )
 
 
 def run(args: argparse.Namespace) -> int:
@@ -57,13 +63,16 @@ def run(args: argparse.Namespace) -> int:
     """
     mine = read_preferences()
     print_folded(mine.remarks)
-    is_addressed = args.film or mine.hearing.address
+    if args.address is not None:
+        mine = replace(mine, hearing=replace(mine.hearing, address_word=args.address))
+    is_addressed = args.film or args.address is not None or mine.hearing.address
     microphone = _microphone(args, mine)
     try:
         with patience("Loading the ears"):
             recogniser = load_recogniser(None, mine, lambda: is_addressed)
         try:
             print_folded(list_warnings(recogniser, mine))
+            print_folded(judge_address(recogniser))
             if args.hear is None:
                 print(f"Say a few cues; listening for {args.seconds:g} seconds.", flush=True)
                 threading.Timer(min(60.0, args.seconds), microphone.close).start()
@@ -100,6 +109,26 @@ def list_warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
     for phrase in getattr(recogniser, "left_out", ()):
         if phrase in own:
             yield f'The model does not know all words of "{own[phrase]}", so it is never heard.'
+
+
+def judge_address(recogniser: Recogniser) -> Iterator[str]:
+    """Say what speaks against the address word.
+
+    Args:
+        recogniser: Which recogniser listens.
+    """
+    from stepper.ears.moonshine import MoonshineRecogniser
+
+    judged = recogniser.judge_address() if isinstance(recogniser, MoonshineRecogniser) else None
+    if judged is None:
+        return
+    if not judged.syllables:
+        yield f'"{judged.word}" has no sound, so nothing is heard behind it: take another address word.'
+    elif not judged.is_long_enough:
+        count = f"{words(judged.syllables)} syllable{'s' * (judged.syllables > 1)}"
+        yield f'"{judged.word}" has {count}: an address word needs two to four.'
+    if judged.alike:
+        yield f'"{judged.word}" sounds like "{judged.alike[0]}": take another address word.'
 
 
 class ReportingRecogniser:
@@ -183,6 +212,18 @@ def _microphone(args: argparse.Namespace, mine: Preferences) -> Microphone:
         return LiveMicrophone(mine.hearing.device)
     except NoInputError as reason:
         raise SurroundingsError(f"There is no microphone, since {reason}.") from reason
+
+
+def _address_word(written: str) -> str:
+    """Read an address word.
+
+    Raises:
+        ArgumentTypeError: It is empty.
+    """
+    word = " ".join(written.split())
+    if not word:
+        raise argparse.ArgumentTypeError("an address word is a word")
+    return word
 
 
 def _say(line: str) -> None:

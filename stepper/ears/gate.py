@@ -126,9 +126,14 @@ class Gate:
         return b"".join(self._whole()) if self._utterance else b""
 
     def accept(self) -> None:
-        """End the utterance under way before its silence does: it is known by now."""
+        """End the utterance under way before its silence does: it is known by now.
+
+        What is behind it may be the soft beginning of the next: the "f" of "stepper, five".
+        """
+        behind = self._utterance[self._end() :] if self._utterance else []
         self._utterance, self._run = [], 0
         self._before.clear()
+        self._before.extend(behind)
 
     def refuse(self) -> None:
         """Take the last utterance to be no cue; once three more were refused, it counts as the room.
@@ -166,12 +171,19 @@ class Gate:
 
     def _whole(self) -> list[bytes]:
         """Cut out what is her own, with a little before and after, for soft consonants."""
+        return self._utterance[max(0, self._loud()[0] - _BEFORE_CHUNKS - _OPENING_CHUNKS) : self._end()]
+
+    def _end(self) -> int:
+        """Return where the cut ends in the utterance under way."""
+        end = min(len(self._utterance) - self._quiet, self._loud()[-1] + 1 + _SOFT_END_CHUNKS)
+        return end + _AFTER_CHUNKS
+
+    def _loud(self) -> list[int]:
+        """List the chunks of the utterance under way that are loud enough to be her own; at least one."""
         before = len(self._utterance) - len(self._own_levels)
         softest_db = self._softest_db(_OWN_DB)
         loud = [at for at, level in enumerate(self._own_levels, before) if level >= softest_db]
-        start = max(0, loud[0] - _BEFORE_CHUNKS - _OPENING_CHUNKS)
-        end = min(len(self._utterance) - self._quiet, loud[-1] + 1 + _SOFT_END_CHUNKS) + _AFTER_CHUNKS
-        return self._utterance[start:end]
+        return loud or [before]  # none where the utterance before was refused after this one had begun
 
     def _softest_db(self, below_peak_db: float) -> float:
         """Return how soft her own voice may get: so far below its peak, or farther in a quiet room."""

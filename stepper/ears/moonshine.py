@@ -7,6 +7,7 @@ from collections.abc import Callable, Collection
 from dataclasses import dataclass
 from typing import Any
 
+from stepper.ears.address_word import AddressWord, judge_address
 from stepper.ears.decision import Candidate, decide, total_score
 from stepper.ears.moonshine_model import Encoded, MoonshineModel
 from stepper.ears.ports import Heard, Place
@@ -198,6 +199,11 @@ class MoonshineRecogniser:
     def alike(self) -> list[tuple[str, str, float]]:
         """List phrases of different meaning that sound alike: the two, and how far apart. Range: 0 to 1."""
         return similar_phrases(self._spotter.phrases, ALIKE_WITHIN)
+
+    def judge_address(self) -> AddressWord | None:
+        """Judge the address word; None if there is none."""
+        word, spotter = self._behind.address, self._spotter
+        return judge_address(word, spotter.address_sounds, spotter.phrases, ALIKE_WITHIN) if word else None
 
     def close(self) -> None:
         """Do nothing; the models go with the object."""

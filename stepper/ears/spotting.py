@@ -95,6 +95,8 @@ class Spotter:
             way: sounds for way, sounds in zip(ways, pronouncer.sounds(list(ways)), strict=True) if sounds
         }
         self._fronts, self._ways = fronts, tuple(fronts)
+        self.address_sounds: Sounds = fronts.get(address, ())
+        """What the address word sounds like; empty if it has no sound or there is none."""
         self._address = SoundTree(list(fronts.values())) if fronts else None
 
     def best(

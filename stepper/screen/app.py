@@ -72,6 +72,7 @@ class Screen:
         self._loop: asyncio.AbstractEventLoop | None = None
         self._watching = False
         self._turned = False
+        self._first_start = False
         self._preparation = Preparation()
         self._early: list[Callable[[], None]] = []
         self._lock = Lock()
@@ -182,9 +183,7 @@ class Screen:
     def _take_up(self, sitting: Sitting) -> None:
         self._sitting = sitting
         self._told = pick_answers(self._lines, sitting.session)
-        if not sitting.session.state.last_cue_at:
-            deaf = self._why_no_ears not in ("", GETTING_READY)
-            self._told = (*self._told, *((TYPED_CUES,) if deaf else ()), LARGER_LETTERS)
+        self._first_start = not sitting.session.state.last_cue_at
 
     async def _until_over(self, app: Application[None]) -> None:
         loop = asyncio.get_running_loop()
@@ -227,7 +226,7 @@ class Screen:
             devices=self._devices(asleep=session.state.asleep),
             asked=self._find_asked(session),
             record=self._record_of(session),
-            told=self._told,
+            told=(*self._told, *self._first_words()),
             history=self._entries() if ui.page is Page.JOURNAL else (),
             own_words=self._around.own_words,
         )
@@ -342,7 +341,7 @@ class Screen:
     def _worked(self) -> None:
         """Update the screen once the queue is worked off."""
         assert self._sitting is not None
-        self._news = False
+        self._news = self._first_start = False
         self._sitting.drain()
         self._told = pick_answers(self._lines, self._sitting.session)
         self._watch_voice()
@@ -353,6 +352,13 @@ class Screen:
         if self._course is None or self._course.plan is not plan:
             self._course = course_of(plan)
         return self._course
+
+    def _first_words(self) -> tuple[str, ...]:
+        """Tell what helps at the very first start, until the first cue."""
+        if not self._first_start:
+            return ()
+        deaf = self._why_no_ears not in ("", GETTING_READY)
+        return (TYPED_CUES, LARGER_LETTERS) if deaf else (LARGER_LETTERS,)
 
     def _find_asked(self, session: Session) -> Asked:
         """Find what is asked, once for each event."""

@@ -73,6 +73,27 @@ def test_a_recording_is_tried_with_distances_and_warnings(
     assert len(distances) == 5
 
 
+@needs_ears
+def test_an_address_word_of_her_own_is_tried(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    """Before it stands in the settings: what is said behind it is heard, and a word too short is told to be one."""
+    render("marigold, where are we", tmp_path / "a.wav", SpeechSettings(engine="espeak"))
+    assert main(["voice", "try", "--address", "Marigold", "--hear", str(tmp_path / "a.wav")]) == 0
+    told = capsys.readouterr().out
+    assert 'taken for "where are we"' in told
+    assert "address word needs" not in told
+    assert main(["voice", "try", "--address", "Ann", "--hear", str(tmp_path / "a.wav")]) == 0
+    told = capsys.readouterr().out
+    assert '"ann" has one syllable: an address word needs two to four.' in told
+    assert 'taken for "where are we"' not in told
+
+
+def test_no_address_word_is_refused(capsys: pytest.CaptureFixture[str]) -> None:
+    """Blanks are no word, and nothing could be said behind them."""
+    with pytest.raises(SystemExit):
+        main(["voice", "try", "--address", "  "])
+    assert "an address word is a word" in capsys.readouterr().err
+
+
 def test_a_recording_that_cannot_be_heard_is_refused_in_a_sentence(
     tmp_path: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -187,3 +187,18 @@ def test_a_cue_ends_where_it_is_no_louder_than_a_film_that_goes_on() -> None:
     film = [(True, -30.0)] * 200
     (utterance,) = run(gate, [*film, *[(True, -20.0)] * 31, *film])
     assert 31 <= len(utterance) // 1024 <= 31 + 8 + 5
+
+
+def test_the_silence_that_ends_one_utterance_is_what_the_next_may_begin_in() -> None:
+    """ "Stepper", a breath, "five": the "f" is no louder than the breath, and lost with it nothing but "I've" is left."""
+    gate, took = Gate(), list[bytes]()
+    levels = [(False, -60.0)] * 30 + [(True, -30.0)] * 20 + [(False, -60.0)] * 14 + [(True, -30.0)] * 20
+    for number, (speech, level_db) in enumerate([*levels, *QUIET]):
+        whole = gate.take(number.to_bytes(2, "little") * 512, speech=speech, level_db=level_db)
+        took += [whole] if whole is not None else []
+    numbers = [
+        [int.from_bytes(each[at : at + 2], "little") for at in range(0, len(each), 1024)] for each in took
+    ]
+    assert len(took) == 2
+    assert numbers[1][0] <= 30 + 20 + 14 - 8  # a quarter second before its first loud sound
+    assert numbers[0][-1] < numbers[1][0]  # and nothing is heard twice

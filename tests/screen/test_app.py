@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from stepper.mouth.fakes import RecordingSpeaker
+from stepper.screen.device_status import GETTING_READY
 from stepper.screen.style import Depth
 from stepper.session.events import Advanced
 from tests.screen.emulated import Emulated
@@ -288,3 +289,11 @@ def test_without_ears_the_first_start_tells_how_to_type_what_there_is_to_say() -
         assert "Nothing listens: space is next step" in shown.text
         shown.press("space")
         assert "Nothing listens" not in shown.text
+
+
+def test_ears_that_turn_out_to_be_missing_are_told_of_the_same_way() -> None:
+    """They are opened while the first screen stands there already: what she does instead is told then."""
+    with Emulated(Desk(), columns=100, why_no_ears=GETTING_READY) as shown:
+        assert "Nothing listens" not in shown.text
+        shown.screen.report_ears("no microphone is connected")
+        shown.wait_for(lambda: "Nothing listens: space is next step" in shown.text)

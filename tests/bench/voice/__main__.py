@@ -137,6 +137,8 @@ class Bench:
                 else (ratio is not None and self.args.part == "quiet")
             ):
                 continue
+            if self.args.ratio not in (None, ratio):
+                continue
             sound, events = with_cues(chosen, self.talk, ratio, 1)
             outcome = hear(sound, recogniser)
             answers = [(event, *answer_to(event, outcome)) for event in events]
@@ -235,6 +237,7 @@ def main() -> None:
     parser.add_argument("--vosk", type=Path)
     parser.add_argument("--development", action="store_true")
     parser.add_argument("--row", default="", help="only rows of this name, such as 'count, asked for'")
+    parser.add_argument("--ratio", type=float, help="only rows that much louder than the film; dB")
     parser.add_argument("--verbose", action="store_true")
     args = parser.parse_args()
     bench = Bench(args)
