@@ -2,7 +2,7 @@
 
 Each row: where she is (the places of `tests.test_questions`), what she says, what she needs to hear, and what the
 answer holds; "?" is a plain refusal. The first thirty were developed on: 1 was answered when they were first asked.
-The last thirty were asked once, when all was built, and nothing was chosen on them: 22 answered, 8 refused, none
+The last thirty were asked once, when all was built, though their writer knew them: 22 answered, 8 refused, none
 answered with something else.
 """
 

@@ -141,6 +141,7 @@ def _settled(project: Project, tried: _Tried) -> _Tried:
     ]
     for reading, choice in sorted(choices.items())[:_MOST_CHOICES]:
         if choice.quiet and not tried.findings:
+            told += _unconfirmed(choice, tried.knitted)
             continue
         other = _try(project, readings | {reading})
         fewer = len(tried.findings) - len(other.findings)
@@ -157,6 +158,20 @@ def _settled(project: Project, tried: _Tried) -> _Tried:
             told.append(Finding(place=choice.place, message=text, size=project.size))
     tried.knitted.cautions.extend(told)
     return tried
+
+
+def _unconfirmed(choice: TwoReadings, needles: Needles) -> list[Finding]:
+    """Tell of the usual reading of words if they shape the piece and no printed count bears it out."""
+    own = [index for index, draft in enumerate(needles.drafts) if draft.line == choice.line]
+    if all(needles.drafts[index].before == needles.drafts[index].after for index in own):
+        return []
+    behind = range(own[-1] + 1, len(needles.drafts))
+    end = next((index for index in behind if not needles.drafts[index].before), len(needles.drafts))
+    if any(own[-1] < rounds <= end for rounds in needles.counting.confirmed):
+        return []
+    shown = "no count printed after it shows whether that is meant"
+    text = f'"{choice.words}" is read as {choice.first}; {shown}.'
+    return [Finding(place=choice.place, message=text, size=needles.size)]
 
 
 def _untried(choice: TwoReadings, project: Project) -> Finding:

@@ -36,6 +36,7 @@ def check_count(instruction: Count, needles: Needles) -> None:
     short = printed - needles.count
     if not short:
         needles.counting.off = 0
+        needles.counting.confirmed.append(len(needles.drafts))
     elif short != needles.counting.off and not _picked_up_to(printed, instruction.place, needles):
         needles.findings.append(
             Finding(

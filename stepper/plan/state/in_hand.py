@@ -89,6 +89,8 @@ class ShortRows:
 class Counting:
     """What is known of the count."""
 
+    confirmed: list[int] = field(default_factory=list)
+    """After how many rounds a printed count was met."""
     lost: bool = False
     """Whether it is not known: a line was not read or did not fit, and no printed count came since."""
     unread: bool = False

@@ -92,6 +92,8 @@ class RoundProgress:
             return self.aimed
         if (self.placed or self.waiting) and self.used < self.facing.end:
             return self.facing.end
+        if isinstance(element, Several) and not self.used and not self.facing.markers:
+            return self.facing.end  # "(k1, p1) to marker": the one at the beginning of the round
         raise MisfitError(
             element.place,
             "no marker is left in this round.",

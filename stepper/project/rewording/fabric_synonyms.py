@@ -131,9 +131,15 @@ FABRICS: tuple[Synonym, ...] = (
     row("rib", r"\b(\d+)\s?/\s?(\d+)\s+rib\b", r"k\1, p\2 rib", "Work 6 rows in 2/2 rib."),
     row(
         "rib",
-        r"\brib\s+(\d)\s?x\s?(\d)\s*\(\s*(k\s?\1\s*,\s*p\s?\2)\s*\)(?:\s+to\s+(?:marker|m|end)\b)?",
-        r"(\3) to end",
+        r"\brib\s+(\d)\s?x\s?(\d)\s*\(\s*(k\s?\1\s*,\s*p\s?\2)\s*\)\s+to\s+(marker|m)\b",
+        r"(\3) to \4",
         "Rnds 1-5: rib 1x1 (k1, p1) to marker.",
+    ),
+    row(
+        "rib",
+        r"\brib\s+(\d)\s?x\s?(\d)\s*\(\s*(k\s?\1\s*,\s*p\s?\2)\s*\)(?:\s+to\s+end\b)?",
+        r"(\3) to end",
+        "Rnds 1-5: rib 1x1 (k1, p1) to end.",
     ),
     row("k|p", r"\bk\.?\s?(\d+)\s*[.,]?\s*p\.?\s?(\d+)\.?\s+(?=rib)", r"k\1, p\2 ", "Work in K1.P1 rib for 3 cm."),
     row(

@@ -140,8 +140,8 @@ EVERYDAY: tuple[Synonym, ...] = (
     ),
     row(
         "as set|established",
-        rf"\b(as\s+(?:set|established))\s+(?:on|by|in)\s+(?:these|the\s+last|those|last)\s+{N}\s+{ROUND}",
-        r"\1",
+        rf"((?:^|[.])\s*)([^.]*?\bas\s+(?:set|established))\s+(?:on|by|in)\s+(?:these|the\s+last|those|last)\s+({N})\s+({ROUND})",
+        r"\1These \3 \4 form pattern. \2",
         "Cont in patt as set on these 4 rows until piece measures 9 cm.",
     ),
     row(

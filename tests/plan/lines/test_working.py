@@ -100,3 +100,13 @@ def test_a_missing_cast_on_is_told_once_and_the_rest_compared_from_the_next_coun
     assert "Cast on first" in told
     wrong = faults(project("Rnd 1: Knit. 40 sts\nRnd 2: *K2, k2tog; rep from * to end. 31 sts\nBind off."))
     assert "the pattern prints 31 stitches; the lines so far come to 30" in wrong
+
+
+def test_a_repeat_of_two_readings_that_no_count_bears_out_is_told() -> None:
+    """"Rep rnds 1 and 2 3 times" may count the once; the count printed after it, however late, settles it."""
+    work = "Cast on 20 sts. Join in the round.\nRnd 1: K1, ssk, k to end.\nRnd 2: Knit.\nRep rnds 1 and 2 3 times.\n{}Bind off."
+    assert plan_of(project(work.format("Knit 4 rounds. 16 sts.\n"))).warnings == ()
+    told = plan_of(project(work.format("Knit 4 rounds.\n"))).warnings
+    assert "read as 3 times on top of the once; no count printed after it" in told[0].text
+    plain = work.replace("K1, ssk, k to end", "Purl")
+    assert plan_of(project(plain.format(""))).warnings == ()
