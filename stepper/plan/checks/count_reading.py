@@ -24,10 +24,11 @@ def read_as(drafts: Sequence[DraftRound]) -> str:
         `k1, k2tog (2 to 1), k48, ssk (2 to 1), k1: 54 stitches to 52`; like rounds together; empty for no
         rounds.
     """
-    told = [_told(list(group)) for _, group in groupby(drafts, key=_looks)]
-    if len(told) > _MOST_ROUNDS:
-        left = len(told) - 4
-        told = [*told[:2], f"… {left} more …", *told[-2:]]
+    alike = [list(group) for _, group in groupby(drafts, key=_looks)]
+    if len(alike) <= _MOST_ROUNDS:
+        return "; then ".join(map(_told, alike))
+    # Only what is told is worded: a long line with many counts would be worded as often as it has counts.
+    told = [*map(_told, alike[:2]), f"… {len(alike) - 4} more …", *map(_told, alike[-2:])]
     return "; then ".join(told)
 
 
@@ -48,10 +49,10 @@ def _told(drafts: list[DraftRound]) -> str:
 
 def _items(phrase: tuple[Item, ...]) -> str:
     """Write the items of a round, each with its effect on the count if it has one."""
-    told = [_item(item) for item in phrase]
-    if len(told) > _MOST_ITEMS:
-        told = [*told[: _MOST_ITEMS - 2], f"… {len(told) - _MOST_ITEMS + 1} more …", told[-1]]
-    return ", ".join(told)
+    if len(phrase) <= _MOST_ITEMS:
+        return ", ".join(map(_item, phrase))
+    first, left = phrase[: _MOST_ITEMS - 2], len(phrase) - _MOST_ITEMS + 1
+    return ", ".join([*map(_item, first), f"… {left} more …", _item(phrase[-1])])
 
 
 def _item(item: Item) -> str:

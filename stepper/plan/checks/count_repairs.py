@@ -18,6 +18,8 @@ from stepper.project.stitchwork import Numbers
 
 _MOST_NUMBERS = 12
 _MOST_TOLD = 3
+_MANY = 20
+"""Each so many faults found make a working of the pattern count once more: it is that much slower."""
 
 Findings = Callable[[Project, int], tuple[Finding, ...]]
 """Works a project in one printed size and returns what does not fit."""
@@ -74,9 +76,9 @@ class NumberRepair:
 
     def _count(self, numbers: Numbers, value: int, finding: Finding) -> int | None:
         """Return the count with another value of a number; None if a line does not fit any more."""
-        self.trials -= 1
         trial = _with(self._up_to(finding), numbers, _set(numbers, finding.size, value))
         found = self.findings(trial, finding.size)
+        self.trials -= 1 + len(found) // _MANY
         earlier = [one for one in found if one.place.line <= finding.place.line]
         here = [one for one in earlier if one.place == finding.place and one.kind == "count"]
         if here:

@@ -160,7 +160,7 @@ PROSE: tuple[Synonym, ...] = (
         "Sleeves are now worked back and forth in stockinette st.",
         spelt_out=True,
     ),
-    row("new st", r"\s*,?\s*(?P<said>to\s+(?:create|make|form)\s+(?:an?\s+)?(?:new|extra)\s+st(?:itch)?)(?=\s*[,.;])", "", "Row 3: Knit 2, yarn over to create a new stitch, knit to end.", spelt_out=True),
+    row("new st", r"(?<=\w),?\s+(?P<said>to\s+(?:create|make|form)\s+(?:an?\s+)?(?:new|extra)\s+st(?:itch)?)(?=\s*[,.;])", "", "Row 3: Knit 2, yarn over to create a new stitch, knit to end.", spelt_out=True),
     # --- stars ---
     row(
         "*",
