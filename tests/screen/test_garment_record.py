@@ -51,7 +51,7 @@ def test_what_was_altered_is_told_once() -> None:
     record = record_garment(_numbered(plain, measured, mended, mended, _step(4, "x")), altered)
 
     assert record.altered[0] == "Body: knitted longer"
-    assert record.altered[1] == "Body measured 30 cm: 6 rounds instead of 8"
+    assert record.altered[1] == "Body measured 30 cm; worked for 6 rounds instead of 8"
     assert record.altered[2].startswith("1 too few")
     assert len(record.altered) == 3
 

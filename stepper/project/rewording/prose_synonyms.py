@@ -115,7 +115,7 @@ PROSE: tuple[Synonym, ...] = (
         "Row 2: Work across row, purling all purl sts and knitting all knit sts.",
     ),
     # --- how long ---
-    row("above", r"\babove\s+(?:the\s+)?(rib(?:bing)?|border|hem|band|welt|cuff)\b", r"from end of \1", "Work even until piece measures 9 cm above ribbing."),
+    row("above", rf"({LONG})\s+above\s+(?:the\s+)?(rib(?:bing)?|border|hem|band|welt|cuff)\b", r"\1 from end of \2", "Work even until piece measures 9 cm above ribbing."),
     row("until", rf"\buntil\s+(?={LONG}\s+from\b)", "until piece measures ", "Work in k1, p1 rib until 4 in from cast-on edge."),
     row("until", rf"\buntil\s+(?:you\s+have\s+(?:worked\s+)?|there\s+(?:is|are)\s+)({LONG})\s+of\s+(ribbing|rib)\b", r"until \2 measures \1", "Rep row 1 until you have 1 inch of ribbing."),
     row("measures| is ", rf"\buntil\s+(?:the\s+)?{_NOUN}\s+(?:measures|is)(?=\s+(?:about\s+|approx(?:imately|\.)?\s+)?[\d¼½¾])", "until piece measures", "Work even until left front measures 9 cm."),
