@@ -5,14 +5,13 @@ from __future__ import annotations
 from bisect import bisect_left
 from dataclasses import dataclass
 
-from stepper.craft.pace import Pace
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
 from stepper.plan.model import Round
 from stepper.screen.course import Course
 from stepper.screen.rows import Row, Span, write_fact
-from stepper.session.counting.count_timing import pace_of
 from stepper.session.counting.tally import shaping_at
+from stepper.session.pace.outlook import paces_of, work_until
 from stepper.session.state import Asking, State
 
 MOST_STITCHES_AHEAD = 1500
@@ -135,19 +134,24 @@ def list_progress(course: Course, state: State) -> list[tuple[str, float, str]]:
         For each its name, the share that is done, from 0 to 1, and how long the rest should take; empty if
         nothing is left.
     """
-    place, pace, done = state.place, pace_of(state), course.done(state.place)
+    place, paces, done = state.place, paces_of(state), course.done(state.place)
+
+    def rest(end: int) -> str:
+        # As "how far to go" says it: each kind of knitting at its own pace.
+        return f"{say_duration(paces.seconds_for(work_until(course.plan, place, end)))} left"
+
     found = []
     if place.index < len(course.rounds):
         round_ = course.rounds[place.index]
         begin = course.before[course.section_begins[place.index]]
-        end = course.before[course.section_ends[place.index]]
-        found.append(_done(round_.section, done - begin, end - begin, pace))
-    return [*found, _done("garment", done, course.stitches, pace)]
+        last = course.section_ends[place.index]
+        end = course.before[last]
+        found.append(_done(round_.section, done - begin, end - begin, rest(last)))
+    return [*found, _done("garment", done, course.stitches, rest(len(course.rounds)))]
 
 
-def _done(name: str, done: int, of: int, pace: Pace) -> tuple[str, float, str]:
-    left = f"{say_duration(pace.seconds_for(of - done))} left" if done < of else ""
-    return name, done / of if of else 1.0, left
+def _done(name: str, done: int, of: int, left: str) -> tuple[str, float, str]:
+    return name, done / of if of else 1.0, left if done < of else ""
 
 
 def draw_progress(course: Course, state: State, bar: int, *, blocks: bool) -> list[Row]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from stepper.language.measures import plural
 from stepper.language.numbers import ordinal_words
+from stepper.plan.kinds import kind_of
 from stepper.screen.cells import repetition_at
 from stepper.screen.course import Course
 from stepper.screen.pages.ahead import find_next_shaping, say_duration
@@ -11,8 +12,8 @@ from stepper.screen.pages.count_badge import count_expected
 from stepper.screen.rows import Row, Span, row
 from stepper.screen.scene import Scene
 from stepper.screen.style import BOLD
-from stepper.session.counting.count_timing import pace_of
 from stepper.session.counting.tally import markers_in
+from stepper.session.pace.outlook import paces_of
 from stepper.session.state import State
 
 _NARROW = 36
@@ -33,7 +34,8 @@ def list_counts(scene: Scene, columns: int) -> list[Row]:
     facts: list[Row] = [counts]
     if round_.needle_mm is not None:
         facts.append((Span(f"{round_.needle_mm:g} mm", BOLD), Span(" needle")))
-    pace, left = pace_of(scene.state), scene.course.stitches_in(round_.index) - scene.state.place.stitch
+    pace = paces_of(scene.state).of(kind_of(round_))
+    left = scene.course.stitches_in(round_.index) - scene.state.place.stitch
     assumed = "" if pace.measured or narrow else " at a usual pace"
     return [*facts, (Span(f"{say_duration(pace.seconds_for(left))}{assumed}"),)]
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from functools import lru_cache
 from typing import Final
 
 from stepper.craft.finish import forecast_finish
@@ -17,6 +18,7 @@ from stepper.craft.pace import TimedStretch
 from stepper.craft.pace_by_kind import KnittingKind, PaceByKind, measure_pace_by_kind
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan, Round
+from stepper.plan.same_plan import SamePlan
 from stepper.session.pace.learning import evening_of
 from stepper.session.state import Day, Position, State
 
@@ -72,7 +74,35 @@ def paces_of(state: State) -> PaceByKind:
 
 def work_left(plan: Plan, place: Position) -> dict[KnittingKind, int]:
     """Return the stitches left by kind, from a place on."""
-    return work_in(plan.rounds[place.index :], place)
+    return work_until(plan, place, len(plan.rounds))
+
+
+def work_until(plan: Plan, place: Position, end: int) -> dict[KnittingKind, int]:
+    """Return the stitches by kind from a place up to a round, which the screen asks with every step.
+
+    Args:
+        plan: The plan as knitted.
+        place: Where the knitting stands.
+        end: Index of the first round that is not counted.
+    """
+    if place.index >= end:
+        return {}
+    ahead, behind = (_work_from(SamePlan(plan))[index] for index in (place.index, end))
+    left = {kind: count - behind.get(kind, 0) for kind, count in ahead.items()}
+    round_ = plan.rounds[place.index]
+    # With a wrong count, the current round may have fewer stitches than were already worked.
+    left[kind_of(round_)] -= min(place.stitch, round_.progress)
+    return left
+
+
+@lru_cache(maxsize=4)
+def _work_from(same: SamePlan) -> tuple[Mapping[KnittingKind, int], ...]:
+    """Return the stitches by kind from the beginning of each round to the end, and none behind the last."""
+    tables: list[dict[KnittingKind, int]] = [{}]
+    for round_ in reversed(same.plan.rounds):
+        kind, behind = kind_of(round_), tables[-1]
+        tables.append({**behind, kind: behind.get(kind, 0) + round_.progress})
+    return tuple(reversed(tables))
 
 
 def work_in(rounds: Iterable[Round], place: Position) -> dict[KnittingKind, int]:

@@ -2,9 +2,11 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.plan.kinds import kind_of
 from stepper.screen.course import course_of
 from stepper.screen.pages.ahead import draw_progress, find_next_shaping, list_facts, say_duration
 from stepper.screen.rows import text_of
+from stepper.session.pace.outlook import look_ahead, paces_of
 from stepper.session.state import Asking, Knitting, Position, State, TimedStep
 from tests.screen.scenes import garment
 
@@ -61,16 +63,19 @@ def test_where_no_counts_are_wanted_that_is_said() -> None:
     assert text_of(list_facts(COURSE, state)[0]) == "Counts none asked for"
 
 
-def test_time_left_follows_her_pace() -> None:
-    """60 stitches a minute: 600 of 750 stitches are left, ten minutes; by proportion."""
-    total = COURSE.stitches
+def test_time_left_follows_her_pace_at_each_kind_of_knitting() -> None:
+    """Plain rounds at the pace of plain ones, colour at that of colour; as "how far to go" says it, which she would
+    else hear to differ from what she sees."""
     worked = tuple(TimedStep(stitches=60, seconds=60.0) for _ in range(5))
     state = State(knitting=Knitting(place=Position(index=3)), worked=worked)
-    left = total - COURSE.before[3]
+    paces, ahead = paces_of(state), COURSE.plan.rounds[3:]
+    seconds = sum(paces.of(kind_of(each)).seconds_for(each.progress) for each in ahead)
 
     assert text_of(draw_progress(COURSE, state, 0, blocks=True)[-1]) == (
-        f"garment {COURSE.before[3] * 100 // total} %, about {round(left / 60)} min left"
+        f"garment {COURSE.before[3] * 100 // COURSE.stitches} %, about {round(seconds / 60)} min left"
     )
+    assert look_ahead(COURSE.plan, state, "2025-03-03T20:15:00+01:00").seconds_left == pytest.approx(seconds)
+
 
 
 def test_the_bar_is_full_at_the_end_and_empty_before_it() -> None:
