@@ -20,7 +20,7 @@ from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan, Round
 from stepper.plan.same_plan import SamePlan
 from stepper.session.pace.learning import evening_of
-from stepper.session.state import Day, Position, State
+from stepper.session.state import Day, Position, State, TimedStep
 
 FILM_S: Final = 7200.0
 """A film of two hours. Unit: s."""
@@ -66,8 +66,14 @@ class Outlook:
 
 def paces_of(state: State) -> PaceByKind:
     """Measure her pace by kind from the steps so far."""
+    return _paces(state.worked)
+
+
+@lru_cache(maxsize=2)
+def _paces(worked: tuple[TimedStep, ...]) -> PaceByKind:
+    """Return the pace that some steps show; kept, since the screen asks more than once with each step."""
     steps: dict[KnittingKind, list[TimedStretch]] = {}
-    for each in state.worked:
+    for each in worked:
         steps.setdefault(each.work, []).append(TimedStretch(stitches=each.stitches, seconds=each.seconds))
     return measure_pace_by_kind(steps)
 
