@@ -84,7 +84,7 @@ def _side_beginning_at(instruction: EdgeShaping, needles: Needles) -> str:
     shaped = shaped_at_one_end(needles)
     named = [(begins, draft) for begins, draft in shaped if own.search(words(draft))]
     opposite = [
-        (_other(begins), draft)
+        (other_side(begins), draft)
         for begins, draft in shaped
         if across.search(words(draft)) and not own.search(words(draft))
     ]
@@ -122,7 +122,7 @@ def shaped_at_one_end(needles: Needles) -> list[tuple[str, DraftRound]]:
         if draft.divide and draft.flat:
             found = []  # the dividing edge is the inner one, whatever was shaped before
         if where and draft.after:
-            begins = draft.side if where == "start" else _other(draft.side)
+            begins = draft.side if where == "start" else other_side(draft.side)
             found.append((begins, draft))
     return found
 
@@ -142,5 +142,6 @@ def _end_of(draft: DraftRound) -> str:
     return places.pop() if len(places) == 1 and "both" not in places else ""
 
 
-def _other(side: str) -> str:
+def other_side(side: str) -> str:
+    """Return the side of the rows that begin at the other edge: `RS` or `WS`."""
     return "WS" if side == "RS" else "RS"

@@ -12,7 +12,7 @@ import re
 from collections.abc import Sequence
 
 from stepper.plan.drafts import DraftRound
-from stepper.plan.lines.edge_shaping import shaped_at_one_end
+from stepper.plan.lines.edge_shaping import other_side, shaped_at_one_end
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line
 
@@ -33,22 +33,22 @@ def check_edges(lines: Sequence[Line], needles: Needles, since: int) -> None:
         needles: What was worked so far.
         since: Index of the first draft to compare.
     """
-    new = {line.place.line: (line, _edge(line.text)) for line in lines}
-    if needles.counting.lost or not any(edge for _, edge in new.values()):
+    if needles.counting.lost or not any(_edge(line.text) for line in lines):
         return
-    texts = {
+    new = {line.place.line: line for line in lines}
+    named = {
         line.place.line: _edge(line.text) for section in needles.project.sections for line in section.lines
     }
     found: dict[str, list[tuple[str, DraftRound]]] = {"inner": [], "outer": []}
     for begins, draft in shaped_at_one_end(needles):
-        edge = texts.get(draft.line, "")
+        edge = named.get(draft.line, "")
         if not edge:
             continue
         own, other = found[edge], found["outer" if edge == "inner" else "inner"]
         here = draft.line in new and any(draft is one for one in needles.drafts[since:])
         apart = begins not in {side for side, _ in own}
         if here and apart and {side for side, _ in other} == {begins}:
-            _refuse(new[draft.line][0], edge, other[-1][1], draft, needles)
+            _refuse(new[draft.line], edge, other[-1][1], draft, needles)
             return
         own.append((begins, draft))
 
@@ -58,13 +58,12 @@ def _refuse(line: Line, edge: str, other: DraftRound, draft: DraftRound, needles
     needles.report(
         line.place,
         f"this shapes {_ACROSS[edge]} in a {_SIDE[draft.side]}, at {across}.",
-        f"Work one row more or fewer before it, so that it comes in a {_SIDE[_OTHER[draft.side]]}.",
+        f"Work one row more or fewer before it, so that it comes in a {_SIDE[other_side(draft.side)]}.",
     )
     needles.lose()
 
 
 _SIDE = {"RS": "right-side row", "WS": "wrong-side row"}
-_OTHER = {"RS": "WS", "WS": "RS"}
 
 
 def _edge(text: str) -> str:

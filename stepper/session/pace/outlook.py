@@ -96,8 +96,7 @@ def work_until(plan: Plan, place: Position, end: int) -> dict[KnittingKind, int]
     ahead, behind = (_work_from(SamePlan(plan))[index] for index in (place.index, end))
     left = {kind: count - behind.get(kind, 0) for kind, count in ahead.items()}
     round_ = plan.rounds[place.index]
-    # With a wrong count, the current round may have fewer stitches than were already worked.
-    left[kind_of(round_)] -= min(place.stitch, round_.progress)
+    left[kind_of(round_)] -= _worked_of(round_, place)
     return left
 
 
@@ -123,9 +122,13 @@ def work_in(rounds: Iterable[Round], place: Position) -> dict[KnittingKind, int]
         kind = kind_of(round_)
         left[kind] = left.get(kind, 0) + round_.progress
         if round_.index == place.index:
-            # With a wrong count, the current round may have fewer stitches than were already worked.
-            left[kind] -= min(place.stitch, round_.progress)
+            left[kind] -= _worked_of(round_, place)
     return left
+
+
+def _worked_of(round_: Round, place: Position) -> int:
+    """Return the stitches worked of the round in hand, which a wrong count can say to be more than it has."""
+    return min(place.stitch, round_.progress)
 
 
 def look_ahead(plan: Plan, state: State, at: str) -> Outlook:
