@@ -6,7 +6,7 @@ from stepper.project.grammar import stitch_words
 from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 
 _STITCH = rf"(?:[kp]\s?\d+|{stitch_words()})(?![\w&/-])"
-_RIB = r"(?:k\s?\d+\s*,?\s*p\s?\d+|p\s?\d+\s*,?\s*k\s?\d+)"
+_RIB = r"(?:k\s?\d+(?:\s?tbl)?\s*,?\s*p\s?\d+|p\s?\d+\s*,?\s*k\s?\d+(?:\s?tbl)?)"
 """Two kinds of stitches, each with its number, are what is repeated: a border in front of them would be a third."""
 _FRACTIONS = r"\d+[¼½¾]?"
 _HEADED = rf"^\s*(?:[a-z][a-z-]*\s+){{0,3}}{ROUND}[^:.]*:"
