@@ -35,7 +35,7 @@ def named_round(label: str, place: Span, needles: Needles) -> Template | None:
 
 
 def _in_full(label: str) -> str:
-    """Return a name without abbreviations: a round written out as "Dec rnd" is asked for as "decrease round"."""
+    """Return a name without abbreviations: what was written out as "Dec rnd" is asked for as "dec round"."""
     for short, full in ((r"rnd", "round"), (r"dec", "decrease"), (r"inc", "increase")):
         label = re.sub(rf"\b{short}\b", full, label)
     return label
