@@ -79,7 +79,7 @@ VERBLESS: tuple[Synonym, ...] = (
         "join",
         r"\b((?:[Bb]reak|[Cc]ut|[Ff]asten)(?:\s+off)?\s+(?:yarn\s+)?[A-Z]{1,3}),\s*(?:and\s+)?(join\s+(?:in\s+)?[A-Z]{1,3})(?=\s*[.]|\s*$)",
         r"\1. \2",
-        "Break off MC, join CC.",
+        "Break MC, join CC.",
         exact=True,
     ),
 )
