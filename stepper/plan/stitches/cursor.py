@@ -260,8 +260,11 @@ class Cursor(RowRepeats):
         self.advance(run, items)
 
     def _hold(self, element: Hold, items: list[Item]) -> None:
-        times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
-        whole = element.times is None and not self.used
+        if element.to is not None:
+            times = self.goal(element.to) - self.used
+        else:
+            times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
+        whole = element.times is None and element.to is None and not self.used
         name = element.name or (self.supplies.section.lower() if whole else "") or UNNAMED
         self.need(times, f"hold {times}", element.place)
         if self.turned:

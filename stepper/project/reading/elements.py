@@ -355,6 +355,12 @@ class ElementBuilder:
         name = next((str(token) for token in tree.children if getattr(token, "type", "") == "FOR_NAME"), "")
         return Hold(None, name_part(name), self._tree_place(tree))
 
+    def _el_hold_to_marker(self, tree: Any) -> Element:
+        name = next((str(token) for token in tree.children if getattr(token, "type", "") == "FOR_NAME"), "")
+        place = self._tree_place(tree)
+        goal = Until("k", "marker", None, None, place, _marker_called(tree))
+        return Hold(None, name_part(name), place, goal)
+
     def _el_double(self, tree: Any) -> Element:
         place = self._tree_place(tree)
         return Work("ds", self._one(place), None, place)
@@ -408,6 +414,11 @@ def _named_goal(tree: Any) -> str:
         return "wrap" if "wrap" in words else "" if re.search(r"turn|gap", words) else "ds"
     if _GOALS.get(tree.data) not in ("marker", "behind"):
         return ""
+    return _marker_called(tree)
+
+
+def _marker_called(tree: Any) -> str:
+    """Return which marker is meant by its words: `first`, `last`, `end`, its number, or empty for the next."""
     words = next(str(child).lower() for child in tree.children if getattr(child, "type", "") == "MARKER")
     if re.search(r"\b(?:bor|beg|beginning|end)\b", words):
         return "end"
