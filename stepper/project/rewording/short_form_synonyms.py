@@ -28,6 +28,6 @@ SHORT_FORMS: tuple[Synonym, ...] = (
     row("marker to|marker onto|m to|m onto", rf"(\b{STS}\s+to\s+(?:the\s+)?(?:next\s+)?(?:marker|m)\s+)(?:on)?to\s+(?={HELD_BY})", r"\1on ", "K to marker, slip sts to next marker to waste yarn, k to end."),
     row("mds", r"\bturn\s*(?:,|and)\s*mds\b", "turn, make DS", "Row 1: K to 10 sts before end, turn, MDS."),
     row("pu", r"\bPU\s+(?:and\s+k(?:nit)?\s+|&\s*k\s+)?(?=\d)", "pick up and knit ", "PU 90 sts around neck edge.", exact=True),
-    row("rep", rf"{_TODAY}(rep(?:eat)?\s+(?!last|these|this)[a-z]+\s+(?:dec|inc))\s+(?=(?:on\s+)?(?:every|each)\b)", r"\1 rnd ", "Rep raglan dec every rnd 5 times."),
+    row("rep", rf"{_TODAY}(rep(?:eat)?\s+(?!last|these|this)[a-z]+\s+(?:dec|inc))\s+(?=(?:on\s+)?(?:every|each)\b)", r"\1 rnd ", "Rep raglan dec every other rnd 5 times."),
 )
 """The rows, in the order tried."""
