@@ -77,6 +77,8 @@ MOST_REACHING = 80
 """Tests that have a go at a mutant where it is known which of them run its line; the first `NEAREST` of them before the
 others."""
 NEAREST = 12
+FAR = 150
+"""Of the tests beyond those, how many at a time are shown a mutant where they are loaded already."""
 
 HEAVY = ("hypothesis", "hypothesis.strategies", "numpy", "scipy.optimize", "scipy.stats", "yaml", "lark", "PIL.Image")
 """Libraries loaded once, before the children are made: each of them would load them anew."""
@@ -472,14 +474,19 @@ def _judge(mutant: Mutant, args: argparse.Namespace, tree: Tree, times: dict[str
     """Return "killed" or "LIVED"; nothing where the tests say nothing, as they fail without the mutant."""
     others = other_tests(mutant.module)[: args.others]
     own = [*mirrored_tests(mutant.module), *args.always]
-    tried = False
+    tried, far = False, []
     if args.reach:
-        reaching = reaching_tests(tuple(args.reach), mutant.module, mutant.line)[:MOST_REACHING]
-        own, others = (reaching[:NEAREST], reaching[NEAREST:]) if reaching else (own, others)
+        reaching = reaching_tests(tuple(args.reach), mutant.module, mutant.line)
+        own, others = (reaching[:NEAREST], reaching[NEAREST:MOST_REACHING]) if reaching else (own, others)
+        far = reaching[MOST_REACHING:]
     if args.loaded and not runs_while_loading(tuple(args.reach), mutant.module, mutant.line):
         verdict = tree.show(mutant, own)
         if verdict == "LIVED":
             verdict = tree.show(mutant, others) or verdict
+        # All the others that run the line are many where nearly every garment runs it.
+        for begin in range(0, len(far), FAR):
+            if verdict == "LIVED":
+                verdict = tree.show(mutant, far[begin : begin + FAR]) or verdict
         if verdict:
             return verdict
     for tests, short in ((own, False), (others, True), (args.then, False)):
