@@ -225,7 +225,7 @@ def test_a_pattern_of_rows_keeps_its_row_and_its_columns(
     if once_more:
         lines.append(f"Rep {'rows' if flat else 'rnds'} 1-{high} once more.")
     row = high * (1 + once_more)
-    if odd and not flat or odd % 2 == 0 and odd:
+    if (odd and not flat) or (odd % 2 == 0 and odd):
         lines.append(f"Work {odd} {rows} in pattern.")
         row += odd
     first, left, expected = 0, count, {}
