@@ -169,6 +169,19 @@ def left_standing(round_: Round) -> str:
     return letters if round_.side == "RS" else letters[::-1].translate(str.maketrans("kp", "pk"))
 
 
+BASKET = "".join(f"Rnd {number}: *K3, p3; rep from * to end.\n" for number in (1, 2, 3)) + "".join(
+    f"Rnd {number}: *P3, k3; rep from * to end.\n" for number in (4, 5, 6)
+)
+
+
+def test_a_round_that_hangs_in_a_marker_is_a_round_of_its_pattern() -> None:
+    """By hand: the marker is hung in round 1, two even rounds are 2 and 3, and the next three are 4 to 6. They began with 1 again
+    once, in silence, as two lines said "even" behind the marker."""
+    work = f"Cast on 42 sts.\nJoin in the round.\n{BASKET}Work 20 sts in pattern, pm, work in pattern to end.\n"
+    plan = knit(f"{work}Work 2 rounds even.\nWork 3 rounds even.\nWork 1 round in pattern.")
+    assert [left_standing(each)[:6] for each in plan.rounds[-7:]] == ["kkkppp"] * 3 + ["pppkkk"] * 3 + ["kkkppp"]
+
+
 TILES = {
     "seed": ("kp", "pk"),
     "double seed": ("kp", "kp", "pk", "pk"),
