@@ -150,3 +150,10 @@ def test_stripes_to_a_length_that_ends_on_a_side_are_not_read_beside_a_shaping()
     line = "Work in stripes of 2 rows A, 2 rows MC for 5 cm, ending with a WS row, at the same time rep armhole dec row every 4th row 3 times."
     text = f"Cast on 40 sts.\nWork flat.\nArmhole dec row (RS): K1, ssk, k to end.\nPurl 1 row.\n{line}"
     assert "beside a shaping, rounds are read" in faults(project(f"{text}\nBind off."))
+
+
+def test_two_shapings_worked_otherwise_between_their_ends_are_a_fault() -> None:
+    """One knits and one purls the stitches between, and one row can do only one of both."""
+    text = BOTH.replace("K to last 3 sts, k2tog, k1", "P to last 3 sts, p2tog, p1")
+    line = "Work armhole dec row every 2nd row 6 times, at the same time work neck dec row every 4th row 3 times.\nBind off."
+    assert "worked otherwise between their ends" in faults(project(text + line))

@@ -125,6 +125,7 @@ def test_a_repeat_of_two_readings_that_no_count_bears_out_is_told() -> None:
         ("Rep rnds 1-2 3 more times.", {16}),
         ("Rep rnds 1-2 3 times in all.", {17}),
         ("Work rnds 1-2 3 times in all.", {17}),
+        ("Work rnds 1-2 3 times.", {17}),
         ("Rep rnds 1-2 once more.", {18}),
         ("Rep rnds 1-2 once.", {18}),
     ],
