@@ -6,6 +6,7 @@ that would fall on the wrong side is worked one row sooner.
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from stepper.craft.stitches import stitch
@@ -22,11 +23,22 @@ from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 def named_round(label: str, place: Span, needles: Needles) -> Template | None:
     """Find a round by the name under which it was written out; None, and reported, if there is none."""
-    template = needles.section.named.get(label)
+    named = needles.section.named
+    template = named.get(label)
+    if template is None:
+        alike = [name for name in named if _in_full(name) == _in_full(label)]
+        template = named[alike[0]] if len(alike) == 1 else None
     if template is None:
         hint = nearest(label, needles.section.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
         needles.miss(place, f'"{label}" has not been written out in this section.', hint)
     return template
+
+
+def _in_full(label: str) -> str:
+    """Return a name without abbreviations: what was written out as "Dec rnd" is asked for as "dec round"."""
+    for short, full in ((r"rnd", "round"), (r"dec", "decrease"), (r"inc", "increase")):
+        label = re.sub(rf"\b{short}\b", full, label)
+    return label
 
 
 def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
