@@ -68,7 +68,8 @@ NECK = "Cast on 64 sts. Join in the round.\nKnit 2 rounds.\nK20, place next 24 s
 def test_rows_behind_a_gap_in_the_round_ask_where_they_begin(line: str) -> None:
     """Worked around, the neck is drawn shut; as rows from where the round begins, the back is slit open."""
     told = faults(project(f"{NECK}{line}\nBind off."))
-    assert "does not say where they begin" in told and "join the yarn at the gap" in told
+    assert "does not say where they begin" in told
+    assert "join the yarn at the gap" in told
 
 
 @pytest.mark.parametrize(
