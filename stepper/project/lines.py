@@ -52,7 +52,7 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
 def _marked(
     rows: list[tuple[str, Span]],
 ) -> tuple[list[tuple[str, Span]], list[tuple[str, ...]], tuple[str, ...]]:
-    """Split rows at the marks and heads inside them; return them, the marks after each, and those in front."""
+    """Split rows at the marks and heads inside them; return them, the marks after each and in front."""
     made: list[tuple[str, Span]] = []
     marks: list[tuple[str, ...]] = []
     opening: tuple[str, ...] = ()
