@@ -311,6 +311,8 @@ class Return:
     place: Span
     number: Numbers | None = None
     """How many there are, if the line says so."""
+    wrong_side: bool = False
+    """Whether the line says that the wrong side is facing: the first row on them is one of that side."""
 
 
 @dataclass(frozen=True, slots=True)

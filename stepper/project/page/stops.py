@@ -32,6 +32,12 @@ _LETTER = re.compile(r"^\s*[A-H]\.$")
 """The letter of a step: "B. Work 4 rows"."""
 _HEAD_ALONE = re.compile(r"^\W*(?:row|rnd|round)s?\s+\d{1,3}(?:\s*[(\[][rw]s[)\]])?\s*:$", re.I)
 """The head of a row, with what is worked in the row of the page below."""
+_ON_NEEDLE = re.compile(
+    r"^(?:(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)(\d)(?:\s*(?:,|and|&)\s*(?:N|needles?\s*)?\d)*\s*:"
+    r"|(?:place|put|slip)\s+\d[\d\s(),:;\[\]]*(?:sts|stitches)\s+on(?:to)?\s+(?:the\s+)?needle\s*(?:number\s*)?(\d))",
+    re.I,
+)
+"""What is worked or lies on one needle, each needle in a row of its own: "Needle 1: K to last 3 sts, …"."""
 _REPEATS = re.compile(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
 
 
@@ -72,11 +78,24 @@ def goes_on(row: str, following: str) -> bool:
         return False
     if _GOES_ON.search(row) or _is_open(row) or _HEAD_ALONE.match(row):
         return True
+    if _goes_on_needles(row, following):
+        return True
     if begins_row(following):
         return False
     if row.endswith(ENDS):
         return _stops_go_on(row, following)
     return not _BEGINS_ANEW.match(following)
+
+
+def _goes_on_needles(row: str, following: str) -> bool:
+    """Return whether the row below is of a further needle, or of the first after a head of its own."""
+    below = _ON_NEEDLE.match(following)
+    if below is None:
+        return False
+    number, above = int(below.group(1) or below.group(2)), _ON_NEEDLE.match(row)
+    if above is not None:
+        return number > int(above.group(1) or above.group(2))
+    return number == 1 and row.endswith(":")
 
 
 def _is_open(row: str) -> bool:

@@ -49,6 +49,15 @@ def test_a_sentence_is_followed_over_its_rows(row: str, below: str, on: bool) ->
     assert goes_on(row, below) is on
 
 
+def test_needles_in_rows_of_their_own_are_one_round() -> None:
+    """A round each would be knitted as many times as there are needles."""
+    assert goes_on("Needle 1: K to last 3 sts, k2tog, k1.", "Needle 2: K1, ssk, k to end.")
+    assert goes_on("Dec round:", "Needle 1: K to last 3 sts, k2tog, k1.")
+    assert goes_on("Needles 1 and 3: 5 sts each", "Needles 2 and 4: 6 sts each")
+    assert not goes_on("Needle 2: K1, ssk, k to end.", "Needle 1: K to last 3 sts, k2tog, k1.")
+    assert not goes_on("Knit 3 rounds.", "Needle 1: K to last 3 sts, k2tog, k1.")
+
+
 def test_a_broken_row_is_seen() -> None:
     """What follows one is no page number."""
     assert is_broken_at("K to last")
