@@ -19,7 +19,6 @@ from stepper.project.instructions import AtIntervals, EdgeRows, Leg
 from stepper.project.problems import Span, nearest
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
-
 _SAME = "same "
 """Begins the name of a round that the page calls by what it does: "rep this inc every 8th row"."""
 
