@@ -6,6 +6,7 @@ that would fall on the wrong side is worked one row sooner.
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from stepper.craft.stitches import stitch
@@ -25,7 +26,12 @@ _SAME = "same "
 
 def named_round(label: str, place: Span, needles: Needles) -> Template | None:
     """Find a round by the name under which it was written out; None, and reported, if there is none."""
-    template = needles.section.named.get(label) or _just_shaped(label, needles)
+    named = needles.section.named
+    template = named.get(label)
+    if template is None:
+        alike = [name for name in named if _in_full(name) == _in_full(label)]
+        template = named[alike[0]] if len(alike) == 1 else None
+    template = template or _just_shaped(label, needles)
     if template is None:
         name = label.removeprefix(_SAME)
         hint = nearest(name, needles.section.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
@@ -40,6 +46,13 @@ def _just_shaped(label: str, needles: Needles) -> Template | None:
         return None
     grown = drafts[-1].after - drafts[-1].before
     return drafts[-1].template if grown * (1 if "inc" in label else -1) > 0 else None
+
+
+def _in_full(label: str) -> str:
+    """Return a name without abbreviations: what was written out as "Dec rnd" is asked for as "dec round"."""
+    for short, full in ((r"rnd", "round"), (r"dec", "decrease"), (r"inc", "increase")):
+        label = re.sub(rf"\b{short}\b", full, label)
+    return label
 
 
 def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:

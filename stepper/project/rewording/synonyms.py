@@ -32,12 +32,14 @@ from stepper.project.rewording.shaping_synonyms import SHAPING
 from stepper.project.rewording.sign_synonyms import SIGNS
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.until_synonyms import UNTIL
+from stepper.project.rewording.verbless_synonyms import VERBLESS
 
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SIGNS,
     *NUMBERS,
     *PROSE,
+    *VERBLESS,
     *REMARKS,
     *PARAGRAPHS,
     *LEAFLETS,
