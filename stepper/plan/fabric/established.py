@@ -108,8 +108,14 @@ def asks_pattern(elements: tuple[Element, ...]) -> bool:
 
 
 def _goes_on(known: Established, cycle: tuple[Template, ...], start: int, needles: Needles) -> bool:
-    """Return whether rounds of the pattern were worked once more, in its order from where it stood."""
-    if known.end != start or not known.cycle or any(each not in known.cycle for each in cycle):
+    """Return whether rounds of the pattern were worked once more, in its order from where it stood.
+
+    A round between them that goes on in the pattern and changes nothing, as one that hangs in a marker, is
+    one of its rounds.
+    """
+    if not known.cycle or any(each not in known.cycle for each in cycle):
+        return False
+    if known.end != start and (known.shaped or known.reached != start):
         return False
     begin, rounds = start - known.start, len(known.cycle)
     return all(

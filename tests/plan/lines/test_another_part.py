@@ -123,3 +123,19 @@ def test_where_it_goes_on_is_not_guessed() -> None:
     """Four rows of her own against six of the back: which row of the back comes next is for her to say."""
     told = refused(*BACK, "== front", "CO 40 sts. Work flat.", "Work 4 rows in garter st.", "Work as for back.")
     assert "5 rows are worked, so it is not known where in the back this goes on" in told
+
+
+@pytest.mark.parametrize("beginning", [("CO 40 sts. Work flat.",), ("CO 40 sts. Work flat. Knit 2 rows.",)])
+def test_a_cast_on_of_her_own_stands_for_the_other_and_needs_no_word(beginning: tuple[str, ...]) -> None:
+    """The first row is the one row that no two parts share: nothing is assumed, and what stands behind the cast-on of the other part,
+    on the same line even, is worked. Source: common practice ("cast on 36 sts; work as for back to underarm")."""
+    plan = knit("== back", *beginning, "Purl 1 row.", "Bind off.", "== front", "CO 36 sts. Work flat.", "Work as for back.")
+    rows = 2 + 2 * beginning[0].endswith("Knit 2 rows.")
+    assert counts(plan, "front") == [*[36] * rows, 0]
+    assert not [each for each in plan.warnings if "goes on with line" in each.text]
+
+
+def test_make_2_is_not_made_again_by_the_second() -> None:
+    """A line that only says how many are made is none of the lines of the part."""
+    plan = knit("== sleeve", "CO 20 sts. Work flat.", "Knit 3 rows.", "Bind off.", "Make 2.")
+    assert [round_.after for round_ in plan.rounds] == [20, 20, 20, 20, 0] * 2
