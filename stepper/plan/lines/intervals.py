@@ -26,14 +26,13 @@ _SAME = "same "
 
 def named_round(label: str, place: Span, needles: Needles) -> Template | None:
     """Find a round by the name under which it was written out; None, and reported, if there is none."""
-    named = needles.section.named
-    template = named.get(label)
+    named, name = needles.section.named, label.removeprefix(_SAME)
+    template = named.get(name)
     if template is None:
-        alike = [name for name in named if _in_full(name) == _in_full(label)]
+        alike = [other for other in named if _in_full(other) == _in_full(name)]
         template = named[alike[0]] if len(alike) == 1 else None
     template = template or _just_shaped(label, needles)
     if template is None:
-        name = label.removeprefix(_SAME)
         hint = nearest(name, needles.section.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
         needles.miss(place, f'"{name}" has not been written out in this section.', hint)
     return template
