@@ -146,7 +146,6 @@ LEAFLETS: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     # --- lengths and rows ---
-    row("even for", rf"\b(k|knit)\s+even\s+for\s+({N}\s+{ROUND})", r"knit \2", "K even for 6 rounds."),
     row("rows of rib|rnds of rib|rounds of rib", rf"\b((?:these|last|the\s+last)\s+{N}\s+{ROUND})\s+of\s+rib(?:bing)?\b", r"\1", "Repeat these 2 rows of ribbing 3 times more."),
     row(
         "beg|start",
