@@ -446,6 +446,8 @@ class Line:
     """Sizes that the line is for, by index from 0; empty for all."""
     marks: tuple[str, ...] = ()
     """Marks of the page after the line, as `**`, to which other lines refer."""
+    opens: tuple[str, ...] = ()
+    """Marks in front of the line, if it is the first of its section."""
     times: Numbers | None = None
     """How many consecutive rows the line is for (`Next 4 rows:`); None for one."""
     assumed: tuple[Assumed, ...] = ()
