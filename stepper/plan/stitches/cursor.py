@@ -390,12 +390,17 @@ def _nothing_left(element: Hold, behind: tuple[Element, ...]) -> None:
     Raises:
         MisfitError: it works some.
     """
-    if any(isinstance(each, Until) or (isinstance(each, Work) and stitch(each.stitch).uses) for each in behind):
+    if any(isinstance(each, Until | Work) and not _adds(each) for each in behind):
         raise MisfitError(
             element.place,
             "all the stitches left go on hold here, and the line works more behind them.",
             "Write how many are put on hold, or place a marker behind them.",
         )
+
+
+def _adds(element: Until | Work) -> bool:
+    """Return whether an element takes no stitch of the old round, as a cast-on does."""
+    return isinstance(element, Work) and element.stitch != "pattern" and not stitch(element.stitch).uses
 
 
 def _is_decrease(elements: tuple[Element, ...]) -> bool:
