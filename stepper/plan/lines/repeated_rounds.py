@@ -92,6 +92,11 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
         needles.miss(repeated.place, f"only {len(drafts)} rounds come before this line in the section.")
         return ()
     last = drafts[-wanted:] if wanted else []
+    if repeated.side:
+        last = [draft for draft in last if draft.flat and draft.side == repeated.side]
+        if len(last) != 1:
+            needles.miss(repeated.place, f"the two rows before this line have not one {repeated.side} row.")
+            return ()
     again = tuple(_in_its_yarn(draft, last) for draft in last if draft.template and _comes_again(draft))
     if len(again) < len(last):
         needles.miss(

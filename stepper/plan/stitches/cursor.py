@@ -115,6 +115,8 @@ class Cursor(RowRepeats):
                 self._mark(element, items)
             elif isinstance(element, Hold):
                 self._hold(element, items)
+                if element.times is None and self.used == self.facing.room and elements[number + 1 :]:
+                    _nothing_left(element, elements[number + 1 :])
             elif isinstance(element, TurnHere):
                 self._turn(element, items)
             else:
@@ -261,8 +263,14 @@ class Cursor(RowRepeats):
 
     def _hold(self, element: Hold, items: list[Item]) -> None:
         times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
-        whole = element.times is None and not self.used
+        named = element.times is None and bool(element.name and self.used)
+        if element.to_marker or (named and any(self.used < mark for mark in self.waiting)):
+            # "K to marker, place sleeve sts on hold": the part reaches to the next marker, not to the end.
+            times = self.goal(Until("k", "marker", None, None, element.place)) - self.used
+        whole = element.times is None and not self.used and not element.to_marker
         name = element.name or (self.supplies.section.lower() if whole else "") or UNNAMED
+        if any(name == other for other, _ in self.held):
+            name = f"second {name}"  # two sleeves of a yoke: neither is the other's stitches
         self.need(times, f"hold {times}", element.place)
         if self.turned:
             self._close_turn(times, element.place, items)
@@ -374,6 +382,25 @@ class Cursor(RowRepeats):
         for run in runs:
             self.advance(run, [])
         items.extend(condense(runs))
+
+
+def _nothing_left(element: Hold, behind: tuple[Element, ...]) -> None:
+    """Report stitches that a line works behind all that are left, which it puts on hold.
+
+    Raises:
+        MisfitError: it works some.
+    """
+    if any(isinstance(each, Until | Work) and not _adds(each) for each in behind):
+        raise MisfitError(
+            element.place,
+            "all the stitches left go on hold here, and the line works more behind them.",
+            "Write how many are put on hold, or place a marker behind them.",
+        )
+
+
+def _adds(element: Until | Work) -> bool:
+    """Return whether an element takes no stitch of the old round, as a cast-on does."""
+    return isinstance(element, Work) and element.stitch != "pattern" and not stitch(element.stitch).uses
 
 
 def _is_decrease(elements: tuple[Element, ...]) -> bool:

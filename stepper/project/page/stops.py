@@ -38,6 +38,11 @@ _ON_NEEDLE = re.compile(
     re.I,
 )
 """What is worked or lies on one needle, each needle in a row of its own: "Needle 1: K to last 3 sts, …"."""
+_LIST = re.compile(r"[(\[]\s*\d+\s*[:,;]?$")
+"""A list of sizes that begins at the end of a row, whatever brackets were left open or closed before it."""
+_AS_FOLLOWS = re.compile(r"\b(?:bind|cast)\s+off\b[^.:]*\bas\s+foll(?:ow)?s\s*:$", re.I)
+_STEPS = re.compile(r"^\d[\d\s(),:;\[\]]*(?:sts|stitches)\s+\d", re.I)
+"""The steps of binding off over rows: "5 sts 3 times, then 4 sts twice"."""
 _REPEATS = re.compile(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
 
 
@@ -51,7 +56,8 @@ def sentences_of(text: str) -> list[str]:
     made: list[str] = []
     last = ""
     for part in _SENTENCE.split(text):
-        if made and (_goes_with(last, part) or _NUMBER_OF_ROW.match(last) or _LETTER.match(last)):
+        starred = "*" in last and _REPEATS.match(part)
+        if made and (starred or _goes_with(last, part) or _NUMBER_OF_ROW.match(last) or _LETTER.match(last)):
             made[-1] += f" {part}"
         else:
             made.append(part)
@@ -78,6 +84,8 @@ def goes_on(row: str, following: str) -> bool:
         return False
     if _GOES_ON.search(row) or _is_open(row) or _HEAD_ALONE.match(row):
         return True
+    if _AS_FOLLOWS.search(row) and _STEPS.match(following):
+        return True
     if _goes_on_needles(row, following):
         return True
     if begins_row(following):
@@ -100,7 +108,9 @@ def _goes_on_needles(row: str, following: str) -> bool:
 
 def _is_open(row: str) -> bool:
     """Return whether a bracket of a row is closed only further on: "2 (3: 4:"."""
-    return row.count("(") + row.count("[") > row.count(")") + row.count("]")
+    opened = max(row.rfind("("), row.rfind("["))
+    more = row.count("(") + row.count("[") > row.count(")") + row.count("]")
+    return more or (opened > max(row.rfind(")"), row.rfind("]")) and bool(_LIST.match(row[opened:])))
 
 
 def _stops_go_on(row: str, following: str) -> bool:
