@@ -40,7 +40,9 @@ _ON_NEEDLE = re.compile(
 """What is worked or lies on one needle, each needle in a row of its own: "Needle 1: K to last 3 sts, …"."""
 _LIST = re.compile(r"[(\[]\s*\d+\s*[:,;]?$")
 """A list of sizes that begins at the end of a row, whatever brackets were left open or closed before it."""
-_AS_FOLLOWS = re.compile(r"\b(?:bind|cast)\s+off\b[^.:]*\bas\s+foll(?:ow)?s\s*:$", re.I)
+_ROWS = re.compile(r"\b(?:rows|rnds|rounds)\b", re.I)
+"""What is repeated from a star are rows then, and no stitches."""
+_AS_FOLLOWS = re.compile(r"\bas\s+foll(?:ow)?s\s*:$", re.I)
 _STEPS = re.compile(r"^\d[\d\s(),:;\[\]]*(?:sts|stitches)\s+\d", re.I)
 """The steps of binding off over rows: "5 sts 3 times, then 4 sts twice"."""
 _REPEATS = re.compile(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
@@ -56,7 +58,7 @@ def sentences_of(text: str) -> list[str]:
     made: list[str] = []
     last = ""
     for part in _SENTENCE.split(text):
-        starred = "*" in last and _REPEATS.match(part)
+        starred = "*" in last and _REPEATS.match(part) and not _ROWS.search(last)
         if made and (starred or _goes_with(last, part) or _NUMBER_OF_ROW.match(last) or _LETTER.match(last)):
             made[-1] += f" {part}"
         else:

@@ -91,7 +91,7 @@ LEAFLETS: tuple[Synonym, ...] = (
         "Cont in st st on the 41 sts obtained until piece measures 9 cm.",
     ),
     row("obtained", rf"\b(?:cont(?:inue)?|work)\s+on\s+(?:the\s+)?({N}\s+{STS})\s+obtained\b", r"\1. work even", "Cont on the 41 sts obtained until piece measures 9 cm."),
-    row("total", rf"({LONG}(?:\s*,?\s*\([^)]*\))?)\s*,\s*({N}\s+{ROUND})\s+total(?=\s*\.?\s*$)", r"\1. \2 in total", "Work in st st until piece measures 6 cm, 20 rows total."),
+    row("total", rf"({LONG}(?:\s*,?\s*\([^)]*\))?)(?P<said>\s*,\s*{LONG})?\s*,\s*({N}\s+{ROUND})\s+total(?=\s*\.?\s*$)", r"\1. \3 in total", "Work in st st until piece measures 6 cm, 2¼ in, 20 rows total.", spelt_out=True),
     row("with ", rf"^(\s*)with\s+({N})\s+{STS}\s*,?\s+(?=(?:work|cont(?:inue)?)\s+(?:even|straight|in)\b)", r"\1\2 sts. ", "With 83 sts. work even for 3 cm."),
     row(
         "increas|decreas",
