@@ -208,7 +208,7 @@ def _through(known: Established, number: int, needles: Needles) -> None:
         known.phase += 1  # one draft stands for identical rounds that change nothing
         return
     changes = draft.before != draft.after or any(_changes(item) for item in draft.phrase)
-    if changes or draft.evenly or _is_short(draft):
+    if changes or _is_short(draft):
         known.shaped, known.spread = True, draft.evenly
     if known.columns is None:
         return
@@ -226,7 +226,7 @@ def _after(columns: list[Column], draft: DraftRound, phase: int, needles: Needle
     if draft.evenly:
         if len(set(columns)) > 1 and changed:
             raise UnknownFabricError("a change was spread over it")
-        return columns[:1] * draft.after
+        return columns[:1] * draft.after if changed else columns
     if draft.from_turn and changed:
         raise UnknownFabricError("short rows in the round changed its stitches")
     if period > 1 and _is_short(draft):

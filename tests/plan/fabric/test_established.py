@@ -334,6 +334,24 @@ def test_a_rib_after_an_even_increase_begins_anew_and_says_so() -> None:
     assert any("begins anew" in each.text for each in plan.warnings)
 
 
+@pytest.mark.parametrize("change", ["Increase 0 sts evenly.", "Decrease 0 sts evenly.", "Increase evenly to 40 sts."])
+@pytest.mark.parametrize(
+    ("work", "behind"),
+    [
+        ("Work 2 rounds in pattern.", ["kkpp" * 10] * 2),
+        ("Work 2 rounds even.", ["kkpp" * 10] * 2),
+        ("Work 20 sts in pattern, k to end.", ["kkpp" * 5 + "k" * 20]),
+        (f"{DEC}\nWork 1 round even.", ["kk" + ("kkpp" * 10)[3:37] + "kk"]),
+    ],
+)
+def test_a_change_of_no_stitches_leaves_the_pattern_as_it_was(change: str, work: str, behind: list[str]) -> None:
+    """"Increase 0 (4, 8) sts evenly" is a plain round in the smallest size, and the rib goes on behind it as in the others. It was
+    knitted from there on, in silence."""
+    plan = knit(f"{ROUND}{RIB}{change}\n{work}")
+    assert [left_standing(each) for each in plan.rounds[-len(behind) :]] == behind
+    assert plan.rounds[3].instruction == "knit"
+
+
 def test_colours_are_columns_too() -> None:
     """A chart of two rounds cut by one stitch at each side goes on in its colours."""
     plan = knit(f"{ROUND}Chart peak, 2 times.\nNext rnd: {DEC}\nWork 2 rounds in pattern.")
