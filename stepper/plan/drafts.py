@@ -42,7 +42,7 @@ def _asks(element: Element) -> bool:
         return any(_asks(inner) for inner in element.elements) or bool(element.reading)
     if isinstance(element, Until) and element.name in ("gusset", "thumb"):
         return True  # which markers these are depends on the rounds before
-    if isinstance(element, Hold) and element.times is None and element.to is None:
+    if isinstance(element, Hold) and element.times is None:
         return True  # they go on hold under the name of the section
     pattern = isinstance(element, Until | Work) and element.stitch == "pattern"
     return pattern or isinstance(element, ChartPart | PickUp | Across | Spread)

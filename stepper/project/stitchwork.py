@@ -110,11 +110,11 @@ class Hold:
     """Stitches put on hold for a part of the garment."""
 
     times: Numbers | None
-    """How many; None for all that are left, or for those up to a place."""
+    """How many; None for all that are left, or up to a marker."""
     name: str
     place: Span
-    to: Until | None = None
-    """Up to which place, where that is said instead of a number."""
+    to_marker: bool = False
+    """Whether they reach to the next marker."""
 
 
 @dataclass(frozen=True, slots=True)

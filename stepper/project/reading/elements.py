@@ -13,7 +13,7 @@ from stepper.craft import stitches
 from stepper.project.instructions import Assumed
 from stepper.project.lengths import in_one_unit, read_length
 from stepper.project.problems import Problem, Span
-from stepper.project.reading.goals import GOALS, marker_called, named_goal
+from stepper.project.reading.goals import GOALS, named_goal
 from stepper.project.reading.manners import stretch_in
 from stepper.project.stitchwork import (
     Across,
@@ -354,13 +354,9 @@ class ElementBuilder:
 
     def _el_hold_all(self, tree: Any) -> Element:
         name = next((str(token) for token in tree.children if getattr(token, "type", "") == "FOR_NAME"), "")
-        return Hold(None, name_part(name), self._tree_place(tree))
+        return Hold(None, name_part(name), self._tree_place(tree), to_marker=tree.data == "hold_to")
 
-    def _el_hold_to_marker(self, tree: Any) -> Element:
-        name = next((str(token) for token in tree.children if getattr(token, "type", "") == "FOR_NAME"), "")
-        place = self._tree_place(tree)
-        goal = Until("k", "marker", None, None, place, marker_called(tree))
-        return Hold(None, name_part(name), place, goal)
+    _el_hold_to = _el_hold_all
 
     def _el_double(self, tree: Any) -> Element:
         place = self._tree_place(tree)

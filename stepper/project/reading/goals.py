@@ -31,11 +31,6 @@ def named_goal(tree: Any) -> str:
         return "wrap" if "wrap" in words else "" if re.search(r"turn|gap", words) else "ds"
     if GOALS.get(tree.data) not in ("marker", "behind"):
         return ""
-    return marker_called(tree)
-
-
-def marker_called(tree: Any) -> str:
-    """Return which marker the words mean: `first`, `last`, `end`, its number, or empty for the next."""
     words = next(str(child).lower() for child in tree.children if getattr(child, "type", "") == "MARKER")
     if re.search(r"\b(?:bor|beg|beginning|end)\b", words):
         return "end"

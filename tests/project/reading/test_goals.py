@@ -7,7 +7,7 @@ import pytest
 from stepper.project.problems import Span
 from stepper.project.reading.goals import GOALS
 from stepper.project.reading.wording import Words, read_line
-from stepper.project.stitchwork import Hold, Until
+from stepper.project.stitchwork import Until
 
 
 def _first(words: str) -> object:
@@ -37,11 +37,3 @@ def test_the_place_that_is_named_is_the_one_worked_to(words: str, goal: str, nam
     assert isinstance(element, Until)
     assert (element.goal, element.name) == (goal, name)
     assert goal in GOALS.values()
-
-
-def test_stitches_are_held_up_to_the_marker_that_is_named() -> None:
-    """A sleeve set aside from marker to marker, as raglans are divided."""
-    element = _first("Place sts to next marker on waste yarn for sleeve, k to end.")
-    assert isinstance(element, Hold)
-    assert element.to is not None
-    assert (element.times, element.name, element.to.goal, element.to.name) == (None, "sleeve", "marker", "")
