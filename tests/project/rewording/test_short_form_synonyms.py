@@ -27,6 +27,7 @@ def test_a_short_form_says_what_it_stands_for(printed: str, words: str) -> None:
     [
         "Work Chart A, starting with rnd 5.",
         "Work these 2 rows 16 times.",
+        "Place sts between markers on waste yarn.",
     ],
 )
 def test_what_means_something_else_stays(printed: str) -> None:
