@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from functools import cache
+from pathlib import Path
 
 import pytest
 
@@ -15,6 +16,7 @@ from stepper.plan.model import Plan
 from stepper.session import cues
 from stepper.session.machine import Session
 from stepper.session.questions.topics import HelpWith, Topic
+from stepper.sitting.project_file import load_project
 from tests.fixtures import plan_named
 
 AT = "2025-03-03T20:15:00+01:00"
@@ -24,6 +26,10 @@ ASKING: tuple[cues.Cue, ...] = (
     *(kind(at=AT) for kind in (cues.Again, cues.Where, cues.Spacing, cues.HowMany, cues.HowFar, cues.HowLong)),
 )
 GARMENTS = ("switchback", "shawl", "hat")
+PAGES = tuple(
+    Path(__file__).parent / "project" / "corpus" / "garments" / f"{name}.yaml"
+    for name in ("cabledmitts", "harbour", "raglan", "saltmarsh")
+)
 EVERY = 100
 """Rounds between those in which everything is asked."""
 NUMBER = (
@@ -36,7 +42,7 @@ ROUGH = re.compile(r"\bthousand$")
 DIGITS = "count is two four six"
 """The one number that the help says digit by digit, as it is surest heard."""
 UNFIT = re.compile(
-    r"\band[.,;]|every first|\d|  |\(|\*|\.\.|,,"
+    r"^[Aa]nd\b|\band[.,;]|\"|every first|\d|  |\(|\*|\.\.|,,"
     r"|\b(?:sts?|k2tog|ssk|[Pp]m|sm|rem|DS|tog|beg|rep|cont|rnds?|foll)\b"
     r"|\b(?:cursor|panel|column|click|badge|window|keyboard)\b"
 )
@@ -86,6 +92,15 @@ def test_no_number_is_said_beside_another_without_a_pause(name: str) -> None:
 def test_nothing_is_left_over_from_print_or_from_a_wording_taken_apart(name: str) -> None:
     """"And." at an end, "every first", figures, abbreviations and terms of the screen are not said aloud."""
     assert [(match.group(), line) for line in lines_of(name) if (match := UNFIT.search(line))] == []
+
+
+@pytest.mark.parametrize("path", PAGES, ids=lambda path: path.stem)
+def test_nothing_is_left_over_in_what_a_page_says_beside_its_stitches(path: Path) -> None:
+    """Pages of other writers are taken apart the most: "Pm and.", "4 (4, 5, 5) sts before BOR m", "16\" "."""
+    plan = load_project(path).plan
+    said = {spell_out(f"{remark.rstrip('.')}.") for round_ in plan.rounds for remark in round_.remarks}
+    assert said
+    assert [(match.group(), line) for line in said if (match := UNFIT.search(line))] == []
 
 
 @pytest.mark.parametrize(

@@ -20,13 +20,16 @@ WORDS: Final = MappingProxyType(
         "rem": "remaining", "tog": "together", "tbl": "through the back loop", "wyib": "with yarn in back",
         "wyif": "with yarn in front", "kwise": "knitwise", "pwise": "purlwise", "psso": "pass it over",
         "dpn": "double pointed needle", "dpns": "double pointed needles", "approx": "about",
-        "st st": "stockinette stitch", "ch": "chain",
+        "bor m": "marker at the beginning of the round", "st st": "stockinette stitch", "ch": "chain",
     }
 )  # fmt: skip
 """What printed patterns abbreviate beside their stitches, in lower case, with the words it stands for.
 
 Source: common practice. "alt" and "pat" are left out: they are words or names as well.
 """
+
+_IN_CAPITALS: Final = MappingProxyType({"DS": "double stitch", "BO": "bind off", "CO": "cast on"})
+# What is an abbreviation in capitals only, because in small letters it is a code, a word or a name.
 
 _NOT_ALONE: Final = frozenset(
     ("hold", "return", "rest", "turn", "bead", "graft", "draw", "co", "bo", "pu", "ds", "pm")
@@ -49,6 +52,8 @@ def expand_abbreviations(line: str) -> str:
         The line, with figures unchanged. Always: doing it twice changes nothing more.
     """
     line = _COUNTED.sub(_counted, line)
+    for capitals, said in _IN_CAPITALS.items():
+        line = re.sub(rf"(?<![\w.&/-]){capitals}(?![\w&/-])", said, line)
     return _ALONE.sub(_said, line)
 
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 from fractions import Fraction
+from itertools import pairwise
 
 from stepper.language.abbreviations import expand_abbreviations
 from stepper.language.numbers import LARGEST, decimal, spoken_decimal, words
@@ -38,7 +39,21 @@ def spell_out(line: str) -> str:
 
     "32.5 cm" is "thirty two point five centimetres", "10½" "ten and a half", "k2tog" "knit two together".
     """
-    return _FIGURE.sub(_said, _FRACTION.sub(_part_said, expand_abbreviations(line)))
+    line = _without_inch_signs(expand_abbreviations(line))
+    return _FIGURE.sub(_said, _FRACTION.sub(_part_said, line))
+
+
+def _without_inch_signs(line: str) -> str:
+    """Write out the signs for inches: those behind a figure that end nothing quoted."""
+    first, *others = line.split('"')
+    said, quoted = first, False
+    for before, after in pairwise((first, *others)):
+        if quoted or before[-1:] not in tuple(f"0123456789{_PARTS}"):
+            quoted = not quoted
+            said = f'{said}"{after}'
+        else:
+            said = f"{said} inches{after}"
+    return said
 
 
 def _part_said(match: re.Match[str]) -> str:

@@ -34,6 +34,7 @@ from stepper.language.places import (
     place_name,
     round_name,
     round_word,
+    rounds_of_sort,
     sentence_case,
 )
 from stepper.language.yarn_left import tell_yarn_left
@@ -84,11 +85,13 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
 
 
 def _with_lead(effect: effects.TellStep, round_: Round, what: str) -> str:
-    """Put the place in front of a step; its label or chart is left out where that makes it too long."""
+    """Put the place in front of a step; what it can do without is left out where that makes it too long."""
     lead = _lead(effect, round_)
     if not lead:
         return sentence_case(what)
     said = f"{lead}: {what}"
+    if effect.part.at_marker and effect.lead is Lead.PART and seconds_of(spell_out(said)) > MOST_S:
+        return sentence_case(what)  # she is at the marker
     wanted = effect.slower or effect.lead is not Lead.ROUND  # asked for, or to say where she is
     if wanted or seconds_of(spell_out(said)) <= MOST_S:
         return said
@@ -99,6 +102,8 @@ def _the_same_again(part: StepPart) -> str:
     """Say how often a repeat just read out in full is worked again; empty for any other part."""
     if not part.again:
         return ""
+    if part.repeat is not None:
+        return "the same again"
     times = sum(item.times for item in part.items if isinstance(item, Group))
     return "the same again" if times == 1 else f"the same again, {words(times)} times"
 
@@ -232,7 +237,9 @@ def _ask_length(effect: effects.AskLength, plan: Plan) -> str:
 
 
 def _stride(effect: effects.TellStride, plan: Plan) -> str:
-    return f"By {effect.by.value}."
+    if effect.sort is None:
+        return f"By {effect.by.value}."
+    return f"By {effect.by.value}, {rounds_of_sort(effect.sort, flat=effect.flat)}."
 
 
 def _second(effect: effects.TellSecond, plan: Plan) -> str:

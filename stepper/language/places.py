@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date, datetime
 from typing import Final
 
 from stepper.plan.model import Plan, Round
 from stepper.session.state import Position
+from stepper.session.steps import RoundSort
 
 _MONTHS: Final = (
     "January",
@@ -85,3 +87,24 @@ def full_date(day: str) -> str:
 def sentence_case(text: str) -> str:
     """Capitalise the first letter and leave the rest as it is."""
     return text[:1].upper() + text[1:]
+
+
+def rounds_of_sort(sort: RoundSort, *, flat: bool) -> str:
+    """Say which rounds are read out alike, as a knitter calls them: "in plain rounds".
+
+    Args:
+        sort: Of the rounds.
+        flat: Whether they are rows.
+    """
+    return _SORTS[sort].format(rounds="rows" if flat else "rounds")
+
+
+_SORTS: Final[Mapping[RoundSort, str]] = {
+    RoundSort.COLOURS: "in colourwork",
+    RoundSort.TEXTURE: "in lace and cables",
+    RoundSort.SHAPED: "in {rounds} with shaping",
+    RoundSort.RAGLAN: "in {rounds} that shape at markers",
+    RoundSort.EVEN: "in {rounds} of even changes",
+    RoundSort.SHAPING: "in {rounds} with shaping",
+    RoundSort.PLAIN: "in plain {rounds}",
+}

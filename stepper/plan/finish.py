@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import re
+from typing import Final
+
 from stepper.craft.even.manners import Manner
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
@@ -94,7 +97,7 @@ def _round(
         floats=flat.floats,
         instruction=flat.instruction,
         checkpoint=_checkpoint(draft, following),
-        remarks=draft.remarks,
+        remarks=tuple(in_size(each, draft.size, len(project.sizes)) for each in draft.remarks),
         evenly=draft.evenly,
         chart=draft.chart,
         chart_round=draft.chart_round,
@@ -103,6 +106,25 @@ def _round(
         line=draft.line,
         altered=draft.altered,
     )
+
+
+_EACH_SIZE: Final = re.compile(r"(?P<first>\d+(?:\.\d+)?) ?\((?P<others>[\d., ;]+)\)")
+
+
+def in_size(remark: str, size: int, of: int) -> str:
+    """Return a remark with the numbers of one size, where it lists one for each.
+
+    Args:
+        remark: As printed: "ending 4 (4, 5, 5) sts before the marker".
+        size: From 0.
+        of: How many sizes there are; a list of any other length is left alone.
+    """
+
+    def own(match: re.Match[str]) -> str:
+        numbers = [match["first"], *re.split(r"[,;] ?", match["others"])]
+        return numbers[size] if len(numbers) == of else match.group()
+
+    return _EACH_SIZE.sub(own, remark)
 
 
 def shaping_places(runs: tuple[Run, ...]) -> tuple[int, ...]:

@@ -26,9 +26,11 @@ def pick_answers(lines: Sequence[str], session: Session) -> tuple[str, ...]:
 
 
 def _says_the_step(line: str, session: Session) -> bool:
-    """Return whether a line is the current step with any lead."""
+    """Return whether a line is the current step with any lead, read out or called the same again."""
     plan, state = session.plan, session.state
-    return any(line == tell_effect(step_at(plan, state, lead), plan) for lead in _USUAL_FIRST)
+    if any(line == tell_effect(step_at(plan, state, lead), plan) for lead in _USUAL_FIRST):
+        return True
+    return line == tell_effect(step_at(plan, state, Lead.PART, taught=True), plan)
 
 
 def describe_result(lines: Sequence[str], text: str, session: Session, *, changed: bool) -> str:

@@ -6,7 +6,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import Any, Final
 
@@ -96,8 +96,16 @@ class TellTimeKnitted(Effect):
     """Whether her own pace is known; otherwise the usual one is assumed."""
 
 
-def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Effect:
-    """Tell the current step from the place in it, or that no round is left."""
+def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False, taught: bool = False) -> Effect:
+    """Tell the current step from the place in it, or that no round is left.
+
+    Args:
+        plan: The plan as knitted.
+        state: Where the session stands.
+        lead: How much of the place is said in front.
+        slower: Whether she asked for it again.
+        taught: Whether she has just heard the step before, so that one like it need not be read out.
+    """
     place = state.place
     if place.index >= len(plan.rounds):
         return TellFinished()
@@ -106,6 +114,8 @@ def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False) -> Ef
     part = cut_into_steps(round_, by)[part_at(round_, by, place.stitch)]
     heard, stop = stops_at(plan, state)
     left = rest_of(part, place.stitch)
+    if not taught:
+        left = replace(left, again=False)
     return TellStep(index=place.index, part=left, lead=lead, slower=slower, stop=stop, heard=heard)
 
 

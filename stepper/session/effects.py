@@ -20,7 +20,7 @@ from stepper.session.fault.landmarks import Landmark
 from stepper.session.fault.ways import Remedy, RemedyKind, Stretch
 from stepper.session.questions.topics import HelpWith
 from stepper.session.state import Asking, Position, Seen
-from stepper.session.steps import By, StepPart
+from stepper.session.steps import By, RoundSort, StepPart
 
 
 class Lead(Enum):
@@ -149,9 +149,13 @@ class AskLength(Effect):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellStride(Effect):
-    """Say how much a step reads out from now on."""
+    """Say how much a step reads out from now on, and of which rounds."""
 
     by: By
+    sort: RoundSort | None = None
+    """The rounds it is chosen for; None for all."""
+    flat: bool = False
+    """Whether they are rows."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

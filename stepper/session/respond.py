@@ -7,6 +7,7 @@ finds the words.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from types import MappingProxyType
 from typing import Any, Final
 
@@ -103,13 +104,18 @@ def respond(
         return _answer(plan, before, cue, events, after)
     # Back from a silence: first the place, and at the end what comes next.
     first = tuple(inquiry.tell_spot(plan, before)) if before.place.stitch else ()
-    told = _answer(plan, before, cue, events, after)
+    told = tuple(_in_full(each) for each in _answer(plan, before, cue, events, after))
     breaks_off = (
         after.closed or after.asleep or isinstance(cue, cues.Look | cues.Film | cues.Undo | cues.Redo)
     )
     if breaks_off or any(isinstance(each, TellStep | TellFinished) for each in told):
         return (*first, *told)
     return (*first, *told, step_at(plan, after, Lead.FULL))
+
+
+def _in_full(told: Effect) -> Effect:
+    """Return a step as it is read out in full: after a silence she may not know what "the same" was."""
+    return replace(told, part=replace(told.part, again=False)) if isinstance(told, TellStep) else told
 
 
 def _answer(
@@ -196,7 +202,9 @@ def _moved_on(plan: Plan, before: State, event: Advanced | Placed, after: State)
             yield step_at(plan, after, Lead.FULL if plan.rounds[place.index].number == 1 else Lead.ROUND)
             return
         running = after.reading is not None and not after.reading.held
-        yield read_along.tell_run(plan, after) if running else step_at(plan, after, Lead.PART)
+        worked_on = isinstance(event, Advanced)
+        step = step_at(plan, after, Lead.PART, taught=worked_on)
+        yield read_along.tell_run(plan, after) if running else step
         return
     done = plan.rounds[origin.index]
     if place.index > origin.index + 1:
@@ -230,7 +238,8 @@ def _step_there(plan: Plan, after: State, *, named: bool) -> Iterator[Effect]:
 
 
 def _stride_set(plan: Plan, before: State, event: StrideSet, after: State) -> Iterator[Effect]:
-    yield TellStride(by=event.by)
+    flat = after.place.index < len(plan.rounds) and plan.rounds[after.place.index].flat
+    yield TellStride(by=event.by, sort=event.sort, flat=flat)
     if after.place.index < len(plan.rounds):
         yield step_at(plan, after, Lead.PART)
 

@@ -60,6 +60,9 @@ class By(Enum):
 
 RAGLAN_MARKERS = 2
 """From how many markers on a round shapes beside them. Chosen here: one marks the beginning of a round."""
+TAUGHT_S = 3.0
+"""From how long on a repeat that was read out is only called the same. Unit: s. Chosen here: a shorter one is
+said as fast."""
 
 
 class RoundSort(Enum):
@@ -107,9 +110,11 @@ class StepPart:
     repeat: tuple[int, int] | None = None
     """Which repeat it is, from 1, and of how many; None if it is not one."""
     again: bool = False
-    """Whether it is a long repeat, already read out in parts, to be worked several more times."""
+    """Whether it is a repeat already read out, to be worked once more or, read in parts, several times."""
     change: bool = False
     """Whether `repeat` numbers the increase or decrease that ends it."""
+    at_marker: bool = False
+    """Whether it begins at a marker and goes to the next, which tells her the place."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -120,6 +125,7 @@ class _Piece:
     repeat: tuple[int, int] | None = None
     again: bool = False
     change: bool = False
+    at_marker: bool = False
 
 
 def cut_into_steps(round_: Round, by: By) -> tuple[StepPart, ...]:
@@ -217,8 +223,8 @@ def rest_of(part: StepPart, stitches: int) -> StepPart:
     if not part.start < stitches < part.end:
         return part
     items = tuple(_dropped(part.items, stitches - part.start))
-    again = part.again and all(isinstance(item, Group) for item in items)
-    return replace(part, start=stitches, items=items, again=again)
+    again = part.again and part.repeat is None and all(isinstance(item, Group) for item in items)
+    return replace(part, start=stitches, items=items, again=again, at_marker=False)
 
 
 def _breaths(phrase: Iterable[Item], measure: _Measure, *, first: bool = False) -> Iterator[_Piece]:
@@ -288,7 +294,7 @@ def _settle_last(breaths: list[list[list[Item]]], measure: _Measure, *, first: b
 
 
 def _repeats(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
-    """Yield every repetition by itself, and what is between the repeats in breaths."""
+    """Yield every repetition by itself, a long one read out once, and what lies between in breaths."""
     between: list[Item] = []
     first = True
     for item in phrase:
@@ -298,8 +304,12 @@ def _repeats(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
         yield from _breaths(between, measure, first=first)
         first = first and not between
         between = []
+        is_taught = measure.seconds(item.items) >= TAUGHT_S
         for number in range(1, item.times + 1):
-            yield from _repetition(item, number, measure, first=first)
+            if number > 1 and is_taught:
+                yield _Piece(items=item.items, repeat=(number, item.times), again=True)
+            else:
+                yield from _repetition(item, number, measure, first=first)
             first = False
     yield from _breaths(between, measure, first=first)
 
@@ -319,7 +329,7 @@ def _colours(phrase: tuple[Item, ...], measure: _Measure) -> Iterator[_Piece]:
 
 
 def _sections(phrase: tuple[Item, ...], markers: tuple[int, ...], measure: _Measure) -> Iterator[_Piece]:
-    """Yield the stitches up to each marker, in breaths.
+    """Yield the stitches up to each marker, in breaths only where they take too long to be said at once.
 
     A round that names no marker leaves those that are there where they are: after its stitches, as `markers`
     tells.
@@ -332,9 +342,18 @@ def _sections(phrase: tuple[Item, ...], markers: tuple[int, ...], measure: _Meas
     for run in runs:
         held.append(run)
         if run.stitch in MARKS:
-            yield from _breaths(_joined(each for each in held if each != _BOUNDARY), measure, first=first)
+            yield from _section((each for each in held if each != _BOUNDARY), measure, first=first)
             held, first = [], False
-    yield from _breaths(_joined(held), measure, first=first)
+    yield from _section(held, measure, first=first)
+
+
+def _section(runs: Iterable[Item], measure: _Measure, *, first: bool) -> Iterator[_Piece]:
+    """Yield what lies between two markers: a landmark a cue, as long as that can be said in one stretch."""
+    items = tuple(_joined(runs))
+    if items and not first and measure.seconds(items) <= MOST_S:
+        yield _Piece(items=items, at_marker=True)
+    else:
+        yield from _breaths(items, measure, first=first)
 
 
 def _split(runs: Iterable[Run], places: frozenset[int]) -> Iterator[Run]:
@@ -407,7 +426,7 @@ def _laid_out(pieces: list[_Piece]) -> tuple[StepPart, ...]:
             items = waiting + piece.items
             end = place + progress
             part = StepPart(start=place, end=end, items=items, repeat=piece.repeat, again=piece.again)
-            laid.append(replace(part, change=piece.change))
+            laid.append(replace(part, change=piece.change, at_marker=piece.at_marker))
             waiting = ()
             place += progress
     if not laid:

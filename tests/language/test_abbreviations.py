@@ -27,6 +27,13 @@ def test_an_abbreviation_is_said_as_a_knitter_says_it(printed: str, said: str) -
     assert expand_abbreviations(printed) == said
 
 
+def test_some_are_abbreviations_in_capitals_alone() -> None:
+    """ "Co." is a firm and "ds" nothing at all; DS, CO and BO are what a page means."""
+    assert expand_abbreviations("working rem DS as one st") == "working remaining double stitch as one stitch"
+    assert expand_abbreviations("on right needle after BO") == "on right needle after bind off"
+    assert expand_abbreviations("before BOR m") == "before marker at the beginning of the round"
+
+
 @pytest.mark.parametrize(
     "line",
     [

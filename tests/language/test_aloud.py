@@ -31,6 +31,8 @@ from stepper.language.numbers import words
             "12.5 in to reach, 30 rounds to 4 in.",
             "twelve point five inches to reach, thirty rounds to four inches.",
         ),
+        ('16" or 2½" less', "sixteen inches or two and a half inches less"),
+        ('Not understood: "stitch 7". Nearest: "stitch 5".', 'Not understood: "stitch seven". Nearest: "stitch five".'),
     ],
 )
 def test_figures_and_units_become_words(line: str, said: str) -> None:

@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import re
+from datetime import datetime, timedelta
 
 import pytest
 from hypothesis import given
@@ -8,24 +9,24 @@ from hypothesis import strategies as st
 
 from stepper.language.effect_words import tell_effect
 from stepper.plan.model import Round
-from stepper.session import answers, due, effects
+from stepper.session import answers, cues, due, effects
 from stepper.session.cues import Cue
 from stepper.session.machine import Session
 from stepper.session.state import Position
 from stepper.session.steps import By, cut_into_steps
 from tests.fixtures import plan_named
 from tests.plans import final_increase, plan
-from tests.playbook import AT, check, opened
+from tests.playbook import AT, check, opened, tell, transcript
 from tests.session.any_cue import CUES
 
 GARMENT = final_increase()
 
 
 @given(st.lists(CUES, max_size=25))
-def test_every_answer_is_one_line_of_whole_sentences(cues: list[Cue]) -> None:
+def test_every_answer_is_one_line_of_whole_sentences(said: list[Cue]) -> None:
     """Whatever is said in whatever order, each effect is one line that ends, with nothing left to fill in."""
     session = Session(GARMENT)
-    for cue in cues:
+    for cue in said:
         considered = session.consider(cue)
         session.adopt(considered)
         for effect in considered.effects:
@@ -68,7 +69,7 @@ def test_a_repeat_is_named_by_its_number() -> None:
         opened(plan(("rib", ["co9", "k1 (p1 k1)x4"]))),
         """
         > by repeat
-        By repeat.
+        By repeat, in plain rounds.
         Round 1: cast on nine.
         > next step
         Round 2: knit one.
@@ -139,6 +140,67 @@ def test_spacing_is_summed_up(text: str, line: str) -> None:
     place = Position(index=1)
 
     assert tell_effect(answers.TellSpacing(place=place, next_index=None), garment) == line
+
+
+def test_by_repeat_a_repeat_is_taught_once() -> None:
+    """Lace from repeat to repeat: the same words thrice are two too many; who was away, or asks, hears them."""
+    check(
+        opened(plan(("lace", ["co25", "k3 (k3 yo sk2p yo k1)x3 k1"]))),
+        """
+        > go to round 2
+        Taken as done: up to Lace, round 1 of 2.
+        Lace, round 2 of 2: knit three.
+        > by repeat
+        By repeat, in lace and cables.
+        Round 2: knit three.
+        > next step
+        Repeat 1 of 3: knit three, yarn over, slip one knit two together pass over.
+        > next step
+        At stitch 8: yarn over, knit one.
+        > next step
+        Repeat 2 of 3: the same again.
+        > what comes next
+        Next: knit three, yarn over, slip one knit two together pass over, yarn over, knit one.
+        > say again
+        Repeat 2 of 3: knit three, yarn over, slip one knit two together pass over, yarn over, knit one.
+        > next step
+        Repeat 3 of 3: the same again.
+        > go back
+        Lace, round 2 of 2, repeat 2 of 3: knit three, yarn over, slip one knit two together pass over,
+            yarn over, knit one.
+        """,
+    )
+
+
+def test_after_a_silence_a_repeat_is_read_out_in_full() -> None:
+    """The door bell rang in the second repeat: what "the same" was is no longer in her ear."""
+    session = opened(plan(("lace", ["co25", "k3 (k3 yo sk2p yo k1)x3 k1"])))
+    transcript(session, "> go to round 2\n> by repeat\n> next step\n> next step\n> next step")
+    later = (datetime.fromisoformat(AT) + timedelta(hours=1)).isoformat()
+    told = tell(session, session.consider(cues.Next(at=later)))
+    assert told[-1] == (
+        "Repeat 3 of 3: knit three, yarn over, slip one knit two together pass over, yarn over, knit one."
+    )
+
+
+def test_by_marker_a_raglan_section_is_one_step_also_where_its_place_has_no_room() -> None:
+    """A landmark a cue: she is at the marker and need not hear at which stitch that is."""
+    made = plan(("yoke", ["co64", "k20 m1r k1 sm k1 m1l k39 m1r k1 sm k2"]))
+    check(
+        made,
+        """
+        > go to round 2
+        Taken as done: up to Yoke, round 1 of 2.
+        Yoke, round 2 of 2: knit twenty, make one right, knit one, slip marker.
+        > by marker
+        By marker, in rounds with shaping.
+        Round 2: knit twenty, make one right, knit one, slip marker.
+        > next step
+        Knit one, make one left, knit thirty nine, make one right, knit one, slip marker.
+        > next step
+        At stitch 65: knit two.
+        """,
+    )
 
 
 def test_a_long_repeat_is_named_by_how_often_and_read_out_when_asked_for_again() -> None:

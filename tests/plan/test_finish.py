@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from stepper.plan.finish import shaping_places
+from stepper.plan.finish import in_size, shaping_places
 from stepper.plan.model import Run
 from tests.plan.test_compile import SWITCHBACK, plan_of
 
@@ -13,6 +13,15 @@ def test_shaping_is_placed_by_the_stitches_used_before_it() -> None:
     """Stitches of the old round, as a knitter counts them on the left needle."""
     runs = (Run("k", 5, "MC"), Run("m1", 1, "MC"), Run("k", 4, "MC"), Run("k2tog", 2, "MC"), Run("k", 1, "MC"))
     assert shaping_places(runs) == (5, 9, 11)
+
+
+def test_a_remark_names_the_stitches_of_her_size_alone() -> None:
+    """"Ending four, four, five, five stitches before" is no place to stop at; one number is."""
+    listed = "ending last rnd 4 (4, 5, 5) sts before the marker"
+    assert in_size(listed, 2, 4) == "ending last rnd 5 sts before the marker"
+    assert in_size(listed, 0, 4) == "ending last rnd 4 sts before the marker"
+    assert in_size("2 (2.5; 3) cm", 1, 3) == "2.5 cm"
+    assert in_size(listed, 1, 3) == listed
 
 
 def test_an_end_is_told_at_the_end_of_each_section_and_nowhere_else() -> None:

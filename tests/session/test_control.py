@@ -43,7 +43,7 @@ def test_undo_takes_back_what_was_done_again() -> None:
         _at(8),
         """
         > by repeat
-        By repeat.
+        By repeat, in plain rounds.
         Round 1: knit all one hundred fifty six.
         > undo
         Taken back: how much a step reads.

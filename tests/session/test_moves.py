@@ -187,7 +187,7 @@ def test_changing_the_stride_leaves_the_place() -> None:
         _at(4, stitch=9),
         """
         > by colour
-        By colour.
+        By colour, in colourwork.
         At stitch 9: one ember.
         > by colour
         It is by colour already.
@@ -233,13 +233,13 @@ def test_a_stride_is_chosen_once_for_each_sort_of_round() -> None:
         Taken as done: up to Yoke, round 1 of 6.
         Yoke, round 2 of 6, Final increase: knit five, make one; then knit eleven, make one, eight times.
         > by gap
-        By gap.
+        By gap, in rounds with shaping.
         Change 1 of 21: knit five, make one.
         > go to round 4
         Taken as done: up to Yoke, round 3 of 6, chart cairn round 1.
         Yoke, round 4 of 6, chart cairn round 2: one chalk, four ember, one chalk, forty one times.
         > by colour
-        By colour.
+        By colour, in colourwork.
         Round 4, chart cairn round 2: one chalk.
         > go to round 2
         Yoke, round 2 of 6, Final increase, change 1 of 21: knit five, make one.

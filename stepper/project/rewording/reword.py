@@ -12,6 +12,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import Final
 
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.synonym import KEPT, Synonym
@@ -106,18 +107,26 @@ def put_words(line: Recast, synonym: Synonym) -> Recast:
         end = match.end()
         if synonym.words == KEPT:
             end = _kept_end(match)
-            kept.extend([line.text[match.start() : end].strip(" ,.;()")] if end > match.start() else [])
+            words = _alone(line.text[match.start() : end].strip(" ,.;()"))
+            kept.extend([words] if end > match.start() else [])
         elif _hides_instruction(match, synonym):
             end = match.start()
         else:
             _lay(match, synonym.words, line, text, places)
-            kept.extend(
-                [match.group(synonym.said).strip()] if synonym.said and match.group(synonym.said) else []
-            )
+            words = match.group(synonym.said) if synonym.said else ""
+            kept.extend([_alone(words)] if words else [])
         done = end
     text.append(line.text[done:])
     places.extend(line.places[done:])
     return Recast("".join(text), tuple(places), tuple(kept), line.name)
+
+
+def _alone(words: str) -> str:
+    """Return words that were taken out as they are said alone: without what joined them to the line."""
+    return _JOINT.sub("", words.strip())
+
+
+_JOINT: Final = re.compile(r"^(?:and|then)\s+|[\s,;]+(?:and|then)$", re.IGNORECASE)
 
 
 def _hides_instruction(match: re.Match[str], synonym: Synonym) -> bool:

@@ -31,7 +31,7 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
     ("printed", "kept"),
     [
         ("Pick up and k 30 sts round neck.", "round neck"),
-        ("Place sts on holder and set aside.", "and set aside"),
+        ("Place sts on holder and set aside.", "set aside"),
         ("With RS facing, beg at right shoulder, pick up and knit 44 sts.", "beg at right shoulder"),
     ],
 )

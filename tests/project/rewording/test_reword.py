@@ -31,6 +31,13 @@ def test_letters_keep_their_places_when_words_change_around_them() -> None:
     assert line.kept == ("using the backward loop method",)
 
 
+def test_words_taken_out_are_said_without_what_joined_them_to_the_line() -> None:
+    """"Pm and." is half a sentence, and the knitter waits for the rest of it."""
+    kept = recast("CO 92 sts. Place marker for beg of rnd and join for working in the rnd, being careful not to twist sts.").kept
+    assert kept
+    assert not [each for each in kept if each.lower().startswith("and ") or each.lower().endswith("and")]
+
+
 def test_a_name_in_the_head_becomes_the_label() -> None:
     """"Row 5 (dec row):" is worked again as the dec row."""
     assert (recast("Next row (RS) (dec): K1, ssk, k to end.").name, recast("Row 5 (RS): Knit.").name) == ("dec row", "")
