@@ -18,7 +18,13 @@ from typing import Final
 
 from stepper.language.numbers import number
 from stepper.language.same_words import ARTICLES
-from stepper.language.understanding.meaning import Names, meant_by_ideas, nearest_remarks, nearest_senses
+from stepper.language.understanding.meaning import (
+    Names,
+    find_remark,
+    meant_by_ideas,
+    nearest_remarks,
+    nearest_senses,
+)
 from stepper.language.understanding.normal_text import drop_articles, normalise
 from stepper.language.understanding.paraphrases import in_plain_words
 from stepper.language.understanding.slots import (
@@ -95,7 +101,12 @@ def understand(
         return Count(at=at, stitches=stitches)
     near = _near(said, own or {}, cutoff=OFFERED)
     if nearly is not None:
-        cue = _said_otherwise(said, at) or _by_ideas(said, plan, nearly, at) or _meant(said, near, at)
+        cue = (
+            _said_otherwise(said, at)
+            or _by_ideas(said, plan, nearly, at)
+            or _meant(said, near, at)
+            or _remarked(said, plan, at)
+        )
         if cue is not None and isinstance(cue, nearly):
             return cue
     offered = _offered_by_ideas(said, plan) or tuple(phrase for _, phrase in near)
@@ -168,6 +179,13 @@ _EXPLAINED: Final = re.compile(
     r"(?: (?:mean|means|stand for|go|done|worked|made|again|work))*"
 )
 """How a stitch is asked about; what is no stitch is none of it."""
+
+
+def _remarked(said: str, plan: Plan, at: str) -> Cue | None:
+    """Return the cue for what was remarked on by its ideas; None if that is not surely one thing alone."""
+    wording = find_remark(said, _names_of(plan))
+    cue = None if wording is None else understand(wording, plan, at=at)
+    return cue if isinstance(cue, Cue) else None
 
 
 def _offered_by_ideas(said: str, plan: Plan) -> tuple[str, ...]:
