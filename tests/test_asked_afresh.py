@@ -17,7 +17,7 @@ yoke     | do I knit the next stitch in pine            | the yarn of the next s
 yoke     | when is the next plain round                 | the next round in one colour or without shaping | ?
 yoke     | how many stitches will I have after the next increase | 225, after round 16 | 75 increases, 225 stitches after it
 yoke     | read me the next round                       | round 14 whole | Round 14, chart trail round 5
-yoke     | is this a good place to stop                 | where to stop best, or how far to the round's end | ?
+yoke     | is this a good place to stop                 | where to stop best, or how far to the round's end | 110 stitches to the end of this round
 yoke     | how many stitches have I done in this round  | 40 of 150 | at stitch 40 of 150
 yoke     | where did I stop                             | the place | at stitch 40 of 150
 yoke     | how many rounds of the yoke have I done      | 12 of 37 | 12 of 37 rounds done

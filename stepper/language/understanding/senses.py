@@ -54,6 +54,7 @@ def _shaping(word: str, coming: Topic, left: Topic, past: Topic, rhythm: Topic) 
             f"whether {word} (next round soon section)",
             f"many_round {word} until/next (left after)",
             f"many_stitch {word} (next after round)",
+            f"which round {word} (next)",
         ),
         *_about(
             left,
@@ -81,13 +82,14 @@ SENSES: Final[tuple[Sense, ...]] = (
         "whether plain (round)",
         "which/read pattern (round)",
     ),
-    *_about(Topic.NEXT_ROUND, "whether/which knit_or_purl next (round)"),
+    *_about(Topic.NEXT_ROUND, "whether/which knit_or_purl next (round)", "which yarn/colour next round"),
+    *_sense(cues.Spacing(), "many_stitch between increase/decrease (round)"),
     *_about(Topic.LAST_ROUND, "which/read last round (past done)", "which round past (done)"),
     *_about(Topic.LAST_STEP, "which last (past done)", "which last stitch (past done)"),
     *_about(
         Topic.STITCHES_LEFT,
         "many_stitch left (round until finish)",
-        "much round left (until finish)",
+        "much/which round left (until finish)",
         "many_stitch finish (round until)",
         "far round finish (left until)",
         "whether stop (round)",
@@ -107,6 +109,7 @@ SENSES: Final[tuple[Sense, ...]] = (
         Topic.YARN,
         "which yarn/colour/ball (hand used round)",
         "which yarn colour (hand used round)",
+        "many_yarn/many_colour (hand used round hold)",
     ),
     *_about(
         Topic.COLOUR_CHANGE,
@@ -167,7 +170,7 @@ SENSES: Final[tuple[Sense, ...]] = (
     ),
     *_about(
         Topic.NEEDLE,
-        "which needle (size size_in_mm section round used next)",
+        "which needle (size size_in_mm section round used next hand)",
         "when/whether/which needle change (next soon size left section)",
         "when other/next needle (size change)",
         "many_size_in_mm needle",
@@ -253,7 +256,7 @@ SENSES: Final[tuple[Sense, ...]] = (
         "many_round left (section until finish)",
         "many_round section (until finish left)",
         "far finish (section until left)",
-        "much left (section)",
+        "much/which left (section)",
         "many_round until finish (left section)",
     ),
     *_sense(

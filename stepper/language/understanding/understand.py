@@ -39,7 +39,7 @@ from stepper.language.understanding.slots import (
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import Asks, Count, Cue, Enough, Explain, Ten
+from stepper.session.cues import Asks, Count, Cue, Enough, Explain, Help, Ten
 from stepper.session.moves import bare_words
 
 
@@ -161,7 +161,8 @@ def _by_ideas(said: str, plan: Plan, nearly: type[Cue], at: str) -> Cue | None:
     polite = _ASKED_FOR.match(said)
     if polite is not None:
         asked = understand(said[polite.end() :], plan, at=at)
-        if isinstance(asked, Asks):
+        # "Can you help me" is said in every film.
+        if isinstance(asked, Asks) and (nearly is Cue or not isinstance(asked, Help)):
             return asked
     explained = _EXPLAINED.fullmatch(drop_articles(said))
     code = stitch_called(explained["stitch"]) if explained is not None else None

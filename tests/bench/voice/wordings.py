@@ -1,9 +1,10 @@
 """Which wordings are heard well? Each, said by every quick development voice, near and with a film behind.
 
-    python -m tests.bench.voice.wordings FOLDER [--ratio 12]
+    python -m tests.bench.voice.wordings FOLDER [--ratio 12] [--most 6]
 
 FOLDER holds the material, for the film. Prints how many of the voices each wording was heard from, the worst
-first, with what it was taken for. No gate is in between: this is about the words alone.
+first, with what it was taken for. No gate is in between: this is about the words alone. `--most` takes so many of the
+voices, of every family in turn.
 """
 
 from __future__ import annotations
@@ -44,8 +45,11 @@ def main() -> None:
     )
     parser.add_argument("folder", type=Path)
     parser.add_argument("--ratio", type=float, default=12.0, help="how much louder than the film; dB")
+    parser.add_argument("--most", type=int, default=len(VOICES), help="voices at most")
     args = parser.parse_args()
-    voices = [voice for voice in VOICES if voice.family in _QUICK and not voice.held_out]
+    quick = [voice for voice in VOICES if voice.family in _QUICK and not voice.held_out]
+    voices = sorted(quick, key=lambda voice: [each for each in quick if each.family == voice.family].index(voice))
+    voices = voices[: args.most]
     wordings = list_wordings(load_project(SAMPLE).plan)
     recogniser = MoonshineRecogniser(wordings)
     behind = film([clip for clip in clips(args.folder, False) if clip.kind == "talk"], 600, 900)

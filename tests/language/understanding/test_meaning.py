@@ -101,6 +101,36 @@ def test_a_word_too_many_or_none_that_asks_is_not_answered(said: str) -> None:
     assert _meant(said) is None
 
 
+@pytest.mark.parametrize(
+    ("said", "cue"),
+    [
+        ("how many stitches will i have at the end of this round", HowMany()),
+        ("how many have i decreased so far", About(topic=Topic.DECREASES_LEFT)),
+        ("how much time have i spent on this", HowLong()),
+        ("how many rounds since the last decrease round", About(topic=Topic.LAST_DECREASE)),
+        ("how many stitches did i have before the divide", HowFarIn(place="division", asks=PartTopic.STITCHES)),
+        ("how many stitches does the yoke have", HowFarIn(place="yoke", asks=PartTopic.STITCHES)),
+        ("what did i note on the left sleeve", HowFarIn(place="left sleeve", asks=PartTopic.NOTES)),
+        ("how many buttonhole are left", HowFarIn(place="Buttonhole row", asks=PartTopic.LINES)),
+        ("how often do i have to decrease", About(topic=Topic.DECREASE_RHYTHM)),
+        ("is this a good place to stop", About(topic=Topic.STITCHES_LEFT)),
+        ("which needle should i have in my hand", About(topic=Topic.NEEDLE)),
+        ("what round do i decrease on next", About(topic=Topic.NEXT_DECREASE)),
+    ],
+)
+def test_small_words_tell_what_is_asked_about_the_same_thing(said: str, cue: Asks) -> None:
+    """At the end and to the end, since and until, before it and on it: each is another question."""
+    assert _meant(said) == cue
+
+
+def test_help_is_not_asked_for_by_what_is_said_in_every_film() -> None:
+    """"Can you help me" as heard; at the keyboard it is meant for the program."""
+    plan = plan_named("switchback")
+    assert isinstance(understand("can you help me please", plan, nearly=Asks), NotUnderstood)
+    assert not isinstance(understand("can you help me please", plan, nearly=Cue), NotUnderstood)
+    assert not isinstance(understand("can you tell me the next round", plan, nearly=Asks), NotUnderstood)
+
+
 def test_what_was_heard_has_to_be_about_knitting() -> None:
     """In a film people ask when it will be finished and where the body is."""
     assert _meant("when is it over", aloud=True) is None
