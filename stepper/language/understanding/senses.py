@@ -134,6 +134,7 @@ SENSES: Final[tuple[Sense, ...]] = (
         Topic.CABLE_RHYTHM,
         "often/when/far cable (round next until section)",
         "many_round cable between/until/next",
+        "many_cable (left section until finish done)",
     ),
     *_about(
         Topic.DIVISION,

@@ -101,7 +101,7 @@ _IDLE: Final = (
     "i my me myself we us our am is are be been being do does have has will shall should would must can "
     "could ought to of on at in for by with from into this that these those it its here there now got "
     "get getting go going come comes need needs supposed meant just again already still yet so then and "
-    "like else something say says said "
+    "like else something anything say says said "
     "one ones knit knitting work working making put exactly actually currently moment about "
     "roughly please each manage managed ever up due nearly almost quite really probably aiming aim "
 )

@@ -13,7 +13,7 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from difflib import SequenceMatcher, get_close_matches
-from functools import cache
+from functools import cache, lru_cache
 from typing import Final
 
 from stepper.language.numbers import number
@@ -39,6 +39,7 @@ from stepper.language.understanding.slots import (
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
+from stepper.plan.same_plan import SamePlan
 from stepper.session.cues import Asks, Count, Cue, Enough, Explain, Help, Ten
 from stepper.session.moves import bare_words
 
@@ -203,6 +204,12 @@ def _row_of(cue: Cue) -> Wording | None:
 
 def _names_of(plan: Plan) -> Names:
     """Return how a plan's parts and yarns are found in a question."""
+    return _names_in(SamePlan(plan))
+
+
+@lru_cache(maxsize=8)
+def _names_in(same: SamePlan) -> Names:
+    plan = same.plan
     yarns = frozenset(drop_articles(normalise(each)) for each in plan.yarns.values())
     known = words_of_places(plan)
 
