@@ -140,7 +140,7 @@ def tell_underarm(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     """Tell how many stitches are cast on under each arm."""
     dividing = [each for each in plan.rounds if each.holds and _cast_on_in(each)]
     ahead = [each for each in dividing if each.index >= state.place.index]
-    found = (ahead[:1] or dividing[-1:] or [None])[0]
+    found = next(iter(ahead[:1] or dividing[-1:]), None)
     yield TellUnderarm(
         index=None if found is None else found.index, stitches=() if found is None else _cast_on_in(found)
     )
