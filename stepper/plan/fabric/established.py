@@ -238,7 +238,8 @@ def _after(columns: list[Column], draft: DraftRound, phase: int, needles: Needle
     noticed = Noticed()
     made = carry_columns(columns, draft, phase, lambda name: _kept(name, needles), noticed=noticed)
     own = draft.template is not None and asks_pattern(draft.template.elements)
-    if needles.established is not None and changed and not own:
+    shapes = changed or any(_changes(item) for item in draft.phrase)
+    if needles.established is not None and shapes and not own:
         _take_down(noticed, made, draft, needles.established)
     return made
 

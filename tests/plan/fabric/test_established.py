@@ -295,6 +295,12 @@ def test_a_buttonhole_row_in_stockinette_is_made_once() -> None:
     assert told(knit(work), 3) == ["knit"] * 3
 
 
+def test_a_buttonhole_row_knitted_over_a_rib_does_not_leave_two_purls_of_it() -> None:
+    """Knitted throughout, it says neither that the rib goes on nor that it ends: any guess may be wrong."""
+    work = "Work 6 rows in k2, p2 rib.\nNext row (RS): K10, yo, k2tog, k to end.\nWork 2 rows in pattern.\nBind off."
+    assert "shapes it in other stitches" in faults(project(ROWS + work, sizes="S", size="S"))
+
+
 def test_lace_that_fills_the_round_is_a_pattern() -> None:
     """What makes up for itself all around is repeated, as before."""
     work = f"{ROUND}Rnd 1: *K2tog, yo; rep from * to end.\nRnd 2: Knit.\nWork 4 rounds in pattern."
