@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 import ast
+import sys
 from pathlib import Path
+from types import ModuleType
+from typing import Any
 
 import pytest
 
+from tests.bench.mutant_swap import CannotSwapError, swap
 from tests.bench.mutant_tests import mirrored_tests, other_tests, reached_from
 from tests.bench.mutants import EQUIVALENT, candidates_of, differs, equivalents, modules_of, mutants_of
 
@@ -105,3 +109,61 @@ def test_every_equivalent_mutant_is_still_one_of_the_code() -> None:
         made = {each.name: each for each in candidates_of(module, source)}
         for name in (each for each in names if each.startswith(module)):
             assert differs(made[name], source), name
+
+
+def loaded_module(monkeypatch: pytest.MonkeyPatch, name: str, source: str) -> dict[str, Any]:
+    """Load a module from its text, and have it forgotten after the test."""
+    module = ModuleType(name)
+    exec(compile(source, name, "exec"), vars(module))
+    monkeypatch.setitem(sys.modules, name, module)
+    return vars(module)
+
+
+LOADED = '''
+from functools import cache
+
+def half(number: int) -> int:
+    """Return half of a number."""
+    return number // 2
+
+@cache
+def more(number: int) -> int:
+    return max(number + each for each in (1, 2))
+
+class Box:
+    least = 3
+
+    @property
+    def most(self) -> int:
+        return self.least * 2
+'''
+
+
+@pytest.mark.parametrize(
+    ("before", "after", "asked", "comes_to"),
+    [
+        ("number // 2", "number * 2", "half(6)", 12),
+        ("number + each", "number - each", "more(6)", 5),
+        ("self.least * 2", "self.least * 3", "Box().most", 9),
+    ],
+)
+def test_a_function_is_changed_where_it_lies(
+    monkeypatch: pytest.MonkeyPatch, before: str, after: str, asked: str, comes_to: int
+) -> None:
+    """Whoever took it by name before meets the change too, as a test that is loaded has to; whatever is wrapped around it."""
+    names = loaded_module(monkeypatch, "loaded_before", LOADED)
+    taken = dict(names)
+    swap("loaded_before", LOADED, LOADED.replace(before, after))
+    assert eval(asked, taken) == comes_to
+
+
+@pytest.mark.parametrize(("before", "after"), [("least = 3", "least = 4"), ("class Box", "ALSO = 1\n\nclass Box")])
+def test_what_is_not_inside_a_function_is_left_to_the_slower_way(
+    monkeypatch: pytest.MonkeyPatch, before: str, after: str
+) -> None:
+    """Called unkilled, a table's mutant would accuse tests that never saw it."""
+    loaded_module(monkeypatch, "loaded_before", LOADED)
+    with pytest.raises(CannotSwapError):
+        swap("loaded_before", LOADED, LOADED.replace(before, after))
+    with pytest.raises(CannotSwapError):
+        swap("never_loaded", LOADED, LOADED.replace("// 2", "* 2"))

@@ -28,7 +28,7 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
     ]
     if not rows:
         draft.problems.append(node.place.problem("`work` is empty."))
-    rows, marks = _marked(rows)
+    rows, marks, opening = _marked(rows)
     rows = [
         (_as_heading(text, rows[number + 1][0]), place) if number + 1 < len(rows) else (text, place)
         for number, (text, place) in enumerate(rows)
@@ -44,26 +44,30 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
         index += found.taken
         line = found.line or found.meant or _unread(rows[index - 1])
         line = replace(line, marks=marks[index - 1]) if marks[index - 1] else line
+        line = replace(line, opens=opening) if opening and not lines else line
         lines.append(replace(line, only=only) if only and not line.only else line)
     return tuple(lines)
 
 
 def _marked(
     rows: list[tuple[str, Span]],
-) -> tuple[list[tuple[str, Span]], list[tuple[str, ...]]]:
-    """Split rows at the marks and heads inside them; return the rows and the marks after each."""
+) -> tuple[list[tuple[str, Span]], list[tuple[str, ...]], tuple[str, ...]]:
+    """Split rows at the marks and heads inside them; return them, the marks after each and in front."""
     made: list[tuple[str, Span]] = []
     marks: list[tuple[str, ...]] = []
+    opening: tuple[str, ...] = ()
     stars = single_stars(text for text, _ in rows)
     for row in rows:
         pieces, (before, *behind) = without_marks(row, stars=stars)
         if marks:
             marks[-1] += before
+        else:
+            opening += before
         for piece, here in zip(pieces, behind, strict=False):
             parts = [part for headed in _headed(piece) for part in _sentenced(headed)]
             made += parts
             marks += [()] * (len(parts) - 1) + [here]
-    return made, marks
+    return made, marks, opening
 
 
 _HEAD = re.compile(

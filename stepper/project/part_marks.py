@@ -9,7 +9,7 @@ from stepper.project.problems import Span
 
 Row = tuple[str, Span]
 _MARK = re.compile(
-    r"(?:(?<=^)|(?<=[\s(\[.]))[(\[]?(?P<mark>\*{2,4}|\u2020{1,2}|\u2021|\u00a7)[)\]]?(?=\s|\.?$|[A-Z][a-z]{2})"
+    r"(?:(?<=^)|(?<=[\s(\[.]))[(\[]?(?P<mark>\*{2,4}|\u2020{1,2}|\u2021|\u00a7)[)\]]?(?=\s|\.?$|[A-Z][a-z]{2}|CO\b)"
 )
 _STAR = re.compile(_MARK.pattern.replace("{2,4}", "{1,4}"))
 _FROM_STAR = re.compile(r"^\s*(?:work|rep(?:eat)?)\s+from\s+\*\s+to\s+\*(?=\s|\.|$)", re.I)

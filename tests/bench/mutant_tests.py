@@ -50,6 +50,18 @@ def reaching_tests(records: tuple[Path, ...], module: str, line: int) -> list[st
     return sorted(found, key=lambda test: (not test.startswith(own) if own else False, ran[test], test))
 
 
+def runs_while_loading(records: tuple[Path, ...], module: str, line: int) -> bool:
+    """Return whether a line ran while no test did."""
+    by_line, _ = _recorded(records)
+    return "" in by_line.get((module, line), ())
+
+
+def files_recorded(records: tuple[Path, ...]) -> list[str]:
+    """List the files of the tests that were recorded."""
+    _, ran = _recorded(records)
+    return sorted({test.split("::")[0] for test in ran if test})
+
+
 @lru_cache(maxsize=4)
 def _recorded(records: tuple[Path, ...]) -> tuple[dict[tuple[str, int], list[str]], Counter[str]]:
     """Return the tests that ran each line of each module, and how many lines each of them ran."""

@@ -10,6 +10,8 @@ from stepper.plan.compile import compile_plan
 from stepper.plan.model import Plan
 from stepper.project.reader import read_project
 from tests.invariants import broken_invariants
+from tests.plan.test_compile import plan_of
+from tests.project.samples import project
 
 SWITCHBACK = (Path(__file__).parents[1] / "fixtures" / "switchback.yaml").read_text(encoding="utf-8")
 RULES = "alterations:                     # what the knitter does differently, as rules or in her own words\n"
@@ -116,3 +118,11 @@ def test_a_decrease_at_an_increase_line_is_refused_unless_the_file_allows_it() -
     assert plan is not None
     (final,) = [round_ for round_ in plan.rounds if round_.label == "Final increase"]
     assert (final.before, final.after, len(final.shaping)) == (255, 228, 27)
+
+
+@pytest.mark.parametrize(("rule", "more"), [("body 4 cm longer", 11), ("body 4 cm shorter", -11), ("body 4 rounds longer", 4)])
+def test_a_stretch_of_so_many_rounds_is_altered_by_the_rounds_of_a_length(rule: str, more: int) -> None:
+    """28 rounds to 10 cm: 4 cm are 11.2. The longest stretch is altered, and the printed short ones stay."""
+    text = project("Cast on 40 sts.\nJoin in the round.\nPurl 2 rounds.\nKnit 20 rounds.\nPurl 2 rounds.\nBind off.", sizes="one", size="one")
+    altered = plan_of(text.replace("sections:", f"alterations: [{rule}]\nsections:"))
+    assert [each.instruction for each in altered.rounds[1:-1]] == ["purl"] * 2 + ["knit"] * (20 + more) + ["purl"] * 2

@@ -68,3 +68,16 @@ def test_a_link_is_put_aside_as_the_link_it_is(path: Path, tmp_path: Path) -> No
     assert aside is not None
     assert aside.is_symlink()
     assert (aside.read_bytes(), path.read_bytes(), elsewhere.stat().st_nlink) == (b"something", b"journal", 1)
+
+
+def test_on_a_disk_without_hard_links_what_bore_the_name_is_kept_too(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A stick formatted with FAT knows one name for a file and no other: the old one is renamed instead."""
+
+    def refuse(*_: object, **__: object) -> None:
+        raise PermissionError
+
+    path.write_bytes(b"something")
+    monkeypatch.setattr(os, "link", refuse)
+    aside = put_in_place(path, b"journal", "damaged")
+    assert aside is not None
+    assert (path.read_bytes(), aside.read_bytes()) == (b"journal", b"something")

@@ -22,6 +22,9 @@ from stepper.project.stitchwork import Across, Mark, PickUp, Work
 
 _WHOLE = frozenset({"sock", "stocking", "mitten", "mitt", "glove", "slipper", "bootee", "legwarmer"})
 """What a whole page may describe, so that the second is all of it again."""
+_UNNAMED = "beginning"
+"""What a pasted page calls its first part where nothing stands over it."""
+_GARMENT = frozenset({"back", "front", "body", "sleeve"})
 _ORDINALS = frozenset({"first", "1st", "second", "2nd", "other", "another", "one"})
 
 
@@ -48,6 +51,9 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
         return (section,)
     if not named and nouns & _WHOLE and _made_again(instruction):
         return (*before, section)
+    if not named and len(before) == 1 and before[0].name == _UNNAMED and nouns & _GARMENT:
+        needles.warn(instruction.place, f'"{instruction.part}" is taken as the one part before this one.')
+        return before
     known = one_of(one.name for one in before) or "none"
     what = "more than one part is meant by" if named else "no part was worked before this one that is called"
     needles.miss(
@@ -70,6 +76,8 @@ def lines_of(instruction: AsPart, source: Section, needles: Needles) -> tuple[Li
     none."""
     lines = tuple(line for line in source.lines if not _is_second(line))
     for mark, first in ((instruction.from_mark, True), (instruction.to_mark, False)):
+        if mark and first and lines and mark in lines[0].opens:
+            continue
         at = next((at for at, line in enumerate(lines) if mark and mark in line.marks), None)
         if mark and at is None:
             needles.miss(instruction.place, f"no mark {mark} stands in the {source.name}.", anywhere=True)

@@ -3,6 +3,9 @@
 "Knit across, picking up wraps" ends, where rows follow, with the last stitch that was wrapped: the heel is
 worked on, and the other stitches of the ring wait. Where a round follows, it ends with the round. Where
 neither shows, nobody can tell, and half a round too much is knitted in either reading.
+
+"Sl 1, k to end" behind "K32, turn" and "Sl 1, p to end" has the same two ends: nobody slips the first stitch
+of a round, but the instep is not on hold either.
 """
 
 from __future__ import annotations
@@ -16,6 +19,10 @@ from stepper.plan.stitches.row_facing import face
 from stepper.project.stitchwork import Element, Numbers, TurnHere, Until, Work
 
 _SAY = 'Write how far: "k to end of rnd", or the number of stitches and "turn".'
+_HOLD = (
+    'Put the other stitches on hold before the rows, as "K32, turn, leave rem 32 sts on a holder", '
+    'or write "Rnd" in front of the line.'
+)
 
 
 def as_far_as_meant(template: Template, needles: Needles) -> Template:
@@ -25,6 +32,7 @@ def as_far_as_meant(template: Template, needles: Needles) -> Template:
         MisfitError: nobody can tell.
     """
     last = template.elements[-1] if template.elements else None
+    _refuse_open_end(template, needles)
     across = isinstance(last, Until) and last.goal == "end" and last.name == "across"
     gap = needles.short_rows.gap
     if not across or needles.flat or gap is None or needles.line.around:
@@ -50,3 +58,29 @@ def as_far_as_meant(template: Template, needles: Needles) -> Template:
         TurnHere("plain", last.place),
     )
     return replace(template, elements=row)
+
+
+def _refuse_open_end(template: Template, needles: Needles) -> None:
+    """Refuse "k to end" in a row from the beginning of the round, whose last short row was turned ahead.
+
+    Raises:
+        MisfitError: the row may end with the heel or with the round; or it is one that came back from a turn
+            when it was first worked, and would now be purled around.
+    """
+    *before, last = template.elements or (None,)
+    short_rows, line = needles.short_rows, needles.line
+    if needles.flat or needles.side != "RS" or short_rows.gap is not None:
+        return
+    if id(template) in short_rows.back:
+        told = "this row was worked back from a turn before, and no turn comes before it here."
+        raise MisfitError(template.place, told, _HOLD)
+    if not short_rows.turns:
+        return
+    if not isinstance(last, Until) or last.goal != "end" or last.name or line.around:
+        return
+    slips = all(isinstance(one, Work) and one.stitch.startswith("sl") for one in before)
+    if not slips or not (before or (line.rows and line.turns_back)):
+        return
+    at = max(short_rows.turns)
+    told = f'"to end" may be the {at} stitches that were turned at, or the whole round of {needles.count}.'
+    raise MisfitError(last.place, told, _HOLD)

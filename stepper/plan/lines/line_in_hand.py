@@ -6,11 +6,14 @@ import re
 from dataclasses import replace
 
 from stepper.plan.lines.rounds import repeat
+from stepper.plan.lines.rows_or_rounds import opened_midway, refuse_rows_around_gap, speaks_of_rows
+from stepper.plan.model import flatten
 from stepper.plan.state.in_hand import LineInHand
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line, Phrase
 from stepper.project.stitchwork import Element, Several, TurnHere
 
+_JOINS = re.compile(r"\b(?:re)?(?:join|attach)\w*\b", re.I)
 _ROUND = re.compile(r"\s*(?:[\w-]+\s+)?(?:rnd|round)\b(?:\s+\d+)?\s*:", re.IGNORECASE)
 
 
@@ -22,6 +25,7 @@ def begin_line(line: Line, needles: Needles) -> None:
         start=len(needles.drafts),
         side=line.side,
         around=bool(_ROUND.match(line.text)),
+        rows=line.rows,
     )
     for assumed in line.assumed:
         needles.warn(assumed.place, assumed.text)
@@ -53,9 +57,13 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
         turns or needles.short_rows.gap is not None or needles.short_rows.turns
     ):
         begun = needles.flat
+        if speaks_of_rows(line) and opened_midway(needles) and not _joins_yarn(line, needles):
+            refuse_rows_around_gap(line, needles)
         needles.flat = True
         if not begun and line.side:
             needles.side = line.side
+        elif not begun and _ends_at_held(needles):
+            needles.side = "WS"
     if not line.side or line.side == needles.side or not (needles.flat or needles.short_rows.gap is not None):
         return
     if needles.short_rows.gap is None and _lengthened(needles):
@@ -70,6 +78,19 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
     )
     if needles.short_rows.gap is None:
         needles.side = line.side
+
+
+def _joins_yarn(line: Line, needles: Needles) -> bool:
+    """Return whether the yarn is joined anew for the line, which then begins where it is joined."""
+    return bool(_JOINS.search(" ".join((line.text, *line.said, *needles.remarks))))
+
+
+def _ends_at_held(needles: Needles) -> bool:
+    """Return whether the yarn hangs where the last round left its other stitches on hold: rows turn there."""
+    if not needles.drafts or needles.drafts[-1].flat:
+        return False
+    codes = [run.stitch for run in flatten(needles.drafts[-1].phrase)]
+    return len(codes) > 1 and codes[-1] == "hold" and codes[0] != "hold"
 
 
 def _just_cast_on(needles: Needles) -> bool:

@@ -126,6 +126,7 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
     for number in sorted(order):
         line = order[number]
         begin_line(line, needles)
+        needles.line.turns_back = number + 1 in order and order[number + 1].rows
         if number == min(line.numbers, default=number):
             needles.remarks.extend(line.said)
         alone = len(line.numbers) == 1 and not line.every

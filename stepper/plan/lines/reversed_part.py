@@ -161,8 +161,7 @@ def _shift_edges(rows: list[_Row]) -> None:
 
 
 def _is_row(row: _Row) -> bool:
-    draft = row.draft
-    return draft is None or (draft.before > 0 and draft.after > 0)
+    return row.draft is None or row.draft.after > 0
 
 
 def _work_row(row: _Row, place: Span, needles: Needles) -> bool:

@@ -58,6 +58,8 @@ def work_template(template: Template, needles: Needles) -> None:
     tell_turning(template, worked, needles)
     if needles.short_rows.gap is not None:
         needles.short_rows.slipped = _slips_first(worked.items)
+        if needles.side == "WS" and not needles.flat:
+            needles.short_rows.back.add(id(template))
     needles.markers = worked.markers
     if worked.parted and not needles.flat:
         needles.flat = True

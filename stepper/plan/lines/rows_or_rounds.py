@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 
+from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line
 from stepper.project.model import Section
@@ -19,7 +20,10 @@ _ROUNDS = re.compile(
     re.I,
 )
 
-
+_OPEN_SAY = (
+    'Say where the rows begin: join the yarn at the gap and write "Work flat", '
+    'or write "rounds" where the gap is closed again.'
+)
 _PURL_FIRST = re.compile(r"\bp(?:url)?\s*(?:1|one)\s+row\b", re.I)
 _RIGHT_NEXT = re.compile(r"^[^:]*\(?\b(?:RS|right\s+side)\b\)?[^:]*:", re.I)
 """A right-side row right behind a single row that is purled: that one was the wrong side."""
@@ -36,6 +40,8 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
         needles: The knitting in hand.
     """
     drafts = needles.drafts
+    if speaks_of_rows(line) and opened_midway(needles):
+        refuse_rows_around_gap(line, needles)
     if needles.flat or needles.joined or not needles.count or needles.counting.lost or not drafts:
         return
     if drafts[-1].before or drafts[-1].after != needles.count or needles.project.spacing is None:
@@ -49,3 +55,31 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
         if _PURL_FIRST.search(line.text) and after and _RIGHT_NEXT.search(after[0]):
             needles.side = "WS"
         needles.remarks.append("work in rows")
+
+
+def speaks_of_rows(line: Line) -> bool:
+    """Return whether a line speaks of rows and of no round."""
+    return (line.rows or _ROWS.search(line.text) is not None) and not _ROUNDS.search(line.text)
+
+
+def opened_midway(needles: Needles) -> bool:
+    """Return whether the last round put stitches in its middle on hold, and cast none on in their place."""
+    if needles.flat or not needles.drafts or needles.drafts[-1].flat or needles.counting.lost:
+        return False
+    codes = [run.stitch for run in flatten(needles.drafts[-1].phrase)]
+    return "hold" in codes[1:-1] and not {"co", "turn", "w&t", "rest"} & set(codes)
+
+
+def refuse_rows_around_gap(line: Line, needles: Needles) -> None:
+    """Report a line of rows behind a round that was opened in its middle.
+
+    Rows would begin at the gap; the round begins elsewhere, so both a row and a round would be another
+    knitting than the page's.
+    """
+    needles.report(
+        line.place,
+        "stitches in the middle of the round before are on hold, and this line speaks of rows: "
+        "it does not say where they begin.",
+        _OPEN_SAY,
+    )
+    needles.lose()

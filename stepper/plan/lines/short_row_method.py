@@ -27,14 +27,14 @@ def tell_turning(template: Template, worked: WorkedPhrase, needles: Needles) -> 
         needles.short_rows.method, needles.short_rows.turned_at = said, None
     elif worked.turned and not needles.short_rows.method and not needles.short_rows.slipped:
         needles.short_rows.turned_at = needles.short_rows.turned_at or template.place
-    doubled = next((run for run in flatten(worked.items) if run.uses and run.stitch != "rest"), None)
-    begun = needles.short_rows.gap is not None and doubled is not None and doubled.stitch == "ds"
+    first = next((run for run in flatten(worked.items) if run.uses and run.stitch != "rest"), None)
+    doubled = first is not None and first.stitch == "ds"
     passed = worked.left.passed and not needles.short_rows.slipped
     if (
         needles.short_rows.turned_at is not None
         and not needles.short_rows.told
         and not needles.short_rows.method
-        and (begun or passed)
+        and (doubled or passed)
     ):
         needles.short_rows.told = True
         needles.warn(needles.short_rows.turned_at, _TURNING)

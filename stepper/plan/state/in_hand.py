@@ -63,6 +63,8 @@ class LineInHand:
     """`RS` or `WS` if it is for rows of that side; else empty."""
     around: bool = False
     """Whether it calls itself a round: `Next rnd:`, `Rnd 1:`."""
+    rows: bool = False
+    """Whether it calls itself a row: `Next row:`, `Row 1:`."""
     turns_back: bool = False
     """Whether the line after it is a wrong-side row."""
 
@@ -75,6 +77,8 @@ class ShortRows:
     """Where the last row was turned before its end, from the right side; None after a whole row."""
     turns: tuple[int, ...] = ()
     """Turns not worked past yet, from the right side."""
+    back: set[int] = field(default_factory=set)
+    """Identities of the rows of a ring that were worked back from a turn, on the wrong side."""
     slipped: bool = False
     """Whether the row after the last turn began with a slipped stitch: such a heel closes its own gaps."""
     method: str = ""

@@ -113,7 +113,7 @@ def change_of(draft: DraftRound) -> Change | None:
     codes = {run.stitch for run in runs}
     changes = [code for code in codes if stitch(code).kind in (Kind.INCREASE, Kind.DECREASE)]
     plain = [code for code in codes if code in ("k", "p")]
-    if len(changes) != 1 or len(plain) > 1 or len(codes) != 1 + len(plain) or not stitch(changes[0]).change:
+    if len(changes) != 1 or len(plain) > 1 or len(codes) != 1 + len(plain):
         return None
     if len({run.yarn for run in runs}) != 1 or draft.chart or not _is_spread(runs, changes[0]):
         return None

@@ -129,7 +129,7 @@ def _resized(worked: tuple[Round, ...], rounds: int, cycle: int) -> tuple[Round,
     if not rounds:
         return ()
     sides = 2 if worked[0].flat and cycle % 2 else 1  # in rows, a row is repeated on its own side
-    step = max(1, min(cycle * sides, len(worked)))
+    step = min(cycle * sides, len(worked))
     plain = (*worked[:-1], replace(worked[-1], checkpoint=None))
     kept = [plain[at] if at < len(plain) else _again(plain, at, step) for at in range(rounds)]
     kept[-1] = _with_checkpoint_of(kept[-1], worked[-1])

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from stepper.project.grammar import stitch_words
-from stepper.project.rewording.synonym import LONG, ROUND, N, Synonym, row
+from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 
 _STITCH = rf"(?:[kp]\s?\d+|{stitch_words()})(?![\w&/-])"
+_RIB = r"(?:k\s?\d+(?:\s?tbl)?\s*,?\s*p\s?\d+|p\s?\d+\s*,?\s*k\s?\d+(?:\s?tbl)?)"
+"""Two kinds of stitches, each with its number, are what is repeated: a border in front of them would be a third."""
 _FRACTIONS = r"\d+[¼½¾]?"
 _HEADED = rf"^\s*(?:[a-z][a-z-]*\s+){{0,3}}{ROUND}[^:.]*:"
 """The head of a row: behind its stitches a bare number can only be their count, which is compared."""
@@ -32,6 +34,8 @@ SIGNS: tuple[Synonym, ...] = (
     row("both ends", r"\bat\s+both\s+ends\s+of\b", "at each end of", "Decrease 1 st at both ends of next row."),
     row("thereafter", rf"\b(next\s+row\s+and\s+)(?:on\s+)?(every\s+\S+\s+{ROUND})\s+thereafter\b", r"\1\2", "Dec 1 st at each end of next row and every 4th row thereafter until 58 sts remain."),
     row("across", r"((?:^|:)\s*)([kp]\s?\d+(?:\s*,?\s*[kp]\s?\d+)+)\s*,?\s+across(?=\s*[.]|\s*$)", r"\1(\2) to end", "Row 1: K1 p1, across."),
+    row("to|around", rf"((?:^|:)\s*)({_RIB})\s*,?\s+(?:(?:to\s+(?:the\s+)?end|(?:all\s+)?around|all\s+across)(?:\s+of\s+(?:the\s+)?{ROUND}|\s+the\s+{ROUND})?)(?=\s*[.]|\s*$)", r"\1(\2) to end", "Round 1: K2, p2 to end of round."),
+    row("to last", rf"((?:^|:)\s*)({_RIB})\s*,?\s+(?=to\s+(?:the\s+)?last\s+(?:{N}\s+)?{STS}\s*,?\s*[kp]\s?\d)", r"\1(\2) ", "Row 1: K2, p2 to last 2 sts, k2."),
     row("left", r"(?<=\*)\s*until\s+(?:one|1)\s+(?:st|stitch)\s+(?:left|rem(?:ain)?s?)\s*,?\s*(?=[kp])", r" to last 1 sts, ", "* k2tog * until one stitch left k1"),
     row("ridges", r"\s*\(\s*(?P<said>\d+\s+(?:garter\s+)?ridges(?:\s+of\s+garter(?:\s+st(?:itch)?)?)?)\s*\)", "", "Knit 8 rows (4 ridges of garter stitch)."),
     row("ready", r",?\s*ending\s+ready\s+to\s+(?:begin|work|start)\s+an?\s+ws\s+row\b", ", ending with a rs row", "Knit 7 rows, ending ready to begin a WS row."),

@@ -14,6 +14,8 @@ from stepper.project.rewording.cast_on_synonyms import CASTING
 from stepper.project.rewording.fabric_synonyms import FABRICS
 from stepper.project.rewording.holding_synonyms import HOLDING
 from stepper.project.rewording.joined_synonyms import JOINED
+from stepper.project.rewording.knitters_synonyms import KNITTERS
+from stepper.project.rewording.leaflet_synonyms import LEAFLETS
 from stepper.project.rewording.length_synonyms import LENGTHS
 from stepper.project.rewording.line_synonyms import LINES
 from stepper.project.rewording.marker_synonyms import MARKERS
@@ -31,14 +33,18 @@ from stepper.project.rewording.shaping_synonyms import SHAPING
 from stepper.project.rewording.sign_synonyms import SIGNS
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.until_synonyms import UNTIL
+from stepper.project.rewording.verbless_synonyms import VERBLESS
 
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SIGNS,
     *NUMBERS,
     *PROSE,
+    *VERBLESS,
     *REMARKS,
     *PARAGRAPHS,
+    *LEAFLETS,
+    *KNITTERS,
     *EVERYDAY,
     *CASTING,
     *FABRICS,

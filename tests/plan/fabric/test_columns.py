@@ -52,6 +52,7 @@ def looks(made: list[Column]) -> str:
         ("k1 m1 k1 (p2 k2)x2 p2", "kkppkkppkkpp", "kkkppkkppkkpp"),  # the repeat goes on outwards
         ("k2 yo p2tog (k2 p2)x2", "kkppkkppkkpp", "kkppkkppkkpp"),  # a buttonhole leaves every column
         ("bo4 (k2 p2)x2", "kkppkkppkkpp", "kkppkkpp"),
+        ("k1 kfb (p2 k2)x2 p2", "kkppkkppkkpp", "kkkppkkppkkpp"),  # a stitch knitted twice into is itself and one more
         ("(k2 p2)x3 co2", "kkppkkppkkpp", "kkppkkppkkppkk"),
     ],
 )  # fmt: skip

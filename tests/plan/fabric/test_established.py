@@ -6,6 +6,7 @@ number says, whatever was eaten or added beside it. Source of the reading: commo
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
@@ -162,6 +163,124 @@ def test_columns_that_stay_look_as_they_did(
         assert last[column - first] == look[column], (lines, column)
 
 
+def left_standing(round_: Round) -> str:
+    """Return what the stitches that a round leaves look like from the right side, from the first one there."""
+    letters = "".join(run.stitch[0] * run.leaves for run in flatten(round_.phrase))
+    return letters if round_.side == "RS" else letters[::-1].translate(str.maketrans("kp", "pk"))
+
+
+BASKET = "".join(f"Rnd {number}: *K3, p3; rep from * to end.\n" for number in (1, 2, 3)) + "".join(
+    f"Rnd {number}: *P3, k3; rep from * to end.\n" for number in (4, 5, 6)
+)
+
+
+def test_a_round_that_hangs_in_a_marker_is_a_round_of_its_pattern() -> None:
+    """By hand: the marker is hung in round 1, two even rounds are 2 and 3, and the next three are 4 to 6. They began with 1 again
+    once, in silence, as two lines said "even" behind the marker."""
+    work = f"Cast on 42 sts.\nJoin in the round.\n{BASKET}Work 20 sts in pattern, pm, work in pattern to end.\n"
+    plan = knit(f"{work}Work 2 rounds even.\nWork 3 rounds even.\nWork 1 round in pattern.")
+    assert [left_standing(each)[:6] for each in plan.rounds[-7:]] == ["kkkppp"] * 3 + ["pppkkk"] * 3 + ["kkkppp"]
+
+
+TILES = {
+    "seed": ("kp", "pk"),
+    "double seed": ("kp", "kp", "pk", "pk"),
+    "broken rib": ("kp", "kk"),
+    "box": ("kkpp", "kkpp", "ppkk", "ppkk"),
+    "basket": ("kkkppp", "kkkppp", "kkkppp", "pppkkk", "pppkkk", "pppkkk"),
+    "three rows": ("kkp", "kpk", "pkk"),
+    "garter": ("kk", "pp"),
+}
+"""Patterns of knit and purl as they look from the right side, a string for each row. Source: common practice."""
+STRAIGHT = (
+    "Work {n} {rows} even.", "Work {n} {rows} in pattern.", "Continue in pattern as established for {n} {rows}.",
+    "Work in pattern for {n} {rows}.", "Work {n} {rows} straight.",
+)  # fmt: skip
+
+
+def printed_row(looks: str, *, wrong: bool) -> str:
+    """Print a row of a pattern as it is worked from either side."""
+    worked = looks[::-1].translate(str.maketrans("kp", "pk")) if wrong else looks
+    runs = ", ".join(f"{''.join(run)[0]}{len(list(run))}" for run in re.findall(r"k+|p+", worked))
+    return f"*{runs}; rep from * to end."
+
+
+@given(
+    name=st.sampled_from(sorted(TILES)),
+    flat=st.booleans(),
+    once_more=st.integers(0, 1),
+    odd=st.integers(0, 5),
+    done=st.lists(
+        st.one_of(
+            st.sampled_from(["dec", "inc", "buttonhole", "bind off", "mark"]),
+            st.tuples(st.sampled_from(STRAIGHT), st.integers(1, 5)),
+        ),
+        min_size=1,
+        max_size=7,
+    ),
+)  # fmt: skip
+@settings(max_examples=20, deadline=None, derandomize=True)
+def test_a_pattern_of_rows_keeps_its_row_and_its_columns(
+    name: str, flat: bool, once_more: int, odd: int, done: list[str | tuple[str, int]]
+) -> None:
+    """A second rule on squared paper: the stitch of a column in a row looks as the square there says, counted from the first
+    row of the pattern and the first stitch of the cast-on, whatever is shaped at the edges in between."""
+    tile = TILES[name]
+    width, high = len(tile[0]), len(tile)
+    count = width * (60 // width)
+    rows = "rows" if flat else "rounds"
+    if flat and high % 2:
+        tile, high = (*tile, *tile), 2 * high  # each row comes on either side
+    lines = [f"Cast on {count} sts.", "Work flat." if flat else "Join in the round."]
+    for number, looks in enumerate(tile, start=1):
+        side = (" (RS)" if number % 2 else " (WS)") if flat else ""
+        lines.append(f"{'Row' if flat else 'Rnd'} {number}{side}: {printed_row(looks, wrong=flat and number % 2 == 0)}")
+    if once_more:
+        lines.append(f"Rep {'rows' if flat else 'rnds'} 1-{high} once more.")
+    row = high * (1 + once_more)
+    if (odd and not flat) or (odd % 2 == 0 and odd):
+        lines.append(f"Work {odd} {rows} in pattern.")
+        row += odd
+    first, left, expected = 0, count, {}
+    for each in done:
+        if isinstance(each, tuple):
+            words, n = each
+            lines.append(words.format(n=n, rows=rows))
+            for _ in range(n):
+                expected[row] = (first, left)
+                row += 1
+            continue
+        wrong = flat and row % 2 == 1
+        if each == "dec":
+            lines.append("K1, k2tog, work in pattern to last 3 sts, ssk, k1.")
+            first, left = first + 1, left - 2
+        elif each == "inc":
+            lines.append("K1, m1, work in pattern to last st, m1, k1.")
+            first, left = first - 1, left + 2
+        elif each == "buttonhole":
+            lines.append("Work 3 sts in pattern, yo, k2tog, work in pattern to end.")
+        elif each == "mark":
+            lines.append("Work 20 sts in pattern, pm, work in pattern to end.")
+        elif flat and not wrong:
+            lines.append("Bind off 2 sts at the beginning of the next 2 rows.")
+            first, left = first + 2, left - 2
+            expected[row] = (first, left)
+            row, left = row + 1, left - 2
+        else:
+            continue
+        expected[row] = (first, left)
+        row += 1
+    plan = knit("\n".join(lines))
+    assert len(plan.rounds) == row + 1
+    margin = 9
+    for number, (begin, stitches) in expected.items():
+        looks = left_standing(plan.rounds[number + 1])
+        assert len(looks) == stitches == plan.rounds[number + 1].after
+        low, top = max(begin, 0) + margin, min(begin + stitches, count) - margin
+        wanted = "".join(tile[number % high][column % width] for column in range(low, top))
+        assert looks[low - begin : top - begin] == wanted, (lines, number)
+
+
 def test_a_buttonhole_is_no_pattern_and_leaves_the_columns() -> None:
     """Rib of 4 with buttonholes that fall anywhere in it, as on a band: the rows after are the rows before."""
     work = f"{ROUND}{RIB}Buttonhole rnd: Rib 4, (yo, k2tog, rib 7) 3 times, work in pattern to end.\nWork 2 rounds in pattern."
@@ -174,6 +293,12 @@ def test_a_buttonhole_row_in_stockinette_is_made_once() -> None:
     """Written without "in pattern" it is a single change all the same, and no lace."""
     work = f"{ROUND}Knit 2 rounds.\nK3, yo, k2tog, k to end.\nWork 3 rounds even."
     assert told(knit(work), 3) == ["knit"] * 3
+
+
+def test_a_buttonhole_row_knitted_over_a_rib_does_not_leave_two_purls_of_it() -> None:
+    """Knitted throughout, it says neither that the rib goes on nor that it ends: any guess may be wrong."""
+    work = "Work 6 rows in k2, p2 rib.\nNext row (RS): K10, yo, k2tog, k to end.\nWork 2 rows in pattern.\nBind off."
+    assert "shapes it in other stitches" in faults(project(ROWS + work, sizes="S", size="S"))
 
 
 def test_lace_that_fills_the_round_is_a_pattern() -> None:
@@ -207,6 +332,33 @@ def test_a_rib_after_an_even_increase_begins_anew_and_says_so() -> None:
     plan = knit(f"{ROUND}{RIB}Increase evenly to 44 sts.\nWork 2 rounds in pattern.")
     assert told(plan, 2) == ["*k2, p2; rep from * to end"] * 2
     assert any("begins anew" in each.text for each in plan.warnings)
+
+
+@pytest.mark.parametrize("change", ["Increase 0 sts evenly.", "Decrease 0 sts evenly.", "Increase evenly to 40 sts."])
+@pytest.mark.parametrize(
+    ("work", "behind"),
+    [
+        ("Work 2 rounds in pattern.", ["kkpp" * 10] * 2),
+        ("Work 2 rounds even.", ["kkpp" * 10] * 2),
+        ("Work 20 sts in pattern, k to end.", ["kkpp" * 5 + "k" * 20]),
+        (f"{DEC}\nWork 1 round even.", ["kk" + ("kkpp" * 10)[3:37] + "kk"]),
+    ],
+)
+def test_a_change_of_no_stitches_leaves_the_pattern_as_it_was(change: str, work: str, behind: list[str]) -> None:
+    """"Increase 0 (4, 8) sts evenly" is a plain round in the smallest size, and the rib goes on behind it as in the others. It was
+    knitted from there on, in silence."""
+    plan = knit(f"{ROUND}{RIB}{change}\n{work}")
+    assert [left_standing(each) for each in plan.rounds[-len(behind) :]] == behind
+    assert plan.rounds[3].instruction == "knit"
+
+
+def test_a_pattern_of_two_rounds_begins_anew_with_its_first() -> None:
+    """Behind an even increase nobody can keep the columns of seed stitch; it is set up again as it was at first, row 1 and row 2."""
+    seed = "Rnd 1: *K1, p1; rep from * to end.\nRnd 2: *P1, k1; rep from * to end.\n"
+    for before in ("", "Rep rnd 1 once more.\n"):
+        plan = knit(f"{ROUND}{seed}{before}Increase evenly to 44 sts.\nWork 3 rounds in pattern.")
+        assert [seen(each)[:2] for each in plan.rounds[-3:]] == ["kp", "pk", "kp"]
+        assert any("begins anew" in each.text for each in plan.warnings)
 
 
 def test_colours_are_columns_too() -> None:

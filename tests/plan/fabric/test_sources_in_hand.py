@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
@@ -41,3 +43,21 @@ def test_rows_go_on_as_they_look_from_each_side() -> None:
     plan = plan_of(project("Cast on 10 sts.\nWork flat.\n*K2, p2; rep from * to last 2 sts, k2. Work for 2 cm.\nBind off."))
     said = [round_.instruction for round_ in plan.rounds[1:-1]]
     assert said[:3] == ["(k2, p2) 2 times, k2", "p2, *k2, p2; rep from * to end", "k2, *p2, k2; rep from * to end"]
+
+
+@pytest.mark.parametrize(("edge", "picked"), [("bound-off", 10), ("cast-on", 6)])
+def test_an_edge_gives_as_many_as_it_has_stitches(edge: str, picked: int) -> None:
+    """A strip of 6 grown to 10: its last edge has 10 stitches, its first 6, whatever was begun since.
+    Source: common practice ("pick up 1 st in each bound-off st")."""
+    strip = "Cast on 6 sts.\nWork flat.\nKnit 2 rows.\nIncrease evenly to 10 sts.\nKnit 1 row.\nBind off.\n"
+    plan = plan_of(project(f"{strip}Pick up and knit 1 st in each {edge} st.\nKnit 2 rows.\nBind off."))
+    assert plan.rounds[-1].before == picked
+
+
+def test_the_edge_of_a_piece_is_found_behind_stitches_cast_on_for_the_next() -> None:
+    """Four stitches for the overlap of a band, then one in each stitch of the neck that was bound off."""
+    neck = "Cast on 30 sts.\nWork flat.\nKnit 3 rows.\nBind off.\n"
+    plan = plan_of(project(f"{neck}Cast on 4 sts, pick up and knit 1 st in each bound-off st.\nKnit 2 rows.\nBind off."))
+    assert plan.rounds[-1].before == 34
+    plan = plan_of(project(f"{neck}Cast on 4 sts.\nPick up and knit 1 st in each bound-off st.\nKnit 2 rows.\nBind off."))
+    assert plan.rounds[-1].before == 34

@@ -47,3 +47,21 @@ def test_a_stretch_is_worked_as_its_fabric_is(fabric: str, right: str, wrong: st
 def test_what_one_row_cannot_say_is_refused(text: str, told: str) -> None:
     """A guess would be half a repeat off all the way up."""
     assert told in faults(project(text))
+
+
+@pytest.mark.parametrize(
+    ("line", "row"),
+    [
+        ("Work first 4 sts in seed st, k to end.", "kpkpkkkkkkk"),  # at the beginning of a row it begins with a knit stitch
+        ("Work first 5 sts in seed st, k to end.", "kpkpkkkkkkk"),
+        ("K5, work next 5 sts in seed st, k1.", "kkkkkkpkpkk"),  # an odd number begins and ends alike from either side
+    ],
+)
+def test_seed_stitch_begins_with_a_knit_stitch_where_nothing_lies_below(line: str, row: str) -> None:
+    """Source: common practice (seed stitch, k1, p1)."""
+    assert stitches(f"Row 1: {line}", 1) == row
+
+
+def test_a_stretch_longer_than_the_row_is_refused() -> None:
+    """Eleven stitches cannot give twelve in garter stitch."""
+    assert "working 12 in garter stitch" in faults(project(f"{FLAT}Row 1: Work first 12 sts in garter st.\nBind off."))

@@ -123,3 +123,36 @@ def test_where_it_goes_on_is_not_guessed() -> None:
     """Four rows of her own against six of the back: which row of the back comes next is for her to say."""
     told = refused(*BACK, "== front", "CO 40 sts. Work flat.", "Work 4 rows in garter st.", "Work as for back.")
     assert "5 rows are worked, so it is not known where in the back this goes on" in told
+
+
+def test_a_mark_in_front_of_a_part_is_its_beginning() -> None:
+    """The first of the two marks stands before the cast-on, and no line comes before it."""
+    back = ("== back", "**CO 40 sts. Work flat.", "Work 6 rows in stockinette st. **", "Bind off.")
+    assert counts(knit(*back, "== front", "Work as for back from ** to **."), "front") == [40, *[40] * 6]
+    assert "no mark ***" in refused(*back, "== front", "Work as for back from *** to **.")
+
+
+def test_the_one_part_without_a_name_is_the_one_meant() -> None:
+    """A page often prints no heading over its back; told, and only where nothing else can be meant."""
+    part = ("== beginning", *BACK[1:])
+    plan = knit(*part, "== front", "Work as for back to **.")
+    assert counts(plan, "front") == [40, *[40] * 6]
+    assert any("the one part before this one" in warning.text for warning in plan.warnings)
+    assert "no part was worked before" in refused(*part, "== front", "Work as for collar to **.")
+    assert "no part was worked before" in refused("== welt", *BACK[1:], "== front", "Work as for back to **.")
+
+
+@pytest.mark.parametrize("beginning", [("CO 40 sts. Work flat.",), ("CO 40 sts. Work flat. Knit 2 rows.",)])
+def test_a_cast_on_of_her_own_stands_for_the_other_and_needs_no_word(beginning: tuple[str, ...]) -> None:
+    """The first row is the one row that no two parts share: nothing is assumed, and what stands behind the cast-on of the other part,
+    on the same line even, is worked. Source: common practice ("cast on 36 sts; work as for back to underarm")."""
+    plan = knit("== back", *beginning, "Purl 1 row.", "Bind off.", "== front", "CO 36 sts. Work flat.", "Work as for back.")
+    rows = 2 + 2 * beginning[0].endswith("Knit 2 rows.")
+    assert counts(plan, "front") == [*[36] * rows, 0]
+    assert not [each for each in plan.warnings if "goes on with line" in each.text]
+
+
+def test_make_2_is_not_made_again_by_the_second() -> None:
+    """A line that only says how many are made is none of the lines of the part."""
+    plan = knit("== sleeve", "CO 20 sts. Work flat.", "Knit 3 rows.", "Bind off.", "Make 2.")
+    assert [round_.after for round_ in plan.rounds] == [20, 20, 20, 20, 0] * 2

@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 import time
+from dataclasses import replace
 
 import pytest
 
+from stepper.plan.compile import compile_plan
+from stepper.project.reader import read_project
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD, project
 
@@ -208,3 +211,34 @@ def test_in_rib_over_plain_rounds_is_refused() -> None:
     """The last round was knitted, so that "in rib" over it would be knitted as well."""
     work = "Cast on 20 sts. Join in the round.\nWork in k2, p2 rib for 4 rounds.\nKnit 1 round.\nWork 3 rounds in rib.\nBind off."
     assert "no rib stands under these stitches" in faults(project(work))
+
+
+def test_one_row_that_is_missing_is_worked() -> None:
+    """Nine of ten rows are there: one more, and with ten there none, which is told."""
+    head = "Cast on 20 sts. Work flat.\nWork {} rows in stockinette st.\nCont in St st until 10 rows have been worked in all.\nBind off."
+    assert len(plan_of(project(head.format(9))).rounds) == 1 + 10 + 1
+    assert "10 rows are worked already" in faults(project(head.format(10)))
+
+
+@pytest.mark.parametrize(
+    ("cm", "side", "old", "new"),
+    [
+        # 28 rows are 10 cm, the first of them a right-side row: odd rows are right-side rows.
+        (5.0, "WS", 14, 14),
+        (5.0, "RS", 15, 15),  # 14.0 lies midway between 13 and 15, and the longer is taken
+        (4.9, "RS", 15, 13),  # 13.72: to the nearest row, 14, and one more; the nearest odd one
+        (4.9, "WS", 14, 14),
+        (4.5, "WS", 14, 12),  # 12.6: 13 and one more; the nearest even one
+        (4.5, "RS", 13, 13),
+    ],
+)
+def test_a_length_that_ends_on_a_side_is_the_nearest_such_row(cm: float, side: str, old: int, new: int) -> None:
+    """By hand. The plan of a journal begun before that is worked as it was then: a garment on the needles must not change
+    under her hands."""
+    text = project(f"Cast on 20 sts.\nWork flat.\nWork in stockinette for {cm} cm, ending with a {side} row.\nBind off.")
+    assert len(plan_of(text).rounds) == 1 + new + 1
+    reading = read_project(text)
+    assert reading.project is not None
+    formerly = compile_plan(replace(reading.project, spacing=None)).plan
+    assert formerly is not None
+    assert len(formerly.rounds) == 1 + old + 1

@@ -31,3 +31,25 @@ def test_a_number_of_rows_that_ends_elsewhere_is_told() -> None:
     """The number and the side disagree, and nobody can tell which is meant."""
     told = faults(project(f"{FLAT}Work 5 rows in stockinette, ending with a WS row.\nBind off."))
     assert "end with a RS row" in told
+
+
+def test_a_repeat_that_would_shape_on_before_it_ends_so_is_told() -> None:
+    """16 stitches are there after row 1; row 4 comes only behind another decrease, which the count forbids."""
+    rows = "Row 1 (RS): K1, k2tog, k to end.\nRow 2: Purl.\nRow 3: K to last 3 sts, ssk, k1.\nRow 4: Purl.\n"
+    told = faults(project(f"{FLAT}{rows}Rep rows 1-4 until 17 sts rem, ending with row 4.\nBind off."))
+    assert "the rounds of the line end with a" in told
+    good = plan_of(project(f"{FLAT}{rows}Rep rows 1-4 until 16 sts rem, ending with row 4.\nBind off."))
+    assert (good.rounds[-2].side, good.rounds[-2].after, good.rounds[-2].instruction) == ("WS", 16, "purl")
+
+
+@pytest.mark.parametrize(("words", "right"), [("row 3", True), ("row 1", False), ("row 2", False)])
+def test_a_row_is_known_by_its_number_in_the_repeat(words: str, right: bool) -> None:
+    """Three rows in the round, the third of which decreases: the count is reached in row 3 and in no other."""
+    rows = "Rnd 1: Knit.\nRnd 2: Purl.\nRnd 3: K2tog, k to end.\n"
+    text = project(f"Cast on 20 sts. Join in the round.\n{rows}Rep rnds 1-3 until 17 sts rem, ending with {words.replace('row', 'rnd')}.\nBind off.")
+    if right:
+        assert plan_of(text).rounds[-2].instruction == "k2tog, k16"
+    elif "1" in words:  # two rounds that change nothing may still be worked: the count is 17 in rounds 1 and 2 too
+        assert [each.instruction for each in plan_of(text).rounds[-3:-1]] == ["k2tog, k16", "knit"]
+    else:
+        assert [each.instruction for each in plan_of(text).rounds[-3:-1]] == ["knit", "purl"]

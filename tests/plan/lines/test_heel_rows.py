@@ -27,3 +27,40 @@ def test_across_without_either_is_refused() -> None:
     """Half a round too much is knitted in one of the readings, and nothing shows in which."""
     told = faults(project(f"{HEEL}Next row: Knit across.\nKnit 1 rnd.\nBind off."))
     assert "may end with the heel or with the round" in told
+
+
+FLAP = "Cast on 64 sts. Join in the round.\nRow 1 (RS): K32, turn.\nRow 2 (WS): Sl 1, p to end.\n"
+
+
+def test_to_end_of_a_flap_is_not_the_round() -> None:
+    """The instep is not on hold, and nobody slips the first stitch of a round: 32 stitches too many otherwise."""
+    for rows in (
+        "Row 3: Sl 1, k to end.\nRep rows 2 and 3 3 times more.",
+        "Row 3: Sl 1, k to end.\nRow 4 (WS): Sl 1, p to end.",
+        "Next row: Sl 1, k to end.\nKnit 1 rnd.",
+    ):
+        told = faults(project(f"{FLAP}{rows}\nBind off."))
+        assert '"to end" may be the 32 stitches that were turned at' in told
+        assert "on hold before the rows" in told
+
+
+def test_to_end_in_a_round_is_the_round() -> None:
+    """A plain line with a round behind it, or one that calls itself a round, goes around as it always did."""
+    for rows in ("Knit to end.\nKnit 1 rnd.", "Next rnd: Sl 1, k to end.\nKnit 1 rnd."):
+        plan = plan_of(project(f"{FLAP}{rows}\nBind off."))
+        assert [(round_.flat, round_.after) for round_ in plan.rounds[3:5]] == [(False, 64), (False, 64)]
+
+
+def test_a_row_back_from_a_turn_is_not_worked_around() -> None:
+    """Repeated where no turn comes before it, it would purl the whole round."""
+    told = faults(project("Cast on 64 sts. Join.\nK32, turn.\nPurl to end.\nKnit to end.\nRep last 2 rows twice more.\nBind off."))
+    assert "this row was worked back from a turn before" in told
+
+
+def test_rows_behind_a_hold_go_back_from_it() -> None:
+    """The yarn hangs at the 32nd stitch: the first row turns there and is a wrong-side row."""
+    hold = "Cast on 64 sts. Join.\nKnit 2 rounds.\nK32, place next 32 sts on hold for the instep.\n"
+    plan = plan_of(project(f"{hold}Row 1: Sl 1, p to end.\nRow 2: Sl 1, k to end.\nRep rows 1 and 2 twice more.\nBind off."))
+    assert [round_.side for round_ in plan.rounds[4:10]] == ["WS", "RS"] * 3
+    named = plan_of(project(f"{hold}Row 1 (RS): K to end.\nRow 2: P to end.\nBind off."))
+    assert [round_.side for round_ in named.rounds[4:6]] == ["RS", "WS"]

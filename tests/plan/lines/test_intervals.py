@@ -23,6 +23,15 @@ def test_every_so_many_rounds_takes_so_many_rounds(every: str, times: int, round
     assert len(plan.rounds) - 2 == rounds
 
 
+def test_a_round_is_found_whether_its_name_is_written_in_full_or_not() -> None:
+    """"Dec rnd:" and "dec round" name one round, as do "decrease round" and "dec rnd"."""
+    for written, asked in (("Dec rnd", "dec round"), ("Decrease round", "dec rnd"), ("Inc rnd", "increase round")):
+        plan = plan_of(
+            project(f"Cast on 60 sts.\nJoin in the round.\n{written}: K1, ssk, k to last 3 sts, k2tog, k1.\nWork {asked} every 4th round twice. 54 sts.\nBind off.")
+        )
+        assert [round_.after for round_ in plan.rounds[1:-1]] == [58, 58, 58, 58, 56, 56, 56, 56, 54]
+
+
 def test_a_right_side_row_stays_on_the_right_side() -> None:
     """Shaping on RS rows only: every second row from the first, and never on a purl row."""
     plan = plan_of(project("Cast on 20 sts.\nWork flat.\nInc row (RS): K1, m1, k to end.\nWork inc row every RS row 4 times. 24 sts.\nBind off."))

@@ -87,3 +87,30 @@ def test_a_line_for_all_rows_of_the_front_leaves_the_back_to_its_own_rows() -> N
     assert [words for _, words in sides(work)] == ["k1, p9", "p1, k9", "k1, p9", "p2, k8"]
     missing = f"Cast on 10 sts.\nWork flat.\n{work}\nRow 7 (RS): Knit.\nRow 9: Purl.\nBind off."
     assert "is not written out" in faults(project(missing))
+
+
+ROUNDS = "Cast on 20 sts. Join in the round.\nRnd 1: Knit.\nRnd 2: Purl.\n"
+
+
+def test_numbers_that_begin_anew_take_the_place_of_those_before() -> None:
+    """Behind a new round 1 the old round 3 is another pattern's, and "rep rnds 1-3" would mix the two."""
+    old = "Cast on 20 sts. Join in the round.\nRnd 1: Knit.\nRnd 2: Purl.\nRnd 3: *K1, p1; rep from * to end.\nKnit 2 rounds.\n"
+    new = "Rnd 1: *K2, p2; rep from * to end.\nRnd 2: Knit.\n"
+    assert "round 3 has not been written out" in faults(project(f"{old}{new}Rep rnds 1-3.\nBind off."))
+    plan = plan_of(project(f"{old}{new}Rep rnds 1-2.\nBind off."))
+    assert [round_.instruction for round_ in plan.rounds[-5:-1]] == ["*k2, p2; rep from * to end", "knit"] * 2
+
+
+@pytest.mark.parametrize("between", ["Knit 2 rounds.", "Change to 3.5 mm needles.", ""])
+def test_numbers_that_go_on_stand_beside_those_before(between: str) -> None:
+    """Rounds 1 and 2 on one page and 3 and 4 on the next are four rounds."""
+    plan = plan_of(project(f"{ROUNDS}{between}\nRnd 3: *K1, p1; rep from * to end.\nRnd 4: Knit.\nRep rnds 1-4.\nBind off."))
+    assert [round_.instruction for round_ in plan.rounds[-5:-1]] == ["knit", "purl", "*k1, p1; rep from * to end", "knit"]
+
+
+@pytest.mark.parametrize("repeats", [1, 2, 3])
+def test_a_chart_is_laid_as_often_as_it_fits_also_once(repeats: int) -> None:
+    """Four stitches of a chart over 4, 8 and 12: the motif stands in each four, and in the only one."""
+    plan = plan_of(project(f"Cast on {4 * repeats} sts.\nJoin in the round.\nRnd 1: Chart peak.\nBind off."))
+    yarns = "".join("a" * run.leaves if run.yarn == "A" else "." * run.leaves for run in plan.rounds[1].runs)
+    assert yarns == ".aa." * repeats

@@ -137,8 +137,27 @@ def test_stripes_that_are_repeated_keep_their_yarns() -> None:
         "Decrease evenly to 18 sts.\nRepeat the last round 3 times. (3 rounds)\nKnit 3 rounds. (4 rounds) 17 sts.",
         "Knit 1 round.\nWork in oyster pattern for 4 rounds. (4 rounds) 20 sts.\nKnit 2 rounds. (3 rounds)",
         "Repeat rnds 1-2 twice. (4 rounds) 17 sts.",
+        "Next round: K30.\nKnit 3 rounds. 20 sts. (4 rounds)",
     ],
 )
 def test_what_follows_from_a_fault_is_not_told_as_another(work: str) -> None:
     """Once it is unknown what was worked no printed number can be wrong; she would mend what is right."""
     assert "1 problem in" in faults(project(f"Cast on 20 sts.\nJoin in the round.\n{work}\nBind off.", sizes="S", size="S"))
+
+
+@pytest.mark.parametrize(("times", "right"), [("3 times", False), ("4 times", True), ("5 times", True), ("6 times", False), ("4 times more", True), ("5 times more", False)])
+def test_rows_and_how_often_they_are_worked_have_to_agree(times: str, right: bool) -> None:
+    """Rows 3 to 10 are four times two rows, five times with the once that is written; no other number is meant."""
+    text = project(f"{ROWS}Rows 3-10: Rep rows 1-2 {times}.\nBind off.", sizes="S", size="S")
+    if right:
+        assert len(plan_of(text).rounds) == 12
+    else:
+        assert "but says otherwise" in faults(text)
+
+
+@pytest.mark.parametrize(("rows", "over", "near"), [("3-9", 1, "6 or 8"), ("3-3", 1, "2")])
+def test_rows_that_no_whole_repeat_fills_are_told_with_those_that_would(rows: str, over: int, near: str) -> None:
+    """Seven rows are three repeats of two and one row over: six or eight would come out."""
+    told = faults(project(f"{ROWS}Rows {rows}: Rep rows 1-2.\nBind off.".replace("Rows 3-3", "Row 3"), sizes="S", size="S"))
+    assert f"{over} are left over" in told
+    assert f"{near} rows would be whole repeats" in told

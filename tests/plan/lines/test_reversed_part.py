@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from stepper.craft.stitches import stitch
 from stepper.plan.lines.reversed_part import MIRRORED
@@ -75,3 +77,56 @@ def test_the_second_side_goes_on_as_the_first_from_the_other_edge() -> None:
 def test_a_second_side_without_a_first_is_refused() -> None:
     """Nothing was put on hold."""
     assert "no first side" in refused("== left front", "CO 30 sts. Work flat.", "Knit 2 rows.", "Complete to match first side.")
+
+
+LEANS = {"ssk": "k2tog", "k2tog": "ssk", "m1r": "m1l", "m1l": "m1r"}
+
+
+@given(
+    pairs=st.lists(
+        st.tuples(
+            st.sampled_from(["plain", "ssk", "k2tog", "m1r", "m1l", "bind off"]), st.integers(0, 3), st.sampled_from([0, 0, 2, 3])
+        ),
+        min_size=1,
+        max_size=5,
+    )
+)
+@settings(max_examples=15, deadline=None, derandomize=True)
+def test_the_other_edge_is_what_a_mirror_shows(pairs: list[tuple[str, int, int]]) -> None:
+    """A second reckoning on squared paper: a row that shapes is read from its other end with every lean exchanged; of two rows in
+    turn each binds off at its beginning what the other one did, so that the same row of the piece loses it at the other edge."""
+    count, lines, wanted = 40, [], []
+    for kind, before, back in pairs:
+        at = before + 2
+        adds = {"ssk": -1, "k2tog": -1, "m1r": 1, "m1l": 1}.get(kind, 0)
+        takes = 2 if adds < 0 else 0
+        if kind == "bind off":
+            lines.append("Next row (RS): Bind off 4 sts, k to end.")
+            out, away = "knit", 4
+        elif kind == "plain":
+            lines.append("Next row (RS): Knit.")
+            out, away = "knit", 0
+        else:
+            lines.append(f"Next row (RS): K{at}, {kind}, k to end.")
+            out, away = f"k{count - at - takes}, {LEANS[kind]}, k{at}", 0
+        count += adds - away
+        # What the row back binds off is bound off by the right-side row of the other piece, and the other way round.
+        lines.append(f"Next row (WS): Bind off {back} sts, p to end." if back else "Next row (WS): Purl.")
+        if not away and not back:
+            wanted += [(f"RS {out}", None), ("WS purl", None)]
+        elif away:
+            first = f"RS bind off {back}, k{count + 4 - back}" if back else "RS knit"
+            wanted += [(first, count + 4 - back), (f"WS bind off 4, p{count - back}", count - back)]
+        else:  # a wrong-side row alone: its stitches are bound off by a row that comes behind it
+            wanted += [(f"RS {out}", None), ("WS purl", count)]
+        count -= back
+        if back and not away:
+            # A right-side row follows, which binds off what the row before it did; it is the next pair's first row.
+            lines.append("Next row (RS): Knit.")
+            lines.append("Next row (WS): Purl.")
+            wanted += [(f"RS bind off {back}, k{count}", count), ("WS purl", count)]
+    right = ("== right front", "CO 40 sts. Work flat.", "Work 2 rows in stockinette st.", *lines, "Bind off.")
+    plan = knit(*right, *LEFT)
+    made = [round_ for round_ in plan.rounds if round_.section == "left front"][3:-1]
+    assert [f"{each.side} {each.instruction}" for each in made] == [told for told, _ in wanted]
+    assert all(after in (None, each.after) for each, (_, after) in zip(made, wanted, strict=True))

@@ -68,3 +68,10 @@ def test_the_row_that_works_past_a_turn_says_what_becomes_of_it() -> None:
     assert german.rounds[2].remarks == ()
     wrapped = plan_of(project(lines.format("w&t", "w&t")))
     assert "work every wrap together with its stitch" in wrapped.rounds[3].remarks
+
+
+def test_a_yarn_that_the_file_has_not_is_one_fault() -> None:
+    """The round is not worked in it, and nothing after it is called wrong for that."""
+    told = faults(project("Cast on 20 sts. Join in the round.\nRnd 1: *K1 in CC, k1 in MC; rep from * to end. 20 sts.\nKnit 1 round. 20 sts.\nBind off."))
+    assert 'there is no yarn "CC"' in told
+    assert told.count("error:") == 1

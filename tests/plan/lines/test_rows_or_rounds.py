@@ -8,7 +8,7 @@ import pytest
 
 from stepper.plan.compile import compile_plan
 from stepper.project.reader import read_project
-from tests.plan.test_compile import plan_of
+from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
 
@@ -57,3 +57,25 @@ def test_a_journal_knitted_before_keeps_its_rounds() -> None:
     plan = compile_plan(replace(file, spacing=None)).plan
     assert plan is not None
     assert not any(round_.flat for round_ in plan.rounds)
+
+
+NECK = "Cast on 64 sts. Join in the round.\nKnit 2 rounds.\nK20, place next 24 sts on hold for neck, k to end.\n"
+
+
+@pytest.mark.parametrize(
+    "line", ["Work 4 rows in stockinette.", "Row 1 (RS): K1, ssk, k to last 3 sts, k2tog, k1.\nRow 2: Purl."]
+)
+def test_rows_behind_a_gap_in_the_round_ask_where_they_begin(line: str) -> None:
+    """Worked around, the neck is drawn shut; as rows from where the round begins, the back is slit open."""
+    told = faults(project(f"{NECK}{line}\nBind off."))
+    assert "does not say where they begin" in told
+    assert "join the yarn at the gap" in told
+
+
+@pytest.mark.parametrize(
+    "line",
+    ["Knit 4 rounds.", "Work flat.\nWork 4 rows in stockinette.", "Row 1 (RS): Rejoin yarn, k to end.\nRow 2: Purl."],
+)
+def test_rounds_and_rows_that_say_where_they_begin_are_taken(line: str) -> None:
+    """What closes the gap, or says that it is worked flat from there, leaves nothing open."""
+    assert plan_of(project(f"{NECK}{line}\nBind off.")).rounds[-2].after == 40

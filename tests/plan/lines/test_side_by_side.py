@@ -125,3 +125,35 @@ def test_a_shaping_begins_at_the_stitches_it_is_told_for() -> None:
     )
     counts = [each.after for each in plan_of(project(text)).rounds[1:-1]]
     assert counts == [39, 39, 38, 38, 36, 36, 34]
+
+
+@pytest.mark.parametrize(
+    ("line", "rows", "shapes"),
+    [
+        # 28 rows are 10 cm. 5 cm are 14 rows, of which the last is a wrong-side row as they begin with a right-side one.
+        ("Work in stockinette for 5 cm, ending with a WS row, at the same time rep armhole dec row every 4th row 3 times.", 14, 3),
+        ("Work in stripes of 2 rows A, 2 rows MC for 5 cm, at the same time rep armhole dec row every 4th row 3 times.", 14, 3),
+    ],
+)
+def test_a_length_beside_a_shaping_may_be_striped_or_end_on_a_side(line: str, rows: int, shapes: int) -> None:
+    """Either says when it is over; only both at once are left to be written otherwise."""
+    text = f"Cast on 40 sts.\nWork flat.\nArmhole dec row (RS): K1, ssk, k to end.\nPurl 1 row.\n{line}"
+    made = plan_of(project(f"{text}\nBind off.")).rounds[3:-1]
+    assert len(made) == rows
+    shaped = [each for each in made if each.before != each.after]
+    assert [each.side for each in shaped] == ["RS"] * shapes
+    assert [one.index - other.index for one, other in zip(shaped[1:], shaped, strict=False)] == [4] * (shapes - 1)
+
+
+def test_stripes_to_a_length_that_ends_on_a_side_are_not_read_beside_a_shaping() -> None:
+    """Both would move the end, and nobody can tell which stripe it falls in."""
+    line = "Work in stripes of 2 rows A, 2 rows MC for 5 cm, ending with a WS row, at the same time rep armhole dec row every 4th row 3 times."
+    text = f"Cast on 40 sts.\nWork flat.\nArmhole dec row (RS): K1, ssk, k to end.\nPurl 1 row.\n{line}"
+    assert "beside a shaping, rounds are read" in faults(project(f"{text}\nBind off."))
+
+
+def test_two_shapings_worked_otherwise_between_their_ends_are_a_fault() -> None:
+    """One knits and one purls the stitches between, and one row can do only one of both."""
+    text = BOTH.replace("K to last 3 sts, k2tog, k1", "P to last 3 sts, p2tog, p1")
+    line = "Work armhole dec row every 2nd row 6 times, at the same time work neck dec row every 4th row 3 times.\nBind off."
+    assert "worked otherwise between their ends" in faults(project(text + line))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
@@ -110,3 +112,41 @@ def test_a_repeat_of_two_readings_that_no_count_bears_out_is_told() -> None:
     assert "read as 3 times on top of the once; no count printed after it" in told[0].text
     plain = work.replace("K1, ssk, k to end", "Purl")
     assert plan_of(project(plain.format(""))).warnings == ()
+
+
+@pytest.mark.parametrize(
+    ("line", "fits"),
+    [
+        # On top of the once just worked, or that once included: the printed count tells which.
+        ("Rep rnds 1-2 3 times.", {16, 17}),
+        ("Rep last 2 rnds 3 times.", {16, 17}),
+        # "More" and "in all" leave nothing open, nor does a line that works rounds rather than repeats them.
+        ("Rep rnds 1-2 3 times more.", {16}),
+        ("Rep rnds 1-2 3 more times.", {16}),
+        ("Rep rnds 1-2 3 times in all.", {17}),
+        ("Work rnds 1-2 3 times in all.", {17}),
+        ("Work rnds 1-2 3 times.", {17}),
+        ("Rep rnds 1-2 once more.", {18}),
+        ("Rep rnds 1-2 once.", {18}),
+    ],
+)
+def test_how_often_a_repeat_is_worked_is_settled_by_its_words_or_by_the_count(line: str, fits: set[int]) -> None:
+    """Two stitches too few at the underarm come of "3 times" that were four. Source of the two readings: common practice."""
+    start = "Cast on 20 sts. Join in the round.\nRnd 1: K2tog, k to end.\nRnd 2: Knit.\n"
+    for count in range(15, 20):
+        text = project(f"{start}{line} {count} sts.\nBind off.", sizes="S", size="S")
+        if count in fits:
+            assert plan_of(text).rounds[-2].after == count
+        else:
+            assert f"prints {count} stitches" in faults(text)
+
+
+def test_work_that_was_joined_and_is_worked_flat_again_begins_its_fabric_anew() -> None:
+    """A hem in garter stitch, a body in the round, a back in rows: the rows between its shapings are stockinette, not garter."""
+    hem = "Cast on 20 sts.\nWork flat.\nWork 4 rows in garter stitch.\n"
+    body = "Join in the round.\nKnit 4 rounds.\nWork flat.\n"
+    shaped = "Dec row (RS): K1, k2tog, k to end.\nRep dec row every 4th row once more.\nBind off."
+    back = plan_of(project(f"{hem}{body}{shaped}")).rounds
+    assert [(each.side, each.instruction) for each in back[-5:-2]] == [("WS", "purl"), ("RS", "knit"), ("WS", "purl")]
+    garter = plan_of(project(f"{hem}{shaped}")).rounds
+    assert [(each.side, each.instruction) for each in garter[-5:-2]] == [("WS", "knit"), ("RS", "knit"), ("WS", "knit")]

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.plan.fabric.test_established import knit, told
-from tests.plan.test_compile import faults
+from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
 SOCK = "Cast on 32 sts.\nJoin in the round.\n"
@@ -52,3 +52,12 @@ def test_a_division_that_is_not_even_is_only_said() -> None:
     assert "divide over 3 needles" in plan.rounds[-1].remarks
     work = f"{SOCK}Divide sts over 3 needles.\nN1: Knit; N2: purl; N3: knit."
     assert "not divided over needles" in faults(project(work, sizes="S", size="S"))
+
+
+def test_stitches_lie_as_they_did_until_their_number_changes() -> None:
+    """A plain round leaves ten on each needle; a decrease at its beginning leaves nine on the first, and ten cannot be slipped."""
+    start = "Cast on 40 sts. Join in the round.\nDivide evenly over 4 needles.\nKnit 1 round.\n"
+    slip = "Slip 10 sts from needle 1 to needle 2.\nKnit 1 round.\nBind off."
+    plan = plan_of(project(f"{start}{slip}"))
+    assert any("slip 10 stitches" in remark for round_ in plan.rounds for remark in round_.remarks)
+    assert "needle 1 holds 9 stitches, not 10" in faults(project(f"{start}K2tog, k to end.\n{slip}"))

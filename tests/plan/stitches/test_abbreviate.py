@@ -18,6 +18,11 @@ K2P2 = Group((Run("k", 2, "MC"), Run("p", 2, "MC")), 25)
         ((Run("p", 100, "MC"),), "purl"),
         ((K2P2,), "*k2, p2; rep from * to end"),
         ((K2P2, Run("k", 3, "MC")), "(k2, p2) 25 times, k3"),
+        # Twice is a repeat to the end as well, once is none.
+        ((Group(K2P2.items, 2),), "*k2, p2; rep from * to end"),
+        ((Group(K2P2.items, 1),), "k2, p2"),
+        ((Run("k", 1, "MC"), Group(K2P2.items, 2)), "k1, *k2, p2; rep from * to end"),
+        ((Group((Group(K2P2.items, 2), Run("k", 1, "MC")), 3), Run("k", 1, "MC")), "[(k2, p2) 2 times, k1] 3 times, k1"),
         ((Run("k", 1, "MC"), Run("k2tog", 1, "MC"), Run("k", 9, "MC")), "k1, k2tog, k9"),
         ((Run("k2tog", 3, "MC"),), "k2tog 3 times"),
         ((Run("k", 2, "MC"), Run("k", 3, "A")), "k2 MC, k3 A"),

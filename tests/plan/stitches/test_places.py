@@ -98,3 +98,10 @@ def test_a_new_beginning_in_a_pattern_is_refused() -> None:
     work = "Cast on 20 sts.\nJoin in the round.\n*K2, p2; rep from * to end. Work 3 rounds.\nWork 6 sts in rib, pm for new BOR, work in pattern to end.\nKnit 1 round."
     plan = project(work, sizes="S", size="S")
     assert "the pattern with it" in faults(plan)
+
+
+@pytest.mark.parametrize("words", ["first marker", "marker", "last marker", "second marker"])
+def test_where_no_marker_hangs_none_is_worked_to(words: str) -> None:
+    """It is told, whatever the marker is called."""
+    told = faults(project(f"Cast on 40 sts.\nJoin in the round.\nK to {words}, p to end.\nBind off."))
+    assert "no marker is left" in told or "no such one" in told

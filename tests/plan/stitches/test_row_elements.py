@@ -47,3 +47,35 @@ def test_stitches_put_aside_without_a_name_may_be_given_one_later() -> None:
     for others in ({UNNAMED: 11, "palm": 20}, {"palm": 20}):
         with pytest.raises(MisfitError, match='nothing is on hold for "thumb"'):
             held_stitches(Across("thumb", HERE), others, 0)
+
+
+@pytest.mark.parametrize(
+    ("name", "held", "hint"),
+    [
+        ("frnot", {"front": 12, "back": 12}, 'Did you mean "front"?'),
+        ("thumb", {"front": 12, "back": 12}, "On hold: front or back."),
+        ("thumb", {}, "On hold: nothing."),
+    ],
+)
+def test_who_asks_for_stitches_that_are_not_there_is_told_which_are(name: str, held: dict[str, int], hint: str) -> None:
+    """A name misspelt is found again; a list of what there is serves for the rest."""
+    with pytest.raises(MisfitError) as told:
+        held_stitches(Across(name, HERE), held, 0)
+    assert told.value.hint == hint
+
+
+@pytest.mark.parametrize(
+    ("name", "section", "meant"),
+    [
+        ("sleeve", "left sleeve", "left sleeve"),  # the one of the section in hand
+        ("left sleeve", "body", "left sleeve"),
+        ("left", "body", "left sleeve"),  # the only one that is called so
+        ("front", "left sleeve", "front"),
+    ],
+)
+def test_a_name_may_leave_words_out_where_only_one_part_is_meant(name: str, section: str, meant: str) -> None:
+    """"Return sleeve sts" in the left sleeve are those of the left one; elsewhere nobody can tell."""
+    held = {"left sleeve": 40, "right sleeve": 41, "front": 60}
+    assert held_stitches(Across(name, HERE), held, 0, section) == (meant, held[meant])
+    with pytest.raises(MisfitError, match="nothing is on hold for"):
+        held_stitches(Across("sleeve", HERE), held, 0, "body")

@@ -7,7 +7,7 @@ from dataclasses import replace
 from stepper.plan.materials import Stock
 from stepper.plan.model import Plan
 from stepper.plan.yarn.skein_ends import skein_ends
-from stepper.plan.yarn.yarn_left import Weighing
+from stepper.plan.yarn.yarn_left import Weighing, forecast
 from stepper.plan.yarn.yarn_use import yarn_use
 from tests.fixtures import plan_named
 
@@ -70,3 +70,21 @@ def test_more_than_a_skein_on_the_scale_is_all_there_is() -> None:
     assert ends
     assert all(end.more for end in ends[:2])
     assert skein_ends(plan, "MC", Weighing(index=len(plan.rounds), stitch=0, grams=120.0)) == ()
+
+
+def test_a_ball_weighed_in_the_middle_of_a_round_has_only_the_rest_of_it_before_it() -> None:
+    """Weighed behind the last stitch of a round it is the ball before the next one; and the later in the round ten grams are weighed,
+    the longer they last. Round 60 of the yoke's body is plain in chalk, 164 stitches."""
+    plan = with_skeins(plan_named("switchback"), "MC", None)
+    index = next(each.index for each in plan.rounds if each.section == "body" and each.number == 60)
+    assert plan.rounds[index].progress == 164
+    ends = {at: skein_ends(plan, "MC", Weighing(index=index, stitch=at, grams=1.1))[0].likely for at in (0, 82, 164)}
+    assert ends[164] == skein_ends(plan, "MC", Weighing(index=index + 1, stitch=0, grams=1.1))[0].likely
+    assert ends[0] <= ends[82] <= ends[164]
+    # By hand: half a round less is half a round more of yarn, which shows in some weight between 1 and 3 g.
+    rounds = metres_before(plan, "MC", index + 1) - metres_before(plan, "MC", index)
+    factor = forecast(plan, "MC", Weighing(index=index, stitch=0, grams=1.1), yarn_use(plan)).factor  # type: ignore[union-attr]
+    for grams in (1.0, 1.3, 1.7, 2.3, 2.9):
+        for stitch, begun in ((0, 0.0), (82, 0.5), (123, 0.75)):
+            found = skein_ends(plan, "MC", Weighing(index=index, stitch=stitch, grams=grams))[0].likely
+            assert found == index + int(grams * 175 / 50 / (rounds * factor) + begun), (grams, stitch)

@@ -16,6 +16,10 @@ from stepper.project.rewording.reword import recast
         ("R5: (K1 p1), 3 times, k to end.", "Row 5: (K1, p1) 3 times, k to end."),
         ("Work even until piece measures 11 (11½-12) inches.", "Work even until piece measures 11 (11½, 12) inches."),
         ("Row 1: K1 p1, across.", "Row 1: (K1, p1) to end."),
+        ("Round 1: K2, p2 to end of round.", "Round 1: (K2, p2) to end."),
+        ("P1, k3 all around.", "(P1, k3) to end."),
+        ("Row 1: K2, p2 to last 2 sts, k2.", "Row 1: (K2, p2) to last 2 sts, k2."),
+        ("K1, p1 to last st, k1.", "(K1, p1) to last st, k1."),
     ],
 )
 def test_the_signs_say_the_same(printed: str, words: str) -> None:
@@ -26,3 +30,9 @@ def test_the_signs_say_the_same(printed: str, words: str) -> None:
 def test_a_range_of_counts_is_no_list_of_sizes() -> None:
     """"4-5 rows" leaves a choice, and is not cut into two numbers."""
     assert recast("Work 4-5 rows.").text == "Work 4-5 rows."
+
+
+@pytest.mark.parametrize("printed", ["K5, k1, p1 to end.", "K1, m1, p7 to end.", "K2, k1 to end.", "K1, p1 to marker."])
+def test_only_a_rib_of_two_is_repeated_without_its_brackets(printed: str) -> None:
+    """With a border or an increase before it, which stitches go on is a guess."""
+    assert recast(made_plain(printed)).text == printed
