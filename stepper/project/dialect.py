@@ -1,4 +1,4 @@
-"""Tell pages in US wording from those in UK wording: some words and numbers mean another thing in each. No I/O.
+"""Tell pages in US wording from those in UK wording: some words and numbers differ between them. No I/O.
 
 Moss stitch is one of them, and "No. 2 needles" another: 2.75 mm on a US page, 7 mm on an old UK one.
 """

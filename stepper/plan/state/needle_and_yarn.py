@@ -11,7 +11,6 @@ from stepper.project.instructions import BreakYarn, Needle, WithYarn
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Span, nearest, one_of
 
-
 _NO = re.compile(r"no\.?\s*(?P<number>\d+)", re.I)
 """A number that a US page takes from the US table, and an old UK page from its own."""
 

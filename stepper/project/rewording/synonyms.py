@@ -13,6 +13,7 @@ from __future__ import annotations
 from stepper.project.rewording.cast_on_synonyms import CASTING
 from stepper.project.rewording.fabric_synonyms import FABRICS
 from stepper.project.rewording.holding_synonyms import HOLDING
+from stepper.project.rewording.homely_synonyms import HOMELY
 from stepper.project.rewording.joined_synonyms import JOINED
 from stepper.project.rewording.length_synonyms import LENGTHS
 from stepper.project.rewording.line_synonyms import LINES
@@ -37,6 +38,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SIGNS,
     *NUMBERS,
+    *HOMELY,
     *PROSE,
     *VERBLESS,
     *REMARKS,
