@@ -90,6 +90,8 @@ class Repeated:
     """Whether it says only "repeat", meaning the rounds of its own line, or those just written out."""
     but_last: bool = False
     """Whether the last round is left for the next sentence: `..., dec 2 sts evenly across last row`."""
+    side: str = ""
+    """`RS` or `WS` if only the one of the last two rows on that side is meant; empty for no side."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -311,6 +313,8 @@ class Return:
     place: Span
     number: Numbers | None = None
     """How many there are, if the line says so."""
+    wrong_side: bool = False
+    """Whether the line says that the wrong side is facing: the first row on them is one of that side."""
 
 
 @dataclass(frozen=True, slots=True)

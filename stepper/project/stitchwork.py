@@ -110,9 +110,11 @@ class Hold:
     """Stitches put on hold for a part of the garment."""
 
     times: Numbers | None
-    """How many; None for all that are left."""
+    """How many; None for all that are left, or up to a marker."""
     name: str
     place: Span
+    to_marker: bool = False
+    """Whether they reach to the next marker."""
 
 
 @dataclass(frozen=True, slots=True)

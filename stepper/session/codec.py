@@ -152,8 +152,6 @@ def _reader(kind: Any) -> Callable[[Any], Any]:
     if origin in (typing.Union, types.UnionType):
         inner = _reader(next(each for each in typing.get_args(kind) if each is not type(None)))
         return lambda data: None if data is None else inner(data)
-    if origin is typing.Literal:
-        return lambda data: _one_of(data, typing.get_args(kind))
     if kind is float:
         return lambda data: float(_checked(data, (int, float)))
     return lambda data: _checked(data, kind)
@@ -172,10 +170,4 @@ def _record_reader(kind: Any) -> Callable[[Any], Any]:
 def _checked(data: Any, kind: Any) -> Any:
     if not isinstance(data, kind) or (isinstance(data, bool) and kind is not bool):
         raise TypeError(f"expected {kind} (got {data!r})")
-    return data
-
-
-def _one_of(data: Any, allowed: tuple[Any, ...]) -> Any:
-    if data not in allowed:
-        raise ValueError(f"expected one of {allowed} (got {data!r})")
     return data

@@ -56,6 +56,10 @@ SILENT = {
     "size", "color", "tall", "4cm", "by",
     # "Your needles", "facing you", "work in rows now": said to her, and nothing else is meant without them.
     "your", "you", "now",
+    # "You will have 16 heel sts", "the 41 sts obtained", "needle number 1", "any desired length": none is another.
+    "will", "heel", "obtained", "number", "place", "any",
+    # "K 5 rounds plain stockinette" are knitted, an armhole begins with its shaping.
+    "stockinette", "shaping",
     # "Very loosely" is loosely, "straight needles" work rows or rounds as said, a "rib pattern" is the rib just set.
     "very", "straight", "pattern", "rib",
     # "Without further increase", "rows 1 and 2 alternately", "to within the last 4", "to last 2 sts before marker".

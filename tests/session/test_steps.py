@@ -71,6 +71,8 @@ def test_by_round_a_long_repeat_that_is_begun_is_read_out_to_its_end() -> None:
         start=30, end=60, items=phrase("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x2"), again=True
     )
     assert not rest_of(again, 31).again
+    # What was not read out before is not "the same again", even where whole repeats of it are left.
+    assert not rest_of(StepPart(start=15, end=60, items=again.items), 30).again
 
 
 def test_by_repeat_every_repetition_is_a_step() -> None:

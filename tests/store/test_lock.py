@@ -236,3 +236,11 @@ def test_a_lock_given_back_leaves_no_file_open(path: Path) -> None:
     before = lowest_free()
     GarmentLock(path).release()
     assert lowest_free() == before
+
+
+@pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="this system has no named pipes")
+def test_what_is_no_file_is_no_lock(path: Path) -> None:
+    """A pipe can be locked by two who do not see each other; it is refused like a link."""
+    os.mkfifo(lock_path(path))
+    with pytest.raises(SurroundingsError):
+        GarmentLock(path)

@@ -126,3 +126,16 @@ def test_rows_that_are_malformed_or_known_are_left_out() -> None:
     plan = (1, 1, "2025-03-03T20:15:00+01:00", "f", "title: Cuff", b"x" * 16)
     findings.add([], [plan, plan, (*plan[:1], "1", *plan[2:])])
     assert dict(findings.plans) == {1: [plan]}
+
+
+def test_a_journal_is_known_by_its_own_name_where_its_checksum_is_wrong(whole: Original) -> None:
+    """Its name is what ties it to its copies; the row that says how far it goes may be spoilt and still hold that name."""
+    image = open_image(whole.path, whole.path.read_bytes())
+    (name,) = image.execute("SELECT journal FROM newest").fetchone()
+    image.execute("UPDATE newest SET checksum = x'00'")
+    findings = ReadableRows()
+    findings.look_through(whole.path, image.serialize())
+    assert findings.names == [name]
+    salvaged = salvage(whole.path, findings, [], "Cuff")
+    assert salvaged is not None
+    assert salvaged.newest.journal == name

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template
 from stepper.plan.even.blended_count import blended_target
 from stepper.plan.even.even_placement import placed_round
@@ -11,7 +12,8 @@ from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.fabric.established import HINT, ground, look
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
-from stepper.plan.stitches.evenly import Change, in_fabric, purl_instead
+from stepper.plan.stitches.evenly import Change, in_fabric, purl_instead, usual_change
+from stepper.plan.stitches.row_facing import mirror_places
 from stepper.plan.stitches.run_repeats import condense
 from stepper.project.instructions import Evenly
 from stepper.project.model import MOST_ROUNDS_OVER
@@ -144,10 +146,7 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
             f"nothing to {_word(instruction)}: {before} stitches are on the needles already.",
         )
         phrase = (Run("k", before, needles.yarn),)
-    adds = change.adds if change is not None else 1 if after >= before else -1
-    needles.markers = tuple(
-        place + sum(1 for position in positions if position <= place) * adds for place in needles.markers
-    )
+    _carry_markers(positions, after, change or usual_change(before, after, needles.yarn), needles)
     patterned = instruction.stitch == "pattern" and not needles.checking
     if patterned:
         worked = _in_pattern(instruction, phrase, needles)
@@ -165,6 +164,24 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
     )
     needles.last.plain_change = instruction.place if open_ else None
     return True
+
+
+def _carry_markers(positions: tuple[int, ...], after: int, change: Change, needles: Needles) -> None:
+    """Leave every marker between the stitches it hung between; one inside a decrease, before that decrease.
+
+    Args:
+        positions: Stitches of the old round worked before each change.
+        after: Stitches behind it.
+        change: What it is worked in.
+        needles: The knitting in hand.
+    """
+    uses, wrong = stitch(change.code).uses, needles.flat and needles.side == "WS"
+    places = mirror_places(needles.markers, needles.count) if wrong else needles.markers
+    carried = []
+    for place in places:
+        inside = next((at for at in positions if at < place < at + uses), place)
+        carried.append(inside + change.adds * sum(at + uses <= place for at in positions))
+    needles.markers = mirror_places(tuple(carried), after) if wrong else tuple(carried)
 
 
 def _in_pattern(instruction: Evenly, phrase: tuple[Item, ...], needles: Needles) -> tuple[Item, ...] | None:

@@ -68,7 +68,8 @@ def placed_round(
     elif positions and not needles.checking:
         positions = _out_of_the_way(positions, before, change.uses, needles, place)
     if needles.checking:
-        return tally_changes(before, number, change), positions, moved_by
+        worked = tuple(place - change.inside for place in positions)
+        return tally_changes(before, number, change), worked, moved_by
     if needles.project.spacing is None:
         made = formerly_written(before, positions, change)
     elif positions == even:

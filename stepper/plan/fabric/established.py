@@ -208,7 +208,7 @@ def _through(known: Established, number: int, needles: Needles) -> None:
         known.phase += 1  # one draft stands for identical rounds that change nothing
         return
     changes = draft.before != draft.after or any(_changes(item) for item in draft.phrase)
-    if changes or draft.evenly or _is_short(draft):
+    if changes or _is_short(draft):
         known.shaped, known.spread = True, draft.evenly
     if known.columns is None:
         return
@@ -226,7 +226,7 @@ def _after(columns: list[Column], draft: DraftRound, phase: int, needles: Needle
     if draft.evenly:
         if len(set(columns)) > 1 and changed:
             raise UnknownFabricError("a change was spread over it")
-        return columns[:1] * draft.after
+        return columns[:1] * draft.after if changed else columns
     if draft.from_turn and changed:
         raise UnknownFabricError("short rows in the round changed its stitches")
     if period > 1 and _is_short(draft):
@@ -238,7 +238,8 @@ def _after(columns: list[Column], draft: DraftRound, phase: int, needles: Needle
     noticed = Noticed()
     made = carry_columns(columns, draft, phase, lambda name: _kept(name, needles), noticed=noticed)
     own = draft.template is not None and asks_pattern(draft.template.elements)
-    if needles.established is not None and changed and not own:
+    shapes = changed or any(_changes(item) for item in draft.phrase)
+    if needles.established is not None and shapes and not own:
         _take_down(noticed, made, draft, needles.established)
     return made
 

@@ -149,6 +149,8 @@ def _tell_row_alone(place: Span, needles: Needles) -> None:
     known = needles.established
     if known is None or len(known.cycle) != 1 or known.start <= needles.section.start:
         return
+    if known.start >= len(needles.drafts):
+        return  # the line before changed to this fabric, and no row of it was worked yet
     before, alone = (draft.template for draft in needles.drafts[known.start - 1 : known.start + 1])
     if before is None or alone is None or before == alone or alone != known.cycle[0]:
         return

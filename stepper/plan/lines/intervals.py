@@ -20,18 +20,31 @@ from stepper.project.instructions import AtIntervals, EdgeRows, Leg
 from stepper.project.problems import Span, nearest
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
+_SAME = "same "
+"""Begins the name of a round that the page calls by what it does: "rep this inc every 8th row"."""
+
 
 def named_round(label: str, place: Span, needles: Needles) -> Template | None:
     """Find a round by the name under which it was written out; None, and reported, if there is none."""
-    named = needles.section.named
-    template = named.get(label)
+    named, name = needles.section.named, label.removeprefix(_SAME)
+    template = named.get(name)
     if template is None:
-        alike = [name for name in named if _in_full(name) == _in_full(label)]
+        alike = [other for other in named if _in_full(other) == _in_full(name)]
         template = named[alike[0]] if len(alike) == 1 else None
+    template = template or _just_shaped(label, needles)
     if template is None:
-        hint = nearest(label, needles.section.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
-        needles.miss(place, f'"{label}" has not been written out in this section.', hint)
+        hint = nearest(name, needles.section.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
+        needles.miss(place, f'"{name}" has not been written out in this section.', hint)
     return template
+
+
+def _just_shaped(label: str, needles: Needles) -> Template | None:
+    """Return the round just worked where a label means it: `same inc row`; None if it does not shape so."""
+    drafts = needles.drafts[needles.section.start :]
+    if not label.startswith(_SAME) or not drafts or drafts[-1].evenly:
+        return None
+    grown = drafts[-1].after - drafts[-1].before
+    return drafts[-1].template if grown * (1 if "inc" in label else -1) > 0 else None
 
 
 def _in_full(label: str) -> str:

@@ -92,6 +92,11 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
         needles.miss(repeated.place, f"only {len(drafts)} rounds come before this line in the section.")
         return ()
     last = drafts[-wanted:] if wanted else []
+    if repeated.side:
+        last = [draft for draft in last if draft.flat and draft.side == repeated.side]
+        if len(last) != 1:
+            needles.miss(repeated.place, f"the two rows before this line have not one {repeated.side} row.")
+            return ()
     again = tuple(_in_its_yarn(draft, last) for draft in last if draft.template and _comes_again(draft))
     if len(again) < len(last):
         needles.miss(
@@ -140,6 +145,8 @@ def check_rounds(instruction: RowsCount, needles: Needles) -> None:
     if instruction.total:
         cast_on = sum(not draft.before for draft in needles.drafts[needles.section.start :])
         fits |= {len(needles.drafts) - needles.section.start - cast_on}
+    if needles.section.shaky and printed > worked:
+        return  # a fault told before took rounds away: too few are no fault of their own
     if not needles.counting.lost and printed not in fits:
         needles.report(
             instruction.place,

@@ -342,6 +342,8 @@ def _(instruction: Return, needles: Needles) -> None:
     del needles.held[name]
     rest = (Run("rest", needles.count, needles.yarn),) if needles.count else ()
     needles.emit((*rest, Run("return", number, name)), needles.count + number)
+    if instruction.wrong_side and needles.flat:
+        needles.side = "WS"
 
 
 @work.register

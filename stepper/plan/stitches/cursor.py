@@ -114,7 +114,7 @@ class Cursor(RowRepeats):
             elif isinstance(element, Mark):
                 self._mark(element, items)
             elif isinstance(element, Hold):
-                self._hold(element, items)
+                self._hold(element, items, works_on=_works_on(elements[number + 1 :]))
             elif isinstance(element, TurnHere):
                 self._turn(element, items)
             else:
@@ -259,10 +259,23 @@ class Cursor(RowRepeats):
             self.need(run.uses, said_so_often(element.stitch, times), element.place)
         self.advance(run, items)
 
-    def _hold(self, element: Hold, items: list[Item]) -> None:
+    def _hold(self, element: Hold, items: list[Item], *, works_on: bool) -> None:
         times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
-        whole = element.times is None and not self.used
+        all_left = element.times is None and not element.to_marker
+        reaches = all_left and works_on and any(self.used < mark for mark in self.waiting)
+        if element.to_marker or reaches:
+            # "K to marker, place sleeve sts on hold, k to end": the part reaches to the next marker.
+            times = self.goal(Until("k", "marker", None, None, element.place)) - self.used
+        elif all_left and works_on:
+            raise MisfitError(
+                element.place,
+                "all the stitches left go on hold here, and the line works more behind them.",
+                "Write how many are put on hold, or place a marker behind them.",
+            )
+        whole = all_left and not self.used and not reaches
         name = element.name or (self.supplies.section.lower() if whole else "") or UNNAMED
+        if any(name == other for other, _ in self.held):
+            name = f"second {name}"  # two sleeves of a yoke: neither is the other's stitches
         self.need(times, f"hold {times}", element.place)
         if self.turned:
             self._close_turn(times, element.place, items)
@@ -374,6 +387,16 @@ class Cursor(RowRepeats):
         for run in runs:
             self.advance(run, [])
         items.extend(condense(runs))
+
+
+def _works_on(elements: tuple[Element, ...]) -> bool:
+    """Return whether some of the elements work stitches of the old round."""
+    return any(isinstance(each, Until | Work) and not _adds(each) for each in elements)
+
+
+def _adds(element: Until | Work) -> bool:
+    """Return whether an element takes no stitch of the old round, as a cast-on does."""
+    return isinstance(element, Work) and element.stitch != "pattern" and not stitch(element.stitch).uses
 
 
 def _is_decrease(elements: tuple[Element, ...]) -> bool:

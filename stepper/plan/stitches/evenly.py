@@ -140,6 +140,8 @@ def purl_instead(items: tuple[Item, ...]) -> tuple[Item, ...]:
 def in_fabric(items: tuple[Item, ...], cells: tuple[tuple[str, str], ...]) -> tuple[Run, ...]:
     """Write a round in the stitches of the fabric, its changes where they are.
 
+    A decrease all of whose stitches are purls is purled, so that it does not stand out.
+
     Args:
         items: The round, knitted.
         cells: How each stitch of the old round is worked in the fabric: a stitch, and a yarn or none.
@@ -153,7 +155,10 @@ def in_fabric(items: tuple[Item, ...], cells: tuple[tuple[str, str], ...]) -> tu
     for run in flatten(items):
         each = run.uses // run.times if run.times else 0
         if run.stitch != "k":
-            made.append(run)
+            for number in range(run.times):
+                below = cells[at + number * each : at + (number + 1) * each]
+                purled = run.stitch == "k2tog" and len(below) == 2 and {code for code, _ in below} == {"p"}
+                made.append(Run("p2tog", 1, run.yarn) if purled else Run(run.stitch, 1, run.yarn))
             at += run.uses
             continue
         for number in range(run.times):

@@ -32,6 +32,19 @@ _LETTER = re.compile(r"^\s*[A-H]\.$")
 """The letter of a step: "B. Work 4 rows"."""
 _HEAD_ALONE = re.compile(r"^\W*(?:row|rnd|round)s?\s+\d{1,3}(?:\s*[(\[][rw]s[)\]])?\s*:$", re.I)
 """The head of a row, with what is worked in the row of the page below."""
+_ON_NEEDLE = re.compile(
+    r"^(?:(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)(\d)(?:\s*(?:,|and|&)\s*(?:N|needles?\s*)?\d)*\s*:"
+    r"|(?:place|put|slip)\s+\d[\d\s(),:;\[\]]*(?:sts|stitches)\s+on(?:to)?\s+(?:the\s+)?needle\s*(?:number\s*)?(\d))",
+    re.I,
+)
+"""What is worked or lies on one needle, each needle in a row of its own: "Needle 1: K to last 3 sts, …"."""
+_LIST = re.compile(r"[(\[]\s*\d+\s*[:,;]?$")
+"""A list of sizes that begins at the end of a row, whatever brackets were left open or closed before it."""
+_ROWS = re.compile(r"\b(?:rows|rnds|rounds)\b", re.I)
+"""What is repeated from a star are rows then, and no stitches."""
+_AS_FOLLOWS = re.compile(r"\bas\s+foll(?:ow)?s\s*:$", re.I)
+_STEPS = re.compile(r"^\d[\d\s(),:;\[\]]*(?:sts|stitches)\s+\d", re.I)
+"""The steps of binding off over rows: "5 sts 3 times, then 4 sts twice"."""
 _REPEATS = re.compile(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
 
 
@@ -45,7 +58,8 @@ def sentences_of(text: str) -> list[str]:
     made: list[str] = []
     last = ""
     for part in _SENTENCE.split(text):
-        if made and (_goes_with(last, part) or _NUMBER_OF_ROW.match(last) or _LETTER.match(last)):
+        starred = "*" in last and _REPEATS.match(part) and not _ROWS.search(last)
+        if made and (starred or _goes_with(last, part) or _NUMBER_OF_ROW.match(last) or _LETTER.match(last)):
             made[-1] += f" {part}"
         else:
             made.append(part)
@@ -72,6 +86,10 @@ def goes_on(row: str, following: str) -> bool:
         return False
     if _GOES_ON.search(row) or _is_open(row) or _HEAD_ALONE.match(row):
         return True
+    if _AS_FOLLOWS.search(row) and _STEPS.match(following):
+        return True
+    if _goes_on_needles(row, following):
+        return True
     if begins_row(following):
         return False
     if row.endswith(ENDS):
@@ -79,9 +97,22 @@ def goes_on(row: str, following: str) -> bool:
     return not _BEGINS_ANEW.match(following)
 
 
+def _goes_on_needles(row: str, following: str) -> bool:
+    """Return whether the row below is of a further needle, or of the first after a head of its own."""
+    below = _ON_NEEDLE.match(following)
+    if below is None:
+        return False
+    number, above = int(below.group(1) or below.group(2)), _ON_NEEDLE.match(row)
+    if above is not None:
+        return number > int(above.group(1) or above.group(2))
+    return number == 1 and row.endswith(":")
+
+
 def _is_open(row: str) -> bool:
     """Return whether a bracket of a row is closed only further on: "2 (3: 4:"."""
-    return row.count("(") + row.count("[") > row.count(")") + row.count("]")
+    opened = max(row.rfind("("), row.rfind("["))
+    more = row.count("(") + row.count("[") > row.count(")") + row.count("]")
+    return more or (opened > max(row.rfind(")"), row.rfind("]")) and bool(_LIST.match(row[opened:])))
 
 
 def _stops_go_on(row: str, following: str) -> bool:

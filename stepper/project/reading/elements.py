@@ -353,7 +353,9 @@ class ElementBuilder:
 
     def _el_hold_all(self, tree: Any) -> Element:
         name = next((str(token) for token in tree.children if getattr(token, "type", "") == "FOR_NAME"), "")
-        return Hold(None, name_part(name), self._tree_place(tree))
+        return Hold(None, name_part(name), self._tree_place(tree), to_marker=tree.data == "hold_to")
+
+    _el_hold_to = _el_hold_all
 
     def _el_double(self, tree: Any) -> Element:
         place = self._tree_place(tree)

@@ -102,6 +102,8 @@ class OccasionBuilder(ElementBuilder):
             return f"{'end' if stretch.group(1) in ('end', 'top') else 'beg'} {stretch.group(2)}"
         if re.match(r"cast|beg|commencement$", word):
             return "cast-on"
+        if word == "armhole":
+            return "beg armhole"
         if word in ("underarm", "divide", "division") or word.startswith("divid"):
             return "divide"
         if re.match(r"mark|colou?red", word):

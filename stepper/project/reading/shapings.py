@@ -13,8 +13,10 @@ from stepper.project.instructions import (
     AtIntervals,
     Crossed,
     Evenly,
+    Going,
     Labelled,
     Phrase,
+    Repeated,
     Sentence,
     Striped,
     Together,
@@ -23,7 +25,7 @@ from stepper.project.instructions import (
 )
 from stepper.project.problems import Span
 from stepper.project.reading.manners import manner_of
-from stepper.project.reading.occasions import OccasionBuilder, type_of
+from stepper.project.reading.occasions import OccasionBuilder, side_of, type_of
 from stepper.project.stitchwork import Numbers, Several, Until, Work
 
 
@@ -139,6 +141,15 @@ class ShapingBuilder(OccasionBuilder):
         label = next(child for child in tree.children if type_of(child) == "LABEL_REF")
         again = any(type_of(child) == "REP" for child in tree.children)
         return Labelled(label_of(label), self._place(label), again)
+
+    def _do_rep_side(self, tree: Any) -> Repeated:
+        _, side, _, repeats = tree.children
+        place = self._tree_place(tree)
+        two = Numbers((2,), place)
+        return Repeated((), two, self._repeats(repeats), True, place, side=side_of(str(side)))
+
+    def _do_going_on(self, tree: Any) -> Going:
+        return Going(manner_of(tree.children[0]), self._tree_place(tree))
 
     def _do_together(self, tree: Any) -> Sentence:
         parts: list[AtIntervals] = []

@@ -14,7 +14,7 @@ _FEW = r"(?:two|three|four|five|[2-5])"
 _SIDE = (
     r"(?:(?:left|right|front|back|cent(?:er|re)|side|neck|neckline|shoulder|armhole|underarm|thumb|heel|gusset|flap|edge|edges|selvedge|"
     r"selvage|band|button|buttonhole|collar|hood|body|sleeve|cuff|hem|lower|upper|bottom|top|first|second|other|straight|shaped|curved|"
-    r"cast-?on|bound-?off|bind-?off|cast-?off|opening|gap|corner|steek|slope|of|the|and|to)\b\s*)"
+    r"cast-?on|bound-?off|bind-?off|cast-?off|opening|gap|corner|steek|slope|seam|of|the|and|to)\b\s*)"
 )
 _EDGE = (
     rf"(?:(?:evenly\s+)?(?:round|around|down|up|along|across|over|from|at)\s+(?:the\s+)?{_SIDE}{{1,8}}(?<!\bto\s)(?<!\band\s)(?<!\s)|evenly)"

@@ -15,6 +15,8 @@ from stepper.project.rewording.fabric_synonyms import FABRICS
 from stepper.project.rewording.holding_synonyms import HOLDING
 from stepper.project.rewording.homely_synonyms import HOMELY
 from stepper.project.rewording.joined_synonyms import JOINED
+from stepper.project.rewording.knitters_synonyms import KNITTERS
+from stepper.project.rewording.leaflet_synonyms import LEAFLETS
 from stepper.project.rewording.length_synonyms import LENGTHS
 from stepper.project.rewording.line_synonyms import LINES
 from stepper.project.rewording.marker_synonyms import MARKERS
@@ -43,6 +45,8 @@ SYNONYMS: tuple[Synonym, ...] = (
     *VERBLESS,
     *REMARKS,
     *PARAGRAPHS,
+    *LEAFLETS,
+    *KNITTERS,
     *EVERYDAY,
     *CASTING,
     *FABRICS,

@@ -67,10 +67,10 @@ VERBLESS: tuple[Synonym, ...] = (
     ),
     row("around|end|across", rf"{_FIRST}({_COLOURED}(?:,\s*{_COLOURED})+)\s+(?:(?:all\s+)?around|(?:all\s+)?across|to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?{ROUND})?)(?=\s*[.]|\s*$)", r"\1(\2) to end", "K1 in MC, k3 in CC around.", exact=True),
     row(
-        "this dec|this inc|last dec|last inc|these dec|these inc",
-        rf"{_FIRST}(?:rep(?:eat)?|work)\s+(?:this|these|(?:the\s+)?last)\s+(dec|inc)(?:rease)?s?(?:\s+{ROUND})?\s+(?=(?:on\s+)?every\b)",
+        "work this|last dec|last inc|these dec|these inc",
+        rf"{_FIRST}(?:work\s+this|(?:rep(?:eat)?|work)\s+(?:these|(?:the\s+)?last))\s+(dec|inc)(?:rease)?s?(?:\s+{ROUND})?\s+(?=(?:on\s+)?every\b)",
         r"\1\2 in this way ",
-        "Repeat this decrease every 8 rounds 4 times more.",
+        "Work this decrease every 8th round 4 times more.",
     ),
     row("in this way every", r"\b(in\s+this\s+way\s+(?:on\s+)?every\s+\d+)\s+(round|rnd|row)s\b", r"\1th \2", "Inc in this way every 6 rnds 3 times in all."),
     row("m1", rf"{_FIRST}m1\s+(?=at\s+each\s+end\s+of\s+(?:the\s+)?next\b)", r"\1Inc 1 st ", "M1 at each end of next row."),

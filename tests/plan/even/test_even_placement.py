@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from stepper.craft.even.spacing import count_gaps, gaps_between
 from stepper.plan.compile import work_as_knitted
 from stepper.plan.even.even_placement import markers_ahead, motif_stitches
-from stepper.plan.model import Plan, Round
+from stepper.plan.model import Plan, Round, flatten
 from stepper.plan.state.needles import Needles
 from stepper.plan.under_way.respace import spread_of
 from stepper.project.reader import read_project
@@ -168,3 +168,42 @@ def test_a_wrong_side_row_meets_the_motif_from_the_other_end() -> None:
     assert motif_stitches(worked("Work chart peak, round 1.", rows=False)) == (1, 5)
     assert motif_stitches(worked("Work chart peak, round 1.", rows=True)) == (4, 8)
     assert motif_stitches(worked("Work chart peak, round 1.\nKnit 1 round.", rows=False)) == ()
+
+
+@given(
+    count=st.integers(24, 90),
+    marks=st.lists(st.integers(3, 87), min_size=1, max_size=3, unique=True),
+    change=st.integers(-10, 20).filter(bool),
+    rows=st.sampled_from(["round", "RS", "WS"]),
+)
+@settings(max_examples=30, deadline=None, derandomize=True)
+def test_markers_stay_between_the_stitches_they_hung_between(count: int, marks: list[int], change: int, rows: str) -> None:
+    """A second knitter reads the round stitch by stitch: where she comes to the old place of a marker, there it hangs, on either side
+    of a stitch that is made just there; two stitches it hung between are knitted together only where that is told."""
+    places = sorted(each for each in marks if each < count - 2)
+    if not places:
+        return
+    steps = [one - other for one, other in zip(places, [0, *places], strict=False)]
+    hung = ", pm, ".join(f"k{each}" for each in steps)
+    word = f"Increase {change}" if change > 0 else f"Decrease {-change}"
+    between = {"round": "Knit 1 round.\n", "RS": "Purl 1 row.\n", "WS": ""}[rows]
+    start = f"Cast on {count} sts.\n{'Join in the round.' if rows == 'round' else 'Work flat.'}\n{hung}, pm, k to end.\n"
+    plan = plan_of(project(f"{start}{between}{word} sts evenly.", sizes="S", size="S"))
+    if rows == "WS":  # met from the other end
+        places = sorted(count - each for each in places)
+    round_, old, new = plan.rounds[-1], 0, 0
+    low, high, split = dict.fromkeys(places, -1), dict.fromkeys(places, -1), set()
+    for run in flatten(round_.phrase):
+        for _ in range(run.times):
+            if old in low and low[old] < 0:
+                low[old] = new
+            old, new = old + run.uses // run.times, new + run.leaves // run.times
+            split |= {place for place in places if old - run.uses // run.times < place < old}
+            if old in low:
+                low[old] = new if low[old] < 0 else low[old]
+                high[old] = new
+    assert (old, new) == (count, count + change)
+    assert len(round_.markers) == len(places)
+    for place, marker in zip(places, round_.markers, strict=True):
+        assert place in split or low[place] <= marker <= high[place]
+    assert not split or any("a change stands at a marker" in each.text for each in plan.warnings)

@@ -106,3 +106,11 @@ def test_numbers_that_go_on_stand_beside_those_before(between: str) -> None:
     """Rounds 1 and 2 on one page and 3 and 4 on the next are four rounds."""
     plan = plan_of(project(f"{ROUNDS}{between}\nRnd 3: *K1, p1; rep from * to end.\nRnd 4: Knit.\nRep rnds 1-4.\nBind off."))
     assert [round_.instruction for round_ in plan.rounds[-5:-1]] == ["knit", "purl", "*k1, p1; rep from * to end", "knit"]
+
+
+@pytest.mark.parametrize("repeats", [1, 2, 3])
+def test_a_chart_is_laid_as_often_as_it_fits_also_once(repeats: int) -> None:
+    """Four stitches of a chart over 4, 8 and 12: the motif stands in each four, and in the only one."""
+    plan = plan_of(project(f"Cast on {4 * repeats} sts.\nJoin in the round.\nRnd 1: Chart peak.\nBind off."))
+    yarns = "".join("a" * run.leaves if run.yarn == "A" else "." * run.leaves for run in plan.rounds[1].runs)
+    assert yarns == ".aa." * repeats

@@ -137,6 +137,7 @@ def test_stripes_that_are_repeated_keep_their_yarns() -> None:
         "Decrease evenly to 18 sts.\nRepeat the last round 3 times. (3 rounds)\nKnit 3 rounds. (4 rounds) 17 sts.",
         "Knit 1 round.\nWork in oyster pattern for 4 rounds. (4 rounds) 20 sts.\nKnit 2 rounds. (3 rounds)",
         "Repeat rnds 1-2 twice. (4 rounds) 17 sts.",
+        "Next round: K30.\nKnit 3 rounds. 20 sts. (4 rounds)",
     ],
 )
 def test_what_follows_from_a_fault_is_not_told_as_another(work: str) -> None:

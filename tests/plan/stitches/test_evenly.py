@@ -16,6 +16,7 @@ from stepper.plan.stitches.evenly import (
     even_places,
     even_round,
     formerly_written,
+    in_fabric,
     purl_instead,
     round_at,
     tally_changes,
@@ -101,6 +102,14 @@ def test_a_purled_round_looks_from_behind_as_the_knitted_one() -> None:
         purl = laid_flat(purl_instead(knitted))
         assert [run.times for run in purl] == [run.times for run in laid_flat(knitted)]
         assert {run.stitch for run in purl} == ({"p", "m1p"} if after > 20 else {"p", "p2tog"})
+
+
+def test_a_decrease_over_purls_is_purled() -> None:
+    """In k2, p2 rib k2tog over the two purls would stand out; over a knit and a purl it is knitted (common practice)."""
+    rib = tuple((code, "") for code in "kkpp" * 2)
+    for gap, code in ((2, "p2tog"), (4, "k2tog"), (1, "k2tog")):
+        made = in_fabric((Run("k", gap, "MC"), Run("k2tog", 1, "MC"), Run("k", 6 - gap, "MC")), rib)
+        assert [run.stitch for run in made if run.stitch.endswith("tog")] == [code]
 
 
 def test_two_hundred_to_two_hundred_and_fifty_six_is_a_phrase_eight_times() -> None:

@@ -49,6 +49,29 @@ def test_a_sentence_is_followed_over_its_rows(row: str, below: str, on: bool) ->
     assert goes_on(row, below) is on
 
 
+def test_needles_in_rows_of_their_own_are_one_round() -> None:
+    """A round each would be knitted as many times as there are needles."""
+    assert goes_on("Needle 1: K to last 3 sts, k2tog, k1.", "Needle 2: K1, ssk, k to end.")
+    assert goes_on("Dec round:", "Needle 1: K to last 3 sts, k2tog, k1.")
+    assert goes_on("Needles 1 and 3: 5 sts each", "Needles 2 and 4: 6 sts each")
+    assert not goes_on("Needle 2: K1, ssk, k to end.", "Needle 1: K to last 3 sts, k2tog, k1.")
+    assert not goes_on("Knit 3 rounds.", "Needle 1: K to last 3 sts, k2tog, k1.")
+
+
+def test_a_repeat_behind_a_full_stop_belongs_to_its_star() -> None:
+    """Cut off, neither half could be read; a star in front of whole rows is a mark of another kind."""
+    starred = "1st row: (Wrong side) * K 3, p 1. Repeat from * to 7 sts from end of row, k 7."
+    assert sentences_of(starred) == [starred]
+    assert len(sentences_of("*Knit 4 rows. Repeat from * 3 times more.")) == 2
+
+
+def test_steps_and_lists_are_followed_into_the_row_below() -> None:
+    """The numbers alone, or half a list, would be no line."""
+    assert goes_on("alt row as folls:", "5 (5: 6) sts 3 (2: 1) times, then")
+    assert goes_on("23: 26)cm, 6 (7: 8)in, 50 (58:", "66: 72) rows total.")
+    assert not goes_on("Work as follows:", "Knit 4 rows.")
+
+
 def test_a_broken_row_is_seen() -> None:
     """What follows one is no page number."""
     assert is_broken_at("K to last")

@@ -51,6 +51,15 @@ def test_a_round_half_worked_goes_on_only_where_what_is_left_takes_the_count() -
     assert start_of_work(Position(index=rib.index, stitch=20)) == rib.index + 1
 
 
+@pytest.mark.parametrize(("found", "right"), [((0, 8), True), ((12, 20), True), ((16, 24), False), ((24, 32), False)])
+def test_a_fault_found_in_what_is_worked_already_lets_the_rest_come_out(found: tuple[int, int], right: bool) -> None:
+    """Twenty stitches of a rib are worked. A stitch too few among those is behind her; one among the next would meet the rib."""
+    garment = plan(("body", ["co40", "k40", "(k2 p2)x10"]))
+    sections = Sections(kind=Landmark.MARKER, edges=(0, *found, 40) if found[0] else (*found, 40))
+    search = Search(sections=sections, suspects=(1 if found[0] else 0,), difference=-1)
+    assert goes_on(garment, Position(index=2, stitch=20), search) is right
+
+
 @pytest.mark.parametrize(
     ("rest", "by_sight"),
     [

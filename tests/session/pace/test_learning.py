@@ -301,3 +301,11 @@ def test_stitches_of_no_time_are_no_step(seconds: int) -> None:
     before = folded(opened(0), row(7, 0), row(14, 1))
     state = evolve_all(before, [row(14 + seconds / 60, 2, 40)])
     assert [each.seconds for each in state.worked] == [420, 420]
+
+
+def test_of_many_steps_the_newest_are_kept() -> None:
+    """Her hands grow faster, and what she did a month ago is not her pace today. Each round takes a second more than the one before."""
+    took = [400 + each for each in range(STEPS_KEPT + 3)]
+    ends = [sum(took[: each + 1]) / 60 for each in range(len(took))]
+    state = folded(opened(0), *[row(end, number) for number, end in enumerate(ends)])
+    assert [round(each.seconds) for each in state.worked] == took[-STEPS_KEPT:]

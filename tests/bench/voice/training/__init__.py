@@ -12,6 +12,15 @@
     python -m tests.bench.voice.training.teach DATA TAUGHT --minutes 16
     python -m tests.bench.voice.training.export TAUGHT models/ears
 
+And for wordings that came later, one a line in NEW, on from there:
+
+    python -m tests.bench.voice.training.speakers CLIPS --styles FOLDER --each 1500 --anew NEW --seed 2
+    python -m tests.bench.voice.training.collect tokens STYLES TOKENS.json --count 9000 --anew NEW
+    python -m tests.bench.voice.training.kokoro MODEL.onnx TOKENS.json DATA --minutes 9
+    python -m tests.bench.voice.training.teach DATA A --minutes 11.5 --begin models/ears --pace 0.6 --deep     # both at once
+    python -m tests.bench.voice.training.teach DATA B --minutes 11.5 --begin models/ears --pace 0.6
+    python -m tests.bench.voice.training.export A B models/ears
+
 No voice that `tests/bench/voice` measures with is used, neither for development nor held out, and nobody whom
 `../people.tsv` has under measuring. Sources and figures: `models/ears/README.md`.
 """

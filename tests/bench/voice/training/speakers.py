@@ -1,6 +1,6 @@
 """Lets synthetic speakers say the texts: one folder of clips with an index of what each says.
 
-    python -m tests.bench.voice.training.speakers CLIPS --styles FOLDER [--each 1500] [--people FOLDER]
+    python -m tests.bench.voice.training.speakers CLIPS --styles FOLDER [--each 1500] [--people FOLDER] [--anew FILE]
 
 Variants of eSpeak NG; Kokoro, its styles mixed two by two; a diphone voice of Festival; and those two again as
 other people, by WORLD's analysis and synthesis (another throat, another pitch, smoothed as speech from averaged
@@ -147,8 +147,10 @@ def main() -> None:
     parser.add_argument("--each", type=int, default=1500)
     parser.add_argument("--people", type=Path)
     parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--anew", type=Path, help="wordings that earlier clips do not say yet, one a line")
     args = parser.parse_args()
     source = random.Random(args.seed)
+    anew = args.anew.read_text(encoding="utf-8").splitlines() if args.anew else []
     args.folder.mkdir(parents=True, exist_ok=True)
     speakers = {
         "espeak": (espeak(source), args.each * 4),
@@ -164,7 +166,7 @@ def main() -> None:
 
         for family, (say, count) in speakers.items():
             for number in range(count):
-                text, kind = draw(source)
+                text, kind = draw(source, anew)
                 try:
                     sound = say(text)
                 except subprocess.CalledProcessError as error:  # now and then a synthesiser dies of a text

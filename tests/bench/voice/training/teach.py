@@ -1,6 +1,6 @@
 """Teaches the encoder and a head to hear through films: what goes into `models/`.
 
-    python -m tests.bench.voice.training.teach DATA OUT --minutes 9 [--of 27] [--keep STATE] [--shares FILE]
+    python -m tests.bench.voice.training.teach DATA OUT --minutes 9 [--of 27] [--keep STATE] [--begin MODELS] [--pace 0.6]
 
 The encoder learns to give, of noisy sound, the states that the packaged one gives of the clean sound (mean square
 error), so that the decoder goes on understanding them; a head over its states learns the sounds (connectionist temporal
@@ -9,12 +9,13 @@ still be growing. Families are drawn by share, and within a family a text said b
 them. A clip marked as held is never drawn; on those the share of sounds got wrong is printed.
 
 With --keep the state is kept between sittings; --of is the length of all sittings together, for the learning rate.
+With --begin the pupil and its head begin as the networks in that folder, and not as the packaged encoder and a head that
+knows nothing; --pace is the share of the learning rate then.
 """
 
 from __future__ import annotations
 
 import argparse
-import json
 import math
 import os
 import time
@@ -29,6 +30,7 @@ from torch.nn import functional
 
 from tests.bench.voice.training.batches import RATE_HZ, Mixer, Store
 from tests.bench.voice.training.encoder import Encoder, Head, load
+from tests.bench.voice.training.export import read_back
 from tests.bench.voice.training.packs import Clip, packed
 
 SHARES = {
@@ -125,14 +127,18 @@ class Teacher:
         self.packaged = load(args.data / "enc.npz").to(self.device).eval()
         self.pupil = load(args.data / "enc.npz").to(self.device).train()
         self.head = Head(args.sounds).to(self.device)
+        if args.begin:
+            for network, name in ((self.pupil, "encoder"), (self.head, "sounds")):
+                weights = read_back(args.begin / f"{name}.onnx")
+                network.load_state_dict({each: torch.from_numpy(kept) for each, kept in weights.items()})
         self.films = Store(films(material.clips, args.films), self.device)
         noises = [each.sound for each in material.clips if each.kind == "noise"]
         self.noises = Store(noises, self.device) if noises else None
         self.seed = int(time.time())
         self.refill()
         self.rate = [
-            {"params": list(self.pupil.parameters()), "peak": _ENCODER_RATE},
-            {"params": list(self.head.parameters()), "peak": _HEAD_RATE},
+            {"params": list(self.pupil.parameters()), "peak": _ENCODER_RATE * args.pace},
+            {"params": list(self.head.parameters()), "peak": _HEAD_RATE * args.pace},
         ]
         self.optimizer = torch.optim.AdamW(self.rate, _ENCODER_RATE, betas=(0.9, 0.98), weight_decay=0.01)
         self.done_s, self.steps, self.spread = 0.0, 0, 0.0
@@ -166,8 +172,9 @@ class Teacher:
             _, clean, lengths, _ = self.mixer.pairs(self._draw())
             states = self.packaged(clean, lengths)
             self.spread = float(states.var())
-            self.head.mean.copy_(states.mean((0, 1)))
-            self.head.spread.copy_(states.std((0, 1)))
+            if not self.args.begin:
+                self.head.mean.copy_(states.mean((0, 1)))
+                self.head.spread.copy_(states.std((0, 1)))
         self.mean = {name: each.clone() for name, each in self._state().items()}
 
     def _draw(self) -> torch.Tensor:
@@ -271,6 +278,8 @@ def main() -> None:
     parser.add_argument("--ctc", type=float, default=1.0)
     parser.add_argument("--deep", action="store_true", help="down to 3 dB below the film")
     parser.add_argument("--sounds", type=int, default=39)
+    parser.add_argument("--begin", type=Path, help="go on from the networks in this folder")
+    parser.add_argument("--pace", type=float, default=1.0, help="share of the learning rate")
     parser.add_argument("--device", default="cuda" if torch.cuda.is_available() else "cpu")
     args = parser.parse_args()
     torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = True

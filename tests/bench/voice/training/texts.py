@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import random
 import re
+from collections.abc import Sequence
 from functools import cache
 from pathlib import Path
 
@@ -44,11 +45,20 @@ _OPEN = tuple(phrase for row in VOCABULARY for phrase in row.spoken if "{" in ph
 _SHORT_ANSWERS = (
     "yes;no;up;down;left;right;on;off;stop;go;forward;backward;follow;learn;marvin;sheila;yes please;no thanks"
 ).split(";")
+_ANEW = 0.55
 _FORTUNES = Path("/usr/share/games/fortunes")
 
 
-def draw(source: random.Random) -> tuple[str, str]:
-    """Draw a text, and of which kind it is: cue, count, slots, measure, salad, answer, hard or plain."""
+def draw(source: random.Random, anew: Sequence[str] = ()) -> tuple[str, str]:
+    """Draw a text, and of which kind it is: cue, count, slots, measure, salad, answer, hard or plain.
+
+    Args:
+        source: Where chance comes from.
+        anew: Wordings that what was made earlier does not say yet; more than half of the texts are of them.
+    """
+    if anew and source.random() < _ANEW:
+        phrase = source.choice(anew)
+        return _behind(source, _filled(source, phrase), 0.45), "slots" if "{" in phrase else "cue"
     kinds = ("cue", "count", "slots", "measure", "salad", "answer", "hard", "plain")
     kind = source.choices(kinds, (33, 22, 8, 9, 7, 2, 7, 12))[0]
     if kind == "slots":
