@@ -35,10 +35,10 @@ HOMELY: tuple[Synonym, ...] = (
         "K10, place marker (pm), k to end.",
     ),
     row(
-        "(make|(place|(slip",
-        r"\b(m1|pm|sm)\s*\(\s*(?:make\s+(?:one|1)|place\s+(?:a\s+)?marker|slip\s+(?:the\s+)?marker)\s*\)",
+        "(place|(slip",
+        r"\b(pm|sm)\s*\(\s*(?:place\s+(?:a\s+)?marker|slip\s+(?:the\s+)?marker)\s*\)",
         r"\1",
-        "K10, M1 (make one), pm (place a marker), k to end.",
+        "K10, pm (place a marker), k to end.",
     ),
     row("stst|st-st", r"\bst-?st\b", "st st", "Work four rows of stst."),
     row("gtst|gst|g-st", r"\b(?:gt?st|g-st)\b", "garter st", "Work 8 rows in gtst."),
@@ -158,11 +158,5 @@ HOMELY: tuple[Synonym, ...] = (
         rf"\b(?:piece|work)\s+(measures?)\s+from\s+{_SHAPED}\s+({LONG})",
         r"armhole \1 \2",
         "Work even until piece measures from first row of armhole shaping 5 cm.",
-    ),
-    row(
-        "stockinette|stocking",
-        rf"\b(?:k|knit)\s+({N}\s+{ROUND})\s+plain\s+(?=(?:stockinette|stocking)\b)",
-        r"work \1 in ",
-        "Knit 5 rounds plain stockinette.",
     ),
 )
