@@ -1,6 +1,6 @@
 """Forty things a knitter asks or says in the middle of a round, written before looking at what the program knows.
 
-Each row: where she is (the places of `tests.test_questions`), what she says, what she needs to hear, and what
+Each row: where she is (the places of `tests.asking`), what she says, what she needs to hear, and what
 the answer holds; "?" is a plain refusal. When they were first asked, 8 of the 40 were answered, 3 with something
 else.
 """
@@ -9,11 +9,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.language.understanding.understand import NotUnderstood, understand
-from stepper.session.cues import Cue
-from tests.fixtures import plan_named
-from tests.playbook import AT, after, opened, tell
-from tests.test_questions import PLACES
+from tests.asking import hears, rows_of
 
 QUESTIONS = """
 yoke     | what do I knit with now              | the yarn of the next stitch                               | Chalk now
@@ -46,7 +42,7 @@ body     | do I have enough yarn                | yes or no                     
 body     | when do I change needles             | rounds to the other needle                                | from Body, round 97 of 113, 3.5 mm
 neckband | which round is this                  | number of the round, of how many                          | Neckband, round 4 of 11
 neckband | how many stitches do I have          | stitches on the needles                                   | 100 stitches
-sleeve   | how many rounds between decreases    | the interval                                              | ?
+sleeve   | how many rounds between decreases    | the interval                                              | Every 12 rounds, 7 times
 sleeve   | is this a decrease round             | no, and when                                              | In 1 round, round 31
 sleeve   | how many stitches at the cuff        | stitches after the last decrease                          | ?
 lace     | how many stitches left in this row   | those from here to the row's end                          | 59 stitches to the end of this row
@@ -57,20 +53,13 @@ rows     | which side am I on                   | the side                      
 heel     | how many stitches before I turn      | stitches to the turn                                      | After 29 stitches
 heel     | how many more turns                  | short rows left                                           | 38 short rows left
 """
-ROWS = [tuple(part.strip() for part in line.split("|")) for line in QUESTIONS.strip().splitlines()]
+ROWS = rows_of(QUESTIONS)
 
 
 @pytest.mark.parametrize(("place", "said", "needed", "answer"), ROWS, ids=lambda part: part.replace(" ", "-"))
 def test_she_hears_what_she_needs(place: str, said: str, needed: str, answer: str) -> None:
     """At the prompt; what is not known is refused, never answered with something else."""
-    name, *before = PLACES[place]
-    session = after(opened(plan_named(name)), *before)
-    cue = understand(said, session.plan, at=AT, nearly=Cue)
-    if isinstance(cue, NotUnderstood):
-        assert answer == "?", cue.sentence
-        assert cue.sentence.endswith((".", "?"))
-        return
-    assert answer in " ".join(tell(session, session.consider(cue)))
+    hears(place, said, answer)
 
 
 def test_at_most_one_in_six_is_refused() -> None:

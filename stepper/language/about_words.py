@@ -16,6 +16,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.language import outlook
 from stepper.language.ahead_words import name_skein
 from stepper.language.measures import length, many_stitches, plural, weight
+from stepper.language.numbers import ordinal_words
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import place_name, round_name, round_word, sentence_case
 from stepper.plan.model import Plan, Round
@@ -130,7 +131,8 @@ def _repeat(effect: about_round.TellRepeat, plan: Plan) -> str:
         return f"Outside the repeats, of which there are {effect.of}."
     left = effect.of - effect.number
     after = "it is the last" if not left else f"{left} after it"
-    return f"Repeat {effect.number} of {effect.of}, {after}."
+    ends = f"; {plural(effect.left, 'stitch', 'stitches')} to its end" if effect.left else ""
+    return f"Repeat {effect.number} of {effect.of}, {after}{ends}."
 
 
 def _chart(effect: about_round.TellChartRow, plan: Plan) -> str:
@@ -143,7 +145,8 @@ def _chart(effect: about_round.TellChartRow, plan: Plan) -> str:
 
 def _marker(effect: about_round.TellMarker, plan: Plan) -> str:
     if effect.stitches is not None:
-        line = f"The next marker is after {plural(effect.stitches, 'stitch', 'stitches')}."
+        which = f", the {ordinal_words(effect.number)} of {effect.of}" if effect.of > 1 else ""
+        line = f"The next marker is after {plural(effect.stitches, 'stitch', 'stitches')}{which}."
     else:
         line = "No marker lies ahead in this round."
     if not effect.between:

@@ -17,6 +17,7 @@ from stepper.language import (
     ahead_words,
     doubt_words,
     fault_words,
+    named_words,
     outlook,
     piece_words,
     remedy_words,
@@ -406,6 +407,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         **doubt_words.LINES,
         **fault_words.LINES,
         **piece_words.LINES,
+        **named_words.LINES,
         **remedy_words.LINES,
     }
 )

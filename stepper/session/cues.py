@@ -11,7 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
-from stepper.session.questions.topics import HelpWith, Topic
+from stepper.session.questions.topics import HelpWith, PartTopic, Topic
 from stepper.session.state import Asking, Seen
 from stepper.session.steps import By
 
@@ -127,12 +127,11 @@ class HowFarTo(Asks):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HowFarIn(Asks):
-    """Say how far a section is done, and how long its rest takes."""
+    """Say how far a section is done, and how long its rest takes, or what else is asked about it."""
 
     place: str = ""
     """Its name, or a word of it, in any case; empty for the section in hand."""
-    in_length: bool = False
-    """Whether its length is asked for: of the part in hand as far as it is done, of any other as a whole."""
+    asks: PartTopic = PartTopic.PROGRESS
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -2,18 +2,23 @@
 
     python -m tests.bench.asked [--aloud]
 
-The questions are those of `tests/test_questions.py`, `tests/test_asked_in_the_round.py`, `tests/test_asked_afresh.py` and
-`tests/test_asked_in_other_words.py`, written before the answers were built. `--aloud` asks them as they are heard, where only a question may be nearly right, in place of typed.
+The questions are those of `tests/test_questions.py` and the four `tests/test_asked_*.py`, written before the answers were
+built. `--aloud` asks them as they are heard, where only a question may be nearly right, in place of typed.
 """
 
 from __future__ import annotations
 
 import argparse
 
-from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session.cues import Asks, Cue
-from tests import test_asked_afresh, test_asked_in_other_words, test_asked_in_the_round, test_questions
-from tests.playbook import AT, tell
+from tests import (
+    test_asked_afresh,
+    test_asked_in_other_words,
+    test_asked_in_the_round,
+    test_asked_once_more,
+    test_questions,
+)
+from tests.asking import answer_to
 
 
 def main() -> None:
@@ -27,17 +32,13 @@ def main() -> None:
         ("second", test_asked_in_the_round.ROWS),
         ("third", test_asked_afresh.ROWS),
         ("fourth", test_asked_in_other_words.ROWS),
+        ("fifth", test_asked_once_more.ROWS),
     )
     for name, rows in sets:
         refused = 0
         for place, said, *_ in rows:
-            session = test_questions.session_at(place)
-            cue = understand(said, session.plan, at=AT, nearly=nearly)
-            if isinstance(cue, NotUnderstood):
-                refused += 1
-                answer = cue.sentence
-            else:
-                answer = " ".join(tell(session, session.consider(cue)))
+            understood, answer = answer_to(place, said, nearly=nearly)
+            refused += not understood
             print(f"{place:9} {said}\n          {answer}")
         print(f"{name} set: {len(rows) - refused} of {len(rows)} answered\n")
 

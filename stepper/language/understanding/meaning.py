@@ -69,7 +69,25 @@ def nearest_remarks(said: str, names: Names) -> tuple[str, ...]:
     found = read_ideas(said, names)
     if found.is_question:
         return ()
-    return tuple(wording for wording, needs in REMARKS if needs <= found.ideas)
+    return tuple(each.wording for each in REMARKS if each.needs <= found.ideas)
+
+
+def find_remark(said: str, names: Names) -> str | None:
+    """Return the wording for the one thing that was surely remarked on, with nothing else; None for none.
+
+    "A stitch too many" is one; how many "stitches too many" are is not said.
+    """
+    found = read_ideas(said, names)
+    if found.is_question or found.unknown or found.place or _SEVERAL.search(said):
+        return None
+    whole = [each for each in REMARKS if each.needs <= found.ideas <= each.needs | each.may]
+    return whole[0].wording if len(whole) == 1 and whole[0].is_surely_meant else None
+
+
+_SEVERAL: Final = re.compile(
+    r"\b(?:stitches|increases|decreases|two|three|four|five|several|some|not|never|if|maybe|always)\b|\d"
+)
+"""What speaks of more than one, or of none."""
 
 
 def nearest_senses(said: str, names: Names) -> tuple[Asks, ...]:
@@ -119,7 +137,7 @@ def _with_place(sense: Sense, place: str) -> Asks:
 
 
 _PREFACE: Final = re.compile(
-    r"(?:(?:and|but|oh|ah|right|sorry|whoops|listen|excuse me|so) )*"
+    r"(?:(?:and|but|oh|ah|right|sorry|whoops|oops|damn|listen|excuse me|so|i think|i believe|i am afraid) )*"
     r"(?:(?:can|could|will|would) you )?(?:please )?"
     r"(?P<tells>tell me|say|give me|read me|read|let me know|do you know|i wonder|any idea)? ?"
     r"(?:please )?(?:if )?"
@@ -161,7 +179,7 @@ def read_ideas(said: str, names: Names) -> Ideas:
 
 
 def _is_asked(tokens: Sequence[str]) -> bool:
-    openings = {*_OPENINGS, "length", "time", "time past", "wide", "read", "not heard"}
+    openings = {*_OPENINGS, "length", "time", "time past", "wide", "read", "often", "not heard"}
     return any(token in openings or token.startswith("many") for token in tokens)
 
 

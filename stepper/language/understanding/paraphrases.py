@@ -22,6 +22,7 @@ _ALIKE: Final = tuple(
         (r"right now|now|at moment|currently|nearly|almost|yet|again$", ""),
         (r"another|one more|further", "more"),
         (r"have i got|do i have", "have i"),
+        (r"have no idea|have no clue|have not idea", "do not know"),
         (r"carry on with|go on with", "go on"),
     )
 )

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.language.understanding.part_vocabulary import PART_WORDINGS
 from stepper.language.understanding.wordings import Wording
 from stepper.session import cues
 from stepper.session.questions.topics import Topic
@@ -386,55 +387,6 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "what is different from the pattern",
         typed=("alterations",),
     ),
-    Wording(
-        cue=cues.HowFarTo,
-        says="says how many rounds there are before a section or a labelled line",
-        spoken=("how far to {place}", "how many rounds to {place}"),
-        typed=(
-            "when is {place}",
-            "when does {place} begin",
-            "when do {place} begin",
-            "when does {place} start",
-            "how far is it to {place}",
-            "how many rounds until {place}",
-            "how many rounds before {place}",
-        ),
-    ),
-    Wording(
-        cue=cues.HowFarIn,
-        says="says how far this part is, and how long the rest of it takes",
-        spoken=("how long does this part take", "how far is this part"),
-        typed=("how long will this part take", "how long will this section take", "how far is this section"),
-    ),
-    Wording(
-        cue=cues.HowFarIn,
-        says="says how far a part is, and how long the rest of it takes",
-        spoken=("how long does {place} take", "how far is {place}"),
-        typed=(
-            "how long will {place} take",
-            "how long will this {place} take",
-            "how far am i through {place}",
-            "how many rounds of {place} have i done",
-            "how many rounds of {place} have i knitted",
-            "how many rounds of {place} are done",
-            "how much of {place} is done",
-            "how much of {place} have i done",
-            "when will {place} be finished",
-            "when will {place} be done",
-            "will i finish {place} tonight",
-        ),
-    ),
-    Wording(
-        cue=cues.Explain,
-        fills={"abbreviation": "text"},
-        says="says what an abbreviation means",
-        spoken=("tell me the meaning of {abbreviation}", "explain the stitch {abbreviation}"),
-        typed=(
-            "what is {abbreviation}",
-            "what does {abbreviation} mean",
-            "explain {abbreviation}",
-            "how do i {abbreviation}",
-        ),
-    ),
+    *PART_WORDINGS,
 )
 """In the order of the help."""

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from stepper.session import cues
-from stepper.session.questions.topics import Topic
+from stepper.session.questions.topics import PartTopic, Topic
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,7 +45,7 @@ def _about(topic: Topic, *lines: str) -> tuple[Sense, ...]:
     return _sense(cues.About(topic=topic), *lines)
 
 
-def _shaping(word: str, coming: Topic, left: Topic, past: Topic) -> tuple[Sense, ...]:
+def _shaping(word: str, coming: Topic, left: Topic, past: Topic, rhythm: Topic) -> tuple[Sense, ...]:
     """Return the rows for increases or for decreases, which are asked about in the same words."""
     return (
         *_about(
@@ -54,12 +54,14 @@ def _shaping(word: str, coming: Topic, left: Topic, past: Topic) -> tuple[Sense,
             f"whether {word} (next round soon section)",
             f"many_round {word} until/next (left after)",
             f"many_stitch {word} (next after round)",
+            f"which round {word} (next)",
         ),
         *_about(
             left,
             f"many_{word} (left done past round section until finish)",
             f"much {word} left/done (section)",
         ),
+        *_about(rhythm, f"often {word} (round section)", f"many_round between {word} (left)"),
         *_about(past, f"whether {word} past (last round done)"),
         *_about(
             past,
@@ -73,15 +75,24 @@ SENSES: Final[tuple[Sense, ...]] = (
     *_sense(cues.Again(), "not_heard"),
     *_about(Topic.NEXT_STEP, "which next", "which next stitch"),
     *_about(Topic.NEXT_ROUND, "which/read next round (after)"),
-    *_about(Topic.THIS_ROUND, "read round (whole begin)", "whether/which knit_or_purl (round)"),
+    *_about(
+        Topic.THIS_ROUND,
+        "read round (whole begin)",
+        "whether/which knit_or_purl (round)",
+        "whether plain (round)",
+        "which/read pattern (round)",
+    ),
+    *_about(Topic.NEXT_ROUND, "whether/which knit_or_purl next (round)", "which yarn/colour next round"),
+    *_sense(cues.Spacing(), "many_stitch between increase/decrease (round)"),
     *_about(Topic.LAST_ROUND, "which/read last round (past done)", "which round past (done)"),
     *_about(Topic.LAST_STEP, "which last (past done)", "which last stitch (past done)"),
     *_about(
         Topic.STITCHES_LEFT,
         "many_stitch left (round until finish)",
-        "much round left (until finish)",
+        "much/which round left (until finish)",
         "many_stitch finish (round until)",
         "far round finish (left until)",
+        "whether stop (round)",
     ),
     *_sense(
         cues.HowMany(),
@@ -90,12 +101,15 @@ SENSES: Final[tuple[Sense, ...]] = (
         "which/many on_the_needle (round done stitch)",
         "which stitch count (round right)",
         "which count (right round next)",
+        "many_stitch at_the_end (round done)",
     ),
+    *_sense(cues.Where(), "whether/which at_once (section round)", "many_stitch done round (past)"),
     *_sense(cues.Where(), "where round (done section)", "which round (section done)", "which/where stitch"),
     *_about(
         Topic.YARN,
         "which yarn/colour/ball (hand used round)",
         "which yarn colour (hand used round)",
+        "many_yarn/many_colour (hand used round hold)",
     ),
     *_about(
         Topic.COLOUR_CHANGE,
@@ -106,19 +120,35 @@ SENSES: Final[tuple[Sense, ...]] = (
     ),
     *_about(
         Topic.FLOAT,
-        "length/which/whether/where/far float (caught round length)",
+        "length/which/whether/where/far float (caught round length longest)",
         "whether/where caught (yarn float round)",
         "many_float (caught round)",
     ),
-    *_shaping("increase", Topic.NEXT_INCREASE, Topic.INCREASES_LEFT, Topic.LAST_INCREASE),
-    *_shaping("decrease", Topic.NEXT_DECREASE, Topic.DECREASES_LEFT, Topic.LAST_DECREASE),
+    *_shaping(
+        "increase", Topic.NEXT_INCREASE, Topic.INCREASES_LEFT, Topic.LAST_INCREASE, Topic.INCREASE_RHYTHM
+    ),
+    *_shaping(
+        "decrease", Topic.NEXT_DECREASE, Topic.DECREASES_LEFT, Topic.LAST_DECREASE, Topic.DECREASE_RHYTHM
+    ),
+    *_about(
+        Topic.CABLE_RHYTHM,
+        "often/when/far cable (round next until section)",
+        "many_round cable between/until/next",
+        "many_cable (left section until finish done)",
+    ),
     *_about(
         Topic.DIVISION,
         "when/far/many_round/where division (until left yarn stitch next place)",
         "when/far/many_round hold (until left stitch place)",
     ),
     *_about(Topic.SIDE, "which/whether side (right round)"),
-    *_about(Topic.REPEAT, "which repeat (round done)", "many_repeat (left done round past)"),
+    *_about(
+        Topic.REPEAT,
+        "which repeat (round done)",
+        "many_repeat (left done round past)",
+        "many_stitch repeat (next until left finish)",
+        "when/far repeat finish (until)",
+    ),
     *_about(
         Topic.CHART,
         "which/where/many_round chart (round left done until finish)",
@@ -129,6 +159,7 @@ SENSES: Final[tuple[Sense, ...]] = (
         Topic.MARKER,
         "where/far/when marker (next until)",
         "which next marker",
+        "which marker",
         "many_stitch marker (next until left)",
     ),
     *_about(
@@ -140,7 +171,7 @@ SENSES: Final[tuple[Sense, ...]] = (
     ),
     *_about(
         Topic.NEEDLE,
-        "which needle (size size_in_mm section round used next)",
+        "which needle (size size_in_mm section round used next hand)",
         "when/whether/which needle change (next soon size left section)",
         "when other/next needle (size change)",
         "many_size_in_mm needle",
@@ -200,13 +231,24 @@ SENSES: Final[tuple[Sense, ...]] = (
         "many_round past",
         "many_stitch tonight past/done (past done)",
     ),
-    *_sense(cues.HowLong(), "time_past (tonight done)", "many_hours past/done (past done tonight)"),
+    *_sense(
+        cues.HowLong(),
+        "time_past (tonight done)",
+        "time past (tonight done which)",
+        "many_hours past/done (past done tonight)",
+    ),
     *_about(Topic.REMINDERS, "which reminder (left next past)"),
     *_about(Topic.LAST_COUNT, "which/when last count (past)", "when/where count past (last)"),
     *_about(Topic.NOTES, "which/read/whether/where note (past section place done last)"),
     *_about(Topic.NEXT_COUNT, "when/whether count (next soon)", "many_round count until/next (until left)"),
     *_about(Topic.NEXT_SECTION, "which next section (after)", "which/when after section (next)"),
     *_about(Topic.HELD, "which/many_stitch/many hold (stitch place)"),
+    *_about(Topic.UNDERARM, "many/many_stitch/which cast_on division (round stitch)"),
+    *_sense(
+        cues.HowFarIn(place="division", asks=PartTopic.STITCHES),
+        "many_stitch division past (until)",
+        "many_stitch division at_the_end",
+    ),
     *_about(Topic.CAST_ON, "many/many_stitch/which cast_on (past stitch)"),
     *_about(Topic.SHARE_DONE, "much done (past)", "whether half (done)"),
     *_about(Topic.ALTERATIONS, "which altered (done past)", "which past change (done)", "many_altered"),
@@ -215,7 +257,7 @@ SENSES: Final[tuple[Sense, ...]] = (
         "many_round left (section until finish)",
         "many_round section (until finish left)",
         "far finish (section until left)",
-        "much left (section)",
+        "much/which left (section)",
         "many_round until finish (left section)",
     ),
     *_sense(
@@ -229,10 +271,28 @@ SENSES: Final[tuple[Sense, ...]] = (
         fills_place=True,
     ),
     *_sense(
-        cues.HowFarIn(in_length=True),
+        cues.HowFarIn(asks=PartTopic.LENGTH),
         "length place",
         "which length place (right)",
         "many_cm place (left done)",
+        fills_place=True,
+    ),
+    *_sense(
+        cues.HowFarIn(asks=PartTopic.STITCHES),
+        "many_stitch place (begin finish at_the_end section hold)",
+        "many_stitch place past (begin finish at_the_end until)",
+        "which count place (begin finish at_the_end)",
+        fills_place=True,
+    ),
+    *_sense(
+        cues.HowFarIn(asks=PartTopic.NOTES),
+        "which/read/whether/where note place (past done other last section)",
+        "which/whether place past (done other)",
+        fills_place=True,
+    ),
+    *_sense(
+        cues.HowFarIn(asks=PartTopic.LINES),
+        "many place (left done past next)",
         fills_place=True,
     ),
     *_sense(
@@ -246,14 +306,36 @@ SENSES: Final[tuple[Sense, ...]] = (
 """Every row."""
 
 
-REMARKS: Final[tuple[tuple[str, frozenset[str]], ...]] = (
-    ("i forgot an increase", frozenset(("forgot", "increase"))),
-    ("i forgot a decrease", frozenset(("forgot", "decrease"))),
-    ("i dropped a stitch", frozenset(("dropped", "stitch"))),
-    ("i lost count", frozenset(("lost", "count"))),
-    ("i have one too many", frozenset(("surplus", "stitch"))),
-    ("one stitch is missing", frozenset(("missing", "stitch"))),
-    ("i counted wrong", frozenset(("fault", "count"))),
-    ("i made a mistake", frozenset(("fault",))),
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Remark:
+    """Something she says has happened."""
+
+    wording: str
+    """A wording for it."""
+    needs: frozenset[str]
+    """Ideas, all of them."""
+    may: frozenset[str] = frozenset()
+    """Ideas that may be there too, and change nothing."""
+    is_surely_meant: bool = True
+    """Whether it is meant by these ideas alone, so that it is done where it was typed."""
+
+
+def _remark(wording: str, needs: str, may: str = "", *, sure: bool = True) -> Remark:
+    return Remark(
+        wording=wording, needs=frozenset(needs.split()), may=frozenset(may.split()), is_surely_meant=sure
+    )
+
+
+REMARKS: Final[tuple[Remark, ...]] = (
+    _remark("i forgot an increase", "forgot increase", "round last past"),
+    _remark("i forgot a decrease", "forgot decrease", "round last past"),
+    _remark("i dropped a stitch", "dropped stitch", "needle round past"),
+    _remark("i lost count", "lost count", "past"),
+    _remark("i have one too many", "surplus stitch", "needle"),
+    _remark("one stitch is missing", "missing stitch", "needle"),
+    _remark("i counted wrong", "fault count", "past"),
+    _remark("i made a mistake", "fault", sure=False),
+    _remark("that is all for tonight", "stop", "round half", sure=False),
 )
-"""Wordings to offer where these ideas were named; what they do is never done for words only like them."""
+"""What is remarked on. A wording is offered where its ideas were named, and done where it was typed, if it is
+surely meant and nothing else was said."""

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from difflib import get_close_matches
+from functools import lru_cache
 from typing import Any, Final
 
 from stepper.craft.gauge import to_mm
@@ -15,6 +16,7 @@ from stepper.language.same_words import ARTICLES
 from stepper.language.understanding.normal_text import drop_articles, normalise
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
+from stepper.plan.same_plan import SamePlan
 from stepper.session.cues import Asks, RemindMe
 from stepper.session.moves import DIVISION_NAMES, RIB_NAMES, bare_words
 
@@ -136,7 +138,7 @@ def _read_yarn(said: str, heard: _Heard) -> str:
 
 def place_called(said: str, plan: Plan) -> str | None:
     """Return the section or label that words name; None if they name none, or several."""
-    names = tuple(_places(plan))
+    names = _places(plan)
     for name in names:
         if drop_articles(said) == drop_articles(normalise(name)):
             return name
@@ -170,9 +172,15 @@ def is_shared(said: str, plan: Plan) -> bool:
     return bool(wanted) and (any(wanted <= each for each in names) or said in RIB_NAMES)
 
 
-def _places(plan: Plan) -> Iterator[str]:
-    labels = (round_.label for round_ in plan.rounds if round_.label)
-    yield from dict.fromkeys((*plan.sections, *labels, *DIVISION_NAMES))
+def _places(plan: Plan) -> tuple[str, ...]:
+    return _named_in(SamePlan(plan))
+
+
+@lru_cache(maxsize=8)
+def _named_in(same: SamePlan) -> tuple[str, ...]:
+    """Return the names of a plan's sections and labels; kept, since each word of a question asks for them."""
+    labels = (round_.label for round_ in same.plan.rounds if round_.label)
+    return tuple(dict.fromkeys((*same.plan.sections, *labels, *DIVISION_NAMES)))
 
 
 def _read_abbreviation(said: str, heard: _Heard) -> str | _Unread:

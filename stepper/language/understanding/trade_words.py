@@ -23,6 +23,7 @@ _IDEAS: Final = MappingProxyType(
         "increase": "increase increases increasing increased inc",
         "decrease": "decrease decreases decreasing decreased dec",
         "repeat": "repeat repeats motif motifs",
+        "cable": "cable cables cabling crossing crossings",
         "marker": "marker markers",
         "float": "float floats",
         "caught": "caught catch trap trapped",
@@ -33,7 +34,10 @@ _IDEAS: Final = MappingProxyType(
         "gauge": "gauge tension",
         "size": "size sizes",
         "division": "divide division split divided dividing separate separating underarm underarms",
-        "hold": "hold held holder holders",
+        "hold": "hold held holder holders waiting parked",
+        "pattern": "pattern instruction instructions",
+        "plain": "plain",
+        "longest": "longest",
         "count": "count counts counted counting",
         "section": "section sections part parts piece bit",
         "garment": "jumper sweater pullover cardigan garment sock shawl hat cowl vest",
@@ -53,13 +57,15 @@ _IDEAS: Final = MappingProxyType(
         "next": "next following coming upcoming ahead",
         "last": "last previous",
         "after": "after afterwards",
-        "left": "left remaining remain remains more further",
+        "left": "left remaining remain remains more further rest",
         "done": "done made worked knitted completed",
         "finish": "finish finished finishing end ends ending complete",
         "begin": "begin begins start starts beginning",
         "soon": "soon",
         "tonight": "tonight evening today",
-        "past": "did was were",
+        "past": "did was were since ago",
+        "between": "between",
+        "stop": "stop stopping",
         "until": "until till before",
         "time": "time",
         "take": "take takes",
@@ -67,7 +73,7 @@ _IDEAS: Final = MappingProxyType(
         "change": "change changes changing switch swap",
         "altered": "changed altered different differently alterations alteration",
         "enough": "enough suffice",
-        "used": "used use using",
+        "used": "used use using gone",
         "ready": "ready",
         "new": "new",
         "reminder": "reminder reminders reminded",
@@ -77,7 +83,7 @@ _IDEAS: Final = MappingProxyType(
         "right": "right",
         # What goes wrong.
         "forgot": "forgot forgotten missed skipped omitted",
-        "dropped": "dropped drop fell fall fallen slipped",
+        "dropped": "dropped drop fell fall fallen slipped let",
         "lost": "lost",
         "surplus": "extra surplus",
         "missing": "missing short",
@@ -95,6 +101,7 @@ _IDLE: Final = (
     "i my me myself we us our am is are be been being do does have has will shall should would must can "
     "could ought to of on at in for by with from into this that these those it its here there now got "
     "get getting go going come comes need needs supposed meant just again already still yet so then and "
+    "like else something anything say says said "
     "one ones knit knitting work working making put exactly actually currently moment about "
     "roughly please each manage managed ever up due nearly almost quite really probably aiming aim "
 )
@@ -115,6 +122,18 @@ PHRASES: Final = tuple(
         (r"what is number of|what number of", "how many"),
         (r"^(?:have i got|have i|do i have|are there|is there) many", "how many"),
         (r"how often (?=have|did)", "how many times "),
+        (r"how often", "often"),
+        (r"how much time", "time"),
+        (r"(?:have|did) i (?:put in|put into|spend|spent|sat|sit)", "did"),
+        (r"how many (?:stitches )?(?:have|did) i (?:already )?(?=increased?\b|decreased?\b)", "much done "),
+        (r"(?:at|by) end(?: of)?(?: (?:this )?round)?", "atend"),
+        (r"(?:good|safe|right) (?:place|point|moment|time) to stop", "stop"),
+        (r"under (?:my )?arms?", "underarm"),
+        (r"on (?:my )?(?:thread|scrap yarn|waste yarn|spare yarn)", "hold"),
+        (r"at (?:the )?same time|side by side|at once", "atonce"),
+        (r"(?:gone|got|went|go) (?:into|through)", "used"),
+        (r"(?<=increase )rounds?|(?<=decrease )rounds?", ""),
+        (r"purl back", "purl"),
         (r"how far have i (?:got|come)", "much done"),
         (r"how many in (?=have|are|is|do|left|to|more|long)", "how many cm "),
         (r"in how many (?:more )?rounds(?: time)?", "when"),
@@ -162,6 +181,9 @@ JOINED: Final = MappingProxyType(
         "caston": "cast on",
         "intime": "in time",
         "unheard": "not heard",
+        "atend": "at the end",
+        "atonce": "at once",
+        "often": "often",
     }
 )
 """Ideas that `PHRASES` writes as one word."""
@@ -170,7 +192,7 @@ COUNTED: Final = frozenset(
     (
         *("yarn", "colour", "ball", "needle", "stitch", "round", "increase", "decrease", "repeat", "marker"),
         *("float", "chart", "turn", "short row", "cm", "grams", "minutes", "hours", "size in mm", "note"),
-        *("reminder", "altered"),
+        *("reminder", "altered", "cable"),
     )
 )
 """Ideas that there can be so many of."""

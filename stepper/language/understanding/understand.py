@@ -13,12 +13,18 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from difflib import SequenceMatcher, get_close_matches
-from functools import cache
+from functools import cache, lru_cache
 from typing import Final
 
 from stepper.language.numbers import number
 from stepper.language.same_words import ARTICLES
-from stepper.language.understanding.meaning import Names, meant_by_ideas, nearest_remarks, nearest_senses
+from stepper.language.understanding.meaning import (
+    Names,
+    find_remark,
+    meant_by_ideas,
+    nearest_remarks,
+    nearest_senses,
+)
 from stepper.language.understanding.normal_text import drop_articles, normalise
 from stepper.language.understanding.paraphrases import in_plain_words
 from stepper.language.understanding.slots import (
@@ -33,7 +39,8 @@ from stepper.language.understanding.slots import (
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import Asks, Count, Cue, Enough, Explain, Ten
+from stepper.plan.same_plan import SamePlan
+from stepper.session.cues import Asks, Count, Cue, Enough, Explain, Help, Ten
 from stepper.session.moves import bare_words
 
 
@@ -95,7 +102,12 @@ def understand(
         return Count(at=at, stitches=stitches)
     near = _near(said, own or {}, cutoff=OFFERED)
     if nearly is not None:
-        cue = _said_otherwise(said, at) or _by_ideas(said, plan, nearly, at) or _meant(said, near, at)
+        cue = (
+            _said_otherwise(said, at)
+            or _by_ideas(said, plan, nearly, at)
+            or _meant(said, near, at)
+            or _remarked(said, plan, at)
+        )
         if cue is not None and isinstance(cue, nearly):
             return cue
     offered = _offered_by_ideas(said, plan) or tuple(phrase for _, phrase in near)
@@ -150,7 +162,8 @@ def _by_ideas(said: str, plan: Plan, nearly: type[Cue], at: str) -> Cue | None:
     polite = _ASKED_FOR.match(said)
     if polite is not None:
         asked = understand(said[polite.end() :], plan, at=at)
-        if isinstance(asked, Asks):
+        # "Can you help me" is said in every film.
+        if isinstance(asked, Asks) and (nearly is Cue or not isinstance(asked, Help)):
             return asked
     explained = _EXPLAINED.fullmatch(drop_articles(said))
     code = stitch_called(explained["stitch"]) if explained is not None else None
@@ -170,6 +183,13 @@ _EXPLAINED: Final = re.compile(
 """How a stitch is asked about; what is no stitch is none of it."""
 
 
+def _remarked(said: str, plan: Plan, at: str) -> Cue | None:
+    """Return the cue for what was remarked on by its ideas; None if that is not surely one thing alone."""
+    wording = find_remark(said, _names_of(plan))
+    cue = None if wording is None else understand(wording, plan, at=at)
+    return cue if isinstance(cue, Cue) else None
+
+
 def _offered_by_ideas(said: str, plan: Plan) -> tuple[str, ...]:
     """Return the wordings to offer for what a text is about, the likeliest first."""
     names = _names_of(plan)
@@ -184,6 +204,12 @@ def _row_of(cue: Cue) -> Wording | None:
 
 def _names_of(plan: Plan) -> Names:
     """Return how a plan's parts and yarns are found in a question."""
+    return _names_in(SamePlan(plan))
+
+
+@lru_cache(maxsize=8)
+def _names_in(same: SamePlan) -> Names:
+    plan = same.plan
     yarns = frozenset(drop_articles(normalise(each)) for each in plan.yarns.values())
     known = words_of_places(plan)
 

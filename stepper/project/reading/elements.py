@@ -13,6 +13,7 @@ from stepper.craft import stitches
 from stepper.project.instructions import Assumed
 from stepper.project.lengths import in_one_unit, read_length
 from stepper.project.problems import Problem, Span
+from stepper.project.reading.goals import GOALS, named_goal
 from stepper.project.reading.manners import stretch_in
 from stepper.project.stitchwork import (
     Across,
@@ -105,7 +106,7 @@ class ElementBuilder:
 
     def _goal_name(self, tree: Any) -> str:
         """Return which marker, or stitch at a turn, a goal means; note a marker assumed to be the next."""
-        name = _named_goal(tree)
+        name = named_goal(tree)
         token = next((child for child in tree.children if getattr(child, "type", "") == "MARKER"), None)
         which = re.search(r"\b(?:raglan|side|gusset|thumb|underarm|cent(?:er|re))\b", str(token or ""), re.I)
         if token is not None and which is not None and not name:
@@ -291,7 +292,7 @@ class ElementBuilder:
             return "last", self._one(self._tree_place(tree))
         if tree.data == "to_centre" and number is None and re.search(r"\bst", str(tokens[0]), re.I):
             return "centre", self._one(self._tree_place(tree))
-        return _GOALS[tree.data], number
+        return GOALS[tree.data], number
 
     def _inside(self, tree: Any) -> tuple[Element, ...]:
         return tuple(self._element(child) for child in tree.children if child is not None)
@@ -382,43 +383,11 @@ class ElementBuilder:
         return TurnHere(method, self._tree_place(tree), left)
 
 
-_ORDINALS = ("second", "third", "fourth", "fifth", "sixth", "seventh", "eighth")
 _TAILS = ("EDGE_TAIL", "FROM_PLACE", "FOR_NAME", "MANNER", "BIND_MANNER", "MODIFIER")
-_GOALS = {
-    "to_end": "end",
-    "to_last": "last",
-    "to_last_before": "last",
-    "to_centre": "centre",
-    "before_centre": "before centre",
-    "to_behind": "behind",
-    "to_marker": "marker",
-    "to_before": "marker",
-    "to_turning": "turn",
-    "before_turning": "turn",
-    "past_turning": "past",
-}
 
 
 def _is_manner(value: object) -> bool:
     return isinstance(value, Token) and value.type in ("MANNER", "RIB_MANNER", "PATTERN_MANNER")
-
-
-def _named_goal(tree: Any) -> str:
-    """Return which marker, or stitch at a turn, the words of a goal mean."""
-    words = " ".join(str(child).lower() for child in tree.children if isinstance(child, Token))
-    if _GOALS.get(tree.data) in ("turn", "past"):
-        return "wrap" if "wrap" in words else "" if re.search(r"turn|gap", words) else "ds"
-    if _GOALS.get(tree.data) not in ("marker", "behind"):
-        return ""
-    words = next(str(child).lower() for child in tree.children if getattr(child, "type", "") == "MARKER")
-    if re.search(r"\b(?:bor|beg|beginning|end)\b", words):
-        return "end"
-    if re.search(r"\b(?:first|1st)\b", words):
-        return "first"
-    numbered = re.search(rf"\b(?:([2-8])(?:nd|rd|th)|({'|'.join(_ORDINALS)}))\b", words)
-    if numbered is not None:
-        return numbered.group(1) or str(_ORDINALS.index(numbered.group(2)) + 2)
-    return "last" if "last" in words.split() else ""
 
 
 def _stitch(token: Token) -> str:

@@ -6,7 +6,7 @@ from stepper.craft.needles import NEEDLES
 from stepper.project.rewording.synonym import HELD_BY, KEPT, LONG, OFF, STS, N, Synonym, row
 
 _STOCKINETTE = r"(?:st\.?[\s-]?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
-_TO_NEXT = r"(?:(?:all\s+)?(?:the\s+)?(?:next\s+)?STS\s+(?:(?:up\s+)?to\s+(?:the\s+)?(?:next\s+)?marker|before\s+(?:the\s+)?next\s+marker|between\s+(?:the\s+)?(?:next\s+(?:two\s+|2\s+)?|two\s+|2\s+)?markers?))".replace("STS", STS)
+_TO_NEXT = r"(?:(?:all\s+)?(?:the\s+)?(?:next\s+)?STS\s+(?:(?:up\s+)?to\s+(?:the\s+)?(?:next\s+)?marker|before\s+(?:the\s+)?next\s+marker))".replace("STS", STS)
 _PARTS = r"(?:sleeve|body|front|back|thumb|shoulder)"
 _YARN = r"(?-i:MC|CC\d?|[A-Z])"
 
@@ -34,8 +34,8 @@ KNITTERS: tuple[Synonym, ...] = (
     # --- on hold ---
     row(
         "marker",
-        rf"\b(?:place|put|slip|sl|transfer)\s+{_TO_NEXT}\s+(?:on|onto|to)\s+(?:to\s+)?{HELD_BY}(?:\s+(?:for\s+(?:the\s+)?)({_PARTS}))?(?:\s*\(\s*(?P<said>these\s+are\s+(?:the\s+)?(?:left\s+|right\s+)?sleeve\s+(?:sts|stitches))\s*\))?",
-        r"hold to next marker",
+        rf"\b(?:place|put|slip|sl|transfer)\s+{_TO_NEXT}\s+(?:on|onto|to)\s+(?:to\s+)?{HELD_BY}(\s+for\s+(?:the\s+)?{_PARTS})?(?:\s*\(\s*(?P<said>these\s+are\s+(?:the\s+)?(?:left\s+|right\s+)?sleeve\s+(?:sts|stitches))\s*\))?",
+        r"hold to next marker\1",
         "K to marker, slip sts between markers onto scrap yarn (these are the sleeve stitches), k to end.",
         spelt_out=True,
     ),

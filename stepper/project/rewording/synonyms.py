@@ -31,6 +31,7 @@ from stepper.project.rewording.prose_synonyms import PROSE
 from stepper.project.rewording.remark_synonyms import REMARKS
 from stepper.project.rewording.row_synonyms import ROWS
 from stepper.project.rewording.shaping_synonyms import SHAPING
+from stepper.project.rewording.short_form_synonyms import SHORT_FORMS
 from stepper.project.rewording.sign_synonyms import SIGNS
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.until_synonyms import UNTIL
@@ -39,6 +40,7 @@ from stepper.project.rewording.verbless_synonyms import VERBLESS
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SIGNS,
+    *SHORT_FORMS,
     *NUMBERS,
     *HOMELY,
     *PROSE,

@@ -15,8 +15,8 @@ from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import Effect
 from stepper.session.moves import round_called
 from stepper.session.pace.outlook import Outlook, look_ahead
-from stepper.session.questions import about_ahead, about_piece, about_round
-from stepper.session.questions.topics import Topic
+from stepper.session.questions import about_ahead, about_named, about_piece, about_round
+from stepper.session.questions.topics import PartTopic, Topic
 from stepper.session.state import State
 
 
@@ -60,11 +60,13 @@ def tell_how_far_to(plan: Plan, state: State, cue: HowFarTo) -> Iterator[Effect]
 
 
 def tell_how_far_in(plan: Plan, state: State, cue: HowFarIn) -> Iterator[Effect]:
-    """Tell how far a section is done, and how long its rest takes; or its length."""
-    if cue.in_length:
+    """Tell how far a section is done, and how long its rest takes; or what else is asked about it."""
+    if cue.asks is PartTopic.LENGTH:
         yield from about_piece.tell_part_length(plan, state, cue.at, cue.place)
-        return
-    yield from about_piece.tell_section(plan, state, cue.place)
+    elif cue.asks is PartTopic.PROGRESS:
+        yield from about_piece.tell_section(plan, state, cue.place)
+    else:
+        yield from _NAMED[cue.asks](plan, state, cue.place)
 
 
 def tell_meaning(plan: Plan, state: State, cue: Explain) -> Iterator[Effect]:
@@ -123,5 +125,17 @@ _TOLD: Final[MappingProxyType[Topic, _Telling]] = MappingProxyType(
         Topic.WIDTH: about_piece.tell_width,
         Topic.SHARE_DONE: about_piece.tell_share_done,
         Topic.NOTES: about_piece.tell_notes,
+        Topic.UNDERARM: about_named.tell_underarm,
+        Topic.INCREASE_RHYTHM: partial(about_named.tell_rhythm, kind=Kind.INCREASE),
+        Topic.DECREASE_RHYTHM: partial(about_named.tell_rhythm, kind=Kind.DECREASE),
+        Topic.CABLE_RHYTHM: partial(about_named.tell_rhythm, kind=Kind.CABLE),
+    }
+)
+
+_NAMED: Final[MappingProxyType[PartTopic, Callable[[Plan, State, str], Iterator[Effect]]]] = MappingProxyType(
+    {
+        PartTopic.STITCHES: about_named.tell_part_counts,
+        PartTopic.NOTES: about_named.tell_part_notes,
+        PartTopic.LINES: about_named.tell_lines_left,
     }
 )

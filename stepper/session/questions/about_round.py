@@ -5,7 +5,7 @@ One record for each answer, beside what works it out; the words stand in `steppe
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import islice
 
@@ -16,7 +16,7 @@ from stepper.plan.yarn.strand_remarks import catches_of
 from stepper.session.counting.tally import between_markers, markers_in
 from stepper.session.effects import Effect, Lead, TellFinished, TellStep
 from stepper.session.state import State
-from stepper.session.steps import By, cut_into_steps, part_at
+from stepper.session.steps import By, StepPart, cut_into_steps, part_at
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -97,6 +97,8 @@ class TellRepeat(Effect):
     """From 1; None between repeats."""
     of: int
     """0 if the round has no repeat."""
+    left: int | None = None
+    """Stitches to the end of it, where that is known. Unit: stitches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -116,6 +118,9 @@ class TellMarker(Effect):
     """Stitches before it; None if none lies ahead in this round. Unit: stitches."""
     between: tuple[int, ...]
     """Stitches between the markers after the round; empty without markers."""
+    number: int = 0
+    """Which marker of the round the next one is, from 1; 0 if none lies ahead."""
+    of: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -252,9 +257,26 @@ def tell_repeat(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     # A long repeat is read in several breaths, and only the first has its number.
     last = max((part.end for part in cut if part.repeat is not None), default=0)
     if before and (here.repeat is not None or here.start < last):
-        yield TellRepeat(number=before[-1][0], of=before[-1][1])
+        number, of = before[-1]
+        end = _end_of_repeat(cut, here.start)
+        yield TellRepeat(number=number, of=of, left=None if end is None else end - state.place.stitch)
     else:
         yield TellRepeat(number=None, of=most)
+
+
+def _end_of_repeat(cut: Sequence[StepPart], start: int) -> int | None:
+    """Return the stitches of the round up to the end of a repeat; None for a single one, which has no mark.
+
+    Args:
+        cut: The round by repeats.
+        start: The stitch at which a part of the repeat begins.
+    """
+    begins = [(part.start, part.repeat[0]) for part in cut if part.repeat is not None]
+    at = max(number for number, (begin, _) in enumerate(begins) if begin <= start)
+    begin, number = begins[at]
+    if at + 1 < len(begins) and begins[at + 1][1] == number + 1:
+        return begins[at + 1][0]
+    return 2 * begin - begins[at - 1][0] if number > 1 else None
 
 
 def tell_chart(plan: Plan, state: State, at: str) -> Iterator[Effect]:
@@ -272,8 +294,14 @@ def tell_chart(plan: Plan, state: State, at: str) -> Iterator[Effect]:
 def tell_marker(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     """Tell where the next marker is and what lies between the markers."""
     round_ = plan.rounds[state.place.index]
-    ahead = [each - state.place.stitch for each in markers_in(round_) if each > state.place.stitch]
-    yield TellMarker(stitches=ahead[0] if ahead else None, between=between_markers(round_))
+    markers = markers_in(round_)
+    ahead = [each - state.place.stitch for each in markers if each > state.place.stitch]
+    yield TellMarker(
+        stitches=ahead[0] if ahead else None,
+        between=between_markers(round_),
+        number=len(markers) - len(ahead) + 1 if ahead else 0,
+        of=len(markers),
+    )
 
 
 def tell_turn(plan: Plan, state: State, at: str) -> Iterator[Effect]:

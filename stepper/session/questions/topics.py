@@ -79,6 +79,28 @@ class Topic(Enum):
     """How much of the garment is done."""
     ALTERATIONS = "alterations"
     """What is not knitted as printed."""
+    UNDERARM = "underarm"
+    """How many stitches are cast on where others are put on hold."""
+    INCREASE_RHYTHM = "increase rhythm"
+    """How often the section in hand is increased."""
+    DECREASE_RHYTHM = "decrease rhythm"
+    CABLE_RHYTHM = "cable rhythm"
+    """How often a cable is crossed."""
+
+
+class PartTopic(Enum):
+    """A question about a part or a line that is named."""
+
+    PROGRESS = "progress"
+    """How far it is done, and how long its rest takes."""
+    LENGTH = "length"
+    """Of the part in hand as far as it is done, of any other as a whole."""
+    STITCHES = "stitches"
+    """How many there are at its beginning and its end."""
+    NOTES = "notes"
+    """What she noted in it; in the other one, where it is one of two and in hand."""
+    LINES = "lines"
+    """How many lines so called are left."""
 
 
 class HelpWith(Enum):

@@ -6,7 +6,13 @@ from pathlib import Path
 
 import pytest
 
-from stepper.language.understanding.meaning import Names, meant_by_ideas, nearest_remarks, nearest_senses
+from stepper.language.understanding.meaning import (
+    Names,
+    find_remark,
+    meant_by_ideas,
+    nearest_remarks,
+    nearest_senses,
+)
 from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session.cues import (
     About,
@@ -20,7 +26,7 @@ from stepper.session.cues import (
     HowLong,
     HowMany,
 )
-from stepper.session.questions.topics import Topic
+from stepper.session.questions.topics import PartTopic, Topic
 from tests.fixtures import plan_named
 
 PLACES = {"yoke": "yoke", "left sleeve": "left sleeve", "buttonhole": "Buttonhole row"}
@@ -61,7 +67,7 @@ def test_a_part_that_is_named_is_asked_about() -> None:
     assert _meant("how many rounds have i got left in the yoke") == HowFarIn(place="yoke")
     assert _meant("how many rounds until the left sleeve") == HowFarTo(place="left sleeve")
     assert _meant("how far away is the buttonhole") == HowFarTo(place="Buttonhole row")
-    assert _meant("how long should the yoke be") == HowFarIn(place="yoke", in_length=True)
+    assert _meant("how long should the yoke be") == HowFarIn(place="yoke", asks=PartTopic.LENGTH)
     assert _meant("how many rounds is the yoke and the left sleeve") is None
 
 
@@ -81,7 +87,7 @@ def test_questions_with_cues_of_their_own_are_found_too() -> None:
         "when do they increase the price",
         "how many raglan increases are left",
         "when do i increase and decrease",
-        "how many rounds between the increases",
+        "how many rounds between the sleeves",
         "do not increase now",
         "what do i do with this",
         "which one left the room",
@@ -95,6 +101,36 @@ def test_a_word_too_many_or_none_that_asks_is_not_answered(said: str) -> None:
     assert _meant(said) is None
 
 
+@pytest.mark.parametrize(
+    ("said", "cue"),
+    [
+        ("how many stitches will i have at the end of this round", HowMany()),
+        ("how many have i decreased so far", About(topic=Topic.DECREASES_LEFT)),
+        ("how much time have i spent on this", HowLong()),
+        ("how many rounds since the last decrease round", About(topic=Topic.LAST_DECREASE)),
+        ("how many stitches did i have before the divide", HowFarIn(place="division", asks=PartTopic.STITCHES)),
+        ("how many stitches does the yoke have", HowFarIn(place="yoke", asks=PartTopic.STITCHES)),
+        ("what did i note on the left sleeve", HowFarIn(place="left sleeve", asks=PartTopic.NOTES)),
+        ("how many buttonhole are left", HowFarIn(place="Buttonhole row", asks=PartTopic.LINES)),
+        ("how often do i have to decrease", About(topic=Topic.DECREASE_RHYTHM)),
+        ("is this a good place to stop", About(topic=Topic.STITCHES_LEFT)),
+        ("which needle should i have in my hand", About(topic=Topic.NEEDLE)),
+        ("what round do i decrease on next", About(topic=Topic.NEXT_DECREASE)),
+    ],
+)
+def test_small_words_tell_what_is_asked_about_the_same_thing(said: str, cue: Asks) -> None:
+    """At the end and to the end, since and until, before it and on it: each is another question."""
+    assert _meant(said) == cue
+
+
+def test_help_is_not_asked_for_by_what_is_said_in_every_film() -> None:
+    """"Can you help me" as heard; at the keyboard it is meant for the program."""
+    plan = plan_named("switchback")
+    assert isinstance(understand("can you help me please", plan, nearly=Asks), NotUnderstood)
+    assert not isinstance(understand("can you help me please", plan, nearly=Cue), NotUnderstood)
+    assert not isinstance(understand("can you tell me the next round", plan, nearly=Asks), NotUnderstood)
+
+
 def test_what_was_heard_has_to_be_about_knitting() -> None:
     """In a film people ask when it will be finished and where the body is."""
     assert _meant("when is it over", aloud=True) is None
@@ -104,19 +140,43 @@ def test_what_was_heard_has_to_be_about_knitting() -> None:
 
 def test_the_nearest_are_offered() -> None:
     """By what it is about, rather than by letters that agree."""
-    nearest = nearest_senses("how many rounds between the increases", NAMES)
+    nearest = nearest_senses("how many cabbages until the increases", NAMES)
     assert About(topic=Topic.NEXT_INCREASE) in nearest
     assert nearest_senses("how many biscuits", NAMES) == ()
     assert nearest_senses("the increases", NAMES) == ()
 
 
-def test_what_went_wrong_is_offered_and_never_done() -> None:
-    """A fault that is taken up moves the evening; it has to be said exactly."""
+def test_what_went_wrong_is_offered_where_it_was_heard_and_done_where_it_was_typed() -> None:
+    """A fault that is taken up moves the evening: heard, it has to be said exactly; typed, it is surely meant."""
+    plan = plan_named("switchback")
     assert nearest_remarks("whoops i let a stitch fall", NAMES) == ("i dropped a stitch",)
     assert nearest_remarks("which stitch did i drop", NAMES) == ()
-    found = understand("whoops I let a stitch fall", plan_named("switchback"), nearly=Cue)
-    assert isinstance(found, NotUnderstood)
-    assert found.sentence.endswith("Did you mean: i dropped a stitch?")
+    for said, wording in (
+        ("whoops I let a stitch fall", "i dropped a stitch"),
+        ("there's a stitch too many", "i have one too many"),
+        ("I think I skipped an increase", "i forgot an increase"),
+    ):
+        heard = understand(said, plan, nearly=Asks)
+        assert isinstance(heard, NotUnderstood)
+        assert heard.sentence.endswith(f"Did you mean: {wording}?")
+        assert understand(said, plan, nearly=Cue) == understand(wording, plan)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "there are three stitches too many",
+        "i did not drop a stitch",
+        "maybe i dropped a stitch",
+        "the cat dropped a stitch",
+        "something is wrong",
+        "i dropped a stitch and forgot an increase",
+        "i have to stop in the middle of the round",
+    ],
+)
+def test_a_remark_of_more_or_less_than_one_thing_is_not_done(said: str) -> None:
+    """How many there are, whether there is one at all, and which of two: she has to say it in a wording."""
+    assert find_remark(said, NAMES) is None
 
 
 @pytest.mark.parametrize("nearly", [Cue, Asks])

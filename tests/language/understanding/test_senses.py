@@ -42,4 +42,4 @@ def test_what_is_offered_for_a_remark_is_a_wording() -> None:
     """She is told to say it, so that it has to be known."""
     phrases = {phrase for row in VOCABULARY for phrase in (*row.spoken, *row.typed)}
     numbered = {"i have one too many": "i have {number} too many", "one stitch is missing": "{number} stitch is missing"}
-    assert all(numbered.get(wording, wording) in phrases for wording, _ in REMARKS)
+    assert all(numbered.get(wording, wording) in phrases for wording in (each.wording for each in REMARKS))

@@ -7,12 +7,12 @@ from stepper.session.machine import Session
 from stepper.session.questions import about_piece
 from stepper.session.questions.about_ahead import TellLength
 from stepper.session.questions.about_piece import part_called
-from stepper.session.questions.topics import Topic
+from stepper.session.questions.topics import PartTopic, Topic
 from stepper.session.state import Asking, Knitting, NoteKept, Position, State
+from tests.asking import session_at
 from tests.fixtures import plan_named
 from tests.plans import plan
 from tests.playbook import after, opened
-from tests.test_questions import session_at
 
 GARMENT = plan(
     ("body", ["co120", "k120", "(k10 m1)x12", "k132", "hold40:sleeve k92", "bo92"]),
@@ -98,13 +98,13 @@ def test_a_rib_is_its_own_rounds_where_it_is_a_part_of_a_section() -> None:
 def test_the_length_of_another_part_is_told_as_a_whole() -> None:
     """The one in hand is told as far as it is done. By the pattern: 38 cm and 5 cm of rib."""
     session = session_at("yoke")
-    (other,) = session.consider(cues.HowFarIn(place="left sleeve", in_length=True)).effects
+    (other,) = session.consider(cues.HowFarIn(place="left sleeve", asks=PartTopic.LENGTH)).effects
     assert isinstance(other, about_piece.TellPartLength)
     assert (other.section, other.rounds) == ("left sleeve", 132)
     assert other.length_mm == pytest.approx(430)
-    (here,) = session.consider(cues.HowFarIn(place="yoke", in_length=True)).effects
+    (here,) = session.consider(cues.HowFarIn(place="yoke", asks=PartTopic.LENGTH)).effects
     assert isinstance(here, TellLength)
-    (bare,) = Session(GARMENT, State(seq=1)).consider(cues.HowFarIn(place="sleeve", in_length=True)).effects
+    (bare,) = Session(GARMENT, State(seq=1)).consider(cues.HowFarIn(place="sleeve", asks=PartTopic.LENGTH)).effects
     assert isinstance(bare, about_piece.TellPartLength)
     assert bare.length_mm is None
 

@@ -95,7 +95,9 @@ def test_the_repeat_is_the_one_of_the_next_stitch() -> None:
     third = _one(about_round.TellRepeat, about_round.tell_repeat(GARMENT, _at(4, 12), AT))
     none = _one(about_round.TellRepeat, about_round.tell_repeat(GARMENT, _at(8), AT))
 
-    assert (third.number, third.of) == (3, 41)
+    assert (third.number, third.of, third.left) == (3, 41, 6)
+    within = _one(about_round.TellRepeat, about_round.tell_repeat(GARMENT, _at(4, 245), AT))
+    assert (within.number, within.left) == (41, 1)
     assert (none.number, none.of) == (None, 0)
 
 
@@ -114,6 +116,9 @@ def test_the_next_marker_is_counted_from_the_place_in_hand() -> None:
     told = _one(about_round.TellMarker, about_round.tell_marker(cardigan, _at(49, 7), AT))
 
     assert (told.stitches, told.between) == (27, (34, 57, 72, 57, 34))
+    assert (told.number, told.of) == (1, 4)
+    last = _one(about_round.TellMarker, about_round.tell_marker(cardigan, _at(49, 240), AT))
+    assert (last.stitches, last.number) == (None, 0)
 
 
 def test_a_turn_is_told_in_the_row_that_has_it() -> None:
