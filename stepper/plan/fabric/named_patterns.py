@@ -24,14 +24,13 @@ from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.phrase import work_phrase
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.plan.stitches.run_repeats import join_runs
+from stepper.project.dialect import is_american as reads_american
 from stepper.project.instructions import Forms, WorkRounds
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 NAMED = "named "
 """Prefix of the manner of rounds worked in a pattern called by name."""
-_US = re.compile(r"\b(?:bind(?:ing)?\s+off|bo|stockinette|center|gray)\b", re.I)
-_UK = re.compile(r"\b(?:cast(?:ing)?\s+off|stocking\s+st(?:itch)?|centre|grey|tension)\b", re.I)
 
 
 def named_cycle(manner: str, needles: Needles, place: Span) -> tuple[Template, ...] | None:
@@ -193,7 +192,7 @@ def _of_the_trade(name: str, needles: Needles, place: Span) -> StitchPattern | N
 def is_american(needles: Needles) -> bool:
     """Return whether the page uses US wording and no UK wording."""
     text = " ".join(line.text for section in needles.project.sections for line in section.lines)
-    return bool(_US.search(text)) and not _UK.search(text)
+    return reads_american(text)
 
 
 def _fits(pattern: StitchPattern, count: int, needles: Needles, place: Span) -> bool:

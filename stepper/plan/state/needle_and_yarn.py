@@ -6,9 +6,13 @@ import re
 
 from stepper.craft.needles import NEEDLE_SIZES, UK_SIZES, is_same_needle
 from stepper.plan.state.needles import Needles
+from stepper.project.dialect import is_american
 from stepper.project.instructions import BreakYarn, Needle, WithYarn
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Span, nearest, one_of
+
+_NO = re.compile(r"no\.?\s*(?P<number>\d+)", re.I)
+"""A number that a US page takes from the US table, and an old UK page from its own."""
 
 
 def change_needle(instruction: Needle, needles: Needles) -> None:
@@ -16,7 +20,8 @@ def change_needle(instruction: Needle, needles: Needles) -> None:
     if instruction.own:
         printed = f"{instruction.instead_of:g} mm"
         needles.remarks.append(f"your own needle, {instruction.mm:g} instead of {printed}")
-    mm = instruction.mm or _by_word(instruction, needles)
+    bare = not instruction.own and _NO.match(instruction.printed)
+    mm = _by_page(instruction, needles) if bare else instruction.mm or _by_word(instruction, needles)
     if not mm:
         return
     needles.needle_mm = mm
@@ -89,6 +94,35 @@ def _by_number(instruction: Needle, needles: Needles) -> float:
         "Give the size in millimetres, for example 3.75 mm needles.",
     )
     return 0.0
+
+
+def _by_page(instruction: Needle, needles: Needles) -> float:
+    """Return the needle meant by "No. 2 needles": US on a page in US wording, else old UK; told. Unit: mm."""
+    match = _NO.match(instruction.printed)
+    assert match is not None
+    number = match["number"]
+    named = {fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm}
+    american = next((size for size in NEEDLE_SIZES if size.us == number), None)
+    text = " ".join(line.text for section in needles.project.sections for line in section.lines)
+    if american is None or not is_american(text) or (instruction.mm in named and american.mm not in named):
+        needles.warn(
+            instruction.place,
+            f'"{instruction.printed}" is taken as the old UK size, {instruction.mm:g} mm.',
+        )
+        return instruction.mm
+    if american.also_mm and american.mm not in named:
+        sizes = one_of(f"{mm:g} mm" for mm in sorted((american.mm, *american.also_mm)))
+        needles.report(
+            instruction.place,
+            f'"{instruction.printed}" on a page in US wording is US {number}, which is sold as {sizes}.',
+            "Give the size in millimetres, for example 3.75 mm needles.",
+        )
+        return 0.0
+    needles.warn(
+        instruction.place,
+        f'"{instruction.printed}" is taken as US {number}, {american.mm:g} mm: the page is in US wording.',
+    )
+    return american.mm
 
 
 def take_yarn(instruction: WithYarn, needles: Needles) -> None:

@@ -329,9 +329,6 @@ class Builder(ChartBuilder):
         mm = read_needle(str(token))
         if mm is None and re.match(BARE_SIZE, str(token), re.I):
             return [Needle(0.0, place, str(token))]
-        if mm is not None and re.match(r"no\b", str(token), re.I):
-            text = f'"{token}" is taken as the old UK size, {mm:g} mm.'
-            self.assumed.append(Assumed(text, place))
         if mm is None:
             self.problems.append(
                 place.problem(

@@ -225,7 +225,7 @@ ROWS: tuple[Synonym, ...] = (
     ),
     row(
         "needle",
-        rf"\b(?:return|place|put|transfer|slip)\s+(?:the\s+)?({N}\s+)?(?:held\s+)?{STS}\s+(?:of|for|from)\s+(?:the\s+)?([a-z][a-z ]*?)\s+(?:back\s+)?(?:on|onto|to)\s+(?:the\s+)?needles?\b",
+        rf"\b(?:return|place|put|transfer|slip)\s+(?:the\s+)?({N}\s+)?(?:held\s+)?{STS}\s+(?:of|for|from)\s+(?:the\s+)?([a-z][a-z ]*?)\s+(?:back\s+)?(?:on|onto|to)\s+(?:the\s+)?(?:(?:double-pointed\s+)?needles?|dpns?)(?!\s*\d)\b",
         r"return \1\2 to needles",
         "Place held sts for left sleeve on needles.",
     ),

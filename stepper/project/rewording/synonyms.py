@@ -13,6 +13,7 @@ from __future__ import annotations
 from stepper.project.rewording.cast_on_synonyms import CASTING
 from stepper.project.rewording.fabric_synonyms import FABRICS
 from stepper.project.rewording.holding_synonyms import HOLDING
+from stepper.project.rewording.homely_synonyms import HOMELY
 from stepper.project.rewording.joined_synonyms import JOINED
 from stepper.project.rewording.knitters_synonyms import KNITTERS
 from stepper.project.rewording.leaflet_synonyms import LEAFLETS
@@ -41,6 +42,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *SIGNS,
     *SHORT_FORMS,
     *NUMBERS,
+    *HOMELY,
     *PROSE,
     *VERBLESS,
     *REMARKS,

@@ -77,3 +77,21 @@ def test_what_is_measured_as_one_piece_adds_up_over_both_gauges() -> None:
     """15 cm from the beginning: 28 rounds are 10 cm, so 5 cm are left, 20 rounds on the smaller needle."""
     work = HEM.replace("Work for 5 cm", "Work until piece measures 15 cm")
     assert rounds_on(work, BOTH) == [("plain", 28), ("rib", 20)]
+
+
+def test_a_bare_number_goes_by_the_wording_of_the_page() -> None:
+    """"No. 6 needles" are 4 mm where stitches are bound off, and 5 mm where they are cast off; told either way.
+
+    Source: the needle tables of `craft/needles`; old US and UK pages both print "No.".
+    """
+    start = "Change to No. 6 needles. Cast on 20 sts.\nKnit 1 row.\n"
+    for end, mm, table in (("Bind off.", 4.0, "US 6"), ("Cast off.", 5.0, "old UK size"), ("Knit 1 row.", 5.0, "old UK size")):
+        plan = plan_of(project(start + end))
+        assert {round_.needle_mm for round_ in plan.rounds} == {mm}
+        assert any(table in warning.text for warning in plan.warnings)
+
+
+def test_a_disputed_us_number_asks_for_millimetres() -> None:
+    """US 2 is sold as 2.75 and as 3 mm; UK 2 would be 7 mm."""
+    told = faults(project("Change to No. 2 needles. Cast on 20 sts.\nKnit 1 row.\nBind off."))
+    assert "US 2, which is sold as 2.75 mm or 3 mm" in told
