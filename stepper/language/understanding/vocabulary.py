@@ -301,7 +301,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.Undo,
         says="takes the last thing back",
         spoken=("undo that", "take that back", "that was wrong"),
-        typed=("undo", "u"),
+        typed=("undo", "u", "never mind", "cancel"),
     ),
     Wording(
         cue=cues.Redo,
