@@ -20,6 +20,7 @@ def test_a_word_narrows_it_down(capsys: pytest.CaptureFixture[str]) -> None:
     shown = capsys.readouterr().out
     assert "Use German short rows." in shown
     assert "garter" not in shown
+    assert len(shown.splitlines()) < 60
 
 
 def test_a_word_that_is_nowhere_is_told(capsys: pytest.CaptureFixture[str]) -> None:

@@ -7,7 +7,7 @@ from stepper.session import answers, due, effects, ready, skeins
 from stepper.session.counting import doubts
 from stepper.session.effects import Effect
 from stepper.session.fault import respond as faults
-from stepper.session.questions import about, about_ahead, about_piece, about_round, about_series
+from stepper.session.questions import about, about_ahead, about_named, about_piece, about_round, about_series
 
 
 def test_every_effect_has_words() -> None:
@@ -15,7 +15,7 @@ def test_every_effect_has_words() -> None:
     defined = {
         each
         for module in (
-            *(about, about_ahead, about_piece, about_round, about_series),
+            *(about, about_ahead, about_named, about_piece, about_round, about_series),
             *(answers, doubts, due, effects, faults, ready, skeins),
         )
         for _, each in inspect.getmembers(module, inspect.isclass)

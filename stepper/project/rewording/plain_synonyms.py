@@ -27,7 +27,7 @@ EVERYDAY: tuple[Synonym, ...] = (
         exact=True,
     ),
     row("thru", r"\bthru\b", "through", "Cut yarn, draw thru rem 6 sts."),
-    row("yrn", r"\by(?:rn|fwd|fd|on)\b", "yo", "K1, yrn, k2tog, k to end."),
+    row("yrn|yfwd|yfd|yon", r"\by(?:rn|fwd|fd|on)\b", "yo", "K1, yrn, k2tog, k to end."),
     row("s1", r"(?<![\w-])S\s?1(?=\s*[,;])", "sl 1", "Row 2: S1, k to end.", exact=True),
     row("skpo", r"\bskpo\b", "skp", "K2, skpo, k to end."),
     row(

@@ -41,12 +41,20 @@ def reference() -> str:
     )
 
 
+def _with(word: str, paragraph: str) -> str:
+    """Return a paragraph; of a list only the rows that hold a word."""
+    rows = paragraph.splitlines()
+    if not all(row.startswith("- ") for row in rows):
+        return paragraph
+    return "\n".join(row for row in rows if word.lower() in row.lower())
+
+
 def about(word: str) -> str:
-    """Return the paragraphs and patterns of the reference that hold a word; empty if none does."""
+    """Return paragraphs, patterns and listed rows of the reference that hold a word; empty if none does."""
     found = []
     for part in re.split(r"\n(?=## )", reference()):
         head, *rest = part.split("\n\n")
-        kept = [each for each in rest if word.lower() in each.lower()]
+        kept = [_with(word, each) for each in rest if word.lower() in each.lower()]
         if kept:
             found.append("\n\n".join([head, *kept]))
     return "\n\n".join(found)

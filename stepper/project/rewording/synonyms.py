@@ -10,6 +10,7 @@ Source: the wording of patterns in print, US and UK; common practice.
 
 from __future__ import annotations
 
+from stepper.project.rewording.british_synonyms import BRITISH
 from stepper.project.rewording.cast_on_synonyms import CASTING
 from stepper.project.rewording.fabric_synonyms import FABRICS
 from stepper.project.rewording.holding_synonyms import HOLDING
@@ -41,6 +42,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SIGNS,
     *SHORT_FORMS,
+    *BRITISH,
     *NUMBERS,
     *HOMELY,
     *PROSE,

@@ -132,3 +132,6 @@ def test_a_word_finds_its_paragraphs() -> None:
     assert "## Short rows" in about("german")
     assert "Cast on 21 sts." not in about("german")
     assert about("xylophone") == ""
+    listed = [row for row in about("buttonhole").splitlines() if row.startswith("- ")]
+    assert listed
+    assert all("buttonhole" in row.lower() for row in listed)
