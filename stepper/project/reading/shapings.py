@@ -66,7 +66,7 @@ class ShapingBuilder(OccasionBuilder):
             self.problems.append(
                 place.problem(
                     "the last row is worked already where this begins.",
-                    'Write it behind how long that is: "Work in rib for 6 rows, inc 8 sts evenly on last row."',
+                    'Write it with those rows: "Work in rib for 6 rows, inc 8 sts evenly on last row."',
                 )
             )
         if others is None:
