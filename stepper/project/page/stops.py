@@ -42,6 +42,9 @@ _LIST = re.compile(r"[(\[]\s*\d+\s*[:,;]?$")
 """A list of sizes that begins at the end of a row, whatever brackets were left open or closed before it."""
 _ROWS = re.compile(r"\b(?:rows|rnds|rounds)\b", re.I)
 """What is repeated from a star are rows then, and no stitches."""
+_SO_MANY = re.compile(r"\bfor\s+\S+\s+(?:rows|rnds|rounds|cm|in|inches|\")\.?$", re.I)
+_IN_LAST = re.compile(r"^(?:inc|dec)(?:rease)?\b[^.:]*\bevenly\b[^.:]*\blast\s+(?:row|rnd|round)\b", re.I)
+"""A change in the last row of what the row above it works: it is no row of its own."""
 _AS_FOLLOWS = re.compile(r"\bas\s+foll(?:ow)?s\s*:$", re.I)
 _STEPS = re.compile(r"^\d[\d\s(),:;\[\]]*(?:sts|stitches)\s+\d", re.I)
 """The steps of binding off over rows: "5 sts 3 times, then 4 sts twice"."""
@@ -89,6 +92,8 @@ def goes_on(row: str, following: str) -> bool:
     if _AS_FOLLOWS.search(row) and _STEPS.match(following):
         return True
     if _goes_on_needles(row, following):
+        return True
+    if _SO_MANY.search(row) and _IN_LAST.match(following):
         return True
     if begins_row(following):
         return False

@@ -62,6 +62,13 @@ class ShapingBuilder(OccasionBuilder):
                     "Write that round by itself, and the others after it.",
                 )
             )
+        if others is None and kind in ("", "change") and re.search(r"\blast\b", which, re.I):
+            self.problems.append(
+                place.problem(
+                    "the last row is worked already where this begins.",
+                    'Write it with those rows: "Work in rib for 6 rows, inc 8 sts evenly on last row."',
+                )
+            )
         if others is None:
             return [row]
         return [row, others] if first else [others, row]

@@ -109,8 +109,8 @@ LEAFLETS: tuple[Synonym, ...] = (
         )
         for more in range(2, 20)
     ),
-    row("even intervals", r"\bat\s+even\s+intervals(?=\s*[.,;]|\s*$|\s+(?:across|on|in)\s+(?:the\s+)?last\s+row\b)", "evenly", "Increase 8 sts at even intervals across last row."),
-    row("last row of", r"\b(evenly\s+(?:on\s+|in\s+|across\s+|over\s+)?(?:the\s+)?last\s+row)\s+of\s+(?:the\s+)?rib(?:bing)?\b", r"\1", "Inc 3 sts evenly on last row of ribbing."),
+    row("even intervals", r"\bat\s+even\s+intervals(?=\s*[.,;]|\s*$|\s+(?:across|on|in)\s+(?:the\s+)?last\s+row\b)", "evenly", "Knit 3 rows, increase 8 sts at even intervals across last row."),
+    row("last row of", r"\b(evenly\s+(?:on\s+|in\s+|across\s+|over\s+)?(?:the\s+)?last\s+row)\s+of\s+(?:the\s+)?rib(?:bing)?\b", r"\1", "Work in k1, p1 rib for 3 rows, inc 3 sts evenly on last row of ribbing."),
     row("this row|this rnd|this round", rf"\b({_CHANGE}\s+{N}(?:\s+{STS})?)\s+evenly\s+(?:on|in|over|across)\s+this\s+(?:row|rnd|round)\b", r"\1 evenly", "Next row (RS): Increase 3 sts evenly on this row."),
     row("this ", rf"\brep(?:eat)?\s+this\s+(inc|dec)(?:rease)?(?:\s+{ROUND})?\s+((?:on\s+)?(?:every|each)\s+(?:foll(?:owing)?\s+)?\S+\s+(row|rnd|round)s?)\b", r"rep same \1 \3 \2", "Rep this inc on every foll 8th row 2 times."),
     row("evenly", rf"^(\s*)\(\s*(rs|ws)\s*\)\s*({_CHANGE}\s+{N}(?:\s+{STS})?\s+evenly)(?:\s+(?:on|in|over|across)\s+this\s+row)?", r"\1next row (\2): \3", "(RS) Increase 3 sts evenly on this row."),

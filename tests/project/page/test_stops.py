@@ -42,6 +42,8 @@ def test_the_style_is_seen() -> None:
         ("k2, p2", "", False),
         ("10 cm in stockinette on 3.5 mm", "needles", True),
         ("K to end", "BODY", False),
+        ("Work in rib for 6 rows.", "Inc 8 sts evenly across the last row.", True),
+        ("Work in rib for 6 rows.", "Inc 8 sts evenly across the next row.", False),
     ],
 )
 def test_a_sentence_is_followed_over_its_rows(row: str, below: str, on: bool) -> None:
