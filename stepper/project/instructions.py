@@ -2,6 +2,8 @@
 
 The wording (`stepper.project.reading.wording`) makes them; the plan (`stepper.plan.compile`) works them.
 Nothing here knows how many stitches are on the needles.
+
+It is longer than other modules: one union holds all of these records, and the plan matches on it.
 """
 
 from __future__ import annotations
