@@ -14,7 +14,7 @@ import re
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.lines.intervals import work_between
+from stepper.plan.lines.intervals import none_in_size, work_between
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.schedule import occasions
 from stepper.plan.model import flatten
@@ -32,7 +32,7 @@ _OUTER = re.compile(
 
 def work_at_edge(instruction: EdgeShaping, needles: Needles) -> None:
     """Change stitches at one edge, row by row, as often as the line says."""
-    if needles.counting.lost:
+    if needles.counting.lost or none_in_size(instruction.number, needles):
         return
     side = _side_beginning_at(instruction, needles)
     if not side:

@@ -60,6 +60,9 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     if template is None:
         return
     if instruction.first is not None:
+        times = instruction.legs[0].times
+        if times is not None and len(instruction.legs) == 1 and none_in_size(times, needles):
+            return
         work_between(instruction.first.of(needles.size) - 1, needles, instruction.place, goes_on=True)
         work_template(template, needles)
     since = worked_since(instruction, template, needles)
@@ -223,6 +226,8 @@ def plain_cycle(needles: Needles) -> tuple[Template, ...]:
 def work_edge_rows(instruction: EdgeRows, needles: Needles) -> None:
     """Bind off or cast on a number of stitches at the beginning of each of several rows."""
     place = instruction.place
+    if none_in_size(instruction.number, needles):
+        return
     change = Work(instruction.stitch, instruction.number, None, place)
     rest = Until("pattern", "end", None, None, place)
     template = Template((change, rest), place)
@@ -231,3 +236,19 @@ def work_edge_rows(instruction: EdgeRows, needles: Needles) -> None:
         work_template(template, needles)
         if len(needles.findings) > before:
             return
+
+
+def none_in_size(number: Numbers, needles: Needles) -> bool:
+    """Return whether a shaping by 0 stitches, or 0 times, is left out of this size; tell so.
+
+    Common practice: "bind off 0 (2) sts at the beginning of the next 2 rows" is for the other sizes.
+    """
+    if number.of(needles.size):
+        return False
+    place = number.place
+    needles.warn(
+        place,
+        'with 0 in this size, these rows are taken as not worked at all; write "Work 2 rows even." for this '
+        "size if they are worked without shaping.",
+    )
+    return True

@@ -62,7 +62,9 @@ def take_apart(text: str) -> Pasted:
     printed = [" ".join(writable(row).split()) for row in text.splitlines()]
     rows, origins = set_headings_apart(printed)
     found = sizes_of(rows)
-    sorter = Sorter(lines=PageLines(rows=rows, words=Words(sizes=found.number), stars=single_stars(rows)))
+    sizes = found.names or tuple(str(number) for number in range(1, found.number + 1))
+    words = Words(sizes=found.number, size_names=sizes)
+    sorter = Sorter(lines=PageLines(rows=rows, words=words, stars=single_stars(rows)))
     sorter.sort()
     _number_as_printed(sorter, origins)
     parts = _merged(sorter.parts)
@@ -71,7 +73,7 @@ def take_apart(text: str) -> Pasted:
     told = [piece for piece in pieces if piece.kind == "comment" and piece.front not in ("heading", "page")]
     return Pasted(
         title=_title(rows),
-        sizes=found.names or tuple(str(number) for number in range(1, found.number + 1)),
+        sizes=sizes,
         sizes_found=bool(found.names),
         sizes_doubt=found.doubt,
         front=tuple(sorter.front),

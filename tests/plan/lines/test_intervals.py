@@ -152,3 +152,17 @@ def test_a_shaping_asked_for_more_often_than_any_garment_has_ends_at_once() -> N
     """A slip of the pen must not keep her waiting a minute."""
     told = faults(project("Cast on 20 sts. Work flat.\nKnit 2 rows.\nInc 1 st at each end of every 3rd row 9999 times.\nBind off."))
     assert "more stitches than any has" in told
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Bind off 0 sts at the beginning of the next 2 rows.",
+        "Dec 1 st at each end of next and every foll alt row 0 times.",
+    ],
+)
+def test_shaping_by_nothing_is_no_row_and_told(line: str) -> None:
+    """A size list with a 0 gives the rows to the other sizes; two plain rows would make an armhole longer. Common practice."""
+    plan = plan_of(project(f"Cast on 20 sts.\nWork flat.\nKnit 2 rows.\n{line}\nBind off."))
+    assert len(plan.rounds) == 4
+    assert any("0 in this size" in caution.text for caution in plan.warnings)
