@@ -29,7 +29,7 @@ NAMES = frozenset({"trail", "ridge", "cairn", "peak", "lace", "fern", "MC", "A",
 
 SILENT = {
     # Articles, prepositions and conjunctions: the words around them say what is meant.
-    "a", "the", "of", "in", "at", "on", "for", "from", "with", "and", "then", "while",
+    "a", "the", "of", "in", "at", "on", "for", "from", "with", "using", "and", "then", "while",
     # What a number counts, where no other thing could be.
     "st", "sts", "stitch", "row", "cm", "edge", "yarn",
     # "Work even" and "follow" go on; "all", "across", "around" and "remaining" take what is there.

@@ -215,13 +215,16 @@ def _through(known: Established, number: int, needles: Needles) -> None:
     period = len(known.columns[0]) if known.columns else 1
     try:
         met = _as_many(known.columns, draft.before)
-        known.columns = _after(met, draft, known.phase % period, needles)
+        known.columns = _after(met, draft, known.phase % period, number, needles)
     except UnknownFabricError as unknown:
         known.columns, known.why = None, str(unknown)
     known.phase += 1 if draft.before else 0
 
 
-def _after(columns: list[Column], draft: DraftRound, phase: int, needles: Needles) -> list[Column]:
+def _after(
+    columns: list[Column], draft: DraftRound, phase: int, number: int, needles: Needles
+) -> list[Column]:
+    """Return the columns after a row, whose draft has the given index."""
     period, changed = len(columns[0]) if columns else 1, draft.before != draft.after
     if draft.evenly:
         if len(set(columns)) > 1 and changed:
@@ -236,7 +239,7 @@ def _after(columns: list[Column], draft: DraftRound, phase: int, needles: Needle
     if draft.from_turn:
         return columns
     noticed = Noticed()
-    made = carry_columns(columns, draft, phase, lambda name: _kept(name, needles), noticed=noticed)
+    made = carry_columns(columns, draft, phase, lambda name: _kept(name, number, needles), noticed=noticed)
     own = draft.template is not None and asks_pattern(draft.template.elements)
     shapes = changed or any(_changes(item) for item in draft.phrase)
     if needles.established is not None and shapes and not own:
@@ -336,13 +339,21 @@ def keep_held(phrase: tuple[Item, ...], needles: Needles) -> None:
                 else tuple(places)
             )
             now = replace(known)
-            needles.kept[run.yarn] = HeldFabric(established=now, row=len(needles.drafts), places=held)
+            here = HeldFabric(established=now, row=len(needles.drafts), places=held)
+            needles.kept[run.yarn] = (*needles.kept.get(run.yarn, ()), here)
         at += run.uses
 
 
-def _kept(name: str, needles: Needles) -> list[Column] | None:
-    """Return the columns of held stitches, the cell that comes next first; None if they are not known."""
-    kept = needles.kept.get(name)
+def _kept(name: str, number: int, needles: Needles) -> list[Column] | None:
+    """Return the columns of stitches that were on hold by a name when the row of the given index took them
+    back.
+
+    Another part may have gone on hold by the same name since.
+
+    Returns:
+        The columns, the cell that comes next first; None if they are not known.
+    """
+    kept = next((one for one in reversed(needles.kept.get(name, ())) if one.row < number), None)
     if kept is None:
         return None
     known = replace(kept.established)

@@ -156,7 +156,7 @@ def rows_meant(instruction: AsPart, source: Section, needles: Needles) -> int | 
     if own and instruction.upto:
         found = _named(instruction, range(own[0], own[-1] + 1), needles)
     elif own and isinstance(instruction.until, UntilLength):
-        found = _long(instruction.until, [drafts[at] for at in own], needles)
+        found = _long(instruction.until, own, needles)
     elif own and isinstance(instruction.until, UntilCount):
         wanted = instruction.until.number.of(needles.size)
         shaped = (number for number, at in enumerate(own, 1) if _comes_to(drafts[at], wanted))
@@ -182,17 +182,51 @@ def _named(instruction: AsPart, drafts: range, needles: Needles) -> int | None:
     return stretch[0] - drafts.start
 
 
-def _long(until: UntilLength, drafts: list[DraftRound], needles: Needles) -> int | None:
-    """Return the number of rows after which a part is that long, measured from its cast-on edge."""
-    if until.start not in ("section", "cast-on"):
+def _long(until: UntilLength, own: list[int], needles: Needles) -> int | None:
+    """Return the number of rows after which a part is that long.
+
+    Args:
+        until: The length, measured from the cast-on edge of the part or from where its armhole or the like
+        begins. own: Indices of its drafts. needles: The knitting in hand.
+
+    Returns:
+        The rows; the nearest number that ends with a row of the side that the line names. None if it is
+        never so long.
+    """
+    origin = _origin(until, own, needles)
+    if origin is None:
         return None
     target, height = until.length.of(needles.size), 0.0
-    for number, draft in enumerate(drafts, 1):
+    side = {"k": "RS", "p": "WS"}.get(until.ending_side, until.ending_side)
+    best: tuple[float, int] | None = None
+    number_of = {at: number for number, at in enumerate(own, 1)}
+    for at in range(origin, own[-1] + 1):
+        draft = needles.drafts[at]
         height += draft.height_mm
         rounds = draft.fabric.gauge.rounds if draft.fabric is not None else 0
-        if draft.after and rounds and half_up((target - height) * rounds / 100) < 1:
-            return number
-    return None
+        if at not in number_of or not draft.after or not rounds:
+            continue
+        left = (target - height) * rounds / 100
+        number = number_of[at]
+        if not side or not draft.flat:
+            if half_up(left) < 1:
+                return number
+        elif draft.side == side and (best is None or abs(left) <= best[0]):
+            best = (abs(left), number)
+        if half_up(left) < -1:
+            break
+    return best[1] if best is not None and best[0] <= 1 else None
+
+
+def _origin(until: UntilLength, own: list[int], needles: Needles) -> int | None:
+    """Return the draft from whose beginning a part is measured; None where nobody can tell."""
+    if until.start in ("section", "cast-on"):
+        return own[0]
+    if not until.start.startswith("beg "):
+        return None
+    piece = next((at for at in range(own[0], -1, -1) if not needles.drafts[at].before), own[0])
+    stretch = stretch_named(until.start.removeprefix("beg "), needles, range(piece, own[-1] + 1))
+    return stretch[0] if stretch is not None else None
 
 
 def _comes_to(draft: DraftRound, wanted: int) -> bool:

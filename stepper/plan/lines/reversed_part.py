@@ -7,6 +7,7 @@ move to the next; if two rows in turn have them, they are exchanged. Source: com
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind, stitch
@@ -169,7 +170,7 @@ def _work_row(row: _Row, place: Span, needles: Needles) -> bool:
     draft, before = row.draft, len(needles.findings)
     if draft is not None:
         needles.needle_mm, needles.fabric = draft.needle_mm, draft.fabric
-        needles.remarks.extend(draft.remarks)
+        needles.remarks.extend(_OTHER_SIDE.sub(_exchanged, remark) for remark in draft.remarks)
     if draft is not None and draft.bound_off is not None:
         work(BindOff(draft.bound_off, place), needles)
         return len(needles.findings) == before
@@ -180,6 +181,17 @@ def _work_row(row: _Row, place: Span, needles: Needles) -> bool:
     side = draft.side if draft is not None and draft.before else ""
     work_template(Template(_elements(row, place), place, side=side), needles)
     return len(needles.findings) == before and not needles.counting.lost
+
+
+_OTHER_SIDE = re.compile(
+    r"\b(left|right)(?=\s+(?:side|front|shoulder|half|neck|armhole|edge|sleeve)\b(?!\s+(?:of\s+(?:the\s+)?work\s+)?facing))",
+    re.I,
+)
+"""A side of the garment in words that are said: the other one is worked now."""
+
+
+def _exchanged(match: re.Match[str]) -> str:
+    return "right" if match.group().lower() == "left" else "left"
 
 
 def _elements(row: _Row, place: Span) -> tuple[Element, ...]:

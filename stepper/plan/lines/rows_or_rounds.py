@@ -20,6 +20,9 @@ _ROUNDS = re.compile(
     re.I,
 )
 
+_FACING = re.compile(
+    r"\b(?:[RW]S|(?:right|wrong)\s+side)(?:\s+of\s+(?:the\s+)?[a-z ]+?)?\s+facing\b", re.I
+)
 _OPEN_SAY = (
     'Say where the rows begin: join the yarn at the gap and write "Work flat", '
     'or write "rounds" where the gap is closed again.'
@@ -48,9 +51,12 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
         return  # without a spacing the plan is made as it was before, for a journal knitted then
     if _ROUNDS.search(line.text):
         return
-    here = _ROWS.search(line.text) is not None
     after = [other.text for other in section.lines if other.place.line > line.place.line]
-    if here or (any(map(_ROWS.search, after)) and not any(map(_ROUNDS.search, after))):
+    rounds_follow = any(map(_ROUNDS.search, after))
+    # Stitches are picked up with the right side facing for a neckband in the round as for a band in rows.
+    text = _FACING.sub("", line.text) if rounds_follow else line.text
+    here = _ROWS.search(text) is not None
+    if here or (any(map(_ROWS.search, after)) and not rounds_follow):
         needles.flat = needles.free = True
         if _PURL_FIRST.search(line.text) and after and _RIGHT_NEXT.search(after[0]):
             needles.side = "WS"

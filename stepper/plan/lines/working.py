@@ -25,6 +25,7 @@ from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.lines.intervals import named_round, work_at_intervals, work_edge_rows
 from stepper.plan.lines.repeated_rounds import check_rounds, repeated_cycle
+from stepper.plan.lines.returned import take_back
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.side_by_side import work_together
 from stepper.plan.lines.stripes import work_stripes
@@ -34,7 +35,6 @@ from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import move_over, over_needles
 from stepper.plan.state.own_gauge import gauge_for
 from stepper.plan.stitches.round_sources import TwoReadings
-from stepper.plan.stitches.row_elements import MisfitError, held_stitches
 from stepper.project.duration import Ended, Paced, Times, UntilCount
 from stepper.project.instructions import (
     AtIntervals,
@@ -330,20 +330,7 @@ def _(instruction: BindOff, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Return, needles: Needles) -> None:
-    if needles.counting.lost:
-        needles.regain(0)
-    try:
-        name, number = held_stitches(
-            instruction, needles.held, needles.size, needles.section.name, needles.copied
-        )
-    except MisfitError as misfit:
-        needles.miss(misfit.place, misfit.message, misfit.hint, anywhere=True)
-        return
-    del needles.held[name]
-    rest = (Run("rest", needles.count, needles.yarn),) if needles.count else ()
-    needles.emit((*rest, Run("return", number, name)), needles.count + number)
-    if instruction.wrong_side and needles.flat:
-        needles.side = "WS"
+    take_back(instruction, needles)
 
 
 @work.register

@@ -95,6 +95,12 @@ def _named(duration: UntilLength, needles: Needles, piece: int) -> int:
     """
     which, name = duration.start.split(" ", 1)
     found = stretch_named(name, needles, range(piece, len(needles.drafts)))
+    begun = needles.drafts[piece : piece + 1]
+    back = any(run.stitch == "return" for draft in begun for run in flatten(draft.phrase))
+    if found is None and which == "beg" and back and _stem(name) in ("armhole", "underarm"):
+        told = "measured from where the stitches came back from hold, as it was opened when they went there."
+        needles.warn(duration.length.place, f"{name}: {told}")
+        return piece
     if found is None:
         needles.report(
             duration.length.place,

@@ -69,7 +69,7 @@ class Needles:
     fabric: Fabric | None = None
     established: Established | None = None
     """The fabric that "even" and "in pattern" go on with; None if nothing is on the needles."""
-    kept: dict[str, HeldFabric] = field(default_factory=dict)
+    kept: dict[str, tuple[HeldFabric, ...]] = field(default_factory=dict)
     """The fabric of the stitches on hold, by name."""
 
     copied: str = ""

@@ -51,6 +51,8 @@ def held_stitches(
     own = section.lower()
     as_own = bool(copied) and own in held and set(element.name.split()) <= set(copied.lower().split())
     name = own if as_own else _meant(element.name, held, section)
+    if name not in held and element.number is not None:
+        name = _as_many(name, element.number.of(size), held)
     if name not in held:
         hint = nearest(name, held) or f"On hold: {one_of(held) or 'nothing'}."
         what = f'nothing is on hold for "{name}".' if name else "the line does not say which held stitches."
@@ -63,6 +65,17 @@ def held_stitches(
     return name, held[name]
 
 
+def _as_many(name: str, number: int, held: dict[str, int]) -> str:
+    """Return the one held part of that many stitches which may be meant by a name that none has; else the
+    name.
+
+    It has no name, or one that the line only adds to: "front neck" for the stitches of the front.
+    """
+    words = set(name.split())
+    fits = [part for part in held if part == UNNAMED or set(part.split()) < words]
+    return fits[0] if len(fits) == 1 and held[fits[0]] == number else name
+
+
 def is_short(name: str, held: Iterable[str]) -> bool:
     """Return whether a name may stand for one of some held parts that is called by more words."""
     words = set(name.split())
@@ -71,6 +84,8 @@ def is_short(name: str, held: Iterable[str]) -> bool:
 
 def _meant(name: str, held: dict[str, int], section: str) -> str:
     """Return the held part that a name means, in the section that is worked; the name itself if none."""
+    if not name and UNNAMED in held:
+        return UNNAMED
     own, words = section.lower(), set(name.split())
     if own in held and words <= set(own.split()):
         return own

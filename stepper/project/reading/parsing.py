@@ -10,7 +10,8 @@ from typing import TYPE_CHECKING
 from stepper.craft import stitches
 from stepper.project.grammar import grammar_text
 from stepper.project.rewording.asides import hides, instructs, label_instructs
-from stepper.project.rewording.reword import Recast, as_printed, recast
+from stepper.project.rewording.recast import Recast, as_printed
+from stepper.project.rewording.reword import recast
 
 if TYPE_CHECKING:
     from lark import Lark, Token, Tree

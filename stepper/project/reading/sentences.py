@@ -279,7 +279,7 @@ class Builder(ChartBuilder):
         picked = next(tree.find_data("edge"), None)
         if side == "WS" and picked is not None and str(picked.children[0]).lower().startswith("p"):
             self.picked_from = side
-        elif side == "WS" and next(tree.find_data("back"), None) is not None:
+        elif side == "WS" and any(next(tree.find_data(kind), None) for kind in ("back", "taken_up")):
             made = self._sentence(tree.children[1])
             return [replace(one, wrong_side=True) if isinstance(one, Return) else one for one in made]
         elif side == "WS":
@@ -369,13 +369,16 @@ class Builder(ChartBuilder):
 
     def _do_back(self, tree: Any) -> Return:
         name = re.sub(
-            r"^(return|place)\s+(the\s+)?(held\s+)?|\s+(sts\s+|stitches\s+)?(back\s+)?(to|onto|on)\s+(the\s+)?needles?$",
+            r"^(return|place|take\s+up)\s+(the\s+)?(held\s+)?|\s+(sts\s+|stitches\s+)?(back\s+)?(to|onto|on)\s+(the\s+)?needles?$",
             "",
             str(tree.children[0]),
             flags=re.I,
         )
         number, name = self._number_in(name, tree)
-        return Return(name_part(name), self._tree_place(tree), number)
+        place = self._tree_place(tree)
+        return Return(name_part(name), place, number, on_needle=tree.data == "taken_up")
+
+    _do_taken_up = _do_back
 
     def _do_mark_row(self, tree: Any) -> MarkRow:
         return MarkRow(" ".join(str(tree.children[0]).split()), self._tree_place(tree))

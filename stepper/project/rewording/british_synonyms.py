@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import HELD_BY, LONG, OFF, ROUND, STS, N, Synonym, row
 
 _ORDINALS = ("2nd", "3rd", "4th", "5th", "6th", "7th", "8th", "9th", "10th", "11th", "12th")
-_CENTRE = rf"(?:slip|place|put|leave)\s+(?:the\s+)?(?:next\s+)?cent(?:re|er)\s+({N})\s+{STS}\s+on(?:to)?\s+(?:a\s+)?(?:st(?:itch)?\s+)?(?:holder|spare\s+needle)"
-_REJOIN = r"(?:re)?join\s+(?:the\s+)?yarn\s+to\s+(?:the\s+)?rem(?:aining)?\.?\s+(?:sts|stitches)"
+_CENTRE = rf"(?:slip|place|put|leave)\s+(?:the\s+)?(?:next\s+)?cent(?:re|er)\s+({N})\s+{STS}\s+on(?:to)?\s+{HELD_BY}"
+_REJOIN = r"(?:re-?)?join\s+(?:the\s+)?yarn(?:\s+to\s+(?:the\s+)?rem(?:aining)?\.?\s+(?:sts|stitches))?"
 _RS = r"(?:with\s+(?:rs|right\s+side)\s+facing\s*,?\s*)?"
 _STOCKING = r"(?:st\.?\s?st\.?|stocking\s+st(?:itch)?|stockinette(?:\s+st(?:itch)?)?)"
 
@@ -35,7 +35,7 @@ BRITISH: tuple[Synonym, ...] = (
         "until front measures same as back to shoulder",
         "Cont straight until armhole matches back.",
     ),
-    row("cent", rf"{_RS}{_CENTRE}\s*,\s*{_RS}({_REJOIN})\s*(?:,|\band\b)\s*", r"with RS facing, \2. Hold \1, ", "Slip centre 20 sts onto a holder, rejoin yarn to rem sts, k to end."),
+    row("cent", rf"{_RS}{_CENTRE}\s*,\s*{_RS}{_REJOIN}\s*(?:,|\band\b)\s*", r"with RS facing, rejoin yarn to rem sts. Hold \1, ", "Slip centre 20 sts onto a holder, rejoin yarn to rem sts, k to end."),
     row("and k", rf"(\bpick\s+up\s[^.;]*?)(?<!\bup)\s*,?\s+and\s+(?:k|knit)\s*(?={N}\s+{STS}\s+from\b)", r"\1, k ", "Pick up and knit 6 sts down left front, 8 sts from front holder and k 10 sts from back holder."),
     row("with a knit|with a k|with a rs|with an rs", rf"^(\s*)(?:cont(?:inue)?|work)\s+in\s+({_STOCKING})\s*,\s*(?:beg(?:inning)?|start(?:ing)?|commencing)\s+with\s+an?\s+(?:k|knit|rs)\s+row\s*,\s*(?=until\b)", r"\1next row (rs): work in \2 ", "Cont in stocking st, starting with a knit row, until work measures 30 cm."),
     row("with|using", rf"^(\s*)({OFF}|bo)((?:\s+all\s+{STS})?(?:\s+loosely)?)\s+(?:with|using)\s+(?:an?\s+|the\s+)?((?:larger|bigger|smaller)|\d(?:\.\d+)?\s?mm)\s+needles?(?=\s*[.]?\s*$)", r"\1change to \4 needles. \2\3", "Bind off loosely with larger needle."),

@@ -173,17 +173,27 @@ HOLDING: tuple[Synonym, ...] = (
         "Pick up and k 30 sts round neck.",
         spelt_out=True,
     ),
-    row(
-        "holder|neck",
-        rf"\b({_PICKED}\s+{N}(?:\s+{STS})?(?:\s*,\s*(?:and\s+)?(?:{_PICKED}\s+{N}(?:\s+{STS})?|k\s+across\s+{N}\s+held\s+sts))*)\s*,\s*(?:and\s+|then\s+)?(?:k(?:nit)?\s*(?:across\s+)?)?(?:the\s+)?({N})\s+(?:held\s+)?{STS}\s+"
-        r"(?:from|on)\s+(?:the\s+)?(?:(?:front|back|neck|cent(?:er|re))\s+){0,3}(?:st(?:itch)?\s+)?(?:holder|hold|waste\s+yarn)\b",
-        r"\1, k across \2 held sts",
-        "Pick up and knit 18 sts down left neck, 24 sts from holder.",
-        again=True,
+    *(
+        row(
+            "holder|hold|yarn",
+            rf"\b({_PICKED}\s+{N}\b[^.;]*?)\s*,\s*(?:and\s+|then\s+)?(?:k(?:nit)?\s*(?:across\s+)?)?(?:the\s+)?({N})\s+(?:held\s+)?{STS}\s+"
+            rf"(?:from|on)\s+(?:the\s+)?{name}(?:st(?:itch)?\s+)?(?:holder|hold|waste\s+yarn)\b",
+            words,
+            example,
+            again=True,
+        )
+        for name, words, example in (
+            (
+                r"((?:(?:left|right)\s+)?(?:front|back|cent(?:er|re)|neck|thumb|instep)(?:\s+(?:front|neck|back))?)\s+",
+                r"\1, k across \2 \3 sts",
+                "Pick up and knit 18 sts down left neck, 24 sts from front neck holder.",
+            ),
+            ("", r"\1, k across \2 held sts", "Pick up and knit 18 sts down left neck, 24 sts from holder."),
+        )
     ),
     row(
         "pick|pu",
-        rf"\b({_PICKED}\s+{N}(?:\s+{STS})?(?:\s*,\s*(?:and\s+)?(?:{_PICKED}\s+{N}(?:\s+{STS})?|k\s+across\s+{N}\s+held\s+sts))*)\s*,?\s*(?:and\s+|then\s+|,\s*)*({N}\s+{STS})\s+(?P<said>{_EDGE})(?=\s*[,;.]|\s*$)",
+        rf"\b({_PICKED}\s+{N}(?:\s+{STS})?(?:\s*,\s*(?:and\s+)?(?:{_PICKED}\s+{N}(?:\s+{STS})?|k\s+across\s+{N}\s+[a-z ]+?\s+sts))*)\s*,?\s*(?:and\s+|then\s+|,\s*)*({N}\s+{STS})\s+(?P<said>{_EDGE})(?=\s*[,;.]|\s*$)",
         r"\1, pick up and knit \2",
         "Pick up and knit 12 sts down left side of neck, 10 sts across front, and 12 sts up right side of neck.",
         again=True,

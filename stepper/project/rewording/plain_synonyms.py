@@ -248,7 +248,7 @@ EVERYDAY: tuple[Synonym, ...] = (
     ),
     row(
         "only",
-        rf"^(\s*)work\s+(?:over|on)\s+(?:the\s+|these\s+)?({N})\s+(?:[a-z]+\s+){{0,2}}{STS}\s+only(?=\s*\.?\s*$)",
+        rf"^(\s*)work\s+(?:over|on)\s+(?:the\s+|these\s+)?({N})\s+(?:(?:left|right|back|front|sleeve|neck|shoulder|body|heel|instep|yoke|cent(?:er|re))\s+){{0,2}}{STS}\s+only(?=\s*\.?\s*$)",
         r"\1\2 sts",
         "Work over 18 left front sts only.",
     ),

@@ -10,11 +10,12 @@ row):", becomes its label.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
 
 from stepper.project.rewording.asides import commands, instructs
+from stepper.project.rewording.openings import write_openings_in_order
+from stepper.project.rewording.recast import Recast, as_printed
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
 
@@ -30,30 +31,6 @@ _HEAD_NAME = re.compile(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Recast:
-    """A line in the grammar's words."""
-
-    text: str
-    places: tuple[int, ...]
-    """Offset of each letter in the line as printed, from 0; one more for its end."""
-    kept: tuple[str, ...] = ()
-    """Words taken out, to be said with the line."""
-    name: str = ""
-    """Name in the head of the line; empty if it has none."""
-
-    def place(self, offset: int, length: int) -> tuple[int, int]:
-        """Return where a stretch of the text is in the line as printed: its offset and length."""
-        first = self.places[min(offset, len(self.places) - 1)]
-        last = self.places[min(offset + max(length, 1) - 1, len(self.places) - 1)]
-        return first, max(1, last + 1 - first)
-
-
-def as_printed(plain: str) -> Recast:
-    """Return a line unchanged."""
-    return Recast(plain, tuple(range(len(plain) + 1)))
-
-
 @lru_cache(maxsize=1024)
 def recast(plain: str) -> Recast:
     """Put a line into the grammar's words.
@@ -61,7 +38,7 @@ def recast(plain: str) -> Recast:
     Args:
         plain: The line, made plain.
     """
-    made = _without_name(as_printed(plain))
+    made = write_openings_in_order(_without_name(as_printed(plain)))
     low = made.text.lower()
     for synonym in SYNONYMS:
         # Hundreds of rows are passed over for every line: a plain loop takes half as long as `any`.

@@ -14,6 +14,12 @@ _ROUND_OF = r"(?:[a-z][a-z'-]*\s+){1,3}?(?:round|rnd|row)"
 _HOW_OFTEN = rf"(?:on\s+)?(?:every|each)\s+[^:.()]*?(?:{N}\s+(?:more\s+)?times|twice|until\s+{N}\s+{STS}(?:\s+rem(?:ain)?)?)"
 
 SHAPING: tuple[Synonym, ...] = (
+    row(
+        "to end|to the end",
+        rf"\b(?:(k)(?:nit)?|(p)(?:url)?)\s+to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?{ROUND})?\s*,?\s*(?:and\s+)?(?=(?:inc|dec)(?:reas(?:e|ing))?\.?\s+{N}(?:\s+{STS})?\s+evenly\b)",
+        r"\1\2, ",
+        "Next row: Purl to end, decreasing 4 sts evenly. 20 sts.",
+    ),
     # --- heads that say on which rows ---
     row(
         "every|each",

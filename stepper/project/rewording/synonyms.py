@@ -12,6 +12,7 @@ from __future__ import annotations
 
 from stepper.project.rewording.british_synonyms import BRITISH
 from stepper.project.rewording.cast_on_synonyms import CASTING
+from stepper.project.rewording.divided_synonyms import DIVIDED
 from stepper.project.rewording.fabric_synonyms import FABRICS
 from stepper.project.rewording.holding_synonyms import HOLDING
 from stepper.project.rewording.homely_synonyms import HOMELY
@@ -44,6 +45,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *SHORT_FORMS,
     *BRITISH,
     *NUMBERS,
+    *DIVIDED,
     *HOMELY,
     *PROSE,
     *VERBLESS,

@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from stepper.plan.model import Plan
-from stepper.project.rewording.reword import as_printed, recast
+from stepper.project.rewording.recast import as_printed
+from stepper.project.rewording.reword import recast
 from tests.plan.test_compile import compiled, plan_of
 from tests.project.samples import project
 

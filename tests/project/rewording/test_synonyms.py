@@ -7,7 +7,8 @@ import pytest
 from stepper.project.problems import Span
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words, read_line
-from stepper.project.rewording.reword import as_printed, put_words
+from stepper.project.rewording.recast import as_printed
+from stepper.project.rewording.reword import put_words
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
 

@@ -1,0 +1,55 @@
+"""See to it that no stitches are forgotten on a holder: picked up beside, or left there at the end. No
+I/O."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from stepper.plan.model import flatten
+from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.row_elements import UNNAMED
+from stepper.project.instructions import Line
+
+
+def check_picked_up(lines: Sequence[Line], needles: Needles, since: int) -> None:
+    """Refuse to pick up new stitches where stitches of that very place wait on hold.
+
+    "Pick up and knit 26 sts from back neck" behind "leave 26 sts on a holder for back neck" means those on
+    hold; taken for new stitches, they would stay there until they run.
+
+    Args:
+        lines: The lines just worked.
+        needles: What was worked so far.
+        since: Index of the first draft that they made.
+    """
+    if needles.counting.lost or not needles.held:
+        return
+    for line in lines:
+        picked = any(
+            run.stitch == "pu"
+            for draft in needles.drafts[since:]
+            if draft.line == line.place.line
+            for run in flatten(draft.phrase)
+        )
+        for name, number in needles.held.items() if picked else ():
+            if name == UNNAMED or not re.search(rf"\bfrom\s+(?:the\s+)?{re.escape(name)}\b", line.text, re.I):
+                continue
+            needles.report(
+                line.place,
+                f"{number} stitches are on hold for {name}, and the line picks up new ones there.",
+                f'Write "k across {number} held {name} sts" if those are meant.',
+            )
+            needles.lose()
+            return
+
+
+def note_left_on_hold(needles: Needles) -> None:
+    """Tell what is on hold when the last line is done, unless something is said to close it."""
+    sections = [section for section in needles.project.sections if section.lines]
+    if needles.counting.lost or not sections:
+        return
+    for name, number in needles.held.items():
+        what = "" if name == UNNAMED else f" for {name}"
+        told = f"{number} stitches are still on hold{what} when the last line is done."
+        needles.warn(sections[-1].lines[-1].place, told)

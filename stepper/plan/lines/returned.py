@@ -1,0 +1,59 @@
+"""Take stitches back that were put aside, or go on with those that lie on the needle already. No I/O."""
+
+from __future__ import annotations
+
+from stepper.plan.model import Run
+from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.row_elements import MisfitError, held_stitches, is_short
+from stepper.project.instructions import Return
+from stepper.project.problems import one_of
+
+
+def take_back(instruction: Return, needles: Needles) -> None:
+    """Put held stitches back on the needles.
+
+    A line that only joins the yarn to stitches ("rejoin yarn to back sts") may mean those that were left on
+    the needle, as after a round that bound off both underarms; that is told.
+    """
+    if needles.counting.lost:
+        needles.regain(0)
+    try:
+        if _lies_on_needle(instruction, needles):
+            return
+        name, number = held_stitches(
+            instruction, needles.held, needles.size, needles.section.name, needles.copied
+        )
+    except MisfitError as misfit:
+        needles.miss(misfit.place, misfit.message, misfit.hint, anywhere=True)
+        return
+    del needles.held[name]
+    rest = (Run("rest", needles.count, needles.yarn),) if needles.count else ()
+    needles.emit((*rest, Run("return", number, name)), needles.count + number)
+    if instruction.wrong_side and needles.flat:
+        needles.side = "WS"
+
+
+def _lies_on_needle(instruction: Return, needles: Needles) -> bool:
+    """Go on with the stitches on the needle, if they are meant.
+
+    Raises:
+        MisfitError: the line gives another number of them, or its name may mean stitches on hold too.
+    """
+    if not instruction.on_needle or needles.count == 0:
+        return False
+    if not needles.copied and instruction.name in needles.held:
+        return False
+    if not needles.copied and is_short(instruction.name, needles.held):
+        told = f'"{instruction.name}" may be what is on the needle or what is on hold.'
+        raise MisfitError(
+            instruction.place, told, f"On hold: {one_of(needles.held)}. Use one of these names."
+        )
+    if instruction.number is not None and instruction.number.of(needles.size) != needles.count:
+        printed = instruction.number.of(needles.size)
+        raise MisfitError(
+            instruction.place, f"the pattern prints {printed} stitches; {needles.count} are on the needles."
+        )
+    if needles.flat:
+        needles.side = "WS" if instruction.wrong_side else "RS"
+    needles.remarks.append(f"join the yarn to the {needles.count} stitches on the needle")
+    return True

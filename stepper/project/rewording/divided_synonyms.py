@@ -1,0 +1,49 @@
+"""Other wordings where a piece is divided: going back to the other part, its yarn, and what was left. No I/O."""
+
+from __future__ import annotations
+
+from stepper.project.rewording.synonym import HELD_BY, ROUND, STS, N, Synonym, row
+
+_PART: str = (
+    r"((?:(?:left|right|upper|lower|first|second|other)\s+)?(?:front|back|body|sleeve|side|half|yoke|heel|instep|hood|thumb|shoulder))"
+)
+_PUT = r"(?:place|put|slip|sl|leave|transfer|move)"
+_JOIN = r"(?:re-?join|re-?attach|join|attach)\s+(?:the\s+|main\s+|a\s+new\s+ball\s+of\s+)?yarn"
+_ON = rf"(?:\s+(?:on|from)\s+(?:the\s+)?{HELD_BY})?"
+_THEN = r"(?:\s*[,;]\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?|\s*(?=\.)|\s*$)"
+_SIDE_OF = r"(?:(?:the|left|right|first|second|one|this)\s+)*(?:side|half|front|back|shoulder)(?:\s+of\s+(?:the\s+)?(?:neck|front|back|work|opening))?"
+
+DIVIDED: tuple[Synonym, ...] = (
+    row(
+        "holder|hold|yarn|needle",
+        rf"\b{_PUT}\s+(?:the\s+)?{_PART}\s+({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
+        r"hold \2 sts for \1",
+        "Place the front 56 sts on a stitch holder.",
+    ),
+    row(
+        "yarn",
+        rf"\b{_JOIN}\s+(?:to|at)\s+(?:the\s+)?({N}\s+)?{_PART}\s+{STS}{_ON}{_THEN}",
+        r"take up \1\2 sts. ",
+        "With RS facing, rejoin yarn to back sts.",
+    ),
+    row(
+        "return to|go back to|back to",
+        rf"^(\s*)(?:(?:now\s+)?(?:return|go\s+back|going\s+back|returning))\s+to\s+(?:the\s+)?(?:held\s+)?({N}\s+)?(?:held\s+)?{_PART}\s+{STS}{_ON}{_THEN}",
+        r"\1take up \2\3 sts. ",
+        "Return to the front sts and work as for back until armhole measures 9 cm.",
+    ),
+    row(
+        "on these",
+        rf"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:work|cont(?:inue)?|working|continuing)\s+(?:on\s+)?(?:only\s+)?on\s+these\s+{STS}(?:\s+only)?(?:\s+for\s+{_SIDE_OF})?)\s*(?:\.\s*|\s*$)",
+        " ",
+        "Work on these sts only for left side.",
+        spelt_out=True,
+    ),
+    row(
+        "ending|finishing|ends",
+        rf"(\buntil\s+[^.;,]*?\b(?:measures\s+same\s+as|matches|is\s+(?:the\s+)?same(?:\s+length)?\s+as)\b[^.;,]*?)\s*,?\s*(?:and\s+)?(?:ending|finishing)\s+(?:with|on|after)\s+(?:an?\s+)?(rs|ws|right\s+side|wrong\s+side|knit|purl|k|p)\s+{ROUND}",
+        r"\1. ends with a \2 row",
+        "Work straight until front matches back to shoulder, ending with a WS row.",
+    ),
+)
+"""The rows, in the order tried."""
