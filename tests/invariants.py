@@ -15,6 +15,7 @@ def broken_invariants(plan: Plan) -> tuple[str, ...]:
 
 def _broken(plan: Plan) -> Iterator[str]:
     previous: Round | None = None
+    known: dict[int, tuple[int, int]] = {}
     for round_ in plan.rounds:
         where = f"{round_.section} round {round_.number}"
         if round_.index != (previous.index + 1 if previous else 0):
@@ -22,7 +23,7 @@ def _broken(plan: Plan) -> Iterator[str]:
         ended = previous.after if previous else 0
         if round_.before != ended:
             yield f"{where}: begins with {round_.before}, the round before ends with {ended}"
-        yield from _stitches(round_, where)
+        yield from _stitches(round_, where, known)
         if round_.evenly:
             yield from _even(round_, where)
         if round_.chart is not None:
@@ -34,9 +35,11 @@ def _broken(plan: Plan) -> Iterator[str]:
         previous = round_
 
 
-def _stitches(round_: Round, where: str) -> Iterator[str]:
-    uses = sum(run.uses for run in round_.runs)
-    leaves = sum(run.leaves for run in round_.runs)
+def _stitches(round_: Round, where: str, known: dict[int, tuple[int, int]]) -> Iterator[str]:
+    if id(round_.runs) not in known:  # rounds that are alike share their runs
+        runs = round_.runs
+        known[id(runs)] = (sum(run.uses for run in runs), sum(run.leaves for run in runs))
+    uses, leaves = known[id(round_.runs)]
     if uses != round_.before:
         yield f"{where}: the runs use {uses} of {round_.before}"
     if leaves != round_.after:

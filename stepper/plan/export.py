@@ -21,11 +21,12 @@ def plan_document(plan: Plan, *, spoken: Callable[[Round], str]) -> dict[str, An
     Returns:
         Plain values only: text, integers, numbers, lists, tables and None.
     """
+    laid: dict[int, list[list[Any]]] = {}
     return {
         "format": FORMAT,
         "title": plan.title,
         "sections": [_section(plan, name) for name in plan.sections],
-        "rounds": [_round(round_, spoken) for round_ in plan.rounds],
+        "rounds": [_round(round_, spoken, laid) for round_ in plan.rounds],
         "warnings": [{"line": caution.line, "text": caution.text} for caution in plan.warnings],
     }
 
@@ -35,8 +36,14 @@ def _section(plan: Plan, name: str) -> dict[str, Any]:
     return {"name": name, "rounds": len(rounds), "stitches": sum(round_.progress for round_ in rounds)}
 
 
-def _round(round_: Round, spoken: Callable[[Round], str]) -> dict[str, Any]:
+def _round(
+    round_: Round, spoken: Callable[[Round], str], laid: dict[int, list[list[Any]]]
+) -> dict[str, Any]:
+    """Write a round; `laid` keeps the runs of those before it, which thousands of rounds may share."""
     checkpoint = round_.checkpoint
+    runs = laid.get(id(round_.runs))
+    if runs is None:
+        runs = laid[id(round_.runs)] = [[run.stitch, run.times, run.yarn] for run in round_.runs]
     return {
         "index": round_.index,
         "section": round_.section,
@@ -52,7 +59,7 @@ def _round(round_: Round, spoken: Callable[[Round], str]) -> dict[str, Any]:
         "before": round_.before,
         "after": round_.after,
         "held": round_.held,
-        "runs": [[run.stitch, run.times, run.yarn] for run in round_.runs],
+        "runs": runs,
         "shaping": list(round_.shaping),
         "floats": [[yarn, stitches] for yarn, stitches in round_.floats],
         "checkpoint": {"expect": checkpoint.expect, "reason": checkpoint.reason} if checkpoint else None,

@@ -150,7 +150,7 @@ class Round:
     @property
     def progress(self) -> int:
         """How many stitches the round has, as counted on the right needle. Unit: stitches."""
-        return sum(run.progress for run in self.runs)
+        return sum(item.progress for item in self.phrase)
 
     @property
     def holds(self) -> bool:
