@@ -14,7 +14,7 @@ KEYS = frozenset(
         "title", "finish_by", "units", "sizes", "knit", "size", "then", "from", "reshape", "yarn",
         "name", "colour", "color", "skein", "grams", "metres", "ounces", "yards", "bought", "gauge",
         "tension",
-        "needle", "stitches", "rounds", "rows", "blocked", "body", "charts", "key", "repeat",
+        "needle", "needles", "stitches", "rounds", "rows", "blocked", "body", "charts", "key", "repeat",
         "drawn", "picture", "alterations", "note", "cues", "sections", "work", "short_rows",
         "wanted_ease", "swatch", "weight", "width", "height", "float_limit", "longest_float",
         "spacing", "over",

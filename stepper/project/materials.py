@@ -44,6 +44,20 @@ def read_yes(fields: Fields, name: str, draft: FileDraft) -> bool:
     return word in ("yes", "true")
 
 
+def read_needles(fields: Fields, draft: FileDraft) -> tuple[float, ...]:
+    """Read `needles`, the sizes that the pattern names: `3.5 mm, 4 mm`; none if it is not given. Unit: mm."""
+    node = fields.text("needles")
+    if node is None:
+        return ()
+    found = [read_needle(part) for part in re.split(r"\s*(?:,|;|\band\b)\s*", node.text.strip()) if part]
+    sizes = {mm for mm in found if mm is not None}
+    if not found or None in found or len(sizes) < len(found):
+        hint = "Write each size once, with commas between them: 3.5 mm, 4 mm."
+        draft.problems.append(node.place.problem(f'`needles` is "{node.text}".', hint))
+        return ()
+    return tuple(sorted(sizes))
+
+
 def read_amount(
     fields: Fields, name: str, draft: FileDraft, *, required: bool = False, most: float = 1e5
 ) -> float | None:

@@ -191,6 +191,9 @@ class Project:
     fabrics: dict[str, Fabric]
     charts: dict[str, Chart]
     sections: tuple[Section, ...]
+    needles_mm: tuple[float, ...] = ()
+    """The needles that the pattern names, if the file lists them: "smaller" and "larger" are of these.
+    Unit: mm."""
     alterations: tuple[Alteration, ...] = ()
     body: dict[str, float] = field(default_factory=dict)
     """The wearer's measurements by name. Unit: mm."""

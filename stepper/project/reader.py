@@ -16,6 +16,7 @@ from stepper.project.materials import (
     read_body,
     read_fabrics,
     read_float_limit,
+    read_needles,
     read_wanted_ease,
     read_yarns,
     read_yes,
@@ -102,6 +103,7 @@ def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
     size, switches = _knit(fields, draft)
     draft.yarns = read_yarns(fields, draft)
     draft.fabrics = read_fabrics(fields, draft)
+    needles_mm = read_needles(fields, draft)
     body = read_body(fields, draft)
     wanted_ease = read_wanted_ease(fields, draft)
     float_mm, float_stitches = read_float_limit(fields, draft)
@@ -123,6 +125,7 @@ def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
         switches=switches,
         yarns=draft.yarns,
         fabrics=draft.fabrics,
+        needles_mm=needles_mm,
         charts=draft.charts,
         sections=sections,
         alterations=alterations,

@@ -26,6 +26,24 @@ def test_both_spellings_and_both_words_are_read() -> None:
     assert found.fabrics["plain"].needle_mm == 4.0
 
 
+@pytest.mark.parametrize(
+    ("written", "sizes"),
+    [("3.5 mm, 4 mm", (3.5, 4.0)), ("US 8 and US 6", (4.0, 5.0)), ("4 mm", (4.0,))],
+)
+def test_the_needles_of_a_pattern_are_listed(written: str, sizes: tuple[float, ...]) -> None:
+    """By either number, in any order. Source of the US numbers: Craft Yarn Council, hooks and needles."""
+    found = read_project(TEXT.replace("charts:", f"needles: {written}\ncharts:")).project
+    assert found is not None
+    assert found.needles_mm == sizes
+
+
+@pytest.mark.parametrize("written", ["3.5 mm, 3.5 mm", "small, large", "4 mm, US 6"])
+def test_needles_that_are_no_list_of_sizes_are_refused(written: str) -> None:
+    """The same needle twice tells nothing about which is the smaller."""
+    problems = read_project(TEXT.replace("charts:", f'needles: "{written}"\ncharts:')).problems
+    assert [problem.message for problem in problems] == [f'`needles` is "{written}".']
+
+
 def test_the_body_is_kept_in_millimetres() -> None:
     """Each measurement in its own unit."""
     found = read_project(TEXT.replace("charts:", "body: {bust: 88 cm, neck: 14 1/2 in}\ncharts:")).project

@@ -55,16 +55,17 @@ def fabric_on(needle_mm: float, own: Fabric | None, project: Project) -> Fabric 
 
 
 def _by_word(instruction: Needle, needles: Needles) -> float:
-    """Return the needle meant by `smaller` or `larger`, if the gauges of the file name two. Unit: mm."""
+    """Return the needle meant by `smaller` or `larger`, if the file names two sizes. Unit: mm."""
     if instruction.printed not in ("smaller", "larger"):
         return _by_number(instruction, needles)
-    sizes = sorted({fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm})
+    gauges = {fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm}
+    sizes = list(needles.project.needles_mm) or sorted(gauges)
     if len(sizes) == 2:
         return sizes[0] if instruction.printed == "smaller" else sizes[1]
     needles.report(
         instruction.place,
-        f'"{instruction.printed} needles" is clear only where the gauges of the file name two sizes; '
-        f"they name {one_of(f'{size:g} mm' for size in sizes) or 'none'}.",
+        f'"{instruction.printed} needles" is clear only where the file names two sizes, by its gauges or '
+        f"under `needles`; it names {one_of(f'{size:g} mm' for size in sizes) or 'none'}.",
         "Give the size in millimetres, for example 3.75 mm needles.",
     )
     return 0.0
@@ -73,6 +74,7 @@ def _by_word(instruction: Needle, needles: Needles) -> float:
 def _by_number(instruction: Needle, needles: Needles) -> float:
     """Return the needle meant by "size 8", which two tables number: the one that a gauge names. Unit: mm."""
     named = {fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm}
+    named |= set(needles.project.needles_mm)
     number = re.sub(
         r"^size\s*#?\s*|\s+(?:(?:circular|double-pointed)\s+)?needles?$", "", instruction.printed, flags=re.I
     )

@@ -8,12 +8,13 @@ from dataclasses import dataclass, fields, is_dataclass
 from itertools import groupby
 
 from stepper.craft.figures import format_number
-from stepper.project.instructions import BreakYarn, ChartWork, Line, WithYarn
+from stepper.project.instructions import BreakYarn, ChartWork, Line, Needle, WithYarn
 from stepper.project.page.front_values import (
     FoundGauge,
     FoundYarn,
     find_gauges,
     find_needle,
+    find_needles,
     find_yarns,
     in_inches,
 )
@@ -55,6 +56,7 @@ def write_file(pasted: Pasted) -> WrittenFile:
         *_sizes(pasted),
         *_yarns(pasted),
         *_gauges(gauges, find_needle(pasted.text), inches=inches),
+        *_needles(pasted, gauges),
         *_charts(pasted),
         "",
         "sections:",
@@ -182,6 +184,20 @@ def _gauges(gauges: Sequence[FoundGauge], needle: float | None, *, inches: bool)
         why = f"# {MARK}: no gauge was found; this one is made up"
         rows.append(f"  plain: {{{size}stitches: 22, rounds: 30}}  {why}")
     return rows
+
+
+def _needles(pasted: Pasted, gauges: Sequence[FoundGauge]) -> list[str]:
+    """Return the two needles of the page, if its lines speak of the smaller and no gauge tells."""
+    spoken = any(
+        isinstance(record, Needle) and record.printed in ("smaller", "larger")
+        for line in _lines(pasted)
+        for record in _records(line.sentences)
+    )
+    named, sizes = {gauge.needle_mm for gauge in gauges if gauge.needle_mm}, find_needles(pasted.text)
+    if not spoken or len(named) == 2 or len(sizes) != 2:
+        return []
+    listed = ", ".join(f"{format_number(size)} mm" for size in sizes)
+    return ["", f'needles: {listed}  # "smaller" and "larger" are of these']
 
 
 def _charts(pasted: Pasted) -> list[str]:

@@ -162,6 +162,13 @@ def find_needle(text: str) -> float | None:
     return None
 
 
+def find_needles(text: str) -> tuple[float, ...]:
+    """Return every needle size of running text once, in order of size; crochet hooks are none. Unit: mm."""
+    spoken = re.sub(r"[^,;.\n]*\bhooks?\b[^,;\n]*", " ", text, flags=re.I)
+    found = (read_needle(match.group().replace("#", "")) for match in _NEEDLE.finditer(spoken))
+    return tuple(sorted({size for size in found if size is not None}))
+
+
 def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
     """Find the yarns: the letters that the lines use, and their names.
 

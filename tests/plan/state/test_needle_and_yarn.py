@@ -15,7 +15,16 @@ def test_a_needle_by_its_word_is_one_of_the_two_of_the_file() -> None:
     """`smaller` and `larger` name no size; the gauges of the file do, where they name two."""
     work = "Cast on 20 sts. Join in the round.\nChange to smaller needles.\nKnit 1 rnd.\nBind off."
     assert [round_.needle_mm for round_ in plan_of(project(work, head=TWO)).rounds] == [4.0, 3.25, 3.25]
-    assert "they name 4 mm" in faults(project(work))
+    assert "it names 4 mm" in faults(project(work))
+
+
+def test_the_needles_of_the_pattern_tell_which_is_smaller() -> None:
+    """A page gives one gauge and lists two needles: the smaller is the one of them that the gauge does not name."""
+    work = "Cast on 20 sts. Join in the round.\nChange to smaller needles.\nKnit 1 rnd.\nChange to larger needles.\nBind off."
+    listed = HEAD.replace("charts:", "needles: 3.5 mm, 4 mm\ncharts:")
+    assert [round_.needle_mm for round_ in plan_of(project(work, head=listed)).rounds] == [4.0, 3.5, 4.0]
+    three = HEAD.replace("charts:", "needles: 3.5 mm, 4 mm and 5 mm\ncharts:")
+    assert "it names 3.5 mm, 4 mm or 5 mm" in faults(project(work, head=three))
 
 
 def test_a_yarn_is_taken_and_broken_by_its_name() -> None:

@@ -158,3 +158,20 @@ def test_a_sample_printed_and_pasted_back_gives_the_same_rounds(path: Path, widt
     assert again is not None
     own = plan_of(replace(project, switches=(), alterations=()))
     assert [shape(round_) for round_ in plan_of(again).rounds] == [shape(round_) for round_ in own.rounds]
+
+
+def test_the_smaller_needle_of_a_page_is_that_of_its_list() -> None:
+    """The page names two needles and gives the gauge of one: the rib is worked on the other."""
+    page = (
+        "Sample cowl\nNeedles: 3.5 mm and 4 mm circular\nGauge: 22 sts and 30 rnds = 10 cm in stockinette on 4 mm needles\n\n"
+        "COWL\nWith smaller needles cast on 96 sts. Join in the round.\n*K2, p2; rep from * to end.\nChange to larger needles.\n"
+        "Knit 10 rounds.\nBind off.\n"
+    )
+    made = write_file(take_apart(page))
+    assert 'needles: 3.5 mm, 4 mm' in made.text
+    project = read_project(made.text).project
+    assert project is not None
+    plan = compile_plan(project).plan
+    assert plan is not None
+    assert [round_.needle_mm for round_ in plan.rounds[:2]] == [3.5, 3.5]
+    assert plan.rounds[-1].needle_mm == 4.0

@@ -5,6 +5,7 @@ import pytest
 from stepper.project.page.front_values import (
     find_gauges,
     find_needle,
+    find_needles,
     find_yarns,
     in_inches,
 )
@@ -67,3 +68,16 @@ def test_a_table_of_measurements_names_no_yarn() -> None:
 def test_yarn_is_what_looks_like_yarn(row: str) -> None:
     """A weight, a fibre, an amount. Source: common practice."""
     assert [yarn.key for yarn in find_yarns([row])] == ["MC"]
+
+
+@pytest.mark.parametrize(
+    ("text", "sizes"),
+    [
+        ("4 mm and 3.5 mm circular needles, 60 cm long, and dpns 3.5 mm. Gauge on 4 mm needles.", (3.5, 4.0)),
+        ("US 7 (4.5 mm) and US 5 (3.75 mm) needles, a 3 mm crochet hook, markers", (3.75, 4.5)),
+        ("A 5 mm circular needle", (5.0,)),
+    ],
+)
+def test_every_needle_of_the_page_is_found_once(text: str, sizes: tuple[float, ...]) -> None:
+    """Which is the smaller can be told only where all of them are known."""
+    assert find_needles(text) == sizes
