@@ -137,6 +137,7 @@ def _part(plain: str) -> Heading | None:
         and not re.search(r"[\d.,;*(\[=]", bare)
         and bare[:1].isalpha()
         and bool(_PART.search(bare))
+        and not bare.lower().endswith("as follows")
     )
     if not sound:
         return None

@@ -4,7 +4,13 @@ from __future__ import annotations
 
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
-_SET = r"(?:patt(?:ern)?|rib(?:bing)?|st\.?\s?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?|garter(?:\s+st(?:itch)?)?)"
+_NAMING = (
+    r"(?:(?:the|a|main|body|yoke|border|edging|cuff|leg|twisted|double|single|broken|garter|moss|seed|slip|slipped|textured?|"
+    r"lace|lacy|eyelet|cabled?|cables|stripe|striped|stranded|colou?rwork|two-colou?r|basket|basketweave|waffle|honeycomb|"
+    r"diamond|chevron|zigzag|wave|leaf|tree|star|linen|brioche|mock|reverse|stitch|st)\s+)*"
+)
+"""Words that name a pattern whose rows follow."""
+_SET = _NAMING + r"(?:pattern\s+st(?:itch)?|patt(?:ern)?|lace|cables?|stripes?|stitch|rib(?:bing)?|st\.?\s?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?|garter(?:\s+st(?:itch)?)?)"
 _SHAPES = rf"(?:dec(?:rease)?\b|inc(?:rease)?\b|bo\b|{OFF}|cast\s+on\b)"
 _TOLD = rf"(?:--?|:|,|;)\s*(?:the\s+)?(?:work|piece)\s+(?:now\s+|should\s+(?:now\s+)?)?measures?\s+(?:about\s+|approx(?:imately|\.)?\s+)?{LONG}(?:\s+from\s+(?:the\s+)?(?:beg(?:inning)?|cast-?on(?:\s+edge)?))?"
 

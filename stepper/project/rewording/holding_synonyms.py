@@ -220,8 +220,14 @@ HOLDING: tuple[Synonym, ...] = (
     ),
     row("pm", r"(\.\s*pm)\s*,\s*(?:and\s+)?(?=join\b)", r"\1 and ", "Divide evenly onto 4 needles, pm, and join in the rnd."),
     row(
-        "each",
-        rf"((?:cast\s+on|co)\s+{N}\s+{STS}|divide\s+over\s+{_FEW}\s+needles)\s*[,;.(-]\s*(?:with\s+)?({N})\s+{STS}\s+(?:on|to|per)\s+each(?:\s+(?:needle|dpn))?\s*\)?",
+        "each|per needle|per dpn",
+        rf"(divide\s+over\s+{_FEW}\s+needles)\s*[,;.(-]\s*(?:with\s+)?({N})(?:\s+{STS})?\s+(?:(?:on|to)\s+each(?:\s+(?:needle|dpn))?|per\s+(?:needle|dpn))\s*\)?\s*,?\s*and\s+(?=join\b)",
+        r"\1. \2 sts on each needle. ",
+        "Divide sts evenly over 4 needles (14 sts on each) and join in the round.",
+    ),
+    row(
+        "each|per needle|per dpn",
+        rf"((?:cast\s+on|co)\s+{N}\s+{STS}|divide\s+over\s+{_FEW}\s+needles)\s*[,;.(-]\s*(?:with\s+)?({N})(?:\s+{STS})?\s+(?:(?:on|to|per)\s+each(?:\s+(?:needle|dpn))?|per\s+(?:needle|dpn))\s*\)?",
         r"\1. \2 sts on each needle",
         "Using a magic cast-on, CO 24 sts; 12 sts on each needle.",
     ),

@@ -50,6 +50,7 @@ JOINED: tuple[Synonym, ...] = (
         "join in the round. ",
         "CO 20 sts. Join and work 4 rnds in k1, p1 rib.",
     ),
+    row("pm|place", r"\b(join\b[^.;:]*?)\s*;\s*(?=(?:pm|place\s+(?:an?\s+)?(?:\w+\s+)?marker)\b)", r"\1. ", "Join, being careful not to twist; pm for BOR."),
     row("join", rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*;\s*(?=join\b)", r"\1. ", "CO 20 sts; join."),
     row(
         "facing",
@@ -81,6 +82,12 @@ JOINED: tuple[Synonym, ...] = (
         rf"\b(?:change|switch)\s+to\s+({_PLAIN})\s*,?\s*and\s+work\s+({N}\s+{ROUND})",
         r"work \2 in \1",
         "Change to st st and work 4 rows.",
+    ),
+    row(
+        "change",
+        rf"\b(?:change|switch)\s+to\s+({_PLAIN})\s*,?\s*and\s+(?:work|cont(?:inue)?|knit)(?:\s+(?:even|straight))?\s+(?=(?:until|for)\b)",
+        r"work in \1 ",
+        "Change to st st and work until leg measures 16 cm.",
     ),
     row(
         "row",

@@ -28,18 +28,18 @@ UNTIL: tuple[Synonym, ...] = (
     ),
     row(
         "needle",
-        rf"((?:^|[:.])\s*{_BOUND}?)({_WORK})\s+until\s+(?:there\s+are\s+|you\s+have\s+)?({N})\s+{STS}\s+"
-        rf"(?P<said>(?:are\s+)?on\s+(?:the\s+)?{_RIGHT}\s+needle(?:\s+{_AFTER_BOUND})?)",
-        r"\1\2 \3",
+        rf"((?:^|[:.])\s*{_BOUND}?)({_WORK})\s+(?P<said>until\s+(?:there\s+are\s+|you\s+have\s+)?({N})\s+{STS}\s+"
+        rf"(?:are\s+)?on\s+(?:the\s+)?{_RIGHT}\s+needle(?:\s+{_AFTER_BOUND})?)",
+        r"\1\2 \4",
         "BO 4 sts, knit until there are 10 sts on right needle after BO, BO 4 sts, knit to end.",
         again=True,
         spelt_out=True,
     ),
     row(
         "needle",
-        rf"(\b{_BOUND})({_WORK})\s+until\s+(?:there\s+are\s+|you\s+have\s+)?({N})\s+{STS}\s+"
-        rf"(?P<said>(?:are\s+)?on\s+(?:the\s+)?{_RIGHT}\s+needle\s+{_AFTER_BOUND})",
-        r"\1\2 \3",
+        rf"(\b{_BOUND})({_WORK})\s+(?P<said>until\s+(?:there\s+are\s+|you\s+have\s+)?({N})\s+{STS}\s+"
+        rf"(?:are\s+)?on\s+(?:the\s+)?{_RIGHT}\s+needle\s+{_AFTER_BOUND})",
+        r"\1\2 \4",
         "K4, BO 4 sts for thumb, knit until there are 10 sts on right needle after BO, k to end.",
         again=True,
         spelt_out=True,
@@ -58,7 +58,7 @@ UNTIL: tuple[Synonym, ...] = (
     ),
     row(
         "until all",
-        rf"\b(?P<said>until\s+all\s+(?:the\s+)?(?:(?:gusset|heel|flap|side|heel\s+flap)\s+){STS}\s+(?:have\s+been|are)\s+(?:worked|used(?:\s+up)?|decreased))"
+        rf"\b(?P<said>until\s+all\s+(?:the\s+)?(?:(?:gusset|heel|flap|side|heel\s+flap)\s+)?{STS}\s+(?:have\s+been|are)\s+(?:worked|used(?:\s+up)?|decreased))"
         rf"\s*[.;,:-]\s*\(?\s*({N}\s+{STS})(?:\s+rem(?:ain)?)?\s*\)?(?=\s*\.?\s*$)",
         r"until \2 rem",
         "Rep last round until all gusset sts have been worked. 18 sts rem.",
