@@ -20,7 +20,7 @@ from stepper.sitting.preferences import Preferences, read_preferences
 from stepper.sitting.recognisers import load_recogniser
 
 if TYPE_CHECKING:
-    from stepper.ears.moonshine import MoonshineRecogniser
+    from stepper.ears.bundled.moonshine import MoonshineRecogniser
 
 SECONDS = 6.0
 """How long it records unless asked otherwise. Unit: s."""
@@ -97,7 +97,7 @@ def list_warnings(recogniser: Recogniser, mine: Preferences) -> Iterator[str]:
             yield f'"{wording}" is a single word, which is easily heard when nobody said it.'
         if "{" in mine.wordings[wording]:
             yield f'"{wording}" stands for a cue with a number or a name, which it has no place for.'
-    from stepper.ears.moonshine import MoonshineRecogniser
+    from stepper.ears.bundled.moonshine import MoonshineRecogniser
 
     if isinstance(recogniser, MoonshineRecogniser):
         for phrase in recogniser.unspeakable:
@@ -117,7 +117,7 @@ def judge_address(recogniser: Recogniser) -> Iterator[str]:
     Args:
         recogniser: Which recogniser listens.
     """
-    from stepper.ears.moonshine import MoonshineRecogniser
+    from stepper.ears.bundled.moonshine import MoonshineRecogniser
 
     judged = recogniser.judge_address() if isinstance(recogniser, MoonshineRecogniser) else None
     if judged is None:
@@ -155,7 +155,7 @@ class ReportingRecogniser:
         self.taken = bool(heard and heard.text)
         taken = f'taken for "{heard.text}"' if heard and heard.text else "not taken for a cue"
         self._tell(f"{self.count}. {len(segment) / 2 / HEARING_RATE_HZ:.1f} s, {taken}.")
-        from stepper.ears.moonshine import MoonshineRecogniser
+        from stepper.ears.bundled.moonshine import MoonshineRecogniser
 
         if isinstance(self._recogniser, MoonshineRecogniser):
             for line in _distances(self._recogniser, segment, self._everything):

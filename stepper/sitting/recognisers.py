@@ -128,7 +128,7 @@ def load_recogniser(
     if is_bundled:
         if find_spec("moonshine_voice") is None and find_spec("onnxruntime") is not None:
             raise SurroundingsError(f"Nothing is heard: {NONE_HERE}. A Vosk model does in its place.")
-        from stepper.ears.moonshine import MoonshineRecogniser
+        from stepper.ears.bundled.moonshine import MoonshineRecogniser
 
         return MoonshineRecogniser(
             wordings,

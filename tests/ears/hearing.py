@@ -18,7 +18,7 @@ from tempfile import TemporaryDirectory
 import pytest
 
 from stepper.devices.wav_microphone import WavMicrophone
-from stepper.ears.moonshine_model import MoonshineModel
+from stepper.ears.bundled.moonshine_model import MoonshineModel
 from stepper.mouth.settings import SpeechSettings
 from tests.bench.voice.twin import make_twin
 from tests.speech import render

@@ -27,8 +27,8 @@ from scipy.stats import chi2
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.language.understanding.understand import NotUnderstood, understand
-from stepper.ears.moonshine import MoonshineRecogniser
-from stepper.ears.thresholds import STRICT
+from stepper.ears.bundled.moonshine import MoonshineRecogniser
+from stepper.ears.bundled.thresholds import STRICT
 from stepper.ears.wordings import Reply
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import ADDRESSES, CLOSED, Clip, clips

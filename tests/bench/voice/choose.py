@@ -20,9 +20,9 @@ from pathlib import Path
 import numpy as np
 
 from stepper.sitting.recogniser_wordings import list_wordings
-from stepper.ears.decision import Candidate, decide
-from stepper.ears.moonshine import Manner, MoonshineRecogniser, Utterance
-from stepper.ears.thresholds import LOOSE, STRICT, Thresholds
+from stepper.ears.bundled.decision import Candidate, decide
+from stepper.ears.bundled.moonshine import Manner, MoonshineRecogniser, Utterance
+from stepper.ears.bundled.thresholds import LOOSE, STRICT, Thresholds
 from stepper.ears.wordings import Wordings
 from tests.bench.voice.__main__ import Bench
 from tests.bench.voice.film import film, loudness

@@ -22,7 +22,7 @@ from stepper.sitting.recogniser_wordings import list_lengths, list_wordings
 from stepper.language.numbers import words
 from stepper.language.understanding.understand import understand
 from stepper.session.cues import Note
-from stepper.ears.moonshine import MoonshineRecogniser
+from stepper.ears.bundled.moonshine import MoonshineRecogniser
 from tests.bench.voice.__main__ import SAMPLE, share
 from tests.bench.voice.film import film
 from tests.bench.voice.material import clips

@@ -17,7 +17,7 @@ from pathlib import Path
 
 import numpy as np
 
-from stepper.ears.moonshine import MoonshineRecogniser
+from stepper.ears.bundled.moonshine import MoonshineRecogniser
 from stepper.language.numbers import digits_words, words
 from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.sitting.project_file import load_project

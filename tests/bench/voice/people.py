@@ -24,7 +24,7 @@ import numpy as np
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.language.numbers import words
-from stepper.ears.moonshine import MoonshineRecogniser
+from stepper.ears.bundled.moonshine import MoonshineRecogniser
 from tests.bench.voice.__main__ import SAMPLE, share
 from tests.bench.voice.stream import as_16_bit
 from tests.bench.voice.wordings import near_and_behind

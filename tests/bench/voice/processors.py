@@ -27,10 +27,10 @@ from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.language.understanding.normal_text import normalise
 from stepper.language.understanding.understand import NotUnderstood, understand
-from stepper.ears.decision import total_score
+from stepper.ears.bundled.decision import total_score
 from stepper.mouth.espeak import EspeakVoice
-from stepper.ears.moonshine import MoonshineRecogniser
-from stepper.ears.moonshine_model import MoonshineModel
+from stepper.ears.bundled.moonshine import MoonshineRecogniser
+from stepper.ears.bundled.moonshine_model import MoonshineModel
 from stepper.mouth.natural import NaturalVoice
 from stepper.devices.ports import HEARING_RATE_HZ
 from stepper.devices.resample import resample

@@ -18,7 +18,7 @@ from pathlib import Path
 
 import numpy as np
 
-from stepper.ears.moonshine import MoonshineRecogniser
+from stepper.ears.bundled.moonshine import MoonshineRecogniser
 from stepper.ears.wordings import Reply
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings

@@ -19,7 +19,7 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
 
-from stepper.ears.moonshine_model import packaged_folder
+from stepper.ears.bundled.moonshine_model import packaged_folder
 
 NETWORKS = ("encoder_model.ort", "decoder_model_merged.ort")
 _GRAPH = 5

@@ -17,7 +17,7 @@ import numpy as np
 
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
-from stepper.ears.moonshine import MoonshineRecogniser
+from stepper.ears.bundled.moonshine import MoonshineRecogniser
 from tests.bench.voice.__main__ import SAMPLE
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import CLOSED, clips

@@ -120,7 +120,7 @@ def sounds(texts: list[str]) -> list[list[int]]:
 
 def orders(folder: Path, data: Path) -> None:
     """Pack the first half of the orders, where the bundled recogniser is sure of what it writes down."""
-    from stepper.ears.moonshine_model import MoonshineModel
+    from stepper.ears.bundled.moonshine_model import MoonshineModel
     from tests.bench.voice.people import read
 
     model, found = MoonshineModel(), []

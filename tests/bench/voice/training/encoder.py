@@ -164,7 +164,7 @@ def packaged_weights(path: Path) -> dict[str, np.ndarray]:
 
 
 def main() -> None:
-    from stepper.ears.moonshine_model import packaged_folder
+    from stepper.ears.bundled.moonshine_model import packaged_folder
 
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("out", type=Path)

@@ -22,7 +22,7 @@ import pyworld
 from scipy.ndimage import uniform_filter1d
 from scipy.signal import resample_poly
 
-from stepper.ears.moonshine_model import MoonshineModel
+from stepper.ears.bundled.moonshine_model import MoonshineModel
 from tests.bench.voice.training.texts import draw
 from tests.bench.voice.voices import RATE_HZ, VOICES, kokoro_say, read_wav, through_file, trimmed
 

@@ -14,9 +14,9 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any, Final
 
+from stepper.ears.bundled.token_tree import Node
 from stepper.ears.onnx_session import load_network
 from stepper.ears.packaged_weights import weights_path
-from stepper.ears.token_tree import Node
 from stepper.errors import NotInstalledError, SurroundingsError
 
 _BEGIN, _END = 1, 2

@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from functools import cache
 from typing import Any, Final
 
-from stepper.ears.spotting import PronouncedPhrase
+from stepper.ears.bundled.spotting import PronouncedPhrase
 from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 ALIKE: Final = (

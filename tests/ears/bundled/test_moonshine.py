@@ -7,8 +7,8 @@ from pathlib import Path
 
 import pytest
 
-from stepper.ears.decision import Candidate
-from stepper.ears.moonshine import Manner, MoonshineRecogniser, Utterance, said_behind
+from stepper.ears.bundled.decision import Candidate
+from stepper.ears.bundled.moonshine import Manner, MoonshineRecogniser, Utterance, said_behind
 from stepper.ears.wordings import Frame, Wordings
 from stepper.language.understanding.normal_text import normalise
 from tests.ears.hearing import NETWORKS, NUDGES, model, needs_recogniser, nudges, sound

@@ -4,8 +4,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.ears.sound_distance import SoundDistances, similar_phrases
-from stepper.ears.spotting import PronouncedPhrase
+from stepper.ears.bundled.sound_distance import SoundDistances, similar_phrases
+from stepper.ears.bundled.spotting import PronouncedPhrase
 from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 sounds = st.lists(st.sampled_from(SOUNDS), min_size=1, max_size=8).map(tuple)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 import numpy as np
 import pytest
 
-from stepper.ears.spotting import Spotter
+from stepper.ears.bundled.spotting import Spotter
 from stepper.ears.wordings import Frame, Reply, SingleWord, Wordings
 from stepper.mouth.pronunciation import SOUNDS, Sounds
 

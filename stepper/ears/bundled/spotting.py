@@ -13,7 +13,7 @@ from collections.abc import Collection, Hashable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from stepper.ears.sound_tree import Endings, SoundTree, find_span, log_anything, log_silence
+from stepper.ears.bundled.sound_tree import Endings, SoundTree, find_span, log_anything, log_silence
 from stepper.ears.wordings import Frame, Reply, Wordings, list_address_ways
 from stepper.mouth.pronunciation import Pronounces, Sounds
 

@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from stepper.ears.sound_distance import VOWELS, SoundDistances
-from stepper.ears.spotting import PronouncedPhrase
+from stepper.ears.bundled.sound_distance import VOWELS, SoundDistances
+from stepper.ears.bundled.spotting import PronouncedPhrase
 from stepper.mouth.pronunciation import Sounds
 
 FEWEST_SYLLABLES: Final = 2

@@ -6,7 +6,7 @@ import math
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 
-from stepper.ears.thresholds import Thresholds
+from stepper.ears.bundled.thresholds import Thresholds
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

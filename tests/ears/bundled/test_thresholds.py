@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.ears.thresholds import LOOSE, STRICT
+from stepper.ears.bundled.thresholds import LOOSE, STRICT
 
 
 def test_behind_an_address_word_less_is_asked_for() -> None:

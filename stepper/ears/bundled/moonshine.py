@@ -7,15 +7,14 @@ from collections.abc import Callable, Collection
 from dataclasses import dataclass
 from typing import Any
 
-from stepper.ears.address_word import AddressWord, judge_address
-from stepper.ears.decision import Candidate, decide, total_score
-from stepper.ears.moonshine_model import Encoded, MoonshineModel
-from stepper.ears.ports import Heard, Place
-from stepper.ears.sound_distance import similar_phrases
-from stepper.ears.sound_model import FRAME_S, SoundModel
-from stepper.ears.sound_tree import NOTHING
-from stepper.ears.spotting import PhraseMatch, Spotter
-from stepper.ears.thresholds import (
+from stepper.ears.bundled.address_word import AddressWord, judge_address
+from stepper.ears.bundled.decision import Candidate, decide, total_score
+from stepper.ears.bundled.moonshine_model import Encoded, MoonshineModel
+from stepper.ears.bundled.sound_distance import similar_phrases
+from stepper.ears.bundled.sound_model import FRAME_S, SoundModel
+from stepper.ears.bundled.sound_tree import NOTHING
+from stepper.ears.bundled.spotting import PhraseMatch, Spotter
+from stepper.ears.bundled.thresholds import (
     ALIKE_WITHIN,
     BEGUN,
     CALLED,
@@ -27,7 +26,8 @@ from stepper.ears.thresholds import (
     UNWEIGHED,
     Thresholds,
 )
-from stepper.ears.token_tree import as_model_writes, build_token_tree
+from stepper.ears.bundled.token_tree import as_model_writes, build_token_tree
+from stepper.ears.ports import Heard, Place
 from stepper.ears.wordings import Reply, Wordings, strip_address
 from stepper.mouth.pronunciation import Pronouncer
 

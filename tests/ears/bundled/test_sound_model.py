@@ -6,9 +6,9 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from stepper.ears import sound_model
-from stepper.ears.sound_distance import SoundDistances
-from stepper.ears.sound_model import SoundModel
+from stepper.ears.bundled import sound_model
+from stepper.ears.bundled.sound_distance import SoundDistances
+from stepper.ears.bundled.sound_model import SoundModel
 from stepper.errors import SurroundingsError
 from stepper.mouth.pronunciation import SOUNDS, Pronouncer
 from tests.ears.hearing import NETWORKS, model, needs_recogniser, nudges, sound

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.ears.sound_tree import Endings, SoundTree, find_span, log_anything, log_silence
+from stepper.ears.bundled.sound_tree import Endings, SoundTree, find_span, log_anything, log_silence
 from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 FEW = SOUNDS[:3]

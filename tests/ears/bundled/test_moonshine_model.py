@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.ears.token_tree import build_token_tree
+from stepper.ears.bundled.token_tree import build_token_tree
 from tests.ears.hearing import NETWORKS, model, needs_recogniser, nudges, sound
 
 

@@ -4,8 +4,8 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.ears.decision import Candidate, decide, total_score
-from stepper.ears.thresholds import LOOSE, STRICT
+from stepper.ears.bundled.decision import Candidate, decide, total_score
+from stepper.ears.bundled.thresholds import LOOSE, STRICT
 
 _UNLIKE = 0.1
 

@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.ears.token_tree import Node, as_model_writes, build_token_tree
+from stepper.ears.bundled.token_tree import Node, as_model_writes, build_token_tree
 
 
 def walked(root: Node, way: str) -> str | None:

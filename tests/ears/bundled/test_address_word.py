@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.ears.address_word import AddressWord, judge_address
-from stepper.ears.spotting import PronouncedPhrase
+from stepper.ears.bundled.address_word import AddressWord, judge_address
+from stepper.ears.bundled.spotting import PronouncedPhrase
 from stepper.mouth.pronunciation import Pronouncer
 
 WITHIN = 0.3

@@ -1,0 +1,1 @@
+"""The bundled recogniser: which of all that may be said fits the sounds of an utterance."""
