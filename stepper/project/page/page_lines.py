@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import islice
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Phrase
@@ -19,6 +20,8 @@ from stepper.project.reading.wording import Words, reads
 _MOST_ROWS = 8
 """Most rows of a page that one sentence may span."""
 _CLAUSE = re.compile(r"\s*[,;]\s+|\s+(?=and\s)")
+_MOST_CLAUSES = 24
+"""A cast-on ends within so many commas, a list of nine sizes among them; a row may be thousands long."""
 _STITCHES = re.compile(r"\bst(?:itche)?s\b", re.I)
 _PLACE = Span(line=1, column=1)
 _STOPS = "full stops stand between the stitches of this row; it is not clear where each sentence ends."
@@ -127,7 +130,7 @@ class PageLines:
             The cast-on, at most one piece, and what is left of the sentence.
         """
         if casts_on(sentence) and not SWATCH.search(sentence):
-            for clause in _CLAUSE.finditer(sentence):
+            for clause in islice(_CLAUSE.finditer(sentence), _MOST_CLAUSES):
                 text = sentence[: clause.start()]
                 line = self.read(text) if _STITCHES.search(text) else None
                 if line is not None:

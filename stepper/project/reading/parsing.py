@@ -27,7 +27,7 @@ _PLAIN = str.maketrans(
 )  # fmt: skip
 
 _HEAD = re.compile(
-    r"^\s*(?:(?:short[-\s]?)?(?:rnds?|rounds?|rows?)\b\.?\s*\d[^:.*\[]*|next\s+(?:rnd|round|row)[^:]*"
+    r"^\s*(?:(?:even|odd)(?:[-\s]numbered)?\s+(?:rnds?|rounds?|rows?)\s+\d[^:.*\[]*|(?:short[-\s]?)?(?:rnds?|rounds?|rows?)\b\.?\s*\d[^:.*\[]*|next\s+(?:rnd|round|row)[^:]*"
     r"|(?:for\s+)?(?:the\s+)?(?:next|foll(?:owing)?\.?)\s+(?:\d[\d\s,;()\[\]]*|(?:two|three|four|five|six|seven|eight|"
     r"nine|ten)\s+)(?:rnds|rounds|rows)\b\.?"
     r"|next\s+and\s+(?:every|each)\s[^:.*\[]*"

@@ -75,7 +75,7 @@ class Builder(ChartBuilder):
         for child in tree.children:
             if child is None:
                 continue
-            if child.data in ("head", "head_all", "head_next", "head_when"):
+            if child.data in ("head", "head_all", "head_next", "head_parity", "head_when"):
                 head = self._head(child)
             else:
                 sentences.extend(self._sentence(child))
@@ -84,6 +84,9 @@ class Builder(ChartBuilder):
     def _head(self, tree: Tree[Token]) -> Head:
         spans = list(tree.find_data("span"))
         numbers = self._span(spans[0]) if spans else ()
+        if tree.data == "head_parity":
+            odd = str(tree.children[0]).lower().startswith("odd")
+            numbers = tuple(number for number in numbers if number % 2 == odd)
         sides = [str(token).upper() for side in tree.find_data("side") for token in side.children]
         side = side_of(sides[0]) if sides else ""
         rows = any(
@@ -257,6 +260,11 @@ class Builder(ChartBuilder):
     def _do_rep_last_many(self, tree: Any) -> Repeated:
         number, repeats = tree.children[2], tree.children[4]
         return Repeated((), self._numbers(number), self._repeats(repeats), True, self._tree_place(tree))
+
+    def _do_work_last_many(self, tree: Any) -> Repeated:
+        """Read "work these 2 rows 16 times", which counts the once just written out."""
+        number, repeats = tree.children[1], tree.children[3]
+        return Repeated((), self._numbers(number), self._repeats(repeats), False, self._tree_place(tree))
 
     def _do_work_spans(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)

@@ -219,6 +219,12 @@ LENGTHS: tuple[Synonym, ...] = (
         "Work these 6 rnds a total of 3 times.",
     ),
     row(
+        "these|those",
+        rf"(?:(?<=^)|(?<=[.;]))(\s*)work\s+(?:these|those)\s+({N}\s+{ROUND})\s+(?={N}\s+times|once|twice|{N}\s+more\s+times)",
+        r"\1work last \2 ",
+        "Work these 2 rows 16 times.",
+    ),
+    row(
         "and",
         rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*,?\s*and\s+(?=(?:work|knit|purl)\s+{N}\s+rows\b)",
         r"\1. work flat. ",

@@ -243,10 +243,16 @@ _STARS: tuple[Synonym, ...] = (
         r"\1*\2; rep from * to end",
         "*k1, p1*",
     ),
-    row("times", rf"((?:^|:)\s*)({_STITCH})\s+(?={N}\s+times\b)", r"\1(\2) ", "K2tog 12 times."),
+    row(
+        "times|twice",
+        rf"((?:^|:)\s*)({_STITCH})\s+(?=(?:{N}\s+times|twice)\b)",
+        r"\1(\2) ",
+        "K2tog twice, k to end.",
+    ),
     row(
         "twice|times",
-        rf"\b(to\s+last\s+{N}\s+{STS}\s*,\s*)({_STITCH})\s+(?=twice\b|{N}\s+times\b)(?=[^,;]*$)",
+        rf"\b(to\s+(?:last\s+{N}\s+{STS}|(?:{N}\s+{STS}\s+before\s+)?(?:the\s+)?(?:next\s+)?(?:m|mark(?:er)?))\s*,\s*"
+        rf"(?:(?:slm|sm|sl\s+m|slip\s+marker)\s*,\s*)?)({_STITCH})\s+(?=twice\b|{N}\s+times\b)",
         r"\1(\2) ",
         "K to last 4 sts, k2tog twice.",
     ),

@@ -14,6 +14,18 @@ not what a hold of the stitches to come does."""
 ROWS: tuple[Synonym, ...] = (
     # --- inside a round ---
     row(
+        "even|odd",
+        rf"^(\s*)(?:all|every)\s+(?:the\s+)?(even|odd)(?:[-\s]numbered)?\s+({ROUND})\s+(?:from\s+)?(\d+)\s*(?:-|to|through)\s*(\d+)\s*:",
+        r"\1\2 \3 \4-\5:",
+        "Every even round from 2 to 6: Knit.",
+    ),
+    row(
+        "even|odd",
+        rf"^(\s*)({ROUND})\s+(\d+)\s*(?:-|to|through)\s*(\d+)\s*,?\s*\(?\s*(even|odd)(?:[-\s]numbered)?(?:\s+{ROUND}(?:\s+only)?)?\s*\)?\s*:",
+        r"\1\5 \2 \3-\4:",
+        "Rnds 2-6 (even rnds only): Knit.",
+    ),
+    row(
         "across|all|round",
         rf"\b(?!(?:k|p|knit|purl)\s+across{END})(k|p|knit|purl|work)\s+(?:across|around|all)(?:\s+(?:all|the|these|rem(?:aining)?))*(?:\s+(?:{STS}|{ROUND}))?{END}",
         r"\1 to end",

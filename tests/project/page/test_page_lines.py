@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from stepper.project.instructions import Line
 from stepper.project.page.page_lines import PageLines
 from stepper.project.reading.wording import Words
 
@@ -71,3 +72,18 @@ def test_a_cast_on_is_cut_off_only_with_its_stitches() -> None:
     """A list of sizes is never cut into, and a swatch is no garment."""
     for text in ("Cast on 40, 44 and hum.", "Work and cast on 40 sts, and hum.", "Cast on 30 sts, and knit a swatch."):
         assert [piece.kind for piece in page().by_sentence(text, 3)] == ["note"]
+
+
+def test_a_row_of_thousands_of_clauses_is_not_read_at_each_of_them() -> None:
+    """Found by the fuzz: a row of 15,000 letters, read up to each of its commas, took minutes."""
+    asked: list[str] = []
+
+    class Counted(PageLines):
+        def read(self, text: str) -> Line | None:
+            asked.append(text)
+            return super().read(text)
+
+    text = "With smaller needles, CO 40 join sts in the rnd, " * 200
+    pieces = Counted(rows=(text,), words=Words(sizes=1)).by_sentence(text, 1)
+    assert {piece.kind for piece in pieces} <= {"line", "note"}
+    assert len(asked) < 60
