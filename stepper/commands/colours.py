@@ -17,10 +17,10 @@ from stepper.errors import SurroundingsError
 from stepper.report.colour_lines import pair_lines, verdict_lines, why_not_compared
 from stepper.report.colours import ChartSquares, Colours, colours_after_mend, compare_colours, list_views
 from stepper.report.drawing.colour_picture import draw_colours
-from stepper.screen.ansi import write_ansi
-from stepper.screen.panels import draw_panel, put_side_by_side
-from stepper.screen.rows import Row
-from stepper.screen.style import Depth
+from stepper.screen.drawing.ansi import write_ansi
+from stepper.screen.drawing.panels import draw_panel, put_side_by_side
+from stepper.screen.drawing.rows import Row
+from stepper.screen.drawing.style import Depth
 from stepper.screen.terminal_abilities import assess_terminal
 from stepper.screen.yarns import yarns_of
 from stepper.sitting.folding import PROSE_COLUMNS, print_folded, terminal_columns, write_painted

@@ -18,7 +18,7 @@ from contextlib import contextmanager, suppress
 from typing import Any, Final, TextIO, cast
 
 from stepper.errors import SurroundingsError
-from stepper.screen.unprintable import show_unprintable
+from stepper.screen.drawing.unprintable import show_unprintable
 
 _LIKE: Final = {
     **dict.fromkeys("–—−‒‑─━", "-"),

@@ -10,13 +10,13 @@ from stepper.lap.ports import Sight
 from stepper.lap.questions import find_question, say_what_number_does
 from stepper.lap.squares import describe_strip, list_yarns, yarn_numbers
 from stepper.screen.device_status import DeviceStatus, EarsState, MouthState
+from stepper.screen.drawing.rows import clean, text_of
 from stepper.screen.pages.ahead import list_facts, list_progress
 from stepper.screen.pages.count_badge import judge_count
 from stepper.screen.pages.device_signs import SPEAKING_DEAF, describe_heard, plain_reason
 from stepper.screen.pages.place_lines import list_counts, list_place
 from stepper.screen.pages.step_text import word_step
 from stepper.screen.pages.yoke_page import rings_of
-from stepper.screen.rows import clean, text_of
 from stepper.screen.scene import Scene
 
 _WIDE = 1000

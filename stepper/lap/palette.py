@@ -13,7 +13,7 @@ from dataclasses import dataclass, fields
 from typing import Final
 
 from stepper.craft.colours.colour import Lab, Rgb, contrast, lab, rgb_from_hex, rgb_of_lab
-from stepper.screen.style import Badge, Depth, best_ink, paint_badge
+from stepper.screen.drawing.style import Badge, Depth, best_ink, paint_badge
 from stepper.screen.yarns import Yarns
 
 _LINEN: Final = rgb_from_hex("#c9b79c")

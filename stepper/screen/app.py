@@ -20,6 +20,7 @@ from stepper.plan.model import Plan
 from stepper.screen.answer_lines import describe_result, pick_answers
 from stepper.screen.course import Course, course_of
 from stepper.screen.device_status import GETTING_READY, DeviceStatus, HeardWords, MouthState, find_ears_state
+from stepper.screen.drawing.style import Terminal
 from stepper.screen.event_log import LogEntry, find_way_back, list_entries
 from stepper.screen.garment_record import NO_RECORD, GarmentRecord, record_garment
 from stepper.screen.keys import PAGES, Page
@@ -30,7 +31,6 @@ from stepper.screen.ports import ScreenSetup, Sitting
 from stepper.screen.preparation import Preparation
 from stepper.screen.scene import Scene
 from stepper.screen.signals import mind_signals
-from stepper.screen.style import Terminal
 from stepper.screen.ui_state import FADES_S, KeyRequest, UIState, fade_typed, paste_text, press_key, turn_to
 from stepper.session.cues import Choose, Cue, Enough, Remedies, View, WhatElse
 from stepper.session.machine import Session

@@ -17,8 +17,8 @@ from typing import Final, NamedTuple
 from stepper.craft.stitches import Kind, Stitch, stitch
 from stepper.plan.model import Group, Item, Round, Run
 from stepper.screen.course import Course
-from stepper.screen.rows import Span
-from stepper.screen.style import Badge, Terminal, paint_badge
+from stepper.screen.drawing.rows import Span
+from stepper.screen.drawing.style import Badge, Terminal, paint_badge
 from stepper.screen.yarns import Yarns
 from stepper.session.counting.tally import markers_in
 

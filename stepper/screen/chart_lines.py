@@ -14,8 +14,8 @@ from itertools import accumulate
 
 from stepper.screen.cells import CAUGHT, MARKER, ChartRow, Look, Square, chart_row, draw_square
 from stepper.screen.course import Course
-from stepper.screen.rows import Row, Span, join_spans
-from stepper.screen.style import Terminal
+from stepper.screen.drawing.rows import Row, Span, join_spans
+from stepper.screen.drawing.style import Terminal
 from stepper.screen.yarns import Yarns
 from stepper.session.state import Position
 

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Protocol
 
-from stepper.screen.style import Depth
+from stepper.screen.drawing.style import Depth
 from stepper.screen.yarns import Yarns
 from stepper.session.cues import Cue
 from stepper.session.events import Event

@@ -10,10 +10,10 @@ import asyncio
 from collections.abc import Iterator
 from typing import Final
 
+from stepper.screen.drawing.style import Terminal
 from stepper.screen.pages.chart_page import prepare_chart
 from stepper.screen.pages.yoke_page import prepare_yoke
 from stepper.screen.scene import Scene
-from stepper.screen.style import Terminal
 
 _FIRST_S: Final = 0.3
 """How long after a new plan or size drawing ahead begins: she may be about to press a key. Unit: s."""

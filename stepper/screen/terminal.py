@@ -21,8 +21,8 @@ from prompt_toolkit.layout.screen import Screen as Canvas
 from prompt_toolkit.output import ColorDepth, Output
 from prompt_toolkit.styles import Attrs, Style
 
-from stepper.screen.rows import Row, clean, clean_row, row_width, text_width
-from stepper.screen.style import SIXTEEN, Depth, Paint
+from stepper.screen.drawing.rows import Row, clean, clean_row, row_width, text_width
+from stepper.screen.drawing.style import SIXTEEN, Depth, Paint
 from stepper.screen.view import draw_screen
 
 if TYPE_CHECKING:

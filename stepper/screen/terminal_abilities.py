@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from stepper.screen.style import Depth
+from stepper.screen.drawing.style import Depth
 
 _DUMB = frozenset(("", "dumb", "unknown"))
 

@@ -14,8 +14,8 @@ from typing import Final
 
 from stepper.plan.model import Plan
 from stepper.screen.debounce import Presses, PressVerdict, judge_press
+from stepper.screen.drawing.rows import clean
 from stepper.screen.keys import BY_KEY, LONGEST_NUMBER, NUMBER_KEYS, Page, TypedEntry
-from stepper.screen.rows import clean
 from stepper.session.cues import Choose, Cue, Enough, Note, SectionCount, Ten, Undo
 from stepper.session.events import Advanced, Returned
 from stepper.session.fault.inquiry import inquire

@@ -6,6 +6,8 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Final
 
+from stepper.screen.drawing.rows import Row, Span
+from stepper.screen.drawing.style import Terminal
 from stepper.screen.keys import Page
 from stepper.screen.pages.chart_page import draw_chart_page
 from stepper.screen.pages.journal_page import draw_journal_page
@@ -13,9 +15,7 @@ from stepper.screen.pages.keys_page import draw_keys_page
 from stepper.screen.pages.remedies_page import draw_remedies_page
 from stepper.screen.pages.round_page import draw_round_page
 from stepper.screen.pages.yoke_page import draw_yoke_page
-from stepper.screen.rows import Row, Span
 from stepper.screen.scene import Scene
-from stepper.screen.style import Terminal
 
 _PAGES: Final[MappingProxyType[Page, Callable[[Scene, Terminal], list[Row]]]] = MappingProxyType(
     {

@@ -9,8 +9,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from stepper.craft.colours.colour import Rgb
-from stepper.screen.rows import Span, clean
-from stepper.screen.style import BOLD, Depth, Paint, dim_colour, paint_ground
+from stepper.screen.drawing.rows import Span, clean
+from stepper.screen.drawing.style import BOLD, Depth, Paint, dim_colour, paint_ground
 
 GROUND_SIGN = "."
 """Sign of the first yarn in the file, in which most of the fabric is worked. ASCII on purpose."""

@@ -11,7 +11,7 @@ import sys
 from collections.abc import Iterable, Iterator
 from typing import Protocol
 
-from stepper.screen.rows import text_width
+from stepper.screen.drawing.rows import text_width
 
 NARROWEST = 20
 """Columns below which nothing is folded: a window so narrow is no longer read, only scrolled."""

@@ -11,7 +11,7 @@ from contextlib import contextmanager
 from threading import Event, Thread
 from time import monotonic
 
-from stepper.screen.unprintable import blank_unprintable
+from stepper.screen.drawing.unprintable import blank_unprintable
 from stepper.sitting.folding import Output, terminal_columns, write_painted
 
 SILENT_S = 1.0

@@ -9,11 +9,11 @@ from pathlib import Path
 from stepper.errors import SurroundingsError
 from stepper.screen.course import course_of
 from stepper.screen.device_status import DeviceStatus, MouthState
+from stepper.screen.drawing.picture import write_svg
+from stepper.screen.drawing.rows import Row, text_of
+from stepper.screen.drawing.style import Terminal
 from stepper.screen.pages.step_text import word_step
-from stepper.screen.picture import write_svg
-from stepper.screen.rows import Row, text_of
 from stepper.screen.scene import Scene
-from stepper.screen.style import Terminal
 from stepper.screen.view import draw_screen
 from stepper.sitting.clock import now
 from stepper.sitting.full_screen import list_screen_yarns

@@ -13,11 +13,11 @@ ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
 from tests.legibility import EASE_ARCMIN, LAPTOP, PLAIN_X, angle_arcmin, row_height_mm
-from stepper.screen.letters import LETTERINGS, draw_letters
+from stepper.screen.drawing.letters import LETTERINGS, draw_letters
 from stepper.screen.pages.round_page import draw_round_page, scale_for
 from stepper.screen.pages.step_text import word_step
-from stepper.screen.rows import text_of
-from stepper.screen.style import Terminal
+from stepper.screen.drawing.rows import text_of
+from stepper.screen.drawing.style import Terminal
 from tests.screen.scenes import MOMENTS
 
 SIZES = ((40, 12), (80, 24), (120, 40), (200, 60))

@@ -21,8 +21,8 @@ from stepper.report.sheet.looks import assign_looks
 from stepper.report.sheet.yoke_rings import draw_yoke_rings
 from stepper.screen.answer_lines import describe_result
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
-from stepper.screen.picture import write_svg
-from stepper.screen.style import Terminal
+from stepper.screen.drawing.picture import write_svg
+from stepper.screen.drawing.style import Terminal
 from stepper.screen.view import draw_screen
 from stepper.sitting.full_screen import list_screen_yarns
 from stepper.sitting.project_file import LoadedProject, load_project

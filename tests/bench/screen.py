@@ -27,7 +27,7 @@ from stepper.screen.course import course_of
 from stepper.screen.ui_state import UIState
 from stepper.screen.keys import Page
 from stepper.screen.scene import Scene
-from stepper.screen.style import Depth, Terminal
+from stepper.screen.drawing.style import Depth, Terminal
 from stepper.screen.view import draw_screen
 from stepper.session.state import Knitting, Position, State
 

@@ -15,7 +15,7 @@ from threading import Thread
 
 import pytest
 
-from stepper.screen.rows import text_width
+from stepper.screen.drawing.rows import text_width
 from tests.commands.garments import CUFF, ROOT, environment, garment, stepper
 from tests.commands.warm import WarmProcess
 

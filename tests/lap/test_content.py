@@ -10,9 +10,9 @@ import pytest
 from stepper.lap.content import describe_sight
 from stepper.lap.ports import Sight
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
+from stepper.screen.drawing.rows import text_of
+from stepper.screen.drawing.style import Terminal
 from stepper.screen.pages.step_text import word_step, write_step
-from stepper.screen.rows import text_of
-from stepper.screen.style import Terminal
 from stepper.screen.view import draw_screen
 from tests.plans import plan
 from tests.screen.scenes import MOMENTS, Desk

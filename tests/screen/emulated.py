@@ -14,8 +14,8 @@ from prompt_toolkit.input import PipeInput, create_pipe_input
 from prompt_toolkit.output.vt100 import Vt100_Output
 
 from stepper.screen.app import Screen
+from stepper.screen.drawing.style import Depth
 from stepper.screen.ports import ScreenSetup, Voice
-from stepper.screen.style import Depth
 from tests.screen.scenes import Desk, yarns
 
 KEYS = {

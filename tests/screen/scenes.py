@@ -10,12 +10,12 @@ from stepper.plan.model import Plan
 from stepper.screen.answer_lines import pick_answers
 from stepper.screen.course import course_of
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
+from stepper.screen.drawing.style import Depth, Terminal
 from stepper.screen.event_log import list_entries
 from stepper.screen.garment_record import record_garment
 from stepper.screen.keys import Page
 from stepper.screen.open_questions import find_asked
 from stepper.screen.scene import Scene
-from stepper.screen.style import Depth, Terminal
 from stepper.screen.ui_state import UIState, press_key
 from stepper.screen.yarns import Yarns, yarns_of
 from stepper.session.cues import Cue, View

@@ -7,7 +7,7 @@ import pytest
 
 from stepper.mouth.fakes import RecordingSpeaker
 from stepper.screen.device_status import GETTING_READY
-from stepper.screen.style import Depth
+from stepper.screen.drawing.style import Depth
 from stepper.session.events import Advanced
 from tests.screen.emulated import Emulated
 from tests.screen.scenes import Desk

@@ -9,8 +9,8 @@ from hypothesis import strategies as st
 from stepper.screen.cells import Look, chart_row, draw_square
 from stepper.screen.chart_lines import Window, draw_window
 from stepper.screen.course import course_of
-from stepper.screen.rows import Row
-from stepper.screen.style import Depth, Paint
+from stepper.screen.drawing.rows import Row
+from stepper.screen.drawing.style import Depth, Paint
 from stepper.session.state import Position
 from tests.screen.scenes import garment, terminal, yarns
 

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.screen.letters import NARROW
+from stepper.screen.drawing.letters import NARROW
 from tests.legibility import EASE_ARCMIN, LAPTOP, PLAIN_X, Display, angle_arcmin, row_height_mm
 from tests.screen.test_view import EVERY_SIZE
 

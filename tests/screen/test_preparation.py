@@ -11,10 +11,10 @@ from typing import Any
 import pytest
 
 from stepper.screen import preparation
+from stepper.screen.drawing.style import Depth, Terminal
 from stepper.screen.pages import yoke_page
 from stepper.screen.preparation import Preparation, draw_ahead
 from stepper.screen.scene import Scene
-from stepper.screen.style import Depth, Terminal
 from stepper.screen.view import draw_screen
 from tests.screen.scenes import Desk, terminal
 

@@ -13,9 +13,9 @@ from prompt_toolkit.output.vt100 import Vt100_Output
 from prompt_toolkit.styles import Attrs, Style
 
 from stepper.craft.colours.colour import rgb_from_hex
+from stepper.screen.drawing.rows import Row, Span, cut
+from stepper.screen.drawing.style import BOLD, PLAIN, SIXTEEN, Paint
 from stepper.screen.keys import BY_KEY, NUMBER_KEYS
-from stepper.screen.rows import Row, Span, cut
-from stepper.screen.style import BOLD, PLAIN, SIXTEEN, Paint
 from stepper.screen.terminal import KEY_NAMES, style_of, write_changes, write_row
 
 

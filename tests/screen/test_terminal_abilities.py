@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.screen.style import Depth
+from stepper.screen.drawing.style import Depth
 from stepper.screen.terminal_abilities import assess_terminal
 
 

@@ -7,10 +7,10 @@ from pathlib import Path
 import pytest
 
 from stepper.craft.colours.colour import contrast
+from stepper.screen.drawing.letters import LETTERINGS, draw_letters
+from stepper.screen.drawing.rows import row_width, text_of
+from stepper.screen.drawing.style import Depth
 from stepper.screen.keys import Page
-from stepper.screen.letters import LETTERINGS, draw_letters
-from stepper.screen.rows import row_width, text_of
-from stepper.screen.style import Depth
 from stepper.screen.terminal_abilities import assess_terminal
 from stepper.screen.view import draw_screen
 from tests.screen.scenes import MOMENTS, SIZES, terminal

@@ -4,8 +4,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.craft.colours.colour import rgb_from_hex
-from stepper.screen.rows import text_of
-from stepper.screen.style import Depth
+from stepper.screen.drawing.rows import text_of
+from stepper.screen.drawing.style import Depth
 from stepper.screen.yarns import NO_YARNS, yarns_of
 
 

@@ -9,7 +9,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
 from stepper.plan.model import Round
 from stepper.screen.course import Course
-from stepper.screen.rows import Row, Span, write_fact
+from stepper.screen.drawing.rows import Row, Span, write_fact
 from stepper.session.counting.tally import shaping_at
 from stepper.session.pace.outlook import paces_of, work_until
 from stepper.session.state import Asking, State

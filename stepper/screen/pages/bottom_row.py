@@ -5,10 +5,10 @@ from __future__ import annotations
 from types import MappingProxyType
 from typing import Final
 
+from stepper.screen.drawing.rows import Row, Span, clean, text_width
+from stepper.screen.drawing.style import BOLD, Badge, Terminal, paint_badge
 from stepper.screen.keys import NUMBER_KEYS, Page, TypedEntry
-from stepper.screen.rows import Row, Span, clean, text_width
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD, Badge, Terminal, paint_badge
 
 _ASKS: Final = MappingProxyType(
     {

@@ -11,12 +11,12 @@ from stepper.language.places import sentence_case
 from stepper.screen.cells import CAUGHT, LEGEND, MARKER, chart_row, is_turned
 from stepper.screen.chart_lines import Window, draw_window
 from stepper.screen.course import Course
-from stepper.screen.layout import Block, stack_blocks
+from stepper.screen.drawing.layout import Block, stack_blocks
+from stepper.screen.drawing.rows import Row, Span, clean, cut, flow_facts, put_apart, row
+from stepper.screen.drawing.style import BOLD, Terminal
 from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.pages.strip import label_round, part_in_hand, underline
-from stepper.screen.rows import Row, Span, clean, cut, flow_facts, put_apart, row
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD, Terminal
 
 _LABEL = 6
 _SIDES = 3

@@ -9,9 +9,9 @@ from typing import Final
 
 from stepper.language.measures import length, plural
 from stepper.plan.model import Plan, Round
+from stepper.screen.drawing.rows import Row, Span, clean, paragraph, row_width, text_width
+from stepper.screen.drawing.style import Badge, Depth, paint_badge
 from stepper.screen.open_questions import NOTHING_ASKED, Asked
-from stepper.screen.rows import Row, Span, clean, paragraph, row_width, text_width
-from stepper.screen.style import Badge, Depth, paint_badge
 from stepper.session.changed_plan.plan_question import first_say
 from stepper.session.counting.checks import expected_at_end
 from stepper.session.counting.count_timing import why_count

@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from stepper.screen.device_status import DeviceStatus, EarsState, MouthState
+from stepper.screen.drawing.rows import Row, Span, clean, flow_facts, paragraph, shorten
+from stepper.screen.drawing.style import BOLD, Badge, Depth
 from stepper.screen.pages.count_badge import draw_badge
-from stepper.screen.rows import Row, Span, clean, flow_facts, paragraph, shorten
-from stepper.screen.style import BOLD, Badge, Depth
 
 SPEAKING_DEAF = "speaking, deaf meanwhile"
 """One sign for both: what is said now, and why nothing is heard until it is over."""

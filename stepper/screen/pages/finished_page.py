@@ -11,15 +11,24 @@ from datetime import date
 from typing import Final
 
 from stepper.language.measures import plural
-from stepper.screen.layout import Block, stack_blocks
-from stepper.screen.letters import enlarge
+from stepper.screen.drawing.layout import Block, stack_blocks
+from stepper.screen.drawing.letters import enlarge
+from stepper.screen.drawing.rows import (
+    Row,
+    Span,
+    indent,
+    paragraph,
+    put_apart,
+    put_beside,
+    row_width,
+    shorten,
+)
+from stepper.screen.drawing.style import BOLD, Terminal
 from stepper.screen.pages.ahead import say_duration
 from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.pages.device_signs import draw_devices, draw_heard
 from stepper.screen.pages.yoke_page import draw_yoke
-from stepper.screen.rows import Row, Span, indent, paragraph, put_apart, put_beside, row_width, shorten
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD, Terminal
 
 CARE: Final = (
     "Weave in the ends. Soak it for 20 minutes in cool water with a little wool wash, and leave it still: "

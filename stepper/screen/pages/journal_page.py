@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from stepper.screen.drawing.layout import Block, stack_blocks
+from stepper.screen.drawing.rows import Row, Span, row, shorten, wrap
+from stepper.screen.drawing.style import BOLD, Badge, Terminal, paint_badge
 from stepper.screen.event_log import LogEntry, find_way_back
-from stepper.screen.layout import Block, stack_blocks
 from stepper.screen.pages.bottom_row import draw_bottom_row
-from stepper.screen.rows import Row, Span, row, shorten, wrap
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD, Badge, Terminal, paint_badge
 from stepper.session.cues import Redo, Undo
 
 _BACK = "  (taken back)"

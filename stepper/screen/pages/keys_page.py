@@ -9,12 +9,12 @@ from typing import Final
 
 from stepper.language.understanding.vocabulary import recommend_wordings
 from stepper.screen.cells import LEGEND
+from stepper.screen.drawing.layout import Block, stack_blocks
+from stepper.screen.drawing.rows import Row, Span, clean, pad, row, row_width
+from stepper.screen.drawing.style import BOLD, Terminal
 from stepper.screen.keys import KEYS, NUMBER_KEYS, Key
-from stepper.screen.layout import Block, stack_blocks
 from stepper.screen.pages.bottom_row import draw_bottom_row
-from stepper.screen.rows import Row, Span, clean, pad, row, row_width
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD, Terminal
 
 _NAMES: Final = MappingProxyType({"page down": "PageDown", "page up": "PageUp"})
 _BLANKS: Final = MappingProxyType(

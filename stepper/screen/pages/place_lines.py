@@ -7,11 +7,11 @@ from stepper.language.numbers import ordinal_words
 from stepper.plan.kinds import kind_of
 from stepper.screen.cells import repetition_at
 from stepper.screen.course import Course
+from stepper.screen.drawing.rows import Row, Span, row
+from stepper.screen.drawing.style import BOLD
 from stepper.screen.pages.ahead import find_next_shaping, say_duration
 from stepper.screen.pages.count_badge import count_expected
-from stepper.screen.rows import Row, Span, row
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD
 from stepper.session.counting.tally import markers_in
 from stepper.session.pace.outlook import paces_of
 from stepper.session.state import State

@@ -6,12 +6,12 @@ One that is longer than the window is turned part by part. No I/O.
 from __future__ import annotations
 
 from stepper.language.places import place_name
-from stepper.screen.layout import Block, stack_blocks
+from stepper.screen.drawing.layout import Block, stack_blocks
+from stepper.screen.drawing.rows import Row, Span, clean, row, text_width, wrap
+from stepper.screen.drawing.style import BOLD, PLAIN, Badge, Terminal, paint_badge
 from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.pages.count_badge import judge_count
-from stepper.screen.rows import Row, Span, clean, row, text_width, wrap
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD, PLAIN, Badge, Terminal, paint_badge
 
 
 def draw_remedies_page(scene: Scene, terminal: Terminal) -> list[Row]:

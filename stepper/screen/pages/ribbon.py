@@ -5,8 +5,8 @@ from __future__ import annotations
 
 from stepper.plan.model import Round
 from stepper.screen.cells import is_turned
-from stepper.screen.rows import Row, Span
-from stepper.screen.style import BOLD
+from stepper.screen.drawing.rows import Row, Span
+from stepper.screen.drawing.style import BOLD
 from stepper.session.counting.tally import markers_in
 
 

@@ -11,9 +11,21 @@ from dataclasses import replace
 
 from stepper.language.places import list_marks, sentence_case
 from stepper.plan.model import Round
-from stepper.screen.layout import Block, stack_blocks
-from stepper.screen.letters import NARROW, enlarge
-from stepper.screen.numerals import Scale, draw_numeral
+from stepper.screen.drawing.layout import Block, stack_blocks
+from stepper.screen.drawing.letters import NARROW, enlarge
+from stepper.screen.drawing.numerals import Scale, draw_numeral
+from stepper.screen.drawing.rows import (
+    Row,
+    Span,
+    flow_facts,
+    indent,
+    paragraph,
+    put_apart,
+    put_beside,
+    row_width,
+    shorten,
+)
+from stepper.screen.drawing.style import BOLD, Badge, Terminal
 from stepper.screen.pages.ahead import draw_progress, list_facts
 from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.pages.count_badge import CountVerdict, draw_verdict, judge_count
@@ -30,19 +42,7 @@ from stepper.screen.pages.step_text import (
     write_step,
 )
 from stepper.screen.pages.strip import draw_strip
-from stepper.screen.rows import (
-    Row,
-    Span,
-    flow_facts,
-    indent,
-    paragraph,
-    put_apart,
-    put_beside,
-    row_width,
-    shorten,
-)
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD, Badge, Terminal
 
 _EDGE = " "
 _LARGE_ROWS = NARROW.pitch

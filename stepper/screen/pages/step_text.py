@@ -7,12 +7,12 @@ from dataclasses import dataclass
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import sentence_case
 from stepper.plan.yarn.strand_remarks import catches_of
-from stepper.screen.letters import enlarge
+from stepper.screen.drawing.letters import enlarge
+from stepper.screen.drawing.rows import Row, Span, paragraph, wrap
+from stepper.screen.drawing.style import BOLD, Badge, Terminal
 from stepper.screen.pages.count_badge import draw_badge
 from stepper.screen.pages.strip import part_in_hand
-from stepper.screen.rows import Row, Span, paragraph, wrap
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD, Badge, Terminal
 from stepper.session.stops import remarks_before, stop_in_hand
 
 

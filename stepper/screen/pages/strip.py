@@ -12,8 +12,8 @@ from stepper.plan.model import Round
 from stepper.screen.cells import is_turned
 from stepper.screen.chart_lines import Window, draw_window
 from stepper.screen.course import Course
-from stepper.screen.rows import Row, Span
-from stepper.screen.style import BOLD, PLAIN, Terminal
+from stepper.screen.drawing.rows import Row, Span
+from stepper.screen.drawing.style import BOLD, PLAIN, Terminal
 from stepper.screen.yarns import Yarns
 from stepper.session.counting.tally import markers_in, tally_stitches
 from stepper.session.state import Position, State

@@ -22,11 +22,11 @@ from stepper.craft.colours.colour import Rgb
 from stepper.plan.yoke import yoke_of
 from stepper.screen.cells import draw_squares
 from stepper.screen.course import Course
-from stepper.screen.layout import Block, stack_blocks
+from stepper.screen.drawing.layout import Block, stack_blocks
+from stepper.screen.drawing.rows import Row, Span, join_spans, row, row_width
+from stepper.screen.drawing.style import BOLD, PLAIN, Depth, Paint, Terminal, dim_colour, match_colour
 from stepper.screen.pages.bottom_row import draw_bottom_row
-from stepper.screen.rows import Row, Span, join_spans, row, row_width
 from stepper.screen.scene import Scene
-from stepper.screen.style import BOLD, PLAIN, Depth, Paint, Terminal, dim_colour, match_colour
 from stepper.screen.yarns import Yarns
 
 _NO_YOKE: Final = " This garment has no yoke worked in the round."

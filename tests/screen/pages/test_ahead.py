@@ -4,8 +4,8 @@ import pytest
 
 from stepper.plan.kinds import kind_of
 from stepper.screen.course import course_of
+from stepper.screen.drawing.rows import text_of
 from stepper.screen.pages.ahead import draw_progress, find_next_shaping, list_facts, say_duration
-from stepper.screen.rows import text_of
 from stepper.session.pace.outlook import look_ahead, paces_of
 from stepper.session.state import Asking, Knitting, Position, State, TimedStep
 from tests.screen.scenes import garment

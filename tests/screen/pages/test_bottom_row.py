@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.screen.drawing.rows import row_width, text_of
 from stepper.screen.pages.bottom_row import draw_bottom_row
-from stepper.screen.rows import row_width, text_of
 from tests.screen.scenes import MOMENTS, Desk, terminal
 
 

@@ -3,8 +3,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.screen.course import course_of
+from stepper.screen.drawing.rows import text_of
 from stepper.screen.pages.chart_page import draw_chart_page, middle_of
-from stepper.screen.rows import text_of
 from tests.plans import plan
 from tests.screen.scenes import Desk, garment, terminal
 

@@ -5,10 +5,10 @@ from dataclasses import replace
 import pytest
 
 from stepper.plan.under_way.resuming import PlaceChoice
+from stepper.screen.drawing.rows import row_width, text_of
+from stepper.screen.drawing.style import Badge, Depth
 from stepper.screen.open_questions import find_asked
 from stepper.screen.pages.count_badge import count_expected, draw_verdict, judge_count
-from stepper.screen.rows import row_width, text_of
-from stepper.screen.style import Badge, Depth
 from stepper.screen.ui_state import pick_number_cue
 from stepper.session.cues import Choose
 from stepper.session.state import Question

@@ -3,9 +3,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.screen.device_status import DeviceStatus, EarsState, HeardWords, MouthState
+from stepper.screen.drawing.rows import row_width, text_of
+from stepper.screen.drawing.style import Depth
 from stepper.screen.pages.device_signs import describe_heard, draw_devices, draw_heard
-from stepper.screen.rows import row_width, text_of
-from stepper.screen.style import Depth
 
 
 def _text(devices: DeviceStatus, columns: int = 80) -> str:

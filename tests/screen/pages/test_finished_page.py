@@ -4,11 +4,11 @@ from dataclasses import replace
 
 import pytest
 
+from stepper.screen.drawing.rows import row_width, text_of
+from stepper.screen.drawing.style import Depth
 from stepper.screen.garment_record import GarmentRecord
 from stepper.screen.pages.finished_page import CARE, draw_finished_page
-from stepper.screen.rows import row_width, text_of
 from stepper.screen.scene import Scene
-from stepper.screen.style import Depth
 from tests.plans import plan
 from tests.screen.scenes import Desk, terminal
 

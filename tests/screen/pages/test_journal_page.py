@@ -2,8 +2,8 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.screen.drawing.rows import text_of
 from stepper.screen.pages.journal_page import draw_journal_page, find_marked
-from stepper.screen.rows import text_of
 from tests.screen.scenes import Desk, terminal
 
 

@@ -3,9 +3,9 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from stepper.screen.drawing.rows import text_of
 from stepper.screen.keys import KEYS, NUMBER_KEYS
 from stepper.screen.pages.keys_page import draw_keys_page, fill_blanks
-from stepper.screen.rows import text_of
 from tests.screen.scenes import Desk, terminal
 
 

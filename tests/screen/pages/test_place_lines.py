@@ -1,7 +1,7 @@
 from __future__ import annotations
 
+from stepper.screen.drawing.rows import text_of
 from stepper.screen.pages.place_lines import list_counts, list_place
-from stepper.screen.rows import text_of
 from tests.screen.scenes import Desk
 
 

@@ -5,9 +5,9 @@ from dataclasses import replace
 
 import pytest
 
+from stepper.screen.drawing.rows import row_width, text_of
 from stepper.screen.keys import Page
 from stepper.screen.pages.remedies_page import draw_remedies_page, find_marked_remedy
-from stepper.screen.rows import row_width, text_of
 from stepper.screen.scene import Scene
 from stepper.screen.ui_state import UIState
 from tests.screen.scenes import Desk, terminal

@@ -3,8 +3,8 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
+from stepper.screen.drawing.rows import text_of
 from stepper.screen.pages.ribbon import draw_ribbon
-from stepper.screen.rows import text_of
 from tests.screen.scenes import garment
 
 ROUNDS = garment().rounds

@@ -4,9 +4,9 @@ import re
 
 import pytest
 
-from stepper.screen.numerals import Scale
+from stepper.screen.drawing.numerals import Scale
+from stepper.screen.drawing.rows import text_of
 from stepper.screen.pages.round_page import draw_round_page, scale_for
-from stepper.screen.rows import text_of
 from tests.plans import plan
 from tests.screen.scenes import MOMENTS, SIZES, Desk, terminal
 from tests.screen.test_view import shows_large

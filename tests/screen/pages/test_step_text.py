@@ -1,7 +1,7 @@
 from __future__ import annotations
 
+from stepper.screen.drawing.rows import text_of
 from stepper.screen.pages.step_text import draw_first, draw_minded, draw_step, word_step, write_step
-from stepper.screen.rows import text_of
 from tests.plans import plan
 from tests.screen.scenes import Desk, terminal
 

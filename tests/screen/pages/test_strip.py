@@ -5,9 +5,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.screen.course import course_of
+from stepper.screen.drawing.rows import row_width, text_of
+from stepper.screen.drawing.style import Badge, Depth, dim_colour, paint_badge
 from stepper.screen.pages.strip import draw_strip, part_in_hand, window_of
-from stepper.screen.rows import row_width, text_of
-from stepper.screen.style import Badge, Depth, dim_colour, paint_badge
 from stepper.session.state import Knitting, Position, State
 from stepper.session.steps import By
 from tests.screen.scenes import COLOURS, garment, terminal, yarns

@@ -5,9 +5,9 @@ from dataclasses import replace
 import pytest
 
 from stepper.screen.course import course_of
+from stepper.screen.drawing.rows import row_width, text_of
+from stepper.screen.drawing.style import Depth, Terminal, dim_colour
 from stepper.screen.pages.yoke_page import draw_yoke_page, rings_of
-from stepper.screen.rows import row_width, text_of
-from stepper.screen.style import Depth, Terminal, dim_colour
 from tests.plans import plan
 from tests.screen.scenes import COLOURS, Desk, garment, terminal
 

@@ -8,8 +8,8 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.craft.colours.colour import Rgb
-from stepper.screen.rows import Row, clean
-from stepper.screen.style import INDEXED, SIXTEEN, Depth, Paint, match_colour
+from stepper.screen.drawing.rows import Row, clean
+from stepper.screen.drawing.style import INDEXED, SIXTEEN, Depth, Paint, match_colour
 
 _RESET: Final = "\x1b[0m"
 # The names of the sixteen colours in the order of their numbers, eight plain and eight bright.

@@ -6,9 +6,9 @@ import pyte
 import pytest
 
 from stepper.craft.colours.colour import rgb_from_hex
-from stepper.screen.ansi import write_ansi
-from stepper.screen.rows import Span
-from stepper.screen.style import BOLD, Depth, Paint, paint_ground
+from stepper.screen.drawing.ansi import write_ansi
+from stepper.screen.drawing.rows import Span
+from stepper.screen.drawing.style import BOLD, Depth, Paint, paint_ground
 
 PINE = rgb_from_hex("#1f4d3a")
 

@@ -7,7 +7,7 @@ from prompt_toolkit.output.vt100 import ANSI_COLORS_TO_RGB
 from pyte.graphics import FG_BG_256
 
 from stepper.craft.colours.colour import Rgb, contrast, rgb_from_hex
-from stepper.screen.style import (
+from stepper.screen.drawing.style import (
     INDEXED,
     SIXTEEN,
     Badge,

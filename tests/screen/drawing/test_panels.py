@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from stepper.craft.colours.colour import rgb_from_hex
-from stepper.screen.panels import draw_panel, put_side_by_side
-from stepper.screen.rows import row_width, text_of
-from stepper.screen.style import Depth
+from stepper.screen.drawing.panels import draw_panel, put_side_by_side
+from stepper.screen.drawing.rows import row_width, text_of
+from stepper.screen.drawing.style import Depth
 
 SQUARES = (("MC", "A", None), ("A", "A", "MC"))
 SIGNS = {"MC": ".", "A": "A"}

@@ -4,9 +4,9 @@ import xml.etree.ElementTree as ET
 
 import pytest
 
-from stepper.screen.picture import CELL, write_svg
-from stepper.screen.rows import row, text_of
-from stepper.screen.style import Depth
+from stepper.screen.drawing.picture import CELL, write_svg
+from stepper.screen.drawing.rows import row, text_of
+from stepper.screen.drawing.style import Depth
 from stepper.screen.view import draw_screen
 from tests.screen.scenes import MOMENTS, terminal
 

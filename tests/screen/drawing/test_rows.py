@@ -6,7 +6,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from wcwidth import wcswidth, wcwidth
 
-from stepper.screen.rows import (
+from stepper.screen.drawing.rows import (
     Span,
     clean,
     cut,
@@ -23,7 +23,7 @@ from stepper.screen.rows import (
     wrap,
     write_fact,
 )
-from stepper.screen.style import BOLD
+from stepper.screen.drawing.style import BOLD
 
 WORDS = st.text(st.sampled_from("ab é漢字ｗ🧶 ́-"), max_size=40)
 

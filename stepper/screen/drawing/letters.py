@@ -15,9 +15,9 @@ from itertools import product
 from types import MappingProxyType
 from typing import Final
 
-from stepper.screen.numerals import FIELD
-from stepper.screen.rows import Row, Span
-from stepper.screen.style import BOLD, Terminal
+from stepper.screen.drawing.numerals import FIELD
+from stepper.screen.drawing.rows import Row, Span
+from stepper.screen.drawing.style import BOLD, Terminal
 
 HIGH: Final = 7
 """Places of a letter's field from top to bottom."""

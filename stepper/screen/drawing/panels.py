@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from stepper.craft.colours.colour import Rgb, lightness, luminance
-from stepper.screen.rows import Row, Span, join_spans, pad, row
-from stepper.screen.style import BOLD, Depth, paint_ground
+from stepper.screen.drawing.rows import Row, Span, join_spans, pad, row
+from stepper.screen.drawing.style import BOLD, Depth, paint_ground
 
 SQUARE = 2
 """Columns of a square, so that it is about as wide as high."""

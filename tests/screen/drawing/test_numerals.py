@@ -4,8 +4,8 @@ from itertools import combinations
 
 import pytest
 
-from stepper.screen.numerals import FIELD, Scale, draw_numeral
-from stepper.screen.rows import row_width, text_of
+from stepper.screen.drawing.numerals import FIELD, Scale, draw_numeral
+from stepper.screen.drawing.rows import row_width, text_of
 
 
 def test_no_two_numerals_look_alike() -> None:

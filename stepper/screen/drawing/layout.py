@@ -6,7 +6,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from stepper.screen.rows import Row, cut
+from stepper.screen.drawing.rows import Row, cut
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -3,8 +3,8 @@ from __future__ import annotations
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.screen.layout import Block, stack_blocks
-from stepper.screen.rows import row, row_width, text_of
+from stepper.screen.drawing.layout import Block, stack_blocks
+from stepper.screen.drawing.rows import row, row_width, text_of
 
 
 def _texts(blocks: list[Block], rows: int) -> list[str]:

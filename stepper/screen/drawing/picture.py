@@ -11,9 +11,9 @@ from typing import Final
 from xml.sax.saxutils import escape, quoteattr
 
 from stepper.craft.colours.colour import Rgb, rgb_from_hex
-from stepper.screen.rows import Row, Span, text_width
-from stepper.screen.style import Paint
-from stepper.screen.unprintable import blank_unprintable, show_unprintable
+from stepper.screen.drawing.rows import Row, Span, text_width
+from stepper.screen.drawing.style import Paint
+from stepper.screen.drawing.unprintable import blank_unprintable, show_unprintable
 
 CELL: Final = (9, 19)
 """Width and height of a cell. Unit: user units of the picture."""

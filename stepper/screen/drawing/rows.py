@@ -9,8 +9,8 @@ from itertools import groupby
 from operator import itemgetter
 from typing import Final, NamedTuple
 
-from stepper.screen.style import BOLD, PLAIN, Paint
-from stepper.screen.unprintable import blank_unprintable
+from stepper.screen.drawing.style import BOLD, PLAIN, Paint
+from stepper.screen.drawing.unprintable import blank_unprintable
 
 
 class Span(NamedTuple):

@@ -7,7 +7,7 @@ import unicodedata
 
 import pytest
 
-from stepper.screen.unprintable import blank_unprintable, show_unprintable
+from stepper.screen.drawing.unprintable import blank_unprintable, show_unprintable
 
 HOSTILE = {
     "CSI": "\x1b[2J",

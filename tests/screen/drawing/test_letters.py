@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.screen.letters import (
+from stepper.screen.drawing.letters import (
     HIGH,
     LETTERINGS,
     LETTERS,
@@ -16,8 +16,8 @@ from stepper.screen.letters import (
     enlarge,
     letterings_for,
 )
-from stepper.screen.rows import row_width, text_of
-from stepper.screen.style import Terminal
+from stepper.screen.drawing.rows import row_width, text_of
+from stepper.screen.drawing.style import Terminal
 from tests.screen.scenes import terminal
 
 _WIDE = max(len(rows[0]) for rows in LETTERS.values())

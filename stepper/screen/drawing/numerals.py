@@ -11,8 +11,8 @@ from enum import Enum
 from types import MappingProxyType
 from typing import Final
 
-from stepper.screen.rows import Row, Span
-from stepper.screen.style import BOLD, Paint
+from stepper.screen.drawing.rows import Row, Span
+from stepper.screen.drawing.style import BOLD, Paint
 
 _DRAWN: Final = """
 .##.  ..#.  ###.  ###.  #..#  ####  .###  ####  ####  ####
