@@ -94,6 +94,8 @@ class Repeated:
     """Whether the last round is left for the next sentence: `..., dec 2 sts evenly across last row`."""
     side: str = ""
     """`RS` or `WS` if only the one of the last two rows on that side is meant; empty for no side."""
+    label: str = ""
+    """Name of the one round that is meant; empty if it is called by number or as the last."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -291,6 +291,10 @@ def rows_left(duration: UntilRows, needles: Needles) -> int:
     return rows
 
 
+_JUST_PASSED = 2
+"""Rounds that a piece may be too long: the last decrease of a sleeve often comes where its length ends."""
+
+
 def _to_length(
     cycle: tuple[Template, ...],
     duration: UntilLength,
@@ -309,9 +313,13 @@ def _to_length(
     if half_up(exact) <= 0:
         inches = needles.project.units == "in"
         reached = f"{needles.height_mm(origin) / (25.4 if inches else 10):.1f} {needles.project.units}"
+        told = f"the piece already measures {reached} here, so {duration.length.printed} is passed"
+        if half_up(exact) >= -_JUST_PASSED and needles.height_mm(origin) > 0:
+            needles.warn(duration.length.place, f"{told}: no row is worked for it.")
+            return
         needles.report(
             duration.length.place,
-            f"the piece already measures {reached} here, so {duration.length.printed} is passed.",
+            f"{told}.",
             'Say from where it is measured, or write "for" a length instead.',
             kind="length",
         )

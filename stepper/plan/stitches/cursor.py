@@ -139,7 +139,8 @@ class Cursor(RowRepeats):
         held = {name: number for name, number in self.supplies.held.items() if name not in self.returned}
         section = self.supplies.section.lower()
         in_hand = bool(self.facing.end) and section not in held and not self.used
-        if in_hand and element.name and (section == element.name or section.endswith(f" {element.name}")):
+        own = section if element.name.endswith("s") else section.removesuffix("s")
+        if in_hand and element.name and (own == element.name or own.endswith(f" {element.name}")):
             # The part came back before: its stitches are those on the needles, not another part's on hold.
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return

@@ -95,7 +95,11 @@ def _meant(name: str, held: dict[str, int], section: str) -> str:
     if not fits and tuple(held) == (UNNAMED,):
         return UNNAMED  # the page gave them no name when it put them aside, and there are no others
     if len(fits) > 1:
-        fits = [part for part in fits if set(part.split()) <= set(own.split())]
+        owned = [part for part in fits if set(part.split()) <= set(own.split())]
+        called = {word.removesuffix("s") for word in own.split()}
+        pair = len({held[part] for part in fits}) == 1 and bool(called) and called <= words
+        # "Sleeve sts" under "Sleeves": both are alike, and the one held first is worked first.
+        fits = fits[:1] if pair and not owned else owned
     return fits[0] if len(fits) == 1 else name
 
 

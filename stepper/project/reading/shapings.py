@@ -155,6 +155,11 @@ class ShapingBuilder(OccasionBuilder):
         two = Numbers((2,), place)
         return Repeated((), two, self._repeats(repeats), True, place, side=side_of(str(side)))
 
+    def _do_rep_label(self, tree: Any) -> Repeated:
+        """Read "rep rib round until neckband measures 3 cm"."""
+        place = self._tree_place(tree)
+        return Repeated((), None, self._until(tree.children[-1]), True, place, label=_named(tree))
+
     def _do_going_on(self, tree: Any) -> Going:
         return Going(manner_of(tree.children[0]), self._tree_place(tree))
 

@@ -51,6 +51,13 @@ JOINED: tuple[Synonym, ...] = (
         "CO 20 sts. Join and work 4 rnds in k1, p1 rib.",
     ),
     row("pm|place", r"\b(join\b[^.;:]*?)\s*;\s*(?=(?:pm|place\s+(?:an?\s+)?(?:\w+\s+)?marker)\b)", r"\1. ", "Join, being careful not to twist; pm for BOR."),
+    row(
+        "bor|beg|start|cent",
+        r"\b((?:pm|place\s+(?:an?\s+)?(?:\w+\s+)?marker))\s*\(\s*(?P<said>(?:(?:bor|beg(?:inning)?|start|end)(?:\s+of\s+(?:the\s+)?(?:rnd|round))?|cent(?:er|re)\s+back|back\s+cent(?:er|re)|side|underarm|[\s,/])+)\s*\)",
+        r"\1",
+        "Join in the round and place marker (BOR, centre back).",
+        spelt_out=True,
+    ),
     row("join", rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*;\s*(?=join\b)", r"\1. ", "CO 20 sts; join."),
     row(
         "facing",
@@ -75,6 +82,24 @@ JOINED: tuple[Synonym, ...] = (
         r"^(\s*[a-z][a-z -]{2,30}:\s*)(\d+)(?:st|nd|rd|th)\s+(row|rnd|round)\s*(?=:|\()",
         r"\1\3 \2",
         "Shape crown: 1st row: K1, k2tog, k to end.",
+    ),
+    row(
+        "change|switch",
+        rf"\b((?:change|switch)\s+to\s+(?:the\s+)?{_SIZED})\s+and\s+(?:(?:to|with|yarn)\s+)*({_YARN})(?=\s*[.,;]|\s*$)",
+        r"\1. With \2",
+        "Change to larger needles and CC.",
+    ),
+    row(
+        "change|switch",
+        rf"\b((?:change|switch)\s+to\s+)({_YARN})\s+and\s+(?:to\s+)?(?:the\s+)?({_SIZED})",
+        r"\1\3. With \2",
+        "Switch to MC and larger needles.",
+    ),
+    row(
+        "join",
+        rf"\b(pick\s+up\s+and\s+(?:knit|k)\s+{N}\s+{STS}(?:\s+(?:in|over|across|at|along)\s+(?:the\s+)?(?:gap|underarm|thumb|opening|cast-?on|edge))?)\s*,?\s*(?:and\s+)?(?=join\b(?!\s+yarn))",
+        r"\1. ",
+        "Pick up and knit 2 sts in gap, join in the round.",
     ),
     # --- a fabric and its rows ---
     row(

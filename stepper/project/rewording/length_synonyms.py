@@ -333,8 +333,9 @@ LENGTHS: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row(
-        "circular",
-        r'(mm\)?)\s*,?\s*(?P<said>\d+\s*(?:cm|in|")(?:\s*\(\s*\d+\s*(?:cm|in|")\s*\))?(?:-|\s)?(?:long)?)\s*(?=circular\b)',
+        "circular|needle|dpn",
+        r'(mm\)?|\bsmaller|\blarger)\s*,?\s*(?=(?P<said>\d+\s*(?:cm|in|inch|")(?:\s*\(\s*\d+\s*(?:cm|in|inch|")\s*\))?(?:-|\s)?(?:long)?\s*(?:circular\s+|double-pointed\s+)?(?:needles?|dpns?)\b))'
+        r'\d+\s*(?:cm|in|inch|")(?:\s*\(\s*\d+\s*(?:cm|in|inch|")\s*\))?(?:-|\s)?(?:long)?\s*(?=(?:circular|double-pointed|needles?|dpns?)\b)',
         r"\1 ",
         "Change to 4.5 mm, 16 in (40 cm) circular needle.",
         spelt_out=True,

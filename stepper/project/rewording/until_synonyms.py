@@ -20,6 +20,12 @@ _AFTER_BOUND = r"after\s+(?:the\s+)?(?:bo|bind[-\s]?off|cast[-\s]?off|binding\s+
 
 UNTIL: tuple[Synonym, ...] = (
     row(
+        "inc|dec",
+        rf"(^\s*|[.!]\s*)(?:cont(?:inue)?|keep|carry\s+on|go\s+on)\s+(?:to\s+)?(?:(inc)|(dec))(?:rease|reasing|\.)?\s*,?\s+{_MANNER}\s*,?\s+(?=(?:on\s+)?(?:every|each)\s[^.;]*?\b(row|rnd|round)s?\b)",
+        r"\1rep same \2\3 \4 ",
+        "Continue decreasing in this way every other round until 16 sts remain.",
+    ),
+    row(
         "in this|in the same|in that|as set|as est|as before|thus",
         rf"(^\s*|[.!]\s*)(?:cont(?:inue)?|work|keep\s+on|carry\s+on|proceed|go\s+on)(?:\s+(?:working|inc(?:reas)?ing|dec(?:reas)?ing|shaping|to\s+(?:inc|dec)(?:rease)?))?"
         rf"(?:\s+even)?\s+{_MANNER}{_SHAPING}\s*,?\s+(?=until\s+(?:there\s+are\s+|you\s+have\s+)?{N}\s+{STS})",

@@ -242,3 +242,12 @@ def test_a_length_that_ends_on_a_side_is_the_nearest_such_row(cm: float, side: s
     formerly = compile_plan(replace(reading.project, spacing=None)).plan
     assert formerly is not None
     assert len(formerly.rounds) == 1 + old + 1
+
+
+def test_a_length_just_passed_works_no_row() -> None:
+    """The last decrease of a sleeve comes a few millimetres below the printed length: that is no fault of the page."""
+    plan = plan_of(project("Cast on 20 sts. Join in the round.\nKnit 30 rounds.\nKnit until piece measures 10 cm.\nBind off."))
+    assert len(plan.rounds) == 32
+    assert any("is passed: no row is worked for it" in warning.text for warning in plan.warnings)
+    told = faults(project("Cast on 20 sts. Join in the round.\nKnit 33 rounds.\nKnit until piece measures 10 cm.\nBind off."))
+    assert "so 10 cm is passed" in told

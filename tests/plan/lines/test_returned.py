@@ -62,3 +62,29 @@ def test_two_parts_that_wait_without_a_name_one_after_the_other() -> None:
         )
     )
     assert [round_.after for round_ in plan.rounds if any(run.stitch == "hold" for run in round_.runs)] == [14, 14]
+
+
+SLEEVES = """Cast on 60 sts. Join in the round.
+K8, hold 14 for right sleeve, cast on 4, k16, hold 14 for left sleeve, cast on 4, k8.
+Bind off.
+"""
+
+
+def test_sleeve_stitches_under_sleeves_are_those_held_first() -> None:
+    """Both are alike; the second of the pair takes the other one, and none is taken twice."""
+    rows = (
+        "Return held sleeve sts to needles. Pick up and knit 2 sts, knit across sleeve sts, pick up and knit 2 sts.",
+        "Knit 3 rounds.", "Bind off.", "Work second sleeve the same.",
+    )  # fmt: skip
+    text = project(SLEEVES) + "\n  - name: sleeves\n    work: |\n" + "".join(f"      {row}\n" for row in rows)
+    plan = plan_of(text)
+    back = [run.yarn for round_ in plan.rounds for run in round_.runs if run.stitch == "return"]
+    assert back == ["right sleeve", "left sleeve"]
+    assert plan.rounds[-1].held == {}
+    assert [round_.after for round_ in plan.rounds if any(run.stitch == "pu" for run in round_.runs)] == [18, 18]
+
+
+def test_sleeve_stitches_of_two_sizes_are_refused() -> None:
+    """A pair that is not alike is no pair."""
+    told = faults(project(f"{SLEEVES.replace('hold 14 for left', 'hold 12 for left').replace('k16', 'k18')}Return held sleeve sts to needles.\nKnit 3 rounds."))
+    assert 'nothing is on hold for "sleeve"' in told
