@@ -146,6 +146,8 @@ class Leg:
     """Stitches at which it ends (`until 38 sts rem`); None if the words say how often."""
     length: Length | None = None
     """How far apart, if the words give a length instead of rows (`every 2 cm`)."""
+    between: bool = False
+    """Whether `until` counts the stitches between two markers, not all."""
 
 
 @dataclass(frozen=True, slots=True)

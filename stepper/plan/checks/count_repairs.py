@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, fields, is_dataclass, replace
+from itertools import islice
 from typing import Any
 
 from stepper.plan.drafts import Finding
@@ -40,7 +41,9 @@ class NumberRepair:
     def __call__(self, finding: Finding) -> str:
         """Say which number would bring a count right; empty if no single number does."""
         found: list[str] = []
-        for numbers in list(self._numbers(finding))[:_MOST_NUMBERS]:
+        if self.trials < 2:
+            return ""
+        for numbers in islice(self._numbers(finding), _MOST_NUMBERS):
             if len(found) == _MOST_TOLD or self.trials < 2:
                 break
             value = self._value(numbers, finding)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template
 from stepper.plan.even.blended_count import blended_target
 from stepper.plan.even.even_placement import placed_round
@@ -12,7 +11,7 @@ from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.fabric.established import HINT, ground, look
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
-from stepper.plan.stitches.evenly import Change, in_fabric, purl_instead, usual_change
+from stepper.plan.stitches.evenly import Change, carry_mark, in_fabric, purl_instead, usual_change
 from stepper.plan.stitches.row_facing import mirror_places
 from stepper.plan.stitches.run_repeats import condense
 from stepper.project.instructions import Evenly
@@ -175,12 +174,9 @@ def _carry_markers(positions: tuple[int, ...], after: int, change: Change, needl
         change: What it is worked in.
         needles: The knitting in hand.
     """
-    uses, wrong = stitch(change.code).uses, needles.flat and needles.side == "WS"
+    wrong = needles.flat and needles.side == "WS"
     places = mirror_places(needles.markers, needles.count) if wrong else needles.markers
-    carried = []
-    for place in places:
-        inside = next((at for at in positions if at < place < at + uses), place)
-        carried.append(inside + change.adds * sum(at + uses <= place for at in positions))
+    carried = [carry_mark(place, positions, change.code) for place in places]
     needles.markers = mirror_places(tuple(carried), after) if wrong else tuple(carried)
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.plan.model import Run
+from stepper.plan.model import Run, flatten
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import MisfitError, held_stitches, is_short
 from stepper.project.instructions import Return
@@ -43,7 +43,15 @@ def _lies_on_needle(instruction: Return, needles: Needles) -> bool:
         return False
     if not needles.copied and instruction.name in needles.held:
         return False
-    if not needles.copied and is_short(instruction.name, needles.held):
+    said = instruction.number.of(needles.size) if instruction.number is not None else 0
+    if not instruction.name and said != needles.count and said in needles.held.values():
+        return False
+    sure = _just_held(needles) or (said == needles.count and said not in needles.held.values())
+    if not instruction.name and needles.held and not sure:
+        told = '"remaining" may be what is on the needle or what is on hold.'
+        hint = 'Write "held sts" if those are meant, or bind off the others.'
+        raise MisfitError(instruction.place, told, hint)
+    if instruction.name and not needles.copied and is_short(instruction.name, needles.held):
         told = f'"{instruction.name}" may be what is on the needle or what is on hold.'
         raise MisfitError(
             instruction.place, told, f"On hold: {one_of(needles.held)}. Use one of these names."
@@ -57,3 +65,9 @@ def _lies_on_needle(instruction: Return, needles: Needles) -> bool:
         needles.side = "WS" if instruction.wrong_side else "RS"
     needles.remarks.append(f"join the yarn to the {needles.count} stitches on the needle")
     return True
+
+
+def _just_held(needles: Needles) -> bool:
+    """Return whether nothing was worked since stitches beside those on the needle were put on hold."""
+    last = needles.drafts[-1].phrase if needles.drafts else ()
+    return {run.stitch for run in flatten(last)} == {"hold", "rest"}

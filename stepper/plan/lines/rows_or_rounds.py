@@ -7,6 +7,7 @@ Taken as rounds, every other row of such a piece would be knitted wrongly, and n
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
@@ -65,7 +66,14 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
 
 def speaks_of_rows(line: Line) -> bool:
     """Return whether a line speaks of rows and of no round."""
-    return (line.rows or _ROWS.search(line.text) is not None) and not _ROUNDS.search(line.text)
+    rows, rounds = _words(line.text)
+    return (line.rows or rows) and not rounds
+
+
+@lru_cache(maxsize=1024)
+def _words(text: str) -> tuple[bool, bool]:
+    """Return whether a line has words of rows, and of rounds; it is asked again in every size and trial."""
+    return _ROWS.search(text) is not None, _ROUNDS.search(text) is not None
 
 
 def opened_midway(needles: Needles) -> bool:

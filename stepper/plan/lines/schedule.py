@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from stepper.plan.fabric.marker_sections import between_markers
 from stepper.plan.state.needles import MOST_ROUNDS, Needles
 from stepper.project.instructions import Leg
 
@@ -21,13 +22,16 @@ def occasions(legs: tuple[Leg, ...], needles: Needles, *, since: int = 0) -> Ite
     """
     for leg in legs:
         if leg.until is not None and needles.counting.lost:
-            needles.regain(leg.until.of(needles.size))
+            if not leg.between:
+                needles.regain(leg.until.of(needles.size))
             continue
         every = _rows_apart(leg, needles)
         for _ in range(leg.times.of(needles.size) if leg.times is not None else MOST_ROUNDS):
-            if leg.until is not None and needles.count == leg.until.of(needles.size):
+            before = _counted(leg, needles)
+            if before is None:
+                return
+            if leg.until is not None and before == leg.until.of(needles.size):
                 break
-            before = needles.count
             yield every - 1 - since, leg
             since = 0
             if needles.counting.lost or not _nearer(leg, before, needles):
@@ -46,10 +50,24 @@ def _nearer(leg: Leg, before: int, needles: Needles) -> bool:
     """Return whether a shaping got nearer to its target count; report it if it cannot get there."""
     if leg.until is None:
         return True
-    wanted, after = leg.until.of(needles.size), needles.count
+    wanted, after = leg.until.of(needles.size), _counted(leg, needles)
+    if after is None:
+        return False
     passed = (before - wanted) * (after - wanted) < 0
     if not passed and abs(after - wanted) < abs(before - wanted):
         return True
     how = f"goes from {before} to {after} stitches"
-    needles.report(leg.until.place, f"the shaping never leaves {wanted} stitches: it {how}.")
+    where = " between the markers" if leg.between else ""
+    needles.report(leg.until.place, f"the shaping never leaves {wanted} stitches{where}: it {how}.")
     return False
+
+
+def _counted(leg: Leg, needles: Needles) -> int | None:
+    """Return the stitches by which an interval ends: all, or between markers; None, reported, if unknown."""
+    if not leg.between or leg.until is None:
+        return needles.count
+    found = between_markers(needles)
+    if found is None and not needles.counting.lost:
+        told = f"the stitches between two markers are counted, and {len(needles.markers)} markers are there."
+        needles.report(leg.until.place, told, "Say the stitches in all, or how many times, instead.")
+    return found

@@ -107,6 +107,19 @@ def round_at(before: int, places: Sequence[int], change: Change) -> EvenRound:
     return EvenRound(items=_items(phrase, change), places=_worked_before(places, change))
 
 
+def carry_mark(mark: int, places: Sequence[int], change: str) -> int:
+    """Return where a marker hangs after a round of changes: between the stitches it hung between.
+
+    Args:
+        mark: Stitches of the old round before it; one inside a decrease goes before that decrease.
+        places: Stitches of the old round worked before each change.
+        change: Code of the increase or decrease.
+    """
+    entry = stitch(change)
+    inside = next((at for at in places if at < mark < at + entry.uses), mark)
+    return inside + entry.change * sum(at + entry.uses <= mark for at in places)
+
+
 def formerly_written(before: int, places: Sequence[int], change: Change) -> EvenRound:
     """Write a round as plans did before there were manners, to recognise the plan of a journal from then."""
     runs, worked = [], 0

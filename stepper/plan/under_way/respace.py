@@ -18,7 +18,7 @@ from stepper.craft.even.spacing import decrease_positions, gaps_between, increas
 from stepper.craft.stitches import Kind, Stitch, stitch
 from stepper.plan.model import Plan, Round
 from stepper.plan.stitches.abbreviate import instruction
-from stepper.plan.stitches.evenly import Change, round_at
+from stepper.plan.stitches.evenly import Change, carry_mark, round_at
 from stepper.plan.stitches.run_repeats import laid_flat
 
 
@@ -99,7 +99,8 @@ def respace(round_: Round, *, used: int, made: int) -> tuple[int, ...]:
         its target, and the gaps to come differ by one at most.
 
     Raises:
-        NoRoomError: She has made more than the round takes, or the stitches left have no room for the rest.
+        NoRoomError: She has made more than the round takes, the stitches left have no room for the rest, or a
+            marker would hang elsewhere.
         ValueError: The round cannot be respaced.
 
     Source: `stepper.craft.even.respacing.respread`.
@@ -117,13 +118,39 @@ def respace(round_: Round, *, used: int, made: int) -> tuple[int, ...]:
     done = _behind(round_, spread, used, made)
     due = spread.changes - made
     if not made and (not due or used <= round_.shaping[0]):
-        return _larger_first(round_.shaping)
+        ordered = _larger_first(round_.shaping)
+        return round_.shaping if moves_marker(round_, ordered) else ordered
     try:
         ahead = _ahead(round_, done, used=used, due=due, uses=uses)
     except ValueError:
         room = _room(round_, done, used=used, due=due, uses=uses)
         raise NoRoomError(f"{due} {word} do not fit into the {left} stitches left; {room} would.") from None
-    return (*done, *(used + place for place in ahead))
+    places = (*done, *(used + place for place in ahead))
+    if moves_marker(round_, places):
+        raise NoRoomError(
+            f"With the {word} elsewhere, a marker would hang elsewhere than the next rounds expect it."
+        )
+    return places
+
+
+def moves_marker(round_: Round, places: tuple[int, ...]) -> bool:
+    """Return whether a marker would not hang where it does with the changes of the plan.
+
+    The rounds that follow are worked out already, up to the marker and on from there.
+    """
+    spread = spread_of(round_)
+    if spread is None or not round_.markers:
+        return False
+    wrong = round_.flat and round_.side == "WS"
+    marks = {mark for mark in round_.markers if 0 < mark < round_.after}
+    marks = {round_.after - mark for mark in marks} if wrong else marks
+    code, uses = spread.change.code, spread.change.uses
+
+    def hangs(mark: int, changes: tuple[int, ...]) -> tuple[int, bool]:
+        return carry_mark(mark, changes, code), any(at < mark < at + uses for at in changes)
+
+    hung = (mark for mark in range(1, round_.before) if carry_mark(mark, round_.shaping, code) in marks)
+    return any(hangs(mark, places) != hangs(mark, round_.shaping) for mark in hung)
 
 
 def _behind(round_: Round, spread: Spread, used: int, made: int) -> tuple[int, ...]:

@@ -25,7 +25,7 @@ from stepper.plan.model import Plan, Round
 from stepper.plan.under_way.aligning import common_lengths, renamed_sections, seams, skipped_or_doubled
 from stepper.plan.under_way.fingerprint import Knitted, describe_knitted, placed_alike
 from stepper.plan.under_way.labelled import same_distance
-from stepper.plan.under_way.respace import NoRoomError, respace, spread_of
+from stepper.plan.under_way.respace import NoRoomError, moves_marker, respace, spread_of
 
 MOST_CHOICES = 4
 """Places offered at most: about as many as can be kept in mind while they are read out (Cowan 2001, from
@@ -258,12 +258,15 @@ def _spread_anew(both: _Both, hand: Round, seam: int) -> Iterator[PlaceChoice]:
         places = respace(new, used=used, made=made)
     except NoRoomError:
         return
+    places = (*hand.shaping[:made], *places[made:])
+    if moves_marker(new, places):
+        return
     have = _on_needles(hand, both.stitch)
     stitch = used + made * now.change.change
     yield replace(
         _choice(both, seam, stitch, have=have),
         want=have,
-        places=(*hand.shaping[:made], *places[made:]),
+        places=places,
         made=made,
         before=new.before,
         after=new.after,

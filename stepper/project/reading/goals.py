@@ -36,6 +36,9 @@ def named_goal(tree: Any) -> str:
         return "end"
     if re.search(r"\b(?:first|1st)\b", words):
         return "first"
+    by_number = re.search(r"\s#?([1-8])$", words)
+    if by_number is not None:
+        return by_number.group(1)
     numbered = re.search(rf"\b(?:([2-8])(?:nd|rd|th)|({'|'.join(_ORDINALS)}))\b", words)
     if numbered is not None:
         return numbered.group(1) or str(_ORDINALS.index(numbered.group(2)) + 2)

@@ -40,9 +40,7 @@ class OccasionBuilder(ElementBuilder):
             return self.in_all(tree)
         if tree.data == "until_between":
             sections = tree.children[1]
-            if not re.match(r"between\b.*\b(?:markers|ms)$", str(sections), re.I):
-                self.problems.append(self._place(sections).problem("only two markers are counted between."))
-            self.said.extend([str(sections)] if len(str(sections).split()) > 2 else [])
+            self._two_markers(sections)
             kind = re.search(r"\b(?:gusset|thumb)\b", str(sections), re.I)
             return UntilBetween(
                 self._numbers(tree.children[0]), kind=str(kind[0]).lower() if kind is not None else ""
@@ -193,9 +191,20 @@ class OccasionBuilder(ElementBuilder):
         if tree.data == "leg_until":
             number = next(child for child in tree.children if type_of(child) == "NUMBERS")
             return Leg(every, None, False, side, self._numbers(number))
+        if tree.data == "leg_between":
+            found = {type_of(child): child for child in tree.children}
+            number = found["NUMBERS"]
+            self._two_markers(found["SECTIONS"])
+            return Leg(every, None, False, side, self._numbers(number), between=True)
         repeats = self._repeats(tree)
         assert isinstance(repeats, Times)
         return Leg(every, repeats.number, repeats.more, side)
+
+    def _two_markers(self, sections: Token) -> None:
+        """Take the words for the stitches between two markers; report those for several sections."""
+        if not re.match(r"between\b.*\b(?:markers|ms)$", str(sections), re.I):
+            self.problems.append(self._place(sections).problem("only two markers are counted between."))
+        self.said.extend([str(sections)] if len(str(sections).split()) > 2 else [])
 
     def nth(self, token: Token) -> Numbers:
         """Read the number of a row: `4th`, `fourth`, `8th (6th)`, `8 (6)`."""

@@ -384,7 +384,9 @@ class Builder(ChartBuilder):
         )
         number, name = self._number_in(name, tree)
         place = self._tree_place(tree)
-        return Return(name_part(name), place, number, on_needle=tree.data == "taken_up")
+        on_needle = tree.data == "taken_up"
+        rest = on_needle and re.fullmatch(r"rem(?:aining)?(?:\s+(?:sts|stitches))?", name.strip(), re.I)
+        return Return("" if rest else name_part(name), place, number, on_needle=on_needle)
 
     _do_taken_up = _do_back
 

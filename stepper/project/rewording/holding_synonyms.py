@@ -126,6 +126,20 @@ HOLDING: tuple[Synonym, ...] = (
         "Return 20 sts to dpns, pick up and knit 3 sts over gap.",
     ),
     row(
+        "rem",
+        rf"\b(?:re-?join|re-?attach|join|attach)\s+(?:the\s+)?yarn\s+to\s+(?:the\s+)?rem(?:aining)?\s+({N}\s+)?{STS}\s+with\s+"
+        r"(?:rs|right\s+side)\s+facing(?:\s*[,;]\s*|\s*(?=\.)|\s*$)",
+        r"with rs facing, take up \1remaining sts. ",
+        "Rejoin yarn to remaining 20 sts with RS facing, bind off 10 sts, k to end.",
+    ),
+    row(
+        "rem",
+        rf"\b(?<!ws\sfacing,\s)(?:re-?join|re-?attach|join|attach)\s+(?:the\s+)?yarn\s+to\s+(?:the\s+)?rem(?:aining)?\s+({N}\s+)?{STS}(?!\s+(?:on\s+)?{HELD_BY})"
+        r"(?:\s*,?\s*(?:and|then)\s+|\s*[,;]\s*|\s*(?=\.)|\s*$)",
+        r"take up \1remaining sts. ",
+        "With RS facing, rejoin yarn to remaining 20 sts, k to end.",
+    ),
+    row(
         "join",
         rf"\b(?:re-?join|re-?attach|join|attach)\s+(?:the\s+)?yarn\s+to\s+(?:the\s+)?(?:rem(?:aining)?\s+|held\s+)*({N}\s+)?(?:rem(?:aining)?\s+|held\s+)*{STS}(?:\s+(?:on\s+)?{HELD_BY})?\s+with\s+"
         r"(?:rs|right\s+side)\s+facing(?:\s*[,;]\s*|\s*(?=\.)|\s*$)",

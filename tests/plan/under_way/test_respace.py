@@ -189,3 +189,47 @@ def test_the_runs_are_those_of_an_even_round() -> None:
     made = round_at(20, the_round(garment).shaping, Change(code="m1", yarn="MC"))
     assert applied(garment, made.places) == garment
     assert the_round(garment).phrase == made.items
+
+
+@pytest.mark.parametrize(
+    ("before", "after", "marks", "flat"),
+    [
+        (40, 44, (10, 20), False),
+        (40, 34, (13, 26), False),
+        (60, 67, (15, 31, 45), False),
+        (30, 25, (7, 15), False),
+        (41, 46, (12, 29), True),
+    ],
+)
+def test_a_marker_never_hangs_elsewhere_than_the_rounds_to_come_expect(
+    before: int, after: int, marks: tuple[int, ...], flat: bool
+) -> None:
+    """"K to marker" two rounds on is a number by now. From every place and with every number made, each marker, laid out
+    stitch by stitch here, hangs where the plan has it; else the reason is told."""
+    ends = zip((0, *marks), (*marks, before), strict=True)
+    pieces = ", pm, ".join(f"k{later - earlier}" for earlier, later in ends)
+    word = "Increase" if after > before else "Decrease"
+    garment = plan_of(
+        project(f"Cast on {before} sts.\n{'Work flat' if flat else 'Join in the round'}.\n{pieces}.\n{word} evenly to {after} sts.\nBind off.")
+    )
+    round_ = the_round(garment)
+    spread = spread_of(round_)
+    assert spread is not None
+    hung = [before - mark for mark in marks] if round_.side == "WS" and flat else list(marks)
+    expected = sorted(round_.after - mark for mark in round_.markers) if round_.side == "WS" and flat else list(round_.markers)
+    told = 0
+    for used in range(before + 1):
+        for made in range(abs(after - before) + 1):
+            try:
+                places = respace(round_, used=used, made=made)
+            except NoRoomError as none:
+                told += "marker" in str(none)
+                continue
+            laid, old = list[int](), 0  # for each new stitch, the last of the old ones behind it
+            for place in places:
+                laid += range(old + 1, place + 1)
+                old = place + spread.change.uses
+                laid += [old] * spread.change.leaves
+            laid += range(old + 1, before + 1)
+            assert sorted(sum(each <= mark for each in laid) for mark in sorted(hung)) == expected, (used, made, places)
+    assert told
