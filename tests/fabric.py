@@ -86,6 +86,17 @@ class Sight:
     """Whether the stitch it was seen at is worked before it; no longer once the work is turned."""
 
 
+@cache
+def _sight(kind: str, index: int) -> Sight:
+    # Made for every stitch of every round, and few differ.
+    return Sight(kind, index)
+
+
+@cache
+def _from_behind(seen: Sight) -> Sight:
+    return replace(seen, behind=not seen.behind)
+
+
 Loop = str
 """A stitch on the needles: the code that made it."""
 Needle = tuple[Loop | Marker | Sight, ...]
@@ -161,7 +172,7 @@ class Knitting:
 
     def turn(self) -> None:
         """Turn the work: what was worked last comes first."""
-        turned = (replace(e, behind=not e.behind) if isinstance(e, Sight) else e for e in self.needle[::-1])
+        turned = (_from_behind(e) if isinstance(e, Sight) else e for e in self.needle[::-1])
         self.needle = tuple(turned)
 
     def copy(self) -> Knitting:
@@ -201,7 +212,7 @@ class Knitting:
             wants += takes
             marked = marks is not None and marks[1] == at
             if marks is not None and marked and not takes:
-                right.append(Sight(marks[0], index))
+                right.append(_sight(marks[0], index))
             if step.code in ("sm", "rm") and not fresh:
                 self._meet(left, right, keep=step.code == "sm")
             if step.code == "pm" or (step.code == "sm" and fresh):
@@ -212,23 +223,23 @@ class Knitting:
                 short = True
                 continue  # the stitches have run out
             if marks is not None and marked and takes:
-                right.append(Sight(marks[0], index))
+                right.append(_sight(marks[0], index))
             if gives and step.yarn:
-                right += [Sight("colour", index)] * (yarn not in ("", step.yarn))
+                right += [_sight("colour", index)] * (yarn not in ("", step.yarn))
                 yarn = step.yarn
             if at == falls:
                 self.loose += 1
-                right.append(Sight("loop", index))
+                right.append(_sight("loop", index))
             else:
                 right += [step.code] * gives
                 changes += changing(step.code)
-                right += [Sight("change", index)] * (changing(step.code) and not step.stray)
-            right += [Sight("repeat", index)] * step.ends_repeat
+                right += [_sight("change", index)] * (changing(step.code) and not step.stray)
+            right += [_sight("repeat", index)] * step.ends_repeat
         if marks is not None and marks[1] >= len(todo):
-            right.append(Sight(marks[0], index))
+            right.append(_sight(marks[0], index))
         self.begun = Begun(before, wants, changes, fresh) if stops else None
         if stops:
-            self.needle = (*right, Sight("here", index), *reversed(left))
+            self.needle = (*right, _sight("here", index), *reversed(left))
             return
         right += ["k" if isinstance(each, Loop) else each for each in reversed(left)]  # as anyone would
         self.left[index] = before - wants
@@ -268,7 +279,7 @@ class Knitting:
                 if isinstance(each, Loop):
                     break
                 if isinstance(each, Sight) and each.kind in ("change", "repeat") and each.behind == behind:
-                    left[place] = Sight("gone", each.index)
+                    left[place] = _sight("gone", each.index)
 
     @staticmethod
     def _take(left: list[Loop | Marker | Sight], right: list[Loop | Marker | Sight], takes: int) -> bool:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from functools import cache
 from itertools import groupby
 
 from stepper.craft.stitches import Kind, find_stitch, stitch
@@ -90,12 +91,12 @@ def _round(section: str, text: str, notes: _Notes, before: int) -> Round:
         for (code, yarn), same in groupby(flatten(items), key=lambda run: (run.stitch, run.yarn))
     )
     after = before + sum(run.leaves - run.uses for run in runs)
-    used, shaping = 0, []
+    used, shaping = 0, list[int]()
     for run in runs:
-        for _ in range(run.times):
-            if stitch(run.stitch).kind in (Kind.INCREASE, Kind.DECREASE):
-                shaping.append(used)
-            used += stitch(run.stitch).uses
+        entry = stitch(run.stitch)
+        if entry.kind in (Kind.INCREASE, Kind.DECREASE):
+            shaping += [used + entry.uses * at for at in range(run.times)]
+        used += entry.uses * run.times
     assert used == before, f"{text!r} uses {used} of {before}"
     checkpoint = None if notes.checkpoint is None else Checkpoint(expect=after, reason=notes.checkpoint)
     return Round(
@@ -107,6 +108,7 @@ def _round(section: str, text: str, notes: _Notes, before: int) -> Round:
     )  # fmt: skip
 
 
+@cache
 def final_increase() -> Plan:
     """Make the scenario's heart: 225 to 246 stitches, 15 gaps of 11 and 6 of 10, then a chart and the
     division."""

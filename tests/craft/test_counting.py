@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+import scipy
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy import optimize, special
 
 from stepper.craft.counting import (
     BackTo,
@@ -22,7 +22,7 @@ RATIOS = [1e-6, 1e-4, 1e-3, 0.01]
 
 def _exact(cost: float, mean: float) -> float:
     """Minimise the expected running time (e^((t+C)/M) - 1) / t with scipy (J. T. Daly, FGCS 22(3), 2006)."""
-    found = optimize.minimize_scalar(
+    found = scipy.optimize.minimize_scalar(
         lambda t: np.expm1((t + cost) / mean) / t, bounds=(1e-9 * mean, 3 * mean), method="bounded",
         options={"xatol": 1e-10 * mean},
     )  # fmt: skip
@@ -34,7 +34,7 @@ def test_young_is_the_optimum_to_first_order(ratio: float) -> None:
     """Young (1974) agrees where a check costs little against the work between faults; it is sqrt(2 C M). The optimum is
     scipy's, and Lambert's W has it in closed form."""
     mean = 500.0
-    by_lambert = mean * (1 + float(special.lambertw(-np.exp(-ratio - 1)).real))
+    by_lambert = mean * (1 + float(scipy.special.lambertw(-np.exp(-ratio - 1)).real))
     assert _exact(ratio * mean, mean) == pytest.approx(by_lambert, rel=1e-3)
     assert young_interval(ratio * mean, mean) == pytest.approx(mean * np.sqrt(2 * ratio))
     assert young_interval(ratio * mean, mean) == pytest.approx(_exact(ratio * mean, mean), rel=0.06)
@@ -53,7 +53,7 @@ costs_strategy = st.builds(
 def test_interval_is_the_numeric_optimum_of_the_overhead(stitches: int, costs: CountCosts) -> None:
     """Counting at the interval given costs hardly more than at scipy's best one."""
     ours = count_interval(stitches, costs)
-    best = optimize.minimize_scalar(
+    best = scipy.optimize.minimize_scalar(
         lambda log_w: overhead(float(np.exp(log_w)), stitches, costs),
         bounds=(np.log(ours / 20), np.log(ours * 20)),
         method="bounded",

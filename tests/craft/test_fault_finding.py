@@ -8,9 +8,9 @@ from functools import cache
 from itertools import combinations
 
 import pytest
+import scipy
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from scipy import stats
 
 from stepper.craft.fault_finding import CountedSection, NextCount, Sparing, next_count, plain_odds
 
@@ -150,7 +150,7 @@ def test_counts_lie_between_the_bounds(row: list[CountedSection]) -> None:
     """Entropy and Huffman from below, entropy plus 2 from above (Gilbert and Moore 1959)."""
     odds = [section.odds for section in row]
     advice = _needed(next_count(row, sparing="counts"))
-    entropy = float(stats.entropy(odds, base=2))
+    entropy = float(scipy.stats.entropy(odds, base=2))
     assert entropy - 1e-9 <= advice.expected_counts < entropy + 2
     assert _huffman(odds) <= advice.expected_counts + 1e-9
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+import scipy
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy import optimize, stats
 
 from stepper.craft.finish import FinishForecast, forecast_finish
 
@@ -17,7 +17,7 @@ def test_range_solves_the_prediction_interval(seen: int) -> None:
     work left."""
     days = np.random.default_rng(seen).normal(2000, 300, seen)
     left = 40_000.0
-    t90 = stats.t.ppf(0.9, seen - 1)
+    t90 = scipy.stats.t.ppf(0.9, seen - 1)
 
     def short(n: float, sign: int) -> float:
         wide = days.std(ddof=1) * np.sqrt(n + n * n / seen)
@@ -25,10 +25,10 @@ def test_range_solves_the_prediction_interval(seen: int) -> None:
 
     forecast = forecast_finish(left, days.tolist())
     assert forecast is not None
-    early = optimize.brentq(short, 1e-9, 1e4, args=(1,))
+    early = scipy.optimize.brentq(short, 1e-9, 1e4, args=(1,))
     assert abs(forecast.early_days - np.ceil(early)) <= 0 or abs(early - round(early)) < 0.02
     if short(1e7, -1) > 0:
-        late = optimize.brentq(short, 1e-9, 1e7, args=(-1,))
+        late = scipy.optimize.brentq(short, 1e-9, 1e7, args=(-1,))
         assert forecast.late_days == np.ceil(late) or abs(late - round(late)) < 0.02
     else:
         assert forecast.late_days is None
@@ -41,14 +41,14 @@ def test_the_range_is_that_of_student_to_a_ten_thousandth(seen: int) -> None:
     may be. A t off by a little would tell every knitter a wrong chance."""
     steps = np.linspace(-1, 1, seen)
     days = 2000 + 900 * steps / steps.std(ddof=1)
-    left, t90 = 2e9, stats.t.ppf(0.9, seen - 1)
+    left, t90 = 2e9, scipy.stats.t.ppf(0.9, seen - 1)
 
     def short(n: float, sign: int) -> float:
         return float(n * 2000 + sign * t90 * 900 * np.sqrt(n + n * n / seen) - left)
 
     forecast = forecast_finish(left, days.tolist())
     assert forecast is not None
-    early, late = (optimize.brentq(short, 1, 1e9, args=(sign,)) for sign in (1, -1))
+    early, late = (scipy.optimize.brentq(short, 1, 1e9, args=(sign,)) for sign in (1, -1))
     assert forecast.early_days == pytest.approx(early, rel=1e-4)
     assert forecast.late_days == pytest.approx(late, rel=1e-4)
 
@@ -64,7 +64,7 @@ def test_range_solves_the_interval_of_weeks(seen: int) -> None:
     of freedom."""
     days = np.random.default_rng(seen).normal(2000, 300, seen)
     left = 40_000.0
-    t90 = stats.t.ppf(0.9, max(1, round(seen / 5)))
+    t90 = scipy.stats.t.ppf(0.9, max(1, round(seen / 5)))
     weeks = np.convolve(days, np.ones(7), "valid") - 7 * days.mean()
     spread = np.sqrt((weeks**2).mean() / 7 / (1 - 7 / seen))
 
@@ -73,7 +73,7 @@ def test_range_solves_the_interval_of_weeks(seen: int) -> None:
 
     forecast = forecast_finish(left, days.tolist())
     assert forecast is not None
-    early, late = (optimize.brentq(short, 1e-9, 1e5, args=(sign,)) for sign in (1, -1))
+    early, late = (scipy.optimize.brentq(short, 1e-9, 1e5, args=(sign,)) for sign in (1, -1))
     assert forecast.early_days == np.ceil(early)
     assert forecast.late_days == np.ceil(late)
 

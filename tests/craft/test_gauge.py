@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
+import scipy
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy import constants
 
 from stepper.craft.gauge import Gauge, correct_gauge, from_mm, half_up, to_mm
 
@@ -14,8 +14,8 @@ GAUGE = Gauge(stitches=22, rounds=30)
 
 def test_units_agree_with_scipy() -> None:
     """The inch, centimetre and millimetre are those of scipy.constants."""
-    assert to_mm(1, "in") == pytest.approx(constants.inch / constants.milli)
-    assert to_mm(1, "cm") == pytest.approx(constants.centi / constants.milli)
+    assert to_mm(1, "in") == pytest.approx(scipy.constants.inch / scipy.constants.milli)
+    assert to_mm(1, "cm") == pytest.approx(scipy.constants.centi / scipy.constants.milli)
     assert (to_mm(7, "mm"), from_mm(7, "mm")) == (7, 7)
     assert from_mm(254, "in") == pytest.approx(10)
     assert from_mm(254, "cm") == pytest.approx(25.4)

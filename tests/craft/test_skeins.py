@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import pytest
+import scipy
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy import constants
 
 from stepper.craft.skeins import (
     OUNCE_G,
@@ -19,12 +19,12 @@ from stepper.craft.skeins import (
 
 def test_the_yard_agrees_with_scipy() -> None:
     """It is exact by definition."""
-    assert constants.yard == pytest.approx(YARD_M)
+    assert scipy.constants.yard == pytest.approx(YARD_M)
 
 
 def test_the_ounce_agrees_with_scipy() -> None:
     """Avoirdupois, exact by definition."""
-    assert constants.ounce * 1000 == pytest.approx(OUNCE_G)
+    assert scipy.constants.ounce * 1000 == pytest.approx(OUNCE_G)
 
 
 @pytest.mark.parametrize(("likely", "high", "sure"), [(1000, 1050, 1150), (1000, 1200, 1200), (0, 0, 0)])

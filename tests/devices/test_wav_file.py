@@ -8,7 +8,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from scipy.io import wavfile
+import scipy
 
 from stepper.devices.wav_file import WavFile, WavFormatError
 
@@ -30,8 +30,8 @@ def test_every_kind_of_sample_is_read_as_scipy_wrote_it(kind: str, tmp_path: Pat
     """The same tone within two steps of 8 bits; stereo is the mean of its channels."""
     scale = {"uint8": 127, "int16": 32_767, "int32": 2_147_483_647}.get(kind, 1)
     sound = TONE * scale + (128 if kind == "uint8" else 0)
-    wavfile.write(tmp_path / "mono.wav", 22_050, sound.astype(kind))
-    wavfile.write(tmp_path / "stereo.wav", 22_050, np.stack([sound, sound], 1).astype(kind))
+    scipy.io.wavfile.write(tmp_path / "mono.wav", 22_050, sound.astype(kind))
+    scipy.io.wavfile.write(tmp_path / "stereo.wav", 22_050, np.stack([sound, sound], 1).astype(kind))
     for name in ("mono.wav", "stereo.wav"):
         samples = np.array(heard(tmp_path / name)) / 32_767
         assert len(samples) == len(TONE)
@@ -58,13 +58,13 @@ def test_the_longer_header_is_read_as_the_shorter(tmp_path: Path) -> None:
 
 def test_what_is_beyond_the_range_is_clipped_and_what_is_no_number_is_silence(tmp_path: Path) -> None:
     """Floating point may hold anything."""
-    wavfile.write(tmp_path / "a.wav", 16_000, np.array([9.0, -9.0, math.nan, math.inf], np.float32))
+    scipy.io.wavfile.write(tmp_path / "a.wav", 16_000, np.array([9.0, -9.0, math.nan, math.inf], np.float32))
     assert list(heard(tmp_path / "a.wav")) == [32_767, -32_768, 0, 32_767]
 
 
 def test_a_file_that_was_cut_off_is_read_as_far_as_it_goes(tmp_path: Path) -> None:
     """A recorder that was killed leaves such files; half a sample is left out."""
-    wavfile.write(tmp_path / "a.wav", 16_000, (TONE * 32_767).astype(np.int16))
+    scipy.io.wavfile.write(tmp_path / "a.wav", 16_000, (TONE * 32_767).astype(np.int16))
     whole = (tmp_path / "a.wav").read_bytes()
     (tmp_path / "cut.wav").write_bytes(whole[:1045])
     assert heard(tmp_path / "cut.wav") == heard(tmp_path / "a.wav")[:500]

@@ -5,7 +5,7 @@ from __future__ import annotations
 import colour as colour_science
 import numpy as np
 import pytest
-from skimage.color import rgb2lab
+import skimage
 
 from stepper.plan.compile import compile_plan
 from stepper.project.reader import read_project
@@ -59,7 +59,7 @@ def test_the_figures_agree_with_colour_science_and_scikit_image() -> None:
         assert pair.contrast == pytest.approx(ratio)
         levels = [float(colour_science.lightness(100 * each, method="CIE 1976")) for each in shares]
         assert pair.lightness_apart == pytest.approx(abs(levels[0] - levels[1]), abs=1e-6)
-        skimage_levels = [rgb2lab(each.reshape(1, 1, 3))[0, 0, 0] for each in bytes_]
+        skimage_levels = [skimage.color.rgb2lab(each.reshape(1, 1, 3))[0, 0, 0] for each in bytes_]
         assert pair.lightness_apart == pytest.approx(abs(skimage_levels[0] - skimage_levels[1]), abs=0.02)
 
 

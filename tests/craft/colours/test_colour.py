@@ -7,9 +7,9 @@ import math
 import colour as colour_science
 import numpy as np
 import pytest
+import skimage
 from hypothesis import given
 from hypothesis import strategies as st
-from skimage.color import lab2rgb, rgb2lab
 
 from stepper.craft.colours.colour import (
     Lab,
@@ -127,7 +127,7 @@ def test_lightness_of_screen_colours(text: str, value: float) -> None:
 @given(colours)
 def test_lab_agrees_with_scikit_image(colour: Rgb) -> None:
     """L* within the 0.02 that matrix rounding makes, a* and b* within 0.05."""
-    outside = rgb2lab(np.array([[[colour.red, colour.green, colour.blue]]], dtype=np.uint8))[0, 0]
+    outside = skimage.color.rgb2lab(np.array([[[colour.red, colour.green, colour.blue]]], dtype=np.uint8))[0, 0]
     ours = lab(colour)
     assert ours.lightness == pytest.approx(outside[0], abs=0.02)
     assert (ours.a, ours.b) == pytest.approx((outside[1], outside[2]), abs=0.05)
@@ -185,7 +185,7 @@ def test_the_way_back_agrees_with_scikit_image(lightness_: float, a: float, b: f
     """skimage.color.lab2rgb inside the screen's colours; outside them there is none here."""
     found = rgb_of_lab(Lab(lightness_, a, b))
     if found is not None:
-        expected = lab2rgb(np.array([[[lightness_, a, b]]], dtype=float))[0, 0] * 255
+        expected = skimage.color.lab2rgb(np.array([[[lightness_, a, b]]], dtype=float))[0, 0] * 255
         assert np.allclose(expected, (found.red, found.green, found.blue), atol=2.5)
 
 

@@ -7,9 +7,9 @@ from math import gcd
 
 import numpy as np
 import pytest
+import skimage
 from hypothesis import given
 from hypothesis import strategies as st
-from skimage.draw import line
 
 from stepper.craft.even.spacing import (
     count_gaps,
@@ -169,7 +169,7 @@ def test_gaps_follow_the_floor_oracle() -> None:
 @pytest.mark.parametrize(("n", "k"), [(72, 18), (13, 4), (225, 21), (51, 4), (100, 11), (400, 37), (246, 15)])
 def test_half_start_is_the_rasterised_line(n: int, k: int) -> None:
     """Increases stand where skimage's line from (0, 0) to (k, n) steps; a tie may fall a stitch aside."""
-    rows, columns = line(0, 0, k, n)
+    rows, columns = skimage.draw.line(0, 0, k, n)
     steps = tuple(int(c) for r0, r1, c in zip(rows, rows[1:], columns[1:], strict=False) if r1 > r0)
     places = increase_positions(n, k, flat=False)
     # The line lights pixel centres, so the step lies in the column at or just after the ideal place.

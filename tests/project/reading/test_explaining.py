@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 
 import pytest
 from hypothesis import assume, given, settings
@@ -24,8 +25,13 @@ def read(text: str, sizes: int = 6, names: frozenset[str] = NAMES) -> LineReadin
     )
 
 
-LINES = {line: known for line, known in legal_lines().items() if read(line, *known).line is not None}
-# A row with the marks of a part is read with the rows around it, not by itself.
+@cache
+def lines() -> dict[str, tuple[int, frozenset[str]]]:
+    """Return the legal lines that are read by themselves, with what they rest on.
+
+    A row with the marks of a part is read with the rows around it, not by itself.
+    """
+    return {line: known for line, known in sorted(legal_lines().items()) if read(line, *known).line is not None}
 
 
 def suggested(problem: Problem) -> list[str]:
@@ -41,7 +47,7 @@ def without_number(word: str) -> str:
 @st.composite
 def misspelt(draw: st.DrawFn) -> tuple[str, str, str]:
     """Draw a legal line with one slip in one word: the line as it was, as it is, and the word."""
-    line = draw(st.sampled_from(sorted(LINES)))
+    line = draw(st.sampled_from(list(lines())))
     at, word = draw(st.sampled_from(words_of(line) or [(0, line[:1])]))
     slip = draw(st.sampled_from(list(slips_of(word))))
     return line, line[:at] + slip + line[at + len(word) :], word
@@ -55,7 +61,7 @@ def test_for_any_slip_in_any_word_the_legal_word_is_suggested(case: tuple[str, s
     A slip inside a name (of a sleeve, a marker, a label) leaves the line legal, and is not counted here.
     """
     line, wrong, word = case
-    sizes, names = LINES[line]
+    sizes, names = lines()[line]
     reading = read(wrong, sizes, names)
     assume(reading.line is None)
     # Where a length is measured from, and a label that instructs, have an answer of their own: what to write.

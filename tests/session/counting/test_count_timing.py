@@ -5,7 +5,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 import pytest
-from scipy.optimize import minimize_scalar  # type: ignore[import-untyped] # scipy brings no types
+import scipy  # type: ignore[import-untyped] # scipy brings no types
 
 from stepper.craft.counting import count_interval, learned_fault_rate
 from stepper.plan.model import Plan
@@ -38,7 +38,7 @@ def test_the_interval_costs_least(stitches: int) -> None:
     """Against a numeric optimum by scipy: counting there costs no more than half a percent above the
     least."""
     hers = price_counting()
-    best = minimize_scalar(lambda work: overhead(work, stitches, hers), bounds=(1, 60000), method="bounded")
+    best = scipy.optimize.minimize_scalar(lambda work: overhead(work, stitches, hers), bounds=(1, 60000), method="bounded")
     assert overhead(count_interval(stitches, hers), stitches, hers) <= 1.005 * best.fun
 
 
