@@ -10,6 +10,7 @@ from stepper.plan.even.even_change import work_evenly
 from stepper.plan.fabric.chart_rounds import chart_round
 from stepper.plan.fabric.established import ground, keep_held
 from stepper.plan.fabric.sources_in_hand import supplies_of
+from stepper.plan.lines.gaps import refuse_across_gap
 from stepper.plan.lines.heel_rows import as_far_as_meant
 from stepper.plan.lines.short_row_method import tell_turning
 from stepper.plan.model import Item, flatten
@@ -43,6 +44,7 @@ def work_template(template: Template, needles: Needles) -> None:
     except MisfitError as misfit:
         _report(misfit, template, needles)
         return
+    refuse_across_gap(worked.items, worked.after, template.place, needles)
     first = id(template) not in needles.caches.fits
     needles.caches.fits.add(id(template))
     if worked.held:

@@ -103,6 +103,10 @@ def _(instruction: Phrase, needles: Needles) -> None:
         return
     if work_blended_phrase(instruction, needles):
         return
+    if needles.count and all(isinstance(one, Work) and one.stitch == "co" for one in instruction.elements):
+        row = "row" if needles.flat else "round"
+        told = f"taken as cast on at the beginning of the next {row}, as a step of its own."
+        needles.warn(instruction.place, told)
     work_template(template, needles)
     _close_round(instruction, needles)
     if not _only_edge(instruction.elements):

@@ -1,0 +1,54 @@
+"""Refuse a row that works across a gap: stitches bound off in the middle of the row before. No I/O.
+
+What stands on both sides of a neck is two pieces from there on. A row over both of them would close the gap,
+which no page means: a buttonhole is cast on again, a neck is worked one side after the other.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from stepper.plan.drafts import DraftRound
+from stepper.plan.model import Item, flatten
+from stepper.plan.state.needles import Needles
+from stepper.project.problems import Span
+
+_SMALLEST = 2
+"""Fewer stitches bound off leave a hole that the next row may well pass."""
+_ENDS_THERE = frozenset({"co", "pu", "return", "turn", "w&t", "rest", "hold"})
+"""What keeps a row from crossing a gap as it is: it is filled, or the row does not go on beyond it."""
+
+
+def refuse_across_gap(items: Iterable[Item], after: int, place: Span, needles: Needles) -> None:
+    """Report a row that works both sides of a gap which the row before has left.
+
+    Args:
+        items: The row.
+        after: Stitches it leaves.
+        place: Where it is written.
+        needles: The knitting before it.
+    """
+    last = needles.drafts[-1] if needles.drafts else None
+    if last is None or last.after != needles.count or after > needles.count:
+        return
+    gap = _bound_off_within(last)
+    if not gap or _ENDS_THERE & {run.stitch for run in flatten(tuple(items))}:
+        return
+    needles.report(
+        place,
+        f"the row before has bound off {gap} stitches in its middle, and this one works across the gap.",
+        'Put one side on hold first ("K20, turn, leave rem sts on a holder"), and work each by itself; or '
+        "cast on over the gap.",
+    )
+
+
+def _bound_off_within(draft: DraftRound) -> int:
+    """Return how many stitches a row bound off between others; 0 for none, or where it cast on as well."""
+    runs = [run for run in flatten(draft.phrase) if run.uses or run.leaves]
+    if any(run.stitch == "co" for run in runs):
+        return 0
+    for at, run in enumerate(runs):
+        inside = any(one.leaves for one in runs[:at]) and any(one.leaves for one in runs[at + 1 :])
+        if run.stitch == "bo" and run.times >= _SMALLEST and inside:
+            return run.times
+    return 0
