@@ -37,24 +37,29 @@ class Needles:
     def work(self, round_: dict[str, Any]) -> Worked:
         """Work one round of the document from the first loop to the last."""
         assert len(self.loops) == round_["before"], where(round_)
-        left, right, changes, plain = list(self.loops), [], [], 0
+        right: list[int] = []
+        changes: list[Shaped] = []
+        at = plain = 0  # loops of the old round that are used up, and plain stitches among what they became
         for code, times, name in round_["runs"]:
-            for _ in range(times):
-                if code == "hold":
-                    self.held.setdefault(name, []).append(left.pop(0))
-                    continue
-                if code == "return":
-                    right.append(self.held[name].pop(0))
-                    continue
-                uses, leaves = USES_LEAVES[code]
-                assert len(left) >= uses, f"{where(round_)}: {code} finds {len(left)} loops"
+            left = len(self.loops) - at
+            if code == "return":
+                waiting = self.held[name]
+                assert len(waiting) >= times, f"{where(round_)}: {len(waiting)} loops wait on {name}"
+                right += waiting[:times]
+                del waiting[:times]
+                continue
+            uses, leaves = (1, 0) if code == "hold" else USES_LEAVES[code]
+            assert left >= uses * times, f"{where(round_)}: {times} times {code} find {left} loops"
+            if code == "hold":
+                self.held.setdefault(name, []).extend(self.loops[at : at + times])
+            else:
                 if code in SHAPES:
-                    changes.append(Shaped(code, plain, len(self.loops) - len(left)))
-                plain += uses == leaves == 1
-                del left[:uses]
-                right += range(self.made, self.made + leaves)
-                self.made += leaves
-        assert not left, f"{where(round_)}: {len(left)} loops are not worked"
+                    changes += [Shaped(code, plain, at + uses * done) for done in range(times)]
+                plain += times * (uses == leaves == 1)
+                right += range(self.made, self.made + leaves * times)
+                self.made += leaves * times
+            at += uses * times
+        assert at == len(self.loops), f"{where(round_)}: {len(self.loops) - at} loops are not worked"
         assert len(right) == round_["after"], where(round_)
         self.loops = right
         self.held = {name: loops for name, loops in self.held.items() if loops}

@@ -117,10 +117,14 @@ def imports(source: str, *, types: bool = True) -> set[str]:
     return {name for name in found if name.split(".")[0] == "stepper"}
 
 
+def called(call: ast.Call) -> str:
+    """Return the name of what is called, without what it belongs to; empty if it has none."""
+    return call.func.attr if isinstance(call.func, ast.Attribute) else getattr(call.func, "id", "")
+
+
 def strings_imported(call: ast.Call) -> set[str]:
     """List what a call imports by a name in a string; of a name put together, what is written of it."""
-    called = call.func.attr if isinstance(call.func, ast.Attribute) else getattr(call.func, "id", "")
-    if called not in ("import_module", "__import__"):
+    if called(call) not in ("import_module", "__import__"):
         return set()
     first = next((each for each in ast.walk(call) if isinstance(each, ast.Constant)), None)
     return {first.value.rstrip(".")} if first is not None and isinstance(first.value, str) else set()
@@ -145,11 +149,7 @@ def reached_into(source: str) -> list[str]:
                 found.append(ast.unparse(node))
         elif isinstance(node, ast.ImportFrom):
             found += [f"{node.module}.{each.name}" for each in node.names if _is_private(each.name)]
-        elif isinstance(node, ast.Call) and ast.unparse(node.func).rpartition(".")[2] in (
-            "getattr",
-            "setattr",
-            "object",
-        ):
+        elif isinstance(node, ast.Call) and called(node) in ("getattr", "setattr", "object"):
             names = [each.value for each in node.args if isinstance(each, ast.Constant)]
             found += [str(each) for each in names if _is_private(str(each).rpartition(".")[2])]
     return [each for each in found if each not in PRIVATE_OF_LIBRARIES]

@@ -10,7 +10,7 @@ row):", becomes its label.
 from __future__ import annotations
 
 import re
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import Final
 
 from stepper.project.rewording.asides import commands, instructs
@@ -21,6 +21,8 @@ from stepper.project.rewording.synonyms import SYNONYMS
 
 _MOST = 8
 """Most times one row of the table is tried again on its own result."""
+_LETTERS = 3
+"""By how many of its first letters a piece of a row is looked for."""
 _PIECES = re.compile(r"\\(\d)")
 _CHOICE = re.compile(r"^or\s+(?:until|up\s+to|to|when)\b", re.I)
 """What begins a remark that leaves a length to the knitter; the rest of it is looked through."""
@@ -39,22 +41,50 @@ def recast(plain: str) -> Recast:
         plain: The line, made plain.
     """
     made = write_openings_in_order(_without_name(as_printed(plain)))
-    low = made.text.lower()
-    for synonym in SYNONYMS:
-        # Hundreds of rows are passed over for every line: a plain loop takes half as long as `any`.
-        for piece in synonym.has:
-            if piece in low:
-                break
-        else:
-            continue
+    waiting = _rows_for(made.text)
+    while waiting:
+        at = (waiting & -waiting).bit_length() - 1
+        waiting &= waiting - 1
+        synonym = SYNONYMS[at]
+        before = made.text
         for _ in range(_MOST if synonym.again else 1):
             if synonym.pattern.search(made.text) is None:
                 break
             changed = put_words(made, synonym)
             if changed.text == made.text:
                 break
-            made, low = changed, changed.text.lower()
+            made = changed
+        if made.text != before:
+            waiting = _rows_for(made.text) >> (at + 1) << (at + 1)
     return made
+
+
+def _rows_for(text: str) -> int:
+    """Return the rows of the table of which a piece is in a text, a bit each, the first row's the lowest.
+
+    Hundreds of rows are passed over for every line: pieces are looked for only where their first letters
+    are there. A row whose piece is empty waits for every text.
+    """
+    low, rows = text.lower(), 0
+    begun = _pieces()
+    for letters in {low[at : at + size] for size in range(_LETTERS + 1) for at in range(len(low))}:
+        for piece, with_it in begun.get(letters, ()):
+            if piece in low:
+                rows |= with_it
+    return rows
+
+
+@cache
+def _pieces() -> dict[str, list[tuple[str, int]]]:
+    """Return the pieces of all rows by their first letters, each with the rows that have it."""
+    rows: dict[str, int] = {}
+    for at, synonym in enumerate(SYNONYMS):
+        for piece in synonym.has:
+            rows[piece] = rows.get(piece, 0) | 1 << at
+    begun: dict[str, list[tuple[str, int]]] = {}
+    for piece, with_it in rows.items():
+        begun.setdefault(piece[:_LETTERS], []).append((piece, with_it))
+    return begun
 
 
 def _without_name(line: Recast) -> Recast:
