@@ -302,6 +302,10 @@ class Cursor(RowRepeats):
         if element.stitch == "pm":
             self.placed.append(self.made)
             self.begins = self.made if begins_round(element.name) else self.begins
+            if self.waiting and self.waiting[0] == self.used and not self.begins:
+                self.waiting.pop(0)  # it hangs here already, as where a round is worked again
+                items.append(Run("sm", 1, self.yarn))
+                return
         elif self.waiting and self.waiting[0] == self.used:
             self.waiting.pop(0)
             if element.stitch == "sm":

@@ -13,6 +13,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from stepper.project.page.abbreviation_meanings import note_other_meaning
 from stepper.project.page.headings import heading_of, is_clutter
 from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece
@@ -67,6 +68,9 @@ def take_apart(text: str) -> Pasted:
     sorter = Sorter(lines=PageLines(rows=rows, words=words, stars=single_stars(rows)))
     sorter.sort()
     _number_as_printed(sorter, origins)
+    sorter.front = [note_other_meaning(piece) for piece in sorter.front]
+    for part in sorter.parts:
+        part.pieces = [note_other_meaning(piece) for piece in part.pieces]
     parts = _merged(sorter.parts)
     pieces = [*sorter.front, *(piece for part in parts for piece in part.pieces)]
     doubtful = [piece for piece in sorter.front if piece.kind == "note"]

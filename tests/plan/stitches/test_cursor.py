@@ -219,3 +219,11 @@ def test_a_part_on_hold_is_worked_in_pieces_where_the_line_names_the_others() ->
 def test_what_is_left_of_such_a_part_is_told() -> None:
     """Stitches left on hold by a slip in the numbers would be missed rows later."""
     assert "are not worked" in faults(project(f"{JOINED}K30 front sts, k20 sts from sleeve holder, k20 back sts.\nBind off."))
+
+
+def test_a_round_that_places_markers_slips_them_when_it_is_worked_again() -> None:
+    """A marker in every round at the same place is thirty markers in one place after ten centimetres."""
+    garment = plan_of(project("Cast on 20 sts.\nJoin in the round.\nRnd 1: K5, pm, k10, pm, k5.\nWork 3 rounds even.\nRep last round once.\nBind off."))
+    marks = [[run.stitch for run in round_.runs if run.stitch in ("pm", "sm")] for round_ in garment.rounds[1:-1]]
+    assert marks == [["pm", "pm"], *[["sm", "sm"]] * 4]
+    assert [round_.markers for round_ in garment.rounds[1:-1]] == [(5, 15)] * 5
