@@ -82,6 +82,28 @@ def test_a_missing_increase_makes_its_section_run_on() -> None:
     assert Cause.LEFT_OUT not in {each.cause for each in dropped}
 
 
+def test_an_increase_that_cannot_be_counted_to_was_left_out_of_its_own_round() -> None:
+    """Two rounds increase since the last good count. She counts along the increases of the later one, and one section runs
+    on to twice its stitches, or stops at an increase that should not be there: the earlier round is not to blame."""
+    garment = made(("yoke", ["co80", "(k8 m1)x10", "k90", "(k9 m1)x10"]))
+    state = State(
+        knitting=Knitting(place=Position(index=4), verified=Verified(place=Position(index=1), stitches=80))
+    )
+
+    def blamed(difference: int, counted: int) -> set[int]:
+        answers = (Answer(first=0, end=1, stitches=counted),)
+        fault = Fault(place=Position(index=4), difference=difference, answers=answers)
+        return {each.index for each in diagnose(garment, state, fault)}
+
+    assert {
+        each.index
+        for each in diagnose(garment, state, Fault(place=Position(index=4), difference=-1))
+        if each.cause is Cause.LEFT_OUT
+    } == {1, 3}, "by the count alone it may be either"
+    assert blamed(-1, 19) == {3}
+    assert blamed(1, 5) == {3}
+
+
 def test_a_question_tells_the_likeliest_two_apart() -> None:
     """What is asked for is seen differently if one or the other happened, and nothing is asked twice."""
 

@@ -295,6 +295,23 @@ def test_a_round_that_shapes_beside_its_ends_is_finished_by_eye() -> None:
     assert (first.kind, first.expect, first.by_eye) == (RemedyKind.FINISH, 58, True)
 
 
+def test_where_the_fault_is_known_to_lie_ahead_a_shaped_round_is_finished_by_eye_all_the_same() -> None:
+    """Counted between the markers, the stitch is missing behind the second one, at stitch 12 of a round that takes two in:
+    the loops ahead are still on the left needle, and the decrease before the end shows where it belongs."""
+    marked = ("k60", {"markers": (20, 40)})
+    shaped = ("k1 k2tog k54 k2tog k1", {"markers": (19, 39)})
+    sleeve = plan(("sleeve", ["co60", marked, marked, shaped, "k58", "k58"]))
+    place, verified = Position(index=3, stitch=12), Verified(place=Position(index=2), stitches=1)
+    state = State(knitting=Knitting(place=place, verified=verified))
+    counts = (19, 20, 19)
+    answers = tuple(Answer(first=at, end=at + 1, stitches=each) for at, each in enumerate(counts))
+    fault = Fault(place=place, difference=-1, confirmed=True, sights=(NO_LOOP,), answers=answers)
+
+    assert search(sleeve, state, fault).found == (39, 59)
+    first = ways(sleeve, state, fault)[0]
+    assert (first.kind, first.expect, first.by_eye) == (RemedyKind.FINISH, 58, True)
+
+
 def test_lace_is_not_finished_by_eye() -> None:
     """One stitch off and every repeat behind it is off: there is no plain run to take it up."""
     lace = plan(("shawl", ["co60", "k60", "k60", "(k1 yo k3 k2tog)x10", "k60"]))

@@ -188,7 +188,9 @@ def test_two_faults_are_mended_one_after_the_other() -> None:
 
 def test_taking_work_back_moves_the_place() -> None:
     """What she undoes is said in reverse, and the session stands where she then stands."""
-    session = after(_at(2), "count is 79", "no loop", "there are 20", "there are 20", "there are 19", "take remedy 2")
+    session = after(
+        _at(2), "count is 79", "no loop", "there are 20", "there are 20", "there are 19", "take remedy 2"
+    )
 
     assert session.state.place == Position(index=1, stitch=40)
     assert session.state.knitting.fault is None
@@ -315,7 +317,9 @@ def test_a_count_aloud_goes_up_to_twice_what_there_should_be() -> None:
     for said, taken in ((0, False), (1, True), (10, True), (160, True), (161, False)):
         assert _taken(after(_at(2), "count with me"), Ten(at=AT, stitches=said)) is taken, said
     for said, taken in ((60, True), (61, False)):
-        assert _taken(after(_at(2), "count with me", "and one hundred"), Ten(at=AT, stitches=said)) is taken, said
+        assert (
+            _taken(after(_at(2), "count with me", "and one hundred"), Ten(at=AT, stitches=said)) is taken
+        ), said
     assert not _taken(_at(2), Ten(at=AT, stitches=10)), "no count was begun"
     assert not _taken(after(_at(2), "count with me", "ten"), CountAloud(at=AT)), "it goes on"
 
@@ -346,7 +350,9 @@ def test_a_mistake_is_in_a_round_that_is_begun() -> None:
 def test_a_loop_or_stitches_left_over_begin_a_search_and_nothing_else_that_is_seen_does() -> None:
     """No loop is no news before a count, and the first stitch has nothing below it."""
     begins = {
-        (seen, number): _taken(_at(2), Saw(at=AT, seen=seen, number=number)) for seen in Seen for number in (0, 1)
+        (seen, number): _taken(_at(2), Saw(at=AT, seen=seen, number=number))
+        for seen in Seen
+        for number in (0, 1)
     }
     assert begins == {
         (seen, number): seen is Seen.LEFT or (seen is Seen.LOOP and number == 1) for seen, number in begins
@@ -402,3 +408,17 @@ def test_a_number_said_while_a_part_is_asked_for_is_of_what_it_is_nearer_to() ->
     assert kinds[78] == kinds[80] == [Counted]
     assert not _taken(session, SectionCount(at=AT, stitches=-1))
     assert _taken(session, SectionCount(at=AT, stitches=0))
+
+
+@pytest.mark.parametrize(
+    ("whole", "behind", "last"), [(66, 33, "half"), (103, 75, "third quarter"), (41, 20, "half")]
+)
+def test_the_count_behind_the_last_marker_hung_is_a_count_of_all(whole: int, behind: int, last: str) -> None:
+    """Markers hung at the half or the quarters leave only what is behind the last to count. By hand: 33 of 66 are marked
+    off, 75 of 103 and 20 of 41, and what is counted behind them is added."""
+    body = plan(("body", [f"co{whole}", f"k{whole}", f"k{whole}"]))
+    session = after(opened(body), "next step", "next step", f"count {whole + 1}")
+    for more in (0, 1, 2):
+        (event,) = session.consider(SectionCount(at=AT, stitches=whole - behind + more)).events
+        assert isinstance(event, Counted), last
+        assert (event.stitches, event.expected) == (whole + more, whole)

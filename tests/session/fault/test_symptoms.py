@@ -5,7 +5,7 @@ from itertools import chain
 import pytest
 
 from stepper.craft.stitches import stitch
-from stepper.session.fault.symptoms import BY_MISTAKE, ODDS, Cause, list_symptoms, work_items
+from stepper.session.fault.symptoms import BY_MISTAKE, ODDS, Cause, Symptoms, list_symptoms, work_items
 from tests.plans import plan
 
 ROUNDS = plan(("yoke", ["co80", "(k8 m1)x10", "k90", "(k4 k2tog)x15", "(k3 yo k2tog)x15"]))
@@ -103,3 +103,13 @@ def test_a_change_lies_where_its_last_stitch_lies(line: str) -> None:
             shares[at] += inside * each.odds / ODDS[Cause.LEFT_OUT]
             assert each.inside(1 - (at + 1) / round_.after, 1 - at / round_.after, turned=True) == pytest.approx(inside)
     assert shares == pytest.approx([made / sum(laid) for made in laid])
+
+
+def test_a_place_between_two_stitches_lies_inside_a_stretch_and_at_no_edge() -> None:
+    """Spans worked out by hand: two places at a point, one of them on the landmark, and four over half of the round. On
+    the landmark it lies in neither stretch, as nothing there is counted to either."""
+    told = Symptoms(Cause.LEFT_OUT, "m1", -1, -1, 0, False, 1.0, ((0.25, 0.25, 1.0), (0.5, 0.5, 1.0), (0.5, 1.0, 4.0)))
+    assert told.inside(0.0, 0.5) == pytest.approx(1 / 6)
+    assert told.inside(0.5, 1.0) == pytest.approx(4 / 6)
+    assert told.inside(0.2, 0.6) == pytest.approx((2 + 0.8) / 6)
+    assert told.inside(0.4, 0.8, turned=True) == pytest.approx((2 + 0.8) / 6), "0.2 to 0.6 from the other end"
