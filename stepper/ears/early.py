@@ -22,14 +22,20 @@ _SURE_CHUNKS = round(0.19 / CHUNK_S)
 class Early:
     """Looks at the utterance under way as soon as it pauses."""
 
-    def __init__(self, gate: Gate, recognise: Callable[[bytes], Heard | None]) -> None:
+    def __init__(
+        self,
+        gate: Gate,
+        recognise: Callable[[bytes], Heard | None],
+        stands_out: Callable[[Heard], bool] = lambda heard: True,
+    ) -> None:
         """Begin with nothing heard.
 
         Args:
             gate: Collects the utterance.
             recognise: Returns the cue that a stretch of sound is, if nothing longer begins with it.
+            stands_out: Tells whether what was heard is much louder than what is behind it.
         """
-        self._gate, self._recognise = gate, recognise
+        self._gate, self._recognise, self._stands_out = gate, recognise, stands_out
         self._heard: Heard | None = None
 
     def take(self) -> Heard | None:
@@ -45,7 +51,8 @@ class Early:
             self._heard = self._recognise(self._gate.so_far())
         elif quiet >= _SURE_CHUNKS and self._heard is not None:
             heard, self._heard = self._heard, None
-            if heard.addressed or (self._gate.is_clear and not self._gate.amid_talk):
+            is_hers = self._gate.is_clear and not self._gate.amid_talk and self._stands_out(heard)
+            if heard.addressed or is_hers:
                 self._gate.accept()
                 return replace(heard, goes_on=False)
         return None

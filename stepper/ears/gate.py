@@ -62,6 +62,8 @@ class Gate:
         self._run = 0
         self._quiet = 0
         self._peak = 0.0
+        self._taken = 0
+        self._cut_at = 0
 
     def matters(self, level_db: float) -> bool:
         """Return whether it makes a difference if a chunk of this level is speech.
@@ -84,6 +86,7 @@ class Gate:
             is dropped.
         """
         self._lately.append(level_db)
+        self._taken += 1
         if self._utterance:
             return self._go_on(chunk, speech, level_db)
         near = speech and level_db >= self._floor_db() + _NEARER_DB
@@ -106,6 +109,11 @@ class Gate:
     def quiet_chunks(self) -> int:
         """How many chunks of silence the utterance under way ends with so far; 0 where there is none."""
         return self._quiet if self._utterance else 0
+
+    @property
+    def cut_ago_s(self) -> float:
+        """How long ago the last utterance that was cut out began, with what was kept before it. Unit: s."""
+        return (self._taken - self._cut_at) * CHUNK_S
 
     @property
     def is_clear(self) -> bool:
@@ -171,7 +179,9 @@ class Gate:
 
     def _whole(self) -> list[bytes]:
         """Cut out what is her own, with a little before and after, for soft consonants."""
-        return self._utterance[max(0, self._loud()[0] - _BEFORE_CHUNKS - _OPENING_CHUNKS) : self._end()]
+        start = max(0, self._loud()[0] - _BEFORE_CHUNKS - _OPENING_CHUNKS)
+        self._cut_at = self._taken - len(self._utterance) + start
+        return self._utterance[start : self._end()]
 
     def _end(self) -> int:
         """Return where the cut ends in the utterance under way."""

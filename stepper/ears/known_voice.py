@@ -14,7 +14,7 @@ from pathlib import Path
 from statistics import NormalDist
 
 from stepper.devices.ports import HEARING_RATE_HZ
-from stepper.ears.ports import Finder, Foresighted, Heard, Place, Recogniser
+from stepper.ears.ports import Finder, Foresighted, FoundAlone, Heard, LoneFinder, Place, Recogniser
 from stepper.ears.speaker_embedding import SpeakerEncoder, Vector, likeness
 from stepper.errors import SurroundingsError
 from stepper.files import make_private_folder, read_plain, write_private
@@ -125,6 +125,14 @@ class KnowingRecogniser:
     def find(self, sound: bytes) -> Place | None:
         """Return where the address word stands amid other sound; who said it is asked once it is cut out."""
         return self._recogniser.find(sound) if isinstance(self._recogniser, Finder) else None
+
+    def hears_alone(self) -> bool:
+        """Return whether cues without the address word count now, and can be found."""
+        return isinstance(self._recogniser, LoneFinder) and self._recogniser.hears_alone()
+
+    def find_alone(self, sound: bytes) -> FoundAlone | None:
+        """Return what may be a cue amid other sound; who said it is asked once it is cut out."""
+        return self._recogniser.find_alone(sound) if isinstance(self._recogniser, LoneFinder) else None
 
     def close(self) -> None:
         """Let go of the model."""

@@ -13,8 +13,11 @@ from typing import Any
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone
 from stepper.ears.early import Early
 from stepper.ears.gate import CHUNK_S, Gate
-from stepper.ears.ports import Finder, Foresighted, Heard, Recogniser
+from stepper.ears.loudness import Loudness
+from stepper.ears.nearness import FALLS_DB
+from stepper.ears.ports import Finder, Foresighted, Heard, LoneFinder, Recogniser
 from stepper.ears.seeking import Seeking
+from stepper.ears.seeking_alone import SeekingAlone
 from stepper.errors import NotInstalledError
 
 _CHUNK_BYTES = round(HEARING_RATE_HZ * CHUNK_S) * 2
@@ -56,10 +59,17 @@ def listen(
         speech: How likely a chunk of 32 ms is speech. Range: 0 to 1.
     """
     gate, rest = Gate(), b""
-    attention = _Attention(gate, recogniser)
+    loudness = Loudness()
+    attention = _Attention(gate, recogniser, loudness)
     passed_over: deque[bytes] = deque(maxlen=_WARM_UP_CHUNKS)
-    seeking = Seeking(recogniser.find) if isinstance(recogniser, Finder) else None
-    early = Early(gate, recogniser.recognise_early) if isinstance(recogniser, Foresighted) else None
+    seeking = seeking_alone = early = None
+    if isinstance(recogniser, LoneFinder):
+        seeking_alone = SeekingAlone(recogniser.find_alone, recogniser.recognise, loudness)
+    if isinstance(recogniser, Finder):
+        hears_alone = recogniser.hears_alone if isinstance(recogniser, LoneFinder) else lambda: False
+        seeking = Seeking(recogniser.find, hears_alone)
+    if isinstance(recogniser, Foresighted):
+        early = Early(gate, recogniser.recognise_early, attention.stands_out)
     for block in microphone.blocks():
         if not block:  # sound is missing here: what came before it is no part of what comes after
             yield from attention.torn()
@@ -72,6 +82,7 @@ def listen(
         while len(rest) >= _CHUNK_BYTES:
             chunk, rest = rest[:_CHUNK_BYTES], rest[_CHUNK_BYTES:]
             level = measure_level_db(chunk)
+            loudness.take(level)
             is_speech = False
             if gate.matters(level):
                 for earlier in passed_over:  # the detector goes by what came before
@@ -86,6 +97,9 @@ def listen(
                 heard += filter(None, [early.take()])
             if seeking is not None:
                 heard += attention.sought(seeking.take(chunk, level))
+                is_open = not attention.waits and not any(each.text for each in heard)
+                if seeking_alone is not None and seeking.looked_into and hears_alone() and is_open:
+                    heard += attention.sought_alone(seeking_alone.look(seeking.looked_into))
                 if any(each.text for each in heard):
                     seeking.forget()
             yield from heard
@@ -109,9 +123,9 @@ class _Attention:
     """Waits for the rest of what was begun, joins it, and yields what was said once nothing is added to
     it."""
 
-    def __init__(self, gate: Gate, recogniser: Recogniser) -> None:
+    def __init__(self, gate: Gate, recogniser: Recogniser, loudness: Loudness) -> None:
         """Wait for nothing yet."""
-        self._gate, self._recogniser = gate, recogniser
+        self._gate, self._recogniser, self._loudness = gate, recogniser, loudness
         self._begun: _Begun | None = None
         self._passed = 0
 
@@ -151,6 +165,23 @@ class _Attention:
             self._begun = None
             yield replace(heard, goes_on=False)
 
+    def sought_alone(self, heard: Heard | None) -> Iterator[Heard]:
+        """Take a cue without the address word that was found amid other sound and said near."""
+        if heard is not None:
+            self._gate.reset()
+            yield replace(heard, goes_on=False)
+
+    def stands_out(self, heard: Heard) -> bool:
+        """Return whether the sound falls behind what was just heard, as it does where somebody near ends.
+
+        Where nobody knows which part of the sound was heard, or hardly anything is behind it yet, it does.
+        """
+        if heard.span_s is None:
+            return True
+        began_s, ended_s = (self._gate.cut_ago_s - each for each in heard.span_s)
+        falls_db = self._loudness.fall_db(began_s, ended_s)
+        return falls_db is None or falls_db >= FALLS_DB
+
     def ended(self) -> Iterator[Heard]:
         """Stop waiting: nothing follows."""
         begun, self._begun = self._begun, None
@@ -189,7 +220,7 @@ class _Attention:
         amid_talk = self._gate.amid_talk and not joined  # what is joined goes on with her own words
         if heard is None:
             self._gate.refuse()
-        elif heard.text and amid_talk and not heard.addressed:
+        elif heard.text and not heard.addressed and (amid_talk or not (joined or self.stands_out(heard))):
             self._gate.refuse()
             yield _NOT_UNDERSTOOD
         elif heard.goes_on:

@@ -21,6 +21,8 @@ class Heard:
     """Whether what follows at once belongs to it. Without text: the program was called, or a cue with a
     number was begun, and the rest is still to come. With text: it counts if nothing follows ("count is two
     hundred")."""
+    span_s: tuple[float, float] | None = None
+    """Where in the stretch the sounds of the words begin and end; None where nobody knows. Unit: s."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,6 +35,25 @@ class Place:
     """Where the cue ends; None if nothing behind the word sounds like a cue so far."""
     may_go_on: bool
     """Whether more words would make another cue of it."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FoundAlone:
+    """A cue without the address word that may stand in a stretch of sound, amid anything."""
+
+    text: str
+    start_s: float
+    """Where its sounds begin. Unit: s from the beginning of the stretch."""
+    end_s: float
+    """Where they end. Unit: s."""
+    fit: float
+    """How well its sounds fit. A natural logarithm, 0 or less."""
+    length: int
+    """How many sounds it has."""
+    before: int
+    """In how many frames of the 0.3 s before it something sounds."""
+    behind: int
+    """In how many of the 0.3 s behind it something sounds."""
 
 
 class Recogniser(Protocol):
@@ -63,6 +84,23 @@ class Finder(Protocol):
 
         Args:
             sound: At `HEARING_RATE_HZ`, with anything before and after.
+        """
+        ...
+
+
+@runtime_checkable
+class LoneFinder(Protocol):
+    """A recogniser that finds a cue alone amid other sound."""
+
+    def hears_alone(self) -> bool:
+        """Return whether cues without the address word count now."""
+        ...
+
+    def find_alone(self, sound: bytes) -> FoundAlone | None:
+        """Return what may be a cue, and where; None if there is none.
+
+        Args:
+            sound: As in `Finder.find`.
         """
         ...
 

@@ -2,8 +2,8 @@
 
 A film 5 to 10 dB softer than she is hides from the gate where her words end, and the networks still hear
 them: 5 dB above a film most cues are heard once they are cut out where their sounds begin and end, and hardly
-any as the gate cuts them. So a window slides over the sound while that is louder than it mostly is. Only what
-stands behind the address word is looked for: a film's own lines hold any other words.
+any as the gate cuts them. So a window slides over the sound while that is louder than it mostly is, and what
+stands behind the address word is looked for; `seeking_alone` looks into the same window for cues without it.
 """
 
 from __future__ import annotations
@@ -31,6 +31,8 @@ _ABOVE_ROOM_DB = 1.5
 # above a film, and for a third of the time in a film alone.
 _CLEAR_DB = 12.0
 # What is so much louder has ends that the gate finds; in a quiet room all speech is.
+_ALONE_DB = 0.5
+# Where cues alone count: more than their loudness tells them from those of a film.
 _BEFORE_S, _AFTER_S = 0.25, 0.22
 _WAIT_S, _LONG_WAIT_S = 0.35, 0.9
 _ATTENTIVE_CHUNKS = round(2.0 / CHUNK_S)
@@ -40,13 +42,17 @@ _BYTES_S: Final = HEARING_RATE_HZ * 2
 class Seeking:
     """Keeps the last seconds of sound and looks into them now and then."""
 
-    def __init__(self, find: Callable[[bytes], Place | None]) -> None:
+    def __init__(
+        self, find: Callable[[bytes], Place | None], hears_alone: Callable[[], bool] = lambda: False
+    ) -> None:
         """Begin with nothing heard.
 
         Args:
             find: Finds the address word, and a cue behind it, in a stretch of sound.
+            hears_alone: Tells whether cues without the address word count now.
         """
-        self._find = find
+        self._find, self._hears_alone = find, hears_alone
+        self._has_looked = False
         self._chunks: deque[bytes] = deque(maxlen=_WIDE_CHUNKS)
         self._lately: deque[float] = deque(maxlen=_LATELY_CHUNKS)
         self._room: deque[float] = deque(maxlen=_ROOM)
@@ -64,21 +70,28 @@ class Seeking:
         self._lately.append(level_db)
         self._passed += 1
         self._attentive = max(0, self._attentive - 1)
+        self._has_looked = False
         if self._passed % _EVERY_CHUNKS:
             return None
         loudness_db = sum(sorted(self._lately)[-_LOUDEST_CHUNKS:]) / _LOUDEST_CHUNKS
         self._room.append(loudness_db)
         above_db = loudness_db - median(self._room)
-        is_worth_it = above_db >= _ABOVE_ROOM_DB or self._attentive
+        least_db = _ALONE_DB if self._hears_alone() else _ABOVE_ROOM_DB
+        is_worth_it = above_db >= least_db or self._attentive
         if self._passed < _APART_CHUNKS or above_db >= _CLEAR_DB or not is_worth_it:
             return None
-        self._passed = 0
+        self._passed, self._has_looked = 0, True
         return self._look()
+
+    @property
+    def looked_into(self) -> bytes:
+        """The narrow window, if it was looked into at the last chunk; else nothing."""
+        return self._last(_NARROW_CHUNKS) if self._has_looked else b""
 
     def forget(self) -> None:
         """Begin anew: what was said so far is dealt with."""
         self._chunks.clear()
-        self._attentive = 0
+        self._attentive, self._has_looked = 0, False
 
     def _look(self) -> bytes | None:
         """Look into the narrow window, and into the wide one if the address word is in it or just was."""

@@ -93,7 +93,9 @@ def test_what_cannot_be_unpacked_here_is_told_as_what_it_is(
     method: int, flags: int, said: str, tmp_path: Path
 ) -> None:
     """She then knows whether another archive of it would do. Numbers: the ZIP specification, 4.4.4 and 4.4.5."""
-    raw = bytearray(archive(tmp_path / "a.zip", model=bytes(500)).read_bytes().replace(b"model", b"m\xff\xfeel"))
+    raw = bytearray(
+        archive(tmp_path / "a.zip", model=bytes(500)).read_bytes().replace(b"model", b"m\xff\xfeel")
+    )
     behind = raw.index(b"PK\1\2")
     for flag_at, method_at in ((6, 8), (behind + 8, behind + 10)):
         raw[flag_at : flag_at + 2] = flags.to_bytes(2, "little")

@@ -8,7 +8,7 @@ from dataclasses import replace
 import pytest
 
 from stepper.ears.listen import listen, load_speech_detector, measure_level_db
-from stepper.ears.ports import Heard, Place
+from stepper.ears.ports import FoundAlone, Heard, Place
 
 
 class Tape:
@@ -297,3 +297,72 @@ def test_a_gap_in_the_sound_is_a_gap_in_what_is_looked_into() -> None:
     assert list(listen(Gapped(FILM), recogniser, lambda chunk: 0.0)) == []
     assert recogniser.looks
     assert recogniser.segments == []
+
+
+class SoughtAlone(Sought):
+    """A recogniser that also finds a cue alone that ended 0.35 s ago, wherever it looks."""
+
+    def __init__(self, heard: Heard | None, *, alone: bool) -> None:
+        super().__init__(heard)
+        self.alone = alone
+
+    def find(self, sound: bytes) -> Place | None:
+        """Find no address word."""
+        self.looks += 1
+        return None
+
+    def hears_alone(self) -> bool:
+        """Tell whether the address word is not asked for."""
+        return self.alone
+
+    def find_alone(self, sound: bytes) -> FoundAlone | None:
+        """Find something that fits, ending 0.35 s ago."""
+        end_s = len(sound) / 32_000 - 0.35
+        if end_s < 1.0:
+            return None
+        return FoundAlone(
+            text="what happened", start_s=end_s - 0.9, end_s=end_s, fit=0.0, length=9, before=0, behind=0
+        )
+
+
+ALONE = Heard(text="what happened", score=1.0)
+
+
+@pytest.mark.parametrize(
+    ("behind", "alone", "then"),
+    [(0.3, True, [ALONE]), (0.3, False, []), (1.7, True, [])],
+    ids=["her cue", "while the address word is asked for", "a film that goes on"],
+)
+def test_a_cue_alone_is_found_where_the_sound_falls_behind_it(
+    behind: float, alone: bool, then: list[Heard]
+) -> None:
+    """Five decibels above a film never open the gate; what is behind the cue tells whose it was."""
+    quiet = array("h", [round(1000 * behind), -round(1000 * behind)] * 8000).tobytes()
+    recogniser = SoughtAlone(ALONE, alone=alone)
+    heard = list(listen(Tape(FILM + LOUDER + quiet), recogniser, lambda chunk: 0.0))
+    assert heard == then
+
+
+def test_what_the_gate_cut_out_of_a_film_that_goes_on_is_not_taken() -> None:
+    """Its own "stop listening" is as near as the rest of its sentence; with the address word it is meant."""
+
+    class Cut(Counting):
+        def __init__(self, heard: Heard) -> None:
+            super().__init__()
+            self.heard = heard
+
+        def recognise(self, segment: bytes) -> Heard:
+            return self.heard
+
+    words = array("h", [8000, -8000] * 8000).tobytes()
+    speech = iter([True] * 31 + [False] * 4000)
+    heard = Heard(text="stop listening", score=0.9, span_s=(0.3, 0.9))
+    tape = bytes(32_000) + words + words[:32_000] + bytes(64_000)
+
+    def only_first(chunk: bytes) -> float:
+        return float(any(chunk) and next(speech))
+
+    assert [each.text for each in listen(Tape(tape), Cut(heard), only_first)] == [""]
+    speech = iter([True] * 31 + [False] * 4000)
+    addressed = replace(heard, addressed=True)
+    assert list(listen(Tape(tape), Cut(addressed), only_first)) == [addressed]

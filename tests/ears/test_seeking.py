@@ -48,7 +48,9 @@ def test_what_stands_clear_of_the_room_is_left_to_the_gate() -> None:
     # the loudest third of the last 1.3 s rises in steps, one of which may lie between
 
 
-def test_what_is_louder_is_looked_into_every_four_tenths_of_a_second_without_the_word_in_a_small_window() -> None:
+def test_what_is_louder_is_looked_into_every_four_tenths_of_a_second_without_the_word_in_a_small_window() -> (
+    None
+):
     """Two and a half seconds hold the address word; what was said with it is looked for only once it is there."""
     finder = Finder(None)
     seeking = Seeking(finder.find)

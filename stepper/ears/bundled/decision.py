@@ -7,6 +7,7 @@ from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 
 from stepper.ears.bundled.thresholds import Thresholds
+from stepper.mouth.pronunciation import Sounds
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,6 +22,8 @@ class Candidate:
     """Log-probability of its words above that of the free transcript. Natural logarithm."""
     number: float | None = None
     """The number in it, if it has one."""
+    row: Sounds = ()
+    """What it sounds like."""
     is_word: bool = False
     """Whether it is a single word, or a number with no word around it."""
 

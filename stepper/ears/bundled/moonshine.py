@@ -12,10 +12,11 @@ from stepper.ears.bundled.decision import Candidate, decide, total_score
 from stepper.ears.bundled.moonshine_model import Encoded, MoonshineModel
 from stepper.ears.bundled.sound_distance import similar_phrases
 from stepper.ears.bundled.sound_model import FRAME_S, SoundModel
-from stepper.ears.bundled.sound_tree import NOTHING
+from stepper.ears.bundled.sound_tree import NOTHING, find_span
 from stepper.ears.bundled.spotting import PhraseMatch, Spotter
 from stepper.ears.bundled.thresholds import (
     ALIKE_WITHIN,
+    ALONE,
     BEGUN,
     CALLED,
     EARLY,
@@ -27,7 +28,7 @@ from stepper.ears.bundled.thresholds import (
     Thresholds,
 )
 from stepper.ears.bundled.token_tree import as_model_writes, build_token_tree
-from stepper.ears.ports import Heard, Place
+from stepper.ears.ports import FoundAlone, Heard, Place
 from stepper.ears.wordings import Reply, Wordings, strip_address
 from stepper.mouth.pronunciation import Pronouncer
 
@@ -108,6 +109,7 @@ class MoonshineRecogniser:
             pronouncer.close()
         self._alone = Manner(address="", thresholds=strict)
         self._behind = Manner(address=address, thresholds=loose) if address else self._alone
+        self._looked_into, self._found = b"", None
         self.unspeakable = self._spotter.unspeakable
         """Phrases that can never be heard, since they have no sound."""
 
@@ -147,7 +149,7 @@ class MoonshineRecogniser:
         """Return where in a stretch of sound the address word and a cue behind it stand, amid anything."""
         if not self._behind.address:
             return None
-        likely = self._sound_model.likely(self._model.states(sound))
+        likely = self._likely(sound)
         if self._spotter.called(likely, amid=True)[0] < FOUND:
             return None
         fits = self._spotter.best(likely, _MOST, _AS_GOOD, addressed=True, amid=True)
@@ -160,6 +162,32 @@ class MoonshineRecogniser:
             start_s=start * FRAME_S,
             end_s=end * FRAME_S if int(behind.sum()) <= _STRAY else None,
             may_go_on=self._wordings.may_go_on(longest.text),
+        )
+
+    def hears_alone(self) -> bool:
+        """Return whether cues without the address word count now."""
+        return not self.manner.address
+
+    def find_alone(self, sound: bytes) -> FoundAlone | None:
+        """Return what may be a cue without the address word, amid anything; no single word and no number."""
+        likely = self._likely(sound)
+        fits = self._spotter.best(likely, _MOST, _WITHIN, amid=True)
+        if not fits or fits[0].score < ALONE:
+            return None
+        as_good = [fit for fit in fits if fit.score >= fits[0].score - _AS_GOOD]
+        longest = max(as_good, key=lambda fit: len(fit.sounds))
+        if longest.number is not None or longest.text in self._short:
+            return None
+        start, end = find_span(likely, [longest.sounds])
+        sounding = likely.argmax(1) != NOTHING
+        return FoundAlone(
+            text=longest.text,
+            start_s=start * FRAME_S,
+            end_s=end * FRAME_S,
+            fit=longest.score,
+            length=len(longest.sounds),
+            before=int(sounding[max(0, start - _BEHIND_FRAMES) : start].sum()),
+            behind=int(sounding[end : end + _BEHIND_FRAMES].sum()),
         )
 
     @property
@@ -186,6 +214,7 @@ class MoonshineRecogniser:
                 sounds=fit.score,
                 words=weights.get(fit.text, UNWEIGHED),
                 number=fit.number,
+                row=fit.sounds,
                 is_word=fit.text in self._short,
             )
             for fit in fits
@@ -208,6 +237,12 @@ class MoonshineRecogniser:
     def close(self) -> None:
         """Do nothing; the models go with the object."""
 
+    def _likely(self, sound: bytes) -> Any:
+        """Return the sounds of a stretch that is looked through; once where it is looked through twice."""
+        if sound != self._looked_into:
+            self._looked_into, self._found = sound, self._sound_model.likely(self._model.states(sound))
+        return self._found
+
     def _taken_in(self, states: Any, likely: Any) -> Utterance:
         encoded = self._model.keep(states)
         text, transcript_likely = self._model.transcribe(encoded)
@@ -224,18 +259,22 @@ class MoonshineRecogniser:
         for manner in dict.fromkeys((self.manner, self._behind)):
             found = decide(self.weighed(utterance, manner), manner.thresholds)
             if found is not None:
-                return self._heard(found, manner, written)
+                return self._heard(found, manner, utterance, written)
         return None
 
     def _fits_early(self, likely: Any, *, addressed: bool) -> bool:
         """Return whether what fits the sounds best is a cue, without a number, that begins nothing longer."""
-        fits = self._spotter.best(likely, 1, 0.0, addressed=addressed, asked=self._asked())
+        asked = self._asked()
+        cues = self._spotter.best(likely, 1, 0.0, addressed=addressed, asked=asked, numbers=False)
+        if not cues or cues[0].score < EARLY:  # something with a number that fits better begins something
+            return False
+        fits = self._spotter.best(likely, 1, 0.0, addressed=addressed, asked=asked)
         return bool(fits) and fits[0].score >= EARLY and self._is_complete(fits[0].text)
 
     def _is_complete(self, text: str) -> bool:
         return text in self._closed
 
-    def _heard(self, found: Candidate, manner: Manner, written: float | None) -> Heard:
+    def _heard(self, found: Candidate, manner: Manner, utterance: Utterance, written: float | None) -> Heard:
         """Return what was decided on; no text if the decoder would rather have another number at the end."""
         addressed = bool(manner.address)
         is_other = written is not None and written != found.number
@@ -243,7 +282,14 @@ class MoonshineRecogniser:
             return Heard(text="", score=0.0, addressed=addressed)
         sure = 1 + total_score(found, manner.thresholds) / _SURE_AT
         goes_on = found.number is not None and self._wordings.may_go_on(found.text)
-        return Heard(text=found.text, score=min(1.0, max(0.0, sure)), addressed=addressed, goes_on=goes_on)
+        span = None if addressed else find_span(utterance.likely, [found.row])
+        return Heard(
+            text=found.text,
+            score=min(1.0, max(0.0, sure)),
+            addressed=addressed,
+            goes_on=goes_on,
+            span_s=span and (span[0] * FRAME_S, span[1] * FRAME_S),
+        )
 
     def _is_begun(self, utterance: Utterance) -> bool:
         """Return whether an utterance begins a cue with a number, the number still to come."""

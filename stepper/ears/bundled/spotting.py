@@ -108,6 +108,7 @@ class Spotter:
         addressed: bool = False,
         asked: Collection[Reply] = (),
         amid: bool = False,
+        numbers: bool = True,
     ) -> list[PhraseMatch]:
         """List what fits best, the best first.
 
@@ -118,6 +119,7 @@ class Spotter:
             addressed: Whether the address word has to stand in front, if there is one.
             asked: The questions that are open, which single words and bare numbers may answer without it.
             amid: Whether anything at all may be said before and after it.
+            numbers: Whether what has a number in it is looked for, which takes most of the time.
         """
         called = addressed and self._address is not None
         start = self._start(likely, addressed, amid)
@@ -138,7 +140,7 @@ class Spotter:
                         text=each.text, figures=each.text, means=each.means, score=score, sounds=each.sounds
                     )
                 )
-        if self._openings:
+        if self._openings and numbers:
             least = max((match.score for match in found), default=-math.inf) - within
             bare = called or Reply.NUMBER in asked
             found += self._with_numbers(likely, start, free, endings[:, self._after], least, bare=bare)

@@ -65,5 +65,7 @@ EARLY: Final = -12.0
 """A cue is known before the silence behind it is whole only where its sounds fit this well."""
 FOUND: Final = -10.0
 """The address word, and a cue behind it, amid other sound are cut out when their sounds fit this well."""
+ALONE: Final = -12.0
+"""A cue without the address word amid other sound is looked at more closely when its sounds fit this well."""
 ALIKE_WITHIN: Final = 0.3
 """Two wordings of different meaning that sound no farther apart than this are warned of."""

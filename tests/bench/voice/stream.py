@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from stepper.ears.listen import listen, load_speech_detector
-from stepper.ears.ports import Finder, Foresighted, Heard, Place, Recogniser
+from stepper.ears.ports import Finder, Foresighted, FoundAlone, Heard, LoneFinder, Place, Recogniser
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import Clip, read
 from tests.bench.voice.voices import RATE_HZ
@@ -85,6 +85,12 @@ class _Watched:
 
     def find(self, sound: bytes) -> Place | None:
         return self._inner.find(sound) if isinstance(self._inner, Finder) else None
+
+    def hears_alone(self) -> bool:
+        return isinstance(self._inner, LoneFinder) and self._inner.hears_alone()
+
+    def find_alone(self, sound: bytes) -> FoundAlone | None:
+        return self._inner.find_alone(sound) if isinstance(self._inner, LoneFinder) else None
 
     def close(self) -> None:
         pass

@@ -195,3 +195,45 @@ def test_a_cue_behind_the_name_is_found_amid_talk(network: str, tmp_path: Path) 
     assert not found.may_go_on
     assert addressed.find(film.tobytes()) is None
     assert MoonshineRecogniser(WORDINGS, model=model(network)).find(both.tobytes()) is None
+
+
+def test_a_cue_alone_is_found_amid_talk_and_told_from_the_sentence_around_it(
+    network: str, tmp_path: Path
+) -> None:
+    """Where it stands, to a fifth of a second, and whether something sounds before and behind; not while the name
+    is asked for."""
+    film = array("h", sound("somebody followed us from the station, please sit down", tmp_path))
+    cue = array("h", sound("next step", tmp_path))
+    both = array("h", (each // 4 for each in film * 2))
+    at = len(film) - len(cue) // 2
+    for place, each in enumerate(cue, at):
+        both[place] = max(-32_768, min(32_767, both[place] + each))
+    is_addressed = False
+    recogniser = MoonshineRecogniser(
+        WORDINGS, address="stepper", is_addressed=lambda: is_addressed, model=model(network)
+    )
+    assert recogniser.hears_alone()
+    found = recogniser.find_alone(both.tobytes())
+    assert found is not None
+    assert found.text == "next step"
+    loud = [place for place, each in enumerate(cue, at) if abs(each) > 300]
+    assert found.start_s == pytest.approx(loud[0] / 16_000, abs=0.2)
+    assert found.end_s == pytest.approx(loud[-1] / 16_000, abs=0.2)
+    assert recogniser.find_alone(film.tobytes()) is None
+    told = recogniser.find_alone(sound("she made the next step towards the door", tmp_path))
+    assert told is not None
+    assert min(told.before, told.behind) > max(0, min(found.before, found.behind))
+    is_addressed = True
+    assert not recogniser.hears_alone()
+
+
+def test_where_a_cue_stands_in_what_was_cut_out_is_told(network: str, tmp_path: Path) -> None:
+    """The ears ask whether the sound falls behind it, and a piece may end in somebody else's words."""
+    recogniser = MoonshineRecogniser(WORDINGS, model=model(network))
+    pcm = sound("next step", tmp_path)
+    heard = recogniser.recognise(pcm)
+    assert heard is not None
+    assert heard.span_s is not None
+    loud = [place / 16_000 for place, each in enumerate(array("h", pcm)) if abs(each) > 300]
+    assert heard.span_s[0] == pytest.approx(loud[0], abs=0.2)
+    assert heard.span_s[1] == pytest.approx(loud[-1], abs=0.2)

@@ -1,0 +1,83 @@
+"""How loud it was lately: how far a cue stands out of the room, and how far the sound falls behind it.
+
+Pure: numbers in, numbers out. She is near, and a film is not: where she ends, the sound falls to the film;
+where a film's own words end, its line goes on, or its music does.
+"""
+
+from __future__ import annotations
+
+import math
+from collections import deque
+from collections.abc import Sequence
+from itertools import islice
+from statistics import fmean, median
+from typing import Final
+
+from stepper.ears.gate import CHUNK_S
+
+_KEPT = round(45 / CHUNK_S)
+_FADING_CHUNKS: Final = 3
+# Behind the last sound of a cue its own end still sounds.
+_FEWEST_CHUNKS = 2
+_STRETCH, _APART = 40, 13
+# The room is measured as in `seeking`: in stretches of 1.3 s, by their loudest third.
+_LOUDEST = 14
+
+
+class Loudness:
+    """Keeps how loud each chunk of the last 45 s was."""
+
+    def __init__(self) -> None:
+        """Begin with nothing heard."""
+        self._levels: deque[float] = deque(maxlen=_KEPT)
+
+    def take(self, level_db: float) -> None:
+        """Take one more chunk. Unit: dB, above any fixed reference."""
+        self._levels.append(level_db)
+
+    def fall_db(self, began_s: float, ended_s: float) -> float | None:
+        """Return how much louder something was than what has followed it.
+
+        Args:
+            began_s: How long ago its sounds began. Unit: s.
+            ended_s: How long ago they ended. Unit: s.
+
+        Returns:
+            Its loudest third against the loudest half of what is behind; None if too little is. Unit: dB.
+        """
+        begin, end = self._places(began_s, ended_s)
+        own, behind = self._between(begin, end), self._between(end + _FADING_CHUNKS, len(self._levels))
+        if not own or len(behind) < _FEWEST_CHUNKS:
+            return None
+        return _loudest(own, len(own) / 3) - _loudest(behind, len(behind) / 2)
+
+    def above_db(self, began_s: float, ended_s: float) -> float | None:
+        """Return how much louder something was than the room mostly is when it is loud.
+
+        Args:
+            began_s: How long ago its sounds began. Unit: s.
+            ended_s: How long ago they ended. Unit: s.
+
+        Returns:
+            Its loudest half second against the median of what was before; None if nothing was. Unit: dB.
+        """
+        begin, end = self._places(began_s, ended_s)
+        own, before = self._between(begin, end), self._between(0, begin)
+        if not own or not before:
+            return None
+        starts = range(0, max(1, len(before) - _STRETCH), _APART)
+        stretches = [before[start : start + _STRETCH] for start in starts]
+        return _loudest(own, _LOUDEST) - median(_loudest(each, len(each) / 3) for each in stretches)
+
+    def _places(self, began_s: float, ended_s: float) -> tuple[int, int]:
+        """Return the first chunk of something, and the one behind its last."""
+        begin = max(0, math.floor(len(self._levels) - began_s / CHUNK_S))
+        return begin, max(begin + 1, math.ceil(len(self._levels) - ended_s / CHUNK_S))
+
+    def _between(self, begin: int, end: int) -> list[float]:
+        return list(islice(self._levels, begin, end))
+
+
+def _loudest(levels: Sequence[float], count: float) -> float:
+    """Return the mean of the loudest chunks, so many of them; at least one, and no more than there are."""
+    return fmean(sorted(levels)[-max(1, round(count)) :])

@@ -1,0 +1,52 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.ears.gate import CHUNK_S
+from stepper.ears.loudness import Loudness
+
+
+def heard(*stretches: tuple[float, float]) -> Loudness:
+    """Let stretches of sound pass: how long, and how loud."""
+    loudness = Loudness()
+    for seconds, level_db in stretches:
+        for _ in range(round(seconds / CHUNK_S)):
+            loudness.take(level_db)
+    return loudness
+
+
+def test_where_she_ends_the_sound_falls_to_what_is_behind() -> None:
+    """By hand: a cue of 1 s at -20 dB, 0.4 s of a film at -30 dB behind it."""
+    assert heard((10, -30), (1, -20), (0.4, -30)).fall_db(1.4, 0.4) == pytest.approx(10)
+
+
+def test_a_film_s_own_words_that_go_on_do_not_fall() -> None:
+    """A cue cut out of a sentence has the rest of the sentence behind it, as loud as itself."""
+    assert heard((10, -30), (1.4, -20)).fall_db(1.4, 0.4) == pytest.approx(0)
+
+
+def test_the_end_of_its_last_sound_is_not_yet_what_is_behind() -> None:
+    """A voice takes a tenth of a second to die away, and its end is no film."""
+    assert heard((10, -40), (1, -20), (0.09, -21), (0.3, -40)).fall_db(1.4, 0.4) == pytest.approx(20, abs=0.5)
+
+
+def test_nothing_is_told_before_anything_is_behind() -> None:
+    """A tenth of a second after a cue nobody knows whether it goes on."""
+    assert heard((10, -30), (1, -20), (0.1, -30)).fall_db(1.1, 0.1) is None
+    assert Loudness().fall_db(1.0, 0.4) is None
+
+
+def test_her_cue_stands_above_the_loud_stretches_of_the_room() -> None:
+    """By hand: talk at -30 dB for half of the time, silence for the other; its loud thirds are all talk."""
+    talk = ((0.4, -30), (0.4, -60)) * 20
+    assert heard(*talk, (1, -24), (0.4, -60)).above_db(1.4, 0.4) == pytest.approx(6)
+
+
+def test_what_was_longer_ago_than_three_quarters_of_a_minute_is_no_longer_the_room() -> None:
+    """A film that is turned down must not keep her from being heard for long."""
+    assert heard((20, -10), (44, -40), (1, -24), (0.4, -40)).above_db(1.4, 0.4) == pytest.approx(16)
+
+
+def test_nothing_stands_above_a_room_that_nobody_has_heard_yet() -> None:
+    """The very first sound has nothing to stand out of."""
+    assert heard((1, -24), (0.4, -40)).above_db(1.5, 0.4) is None

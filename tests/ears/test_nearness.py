@@ -1,0 +1,49 @@
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from stepper.ears.nearness import NEAR, nearness
+from stepper.ears.ports import FoundAlone
+
+CUE = FoundAlone(text="what happened", start_s=0.5, end_s=1.3, fit=0.0, length=9, before=0, behind=0)
+
+
+def of(found: FoundAlone, falls_db: float = 9.0, above_db: float = 3.0, sure: float = 1.0) -> float:
+    """Return how surely a cue is hers."""
+    return nearness(found, falls_db=falls_db, above_db=above_db, sure=sure)
+
+
+def test_the_sum_is_that_of_the_table() -> None:
+    """By hand: 0 + 7.5 + 0.55 × 9 + 0.52 × 9 + 0.40 × 3 - 17.8 = 0.53."""
+    assert of(CUE) == pytest.approx(0.53)
+
+
+def test_a_cue_that_goes_on_or_does_not_fit_is_not_hers() -> None:
+    """Each alone turns the same cue into a film's."""
+    assert of(CUE, falls_db=4.0) < 0
+    assert of(replace(CUE, behind=3)) < 0
+    assert of(replace(CUE, before=4)) < 0
+    assert of(CUE, sure=0.7) < 0
+    assert of(CUE, above_db=1.0) < 0
+    assert of(replace(CUE, fit=-9.0)) < 0
+
+
+def test_a_short_cue_has_to_be_nearer_than_a_long_one() -> None:
+    """ "Go on" is said by the way in any film, "how far to the next decrease" in hardly any."""
+    short = replace(CUE, text="go on", length=4)
+    assert of(short) < 0 <= of(short, falls_db=14.0, above_db=6.0)
+
+
+def test_nothing_counts_beyond_where_it_was_learnt() -> None:
+    """However much louder than the room, words that do not fit stay unheard."""
+    assert of(CUE, falls_db=60.0, above_db=50.0) == of(CUE, falls_db=14.0, above_db=8.0)
+    assert of(replace(CUE, fit=-200.0), sure=0.0) == of(replace(CUE, fit=-12.0), sure=0.6)
+    assert of(replace(CUE, fit=-12.0, behind=4), falls_db=60.0, above_db=50.0, sure=0.6) < 0
+
+
+def test_what_is_needed_can_be_asked_for_more_strictly() -> None:
+    """The table is one value, so that another can be tried on the same sound."""
+    strict = replace(NEAR, least=NEAR.least + 2)
+    assert nearness(CUE, falls_db=9.0, above_db=3.0, sure=1.0, table=strict) == pytest.approx(of(CUE) - 2)
