@@ -29,7 +29,7 @@ from stepper.plan.lines.returned import take_back
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.side_by_side import work_together
 from stepper.plan.lines.stripes import work_stripes
-from stepper.plan.model import Run
+from stepper.plan.model import Run, flatten
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import move_over, over_needles
@@ -339,6 +339,14 @@ def _(instruction: Return, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Join, needles: Needles) -> None:
+    last = needles.drafts[-1].phrase if needles.drafts and not needles.flat else ()
+    if {run.stitch for run in flatten(last)} == {"co", "rest"}:
+        others = needles.drafts[-1].before
+        needles.report(
+            instruction.place,
+            f"stitches are cast on and joined in the round while {others} others are still on the needles.",
+            "Bind those off or put them on hold first, or begin a section of its own behind them.",
+        )
     needles.flat, needles.joined = False, True
     needles.side = "RS"
     needles.section.back = None

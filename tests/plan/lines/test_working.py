@@ -150,3 +150,9 @@ def test_work_that_was_joined_and_is_worked_flat_again_begins_its_fabric_anew() 
     assert [(each.side, each.instruction) for each in back[-5:-2]] == [("WS", "purl"), ("RS", "knit"), ("WS", "purl")]
     garter = plan_of(project(f"{hem}{shaped}")).rounds
     assert [(each.side, each.instruction) for each in garter[-5:-2]] == [("WS", "knit"), ("RS", "knit"), ("WS", "knit")]
+
+
+def test_a_piece_is_not_cast_on_beside_one_that_is_on_the_needles() -> None:
+    """"Cast on 40 sts. Join in the round" of a sleeve, behind a body that is neither bound off nor held, is no part of its round."""
+    told = faults(project("Cast on 60 sts.\nJoin in the round.\nKnit 2 rounds.\nCast on 40 sts. Join in the round.\nKnit 1 round.\nBind off."))
+    assert "60 others are still on the needles" in told
