@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 
 from stepper.plan.compile import compile_plan
+from stepper.plan.model import Plan
 from stepper.project.reader import read_project
 
 WHOLE = Path(__file__).parent / "project" / "whole"
@@ -42,6 +43,38 @@ SLIPOVER = {
     },
 }  # fmt: skip
 
+_SLEEVE = [57, *range(66, 91, 2), 85, 80, *range(78, 49, -2), 46, 42, 38, 34, 30, 26, 0]
+PIECES = {
+    "back": [119, 114, 109, *range(107, 94, -2), 86, 77, 68, 59, 49, 39, 0],
+    "left front": [57, 52, *range(51, 44, -1), 37, *range(36, 27, -1), 19, 10, 0],
+    "right front": [57, 52, *range(51, 44, -1), *range(36, 27, -1), 19, 10, 0],
+    "sleeves": _SLEEVE,
+    "sleeves, second": _SLEEVE,
+}
+"""In the first size. Mirrored, the stitches bound off for the neck fall on the row of its first decrease."""
+
+
+def counts_of(plan: Plan) -> dict[str, list[int]]:
+    """Return the counts of each section, each count once as long as it stays."""
+    return {
+        section: [after for after, _ in groupby(round_.after for round_ in rounds)]
+        for section, rounds in groupby(plan.rounds, lambda round_: round_.section)
+    }
+
+
+def test_a_cardigan_in_pieces_of_the_old_style() -> None:
+    """Ribs as given for the back, shaping on alternate rows, a front as the other reversed, sleeves made twice."""
+    project = read_project((WHOLE / "pieces.yaml").read_text(encoding="utf-8")).project
+    assert project is not None
+    plan = compile_plan(project).plan
+    assert plan is not None
+    assert counts_of(plan) == PIECES
+    fronts = [[round_ for round_ in plan.rounds if round_.section == name] for name in ("left front", "right front")]
+    assert len(fronts[0]) == len(fronts[1])
+    assert [round_.needle_mm for round_ in fronts[0][:2]] == [2.75, 2.75]
+    ribs = [sum({run.stitch for run in round_.runs} == {"k", "p"} for round_ in front) for front in fronts]
+    assert ribs == [22, 22], "6 cm at 36 rows to 10 cm are 21.6 rows, and the rib ends with its second row"
+
 
 @pytest.mark.parametrize("size", SLIPOVER)
 def test_a_slipover_divided_at_the_armholes(size: str) -> None:
@@ -51,11 +84,7 @@ def test_a_slipover_divided_at_the_armholes(size: str) -> None:
     index = project.sizes.index(size)
     plan = compile_plan(replace(project, size=index)).plan
     assert plan is not None
-    counts = {
-        section: [after for after, _ in groupby(round_.after for round_ in rounds)]
-        for section, rounds in groupby(plan.rounds, lambda round_: round_.section)
-    }
-    assert counts == SLIPOVER[size]
+    assert counts_of(plan) == SLIPOVER[size]
     assert plan.rounds[-1].held == {}
     back = [round_ for round_ in plan.rounds if round_.section == "back" and not round_.held.get("back neck")]
     front = [round_ for round_ in plan.rounds if round_.section == "front"]

@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from dataclasses import replace
-from itertools import groupby
+from itertools import groupby, takewhile
 from math import lcm
 
 from stepper.craft.stitch_patterns import PATTERNS, StitchPattern, find_pattern
@@ -20,6 +20,7 @@ from stepper.plan.fabric.columns import as_seen
 from stepper.plan.fabric.established import establish, spread_since
 from stepper.plan.model import flatten
 from stepper.plan.state.fitting_counts import nearest_counts
+from stepper.plan.state.measuring_places import is_rib
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.phrase import work_phrase
 from stepper.plan.stitches.row_elements import MisfitError
@@ -31,6 +32,8 @@ from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
 NAMED = "named "
 """Prefix of the manner of rounds worked in a pattern called by name."""
+RIB_OF = "as-"
+"""Before the name of a part whose rib is meant: "in rib as given for back" is called `as-back rib`."""
 
 
 def named_cycle(manner: str, needles: Needles, place: Span) -> tuple[Template, ...] | None:
@@ -42,6 +45,8 @@ def named_cycle(manner: str, needles: Needles, place: Span) -> tuple[Template, .
         place: Where the line calls it.
     """
     name = manner.removeprefix(NAMED)
+    if name.startswith(RIB_OF):
+        return _rib_of(name.removeprefix(RIB_OF).removesuffix(" rib"), needles, place)
     own = needles.patterns.get(key_of(name))
     if own is not None:
         return own
@@ -51,6 +56,21 @@ def named_cycle(manner: str, needles: Needles, place: Span) -> tuple[Template, .
     return _cycle(
         needles, place, len(pattern.rows), lambda row: _worked(pattern, row, needles.count, needles)
     )
+
+
+def _rib_of(part: str, needles: Needles, place: Span) -> tuple[Template, ...] | None:
+    """Return the rows of the rib that another part begins with; None, and reported, if it has none."""
+    drafts = [draft for draft in needles.drafts if draft.section.lower() == part and draft.before]
+    ribbed = [draft.template for draft in takewhile(is_rib, drafts) if draft.template is not None]
+    for period in range(1, len(ribbed) // 2 + 1):
+        if all(template == ribbed[at % period] for at, template in enumerate(ribbed)):
+            return tuple(ribbed[:period])
+    needles.report(
+        place,
+        f"the {part} begins with no rib that is worked here, so nobody can tell which is meant.",
+        'Write the rib with its stitches: "Work in k2, p2 rib for 5 cm."',
+    )
+    return None
 
 
 def goes_on_with_name(instruction: WorkRounds, needles: Needles) -> bool:

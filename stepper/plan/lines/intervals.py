@@ -91,6 +91,19 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         work_template(template, needles)
         if len(needles.findings) > before:
             return
+    if instruction.legs[-1].until is not None and needles.flat and needles.drafts:
+        # "until 50 sts rem, ending with a WS row": the row between two shapings may follow the last of them.
+        needles.last.repeated = ((template, _next_between(needles, instruction.place, goes_on=goes_on)), 1)
+        needles.last.counted = len(needles.drafts)
+
+
+def _next_between(needles: Needles, place: Span, *, goes_on: bool) -> Template:
+    """Return the first of the rows that are worked between two shapings."""
+    going = even(needles, place) if goes_on else None
+    if going is None:
+        return plain_cycle(needles)[0]
+    cycle = as_it_looks(going[0], needles, place)
+    return cycle[going[1] % len(cycle)]
 
 
 def worked_since(instruction: AtIntervals, template: Template, needles: Needles) -> int:

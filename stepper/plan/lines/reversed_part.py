@@ -8,18 +8,19 @@ move to the next; if two rows in turn have them, they are exchanged. Source: com
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.working import work
-from stepper.plan.model import Run, flatten
+from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.run_repeats import condense
 from stepper.project.instructions import AsPart, BindOff
 from stepper.project.model import Section
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Element, Hold, Numbers, Until, Work
+from stepper.project.stitchwork import Element, Hold, Numbers, Several, Until, Work
 
 _PAIRS = (
     ("k2tog", "ssk"), ("p2tog", "ssp"), ("k3tog", "sssk"), ("p3tog", "sssp"),
@@ -202,14 +203,21 @@ def _elements(row: _Row, place: Span) -> tuple[Element, ...]:
     plain = all(stitch(run.stitch).kind is Kind.PLAIN for run in row.body)
     if row.draft is None or ((row.taken or row.edge is not None) and plain):
         return (*made, Until("pattern", "end", None, None, place))
-    for run in reversed(row.body):
-        if run.stitch == "hold":
-            made.append(Hold(_number(run.times, place), run.yarn, place))
-            continue
-        made.append(Work(MIRRORED.get(run.stitch, run.stitch), _number(run.times, place), None, place))
+    image = tuple(replace(run, stitch=MIRRORED.get(run.stitch, run.stitch)) for run in reversed(row.body))
+    held = any(run.stitch == "hold" for run in image)
+    made += [_element(item, place) for item in (image if held else condense(image))]
     if row.taken:
         made.append(Work("pattern", _number(row.taken, place), None, place))
     return tuple(made)
+
+
+def _element(item: Item, place: Span) -> Element:
+    if isinstance(item, Group):
+        inner = tuple(_element(each, place) for each in item.items)
+        return Several(inner, _number(item.times, place), "times", None, place)
+    if item.stitch == "hold":
+        return Hold(_number(item.times, place), item.yarn, place)
+    return Work(item.stitch, _number(item.times, place), None, place)
 
 
 def _number(times: int, place: Span) -> Numbers:

@@ -141,7 +141,7 @@ def stretch_named(name: str, needles: Needles, drafts: range) -> tuple[int, int]
         and (
             word.search(texts.get(needles.drafts[at].line, ""))
             or word.search(needles.drafts[at].section)
-            or (rib and _is_rib(needles.drafts[at]))
+            or (rib and is_rib(needles.drafts[at]))
         )
     ]
     if _stem(name) in _SHAPED:  # a line may speak of the armhole that comes after it, and shape none
@@ -173,7 +173,7 @@ def _stem(name: str) -> str:
     return re.sub(r"^ribbing$", "rib", words).removesuffix("s")
 
 
-def _is_rib(draft: DraftRound) -> bool:
+def is_rib(draft: DraftRound) -> bool:
     """Return whether a row is ribbed: knit and purl in turn, few stitches each."""
     runs = [run for run in flatten(draft.phrase) if run.uses]
     if len(runs) < 4 or draft.before != draft.after:

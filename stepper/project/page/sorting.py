@@ -148,7 +148,7 @@ class Sorter:
             return has_key(below)
         if heading.kind == "front":
             return self.mode != "work" or not heading.rest or bool(kind_of(row, kind_under(heading)))
-        return not self.lines.is_worked(row)
+        return bool(_OFTEN.search(heading.aside)) or not self.lines.is_worked(row)
 
     def _head(self, heading: Heading, at: int) -> int:
         row = self.lines.rows[at]
@@ -166,7 +166,10 @@ class Sorter:
         else:
             self.mode, self.context = "front", ""
         often = bool(_OFTEN.search(heading.aside))
-        if often or (_HEAD_ORDERS.search(heading.name) and not _names_a_shaping(row)):
+        made = self.lines.read(row) if often and self.mode == "work" else None
+        if made is not None:
+            self.pieces.append(Piece(kind="line", text=row, row=at + 1, line=made))
+        elif often or (_HEAD_ORDERS.search(heading.name) and not _names_a_shaping(row)):
             why = _OFTEN_WHY if often else self.lines.why(row)
             self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=why))
         else:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.project.rewording.synonym import HELD_BY, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import HELD_BY, LONG, ROUND, STS, N, Synonym, row
 
 _PART: str = (
     r"((?:(?:left|right|upper|lower|first|second|other)\s+)?(?:front|back|body|sleeve|side|half|yoke|heel|instep|hood|thumb|shoulder))"
@@ -13,7 +13,33 @@ _ON = rf"(?:\s+(?:on|from)\s+(?:the\s+)?{HELD_BY})?"
 _THEN = r"(?:\s*[,;]\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?|\s*(?=\.)|\s*$)"
 _SIDE_OF = r"(?:(?:the|left|right|first|second|one|this)\s+)*(?:side|half|front|back|shoulder)(?:\s+of\s+(?:the\s+)?(?:neck|front|back|work|opening))?"
 
+_PIECE = (
+    r"(?:left|right|upper|lower|front|back|side|and|the|sleeve|cuff|mitten|mitt|sock|bootee|bootie|leg|strap|pocket|thumb|"
+    r"ear|flap|band|border|panel|square|half|slipper|warmer|wrist)"
+)
+_RIBBED = r"(back|front|body|sleeves?|hem|cuffs?)"
+_AS_GIVEN = rf"as\s+(?:(?:given|worked|set|directed|described)\s+)?(?:for|on|at)\s+(?:the\s+)?{_RIBBED}\b"
+
 DIVIDED: tuple[Synonym, ...] = (
+    row(
+        "rib as|ribbing as",
+        rf"\b(work|cont(?:inue)?)\s+({LONG}|{N}\s+{ROUND})\s+in\s+rib(?:bing)?\s+{_AS_GIVEN}",
+        r"\1 in as-\3 rib for \2",
+        "Work 6 cm in rib as given for back.",
+    ),
+    row(
+        "rib as|ribbing as",
+        rf"\bin\s+rib(?:bing)?\s+{_AS_GIVEN}(?=\s+(?:for|until)\b)",
+        r"in as-\1 rib",
+        "Work in rib as for back for 6 cm.",
+    ),
+    row(
+        "(make|(work|(knit",
+        rf"^\s*(?P<said>(?:(?:{_PIECE})s?\b[\s,]*)+)\(\s*(?:make|work|knit)\s+(?:2|two|both)(?:\s+(?:alike|the\s+same))?\s*\)\s*:?\s*$",
+        "make 2.",
+        "SLEEVES (make 2)",
+        spelt_out=True,
+    ),
     row(
         "holder|hold|yarn|needle",
         rf"\b{_PUT}\s+(?:the\s+)?{_PART}\s+({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",

@@ -260,7 +260,7 @@ EVERYDAY: tuple[Synonym, ...] = (
     ),
     row(
         "row",
-        rf"^(\s*)(change\s+to\s+{NEEDLES})\s*,?\s*(?:and\s+)?(?:beg(?:inning|in)?|start(?:ing)?)\s+with\s+(?:an?\s+)?(?:k|knit|rs)\s+row\s*,?\s*(?=(?:work|cont(?:inue)?)\b)",
+        rf"^(\s*)(change\s+to\s+{NEEDLES})\s*,?\s*(?:and\s*,?\s*)?(?:beg(?:inning|in)?|start(?:ing)?)\s+with\s+(?:an?\s+)?(?:k|knit|rs)\s+row\s*,?\s*(?=(?:work|cont(?:inue)?)\b)",
         r"\1next row (rs): \2. ",
         "Change to 4 mm needles and starting with a knit row, work in st st for 3 cm.",
     ),
