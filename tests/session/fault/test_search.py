@@ -265,3 +265,17 @@ def test_suspected_are_the_rounds_from_the_last_good_count_to_the_needles(
     good = None if verified is None else Verified(place=Position(index=verified), stitches=80)
     fault = Fault(place=Position(index=2, stitch=stitch), difference=-1, index=index)
     assert window(YOKE, fault, good) == rounds
+
+
+def test_where_nothing_was_counted_the_fault_may_be_in_any_round_down_to_the_cast_on() -> None:
+    """By hand: behind the cast-on only it can be wrong, behind two rounds more all three; of a round in hand it is one of
+    them, and never more than twenty are looked back over."""
+    body = plan(("body", ["co60", *["k60"] * 30]))
+
+    def rounds(index: int, stitch: int = 0) -> tuple[int, ...]:
+        return window(body, Fault(place=Position(index=index, stitch=stitch), difference=-1), None)
+
+    assert rounds(1) == (0,)
+    assert rounds(3) == (2, 1, 0)
+    assert rounds(3, 5) == (3, 2, 1, 0)
+    assert rounds(31) == tuple(range(30, 10, -1))
