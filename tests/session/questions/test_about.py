@@ -8,7 +8,7 @@ from stepper.session.machine import Session
 from stepper.session.questions.topics import Topic
 from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase, plan
-from tests.playbook import AT, check, tell
+from tests.playbook import AT, after, check, opened, tell, transcript
 
 GARMENT = final_increase()
 
@@ -134,3 +134,11 @@ def test_when_all_is_knitted_only_what_lies_behind_can_be_asked(topic: Topic) ->
         (effect, *_) = session.consider(cues.About(at=AT, topic=topic)).effects
         refused.append(isinstance(effect, Refuse))
     assert refused == [False, topic not in behind, True]
+
+
+def test_the_next_round_and_the_one_after_it_are_told_apart() -> None:
+    """She reads ahead by a round or two, and no further. Each round of the piece has its own first stitches."""
+    body = plan(("body", ["co20", "k20", "k1 p19", "k2 p18", "k3 p17", "k4 p16"]))
+    session = after(opened(body), "next step", "next step")
+    assert transcript(session, "> what is the next round").endswith("Round 4: knit two, purl eighteen.")
+    assert transcript(session, "> tell me the round after").endswith("Round 5: knit three, purl seventeen.")
