@@ -9,6 +9,7 @@ from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
 from stepper.project.part_marks import single_stars, without_marks
 from stepper.project.problems import Span
+from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.sizes import size_called
 from stepper.project.source import Node, Scalar, block_lines
@@ -64,7 +65,12 @@ def _marked(
         else:
             opening += before
         for piece, here in zip(pieces, behind, strict=False):
-            parts = [part for headed in _headed(piece) for part in _sentenced(headed)]
+            parts = [
+                part
+                for headed in _headed(piece)
+                for sentenced in _sentenced(headed)
+                for part in _claused(sentenced)
+            ]
             made += parts
             marks += [()] * (len(parts) - 1) + [here]
     return made, marks, opening
@@ -117,6 +123,18 @@ def _sentenced(row: tuple[str, Span]) -> list[tuple[str, Span]]:
     A line for some sizes, or with two shapings at the same time, stays whole.
     """
     return _parted(row, _SENTENCE)
+
+
+def _claused(row: tuple[str, Span]) -> list[tuple[str, Span]]:
+    """Split a row that reads only clause by clause: what is worked one after the other."""
+    text, place = row
+    if _FOR_SOME.search(text) or reads(text):
+        return [row]
+    parts = [
+        (text[start:end], Span(line=place.line, column=place.column + start, length=end - start))
+        for start, end in clauses_of(text)
+    ]
+    return parts or [row]
 
 
 def _parted(row: tuple[str, Span], before: re.Pattern[str]) -> list[tuple[str, Span]]:

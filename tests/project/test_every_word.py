@@ -40,6 +40,8 @@ SILENT = {
     "next", "first", "back", "held", "together",
     # "On to a holder", "12 sts on each needle", stitches divided "evenly" where no other way is said.
     "to", "needle", "evenly",
+    # "Right side facing" in the head of a row is its side.
+    "facing",
     # The beginning of the round is the only marker there is where it begins.
     "bor",
     # "Up to the marker", "8 cm long", "4 (3, 2)th": the same length, place and number without them.

@@ -15,6 +15,7 @@ from stepper.project.page.pieces import Piece, works
 from stepper.project.page.stops import ENDS, begins_row, goes_on, sentences_of, stands_in_stops
 from stepper.project.part_marks import without_marks
 from stepper.project.problems import Span
+from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.wording import Words, reads
 
 _MOST_ROWS = 8
@@ -108,6 +109,10 @@ class PageLines:
         sentences = sentences_of(text)
         for whole in sentences:
             sentence, line = whole, self.read(whole) if len(sentences) > 1 else None
+            clauses = self._clauses_of(whole, row) if line is None else []
+            if clauses:
+                pieces += clauses
+                continue
             if line is None:
                 cast, sentence = self._cast_on_of(whole, row)
                 pieces += cast
@@ -119,6 +124,16 @@ class PageLines:
             else:
                 pieces.append(Piece(kind="note", text=sentence, row=row, why=self.why(sentence)))
         return pieces
+
+    def _clauses_of(self, sentence: str, row: int) -> list[Piece]:
+        """Cut a sentence into clauses that are each a line; empty if it is not made of such."""
+        texts = [sentence[start:end] for start, end in clauses_of(sentence, self.words.sizes)]
+        lines = [self.read(text) for text in texts]
+        return [
+            Piece(kind="line", text=text, row=row, line=line)
+            for text, line in zip(texts, lines, strict=True)
+            if line is not None and None not in lines
+        ]
 
     def _cast_on_of(self, sentence: str, row: int) -> tuple[list[Piece], str]:
         """Split off the cast-on that a sentence begins with, if it can be read alone.

@@ -45,6 +45,9 @@ _ROWS = re.compile(r"\b(?:rows|rnds|rounds)\b", re.I)
 _SO_MANY = re.compile(r"\bfor\s+\S+\s+(?:rows|rnds|rounds|cm|in|inches|\")\.?$", re.I)
 _IN_LAST = re.compile(r"^(?:inc|dec)(?:rease)?\b[^.:]*\bevenly\b[^.:]*\blast\s+(?:row|rnd|round)\b", re.I)
 """A change in the last row of what the row above it works: it is no row of its own."""
+_SPREAD = re.compile(r"^(?:inc|dec)(?:rease)?\b[^.:]*\bevenly\b", re.I)
+"""A change spread over the row whose head stands in front of it: "Row 8: Purl. Decrease 6 sts evenly."""
+_PLAIN_ROW = re.compile(r":\s*(?:knit|purl|k|p)\s*\.$", re.I)
 _AS_FOLLOWS = re.compile(r"\bas\s+foll(?:ow)?s\s*:$", re.I)
 _STEPS = re.compile(r"^\d[\d\s(),:;\[\]]*(?:sts|stitches)\s+\d", re.I)
 """The steps of binding off over rows: "5 sts 3 times, then 4 sts twice"."""
@@ -72,6 +75,8 @@ def sentences_of(text: str) -> list[str]:
 
 def _goes_with(last: str, part: str) -> bool:
     """Return whether the text after a full stop belongs to the same row of stitches."""
+    if has_row_head(last) and _PLAIN_ROW.search(last) and _SPREAD.match(part):
+        return True
     if has_row_head(part) or not is_fragment(last):
         return False
     return is_fragment(part) or bool(_REPEATS.match(part))

@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 
 from stepper.craft.stitches import Kind, find_stitch
-from stepper.project.instructions import Assumed, AtIntervals, Count, Phrase, RowsCount, Sentence
+from stepper.project.instructions import Assumed, AtIntervals, Count, Evenly, Phrase, RowsCount, Sentence
 from stepper.project.reading.needle_rounds import joined_needles
 from stepper.project.reading.sentences import Head
 from stepper.project.stitchwork import Several, Until, Work
@@ -16,7 +16,8 @@ def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...])
     """Join the sentences of one row that has full stops inside: `Row 1: P3. K4. P to end.`
 
     If the head names one row, sentences are joined until the stitches come to its end. Without a head only a
-    shaping of a few stitches, which is no row by itself, is joined to what follows.
+    shaping of a few stitches, which is no row by itself, is joined to what follows. A plain row that its head
+    names, and a change that is spread over it (`Row 8: Purl. Decrease 6 sts evenly.`), are one row.
     """
     numbered = len(head.numbers) == 1 or head.side or re.search(r"\b(?:round|rnd|row)$", label or "", re.I)
     made: list[Sentence] = []
@@ -25,6 +26,10 @@ def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...])
         needled = joined_needles(before, sentence)
         if needled is not None:
             made[-1] = needled
+            continue
+        plain = _plain(before) if numbered or head.next or head.numbers else ""
+        if plain and isinstance(sentence, Evenly) and not sentence.stitch:
+            made[-1] = replace(sentence, stitch=plain)
             continue
         goes_on = _open(before) and (numbered or head.next or _slight(before))
         if goes_on and isinstance(before, Phrase) and isinstance(sentence, Phrase):
@@ -40,6 +45,13 @@ def _open(row: Sentence | None) -> bool:
     if isinstance(last, Until | Several):
         return last.goal in ("last", "marker", "times")
     return isinstance(last, Work)
+
+
+def _plain(row: Sentence | None) -> str:
+    """Return how a row is worked if it is knitted or purled from end to end; else empty."""
+    (work, *more) = row.elements if isinstance(row, Phrase) else (None,)
+    whole = isinstance(work, Until) and work.goal == "end" and work.stitch in ("k", "p") and not more
+    return work.stitch if whole and isinstance(work, Until) else ""
 
 
 def _slight(row: Sentence | None) -> bool:

@@ -53,7 +53,7 @@ _LABEL = re.compile(
 )
 """Words in a label that say how often, in which rows, on which needle or for whom: they name no line."""
 _LABEL_VERBS = re.compile(
-    r"(?:(?:for|from)\s+(?:the\s+)?next|at\s+the\s+same\s+time|(?:work(?:ing|ed)?|continu(?:e|ing)|cont|change|chang(?:e|ing)|"
+    r"(?:(?:if|unless|when)\b|(?:for|from)\s+(?:the\s+)?next|at\s+the\s+same\s+time|(?:work(?:ing|ed)?|continu(?:e|ing)|cont|change|chang(?:e|ing)|"
     r"switch|with|using|knit|purl|break|cut|turn|on|in|at|join(?:ing)?\s+(?:in|for|to|and|with)|rejoin|"
     r"(?:bo|(?:bind|cast)\s+off)(?=\s+(?:in|with|using|as|all|rem\w*|loosely)\b)|"
     r"place\s+(?!(?:a\s+)?markers?\b)|remove|slip|return|"

@@ -28,7 +28,8 @@ _CHOICE = re.compile(r"^or\s+(?:until|up\s+to|to|when)\b", re.I)
 """What begins a remark that leaves a length to the knitter; the rest of it is looked through."""
 _HEAD_NAME = re.compile(
     r"^\s*(?:next\s+)?(?P<what>row|rnd|round)s?(?:\s+\d+)?\s*(?:\(?[rw]s\)?)?\s*"
-    r"(?P<cut>\(\s*(?![rw]s\b|and\b|all\b|every\b|\d)(?P<name>[a-z][a-z' -]*?)\s*\)\s*)(?:\([rw]s\)\s*)?:",
+    r"(?P<cut>\(\s*(?![rw]s\b|(?:right|wrong)\s+side\b)"
+    r"(?!and\b|all\b|every\b|\d)(?P<name>[a-z][a-z' -]*?)\s*\)\s*)(?:\([rw]s\)\s*)?:",
     re.I,
 )
 

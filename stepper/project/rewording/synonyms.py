@@ -29,6 +29,7 @@ from stepper.project.rewording.paragraph_synonyms import PARAGRAPHS, STOPS
 from stepper.project.rewording.part_synonyms import AGAIN
 from stepper.project.rewording.pattern_synonyms import PATTERNS
 from stepper.project.rewording.plain_synonyms import EVERYDAY
+from stepper.project.rewording.printing_synonyms import PRINTING, SPELLINGS
 from stepper.project.rewording.prose_synonyms import PROSE
 from stepper.project.rewording.remark_synonyms import REMARKS
 from stepper.project.rewording.row_synonyms import ROWS
@@ -41,6 +42,7 @@ from stepper.project.rewording.verbless_synonyms import VERBLESS
 
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
+    *SPELLINGS,
     *SIGNS,
     *SHORT_FORMS,
     *BRITISH,
@@ -69,5 +71,6 @@ SYNONYMS: tuple[Synonym, ...] = (
     *PATTERNS,
     *LINES,
     *ROWS,
+    *PRINTING,
 )
 """Every other wording, in the order tried."""

@@ -74,6 +74,17 @@ def test_a_cast_on_is_cut_off_only_with_its_stitches() -> None:
         assert [piece.kind for piece in page().by_sentence(text, 3)] == ["note"]
 
 
+def test_a_sentence_of_several_instructions_is_a_row_of_the_file_for_each() -> None:
+    """All of it is read, clause by clause, or all of it stands under one mark."""
+    pieces = page().by_sentence("Change to 5 mm needles and knit 2 rows, then bind off all sts loosely.", 3)
+    assert [(piece.kind, piece.text) for piece in pieces] == [
+        ("line", "Change to 5 mm needles"),
+        ("line", "knit 2 rows, then bind off all sts loosely."),
+    ]
+    pieces = page().by_sentence("Change to 5 mm needles and knit a pleat, then bind off all sts loosely.", 3)
+    assert [piece.kind for piece in pieces] == ["note"]
+
+
 def test_a_row_of_thousands_of_clauses_is_not_read_at_each_of_them() -> None:
     """Found by the fuzz: a row of 15,000 letters, read up to each of its commas, took minutes."""
     asked: list[str] = []

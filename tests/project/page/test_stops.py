@@ -80,3 +80,9 @@ def test_a_broken_row_is_seen() -> None:
     assert not is_broken_at("K to end.")
     assert begins_row("Next row (RS): K2.")
     assert not begins_row("Knit.")
+
+
+def test_a_change_spread_over_a_plain_row_stays_with_its_head() -> None:
+    """Cut off, it would be a row of its own."""
+    whole = "Row 8: Purl. Decrease 6 sts evenly across row."
+    assert sentences_of(f"{whole} Work 4 rows.") == [whole, "Work 4 rows."]

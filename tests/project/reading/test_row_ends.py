@@ -35,3 +35,11 @@ def test_a_head_may_say_on_which_rows_its_row_is_worked(line: str, rows: list[in
     """The row is worked on each of them, with the rows between as the fabric is."""
     plan = plan_of(project(f"{HEAD}{line}\nBind off."))
     assert [round_.after for round_ in plan.rounds[3:-1]] == rows
+
+
+@pytest.mark.parametrize("head", ["Row 4:", "Next row:", "Rows 4 and 5:", "Inc row:"])
+def test_a_change_spread_over_the_row_of_its_head_is_that_row(head: str) -> None:
+    """A plain row in front of it would shift every row after it."""
+    plan = plan_of(project(f"{HEAD}{head} Knit. Increase 8 sts evenly across row.\nBind off."))
+    rows = 2 if "and" in head else 1
+    assert [round.after for round in plan.rounds[3:]] == [*(40 + 8 * (at + 1) for at in range(rows)), 0]

@@ -1,0 +1,56 @@
+"""Clauses of a sentence that are worked one after the other. Source: the wording of patterns; common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.reading.clauses import clauses_of
+
+
+def cut(text: str) -> list[str]:
+    """Return the clauses of a sentence."""
+    return [text[start:end] for start, end in clauses_of(text)]
+
+
+@pytest.mark.parametrize(
+    ("printed", "clauses"),
+    [
+        (
+            "Change to 5 mm needles and work 8 rows in rib, then place all sts on a holder.",
+            ["Change to 5 mm needles", "work 8 rows in rib", "place all sts on a holder."],
+        ),
+        (
+            "Work 3 rows straight in st st and then increase 1 st at each end of next row.",
+            ["Work 3 rows straight in st st", "increase 1 st at each end of next row."],
+        ),
+        (
+            "Work in st st until piece measures 9 cm, then dec 1 st at each end of next and every foll alt row 5 times.",
+            ["Work in st st until piece measures 9 cm", "dec 1 st at each end of next and every foll alt row 5 times."],
+        ),
+    ],
+)
+def test_what_is_worked_one_after_the_other_is_cut(printed: str, clauses: list[str]) -> None:
+    """A sentence of three instructions is three instructions."""
+    assert cut(printed) == clauses
+
+
+@pytest.mark.parametrize(
+    "printed",
+    [
+        "Work 20 rows in rib and inc 1 st at each end of every 4th row.",
+        "Knit 1 row, purl 1 row until piece measures 7 cm.",
+        "Work 4 rows in rib, work 2 rows in garter st twice.",
+        "Work 6 rows in garter st, dec 1 st at each end of last row.",
+        "Work in rib for 4 cm or work 12 rows straight.",
+        "Work 8 rows in rib and at the same time change to 4 mm needles.",
+        "Next row: Knit 4 rows and cast on 5 sts at beg of next row.",
+    ],
+)
+def test_what_is_worked_together_stays_together(printed: str) -> None:
+    """Cut apart, the shaping would follow the rows it stands in, and a repeat would lose its first half."""
+    assert cut(printed) == []
+
+
+def test_what_reads_only_in_part_is_not_cut() -> None:
+    """Half a sentence read would be a plan with a hole."""
+    assert cut("Change to 5 mm needles and work the frobnicated edge.") == []
