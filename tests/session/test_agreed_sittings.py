@@ -2,8 +2,8 @@
 
 The texts in `tests/session/agreed/` only notice change. Their scripts were typed at random, most of them what makes sense
 where the sitting stands: steps, counts right and wrong, answers to what is asked, remedies, every wording there is, undo,
-jumps, another evening, another size, a line changed in the file. What is said was read when it was kept; whether it is
-right is judged elsewhere, by knitters with loops of their own (`tests.mending`, `tests.hunt`), by the invariants of any
+jumps, another evening, another size, a line changed in the file. Some of them were read when they were kept, not
+all; whether what is said is right is judged elsewhere, by knitters with loops of their own (`tests.mending`, `tests.hunt`), by the invariants of any
 sitting (`tests.invariants`) and by hand. A sitting is a script that anybody may add to.
 
 Of conversations on a mistake (`mistakes-…`) the knitter is `tests.mending`'s, who answers by what hangs on her needles.

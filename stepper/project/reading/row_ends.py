@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from itertools import pairwise
 
 from stepper.craft.stitches import Kind, find_stitch
 from stepper.project.instructions import Assumed, AtIntervals, Count, Evenly, Phrase, RowsCount, Sentence
@@ -27,7 +28,7 @@ def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...])
         if needled is not None:
             made[-1] = needled
             continue
-        plain = _plain(before) if numbered or head.next or head.numbers else ""
+        plain = _plain(before) if numbered or head.next else ""
         if plain and isinstance(sentence, Evenly) and not sentence.stitch:
             made[-1] = replace(sentence, stitch=plain)
             continue
@@ -37,6 +38,21 @@ def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...])
         else:
             made.append(sentence)
     return tuple(made)
+
+
+def change_in_doubt(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> Evenly | None:
+    """Return a change that may be spread over the row of its line or over one of its own; None if none.
+
+    "Row 8: *K2, p2; rep from * to end. Decrease 6 sts evenly." may be one row or two, and so may a change
+    behind a row that several numbers are for.
+    """
+    named = head.numbers or head.side or head.next or re.search(r"\b(?:round|rnd|row)$", label or "", re.I)
+    if not named or head.times is not None or head.legs:
+        return None
+    for before, sentence in pairwise(sentences):
+        if isinstance(before, Phrase) and isinstance(sentence, Evenly) and not sentence.stitch:
+            return sentence
+    return None
 
 
 def _open(row: Sentence | None) -> bool:

@@ -29,7 +29,7 @@ from stepper.project.instructions import (
 from stepper.project.problems import Problem, Span
 from stepper.project.reading.explaining import Explained, Trials, explain, meant_words, misspelt_head
 from stepper.project.reading.parsing import NOTE, Stopped, Understood, made_plain, stop_of, understood
-from stepper.project.reading.row_ends import joined_stops, on_rows, with_open_edge
+from stepper.project.reading.row_ends import change_in_doubt, joined_stops, on_rows, with_open_edge
 from stepper.project.reading.sentences import Builder, Head
 from stepper.project.rewording.asides import label_times
 from stepper.project.sizes import find_size, nearest_size, size_called
@@ -144,11 +144,8 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     sentences, open_edge = with_open_edge(joined_stops(head, label, sentences))
     builder.assumed.extend(open_edge)
     placed = on_rows(head, sentences)
-    if placed is None:
-        builder.problems.append(whole.problem(_ROW_ONLY, 'Write it as "Next and foll alt row: K1, ssk, …".'))
+    builder.problems.extend(_rows_in_doubt(head, label, sentences, placed, whole))
     sentences = placed or sentences
-    if head.times is not None and not _one_row(sentences):
-        builder.problems.append(whole.problem(*_SEVERAL_ROWS))
     if builder.problems:
         return LineReading(line=None, problems=tuple(builder.problems))
     side = side or builder.picked_from
@@ -185,6 +182,10 @@ def _refused(
     )
 
 
+_ONE_ROW_OR_TWO = (
+    "the change may fall in the row before it or in a row of its own.",
+    'Write "Work 1 round in pattern, decreasing 6 sts evenly." for one row, or the change on its own line.',
+)
 _SEVERAL_ROWS = (
     "a line for several rows gives what each of them is: one row.",
     'Write the row after the colon, as in "Next 2 rows: K2, p2, k to end.".',
@@ -192,6 +193,25 @@ _SEVERAL_ROWS = (
 _ROW_ONLY = "a line for rows that stand apart gives the row that is worked on each of them."
 _NO_TURN = re.compile(r"\b(?:do\s+not|don't)\s+turn\b", re.I)
 _NOT_TURNED = '"do not turn" is said and changes nothing: in rows, the next is counted as of the other side.'
+
+
+def _rows_in_doubt(
+    head: Head,
+    label: str | None,
+    read: tuple[Sentence, ...],
+    placed: tuple[Sentence, ...] | None,
+    whole: Span,
+) -> list[Problem]:
+    """Return why it is not clear on which rows a line is worked, as read and as placed on rows apart."""
+    problems = []
+    doubtful = change_in_doubt(head, label, read)
+    if doubtful is not None:
+        problems.append(doubtful.place.problem(*_ONE_ROW_OR_TWO))
+    if placed is None:
+        problems.append(whole.problem(_ROW_ONLY, 'Write it as "Next and foll alt row: K1, ssk, …".'))
+    if head.times is not None and not _one_row(placed or read):
+        problems.append(whole.problem(*_SEVERAL_ROWS))
+    return problems
 
 
 def _one_row(sentences: tuple[Sentence, ...]) -> bool:

@@ -211,7 +211,8 @@ def choose(plan: Plan, state: State, cue: Choose) -> Decision:
         return Refusal(sentence=NO_FAULT)
     if not 1 <= cue.number <= len(inquiry.remedies):
         many = len(inquiry.remedies)
-        return Refusal(sentence="There is 1 remedy." if many == 1 else f"There are {many} remedies.")
+        known = "no remedy to take" if not many else "1 remedy"
+        return Refusal(sentence=f"There are {many} remedies." if many > 1 else f"There is {known}.")
     way = inquiry.remedies[cue.number - 1]
     if way.kind is RemedyKind.RESPACE:
         return _respaced(plan, state, cue, way)

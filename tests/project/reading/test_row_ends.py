@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.project.reader import read_project
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
@@ -37,9 +38,22 @@ def test_a_head_may_say_on_which_rows_its_row_is_worked(line: str, rows: list[in
     assert [round_.after for round_ in plan.rounds[3:-1]] == rows
 
 
-@pytest.mark.parametrize("head", ["Row 4:", "Next row:", "Rows 4 and 5:", "Inc row:"])
+@pytest.mark.parametrize("head", ["Row 4:", "Next row:", "Inc row:"])
 def test_a_change_spread_over_the_row_of_its_head_is_that_row(head: str) -> None:
     """A plain row in front of it would shift every row after it."""
     plan = plan_of(project(f"{HEAD}{head} Knit. Increase 8 sts evenly across row.\nBind off."))
-    rows = 2 if "and" in head else 1
-    assert [round.after for round in plan.rounds[3:]] == [*(40 + 8 * (at + 1) for at in range(rows)), 0]
+    assert [round.after for round in plan.rounds[3:]] == [48, 0]
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Rows 4 and 5: Knit. Increase 8 sts evenly across row.",
+        "Row 4: *K2, p2; rep from * to end. Increase 8 sts evenly.",
+        "Inc row: *K2, p2; rep from * to end. Increase 8 sts evenly.",
+    ],
+)
+def test_a_change_that_may_be_a_row_of_its_own_is_refused(line: str) -> None:
+    """One row more or fewer would be knitted, in one of the two readings, and nothing would show it."""
+    problems = read_project(project(f"{HEAD}{line}\nBind off.")).problems
+    assert [problem.message for problem in problems] == ["the change may fall in the row before it or in a row of its own."]
