@@ -38,6 +38,8 @@ class WorkRounds:
     place: Span
     bare: bool = False
     """Whether the line does not say how, as in `Work 4 rounds`."""
+    once: bool = False
+    """Whether the line gives neither rows nor a length: `Work in stockinette`."""
     as_set: bool = False
     """Whether it says that its fabric is already established: `in seed st as established`."""
     even: bool = False

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from pathlib import Path
+from typing import Never
 
 from stepper.craft.even.manners import Manner
 from stepper.plan.compile import SecondReading, compile_plan, faults_of
@@ -106,17 +108,57 @@ def _compiled(
     text: str, name: str, folder: Path, *, cues: bool, formerly: bool = False, marks: bool = False
 ) -> tuple[Project, Plan]:
     """Read and compile a text; what it says of cues, and marks that stand, are checked if asked for."""
-    reading = read_project(text, lambda picture: read_picture(folder / picture))
+    try:
+        reading, compiled = _read_and_worked_out(text, formerly)
+    except _PictureAsked:
+        reading = read_project(text, lambda picture: read_picture(folder / picture))
+        compiled = _worked_out(reading, formerly=formerly)
     standing = standing_marks(text) if marks else ()
-    if reading.project is None:
+    if compiled is None:
         own = _cue_problems(reading.partial, None) if cues else ()
         raise UnsoundFileError((*_all_problems(reading), *own, *standing), text, name)
-    project = replace(reading.project, spacing=None) if formerly else reading.project
-    compiled = compile_plan(project)
+    project = compiled.project
     problems = (*compiled.problems, *(_cue_problems(project, compiled.plan) if cues else ()), *standing)
     if compiled.plan is None or problems:
         raise UnsoundFileError(problems, text, name)
     return project, compiled.plan
+
+
+class _PictureAsked(Exception):  # noqa: N818 - no error: the text is read once more
+    """A text names a picture, a file of its own, which may change while the text does not."""
+
+
+def _ask_picture(_name: str) -> Never:
+    raise _PictureAsked
+
+
+@lru_cache(maxsize=16)
+def _read_and_worked_out(text: str, formerly: bool) -> tuple[FileReading, _Worked | None]:
+    """Read and compile a text; the file and what was knitted by it are often the same text.
+
+    Raises:
+        _PictureAsked: It names a picture.
+    """
+    reading = read_project(text, _ask_picture)
+    return reading, _worked_out(reading, formerly=formerly)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Worked:
+    """What a readable text comes to."""
+
+    project: Project
+    plan: Plan | None
+    problems: tuple[Problem, ...]
+
+
+def _worked_out(reading: FileReading, *, formerly: bool) -> _Worked | None:
+    """Compile what was read; None if it could not be read."""
+    if reading.project is None:
+        return None
+    project = replace(reading.project, spacing=None) if formerly else reading.project
+    compiled = compile_plan(project)
+    return _Worked(project=project, plan=compiled.plan, problems=compiled.problems)
 
 
 def _cue_problems(project: Project | None, plan: Plan | None) -> tuple[Problem, ...]:

@@ -7,7 +7,16 @@ from dataclasses import replace
 from itertools import pairwise
 
 from stepper.craft.stitches import Kind, find_stitch
-from stepper.project.instructions import Assumed, AtIntervals, Count, Evenly, Phrase, RowsCount, Sentence
+from stepper.project.instructions import (
+    Assumed,
+    AtIntervals,
+    Count,
+    Evenly,
+    Phrase,
+    RowsCount,
+    Sentence,
+    WorkRounds,
+)
 from stepper.project.reading.needle_rounds import joined_needles
 from stepper.project.reading.sentences import Head
 from stepper.project.stitchwork import Several, Until, Work
@@ -53,6 +62,15 @@ def change_in_doubt(head: Head, label: str | None, sentences: tuple[Sentence, ..
         if isinstance(before, Phrase) and isinstance(sentence, Evenly) and not sentence.stitch:
             return sentence
     return None
+
+
+def work_once(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> tuple[Assumed, ...]:
+    """Tell that one row is worked where a line gives neither rows nor a length, and its head names no row."""
+    named = head.numbers or head.side or head.next or head.times is not None or head.legs or head.every
+    if named or re.search(r"\b(?:round|rnd|row)s?$", label or "", re.I):
+        return ()
+    told = "neither rows nor a length are given: one row of it is worked."
+    return tuple(Assumed(told, one.place) for one in sentences if isinstance(one, WorkRounds) and one.once)
 
 
 def _open(row: Sentence | None) -> bool:

@@ -192,7 +192,8 @@ class Builder(ChartBuilder):
 
     def _do_worked_once(self, tree: Any) -> WorkRounds:
         place, first = self._tree_place(tree), self._beginning(tree.children[1])
-        return WorkRounds(manner_of(tree.children[0]), Rounds(self._one(place), False), place, first=first)
+        rounds = Rounds(self._one(place), False)
+        return WorkRounds(manner_of(tree.children[0]), rounds, place, first=first, once=True)
 
     def _beginning(self, tree: Any) -> Numbers | None:
         return self._numbers(tree.children[1]) if tree is not None else None

@@ -29,7 +29,7 @@ from stepper.project.instructions import (
 from stepper.project.problems import Problem, Span
 from stepper.project.reading.explaining import Explained, Trials, explain, meant_words, misspelt_head
 from stepper.project.reading.parsing import NOTE, Stopped, Understood, made_plain, stop_of, understood
-from stepper.project.reading.row_ends import change_in_doubt, joined_stops, on_rows, with_open_edge
+from stepper.project.reading.row_ends import change_in_doubt, joined_stops, on_rows, with_open_edge, work_once
 from stepper.project.reading.sentences import Builder, Head
 from stepper.project.rewording.asides import label_times
 from stepper.project.sizes import find_size, nearest_size, size_called
@@ -142,7 +142,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     if times:
         head = replace(head, times=Numbers((times,), whole))
     sentences, open_edge = with_open_edge(joined_stops(head, label, sentences))
-    builder.assumed.extend(open_edge)
+    builder.assumed.extend((*open_edge, *work_once(head, label, sentences)))
     placed = on_rows(head, sentences)
     builder.problems.extend(_rows_in_doubt(head, label, sentences, placed, whole))
     sentences = placed or sentences
