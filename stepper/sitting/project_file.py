@@ -134,7 +134,7 @@ def _ask_picture(_name: str) -> Never:
 
 @lru_cache(maxsize=16)
 def _read_and_worked_out(text: str, formerly: bool) -> tuple[FileReading, _Worked | None]:
-    """Read and compile a text; the file and what was knitted by it are often the same text.
+    """Read and compile a text; the last few are kept, as both are pure and the records are frozen.
 
     Raises:
         _PictureAsked: It names a picture.
