@@ -1,4 +1,7 @@
-"""Turn the tree of a parsed line into instruction records, one short method for each grammar rule."""
+"""Turn the tree of a parsed line into instruction records, one short method for each grammar rule.
+
+It is longer than other modules: the methods are found by the names of the rules, and one class holds them.
+"""
 
 from __future__ import annotations
 
