@@ -45,7 +45,7 @@ def check_picked_up(lines: Sequence[Line], needles: Needles, since: int) -> None
 
 
 def note_left_on_hold(needles: Needles) -> None:
-    """Tell what is on hold when the last line is done, unless something is said to close it."""
+    """Tell what is on hold when the last line is done: live stitches run unless something closes them."""
     sections = [section for section in needles.project.sections if section.lines]
     if needles.counting.lost or not sections:
         return

@@ -12,6 +12,7 @@ from dataclasses import replace
 
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import DraftRound
+from stepper.plan.lines.ended_rounds import side_ended
 from stepper.plan.state.measuring_places import stretch_named
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Rounds, UntilCount, UntilLength
@@ -186,8 +187,9 @@ def _long(until: UntilLength, own: list[int], needles: Needles) -> int | None:
     """Return the number of rows after which a part is that long.
 
     Args:
-        until: The length, measured from the cast-on edge of the part or from where its armhole or the like
-        begins. own: Indices of its drafts. needles: The knitting in hand.
+        until: The length, measured from the cast-on edge of the part or from where its armhole begins.
+        own: Indices of its drafts.
+        needles: The knitting in hand.
 
     Returns:
         The rows; the nearest number that ends with a row of the side that the line names. None if it is
@@ -197,7 +199,7 @@ def _long(until: UntilLength, own: list[int], needles: Needles) -> int | None:
     if origin is None:
         return None
     target, height = until.length.of(needles.size), 0.0
-    side = {"k": "RS", "p": "WS"}.get(until.ending_side, until.ending_side)
+    side = side_ended(until.ending_side)
     best: tuple[float, int] | None = None
     number_of = {at: number for number, at in enumerate(own, 1)}
     for at in range(origin, own[-1] + 1):

@@ -33,7 +33,11 @@ def _ends_so(instruction: Ended, cycle: tuple[Template, ...], at: int, needles: 
     if instruction.number is not None:
         wanted = instruction.number.of(needles.size)
         return bool(cycle) and list(numbers_of(cycle, needles))[at] == wanted
-    side = {"k": "RS", "p": "WS"}.get(instruction.side, instruction.side)
     if instruction.side in ("k", "p") and ground(needles) not in ("plain", ""):
         return False
-    return needles.flat and needles.drafts[-1].side == side
+    return needles.flat and needles.drafts[-1].side == side_ended(instruction.side)
+
+
+def side_ended(word: str) -> str:
+    """Return the side that rounds end with: a knit row is a right-side row, a purl row one of the other."""
+    return {"k": "RS", "p": "WS"}.get(word, word)

@@ -93,17 +93,9 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
             return
     if instruction.legs[-1].until is not None and needles.flat and needles.drafts:
         # "until 50 sts rem, ending with a WS row": the row between two shapings may follow the last of them.
-        needles.last.repeated = ((template, _next_between(needles, instruction.place, goes_on=goes_on)), 1)
+        cycle, start = _between(needles, instruction.place, goes_on=goes_on)
+        needles.last.repeated = ((template, cycle[start % len(cycle)]), 1)
         needles.last.counted = len(needles.drafts)
-
-
-def _next_between(needles: Needles, place: Span, *, goes_on: bool) -> Template:
-    """Return the first of the rows that are worked between two shapings."""
-    going = even(needles, place) if goes_on else None
-    if going is None:
-        return plain_cycle(needles)[0]
-    cycle = as_it_looks(going[0], needles, place)
-    return cycle[going[1] % len(cycle)]
 
 
 def worked_since(instruction: AtIntervals, template: Template, needles: Needles) -> int:
@@ -154,11 +146,16 @@ def work_between(rounds: int, needles: Needles, place: Span, *, goes_on: bool) -
     """Work the rounds between two shapings: in the fabric if the shaping goes on with it, otherwise plain."""
     if not rounds:
         return
+    cycle, start = _between(needles, place, goes_on=goes_on)
+    repeat(cycle, rounds, needles, place, start=start)
+
+
+def _between(needles: Needles, place: Span, *, goes_on: bool) -> tuple[tuple[Template, ...], int]:
+    """Return the rounds that are worked between two shapings, and which of them comes next."""
     going = even(needles, place) if goes_on else None
     if going is None:
-        repeat(plain_cycle(needles), rounds, needles, place)
-    else:
-        repeat(as_it_looks(going[0], needles, place), rounds, needles, place, start=going[1])
+        return plain_cycle(needles), 0
+    return as_it_looks(going[0], needles, place), going[1]
 
 
 def goes_on_with(template: Template) -> bool:

@@ -56,10 +56,9 @@ def _lies_on_needle(instruction: Return, needles: Needles) -> bool:
         raise MisfitError(
             instruction.place, told, f"On hold: {one_of(needles.held)}. Use one of these names."
         )
-    if instruction.number is not None and instruction.number.of(needles.size) != needles.count:
-        printed = instruction.number.of(needles.size)
+    if instruction.number is not None and said != needles.count:
         raise MisfitError(
-            instruction.place, f"the pattern prints {printed} stitches; {needles.count} are on the needles."
+            instruction.place, f"the pattern prints {said} stitches; {needles.count} are on the needles."
         )
     if needles.flat:
         needles.side = "WS" if instruction.wrong_side else "RS"

@@ -30,7 +30,7 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
         return _named(duration, needles, piece)
     if duration.start != "cast-on":
         return max(needles.section.start, piece)
-    if needles.drafts and any(run.stitch == "return" for run in flatten(needles.drafts[piece].phrase)):
+    if _begins_with(needles, piece, "return"):
         needles.report(
             duration.length.place,
             "these stitches came back from hold, so this piece has no cast-on edge to measure from.",
@@ -48,8 +48,7 @@ def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:
     held = [at for at in range(piece, len(needles.drafts)) if needles.drafts[at].divide]
     if held:
         return held[-1] + 1
-    begun = needles.drafts[piece : piece + 1]
-    if any(run.stitch in ("return", "pu") for draft in begun for run in flatten(draft.phrase)):
+    if _begins_with(needles, piece, "return", "pu"):
         return piece
     needles.report(
         duration.length.place,
@@ -58,6 +57,12 @@ def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:
         kind="length",
     )
     return piece
+
+
+def _begins_with(needles: Needles, piece: int, *codes: str) -> bool:
+    """Return whether the first row of a piece takes stitches back, or picks some up."""
+    begun = needles.drafts[piece : piece + 1]
+    return any(run.stitch in codes for draft in begun for run in flatten(draft.phrase))
 
 
 def _marked(duration: UntilLength, needles: Needles, piece: int) -> int:
@@ -95,9 +100,8 @@ def _named(duration: UntilLength, needles: Needles, piece: int) -> int:
     """
     which, name = duration.start.split(" ", 1)
     found = stretch_named(name, needles, range(piece, len(needles.drafts)))
-    begun = needles.drafts[piece : piece + 1]
-    back = any(run.stitch == "return" for draft in begun for run in flatten(draft.phrase))
-    if found is None and which == "beg" and back and _stem(name) in ("armhole", "underarm"):
+    opened = which == "beg" and _stem(name) in ("armhole", "underarm")
+    if found is None and opened and _begins_with(needles, piece, "return"):
         told = "measured from where the stitches came back from hold, as it was opened when they went there."
         needles.warn(duration.length.place, f"{name}: {told}")
         return piece
