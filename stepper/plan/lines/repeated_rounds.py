@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.lines.intervals import named_round
+from stepper.plan.lines.shaping.intervals import named_round
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.abbreviate import yarns_of

@@ -20,14 +20,14 @@ from stepper.plan.fabric.named_patterns import first_row, goes_on_with_name, key
 from stepper.plan.fabric.new_beginning import stop_short
 from stepper.plan.lines.chart_work import work_chart
 from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
-from stepper.plan.lines.edge_shaping import work_at_edge
 from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
-from stepper.plan.lines.intervals import named_round, work_at_intervals, work_edge_rows
 from stepper.plan.lines.repeated_rounds import check_rounds, repeated_cycle
 from stepper.plan.lines.returned import take_back
 from stepper.plan.lines.rounds import work_template
-from stepper.plan.lines.side_by_side import work_together
+from stepper.plan.lines.shaping.edge_shaping import work_at_edge
+from stepper.plan.lines.shaping.intervals import named_round, work_at_intervals, work_edge_rows
+from stepper.plan.lines.shaping.side_by_side import work_together
 from stepper.plan.lines.stripes import work_stripes
 from stepper.plan.model import Run, flatten
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn

@@ -10,35 +10,35 @@ Source: the wording of patterns in print, US and UK; common practice.
 
 from __future__ import annotations
 
-from stepper.project.rewording.british_synonyms import BRITISH
-from stepper.project.rewording.cast_on_synonyms import CASTING
-from stepper.project.rewording.divided_synonyms import DIVIDED
-from stepper.project.rewording.fabric_synonyms import FABRICS
-from stepper.project.rewording.holding_synonyms import HOLDING
-from stepper.project.rewording.homely_synonyms import HOMELY
-from stepper.project.rewording.joined_synonyms import JOINED
-from stepper.project.rewording.knitters_synonyms import KNITTERS
-from stepper.project.rewording.leaflet_synonyms import LEAFLETS
-from stepper.project.rewording.length_synonyms import LENGTHS
-from stepper.project.rewording.line_synonyms import LINES
-from stepper.project.rewording.marker_synonyms import MARKERS
-from stepper.project.rewording.name_synonyms import ASIDES
-from stepper.project.rewording.needle_synonyms import NEEDLEWORK
-from stepper.project.rewording.notation import NOTATION, NUMBERS
-from stepper.project.rewording.paragraph_synonyms import PARAGRAPHS, STOPS
-from stepper.project.rewording.part_synonyms import AGAIN
-from stepper.project.rewording.pattern_synonyms import PATTERNS
-from stepper.project.rewording.plain_synonyms import EVERYDAY
-from stepper.project.rewording.printing_synonyms import PRINTING, SPELLINGS
-from stepper.project.rewording.prose_synonyms import PROSE
-from stepper.project.rewording.remark_synonyms import REMARKS
-from stepper.project.rewording.row_synonyms import ROWS
-from stepper.project.rewording.shaping_synonyms import SHAPING
-from stepper.project.rewording.short_form_synonyms import SHORT_FORMS
-from stepper.project.rewording.sign_synonyms import SIGNS
+from stepper.project.rewording.style.british_synonyms import BRITISH
+from stepper.project.rewording.style.homely_synonyms import HOMELY
+from stepper.project.rewording.style.knitters_synonyms import KNITTERS
+from stepper.project.rewording.style.leaflet_synonyms import LEAFLETS
+from stepper.project.rewording.style.line_synonyms import LINES
+from stepper.project.rewording.style.name_synonyms import ASIDES
+from stepper.project.rewording.style.notation import NOTATION, NUMBERS
+from stepper.project.rewording.style.paragraph_synonyms import PARAGRAPHS, STOPS
+from stepper.project.rewording.style.plain_synonyms import EVERYDAY
+from stepper.project.rewording.style.printing_synonyms import PRINTING, SPELLINGS
+from stepper.project.rewording.style.prose_synonyms import PROSE
+from stepper.project.rewording.style.remark_synonyms import REMARKS
+from stepper.project.rewording.style.short_form_synonyms import SHORT_FORMS
+from stepper.project.rewording.style.sign_synonyms import SIGNS
+from stepper.project.rewording.style.verbless_synonyms import VERBLESS
 from stepper.project.rewording.synonym import Synonym
-from stepper.project.rewording.until_synonyms import UNTIL
-from stepper.project.rewording.verbless_synonyms import VERBLESS
+from stepper.project.rewording.work.cast_on_synonyms import CASTING
+from stepper.project.rewording.work.divided_synonyms import DIVIDED
+from stepper.project.rewording.work.fabric_synonyms import FABRICS
+from stepper.project.rewording.work.holding_synonyms import HOLDING
+from stepper.project.rewording.work.joined_synonyms import JOINED
+from stepper.project.rewording.work.length_synonyms import LENGTHS
+from stepper.project.rewording.work.marker_synonyms import MARKERS
+from stepper.project.rewording.work.needle_synonyms import NEEDLEWORK
+from stepper.project.rewording.work.part_synonyms import AGAIN
+from stepper.project.rewording.work.pattern_synonyms import PATTERNS
+from stepper.project.rewording.work.row_synonyms import ROWS
+from stepper.project.rewording.work.shaping_synonyms import SHAPING
+from stepper.project.rewording.work.until_synonyms import UNTIL
 
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,

@@ -13,8 +13,8 @@ from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.established import as_it_looks, establish, even, ground
 from stepper.plan.lines.durations import cycle_of, last_for
-from stepper.plan.lines.intervals import goes_on_with, legs, plain_cycle, round_of, worked_since
 from stepper.plan.lines.rounds import repeat, work_template
+from stepper.plan.lines.shaping.intervals import goes_on_with, legs, plain_cycle, round_of, worked_since
 from stepper.plan.lines.stripes import yarns_of
 from stepper.plan.model import flatten
 from stepper.plan.state.measuring_places import measured_from

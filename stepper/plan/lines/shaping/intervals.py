@@ -13,7 +13,7 @@ from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.fabric.established import as_it_looks, asks_pattern, even, ground
 from stepper.plan.lines.rounds import repeat, work_template
-from stepper.plan.lines.schedule import occasions
+from stepper.plan.lines.shaping.schedule import occasions
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.project.instructions import AtIntervals, EdgeRows, Leg

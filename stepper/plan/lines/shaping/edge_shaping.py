@@ -14,9 +14,9 @@ import re
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.lines.intervals import none_in_size, work_between
 from stepper.plan.lines.rounds import work_template
-from stepper.plan.lines.schedule import occasions
+from stepper.plan.lines.shaping.intervals import none_in_size, work_between
+from stepper.plan.lines.shaping.schedule import occasions
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import EdgeShaping, Leg

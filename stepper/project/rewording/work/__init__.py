@@ -1,0 +1,1 @@
+"""Tables of other wordings, by what is worked: casting on, rows, shaping, markers, parts."""
