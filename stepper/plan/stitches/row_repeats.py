@@ -100,7 +100,8 @@ class RowRepeats(RoundProgress):
             goal -= sum(fixed_uses(other, self.size) for other in fixed)
             self._repeat(element, max(0, goal - self.used) // max(1, unit), items)
             return
-        if element.goal == "rest":
+        tailed = element.goal == "end" and all(isinstance(other, Work | Mark) for other in following)
+        if element.goal == "rest" or tailed:  # "rep from * across, k2": the two end the row
             goal -= sum(fixed_uses(other, self.size) for other in following)
         room = goal - self.used
         if unit == 0:

@@ -22,6 +22,7 @@ from stepper.project.rewording.style.plain_synonyms import EVERYDAY
 from stepper.project.rewording.style.printing_synonyms import PRINTING, SPELLINGS
 from stepper.project.rewording.style.prose_synonyms import PROSE
 from stepper.project.rewording.style.remark_synonyms import REMARKS
+from stepper.project.rewording.style.repeat_synonyms import REPEATS
 from stepper.project.rewording.style.short_form_synonyms import SHORT_FORMS
 from stepper.project.rewording.style.sign_synonyms import SIGNS
 from stepper.project.rewording.style.verbless_synonyms import VERBLESS
@@ -43,6 +44,7 @@ from stepper.project.rewording.work.until_synonyms import UNTIL
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
+    *REPEATS,
     *SIGNS,
     *SHORT_FORMS,
     *BRITISH,

@@ -199,8 +199,8 @@ JOINED: tuple[Synonym, ...] = (
     ),
     row(
         "end",
-        r"\*((?:[^*;]*?,\s*)?)([^*;,]+);\s*(rep(?:eat)?\s+from\s+\*)\s*,?\s*end(?:ing)?\s+(?:the\s+)?last\s+rep(?:eat)?\s+(?:with\s+)?([a-z0-9 ]+?)(?=\s*\.?\s*$)",
-        r"*\1\2; \3, \1\4",
+        r"\*((?:[^*;]*?,\s*)?)(([kp])\s?\d+)[;,]\s*(rep(?:eat)?\s+from\s+\*)\s*,?\s*end(?:ing)?\s+(?:the\s+)?last\s+rep(?:eat)?\s+(?:with\s+)?(\3\s?\d+)(?=\s*\.?\s*$)",
+        r"*\1\2; \4, \1\5",
         "K3, *p2, k2; rep from *, end last rep k3.",
     ),
     row(

@@ -74,12 +74,6 @@ ROWS: tuple[Synonym, ...] = (
         "Next round: (K8, k2tog) around.",
     ),
     row(
-        "from",
-        r"\b(rep(?:eat)?\s+from\s+\*+)\s*,?\s*end(?:ing)?(?:\s+with)?\s+(?=[a-z])",
-        r"\1, ",
-        "*K8, k2tog; rep from *, end k2.",
-    ),
-    row(
         "fit|possible",
         r"\b(as\s+(?:many\s+times|often)\s+as\s+(?:(?:it|they|will|you|possible|can|fits?)\b\s*)+)\s*,?\s*end(?:ing)?(?:\s+with)?\s+(?=[a-z])",
         r"\1, ",
