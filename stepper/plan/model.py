@@ -80,6 +80,15 @@ def flatten(phrase: tuple[Item, ...]) -> Iterator[Run]:
                 yield from flatten(item.items)
 
 
+def runs_written(phrase: tuple[Item, ...]) -> Iterator[Run]:
+    """List the runs of a phrase as written: those of a group once, however often it is worked."""
+    for item in phrase:
+        if isinstance(item, Run):
+            yield item
+        elif item.times:
+            yield from runs_written(item.items)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Checkpoint:
     """A count worth making, at the end of the round it belongs to."""

@@ -6,7 +6,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from stepper.plan.model import flatten
+from stepper.plan.model import runs_written
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import UNNAMED
 from stepper.project.instructions import Line
@@ -30,7 +30,7 @@ def check_picked_up(lines: Sequence[Line], needles: Needles, since: int) -> None
             run.stitch == "pu"
             for draft in needles.drafts[since:]
             if draft.line == line.place.line
-            for run in flatten(draft.phrase)
+            for run in runs_written(draft.phrase)
         )
         for name, number in needles.held.items() if picked else ():
             if name == UNNAMED or not re.search(rf"\bfrom\s+(?:the\s+)?{re.escape(name)}\b", line.text, re.I):

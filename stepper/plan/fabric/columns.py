@@ -18,7 +18,7 @@ from typing import NamedTuple
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
 from stepper.plan.drafts import DraftRound
-from stepper.plan.model import Run, flatten
+from stepper.plan.model import Run, flatten, runs_written
 from stepper.plan.state.in_hand import Cell, Column
 from stepper.plan.stitches.cable_cells import crossings, look_of, looks_of
 from stepper.plan.stitches.row_facing import mirror_places
@@ -66,7 +66,7 @@ def lay_columns(draft: DraftRound) -> list[StandingColumns]:
     made: list[StandingColumns] = []
     chunk: list[Stitch] = []
     at = 0
-    yarns = {run.yarn for run in flatten(draft.phrase) if stitch(run.stitch).kind is not Kind.SHIFT}
+    yarns = {run.yarn for run in runs_written(draft.phrase) if stitch(run.stitch).kind is not Kind.SHIFT}
     wrong = draft.side == "WS"
     for run in flatten(draft.phrase):
         entry = stitch(run.stitch)
@@ -354,7 +354,7 @@ def _whole(history: list[_Told], period: int) -> Column | None:
 
 def _is_lace(draft: DraftRound) -> bool:
     """Return whether a row both increases and decreases; or crosses stitches where nobody can tell which."""
-    kinds = {stitch(run.stitch).kind for run in flatten(draft.phrase)}
+    kinds = {stitch(run.stitch).kind for run in runs_written(draft.phrase)}
     crosses = Kind.CABLE in kinds and (draft.side == "WS" or draft.before != draft.after)
     return kinds >= {Kind.INCREASE, Kind.DECREASE} or crosses
 

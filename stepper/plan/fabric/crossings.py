@@ -10,7 +10,7 @@ from itertools import pairwise
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
-from stepper.plan.model import flatten
+from stepper.plan.model import runs_written
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Paced
 from stepper.project.instructions import Crossed
@@ -49,4 +49,4 @@ def check_pace(instruction: Paced, needles: Needles) -> None:
 
 
 def _crosses(draft: DraftRound) -> bool:
-    return any(stitch(run.stitch).kind is Kind.CABLE for run in flatten(draft.phrase))
+    return any(stitch(run.stitch).kind is Kind.CABLE for run in runs_written(draft.phrase))

@@ -26,7 +26,7 @@ from stepper.plan.fabric.columns import (
     shortest,
     trace_columns,
 )
-from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.state.in_hand import Cell, Column, Established, HeldFabric
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.cable_cells import look_of
@@ -140,7 +140,7 @@ def _is_short(draft: DraftRound) -> bool:
 
 
 def _changes(item: Item) -> bool:
-    return any(stitch(run.stitch).kind in (Kind.INCREASE, Kind.DECREASE) for run in flatten((item,)))
+    return any(stitch(run.stitch).kind in (Kind.INCREASE, Kind.DECREASE) for run in runs_written((item,)))
 
 
 def _agrees(known: Established, needles: Needles) -> bool:

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
-from stepper.plan.model import flatten
+from stepper.plan.model import flatten, runs_written
 from stepper.plan.state.needles import Needles
 
 
@@ -50,7 +50,8 @@ def pair_of_markers(needles: Needles) -> tuple[int, int] | None:
 
 
 def _changes(draft: DraftRound) -> bool:
-    return any(stitch(run.stitch).kind in (Kind.INCREASE, Kind.DECREASE) for run in flatten(draft.phrase))
+    shaping = (Kind.INCREASE, Kind.DECREASE)
+    return any(stitch(run.stitch).kind in shaping for run in runs_written(draft.phrase))
 
 
 def _sections_shaped(draft: DraftRound) -> set[int]:

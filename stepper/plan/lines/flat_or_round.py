@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
-from stepper.plan.model import flatten
+from stepper.plan.model import flatten, runs_written
 
 
 def settle_flat(drafts: Sequence[DraftRound]) -> None:
@@ -36,4 +36,4 @@ def closes(draft: DraftRound) -> bool:
 
 
 def _picks_up_alone(draft: DraftRound) -> bool:
-    return draft.before == 0 and {run.stitch for run in flatten(draft.phrase)} == {"pu"}
+    return draft.before == 0 and {run.stitch for run in runs_written(draft.phrase)} == {"pu"}

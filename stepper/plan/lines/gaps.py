@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from stepper.plan.drafts import DraftRound
-from stepper.plan.model import Item, flatten
+from stepper.plan.model import Item, flatten, runs_written
 from stepper.plan.state.needles import Needles
 from stepper.project.problems import Span
 
@@ -32,7 +32,7 @@ def refuse_across_gap(items: Iterable[Item], after: int, place: Span, needles: N
     if last is None or last.after != needles.count or after > needles.count:
         return
     gap = _bound_off_within(last)
-    if not gap or _ENDS_THERE & {run.stitch for run in flatten(tuple(items))}:
+    if not gap or _ENDS_THERE & {run.stitch for run in runs_written(tuple(items))}:
         return
     needles.report(
         place,
@@ -44,11 +44,11 @@ def refuse_across_gap(items: Iterable[Item], after: int, place: Span, needles: N
 
 def _bound_off_within(draft: DraftRound) -> int:
     """Return how many stitches a row bound off between others; 0 for none, or where it cast on as well."""
+    if all(run.stitch != "bo" for run in runs_written(draft.phrase)):
+        return 0
     runs = [run for run in flatten(draft.phrase) if run.uses or run.leaves]
+    gaps = [at for at, run in enumerate(runs) if run.stitch == "bo" and run.times >= _SMALLEST]
     if any(run.stitch == "co" for run in runs):
         return 0
-    for at, run in enumerate(runs):
-        inside = any(one.leaves for one in runs[:at]) and any(one.leaves for one in runs[at + 1 :])
-        if run.stitch == "bo" and run.times >= _SMALLEST and inside:
-            return run.times
-    return 0
+    left = [at for at, run in enumerate(runs) if run.leaves]
+    return next((runs[at].times for at in gaps if left and left[0] < at < left[-1]), 0)

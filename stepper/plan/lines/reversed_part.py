@@ -14,7 +14,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.working import work
-from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.run_repeats import condense
 from stepper.project.instructions import AsPart, BindOff
@@ -93,7 +93,7 @@ def match_other_side(instruction: AsPart, needles: Needles) -> None:
 
 
 def _brings_back(draft: DraftRound) -> bool:
-    return any(run.stitch == "return" for run in flatten(draft.phrase))
+    return any(run.stitch == "return" for run in runs_written(draft.phrase))
 
 
 def _work_mirrored(drafts: list[DraftRound], skip: int, instruction: AsPart, needles: Needles) -> None:

@@ -29,7 +29,7 @@ from stepper.plan.lines.shaping.edge_shaping import work_at_edge
 from stepper.plan.lines.shaping.intervals import named_round, work_at_intervals, work_edge_rows
 from stepper.plan.lines.shaping.side_by_side import work_together
 from stepper.plan.lines.stripes import work_stripes
-from stepper.plan.model import Run, flatten
+from stepper.plan.model import Run, runs_written
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import move_over, over_needles
@@ -340,7 +340,7 @@ def _(instruction: Return, needles: Needles) -> None:
 @work.register
 def _(instruction: Join, needles: Needles) -> None:
     last = needles.drafts[-1].phrase if needles.drafts and not needles.flat else ()
-    if {run.stitch for run in flatten(last)} == {"co", "rest"}:
+    if {run.stitch for run in runs_written(last)} == {"co", "rest"}:
         others = needles.drafts[-1].before
         needles.report(
             instruction.place,

@@ -6,7 +6,7 @@ import re
 
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import DraftRound
-from stepper.plan.model import flatten
+from stepper.plan.model import flatten, runs_written
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import UntilLength, UntilLike
 from stepper.project.problems import one_of
@@ -62,7 +62,7 @@ def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:
 def _begins_with(needles: Needles, piece: int, *codes: str) -> bool:
     """Return whether the first row of a piece takes stitches back, or picks some up."""
     begun = needles.drafts[piece : piece + 1]
-    return any(run.stitch in codes for draft in begun for run in flatten(draft.phrase))
+    return any(run.stitch in codes for draft in begun for run in runs_written(draft.phrase))
 
 
 def _marked(duration: UntilLength, needles: Needles, piece: int) -> int:
@@ -81,7 +81,7 @@ def _marked(duration: UntilLength, needles: Needles, piece: int) -> int:
 def _picked_up(duration: UntilLength, needles: Needles, piece: int) -> int:
     """Return the index after the draft of the piece in which stitches were last picked up."""
     for at in range(len(needles.drafts) - 1, piece - 1, -1):
-        if any(run.stitch == "pu" for run in flatten(needles.drafts[at].phrase)):
+        if any(run.stitch == "pu" for run in runs_written(needles.drafts[at].phrase)):
             return at + 1
     needles.report(
         duration.length.place,

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from stepper.craft.gauge import Gauge, half_up
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Finding, Template
-from stepper.plan.model import Item, Run, Stretch, flatten
+from stepper.plan.model import Item, Run, Stretch, flatten, runs_written
 from stepper.plan.state.fitting_counts import price_counts
 from stepper.plan.state.in_hand import (
     Alterations,
@@ -231,7 +231,7 @@ class Needles:
         place, self.last.plain_change = self.last.plain_change, None
         if place is None or draft.chart is not None:
             return
-        if {"k", "p"} <= {run.stitch for run in flatten(draft.phrase)}:
+        if {"k", "p"} <= {run.stitch for run in runs_written(draft.phrase)}:
             told = 'the round of the change is knitted plain; "in pattern, inc 8 sts evenly" keeps it.'
             self.warn(place, told)
 

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.model import Group, Item, Plan, Round, Run, flatten
+from stepper.plan.model import Group, Item, Plan, Round, Run, runs_written
 
 
 def instruction(
@@ -31,7 +31,7 @@ def instruction(
     if len(phrase) == 1 and isinstance(phrase[0], Run) and phrase[0].stitch in ("k", "p"):
         return "knit" if phrase[0].stitch == "k" else "purl"
     phrase = leave_out_rests(phrase)
-    coloured = len({run.yarn for run in flatten(phrase) if run.stitch not in ("hold", "return")}) > 1
+    coloured = len({run.yarn for run in runs_written(phrase) if run.stitch not in ("hold", "return")}) > 1
     text = ", ".join(
         _item(item, coloured=coloured, last=not evenly and number == len(phrase) - 1)
         for number, item in enumerate(phrase)

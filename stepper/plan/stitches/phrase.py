@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.model import Group, Item, Run, flatten
+from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.stitches.cursor import Cursor
 from stepper.plan.stitches.round_sources import RoundSources
 from stepper.plan.stitches.row_elements import MisfitError
@@ -140,7 +140,8 @@ def _require_nothing_left(worked: tuple[Item, ...], count: int, used: int, rest:
 
 def _works(items: tuple[Item, ...]) -> bool:
     """Return whether any stitch is worked, rather than cast on, moved or marked."""
-    return any(stitch(run.stitch).kind not in (Kind.EDGE, Kind.MARK, Kind.SHIFT) for run in flatten(items))
+    idle = (Kind.EDGE, Kind.MARK, Kind.SHIFT)
+    return any(stitch(run.stitch).kind not in idle for run in runs_written(items))
 
 
 def _leftover_hint(count: int, used: int) -> str:

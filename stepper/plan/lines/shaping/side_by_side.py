@@ -16,7 +16,7 @@ from stepper.plan.lines.durations import cycle_of, last_for
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.shaping.intervals import goes_on_with, legs, plain_cycle, round_of, worked_since
 from stepper.plan.lines.stripes import yarns_of
-from stepper.plan.model import flatten
+from stepper.plan.model import runs_written
 from stepper.plan.state.measuring_places import measured_from
 from stepper.plan.state.needle_and_yarn import take_yarn
 from stepper.plan.state.needles import Needles
@@ -282,7 +282,7 @@ def _is_figured(below: str, needles: Needles) -> bool:
     """Return whether a pattern goes on that a plain round works over, or that one has just worked over."""
     known = needles.established
     rows = needles.drafts[known.start : known.end] if known is not None and known.cycle else []
-    several = any(len({run.stitch for run in flatten(row.phrase)}) > 1 for row in rows)
+    several = any(len({run.stitch for run in runs_written(row.phrase)}) > 1 for row in rows)
     return several or below not in ("plain", "garter", "")
 
 
