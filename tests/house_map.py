@@ -6,16 +6,22 @@
 from __future__ import annotations
 
 import ast
+import inspect
+import tokenize
 from pathlib import Path
 
 ROOT = Path(__file__).parent.parent
 PAGE = ROOT / "DEVELOPERS.md"
 BEGIN, END = "<!-- map: begin -->", "<!-- map: end -->"
+_BEFORE = (tokenize.COMMENT, tokenize.NL)
+"""What may stand above a module's docstring."""
 
 
 def first_sentence(path: Path) -> str:
     """Return the first sentence of a module's docstring, without the words that repeat in every core module."""
-    doc = ast.get_docstring(ast.parse(path.read_text(encoding="utf-8"))) or ""
+    with path.open(encoding="utf-8") as file:
+        first = next(each for each in tokenize.generate_tokens(file.readline) if each.type not in _BEFORE)
+    doc = inspect.cleandoc(ast.literal_eval(first.string)) if first.type == tokenize.STRING else ""
     paragraph = " ".join(doc.split("\n\n")[0].split())
     sentence, full_stop, _ = paragraph.partition(". ")
     return sentence + "." if full_stop else paragraph

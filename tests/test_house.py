@@ -5,6 +5,8 @@ from __future__ import annotations
 import ast
 import re
 import tomllib
+from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -90,18 +92,18 @@ def room_of(name: str) -> str:
     return name.split(".")[1] if "." in name else ""
 
 
-def imports(source: str, *, types: bool = True) -> set[str]:
+def imports(tree: ast.Module, *, types: bool = True) -> set[str]:
     """List what a module imports of the package, at its head, inside functions and by name in a string.
 
     Args:
-        source: The text of the module.
+        tree: The module.
         types: Whether imports for the type checker alone count.
 
     Returns:
         Dotted names; of "from a import b" both a and a.b, since b may be a module.
     """
     found: set[str] = set()
-    todo: list[ast.AST] = [ast.parse(source)]
+    todo: list[ast.AST] = [tree]
     while todo:
         node = todo.pop()
         if isinstance(node, ast.If) and "TYPE_CHECKING" in ast.unparse(node.test) and not types:
@@ -130,14 +132,14 @@ def strings_imported(call: ast.Call) -> set[str]:
     return {first.value.rstrip(".")} if first is not None and isinstance(first.value, str) else set()
 
 
-def forbidden(importer: str, source: str) -> list[str]:
+def forbidden(importer: str, imported: set[str]) -> list[str]:
     """List what a module imports that its room may not."""
     room = room_of(importer)
     if room in ("commands", "__main__", ""):
         return []
     allowed = NARROWER.get(importer, {room, *MAY_IMPORT[room]})
     # "from stepper import screen" brings the room; "from stepper.errors import X" is judged by its module.
-    return sorted(name for name in imports(source) if room_of(name) not in {"", "__version__", *allowed})
+    return sorted(name for name in imported if room_of(name) not in {"", "__version__", *allowed})
 
 
 def reached_into(source: str) -> list[str]:
@@ -169,10 +171,35 @@ def dotted(path: Path) -> str:
     return ".".join(path.relative_to(ROOT).with_suffix("").parts)
 
 
-@pytest.mark.parametrize("path", modules(), ids=dotted)
-def test_a_room_imports_only_what_it_may(path: Path) -> None:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Found:
+    """What the rules of the house ask of a module."""
+
+    imports: set[str]
+    imports_when_run: set[str]
+    """Without what the type checker alone imports."""
+    string_imports: list[str]
+    long_functions: list[str]
+    participles: set[str]
+
+
+@cache
+def look_through(path: Path) -> Found:
+    """Return what is found in a module, which is parsed once for all the rules."""
+    tree = ast.parse(path.read_text(encoding="utf-8"))
+    return Found(
+        imports=imports(tree),
+        imports_when_run=imports(tree, types=False),
+        string_imports=string_imports(tree),
+        long_functions=long_functions(tree),
+        participles=participles(tree),
+    )
+
+
+def test_a_room_imports_only_what_it_may() -> None:
     """The table of the house holds for every module."""
-    assert forbidden(dotted(path), path.read_text(encoding="utf-8")) == []
+    found = {dotted(path): forbidden(dotted(path), look_through(path).imports) for path in modules()}
+    assert {name: wrong for name, wrong in found.items() if wrong} == {}
 
 
 @pytest.mark.parametrize(
@@ -191,7 +218,7 @@ def test_a_room_imports_only_what_it_may(path: Path) -> None:
 )
 def test_the_guard_catches_a_made_up_violation(source: str) -> None:
     """A guard that cannot fail guards nothing."""
-    assert forbidden("stepper.craft.gauge", source)
+    assert forbidden("stepper.craft.gauge", imports(ast.parse(source)))
 
 
 def test_tests_go_through_the_public_side() -> None:
@@ -234,25 +261,23 @@ def test_what_is_ones_own_is_not_reaching(source: str) -> None:
 
 def test_the_conductor_keeps_to_fewer_rooms_than_its_own() -> None:
     """It is tried without a disk, a screen or a sound device, so it may know of none."""
-    assert forbidden("stepper.sitting.conductor", "from stepper.store.journal import Journal")
-    assert not forbidden("stepper.sitting.assembly", "from stepper.store.journal import Journal")
+    journal = imports(ast.parse("from stepper.store.journal import Journal"))
+    assert forbidden("stepper.sitting.conductor", journal)
+    assert not forbidden("stepper.sitting.assembly", journal)
 
 
 def test_nothing_of_the_house_is_imported_by_a_string() -> None:
     """The type checker follows plain imports, inside functions too; a name in a string is Any to it."""
-    found = [
-        f"{dotted(path)}: {name}"
-        for path in modules()
-        for name in string_imports(path.read_text(encoding="utf-8"))
-    ]
+    found = [f"{dotted(path)}: {name}" for path in modules() for name in look_through(path).string_imports]
     assert found == []
-    assert string_imports('def later():\n    importlib.import_module(f"stepper.commands.{name}")')
-    assert not string_imports('importlib.import_module("numpy")')
+    by_string = ast.parse('def later():\n    importlib.import_module(f"stepper.commands.{name}")')
+    assert string_imports(by_string)
+    assert not string_imports(ast.parse('importlib.import_module("numpy")'))
 
 
-def string_imports(source: str) -> list[str]:
+def string_imports(tree: ast.Module) -> list[str]:
     """List what of the house is imported by a name in a string."""
-    calls = (node for node in ast.walk(ast.parse(source)) if isinstance(node, ast.Call))
+    calls = (node for node in ast.walk(tree) if isinstance(node, ast.Call))
     return [name for call in calls for name in strings_imported(call) if name.split(".")[0] == "stepper"]
 
 
@@ -282,23 +307,19 @@ MOST_LINES = 60
 """Lines of the longest function, its docstring among them."""
 
 
-def long_functions(source: str) -> list[str]:
+def long_functions(tree: ast.Module) -> list[str]:
     """List the functions that nobody takes in at a glance."""
     functions = (
-        node
-        for node in ast.walk(ast.parse(source))
-        if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef)
+        node for node in ast.walk(tree) if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef)
     )
     return [node.name for node in functions if (node.end_lineno or 0) - node.lineno >= MOST_LINES]
 
 
 def test_no_function_is_longer_than_a_page() -> None:
     """What is longer does more than one thing, and its parts have names."""
-    found = {
-        dotted(path): long for path in modules() if (long := long_functions(path.read_text(encoding="utf-8")))
-    }
+    found = {dotted(path): long for path in modules() if (long := look_through(path).long_functions)}
     assert found == {}
-    assert long_functions("def endless():\n" + "    pass\n" * MOST_LINES) == ["endless"]
+    assert long_functions(ast.parse("def endless():\n" + "    pass\n" * MOST_LINES)) == ["endless"]
 
 
 def find_circle(graph: dict[str, set[str]]) -> tuple[str, ...]:
@@ -322,7 +343,7 @@ def find_circle(graph: dict[str, set[str]]) -> tuple[str, ...]:
 
 def test_no_module_imports_itself_in_a_circle() -> None:
     """Every part can be understood alone, and an import put off into a function or a string hides no circle."""
-    graph = {dotted(path): imports(path.read_text(encoding="utf-8"), types=False) for path in modules()}
+    graph = {dotted(path): look_through(path).imports_when_run for path in modules()}
     assert find_circle(graph) == ()
 
 
@@ -340,15 +361,15 @@ def test_no_module_imports_itself_in_a_circle() -> None:
 def test_the_guard_finds_a_made_up_circle(back: str) -> None:
     """Wherever the way back is hidden."""
     sources = {"stepper.a": "from stepper.b import y", "stepper.b": back}
-    graph = {name: imports(source, types=False) for name, source in sources.items()}
+    graph = {name: imports(ast.parse(source), types=False) for name, source in sources.items()}
     assert find_circle(graph) == ("stepper.a", "stepper.b", "stepper.a")
 
 
 def test_what_the_type_checker_alone_imports_is_no_circle() -> None:
     """It is not there when the program runs."""
-    source = "if TYPE_CHECKING:\n    from stepper.a import x"
-    assert imports(source, types=False) == set()
-    assert imports(source) == {"stepper.a", "stepper.a.x"}
+    tree = ast.parse("if TYPE_CHECKING:\n    from stepper.a import x")
+    assert imports(tree, types=False) == set()
+    assert imports(tree) == {"stepper.a", "stepper.a.x"}
 
 
 def test_packages_do_not_re_export() -> None:
@@ -387,9 +408,9 @@ IRREGULAR = {
 """Participles that do not end as the regular ones do."""
 
 
-def participles(source: str) -> set[str]:
+def participles(tree: ast.Module) -> set[str]:
     """Return the public functions of a module that are named by a participle alone."""
-    names = {node.name for node in ast.parse(source).body if isinstance(node, ast.FunctionDef)}
+    names = {node.name for node in tree.body if isinstance(node, ast.FunctionDef)}
     return {name for name in names if re.fullmatch("[a-z]+(?:ed|ing)", name) or name in IRREGULAR}
 
 
@@ -397,8 +418,8 @@ def test_a_function_is_named_by_what_it_does() -> None:
     """`altered` tells a stranger nothing that `apply_alterations` does not say at once."""
     found = {
         f"{path.relative_to(PACKAGE).with_suffix('').as_posix()}:{name}"
-        for path in PACKAGE.rglob("*.py")
-        for name in participles(path.read_text(encoding="utf-8"))
+        for path in modules()
+        for name in look_through(path).participles
     }
 
     assert found == set()
@@ -406,10 +427,8 @@ def test_a_function_is_named_by_what_it_does() -> None:
 
 def test_the_guard_sees_a_made_up_participle() -> None:
     """A guard that sees nothing would pass for ever."""
-    assert participles("def altered(): ...\ndef told(): ...\ndef find_told(): ...\ndef _held(): ...") == {
-        "altered",
-        "told",
-    }
+    tree = ast.parse("def altered(): ...\ndef told(): ...\ndef find_told(): ...\ndef _held(): ...")
+    assert participles(tree) == {"altered", "told"}
 
 
 def test_every_room_is_packed() -> None:

@@ -18,6 +18,7 @@ MakeEntry = Callable[[int], JournalEntry]
 
 WRITE = """
 import sys
+import time
 from pathlib import Path
 from stepper.store.journal import Journal
 from stepper.store.records import JournalEntry
@@ -26,6 +27,7 @@ for n in range(1, 100_000):
     journal.append([JournalEntry(at="2025-03-03T20:15:00+01:00", kind="K", body=str(n), version=1)] * 2)
     if n == 20:
         print("begun", flush=True)
+    time.sleep(0.001)  # or the journal grows so fast that reading it is all that the test does
 """
 
 OPEN_AND_CLOSE = """
