@@ -66,6 +66,13 @@ class UntilBetween:
 
 
 @dataclass(frozen=True, slots=True)
+class UntilAllWorked:
+    """A duration by short rows: until no stitch waits beyond their turns, as at the turn of a heel."""
+
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class UntilRows:
     """A duration by the total rows of the piece: `until 40 rows have been worked in all`."""
 
@@ -106,4 +113,4 @@ class Ended:
     place: Span
 
 
-Duration = Rounds | UntilLength | Times | UntilCount | UntilLike | UntilBetween | UntilRows
+Duration = Rounds | UntilLength | Times | UntilCount | UntilLike | UntilBetween | UntilRows | UntilAllWorked

@@ -11,7 +11,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.project.duration import Duration, Ended, Paced, UntilCount, UntilLength
-from stepper.project.laying_out import MarkEvery, MarkRow, MoveOver, OverNeedles
+from stepper.project.laying_out import BeginFurther, MarkEvery, MarkRow, MoveOver, OverNeedles, SetApart
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Length, Numbers
 
@@ -421,6 +421,8 @@ Sentence = (
     | MarkRow
     | OverNeedles
     | MoveOver
+    | SetApart
+    | BeginFurther
     | Remark
     | Unread
     | Count

@@ -25,6 +25,30 @@ class MarkRow:
 
 
 @dataclass(frozen=True, slots=True)
+class SetApart:
+    """Rows over a part of the stitches, while the others wait on hold: `Work in rows over next 32 sts`."""
+
+    number: Numbers | None
+    """The stitches that are worked on, from where the row begins; None if only the others are counted."""
+    others: Numbers | None
+    name: str
+    """The part the others are held for; empty if the line does not say."""
+    held: bool
+    """Whether the line says that the others go on hold."""
+    heel: bool
+    """Whether the rows are those of a heel, so that the others are the instep."""
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
+class BeginFurther:
+    """Stitches knitted once more to where the rounds begin from now on: `K10, pm for new BOR`."""
+
+    number: Numbers
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class OverNeedles:
     """Stitches of a round laid over several needles, as for a sock."""
 

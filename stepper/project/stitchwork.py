@@ -115,6 +115,8 @@ class Hold:
     place: Span
     to_marker: bool = False
     """Whether they reach to the next marker."""
+    rest: bool = False
+    """Whether they are called the remaining ones, so that no others may be left."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -46,6 +46,8 @@ SILENT = {
     "bor",
     # "Up to the marker", "8 cm long", "4 (3, 2)th": the same length, place and number without them.
     "up", "long", "th",
+    # "Until heel flap measures": the flap is the heel that is being worked.
+    "flap",
     # "For another 3 cm", "3 cm more": a length that is worked, and not measured, comes on top as it is.
     "another", "more",
     # "32 sts left", "6 sts remain unworked", "you should have": what is on the needles.

@@ -1,8 +1,10 @@
-"""End a round before its end, where the next then begins: `ending last rnd 4 sts before BOR`. No I/O.
+"""Begin the rounds at another place: `ending last rnd 4 sts before BOR`, `k10 to the new beginning`. No I/O.
 
 Common practice: underarm stitches lie on both sides of the beginning of the round, and are bound off in one
 go once it has moved to just before them. The stitches left are worked first in the next round; from then on
-they are one round behind the others, and so is the pattern over them.
+they are one round behind the others, and so is the pattern over them. A sock's rounds begin at the middle of
+its sole once the stitches up to there are knitted again behind the round that closed the heel; those are one
+round ahead.
 """
 
 from __future__ import annotations
@@ -10,13 +12,18 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.fabric.columns import UnknownFabricError
+from stepper.plan.fabric.columns import KNIT, UnknownFabricError
 from stepper.plan.fabric.established import columns_of
+from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.model import Item, Run, flatten
 from stepper.plan.state.in_hand import Column, Established
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.places import begins_round
+from stepper.plan.stitches.row_elements import fixed_uses
 from stepper.plan.stitches.run_repeats import condense
-from stepper.project.instructions import StopShort
+from stepper.project.instructions import Phrase, StopShort
+from stepper.project.laying_out import BeginFurther
+from stepper.project.stitchwork import Across, Mark, Work
 
 
 def stop_short(instruction: StopShort, needles: Needles) -> None:
@@ -60,6 +67,76 @@ def stop_short(instruction: StopShort, needles: Needles) -> None:
         phase=phase,
         why="" if columns is not None else "the beginning of the round moved in it",
     )
+
+
+def begin_further(instruction: BeginFurther, needles: Needles) -> None:
+    """Knit some stitches of the next round, and let the rounds begin behind them."""
+    if needles.counting.lost:
+        return
+    number, place = instruction.number.of(needles.size), instruction.place
+    last = needles.drafts[-1] if len(needles.drafts) > needles.section.start else None
+    if last is None or needles.short_rows.gap is not None or (needles.flat and not closes(last)):
+        needles.miss(place, "no round was worked before this that a new beginning could lie behind.")
+        return
+    if not 0 < number < needles.count:
+        needles.miss(place, f"{number} stitches to a new beginning; the round has {needles.count}.")
+        return
+    if needles.flat:
+        needles.flat, needles.side = False, "RS"
+        needles.warn(place, "a new beginning of the round behind rows: taken as joined in the round.")
+    try:
+        columns, phase = columns_of(needles)
+    except UnknownFabricError:
+        columns, phase = None, 0
+    if columns is not None and any(column[phase % len(column)] != KNIT for column in columns[:number]):
+        told = f"the pattern goes on over the {number} stitches that are knitted to the new beginning."
+        needles.miss(place, told, "Move the beginning where the fabric is plain.")
+        return
+    more = f"{number} more stitches" if number > 1 else "one more stitch"
+    remark = f"knit {more}: from here on the round begins there"
+    needles.drafts[-1] = replace(last, remarks=(*last.remarks, remark), template=None)
+    needles.markers = tuple(sorted({(mark - number) % needles.count for mark in needles.markers} - {0}))
+    needles.ends = ()
+    ahead = [(*column[1:], *column[:1]) for column in columns[:number]] if columns is not None else []
+    here = len(needles.drafts)
+    needles.established = Established(
+        start=here,
+        end=here,
+        reached=here,
+        columns=[*columns[number:], *ahead] if columns is not None else None,
+        phase=phase,
+        why="" if columns is not None else "the beginning of the round moved in it",
+    )
+
+
+def split_at_beginning(instruction: Phrase, needles: Needles) -> tuple[Phrase | BeginFurther, ...] | None:
+    """Take "…, k10, pm for new beginning of rnd" apart where the ten come behind the end of the round.
+
+    Returns:
+        The round, if any of it stands there, and the stitches to the new beginning; None if they are stitches
+        of this very round, or the line is none of that kind.
+    """
+    elements = list(instruction.elements)
+    mark = elements.pop() if elements else None
+    if not isinstance(mark, Mark) or mark.stitch != "pm" or not begins_round(mark.name):
+        return None
+    while elements and isinstance(elements[-1], Mark) and elements[-1].stitch == "rm":
+        elements.pop()
+    more = elements.pop() if elements else None
+    if not isinstance(more, Work) or more.stitch != "k" or needles.counting.lost or not needles.count:
+        return None
+    further = BeginFurther(more.times, more.place)
+    if not elements:
+        return (further,) if more.times.of(needles.size) < needles.count else None
+    fits = all(isinstance(one, Work | Across | Mark) for one in elements)
+    first = elements[0]
+    own = isinstance(first, Across) and first.name not in needles.held
+    if not fits or not any(isinstance(one, Across) for one in elements[1 if own else 0 :]):
+        return None
+    uses = sum(fixed_uses(one, needles.size) for one in elements) + (needles.count if own else 0)
+    if uses != needles.count:
+        return None
+    return replace(instruction, elements=tuple(elements)), further
 
 
 def _without_end(phrase: tuple[Item, ...], number: int) -> tuple[Item, ...] | None:

@@ -6,7 +6,12 @@ import re
 from dataclasses import replace
 
 from stepper.plan.lines.rounds import repeat
-from stepper.plan.lines.rows_or_rounds import opened_midway, refuse_rows_around_gap, speaks_of_rows
+from stepper.plan.lines.rows_or_rounds import (
+    opened_midway,
+    refuse_rows_around_gap,
+    settle_rounds,
+    speaks_of_rows,
+)
 from stepper.plan.model import flatten
 from stepper.plan.state.in_hand import LineInHand
 from stepper.plan.state.needles import Needles
@@ -27,6 +32,7 @@ def begin_line(line: Line, needles: Needles) -> None:
         around=bool(_ROUND.match(line.text)),
         rows=line.rows,
     )
+    settle_rounds(line, needles)
     for assumed in line.assumed:
         needles.warn(assumed.place, assumed.text)
     needles.alterations.line = (

@@ -9,9 +9,10 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
+from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Line
+from stepper.project.instructions import Join, Line
 from stepper.project.model import Section
 
 _ROWS = re.compile(r"(?<!short )(?<!short-)\brows?\b(?!\s+below)|\b[RW]S\b|\b(?:right|wrong)\s+side\b", re.I)
@@ -21,6 +22,7 @@ _ROUNDS = re.compile(
     re.I,
 )
 
+_A_ROUND = re.compile(r"\b(?:rnds?|rounds?)\b(?!\s+(?:neck|the\b))|\bNeedles?\s+1\s*:|\bN1\s*:", re.I)
 _FACING = re.compile(
     r"\b(?:[RW]S|(?:right|wrong)\s+side)(?:\s+of\s+(?:the\s+)?[a-z ]+?)?\s+facing\b", re.I
 )
@@ -62,6 +64,22 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
         if _PURL_FIRST.search(line.text) and after and _RIGHT_NEXT.search(after[0]):
             needles.side = "WS"
         needles.remarks.append("work in rows")
+
+
+def settle_rounds(line: Line, needles: Needles) -> None:
+    """Go on in the round behind a row that took held stitches back, if the next line speaks of rounds alone.
+
+    "Knit across heel sts, pick up 16, knit the instep sts, pick up 16" closes the ring of a sock, and says so
+    only by what follows: taken as rows, every other round would be worked back.
+    """
+    if not needles.flat or needles.counting.lost or not needles.drafts or needles.project.spacing is None:
+        return
+    if any(isinstance(sentence, Join) for sentence in line.sentences):
+        return
+    if _A_ROUND.search(line.text) and not _ROWS.search(line.text) and closes(needles.drafts[-1]):
+        needles.flat, needles.side = False, "RS"
+        told = "rounds behind rows: the row that takes stitches back is taken as joined in the round."
+        needles.warn(line.place, told)
 
 
 def speaks_of_rows(line: Line) -> bool:

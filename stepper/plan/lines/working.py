@@ -17,14 +17,16 @@ from stepper.plan.even.even_change import work_evenly
 from stepper.plan.fabric.crossings import check_crossings, check_pace
 from stepper.plan.fabric.established import establish
 from stepper.plan.fabric.named_patterns import first_row, goes_on_with_name, key_of, take_as_pattern
-from stepper.plan.fabric.new_beginning import stop_short
+from stepper.plan.fabric.new_beginning import split_at_beginning, stop_short
 from stepper.plan.lines.chart_work import work_chart
 from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
 from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
+from stepper.plan.lines.laid_out import lay_out
 from stepper.plan.lines.repeated_rounds import check_rounds, repeated_cycle
 from stepper.plan.lines.returned import take_back
 from stepper.plan.lines.rounds import work_template
+from stepper.plan.lines.set_apart import names_the_others
 from stepper.plan.lines.shaping.edge_shaping import work_at_edge
 from stepper.plan.lines.shaping.intervals import named_round, work_at_intervals, work_edge_rows
 from stepper.plan.lines.shaping.side_by_side import work_together
@@ -32,7 +34,6 @@ from stepper.plan.lines.stripes import work_stripes
 from stepper.plan.model import Run, runs_written
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.state.needles import Needles
-from stepper.plan.state.over_needles import move_over, over_needles
 from stepper.plan.state.own_gauge import gauge_for
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.project.duration import Ended, Paced, Times, UntilCount
@@ -66,7 +67,7 @@ from stepper.project.instructions import (
     WithYarn,
     WorkRounds,
 )
-from stepper.project.laying_out import MarkEvery, MarkRow, MoveOver, OverNeedles
+from stepper.project.laying_out import BeginFurther, MarkEvery, MarkRow, MoveOver, OverNeedles, SetApart
 from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
 
 _MADE_AGAIN = re.compile(
@@ -97,6 +98,13 @@ def _(instruction: Phrase, needles: Needles) -> None:
         return
     if needles.counting.lost and _brings_stitches(instruction.elements):
         needles.regain(0)
+    if names_the_others(instruction, needles):
+        return
+    further = split_at_beginning(instruction, needles)
+    if further is not None:
+        for part in further:
+            work(part, needles)
+        return
     template = Template(instruction.elements, instruction.place, side=needles.line.side)
     if needles.count == 0 and not needles.counting.lost and not _brings_stitches(instruction.elements):
         needles.miss_stitches(instruction.place)
@@ -398,13 +406,8 @@ def _(instruction: MarkEvery, needles: Needles) -> None:
 
 
 @work.register
-def _(instruction: OverNeedles, needles: Needles) -> None:
-    over_needles(instruction, needles)
-
-
-@work.register
-def _(instruction: MoveOver, needles: Needles) -> None:
-    move_over(instruction, needles)
+def _(instruction: OverNeedles | MoveOver | SetApart | BeginFurther, needles: Needles) -> None:
+    lay_out(instruction, needles)
 
 
 @work.register

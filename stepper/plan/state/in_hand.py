@@ -139,6 +139,8 @@ class LastWorked:
     """Round of each chart last worked, from 1."""
     plain_change: Span | None = None
     """Where the last round was changed evenly and knitted, over a pattern, and the line did not say how."""
+    apart: int = 0
+    """Index after the draft that set stitches aside for rows over the others; 0 for none."""
     marked: int = 0
     """Index after the draft into which marks to measure from were last hung; 0 for none."""
 

@@ -28,6 +28,9 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
         return _picked_up(duration, needles, piece)
     if duration.start.startswith(("beg ", "end ")):
         return _named(duration, needles, piece)
+    if duration.start == "flap" and needles.last.apart > max(needles.section.start, piece):
+        needles.warn(duration.length.place, "measured from the row that set the other stitches aside.")
+        return needles.last.apart
     if duration.start != "cast-on":
         return max(needles.section.start, piece)
     if _begins_with(needles, piece, "return"):

@@ -273,6 +273,13 @@ class Cursor(RowRepeats):
                 "all the stitches left go on hold here, and the line works more behind them.",
                 "Write how many are put on hold, or place a marker behind them.",
             )
+        left = self.facing.room - self.used
+        if element.rest and times < left:
+            raise MisfitError(
+                element.place,
+                f"{times} stitches are called the remaining ones, and {left} are left here.",
+                f'Write which: "hold {times} sts" for the next ones, or "hold last {times} sts".',
+            )
         whole = all_left and not self.used and not reaches
         name = element.name or (self.supplies.section.lower() if whole else "") or UNNAMED
         if any(name == other for other, _ in self.held):

@@ -52,6 +52,8 @@ class RoundProgress:
             goal = self.facing.end - short
         elif element.goal == "behind":
             goal = self._marker(element, name) + short
+        elif element.goal == "half":
+            goal = self._half(element) - short
         elif element.goal in ("centre", "before centre"):
             goal = self._centre(element, short)
         else:
@@ -121,6 +123,13 @@ class RoundProgress:
             raise MisfitError(element.place, "that marker of the row is behind this place.")
         self.aimed = place
         return place
+
+    def _half(self, element: Until | Several | ChartPart) -> int:
+        """Return the place where half of the stitches that the row meets are worked."""
+        if self.facing.end % 2:
+            told = f"half of {self.facing.end} stitches is no place between two."
+            raise MisfitError(element.place, told, "Say how many stitches are worked.")
+        return self.facing.end // 2
 
     def _centre(self, element: Until | Several | ChartPart, short: int) -> int:
         """Return the place of the middle of the row, or where a number of middle stitches begin."""

@@ -350,7 +350,11 @@ class ElementBuilder:
         tokens = [child for child in tree.children if isinstance(child, Token)]
         number = next(token for token in tokens if token.type == "NUMBERS")
         name = next((str(token) for token in tokens if token.type == "FOR_NAME"), "")
-        return Hold(self._numbers(number), name_part(name), self._tree_place(tree))
+        return Hold(
+            self._numbers(number), name_part(name), self._tree_place(tree), rest=tree.data == "hold_rem"
+        )
+
+    _el_hold_rem = _el_hold
 
     def _el_hold_all(self, tree: Any) -> Element:
         name = next((str(token) for token in tree.children if getattr(token, "type", "") == "FOR_NAME"), "")

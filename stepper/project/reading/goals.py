@@ -14,6 +14,8 @@ GOALS = {
     "to_last_before": "last",
     "to_centre": "centre",
     "before_centre": "before centre",
+    "to_half": "half",
+    "before_half": "half",
     "to_behind": "behind",
     "to_marker": "marker",
     "to_before": "marker",

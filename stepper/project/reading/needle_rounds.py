@@ -7,8 +7,9 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from stepper.project.instructions import Assumed, Count, Phrase, Sentence
-from stepper.project.laying_out import MoveOver, OverNeedles
+from stepper.project.laying_out import BeginFurther, MoveOver, OverNeedles, SetApart
 from stepper.project.reading.edges import EdgeBuilder
+from stepper.project.reading.elements import name_part
 from stepper.project.reading.occasions import type_of
 from stepper.project.stitchwork import Element, Mark, Numbers, Until, Work
 
@@ -36,6 +37,22 @@ class NeedleBuilder(EdgeBuilder):
     def _do_moved(self, tree: Any) -> MoveOver:
         source, to = _needles_in(str(tree.children[1]))
         return MoveOver(self._numbers(tree.children[0]), source, to, self._tree_place(tree))
+
+    def _do_apart(self, tree: Any) -> SetApart:
+        numbers = [self._numbers(child) for child in tree.children if type_of(child) == "NUMBERS"]
+        name = next((str(child) for child in tree.children if type_of(child) == "FOR_NAME"), "")
+        held = any(type_of(child) == "HOLD_OTHERS" for child in tree.children)
+        others = numbers[1] if len(numbers) > 1 else None
+        heel = any(type_of(child) == "OF_HEEL" for child in tree.children)
+        return SetApart(numbers[0], others, name_part(name), held, heel, self._tree_place(tree))
+
+    def _do_hold_last(self, tree: Any) -> SetApart:
+        number = next(child for child in tree.children if type_of(child) == "NUMBERS")
+        name = next((str(child) for child in tree.children if type_of(child) == "FOR_NAME"), "")
+        return SetApart(None, self._numbers(number), name_part(name), True, False, self._tree_place(tree))
+
+    def _do_further(self, tree: Any) -> BeginFurther:
+        return BeginFurther(self._numbers(tree.children[0]), self._tree_place(tree))
 
     def _do_needled(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)

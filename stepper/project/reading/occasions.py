@@ -12,6 +12,7 @@ from stepper.project.duration import (
     Duration,
     Rounds,
     Times,
+    UntilAllWorked,
     UntilBetween,
     UntilCount,
     UntilLength,
@@ -50,6 +51,8 @@ class OccasionBuilder(ElementBuilder):
         if tree.data == "until_rows":
             whole = str(tree.children[2]).lower() == "altogether"
             return UntilRows(self._numbers(tree.children[0]), whole)
+        if tree.data == "until_all":
+            return UntilAllWorked(self._tree_place(tree))
         if tree.data == "until_count":
             return UntilCount(self._numbers(tree.children[0]))
         if tree.data == "for_length":
@@ -59,6 +62,11 @@ class OccasionBuilder(ElementBuilder):
             )
         if tree.data == "until_like":
             return self._like(tree.children[0])
+        if tree.data == "until_flap":
+            _, length, blocked, ending = tree.children
+            return UntilLength(
+                self._length(length), True, "flap", blocked is not None, *self._ending(ending)
+            )
         length, from_, blocked, ending = tree.children[-4:]
         start = "beg armhole" if tree.data == "until_part" and from_ is None else self._start(from_)
         return UntilLength(self._length(length), True, start, blocked is not None, *self._ending(ending))

@@ -30,6 +30,7 @@ from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.work.cast_on_synonyms import CASTING
 from stepper.project.rewording.work.divided_synonyms import DIVIDED
 from stepper.project.rewording.work.fabric_synonyms import FABRICS
+from stepper.project.rewording.work.heel_synonyms import HEELS
 from stepper.project.rewording.work.holding_synonyms import HOLDING
 from stepper.project.rewording.work.joined_synonyms import JOINED
 from stepper.project.rewording.work.length_synonyms import LENGTHS
@@ -45,6 +46,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
     *REPEATS,
+    *HEELS,
     *SIGNS,
     *SHORT_FORMS,
     *BRITISH,

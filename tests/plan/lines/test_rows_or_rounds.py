@@ -79,3 +79,16 @@ def test_rows_behind_a_gap_in_the_round_ask_where_they_begin(line: str) -> None:
 def test_rounds_and_rows_that_say_where_they_begin_are_taken(line: str) -> None:
     """What closes the gap, or says that it is worked flat from there, leaves nothing open."""
     assert plan_of(project(f"{NECK}{line}\nBind off.")).rounds[-2].after == 40
+
+
+def test_rounds_behind_the_row_that_closes_a_heel_are_rounds() -> None:
+    """Worked back as rows they would be purled on the outside, every other one."""
+    work = (
+        "Cast on 20 sts.\nJoin in the round.\nKnit 1 round.\nWork back and forth over the first 12 sts for heel.\n"
+        "Row 1 (RS): Knit.\nRow 2: Purl.\n"
+        "Knit across heel sts, pick up and knit 4 sts along flap, knit across 8 instep sts, pick up and knit 4 sts along flap.\n"
+        "Rnd 1: Knit.\nRnd 2: Purl.\n"
+    )
+    plan = plan_of(project(work))
+    assert [(one.flat, one.after) for one in plan.rounds[-3:]] == [(False, 28)] * 3
+    assert any("taken as joined in the round" in caution.text for caution in plan.warnings)

@@ -105,3 +105,11 @@ def test_where_no_marker_hangs_none_is_worked_to(words: str) -> None:
     """It is told, whatever the marker is called."""
     told = faults(project(f"Cast on 40 sts.\nJoin in the round.\nK to {words}, p to end.\nBind off."))
     assert "no marker is left" in told or "no such one" in told
+
+
+def test_half_of_the_round_is_where_half_of_its_stitches_are_worked() -> None:
+    """By hand: 24 stitches, half of them 12; three before it is the ninth, whatever was decreased on the way."""
+    work = "Cast on 24 sts.\nJoin in the round.\nK1, ssk, k to 3 sts before halfway, k2tog, k2, ssk, k to last 3 sts, k2tog, k1."
+    assert told(knit(work), 1) == ["k1, ssk, k6, k2tog, k2, ssk, k6, k2tog, k1"]
+    odd = faults(project("Cast on 25 sts.\nJoin in the round.\nK to halfway, p to end."))
+    assert "half of 25 stitches" in odd

@@ -13,6 +13,14 @@ from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.fabric.established import as_it_looks, asks_pattern, even, ground
 from stepper.plan.lines.rounds import repeat, work_template
+from stepper.plan.lines.shaping.likewise import (
+    ALIKE,
+    BESIDE,
+    CLOSER,
+    ONWARDS,
+    come_closer,
+    onwards,
+)
 from stepper.plan.lines.shaping.schedule import occasions
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.round_sources import TwoReadings
@@ -56,9 +64,18 @@ def _in_full(label: str) -> str:
 
 def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     """Work a named round at intervals, with plain rounds between."""
-    template = round_of(instruction, needles)
-    if template is None:
-        return
+    closer = False
+    if instruction.label.startswith((ALIKE, BESIDE, CLOSER, ONWARDS)):
+        found = onwards(instruction, needles)
+        if found is None:
+            return
+        template, printed, closer = found
+        instruction = replace(instruction, legs=printed)
+    else:
+        named = round_of(instruction, needles)
+        if named is None:
+            return
+        template = named
     if instruction.first is not None:
         times = instruction.legs[0].times
         if times is not None and len(instruction.legs) == 1 and none_in_size(times, needles):
@@ -75,8 +92,12 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
             f'the {rows} between are worked plain, as the shaped one is; write "work in pattern" in that one '
             "if the pattern before goes on.",
         )
-    before = len(needles.findings)
+    before, worked = len(needles.findings), 0
     for plain, leg in occasions(legs(instruction, needles), needles, since=since):
+        following = come_closer(template, needles) if closer and worked else template
+        if following is None:
+            return
+        template, worked = following, worked + 1
         if leg.side and template.side and leg.side != template.side:
             needles.report(
                 leg.every.place,

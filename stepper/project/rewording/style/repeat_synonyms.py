@@ -19,10 +19,10 @@ REPEATS: tuple[Synonym, ...] = (
     row("*", rf"\*([^*]+?)[,;]?\s*\*\s*,?\s*rep(?:eat)?\s+between\s+(?:the\s+)?(?:\*'?s|stars|asterisks|\*\s+and\s+\*)\s+{_ALL}", r"*\1; rep from * to end", "*K 1, p 1 *, repeat between *s across row."),
     row("to last|to the last", rf"({_FROM})\s+(?:across|around)\s+(?=to\s+(?:the\s+)?last\s)", r"\1 ", "K2, *p1, k1; repeat from * across to last 6 sts, k 6."),
     row("end", rf"(\*[^*]*(?<!\*)[,;])\s*rep(?:eat)?\s+{_ALL}\s*,?\s*end(?:ing)?\s+(?:with\s+)?(?={_STITCH})", r"\1 rep from *, ", "*K5, k2tog, repeat across, ending k 1."),
-    row("rep", r"(\*[^*]*(?<!\*)[,;])\s*rep(?:eat)?(?:\s+\*)?(?=\s*\.?\s*$)", r"\1 rep from * to end", "Row 1: *K5, k2tog, repeat."),
+    row("rep", r"(\*[^*]*(?<!\*)[,;])\s*rep(?:eat)?(?:\s+\*)?(?=\s*\.?\s*$|\s*[.=-]\s*\(?\d)", r"\1 rep from * to end", "Row 1: *K5, k2tog, repeat."),
     row("rep", rf"(\*[^*]*(?<!\*)[,;])\s*rep(?:eat)?\s+(?={_PLACE})", r"\1 rep from * ", "*K6, k2tog, repeat to marker, k to end."),
     row("rep", rf"{_BRACKET}\s*,?\s*rep(?:eat(?:ed)?)?\s+(?={_PLACE})", r"\1 ", "(K2, p2) repeat to last 2 sts, k2."),
-    row("rep", rf"((?:^|:)[^.*]*?){_BRACKET}\s*,?\s*rep(?:eat)?(?=\s*\.?\s*$)", r"\1\2 to end", "Row 1: (K1, p1, k2tog) repeat."),
+    row("rep", rf"((?:^|:)[^.*]*?){_BRACKET}\s*,?\s*rep(?:eat)?(?=\s*\.?\s*$|\s*[.=-]\s*\(?\d)", r"\1\2 to end", "Row 1: (K1, p1, k2tog) repeat."),
     row("alternately", r"\b(in\s+k\s?\d+\s*,?\s*p\s?\d+)(?:\s+rib(?:bing)?)?\s+alternately\b", r"\1 rib", "Work 6 rows in k 1, p 1 alternately."),
     row("alternately", rf"((?:^|:)\s*)({_STITCH}(?:\s*,\s*|\s+){_STITCH})\s*,?\s+alternately\s+{_ALL}(?=\s*[.]|\s*$)", r"\1(\2) to end", "K 1, p 1 alternately across."),
 )

@@ -72,8 +72,8 @@ HOLDING: tuple[Synonym, ...] = (
     ),
     row(
         "hold",
-        rf"\b{_PUT}\s+(?:the\s+)?rem(?:aining)?\s+({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
-        r"hold \1 sts",
+        rf"\b{_PUT}\s+(?:the\s+)?(?:next\s+)?rem(?:aining)?\s+({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
+        r"hold rem \1 sts",
         "K16, leave rem 16 sts on hold for instep.",
     ),
     row(

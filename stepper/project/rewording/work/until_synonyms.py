@@ -8,6 +8,11 @@ _WORK = r"(?:k|p|knit|purl|work)"
 _MANNER = (
     r"(?:in\s+(?:this|the\s+same|that)\s+(?:manner|way|fashion)|as\s+(?:set|established|before)|thus|in\s+this\s+sequence)"
 )
+_GO_ON = r"(?:cont(?:inue)?|work|keep\s+on|carry\s+on|proceed|go\s+on)(?:\s+(?:working|dec(?:reas)?ing|shaping|to\s+(?:dec(?:rease)?|work)))?"
+_LESS = (
+    r"(?:working|having|with|knitting|leaving|and\s+work(?:ing)?)\s+(?:1|one)\s+(?:st|stitch)\s+(?:less|fewer)\s+between\s+(?:the\s+)?dec(?:rease)?s"
+    r"(?:\s+(?:each\s+time|(?:on|in|at)\s+(?:each|every)(?:\s+(?:foll(?:owing)?|subsequent|succeeding|successive))?\s+dec(?:rease|reasing)?\s+(?:round|rnd|row)))?"
+)
 _SHAPING = r"(?:\s*,?\s+(?:inc(?:reas)?(?:ing)?|dec(?:reas)?(?:ing)?|shaping)(?:\s+as\s+(?:set|established|before))?)?"
 _DONE = r"(?:(?:have|has)\s+been|are)\s+(?:worked|knitted|knit|completed?)"
 _RIGHT = r"(?:right|rh|r\.h\.|right[-\s]hand)"
@@ -22,9 +27,22 @@ UNTIL: tuple[Synonym, ...] = (
     row(
         "inc|dec",
         rf"(^\s*|[.!]\s*)(?:cont(?:inue)?|keep|carry\s+on|go\s+on)\s+(?:to\s+)?(?:(inc)|(dec))(?:rease|reasing|\.)?\s*,?\s+{_MANNER}\s*,?\s+(?=(?:on\s+)?(?:every|each)\s[^.;]*?\b(row|rnd|round)s?\b)",
-        r"\1rep same \2\3 \4 ",
+        r"\1rep alike \2\3 \4 ",
         "Continue decreasing in this way every other round until 16 sts remain.",
     ),
+    row(
+        "less between|fewer between",
+        rf"(^\s*|[.!]\s*){_GO_ON}(?:\s+{_MANNER})?\s*,?\s+((?:on\s+)?(?:every|each)\s+(?:\S+\s+)?(?:round|rnd|row))\s*,?\s+{_LESS}\s*,?\s+(?=until\s+(?:there\s+are\s+)?{N}\s+{STS})",
+        r"\1rep closer dec rnd \2 ",
+        "Continue in this manner every 2nd rnd, working 1 st less between decreases each time, until 12 sts remain.",
+    ),
+    row(
+        "less between|fewer between",
+        rf"(^\s*|[.!]\s*){_GO_ON}(?:\s+{_MANNER})?\s*,?\s+{_LESS}\s*,?\s+(?=until\s+(?:there\s+are\s+)?{N}\s+{STS})",
+        r"\1rep onwards dec rnd ",
+        "Continue in this manner, working 1 st less between decreases on each following dec round, until 12 sts remain.",
+    ),
+    row("every|each", rf"\b(rep(?:eat)?\s+(?:round|rnd|row)\s+\d+)\s+(?:on\s+)?(?:every|each)\s+(?:round|rnd|row)\s+(?=until\s+{N}\s+{STS})", r"\1 ", "Rep rnds 1 and 2 until 32 sts remain, then rep rnd 1 every round until 16 sts remain."),
     row(
         "in this|in the same|in that|as set|as est|as before|thus",
         rf"(^\s*|[.!]\s*)(?:cont(?:inue)?|work|keep\s+on|carry\s+on|proceed|go\s+on)(?:\s+(?:working|inc(?:reas)?ing|dec(?:reas)?ing|shaping|to\s+(?:inc|dec)(?:rease)?))?"

@@ -1,0 +1,60 @@
+"""Repeat the rows of a turned heel until all its stitches are worked. No I/O.
+
+Each row works up to the gap that the turn before it left, closes it with one more stitch of those that wait,
+and turns. All are worked when neither a right-side row nor a wrong-side row leaves any waiting at its turn.
+"""
+
+from __future__ import annotations
+
+from stepper.plan.drafts import Template
+from stepper.plan.lines.cut_short import tell_cut_short
+from stepper.plan.lines.rounds import work_template
+from stepper.plan.model import flatten
+from stepper.plan.state.needles import Needles
+from stepper.project.duration import UntilAllWorked
+
+_MOST_ROWS = 400
+"""More rows than the turn of any heel has."""
+
+
+def until_all_worked(
+    cycle: tuple[Template, ...], duration: UntilAllWorked, needles: Needles, *, start: int
+) -> None:
+    """Work a cycle of short rows until none leaves a stitch waiting."""
+    if needles.counting.lost:
+        return
+    place = duration.place
+    two = (-2, -1) if len(needles.drafts) > 1 else ()
+    waiting = {needles.drafts[at].side: _left_waiting(needles, at) for at in two}
+    if len(waiting) < 2 or not all(waiting.values()):
+        told = "stitches that wait beyond turns are worked here, and the two rows before leave none."
+        needles.report(place, told, "Say how many times the rows are worked, or how many stitches are left.")
+        needles.lose()
+        return
+    for number in range(_MOST_ROWS):
+        if not any(waiting.values()):
+            tell_cut_short(cycle, place, needles, at=start + number)
+            last = needles.drafts[-1]
+            last.remarks = (*last.remarks, f"all stitches are worked, {needles.count} remain")
+            return
+        side, findings = needles.side, len(needles.findings)
+        work_template(cycle[(start + number) % len(cycle)], needles)
+        if len(needles.findings) > findings or needles.counting.lost:
+            return
+        now = _left_waiting(needles, -1)
+        if now >= (waiting[side] or 1):
+            break
+        waiting[side] = now
+    needles.report(place, "the rows take in none of the stitches that wait beyond their turns.")
+    needles.lose()
+
+
+def _left_waiting(needles: Needles, at: int) -> int:
+    """Return the stitches that a row leaves beyond its turn; 0 for one that does not turn."""
+    left, turned = 0, False
+    for run in flatten(needles.drafts[at].phrase):
+        if run.stitch in ("turn", "w&t"):
+            turned = True
+        elif turned and run.stitch == "rest":
+            left += run.times
+    return left

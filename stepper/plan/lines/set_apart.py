@@ -1,0 +1,86 @@
+"""Work rows over a part of the stitches while the others wait: the heel of a sock over one half. No I/O.
+
+The stitches that are worked on are those that come next, from where the yarn hangs. The others lie on hold,
+by the name the line gives; those of a heel are the instep.
+"""
+
+from __future__ import annotations
+
+import re
+
+from stepper.plan.fabric.established import keep_held
+from stepper.plan.model import Item, Run
+from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.row_elements import UNNAMED
+from stepper.project.instructions import Phrase
+from stepper.project.laying_out import SetApart
+from stepper.project.stitchwork import Hold
+
+_HEEL = re.compile(r"\bheel\b", re.IGNORECASE)
+
+
+def set_apart(instruction: SetApart, needles: Needles) -> None:
+    """Put the others on hold and go on in rows over the stitches that come next."""
+    if needles.counting.lost:
+        return
+    if not needles.count:
+        needles.miss_stitches(instruction.place)
+        return
+    others = instruction.others.of(needles.size) if instruction.others is not None else None
+    number = needles.count - (others or 0)
+    if instruction.number is not None:
+        number = instruction.number.of(needles.size)
+    waiting = needles.count - number
+    if number < 1 or waiting < 0 or (others is not None and others != waiting):
+        told = f"{number} stitches to work on" + (f" and {others} to wait" if others is not None else "")
+        needles.report(instruction.place, f"{told} do not come to the {needles.count} on the needles.")
+        needles.lose()
+        return
+    if needles.short_rows.gap is not None:
+        told = "rows over a part of the stitches begin in the middle of a short row here: that is not read."
+        needles.miss(instruction.place, told, "End the round first.")
+        return
+    if waiting:
+        _hold(instruction, number, waiting, needles)
+    if not needles.flat:
+        needles.flat, needles.side = True, "RS"
+        needles.remarks.append("work in rows")
+
+
+def _hold(instruction: SetApart, number: int, waiting: int, needles: Needles) -> None:
+    called = f"{needles.section.name} {needles.section.label or ''}"
+    heel = instruction.heel or _HEEL.search(called) is not None
+    name = instruction.name or ("instep" if heel else UNNAMED)
+    if name in needles.held:
+        name = f"second {name}"
+    items: tuple[Item, ...] = (Run("rest", number, needles.yarn), Run("hold", waiting, name))
+    keep_held(items, needles)
+    needles.held[name] = waiting
+    needles.markers = tuple(mark for mark in needles.markers if mark < number)
+    if not instruction.held:
+        told = "" if name == UNNAMED else f", for {name}"
+        needles.warn(instruction.place, f"the other {waiting} stitches wait on hold{told}.")
+    needles.emit(items, number, divide=True)
+    needles.ends = ()
+    needles.last.apart = len(needles.drafts)
+
+
+def names_the_others(instruction: Phrase, needles: Needles) -> bool:
+    """Take "place the remaining 32 sts on hold for instep" behind rows over the others as those that wait.
+
+    Returns:
+        Whether that is what the line says; nothing is worked then.
+    """
+    only = instruction.elements[0] if len(instruction.elements) == 1 else None
+    if not isinstance(only, Hold) or needles.last.apart != len(needles.drafts) or not needles.drafts:
+        return False
+    name, waiting = next(reversed(needles.held.items()))
+    if not only.rest or only.times is None or only.times.of(needles.size) != waiting:
+        told = f"{waiting} stitches wait on hold already, and this line does not say whether it means them."
+        needles.miss(only.place, told, f'Write "hold rem {waiting} sts" if those are meant, or leave it out.')
+        return True
+    if only.name and only.name != name:
+        needles.held[only.name] = needles.held.pop(name)
+        needles.kept[only.name] = (*needles.kept.get(only.name, ()), *needles.kept.pop(name, ()))
+        needles.remarks.append(f"the stitches on hold wait for {only.name}")
+    return True

@@ -1,0 +1,207 @@
+"""Go on with shaping that the page shows and does not name: "decreasing in this manner". No I/O.
+
+A round that shapes at places (edges, markers, half the round) is worked again as it stands. One that spreads
+its decreases evenly, "*K8, k2tog*", has a stitch less between them each time; a page says so, or shows two
+such rounds. Where it does neither, nobody can tell, and the round is refused. Source: common practice.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from stepper.craft.stitches import stitch
+from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.model import flatten
+from stepper.plan.state.needles import Needles
+from stepper.project.instructions import AtIntervals, Leg
+from stepper.project.stitchwork import Element, Mark, Numbers, Several, Work
+
+ALIKE = "alike "
+"""Begins the name of a round worked "in this manner", "as before"."""
+CLOSER = "closer "
+"""Begins the name of a round with a stitch less between its changes each time, at given intervals."""
+ONWARDS = "onwards "
+"""The same, at the intervals there were."""
+BESIDE = "beside "
+"""Begins the name of a round that changes a stitch on each side of markers, as the page showed before."""
+
+_ELSE = frozenset({"bo", "co", "pu", "hold", "return", "rest", "turn", "w&t"})
+
+
+def _last(label: str, needles: Needles, *, before: int) -> int | None:
+    """Return the index of the last round that changes the count, if it does so as a label says."""
+    for at in range(before - 1, needles.section.start - 1, -1):
+        draft = needles.drafts[at]
+        if draft.before == draft.after:
+            continue
+        grows = (draft.after > draft.before) == ("inc" in label)
+        return at if grows and _shapes_alone(draft) else None
+    return None
+
+
+def _shapes_alone(draft: DraftRound) -> bool:
+    """Return whether a round is written out, and changes the count by increases or decreases alone."""
+    if draft.template is None or draft.evenly or draft.chart or not draft.before:
+        return False
+    return not _ELSE & {run.stitch for run in flatten(draft.phrase)}
+
+
+def onwards(instruction: AtIntervals, needles: Needles) -> tuple[Template, tuple[Leg, ...], bool] | None:
+    """Find the round that is worked on in the manner shown, at which intervals, and whether it comes closer.
+
+    Returns:
+        The round as it comes next, its intervals, and whether each has a stitch less between its changes than
+        the one before; None if nobody can tell, which is reported.
+    """
+    label, place = instruction.label, instruction.place
+    at = _last(label, needles, before=len(needles.drafts))
+    template = needles.drafts[at].template if at is not None else None
+    if at is None or template is None:
+        what = "increases" if "inc" in label else "decreases"
+        told = f"no round before this {what} stitches in a manner that could go on."
+        needles.miss(place, told, 'Write the round out with a name, as "Dec round: k1, k2tog, …".')
+        return None
+    earlier = _last(label, needles, before=at)
+    if label.startswith(BESIDE):
+        return (template, instruction.legs, False) if _is_beside(at, instruction, needles) else None
+    closer = _next_closer(template) if not label.startswith(ALIKE) else None
+    if label.startswith(ALIKE):
+        if _spread(template) is None:
+            return template, instruction.legs, False
+        before = needles.drafts[earlier].template if earlier is not None else None
+        shown = _next_closer(before) if before is not None else None
+        if shown is None or shown.elements != _without_places(template, shown):
+            told = "whether the next such round has a stitch less between its changes is not said."
+            hint = 'Write "working 1 st less between decreases each time", or write the rounds out.'
+            needles.miss(place, told, hint)
+            return None
+        closer = _next_closer(template)
+    if closer is None:
+        told = "the last such round has no stitches between its changes that could become fewer."
+        needles.miss(place, told, "Write the rounds out.")
+        return None
+    legs = instruction.legs
+    if label.startswith(ONWARDS):
+        gap = at - earlier if earlier is not None and _alike(needles.drafts[earlier], template) else 0
+        gap = gap or (len(needles.drafts) - at if len(needles.drafts) - at > 1 else 0)
+        if not gap:
+            told = "how many rounds lie between two such rounds is not shown before this."
+            needles.miss(place, told, 'Write it: "every 2nd round".')
+            return None
+        legs = tuple(replace(leg, every=Numbers((gap,), place)) for leg in legs)
+        needles.warn(place, f"one such round in every {gap} is taken, as before.")
+    return closer, legs, True
+
+
+def _is_beside(at: int, instruction: AtIntervals, needles: Needles) -> bool:
+    """Return whether a round changed one stitch on each side of the markers there are; report it if not.
+
+    The marker at the beginning of the round may be one of them, and the page does not say which it means.
+    """
+    draft, markers = needles.drafts[at], len(needles.markers)
+    changed = abs(draft.after - draft.before)
+    beside = draft.template is not None and _at_marks(draft.template.elements)
+    if beside and changed in {2 * markers, 2 * (markers + (0 if needles.flat else 1))} - {0}:
+        return True
+    needles.miss(
+        instruction.place,
+        f"the last such round changed {changed} stitches, and {markers} markers are there: "
+        "it does not show how the stitches beside them are worked.",
+        'Write the round out with a name, as "Dec round: *K to 3 sts before marker, k2tog, …".',
+    )
+    return False
+
+
+def _at_marks(elements: tuple[Element, ...]) -> bool:
+    """Return whether every change of a round stands beside a marker, or one plain stretch from it."""
+    laid = [
+        inner for one in elements for inner in (one.elements if isinstance(one, Several) else (one,))
+    ]
+    marks = [at for at, one in enumerate(laid) if isinstance(one, Mark)]
+    changes = [
+        at
+        for at, one in enumerate(laid)
+        if isinstance(one, Work) and one.stitch != "pattern" and stitch(one.stitch).change
+    ]
+    return all(any(abs(at - mark) <= 2 for mark in marks) for at in changes)
+
+
+def come_closer(template: Template, needles: Needles) -> Template | None:
+    """Return a round with one stitch less between its changes; None, and reported, if there are none left."""
+    closer = _next_closer(template)
+    if closer is None:
+        needles.miss(template.place, "no stitches are left between the changes, and the shaping goes on.")
+    return closer
+
+
+def _alike(draft: DraftRound, template: Template) -> bool:
+    """Return whether an earlier round is the same with one stitch more between its changes."""
+    shown = _next_closer(draft.template) if draft.template is not None else None
+    return shown is not None and shown.elements == _without_places(template, shown)
+
+
+def _spread(template: Template) -> Several | None:
+    """Return the one group of a round that spreads changes: plain stitches and a change, over and over."""
+    over = ("end", "rest", "around", "times")
+    found = [one for one in template.elements if isinstance(one, Several) and one.goal in over]
+    groups = [one for one in found if _parts(one) is not None]
+    return groups[0] if len(groups) == 1 else None
+
+
+def _parts(group: Several) -> tuple[int, int] | None:
+    """Return where in a group its plain stitches stand, -1 for nowhere, and its change; None for another."""
+    works = [one for one in group.elements if isinstance(one, Work)]
+    if len(works) != len(group.elements) or not 1 <= len(works) <= 2:
+        return None
+    changes = [at for at, one in enumerate(works) if one.stitch != "pattern" and stitch(one.stitch).change]
+    plain = [at for at, one in enumerate(works) if one.stitch in ("k", "p")]
+    if len(changes) != 1 or len(changes) + len(plain) != len(works):
+        return None
+    return (plain[0] if plain else -1), changes[0]
+
+
+def _next_closer(template: Template) -> Template | None:
+    """Return a round with one stitch less between its changes; None if it has no such stitches."""
+    group = _spread(template)
+    parts = _parts(group) if group is not None else None
+    if group is None or parts is None or parts[0] < 0:
+        return None
+    plain = group.elements[parts[0]]
+    assert isinstance(plain, Work)
+    times = Numbers(tuple(value - 1 for value in plain.times.values), plain.times.place)
+    if min(times.values) < 0:
+        return None
+    inside: tuple[Element, ...] = tuple(
+        replace(one, times=times) if one is plain and isinstance(one, Work) else one for one in group.elements
+    )
+    if max(times.values) == 0:
+        inside = tuple(one for one in inside if one is not group.elements[parts[0]] and _left(one))
+    elements = tuple(replace(group, elements=inside) if one is group else one for one in template.elements)
+    return replace(template, elements=elements, counts=())
+
+
+def _left(element: Element) -> bool:
+    return not isinstance(element, Work) or max(element.times.values) > 0
+
+
+def _without_places(template: Template, like: Template) -> tuple[Element, ...]:
+    """Return the elements of a round as they would stand in the place of another, to be compared."""
+    return _placed(template.elements, like.elements)
+
+
+def _placed(elements: tuple[Element, ...], like: tuple[Element, ...]) -> tuple[Element, ...]:
+    if len(elements) != len(like):
+        return ()
+    return tuple(_in_place(one, other) for one, other in zip(elements, like, strict=True))
+
+
+def _in_place(element: Element, like: Element) -> Element:
+    if isinstance(element, Several) and isinstance(like, Several):
+        times = element.times
+        if times is not None and like.times is not None:
+            times = replace(times, place=like.times.place)
+        inside = _placed(element.elements, like.elements)
+        return replace(element, elements=inside, times=times, place=like.place)
+    if isinstance(element, Work) and isinstance(like, Work):
+        return replace(element, times=replace(element.times, place=like.times.place), place=like.place)
+    return replace(element, place=like.place)

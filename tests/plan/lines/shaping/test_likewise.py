@@ -1,0 +1,55 @@
+"""Shaping that goes on "in this manner". Source: crowns and toes, common practice; counts by hand."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.test_compile import faults, plan_of
+from tests.project.samples import project
+
+CROWN = "Cast on 40 sts.\nJoin in the round.\nRnd 1: *K8, k2tog; rep from * around.\nRnd 2: Knit.\n"
+LESS = "working 1 st less between decreases on each following dec round"
+
+
+def counts(work: str) -> list[int]:
+    """Give the stitches after each round."""
+    return [round_.after for round_ in plan_of(project(work)).rounds]
+
+
+def test_each_round_has_a_stitch_less_between_its_decreases() -> None:
+    """By hand: four decreases a round, 40 to 36 to 32 to 28, a plain round between as before."""
+    assert counts(f"{CROWN}Continue in this manner, {LESS}, until 28 sts rem.\n")[1:] == [36, 36, 32, 32, 28]
+
+
+def test_the_last_round_of_all_has_none_between() -> None:
+    """By hand: k7 … k1 and then k2tog four times: eight rounds, 36 - 8 x 4 = 4."""
+    made = counts(f"{CROWN}Continue decreasing every round, working 1 st less between decreases each time, until 4 sts rem.\n")
+    assert made[-8:] == [32, 28, 24, 20, 16, 12, 8, 4]
+
+
+def test_past_the_last_stitch_between_nothing_is_made_up() -> None:
+    """Twelve such rounds would need fewer than no stitches between."""
+    text = faults(project(f"{CROWN}Rnd 3: *K1, k2tog; rep from * around.\nContinue in this manner, {LESS}, until 2 sts rem.\n"))
+    assert "between" in text
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Continue decreasing in this manner every 2nd round until 24 sts remain.",
+        "Dec 1 st each side of each marker every 2nd round until 24 sts remain.",
+    ],
+)
+def test_a_manner_that_the_page_does_not_show_is_refused(line: str) -> None:
+    """One round of "k8, k2tog" may be followed by another of it, or by "k7, k2tog"."""
+    assert "error" in faults(project(CROWN + line))
+
+
+def test_a_round_that_shapes_at_markers_goes_on_as_it_stands() -> None:
+    """By hand: 4 stitches less each time, 24, 20, 16, the round since counted."""
+    work = (
+        "Cast on 24 sts.\nJoin in the round.\nK12, pm, k12.\n"
+        "Rnd 1: *K1, ssk, k to 3 sts before marker, k2tog, k1, sm; rep from * to end.\nRnd 2: Knit.\n"
+        "Continue decreasing in this manner every 2nd round until 12 sts remain.\n"
+    )
+    assert counts(work)[2:] == [20, 20, 16, 16, 12]
