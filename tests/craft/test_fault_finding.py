@@ -220,3 +220,28 @@ def test_bad_arguments_are_refused() -> None:
         plain_odds(0, 1)
     with pytest.raises(ValueError, match="changes"):
         plain_odds(1, -1)
+
+
+@settings(deadline=None, max_examples=40)
+@given(rows, st.booleans())
+def test_the_stitches_promised_are_those_that_are_counted(row: list[CountedSection], in_order: bool) -> None:
+    """Where counts are saved the price in stitches is told as well, and is what following the advice comes to."""
+    if len(row) == 1:
+        return
+    odds = [section.odds for section in row]
+    advice = _needed(next_count(row, sparing="counts", in_order=in_order))
+    walked = 0.0
+    for faulty, weight in enumerate(odds):
+        suspects = tuple(range(len(row)))
+        while (step := next_count(row, suspects, sparing="counts", in_order=in_order)) is not None:
+            walked += weight * sum(section.stitches for section in row[slice(*step.count)])
+            suspects = step.if_wrong if step.count[0] <= faulty < step.count[1] else step.if_right
+    assert advice.expected_stitches == pytest.approx(walked / sum(odds))
+
+
+def test_two_sections_are_settled_by_counting_the_smaller() -> None:
+    """Of 10 and 30 stitches one count of 10 tells which is wrong, whatever is to be saved (worked by hand)."""
+    row = [CountedSection(stitches=30, odds=1), CountedSection(stitches=10, odds=1)]
+    for advice in (next_count(row), next_count(row, sparing="counts"), next_count(row, question=5)):
+        assert (_needed(advice).count, _needed(advice).stitches) == ((1, 2), 10)
+        assert (_needed(advice).expected_counts, _needed(advice).expected_stitches) == (1, 10)

@@ -151,3 +151,11 @@ def test_rule_of_thumb_for_plain_knitting_has_its_margin() -> None:
     stitches = 8 * 5 * 48 * 5 * 1.35
     by_rule_mm = yards * 914.4 / stitches
     assert 1.0 < by_rule_mm / loop_mm(gauge, WET) < 1.2
+
+
+def test_a_stitch_is_given_the_taller_round_of_both_states() -> None:
+    """Wool that blocks taller needs more yarn than the swatch on the needle shows, and never less than that."""
+    tall, short = Gauge(stitches=20, rounds=25), Gauge(stitches=20, rounds=32)
+    heights = loop_by_rule_mm(tall) / tall.round_mm
+    assert loop_by_rule_mm(short, tall) == loop_by_rule_mm(tall, short) == pytest.approx(heights * 4.0)
+    assert loop_by_rule_mm(short) == pytest.approx(heights * 100 / 32)

@@ -81,3 +81,31 @@ def test_every_row_of_the_table_is_made_of_stitches_and_equally_long() -> None:
     for pattern in PATTERNS.values():
         assert len({len(row) for row in pattern.rows}) == 1
         assert all(stitch(code).uses == stitch(code).leaves == 1 for row in pattern.rows for code in row)
+
+
+@pytest.mark.parametrize(
+    ("words", "repeat", "extra"),
+    [
+        ("stockinette", 1, None),
+        ("garter", 1, None),
+        ("american moss stitch", 2, 1),
+        ("irish moss stitch", 2, 1),
+        ("double moss stitch", 4, 2),
+        ("double seed stitch", 4, 2),
+        ("single rib", 2, 1),
+        ("double rib", 4, 2),
+        ("twisted rib", 2, 1),
+        ("broken rib", 2, 1),
+        ("linen stitch", 2, 1),
+        ("k3, p3 rib", 6, 3),
+        ("k4, p2 rib", 6, 4),
+    ],
+)
+def test_in_rows_a_pattern_is_a_multiple_and_the_stitches_that_balance_it(words: str, repeat: int, extra: int | None) -> None:
+    """"A multiple of 4, plus 2": rows that end as they began lie flat at both edges; a round takes the multiple alone."""
+    found = find_pattern(words)
+    assert found is not None
+    for count in range(5 * repeat, 6 * repeat):
+        over = count - 5 * repeat
+        assert found.fits(count, flat=False) == (over == 0)
+        assert found.fits(count, flat=True) == (over in (0, extra))

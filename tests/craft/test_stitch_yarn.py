@@ -125,3 +125,27 @@ def test_each_stitch_cast_on_leaves_one_loop_on_the_needle() -> None:
 def test_a_double_stitch_takes_about_half_a_loop() -> None:
     """It is the loop below, pulled up over the needle: none more if it is pulled tight, one more at the most."""
     assert stitch_yarn("ds").loops == (0, 0.5, 1)
+
+
+@pytest.mark.parametrize(
+    ("code", "loops", "widths"),
+    [
+        ("k1b", (1, 1.2, 1.5), (0, 0, 0)),  # through a loop a row below: never less than one
+        ("kyok", (2.5, 3, 3), (0, 0, 0)),  # two loops drawn through and one laid over
+        ("yo", (0.5, 1, 1), (0, 0, 0)),  # laid over: at most a whole loop, at least half of one
+        ("yo2", (1, 2, 2), (0, 0, 0)),  # two of these
+        ("ds", (0, 0.5, 1), (0, 0, 0)),  # pulled over the needle: no more than a loop
+        ("w&t", (0, 0, 0), (1, 1.5, 2)),  # across a stitch, and around it at most
+        ("bo", (1, 1, 1.5), (0, 0, 0)),  # worked once, perhaps loosely
+        ("graft", (0.5, 0.5, 1), (0, 0, 0)),  # one loop for a pair
+        ("draw", (0, 0, 0), (0.3, 0.5, 1)),  # at most as wide as the stitch
+        ("sl", (0, 0, 0), (1, 1, 1)),  # the yarn passes by
+        ("hold", (0, 0, 0), (0, 0, 0)),
+        ("rest", (0, 0, 0), (0, 0, 0)),
+    ],
+)
+def test_what_is_laid_or_passed_takes_a_range(
+    code: str, loops: tuple[float, float, float], widths: tuple[float, float, float]
+) -> None:
+    """What a loop takes that is not drawn through another is told from least to most, by how it is made (common practice)."""
+    assert (stitch_yarn(code).loops, stitch_yarn(code).widths) == (loops, widths)

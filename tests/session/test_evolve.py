@@ -370,3 +370,19 @@ def test_the_latest_notes_are_kept_with_their_rounds_and_taken_back_alike() -> N
     assert [each.index for each in state.knitting.notes] == list(range(3, NOTES_KEPT + 3))
     assert evolve_all(State(), [noted[0], events.Undone(at=AT, seq=1)]).knitting.notes == ()
     assert evolve_all(State(), [replace(noted[0], text="")]).knitting.notes == ()
+
+
+def test_a_count_that_differs_from_the_last_begins_the_search_anew_but_for_the_loop_that_is_not_there() -> None:
+    """What was seen fitted a fault of one stitch, and two are off: only that no loop hangs is still true."""
+    place = Position(index=6)
+    none_hangs, left = Sight(seen=Seen.LOOP, number=0), Sight(seen=Seen.LEFT, number=0, index=4)
+    state = State(seq=1, knitting=Knitting(place=place))
+    counted = [Counted(at=AT, place=place, stitches=each, expected=20, expected_end=20) for each in (19, 19, 18)]
+    state = evolve(state, counted[0])
+    for sight in (none_hangs, left):
+        state = evolve(state, Observed(at=AT, place=place, sight=sight))
+    again, other = evolve(state, counted[1]).knitting.fault, evolve(state, counted[2]).knitting.fault
+    assert again is not None
+    assert other is not None
+    assert (again.confirmed, sorted(again.sights, key=lambda each: each.seen.value)) == (True, [left, none_hangs])
+    assert (other.confirmed, other.difference, other.sights) == (False, -2, (none_hangs,))

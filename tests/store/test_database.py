@@ -16,7 +16,13 @@ from pathlib import Path
 
 import pytest
 
-from stepper.store.database import ROOM_KEPT_BYTES, connect, keep_all_in_one_file, transaction
+from stepper.store.database import (
+    ROOM_KEPT_BYTES,
+    connect,
+    hold_write_right,
+    keep_all_in_one_file,
+    transaction,
+)
 from stepper.store.journal import Journal
 from stepper.store.records import JournalEntry
 
@@ -271,3 +277,18 @@ def test_any_file_name_can_be_opened(tmp_path: Path, name: str) -> None:
     assert [p.name for p in tmp_path.iterdir()] == [name]
     with Journal.read_only(path) as reader:
         assert reader.title == "A"
+
+
+def test_the_right_to_write_is_held_before_and_after(connection: sqlite3.Connection, path: Path) -> None:
+    """Nobody writes in between, so that what the session knows of its journal stays true; and what was kept is to be read."""
+    other = connect(path)
+    with hold_write_right(connection):
+        assert connection.in_transaction
+        connection.execute("INSERT INTO t VALUES (1)")
+        with pytest.raises(sqlite3.OperationalError, match="locked"), transaction(other):
+            raise AssertionError("never reached")
+    with pytest.raises(sqlite3.OperationalError, match="locked"), transaction(other):
+        raise AssertionError("never reached")
+    assert connection.in_transaction
+    assert other.execute("SELECT count(*) FROM t").fetchone() == (1,)
+    other.close()

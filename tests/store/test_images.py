@@ -155,3 +155,14 @@ def test_a_header_is_a_hundred_bytes(path: Path, length: int, word: str) -> None
             refuse_other_header(path, header)
     else:
         refuse_other_header(path, header)
+
+
+def test_a_log_is_read_where_the_header_does_not_speak_of_it(path: Path, start_child: StartChild) -> None:
+    """SQLite goes by the log that is there; with the mark in the header damaged the last entries are still in it."""
+    start_child(KILLED_WITH_A_LOG, saved_journal(path), 20).wait()
+    content = path.read_bytes()
+    path.write_bytes(content[:18] + b"\x01\x01" + content[20:])
+    before = listing(path.parent)
+
+    assert count(path) == 23
+    assert listing(path.parent) == before

@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.store.location import journal_path, lock_path, log_paths, unfinished_path
+from stepper.store.location import free_name, journal_path, lock_path, log_paths, unfinished_path
 
 
 @pytest.mark.parametrize("name", ["switchback.yaml", "switchback.yml"])
@@ -46,3 +46,20 @@ def test_the_logs_are_those_sqlite_uses(tmp_path: Path) -> None:
     names = [p.name for p in log_paths(tmp_path / "a.journal")]
 
     assert names == ["a.journal-wal", "a.journal-journal"]
+
+
+def test_what_is_put_aside_twice_in_a_second_has_two_names(tmp_path: Path) -> None:
+    """The second must not be put in the place of the first; a link that leads nowhere has its name, too."""
+    path = tmp_path / "switchback.journal"
+    names: list[str] = []
+    for turn in range(6):
+        aside = free_name(path, "damaged")
+        assert not aside.exists()
+        assert not aside.is_symlink()
+        assert aside.name.startswith("switchback.journal-damaged-")
+        if turn % 2:
+            aside.symlink_to(tmp_path / "nowhere")
+        else:
+            aside.touch()
+        names.append(aside.name)
+    assert len(set(names)) == 6

@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import os
+import sqlite3
 from contextlib import closing
 from pathlib import Path
 
@@ -9,7 +10,7 @@ import pytest
 from stepper.store.database import connect
 from stepper.store.history import check_history
 from stepper.store.location import log_paths, unfinished_path
-from stepper.store.migrations import MIGRATIONS
+from stepper.store.migrations import MIGRATIONS, Migration
 from stepper.store.new_files import create_journal, put_in_place
 from tests.store.disk import listing
 
@@ -81,3 +82,16 @@ def test_on_a_disk_without_hard_links_what_bore_the_name_is_kept_too(path: Path,
     aside = put_in_place(path, b"journal", "damaged")
     assert aside is not None
     assert (path.read_bytes(), aside.read_bytes()) == (b"journal", b"something")
+
+
+def test_while_it_is_made_a_journal_is_one_file(path: Path) -> None:
+    """A kill in the middle leaves one file that is thrown away, and no log that a later one would be worked in with."""
+    seen: list[list[str]] = []
+
+    def look(connection: sqlite3.Connection) -> None:
+        connection.execute("CREATE TABLE looked (at INTEGER)")
+        seen.append([each.name for each in path.parent.iterdir()])
+
+    last = Migration(version=len(MIGRATIONS) + 1, name="look around", apply=look)
+    create_journal(path, "Cuff", (*MIGRATIONS, last))
+    assert seen == [[unfinished_path(path).name]]

@@ -273,3 +273,16 @@ def test_a_folder_gone_with_nothing_left_of_it_litters_no_other(
     monkeypatch.setattr(Path, "home", lambda: tmp_path)
     assert "cannot be written elsewhere" in str(save_elsewhere(tmp_path / "gone" / "b.journal", b""))
     assert list(tmp_path.iterdir()) == []
+
+
+def test_copies_of_another_journal_are_not_put_in_its_place(path: Path, entry: MakeEntry) -> None:
+    """The evenings of a garment begun before under the same name are another knitting: refused, not mixed with this one."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(n) for n in range(1, 11)])
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(11)])
+    copies = Copies(path)
+    assert copies.listed()
+    gone = Newest(journal="another", seq=3, digest=b"x" * 16, plan=0, plan_digest=b"x" * 16)
+    with pytest.raises(SurroundingsError, match="is damaged"):
+        put_back_image(path, b"", RecentRows(), gone, copies, "A", MIGRATIONS)

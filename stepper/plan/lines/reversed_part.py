@@ -172,13 +172,13 @@ def _work_row(row: _Row, place: Span, needles: Needles) -> bool:
     if draft is not None:
         needles.needle_mm, needles.fabric = draft.needle_mm, draft.fabric
         needles.remarks.extend(_OTHER_SIDE.sub(_exchanged, remark) for remark in draft.remarks)
+    yarn = next((run.yarn for run in row.body if stitch(run.stitch).kind in (Kind.PLAIN, Kind.EDGE)), "")
+    needles.yarn = yarn or needles.yarn
     if draft is not None and draft.bound_off is not None:
         work(BindOff(draft.bound_off, place), needles)
         return len(needles.findings) == before
     if draft is not None and draft.before and draft.side != needles.side:
         needles.side = draft.side if needles.free else needles.side
-    yarn = next((run.yarn for run in row.body if stitch(run.stitch).kind is Kind.PLAIN), "")
-    needles.yarn = yarn or needles.yarn
     side = draft.side if draft is not None and draft.before else ""
     work_template(Template(_elements(row, place), place, side=side), needles)
     return len(needles.findings) == before and not needles.counting.lost

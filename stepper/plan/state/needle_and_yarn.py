@@ -152,7 +152,7 @@ def break_yarn(instruction: BreakYarn, needles: Needles) -> None:
         last.remarks = (*last.remarks, f"{words} when it is done")
         return
     needles.remarks.append(words)
-    if instruction.yarn and key == needles.yarn != needles.section.yarn:
+    if key == needles.yarn != needles.section.yarn:
         needles.yarn, needles.section.own_yarn_again = needles.section.yarn, True
 
 

@@ -37,3 +37,9 @@ def test_like_rounds_are_told_together_and_many_are_left_out() -> None:
     )
     assert "… 6 more …" in told
     assert told.endswith("k1, k2tog (2 to 1), k33: 36 stitches to 35.")
+
+
+def test_two_like_rounds_are_told_as_two() -> None:
+    """Who looks for the round that is missing has to see how many were read."""
+    told = read("Cast on 54 sts.\nKnit 2 rounds. K1, k2tog, k to end. 50 sts.")
+    assert told == "Read as: 2 rounds of knit: 54 stitches; then k1, k2tog (2 to 1), k51: 54 stitches to 53."

@@ -45,3 +45,15 @@ def test_a_pace_said_beside_a_repeat_is_checked() -> None:
     plan_of(project(f"{start}Continue in this manner, inc 2 sts every other rnd, until there are 26 sts.\nBind off."))
     told = faults(project(f"{start}Continue in this manner, inc 1 st every other rnd, until there are 26 sts.\nBind off."))
     assert "do not change the stitches as the line says" in told
+
+
+@pytest.mark.parametrize(("every", "told"), [("4th", True), ("8th", False)])
+def test_the_first_crossing_follows_the_last_one_below_by_the_interval(every: str, *, told: bool) -> None:
+    """Crossed in rounds 1 and 9: that is every eighth, though the line of four rounds shows one crossing only."""
+    cable = "Cast on 20 sts. Join in the round.\nRnd 1: P6, C8F, p6.\nRnds 2-8: P6, k8, p6.\n"
+    work = project(f"{cable}Work in patt for 4 rounds, crossing cable every {every} rnd.\nBind off.")
+    if told:
+        assert "does not cross its cables every 4 rounds" in faults(work)
+    else:
+        crossed = [each.index for each in plan_of(work).rounds if "c8f" in each.instruction.lower()]
+        assert crossed == [1, 9]

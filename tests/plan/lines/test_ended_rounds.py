@@ -53,3 +53,13 @@ def test_a_row_is_known_by_its_number_in_the_repeat(words: str, right: bool) -> 
         assert [each.instruction for each in plan_of(text).rounds[-3:-1]] == ["k2tog, k16", "knit"]
     else:
         assert [each.instruction for each in plan_of(text).rounds[-3:-1]] == ["knit", "purl"]
+
+
+def test_a_number_of_repeats_is_not_gone_on_with() -> None:
+    """"Twice more" and "ending with a RS row" disagree: a row more in silence would be a row that nobody printed."""
+    rows = "Row 1 (RS): Knit.\nRow 2: Purl.\nRow 3: K1, k2tog, k to end.\nRow 4: Purl.\n"
+    repeat = "Rep rows 1-4 2 more times"
+    told = faults(project(f"{FLAT}{rows}{repeat}, ending with a RS row.\nBind off."))
+    assert "end with a WS row" in told
+    good = plan_of(project(f"{FLAT}{rows}{repeat}, ending with a WS row.\nBind off."))
+    assert [each.after for each in good.rounds[:-1]] == [20, *[20, 20, 19, 19], *[19, 19, 18, 18], *[18, 18, 17, 17]]

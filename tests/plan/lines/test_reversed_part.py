@@ -130,3 +130,15 @@ def test_the_other_edge_is_what_a_mirror_shows(pairs: list[tuple[str, int, int]]
     made = [round_ for round_ in plan.rounds if round_.section == "left front"][3:-1]
     assert [f"{each.side} {each.instruction}" for each in made] == [told for told, _ in wanted]
     assert all(after in (None, each.after) for each, (_, after) in zip(made, wanted, strict=True))
+
+
+def test_the_other_side_changes_its_yarn_in_the_same_rows() -> None:
+    """Fronts meet at the opening: a stripe that one has and the other lacks is seen by everyone."""
+    striped = (*RIGHT[:4], "With A, purl 1 row.", "With MC, knit 1 row.", "With A, purl 1 row.", "With MC, bind off.")
+    rounds = knit(*striped, *LEFT).rounds
+    yarns = {
+        name: [sorted({run.yarn for run in each.runs}) for each in rounds if each.section == name]
+        for name in ("right front", "left front")
+    }
+    assert yarns["left front"] == yarns["right front"]
+    assert yarns["left front"][3:] == [["MC"], ["A"], ["MC"], ["A"], ["MC"]]

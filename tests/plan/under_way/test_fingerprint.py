@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
-from stepper.plan.under_way.fingerprint import describe_knitted, fingerprint
+from dataclasses import replace
+
+from stepper.plan.under_way.fingerprint import describe_knitted, fingerprint, placed_alike
 from tests.plan.test_compile import plan_of
+from tests.plans import plan
 from tests.project.samples import project
 
 WORK = "Cast on 8 sts.\nKnit 4 rounds.\nIncrease evenly to 12 sts.\nBind off."
@@ -49,3 +52,13 @@ def test_another_yarn_is_other_knitting() -> None:
     """Stitches of one kind in two yarns are two stretches."""
     (round_,) = plan_of(project("Cast on 6 sts.\nJoin in the round.\nK2, k4 in A.\nBind off.")).rounds[1:2]
     assert describe_knitted(round_)[4] == (("k", "MC", 2), ("k", "A", 4))
+
+
+def test_where_evenly_spread_changes_stand_is_another_manner_and_not_another_round() -> None:
+    """"Increase evenly" beginning at another stitch is the same round of the garment; written out it is another."""
+    early, late = (
+        plan(("body", ["co40", line])).rounds[1] for line in ("k5 m1 k10 m1 k25", "k10 m1 k10 m1 k20")
+    )
+    assert placed_alike(replace(early, evenly=True)) == placed_alike(replace(late, evenly=True))
+    assert placed_alike(early) != placed_alike(late)
+    assert describe_knitted(replace(early, evenly=True)) != describe_knitted(replace(late, evenly=True))

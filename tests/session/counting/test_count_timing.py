@@ -289,3 +289,12 @@ def test_the_reason_says_how_many_rounds_went_without_a_count_from_two_on() -> N
     assert told(LONG, 2, 2) is None
     wide = plan(("body", ["co600", *["k600"] * 9, "bo600"]))
     assert told(wide, 3, 3) == "a count pays here"
+
+
+def test_shaping_in_the_section_before_does_not_spare_the_count_before_shaping_begins() -> None:
+    """A hem that was increased and a yoke that will be are two shapings; the second begins on a count that is known."""
+    hem, yoke = ["co40", "k1 m1 k38 m1 k1", "k42"], ["k1 m1 k40 m1 k1", "k44"]
+    one = plan(("body", [*hem, *yoke]))
+    two = plan(("hem", hem), ("yoke", yoke))
+    state = State(knitting=Knitting(place=Position(index=3), asking=Asking.LESS))
+    assert (why_count(one, state, 2) is None, why_count(two, state, 2) is None) == (True, False)

@@ -6,6 +6,7 @@ Every figure is counted by hand on the printed rounds.
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from typing import TypeVar
 
 import pytest
@@ -226,3 +227,17 @@ def test_another_needle_and_the_division_are_the_next_ones_from_the_round_in_han
     ]
     assert needles == [3, 8, None, None]
     assert [about_ahead.division(PIECE, index) for index in (0, 6, 7, 8, 10)] == [7, 7, 7, None, None]
+
+
+def test_one_yarn_without_a_skein_is_enough_to_say_that_some_is_unknown() -> None:
+    """The sum of what is known would else be taken for all that has to be bought."""
+    pullover = plan_named("switchback")
+    stocks = dict(pullover.materials.stocks)
+    less = replace(pullover, materials=replace(pullover.materials, stocks=dict(list(stocks.items())[:1])))
+    none = replace(pullover, materials=replace(pullover.materials, stocks={}))
+    assert len(stocks) > 1
+    told = [
+        _one(about_ahead.TellYarnNeeded, about_ahead.tell_yarn_needed(each, _at(0), AT)).unknown
+        for each in (pullover, less, none)
+    ]
+    assert told == [False, True, True]

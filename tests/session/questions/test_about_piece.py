@@ -2,6 +2,7 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.plan.model import Plan
 from stepper.session import cues
 from stepper.session.machine import Session
 from stepper.session.questions import about_piece
@@ -143,3 +144,22 @@ def test_what_she_noted_is_told_for_the_section_in_hand() -> None:
     assert isinstance(later, about_piece.TellNotes)
     assert (later.section, later.here) == ("left sleeve", ())
     assert later.last is not None
+
+
+def test_a_count_is_looked_for_as_far_as_she_is_told_it_is() -> None:
+    """The last round before a bind-off locks a fault in (common practice): sixty rounds off it is told, farther off it is not."""
+    scarf = plan(("strip", ["co4", *["k4"] * 80, "bo4"]))
+    first = next(at for at in range(81) if _next_count(scarf, at).index is not None)
+    assert _next_count(scarf, first).index == first + about_piece.COUNT_WITHIN - 1 == 80
+    assert _next_count(scarf, first).asks
+    none = _next_count(scarf, first - 1)
+    assert (none.index, none.asks) == (None, True)
+
+
+def _next_count(garment: Plan, index: int) -> about_piece.TellNextCount:
+    """Ask for the next count at the beginning of a round, with counts only where a fault is locked in."""
+    place = Position(index=index)
+    knitting = Knitting(place=place, asking=Asking.LESS)
+    (told,) = Session(garment, State(seq=1, knitting=knitting)).consider(cues.About(topic=Topic.NEXT_COUNT)).effects
+    assert isinstance(told, about_piece.TellNextCount)
+    return told

@@ -157,3 +157,11 @@ def test_two_shapings_worked_otherwise_between_their_ends_are_a_fault() -> None:
     text = BOTH.replace("K to last 3 sts, k2tog, k1", "P to last 3 sts, p2tog, p1")
     line = "Work armhole dec row every 2nd row 6 times, at the same time work neck dec row every 4th row 3 times.\nBind off."
     assert "worked otherwise between their ends" in faults(project(text + line))
+
+
+def test_a_length_of_which_one_round_is_left_is_that_round() -> None:
+    """5 cm are 14 rounds at 28 to 10 cm; with 13 worked one is left, and with 14 the piece measures them already."""
+    line = "Work until piece measures 5 cm, at the same time rep dec rnd every rnd once."
+    start = "Cast on 40 sts. Join in the round.\nDec rnd: K1, k2tog, k to end.\nKnit {} rounds.\n"
+    assert shaped(start.format(12) + line) == ([1, 14], 14)
+    assert "measures 5 cm already" in faults(project(f"{start.format(13)}{line}\nBind off."))
