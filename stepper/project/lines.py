@@ -11,7 +11,7 @@ from stepper.project.part_marks import single_stars, without_marks
 from stepper.project.problems import Span
 from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.wording import Words, read_line, reads
-from stepper.project.sizes import size_called
+from stepper.project.sizes import nearest_size, sizes_called
 from stepper.project.source import Node, Scalar, block_lines
 
 
@@ -80,7 +80,10 @@ _HEAD = re.compile(
     r"(?<=[.!])\s+(?=(?:\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)|(?:row|rnd|round)\s+\d+|next\s+(?:row|rnd|round))\b[^.:*]{0,16}:)",
     re.I,
 )
-_SOME_SIZES = re.compile(r"^\s*(?:for\s+)?(?:sizes?\s+)?([^:.,]{1,40}?)(?:\s+sizes?)?\s+only\s*:?\s*$", re.I)
+_SOME_SIZES = re.compile(
+    r"^\s*(?:for\s+)?(?:sizes?\s+)?([^:.]{1,60}?)(?:\s+sizes?)?\s+only\s*:?\s*$|^\s*(?:for\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*$",
+    re.I,
+)
 _ALL_SIZES = re.compile(r"^\s*(?:for\s+)?all\s+sizes\s*:?\s*$", re.I)
 
 
@@ -167,9 +170,12 @@ def _sizes_from_here(
     match = _SOME_SIZES.match(text)
     if match is None:
         return None
-    names = [name for name in re.split(r"\s*(?:[,&]|\band\b)\s*", match.group(1)) if name]
-    found = [size_called(name, words.size_names) for name in names]
-    if None in found:
+    found, missing = sizes_called(match.group(1) or match.group(2), words.size_names)
+    if missing and re.match(r"\s*(?:for\s+)?sizes?\s", text, re.I) and "needle" not in text.lower():
+        hint = nearest_size(missing, words.size_names)
+        draft.problems.append(place.problem(f'there is no size "{missing}".', hint))
+        return ()
+    if missing or not found:
         return None
     below = rows[index + 1 :]
     if not any(_ALL_SIZES.match(row) or _SOME_SIZES.match(row) for row, _ in below):
@@ -179,7 +185,7 @@ def _sizes_from_here(
                 'Write "All sizes:" on a row of its own behind its lines, or "Size L only: ..." in each.',
             )
         )
-    return tuple(size for size in found if size is not None)
+    return found
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -25,17 +25,60 @@ def find_size(name: str, sizes: tuple[str, ...]) -> int | None:
     return None
 
 
-def size_called(name: str, sizes: tuple[str, ...]) -> int | None:
-    """Return the index of a size, from 0, by its name or number ("2nd size"); None if there is none."""
-    found = find_size(name, sizes)
-    nth = re.fullmatch(r"(\d{1,2})(?:st|nd|rd|th)", name.strip(), re.I)
-    if found is None and nth is not None and 1 <= int(nth.group(1)) <= len(sizes):
-        return int(nth.group(1)) - 1
-    return found
-
-
-_WORDS = {"extra small": "xs", "small": "s", "medium": "m", "large": "l", "extra large": "xl"}
 # Sizes printed as letters and said as words.
+_WORDS = {
+    "extra small": "xs",
+    "x-small": "xs",
+    "small": "s",
+    "medium": "m",
+    "large": "l",
+    "extra large": "xl",
+    "x-large": "xl",
+}
+_RANGE = re.compile(r"\s*(?:-|\bto\b|\bthrough\b)\s*", re.I)
+_NTHS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+
+
+def size_called(name: str, sizes: tuple[str, ...]) -> int | None:
+    """Return the index of a size, from 0, by its name or number ("2nd size", "size 2"), if there is one.
+
+    A bare number is a place in the list where no size is called by one.
+    """
+    found = find_size(name, sizes)
+    wanted = " ".join(name.split()).lower()
+    if found is None and wanted in _WORDS:
+        found = find_size(_WORDS[wanted], sizes)
+    nth = re.fullmatch(r"(\d{1,2})(st|nd|rd|th)?", wanted)
+    bare = nth is not None and nth.group(2) is None
+    if found is None and nth is not None and not (bare and any(re.search(r"\d", size) for size in sizes)):
+        found = int(nth.group(1)) - 1
+    if found is None and wanted in _NTHS:
+        found = _NTHS.index(wanted)
+    if found is None and wanted in ("smallest", "largest"):
+        found = 0 if wanted == "smallest" else len(sizes) - 1
+    return found if found is not None and 0 <= found < len(sizes) else None
+
+
+def sizes_called(words: str, sizes: tuple[str, ...]) -> tuple[tuple[int, ...], str]:
+    """Read which sizes a line is for: `S, M and L`, `1, 2 and 3`, `M-XL`, `2nd and 3rd`.
+
+    Returns:
+        Their indices, from 0, and the first name that no size has; empty if all are found.
+    """
+    found: list[int] = []
+    for name in re.split(r"\s*(?:[,&()\[\]]|\band\b)\s*", words):
+        if not name.strip():
+            continue
+        one = size_called(name, sizes)
+        ends = [size_called(end, sizes) for end in _RANGE.split(name)]
+        first, last = ends if len(ends) == 2 else (None, None)
+        if one is not None:
+            found.append(one)
+        elif first is not None and last is not None and first < last:
+            found.extend(range(first, last + 1))
+        else:
+            return (), name.strip()
+    return tuple(dict.fromkeys(found)), ""
 
 
 def nearest_size(name: str, sizes: tuple[str, ...]) -> str:

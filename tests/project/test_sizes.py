@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.sizes import find_size, nearest_size, read_sizes
+from stepper.project.sizes import find_size, nearest_size, read_sizes, sizes_called
 
 
 @pytest.mark.parametrize(
@@ -50,3 +50,27 @@ def test_a_size_like_none_is_answered_with_all() -> None:
     """Nothing is guessed."""
     assert nearest_size("grandmother", ("1", "2")) == "The sizes are 1, 2."
     assert nearest_size("1", ()) == ""
+
+
+@pytest.mark.parametrize(
+    ("words", "found"),
+    [
+        ("S, M and L", (0, 1, 2)),
+        ("1, 2 and 3", (0, 1, 2)),
+        ("1 & 4", (0, 3)),
+        ("M-XL", (1, 2, 3)),
+        ("2 to 4", (1, 2, 3)),
+        ("second and extra large", (1, 3)),
+        ("largest", (3,)),
+    ],
+)
+def test_sizes_are_found_by_name_number_and_range(words: str, found: tuple[int, ...]) -> None:
+    """A line for some sizes is worked in those alone."""
+    assert sizes_called(words, ("S", "M", "L", "XL")) == (found, "")
+
+
+def test_a_number_is_no_place_where_sizes_are_numbers() -> None:
+    """Of the sizes 2, 4 and 6, "size 4" is the second, and there is no size 3."""
+    assert sizes_called("4", ("2", "4", "6")) == ((1,), "")
+    assert sizes_called("3", ("2", "4", "6")) == ((), "3")
+    assert sizes_called("S and 5", ("S", "M")) == ((), "5")

@@ -10,6 +10,7 @@ from stepper.plan.even.even_change import work_evenly
 from stepper.plan.fabric.chart_rounds import chart_round
 from stepper.plan.fabric.established import ground, keep_held
 from stepper.plan.fabric.sources_in_hand import supplies_of
+from stepper.plan.lines.buttonholes import over_openings
 from stepper.plan.lines.gaps import refuse_across_gap
 from stepper.plan.lines.heel_rows import as_far_as_meant
 from stepper.plan.lines.short_row_method import tell_turning
@@ -40,7 +41,7 @@ def work_template(template: Template, needles: Needles) -> None:
         needles.lose()
         return
     try:
-        worked = _fitted(as_far_as_meant(template, needles), needles)
+        worked = _fitted(as_far_as_meant(over_openings(template, needles), needles), needles)
     except MisfitError as misfit:
         _report(misfit, template, needles)
         return

@@ -337,6 +337,13 @@ class ElementBuilder:
         goal = {"star_end": "end", "star_fit": "fit"}.get(rep.data, "rest")
         return Several(self._inside(inside), None, goal, None, place)
 
+    def _el_over_openings(self, tree: Any) -> Element:
+        place = self._tree_place(tree)
+        code = _stitch(tree.children[0].children[0])
+        cast_on = Work("co", self._numbers(tree.children[1]), None, place)
+        each = Several((Until(code, "opening", None, None, place), cast_on), None, "openings", None, place)
+        return Several((each, Until(code, "end", None, None, place)), self._one(place), "times", None, place)
+
     def _el_mark(self, tree: Any) -> Element:
         words = str(tree.children[0]).lower()
         code = "pm" if words.startswith("p") else "rm" if words.startswith("r") else "sm"

@@ -14,6 +14,7 @@ GOALS = {
     "to_last_before": "last",
     "to_centre": "centre",
     "before_centre": "before centre",
+    "to_opening": "opening",
     "to_half": "half",
     "before_half": "half",
     "to_behind": "behind",

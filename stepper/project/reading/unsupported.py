@@ -48,6 +48,11 @@ _KINDS: tuple[tuple[str, str, str], ...] = (
         'Put the others on hold: "K16, turn, leave rem 16 sts on a holder."',
     ),
     (
+        r"\d+\s*[(\[]\s*(?:[,;:]|\d[\d\s,;:]*?[,;:]\s*[,;:)\]])(?:[\d\s,;:]*[)\]])?",
+        "a list of sizes with an empty place",
+        'Write a number for each size, 0 where it is not worked: "2 (1, 0, 0)".',
+    ),
+    (
         r"\d+\s+(?:st\s+|sts\s+)?(?:less|more|fewer)\s+(?:sts?\s+)?between",
         "shaping told by the stitches between",
         'Write the rounds out ("Rnd 7: *K4, k2tog; rep from * around."), with "Knit 1 round." between.',

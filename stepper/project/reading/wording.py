@@ -32,7 +32,7 @@ from stepper.project.reading.parsing import NOTE, Stopped, Understood, made_plai
 from stepper.project.reading.row_ends import change_in_doubt, joined_stops, on_rows, with_open_edge, work_once
 from stepper.project.reading.sentences import Builder, Head
 from stepper.project.rewording.asides import label_times
-from stepper.project.sizes import find_size, nearest_size, size_called
+from stepper.project.sizes import find_size, nearest_size, sizes_called
 from stepper.project.stitchwork import Numbers
 
 EXAMPLES = (
@@ -267,11 +267,8 @@ def _for_sizes(
 ) -> LineReading:
     """Read a line that is for some sizes: `Sizes M and L only: knit 2 rounds.`"""
     group = 1 if only.group(1) else 2
-    names = [name for name in re.split(r"\s*(?:[,&()\[\]]|\band\b)\s*", only.group(group)) if name]
-    found = [size_called(name, words.size_names) for name in names]
-    places = tuple(size for size in found if size is not None)
-    if len(places) != len(names):
-        missing = names[found.index(None)]
+    places, missing = sizes_called(only.group(group), words.size_names)
+    if missing or not places:
         place = place_of(only.start(group), len(only.group(group)))
         hint = nearest_size(missing, words.size_names)
         return LineReading(line=None, problems=(place.problem(f'there is no size "{missing}".', hint),))

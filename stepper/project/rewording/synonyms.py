@@ -27,6 +27,7 @@ from stepper.project.rewording.style.short_form_synonyms import SHORT_FORMS
 from stepper.project.rewording.style.sign_synonyms import SIGNS
 from stepper.project.rewording.style.verbless_synonyms import VERBLESS
 from stepper.project.rewording.synonym import Synonym
+from stepper.project.rewording.work.buttonhole_synonyms import BUTTONHOLES
 from stepper.project.rewording.work.cast_on_synonyms import CASTING
 from stepper.project.rewording.work.divided_synonyms import DIVIDED
 from stepper.project.rewording.work.fabric_synonyms import FABRICS
@@ -47,6 +48,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *SPELLINGS,
     *REPEATS,
     *HEELS,
+    *BUTTONHOLES,
     *SIGNS,
     *SHORT_FORMS,
     *BRITISH,
