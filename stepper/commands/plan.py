@@ -155,14 +155,17 @@ def plan_lines(plan: Plan) -> Iterator[str]:
     yield plan.title
     yield from _spacing_lines(plan)
     section = ""
+    blended = len({round_.size for round_ in plan.rounds}) > 1
     for first, last in fold_alike(plan.rounds):
         if first.section != section:
             section = first.section
             yield ""
-            yield f"{section} ({first.of} rounds)"
+            flat = all(each.flat for each in plan.rounds[first.index : first.index + first.of])
+            yield f"{section} ({first.of} {'rows' if flat else 'rounds'})"
         above = plan.rounds[first.index - 1] if first.index else None
         told = above.altered if above is not None else ()
-        yield from _lines(first, last, in_its_yarn(first, above, plan), told)
+        size = f" [size {first.size}]" if blended and first.label else ""
+        yield from _lines(first, last, in_its_yarn(first, above, plan) + ".", size, told)
     for caution in plan.warnings:
         yield ""
         yield f"Line {caution.line}: {caution.text}"
@@ -180,15 +183,14 @@ def _is_unlike(round_: Round) -> bool:
     return len(set(gaps[1:-1] if round_.flat else gaps)) > 1
 
 
-def _lines(first: Round, last: Round, words: str, told: tuple[str, ...]) -> Iterator[str]:
+def _lines(first: Round, last: Round, words: str, size: str, told: tuple[str, ...]) -> Iterator[str]:
     """Write some identical rounds, without repeating alterations already told of the round before."""
     for remark in first.remarks:
         yield f"         {remark}"
     numbers = f"{first.number}" if first is last else f"{first.number}-{last.number}"
     label = f"{first.label}: " if first.label else ""
-    size = f" [size {first.size}]" if first.label else ""
     count = f" {first.before} → {last.after} sts" if first.before != last.after else f" {last.after} sts"
-    yield f"  {numbers:>6} {label}{words}.{count}{size}"
+    yield f"  {numbers:>6} {label}{words}{count}{size}"
     for rule in first.altered:
         if rule not in told:
             yield f"         altered from here: {rule}"

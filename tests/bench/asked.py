@@ -2,7 +2,7 @@
 
     python -m tests.bench.asked [--aloud]
 
-The questions are those of `tests/test_questions.py` and the four `tests/test_asked_*.py`, written before the answers were
+The questions are those of `tests/test_questions.py` and the `tests/test_asked_*.py`, written before the answers were
 built. `--aloud` asks them as they are heard, where only a question may be nearly right, in place of typed.
 """
 
@@ -15,7 +15,6 @@ from tests import (
     test_asked_afresh,
     test_asked_in_other_words,
     test_asked_in_the_round,
-    test_asked_once_more,
     test_questions,
 )
 from tests.asking import answer_to
@@ -30,9 +29,9 @@ def main() -> None:
     sets = (
         ("first", test_questions.ROWS),
         ("second", test_asked_in_the_round.ROWS),
-        ("third", test_asked_afresh.ROWS),
+        ("third", test_asked_afresh.THIRD),
         ("fourth", test_asked_in_other_words.ROWS),
-        ("fifth", test_asked_once_more.ROWS),
+        ("fifth", test_asked_afresh.FIFTH),
     )
     for name, rows in sets:
         refused = 0

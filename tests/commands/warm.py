@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import array
 import contextlib
+import fcntl
 import importlib
 import json
 import os
@@ -16,6 +17,7 @@ import signal
 import socket
 import subprocess
 import sys
+import termios
 import threading
 import time
 import traceback
@@ -34,7 +36,8 @@ class WarmProcess:
 
         Args:
             words: What follows the program's name.
-            stdin: What it reads from; the others likewise. Each may be closed here once it has started.
+            stdin: What it reads from; the others likewise. Each may be closed here once it has started. A terminal becomes
+                its own, so that it hears when the window changes or closes.
             stdout: What it writes to.
             stderr: What it complains to.
             env: Its surroundings; it starts in the folder in hand.
@@ -89,6 +92,7 @@ def _load_everything() -> None:
 
     for each in pkgutil.iter_modules(stepper.commands.__path__):
         importlib.import_module(f"stepper.commands.{each.name}")
+    importlib.import_module("stepper.sitting.full_screen")
     read_project(CUFF.lstrip())
 
 
@@ -116,6 +120,9 @@ def _watch(task: dict[str, object], stdin: int, stdout: int, stderr: int, tell: 
         for number, each in enumerate((stdin, stdout, stderr)):
             os.dup2(each, number)
             os.close(each)
+        if os.isatty(0):
+            os.setsid()
+            fcntl.ioctl(0, termios.TIOCSCTTY, 0)
         _run(task)
     for each in (stdin, stdout, stderr):
         os.close(each)

@@ -7,6 +7,7 @@ import os
 import re
 import signal
 import sys
+import termios
 import time
 import wave
 from importlib.util import find_spec
@@ -15,6 +16,7 @@ from pathlib import Path
 import pexpect
 import pyte
 import pytest
+from pexpect import fdpexpect
 
 from stepper.craft.colours.colour import rgb_from_hex
 from stepper.mouth.settings import SpeechSettings
@@ -26,6 +28,7 @@ from stepper.sitting.session_journal import read_events, restore_state
 from stepper.store.journal import Journal
 from stepper.store.location import journal_path
 from tests.commands.garments import CUFF, environment, garment, stepper
+from tests.commands.warm import WarmProcess
 from tests.speech import render
 
 pytestmark = pytest.mark.skipif(os.name != "posix", reason="pseudo-terminals need a POSIX system")
@@ -34,11 +37,53 @@ PATIENCE_S = 30
 _MAIN = "import sys; from stepper.commands.main import main; sys.exit(main())"
 
 
+class WarmChild:
+    """The program on a pseudo-terminal, without loading it anew. The names are those of `pexpect.spawn`."""
+
+    def __init__(self, words: list[str], rows: int, columns: int, env: dict[str, str]) -> None:
+        """Start it."""
+        ours, its = os.openpty()
+        termios.tcsetwinsize(its, (rows, columns))
+        manner = termios.tcgetattr(its)
+        manner[3] &= ~termios.ECHO
+        termios.tcsetattr(its, termios.TCSANOW, manner)
+        with os.fdopen(its, "r+b", buffering=0) as terminal:
+            self.process = WarmProcess(words, terminal, terminal, terminal, env)
+        self.pid, self.exitstatus = self.process.pid, None
+        self.terminal = fdpexpect.fdspawn(ours, encoding="utf-8", timeout=PATIENCE_S)
+        self.read_nonblocking, self.send, self.read = self.terminal.read_nonblocking, self.terminal.send, self.terminal.read
+
+    def setwinsize(self, rows: int, columns: int) -> None:
+        """Make the window larger or smaller."""
+        termios.tcsetwinsize(self.terminal.child_fd, (rows, columns))
+
+    def wait(self) -> None:
+        """Wait for its end."""
+        self.exitstatus = self.process.wait(PATIENCE_S)
+
+    def isalive(self) -> bool:
+        """Return whether it still runs."""
+        try:
+            os.kill(self.pid, 0)
+        except ProcessLookupError:
+            return False
+        return True
+
+    def kill(self, number: int) -> None:
+        """Send it a signal."""
+        self.process.send_signal(number)
+
+    def close(self, *, force: bool) -> None:
+        """Close the window, and leave it to the program to end."""
+        assert not force
+        self.terminal.close()
+
+
 class Window:
     """A window with the program in it."""
 
     def __init__(
-        self, path: Path, *words: str, columns: int = 58, rows: int = 24, before: str = "", **extra: str
+        self, path: Path, *words: str, columns: int = 58, rows: int = 24, before: str | None = None, **extra: str
     ) -> None:
         """Start the program.
 
@@ -47,19 +92,24 @@ class Window:
             words: Further words of the command line.
             columns: Of the window; in this one the step is written in the terminal's own letters.
             rows: Of the window.
-            before: Python to be run in the same process first.
+            before: Python to be run first in a process that loads the program anew; None for one that has it loaded.
             extra: What the environment has besides.
         """
         env = environment() | {"TERM": "xterm-256color", "PROMPT_TOOLKIT_NO_CPR": "1", "LC_ALL": "C.UTF-8"}
         env.pop("NO_COLOR", None)
-        self.child = pexpect.spawn(
-            sys.executable,
-            ["-c", f"{before}\n{_MAIN}", "knit", str(path), "--mute", *words],
-            env=env | extra,  # type: ignore[arg-type] # os._Environ is what it wants by its types
-            dimensions=(rows, columns),
-            encoding="utf-8",
-            timeout=PATIENCE_S,
-            echo=False,
+        told = ["knit", str(path), "--mute", *words]
+        self.child = (
+            WarmChild(told, rows, columns, env | extra)
+            if before is None
+            else pexpect.spawn(
+                sys.executable,
+                ["-c", f"{before}\n{_MAIN}", *told],
+                env=env | extra,  # type: ignore[arg-type] # os._Environ is what it wants by its types
+                dimensions=(rows, columns),
+                encoding="utf-8",
+                timeout=PATIENCE_S,
+                echo=False,
+            )
         )
         self.display = pyte.Screen(columns, rows)
         self.stream = pyte.Stream(self.display)
@@ -117,7 +167,7 @@ def _steps(path: Path) -> int:
 
 def test_start_knit_stop_and_go_on(path: Path) -> None:
     """An evening: the screen comes up, steps count, it stops with a word, and the next one begins there."""
-    window = Window(path)
+    window = Window(path, before="")
     window.see("Cast on twenty four.", "of 17", "No voice: closed by --mute")
     window.press(" ")
     window.see("Knit two, purl two, six times.")
@@ -295,7 +345,7 @@ def test_what_c_libraries_write_does_not_tear_the_screen(path: Path) -> None:
 
 def test_a_plain_terminal_encoding_gets_ascii(path: Path) -> None:
     """Where letters are ASCII no block is drawn."""
-    window = Window(path, LC_ALL="C", PYTHONUTF8="0", PYTHONIOENCODING="ascii", columns=80)
+    window = Window(path, before="", LC_ALL="C", PYTHONUTF8="0", PYTHONIOENCODING="ascii", columns=80)
     window.see("Cast on twenty four.", "##")
     window.kill()
     assert window.raw.isascii()

@@ -298,16 +298,19 @@ def _frame(phrase: str, wording: Wording) -> _Frame:
     )
 
 
+@cache
+def _phrases_to_compare() -> tuple[Mapping[str, str], Mapping[str, str]]:
+    """Return the wordings without a slot, and of the others what stands before it, as they are compared."""
+    phrases = list_phrases()
+    whole = {drop_articles(normalise(each)): each for each in phrases if "{" not in each}
+    begun = {drop_articles(normalise(_SLOT.split(each)[0])): each for each in phrases if each.find("{") > 1}
+    return whole, begun
+
+
 def _near(said: str, own: Mapping[str, str], cutoff: float) -> tuple[tuple[float, str], ...]:
     """Return the wordings that are near, the nearest first, each with how near it is."""
-    known = {
-        drop_articles(normalise(phrase)): phrase for phrase in (*list_phrases(), *own) if "{" not in phrase
-    }
-    known |= {
-        drop_articles(normalise(_SLOT.split(phrase)[0])): phrase
-        for phrase in list_phrases()
-        if phrase.find("{") > 1
-    }
+    whole, begun = _phrases_to_compare()
+    known = {**whole, **{drop_articles(normalise(each)): each for each in own if "{" not in each}, **begun}
     wanted = drop_articles(said)
     close = get_close_matches(wanted, known, n=5, cutoff=cutoff)
     return tuple((SequenceMatcher(None, each, wanted).ratio(), known[each]) for each in close)

@@ -261,34 +261,43 @@ class Cursor(RowRepeats):
         self.advance(run, items)
 
     def _hold(self, element: Hold, items: list[Item], *, works_on: bool) -> None:
-        times = element.times.of(self.size) if element.times is not None else self.facing.room - self.used
-        all_left = element.times is None and not element.to_marker
-        reaches = all_left and works_on and any(self.used < mark for mark in self.waiting)
-        if element.to_marker or reaches:
-            # "K to marker, place sleeve sts on hold, k to end": the part reaches to the next marker.
+        # "K to marker, place sleeve sts on hold, k to end": the part reaches to the next marker.
+        beyond = element.times is None and works_on and any(self.used < mark for mark in self.waiting)
+        to_marker = element.to_marker or beyond
+        times = self._held_number(element, to_marker=to_marker, works_on=works_on)
+        name = self._held_name(element, whole=element.times is None and not to_marker and not self.used)
+        self.need(times, f"hold {times}", element.place)
+        if self.turned:
+            self._close_turn(times, element.place, items)
+        self.held.append((name, times))
+        self.advance(Run("hold", times, name), items)
+
+    def _held_number(self, element: Hold, *, to_marker: bool, works_on: bool) -> int:
+        """Return how many stitches go on hold: as told, to the next marker, or all that are left."""
+        left = self.facing.room - self.used
+        if to_marker:
             times = self.goal(Until("k", "marker", None, None, element.place)) - self.used
-        elif all_left and works_on:
+        else:
+            times = element.times.of(self.size) if element.times is not None else left
+        if element.times is None and works_on and not to_marker:
             raise MisfitError(
                 element.place,
                 "all the stitches left go on hold here, and the line works more behind them.",
                 "Write how many are put on hold, or place a marker behind them.",
             )
-        left = self.facing.room - self.used
         if element.rest and times < left:
             raise MisfitError(
                 element.place,
                 f"{times} stitches are called the remaining ones, and {left} are left here.",
                 f'Write which: "hold {times} sts" for the next ones, or "hold last {times} sts".',
             )
-        whole = all_left and not self.used and not reaches
+        return times
+
+    def _held_name(self, element: Hold, *, whole: bool) -> str:
+        """Return the name under which stitches wait: as told, else that of the section if it is all of it."""
         name = element.name or (self.supplies.section.lower() if whole else "") or UNNAMED
-        if any(name == other for other, _ in self.held):
-            name = f"second {name}"  # two sleeves of a yoke: neither is the other's stitches
-        self.need(times, f"hold {times}", element.place)
-        if self.turned:
-            self._close_turn(times, element.place, items)
-        self.held.append((name, times))
-        self.advance(Run("hold", times, name), items)
+        # Two sleeves of a yoke: neither is the other's stitches.
+        return f"second {name}" if any(name == other for other, _ in self.held) else name
 
     def _close_turn(self, times: int, place: Span, items: list[Item]) -> None:
         """Take back a turn after which all that is left goes on hold: the row ends there."""

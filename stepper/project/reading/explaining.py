@@ -13,7 +13,7 @@ import re
 from dataclasses import dataclass
 
 from stepper.project.problems import one_of
-from stepper.project.reading.parsing import Stopped, legal_words, split_label, stop_of
+from stepper.project.reading.parsing import Stopped, legal_words, list_expected, split_label, stop_of
 from stepper.project.reading.unsupported import find_unsupported
 from stepper.project.spelling import near, slips
 
@@ -144,7 +144,7 @@ def _stopped_at(
 
 
 def _expecting(stopped: Stopped) -> str:
-    expected = _expected_words(stopped.expected)
+    expected = _expected_words(list_expected(stopped))
     return f"; expected {expected}" if expected else ""
 
 

@@ -74,11 +74,12 @@ _EXPECTED = {
 
 @dataclass(frozen=True, slots=True)
 class Stopped:
-    """Where the grammar stopped: offset in the parsed text, the words there, what was expected."""
+    """Where the grammar stopped: offset in the parsed text, the words there."""
 
     offset: int
     found: str
-    expected: tuple[str, ...]
+    parsed: str | None = None
+    """The text in which the grammar stopped, which tells what it expected; None if it was not the grammar."""
     why: str = ""
     """What is wrong with those words, if that is known; empty if the grammar does not know them."""
     hint: str = ""
@@ -147,7 +148,7 @@ def understood(plain: str) -> Understood:
     reached, _ = made.place(start + second.offset, 1)
     if isinstance(outcome, Stopped) and reached <= first.start + outcome.offset:
         return first
-    found = Stopped(reached - first.start, second.found, second.expected, second.why, second.hint)
+    found = Stopped(reached - first.start, second.found, second.parsed, second.why, second.hint)
     return Understood(first.label, first.side, first.start, found, first.recast)
 
 
@@ -157,9 +158,8 @@ def _labelled(label: str | None, plain: str, start: int) -> Stopped | None:
     if not words or label is None:
         return None
     at = max(0, plain.lower().find(words.lower()))
-    return Stopped(
-        at - start, words, (), f'"{label}" is read as the name of its line, but "{words}" instructs.', _SAY_IT
-    )
+    why = f'"{label}" is read as the name of its line, but "{words}" instructs.'
+    return Stopped(at - start, words, None, why, _SAY_IT)
 
 
 _SAY_IT = (
@@ -194,7 +194,7 @@ def parse_line(body: str) -> object:
     from lark.exceptions import UnexpectedInput
 
     if not body.strip(" ."):
-        return Stopped(len(body), "", ("an instruction",))
+        return Stopped(len(body), "", body)
     crowded = _crowded(body)
     if crowded is not None:
         return crowded
@@ -216,13 +216,13 @@ def _crowded(body: str) -> Stopped | None:
     if len(body) > _MOST_LETTERS:
         why = f"the line is longer than {_MOST_LETTERS} letters, and is not read."
         found = body[_MOST_LETTERS : _MOST_LETTERS + 1]
-        return Stopped(_MOST_LETTERS, found, (), why, "Write it as several lines.")
+        return Stopped(_MOST_LETTERS, found, None, why, "Write it as several lines.")
     depth = 0
     for match in re.finditer(r"[()\[\]]", body):
         depth += 1 if match.group() in "([" else -1
         if depth > _MOST_OPEN:
             why = f"more than {_MOST_OPEN} brackets are open here at once."
-            return Stopped(match.start(), match.group(), (), why, "Close the brackets before it.")
+            return Stopped(match.start(), match.group(), None, why, "Close the brackets before it.")
     return None
 
 
@@ -251,24 +251,41 @@ def _hidden(tree: Tree[Token], body: str) -> Stopped | None:
         found = instructs(token[start:])
         if found is not None:
             offset = (token.start_pos or 0) + start + found.start()
-            return Stopped(offset, found.group(), (), hides(found.group(), token), _APART)
+            return Stopped(offset, found.group(), None, hides(found.group(), token), _APART)
     return None
 
 
 def _stopped(error: UnexpectedInput, body: str) -> Stopped:
     from lark.exceptions import UnexpectedToken
 
-    expected: tuple[str, ...] = ()
     if isinstance(error, UnexpectedToken):
         token = error.token
-        accepts = error.accepts or error.expected
-        seen = dict.fromkeys(_EXPECTED[name] for name in sorted(accepts) if name in _EXPECTED)
-        expected = tuple(seen)
         if token.type == "$END":
-            return Stopped(len(body.rstrip()), "", expected)
-        return Stopped(token.start_pos or 0, str(token), expected)
+            return Stopped(len(body.rstrip()), "", body)
+        return Stopped(token.start_pos or 0, str(token), body)
     offset = error.pos_in_stream or 0
-    return Stopped(offset, body[offset : offset + 1], expected)
+    return Stopped(offset, body[offset : offset + 1], body)
+
+
+def list_expected(stopped: Stopped) -> tuple[str, ...]:
+    """List what would be legal where the grammar stopped, in the reader's words; empty if nobody can tell.
+
+    Asked for what is told of a line alone: many wordings are tried, and this takes as long as reading one.
+    """
+    from lark.exceptions import UnexpectedInput, UnexpectedToken
+
+    if stopped.parsed is None:
+        return ()
+    if not stopped.parsed.strip(" ."):
+        return ("an instruction",)
+    try:
+        build_parser().parse(stopped.parsed)
+    except UnexpectedToken as error:
+        legal = sorted(error.accepts or error.expected)
+        return tuple(dict.fromkeys(_EXPECTED[name] for name in legal if name in _EXPECTED))
+    except UnexpectedInput:
+        return ()
+    return ()
 
 
 @lru_cache(maxsize=1)
@@ -289,7 +306,7 @@ def legal_words() -> frozenset[str]:
     )
     found.update({"note", "a", "k", "p", "m", "x", "at", "co", "bo", "in", "on", "rc", "lc", "rpc", "lpc"})
     # Words of the synonym tables, which the grammar never sees, and cables by their number.
-    found.update({"match", "stripe", "stripes", "leave", "rejoin", "holder"})
+    found.update({"match", "stripe", "stripes", "leave", "rejoin", "holder", "halfway"})
     found.update(f"c{number}{way}" for number in (4, 6, 8) for way in "bf")
     return frozenset(found - {"ls"})
 

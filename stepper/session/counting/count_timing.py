@@ -167,8 +167,9 @@ def _by_cost(plan: Plan, state: State, done: int, soft: str | None) -> str | Non
         return soft
     if _times_due(before / interval) == _times_due(after / interval):
         return None
-    rounds = done + 1 - verified.index
-    return "a count pays here" if rounds < 2 else f"{rounds} rounds without a count"
+    since = plan.rounds[verified.index : done + 1]
+    what = "rows" if all(each.flat for each in since) else "rounds"
+    return "a count pays here" if len(since) < 2 else f"{len(since)} {what} without a count"
 
 
 def _times_due(intervals: float) -> int:

@@ -161,5 +161,5 @@ def test_words_that_ask_for_something_else_are_no_slip() -> None:
 def test_a_side_of_the_work_and_the_letter_of_a_step_are_no_slips() -> None:
     """A suggestion that cannot be meant sends her off to change what is right."""
     for line in ("A.", "K2, p2 WS"):
-        told = explain(line, 0, Stopped(0, line, ()), frozenset(), ())
+        told = explain(line, 0, Stopped(0, line), frozenset(), ())
         assert "Did you mean" not in told.slips[0].hint

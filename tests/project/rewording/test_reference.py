@@ -42,6 +42,7 @@ class Watched:
 
     def __init__(self) -> None:
         self.lark = Lark(grammar_text(), start="line", parser="lalr", lexer="basic", maybe_placeholders=True)
+        self.lexer = Lark(grammar_text(), parser=None, lexer="basic")  # a `lex` of the other builds a lexer every time
         self.rules = {_name(rule): False for rule in self.lark.rules}
         self.productions = dict.fromkeys(self.lark.rules, False)
         self.terminals = {terminal.name: False for terminal in self.lark.terminals}
@@ -58,7 +59,7 @@ class Watched:
 
     def read(self, body: str) -> None:
         """Read the body of a line and note what it uses."""
-        for token in self.lark.lex(body):
+        for token in self.lexer.lex(body):
             assert isinstance(token, Token)
             self.terminals[token.type] = True
         self.lark.parse(body)

@@ -7,6 +7,7 @@ that would fall on the wrong side is worked one row sooner.
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import replace
 
 from stepper.craft.stitches import stitch
@@ -35,15 +36,19 @@ _SAME = "same "
 def named_round(label: str, place: Span, needles: Needles) -> Template | None:
     """Find a round by the name under which it was written out; None, and reported, if there is none."""
     named, name = needles.section.named, label.removeprefix(_SAME)
-    template = named.get(name)
+    template = _written_out(name, named) or _just_shaped(label, needles)
     if template is None:
-        alike = [other for other in named if _in_full(other) == _in_full(name)]
-        template = named[alike[0]] if len(alike) == 1 else None
-    template = template or _just_shaped(label, needles)
-    if template is None:
-        hint = nearest(name, needles.section.named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
+        hint = nearest(name, named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
         needles.miss(place, f'"{name}" has not been written out in this section.', hint)
     return template
+
+
+def _written_out(name: str, named: Mapping[str, Template]) -> Template | None:
+    """Return the round of a name, or of the one name that is the same in full; None if there is not one."""
+    if name in named:
+        return named[name]
+    alike = [other for other in named if _in_full(other) == _in_full(name)]
+    return named[alike[0]] if len(alike) == 1 else None
 
 
 def _just_shaped(label: str, needles: Needles) -> Template | None:
