@@ -53,10 +53,12 @@ class Gate:
     def __init__(self) -> None:
         """Start closed, with nothing heard yet."""
         self._levels: deque[float] = deque(maxlen=_LEVELS)
+        self._when: deque[int] = deque(maxlen=_LEVELS)
+        # At which chunk each of the levels was; 0 for those of refused utterances, whose time is over.
         self._before: deque[bytes] = deque(maxlen=_BEFORE_CHUNKS + _OPENING_CHUNKS)
         self._utterance: list[bytes] = []
         self._own_levels: list[float] = []
-        self._refused: deque[list[float]] = deque()
+        self._refused: deque[tuple[int, list[float]]] = deque()
         self._lately: deque[float] = deque(maxlen=_LATELY_CHUNKS + _OPENING_CHUNKS)
         self._just_before: list[float] = []
         self._run = 0
@@ -98,6 +100,7 @@ class Gate:
             self._just_before = list(self._lately)[:-_OPENING_CHUNKS]
         else:
             self._levels.append(level_db)
+            self._when.append(self._taken)
         return None
 
     @property
@@ -149,10 +152,25 @@ class Gate:
         The levels of accepted cues are left out, or cues in quick succession would lock the speaker out. So
         would cues that are said again because they were not heard: the last few refused do not count yet.
         """
-        self._refused.append(self._own_levels)
+        self._refused.append((self._taken, self._own_levels))
         self._own_levels = []
         if len(self._refused) > _REFUSED_AT_FIRST:
-            self._levels.extend(self._refused.popleft())
+            _, levels = self._refused.popleft()
+            self._levels.extend(levels)
+            self._when.extend([0] * len(levels))
+
+    def leave_out(self, began_s: float, ended_s: float) -> None:
+        """Take what was said then to be a cue, though it was not cut out here or was refused: it is no room.
+
+        Args:
+            began_s: How long ago it began. Unit: s.
+            ended_s: How long ago it ended. Unit: s.
+        """
+        begin, end = (self._taken - round(each / CHUNK_S) for each in (began_s, ended_s))
+        kept = [each for each in zip(self._when, self._levels, strict=True) if not begin <= each[0] <= end]
+        self._when = deque((when for when, _ in kept), maxlen=_LEVELS)
+        self._levels = deque((level for _, level in kept), maxlen=_LEVELS)
+        self._refused = deque(each for each in self._refused if each[0] < begin)
 
     def reset(self) -> None:
         """Forget the utterance under way, as when the program itself begins to speak."""

@@ -96,10 +96,10 @@ def listen(
             if early is not None and not attention.waits:
                 heard += filter(None, [early.take()])
             if seeking is not None:
-                heard += attention.sought(seeking.take(chunk, level))
+                heard += attention.sought(seeking.take(chunk, level), seeking.ago_s)
                 is_open = not attention.waits and not any(each.text for each in heard)
                 if seeking_alone is not None and seeking.looked_into and hears_alone() and is_open:
-                    heard += attention.sought_alone(seeking_alone.look(seeking.looked_into))
+                    heard += attention.sought_alone(seeking, seeking_alone)
                 if any(each.text for each in heard):
                     seeking.forget()
             yield from heard
@@ -157,18 +157,28 @@ class _Attention:
             yield _NOT_UNDERSTOOD
         self._begun = None
 
-    def sought(self, cut: bytes | None) -> Iterator[Heard]:
-        """Take a cue that was found amid other sound, whatever the gate made of that; it is over by now."""
+    def sought(self, cut: bytes | None, ago_s: tuple[float, float]) -> Iterator[Heard]:
+        """Take a cue that was found amid other sound, whatever the gate made of that; it is over by now.
+
+        Args:
+            cut: What was cut out; None for nothing.
+            ago_s: How long ago it began, and ended. Unit: s.
+        """
         heard = self._recogniser.recognise(cut) if cut else None
         if heard is not None and heard.text and heard.addressed:
             self._gate.reset()
+            self._gate.leave_out(*ago_s)
             self._begun = None
             yield replace(heard, goes_on=False)
 
-    def sought_alone(self, heard: Heard | None) -> Iterator[Heard]:
-        """Take a cue without the address word that was found amid other sound and said near."""
+    def sought_alone(self, seeking: Seeking, alone: SeekingAlone) -> Iterator[Heard]:
+        """Take a cue without the address word if one is found in what was just looked into, and said near."""
+        heard = alone.look(seeking.looked_into)
+        if alone.sees_number:
+            seeking.await_more()
         if heard is not None:
             self._gate.reset()
+            self._gate.leave_out(*alone.ago_s)
             yield replace(heard, goes_on=False)
 
     def stands_out(self, heard: Heard) -> bool:

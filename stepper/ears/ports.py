@@ -54,6 +54,14 @@ class FoundAlone:
     """In how many frames of the 0.3 s before it something sounds."""
     behind: int
     """In how many of the 0.3 s behind it something sounds."""
+    has_number: bool = False
+    may_go_on: bool = False
+    """Whether more words would make another number of it."""
+    alike: frozenset[str] = frozenset()
+    """Other texts that mean the same and may have been said as well."""
+    clear: float = 0.0
+    """How much better it fits than what means something else and is more than its beginning. A natural
+    logarithm."""
 
 
 class Recogniser(Protocol):

@@ -57,7 +57,9 @@ class Seeking:
         self._lately: deque[float] = deque(maxlen=_LATELY_CHUNKS)
         self._room: deque[float] = deque(maxlen=_ROOM)
         self._passed = 0
-        self._attentive = 0
+        self._attentive = self._awaits = 0
+        self.ago_s = (0.0, 0.0)
+        """How long ago what was cut out last began, and ended. Unit: s."""
 
     def take(self, chunk: bytes, level_db: float) -> bytes | None:
         """Take one more chunk; return a cue with the address word, cut out, if one is found that is over.
@@ -69,7 +71,7 @@ class Seeking:
         self._chunks.append(chunk)
         self._lately.append(level_db)
         self._passed += 1
-        self._attentive = max(0, self._attentive - 1)
+        self._attentive, self._awaits = max(0, self._attentive - 1), max(0, self._awaits - 1)
         self._has_looked = False
         if self._passed % _EVERY_CHUNKS:
             return None
@@ -77,7 +79,7 @@ class Seeking:
         self._room.append(loudness_db)
         above_db = loudness_db - median(self._room)
         least_db = _ALONE_DB if self._hears_alone() else _ABOVE_ROOM_DB
-        is_worth_it = above_db >= least_db or self._attentive
+        is_worth_it = above_db >= least_db or self._attentive or self._awaits
         if self._passed < _APART_CHUNKS or above_db >= _CLEAR_DB or not is_worth_it:
             return None
         self._passed, self._has_looked = 0, True
@@ -85,13 +87,18 @@ class Seeking:
 
     @property
     def looked_into(self) -> bytes:
-        """The narrow window, if it was looked into at the last chunk; else nothing."""
-        return self._last(_NARROW_CHUNKS) if self._has_looked else b""
+        """The narrow window, or the wide one while a count may be under way; nothing if none was looked into
+        at the last chunk."""
+        return self._last(_WIDE_CHUNKS if self._awaits else _NARROW_CHUNKS) if self._has_looked else b""
+
+    def await_more(self) -> None:
+        """Look into the wide window for the next two seconds, however soft: a count is being said."""
+        self._awaits = _ATTENTIVE_CHUNKS
 
     def forget(self) -> None:
         """Begin anew: what was said so far is dealt with."""
         self._chunks.clear()
-        self._attentive, self._has_looked = 0, False
+        self._attentive, self._awaits, self._has_looked = 0, 0, False
 
     def _look(self) -> bytes | None:
         """Look into the narrow window, and into the wide one if the address word is in it or just was."""
@@ -109,6 +116,7 @@ class Seeking:
         if place.end_s is None or len(sound) / _BYTES_S - place.end_s < wait_s:
             self._attentive = self._attentive or _ATTENTIVE_CHUNKS
             return None
+        self.ago_s = (len(sound) / _BYTES_S - place.start_s, len(sound) / _BYTES_S - place.end_s)
         start = max(0, round((place.start_s - _BEFORE_S) * HEARING_RATE_HZ))
         return sound[start * 2 : round((place.end_s + _AFTER_S) * HEARING_RATE_HZ) * 2]
 

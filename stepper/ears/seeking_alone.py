@@ -1,7 +1,8 @@
 """Take a cue without the address word that was said near, though a film hides from the gate where it ends.
 
 The networks hear such cues; they hear those of a film as well. So what they find is taken only where it is
-over, stands out of the room, and the sound falls behind it (`nearness`).
+over, stands out of the room, and the sound falls behind it (`nearness`). A count may go on after a breath, so
+it has to be over for longer, and is looked for in a window that holds all of it.
 """
 
 from __future__ import annotations
@@ -11,11 +12,13 @@ from typing import Final
 
 from stepper.devices.ports import HEARING_RATE_HZ
 from stepper.ears.loudness import Loudness
-from stepper.ears.nearness import nearness
+from stepper.ears.nearness import CLEAR_NUMBER, NUMBER_FALLS_DB, STRAY, nearness
 from stepper.ears.ports import FoundAlone, Heard
 
 _OVER_S, _LONG_OVER_S = 0.3, 0.9
 # It has to be over for so long, and not for longer: it was looked at before.
+_NUMBER_OVER_S, _MAY_GO_ON_OVER_S, _LOOKS_S = 0.5, 0.9, 0.8
+# A number that can go on has the time behind the closing of the gate that others have there (`listen`).
 _BEFORE_S, _AFTER_S = 0.25, 0.22
 _BYTES_S: Final = HEARING_RATE_HZ * 2
 
@@ -37,6 +40,10 @@ class SeekingAlone:
             loudness: How loud it was lately, up to the end of each stretch.
         """
         self._find, self._recognise, self._loudness = find, recognise, loudness
+        self.sees_number = False
+        """Whether what was found last has a number in it that was said just now, over or not."""
+        self.ago_s = (0.0, 0.0)
+        """How long ago what was found last began, and ended. Unit: s."""
 
     def look(self, sound: bytes) -> Heard | None:
         """Return the cue that has just been said near, or None.
@@ -45,20 +52,44 @@ class SeekingAlone:
             sound: The last seconds, to this very moment.
         """
         found = self._find(sound)
+        self.sees_number = False
         if found is None:
             return None
         began_s, ended_s = (len(sound) / _BYTES_S - each for each in (found.start_s, found.end_s))
-        if not _OVER_S <= ended_s <= _LONG_OVER_S:
+        self.ago_s = (began_s, ended_s)
+        least_s, most_s = _over(found)
+        self.sees_number = found.has_number and ended_s <= most_s
+        if not least_s <= ended_s <= most_s:
+            return None
+        if found.has_number and (found.clear < CLEAR_NUMBER or found.behind > STRAY):
             return None
         falls_db = self._loudness.fall_db(began_s, ended_s)
         above_db = self._loudness.above_db(began_s, ended_s)
         if falls_db is None or above_db is None:
             return None
+        if found.may_go_on and falls_db < NUMBER_FALLS_DB:
+            return None
         if nearness(found, falls_db=falls_db, above_db=above_db, sure=1.0) < 0:
             return None
-        start = max(0, round((found.start_s - _BEFORE_S) * HEARING_RATE_HZ))
-        heard = self._recognise(sound[start * 2 : round((found.end_s + _AFTER_S) * HEARING_RATE_HZ) * 2])
-        if heard is None or heard.addressed or heard.text != found.text:
+        start = max(0, round((found.start_s - _BEFORE_S) * HEARING_RATE_HZ)) * 2
+        heard = self._recognise(sound[start : round((found.end_s + _AFTER_S) * HEARING_RATE_HZ) * 2])
+        if heard is None or heard.addressed or heard.text not in (found.text, *found.alike):
             return None
         sure = nearness(found, falls_db=falls_db, above_db=above_db, sure=heard.score)
-        return heard if sure >= 0 else None
+        if sure < 0 or (found.may_go_on and self._goes_on(sound[start:], heard)):
+            return None
+        return heard
+
+    def _goes_on(self, sound: bytes, heard: Heard) -> bool:
+        """Return whether a number is heard as another with everything that is behind it: "one hundred" with
+        "and thirteen"."""
+        longer = self._recognise(sound)
+        return longer is not None and longer.text not in ("", heard.text)
+
+
+def _over(found: FoundAlone) -> tuple[float, float]:
+    """Return how long it has to be over at least and at most. Unit: s."""
+    if not found.has_number:
+        return _OVER_S, _LONG_OVER_S
+    least_s = _MAY_GO_ON_OVER_S if found.may_go_on else _NUMBER_OVER_S
+    return least_s, least_s + _LOOKS_S

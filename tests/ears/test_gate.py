@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.ears.gate import Gate
+from stepper.ears.gate import CHUNK_S, Gate
 
 CHUNK = bytes(1024)
 
@@ -202,3 +202,34 @@ def test_the_silence_that_ends_one_utterance_is_what_the_next_may_begin_in() -> 
     assert len(took) == 2
     assert numbers[1][0] <= 30 + 20 + 14 - 8  # a quarter second before its first loud sound
     assert numbers[0][-1] < numbers[1][0]  # and nothing is heard twice
+
+
+def test_what_was_found_to_be_a_cue_is_not_taken_for_the_room() -> None:
+    """Her own voice, passed over by the gate for three seconds, would keep it shut for the next fifteen."""
+    film = [(False, -30.0)] * 200
+    hers = [(False, -25.0)] * 94
+    locked, told = Gate(), Gate()
+    for gate in (locked, told):
+        run(gate, [*film, *hers, *[(False, -30.0)] * 12])
+    told.leave_out(106 * CHUNK_S, 12 * CHUNK_S)
+    again = [*[(True, -22.0)] * 25, *[(False, -36.0)] * 20]
+    assert run(locked, again) == []
+    assert len(run(told, again)) == 1
+
+
+def test_what_was_refused_and_then_found_to_be_a_cue_never_counts_as_the_room() -> None:
+    """Refused once it waits to be counted; three more refused ones would have it counted."""
+    cue = [*[(True, -30.0)] * 30, *[(False, -60.0)] * 20]
+
+    def opened(*, is_told: bool) -> int:
+        gate, came = Gate(), 0
+        run(gate, QUIET)
+        for _ in range(12):
+            came += len(run(gate, cue))
+            gate.refuse()
+            if is_told:
+                gate.leave_out(50 * CHUNK_S, 20 * CHUNK_S)
+        return came
+
+    assert opened(is_told=True) == 12
+    assert opened(is_told=False) < 12

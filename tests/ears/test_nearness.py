@@ -47,3 +47,8 @@ def test_what_is_needed_can_be_asked_for_more_strictly() -> None:
     """The table is one value, so that another can be tried on the same sound."""
     strict = replace(NEAR, least=NEAR.least + 2)
     assert nearness(CUE, falls_db=9.0, above_db=3.0, sure=1.0, table=strict) == pytest.approx(of(CUE) - 2)
+
+
+def test_more_is_needed_for_a_number() -> None:
+    """A wrong count costs more than a cue said again."""
+    assert of(replace(CUE, has_number=True)) == pytest.approx(of(CUE) - 0.5)

@@ -106,3 +106,29 @@ def test_what_is_dealt_with_is_not_heard_again() -> None:
     play(seeking, 0.5, NEAR_DB)
     assert finder.looked_into
     assert max(finder.looked_into) <= 0.5
+
+
+def test_while_a_count_is_being_said_the_wide_window_is_looked_into_however_soft_its_end() -> None:
+    """Two seconds and a half do not hold "my count is two hundred and seventy nine" and the wait behind it."""
+    seeking = Seeking(Finder(None).find, lambda: True)
+    play(seeking, 15.0, ROOM_DB)
+    looks = list[float]()
+
+    def listen_on(seconds: float, level_db: float) -> None:
+        for _ in range(round(seconds / CHUNK_S)):
+            seeking.take(bytes(CHUNK_BYTES), level_db)
+            if seeking.looked_into:
+                looks.append(len(seeking.looked_into) / BYTES_S)
+
+    listen_on(1.0, NEAR_DB)
+    assert looks
+    assert max(looks) == pytest.approx(2.4, abs=CHUNK_S)
+    seeking.await_more()
+    looks.clear()
+    listen_on(4.0, ROOM_DB - 2)
+    assert 4 <= sum(each == pytest.approx(5.0, abs=CHUNK_S) for each in looks) <= 6
+    seeking.await_more()
+    seeking.forget()
+    looks.clear()
+    listen_on(1.0, ROOM_DB - 2)
+    assert looks == []

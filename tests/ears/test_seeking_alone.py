@@ -67,3 +67,62 @@ def test_what_was_found_has_to_be_heard_again_once_it_is_cut_out(heard: Heard | 
     taken, cut = look(CUE, heard)
     assert taken is None
     assert len(cut) == 1
+
+
+COUNT = replace(CUE, text="i count forty", length=12, has_number=True, clear=8.0)
+HEARD_COUNT = replace(HEARD, text="i count forty")
+
+
+def test_a_count_has_to_be_over_for_longer_than_a_cue_and_longest_where_it_may_go_on() -> None:
+    """ "Two hundred", a breath, "forty six": half a number, taken, is a hunt for a fault that is not there."""
+
+    def is_taken(over_s: float, *, may_go_on: bool) -> bool:
+        loudness = Loudness()
+        for at in range(round(20 / CHUNK_S)):
+            ago = 20 - at * CHUNK_S
+            loudness.take(-20.0 if over_s < ago <= over_s + 0.9 else -30.0 if ago <= over_s else -24.0)
+        end_s = 2.0 - over_s
+        found = replace(COUNT, start_s=end_s - 0.9, end_s=end_s, may_go_on=may_go_on)
+        seeking = SeekingAlone(lambda sound: found, lambda segment: HEARD_COUNT, loudness)
+        return seeking.look(SOUND) is not None
+
+    assert [is_taken(over_s, may_go_on=False) for over_s in (0.4, 0.6, 1.0)] == [False, True, True]
+    assert [is_taken(over_s, may_go_on=True) for over_s in (0.6, 0.8, 1.0)] == [False, False, True]
+
+
+def look_for_count(
+    found: FoundAlone, behind_db: float = -30.0, heard: Heard | None = HEARD_COUNT, whole: Heard | None = None
+) -> Heard | None:
+    """Look through two seconds with a count 1 s before their end; `whole` is what is heard with all behind it."""
+    loudness = Loudness()
+    for at in range(round(20 / CHUNK_S)):
+        ago = 20 - at * CHUNK_S
+        loudness.take(-20.0 if 1.0 < ago <= 1.9 else behind_db if ago <= 1.0 else -24.0)
+    found = replace(found, start_s=0.3, end_s=1.0)
+    answers = iter([heard, whole])
+    return SeekingAlone(lambda sound: found, lambda segment: next(answers), loudness).look(SOUND)
+
+
+def test_a_number_needs_a_clearer_win_than_a_cue() -> None:
+    """ "Forty" and "fourteen" a little apart are asked for again; a cue beside its rivals is not."""
+    assert look_for_count(COUNT) == HEARD_COUNT
+    assert look_for_count(replace(COUNT, clear=5.0)) is None
+    assert look_for_count(replace(COUNT, behind=3), behind_db=-36.0) is None
+
+
+def test_a_number_that_goes_on_is_not_taken_without_its_end() -> None:
+    """What follows as loud is its rest, and so is what makes another number of it."""
+    may_go_on = replace(COUNT, may_go_on=True)
+    assert look_for_count(may_go_on) == HEARD_COUNT
+    assert look_for_count(may_go_on, behind_db=-27.0) is None
+    assert look_for_count(COUNT, behind_db=-27.0) == HEARD_COUNT
+    assert look_for_count(may_go_on, whole=replace(HEARD_COUNT, text="i count forty two")) is None
+    assert look_for_count(may_go_on, whole=replace(HEARD_COUNT, text="")) == HEARD_COUNT
+
+
+def test_another_wording_of_the_same_count_agrees() -> None:
+    """ "I count" and "I counted" mean the same; another number does not."""
+    found = replace(COUNT, alike=frozenset({"i counted forty"}))
+    counted = replace(HEARD_COUNT, text="i counted forty")
+    assert look_for_count(found, heard=counted) == counted
+    assert look_for_count(COUNT, heard=counted) is None

@@ -169,15 +169,16 @@ class MoonshineRecogniser:
         return not self.manner.address
 
     def find_alone(self, sound: bytes) -> FoundAlone | None:
-        """Return what may be a cue without the address word, amid anything; no single word and no number."""
+        """Return what may be a cue without the address word, amid anything; no single word."""
         likely = self._likely(sound)
         fits = self._spotter.best(likely, _MOST, _WITHIN, amid=True)
         if not fits or fits[0].score < ALONE:
             return None
         as_good = [fit for fit in fits if fit.score >= fits[0].score - _AS_GOOD]
         longest = max(as_good, key=lambda fit: len(fit.sounds))
-        if longest.number is not None or longest.text in self._short:
+        if longest.text in self._short:
             return None
+        rivals = [fit.score for fit in fits if _rivals(fit, longest)]
         start, end = find_span(likely, [longest.sounds])
         sounding = likely.argmax(1) != NOTHING
         return FoundAlone(
@@ -188,6 +189,10 @@ class MoonshineRecogniser:
             length=len(longest.sounds),
             before=int(sounding[max(0, start - _BEHIND_FRAMES) : start].sum()),
             behind=int(sounding[end : end + _BEHIND_FRAMES].sum()),
+            has_number=longest.number is not None,
+            may_go_on=longest.number is not None and self._wordings.may_go_on(longest.text),
+            alike=frozenset(fit.text for fit in fits if fit.means == longest.means),
+            clear=longest.score - max(rivals, default=-math.inf),
         )
 
     @property
@@ -321,6 +326,11 @@ class MoonshineRecogniser:
         words = set(text.replace("-", " ").split())
         has_number = any(word.isdigit() for word in words) or not words.isdisjoint(self._number_words)
         return not has_number and not words <= self._words and self._wordings.known(text)
+
+
+def _rivals(fit: PhraseMatch, taken: PhraseMatch) -> bool:
+    """Return whether something else was said than what is taken; its own beginning is part of it."""
+    return fit.means != taken.means and fit.sounds != taken.sounds[: len(fit.sounds)]
 
 
 def said_behind(transcript: str, address: str, is_called: bool) -> list[str]:

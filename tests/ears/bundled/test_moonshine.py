@@ -9,6 +9,7 @@ import pytest
 
 from stepper.ears.bundled.decision import Candidate
 from stepper.ears.bundled.moonshine import Manner, MoonshineRecogniser, Utterance, said_behind
+from stepper.ears.nearness import CLEAR_NUMBER
 from stepper.ears.wordings import Frame, Wordings
 from stepper.language.understanding.normal_text import normalise
 from tests.ears.hearing import NETWORKS, NUDGES, model, needs_recogniser, nudges, sound
@@ -225,6 +226,24 @@ def test_a_cue_alone_is_found_amid_talk_and_told_from_the_sentence_around_it(
     assert min(told.before, told.behind) > max(0, min(found.before, found.behind))
     is_addressed = True
     assert not recogniser.hears_alone()
+
+
+def test_a_count_alone_is_found_and_it_is_told_how_clear_it_is_and_whether_it_may_go_on(
+    network: str, tmp_path: Path
+) -> None:
+    """ "Forty six" is whole; of "two hundred" nobody knows."""
+    numbers = {**WORDINGS.numbers, "two hundred": 200}
+    recogniser = MoonshineRecogniser(replace(WORDINGS, numbers=numbers), model=model(network))
+    whole = recogniser.find_alone(sound("count is two hundred forty six", tmp_path))
+    begun = recogniser.find_alone(sound("count is two hundred", tmp_path))
+    assert whole is not None
+    assert begun is not None
+    assert (whole.text, whole.has_number, whole.may_go_on) == ("count is two hundred forty six", True, False)
+    assert (begun.text, begun.has_number, begun.may_go_on) == ("count is two hundred", True, True)
+    assert whole.clear > CLEAR_NUMBER
+    cue = recogniser.find_alone(sound("next step", tmp_path))
+    assert cue is not None
+    assert not cue.has_number
 
 
 def test_where_a_cue_stands_in_what_was_cut_out_is_told(network: str, tmp_path: Path) -> None:
