@@ -154,6 +154,17 @@ def _parted(row: tuple[str, Span], before: re.Pattern[str]) -> list[tuple[str, S
     return parts if all(reads(part) for part, _ in parts) else [row]
 
 
+def names_sizes(text: str, words: Words) -> bool:
+    """Return whether a row of its own says for which sizes those below it are: `L only:`, `All sizes:`."""
+    if not words.size_names:
+        return False
+    match = _SOME_SIZES.match(text)
+    if match is None:
+        return _ALL_SIZES.match(text) is not None
+    found, missing = sizes_called(match.group(1) or match.group(2), words.size_names)
+    return bool(found) and not missing
+
+
 def _sizes_from_here(
     rows: list[tuple[str, Span]], index: int, words: Words, draft: FileDraft
 ) -> tuple[int, ...] | None:

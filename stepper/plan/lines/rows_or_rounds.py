@@ -12,8 +12,9 @@ from functools import lru_cache
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Join, Line
+from stepper.project.instructions import Join, Line, Phrase
 from stepper.project.model import Section
+from stepper.project.stitchwork import Across, PickUp, Work
 
 _ROWS = re.compile(r"(?<!short )(?<!short-)\brows?\b(?!\s+below)|\b[RW]S\b|\b(?:right|wrong)\s+side\b", re.I)
 _ROUNDS = re.compile(
@@ -76,10 +77,28 @@ def settle_rounds(line: Line, needles: Needles) -> None:
         return
     if any(isinstance(sentence, Join) for sentence in line.sentences):
         return
+    if line.side == "WS" and needles.last.apart == len(needles.drafts) and needles.side == "RS":
+        told = "rows over the stitches that come next begin on the right side; this is the wrong one."
+        needles.miss(line.place, told, "Work across them first, then put the others on hold.")
+        return
     if _A_ROUND.search(line.text) and not _ROWS.search(line.text) and closes(needles.drafts[-1]):
         needles.flat, needles.side = False, "RS"
         told = "rounds behind rows: the row that takes stitches back is taken as joined in the round."
         needles.warn(line.place, told)
+    elif needles.line.around and needles.last.apart and needles.held and not _takes_back(line):
+        told = "this line calls itself a round, and rows are worked over a part of the stitches here."
+        hint = 'Say how the others come back: "k across instep sts", "Join in the round."'
+        needles.miss(line.place, told, hint)
+
+
+def _takes_back(line: Line) -> bool:
+    """Return whether a line works across held stitches, or picks some up."""
+    return any(
+        isinstance(one, Across | PickUp) or (isinstance(one, Work) and one.stitch == "pu")
+        for sentence in line.sentences
+        if isinstance(sentence, Phrase)
+        for one in sentence.elements
+    )
 
 
 def speaks_of_rows(line: Line) -> bool:

@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
+from stepper.project.lines import names_sizes
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under
 from stepper.project.page.front_pieces import front_pieces
 from stepper.project.page.headings import Heading, heading_of, inline_part, is_clutter
@@ -304,6 +305,10 @@ class Sorter:
     def _content(self, at: int) -> int:
         """Take a row of the pattern, with those that continue it; return the next row."""
         row = self.lines.rows[at]
+        if names_sizes(row, self.lines.words):
+            # "Sizes S, M only:" is for all lines up to the next such row, and joins none of them.
+            self.pieces.append(Piece(kind="line", text=row, row=at + 1))
+            return at + 1
         part = inline_part(row)
         fresh = not self.parts or self.parts[-1].name != part or bool(self.pieces)
         if part and fresh and (self.lines.joined(at)[1] is not None or self._begins_in(row)):

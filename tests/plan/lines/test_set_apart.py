@@ -39,3 +39,9 @@ def test_remaining_stitches_named_behind_it_are_those_that_wait_already() -> Non
     assert dict(plan_of(project(work)).rounds[-1].held) == {"instep": 10}
     other = work.replace("remaining 10", "remaining 14")
     assert "wait on hold already" in faults(project(other))
+
+
+def test_rows_that_cannot_be_the_first_are_refused() -> None:
+    """From the beginning of the round a wrong-side row would go over the other stitches; a round over all of them."""
+    assert "begin on the right side" in faults(project(f"{LEG}{APART}\nRow 1 (WS): Purl.\n"))
+    assert "calls itself a round" in faults(project(f"{LEG}{APART}\nRow 1: Knit.\nRow 2: Purl.\nRnd 1: Knit.\n"))

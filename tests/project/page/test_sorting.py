@@ -231,3 +231,13 @@ def test_a_row_that_tells_what_to_do_with_a_shaping_is_no_heading(row: str) -> N
     """It would be passed over in silence."""
     page = take_apart(f"Hat\n\nCast on 40 sts.\nKnit 4 rounds.\n{row}\nKnit 2 rounds.\n")
     assert {piece.kind for piece in page.pieces if row in piece.text} == {"note"}
+
+
+def test_a_row_that_names_sizes_joins_no_line() -> None:
+    """Joined with the next row it would be for that row alone, and the rest be knitted in every size."""
+    text = (
+        "Sizes: S (M, L)\n\nHAT\nCast on 60 (66, 72) sts. Join in the round.\nSizes M, L only:\nKnit 2 rounds.\n"
+        "Purl 1 round.\nAll sizes:\nKnit 3 rounds.\n"
+    )
+    lines = [piece.text for piece in take_apart(text).pieces if piece.kind == "line"]
+    assert lines[-5:] == ["Sizes M, L only:", "Knit 2 rounds.", "Purl 1 round.", "All sizes:", "Knit 3 rounds."]
