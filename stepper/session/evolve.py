@@ -221,7 +221,8 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             return replace(knitting, tens=event.tens)
         case Measured() if event.correction is not None:
             corrections = _with(knitting.corrections, event.correction)
-            return replace(knitting, corrections=corrections, mends=_moved(knitting.mends, event))
+            mends = _moved(knitting.mends, event, event.correction)
+            return replace(knitting, corrections=corrections, mends=mends)
         case Weighed():
             weighing = Weighing(index=event.place.index, stitch=event.place.stitch, grams=event.grams)
             rest = [each for each in knitting.balls if each.yarn != event.yarn]
@@ -297,11 +298,9 @@ def _mends(knitting: Knitting, event: Remedied) -> tuple[Mend, ...]:
     return (*knitting.mends, new)
 
 
-def _moved(mends: tuple[Mend, ...], event: Measured) -> tuple[Mend, ...]:
+def _moved(mends: tuple[Mend, ...], event: Measured, to: LengthCorrection) -> tuple[Mend, ...]:
     """Move what comes after a stretch that became longer or shorter."""
-    if event.correction is None:
-        return mends
-    longer_by = event.correction.rounds - event.rounds_before
+    longer_by = to.rounds - event.rounds_before
     end = event.place.index + event.rounds_left - longer_by
     return tuple(replace(each, index=each.index + longer_by * (each.index >= end)) for each in mends)
 

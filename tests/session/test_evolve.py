@@ -386,3 +386,22 @@ def test_a_count_that_differs_from_the_last_begins_the_search_anew_but_for_the_l
     assert other is not None
     assert (again.confirmed, sorted(again.sights, key=lambda each: each.seen.value)) == (True, [left, none_hangs])
     assert (other.confirmed, other.difference, other.sights) == (False, -2, (none_hangs,))
+
+
+def test_a_stretch_that_grows_takes_the_mends_behind_it_along() -> None:
+    """Made good in another round than the one meant, the fault would be doubled. By hand: in round 5 of a stretch that
+    ended with round 10; two rounds more, so that round 11, the first behind it, is now round 13."""
+    mends = tuple(Mend(index=index, stitch=0, change=-1, origin=2) for index in (6, 10, 11, 15))
+    knitting = Knitting(place=Position(index=5), mends=mends)
+    correction = LengthCorrection(stretch=0, rounds=12, rounds_per_10cm=30.0)
+    measured = Measured(
+        at=AT,
+        place=Position(index=5),
+        length_mm=100.0,
+        section="body",
+        rounds_before=10,
+        rounds_left=8,
+        correction=correction,
+    )
+    moved = evolve(State(knitting=knitting), measured).knitting.mends
+    assert [each.index for each in moved] == [6, 10, 13, 17]

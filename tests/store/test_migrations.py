@@ -225,3 +225,18 @@ def test_the_migrations_given_out_are_numbered_from_1() -> None:
     """The list every journal goes through must itself keep the rule."""
     assert [m.version for m in MIGRATIONS] == list(range(1, len(MIGRATIONS) + 1))
     assert len({m.name for m in MIGRATIONS}) == len(MIGRATIONS)
+
+
+def test_what_was_remembered_is_taken_along_as_far_as_the_journal_goes(saved: Path) -> None:
+    """A state kept before the first entry is a state; one kept of an entry that is not there would skip what she knits next."""
+    connection = connect(saved)
+    connection.execute("DELETE FROM snapshot")
+    for number, seq in enumerate((0, 3, 4), start=1):
+        connection.execute(
+            "INSERT INTO snapshot (id, seq, fingerprint, codec_version, body) VALUES (?, ?, 'f', 1, '{}')", (number, seq)
+        )
+    connection.close()
+    Journal.open(saved, title="Switchback").close()
+    connection = connect(saved, mode="ro")
+    assert connection.execute("SELECT seq FROM snapshot ORDER BY seq").fetchall() == [(0,), (3,)]
+    connection.close()

@@ -77,3 +77,11 @@ def test_a_heel_that_slips_after_its_turn_is_not_told() -> None:
 def test_a_turn_at_the_end_of_the_pattern_is_told() -> None:
     """Nobody comes back over it, but she works it all the same."""
     assert len(told(plan(START + "K15, turn."))) == 1
+
+
+@pytest.mark.parametrize("words", ["(P1, k1) 5 times", "*P1, k1; rep from * to last 5 sts"])
+def test_a_rib_behind_a_turn_loses_no_stitch_to_the_double_stitch(words: str) -> None:
+    """The first stitch of the first repeat is the double one (Craft Yarn Council); the other four repeats stay."""
+    row = plan(BARE.replace("P10", words)).rounds[4]
+    assert row.instruction == "ds, k1, (p1, k1) 4 times, turn, leave 5 unworked"
+    assert sum(run.times for run in row.runs if run.stitch in ("ds", "k", "p")) == 10

@@ -156,3 +156,13 @@ def test_a_piece_is_not_cast_on_beside_one_that_is_on_the_needles() -> None:
     """"Cast on 40 sts. Join in the round" of a sleeve, behind a body that is neither bound off nor held, is no part of its round."""
     told = faults(project("Cast on 60 sts.\nJoin in the round.\nKnit 2 rounds.\nCast on 40 sts. Join in the round.\nKnit 1 round.\nBind off."))
     assert "60 others are still on the needles" in told
+
+
+@pytest.mark.parametrize(("every", "markers"), [(0, None), (1, (1, 2, 3, 4)), (2, (2, 4)), (4, (4,)), (5, None)])
+def test_markers_stand_between_stitches_of_the_round(every: int, markers: tuple[int, ...] | None) -> None:
+    """Every 2 of 5 are two markers besides the beginning (counted); every 5, or none at all, are no markers to place."""
+    work = project(f"Cast on 5 sts. Join in the round.\nPlace a marker every {every} sts.\nKnit 1 rnd.\nBind off.")
+    if markers is None:
+        assert f"a marker every {every} stitches does not go on 5 stitches" in faults(work)
+    else:
+        assert plan_of(work).rounds[1].markers == markers

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.session.counting.checks import stretch_to_measure, yarn_called
-from stepper.session.cues import Count, Length, Note, Weight
+from stepper.session.cues import Count, Length, Note, OffBy, Weight
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase, plan, with_stretch
@@ -247,3 +247,13 @@ def test_a_yarn_is_known_by_its_key_and_its_name_in_any_case() -> None:
     assert _at(8).consider(Weight(at=AT, yarn="MC", grams=0.0)).events
     assert not _at(8).consider(Weight(at=AT, yarn="MC", grams=-1.0)).events
     assert not _at(8).consider(Note(at=AT, text="  ")).events
+
+
+def test_no_more_stitches_can_be_missing_than_there_are() -> None:
+    """156 there should be: all of them may be gone, and one more was misheard; "off by none" is no number at all."""
+    session = _at(8)
+    assert session.consider(OffBy(at=AT, stitches=156, sign=-1)).events
+    for stitches, sign, said in ((157, -1, "There are only 156."), (0, -1, "Say how many."), (0, 1, "Say how many.")):
+        refused = session.consider(OffBy(at=AT, stitches=stitches, sign=sign))
+        assert not refused.events
+        assert [getattr(effect, "sentence", "") for effect in refused.effects] == [said]
