@@ -50,7 +50,7 @@ def _wrapped(line: str, width: int) -> list[str]:
     ) or [""]
 
 
-def written_examples(examples: Examples) -> str:
+def write_examples(examples: Examples) -> str:
     """Write examples for the end of a help page."""
     lines = [line for typed, does in examples for line in (f"  {typed}", f"      {does}")]
     return "\n".join(["Examples:" if len(examples) > 1 else "Example:", *lines]) if examples else ""
@@ -68,7 +68,7 @@ class HelpfulParser(argparse.ArgumentParser):
             kwargs: As for `argparse.ArgumentParser`.
         """
         kwargs.setdefault("formatter_class", WholeWordsFormatter)
-        kwargs.setdefault("epilog", written_examples(examples) or None)
+        kwargs.setdefault("epilog", write_examples(examples) or None)
         # A part of an option's name is not taken for it: what it means would change with the next option.
         kwargs.setdefault("allow_abbrev", False)
         self.actions: list[argparse.Action] = []

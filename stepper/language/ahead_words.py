@@ -26,10 +26,10 @@ def _ready(effect: GetReady, plan: Plan) -> str:
     when = f"In the next {round_word(plan.rounds[effect.index])}"
     if ahead > 1:  # most of them are such as the one in hand
         when = f"In {plural(ahead, round_word(plan.rounds[effect.here]))}"
-    return f"{when} you need {list_words(things_needed(effect, plan))}."
+    return f"{when} you need {list_words(name_things_needed(effect, plan))}."
 
 
-def things_needed(effect: GetReady, plan: Plan) -> list[str]:
+def name_things_needed(effect: GetReady, plan: Plan) -> list[str]:
     """Name what has to be at hand: "the 3.5 mm needle", "a holder"."""
     things = []
     if effect.needle_mm is not None:

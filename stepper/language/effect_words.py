@@ -47,7 +47,7 @@ from stepper.session.effects import Effect, Lead, ReadingChange
 from stepper.session.speech_length import MOST_S, seconds_of
 from stepper.session.state import Position
 from stepper.session.steps import StepPart
-from stepper.session.stops import remarks_before, shorten_catches, told_catches
+from stepper.session.stops import list_first_catches, remarks_before, shorten_catches
 
 
 def tell_effect(effect: Effect, plan: Plan) -> str:
@@ -79,7 +79,7 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
         return said
     before = () if effect.heard else remarks_before(round_)
     remarks = [f"{sentence_case(remark.rstrip('.'))}." for remark in before]
-    catches = shorten_catches(catches_of(round_)) if effect.slower else told_catches(plan, round_)
+    catches = shorten_catches(catches_of(round_)) if effect.slower else list_first_catches(plan, round_)
     # Behind the stitches: she works those first.
     behind = [f"{each}." for each in catches if effect.slower or each not in effect.heard]
     return " ".join([*remarks, said, *behind])

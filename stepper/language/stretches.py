@@ -22,7 +22,7 @@ _HELD: Final = {_SEMICOLONS: re.compile(rf"{_TIMES}:"), _COMMAS: re.compile(rf"{
 # What holds the parts on both sides of a sign together: "twelve times: ...; ..." and "..., ..., nine times".
 
 
-def in_stretches(text: str, words_per_minute: int = WORDS_PER_MINUTE) -> str:
+def part_long_sentences(text: str, words_per_minute: int = WORDS_PER_MINUTE) -> str:
     """Put a full stop where a sentence would take longer than `LONGEST_S`, as far as it can be parted.
 
     Args:

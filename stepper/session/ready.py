@@ -45,12 +45,12 @@ def tell_ready(plan: Plan, origin: Position, place: Position) -> Iterator[GetRea
     """
     first = max(place.index + 1, origin.index + READY_ROUNDS + 1)
     for index in range(first, min(place.index + READY_ROUNDS + 1, len(plan.rounds))):
-        needed = needed_at(plan, index, here=place.index)
+        needed = find_needed(plan, index, here=place.index)
         if needed is not None:
             yield needed
 
 
-def needed_at(plan: Plan, index: int, *, here: int) -> GetReady | None:
+def find_needed(plan: Plan, index: int, *, here: int) -> GetReady | None:
     """Return what has to be fetched for a round; None if all of it is in her hands.
 
     Args:

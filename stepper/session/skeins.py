@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from stepper.plan.model import Plan
-from stepper.plan.yarn.skein_ends import SkeinEnd, skein_ends
+from stepper.plan.yarn.skein_ends import SkeinEnd, find_skein_ends
 from stepper.session.effects import Effect
 from stepper.session.state import Knitting, Position
 
@@ -27,10 +27,10 @@ class GetSkein(Effect):
     """The round that begins now."""
 
 
-def ends_ahead(plan: Plan, knitting: Knitting) -> tuple[SkeinEnd, ...]:
+def find_ends_ahead(plan: Plan, knitting: Knitting) -> tuple[SkeinEnd, ...]:
     """Return where the skeins of all yarns end, in the order of the rounds."""
     weighed = {each.yarn: each.weighing for each in knitting.balls}
-    found = [end for yarn in plan.yarns for end in skein_ends(plan, yarn, weighed.get(yarn))]
+    found = [end for yarn in plan.yarns for end in find_skein_ends(plan, yarn, weighed.get(yarn))]
     return tuple(sorted(found, key=lambda end: end.likely))
 
 
@@ -43,7 +43,7 @@ def tell_skeins(plan: Plan, knitting: Knitting, origin: Position, place: Positio
         origin: Where it stood.
         place: Where it stands now, in a later round.
     """
-    for end in ends_ahead(plan, knitting):
+    for end in find_ends_ahead(plan, knitting):
         new = origin.index + SKEIN_ROUNDS < end.soonest <= place.index + SKEIN_ROUNDS
         if new and end.likely >= place.index:
             yield GetSkein(end=end, here=place.index)

@@ -35,7 +35,7 @@ def stops_before(plan: Plan, round_: Round, by: By) -> tuple[tuple[str, ...], ..
     """
     if not round_.remarks:
         return ()
-    before, catches = remarks_before(round_), told_catches(plan, round_)
+    before, catches = remarks_before(round_), list_first_catches(plan, round_)
     if not before and not catches:
         return ()
     first = cut_into_steps(round_, by)[0]
@@ -71,7 +71,7 @@ def remarks_before(round_: Round) -> tuple[str, ...]:
     return tuple(each for each in round_.remarks if each not in catches)
 
 
-def told_catches(plan: Plan, round_: Round) -> tuple[str, ...]:
+def list_first_catches(plan: Plan, round_: Round) -> tuple[str, ...]:
     """Return where floats are caught, if the round is worked for the first time.
 
     What a chart catches is told once, and how long a float is can be asked for.

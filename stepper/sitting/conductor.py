@@ -18,7 +18,7 @@ from queue import Empty, SimpleQueue
 from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
 from stepper.language.listening_words import list_surest_words, tell_without_ears
-from stepper.language.stretches import in_stretches
+from stepper.language.stretches import part_long_sentences
 from stepper.language.understanding.own_words import list_own_words
 from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.mouth.ports import Speaker, SpokenLine, Tone
@@ -337,4 +337,4 @@ class Conductor:
     def _spoken(self, line: str, *, slower: bool) -> SpokenLine:
         """Put figures into words, and full stops where it would go on too long at her rate."""
         rate = self._settings.speech.words_per_minute(slower=slower)
-        return SpokenLine(text=in_stretches(spell_out(line), rate), slower=slower)
+        return SpokenLine(text=part_long_sentences(spell_out(line), rate), slower=slower)

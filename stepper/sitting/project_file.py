@@ -11,7 +11,7 @@ from stepper.craft.even.manners import Manner
 from stepper.plan.compile import SecondReading, compile_plan, faults_of
 from stepper.plan.model import Plan
 from stepper.project.model import Project
-from stepper.project.page.marks import standing_marks
+from stepper.project.page.marks import find_standing_marks
 from stepper.project.problems import Problem, UnsoundFileError
 from stepper.project.reader import FileReading, read_project
 from stepper.project.source import read_picture, read_text
@@ -73,7 +73,7 @@ def load_sizes(path: Path) -> PrintedSizes:
     """
     text = read_text(path)
     reading = read_project(text, lambda picture: read_picture(path.parent / picture))
-    marks = standing_marks(text)
+    marks = find_standing_marks(text)
     if reading.project is None or marks:
         raise UnsoundFileError((*_all_problems(reading), *marks), text, str(path))
     compiled = compile_plan(reading.project)
@@ -113,7 +113,7 @@ def _compiled(
     except _PictureAsked:
         reading = read_project(text, lambda picture: read_picture(folder / picture))
         compiled = _worked_out(reading, formerly=formerly)
-    standing = standing_marks(text) if marks else ()
+    standing = find_standing_marks(text) if marks else ()
     if compiled is None:
         own = _cue_problems(reading.partial, None) if cues else ()
         raise UnsoundFileError((*_all_problems(reading), *own, *standing), text, name)

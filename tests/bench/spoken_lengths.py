@@ -19,7 +19,7 @@ from pathlib import Path
 
 from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
-from stepper.language.stretches import in_stretches
+from stepper.language.stretches import part_long_sentences
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.natural_worker import NaturalLibrary
 from stepper.mouth.settings import SpeechSettings
@@ -77,12 +77,12 @@ def main() -> None:
     known, kinds, steps = {}, {}, {}
     for name in names:
         for kind, line in lines_of(plans_of(folder / f"{name}.yaml")[0], options.every):
-            for sentence in re.split(r"(?<=[.?!]) ", in_stretches(spell_out(line), rate)) if line else ():
+            for sentence in re.split(r"(?<=[.?!]) ", part_long_sentences(spell_out(line), rate)) if line else ():
                 if sentence not in known:
                     known[sentence] = len(voice.speech(sentence, rate)) / 2 / voice.rate_hz
                 kinds.setdefault(kind, {})[sentence] = known[sentence]
             if line and kind == "TellStep" and line not in steps:
-                steps[line] = len(voice.speech(in_stretches(spell_out(line), rate), rate)) / 2 / voice.rate_hz
+                steps[line] = len(voice.speech(part_long_sentences(spell_out(line), rate), rate)) / 2 / voice.rate_hz
     if isinstance(voice, EspeakVoice):
         voice.close()
     print(f"{'what is said':44} {'kinds':>6} {'p50 s':>6} {'p95 s':>6} {'max s':>6} {'words':>6}")

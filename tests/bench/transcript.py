@@ -18,7 +18,7 @@ from pathlib import Path
 
 from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
-from stepper.language.stretches import in_stretches
+from stepper.language.stretches import part_long_sentences
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
 from stepper.plan.model import Plan
@@ -73,7 +73,7 @@ def main() -> None:
     for said, line in exchange(plans_of(path)[0]):
         if not line:
             continue
-        parts = re.split(r"(?<=[.?!]) ", in_stretches(spell_out(line)))
+        parts = re.split(r"(?<=[.?!]) ", part_long_sentences(spell_out(line)))
         for part in parts:
             if part not in known:
                 known[part] = len(voice.speech(part, rate)) / 2 / voice.rate_hz

@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.commands.main import COMMANDS, main
-from stepper.commands.parser import HelpfulParser, did_you_mean, written_examples
+from stepper.commands.parser import HelpfulParser, did_you_mean, write_examples
 
 ARGUMENTS = [[name] for name in COMMANDS] + [["voice", part] for part in ("install", "enrol", "try")]
 
@@ -91,5 +91,5 @@ def test_an_option_is_never_broken_at_its_hyphen(monkeypatch: pytest.MonkeyPatch
 
 def test_one_example_is_called_one() -> None:
     """And none leaves the page as it was."""
-    assert written_examples([("a b", "does it")]) == "Example:\n  a b\n      does it"
-    assert written_examples([]) == ""
+    assert write_examples([("a b", "does it")]) == "Example:\n  a b\n      does it"
+    assert write_examples([]) == ""

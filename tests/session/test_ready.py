@@ -10,7 +10,7 @@ from stepper.language.effect_words import tell_effect
 from stepper.session.cues import Next
 from stepper.session.effects import TellStep
 from stepper.session.machine import Session
-from stepper.session.ready import GetReady, needed_at, tell_ready
+from stepper.session.ready import GetReady, find_needed, tell_ready
 from stepper.session.state import Knitting, Position, State
 from tests.fixtures import plan_named
 from tests.playbook import AT
@@ -37,7 +37,7 @@ def test_what_the_pattern_asks_for_is_told_two_rounds_ahead(
 ) -> None:
     """As printed: a needle, a yarn, a holder, markers; nobody gets up in the middle of a round."""
     plan, index = plan_named(name), index_of(name, section, number)
-    found = needed_at(plan, index, here=index - 2)
+    found = find_needed(plan, index, here=index - 2)
     assert found is not None
     assert tell_effect(found, plan) == told
 
@@ -45,7 +45,7 @@ def test_what_the_pattern_asks_for_is_told_two_rounds_ahead(
 def test_each_thing_is_told_once_however_the_rounds_go_by() -> None:
     """Round by round or three at a time, each need lies in sight of one step alone; what is passed is not told."""
     plan = plan_named("switchback")
-    needed = {each.index for each in plan.rounds[1:] if needed_at(plan, each.index, here=0)}
+    needed = {each.index for each in plan.rounds[1:] if find_needed(plan, each.index, here=0)}
     for stride in (1, 3):
         places = [Position(index=index) for index in range(0, len(plan.rounds), stride)]
         told = [one.index for a, b in pairwise(places) for one in tell_ready(plan, a, b)]

@@ -9,7 +9,7 @@ from stepper.plan.yarn.skein_ends import SkeinEnd
 from stepper.session.cues import RoundsDone
 from stepper.session.effects import TellStep
 from stepper.session.machine import Session
-from stepper.session.skeins import GetSkein, ends_ahead, tell_skeins
+from stepper.session.skeins import GetSkein, find_ends_ahead, tell_skeins
 from stepper.session.state import Knitting, Position
 from tests.fixtures import plan_named
 from tests.playbook import AT, after, opened, transcript
@@ -20,7 +20,7 @@ def test_the_next_skein_is_named_once_and_rounds_before_the_old_one_ends() -> No
     plan = plan_named("switchback")
     places = [Position(index=index) for index in range(len(plan.rounds))]
     told = [one for a, b in pairwise(places) for one in tell_skeins(plan, Knitting(place=b), a, b)]
-    ends = ends_ahead(plan, Knitting())
+    ends = find_ends_ahead(plan, Knitting())
     assert [one.end for one in told] == list(ends)
     assert all(0 < one.end.likely - one.here <= 12 for one in told)
     first = plan.rounds[ends[0].likely]
@@ -31,7 +31,7 @@ def test_the_next_skein_is_named_once_and_rounds_before_the_old_one_ends() -> No
 def test_it_is_said_before_the_round_and_with_what_else_is_ahead() -> None:
     """Behind the instruction it would push the stitches out of mind."""
     plan = plan_named("switchback")
-    first = ends_ahead(plan, Knitting())[0]
+    first = find_ends_ahead(plan, Knitting())[0]
     session = after(opened(plan), "go to round 16 of body")
     assert session.state.place.index == first.soonest - 2
     session = after(opened(plan), "go to round 15 of body")
@@ -44,11 +44,11 @@ def test_weighing_the_ball_moves_it_and_undo_moves_it_back() -> None:
     """What the scale says is nearer the truth than the label."""
     plan = plan_named("switchback")
     session = after(opened(plan), "go to round 5 of body")
-    before = ends_ahead(plan, session.state.knitting)[0]
+    before = find_ends_ahead(plan, session.state.knitting)[0]
     weighed = after(session, "chalk weighs 4 grams")
-    assert ends_ahead(plan, weighed.state.knitting)[0].likely < before.likely
+    assert find_ends_ahead(plan, weighed.state.knitting)[0].likely < before.likely
     undone = after(weighed, "undo")
-    assert ends_ahead(plan, undone.state.knitting)[0] == before
+    assert find_ends_ahead(plan, undone.state.knitting)[0] == before
 
 
 def test_the_last_skein_is_never_called_another() -> None:

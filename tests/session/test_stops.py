@@ -15,7 +15,7 @@ from stepper.session.machine import Session
 from stepper.session.speech_length import seconds_of
 from stepper.session.state import Position, State
 from stepper.session.steps import By, cut_into_steps
-from stepper.session.stops import remarks_before, shorten_catches, stops_before, told_catches
+from stepper.session.stops import list_first_catches, remarks_before, shorten_catches, stops_before
 from tests.fixtures import plan_named
 from tests.plans import plan
 from tests.playbook import AT, check, opened
@@ -113,7 +113,7 @@ def test_every_remark_of_a_garment_is_told_once_in_stops_or_with_its_step() -> N
     garment = plan_named("switchback")
     parted = 0
     for round_ in garment.rounds:
-        wanted = [*remarks_before(round_), *told_catches(garment, round_)]
+        wanted = [*remarks_before(round_), *list_first_catches(garment, round_)]
         stops = stops_before(garment, round_, By.ROUND)
         parted += bool(stops)
         heard = tuple(chain(*stops))

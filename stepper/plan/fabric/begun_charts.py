@@ -9,7 +9,7 @@ from stepper.plan.state.needles import Needles
 from stepper.project.stitchwork import ChartPart, Element, Several
 
 
-def begun_charts(cycle: tuple[Template, ...], needles: Needles) -> tuple[Template, ...]:
+def go_on_with_charts(cycle: tuple[Template, ...], needles: Needles) -> tuple[Template, ...]:
     """Return how rows go on that worked only some rows of a chart: the same, with the next row of it.
 
     "Set-up rnd: K4, work rnd 1 of chart rope over next 8 sts. Cont in patt as set" means round 2 next.

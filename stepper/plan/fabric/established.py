@@ -14,7 +14,7 @@ from dataclasses import replace
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.fabric.begun_charts import begun_charts
+from stepper.plan.fabric.begun_charts import go_on_with_charts
 from stepper.plan.fabric.columns import (
     KNIT,
     Noticed,
@@ -167,7 +167,7 @@ def _tell(known: Established, needles: Needles) -> None:
     if not drafts:
         known.columns = []
         return
-    if begun_charts(known.cycle, needles):
+    if go_on_with_charts(known.cycle, needles):
         known.why = "its chart is not worked once through"
         return
     flat, alone = drafts[-1].flat, known.rounds == 1 and len(drafts) == 1
@@ -413,7 +413,7 @@ def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple
         return None
     _carry(known, needles)
     tell_doubt(needles, place)
-    begun = begun_charts(known.cycle, needles)
+    begun = go_on_with_charts(known.cycle, needles)
     if begun and not known.shaped and not known.since and not (needles.flat and len(begun) % 2):
         return begun, 0
     if known.cycle and not known.shaped and not begun:

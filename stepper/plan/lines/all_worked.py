@@ -17,7 +17,7 @@ _MOST_ROWS = 400
 """More rows than the turn of any heel has."""
 
 
-def until_all_worked(
+def work_until_none_waits(
     cycle: tuple[Template, ...], duration: UntilAllWorked, needles: Needles, *, start: int
 ) -> None:
     """Work a cycle of short rows until none leaves a stitch waiting."""

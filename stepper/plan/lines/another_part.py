@@ -12,7 +12,7 @@ from dataclasses import replace
 
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import DraftRound
-from stepper.plan.lines.ended_rounds import side_ended
+from stepper.plan.lines.ended_rounds import find_side_ended
 from stepper.plan.state.measuring_places import stretch_named
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Rounds, UntilCount, UntilLength
@@ -199,7 +199,7 @@ def _long(until: UntilLength, own: list[int], needles: Needles) -> int | None:
     if origin is None:
         return None
     target, height = until.length.of(needles.size), 0.0
-    side = side_ended(until.ending_side)
+    side = find_side_ended(until.ending_side)
     best: tuple[float, int] | None = None
     number_of = {at: number for number, at in enumerate(own, 1)}
     for at in range(origin, own[-1] + 1):

@@ -11,7 +11,7 @@ from stepper.plan.fabric.columns import KNIT
 from stepper.plan.fabric.established import as_it_looks, asks_pattern, establish, even, ground
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
-from stepper.plan.lines.all_worked import until_all_worked
+from stepper.plan.lines.all_worked import work_until_none_waits
 from stepper.plan.lines.cut_short import forget_cut_short, tell_cut_short
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.short_row_method import count_unwrapped
@@ -204,7 +204,7 @@ def last_for(
     elif isinstance(duration, UntilCount | UntilBetween):
         _to_count(cycle, duration, needles, start=at)
     elif isinstance(duration, UntilAllWorked):
-        until_all_worked(cycle, duration, needles, start=at)
+        work_until_none_waits(cycle, duration, needles, start=at)
     elif isinstance(duration, UntilRows):
         repeat(cycle, rows_left(duration, needles) - less, needles, place, start=at)
     elif isinstance(duration, UntilLike):

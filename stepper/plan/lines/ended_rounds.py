@@ -35,9 +35,9 @@ def _ends_so(instruction: Ended, cycle: tuple[Template, ...], at: int, needles: 
         return bool(cycle) and list(numbers_of(cycle, needles))[at] == wanted
     if instruction.side in ("k", "p") and ground(needles) not in ("plain", ""):
         return False
-    return needles.flat and needles.drafts[-1].side == side_ended(instruction.side)
+    return needles.flat and needles.drafts[-1].side == find_side_ended(instruction.side)
 
 
-def side_ended(word: str) -> str:
+def find_side_ended(word: str) -> str:
     """Return the side that rounds end with: a knit row is a right-side row, a purl row one of the other."""
     return {"k": "RS", "p": "WS"}.get(word, word)

@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.lines.shaping.intervals import named_round
+from stepper.plan.lines.shaping.intervals import find_named_round
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.abbreviate import yarns_of
@@ -58,7 +58,7 @@ def fill_numbers(line: Line, repeated: Repeated, needles: Needles) -> tuple[Temp
 def repeated_cycle(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
     """Return the rounds a line repeats, by name or number or the last; none, reported, if unknown."""
     if repeated.label:
-        named = named_round(repeated.label, repeated.place, needles)
+        named = find_named_round(repeated.label, repeated.place, needles)
         return (named,) if named is not None else ()
     if repeated.numbers:
         missing = [number for number in repeated.numbers if number not in needles.section.numbered]

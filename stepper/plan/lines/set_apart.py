@@ -65,7 +65,7 @@ def _hold(instruction: SetApart, number: int, waiting: int, needles: Needles) ->
     needles.last.apart = len(needles.drafts)
 
 
-def names_the_others(instruction: Phrase, needles: Needles) -> bool:
+def take_as_the_others(instruction: Phrase, needles: Needles) -> bool:
     """Take "place the remaining 32 sts on hold for instep" behind rows over the others as those that wait.
 
     Returns:

@@ -26,9 +26,9 @@ from stepper.plan.lines.laid_out import lay_out
 from stepper.plan.lines.repeated_rounds import check_rounds, repeated_cycle
 from stepper.plan.lines.returned import take_back
 from stepper.plan.lines.rounds import work_template
-from stepper.plan.lines.set_apart import names_the_others
+from stepper.plan.lines.set_apart import take_as_the_others
 from stepper.plan.lines.shaping.edge_shaping import work_at_edge
-from stepper.plan.lines.shaping.intervals import named_round, work_at_intervals, work_edge_rows
+from stepper.plan.lines.shaping.intervals import find_named_round, work_at_intervals, work_edge_rows
 from stepper.plan.lines.shaping.side_by_side import work_together
 from stepper.plan.lines.stripes import work_stripes
 from stepper.plan.model import Run, runs_written
@@ -98,7 +98,7 @@ def _(instruction: Phrase, needles: Needles) -> None:
         return
     if needles.counting.lost and _brings_stitches(instruction.elements):
         needles.regain(0)
-    if names_the_others(instruction, needles):
+    if take_as_the_others(instruction, needles):
         return
     further = split_at_beginning(instruction, needles)
     if further is not None:
@@ -299,7 +299,7 @@ def _(instruction: Going, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Labelled, needles: Needles) -> None:
-    template = named_round(instruction.label, instruction.place, needles)
+    template = find_named_round(instruction.label, instruction.place, needles)
     if template is not None:
         work_template(template, needles)
 

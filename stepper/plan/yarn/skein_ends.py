@@ -50,7 +50,7 @@ def _uses(same: SamePlan) -> tuple[dict[str, Amount], ...]:
     return with_second_pieces(same.plan, yarn_use(same.plan))
 
 
-def skein_ends(plan: Plan, yarn: str, weighing: Weighing | None = None) -> tuple[SkeinEnd, ...]:
+def find_skein_ends(plan: Plan, yarn: str, weighing: Weighing | None = None) -> tuple[SkeinEnd, ...]:
     """Find where the skeins of a yarn end.
 
     Args:

@@ -21,7 +21,7 @@ _OF_A_ROW: Final = "Write the line so that it is read, or delete this row to kee
 _OF_A_VALUE: Final = f"Put it right, or delete the comment ({MARK} and what follows) if it is right already."
 
 
-def standing_marks(text: str) -> tuple[Problem, ...]:
+def find_standing_marks(text: str) -> tuple[Problem, ...]:
     """Find the marks that have not been put right or taken away.
 
     Args:

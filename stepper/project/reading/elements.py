@@ -13,7 +13,7 @@ from stepper.craft import stitches
 from stepper.project.instructions import Assumed
 from stepper.project.lengths import in_one_unit, read_length
 from stepper.project.problems import Problem, Span
-from stepper.project.reading.goals import GOALS, named_goal
+from stepper.project.reading.goals import GOALS, read_goal
 from stepper.project.reading.manners import stretch_in
 from stepper.project.stitchwork import (
     Across,
@@ -106,7 +106,7 @@ class ElementBuilder:
 
     def _goal_name(self, tree: Any) -> str:
         """Return which marker, or stitch at a turn, a goal means; note a marker assumed to be the next."""
-        name = named_goal(tree)
+        name = read_goal(tree)
         token = next((child for child in tree.children if getattr(child, "type", "") == "MARKER"), None)
         which = re.search(r"\b(?:raglan|side|gusset|thumb|underarm|cent(?:er|re))\b", str(token or ""), re.I)
         if token is not None and which is not None and not name:

@@ -27,7 +27,7 @@ GOALS = {
 """Goal of each rule of the grammar, as `stepper.project.stitchwork.Until` has it."""
 
 
-def named_goal(tree: Any) -> str:
+def read_goal(tree: Any) -> str:
     """Return which marker, or stitch at a turn, the words of a goal mean."""
     words = " ".join(str(child).lower() for child in tree.children if isinstance(child, Token))
     if GOALS.get(tree.data) in ("turn", "past"):

@@ -18,7 +18,7 @@ from stepper.session.effects import Effect
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.outlook import Outlook, look_ahead, paces_of
 from stepper.session.questions.about_round import yarns_of
-from stepper.session.skeins import ends_ahead
+from stepper.session.skeins import find_ends_ahead
 from stepper.session.state import Reminder, State, Verified
 
 MOST_SIGHTS = 3
@@ -351,7 +351,7 @@ def tell_tonight(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     seen = look_ahead(plan, state, at)
     here = state.place.index
     until = min(seen.film_to.index, len(plan.rounds) - 1)
-    skeins = tuple(end for end in ends_ahead(plan, state.knitting) if here < end.likely <= until)
+    skeins = tuple(end for end in find_ends_ahead(plan, state.knitting) if here < end.likely <= until)
     ending = {end.likely for end in skeins}
     sights = [
         index for index in range(here + 1, until + 1) if index in ending or _begins_something(plan, index)

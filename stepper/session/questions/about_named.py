@@ -75,7 +75,7 @@ class TellRhythm(Effect):
 def tell_part_notes(plan: Plan, state: State, place: str) -> Iterator[Effect]:
     """Tell what was noted in the sections that a name means: the other sleeve, where one is in hand."""
     here = plan.rounds[state.place.index].section
-    called = sections_called(plan, place)
+    called = find_sections(plan, place)
     if not called:  # "this rib" is no section
         yield from tell_notes(plan, state, "")
         return
@@ -88,13 +88,13 @@ def tell_part_notes(plan: Plan, state: State, place: str) -> Iterator[Effect]:
     )
 
 
-def sections_called(plan: Plan, name: str) -> tuple[str, ...]:
+def find_sections(plan: Plan, name: str) -> tuple[str, ...]:
     """Return the sections whose names hold some words, in any number, in working order."""
     wanted = bare_words(name)
     return tuple(each for each in plan.sections if wanted and wanted <= bare_words(each))
 
 
-def lines_called(plan: Plan, name: str) -> tuple[Round, ...]:
+def find_lines(plan: Plan, name: str) -> tuple[Round, ...]:
     """Return the rounds whose label holds some words, in any number, or that are the division."""
     wanted = bare_words(name)
     if not wanted:
@@ -107,7 +107,7 @@ def lines_called(plan: Plan, name: str) -> tuple[Round, ...]:
 
 def tell_part_counts(plan: Plan, state: State, place: str) -> Iterator[Effect]:
     """Tell the stitches at the beginning and the end of sections, or before and after a line."""
-    sections = sections_called(plan, place)
+    sections = find_sections(plan, place)
     if sections:
         inside = [[each for each in plan.rounds if each.section == name] for name in sections]
         counts = [
@@ -115,7 +115,7 @@ def tell_part_counts(plan: Plan, state: State, place: str) -> Iterator[Effect]:
         ]
         yield TellPartCounts(counts=tuple(counts), is_line=False)
         return
-    lines = lines_called(plan, place)
+    lines = find_lines(plan, place)
     ahead = [each for each in lines if each.index >= state.place.index]
     found = ahead[:1] or lines[-1:]
     yield TellPartCounts(
@@ -131,7 +131,7 @@ def _last_count(part: list[Round]) -> int:
 def tell_lines_left(plan: Plan, state: State, place: str) -> Iterator[Effect]:
     """Tell how many lines of a name are still to be worked: buttonholes, for one."""
     here = state.place.index
-    lines = [each.index for each in lines_called(plan, place)]
+    lines = [each.index for each in find_lines(plan, place)]
     ahead = tuple(index for index in lines if index >= here)
     yield TellLinesLeft(name=place, ahead=ahead, done=len(lines) - len(ahead), here=here)
 

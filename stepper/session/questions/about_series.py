@@ -72,7 +72,7 @@ def tell_due_now(plan: Plan, here: int) -> Iterator[Effect]:
     """
     if here >= len(plan.rounds):
         return
-    running = running_series(plan, here)
+    running = find_running_series(plan, here)
     due = tuple(each for each in running if each.index == here)
     if len(running) > 1 and due:
         yield TellDueNow(series=due)
@@ -83,12 +83,12 @@ def tell_series(plan: Plan, state: State) -> Iterator[Effect]:
     here = state.place.index
     if here >= len(plan.rounds):
         return
-    running = running_series(plan, here)
+    running = find_running_series(plan, here)
     if len(running) > 1:
         yield TellSeries(series=running, here=here)
 
 
-def running_series(plan: Plan, here: int) -> tuple[Series, ...]:
+def find_running_series(plan: Plan, here: int) -> tuple[Series, ...]:
     """Find the series that have begun and are not over, with the next round of each.
 
     Args:

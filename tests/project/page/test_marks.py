@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.project.page.marks import standing_marks
+from stepper.project.page.marks import find_standing_marks
 
 FILE = """\
 # Where LOOK stands, something was not found or not understood.
@@ -21,7 +21,7 @@ sections:
 
 def test_each_mark_is_told_where_it_stands_with_what_it_says() -> None:
     """Line and column of the comment, and the reason that was written when the page was read."""
-    value, row, bare = standing_marks(FILE)
+    value, row, bare = find_standing_marks(FILE)
     assert (value.line, value.column) == (4, FILE.splitlines()[3].index("#") + 1)
     assert value.message == "LOOK still stands here: no gauge was found"
     assert (row.line, row.column, row.length) == (8, 7, len(FILE.splitlines()[7].strip()))
@@ -32,4 +32,4 @@ def test_each_mark_is_told_where_it_stands_with_what_it_says() -> None:
 
 def test_only_the_mark_of_a_comment_counts() -> None:
     """The word in the head of the file, in a note or in a title is no mark."""
-    assert standing_marks("title: LOOK here\n# Where LOOK stands, look.\nwork: LOOK: a note\nhref: a#LOOK: b\n") == ()
+    assert find_standing_marks("title: LOOK here\n# Where LOOK stands, look.\nwork: LOOK: a note\nhref: a#LOOK: b\n") == ()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from stepper.language.effect_words import tell_effect
 from stepper.plan.model import Plan
 from stepper.session.machine import Session
-from stepper.session.questions.about_series import TellSeries, running_series, tell_due_now, tell_series
+from stepper.session.questions.about_series import TellSeries, find_running_series, tell_due_now, tell_series
 from stepper.session.state import Knitting, Position, State
 from tests.fixtures import plan_named
 from tests.plan.test_compile import plan_of
@@ -53,7 +53,7 @@ def test_both_ends_and_all_markers_on_the_same_rounds_are_one_count() -> None:
     """A raglan and a sleeve have a single count, however many places it shapes at."""
     for name in ("cardigan", "switchback"):
         made = plan_named(name)
-        assert all(len(running_series(made, each.index)) < 2 for each in made.rounds)
+        assert all(len(find_running_series(made, each.index)) < 2 for each in made.rounds)
 
 
 def test_cables_and_increases_are_two_counts() -> None:

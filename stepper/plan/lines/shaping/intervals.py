@@ -33,7 +33,7 @@ _SAME = "same "
 """Begins the name of a round that the page calls by what it does: "rep this inc every 8th row"."""
 
 
-def named_round(label: str, place: Span, needles: Needles) -> Template | None:
+def find_named_round(label: str, place: Span, needles: Needles) -> Template | None:
     """Find a round by the name under which it was written out; None, and reported, if there is none."""
     named, name = needles.section.named, label.removeprefix(_SAME)
     template = _written_out(name, named) or _just_shaped(label, needles)
@@ -203,7 +203,7 @@ def _stitches(elements: tuple[Element, ...]) -> set[str]:
 def round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
     """Return the round that is worked at intervals: written in the line itself, or by its name."""
     if instruction.round is None:
-        return named_round(instruction.label, instruction.place, needles)
+        return find_named_round(instruction.label, instruction.place, needles)
     return Template(instruction.round.elements, instruction.round.place, side=needles.line.side)
 
 
