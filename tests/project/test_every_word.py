@@ -38,6 +38,8 @@ SILENT = {
     # "Next 8 sts", "back on the needles", "the held stitches", "graft together": there are no others.
     "make", "same", "alike", "given",
     "next", "first", "back", "held", "together",
+    # "In this pattern": the one that is worked. "Knit all the way": to the end, as "knit" alone.
+    "this", "way",
     # "On to a holder", "12 sts on each needle", stitches divided "evenly" where no other way is said.
     "to", "needle", "evenly",
     # "Right side facing" in the head of a row is its side.

@@ -68,12 +68,21 @@ def _other_meaning(name: str, words: str) -> str:
         return ""  # none, or several: what is told in steps is not put together here
     (code,) = codes
     same = (stitch(code).uses, stitch(code).leaves) == (entry.uses, entry.leaves)
-    if code == entry.code or (same and entry.code in _ANY):
+    if code in (entry.code, _crossed(entry.code)) or (same and entry.code in _ANY):
         return ""
     return (
         f'the page means {code} by "{name}", which is read as {entry.code} here: write {code} in the lines '
         "that have it, then take this mark off."
     )
+
+
+def _crossed(code: str) -> str:
+    """Return what a cable by its number crosses: `c4f` is `2/2 lc`; nothing for other stitches."""
+    cable = re.fullmatch(r"c(\d+)([fb])", code)
+    if cable is None or int(cable.group(1)) % 2:
+        return ""
+    half = int(cable.group(1)) // 2
+    return f"{half}/{half} {'lc' if cable.group(2) == 'f' else 'rc'}"
 
 
 def _codes(line: Line) -> list[str]:

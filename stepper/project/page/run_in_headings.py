@@ -19,9 +19,9 @@ _PART = (
     r"|Border|Edging|Armholes?|Shoulders?|Raglan|Cap|Band|Bands|Hem|Welt|Instep|Flap|Mitten|Mitt|Sock|Hat|Pocket|Cowl|Scarf|Shawl|Palm|Ribbing|Finger)"
 )
 _WITH_PART = (
-    r"(?:Left|Right|First|Second|Upper|Lower|Front|Back|Button|Buttonhole|Neck|Heel|Full-Fashioned|Sweater|V)"
+    r"(?:Left|Right|First|Second|Upper|Lower|Front|Back|Button|Buttonhole|Neck|Heel|Full-Fashioned|Sweater|V|Center|Centre|Side|Main|Inner|Outer)"
 )
-_NAMED = rf"(?:{_WITH_PART}\s+){{0,2}}{_PART}"
+_NAMED = rf"(?:{_WITH_PART}\s+){{0,2}}{_PART}(?:\s+of\s+(?:the\s+)?{_PART})?"
 _SHAPED = (
     rf"Shape\s+(?:(?:the|and|for|{_WITH_PART}|{_PART}|Top|Side|of)\s+){{0,3}}"
     rf"(?:{_PART}|Top|Neck|raglan|armholes?|neck|shoulders?|crown|toe|top|sleeve|cap)"

@@ -16,7 +16,7 @@ ENDS = (".", ":", "!", "?")
 """Signs that end a sentence at the end of a row."""
 _SENTENCE = re.compile(
     r"(?:(?<=[.!?])|(?<=sts[\])])|(?<=sts\.[\])])|(?<=follows:)(?=\s+(?:Row|Rnd|Round|Next|1st)\b))(?<!\bSt\.)(?<!\bNo\.)(?<!\bapprox\.)(?<!\be\.g\.)(?<!\bi\.e\.)\s+"
-    r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)\b)"
+    r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round|ROW|RND|ROUND)\b)"
 )
 _GOES_ON = re.compile(
     r"[,;(\[&/+-]$|\b(?:and|or|to|the|of|for|until|every|from|with|an?|at|last|ending|repeating|k|p|rep)$"
@@ -38,6 +38,10 @@ _ON_NEEDLE = re.compile(
     re.I,
 )
 """What is worked or lies on one needle, each needle in a row of its own: "Needle 1: K to last 3 sts, …"."""
+_ONE_STITCH = re.compile(r":\s*[kp]$", re.I)
+"""A row worked in one stitch, after which a new one begins: "Row 2: P"."""
+_GOES_WITH_STITCH = re.compile(r"^[\d,;(\[]|^(?:to|tog|all|across|around|until|every|even|for)\b", re.I)
+"""What belongs to the stitch at the end of the row above: "Row 3: K" / "to end"."""
 _LIST = re.compile(r"[(\[]\s*\d+\s*[:,;]?$")
 """A list of sizes that begins at the end of a row, whatever brackets were left open or closed before it."""
 _ROWS = re.compile(r"\b(?:rows|rnds|rounds)\b", re.I)
@@ -91,6 +95,8 @@ def stands_in_stops(text: str) -> bool:
 def goes_on(row: str, following: str) -> bool:
     """Return whether a sentence goes on from a row of the page into the one below."""
     if not following or heading_of(following) is not None or is_clutter(following):
+        return False
+    if _ONE_STITCH.search(row) and (begins_row(following) or not _GOES_WITH_STITCH.match(following)):
         return False
     if _GOES_ON.search(row) or _is_open(row) or _HEAD_ALONE.match(row):
         return True

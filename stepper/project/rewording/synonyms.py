@@ -10,8 +10,11 @@ Source: the wording of patterns in print, US and UK; common practice.
 
 from __future__ import annotations
 
+from stepper.project.rewording.style.advice_synonyms import ADVICE
 from stepper.project.rewording.style.british_synonyms import BRITISH
+from stepper.project.rewording.style.head_synonyms import HEADS
 from stepper.project.rewording.style.homely_synonyms import HOMELY
+from stepper.project.rewording.style.homespun_synonyms import HOMESPUN
 from stepper.project.rewording.style.knitters_synonyms import KNITTERS
 from stepper.project.rewording.style.leaflet_synonyms import LEAFLETS
 from stepper.project.rewording.style.line_synonyms import LINES
@@ -25,6 +28,7 @@ from stepper.project.rewording.style.remark_synonyms import REMARKS
 from stepper.project.rewording.style.repeat_synonyms import REPEATS
 from stepper.project.rewording.style.short_form_synonyms import SHORT_FORMS
 from stepper.project.rewording.style.sign_synonyms import SIGNS
+from stepper.project.rewording.style.told_synonyms import TOLD
 from stepper.project.rewording.style.verbless_synonyms import VERBLESS
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.work.buttonhole_synonyms import BUTTONHOLES
@@ -46,13 +50,17 @@ from stepper.project.rewording.work.until_synonyms import UNTIL
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
+    *HEADS,
     *REPEATS,
     *HEELS,
     *BUTTONHOLES,
     *SIGNS,
     *SHORT_FORMS,
     *BRITISH,
+    *ADVICE,
     *NUMBERS,
+    *TOLD,
+    *HOMESPUN,
     *DIVIDED,
     *HOMELY,
     *PROSE,

@@ -13,7 +13,11 @@ _HEADED = rf"^\s*(?:[a-z][a-z-]*\s+){{0,3}}{ROUND}[^:.]*:"
 """The head of a row: behind its stitches a bare number can only be their count, which is compared."""
 _UNIT = r"(?:cms?|ins?|inch(?:es)?|\")"
 
+_ONE_UNIT = r'\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:cm|mm|inch(?:es)?|in|")'
+
 SIGNS: tuple[Synonym, ...] = (
+    row("cm|in", rf"\b(work|cont(?:inue)?)\s+({_ONE_UNIT}\s*[(\[/]\s*{_ONE_UNIT}\s*[)\]]?)\s+(in\s+[^.;]*?)(?=\s*[.;]|\s*$)", r"\1 \3 for \2", "Work 2.5cm (1in) in k1, p1 rib."),
+    row("~", r"~\s*(?=[\d¼½¾])", "about ", "Work even until piece measures ~12 cm."),
     row("sl-|s-", r"\b(?:sl|s)-(?=\d\b)", "sl ", "Row 2: Sl-1, k4, p to end."),
     row("sl", rf"\b(sl\s?1)\s+(?={_STITCH})", r"\1, ", "Row 2: Sl 1 k11 p8.", again=True),
     row("),|],", rf"([)\]])\s*,\s*(?={N}\s+times\b|twice\b)", r"\1 ", "(K1, p1), 3 times, k to end."),
@@ -41,6 +45,7 @@ SIGNS: tuple[Synonym, ...] = (
     row("ridges", r"\s*\(\s*(?P<said>\d+\s+(?:garter\s+)?ridges(?:\s+of\s+garter(?:\s+st(?:itch)?)?)?)\s*\)", "", "Knit 8 rows (4 ridges of garter stitch)."),
     row("ready", r",?\s*ending\s+ready\s+to\s+(?:begin|work|start)\s+an?\s+ws\s+row\b", ", ending with a rs row", "Knit 7 rows, ending ready to begin a WS row."),
     row("ready", r",?\s*ending\s+ready\s+to\s+(?:begin|work|start)\s+an?\s+rs\s+row\b", ", ending with a ws row", "Knit 8 rows, ending ready to begin a RS row."),
+    row("(place", r"(?<=[,;*])\s*\(\s*place\s+marker\s*\)\s*(?=[,;])", " pm", "K3, (place marker), k5, (place marker), k to end."),
     row("place", r"\s*\(\s*place\s+(?:(?:second|another|next|first)\s+)?(?:stitch\s+)?markers?\s*\)\s*,?", ", pm,", "Row 1: k11 (place stitch marker) p12, k12."),
     row("ro|rnd", rf"({_HEADED}.*(?:[.]|\s-)\s*)({N})(?=\s*[.]?\s*$)", r"\1\2 sts", "Round 3: [K11, k2tog] to end. 108."),
     row("ro|rnd", rf"({_HEADED}.*(?:\b(?:end|around|round|across)|[.])\s*)\(\s*({N})\s*\)(?=\s*[.]?\s*$)", r"\1(\2 sts)", "Rnd 8: K2tog around (36)."),

@@ -287,7 +287,7 @@ ROWS: tuple[Synonym, ...] = (
     ),
     row(
         '"|cm|in|inches',
-        r'(?<=[\d¼½¾])\s*("|cm|inches|in)\s*([)\]])',
+        r'(?<!(?:"|m|s|n)\s[(\[]\d)(?<!(?:"|m|s|n)[(\[]\d)(?<!(?:"|m|s|n)\s[(\[][\d¼½¾]{2})(?<=[\d¼½¾])\s*("|cm|inches|in)\s*([)\]])',
         r"\2 \1",
         'Knit until piece measures 10½ (11, 11½").',
     ),
