@@ -18,7 +18,7 @@ from stepper.language.aloud import spell_out
 from stepper.language.even_words import said_evenly
 from stepper.language.numbers import LARGEST, words
 from stepper.plan.model import Group, Item, Plan, Round, Run
-from stepper.plan.stitches.abbreviate import leave_out_rests, yarns_of
+from stepper.plan.stitches.abbreviate import leave_out_rests, put_on_hold, taken_from_hold, yarns_of
 
 _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
 
@@ -133,9 +133,9 @@ def _said_group(group: Group, manner: _Manner) -> str:
 def _said_run(run: Run, manner: _Manner) -> str:
     entry = stitch(run.stitch)
     if run.stitch == "hold":
-        return f"hold {_number(run.times)} for {run.yarn}"
+        return f"hold {_number(run.times)} {put_on_hold(run.yarn)}"
     if run.stitch == "return":
-        held = f"{_number(run.times)} of {run.yarn}"
+        held = f"{_number(run.times)} {taken_from_hold(run.yarn)}"
         return f"work across {held}" if manner.across else f"return {held} to the needles"
     named = manner.yarns is not None and entry.kind in _WORKED
     yarn = manner.yarns.get(run.yarn, run.yarn) if named and manner.yarns is not None else ""

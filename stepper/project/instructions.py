@@ -98,6 +98,8 @@ class Repeated:
     """`RS` or `WS` if only the one of the last two rows on that side is meant; empty for no side."""
     label: str = ""
     """Name of the one round that is meant; empty if it is called by number or as the last."""
+    pattern: str = ""
+    """Name of the pattern whose rounds the numbers, or the count, are of; empty for rounds of the section."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
 from stepper.project.part_marks import single_stars, without_marks
+from stepper.project.pattern_heads import heads_pattern
 from stepper.project.problems import Span
 from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.wording import Words, read_line, reads
@@ -100,7 +101,10 @@ _HEADING = re.compile(
 
 
 def _as_heading(text: str, below: str) -> str:
-    """Make a row that only names a part the label of the line below; above another heading, a note."""
+    """Make a row that only names a part or a pattern the label of the line below; above another heading, a
+    note."""
+    if heads_pattern(text, below):
+        return f"{text.rstrip().rstrip(':')}:"
     match = _HEADING.match(text)
     if match is None:
         return text

@@ -132,7 +132,10 @@ class TurnHere:
 
 @dataclass(frozen=True, slots=True)
 class ChartPart:
-    """A chart worked over part of the round: `chart fern to last 3 sts`, `chart fern over 20 sts`."""
+    """A chart worked over part of the round: `chart fern to last 3 sts`, `chart fern over 20 sts`.
+
+    Or a row of a pattern that the page defines: `row 1 of cable panel over 10 sts`.
+    """
 
     name: str
     number: int | None
@@ -143,6 +146,8 @@ class ChartPart:
     """`end`, `last` or `marker` if it is worked up to a place, else empty."""
     short: Numbers | None
     place: Span
+    defined: bool = False
+    """Whether it is a pattern whose rows the page writes out, and no chart."""
 
 
 @dataclass(frozen=True, slots=True)

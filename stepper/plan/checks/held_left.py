@@ -8,7 +8,7 @@ from collections.abc import Sequence
 
 from stepper.plan.model import runs_written
 from stepper.plan.state.needles import Needles
-from stepper.plan.stitches.row_elements import UNNAMED
+from stepper.plan.stitches.row_elements import is_unnamed
 from stepper.project.instructions import Line
 
 
@@ -33,7 +33,8 @@ def check_picked_up(lines: Sequence[Line], needles: Needles, since: int) -> None
             for run in runs_written(draft.phrase)
         )
         for name, number in needles.held.items() if picked else ():
-            if name == UNNAMED or not re.search(rf"\bfrom\s+(?:the\s+)?{re.escape(name)}\b", line.text, re.I):
+            there = rf"\bfrom\s+(?:the\s+)?{re.escape(name)}\b"
+            if is_unnamed(name) or not re.search(there, line.text, re.I):
                 continue
             needles.report(
                 line.place,
@@ -49,7 +50,9 @@ def note_left_on_hold(needles: Needles) -> None:
     sections = [section for section in needles.project.sections if section.lines]
     if needles.counting.lost or not sections:
         return
-    for name, number in needles.held.items():
-        what = "" if name == UNNAMED else f" for {name}"
+    left = {name: number for name, number in needles.held.items() if not is_unnamed(name)}
+    unnamed = sum(number for name, number in needles.held.items() if is_unnamed(name))
+    for name, number in [*left.items(), *([("", unnamed)] if unnamed else [])]:
+        what = f" for {name}" if name else ""
         told = f"{number} stitches are still on hold{what} when the last line is done."
         needles.warn(sections[-1].lines[-1].place, told)

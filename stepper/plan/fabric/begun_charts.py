@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from math import lcm
 
 from stepper.plan.drafts import Template
+from stepper.plan.fabric.chart_rounds import rounds_of_part
 from stepper.plan.state.needles import Needles
 from stepper.project.stitchwork import ChartPart, Element, Several
 
@@ -21,8 +23,9 @@ def go_on_with_charts(cycle: tuple[Template, ...], needles: Needles) -> tuple[Te
     Returns:
         In rows the last two, else the last one; empty if no chart is worked in part.
     """
-    parts = [part for template in cycle for part in _parts(template.elements) if part.number is not None]
-    rows = {name.lower(): len(chart.rounds) for name, chart in needles.project.charts.items()}
+    charted = [part for template in cycle for part in chart_parts_in(template.elements)]
+    parts = [part for part in charted if part.number is not None]
+    rows = {part.name.lower(): rounds_of_part(part, needles) for part in parts}
     worked: dict[str, set[int]] = {}
     for part in parts:
         worked.setdefault(part.name.lower(), set()).add(part.number or 0)
@@ -32,11 +35,18 @@ def go_on_with_charts(cycle: tuple[Template, ...], needles: Needles) -> tuple[Te
     return tuple(replace(row, elements=tuple(map(_next, row.elements))) for row in cycle[-period:])
 
 
-def _parts(elements: tuple[Element, ...]) -> list[ChartPart]:
+def rounds_of_cycle(cycle: tuple[Template, ...], needles: Needles) -> int:
+    """Return after how many rounds a repeat starts over; a chart row by row takes all of its rows."""
+    parts = [part for template in cycle for part in chart_parts_in(template.elements)]
+    return lcm(len(cycle), *(rounds_of_part(part, needles) or 1 for part in parts if part.number is None))
+
+
+def chart_parts_in(elements: tuple[Element, ...]) -> list[ChartPart]:
+    """Return the charts and patterns of the page that a round works over part of its stitches, in order."""
     found: list[ChartPart] = []
     for element in elements:
         if isinstance(element, Several):
-            found += _parts(element.elements)
+            found += chart_parts_in(element.elements)
         elif isinstance(element, ChartPart):
             found.append(element)
     return found

@@ -13,7 +13,9 @@ from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.round_sources import ChartRound
 from stepper.plan.stitches.run_repeats import join_runs
 from stepper.project.model import Cell, Chart
+from stepper.project.pattern_heads import key_of
 from stepper.project.problems import Span, nearest, one_of
+from stepper.project.stitchwork import ChartPart
 
 
 def chart_parts(chart: Chart, number: int, *, yarn: str, wrong_side: bool) -> ChartRound:
@@ -51,6 +53,15 @@ def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
 def next_chart_round(chart: Chart, needles: Needles) -> int:
     """Return the round of a chart after the one last worked, from 1; after the last comes the first."""
     return needles.last.charts.get(chart.name, 0) % len(chart.rounds) + 1
+
+
+def rounds_of_part(part: ChartPart, needles: Needles) -> int:
+    """Return how many rounds the chart, or the page's own pattern, of a part of a round has; 0 if unknown."""
+    if part.defined:
+        return len(needles.patterns.get(key_of(part.name), ()))
+    charts = {known.lower(): chart for known, chart in needles.project.charts.items()}
+    chart = charts.get(part.name.lower())
+    return len(chart.rounds) if chart is not None else 0
 
 
 def chart_round(template: Template, needles: Needles) -> None:

@@ -14,7 +14,7 @@ from dataclasses import replace
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.fabric.begun_charts import go_on_with_charts
+from stepper.plan.fabric.begun_charts import go_on_with_charts, rounds_of_cycle
 from stepper.plan.fabric.columns import (
     KNIT,
     Noticed,
@@ -171,7 +171,8 @@ def _tell(known: Established, needles: Needles) -> None:
         known.why = "its chart is not worked once through"
         return
     flat, alone = drafts[-1].flat, known.rounds == 1 and len(drafts) == 1
-    period = known.rounds * (2 if flat and known.rounds % 2 and not alone else 1)
+    rounds = max(known.rounds, rounds_of_cycle(known.cycle, needles))
+    period = rounds * (2 if flat and rounds % 2 and not alone else 1)
     if len(drafts) < period:
         known.why = "it was not worked once through before it was shaped"
         return
@@ -387,6 +388,15 @@ def spread_since(needles: Needles) -> bool:
         return False
     _carry(known, needles)
     return known.spread or (known.columns is None and bool(known.why))
+
+
+def stands_in_its_rounds(needles: Needles) -> bool:
+    """Return whether the rounds of the established fabric can be counted on: nothing was shaped since."""
+    known = needles.established
+    if known is None:
+        return False
+    _carry(known, needles)
+    return bool(known.cycle) and not known.shaped
 
 
 # --- going on -----------------------------------------------------------------------------------------

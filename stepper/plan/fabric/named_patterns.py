@@ -8,7 +8,6 @@ one begins as written on whichever side comes first. The patterns that a page de
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable
 from dataclasses import replace
 from itertools import groupby, takewhile
@@ -17,7 +16,7 @@ from math import lcm
 from stepper.craft.stitch_patterns import PATTERNS, StitchPattern, find_pattern
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.columns import as_seen
-from stepper.plan.fabric.established import establish, spread_since
+from stepper.plan.fabric.established import establish, spread_since, stands_in_its_rounds
 from stepper.plan.model import flatten
 from stepper.plan.state.fitting_counts import nearest_counts
 from stepper.plan.state.measuring_places import is_rib
@@ -27,6 +26,7 @@ from stepper.plan.stitches.row_elements import MisfitError
 from stepper.plan.stitches.run_repeats import join_runs
 from stepper.project.dialect import is_american as reads_american
 from stepper.project.instructions import Forms, WorkRounds
+from stepper.project.pattern_heads import key_of
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
@@ -82,7 +82,9 @@ def goes_on_with_name(instruction: WorkRounds, needles: Needles) -> bool:
     called = instruction.manner.startswith((NAMED, "rib "))
     if not called or instruction.first is not None or instruction.edges is not None or known is None:
         return False
-    return known.name == key_of(instruction.manner) and known.end > known.start and not spread_since(needles)
+    if known.name != key_of(instruction.manner) or known.end <= known.start:
+        return False
+    return stands_in_its_rounds(needles) or not spread_since(needles)
 
 
 def row_after_last(cycle: tuple[Template, ...], needles: Needles) -> int | None:
@@ -116,6 +118,14 @@ def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Nee
             told = "the row before this line is none of that pattern, so nobody can tell how it goes on."
             needles.report(instruction.place, told, "Write which row comes next: beginning with row 2.")
         return following
+    known = needles.established
+    called = instruction.manner.startswith(NAMED) and instruction.first is None and len(cycle) > 1
+    if called and known is not None and known.name == key_of(instruction.manner):
+        needles.warn(
+            instruction.place,
+            "taken as beginning the pattern again with its row 1, on the stitches as they are now; "
+            'say "beginning with row 3" where it goes on.',
+        )
     if not 0 <= at < len(cycle):
         needles.report(instruction.place, f"the pattern has {len(cycle)} rows, and no row {at + 1}.")
         return None
@@ -263,9 +273,3 @@ def _works(codes: tuple[str, ...], place: Span) -> tuple[Work, ...]:
     return tuple(
         Work(code, Numbers((len(tuple(alike)),), place), None, place) for code, alike in groupby(codes)
     )
-
-
-def key_of(name: str) -> str:
-    """Return a name in the form used for looking up patterns: without "the", "pattern" or "stitch"."""
-    words = re.sub(r"^\s*(?:the\s+)?", "", " ".join(name.lower().split()))
-    return re.sub(r"(?:\s+(?:pattern|patt|stitch|st))+\.?$", "", words)

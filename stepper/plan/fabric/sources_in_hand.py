@@ -10,10 +10,13 @@ from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.fabric.established import HINT, look, tell_doubt
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.stretches import stretch_of
+from stepper.plan.model import flatten
 from stepper.plan.state.in_hand import Cell
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.phrase import work_phrase
 from stepper.plan.stitches.round_sources import ChartRound, RoundSources
 from stepper.plan.stitches.row_elements import MisfitError
+from stepper.project.pattern_heads import key_of
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import ChartPart, PickUp
 
@@ -21,13 +24,14 @@ from stepper.project.stitchwork import ChartPart, PickUp
 def supplies_of(needles: Needles) -> RoundSources:
     """Gather what a round may ask for."""
     return RoundSources(
-        chart=lambda part: _chart(part, needles),
+        chart=lambda part, room: _chart(part, room, needles),
         look=lambda place: _look(place, needles),
         stretch=lambda name, start, number, place: stretch_of(name, start, number, needles, place),
         flat=needles.flat,
         section=needles.section.name,
         copied=needles.copied,
         held=needles.held,
+        held_by=_held_by_lines(needles),
         tell=needles.warn,
         pair=lambda: _pair(needles),
         picked=lambda edge: count_picked_up(edge, needles),
@@ -36,7 +40,15 @@ def supplies_of(needles: Needles) -> RoundSources:
     )
 
 
-def _chart(part: ChartPart, needles: Needles) -> ChartRound:
+def _held_by_lines(needles: Needles) -> dict[str, int]:
+    """Return which line of this section put each part on hold."""
+    here = needles.section.name
+    return {name: line for name, (section, line) in needles.held_by.items() if section == here}
+
+
+def _chart(part: ChartPart, room: int, needles: Needles) -> ChartRound:
+    if part.defined:
+        return _panel(part, room, needles)
     charts = {name.lower(): chart for name, chart in needles.project.charts.items()}
     chart = charts.get(part.name.lower())
     if chart is None:
@@ -47,6 +59,35 @@ def _chart(part: ChartPart, needles: Needles) -> ChartRound:
         raise MisfitError(part.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {number}.')
     wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
     return replace(drawn_round(chart, number, needles, wrong_side=wrong), name=chart.name, number=number)
+
+
+def _panel(part: ChartPart, room: int, needles: Needles) -> ChartRound:
+    """Return a row of a pattern that the page defines, worked over part of the round.
+
+    Raises:
+        MisfitError: it has no such row, its row is for the other side, or it needs other than these stitches.
+    """
+    key = key_of(part.name)
+    cycle = needles.patterns.get(key, ())
+    if not cycle:
+        hint = f'Write its rows under its name: "{part.name.capitalize()} (10 sts)", then "Row 1: ...".'
+        raise MisfitError(part.place, f'no pattern called "{part.name}" is defined on this page.', hint)
+    number = part.number or needles.last.charts.get(key, 0) % len(cycle) + 1
+    if not 1 <= number <= len(cycle):
+        raise MisfitError(part.place, f"{part.name} has {len(cycle)} rows, not {number}.")
+    first = cycle[0].side
+    if first and needles.flat and (first == needles.side) != (number % 2 == 1):
+        told = f"row {number} of {part.name} is no {needles.side} row, and one comes here."
+        raise MisfitError(part.place, told, "Begin with the row that is for this side.")
+    row = cycle[number - 1]
+    try:
+        made = work_phrase(
+            row.elements, count=room, size=needles.size, yarn=needles.yarn, place=part.place
+        )
+    except MisfitError as misfit:
+        told = f"row {number} of {part.name} does not fit the {room} stitches it has here: {misfit}"
+        raise MisfitError(part.place, told) from None
+    return ChartRound(before=tuple(flatten(made.items)), repeat=(), after=(), name=key, number=number)
 
 
 def _pair(needles: Needles) -> tuple[int, ...]:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from math import lcm
 
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import Template
+from stepper.plan.fabric.begun_charts import rounds_of_cycle
 from stepper.plan.fabric.columns import KNIT
 from stepper.plan.fabric.established import as_it_looks, asks_pattern, establish, even, ground
 from stepper.plan.fabric.marker_sections import pair_of_markers
@@ -33,7 +33,7 @@ from stepper.project.duration import (
 )
 from stepper.project.instructions import Going, WorkRounds
 from stepper.project.problems import Span, one_of
-from stepper.project.stitchwork import ChartPart, Numbers, Several, Until, Work
+from stepper.project.stitchwork import Numbers, Several, Until, Work
 
 
 def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
@@ -343,17 +343,10 @@ def _to_length(
             origin=origin,
             target_mm=target,
             rounds_per_10cm=needles.fabric.gauge.rounds,
-            cycle=_rounds_of(cycle, needles),
+            cycle=rounds_of_cycle(cycle, needles),
         )
     )
     _blocking_caution(duration, needles)
-
-
-def _rounds_of(cycle: tuple[Template, ...], needles: Needles) -> int:
-    """Return after how many rounds a repeat starts over; a chart row by row takes all of its rows."""
-    charts = {chart.name.lower(): len(chart.rounds) for chart in needles.project.charts.values()}
-    parts = [element for template in cycle for element in template.elements if isinstance(element, ChartPart)]
-    return lcm(len(cycle), *(charts.get(part.name.lower(), 1) for part in parts if part.number is None))
 
 
 def numbers_of(cycle: tuple[Template, ...], needles: Needles) -> range | list[int]:

@@ -10,18 +10,25 @@ import re
 from dataclasses import replace
 
 from stepper.plan.drafts import Template
-from stepper.plan.fabric.named_patterns import NAMED, key_of
+from stepper.plan.fabric.begun_charts import chart_parts_in
+from stepper.plan.fabric.named_patterns import NAMED
 from stepper.plan.lines.line_in_hand import begin_line
 from stepper.plan.lines.numbered_rounds import is_numbered, lines_by_number, row_of, side_of, template_of
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Count, Line, Repeated, WorkRounds
+from stepper.project.duration import Times
+from stepper.project.instructions import Count, Forms, Line, Phrase, Repeated, WorkRounds
+from stepper.project.pattern_heads import key_of
 from stepper.project.problems import one_of
 
 _NAME = re.compile(
-    r"^(?P<name>[^(]*?\b(?:pattern|patt|stitch|st|rib|ribbing|lace|moss|mesh|twill))\.?$", re.I
+    r"^(?P<name>[^(]*?\b"
+    r"(?:pattern|patt|stitch|st|rib|ribbing|lace|moss|mesh|twill|panel|cable|motif))\.?$",
+    re.I,
 )
 _REPEAT = re.compile(
-    r"^(?P<name>[^(,]*?)\s*[,(]\s*(?:a\s+)?(?:mult(?:iple)?\.?\s+of|worked\s+over|over)\b[^()]*\)?$", re.I
+    r"^(?P<name>[^(,]*?)\s*[,(]\s*(?:a\s+)?"
+    r"(?:[a-z ]*mult(?:iple)?\.?\s+of|worked\s+over|over|any|(?:odd|even)\s+number|\d+\s*sts)\b[^()]*\)?$",
+    re.I,
 )
 
 
@@ -39,17 +46,16 @@ def defined_name(line: Line, needles: Needles) -> str:
 
 def _called(needles: Needles) -> set[str]:
     """Collect the names of the patterns that the lines of the garment call."""
-    sentences = (
-        sentence
-        for section in needles.project.sections
-        for line in section.lines
-        for sentence in line.sentences
-    )
-    return {
-        key_of(one.manner.removeprefix(NAMED))
-        for one in sentences
-        if isinstance(one, WorkRounds) and one.manner.startswith(NAMED)
-    }
+    called: set[str] = set()
+    sections = needles.project.sections
+    for one in (one for section in sections for line in section.lines for one in line.sentences):
+        if isinstance(one, WorkRounds) and one.manner.startswith(NAMED):
+            called.add(key_of(one.manner.removeprefix(NAMED)))
+        if isinstance(one, Repeated) and one.pattern:
+            called.add(key_of(one.pattern))
+        if isinstance(one, Phrase):
+            called.update(key_of(part.name) for part in chart_parts_in(one.elements))
+    return called
 
 
 def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
@@ -61,8 +67,9 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
     made: dict[int, Template] = {}
     for number in sorted(order):
         line, row = order[number], row_of(order[number])
-        if isinstance(row, Repeated) and len(row.numbers) == 1 and row.numbers[0] in made:
-            made[number] = made[row.numbers[0]]
+        repeated = _row_repeated(number, line, row, needles)
+        if repeated in made:
+            made[number] = made[repeated]
             continue
         counts = tuple(one for one in line.sentences if isinstance(one, Count))
         made[number] = replace(template_of(row, needles), counts=counts)
@@ -71,7 +78,46 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
         needles.report(
             block[0].place, f"row {one_of(map(str, missing))} of {name} pattern is not written out."
         )
+    if name not in _called(needles):
+        told = (
+            f"the rows of {name} pattern are kept and not worked here, and no line calls them by that name."
+        )
+        needles.warn(block[0].place, told)
     first = side_of(1, order)
     needles.patterns[name] = tuple(
         replace(made[number], side=first if number == 1 else "") for number in sorted(made)
     )
+
+
+def _row_repeated(number: int, line: Line, row: object, needles: Needles) -> int:
+    """Return which row another repeats, from 1: row 7 of "Rows 5-8: as rows 1-4" is row 3; 0 for none."""
+    if not isinstance(row, Repeated) or not row.numbers or len(line.numbers) % len(row.numbers):
+        return 0
+    times = len(line.numbers) // len(row.numbers)
+    if not row.implied:
+        lasts = row.duration
+        if not isinstance(lasts, Times) or lasts.number.of(needles.size) != times:
+            return 0
+    return row.numbers[line.numbers.index(number) % len(row.numbers)]
+
+
+def closes_definition(line: Line, needles: Needles) -> bool:
+    """Return whether a line only says that the rows just defined are the pattern: "Rep rows 1-4 for pattern."
+
+    Its own name for them, as in "These 4 rows form trellis pattern", is kept beside that of the heading.
+    """
+    rows = needles.patterns.get(needles.section.defined, ())
+    if line.label or len(line.sentences) != 1:
+        return False
+    (said,) = line.sentences
+    if isinstance(said, Forms):
+        fits = said.rounds is None or said.rounds.of(needles.size) == len(rows)
+        if fits and key_of(said.name):
+            needles.patterns.setdefault(key_of(said.name), rows)
+        return fits
+    if not isinstance(said, Repeated) or said.pattern:
+        return False
+    lasts = said.duration
+    over = isinstance(lasts, Times) and (said.implied or (lasts.more and lasts.number.of(needles.size) == 0))
+    named = said.numbers or range(1, (said.last.of(needles.size) if said.last else len(rows)) + 1)
+    return over and tuple(named) == tuple(range(1, len(rows) + 1))

@@ -9,12 +9,15 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.fabric.established import establish
+from stepper.plan.fabric.named_patterns import NAMED, named_cycle
 from stepper.plan.lines.shaping.intervals import find_named_round
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.abbreviate import yarns_of
 from stepper.project.duration import Times
 from stepper.project.instructions import Line, Repeated, RowsCount
+from stepper.project.pattern_heads import key_of
 from stepper.project.problems import one_of
 
 
@@ -57,6 +60,8 @@ def fill_numbers(line: Line, repeated: Repeated, needles: Needles) -> tuple[Temp
 
 def repeated_cycle(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
     """Return the rounds a line repeats, by name or number or the last; none, reported, if unknown."""
+    if repeated.pattern:
+        return _pattern_rounds(repeated, needles)
     if repeated.label:
         named = find_named_round(repeated.label, repeated.place, needles)
         return (named,) if named is not None else ()
@@ -72,6 +77,80 @@ def repeated_cycle(repeated: Repeated, needles: Needles) -> tuple[Template, ...]
             return ()
         return tuple(needles.section.numbered[number] for number in repeated.numbers)
     return last_rounds(repeated, needles)
+
+
+def _pattern_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
+    """Return rounds of a pattern called by its name, by number or all; none, reported, if unknown."""
+    cycle = named_cycle(f"{NAMED}{repeated.pattern}", needles, repeated.place)
+    if cycle is None:
+        return ()
+    if repeated.last is not None and repeated.last.of(needles.size) != len(cycle):
+        told = (
+            f"the pattern has {len(cycle)} rounds, and the line speaks of {repeated.last.of(needles.size)}."
+        )
+        needles.report(repeated.place, told, "Say which: rows 1-4 of the pattern.")
+        return ()
+    missing = [number for number in repeated.numbers if not 1 <= number <= len(cycle)]
+    if missing:
+        told = f"the pattern has {len(cycle)} rounds, and no round {one_of(map(str, missing))}."
+        needles.report(repeated.place, told)
+        return ()
+    rows = tuple(cycle[number - 1] for number in repeated.numbers) or cycle
+    return rows if _fits_sides(repeated, cycle[0].side, len(rows), needles) else ()
+
+
+def _fits_sides(repeated: Repeated, first: str, rows: int, needles: Needles) -> bool:
+    """Return whether rows of a pattern come on the sides it was written for; if not, that is reported.
+
+    Args:
+        repeated: The line.
+        first: The side of row 1; empty if the page does not say.
+        rows: How many rows are worked each time.
+        needles: The knitting in hand.
+    """
+    if not first or not needles.flat:
+        return True
+    number = repeated.numbers[0] if repeated.numbers else 1
+    if (first == needles.side) != (number % 2 == 1):
+        told = f"a {needles.side} row comes next, and row {number} of the pattern is none."
+        needles.report(repeated.place, told, "Work one row before it, or begin with another row.")
+        return False
+    lasts = repeated.duration
+    once = isinstance(lasts, Times) and lasts.number.of(needles.size) == 1
+    if rows % 2 and not once:
+        told = f"{rows} rows, worked again, would each come on the other side the second time."
+        needles.report(repeated.place, told, "Write the rows out, or repeat an even number of them.")
+        return False
+    return True
+
+
+def establish_pattern(
+    repeated: Repeated, cycle: tuple[Template, ...], needles: Needles, *, start: int
+) -> None:
+    """Take up what was repeated; a pattern worked by the numbers of its rounds goes on with the next of them.
+
+    Where nobody can tell which is next, what was worked is a fabric without the pattern's name.
+
+    Args:
+        repeated: The line.
+        cycle: The rounds it names.
+        needles: The knitting in hand, after them.
+        start: Index of the first draft worked of them.
+    """
+    if not repeated.pattern:
+        establish(cycle, needles, start=start)
+        return
+    whole = named_cycle(f"{NAMED}{repeated.pattern}", needles, repeated.place) or cycle
+    numbers = repeated.numbers or tuple(range(1, len(whole) + 1))
+    in_order = numbers == tuple(range(numbers[0], numbers[0] + len(numbers)))
+    if not in_order or (len(numbers) < len(whole) and not isinstance(repeated.duration, Times)):
+        establish(cycle, needles, start=start)
+        return
+    first = numbers[0] - 1
+    begin = start if len(numbers) == len(whole) else len(needles.drafts) - len(numbers)
+    establish(whole[first:] + whole[:first], needles, start=begin)
+    if needles.established is not None and needles.established.end == len(needles.drafts):
+        needles.established.name = key_of(f"{NAMED}{repeated.pattern}")
 
 
 def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:

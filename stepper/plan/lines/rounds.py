@@ -54,6 +54,7 @@ def work_template(template: Template, needles: Needles) -> None:
         del needles.held[name]
     for name, number in worked.held:
         needles.held[name] = needles.held.get(name, 0) + number
+        needles.held_by[name] = (needles.section.name, template.place.line)
     for name, number in worked.charts:
         needles.last.charts[name] = number
     if worked.left.passed and not needles.short_rows.slipped:

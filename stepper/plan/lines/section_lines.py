@@ -11,7 +11,7 @@ from dataclasses import replace
 from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.lines.named_rounds import is_named_round, is_only_defined
 from stepper.plan.lines.numbered_rounds import is_numbered, said_after_round, template_of, work_numbered
-from stepper.plan.lines.pattern_definitions import define_pattern, defined_name
+from stepper.plan.lines.pattern_definitions import closes_definition, define_pattern, defined_name
 from stepper.plan.lines.rows_or_rounds import settle_rows
 from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles
@@ -47,11 +47,15 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
     first = block[0]
     if is_numbered(first):
         defined = defined_name(first, needles)
+        needles.section.defined = defined
         if defined:
             define_pattern(defined, block, needles)
         else:
             work_numbered(block, needles)
         return
+    if needles.section.defined and closes_definition(first, needles):
+        return
+    needles.section.defined = ""
     begin_line(first, needles)
     needles.line.turns_back = _is_followed_by_wrong_side(first, section)
     needles.section.label = first.label or needles.section.label

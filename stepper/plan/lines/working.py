@@ -16,14 +16,14 @@ from stepper.plan.even.blended_phrase import work_blended_phrase
 from stepper.plan.even.even_change import work_evenly
 from stepper.plan.fabric.crossings import check_crossings, check_pace
 from stepper.plan.fabric.established import establish
-from stepper.plan.fabric.named_patterns import first_row, goes_on_with_name, key_of, take_as_pattern
+from stepper.plan.fabric.named_patterns import first_row, goes_on_with_name, take_as_pattern
 from stepper.plan.fabric.new_beginning import split_at_beginning, stop_short
 from stepper.plan.lines.chart_work import work_chart
 from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
 from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.lines.laid_out import lay_out
-from stepper.plan.lines.repeated_rounds import check_rounds, repeated_cycle
+from stepper.plan.lines.repeated_rounds import check_rounds, establish_pattern, repeated_cycle
 from stepper.plan.lines.returned import take_back
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.set_apart import take_as_the_others
@@ -68,6 +68,7 @@ from stepper.project.instructions import (
     WorkRounds,
 )
 from stepper.project.laying_out import BeginFurther, MarkEvery, MarkRow, MoveOver, OverNeedles, SetApart
+from stepper.project.pattern_heads import key_of
 from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
 
 _MADE_AGAIN = re.compile(
@@ -179,7 +180,7 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
         last_for(cycle, lasts, needles, place, start=start, first=first, less=less)
     finally:
         needles.fabric = own
-        establish(cycle, needles, start=begin)
+        establish(cycle[first:] + cycle[:first], needles, start=begin)
     if needles.established is not None and instruction.edges is None:
         needles.established.name = key_of(instruction.manner)
 
@@ -196,11 +197,16 @@ def _(instruction: Striped, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Repeated, needles: Needles) -> None:
+    if instruction.implied and not instruction.numbers:
+        told = "the line does not say how often the rows before it are repeated."
+        needles.miss(instruction.place, told, 'Say it: "rep last 2 rows 4 times", or until what length.')
+        return
     cycle = repeated_cycle(instruction, needles)
     if not cycle:
         return
     total = getattr(instruction.duration, "total", False) or _taken_in_all(instruction, needles)
-    in_all = total or (not instruction.again and not getattr(instruction.duration, "more", False))
+    more = getattr(instruction.duration, "more", False)
+    in_all = total or not (instruction.again or instruction.pattern or more)
     start = len(needles.drafts)
     if in_all and len(needles.drafts) >= len(cycle):
         recent = tuple(draft.template for draft in needles.drafts[-len(cycle) :])
@@ -217,7 +223,7 @@ def _(instruction: Repeated, needles: Needles) -> None:
         less = int(instruction.but_last)
         last_for(cycle, instruction.duration, needles, instruction.place, start=start, less=less)
     finally:
-        establish(cycle, needles, start=begin)
+        establish_pattern(instruction, cycle, needles, start=begin)
 
 
 def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:

@@ -46,6 +46,8 @@ class SectionInHand:
     """That line."""
     garter: bool = False
     """Whether plain rows are knitted on both sides."""
+    defined: str = ""
+    """The pattern whose rows the line before wrote out only to define it; empty if it was worked."""
     shaky: bool = False
     """Whether a line was not read, so that what seems to be missing may have been in it."""
 

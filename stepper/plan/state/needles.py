@@ -52,6 +52,8 @@ class Needles:
 
     count: int = 0
     held: dict[str, int] = field(default_factory=dict)
+    held_by: dict[str, tuple[str, int]] = field(default_factory=dict)
+    """Section and line that last put stitches on hold under each name."""
     markers: tuple[int, ...] = ()
     """Places of the markers, from the right side. Unit: stitches from the beginning."""
     ends: tuple[int, ...] = ()

@@ -7,6 +7,7 @@ from collections.abc import Iterable
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Plan, Round, Run, runs_written
+from stepper.plan.stitches.row_elements import is_unnamed
 
 
 def instruction(
@@ -102,14 +103,24 @@ def _item(item: Item, *, coloured: bool, last: bool) -> str:
     return f"{start}{inside}{end} {item.times} times"
 
 
+def put_on_hold(part: str) -> str:
+    """Return where stitches go on hold: "for left sleeve", "on a holder" if they have no name."""
+    return f"on a {part}" if is_unnamed(part) else f"for {part}"
+
+
+def taken_from_hold(part: str) -> str:
+    """Return where stitches on hold come from: "of left sleeve", or "from the holder"."""
+    return f"from the {part}" if is_unnamed(part) else f"of {part}"
+
+
 def _run(run: Run, *, coloured: bool) -> str:
     yarn = f" {run.yarn}" if coloured else ""
     words = {
         "co": f"cast on {run.times}",
         "bo": f"bind off {run.times}",
         "pu": f"pick up and knit {run.times}",
-        "hold": f"hold {run.times} for {run.yarn}",
-        "return": f"return {run.times} of {run.yarn}",
+        "hold": f"hold {run.times} {put_on_hold(run.yarn)}",
+        "return": f"return {run.times} {taken_from_hold(run.yarn)}",
         "rest": f"leave {run.times} unworked",
         "graft": f"graft {run.times}",
         "draw": f"draw the yarn through the {run.times} sts left and fasten it off",

@@ -205,8 +205,8 @@ class Cursor(RowRepeats):
     def _chart(self, element: ChartPart, items: list[Item]) -> None:
         if self.supplies.chart is None:
             raise MisfitError(element.place, f'there is no chart "{element.name}".')
-        drawn = self.supplies.chart(element)
         room = element.over.of(self.size) if element.over is not None else self.goal(element) - self.used
+        drawn = self.supplies.chart(element, room)
         inner = room - drawn.edges
         if inner < 0 or (inner and not drawn.uses) or (drawn.uses and inner % drawn.uses):
             near = [drawn.edges + drawn.uses * times for times in (inner // (drawn.uses or 1),)]
@@ -296,8 +296,14 @@ class Cursor(RowRepeats):
     def _held_name(self, element: Hold, *, whole: bool) -> str:
         """Return the name under which stitches wait: as told, else that of the section if it is all of it."""
         name = element.name or (self.supplies.section.lower() if whole else "") or UNNAMED
-        # Two sleeves of a yoke: neither is the other's stitches.
-        return f"second {name}" if any(name == other for other, _ in self.held) else name
+        return self._apart_from_others(name, element.place.line)
+
+    def _apart_from_others(self, name: str, line: int) -> str:
+        """Return a name for stitches put on hold: two sleeves of a yoke, neither is the other's stitches."""
+        before = {other for other in self.supplies.held if self.supplies.held_by.get(other) != line}
+        taken = {other for other, _ in self.held} | (before - set(self.returned))
+        names = (name, *(f"{which} {name}" for which in ("second", "third", "fourth", "fifth", "sixth")))
+        return next((other for other in names if other not in taken), name)
 
     def _close_turn(self, times: int, place: Span, items: list[Item]) -> None:
         """Take back a turn after which all that is left goes on hold: the row ends there."""

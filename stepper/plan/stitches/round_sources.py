@@ -55,7 +55,8 @@ class TwoReadings:
 class RoundSources:
     """What is at hand while a round is worked."""
 
-    chart: Callable[[ChartPart], ChartRound] | None = None
+    chart: Callable[[ChartPart, int], ChartRound] | None = None
+    """Returns the round of a chart, or of a pattern that the page defines, over so many stitches."""
     look: Callable[[Span], tuple[tuple[str, str], ...]] | None = None
     """Returns, for each stitch the row meets, how it goes on in pattern: a stitch, and a yarn or none."""
     stretch: Callable[[str, int, int, Span], tuple[tuple[str, str], ...]] | None = None
@@ -68,6 +69,8 @@ class RoundSources:
     """Name of the part whose lines are worked in it; empty for its own."""
     held: dict[str, int] = field(default_factory=dict)
     """Stitches on hold by name. Unit: stitches."""
+    held_by: dict[str, int] = field(default_factory=dict)
+    """Line that put stitches on hold under a name in this section; worked again, it adds to them."""
     pair: Callable[[], tuple[int, ...]] | None = None
     """Gives the two markers between which alone the last shaping fell, as gusset markers stand; empty where
     there are no such two. Unit: stitches from where the row begins."""

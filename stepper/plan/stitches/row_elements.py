@@ -26,6 +26,11 @@ UNNAMED: Final = "holder"
 """What stitches on hold are called for which the page has no name."""
 
 
+def is_unnamed(part: str) -> bool:
+    """Return whether a part on hold has no name of its own: "holder", "second holder"."""
+    return part.split()[-1:] == [UNNAMED]
+
+
 class MisfitError(Exception):
     """The line does not fit the stitches on the needles."""
 
@@ -50,7 +55,11 @@ def held_stitches(
     """
     own = section.lower()
     as_own = bool(copied) and own in held and set(element.name.split()) <= set(copied.lower().split())
-    name = own if as_own else _meant(element.name, held, section)
+    unnamed = {part: number for part, number in held.items() if is_unnamed(part)}
+    if not element.name and not as_own and unnamed:
+        name = _unnamed_meant(element, unnamed, size)
+    else:
+        name = own if as_own else _meant(element.name, held, section)
     if name not in held and element.number is not None:
         name = _as_many(name, element.number.of(size), held)
     if name not in held:
@@ -65,6 +74,30 @@ def held_stitches(
     return name, held[name]
 
 
+def _unnamed_meant(element: Across | Return, unnamed: dict[str, int], size: int) -> str:
+    """Return which of the parts put on hold without a name a line means, by their number or as the rest.
+
+    What remains beside a piece that was just worked is what was put aside last.
+
+    Raises:
+        MisfitError: several may be meant.
+    """
+    number = element.number.of(size) if element.number is not None else None
+    fits = [part for part, held in unnamed.items() if number is None or held == number]
+    if len(fits) == 1:
+        return fits[0]
+    if number is None and isinstance(element, Return) and element.on_needle:
+        return list(unnamed)[-1]
+    if len(unnamed) == 1:
+        return next(iter(unnamed))
+    lots = " and ".join(str(held) for held in unnamed.values())
+    raise MisfitError(
+        element.place,
+        f"{lots} stitches are on hold without a name, and the line may mean any of them.",
+        "Say how many they are, or give them names where they are put on hold.",
+    )
+
+
 def _as_many(name: str, number: int, held: dict[str, int]) -> str:
     """Return the one held part of that many stitches which may be meant by a name that none has; else the
     name.
@@ -72,7 +105,8 @@ def _as_many(name: str, number: int, held: dict[str, int]) -> str:
     It has no name, or one that the line only adds to: "front neck" for the stitches of the front.
     """
     words = set(name.split())
-    fits = [part for part in held if part == UNNAMED or set(part.split()) < words]
+    fits = [part for part in held if is_unnamed(part) or set(part.split()) < words]
+    fits = [part for part in fits if held[part] == number] or fits
     return fits[0] if len(fits) == 1 and held[fits[0]] == number else name
 
 
@@ -84,16 +118,14 @@ def is_short(name: str, held: Iterable[str]) -> bool:
 
 def _meant(name: str, held: dict[str, int], section: str) -> str:
     """Return the held part that a name means, in the section that is worked; the name itself if none."""
-    if not name and UNNAMED in held:
-        return UNNAMED
     own, words = section.lower(), set(name.split())
     if own in held and words <= set(own.split()):
         return own
     if name in held:
         return name
     fits = [part for part in held if words <= set(part.split())]
-    if not fits and tuple(held) == (UNNAMED,):
-        return UNNAMED  # the page gave them no name when it put them aside, and there are no others
+    if not fits and len(held) == 1 and is_unnamed(next(iter(held))):
+        return next(iter(held))  # the page gave them no name when it put them aside, and there are no others
     if len(fits) > 1:
         owned = [part for part in fits if set(part.split()) <= set(own.split())]
         called = {word.removesuffix("s") for word in own.split()}

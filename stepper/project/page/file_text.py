@@ -206,7 +206,7 @@ def _charts(pasted: Pasted) -> list[str]:
         record.name.lower()
         for line in _lines(pasted)
         for record in _records(line.sentences)
-        if isinstance(record, ChartWork | ChartPart)
+        if isinstance(record, ChartWork | ChartPart) and not getattr(record, "defined", False)
     )
     missing = [name for name in asked if name not in drawn]
     if not drawn and not missing:
@@ -268,7 +268,7 @@ def _gauge_of(part: PagePart, gauges: Sequence[FoundGauge]) -> str:
     ribs = [name for name in names if "rib" in name]
     coloured = [name for name in names if _COLOURED.search(name)]
     charted = any(
-        isinstance(record, ChartWork | ChartPart)
+        isinstance(record, ChartWork | ChartPart) and not getattr(record, "defined", False)
         for piece in part.pieces
         if piece.line is not None
         for record in _records(piece.line.sentences)

@@ -33,6 +33,8 @@ class PagePart:
 
     name: str
     aside: str = ""
+    defines: bool = False
+    """Whether it is only a stitch pattern that stands before the garment: nothing is worked there."""
     pieces: list[Piece] = field(default_factory=list)
 
     @property

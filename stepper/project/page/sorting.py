@@ -15,10 +15,11 @@ from stepper.project.lines import names_sizes
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under
 from stepper.project.page.front_pieces import front_pieces
 from stepper.project.page.headings import Heading, heading_of, inline_part, is_clutter
-from stepper.project.page.orders import SWATCH, casts_on, holds_instruction, is_order
+from stepper.project.page.orders import SWATCH, casts_on, has_row_head, holds_instruction, is_order
 from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
 from stepper.project.page.stops import ENDS, is_broken_at, sentences_of
+from stepper.project.pattern_heads import heads_pattern, name_in_head
 
 _ASIDE = re.compile(r"(?:pattern\s+)?notes?$|hints?$|needles?$|gauge$|tension$", re.I)
 """Headings that may come in the middle of a pattern without ending it."""
@@ -32,8 +33,12 @@ _SUBHEAD = re.compile(
     re.I,
 )
 """Rows that say what follows is for, such as "Shape armholes"."""
-_SHAPED = re.compile(r"(?:shape|shaping)\b|[a-z]+\s+shaping$", re.I)
-"""Headings of a shaping within a piece: "Shape armholes", "Neck shaping"."""
+_SHAPED = re.compile(
+    r"(?:shape|shaping)\b|(?:[a-z]+\s+(?:(?:and|&)\s+)?){1,4}shaping$"
+    r"|divide\s+(?:for\s+)?(?:the\s+)?(?:v[- ]?neck|neck(?:line|\s+opening)?|armholes?|shoulders?)$",
+    re.I,
+)
+"""Headings of a shaping within a piece: "Shape armholes", "Neck shaping", "Divide for neck"."""
 _WORKING = re.compile(
     r"\b(?:rows?|rnds?|rounds?|sts?|stitches|working|knitting|even(?:ly)?|straight|with|as|rib|pattern"
     r"|patt|until)\b",
@@ -52,6 +57,8 @@ _HEAD_ORDERS = re.compile(
 _OFTEN = re.compile(
     r"\b(?:make|work|knit)\s+(?:\d|two|three|four|both)\b|\b(?:\d+|two|both)\s+alike\b|\btwice\b", re.I
 )
+_OF_DEFINITION = re.compile(r"\W*(?:rep(?:eat)?|these|this)\b", re.I)
+"""What a sentence behind the rows of a stitch pattern begins with: "Rep rows 1-4 for pattern."."""
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
 _STITCH_STOP = re.compile(r"\b[kp]\.$", re.I)
 """The full stop after an abbreviated stitch, as in "K. 132": at the end of a row it ends no sentence."""
@@ -99,6 +106,21 @@ class Sorter:
         """The pieces of the current part, or those before the first part."""
         return self.parts[-1].pieces if self.parts else self.front
 
+    @property
+    def _knits(self) -> bool:
+        """Whether knitting has begun: a pattern that is only defined is no beginning."""
+        return any(not part.defines for part in self.parts)
+
+    @property
+    def _defines(self) -> bool:
+        """Whether the current part is only a stitch pattern that stands before the garment."""
+        return bool(self.parts) and self.parts[-1].defines
+
+    @staticmethod
+    def _goes_on_defining(row: str) -> bool:
+        """Return whether a row below a pattern that is only defined belongs to it: a row or a repeat."""
+        return has_row_head(row) or bool(_OF_DEFINITION.match(row))
+
     def _take(self, at: int) -> int:
         """Sort a row, with those that continue it; return the next row."""
         row = self.lines.rows[at]
@@ -106,6 +128,8 @@ class Sorter:
         if self._is_title(at, heading):
             self.title = row
             self._comment(row, at, "title")
+        elif heads_pattern(row, self._below(at)):
+            return self._head_pattern(at)
         elif heading is not None and self._is_heading(heading, at):
             return self._head(heading, at)
         elif self.mode == "chart" and self.charts[-1].take(row):
@@ -114,7 +138,9 @@ class Sorter:
             self._comment(row, at, kind_of(row) if is_clutter(row) else "page")
         else:
             if self.mode == "chart":
-                self.mode = "work" if self.parts else "front"
+                self.mode = "work" if self._knits else "front"
+            if self.mode == "work" and self._defines and not self._goes_on_defining(row):
+                self.mode, self.context = "front", ""
             return self._content(at) if self.mode == "work" else self._front(at)
         return at + 1
 
@@ -162,7 +188,7 @@ class Sorter:
             return at + 1
         if self.mode == "work" and self.parts and _SHAPED.match(heading.name):
             pass  # what is shaped goes on with the fabric and the lengths of its piece
-        elif self.parts or self._work_follows(at + 1):
+        elif self._knits or self._work_follows(at + 1):
             self._open(heading.name, heading.aside)
         else:
             self.mode, self.context = "front", ""
@@ -177,10 +203,22 @@ class Sorter:
             self._comment(row, at, "heading")
         return at + 1
 
+    def _below(self, at: int) -> str:
+        """Return the next row that is not empty; empty if there is none."""
+        return next((row for row in self.lines.rows[at + 1 :] if row), "")
+
+    def _head_pattern(self, at: int) -> int:
+        """Take the heading of a stitch pattern: its rows are lines, of the part in hand or one before all."""
+        row = self.lines.rows[at]
+        if not self._knits:
+            self._open(name_in_head(row), defines=True)
+        self.pieces.append(Piece(kind="line", text=row, row=at + 1))
+        return at + 1
+
     def _head_front(self, heading: Heading, at: int) -> int:
         """Take a heading of front matter, with the rest of its row."""
         kind = kind_under(heading)
-        if not (self.mode == "work" and _ASIDE.match(heading.name)):
+        if self._defines or not (self.mode == "work" and _ASIDE.match(heading.name)):
             self.mode, self.context, self.begun, self.apart = "front", kind, False, False
         if not heading.rest:
             self._comment(self.lines.rows[at], at, kind)
@@ -189,8 +227,8 @@ class Sorter:
         self._name(" ".join(self.lines.rows[at : at + taken]), at, taken, kind)
         return at + taken
 
-    def _open(self, name: str, aside: str = "") -> None:
-        self.parts.append(PagePart(name=name, aside=aside))
+    def _open(self, name: str, aside: str = "", *, defines: bool = False) -> None:
+        self.parts.append(PagePart(name=name, aside=aside, defines=defines))
         self.mode, self.context = "work", ""
 
     def _work_follows(self, at: int) -> bool:
@@ -253,7 +291,7 @@ class Sorter:
             return at + taken
         if opening:
             self._name(" ".join(sentences[:opening]), at, taken, self.context)
-        if not self.parts:
+        if not self._knits:
             self._open("beginning")
         self.mode = "work"
         if not opening:
@@ -274,13 +312,14 @@ class Sorter:
             return False
         if worked and self._is_torn_off():
             return True
-        if self.parts:
+        if self._knits:
             return holds_instruction(sentence)
         return after > self.last_cast_on and (worked or is_order(sentence))
 
     def _is_torn_off(self) -> bool:
         """Return whether the page begins in the middle of a part: all in front of this may be worked."""
-        return not self.parts and all(piece.kind == "note" or piece.front == "title" for piece in self.front)
+        torn = all(piece.kind == "note" or piece.front == "title" for piece in self.front)
+        return torn and not self._knits and not self._defines
 
     def _name(self, text: str, at: int, taken: int, context: str) -> None:
         """Sort a paragraph of front matter by kind; put what has none under a mark."""

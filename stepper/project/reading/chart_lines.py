@@ -8,8 +8,10 @@ from typing import Any
 
 from lark import Token, Tree
 
-from stepper.project.duration import Times
-from stepper.project.instructions import ChartWork
+from stepper.project.duration import Duration, Times
+from stepper.project.instructions import ChartWork, Repeated
+from stepper.project.problems import Span
+from stepper.project.reading.manners import name_of
 from stepper.project.reading.occasions import type_of
 from stepper.project.reading.part_references import PartBuilder
 from stepper.project.stitchwork import Numbers
@@ -34,6 +36,49 @@ class ChartBuilder(PartBuilder):
             )
             return range(first, first + 1)
         return range(first, last + 1)
+
+    def _do_pattern_spans(self, tree: Any) -> list[Repeated]:
+        """Read "work rows 1-4 of trellis pattern 5 times, then rows 1 and 2 once"."""
+        again, place, children = type_of(tree.children[0]) == "REP", self._tree_place(tree), tree.children
+        name = name_of(str(next(child for child in children if type_of(child) == "PATTERN_OF")))
+        made: list[Repeated] = []
+        for at, child in enumerate(children):
+            if getattr(child, "data", "") != "span":
+                continue
+            repeats = children[at + 2] if not made else children[at + 1]
+            numbers, lasts = self._span(child), self._pattern_lasts(repeats, place)
+            made.append(Repeated(numbers, None, lasts, again and not made, place, pattern=name))
+        return made
+
+    def _do_pattern_whole(self, tree: Any) -> Repeated:
+        """Read "work the 4 rounds of trellis pattern 5 times"."""
+        number = self._numbers(next(child for child in tree.children if type_of(child) == "NUMBERS"))
+        name = name_of(str(tree.children[-2]))
+        again, place = type_of(tree.children[0]) == "REP", self._tree_place(tree)
+        return Repeated((), number, self._pattern_lasts(tree.children[-1], place), again, place, pattern=name)
+
+    def _do_pattern_all(self, tree: Any) -> Repeated:
+        """Read "work all rows of trellis pattern 5 times"."""
+        again, place = type_of(tree.children[0]) == "REP", self._tree_place(tree)
+        name = name_of(str(tree.children[-2]))
+        return Repeated((), None, self._pattern_lasts(tree.children[-1], place), again, place, pattern=name)
+
+    def _do_pattern_times(self, tree: Any) -> Repeated:
+        """Read "work 5 repeats of trellis pattern", all its rounds each time."""
+        number = self._numbers(tree.children[-2])
+        place = self._tree_place(tree)
+        return Repeated((), None, Times(number, False), False, place, pattern=name_of(str(tree.children[-1])))
+
+    def _do_rep_last_bare(self, tree: Any) -> Repeated:
+        """Read "rep last 2 rows", which does not say how often."""
+        place = self._tree_place(tree)
+        number = next((child for child in tree.children if type_of(child) == "NUMBERS"), None)
+        one = None if str(tree.children[-1]).lower().rstrip(".").endswith("s") else self._one(place)
+        last = self._numbers(number) if number is not None else one
+        return Repeated((), last, Times(self._one(place), True), True, place, True)
+
+    def _pattern_lasts(self, repeats: Any, place: Span) -> Duration:
+        return Times(Numbers((1,), place), False) if repeats is None else self._repeats(repeats)
 
     def _do_chart(self, tree: Any) -> ChartWork:
         chart, round_, piece, repeats = (*tree.children, None, None, None)[:4]

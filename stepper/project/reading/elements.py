@@ -14,7 +14,7 @@ from stepper.project.instructions import Assumed
 from stepper.project.lengths import in_one_unit, read_length
 from stepper.project.problems import Problem, Span
 from stepper.project.reading.goals import GOALS, read_goal
-from stepper.project.reading.manners import stretch_in
+from stepper.project.reading.manners import name_of, stretch_in
 from stepper.project.stitchwork import (
     Across,
     ChartPart,
@@ -190,15 +190,16 @@ class ElementBuilder:
         place = self._tree_place(tree)
         if goal in ("marker", "behind") and self._goal_name(tree.children[-1]):
             self.problems.append(place.problem("a chart is worked to the next marker, or to the end."))
-        chart = next(child for child in tree.children if isinstance(child, Token) and child.type == "CHART")
+        chart = next(one for one in tree.children if getattr(one, "type", "") in ("CHART", "PATTERN_OF"))
         name = re.sub(r"^(next\s+round\s+of\s+)?(the\s+)?chart\s+", "", str(chart), flags=re.I)
+        name = name_of(name) if chart.type == "PATTERN_OF" else name
         number = None
         for piece in tree.find_data("piece"):
             ends = [token for token in piece.children if isinstance(token, Token)]
             number = self._numbers(ends[0]).values[0]
             if len(ends) > 1:
                 self.problems.append(place.problem("a round works one round of a chart, not several."))
-        return ChartPart(name, number, over, goal, short, place)
+        return ChartPart(name, number, over, goal, short, place, chart.type == "PATTERN_OF")
 
     def _el_across(self, tree: Any) -> Element:
         words = re.sub(r"^\S+\s+across\s+(the\s+)?(held\s+)?", "", str(tree.children[0]), flags=re.I)

@@ -42,7 +42,9 @@ def is_as_set(tree: Any) -> bool:
 
 def name_of(words: str) -> str:
     """Return the name of a pattern without the words that introduce it."""
-    return re.sub(r"^in\s+|^the\s+", "", re.sub(r"^in\s+", "", words)).rstrip(".")
+    return re.sub(
+        r"^(?:in|of)\s+|^the\s+", "", re.sub(r"^(?:in|of)\s+", "", " ".join(words.lower().split()))
+    ).rstrip(".")
 
 
 def forms_name(words: str) -> str:

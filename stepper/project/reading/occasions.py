@@ -106,7 +106,7 @@ class OccasionBuilder(ElementBuilder):
         stretch = re.match(r"(end|top|beg|start)\w*\s+of\s+(?:the\s+)?(.+)$", word)
         if stretch is not None:
             return f"{'end' if stretch.group(1) in ('end', 'top') else 'beg'} {stretch.group(2)}"
-        if re.match(r"cast|beg|commencement$", word):
+        if re.match(r"cast|beg|commencement$|co$", word):
             return "cast-on"
         if word == "armhole":
             return "beg armhole"

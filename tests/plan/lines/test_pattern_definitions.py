@@ -22,7 +22,10 @@ def test_a_definition_works_nothing() -> None:
 
 def test_a_pattern_is_worked_where_it_is_called() -> None:
     """All rows in order, from the row the line names."""
-    assert told(knit(f"{TRELLIS}Work 2 rows in Trellis pattern."), 2) == ["(k1, p5) 4 times, k1", "(p1, k5) 4 times, p1"]
+    assert told(knit(f"{TRELLIS}Work 2 rows in Trellis pattern."), 2) == [
+        "(k1, p5) 4 times, k1",
+        "(p1, k5) 4 times, p1",
+    ]
     assert told(knit(f"{TRELLIS}Work 2 rows in trellis patt, beg with row 3."), 2) == ["knit", "purl"]
 
 
@@ -50,4 +53,85 @@ def test_a_pattern_that_does_not_fit_is_refused(work: str) -> None:
 def test_a_pattern_may_be_a_single_row() -> None:
     """Ridged fabrics are printed so: one line under the name."""
     rows = "Cast on 24 sts.\nJoin in the round.\nMoss pattern:\nRnd 1: *K1, p1; rep from * to end.\n"
-    assert told(knit(f"{rows}Purl 1 rnd.\nWork 2 rnds in moss pattern."), 2) == ["*k1, p1; rep from * to end"] * 2
+    assert (
+        told(knit(f"{rows}Purl 1 rnd.\nWork 2 rnds in moss pattern."), 2)
+        == ["*k1, p1; rep from * to end"] * 2
+    )
+
+
+LACE = (
+    "Cast on 16 sts.\nJoin in the round.\nLadder lace (multiple of 8 sts):\nRnd 1: *K6, yo, k2tog; rep from * to end.\n"
+    "Rnd 2: Knit.\nRnd 3: *K4, yo, k2tog, k2; rep from * to end.\nRnd 4: Purl.\n"
+)
+OPEN, HIGHER = "*k6, yo, k2tog; rep from * to end", "*k4, yo, k2tog, k2; rep from * to end"
+
+
+def test_lace_that_is_called_again_goes_on_where_it_stands() -> None:
+    """Its yarn overs change no count, so six rounds of four are followed by the third."""
+    plan = knit(f"{LACE}Work 6 rnds in ladder lace.\nWork 2 rnds in ladder lace.")
+    assert told(plan, 8) == [OPEN, "knit", HIGHER, "purl", OPEN, "knit", HIGHER, "purl"]
+
+
+def test_a_pattern_begun_in_its_middle_goes_on_from_there() -> None:
+    """Four rounds from the third end with the second; the next is the third again."""
+    plan = knit(f"{LACE}Work 4 rnds in ladder lace, beg with rnd 3.\nWork 1 rnd in ladder lace.")
+    assert told(plan, 5) == [HIGHER, "purl", OPEN, "knit", HIGHER]
+
+
+def test_rows_of_a_pattern_are_worked_by_their_numbers() -> None:
+    """ "Rounds 1-4 of ladder lace twice, then rounds 1 and 2 once" is ten rounds; the eleventh is the third."""
+    plan = knit(
+        f"{LACE}Work rnds 1-4 of ladder lace twice, then rnds 1 and 2 once.\nWork 1 rnd in ladder lace."
+    )
+    assert told(plan, 11) == [OPEN, "knit", HIGHER, "purl"] * 2 + [OPEN, "knit", HIGHER]
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Work the 4 rnds of ladder lace 3 times.",
+        "Work 3 repeats of ladder lace.",
+        "Work all rnds of ladder lace 3 times.",
+    ],
+)
+def test_a_whole_pattern_is_worked_so_often(line: str) -> None:
+    """Three times four rounds."""
+    assert told(knit(f"{LACE}{line}"), 12) == [OPEN, "knit", HIGHER, "purl"] * 3
+
+
+def test_a_sentence_that_closes_a_definition_works_nothing() -> None:
+    """ "Rep rnds 1-4 for pattern" says that the four rounds are the pattern; "These 4 rnds form" names it."""
+    closed = f"{LACE}Rep rnds 1-4 for pattern.\nWork 1 rnd in ladder lace."
+    assert told(knit(closed), 1) == [OPEN]
+    named = f"{LACE}These 4 rnds form step pattern.\nWork 1 rnd in step pattern."
+    assert told(knit(named), 1) == [OPEN]
+
+
+def test_rows_like_others_are_kept_with_them() -> None:
+    """ "Rows 3-4: as rows 1-2" makes a pattern of four rows."""
+    rows = "Cast on 24 sts.\nJoin in the round.\nRidge pattern (multiple of 2):\nRnd 1: Knit.\nRnd 2: Purl.\n"
+    plan = knit(
+        f"{rows}Rnds 3-4: As rnds 1-2.\nRnd 5: *K1, p1; rep from * to end.\nWork the 5 rnds of ridge pattern once."
+    )
+    assert told(plan, 5) == ["knit", "purl", "knit", "purl", "*k1, p1; rep from * to end"]
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Work the 5 rows of trellis pattern.",
+        "Work rows 4-6 of trellis pattern.",
+        "Work rows 1-2 of ribble pattern.",
+        "Work row 2 of trellis pattern.",
+        "Work rows 1-3 of trellis pattern twice.",
+    ],
+)
+def test_rows_that_a_pattern_does_not_have_are_refused(line: str) -> None:
+    """Another number, another name, a wrong-side row on the right side, three rows that come on both sides."""
+    assert faults(project(f"{TRELLIS}{line}", sizes="S", size="S"))
+
+
+def test_a_definition_that_nobody_calls_is_told() -> None:
+    """Its heading may have been meant as the beginning of the work."""
+    (said,) = knit(f"{TRELLIS}Knit 2 rows.").warnings
+    assert "no line calls them" in said.text

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.plan.model import Plan
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
@@ -88,3 +89,49 @@ def test_sleeve_stitches_of_two_sizes_are_refused() -> None:
     """A pair that is not alike is no pair."""
     told = faults(project(f"{SLEEVES.replace('hold 14 for left', 'hold 12 for left').replace('k16', 'k18')}Return held sleeve sts to needles.\nKnit 3 rounds."))
     assert 'nothing is on hold for "sleeve"' in told
+
+
+NECK = (
+    "Cast on 40 sts. Work flat.\nKnit 2 rows.\nNext row (RS): K15, place next 10 sts on a holder, k15.\n"
+    "Next row: P15, turn, leave remaining sts on a holder.\nKnit 4 rows. Bind off.\n"
+)
+
+
+def plan_of_lines(work: str) -> Plan:
+    """Compile lines in one size."""
+    return plan_of(project(work, sizes="S", size="S"))
+
+
+def test_what_remains_beside_a_finished_shoulder_is_the_other_shoulder() -> None:
+    """The ten stitches of the neck were put aside before, and wait for the neckband: 40 = 15 + 10 + 15."""
+    plan = plan_of_lines(f"{NECK}With RS facing, rejoin yarn to remaining sts, k to end.\nBind off.")
+    assert [round_.after for round_ in plan.rounds[-3:]] == [15, 15, 0]
+    assert plan.warnings[-1].text == "10 stitches are still on hold when the last line is done."
+
+
+def test_stitches_on_hold_without_a_name_are_known_by_their_number() -> None:
+    """Ten are the neck's and fifteen the shoulder's, whichever was put aside last."""
+    plan = plan_of_lines(f"{NECK}Return 10 held sts to needles.\nBind off.\nReturn 15 held sts to needles.\nBind off.")
+    assert [round_.before for round_ in plan.rounds if round_.after == 0][1:] == [10, 15]
+
+
+def test_one_of_several_without_a_name_is_not_guessed() -> None:
+    """The shoulder knitted on the stitches of the neck is found out at the neckband."""
+    assert "10 and 15 stitches are on hold without a name" in faults(
+        project(f"{NECK}Return held sts to needles.", sizes="S", size="S")
+    )
+
+
+def test_the_neck_of_one_piece_is_not_taken_up_with_the_next() -> None:
+    """The back's six stitches still wait when the front parts; the rest of the front is twelve of its own."""
+    back = "Cast on 20 sts. Work flat.\nKnit 2 rows.\nNext row: BO 7 sts, place next 6 sts on a holder, bo 7 sts.\n"
+    front = "Cast on 24 sts. Work flat.\nKnit 2 rows.\nNext row: K12, turn, leave remaining sts on a holder.\nBind off.\n"
+    plan = plan_of_lines(f"{back}{front}Rejoin yarn to remaining sts, k to end.")
+    assert plan.rounds[-1].after == 12
+
+
+def test_a_row_worked_again_adds_to_what_it_put_on_hold() -> None:
+    """A shoulder put aside in three steps of four is twelve stitches of one holder."""
+    steps = "Cast on 20 sts. Work flat.\nKnit 1 row.\nNext row: K to last 4 sts, place rem 4 sts on a holder.\nRep last row twice more.\n"
+    plan = plan_of_lines(f"{steps}Bind off.\nReturn 12 held sts to needles.")
+    assert plan.rounds[-1].after == 12

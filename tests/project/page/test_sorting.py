@@ -186,7 +186,9 @@ def test_a_swatch_is_not_knitted() -> None:
 
 def test_a_page_that_begins_in_the_middle_of_a_part_is_read() -> None:
     """The second sheet of a pattern has no heading above its first rows; what is cast on comes further down."""
-    pasted = take_apart("58 sts.\n\nWork 10 rows, ending with a WS row.\nCast off.\n\nCOLLAR\nCast on 40 sts.\n")
+    pasted = take_apart(
+        "58 sts.\n\nWork 10 rows, ending with a WS row.\nCast off.\n\nCOLLAR\nCast on 40 sts.\n"
+    )
     assert [piece.kind for piece in pasted.parts[0].pieces] == ["line", "line"]
     assert [part.name for part in pasted.parts] == ["beginning", "collar"]
 
@@ -219,18 +221,58 @@ Shape Shoulders Cast off 6 sts at beg of next 2 rows; 23 sts.
     assert [piece.text for piece in pasted.pieces if piece.kind == "note"] == []
 
 
-@pytest.mark.parametrize("row", ["Crown shaping", "THUMB SHAPING:", "Decrease rounds:", "Sleeve increases", "Begin crown decrease rounds:"])
+@pytest.mark.parametrize(
+    "row",
+    [
+        "Crown shaping",
+        "THUMB SHAPING:",
+        "Decrease rounds:",
+        "Sleeve increases",
+        "Begin crown decrease rounds:",
+    ],
+)
 def test_a_row_that_names_a_shaping_is_a_heading(row: str) -> None:
     """She has nothing to put into words there."""
     page = take_apart(f"Hat\n\nCast on 40 sts.\nKnit 4 rounds.\n{row}\nKnit 2 rounds.\n")
     assert {piece.kind for piece in page.pieces if row in piece.text} == {"comment"}
 
 
-@pytest.mark.parametrize("row", ["Repeat decreases", "Stop increases.", "Continue shaping", "Omit second increases"])
+@pytest.mark.parametrize(
+    "row", ["Repeat decreases", "Stop increases.", "Continue shaping", "Omit second increases"]
+)
 def test_a_row_that_tells_what_to_do_with_a_shaping_is_no_heading(row: str) -> None:
     """It would be passed over in silence."""
     page = take_apart(f"Hat\n\nCast on 40 sts.\nKnit 4 rounds.\n{row}\nKnit 2 rounds.\n")
     assert {piece.kind for piece in page.pieces if row in piece.text} == {"note"}
+
+
+def test_a_stitch_pattern_in_front_of_the_garment_is_a_definition() -> None:
+    """Most pages print it before the first cast-on; what is worked afterwards calls it by name."""
+    page = """\
+Lantern Cowl
+
+Ladder Lace (multiple of 8 sts)
+Rnd 1: *K6, yo, k2tog; rep from * to end.
+Rnd 2: Knit.
+Rep rnds 1-2 for pattern.
+
+Basket Stitch
+1st rnd: Knit.
+2nd rnd: *P4, k4; rep from * to end.
+
+Cast on 80 sts. Join in the round.
+Work rnds 1-2 of Ladder Lace 5 times.
+"""
+    pasted = take_apart(page)
+    assert [part.name for part in pasted.parts] == ["ladder lace", "basket stitch", "beginning"]
+    assert {piece.kind for part in pasted.parts for piece in part.pieces} == {"line"}
+    assert pasted.parts[2].pieces[0].text == "Cast on 80 sts. Join in the round."
+
+
+def test_a_neck_divides_its_piece() -> None:
+    """Lengths go on from where the piece began, so "Divide for neck:" begins no piece of its own."""
+    pasted = take_apart("FRONT\nCast on 40 sts. Work flat.\nKnit 4 rows.\n\nDivide for neck:\nNext row: K20, turn.\n")
+    assert [part.name for part in pasted.parts] == ["front"]
 
 
 def test_a_row_that_names_sizes_joins_no_line() -> None:

@@ -182,6 +182,12 @@ LINES: tuple[Synonym, ...] = (
         r"\1. ",
         "Change to 3.75 mm needles and knit 2 rounds.",
     ),
+    row(
+        "st",
+        rf"\b(change\s+to\s+(?:{NEEDLES}|(?:larger|smaller)\s+needles?))(?:\.\s+|\s+and\s+)((?:rev(?:erse)?\.?\s+)?(?:st\.?\s?st|stocking\s+stitch|stockinette(?:\s+st(?:itch)?)?|garter\s+st(?:itch)?))(?=\s*\.?\s*$)",
+        r"\1. go on in \2",
+        "Change to 4 mm needles and st.st.",
+    ),
     row("rejoin", r"\b[Rr]ejoin\s+([A-Z]\w?)\b", r"with \1", "Rejoin MC, k to end.", exact=True),
     row(
         "in|using|with",

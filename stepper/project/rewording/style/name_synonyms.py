@@ -8,12 +8,19 @@ from stepper.project.rewording.synonym import KEPT, STS, N, Synonym, row
 _PART = (
     r"(?:(?:left|right|cent(?:er|re)|front|back|side|sleeve|body|border|band|buttonhole|button|heel|instep|sole|gusset|thumb|hand|"
     r"underarm|neck|collar|cuff|hem|yoke|toe|edge|rib|shoulder|steek|panel|raglan|turning|fold|ridge|facing|thumbhole|buttonhole|"
-    r"pocket|crown|brim|foot|leg|first|second|earflap|flap)\b)"
+    r"pocket|crown|brim|foot|leg|first|second|earflap|flap|half(?:\s+(?:of\s+)?the)?)\b)"
 )
 _PARTS = rf"(?:{_PART}(?:\s+{_PART}){{0,3}})"
 _WORKS = r"(?:k|p|knit|purl)"
 
 ASIDES: tuple[Synonym, ...] = (
+    row(
+        "edge",
+        rf"^([^:]*\b(?:row|rnd)\b[^:]*:\s*(?:bo|bind\s+off|cast\s+off)\s+{N}(?:\s+{STS})?)\s+(?P<said>at\s+(?:the\s+)?(?:neck|armhole|front|side|shoulder)\s+edge)(?=\s*,\s*(?:k|p|knit|purl|work)\b)",
+        r"\1",
+        "Next row (WS): BO 8 sts at neck edge, p to end.",
+        spelt_out=True,
+    ),
     # --- parts ---
     row(
         "across",

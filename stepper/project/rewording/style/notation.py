@@ -135,6 +135,36 @@ _HEADS: tuple[Synonym, ...] = (
     ),
     row(
         "as|like",
+        rf"(:\s*)(?:work\s+)?(?:as|same\s+as|like)\s+(?:the\s+)?(\d+)(?:st|nd|rd|th)\s*(?:-|to|through)\s*(\d+)(?:st|nd|rd|th)\s+({ROUND})(?=\s*\.?\s*$)",
+        r"\1rep \4 \2-\3",
+        "5th-8th rows: As 1st-4th rows.",
+    ),
+    row(
+        "st|nd|rd|th",
+        rf"\b(work|rep(?:eat)?)\s+(?:the\s+|from\s+)?(\d+)(?:st|nd|rd|th)\s*(?:-|to|through)\s*(\d+)(?:st|nd|rd|th)\s+({ROUND})(?:\s+inclusive)?",
+        r"\1 \4 \2-\3",
+        "Work 1st to 8th rows twice.",
+    ),
+    row(
+        "st|nd|rd|th",
+        rf"\b(work)\s+(?:the\s+)?(\d+)(?:st|nd|rd|th)\s*(?:and|&)\s*(\d+)(?:st|nd|rd|th)\s+({ROUND})",
+        r"\1 \4 \2 and \3",
+        "Work 1st and 2nd rows twice.",
+    ),
+    row(
+        "of",
+        rf"\b(ending\s+(?:with|on|after)\s+(?:a\s+|the\s+)?{ROUND}\s+\d+)\s+of\s+(?:the\s+)?(?:[a-z]+\s+){{0,2}}(?:pattern|patt)\b",
+        r"\1",
+        "Work in moss st for 10 cm, ending with row 4 of pattern.",
+    ),
+    row(
+        "patt|lace|stitch|rib|st",
+        rf"^(\s*)(work|rep(?:eat)?)\s+((?:the\s+)?(?!(?:row|rnd|round|the|this|these|last|in|even|to|from|until)\b)(?:[a-z'-]+\s+){{1,3}}?(?:pattern|patt|lace))\s+((?:{N}\s+(?:more\s+)?times|twice|once)(?:\s+more)?)(?=\s*[.,]|\s*$)",
+        r"\1\2 all rows of \3 \4",
+        "Work trellis pattern 3 times.",
+    ),
+    row(
+        "as|like",
         rf"(:\s*)(?:work\s+)?(?:as|same\s+as|like)\s+(?:the\s+)?({ROUND}\s+\d)",
         r"\1rep \2",
         "Row 4: Work as row 2.",

@@ -16,6 +16,12 @@ _UNIT = r"(?:cms?|ins?|inch(?:es)?|\")"
 _ONE_UNIT = r'\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:cm|mm|inch(?:es)?|in|")'
 
 SIGNS: tuple[Synonym, ...] = (
+    row(
+        ".-|. -|.—|.–",
+        r"^(\s*(?:(?:to\s+)?(?:shape|divide)\b[a-z ]{2,30}?|(?:(?:left|right|front|back|sleeves?|neck(?:band)?|armhole|collar|cuffs?|welt|border|yoke|body|shoulders?|top|crown|heel|toe|foot|thumb|hand|leg)\b\s?)+(?:shaping)?))\s*\.\s?[-–—]+\s?(?=[A-Z])",
+        r"\1: ",
+        "Shape armholes.-Cast off 6 sts at beg of next 2 rows.",
+    ),
     row("cm|in", rf"\b(work|cont(?:inue)?)\s+({_ONE_UNIT}\s*[(\[/]\s*{_ONE_UNIT}\s*[)\]]?)\s+(in\s+[^.;]*?)(?=\s*[.;]|\s*$)", r"\1 \3 for \2", "Work 2.5cm (1in) in k1, p1 rib."),
     row("~", r"~\s*(?=[\d¼½¾])", "about ", "Work even until piece measures ~12 cm."),
     row("sl-|s-", r"\b(?:sl|s)-(?=\d\b)", "sl ", "Row 2: Sl-1, k4, p to end."),

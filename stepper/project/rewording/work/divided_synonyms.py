@@ -34,8 +34,8 @@ DIVIDED: tuple[Synonym, ...] = (
         "Work in rib as for back for 6 cm.",
     ),
     row(
-        "(make|(work|(knit",
-        rf"^\s*(?P<said>(?:(?:{_PIECE})s?\b[\s,]*)+)\(\s*(?:make|work|knit)\s+(?:2|two|both)(?:\s+(?:alike|the\s+same))?\s*\)\s*:?\s*$",
+        "(make|(work|(knit|alike)",
+        rf"^\s*(?P<said>(?:(?:{_PIECE})s?\b[\s,]*)+)\(\s*(?:(?:make|work|knit)\s+(?:2|two|both)(?:\s+(?:alike|the\s+same))?|(?:both|2|two)\s+alike)\s*\)\s*:?\s*$",
         "make 2.",
         "SLEEVES (make 2)",
         spelt_out=True,
@@ -45,6 +45,19 @@ DIVIDED: tuple[Synonym, ...] = (
         rf"\b{_PUT}\s+(?:the\s+)?{_PART}\s+({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
         r"hold \2 sts for \1",
         "Place the front 56 sts on a stitch holder.",
+    ),
+    row(
+        "edge",
+        rf"\b({_JOIN})\s+(?P<said>at\s+(?:the\s+)?(?:armhole|neck|side|inner|outer|cent(?:re|er)|front)\s+edge)\s+(?=to\b|of\s+(?:the\s+)?rem)",
+        r"\1 ",
+        "Rejoin yarn at neck edge to remaining 20 sts, k to end.",
+        spelt_out=True,
+    ),
+    row(
+        "held for",
+        rf"\b{_JOIN}\s+to\s+(?:the\s+)?({N})\s+{STS}\s+held\s+for\s+(?:the\s+)?{_PART}{_THEN}",
+        r"take up \1 \2 sts. ",
+        "With RS facing, rejoin yarn to 52 sts held for back. Knit 10 rows.",
     ),
     row(
         "yarn",

@@ -79,7 +79,7 @@ JOINED: tuple[Synonym, ...] = (
     ),
     row(
         "row|rnd|round",
-        r"^(\s*[a-z][a-z -]{2,30}:\s*)(\d+)(?:st|nd|rd|th)\s+(row|rnd|round)\s*(?=:|\()",
+        r"^(\s*[a-z][a-z -]{2,30}(?:\([^():]{1,60}\)\s*)?:\s*)(\d+)(?:st|nd|rd|th)\s+(row|rnd|round)\s*(?=:|\()",
         r"\1\3 \2",
         "Shape crown: 1st row: K1, k2tog, k to end.",
     ),

@@ -21,9 +21,18 @@ _BOUND = (
     r"(?:\s+(?:for|at)\s+(?:the\s+)?(?:(?:left|right|front|back)\s+)?(?:underarm|armhole|neck|neckline|thumb|shoulder|buttonhole))?"
     r"\s*,\s*(?:then\s+|and\s+)?)"
 )
-_AFTER_BOUND = r"after\s+(?:the\s+)?(?:bo|bind[-\s]?off|cast[-\s]?off|binding\s+off|casting\s+off|bound-?\s?off\s+sts)"
+_AFTER_BOUND = r"after\s+(?:the\s+)?(?:bo\b|bind[-\s]?off|cast[-\s]?off|binding\s+off|casting\s+off|(?:bound|cast)-?\s?off(?:\s+(?:sts|stitches|edge))?)\b"
 
 UNTIL: tuple[Synonym, ...] = (
+    row(
+        "between",
+        rf"(^\s*|[.!]\s*)(?:cont(?:inue)?|work)\s+(?:even\s+)?{_MANNER}\s*,\s*(?P<said>(?:working|keeping)\s+(?:the\s+)?(?:[a-z]+\s+){{1,3}}?"
+        rf"(?:panel|cable|chart|lace|pattern|motif)s?(?:\s+[a-z0-9])?\s+between\s+(?:the\s+)?markers?(?:\s+and\s+(?:all\s+)?(?:the\s+)?(?:rem(?:aining)?|other)\s+{STS}"
+        r"\s+in\s+(?:rev(?:erse)?\.?\s+)?(?:st\.?\s?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?|garter(?:\s+st(?:itch)?)?))?)\s*,?\s+(?=until\b|for\b)",
+        r"\1work even in pattern ",
+        "Continue in this manner, working cable panel between markers and rem sts in st st, until leg measures 20 cm.",
+        spelt_out=True,
+    ),
     row(
         "inc|dec",
         rf"(^\s*|[.!]\s*)(?:cont(?:inue)?|keep|carry\s+on|go\s+on)\s+(?:to\s+)?(?:(inc)|(dec))(?:rease|reasing|\.)?\s*,?\s+{_MANNER}\s*,?\s+(?=(?:on\s+)?(?:every|each)\s[^.;]*?\b(row|rnd|round)s?\b)",

@@ -1,0 +1,40 @@
+"""The names of stitch patterns: in a heading with their rows below it, and where they are called. No I/O."""
+
+from __future__ import annotations
+
+import re
+
+_HEAD = re.compile(
+    r"\s*(?!(?:work|cont|continue|knit|purl|beg|begin|change|rep|repeat|cast|with|using|next|now|in|on|for"
+    r"|these|this|that|rows?|rnds?|rounds?)\b)(?!.*\bforms?\b)"
+    r"(?P<name>[A-Za-z][\w' -]{0,40}\b"
+    r"(?:pattern|patt|stitch|st|rib|ribbing|lace|mesh|twill|moss|cable|panel|motif))\b\.?\s*"
+    r"(?:[(,]\s*(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|(?:worked\s+)?over\b|\d+\s*sts|any\b"
+    r"|(?:odd|even)\s+number\b)[^()]*\)?)?\s*:?\s*",
+    re.I,
+)
+"""The name of a stitch pattern, often with the stitches it needs: "Ladder lace (multiple of 6 sts)"."""
+_FIRST = re.compile(r"\W*(?:(?:row|rnd|round)s?\s+1\b(?!\d)|(?:1st|first)\s+(?:row|rnd|round)\b)", re.I)
+"""The head of the first row of a pattern."""
+
+
+def heads_pattern(row: str, below: str) -> bool:
+    """Return whether a row only names a stitch pattern whose first row stands below it.
+
+    Args:
+        row: The row.
+        below: The next row that is not empty; empty if there is none.
+    """
+    return bool(_HEAD.fullmatch(row)) and bool(_FIRST.match(below))
+
+
+def name_in_head(row: str) -> str:
+    """Return the name in a row for which `heads_pattern` holds, in lower case."""
+    match = _HEAD.fullmatch(row)
+    return " ".join(match["name"].lower().split()) if match else ""
+
+
+def key_of(name: str) -> str:
+    """Return a name in the form used for looking up patterns: without "the", "pattern" or "stitch"."""
+    words = re.sub(r"^\s*(?:the\s+)?", "", " ".join(name.lower().split()))
+    return re.sub(r"(?:\s+(?:pattern|patt|stitch|st))+\.?$", "", words)

@@ -1,0 +1,41 @@
+"""Headings of stitch patterns are told from lines that are worked. Wordings: common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.pattern_heads import heads_pattern, name_in_head
+
+
+@pytest.mark.parametrize(
+    ("row", "name"),
+    [
+        ("Ladder Lace (multiple of 6 sts + 1)", "ladder lace"),
+        ("Basket Stitch", "basket stitch"),
+        ("Seed Stitch (odd number of sts):", "seed stitch"),
+        ("Cable Panel (worked over 12 sts)", "cable panel"),
+        ("TWISTED RIB", "twisted rib"),
+    ],
+)
+def test_a_name_above_a_first_row_heads_a_pattern(row: str, name: str) -> None:
+    """The rows below it are what the name stands for."""
+    assert heads_pattern(row, "1st row (RS): Knit.")
+    assert heads_pattern(row, "Rnd 1: *K1, p1; rep from * to end.")
+    assert name_in_head(row) == name
+
+
+@pytest.mark.parametrize(
+    ("row", "below"),
+    [
+        ("Work in seed stitch", "Row 1: Knit."),
+        ("Continue in rib", "Row 1: Knit."),
+        ("Ladder Lace (multiple of 6 sts + 1)", "Cast on 24 sts."),
+        ("Basket Stitch", "Row 10: Knit."),
+        ("Basket Stitch", ""),
+        ("Knit 4 rows.", "Row 1: Knit."),
+        ("These 2 rounds form the pattern.", "Rnds 1-2 form broken seed pattern."),
+    ],
+)
+def test_what_is_worked_heads_none(row: str, below: str) -> None:
+    """A row taken for a heading would be knitted nowhere."""
+    assert not heads_pattern(row, below)
