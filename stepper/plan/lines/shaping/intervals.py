@@ -19,8 +19,8 @@ from stepper.plan.lines.shaping.likewise import (
     BESIDE,
     CLOSER,
     ONWARDS,
+    carry_on_shaping,
     come_closer,
-    onwards,
 )
 from stepper.plan.lines.shaping.schedule import occasions
 from stepper.plan.state.needles import Needles
@@ -71,7 +71,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     """Work a named round at intervals, with plain rounds between."""
     closer = False
     if instruction.label.startswith((ALIKE, BESIDE, CLOSER, ONWARDS)):
-        found = onwards(instruction, needles)
+        found = carry_on_shaping(instruction, needles)
         if found is None:
             return
         template, printed, closer = found

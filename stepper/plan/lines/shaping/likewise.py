@@ -46,7 +46,9 @@ def _shapes_alone(draft: DraftRound) -> bool:
     return not _ELSE & {run.stitch for run in flatten(draft.phrase)}
 
 
-def onwards(instruction: AtIntervals, needles: Needles) -> tuple[Template, tuple[Leg, ...], bool] | None:
+def carry_on_shaping(
+    instruction: AtIntervals, needles: Needles
+) -> tuple[Template, tuple[Leg, ...], bool] | None:
     """Find the round that is worked on in the manner shown, at which intervals, and whether it comes closer.
 
     Returns:
