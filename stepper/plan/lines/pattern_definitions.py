@@ -78,11 +78,10 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
         needles.report(
             block[0].place, f"row {one_of(map(str, missing))} of {name} pattern is not written out."
         )
-    if name not in _called(needles):
-        told = (
-            f"the rows of {name} pattern are kept and not worked here, and no line calls them by that name."
-        )
-        needles.warn(block[0].place, told)
+    called = name in _called(needles)
+    if needles.count or not called:
+        told = "kept for where a line calls them" if called else "kept, and no line calls them by that name"
+        needles.warn(block[0].place, f"the rows of {name} pattern are not worked here: they are {told}.")
     first = side_of(1, order)
     needles.patterns[name] = tuple(
         replace(made[number], side=first if number == 1 else "") for number in sorted(made)

@@ -135,3 +135,11 @@ def test_a_definition_that_nobody_calls_is_told() -> None:
     """Its heading may have been meant as the beginning of the work."""
     (said,) = knit(f"{TRELLIS}Knit 2 rows.").warnings
     assert "no line calls them" in said.text
+
+
+def test_a_definition_among_stitches_is_told() -> None:
+    """With stitches on the needles its rows might be meant to be worked at once; before the cast-on they cannot be."""
+    (said,) = knit(f"{LACE}Work 1 rnd in ladder lace.").warnings
+    assert "ladder lace pattern are not worked here: they are kept for where a line calls them" in said.text
+    cast_on, join, *rest = LACE.splitlines(keepends=True)
+    assert knit("".join([*rest, cast_on, join]) + "Work 1 rnd in ladder lace.").warnings == ()
