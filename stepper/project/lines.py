@@ -100,11 +100,16 @@ _HEADING = re.compile(
 """A separate row that names a part or what is shaped, without a colon: "Yoke.", "Shape armholes"."""
 
 
+_NOTE = re.compile(r"^\s*note:\s*", re.I)
+
+
 def _as_heading(text: str, below: str) -> str:
     """Make a row that only names a part or a pattern the label of the line below; above another heading, a
     note."""
-    if heads_pattern(text, below):
-        return f"{text.rstrip().rstrip(':')}:"
+    row = _NOTE.sub("", below)  # a first row that is not read stands as a note in a pasted file
+    if heads_pattern(text, row):
+        head = text.rstrip().rstrip(":")
+        return f"{head}:" if row == below else f"Note: {head}"
     match = _HEADING.match(text)
     if match is None:
         return text

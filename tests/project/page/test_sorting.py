@@ -6,10 +6,12 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from stepper.project.page.file_text import write_file
 from stepper.project.page.front_matter import KINDS
 from stepper.project.page.front_values import find_yarns
 from stepper.project.page.pasted import take_apart
 from stepper.project.page.quoting import writable
+from stepper.project.reader import read_project
 from tests.project.page_kinds import FOLDER, Table, tables
 
 TABLES = tables()
@@ -283,3 +285,11 @@ def test_a_row_that_names_sizes_joins_no_line() -> None:
     )
     lines = [piece.text for piece in take_apart(text).pieces if piece.kind == "line"]
     assert lines[-5:] == ["Sizes M, L only:", "Knit 2 rounds.", "Purl 1 round.", "All sizes:", "Knit 3 rounds."]
+
+
+def test_a_pattern_whose_first_row_is_not_read_is_one_thing_to_settle() -> None:
+    """Its heading is a note then, and no second problem."""
+    page = "Lantern Cowl\nGauge: 20 sts and 28 rows = 10 cm\n\nLadder Lace (multiple of 8 sts)\nRnd 1: *K6, twiddle; rep from * to end.\n\nCast on 80 sts.\n"
+    written = write_file(take_apart(page)).text
+    assert written.count("is not understood") == 1
+    assert not any("Ladder" in problem.message for problem in read_project(written).problems)
