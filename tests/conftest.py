@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import gc
+import inspect
 import os
 import sys
+from collections.abc import Generator
 
 import pytest
 from hypothesis import HealthCheck, Phase, settings
@@ -38,3 +40,19 @@ def pytest_collection_finish() -> None:
     gc.collect()
     gc.freeze()
     gc.set_threshold(50_000, 20, 10)
+
+
+@pytest.hookimpl(wrapper=True)
+def pytest_pyfunc_call(pyfuncitem: pytest.Function) -> Generator[None, object, object]:
+    """Try what is played and recorded in real time once more if it fails: a machine that stalls tears a hole in it.
+
+    Three tests run at a time on two cores. What fails twice fails.
+    """
+    try:
+        return (yield)
+    except AssertionError:
+        if pyfuncitem.get_closest_marker("sound") is None:
+            raise
+    given = inspect.signature(pyfuncitem.obj).parameters
+    pyfuncitem.obj(**{name: pyfuncitem.funcargs[name] for name in given})
+    return True
