@@ -4,13 +4,17 @@ from __future__ import annotations
 
 import re
 
+NAME_ENDS = r"(?:pattern|patt|stitch|st|rib|ribbing|lace|mesh|twill|moss|cable|panel|motif)"
+"""What the name of a stitch pattern ends with."""
+WIDTH = (
+    r"(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|(?:worked\s+)?over\b|\d+\s*sts\b|any\b"
+    r"|(?:odd|even)\s+number\b)[^()]*\)?"
+)
+"""What a heading says of the stitches that a pattern needs, behind a bracket or comma."""
 _HEAD = re.compile(
     r"\s*(?!(?:work|cont|continue|knit|purl|beg|begin|change|rep|repeat|cast|with|using|next|now|in|on|for"
     r"|these|this|that|rows?|rnds?|rounds?)\b)(?!.*\bforms?\b)"
-    r"(?P<name>[A-Za-z][\w' -]{0,40}\b"
-    r"(?:pattern|patt|stitch|st|rib|ribbing|lace|mesh|twill|moss|cable|panel|motif))\b\.?\s*"
-    r"(?:[(,]\s*(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|(?:worked\s+)?over\b|\d+\s*sts|any\b"
-    r"|(?:odd|even)\s+number\b)[^()]*\)?)?\s*:?\s*",
+    rf"(?P<name>[A-Za-z][\w' -]{{0,40}}\b{NAME_ENDS})\b\.?\s*(?:[(,]\s*{WIDTH})?\s*:?\s*",
     re.I,
 )
 """The name of a stitch pattern, often with the stitches it needs: "Ladder lace (multiple of 6 sts)"."""

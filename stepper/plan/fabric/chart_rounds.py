@@ -40,9 +40,14 @@ def _runs(cells: tuple[Cell, ...], yarn: str, wrong_side: bool) -> tuple[Run, ..
     return join_runs(runs)
 
 
+def charts_by_name(needles: Needles) -> dict[str, Chart]:
+    """Return the charts of the garment by their names in lower case: a line may write them in any."""
+    return {name.lower(): chart for name, chart in needles.project.charts.items()}
+
+
 def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
     """Find a chart of the garment by its name, in any case; None, reported, if there is none."""
-    charts = {known.lower(): chart for known, chart in needles.project.charts.items()}
+    charts = charts_by_name(needles)
     chart = charts.get(name.lower())
     if chart is None:
         hint = nearest(name, charts) or f"The charts are {one_of(needles.project.charts) or 'none'}."
@@ -59,8 +64,7 @@ def rounds_of_part(part: ChartPart, needles: Needles) -> int:
     """Return how many rounds the chart, or the page's own pattern, of a part of a round has; 0 if unknown."""
     if part.defined:
         return len(needles.patterns.get(key_of(part.name), ()))
-    charts = {known.lower(): chart for known, chart in needles.project.charts.items()}
-    chart = charts.get(part.name.lower())
+    chart = charts_by_name(needles).get(part.name.lower())
     return len(chart.rounds) if chart is not None else 0
 
 

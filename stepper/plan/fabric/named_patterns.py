@@ -108,6 +108,17 @@ def row_after_last(cycle: tuple[Template, ...], needles: Needles) -> int | None:
     return found.pop() if len(found) == 1 else None
 
 
+def comes_on_side(number: int, first: str, needles: Needles) -> bool:
+    """Return whether a row of a pattern may come next, from 1, whose row 1 is for a side; in rounds any may.
+
+    Args:
+        number: The row.
+        first: `RS` or `WS`; empty if the page does not say.
+        needles: The knitting in hand.
+    """
+    return not first or not needles.flat or (first == needles.side) == (number % 2 == 1)
+
+
 def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Needles) -> int | None:
     """Return which row of a pattern comes first, from 0; None, reported, if it has none of that number or
     side."""
@@ -130,7 +141,7 @@ def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Nee
         needles.report(instruction.place, f"the pattern has {len(cycle)} rows, and no row {at + 1}.")
         return None
     side = cycle[0].side if instruction.manner.startswith(NAMED) else ""
-    if side and needles.flat and (side == needles.side) != (at % 2 == 0):
+    if not comes_on_side(at + 1, side, needles):
         needles.report(
             instruction.place,
             f"a {needles.side} row comes next, and row {at + 1} of the pattern is none.",

@@ -5,10 +5,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.gauge import half_up
-from stepper.plan.fabric.chart_rounds import drawn_round, next_chart_round
+from stepper.plan.fabric.chart_rounds import charts_by_name, drawn_round, next_chart_round
 from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.fabric.established import HINT, look, tell_doubt
 from stepper.plan.fabric.marker_sections import pair_of_markers
+from stepper.plan.fabric.named_patterns import comes_on_side
 from stepper.plan.fabric.stretches import stretch_of
 from stepper.plan.model import flatten
 from stepper.plan.state.in_hand import Cell
@@ -49,7 +50,7 @@ def _held_by_lines(needles: Needles) -> dict[str, int]:
 def _chart(part: ChartPart, room: int, needles: Needles) -> ChartRound:
     if part.defined:
         return _panel(part, room, needles)
-    charts = {name.lower(): chart for name, chart in needles.project.charts.items()}
+    charts = charts_by_name(needles)
     chart = charts.get(part.name.lower())
     if chart is None:
         hint = nearest(part.name, charts) or f"The charts are {one_of(needles.project.charts) or 'none'}."
@@ -76,7 +77,7 @@ def _panel(part: ChartPart, room: int, needles: Needles) -> ChartRound:
     if not 1 <= number <= len(cycle):
         raise MisfitError(part.place, f"{part.name} has {len(cycle)} rows, not {number}.")
     first = cycle[0].side
-    if first and needles.flat and (first == needles.side) != (number % 2 == 1):
+    if not comes_on_side(number, first, needles):
         told = f"row {number} of {part.name} is no {needles.side} row, and one comes here."
         raise MisfitError(part.place, told, "Begin with the row that is for this side.")
     row = cycle[number - 1]

@@ -17,19 +17,11 @@ from stepper.plan.lines.numbered_rounds import is_numbered, lines_by_number, row
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Times
 from stepper.project.instructions import Count, Forms, Line, Phrase, Repeated, WorkRounds
-from stepper.project.pattern_heads import key_of
+from stepper.project.pattern_heads import NAME_ENDS, WIDTH, key_of
 from stepper.project.problems import one_of
 
-_NAME = re.compile(
-    r"^(?P<name>[^(]*?\b"
-    r"(?:pattern|patt|stitch|st|rib|ribbing|lace|moss|mesh|twill|panel|cable|motif))\.?$",
-    re.I,
-)
-_REPEAT = re.compile(
-    r"^(?P<name>[^(,]*?)\s*[,(]\s*(?:a\s+)?"
-    r"(?:[a-z ]*mult(?:iple)?\.?\s+of|worked\s+over|over|any|(?:odd|even)\s+number|\d+\s*sts)\b[^()]*\)?$",
-    re.I,
-)
+_NAME = re.compile(rf"^(?P<name>[^(]*?\b{NAME_ENDS})\.?$", re.I)
+_REPEAT = re.compile(rf"^(?P<name>[^(,]*?)\s*[,(]\s*{WIDTH}$", re.I)
 
 
 def defined_name(line: Line, needles: Needles) -> str:

@@ -10,7 +10,7 @@ from dataclasses import replace
 
 from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.fabric.established import establish
-from stepper.plan.fabric.named_patterns import NAMED, named_cycle
+from stepper.plan.fabric.named_patterns import NAMED, comes_on_side, named_cycle
 from stepper.plan.lines.shaping.intervals import find_named_round
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
@@ -111,7 +111,7 @@ def _fits_sides(repeated: Repeated, first: str, rows: int, needles: Needles) -> 
     if not first or not needles.flat:
         return True
     number = repeated.numbers[0] if repeated.numbers else 1
-    if (first == needles.side) != (number % 2 == 1):
+    if not comes_on_side(number, first, needles):
         told = f"a {needles.side} row comes next, and row {number} of the pattern is none."
         needles.report(repeated.place, told, "Work one row before it, or begin with another row.")
         return False
