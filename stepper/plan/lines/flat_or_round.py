@@ -1,14 +1,15 @@
-"""Tell whether the first row of a picked-up band, or the round that closes a heel, is flat. No I/O.
+"""Tell whether the beginning of a piece, or the round that closes a heel, is flat. No I/O.
 
-Both can be told only by what comes after them. Stitches picked up with the right side facing are the first
-row of a band if rows follow. The round that picks up along a heel flap and works across the instep begins as
-a row and ends as a round, so that all that follows is worked around.
+Both can be told only by what comes after them. Stitches cast on, picked up or taken back from a holder
+are the first row of a piece if rows follow. The round that picks up along a heel flap and works across the
+instep begins as a row and ends as a round, so that all that follows is worked around.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import islice, pairwise, takewhile
+from typing import Final
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
@@ -16,14 +17,26 @@ from stepper.plan.model import flatten, runs_written
 
 
 def settle_flat(drafts: Sequence[DraftRound]) -> None:
-    """Set `flat` of the rounds for which only the next one tells."""
-    for draft, following in pairwise(drafts):
+    """Set `flat` of the rounds for which only what follows tells."""
+    for index, (draft, following) in enumerate(pairwise(drafts)):
         if draft.section != following.section or draft.after != following.before:
             continue
-        if following.flat and not draft.flat and _picks_up_alone(draft):
-            draft.flat = True
+        if following.flat and not draft.flat and _only_begins(draft):
+            draft.flat = _is_piece_flat(drafts, index)
         elif draft.flat and not following.flat and closes(draft):
             draft.flat = False
+
+
+def _is_piece_flat(drafts: Sequence[DraftRound], start: int) -> bool:
+    """Return whether a piece is in rows; short rows do not tell, since a round has them too."""
+    section = drafts[start].section
+    after = islice(drafts, start + 1, None)
+    piece = takewhile(lambda each: each.before > 0 and each.section == section, after)
+    return next((each.flat for each in piece if not (each.from_turn or _turns(each))), True)
+
+
+def _turns(draft: DraftRound) -> bool:
+    return bool({run.stitch for run in flatten(draft.phrase)} & _TURNS)
 
 
 def closes(draft: DraftRound) -> bool:
@@ -31,9 +44,14 @@ def closes(draft: DraftRound) -> bool:
     runs = tuple(flatten(draft.phrase))
     codes = {run.stitch for run in runs}
     joins = "pu" in codes or "return" in codes
-    turned = codes & {"turn", "w&t", "rest"}
+    turned = codes & _TURNS
     return joins and not turned and any(stitch(run.stitch).kind is Kind.PLAIN for run in runs)
 
 
-def _picks_up_alone(draft: DraftRound) -> bool:
-    return draft.before == 0 and {run.stitch for run in runs_written(draft.phrase)} == {"pu"}
+def _only_begins(draft: DraftRound) -> bool:
+    """Return whether a round puts stitches on the needles and works none of them."""
+    return draft.before == 0 and {run.stitch for run in runs_written(draft.phrase)} <= _BEGINNINGS
+
+
+_TURNS: Final = frozenset({"turn", "w&t", "rest"})
+_BEGINNINGS: Final = frozenset({"co", "pu", "return"})

@@ -16,7 +16,7 @@ def describe_knitted(round_: Round) -> Knitted:
     """Return what is knitted in a round: two rounds with the same are the same fabric on the same stitches.
 
     Names, labels, remarks, needles and markers do not matter; the name of stitches on hold does, since one
-    sleeve is not the other.
+    sleeve is not the other. A cast-on is the same whether rows or rounds follow.
     """
     work: list[tuple[str, str, int]] = []
     for run in round_.runs:
@@ -26,7 +26,7 @@ def describe_knitted(round_: Round) -> Knitted:
             work[-1] = (run.stitch, run.yarn, work[-1][2] + run.times)
         else:
             work.append((run.stitch, run.yarn, run.times))
-    return round_.before, round_.after, round_.flat, round_.side, tuple(work)
+    return round_.before, round_.after, round_.flat and round_.before > 0, round_.side, tuple(work)
 
 
 def placed_alike(round_: Round) -> Knitted:

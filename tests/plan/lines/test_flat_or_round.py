@@ -81,14 +81,29 @@ def draft(text: str, *, before: int, after: int, flat: bool) -> DraftRound:
 
 
 def test_only_neighbours_on_the_same_stitches_tell() -> None:
-    """A cast-on is no row, and what follows on other stitches says nothing."""
-    first, second = draft("pu40", before=0, after=40, flat=False), draft("p40", before=40, after=40, flat=True)
-    settle_flat([first, second])
-    assert first.flat
-    for text, after in (("co40", 40), ("pu38", 38)):
+    """What a piece begins with is its first row if rows follow on the same stitches; what follows on others says nothing."""
+    following = draft("p40", before=40, after=40, flat=True)
+    for text, after, is_row in (("pu40", 40, True), ("co40", 40, True), ("return40:front", 40, True), ("pu38", 38, False)):
         first = draft(text, before=0, after=after, flat=False)
-        settle_flat([first, second])
-        assert not first.flat
+        settle_flat([first, following])
+        assert first.flat is is_row
+
+
+def test_short_rows_at_the_beginning_do_not_tell() -> None:
+    """They are turned in the round as well: only the first round worked whole says how the piece goes on."""
+    for whole_is_flat in (False, True):
+        first, *short = (
+            draft("co12", before=0, after=12, flat=False),
+            draft("k6 turn", before=12, after=12, flat=True),
+            draft("p6 turn", before=12, after=12, flat=True),
+        )
+        settle_flat([first, *short, draft("k12", before=12, after=12, flat=whole_is_flat)])
+        assert first.flat is whole_is_flat
+    assert not closes(draft("k10 pu5 turn", before=10, after=15, flat=True))
+
+
+def test_a_row_that_takes_stitches_back_and_works_on_closes_a_heel() -> None:
+    """One that is turned, or works nothing, does not."""
     assert closes(draft("k10 pu5 return20:instep", before=10, after=35, flat=True))
     assert not closes(draft("k10 pu5 turn", before=10, after=15, flat=True))
     assert not closes(draft("return20:instep", before=0, after=20, flat=True))

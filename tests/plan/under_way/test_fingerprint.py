@@ -62,3 +62,14 @@ def test_where_evenly_spread_changes_stand_is_another_manner_and_not_another_rou
     assert placed_alike(replace(early, evenly=True)) == placed_alike(replace(late, evenly=True))
     assert placed_alike(early) != placed_alike(late)
     assert describe_knitted(replace(early, evenly=True)) != describe_knitted(replace(late, evenly=True))
+
+
+def test_a_cast_on_is_the_same_whether_rows_or_rounds_follow() -> None:
+    """She who joins in place of turning has cast on nothing else."""
+    rows, rounds = (
+        plan_of(project(f"Cast on 8 sts.\n{words}\nBind off.")).rounds
+        for words in ("Work in rows.\nKnit 4 rows.", "Join in the round.\nKnit 4 rounds.")
+    )
+    assert (rows[0].flat, rounds[0].flat) == (True, False)
+    assert describe_knitted(rows[0]) == describe_knitted(rounds[0])
+    assert describe_knitted(rows[1]) != describe_knitted(rounds[1])
