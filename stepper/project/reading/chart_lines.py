@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from typing import Any
 
 from lark import Token, Tree
@@ -25,6 +26,9 @@ class ChartBuilder(PartBuilder):
         found: list[int] = []
         for piece in tree.find_data("piece"):
             found.extend(self._piece(piece))
+        if any(later <= number for number, later in pairwise(found)):
+            told = f"rounds {', '.join(map(str, found))} are not in the order of their numbers."
+            self.problems.append(self._tree_place(tree).problem(told))
         return tuple(sorted(set(found)))
 
     def _piece(self, piece: Tree[Token]) -> range:

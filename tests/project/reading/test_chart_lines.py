@@ -53,3 +53,9 @@ def test_a_number_of_rounds_is_kept_to_be_checked() -> None:
 def test_rounds_that_do_not_run_upwards_are_refused() -> None:
     """Nobody can tell which were meant."""
     assert any("do not run upwards" in problem.message for problem in _read("Work rounds 4-2 of chart wave.").problems)
+
+
+def test_rounds_named_against_their_order_are_refused() -> None:
+    """ "Rounds 3 and 1" were worked as 1 and 3 once, in silence."""
+    problems = _read("Rep rounds 3 and 1 twice.").problems
+    assert [problem.message for problem in problems] == ["rounds 3, 1 are not in the order of their numbers."]

@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.stitches import stitch
-from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.drafts import Template
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import AtIntervals, Leg
@@ -28,22 +28,18 @@ BESIDE = "beside "
 _ELSE = frozenset({"bo", "co", "pu", "hold", "return", "rest", "turn", "w&t"})
 
 
-def _last(label: str, needles: Needles, *, before: int) -> int | None:
-    """Return the index of the last round that changes the count, if it does so as a label says."""
+def _last(label: str, needles: Needles, *, before: int) -> tuple[int, Template] | None:
+    """Return the last round that changes the count, with its index, if it does so as a label says."""
     for at in range(before - 1, needles.section.start - 1, -1):
         draft = needles.drafts[at]
         if draft.before == draft.after:
             continue
         grows = (draft.after > draft.before) == ("inc" in label)
-        return at if grows and _shapes_alone(draft) else None
+        shapes_alone = not (
+            draft.evenly or draft.chart or _ELSE & {run.stitch for run in flatten(draft.phrase)}
+        )
+        return (at, draft.template) if draft.template is not None and grows and shapes_alone else None
     return None
-
-
-def _shapes_alone(draft: DraftRound) -> bool:
-    """Return whether a round is written out, and changes the count by increases or decreases alone."""
-    if draft.template is None or draft.evenly or draft.chart or not draft.before:
-        return False
-    return not _ELSE & {run.stitch for run in flatten(draft.phrase)}
 
 
 def carry_on_shaping(
@@ -56,23 +52,21 @@ def carry_on_shaping(
         the one before; None if nobody can tell, which is reported.
     """
     label, place = instruction.label, instruction.place
-    at = _last(label, needles, before=len(needles.drafts))
-    template = needles.drafts[at].template if at is not None else None
-    if at is None or template is None:
+    last = _last(label, needles, before=len(needles.drafts))
+    if last is None:
         what = "increases" if "inc" in label else "decreases"
         told = f"no round before this {what} stitches in a manner that could go on."
         needles.miss(place, told, 'Write the round out with a name, as "Dec round: k1, k2tog, …".')
         return None
+    at, template = last
     earlier = _last(label, needles, before=at)
     if label.startswith(BESIDE):
-        return (template, instruction.legs, False) if _is_beside(at, instruction, needles) else None
+        return (template, instruction.legs, False) if _is_beside(at, template, instruction, needles) else None
     closer = _next_closer(template) if not label.startswith(ALIKE) else None
     if label.startswith(ALIKE):
         if _spread(template) is None:
             return template, instruction.legs, False
-        before = needles.drafts[earlier].template if earlier is not None else None
-        shown = _next_closer(before) if before is not None else None
-        if shown is None or shown.elements != _without_places(template, shown):
+        if earlier is None or not _alike(earlier[1], template):
             told = "whether the next such round has a stitch less between its changes is not said."
             hint = 'Write "working 1 st less between decreases each time", or write the rounds out.'
             needles.miss(place, told, hint)
@@ -84,9 +78,9 @@ def carry_on_shaping(
         return None
     legs = instruction.legs
     if label.startswith(ONWARDS):
-        gap = at - earlier if earlier is not None and _alike(needles.drafts[earlier], template) else 0
-        gap = gap or (len(needles.drafts) - at if len(needles.drafts) - at > 1 else 0)
-        if not gap:
+        shown = earlier is not None and _alike(earlier[1], template)
+        gap = at - earlier[0] if earlier is not None and shown else len(needles.drafts) - at
+        if gap == 1 and not shown:
             told = "how many rounds lie between two such rounds is not shown before this."
             needles.miss(place, told, 'Write it: "every 2nd round".')
             return None
@@ -95,15 +89,15 @@ def carry_on_shaping(
     return closer, legs, True
 
 
-def _is_beside(at: int, instruction: AtIntervals, needles: Needles) -> bool:
+def _is_beside(at: int, template: Template, instruction: AtIntervals, needles: Needles) -> bool:
     """Return whether a round changed one stitch on each side of the markers there are; report it if not.
 
     The marker at the beginning of the round may be one of them, and the page does not say which it means.
     """
     draft, markers = needles.drafts[at], len(needles.markers)
     changed = abs(draft.after - draft.before)
-    beside = draft.template is not None and _at_marks(draft.template.elements)
-    if beside and changed in {2 * markers, 2 * (markers + (0 if needles.flat else 1))} - {0}:
+    meant = {2 * markers, 2 * (markers + (0 if needles.flat else 1))} - {0}
+    if _at_marks(template.elements) and changed in meant:
         return True
     needles.miss(
         instruction.place,
@@ -116,9 +110,7 @@ def _is_beside(at: int, instruction: AtIntervals, needles: Needles) -> bool:
 
 def _at_marks(elements: tuple[Element, ...]) -> bool:
     """Return whether every change of a round stands beside a marker, or one plain stretch from it."""
-    laid = [
-        inner for one in elements for inner in (one.elements if isinstance(one, Several) else (one,))
-    ]
+    laid = [inner for one in elements for inner in (one.elements if isinstance(one, Several) else (one,))]
     marks = [at for at, one in enumerate(laid) if isinstance(one, Mark)]
     changes = [
         at
@@ -136,54 +128,45 @@ def come_closer(template: Template, needles: Needles) -> Template | None:
     return closer
 
 
-def _alike(draft: DraftRound, template: Template) -> bool:
+def _alike(earlier: Template, template: Template) -> bool:
     """Return whether an earlier round is the same with one stitch more between its changes."""
-    shown = _next_closer(draft.template) if draft.template is not None else None
+    shown = _next_closer(earlier)
     return shown is not None and shown.elements == _without_places(template, shown)
 
 
-def _spread(template: Template) -> Several | None:
-    """Return the one group of a round that spreads changes: plain stitches and a change, over and over."""
+def _spread(template: Template) -> tuple[Several, Work | None] | None:
+    """Return the group of a round that spreads changes, with its plain stitches; None if it spreads none."""
     over = ("end", "rest", "around", "times")
     found = [one for one in template.elements if isinstance(one, Several) and one.goal in over]
-    groups = [one for one in found if _parts(one) is not None]
+    groups = [(one, _plain_of(one)) for one in found if _is_spread(one)]
     return groups[0] if len(groups) == 1 else None
 
 
-def _parts(group: Several) -> tuple[int, int] | None:
-    """Return where in a group its plain stitches stand, -1 for nowhere, and its change; None for another."""
-    works = [one for one in group.elements if isinstance(one, Work)]
-    if len(works) != len(group.elements) or not 1 <= len(works) <= 2:
-        return None
-    changes = [at for at, one in enumerate(works) if one.stitch != "pattern" and stitch(one.stitch).change]
-    plain = [at for at, one in enumerate(works) if one.stitch in ("k", "p")]
-    if len(changes) != 1 or len(changes) + len(plain) != len(works):
-        return None
-    return (plain[0] if plain else -1), changes[0]
+def _is_spread(group: Several) -> bool:
+    """Return whether a group is one change, with plain stitches before or behind it or none."""
+    changes = [one for one in group.elements if one is not _plain_of(group)]
+    if len(changes) != 1 or not isinstance(changes[0], Work) or changes[0].stitch == "pattern":
+        return False
+    return stitch(changes[0].stitch).change != 0
+
+
+def _plain_of(group: Several) -> Work | None:
+    """Return the first plain stitches of a group."""
+    return next((one for one in group.elements if isinstance(one, Work) and one.stitch in ("k", "p")), None)
 
 
 def _next_closer(template: Template) -> Template | None:
     """Return a round with one stitch less between its changes; None if it has no such stitches."""
-    group = _spread(template)
-    parts = _parts(group) if group is not None else None
-    if group is None or parts is None or parts[0] < 0:
+    group, plain = _spread(template) or (None, None)
+    if group is None or plain is None:
         return None
-    plain = group.elements[parts[0]]
-    assert isinstance(plain, Work)
     times = Numbers(tuple(value - 1 for value in plain.times.values), plain.times.place)
     if min(times.values) < 0:
         return None
-    inside: tuple[Element, ...] = tuple(
-        replace(one, times=times) if one is plain and isinstance(one, Work) else one for one in group.elements
-    )
-    if max(times.values) == 0:
-        inside = tuple(one for one in inside if one is not group.elements[parts[0]] and _left(one))
+    fewer = (replace(plain, times=times),) if max(times.values) else ()
+    inside = tuple(other for one in group.elements for other in (fewer if one is plain else (one,)))
     elements = tuple(replace(group, elements=inside) if one is group else one for one in template.elements)
     return replace(template, elements=elements, counts=())
-
-
-def _left(element: Element) -> bool:
-    return not isinstance(element, Work) or max(element.times.values) > 0
 
 
 def _without_places(template: Template, like: Template) -> tuple[Element, ...]:

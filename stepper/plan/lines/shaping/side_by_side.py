@@ -68,7 +68,8 @@ def work_together(instruction: Together, needles: Needles) -> None:
     if base is not None:
         schedule.rounds = _lasts(base, needles)
         _check_fabric(base, templates, needles)
-        _check_filling(instruction, base, needles)
+        if schedule.rounds is not None:
+            _check_filling(instruction, base, needles)
     for part, template in zip(instruction.parts, templates, strict=True):
         if isinstance(part.after, UntilCount):
             schedule.waiting.append((part, template))
@@ -246,20 +247,21 @@ def _other(side: str) -> str:
 # --- the rounds beside which they run -----------------------------------------------------------------
 
 
-def _lasts(base: WorkRounds | Striped, needles: Needles) -> int:
-    """Return how many rounds the base lasts from here; 0, reported, if it does not say so by itself."""
+def _lasts(base: WorkRounds | Striped, needles: Needles) -> int | None:
+    """Return how many rounds the base lasts from here; None, reported, if none or if it does not say so."""
     duration = base.duration
     if isinstance(duration, Rounds) and not duration.total:
         return duration.number.of(needles.size)
     ends = isinstance(duration, UntilLength) and (duration.ending is not None or duration.ending_side)
     if isinstance(duration, UntilLength) and not (ends and isinstance(base, Striped)):
         left = _rounds_to(duration, needles)
-        if left < 1:
-            needles.report(duration.length.place, f"the piece measures {duration.length.printed} already.")
-        return left
+        if left >= 1:
+            return left
+        needles.report(duration.length.place, f"the piece measures {duration.length.printed} already.")
+        return None
     told = "beside a shaping, rounds are read that last a number of rounds or to a length."
     needles.report(base.place, told, "Write how many rounds are worked in all.")
-    return 0
+    return None
 
 
 def _check_fabric(base: WorkRounds | Striped, templates: list[Template], needles: Needles) -> None:
