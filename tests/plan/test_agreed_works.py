@@ -1,7 +1,8 @@
 """Small works, each about one rule or one refusal, are worked out or refused as they were when they were read.
 
 A file in `tests/plan/works/` holds works of one kind: `@` and what it is about, then its lines, in the piece that the corpus is
-about (3 rounds to the centimetre, in rib 4; `tests/project/corpus_judge.py`). What becomes of each stands under the
+about (3 rounds to the centimetre, in rib 4; `tests/project/corpus_judge.py`). A line that begins with `!` says how many sizes there are,
+or is a key of the file. What becomes of each stands under the
 same name in `tests/plan/agreed_works/`, row by row, or in the words of its refusal. All of it was compared with the row worked out
 by hand when it was kept. Where one differs, the difference is read before it is kept: `STEPPER_WRITE_GOLDENS=1`.
 """
@@ -33,9 +34,21 @@ def works(kind: str) -> dict[str, list[str]]:
     return found
 
 
+def as_file(lines: list[str]) -> str:
+    """Write a work as a project file."""
+    heads = [line[2:] for line in lines if line.startswith("! ")]
+    sizes = next((int(head.split()[1]) for head in heads if head.startswith("sizes ")), 1)
+    text, _ = text_of([line for line in lines if not line.startswith("! ")], sizes, "cm")
+    for head in heads:
+        if not head.startswith("sizes "):
+            text = re.sub(rf"^{head.partition(':')[0]}:.*\n", "", text, flags=re.M)
+            text = text.replace("units: cm\n", f"units: cm\n{head}\n", 1)
+    return text
+
+
 def becomes(lines: list[str]) -> list[str]:
     """Return what becomes of a work: its rows, or why it is refused."""
-    text, _ = text_of(lines, 1, "cm")
+    text = as_file(lines)
     reading = read_project(text)
     outcome = compile_plan(reading.project) if reading.project is not None else None
     if outcome is not None and outcome.plan is not None:
