@@ -53,18 +53,12 @@ class NumberRepair:
 
     def _numbers(self, finding: Finding) -> Iterator[Numbers]:
         """List the numbers that lead up to a count, nearest first, back to the count before it."""
-        for section in self.project.sections:
-            lines = [line for line in section.lines if line.place.line <= finding.place.line]
-            inside = section.lines and section.lines[0].place.line <= finding.place.line
-            if not inside or any(
-                other.place.line > section.place.line and other.place.line <= finding.place.line
-                for other in self.project.sections
-            ):
-                continue
-            for back, line in enumerate(reversed(lines)):
-                if back and any(isinstance(sentence, Count) for sentence in line.sentences):
-                    return
-                yield from _own_numbers(line, finding)
+        begun = [one for one in self.project.sections if one.place.line <= finding.place.line]
+        lines = [line for one in begun[-1:] for line in one.lines if line.place.line <= finding.place.line]
+        for back, line in enumerate(reversed(lines)):
+            if back and any(isinstance(sentence, Count) for sentence in line.sentences):
+                return
+            yield from _own_numbers(line, finding)
 
     def _value(self, numbers: Numbers, finding: Finding) -> int | None:
         """Return the value of a number that brings the count right."""

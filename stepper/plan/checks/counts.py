@@ -73,16 +73,14 @@ def _picked_up_to(printed: int, place: Span, needles: Needles) -> bool:
     Returns:
         Whether that was done: the count is near enough, and the knitter is told both.
     """
-    last = needles.drafts[-1] if needles.drafts else None
-    asked = last.template.elements if last is not None and last.template is not None else ()
-    edges = [element for element in asked if isinstance(element, PickUp)]
+    templates = [draft.template for draft in needles.drafts[-1:] if draft.template is not None]
+    edges = [one for template in templates for one in template.elements if isinstance(one, PickUp)]
     edge = next((element for element in edges if not element.stitches_of_edge), None)
-    if last is None or edge is None or abs(printed - needles.count) > max(4, printed // 8):
+    if edge is None or abs(printed - needles.count) > max(4, printed // 8):
         return False
-    short = printed - needles.count
-    at = next(at for at, item in enumerate(last.phrase) if isinstance(item, Run) and item.stitch == "pu")
-    picked = last.phrase[at]
-    assert isinstance(picked, Run)
+    last, short = needles.drafts[-1], printed - needles.count
+    picked = next(item for item in last.phrase if isinstance(item, Run) and item.stitch == "pu")
+    at = last.phrase.index(picked)
     runs = (*last.phrase[:at], Run("pu", picked.times + short, picked.yarn), *last.phrase[at + 1 :])
     ratio = f"{edge.stitches.of(needles.size)} for every {edge.rows.of(needles.size)} rows"
     needles.warn(

@@ -50,6 +50,10 @@ def spread_to(instruction: Evenly, after: int, needles: Needles, change: Change 
         Whether it could be done; if not, that is reported.
     """
     before = needles.count
+    if needles.short_rows.gap is not None:
+        told = "an even change over whole rounds begins in the middle of a short row here: that is not read."
+        needles.miss(instruction.place, told, "End the round first.")
+        return False
     if not _goes_its_way(instruction, after, needles):
         needles.count = after
         return False
@@ -174,7 +178,7 @@ def _carry_markers(positions: tuple[int, ...], after: int, change: Change, needl
         change: What it is worked in.
         needles: The knitting in hand.
     """
-    wrong = needles.flat and needles.side == "WS"
+    wrong = needles.wrong
     places = mirror_places(needles.markers, needles.count) if wrong else needles.markers
     carried = [carry_mark(place, positions, change.code) for place in places]
     needles.markers = mirror_places(tuple(carried), after) if wrong else tuple(carried)
@@ -185,9 +189,7 @@ def _in_pattern(instruction: Evenly, phrase: tuple[Item, ...], needles: Needles)
     try:
         return condense(in_fabric(phrase, look(needles)))
     except (UnknownFabricError, ValueError) as unknown:
-        needles.report(
-            instruction.place, f"nobody can tell how the pattern goes on here: {unknown}.", HINT
-        )
+        needles.report(instruction.place, f"nobody can tell how the pattern goes on here: {unknown}.", HINT)
         return None
 
 

@@ -134,7 +134,7 @@ def _even(positions: tuple[int, ...], stitches: int, uses: int, *, flat: bool) -
 
 def markers_ahead(needles: Needles) -> tuple[int, ...]:
     """Return the places of the markers inside the round that comes, in working order."""
-    wrong = needles.flat and needles.side == "WS"
+    wrong = needles.wrong
     markers = mirror_places(needles.markers, needles.count) if wrong else needles.markers
     return tuple(each for each in markers if 0 < each < needles.count)
 

@@ -6,8 +6,8 @@ wrong-side rows from left to right, each stitch as its opposite. Squares without
 
 from __future__ import annotations
 
-from stepper.craft.stitches import STITCHES
 from stepper.plan.drafts import Template
+from stepper.plan.fabric.columns import as_seen
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.round_sources import ChartRound
@@ -34,9 +34,7 @@ def _runs(cells: tuple[Cell, ...], yarn: str, wrong_side: bool) -> tuple[Run, ..
     for cell in cells if wrong_side else reversed(cells):
         if not cell.stitch:
             continue
-        entry = STITCHES.get(cell.stitch)
-        code = entry.wrong_side or cell.stitch if wrong_side and entry is not None else cell.stitch
-        runs.append(Run(code, 1, cell.yarn or yarn))
+        runs.append(Run(as_seen(cell.stitch, wrong=wrong_side), 1, cell.yarn or yarn))
     return join_runs(runs)
 
 
@@ -79,8 +77,12 @@ def chart_round(template: Template, needles: Needles) -> None:
             f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {template.chart_round}.',
         )
         return
+    if needles.short_rows.gap is not None:
+        told = "a chart over whole rounds begins in the middle of a short row here: that is not read."
+        needles.miss(template.place, told, "End the round first.")
+        return
     number = template.chart_round or next_chart_round(chart, needles)
-    wrong = needles.flat and needles.side == "WS"
+    wrong = needles.wrong
     key = (chart.name, number, needles.yarn, wrong, needles.count)
     drawn = drawn_round(chart, number, needles, wrong_side=wrong)
     inner = needles.count - drawn.edges

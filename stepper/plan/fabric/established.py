@@ -309,7 +309,7 @@ def look(needles: Needles) -> tuple[Cell, ...]:
         UnknownFabricError: the pattern cannot be worked out.
     """
     columns, phase = columns_of(needles)
-    wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
+    wrong = needles.wrong
     facing = face(
         count=needles.count,
         flat=needles.flat,

@@ -254,7 +254,7 @@ def _worked(pattern: StitchPattern, row: int, count: int, needles: Needles) -> t
     """Lay a row of a grid over a number of stitches, in working order."""
     tile = pattern.rows[row % len(pattern.rows)]
     seen = (tile * (count // len(tile) + 1))[:count]
-    begun = needles.flat and needles.side == "WS"
+    begun = needles.wrong
     wrong = needles.flat and (row % 2 == 1) != begun
     other = wrong != begun if pattern.reversible else wrong
     return tuple(as_seen(code, wrong=True) for code in reversed(seen)) if other else seen

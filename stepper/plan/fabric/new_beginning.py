@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.craft.stitches import Kind, stitch
 from stepper.plan.fabric.columns import KNIT, UnknownFabricError
 from stepper.plan.fabric.established import columns_of
 from stepper.plan.lines.flat_or_round import closes
@@ -28,8 +27,6 @@ from stepper.project.stitchwork import Across, Mark, Work
 
 def stop_short(instruction: StopShort, needles: Needles) -> None:
     """Leave the last stitches of the round just worked, and let the next round begin there."""
-    if needles.counting.lost:
-        return
     number, place = instruction.number.of(needles.size), instruction.place
     if number == 0:
         return
@@ -116,8 +113,7 @@ def split_at_beginning(instruction: Phrase, needles: Needles) -> tuple[Phrase | 
         The round, if any of it stands there, and the stitches to the new beginning; None if they are stitches
         of this very round, or the line is none of that kind.
     """
-    elements = list(instruction.elements)
-    mark = elements.pop() if elements else None
+    *elements, mark = instruction.elements
     if not isinstance(mark, Mark) or mark.stitch != "pm" or not begins_round(mark.name):
         return None
     while elements and isinstance(elements[-1], Mark) and elements[-1].stitch == "rm":
@@ -144,12 +140,12 @@ def _without_end(phrase: tuple[Item, ...], number: int) -> tuple[Item, ...] | No
     runs = list(flatten(phrase))
     left = number
     while left:
-        run = runs.pop() if runs else None
-        if run is None or stitch(run.stitch).kind is Kind.MARK:
-            if run is None:
-                return None
+        if not runs:
+            return None
+        run = runs.pop()
+        if run.stitch == "sm":
             continue
-        if run.uses != run.times or run.leaves != run.times or run.stitch in ("rest", "hold", "return"):
+        if run.uses != run.times or run.leaves != run.times or run.stitch == "rest":
             return None
         if run.times > left:
             runs.append(replace(run, times=run.times - left))

@@ -58,8 +58,9 @@ def _chart(part: ChartPart, room: int, needles: Needles) -> ChartRound:
     number = part.number or next_chart_round(chart, needles)
     if not 1 <= number <= len(chart.rounds):
         raise MisfitError(part.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {number}.')
-    wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
-    return replace(drawn_round(chart, number, needles, wrong_side=wrong), name=chart.name, number=number)
+    return replace(
+        drawn_round(chart, number, needles, wrong_side=needles.wrong), name=chart.name, number=number
+    )
 
 
 def _panel(part: ChartPart, room: int, needles: Needles) -> ChartRound:
@@ -82,9 +83,7 @@ def _panel(part: ChartPart, room: int, needles: Needles) -> ChartRound:
         raise MisfitError(part.place, told, "Begin with the row that is for this side.")
     row = cycle[number - 1]
     try:
-        made = work_phrase(
-            row.elements, count=room, size=needles.size, yarn=needles.yarn, place=part.place
-        )
+        made = work_phrase(row.elements, count=room, size=needles.size, yarn=needles.yarn, place=part.place)
     except MisfitError as misfit:
         told = f"row {number} of {part.name} does not fit the {room} stitches it has here: {misfit}"
         raise MisfitError(part.place, told) from None
@@ -96,7 +95,7 @@ def _pair(needles: Needles) -> tuple[int, ...]:
     places = pair_of_markers(needles)
     if places is None or needles.short_rows.gap is not None:
         return ()
-    if needles.flat and needles.side == "WS":
+    if needles.wrong:
         return tuple(needles.count - place for place in reversed(places))
     return places
 

@@ -33,7 +33,6 @@ def stretch_of(name: str, start: int, number: int, needles: Needles, place: Span
     Raises:
         MisfitError: one row cannot say how it goes on.
     """
-    wrong = needles.flat and needles.side == "WS"
     if name == "garter" and not needles.flat:
         told = "garter stitch over a part of a round is knitted in one round and purled in the next."
         raise MisfitError(place, told, "Write k or p for the stretch, round by round.")
@@ -41,7 +40,7 @@ def stretch_of(name: str, start: int, number: int, needles: Needles, place: Span
         raise MisfitError(place, "moss stitch is another pattern on a US page than on a UK one.", _WRITE)
     if name in ("moss", "seed"):
         return tuple((code, "") for code in _moss(start, number, needles, place))
-    code = "k" if name == "garter" or (name == "stockinette") != wrong else "p"
+    code = "k" if name == "garter" or (name == "stockinette") != needles.wrong else "p"
     return ((code, ""),) * number
 
 

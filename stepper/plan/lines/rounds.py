@@ -116,10 +116,10 @@ def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
     if needles.section.shaky and _asks_markers(template.elements):
         needles.counting.lost = True
     place, message = misfit.place, misfit.message
-    again = id(template) in needles.caches.fits and needles.line.place is not None
-    if again and needles.line.place is not None and needles.line.place.line > place.line:
+    called = needles.line.place
+    if called is not None and called.line > place.line and id(template) in needles.caches.fits:
         message = f"the round of line {place.line} fits no more often here: {message}"
-        place = needles.line.place
+        place = called
     needles.report(place, message, misfit.hint)
     needles.lose()
 
@@ -168,7 +168,7 @@ _PASSING = {
 
 def _worked(template: Template, needles: Needles) -> WorkedPhrase:
     """Work out a round, only once for the same stitches: most rounds of a garment repeat the one before."""
-    wrong = needles.side == "WS" and (needles.flat or needles.short_rows.gap is not None)
+    wrong = needles.wrong
     purl = template.stockinette and wrong
     key = (
         # Templates of one line share their elements, whichever pass made them; the value keeps them alive.

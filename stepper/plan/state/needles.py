@@ -131,6 +131,11 @@ class Needles:
         self.cautions.append(Finding(place=place, message=message, size=self.size))
 
     @property
+    def wrong(self) -> bool:
+        """Whether the row that comes next is worked on the wrong side; in the round, only behind a turn."""
+        return self.side == "WS" and (self.flat or self.short_rows.gap is not None)
+
+    @property
     def reached(self) -> bool:
         """Whether a part worked again has come to where it ends."""
         return self.limit is not None and len(self.drafts) >= self.limit
