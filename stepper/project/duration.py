@@ -28,13 +28,16 @@ class UntilLength:
     """Whether the whole piece is measured (`until piece measures`) or only what is worked now (`for`)."""
     start: str
     """Where measuring begins: `section`, `cast-on`, `divide` (the round that put stitches on hold), `picked
-    up`, `marked`, or `beg` or `end` and what begins or ends: `end rib`, `beg armhole`."""
+    up`, `marked`, `heel` (the back of it), `foot` (the heel or the toe, whichever it begins with), `piece`
+    (all of it), or `beg` or `end` and what begins or ends: `end rib`, `beg armhole`."""
     blocked: bool
     """Whether the length is after blocking."""
     ending: int | None = None
     """Round of the repeat to end with, if the line names one."""
     ending_side: str = ""
     """`RS` or `WS` row to end with, or `k` or `p` for a knit or a purl row, if the line names one."""
+    of: str = ""
+    """What is measured, in the line's words: `piece`, `hand`; empty where it says from where."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,7 +17,7 @@ KEYS = frozenset(
         "needle", "needles", "stitches", "rounds", "rows", "blocked", "body", "charts", "key", "repeat",
         "drawn", "picture", "alterations", "note", "cues", "sections", "work", "short_rows",
         "wanted_ease", "swatch", "weight", "width", "height", "float_limit", "longest_float",
-        "spacing", "over",
+        "spacing", "over", "lengths",
     }
 )  # fmt: skip
 """Keys of the outline. None of these is ever taken for a misspelling of another."""

@@ -32,6 +32,7 @@ from stepper.project.model import (
     Switch,
     Yarn,
 )
+from stepper.project.own_lengths import give_lengths, read_own_lengths
 from stepper.project.problems import Problem, Span, nearest, one_of
 from stepper.project.reading.wording import Words
 from stepper.project.sizes import find_size, nearest_size, read_sizes
@@ -111,7 +112,8 @@ def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
     draft.charts = _charts(fields, draft)
     alterations = _alterations(fields, draft)
     cues = _cues(fields, draft)
-    sections = _sections(fields, draft)
+    lengths = read_own_lengths(fields, draft)
+    sections = give_lengths(_sections(fields, draft), lengths, draft)
     fields.close()
     outline.check_labels(sections, switches, draft.problems)
     check_alterations(alterations, sections, draft.sizes, draft.problems)

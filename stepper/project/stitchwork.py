@@ -30,6 +30,9 @@ class Length:
     place: Span
     printed: str
     """As written in the file, unit included."""
+    own: str = ""
+    """Name of the length that the knitter gives, where the page leaves it to her (`foot`, `total body to
+    underarm`; `piece` for the section); `values` is then what comes on top of it, below 0 for less."""
 
     def of(self, size: int) -> float:
         """Return the length for a size. Unit: mm."""

@@ -28,7 +28,7 @@ def seeds() -> tuple[str, ...]:
     pages = [path.read_text(encoding="utf-8") for path in sorted((TESTS / "project/printed").glob("*.txt"))]
     for entry in entries().values():
         lines = [*entry.before, *entry.printed, *entry.after]
-        files.append(text_of(lines, entry.sizes, entry.units)[0])
+        files.append(text_of(lines, entry.sizes, entry.units, entry.own)[0])
         if entry.kind == 36:
             pages.append("\n".join(re.sub(r"^== ", "", line) for line in lines))
     return (*files, *(f"PASTE\n{page}" for page in pages))

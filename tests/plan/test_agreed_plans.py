@@ -48,7 +48,7 @@ def test_sentences_are_worked_as_agreed(kind: str) -> None:
     rows = []
     for name in entries_by_kind()[kind]:
         entry = entries()[name]
-        text, _ = text_of(entry.before + entry.printed + entry.after, entry.sizes, entry.units)
+        text, _ = text_of(entry.before + entry.printed + entry.after, entry.sizes, entry.units, entry.own)
         plan = plan_from(text)
         rows += [f"@ {name}", *(["refused"] if plan is None else work_lines(plan))]
     compare(AGREED / f"{kind}.txt", rows)

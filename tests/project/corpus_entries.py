@@ -8,7 +8,7 @@ The files in `tests/project/corpus/` hold one kind of wording each, as plain tex
       CO 40 sts. Work flat.
       Work 4 rows in stockinette st.
 
-    @ underarm : flat40                an entry: its name, its context; behind it sizes=3, units=in
+    @ underarm : flat40                an entry: its name, its context; behind it sizes=3, units=in, own=foot:24cm
       Knit 1 row.                      more lines before the sentence
     > BO 5 sts at beg of next 2 rows.  the sentence as printed; a new section is "== sleeve [rib]"
     + Knit 1 row.                      lines after it that show what it has done
@@ -66,6 +66,8 @@ class Entry:
     place: str
     sizes: int = 1
     units: str = "cm"
+    own: tuple[str, ...] = ()
+    """Lengths that the knitter gives, as `total foot: 24cm`."""
     before: list[str] = field(default_factory=list)
     printed: list[str] = field(default_factory=list)
     after: list[str] = field(default_factory=list)
@@ -192,6 +194,8 @@ def _entry(head: str, contexts: dict[str, list[str]], entry: Entry) -> Entry:
             entry.sizes = int(word[6:])
         elif word.startswith("units="):
             entry.units = word[6:]
+        elif word.startswith("own="):
+            entry.own += (word[4:].replace("_", " ").replace(":", ": "),)
         else:
             entry.before.extend(contexts[word])
     return entry

@@ -61,7 +61,7 @@ class Verdict:
     why: str
 
 
-def text_of(lines: list[str], sizes: int, units: str) -> tuple[str, list[int]]:
+def text_of(lines: list[str], sizes: int, units: str, own: tuple[str, ...] = ()) -> tuple[str, list[int]]:
     """Write lines as a project file.
 
     Returns:
@@ -71,6 +71,7 @@ def text_of(lines: list[str], sizes: int, units: str) -> tuple[str, list[int]]:
     knit = "" if sizes == 1 else "knit: {size: S}\n"
     rounds = (30, 40) if units == "cm" else (28, 32)
     rows = HEAD.format(units=units, sizes=listed, knit=knit, plain=rounds[0], rib=rounds[1]).splitlines()
+    rows[-1:-1] = ["lengths:", *(f"  {length}" for length in own)] if own else []
     places = []
     if not lines or not lines[0].startswith("=="):
         rows += ["  - name: piece", "    gauge: plain", "    work: |"]
@@ -116,7 +117,7 @@ def verdict(name: str) -> Verdict:
     entry = entries()[name]
     contexts = context_plans(entry)
     lines = entry.before + entry.printed + entry.after
-    text, places = text_of(lines, entry.sizes, entry.units)
+    text, places = text_of(lines, entry.sizes, entry.units, entry.own)
     try:
         plans, problems = worked(text, entry.sizes)
     except Exception as error:  # whatever it is, the knitter would see a traceback
@@ -175,7 +176,7 @@ def accepted_with_another_count(name: str) -> list[str]:
         start, end = found.span(1)
         other = f"{line[:start]}{int(line[start:end]) + 1}{line[end:]}"
         lines = [*entry.before, *entry.printed[:at], other, *entry.printed[at + 1 :], *entry.after]
-        project = read_project(text_of(lines, entry.sizes, entry.units)[0]).project
+        project = read_project(text_of(lines, entry.sizes, entry.units, entry.own)[0]).project
         if project is not None and not any(findings_of(project, size) for size in range(entry.sizes)):
             accepted.append(other)
     return accepted

@@ -40,6 +40,8 @@ SILENT = {
     "next", "first", "back", "held", "together",
     # "In this pattern": the one that is worked. "Knit all the way": to the end, as "knit" alone.
     "this", "way",
+    # "Less than desired foot length" is less than the foot length that the file gives.
+    "desired",
     # "On to a holder", "12 sts on each needle", stitches divided "evenly" where no other way is said.
     "to", "needle", "evenly",
     # "Right side facing" in the head of a row is its side.
@@ -128,7 +130,7 @@ def reading(text: str, sizes: int, size_names: tuple[str, ...]) -> Line | None:
 def bare(record: object) -> object:
     """Take places and printed words out of a record, so that two readings can be compared."""
     if isinstance(record, Length):
-        return record.values
+        return record.values, record.own
     if isinstance(record, tuple):
         return tuple(bare(inner) for inner in record)
     if isinstance(record, Span) or not is_dataclass(record):

@@ -52,8 +52,13 @@ def as_file(pattern: Pattern) -> str:
         "gauge:\n"
         "  plain: {needle: 4 mm, stitches: 20, rounds: 28, blocked: {stitches: 20, rounds: 27}}\n"
         "  rib: {needle: 3.5 mm, stitches: 24, rounds: 32}\n"
-        f"charts:\n{charts}sections:\n{_sections(pattern.work)}"
+        f"{_lengths(pattern.work)}charts:\n{charts}sections:\n{_sections(pattern.work)}"
     )
+
+
+def _lengths(work: str) -> str:
+    """Write the length that a pattern leaves to the knitter, which the page gives above it."""
+    return "lengths: {body: 12 cm}\n" if "desired" in work else ""
 
 
 def _sections(work: str) -> str:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import flatten, runs_written
+from stepper.plan.state.foot_places import FootBegin, foot_begun, heel_begun
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import UntilLength, UntilLike
 from stepper.project.problems import one_of
@@ -20,6 +22,11 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     """
     begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
     piece = next(begun, 0)
+    if duration.start == "piece":
+        return piece
+    if duration.start in ("heel", "foot"):
+        foot = _foot_begun(duration, needles, piece)
+        return foot.origin if foot is not None else piece
     if duration.start == "divide":
         return _divide(duration, needles, piece)
     if duration.start == "marked":
@@ -32,6 +39,7 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
         needles.warn(duration.length.place, "measured from the row that set the other stitches aside.")
         return needles.last.apart
     if duration.start != "cast-on":
+        _tell_what_came_before(duration, needles, piece)
         return max(needles.section.start, piece)
     if _begins_with(needles, piece, "return"):
         needles.report(
@@ -41,6 +49,50 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
             kind="length",
         )
     return piece
+
+
+def _tell_what_came_before(duration: UntilLength, needles: Needles, piece: int) -> None:
+    """Tell the knitter that a piece is measured from its section, where that goes on with what is there.
+
+    Behind stitches put on hold or picked up a piece begins for her, too; a section that bears the name of
+    what is measured needs no word.
+    """
+    if duration.of and duration.of in needles.section.name.lower():
+        return
+    here = needles.section.start
+    before = needles.drafts[piece:here]
+    parted = any(
+        run.stitch in ("hold", "return", "pu") for draft in before for run in flatten(draft.phrase)
+    ) or _begins_with(needles, here, "return", "pu")
+    reached = sum(draft.height_mm for draft in before)
+    if parted or duration.start != "section" or reached <= 0:
+        return
+    unit, mm = ("in", 25.4) if needles.project.units == "in" else ("cm", 10)
+    begun = f"{reached / mm:.1f} {unit} behind the cast-on"
+    told = f'measured from the beginning of "{needles.section.name}", {begun}'
+    needles.warn(duration.length.place, f'{told}; write "from cast-on edge" if all of it is meant.')
+
+
+def without_heel(duration: UntilLength, needles: Needles) -> UntilLength:
+    """Return a length without what the short rows of a heel or toe add along the sole; tell the knitter."""
+    if duration.start not in ("heel", "foot"):
+        return duration
+    begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
+    foot = _foot_begun(duration, needles, next(begun, 0))
+    if foot is None:
+        told = "no heel was turned in this piece so far, so nobody can tell where its back is."
+        hint = 'Measure from the cast-on edge, or write "for" and the length worked from here.'
+        needles.report(duration.length.place, told, hint, kind="length")
+        return duration
+    if foot.told:
+        needles.warn(duration.length.place, foot.told)
+    values = tuple(value - foot.more_mm for value in duration.length.values)
+    return replace(duration, length=replace(duration.length, values=values))
+
+
+def _foot_begun(duration: UntilLength, needles: Needles, piece: int) -> FootBegin | None:
+    """Return where the foot begins; None if the line measures from a heel that was not turned."""
+    return heel_begun(needles, piece) if duration.start == "heel" else foot_begun(needles, piece)
 
 
 def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:

@@ -9,6 +9,7 @@ from itertools import groupby
 
 from stepper.craft.figures import format_number
 from stepper.project.instructions import BreakYarn, ChartWork, Line, Needle, WithYarn
+from stepper.project.own_lengths import asked_lengths
 from stepper.project.page.front_values import (
     FoundGauge,
     FoundYarn,
@@ -58,6 +59,7 @@ def write_file(pasted: Pasted) -> WrittenFile:
         *_gauges(gauges, find_needle(pasted.text), inches=inches),
         *_needles(pasted, gauges),
         *_charts(pasted),
+        *_lengths(pasted),
         "",
         "sections:",
     ]
@@ -198,6 +200,20 @@ def _needles(pasted: Pasted, gauges: Sequence[FoundGauge]) -> list[str]:
         return []
     listed = ", ".join(f"{format_number(size)} mm" for size in sizes)
     return ["", f'needles: {listed}  # "smaller" and "larger" are of these']
+
+
+def _lengths(pasted: Pasted) -> list[str]:
+    """Return the lengths that lines of the page leave to the knitter, to be filled in."""
+    asked: dict[str, str] = {}
+    for part in pasted.parts:
+        for piece in part.pieces:
+            for name in asked_lengths((piece.line,) if piece.line is not None else (), part.name):
+                asked.setdefault(name, " ".join(piece.text.split()))
+    rows = ["", "lengths:  # what the page leaves to you"] if asked else []
+    for name, line in asked.items():
+        asks = f"how long do you want it? Write it here, as 24 cm. ({writable(line)})"
+        rows.append(f"  {value(name)}:  # {MARK}: {asks}")
+    return rows
 
 
 def _charts(pasted: Pasted) -> list[str]:

@@ -12,6 +12,7 @@ from lark import Token, Tree
 from stepper.craft import stitches
 from stepper.project.instructions import Assumed
 from stepper.project.lengths import in_one_unit, read_length
+from stepper.project.own_lengths import split_own
 from stepper.project.problems import Problem, Span
 from stepper.project.reading.goals import GOALS, read_goal
 from stepper.project.reading.manners import name_of, stretch_in
@@ -89,7 +90,10 @@ class ElementBuilder:
 
     def _length(self, token: Token) -> Length:
         place = self._place(token)
-        text, same = in_one_unit(str(token), inches=self.inches)
+        own, printed = split_own(str(token))
+        if own and not printed:
+            return Length((0.0,), place, str(token), own)
+        text, same = in_one_unit(printed, inches=self.inches)
         values, trouble = read_length(text, inches=self.inches)
         if not same:
             told = f'the two units of "{token}" differ; {text.strip()} is taken.'
@@ -98,8 +102,10 @@ class ElementBuilder:
             self.problems.append(place.problem(trouble))
         elif self.words and len(values) not in (1, self.words):
             self.problems.append(
-                place.problem(f'"{token}" has {len(values)} lengths; the pattern has {self.words} sizes.')
+                place.problem(f'"{printed}" has {len(values)} lengths; the pattern has {self.words} sizes.')
             )
+        if own:
+            return Length(tuple(-value for value in values) or (0.0,), place, str(token), own)
         return Length(values or (0.0,), place, text.strip())
 
     # --- inside a round ---

@@ -24,6 +24,8 @@ from stepper.project.reading.elements import ElementBuilder
 from stepper.project.stitchwork import Numbers
 
 _NTHS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+_WHOLE = ("hat", "mitten", "mitt", "shawl", "scarf", "cowl")
+"""What is measured as a whole, whatever part of it is being worked."""
 _LEGS = ("leg", "leg_each", "leg_side", "leg_other_side", "leg_length")
 
 
@@ -69,7 +71,11 @@ class OccasionBuilder(ElementBuilder):
             )
         length, from_, blocked, ending = tree.children[-4:]
         start = "beg armhole" if tree.data == "until_part" and from_ is None else self._start(from_)
-        return UntilLength(self._length(length), True, start, blocked is not None, *self._ending(ending))
+        bare = tree.data == "until_length" and from_ is None
+        what = str(tree.children[0]).lower().split()[-2] if bare else ""
+        start = _measured_whole(what) if bare else start
+        side = self._ending(ending)
+        return UntilLength(self._length(length), True, start, blocked is not None, *side, of=what)
 
     def _like(self, token: Token) -> UntilLike:
         """Read the part that a piece is measured against, and where in it: `same as back to armhole`."""
@@ -106,8 +112,10 @@ class OccasionBuilder(ElementBuilder):
         stretch = re.match(r"(end|top|beg|start)\w*\s+of\s+(?:the\s+)?(.+)$", word)
         if stretch is not None:
             return f"{'end' if stretch.group(1) in ('end', 'top') else 'beg'} {stretch.group(2)}"
-        if re.match(r"cast|beg|commencement$|co$", word):
+        if re.match(r"cast|beg|commencement$|co$|(?:tip|point)\s+of\s+(?:the\s+)?toe$", word):
             return "cast-on"
+        if re.match(r"(?:(?:back|base|bottom)\s+of\s+(?:the\s+)?)?heel$", word):
+            return "heel"
         if word == "armhole":
             return "beg armhole"
         if word in ("underarm", "divide", "division") or word.startswith("divid"):
@@ -220,6 +228,11 @@ class OccasionBuilder(ElementBuilder):
         if word in _NTHS:
             return Numbers((_NTHS.index(word) + 1,), self._place(token))
         return self._numbers(token)
+
+
+def _measured_whole(what: str) -> str:
+    """Return where measuring begins if the words name no place: a foot and a whole thing have their own."""
+    return "foot" if what in ("foot", "sock") else "piece" if what in _WHOLE else "section"
 
 
 def type_of(child: Any) -> str:

@@ -53,7 +53,7 @@ _EXPECTED = {
     "_STS": '"sts"',
     "MORE": '"more"',
     "_TIMES": '"times"',
-    "_UNTIL": '"until piece measures"',
+    "UNTIL": '"until piece measures"',
     "_FOR": '"for"',
     "EVENLY": '"evenly"',
     "_REP_STAR": '"rep from *"',

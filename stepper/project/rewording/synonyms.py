@@ -41,6 +41,7 @@ from stepper.project.rewording.work.joined_synonyms import JOINED
 from stepper.project.rewording.work.length_synonyms import LENGTHS
 from stepper.project.rewording.work.marker_synonyms import MARKERS
 from stepper.project.rewording.work.needle_synonyms import NEEDLEWORK
+from stepper.project.rewording.work.own_length_synonyms import OWN_LENGTHS
 from stepper.project.rewording.work.part_synonyms import AGAIN
 from stepper.project.rewording.work.pattern_synonyms import PATTERNS
 from stepper.project.rewording.work.row_synonyms import ROWS
@@ -50,6 +51,7 @@ from stepper.project.rewording.work.until_synonyms import UNTIL
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
+    *OWN_LENGTHS,
     *HEADS,
     *REPEATS,
     *HEELS,

@@ -60,7 +60,7 @@ def plan_of(project: Project) -> Plan:
 @pytest.mark.parametrize(
     ("name", "rounds", "notes"),
     [
-        ("us_hat", 49, 1),
+        ("us_hat", 37, 1),
         ("flat_scarf", 50, 1),
         ("round_cowl", 43, 1),
         ("pdf_breaks", 48, 1),
