@@ -173,7 +173,10 @@ def _spacing(effect: answers.TellSpacing, plan: Plan) -> str:
         return f"{none}, and none follow."
     coming = plan.rounds[effect.next_index]
     ahead = plural(effect.next_index - round_.index, round_word(coming))
-    return f"{none}. The next are in {ahead}: {sentence_case(coming.section)}, {round_name(coming)}."
+    changes = shaping_at(coming, 0)
+    assert changes is not None  # it is the next round that has any
+    where = f"{sentence_case(coming.section)}, {round_name(coming)}"
+    return f"{none}. Next: {_shaping_kinds(changes)}, in {ahead}: {where}."
 
 
 def _shaping_kinds(shaping: Shaping) -> str:

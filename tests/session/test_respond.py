@@ -127,7 +127,7 @@ def test_questions_are_answered_in_one_line_each() -> None:
         > go to yoke
         Yoke, round 1 of 6: knit all two hundred twenty five.
         > where are the decreases
-        None in this round. The next are in 1 round: Yoke, round 2, Final increase.
+        None in this round. Next: 21 increases, in 1 round: Yoke, round 2, Final increase.
         """,
     )
 
