@@ -160,7 +160,8 @@ class RowRepeats(RoundProgress):
         start = self.used
         once = self.work(element.elements)
         unit = self.used - start
-        self.need(unit * (times - 1), f"the repeat of {unit} stitches, {times} times,", element.place)
+        more = f"{times - 1} more time{'s' if times > 2 else ''}"
+        self.need(unit * (times - 1), f"the repeat of {unit} stitches, {more},", element.place)
         if self.waiting or self.ends.waiting:
             for _ in range(times - 1):
                 for run in flatten(tuple(once)):
