@@ -54,6 +54,10 @@ SILENT = {
     "flap",
     # "For another 3 cm", "3 cm more": a length that is worked, and not measured, comes on top as it is.
     "another", "more",
+    # "Hereafter work straight", "in st st throughout until": it goes on anyway. "Starting at armhole edge".
+    "hereafter", "throughout", "starting",
+    # "K rnd", "k remainder": what is knitted without a number is knitted to the end. "Knit plain": as "knit" alone.
+    "rnd", "remainder", "plain",
     # "32 sts left", "6 sts remain unworked", "you should have": what is on the needles.
     "left", "unworked", "should",
     # "Next and every foll 6th row": every sixth counts from the one before, said or not.

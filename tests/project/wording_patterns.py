@@ -48,7 +48,7 @@ def as_file(pattern: Pattern) -> str:
     charts = textwrap.indent(_fenced("yaml")[0][1], "  ")
     return (
         "title: The wording\nsizes: S (M, L)\nknit: {size: M}\n"
-        "yarn: {MC: chalk, A: pine, B: ember}\n"
+        "yarn: {MC: chalk, A: pine green, B: ember}\n"
         "gauge:\n"
         "  plain: {needle: 4 mm, stitches: 20, rounds: 28, blocked: {stitches: 20, rounds: 27}}\n"
         "  rib: {needle: 3.5 mm, stitches: 24, rounds: 32}\n"

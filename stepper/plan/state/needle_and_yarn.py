@@ -160,6 +160,12 @@ def _yarn_key(name: str, place: Span, needles: Needles) -> str | None:
     keys = {key.lower(): key for key in needles.project.yarns}
     key = keys.get(name.lower())
     if key is None:
+        # "Change to white": the one yarn that is called so.
+        called = [
+            yarn.key for yarn in needles.project.yarns.values() if name.lower() in yarn.name.lower().split()
+        ]
+        if len(called) == 1:
+            return called[0]
         hint = nearest(name, keys.values()) or f"The yarns are {one_of(keys.values())}."
         needles.report(place, f'there is no yarn "{name}".', hint)
     return key

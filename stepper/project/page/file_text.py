@@ -139,7 +139,25 @@ def _yarns(pasted: Pasted) -> list[str]:
         if key.lower() not in known and re.fullmatch(r"[A-Za-z]\w{0,2}", key):
             known.add(key.lower())
             rows.append(f"  {value(key)}: {{name: {value('yarn ' + key)}}}  # {MARK}: what is it called?")
+        elif key.lower() not in known and not _called(key, found.values()):
+            known.add(key.lower())  # "change to white" says the colour: the letters are for the charts alone
+            letters = next(each for each in _keys_for(key) if each.lower() not in known)
+            known.add(letters.lower())
+            rows.append(f"  {letters}: {{name: {value(key.lower())}}}")
     return rows
+
+
+def _called(colour: str, yarns: Iterable[FoundYarn]) -> bool:
+    """Return whether one of the yarns is called by a colour."""
+    return any(colour.lower() in yarn.name.lower().split() for yarn in yarns)
+
+
+def _keys_for(colour: str) -> Iterator[str]:
+    """Yield keys for a yarn that the lines call by its colour, the shortest first."""
+    yield colour[0].upper()
+    yield colour[:2].capitalize()
+    yield colour[:3].capitalize()
+    yield from (f"{colour[0].upper()}{number}" for number in range(1, 100))
 
 
 def _yarn(yarn: FoundYarn) -> str:

@@ -9,7 +9,8 @@ from stepper.project.page.orders import casts_on, holds_instruction
 
 _PART = re.compile(
     r"\b(?:body|sleeves?|yoke|neck(?:band|line)?|collar|cuffs?|brim|crown|hat|band|thumbs?|hands?|palm"
-    r"|fingers?|"
+    r"|fingers?|arms?|ears?|head|tail|wings?|muzzle|beak|paws?|flippers?|soles?|mittens|mitts|socks|helmet"
+    r"|muffler|wristlets?|bonnet|flower|petals?|lid|"
     r"heel(?:\s+flap)?|foot|feet|toes?|legs?|gusset|back|fronts?|hem|edg(?:e|ing)|border|rib(?:bing)?|"
     r"button\s*bands?|buttonhole\s+band|hood|pockets?|shoulders?|raglan|cowl|shawl|scarf|mitten|mitt|sock|"
     r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welt|centre|center|finishing|making\s+up|"

@@ -35,7 +35,7 @@ _ROWS = r"(?:rows?|rnds?|rounds?)\b"
 _VERB = (
     r"(?:(?:work|cont(?:inue)?|proceed)\b|(?:change|switch)\s+to\b|(?:break|cut|rejoin|place|leave)\b|join\b|"
     r"(?:cast|bind)\s+(?:on|off)\b|co\b|bo\b|pick\s+up\b|(?:inc|dec)(?:rease)?\b(?!\s+(?:row|rnd|round))|"
-    r"rep(?:eat)?\b(?!\s+from)|(?:knit|purl|k|p)\s+(?:\d+|one|two|three|four|five|six|every|all)\s+"
+    r"rep(?:eat)?\b(?!\s+from)|k(?:nit)?\s*2\s*tog(?:ether)?\b\.?\s+(?=at\b|each\b|both\b)|(?:knit|purl|k|p)\s+(?:\d+|one|two|three|four|five|six|every|all)\s+"
     rf"(?:more\s+)?{_ROWS})"
 )
 _JOINT = re.compile(
@@ -55,6 +55,12 @@ _BACK = re.compile(
 )
 _SHAPES = re.compile(r"(?:inc|dec|bind\s+off|cast\s+off|bo\b|cast\s+on|co\b)", re.I)
 _SEQUENT = re.compile(rf"\b(?:next|foll(?:owing)?)\s+(?:\d+\s+|\w+\s+)?(?:alt(?:ernate)?\s+)?{_ROWS}", re.I)
+_EACH_SIDE = re.compile(
+    r"(?:(?:bind|cast)\s+off|bo)\s+\d[\d\s,()]*(?:sts?|stitches)\b\.?\s+(?:at\s+(?:the\s+)?(?:beg|beginning|start)\b\.?"
+    r"\s+of\s+(?:each|every)\s+row\b|(?:at\s+)?(?:each|both)\s+sides?\b)",
+    re.I,
+)
+"""Stitches bound off at both sides of a piece, which no row before it can hold."""
 _ONE_ROW = re.compile(r"\bof\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+(?:row|rnd|round)\s*$", re.I)
 """What is worked in one row, named as a whole."""
 _SET = re.compile(r"\d|\buntil\b|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b", re.I)
@@ -102,6 +108,8 @@ def _may_follow(rest: str, *, then: bool) -> bool:
         return False
     if _BACK.search(rest) and not re.match(r"rep", rest, re.I):
         return False
+    if _EACH_SIDE.match(rest):
+        return True
     whole = re.match(r"(?:bind|cast)\s+off\s+(?:all|rem\w*|loosely|in\b|\.?$)", rest, re.I)
     return then or not _SHAPES.match(rest) or whole is not None or _SEQUENT.search(rest) is not None
 

@@ -148,6 +148,8 @@ class EdgeBuilder(ShapingBuilder):
         place = self._tree_place(tree)
         trees = [child for child in tree.children if hasattr(child, "data")]
         leg = self.so_often(trees[-1], Numbers((2,), place))
+        if self._off_at_both_sides(tree) and leg.times is not None and not leg.more:
+            return self._next_rows(tree, tuple(2 * times for times in leg.times.values))
         several = leg.times is None or leg.times.values != (1,)
         text = "bound off at one edge on every other row, as only the rows that begin there can."
         if several:
@@ -155,6 +157,8 @@ class EdgeBuilder(ShapingBuilder):
         return self._edged(tree, (leg,), self._where(tree))
 
     def _do_edge_once(self, tree: Any) -> Sentence:
+        if self._off_at_both_sides(tree):
+            return self._next_rows(tree, (2,))
         place = self._tree_place(tree)
         leg = Leg(Numbers((1,), place), self._one(place), False)
         return self._edged(tree, (leg,), self._where(tree))
@@ -170,6 +174,20 @@ class EdgeBuilder(ShapingBuilder):
             self.problems.append(place.problem(_AT_BEGINNING, _HINT))
         number = self._numbers(next(child for child in tree.children if type_of(child) == "NUMBERS"))
         return Phrase((Work(stitch, number, None, place),), place)
+
+    def _off_at_both_sides(self, tree: Any) -> bool:
+        """Return whether stitches are bound off "each side", without the rows on which that is done."""
+        word = next(str(child).lower() for child in tree.children if type_of(child) == "EDGE")
+        sides = re.search(r"\b(?:each|both)\s+(?:sides?|ends?)$", self._where(tree))
+        return re.match(r"b|cast\s+off", word) is not None and sides is not None
+
+    def _next_rows(self, tree: Any, rows: tuple[int, ...]) -> Sentence:
+        """Read "bind off 4 sts each side" as pages mean it: a row can only be bound off at its beginning."""
+        place = self._tree_place(tree)
+        number = self._numbers(next(child for child in tree.children if type_of(child) == "NUMBERS"))
+        text = "bound off at the beginning of rows, one for each side, as only there it can be."
+        self.assumed.append(Assumed(text, place))
+        return EdgeRows(self._edge_stitch(tree), number, Numbers(rows, place), place, True)
 
     def _where(self, tree: Any) -> str:
         return next((str(child).lower() for child in tree.children if type_of(child) == "WHERE"), "beginning")

@@ -173,12 +173,12 @@ class OccasionBuilder(ElementBuilder):
         self, first: Numbers, legs: tuple[Leg, ...], tree: Any
     ) -> tuple[Numbers | None, tuple[Leg, ...]]:
         """Combine the first row with its interval; if the words give a total, the first counts in it."""
-        (leg,) = legs
+        leg, *more = legs
         if leg.times is None or not any(tree.find_data("n_total")):
             return first, legs
         rest = Numbers(tuple(max(0, value - 1) for value in leg.times.values), leg.times.place)
         once = Leg(first, self._one(first.place), False, leg.side)
-        return None, (once, replace(leg, times=rest))
+        return None, (once, replace(leg, times=rest), *more)
 
     def leg(self, tree: Any) -> Leg:
         """Read one interval: every so many rows, so many times or to a count."""

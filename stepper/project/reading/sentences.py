@@ -135,6 +135,16 @@ class Builder(ChartBuilder):
             code_of(plain), Rounds(self._numbers(number), more is not None), self._tree_place(tree)
         )
 
+    def _do_worked_ridges(self, tree: Any) -> WorkRounds:
+        """Read "knit 8 ridges": a ridge of garter stitch is two rows."""
+        number, more = tree.children[-2:]
+        place, ridges = self._tree_place(tree), self._numbers(number)
+        if len(tree.children) > 2 and code_of(tree.children[0]) == "p":
+            hint = "Write how many rows are purled."
+            self.problems.append(place.problem("a ridge is knitted on both sides.", hint))
+        rows = Numbers(tuple(2 * ridge for ridge in ridges.values), ridges.place)
+        return WorkRounds("garter", Rounds(rows, more is not None), place)
+
     def _do_striped_plain(self, tree: Any) -> Striped:
         plain, number, _, stripes = tree.children
         return self._striped(tree, code_of(plain), Rounds(self._numbers(number), False), stripes)

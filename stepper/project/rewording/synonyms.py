@@ -18,6 +18,7 @@ from stepper.project.rewording.style.homespun_synonyms import HOMESPUN
 from stepper.project.rewording.style.knitters_synonyms import KNITTERS
 from stepper.project.rewording.style.leaflet_synonyms import LEAFLETS
 from stepper.project.rewording.style.line_synonyms import LINES
+from stepper.project.rewording.style.magazine_synonyms import MAGAZINE_WORDS, MAGAZINES
 from stepper.project.rewording.style.name_synonyms import ASIDES
 from stepper.project.rewording.style.notation import NOTATION, NUMBERS
 from stepper.project.rewording.style.paragraph_synonyms import PARAGRAPHS, STOPS
@@ -51,6 +52,7 @@ from stepper.project.rewording.work.until_synonyms import UNTIL
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
+    *MAGAZINE_WORDS,
     *OWN_LENGTHS,
     *HEADS,
     *REPEATS,
@@ -87,6 +89,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *PATTERNS,
     *LINES,
     *ROWS,
+    *MAGAZINES,
     *PRINTING,
 )
 """Every other wording, in the order tried."""
