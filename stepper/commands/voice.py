@@ -7,17 +7,20 @@ of each is built with the parser.
 from __future__ import annotations
 
 import argparse
+import sys
 from collections.abc import Sequence
 from importlib.util import find_spec
 
 from stepper.commands import voice_enrol, voice_install, voice_try
 from stepper.commands.command import Command
 from stepper.commands.parser import HelpfulParser
+from stepper.ears.echo import can_cancel_echo
 from stepper.ears.vosk_model import models_in
+from stepper.mouth.open_speaker import engines_to_try
 from stepper.sitting.folding import print_folded
 from stepper.sitting.installation import how_to_install
 from stepper.sitting.patience import patience
-from stepper.sitting.preferences import read_preferences
+from stepper.sitting.preferences import Preferences, read_preferences
 from stepper.sitting.user_folders import model_folders, voice_path
 
 PARTS: dict[str, tuple[Command, str]] = {
@@ -74,6 +77,7 @@ def _what_there_is() -> list[str]:
         if bundled
         else f"The bundled recogniser (English) is not installed: {how_to_install('ears')}",
         f"{vosk}; models: {', '.join(map(str, models)) if models else 'none'}.",
+        _interrupting(mine),
         f"Speaks through: {mine.speech.device or 'the usual device'}, voice {mine.speech.engine}.",
         f"Listens through: {mine.hearing.device or 'the usual microphone'}.",
         f"Loudspeakers: {_named(list_loudspeakers())}.",
@@ -83,6 +87,18 @@ def _what_there_is() -> list[str]:
         else "Every voice is heard; stepper voice enrol changes that.",
     ]
     return [*mine.remarks, *lines]
+
+
+def _interrupting(mine: Preferences) -> str:
+    """Tell whether she can interrupt by voice, and if not, why."""
+    by_key = "a key stops it while it speaks, your voice does not"
+    if not mine.hearing.interrupt:
+        return f"Closed in the settings: {by_key}."
+    if not can_cancel_echo():
+        return f"The echo canceller is not installed, so {by_key}: {how_to_install('ears')}"
+    if engines_to_try(mine.speech.engine, sys.platform)[0] == "pyttsx3":
+        return f"The system's own voice plays past the program, so {by_key}."
+    return "It stops speaking when you speak, and listens."
 
 
 def _named(devices: Sequence[str]) -> str:

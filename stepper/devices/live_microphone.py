@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterator
 from threading import Event, Lock
 
 from stepper.devices.open_streams import open_input
-from stepper.devices.ports import InputStream, NoInputError
+from stepper.devices.ports import Door, InputStream, NoInputError
 from stepper.devices.streams import GAP
 
 STALLED_S = 4.0
@@ -32,6 +32,7 @@ class LiveMicrophone:
         device: str = "",
         *,
         deaf: Callable[[], bool] = lambda: False,
+        door: Door | None = None,
         there: Callable[[bool, str], None] = lambda is_there, sentence: None,
         reopen_every_s: float = REOPEN_EVERY_S,
     ) -> None:
@@ -40,6 +41,7 @@ class LiveMicrophone:
         Args:
             device: Part of its name; empty for the usual one.
             deaf: Whether what comes in now is to be left out, as it is while the program itself speaks.
+            door: Decides what of a block is let in; if None, all of it while the ears are open.
             there: Called with whether the microphone is there and a sentence, each time it goes or returns.
                 Called from a thread.
             reopen_every_s: How often one that has gone is looked for. Unit: seconds.
@@ -47,7 +49,8 @@ class LiveMicrophone:
         Raises:
             NoInputError: No microphone can be opened.
         """
-        self._name, self._deaf, self._there = device, deaf, there
+        self._name, self._there = device, there
+        self._deaf, self._door = deaf, door
         self._reopen_every_s = reopen_every_s
         self._silent_since: float | None = None
         self._told_silent = False
@@ -98,11 +101,11 @@ class LiveMicrophone:
 
     def _opened(self) -> InputStream:
         try:
-            return open_input(self._name, self._deaf)
+            return open_input(self._name, self._deaf, self._door)
         except NoInputError:
             if not self._name:
                 raise
-        device = open_input("", self._deaf)
+        device = open_input("", self._deaf, self._door)
         self.remark = f'The microphone "{self._name}" cannot be opened; the usual one is used.'
         return device
 

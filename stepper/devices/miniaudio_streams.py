@@ -8,7 +8,8 @@ from __future__ import annotations
 from collections.abc import Callable, Generator, Iterable, Mapping
 from typing import Any, Literal
 
-from stepper.devices.ports import HEARING_RATE_HZ, NoDeviceError, NoInputError, NoOutputError
+from stepper.devices.played_sound import PlayedSound
+from stepper.devices.ports import HEARING_RATE_HZ, Door, NoDeviceError, NoInputError, NoOutputError
 from stepper.devices.stderr import quiet_stderr
 from stepper.devices.streams import BLOCK_FRAMES, BLOCK_MS, SAMPLE_BYTES, BufferedInput, BufferedOutput
 
@@ -26,17 +27,20 @@ _NOUNS: dict[_Side, str] = {"input": "microphone", "output": "device"}
 class MiniaudioInput(BufferedInput):
     """One microphone stream of miniaudio."""
 
-    def __init__(self, device: str = "", deaf: Callable[[], bool] = lambda: False) -> None:
+    def __init__(
+        self, device: str = "", deaf: Callable[[], bool] = lambda: False, door: Door | None = None
+    ) -> None:
         """Open the stream and let it run.
 
         Args:
             device: Part of the name of a microphone; empty for the usual one.
             deaf: Whether what comes in now is to be left out.
+            door: Decides what of a block is let in.
 
         Raises:
             NoInputError: miniaudio is not installed, or no such microphone can be opened.
         """
-        super().__init__(deaf)
+        super().__init__(deaf, door)
         how = {"sample_rate": HEARING_RATE_HZ, "buffersize_msec": BLOCK_MS}
         self._device = _started("input", device, how, self._blocks(), self.ended, NoInputError)
 
@@ -56,17 +60,18 @@ class MiniaudioInput(BufferedInput):
 class MiniaudioOutput(BufferedOutput):
     """One output stream of miniaudio."""
 
-    def __init__(self, rate_hz: int, device: str = "") -> None:
+    def __init__(self, rate_hz: int, device: str = "", played: PlayedSound | None = None) -> None:
         """Open the stream and let it run.
 
         Args:
             rate_hz: Samples per second that the voice makes.
             device: Part of the name of a device; empty for the usual one.
+            played: Is told what the device takes.
 
         Raises:
             NoOutputError: miniaudio is not installed, or no such device can be opened.
         """
-        super().__init__(rate_hz)
+        super().__init__(rate_hz, played)
         how = {"sample_rate": rate_hz, "buffersize_msec": _PERIOD_MS, "callback_periods": _PERIODS}
         self._device = _started("output", device, how, self._sound(), self.ended, NoOutputError)
 

@@ -6,7 +6,8 @@ from collections.abc import Callable
 from typing import Any, Literal
 
 from stepper.devices import portaudio
-from stepper.devices.ports import HEARING_RATE_HZ, NoDeviceError, NoInputError, NoOutputError
+from stepper.devices.played_sound import PlayedSound
+from stepper.devices.ports import HEARING_RATE_HZ, Door, NoDeviceError, NoInputError, NoOutputError
 from stepper.devices.resample import resample
 from stepper.devices.stderr import quiet_stderr
 from stepper.devices.streams import BLOCK_FRAMES, BLOCK_MS, BufferedInput, BufferedOutput
@@ -23,17 +24,20 @@ _Side = Literal["input", "output"]
 class PortAudioInput(BufferedInput):
     """One microphone stream of PortAudio."""
 
-    def __init__(self, device: str = "", deaf: Callable[[], bool] = lambda: False) -> None:
+    def __init__(
+        self, device: str = "", deaf: Callable[[], bool] = lambda: False, door: Door | None = None
+    ) -> None:
         """Open the stream and let it run.
 
         Args:
             device: Part of the name of a microphone; empty for the usual one.
             deaf: Whether what comes in now is to be left out.
+            door: Decides what of a block is let in.
 
         Raises:
             NoInputError: PortAudio is not installed, or no such microphone can be opened.
         """
-        super().__init__(deaf)
+        super().__init__(deaf, door)
         self._rate_hz = HEARING_RATE_HZ
         self._stream = _opened("input", device, HEARING_RATE_HZ, self._started, NoInputError)
 
@@ -60,17 +64,18 @@ class PortAudioInput(BufferedInput):
 class PortAudioOutput(BufferedOutput):
     """One output stream of PortAudio."""
 
-    def __init__(self, rate_hz: int, device: str = "") -> None:
+    def __init__(self, rate_hz: int, device: str = "", played: PlayedSound | None = None) -> None:
         """Open the stream and let it run.
 
         Args:
             rate_hz: Samples per second that the voice makes; a device that refuses it gets its own rate.
             device: Part of the name of a device; empty for the usual one.
+            played: Is told what the device takes.
 
         Raises:
             NoOutputError: PortAudio is not installed, or no such device can be opened.
         """
-        super().__init__(rate_hz)
+        super().__init__(rate_hz, played)
         self._stream = _opened("output", device, rate_hz, self._started, NoOutputError)
 
     def _started(self, sounddevice: Any, device: str | None, rate_hz: int) -> Any:

@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from typing import Protocol
 
 from stepper.errors import SurroundingsError
 
 HEARING_RATE_HZ = 16_000
 """Samples per second of all incoming sound: one channel, signed 16-bit, native byte order."""
+
+
+Door = Callable[[bytes, bool], bytes]
+"""Decides what of a block of the microphone is let in: given the block and whether the ears are closed now,
+returns what the ears get, which may be longer; empty for nothing. Called by the device's own thread."""
 
 
 class NoDeviceError(SurroundingsError):

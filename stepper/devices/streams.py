@@ -13,7 +13,8 @@ from contextlib import suppress
 from threading import Condition, Event, Thread
 
 from stepper.devices.play_buffer import PlayBuffer
-from stepper.devices.ports import HEARING_RATE_HZ
+from stepper.devices.played_sound import PlayedSound
+from stepper.devices.ports import HEARING_RATE_HZ, Door
 from stepper.devices.resample import resample
 
 SAMPLE_BYTES = 2
@@ -70,15 +71,16 @@ class BufferedInput(DeviceStream):
     for what is missing.
     """
 
-    def __init__(self, deaf: Callable[[], bool]) -> None:
+    def __init__(self, deaf: Callable[[], bool], door: Door | None = None) -> None:
         """Start with nothing heard.
 
         Args:
             deaf: Whether what comes in now is to be left out. Asked by the device's own thread as each block
                 comes in, so that it does not matter how late a block is looked at.
+            door: Decides what of a block is let in; if None, all of it while the ears are open.
         """
         super().__init__()
-        self._deaf = deaf
+        self._deaf, self._door = deaf, door
         self._waiting: deque[bytes] = deque()
         self._changed = Condition()
 
@@ -96,7 +98,10 @@ class BufferedInput(DeviceStream):
 
     def put(self, pcm: bytes) -> None:
         """Accept a block from the device, or leave it out while the ears are closed."""
-        block = GAP if self._deaf() else pcm
+        is_deaf = self._deaf()
+        block = GAP if is_deaf else pcm
+        if self._door is not None:
+            block = self._door(pcm, is_deaf)
         with self._changed:
             if block == GAP and self._waiting and self._waiting[-1] == GAP:
                 return
@@ -119,13 +124,15 @@ class BufferedInput(DeviceStream):
 class BufferedOutput(DeviceStream):
     """A stream to a loudspeaker: a buffer that its device drains."""
 
-    def __init__(self, rate_hz: int) -> None:
+    def __init__(self, rate_hz: int, played: PlayedSound | None = None) -> None:
         """Start with nothing to play.
 
         Args:
             rate_hz: Samples per second that the device is given.
+            played: Is told what the device takes, if anybody wants to know.
         """
         super().__init__()
+        self._played = played
         self.refill(rate_hz)
 
     @property
@@ -154,4 +161,7 @@ class BufferedOutput(DeviceStream):
 
     def samples(self, frame_count: int, latency_s: float) -> bytes:
         """Return what the device plays next."""
-        return self._buffer.take(frame_count * SAMPLE_BYTES, latency_s)
+        pcm = self._buffer.take(frame_count * SAMPLE_BYTES, latency_s)
+        if self._played is not None:
+            self._played.put(pcm, self._rate_hz)
+        return pcm

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from array import array
+from collections import deque
 from collections.abc import Iterable
 
 from stepper.ears.ports import Heard
@@ -33,3 +35,23 @@ class ScriptedRecogniser:
     def close(self) -> None:
         """Hear nothing any more."""
         self.closed = True
+
+
+class PlainCanceller:
+    """Takes away the loudspeaker's sound just as it was given: the canceller of a room without any walls."""
+
+    def __init__(self, late_by: int = 0) -> None:
+        """Begin with a silent loudspeaker.
+
+        Args:
+            late_by: How many blocks later than it is told of a sound the microphone hears it. Range: 0 and
+                up.
+        """
+        self._given: deque[bytes] = deque(maxlen=late_by + 1)
+
+    def clean(self, near: bytes, far: bytes, far_rate_hz: int) -> bytes:
+        """Return the difference, sample by sample; both have to be of one rate."""
+        self._given.append(far)
+        is_on_its_way = len(self._given) < (self._given.maxlen or 1)
+        heard, given = array("h", near), array("h", bytes(len(near)) if is_on_its_way else self._given[0])
+        return array("h", (a - b for a, b in zip(heard, given, strict=True))).tobytes()

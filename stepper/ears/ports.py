@@ -83,6 +83,20 @@ class Recogniser(Protocol):
         ...
 
 
+class Canceller(Protocol):
+    """Takes the loudspeaker's own sound out of what the microphone hears."""
+
+    def clean(self, near: bytes, far: bytes, far_rate_hz: int) -> bytes:
+        """Return what is left of a block of the microphone.
+
+        Args:
+            near: The block, at `HEARING_RATE_HZ`.
+            far: What the loudspeaker was given in the same time, or a little before.
+            far_rate_hz: Samples per second of `far`.
+        """
+        ...
+
+
 @runtime_checkable
 class Finder(Protocol):
     """A recogniser that finds the address word amid other sound, where loudness tells nothing."""

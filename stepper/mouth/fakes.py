@@ -37,6 +37,7 @@ class RecordingSpeaker:
         self.closed = False
         self._seconds_per_word = seconds_per_word
         self._under_way: list[tuple[SpokenLine, float]] = []
+        self._held_back: list[SpokenLine] | None = None
         self._changed = Condition()
 
     @property
@@ -56,6 +57,9 @@ class RecordingSpeaker:
             return
         with self._changed:
             line = SpokenLine(text=text, slower=slower)
+            if self._held_back is not None:
+                self._held_back.append(line)
+                return
             takes_s = self._seconds_per_word * len(text.split())
             self.said.append(line)
             self._under_way.append((line, time.monotonic() + self._left_s() + takes_s))
@@ -72,11 +76,31 @@ class RecordingSpeaker:
     def silence(self) -> None:
         """Fall silent at once, and remember which lines were not over."""
         with self._changed:
-            now = time.monotonic()
             self.silenced += 1
-            self.cut_off += [line for line, over_at in self._under_way if over_at > now]
+            self.cut_off += self._not_over()
             self._under_way.clear()
+            self._held_back = None
             self._changed.notify_all()
+
+    @property
+    def paused(self) -> bool:
+        """Whether lines are held back."""
+        return self._held_back is not None
+
+    def pause(self) -> bool:
+        """Hold back the lines that are not over."""
+        with self._changed:
+            if self._held_back is not None or not self._not_over():
+                return False
+            self._held_back = self._not_over()
+            self._under_way.clear()
+            return True
+
+    def go_on(self) -> None:
+        """Say again, and remember again, the lines that were held back."""
+        held_back, self._held_back = self._held_back, None
+        for line in held_back or ():
+            self.say(line.text, line.slower)
 
     def wait(self, timeout: float) -> bool:
         """Wait until the time its lines take is over, and return whether it is."""
@@ -90,6 +114,10 @@ class RecordingSpeaker:
         """Fall silent, and take no more lines."""
         self.silence()
         self.closed = True
+
+    def _not_over(self) -> list[SpokenLine]:
+        now = time.monotonic()
+        return [line for line, over_at in self._under_way if over_at > now]
 
     def _left_s(self) -> float:
         over_at = self._under_way[-1][1] if self._under_way else _FOREVER_AGO

@@ -6,6 +6,7 @@ import sys
 from collections.abc import Callable
 
 from stepper.devices.open_streams import open_output
+from stepper.devices.played_sound import PlayedSound
 from stepper.devices.ports import NoOutputError, OutputStream
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.natural import NaturalVoice
@@ -22,12 +23,16 @@ Tell = Callable[[str], None]
 """Called from a thread with a sentence for the user about what happened to the voice, once for each event."""
 
 
-def open_speaker(settings: SpeechSettings, tell: Tell = lambda sentence: None) -> tuple[Speaker, str | None]:
+def open_speaker(
+    settings: SpeechSettings, tell: Tell = lambda sentence: None, played: PlayedSound | None = None
+) -> tuple[Speaker, str | None]:
     """Open a speaker; never raises an error for want of sound.
 
     Args:
         settings: Which voice, how fast, how loud, through what.
         tell: Called with what happens later: the device goes, the voice stops for good.
+        played: Is told what the loudspeaker is given; nothing by the system's own voice, which plays by
+            itself.
 
     Returns:
         The speaker, and a sentence for the user: why nothing will be spoken, or which of the settings could
@@ -38,7 +43,7 @@ def open_speaker(settings: SpeechSettings, tell: Tell = lambda sentence: None) -
     reasons = []
     for engine in engines_to_try(settings.engine, sys.platform):
         try:
-            speaker, remark = _OPEN[engine](settings, tell)
+            speaker, remark = _OPEN[engine](settings, tell, played)
         except NoOutputError as reason:  # another voice would find no device either
             reasons.append(str(reason))
             break
@@ -74,35 +79,42 @@ _NAMES: dict[Engine, str] = {
 }
 
 
-def _open_espeak(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | None]:
-    return _played(EspeakVoice(settings), settings, tell, cut_into_pieces)
+def _open_espeak(
+    settings: SpeechSettings, tell: Tell, played: PlayedSound | None
+) -> tuple[Speaker, str | None]:
+    return _played(EspeakVoice(settings), settings, tell, played, cut_into_pieces)
 
 
-def _open_natural(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | None]:
-    return _played(NaturalVoice(settings), settings, tell, cut_into_clauses)
+def _open_natural(
+    settings: SpeechSettings, tell: Tell, played: PlayedSound | None
+) -> tuple[Speaker, str | None]:
+    return _played(NaturalVoice(settings), settings, tell, played, cut_into_clauses)
 
 
 def _played(
     voice: EspeakVoice | NaturalVoice,
     settings: SpeechSettings,
     tell: Tell,
+    played: PlayedSound | None,
     cut: Callable[[str], tuple[str, ...]],
 ) -> tuple[Speaker, str | None]:
     try:
-        output, remark = _open_output(voice.rate_hz, settings.device)
+        output, remark = _open_output(voice.rate_hz, settings.device, played)
     except NoOutputError:
         voice.close()
         raise
 
     def reopen() -> OutputStream:
-        return _open_output(voice.rate_hz, settings.device)[0]
+        return _open_output(voice.rate_hz, settings.device, played)[0]
 
     mouth = PlaybackMouth(voice, output, reopen=reopen, tell=tell, cut=cut)
     remarks = (_voice_remark(settings, voice.voice_is_known), remark)
     return QueuedSpeaker(mouth, settings, tell), _joined(remarks)
 
 
-def _open_pyttsx(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | None]:
+def _open_pyttsx(
+    settings: SpeechSettings, tell: Tell, _played: PlayedSound | None
+) -> tuple[Speaker, str | None]:
     mouth = SystemVoiceMouth(settings, lambda: open_output(TONE_RATE_HZ))
     remarks = (
         _voice_remark(settings, mouth.voice_is_known),
@@ -111,20 +123,23 @@ def _open_pyttsx(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | N
     return QueuedSpeaker(mouth, settings, tell), _joined(remarks)
 
 
-_OPEN: dict[Engine, Callable[[SpeechSettings, Tell], tuple[Speaker, str | None]]] = {
+_OPEN: dict[Engine, Callable[[SpeechSettings, Tell, PlayedSound | None], tuple[Speaker, str | None]]] = {
     "espeak": _open_espeak,
     "natural": _open_natural,
     "pyttsx3": _open_pyttsx,
 }
 
 
-def _open_output(rate_hz: int, device: str) -> tuple[OutputStream, str | None]:
+def _open_output(
+    rate_hz: int, device: str, played: PlayedSound | None
+) -> tuple[OutputStream, str | None]:
     try:
-        return open_output(rate_hz, device), None
+        return open_output(rate_hz, device, played), None
     except NoOutputError:
         if not device:
             raise
-    return open_output(rate_hz), f'The sound device "{device}" cannot be opened; the usual one is used.'
+    instead = f'The sound device "{device}" cannot be opened; the usual one is used.'
+    return open_output(rate_hz, "", played), instead
 
 
 def _voice_remark(settings: SpeechSettings, is_known: bool) -> str | None:

@@ -89,6 +89,25 @@ class Speaker(Protocol):
         """
         ...
 
+    @property
+    def paused(self) -> bool:
+        """Whether lines are held back by `pause`."""
+        ...
+
+    def pause(self) -> bool:
+        """Fall silent at once and hold back the line that was being said and those that wait.
+
+        Until `go_on` nothing is said, and `speaking` is false; `silence` forgets what is held back.
+
+        Returns:
+            Whether there was anything to hold back.
+        """
+        ...
+
+    def go_on(self) -> None:
+        """Say again the line that `pause` cut off, from its beginning, and then those that waited."""
+        ...
+
     def wait(self, timeout: float) -> bool:
         """Wait until everything has been said.
 

@@ -27,6 +27,18 @@ class TextOnlySpeaker:
     def silence(self) -> None:
         """Do nothing: it is quiet."""
 
+    @property
+    def paused(self) -> bool:
+        """Never."""
+        return False
+
+    def pause(self) -> bool:
+        """Return False: nothing is being said."""
+        return False
+
+    def go_on(self) -> None:
+        """Do nothing: nothing is held back."""
+
     def wait(self, timeout: float) -> bool:
         """Return True: it is always quiet."""
         return True

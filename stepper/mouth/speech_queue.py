@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from threading import Condition, Event, Thread
 
 from stepper.mouth.pieces import strip_unspeakable
@@ -44,6 +44,7 @@ class QueuedSpeaker:
         self._tell = tell
         self._waiting: deque[_QueuedLine] = deque()
         self._current: _QueuedLine | None = None
+        self._paused = False
         self._deaf_to_lines = False
         self._closed = False
         self._changed = Condition()
@@ -54,7 +55,7 @@ class QueuedSpeaker:
     def speaking(self) -> bool:
         """Whether a line is being said or waits its turn."""
         with self._changed:
-            return not self._is_quiet()
+            return not (self._paused or self._is_quiet())
 
     def say(self, text: str, slower: bool = False) -> None:
         """Put a line at the end of the queue and return at once."""
@@ -81,12 +82,32 @@ class QueuedSpeaker:
     def silence(self) -> None:
         """Fall silent at once and forget the waiting lines."""
         with self._changed:
+            self._paused = False
             self._waiting.clear()
+            self._cut_off()
+            self._changed.notify_all()
+
+    @property
+    def paused(self) -> bool:
+        """Whether lines are held back."""
+        with self._changed:
+            return self._paused
+
+    def pause(self) -> bool:
+        """Fall silent at once and hold back what was being said and what waits."""
+        with self._changed:
+            if self._closed or self._paused or self._is_quiet():
+                return False
             if self._current is not None:
-                self._current.cut.set()
-                self._current = None
-                # Inside the lock, or a line said right after this call could be hushed instead.
-                self._mouth.hush()
+                self._waiting.appendleft(replace(self._current, cut=Event()))
+            self._paused = True
+            self._cut_off()
+            return True
+
+    def go_on(self) -> None:
+        """Say what was held back."""
+        with self._changed:
+            self._paused = False
             self._changed.notify_all()
 
     def wait(self, timeout: float) -> bool:
@@ -104,6 +125,13 @@ class QueuedSpeaker:
             self._thread.join(_CLOSE_TIMEOUT_S)
             self._mouth.close()
 
+    def _cut_off(self) -> None:
+        if self._current is not None:
+            self._current.cut.set()
+            self._current = None
+            # Inside the lock, or a line said right after this could be hushed instead.
+            self._mouth.hush()
+
     def _is_quiet(self) -> bool:
         return self._current is None and not self._waiting
 
@@ -120,7 +148,7 @@ class QueuedSpeaker:
 
     def _next_line(self) -> _QueuedLine | None:
         with self._changed:
-            self._changed.wait_for(lambda: self._closed or bool(self._waiting))
+            self._changed.wait_for(lambda: self._closed or bool(self._waiting and not self._paused))
             if self._closed:
                 return None
             self._current = self._waiting.popleft()

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import ExitStack
 from dataclasses import dataclass
 from pathlib import Path
 
+from stepper.devices.played_sound import PlayedSound
 from stepper.mouth.ports import Speaker
 from stepper.mouth.silent import TextOnlySpeaker
 from stepper.screen.device_status import GETTING_READY
@@ -16,7 +17,7 @@ from stepper.sitting.clock import now
 from stepper.sitting.conductor import Conductor
 from stepper.sitting.front_end import FrontEnd, SittingView
 from stepper.sitting.installation import how_to_install
-from stepper.sitting.live_ears import NOT_INSTALLED, LiveEars, why_not_installed
+from stepper.sitting.live_ears import NOT_INSTALLED, LiveEars, can_interrupt, why_not_installed
 from stepper.sitting.patience import patience
 from stepper.sitting.ports import ConductorPorts, ConductorSettings, Keep
 from stepper.sitting.preferences import Preferences
@@ -77,7 +78,8 @@ def hold_sitting(
         hearing.ears.turn(True)
     why_no_ears = "" if recording is not None else _why_no_ears(front_end, mine, options)
     with ExitStack() as stack:
-        speaker, why_no_voice = _open_voice(front_end, mine, mute=options.mute)
+        played = PlayedSound() if can_interrupt(mine.hearing) and why_no_ears == GETTING_READY else None
+        speaker, why_no_voice = _open_voice(front_end, mine, played, mute=options.mute)
         if speaker is not None:
             stack.callback(speaker.close)
         journal = stack.enter_context(Journal.open(journal_path(loaded.path), title=loaded.plan.title))
@@ -101,7 +103,8 @@ def hold_sitting(
         conductor.begin(taken.fingerprint, taken.changed)
         with front_end.guard_terminal(), ExitStack() as ears:
             if why_no_ears == GETTING_READY:
-                ears.callback(_open_ears(loaded, front_end, speaker, mine, hearing).close)
+                voice = _Voice(speaker=speaker, played=played, asleep=lambda: conductor.session.state.asleep)
+                ears.callback(_open_ears(loaded, front_end, voice, mine, hearing).close)
             elif options.listen:
                 _report_missing_ears(front_end, why_no_ears)
             front_end.run(recording)
@@ -163,8 +166,16 @@ def _report_missing_ears(front_end: FrontEnd, why_no_ears: str) -> None:
         front_end.report_ears(False, f"To install it: {how_to_install('ears')}")
 
 
-def _open_voice(front_end: FrontEnd, mine: Preferences, *, mute: bool) -> tuple[Speaker | None, str]:
+def _open_voice(
+    front_end: FrontEnd, mine: Preferences, played: PlayedSound | None, *, mute: bool
+) -> tuple[Speaker | None, str]:
     """Open the voice.
+
+    Args:
+        front_end: Where she reads what is the matter with it.
+        mine: Her settings.
+        played: Is told what the loudspeaker is given.
+        mute: Whether to say nothing.
 
     Returns:
         The speaker, and why nothing will be said; empty if something will.
@@ -173,7 +184,7 @@ def _open_voice(front_end: FrontEnd, mine: Preferences, *, mute: bool) -> tuple[
         return None, "closed by --mute"
     from stepper.mouth.open_speaker import open_speaker
 
-    speaker, remark = open_speaker(mine.speech, front_end.report_voice)
+    speaker, remark = open_speaker(mine.speech, front_end.report_voice, played)
     if remark is not None:
         front_end.report_voice(remark)
     if not isinstance(speaker, TextOnlySpeaker):
@@ -181,8 +192,19 @@ def _open_voice(front_end: FrontEnd, mine: Preferences, *, mute: bool) -> tuple[
     return None, (remark or "it does not start").removeprefix("There is no voice, since ").partition(";")[0]
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Voice:
+    """What the ears have to know of the voice."""
+
+    speaker: Speaker | None
+    played: PlayedSound | None
+    """What the loudspeaker is given; None if she cannot interrupt by voice."""
+    asleep: Callable[[], bool]
+    """Whether she asked not to be listened to."""
+
+
 def _open_ears(
-    loaded: LoadedProject, front_end: FrontEnd, speaker: Speaker | None, mine: Preferences, hearing: Hearing
+    loaded: LoadedProject, front_end: FrontEnd, voice: _Voice, mine: Preferences, hearing: Hearing
 ) -> LiveEars:
     """Listen to the microphone."""
 
@@ -192,10 +214,12 @@ def _open_ears(
 
     return LiveEars(
         loaded.plan,
-        speaker,
+        voice.speaker,
         mine,
         hear=front_end.hear,
         tell=tell,
         is_addressed=hearing.film,
         asked=hearing.question,
+        played=voice.played,
+        may_interrupt=lambda: not voice.asleep(),
     )

@@ -11,8 +11,13 @@ from importlib.util import find_spec
 from threading import Lock, Thread
 from typing import TYPE_CHECKING
 
+from stepper.devices.played_sound import PlayedSound
+from stepper.devices.streams import GAP
 from stepper.ears.deafness import Deafness
+from stepper.ears.echo import EchoCanceller, can_cancel_echo
+from stepper.ears.interrupting import Interrupting
 from stepper.ears.known_voice import KnowingRecogniser, kept_voice
+from stepper.ears.settings import HearingSettings
 from stepper.ears.speaker_embedding import SpeakerEncoder
 from stepper.ears.wordings import Reply
 from stepper.errors import StepperError
@@ -47,6 +52,11 @@ def why_not_installed() -> str:
     return ""
 
 
+def can_interrupt(hearing: HearingSettings) -> bool:
+    """Return whether the program stops speaking for her voice: she wants it, and what it needs is here."""
+    return hearing.interrupt and can_cancel_echo()
+
+
 class LiveEars:
     """Listens until it is closed, and hands over what it hears."""
 
@@ -60,6 +70,8 @@ class LiveEars:
         tell: Callable[[bool, str], None],
         is_addressed: Callable[[], bool] | None = None,
         asked: Callable[[], frozenset[Reply]] = frozenset,
+        played: PlayedSound | None = None,
+        may_interrupt: Callable[[], bool] = lambda: True,
     ) -> None:
         """Get ready in a thread and listen there.
 
@@ -72,11 +84,15 @@ class LiveEars:
                 listen, which setting could not be followed, or why nothing is heard.
             is_addressed: Whether the address word is required now; if None, as the settings say.
             asked: What one word may answer now.
+            played: What the loudspeaker is given, so that she can interrupt by voice; None if she cannot.
+            may_interrupt: Whether she may now.
         """
         self._is_addressed, self._asked = is_addressed, asked
         self._plan, self._mine, self._hear, self._tell = plan, mine, hear, tell
         self._settings = mine.hearing
         self._speaking = Deafness(speaker, self._settings.deaf_tail_s) if speaker is not None else None
+        self._speaker, self._played, self._may_interrupt = speaker, played, may_interrupt
+        self._interrupting: Interrupting | None = None
         self._ready = False
         self._microphone: LiveMicrophone | None = None
         self._closed = False
@@ -92,10 +108,34 @@ class LiveEars:
         if microphone is not None:
             microphone.close()
             self._thread.join(_END_TIMEOUT_S)
+        if self._interrupting is not None:
+            self._interrupting.close()
 
     def _deaf(self) -> bool:
         """Return whether to leave out what comes in now; what is said before all is loaded gets no answer."""
         return not self._ready or (self._speaking is not None and self._speaking())
+
+    def _let_in(self, pcm: bytes, is_deaf: bool) -> bytes:
+        """Return what of a block is heard."""
+        if self._interrupting is None or not self._ready:
+            return GAP if is_deaf else pcm
+        return self._interrupting.door(pcm, is_deaf)
+
+    def _open_interrupting(self) -> Interrupting | None:
+        """Return what lets her interrupt by voice; None if she does not want it or it is not installed."""
+        from stepper.ears.listen import load_speech_detector
+
+        if self._speaker is None or self._played is None or not can_interrupt(self._settings):
+            return None
+        return Interrupting(
+            self._speaker,
+            self._played,
+            EchoCanceller(),
+            load_speech_detector(),
+            tell=lambda sentence: self._tell(True, sentence),
+            is_wanted=self._may_interrupt,
+            is_addressed=self._is_addressed or (lambda: self._settings.address),
+        )
 
     def _recogniser(self) -> Recogniser:
         """Load the recogniser, behind the check of her voice if one is enrolled."""
@@ -120,7 +160,9 @@ class LiveEars:
 
         try:
             # Before loading the model, which would be useless without a microphone.
-            microphone = LiveMicrophone(self._settings.device, deaf=self._deaf, there=self._tell)
+            microphone = LiveMicrophone(
+                self._settings.device, deaf=self._deaf, door=self._let_in, there=self._tell
+            )
         except StepperError as reason:
             return f"Nothing is heard, since {reason}; the session goes on by keys and typed cues."
         with self._lock:
@@ -132,6 +174,7 @@ class LiveEars:
         try:
             speech = load_speech_detector()
             recogniser = self._recogniser()
+            self._interrupting = self._open_interrupting()
             self._ready = True
             self._tell(True, microphone.remark or "Listening.")
             self._hear_on(lambda: listen(watch, recogniser, speech))
@@ -147,6 +190,8 @@ class LiveEars:
             try:
                 for heard in heard_anew():
                     failures = 0
+                    if heard.text and self._interrupting is not None:
+                        self._interrupting.understood()
                     self._hear(heard.text, heard.score)
                 return
             except StepperError:

@@ -19,6 +19,7 @@ EXPLAINED: Final[Mapping[str, str]] = {
     "voice.device": "part of the name of the loudspeaker; stepper voice lists them",
     "ears.listen": "whether the full screen listens without being asked to",
     "ears.device": "part of the name of the microphone",
+    "ears.interrupt": "stop speaking as soon as you speak, and listen",
     "ears.sounds": "soft tones that say whether a cue was understood",
     "ears.know_voice": "refuse other voices, once yours is enrolled",
     "ears.deaf_tail_s": "how long the ears stay closed after the program spoke, 0 to 2 s",

@@ -8,16 +8,18 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from stepper.devices.played_sound import PlayedSound
+from stepper.devices.ports import Door
 from stepper.devices.streams import GAP, MOST_BLOCKS, BufferedInput, BufferedOutput
 
 
 class Tap(BufferedInput):
     """A microphone stream whose device is the test."""
 
-    def __init__(self) -> None:
+    def __init__(self, door: Door | None = None) -> None:
         self.is_deaf = False
         self.device_closed = False
-        super().__init__(lambda: self.is_deaf)
+        super().__init__(lambda: self.is_deaf, door)
 
     def close_device(self) -> None:
         """Remember it."""
@@ -42,6 +44,31 @@ def test_what_came_in_while_deaf_is_one_gap_however_late_it_is_taken() -> None:
     tap.is_deaf = False
     tap.put(b"d")
     assert drained(tap) == [b"a", GAP, b"d"]
+
+
+def test_a_door_decides_what_of_a_block_comes_in_and_may_put_something_in_front() -> None:
+    """Who takes the program's voice away hands on what she said over it, in front of what she says next."""
+    asked: list[tuple[bytes, bool]] = []
+
+    def door(pcm: bytes, is_deaf: bool) -> bytes:
+        asked.append((pcm, is_deaf))
+        return GAP if is_deaf else b"before " + pcm
+
+    tap = Tap(door)
+    tap.put(b"a")
+    tap.is_deaf = True
+    tap.put(b"b")
+    assert drained(tap) == [b"before a", GAP]
+    assert asked == [(b"a", False), (b"b", True)]
+
+
+def test_what_the_device_takes_is_told_to_who_wants_to_know() -> None:
+    """Silence too, since who counts the samples would lose count without it."""
+    played = PlayedSound()
+    stream = _Nowhere(played=played)
+    stream.play(b"\1\0" * 5, 1000)
+    assert stream.samples(8, 0.0) == b"\1\0" * 5 + b"\0" * 6
+    assert (played.rate_hz, played.take(0.008)) == (1000, b"\1\0" * 5 + b"\0" * 6)
 
 
 @given(st.integers(0, 3 * MOST_BLOCKS))
@@ -79,8 +106,8 @@ def test_a_stream_that_is_closed_is_not_lost() -> None:
 class _Nowhere(BufferedOutput):
     """A stream to a device that misbehaves when it is closed."""
 
-    def __init__(self, misbehave: str = "") -> None:
-        super().__init__(1000)
+    def __init__(self, misbehave: str = "", played: PlayedSound | None = None) -> None:
+        super().__init__(1000, played)
         self.closes = 0
         self._misbehave = misbehave
 

@@ -35,3 +35,17 @@ def test_lines_take_their_time_one_after_another() -> None:
     speaker.say("three four")
     assert speaker.wait(2)
     assert 0.19 < time.monotonic() - began < 0.6
+
+
+def test_it_holds_lines_back_and_says_them_again() -> None:
+    """What interrupts a speaker is tried with this one."""
+    speaker = RecordingSpeaker(seconds_per_word=0.5)
+    assert not speaker.pause()
+    speaker.say("one two")
+    assert speaker.pause()
+    assert (speaker.speaking, speaker.paused) == (False, True)
+    speaker.say("three")
+    assert speaker.texts == ("one two",)
+    speaker.go_on()
+    assert speaker.texts == ("one two", "one two", "three")
+    assert speaker.speaking

@@ -1,7 +1,7 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from threading import Event
 
 import pytest
@@ -99,6 +99,66 @@ def test_silence_reaches_the_line_and_the_queue(speaker: QueuedSpeaker, mouth: _
     assert speaker.wait(5)
     assert mouth.cut_off == ["one"]
     assert [text for text, _ in mouth.said] == ["four"]
+
+
+def test_what_is_held_back_is_said_again_from_its_beginning_and_then_the_rest(
+    speaker: QueuedSpeaker, mouth: _SlowMouth
+) -> None:
+    """She spoke over it: nothing that was told is lost, and nothing else is said meanwhile."""
+    mouth.takes_s = 5
+    speaker.say("One.")
+    speaker.say("Two.")
+    _wait_until(lambda: mouth.begun == ["One."])
+    assert speaker.pause()
+    assert (speaker.paused, speaker.speaking, mouth.hushed) == (True, False, 1)
+    speaker.say("Three.")
+    assert not speaker.wait(0.1)
+    assert mouth.begun == ["One."]
+    mouth.takes_s = 0
+    speaker.go_on()
+    assert speaker.wait(2)
+    assert [text for text, _ in mouth.said] == ["One.", "Two.", "Three."]
+    assert (mouth.cut_off, speaker.paused) == (["One."], False)
+
+
+def test_silence_forgets_what_is_held_back(speaker: QueuedSpeaker, mouth: _SlowMouth) -> None:
+    """A cue was understood: its answer comes at once, and not behind what she interrupted."""
+    mouth.takes_s = 5
+    speaker.say("One.")
+    _wait_until(lambda: mouth.begun == ["One."])
+    assert speaker.pause()
+    speaker.silence()
+    mouth.takes_s = 0
+    speaker.say("Two.")
+    assert speaker.wait(2)
+    assert [text for text, _ in mouth.said] == ["Two."]
+
+
+def test_where_nothing_is_said_nothing_is_held_back(speaker: QueuedSpeaker) -> None:
+    """A line that is over cannot be interrupted, and what is said next must not wait for anybody."""
+    assert not speaker.pause()
+    assert not speaker.paused
+
+
+def test_what_is_held_back_does_not_keep_the_speaker_from_closing(
+    speaker: QueuedSpeaker, mouth: _SlowMouth
+) -> None:
+    """The sitting may end while she is being listened to."""
+    mouth.takes_s = 5
+    speaker.say("One.")
+    _wait_until(lambda: mouth.begun == ["One."])
+    assert speaker.pause()
+    began = time.monotonic()
+    speaker.close()
+    assert time.monotonic() - began < 1
+    assert mouth.closed == 1
+
+
+def _wait_until(come: Callable[[], bool]) -> None:
+    ends_at = time.monotonic() + 5
+    while not come():
+        assert time.monotonic() < ends_at, "it did not happen"
+        time.sleep(0.005)
 
 
 @pytest.mark.parametrize("fault", [NoVoiceError("its process ended"), ZeroDivisionError("a bug")])

@@ -11,11 +11,15 @@ from pathlib import Path
 import pytest
 
 import stepper.sitting.live_ears as live_ears
+from stepper.devices.played_sound import PlayedSound
 from stepper.ears.ports import Heard
+from stepper.ears.settings import HearingSettings
 from stepper.mouth.espeak import EspeakVoice
+from stepper.mouth.open_speaker import open_speaker
+from stepper.mouth.ports import Speaker
 from stepper.mouth.settings import SpeechSettings
 from stepper.sitting.ear_watch import EarWatch
-from stepper.sitting.live_ears import LiveEars, why_not_installed
+from stepper.sitting.live_ears import LiveEars, can_interrupt, why_not_installed
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import load_project
 from tests.commands.garments import environment, garment
@@ -153,6 +157,60 @@ def test_a_recogniser_that_hangs_is_told_and_again_when_it_goes_on(
         assert heard[0] == "next step"
     finally:
         ears.close()
+
+
+_LINE = "Round eleven: knit two, purl two, twenty five times. Then change to four millimetre needles and go on."
+
+
+@pytest.mark.sound
+@pytest.mark.skipif(not can_interrupt(HearingSettings()), reason="the ears are an extra: pip install '.[ears]'")
+def test_she_stops_it_by_speaking_and_is_heard_and_it_never_stops_for_itself(
+    room: Room, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    """The loudspeaker is heard by the microphone as loud as it speaks; what holds it back is only ever her voice."""
+    room.control("load-module", "module-loopback", "source=spk.monitor", "sink=micfeed", "latency_msec=20")
+    played, heard, told = PlayedSound(), [], []
+    speaker, _ = open_speaker(SpeechSettings(engine="espeak"), played=played)
+    monkeypatch.setattr(live_ears, "load_recogniser", lambda *_: _Failing(*("hear",) * MOST_SAID))
+    ears = LiveEars(
+        load_project(garment(tmp_path)).plan,
+        speaker,
+        Preferences(),
+        hear=lambda text, score: heard.append(text),
+        tell=lambda is_open, sentence: told.append(sentence),
+        played=played,
+    )
+    try:
+        _wait_until(lambda: bool(told))
+        assert all(_says_all_of(speaker, _LINE) for _ in range(3))  # it gets to know the room in ten seconds
+        assert not heard
+        was_paused = []
+        speaker.say(_LINE)
+
+        def is_heard() -> bool:
+            was_paused.append(speaker.paused)
+            if not speaker.speaking and not speaker.paused:
+                speaker.say(_LINE)
+            return bool(heard) and any(was_paused)
+
+        _say_until(is_heard, room, tmp_path)
+        assert heard[0] == "next step"
+        speaker.silence()
+        assert _says_all_of(speaker, "Round twelve.")
+    finally:
+        ears.close()
+        speaker.close()
+    assert told == ["Listening.", "The microphone has been closed."][: len(told)]
+
+
+def _says_all_of(speaker: Speaker, line: str) -> bool:
+    """Say a line; return whether it was said without being held back."""
+    speaker.say(line)
+    while speaker.speaking:
+        time.sleep(0.02)
+    held_back = speaker.paused
+    speaker.silence()
+    return not held_back
 
 
 MOST_SAID = 15
