@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+import subprocess
+import sys
 from importlib.util import find_spec
 from pathlib import Path
 
@@ -28,3 +30,36 @@ def test_what_is_no_network_is_a_sentence(tmp_path: Path) -> None:
     for path in (page, tmp_path / "missing.onnx"):
         with pytest.raises(SurroundingsError, match=r"^The model cannot be loaded: "):
             load_network(path, "The model")
+
+
+_TAKES_AND_GIVES = """
+import sys
+from stepper.ears.onnx_session import give_memory_back
+
+def rss_mb():
+    return int(open("/proc/self/statm").read().split()[1]) * 4096 / 2**20
+
+told = sys.argv[1] == "told" and give_memory_back()
+bytearray(30_000_000)  # from now on the C library would keep pieces up to that size on its heap
+before, large, small = rss_mb(), [], []
+for _ in range(100):
+    large.append(bytearray(b"1") * 1_500_000)
+    small.append(bytearray(b"1") * 5_000)
+large.clear()
+print(told, rss_mb() - before)
+"""
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="this is a setting of the C library of Linux")
+def test_what_an_utterance_took_goes_back_to_the_system() -> None:
+    """An evening of utterances of all lengths must not add up; what stays between the large pieces is small."""
+    kept = {}
+    for how in ("told", "untold"):
+        said = subprocess.run(
+            [sys.executable, "-c", _TAKES_AND_GIVES, how], capture_output=True, text=True, check=True
+        ).stdout.split()
+        kept[how] = float(said[1])
+        if how == "told" and said[0] == "False":
+            pytest.skip("another C library than glibc")
+    assert kept["told"] < 10
+    assert kept["untold"] > 100, "without it the heap keeps them, or this test shows nothing"
