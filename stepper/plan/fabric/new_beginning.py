@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from stepper.plan.drafts import DraftRound
 from stepper.plan.fabric.columns import KNIT, UnknownFabricError
 from stepper.plan.fabric.established import columns_of
 from stepper.plan.lines.flat_or_round import closes
@@ -30,7 +31,7 @@ def stop_short(instruction: StopShort, needles: Needles) -> None:
     number, place = instruction.number.of(needles.size), instruction.place
     if number == 0:
         return
-    last = needles.drafts[-1] if len(needles.drafts) > needles.section.start else None
+    last = _last_of_section(needles)
     if last is None or needles.flat or last.flat or last.chart:
         needles.report(place, "no round was worked before this that could stop before its end.")
         return
@@ -54,16 +55,7 @@ def stop_short(instruction: StopShort, needles: Needles) -> None:
             needles.stretches.append(replace(stretch, last=stretch.last - 1))
     count = needles.count
     needles.markers = tuple(sorted({(mark + number) % count for mark in needles.markers} - {0}))
-    needles.ends = ()
-    here = len(needles.drafts)
-    needles.established = Established(
-        start=here,
-        end=here,
-        reached=here,
-        columns=columns,
-        phase=phase,
-        why="" if columns is not None else "the beginning of the round moved in it",
-    )
+    _go_on_from_here(columns, phase, needles)
 
 
 def begin_further(instruction: BeginFurther, needles: Needles) -> None:
@@ -71,7 +63,7 @@ def begin_further(instruction: BeginFurther, needles: Needles) -> None:
     if needles.counting.lost:
         return
     number, place = instruction.number.of(needles.size), instruction.place
-    last = needles.drafts[-1] if len(needles.drafts) > needles.section.start else None
+    last = _last_of_section(needles)
     if last is None or needles.short_rows.gap is not None or (needles.flat and not closes(last)):
         needles.miss(place, "no round was worked before this that a new beginning could lie behind.")
         return
@@ -93,16 +85,22 @@ def begin_further(instruction: BeginFurther, needles: Needles) -> None:
     remark = f"knit {more}: from here on the round begins there"
     needles.drafts[-1] = replace(last, remarks=(*last.remarks, remark), template=None)
     needles.markers = tuple(sorted({(mark - number) % needles.count for mark in needles.markers} - {0}))
-    needles.ends = ()
-    ahead = [(*column[1:], *column[:1]) for column in columns[:number]] if columns is not None else []
-    here = len(needles.drafts)
+    if columns is not None:
+        columns = [*columns[number:], *((*column[1:], *column[:1]) for column in columns[:number])]
+    _go_on_from_here(columns, phase, needles)
+
+
+def _last_of_section(needles: Needles) -> DraftRound | None:
+    """Return the round last worked; None if the section has none yet."""
+    return next(iter(needles.drafts[needles.section.start :][-1:]), None)
+
+
+def _go_on_from_here(columns: list[Column] | None, phase: int, needles: Needles) -> None:
+    """Take up the fabric behind a new beginning of the round; None if its columns are not known."""
+    needles.ends, here = (), len(needles.drafts)
+    why = "" if columns is not None else "the beginning of the round moved in it"
     needles.established = Established(
-        start=here,
-        end=here,
-        reached=here,
-        columns=[*columns[number:], *ahead] if columns is not None else None,
-        phase=phase,
-        why="" if columns is not None else "the beginning of the round moved in it",
+        start=here, end=here, reached=here, columns=columns, phase=phase, why=why
     )
 
 

@@ -37,8 +37,8 @@ class _Schedule:
     due: dict[int, list[Template]] = field(default_factory=dict)
     yarns: dict[int, list[WithYarn]] = field(default_factory=dict)
     """Changes of yarn before a round."""
-    waiting: list[tuple[AtIntervals, Template]] = field(default_factory=list)
-    """Shapings that begin at a count not yet reached."""
+    waiting: list[tuple[AtIntervals, Template, Numbers]] = field(default_factory=list)
+    """Shapings that begin at a count not yet reached, with that count."""
 
     @property
     def end(self) -> int:
@@ -72,7 +72,7 @@ def work_together(instruction: Together, needles: Needles) -> None:
             _check_filling(instruction, base, needles)
     for part, template in zip(instruction.parts, templates, strict=True):
         if isinstance(part.after, UntilCount):
-            schedule.waiting.append((part, template))
+            schedule.waiting.append((part, template, part.after.number))
         else:
             _put_down(part, template, _begins(part, needles), schedule, needles, beside=base is not None)
     for length, yarn in instruction.yarns:
@@ -112,20 +112,19 @@ def _work_shapings(schedule: _Schedule, instruction: Together, needles: Needles)
 
 def _tell_not_begun(schedule: _Schedule, instruction: Together, needles: Needles) -> None:
     """Report what the line has begin at a count or a length that its rounds never reach."""
-    for part, _ in schedule.waiting:
-        if isinstance(part.after, UntilCount):
-            wanted = part.after.number.of(needles.size)
-            told = f"the rounds before it never leave {wanted} stitches, at which this shaping begins."
-            needles.report(part.after.number.place, told)
+    for _, _, count in schedule.waiting:
+        wanted = count.of(needles.size)
+        told = f"the rounds before it never leave {wanted} stitches, at which this shaping begins."
+        needles.report(count.place, told)
     if schedule.yarns:
         needles.report(instruction.place, "the shaping ends before the length at which the yarn changes.")
 
 
 def _begin_waiting(number: int, schedule: _Schedule, instruction: Together, needles: Needles) -> None:
     """Put down the shapings that begin now, since the stitches they wait for are on the needles."""
-    for part, template in tuple(schedule.waiting):
-        if isinstance(part.after, UntilCount) and part.after.number.of(needles.size) == needles.count:
-            schedule.waiting.remove((part, template))
+    for part, template, count in tuple(schedule.waiting):
+        if count.of(needles.size) == needles.count:
+            schedule.waiting.remove((part, template, count))
             _put_down(part, template, number, schedule, needles, here=number)
             _check_end(schedule, instruction, needles)
 
@@ -253,8 +252,7 @@ def _lasts(base: WorkRounds | Striped, needles: Needles) -> int | None:
     duration = base.duration
     if isinstance(duration, Rounds) and not duration.total:
         return duration.number.of(needles.size)
-    ends = isinstance(duration, UntilLength) and (duration.ending is not None or duration.ending_side)
-    if isinstance(duration, UntilLength) and not (ends and isinstance(base, Striped)):
+    if isinstance(duration, UntilLength) and not (_ends_with_row(duration) and isinstance(base, Striped)):
         left = _rounds_to(duration, needles)
         if left >= 1:
             return left
@@ -263,6 +261,11 @@ def _lasts(base: WorkRounds | Striped, needles: Needles) -> int | None:
     told = "beside a shaping, rounds are read that last a number of rounds or to a length."
     needles.report(base.place, told, "Write how many rounds are worked in all.")
     return None
+
+
+def _ends_with_row(duration: UntilLength) -> bool:
+    """Return whether a length says with which row it ends."""
+    return duration.ending is not None or bool(duration.ending_side)
 
 
 def _check_fabric(base: WorkRounds | Striped, templates: list[Template], needles: Needles) -> None:
@@ -331,9 +334,8 @@ def _finish(
 ) -> None:
     """Work what is left of the base behind the last shaping."""
     left, duration = (schedule.rounds or 0) - number, base.duration
-    ends = isinstance(duration, UntilLength) and (duration.ending is not None or duration.ending_side)
     if left < 1:
-        if ends:
+        if isinstance(duration, UntilLength) and _ends_with_row(duration):
             told = "the shaping ends where the length does: which row is last is unclear."
             needles.report(base.place, told)
         return
@@ -341,9 +343,11 @@ def _finish(
         for at in range(number + 1, number + left + 1):
             _work_base(base, 1, needles, schedule.yarn_of(at))
         return
-    fabric = _fabric_of(base, needles)
-    if not isinstance(duration, UntilLength) or fabric is None:
+    if not isinstance(duration, UntilLength):
         _work_base(base, left, needles)
+        return
+    fabric = _fabric_of(base, needles)
+    if fabric is None:
         return
     (cycle, first), here = fabric, len(needles.drafts)
     last_for(cycle, duration, needles, base.place, start=begin, first=first - (here - begin))
