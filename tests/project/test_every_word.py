@@ -58,6 +58,8 @@ SILENT = {
     "hereafter", "throughout", "starting",
     # "K rnd", "k remainder": what is knitted without a number is knitted to the end. "Knit plain": as "knit" alone.
     "rnd", "remainder", "plain",
+    # "Continue working on these 20 sts": they are gone on with.
+    "working",
     # "32 sts left", "6 sts remain unworked", "you should have": what is on the needles.
     "left", "unworked", "should",
     # "Next and every foll 6th row": every sixth counts from the one before, said or not.

@@ -11,6 +11,7 @@ Source: the wording of patterns in print, US and UK; common practice.
 from __future__ import annotations
 
 from stepper.project.rewording.style.advice_synonyms import ADVICE
+from stepper.project.rewording.style.brief_synonyms import BRIEF, BRIEF_WORDS
 from stepper.project.rewording.style.british_synonyms import BRITISH
 from stepper.project.rewording.style.head_synonyms import HEADS
 from stepper.project.rewording.style.homely_synonyms import HOMELY
@@ -53,6 +54,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
     *MAGAZINE_WORDS,
+    *BRIEF_WORDS,
     *OWN_LENGTHS,
     *HEADS,
     *REPEATS,
@@ -90,6 +92,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *LINES,
     *ROWS,
     *MAGAZINES,
+    *BRIEF,
     *PRINTING,
 )
 """Every other wording, in the order tried."""
