@@ -35,7 +35,8 @@ class UntilLength:
     ending: int | None = None
     """Round of the repeat to end with, if the line names one."""
     ending_side: str = ""
-    """`RS` or `WS` row to end with, or `k` or `p` for a knit or a purl row, if the line names one."""
+    """`RS` or `WS` row to end with, or `k` or `p` for a knit or a purl row, or `at neck` for the edge to end
+    at, if the line names one."""
     of: str = ""
     """What is measured, in the line's words: `piece`, `hand`; empty where it says from where."""
 
@@ -111,7 +112,8 @@ class Ended:
     """Where the rounds before it end: `ending with a WS row`."""
 
     side: str
-    """`RS` or `WS`, or `k` or `p` for a knit or a purl row; empty if the line names a round by number."""
+    """`RS` or `WS`, or `k` or `p` for a knit or a purl row, or `at neck` for an edge; empty if the line
+    names a round by number."""
     number: Numbers | None
     place: Span
 

@@ -245,6 +245,8 @@ class Going:
     manner: str
     """As in `WorkRounds`."""
     place: Span
+    side: str = ""
+    """`RS` or `WS` if the line says with which row it begins (`beg with a k row`), else empty."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,6 +11,7 @@ from stepper.project.part_marks import single_stars, without_marks
 from stepper.project.pattern_heads import heads_pattern
 from stepper.project.problems import Span
 from stepper.project.reading.clauses import clauses_of
+from stepper.project.reading.row_ends import fabric_goes_on
 from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.sizes import nearest_size, sizes_called
 from stepper.project.source import Node, Scalar, block_lines
@@ -48,7 +49,11 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
         line = replace(line, marks=marks[index - 1]) if marks[index - 1] else line
         line = replace(line, opens=opening) if opening and not lines else line
         lines.append(replace(line, only=only) if only and not line.only else line)
-    return tuple(lines)
+    following = [*lines[1:], None]
+    return tuple(
+        fabric_goes_on(line, after) if after is not None else line
+        for line, after in zip(lines, following, strict=True)
+    )
 
 
 def _marked(

@@ -58,11 +58,12 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
         known.columns, known.why, known.phase = None, "", 0
         return
     once = worked[: len(cycle)]
+    named = needles.flat and any(template.stockinette for template in cycle)  # by its name, not row by row
     shapes = once[0].before != once[-1].after
     if (
         len(worked) == 1
         and known is not None
-        and (shapes or _is_single(worked[0]) or _agrees(known, needles))
+        and (shapes or _is_single(worked[0]) or (_agrees(known, needles) and not named))
     ):
         return
     if shapes and len(cycle) == 1:

@@ -199,6 +199,10 @@ def _long(until: UntilLength, own: list[int], needles: Needles) -> int | None:
     if origin is None:
         return None
     target, height = until.length.of(needles.size), 0.0
+    if until.ending_side.startswith("at "):
+        told = "where the edge of the other part is cannot be told from here."
+        needles.report(until.length.place, told, 'Write "ending with a WS row", or a RS row.')
+        return None
     side = find_side_ended(until.ending_side)
     best: tuple[float, int] | None = None
     number_of = {at: number for number, at in enumerate(own, 1)}

@@ -14,6 +14,7 @@ from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.lines.all_worked import work_until_none_waits
 from stepper.plan.lines.cut_short import forget_cut_short, tell_cut_short
 from stepper.plan.lines.rounds import repeat, work_template
+from stepper.plan.lines.shaping.edge_sides import other_side, side_beginning_at
 from stepper.plan.lines.short_row_method import count_unwrapped
 from stepper.plan.model import Stretch
 from stepper.plan.state.fitting_counts import nearest_counts
@@ -132,6 +133,10 @@ def go_on_in(instruction: Going, needles: Needles) -> None:
             "a fabric that begins together with its shaping is read of stockinette alone.",
             "Write the rows of the fabric before the shaping, then go on in pattern.",
         )
+        return
+    if instruction.side and needles.flat and needles.side != instruction.side:
+        told = f"a {instruction.side} row begins the line; by the rows so far one of the other side comes."
+        needles.report(place, told, "Count the rows before it.")
         return
     here = len(needles.drafts)
     cycle = (Template((), place, stockinette=True),)
@@ -376,6 +381,9 @@ def _has_ending(cycle: tuple[Template, ...], duration: UntilLength, needles: Nee
 
 def _with_side(cycle: tuple[Template, ...], duration: UntilLength, needles: Needles) -> UntilLength:
     """Return the length with the side it ends on: a purl row of stockinette is a wrong-side row."""
+    if duration.ending_side.startswith("at "):
+        begins = side_beginning_at(duration.ending_side[3:], duration.length.place, needles)
+        return replace(duration, ending_side=other_side(begins) if begins else "")
     if duration.ending_side not in ("k", "p"):
         return duration
     plain = all(

@@ -42,6 +42,23 @@ def refuse_across_gap(items: Iterable[Item], after: int, place: Span, needles: N
     )
 
 
+def pieces_ahead(needles: Needles) -> list[int]:
+    """Return the stitches between the gaps that the row before has left, as the next row comes to them.
+
+    Returns:
+        The pieces; none if no gap parts what is on the needle.
+    """
+    last = needles.drafts[-1] if needles.drafts else None
+    if last is None or last.after != needles.count or not last.flat or not _bound_off_within(last):
+        return []
+    pieces = [0]
+    for run in flatten(last.phrase):
+        if run.stitch == "bo" and run.times >= _SMALLEST and pieces[-1]:
+            pieces.append(0)
+        pieces[-1] += run.leaves
+    return [piece for piece in reversed(pieces) if piece]
+
+
 def _bound_off_within(draft: DraftRound) -> int:
     """Return how many stitches a row bound off between others; 0 for none, or where it cast on as well."""
     if all(run.stitch != "bo" for run in runs_written(draft.phrase)):

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 
 from stepper.plan.fabric.established import keep_held
+from stepper.plan.lines.gaps import pieces_ahead
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import UNNAMED, is_unnamed, name_apart
@@ -40,14 +41,25 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
         told = "rows over a part of the stitches begin in the middle of a short row here: that is not read."
         needles.miss(instruction.place, told, "End the round first.")
         return
+    beside = pieces_ahead(needles)
+    if beside and beside[0] != number:
+        told = f"the row before has bound off stitches, and the next {beside[0]} come before its gap."
+        needles.report(instruction.place, told, f"Work on {beside[0]} stitches, or say which wait where.")
+        needles.lose()
+        return
     if waiting:
-        _hold(instruction, number, waiting, needles)
+        _hold(instruction, number, tuple(beside[1:]) or (waiting,), needles)
     if not needles.flat:
         needles.flat, needles.side = True, "RS"
         needles.remarks.append("work in rows")
 
 
-def _hold(instruction: SetApart, number: int, waiting: int, needles: Needles) -> None:
+def _hold(instruction: SetApart, number: int, others: tuple[int, ...], needles: Needles) -> None:
+    """Put the others on hold, what lies beyond each gap by itself."""
+    if len(others) > 1:
+        _hold_apart(number, others, needles)
+        return
+    (waiting,) = others
     called = f"{needles.section.name} {needles.section.label or ''}"
     heel = instruction.heel or _HEEL.search(called) is not None
     name = name_apart(instruction.name or ("instep" if heel else UNNAMED), needles.held)
@@ -59,6 +71,19 @@ def _hold(instruction: SetApart, number: int, waiting: int, needles: Needles) ->
         told = "" if is_unnamed(name) else f", for {name}"
         needles.warn(instruction.place, f"the other {waiting} stitches wait on hold{told}.")
     needles.emit(items, number, divide=True)
+    needles.ends = ()
+    needles.last.apart = len(needles.drafts)
+
+
+def _hold_apart(number: int, others: tuple[int, ...], needles: Needles) -> None:
+    items: list[Item] = [Run("rest", number, needles.yarn)]
+    for waiting in others:
+        name = name_apart(UNNAMED, needles.held)
+        items.append(Run("hold", waiting, name))
+        needles.held[name] = waiting
+    keep_held(tuple(items), needles)
+    needles.markers = tuple(mark for mark in needles.markers if mark < number)
+    needles.emit(tuple(items), number, divide=True)
     needles.ends = ()
     needles.last.apart = len(needles.drafts)
 

@@ -17,7 +17,14 @@ from stepper.plan.stitches.evenly import even_round, in_fabric, usual_change
 from stepper.plan.stitches.inline_repeats import run_together, said_so_often
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
 from stepper.plan.stitches.places import begins_round
-from stepper.plan.stitches.row_elements import UNNAMED, MisfitError, held_stitches, is_short, name_apart
+from stepper.plan.stitches.row_elements import (
+    UNNAMED,
+    MisfitError,
+    held_stitches,
+    is_short,
+    is_unnamed,
+    name_apart,
+)
 from stepper.plan.stitches.row_repeats import RowRepeats
 from stepper.plan.stitches.run_repeats import condense, join_runs
 from stepper.project.problems import Span, nearest, one_of
@@ -38,6 +45,9 @@ from stepper.project.stitchwork import (
 MOST_STITCHES = 20_000
 """More stitches than any round has; a larger number is a slip of the pen."""
 _MOST_STEPS = 50_000
+
+_ASIDE = ("sleeve", "thumb", "gusset", "instep", "underarm", "neck", "tab")
+"""Parts that wait on hold while others are worked."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -138,14 +148,20 @@ class Cursor(RowRepeats):
         """Work across held stitches, or across those on the needles if nothing of that name is on hold."""
         held = {name: number for name, number in self.supplies.held.items() if name not in self.returned}
         section = self.supplies.section.lower()
-        in_hand = bool(self.facing.end) and section not in held and not self.used
+        all_here = element.number is None or element.number.of(self.size) == self.facing.room
+        in_hand = bool(self.facing.end) and section not in held and not self.used and all_here
         own = section if element.name.endswith("s") else section.removesuffix("s")
         if in_hand and element.name and (own == element.name or own.endswith(f" {element.name}")):
             # The part came back before: its stitches are those on the needles, not another part's on hold.
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return
         known = element.name in held or is_short(element.name, held)
-        if not known and not self.used and self.facing.end and not nearest(element.name, held):
+        here = not known and not self.used and bool(self.facing.end) and not nearest(element.name, held)
+        aside = element.number is None and element.name.endswith(_ASIDE) and any(map(is_unnamed, held))
+        if here and aside:
+            told = f'"{element.name}" may be what is on the needle or what is on hold without a name.'
+            raise MisfitError(element.place, told, "Say how many stitches they are.")
+        if here and all_here:
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return
         name, number = held_stitches(element, held, self.size, self.supplies.section, self.supplies.copied)

@@ -113,6 +113,8 @@ def _as_many(name: str, number: int, held: dict[str, int]) -> str:
     words = set(name.split())
     fits = [part for part in held if is_unnamed(part) or set(part.split()) < words]
     fits = [part for part in fits if held[part] == number] or fits
+    if len(fits) > 1 and all(is_unnamed(part) and held[part] == number for part in fits):
+        return fits[0]  # both sleeves of a pair, held by one line: the one held first is worked first
     return fits[0] if len(fits) == 1 and held[fits[0]] == number else name
 
 

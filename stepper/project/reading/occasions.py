@@ -101,6 +101,8 @@ class OccasionBuilder(ElementBuilder):
             return self._numbers(tree.children[1]).values[0], ""
         if tree.data == "ending_worked":
             return None, str(tree.children[0]).lower()[0]
+        if tree.data == "ending_at":
+            return None, edge_of(str(tree.children[0]))
         return None, side_of(str(tree.children[0]))
 
     def _start(self, from_: Any) -> str:
@@ -233,6 +235,11 @@ class OccasionBuilder(ElementBuilder):
 def _measured_whole(what: str) -> str:
     """Return where measuring begins if the words name no place: a foot and a whole thing have their own."""
     return "foot" if what in ("foot", "sock") else "piece" if what in _WHOLE else "section"
+
+
+def edge_of(words: str) -> str:
+    """Return the edge at which rows end, `at neck`, from words that name it."""
+    return f"at {words.lower().split()[-2]}"
 
 
 def type_of(child: Any) -> str:

@@ -11,10 +11,14 @@ from stepper.project.instructions import (
     Assumed,
     AtIntervals,
     Count,
+    EdgeShaping,
     Evenly,
+    Going,
+    Line,
     Phrase,
     RowsCount,
     Sentence,
+    Together,
     WorkRounds,
 )
 from stepper.project.reading.needle_rounds import joined_needles
@@ -64,13 +68,36 @@ def change_in_doubt(head: Head, label: str | None, sentences: tuple[Sentence, ..
     return None
 
 
+_ONE_ROW = "neither rows nor a length are given: one row of it is worked."
+
+
 def work_once(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> tuple[Assumed, ...]:
     """Tell that one row is worked where a line gives neither rows nor a length, and its head names no row."""
     named = head.numbers or head.side or head.next or head.times is not None or head.legs or head.every
     if named or re.search(r"\b(?:round|rnd|row)s?$", label or "", re.I):
         return ()
-    told = "neither rows nor a length are given: one row of it is worked."
-    return tuple(Assumed(told, one.place) for one in sentences if isinstance(one, WorkRounds) and one.once)
+    once = (one for one in sentences if isinstance(one, WorkRounds) and one.once)
+    return tuple(Assumed(_ONE_ROW, one.place) for one in once)
+
+
+def fabric_goes_on(line: Line, following: Line) -> Line:
+    """Return a line that names stockinette and no rows as working none, if the next gives its rows.
+
+    "Work in st st." above "Work 10 rows.", or above a shaping over rows, says in what these are worked; alone
+    it is one row, which is told.
+    """
+    last = line.sentences[-1] if line.sentences else None
+    first = following.sentences[0] if following.sentences else None
+    named = line.numbers or line.times is not None or line.every or line.only != following.only
+    if named or not isinstance(last, WorkRounds) or not last.once or last.manner != "stockinette":
+        return line
+    even = isinstance(first, WorkRounds) and (first.bare or first.even or first.manner == "pattern")
+    shaping = isinstance(first, AtIntervals | EdgeShaping | Together)
+    if not (even or shaping) or following.numbers or (isinstance(first, WorkRounds) and first.once):
+        return line
+    going = Going(last.manner, last.place, line.side)
+    assumed = tuple(one for one in line.assumed if one.text != _ONE_ROW)
+    return replace(line, sentences=(*line.sentences[:-1], going), assumed=assumed, side="", rows=False)
 
 
 def _open(row: Sentence | None) -> bool:

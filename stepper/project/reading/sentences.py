@@ -13,7 +13,7 @@ from lark import Token, Tree
 
 from stepper.craft.needles import BARE_SIZE
 from stepper.craft.stitches import Kind, find_stitch
-from stepper.project.duration import Duration, Ended, Rounds, Times
+from stepper.project.duration import Duration, Ended, Rounds, Times, UntilLength
 from stepper.project.instructions import (
     Assumed,
     BindOff,
@@ -41,7 +41,7 @@ from stepper.project.lengths import read_needle, us_number
 from stepper.project.reading.chart_lines import ChartBuilder
 from stepper.project.reading.elements import name_part
 from stepper.project.reading.manners import forms_name, is_as_set, is_even, manner_of
-from stepper.project.reading.occasions import side_of, type_of
+from stepper.project.reading.occasions import edge_of, side_of, type_of
 from stepper.project.reading.shapings import code_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 
@@ -239,7 +239,7 @@ class Builder(ChartBuilder):
     def _do_repeated_but(self, tree: Any) -> list[Sentence]:
         made = self._sentence(tree.children[0])
         last = made[-1]
-        if not isinstance(last, Repeated) or not isinstance(last.duration, Times):
+        if not isinstance(last, Repeated) or not isinstance(last.duration, Times | UntilLength):
             self.problems.append(self._tree_place(tree).problem("how many rows that is cannot be told."))
             return made
         return [*made[:-1], replace(last, but_last=True)]
@@ -249,6 +249,9 @@ class Builder(ChartBuilder):
 
     def _do_ended_worked(self, tree: Any) -> Ended:
         return Ended(str(tree.children[0]).lower()[0], None, self._tree_place(tree))
+
+    def _do_ended_at(self, tree: Any) -> Ended:
+        return Ended(edge_of(str(tree.children[0])), None, self._tree_place(tree))
 
     def _do_ended_side(self, tree: Any) -> Ended:
         return Ended(side_of(str(tree.children[0])), None, self._tree_place(tree))

@@ -47,7 +47,7 @@ _LABEL = re.compile(
     rf"\b(?:rnds?|rounds?|rows?)\b.*\d|(?<![\w-])(?:{_STITCHES}|once\s+more|more\s+times|turn(?!\s+(?:the\s+)?heel)|to\s+(?:the\s+)?end|"
     r"(?:and|,)\s*(?:work|knit|purl|inc|dec)|(?:with|in|using)\s+(?-i:MC|CC\d?|[A-Z])(?=\W|$)|(?:\d+|two|three|four|five|six|seven|eight|nine|ten|next|last|these)\s+(?:more\s+|alt\w*\s+)?"
     r"(?:rows?|rnds?|rounds?)|(?<!short\s)(?<!short-)(?:rows|rnds|rounds)|foll(?:owing)?|every|each|both|all(?!\s+sizes$)|alt|"
-    r"alternate(?:ly)?|alternating|twice|thrice|times?|rep|repeat(?:ing|ed)?|until|while|only|not|then|also|again|rs|ws|"
+    r"alternate(?:ly)?|alternating|twice|thrice|times?|rep|repeat(?:ing|ed)?|until|while|only|not|optional(?:ly)?|then|also|again|rs|ws|"
     r"needles?\s*\d*|n\d|smaller|larger|(?:right|wrong)\s+side(?=\s+facing)|except)(?![\w-])",
     re.I,
 )

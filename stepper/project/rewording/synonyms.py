@@ -32,6 +32,7 @@ from stepper.project.rewording.style.short_form_synonyms import SHORT_FORMS
 from stepper.project.rewording.style.sign_synonyms import SIGNS
 from stepper.project.rewording.style.told_synonyms import TOLD
 from stepper.project.rewording.style.verbless_synonyms import VERBLESS
+from stepper.project.rewording.style.whole_page_synonyms import WHOLE_PAGES
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.work.buttonhole_synonyms import BUTTONHOLES
 from stepper.project.rewording.work.cast_on_synonyms import CASTING
@@ -56,6 +57,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *MAGAZINE_WORDS,
     *BRIEF_WORDS,
     *OWN_LENGTHS,
+    *WHOLE_PAGES,
     *HEADS,
     *REPEATS,
     *HEELS,

@@ -134,7 +134,7 @@ HOLDING: tuple[Synonym, ...] = (
     ),
     row(
         "rem",
-        rf"\b(?<!ws\sfacing,\s)(?:re-?join|re-?attach|join|attach)\s+(?:the\s+)?yarn\s+to\s+(?:the\s+)?rem(?:aining)?\s+({N}\s+)?{STS}(?!\s+(?:on\s+)?{HELD_BY})"
+        rf"\b(?:re-?join|re-?attach|join|attach)\s+(?:the\s+)?yarn\s+to\s+(?:the\s+)?rem(?:aining)?\s+({N}\s+)?{STS}(?!\s+(?:on\s+)?{HELD_BY})"
         r"(?:\s*,?\s*(?:and|then)\s+|\s*[,;]\s*|\s*(?=\.)|\s*$)",
         r"take up \1remaining sts. ",
         "With RS facing, rejoin yarn to remaining 20 sts, k to end.",
@@ -148,7 +148,7 @@ HOLDING: tuple[Synonym, ...] = (
     ),
     row(
         "join",
-        rf"\b(?<!ws\sfacing,\s)(?:re-?join|re-?attach|join|attach)\s+(?:the\s+)?yarn\s+to\s+(?:the\s+)?(?:rem(?:aining)?\s+|held\s+)*({N}\s+)?(?:rem(?:aining)?\s+|held\s+)*{STS}"
+        rf"\b(?:re-?join|re-?attach|join|attach)\s+(?:the\s+)?yarn\s+to\s+(?:the\s+)?(?:rem(?:aining)?\s+|held\s+)*({N}\s+)?(?:rem(?:aining)?\s+|held\s+)*{STS}"
         rf"(?:\s+(?:on\s+)?{HELD_BY})?(?:\s*,?\s*(?:and|then)\s+|\s*[,;]\s*|\s*(?=\.)|\s*$)",
         r"return \1held sts to needles. ",
         "With RS facing, rejoin yarn to held sts.",

@@ -1,0 +1,112 @@
+"""Find at which end of the rows an edge is: neck, armhole, front or side. No I/O.
+
+Which end of the row the neck is at follows from what was shaped before: the rows since
+the piece began, or since it was divided, that changed stitches at one end only. A row that names this edge,
+or the opposite one, settles it; a row that names neither is taken to mean this edge, and the knitter is told.
+If rows point both ways, it cannot be known and the line is refused.
+"""
+
+from __future__ import annotations
+
+import re
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.plan.drafts import DraftRound
+from stepper.plan.model import flatten
+from stepper.plan.state.needles import Needles
+from stepper.project.problems import Span
+
+_NEAR = 6
+"""A change within this many stitches of an end of the row is one at that end."""
+_INNER = re.compile(r"\b(?:neck\w*|front\s+edges?|v-?neck)\b", re.I)
+_OUTER = re.compile(
+    r"\b(?:arm-?holes?|underarms?|side\s+(?:edges?|seams?)|sleeves?|shoulders?|raglans?)\b", re.I
+)
+
+
+def side_beginning_at(edge: str, place: Span, needles: Needles) -> str:
+    """Return the side of the rows that begin at an edge; empty, and reported, if that cannot be known."""
+    own, across = (_INNER, _OUTER) if edge in ("neck", "front") else (_OUTER, _INNER)
+    texts = {
+        line.place.line: f"{line.label or ''} {line.text}"
+        for section in needles.project.sections
+        for line in section.lines
+    }
+
+    def words(draft: DraftRound) -> str:
+        if _beyond_gaps(draft):
+            return "underarm"  # two gaps part three pieces, and each lies at an armhole
+        return "neck" if draft.divide else texts.get(draft.line, "")
+
+    shaped = shaped_at_one_end(needles)
+    named = [(begins, draft) for begins, draft in shaped if own.search(words(draft))]
+    opposite = [
+        (other_side(begins), draft)
+        for begins, draft in shaped
+        if across.search(words(draft)) and not own.search(words(draft))
+    ]
+    for found in (named, opposite, shaped):
+        sides = {begins for begins, _ in found}
+        if len(sides) == 1 and needles.flat:
+            side = sides.pop()
+            where = "begin" if side == "RS" else "end"
+            if found is not named:
+                needles.warn(
+                    place,
+                    f"the {edge} edge is taken as the one where right-side rows {where}, "
+                    f"by the shaping of line {found[-1][1].line}.",
+                )
+            return side
+        if sides:
+            break
+    needles.report(
+        place,
+        f'"at {edge} edge" does not say at which end of the row, and nothing before it shows which.',
+        "Write at the beginning or at the end of RS rows.",
+    )
+    needles.lose()
+    return ""
+
+
+def shaped_at_one_end(needles: Needles) -> list[tuple[str, DraftRound]]:
+    """Return the rows that changed the piece in hand at one end, with the side of rows beginning there."""
+    found: list[tuple[str, DraftRound]] = []
+    for draft in needles.drafts:
+        if not draft.before:
+            found = []
+            continue
+        where = _end_of(draft)
+        if draft.divide and draft.flat:
+            found = []  # the dividing edge is the inner one, whatever was shaped before
+        if where and draft.after:
+            begins = draft.side if where == "start" else other_side(draft.side)
+            found.append((begins, draft))
+    return found
+
+
+def _end_of(draft: DraftRound) -> str:
+    """Return at which end of its row a round changes stitches, `start` or `end`; empty for both."""
+    if _beyond_gaps(draft):
+        return "end"
+    places: set[str] = set()
+    at = 0
+    for run in flatten(draft.phrase):
+        kind = stitch(run.stitch).kind
+        changes = kind in (Kind.INCREASE, Kind.DECREASE) or run.stitch in ("bo", "co", "hold")
+        if changes:
+            start = at <= _NEAR
+            end = at + run.uses >= draft.before - _NEAR
+            places.add("start" if start and not end else "end" if end and not start else "both")
+        at += run.uses
+    return places.pop() if len(places) == 1 and "both" not in places else ""
+
+
+def _beyond_gaps(draft: DraftRound) -> bool:
+    """Return whether a round only puts two or more pieces on hold that lie behind the one to work on."""
+    codes = [run.stitch for run in flatten(draft.phrase)]
+    return len(codes) > 2 and codes[0] == "rest" and set(codes[1:]) == {"hold"}
+
+
+def other_side(side: str) -> str:
+    """Return the side of the rows that begin at the other edge: `RS` or `WS`."""
+    return "WS" if side == "RS" else "RS"
