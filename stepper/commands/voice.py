@@ -93,7 +93,7 @@ def _interrupting(mine: Preferences) -> str:
     """Tell whether she can interrupt by voice, and if not, why."""
     by_key = "a key stops it while it speaks, your voice does not"
     if not mine.hearing.interrupt:
-        return f"Closed in the settings: {by_key}."
+        return f"As the settings say, {by_key}; interrupt = true under [ears] changes that."
     if not can_cancel_echo():
         return f"The echo canceller is not installed, so {by_key}: {how_to_install('ears')}"
     if engines_to_try(mine.speech.engine, sys.platform)[0] == "pyttsx3":

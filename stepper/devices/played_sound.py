@@ -14,9 +14,9 @@ from threading import Lock
 from stepper.devices.ports import HEARING_RATE_HZ
 
 _SAMPLE_BYTES = 2
-USUAL_S = 0.04
+USUAL_S = 0.08
 """How much waits after what was taken when both begin. Unit: s."""
-MOST_S = 0.1
+MOST_S = 0.2
 """Where more would wait one of the devices stood still, and the rest is dropped: what lies longer would come
 out later than its echo comes in. Unit: s."""
 _FORGOTTEN_S = 1.0
@@ -32,6 +32,7 @@ class PlayedSound:
         self._size_bytes = 0
         self._lock = Lock()
         self._was_fed = False
+        self._jumps = 0
 
     @property
     def rate_hz(self) -> int:
@@ -42,6 +43,11 @@ class PlayedSound:
     def was_fed(self) -> bool:
         """Whether a loudspeaker ever put something in; a voice of the system's own plays past us."""
         return self._was_fed
+
+    @property
+    def jumps(self) -> int:
+        """How often what comes out has jumped, so that a canceller has to find out anew how old it is."""
+        return self._jumps
 
     def put(self, pcm: bytes, rate_hz: int) -> None:
         """Note what the loudspeaker takes now; called by its device's own thread."""
@@ -66,6 +72,9 @@ class PlayedSound:
             wanted = self._bytes(seconds)
             if self._size_bytes > wanted + self._bytes(MOST_S):
                 self._pop(self._size_bytes - wanted - self._bytes(USUAL_S))
+                self._jumps += 1
+            elif self._size_bytes < wanted:
+                self._jumps += 1
             return self._pop(wanted).ljust(wanted, b"\0")
 
     def _bytes(self, seconds: float) -> int:

@@ -35,6 +35,8 @@ LONGEST_WAIT_S = 8.0
 """How long to wait for one at most, however long somebody talks. Unit: s."""
 MOST_IN_VAIN = 3
 """How often in a row speech may be held back for nothing before this is given up."""
+HELD_BACK = "I stopped for you, and listen."
+GOES_ON = "No cue was understood, so I say it again."
 GIVEN_UP = (
     "Something here sounds as if you spoke while I do, so from now on only a key stops me; "
     "it may be the film, or the loudspeaker near the microphone."
@@ -43,6 +45,8 @@ _CHUNK_BYTES = round(HEARING_RATE_HZ * CHUNK_S) * 2
 _BEFORE_S = 0.8
 """How much of what was said before it was noticed goes to the ears."""
 _WARM_UP_CHUNKS = 8
+_LATE_BLOCKS = 3
+"""How many blocks later one is cleaned: a loudspeaker's thread that is late has brought its sound by then."""
 _LOOK_S = 0.25
 _END_TIMEOUT_S = 1.0
 
@@ -97,7 +101,8 @@ class Interrupting:
             played: What the loudspeaker is given.
             canceller: Takes that out of what comes in; used by this alone.
             speech: How likely a chunk of 32 ms is speech; used by this alone. Range: 0 to 1.
-            tell: Called from a thread with a sentence when this is given up.
+            tell: Called from a thread with a sentence each time the speaker is held back or goes on, and when
+                this is given up.
             is_wanted: Whether speech may be held back now.
             is_addressed: Whether every cue needs the address word now.
             clock: Returns the time now. Unit: s.
@@ -114,10 +119,11 @@ class Interrupting:
         self._over_with = False
         # Of this thread alone:
         self._over = OverSpeech()
-        self._late: _Block | None = None
+        self._late: deque[_Block] = deque()
         self._rest = b""
         self._cleaned: deque[bytes] = deque()
         self._passed_over: deque[bytes] = deque(maxlen=_WARM_UP_CHUNKS)
+        self._jumps = 0
         self._since: float | None = None
         self._sound_at = 0.0
         self._spared = False
@@ -181,25 +187,29 @@ class Interrupting:
             self._mind_the_wait()
 
     def _take(self, block: _Block) -> None:
-        """Take a block; the one before it is cleaned, so that a loudspeaker's thread that is late is in
+        """Take a block; one a little older is cleaned, so that a loudspeaker's thread that is late is in
         time."""
-        late, self._late = self._late, block
+        self._late.append(block)
+        late = self._late.popleft() if len(self._late) > _LATE_BLOCKS else None
         if late is not None and late.is_deaf:
+            if self._played.jumps != self._jumps:  # a device was late: the canceller has lost the echo
+                self._jumps = self._played.jumps
+                self._over.unsettle()
             cleaned = self._canceller.clean(late.near, block.far, block.far_rate_hz)
             self._keep(cleaned)
             for chunk in self._chunks(cleaned):
                 if self._is_hers(chunk):
                     self._hold_back()
-            if not block.is_deaf and self._since is None:
+            if not self._late[0].is_deaf and self._since is None:
                 self._spared = False
         elif late is not None:
             self._keep(late.near)
             for chunk in self._chunks(late.near):
                 self._take_room(chunk)
         with self._lock:
-            if self._holds_door and not block.is_deaf:
-                # Up to this block everything is cleaned or needs no cleaning: hand it to the ears whole.
-                self._for_ears = [*self._cleaned, block.near]
+            if self._holds_door and not any(each.is_deaf for each in self._late):
+                # All up to this block is cleaned or needs no cleaning: hand it to the ears whole.
+                self._for_ears = [*self._cleaned, *(each.near for each in self._late)]
                 self._handed_up_to = block.number
         if self._since is None and not self._holds_door:
             while sum(map(len, self._cleaned)) > _BEFORE_S * HEARING_RATE_HZ * 2:
@@ -240,6 +250,7 @@ class Interrupting:
         self._since = self._sound_at = self._clock()
         with self._lock:
             self._holds_door, self._handed_up_to = self._is_addressed(), 0
+        self._tell(HELD_BACK)
 
     def _mind_the_wait(self) -> None:
         """Let the speaker go on once no cue has come for long enough."""
@@ -254,8 +265,7 @@ class Interrupting:
             self._in_vain += 1
             self._open_door()
             self._speaker.go_on()
-            if self._in_vain == MOST_IN_VAIN:
-                self._tell(GIVEN_UP)
+            self._tell(GIVEN_UP if self._in_vain == MOST_IN_VAIN else GOES_ON)
 
     def _open_door(self) -> None:
         with self._lock:

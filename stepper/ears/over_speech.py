@@ -5,7 +5,7 @@ Pure: numbers in, decisions out.
 Two things tell. The detector of speech: what the canceller leaves of the program's own voice is hardly ever
 speech to it. And loudness: she is louder than the room is, as at the gate, and louder than what is usually
 left, which in a room that echoes for long, or while a film is on, is much. So nobody is noticed before the
-program has spoken for ten seconds, in which the canceller gets to know the room as well.
+program has spoken for fifteen seconds, in which the canceller gets to know the room as well.
 
 Source: made rooms, `python -m tests.bench.spoken_over`. In 16.5 minutes of speech in six of them, echoing for
 0.3 to 0.5 s, three with a film, it was stopped for nothing in 0 of 180 lines, and 66 of 88 cues said over it
@@ -30,11 +30,12 @@ WITHIN_CHUNKS = 10
 NEAR_CHUNKS = 5
 """So many of the last `WITHIN_CHUNKS` have to be speech of somebody near. Of her about every second is,
 since the canceller takes some of her away too; a click, a cough or a word of a film is in fewer."""
-_LEFT = round(60 / CHUNK_S)
+_LEFT = round(180 / CHUNK_S)
 _LEFT_PERCENTILE = 0.95
 _ABOVE_LEFT_DB = 6.0
-KNOWN_CHUNKS = round(10 / CHUNK_S)
-"""How much of the program's own voice has to have been heard before anybody is noticed over it."""
+SETTLING_CHUNKS, KNOWN_CHUNKS = round(5 / CHUNK_S), round(15 / CHUNK_S)
+"""How much of the program's own voice the canceller needs to settle, of which what is left tells nothing, and
+how much has to have been heard before anybody is noticed over it."""
 _LOOKED_AT_EVERY = 16
 _OWN_WORDS_CHUNKS, _OWN_WORDS_LEFT_CHUNKS = round(2.5 / CHUNK_S), round(0.5 / CHUNK_S)
 
@@ -50,11 +51,17 @@ class OverSpeech:
         self._left: deque[float] = deque(maxlen=_LEFT)
         self._left_db = math.inf
         self._taken = 0
+        self._unsettled = SETTLING_CHUNKS
 
     def take_room(self, level_db: float) -> None:
         """Note how loud a chunk is that came in while the program was silent. Unit: dB."""
         self._room.append(level_db)
         self._floor_db = None
+        self._lately.clear()
+
+    def unsettle(self) -> None:
+        """Notice nobody until the canceller has had time to find the echo anew."""
+        self._unsettled = SETTLING_CHUNKS
         self._lately.clear()
 
     def leave_out_her_words(self) -> None:
@@ -75,9 +82,12 @@ class OverSpeech:
             level_db: How loud it is. Unit: dB.
             speech: How likely it is speech. Range: 0 to 1.
         """
-        if self._taken % _LOOKED_AT_EVERY == 0 and len(self._left) >= KNOWN_CHUNKS:
+        if self._taken % _LOOKED_AT_EVERY == 0 and self._taken >= KNOWN_CHUNKS:
             self._left_db = sorted(self._left)[int(len(self._left) * _LEFT_PERCENTILE)]
         self._taken += 1
+        if self._unsettled:
+            self._unsettled -= 1
+            return False
         self._lately.append(speech >= _SPEECH and self.matters(level_db))
         self._left.append(level_db)
         return sum(self._lately) >= NEAR_CHUNKS

@@ -21,7 +21,7 @@ class HearingSettings:
     """Whether the full screen listens without being asked to, if the ears are installed."""
     device: str = ""
     """Part of the name of the microphone to listen through; empty for the usual one."""
-    interrupt: bool = True
+    interrupt: bool = False
     """Whether the program stops speaking as soon as she speaks, and listens; keys always stop it."""
     sounds: bool = True
     """Whether a soft tone says that a cue was heard, and another that it was not understood."""

@@ -6,7 +6,7 @@ No I/O.
 from __future__ import annotations
 
 from stepper.language.understanding.vocabulary import VOCABULARY
-from stepper.session.effects import Effect, TellAwake, TurnFilm
+from stepper.session.effects import Effect, TellAsleep, TellAwake, TurnFilm
 
 
 def list_surest_words(address_word: str) -> str:
@@ -20,6 +20,6 @@ def tell_without_ears(effect: Effect) -> str | None:
     match effect:
         case TurnFilm(on=True):
             return "The film is on, but nothing listens now: keys and typed cues only."
-        case TellAwake():
+        case TellAwake() | TellAsleep():
             return "Nothing listens now: keys and typed cues only."
     return None

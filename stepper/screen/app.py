@@ -122,6 +122,7 @@ class Screen:
         def end() -> None:
             self._news = self._news or why != self._why_no_ears
             self._why_no_ears = why
+            self._watch_voice()  # which goes on by itself where she interrupted it and no cue came
 
         self._hand_over(end)
 

@@ -27,6 +27,7 @@ from scipy.signal import butter, fftconvolve, resample_poly, sosfilt
 
 from stepper.devices.played_sound import PlayedSound
 from stepper.ears.echo import EchoCanceller
+from stepper.ears.settings import HearingSettings
 from stepper.ears.listen import load_speech_detector, measure_level_db
 from stepper.ears.over_speech import OverSpeech
 from stepper.language.aloud import spell_out
@@ -169,7 +170,7 @@ class Air(threading.Thread):
             stdout=subprocess.PIPE, env=room.env,
         )  # fmt: skip
         self._into = subprocess.Popen(
-            ["pacat", "-d", "micfeed", "--raw", "--format=s16le", "--channels=1", f"--rate={RATE_HZ}", "--latency-msec=30"],
+            ["pacat", "-d", "micfeed", "--raw", "--format=s16le", "--channels=1", f"--rate={RATE_HZ}", "--latency-msec=150"],
             stdin=subprocess.PIPE, env=room.env,
         )  # fmt: skip
         self._response, self._own, self._at = response, own, 0
@@ -233,7 +234,7 @@ def in_room(args: argparse.Namespace, talk: list[Clip], cues: list[Clip]) -> Non
             speaker.silence()
 
     ears = LiveEars(
-        load_project(SAMPLE).plan, speaker, Preferences(), hear=hear, tell=lambda _, sentence: told.append(sentence),
+        load_project(SAMPLE).plan, speaker, Preferences(hearing=HearingSettings(interrupt=True)), hear=hear, tell=lambda _, sentence: told.append(sentence),
         is_addressed=lambda: args.film is not None, played=played,
     )  # fmt: skip
     while not any("istening" in sentence for sentence in told):
@@ -243,12 +244,19 @@ def in_room(args: argparse.Namespace, talk: list[Clip], cues: list[Clip]) -> Non
     texts = [line for line in texts if len(line) > 60]
     stopped, at_once, again, wrong, spoken_s = [], 0, 0, 0, 0.0
     try:
-        for line in texts[-4:]:  # it gets to know the room
+        for line in texts[-8:]:  # it gets to know the room
             speaker.say(line)
         while speaker.speaking:
             time.sleep(0.05)
         assert not speaker.paused
         for number in range(args.trials):
+            if not args.alone:  # nobody interrupts every line
+                for line in source.sample(texts, 3):
+                    speaker.say(line)
+                while speaker.speaking:
+                    time.sleep(0.05)
+                speaker.silence()
+                time.sleep(0.6)
             heard.clear()
             speaker.say(texts[number % len(texts)])
             began = time.monotonic()
@@ -301,8 +309,8 @@ def in_room(args: argparse.Namespace, talk: list[Clip], cues: list[Clip]) -> Non
         print(f"program alone: {len(stopped)} of {args.trials} lines stopped, {spoken_s / 60:.1f} minutes of speech")
     else:
         print(
-            f"she speaks over it: {len(stopped)} of {args.trials} stopped, silent after {np.median(stopped):.2f} s, nine in ten within "
-            f"{np.quantile(stopped, 0.9):.2f} s; understood at once {at_once}, said again {again}, another cue {wrong}"
+            f"she speaks over it: {len(stopped)} of {args.trials} stopped, silent after {np.median(stopped or [9]):.2f} s, nine in ten "
+            f"within {np.quantile(stopped or [9], 0.9):.2f} s; understood at once {at_once}, said again {again}, another cue {wrong}"
         )
     print([sentence for sentence in told if "istening" not in sentence])
 

@@ -59,6 +59,19 @@ def test_whatever_the_pace_not_much_waits_and_the_length_is_right(pieces: list[i
         assert last == 0 or at - last <= MOST_S * RATE_HZ + 1
 
 
+def test_it_counts_how_often_it_jumped() -> None:
+    """Who takes an echo away has lost it then, and has to know."""
+    played = PlayedSound()
+    played.put(numbered(0, 100), RATE_HZ)
+    played.take(0.04)
+    assert played.jumps == 0
+    played.take(0.1)
+    assert played.jumps == 1
+    played.put(numbered(0, 500), RATE_HZ)
+    played.take(0.04)
+    assert played.jumps == 2
+
+
 def test_it_knows_whether_a_loudspeaker_of_ours_plays_at_all() -> None:
     """A voice of the system's own plays past the program, and then nothing can be taken away."""
     played = PlayedSound()

@@ -10,7 +10,15 @@ from stepper.devices.played_sound import PlayedSound
 from stepper.devices.ports import HEARING_RATE_HZ
 from stepper.devices.streams import BLOCK_FRAMES, GAP
 from stepper.ears.fakes import PlainCanceller
-from stepper.ears.interrupting import GIVEN_UP, LONGEST_WAIT_S, MOST_IN_VAIN, WAIT_S, Interrupting
+from stepper.ears.interrupting import (
+    GIVEN_UP,
+    GOES_ON,
+    HELD_BACK,
+    LONGEST_WAIT_S,
+    MOST_IN_VAIN,
+    WAIT_S,
+    Interrupting,
+)
 from stepper.mouth.fakes import RecordingSpeaker
 
 QUIET, OWN, HERS = 3, 4000, 3000
@@ -47,7 +55,7 @@ class _SittingRoom:
         self.told: list[str] = []
         self.wanted = self.addressed = True
         self.let_in: list[bytes] = []
-        self.canceller = _Canceller(late_by=2)
+        self.canceller = _Canceller(late_by=4)
         self.interrupting = Interrupting(
             self.speaker,
             self.played,
@@ -66,7 +74,7 @@ class _SittingRoom:
             self.now += 0.04
             given = wave(OWN) if self.speaker.speaking else wave(0)
             self.played.put(given, HEARING_RATE_HZ)
-            pcm = added(wave(loudness), self._late)  # a block later, and the door adds another
+            pcm = added(wave(loudness), self._late)  # a block later, and the door adds three
             self.let_in.append(self.interrupting.door(pcm, self.speaker.speaking or any(self._late)))
             self._late = given
             time.sleep(0.004)  # the other thread's turn
@@ -84,7 +92,7 @@ def room() -> Iterator[_SittingRoom]:
     made = _SittingRoom()
     made.hear(1)
     made.speaker.say("round eleven knit two purl two")
-    made.hear(11)
+    made.hear(16)
     yield made
     made.interrupting.close()
 
@@ -176,18 +184,19 @@ def test_a_cue_that_is_understood_ends_the_wait_and_its_answer_may_be_interrupte
 def test_after_some_times_in_vain_it_is_given_up_and_said_once(room: _SittingRoom) -> None:
     """Something in this room is taken for her; a voice that always stops would be worse than one that never does."""
     for time_in_vain in range(MOST_IN_VAIN + 1):
-        room.hear(0.6, HERS)
+        room.hear(0.4, HERS)
         if time_in_vain == MOST_IN_VAIN:
             assert not room.speaker.paused
             break
         room.wait_until(lambda: room.speaker.paused)
         room.hear(WAIT_S + 0.5)
         room.wait_until(lambda: not room.speaker.paused)
+        room.hear(0.2)
         room.speaker.silence()
         room.hear(0.5)
         room.speaker.say("round twelve knit two purl two")
-        room.hear(12)
-    assert room.told == [GIVEN_UP]
+        room.hear(28)
+    assert room.told == [*(HELD_BACK, GOES_ON) * (MOST_IN_VAIN - 1), HELD_BACK, GIVEN_UP]
 
 
 def test_who_asked_not_to_be_listened_to_does_not_stop_it(room: _SittingRoom) -> None:
@@ -203,7 +212,7 @@ def test_a_voice_that_plays_past_the_program_is_not_interrupted() -> None:
     room = _SittingRoom()
     room.played.put = lambda pcm, rate_hz: None  # type: ignore[method-assign]
     room.speaker.say("round eleven knit two")
-    room.hear(11)
+    room.hear(16)
     room.hear(1, HERS)
     assert not room.speaker.paused
     room.interrupting.close()

@@ -43,7 +43,7 @@ told = sys.argv[1] == "told" and give_memory_back()
 bytearray(30_000_000)  # from now on the C library would keep pieces up to that size on its heap
 before, large, small = rss_mb(), [], []
 for _ in range(100):
-    large.append(bytearray(b"1") * 1_500_000)
+    large.append(bytearray(b"1") * 5_000_000)
     small.append(bytearray(b"1") * 5_000)
 large.clear()
 print(told, rss_mb() - before)

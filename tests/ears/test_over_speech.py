@@ -2,7 +2,14 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.ears.over_speech import KNOWN_CHUNKS, NEAR_CHUNKS, NEARER_DB, WITHIN_CHUNKS, OverSpeech
+from stepper.ears.over_speech import (
+    KNOWN_CHUNKS,
+    NEAR_CHUNKS,
+    NEARER_DB,
+    SETTLING_CHUNKS,
+    WITHIN_CHUNKS,
+    OverSpeech,
+)
 
 FILM_DB, LEFT_DB = -40.0, -60.0
 """How loud a film is, and what the canceller usually leaves."""
@@ -68,6 +75,14 @@ def test_nobody_is_noticed_before_it_is_known_what_is_left_of_its_own_voice() ->
     """The canceller needs some seconds to find the echo; until then its own words are left, and are speech."""
     over = OverSpeech()
     assert noticed_after(over, [(-25.0, 0.9)] * (KNOWN_CHUNKS - 1)) is None
+
+
+def test_where_a_device_was_late_nobody_is_noticed_until_the_echo_is_found_anew() -> None:
+    """What is left for some seconds then is the program's own words, as loud as they come."""
+    over = in_a_room()
+    over.unsettle()
+    assert noticed_after(over, [(-25.0, 0.9)] * SETTLING_CHUNKS) is None
+    assert noticed_after(over, [(-25.0, 0.9)] * NEAR_CHUNKS) is not None
 
 
 def test_where_much_is_left_she_has_to_be_louder_than_that() -> None:

@@ -20,8 +20,7 @@ def test_the_surest_words_are_named_behind_her_own_address_word() -> None:
 
 
 def test_without_ears_nothing_is_said_to_listen() -> None:
-    """The start of a film and the opening of the ears say so; the rest is as always."""
-    for effect in (TurnFilm(on=True), TellAwake()):
+    """The start of a film and opening and closing the ears say so: "until you say" would be a claim too."""
+    for effect in (TurnFilm(on=True), TellAwake(), TellAsleep()):
         assert "nothing listens now" in (tell_without_ears(effect) or "").lower()
     assert tell_without_ears(TurnFilm(on=False)) is None
-    assert tell_without_ears(TellAsleep()) is None

@@ -112,6 +112,22 @@ def test_words_heard_are_shown_with_what_they_did() -> None:
         shown.wait_for(lambda: "No ears: the device has gone." in shown.text)
 
 
+def test_a_voice_that_goes_on_by_itself_is_seen_to_speak_and_not_to_listen() -> None:
+    """She interrupted it and no cue came: it says the line again, and the ears are closed meanwhile."""
+    voice = RecordingSpeaker(seconds_per_word=0.3)
+    with Emulated(Desk(), why_no_ears="", voice=voice) as shown:
+        voice.say("one two three four five six")
+        shown.screen.report_ears("")
+        shown.wait_for(lambda: "speaking, deaf meanwhile" in shown.text)
+        assert voice.pause()
+        shown.screen.report_ears("")
+        shown.wait_for(lambda: "deaf" not in shown.text and "listening" in shown.text)
+        voice.go_on()
+        shown.screen.report_ears("")
+        shown.wait_for(lambda: "speaking, deaf meanwhile" in shown.text)
+        shown.wait_for(lambda: "deaf" not in shown.text and "listening" in shown.text)
+
+
 def test_every_page_is_turned_to_by_words() -> None:
     """What the keys show, her voice shows; and it brings the round back."""
     with Emulated(Desk(), why_no_ears="") as shown:
