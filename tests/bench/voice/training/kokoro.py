@@ -18,6 +18,8 @@ from pathlib import Path
 import numpy as np
 
 _EACH = 60
+_STEP = 4
+"""Of the styles, one for each number of tokens, every so many are kept (`collect tokens`)."""
 _LONGEST, _SHORTEST = 5.2, 0.25
 
 
@@ -46,7 +48,7 @@ def work(args: argparse.Namespace, core: int, rows: list[dict], until: float) ->
         )[0]
         style = styles[one] * (1 - share) + styles[source.choice(others)] * share
         given = {
-            "tokens": np.array([[0, *row["tokens"], 0]], np.int64), "style": style[len(row["tokens"]) - 1][None],
+            "tokens": np.array([[0, *row["tokens"], 0]], np.int64), "style": style[min(len(row["tokens"]) - 1, 159) // _STEP][None],
             "speed": np.array([source.uniform(0.82, 1.25)], np.float32),
         }  # fmt: skip
         sound = resample_poly(np.asarray(session.run(None, given)[0]).ravel().astype(np.float64), 2, 3)

@@ -33,6 +33,8 @@ class Clip:
     family: str
     text: str
     held: bool
+    by: str = ""
+    """Who says it, where that matters."""
 
 
 def pack(folder: Path, name: str, clips: list[tuple[np.ndarray, dict[str, Any]]], rate: str = "14k") -> None:
@@ -64,11 +66,11 @@ def packed(folder: Path) -> list[Clip]:
             sounds = [whole[row["at"] : row["at"] + row["n"]] for row in rows["clips"]]
         else:
             with Pool(os.cpu_count()) as pool:
-                sounds = pool.map(_recording, [folder / rows["folder"] / row["file"] for row in rows["clips"]], 64)
+                sounds = pool.map(recording, [folder / rows["folder"] / row["file"] for row in rows["clips"]], 64)
         found += [
             Clip(
                 sound=part, sounds=row["sounds"], kind=row["kind"], family=row["family"], text=row["text"],
-                held=row["held"],
+                held=row["held"], by=row.get("by", ""),
             )
             for row, sound in zip(rows["clips"], sounds, strict=True)
             for part in _parts(sound, row)
@@ -92,7 +94,8 @@ def _at_rate(sound: np.ndarray, rate: int) -> np.ndarray:
     return (np.clip(sound, -1, 1) * 32_767).astype(np.int16)
 
 
-def _recording(path: Path) -> np.ndarray:
+def recording(path: Path) -> np.ndarray:
+    """Read a recording at 16 kHz, signed 16-bit."""
     import soundfile
 
     with soundfile.SoundFile(path) as file:

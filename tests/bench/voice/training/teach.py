@@ -4,8 +4,8 @@
 
 The encoder learns to give, of noisy sound, the states that the packaged one gives of the clean sound (mean square
 error), so that the decoder goes on understanding them; a head over its states learns the sounds (connectionist temporal
-classification). DATA holds packs (see `packs`), enc.npz (see `encoder`), and shards k*.npz of synthetic speech, which may
-still be growing. Families are drawn by share, and within a family a text said by many is drawn less often for each of
+classification). DATA holds packs (see `packs`), enc.npz (see `encoder`), and shards k*.npz and e*.npz of synthetic speech, which
+may still be growing; clips are joined to others (see `joins`), anew each time they are a fifth more. Families are drawn by share, and within a family a text said by many is drawn less often for each of
 them. A clip marked as held is never drawn; on those the share of sounds got wrong is printed.
 
 With --keep the state is kept between sittings; --of is the length of all sittings together, for the learning rate.
@@ -18,6 +18,7 @@ from __future__ import annotations
 import argparse
 import math
 import os
+import random
 import time
 from collections import Counter
 from multiprocessing import Pool
@@ -31,45 +32,59 @@ from torch.nn import functional
 from tests.bench.voice.training.batches import RATE_HZ, Mixer, Store
 from tests.bench.voice.training.encoder import Encoder, Head, load
 from tests.bench.voice.training.export import read_back
+from tests.bench.voice.training.joins import Joiner
 from tests.bench.voice.training.packs import Clip, packed
 
 SHARES = {
-    "kokoro": 0.40, "espeak": 0.14, "diphone": 0.02, "words": 0.20, "phrases": 0.05, "digits": 0.05, "orders": 0.02,
-    "reading": 0.12,
+    "kokoro": 0.31, "espeak": 0.16, "words": 0.13, "joined": 0.24, "phrases": 0.03, "digits": 0.05, "orders": 0.02,
+    "reading": 0.08,
 }  # fmt: skip
 _BATCH, _LEAST, _MOST_S = 192, 3_000, 9.0
 _ENCODER_RATE, _HEAD_RATE = 4e-4, 2e-3
-_EVERY_S = 60.0
+_EVERY_S, _GROW_S = 60.0, 110.0
 _FILMS, _FILM_S = 240, 40
+_HELD = 33
+_JOINED, _CHECKED, _GROWN = 12_000, 150, 1.2
 
 
 class Material:
     """The clips, by family."""
 
-    def __init__(self, folder: Path) -> None:
-        self.folder, self.shards = folder, set()
+    def __init__(self, folder: Path, many: int, seed: int) -> None:
+        self.folder, self.many, self.seed, self.shards = folder, many, seed, set[Path]()
+        self.joined, self.of = list[Clip](), 0
         self.clips: list[Clip] = packed(folder)
         self.grow()
 
     def grow(self) -> int:
         """Take in shards that were made meanwhile; return how many."""
-        new = [path for path in sorted(self.folder.glob("k*.npz")) if path not in self.shards]
+        new = [path for path in sorted(self.folder.glob("[ek]*_*.npz")) if path not in self.shards]
         for path in new:
-            kept = np.load(path)
+            with np.load(path) as file:  # each reading of a name reads it anew
+                kept = {name: file[name] for name in file.files}
+            family = "kokoro" if path.name[0] == "k" else "espeak"
             ends = np.cumsum([0, *kept["n"]])
             ats = np.cumsum([0, *kept["m"]])
             for at, kind in enumerate(kept["kind"]):
                 self.clips.append(Clip(
                     sound=kept["sound"][ends[at] : ends[at + 1]], sounds=kept["sounds"][ats[at] : ats[at + 1]].tolist(),
-                    kind=str(kind), family="kokoro", text=str(kept["text"][at]), held=False,
+                    kind=str(kind), family=family, text=str(kept["text"][at]), held=at % _HELD == _HELD - 1,
                 ))  # fmt: skip
             self.shards.add(path)
+        if len(self.clips) > _GROWN * self.of:
+            self.joined, self.of = self._join(), len(self.clips)
         self.speech = [
-            each for each in self.clips if each.kind != "noise" and _LEAST < len(each.sound) < _MOST_S * RATE_HZ
+            each for each in (*self.clips, *self.joined) if each.kind != "noise" and _LEAST < len(each.sound) < _MOST_S * RATE_HZ
         ]
         self.drawn = [at for at, each in enumerate(self.speech) if not each.held]
         self.weights = _weights([self.speech[at] for at in self.drawn])
         return len(new)
+
+    def _join(self) -> list[Clip]:
+        """Join clips anew, of those held and of the others each by themselves."""
+        learnt = Joiner([each for each in self.clips if not each.held], self.seed + len(self.clips))
+        held = Joiner([each for each in self.clips if each.held], 1)
+        return [*learnt.made(self.many, False), *held.made(self.many // 50, True)]
 
 
 def _weights(clips: list[Clip]) -> np.ndarray:
@@ -110,6 +125,14 @@ def films(clips: list[Clip], count: int) -> list[np.ndarray]:
         return pool.map(_film, jobs)
 
 
+def _some_of_each(places: list[int], clips: list[Clip]) -> list[int]:
+    """Take some clips of each family."""
+    found: dict[str, list[int]] = {}
+    for at in places:
+        found.setdefault(clips[at].family, []).append(at)
+    return [at for some in found.values() for at in random.Random(1).sample(some, min(_CHECKED, len(some)))]
+
+
 def edits(one: np.ndarray, other: list[int]) -> int:
     """Count the sounds to be put in, left out or changed to make one row of the other."""
     row = np.arange(len(other) + 1)
@@ -134,7 +157,7 @@ class Teacher:
         self.films = Store(films(material.clips, args.films), self.device)
         noises = [each.sound for each in material.clips if each.kind == "noise"]
         self.noises = Store(noises, self.device) if noises else None
-        self.seed = int(time.time())
+        self.seed = args.seed
         self.refill()
         self.rate = [
             {"params": list(self.pupil.parameters()), "peak": _ENCODER_RATE * args.pace},
@@ -248,7 +271,7 @@ class Teacher:
         for ratio in (40.0, 20.0, 10.0, 5.0, 0.0):
             mixer = Mixer(self.store, self.films, self.noises, self.device, 999)
             bad, of, far = Counter(), Counter(), []
-            order = sorted(held[:960], key=lambda at: len(self.material.speech[at].sound))
+            order = sorted(_some_of_each(held, self.material.speech), key=lambda at: len(self.material.speech[at].sound))
             for start in range(0, len(order), 96):
                 part = order[start : start + 96]
                 noisy, clean, lengths, _ = mixer.pairs(torch.tensor(part, device=self.device), ratio, plain=True)
@@ -276,6 +299,8 @@ def main() -> None:
     parser.add_argument("--batch", type=int, default=_BATCH)
     parser.add_argument("--films", type=int, default=_FILMS)
     parser.add_argument("--ctc", type=float, default=1.0)
+    parser.add_argument("--joined", type=int, default=_JOINED, help="how many clips are joined of others")
+    parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--deep", action="store_true", help="down to 3 dB below the film")
     parser.add_argument("--sounds", type=int, default=39)
     parser.add_argument("--begin", type=Path, help="go on from the networks in this folder")
@@ -284,7 +309,7 @@ def main() -> None:
     args = parser.parse_args()
     torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = True
     began = time.time()
-    material = Material(args.data)
+    material = Material(args.data, args.joined, args.seed)
     families = Counter(each.family for each in material.speech)
     hours = sum(len(each.sound) for each in material.speech) / RATE_HZ / 3600
     print(f"{hours:.1f} h: {dict(families)}, held {sum(each.held for each in material.speech)}", flush=True)
@@ -292,7 +317,7 @@ def main() -> None:
     of_s, end_s = (args.of or args.minutes) * 60, args.minutes * 60
     print(f"ready after {time.time() - began:.0f} s; {teacher.steps} steps so far", flush=True)
     began = last = time.time()
-    told, near, far, count = began, 0.0, 0.0, 0
+    told, near, far, count, grown_s = began, 0.0, 0.0, 0, teacher.done_s
     while time.time() - began < end_s:
         distance, wrong = teacher.step(min(1.0, teacher.done_s / of_s))
         teacher.done_s += time.time() - last
@@ -305,9 +330,11 @@ def main() -> None:
                   f"sounds {float(far) / count:.3f}", flush=True)  # fmt: skip
             near, far, count = 0.0, 0.0, 0
             teacher.save()
-            if material.grow():
-                teacher.refill()
-                print(f"  clips: {len(material.speech)}", flush=True)
+            if teacher.done_s - grown_s > _GROW_S:
+                grown_s = teacher.done_s
+                if material.grow():
+                    teacher.refill()
+                    print(f"  clips: {len(material.speech)}", flush=True)
             last = time.time()
     teacher.save()
     teacher.check()

@@ -46,6 +46,7 @@ _SHORT_ANSWERS = (
     "yes;no;up;down;left;right;on;off;stop;go;forward;backward;follow;learn;marvin;sheila;yes please;no thanks"
 ).split(";")
 _ANEW = 0.55
+_DIGITS = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
 _FORTUNES = Path("/usr/share/games/fortunes")
 
 
@@ -78,6 +79,36 @@ def draw(source: random.Random, anew: Sequence[str] = ()) -> tuple[str, str]:
     if kind == "hard":
         return source.choice(_HARD).format(o=source.choice(_OBJECTS), n=number(source)), kind
     return source.choice(sentences()), kind
+
+
+def draw_short(source: random.Random) -> tuple[str, str]:
+    """Draw what is short and easily mistaken: an address word alone, single words, digits one by one, numbers of which
+    another differs in one sound, counts behind the address word.
+
+    Args:
+        source: Where chance comes from.
+    """
+    way = source.choices(("address", "word", "digits", "alike", "count"), (14, 20, 24, 20, 22))[0]
+    if way == "address":
+        return source.choice(FRONTS), way
+    if way == "word":
+        word = source.choice((*list_single_words(), *_DIGITS, *_DIGITS))
+        return _behind(source, word, 0.6), "answer"
+    if way == "digits":
+        said = [source.choice(_DIGITS) for _ in range(source.randint(2, 4))]
+        return _behind(source, source.choice((" ", ", ", " ... ")).join(said), 0.5), "count"
+    if way == "alike":
+        value = source.choice((*range(13, 20), *range(20, 100, 10), *range(13, 100)))
+        value += source.choice((0, 0, 100 * source.randint(1, 9)))
+        spoken = words(value) if source.random() < 0.7 else words(value).replace("hundred ", "hundred and ")
+        frame = "{number}" if source.random() < 0.3 else source.choice(FRAMES)
+        return _behind(source, frame.replace("{number}", spoken), 0.5), "count"
+    return f"stepper, {source.choice(FRAMES).replace('{number}', number(source))}", "count"
+
+
+def list_single_words() -> tuple[str, ...]:
+    """Return the words that are a cue, or an answer, on their own."""
+    return ("yes", "no", "stop", "go", "forward", "backward", "left", "right")
 
 
 def number(source: random.Random) -> str:
