@@ -218,6 +218,8 @@ class EdgeRows:
     place: Span
     flat: bool = False
     """Whether the line speaks of rows rather than rounds."""
+    sides: bool = False
+    """Whether the line says "each side", and no rows."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -283,6 +283,10 @@ def _(instruction: EdgeRows, needles: Needles) -> None:
     if needles.count == 0:
         needles.miss_stitches(instruction.place)
         return
+    if instruction.sides and needles.joined:
+        told = "a piece in the round has no sides to bind off at."
+        needles.report(instruction.place, told, "Write where in the round the stitches are bound off.")
+        return
     if instruction.flat and instruction.rows.of(needles.size) > 1:
         needles.flat = True
     work_edge_rows(instruction, needles)

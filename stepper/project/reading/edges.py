@@ -187,7 +187,7 @@ class EdgeBuilder(ShapingBuilder):
         number = self._numbers(next(child for child in tree.children if type_of(child) == "NUMBERS"))
         text = "bound off at the beginning of rows, one for each side, as only there it can be."
         self.assumed.append(Assumed(text, place))
-        return EdgeRows(self._edge_stitch(tree), number, Numbers(rows, place), place, True)
+        return EdgeRows(self._edge_stitch(tree), number, Numbers(rows, place), place, True, True)
 
     def _where(self, tree: Any) -> str:
         return next((str(child).lower() for child in tree.children if type_of(child) == "WHERE"), "beginning")
