@@ -104,6 +104,9 @@ def work_even(instruction: WorkRounds, needles: Needles) -> None:
     if going is None:
         return
     cycle, first = going
+    if needles.last.yarn_named == len(needles.drafts) and any(template.yarn for template in cycle):
+        cycle = tuple(replace(template, yarn="") for template in cycle)
+        needles.warn(instruction.place, "the stripes before it end here: the line names its yarn.")
     last = needles.drafts[-1] if needles.drafts else None
     if instruction.bare and last is not None and last.before and last.before != last.after:
         needles.warn(

@@ -143,6 +143,8 @@ class LastWorked:
     """Where the last round was changed evenly and knitted, over a pattern, and the line did not say how."""
     apart: int = 0
     """Index after the draft that set stitches aside for rows over the others; 0 for none."""
+    yarn_named: int = -1
+    """How many drafts there were when a line last took up or cut a yarn by its name."""
     marked: int = 0
     """Index after the draft into which marks to measure from were last hung; 0 for none."""
 

@@ -132,6 +132,7 @@ def take_yarn(instruction: WithYarn, needles: Needles) -> None:
     key = _yarn_key(instruction.yarn, instruction.place, needles)
     if key is None:
         return
+    needles.last.yarn_named = len(needles.drafts)
     if key != needles.yarn or needles.section.own_yarn_again:
         needles.yarn = key
         needles.remarks.append(f"with {needles.project.yarns[key].name}")
@@ -146,6 +147,7 @@ def break_yarn(instruction: BreakYarn, needles: Needles) -> None:
         if key is None:
             return
         words = f"break {needles.project.yarns[key].name}"
+        needles.last.yarn_named = len(needles.drafts)
     if needles.count == 0 and needles.drafts:
         # The stitches are bound off: there may be no further round to say it with.
         last = needles.drafts[-1]

@@ -62,7 +62,7 @@ def carry_on_shaping(
     earlier = _last(label, needles, before=at)
     if label.startswith(BESIDE):
         return (template, instruction.legs, False) if _is_beside(at, template, instruction, needles) else None
-    closer = _next_closer(template) if not label.startswith(ALIKE) else None
+    closer = _next_closer(template, needles.size) if not label.startswith(ALIKE) else None
     if label.startswith(ALIKE):
         if _spread(template) is None:
             return template, instruction.legs, False
@@ -71,7 +71,7 @@ def carry_on_shaping(
             hint = 'Write "working 1 st less between decreases each time", or write the rounds out.'
             needles.miss(place, told, hint)
             return None
-        closer = _next_closer(template)
+        closer = _next_closer(template, needles.size)
     if closer is None:
         told = "the last such round has no stitches between its changes that could become fewer."
         needles.miss(place, told, "Write the rounds out.")
@@ -122,7 +122,7 @@ def _at_marks(elements: tuple[Element, ...]) -> bool:
 
 def come_closer(template: Template, needles: Needles) -> Template | None:
     """Return a round with one stitch less between its changes; None, and reported, if there are none left."""
-    closer = _next_closer(template)
+    closer = _next_closer(template, needles.size)
     if closer is None:
         needles.miss(template.place, "no stitches are left between the changes, and the shaping goes on.")
     return closer
@@ -155,15 +155,18 @@ def _plain_of(group: Several) -> Work | None:
     return next((one for one in group.elements if isinstance(one, Work) and one.stitch in ("k", "p")), None)
 
 
-def _next_closer(template: Template) -> Template | None:
-    """Return a round with one stitch less between its changes; None if it has no such stitches."""
+def _next_closer(template: Template, size: int = 0) -> Template | None:
+    """Return a round with one stitch less between its changes; None if it has no such stitches in a size.
+
+    The other sizes have fewer or more of them, and are worked by themselves.
+    """
     group, plain = _spread(template) or (None, None)
     if group is None or plain is None:
         return None
-    times = Numbers(tuple(value - 1 for value in plain.times.values), plain.times.place)
-    if min(times.values) < 0:
+    if plain.times.of(size) < 1:
         return None
-    fewer = (replace(plain, times=times),) if max(times.values) else ()
+    times = Numbers(tuple(max(0, value - 1) for value in plain.times.values), plain.times.place)
+    fewer = (replace(plain, times=times),) if times.of(size) else ()
     inside = tuple(other for one in group.elements for other in (fewer if one is plain else (one,)))
     elements = tuple(replace(group, elements=inside) if one is group else one for one in template.elements)
     return replace(template, elements=elements, counts=())

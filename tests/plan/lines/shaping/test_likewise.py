@@ -53,3 +53,14 @@ def test_a_round_that_shapes_at_markers_goes_on_as_it_stands() -> None:
         "Continue decreasing in this manner every 2nd round until 12 sts remain.\n"
     )
     assert counts(work)[2:] == [20, 20, 16, 16, 12]
+
+
+@pytest.mark.parametrize(("size", "rounds"), [("S", 2), ("M", 4), ("L", 6)])
+def test_each_size_comes_closer_by_its_own_stitches(size: str, rounds: int) -> None:
+    """The largest goes on where the smallest has no stitches left between its decreases. Worked by hand: 12, 16 and 20
+    stitches come to 8 in one, two and three shaped rounds, each behind a plain one."""
+    work = (
+        "Cast on 20 (24, 28) sts.\nJoin in the round.\nRnd 1: *K3 (4, 5), k2tog; rep from * to end.\nRnd 2: Knit.\n"
+        "Rnd 3: *K2 (3, 4), k2tog; rep from * to end. 12 (16, 20) sts.\nCont to dec in this way on every alt round until 8 sts rem.\n"
+    )
+    assert len(plan_of(project(f"{work}Bind off. ", size=size)).rounds) == 1 + 3 + rounds + 1
