@@ -242,7 +242,7 @@ def in_room(args: argparse.Namespace, talk: list[Clip], cues: list[Clip]) -> Non
     time.sleep(16 if args.film is not None else 4)
     source, texts = random.Random(args.seed), lines()
     texts = [line for line in texts if len(line) > 60]
-    stopped, at_once, again, wrong, spoken_s = [], 0, 0, 0, 0.0
+    stopped, at_once, again, wrong, for_nothing, spoken_s = [], 0, 0, 0, 0, 0.0
     try:
         for line in texts[-8:]:  # it gets to know the room
             speaker.say(line)
@@ -272,6 +272,11 @@ def in_room(args: argparse.Namespace, talk: list[Clip], cues: list[Clip]) -> Non
                 continue
             time.sleep(source.uniform(0.9, 1.6))
             clip = source.choice(cues)
+            if speaker.paused or not speaker.speaking:  # stopped for nothing before she spoke: no trial
+                for_nothing += speaker.paused
+                speaker.silence()
+                time.sleep(1.2)
+                continue
             air.say(near(clip))
             held, asked_again_at = None, 0.0
             while time.monotonic() - began < 14 and not any(text for _, text in heard):
@@ -310,7 +315,7 @@ def in_room(args: argparse.Namespace, talk: list[Clip], cues: list[Clip]) -> Non
     else:
         print(
             f"she speaks over it: {len(stopped)} of {args.trials} stopped, silent after {np.median(stopped or [9]):.2f} s, nine in ten "
-            f"within {np.quantile(stopped or [9], 0.9):.2f} s; understood at once {at_once}, said again {again}, another cue {wrong}"
+            f"within {np.quantile(stopped or [9], 0.9):.2f} s; understood at once {at_once}, said again {again}, another cue {wrong}; stopped before she spoke {for_nothing}"
         )
     print([sentence for sentence in told if "istening" not in sentence])
 
