@@ -1,8 +1,8 @@
 """What becomes of a plan that is being knitted is as it was agreed on: a place in another plan, a count that is off, a round
 whose changes are spread anew, a stretch that was measured.
 
-The texts in `agreed/` were compared with the rounds worked out by hand when they were kept; each tries all rounds of a few
-small works, where the tests beside it try one. Where one differs, it is read before it is kept: `STEPPER_WRITE_GOLDENS=1`.
+The texts in `agreed/` try all rounds of a few small works, where the tests beside them try one. What a place becomes in another
+plan, and a part of the rest, was compared with the rounds by hand; stretches that were measured hold only that nothing changed. Where one differs, it is read before it is kept: `STEPPER_WRITE_GOLDENS=1`.
 """
 
 from __future__ import annotations

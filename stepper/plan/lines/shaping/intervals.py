@@ -88,6 +88,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         work_between(instruction.first.of(needles.size) - 1, needles, instruction.place, goes_on=True)
         work_template(template, needles)
     since = worked_since(instruction, template, needles)
+    template = take_right_side(instruction, template, since, needles)
     before_it = ground(needles) if needles.section.pattern else ""
     goes_on = bool(needles.section.pattern) and (goes_on_with(template) or before_it == "garter")
     if not goes_on and before_it == "pattern":
@@ -238,6 +239,39 @@ def _once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:
         return legs
     number = Numbers((first.times.of(needles.size) - 1,), first.times.place)
     return (replace(first, times=number), *rest)
+
+
+def take_right_side(
+    instruction: AtIntervals, template: Template, since: int, needles: Needles, *, behind: int = 0
+) -> Template:
+    """Return the shaping of a line in rows for right-side rows if it names no side and is the first.
+
+    Shaping is worked on the right side unless a pattern says otherwise: common practice. Counted from the
+    next row, as in the round, "every other row" behind a wrong-side row would only meet wrong-side rows.
+
+    Args:
+        instruction: The shaping.
+        template: The row that shapes.
+        since: Rows of the first interval that are worked by now.
+        needles: The knitting in hand.
+        behind: Rows that pass before the first interval begins.
+    """
+    asked = instruction.legs
+    if instruction.round is None or instruction.first is not None or since or not needles.flat:
+        return template
+    if template.side or any(leg.side or leg.every.of(needles.size) % 2 for leg in asked):
+        return template
+    if any(_is_like(draft, template) for draft in needles.drafts[needles.section.start :]):
+        return template
+    sided = replace(template, side="RS")
+    if not _falls_wrong(sided, behind + asked[0].every.of(needles.size) - 1, needles):
+        return template
+    needles.warn(
+        instruction.place,
+        "on which side it is worked is not said; right-side rows are taken. "
+        'Write "every WS row", or the row itself, if it is the other.',
+    )
+    return sided
 
 
 def _falls_wrong(template: Template, plain: int, needles: Needles) -> bool:

@@ -14,7 +14,14 @@ from stepper.plan.drafts import Template
 from stepper.plan.fabric.established import as_it_looks, establish, even, ground
 from stepper.plan.lines.durations import cycle_of, last_for
 from stepper.plan.lines.rounds import repeat, work_template
-from stepper.plan.lines.shaping.intervals import goes_on_with, legs, plain_cycle, round_of, worked_since
+from stepper.plan.lines.shaping.intervals import (
+    goes_on_with,
+    legs,
+    plain_cycle,
+    round_of,
+    take_right_side,
+    worked_since,
+)
 from stepper.plan.lines.stripes import yarns_of
 from stepper.plan.model import runs_written
 from stepper.plan.state.measuring_places import measured_from, without_heel
@@ -152,6 +159,7 @@ def _put_down(
             as it does alone.
     """
     since = worked_since(part, template, needles) if beside and part.after is None else 0
+    template = take_right_side(part, template, since, needles, behind=at - here)
     if part.first is not None:
         at += part.first.of(needles.size)
         schedule.due.setdefault(at, []).append(template)

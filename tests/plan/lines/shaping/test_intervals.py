@@ -166,3 +166,37 @@ def test_shaping_by_nothing_is_no_row_and_told(line: str) -> None:
     plan = plan_of(project(f"Cast on 20 sts.\nWork flat.\nKnit 2 rows.\n{line}\nBind off."))
     assert len(plan.rounds) == 4
     assert any("0 in this size" in caution.text for caution in plan.warnings)
+
+
+@pytest.mark.parametrize(
+    ("rows", "words", "shaped"),
+    [
+        (2, "every other row 3 times", [3, 5, 7]),
+        (1, "every other row 3 times", [3, 5, 7]),
+        (2, "every 4th row 2 times", [5, 9]),
+        (2, "every WS row 2 times", [4, 6]),
+        (2, "every row 3 times", [3, 4, 5]),
+        (2, "every 3rd row 2 times", [5, 8]),
+    ],
+)
+def test_shaping_whose_side_is_not_named_is_worked_on_the_right_side(rows: int, words: str, shaped: list[int]) -> None:
+    """Behind a wrong-side row "every other row" would only meet wrong-side rows, where nobody shapes unless she is told to: common practice.
+
+    Row 1 is the first right-side row. Intervals with both sides in them are counted as they are printed, and where a side is taken it is told.
+    """
+    plan = plan_of(project(f"Cast on 40 sts.\nWork flat.\nWork in stockinette for {rows} rows.\nDec 1 st at each end {words}.\nWork 2 rows even.\nBind off."))
+    assert [at for at, each in enumerate(plan.rounds) if 0 < each.after < each.before] == shaped
+    told = any("right-side rows are taken" in each.text for each in plan.warnings)
+    assert told == (rows == 2 and words.startswith(("every other", "every 4th")))
+
+
+def test_shaping_goes_on_on_the_side_where_it_was_begun() -> None:
+    """A decrease row on the wrong side before says where this one's rows are."""
+    plan = plan_of(
+        project(
+            "Cast on 40 sts.\nWork flat.\nWork in stockinette for 3 rows.\nDec 1 st at each end of next row.\n"
+            "Dec 1 st at each end of every other row 2 times.\nBind off."
+        )
+    )
+    assert [each.side for each in plan.rounds if 0 < each.after < each.before] == ["WS", "WS", "WS"]
+    assert not any("right-side rows are taken" in each.text for each in plan.warnings)
