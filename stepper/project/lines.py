@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
+from itertools import zip_longest
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
@@ -49,10 +50,9 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
         line = replace(line, marks=marks[index - 1]) if marks[index - 1] else line
         line = replace(line, opens=opening) if opening and not lines else line
         lines.append(replace(line, only=only) if only and not line.only else line)
-    following = [*lines[1:], None]
     return tuple(
         fabric_goes_on(line, after) if after is not None else line
-        for line, after in zip(lines, following, strict=True)
+        for line, after in zip_longest(lines, lines[1:])
     )
 
 

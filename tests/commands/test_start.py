@@ -59,7 +59,7 @@ def test_a_pasted_page_is_summed_up(tmp_path: Path, capsys: pytest.CaptureFixtur
     shown = capsys.readouterr().out
     assert "11 lines of the pattern, 1 left as notes." in shown
     assert "marked LOOK" in shown
-    assert "What is read comes to 49 rounds. It can be knitted from once no LOOK stands in it" in shown
+    assert "What is read comes to 37 rounds. It can be knitted from once no LOOK stands in it" in shown
 
 
 def test_a_page_that_does_not_come_out_says_why(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

@@ -58,3 +58,11 @@ def test_a_row_that_reads_sentence_by_sentence_only_becomes_several_lines() -> N
     assert found is not None
     assert [line.text for line in found.sections[0].lines][2:] == ["Change to 4 mm needles.", "Next row (RS): K8. Bind off."]
     assert read_project(project("Cast on 8 sts.\nSizes S only: Knit 2 rows. Next row (RS): K8.")).project is None
+
+
+def test_a_row_that_only_opens_lines_for_sizes_may_be_the_last_of_a_section() -> None:
+    """A page that breaks off behind "All sizes:" is read as far as it goes, and nothing is made of that row."""
+    text = project("Cast on 8 (10, 12) sts.\nBind off.").rstrip() + "\n  - name: cuff\n    work: |\n      All sizes:\n"
+    found = read_project(text).project
+    assert found is not None
+    assert [len(section.lines) for section in found.sections] == [2, 0]

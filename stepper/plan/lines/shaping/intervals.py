@@ -88,7 +88,8 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         work_between(instruction.first.of(needles.size) - 1, needles, instruction.place, goes_on=True)
         work_template(template, needles)
     since = worked_since(instruction, template, needles)
-    template = take_right_side(instruction, template, since, needles)
+    literal, template = template, take_right_side(instruction, template, since, needles)
+    shifted = template is not literal
     before_it = ground(needles) if needles.section.pattern else ""
     goes_on = bool(needles.section.pattern) and (goes_on_with(template) or before_it == "garter")
     if not goes_on and before_it == "pattern":
@@ -118,6 +119,9 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         work_template(template, needles)
         if len(needles.findings) > before:
             return
+    if shifted and instruction.legs[-1].until is None:
+        # The line takes as many rows as it prints, and what follows begins on the side that it would have.
+        work_between(1, needles, instruction.place, goes_on=goes_on)
     if instruction.legs[-1].until is not None and needles.flat and needles.drafts:
         # "until 50 sts rem, ending with a WS row": the row between two shapings may follow the last of them.
         cycle, start = _between(needles, instruction.place, goes_on=goes_on)
@@ -247,7 +251,8 @@ def take_right_side(
     """Return the shaping of a line in rows for right-side rows if it names no side and is the first.
 
     Shaping is worked on the right side unless a pattern says otherwise: common practice. Counted from the
-    next row, as in the round, "every other row" behind a wrong-side row would only meet wrong-side rows.
+    next row, as in the round, "every other row" behind a wrong-side row would only meet wrong-side rows. Each
+    is worked a row earlier, so that a line of so many times still takes the rows that it prints.
 
     Args:
         instruction: The shaping.
