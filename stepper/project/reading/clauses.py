@@ -84,10 +84,20 @@ def clauses_of(text: str, sizes: int = 0) -> tuple[tuple[int, int], ...]:
     """
     if len(text) > _MOST_LETTERS or _UNSAFE.search(text) or _ROW_HEAD.match(text):
         return ()
-    return _cut(text, 0, sizes) or ()
+    return _cut(text, 0, sizes, set()) or ()
 
 
-def _cut(text: str, start: int, sizes: int) -> tuple[tuple[int, int], ...] | None:
+def _cut(text: str, start: int, sizes: int, dead: set[int]) -> tuple[tuple[int, int], ...] | None:
+    """Return the clauses from a place on; None if there are none.
+
+    Args:
+        text: The whole sentence.
+        start: The place.
+        sizes: How many sizes the pattern has.
+        dead: Places from which none were found, so that each is tried once only.
+    """
+    if start in dead:
+        return None
     for joint in _JOINT.finditer(text, start):
         rest = text[joint.end() :]
         if joint.start() <= start or not _may_follow(rest, then=joint.group("then") is not None):
@@ -96,9 +106,10 @@ def _cut(text: str, start: int, sizes: int) -> tuple[tuple[int, int], ...] | Non
             continue
         if reads(rest):
             return (start, joint.start()), (joint.end(), len(text))
-        more = _cut(text, joint.end(), sizes)
+        more = _cut(text, joint.end(), sizes, dead)
         if more is not None:
             return (start, joint.start()), *more
+    dead.add(start)
     return None
 
 

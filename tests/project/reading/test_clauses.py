@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.project.reading import clauses
 from stepper.project.reading.clauses import clauses_of
+from stepper.project.reading.wording import reads
 
 
 def cut(text: str) -> list[str]:
@@ -54,3 +56,16 @@ def test_what_is_worked_together_stays_together(printed: str) -> None:
 def test_what_reads_only_in_part_is_not_cut() -> None:
     """Half a sentence read would be a plan with a hole."""
     assert cut("Change to 5 mm needles and work the frobnicated edge.") == []
+
+
+def test_many_joints_are_tried_once_each(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Twenty-five clauses with one at the end that cannot be read may be cut in thirty million ways."""
+    tried: list[str] = []
+
+    def read(clause: str) -> bool:
+        tried.append(clause)
+        return reads(clause)
+
+    monkeypatch.setattr(clauses, "reads", read)
+    assert clauses_of("K 1 rnd, " * 25 + "k 1 wombat.") == ()
+    assert 0 < len(tried) <= 25 * 26 * 2
