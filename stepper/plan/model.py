@@ -70,6 +70,11 @@ class Group:
 Item = Run | Group
 
 
+def other_side(side: str) -> str:
+    """Return the side of the row after one of a side: `RS` or `WS`."""
+    return "WS" if side == "RS" else "RS"
+
+
 def flatten(phrase: tuple[Item, ...]) -> Iterator[Run]:
     """Lay a phrase out flat, run by run, in working order, without joining equal neighbours."""
     for item in phrase:

@@ -20,6 +20,7 @@ from stepper.project.lengths import read_length
 from stepper.project.model import Section
 from stepper.project.page.marks import MARK
 from stepper.project.problems import Span, nearest, one_of
+from stepper.project.records import records_in
 from stepper.project.source import Scalar
 from stepper.project.stitchwork import Length
 
@@ -119,10 +120,13 @@ def give_lengths(
     A line whose length is missing counts as not read, so that nothing behind it is reported.
     """
     asked: dict[str, Span] = {}
-    made = []
     for section in sections:
         for name, place in asked_lengths(section.lines, section.name).items():
             asked.setdefault(name, place)
+    if not asked and not given:
+        return sections
+    made = []
+    for section in sections:
         lines = tuple(_give(line, section.name, given, draft) for line in section.lines)
         made.append(replace(section, lines=lines))
     for name, place in asked.items():
@@ -178,14 +182,7 @@ def _printed(left: tuple[float, ...], draft: FileDraft) -> str:
 
 def _own(record: object) -> Iterator[Length]:
     """Yield the lengths left to the knitter in a record and all records inside it."""
-    if isinstance(record, Length) and record.own:
-        yield record
-    elif isinstance(record, tuple):
-        for inner in record:
-            yield from _own(inner)
-    elif is_dataclass(record):
-        for each in fields(record):
-            yield from _own(getattr(record, each.name))
+    return (each for each in records_in(record) if isinstance(each, Length) and each.own)
 
 
 def _filled(record: Any, section: str, given: dict[str, OwnLength], draft: FileDraft) -> Any:

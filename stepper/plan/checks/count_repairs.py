@@ -15,6 +15,7 @@ from stepper.plan.drafts import Finding
 from stepper.project.instructions import Count, Line
 from stepper.project.model import Project
 from stepper.project.problems import one_of
+from stepper.project.records import records_in
 from stepper.project.stitchwork import Numbers
 
 _MOST_NUMBERS = 12
@@ -103,25 +104,14 @@ def _own_numbers(line: Line, finding: Finding) -> Iterator[Numbers]:
     own = [sentence for sentence in line.sentences if sentence not in counts]
     found = [
         numbers
-        for numbers in _inside(tuple(own))
-        if (numbers.place.line, numbers.place.column) < (finding.place.line, finding.place.column)
+        for numbers in records_in(tuple(own))
+        if isinstance(numbers, Numbers)
+        and (numbers.place.line, numbers.place.column) < (finding.place.line, finding.place.column)
     ]
     yield from sorted(
         {id(numbers): numbers for numbers in found}.values(),
         key=lambda numbers: (-numbers.place.line, -numbers.place.column),
     )
-
-
-def _inside(record: object) -> Iterator[Numbers]:
-    """Return all numbers inside a record."""
-    if isinstance(record, Numbers):
-        yield record
-    elif isinstance(record, tuple):
-        for inner in record:
-            yield from _inside(inner)
-    elif is_dataclass(record):
-        for each in fields(record):
-            yield from _inside(getattr(record, each.name))
 
 
 def _with(record: Any, old: Numbers, new: Numbers) -> Any:

@@ -1,4 +1,7 @@
-"""How long a pattern is worked: a number of rounds or times, or to a length. No I/O."""
+"""How long a pattern is worked: a number of rounds or times, or to a length. No I/O.
+
+It is long because one line may name several of these: to a length, ending with a row, not beyond a count.
+"""
 
 from __future__ import annotations
 
@@ -14,9 +17,9 @@ from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.lines.all_worked import work_until_none_waits
 from stepper.plan.lines.cut_short import forget_cut_short, tell_cut_short
 from stepper.plan.lines.rounds import repeat, work_template
-from stepper.plan.lines.shaping.edge_sides import other_side, side_beginning_at
+from stepper.plan.lines.shaping.edge_sides import side_ending_at
 from stepper.plan.lines.short_row_method import count_unwrapped
-from stepper.plan.model import Stretch
+from stepper.plan.model import Stretch, other_side
 from stepper.plan.state.fitting_counts import nearest_counts
 from stepper.plan.state.in_hand import Established
 from stepper.plan.state.measuring_places import like_another, measured_from, without_heel
@@ -385,8 +388,8 @@ def _has_ending(cycle: tuple[Template, ...], duration: UntilLength, needles: Nee
 def _with_side(cycle: tuple[Template, ...], duration: UntilLength, needles: Needles) -> UntilLength:
     """Return the length with the side it ends on: a purl row of stockinette is a wrong-side row."""
     if duration.ending_side.startswith("at "):
-        begins = side_beginning_at(duration.ending_side[3:], duration.length.place, needles)
-        return replace(duration, ending_side=other_side(begins) if begins else "")
+        ends = side_ending_at(duration.ending_side[3:], duration.length.place, needles)
+        return replace(duration, ending_side=ends)
     if duration.ending_side not in ("k", "p"):
         return duration
     plain = all(
@@ -414,7 +417,7 @@ def _ended(
         return _nearest(exact, len(cycle), (wanted - done) % len(cycle))
     if duration.ending_side and needles.flat and needles.project.spacing is None:
         rounds = half_up(exact)  # as plans did before, for a journal knitted then
-        last_side = needles.side if rounds % 2 else ("WS" if needles.side == "RS" else "RS")
+        last_side = needles.side if rounds % 2 else other_side(needles.side)
         return rounds if last_side == duration.ending_side else rounds + 1
     if duration.ending_side and needles.flat:
         return _nearest(exact, 2, 1 if needles.side == duration.ending_side else 0)

@@ -8,7 +8,7 @@ from stepper.plan.drafts import Template
 from stepper.plan.fabric.established import ground
 from stepper.plan.lines.durations import numbers_of
 from stepper.plan.lines.rounds import work_template
-from stepper.plan.lines.shaping.edge_sides import other_side, side_beginning_at
+from stepper.plan.lines.shaping.edge_sides import side_ending_at
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Ended
 
@@ -18,10 +18,10 @@ def end_with(instruction: Ended, needles: Needles) -> None:
     if needles.counting.lost or not needles.drafts:
         return
     if instruction.side.startswith("at "):
-        begins = side_beginning_at(instruction.side[3:], instruction.place, needles)
-        if not begins:
+        ends = side_ending_at(instruction.side[3:], instruction.place, needles)
+        if not ends:
             return
-        instruction = replace(instruction, side=other_side(begins))
+        instruction = replace(instruction, side=ends)
     cycle, following = needles.last.repeated
     may_go_on = bool(cycle) and needles.last.counted == len(needles.drafts)
     before, findings = needles.count, len(needles.findings)

@@ -16,6 +16,7 @@ from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.lines.repeated_rounds import fill_numbers
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.working import work
+from stepper.plan.model import other_side
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Rounds
 from stepper.project.instructions import (
@@ -172,11 +173,11 @@ def _fill(order: dict[int, Line], line: Line, block: list[Line], needles: Needle
     odd = line.every == "odd"
     if line.every in ("WS", "RS"):
         sided = {
-            other.side: other.numbers[0] % 2 == 1 for other in block if other.side and len(other.numbers) == 1
+            each.side: each.numbers[0] % 2 == 1 for each in block if each.side and len(each.numbers) == 1
         }
         known = sided.get(line.every)
-        other_side = sided.get("RS" if line.every == "WS" else "WS")
-        odd = known if known is not None else not other_side if other_side is not None else line.every == "RS"
+        other = sided.get(other_side(line.every))
+        odd = known if known is not None else not other if other is not None else line.every == "RS"
     if line.every == "WS" or (line.every == "even" and line.rows):
         needles.section.back = back
         needles.section.back_line = line
@@ -207,7 +208,7 @@ def side_of(number: int, order: dict[int, Line]) -> str:
     for other, line in order.items():
         if line.side and line.every in ("", line.side):
             same = other % 2 == number % 2
-            return line.side if same else ("WS" if line.side == "RS" else "RS")
+            return line.side if same else other_side(line.side)
     return ""
 
 

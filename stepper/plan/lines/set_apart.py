@@ -55,35 +55,22 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
 
 
 def _hold(instruction: SetApart, number: int, others: tuple[int, ...], needles: Needles) -> None:
-    """Put the others on hold, what lies beyond each gap by itself."""
-    if len(others) > 1:
-        _hold_apart(number, others, needles)
-        return
-    (waiting,) = others
+    """Put the others on hold, what lies beyond each gap by itself and without a name."""
     called = f"{needles.section.name} {needles.section.label or ''}"
     heel = instruction.heel or _HEEL.search(called) is not None
-    name = name_apart(instruction.name or ("instep" if heel else UNNAMED), needles.held)
-    items: tuple[Item, ...] = (Run("rest", number, needles.yarn), Run("hold", waiting, name))
+    wanted = instruction.name or ("instep" if heel else UNNAMED)
+    names: list[str] = []
+    for _ in others:
+        names.append(name_apart(wanted if len(others) == 1 else UNNAMED, (*needles.held, *names)))
+    holds = (Run("hold", waiting, name) for waiting, name in zip(others, names, strict=True))
+    items: tuple[Item, ...] = (Run("rest", number, needles.yarn), *holds)
     keep_held(items, needles)
-    needles.held[name] = waiting
+    needles.held.update(zip(names, others, strict=True))
     needles.markers = tuple(mark for mark in needles.markers if mark < number)
-    if not instruction.held:
-        told = "" if is_unnamed(name) else f", for {name}"
-        needles.warn(instruction.place, f"the other {waiting} stitches wait on hold{told}.")
+    if len(others) == 1 and not instruction.held:
+        told = "" if is_unnamed(names[0]) else f", for {names[0]}"
+        needles.warn(instruction.place, f"the other {others[0]} stitches wait on hold{told}.")
     needles.emit(items, number, divide=True)
-    needles.ends = ()
-    needles.last.apart = len(needles.drafts)
-
-
-def _hold_apart(number: int, others: tuple[int, ...], needles: Needles) -> None:
-    items: list[Item] = [Run("rest", number, needles.yarn)]
-    for waiting in others:
-        name = name_apart(UNNAMED, needles.held)
-        items.append(Run("hold", waiting, name))
-        needles.held[name] = waiting
-    keep_held(tuple(items), needles)
-    needles.markers = tuple(mark for mark in needles.markers if mark < number)
-    needles.emit(tuple(items), number, divide=True)
     needles.ends = ()
     needles.last.apart = len(needles.drafts)
 

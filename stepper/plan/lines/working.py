@@ -1,7 +1,8 @@
 """Work the instructions of a line, with one short helper for each kind. No I/O.
 
 Each helper takes the knitting in hand and one instruction, and adds rounds to it. What does not fit is
-reported, and the work goes on as the line intended, so that one fault is told once.
+reported, and the work goes on as the line intended, so that one fault is told once. It is long because
+every kind of instruction has its helper here, under one another.
 """
 
 from __future__ import annotations

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from stepper.craft.gauge import Gauge, half_up
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Finding, Template
-from stepper.plan.model import Item, Run, Stretch, flatten, runs_written
+from stepper.plan.model import Item, Run, Stretch, flatten, other_side, runs_written
 from stepper.plan.state.fitting_counts import price_counts
 from stepper.plan.state.in_hand import (
     Alterations,
@@ -248,7 +248,7 @@ class Needles:
             picked = self.count == 0 and any(isinstance(item, Run) and item.stitch == "pu" for item in phrase)
             self.side = "WS" if picked else "RS"
         elif turned or any(_is_worked(item) for item in phrase):
-            self.side = "WS" if self.side == "RS" else "RS"
+            self.side = other_side(self.side)
 
     def height_mm(self, origin: int) -> float:
         """Return the length knitted since a round, on the needles. Unit: mm."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, fields, is_dataclass
+from dataclasses import dataclass
 from itertools import groupby
 
 from stepper.craft.figures import format_number
@@ -23,6 +23,7 @@ from stepper.project.page.marks import MARK
 from stepper.project.page.pasted import Pasted
 from stepper.project.page.pieces import PagePart, Piece
 from stepper.project.page.quoting import comment, size_line, value, writable
+from stepper.project.records import records_in
 from stepper.project.stitchwork import ChartPart, Until, Work
 
 _RIBBED = re.compile(r"\b(?:rib|ribbing|neckband|cuffs?|hem|brim|welt|collar|button\s*bands?|bands?)\b")
@@ -171,20 +172,9 @@ def _lines(pasted: Pasted) -> Iterator[Line]:
             yield piece.line
 
 
-def _records(record: object) -> Iterator[object]:
-    """Yield a record and all records inside it."""
-    if isinstance(record, tuple):
-        for inner in record:
-            yield from _records(inner)
-    elif is_dataclass(record):
-        yield record
-        for each in fields(record):
-            yield from _records(getattr(record, each.name))
-
-
 def _yarn_keys(lines: Iterable[Line]) -> Iterator[str]:
     for line in lines:
-        for record in _records(line.sentences):
+        for record in records_in(line.sentences):
             if isinstance(record, WithYarn | BreakYarn | Work | Until) and record.yarn:
                 yield record.yarn
 
@@ -211,7 +201,7 @@ def _needles(pasted: Pasted, gauges: Sequence[FoundGauge]) -> list[str]:
     spoken = any(
         isinstance(record, Needle) and record.printed in ("smaller", "larger")
         for line in _lines(pasted)
-        for record in _records(line.sentences)
+        for record in records_in(line.sentences)
     )
     named, sizes = {gauge.needle_mm for gauge in gauges if gauge.needle_mm}, find_needles(pasted.text)
     if not spoken or len(named) == 2 or len(sizes) != 2:
@@ -239,7 +229,7 @@ def _charts(pasted: Pasted) -> list[str]:
     asked = dict.fromkeys(
         record.name.lower()
         for line in _lines(pasted)
-        for record in _records(line.sentences)
+        for record in records_in(line.sentences)
         if isinstance(record, ChartWork | ChartPart) and not getattr(record, "defined", False)
     )
     missing = [name for name in asked if name not in drawn]
@@ -305,7 +295,7 @@ def _gauge_of(part: PagePart, gauges: Sequence[FoundGauge]) -> str:
         isinstance(record, ChartWork | ChartPart) and not getattr(record, "defined", False)
         for piece in part.pieces
         if piece.line is not None
-        for record in _records(piece.line.sentences)
+        for record in records_in(piece.line.sentences)
     )
     if ribs and _RIBBED.search(part.name):
         return ribs[0]

@@ -12,7 +12,7 @@ import re
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
-from stepper.plan.model import flatten
+from stepper.plan.model import flatten, other_side
 from stepper.plan.state.needles import Needles
 from stepper.project.problems import Span
 
@@ -68,6 +68,12 @@ def side_beginning_at(edge: str, place: Span, needles: Needles) -> str:
     return ""
 
 
+def side_ending_at(edge: str, place: Span, needles: Needles) -> str:
+    """Return the side of the rows that end at an edge; empty, and reported, if that cannot be known."""
+    begins = side_beginning_at(edge, place, needles)
+    return other_side(begins) if begins else ""
+
+
 def shaped_at_one_end(needles: Needles) -> list[tuple[str, DraftRound]]:
     """Return the rows that changed the piece in hand at one end, with the side of rows beginning there."""
     found: list[tuple[str, DraftRound]] = []
@@ -105,8 +111,3 @@ def _beyond_gaps(draft: DraftRound) -> bool:
     """Return whether a round only puts two or more pieces on hold that lie behind the one to work on."""
     codes = [run.stitch for run in flatten(draft.phrase)]
     return len(codes) > 2 and codes[0] == "rest" and set(codes[1:]) == {"hold"}
-
-
-def other_side(side: str) -> str:
-    """Return the side of the rows that begin at the other edge: `RS` or `WS`."""
-    return "WS" if side == "RS" else "RS"

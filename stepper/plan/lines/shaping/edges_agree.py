@@ -12,7 +12,8 @@ import re
 from collections.abc import Sequence
 
 from stepper.plan.drafts import DraftRound
-from stepper.plan.lines.shaping.edge_sides import other_side, shaped_at_one_end
+from stepper.plan.lines.shaping.edge_sides import shaped_at_one_end
+from stepper.plan.model import other_side
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line
 

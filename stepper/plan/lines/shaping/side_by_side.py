@@ -23,7 +23,7 @@ from stepper.plan.lines.shaping.intervals import (
     worked_since,
 )
 from stepper.plan.lines.stripes import yarns_of
-from stepper.plan.model import runs_written
+from stepper.plan.model import other_side, runs_written
 from stepper.plan.state.measuring_places import measured_from, without_heel
 from stepper.plan.state.needle_and_yarn import take_yarn
 from stepper.plan.state.needles import Needles
@@ -173,7 +173,7 @@ def _put_down(
         for _ in range(leg.times.of(needles.size)):
             plain, since = leg.every.of(needles.size) - 1 - since, 0
             if needles.flat and template.side:
-                lands = needles.side if (at - here + plain) % 2 == 0 else _other(needles.side)
+                lands = needles.side if (at - here + plain) % 2 == 0 else other_side(needles.side)
                 if lands != template.side:
                     plain = plain - 1 if plain else 1
             at += plain + 1
@@ -246,10 +246,6 @@ def _joined(templates: list[Template], place: Span, needles: Needles) -> Templat
 
 def _uses(element: Element, size: int) -> int:
     return element.times.of(size) * stitch(element.stitch).uses if isinstance(element, Work) else 0
-
-
-def _other(side: str) -> str:
-    return "WS" if side == "RS" else "RS"
 
 
 # --- the rounds beside which they run -----------------------------------------------------------------
