@@ -14,6 +14,9 @@ import pytest
 from stepper.lap.server import MOST_CONNECTIONS
 from tests.lap.kit import LapSitting, device, shown
 
+HELD_S = 1.0
+"""How long a guess is held while there is a flood. Unit: s."""
+
 
 @pytest.fixture(scope="module")
 def sitting() -> Iterator[LapSitting]:
@@ -128,9 +131,12 @@ def test_another_site_cannot_touch_anything(sitting: LapSitting, origin: str | N
         assert ask(sitting.url, Origin=origin)[0] == 404
 
 
-def test_a_flood_leaves_the_sitting_unhurt() -> None:
+def test_a_flood_leaves_the_sitting_unhurt(monkeypatch: pytest.MonkeyPatch) -> None:
     """Hundreds of guesses at the secret, on as many connections as there may be: a device that is in goes on, and the
-    conductor hardly notices."""
+    conductor hardly notices.
+
+    Guesses are held for longer than usual, so that a slow machine too has all its connections taken."""
+    monkeypatch.setattr("stepper.lap.server.WRONG_S", HELD_S)
 
     async def guess(session: aiohttp.ClientSession, url: str, counted: list[int]) -> None:
         while True:
@@ -145,8 +151,11 @@ def test_a_flood_leaves_the_sitting_unhurt() -> None:
         host = sitting.url.split("/")[2]
         async with shown(sitting.url) as tablet, aiohttp.ClientSession(connector=aiohttp.TCPConnector(limit=0)) as session:
             counted: list[int] = []
+            opened = time.monotonic()
             flood = [asyncio.create_task(guess(session, f"http://{host}/{'B' * 22}/", counted)) for _ in range(100)]
-            await asyncio.sleep(0.6)
+            while not {0, 404} <= set(counted):  # some held as long as they are, more than there may be turned away
+                assert time.monotonic() - opened < 10 * HELD_S
+                await asyncio.sleep(0.01)
             waits = []
             for _ in range(5):
                 began = time.monotonic()
@@ -156,8 +165,7 @@ def test_a_flood_leaves_the_sitting_unhurt() -> None:
                 each.cancel()
             await asyncio.gather(*flood, return_exceptions=True)
             assert set(counted) <= {0, 404}
-            assert 0 in counted  # more than there may be were turned away
-            assert counted.count(404) <= MOST_CONNECTIONS / 0.25 * 5
+            assert counted.count(404) <= MOST_CONNECTIONS * ((time.monotonic() - opened) // HELD_S + 1)
             assert sorted(waits)[2] < 0.5
 
     with LapSitting() as sitting:
