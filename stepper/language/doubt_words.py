@@ -14,13 +14,16 @@ from stepper.session.state import DoubtKind
 
 ANSWERS: Final = "Say: yes it is, no it is not, or the number again."
 """What can be answered to a number that is read back."""
+DIGIT_BY_DIGIT: Final = "Say: yes it is, no it is not, or the number digit by digit."
+"""The same where one was misheard just before: digits are heard best over other sounds."""
 
 
 def _ask_back(effect: AskBack, plan: Plan) -> str:
     doubt = effect.doubt
     match doubt.kind:
         case DoubtKind.COUNT | DoubtKind.PART:
-            return f"{doubt.number}? {_off(doubt.number - effect.expected, effect.expected)}{ANSWERS}"
+            answers = DIGIT_BY_DIGIT if effect.misheard else ANSWERS
+            return f"{doubt.number}? {_off(doubt.number - effect.expected, effect.expected)}{answers}"
         case DoubtKind.LENGTH:
             return f"{length(doubt.length_mm, plan.units)}? {_rounds(effect)}{ANSWERS}"
         case DoubtKind.LEFT:
@@ -47,7 +50,8 @@ def _rounds(effect: AskBack) -> str:
 
 
 def _dismissed(effect: TellDismissed, plan: Plan) -> str:
-    return "Nothing is changed. Say the number again."
+    how = ", digit by digit" if effect.count else ""
+    return f"Nothing is changed. Say the number again{how}."
 
 
 LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = MappingProxyType(

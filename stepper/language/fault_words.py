@@ -87,7 +87,8 @@ def ask_stretch(stretch: Stretch, plan: Plan) -> str:
 def _ask_sections(effect: effects.AskSections, plan: Plan) -> str:
     again = "In parts: " if effect.again else ""
     asked = ask_stretch(effect.stretch, plan)
-    return f"{again}{asked if again else sentence_case(asked)}. Say: there are, and the number."
+    yes = " yes, or" if effect.yes else ""
+    return f"{again}{asked if again else sentence_case(asked)}. Say{yes}: there are, and the number."
 
 
 def ask_again(expect: int, *, plain: bool) -> str:

@@ -19,7 +19,7 @@ from stepper.screen.open_questions import Asked
 from stepper.screen.ui_state import pick_number_cue
 from stepper.session import cues
 from stepper.session.cues import Cue
-from stepper.session.effects import AskLook, Effect, TellStep
+from stepper.session.effects import AskLook, AskSections, Effect, TellStep
 from stepper.session.fault.inquiry import Inquiry
 from stepper.session.fault.respond import TellLadder
 from stepper.session.fault.ways import RemedyKind
@@ -93,6 +93,8 @@ def _about_fault(inquiry: Inquiry, asked: Sequence[Effect], plan: Plan) -> Quest
 
 def _answers(effect: Effect) -> Iterator[Choice]:
     """Yield the answers to a question about the fabric that take no number."""
+    if isinstance(effect, AskSections) and effect.yes:
+        yield Choice(says=f"{effect.stretch.expect}, as expected", ask="yes")
     hangs = isinstance(effect, TellLadder)
     seen = effect.seen if isinstance(effect, AskLook) else Seen.LOOP if hangs else None
     for row in FAULT_WORDINGS:

@@ -284,6 +284,8 @@ class AskSections(Effect):
     stretch: Stretch
     again: bool = False
     """Whether it is the first, and so begins to count once more, part by part."""
+    yes: bool = False
+    """Whether yes says that there are as many as expected."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

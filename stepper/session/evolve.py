@@ -50,6 +50,7 @@ from stepper.session.state import (
     Fault,
     Knitting,
     Memento,
+    Narrowing,
     NoteKept,
     Position,
     ReadingAlong,
@@ -195,11 +196,12 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             return replace(knitting, doubt=event.doubt)
         case Searched() if knitting.fault is not None:
             answers = (*knitting.fault.answers, *event.answers)
-            return replace(knitting, fault=replace(knitting.fault, answers=answers))
+            return replace(knitting, fault=replace(knitting.fault, answers=answers, chosen=None))
         case Observed():
             return replace(knitting, fault=_seen(knitting.fault, event))
-        case Remedied() if not event.remedy.settles:
-            return knitting
+        case Remedied() if not event.remedy.settles and knitting.fault is not None:
+            chosen = next((each for each in Narrowing if each.value == event.remedy.value), None)
+            return replace(knitting, fault=replace(knitting.fault, chosen=chosen))
         case Remedied():
             return replace(_back_at(knitting, event.place), fault=None, mends=_mends(knitting, event))
         case Tinked():
@@ -256,7 +258,7 @@ def _counted_off(before: Fault | None, event: Counted) -> Fault:
     if before.difference != off:
         return Fault(place=event.place, difference=off, sights=none_hangs)
     others = tuple(each for each in before.sights if each.seen is not Seen.LOOP)
-    return replace(before, confirmed=True, sights=(*none_hangs, *others))
+    return replace(before, confirmed=True, chosen=None, sights=(*none_hangs, *others))
 
 
 def _seen(fault: Fault | None, event: Observed) -> Fault | None:
@@ -269,7 +271,7 @@ def _seen(fault: Fault | None, event: Observed) -> Fault | None:
     if event.sight is not None:
         new = (event.sight.seen, event.sight.index)
         others = tuple(each for each in fault.sights if (each.seen, each.index) != new)
-        fault = replace(fault, sights=(*others, event.sight))
+        fault = replace(fault, sights=(*others, event.sight), chosen=None)
     return fault if event.index is None else replace(fault, index=event.index)
 
 

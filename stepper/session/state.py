@@ -100,6 +100,15 @@ class Answer:
     """Unit: stitches."""
 
 
+class Narrowing(Enum):
+    """What narrows a fault down before anything is changed, named as the remedies are."""
+
+    LOOK = "look"
+    RECOUNT = "recount"
+    PART = "narrow"
+    """Count between landmarks."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Fault:
     """A fault that is being looked for."""
@@ -114,6 +123,8 @@ class Fault:
     """The round it is in, if she saw it."""
     confirmed: bool = False
     """Whether a second count at the same place gave the same number."""
+    chosen: Narrowing | None = None
+    """What she chose to do next; None if she was not asked, or has done it."""
 
 
 class DoubtKind(Enum):

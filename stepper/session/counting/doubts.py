@@ -11,7 +11,7 @@ that it is never in the way. No I/O.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from stepper.plan.model import Plan
@@ -30,6 +30,10 @@ HEARD_WELL: Final = 0.7
 here."""
 
 
+COUNTS: Final = frozenset({DoubtKind.COUNT, DoubtKind.PART})
+"""The doubts that are about a count of stitches."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AskBack(Effect):
     """Read back a number with what would follow, or ask whether the round is finished."""
@@ -41,11 +45,16 @@ class AskBack(Effect):
     """Rounds a length would add; below 0 for those it would cut. Unit: rounds."""
     rounds_left: int = 0
     """Rounds of the stretch that would then be left. Unit: rounds."""
+    misheard: bool = False
+    """Whether another count was read back just before: one of the two was not heard as it was said."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TellDismissed(Effect):
     """Say that what was asked back is dropped, and how to say it again."""
+
+    count: bool = False
+    """Whether it was a count of two figures or more, which is heard best digit by digit."""
 
 
 def hold(plan: Plan, state: State, cue: Cue, decision: Decision) -> Decision:
@@ -151,7 +160,7 @@ def _counted(plan: Plan, state: State, cue: Cue, *, finished: bool) -> Decision:
     )
 
 
-def ask_back(plan: Plan, state: State) -> Iterator[Effect]:
+def ask_back(plan: Plan, state: State) -> Iterator[AskBack]:
     """Read back what is not sure, with what would follow, while that is open."""
     doubt = state.knitting.doubt
     if doubt is None:
@@ -169,7 +178,7 @@ def ask_back(plan: Plan, state: State) -> Iterator[Effect]:
             yield AskBack(doubt=doubt)
 
 
-def _length_back(doubt: Doubt, kept: Decision) -> Effect:
+def _length_back(doubt: Doubt, kept: Decision) -> AskBack:
     measured = None if isinstance(kept, Refusal) else kept[0]
     if not isinstance(measured, Measured) or measured.correction is None:
         return AskBack(doubt=doubt)
@@ -179,6 +188,13 @@ def _length_back(doubt: Doubt, kept: Decision) -> Effect:
 
 def tell_doubted(plan: Plan, before: State, event: Doubted, after: State) -> Iterator[Effect]:
     """Read back, or say that it is dropped."""
+    dropped = before.knitting.doubt
     if event.doubt is None:
-        yield TellDismissed()
-    yield from ask_back(plan, after)
+        yield TellDismissed(count=_has_figures(dropped))
+    for effect in ask_back(plan, after):
+        yield replace(effect, misheard=_has_figures(dropped) and _has_figures(event.doubt))
+
+
+def _has_figures(doubt: Doubt | None) -> bool:
+    """Return whether it is about a count of two figures or more."""
+    return doubt is not None and doubt.kind in COUNTS and doubt.number > 9

@@ -13,7 +13,7 @@ from stepper.session.fault.diagnosis import Likely, diagnose
 from stepper.session.fault.remedies import list_remedies
 from stepper.session.fault.search import Search, search
 from stepper.session.fault.ways import Remedy
-from stepper.session.state import Fault, State
+from stepper.session.state import Fault, Narrowing, Seen, State
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -24,6 +24,21 @@ class Inquiry:
     search: Search
     causes: tuple[Likely, ...]
     remedies: tuple[Remedy, ...]
+
+    @property
+    def look(self) -> tuple[Seen, int] | None:
+        """What she chose to look at before she counts on, and in which round; None if she did not."""
+        looks = (each.look for each in self.remedies[:1] if self.fault.chosen is Narrowing.LOOK)
+        return next(looks, None)
+
+    @property
+    def part(self) -> int | None:
+        """How many stitches are expected in the part that is counted next; None if something else is first.
+
+        Unit: stitches.
+        """
+        stretches = (each.stretch for each in self.remedies[:1])
+        return next((each.expect for each in stretches if each is not None), None)
 
 
 def inquire(plan: Plan, state: State) -> Inquiry | None:

@@ -20,7 +20,7 @@ from stepper.session.fault.search import Search
 from stepper.session.fault.taking_back import rip_back, undo_stitches
 from stepper.session.fault.ways import Remedy, RemedyKind, Stretch, cost_remedy
 from stepper.session.fault.workable import goes_on, shapes_by_sight
-from stepper.session.state import Fault, Knitting, Position, Seen
+from stepper.session.state import Fault, Knitting, Narrowing, Position, Seen
 
 COLUMN_STITCHES = 3.0
 """Plain stitches that working up one stitch of a column with a hook costs. Assumption."""
@@ -43,7 +43,8 @@ def list_remedies(
         causes: What probably happened.
 
     Returns:
-        Never empty; nothing but the loop while one may hang there, or hangs there uncaught.
+        Nothing but the loop while one may hang there, or hangs there uncaught. Empty where no place to rip
+        back to is known either.
     """
     now = knitting.place
     if hangs_a_loop(fault):
@@ -56,6 +57,9 @@ def list_remedies(
         *_finish_first(plan, now, fault, search),
         *_look_first(plan, now, fault, causes),
     ]
+    begun = Narrowing.PART if fault.answers else None
+    chosen = fault.chosen or begun
+    first.sort(key=lambda way: chosen is None or way.kind.value != chosen.value)
     respaced = spread_left(plan, knitting, fault, causes)
     if respaced:
         first = [way for way in first if way.kind is not RemedyKind.FINISH]

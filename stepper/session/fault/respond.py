@@ -95,8 +95,11 @@ def ask_next(plan: Plan, state: State) -> Iterator[Effect]:
         yield _ladder(plan, inquiry)
     elif may_hang_a_loop(fault, inquiry.causes):
         yield AskLook(seen=Seen.LOOP, index=max(0, fault.place.index - 1))
+    elif inquiry.look is not None:
+        yield AskLook(seen=inquiry.look[0], index=inquiry.look[1])
     elif stretch is not None:
-        yield AskSections(stretch=stretch, again=not fault.answers and not fault.confirmed)
+        again = not fault.answers and not fault.confirmed
+        yield AskSections(stretch=stretch, again=again, yes=inquiry.part is not None)
     elif found.sections is None and fault.difference and not fault.confirmed and not _was_seen(inquiry):
         yield AskAgain(expect=count_at(plan, fault.place.index, fault.place.stitch), plain=True)
     else:
@@ -221,7 +224,7 @@ def _take_up(plan: Plan, state: State, remedy: RemedyKind) -> Iterator[Effect]:
     elif way.look is not None:
         yield AskLook(seen=way.look[0], index=way.look[1])
     elif way.stretch is not None:
-        yield AskSections(stretch=way.stretch)
+        yield AskSections(stretch=way.stretch, yes=True)
 
 
 def tell_tinked(plan: Plan, before: State, event: Tinked, after: State) -> Iterator[Effect]:

@@ -157,6 +157,8 @@ def asked_look(plan: Plan, state: State) -> tuple[Seen, int] | None:
         return None
     if may_hang_a_loop(inquiry.fault, inquiry.causes):
         return Seen.LOOP, max(0, state.place.index - 1)
+    if inquiry.look is not None or inquiry.search.next is not None:
+        return inquiry.look
     return choose_question(inquiry.fault, inquiry.causes)
 
 
@@ -167,10 +169,13 @@ _IF_NOT = {
 
 
 def yes(plan: Plan, state: State, cue: Yes) -> Decision:
-    """Answer what is asked with yes."""
+    """Answer what is asked with yes; for a part that was counted, that there are as many as expected."""
     asked = asked_look(plan, state)
     if asked is None:
-        return Refusal(sentence="Nothing is asked.", aloud=False)
+        inquiry = inquire(plan, state)
+        if inquiry is None or inquiry.part is None:
+            return _not_asked(inquiry)
+        return section_count(plan, state, SectionCount(at=cue.at, stitches=inquiry.part))
     number = 0 if asked[0] in _IF_NOT else 1
     return saw(plan, state, Saw(at=cue.at, seen=asked[0], number=number))
 
@@ -179,10 +184,17 @@ def no(plan: Plan, state: State, cue: No) -> Decision:
     """Answer what is asked with no; if that is not enough, ask for the number."""
     asked = asked_look(plan, state)
     if asked is None:
-        return Refusal(sentence="Nothing is asked.", aloud=False)
+        return _not_asked(inquire(plan, state))
     if asked[0] in _IF_NOT:
         return Refusal(sentence=_IF_NOT[asked[0]])
     return saw(plan, state, Saw(at=cue.at, seen=asked[0], number=0))
+
+
+def _not_asked(inquiry: Inquiry | None) -> Refusal:
+    """Refuse a yes or a no that answers nothing; where a count is asked for, say what does."""
+    if inquiry is not None and inquiry.search.next is not None:
+        return Refusal(sentence="Say the number.")
+    return Refusal(sentence="Nothing is asked.", aloud=False)
 
 
 def fault_in(plan: Plan, state: State, cue: FaultIn) -> Decision:

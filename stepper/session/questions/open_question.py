@@ -7,12 +7,12 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session.counting.doubts import AskBack
+from stepper.session.counting.doubts import COUNTS, AskBack
 from stepper.session.cues import Count, Cue, No, Yes
 from stepper.session.effects import AskCount, AskLook, AskSections, Effect
 from stepper.session.fault.respond import AskAgain
 from stepper.session.respond import ask_open
-from stepper.session.state import DoubtKind, State
+from stepper.session.state import State
 
 _ANSWERED_BY: Final = MappingProxyType(
     {
@@ -22,7 +22,6 @@ _ANSWERED_BY: Final = MappingProxyType(
         AskLook: frozenset({Yes, No}),
     }
 )
-_COUNTS: Final = frozenset({DoubtKind.COUNT, DoubtKind.PART})
 
 
 def list_answers(plan: Plan, state: State, told: Iterable[Effect]) -> frozenset[type[Cue]]:
@@ -36,6 +35,8 @@ def list_answers(plan: Plan, state: State, told: Iterable[Effect]) -> frozenset[
     answers: set[type[Cue]] = set()
     for effect in (*told, *ask_open(plan, state)):
         answers |= _ANSWERED_BY.get(type(effect), frozenset())
+        if isinstance(effect, AskSections) and effect.yes:
+            answers |= {Yes, No}
         if isinstance(effect, AskBack):
-            answers |= {Yes, No, Count} if effect.doubt.kind in _COUNTS else {Yes, No}
+            answers |= {Yes, No, Count} if effect.doubt.kind in COUNTS else {Yes, No}
     return frozenset(answers)

@@ -38,7 +38,7 @@ def test_a_wrongly_heard_count_moves_nothing() -> None:
     said = _told(session, cues.Count(stitches=146, heard=1.0))
     assert said == "146? That is 66 more than 80. Say: yes it is, no it is not, or the number again."
     assert replace(session.state.knitting, doubt=None) == before
-    assert _told(session, cues.No(heard=1.0)) == "Nothing is changed. Say the number again."
+    assert _told(session, cues.No(heard=1.0)) == "Nothing is changed. Say the number again, digit by digit."
     assert session.state.knitting == before
 
 
@@ -57,7 +57,8 @@ def test_another_number_is_read_back_in_its_turn() -> None:
     """Seventy was misheard for seventy nine; the second number is the one that counts."""
     session = _at(2)
     _told(session, cues.Count(stitches=70, heard=WELL))
-    assert _told(session, cues.Count(stitches=79, heard=WELL)).startswith("79? That is 1 fewer than 80.")
+    said = _told(session, cues.Count(stitches=79, heard=WELL))
+    assert said == "79? That is 1 fewer than 80. Say: yes it is, no it is not, or the number digit by digit."
     assert _told(session, cues.Count(stitches=80, heard=WELL)) == "80, as it should be."
     assert session.state.knitting.doubt is None
 
@@ -153,3 +154,13 @@ def test_yes_and_no_mean_nothing_where_nothing_is_asked() -> None:
     for cue in (cues.Yes(at=AT, heard=1.0), cues.No(at=AT, heard=1.0)):
         session.adopt(session.consider(cue))
     assert session.state == before
+
+
+@pytest.mark.parametrize(
+    "cue", [cues.Count(stitches=9, heard=WELL), cues.Saw(seen=Seen.LEFT, number=14, heard=WELL)]
+)
+def test_digit_by_digit_is_advised_for_counts_of_several_figures_alone(cue: Cue) -> None:
+    """Nine has one digit, and only a count can be said in digits."""
+    session = _at(2)
+    _told(session, cue)
+    assert _told(session, cues.No(heard=1.0)) == "Nothing is changed. Say the number again."

@@ -1,6 +1,7 @@
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from pathlib import Path
 
 import pytest
 
@@ -20,12 +21,15 @@ from stepper.session.cues import (
     Tink,
     Undo,
 )
-from stepper.session.events import Counted, Event, Observed, Searched
+from stepper.session.events import Counted, Doubted, Event, Observed, Searched
 from stepper.session.machine import Session
 from stepper.session.replay import replay_entries
 from stepper.session.state import Fault, Knitting, Position, Seen, Sight, State, Verified
+from tests.agreed_sitting import plan_of
 from tests.plans import final_increase, plan
 from tests.playbook import AT, after, check, opened, tell, transcript
+
+HAT = Path(__file__).parents[3] / "sample_projects" / "hat.yaml"
 
 
 @dataclass(frozen=True)
@@ -68,11 +72,11 @@ def test_a_fault_is_found_named_and_mended() -> None:
         > no loop
         In parts: count up to the first marker: 20 expected. Say: there are, and the number.
         > there are 20
-        Count from the first marker to the second: 20 expected. Say: there are, and the number.
+        Count from the first marker to the second: 20 expected. Say yes, or: there are, and the number.
         > there are 20
-        Count from the second marker to the third: 20 expected. Say: there are, and the number.
+        Count from the second marker to the third: 20 expected. Say yes, or: there are, and the number.
         > count is 20
-        Count from the third marker to the end: 20 expected. Say: there are, and the number.
+        Count from the third marker to the end: 20 expected. Say yes, or: there are, and the number.
         > there are 19
         The fault lies from the third marker to the end: 1 too few. Say: what can I do.
         > what happened
@@ -135,6 +139,74 @@ def test_where_all_stretches_are_as_expected_it_is_all_there() -> None:
     assert session.state.knitting.verified == Verified(place=Position(index=2), stitches=80)
     at_once = after(_at(2), "count is 79", "no loop", "between 20 20 20 20")
     assert at_once.state.knitting.fault is None
+
+
+def test_a_part_that_is_as_expected_is_answered_in_one_word() -> None:
+    """Yes and no are heard best over a film. The first part is answered by its number: counting the whole once more is
+    open as well then, and a yes might be about that."""
+    session = after(_at(2), "count is 79", "no loop")
+    check(
+        session,
+        """
+        > yes
+        Say the number.
+        > there are 20
+        Count from the first marker to the second: 20 expected. Say yes, or: there are, and the number.
+        > no
+        Say the number.
+        > yes
+        Count from the second marker to the third: 20 expected. Say yes, or: there are, and the number.
+        > there are 19
+        The fault lies from the second marker to the third: 1 too few. Say: what can I do.
+        """,
+    )
+    by_number = after(_at(2), "count is 79", "no loop", "there are 20", "there are 20", "there are 19")
+    assert session.state.knitting.fault == by_number.state.knitting.fault
+
+
+def test_a_yes_that_was_heard_badly_is_read_back() -> None:
+    """It stands for a number, and a heard number is not yet a fact."""
+    session = after(_at(2), "count is 79", "no loop", "there are 20")
+    badly = session.consider(replace(_cue("yes", session), heard=0.5)).events
+    assert [type(each) for each in badly] == [Doubted]
+    well = session.consider(replace(_cue("yes", session), heard=0.9)).events
+    assert [type(each) for each in well] == [Searched]
+
+
+def test_what_she_chose_to_look_at_or_to_count_is_what_yes_is_about() -> None:
+    """A part is still to be counted then; a yes to the question must not become its count."""
+    hat = plan_of(HAT.read_text(encoding="utf-8"), None)
+    assert hat is not None
+    good = Verified(place=Position(index=50), stitches=hat.rounds[49].after)
+    knitting = Knitting(place=Position(index=56), verified=good)
+
+    def counted() -> Session:
+        return after(Session(hat, State(seq=1, knitting=knitting)), "count is 47", "no loop", "there are 9")
+
+    check(
+        counted(),
+        """
+        > take remedy 3
+        Did round 9 come out at its end? Say: it came out, or how many left over or short.
+        > what can i do
+        Look first: did round 9 come out at its end? Say: it came out, or how many left over or short.
+        > yes
+        Count after the second decrease up to and including the fourth: 10 expected. Say yes, or: there are, and the
+            number.
+        > yes
+        Count after the fourth decrease up to and including the sixth: 10 expected. Say yes, or: there are, and the
+            number.
+        """,
+    )
+    check(
+        counted(),
+        """
+        > take remedy 2
+        Count once more: 45 expected. Say: count is, and the number.
+        > yes
+        Say the number.
+        """,
+    )
 
 
 def test_a_live_loop_is_caught_before_anything_else() -> None:
