@@ -92,12 +92,9 @@ def room_of(name: str) -> str:
     return name.split(".")[1] if "." in name else ""
 
 
-def imports(tree: ast.Module, *, types: bool = True) -> set[str]:
-    """List what a module imports of the package, at its head, inside functions and by name in a string.
-
-    Args:
-        tree: The module.
-        types: Whether imports for the type checker alone count.
+def imports(tree: ast.Module) -> set[str]:
+    """List what a module imports of the package, at its head, inside functions, for the type checker alone and by
+    name in a string.
 
     Returns:
         Dotted names; of "from a import b" both a and a.b, since b may be a module.
@@ -106,9 +103,6 @@ def imports(tree: ast.Module, *, types: bool = True) -> set[str]:
     todo: list[ast.AST] = [tree]
     while todo:
         node = todo.pop()
-        if isinstance(node, ast.If) and "TYPE_CHECKING" in ast.unparse(node.test) and not types:
-            todo += node.orelse
-            continue
         todo += ast.iter_child_nodes(node)
         if isinstance(node, ast.ImportFrom) and node.module:
             found |= {node.module} | {f"{node.module}.{alias.name}" for alias in node.names}
@@ -176,8 +170,6 @@ class Found:
     """What the rules of the house ask of a module."""
 
     imports: set[str]
-    imports_when_run: set[str]
-    """Without what the type checker alone imports."""
     string_imports: list[str]
     long_functions: list[str]
     participles: set[str]
@@ -189,7 +181,6 @@ def look_through(path: Path) -> Found:
     tree = ast.parse(path.read_text(encoding="utf-8"))
     return Found(
         imports=imports(tree),
-        imports_when_run=imports(tree, types=False),
         string_imports=string_imports(tree),
         long_functions=long_functions(tree),
         participles=participles(tree),
@@ -342,8 +333,9 @@ def find_circle(graph: dict[str, set[str]]) -> tuple[str, ...]:
 
 
 def test_no_module_imports_itself_in_a_circle() -> None:
-    """Every part can be understood alone, and an import put off into a function or a string hides no circle."""
-    graph = {dotted(path): look_through(path).imports_when_run for path in modules()}
+    """Every part can be understood alone, and an import put off into a function or a string, or for the type checker
+    alone, hides no circle."""
+    graph = {dotted(path): look_through(path).imports for path in modules()}
     assert find_circle(graph) == ()
 
 
@@ -355,21 +347,14 @@ def test_no_module_imports_itself_in_a_circle() -> None:
         "import stepper.a",
         "class A:\n    def later(self):\n        from stepper.a import x",
         'def later():\n    importlib.import_module("stepper.a")',
-        "if TYPE_CHECKING:\n    pass\nelse:\n    from stepper.a import x",
+        "if TYPE_CHECKING:\n    from stepper.a import x",
     ],
 )
 def test_the_guard_finds_a_made_up_circle(back: str) -> None:
     """Wherever the way back is hidden."""
     sources = {"stepper.a": "from stepper.b import y", "stepper.b": back}
-    graph = {name: imports(ast.parse(source), types=False) for name, source in sources.items()}
+    graph = {name: imports(ast.parse(source)) for name, source in sources.items()}
     assert find_circle(graph) == ("stepper.a", "stepper.b", "stepper.a")
-
-
-def test_what_the_type_checker_alone_imports_is_no_circle() -> None:
-    """It is not there when the program runs."""
-    tree = ast.parse("if TYPE_CHECKING:\n    from stepper.a import x")
-    assert imports(tree, types=False) == set()
-    assert imports(tree) == {"stepper.a", "stepper.a.x"}
 
 
 def test_packages_do_not_re_export() -> None:

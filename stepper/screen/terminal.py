@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import os
 import signal
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import lru_cache
 from types import MappingProxyType
-from typing import TYPE_CHECKING, Final
+from typing import Final, Protocol
 
 from prompt_toolkit.application import Application
 from prompt_toolkit.application.run_in_terminal import run_in_terminal
@@ -22,11 +22,9 @@ from prompt_toolkit.output import ColorDepth, Output
 from prompt_toolkit.styles import Attrs, Style
 
 from stepper.screen.drawing.rows import Row, clean, clean_row, row_width, text_width
-from stepper.screen.drawing.style import SIXTEEN, Depth, Paint
+from stepper.screen.drawing.style import SIXTEEN, Depth, Paint, Terminal
+from stepper.screen.scene import Scene
 from stepper.screen.view import draw_screen
-
-if TYPE_CHECKING:
-    from stepper.screen.app import Screen
 
 DEPTHS: Final = MappingProxyType(
     {
@@ -61,7 +59,36 @@ _LONE_ESCAPE_S = 0.05
 """How long to wait after an escape for the rest of a longer key. Unit: s."""
 
 
-def build_application(screen: Screen, source: Input | None, target: Output | None) -> Application[None]:
+class DrawnScreen(Protocol):
+    """What is drawn here, and where keys go."""
+
+    @property
+    def app(self) -> Application[None] | None:
+        """The application that runs; None before and after."""
+        ...
+
+    def rows(self, columns: int, rows: int) -> tuple[Scene, Terminal]:
+        """Return what is to be drawn at a size."""
+        ...
+
+    def key(self, name: str) -> None:
+        """Take a key."""
+        ...
+
+    def paste(self, text: str) -> None:
+        """Take pasted text."""
+        ...
+
+    def guarded(self, action: Callable[[], None]) -> None:
+        """Do something on behalf of a key; if it fails, leave the screen and report the fault outside."""
+        ...
+
+    def leave(self) -> None:
+        """Leave at once."""
+        ...
+
+
+def build_application(screen: DrawnScreen, source: Input | None, target: Output | None) -> Application[None]:
     """Make the library's application that draws a screen and feeds it keys."""
     app: Application[None] = Application(
         layout=Layout(_Rows(screen)),
@@ -87,7 +114,7 @@ class _Rows(Window):
     has changed is written, past the library, which would compare every character with the one before.
     """
 
-    def __init__(self, screen: Screen) -> None:
+    def __init__(self, screen: DrawnScreen) -> None:
         super().__init__(always_hide_cursor=True)
         self._rows_of = screen
         self._shown: list[Row] = []
@@ -216,7 +243,7 @@ def style_of(paint: Paint) -> str:
     return " ".join(words)
 
 
-def _bindings(screen: Screen) -> KeyBindings:
+def _bindings(screen: DrawnScreen) -> KeyBindings:
     """Feed every key to the screen by its name."""
     bindings = KeyBindings()
 
