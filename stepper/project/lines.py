@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
-from itertools import zip_longest
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
@@ -50,10 +49,9 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
         line = replace(line, marks=marks[index - 1]) if marks[index - 1] else line
         line = replace(line, opens=opening) if opening and not lines else line
         lines.append(replace(line, only=only) if only and not line.only else line)
-    return tuple(
-        fabric_goes_on(line, after) if after is not None else line
-        for line, after in zip_longest(lines, lines[1:])
-    )
+    for at in range(len(lines) - 1):
+        lines[at], lines[at + 1] = fabric_goes_on(lines[at], lines[at + 1])
+    return tuple(lines)
 
 
 def _marked(

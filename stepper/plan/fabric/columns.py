@@ -24,6 +24,7 @@ from stepper.plan.stitches.cable_cells import crossings, look_of, looks_of
 from stepper.plan.stitches.row_facing import mirror_places
 
 KNIT: Cell = ("k", "")
+PURL: Cell = ("p", "")
 WIDEST_REPEAT = 24
 """Most stitches of a repeat that a new column is found in. Unit: stitches."""
 _SELVEDGE = 3

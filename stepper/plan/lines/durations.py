@@ -10,10 +10,11 @@ from dataclasses import replace
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.begun_charts import rounds_of_cycle
-from stepper.plan.fabric.columns import KNIT
+from stepper.plan.fabric.columns import KNIT, PURL
 from stepper.plan.fabric.established import as_it_looks, asks_pattern, establish, even, ground
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
+from stepper.plan.fabric.ribs import rib_stands
 from stepper.plan.lines.all_worked import work_until_none_waits
 from stepper.plan.lines.cut_short import forget_cut_short, tell_cut_short
 from stepper.plan.lines.rounds import repeat, work_template
@@ -98,7 +99,7 @@ def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | No
 
 def work_even(instruction: WorkRounds, needles: Needles) -> None:
     """Go on with the established fabric for a duration, without shaping."""
-    if instruction.manner == "rib" and ground(needles) in ("plain", "garter"):
+    if instruction.manner == "rib" and not rib_stands(needles):
         told = "no rib stands under these stitches, so nobody can tell which are knitted."
         needles.miss(instruction.place, told, 'Name it: "Work in k2, p2 rib for 5 cm".')
         return
@@ -132,11 +133,11 @@ def go_on_in(instruction: Going, needles: Needles) -> None:
         if not needles.counting.lost and needles.established is None:
             needles.report(place, "no pattern has been set up before this line.")
         return
-    plain = instruction.manner == "stockinette"
-    if not plain:
+    garter = instruction.manner == "garter" and needles.flat
+    if not garter and instruction.manner != "stockinette":
         needles.report(
             place,
-            "a fabric that begins together with its shaping is read of stockinette alone.",
+            "a fabric that begins with its shaping is read of stockinette, and of garter stitch in rows.",
             "Write the rows of the fabric before the shaping, then go on in pattern.",
         )
         return
@@ -145,10 +146,16 @@ def go_on_in(instruction: Going, needles: Needles) -> None:
         needles.report(place, told, "Count the rows before it.")
         return
     here = len(needles.drafts)
-    cycle = (Template((), place, stockinette=True),)
-    needles.section.pattern, needles.section.garter = cycle, False
+    knit = Template((Until("k", "end", None, None, place),), place)
+    cycle = (knit if garter else Template((), place, stockinette=True),)
+    needles.section.pattern, needles.section.garter = cycle, garter
     needles.established = Established(
-        cycle=cycle, start=here, end=here, reached=here, columns=[(KNIT,)] * needles.count
+        cycle=cycle,
+        start=here,
+        end=here,
+        reached=here,
+        columns=[(KNIT, PURL) if garter else (KNIT,)] * needles.count,
+        phase=int(garter and needles.wrong),
     )
 
 

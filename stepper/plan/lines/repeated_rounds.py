@@ -184,8 +184,8 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
     if len(again) < len(last):
         needles.miss(
             repeated.place,
-            f"one of the last {wanted} rounds cannot be worked again: it binds off, takes stitches back "
-            "from hold or goes to a fixed count.",
+            f"one of the last {wanted} rounds cannot be worked again: it casts the piece on, binds off, "
+            "takes stitches back from hold or goes to a fixed count.",
             "Write out the rounds that are repeated.",
         )
         return ()
@@ -203,7 +203,9 @@ def _in_its_yarn(draft: DraftRound, last: list[DraftRound]) -> Template:
 
 
 def _comes_again(draft: DraftRound) -> bool:
-    """Return whether a round can be repeated; an even change to a count can be reached only once."""
+    """Return whether a round can be repeated: a cast-on of the piece or a change to a count comes once."""
+    if not draft.before:
+        return False
     change = draft.template.evenly if draft.template is not None else None
     return change is None or change.to is None
 

@@ -17,6 +17,7 @@ from stepper.plan.stitches.evenly import even_round, in_fabric, usual_change
 from stepper.plan.stitches.inline_repeats import run_together, said_so_often
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
 from stepper.plan.stitches.places import begins_round
+from stepper.plan.stitches.rib_cells import is_ribbed
 from stepper.plan.stitches.row_elements import (
     UNNAMED,
     MisfitError,
@@ -389,7 +390,7 @@ class Cursor(RowRepeats):
         seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
         cells = seen[self.used : self.used + number]
         cells += (("k", ""),) * (number - len(cells))
-        if element.ribbed and not {"k", "p"} <= {code[:1] for code, _ in seen}:
+        if element.ribbed and not is_ribbed(seen, cells):
             told = "no rib stands under these stitches, so nobody can tell which are knitted."
             raise MisfitError(element.place, told, "Write the rib with its stitches, for example k2, p2.")
         worked, broken = cross_again(cells)

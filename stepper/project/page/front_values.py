@@ -27,6 +27,9 @@ _FABRIC = re.compile(
 _NEEDLE = re.compile(
     rf"{MM_SIZE}\b|\b{US_SIZE}|\bsize\s+\d+(?:\.\d+)?\s*\(US\)", re.I
 )
+_SIZE_OF_PATTERN = re.compile(r"\b(?:charts?|repeats?|reps?|multiples?|motifs?|panels?)\b", re.I)
+"""What a page calls that which has its stitches and rows without a length."""
+_WORD_GAUGE = re.compile(r"\b(?:gauge|tension|swatch)\b", re.I)
 _SKEIN = re.compile(
     r"(?P<g>\d+)\s*g(?:rams?|ms?)?\b\W{0,6}(?:=|per|/|,)?\s*(?P<m>\d+)\s*(?P<u>m|metres?|meters?|yds?"
     r"|yards?)\b|"
@@ -86,6 +89,7 @@ def find_gauges(text: str) -> tuple[FoundGauge, ...]:
     """Find every gauge in running text, each with its needle, its fabric and its blocked gauge."""
     found: list[FoundGauge] = []
     matches = list(_GAUGE.finditer(text))
+    told = False
     for at, match in enumerate(matches):
         end = matches[at + 1].start() if at + 1 < len(matches) else len(text)
         tail = _sentence(text[match.end() : end])
@@ -94,6 +98,10 @@ def find_gauges(text: str) -> tuple[FoundGauge, ...]:
         if not stitches or not rounds:
             continue
         over = _OVER.search(tail) or _OVER.search(_last_sentence(lead))
+        goes_on = told and "\n\n" not in lead
+        told = _is_gauge(lead, tail, over, goes_on=goes_on)
+        if not told:
+            continue
         scale = _scale(over)
         stitches, rounds = round(stitches * scale, 2), round(rounds * scale, 2)
         if not (0 < stitches <= 200 and 0 < rounds <= 300):
@@ -114,6 +122,18 @@ def find_gauges(text: str) -> tuple[FoundGauge, ...]:
             )
         )
     return tuple(found)
+
+
+def _is_gauge(lead: str, tail: str, over: re.Match[str] | None, *, goes_on: bool) -> bool:
+    """Return whether stitches and rows are a gauge: with its length, its word, or behind another.
+
+    "Chart A (8 sts x 5 rounds)" and "a multiple of 6 sts and 4 rows" are the size of a pattern; as a gauge
+    they would make every length in it wrong.
+    """
+    line = lead.rsplit("\n", 1)[-1] + " " + tail.split("\n", 1)[0]
+    if _WORD_GAUGE.search(line):
+        return True
+    return not _SIZE_OF_PATTERN.search(line) and bool(over or goes_on or _WORD_GAUGE.search(f"{lead} {tail}"))
 
 
 def _sentence(text: str) -> str:

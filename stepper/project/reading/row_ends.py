@@ -15,10 +15,12 @@ from stepper.project.instructions import (
     Evenly,
     Going,
     Line,
+    Needle,
     Phrase,
     RowsCount,
     Sentence,
     Together,
+    WithYarn,
     WorkRounds,
 )
 from stepper.project.reading.needle_rounds import joined_needles
@@ -68,6 +70,8 @@ def change_in_doubt(head: Head, label: str | None, sentences: tuple[Sentence, ..
     return None
 
 
+_TAKEN_UP = Needle | WithYarn
+"""What a line takes up before it works."""
 _ONE_ROW = "neither rows nor a length are given: one row of it is worked."
 
 
@@ -80,24 +84,36 @@ def work_once(head: Head, label: str | None, sentences: tuple[Sentence, ...]) ->
     return tuple(Assumed(_ONE_ROW, one.place) for one in once)
 
 
-def fabric_goes_on(line: Line, following: Line) -> Line:
-    """Return a line that names stockinette and no rows as working none, if the next gives its rows.
+def fabric_goes_on(line: Line, following: Line) -> tuple[Line, Line]:
+    """Return two lines as one: the first names a fabric and no rows, if the second gives its rows.
 
     "Work in st st." above "Work 10 rows.", or above a shaping over rows, says in what these are worked; alone
-    it is one row, which is told.
+    it is one row, which is told. Any other fabric is worked by the second line, where that shapes nothing.
     """
     last = line.sentences[-1] if line.sentences else None
-    first = following.sentences[0] if following.sentences else None
+    at = next((at for at, one in enumerate(following.sentences) if not isinstance(one, _TAKEN_UP)), None)
+    first = following.sentences[at] if at is not None else None
     named = line.numbers or line.times is not None or line.every or line.only != following.only
-    if named or not isinstance(last, WorkRounds) or not last.once or last.manner != "stockinette":
-        return line
-    even = isinstance(first, WorkRounds) and (first.bare or first.even or first.manner == "pattern")
+    if named or not isinstance(last, WorkRounds) or not last.once or following.numbers:
+        return line, following
+    even = isinstance(first, WorkRounds) and not first.once and (first.bare or first.even)
+    goes_on = isinstance(first, WorkRounds) and not first.once and first.manner == "pattern"
     shaping = isinstance(first, AtIntervals | EdgeShaping | Together)
-    if not (even or shaping) or following.numbers or (isinstance(first, WorkRounds) and first.once):
-        return line
-    going = Going(last.manner, last.place, line.side)
     assumed = tuple(one for one in line.assumed if one.text != _ONE_ROW)
-    return replace(line, sentences=(*line.sentences[:-1], going), assumed=assumed, side="", rows=False)
+    plain = last.manner == "stockinette"
+    if (plain and (even or goes_on or shaping)) or (last.manner == "garter" and shaping):
+        going = Going(last.manner, last.place, line.side)
+        sentences = (*line.sentences[:-1], going)
+        return replace(line, sentences=sentences, assumed=assumed, side="", rows=False), following
+    if not even or at is None or not isinstance(first, WorkRounds) or last.manner in ("pattern", "rib"):
+        return line, following
+    worked = replace(first, manner=last.manner, bare=False, even=False, first=last.first, edges=last.edges)
+    sentences = (*following.sentences[:at], worked, *following.sentences[at + 1 :])
+    side = following.side or line.side
+    return (
+        replace(line, sentences=line.sentences[:-1], assumed=assumed, side="", rows=False),
+        replace(following, sentences=sentences, side=side),
+    )
 
 
 def _open(row: Sentence | None) -> bool:

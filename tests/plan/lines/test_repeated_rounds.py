@@ -161,3 +161,15 @@ def test_rows_that_no_whole_repeat_fills_are_told_with_those_that_would(rows: st
     told = faults(project(f"{ROWS}Rows {rows}: Rep rows 1-2.\nBind off.".replace("Rows 3-3", "Row 3"), sizes="S", size="S"))
     assert f"{over} are left over" in told
     assert f"{near} rows would be whole repeats" in told
+
+
+@pytest.mark.parametrize("last", ["Rep the last row 15 times", "Knit 1 row.\nRep last 2 rows 3 times"])
+def test_the_cast_on_of_a_piece_is_no_row_to_repeat(last: str) -> None:
+    """Where the rows between are not read, the last row is the cast-on: forty stitches would become 640."""
+    problem = first_problem(f"Cast on 40 sts.\n{last}.\nBind off.")
+    assert "casts the piece on" in problem.message
+
+
+def test_stitches_cast_on_at_the_beginning_of_rows_are_repeated() -> None:
+    """A sleeve grows so from the side; the piece stands on the needles by then."""
+    assert counts("Cast on 20 sts.\nKnit 2 rows.\nNext row: Cast on 4 sts, k to end.\nRep last row 3 times.\nBind off.")[-2] == 36

@@ -29,6 +29,34 @@ def test_a_gauge_is_brought_to_ten_centimetres(
     assert (found.name, found.stitches, found.rounds, found.needle_mm) == (name, stitches, rounds, needle)
 
 
+@pytest.mark.parametrize(
+    "size",
+    [
+        "Chart A (8 sts x 5 rnds)",
+        "Lace pattern: a multiple of 6 sts and 4 rows",
+        "Cable panel of 14 sts and 12 rows",
+        "The pattern repeats over 12 sts and 16 rows.",
+        "(9 sts and 10 rows)",
+    ],
+)
+def test_the_size_of_a_chart_or_a_repeat_is_no_gauge(size: str) -> None:
+    """Of eight stitches and five rounds over ten centimetres a rib of 6 cm would be three rounds long.
+
+    Source: common practice; a gauge is told over a length, the size of a repeat is not.
+    """
+    assert not find_gauges(size)
+    gauge = 'Gauge: 20 sts and 26 rnds = 10 cm in stockinette on 4.5 mm'
+    (found,) = find_gauges(f"{gauge}\n\n{size}\n\nNeckband")
+    assert (found.stitches, found.rounds) == (20, 26)
+
+
+def test_a_gauge_behind_another_needs_no_length_of_its_own() -> None:
+    """Both are over what the first one tells."""
+    first, second = find_gauges("Gauge over 10 cm: 20 sts and 26 rnds in stockinette, 24 sts and 30 rnds in rib")
+    assert (first.name, second.name) == ("stockinette", "rib")
+    assert (second.stitches, second.rounds) == (24, 30)
+
+
 def test_the_gauge_after_blocking_belongs_to_the_one_before_it() -> None:
     """Both are over the same fabric."""
     (found,) = find_gauges("20 sts and 28 rnds = 10 cm in lace. After blocking: 17 sts and 24 rnds = 10 cm.")

@@ -57,3 +57,32 @@ def test_a_change_that_may_be_a_row_of_its_own_is_refused(line: str) -> None:
     """One row more or fewer would be knitted, in one of the two readings, and nothing would show it."""
     problems = read_project(project(f"{HEAD}{line}\nBind off.")).problems
     assert [problem.message for problem in problems] == ["the change may fall in the row before it or in a row of its own."]
+
+
+@pytest.mark.parametrize(
+    ("lines", "kinds"),
+    [
+        ("Work in garter st.\nWork 5 rows.", "kkkkk"),
+        ("Change to 3.5 mm needles and work in garter st.\nWith A, work 5 rows.", "kkkkk"),
+        ("Work in garter st.\nWork 5 rows even.", "kkkkk"),
+        ("Work in st st.\nWith A, work 5 rows.", "kpkpk"),
+        ("Work in seed st.\nWork 5 rows.", "....."),
+        ("Work in k2, p2 rib.\nWork 5 rows.", "....."),
+    ],
+)
+def test_a_fabric_named_alone_is_worked_by_the_line_below_that_gives_its_rows(lines: str, kinds: str) -> None:
+    """The two are one thing; a row for the first line was one too many, and the side was wrong from there on."""
+    plan = plan_of(project(f"{HEAD}{lines}\nBind off."))
+    rows = plan.rounds[3:-1]
+    assert len(rows) == len(kinds)
+    found = ["".join({run.stitch for run in row.runs}) for row in rows]
+    assert all(kind in (".", stitches) for kind, stitches in zip(kinds, found, strict=True)), found
+    assert not [told for told in plan.warnings if "one row of it is worked" in str(told)]
+
+
+def test_garter_stitch_named_alone_is_that_of_the_shaping_below() -> None:
+    """Shaped from the next row on, and knitted between."""
+    shaped = "Work in garter st.\nDec 1 st at each end of next and every foll 4th row until 36 sts rem.\nBind off."
+    rows = plan_of(project(f"{HEAD}{shaped}")).rounds[3:-1]
+    assert [row.after for row in rows] == [38, 38, 38, 38, 36]
+    assert {run.stitch for row in rows[1:4] for run in row.runs} == {"k"}
