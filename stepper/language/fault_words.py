@@ -87,8 +87,8 @@ def ask_stretch(stretch: Stretch, plan: Plan) -> str:
 def _ask_sections(effect: effects.AskSections, plan: Plan) -> str:
     again = "In parts: " if effect.again else ""
     asked = ask_stretch(effect.stretch, plan)
-    yes = " yes, or" if effect.yes else ""
-    return f"{again}{asked if again else sentence_case(asked)}. Say{yes}: there are, and the number."
+    how = "yes, or the number" if effect.yes else "there are, and the number"
+    return f"{again}{asked if again else sentence_case(asked)}. Say: {how}."
 
 
 def ask_again(expect: int, *, plain: bool) -> str:

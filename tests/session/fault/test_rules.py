@@ -72,11 +72,11 @@ def test_a_fault_is_found_named_and_mended() -> None:
         > no loop
         In parts: count up to the first marker: 20 expected. Say: there are, and the number.
         > there are 20
-        Count from the first marker to the second: 20 expected. Say yes, or: there are, and the number.
+        Count from the first marker to the second: 20 expected. Say: yes, or the number.
         > there are 20
-        Count from the second marker to the third: 20 expected. Say yes, or: there are, and the number.
+        Count from the second marker to the third: 20 expected. Say: yes, or the number.
         > count is 20
-        Count from the third marker to the end: 20 expected. Say yes, or: there are, and the number.
+        Count from the third marker to the end: 20 expected. Say: yes, or the number.
         > there are 19
         The fault lies from the third marker to the end: 1 too few. Say: what can I do.
         > what happened
@@ -151,11 +151,11 @@ def test_a_part_that_is_as_expected_is_answered_in_one_word() -> None:
         > yes
         Say the number.
         > there are 20
-        Count from the first marker to the second: 20 expected. Say yes, or: there are, and the number.
+        Count from the first marker to the second: 20 expected. Say: yes, or the number.
         > no
         Say the number.
         > yes
-        Count from the second marker to the third: 20 expected. Say yes, or: there are, and the number.
+        Count from the second marker to the third: 20 expected. Say: yes, or the number.
         > there are 19
         The fault lies from the second marker to the third: 1 too few. Say: what can I do.
         """,
@@ -191,10 +191,10 @@ def test_what_she_chose_to_look_at_or_to_count_is_what_yes_is_about() -> None:
         > what can i do
         Look first: did round 9 come out at its end? Say: it came out, or how many left over or short.
         > yes
-        Count after the second decrease up to and including the fourth: 10 expected. Say yes, or: there are, and the
+        Count after the second decrease up to and including the fourth: 10 expected. Say: yes, or the
             number.
         > yes
-        Count after the fourth decrease up to and including the sixth: 10 expected. Say yes, or: there are, and the
+        Count after the fourth decrease up to and including the sixth: 10 expected. Say: yes, or the
             number.
         """,
     )
