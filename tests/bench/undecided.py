@@ -34,7 +34,7 @@ PURE = frozenset(
     "lower casefold startswith endswith search match values items keys get strip split index count".split()
 )
 """Functions by name that may be called once more without changing anything."""
-RECORDER = "from tests.bench.undecided_record import branch as _noted, chain as _joined, compare as _compared"
+RECORDER = "from tests.bench.undecided_record import branch as __branch__, chain as __chain__, compare as __compare__"
 
 
 class Notes(ast.NodeTransformer):
@@ -73,7 +73,7 @@ class Notes(ast.NodeTransformer):
         pure = ast.Constant(all(map(_is_pure, node.values[1:])))
         none = ast.arguments([], [], None, [], [], None, [])
         parts: list[ast.expr] = [ast.Lambda(none, self.visit(value)) for value in node.values]
-        return _call("_joined", key, ast.Constant(isinstance(node.op, ast.And)), pure, *parts)
+        return _call("__chain__", key, ast.Constant(isinstance(node.op, ast.And)), pure, *parts)
 
     def visit_Compare(self, node: ast.Compare) -> ast.AST:
         """Note whether both sides were the same."""
@@ -82,13 +82,13 @@ class Notes(ast.NodeTransformer):
             return self.generic_visit(node)
         key = self._key(node, "same", ast.unparse(node))
         self.generic_visit(node)
-        return _call("_compared", key, ast.Constant(sign), node.left, node.comparators[0])
+        return _call("__compare__", key, ast.Constant(sign), node.left, node.comparators[0])
 
     def visit_If(self, node: ast.If) -> ast.AST:
         """Note which way it goes."""
         key = self._key(node, "way", f"if {ast.unparse(node.test)}")
         self.generic_visit(node)
-        node.test = _call("_noted", key, node.test)
+        node.test = _call("__branch__", key, node.test)
         return node
 
     def visit_IfExp(self, node: ast.IfExp) -> ast.AST:
@@ -97,7 +97,7 @@ class Notes(ast.NodeTransformer):
             return node
         key = self._key(node, "way", ast.unparse(node))
         self.generic_visit(node)
-        node.test = _call("_noted", key, node.test)
+        node.test = _call("__branch__", key, node.test)
         return node
 
     def visit_comprehension(self, node: ast.comprehension) -> ast.AST:
@@ -106,7 +106,7 @@ class Notes(ast.NodeTransformer):
             return node
         keys = [self._key(each, "way", f"for … if {ast.unparse(each)}") for each in node.ifs]
         self.generic_visit(node)
-        node.ifs = [_call("_noted", key, each) for key, each in zip(keys, node.ifs, strict=True)]
+        node.ifs = [_call("__branch__", key, each) for key, each in zip(keys, node.ifs, strict=True)]
         return node
 
     def _key(self, node: ast.expr | ast.stmt, kind: str, *texts: str) -> ast.expr:
