@@ -174,6 +174,11 @@ def fields(draft: DraftRound) -> list[int]:
     return [0, *sorted(marks), draft.after]
 
 
+def brings_back(draft: DraftRound) -> bool:
+    """Return whether a row takes stitches back from hold, which have a fabric of their own."""
+    return any(run.stitch == "return" for run in runs_written(draft.phrase))
+
+
 def carry_columns(
     columns: Sequence[Column],
     draft: DraftRound,

@@ -22,6 +22,7 @@ from stepper.plan.fabric.columns import (
     agrees,
     alike_all_along,
     as_seen,
+    brings_back,
     carry_columns,
     shortest,
     trace_columns,
@@ -146,7 +147,9 @@ def _changes(item: Item) -> bool:
 
 def _agrees(known: Established, needles: Needles) -> bool:
     """Return whether the row just worked is what the fabric has there anyway."""
-    if not known.cycle or known.cycle[0].chart or not (needles.drafts[-1].flat or known.rounds > 1):
+    if not known.cycle and not any(brings_back(draft) for draft in needles.drafts[known.start :][:1]):
+        return False
+    if (known.cycle and known.cycle[0].chart) or not (needles.drafts[-1].flat or known.rounds > 1):
         return False  # in the round, one row repeated is the same fabric whichever line it comes from
     _carry(known, needles, end=len(needles.drafts) - 1)
     if not known.columns:

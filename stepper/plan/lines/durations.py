@@ -23,7 +23,7 @@ from stepper.plan.lines.short_row_method import count_unwrapped
 from stepper.plan.model import Stretch, other_side
 from stepper.plan.state.fitting_counts import nearest_counts
 from stepper.plan.state.in_hand import Established
-from stepper.plan.state.measuring_places import like_another, measured_from, without_heel
+from stepper.plan.state.measuring_places import like_another, measured_from, without_heel, without_held
 from stepper.plan.state.needles import MOST_ROUNDS, Needles
 from stepper.project.duration import (
     Duration,
@@ -327,7 +327,7 @@ def _to_length(
     first: int,
     less: int = 0,
 ) -> None:
-    duration = without_heel(duration, needles)
+    duration = without_held(without_heel(duration, needles), needles)
     origin = measured_from(duration, needles) if duration.measured else start
     shift, first = first - start, len(needles.drafts)
     exact, target = needles.length_in_rounds(

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import flatten, runs_written
 from stepper.plan.state.foot_places import FootBegin, foot_begun, heel_begun
+from stepper.plan.state.held_below import height_of, piece_begun, rows_below
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import UntilLength, UntilLike
 from stepper.project.problems import one_of
@@ -20,8 +22,7 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     A piece begins where stitches come onto empty needles, so "from cast-on" is the cast-on of this piece, and
     a section with two pieces is measured from the second.
     """
-    begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
-    piece = next(begun, 0)
+    piece = piece_begun(needles)
     if duration.start == "piece":
         return piece
     if duration.start in ("heel", "foot"):
@@ -41,7 +42,7 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     if duration.start != "cast-on":
         _tell_what_came_before(duration, needles, piece)
         return max(needles.section.start, piece)
-    if _begins_with(needles, piece, "return"):
+    if _begins_with(needles, piece, "return") and not rows_below(needles, piece):
         needles.report(
             duration.length.place,
             "these stitches came back from hold, so this piece has no cast-on edge to measure from.",
@@ -77,8 +78,7 @@ def without_heel(duration: UntilLength, needles: Needles) -> UntilLength:
     """Return a length without what the short rows of a heel or toe add along the sole; tell the knitter."""
     if duration.start not in ("heel", "foot"):
         return duration
-    begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
-    foot = _foot_begun(duration, needles, next(begun, 0))
+    foot = _foot_begun(duration, needles, piece_begun(needles))
     if foot is None:
         told = "no heel was turned in this piece so far, so nobody can tell where its back is."
         hint = 'Measure from the cast-on edge, or write "for" and the length worked from here.'
@@ -86,8 +86,51 @@ def without_heel(duration: UntilLength, needles: Needles) -> UntilLength:
         return duration
     if foot.told:
         needles.warn(duration.length.place, foot.told)
-    values = tuple(value - foot.more_mm for value in duration.length.values)
+    return _shorter(duration, foot.more_mm)
+
+
+def _shorter(duration: UntilLength, by_mm: float) -> UntilLength:
+    values = tuple(value - by_mm for value in duration.length.values)
     return replace(duration, length=replace(duration.length, values=values))
+
+
+def without_held(duration: UntilLength, needles: Needles) -> UntilLength:
+    """Return a length without the rows below stitches that came back from hold, where it counts them."""
+    piece = piece_begun(needles)
+    below = rows_below(needles, piece) if duration.measured else ()
+    height = height_of(needles, below)
+    if not height:
+        return duration
+    if duration.start == "cast-on":
+        rows = sum(1 for at in below if needles.drafts[at].height_mm)
+        told = f"the {rows} rows below the stitches that came back from hold count."
+        needles.warn(duration.length.place, told)
+        return _shorter(duration, height)
+    opened = _opened_below(duration, needles, piece)
+    if opened is not None:
+        return _shorter(duration, height_of(needles, [at for at in below if at >= opened]))
+    whole = duration.start in ("section", "piece") and (
+        duration.of in ("", *_WHOLE) or duration.of in needles.section.name.lower()
+    )
+    if whole and duration.length.of(needles.size) > height:
+        needles.report(
+            duration.length.place,
+            "these stitches came back from hold, and nobody can tell whether the rows below them count.",
+            'Write "from cast-on edge" if they do, or "for" and the length worked from here.',
+            kind="length",
+        )
+    return duration
+
+
+def _opened_below(duration: UntilLength, needles: Needles, piece: int) -> int | None:
+    """Return the draft where an armhole was opened before the stitches of the piece went on hold."""
+    which, _, name = duration.start.partition(" ")
+    if which != "beg" or _stem(name) not in ("armhole", "underarm"):
+        return None
+    if stretch_named(name, needles, range(piece, len(needles.drafts))) is not None:
+        return None
+    found = stretch_named(name, needles, rows_below(needles, piece))
+    return found[0] if found is not None else None
 
 
 def _foot_begun(duration: UntilLength, needles: Needles, piece: int) -> FootBegin | None:
@@ -156,6 +199,12 @@ def _named(duration: UntilLength, needles: Needles, piece: int) -> int:
     which, name = duration.start.split(" ", 1)
     found = stretch_named(name, needles, range(piece, len(needles.drafts)))
     opened = which == "beg" and _stem(name) in ("armhole", "underarm")
+    below = _opened_below(duration, needles, piece)
+    if below is not None:
+        line = needles.drafts[below].line
+        told = f"measured from the beginning of line {line}, before the stitches were held."
+        needles.warn(duration.length.place, f"{name}: {told}")
+        return piece
     if found is None and opened and _begins_with(needles, piece, "return"):
         told = "measured from where the stitches came back from hold, as it was opened when they went there."
         needles.warn(duration.length.place, f"{name}: {told}")
@@ -175,11 +224,13 @@ def _named(duration: UntilLength, needles: Needles, piece: int) -> int:
     return origin
 
 
+_WHOLE = ("piece", "work", "knitting", "it")
+"""Words for all of what is on the needles."""
 _SHAPED = ("armhole", "underarm", "shoulder", "neck", "raglan")
 """Places that are made by shaping: rows that change no stitches do not belong to them."""
 
 
-def stretch_named(name: str, needles: Needles, drafts: range) -> tuple[int, int] | None:
+def stretch_named(name: str, needles: Needles, drafts: Sequence[int]) -> tuple[int, int] | None:
     """Find the first stretch of rows that a name refers to.
 
     Args:
@@ -253,7 +304,7 @@ def _opens_armhole(draft: DraftRound) -> bool:
 def like_another(duration: UntilLike, needles: Needles) -> int:
     """Return the rounds still to work until the piece is as long as another part up to a given place."""
     drafts = needles.drafts
-    own = next((at for at in range(len(drafts) - 1, -1, -1) if not drafts[at].before), 0)
+    own = piece_begun(needles)
     part = [at for at in range(own) if drafts[at].section.lower() == duration.part]
     if not part:
         known = one_of(dict.fromkeys(draft.section for draft in drafts[:own])) or "none"
@@ -267,7 +318,7 @@ def like_another(duration: UntilLike, needles: Needles) -> int:
         return 0
     target = sum(draft.height_mm for draft in drafts[part[0] : found[0]])
     gauge = needles.gauge(duration.place)
-    done = needles.height_mm(own)
+    done = needles.height_mm(own) + height_of(needles, rows_below(needles, own))
     rounds = half_up((target - done) * gauge.rounds / 100) if gauge is not None else 0
     if rounds < 1:
         needles.report(duration.place, "the piece is as long already.", kind="length")

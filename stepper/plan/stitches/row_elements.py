@@ -131,7 +131,7 @@ def _meant(name: str, held: dict[str, int], section: str) -> str:
         return own
     if name in held:
         return name
-    fits = [part for part in held if words <= set(part.split())]
+    fits = [part for part in held if words <= set(part.split())] or _of_a_pair(name, held)
     if not fits and len(held) == 1 and is_unnamed(next(iter(held))):
         return next(iter(held))  # the page gave them no name when it put them aside, and there are no others
     if len(fits) > 1:
@@ -141,6 +141,19 @@ def _meant(name: str, held: dict[str, int], section: str) -> str:
         # "Sleeve sts" under "Sleeves": both are alike, and the one held first is worked first.
         fits = fits[:1] if pair and not owned else owned
     return fits[0] if len(fits) == 1 else name
+
+
+_OF_A_PAIR = {"first": "", "1st": "", "one": "", "second": ", second", "2nd": ", second", "other": ", second"}
+"""What a page calls each of a pair, and how the second one's section is told from the first's."""
+
+
+def _of_a_pair(name: str, held: dict[str, int]) -> list[str]:
+    """Return the part called the first or second of a pair, each made in a section of its own ("make 2")."""
+    which, _, part = name.partition(" ")
+    if which not in _OF_A_PAIR or not part:
+        return []
+    pair = (f"{part}{_OF_A_PAIR[which]}", f"{part}s{_OF_A_PAIR[which]}")
+    return [called for called in pair if called in held]
 
 
 def fixed_uses(element: Element, size: int) -> int:

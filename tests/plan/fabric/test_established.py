@@ -440,3 +440,19 @@ def test_a_count_that_is_wrong_before_a_pattern_row_is_told() -> None:
     eyelets = "Work even for 3 cm, ending with a WS row.\nEyelet row (RS): K2, [yo, k2tog] to end.\n"
     found = faults(project(f"{work}{eyelets}Bind off.", sizes="S", size="S"))
     assert "prints 88 stitches; the lines so far come to 78" in found
+
+
+@pytest.mark.parametrize("row", ["Next row (RS): Knit.", "Next row (RS): K to end."])
+@pytest.mark.parametrize(
+    ("fabric", "stitches"),
+    [("Work 4 rows in stockinette.", "kpkpk"), ("Knit 4 rows.", "kkkkk")],
+)
+def test_stitches_back_from_hold_go_on_in_their_own_fabric(row: str, fabric: str, stitches: str) -> None:
+    """One knit row over held stockinette is no garter stitch: the second side of a neck was worked in it, in silence."""
+    work = (
+        f"{ROWS}{fabric}\nNext row (RS): K20, place remaining sts on holder, turn.\nWork 5 rows.\nBind off.\n"
+        f"With RS facing, rejoin yarn to held sts.\n{row}\nWork 4 rows.\nBind off."
+    )
+    rounds = plan_of(project(work)).rounds
+    back = next(at for at, each in enumerate(rounds) if each.runs[0].stitch == "return")
+    assert "".join(each.runs[0].stitch for each in rounds[back + 1 : -1]) == stitches

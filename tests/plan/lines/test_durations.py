@@ -77,13 +77,23 @@ def test_a_section_of_two_pieces_is_measured_from_the_second() -> None:
     assert len(plan_of(project(work)).rounds) == 30 + 30
 
 
-def test_stitches_that_came_back_have_no_cast_on_edge() -> None:
+def test_stitches_that_another_section_held_have_no_cast_on_edge() -> None:
     """Where they were cast on another piece began; a plain refusal is better than any guess."""
+    work = "Cast on 40 sts.\nKnit 28 rounds.\nHold all sts for strap.\nCast on 8 sts.\nKnit 1 round.\nBind off."
+    strap = "Return strap to needles.\n      Knit until piece measures 20 cm from cast-on edge."
+    assert "no cast-on edge to measure from" in faults(f"{project(work)}  - name: strap\n    work: |\n      {strap}\n")
+
+
+def test_stitches_that_came_back_are_measured_from_their_own_cast_on() -> None:
+    """Another piece was cast on meanwhile: 28 rounds are below them, and 28 more make the 20 cm."""
     work = (
         "Cast on 40 sts.\nKnit 28 rounds.\nHold all sts for strap.\nCast on 8 sts.\nKnit 1 round.\nBind off.\n"
-        "Return strap to needles.\nKnit until piece measures 20 cm from cast-on edge."
+        "Return strap to needles.\nKnit until piece measures 20 cm from cast-on edge.\nBind off."
     )
-    assert "no cast-on edge to measure from" in faults(project(work))
+    plan = plan_of(project(work))
+    back = next(at for at, each in enumerate(plan.rounds) if each.runs[0].stitch == "return")
+    assert len(plan.rounds) - back - 2 == 28
+    assert any("28 rows below" in each.text for each in plan.warnings)
 
 
 DIVIDED = "Cast on 40 sts.\nJoin in the round.\nKnit 6 rounds.\nDivide: K10, hold 10 for left sleeve, k10, hold 10 for right sleeve. 20 sts.\n"

@@ -79,3 +79,19 @@ def test_a_name_may_leave_words_out_where_only_one_part_is_meant(name: str, sect
     assert held_stitches(Across(name, HERE), held, 0, section) == (meant, held[meant])
     with pytest.raises(MisfitError, match="nothing is on hold for"):
         held_stitches(Across("sleeve", HERE), held, 0, "body")
+
+
+@pytest.mark.parametrize(
+    ("name", "meant"),
+    [("first sleeve", "sleeves"), ("second sleeve", "sleeves, second"), ("other sleeve", "sleeves, second")],
+)
+def test_the_first_and_the_second_of_a_pair_are_those_made_one_after_the_other(name: str, meant: str) -> None:
+    """A yoke takes up both sleeves, which "make 2" worked in sections of their own."""
+    held = {"sleeves": 58, "sleeves, second": 58, "body": 148}
+    assert held_stitches(Across(name, HERE), held, 0, "yoke") == (meant, 58)
+
+
+def test_the_second_of_what_was_made_once_is_not_there() -> None:
+    """Nobody takes the only sleeve for the second one."""
+    with pytest.raises(MisfitError, match="nothing is on hold"):
+        held_stitches(Across("second sleeve", HERE), {"sleeve": 58, "body": 148}, 0, "yoke")

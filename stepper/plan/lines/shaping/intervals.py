@@ -23,6 +23,7 @@ from stepper.plan.lines.shaping.likewise import (
     come_closer,
 )
 from stepper.plan.lines.shaping.schedule import occasions
+from stepper.plan.state.held_below import piece_begun
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.project.instructions import AtIntervals, EdgeRows, Leg
@@ -266,7 +267,8 @@ def take_right_side(
         return template
     if template.side or any(leg.side or leg.every.of(needles.size) % 2 for leg in asked):
         return template
-    if any(_is_like(draft, template) for draft in needles.drafts[needles.section.start :]):
+    here = max(needles.section.start, piece_begun(needles))
+    if any(_is_like(draft, template) for draft in needles.drafts[here:]):
         return template
     sided = replace(template, side="RS")
     if not _falls_wrong(sided, behind + asked[0].every.of(needles.size) - 1, needles):

@@ -24,7 +24,7 @@ from stepper.plan.lines.shaping.intervals import (
 )
 from stepper.plan.lines.stripes import yarns_of
 from stepper.plan.model import other_side, runs_written
-from stepper.plan.state.measuring_places import measured_from, without_heel
+from stepper.plan.state.measuring_places import measured_from, without_heel, without_held
 from stepper.plan.state.needle_and_yarn import take_yarn
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Rounds, UntilCount, UntilLength
@@ -196,7 +196,7 @@ def _begins(part: AtIntervals, needles: Needles) -> int:
 
 def _rounds_to(duration: UntilLength, needles: Needles) -> int:
     """Return how many rounds are left to a length, those of this line from its beginning."""
-    duration = without_heel(duration, needles)
+    duration = without_held(without_heel(duration, needles), needles)
     origin = measured_from(duration, needles) if duration.measured else len(needles.drafts)
     return needles.rounds_for(duration.length, origin=origin, measured=True, blocked=duration.blocked)[0]
 

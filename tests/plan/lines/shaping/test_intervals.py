@@ -200,3 +200,15 @@ def test_shaping_goes_on_on_the_side_where_it_was_begun() -> None:
     )
     assert [each.side for each in plan.rounds if 0 < each.after < each.before] == ["WS", "WS", "WS"]
     assert not any("right-side rows are taken" in each.text for each in plan.warnings)
+
+
+def test_the_second_side_of_a_neck_is_shaped_on_the_right_side_as_the_first() -> None:
+    """The shaping of the first side says nothing of the second, whose neck would be decreased at the armhole."""
+    neck = "Work 2 rows in stockinette.\nDec 1 st at {} of every 4th row 2 times.\nBind off."
+    work = (
+        "Cast on 40 sts.\nWork flat.\nWork in stockinette for 4 rows.\nNext row (RS): K20, place remaining 20 sts on holder, turn.\n"
+        f"Next row: Purl.\n{neck.format('end')}\nWith RS facing, rejoin yarn to held sts.\n{neck.format('beg')}"
+    )
+    plan = plan_of(project(work))
+    assert [each.side for each in plan.rounds if each.before - each.after == 1] == ["RS"] * 4
+    assert sum("right-side rows are taken" in each.text for each in plan.warnings) == 2

@@ -1,0 +1,45 @@
+"""The rows that lie below stitches which came back from hold: they belong to the length of the piece. No I/O.
+
+The second side of a neck is as long as the first, and its armhole was opened before the neck was divided;
+what was knitted since the stitches came back is a part of it only. Stitches held by another section begin a
+part of their own, as a sleeve does.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from stepper.plan.model import flatten
+from stepper.plan.state.needles import Needles
+
+
+def piece_begun(needles: Needles) -> int:
+    """Return the index of the draft that the piece on the needles begins with."""
+    begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
+    return next(begun, 0)
+
+
+def rows_below(needles: Needles, piece: int) -> tuple[int, ...]:
+    """Return the drafts in which the stitches of a piece were worked before they went on hold.
+
+    Args:
+        needles: The knitting in hand.
+        piece: Index of the draft that the piece begins with.
+
+    Returns:
+        Indices up to the row that put them on hold, which did not work them; none for stitches that another
+        section held.
+    """
+    first = needles.drafts[piece : piece + 1]
+    names = [run.yarn for draft in first for run in flatten(draft.phrase) if run.stitch == "return"]
+    for at in range(piece - 1, needles.section.start - 1, -1) if names else ():
+        if any(run.stitch == "hold" and run.yarn in names for run in flatten(needles.drafts[at].phrase)):
+            begun = (on for on in range(at, -1, -1) if not needles.drafts[on].before)
+            start = max(needles.section.start, next(begun, 0))
+            return (*rows_below(needles, start), *range(start, at))
+    return ()
+
+
+def height_of(needles: Needles, rows: Iterable[int]) -> float:
+    """Return how long rows are together, by their indices. Unit: mm."""
+    return sum(needles.drafts[at].height_mm for at in rows)
