@@ -143,6 +143,8 @@ def _checkpoint(draft: DraftRound, following: DraftRound | None) -> Checkpoint |
     """Place a count where a fault would be locked in."""
     reason = ""
     if draft.divide:
+        if not draft.after:
+            return None  # all of it lies on hold, and there is nothing to count
         reason = "after the divide"
     elif draft.bound_off is not None:
         return None

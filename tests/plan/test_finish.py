@@ -7,6 +7,7 @@ from itertools import pairwise
 from stepper.plan.finish import in_size, shaping_places
 from stepper.plan.model import Run
 from tests.plan.test_compile import SWITCHBACK, plan_of
+from tests.project.samples import project
 
 
 def test_shaping_is_placed_by_the_stitches_used_before_it() -> None:
@@ -38,3 +39,14 @@ def test_an_end_is_told_at_the_end_of_each_section_and_nowhere_else() -> None:
         elif following is not None and following.section != round_.section:
             assert check is not None or not round_.after, "the end of a section is always worth a count"
     assert told
+
+
+def test_where_all_stitches_lie_on_hold_none_are_counted() -> None:
+    """"Count now: 0 expected" is no help, on paper or aloud; where some stay, the others are counted."""
+    work = "Cast on 20 sts. Work flat.\nKnit 2 rows.\n{}"
+    rounds = plan_of(project(work.format("Place all sts on a holder."))).rounds
+    assert rounds[-1].after == 0
+    assert rounds[-1].checkpoint is None
+    some = plan_of(project(work.format("Next row: Place 8 sts on a holder, k to end.\nBind off."))).rounds[-2]
+    assert some.checkpoint is not None
+    assert (some.checkpoint.expect, some.checkpoint.reason) == (12, "after the divide")

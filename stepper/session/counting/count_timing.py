@@ -12,7 +12,8 @@ A count is always due, whatever the figures say, before the first shaping of a s
 division or a bind-off, and after what the plan itself marks (a cast-on, stitches picked up, an increase
 spread evenly); a good count one plain round earlier serves, and so does one less than half an interval
 back, except before what ends or divides the piece and after an even increase. Within a run of shaping
-rounds, such as a raglan, every round would lock a fault in; there half the interval has to have passed.
+rounds, such as a raglan or the bound-off edges of a shoulder, every round would lock a fault in; there half
+the interval has to have passed.
 Within short rows nothing is asked for, since part of the stitches wait on either side. No I/O, no clock.
 """
 
@@ -98,12 +99,15 @@ def why_count(plan: Plan, state: State, done: int) -> str | None:
 
 
 SHAPING = "before the shaping"
+EDGE = "before an edge is bound off"
 CHART = "before chart "
 
 
 def find_lock(done: Round, ahead: Round) -> str | None:
     """Return what in the round ahead would lock a fault in; None if nothing would."""
     codes = {run.stitch for run in ahead.runs}
+    if _binds_edge(ahead):
+        return None if _binds_edge(done) else EDGE
     if codes & _ENDING:
         return "before a bind-off" if "bo" in codes else "before the end"
     if codes & _DIVIDING:
@@ -113,6 +117,12 @@ def find_lock(done: Round, ahead: Round) -> str | None:
     return SHAPING if ahead.shaping and not done.shaping else None
 
 
+def _binds_edge(round_: Round) -> bool:
+    """Return whether a row binds off some stitches where it begins, as armholes and shoulders are shaped."""
+    begins = next((run.stitch for run in round_.runs if run.uses), "")
+    return begins == "bo" and round_.after > 0
+
+
 def is_short_row(round_: Round) -> bool:
     """Return whether a row turns before its end or leaves stitches unworked."""
     return bool({run.stitch for run in round_.runs} & _SHORT)
@@ -120,12 +130,12 @@ def is_short_row(round_: Round) -> bool:
 
 def _ends(lock: str) -> bool:
     """Return whether a lock is one that ends or divides the piece."""
-    return lock != SHAPING and not lock.startswith(CHART)
+    return lock not in (SHAPING, EDGE) and not lock.startswith(CHART)
 
 
 def _goes_on(lock: str, plan: Plan, done: int) -> bool:
     """Return whether the shaping ahead only continues that of its section."""
-    return lock == SHAPING and _shaped_before(plan, done)
+    return lock in (SHAPING, EDGE) and _shaped_before(plan, done)
 
 
 def _counted_lately(plan: Plan, state: State, done: int) -> bool:

@@ -298,3 +298,15 @@ def test_shaping_in_the_section_before_does_not_spare_the_count_before_shaping_b
     two = plan(("hem", hem), ("yoke", yoke))
     state = State(knitting=Knitting(place=Position(index=3), asking=Asking.LESS))
     assert (why_count(one, state, 2) is None, why_count(two, state, 2) is None) == (True, False)
+
+
+def test_the_steps_of_a_shoulder_are_counted_before_the_first_and_not_each_twice() -> None:
+    """Six rows that bind off eight stitches each asked seven times, for the same stitches after a row and before the next."""
+    shoulder = [f"bo8 k{left}" for left in (72, 64, 56, 48, 40, 32)]
+    back = plan(("back", ["co80", *["k80"] * 12, *shoulder, "bo32"]))
+    asked = asked_and_counted(back, Asking.COST, range(10, 19))
+    assert asked[0] == 12
+    assert len(asked) <= 3
+    assert find_lock(back.rounds[12], back.rounds[13]) == "before an edge is bound off"
+    assert not any(find_lock(now, ahead) for now, ahead in pairwise(back.rounds[13:19]))
+    assert find_lock(back.rounds[18], back.rounds[19]) == "before a bind-off"
