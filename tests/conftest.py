@@ -20,6 +20,7 @@ settings.register_profile(
     suppress_health_check=[HealthCheck.too_slow],
     phases=[Phase.explicit, Phase.reuse, Phase.generate, Phase.shrink],
 )
+settings.register_profile("short", settings.get_profile("house"), max_examples=10, derandomize=True)
 settings.load_profile("house")
 
 # Many tests start the program as a process of its own: each would compile the whole package anew.

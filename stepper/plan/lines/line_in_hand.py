@@ -16,7 +16,7 @@ from stepper.plan.model import flatten
 from stepper.plan.state.in_hand import LineInHand
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line, Phrase
-from stepper.project.stitchwork import Element, Several, TurnHere
+from stepper.project.stitchwork import Element, Hold, Several, TurnHere, Work
 
 _JOINS = re.compile(r"\b(?:re)?(?:join|attach)\w*\b", re.I)
 _ROUND = re.compile(r"\s*(?:[\w-]+\s+)?(?:rnd|round)\b(?:\s+\d+)?\s*:", re.IGNORECASE)
@@ -56,6 +56,7 @@ def turns_midway(line: Line) -> bool:
 def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
     """Switch to rows if the line speaks of rows, and to the side it names.
 
+    Many pages say "row" for a round: one that names no side, behind a closed round, is a round; that is told.
     Short rows in the round are rows, but the piece stays in the round. A stretch worked to a length gets one
     more row if it would end on the wrong side for the line.
     """
@@ -63,6 +64,13 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
         turns or needles.short_rows.gap is not None or needles.short_rows.turns
     ):
         begun = needles.flat
+        if _calls_a_round_row(line, needles) and not needles.line.turns_back:
+            told = "the work goes in rounds, and this line speaks of a row: taken as a round."
+            needles.warn(line.place, f'{told} Write "Work flat" where the work is turned from here on.')
+            return
+        if line.numbers and _calls_a_round_row(line, needles):
+            told = "rows follow rounds: the work is taken as turned after each from here on."
+            needles.warn(line.place, f'{told} Write "Rnd" where they are rounds.')
         if speaks_of_rows(line) and opened_midway(needles) and not _joins_yarn(line, needles):
             refuse_rows_around_gap(line, needles)
         needles.flat = True
@@ -84,6 +92,21 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
     )
     if needles.short_rows.gap is None:
         needles.side = line.side
+
+
+def _calls_a_round_row(line: Line, needles: Needles) -> bool:
+    """Return whether a line may say "row" for a round: no side is named, and the work is closed before it."""
+    drafts = needles.drafts
+    if needles.flat or line.side or needles.held or not drafts or not drafts[-1].before:
+        return False
+    opens = any(
+        isinstance(one, Hold) or (isinstance(one, Work) and one.stitch == "bo")
+        for sentence in line.sentences
+        if isinstance(sentence, Phrase)
+        for one in sentence.elements
+    )
+    closed = not any(run.stitch in ("bo", "hold") for run in flatten(drafts[-1].phrase))
+    return closed and not opens and not drafts[-1].flat and needles.project.spacing is not None
 
 
 def _joins_yarn(line: Line, needles: Needles) -> bool:

@@ -77,7 +77,7 @@ class Cursor(RowRepeats):
 
     def pair(self) -> tuple[int, ...]:
         """Return the two markers between which alone the last shaping fell; empty where nobody can tell."""
-        return self.supplies.pair() if self.supplies.pair is not None else ()
+        return self.supplies.pair()
 
     def work_row(self, elements: tuple[Element, ...]) -> list[Item]:
         """Work the elements of a whole row; of one told needle by needle, those of each needle to its end.
@@ -138,7 +138,7 @@ class Cursor(RowRepeats):
         elif isinstance(element, Spread):
             self._spread(element, items)
         elif isinstance(element, PickUp):
-            number = self.supplies.picked(element) if self.supplies.picked is not None else 0
+            number = self.supplies.picked(element)
             if number < 1:
                 raise MisfitError(element.place, "no rows were worked there to pick up from.")
             self.advance(Run("pu", number, self.yarn), items)
@@ -220,8 +220,6 @@ class Cursor(RowRepeats):
         items.append(Run("w&t" if method == "wrap" else "turn", 1, self.yarn))
 
     def _chart(self, element: ChartPart, items: list[Item]) -> None:
-        if self.supplies.chart is None:
-            raise MisfitError(element.place, f'there is no chart "{element.name}".')
         room = element.over.of(self.size) if element.over is not None else self.goal(element) - self.used
         drawn = self.supplies.chart(element, room)
         inner = room - drawn.edges
@@ -373,9 +371,7 @@ class Cursor(RowRepeats):
     def _stretch(self, number: int, element: Work | Until, items: list[Item]) -> None:
         """Work stitches in a fabric called by its name."""
         self.need(number, f"working {number} in {element.fabric} stitch", element.place)
-        cells = (("k", ""),) * number
-        if self.supplies.stretch is not None:
-            cells = self.supplies.stretch(element.fabric, self.used, number, element.place)
+        cells = self.supplies.stretch(element.fabric, self.used, number, element.place)
         runs = join_runs(
             Run(code, len(tuple(alike)), element.yarn or self.yarn)
             for code, alike in groupby(code for code, _ in cells)
@@ -387,15 +383,14 @@ class Cursor(RowRepeats):
     def _as_it_looks(self, number: int, element: Work | Until, items: list[Item]) -> None:
         """Work stitches as the pattern has them, from this side."""
         self.need(number, f"working {number} in pattern", element.place)
-        seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
+        seen = self.supplies.look(element.place)
         cells = seen[self.used : self.used + number]
         cells += (("k", ""),) * (number - len(cells))
         if element.ribbed and not is_ribbed(seen, cells):
             told = "no rib stands under these stitches, so nobody can tell which are knitted."
             raise MisfitError(element.place, told, "Write the rib with its stitches, for example k2, p2.")
         worked, broken = cross_again(cells)
-        for cable in broken if self.supplies.tell is not None else ():
-            assert self.supplies.tell is not None
+        for cable in broken:
             told = f"{cable} does not cross here: not all of its stitches stand together."
             self.supplies.tell(element.place, told)
         runs = join_runs(
@@ -418,7 +413,7 @@ class Cursor(RowRepeats):
             raise MisfitError(
                 element.place, f"the {by} changes do not fit {over} stitches: {error}"
             ) from error
-        seen = self.supplies.look(element.place) if self.supplies.look is not None else ()
+        seen = self.supplies.look(element.place)
         try:
             runs = in_fabric(phrase, seen[self.used : self.used + over])
         except ValueError as error:

@@ -9,6 +9,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from stepper.plan.model import Run
+from stepper.plan.stitches.row_elements import MisfitError
 from stepper.project.problems import Span
 from stepper.project.stitchwork import ChartPart, PickUp
 
@@ -51,15 +52,36 @@ class TwoReadings:
     """Whether the first reading is so common that it need not be told if it fits."""
 
 
+def _no_chart(part: ChartPart, room: int) -> ChartRound:
+    raise MisfitError(part.place, f'there is no chart "{part.name}" for these {room} stitches.')
+
+
+def _not_seen(place: Span) -> tuple[tuple[str, str], ...]:
+    told = "this row is worked over a part of another, so what stands below it is not known."
+    raise MisfitError(place, told, "Write its stitches, for example k1, p1, k1.")
+
+
+def _not_stretched(name: str, start: int, number: int, place: Span) -> tuple[tuple[str, str], ...]:
+    return _not_seen(place)
+
+
+def _not_picked(edge: PickUp) -> int:
+    return 0
+
+
+def _told(place: Span, words: str) -> None:
+    """Tell nothing: the row is told of where it is worked."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RoundSources:
-    """What is at hand while a round is worked."""
+    """What is at hand while a round is worked; by itself only its own stitches are."""
 
-    chart: Callable[[ChartPart, int], ChartRound] | None = None
+    chart: Callable[[ChartPart, int], ChartRound] = _no_chart
     """Returns the round of a chart, or of a pattern that the page defines, over so many stitches."""
-    look: Callable[[Span], tuple[tuple[str, str], ...]] | None = None
+    look: Callable[[Span], tuple[tuple[str, str], ...]] = _not_seen
     """Returns, for each stitch the row meets, how it goes on in pattern: a stitch, and a yarn or none."""
-    stretch: Callable[[str, int, int, Span], tuple[tuple[str, str], ...]] | None = None
+    stretch: Callable[[str, int, int, Span], tuple[tuple[str, str], ...]] = _not_stretched
     """Returns how a stretch in a fabric by its name is worked, from so many stitches on, so many wide."""
     flat: bool = False
     """Whether the piece is worked in rows."""
@@ -71,12 +93,12 @@ class RoundSources:
     """Stitches on hold by name. Unit: stitches."""
     held_by: dict[str, int] = field(default_factory=dict)
     """Line that put stitches on hold under a name in this section; worked again, it adds to them."""
-    pair: Callable[[], tuple[int, ...]] | None = None
+    pair: Callable[[], tuple[int, ...]] = tuple
     """Gives the two markers between which alone the last shaping fell, as gusset markers stand; empty where
     there are no such two. Unit: stitches from where the row begins."""
-    tell: Callable[[Span, str], None] | None = None
+    tell: Callable[[Span, str], None] = _told
     """Tells her something about the words at a place."""
-    picked: Callable[[PickUp], int] | None = None
+    picked: Callable[[PickUp], int] = _not_picked
     """Returns the number of stitches picked up along an edge. Unit: stitches."""
     readings: frozenset[tuple[int, int]] = frozenset()
     """Line and column of words that are taken in their second reading."""

@@ -15,6 +15,7 @@ from stepper.project.instructions import (
     Phrase,
     Sentence,
 )
+from stepper.project.problems import Span
 from stepper.project.reading.occasions import type_of
 from stepper.project.reading.shapings import ShapingBuilder
 from stepper.project.stitchwork import Element, Numbers, Until, Work
@@ -75,7 +76,7 @@ class EdgeBuilder(ShapingBuilder):
         change = str(tree.children[0]).lower()
         where = self._where(tree)
         stitch = "dec" if change.startswith("dec") else "inc"
-        number = 2 if re.search(r"\b(?:2|two)\b", change) else 1
+        number = self._changed(change, place)
         inset = self._inset(tree)
         edge = edge_of(where)
         if edge:
@@ -85,6 +86,16 @@ class EdgeBuilder(ShapingBuilder):
         if once and not legs[0].side and legs[0].every.values == (1,):
             return written
         return AtIntervals("", legs, False, place, written, first)
+
+    def _changed(self, change: str, place: Span) -> int:
+        """Return how many stitches are changed at an end; reported if none, or more than a decrease takes."""
+        said = re.search(r"\b(?:\d|one|two)\b", change)
+        word = said.group() if said else "one"
+        if word not in ("1", "one", "2", "two"):
+            told = f"{word} stitches changed at one end are no increase or decrease that is known here."
+            hint = 'Write the row out, or "bind off 3 sts at the beginning of the next 2 rows".'
+            self.problems.append(place.problem(told, hint))
+        return 2 if word in ("2", "two") else 1
 
     def _inset(self, tree: Any) -> int:
         """Return how far from the edge a change is worked; reported as assumed if the line does not say."""
@@ -166,7 +177,7 @@ class EdgeBuilder(ShapingBuilder):
     def _do_edge_here(self, tree: Any) -> Sentence:
         """Read "cast on 6 sts at end of row": after the stitches of the row just worked."""
         where = self._where(tree)
-        if "end" not in where.split():
+        if "end" not in where.split() or _at_both_ends(where):
             return self._do_edge_once(tree)
         place = self._tree_place(tree)
         stitch = self._edge_stitch(tree)
@@ -211,11 +222,17 @@ class EdgeBuilder(ShapingBuilder):
         if edge:
             return EdgeShaping(stitch, number, edge, legs, place, 0, first)
         change, rest = Work(stitch, number, None, place), Until("pattern", "end", None, None, place)
-        at_end = "end" in where.split() and "and" not in where.split()
+        both = _at_both_ends(where)
+        at_end = both or ("end" in where.split() and "and" not in where.split())
         if not re.search(r"beg|start", where) and not (at_end and stitch == "co"):
             self.problems.append(place.problem(f'"{where}": {_AT_BEGINNING}', _HINT))
-        row = Phrase((rest, change) if at_end else (change, rest), place)
-        return AtIntervals("", legs, False, place, row, first)
+        row = (change, rest, change) if both else (rest, change) if at_end else (change, rest)
+        return AtIntervals("", legs, False, place, Phrase(row, place), first)
+
+
+def _at_both_ends(where: str) -> bool:
+    """Return whether a change is at both ends of a row."""
+    return re.search(r"\b(?:each|both)\s+ends?\b", where) is not None
 
 
 def edge_of(where: str) -> str:

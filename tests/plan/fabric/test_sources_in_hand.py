@@ -61,3 +61,18 @@ def test_the_edge_of_a_piece_is_found_behind_stitches_cast_on_for_the_next() -> 
     assert plan.rounds[-1].before == 34
     plan = plan_of(project(f"{neck}Cast on 4 sts.\nPick up and knit 1 st in each bound-off st.\nKnit 2 rows.\nBind off."))
     assert plan.rounds[-1].before == 34
+
+
+@pytest.mark.parametrize("words", ["work 4 sts in seed stitch", "work 4 sts in pattern", "work in pattern to last 2 sts"])
+def test_a_panel_that_asks_for_what_stands_below_it_is_not_worked_plain(words: str) -> None:
+    """Its row does not know where in the round it stands: the stitches were knitted once, and nothing was said."""
+    page = f"""
+        Cast on 20 sts.
+        Work flat.
+        Leaf panel (8 sts)
+        Row 1 (RS): K2, {words}, k2.
+        Row 2: P8.
+        Row 1 (RS): K6, work row 1 of leaf panel over next 8 sts, k6.
+        Bind off.
+    """
+    assert "row 1 of leaf panel does not fit the 8 stitches it has here" in faults(project(page))

@@ -65,7 +65,7 @@ def test_only_the_stretch_just_worked_to_a_length_is_made_longer() -> None:
 @pytest.mark.parametrize(
     ("line", "flat"),
     [
-        ("Next row: K to end.", True),  # a row, and no side
+        ("Next row: BO 2, k to end.", True),  # a row, and no side, where the round is opened
         ("(WS) P to end.", True),  # a side, and no row
         ("Next row (RS): K to end.", True),
         ("Next rnd: K to end.", False),
@@ -76,3 +76,21 @@ def test_either_a_row_or_a_side_tells_that_the_piece_is_turned(line: str, *, fla
     """A round has neither."""
     plan = plan_of(project(f"Cast on 20 sts. Join in the round.\nKnit 2 rnds.\n{line}", sizes="one", size="one"))
     assert plan.rounds[-1].flat is flat
+
+
+def test_a_row_behind_rounds_that_are_closed_is_a_round_and_that_is_told() -> None:
+    """It was turned once without a word, and the rounds that the page goes on with were knitted to and fro."""
+    work = "Cast on 48 sts. Join in the round.\nKnit 6 rounds.\nNext row: *K4, m1; rep from * to end.\nKnit 3 rounds."
+    plan = plan_of(project(work, sizes="one", size="one"))
+    assert [round_.flat for round_ in plan.rounds] == [False] * 11
+    assert "speaks of a row: taken as a round" in plan.warnings[0].text
+
+
+@pytest.mark.parametrize(
+    "rows", ["Row 1: Knit.\nRow 2: Purl.", "Next row: Knit.\nNext row (WS): Purl.", "Next row: BO 4, k to end.\nNext row: BO 4, p to end."]
+)
+def test_rows_behind_rounds_are_turned_where_what_follows_says_so(rows: str) -> None:
+    """A number of its own, a wrong side or a bind-off means that the round is opened here."""
+    plan = plan_of(project(f"Cast on 28 sts. Join in the round.\nKnit 6 rounds.\n{rows}", sizes="one", size="one"))
+    assert [round_.side for round_ in plan.rounds if round_.flat] == ["RS", "WS"]
+    assert any("turned after each" in warning.text for warning in plan.warnings) is rows.startswith("Row 1")

@@ -6,6 +6,7 @@ import pytest
 
 from stepper.plan.model import Run
 from stepper.plan.stitches.phrase import WorkedPhrase, work_phrase
+from stepper.plan.stitches.round_sources import RoundSources
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.plan.stitches.run_repeats import laid_flat
 from stepper.project.instructions import Phrase
@@ -19,7 +20,11 @@ def work(text: str, count: int, *, size: int = 0, markers: tuple[int, ...] = ())
     """Work a printed round on so many stitches."""
     sentence = only(text)
     assert isinstance(sentence, Phrase)
-    return work_phrase(sentence.elements, count=count, size=size, yarn="MC", markers=markers, place=HERE)
+    plain = RoundSources(look=lambda _: (("k", ""),) * count)
+    elements = sentence.elements
+    return work_phrase(
+        elements, count=count, size=size, yarn="MC", markers=markers, place=HERE, supplies=plain
+    )
 
 
 def flat(text: str, count: int, **more: int) -> list[tuple[str, int]]:
