@@ -115,7 +115,7 @@ def refuse_other_header(path: Path, header: bytes) -> None:
         NotAJournalError: It is not an SQLite database.
         DamagedError: It is cut off.
     """
-    if header and not header.startswith(_MAGIC[: len(header)]):
+    if not header.startswith(_MAGIC[: len(header)]):
         raise not_a_journal_error(path)
     if len(header) < HEADER_BYTES:
         raise damaged_error(path)
@@ -123,8 +123,7 @@ def refuse_other_header(path: Path, header: bytes) -> None:
 
 def _asks_for_wal(path: Path) -> bool:
     with path.open("rb") as file:
-        header = file.read(HEADER_BYTES)
-    return len(header) == HEADER_BYTES and header[:16] == _MAGIC and header[18:20] == b"\x02\x02"
+        return file.read(HEADER_BYTES)[18:20] == b"\x02\x02"
 
 
 def _worked_in(path: Path, beside: Sequence[Path]) -> bytes:

@@ -77,14 +77,12 @@ def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) ->
         keep_private(each)  # one of before may have been readable by others
     try:
         connection, newest = open_existing(path, title, migrations)
-    except (DamagedError, NotAJournalError) as error:
+    except (DamagedError, NotAJournalError):
         salvaged = _from_the_damaged(path, copies, title, migrations)
         if salvaged is None:
             raise
         aside = put_in_place(path, salvaged.image, "damaged")
         connection, newest = open_existing(path, title, migrations)
-        if newest.seq < salvaged.newest.seq:
-            raise damaged_error(path) from error
         return OpenedJournal(connection=connection, newest=newest, remark=_was_damaged(path, salvaged, aside))
     salvaged = _what_goes_on(path, copies, connection, newest, title, migrations)
     if salvaged is not None:
@@ -225,7 +223,7 @@ def _what_goes_on(
 def _not_the_last(path: Path, copies: Copies, connection: sqlite3.Connection, newest: Newest) -> str:
     """Return what to say if the journal is not the one that was kept last."""
     mark = copies.mark()
-    if mark is None or mark.seq == 0:
+    if mark is None:
         return ""
     where = f"; copies of what was kept here lie in {copies_folder(path).name}"
     if mark.journal != newest.journal:

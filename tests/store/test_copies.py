@@ -182,3 +182,11 @@ def test_sittings_of_one_day_leave_the_newest_copies_and_the_last_before_them(pa
         knit(path, entry, first, first)
     entries = [int(each.stem.split("-")[-2]) for each in Copies(path).listed()]
     assert entries == [9 - back for back in range(NEWEST_KEPT + 1)]
+
+
+def test_a_folder_named_like_a_copy_is_none(path: Path, entry: MakeEntry) -> None:
+    """Someone who sorts her backups may make one; to take it for the fullest copy would be to read nothing."""
+    knit(path, entry, 1, 5)
+    (copy,) = Copies(path).listed()
+    (copy.parent / f"z{copy.name}").mkdir()
+    assert Copies(path).listed() == [copy]

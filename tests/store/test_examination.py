@@ -105,3 +105,27 @@ def test_a_form_of_tomorrow_is_refused_with_what_to_do_and_is_not_called_damaged
         with pytest.raises(SurroundingsError, match="newer version") as refused:
             examine(connection, path)
         assert not isinstance(refused.value, DamagedError)
+
+
+def test_a_first_form_without_its_title_is_noticed(path: Path) -> None:
+    """The row is a table of its own, which a lost page empties; the garment would go on without a name."""
+    with closing(connect(saved_journal(path))) as connection:
+        connection.execute("DELETE FROM garment")
+        with pytest.raises(DamagedError):
+            examine(connection, path)
+
+
+def test_a_first_form_in_which_a_text_is_none_is_noticed(path: Path) -> None:
+    """Without checksums the kind of each value is all that tells a spoilt row; here the last body, turned from a text of
+    two bytes into a blob of two: serial types 17 and 16, SQLite file format, section 2.1."""
+    with closing(connect(saved_journal(path))) as connection:
+        connection.execute(
+            "INSERT INTO entry (seq, at, kind, version, body) VALUES (4, '2025-03-03T20:15:00+01:00', 'Quux', 1, '77')"
+        )
+    content = path.read_bytes()
+    # The header of the row: its length, seq (in the key), 25 letters, 4 letters, the constant 1, 2 letters.
+    row = bytes((6, 0, 63, 21, 9, 17)) + b"2025-03-03T20:15:00+01:00" + b"Quux"
+    assert content.count(row) == 1
+    path.write_bytes(content.replace(row, row.replace(bytes((9, 17)), bytes((9, 16)), 1)))
+    with closing(connect(path)) as connection, pytest.raises(DamagedError):
+        examine(connection, path)

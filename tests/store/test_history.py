@@ -3,6 +3,7 @@ from __future__ import annotations
 import sqlite3
 from collections.abc import Callable
 from contextlib import closing
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -14,6 +15,7 @@ from stepper.store.history import (
     check_history,
     digest_at,
     read_newest,
+    write_newest,
 )
 from stepper.store.journal import Journal
 from stepper.store.records import JournalEntry
@@ -88,3 +90,15 @@ def test_twice_the_entries_of_a_garment_are_looked_at_when_it_is_opened() -> Non
     """A pullover of 40,000 stitches, told in steps of eight: 5,000 entries, and as many again for counts, notes and
     what is undone. By hand; the figures are assumptions of the project."""
     assert CHECKED_AT_OPENING == 2 * 40_000 // 8
+
+
+def test_a_row_of_the_newest_that_is_sound_in_itself_has_to_fit_the_entries(raw: sqlite3.Connection) -> None:
+    """The page with that row may come from a backup of another course with as many entries: the journal would go on
+    from a checksum that no entry has."""
+    newest = read_newest(raw)
+    with closing(raw):
+        for other in (replace(newest, digest=b"x" * 16), replace(newest, plan_digest=b"x" * 16)):
+            write_newest(raw, other)
+            assert read_newest(raw) == other
+            with pytest.raises(BrokenHistoryError, match="not the one it should be"):
+                check_history(raw)

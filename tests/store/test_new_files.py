@@ -95,3 +95,14 @@ def test_while_it_is_made_a_journal_is_one_file(path: Path) -> None:
     last = Migration(version=len(MIGRATIONS) + 1, name="look around", apply=look)
     create_journal(path, "Cuff", (*MIGRATIONS, last))
     assert seen == [[unfinished_path(path).name]]
+
+
+@pytest.mark.skipif(not hasattr(os, "symlink"), reason="this system has no links")
+def test_a_link_that_leads_nowhere_is_put_aside_too(path: Path, tmp_path: Path) -> None:
+    """The drive it points to is not plugged in today: where the link went, nobody would find her journal tomorrow."""
+    path.symlink_to(tmp_path / "not plugged in")
+    aside = put_in_place(path, b"journal", "old")
+
+    assert aside is not None
+    assert aside.readlink() == tmp_path / "not plugged in"
+    assert path.read_bytes() == b"journal"

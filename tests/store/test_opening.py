@@ -13,6 +13,7 @@ import pytest
 from stepper.errors import SurroundingsError
 from stepper.store.copies import Copies
 from stepper.store.database import connect
+from stepper.store.failures import in_use_error
 from stepper.store.journal import Journal
 from stepper.store.location import copies_folder, log_paths
 from stepper.store.opening import open_for_reading
@@ -261,3 +262,31 @@ def test_a_folder_of_copies_that_are_none_is_no_journal(path: Path) -> None:
     (copies_folder(path) / "a.journal").write_bytes(b"none")
     with pytest.raises(SurroundingsError):
         open_for_reading(path)
+
+
+def test_a_journal_that_another_program_has_open_with_a_log_is_not_knitted_into(path: Path) -> None:
+    """Its commits would go into that log, and a copy of the file alone would lack what was answered."""
+    Journal.open(path, title="A").close()
+    other = sqlite3.connect(path, timeout=0, isolation_level=None)
+    other.execute("PRAGMA journal_mode = WAL").fetchone()
+    other.execute("BEGIN")
+    other.execute("SELECT count(*) FROM entry").fetchone()
+    with pytest.raises(SurroundingsError) as refused:
+        Journal.open(path, title="A")
+    other.close()
+    assert str(refused.value) == str(in_use_error(path))
+
+
+def test_of_a_journal_put_back_from_before_its_first_entry_what_is_missing_is_told(path: Path, entry: MakeEntry) -> None:
+    """With its copies gone as well there is nothing to put in its place, and the empty one must not pass for hers."""
+    Journal.open(path, title="A").close()
+    begun = path.read_bytes()
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1), entry(2)])
+    for each in Copies(path).listed():
+        each.unlink()
+    path.write_bytes(begun)
+    with Journal.open(path, title="A") as journal:
+        assert journal.take_remarks()[0].startswith(
+            "switchback.journal ends at entry 0: 2 entries kept after it are missing"
+        )

@@ -8,8 +8,9 @@ import pytest
 
 from stepper.errors import SurroundingsError
 from stepper.store.database import connect
+from stepper.store.history import read_newest
 from stepper.store.journal import Journal
-from stepper.store.reader import journal_exists, open_reader
+from stepper.store.reader import JournalReader, journal_exists, open_reader
 from stepper.store.records import JournalEntry
 from tests.store.disk import listing, saved_journal
 
@@ -281,3 +282,42 @@ def test_a_journal_in_which_nothing_was_kept_has_nothing_newest(path: Path) -> N
     with open_reader(path) as reader:
         assert (list(reader.entries()), reader.last(), reader.count()) == ([], None, 0)
         assert (reader.plan_versions(), reader.latest_plan(), reader.latest_snapshot("f", 1)) == ((), None, None)
+
+
+def _changed_while_it_is_open(path: Path, *statements: str) -> JournalReader:
+    """Return a reader on a file that is changed behind its back after it was looked at."""
+    connection = connect(path)
+    newest = read_newest(connection)
+    for (name,) in connection.execute("SELECT name FROM sqlite_master WHERE type = 'trigger'").fetchall():
+        connection.execute(f"DROP TRIGGER {name}")
+    for each in statements:
+        connection.execute(each)
+    return JournalReader(path, connection, newest.journal)
+
+
+def test_reading_stops_at_an_entry_that_is_not_what_was_kept(path: Path, entry: MakeEntry) -> None:
+    """What lies far back is looked at only now: the rounds before it are true, and nothing after it is made up."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(n) for n in range(1, 6)])
+    reader = _changed_while_it_is_open(path, "UPDATE entry SET body = '{}' WHERE seq = 3")
+    entries = reader.entries()
+    assert [next(entries).seq, next(entries).seq] == [1, 2]
+    with pytest.raises(SurroundingsError, match="is damaged"):
+        next(entries)
+    reader.close()
+
+
+def test_a_snapshot_from_beyond_the_newest_entry_is_passed_over(path: Path, entry: MakeEntry) -> None:
+    """Left by a longer course of the garment it would put her where she has not been; the one before it still holds."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1), entry(2)])
+        journal.keep_snapshot(2, "after 2", "f", 1)
+    reader = _changed_while_it_is_open(
+        path,
+        "INSERT INTO snapshot (seq, fingerprint, codec_version, body, digest) "
+        "SELECT 3, fingerprint, codec_version, 'after 3', digest FROM snapshot",
+    )
+    found = reader.latest_snapshot("f", 1)
+    assert found is not None
+    assert (found.seq, found.body) == (2, "after 2")
+    reader.close()

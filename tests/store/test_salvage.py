@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from stepper.store.copies import Copies
@@ -8,6 +10,7 @@ from stepper.store.images import open_image
 from stepper.store.records import Newest
 from stepper.store.salvage import ReadableRows, SalvagedJournal, salvage
 from tests.store.damages import ENTRIES, Original, original
+from tests.store.disk import saved_journal
 
 
 @pytest.fixture(scope="module")
@@ -139,3 +142,37 @@ def test_a_journal_is_known_by_its_own_name_where_its_checksum_is_wrong(whole: O
     salvaged = salvage(whole.path, findings, [], "Cuff")
     assert salvaged is not None
     assert salvaged.newest.journal == name
+
+
+def test_what_stands_for_a_name_and_is_no_text_is_no_name(whole: Original) -> None:
+    """A spoilt row may hold anything; a number as the name of a journal would begin a chain of checksums with it."""
+    image = open_image(whole.path, whole.path.read_bytes())
+    image.execute("DROP TABLE newest")
+    image.execute("CREATE TABLE newest (id INTEGER PRIMARY KEY, journal, seq)")
+    image.execute("INSERT INTO newest VALUES (1, 7, 3)")
+    findings = ReadableRows()
+    findings.look_through(whole.path, image.serialize())
+    assert findings.names == []
+    assert len(findings.entries) == len(whole.bodies)
+
+
+def test_a_copy_of_the_first_form_is_no_base(tmp_path: Path) -> None:
+    """It has no checksums to go on from: whole as it is, it is passed over and not stumbled upon."""
+    copy = saved_journal(tmp_path / "first.journal")
+    assert salvage(tmp_path / "cuff.journal", ReadableRows(), [copy], "Cuff") is None
+
+
+@pytest.mark.parametrize(
+    ("said", "found", "title"), [("Cuff", "Sleeve", "Cuff"), ("", "Sleeve", "Sleeve"), ("", "", "cuff")]
+)
+def test_the_title_is_what_is_said_or_else_found_or_else_the_files_name(
+    whole: Original, tmp_path: Path, said: str, found: str, title: str
+) -> None:
+    """She sees it at the top of the screen and knows what lies in her lap; without one there is at least the file's."""
+    findings = ReadableRows()
+    findings.look_through(whole.path, whole.path.read_bytes())
+    findings.title = found
+    salvaged = salvage(tmp_path / "cuff.journal", findings, [], said)
+    assert salvaged is not None
+    kept = open_image(whole.path, salvaged.image).execute("SELECT title FROM garment").fetchone()
+    assert kept == (title,)
