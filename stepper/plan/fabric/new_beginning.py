@@ -64,7 +64,9 @@ def begin_further(instruction: BeginFurther, needles: Needles) -> None:
         return
     number, place = instruction.number.of(needles.size), instruction.place
     last = _last_of_section(needles)
-    if last is None or needles.short_rows.gap is not None or (needles.flat and not closes(last)):
+    cast_on = last is not None and not last.before and all(run.stitch == "co" for run in flatten(last.phrase))
+    behind_rows = needles.flat and last is not None and not closes(last)
+    if last is None or cast_on or needles.short_rows.gap is not None or behind_rows:
         needles.miss(place, "no round was worked before this that a new beginning could lie behind.")
         return
     if not 0 < number < needles.count:
@@ -82,8 +84,8 @@ def begin_further(instruction: BeginFurther, needles: Needles) -> None:
         needles.miss(place, told, "Move the beginning where the fabric is plain.")
         return
     more = f"{number} more stitches" if number > 1 else "one more stitch"
-    remark = f"knit {more}: from here on the round begins there"
-    needles.drafts[-1] = replace(last, remarks=(*last.remarks, remark), template=None)
+    needles.remarks.append(f"knit {more}: from here on the round begins there")
+    needles.drafts[-1] = replace(last, template=None)
     needles.markers = tuple(sorted({(mark - number) % needles.count for mark in needles.markers} - {0}))
     if columns is not None:
         columns = [*columns[number:], *((*column[1:], *column[:1]) for column in columns[:number])]

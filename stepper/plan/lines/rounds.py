@@ -87,9 +87,8 @@ def begin_round_at(place: int, template: Template, needles: Needles) -> None:
     marks = (mark for mark in needles.markers if mark != place)
     needles.markers = tuple(sorted((mark - place) % needles.count for mark in marks))
     needles.ends = ()
-    last = needles.drafts[-1]
     more = f"{place} more stitches" if place > 1 else "one more stitch"
-    last.remarks = (*last.remarks, f"work {more}, to the new beginning of the round")
+    needles.remarks.append(f"work {more}, to the new beginning of the round")
 
 
 def _yarns_known(template: Template, needles: Needles) -> bool:

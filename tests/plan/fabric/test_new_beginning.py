@@ -53,3 +53,15 @@ def test_a_length_ends_with_that_round() -> None:
 def test_a_round_that_cannot_stop_there_is_refused(work: str) -> None:
     """More stitches than it has, a shaping among them, or a row: nobody knits that."""
     assert faults(project(f"{work}\nBind off."))
+
+
+def test_the_stitches_to_a_new_beginning_are_told_behind_the_round_and_not_before_it() -> None:
+    """Said with the round before, she would have knitted them first, and that round would have run out of stitches."""
+    rounds = plan_of(project(f"{HEAD}Knit 1 round.\nK9, pm for new beg of rnd.\nKnit 3 rounds.\nBind off.")).rounds
+    said = [any("knit 9 more stitches" in remark for remark in each.remarks) for each in rounds]
+    assert said == [False, False, True, False, False, False]
+
+
+def test_behind_a_cast_on_there_is_no_round_whose_beginning_could_move() -> None:
+    """The nine stitches would be the only ones of their round, and the plan would count on a whole one."""
+    assert "no round was worked before this" in faults(project(f"{HEAD}K9, pm for new beg of rnd.\nKnit 3 rounds.\nBind off."))
