@@ -120,6 +120,8 @@ class Hold:
     """Whether they reach to the next marker."""
     rest: bool = False
     """Whether they are called the remaining ones, so that no others may be left."""
+    worked: bool = False
+    """Whether the row has just worked them: `K8, place these sts on hold, bind off 12, k to end`."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,6 +12,8 @@ from itertools import takewhile
 from stepper.plan.checks.counts import check_count
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.established import asks_pattern, establish
+from stepper.plan.fabric.named_patterns import first_row
+from stepper.plan.lines.durations import cycle_of
 from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.lines.repeated_rounds import fill_numbers
 from stepper.plan.lines.rounds import work_template
@@ -239,16 +241,22 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
     row = row_of(line)
     for sentence in _lead(line):
         work(sentence, needles)
-    if isinstance(row, WorkRounds) and isinstance(row.duration, Rounds) and not is_one_round_in_pattern(row):
+    fabric = _names_a_fabric(row, line)
+    rounds_given = isinstance(row, WorkRounds) and isinstance(row.duration, Rounds)
+    if rounds_given and not fabric and not is_one_round_in_pattern(row):
         needles.report(
             row.place,
             "a numbered line gives one round, not a number of rounds.",
             "Write what each of the rounds is, for example Rnds 1-4: Knit.",
         )
         return
-    if isinstance(row, Repeated):
+    if isinstance(row, Repeated) or fabric:
         if id(line) not in spread:
-            spread[id(line)] = fill_numbers(line, row, needles)
+            spread[id(line)] = (
+                fill_numbers(line, row, needles)
+                if isinstance(row, Repeated)
+                else _rows_in(row, line, needles)
+            )
         rounds = spread[id(line)]
         if rounds:
             _work_written(number, line, rounds[line.numbers.index(number)], needles)
@@ -266,6 +274,24 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
     if line.label:
         needles.section.named[line.label.lower()] = replace(template, side=line.side)
     _work_written(number, line, template, needles)
+
+
+def _names_a_fabric(row: Sentence, line: Line) -> bool:
+    """Return whether a line for several rows in turn names the fabric of all: `Rows 3-6: St st`."""
+    if not isinstance(row, WorkRounds) or not row.once or row.edges is not None or len(line.numbers) < 2:
+        return False
+    in_turn = line.numbers == tuple(range(line.numbers[0], line.numbers[-1] + 1))
+    return in_turn and row.manner not in ("pattern", "rib")
+
+
+def _rows_in(row: Sentence, line: Line, needles: Needles) -> tuple[Template, ...]:
+    """Return a row of a fabric for each number of a line; none, reported, if it does not fit."""
+    assert isinstance(row, WorkRounds)
+    cycle = cycle_of(row, needles)
+    first = first_row(row, cycle, needles) if cycle is not None else None
+    if cycle is None or first is None:
+        return ()
+    return tuple(cycle[(first + at) % len(cycle)] for at in range(len(line.numbers)))
 
 
 def _work_written(number: int, line: Line, template: Template, needles: Needles) -> None:

@@ -85,6 +85,8 @@ def match_other_side(instruction: AsPart, needles: Needles) -> None:
         told = "no first side of this part is known, that begins where the other is put on hold."
         needles.miss(place, told, "Write the rows of this side out.", anywhere=True)
         return
+    # Where the row that parts them is worked over both, the rows of the first side begin behind it.
+    parted += {run.stitch for run in runs_written(drafts[parted].phrase)} == {"rest", "hold"}
     first, done = drafts[parted:back], len(drafts) - back - 1
     if done >= len(first) or (done and first[done].side != needles.side):
         needles.miss(place, "the rows of this side do not go on as those of the first side.", anywhere=True)

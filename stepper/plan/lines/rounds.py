@@ -13,6 +13,7 @@ from stepper.plan.fabric.sources_in_hand import supplies_of
 from stepper.plan.lines.buttonholes import over_openings
 from stepper.plan.lines.gaps import refuse_across_gap
 from stepper.plan.lines.heel_rows import as_far_as_meant
+from stepper.plan.lines.just_held import hold_what_was_worked
 from stepper.plan.lines.short_row_method import tell_turning
 from stepper.plan.model import Item, flatten
 from stepper.plan.state.needles import MOST_ROUNDS, Needles, PartReachedError
@@ -72,6 +73,8 @@ def work_template(template: Template, needles: Needles) -> None:
         worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held)
     )
     needles.ends = worked.ends
+    if worked.behind:
+        hold_what_was_worked(worked, template, needles)
     needles.short_rows.gap, needles.short_rows.turns = worked.left.gap, worked.left.turns
     if worked.begins and not needles.flat:
         begin_round_at(worked.begins, template, needles)

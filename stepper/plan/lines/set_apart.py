@@ -62,17 +62,32 @@ def _hold(instruction: SetApart, number: int, others: tuple[int, ...], needles: 
     names: list[str] = []
     for _ in others:
         names.append(name_apart(wanted if len(others) == 1 else UNNAMED, (*needles.held, *names)))
-    holds = (Run("hold", waiting, name) for waiting, name in zip(others, names, strict=True))
-    items: tuple[Item, ...] = (Run("rest", number, needles.yarn), *holds)
-    keep_held(items, needles)
-    needles.held.update(zip(names, others, strict=True))
-    needles.markers = tuple(mark for mark in needles.markers if mark < number)
+    part(number, tuple(zip(names, others, strict=True)), needles)
     if len(others) == 1 and not instruction.held:
         told = "" if is_unnamed(names[0]) else f", for {names[0]}"
         needles.warn(instruction.place, f"the other {others[0]} stitches wait on hold{told}.")
+    needles.last.apart = len(needles.drafts)
+
+
+def part(number: int, others: tuple[tuple[str, int], ...], needles: Needles) -> None:
+    """Go on with the stitches that come next, and leave those beyond them on hold.
+
+    Args:
+        number: How many come next.
+        others: Names and stitches of what lies beyond, in the order in which the next row would come to it.
+        needles: The knitting in hand.
+    """
+    items: tuple[Item, ...] = (
+        Run("rest", number, needles.yarn),
+        *(Run("hold", waiting, name) for name, waiting in others),
+    )
+    keep_held(items, needles)
+    needles.held.update(others)
+    # Markers are counted from where right-side rows begin; before a wrong-side row that is among the others.
+    before = needles.count - number if needles.wrong else 0
+    needles.markers = tuple(mark - before for mark in needles.markers if 0 < mark - before < number)
     needles.emit(items, number, divide=True)
     needles.ends = ()
-    needles.last.apart = len(needles.drafts)
 
 
 def take_as_the_others(instruction: Phrase, needles: Needles) -> bool:

@@ -20,6 +20,7 @@ from stepper.plan.stitches.places import begins_round
 from stepper.plan.stitches.rib_cells import is_ribbed
 from stepper.plan.stitches.row_elements import (
     UNNAMED,
+    JustWorked,
     MisfitError,
     held_stitches,
     is_short,
@@ -57,6 +58,8 @@ class Cursor(RowRepeats):
 
     method: str
     held: list[tuple[str, int]] = field(default_factory=list)
+    behind: list[JustWorked] = field(default_factory=list)
+    """Stitches that go on hold when the row has worked them."""
     returned: list[str] = field(default_factory=list)
     called: frozenset[str] = frozenset()
     """Parts on hold that the line names."""
@@ -111,7 +114,9 @@ class Cursor(RowRepeats):
             MisfitError: one of them does not fit.
         """
         items: list[Item] = []
+        last = begun = self.made
         for number, element in enumerate(elements):
+            last, begun = begun, self.made
             self.steps += 1
             if self.made > MOST_STITCHES or self.steps > _MOST_STEPS:
                 raise MisfitError(element.place, "this comes to more stitches than any round has.")
@@ -124,6 +129,8 @@ class Cursor(RowRepeats):
                 self._until(element, items)
             elif isinstance(element, Mark):
                 self._mark(element, items)
+            elif isinstance(element, Hold) and element.worked:
+                self.behind.append(JustWorked(hold=element, last=last, end=self.made))
             elif isinstance(element, Hold):
                 self._hold(element, items, works_on=_works_on(elements[number + 1 :]))
             elif isinstance(element, TurnHere):

@@ -12,7 +12,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.stitches.cursor import Cursor
 from stepper.plan.stitches.round_sources import RoundSources
-from stepper.plan.stitches.row_elements import MisfitError
+from stepper.plan.stitches.row_elements import JustWorked, MisfitError
 from stepper.plan.stitches.row_facing import Facing, Left, leave
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Across, Element
@@ -31,6 +31,8 @@ class WorkedPhrase:
     """Stitches put on hold: name and number."""
     left: Left
     """The places on the needles after it."""
+    behind: tuple[JustWorked, ...] = ()
+    """Stitches of its own that go on hold, in the order worked."""
     turned: bool = False
     parted: bool = False
     """Whether it ended at a turn with the rest put on hold, so that rows follow."""
@@ -97,6 +99,7 @@ def work_phrase(
         left=left,
         turned=cursor.turned,
         parted=cursor.parted,
+        behind=tuple(cursor.behind),
         returned=tuple(cursor.returned),
         charts=tuple(cursor.charts),
         begins=cursor.begins if plain and cursor.begins < after else 0,

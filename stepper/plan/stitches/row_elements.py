@@ -4,6 +4,7 @@ I/O."""
 from __future__ import annotations
 
 from collections.abc import Container, Iterable
+from dataclasses import dataclass
 from typing import Final
 
 from stepper.craft.stitches import stitch
@@ -35,6 +36,17 @@ def name_apart(name: str, taken: Container[str]) -> str:
     """Return a name under which no stitches wait yet: of two sleeves, neither is the other's stitches."""
     names = (name, *(f"{which} {name}" for which in ("second", "third", "fourth", "fifth", "sixth")))
     return next((other for other in names if other not in taken), name)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JustWorked:
+    """Stitches that a row has worked and that go on hold: `K8, place these sts on a holder, bind off 12`."""
+
+    hold: Hold
+    last: int
+    """Where the words in front of it begin. Unit: stitches that the row has made."""
+    end: int
+    """Where it stands."""
 
 
 class MisfitError(Exception):
@@ -160,6 +172,8 @@ def fixed_uses(element: Element, size: int) -> int:
     """Return the stitches an element uses by its own number. Raises MisfitError if it is open-ended."""
     if isinstance(element, Work):
         return element.times.of(size) * (1 if element.stitch == "pattern" else stitch(element.stitch).uses)
+    if isinstance(element, Hold) and element.worked:
+        return 0
     if isinstance(element, Hold) and element.times is not None:
         return element.times.of(size)
     if isinstance(element, Mark | TurnHere | PickUp | Across):

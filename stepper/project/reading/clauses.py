@@ -61,7 +61,10 @@ _EACH_SIDE = re.compile(
     re.I,
 )
 """Stitches bound off at both sides of a piece, which no row before it can hold."""
-_ONE_ROW = re.compile(r"\bof\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+(?:row|rnd|round)\s*$", re.I)
+_ONE_ROW = re.compile(
+    r"\b(?:of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+(?:row|rnd|round)|at\s+(?:the\s+)?(?:armhole|neck|front)\s+(?:side|edge|end))\s*$",
+    re.I,
+)
 """What is worked in one row, named as a whole."""
 _SET = re.compile(r"\d|\buntil\b|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b", re.I)
 _SHARED = re.compile(rf"\d\s+(?:more\s+)?{_ROWS}.*\b(?:until|times|twice|once|for)\b", re.I)

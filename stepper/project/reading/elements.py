@@ -344,9 +344,15 @@ class ElementBuilder:
         goal = {"star_end": "end", "star_fit": "fit"}.get(rep.data, "rest")
         return Several(self._inside(inside), None, goal, None, place)
 
+    def _el_over_openings_in(self, tree: Any) -> Element:
+        self._established(tree)
+        return self._over_openings("pattern", tree)
+
     def _el_over_openings(self, tree: Any) -> Element:
+        return self._over_openings(_stitch(tree.children[0].children[0]), tree)
+
+    def _over_openings(self, code: str, tree: Any) -> Element:
         place = self._tree_place(tree)
-        code = _stitch(tree.children[0].children[0])
         cast_on = Work("co", self._numbers(tree.children[1]), None, place)
         each = Several((Until(code, "opening", None, None, place), cast_on), None, "openings", None, place)
         return Several((each, Until(code, "end", None, None, place)), self._one(place), "times", None, place)
@@ -369,6 +375,12 @@ class ElementBuilder:
         )
 
     _el_hold_rem = _el_hold
+
+    def _el_hold_worked(self, tree: Any) -> Element:
+        tokens = {child.type: child for child in tree.children if isinstance(child, Token)}
+        number = self._numbers(tokens["NUMBERS"]) if "NUMBERS" in tokens else None
+        name = name_part(str(tokens.get("FOR_NAME", "")))
+        return Hold(number, name, self._tree_place(tree), worked=True)
 
     def _el_hold_all(self, tree: Any) -> Element:
         name = next((str(token) for token in tree.children if getattr(token, "type", "") == "FOR_NAME"), "")

@@ -11,8 +11,10 @@ Source: the wording of patterns in print, US and UK; common practice.
 from __future__ import annotations
 
 from stepper.project.rewording.style.advice_synonyms import ADVICE
+from stepper.project.rewording.style.booklet_synonyms import BOOKLET_WORDS, BOOKLETS
 from stepper.project.rewording.style.brief_synonyms import BRIEF, BRIEF_WORDS
 from stepper.project.rewording.style.british_synonyms import BRITISH
+from stepper.project.rewording.style.explained_synonyms import EXPLAINED
 from stepper.project.rewording.style.head_synonyms import HEADS
 from stepper.project.rewording.style.homely_synonyms import HOMELY
 from stepper.project.rewording.style.homespun_synonyms import HOMESPUN
@@ -54,6 +56,7 @@ from stepper.project.rewording.work.until_synonyms import UNTIL
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
+    *BOOKLET_WORDS,
     *MAGAZINE_WORDS,
     *BRIEF_WORDS,
     *OWN_LENGTHS,
@@ -96,5 +99,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *MAGAZINES,
     *BRIEF,
     *PRINTING,
+    *BOOKLETS,
+    *EXPLAINED,
 )
 """Every other wording, in the order tried."""

@@ -15,7 +15,7 @@ from stepper.project.reading.unsupported import find_unsupported
         ("Work both sleeves at the same time.", "two pieces at once"),
         ("Rep rows 1 and 2 until all gusset sts have been worked.", "stitches that the page does not count"),
         ("Crochet around the neck.", "crochet"),
-        ("K11, place these sts on a holder, k to end.", "stitches to be held that this row has just worked"),
+        ("K11, place these sts aside, k to end.", "stitches to be held that this row has just worked"),
         ("K to marker, place 10 sts just worked on holder.", "stitches to be held that this row has just worked"),
         ("K10, join a second ball of yarn, k to end.", "two pieces at once"),
         ("Work back and forth on first 20 sts only.", "rows over a part of the stitches"),

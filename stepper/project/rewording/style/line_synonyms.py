@@ -219,9 +219,17 @@ LINES: tuple[Synonym, ...] = (
     ),
     row(
         "with",
-        r"\b[Ww]ith\s+(MC|CC\d?|[A-Z])\s*,?\s+([KkPp]\s?\d+)(?=\s*[,;])",
+        r"\b[Ww]ith\s+(MC|CC\d?|[A-Z])\s*,?\s+([KkPp]\s?\d+)(?=\s*[,;]\s*(?:and\s+)?[Ww]ith\s+(?:MC|CC\d?|[A-Z])\b)",
         r"\2 in \1",
         "*With A k1, with B k1; rep from * to end.",
+        exact=True,
+        again=True,
+    ),
+    row(
+        "with",
+        r"(\bin\s+(?:MC|CC\d?|[A-Z])\s*[,;]\s*(?:and\s+)?)[Ww]ith\s+(MC|CC\d?|[A-Z])\s*,?\s+([KkPp]\s?\d+)(?=\s*[,;])",
+        r"\1\3 in \2",
+        "*With A k1, with B k2; rep from * to end.",
         exact=True,
         again=True,
     ),

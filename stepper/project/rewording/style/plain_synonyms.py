@@ -38,7 +38,7 @@ EVERYDAY: tuple[Synonym, ...] = (
     ),
     row("rib", r"\brib(?:bing)?\s+patt(?:ern)?\b\.?(?=\s*[,.;]|\s*$|\s+(?:for|until)\b)", "rib", "Work in rib pattern for 3 rounds."),
     row("very", r"\bvery\s+loosely\b", "loosely", "Cast off very loosely."),
-    row("incr|decr", r"\b(inc|dec)r\b\.?(?=\s+\d)", r"\1", "Incr. 3 sts at each end of next row."),
+    row("incr|decr", r"\b(inc|dec)r\b\.?(?=\s+\d)", r"\1", "Incr. 1 st at each end of next row."),
     row("(", r"\s*\(\s*(?P<said>all\s+sizes)\s*\)", "", "Work in k1, p1 rib for 2 cm (all sizes).", spelt_out=True),
     row(
         "working",

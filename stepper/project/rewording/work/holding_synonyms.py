@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES, SIZE
-from stepper.project.rewording.synonym import HELD_BY, KEPT, STS, N, Synonym, row
+from stepper.project.rewording.synonym import HELD_BY, KEPT, OFF, STS, N, Synonym, row
 
 _PUT = r"(?:place|put|slip|sl|leave|leaving|transfer|move)"
 _BACK = r"(?:place|put|slip|sl|transfer|return|move)"
@@ -36,6 +36,23 @@ HOLDING: tuple[Synonym, ...] = (
         rf"\b({_PUT}\s+[^.,;]*?\b{STS}\s+(?:on|onto|to))\s+(?:(?:an?\s+)?(?:length\s+of\s+)?(?:spare\s+|contrast(?:ing)?\s+)?(?:thread|string|safety\s+pin)|(?:an?\s+)?(?:length\s+of\s+|spare\s+|contrast(?:ing)?\s+|smooth\s+)+yarn)\b",
         r"\1 a holder",
         "K10, put next 12 sts on a thread, k to end.",
+    ),
+    # --- stitches that the row has just worked ---
+    row(
+        "these|those|them|just worked|just knit",
+        rf"((?:[\d)\]]|\b{STS}|\b(?:needle|marker|end|patt(?:ern)?|rib|tog)\b))(?:\s*[,;]\s*|\s+(?=(?:and|then)\s))(?:and\s+|then\s+)*{_PUT}\s+(?:these|those|them|(?:the\s+)?(?={N}\s+{STS}\s+just\s))\s*({N}(?=\s))?\s*(?:{STS})?"
+        rf"(?:\s+just\s+(?:worked|knit(?:ted)?|purled))?\s+(?:on|onto|on\s+to|to)\s+{HELD_BY}(?=\s+for\s|\s*[,;.]|\s+(?:and|then)\b)",
+        r"\1, hold these \2 sts",
+        "K8 and place these 8 sts on a holder, bind off 12 sts, k to end.",
+    ),
+    row(
+        "right needle|right-hand needle|right hand needle",
+        rf"(\bhold\s+these\b[^.]*?\b(?:{OFF}|bo)\s+{N}(?:\s+{STS})?(?:\s+for\s+(?:the\s+)?[a-z ]+?)?\s*,\s*(?:and\s+|then\s+)*)(k|p|knit|purl|work)\s+"
+        rf"(?P<said>until\s+(?:there\s+are\s+|you\s+have\s+)({N})\s+{STS}\s+on\s+(?:the\s+)?right(?:[-\s]hand)?\s+needle)(?=\s*[,;]|\s+(?:and|then)\b)",
+        r"\1\2 \4",
+        "K8 and place these sts on a holder, bind off 4 sts, k until there are 16 sts on right needle, place these sts on a holder, bind off 4 sts, k to end.",
+        again=True,
+        spelt_out=True,
     ),
     row(
         "aside|leave",

@@ -1,0 +1,96 @@
+"""Put stitches on hold that a row has just worked: "K8, place these sts on a holder, bind off 12". No I/O.
+
+The row is worked as if nothing were held. What it has worked first lies at the far end of the needle then, so
+the next row works back over the stitches behind, and the others wait. How many they are is counted: all from
+the beginning of the row, or from where stitches were bound off, to where the line says so. Source: a neck
+divided in one row, common practice.
+"""
+
+from __future__ import annotations
+
+from stepper.plan.drafts import Template
+from stepper.plan.lines.set_apart import part
+from stepper.plan.model import flatten
+from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.phrase import WorkedPhrase
+from stepper.plan.stitches.row_elements import UNNAMED, JustWorked, MisfitError, name_apart
+from stepper.project.problems import Span
+from stepper.project.stitchwork import Hold
+
+
+def hold_what_was_worked(worked: WorkedPhrase, template: Template, needles: Needles) -> None:
+    """Put stitches of the row just worked on hold, and go on with those that the row has worked last."""
+    try:
+        others = _others(worked, template, needles)
+    except MisfitError as misfit:
+        needles.miss(misfit.place, misfit.message, misfit.hint)
+        return
+    part(needles.count - sum(number for _, number in others), others, needles)
+
+
+def _others(worked: WorkedPhrase, template: Template, needles: Needles) -> tuple[tuple[str, int], ...]:
+    """Return names and stitches of the parts that wait, as the next row would come to them.
+
+    Raises:
+        MisfitError: it is not clear which they are, or they are not as many as printed.
+    """
+    place = worked.behind[0].hold.place
+    told = sum(isinstance(one, Hold) and one.worked for one in template.elements)
+    if told != len(worked.behind) or worked.held:
+        raise _unclear(place, "which stitches go on hold here is not clear within a repeat.")
+    last = needles.drafts[-1]
+    whole = worked.left.gap is None and not worked.turned and not last.from_turn
+    if not needles.flat or not last.flat or not whole:
+        raise _unclear(place, "stitches just worked go on hold only in whole rows, not in rounds.")
+    bounds = [0, *_bound_off_at(worked)]
+    others: list[tuple[str, int]] = []
+    done = 0
+    for one in worked.behind:
+        start = max((bound for bound in (*bounds, done) if bound < one.end), default=0)
+        if start != done:
+            raise _unclear(
+                one.hold.place,
+                f"the line holds stitches behind the {start - done} before them, which nobody works then.",
+            )
+        number = _counted(one, start, needles.size)
+        taken = {*needles.held, *(name for name, _ in others)}
+        others.append((name_apart(one.hold.name or UNNAMED, taken), number))
+        done = one.end
+    if done >= worked.after:
+        raise _unclear(
+            worked.behind[-1].hold.place, "all stitches of the row go on hold, and none are worked behind."
+        )
+    return tuple(reversed(others))
+
+
+def _counted(one: JustWorked, start: int, size: int) -> int:
+    """Return how many stitches go on hold.
+
+    Raises:
+        MisfitError: there are none, or not as many as printed, or it may be fewer.
+    """
+    number, said = one.end - start, one.hold.times
+    if said is not None and said.of(size) != number:
+        raise _unclear(
+            one.hold.place,
+            f"{said.of(size)} stitches go on hold of the {number} that the row has worked there.",
+        )
+    if number < 1 or (said is None and one.last > start):
+        raise _unclear(one.hold.place, "the line does not say how many of its stitches go on hold.")
+    return number
+
+
+def _unclear(place: Span, told: str) -> MisfitError:
+    return MisfitError(
+        place, told, 'Hold them at the end of the next row: "P11, hold 11 for right shoulder."'
+    )
+
+
+def _bound_off_at(worked: WorkedPhrase) -> list[int]:
+    """Return where the row bound off stitches. Unit: stitches it had made there."""
+    made, at = 0, []
+    for run in flatten(worked.items):
+        if run.stitch == "bo":
+            at.append(made)
+        made += run.leaves
+    return at
