@@ -170,14 +170,14 @@ def _rib(name: str) -> StitchPattern | None:
     if not re.fullmatch(RIB, name):
         return None
     by = re.match(r"(\d+|[a-z]+?)\s*(?:x|/|[\s-]?by[\s-]?)\s*(\d+|[a-z]+)\b", name)
-    if by is not None and not re.match(r"\(?\s*[kp]\s?\d", name):
+    if by is not None:
         knit, purl = (_SMALL.get(word) or int(word) for word in by.groups())
         stitches = [("k", knit), ("p", purl)]
     else:
         found = re.findall(r"([kp])\s?(\d{1,2})(\s*tbl\b|\s+through)?", name)
         stitches = [(f"{code} tbl" if tbl else code, int(times)) for code, times, tbl in found]
     row = tuple(code for code, times in stitches for _ in range(times))
-    if not row or len({code for code, _ in stitches}) < 2:
+    if len(set(row)) < 2:
         return None
     ends, at = [], 0
     for _, times in stitches[:-1]:

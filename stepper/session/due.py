@@ -105,8 +105,7 @@ def tell_due(plan: Plan, before: State, event: Advanced | Placed, after: State) 
         after: The state at the beginning of the next one.
     """
     place = event.place
-    if not place.stitch:
-        yield from inquiry.ask_checks(plan, after, place.index - 1, event.origin.index)
+    yield from inquiry.ask_checks(plan, after, place.index - 1, event.origin.index)
     stretch = plan.stretch_at(place.index)
     if stretch is not None and place.index == stretch.last + 1 - MEASURE_ROUNDS_LEFT > stretch.origin:
         yield AskLength(target_mm=stretch.target_mm, section=plan.rounds[place.index].section)

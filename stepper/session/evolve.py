@@ -103,6 +103,8 @@ def _read_on(state: State, event: Event) -> ReadingAlong | None:
         if event.place.index != reading.index:
             return None
         return reading if isinstance(event, Advanced | Placed) else replace(reading, held=True)
+    if isinstance(event, Counted) and event.agrees and event.worked:
+        return None  # the round is finished with it
     return replace(reading, held=True) if isinstance(event, Undone) else reading
 
 

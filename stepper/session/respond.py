@@ -94,10 +94,10 @@ def respond(
         events: What happened; empty if the cue only asked.
         after: The state after them.
     """
-    if after.question is not None and isinstance(cue, Silence):
-        return () if before.asleep or before.closed else tuple(ask_place(after))
     if isinstance(cue, Silence):
-        return () if before.asleep or before.closed else tuple(inquiry.tell_spot(plan, before))
+        if before.asleep or before.closed:
+            return ()
+        return tuple(inquiry.tell_spot(plan, before) if before.question is None else ask_place(before))
     if before.question is not None:  # the place itself is open
         return _answer(plan, before, cue, events, after)
     if cue is None or isinstance(cue, Beat) or before.asleep or not was_silent(plan, before, cue.at):

@@ -84,7 +84,7 @@ def seconds_of_lead(round_: Round) -> float:
     The first round of a section is named in full.
     """
     word = "row" if round_.flat else "round"
-    side = ", wrong side" if round_.flat and round_.side == "WS" else ""
+    side = ", wrong side" if round_.side == "WS" else ""
     if round_.number > 1:
         return _words_s(word, (round_.number,)) + seconds_of(f"{side}:")
     chart = f", chart {round_.chart} {word} one" if round_.chart is not None else ""

@@ -105,8 +105,7 @@ def _shared_out(remarks: Iterable[str]) -> Iterator[tuple[str, ...]]:
             yield tuple(held)
             held = []
         held.append(each)
-    if held:
-        yield tuple(held)
+    yield tuple(held)
 
 
 _UNITS: Final = re.compile(r"\b(mm|cm|sts|RS|WS)\b")

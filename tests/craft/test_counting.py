@@ -127,3 +127,11 @@ def test_bad_arguments_are_refused() -> None:
         learned_fault_rate(-1, 0)
     with pytest.raises(ValueError, match=r"got 0, -1"):
         learned_fault_rate(0, -1)
+
+
+def test_ripping_may_cost_no_time_and_a_round_may_have_one_stitch() -> None:
+    """The smallest that make sense are taken, and what is just below is refused."""
+    assert CountCosts(faults_per_stitch=0.001, knit_s=1.0, count_s=1.0, rip_s=0.0).rip_s == 0
+    for rip_s in (-0.001, float("nan")):
+        with pytest.raises(ValueError, match="0 or more"):
+            CountCosts(faults_per_stitch=0.001, knit_s=1.0, count_s=1.0, rip_s=rip_s)

@@ -245,3 +245,25 @@ def test_two_sections_are_settled_by_counting_the_smaller() -> None:
     for advice in (next_count(row), next_count(row, sparing="counts"), next_count(row, question=5)):
         assert (_needed(advice).count, _needed(advice).stitches) == ((1, 2), 10)
         assert (_needed(advice).expected_counts, _needed(advice).expected_stitches) == (1, 10)
+
+
+def test_odds_without_end_and_suspects_out_of_order_are_refused() -> None:
+    """Either would send her to count a stretch for no reason."""
+    for odds in (math.inf, math.nan, 0.0):
+        with pytest.raises(ValueError, match="odds above 0"):
+            CountedSection(stitches=5, odds=odds)
+    row = [CountedSection(stitches=5, odds=1.0)] * 4
+    for suspects in ((0, 2, 1, 3), (0, 1, 1, 3), ()):
+        with pytest.raises(ValueError, match="suspects must be"):
+            next_count(row, suspects, sparing="stitches")
+
+
+def test_suspects_that_are_no_neighbours_are_counted_one_by_one_however_dear_a_question_is() -> None:
+    """Counted together, the sections between, which are known to be right, would be counted as well."""
+    row = [CountedSection(stitches=5, odds=1.0)] * 9
+    together = next_count(row, tuple(range(5)), sparing="stitches", question=100.0)
+    apart = next_count(row, (0, 2, 4, 6, 8), sparing="stitches", question=100.0)
+    assert together is not None
+    assert apart is not None
+    assert len(together.if_wrong) > 1
+    assert (len(apart.if_wrong), apart.count[1] - apart.count[0]) == (1, 1)

@@ -61,3 +61,9 @@ def test_far_below_the_body_it_is_called_stretched() -> None:
     assert fit_word(-70, 880) == "very close"
     assert fit_word(-71, 880) == "stretched"
     assert fit_word(-71) == "very close"
+
+
+def test_just_as_far_below_the_body_as_is_usual_is_not_yet_stretched() -> None:
+    """By hand: eight hundredths of a body of 1 m are 80 mm."""
+    assert fit_word(-80.0, 1000.0) == fit_word(-80.0)
+    assert fit_word(-80.01, 1000.0) == "stretched"

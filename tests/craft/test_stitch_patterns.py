@@ -109,3 +109,9 @@ def test_in_rows_a_pattern_is_a_multiple_and_the_stitches_that_balance_it(words:
         over = count - 5 * repeat
         assert found.fits(count, flat=False) == (over == 0)
         assert found.fits(count, flat=True) == (over in (0, extra))
+
+
+@pytest.mark.parametrize("words", ["k1 p0 rib", "k0, p1 rib", "0/1 rib", "2x0 rib", "0x0 rib", "k2 k2 rib"])
+def test_a_rib_of_knit_or_purl_alone_is_none(words: str) -> None:
+    """It is stocking stitch or a slip of the pen; worked out as a rib, its ends and its elasticity would be wrong."""
+    assert find_pattern(words) is None

@@ -4,9 +4,10 @@ import pytest
 
 from stepper.session import cues
 from stepper.session.answers import ANSWERS
+from stepper.session.effects import TellHelp
 from stepper.session.machine import Session
 from stepper.session.rules import RULES, Mode
-from stepper.session.state import Day, Done, Knitting, Position, State, TimedStep
+from stepper.session.state import Day, Done, Fault, Knitting, Position, ReadingAlong, State, TimedStep
 from tests.plans import final_increase
 from tests.playbook import AT, tell
 from tests.session.test_rules import example
@@ -59,3 +60,38 @@ def test_how_long_before_a_stitch_is_nothing() -> None:
     session = Session(GARMENT, State(seq=5, last_cue_at=AT))
 
     assert tell(session, session.consider(cues.HowLong(at=AT))) == ["Nothing has been knitted yet."]
+
+
+@pytest.mark.parametrize(
+    ("open_", "named"),
+    [
+        ({"tens": (10,)}, cues.Ten),
+        ({"fault": Fault(place=Position(index=4), difference=-1)}, cues.SectionCount),
+        ({}, cues.Next),
+    ],
+)
+def test_help_names_what_fits_what_is_open_but_not_once_all_is_knitted_or_it_waits(
+    open_: dict[str, object], named: type[cues.Cue]
+) -> None:
+    """Told to count on where nothing listens, or nothing is on the needles, she would talk to the wall."""
+
+    def helped(index: int, **fields: object) -> tuple[type[cues.Cue], ...]:
+        knitting = Knitting(place=Position(index=index), **open_)  # type: ignore[arg-type] # test notation
+        state = State(seq=5, knitting=knitting, last_cue_at=AT, **fields)  # type: ignore[arg-type] # test notation
+        (told,) = ANSWERS[cues.Help](GARMENT, state, cues.Help(at=AT))
+        assert isinstance(told, TellHelp)
+        return told.cues
+
+    assert named in helped(4)
+    assert helped(len(GARMENT.rounds))[0] is cues.Back
+    assert helped(4, asleep=True)[0] is cues.Listen
+
+
+def test_help_while_reading_along_names_what_changes_the_reading() -> None:
+    """Slower and faster are what she needs then."""
+    reading = State(
+        seq=5, knitting=Knitting(place=Position(index=4)), last_cue_at=AT, reading=ReadingAlong(index=4)
+    )
+    (told,) = ANSWERS[cues.Help](GARMENT, reading, cues.Help(at=AT))
+    assert isinstance(told, TellHelp)
+    assert {cues.Slower, cues.Faster, cues.PauseReading} <= set(told.cues)

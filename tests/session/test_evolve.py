@@ -405,3 +405,58 @@ def test_a_stretch_that_grows_takes_the_mends_behind_it_along() -> None:
     )
     moved = evolve(State(knitting=knitting), measured).knitting.mends
     assert [each.index for each in moved] == [6, 10, 13, 17]
+
+
+def test_a_reminder_of_the_round_in_hand_has_been_heard() -> None:
+    """Kept, it would be said again as often as she goes back to this round."""
+    kept = evolve_all(State(), [_reminded(6), _reminded(9, at=6)]).knitting.reminders
+    assert [each.index for each in kept] == [9]
+
+
+@pytest.mark.parametrize(("back_to", "kept"), [(8, (3, 6)), (6, (3, 6)), (5, (3,)), (2, ())])
+def test_a_lifeline_is_there_as_long_as_it_is_on_or_below_the_needles(back_to: int, kept: tuple[int, ...]) -> None:
+    """Ripped back to the lifeline its thread holds the stitches; beyond it, it lies in her lap."""
+    lifelines = (Position(index=3), Position(index=6))
+    state = State(seq=1, knitting=Knitting(place=Position(index=8), lifelines=lifelines))
+    event = Tinked(at=AT, origin=Position(index=8), place=Position(index=back_to), stitches=20)
+    assert tuple(each.index for each in evolve(state, event).knitting.lifelines) == kept
+
+
+def test_a_count_that_was_right_within_what_is_off_leaves_the_mend_in() -> None:
+    """Off from the sixth round on, and the right count is of the seventh: back in the sixth, that round is still in the
+    fabric as it was worked."""
+    mend = Mend(index=9, stitch=0, change=-1, origin=6)
+    good = Verified(place=Position(index=7), stitches=20)
+    state = State(seq=1, knitting=Knitting(place=Position(index=8), verified=good, mends=(mend,)))
+    for back_to, kept in ((6, (mend,)), (5, ())):
+        event = Tinked(at=AT, origin=Position(index=8), place=Position(index=back_to), stitches=20)
+        assert evolve(state, event).knitting.mends == kept, back_to
+
+
+def test_what_names_neither_the_last_done_nor_the_last_taken_back_changes_nothing() -> None:
+    """Two taps at once, of which the second comes when the first has already done it."""
+    state = evolve_all(State(), [_step(0), _step(1), Undone(at=AT, seq=2)])
+    other = evolve(state, Undone(at=AT, seq=1 + state.seq))
+    assert (other.knitting, other.undo, other.redo) == (state.knitting, state.undo, state.redo)
+    assert state.redo != ()
+
+
+@pytest.mark.parametrize(
+    ("counted_at", "place", "kept"), [(2, 2, "all"), (2, 5, "difference"), (1, 2, "nothing"), (1, 5, "nothing")]
+)
+def test_a_fault_goes_into_a_changed_plan_only_from_the_place_it_was_counted_at(
+    counted_at: int, place: int, kept: str
+) -> None:
+    """What is off stays off, but the stretches she counted are those of the old plan; one counted earlier lies where the
+    new plan may have other stitches. The lifelines on and below the needles go along."""
+    fault = Fault(place=Position(index=counted_at), difference=-1, confirmed=True)
+    changed = PlanChanged(
+        at=AT, old_fingerprint="a", new_fingerprint="b", origin=Position(index=2), place=Position(index=place),
+        corrections=(), changes=(), have=20, want=20,
+        lifelines=(Position(index=1), Position(index=place), Position(index=place, stitch=1)),
+    )  # fmt: skip
+    state = State(seq=1, knitting=Knitting(place=Position(index=2), fault=fault))
+    knitting = evolve(state, changed).knitting
+    moved = Fault(place=Position(index=place), difference=-1)
+    assert knitting.fault == {"all": fault, "difference": moved, "nothing": None}[kept]
+    assert knitting.lifelines == (Position(index=1), Position(index=place))

@@ -460,3 +460,36 @@ def test_a_step_forth_and_back_tells_the_stitches_worked() -> None:
     assert (back.origin, back.place, back.stitches) == (Position(index=3, stitch=120), Position(index=3, stitch=102), 18)
     assert _moved(_at(1), Back(at=AT)) == (0, 0)
     assert _moved(_at(0, 1), Back(at=AT)) == (0, 0)
+
+
+def test_what_is_called_nothing_is_refused_and_the_division_is_found_without_a_label() -> None:
+    """She says what she calls it; the label of a nearer round comes first."""
+    divided = plan(("yoke", ["co40", "k40", "k30 hold10:strap", "k30"]), ("body", ["k30", "k20 hold10:pocket", "k20"]))
+
+    def gone(index: int, place: str) -> tuple[int, int] | None:
+        return _moved(Session(divided, State(seq=1, knitting=Knitting(place=Position(index=index)))), GoTo(at=AT, place=place))
+
+    assert gone(0, "the attic") is None
+    assert gone(0, "division") == (2, 0)
+    assert gone(4, "Divide") == (5, 0)
+
+
+def test_where_a_file_names_no_yarn_none_is_listed_and_a_marker_in_a_yarn_is_no_round_in_it() -> None:
+    """ "There are: ." would be half a sentence; a contrast marker is placed and not knitted."""
+    body = plan(("body", ["co40", "k20 pm:B k20", "k40:B"]), yarns={})
+    (refused,) = Session(body).consider(YarnDone(at=AT, yarn="ember")).effects
+    assert isinstance(refused, Refuse)
+    assert refused.sentence == "No yarn here is called ember."
+    marked = plan(("body", ["co40", "k20 pm:B k20", "k40:B"]))
+    assert _moved(Session(marked), YarnDone(at=AT, yarn="ember")) == (3, 0)
+
+
+def test_a_section_is_meant_by_its_words_in_any_order_and_a_rib_by_name_before_one_by_its_stitches() -> None:
+    """ "Sleeve left" is the left sleeve. A section that is called rib is the one she means, though others are ribbed."""
+    garment = plan(
+        ("cuff", ["co20", "(k2 p2)x5", "k20"]), ("left sleeve", ["k20", "k20"]), ("rib", ["k20", "(k2 p2)x5"])
+    )
+    assert round_called(garment, "sleeve left", 0) == 3
+    assert round_called(garment, "sleeve", 0) == 3
+    assert round_called(garment, "rib", 0) == 5
+    assert round_called(garment, "ribbing", 0) == 1

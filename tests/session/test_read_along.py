@@ -12,7 +12,7 @@ from stepper.session import clock_cues, cues
 from stepper.session.effects import BeatIn
 from stepper.session.machine import Session
 from stepper.session.read_along import SHORTEST_S, cut_into_runs
-from stepper.session.state import Position, ReadingAlong, State, TimedStep
+from stepper.session.state import Knitting, Position, ReadingAlong, State, TimedStep
 from tests.plans import phrase, plan
 from tests.playbook import AT, check, opened
 
@@ -187,3 +187,61 @@ def test_a_beat_on_an_empty_state_changes_nothing() -> None:
     """A timer that fires too late finds nobody reading."""
     session = Session(_plan(), State())
     assert session.consider(clock_cues.Beat(at=AT)).events == ()
+
+
+def test_a_count_that_finishes_the_round_ends_the_reading() -> None:
+    """She counts at the last run and says that the round is done. Read on into the next, the place would be a run
+    further at the next beat, though she had not begun it."""
+    body = plan(("body", ["co20", "k10 m1 k10", "k10 p11", "k21"]))
+    state = replace(opened(body).state, knitting=Knitting(place=Position(index=1, stitch=5)))
+    session = Session(body, state)
+    _say(session, cues.ReadAlong())
+    _say(session, cues.Count(stitches=21))
+    _, beat = _say(session, cues.Yes())
+    assert session.state.place == Position(index=2)
+    assert (session.state.reading, beat) == (None, None)
+
+
+def test_a_marker_before_the_first_stitch_is_said_with_it_and_a_round_of_markers_alone_is_one_run() -> None:
+    """She slips it on the way to the stitch; as a run of its own there would be nothing to do for a second."""
+    first, second = cut_into_runs(plan(("body", ["co6", "sm k2 p4"])).rounds[1])
+    assert (first.start, first.end, first.items) == (0, 2, phrase("sm k2"))
+    assert (second.start, second.end, second.items) == (2, 6, phrase("p4"))
+    markers = replace(plan(("body", ["co6", "k6"])).rounds[1], phrase=phrase("sm pm"))
+    (only,) = cut_into_runs(markers)
+    assert (only.start, only.end, only.items) == (0, 0, phrase("sm pm"))
+
+
+def test_what_is_worked_once_has_no_number_and_two_runs_are_enough_to_read() -> None:
+    """ "Repeat 1 of 1" says nothing; from two runs on there is something to tell apart."""
+    once = plan(("body", ["co8", "(k2 p2)x1 (k1 p1)x2", "k4 p4", "k8"]))
+    assert [part.repeat for part in cut_into_runs(once.rounds[1])] == [None, None, (1, 2), None, (2, 2), None]
+    for index, lines in (
+        (2, ["Knit four."]),
+        (3, ["This round is one run from end to end; there is nothing to read along."]),
+    ):
+        session = Session(once, replace(opened(once).state, knitting=Knitting(place=Position(index=index))))
+        assert _say(session, cues.ReadAlong())[0] == lines
+
+
+def test_reading_begun_anew_while_it_waits_keeps_the_pace_she_set() -> None:
+    """She says "read along" where "go on" was meant; the pace she found stays hers."""
+    state = opened(_plan()).state
+    waiting = ReadingAlong(index=1, factor=2.0, held=True)
+    session = Session(_plan(), replace(state, knitting=Knitting(place=Position(index=1)), reading=waiting))
+    lines, beat = _say(session, cues.ReadAlong())
+    assert lines == ["Repeat 1 of 3: knit two."]
+    assert beat is not None
+    assert session.state.reading == ReadingAlong(index=1, factor=2.0)
+    assert _say(session, cues.ReadAlong())[0] == ["I am reading along."]
+    assert _say(session, cues.GoOn())[0] == ["Yarn over."]  # nothing waits: the next run is meant
+
+
+def test_next_at_the_last_run_finishes_the_round_and_the_reading() -> None:
+    """ "Next" is always what comes next."""
+    body = plan(("body", ["co8", "k4 p4", "k8"]))
+    session = Session(body, replace(opened(body).state, knitting=Knitting(place=Position(index=1))))
+    _say(session, cues.ReadAlong())
+    assert _say(session, cues.Next())[0] == ["Purl four."]
+    _say(session, cues.Next())
+    assert (session.state.place, session.state.reading) == (Position(index=2), None)

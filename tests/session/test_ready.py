@@ -13,6 +13,7 @@ from stepper.session.machine import Session
 from stepper.session.ready import GetReady, find_needed, tell_ready
 from stepper.session.state import Knitting, Position, State
 from tests.fixtures import plan_named
+from tests.plans import plan
 from tests.playbook import AT
 
 
@@ -65,3 +66,11 @@ def test_it_is_said_before_the_first_stitch_of_the_round() -> None:
     told = session.consider(Next(at=AT)).effects
     kinds = [type(each) for each in told if isinstance(each, GetReady | TellStep)]
     assert kinds == [GetReady, TellStep]
+
+
+def test_a_first_needle_named_within_the_piece_is_no_change_of_needles() -> None:
+    """The line names what she has been knitting with; sent to fetch it, she would look for another."""
+    for before, needed in ((None, None), (3.75, 4.0), (4.0, None)):
+        body = plan(("body", ["co20", ("k20", {"needle_mm": before}), ("k20", {"needle_mm": 4.0})]))
+        found = find_needed(body, 2, here=1)
+        assert (None if found is None else found.needle_mm) == needed, before

@@ -7,10 +7,10 @@ from hypothesis import strategies as st
 
 from stepper.session.codec import encode_event, encode_state
 from stepper.session.cues import Cue
-from stepper.session.events import Event, Undone
+from stepper.session.events import Event, Noted, Undone
 from stepper.session.machine import Session
 from stepper.session.replay import list_standing, replay_entries, state_from_snapshot
-from stepper.session.state import State
+from stepper.session.state import Position, State
 from tests.plans import final_increase
 from tests.session.any_cue import CUES
 from tests.session.test_machine import KeptEvent
@@ -60,3 +60,14 @@ def test_what_stands_leads_to_the_same_place_without_any_undo(cues: list[Cue]) -
     assert all(one[0] < two[0] for one, two in pairwise(stands))
     clean = replay_entries(_kept([event for _, event in stands]))
     assert clean.knitting == session.state.knitting
+
+
+def test_what_was_taken_back_and_done_again_stands() -> None:
+    """The undo of an undo takes nothing else back. By hand: a step, undone, done again, undone once more."""
+    step = Noted(at="2025-03-03T20:15:00+01:00", place=Position(), text="a")
+    undone = [Undone(at=step.at, seq=seq) for seq in (1, 2, 3)]
+    events = list(enumerate([step, *undone], start=1))
+    assert list(list_standing(events[:1])) == [(1, step)]
+    assert list(list_standing(events[:2])) == []
+    assert list(list_standing(events[:3])) == [(1, step)]
+    assert list(list_standing(events)) == []

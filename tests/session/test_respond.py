@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TypeVar
 
 import pytest
@@ -9,7 +10,9 @@ from stepper.session import clock_cues, cues, events
 from stepper.session.answers import ANSWERS, TellExpected, TellSpacing, step_at
 from stepper.session.control import ask
 from stepper.session.effects import (
+    AskCount,
     AskLength,
+    AskPlace,
     BeatIn,
     Close,
     Effect,
@@ -364,3 +367,58 @@ def test_another_stride_is_said_with_the_step_it_makes_and_alone_when_all_is_kni
     """There is no step left to cut."""
     assert _kinds(Session(GARMENT, _at(8)), cues.Stride(at=AT, by=By.GAP)) == [TellStride.__name__, "TellStep"]
     assert _kinds(Session(GARMENT, _at(23)), cues.Stride(at=AT, by=By.GAP)) == [TellStride.__name__]
+
+
+LATER = "2025-03-04T20:00:00+01:00"
+"""The evening after `AT`."""
+WHERE = Question(
+    new_fingerprint="b",
+    choices=(PlaceChoice(index=2, stitch=0, section="yoke", number=1, flat=False, label=None, have=225, want=225),),
+)
+
+
+def test_in_a_long_silence_the_place_is_said_and_an_open_question_asked_but_never_to_one_who_sleeps() -> None:
+    """She has looked up from the telephone and wonders where she was; once it waits or is closed it keeps still."""
+    silence = clock_cues.Silence(at=LATER)
+
+    def heard(state: State) -> list[type[Effect]]:
+        considered = Session(GARMENT, state).consider(silence)
+        assert considered.state == state
+        return [type(each) for each in considered.effects]
+
+    here = _at(8, 6)
+    asked = replace(here, question=WHERE)
+    assert heard(here) == [TellSpot]
+    assert heard(asked) == [AskPlace]
+    for state in (here, asked):
+        assert heard(replace(state, asleep=True)) == heard(replace(state, closed=True)) == []
+
+
+@pytest.mark.parametrize("cue", [cues.Enough(at=LATER), cues.Wait(at=LATER)])
+def test_back_from_a_silence_to_end_or_to_wait_she_is_not_told_to_knit(cue: cues.Cue) -> None:
+    """The place and that it is over are said; a step read out behind it would have her begin it."""
+    told = [type(each) for each in Session(GARMENT, _at(8, 6)).consider(cue).effects]
+    assert told[0] is TellSpot
+    assert TellStep not in told
+
+
+def test_help_is_given_while_the_place_is_asked_for_too() -> None:
+    """Who does not know what to answer asks for help; the same question once more is none."""
+    asked = replace(_at(8), question=WHERE)
+    assert AskPlace not in [type(each) for each in Session(GARMENT, asked).consider(cues.Help(at=AT)).effects]
+    assert [type(each) for each in Session(GARMENT, asked).consider(cues.Where(at=AT)).effects] == [AskPlace]
+
+
+def test_a_count_that_finishes_a_round_is_not_asked_for_again_at_its_checkpoint() -> None:
+    """She has just counted all of them; to be asked for the number at once would sound as though it were doubted."""
+    body = plan(("body", ["co20", ("k10 m1 k10", {"checkpoint": "increase"}), "k21"]))
+    knitting = Knitting(place=Position(index=1, stitch=5), asking=cues.Asking.PATTERN)
+    counted = Session(body, State(seq=3, knitting=knitting))
+    finished = [cues.Count(at=AT, stitches=21), cues.Yes(at=AT)]
+    for cue in finished:
+        considered = counted.consider(cue)
+        counted.adopt(considered)
+    assert counted.state.place == Position(index=2)
+    assert AskCount not in [type(each) for each in considered.effects]
+    stepped = Session(body, State(seq=3, knitting=knitting))
+    assert AskCount in [type(each) for each in stepped.consider(cues.Next(at=AT)).effects]

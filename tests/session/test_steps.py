@@ -243,3 +243,15 @@ def test_no_step_of_a_sample_holds_more_than_a_breath(path: Path) -> None:
 
 def _once(item: Item) -> list[Run]:
     return [item] if isinstance(item, Run) else [run for inner in item.items for run in _once(inner)]
+
+
+def test_a_run_that_ends_at_a_marker_ends_there() -> None:
+    """No stitches are left of it for the section behind; "knit none" is nothing to be said. By hand, markers that the
+    round does not name after the fourth and the eighth stitch."""
+    body = plan(("body", ["co12", ("k4 p6 k2", {"markers": (4, 8)})]))
+    parts = cut_into_steps(body.rounds[1], By.MARKER)
+    assert [(part.start, part.end, part.items) for part in parts] == [
+        (0, 4, phrase("k4")),
+        (4, 8, phrase("p4")),
+        (8, 12, phrase("p2 k2")),
+    ]

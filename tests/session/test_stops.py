@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import chain
 
 from stepper.language.aloud import spell_out
@@ -13,9 +14,9 @@ from stepper.session.effects import Lead, TellStep
 from stepper.session.evolve import evolve_all
 from stepper.session.machine import Session
 from stepper.session.speech_length import seconds_of
-from stepper.session.state import Position, State
+from stepper.session.state import Position, ReadingAlong, State
 from stepper.session.steps import By, cut_into_steps
-from stepper.session.stops import list_first_catches, remarks_before, shorten_catches, stops_before
+from stepper.session.stops import list_first_catches, remarks_before, shorten_catches, stops_at, stops_before
 from tests.fixtures import plan_named
 from tests.plans import plan
 from tests.playbook import AT, check, opened
@@ -201,3 +202,14 @@ def test_rounds_at_once_lead_over_stops_and_yarns_taken_up_and_are_taken_back() 
         Only 14 lie behind.
         """,
     )
+
+
+def test_behind_the_last_round_and_while_it_is_read_along_nothing_is_told_before_the_step() -> None:
+    """All is knitted, or the runs follow one another in her pace: a remark in between would take its place."""
+    index = next(each.index for each in PICKED_UP.rounds if stops_before(PICKED_UP, each, By.ROUND))
+    state = opened(PICKED_UP).state
+    here = replace(state, knitting=replace(state.knitting, place=Position(index=index)))
+    assert stops_at(PICKED_UP, here)[1] != ()
+    assert stops_at(PICKED_UP, replace(here, reading=ReadingAlong(index=index))) == ((), ())
+    end = replace(state, knitting=replace(state.knitting, place=Position(index=len(PICKED_UP.rounds))))
+    assert stops_at(PICKED_UP, end) == ((), ())

@@ -176,8 +176,7 @@ def _sayable(job: _Job) -> Phrase | None:
 def _two_runs(job: _Job) -> Iterator[Phrase]:
     for gaps, _ in _row_gaps(job, joined=False) if job.flat else _round_gaps(job):
         larger = (Stretch(gaps.size + 1, gaps.larger),) if gaps.larger else ()
-        smaller = (Stretch(gaps.size, gaps.smaller),) if gaps.smaller else ()
-        yield (*gaps.lead, *larger, *smaller, *gaps.tail)
+        yield (*gaps.lead, *larger, Stretch(gaps.size, gaps.smaller), *gaps.tail)
 
 
 def _round_gaps(job: _Job) -> Iterator[tuple[Gaps, int]]:
@@ -207,14 +206,13 @@ def _with_ends(
 ) -> Iterator[tuple[Gaps, int]]:
     """Return the gaps of a row with its ends, if the ends leave as many stitches as such gaps take."""
     inner = job.changes - 1
-    if not (0 <= larger < inner or larger == inner == 0):
+    if not 0 <= larger < inner:
         return
     if max(lead, tail) > (size + (2 if larger else 1)) // 2:
         return
     first, behind = Stretch(lead), (Plain(tail),) if tail else ()
-    if inner:
-        start = 2 * job.changes * lead - job.plain
-        yield Gaps(size, inner - larger, larger, lead=(first,), tail=behind), start
+    start = 2 * job.changes * lead - job.plain
+    yield Gaps(size, inner - larger, larger, lead=(first,), tail=behind), start
     if joined and lead == size:
         yield Gaps(size, inner - larger + 1, larger, tail=behind, begins_larger=False), job.plain
     elif joined and lead == size + 1:

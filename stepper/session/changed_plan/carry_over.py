@@ -64,7 +64,7 @@ def _with_round_in_hand(
 ) -> tuple[Respacing, ...]:
     """Let a half-worked even round go on as it was begun, if the other plan spaces it differently."""
     place = knitting.place
-    if not place.stitch or place.index >= len(old.rounds) or not old.rounds[place.index].evenly:
+    if not place.stitch or not old.rounds[place.index].evenly:
         return carried
     index = follow(old, new, place.index)
     if index is None or index >= len(new.rounds) or any(each.index == index for each in carried):

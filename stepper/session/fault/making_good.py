@@ -145,7 +145,7 @@ def _locked(round_: Round) -> bool:
 def spread_left(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
     """Respace the rest of a round if she has made more or fewer of its changes than planned."""
     now = knitting.place
-    if fault.place != now or not now.stitch or now.index >= len(plan.rounds) or not fault.difference:
+    if fault.place != now or not now.stitch or not fault.difference:
         return []
     round_ = plan.rounds[now.index]
     spread = spread_of(round_)

@@ -133,7 +133,7 @@ def _count_between(now: Position, fault: Fault, search: Search) -> list[Remedy]:
 def _finish_first(plan: Plan, now: Position, fault: Fault, search: Search) -> list[Remedy]:
     """Finish the round and count then: where plain fabric in the middle of a round is not so plain at its
     end, and where its shaping can be seen to belong somewhere though the count is off."""
-    if not now.stitch or now.index >= len(plan.rounds) or not is_located(fault, search, now):
+    if not now.stitch or not is_located(fault, search, now):
         return []
     round_, done = plan.rounds[now.index], Position(index=now.index + 1)
     by_eye = not goes_on(plan, now, search)

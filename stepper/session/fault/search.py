@@ -117,7 +117,7 @@ def _folded(sections: Sections, fault: Fault, *, shifted: bool) -> Search:
             spot = sections.edges[answer.first] + answer.stitches - 1 if shown > 0 else None
             continue
         kept = tuple(at for at in suspects if answer.first <= at < answer.end)
-        if landmark and not inside:
+        if landmark:
             suspects = tuple(at for at in suspects if at >= answer.end) or suspects
             counted = tuple(at for at in counted if at >= answer.end) or counted
         if not inside or not kept:
@@ -198,10 +198,12 @@ def _landmark(sections: Sections, answer: Answer, off: int, suspects: tuple[int,
     Only changes can be, and only counted from where all before are known to be there.
     """
     first, end, edges = answer.first, answer.end, sections.edges
-    if sections.kind is Landmark.CHANGE and end == len(sections.counts) and first and not answer.stitches:
+    if sections.kind is not Landmark.CHANGE:
+        return 0
+    if end == len(sections.counts):
         # Nothing lies behind the last landmark: it is not there, and she counted on to the end before it.
-        return -1 if sections.counts[first] == -off and first + 1 == end else 0
-    if sections.kind is not Landmark.CHANGE or first > suspects[0] or end >= len(sections.counts):
+        return -1 if not answer.stitches and sections.counts[first] == -off and first + 1 == end else 0
+    if first > suspects[0]:
         return 0
     start, wanted = edges[first], edges[end]
     if answer.stitches in (wanted - start, wanted - start + off):
@@ -263,5 +265,5 @@ LEAST_ODDS = 1e-6
 
 def _share(plan: Plan, place: Position) -> float:
     """Return how far around the needles a place is."""
-    round_ = plan.rounds[place.index] if place.index < len(plan.rounds) else None
-    return 0.0 if round_ is None else tally_stitches(round_, place.stitch).used / max(1, round_.before)
+    round_ = plan.rounds[place.index]
+    return tally_stitches(round_, place.stitch).used / max(1, round_.before)

@@ -53,7 +53,7 @@ def goes_on(plan: Plan, now: Position, search: Search) -> bool:
         now: Where it stands.
         search: Where on the needles the fault was found to be, and how many stitches are off.
     """
-    if not now.stitch or now.index >= len(plan.rounds):
+    if not now.stitch:
         return True
     behind = search.found is not None and search.found[1] <= now.stitch
     return behind or refit_round(plan.rounds[now.index], search.difference) is not None

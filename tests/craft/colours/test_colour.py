@@ -212,3 +212,10 @@ def test_no_stronger_colour_of_that_hue_is_to_be_had_at_that_lightness(
     strengths = (4096 - step for step in range(4097))
     tried = (rgb_of_lab(Lab(wanted, own.a * each / 4096, own.b * each / 4096)) for each in strengths)
     assert change_lightness(colour, wanted) == next(each for each in tried if each is not None)
+
+
+def test_the_thresholds_themselves_are_on_the_straight_part() -> None:
+    """IEC 61966-2-1: up to and with 0.04045 on the screen, and 0.0031308 of light, the line; above, the curve."""
+    assert decode_srgb(0.04045) == 0.04045 / 12.92
+    assert encode_srgb(0.0031308) == 12.92 * 0.0031308
+    assert decode_srgb(math.nextafter(0.04045, 1)) == ((math.nextafter(0.04045, 1) + 0.055) / 1.055) ** 2.4

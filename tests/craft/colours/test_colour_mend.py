@@ -80,3 +80,10 @@ def test_a_change_never_makes_another_pair_vanish(one: Rgb, other: Rgb, third: R
     lost = [pair for pair in pairs if vanishes(after[pair[0]], after[pair[1]])]
     assert tuple(lost) == found.left
     assert all(vanishes(before[pair[0]], before[pair[1]]) for pair in lost)
+
+
+def test_where_no_lightness_is_far_enough_there_is_no_change() -> None:
+    """Two greys of L* 54 can be 54 apart at most: nothing is proposed, rather than a colour that is no better."""
+    middle = rgb_from_hex("#808080")
+    assert find_mend({"A": middle, "B": middle}, [("A", "B")], least=60) is None
+    assert find_mend({"A": middle, "B": middle}, [("A", "B")], least=40) is not None

@@ -167,3 +167,9 @@ def test_no_change_is_plain_knitting() -> None:
     """Nothing to space."""
     none = space_changes(40, 0, change=MAKE_ONE, flat=False)
     assert (none.phrase, none.positions, none.gaps, none.off) == ((Plain(40),), (), (), 0)
+
+
+def test_a_round_without_stitches_and_changes_is_empty() -> None:
+    """ "Knit none" is not said."""
+    assert space_changes(0, 0, change="m1", flat=False).phrase == ()
+    assert space_changes(1, 0, change="m1", flat=False).phrase == (Plain(1),)

@@ -196,3 +196,10 @@ def test_any_phrase_is_heard_as_meant_and_measured() -> None:
             line = speak_phrase(phrase, change)
             assert heard(line) == unfold(phrase), line
             assert words_in(phrase, change) == len(spell_out(line).replace(",", "").split()), line
+
+
+def test_changes_with_nothing_between_are_printed_without_a_knit_stitch() -> None:
+    """ "K0, m1" would send her looking for the stitch."""
+    assert print_phrase((Stretch(0, 1), Stretch(2, 1), Stretch(0, 3), Stretch(2, 3)), "m1") == (
+        "m1, k2, m1, m1 3 times, (k2, m1) 3 times"
+    )

@@ -393,3 +393,11 @@ def test_nothing_to_do_is_nothing() -> None:
     assert gaps(10, 0, flat=True) == (10,)
     assert gaps_between((), 10, flat=True) == (10,)
     assert gaps_between((), 10) == ()
+
+
+def test_fewer_than_no_changes_and_fewer_than_no_stitches_are_refused() -> None:
+    """A sign that slipped in must not come out as a round."""
+    for stitches, changes in ((10, -1), (-1, 0)):
+        with pytest.raises(ValueError, match="from 0 up"):
+            increase_positions(stitches, changes, flat=False)
+    assert increase_positions(0, 0, flat=False) == ()

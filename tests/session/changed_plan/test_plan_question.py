@@ -179,3 +179,12 @@ def test_in_the_middle_of_an_increase_round_the_rest_is_offered_to_be_spread_ane
     assert round_.shaping[:5] == (8, 16, 24, 32, 40), "those she has made lie where she made them"
     ahead = [after - before for before, after in pairwise(round_.shaping[5:])]
     assert max(ahead) - min(ahead) <= 1
+
+
+@pytest.mark.parametrize(("many", "words"), [(1, "take number 1."), (2, "take number 1 to 2.")])
+def test_as_many_numbers_are_offered_as_there_are_places(many: int, words: str) -> None:
+    """ "1 to 1" would have her look for the other."""
+    session, _ = asked()
+    assert session.state.question is not None
+    question = replace(session.state.question, choices=session.state.question.choices[:many])
+    assert first_say(replace(session.state, question=question)) == f"First say where you go on: {words}"

@@ -164,3 +164,30 @@ def test_digit_by_digit_is_advised_for_counts_of_several_figures_alone(cue: Cue)
     session = _at(2)
     _told(session, cue)
     assert _told(session, cues.No(heard=1.0)) == "Nothing is changed. Say the number again."
+
+
+def test_stitches_left_over_are_taken_with_the_sign_they_were_said_with() -> None:
+    """Four short is not four over: the first looks for what was left out, the second for what was made twice."""
+    for sign in (1, -1):
+        session = _at(2)
+        _told(session, cues.Saw(seen=Seen.LEFT, number=4, sign=sign, heard=BADLY))
+        _told(session, cues.Yes())
+        assert session.state.knitting.fault is not None
+        assert [each.number for each in session.state.knitting.fault.sights] == [4 * sign]
+
+
+def test_nothing_left_over_and_what_is_no_number_are_not_read_back() -> None:
+    """ "No stitches left" and "the loop is there" have nothing that could have been heard as another number."""
+    session = after(_at(2), "count is 79")
+    for cue in (cues.Saw(seen=Seen.LEFT, number=0, heard=BADLY), cues.Saw(seen=Seen.LOOP, number=1, heard=BADLY)):
+        _told(session, cue)
+        assert session.state.knitting.doubt is None, cue
+    assert session.state.knitting.fault is not None
+    assert {each.seen for each in session.state.knitting.fault.sights} == {Seen.LEFT, Seen.LOOP}
+
+
+def test_of_a_number_of_one_figure_after_one_of_two_none_was_misheard() -> None:
+    """To ask for nine digit by digit would only puzzle her."""
+    session = _at(2)
+    _told(session, cues.Count(stitches=70, heard=WELL))
+    assert _told(session, cues.Count(stitches=9, heard=WELL)).endswith("or the number again.")

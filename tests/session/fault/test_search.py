@@ -5,10 +5,11 @@ import random
 
 import pytest
 
+from stepper.plan.model import flatten
 from stepper.session.fault.landmarks import sections_at
 from stepper.session.fault.search import most_counted, search, window
 from stepper.session.state import Answer, Fault, Knitting, Position, State, Verified
-from tests.plans import final_increase, plan
+from tests.plans import final_increase, phrase, plan
 
 MARKED = plan(("yoke", [("co160", {"markers": tuple(range(20, 160, 20))}), "k160"]))
 """Eight sections of twenty."""
@@ -279,3 +280,46 @@ def test_where_nothing_was_counted_the_fault_may_be_in_any_round_down_to_the_cas
     assert rounds(3) == (2, 1, 0)
     assert rounds(3, 5) == (3, 2, 1, 0)
     assert rounds(31) == tuple(range(30, 10, -1))
+
+
+@pytest.mark.parametrize(
+    ("text", "difference", "answers", "expected"),
+    [
+        # Sections of nine; what is landmark, suspects, difference and the rest elsewhere.
+        ("(k8 m1)x10", -1, [(0, 1, 17), (4, 5, 9)], (-1, (0,), -1, 0)),  # one behind it is right: it is still the first
+        ("(k8 m1)x10", -1, [(0, 2, 26), (0, 1, 9)], (-1, (1,), -1, 0)),  # of two, the first is there: it is the second
+        # Sections of eight and of one in turn.
+        ("(k7 m1 m1)x10", -1, [(0, 1, 8), (1, 2, 8)], (-1, (0, 1), -1, 0)),  # the one of a pair: it may be either
+        ("(k7 m1 m1)x10", -1, [(0, 1, 8), (1, 3, 4)], (1, (1, 2), -1, 0)),  # one too many is not before the pair
+        ("(k7 m1 m1)x10", -1, [(0, 1, 8), (1, 2, 0)], (0, (1,), -1, 0)),  # the stitch of the increase is gone, not it
+        # The first section is of one stitch: nothing lies before it in which the increase could hide.
+        ("(m1 k8)x10", -1, [(0, 1, 9)], (-1, (0,), -1, 0)),
+        # What lies behind the last increase: one stitch, two, or two sections of one each.
+        ("(k8 m1)x9 k7 m1 k1", -1, [(9, 10, 8), (10, 11, 0)], (-1, (9, 10), -1, 0)),
+        ("(k8 m1)x9 k7 m1 k1", -1, [(10, 11, 1)], (0, (0, 1, 2, 3, 4, 5, 6, 7, 8, 9), -1, 0)),
+        ("(k8 m1)x9 k6 m1 k2", -1, [(10, 11, 0)], (0, tuple(range(11)), -1, 0)),  # two are gone: not one fault
+        ("(k8 m1)x9 k6 m1 m1 k1", -1, [(10, 12, 0)], (0, tuple(range(12)), -1, 0)),
+    ],
+)
+def test_what_a_count_at_an_increase_says_depends_on_what_lies_beside_it(
+    text: str, difference: int, answers: list[tuple[int, int, int]], expected: tuple[int, tuple[int, ...], int, int]
+) -> None:
+    """Two increases side by side, one at the very beginning or the very end: read as elsewhere, they would send her to
+    the wrong one. By hand, on what a knitter would count who goes from increase to increase."""
+    uses = sum(run.uses for run in flatten(phrase(text)))
+    yoke = plan(("yoke", [f"co{uses}", text]))
+    given = tuple(Answer(first=first, end=end, stitches=stitches) for first, end, stitches in answers)
+    state = State(
+        knitting=Knitting(place=Position(index=2), verified=Verified(place=Position(index=1), stitches=uses))
+    )
+    looking = search(yoke, state, Fault(place=Position(index=2), difference=difference, answers=given))
+    assert (looking.landmark, looking.suspects, looking.difference, looking.rest) == expected
+
+
+def test_a_last_stretch_of_one_stitch_behind_a_marker_that_is_gone_is_a_stitch_that_is_missing() -> None:
+    """A marker hangs where it hangs: nothing was counted past it, as it may be past an increase that is not there."""
+    marked = plan(("yoke", [("co160", {"markers": (20, 159)}), "k160"]))
+    answer = Answer(first=2, end=3, stitches=0)
+    state = State(knitting=Knitting(place=Position(index=1)))
+    looking = search(marked, state, Fault(place=Position(index=1), difference=-1, answers=(answer,)))
+    assert (looking.landmark, looking.found) == (0, (159, 160))

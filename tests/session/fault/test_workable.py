@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import pytest
 
+from stepper.plan.model import flatten
 from stepper.session.fault.landmarks import SEEN_PAST_EDGES, Landmark, Sections
 from stepper.session.fault.search import Search
 from stepper.session.fault.workable import (
@@ -16,7 +17,7 @@ from stepper.session.fault.workable import (
     start_of_work,
 )
 from stepper.session.state import Position
-from tests.plans import plan
+from tests.plans import phrase, plan
 
 
 def test_a_rib_is_not_mended_out_of_step() -> None:
@@ -124,3 +125,42 @@ def test_lace_that_lies_far_below_is_not_gone_on_with() -> None:
 def test_three_changes_in_gaps_that_differ_by_one_are_spread_evenly(line: str, *, even: bool) -> None:
     """From three on equal gaps are meant. By hand, around the join."""
     assert is_even(plan(("yoke", ["co80", line])).rounds[1]) is even
+
+
+@pytest.mark.parametrize(
+    ("rest", "by_sight"),
+    [
+        ("k10 pm ssk k16 k2tog pm k8", True),
+        ("k10 pm ssk k4 m1 k4 k8 k2tog pm k8", True),  # eight beside the marker and the run
+        ("k10 pm ssk k4 m1 k4 m1 k1 m1 k7 k2tog pm k8", False),  # nine
+        ("k10 pm ssk k16:A k2tog pm k8", False),  # where the colours change is counted
+        ("k10 pm ssk k14 yo k2tog k2tog pm k8", True),
+        ("k10 pm ssk k14 bo2 k2tog pm k8", False),  # an edge has its place
+        ("k4 pm k2 m1 k2 pm k4", False),  # no plain run to take it up
+    ],
+)
+def test_work_by_sight_needs_plain_stretches_of_one_yarn_and_little_beside_them(rest: str, *, by_sight: bool) -> None:
+    """A change is seen to stand at a marker only from nearby. By hand: four stitches either side of it at most."""
+    uses = sum(run.uses for run in flatten(phrase(rest)))
+    round_ = plan(("body", [f"co{uses}", (rest, {"markers": (10, 28)})])).rounds[1]
+    assert shapes_by_sight(round_, 0) is by_sight
+
+
+def test_two_changes_the_pattern_calls_even_are_even() -> None:
+    """Two in equal gaps may be a coincidence; where the line says "evenly" they are none."""
+    round_ = plan(("yoke", ["co80", "k40 m1 k40 m1"])).rounds[1]
+    assert not is_even(round_)
+    assert is_even(replace(round_, evenly=True))
+
+
+def test_lace_asks_for_its_repeat_only_while_the_fault_is_known_between_markers_and_no_closer() -> None:
+    """Not found yet, there is no stretch; seen at one stitch, it is that stitch; without markers nothing is set aside."""
+    lace = ("k4 pm (yo k2tog)x16 pm k4", {"markers": (4, 36)})
+    shawl = plan(("shawl", ["co40", lace, lace]))
+    markers = Sections(kind=Landmark.MARKER, edges=(0, 4, 36, 40))
+    found = Search(sections=markers, suspects=(1,), counted=(1,), difference=-1)
+    now = Position(index=2)
+    assert needs_its_repeat(shawl, now, found)
+    assert not needs_its_repeat(shawl, now, replace(found, spot=20))
+    assert not needs_its_repeat(shawl, now, replace(found, suspects=()))
+    assert not needs_its_repeat(shawl, now, replace(found, sections=replace(markers, kind=Landmark.REPEAT)))

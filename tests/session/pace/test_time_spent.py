@@ -47,3 +47,17 @@ def test_rounds_finished_twice_were_worked_again() -> None:
     events = [step(0, 1), step(1, 2), step(2, 3), back, step(1, 6), step(2, 7), step(3, 8)]
     assert find_repeated_rounds(events) == ((1, 1), (2, 1))
     assert find_repeated_rounds(events[:3]) == ()
+
+
+def test_a_time_that_is_none_counts_for_nothing_and_a_step_within_a_round_finishes_none() -> None:
+    """An entry without a readable time must not end the page; a round read in two steps was knitted once."""
+    broken = Opened(at="", fingerprint="")
+    assert time_spent([step(0, 0), broken, step(1, 4), step(2, 9)]) == 5 * 60
+
+    def part(index: int, start: int, stitch: int) -> Event:
+        here, place = Position(index=index, stitch=start), Position(index=index, stitch=stitch)
+        return Advanced(at=at(1), origin=here, place=place, stitches=5)
+
+    back = Returned(at=at(2), origin=Position(index=4), place=Position(index=3), stitches=20)
+    assert find_repeated_rounds([part(3, 0, 5), part(3, 5, 10), step(3, 2)]) == ()
+    assert find_repeated_rounds([step(3, 1), back, part(3, 0, 5), step(3, 3)]) == ((3, 1),)

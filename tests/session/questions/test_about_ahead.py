@@ -11,6 +11,7 @@ from typing import TypeVar
 
 import pytest
 
+from stepper.craft.pace_by_kind import KnittingKind
 from stepper.craft.stitches import Kind
 from stepper.craft.stitches import stitch as stitch_of
 from stepper.plan.under_way.lengthen import LengthCorrection
@@ -241,3 +242,34 @@ def test_one_yarn_without_a_skein_is_enough_to_say_that_some_is_unknown() -> Non
         for each in (pullover, less, none)
     ]
     assert told == [False, True, True]
+
+
+def test_a_reminder_of_the_round_in_hand_is_no_longer_to_come() -> None:
+    """It has just been said."""
+    state = _at(5, reminders=tuple(Reminder(index=index, text="x") for index in (4, 5, 6, 9)))
+    told = _one(about_ahead.TellReminders, about_ahead.tell_reminders_kept(GARMENT, state, AT))
+    assert [each.index for each in told.reminders] == [6, 9]
+
+
+def test_what_is_not_knitted_as_printed_is_told_in_full_for_the_section_in_hand_and_by_name_for_others() -> None:
+    """She asks what she has changed; each change is named once, however many rounds it touches."""
+    changed = {3: ("shorter",), 4: ("shorter", "one size up"), 9: ("longer",)}
+    rounds = tuple(replace(each, altered=changed.get(each.index, ())) for each in GARMENT.rounds)
+    other = rounds[9].section
+    assert rounds[3].section == rounds[4].section == "yoke" != other
+    told = _one(
+        about_ahead.TellAlterations, about_ahead.tell_alterations(replace(GARMENT, rounds=rounds), _at(4), AT)
+    )
+    assert (told.here, told.sections) == (("shorter", "one size up"), (other,))
+    none = _one(about_ahead.TellAlterations, about_ahead.tell_alterations(GARMENT, _at(4), AT))
+    assert (none.here, none.sections) == ((), ())
+
+
+def test_rounds_knitted_today_are_counted_back_from_the_place_in_hand() -> None:
+    """By hand: of 30 stitches 5 are in the round in hand, 20 are the round before, and 5 a quarter of the one before
+    that."""
+    body = plan(("body", ["co20", "k20", "k20", "k20"]))
+    day = Day(date="2025-03-03", done=(Done(work=KnittingKind.PLAIN, stitches=30),))
+    state = replace(_at(3, 5), days=(day,))
+    told = _one(about_ahead.TellKnittedToday, about_ahead.tell_knitted_today(body, state, AT))
+    assert (told.stitches, told.rounds) == (30, 1.25)

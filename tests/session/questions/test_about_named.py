@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import pytest
+
 from stepper.craft.stitches import Kind
 from stepper.plan.model import Plan
 from stepper.session.effects import Effect
@@ -107,3 +109,56 @@ def test_how_often_is_counted_from_the_last_one_worked() -> None:
     assert _rhythm(hat, 8).gaps == ((3, 1),)
     assert (_rhythm(hat, 9).gaps, _rhythm(hat, 9).index) == ((), None)
     assert _rhythm(hat, 0, Kind.CABLE).index is None
+
+
+HALVES = plan(
+    ("left front", ["co20", ("k20", {"label": "Buttonhole row"}), "k20", ("k20", {"label": "buttonhole row"})]),
+    ("right front", ["k20", "k10 hold10:strap", "k10", "k10 hold0:strap co4", "k14"]),
+)
+"""Rounds 0 to 3 and 4 to 8; stitches are held in 5 and cast on in 7."""
+
+
+def test_a_name_of_nothing_finds_nothing() -> None:
+    """ "The, of the" holds no word of a name: every section and every line would be meant."""
+    assert about_named.find_sections(HALVES, "") == ()
+    assert about_named.find_lines(HALVES, "") == ()
+    assert about_named.find_sections(HALVES, "fronts") == ("left front", "right front")
+    assert [each.index for each in about_named.find_lines(HALVES, "buttonhole row")] == [1, 3]
+
+
+def test_the_section_in_hand_is_told_where_no_other_has_the_name_and_what_was_noted_at_the_end_is_of_none() -> None:
+    """Asked in the left front for "left front", it is that one; a note from behind the last row belongs to no section."""
+    state = _noted(_at(HALVES, "left front", 2), (1, "mind the gap"), (len(HALVES.rounds), "weave in"))
+    (told,) = about_named.tell_part_notes(HALVES, state, "left front")
+    assert isinstance(told, about_named.TellPartNotes)
+    assert [(name, [note.text for note in kept]) for name, kept in told.notes] == [("left front", ["mind the gap"])]
+
+
+def test_the_stitches_of_a_line_are_those_of_the_next_one_the_one_in_hand_among_them() -> None:
+    """And of the last one where none is left; the division is called what she called it. By hand."""
+
+    def counts(place: str, section: str, number: int) -> tuple[tuple[str, int, int], ...]:
+        (told,) = about_named.tell_part_counts(HALVES, _at(HALVES, section, number), place)
+        assert isinstance(told, about_named.TellPartCounts)
+        assert told.is_line
+        return told.counts
+
+    assert counts("buttonhole", "left front", 2) == (("Buttonhole row", 20, 20),)
+    assert counts("buttonhole", "left front", 3) == (("buttonhole row", 20, 20),)
+    assert counts("buttonhole", "right front", 2) == (("buttonhole row", 20, 20),)
+    assert counts("division", "left front", 1) == (("division", 20, 10),)
+    named = plan(("yoke", ["co20", ("k20", {"label": "Division marker round"}), "k10 hold10:strap", "k10"]))
+    assert [each.index for each in about_named.find_lines(named, "division")] == [1]
+
+
+@pytest.mark.parametrize(("here", "index", "stitches"), [(0, 2, (4,)), (2, 2, (4,)), (3, 4, (6,)), (4, 4, (6,)), (5, 4, (6,))])
+def test_under_the_arm_is_the_next_round_that_holds_and_casts_on_or_else_the_last(
+    here: int, index: int, stitches: tuple[int, ...]
+) -> None:
+    """Where only stitches are put aside, as for a pocket, there is no underarm. By hand, of two armholes."""
+    armholes = plan(
+        ("yoke", ["co40", "k30 hold10:pocket", "k20 hold10:left_sleeve co4", "k24", "k14 hold10:right_sleeve co6", "k20"])
+    )
+    state = State(seq=1, knitting=Knitting(place=Position(index=here)))
+    (told,) = about_named.tell_underarm(armholes, state, "")
+    assert told == about_named.TellUnderarm(index=index, stitches=stitches)

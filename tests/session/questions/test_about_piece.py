@@ -163,3 +163,24 @@ def _next_count(garment: Plan, index: int) -> about_piece.TellNextCount:
     (told,) = Session(garment, State(seq=1, knitting=knitting)).consider(cues.About(topic=Topic.NEXT_COUNT)).effects
     assert isinstance(told, about_piece.TellNextCount)
     return told
+
+
+def test_a_note_from_behind_the_last_round_is_of_no_section() -> None:
+    """Kept when all is knitted, it is no remark on the last section, and asking for notes must not fail."""
+    notes = (NoteKept(index=2, text="loose"), NoteKept(index=len(GARMENT.rounds), text="blocked"))
+    place = Position(index=3)
+    state = State(seq=1, knitting=Knitting(place=place, notes=notes))
+    (told,) = about_piece.tell_notes(GARMENT, state, "")
+    assert isinstance(told, about_piece.TellNotes)
+    assert [each.text for each in told.here] == ["loose"]
+
+
+def test_a_rib_that_is_a_section_of_its_own_goes_by_its_name_and_without_one_the_section_in_hand_is_meant() -> None:
+    """Where there is no rib there is nothing to name so."""
+    rib = "(k2 p2)x5"
+    hem = plan(("hem", ["co20", rib, rib]), ("body", ["k20", "k20", rib, rib]))
+    found = part_called(hem, "rib", hem.rounds[4])
+    assert (found.name, [each.index for each in found.rounds]) == ("rib", [5, 6])
+    assert part_called(plan(("body", ["co20", "k20", "k20"])), "rib", GARMENT.rounds[1]).name == "body"
+    alone = plan(("hem", [rib.replace("(k2 p2)x5", "co20"), rib]), ("edge", [rib, rib]))
+    assert part_called(alone, "rib", alone.rounds[2]).name == "edge"

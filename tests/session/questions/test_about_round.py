@@ -231,3 +231,32 @@ def test_a_turn_is_the_next_one_until_it_is_made() -> None:
         (1, 16): (1, 0, 1),
         (2, 0): (2, None, 0),
     }
+
+
+TWO_REPEATS = plan(("body", ["co22", "k3 (k2 p2)x2 (k1 p2)x3 k2", "(k20 p2)x1"]))
+"""Two repeats of four from the fourth stitch on, three of three from the twelfth, two stitches behind them."""
+
+
+@pytest.mark.parametrize(
+    ("stitch", "number", "of", "left"),
+    [
+        (0, None, 3, None),  # before them
+        (3, 1, 2, 4),
+        (8, 2, 2, 3),  # the last of the first: what follows is the first of another
+        (11, 1, 3, 3),
+        (18, 3, 3, 2),  # the last of all: as long as the one before it
+        (20, None, 3, None),  # behind them
+    ],
+)
+def test_which_repeat_and_how_much_of_it_is_left_is_said_at_each_stitch(
+    stitch: int, number: int | None, of: int, left: int | None
+) -> None:
+    """Told "repeat two of two" one stitch late she works it again. By hand, of a round with two kinds of repeats."""
+    told = _one(about_round.TellRepeat, about_round.tell_repeat(TWO_REPEATS, _at(1, stitch), AT))
+    assert (told.number, told.of, told.left) == (number, of, left)
+
+
+def test_a_repeat_worked_once_ends_where_nobody_can_tell() -> None:
+    """A single one has nothing to measure it by."""
+    told = _one(about_round.TellRepeat, about_round.tell_repeat(TWO_REPEATS, _at(2, 5), AT))
+    assert (told.number, told.of, told.left) == (1, 1, None)

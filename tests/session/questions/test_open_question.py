@@ -4,8 +4,10 @@ import pytest
 
 from stepper.session.counting.doubts import AskBack
 from stepper.session.cues import Count, Cue, No, Yes
-from stepper.session.effects import AskCount, AskLook, Effect
+from stepper.session.effects import AskCount, AskLook, AskSections, Effect
+from stepper.session.fault.landmarks import Landmark
 from stepper.session.fault.respond import AskAgain
+from stepper.session.fault.ways import Stretch
 from stepper.session.questions.open_question import list_answers
 from stepper.session.state import Doubt, DoubtKind, Knitting, Position, Seen, State
 from tests.plans import final_increase
@@ -36,3 +38,11 @@ def test_what_was_asked_back_stays_open_whatever_was_said_since() -> None:
     doubt = Doubt(kind=DoubtKind.COUNT, place=Position(), number=224)
     state = State(knitting=Knitting(doubt=doubt))
     assert list_answers(final_increase(), state, ()) == {Yes, No, Count}
+
+
+@pytest.mark.parametrize("part", [False, True])
+def test_yes_and_no_answer_a_count_of_a_part_only_where_they_were_offered(*, part: bool) -> None:
+    """Elsewhere a yes heard from the film would be taken for a count."""
+    stretch = Stretch(kind=Landmark.MARKER, first=0, end=1, expect=20)
+    answers = list_answers(final_increase(), State(), (AskSections(stretch=stretch, yes=part),))
+    assert ({Yes, No} <= answers) is part
