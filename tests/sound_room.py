@@ -14,6 +14,8 @@ from pathlib import Path
 
 import pytest
 
+from tests.waiting import PATIENCE_S
+
 _ALSA = """
 </usr/share/alsa/alsa.conf>
 pcm.!default pulse
@@ -49,13 +51,13 @@ class Recording:
         self._process = subprocess.Popen(command, stdout=subprocess.PIPE, env=self._room.env)
         self._reader = threading.Thread(target=self._read, daemon=True)
         self._reader.start()
-        self._wait(lambda: bool(self._blocks), 5, "the recorder gives no sound")
+        self._wait(lambda: bool(self._blocks), PATIENCE_S, "the recorder gives no sound")
         return self
 
     def __exit__(self, *_: object) -> None:
         self._process.terminate()
-        self._process.wait(5)
-        self._reader.join(5)
+        self._process.wait(PATIENCE_S)
+        self._reader.join(PATIENCE_S)
 
     @property
     def pcm(self) -> bytes:
@@ -66,7 +68,7 @@ class Recording:
         """When each loud block arrived, on the monotonic clock."""
         return [at for at, _, peak in list(self._blocks) if peak > _LOUD]
 
-    def wait_for_sound(self, after: float = 0.0, timeout_s: float = 8.0) -> float:
+    def wait_for_sound(self, after: float = 0.0, timeout_s: float = PATIENCE_S) -> float:
         """Wait for the first loud block after a moment; tell when it arrived."""
         self._wait(lambda: any(at > after for at in self.loud_at()), timeout_s, "nothing was heard")
         return next(at for at in self.loud_at() if at > after)
@@ -117,7 +119,7 @@ class Room:
         command = ["pulseaudio", "-n", "-F", str(self.folder / "pa.cfg"), "--daemonize=no"]
         command += ["--exit-idle-time=-1", "--use-pid-file=no", "--disable-shm=yes"]
         self._process = subprocess.Popen(command, env=self.env, stderr=subprocess.DEVNULL)
-        ends_at = time.monotonic() + 10
+        ends_at = time.monotonic() + PATIENCE_S
         while self.control("info", check=False) != 0:
             if time.monotonic() > ends_at or self._process.poll() is not None:
                 self.stop()
@@ -128,7 +130,7 @@ class Room:
         """Let the server die, with all its devices."""
         if self._process is not None:
             self._process.kill()
-            self._process.wait(5)
+            self._process.wait(PATIENCE_S)
         (self.folder / "pa").unlink(missing_ok=True)
 
     def control(self, *words: str, check: bool = True) -> int:
@@ -139,7 +141,7 @@ class Room:
             check=check,
             stdout=subprocess.DEVNULL,
             stderr=subprocess.DEVNULL,
-            timeout=10,
+            timeout=PATIENCE_S,
         ).returncode
 
     def record(self, source: str = "spk.monitor") -> Recording:
@@ -150,7 +152,7 @@ class Room:
         """Play a WAV file into the microphone."""
         playing = subprocess.Popen(["paplay", "--device=micfeed", str(wav)], env=self.env)
         if wait:
-            playing.wait(60)
+            playing.wait(PATIENCE_S)
         return playing
 
     @contextmanager
@@ -158,7 +160,7 @@ class Room:
         """Let the microphone hear the loudspeaker, as in a room without headphones."""
         words = ["load-module", "module-loopback", "source=spk.monitor", "sink=micfeed", "latency_msec=20"]
         number = subprocess.run(
-            ["pactl", *words], env=self.env, check=True, capture_output=True, text=True, timeout=10
+            ["pactl", *words], env=self.env, check=True, capture_output=True, text=True, timeout=PATIENCE_S
         ).stdout.strip()
         try:
             yield

@@ -67,7 +67,7 @@ def sit(room: Room, folder: Path, film: Path, cue: Path) -> tuple[list[evening.E
     with evening.evening(room, garment(folder), folder, looped=True, film_wav=film) as sitting:
         for words in CUES:
             for _ in range(MOST_TRIES):
-                done.append(sitting.ask(words, cue, patience_s=5))
+                done.append(sitting.ask(words, cue, patience_s=15))
                 if done[-1].lines:
                     break
         return done, [remark for remark in sitting.remarks if remark.startswith("Heard")]

@@ -118,10 +118,11 @@ class Devices:
                 device.show()
             await self._read(device)
         finally:
-            writing.cancel()
             if self._open.get(name) is device:
                 del self._open[name]
                 self._count()
+            writing.cancel()
+            await asyncio.wait([writing])
         return socket
 
     def publish(self, sight: Sight) -> None:

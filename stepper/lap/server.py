@@ -82,11 +82,11 @@ class PageServer:
             self._over.set_result(sentence)
 
     def _run(self) -> None:
-        try:
-            self._loop.run_until_complete(self._serve())
+        try:  # what is still under way at the end is stopped and waited for, and the loop is closed
+            with asyncio.Runner(loop_factory=lambda: self._loop) as loop:
+                loop.run(self._serve())
         finally:
             self._started.set()
-            self._loop.close()
 
     async def _serve(self) -> None:
         application = web.Application(middlewares=[self._guard])
@@ -140,7 +140,10 @@ class PageServer:
         return response
 
     async def _live(self, request: web.Request) -> web.StreamResponse:
-        return await self._devices.serve(request, here=is_here(request.remote))
+        try:
+            return await self._devices.serve(request, here=is_here(request.remote))
+        except ConnectionError:  # it left as it came, which is nobody's business on the terminal
+            return _nothing()
 
     async def _file(self, request: web.Request) -> web.StreamResponse:
         name = request.match_info["file"]

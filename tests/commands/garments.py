@@ -112,7 +112,7 @@ class Sitting:
             The exit code.
         """
         self.process.send_signal(signal_number)
-        code = self.process.wait(timeout=30)
+        code = self.process.wait(timeout=60)
         for stream in (self.stdin, self.stdout):
             with contextlib.suppress(BrokenPipeError):
                 stream.close()

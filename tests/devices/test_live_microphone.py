@@ -10,6 +10,7 @@ import stepper.devices.live_microphone as live_microphone
 from stepper.devices.live_microphone import LiveMicrophone
 from stepper.devices.ports import NoInputError
 from tests.sine import tone
+from tests.waiting import PATIENCE_S, wait_until
 
 
 @pytest.mark.usefixtures("no_sound")
@@ -46,7 +47,7 @@ def test_a_microphone_that_is_muted_is_told_once_and_when_it_is_heard_again(
         playing = room.speak(tone(tmp_path / "tone.wav", seconds=0.3), wait=False)
         while len(told) < 2:
             next(blocks)
-        playing.wait(10)
+        playing.wait(PATIENCE_S)
     finally:
         microphone.close()
     assert told == [False, True]
@@ -76,18 +77,10 @@ def test_a_microphone_that_goes_is_told_once_and_found_again(room) -> None:  # t
         wait_until(lambda: len(sizes) > before + 5)
     finally:
         microphone.close()
-    thread.join(5)
+    thread.join(PATIENCE_S)
     assert not thread.is_alive()
     assert told == [
         (False, "The microphone has gone; the session goes on by keys and typed cues."),
         (True, "The microphone is back."),
     ]
     assert 0 in sizes
-
-
-def wait_until(come, seconds: float = 15.0) -> None:  # type: ignore[no-untyped-def]
-    """Wait for something that must happen."""
-    ends_at = time.monotonic() + seconds
-    while not come():
-        assert time.monotonic() < ends_at, "it did not happen"
-        time.sleep(0.02)

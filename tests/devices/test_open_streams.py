@@ -14,6 +14,7 @@ from stepper.devices.portaudio_streams import PortAudioOutput
 from stepper.devices.ports import NoInputError, NoOutputError, OutputStream
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
+from tests.waiting import PATIENCE_S, wait_until
 
 _LINE = "Knit to two stitches before the marker."
 
@@ -49,11 +50,11 @@ def test_what_is_played_is_what_is_heard(  # type: ignore[no-untyped-def]
     """
     output = _opened(kind, stream_rate_hz)
     try:
-        for tries_left in (2, 1, 0):
+        for tries_left in range(7, -1, -1):
             with room.record() as recording:
                 output.play(pcm, 22_050)
                 recording.wait_for_sound()
-                _until_quiet(output, 10)
+                wait_until(lambda: output.pending_s <= 0)
                 time.sleep(0.3)
             sounds = (pcm, recording.pcm)
             played, heard = (np.frombuffer(sound, dtype=np.int16).astype(float) for sound in sounds)
@@ -116,13 +117,6 @@ def _opened(kind: Callable[[int], OutputStream], rate_hz: int) -> OutputStream:
         raise
 
 
-def _until_quiet(output: OutputStream, timeout_s: float) -> None:
-    ends_at = time.monotonic() + timeout_s
-    while output.pending_s > 0:
-        assert time.monotonic() < ends_at
-        time.sleep(0.01)
-
-
 def _likeness(played: np.ndarray, heard: np.ndarray) -> float:
     size = 1 << (len(played) + len(heard)).bit_length()
     cross = np.fft.irfft(np.fft.rfft(heard, size) * np.conj(np.fft.rfft(played, size)), size)
@@ -143,7 +137,7 @@ def test_the_usual_microphone_opens_and_gives_blocks_of_40_ms() -> None:
     """40 ms at 16 kHz and 16 bit are 1280 bytes."""
     stream = open_input()
     try:
-        assert len(stream.take(5) or b"") == 1280
+        assert len(stream.take(PATIENCE_S) or b"") == 1280
     finally:
         stream.close()
     assert list_microphones()

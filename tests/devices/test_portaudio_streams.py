@@ -14,6 +14,7 @@ from stepper.devices.miniaudio_streams import MiniaudioInput
 from stepper.devices.portaudio_streams import PortAudioInput, PortAudioOutput, portaudio_names
 from stepper.devices.ports import InputStream, NoInputError, NoOutputError
 from tests.sine import TONE_HZ, tone
+from tests.waiting import PATIENCE_S
 
 
 @pytest.mark.usefixtures("no_sound")
@@ -80,7 +81,7 @@ def taken(stream: InputStream, seconds: float) -> bytes:
     """Take so much sound from a stream."""
     sound = b""
     while len(sound) < seconds * 32_000:
-        block = stream.take(5)
+        block = stream.take(PATIENCE_S)
         assert block is not None, "the microphone gives nothing"
         sound += block
     return sound

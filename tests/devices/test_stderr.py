@@ -58,14 +58,14 @@ def test_a_screen_keeps_it_aside_while_quiet_blocks_come_and_go(
         with quiet_stderr():
             os.write(2, b"ALSA lib: thrown away\n")
             opened.set()
-            over.wait(10)
+            over.wait(60)
 
     thread = Thread(target=open_device)
     with stderr_aside(log):
         thread.start()
-        assert opened.wait(10)
+        assert opened.wait(60)
         over.set()
-        thread.join(10)
+        thread.join(60)
         os.write(2, b"while the screen is shown\n")
     os.write(2, b"after\n")
 

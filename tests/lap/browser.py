@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import os
 import shutil
+import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from typing import Any
+
+from tests.waiting import PATIENCE_S
 
 CHROMIUM = next(filter(None, map(shutil.which, ("chromium", "chromium-browser", "google-chrome"))), None)
 SIZES = {
@@ -54,6 +57,7 @@ class Page:
         self.context = browser.new_context(
             viewport={"width": wide, "height": high}, device_scale_factor=fine, has_touch=True, **more
         )
+        self.context.set_default_timeout(1000 * PATIENCE_S)
         self.tab = self.context.new_page()
         self.faults: list[str] = []
         self.asked: list[str] = []
@@ -77,17 +81,31 @@ class Page:
             "([name, words]) => { const text = document.getElementById(name).textContent;"
             " return text && text.includes(words) }",
             arg=[name, words],
-            timeout=10_000,
+            timeout=1000 * PATIENCE_S,
         )
 
     def touch(self, name: str) -> None:
-        """Touch an element, with a finger's time before the next touch."""
+        """Touch an element."""
+        self._be_answered()
         self.tab.locator(f"#{name}").tap()
 
     def touch_words(self, words: str) -> None:
         """Touch the field with these words on it."""
+        self._be_answered()
         self.tab.get_by_role("button", name=words, exact=True).tap()
+
+    def _be_answered(self) -> None:
+        """Wait until the touch before has been answered: what it did is shown a moment sooner, and one touch is on its
+        way at a time."""
+        self.wait("() => !document.body.dataset.pending || document.body.dataset.state !== 'open'")
+
+    def wait_for_faults(self, words: str, many: int) -> None:
+        """Wait until the browser has complained that often in these words."""
+        ends_at = time.monotonic() + PATIENCE_S
+        while sum(words in each for each in self.faults) < many:
+            assert time.monotonic() < ends_at, self.faults
+            self.tab.wait_for_timeout(20)
 
     def wait(self, script: str) -> None:
         """Wait until something is so on the page."""
-        self.tab.wait_for_function(script, timeout=10_000)
+        self.tab.wait_for_function(script, timeout=1000 * PATIENCE_S)

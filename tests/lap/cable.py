@@ -8,6 +8,8 @@ from threading import Event, Thread
 from typing import Self
 from urllib.parse import urlsplit
 
+from tests.waiting import PATIENCE_S
+
 
 class Cable:
     """Passes connections on to the page at an address, until it is cut."""
@@ -20,7 +22,7 @@ class Cable:
         """
         self._parts = urlsplit(url)
         self._loop = asyncio.new_event_loop()
-        self._ready = Event()
+        self._ready, self._over = Event(), asyncio.Event()
         self._whole = True
         self._swallows = False
         self._writers: set[asyncio.StreamWriter] = set()
@@ -29,12 +31,12 @@ class Cable:
 
     def __enter__(self) -> Self:
         self._thread.start()
-        assert self._ready.wait(10)
+        assert self._ready.wait(PATIENCE_S)
         return self
 
     def __exit__(self, *error: object) -> None:
-        self._loop.call_soon_threadsafe(self._loop.stop)
-        self._thread.join(10)
+        self._loop.call_soon_threadsafe(self._over.set)
+        self._thread.join(PATIENCE_S)
 
     @property
     def url(self) -> str:
@@ -64,11 +66,11 @@ class Cable:
             done.set()
 
         self._loop.call_soon_threadsafe(drop)
-        done.wait(10)
+        done.wait(PATIENCE_S)
 
     def _run(self) -> None:
-        self._loop.run_until_complete(self._listen())
-        self._loop.run_forever()
+        with asyncio.Runner(loop_factory=lambda: self._loop) as loop:
+            loop.run(self._listen())
 
     async def _listen(self) -> None:
         wide = len(str(self._parts.port))
@@ -78,8 +80,12 @@ class Cable:
             if len(str(self._port)) == wide:
                 break
             server.close()
-        self._server = server
         self._ready.set()
+        await self._over.wait()
+        server.close()
+        for each in self._writers:
+            each.transport.abort()
+        await asyncio.gather(*asyncio.all_tasks() - {asyncio.current_task()}, return_exceptions=True)
 
     async def _connect(self, reader: asyncio.StreamReader, writer: asyncio.StreamWriter) -> None:
         if not self._whole:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 import json
 import time
-from collections.abc import AsyncIterator, Iterator
+from collections.abc import AsyncIterator, Callable, Iterator
 from contextlib import AbstractContextManager, asynccontextmanager, nullcontext
 from threading import Thread
 from types import TracebackType
@@ -24,8 +24,7 @@ from stepper.sitting.front_end import SittingView
 from stepper.sitting.page_beside import PageBeside
 from stepper.sitting.ports import ConductorPorts
 from tests.screen.scenes import AT, garment, yarns
-
-PATIENCE_S = 10.0
+from tests.waiting import PATIENCE_S, wait_until
 
 
 class Quiet:
@@ -158,10 +157,7 @@ class LapSitting:
     @staticmethod
     def wait(until: Any) -> None:
         """Wait until something is so."""
-        end = time.monotonic() + PATIENCE_S
-        while not until():
-            assert time.monotonic() < end
-            time.sleep(0.005)
+        wait_until(until)
 
     @property
     def steps(self) -> int:
@@ -183,6 +179,11 @@ class Device:
             self.sight = message.get("sight", self.sight)
             if key in message:
                 return message
+
+    async def see(self, holds: Callable[[dict[str, Any]], bool]) -> None:
+        """Wait until what is shown is so; a slow machine may show more than one thing before."""
+        while not holds(self.sight):
+            await self.hear("sight")
 
     async def send(self, **message: Any) -> None:
         """Send a message as it is."""

@@ -188,7 +188,9 @@ def test_a_page_opened_anew_in_mid_count_loses_nothing(desk: Desk, sitting: LapS
 def test_two_devices_and_the_terminal_show_the_same(desk: Desk, sitting: LapSitting) -> None:
     """Whoever steps, all see it; a bounce of the finger is one touch."""
     phone, tablet = desk.open(), desk.open("tablet on its side")
-    phone.tab.locator("#next").dblclick()
+    phone.tab.evaluate("() => { performance.now = () => 1000 }")  # both at one moment, however long the machine takes
+    phone.touch("next")
+    phone.touch("next")
     for each in (phone, tablet):
         each.see("round", "Round 2 of 3")
     sitting.conductor.offer(Next())
@@ -408,9 +410,8 @@ def test_a_script_put_into_the_page_does_not_run(desk: Desk, sitting: LapSitting
         document.body.append(script);
         const image = document.createElement("img"); image.src = "http://evil.example/x.png"; document.body.append(image); }"""
     )
-    page.tab.wait_for_timeout(50)
+    page.wait_for_faults("Content Security Policy", 2)
     assert page.tab.evaluate("window.caught") is None
-    assert len([each for each in page.faults if "Content Security Policy" in each]) >= 2
     page.faults.clear()
     page.asked = [each for each in page.asked if "evil" not in each]
 

@@ -2,17 +2,19 @@ from __future__ import annotations
 
 import asyncio
 import contextlib
+import gc
 import http.client
 import socket
 import time
 from collections.abc import Iterator
-from urllib.parse import urlsplit
+from urllib.parse import urlencode, urlsplit
 
 import aiohttp
 import pytest
 
 from stepper.lap.server import MOST_CONNECTIONS
 from tests.lap.kit import LapSitting, device, shown
+from tests.waiting import PATIENCE_S, least_of
 
 HELD_S = 1.0
 """How long a guess is held while there is a flood. Unit: s."""
@@ -29,7 +31,7 @@ def ask(url: str, path: str | None = None, *, method: str = "GET", **headers: st
     """Ask for something below an address: what came, in which headers."""
     parts = urlsplit(url)
     assert parts.hostname is not None
-    connection = http.client.HTTPConnection(parts.hostname, parts.port, timeout=10)
+    connection = http.client.HTTPConnection(parts.hostname, parts.port, timeout=PATIENCE_S)
     sent = {"Host": parts.netloc, **{key.replace("_", "-"): value for key, value in headers.items()}}
     connection.request(method, parts.path if path is None else path, headers=sent, body=b"x" if method == "POST" else None)
     answer = connection.getresponse()
@@ -99,7 +101,7 @@ def test_a_secret_is_new_each_sitting_and_gone_with_it() -> None:
         assert ask(url)[0] == 200
     parts = urlsplit(url)
     with pytest.raises(ConnectionError):
-        socket.create_connection((parts.hostname or "", parts.port or 0), timeout=1)
+        socket.create_connection((parts.hostname or "", parts.port or 0), timeout=PATIENCE_S)
     with LapSitting(port=parts.port or 0) as second:
         assert second.url.split("/")[2] == url.split("/")[2]
         assert second.url != url
@@ -154,35 +156,42 @@ def test_a_flood_leaves_the_sitting_unhurt(monkeypatch: pytest.MonkeyPatch) -> N
             opened = time.monotonic()
             flood = [asyncio.create_task(guess(session, f"http://{host}/{'B' * 22}/", counted)) for _ in range(100)]
             while not {0, 404} <= set(counted):  # some held as long as they are, more than there may be turned away
-                assert time.monotonic() - opened < 10 * HELD_S
+                assert time.monotonic() - opened < PATIENCE_S
                 await asyncio.sleep(0.01)
-            waits = []
-            for _ in range(5):
-                began = time.monotonic()
-                assert await tablet.touch("next") == "taken"
-                waits.append(time.monotonic() - began)
+            medians: list[float] = []
+            while not medians or (medians[-1] >= 0.5 and len(medians) < 9):  # a machine that stalls only lengthens them
+                waits = []
+                for _ in range(5):
+                    began = time.monotonic()
+                    assert await tablet.touch("undo" if len(medians) % 2 else "next") == "taken"
+                    waits.append(time.monotonic() - began)
+                medians.append(sorted(waits)[2])
             for each in flood:
                 each.cancel()
             await asyncio.gather(*flood, return_exceptions=True)
             assert set(counted) <= {0, 404}
             assert counted.count(404) <= MOST_CONNECTIONS * ((time.monotonic() - opened) // HELD_S + 1)
-            assert sorted(waits)[2] < 0.5
+            assert medians[-1] < 0.5
+            assert sitting.steps == 5 * ((len(medians) + 1) // 2)
 
     with LapSitting() as sitting:
         asyncio.run(scene(sitting))
-        assert sitting.steps == 5
 
 
 def test_whoever_only_holds_a_connection_is_sent_away(sitting: LapSitting, monkeypatch: pytest.MonkeyPatch) -> None:
     """Connections that say nothing would otherwise keep her own devices out."""
     monkeypatch.setattr("stepper.lap.server.SHOW_SECRET_S", 0.2)
     parts = urlsplit(sitting.url)
-    with socket.create_connection((parts.hostname or "", parts.port or 0), timeout=5) as held:
-        held.sendall(b"GET /")
-        began = time.monotonic()
-        with contextlib.suppress(ConnectionResetError):
-            assert held.recv(100) == b""
-        assert time.monotonic() - began < 3
+
+    def held_s() -> float:
+        with socket.create_connection((parts.hostname or "", parts.port or 0), timeout=PATIENCE_S) as held:
+            held.sendall(b"GET /")
+            began = time.monotonic()
+            with contextlib.suppress(ConnectionResetError):
+                assert held.recv(100) == b""
+            return time.monotonic() - began
+
+    assert least_of(held_s, 3) < 3
 
 
 def test_a_device_that_does_not_read_holds_nobody_up(sitting: LapSitting) -> None:
@@ -192,8 +201,49 @@ def test_a_device_that_does_not_read_holds_nobody_up(sitting: LapSitting) -> Non
         async with device(sitting.url, "drawer"), shown(sitting.url) as tablet:
             for _ in range(30):
                 await tablet.touch("where")
-            began = time.monotonic()
-            await tablet.touch("next")
-            assert time.monotonic() - began < 2
+            waits = []
+            for _ in range(5):
+                began = time.monotonic()
+                await tablet.touch("next")
+                waits.append(time.monotonic() - began)
+            assert min(waits) < 2
 
     asyncio.run(scene())
+
+
+@pytest.mark.parametrize(("leaves", "times"), [(False, 3), (True, 20)])
+def test_devices_that_come_as_the_page_ends_leave_nothing_undone_and_nothing_on_the_terminal(
+    leaves: bool, times: int, caplog: pytest.LogCaptureFixture
+) -> None:
+    """A phone that wakes at the last moment: a complaint about it would stand in the middle of her last words.
+
+    Python complains of a task that was never finished when it is cleared away.
+    """
+    for _ in range(times):
+        with LapSitting() as sitting:
+            parts = urlsplit(sitting.url)
+            held = [socket.create_connection((parts.hostname or "", parts.port or 0)) for _ in range(6)]
+            for number, each in enumerate(held):
+                each.sendall(_opening(sitting.url, f"phone {number}"))
+            for each in held if leaves else ():
+                each.close()
+            sitting.beside.__exit__(None, None, None)
+        for each in held:
+            each.close()
+        gc.collect()
+    assert caplog.messages == []
+
+
+def _opening(url: str, name: str) -> bytes:
+    """Return what a page sends to open its connection. Source: RFC 6455, section 1.3, with its example of a key."""
+    parts = urlsplit(url)
+    asked = {
+        "Host": parts.netloc,
+        "Origin": f"http://{parts.netloc}",
+        "Upgrade": "websocket",
+        "Connection": "Upgrade",
+        "Sec-WebSocket-Version": "13",
+        "Sec-WebSocket-Key": "dGhlIHNhbXBsZSBub25jZQ==",
+    }
+    lines = [f"GET {parts.path}live?{urlencode({'device': name})} HTTP/1.1", *(f"{key}: {value}" for key, value in asked.items())]
+    return "\r\n".join([*lines, "", ""]).encode()

@@ -14,6 +14,7 @@ import stepper.mouth.playback as played
 from stepper.mouth.open_speaker import engines_to_try, open_speaker
 from stepper.mouth.settings import Engine, SpeechSettings
 from stepper.mouth.silent import TextOnlySpeaker
+from tests.waiting import PATIENCE_S, wait_until
 
 _LINE = "Knit to two stitches before the marker, knit two together, slip marker."
 
@@ -108,19 +109,22 @@ def test_a_line_is_heard_and_a_slower_one_takes_longer(room) -> None:  # type: i
     """
     speaker, _ = open_speaker(SpeechSettings(engine="espeak"))
     try:
-        lasted = []
-        for slower in (False, True):
-            with room.record() as recording:
-                speaker.say(_LINE, slower=slower)
-                recording.wait_for_sound()
-                assert speaker.wait(15)
-                quiet_at = time.monotonic()
-                time.sleep(0.3)
-            lasted.append(recording.speech_s())
-            assert recording.loud_at()[-1] - quiet_at < 0.1, "it says it is quiet while it can still be heard"
+        for slower, takes_s in ((False, 4.8), (True, 6.0)):
+            for tries_left in range(4, -1, -1):  # a machine that stands still tears a hole into a line and is late to tell
+                with room.record() as recording:
+                    speaker.say(_LINE, slower=slower)
+                    recording.wait_for_sound()
+                    assert speaker.wait(PATIENCE_S)
+                    quiet_at = time.monotonic()
+                    time.sleep(0.3)
+                lasted_s = recording.speech_s()
+                still_s = recording.loud_at()[-1] - quiet_at
+                if (lasted_s == pytest.approx(takes_s, rel=0.1) and still_s < 0.1) or not tries_left:
+                    break
+            assert lasted_s == pytest.approx(takes_s, rel=0.1)
+            assert still_s < 0.1, "it says it is quiet while it can still be heard"
     finally:
         speaker.close()
-    assert lasted == [pytest.approx(4.8, rel=0.1), pytest.approx(6.0, rel=0.1)]
 
 
 @pytest.mark.sound
@@ -154,12 +158,12 @@ def test_a_worker_that_is_killed_costs_nothing_that_is_heard(room) -> None:  # t
     try:
         with room.record() as recording:
             speaker.say("Round one.")
-            assert speaker.wait(8)
+            assert speaker.wait(PATIENCE_S)
             os.kill(worker, signal.SIGKILL)
             said_at = time.monotonic()
             speaker.say(_LINE)
             recording.wait_for_sound(after=said_at)
-            assert speaker.wait(10)
+            assert speaker.wait(PATIENCE_S)
     finally:
         speaker.close()
     assert told == []
@@ -176,10 +180,10 @@ def test_the_sound_server_may_die_and_come_back(room, monkeypatch: pytest.Monkey
         speaker.say(_LINE)
         time.sleep(0.5)
         room.stop()
-        assert speaker.wait(10)
+        assert speaker.wait(PATIENCE_S)
         for _ in range(3):
             speaker.say("Round two.")
-            assert speaker.wait(10)
+            assert speaker.wait(PATIENCE_S)
         assert told == ["The sound device has gone; the session goes on in text until it is back."]
         room.start()
         time.sleep(0.2)
@@ -218,14 +222,14 @@ def test_no_process_or_file_outlives_the_program(  # type: ignore[no-untyped-def
         line = program.stdout.readline()
         if ending == "being killed":
             program.kill()
-        program.wait(10)
+        program.wait(PATIENCE_S)
     workers = [int(word) for word in line.split() if word.isdigit()]
     if not workers:
         pytest.skip(line)
-    ends_at = time.monotonic() + 5
-    while [each for each in workers if is_running(each)] or list(tmp_path.iterdir()):
-        assert time.monotonic() < ends_at, f"{list(tmp_path.iterdir())} or {workers} left behind"
-        time.sleep(0.02)
+    wait_until(
+        lambda: not any(map(is_running, workers)) and not list(tmp_path.iterdir()),
+        f"something in {tmp_path} or one of the processes {workers} is left behind",
+    )
 
 
 def _children() -> set[int]:

@@ -17,6 +17,7 @@ from stepper.mouth.ports import NoVoiceError
 from stepper.mouth.settings import SpeechSettings
 from stepper.mouth.system_voice import SystemVoiceMouth
 from stepper.mouth.tones import TONE_RATE_HZ
+from tests.waiting import PATIENCE_S, wait_until
 
 _LINE = "Knit to two stitches before the marker, knit two together, slip marker."
 
@@ -89,7 +90,7 @@ def test_hushing_ends_player_and_process_and_the_next_line_is_heard(  # type: ig
         hushed_at = time.monotonic()
         cut.set()
         mouth.hush()
-        line.join(5)
+        line.join(PATIENCE_S)
         assert time.monotonic() - hushed_at < 0.3
         time.sleep(0.5)
         assert recording.loud_at()[-1] - hushed_at < 0.2
@@ -115,15 +116,13 @@ def test_a_process_that_dies_is_replaced_and_the_line_said_again(mouth: SystemVo
     second = _next_process(mouth, first)
     assert second != first
     os.killpg(second, signal.SIGKILL)
-    line.join(10)
+    line.join(PATIENCE_S)
     assert reasons == ["its process ended twice over the same line"]
 
 
 def _next_process(mouth: SystemVoiceMouth, before: int | None) -> int:
-    ends_at = time.monotonic() + 5
-    while (process_id := mouth.process_id) in {None, before}:
-        assert time.monotonic() < ends_at
-        time.sleep(0.005)
+    wait_until(lambda: mouth.process_id not in {None, before})
+    process_id = mouth.process_id
     assert process_id is not None
     time.sleep(0.2)
     return process_id

@@ -17,6 +17,7 @@ from stepper.screen.app import Screen
 from stepper.screen.drawing.style import Depth
 from stepper.screen.ports import ScreenSetup, Voice
 from tests.screen.scenes import Desk, yarns
+from tests.waiting import PATIENCE_S
 
 KEYS = {
     "enter": "\r",
@@ -112,7 +113,7 @@ class Emulated:
     def __exit__(self, *args: object) -> None:
         if self._thread.is_alive():
             self.press("ctrl-c", settle=False)
-        self._thread.join(10)
+        self._thread.join(PATIENCE_S)
         self._stack.close()
 
     def _run(self) -> None:
@@ -154,7 +155,7 @@ class Emulated:
 
     def ended(self) -> bool:
         """Wait until the screen is over; tell whether it is."""
-        self._thread.join(10)
+        self._thread.join(PATIENCE_S)
         return not self._thread.is_alive()
 
     @property
@@ -180,11 +181,11 @@ class Emulated:
             over = Event()
             with suppress(RuntimeError):  # the loop ended this very moment
                 loop.call_soon_threadsafe(over.set)
-                over.wait(5)
+                over.wait(PATIENCE_S)
 
     def wait_for(self, condition: Callable[[], bool]) -> None:
         """Wait until something holds; show the screen where it does not come to pass."""
-        until = time.monotonic() + 10
+        until = time.monotonic() + PATIENCE_S
         while not condition():
             if time.monotonic() > until or self.error is not None:
                 raise AssertionError(f"waited in vain ({self.error!r}); the screen shows\n{self.text}")

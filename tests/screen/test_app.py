@@ -11,6 +11,7 @@ from stepper.screen.drawing.style import Depth
 from stepper.session.events import Advanced
 from tests.screen.emulated import Emulated
 from tests.screen.scenes import Desk
+from tests.waiting import least_of
 
 GOLDEN = Path(__file__).parent / "golden"
 
@@ -231,16 +232,21 @@ def test_yarns_are_shown_in_their_own_colours() -> None:
 
 def test_a_terminal_that_has_gone_ends_the_sitting_without_waiting() -> None:
     """The pipe breaks in the middle of drawing: the program ends at once, and what was done is kept."""
-    with Emulated(Desk()) as shown:
-        shown.press("space")
-        shown.stream.broken = True
-        begin = time.monotonic()
-        shown.press("space", settle=False)
 
-        assert shown.ended()
-        assert time.monotonic() - begin < 5
-        assert isinstance(shown.error, BrokenPipeError)
-        assert sum(isinstance(event, Advanced) for _, event in shown.desk.events) == 2
+    def ended_s() -> float:
+        with Emulated(Desk()) as shown:
+            shown.press("space")
+            shown.stream.broken = True
+            begin = time.monotonic()
+            shown.press("space", settle=False)
+
+            assert shown.ended()
+            took_s = time.monotonic() - begin
+            assert isinstance(shown.error, BrokenPipeError)
+            assert sum(isinstance(event, Advanced) for _, event in shown.desk.events) == 2
+        return took_s
+
+    assert least_of(ended_s, 5) < 5
 
 
 def test_what_is_pasted_goes_into_a_note_and_nowhere_else() -> None:

@@ -105,5 +105,5 @@ def test_a_running_loop_draws_all_of_it(monkeypatch: pytest.MonkeyPatch) -> None
         while len(done) < 4:
             await asyncio.sleep(0.005)
 
-    asyncio.run(asyncio.wait_for(look(), timeout=20))
+    asyncio.run(asyncio.wait_for(look(), timeout=60))
     assert [number for _, number in done] == [0, 1, 2, 3]

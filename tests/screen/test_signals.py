@@ -34,7 +34,8 @@ def test_told_to_end_it_ends_and_the_old_handlers_come_back() -> None:
     async def told() -> None:
         undo = mind_signals(asyncio.get_running_loop(), program, RecordingSpeaker())  # type: ignore[arg-type]
         os.kill(os.getpid(), signal.SIGTERM)
-        await asyncio.sleep(0.05)
+        while not program.ended:
+            await asyncio.sleep(0.005)
         undo()
 
     asyncio.run(told())

@@ -1,10 +1,10 @@
 from __future__ import annotations
 
 import threading
-import time
 from collections.abc import Iterator
 
 from stepper.sitting.ear_watch import EarWatch
+from tests.waiting import wait_until
 
 
 class _Sound:
@@ -27,7 +27,7 @@ def test_ears_that_hang_are_told_once_and_again_when_they_go_on() -> None:
     watch = EarWatch(_Sound(3), lambda works, say: told.append((works, say)), hangs_after_s=0.05)
     for block in watch.blocks():
         if block == b"\1":
-            time.sleep(0.4)
+            wait_until(lambda: bool(told))
             assert told == [(False, "The ears do not come back; the session goes on by keys and typed cues.")]
     watch.close()
     assert told[1:] == [(True, "The ears go on.")]
@@ -41,9 +41,9 @@ def test_a_silent_microphone_is_no_hanging() -> None:
     class Waiting(_Sound):
         def blocks(self) -> Iterator[bytes]:
             yield b"1"
-            quiet.wait(0.3)
+            quiet.wait(1.2)
 
-    watch = EarWatch(Waiting(0), lambda works, say: told.append(say), hangs_after_s=0.05)
+    watch = EarWatch(Waiting(0), lambda works, say: told.append(say), hangs_after_s=0.5)
     assert list(watch.blocks()) == [b"1"]
     watch.close()
     assert told == []

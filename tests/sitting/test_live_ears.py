@@ -18,13 +18,14 @@ from stepper.ears.settings import HearingSettings
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.open_speaker import open_speaker
 from stepper.mouth.settings import SpeechSettings
-from stepper.sitting.ear_watch import EarWatch
+from stepper.sitting.ear_watch import HANGS_AFTER_S, EarWatch
 from stepper.sitting.live_ears import LiveEars, can_interrupt, why_not_installed
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import load_project
 from tests.commands.garments import environment, garment
 from tests.evening import written
 from tests.sound_room import Room
+from tests.waiting import PATIENCE_S, least_of, wait_until
 
 NOWHERE = {"PULSE_SERVER": "unix:/nowhere/at/all", "XDG_RUNTIME_DIR": "/nowhere"}
 """Surroundings without a sound server."""
@@ -66,12 +67,14 @@ def test_ears_that_cannot_open_tell_why_and_close_without_waiting(tmp_path: Path
         hear=lambda text, score: None,
         tell=lambda is_open, sentence: told.append((is_open, sentence)),
     )
-    ends_at = time.monotonic() + 30
-    while not told and time.monotonic() < ends_at:
-        time.sleep(0.02)
-    began = time.monotonic()
-    ears.close()
-    assert time.monotonic() - began < 2
+    wait_until(lambda: bool(told))
+
+    def closed_s() -> float:
+        began = time.monotonic()
+        ears.close()
+        return time.monotonic() - began
+
+    assert least_of(closed_s, 2) < 2
     ((is_open, sentence),) = told
     assert not is_open
     assert "Nothing is heard, since" in sentence
@@ -88,7 +91,7 @@ class _Failing:
         if does == "fail":
             raise RuntimeError("the network is broken")
         if does == "hang":
-            self.go_on.wait(20)
+            self.go_on.wait(PATIENCE_S)
         return Heard(text="next step", score=1.0)
 
     def close(self) -> None:
@@ -96,13 +99,13 @@ class _Failing:
 
 
 def _sitting_ears(
-    recogniser: _Failing, monkeypatch: pytest.MonkeyPatch, folder: Path
+    recogniser: _Failing, monkeypatch: pytest.MonkeyPatch, folder: Path, hangs_after_s: float = HANGS_AFTER_S
 ) -> tuple[LiveEars, list[str], list[tuple[bool, str]]]:
     """Open ears on the room's microphone with a recogniser of the test's."""
     heard: list[str] = []
     told: list[tuple[bool, str]] = []
     monkeypatch.setattr(live_ears, "load_recogniser", lambda *_: recogniser)
-    monkeypatch.setattr(live_ears, "EarWatch", partial(EarWatch, hangs_after_s=0.4))
+    monkeypatch.setattr(live_ears, "EarWatch", partial(EarWatch, hangs_after_s=hangs_after_s))
     ears = LiveEars(
         load_project(garment(folder)).plan,
         None,
@@ -110,15 +113,8 @@ def _sitting_ears(
         hear=lambda text, score: heard.append(text),
         tell=lambda is_open, sentence: told.append((is_open, sentence)),
     )
-    _wait_until(lambda: bool(told))
+    wait_until(lambda: bool(told))
     return ears, heard, told
-
-
-def _wait_until(come: Callable[[], bool], seconds: float = 20.0) -> None:
-    ends_at = time.monotonic() + seconds
-    while not come():
-        assert time.monotonic() < ends_at, "it did not happen"
-        time.sleep(0.02)
 
 
 @pytest.mark.sound
@@ -147,12 +143,12 @@ def test_a_recogniser_that_hangs_is_told_and_again_when_it_goes_on(
 ) -> None:
     """She goes on by keys meanwhile, and the sitting ends without waiting for it."""
     recogniser = _Failing("hang", *("hear",) * MOST_SAID)
-    ears, heard, told = _sitting_ears(recogniser, monkeypatch, tmp_path)
+    ears, heard, told = _sitting_ears(recogniser, monkeypatch, tmp_path, 0.4)
     try:
         _say_until(lambda: len(told) == 2, room, tmp_path)
         assert told[1] == (False, "The ears do not come back; the session goes on by keys and typed cues.")
         recogniser.go_on.set()
-        _wait_until(lambda: len(told) == 3)
+        wait_until(lambda: len(told) == 3)
         assert told[2] == (True, "The ears go on.")
         assert heard[0] == "next step"
     finally:
@@ -182,10 +178,10 @@ def test_she_stops_it_by_speaking_and_is_heard(
         played=played,
     )
     try:
-        _wait_until(lambda: bool(told))
+        wait_until(lambda: bool(told))
         for _ in range(4):  # it gets to know the room
             speaker.say(_LINE)
-            _wait_until(lambda: not speaker.speaking)
+            wait_until(lambda: not speaker.speaking)
             speaker.silence()
         heard.clear()
         was_paused = []

@@ -150,7 +150,7 @@ def test_a_kill_at_a_named_moment_keeps_all_or_none(
     with Journal.open(path, title="A") as journal:
         journal.append([entry(1), entry(2)])
     child = start_child(DIE_AT, path, point, nth)
-    out, complaint = child.communicate(timeout=30)
+    out, complaint = child.communicate(timeout=60)
 
     assert child.returncode == -signal.SIGKILL, complaint
     assert out == ("answered\n" if point == "never" else "")

@@ -147,7 +147,7 @@ def test_a_read_only_place_is_said_and_can_still_be_read(
     else:
         open_folder.chmod(0o777)
     before = listing(open_folder)
-    out, complaint = start_child(WITHOUT_RIGHTS, path).communicate(timeout=30)
+    out, complaint = start_child(WITHOUT_RIGHTS, path).communicate(timeout=60)
     *shown, said = out.splitlines()
     to_knit, to_read = json.loads(said)
 

@@ -161,7 +161,7 @@ def test_a_failed_opening_gives_the_lock_back(path: Path) -> None:
 def test_a_kill_while_a_journal_is_made_leaves_none(path: Path, start_child: StartChild) -> None:
     """Killed just before the new journal gets its name, there must be none, and the next opening make one."""
     child = start_child(DIE_AT_RENAME, path)
-    _, complaint = child.communicate(timeout=30)
+    _, complaint = child.communicate(timeout=60)
     assert child.returncode == -signal.SIGKILL, complaint
     assert not path.exists()
     assert unfinished_path(path).exists()

@@ -162,7 +162,7 @@ def test_migrations_before_a_failing_one_stay_applied(saved: Path) -> None:
 def test_a_kill_in_a_migration_leaves_the_version_before_it(saved: Path, start_child: StartChild) -> None:
     """Killed in the middle of a migration, the journal must hold all of the version before and open again."""
     child = start_child(KILLED_IN_MIGRATION, saved)
-    _, complaint = child.communicate(timeout=30)
+    _, complaint = child.communicate(timeout=60)
 
     assert child.returncode == -signal.SIGKILL, complaint
     assert version(saved) == 3

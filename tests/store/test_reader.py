@@ -148,7 +148,7 @@ def test_reading_while_sessions_come_and_go(path: Path, start_child: StartChild)
 
 def test_a_session_that_begins_as_the_file_is_read_is_seen(path: Path, start_child: StartChild) -> None:
     """What a session answered before the file was read must be seen, though the look began without a log."""
-    out, complaint = start_child(SESSION_BEGINS_AS_THE_FILE_IS_READ, path).communicate(timeout=30)
+    out, complaint = start_child(SESSION_BEGINS_AS_THE_FILE_IS_READ, path).communicate(timeout=60)
 
     assert (out, complaint) == ("1 1\n", "")
 

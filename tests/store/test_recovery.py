@@ -192,13 +192,13 @@ def test_a_second_program_does_not_get_in_where_the_lock_was_deleted(
 ) -> None:
     """Two programs must never count the same garment, whoever tidied up the folder."""
     lock_path(sitting.path).unlink()
-    out, complaint = start_child(GET_IN, sitting.path).communicate(timeout=30)
+    out, complaint = start_child(GET_IN, sitting.path).communicate(timeout=60)
 
     assert complaint == ""
     assert "is in use by another program" in out
     assert sitting.append([entry(14)]) == (14,)
     assert sitting.take_remarks() == ()
-    out, _ = start_child(GET_IN, sitting.path).communicate(timeout=30)
+    out, _ = start_child(GET_IN, sitting.path).communicate(timeout=60)
     assert "got in" not in out
 
 
