@@ -5,6 +5,9 @@ A misspelt key is reported once and then read as the key that was meant, so that
 
 from __future__ import annotations
 
+from types import MappingProxyType
+from typing import Final
+
 from stepper.project.problems import Problem, Span, nearest, one_of
 from stepper.project.source import Mapping, Node, Scalar, Sequence
 from stepper.project.spelling import near
@@ -21,6 +24,12 @@ KEYS = frozenset(
     }
 )  # fmt: skip
 """Keys of the outline. None of these is ever taken for a misspelling of another."""
+
+_GAUGE = "{stockinette: {needle: 4 mm, stitches: 20, rows: 28}}"
+FORMS: Final = MappingProxyType(
+    {"gauge": _GAUGE, "tension": _GAUGE, "knit": "{size: M}", "yarn": "{MC: {name: chalk}}"}
+)
+"""What is written below a key that holds others, each as an example."""
 
 
 class Fields:
@@ -94,7 +103,9 @@ class Fields:
         node = self.take(name, required=required)
         if node is None or isinstance(node, Mapping):
             return node
-        self.problems.append(node.place.problem(f"`{name}` must hold keys and values, indented under it."))
+        hint = f'Write it as "{name}: {FORMS[name]}".' if name in FORMS else ""
+        told = f"`{name}` must hold keys and values, indented under it."
+        self.problems.append(node.place.problem(told, hint))
         return None
 
     def items(self, name: str, *, required: bool = False) -> list[Node]:

@@ -8,7 +8,7 @@ from stepper.craft.gauge import Gauge
 from stepper.craft.needles import US_SIZE
 from stepper.craft.skeins import OUNCE_G, YARD_M
 from stepper.project.draft import FileDraft
-from stepper.project.fields import Fields
+from stepper.project.fields import FORMS, Fields
 from stepper.project.lengths import read_length, read_needle
 from stepper.project.model import Fabric, Swatch, Yarn
 from stepper.project.problems import one_of
@@ -157,7 +157,8 @@ def read_fabrics(fields: Fields, draft: FileDraft) -> dict[str, Fabric]:
     for name, (_, value) in outer.found.items():
         outer.asked.append(name)
         if not isinstance(value, Mapping):
-            draft.problems.append(value.place.problem(f'gauge "{name}" must hold stitches and rounds.'))
+            told = f'gauge "{name}" must hold stitches and rounds.'
+            draft.problems.append(value.place.problem(told, f'Write it as "{given}: {FORMS[given]}".'))
             continue
         inner = Fields(value, f'gauge "{name}"', draft.problems)
         needle = _needle(inner, draft)

@@ -5,11 +5,12 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from hypothesis.strategies import DataObject
 
-from stepper.project.fields import KEYS, Fields
+from stepper.project.fields import FORMS, KEYS, Fields
 from stepper.project.problems import Problem
 from stepper.project.reader import read_project
 from stepper.project.source import Mapping, read_nodes
@@ -43,6 +44,23 @@ def test_a_missing_key_is_told_once() -> None:
     opened, problems = fields("a: 1\n")
     opened.text("title", required=True)
     assert "Add a line `title: …`." in problems[0].hint
+
+
+@pytest.mark.parametrize("key", ["gauge", "tension"])
+def test_what_is_shown_to_write_is_read_as_shown(key: str) -> None:
+    """Who wrote one value where keys belong copies the example; it must not lead to the next problem."""
+    rows = {"title": "Cowl", "sizes": "M", "knit": "M", "yarn": "chalk", key: "20 sts"}
+    work = "sections:\n  - name: cowl\n    work: |\n      CO 20 sts.\n      Bind off.\n"
+
+    def read(rows: dict[str, str]) -> list[str]:
+        text = "".join(f"{name}: {value}\n" for name, value in rows.items()) + work
+        return [problem.hint for problem in read_project(text).problems]
+
+    shown = [f'Write it as "{name}: {FORMS[name]}".' for name in ("knit", "yarn", key)]
+    assert read(rows) == shown
+    assert read({**rows, "knit": FORMS["knit"], "yarn": FORMS["yarn"], key: FORMS[key]}) == []
+    inner = {**rows, "knit": FORMS["knit"], "yarn": FORMS["yarn"], key: "{stockinette: 20 sts}"}
+    assert read(inner) == shown[2:]
 
 
 def test_wrong_shapes_are_told() -> None:
