@@ -6,7 +6,7 @@ import math
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 
-from stepper.ears.bundled.thresholds import Thresholds
+from stepper.ears.bundled.thresholds import FOUND_WHOLE, FOUND_WORD, STRAY, STRAY_WORD, Thresholds
 from stepper.mouth.pronunciation import Sounds
 
 
@@ -53,3 +53,15 @@ def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | N
         return None
     rivals = [total_score(each, thresholds) for each in scored if each.means != best.means]
     return best if not rivals or score - max(rivals) >= clear else None
+
+
+def is_whole(fit: float, behind: int, *, is_word: bool) -> bool:
+    """Return whether what fits best behind the address word, amid other sound, is a whole cue and over.
+
+    Args:
+        fit: Log-probability of its sounds above that of the likeliest of any kind. A natural logarithm.
+        behind: Frames of the 0.3 s behind it in which something sounds.
+        is_word: Whether it is a single word, or a number with no word around it.
+    """
+    least, stray = (FOUND_WORD, STRAY_WORD) if is_word else (FOUND_WHOLE, STRAY)
+    return fit >= least and behind <= stray

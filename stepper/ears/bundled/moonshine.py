@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from stepper.ears.bundled.address_word import AddressWord, judge_address
-from stepper.ears.bundled.decision import Candidate, decide, total_score
+from stepper.ears.bundled.decision import Candidate, decide, is_whole, total_score
 from stepper.ears.bundled.moonshine_model import Encoded, MoonshineModel
 from stepper.ears.bundled.sound_distance import similar_phrases
 from stepper.ears.bundled.sound_model import FRAME_S, SoundModel
@@ -37,8 +37,7 @@ _MOST = 8
 _WITHIN = 12.0
 _TAKEN_FOR = 3
 _AS_GOOD = 1.5
-_BEHIND_FRAMES, _STRAY = 12, 2
-# Hardly anything may sound in the 0.3 s behind a cue amid other sound: it goes on otherwise.
+_BEHIND_FRAMES = 12
 _SURE_AT = 30.0
 # How far below the best of any kind a text has to be for all trust in it to be gone.
 
@@ -158,9 +157,10 @@ class MoonshineRecogniser:
         longest = max(fits, key=lambda fit: len(fit.sounds))  # "forty" fits "forty six" as well, with a rest
         start, end = self._spotter.span(likely, longest)
         behind = likely[end : end + _BEHIND_FRAMES].argmax(1) != NOTHING
+        is_over = is_whole(fits[0].score, int(behind.sum()), is_word=longest.text in self._short)
         return Place(
             start_s=start * FRAME_S,
-            end_s=end * FRAME_S if int(behind.sum()) <= _STRAY else None,
+            end_s=end * FRAME_S if is_over else None,
             may_go_on=self._wordings.may_go_on(longest.text),
         )
 

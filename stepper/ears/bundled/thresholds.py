@@ -64,7 +64,16 @@ BEGUN: Final = -6.0
 EARLY: Final = -12.0
 """A cue is known before the silence behind it is whole only where its sounds fit this well."""
 FOUND: Final = -10.0
-"""The address word, and a cue behind it, amid other sound are cut out when their sounds fit this well."""
+"""Something may be said behind the address word amid other sound when their sounds fit this well."""
+FOUND_WHOLE: Final = -6.0
+"""It is taken to be a whole cue, and cut out, when they fit this well: what fits worse is mostly a part of
+one and is looked at again."""
+FOUND_WORD: Final = -3.0
+"""The same where it is a single word or a bare number, which a part of any cue is like."""
+STRAY: Final = 2
+"""More frames than this sound in the 0.3 s behind a cue amid other sound: it goes on."""
+STRAY_WORD: Final = 1
+"""The same behind a single word."""
 ALONE: Final = -12.0
 """A cue without the address word amid other sound is looked at more closely when its sounds fit this well."""
 ALIKE_WITHIN: Final = 0.3

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.ears.bundled.decision import Candidate, decide, total_score
+from stepper.ears.bundled.decision import Candidate, decide, is_whole, total_score
 from stepper.ears.bundled.thresholds import LOOSE, STRICT
 
 _UNLIKE = 0.1
@@ -80,3 +80,29 @@ def test_a_single_word_has_to_fit_wherever_it_is_said(number: float | None) -> N
     doubtful = replace(scored("no", STRICT.least_word - 1), is_word=True, number=number)
     assert decide([doubtful], LOOSE) is None
     assert decide([replace(doubtful, sounds=0.0)], LOOSE) is not None
+
+
+@pytest.mark.parametrize(
+    ("fit", "behind", "is_word", "is_over"),
+    [
+        (0.0, 0, True, True),
+        (-1.5, 1, True, True),
+        (0.0, 2, True, False),
+        (-3.6, 0, True, False),
+        (-7.3, 2, True, False),
+    ],
+)
+def test_a_single_word_amid_a_film_has_to_fit_well_with_hardly_anything_behind_it(
+    fit: float, behind: int, *, is_word: bool, is_over: bool
+) -> None:
+    """The end of "finished the round" was once taken for "two", two steps from where she is; words that people
+    said 10 dB above a film fitted at -1.5 or better, with one frame behind them at most."""
+    assert is_whole(fit, behind, is_word=is_word) is is_over
+
+
+@pytest.mark.parametrize(("fit", "behind", "is_over"), [(-4.7, 2, True), (-6.5, 1, False), (0.0, 3, False)])
+def test_a_longer_cue_amid_a_film_is_waited_for_where_only_part_of_it_fits(
+    fit: float, behind: int, *, is_over: bool
+) -> None:
+    """ "When do I change colour" was cut off behind "change", and heard as "when do I turn"."""
+    assert is_whole(fit, behind, is_word=False) is is_over

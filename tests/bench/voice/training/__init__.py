@@ -31,7 +31,7 @@ cores where the training is (`many`):
     python -m tests.bench.voice.training.kokoro MODEL.onnx TOKENS.json DATA --minutes 7                    # beside the next
     python -m tests.bench.voice.training.teach DATA A --minutes 13 --begin models/ears --pace 0.6 --joined 14000
     python -m tests.bench.voice.training.teach DATA B --minutes 13 --begin models/ears --pace 0.6 --joined 14000 --seed 2 --deep
-    python -m tests.bench.voice.training.export A B SHIPPED SHIPPED models/ears     # SHIPPED: `export --back models/ears SHIPPED`
+    python -m tests.bench.voice.training.export A B SHIPPED models/ears --shares .175 .175 .65     # SHIPPED: `export --back models/ears SHIPPED`
 
 No voice that `tests/bench/voice` measures with is used, neither for development nor held out, and nobody whom
 `../people.tsv` has under measuring. Sources and figures: `models/ears/README.md`.

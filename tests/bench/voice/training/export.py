@@ -2,7 +2,7 @@
 
     python -m tests.bench.voice.training.export TAUGHT [TAUGHT ...] MODELS     # encoder16.npz and head.npz to .onnx
 
-Of several trainings that began with the same weights the mean is written. `read_back` takes the weights out again, for a training that goes on from them;
+Of several trainings that began with the same weights the mean is written; with --shares, one number for each, a mean that is so weighed. `read_back` takes the weights out again, for a training that goes on from them;
 with --back they are written as a training writes them, so that the mean can be taken of what was before as well:
 
     python -m tests.bench.voice.training.export --back MODELS TAUGHT
@@ -98,11 +98,18 @@ def read_back(path: Path) -> dict[str, np.ndarray]:
     return {name: each.astype(np.float32) for name, each in found.items()}
 
 
-def mean(paths: Sequence[Path]) -> dict[str, torch.Tensor]:
-    """Return the mean of the weights in some files, by name."""
+def mean(paths: Sequence[Path], shares: Sequence[float] | None = None) -> dict[str, torch.Tensor]:
+    """Return the mean of the weights in some files, by name.
+
+    Args:
+        paths: The files.
+        shares: How much of each; None for as much of each.
+    """
     files = [np.load(path) for path in paths]
-    names = files[0].files
-    return {name: torch.from_numpy(np.mean([each[name].astype(np.float32) for each in files], axis=0)) for name in names}
+    return {
+        name: torch.from_numpy(np.average([each[name].astype(np.float32) for each in files], axis=0, weights=shares).astype(np.float32))
+        for name in files[0].files
+    }
 
 
 def main() -> None:
@@ -110,16 +117,17 @@ def main() -> None:
     parser.add_argument("taught", type=Path, nargs="+")
     parser.add_argument("models", type=Path)
     parser.add_argument("--back", action="store_true", help="the other way round: .onnx to what was taught")
+    parser.add_argument("--shares", type=float, nargs="+", help="how much of each of them; as much of each unless given")
     args = parser.parse_args()
     if args.back:
         args.models.mkdir(parents=True, exist_ok=True)
         for name, file in (("encoder", "encoder16"), ("sounds", "head")):
             np.savez(args.models / f"{file}.npz", **read_back(args.taught[0] / f"{name}.onnx"))
         return
-    kept = mean([each / "head.npz" for each in args.taught])
+    kept = mean([each / "head.npz" for each in args.taught], args.shares)
     encoder, head = Encoder().eval(), Head(len(kept["o.weight"]) - 1, len(kept["i.weight"])).eval()
     head.load_state_dict(kept)
-    encoder.load_state_dict(mean([each / "encoder16.npz" for each in args.taught]))
+    encoder.load_state_dict(mean([each / "encoder16.npz" for each in args.taught], args.shares))
     args.models.mkdir(parents=True, exist_ok=True)
     for name, network, example, names, eight in (
         ("encoder", encoder, torch.randn(1, 48_000) * 0.1, ("input_values", "states"), True),
