@@ -97,7 +97,7 @@ def _round(
         floats=flat.floats,
         instruction=flat.instruction,
         checkpoint=_checkpoint(draft, following),
-        remarks=tuple(in_size(each, draft.size, len(project.sizes)) for each in draft.remarks),
+        remarks=tuple(_remark(each, draft, project) for each in draft.remarks),
         evenly=draft.evenly,
         chart=draft.chart,
         chart_round=draft.chart_round,
@@ -106,6 +106,17 @@ def _round(
         line=draft.line,
         altered=draft.altered,
     )
+
+
+_DRAWN: Final = re.compile(r"(?<=through )((?:(?:the|all|rem|rem\.|remaining) ){0,2})(?=(?:sts|stitches)\b)")
+
+
+def _remark(remark: str, draft: DraftRound, project: Project) -> str:
+    """Return a remark as it is said with a round: in its size, and with the number that went to the check."""
+    said = " ".join(in_size(remark, draft.size, len(project.sizes)).split()).lstrip(",;: ")
+    if draft.phrase and _first_stitch(draft) == "draw":
+        return _DRAWN.sub(rf"\g<1>{draft.before} ", said)
+    return said
 
 
 _EACH_SIZE: Final = re.compile(r"(?P<first>\d+(?:\.\d+)?) ?\((?P<others>[\d., ;]+)\)")

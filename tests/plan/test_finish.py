@@ -50,3 +50,11 @@ def test_where_all_stitches_lie_on_hold_none_are_counted() -> None:
     some = plan_of(project(work.format("Next row: Place 8 sts on a holder, k to end.\nBind off."))).rounds[-2]
     assert some.checkpoint is not None
     assert (some.checkpoint.expect, some.checkpoint.reason) == (12, "after the divide")
+
+
+def test_the_number_that_the_yarn_is_drawn_through_is_said_where_the_page_says_it() -> None:
+    """It went to the check of the count, and "draw through remaining  sts" was left."""
+    work = "Cast on 10 (20, 30) sts. Join in the round.\nKnit 2 rounds.\nCut yarn and draw through remaining 10 (20, 30) sts."
+    assert plan_of(project(work, size="L")).rounds[-1].remarks == ("Cut yarn and draw through remaining 30 sts",)
+    tight = "Cast on 10 sts. Join in the round.\nKnit 2 rounds.\nDraw yarn through remaining 10 sts, pull tight."
+    assert set(plan_of(project(tight, sizes="S", size="S")).rounds[-1].remarks) == {"pull tight", "draw yarn through 10 sts"}

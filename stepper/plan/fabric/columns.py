@@ -18,6 +18,7 @@ from typing import NamedTuple
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
 from stepper.plan.drafts import DraftRound
+from stepper.plan.fabric.borders import border_of, keep_borders
 from stepper.plan.model import Run, flatten, runs_written
 from stepper.plan.state.in_hand import Cell, Column
 from stepper.plan.stitches.cable_cells import crossings, look_of, looks_of
@@ -233,7 +234,7 @@ def carry_columns(
                 if len(each.below) == 1:
                     column = _told(column, each.cell, near=near, strictly=strictly)
             made.append(column if len(column) == period else column * period)
-    return fill_columns(made, edges, period)
+    return keep_borders(columns, fill_columns(made, edges, period), draft)
 
 
 def _returned(row: Sequence[StandingColumns], held: Callable[[str], list[Column] | None]) -> list[Column]:
@@ -323,7 +324,7 @@ def trace_columns(drafts: Sequence[DraftRound]) -> list[Column]:
     Raises:
         UnknownFabricError: the rows hold lace or cables, or were not worked along the whole needle.
     """
-    histories: list[list[_Told]] = [[] for _ in range(drafts[0].before)]
+    histories: list[dict[int, _Told]] = [{} for _ in range(drafts[0].before)]
     edges = [0, len(histories)]
     for number, draft in enumerate(drafts):
         if not (draft.before and draft.after):
@@ -332,28 +333,59 @@ def trace_columns(drafts: Sequence[DraftRound]) -> list[Column]:
             raise UnknownFabricError("its stitches are increased and decreased in the pattern")
         edges = fields(draft)
         crossed = crossings(draft.phrase) if len(drafts) > 1 else {}
-        made: list[list[_Told]] = []
+        made: list[dict[int, _Told]] = []
         for place, each in enumerate(lay_columns(draft)):
             if not each.below:
-                made.append([])
+                made.append({})
                 continue
             last = len(each.below) > 1 and _inner_last(place, edges)
             history = histories[each.below[-1 if last else 0]]
-            whole = len(history) == number
             cell = crossed.get(place) or each.cell or (each.look if len(drafts) == 1 else None)
-            made.append([*history, (cell, len(each.below) == 1)] if whole else [])
+            made.append({**history, number: (cell, len(each.below) == 1)})
         histories = made
-    return fill_columns([_whole(history, len(drafts)) for history in histories], edges, len(drafts))
+    known = [_whole(history, len(drafts)) for history in histories]
+    filled = fill_columns(known, edges, len(drafts))
+    return [
+        filled[place] if known[place] is not None else _agreeing(filled, place, histories[place])
+        for place in range(len(filled))
+    ]
+
+
+def trace_with_borders(drafts: Sequence[DraftRound], period: int) -> list[Column]:
+    """Return the columns that the last rows of a pattern made, one cell per row of it, first row first.
+
+    Where the last row shapes within a garter edge, the edge is told by the rows before it.
+    """
+    *before, last = drafts
+    if last.flat and last.before != last.after and len(before) >= period > 1:
+        columns = trace_columns(before[-period:])
+        kept = carry_columns(columns, last, 0, lambda _: None)
+        if border_of(columns) and border_of(kept):
+            return [(*column[1:], column[0]) for column in kept]
+    return trace_columns(drafts[-period:])
+
+
+def _agreeing(columns: Sequence[Column], place: int, told: dict[int, _Told]) -> Column:
+    """Return the column for a new stitch: one beside it that is as rows since have worked it.
+
+    In an edge of garter stitch the row back knits what was made inside it; stockinette would be purled.
+    """
+    sure = {number: cell for number, (cell, one) in told.items() if one and cell is not None}
+    beside = sorted(range(len(columns)), key=lambda at: abs(at - place))[: 2 * _SELVEDGE + 1]
+    return next(
+        (columns[at] for at in beside if all(columns[at][number] == cell for number, cell in sure.items())),
+        columns[place],
+    )
 
 
 _Told = tuple[Cell | None, bool]
 """What a column was on a row, and whether a stitch was worked one into one there, which makes it certain."""
 
 
-def _whole(history: list[_Told], period: int) -> Column | None:
+def _whole(history: dict[int, _Told], period: int) -> Column | None:
     """Return the column of a history; None if it is new or a decrease in it differs from its other rows."""
-    cells = tuple(cell for cell, _ in history if cell is not None)
-    if len(cells) < period or (len(set(cells)) > 1 and not all(sure for _, sure in history)):
+    cells = tuple(cell for cell, _ in history.values() if cell is not None)
+    if len(cells) < period or (len(set(cells)) > 1 and not all(sure for _, sure in history.values())):
         return None
     return cells
 

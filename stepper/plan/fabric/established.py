@@ -26,6 +26,7 @@ from stepper.plan.fabric.columns import (
     carry_columns,
     shortest,
     trace_columns,
+    trace_with_borders,
 )
 from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.state.in_hand import Cell, Column, Established, HeldFabric
@@ -182,7 +183,7 @@ def _tell(known: Established, needles: Needles) -> None:
         return
     try:
         one = alike_all_along(drafts[-period:])
-        columns = [one] * drafts[-1].after if one is not None else trace_columns(drafts[-period:])
+        columns = [one] * drafts[-1].after if one is not None else trace_with_borders(drafts, period)
     except UnknownFabricError as unknown:
         known.why = str(unknown)
         return

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.plan.drafts import Template
+from stepper.plan.lines.rounds import work_template
 from stepper.plan.state.needles import Needles
 from stepper.project.problems import Span
 
@@ -23,6 +24,32 @@ def tell_cut_short(cycle: tuple[Template, ...], place: Span, needles: Needles, *
     over = -at % len(cycle)
     if over:
         needles.warn(place, f"{_TOLD} ({over} round{'s' if over > 1 else ''}) is not worked.")
+
+
+def work_what_was_cut_short(needles: Needles) -> bool:
+    """Work the rest of a repeat that its count ended early, if the line in hand is for the side behind it.
+
+    "Rep rows 3 and 4 until there are 137 sts. Next row (RS): Knit." names the side that comes behind row 4;
+    two right-side rows in turn nobody can knit.
+
+    Returns:
+        Whether there was such a rest, of an odd number of rows that shape nothing.
+    """
+    cycle, at = needles.last.repeated
+    told = bool(needles.cautions) and needles.cautions[-1].message.startswith(_TOLD)
+    rest = cycle[at:] if at else ()
+    if not told or needles.last.counted != len(needles.drafts) or len(rest) % 2 == 0:
+        return False
+    section = needles.drafts[needles.section.start :]
+    worked = {draft.template: draft for draft in section if draft.template in rest}
+    if any(row not in worked or worked[row].before != worked[row].after for row in rest):
+        return False
+    place = needles.cautions.pop().place
+    for row in rest:
+        work_template(row, needles)
+    rows = f"{len(rest)} row{'s' if len(rest) > 1 else ''}"
+    needles.warn(place, f"the repeat goes on behind this count for {rows}, to the side of the next line.")
+    return True
 
 
 def forget_cut_short(cycle: tuple[Template, ...], needles: Needles) -> None:

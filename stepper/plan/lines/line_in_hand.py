@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from stepper.plan.lines.cut_short import work_what_was_cut_short
 from stepper.plan.lines.rounds import repeat
 from stepper.plan.lines.rows_or_rounds import (
     opened_midway,
@@ -58,7 +59,8 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
 
     Many pages say "row" for a round: one that names no side, behind a closed round, is a round; that is told.
     Short rows in the round are rows, but the piece stays in the round. A stretch worked to a length gets one
-    more row if it would end on the wrong side for the line.
+    more row if it would end on the wrong side for the line, and a repeat that its count cut short is worked
+    to its end.
     """
     if (line.rows or line.side) and not (
         turns or needles.short_rows.gap is not None or needles.short_rows.turns
@@ -80,7 +82,7 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
             needles.side = "WS"
     if not line.side or line.side == needles.side or not (needles.flat or needles.short_rows.gap is not None):
         return
-    if needles.short_rows.gap is None and _lengthened(needles):
+    if needles.short_rows.gap is None and (_lengthened(needles) or work_what_was_cut_short(needles)):
         return
     if needles.short_rows.gap is None and (needles.free or _just_cast_on(needles)):
         needles.side = line.side

@@ -42,7 +42,8 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     if duration.start != "cast-on":
         _tell_what_came_before(duration, needles, piece)
         return max(needles.section.start, piece)
-    if _begins_with(needles, piece, "return") and not rows_below(needles, piece):
+    taken_back = _begins_with(needles, piece, "return") and not _begins_with(needles, piece, "co")
+    if taken_back and not rows_below(needles, piece):
         needles.report(
             duration.length.place,
             "these stitches came back from hold, so this piece has no cast-on edge to measure from.",
@@ -101,7 +102,7 @@ def without_held(duration: UntilLength, needles: Needles) -> UntilLength:
     height = height_of(needles, below)
     if not height:
         return duration
-    if duration.start == "cast-on":
+    if duration.start == "cast-on" and not _begins_with(needles, piece, "co"):
         rows = sum(1 for at in below if needles.drafts[at].height_mm)
         told = f"the {rows} rows below the stitches that came back from hold count."
         needles.warn(duration.length.place, told)

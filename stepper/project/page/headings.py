@@ -59,6 +59,12 @@ _STITCH_PATTERN = re.compile(
 _NUMBERED = re.compile(
     r"^(?:step|part|section)\s+(?:\d{1,2}|[IVX]{1,4}|one|two|three|four|five)\s*[:.–—-]\s*", re.I
 )
+_MADE = re.compile(
+    r"(?:make|work|knit)\s+(?:\d{1,2}|two|three|four|five|six|both)(?:\s+(?:alike|the\s+same|of\s+each))?"
+    r"|both\s+(?:alike|the\s+same)",
+    re.I,
+)
+"""How often a part is made: what such words stand behind is a part, whatever it is called."""
 _INLINE = re.compile(r"^([^\W\d_][^:]{1,40}?)\s*(?::|\.\s*[–—])\s*(\S.*)$")
 
 
@@ -137,7 +143,7 @@ def _part(plain: str) -> Heading | None:
         and len(bare) <= 48
         and not re.search(r"[\d.,;*(\[=]", bare)
         and bare[:1].isalpha()
-        and bool(_PART.search(bare))
+        and bool(_PART.search(bare) or _MADE.fullmatch(aside))
         and not bare.lower().endswith("as follows")
     )
     if not sound:
@@ -149,6 +155,16 @@ def _part(plain: str) -> Heading | None:
     if not (shouted or colon or titled or named):
         return None
     return Heading(kind="part", name=" ".join(bare.lower().split()), aside=aside)
+
+
+def shouted_part(row: str, below: str) -> Heading | None:
+    """Return what a row of capitals heads, whatever it is called, if the row below it casts on."""
+    plain = _undressed(row).rstrip(": ")
+    words = plain.split()
+    named = 0 < len(words) <= 4 and all(word.isalpha() and len(word) > 1 for word in words)
+    if not (named and plain.isupper()) or not casts_on(below) or holds_instruction(plain):
+        return None
+    return Heading(kind="part", name=plain.lower())
 
 
 def _all_of_parts(words: str) -> bool:

@@ -14,7 +14,7 @@ from dataclasses import dataclass, field
 from stepper.project.lines import names_sizes
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under
 from stepper.project.page.front_pieces import front_pieces
-from stepper.project.page.headings import Heading, heading_of, inline_part, is_clutter
+from stepper.project.page.headings import Heading, heading_of, inline_part, is_clutter, shouted_part
 from stepper.project.page.orders import SWATCH, casts_on, has_row_head, holds_instruction, is_order
 from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
@@ -125,6 +125,8 @@ class Sorter:
         """Sort a row, with those that continue it; return the next row."""
         row = self.lines.rows[at]
         heading = None if is_clutter(row) and self.mode != "chart" else heading_of(row)
+        if heading is None and any(self.lines.rows[:at]):
+            heading = shouted_part(row, self._below(at))
         if self._is_title(at, heading):
             self.title = row
             self._comment(row, at, "title")

@@ -30,3 +30,20 @@ def test_a_repeat_that_comes_out_whole_is_not_told() -> None:
     """The last row of the repeat leaves the count."""
     whole = SHAPED.replace("Row 1: K1, k2tog, k to last 3 sts, ssk, k1.\nRow 2: Purl.", "Row 1: Knit.\nRow 2: P1, p2tog, p to last 3 sts, p2tog, p1.")
     assert told(f"{whole}Bind off.") == []
+
+
+def test_a_repeat_that_its_count_ends_is_worked_to_the_side_of_the_next_line() -> None:
+    """Two right-side rows in turn nobody can knit: the row back belongs to the repeat, and that is told."""
+    rows = "Row 1 (RS): K3, yo, k to last 3 sts, yo, k3.\nRow 2: K3, p to last 3 sts, k3.\nRep rows 1 and 2 until there are 20 sts.\n"
+    plan = plan_of(project(f"Cast on 12 sts.\n{rows}Next row (RS): Knit.\nBind off."))
+    assert [row.after for row in plan.rounds[1:-1]] == [14, 14, 16, 16, 18, 18, 20, 20, 20]
+    assert [row.side for row in plan.rounds[1:-1]] == ["RS", "WS"] * 4 + ["RS"]
+    assert any("the repeat goes on behind this count for 1 row" in each.text for each in plan.warnings)
+    assert not any("is not worked" in each.text or "Taken as printed" in each.text for each in plan.warnings)
+
+
+def test_behind_such_a_repeat_the_side_that_comes_anyway_is_taken() -> None:
+    """The page goes on with the wrong side itself."""
+    rows = "Row 1 (RS): K3, yo, k to last 3 sts, yo, k3.\nRow 2: K3, p to last 3 sts, k3.\nRep rows 1 and 2 until there are 20 sts.\n"
+    plan = plan_of(project(f"Cast on 12 sts.\n{rows}Next row (WS): Knit.\nBind off."))
+    assert [row.after for row in plan.rounds[1:-1]] == [14, 14, 16, 16, 18, 18, 20, 20]

@@ -70,3 +70,12 @@ def test_a_part_of_its_own_begins_where_its_stitches_come_back() -> None:
     plan = plan_of(f"{file}\n  - name: thumb\n    work: |\n{lines}")
     rows = [row for row in plan.rounds if row.section == "thumb"]
     assert len(rows) == 1 + 28 + 1
+
+
+def test_a_round_that_casts_on_between_held_stitches_has_a_cast_on_edge() -> None:
+    """A hat goes on from its flaps, and is measured from what was cast on between them."""
+    flap = "Cast on 12 sts.\nKnit 8 rows.\nPlace sts on holder."
+    hat = "Cast on 14 sts, k across 12 sts of flap, cast on 14 sts. Join in the round.\n      Knit until hat measures 10 cm from cast-on edge.\n      Bind off."
+    file = project(flap).replace("  - name: body", "  - name: flap")
+    plan = plan_of(f"{file}  - name: hat\n    work: |\n      {hat}\n")
+    assert len([each for each in plan.rounds if each.section == "hat"]) == 1 + 28 + 1

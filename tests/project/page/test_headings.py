@@ -2,7 +2,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.page.headings import heading_of, inline_part, is_clutter
+from stepper.project.page.headings import heading_of, inline_part, is_clutter, shouted_part
 
 
 @pytest.mark.parametrize(
@@ -97,3 +97,22 @@ def test_a_part_in_plain_letters_begins_with_a_cast_on() -> None:
     """A label like "Crown:" may be the name of a round."""
     assert inline_part("Back: Using 3 mm needles cast on 98 sts.") == "back"
     assert inline_part("Crown: K2tog around.") == ""
+
+
+@pytest.mark.parametrize("row", ["EARFLAPS (make 2)", "Petals (make five)", "Buds (both alike)"])
+def test_what_is_made_several_times_is_a_part_whatever_it_is_called(row: str) -> None:
+    """Taken for a remark in front of the pattern, it was knitted once."""
+    heading = heading_of(row)
+    assert heading is not None
+    assert heading.kind == "part"
+    assert heading.aside
+
+
+def test_a_row_of_capitals_above_a_cast_on_is_a_part_whatever_it_is_called() -> None:
+    """The stitches of the part before are off the needles by then."""
+    heading = shouted_part("SECOND SQUARE", "With A, pick up and k 26 sts along the left edge.")
+    assert heading is not None
+    assert heading.name == "second square"
+    assert shouted_part("SECOND SQUARE", "Next row: Knit.") is None
+    assert shouted_part("REPEAT ROWS 1-2", "Cast on 20 sts.") is None
+    assert shouted_part("Second square", "Cast on 20 sts.") is None

@@ -17,6 +17,11 @@ _PIECE = (
     r"(?:left|right|upper|lower|front|back|side|and|the|sleeve|cuff|mitten|mitt|sock|bootee|bootie|leg|strap|pocket|thumb|"
     r"ear|flap|band|border|panel|square|half|slipper|warmer|wrist)"
 )
+_ANY_PIECE = (
+    r"(?!(?:knit|purl|rep|repeat|work|cast|bind|rows?|rounds?|rnds?|inc|dec|increase|decrease|button\w*|bobbles?|cables?|patt|pattern|chart)\b)"
+    r"[a-z][a-z'-]+(?:\s+(?!(?:rows?|rounds?|rnds?|sts?|stitch|pattern|chart)\b)[a-z][a-z'-]+){0,2}"
+)
+"""What a page may call a piece that is made twice: "Earflaps (make 2)"."""
 _RIBBED = r"(back|front|body|sleeves?|hem|cuffs?)"
 _AS_GIVEN = rf"as\s+(?:(?:given|worked|set|directed|described)\s+)?(?:for|on|at)\s+(?:the\s+)?{_RIBBED}\b"
 
@@ -35,7 +40,7 @@ DIVIDED: tuple[Synonym, ...] = (
     ),
     row(
         "(make|(work|(knit|alike)",
-        rf"^\s*(?P<said>(?:(?:{_PIECE})s?\b[\s,]*)+)\(\s*(?:(?:make|work|knit)\s+(?:2|two|both)(?:\s+(?:alike|the\s+same))?|(?:both|2|two)\s+alike)\s*\)\s*:?\s*$",
+        rf"^\s*(?P<said>(?:(?:{_PIECE}s?\b[\s,]*)+|{_ANY_PIECE}\s*))\(\s*(?:(?:make|work|knit)\s+(?:2|two|both)(?:\s+(?:alike|the\s+same))?|(?:both|2|two)\s+alike)\s*\)\s*:?\s*$",
         "make 2.",
         "SLEEVES (make 2)",
         spelt_out=True,

@@ -1,0 +1,54 @@
+"""Garter edges beside shaping. The rows are worked out by hand: the edge is where the page's own row has it."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.plan.fabric.borders import WIDEST, border_of
+from stepper.plan.state.in_hand import Column
+from tests.plan.test_compile import plan_of
+from tests.project.samples import project
+
+GARTER: Column = (("k", ""), ("p", ""))
+PLAIN: Column = (("k", ""), ("k", ""))
+
+
+def rows(work: str) -> list[str]:
+    """Return the rows of a work, as they are written."""
+    return [each.instruction for each in plan_of(project(work)).rounds]
+
+
+@pytest.mark.parametrize("even", ["Work 3 rows even.", "Work 3 rows in pattern.", "Next row: Patt to end.\nNext row: Patt to end.\nNext row: Patt to end."])
+@pytest.mark.parametrize(
+    ("shaped", "edge", "left"),
+    [
+        ("K1, m1, k to last st, m1, k1", 2, 26),
+        ("K2, yo, k to last 2 sts, yo, k2", 3, 26),
+        ("K1, ssk, k to last 3 sts, k2tog, k1", 3, 14),
+        ("K3, m1, k to last 3 sts, m1, k3", 3, 26),
+    ],
+)
+def test_garter_edges_stay_as_wide_as_the_page_has_them(shaped: str, edge: int, left: int, even: str) -> None:
+    """An increase inside the edge pushed its stitches inwards, and the row back was "k1, p1, k1, p…", in silence."""
+    work = (
+        f"Cast on 20 sts.\nRow 1 (RS): {shaped}.\nRow 2: K{edge}, p to last {edge} sts, k{edge}.\n"
+        f"Rep rows 1 and 2 once.\nNext row (RS): {shaped}.\n{even}\nBind off."
+    )
+    back = f"k{edge}, p{left - 2 * edge}, k{edge}"
+    assert rows(work.replace("\\\n", "\n"))[-4:-1] == [back, "knit", back]
+
+
+def test_an_edge_that_is_bound_off_is_no_edge_any_more() -> None:
+    """Behind an armhole there is stockinette up to the edge."""
+    work = (
+        "Cast on 30 sts.\nRow 1 (RS): Knit.\nRow 2: K2, p to last 2 sts, k2.\nRep rows 1 and 2 twice.\n"
+        "Bind off 5 sts at beg of next 2 rows.\nWork 2 rows in pattern.\nBind off."
+    )
+    assert rows(work)[-3:-1] == ["knit", "purl"]
+
+
+def test_an_edge_has_few_stitches() -> None:
+    """A piece in garter stitch has no edge in garter stitch."""
+    assert border_of([GARTER] * 3 + [PLAIN] * 9) == 3
+    assert border_of([PLAIN] * 9) == 0
+    assert border_of([GARTER] * (WIDEST + 1) + [PLAIN] * 9) == 0
