@@ -2,7 +2,6 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
-from scipy.signal import fftconvolve
 
 from stepper.ears.echo import EchoCanceller, can_cancel_echo
 from stepper.mouth.espeak import EspeakVoice
@@ -31,6 +30,8 @@ def spoken() -> tuple[np.ndarray, int]:
 
 def in_the_room(spoken: tuple[np.ndarray, int]) -> np.ndarray:
     """Return what a microphone hears of it: 60 ms later, 6 dB softer, with a quarter of a second of echoes."""
+    from scipy.signal import fftconvolve
+
     source = np.random.default_rng(5)
     sound, rate_hz = spoken
     at = np.arange(round(len(sound) / rate_hz * 16_000)) * rate_hz / 16_000

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import colour as colour_science
 import numpy as np
 import pytest
 import skimage
@@ -47,6 +46,8 @@ def test_the_red_and_green_pair_vanishes_and_a_change_is_proposed() -> None:
 
 def test_the_figures_agree_with_colour_science_and_scikit_image() -> None:
     """Lightness by CIE 1976, difference by CIEDE2000, lightness again by skimage to 0.02 (check-values 7.2)."""
+    import colour as colour_science
+
     found = with_colours("#1f4d3a", "#c4512d")
     for pair in found.pairs:
         bytes_ = [

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 
-import colour as colour_science
 import numpy as np
 import pytest
 import skimage
@@ -74,6 +73,8 @@ def test_luminance(text: str, value: float) -> None:
 @given(colours)
 def test_luminance_agrees_with_numpy_and_colour_science(colour: Rgb) -> None:
     """The same decoding and weights by an outside library."""
+    import colour as colour_science
+
     channels = np.array([colour.red, colour.green, colour.blue]) / 255
     light = colour_science.models.eotf_sRGB(channels)
     assert luminance(colour) == pytest.approx(float(light @ [0.2126, 0.7152, 0.0722]), abs=1e-9)
@@ -81,6 +82,8 @@ def test_luminance_agrees_with_numpy_and_colour_science(colour: Rgb) -> None:
 
 def test_light_is_encoded_as_an_outside_library_does() -> None:
     """Light between two codes too, as a colour seen by other eyes or at another lightness has. Source: colour-science."""
+    import colour as colour_science
+
     for light in (*(each / 20000 for each in range(200)), *(each / 97 for each in range(98))):
         outside = float(colour_science.models.eotf_inverse_sRGB(np.float64(light)))
         assert encode_srgb(light) == pytest.approx(outside, abs=1e-7), light
@@ -111,6 +114,8 @@ def test_both_thresholds_in_print_give_the_same_codes(code: int) -> None:
 )
 def test_lightness(percent: float, value: float) -> None:
     """CIE 1976 lightness, ISO/CIE 11664-4, also by colour-science."""
+    import colour as colour_science
+
     assert lightness(percent / 100) == pytest.approx(value, abs=1e-6)
     assert lightness(percent / 100) == pytest.approx(float(colour_science.lightness(percent)), abs=1e-6)
 

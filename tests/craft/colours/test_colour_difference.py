@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import colour as colour_science
 import pytest
 import skimage
 from hypothesis import given
@@ -27,6 +26,8 @@ def test_first_pair_of_sharma() -> None:
 @given(labs, labs)
 def test_agrees_with_scikit_image_and_colour_science(one: Lab, other: Lab) -> None:
     """CIEDE2000 as both libraries compute it, in either order."""
+    import colour as colour_science
+
     ours = colour_difference(one, other)
     assert ours == pytest.approx(float(skimage.color.deltaE_ciede2000(_triple(one), _triple(other))), abs=1e-6)
     assert ours == pytest.approx(

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import colour as colour_science
 import numpy as np
 import pytest
 from hypothesis import given
@@ -18,6 +17,8 @@ NAMES = {"red-blind": "Protanomaly", "green-blind": "Deuteranomaly", "blue-blind
 @given(st.builds(Rgb, *[st.integers(0, 255)] * 3), st.sampled_from(VISIONS))
 def test_agrees_with_colour_science(colour: Rgb, vision: Vision) -> None:
     """Machado et al. (2009) at full severity, applied to linear light; a rounding step apart at most."""
+    import colour as colour_science
+
     light = colour_science.models.eotf_sRGB(np.array([colour.red, colour.green, colour.blue]) / 255)
     matrix = colour_science.matrix_cvd_Machado2009(NAMES[vision], 1.0)
     outside = np.rint(255 * colour_science.models.eotf_inverse_sRGB(np.clip(matrix @ light, 0, 1)))
@@ -29,6 +30,8 @@ def test_agrees_with_colour_science(colour: Rgb, vision: Vision) -> None:
 def test_agrees_with_colour_science_to_the_very_step(vision: Vision) -> None:
     """Of 500 colours from all over the screen hardly one falls on the other side of a half: a figure of the matrices off
     by a thousandth would move a hundred of them."""
+    import colour as colour_science
+
     channels = np.random.default_rng(2009).integers(0, 256, (500, 3))
     matrix = colour_science.matrix_cvd_Machado2009(NAMES[vision], 1.0)
     light = colour_science.models.eotf_sRGB(channels / 255) @ matrix.T
