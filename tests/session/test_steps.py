@@ -255,3 +255,10 @@ def test_a_run_that_ends_at_a_marker_ends_there() -> None:
         (4, 8, phrase("p4")),
         (8, 12, phrase("p2 k2")),
     ]
+
+
+def test_a_bead_behind_a_marker_belongs_to_the_stitch_behind_it() -> None:
+    """It is no stitch and ends no section; a step of a bead alone would have nothing to knit."""
+    beaded = plan(("body", ["co8", ("k4 bead p4", {"markers": (4,)})]))
+    parts = cut_into_steps(beaded.rounds[1], By.MARKER)
+    assert [(part.start, part.end, part.items) for part in parts] == [(0, 4, phrase("k4")), (4, 8, phrase("bead p4"))]

@@ -35,6 +35,9 @@ def respace_rest(plan: Plan, state: State, cue: Respace) -> Decision:
     except NoRoomError as none:
         return Refusal(sentence=str(none))
     place = Position(index=origin.index, stitch=used + made * spread.change.change)
+    if place.stitch >= round_.progress:
+        ends = f"Stitch {place.stitch} ends this round"
+        return Refusal(sentence=f"{ends}; nothing is left to space. Say next step.")
     if places == round_.shaping and place == origin:
         return ()
     respacing = Respacing.of(round_, places)

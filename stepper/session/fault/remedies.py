@@ -147,7 +147,7 @@ def _finish_first(plan: Plan, now: Position, fault: Fault, search: Search) -> li
 
 def next_stretch(search: Search) -> Stretch | None:
     """Return the stretch to count next; None if no count helps any more."""
-    if search.next is None or search.sections is None or not search.single:
+    if search.next is None or search.sections is None:
         return None
     first, end = search.next.count
     return Stretch(

@@ -83,8 +83,6 @@ class Symptoms:
         if turned:
             start, end = 1 - end, 1 - start
         total = sum(places for _, _, places in self.spans)
-        if not total:
-            return 0.0
         found = 0.0
         for low, high, places in self.spans:
             if high - low < _POINT:
@@ -128,8 +126,6 @@ def _of_stitches(phrase: tuple[Item, ...], after: int) -> Iterator[Symptoms]:
     everywhere, total_changes = tuple(plain), sum(map(len, changes.values()))
     for code, spans in changes.items():
         entry = stitch(code)
-        if not entry.change:
-            continue
         share = len(spans) / total_changes
         out, over, off = ODDS[Cause.LEFT_OUT] * share, ODDS[Cause.ONE_TOO_MANY] * share, entry.change
         if code in ("yo", "yo2"):

@@ -95,3 +95,15 @@ def test_a_round_she_spaced_anew_herself_is_carried_once() -> None:
     hers = replace(AS_BEGUN, places=(3, 8, 12, 16, 20))
     knitting = Knitting(place=Position(index=1, stitch=10), respacings=(hers,))
     assert adapt(_even(BEGUN), _even(SPREAD_ANEW), knitting).respacings == (hers,)
+
+
+def test_a_mend_and_a_lifeline_of_a_round_that_is_gone_are_let_go() -> None:
+    """Told to make a stitch in a round put in its place she would add one that belongs nowhere, and a lifeline said to
+    be where it is not would be ripped to."""
+    gone = plan(("neck", ["co20", "k20"]), ("body", ["k20", "p20", "k20", "bo20"]))
+    kept = adapt(
+        OLD,
+        gone,
+        Knitting(mends=(Mend(index=3, stitch=3, change=1, origin=2),), lifelines=(Position(index=1), Position(index=4))),
+    )
+    assert (kept.mends, kept.lifelines) == ((), (Position(index=1),))

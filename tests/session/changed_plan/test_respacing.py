@@ -13,7 +13,7 @@ from stepper.session.decision import Refusal
 from stepper.session.events import Respaced
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, State
-from tests.plans import final_increase
+from tests.plans import final_increase, plan
 from tests.playbook import AT, check, opened
 
 GARMENT = final_increase()
@@ -119,3 +119,37 @@ def test_the_new_spacing_goes_along_when_the_pattern_changes_before_it() -> None
     session.adopt(session.consider_plan(replace(GARMENT, rounds=renumber_rounds(rounds)), AT, "new"))
     assert session.state.place == Position(index=INDEX + 1, stitch=142)
     assert session.plan.rounds[INDEX + 1].shaping == spaced != GARMENT.rounds[INDEX].shaping
+
+
+YOKE = plan(("yoke", ["co80", "(k8 m1)x10", "k90"]))
+"""Ten increases, nine stitches from one to the next."""
+
+
+@pytest.mark.parametrize(
+    ("stitch", "made", "outcome"),
+    [
+        (0, 0, ()),
+        (9, 1, (1, 9)),
+        (89, 10, (1, 89)),
+        (90, 10, "Stitch 90 ends this round; nothing is left to space. Say next step."),
+        (91, 10, "With 10 made, this round has no stitch 91."),
+    ],
+)
+def test_where_she_says_she_is_is_kept_though_the_spacing_stays(
+    stitch: int, made: int, outcome: tuple[int, ...] | str
+) -> None:
+    """One of ten made behind nine stitches is as planned, and she is nine stitches on. What changes nothing is nothing to
+    take back. All ten made behind ninety, the round is done: kept within it, "again" would read it from its beginning.
+    A ninety-first stitch there is none."""
+    state = State(seq=3, knitting=Knitting(place=Position(index=1)))
+    decision = decide(YOKE, state, Respace(at=AT, stitch=stitch, made=made))
+    if isinstance(outcome, str):
+        assert isinstance(decision, Refusal)
+        assert decision.sentence == outcome
+    elif outcome:
+        assert not isinstance(decision, Refusal)
+        (event,) = decision
+        assert isinstance(event, Respaced)
+        assert (event.place.index, event.place.stitch) == outcome
+    else:
+        assert decision == ()

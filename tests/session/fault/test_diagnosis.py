@@ -7,7 +7,9 @@ import pytest
 
 from stepper.session.events import Counted
 from stepper.session.evolve import evolve
-from stepper.session.fault.diagnosis import Likely, choose_question, diagnose, shows
+from stepper.session.fault.diagnosis import Likely, choose_question, diagnose, is_lone, shows
+from stepper.session.fault.landmarks import Landmark, Sections
+from stepper.session.fault.search import Search
 from stepper.session.fault.symptoms import Cause
 from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
 from stepper.sitting.project_file import load_project
@@ -208,3 +210,24 @@ def test_the_odds_of_what_may_have_happened_are_shares_of_one() -> None:
             place=Position(index=2), difference=-1, answers=(Answer(first=first, end=end, stitches=stitches),)
         )
         assert (Cause.LEFT_OUT in {each.cause for each in diagnose(single, state, fault)}) is named
+
+
+def test_a_change_is_the_only_landmark_only_of_its_own_round() -> None:
+    """The lone increase of the round before has its own place and was counted past: what is off may not be laid to it."""
+    yoke = made(("yoke", ["co40", "k20 m1 k20", "k30 m1 k11", "k42"]))
+    sections = Sections(kind=Landmark.CHANGE, edges=(0, 31, 42), index=2)
+    looking = Search(sections=sections, difference=-1)
+    assert [is_lone(yoke, Cause.LEFT_OUT, index, looking) for index in (1, 2)] == [False, True]
+    assert not is_lone(yoke, Cause.DROPPED, 2, looking)
+
+
+def test_another_round_seen_to_be_worked_in_one_place_clears_all_others() -> None:
+    """She looked at the round of increases and it is plain: that is the fault, and no other round is to blame."""
+    yoke = made(("yoke", ["co80", "(k8 m1)x10", "k90", "(k9 m1)x10", "k100"]))
+    seen = Sight(seen=Seen.WHOLE, number=1, index=3)
+    fault = Fault(place=Position(index=4), difference=-10, sights=(seen,))
+    state = State(knitting=Knitting(place=Position(index=4)))
+    found = diagnose(yoke, state, fault)
+    assert {(each.cause, each.index) for each in found} == {(Cause.OTHER_ROUND, 3)}
+    nothing_seen = diagnose(yoke, state, replace(fault, sights=()))
+    assert (Cause.OTHER_ROUND, 1) in {(each.cause, each.index) for each in nothing_seen}

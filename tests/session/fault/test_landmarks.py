@@ -267,3 +267,8 @@ def test_what_is_made_where_is_seen_below_by_a_second_reckoning() -> None:
                 right += (taken if entry.leaves == entry.uses else [False] * entry.leaves)
         seen = tuple(at + 1 for at, made in enumerate(right) if made and at + 1 < body)
         assert _edges(piece, 5) == ("change", (0, *seen, body))
+
+
+def test_stitches_bound_off_one_by_one_leave_no_repeats_to_count_between() -> None:
+    """Nothing of them is on the needles; stretches of no stitch would be asked for."""
+    assert sections_at(plan(("body", ["co12", "k4 (bo1)x3 p5", "k9"])), Position(index=2)) is None

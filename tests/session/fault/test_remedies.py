@@ -317,3 +317,9 @@ def test_lace_is_not_finished_by_eye() -> None:
     lace = plan(("shawl", ["co60", "k60", "k60", "(k1 yo k3 k2tog)x10", "k60"]))
 
     assert all(way.kind is not RemedyKind.FINISH for way in _midway(lace, 3, 12, (NO_LOOP,)))
+
+
+def test_where_nothing_can_be_seen_at_the_end_of_the_round_either_it_is_not_waited_for() -> None:
+    """Plain fabric is as plain there: she would knit on with the fault for nothing."""
+    body = plan(("body", ["co40", "k40", "k40", "k40"]))
+    assert RemedyKind.FINISH not in {way.kind for way in _midway(body, 2, 10, (NO_LOOP,))}

@@ -264,3 +264,13 @@ def test_asked_for_a_count_once_more_she_is_told_how_many_and_how_to_find_them()
     assert list(ask_again(YOKE, _looking(index=2, stitch=3), WhatElse())) == [AskAgain(expect=80, plain=False)]
     bare = plan(("body", ["co40", "k40", "k40"]))
     assert list(ask_again(bare, _knitting(2), WhatElse())) == [AskAgain(expect=40, plain=True)]
+
+
+def test_a_fault_she_has_seen_herself_is_not_counted_once_more() -> None:
+    """She named the round it is in: to ask whether she counted right would be to doubt her eyes."""
+    plain = plan(("body", ["co40", "k40", "k40", "k40"]))
+    none_hangs = Sight(seen=Seen.LOOP, number=0)
+    fault = Fault(place=Position(index=3), difference=-1, sights=(none_hangs,))
+    for looked, asked in ((fault, True), (replace(fault, index=1), False), (replace(fault, confirmed=True), False)):
+        state = State(seq=1, knitting=Knitting(place=Position(index=3), fault=looked))
+        assert (AskAgain in [type(each) for each in ask_next(plain, state)]) is asked

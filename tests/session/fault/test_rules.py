@@ -494,3 +494,11 @@ def test_the_count_behind_the_last_marker_hung_is_a_count_of_all(whole: int, beh
         (event,) = session.consider(SectionCount(at=AT, stitches=whole - behind + more)).events
         assert isinstance(event, Counted), last
         assert (event.stitches, event.expected) == (whole + more, whole)
+
+
+def test_a_number_just_between_the_part_and_the_whole_is_of_the_whole() -> None:
+    """By hand: 49 is 29 more than the part of twenty and 29 fewer than the 78 she counted; one fewer is nearer to the
+    part, and too many for it."""
+    session = after(_at(2), "count is 78", "no loop")
+    assert [type(each) for each in session.consider(Count(at=AT, stitches=49)).events] == [Counted]
+    assert session.consider(Count(at=AT, stitches=48)).events == ()

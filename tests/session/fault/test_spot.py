@@ -58,3 +58,28 @@ def test_in_a_plain_round_it_is_made_good_in_the_middle_of_its_stretch(
     edges = (0, 10, 14, 40)
     counted = edges[section + 1] - edges[section] + off
     assert _spot_in([*MARKED], Answer(first=section, end=section + 1, stitches=counted), off) == spot
+
+
+@pytest.mark.parametrize(
+    ("in_hand", "markers", "spot"),
+    [
+        ("k40", (10, 14), 27),  # from 14 to 40
+        ("k10 sm k2 m1 k2 sm k26", (10, 15), 28),  # moved on by the increase, from 15 to 41
+        ("k40", (10, 14, 40), 27),  # one at the join bounds no stretch
+        ("k10 rm k4 sm k26", (14,), None),  # one is gone: which stretch it is nobody can tell
+    ],
+)
+def test_found_in_the_middle_of_a_round_it_is_made_good_where_its_stretch_lies_once_the_round_is_done(
+    in_hand: str, markers: tuple[int, ...], spot: int | None
+) -> None:
+    """Counted with four stitches of the round done, one is missing behind the second marker. By hand: made one clear of
+    either end of the stretch, in its middle."""
+    after = 41 if "m1" in in_hand else 40
+    garment = plan(
+        ("body", [*MARKED[:2], (in_hand, {"markers": markers}), (f"k{after}", {"markers": markers})])
+    )
+    place = Position(index=2, stitch=4)
+    state = State(knitting=Knitting(place=place, verified=Verified(place=Position(index=1), stitches=40)))
+    answer = Answer(first=2, end=3, stitches=25)
+    fault = Fault(place=place, difference=-1, answers=(answer,), sights=(NO_LOOP,))
+    assert find_spot(garment, fault, search(garment, state, fault), (), garment.rounds[3]) == spot

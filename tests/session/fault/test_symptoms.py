@@ -113,3 +113,13 @@ def test_a_place_between_two_stitches_lies_inside_a_stretch_and_at_no_edge() -> 
     assert told.inside(0.5, 1.0) == pytest.approx(4 / 6)
     assert told.inside(0.2, 0.6) == pytest.approx((2 + 0.8) / 6)
     assert told.inside(0.4, 0.8, turned=True) == pytest.approx((2 + 0.8) / 6), "0.2 to 0.6 from the other end"
+
+
+def test_a_repeat_worked_once_may_be_left_out_and_stitches_made_in_a_row_are_none() -> None:
+    """By hand: without the repeat of four the last four of eight are worked over it and four are left over, two changes
+    fewer; yarn overs one after the other use no stitch that could be left over."""
+    once = plan(("yoke", ["co12", "k4 (k2 yo k2tog)x1 k4"]))
+    left_out = [each for each in list_symptoms(once, 1) if each.cause is Cause.REPEAT_LEFT_OUT]
+    assert [(each.difference, each.changes, each.left) for each in left_out] == [(0, -2, 4)]
+    made = plan(("yoke", ["co8", "k4 (yo)x3 k4"]))
+    assert not {Cause.REPEAT_LEFT_OUT, Cause.REPEAT_TWICE} & {each.cause for each in list_symptoms(made, 1)}

@@ -14,6 +14,7 @@ import pytest
 from stepper.craft.pace_by_kind import KnittingKind
 from stepper.craft.stitches import Kind
 from stepper.craft.stitches import stitch as stitch_of
+from stepper.plan.model import Stretch
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.session.effects import Effect
 from stepper.session.questions import about_ahead
@@ -273,3 +274,31 @@ def test_rounds_knitted_today_are_counted_back_from_the_place_in_hand() -> None:
     state = replace(_at(3, 5), days=(day,))
     told = _one(about_ahead.TellKnittedToday, about_ahead.tell_knitted_today(body, state, AT))
     assert (told.stitches, told.rounds) == (30, 1.25)
+
+
+@pytest.mark.parametrize(("corrected", "length_mm"), [(0, 20.0), (1, 10.0)])
+def test_a_length_goes_by_what_was_measured_in_its_own_stretch(corrected: int, length_mm: float) -> None:
+    """By hand: three rounds at 30 to 10 cm are 10 mm, at the 15 she measured 20 mm; what she measured in the other stretch
+    says nothing of this one."""
+    stretches = (
+        Stretch(first=1, last=5, origin=1, target_mm=100.0, rounds_per_10cm=30.0),
+        Stretch(first=6, last=9, origin=6, target_mm=100.0, rounds_per_10cm=30.0),
+    )
+    body = plan(("body", ["co20", *["k20"] * 10]), stretches=stretches)
+    measured = LengthCorrection(stretch=corrected, rounds=5, rounds_per_10cm=15.0)
+    told = _one(about_ahead.TellLength, about_ahead.tell_length(body, _at(4, corrections=(measured,)), AT))
+    assert told.length_mm == pytest.approx(length_mm)
+
+
+def test_of_her_reminders_those_are_told_for_tonight_that_the_evening_will_reach() -> None:
+    """The one of the round in hand has been said, one of the last round within two hours will be, one behind it not."""
+    body = plan(("body", ["co200", *["k200"] * 60]))
+    film_to = _one(about_ahead.TellEvening, about_ahead.tell_tonight(body, _at(5), AT)).outlook.film_to.index
+    assert 7 < film_to < 59
+
+    def reminders(*rounds: int) -> int:
+        kept = tuple(Reminder(index=index, text="x") for index in rounds)
+        told = about_ahead.tell_tonight(body, _at(5, reminders=kept), AT)
+        return _one(about_ahead.TellEvening, told).reminders
+
+    assert [reminders(index) for index in (4, 5, 6, film_to, film_to + 1)] == [0, 0, 1, 1, 0]

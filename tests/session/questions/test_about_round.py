@@ -233,8 +233,8 @@ def test_a_turn_is_the_next_one_until_it_is_made() -> None:
     }
 
 
-TWO_REPEATS = plan(("body", ["co22", "k3 (k2 p2)x2 (k1 p2)x3 k2", "(k20 p2)x1"]))
-"""Two repeats of four from the fourth stitch on, three of three from the twelfth, two stitches behind them."""
+TWO_REPEATS = plan(("body", ["co27", "k3 (k2 p2)x2 k5 (k1 p2)x3 k2", "(k25 p2)x1"]))
+"""Two repeats of four from the fourth stitch on, three of three from the seventeenth, two stitches behind them."""
 
 
 @pytest.mark.parametrize(
@@ -242,10 +242,10 @@ TWO_REPEATS = plan(("body", ["co22", "k3 (k2 p2)x2 (k1 p2)x3 k2", "(k20 p2)x1"])
     [
         (0, None, 3, None),  # before them
         (3, 1, 2, 4),
-        (8, 2, 2, 3),  # the last of the first: what follows is the first of another
-        (11, 1, 3, 3),
-        (18, 3, 3, 2),  # the last of all: as long as the one before it
-        (20, None, 3, None),  # behind them
+        (8, 2, 2, 3),  # the last of the first: what comes next is the first of another, five stitches on
+        (16, 1, 3, 3),
+        (23, 3, 3, 2),  # the last of all: as long as the one before it
+        (25, None, 3, None),  # behind them
     ],
 )
 def test_which_repeat_and_how_much_of_it_is_left_is_said_at_each_stitch(
