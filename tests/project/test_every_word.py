@@ -88,6 +88,8 @@ SILENT = {
     "spaced", "arranging", "second", "circular", "patt", "thus", "repeat", "rep", "only", "these",
     # "Inc 1 in next st", "1x1 twisted rib": there is no other.
     "1", "1x1",
+    # "Repeat between *s" is between the two stars, as "between *".
+    "s",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
     "purlwise", "knitwise",
 }  # fmt: skip

@@ -38,7 +38,7 @@ _HEAD = re.compile(
 _LABEL = re.compile(r"^\s*([^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*")
 _NEEDLE = re.compile(r"(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d[\d\s,&and]*|each\s+needle", re.I)
 """A needle of a sock, which is not the name of a line: "N1:", "Needles 1 and 3:"."""
-_LABEL_SIDE = re.compile(r"\s*\(?\b(rs|ws)\)?$", re.I)
+_LABEL_SIDE = re.compile(r"\s*\(?\b([rw])s\)?$|\s*\(\s*(r|w)(?:ight|rong)\s+side\s*\)$", re.I)
 NOTE = re.compile(r"^\s*note\s*:\s*", re.I)
 
 _EXPECTED = {
@@ -102,7 +102,7 @@ def split_label(plain: str) -> tuple[str | None, str, int]:
     label = match.group(1).strip()
     side = _LABEL_SIDE.search(label)
     if side and side.start():
-        return label[: side.start()].strip(), side.group(1).upper(), match.end()
+        return label[: side.start()].strip(), f"{side.group(1) or side.group(2)}S".upper(), match.end()
     return label, "", match.end()
 
 

@@ -9,13 +9,25 @@ from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym,
 _END: Final = r"(?=\s*[.;]|\s*$)"
 _FABRIC: Final = r"(?:garter\s+st(?:itch)?|st\s+st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?|moss\s+st(?:itch)?|seed\s+st(?:itch)?)"
 _SHADE: Final = r"\s+(?:colou?r|shade|yarn|wool)\b"
-_STEP: Final = r"(?-i:Using|Change|Work|Rep(?:eat)?(?!\s+last)|Cast\s+on|Cast\s+off|Bind\s+off|BO|CO|Join|Place|Shape|With|Pick\s+up|Continue|Cont|Break|Cut|Sew|Divide|Slip)\b"
+_STEP: Final = r"(?-i:Using|Change|Work|Next(?=\s*:)|Rep(?:eat)?(?!\s+last)|Cast\s+on|Cast\s+off|Bind\s+off|BO|CO|Join|Place|Shape|With|Pick\s+up|Continue|Cont|Break|Cut|Sew|Divide|Slip)\b"
 _PICKED: Final = r"(?:pick\s+up(?:\s+and\s+(?:knit|k))?|pu\s+and\s+k(?:nit)?)"
 _OVER: Final = rf"(?:the\s+|those\s+)?(?:(?:bound|cast)[-\s]?off(?:\s+{STS})?|{STS}\s+(?:bound|cast)[-\s]?off)(?:\s+(?:of|on|in)\s+(?:the\s+)?(?:previous|last|prev)\.?\s+row)?"
 _HEAD: Final = r"(^\s*(?:(?:next|buttonhole)\s+row|row\s+\d+)\s*(?:\([^)]*\)\s*)?:\s*)"
 _YARN: Final = r"(?-i:MC|CC\d?|[A-Z]\d?)"
 
 BOOKLET_WORDS: tuple[Synonym, ...] = (
+    row("for ", rf"\b((?:knit|purl|k|p)\s+{N}\s+{ROUND}\s+on\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side))\s+(?P<said>(?:for|to\s+form)\s+(?:the\s+|a\s+)?(?:turning\s+(?:ridge|row|edge)|fold(?:ing)?\s?line|hem\s?line|hem|facing|ridge))(?=\s*[.,;]|\s*$)", r"\1", "P 1 row on RS for turning ridge.", spelt_out=True),
+    row("alternately|alternating", r"\bk\s+1\s+row\s*,?\s*(?:and\s+)?p\s+1\s+row\s*,?\s*alternate?(?:ly|ing)?\s*,?\s+(?=(?:for|until)\b)", "work in st st, beg with a knit row, ", "K 1 row and p 1 row alternately for 10 rows."),
+    row("odd|even", r"^(\s*)(odd|even)(?:[-\s]?numbered)?\s+(rounds|rnds|rows)\s*:", r"\1All \2 \3:", "Even rnds: Knit."),
+    row("patt", r"\bwork\s+(?:the\s+)?(?:pattern|patt)\s+(rows|rnds|rounds)\s+(\d+)\s*(?:-|to)\s*(\d+)\b", r"work \1 \2-\3", "Work pattern rows 1-4 twice."),
+    row("turn", r"(^\s*|[.]\s+)turn\s+(?:the\s+)?work\s*,?\s+and\s+(?=(?:purl|knit|p|k)\b)", r"\1Turn work. ", "Turn work and purl 1 row."),
+    row("in patt", r"\b(work\s+in\s+(?:pattern|patt))\s+across(?:\s+(?:the\s+|all\s+)?(?:row|rnd|round|sts|stitches))?(?=\s*[.;(]|\s*$)", r"\1 to end", "Next row: Work in pattern across row."),
+    row("edge", r"^(\s*)(?P<said>(?:along|around|across)\s+(?:the\s+|one\s+)?(?:(?:long|short|left|right|front|back|side|neck|upper|lower|top|bottom|straight|curved|cast-on|bound-off)\s+){1,3}edge(?:\s+of\s+(?:the\s+)?[a-z]+)?)\s*,\s*(?=(?:with\b|pick\s+up))", r"\1", "Along one long edge, pick up and k 30 sts.", spelt_out=True),
+    row("keeping", rf"^(\s*)keeping\s+({N}\s+{STS}\s+(?:at|on)\s+each\s+(?:end|side|edge)\s+in\s+{_FABRIC})\s*,\s*((?:work|continue|cont)\b[^.;:]*?)(?=\s*\.|\s*$)", r"\1\3, keeping \2", "Keeping 4 sts at each edge in seed st, work 8 rows in st st."),
+    row("keep", rf"^(\s*)keep\s+({N}\s+{STS}\s+(?:at|on)\s+each\s+(?:end|side|edge)\s+in\s+{_FABRIC})\s*,?\s*(?:and|while\s+working|then)\s+((?:work|continue|cont)\b[^.;:]*?)(?=\s*\.|\s*$)", r"\1\3, keeping \2", "Keep 4 sts at each end in garter st and work in st st until piece measures 20 cm."),
+    row("chart", rf"\bwork\s+the\s+({N}\s+{ROUND}\s+of\s+(?:the\s+)?chart\s)", r"work all \1", "Work the 2 rounds of chart fern."),
+    row("to end", r"(\bto\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?row)?)\s+(?P<said>for\s+(?:the\s+)?(?:(?:left|right)\s+)?(?:front|back|side|shoulder|sleeve|half))(?=\s*-\s*\d)", r"\1", "K20, p to end of row for left front - 40 sts.", spelt_out=True),
+    row("needle for|needles for", rf"(\b{N}\s+{STS})\s+(?:rem(?:ain)?(?:ing)?)\s+on\s+(?:the\s+)?needles?\s+(?P<said>for\s+(?:the\s+)?(?:(?:left|right)\s+)?(?:front|back|side|shoulder|sleeve|half))(?=\s*\.?\s*$)", r"\1 rem", "K to end - 16 sts remain on needle for left front.", spelt_out=True),
     row("using|change|work|next|rep|cast|bind|bo |co |join|place|shape|with|pick|cont|break|cut|sew|divide|slip", rf"^(\s*)(?P<said>\d{{1,2}})[.)]?\s+(?={_STEP})", r"\1", "6 Work in st st until piece measures 20 cm.", spelt_out=True),
     row("one inch", r"\b(for|measures|is|another|every)\s+one\s+(?=inch\b)", r"\1 1 ", "Work in k1, p1 rib for one inch."),
     row("further", rf"(\brep(?:eat)?\s[^.;:]*?)\s+(?:for\s+)?a\s+further\s+({N})\s+times\b", r"\1 \2 more times", "Rep these 2 rows a further 4 times."),
@@ -40,6 +52,7 @@ BOOKLET_WORDS: tuple[Synonym, ...] = (
 
 BOOKLETS: tuple[Synonym, ...] = (
     # --- words and signs ---
+    row("for ", rf"\b(work\s+{N}\s+{ROUND}\s+in\s+{_FABRIC})\s+(?P<said>(?:for|to\s+form)\s+(?:the\s+|a\s+)?(?:turning\s+(?:ridge|row|edge)|fold(?:ing)?\s?line|hem\s?line|hem|facing|ridge))(?=\s*[.,;]|\s*$)", r"\1", "Work 6 rows in stockinette for facing.", spelt_out=True),
     row("within", r"\bto\s+within\s+(?:the\s+)?last\s+(?=\d)", "to last ", "Row 9: K4, *p2tog, yo; rep from * to within last 4, k4."),
     row("continue to|cont to|keep working|keep knitting|continue working|cont working", r"\b(?:cont(?:inue)?\s+to\s+|keep\s+(?:on\s+)?|cont(?:inue)?\s+)work(?:ing)?\s+(?=(?:even|straight|in\s+(?!the\s+(?:round|rnd))|until|for)\b)", "work ", "Continue to work even until piece measures 30 cm."),
     row("in the round until|in the rnd until|in the round for", r"\bkeep\s+(?:on\s+)?(?:working|knitting)\s+(?P<said>in\s+(?:the\s+)?(?:rounds?|rnds?))\s+(?=(?:until|for)\b)", "work ", "Keep working in the round until piece measures 30 cm.", spelt_out=True),

@@ -81,6 +81,13 @@ EXPLAINED: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row(
+        "will form|form the|will be for|are for",
+        rf"{_S}(?P<said>(?:the|these|those)\s+(?:remaining\s+|other\s+|cent(?:er|re)\s+|held\s+|new\s+|cast-on\s+)?(?:sts|stitches)\s+(?:will\s+)?(?:form|be\s+for|are\s+for)\s+the\s+(?:(?:left|right|first|second)\s+)?(?:front|back|sole|instep|heel|toe|thumb|palm|hand|underarm|neck|shoulder|sleeve|collar|cuff|flap|strap|edge)){_E}",
+        "",
+        "The remaining stitches will form the back.",
+        spelt_out=True,
+    ),
+    row(
         "you'll|you will|you should|you can|you may|you might|you now",
         rf"{_S}(?P<said>(?:here\s+|now\s+|at\s+this\s+point\s*,?\s+)?you(?:'ll|\s+(?:will|should|can|may|might))?\s+(?:now\s+|also\s+|soon\s+|start\s+to\s+|be\s+able\s+to\s+)*(?:notice|see|feel|recogni[sz]e)(?![\w-]){_QUIET}){_E}",
         "",

@@ -16,7 +16,7 @@ _BRACKET = r"([(\[][^()\[\]]*[)\]])"
 REPEATS: tuple[Synonym, ...] = (
     row("to *", rf"{_ONE_STAR}\b({_FROM})\s+to\s+\*", r"\1\2", "*K 1, p 1, repeat from * to * across row."),
     row("end", rf"({_FROM})(?:\s+{_ALL})?\s*,?\s*end(?:ing)?\s+(?:with\s+)?(?={_STITCH})", r"\1, ", "*K1, p1, repeat from * across row, end k 1."),
-    row("*", rf"\*([^*]+?)[,;]?\s*\*\s*,?\s*rep(?:eat)?\s+between\s+(?:the\s+)?(?:\*'?s|stars|asterisks|\*\s+and\s+\*)\s+{_ALL}", r"*\1; rep from * to end", "*K 1, p 1 *, repeat between *s across row."),
+    row("*", rf"\*([^*]+?)[,;]?\s*\*\s*,?\s*rep(?:eat)?\s+between\s+(?:the\s+)?(?:\*'?s?|stars|asterisks|\*\s+and\s+\*)\s+{_ALL}", r"*\1; rep from * to end", "*K 1, p 1 *, repeat between *s across row."),
     row("to last|to the last", rf"({_FROM})\s+(?:across|around)\s+(?=to\s+(?:the\s+)?last\s)", r"\1 ", "K2, *p1, k1; repeat from * across to last 6 sts, k 6."),
     row("end", rf"(\*[^*]*(?<!\*)[,;])\s*rep(?:eat)?\s+{_ALL}\s*,?\s*end(?:ing)?\s+(?:with\s+)?(?={_STITCH})", r"\1 rep from *, ", "*K5, k2tog, repeat across, ending k 1."),
     row("rep", r"(\*[^*]*(?<!\*)[,;])\s*rep(?:eat)?(?:\s+\*)?(?=\s*\.?\s*$|\s*[.=-]\s*\(?\d)", r"\1 rep from * to end", "Row 1: *K5, k2tog, repeat."),
