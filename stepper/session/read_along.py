@@ -174,7 +174,7 @@ def tell_setting(plan: Plan, before: State, event: ReadingSet, after: State) -> 
 def next_beat(plan: Plan, state: State) -> tuple[Effect, ...]:
     """Ask for the beat that ends the current run; no effect unless reading along."""
     reading = state.reading
-    if reading is None or reading.held or state.place.index >= len(plan.rounds):
+    if reading is None or reading.held:  # which ends with its round
         return ()
     part = run_at(plan.rounds[state.place.index], state.place.stitch)
     each_s = 60 / stitches_per_minute(state) * reading.factor
