@@ -18,7 +18,7 @@ from stepper.language.ahead_words import name_skein
 from stepper.language.measures import length, many_stitches, plural, weight
 from stepper.language.numbers import ordinal_words
 from stepper.language.phrasing import in_yarn, said_items
-from stepper.language.places import place_name, round_name, round_word, sentence_case
+from stepper.language.places import name_from, place_name, round_name, round_word, sentence_case
 from stepper.plan.model import Plan, Round
 from stepper.session.effects import Effect, Lead, TellFinished
 from stepper.session.questions import about, about_ahead, about_round
@@ -101,7 +101,7 @@ def _colour_change(effect: about_round.TellColourChange, plan: Plan) -> str:
     if effect.stitches is not None:
         return f"{name} after {plural(effect.stitches, 'stitch', 'stitches')}."
     assert effect.index is not None
-    return f"{name} in {round_name(plan.rounds[effect.index])}."
+    return f"{name} in {name_from(effect.index, effect.here, plan)}."
 
 
 def _floats(effect: about_round.TellFloats, plan: Plan) -> str:
@@ -175,12 +175,7 @@ def _next_shaping(effect: about_ahead.TellNextShaping, plan: Plan) -> str:
 
 def _how_far(index: int, here: int, plan: Plan) -> str:
     """Say where a round that lies ahead is: "In 3 rounds, yoke round 35"."""
-    round_ = plan.rounds[index]
-    ahead = index - here
-    name = round_name(round_)
-    if round_.section != plan.rounds[min(here, len(plan.rounds) - 1)].section:
-        name = f"{round_.section}, {name}"
-    return f"In {plural(ahead, round_word(round_))}, {name}"
+    return f"In {plural(index - here, round_word(plan.rounds[index]))}, {name_from(index, here, plan)}"
 
 
 def _shaping_left(effect: about_ahead.TellShapingLeft, plan: Plan) -> str:

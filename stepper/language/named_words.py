@@ -9,7 +9,7 @@ from typing import Any, Final
 from stepper.craft.figures import list_words
 from stepper.craft.stitches import Kind
 from stepper.language.measures import plural
-from stepper.language.places import place_name, round_name, round_word, sentence_case
+from stepper.language.places import name_from, place_name, round_name, round_word, sentence_case
 from stepper.plan.model import Plan
 from stepper.session.effects import Effect
 from stepper.session.questions import about_named
@@ -52,7 +52,8 @@ def _lines_left(effect: about_named.TellLinesLeft, plan: Plan) -> str:
         return f"None is left{done}."
     first = plan.rounds[effect.ahead[0]]
     ahead, word = effect.ahead[0] - effect.here, round_word(first)
-    when = f"in {plural(ahead, word)}, {round_name(first)}" if ahead else f"in this {word}"
+    name = name_from(effect.ahead[0], effect.here, plan)
+    when = f"in {plural(ahead, word)}, {name}" if ahead else f"in this {word}"
     if len(effect.ahead) == 1:
         return f"One is left, {when}{done}."
     return f"{len(effect.ahead)} are left, the next {when}{done}."
@@ -75,7 +76,8 @@ def _rhythm(effect: about_named.TellRhythm, plan: Plan) -> str:
         return f"No {word}s come in {plan.rounds[effect.here].section}."
     round_ = plan.rounds[effect.index]
     ahead = effect.index - effect.here
-    when = f"in {plural(ahead, round_word(round_))}, {round_name(round_)}" if ahead else "now"
+    name = name_from(effect.index, effect.here, plan)
+    when = f"in {plural(ahead, round_word(round_))}, {name}" if ahead else "now"
     if not effect.gaps:
         return f"Once, {when}."
     return f"{sentence_case(_stretches(effect, round_word(round_)))}. The next {when}."

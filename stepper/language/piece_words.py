@@ -10,7 +10,7 @@ from stepper.craft.figures import list_words
 from stepper.craft.gauge import to_mm
 from stepper.language.measures import length, plural
 from stepper.language.outlook import say_hours
-from stepper.language.places import round_name, round_word, sentence_case
+from stepper.language.places import name_from, round_name, round_word, sentence_case
 from stepper.plan.model import Plan
 from stepper.session.effects import Effect
 from stepper.session.questions import about_piece
@@ -27,7 +27,7 @@ def _last_shaping(effect: about_piece.TellLastShaping, plan: Plan) -> str:
     round_ = plan.rounds[effect.index]
     ago = effect.here - effect.index
     when = f"In the last {round_word(round_)}" if ago == 1 else f"{plural(ago, round_word(round_))} ago"
-    return f"{when}, {round_name(round_)}: {plural(effect.changes, word)}."
+    return f"{when}, {name_from(effect.index, effect.here, plan)}: {plural(effect.changes, word)}."
 
 
 def _next_count(effect: about_piece.TellNextCount, plan: Plan) -> str:
@@ -36,7 +36,8 @@ def _next_count(effect: about_piece.TellNextCount, plan: Plan) -> str:
     round_ = plan.rounds[effect.index]
     ahead = effect.index - effect.here
     when = f"in {plural(ahead, round_word(round_))}" if ahead else "now"
-    name = f"After this {round_word(round_)}" if not ahead else f"After {round_name(round_)}, {when}"
+    later = f"After {name_from(effect.index, effect.here, plan)}, {when}"
+    name = later if ahead else f"After this {round_word(round_)}"
     return f"{name}: {effect.expect} expected, {effect.reason}."
 
 

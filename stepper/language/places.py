@@ -37,6 +37,18 @@ def round_name(round_: Round) -> str:
     return ", ".join([f"{round_word(round_)} {round_.number}", *list_marks(round_)])
 
 
+def name_from(index: int, here: int, plan: Plan) -> str:
+    """Say which round lies ahead or behind, with its section where that is another than the one in hand.
+
+    Args:
+        index: Of the round.
+        here: Index of the round in hand.
+        plan: The plan as knitted.
+    """
+    round_, now = plan.rounds[index], plan.rounds[min(here, len(plan.rounds) - 1)]
+    return round_name(round_) if round_.section == now.section else f"{round_.section}, {round_name(round_)}"
+
+
 def round_word(round_: Round) -> str:
     """Return "row" for flat knitting, otherwise "round"."""
     return "row" if round_.flat else "round"

@@ -1,6 +1,14 @@
 from __future__ import annotations
 
-from stepper.language.places import done_name, full_date, on_day, place_name, round_word, sentence_case
+from stepper.language.places import (
+    done_name,
+    full_date,
+    name_from,
+    on_day,
+    place_name,
+    round_word,
+    sentence_case,
+)
 from stepper.session.state import Position
 from tests.plans import final_increase, plan
 
@@ -44,3 +52,11 @@ def test_a_day_is_written_as_in_a_letter() -> None:
     """Day, month, year; what is no day stays as it is."""
     assert full_date("2027-03-02") == "2 March 2027"
     assert full_date("some day") == "some day"
+
+
+def test_a_round_of_another_section_is_named_with_it() -> None:
+    """"Clover in round 1" may be any first round of the garment."""
+    socks = plan(("leg", ["co8", "k8", "k8"]), ("heel", ["k8", "k8"]))
+    assert name_from(2, 1, socks) == "round 3"
+    assert name_from(3, 1, socks) == "heel, round 1"
+    assert name_from(3, 99, socks) == "round 1", "behind the last round she is in the last section"

@@ -65,6 +65,8 @@ def work_template(template: Template, needles: Needles) -> None:
         needles.short_rows.slipped = _slips_first(worked.items)
         if needles.side == "WS" and not needles.flat:
             needles.short_rows.back.add(id(template))
+    if needles.markers and any(isinstance(one, Mark) and one.name == "all" for one in template.elements):
+        needles.remarks.append("remove the markers")  # where they hang is not said stitch by stitch
     needles.markers = worked.markers
     if worked.parted and not needles.flat:
         needles.flat = True

@@ -364,7 +364,6 @@ class ElementBuilder:
         self.said.extend([" ".join(str(tree.children[0]).split())] if name else [])
         if code == "rm" and words.endswith("markers"):
             name = "all"
-            self.said.append("remove the markers")  # where they hang is not said stitch by stitch
         return Mark(code, name.strip(), self._tree_place(tree))
 
     def _el_hold(self, tree: Any) -> Element:

@@ -68,6 +68,8 @@ class TellColourChange(Effect):
     """The next round with another set of yarns, if this one has no change left; None if none comes."""
     yarns: tuple[str, ...]
     """Keys of the yarns taken up; empty if none is."""
+    here: int
+    """The round in hand."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -217,15 +219,15 @@ def tell_colour_change(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     place = state.place
     ahead = _yarns_from(plan.rounds[place.index], place.stitch)
     if len(ahead) > 1:
-        yield TellColourChange(stitches=ahead[0][1], index=None, yarns=(ahead[1][0],))
+        yield TellColourChange(stitches=ahead[0][1], index=None, yarns=(ahead[1][0],), here=place.index)
         return
     here = set(yarns_of(plan.rounds[place.index]))
     for round_ in plan.rounds[place.index + 1 :]:
         fresh = tuple(yarn for yarn in yarns_of(round_) if yarn not in here)
         if fresh:
-            yield TellColourChange(stitches=None, index=round_.index, yarns=fresh)
+            yield TellColourChange(stitches=None, index=round_.index, yarns=fresh, here=place.index)
             return
-    yield TellColourChange(stitches=None, index=None, yarns=())
+    yield TellColourChange(stitches=None, index=None, yarns=(), here=place.index)
 
 
 def tell_floats(plan: Plan, state: State, at: str) -> Iterator[Effect]:

@@ -75,3 +75,10 @@ def test_a_yarn_that_the_file_has_not_is_one_fault() -> None:
     told = faults(project("Cast on 20 sts. Join in the round.\nRnd 1: *K1 in CC, k1 in MC; rep from * to end. 20 sts.\nKnit 1 round. 20 sts.\nBind off."))
     assert 'there is no yarn "CC"' in told
     assert told.count("error:") == 1
+
+
+def test_markers_that_a_round_removes_are_told() -> None:
+    """The plan forgets them, and she would go on slipping what no line speaks of."""
+    work = "Cast on 40 sts. Join in the round.\nNext round: K10, pm, k to end.\nNext round: Knit, removing markers.\nKnit 1 round.\nBind off."
+    rounds = plan_of(project(work)).rounds
+    assert ["remove the markers" in each.remarks for each in rounds] == [False, False, True, False, False]
