@@ -88,7 +88,10 @@ def evolve(state: State, event: Event) -> State:
         case WokeUp():
             return replace(state, seq=seq, asleep=False, last_cue_at=event.at)
         case Undone():
-            return _undone(replace(state, seq=seq, last_cue_at=event.at), event)
+            undone = _undone(replace(state, seq=seq, last_cue_at=event.at), event)
+            reading = undone.reading
+            left = reading is not None and reading.index != undone.place.index
+            return replace(undone, reading=None) if left else undone
         case _:
             return _done(replace(state, seq=seq, last_cue_at=event.at), event)
 

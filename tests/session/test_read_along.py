@@ -245,3 +245,21 @@ def test_next_at_the_last_run_finishes_the_round_and_the_reading() -> None:
     assert _say(session, cues.Next())[0] == ["Purl four."]
     _say(session, cues.Next())
     assert (session.state.place, session.state.reading) == (Position(index=2), None)
+
+
+def test_what_is_taken_back_into_another_round_ends_the_reading_and_within_it_holds_it() -> None:
+    """Kept, "go on" would read one run of that round and fall silent. Done again up to the end, nothing is left to read."""
+    body = plan(("body", ["co8", "k4 p4", "k4 p4"]))
+
+    def begun(index: int, *said: cues.Cue) -> Session:
+        session = Session(body, replace(opened(body).state, knitting=Knitting(place=Position(index=index))))
+        for cue in said:
+            _say(session, cue)
+        return session
+
+    other = begun(1, cues.Next(), cues.ReadAlong(), cues.Undo())
+    assert (other.state.place, other.state.reading) == (Position(index=1), None)
+    end = begun(2, cues.Next(), cues.Undo(), cues.ReadAlong(), cues.Redo())
+    assert (end.state.place, end.state.reading) == (Position(index=3), None)
+    within = begun(2, cues.ReadAlong(), cues.Next(), cues.Undo())
+    assert (within.state.place, within.state.reading) == (Position(index=2), ReadingAlong(index=2, held=True))
