@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Hashable
+from dataclasses import dataclass, fields, is_dataclass
 
 from stepper.plan.model import Item, Run
 from stepper.project.instructions import Count, Evenly
@@ -35,6 +36,17 @@ class Template:
     def asks(self) -> bool:
         """Whether its outcome depends on more than the stitches: on charts or on the rows below."""
         return any(_asks(element) for element in self.elements)
+
+
+def without_places(value: object) -> Hashable:
+    """Return what a template says, whatever line says it."""
+    if isinstance(value, Span):
+        return ""
+    if isinstance(value, tuple):
+        return tuple(map(without_places, value))
+    if is_dataclass(value):
+        return tuple(without_places(getattr(value, field.name)) for field in fields(value))
+    return str(value)
 
 
 def _asks(element: Element) -> bool:

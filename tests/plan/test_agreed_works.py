@@ -41,7 +41,7 @@ def as_file(lines: list[str]) -> str:
     text, _ = text_of([line for line in lines if not line.startswith("! ")], sizes, "cm")
     for head in heads:
         if not head.startswith("sizes "):
-            text = re.sub(rf"^{head.partition(':')[0]}:.*\n", "", text, flags=re.M)
+            text = re.sub(rf"^{head.partition(':')[0]}:.*\n(?: .*\n)*", "", text, flags=re.M)
             text = text.replace("units: cm\n", f"units: cm\n{head}\n", 1)
     return text
 

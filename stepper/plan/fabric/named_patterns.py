@@ -159,7 +159,7 @@ def take_as_pattern(instruction: Forms, needles: Needles) -> None:
         else len(needles.section.pattern)
     )
     worked = needles.drafts[needles.section.start :][-rounds:] if rounds else []
-    cycle = tuple(draft.template for draft in worked if draft.template is not None)
+    cycle = tuple(draft.template for draft in worked if draft.template is not None and draft.before)
     if not cycle or len(cycle) != rounds:
         needles.miss(
             instruction.place,

@@ -19,6 +19,9 @@ def work_chart(instruction: ChartWork, needles: Needles) -> None:
     chart = chart_named(instruction.name, instruction.place, needles)
     if chart is None:
         return
+    if not needles.count and not needles.counting.lost:
+        needles.miss_stitches(instruction.place)
+        return
     first = instruction.first or (next_chart_round(chart, needles) if instruction.following else 1)
     one = instruction.following and not instruction.whole
     last = instruction.last or (first if one else len(chart.rounds))

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.gauge import half_up
-from stepper.plan.drafts import Template
+from stepper.plan.drafts import Template, without_places
 from stepper.plan.fabric.begun_charts import rounds_of_cycle
 from stepper.plan.fabric.columns import KNIT, PURL
 from stepper.plan.fabric.established import as_it_looks, asks_pattern, establish, even, ground
@@ -215,6 +215,9 @@ def last_for(
         rounds = duration.number.of(needles.size) - (0 if duration.more else counted) - less
         if duration.total and rounds < 1:
             needles.report(duration.number.place, f"{counted} such rounds are worked already.")
+        elif duration.total and not counted and _worked_before(needles):
+            told = "the rounds in all are those of this line; the others before it in this part do not count."
+            needles.warn(duration.number.place, told)
         repeat(cycle, rounds, needles, duration.number.place, start=at)
     elif isinstance(duration, Times):
         rounds = duration.number.of(needles.size) * len(cycle) - (0 if duration.more else done) - less
@@ -233,13 +236,21 @@ def last_for(
 
 
 def _so_far(cycle: tuple[Template, ...], needles: Needles) -> int:
-    """Return how many rounds of a cycle were worked just before, one after the other, in this section."""
-    worked = 0
+    """Return how many rounds of a cycle were worked just before, one after the other, in this section.
+
+    On which line they stand makes no difference: "Knit 6 rounds. Knit until there are 10 rounds in all."
+    """
+    alike, worked = {without_places(template) for template in cycle}, 0
     for draft in reversed(needles.drafts[needles.section.start :]):
-        if draft.template not in cycle:
+        if draft.template is None or without_places(draft.template) not in alike:
             break
         worked += 1
     return worked
+
+
+def _worked_before(needles: Needles) -> bool:
+    """Return whether rounds are worked in this section already, besides a cast-on."""
+    return any(draft.before for draft in needles.drafts[needles.section.start :])
 
 
 def _to_count(

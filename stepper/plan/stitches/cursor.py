@@ -47,6 +47,7 @@ from stepper.project.stitchwork import (
 MOST_STITCHES = 20_000
 """More stitches than any round has; a larger number is a slip of the pen."""
 _MOST_STEPS = 50_000
+_TOO_MANY = "this comes to more stitches than any round has."
 
 _ASIDE = ("sleeve", "thumb", "gusset", "instep", "underarm", "neck", "tab")
 """Parts that wait on hold while others are worked."""
@@ -88,6 +89,12 @@ class Cursor(RowRepeats):
         Raises:
             MisfitError: one of them does not fit.
         """
+        items = self._work_row(elements)
+        if self.made > MOST_STITCHES:
+            raise MisfitError(elements[0].place, _TOO_MANY)
+        return items
+
+    def _work_row(self, elements: tuple[Element, ...]) -> list[Item]:
         parts = parts_of(elements)
         if not parts:
             return self.work(elements)
@@ -118,8 +125,8 @@ class Cursor(RowRepeats):
         for number, element in enumerate(elements):
             last, begun = begun, self.made
             self.steps += 1
-            if self.made > MOST_STITCHES or self.steps > _MOST_STEPS:
-                raise MisfitError(element.place, "this comes to more stitches than any round has.")
+            if self.steps > _MOST_STEPS:
+                raise MisfitError(element.place, _TOO_MANY)
             self.closes_gap = self.method == "wrap" and _is_decrease(elements[number + 1 : number + 2])
             if isinstance(element, Several):
                 self.several(element, elements[number + 1 :], items)
@@ -159,7 +166,9 @@ class Cursor(RowRepeats):
         all_here = element.number is None or element.number.of(self.size) == self.facing.room
         in_hand = bool(self.facing.end) and section not in held and not self.used and all_here
         own = section if element.name.endswith("s") else section.removesuffix("s")
-        if in_hand and element.name and (own == element.name or own.endswith(f" {element.name}")):
+        waits = any(set(part.split()) <= set(element.name.split()) for part in held)
+        named = bool(element.name) and (own == element.name or own.endswith(f" {element.name}"))
+        if in_hand and named and not waits:
             # The part came back before: its stitches are those on the needles, not another part's on hold.
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return

@@ -81,3 +81,9 @@ def test_rows_that_form_a_pattern_can_be_called_by_its_name() -> None:
 def test_more_rows_than_there_are_form_no_pattern() -> None:
     """The rows meant are not on the page."""
     assert checks("Cast on 24 sts.\nJoin in the round.\nKnit 1 rnd.\nThese 4 rnds form the pattern.")
+
+
+def test_a_cast_on_is_no_row_of_the_pattern_that_a_page_names() -> None:
+    """"These 4 rows form pebble pattern" behind three rows took the cast-on with them, and cast on once more in the next repeat."""
+    rows = "Row 1 (RS): *K1, p1; rep from *.\nRow 2: Purl.\nRow 3: Knit.\nThese 4 rows form pebble pattern.\nWork 4 rows in pebble pattern."
+    assert "4 rounds that could be the pattern are not written out" in faults(project(f"Cast on 24 sts. Work flat.\n{rows}"))

@@ -41,3 +41,9 @@ def test_the_next_round_of_a_chart_is_one_round() -> None:
 def test_rounds_that_a_chart_has_not_are_refused() -> None:
     """Round 5 of a chart of four is a slip of the pen."""
     assert "has 4 rounds, not 5" in faults(project(START + "Work chart peak, rounds 3-5.\nBind off.", head=FOUR))
+
+
+@pytest.mark.parametrize("before", ["", "Cast on 24 sts.\nKnit 2 rounds.\nBind off.\n"])
+def test_a_chart_is_not_worked_on_no_stitches(before: str) -> None:
+    """Four rounds without a stitch in them were called a plan."""
+    assert "there are no stitches on the needles" in faults(project(f"{before}Chart peak.", head=FOUR))

@@ -269,3 +269,18 @@ def test_a_repeat_that_comes_by_its_first_count_again_goes_on_to_the_one_wanted(
     work = f"Cast on 20 sts. Join in the round.\n{rounds}Rep rnds 1-2 until there are 24 sts.\nBind off."
     counts = [each.after for each in plan_of(project(work)).rounds[:-1]]
     assert counts == [20, 19, 21, 20, 22, 21, 23, 22, 24]
+
+
+@pytest.mark.parametrize("fabric", ["Knit", "Work in stockinette"])
+def test_rounds_in_all_count_those_of_the_line_before(fabric: str) -> None:
+    """Six rounds and ten in all are ten; they were sixteen once, since the words stand on another line."""
+    first = "Knit 6 rounds." if fabric == "Knit" else "Work 6 rounds in stockinette."
+    plan = plan_of(project(f"Cast on 40 sts. Join in the round.\n{first}\n{fabric} until there are 10 rounds in all.", sizes="one", size="one"))
+    assert len(plan.rounds) == 1 + 10
+
+
+def test_rows_of_another_fabric_are_told_not_to_count_in_rows_in_all() -> None:
+    """Whether the rib counts in ten rows of garter stitch in all, the page leaves open."""
+    plan = plan_of(project("Cast on 40 sts. Work flat.\nWork 6 rows in k1, p1 rib.\nWork in garter st until there are 10 rows in all.", sizes="one", size="one"))
+    assert len(plan.rounds) == 1 + 6 + 10
+    assert "the others before it in this part do not count" in plan.warnings[0].text

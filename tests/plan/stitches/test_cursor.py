@@ -227,3 +227,20 @@ def test_a_round_that_places_markers_slips_them_when_it_is_worked_again() -> Non
     marks = [[run.stitch for run in round_.runs if run.stitch in ("pm", "sm")] for round_ in garment.rounds[1:-1]]
     assert marks == [["pm", "pm"], *[["sm", "sm"]] * 4]
     assert [round_.markers for round_ in garment.rounds[1:-1]] == [(5, 15)] * 5
+
+
+def test_the_first_of_a_pair_is_the_one_on_hold_and_not_what_is_on_the_needle() -> None:
+    """The body was knitted on in the name of its first sleeve, since the section has that name too."""
+    held = "Cast on 40 sts.\nJoin in the round.\nKnit 1 round.\nK10, hold 5 for sleeve, k10, hold 5 for sleeve, k10.\n"
+    lines = [f"      {line}" for line in f"{held}Bind off.".splitlines()]
+    text = "\n".join(
+        [
+            project("", sizes="one", size="one").rstrip("\n"),
+            *lines,
+            "  - name: first sleeve\n    work: |",
+            "      K across first sleeve sts.\n      Knit 2 rounds.\n      Bind off.",
+            "  - name: second sleeve\n    work: |",
+            "      K across second sleeve sts.\n      Knit 2 rounds.\n      Bind off.\n",
+        ]
+    )
+    assert [round_.after for round_ in plan_of(text).rounds if round_.number == 2 and round_.section != "body"] == [5, 5]

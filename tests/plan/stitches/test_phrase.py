@@ -141,3 +141,9 @@ def test_a_bind_off_that_leaves_stitches_unworked_says_so() -> None:
     """The other stitches would be left on the needle without a word."""
     with pytest.raises(MisfitError, match="how the other 15 are worked"):
         work("Cast on 2 sts, bind off 5 sts.", 20)
+
+
+def test_a_slip_of_the_pen_makes_no_round_of_a_hundred_thousand_stitches() -> None:
+    """Each pass of the repeat is small, and thirty of them are not."""
+    with pytest.raises(MisfitError, match="more stitches than any round has"):
+        work("*K1, (yo) 9999 times; rep from * to end.", 30)

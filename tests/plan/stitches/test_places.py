@@ -90,7 +90,7 @@ def test_rounds_begin_at_a_new_marker() -> None:
     work = "Cast on 20 sts.\nJoin in the round.\nK6, pm for new BOR, k4, pm, k10.\nK to marker, p to end."
     plan = knit(work)
     assert told(plan, 1) == ["k4, p16"]
-    assert "work 6 more stitches, to the new beginning of the round" in plan.rounds[1].remarks
+    assert "work 6 more stitches, to the new beginning of the round" in plan.rounds[2].remarks
 
 
 def test_a_new_beginning_in_a_pattern_is_refused() -> None:

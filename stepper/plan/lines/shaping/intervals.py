@@ -1,7 +1,8 @@
 """Named rounds worked at intervals, and stitches changed at the edges. No I/O.
 
 Common practice: "every 8th round" works seven plain rounds and then the named one. A named right-side row
-that would fall on the wrong side is worked one row sooner.
+that would fall on the wrong side once is worked one row sooner; one that is asked for every third row, and so
+would at every other time, is refused.
 """
 
 from __future__ import annotations
@@ -82,6 +83,8 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         if named is None:
             return
         template = named
+    if not any(leg.side for leg in instruction.legs):
+        template = _as_shown(template, needles)
     if instruction.first is not None:
         times = instruction.legs[0].times
         if times is not None and len(instruction.legs) == 1 and none_in_size(times, needles):
@@ -106,16 +109,10 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         if following is None:
             return
         template, worked = following, worked + 1
-        if leg.side and template.side and leg.side != template.side:
-            needles.report(
-                leg.every.place,
-                f"the shaping is written for {template.side} rows, and asked for on {leg.side} rows.",
-            )
+        on_side = _on_its_side(template, plain, leg, instruction, needles)
+        if on_side is None:
             return
-        if leg.side and not template.side:
-            template = replace(template, side=leg.side)
-        if _falls_wrong(template, plain, needles):
-            plain = plain - 1 if plain else 1
+        template, plain = on_side
         work_between(plain, needles, leg.every.place, goes_on=goes_on)
         work_template(template, needles)
         if len(needles.findings) > before:
@@ -128,6 +125,53 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         cycle, start = _between(needles, instruction.place, goes_on=goes_on)
         needles.last.repeated = ((template, cycle[start % len(cycle)]), 1)
         needles.last.counted = len(needles.drafts)
+
+
+def _on_its_side(
+    template: Template, plain: int, leg: Leg, instruction: AtIntervals, needles: Needles
+) -> tuple[Template, int] | None:
+    """Return a shaping for its side, and the plain rows before it; None, reported, if there is none."""
+    if leg.side and template.side and leg.side != template.side:
+        told = f"the shaping is written for {template.side} rows, and asked for on {leg.side} rows."
+        needles.report(leg.every.place, told)
+        return None
+    if leg.side and not template.side:
+        template = replace(template, side=leg.side)
+    if not _falls_wrong(template, plain, needles):
+        return template, plain
+    if _alternates(leg, instruction, needles):
+        needles.report(
+            leg.every.place,
+            f"the shaping is worked on {template.side} rows, and so often it also falls on others.",
+            "Write out how it is worked on them, or after an even number of rows.",
+        )
+        return None
+    return template, plain - 1 if plain else 1
+
+
+def _as_shown(template: Template, needles: Needles) -> Template:
+    """Return a shaping in rows with the side on which it was worked, where its stitches are for that alone.
+
+    Knitted on the wrong side of stockinette it would leave a ridge. One that goes on in pattern, and one in
+    garter stitch, is worked alike on both.
+    """
+    if template.side or not needles.flat or asks_pattern(template.elements) or ground(needles) == "garter":
+        return template
+    if needles.section.garter:
+        return template
+    drafts = reversed(needles.drafts[needles.section.start :])
+    shown = next((draft for draft in drafts if draft.flat and _is_like(draft, template)), None)
+    return template if shown is None else replace(template, side=shown.side)
+
+
+def _alternates(leg: Leg, instruction: AtIntervals, needles: Needles) -> bool:
+    """Return whether a shaping comes after an odd number of rows, so that every other one changes sides.
+
+    "Repeat the row 3 times" means each next row of its side, and says so in the same words as "every row".
+    """
+    every = leg.every.of(needles.size)
+    least = 1 if instruction.label.startswith((ALIKE, BESIDE, CLOSER, ONWARDS)) else 3
+    return leg.length is None and every % 2 == 1 and every >= least
 
 
 def worked_since(instruction: AtIntervals, template: Template, needles: Needles) -> int:

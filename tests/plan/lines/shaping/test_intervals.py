@@ -212,3 +212,24 @@ def test_the_second_side_of_a_neck_is_shaped_on_the_right_side_as_the_first() ->
     plan = plan_of(project(work))
     assert [each.side for each in plan.rounds if each.before - each.after == 1] == ["RS"] * 4
     assert sum("right-side rows are taken" in each.text for each in plan.warnings) == 2
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [
+        "Dec row (RS): K1, ssk, k to end.\nPurl 1 row.\nRep dec row every 3rd row 3 times.",
+        "Dec row: K1, ssk, k to end.\nPurl 1 row.\nRep dec row every 3rd row 3 times.",
+        "Row 1 (RS): K1, ssk, k to last 3 sts, k2tog, k1.\nRow 2: Purl.\nContinue decreasing in this manner every row until 32 sts rem.",
+    ],
+)
+def test_a_knitted_shaping_is_not_worked_on_the_purl_side_of_stockinette(rows: str) -> None:
+    """After an odd number of rows it falls there every other time, and how it is worked there nobody can tell."""
+    told = faults(project(f"Cast on 40 sts. Work flat.\nWork 2 rows in stockinette.\n{rows}"))
+    assert "the shaping is worked on RS rows, and so often it also falls on others" in told
+
+
+def test_in_garter_stitch_a_shaping_is_worked_alike_on_both_sides() -> None:
+    """There every row is knitted, so that every third row is as good as every second."""
+    rows = "Knit 4 rows.\nDec row: K1, ssk, k to end.\nRep dec row every 3rd row twice."
+    plan = plan_of(project(f"Cast on 40 sts. Work flat.\n{rows}", sizes="one", size="one"))
+    assert [(each.side, each.after) for each in plan.rounds if each.before > each.after > 0] == [("RS", 39), ("WS", 38), ("RS", 37)]
