@@ -50,6 +50,9 @@ def spread_to(instruction: Evenly, after: int, needles: Needles, change: Change 
         Whether it could be done; if not, that is reported.
     """
     before = needles.count
+    if not before and needles.alterations.over > 1:
+        needles.miss_stitches(instruction.place)
+        return False
     if needles.short_rows.gap is not None:
         told = "an even change over whole rounds begins in the middle of a short row here: that is not read."
         needles.miss(instruction.place, told, "End the round first.")

@@ -10,7 +10,7 @@ from stepper.plan.compile import compile_plan
 from stepper.plan.even.even_change import counts_over
 from stepper.project.reader import read_project
 from tests.plan.test_compile import faults, plan_of
-from tests.project.samples import project
+from tests.project.samples import HEAD, project
 
 START = "Cast on 20 sts.\nJoin in the round.\n"
 
@@ -110,3 +110,9 @@ def test_a_change_knitted_plain_in_the_middle_of_a_rib_is_told(behind: str, told
     rib = "Cast on 40 sts.\nJoin in the round.\n*K2, p2; rep from * to end. Work 2 rounds.\nIncrease evenly to 44 sts.\n"
     plan = plan_of(project(f"{rib}{behind}", sizes="S", size="S"))
     assert any("knitted plain" in each.text for each in plan.warnings) is told
+
+
+def test_a_blend_over_three_rounds_with_nothing_cast_on_is_refused() -> None:
+    """It ended in a division by nothing."""
+    head = HEAD.replace("knit: {{size: {size}}}", "knit: {{size: S, then: [{{from: First, size: L, over: 3}}]}}")
+    assert "there are no stitches on the needles" in faults(project("First: increase evenly to 50 (55, 60) sts.\nKnit 1 round.", head=head))
