@@ -107,7 +107,9 @@ class LiveEars:
             microphone = self._microphone
         if microphone is not None:
             microphone.close()
-            self._thread.join(_END_TIMEOUT_S)
+        # Also while the microphone is only being opened: a process that ends in the middle of that is ended
+        # by the sound library's own threads. Source: a crash in libjack, when she stopped right at the start.
+        self._thread.join(_END_TIMEOUT_S)
         if self._interrupting is not None:
             self._interrupting.close()
 

@@ -12,6 +12,7 @@ import pytest
 
 import stepper.sitting.live_ears as live_ears
 from stepper.devices.played_sound import PlayedSound
+from stepper.devices.ports import NoInputError
 from stepper.ears.interrupting import HELD_BACK
 from stepper.ears.ports import Heard
 from stepper.ears.settings import HearingSettings
@@ -78,6 +79,33 @@ def test_ears_that_cannot_open_tell_why_and_close_without_waiting(tmp_path: Path
     ((is_open, sentence),) = told
     assert not is_open
     assert "Nothing is heard, since" in sentence
+
+
+def test_a_sitting_does_not_end_while_the_microphone_is_being_opened(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A process that ends in the middle of that is ended by the sound library's own threads, with a crash."""
+    steps: list[str] = []
+    begun, go_on = threading.Event(), threading.Event()
+
+    def open_slowly(*_: object, **__: object) -> None:
+        begun.set()
+        go_on.wait(PATIENCE_S)
+        steps.append("opened")
+        raise NoInputError("none is there")
+
+    monkeypatch.setattr("stepper.devices.live_microphone.open_input", open_slowly)
+    ears = LiveEars(
+        load_project(garment(tmp_path)).plan,
+        None,
+        Preferences(),
+        hear=lambda text, score: None,
+        tell=lambda is_open, sentence: steps.append("told"),
+    )
+    assert begun.wait(PATIENCE_S)
+    threading.Timer(0.1, go_on.set).start()
+    ears.close()
+    assert steps == ["opened"], "and what was opened too late is not told of"
 
 
 class _Failing:
