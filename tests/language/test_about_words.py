@@ -5,10 +5,13 @@ import re
 import pytest
 
 from stepper.language.aloud import spell_out
+from stepper.language.effect_words import tell_effect
 from stepper.session import cues
+from stepper.session.effects import Effect
 from stepper.session.machine import Session
+from stepper.session.questions import about, about_ahead
 from stepper.session.questions.topics import Topic
-from stepper.session.state import Knitting, Position, State
+from stepper.session.state import Knitting, Position, State, Verified
 from tests.fixtures import plan_named
 from tests.playbook import AT, tell
 
@@ -47,3 +50,30 @@ def test_flat_knitting_is_told_in_rows() -> None:
     (line,) = tell(session, session.consider(cues.About(at=AT, topic=Topic.INCREASES_LEFT)))
 
     assert "increase rows left in shawl" in line
+
+
+SHAWL = plan_named("shawl")
+COUNT = Verified(place=Position(index=len(SHAWL.rounds)), stitches=7)
+
+
+@pytest.mark.parametrize(
+    ("effect", "said"),
+    [
+        (about_ahead.TellKnittedToday(stitches=0, rounds=0), "Nothing this evening yet."),
+        (about_ahead.TellKnittedToday(stitches=30, rounds=0.4), "30 stitches this evening."),
+        (about_ahead.TellKnittedToday(stitches=90, rounds=3.2), "About 3 rounds this evening, 90 stitches."),
+        (about_ahead.TellReminders(reminders=(), here=0), "No reminders."),
+        (about_ahead.TellLastCount(count=None), "No count stands for the stitches in hand."),
+        (about_ahead.TellLastCount(count=COUNT), "7 stitches, at the very end."),
+        (about_ahead.TellAlterations(here=(), sections=()), "Nothing: it is knitted as printed."),
+        (about_ahead.TellAlterations(here=(), sections=("cuff",)), "Nothing here; something in cuff."),
+        (about_ahead.TellAlterations(here=("one size up",), sections=()), "One size up."),
+        (about_ahead.TellAlterations(here=("one size up",), sections=("cuff",)), "One size up. Also in cuff."),
+        (about.TellMeaning(code="k2tog"), "Knit two together: 2 stitches become 1."),
+        (about.TellMeaning(code="yo"), "Yarn over: 1 stitch more."),
+        (about.TellMeaning(code="k"), "Knit one."),
+    ],
+)
+def test_an_answer_is_said_as_she_would_say_it(effect: Effect, said: str) -> None:
+    """Also where there is nothing to tell; what a stitch takes and leaves is common practice."""
+    assert tell_effect(effect, SHAWL) == said
