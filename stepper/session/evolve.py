@@ -204,9 +204,8 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
             return replace(knitting, fault=replace(knitting.fault, answers=answers, chosen=None))
         case Observed():
             return replace(knitting, fault=_seen(knitting.fault, event))
-        case Remedied() if not event.remedy.settles and knitting.fault is not None:
-            chosen = next((each for each in Narrowing if each.value == event.remedy.value), None)
-            return replace(knitting, fault=replace(knitting.fault, chosen=chosen))
+        case Remedied() if not event.remedy.settles:
+            return _chosen(knitting, event)
         case Remedied():
             return replace(_back_at(knitting, event.place), fault=None, mends=_mends(knitting, event))
         case Tinked():
@@ -264,6 +263,14 @@ def _counted_off(before: Fault | None, event: Counted) -> Fault:
         return Fault(place=event.place, difference=off, sights=none_hangs)
     others = tuple(each for each in before.sights if each.seen is not Seen.LOOP)
     return replace(before, confirmed=True, chosen=None, sights=(*none_hangs, *others))
+
+
+def _chosen(knitting: Knitting, event: Remedied) -> Knitting:
+    """Remember what she chose to do next to narrow a fault down."""
+    if knitting.fault is None:
+        return knitting
+    chosen = next((each for each in Narrowing if each.value == event.remedy.value), None)
+    return replace(knitting, fault=replace(knitting.fault, chosen=chosen))
 
 
 def _seen(fault: Fault | None, event: Observed) -> Fault | None:

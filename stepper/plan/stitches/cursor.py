@@ -1,7 +1,8 @@
 """The place in a round while it is worked; every element of the line moves it on. No I/O.
 
 Open-ended elements (`k to last 3 sts`, `rep from * to end`) run up to their place; all others have their own
-number. All places are counted from where the row begins (`stepper.plan.stitches.row_facing`).
+number. All places are counted from where the row begins (`stepper.plan.stitches.row_facing`). It is long
+because every kind of element moves the one place, in one class.
 """
 
 from __future__ import annotations

@@ -1,4 +1,8 @@
-"""Turn the parts of a round in the parsed tree, with their numbers and lengths, into instruction records."""
+"""Turn the parts of a round in the parsed tree, with their numbers and lengths, into instruction records.
+
+It is long because the methods are found by the names of the rules, as in `sentences`, and one class holds
+them.
+"""
 
 from __future__ import annotations
 
