@@ -18,6 +18,8 @@ import pytest
 
 from stepper.plan.compile import compile_plan
 from stepper.plan.model import Plan, Round, Run, Stretch
+from stepper.project.model import Project
+from stepper.project.problems import Problem
 from stepper.project.reader import read_project
 
 UPDATE = "STEPPER_WRITE_GOLDENS"
@@ -54,6 +56,28 @@ def plan_from(text: str) -> Plan | None:
     """Return the plan of a project file; None if it is refused."""
     project = read_project(text).project
     return None if project is None else compile_plan(project).plan
+
+
+def rows_from(text: str) -> list[str]:
+    """Write what becomes of a project file: what is worked, or that it is not read or refused and why."""
+    reading = read_project(text)
+    if reading.project is None:
+        return ["not read", *map(problem_row, reading.problems)]
+    return compiled_rows(reading.project)
+
+
+def compiled_rows(project: Project) -> list[str]:
+    """Write what becomes of a project: what is worked, or `refused` and why."""
+    made = compile_plan(project)
+    if made.plan is not None:
+        return work_lines(made.plan)
+    return ["refused", *map(problem_row, made.problems)]
+
+
+def problem_row(problem: Problem) -> str:
+    """Write what is told of a fault: where the caret stands, how wide, the message and the hint."""
+    place = f"{problem.line}:{problem.column}+{problem.length}"
+    return f"{place}: {problem.message} | {' / '.join(problem.hint.splitlines())}"
 
 
 def compare(path: Path, lines: Sequence[str]) -> None:

@@ -3,20 +3,20 @@
 A file in `tests/plan/works/` holds works of one kind: `@` and what it is about, then its lines, in the piece that the corpus is
 about (3 rounds to the centimetre, in rib 4; `tests/project/corpus_judge.py`). A line that begins with `!` says how many sizes there are,
 or is a key of the file. What becomes of each stands under the
-same name in `tests/plan/agreed_works/`, row by row, or in the words of its refusal. All of it was compared with the row worked out
+same name in `tests/plan/agreed_works/`, row by row in each size, or with the place and the words of its refusal. All of it was compared with the row worked out
 by hand when it was kept. Where one differs, the difference is read before it is kept: `STEPPER_WRITE_GOLDENS=1`.
 """
 
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
-from stepper.plan.compile import compile_plan
 from stepper.project.reader import read_project
-from tests.agreed import compare, work_lines
+from tests.agreed import compare, compiled_rows, problem_row
 from tests.project.corpus_judge import text_of
 
 WORKS = Path(__file__).parent / "works"
@@ -48,17 +48,14 @@ def as_file(lines: list[str]) -> str:
 
 def becomes(lines: list[str]) -> list[str]:
     """Return what becomes of a work: its rows, or why it is refused."""
-    text = as_file(lines)
-    reading = read_project(text)
-    outcome = compile_plan(reading.project) if reading.project is not None else None
-    if outcome is not None and outcome.plan is not None:
-        return work_lines(outcome.plan)
-    told = "not read" if outcome is None else "refused"
-    problems = reading.problems if outcome is None else outcome.problems
-    return [
-        f"{told}, line {each.line}: {each.message} | {' / '.join(each.hint.splitlines())}"
-        for each in problems
-    ]
+    reading = read_project(as_file(lines))
+    if reading.project is None:
+        return ["not read", *map(problem_row, reading.problems)]
+    project = reading.project
+    rows = compiled_rows(project)
+    for size in range(1, len(project.sizes)) if rows[0] != "refused" else ():
+        rows += [f"in size {project.sizes[size]}", *compiled_rows(replace(project, size=size))]
+    return rows
 
 
 @pytest.mark.parametrize("kind", KINDS)
