@@ -17,6 +17,9 @@ from stepper.plan.stitches.row_elements import UNNAMED, JustWorked, MisfitError,
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Hold
 
+_SHORT = frozenset(("turn", "w&t", "rest"))
+"""Stitches of a row that does not go from one edge to the other."""
+
 
 def hold_what_was_worked(worked: WorkedPhrase, template: Template, needles: Needles) -> None:
     """Put stitches of the row just worked on hold, and go on with those that the row has worked last."""
@@ -39,8 +42,7 @@ def _others(worked: WorkedPhrase, template: Template, needles: Needles) -> tuple
     if told != len(worked.behind) or worked.held:
         raise _unclear(place, "which stitches go on hold here is not clear within a repeat.")
     last = needles.drafts[-1]
-    whole = worked.left.gap is None and not worked.turned and not last.from_turn
-    if not needles.flat or not last.flat or not whole:
+    if not last.flat or any(run.stitch in _SHORT for run in flatten(worked.items)):
         raise _unclear(place, "stitches just worked go on hold only in whole rows, not in rounds.")
     bounds = [0, *_bound_off_at(worked)]
     others: list[tuple[str, int]] = []

@@ -51,8 +51,7 @@ def apply_mends(plan: Plan, mends: Iterable[Mend]) -> Plan:
 
 def _laid(plan: Plan, mend: Mend) -> Plan:
     rounds, off = list(plan.rounds), -mend.change
-    start = mend.origin if mend.origin >= 0 else mend.index
-    for index in range(start, min(mend.index, len(rounds))):
+    for index in range(mend.origin, min(mend.index, len(rounds))):
         # A round half worked when the count was made is left as it is, though its count is off.
         rounds[index] = refit_round(rounds[index], off, at=mend.stitch) or _off(rounds[index], off)
     if mend.index < len(rounds) and rounds[mend.index].before:

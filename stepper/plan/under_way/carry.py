@@ -18,7 +18,7 @@ from enum import StrEnum
 from stepper.plan.model import Plan, Round, Run, Stretch
 from stepper.plan.under_way.aligning import renamed_sections
 from stepper.plan.under_way.fingerprint import Knitted, placed_alike
-from stepper.plan.under_way.lengthen import LengthCorrection, rounds_at_gauge
+from stepper.plan.under_way.lengthen import LengthCorrection, in_rows, rounds_at_gauge
 from stepper.plan.under_way.resuming import PlaceChoice, resume
 
 _Work = tuple[tuple[Run, ...], float | None, bool, str, tuple[str, ...]]
@@ -134,7 +134,7 @@ def carry_corrections(
         if _shape(before) == _shape(after):
             carried.append(replace(correction, stretch=at))
         else:
-            rounds = rounds_at_gauge(after, correction.rounds_per_10cm)
+            rounds = rounds_at_gauge(after, correction.rounds_per_10cm, flat=in_rows(new, after))
             carried.append(replace(correction, stretch=at, rounds=rounds))
     return tuple(sorted(carried, key=lambda each: each.stretch))
 

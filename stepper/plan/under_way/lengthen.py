@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from math import lcm
 
 from stepper.craft.gauge import SPAN_MM, correct_gauge, half_up
 from stepper.plan.model import Plan, Round, Stretch
@@ -66,7 +67,14 @@ def with_rounds(plan: Plan, stretch: int, rounds: int) -> Plan:
     return replace(plan, rounds=renumber_rounds((*before, *kept, *after)), stretches=stretches)
 
 
-def rounds_to_reach(stretch: Stretch, *, measured_mm: float, worked: int, at_least: int) -> LengthCorrection:
+def in_rows(plan: Plan, stretch: Stretch) -> bool:
+    """Return whether a stretch is worked in rows; one cut down to nothing, whether the round before it is."""
+    return plan.rounds[min(stretch.first, stretch.last)].flat
+
+
+def rounds_to_reach(
+    stretch: Stretch, *, measured_mm: float, worked: int, at_least: int, flat: bool
+) -> LengthCorrection:
     """Work out how many rounds a stretch needs now that the piece has been measured.
 
     Args:
@@ -74,10 +82,11 @@ def rounds_to_reach(stretch: Stretch, *, measured_mm: float, worked: int, at_lea
         measured_mm: Length of the piece from the stretch's origin. Range: above 0. Unit: mm.
         worked: Finished rounds in that length. Range: 1 and up.
         at_least: Rounds of the stretch that are begun and cannot be taken back. Range: 0 and up.
+        flat: Whether it is worked in rows (`in_rows`).
 
     Returns:
-        The correction, its `stretch` still 0. A piece already long enough ends with the current round;
-        otherwise the stretch ends with the whole repeat of its pattern nearest to the target.
+        The correction, its `stretch` still 0. A piece already long enough ends with the current round, in
+        rows with the first that ends on the side it should; otherwise as `rounds_at_gauge` says.
 
     Raises:
         ValueError: An argument is out of range.
@@ -87,25 +96,36 @@ def rounds_to_reach(stretch: Stretch, *, measured_mm: float, worked: int, at_lea
     measured = correct_gauge(worked=worked, measured_mm=measured_mm, target_mm=stretch.target_mm)
     gauge = measured.rounds_per_10cm
     reached = measured_mm >= stretch.target_mm
-    rounds = at_least if reached else rounds_at_gauge(stretch, gauge, at_least=at_least)
+    if reached:
+        rounds = at_least + (_planned(stretch) - at_least) % 2 * flat
+    else:
+        rounds = rounds_at_gauge(stretch, gauge, at_least=at_least, flat=flat)
     return LengthCorrection(stretch=0, rounds=rounds, rounds_per_10cm=gauge)
 
 
-def rounds_at_gauge(stretch: Stretch, rounds_per_10cm: float, *, at_least: int = 0) -> int:
+def rounds_at_gauge(stretch: Stretch, rounds_per_10cm: float, *, at_least: int = 0, flat: bool) -> int:
     """Work out how many rounds a stretch has at a gauge.
 
     Args:
-        stretch: The stretch; its own number of rounds does not matter.
+        stretch: The stretch. In rows what follows is worked out for the side it ends on, so its own number
+            of rows tells whether they come to an even number.
         rounds_per_10cm: Range: above 0. Unit: rounds per 10 cm.
         at_least: Rounds of it that are begun and cannot be taken back. Range: 0 and up.
+        flat: Whether it is worked in rows (`in_rows`).
 
     Returns:
-        The nearest whole number of rounds, and of repeats of its pattern; a half counts up.
+        The nearest whole number of rounds, and of repeats of its pattern if that ends on the right side; a
+        half counts up.
 
-    Source: count per length, common practice.
+    Source: count per length, common practice; a right-side row follows a wrong-side row.
     """
     exact = stretch.target_mm * rounds_per_10cm / SPAN_MM - (stretch.first - stretch.origin)
-    return _whole_repeats(max(exact, at_least), stretch.cycle, at_least)
+    every, over = stretch.cycle, 0
+    if flat:
+        odd = _planned(stretch) % 2
+        every, over = (2, 1) if odd and every % 2 == 0 else (lcm(every, 2), every * odd)
+    rounds = half_up((max(exact, at_least) - over) / every) * every + over
+    return rounds + max(0, -((rounds - at_least) // every)) * every
 
 
 def renumber_rounds(rounds: tuple[Round, ...]) -> tuple[Round, ...]:
@@ -152,12 +172,8 @@ def _with_checkpoint_of(round_: Round, last: Round) -> Round:
     return replace(round_, checkpoint=last.checkpoint)
 
 
-def _whole_repeats(rounds: float, cycle: int, at_least: int) -> int:
-    """Round to the nearest whole repeat that does not undo what is knitted; if midway, the longer."""
-    whole = half_up(rounds / cycle) * cycle
-    while whole < at_least:
-        whole += cycle
-    return whole
+def _planned(stretch: Stretch) -> int:
+    return stretch.last - stretch.first + 1
 
 
 def _moved(stretch: Stretch, *, past: int, by: int, ended: bool) -> Stretch:

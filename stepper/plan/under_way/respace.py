@@ -141,9 +141,8 @@ def moves_marker(round_: Round, places: tuple[int, ...]) -> bool:
     spread = spread_of(round_)
     if spread is None or not round_.markers:
         return False
-    wrong = round_.flat and round_.side == "WS"
     marks = {mark for mark in round_.markers if 0 < mark < round_.after}
-    marks = {round_.after - mark for mark in marks} if wrong else marks
+    marks = {round_.after - mark for mark in marks} if round_.side == "WS" else marks
     code, uses = spread.change.code, spread.change.uses
 
     def hangs(mark: int, changes: tuple[int, ...]) -> tuple[int, bool]:

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from stepper.craft.gauge import SPAN_MM
 from stepper.plan.model import Plan
-from stepper.plan.under_way.lengthen import rounds_to_reach
+from stepper.plan.under_way.lengthen import in_rows, rounds_to_reach
 from stepper.session.counting.count_timing import why_count
 from stepper.session.counting.tally import count_at
 from stepper.session.cues import Count, Length, Note, OffBy, Weight
@@ -66,7 +66,9 @@ def measure(plan: Plan, state: State, cue: Length) -> Decision:
             "Measure again."
         )
     begun = place.index - stretch.first + (1 if place.stitch else 0)
-    correction = rounds_to_reach(stretch, measured_mm=cue.length_mm, worked=worked, at_least=begun)
+    correction = rounds_to_reach(
+        stretch, measured_mm=cue.length_mm, worked=worked, at_least=begun, flat=in_rows(plan, stretch)
+    )
     return (
         replace(
             kept,

@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 import pytest
 from hypothesis import given
@@ -10,6 +11,7 @@ from stepper.plan.model import Checkpoint, Plan, Stretch
 from stepper.plan.under_way.lengthen import (
     LengthCorrection,
     correct_lengths,
+    in_rows,
     renumber_rounds,
     rounds_at_gauge,
     rounds_to_reach,
@@ -125,14 +127,14 @@ STRETCH = Stretch(first=10, last=105, origin=10, target_mm=320.0, rounds_per_10c
 def test_rounds_follow_the_gauge_really_knitted(worked: int, measured_mm: float, total: int) -> None:
     """The rounds of a piece are in proportion to its length; worked out by hand, source: the rule of
     three."""
-    found = rounds_to_reach(STRETCH, measured_mm=measured_mm, worked=worked, at_least=worked)
+    found = rounds_to_reach(STRETCH, measured_mm=measured_mm, worked=worked, at_least=worked, flat=False)
 
     assert found.rounds == total
 
 
 def test_a_piece_long_enough_ends_with_the_round_in_hand() -> None:
     """Past the target not one more round than the one begun may be asked for."""
-    assert rounds_to_reach(STRETCH, measured_mm=325.0, worked=90, at_least=91).rounds == 91
+    assert rounds_to_reach(STRETCH, measured_mm=325.0, worked=90, at_least=91, flat=False).rounds == 91
 
 
 @given(
@@ -145,15 +147,70 @@ def test_a_stretch_ends_with_a_whole_repeat(worked: int, begun: int, length_mm: 
     """While the piece is short, what is knitted stays and the pattern ends where it can end."""
     stretch = replace(STRETCH, cycle=cycle)
 
-    found = rounds_to_reach(stretch, measured_mm=length_mm, worked=worked, at_least=begun)
+    found = rounds_to_reach(stretch, measured_mm=length_mm, worked=worked, at_least=begun, flat=False)
 
     assert found.rounds >= begun
     assert found.rounds % cycle == 0
 
 
+@pytest.mark.parametrize(
+    ("planned", "cycle", "measured_mm", "rows"),
+    [
+        (30, 1, 65.0, 30),  # 20 / 65 mm are 30.77 rows to 100 mm: 30 is nearer than 32
+        (30, 1, 62.0, 32),  # 32.26
+        (31, 1, 65.0, 31),  # 30.77
+        (31, 1, 62.0, 33),  # 32.26: 33 is nearer than 31
+        (30, 4, 65.0, 32),  # a whole repeat of four rows
+        (
+            31,
+            4,
+            65.0,
+            31,
+        ),  # no whole repeat of four ends there: the pattern ends as it was planned, within it
+        (30, 3, 65.0, 30),  # three rows end on the other side each time
+        (33, 3, 59.0, 33),  # 33.9
+        (30, 1, 100.0, 22),  # long enough: the row begun is the 21st, and the next begins on the right side
+        (31, 1, 100.0, 21),
+    ],
+)
+def test_rows_end_on_the_side_that_they_were_planned_to_end_on(
+    planned: int, cycle: int, measured_mm: float, rows: int
+) -> None:
+    """An armhole that begins on a right-side row would begin on the wrong side after one row more; by hand, the rule of three
+    and a count by twos."""
+    stretch = Stretch(first=1, last=planned, origin=1, target_mm=100.0, rounds_per_10cm=30.0, cycle=cycle)
+    found = rounds_to_reach(stretch, measured_mm=measured_mm, worked=20, at_least=21, flat=True)
+    assert found.rounds == rows
+
+
+@given(st.sampled_from(("10 cm", "11 cm", "7 cm, ending with a WS row", "9 cm, ending with a RS row")), st.sampled_from(
+    ("Work in stockinette for", "Knit every row for", "Work in k2, p2 rib for")
+), st.integers(1, 25), st.floats(20, 120))  # fmt: skip
+def test_after_measuring_every_row_is_on_the_other_side(length: str, work: str, done: int, mm: float) -> None:
+    """Whatever she measures, a right-side row comes after a wrong-side row, to the end of the piece."""
+    made = plan_of(
+        project(f"Cast on 24 sts. Work flat.\n{work} {length}.\nK1, ssk, k to end.\nPurl 1 row.\nBind off.")
+    )
+    (stretch,) = made.stretches
+    begun = min(done, stretch.last - stretch.first)
+    assert in_rows(made, stretch)
+    found = rounds_to_reach(stretch, measured_mm=mm, worked=begun + 1, at_least=begun, flat=True)
+    changed = with_rounds(made, 0, found.rounds)
+    assert all(one.side != other.side for one, other in pairwise(changed.rounds[1:]))
+
+
+def test_a_stretch_cut_down_to_nothing_is_still_in_rows() -> None:
+    """Measured again, it goes on as the rows before it."""
+    made = plan_of(
+        project("Cast on 8 sts. Work flat.\nKnit 3 rows.\nKnit until piece measures 3 cm.\nBind off.")
+    )
+    cut = with_rounds(made, 0, 0)
+    assert in_rows(cut, cut.stretches[0])
+
+
 def test_rounds_of_a_gauge_leave_out_what_lies_before_the_stretch() -> None:
     """A body measured from the underarm, of which 12 rounds are worked before the stretch, needs 12 fewer."""
-    assert rounds_at_gauge(replace(STRETCH, first=22), 30.0) == 96 - 12
+    assert rounds_at_gauge(replace(STRETCH, first=22), 30.0, flat=False) == 96 - 12
 
 
 def test_renumbering_leaves_right_rounds_alone() -> None:
