@@ -30,8 +30,12 @@ sys.dont_write_bytecode = False
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Begin with what takes longest however fast the machine is: sittings by voice, as they are spoken."""
-    items.sort(key=lambda item: "test_evening.py" not in item.nodeid)
+    """Begin with what takes longest however fast the machine is: sittings by voice, as they are spoken.
+
+    One worker waits for them while the others have the cores; at the end all would wait for it.
+    """
+    first = ("test_evening.py", "test_live_ears.py")
+    items.sort(key=lambda item: next((at for at, name in enumerate(first) if name in item.nodeid), len(first)))
 
 
 def pytest_collection_finish() -> None:
