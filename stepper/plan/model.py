@@ -187,7 +187,7 @@ class Stretch:
     rounds_per_10cm: float
     """Rounds over 10 cm on the needles."""
     cycle: int = 1
-    """Rounds in the pattern that the stretch repeats; it ends with a whole repeat if possible."""
+    """Rounds in the pattern that the stretch repeats; measured, it changes by whole repeats."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

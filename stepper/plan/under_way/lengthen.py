@@ -91,13 +91,13 @@ def rounds_to_reach(
     Raises:
         ValueError: An argument is out of range.
 
-    Source: `stepper.craft.gauge.correct_gauge`; the whole repeat is common practice.
+    Source: `stepper.craft.gauge.correct_gauge`; to change by whole repeats is common practice.
     """
     measured = correct_gauge(worked=worked, measured_mm=measured_mm, target_mm=stretch.target_mm)
     gauge = measured.rounds_per_10cm
     reached = measured_mm >= stretch.target_mm
     if reached:
-        rounds = at_least + (_planned(stretch) - at_least) % 2 * flat
+        rounds = at_least + (stretch.last - stretch.first + 1 - at_least) % 2 * flat
     else:
         rounds = rounds_at_gauge(stretch, gauge, at_least=at_least, flat=flat)
     return LengthCorrection(stretch=0, rounds=rounds, rounds_per_10cm=gauge)
@@ -107,23 +107,22 @@ def rounds_at_gauge(stretch: Stretch, rounds_per_10cm: float, *, at_least: int =
     """Work out how many rounds a stretch has at a gauge.
 
     Args:
-        stretch: The stretch. In rows what follows is worked out for the side it ends on, so its own number
-            of rows tells whether they come to an even number.
+        stretch: The stretch. What follows it is worked out for the round of its pattern, and in rows for the
+            side, that it was planned to end with.
         rounds_per_10cm: Range: above 0. Unit: rounds per 10 cm.
         at_least: Rounds of it that are begun and cannot be taken back. Range: 0 and up.
         flat: Whether it is worked in rows (`in_rows`).
 
     Returns:
-        The nearest whole number of rounds, and of repeats of its pattern if that ends on the right side; a
-        half counts up.
+        The nearest number of rounds that differs from the stretch's by whole repeats of its pattern, in rows
+        by an even number too; a half counts up.
 
     Source: count per length, common practice; a right-side row follows a wrong-side row.
     """
     exact = stretch.target_mm * rounds_per_10cm / SPAN_MM - (stretch.first - stretch.origin)
-    every, over = stretch.cycle, 0
-    if flat:
-        odd = _planned(stretch) % 2
-        every, over = (2, 1) if odd and every % 2 == 0 else (lcm(every, 2), every * odd)
+    planned = stretch.last - stretch.first + 1
+    every = lcm(stretch.cycle, 2 if flat else 1)
+    over = planned % every
     rounds = half_up((max(exact, at_least) - over) / every) * every + over
     return rounds + max(0, -((rounds - at_least) // every)) * every
 
@@ -170,10 +169,6 @@ def _with_checkpoint_of(round_: Round, last: Round) -> Round:
     if last.checkpoint is None or round_.after != last.after:
         return round_
     return replace(round_, checkpoint=last.checkpoint)
-
-
-def _planned(stretch: Stretch) -> int:
-    return stretch.last - stretch.first + 1
 
 
 def _moved(stretch: Stretch, *, past: int, by: int, ended: bool) -> Stretch:
