@@ -24,9 +24,7 @@ _ROUNDS = re.compile(
 )
 
 _A_ROUND = re.compile(r"\b(?:rnds?|rounds?)\b(?!\s+(?:neck|the\b))|\bNeedles?\s+1\s*:|\bN1\s*:", re.I)
-_FACING = re.compile(
-    r"\b(?:[RW]S|(?:right|wrong)\s+side)(?:\s+of\s+(?:the\s+)?[a-z ]+?)?\s+facing\b", re.I
-)
+_FACING = re.compile(r"\b(?:[RW]S|(?:right|wrong)\s+side)(?:\s+of\s+(?:the\s+)?[a-z ]+?)?\s+facing\b", re.I)
 _OPEN_SAY = (
     'Say where the rows begin: join the yarn at the gap and write "Work flat", '
     'or write "rounds" where the gap is closed again.'

@@ -84,7 +84,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
             return
         template = named
     if not any(leg.side for leg in instruction.legs):
-        template = _as_shown(template, needles)
+        template = as_shown(template, needles)
     if instruction.first is not None:
         times = instruction.legs[0].times
         if times is not None and len(instruction.legs) == 1 and none_in_size(times, needles):
@@ -139,17 +139,10 @@ def _on_its_side(
         template = replace(template, side=leg.side)
     if not _falls_wrong(template, plain, needles):
         return template, plain
-    if _alternates(leg, instruction, needles):
-        needles.report(
-            leg.every.place,
-            f"the shaping is worked on {template.side} rows, and so often it also falls on others.",
-            "Write out how it is worked on them, or after an even number of rows.",
-        )
-        return None
-    return template, plain - 1 if plain else 1
+    return None if alternates(leg, template, instruction, needles) else (template, plain - 1 if plain else 1)
 
 
-def _as_shown(template: Template, needles: Needles) -> Template:
+def as_shown(template: Template, needles: Needles) -> Template:
     """Return a shaping in rows with the side on which it was worked, where its stitches are for that alone.
 
     Knitted on the wrong side of stockinette it would leave a ridge. One that goes on in pattern, and one in
@@ -164,14 +157,21 @@ def _as_shown(template: Template, needles: Needles) -> Template:
     return template if shown is None else replace(template, side=shown.side)
 
 
-def _alternates(leg: Leg, instruction: AtIntervals, needles: Needles) -> bool:
-    """Return whether a shaping comes after an odd number of rows, so that every other one changes sides.
+def alternates(leg: Leg, template: Template, instruction: AtIntervals, needles: Needles) -> bool:
+    """Report a shaping of one side that comes after an odd number of rows: every other one changes sides.
 
     "Repeat the row 3 times" means each next row of its side, and says so in the same words as "every row".
     """
     every = leg.every.of(needles.size)
     least = 1 if instruction.label.startswith((ALIKE, BESIDE, CLOSER, ONWARDS)) else 3
-    return leg.length is None and every % 2 == 1 and every >= least
+    if leg.length is not None or every % 2 == 0 or every < least:
+        return False
+    needles.report(
+        leg.every.place,
+        f"the shaping is worked on {template.side} rows, and so often it also falls on others.",
+        "Write out how it is worked on them, or after an even number of rows.",
+    )
+    return True
 
 
 def worked_since(instruction: AtIntervals, template: Template, needles: Needles) -> int:

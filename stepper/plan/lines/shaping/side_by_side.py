@@ -9,12 +9,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
-from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.established import as_it_looks, establish, even, ground
 from stepper.plan.lines.durations import cycle_of, last_for
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.shaping.intervals import (
+    alternates,
+    as_shown,
     goes_on_with,
     legs,
     plain_cycle,
@@ -27,10 +28,11 @@ from stepper.plan.model import other_side, runs_written
 from stepper.plan.state.measuring_places import measured_from, without_heel, without_held
 from stepper.plan.state.needle_and_yarn import take_yarn
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.row_elements import MisfitError, fixed_uses
 from stepper.project.duration import Rounds, UntilCount, UntilLength
 from stepper.project.instructions import AtIntervals, Leg, Striped, Together, WithYarn, WorkRounds
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Element, Numbers, Until, Work
+from stepper.project.stitchwork import Element, Numbers, Until
 
 
 @dataclass(slots=True)
@@ -160,13 +162,19 @@ def _put_down(
     """
     since = worked_since(part, template, needles) if beside and part.after is None else 0
     template = take_right_side(part, template, since, needles, behind=at - here)
+    if not any(leg.side for leg in part.legs):
+        template = as_shown(template, needles)
     if part.first is not None:
         at += part.first.of(needles.size)
         schedule.due.setdefault(at, []).append(template)
     for leg in _filled(legs(part, needles), schedule.rounds if beside else None, at - since, needles):
         if leg.side and not template.side:
             template = replace(template, side=leg.side)
-        if leg.times is None or leg.length is not None or leg.side not in ("", template.side):
+        if leg.side not in ("", template.side):
+            told = f"the shaping is written for {template.side} rows, and asked for on {leg.side} rows."
+            needles.report(leg.every.place, told)
+            return
+        if leg.times is None or leg.length is not None:
             told = "side by side, shapings each need rows between them and a number of times."
             needles.report(leg.every.place, told, "Write every how many rows, and how often.")
             return
@@ -175,6 +183,8 @@ def _put_down(
             if needles.flat and template.side:
                 lands = needles.side if (at - here + plain) % 2 == 0 else other_side(needles.side)
                 if lands != template.side:
+                    if alternates(leg, template, part, needles):
+                        return
                     plain = plain - 1 if plain else 1
             at += plain + 1
             schedule.due.setdefault(at, []).append(template)
@@ -239,13 +249,13 @@ def _joined(templates: list[Template], place: Span, needles: Needles) -> Templat
     if len({(middle.stitch, middle.yarn) for middle in middles}) > 1:
         needles.report(place, "the two shapings are worked otherwise between their ends; they share no row.")
         return None
-    short = sum(_uses(element, needles.size) for element in tails)
+    try:
+        short = sum(fixed_uses(element, needles.size) for element in tails)
+    except MisfitError as misfit:
+        needles.miss(misfit.place, misfit.message, misfit.hint)
+        return None
     goal = Until(middles[0].stitch, "last", Numbers((short,), place), middles[0].yarn, place)
     return Template((*heads, goal, *tails), place, side=templates[0].side)
-
-
-def _uses(element: Element, size: int) -> int:
-    return element.times.of(size) * stitch(element.stitch).uses if isinstance(element, Work) else 0
 
 
 # --- the rounds beside which they run -----------------------------------------------------------------
