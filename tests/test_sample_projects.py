@@ -132,7 +132,7 @@ def test_no_float_is_so_long_that_it_has_to_be_caught(path: Path) -> None:
     project = project_of(path)
     for plan in plans_of(path):
         for round_ in plan.rounds:
-            limit, _ = float_limit(project, project.fabrics.get(round_.gauge))
+            limit, _ = float_limit(project, project.fabrics[round_.gauge])
             assert limit is not None
             assert all(stitches <= limit for _, stitches in round_.floats)
             assert len(round_.floats) <= 2

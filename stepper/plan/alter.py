@@ -158,8 +158,7 @@ def _resized(
     _, _, row, column = max(found, key=lambda each: each[:2])
     line = section.lines[row]
     sentence = line.sentences[column]
-    fabric = project.fabrics.get(section.gauge)
-    round_mm = fabric.gauge.round_mm if fabric is not None else 0.0
+    round_mm = project.fabrics[section.gauge].gauge.round_mm
     new = _longer(sentence, rule, round_mm) if isinstance(sentence, WorkRounds) else None
     if new is None:
         return section.lines
@@ -169,8 +168,6 @@ def _resized(
 
 def _longer(sentence: WorkRounds, rule: Alteration, round_mm: float) -> WorkRounds | None:
     """Make a stretch longer or shorter; None if nothing of it would be left."""
-    if not round_mm:
-        return None
     duration = sentence.duration
     if isinstance(duration, UntilLength):
         by = rule.mm if rule.mm is not None else rule.rounds * round_mm

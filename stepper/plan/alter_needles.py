@@ -24,8 +24,7 @@ def own_needles(project: Project) -> dict[str, OwnNeedle]:
     """Return the sections that begin with a needle of the knitter's own, by name."""
     own: dict[str, OwnNeedle] = {}
     for section in project.sections:
-        fabric = project.fabrics.get(section.gauge)
-        printed = fabric.needle_mm if fabric is not None else None
+        printed = project.fabrics[section.gauge].needle_mm
         for rule in _for_section(project.alterations, section):
             if printed is None:
                 continue

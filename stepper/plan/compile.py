@@ -16,7 +16,7 @@ from stepper.plan.drafts import Finding
 from stepper.plan.finish import finish
 from stepper.plan.lines.short_row_method import tell_open_turn
 from stepper.plan.model import Plan
-from stepper.plan.state.in_hand import Caches
+from stepper.plan.state.in_hand import Caches, SectionInHand
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.size_alone import AloneIn, LinesAlone, lines_alone
 from stepper.plan.stitches.round_sources import ChartRound, TwoReadings
@@ -205,8 +205,16 @@ def _work_garment(
         caches = replace(
             caches, rounds=like.caches.rounds, charted=like.caches.charted, alone=like.caches.alone
         )
+    fabric = next(iter(project.fabrics.values()))
     needles = Needles(
-        project=project, size=size, checking=checking, knitted=knitted, readings=readings, caches=caches
+        project=project,
+        size=size,
+        checking=checking,
+        knitted=knitted,
+        readings=readings,
+        fabric=fabric,
+        section=SectionInHand(fabric=fabric),
+        caches=caches,
     )
     switches = {switch.label.lower(): switch for switch in project.switches} if knitted else {}
     if knitted and own is None:

@@ -58,11 +58,10 @@ class Course:
             # A chart and its copy without bobbles share a name, so what was read of one must not be used for
             # the other.
             needles.caches.drawn, needles.caches.charted = {}, {}
-        needles.begin_section(name, section.yarn)
-        needles.fabric = needles.section.fabric = project.fabrics.get(section.gauge)
+        needles.begin_section(name, section.yarn, project.fabrics[section.gauge])
         method = section.short_rows or turned_in(section.lines)
         needles.short_rows.method = method or needles.short_rows.method
-        fabric_needle = needles.fabric.needle_mm if needles.fabric is not None else None
+        fabric_needle = needles.fabric.needle_mm
         mine = own.needles.get(section.name) if own is not None else None
         if mine is not None and mine.mm is not None:
             needles.needle_mm, needles.alterations.needle = mine.mm, (mine.rule,)

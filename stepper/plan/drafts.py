@@ -73,7 +73,7 @@ class DraftRound:
     flat: bool
     side: str
     needle_mm: float | None
-    fabric: Fabric | None
+    fabric: Fabric
     held: dict[str, int]
     markers: tuple[int, ...]
     label: str | None = None
@@ -95,8 +95,8 @@ class DraftRound:
 
     @property
     def gauge(self) -> str:
-        """Name of the gauge it is knitted at; empty for none."""
-        return self.fabric.name if self.fabric is not None else ""
+        """Name of the gauge it is knitted at."""
+        return self.fabric.name
 
     @property
     def height_mm(self) -> float:
@@ -107,7 +107,7 @@ class DraftRound:
         if self.whole is None:
             short = any(isinstance(item, Run) and item.stitch == "rest" for item in self.phrase)
             self.whole = not short and any(item.uses and item.leaves for item in self.phrase)
-        return self.fabric.gauge.round_mm if self.fabric is not None and self.whole else 0.0
+        return self.fabric.gauge.round_mm if self.whole else 0.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

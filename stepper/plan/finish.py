@@ -101,7 +101,7 @@ def _round(
         evenly=draft.evenly,
         chart=draft.chart,
         chart_round=draft.chart_round,
-        gauge=draft.fabric.name if draft.fabric is not None else "",
+        gauge=draft.gauge,
         markers=draft.markers,
         line=draft.line,
         altered=draft.altered,

@@ -86,19 +86,15 @@ def materials_of(project: Project) -> Materials:
     return Materials(loops=_loops(project, stocks), stocks=stocks)
 
 
-def float_limit(project: Project, fabric: Fabric | None) -> tuple[int | None, float]:
+def float_limit(project: Project, fabric: Fabric) -> tuple[int, float]:
     """Return the longest float left free in a fabric.
 
     Returns:
-        Stitches, None without a gauge or a count in the file; and the length it stands for, 0 if the file
-        counts stitches. Unit: stitches, mm.
+        Stitches, and the length they stand for, 0 if the file counts stitches. Unit: stitches, mm.
     """
     if project.float_stitches is not None:
         return project.float_stitches, 0.0
     limit = project.float_mm or FLOAT_MM
-    fabric = fabric or next(iter(project.fabrics.values()), None)
-    if fabric is None:
-        return None, limit
     # The tiny addition makes up for binary fractions; one stitch is always left free, however wide it is.
     return max(1, int(limit / fabric.gauge.stitch_mm + 1e-9)), limit
 

@@ -116,6 +116,11 @@ class Evenly:
     """`k` or `p` if the line says how it is worked (`Purl 1 row, increasing evenly`), `pattern` if the fabric
     continues (`rib 6 rows, inc 8 sts evenly in last row`), else empty."""
 
+    @property
+    def word(self) -> str:
+        """What the line does: `increase` or `decrease`."""
+        return "increase" if self.direction == 1 else "decrease"
+
 
 @dataclass(frozen=True, slots=True)
 class ChartWork:

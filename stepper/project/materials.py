@@ -146,6 +146,11 @@ def _in_either(fields: Fields, name: str, other: str, factor: float, draft: File
     return None if value is None else value * factor
 
 
+UNREAD = Fabric(name="", needle_mm=None, gauge=Gauge(stitches=20, rounds=28), blocked=None)
+"""What stands in for a gauge that cannot be read: any will do, as the file has a problem, and only counts are
+checked."""
+
+
 def read_fabrics(fields: Fields, draft: FileDraft) -> dict[str, Fabric]:
     """Read `gauge` (or `tension`): each fabric by its name."""
     given = "tension" if "tension" in fields.found else "gauge"
@@ -171,9 +176,11 @@ def read_fabrics(fields: Fields, draft: FileDraft) -> dict[str, Fabric]:
             after.close()
         swatch = _swatch(inner, draft)
         inner.close()
-        # If the gauge cannot be read, any will do: the file has a problem, and only counts are checked.
-        gauge = gauge or Gauge(stitches=20, rounds=28)
+        gauge = gauge or UNREAD.gauge
         fabrics[name] = Fabric(name=name, needle_mm=needle, gauge=gauge, blocked=blocked, swatch=swatch)
+    if not outer.found:
+        hint = f'Write it as "{given}: {FORMS[given]}".'
+        draft.problems.append(node.place.problem(f"`{given}` is empty.", hint))
     return fabrics
 
 

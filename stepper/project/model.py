@@ -189,6 +189,7 @@ class Project:
     switches: tuple[Switch, ...]
     yarns: dict[str, Yarn]
     fabrics: dict[str, Fabric]
+    """By name, at least one."""
     charts: dict[str, Chart]
     sections: tuple[Section, ...]
     needles_mm: tuple[float, ...] = ()

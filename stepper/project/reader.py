@@ -13,6 +13,7 @@ from stepper.project.fields import Fields
 from stepper.project.instructions import Line, Unread
 from stepper.project.lines import read_work
 from stepper.project.materials import (
+    UNREAD,
     read_body,
     read_fabrics,
     read_float_limit,
@@ -126,7 +127,7 @@ def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
         size=size,
         switches=switches,
         yarns=draft.yarns,
-        fabrics=draft.fabrics,
+        fabrics=draft.fabrics or {UNREAD.name: UNREAD},
         needles_mm=needles_mm,
         charts=draft.charts,
         sections=sections,

@@ -2,7 +2,7 @@
 
 A file in `tests/plan/works/` holds works of one kind: `@` and what it is about, then its lines, in the piece that the corpus is
 about (3 rounds to the centimetre, in rib 4; `tests/project/corpus_judge.py`). A line that begins with `!` says how many sizes there are,
-or is a key of the file. What becomes of each stands under the
+or is a key of the file, which goes on where more space follows; `! formerly` says that it is worked as before there were manners of spacing. What becomes of each stands under the
 same name in `tests/plan/agreed_works/`, row by row in each size, or with the place and the words of its refusal. All of it was compared with the row worked out
 by hand when it was kept. Where one differs, the difference is read before it is kept: `STEPPER_WRITE_GOLDENS=1`.
 """
@@ -21,6 +21,7 @@ from tests.project.corpus_judge import text_of
 
 WORKS = Path(__file__).parent / "works"
 AGREED = Path(__file__).parent / "agreed_works"
+FORMERLY = "! formerly"
 KINDS = sorted(path.stem for path in WORKS.glob("*.txt"))
 
 
@@ -36,10 +37,11 @@ def works(kind: str) -> dict[str, list[str]]:
 
 def as_file(lines: list[str]) -> str:
     """Write a work as a project file."""
-    heads = [line[2:] for line in lines if line.startswith("! ")]
-    sizes = next((int(head.split()[1]) for head in heads if head.startswith("sizes ")), 1)
+    heads = "\n".join(line[2:] for line in lines if line.startswith("! ") and line != FORMERLY)
+    keys = re.split(r"\n(?! )", heads) if heads else []
+    sizes = next((int(head.split()[1]) for head in keys if head.startswith("sizes ")), 1)
     text, _ = text_of([line for line in lines if not line.startswith("! ")], sizes, "cm")
-    for head in heads:
+    for head in keys:
         if not head.startswith("sizes "):
             text = re.sub(rf"^{head.partition(':')[0]}:.*\n(?: .*\n)*", "", text, flags=re.M)
             text = text.replace("units: cm\n", f"units: cm\n{head}\n", 1)
@@ -51,7 +53,7 @@ def becomes(lines: list[str]) -> list[str]:
     reading = read_project(as_file(lines))
     if reading.project is None:
         return ["not read", *map(problem_row, reading.problems)]
-    project = reading.project
+    project = replace(reading.project, spacing=None) if FORMERLY in lines else reading.project
     rows = compiled_rows(project)
     for size in range(1, len(project.sizes)) if rows[0] != "refused" else ():
         rows += [f"in size {project.sizes[size]}", *compiled_rows(replace(project, size=size))]

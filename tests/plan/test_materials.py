@@ -82,7 +82,6 @@ def test_the_longest_float_by_length_or_by_stitches(line: str, expected: tuple[i
     """Stitches of 5 mm: 2.5 cm are exactly five (check-values 5.4 and 5.6: an inch, by gauge)."""
     found = read(line + TEXT)
     assert float_limit(found, found.fabrics["plain"]) == expected
-    assert float_limit(found, None) == expected  # the first gauge stands in where a section names none
 
 
 def test_a_section_without_a_gauge_goes_by_the_first_of_the_file() -> None:
@@ -97,6 +96,5 @@ def test_a_float_is_measured_in_the_fabric_it_lies_in() -> None:
     """An inch is 5 stitches at 20 to 10 cm (5 mm each), and 6 at 26 (3.85 mm each)."""
     tight = TEXT.replace("\ncharts:", "\n  tight: {needle: 3 mm, stitches: 26, rounds: 36}\ncharts:", 1)
     found = read(tight)
-    assert float_limit(found, None)[0] == 5
     assert float_limit(found, found.fabrics["plain"])[0] == 5
     assert float_limit(found, found.fabrics["tight"])[0] == 6

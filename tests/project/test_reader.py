@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from stepper.plan.compile import faults_of
 from stepper.project.problems import render_problems
 from stepper.project.reader import read_project
 from tests.project.samples import legal_works, project
@@ -68,6 +70,15 @@ def test_a_fault_of_the_outline_is_told_in_words(old: str, new: str, words: str)
         assert old in text
     shown = render_problems(read_project(text.replace(old, new)).problems, text, "a.yaml")
     assert words in shown
+
+
+def test_an_empty_gauge_is_a_fault_and_the_counts_are_checked_all_the_same() -> None:
+    """Lengths need a gauge; what the stitches come to does not wait for it."""
+    text = re.sub(r"^gauge:.*\n(?: .*\n)*", "gauge: {}\n", project("Cast on 8 sts.\nK1, k2tog, k5. 8 sts."), flags=re.M)
+    reading = read_project(text)
+    assert [problem.message for problem in reading.problems] == ["`gauge` is empty."]
+    assert reading.partial is not None
+    assert "prints 8" in faults_of(reading.partial)[0].message
 
 
 def test_every_problem_is_told_in_one_run() -> None:

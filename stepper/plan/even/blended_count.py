@@ -32,11 +32,10 @@ def blended_target(instruction: Evenly, by: int, needles: Needles) -> int | None
     alone = meets_alone(needles)
     if alone is None:
         return None
-    word = "increase" if instruction.direction > 0 else "decrease"
     due = abs(alone.after - needles.count)
     needles.warn(
         instruction.place,
-        f"the line would {word} by {by}, from {alone.before} to {alone.after}; "
+        f"the line would {instruction.word} by {by}, from {alone.before} to {alone.after}; "
         f"from the {needles.count} on the needles it is {due} to reach {alone.after}.",
     )
     return alone.after

@@ -22,10 +22,8 @@ def work_blended_phrase(instruction: Phrase, needles: Needles) -> bool:
     alone = meets_alone(needles)
     if alone is None or alone.change is None or _reaches(instruction, alone.after, needles):
         return False
-    direction = 1 if alone.change.adds > 0 else -1
-    even = Evenly(direction, Numbers((alone.after,), instruction.place), None, instruction.place)
-    word = "increases" if direction > 0 else "decreases"
-    said = f"{alone.change.code} {word} as printed for {alone.before} to {alone.after} stitches"
+    even = Evenly(alone.change.direction, Numbers((alone.after,), instruction.place), None, instruction.place)
+    said = f"{alone.change.code} {alone.change.word}s as printed for {alone.before} to {alone.after} stitches"
     if spread_to(even, alone.after, needles, alone.change):
         needles.warn(
             instruction.place,
@@ -52,7 +50,7 @@ def _reaches(instruction: Phrase, after: int, needles: Needles) -> bool:
                 gap=needles.short_rows.gap,
                 turns=needles.short_rows.turns,
             ),
-            method=needles.short_rows.method or "german",
+            method=needles.short_rows.method,
             supplies=supplies_of(needles),
         )
     except MisfitError:

@@ -31,7 +31,8 @@ def work_evenly(instruction: Evenly, needles: Needles) -> None:
     if instruction.to is not None:
         after = instruction.to.of(needles.size)
     else:
-        by = instruction.by.of(needles.size) if instruction.by is not None else 0
+        assert instruction.by is not None  # a line says one of the two
+        by = instruction.by.of(needles.size)
         reached = blended_target(instruction, by, needles)
         after = before + instruction.direction * by if reached is None else reached
     spread_to(instruction, after, needles)
@@ -62,11 +63,11 @@ def spread_to(instruction: Evenly, after: int, needles: Needles, change: Change 
         return False
     if change is not None and (after - before) * change.adds < 0:
         change = None  # allowed to go the other way, with the usual stitch for it
+    used = change or usual_change(before, after, needles.yarn)
     rounds = needles.alterations.over if after != before else 1
-    _doubt(instruction, after, needles)
-    step = change.adds if change is not None else 1 if after > before else -1
-    for target in counts_over(before, after, rounds, step):
-        if not _work_round(instruction, target, needles, change):
+    _doubt(instruction, after, needles, used)
+    for target in counts_over(before, after, rounds, used.adds):
+        if not _work_round(instruction, target, needles, used):
             needles.count = max(after, 0)
             return False
     needles.alterations.over = 1
@@ -91,10 +92,12 @@ def counts_over(before: int, after: int, rounds: int, step: int) -> tuple[int, .
     return (*counts, after)
 
 
-def _rounds_needed(before: int, after: int) -> int:
-    """Return the fewest rounds in which a change fits; 0 if it needs more than she may ask for."""
+def _rounds_needed(before: int, after: int, step: int) -> int:
+    """Return the fewest rounds in which a change fits; 0 if none of those that she may ask for help."""
+    if (after - before) % step:
+        return 0
     for rounds in range(2, MOST_ROUNDS_OVER + 1):
-        counts = (before, *counts_over(before, after, rounds, 1 if after > before else -1))
+        counts = (before, *counts_over(before, after, rounds, step))
         if all(one <= 2 * other and other <= 2 * one for one, other in pairwise(counts)):
             return rounds
     return 0
@@ -107,16 +110,16 @@ def _goes_its_way(instruction: Evenly, after: int, needles: Needles) -> bool:
         return True
     needles.report(
         instruction.place,
-        f"the line asks to {_word(instruction)} to {after} stitches, "
+        f"the line asks to {instruction.word} to {after} stitches, "
         f"but {before} are on the needles already.",
         f"A line that goes from {before} to {after} must "
-        f"{'decrease' if instruction.direction > 0 else 'increase'}; "
+        f"{'decrease' if instruction.direction == 1 else 'increase'}; "
         f"or switch size at another line, or allow it with `reshape: yes` beside the switch.",
     )
     return False
 
 
-def _doubt(instruction: Evenly, after: int, needles: Needles) -> None:
+def _doubt(instruction: Evenly, after: int, needles: Needles, change: Change) -> None:
     """Warn where a blend changes half of the stitches or more in one round."""
     before, changed = needles.count, abs(after - needles.count)
     if needles.alterations.blended is None or needles.alterations.over > 1 or changed * MUCH < before:
@@ -124,35 +127,34 @@ def _doubt(instruction: Evenly, after: int, needles: Needles) -> None:
     alone = needles.alterations.blended(needles.size).get(needles.line.number, ())
     if any(each.before == before for each in alone):
         return  # the size alone does the same
-    half, _ = counts_over(before, after, 2, 1 if after > before else -1)
-    word = "increases" if after > before else "decreases"
+    half, _ = counts_over(before, after, 2, change.adds)
     needles.warn(
         instruction.place,
-        f"{changed} {word} on {before} stitches in one round: half of them or more are changed. "
+        f"{changed} {change.word}s on {before} stitches in one round: half of them or more are changed. "
         f"`over: 2 rounds` beside the switch goes from {before} to {half} and then to {after}.",
     )
 
 
-def _work_round(instruction: Evenly, after: int, needles: Needles, change: Change | None) -> bool:
+def _work_round(instruction: Evenly, after: int, needles: Needles, change: Change) -> bool:
     before = needles.count
     try:
         phrase, positions, moved_by = placed_round(before, after, needles, instruction.place, change)
     except ValueError as error:
         hint = ""
-        rounds = _rounds_needed(before, after) if needles.alterations.blended is not None else 0
+        rounds = _rounds_needed(before, after, change.adds) if needles.alterations.blended is not None else 0
         if rounds > needles.alterations.over:
             hint = f"`over: {rounds} rounds` beside the switch spreads the change over {rounds} rounds."
         needles.report(
-            instruction.place, f"cannot {_word(instruction)} from {before} to {after} stitches: {error}", hint
+            instruction.place, f"cannot {instruction.word} from {before} to {after} stitches: {error}", hint
         )
         return False
     if after == before:
         needles.warn(
             instruction.place,
-            f"nothing to {_word(instruction)}: {before} stitches are on the needles already.",
+            f"nothing to {instruction.word}: {before} stitches are on the needles already.",
         )
         phrase = (Run("k", before, needles.yarn),)
-    _carry_markers(positions, after, change or usual_change(before, after, needles.yarn), needles)
+    _carry_markers(positions, after, change, needles)
     patterned = instruction.stitch == "pattern" and not needles.checking
     if patterned:
         worked = _in_pattern(instruction, phrase, needles)
@@ -194,7 +196,3 @@ def _in_pattern(instruction: Evenly, phrase: tuple[Item, ...], needles: Needles)
     except (UnknownFabricError, ValueError) as unknown:
         needles.report(instruction.place, f"nobody can tell how the pattern goes on here: {unknown}.", HINT)
         return None
-
-
-def _word(instruction: Evenly) -> str:
-    return "increase" if instruction.direction > 0 else "decrease"

@@ -25,7 +25,6 @@ from stepper.plan.stitches.evenly import (
     formerly_written,
     round_at,
     tally_changes,
-    usual_change,
 )
 from stepper.plan.stitches.row_facing import mirror_places
 from stepper.project.alterations import meets
@@ -37,7 +36,7 @@ Placed = tuple[tuple[Item, ...], tuple[int, ...], tuple[str, ...]]
 
 
 def placed_round(
-    before: int, after: int, needles: Needles, place: Span, change: Change | None = None
+    before: int, after: int, needles: Needles, place: Span, change: Change
 ) -> Placed:
     """Spread an increase or decrease evenly over a round, clear of what should stay plain.
 
@@ -46,14 +45,13 @@ def placed_round(
         after: Stitches to reach.
         needles: The knitting in hand.
         place: Where the instruction stands, for warnings.
-        change: What the changes are worked in; None for one made and two knitted together.
+        change: What the changes are worked in, which go from the one count to the other.
 
     Raises:
         ValueError: No such round is possible, or none with the centre kept free.
     """
-    change = change or usual_change(before, after, needles.yarn)
     number, over = divmod(after - before, change.adds)
-    if over or number < 0:
+    if over:
         raise ValueError(f"{change.code} changes the count by {change.adds:+d} at a time.")
     # A count alone needs no phrase; where the changes stand matters to markers and to the ends of rows.
     cheap = needles.checking and not needles.flat and not needles.markers
@@ -62,7 +60,7 @@ def placed_round(
     positions = even
     moved_by: tuple[str, ...] = ()
     rules = _rules(needles)
-    if positions and rules:
+    if rules:
         positions = _with_free_centres(positions, before, change.uses, rules, needles)
         moved_by = tuple(rule.text for rule in rules) if positions != even else ()
     elif positions and not needles.checking:
@@ -191,7 +189,7 @@ def free_stitches(rule: Alteration, stitches: int, needles: Needles) -> set[int]
     front.
     """
     width = rule.stitches
-    if rule.mm is not None and needles.fabric is not None:
+    if rule.mm is not None:
         width = half_up(rule.mm / needles.fabric.gauge.stitch_mm)
     side = "side" in rule.words.split()
     centres = []

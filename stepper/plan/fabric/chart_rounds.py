@@ -85,11 +85,10 @@ def chart_round(template: Template, needles: Needles) -> None:
     wrong = needles.wrong
     key = (chart.name, number, needles.yarn, wrong, needles.count)
     drawn = drawn_round(chart, number, needles, wrong_side=wrong)
-    inner = needles.count - drawn.edges
-    if inner < 0 or not drawn.uses or inner % drawn.uses:
+    if not drawn.fits(needles.count):
         _misfit(template, chart, drawn, needles, number)
         return
-    times = inner // drawn.uses
+    times = drawn.times(needles.count)
     after = sum(run.leaves for run in drawn.before + drawn.after)
     after += times * sum(run.leaves for run in drawn.repeat)
     repeats = (Group(drawn.repeat, times, chart.name),) if times else ()
@@ -111,11 +110,12 @@ def drawn_round(chart: Chart, number: int, needles: Needles, *, wrong_side: bool
 
 def _misfit(template: Template, chart: Chart, drawn: ChartRound, needles: Needles, number: int) -> None:
     edges = f" besides {drawn.edges} for its edges" if drawn.edges else ""
-    fits, over = divmod(max(0, needles.count - drawn.edges), drawn.uses or 1)
-    below, above = fits * drawn.uses + drawn.edges, (fits + 1) * drawn.uses + drawn.edges
+    fits = drawn.times(needles.count)
+    over = needles.count - drawn.edges - fits * drawn.uses
+    left = f": {fits} repeats leave {over} over" if over > 0 else ""
     needles.report(
         template.place,
         f'round {number} of chart "{chart.name}" has {drawn.uses} stitches{edges} and does not '
-        f"divide {needles.count}: {fits} repeats leave {over} over.",
-        f"It would fit on {below} or {above} stitches.",
+        f"divide {needles.count}{left}.",
+        f"It would fit on {one_of(map(str, drawn.near(needles.count)))} stitches.",
     )

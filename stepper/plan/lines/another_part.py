@@ -209,10 +209,9 @@ def _long(until: UntilLength, own: list[int], needles: Needles) -> int | None:
     for at in range(origin, own[-1] + 1):
         draft = needles.drafts[at]
         height += draft.height_mm
-        rounds = draft.fabric.gauge.rounds if draft.fabric is not None else 0
-        if at not in number_of or not draft.after or not rounds:
+        if at not in number_of or not draft.after:
             continue
-        left = (target - height) * rounds / 100
+        left = (target - height) * draft.fabric.gauge.rounds / 100
         number = number_of[at]
         if not side or not draft.flat:
             if half_up(left) < 1:

@@ -364,7 +364,7 @@ def _to_length(
     rounds = _ended(exact, cycle, duration, needles, first + shift) - less
     repeat(cycle, rounds, needles, place, start=first + shift)
     last = len(needles.drafts) - 1
-    if last < first or needles.fabric is None or target <= 0:
+    if last < first or target <= 0:
         return
     needles.stretches.append(
         Stretch(
@@ -452,7 +452,7 @@ def _nearest(exact: float, every: int, over: int) -> int:
 
 def _blocking_caution(duration: UntilLength, needles: Needles) -> None:
     fabric = needles.fabric
-    if fabric is None or fabric.blocked is None or duration.blocked:
+    if fabric.blocked is None or duration.blocked:
         return
     after = duration.length.of(needles.size) * fabric.gauge.rounds / fabric.blocked.rounds
     unit = 25.4 if needles.project.units == "in" else 10

@@ -38,7 +38,7 @@ def nearest_counts(count: int, multiple: int, plus: int = 0) -> tuple[int, ...]:
     return tuple(each for each in (below, below + multiple) if each >= multiple + plus)
 
 
-def price_counts(hint: str, count: int, gauge: Gauge | None, units: str) -> str:
+def price_counts(hint: str, count: int, gauge: Gauge, units: str) -> str:
     """Add to a hint about counts that would fit what each of them costs.
 
     Args:

@@ -107,7 +107,7 @@ def _is_toe(rows: list[int], piece: int) -> bool:
 def _along(needles: Needles, rows: list[int]) -> float:
     """Return what short rows add along their middle, beyond what counts as their height. Unit: mm."""
     short = (needles.drafts[at] for at in rows if not needles.drafts[at].height_mm)
-    return sum(draft.fabric.gauge.round_mm for draft in short if draft.fabric is not None)
+    return sum(draft.fabric.gauge.round_mm for draft in short)
 
 
 def _with_lines(told: str, rows: list[int], needles: Needles) -> str:

@@ -26,7 +26,7 @@ class SectionInHand:
     """Index of its first draft."""
     yarn: str = ""
     """Key of its yarn, used by the rounds that name none."""
-    fabric: Fabric | None = None
+    fabric: Fabric
     """The fabric it names; on another needle the rounds may be in a different one."""
     own_yarn_again: bool = False
     """Whether another yarn was broken, so that the next round has to say that it is worked in this one."""

@@ -318,9 +318,8 @@ def like_another(duration: UntilLike, needles: Needles) -> int:
         needles.report(duration.place, told, "Write the length itself.", kind="length")
         return 0
     target = sum(draft.height_mm for draft in drafts[part[0] : found[0]])
-    gauge = needles.gauge(duration.place)
     done = needles.height_mm(own) + height_of(needles, rows_below(needles, own))
-    rounds = half_up((target - done) * gauge.rounds / 100) if gauge is not None else 0
+    rounds = half_up((target - done) * needles.fabric.gauge.rounds / 100)
     if rounds < 1:
         needles.report(duration.place, "the piece is as long already.", kind="length")
         return 0

@@ -30,19 +30,19 @@ def change_needle(instruction: Needle, needles: Needles) -> None:
     needles.remarks.append(f"change to {mm:g} mm needles")
 
 
-def fabric_on(needle_mm: float, own: Fabric | None, project: Project) -> Fabric | None:
+def fabric_on(needle_mm: float, own: Fabric, project: Project) -> Fabric:
     """Return the fabric that a section is on a needle: lengths become rounds by its gauge.
 
     Args:
         needle_mm: The needle in hand. Unit: mm.
-        own: The fabric that the section names; None if it names none.
+        own: The fabric that the section names.
         project: The checked file.
 
     Returns:
         The one fabric of the file with that needle. The section's own if it has that needle or names none, or
         if the file has no other for it, or several, among which the needle does not choose.
     """
-    if own is None or own.needle_mm is None or project.spacing is None:
+    if own.needle_mm is None or project.spacing is None:
         return own  # without a spacing the plan is made as it was before, for a journal knitted then
     if is_same_needle(own.needle_mm, needle_mm):
         return own

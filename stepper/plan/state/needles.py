@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
-from stepper.craft.gauge import Gauge, half_up
+from stepper.craft.gauge import half_up
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Finding, Template
 from stepper.plan.model import Item, Run, Stretch, flatten, other_side, runs_written
@@ -68,7 +68,7 @@ class Needles:
     short_rows: ShortRows = field(default_factory=ShortRows)
     needle_mm: float | None = None
     yarn: str = ""
-    fabric: Fabric | None = None
+    fabric: Fabric
     established: Established | None = None
     """The fabric that "even" and "in pattern" go on with; None if nothing is on the needles."""
     kept: dict[str, tuple[HeldFabric, ...]] = field(default_factory=dict)
@@ -81,7 +81,7 @@ class Needles:
     patterns: dict[str, tuple[Template, ...]] = field(default_factory=dict)
     """The rows of the patterns that the page defines, by name."""
 
-    section: SectionInHand = field(default_factory=SectionInHand)
+    section: SectionInHand
     line: LineInHand = field(default_factory=LineInHand)
     counting: Counting = field(default_factory=Counting)
     alterations: Alterations = field(default_factory=Alterations)
@@ -101,8 +101,7 @@ class Needles:
 
     def report(self, place: Span, message: str, hint: str = "", kind: str = "misfit") -> None:
         """Note something that does not fit, unless the count is unknown anyway."""
-        gauge = self.fabric.gauge if self.fabric is not None else None
-        hint = price_counts(hint, self.count, gauge, self.project.units)
+        hint = price_counts(hint, self.count, self.fabric.gauge, self.project.units)
         if not self.counting.lost:
             self.findings.append(Finding(place=place, message=message, hint=hint, size=self.size, kind=kind))
 
@@ -140,10 +139,10 @@ class Needles:
         """Whether a part worked again has come to where it ends."""
         return self.limit is not None and len(self.drafts) >= self.limit
 
-    def begin_section(self, name: str, yarn: str) -> None:
+    def begin_section(self, name: str, yarn: str, fabric: Fabric) -> None:
         """Take up a section; with nothing on the needles it begins a piece."""
-        self.section = SectionInHand(name=name, yarn=yarn, start=len(self.drafts))
-        self.yarn = yarn
+        self.section = SectionInHand(name=name, yarn=yarn, fabric=fabric, start=len(self.drafts))
+        self.yarn, self.fabric = yarn, fabric
         if not self.count:
             self.established = None
             self.flat, self.joined, self.side, self.markers = False, False, "RS", ()
@@ -254,13 +253,6 @@ class Needles:
         """Return the length knitted since a round, on the needles. Unit: mm."""
         return sum(draft.height_mm for draft in self.drafts[origin:])
 
-    def gauge(self, place: Span) -> Gauge | None:
-        """Return the gauge of the section, or report that there is none."""
-        if self.fabric is None:
-            self.report(place, "a length needs a gauge, and this section names none.", kind="length")
-            return None
-        return self.fabric.gauge
-
     def rounds_for(self, length: Length, *, origin: int, measured: bool, blocked: bool) -> tuple[int, float]:
         """Turn a length into the nearest whole number of rounds still to work, as `length_in_rounds` does."""
         exact, target = self.length_in_rounds(length, origin=origin, measured=measured, blocked=blocked)
@@ -281,12 +273,9 @@ class Needles:
             Rounds still to work, at least one where nothing is worked yet, and the length to reach on the
             needles in mm.
         """
-        gauge = self.gauge(length.place)
-        if gauge is None or self.fabric is None:
-            return 1.0, 0.0
-        target = length.of(self.size)
+        gauge, target = self.fabric.gauge, length.of(self.size)
         if blocked and self.fabric.blocked is not None:
-            target = target * self.fabric.blocked.rounds / self.fabric.gauge.rounds
+            target = target * self.fabric.blocked.rounds / gauge.rounds
         done = self.height_mm(origin) if measured else 0.0
         rounds = (target - done) * gauge.rounds / 100
         return (1.0 if half_up(rounds) < 1 and done == 0.0 else rounds), target

@@ -18,7 +18,7 @@ _CLOSE = re.compile(r"\b(garter|moss|seed|linen)\b", re.I)
 """Fabrics whose rows are well apart from those of stockinette."""
 
 
-def gauge_for(manner: str, duration: Duration, needles: Needles) -> Fabric | None:
+def gauge_for(manner: str, duration: Duration, needles: Needles) -> Fabric:
     """Return the fabric by whose rows a length is worked: the one in hand, or that of its own name.
 
     Args:
@@ -27,7 +27,7 @@ def gauge_for(manner: str, duration: Duration, needles: Needles) -> Fabric | Non
         needles: The knitting in hand.
     """
     own, named = needles.fabric, _CLOSE.search(manner)
-    if own is None or named is None or not isinstance(duration, UntilLength):
+    if named is None or not isinstance(duration, UntilLength):
         return own
     if needles.project.spacing is None:
         return own  # without a spacing the plan is made as it was before, for a journal knitted then

@@ -83,7 +83,7 @@ def leave_out_rests(phrase: tuple[Item, ...]) -> tuple[Item, ...]:
         turned = any(isinstance(one, Run) and one.stitch in ("turn", "w&t") for one in kept)
         if not resting or turned or _is_shift(phrase):
             kept.append(item)
-    return tuple(kept) or phrase
+    return tuple(kept)
 
 
 def _is_shift(phrase: tuple[Item, ...]) -> bool:

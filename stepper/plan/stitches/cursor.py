@@ -239,23 +239,20 @@ class Cursor(RowRepeats):
     def _chart(self, element: ChartPart, items: list[Item]) -> None:
         room = element.over.of(self.size) if element.over is not None else self.goal(element) - self.used
         drawn = self.supplies.chart(element, room)
-        inner = room - drawn.edges
-        if inner < 0 or (inner and not drawn.uses) or (drawn.uses and inner % drawn.uses):
-            near = [drawn.edges + drawn.uses * times for times in (inner // (drawn.uses or 1),)]
-            near.append(near[0] + drawn.uses)
+        if not drawn.fits(room):
             edges = f" besides {drawn.edges} of its edges" if drawn.edges else ""
             raise MisfitError(
                 element.place,
                 f'chart "{element.name}" repeats {drawn.uses} stitches{edges} and does not fit '
                 f"the {room} it has here.",
-                f"It would fit on {one_of(str(value) for value in near if value > 0)}.",
+                f"It would fit on {one_of(map(str, drawn.near(room)))}.",
             )
         self.need(room, f'chart "{element.name}"', element.place)
         self.charts.append((drawn.name, drawn.number))
         outside, items = items, []
         for run in drawn.before:
             self.advance(run, items)
-        times = inner // drawn.uses if drawn.uses else 0
+        times = drawn.times(room)
         if len(drawn.repeat) == 1 and times:  # a plain row is read as one stretch, not as repeats
             (run,) = drawn.repeat
             self.advance(Run(run.stitch, run.times * times, run.yarn), items)
@@ -268,14 +265,6 @@ class Cursor(RowRepeats):
         for run in drawn.after:
             self.advance(run, items)
         outside.extend(run_together(items))
-
-    def pass_markers(self) -> None:
-        """Carry the markers at the very end of the round."""
-        for passed in self.waiting:
-            if passed <= self.used and self.made not in self.placed:
-                self.placed.append(self.made)
-        self.waiting = []
-        self.placed = sorted({place for place in self.placed if 0 < place < self.made})
 
     def _work(self, element: Work, items: list[Item]) -> None:
         times = element.times.of(self.size)
@@ -390,8 +379,7 @@ class Cursor(RowRepeats):
         self.need(number, f"working {number} in {element.fabric} stitch", element.place)
         cells = self.supplies.stretch(element.fabric, self.used, number, element.place)
         runs = join_runs(
-            Run(code, len(tuple(alike)), element.yarn or self.yarn)
-            for code, alike in groupby(code for code, _ in cells)
+            Run(code, len(tuple(alike)), self.yarn) for code, alike in groupby(code for code, _ in cells)
         )
         for run in runs:
             self.advance(run, [])
@@ -411,8 +399,7 @@ class Cursor(RowRepeats):
             told = f"{cable} does not cross here: not all of its stitches stand together."
             self.supplies.tell(element.place, told)
         runs = join_runs(
-            Run(code, len(tuple(alike)), element.yarn or yarn or self.yarn)
-            for (code, yarn), alike in groupby(worked)
+            Run(code, len(tuple(alike)), yarn or self.yarn) for (code, yarn), alike in groupby(worked)
         )
         for run in runs:
             self.advance(run, [])

@@ -10,7 +10,7 @@ from stepper.craft.even import spacing
 from stepper.craft.even.manners import Manner, Spaced, space_changes
 from stepper.craft.even.ordered_gaps import write_gaps
 from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Plain, Repeat, Stretch
-from stepper.craft.stitches import stitch
+from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.stitches.run_repeats import condense, join_runs
 
@@ -43,6 +43,16 @@ class Change:
     def adds(self) -> int:
         """Stitches that one of it adds; below 0 for a decrease."""
         return stitch(self.code).change
+
+    @property
+    def direction(self) -> int:
+        """+1 for an increase, -1 for a decrease."""
+        return 1 if stitch(self.code).kind is Kind.INCREASE else -1
+
+    @property
+    def word(self) -> str:
+        """What it does: `increase` or `decrease`."""
+        return "increase" if self.direction == 1 else "decrease"
 
 
 def usual_change(before: int, after: int, yarn: str) -> Change:
@@ -166,11 +176,11 @@ def in_fabric(items: tuple[Item, ...], cells: tuple[tuple[str, str], ...]) -> tu
     made: list[Run] = []
     at = 0
     for run in flatten(items):
-        each = run.uses // run.times if run.times else 0
+        each = stitch(run.stitch).uses
         if run.stitch != "k":
             for number in range(run.times):
                 below = cells[at + number * each : at + (number + 1) * each]
-                purled = run.stitch == "k2tog" and len(below) == 2 and {code for code, _ in below} == {"p"}
+                purled = run.stitch == "k2tog" and {code for code, _ in below} == {"p"}
                 made.append(Run("p2tog", 1, run.yarn) if purled else Run(run.stitch, 1, run.yarn))
             at += run.uses
             continue

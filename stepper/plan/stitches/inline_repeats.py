@@ -30,7 +30,7 @@ def goes_by_markers(element: Several) -> bool:
 
 def no_division(unit: int, room: int, count: int) -> tuple[str, str]:
     """Say that a repeat does not divide the stitches it has, and which counts it would. Unit: stitches."""
-    fits, over = divmod(max(room, 0), unit)
+    fits, over = divmod(room, unit)
     below, above = count - over, count + unit - over
     message = (
         f"the repeat of {unit} stitches does not divide the {room} it has: {fits} repeats leave {over} over."

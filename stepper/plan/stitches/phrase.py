@@ -86,9 +86,9 @@ def work_phrase(
     used, made = cursor.used, cursor.made
     worked = tuple(items)
     _leave_rest(cursor, items, count, place)
-    cursor.pass_markers()
+    placed = tuple(sorted({place for place in cursor.placed if 0 < place < cursor.made}))
     after = count - used + made
-    left = leave(met, worked, used=used, made=made, placed=tuple(cursor.placed), turned=cursor.turned)
+    left = leave(met, worked, used=used, made=made, placed=placed, turned=cursor.turned)
     if met.begins_at_turn and method == "german":
         items = _with_double_stitch(items)
     return WorkedPhrase(
@@ -113,7 +113,7 @@ def _leave_rest(cursor: Cursor, items: list[Item], count: int, place: Span) -> N
     rest = met.room - used
     if not rest:
         return
-    if not (cursor.turned or (met.around and used == met.end)):
+    if not (cursor.turned or used == met.end):
         _require_nothing_left(tuple(items), count, used, rest, place)
     cursor.advance(Run("rest", rest, cursor.yarn), items)
 

@@ -94,7 +94,7 @@ class RoundProgress:
             return self.aimed
         if (self.placed or self.waiting) and self.used < self.facing.end:
             return self.facing.end
-        if isinstance(element, Several) and not self.used and not self.facing.markers:
+        if isinstance(element, Several) and not self.used:
             return self.facing.end  # "(k1, p1) to marker": the one at the beginning of the round
         raise MisfitError(
             element.place,
@@ -119,7 +119,7 @@ class RoundProgress:
                 'Write "p to marker", with "sm" for every marker that is passed before it.',
             )
         place = markers[number - 1]
-        if place < self.used or place not in self.waiting:
+        if place not in self.waiting:
             raise MisfitError(element.place, "that marker of the row is behind this place.")
         self.aimed = place
         return place

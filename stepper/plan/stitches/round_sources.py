@@ -35,6 +35,19 @@ class ChartRound:
         """Stitches of the old round that one repeat uses. Unit: stitches."""
         return sum(run.uses for run in self.repeat)
 
+    def times(self, count: int) -> int:
+        """Return how many repeats there is room for on so many stitches."""
+        return max(0, count - self.edges) // self.uses if self.uses else 0
+
+    def fits(self, count: int) -> bool:
+        """Return whether whole repeats fill so many stitches, with the edges."""
+        return self.edges + self.times(count) * self.uses == count
+
+    def near(self, count: int) -> list[int]:
+        """Return the numbers of stitches next to one on which it does not fit that it would fit on."""
+        below = self.edges + self.times(count) * self.uses
+        return [each for each in dict.fromkeys((below, below + self.uses)) if each]
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class TwoReadings:

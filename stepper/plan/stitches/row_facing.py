@@ -84,7 +84,7 @@ def face(
     start = own(gap) if gap is not None else 0
     marks = sorted(own(place) for place in markers)
     ends = sorted(own(place) for place in turns)
-    if flat or gap is None:
+    if flat:
         return Facing(
             count=count,
             end=count - start,
@@ -164,7 +164,7 @@ def _moved(place: int, items: Iterable[Item], used: int, made: int) -> int:
     """Return where a place of the old row is on the new one."""
     old = new = 0
     for run in flatten(tuple(items)):
-        if run.uses and old + run.uses >= place:
+        if old + run.uses >= place:
             each = run.uses // run.times
             return new + (place - old) // each * (run.leaves // run.times)
         old, new = old + run.uses, new + run.leaves

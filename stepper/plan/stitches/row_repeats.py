@@ -87,7 +87,7 @@ class RowRepeats(RoundProgress):
         if element.goal == "around":
             self._around(element, items)
             return
-        if element.goal == "times" and element.times is not None:
+        if element.times is not None:
             self._repeat(element, self._times(element, element.times.of(self.size)), items)
             return
         if element.goal == "markers" or (element.goal in ("rest", "end") and goes_by_markers(element)):
@@ -101,12 +101,15 @@ class RowRepeats(RoundProgress):
             self._repeat(element, max(0, goal - self.used) // max(1, unit), items)
             return
         tailed = element.goal == "end" and all(isinstance(other, Work | Mark) for other in following)
-        if element.goal == "rest" or tailed:  # "rep from * across, k2": the two end the row
-            goal -= sum(fixed_uses(other, self.size) for other in following)
-        room = goal - self.used
+        ends = element.goal == "rest" or tailed  # "rep from * across, k2": the two end the row
+        behind = sum(fixed_uses(other, self.size) for other in following) if ends else 0
+        room = goal - self.used - behind
         if unit == 0:
             raise MisfitError(element.place, "the repeat uses no stitches, so it would never end.")
-        if room < 0 or room % unit:
+        if room < 0:
+            told = f"what stands behind the repeat uses {behind} stitches; {room + behind} are left for both."
+            raise MisfitError(element.place, told)
+        if room % unit:
             raise MisfitError(element.place, *no_division(unit, room, self.facing.count))
         self._repeat(element, room // unit, items)
 
@@ -131,8 +134,7 @@ class RowRepeats(RoundProgress):
         marks = sum(isinstance(inner, Mark) and inner.stitch != "pm" for inner in element.elements)
         after = element.elements[-1]
         to_end = isinstance(after, Mark) and element.goal != "markers"
-        ahead = len([mark for mark in self.waiting if mark >= self.used])
-        sections = ahead + (1 if to_end else 0)
+        sections = len(self.waiting) + (1 if to_end else 0)
         if not marks or sections % marks:
             raise MisfitError(
                 element.place,

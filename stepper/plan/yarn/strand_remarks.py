@@ -106,9 +106,7 @@ def find_catches(round_: Round, project: Project, below: Mapping[str, tuple[int,
     Returns:
         The places by yarn, and the words for them; both empty where there is no long float.
     """
-    limit, _ = float_limit(project, project.fabrics.get(round_.gauge))
-    if limit is None:
-        return {}, ""
+    limit, _ = float_limit(project, project.fabrics[round_.gauge])
     total = sum(run.leaves for run in round_.runs)
     long: dict[str, list[Float]] = {}
     for one in floats(round_.runs, flat=round_.flat):
