@@ -44,7 +44,7 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
     exact = [one for one in before if one.name.lower() == instruction.part]
     nouns = {word.removesuffix("s") for word in words - _ORDINALS}
     named = exact or [one for one in before if nouns and nouns <= set(_words(one.name))]
-    if instruction.times and len(named) > 1 and not exact:
+    if len(named) > 1 and not exact:
         named = [one for one in named if "first" in _words(one.name)] or named
     if len(named) == 1:
         return (named[0],)
@@ -163,7 +163,9 @@ def rows_meant(instruction: AsPart, source: Section, needles: Needles) -> int | 
         shaped = (number for number, at in enumerate(own, 1) if _comes_to(drafts[at], wanted))
         found = next(shaped, None)
     elif own and isinstance(instruction.until, Rounds):
-        found = instruction.until.number.of(needles.size)
+        wanted = instruction.until.number.of(needles.size)
+        rows = [number for number, at in enumerate(own, 1) if drafts[at].before]  # a cast-on is none
+        found = next(iter(rows[wanted - 1 : wanted]), None)
     if found is None:
         told = f"the {source.name} never comes to where this line ends."
         needles.miss(instruction.place, told, "Write its lines out.", anywhere=True)

@@ -257,15 +257,18 @@ def _to_count(
     cycle: tuple[Template, ...], duration: UntilCount | UntilBetween, needles: Needles, *, start: int
 ) -> None:
     """Work a cycle until a number of stitches is left: the first round that leaves them is the last."""
-    wanted, between = duration.number.of(needles.size), isinstance(duration, UntilBetween)
+    wanted = duration.number.of(needles.size)
     if needles.counting.lost:
-        if not between:
+        if isinstance(duration, UntilCount):
             needles.regain(wanted)
         return
     begun = _counted(needles, duration)
+    if begun is None:
+        return
+    now: int | None = begun
     for number in range(MOST_ROUNDS):
-        count = _counted(needles, duration)
-        if count is None or begun is None or count == wanted:
+        count = now
+        if count == wanted:
             needles.last.counted = len(needles.drafts)
             if number:
                 tell_cut_short(cycle, duration.number.place, needles, at=start + number)
@@ -273,7 +276,7 @@ def _to_count(
         findings = len(needles.findings)
         work_template(cycle[(start + number) % len(cycle)], needles)
         now = _counted(needles, duration)
-        if len(needles.findings) > findings or now is None:
+        if now is None or len(needles.findings) > findings:
             return
         passed = (begun - wanted) * (now - wanted) < 0
         stuck = number >= 2 * len(cycle) and now == begun
@@ -281,14 +284,15 @@ def _to_count(
         if passed or stuck or away:
             how = f"goes from {count} to {now} stitches past it" if passed else "changes no count"
             how = f"goes from {begun} to {now} stitches, away from it" if away else how
-            where = f" between the {'wraps' if _by_wraps(duration) else 'markers'}" if between else ""
-            told = f"the repeat never leaves {wanted} stitches{where}: it {how}."
+            told = f"the repeat never leaves {wanted} stitches{_between_what(duration)}: it {how}."
             needles.report(duration.number.place, told)
             return
 
 
-def _by_wraps(duration: UntilCount | UntilBetween) -> bool:
-    return isinstance(duration, UntilBetween) and duration.wraps
+def _between_what(duration: UntilCount | UntilBetween) -> str:
+    if isinstance(duration, UntilCount):
+        return ""
+    return f" between the {'wraps' if duration.wraps else 'markers'}"
 
 
 def _counted(needles: Needles, duration: UntilCount | UntilBetween) -> int | None:

@@ -7,7 +7,6 @@ rows" stands for every row that has none of its own.
 from __future__ import annotations
 
 from dataclasses import replace
-from itertools import takewhile
 
 from stepper.plan.checks.counts import check_count
 from stepper.plan.drafts import Template
@@ -73,12 +72,12 @@ def said_after_round(line: Line) -> tuple[Sentence, ...]:
 
 def _counts_of_round(line: Line) -> tuple[Count | RowsCount, ...]:
     """Return the counts printed right behind the round of a line."""
-    rest = line.sentences[len(_lead(line)) + 1 :]
-    return tuple(
-        sentence
-        for sentence in takewhile(lambda one: isinstance(one, Count | RowsCount), rest)
-        if isinstance(sentence, Count | RowsCount)
-    )
+    counts: list[Count | RowsCount] = []
+    for sentence in line.sentences[len(_lead(line)) + 1 :]:
+        if not isinstance(sentence, Count | RowsCount):
+            break
+        counts.append(sentence)
+    return tuple(counts)
 
 
 def template_of(sentence: Sentence, needles: Needles) -> Template:

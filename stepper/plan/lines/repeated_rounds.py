@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.drafts import DraftRound, Template, without_places
 from stepper.plan.fabric.established import establish
 from stepper.plan.fabric.named_patterns import NAMED, comes_on_side, named_cycle
 from stepper.plan.lines.shaping.intervals import find_named_round
@@ -140,7 +140,8 @@ def establish_pattern(
     if not repeated.pattern:
         establish(cycle, needles, start=start)
         return
-    whole = named_cycle(f"{NAMED}{repeated.pattern}", needles, repeated.place) or cycle
+    whole = named_cycle(f"{NAMED}{repeated.pattern}", needles, repeated.place)
+    assert whole is not None, repeated.pattern
     numbers = repeated.numbers or tuple(range(1, len(whole) + 1))
     in_order = numbers == tuple(range(numbers[0], numbers[0] + len(numbers)))
     if not in_order or (len(numbers) < len(whole) and not isinstance(repeated.duration, Times)):
@@ -156,8 +157,9 @@ def establish_pattern(
 def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
     """Return a number of last rounds; without a number, those just written out if none was worked since."""
     own = [draft.template for draft in needles.drafts[needles.line.start :]] if repeated.line else []
-    if own and all(template is not None for template in own):
-        return tuple(template for template in own if template is not None)
+    known = tuple(template for template in own if template is not None)
+    if known and len(known) == len(own):
+        return known
     if repeated.last is None:
         rounds, end = needles.last.written
         since = needles.drafts[end:]
@@ -180,7 +182,11 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
         if len(last) != 1:
             needles.miss(repeated.place, f"the two rows before this line have not one {repeated.side} row.")
             return ()
-    again = tuple(_in_its_yarn(draft, last) for draft in last if draft.template and _comes_again(draft))
+    again = tuple(
+        _in_its_yarn(draft, draft.template, last)
+        for draft in last
+        if draft.template is not None and _comes_again(draft, draft.template)
+    )
     if len(again) < len(last):
         needles.miss(
             repeated.place,
@@ -192,22 +198,17 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
     return again
 
 
-def _in_its_yarn(draft: DraftRound, last: list[DraftRound]) -> Template:
+def _in_its_yarn(draft: DraftRound, template: Template, last: list[DraftRound]) -> Template:
     """Return a round as it is worked again: in its own yarn where those repeated are not all in the same."""
-    assert draft.template is not None
     own = yarns_of(flatten(draft.phrase))
     if len(own) != 1 or all(yarns_of(flatten(other.phrase)) == own for other in last):
-        return draft.template
-    (yarn,) = own
-    return draft.template if draft.template.yarn == yarn else replace(draft.template, yarn=yarn)
+        return template
+    return replace(template, yarn=next(iter(own)))
 
 
-def _comes_again(draft: DraftRound) -> bool:
+def _comes_again(draft: DraftRound, template: Template) -> bool:
     """Return whether a round can be repeated: a cast-on of the piece or a change to a count comes once."""
-    if not draft.before:
-        return False
-    change = draft.template.evenly if draft.template is not None else None
-    return change is None or change.to is None
+    return draft.before > 0 and (template.evenly is None or template.evenly.to is None)
 
 
 def _says_so(repeated: Repeated, times: int, needles: Needles) -> bool:
@@ -222,11 +223,20 @@ def _says_so(repeated: Repeated, times: int, needles: Needles) -> bool:
     return said in (times, in_all)
 
 
+def _written_before(needles: Needles) -> int:
+    """Return how many rounds are written out right before the line that goes on with them; 0 for none."""
+    pattern = {without_places(template) for template in needles.section.pattern}
+    first = max(needles.section.start, needles.line.start - len(needles.section.pattern))
+    above = needles.drafts[first : needles.line.start]
+    alike = bool(above) and all(without_places(draft.template) in pattern for draft in above)
+    return len(needles.section.pattern) if alike else 0
+
+
 def check_rounds(instruction: RowsCount, needles: Needles) -> None:
     """Check a printed number of rounds against the rounds of its line, or those it repeats besides."""
     printed = instruction.number.of(needles.size)
     worked = len(needles.drafts) - needles.line.start
-    fits = {worked, worked + len(needles.section.pattern)}
+    fits = {worked, worked + _written_before(needles)}
     if instruction.total:
         cast_on = sum(not draft.before for draft in needles.drafts[needles.section.start :])
         fits |= {len(needles.drafts) - needles.section.start - cast_on}
