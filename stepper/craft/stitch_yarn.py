@@ -106,7 +106,17 @@ def stitch_yarn(code: str) -> StitchYarn:
         return StitchYarn(widths=(1, 1, 1))
     if entry.kind is Kind.CABLE:
         return _cable(entry.code, entry.leaves)
+    if entry.kind is Kind.OWN:
+        return _own(entry.uses, entry.leaves)
     return _ONE if entry.leaves else StitchYarn()
+
+
+def _own(uses: int, leaves: int) -> StitchYarn:
+    """Return what stitches take of which only the number is known: as many plain loops as stitches are left.
+
+    Low: a third of them slipped. High: half as much again, as where every fourth is worked three times.
+    """
+    return _loops(min(uses, leaves) * 2 / 3, leaves, max(uses, leaves) * 1.5)
 
 
 def crossing_widths(crossing: int, over: int) -> float:

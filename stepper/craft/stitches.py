@@ -27,6 +27,8 @@ class Kind(Enum):
     """Hold, return: stitches are moved, not worked."""
     MARK = "mark"
     """Markers and turns: no stitch at all."""
+    OWN = "own"
+    """Stitches of a row that is kept in the page's own words: only their number is known."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -183,6 +185,7 @@ _WHOLE_WORDS = ("k1b", "mb", "bead")
 
 _CABLE = re.compile(r"^(\d{1,2})/(\d{1,2})(?:/(\d{1,2}))? (r|l)(p?)c$")
 _UK_CABLE = re.compile(r"^(c|t)([2-9]|1\d|20)(f|b)$")
+_OWN = re.compile(r"^own(?: (\d{1,5}) to (\d{1,5}))?$")
 _INTO_ONE = re.compile(r"^\((?:(?:[kp]1(?: tbl)?|yo)(?:, )?){2,9}\) in one$")
 
 
@@ -217,6 +220,19 @@ def _into_one(code: str) -> Stitch | None:
     )
 
 
+@lru_cache(maxsize=64)
+def _own(code: str) -> Stitch | None:
+    """Read what is worked by the page's own words: `own` is one stitch of a row that keeps its count, and
+    `own 96 to 102` a whole row that uses 96 and leaves 102. No page prints them."""
+    match = _OWN.match(code)
+    if match is None:
+        return None
+    if match.group(1) is None:
+        return _other("own", 1, 1, "work one as the words say", Kind.OWN, "work {n} as the words say")
+    uses, leaves = int(match.group(1)), int(match.group(2))
+    return _other(code, uses, leaves, f"work {uses} as the words say, to {leaves}", Kind.OWN)
+
+
 def find_stitch(code: str) -> Stitch | None:
     """Find a stitch by any printed form of its abbreviation.
 
@@ -237,7 +253,7 @@ def stitch(code: str) -> Stitch:
     Raises:
         KeyError: the code is not in the table.
     """
-    found = STITCHES.get(code) or find_stitch(code)
+    found = STITCHES.get(code) or find_stitch(code) or _own(code)
     if found is None:
         raise KeyError(code)
     return found

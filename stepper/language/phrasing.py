@@ -20,6 +20,8 @@ from stepper.language.numbers import LARGEST, words
 from stepper.plan.model import Group, Item, Plan, Round, Run
 from stepper.plan.stitches.abbreviate import leave_out_rests, put_on_hold, taken_from_hold, yarns_of
 
+_STAR = re.compile(r"\*\s*")
+"""The sign from which a repeat begins, in the page's own words; a voice would leave it out."""
 _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
 
 
@@ -57,6 +59,8 @@ def said_items(items: tuple[Item, ...], round_: Round, plan: Plan) -> str:
         round_: The round they are from; whether yarns are named depends on all of it.
         plan: For the names of the yarns.
     """
+    if round_.words:
+        return spell_out(_STAR.sub("star ", round_.words).rstrip())
     if items == round_.phrase and len(round_.runs) == 1:
         whole = _said_whole(round_.runs[0], round_.instruction)
         if whole:

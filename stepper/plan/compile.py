@@ -228,6 +228,8 @@ def _work_garment(
         if chart.caution:
             needles.warn(chart.place, chart.caution)
     alone = _alone_in(project, needles, readings)
+    if knitted and (project.alterations or project.switches):
+        needles.alterations.as_printed = alone
     course = Course(project=project, needles=needles, own=own, switches=switches, size=size, alone=alone)
     course.work_all()
     tell_open_turn(needles)

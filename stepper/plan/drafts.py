@@ -6,7 +6,7 @@ from collections.abc import Hashable
 from dataclasses import dataclass, fields, is_dataclass
 
 from stepper.plan.model import Item, Run
-from stepper.project.instructions import Count, Evenly
+from stepper.project.instructions import Count, Evenly, OwnWords
 from stepper.project.model import Fabric
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Across, ChartPart, Element, Hold, PickUp, Several, Spread, Until, Work
@@ -31,6 +31,8 @@ class Template:
     """The change spread evenly over it, if that is all the line says."""
     yarn: str = ""
     """Key of the yarn that the line takes up; empty if it goes on with the current one."""
+    own: OwnWords | None = None
+    """The page's own words for it, if its stitches are not known; `elements` is empty then."""
 
     @property
     def asks(self) -> bool:
@@ -97,6 +99,11 @@ class DraftRound:
     def gauge(self) -> str:
         """Name of the gauge it is knitted at."""
         return self.fabric.name
+
+    @property
+    def words(self) -> str:
+        """The page's own words, if that is all that is known of the round; else empty."""
+        return self.template.own.text if self.template is not None and self.template.own is not None else ""
 
     @property
     def height_mm(self) -> float:

@@ -63,4 +63,5 @@ def _round(
         "shaping": list(round_.shaping),
         "floats": [[yarn, stitches] for yarn, stitches in round_.floats],
         "checkpoint": {"expect": checkpoint.expect, "reason": checkpoint.reason} if checkpoint else None,
+        "own_words": round_.words or None,
     }

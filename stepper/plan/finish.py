@@ -78,6 +78,7 @@ def _round(
     flat = seen.get(id(draft.phrase))
     if flat is None:
         flat = seen[id(draft.phrase)] = _Flat(draft)
+    words = _remark(draft.words, draft, project)
     return Round(
         index=index,
         section=draft.section,
@@ -95,7 +96,7 @@ def _round(
         runs=flat.runs,
         shaping=draft.shaping if draft.shaping is not None else flat.shaping,
         floats=flat.floats,
-        instruction=flat.instruction,
+        instruction=words or flat.instruction,
         checkpoint=_checkpoint(draft, following),
         remarks=tuple(_remark(each, draft, project) for each in draft.remarks),
         evenly=draft.evenly,
@@ -105,6 +106,7 @@ def _round(
         markers=draft.markers,
         line=draft.line,
         altered=draft.altered,
+        words=words,
     )
 
 
@@ -165,6 +167,8 @@ def _checkpoint(draft: DraftRound, following: DraftRound | None) -> Checkpoint |
         )
     elif _has(draft, "pu"):
         reason = "after picking up"
+    elif draft.words and draft.after != draft.before:
+        reason = "as printed for this row"
     elif draft.after > draft.before:
         reason = "after the increases" if draft.chart is None else "after the shaping"
     elif draft.after < draft.before:

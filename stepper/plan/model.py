@@ -160,6 +160,8 @@ class Round:
     """Line of the project file the round comes from, from 1."""
     altered: tuple[str, ...] = ()
     """How it differs from the printed pattern, in words; empty if it is as printed."""
+    words: str = ""
+    """The round in the page's own words, if only the number of its stitches is known; else empty."""
 
     @property
     def progress(self) -> int:

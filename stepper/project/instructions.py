@@ -370,6 +370,23 @@ class Remark:
 
 
 @dataclass(frozen=True, slots=True)
+class OwnWords:
+    """Rows worked by the page's own words, whose stitches are not known: `Own words, 2 rows: … 96 sts.`"""
+
+    text: str
+    """The words, as they are read out; lists of sizes stand in them as printed."""
+    rows: Numbers | None
+    """How many rows are worked by these words; None for one."""
+    count: Count | None
+    """The stitches after them, or gained or lost in them, as printed; None if the number stays the same."""
+    place: Span
+    word: str = ""
+    """`row` or `round` if the line says which they are, else empty."""
+    several: bool = False
+    """Whether the head of the line names several rows, or all of a side."""
+
+
+@dataclass(frozen=True, slots=True)
 class Unread:
     """Words that could not be read, so that it is unknown how many stitches they leave.
 
@@ -435,6 +452,7 @@ Sentence = (
     | SetApart
     | BeginFurther
     | Remark
+    | OwnWords
     | Unread
     | Count
     | RowsCount

@@ -137,6 +137,8 @@ def cut_into_steps(round_: Round, by: By) -> tuple[StepPart, ...]:
     Returns:
         At least one part. Always: the parts follow on from 0 to `round_.progress` without a gap.
     """
+    if round_.words:  # where in the words a stitch stands is not known
+        return (StepPart(start=0, end=round_.progress, items=round_.phrase),)
     markers = round_.markers if by is By.MARKER else ()
     return _cut(round_.phrase, by, round_.evenly, markers, round(seconds_of_lead(round_), 1))
 

@@ -70,7 +70,7 @@ def as_before(before: int, after: int) -> int:
     places = even_places(before, abs(after - before), change, flat=False, manner=Manner.MIXED)
     phrase = formerly_written(before, places, change).items
     round_ = Round.__new__(Round)
-    values = {"phrase": (), "runs": tuple(flatten(phrase)), "instruction": "", "evenly": False}
+    values = {"phrase": (), "runs": tuple(flatten(phrase)), "instruction": "", "words": "", "evenly": False}
     for name, value in values.items():
         object.__setattr__(round_, name, value)
     plan = Plan.__new__(Plan)

@@ -149,3 +149,12 @@ def test_what_is_laid_or_passed_takes_a_range(
 ) -> None:
     """What a loop takes that is not drawn through another is told from least to most, by how it is made (common practice)."""
     assert (stitch_yarn(code).loops, stitch_yarn(code).widths) == (loops, widths)
+
+
+def test_stitches_that_are_not_known_take_about_as_much_as_plain_ones() -> None:
+    """As many loops as are left; how many are slipped or worked again is a range, which is part of the answer."""
+    low, likely, high = stitch_yarn("own 96 to 102").loops
+    assert likely == 102
+    assert low < 96
+    assert high > 102
+    assert stitch_yarn("own").loops[1] == 1

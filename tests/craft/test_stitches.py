@@ -198,3 +198,17 @@ def test_several_stitches_worked_into_one_use_one() -> None:
     found = find_stitch("(k1, yo, k1) in one")
     assert found is not None
     assert (found.uses, found.leaves) == (1, 3)
+
+
+def test_a_row_in_own_words_is_known_by_its_counts_alone() -> None:
+    """One stitch of it stays one; a whole row that changes the number is one stitch that uses and leaves all."""
+    one, row = stitch("own"), stitch("own 96 to 102")
+    assert (one.uses, one.leaves, one.kind) == (1, 1, Kind.OWN)
+    assert (row.uses, row.leaves, row.kind) == (96, 102, Kind.OWN)
+
+
+@pytest.mark.parametrize("code", ["own", "own 96 to 102"])
+def test_no_page_and_no_chart_can_print_a_stitch_in_own_words(code: str) -> None:
+    """It stands for words that are written elsewhere."""
+    assert find_stitch(code) is None
+    assert code not in list_codes()

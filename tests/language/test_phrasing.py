@@ -106,3 +106,11 @@ def test_held_stitches_that_come_back_in_a_round_are_worked_across() -> None:
     assert say_round(joined.rounds[3], joined) == "knit forty, work across twelve of left sleeve"
     put = plan_of(project(work.format("Return left sleeve to needles.")))
     assert say_round(put.rounds[3], put) == "leave forty unworked, return twelve of left sleeve to the needles"
+
+
+def test_own_words_are_said_as_they_stand() -> None:
+    """Figures and abbreviations in words, and the star of a repeat by its name, which a voice would leave out."""
+    garment = plan_of(
+        project("Cast on 20 sts.\nJoin in the round.\nOwn words: *k2, loop it; rep from * 4 times.\nKnit 1 round.")
+    )
+    assert say_round(garment.rounds[1], garment) == "star knit two, loop it; repeat from star four times"

@@ -29,6 +29,7 @@ ROUND_KEYS = [
     "shaping",
     "floats",
     "checkpoint",
+    "own_words",
 ]
 
 

@@ -262,3 +262,11 @@ def test_a_bead_behind_a_marker_belongs_to_the_stitch_behind_it() -> None:
     beaded = plan(("body", ["co8", ("k4 bead p4", {"markers": (4,)})]))
     parts = cut_into_steps(beaded.rounds[1], By.MARKER)
     assert [(part.start, part.end, part.items) for part in parts] == [(0, 4, phrase("k4")), (4, 8, phrase("bead p4"))]
+
+
+@pytest.mark.parametrize("by", list(By))
+def test_a_row_in_own_words_is_one_step(by: By) -> None:
+    """Where in the words a marker or a stitch comes nobody can tell, so it is never cut."""
+    own = replace(_one("k96").rounds[-1], phrase=(Run("own", 96, "MC"),), words="twist it", markers=(10, 40))
+    (step,) = cut_into_steps(own, by)
+    assert (step.start, step.end, step.items) == (0, own.progress, own.phrase)

@@ -161,7 +161,7 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
         if worked is None:
             return True
         phrase = worked
-    open_ = not instruction.stitch and after != before and ground(needles) == "pattern"
+    open_ = not instruction.stitch and after != before and ground(needles) in ("pattern", "unknown")
     needles.emit(
         purl_instead(phrase) if instruction.stitch == "p" else phrase,
         after,

@@ -53,6 +53,19 @@ def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
     return chart
 
 
+NAME_ROUND = "Name the round of the chart that comes next."
+
+
+def hidden_by_own_words(name: str, needles: Needles) -> int:
+    """Return the line of the row in own words behind which a chart cannot be told; 0 for none."""
+    return 0 if name in needles.last.charts else needles.last.hidden.get(name, 0)
+
+
+def chart_hidden(name: str, line: int) -> str:
+    """Say why nobody can tell how a chart goes on."""
+    return f"which round of {name} comes next cannot be told: the row in line {line} is in your own words."
+
+
 def next_chart_round(chart: Chart, needles: Needles) -> int:
     """Return the round of a chart after the one last worked, from 1; after the last comes the first."""
     return needles.last.charts.get(chart.name, 0) % len(chart.rounds) + 1
@@ -80,6 +93,10 @@ def chart_round(template: Template, needles: Needles) -> None:
     if needles.short_rows.gap is not None:
         told = "a chart over whole rounds begins in the middle of a short row here: that is not read."
         needles.miss(template.place, told, "End the round first.")
+        return
+    hidden = 0 if template.chart_round else hidden_by_own_words(chart.name, needles)
+    if hidden:
+        needles.miss(template.place, chart_hidden(chart.name, hidden), NAME_ROUND)
         return
     number = template.chart_round or next_chart_round(chart, needles)
     wrong = needles.wrong

@@ -70,6 +70,8 @@ def lay_columns(draft: DraftRound) -> list[StandingColumns]:
     at = 0
     yarns = {run.yarn for run in runs_written(draft.phrase) if stitch(run.stitch).kind is not Kind.SHIFT}
     wrong = draft.side == "WS"
+    if draft.words:
+        raise UnknownFabricError(f"the row in line {draft.line} is in your own words")
     for run in flatten(draft.phrase):
         entry = stitch(run.stitch)
         if entry.kind is Kind.MARK:

@@ -62,6 +62,16 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
     once = worked[: len(cycle)]
     named = needles.flat and any(template.stockinette for template in cycle)  # by its name, not row by row
     shapes = once[0].before != once[-1].after
+    own = next((template.own.place.line for template in cycle if template.own is not None), 0)
+    if own:
+        kept = (
+            () if shapes or len(cycle) == 1 else cycle
+        )  # rows in own words can be worked again in their order
+        end = len(needles.drafts)
+        needles.established = Established(
+            cycle=kept, rounds=len(cycle), start=start, end=end, reached=end, why=own_words_of(own), own=own
+        )
+        return
     if (
         len(worked) == 1
         and known is not None
@@ -73,6 +83,11 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
     needles.established = Established(
         cycle=() if shapes else cycle, rounds=len(cycle), start=start, end=len(needles.drafts)
     )
+
+
+def own_words_of(line: int) -> str:
+    """Say why nobody can tell what the fabric is behind a row in own words."""
+    return f"the row in line {line} is in your own words"
 
 
 def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) -> tuple[Template, ...]:
@@ -231,6 +246,8 @@ def _after(
     columns: list[Column], draft: DraftRound, phase: int, number: int, needles: Needles
 ) -> list[Column]:
     """Return the columns after a row, whose draft has the given index."""
+    if draft.words:
+        raise UnknownFabricError(own_words_of(draft.line))
     period, changed = len(columns[0]) if columns else 1, draft.before != draft.after
     if draft.evenly:
         if len(set(columns)) > 1 and changed:
@@ -371,12 +388,15 @@ def _kept(name: str, number: int, needles: Needles) -> list[Column] | None:
 
 
 def ground(needles: Needles) -> str:
-    """Say what the fabric is: `plain` (stockinette), `garter` (rows each of one stitch) or `pattern`.
+    """Say what the fabric is: `plain` (stockinette), `garter` (rows each of one stitch) or `pattern`;
+    `unknown` behind a row in own words.
 
     Empty if nothing is established or it cannot be worked out.
     """
     if needles.established is None or needles.counting.lost:
         return ""
+    if needles.established.own:
+        return "unknown"
     try:
         columns, _ = columns_of(needles)
     except UnknownFabricError:

@@ -90,13 +90,15 @@ def goes_on_with_name(instruction: WorkRounds, needles: Needles) -> bool:
 def row_after_last(cycle: tuple[Template, ...], needles: Needles) -> int | None:
     """Return which row of a pattern follows the row last worked, from 0; None if no row or several do."""
     last = needles.drafts[-1] if needles.drafts else None
+    if last is not None and last.words:
+        return None
     if last is None or last.after != needles.count:
         return None
     worked = join_runs(flatten(last.phrase))
     found = set()
     for number, row in enumerate(cycle):
-        if row.side and needles.flat and row.side != last.side:
-            continue
+        if row.own is not None or (row.side and needles.flat and row.side != last.side):
+            continue  # what a row in own words looks like is not known
         try:
             made = work_phrase(
                 row.elements, count=last.before, size=needles.size, yarn=needles.yarn, place=row.place

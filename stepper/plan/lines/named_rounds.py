@@ -20,6 +20,8 @@ from stepper.project.instructions import (
 )
 from stepper.project.model import Section
 
+ROUND_NAME = re.compile(r"\b(?:round|rnd|row)(?:\s+\d{1,2})?$", re.I)
+"""A label that names a round, which other lines may call."""
 _IN_THIS_WAY = re.compile(r"\b(?:this|that|the\s+same)\s+(?:way|manner|fashion)\b", re.I)
 """Words of a line that calls the round above it, which was worked there."""
 _IN_ALL = re.compile(r"\b(?:in\s+(?:all|total)|total)\b", re.I)
@@ -27,7 +29,7 @@ _IN_ALL = re.compile(r"\b(?:in\s+(?:all|total)|total)\b", re.I)
 
 def is_named_round(line: Line) -> bool:
     """Return whether a line gives a round a name: `Dec round: k1, k2tog, …`."""
-    named = re.search(r"\b(?:round|rnd|row)(?:\s+\d{1,2})?$", line.label or "", re.I)
+    named = ROUND_NAME.search(line.label or "")
     return named is not None and isinstance(line.sentences[0], Phrase)
 
 

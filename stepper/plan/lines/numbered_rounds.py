@@ -29,6 +29,7 @@ from stepper.project.instructions import (
     Labelled,
     Line,
     Needle,
+    OwnWords,
     Phrase,
     Remark,
     Repeated,
@@ -86,6 +87,8 @@ def template_of(sentence: Sentence, needles: Needles) -> Template:
         return Template(sentence.elements, sentence.place)
     if isinstance(sentence, ChartWork):
         return Template((), sentence.place, chart=sentence.name, chart_round=sentence.first or 0)
+    if isinstance(sentence, OwnWords):
+        return Template((), sentence.place, own=sentence)
     if is_one_round_in_pattern(sentence):
         return Template((Until("pattern", "end", None, None, sentence.place),), sentence.place)
     needles.report(
@@ -260,7 +263,7 @@ def _work_number(number: int, line: Line, needles: Needles, spread: dict[int, tu
         if rounds:
             _work_written(number, line, rounds[line.numbers.index(number)], needles)
         return
-    if not isinstance(row, Phrase | ChartWork) and not is_one_round_in_pattern(row):
+    if not isinstance(row, Phrase | ChartWork | OwnWords) and not is_one_round_in_pattern(row):
         _work_whole(number, line, row, needles)
         return
     template = template_of(row, needles)

@@ -121,6 +121,8 @@ def _hindrance(drafts: list[DraftRound]) -> str:
     for draft in drafts:
         runs = list(flatten(draft.phrase))
         codes = {run.stitch for run in runs}
+        if draft.words:
+            return f"the row in line {draft.line} is in your own words, which have no mirror image"
         if draft.chart:
             return f"line {draft.line} works a chart"
         if not draft.flat and draft.before:

@@ -14,6 +14,7 @@ from stepper.plan.lines.buttonholes import over_openings
 from stepper.plan.lines.gaps import refuse_across_gap
 from stepper.plan.lines.heel_rows import as_far_as_meant
 from stepper.plan.lines.just_held import hold_what_was_worked
+from stepper.plan.lines.own_words import tell_markers_lost, work_own_row
 from stepper.plan.lines.short_row_method import tell_turning
 from stepper.plan.model import Item, flatten
 from stepper.plan.state.needles import MOST_ROUNDS, Needles, PartReachedError
@@ -27,16 +28,14 @@ from stepper.project.stitchwork import ChartPart, Element, Mark, Several, Until,
 def work_template(template: Template, needles: Needles) -> None:
     """Work one round of a pattern once, unless the count is not known."""
     if needles.counting.lost:
+        if template.own is not None and template.own.count is not None and not template.own.count.change:
+            needles.regain(template.own.count.number.of(needles.size))
         return
     if needles.reached:
         raise PartReachedError
     if template.yarn:
         needles.yarn = template.yarn
-    if template.evenly is not None:
-        work_evenly(template.evenly, needles)
-        return
-    if template.chart:
-        chart_round(template, needles)
+    if _is_worked_as_a_whole(template, needles):
         return
     if id(template) not in needles.caches.fits and not _yarns_known(template, needles):
         needles.lose()
@@ -81,6 +80,21 @@ def work_template(template: Template, needles: Needles) -> None:
     if worked.begins and not needles.flat:
         begin_round_at(worked.begins, template, needles)
     check_promised(template.counts, needles, first=first)
+
+
+def _is_worked_as_a_whole(template: Template, needles: Needles) -> bool:
+    """Work a round that is not written out stitch by stitch; return whether it is one, or was refused."""
+    if template.evenly is not None:
+        work_evenly(template.evenly, needles)
+    elif template.chart:
+        chart_round(template, needles)
+    elif template.own is not None:
+        work_own_row(template, needles)
+    elif needles.last.markers_lost and _asks_markers(template.elements):
+        needles.miss(template.place, *tell_markers_lost(needles))
+    else:
+        return False
+    return True
 
 
 def begin_round_at(place: int, template: Template, needles: Needles) -> None:

@@ -24,9 +24,10 @@ from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_
 from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.lines.laid_out import lay_out
+from stepper.plan.lines.named_rounds import ROUND_NAME
 from stepper.plan.lines.repeated_rounds import check_rounds, establish_pattern, repeated_cycle
 from stepper.plan.lines.returned import take_back
-from stepper.plan.lines.rounds import work_template
+from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.set_apart import take_as_the_others
 from stepper.plan.lines.shaping.edge_shaping import work_at_edge
 from stepper.plan.lines.shaping.intervals import find_named_round, work_at_intervals, work_edge_rows
@@ -54,6 +55,7 @@ from stepper.project.instructions import (
     Join,
     Labelled,
     Needle,
+    OwnWords,
     Phrase,
     Remark,
     Repeated,
@@ -92,7 +94,7 @@ def _(instruction: Phrase, needles: Needles) -> None:
         for element in instruction.elements:
             if isinstance(element, Mark):
                 if element.name == "all":
-                    needles.markers = ()
+                    needles.markers, needles.last.markers_lost = (), 0
                     needles.remarks.append("remove the markers")
                     continue
                 name = f" for {element.name}" if element.name else ""
@@ -311,7 +313,12 @@ def _(instruction: Going, needles: Needles) -> None:
 @work.register
 def _(instruction: Labelled, needles: Needles) -> None:
     template = find_named_round(instruction.label, instruction.place, needles)
-    if template is not None:
+    if template is not None and template.own is not None and not instruction.again:
+        told = (
+            f"the row in line {template.place.line} is in your own words, and was worked where it is written."
+        )
+        needles.miss(instruction.place, told, f'Write "Rep {instruction.label} once" if it is worked again.')
+    elif template is not None:
         work_template(template, needles)
 
 
@@ -436,6 +443,22 @@ def _(instruction: Remark, needles: Needles) -> None:
         last.remarks = (*last.remarks, f"when it is done: {instruction.text}")
     else:
         needles.remarks.append(instruction.text)
+
+
+@work.register
+def _(instruction: OwnWords, needles: Needles) -> None:
+    template = Template((), instruction.place, side=needles.line.side, own=instruction)
+    begin, name = len(needles.drafts), needles.section.label or ""
+    if ROUND_NAME.search(name) and instruction.rows is None:
+        needles.section.named[name.lower()] = template
+    rows = instruction.rows.of(needles.size) if instruction.rows is not None else 1
+    if not rows:
+        needles.warn(instruction.place, "no row is worked by these words in this size.")
+    if needles.counting.lost and rows:
+        work_template(template, needles)  # a count printed behind the words is known again
+        return
+    repeat((template,), rows, needles, instruction.place)
+    establish((template,), needles, start=begin)
 
 
 @work.register

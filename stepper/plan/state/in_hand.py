@@ -121,6 +121,8 @@ class Alterations:
     """Whether the line in hand may decrease where it says increase, and the other way round."""
     over: int = 1
     """Rounds over which the line in hand spreads its change."""
+    as_printed: AloneIn | None = None
+    """Returns what the lines come to as printed in a size; None where nothing is altered."""
     blended: AloneIn | None = None
     """Returns what the lines come to in a size alone, once the size was switched; None before that."""
     unmet: str = ""
@@ -145,6 +147,14 @@ class LastWorked:
     """Index after the draft that set stitches aside for rows over the others; 0 for none."""
     yarn_named: int = -1
     """How many drafts there were when a line last took up or cut a yarn by its name."""
+    own: dict[tuple[int, int], int] = field(default_factory=dict)
+    """Stitches that each row in own words with a count began with where it was first worked, by its line and
+    column."""
+    hidden: dict[str, int] = field(default_factory=dict)
+    """Line of the row in own words behind which nobody can tell which round of a chart comes next, by its
+    name."""
+    markers_lost: int = 0
+    """Line of the row in own words behind which nobody can tell where the markers are; 0 for none."""
     marked: int = 0
     """Index after the draft into which marks to measure from were last hung; 0 for none."""
 
@@ -201,6 +211,8 @@ class Established:
     """Why the columns cannot be told; empty if they can."""
     doubt: str = ""
     """What was assumed to tell them, until the knitter is told."""
+    own: int = 0
+    """Line of the row in own words that it holds, so that its columns cannot be told; 0 for none."""
     plain_since: int = 0
     """Line that shaped the pattern knitting every stitch, so that it cannot be told; 0 for none."""
 

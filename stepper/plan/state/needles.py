@@ -209,7 +209,7 @@ class Needles:
     def _add(self, draft: DraftRound) -> None:
         """Take a round as worked; what was said of it alone is not said of the next."""
         if not self.count:
-            self.joined = False
+            self.joined, self.last.markers_lost = False, 0
             begin = len(self.drafts)
             self.established = Established(start=begin, end=begin, reached=begin, columns=[])
         self._tell_plain_change(draft)

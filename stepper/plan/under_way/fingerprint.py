@@ -26,6 +26,8 @@ def describe_knitted(round_: Round) -> Knitted:
             work[-1] = (run.stitch, run.yarn, work[-1][2] + run.times)
         else:
             work.append((run.stitch, run.yarn, run.times))
+    if round_.words:
+        work = [(round_.words, yarn, times) for _, yarn, times in work]  # all that is known of its stitches
     return round_.before, round_.after, round_.flat and round_.before > 0, round_.side, tuple(work)
 
 

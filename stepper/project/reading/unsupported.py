@@ -16,7 +16,7 @@ class Unsupported:
     hint: str
 
 
-_SAY_STITCHES = 'Write what becomes of the stitches ("K to end. 40 sts."), and the rest as "Note: …".'
+_SAY_STITCHES = 'Keep each row in its words, with the stitches after it: "Own words: … 40 sts."'
 _KINDS: tuple[tuple[str, str, str], ...] = (
     (r"brk\d*|brp\d*|bark|brioche|sl1yo|sl1yof", "brioche", _SAY_STITCHES),
     (r"i-?cord(?:s)?", "an I-cord", 'Write "Bind off." or "Cast on 3 sts." with the rest as "Note: …".'),

@@ -28,6 +28,14 @@ from stepper.project.instructions import (
 )
 from stepper.project.problems import Problem, Span
 from stepper.project.reading.explaining import Explained, Trials, explain, meant_words, misspelt_head
+from stepper.project.reading.own_words import (
+    OwnRow,
+    find_own_row,
+    is_own_row,
+    misspelt_own,
+    with_own_words,
+    words_refused,
+)
 from stepper.project.reading.parsing import NOTE, Stopped, Understood, made_plain, stop_of, understood
 from stepper.project.reading.row_ends import change_in_doubt, joined_stops, on_rows, with_open_edge, work_once
 from stepper.project.reading.sentences import Builder, Head
@@ -93,8 +101,8 @@ class Words:
 
 
 def reads(text: str) -> bool:
-    """Return whether the grammar reads a line, without finding out why not."""
-    return stop_of(made_plain(" ".join(text.split()))) is None
+    """Return whether a line is in own words or the grammar reads it, without finding out why not."""
+    return is_own_row(made_plain(text)) or stop_of(made_plain(" ".join(text.split()))) is None
 
 
 _SPACES = re.compile(r"(?<=\S)[^\S\n]{2,}(?=\S)")
@@ -122,6 +130,9 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     only = _SIZES_ONLY.match(plain) if words.size_names else None
     if only is not None:
         return _for_sizes(text, only, place_of, words)
+    own = _read_own_words(text, plain, place_of, words)
+    if own is not None:
+        return own
     read = understood(plain)
     label, side = read.label, read.side
     refused = _refused(read, plain, whole, place_of, words)
@@ -180,6 +191,43 @@ def _refused(
         problems=(place.problem(f'"{head_slip.word}" is not understood here.', meant_words(head_slip)),),
         meant=read_line(mended, lambda _offset, _length: whole, words).line,
     )
+
+
+def _read_own_words(
+    text: str, plain: str, place_of: Callable[[int, int], Span], words: Words
+) -> LineReading | None:
+    """Read a line that is in own words, or would be but for one misspelt word; None if it is none."""
+    slip = misspelt_own(plain)
+    if slip is not None:
+        at, word, meant = slip
+        told = f'"{word}" is not understood here.', f'Did you mean "{meant}"?'
+        return LineReading(line=None, problems=(place_of(at, len(word)).problem(*told),))
+    own = find_own_row(plain)
+    return None if own is None else _read_own(own, text, place_of, words)
+
+
+def _read_own(own: OwnRow, text: str, place_of: Callable[[int, int], Span], words: Words) -> LineReading:
+    """Read a row that is kept in the page's own words: what stands before them as before any other row."""
+    place = place_of(own.start, len(text.rstrip()) - own.start)
+    refused = words_refused(own)
+    if refused is not None:
+        at, length, message, hint = refused
+        return LineReading(line=None, problems=(place_of(at, length).problem(message, hint),))
+    head = read_line(own.stub, lambda at, length: place_of(*own.place(at, length)), words)
+    if head.line is None:
+        return LineReading(line=None, problems=head.problems)
+    count: Count | None = None
+    if own.count:
+        counted = read_line(own.count, lambda at, length: place_of(own.counted_at + at, length), words)
+        if counted.line is None:
+            return LineReading(line=None, problems=counted.problems)
+        (found,) = counted.line.sentences
+        assert isinstance(found, Count)
+        count = found
+    made = with_own_words(head.line, own, text, count, place)
+    if isinstance(made, Problem):
+        return LineReading(line=None, problems=(made,))
+    return LineReading(line=replace(made, place=place_of(0, len(text.strip()))))
 
 
 _ONE_ROW_OR_TWO = (

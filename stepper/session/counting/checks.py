@@ -25,6 +25,9 @@ def count(plan: Plan, state: State, cue: Count) -> Decision:
     if not place.stitch and place.index and why_count(plan, state, place.index - 1) is not None:
         # She was asked for it here, so the count after the next round is not a right answer.
         end = expected
+    within = place.stitch and place.index < len(plan.rounds) and plan.rounds[place.index].words
+    if within and cue.stitches != end:
+        return Refusal(sentence=f"Within its own words nobody can tell; {end} when all of it is done.")
     if cue.stitches < 0 or cue.stitches > 2 * max(expected, end):
         return Refusal(sentence=f"{cue.stitches} cannot be; {expected} are expected.")
     if not expected and cue.stitches != end:

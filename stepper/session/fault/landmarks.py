@@ -60,6 +60,8 @@ def _seen_below(plan: Plan, place: Position, total: int) -> Sections | None:
     """Cut at the changes or repeats of the last round that has any."""
     for index in range(min(place.index, len(plan.rounds)) - 1, -1, -1):
         round_ = plan.rounds[index]
+        if round_.words:
+            return None  # where in its own words the stitches below it go is not known
         seen = _changes(round_)
         kind = Landmark.CHANGE
         if not seen:

@@ -116,7 +116,7 @@ def _of_stitches(phrase: tuple[Item, ...], after: int) -> Iterator[Symptoms]:
     place, total = 0, max(1, after)
     for run in flatten(phrase):
         entry = stitch(run.stitch)
-        if entry.kind is Kind.PLAIN:
+        if entry.kind in (Kind.PLAIN, Kind.OWN):  # where in its own words a slip happened is not known
             plain.append((place / total, (place + run.leaves) / total, float(run.times)))
         if entry.kind in (Kind.INCREASE, Kind.DECREASE):
             # A change is where its last stitch is: half a stitch before its end.
@@ -180,6 +180,8 @@ def _of_rounds(plan: Plan, index: int) -> Iterator[Symptoms]:
         if not 0 <= other < len(plan.rounds) or plan.rounds[other].runs == round_.runs:
             continue
         wrong = plan.rounds[other]
+        if round_.words or wrong.words:
+            continue  # what a row in own words would do to other stitches is not known
         if any(stitch(run.stitch).kind in (Kind.EDGE, Kind.SHIFT) for run in wrong.runs):
             continue  # nobody binds off or divides in the place of a round by mistake
         change, changes = _over(wrong.phrase, round_.before)

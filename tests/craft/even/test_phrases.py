@@ -167,6 +167,7 @@ def test_the_session_says_these_words(phrase: Phrase) -> None:
     object.__setattr__(round_, "phrase", ())
     object.__setattr__(round_, "runs", tuple(_runs(items)))
     object.__setattr__(round_, "instruction", "")
+    object.__setattr__(round_, "words", "")
     object.__setattr__(round_, "evenly", True)
     object.__setattr__(round_, "shaping", (1,))
     plan = Plan.__new__(Plan)

@@ -73,3 +73,10 @@ def test_a_cast_on_is_the_same_whether_rows_or_rounds_follow() -> None:
     assert (rows[0].flat, rounds[0].flat) == (True, False)
     assert describe_knitted(rows[0]) == describe_knitted(rounds[0])
     assert describe_knitted(rows[1]) != describe_knitted(rounds[1])
+
+
+def test_other_own_words_are_other_knitting() -> None:
+    """The words are all that is known of such a row, so they tell one from another when a file is changed."""
+    work = "Cast on 8 sts.\nJoin in the round.\nOwn words: {words}.\nBind off."
+    one, same, other = (plan_of(project(work.format(words=each))).rounds[1] for each in ("twist", "twist", "loop"))
+    assert describe_knitted(one) == describe_knitted(same) != describe_knitted(other)

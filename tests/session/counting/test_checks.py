@@ -5,8 +5,10 @@ from stepper.session.counting.checks import stretch_to_measure, yarn_called
 from stepper.session.cues import Count, Length, Note, OffBy, Weight
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, State
+from tests.plan.test_compile import plan_of
 from tests.plans import final_increase, plan, with_stretch
 from tests.playbook import AT, after, check, opened, transcript
+from tests.project.samples import project
 
 
 def _at(index: int, stitch: int = 0) -> Session:
@@ -257,3 +259,19 @@ def test_no_more_stitches_can_be_missing_than_there_are() -> None:
         refused = session.consider(OffBy(at=AT, stitches=stitches, sign=sign))
         assert not refused.events
         assert [getattr(effect, "sentence", "") for effect in refused.effects] == [said]
+
+
+def test_a_count_within_a_row_in_own_words_is_not_judged() -> None:
+    """Only the counts before and after it are known; a fault told there would send her looking for nothing."""
+    garment = plan_of(project("Cast on 20 sts.\nJoin in the round.\nOwn words: twist it. 24 sts.\nKnit 1 round."))
+    session = Session(garment, State(seq=1, knitting=Knitting(place=Position(index=1, stitch=10))))
+    check(
+        session,
+        """
+        > count is 22
+        Within its own words nobody can tell; 24 when all of it is done.
+        > next
+        Count now: 24 expected, as printed for this row.
+        Round 3: knit all twenty four.
+        """,
+    )

@@ -7,7 +7,9 @@ from stepper.session.fault.landmarks import SEEN_PAST_EDGES, colour_blocks, mark
 from stepper.session.state import Position
 from tests import fabric
 from tests.garments import read_garment
+from tests.plan.test_compile import plan_of
 from tests.plans import final_increase, plan
+from tests.project.samples import project
 
 
 def test_markers_come_first() -> None:
@@ -272,3 +274,14 @@ def test_what_is_made_where_is_seen_below_by_a_second_reckoning() -> None:
 def test_stitches_bound_off_one_by_one_leave_no_repeats_to_count_between() -> None:
     """Nothing of them is on the needles; stretches of no stitch would be asked for."""
     assert sections_at(plan(("body", ["co12", "k4 (bo1)x3 p5", "k9"])), Position(index=2)) is None
+
+
+def test_nothing_is_followed_through_a_row_in_own_words() -> None:
+    """Where its stitches go is not known, so the increases below it are no landmarks above it."""
+    work = "Cast on 40 sts.\nJoin in the round.\nIncrease evenly to 50 sts.\n{line}\nKnit 3 rounds."
+    plain = plan_of(project(work.format(line="Knit 1 round.")))
+    own = plan_of(project(work.format(line="Own words: twist.")))
+    seen = sections_at(plain, Position(index=4))
+    assert seen is not None
+    assert len(seen.edges) == 11
+    assert sections_at(own, Position(index=4)) is None

@@ -6,7 +6,9 @@ import pytest
 
 from stepper.craft.stitches import stitch
 from stepper.session.fault.symptoms import BY_MISTAKE, ODDS, Cause, Symptoms, list_symptoms, work_items
+from tests.plan.test_compile import plan_of
 from tests.plans import plan
+from tests.project.samples import project
 
 ROUNDS = plan(("yoke", ["co80", "(k8 m1)x10", "k90", "(k4 k2tog)x15", "(k3 yo k2tog)x15"]))
 
@@ -123,3 +125,15 @@ def test_a_repeat_worked_once_may_be_left_out_and_stitches_made_in_a_row_are_non
     assert [(each.difference, each.changes, each.left) for each in left_out] == [(0, -2, 4)]
     made = plan(("yoke", ["co8", "k4 (yo)x3 k4"]))
     assert not {Cause.REPEAT_LEFT_OUT, Cause.REPEAT_TWICE} & {each.cause for each in list_symptoms(made, 1)}
+
+
+def test_a_row_in_own_words_is_suspected_as_a_whole() -> None:
+    """A stitch dropped or made there is as likely as in any row, and nobody can say where."""
+    garment = plan_of(project("Cast on 20 sts.\nJoin in the round.\nKnit 1 round.\nOwn words: twist. 24 sts.\nPurl 1 round."))
+    found = list(list_symptoms(garment, 2))
+    assert {(each.cause, each.difference) for each in found} == {
+        (Cause.DROPPED, -1), (Cause.ONE_TOO_MANY, 1), (Cause.ONE_TOO_MANY, -1),
+    }  # fmt: skip
+    assert all(each.spans == ((0.0, 1.0, 1.0),) for each in found)
+    beside = [each for at in (1, 3) for each in list_symptoms(garment, at) if each.cause is Cause.OTHER_ROUND]
+    assert all(each.other != 2 for each in beside)

@@ -13,7 +13,8 @@ from dataclasses import replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.fabric.established import as_it_looks, asks_pattern, even, ground
+from stepper.plan.fabric.established import as_it_looks, asks_pattern, establish, even, ground
+from stepper.plan.lines.own_words import refuse_own_words
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.shaping.likewise import (
     ALIKE,
@@ -78,6 +79,8 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
             return
         template, printed, closer = found
         instruction = replace(instruction, legs=printed)
+    elif _repeats_own_words(instruction, needles):
+        return
     else:
         named = round_of(instruction, needles)
         if named is None:
@@ -96,7 +99,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     shifted = template is not literal
     before_it = ground(needles) if needles.section.pattern else ""
     goes_on = bool(needles.section.pattern) and (goes_on_with(template) or before_it == "garter")
-    if not goes_on and before_it == "pattern":
+    if not goes_on and before_it in ("pattern", "unknown"):
         rows = "rows" if needles.flat else "rounds"
         needles.warn(
             instruction.place,
@@ -125,6 +128,22 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         cycle, start = _between(needles, instruction.place, goes_on=goes_on)
         needles.last.repeated = ((template, cycle[start % len(cycle)]), 1)
         needles.last.counted = len(needles.drafts)
+
+
+def _repeats_own_words(instruction: AtIntervals, needles: Needles) -> bool:
+    """Work a named row in own words again and again, if a line asks for that and no row between."""
+    template = needles.section.named.get(instruction.label)
+    (leg, *more), first = instruction.legs, instruction.first
+    if template is None or template.own is None or more or first is not None or not instruction.again:
+        return False
+    if leg.times is None or leg.until is not None or leg.length is not None or leg.side:
+        return False
+    if leg.every.of(needles.size) != 1:
+        return False
+    begin = len(needles.drafts)
+    repeat((template,), leg.times.of(needles.size), needles, instruction.place)
+    establish((template,), needles, start=begin)
+    return True
 
 
 def _on_its_side(
@@ -253,7 +272,11 @@ def _stitches(elements: tuple[Element, ...]) -> set[str]:
 def round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
     """Return the round that is worked at intervals: written in the line itself, or by its name."""
     if instruction.round is None:
-        return find_named_round(instruction.label, instruction.place, needles)
+        found = find_named_round(instruction.label, instruction.place, needles)
+        if found is not None and found.own is not None:
+            refuse_own_words(found, instruction.place, needles)
+            return None
+        return found
     return Template(instruction.round.elements, instruction.round.place, side=needles.line.side)
 
 

@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template
+from stepper.plan.lines.own_words import refuse_own_words
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import AtIntervals, Leg
@@ -59,6 +60,9 @@ def carry_on_shaping(
         needles.miss(place, told, 'Write the round out with a name, as "Dec round: k1, k2tog, …".')
         return None
     at, template = last
+    if template.own is not None:
+        refuse_own_words(template, place, needles)
+        return None
     earlier = _last(label, needles, before=at)
     if label.startswith(BESIDE):
         return (template, instruction.legs, False) if _is_beside(at, template, instruction, needles) else None

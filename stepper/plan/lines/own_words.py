@@ -1,0 +1,146 @@
+"""Work rows that are kept in the page's own words: only how many stitches they begin and end with is known.
+
+A count printed behind the words is taken as it stands; without one the number stays as it is. Both are told.
+What such a row does to the fabric, to markers it speaks of and to a chart in hand is not known from there on,
+and a later row that asks for it is refused (`stepper.plan.fabric`). No I/O.
+"""
+
+from __future__ import annotations
+
+import re
+
+from stepper.plan.drafts import Template
+from stepper.plan.lines.gaps import refuse_across_gap
+from stepper.plan.model import Run
+from stepper.plan.state.needles import Needles
+from stepper.project.instructions import OwnWords
+from stepper.project.model import RuleKind
+from stepper.project.problems import Span
+
+_MARKERS = re.compile(r"\b(?:markers?|mkrs?|pm|sm|slm|rm|m\d?)\b", re.I)
+_NEEDLES = re.compile(r"\b(?:needles?|ndls?|dpns?|n\d)\b", re.I)
+_BOBBLES = re.compile(r"\b(?:bobbles?|mb)\b", re.I)
+
+
+def work_own_row(template: Template, needles: Needles) -> None:
+    """Work one row in own words, unless it does not stand on the stitches on the needles."""
+    own = template.own
+    assert own is not None
+    if not needles.count:
+        needles.miss_stitches(own.place)
+        return
+    after = _stitches_after(own, needles)
+    if after is None or not _may_stand_here(own, after, needles):
+        needles.lose()
+        return
+    before, findings = needles.count, len(needles.findings)
+    code, times = ("own", before) if after == before else (f"own {before} to {after}", 1)
+    phrase = (Run(code, times, needles.yarn),)
+    refuse_across_gap(phrase, after, own.place, needles)
+    if len(needles.findings) > findings:
+        needles.lose()
+        return
+    moved = bool(needles.markers) and after != before
+    lost = moved or _MARKERS.search(own.text) is not None
+    _tell(template, before, after, needles, lost=lost)
+    if lost:
+        needles.markers, needles.last.markers_lost = (), own.place.line
+    needles.emit(phrase, after, template=template)
+    if _NEEDLES.search(own.text):
+        needles.ends = ()
+    needles.last.hidden.update(dict.fromkeys(needles.last.charts, own.place.line))
+    needles.last.charts.clear()
+
+
+def _stitches_after(own: OwnWords, needles: Needles) -> int | None:
+    """Return the stitches after a row as printed; None, reported, if there would be none."""
+    if own.count is None:
+        return needles.count
+    printed = own.count.number.of(needles.size)
+    after = needles.count + own.count.change * printed if own.count.change else printed
+    if after < 1:
+        needles.report(
+            own.count.place, "no stitches would be left after this row.", "Bind off on its own line."
+        )
+        return None
+    return after
+
+
+def _may_stand_here(own: OwnWords, after: int, needles: Needles) -> bool:
+    """Return whether a row in own words may be worked on what is on the needles; report it if not."""
+    before, place = needles.count, own.place
+    if needles.short_rows.gap is not None or needles.short_rows.turns:
+        told = "short rows are open here, and a row in your own words does not say how they are closed."
+        needles.report(place, told, "Write the row that closes them so that it is read.")
+        return False
+    if own.word == "round" and needles.flat:
+        told = "the work goes in rows here, and the line speaks of rounds."
+        needles.report(place, told, 'Write "rows", or "Join in the round." before it.')
+        return False
+    if own.count is None:
+        return True
+    several = own.several or (own.rows is not None and own.rows.of(needles.size) > 1)
+    if several and after != before:
+        needles.report(
+            own.count.place,
+            f"several rows in your own words go from {before} stitches to {after}, and where is not said.",
+            "Write a line for each row that changes the number, with its count.",
+        )
+        return False
+    key = (place.line, place.column)
+    first = needles.last.own.setdefault(key, before)
+    alone = needles.alterations.as_printed
+    rounds = alone(needles.size).get(needles.line.number, ()) if alone is not None else ()
+    printed = {each.before for each in rounds}
+    if first != before or (printed and before not in printed):
+        there = first if first != before else min(printed)
+        needles.report(
+            needles.line.place or place,
+            f"the row in line {place.line} is in your own words: its count is for {there} stitches, "
+            f"and {before} are on the needles here.",
+            "Write the row out for these stitches, with its own count.",
+        )
+        return False
+    return True
+
+
+def _tell(template: Template, before: int, after: int, needles: Needles, *, lost: bool) -> None:
+    """Tell once what is taken of a row in own words."""
+    own = template.own
+    assert own is not None
+    if id(template) in needles.caches.fits:
+        return
+    needles.caches.fits.add(id(template))
+    if own.count is None:
+        counts = f"{before} before and after, as no count is printed behind them"
+    elif before == after:
+        counts = f"{before} before and after as printed"
+    else:
+        counts = f"{before} before, {after} after as printed"
+    several = own.several or (own.rows is not None and own.rows.of(needles.size) > 1)
+    told = f"the stitches of {'these rows are' if several else 'this row are'} yours: {counts}."
+    if lost:
+        told += " Where markers hang is not known from there on."
+    elif needles.markers:
+        told += " The markers are taken to stay where they are."
+    needles.warn(own.place, told)
+    plain = any(rule.kind is RuleKind.NO_BOBBLES for rule in needles.project.alterations)
+    if needles.knitted and plain and _BOBBLES.search(own.text):
+        needles.warn(
+            own.place, '"no bobbles" does not reach into your own words: the row is said as it is printed.'
+        )
+
+
+def tell_markers_lost(needles: Needles) -> tuple[str, str]:
+    """Return why nobody can tell where the markers are, and what to write."""
+    line = needles.last.markers_lost
+    return (
+        f"nobody can tell where the markers are: the row in line {line} is in your own words.",
+        'Count the stitches instead, or take the markers out ("Remove all markers.").',
+    )
+
+
+def refuse_own_words(template: Template, place: Span, needles: Needles) -> None:
+    """Report a shaping at intervals whose row is in own words, of which no other stitches are known."""
+    told = f"the row in line {template.place.line} is in your own words, and not worked at intervals."
+    needles.miss(place, told, "Write each of these rows with its count, and the rows between.")

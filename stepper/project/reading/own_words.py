@@ -1,0 +1,227 @@
+"""Read a row that is kept in the page's own words: `Own words, 2 rows: … 96 sts.`
+
+What stands before "own words" is a head, a label or a yarn as before any other row, and is read as such with
+a plain row in place of the words. Of the words themselves nothing is read but a count that ends them as a
+sentence of its own. Words that open or close what later rows depend on - stitches on hold, short rows, a
+join - are refused: the row would be no whole row on the same stitches.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+from typing import Final
+
+from stepper.project.duration import Rounds
+from stepper.project.instructions import Count, Line, OwnWords, Phrase, WorkRounds
+from stepper.project.problems import Problem, Span
+from stepper.project.spelling import near
+
+_NUMBER = r"\d+(?:\s*[\(\[{][\d\s,;:]+[\)\]}]|(?:-\d+)+)?|one|two|three|four|five|six|seven|eight|nine|ten"
+_OWN = re.compile(
+    rf"(?:^|(?<=[:,.)]))\s*(?P<name>own\s+words)\s*"
+    rf"(?:,\s*(?P<rows>{_NUMBER})\s+(?P<word>rows?|rounds?|rnds?)\s*)?(?P<colon>:)?\s*",
+    re.I,
+)
+_COUNTED = rf"(?:{_NUMBER})\s*(?:sts?|stitches)\b(?:\s+(?:rem(?:ain)?|left|inc'd|dec'd|increased|decreased))?"
+_COUNT = re.compile(
+    rf"(?:(?<=[.!])\s+|^)[(\[]?(?P<count>{_COUNTED})[)\]]?\s*\.?\s*$|"
+    rf"\s+[-=]\s*(?P<behind>{_COUNTED})\s*\.?\s*$",
+    re.I,
+)
+_OPEN_COUNT = re.compile(rf"[(\[]\s*{_COUNTED}\s*[)\]]\s*\.?\s*$", re.I)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OwnRow:
+    """A row in own words, taken apart."""
+
+    start: int
+    """Where "own words" begins in the line."""
+    stub: str
+    """What stands before the words, with a plain row in their place."""
+    rows_at: int
+    """Where the number of rows stands in the line; 0 without one."""
+    word: str
+    """`row` or `round` if the line says which; else empty."""
+    colon: bool
+    """Whether a colon stands before the words."""
+    words: str
+    """The words, without the count behind them."""
+    words_at: int
+    count: str
+    """The count behind them as printed; empty without one."""
+    counted_at: int
+
+    def place(self, at: int, length: int) -> tuple[int, int]:
+        """Return where a stretch of the stub stands in the line."""
+        if at < self.start:
+            return at, length
+        inside = at - self.start - len(_KNIT)
+        return (
+            (self.rows_at + inside, length)
+            if self.rows_at and inside >= 0
+            else (self.start, len("own words"))
+        )
+
+
+_KNIT: Final = " Knit "
+
+
+def is_own_row(plain: str) -> bool:
+    """Return whether a line is one in own words, so that its words are no line of their own."""
+    return _OWN.search(plain) is not None
+
+
+def find_own_row(plain: str) -> OwnRow | None:
+    """Take a line in own words apart; None if it is none."""
+    match = _OWN.search(plain)
+    if match is None:
+        return None
+    start = match.start("name")
+    words = plain[match.end() :].rstrip()
+    counted = _COUNT.search(words)
+    group = "count" if counted is not None and counted["count"] else "behind"
+    rows = match["rows"]
+    return OwnRow(
+        start=start,
+        stub=f"{plain[:start]}{_KNIT}{rows} rounds." if rows else f"{plain[:start]}{_KNIT.rstrip()}.",
+        rows_at=match.start("rows") if rows else 0,
+        word="" if not match["word"] else "row" if match["word"].lower().startswith("row") else "round",
+        colon=match["colon"] is not None,
+        words=words[: counted.start()].rstrip() if counted is not None else words,
+        words_at=match.end(),
+        count=counted[group] + "." if counted is not None else "",
+        counted_at=match.end() + counted.start(group) if counted is not None else 0,
+    )
+
+
+_ELSEWHERE = (
+    (
+        r"(?:bind|cast)(?:ing)?[\s-]+off|bound[\s-]+off|\bBO\b",
+        "stitches bound off leave an edge or a gap, which the rows after it have to know of.",
+        "Write the binding off as a line that is read, and the rest of the row in own words.",
+    ),
+    (
+        r"\b(?:on|onto|to|from)\s+(?:a\s+|the\s+)?(?:hold(?:er)?s?|waste\s+yarn|spare\s+(?:needle|yarn))\b|\bheld\b|\bhold(?:ing)?\s+\d",
+        "stitches are put on hold or taken back there, which the rows after it have to know of.",
+        'Write that as a line that is read: "Hold 12 sts for left sleeve."',
+    ),
+    (
+        r"\bw\s*&\s*t\b|\bwrap(?:\s+and|\s*&)\s+turn\b|\bshort[\s-]+rows?\b|\bturn\b(?!\s*\.?\s*$)",
+        "the row is turned before its end, and own words stand for whole rows.",
+        "Write short rows so that they are read.",
+    ),
+    (
+        r"\bjoin(?:ing|ed)?\b[^.]*\bround\b|\bwork\s+(?:flat|in\s+rows|back\s+and\s+forth)\b",
+        "rows become rounds there, or rounds rows, which the rows after it have to know of.",
+        'Write that as a line of its own: "Join in the round.", "Work flat."',
+    ),
+    (
+        r"\bat\s+the\s+same\s+time\b",
+        "two things are worked at the same time there, over more rows than the words stand for.",
+        "Write the rows one by one.",
+    ),
+)
+"""Words whose meaning later rows depend on: a pattern, why they are refused, and what to write."""
+_COME_OR_GO = re.compile(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b|\bpick(?:ing)?\s+up\b", re.I)
+
+
+_NEARLY = re.compile(
+    rf"(?:^|(?<=[:,.)]))\s*(?P<own>[a-z]+)\s+(?P<words>[a-z]+)\s*"
+    rf"(?:,\s*(?:{_NUMBER})\s+(?P<rows>[a-z]+)\s*)?:",
+    re.I,
+)
+_NEARLY_COUNT = re.compile(rf"(?<=[.!])\s+[(\[]?(?:{_NUMBER})\s*(?P<sts>[a-z]+)[)\]]?\s*\.?\s*$", re.I)
+_LEGAL: Final = {
+    "own": ("own",),
+    "words": ("words",),
+    "rows": ("rows", "row", "rounds", "round", "rnds", "rnd"),
+}
+
+
+def misspelt_own(plain: str) -> tuple[int, str, str] | None:
+    """Find the one misspelt word that keeps a line, or its count, from being one in own words: its place, the
+    word, and what was meant; None if there is none."""
+    for match in _NEARLY.finditer(plain):
+        wrong = [
+            (match.start(group), match[group], legal)
+            for group, legal in _LEGAL.items()
+            if match[group] and match[group].lower() not in legal
+        ]
+        nearest = near(wrong[0][1], wrong[0][2]) if len(wrong) == 1 else ()
+        if nearest:
+            return *wrong[0][:2], nearest[0][1]
+    own = find_own_row(plain)
+    counted = _NEARLY_COUNT.search(own.words) if own is not None and not own.count else None
+    meant = near(counted["sts"], ("sts", "stitches")) if counted is not None else ()
+    if own is None or counted is None or not meant:
+        return None
+    return own.words_at + counted.start("sts"), counted["sts"], meant[0][1]
+
+
+def words_refused(own: OwnRow) -> tuple[int, int, str, str] | None:
+    """Return why the words of a row cannot be kept: place and length in the line, message, hint; None if they
+    can."""
+    if not own.colon:
+        return (
+            own.start,
+            len("own words"),
+            "a colon is missing.",
+            'Write "Own words: ...", or "Own words, 2 rows: ..."',
+        )
+    if not re.search(r"[^\W\d_]", own.words):
+        return (
+            own.start,
+            len("own words"),
+            "no words follow to be read aloud.",
+            'Write "Own words: work the motif as on page 3. 96 sts."',
+        )
+    for pattern, message, hint in _ELSEWHERE:
+        found = re.search(pattern, own.words, re.I)
+        if found is not None:
+            return own.words_at + found.start(), len(found[0]), message, hint
+    found = _COME_OR_GO.search(own.words)
+    if found is not None and not own.count:
+        told = "stitches come onto the needles there, and no count behind the words says how many."
+        return own.words_at + found.start(), len(found[0]), told, 'Print it behind a full stop: "... 96 sts."'
+    found = _OPEN_COUNT.search(own.words) if not own.count else None
+    if found is not None:
+        told = f'"{found[0].strip()}" may be the count after the row, or belong to its last words.'
+        return (
+            own.words_at + found.start(),
+            len(found[0]),
+            told,
+            'A count stands behind a full stop: "... 96 sts."',
+        )
+    return None
+
+
+def with_own_words(line: Line, own: OwnRow, text: str, count: Count | None, place: Span) -> Line | Problem:
+    """Return a line with the words in place of the plain row it was read with.
+
+    Args:
+        line: The line as read with a plain row.
+        own: The row.
+        text: The whole line as written, signs and all.
+        count: The count printed behind the words; None without one.
+        place: Where the words stand.
+    """
+    *lead, row = line.sentences
+    rows = None
+    if isinstance(row, WorkRounds) and isinstance(row.duration, Rounds):
+        rows = row.duration.number if own.rows_at else None
+    elif not isinstance(row, Phrase):
+        return place.problem("own words stand for rows by themselves.", 'Write "Next 2 rows: Own words: ..."')
+    if rows is not None and line.times is not None:
+        return rows.place.problem("the line says twice how many rows it is for.", "Say it once.")
+    rows = rows or line.times
+    if rows is not None and line.numbers:
+        if set(rows.values) != {len(line.numbers)}:
+            return rows.place.problem(f"the line numbers {len(line.numbers)} rows, and says otherwise.")
+        rows = None
+    words = text[own.words_at : own.words_at + len(own.words)].strip()
+    several = len(line.numbers) > 1 or bool(line.every)
+    kept = OwnWords(words.rstrip("."), rows, count, place, own.word, several)
+    head = " ".join(text[: own.words_at].split())  # what the words say of rows and rounds decides nothing
+    return replace(line, sentences=(*lead, kept), rows=line.rows or own.word == "row", times=None, text=head)

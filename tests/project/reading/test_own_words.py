@@ -1,0 +1,175 @@
+"""Rows kept in the page's own words: what is taken off them, and which words need a line that is read."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.instructions import Count, Line, OwnWords, WithYarn
+from stepper.project.problems import Problem, Span
+from stepper.project.reading.wording import Words, read_line
+
+WORDS = Words(sizes=3, size_names=("S", "M", "L"), names={"MC", "A"})
+
+
+def place(offset: int, length: int) -> Span:
+    """Place a stretch on the first row of a file."""
+    return Span(line=1, column=offset + 1, length=length)
+
+
+def read(text: str) -> Line:
+    """Read a line without problems."""
+    reading = read_line(text, place, WORDS)
+    assert reading.problems == ()
+    assert reading.line is not None
+    return reading.line
+
+
+def own_of(line: Line) -> OwnWords:
+    """Return the one sentence in own words."""
+    (own,) = (one for one in line.sentences if isinstance(one, OwnWords))
+    return own
+
+
+def refused(text: str) -> Problem:
+    """Return the one problem of a line."""
+    (problem,) = read_line(text, place, WORDS).problems
+    return problem
+
+
+@pytest.mark.parametrize(
+    ("text", "words", "count"),
+    [
+        ("Own words: *k2, wyif sl2, yb; rep from * across. 96 sts.", "*k2, wyif sl2, yb; rep from * across", (96,)),
+        ("own words:  Twist it!  (96 sts)", "Twist it!", (96,)),
+        ("Own words: Twist it – 96 sts.", "Twist it", (96,)),
+        ("Own words: twist. 96 (98, 100) sts", "twist", (96, 98, 100)),
+        ("Own words: twist. 96 sts rem.", "twist", (96,)),
+        ("Own words: Knit. Purl 2 rounds.", "Knit. Purl 2 rounds", None),
+        ("Own words: twist to last 6 sts.", "twist to last 6 sts", None),
+        ("Own words: twist to end, then 3 sts.", "twist to end, then 3 sts", None),
+        ("Own words: k2, “brk” 1 × 3", "k2, “brk” 1 × 3", None),
+    ],
+)
+def test_only_a_count_that_ends_the_words_by_itself_is_taken_off(
+    text: str, words: str, count: tuple[int, ...] | None
+) -> None:
+    """A number in the last words may be any: what is not a sentence of its own stays with them."""
+    own = own_of(read(text))
+    assert own.text == words
+    assert (own.count.number.values if own.count is not None else None) == count
+
+
+def test_the_count_keeps_its_place() -> None:
+    """A problem with it stands under it."""
+    own = own_of(read("Own words: twist. 96 (98, 100) sts."))
+    assert isinstance(own.count, Count)
+    assert (own.count.place.column, own.count.number.place.length) == (19, 12)
+    assert refused("Own words: twist. 96 (98) sts.").column == 19
+    assert refused("Own words, 4 (6) rows: twist.").column == 12
+
+
+@pytest.mark.parametrize(
+    ("text", "label", "numbers", "side", "rows", "several"),
+    [
+        ("Row 5 (RS): Own words: twist.", None, (5,), "RS", None, False),
+        ("Rnds 3-6: Own words: twist.", None, (3, 4, 5, 6), "", None, True),
+        ("Rnds 3-6: Own words, 4 rounds: twist.", None, (3, 4, 5, 6), "", None, True),
+        ("Decrease round: Own words: twist.", "Decrease round", (), "", None, False),
+        ("Next 4 rows: Own words: twist.", None, (), "", (4,), False),
+        ("Own words, 4 (6, 8) rows: twist.", None, (), "", (4, 6, 8), False),
+        ("Own words, two rounds: twist.", None, (), "", (2,), False),
+        ("All WS rows: Own words: twist.", None, (), "WS", None, True),
+    ],
+)
+def test_what_stands_before_them_is_read_as_before_any_row(
+    text: str,
+    label: str | None,
+    numbers: tuple[int, ...],
+    side: str,
+    rows: tuple[int, ...] | None,
+    several: bool,
+) -> None:
+    """She keeps the head of the row as it is printed and puts two words behind it."""
+    line = read(text)
+    own = own_of(line)
+    assert (line.label, line.numbers, line.side or line.every) == (label, numbers, side)
+    assert (own.rows.values if own.rows is not None else None, own.several) == (rows, several)
+    assert own.text == "twist"
+
+
+def test_a_yarn_may_be_taken_up_before_them() -> None:
+    """The yarn of the row is what the stash is reckoned with."""
+    line = read("With A, own words: twist.")
+    assert isinstance(line.sentences[0], WithYarn)
+    assert isinstance(line.sentences[1], OwnWords)
+
+
+def test_a_row_for_some_sizes_has_its_counts_for_these() -> None:
+    """As other rows have."""
+    line = read("Sizes M and L only: Own words: twist. 96 (98) sts.")
+    count = own_of(line).count
+    assert line.only == (1, 2)
+    assert count is not None
+    assert count.number.values[1:] == (96, 98)
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("Own words twist it", "a colon is missing"),
+        ("Own words:", "no words follow"),
+        ("Own words: 96 sts.", "no words follow"),
+        ("Own words: work to the neck, bind off 12 sts, work to end. 60 sts.", "stitches bound off leave an edge"),
+        ("Own words: slip 12 sts onto a holder, twist to end. 60 sts.", "put on hold or taken back there"),
+        ("Own words: hold 12 sts behind, twist. 60 sts.", "put on hold or taken back there"),
+        ("Own words: k20, w&t, p10, w&t.", "the row is turned before its end"),
+        ("Own words: k20, turn and work back.", "the row is turned before its end"),
+        ("Own words: cast on 12 more and join in the round. 60 sts.", "rows become rounds there"),
+        ("Own words: twist, AT THE SAME TIME shape the neck.", "two things are worked at the same time"),
+        ("Own words: cast on 6 sts, twist to end.", "stitches come onto the needles there"),
+        ("Own words: pick up the dropped sts.", "stitches come onto the needles there"),
+        ("Own words: twist the panel (12 sts).", '"(12 sts)." may be the count after the row'),
+        ("Rnds 3-6: Own words, 2 rounds: twist.", "the line numbers 4 rows, and says otherwise"),
+        ("Next 4 rows: Own words, 1 row: twist.", "the line says twice how many rows it is for"),
+    ],
+)
+def test_words_on_which_later_rows_depend_need_a_line_that_is_read(text: str, told: str) -> None:
+    """A row kept in words is one whole row on the stitches on the needles: anything else would be lost."""
+    assert told in refused(text).message
+
+
+@pytest.mark.parametrize("text", ["Own words: twist to end, turn.", "Own words: cast on 6 sts, twist. 60 sts."])
+def test_a_turn_at_the_end_and_stitches_that_are_counted_are_no_hindrance(text: str) -> None:
+    """Rows are turned at their ends anyway."""
+    assert own_of(read(text))
+
+
+def test_a_note_may_speak_of_them() -> None:
+    """What begins as a note is one."""
+    assert not any(isinstance(one, OwnWords) for one in read("Note: Own words: twist.").sentences)
+
+
+def test_the_words_are_no_words_of_the_line() -> None:
+    """"Row" or "round" in free words says nothing of how the piece is worked."""
+    assert read("Rnd 2: Own words: twist over the row below.").text == "Rnd 2: Own words:"
+
+
+@pytest.mark.parametrize(
+    ("text", "column", "meant"),
+    [
+        ("Owm words: twist.", 1, "own"),
+        ("Rnd 2: Own wrods: twist.", 12, "words"),
+        ("Tuck round: Owwn words: twist.", 13, "own"),
+        ("Own words, 4 ronds: twist.", 14, "rounds"),
+        ("Own words: twist. 96 stss.", 22, "sts"),
+    ],
+)
+def test_a_slip_in_the_words_around_them_is_pointed_at(text: str, column: int, meant: str) -> None:
+    """Else the row would be one of no kind, or its count only said."""
+    problem = refused(text)
+    assert (problem.column, problem.hint) == (column, f'Did you mean "{meant}"?')
+
+
+def test_two_other_words_before_a_colon_are_a_label() -> None:
+    """One of the two has to be right before the other is taken for a slip."""
+    assert read("Down wards: Knit.").label == "Down wards"
