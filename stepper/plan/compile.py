@@ -20,6 +20,7 @@ from stepper.plan.state.in_hand import Caches, SectionInHand
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.size_alone import AloneIn, LinesAlone, lines_alone
 from stepper.plan.stitches.round_sources import ChartRound, TwoReadings
+from stepper.project.instructions import Unread
 from stepper.project.model import Project
 from stepper.project.problems import Problem
 
@@ -211,6 +212,7 @@ def _work_garment(
         size=size,
         checking=checking,
         knitted=knitted,
+        partial=_has_unread(project),
         readings=readings,
         fabric=fabric,
         section=SectionInHand(fabric=fabric),
@@ -222,7 +224,7 @@ def _work_garment(
     if own is not None:
         needles.alterations.marks = own.marks
         needles.project = own.project
-        for place, why in own.unfit:
+        for place, why in () if needles.partial else own.unfit:
             needles.report(place, why, "Name a section with such a line, or write it as - note: …")
     for chart in project.charts.values() if knitted else ():
         if chart.caution:
@@ -234,6 +236,12 @@ def _work_garment(
     course.work_all()
     tell_open_turn(needles)
     return needles
+
+
+def _has_unread(project: Project) -> bool:
+    """Return whether a line of the file was not read."""
+    sentences = (each for section in project.sections for line in section.lines for each in line.sentences)
+    return any(isinstance(each, Unread) for each in sentences)
 
 
 def _alone_in(project: Project, needles: Needles, readings: frozenset[SecondReading]) -> AloneIn:

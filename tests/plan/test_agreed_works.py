@@ -15,6 +15,7 @@ from pathlib import Path
 
 import pytest
 
+from stepper.plan.compile import faults_of
 from stepper.project.reader import read_project
 from tests.agreed import compare, compiled_rows, problem_row
 from tests.project.corpus_judge import text_of
@@ -60,6 +61,15 @@ def becomes(lines: list[str]) -> list[str]:
     return rows
 
 
+def unread_beside(lines: list[str]) -> list[str]:
+    """Return what is told of a work besides a line that is not read, in the place of the one behind its first."""
+    first = next(at for at, line in enumerate(lines) if not line.startswith("!"))
+    if len(lines) < first + 3:
+        return []
+    reading = read_project(as_file([*lines[: first + 1], "Frobble the brim.", *lines[first + 2 :]]))
+    return [] if reading.partial is None else [problem_row(each) for each in faults_of(reading.partial)]
+
+
 @pytest.mark.parametrize("kind", KINDS)
 def test_small_works_become_what_was_agreed(kind: str) -> None:
     """A rule that is met only where a page is unlike all others is held nowhere else."""
@@ -67,6 +77,12 @@ def test_small_works_become_what_was_agreed(kind: str) -> None:
         AGREED / f"{kind}.txt",
         [row for name, lines in works(kind).items() for row in (f"@ {name}", *becomes(lines))],
     )
+
+
+def test_beside_a_line_that_is_not_read_the_others_are_judged_as_agreed() -> None:
+    """What follows from the one fault is not told as another, and what is wrong anyway is told at once."""
+    found = {f"@ {name}": unread_beside(lines) for kind in KINDS for name, lines in works(kind).items()}
+    compare(AGREED / "unread" / "faults.txt", [row for name, rows in found.items() if rows for row in (name, *rows)])
 
 
 def test_no_agreed_work_is_left_over() -> None:

@@ -22,7 +22,7 @@ from stepper.plan.stitches.phrase import WorkedPhrase, work_phrase
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.plan.stitches.row_facing import face
 from stepper.project.problems import Span, one_of
-from stepper.project.stitchwork import ChartPart, Element, Mark, Several, Until, Work
+from stepper.project.stitchwork import Across, ChartPart, Element, Mark, PickUp, Several, Until, Work
 
 
 def work_template(template: Template, needles: Needles) -> None:
@@ -131,8 +131,10 @@ def _with_yarn(elements: tuple[Element, ...]) -> Iterator[Work | Until]:
 
 def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
     """Report what does not fit, at the round itself or at the call that repeats it once too often."""
-    if needles.section.shaky and _asks_markers(template.elements):
-        needles.counting.lost = True
+    brings = any(isinstance(element, Across | PickUp) for element in template.elements)
+    missing = needles.partial and needles.counting.unread
+    if (missing and brings) or (needles.section.shaky and _asks_markers(template.elements)):
+        needles.counting.lost = True  # what is missing may be in a line not read
     place, message = misfit.place, misfit.message
     called = needles.line.place
     if called is not None and called.line > place.line and id(template) in needles.caches.fits:

@@ -47,6 +47,8 @@ class Needles:
     """Whether only the counts are wanted, for a size that is not being knitted."""
     knitted: bool = False
     """Whether this is the garment as it is knitted, with the knitter's own alterations."""
+    partial: bool = False
+    """Whether a line of the file was not read: what is not found may stand there."""
     readings: frozenset[tuple[int, int]] = frozenset()
     """Line and column of words that are taken in their second reading."""
 
