@@ -36,6 +36,8 @@ _ALONE_DB = 0.5
 _BEFORE_S, _AFTER_S = 0.25, 0.22
 _WAIT_S, _LONG_WAIT_S = 0.35, 0.9
 _ATTENTIVE_CHUNKS = round(2.0 / CHUNK_S)
+# So long it is looked on behind the address word, and behind the last cue that was seen there: a count takes
+# up to 2.8 s with the word, and has to be over for 0.9 s where it may go on.
 _BYTES_S: Final = HEARING_RATE_HZ * 2
 
 
@@ -114,7 +116,8 @@ class Seeking:
         sound = self._last(_WIDE_CHUNKS)
         wait_s = _LONG_WAIT_S if place.may_go_on else _WAIT_S
         if place.end_s is None or len(sound) / _BYTES_S - place.end_s < wait_s:
-            self._attentive = self._attentive or _ATTENTIVE_CHUNKS
+            if place.end_s is not None or not self._attentive:  # she may be in the middle of a count
+                self._attentive = _ATTENTIVE_CHUNKS
             return None
         self.ago_s = (len(sound) / _BYTES_S - place.start_s, len(sound) / _BYTES_S - place.end_s)
         start = max(0, round((place.start_s - _BEFORE_S) * HEARING_RATE_HZ))

@@ -97,6 +97,16 @@ def test_after_the_word_it_is_looked_on_though_she_is_no_louder_by_then() -> Non
     assert before + 3 <= len(finder.looked_into) <= before + 6
 
 
+def test_a_count_that_takes_longer_than_two_seconds_is_looked_at_until_it_is_over() -> None:
+    """ "Stepper, i have two hundred and fifty seven stitches" takes three, and is soft at its end by then: 12 of 64
+    counts behind the word were lost so, 10 dB above a film."""
+    said_just_now, over = (Place(start_s=1.0, end_s=end_s, may_go_on=True) for end_s in (4.9, 3.9))
+    seeking = Seeking(Finder(*[said_just_now] * 9, over).find)
+    play(seeking, 15.0, ROOM_DB)
+    assert play(seeking, 0.6, NEAR_DB) == []
+    assert len(play(seeking, 4.0, ROOM_DB - 20)) >= 1
+
+
 def test_what_is_dealt_with_is_not_heard_again() -> None:
     """A cue must step once, however often the window still holds it."""
     finder = Finder(None)
