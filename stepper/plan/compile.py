@@ -22,7 +22,7 @@ from stepper.plan.state.size_alone import AloneIn, LinesAlone, lines_alone
 from stepper.plan.stitches.round_sources import ChartRound, TwoReadings
 from stepper.project.instructions import Unread
 from stepper.project.model import Project
-from stepper.project.problems import Problem
+from stepper.project.problems import Problem, Span
 
 _MOST_CHOICES = 12
 """Most ambiguous wordings that are tried both ways; each costs working the garment once more in every
@@ -62,6 +62,10 @@ def compile_plan(project: Project) -> Compiled:
     if not knitted.drafts:
         where = project.sections[0].place
         return Compiled(plan=None, problems=(where.problem("the pattern has no rounds to knit."),))
+    empty = next((draft.line for draft in knitted.drafts if not draft.phrase), None)
+    if empty is not None:
+        where = Span(line=empty, column=1)
+        return Compiled(plan=None, problems=(where.problem("no stitches are worked here."),))
     plan = finish(knitted, project, cautions_of(knitted.cautions))
     return Compiled(plan=plan, problems=(), readings=knitted.readings)
 

@@ -163,7 +163,7 @@ def alike_all_along(drafts: Sequence[DraftRound]) -> Column | None:
     cells: list[Cell] = []
     for draft in drafts:
         first = draft.phrase[0]
-        if len(draft.phrase) > 1 or not isinstance(first, Run) or draft.before != draft.after:
+        if len(draft.phrase) > 1 or not isinstance(first, Run):
             return None
         if stitch(first.stitch).kind is not Kind.PLAIN:
             return None
@@ -403,6 +403,6 @@ def shortest(columns: Sequence[Column]) -> list[Column]:
     """Return the same columns with the fewest cells."""
     period = len(columns[0]) if columns else 1
     for cells in range(1, period):
-        if period % cells == 0 and all(column == column[:cells] * (period // cells) for column in columns):
+        if all(column == column[:cells] * (period // cells) for column in columns):
             return [column[:cells] for column in columns]
     return list(columns)

@@ -131,14 +131,13 @@ def _goes_on(known: Established, cycle: tuple[Template, ...], start: int, needle
     A round between them that goes on in the pattern and changes nothing, as one that hangs in a marker, is
     one of its rounds.
     """
-    if not known.cycle or any(each not in known.cycle for each in cycle):
+    if any(each not in known.cycle for each in cycle):
         return False
     if known.end != start and (known.shaped or known.reached != start):
         return False
     begin, rounds = start - known.start, len(known.cycle)
     return all(
-        draft.template is known.cycle[(begin + at) % rounds]
-        or draft.template == known.cycle[(begin + at) % rounds]
+        draft.template == known.cycle[(begin + at) % rounds]
         for at, draft in enumerate(needles.drafts[start:])
     )
 
@@ -308,7 +307,7 @@ def columns_of(needles: Needles) -> tuple[list[Column], int]:
 
 def _comes_back(known: Established, needles: Needles) -> bool:
     """Return whether the row that comes next is one of the pattern that is worked as the row before looks."""
-    if not known.cycle or needles.drafts[-1].template not in known.cycle:
+    if needles.drafts[-1].template not in known.cycle:
         return False
     following = known.cycle[(len(needles.drafts) - known.start) % len(known.cycle)]
     return asks_pattern(following.elements) and needles.drafts[-1].after == needles.count

@@ -88,7 +88,7 @@ def goes_on_with_name(instruction: WorkRounds, needles: Needles) -> bool:
 
 
 def row_after_last(cycle: tuple[Template, ...], needles: Needles) -> int | None:
-    """Return which row of a pattern follows the row last worked, from 0; None if no row or several do."""
+    """Return which row of a pattern follows the row last worked, from 0; None if nobody can tell."""
     last = needles.drafts[-1] if needles.drafts else None
     if last is not None and last.words:
         return None
@@ -107,7 +107,8 @@ def row_after_last(cycle: tuple[Template, ...], needles: Needles) -> int | None:
             continue
         if join_runs(flatten(made.items)) == worked:
             found.add((number + 1) % len(cycle))
-    return found.pop() if len(found) == 1 else None
+    ways_on = {tuple(row.elements for row in (*cycle[at:], *cycle[:at])) for at in found}
+    return min(found) if len(ways_on) == 1 else None
 
 
 def comes_on_side(number: int, first: str, needles: Needles) -> bool:

@@ -75,7 +75,7 @@ def _last_turned(needles: Needles, piece: int) -> list[int]:
     rows: list[int] = []
     for at in range(len(needles.drafts) - 1, piece - 1, -1):
         codes = _codes(needles.drafts[at])
-        short = "rest" in codes and not codes & {"hold", "return", "pu"}
+        short = "rest" in codes and not codes & {"hold", "return", "pu", "co"}
         if not (short or codes & _TURNS):
             continue
         if rows and rows[-1] - at > _APART:
