@@ -1,7 +1,8 @@
 """Reading along: a round read out run by run at her own pace, without a cue for each. Pure.
 
 The session has no clock. The part that performs the effects is asked to send a `Beat` after a number of
-seconds; a beat overtaken by something else is out of date and changes nothing. Her pace comes from the steps
+seconds; a beat overtaken by something else is out of date and changes nothing. None is asked for while a count is
+made, read back or found off: her hands are not knitting then. Her pace comes from the steps
 so far, and "slower" and "faster" correct it. The last run of the round never finishes by itself: there she is
 told how many stitches there should be, and the round is done when she says so.
 """
@@ -172,9 +173,11 @@ def tell_setting(plan: Plan, before: State, event: ReadingSet, after: State) -> 
 
 
 def next_beat(plan: Plan, state: State) -> tuple[Effect, ...]:
-    """Ask for the beat that ends the current run; no effect unless reading along."""
-    reading = state.reading
+    """Ask for the beat that ends the current run; no effect unless reading along while nothing is asked of her."""
+    reading, knitting = state.reading, state.knitting
     if reading is None or reading.held:  # which ends with its round
+        return ()
+    if knitting.fault is not None or knitting.doubt is not None or knitting.tens is not None:
         return ()
     part = run_at(plan.rounds[state.place.index], state.place.stitch)
     each_s = 60 / stitches_per_minute(state) * reading.factor

@@ -263,3 +263,26 @@ def test_what_is_taken_back_into_another_round_ends_the_reading_and_within_it_ho
     assert (end.state.place, end.state.reading) == (Position(index=3), None)
     within = begun(2, cues.ReadAlong(), cues.Next(), cues.Undo())
     assert (within.state.place, within.state.reading) == (Position(index=2), ReadingAlong(index=2, held=True))
+
+
+@pytest.mark.parametrize(
+    ("asks", "settles"),
+    [
+        (cues.Count(stitches=20), cues.Undo()),
+        (cues.Count(stitches=15, heard=0.2), cues.No()),
+        (cues.CountAloud(), cues.Count(stitches=16)),
+    ],
+)
+def test_reading_waits_while_a_count_is_talked_about_and_goes_on_when_that_is_settled(
+    asks: cues.Cue, settles: cues.Cue
+) -> None:
+    """Her hands count or look then: a clock that went on would take stitches as worked that are not, and drop what it asked.
+
+    Before its first stitch is worked 3 x (2 + 2) + 4 = 16 stitches hang there (common practice: ssk takes two, yo none).
+    """
+    session = _at_lace()
+    _say(session, cues.Next())
+    _say(session, cues.ReadAlong())
+    assert _say(session, asks)[1] is None
+    assert session.state.reading is not None
+    assert _say(session, settles)[1] is not None
