@@ -1,9 +1,9 @@
 """Reading along: a round read out run by run at her own pace, without a cue for each. Pure.
 
 The session has no clock. The part that performs the effects is asked to send a `Beat` after a number of
-seconds; a beat overtaken by something else is out of date and changes nothing. None is asked for while a count is
-made, read back or found off: her hands are not knitting then. Her pace comes from the steps
-so far, and "slower" and "faster" correct it. The last run of the round never finishes by itself: there she is
+seconds; a beat overtaken by something else is out of date and changes nothing. None is asked for while a
+count is made, read back or found off: her hands are not knitting then. Her pace comes from the steps so
+far, and "slower" and "faster" correct it. The last run of the round never finishes by itself: there she is
 told how many stitches there should be, and the round is done when she says so.
 """
 
@@ -173,7 +173,7 @@ def tell_setting(plan: Plan, before: State, event: ReadingSet, after: State) -> 
 
 
 def next_beat(plan: Plan, state: State) -> tuple[Effect, ...]:
-    """Ask for the beat that ends the current run; no effect unless reading along while nothing is asked of her."""
+    """Ask for the beat that ends the current run; no effect unless reading along while nothing is asked."""
     reading, knitting = state.reading, state.knitting
     if reading is None or reading.held:  # which ends with its round
         return ()

@@ -74,6 +74,14 @@ def test_a_number_that_hardly_fits_is_asked_for_again() -> None:
     assert decide([replace(doubtful, number=16)], STRICT) is None
 
 
+def test_a_number_alone_has_to_fit_better_than_one_behind_the_address_word() -> None:
+    """A count that a film drowned in part is like a shorter one: "i count four" for twenty four fitted at -3.6. Who says
+    the name means the program, and is heard at -4."""
+    count = replace(scored("i count four", -3.6), number=4)
+    assert decide([count], STRICT) is None
+    assert decide([count], LOOSE) == count
+
+
 @pytest.mark.parametrize("number", [None, 6.0])
 def test_a_single_word_has_to_fit_wherever_it_is_said(number: float | None) -> None:
     """What noise leaves of "no loop" is like "no", and of a count like a number."""
