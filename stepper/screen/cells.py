@@ -68,6 +68,7 @@ LEGEND: Final = (
     ("t", "through the back loop"),
     ("x", "cable"),
     ("=", "held"),
+    ("?", "as its own words say"),
     ("c", "cast on"),
     ("b", "bind off"),
     (CAUGHT, "float caught behind it"),
@@ -80,6 +81,8 @@ def sign_of(entry: Stitch) -> str:
     """Return the sign of a stitch. Always: at most one letter; empty for a knit stitch alone."""
     if entry.code in _SIGNS:
         return _SIGNS[entry.code]
+    if entry.kind is Kind.OWN:
+        return "?"
     if entry.kind is Kind.INCREASE:
         return "+"
     if entry.kind is Kind.DECREASE:

@@ -166,3 +166,30 @@ def test_a_recording_that_is_missing_is_named(tmp_path: Path) -> None:
     done = stepper("knit", garment(tmp_path), "--hear", tmp_path / "cues.wav")
 
     assert (done.returncode, len(done.stderr.splitlines())) == (4, 1)
+
+
+OWN = CUFF.replace(
+    "      Chart dots, 2 times.\n",
+    "      Own words: *k2, lift the 3rd st over, loop it; rep from * around. 30 sts.\n"
+    "      Own words, 2 rounds: twist every st as the drawing shows.\n",
+)
+
+
+def test_rows_in_own_words_are_said_counted_and_found_again_after_a_kill(tmp_path: Path) -> None:
+    """She knits them by ear like any other; the power may be cut in the middle of them."""
+    path = garment(tmp_path, OWN)
+    sitting = Sitting(path)
+    told = [line for _ in range(6) for line in sitting.say("next step")]
+    assert "Round 6: star knit two, lift the 3rd stitch over, loop it; repeat from star around." in told
+    assert told[-2:] == [
+        "Count now: 30 expected, as printed for this row.",
+        "Round 7: twist every stitch as the drawing shows.",
+    ]
+    sitting.kill()
+    again = Sitting(path)
+    assert again.opening[-1].endswith("twist every stitch as the drawing shows.")
+    assert again.say("count is 30") == ["30, as it should be."]
+    assert again.say("count is 29")[0] == "29: 1 fewer than 30."
+    again.kill()
+    with Journal.read_only(journal_path(path)) as journal:
+        assert restore_state(journal).place.index == 6

@@ -89,3 +89,10 @@ def test_one_column_still_shows_where_a_float_is_caught() -> None:
     assert draw_square(square, yarns(), terminal(), 1, Look(caught=True)).text == "~"
     assert draw_square(square, yarns(), terminal(), 2, Look(caught=True)).text == "~."
     assert draw_square(square, yarns(), terminal(), 2, Look(caught=True, marker=True)).text == "|."
+
+
+@pytest.mark.parametrize("code", ["own", "own 90 to 96"])
+def test_stitches_of_own_words_have_a_sign_that_claims_nothing(code: str) -> None:
+    """A yarn over or a knit stitch drawn there would be made up."""
+    assert sign_of(stitch(code)) == "?"
+    assert "?" in {sign for sign, _ in LEGEND}

@@ -17,6 +17,7 @@ from stepper.project.instructions import OwnWords
 from stepper.project.model import RuleKind
 from stepper.project.problems import Span
 
+_WORD = {1: "more", -1: "fewer"}
 _MARKERS = re.compile(r"\b(?:markers?|mkrs?|pm|sm|slm|rm|m\d?)\b", re.I)
 _NEEDLES = re.compile(r"\b(?:needles?|ndls?|dpns?|n\d)\b", re.I)
 _BOBBLES = re.compile(r"\b(?:bobbles?|mb)\b", re.I)
@@ -87,6 +88,8 @@ def _may_stand_here(own: OwnWords, after: int, needles: Needles) -> bool:
             "Write a line for each row that changes the number, with its count.",
         )
         return False
+    if own.count.change:
+        return True  # what is gained or lost each time is printed, whatever the row begins with
     key = (place.line, place.column)
     first = needles.last.own.setdefault(key, before)
     alone = needles.alterations.as_printed
@@ -117,6 +120,8 @@ def _tell(template: Template, before: int, after: int, needles: Needles, *, lost
         counts = f"{before} before and after as printed"
     else:
         counts = f"{before} before, {after} after as printed"
+        if own.count.change:
+            counts += f", and {abs(after - before)} {_WORD[own.count.change]} each time"
     several = own.several or (own.rows is not None and own.rows.of(needles.size) > 1)
     told = f"the stitches of {'these rows are' if several else 'this row are'} yours: {counts}."
     if lost:

@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import groupby
+from typing import Final
 
 from stepper.craft.figures import format_number
 from stepper.project.instructions import BreakYarn, ChartWork, Line, Needle, WithYarn
@@ -79,11 +80,18 @@ def write_file(pasted: Pasted) -> WrittenFile:
     return WrittenFile(text="\n".join(rows) + "\n", looks=looks, lines=lines, notes=notes)
 
 
+_KEPT: Final = (
+    "# A row that is to be knitted and is not read can be kept in its words, with the stitches after it:",
+    "# Own words: work the motif as on page 3. 96 sts.",
+)
+
+
 def _head(pasted: Pasted) -> list[str]:
     rows = [
         "# Written from the text of a printed pattern. All of the text stands here, in its order. Rows that",
         f"# begin with # are not knitted. Where {MARK} stands, something was not found or not understood:",
         "# put it right, then let `stepper check` read the file.",
+        *(_KEPT if any(piece.kind == "note" for piece in pasted.pieces) else ()),
         "",
     ]
     if pasted.front:

@@ -18,8 +18,8 @@ _STANDING: Final = re.compile(
     rf"(?:^|(?<=\s))# ?{MARK}(?P<row> \(rows? \d[^)]*\))?(?::[ \t]*(?P<why>.*?)|\.)[ \t]*$", re.MULTILINE
 )
 _OF_A_ROW: Final = (
-    'Write the line so that it is read, or a row to be knitted as "Own words: … 96 sts.", with its count; or '
-    "delete this row to keep what it says as a note."
+    'Write the line so that it is read; keep a row to be knitted as "Own words: … 96 sts.", with its count; '
+    "or delete this row to keep what it says as a note."
 )
 _OF_A_VALUE: Final = f"Put it right, or delete the comment ({MARK} and what follows) if it is right already."
 

@@ -120,6 +120,8 @@ def _stitches(plan: Plan, whole: str) -> Iterator[tuple[str, str]]:
     }
     for code in sorted(codes | named):
         entry = stitch(code)
+        if entry.kind is Kind.OWN:
+            continue  # its words stand in the row
         shown = code.upper() if entry.kind is Kind.CABLE else code
         spelled = entry.kind in (Kind.EDGE, Kind.SHIFT) or code in ("turn", "bead", "inc", "dec")
         if not spelled and _stands_in(shown.split()[0] if entry.kind is not Kind.CABLE else shown, whole):

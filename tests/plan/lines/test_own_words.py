@@ -47,7 +47,7 @@ def test_a_row_is_said_in_its_words_and_leaves_what_is_printed() -> None:
         (GROWS, "the stitches of this row are yours: 80 before, 84 after as printed."),
         (f"{OWN} 80 sts.", "the stitches of this row are yours: 80 before and after as printed."),
         (OWN, "the stitches of this row are yours: 80 before and after, as no count is printed behind them."),
-        (f"{OWN} 5 sts dec'd.", "the stitches of this row are yours: 80 before, 75 after as printed."),
+        (f"{OWN} 5 sts dec'd.", "the stitches of this row are yours: 80 before, 75 after as printed, and 5 fewer each time."),
         (
             "Own words, 3 rounds: work the motif of page 3.",
             "the stitches of these rows are yours: 80 before and after, as no count is printed behind them.",
@@ -232,3 +232,11 @@ def test_counts_before_and_after_are_always_as_printed(
     own = [each for each in plan.rounds if each.words]
     assert [(each.before, each.after) for each in own] == wanted
     assert plan.rounds[-1].after == count
+
+
+def test_what_a_row_gains_each_time_is_gained_each_time() -> None:
+    """By hand: 80 and four times 4 more is 96; the count that the page prints at the end is checked."""
+    work = RING + "Own words: lift twice. 4 sts inc'd.\nKnit 1 round.\nRep last 2 rounds 3 times. {n} sts."
+    plan = plan_of(project(work.format(n=96)))
+    assert [each.after for each in plan.rounds if each.words] == [84, 88, 92, 96]
+    assert "the pattern prints 95 stitches; the lines so far come to 96" in faults(project(work.format(n=95)))

@@ -175,3 +175,35 @@ def test_the_smaller_needle_of_a_page_is_that_of_its_list() -> None:
     assert plan is not None
     assert [round_.needle_mm for round_ in plan.rounds[:2]] == [3.5, 3.5]
     assert plan.rounds[-1].needle_mm == 4.0
+
+
+TORN = """Fern cap
+
+Sizes: S (M)
+Gauge: 20 sts and 28 rows = 10 cm on 4 mm needles
+Yarn: main yarn
+
+Brim
+CO 80 (88) sts. Join in the round.
+*K2, p2; rep from * around. Work 6 rounds.
+Next rnd: *K2, brkyobrk; rep from * around. 80 (88) sts.
+Knit 4 rounds.
+Bind off.
+"""
+
+
+def test_a_row_that_is_not_read_is_offered_to_be_kept_and_not_kept_by_itself() -> None:
+    """What it does to her stitches is hers to vouch for, so it stays a note under its mark until she says so."""
+    made = write_file(take_apart(TORN)).text
+    assert "# Own words: work the motif as on page 3. 96 sts.\n" in made.split("title:", maxsplit=1)[0]
+    assert "\n      Own words" not in made
+    assert made.count("# LOOK (row") == 1
+    kept = re.sub(r" *# LOOK \(row.*\n( *)Note: Next rnd: ", r"\1Next rnd: Own words: ", made)
+    project = read_project(re.sub(r" *# LOOK.*", "", kept)).project
+    assert project is not None
+    assert [each.words for each in plan_of(project).rounds if each.words] == ["*K2, brkyobrk; rep from * around"]
+
+
+def test_a_page_that_is_read_needs_no_such_offer() -> None:
+    """It would only be one thing more to read."""
+    assert "Own words" not in write_file(take_apart(TORN.replace("brkyobrk", "p2"))).text

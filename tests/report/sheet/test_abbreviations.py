@@ -8,11 +8,14 @@ from pathlib import Path
 import pytest
 
 from stepper.craft.stitches import ENTRIES, Kind, find_stitch, stitch
+from stepper.project.reader import read_project
 from stepper.report.sheet.abbreviations import explain_stitch, explain_yarn, list_abbreviations
 from stepper.report.sheet.blocks import RoundTable
 from stepper.report.sheet.rounds import lay_out_rounds
 from stepper.sitting.project_file import load_project
+from tests.plan.test_compile import plan_of
 from tests.plans import plan
+from tests.project.samples import project
 
 SHIPPED = sorted((Path(__file__).parents[3] / "sample_projects").glob("*.yaml"))
 
@@ -83,3 +86,13 @@ def test_words_are_listed_behind_the_stitches() -> None:
     made = plan(("body", ["co8", "k8", "(k1:A k2tog k1)x2"]))
     found = [word for word, _ in list_abbreviations(made, ["K8.", "*k1 A, k2tog; rep from * to end of rnd."])]
     assert found[-4:] == ["k", "k2tog", "rep", "rnd"]
+
+
+def test_own_words_need_no_abbreviation() -> None:
+    """What their stitches are stands in the row itself."""
+    text = project("Cast on 20 sts.\nJoin in the round.\nOwn words: twist on your own. 24 sts.\nKnit 1 round.")
+    made, file = plan_of(text), read_project(text).project
+    assert file is not None
+    (table,) = [block for block in lay_out_rounds(made, file) if isinstance(block, RoundTable)]
+    assert any("Twist on your own." in row.words for row in table.rows)
+    assert not any("own" in short for short, _ in list_abbreviations(made, ["Twist on your own."]))
