@@ -90,7 +90,7 @@ class Sitting:
             return self._told(self.session.consider_opening(self.at, self.session.state.fingerprint))
         if what == "the beat":
             beat = self.beats[-1]
-            self.now += timedelta(seconds=beat.seconds - SECONDS)
+            self.now += timedelta(seconds=round(beat.seconds) - SECONDS)
             return self._told(self.session.consider(Beat(at=self.at, seq=beat.seq)))
         if what == "a long silence":
             self.now += timedelta(minutes=12)

@@ -268,7 +268,7 @@ def test_what_is_taken_back_into_another_round_ends_the_reading_and_within_it_ho
 @pytest.mark.parametrize(
     ("asks", "settles"),
     [
-        (cues.Count(stitches=20), cues.Undo()),
+        (cues.Count(stitches=20), cues.Count(stitches=16)),
         (cues.Count(stitches=15, heard=0.2), cues.No()),
         (cues.CountAloud(), cues.Count(stitches=16)),
     ],

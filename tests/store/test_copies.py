@@ -84,6 +84,18 @@ def test_a_journal_does_not_delete_anothers_copies(path: Path, entry: MakeEntry)
     assert others <= set(Copies(path).listed())
 
 
+def test_the_name_of_a_copy_ends_in_how_many_entries_it_has_and_eight_letters_of_the_journals_name(
+    path: Path, entry: MakeEntry
+) -> None:
+    """Copies of before are known by their names: with another number of letters they would count as another garment's."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1), entry(2), entry(3)])
+    (copy,) = Copies(path).listed()
+    mark = Copies(path).mark()
+    assert mark is not None
+    assert copy.stem.rsplit("-", 3)[1:] == ["entry", "00003", mark.journal[:8]]
+
+
 def test_where_there_is_no_copy_none_reaches_any_entry(path: Path) -> None:
     """Nought entries, as of a journal that is empty; below nought would be fewer than none."""
     assert Copies(path).reach("a1") == 0

@@ -53,6 +53,7 @@ def test_nothing_is_overwritten_when_a_journal_is_put_in_place(path: Path) -> No
 
     assert path.read_bytes() == b"journal"
     assert aside is not None
+    assert not any(each.exists() for each in log_paths(path))  # it would be worked into the new journal
     assert sorted(listing(path.parent).values()) == sorted(
         [b"journal", b"something", *(each.name.encode() for each in log_paths(path))]
     )

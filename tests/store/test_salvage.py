@@ -6,6 +6,7 @@ import pytest
 
 from stepper.store.copies import Copies
 from stepper.store.examination import examine
+from stepper.store.history import read_newest
 from stepper.store.images import open_image
 from stepper.store.records import Newest
 from stepper.store.salvage import ReadableRows, SalvagedJournal, salvage
@@ -59,6 +60,21 @@ def test_a_journal_put_together_again_keeps_its_title(whole: Original) -> None:
         for image in (whole.path.read_bytes(), salvaged.image)
     )
     assert found == own != (whole.path.stem,)
+
+
+def test_a_journal_read_without_copies_has_its_project_texts_and_says_how_far_it_goes(whole: Original) -> None:
+    """Without the text that was in force nobody knows what its entries meant. Both texts, and the end, are those kept."""
+    findings = ReadableRows()
+    findings.look_through(whole.path, whole.path.read_bytes())
+    salvaged = salvage(whole.path, findings, [], "Cuff")
+
+    assert salvaged is not None
+    connection = open_image(whole.path, salvaged.image)
+    texts = tuple(text for (text,) in connection.execute("SELECT project_text FROM plan ORDER BY number"))
+    assert texts == whole.texts
+    kept = read_newest(open_image(whole.path, whole.path.read_bytes()))
+    assert salvaged.newest == read_newest(connection) == kept
+    assert (kept.seq, kept.plan) == (len(whole.bodies), len(whole.texts))
 
 
 def test_a_copy_and_what_is_behind_the_damage_make_the_whole(whole: Original) -> None:
