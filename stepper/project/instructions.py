@@ -157,6 +157,8 @@ class Leg:
     """How far apart, if the words give a length instead of rows (`every 2 cm`)."""
     between: bool = False
     """Whether `until` counts the stitches between two markers, not all."""
+    each: bool = False
+    """Whether the words name each row (`every row`, `next 3 rows`), and not only how often (`3 times`)."""
 
 
 @dataclass(frozen=True, slots=True)

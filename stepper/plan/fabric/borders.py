@@ -37,8 +37,8 @@ def keep_borders(before: Sequence[Column], after: list[Column], draft: DraftRoun
 def _with_border(before: Sequence[Column], after: list[Column]) -> list[Column]:
     """Return columns after a row with the garter edge that begins the row before it."""
     wide = border_of(before)
-    if not wide or border_of(after) == wide:
-        return after
+    if not wide or border_of(after) == wide or any(map(_is_garter, before[wide : wide + 2 * WIDEST])):
+        return after  # no edge, one that is as wide as it was, or columns of a broken rib
     inner = next((column for column in after[wide:] if not _is_garter(column)), None)
     if inner is None:
         return after

@@ -30,7 +30,12 @@ from stepper.plan.lines.returned import take_back
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.set_apart import take_as_the_others
 from stepper.plan.lines.shaping.edge_shaping import work_at_edge
-from stepper.plan.lines.shaping.intervals import find_named_round, work_at_intervals, work_edge_rows
+from stepper.plan.lines.shaping.intervals import (
+    find_named_round,
+    none_in_size,
+    work_at_intervals,
+    work_edge_rows,
+)
 from stepper.plan.lines.shaping.side_by_side import work_together
 from stepper.plan.lines.stripes import work_stripes
 from stepper.plan.model import Run, runs_written
@@ -72,7 +77,7 @@ from stepper.project.instructions import (
 )
 from stepper.project.laying_out import BeginFurther, MarkEvery, MarkRow, MoveOver, OverNeedles, SetApart
 from stepper.project.pattern_heads import key_of
-from stepper.project.stitchwork import Across, Element, Hold, Mark, PickUp, Work
+from stepper.project.stitchwork import Across, Element, Hold, Mark, Numbers, PickUp, Work
 
 _MADE_AGAIN = re.compile(
     r"make\s+(?:[2-9]|two|three|four|five|six)\b(?!\s+(?:st|button|eyelet|tassel|pompom))", re.IGNORECASE
@@ -115,6 +120,14 @@ def _(instruction: Phrase, needles: Needles) -> None:
         return
     if work_blended_phrase(instruction, needles):
         return
+    none = _casts_on_none(instruction.elements, needles)
+    if none is not None:
+        if not needles.count:
+            needles.report(none.place, "no stitch is cast on here, and the piece has none.")
+            needles.lose()
+        else:
+            none_in_size(none, needles)
+        return
     if needles.count and all(isinstance(one, Work) and one.stitch == "co" for one in instruction.elements):
         row = "row" if needles.flat else "round"
         told = f"taken as cast on at the beginning of the next {row}, as a step of its own."
@@ -123,6 +136,14 @@ def _(instruction: Phrase, needles: Needles) -> None:
     _close_round(instruction, needles)
     if not _only_edge(instruction.elements):
         establish((template,), needles, start=len(needles.drafts) - 1)
+
+
+def _casts_on_none(elements: tuple[Element, ...], needles: Needles) -> Numbers | None:
+    """Return the number of a line that only casts on, and in this size no stitch; None of any other."""
+    numbers = [one.times for one in elements if isinstance(one, Work) and one.stitch == "co"]
+    if not numbers or len(numbers) < len(elements) or any(number.of(needles.size) for number in numbers):
+        return None
+    return numbers[0]
 
 
 def _close_round(instruction: Phrase, needles: Needles) -> None:

@@ -259,14 +259,25 @@ def stretch_named(name: str, needles: Needles, drafts: Sequence[int]) -> tuple[i
         opened = [at for at in drafts if _opens_armhole(needles.drafts[at])]
         own = [at for at in own if needles.drafts[at].before != needles.drafts[at].after]
         own = [at for at in own if at in opened] or own
-        if not own and _stem(name) in ("armhole", "underarm"):
-            own = opened
+        if _stem(name) in ("armhole", "underarm"):
+            own = _with_bound_off(own, opened) if own else opened
     if not own:
         return None
     end = own[0]
     while end in drafts and end in own:
         end += 1
     return own[0], end
+
+
+def _with_bound_off(own: list[int], opened: list[int]) -> list[int]:
+    """Return the rows of an armhole with those right before them that bind off for it and do not say so.
+
+    "BO 4 sts at beg of next 2 rows. Dec 1 st at armhole edge …": it begins with the stitches bound off.
+    """
+    first = own[0]
+    while before := [at for at in opened if first - 2 <= at < first]:
+        first = before[0]
+    return [*range(first, own[0]), *own]
 
 
 def _texts(needles: Needles) -> dict[int, str]:

@@ -290,6 +290,9 @@ class Cursor(RowRepeats):
         self.need(times, f"hold {times}", element.place)
         if self.turned:
             self._close_turn(times, element.place, items)
+        elif self.facing.around and self.facing.wrong and self.used and times == self.facing.room - self.used:
+            # A heel from the middle of the sole: both turns are its edges, and rows follow on it.
+            self.parted = True
         self.held.append((name, times))
         self.advance(Run("hold", times, name), items)
 

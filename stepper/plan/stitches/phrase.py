@@ -86,10 +86,9 @@ def work_phrase(
     used, made = cursor.used, cursor.made
     worked = tuple(items)
     _leave_rest(cursor, items, count, place)
-    placed = tuple(sorted({place for place in cursor.placed if 0 < place < cursor.made}))
     after = count - used + made
-    left = leave(met, worked, used=used, made=made, placed=placed, turned=cursor.turned)
-    if met.begins_at_turn and method == "german":
+    left = _left_behind(cursor, worked, used=used, made=made)
+    if met.begins_at_turn and method == "german" and not (met.around and cursor.parted):
         items = _with_double_stitch(items)
     return WorkedPhrase(
         items=(Run("rest", met.lead, yarn), *items) if met.lead else tuple(items),
@@ -107,12 +106,28 @@ def work_phrase(
     )
 
 
+def _left_behind(cursor: Cursor, worked: tuple[Item, ...], *, used: int, made: int) -> Left:
+    """Return the places on the needles after a row, as seen from the right side.
+
+    Behind a wrong-side row that put the rest of a ring on hold, both turns are the edges of what is left.
+    """
+    met, after = cursor.facing, cursor.facing.count - used + made
+    placed = tuple(sorted({place for place in cursor.placed if 0 < place < cursor.made}))
+    if met.around and cursor.parted:
+        markers = sorted(after - mark for mark in placed if 0 < mark < after)
+        return Left(markers=tuple(markers), gap=None, turns=(), passed=False)
+    return leave(met, worked, used=used, made=made, placed=placed, turned=cursor.turned)
+
+
 def _leave_rest(cursor: Cursor, items: list[Item], count: int, place: Span) -> None:
     """Leave on the needle what the round does not reach, where it says so."""
     met, used = cursor.facing, cursor.used
     rest = met.room - used
     if not rest:
         return
+    if cursor.called and met.end and not cursor.turned:
+        told = f"the line works stitches from hold and not the {rest} that are on the needles besides."
+        raise MisfitError(place, told, 'Put those on hold first, or say how they are worked: ", k to end".')
     if not (cursor.turned or used == met.end):
         _require_nothing_left(tuple(items), count, used, rest, place)
     cursor.advance(Run("rest", rest, cursor.yarn), items)

@@ -168,7 +168,7 @@ class OccasionBuilder(ElementBuilder):
         rows = self._numbers(number) if number is not None else self._one(place)
         side = next((side_of(str(child)) for child in tree.children if type_of(child) == "SIDE"), "")
         if tree.data in ("when_next", "when_rows", "when_side"):
-            legs = (Leg(self._one(place), rows, False, side), *legs)
+            legs = (Leg(self._one(place), rows, False, side, each=not side), *legs)
         return None, legs
 
     def _with_first(
@@ -195,7 +195,7 @@ class OccasionBuilder(ElementBuilder):
         made = self.so_often(tree.children[-1], every, side)
         if tree.data == "leg_length":
             return Leg(made.every, made.times, made.more, "", made.until, self._length(token))
-        return made
+        return replace(made, each=True) if tree.data == "leg_each" else made
 
     def filling(self, tree: Any) -> Leg:
         """Read an interval without an end of its own, which is that of the rounds beside it."""

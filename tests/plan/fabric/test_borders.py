@@ -52,3 +52,20 @@ def test_an_edge_has_few_stitches() -> None:
     assert border_of([GARTER] * 3 + [PLAIN] * 9) == 3
     assert border_of([PLAIN] * 9) == 0
     assert border_of([GARTER] * (WIDEST + 1) + [PLAIN] * 9) == 0
+
+
+def test_a_broken_rib_that_ends_on_a_purl_has_no_garter_edge() -> None:
+    """Its purl columns look like an edge in garter; beside a decrease two of them became knit, in silence.
+
+    Worked out by hand: of twelve columns (k, p in turn) the first decrease takes the eleventh, the next one the ninth.
+    """
+    work = (
+        "Cast on 12 sts. Work flat.\nRow 1 (RS): *K1, p1; rep from * to end.\nRow 2: Purl.\nRep rows 1 and 2 twice.\n"
+        "Keeping pattern correct, dec 1 st at end of every RS row 3 times.\nWork 2 rows even in pattern.\nBind off."
+    )
+    assert rows(work)[7:12:2] == [
+        "k1, (p1, k1) 4 times, dec, p1",
+        "(k1, p1) 4 times, dec, p1",
+        "k1, (p1, k1) 3 times, dec, p1",
+    ]
+    assert rows(work)[13] == "k1, (p1, k1) 3 times, p2"

@@ -64,3 +64,13 @@ def test_rows_behind_a_hold_go_back_from_it() -> None:
     assert [round_.side for round_ in plan.rounds[4:10]] == ["WS", "RS"] * 3
     named = plan_of(project(f"{hold}Row 1 (RS): K to end.\nRow 2: P to end.\nBind off."))
     assert [round_.side for round_ in named.rounds[4:6]] == ["RS", "WS"]
+
+
+def test_a_heel_lies_between_a_turn_and_what_is_held_in_the_row_back() -> None:
+    """Both turns are the edges of the heel: taken for a short row, a double stitch came in, and rounds behind it."""
+    page = "Cast on 48 sts. Join in the round.\nKnit 2 rounds.\nK16, turn. P32, place rem 16 sts on hold.\n"
+    plan = plan_of(project(f"{page}Work 4 rows in stockinette.\nBind off."))
+    back, *rows = plan.rounds[4:-1]
+    assert [(run.stitch, run.times) for run in back.runs] == [("p", 32), ("hold", 16)]
+    assert [(round_.flat, round_.side, round_.after) for round_ in rows] == [(True, "RS", 32), (True, "WS", 32)] * 2
+    assert not any("double stitch" in warning.text for warning in plan.warnings)

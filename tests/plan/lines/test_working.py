@@ -166,3 +166,8 @@ def test_markers_stand_between_stitches_of_the_round(every: int, markers: tuple[
         assert f"a marker every {every} stitches does not go on 5 stitches" in faults(work)
     else:
         assert plan_of(work).rounds[1].markers == markers
+
+
+def test_nothing_is_cast_on_with_no_stitch() -> None:
+    """A size with 0 stitches got a round of none."""
+    assert "no stitch is cast on here" in faults(project("Cast on 0 sts.\nJoin in the round.\nBind off."))

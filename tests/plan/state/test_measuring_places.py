@@ -81,3 +81,18 @@ def test_a_front_that_is_longer_already_is_told() -> None:
     head = BACK.replace("{rows}", "4")
     front = "Cast on 40 sts. Work flat.\nWork 6 rows in stockinette.\nWork even until front measures same as back to armhole."
     assert "the piece is as long already." in faults(project(front, head=head, sizes="one", size="one"))
+
+
+def test_an_armhole_begins_with_the_stitches_bound_off_for_it() -> None:
+    """Measured from the first decrease "at armhole edge", a front came out two rows longer than its back.
+
+    28 rows are 10 cm: from the bind-off 5 cm are 14 rows.
+    """
+    work = (
+        "Cast on 50 sts.\nWork flat.\nWork 4 rows in stockinette.\nBO 4 sts at beg of next row.\nPurl 1 row.\n"
+        "Dec 1 st at armhole edge of next and foll alt row.\n"
+        "Work even until armhole measures 5 cm, ending with a WS row.\nBind off."
+    )
+    plan = plan_of(project(work))
+    assert plan.rounds[5].instruction.startswith("bind off 4")
+    assert len(plan.rounds[5:-1]) == 14

@@ -11,7 +11,9 @@ from stepper.plan.stitches.row_elements import MisfitError
 from stepper.plan.stitches.run_repeats import laid_flat
 from stepper.project.instructions import Phrase
 from stepper.project.problems import Span
+from tests.plan.test_compile import faults, plan_of
 from tests.project.reading.test_wording import only
+from tests.project.samples import project
 
 HERE = Span(line=1, column=1)
 
@@ -147,3 +149,11 @@ def test_a_slip_of_the_pen_makes_no_round_of_a_hundred_thousand_stitches() -> No
     """Each pass of the repeat is small, and thirty of them are not."""
     with pytest.raises(MisfitError, match="more stitches than any round has"):
         work("*K1, (yo) 9999 times; rep from * to end.", 30)
+
+
+def test_a_row_across_held_stitches_says_what_becomes_of_those_on_the_needles() -> None:
+    """"K across sleeve sts" with the body still on the needles made one tube of both, in silence."""
+    page = "Cast on 60 sts. Join in the round.\nK40, place next 20 sts on hold for sleeve.\nKnit 1 round.\n"
+    assert "not the 40 that are on the needles" in faults(project(f"{page}K across sleeve sts.\nKnit 2 rounds."))
+    whole = plan_of(project(f"{page}K across sleeve sts, k to end.\nBind off."))
+    assert whole.rounds[-1].before == 60

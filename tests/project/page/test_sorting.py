@@ -23,10 +23,16 @@ def bare(text: str) -> str:
 
 
 def sorted_signs(text: str) -> str:
-    """Return the kind of the piece that each sign of a page stands in, as text to compare: a word a sign."""
-    kinds = []
+    """Return the kind of the piece that each sign of a page stands in, as text to compare: a word a sign.
+
+    The comma at which a row is cut in two ("With CC, pick up and knit 80 sts") belongs to the first of them.
+    """
+    kinds: list[str] = []
+    whole = bare(text)
     for piece in take_apart(text).pieces:
-        kinds += [piece.front or piece.kind] * len(bare(piece.text))
+        words = bare(piece.text)
+        cut = whole[len(kinds) :].startswith((f",{words}", f";{words}"))
+        kinds += kinds[-1:] * cut + [piece.front or piece.kind] * len(words)
     return "\n".join(kinds)
 
 
@@ -144,6 +150,15 @@ def test_no_instruction_is_ever_passed_over(page: tuple[str, list[str]]) -> None
         found = set(kinds[at : at + len(bare(words))])
         assert found <= {"line", "note"}, f"{words}: {', '.join(sorted(found))}"
         at += len(bare(words))
+
+
+def test_what_follows_a_row_cut_at_its_comma_stands_where_it_did() -> None:
+    """Counted sign by sign, a comma that falls away once made a line of the heading behind it."""
+    text = "You need two balls of wool, 100 g each. With CC, pick up and knit 80 sts.\nBreak yarn.\n\nFINISHING\n"
+    kinds, whole = sorted_signs(text).split("\n"), bare(text)
+    assert len(kinds) == len(whole)
+    assert set(kinds[whole.index("WithCC") : whole.index("FINISHING")]) == {"line"}
+    assert set(kinds[whole.index("FINISHING") :]) == {"heading"}
 
 
 @pytest.mark.parametrize(

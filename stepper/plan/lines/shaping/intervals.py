@@ -96,7 +96,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         work_template(template, needles)
     since = worked_since(instruction, template, needles)
     literal, template = template, take_right_side(instruction, template, since, needles)
-    shifted = template is not literal
+    sided, shifted = template, template is not literal
     before_it = ground(needles) if needles.section.pattern else ""
     goes_on = bool(needles.section.pattern) and (goes_on_with(template) or before_it == "garter")
     if not goes_on and before_it in ("pattern", "unknown"):
@@ -108,6 +108,8 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         )
     before, worked = len(needles.findings), 0
     for plain, leg in occasions(legs(instruction, needles), needles, since=since):
+        if shifted:
+            template = literal if leg.every.of(needles.size) % 2 else sided
         following = come_closer(template, needles) if closer and worked else template
         if following is None:
             return
@@ -179,11 +181,16 @@ def as_shown(template: Template, needles: Needles) -> Template:
 def alternates(leg: Leg, template: Template, instruction: AtIntervals, needles: Needles) -> bool:
     """Report a shaping of one side that comes after an odd number of rows: every other one changes sides.
 
-    "Repeat the row 3 times" means each next row of its side, and says so in the same words as "every row".
+    "Repeat the row 3 times" means each next row of its side; "every row 3 times" says each row.
     """
     every = leg.every.of(needles.size)
-    least = 1 if instruction.label.startswith((ALIKE, BESIDE, CLOSER, ONWARDS)) else 3
+    each = leg.each or instruction.label.startswith((ALIKE, BESIDE, CLOSER, ONWARDS))
+    least = 1 if each else 3
     if leg.length is not None or every % 2 == 0 or every < least:
+        return False
+    if leg.each and leg.times is not None and leg.times.of(needles.size) == 1:
+        told = f"the shaping is worked on {template.side} rows, and the next row is none: "
+        needles.warn(leg.every.place, f"{told}taken as the one behind it.")
         return False
     needles.report(
         leg.every.place,
@@ -320,7 +327,8 @@ def take_right_side(
 
     Shaping is worked on the right side unless a pattern says otherwise: common practice. Counted from the
     next row, as in the round, "every other row" behind a wrong-side row would only meet wrong-side rows. Each
-    is worked a row earlier, so that a line of so many times still takes the rows that it prints.
+    is worked a row earlier, so that a line of so many times still takes the rows that it prints. The others
+    of the line, those in every row or every third, are worked as they fall.
 
     Args:
         instruction: The shaping.
@@ -332,7 +340,7 @@ def take_right_side(
     asked = instruction.legs
     if instruction.round is None or instruction.first is not None or since or not needles.flat:
         return template
-    if template.side or any(leg.side or leg.every.of(needles.size) % 2 for leg in asked):
+    if template.side or asked[0].every.of(needles.size) % 2 or any(leg.side for leg in asked):
         return template
     here = max(needles.section.start, piece_begun(needles))
     if any(_is_like(draft, template) for draft in needles.drafts[here:]):

@@ -161,7 +161,8 @@ def _put_down(
             as it does alone.
     """
     since = worked_since(part, template, needles) if beside and part.after is None else 0
-    template = take_right_side(part, template, since, needles, behind=at - here)
+    literal, template = template, take_right_side(part, template, since, needles, behind=at - here)
+    as_it_falls = literal if template is not literal else None
     if not any(leg.side for leg in part.legs):
         template = as_shown(template, needles)
     if part.first is not None:
@@ -178,16 +179,18 @@ def _put_down(
             told = "side by side, shapings each need rows between them and a number of times."
             needles.report(leg.every.place, told, "Write every how many rows, and how often.")
             return
+        odd = leg.every.of(needles.size) % 2 == 1
+        worked = as_it_falls if as_it_falls is not None and odd else template
         for _ in range(leg.times.of(needles.size)):
             plain, since = leg.every.of(needles.size) - 1 - since, 0
-            if needles.flat and template.side:
+            if needles.flat and worked.side:
                 lands = needles.side if (at - here + plain) % 2 == 0 else other_side(needles.side)
-                if lands != template.side:
-                    if alternates(leg, template, part, needles):
+                if lands != worked.side:
+                    if alternates(leg, worked, part, needles):
                         return
                     plain = plain - 1 if plain else 1
             at += plain + 1
-            schedule.due.setdefault(at, []).append(template)
+            schedule.due.setdefault(at, []).append(worked)
 
 
 def _filled(every: tuple[Leg, ...], rounds: int | None, at: int, needles: Needles) -> tuple[Leg, ...]:

@@ -233,3 +233,27 @@ def test_in_garter_stitch_a_shaping_is_worked_alike_on_both_sides() -> None:
     rows = "Knit 4 rows.\nDec row: K1, ssk, k to end.\nRep dec row every 3rd row twice."
     plan = plan_of(project(f"Cast on 40 sts. Work flat.\n{rows}", sizes="one", size="one"))
     assert [(each.side, each.after) for each in plan.rounds if each.before > each.after > 0] == [("RS", 39), ("WS", 38), ("RS", 37)]
+
+
+@pytest.mark.parametrize("rows", ["every row 3 times", "on next 3 rows", "every RS row twice, then every row 3 times"])
+def test_a_right_side_row_asked_for_in_each_row_is_refused(rows: str) -> None:
+    """It was worked on every second row, in silence: twice as long, and the edge half as steep."""
+    page = "Cast on 40 sts.\nWork flat.\nDec row (RS): K1, ssk, k to last 3 sts, k2tog, k1.\nPurl 1 row.\n"
+    assert "so often it also falls on others" in faults(project(f"{page}Rep dec row {rows}.\nBind off."))
+
+
+def test_a_right_side_row_asked_for_so_often_comes_on_its_side() -> None:
+    """"Rep dec row 3 times" names no row between: common practice."""
+    page = "Cast on 40 sts.\nWork flat.\nDec row (RS): K1, ssk, k to last 3 sts, k2tog, k1.\n"
+    plan = plan_of(project(f"{page}Rep dec row 3 times.\nBind off."))
+    assert [round_.after for round_ in plan.rounds[1:-1]] == [38, 38, 36, 36, 34, 34, 32]
+
+
+def test_a_shaping_in_every_other_row_and_then_in_every_row_begins_on_the_right_side() -> None:
+    """A sleeve cap: behind two rows bound off, every other row would else be a wrong-side one, up to the last."""
+    page = "Cast on 50 sts.\nWork flat.\nWork 4 rows in stockinette.\nBO 4 sts at beg of next 2 rows.\n"
+    line = "Dec 1 st at each end of every alt row until 36 sts rem, then every row until 30 sts rem."
+    plan = plan_of(project(f"{page}{line}\nBind off."))
+    shaped = [(round_.side, round_.after) for round_ in plan.rounds[7:-1] if round_.shaping]
+    assert shaped == [("RS", 40), ("RS", 38), ("RS", 36), ("WS", 34), ("RS", 32), ("WS", 30)]
+    assert any("right-side rows are taken" in warning.text for warning in plan.warnings)

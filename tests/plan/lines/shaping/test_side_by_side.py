@@ -165,3 +165,10 @@ def test_a_length_of_which_one_round_is_left_is_that_round() -> None:
     start = "Cast on 40 sts. Join in the round.\nDec rnd: K1, k2tog, k to end.\nKnit {} rounds.\n"
     assert shaped(start.format(12) + line) == ([1, 14], 14)
     assert "measures 5 cm already" in faults(project(f"{start.format(13)}{line}\nBind off."))
+
+
+@pytest.mark.parametrize("often", ["every 3rd row", "every row"])
+def test_a_right_side_row_that_also_falls_on_others_is_refused_beside_another(often: str) -> None:
+    """Every second of them was moved by a row, in silence, as it is not where it stands alone."""
+    line = f"Rep armhole dec row {often} 4 times, at the same time rep neck dec row every 4th row 3 times."
+    assert "so often it also falls on others" in faults(project(f"{BOTH}Purl 1 row.\n{line}\nBind off."))
