@@ -31,18 +31,18 @@ class WorkedPhrase:
     """Stitches put on hold: name and number."""
     left: Left
     """The places on the needles after it."""
-    behind: tuple[JustWorked, ...] = ()
+    behind: tuple[JustWorked, ...]
     """Stitches of its own that go on hold, in the order worked."""
-    turned: bool = False
-    parted: bool = False
+    turned: bool
+    parted: bool
     """Whether it ended at a turn with the rest put on hold, so that rows follow."""
-    returned: tuple[str, ...] = ()
+    returned: tuple[str, ...]
     """Names of held stitches that came back."""
-    begins: int = 0
+    begins: int
     """Where the next round begins, if a marker for that was placed within this one; else 0."""
-    ends: tuple[int, ...] = ()
+    ends: tuple[int, ...]
     """Where the needles of a sock end after it, but the last. Unit: stitches from the beginning."""
-    charts: tuple[tuple[str, int], ...] = ()
+    charts: tuple[tuple[str, int], ...]
     """Charts worked over a part of it: name and round."""
 
 

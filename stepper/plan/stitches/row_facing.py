@@ -149,7 +149,7 @@ def leave(
         turns |= {after - end if wrong else end for end in facing.turns_behind}
     if turned:
         gap = outside(made)
-        if facing.around or gap in (0, after):
+        if facing.around:
             gap %= max(after, 1)
         turns.add(gap)
     return Left(
