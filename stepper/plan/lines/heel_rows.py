@@ -31,20 +31,19 @@ def as_far_as_meant(template: Template, needles: Needles) -> Template:
     Raises:
         MisfitError: nobody can tell.
     """
-    last = template.elements[-1] if template.elements else None
     _refuse_open_end(template, needles)
-    across = isinstance(last, Until) and last.goal == "end" and last.name == "across"
+    *before, last = _worked(template) or (None,)
     gap = needles.short_rows.gap
-    if not across or needles.flat or gap is None or needles.line.around:
+    if not isinstance(last, Until) or last.goal != "end" or last.name != "across":
         return template
-    assert isinstance(last, Until)
-    wrong = needles.side == "WS"
-    side, turns = needles.side if wrong else "RS", needles.short_rows.turns
-    met = face(count=needles.count, flat=False, side=side, gap=gap, turns=turns)
+    if needles.flat or gap is None or needles.line.around:
+        return template
+    turns = needles.short_rows.turns
+    met = face(count=needles.count, flat=False, side=needles.side, gap=gap, turns=turns)
     ahead = [turn for turn in met.turns if turn <= met.end]
     if not ahead:
         return template
-    if not needles.line.turns_back or len(template.elements) > 1:
+    if not needles.line.turns_back or before:
         told = '"across" behind short rows may end with the heel or with the round.'
         raise MisfitError(last.place, told, _SAY)
     number = ahead[-1] + (1 if needles.short_rows.method == "wrap" else 0)
@@ -60,6 +59,12 @@ def as_far_as_meant(template: Template, needles: Needles) -> Template:
     return replace(template, elements=row)
 
 
+def _worked(template: Template) -> tuple[Element, ...]:
+    """Return what a row works, without a turn at its end."""
+    ends = bool(template.elements) and isinstance(template.elements[-1], TurnHere)
+    return template.elements[:-1] if ends else template.elements
+
+
 def _refuse_open_end(template: Template, needles: Needles) -> None:
     """Refuse "k to end" in a row from the beginning of the round, whose last short row was turned ahead.
 
@@ -67,11 +72,11 @@ def _refuse_open_end(template: Template, needles: Needles) -> None:
         MisfitError: the row may end with the heel or with the round; or it is one that came back from a turn
             when it was first worked, and would now be purled around.
     """
-    *before, last = template.elements or (None,)
+    *before, last = _worked(template) or (None,)
     short_rows, line = needles.short_rows, needles.line
-    if needles.flat or needles.side != "RS" or short_rows.gap is not None:
+    if needles.flat or needles.side != "RS" or short_rows.gap not in (None, 0):
         return
-    if id(template) in short_rows.back:
+    if short_rows.gap is None and id(template) in short_rows.back:
         told = "this row was worked back from a turn before, and no turn comes before it here."
         raise MisfitError(template.place, told, _HOLD)
     if not short_rows.turns:

@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from functools import singledispatch
 
-from stepper.craft.stitches import STITCHES, stitch
+from stepper.craft.stitches import STITCHES
 from stepper.plan.checks.counts import check_count
 from stepper.plan.drafts import Template
 from stepper.plan.even.blended_phrase import work_blended_phrase
@@ -158,7 +158,7 @@ def _brings_stitches(elements: tuple[Element, ...]) -> bool:
     return (
         any(isinstance(element, Across) for element in elements)
         or isinstance(first, PickUp)
-        or (isinstance(first, Work) and first.stitch != "pattern" and stitch(first.stitch).uses == 0)
+        or (isinstance(first, Work) and first.stitch in ("co", "pu"))
     )
 
 

@@ -133,7 +133,7 @@ def _spread_anew(round_: Round, off: int) -> tuple[Item, ...] | None:
     if spread is None or round_.before + off < 1:
         return None
     number, odd = divmod(round_.after - round_.before - off, spread.change.change)
-    if odd or number < 0:
+    if odd:
         return None
     change = Change(code=spread.change.code, yarn=spread.yarn, plain=spread.plain)
     try:

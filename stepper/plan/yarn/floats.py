@@ -80,7 +80,7 @@ def longest_floats(runs: Sequence[Run], *, flat: bool) -> tuple[tuple[str, int],
     return tuple(longest.items())
 
 
-def catches(one: Float, limit: int, total: int, shift: int = 0) -> tuple[int, ...]:
+def catches(one: Float, limit: int, total: int, shift: int) -> tuple[int, ...]:
     """Return the stitches behind which a float is caught, so that no part of it is over the limit.
 
     Args:

@@ -46,7 +46,7 @@ def with_strands(rounds: Sequence[Round], project: Project) -> tuple[tuple[Round
     for stretch in _stretches([index for index, yarns in stranded.items() if len(yarns) >= MANY]):
         first = rounds[stretch[0]]
         # Said a round ahead, so that the third ball is at hand.
-        said.setdefault(max(0, first.index - 1), []).append(_many(stretch, stranded, names))
+        said.setdefault(first.index - 1, []).append(_many(stretch, stranded, names))
         cautions.append(Caution(line=first.line, text=_many_ahead(stretch, rounds, stranded, names)))
     for index, words in _carried(rounds, stranded, names):
         said.setdefault(index, []).append(words)
@@ -86,6 +86,11 @@ def _caught(
     for index in stranded:
         each = rounds[index]
         below = below if index == last + 1 and each.before == each.after else {}
+        if each.flat:  # a row is met from the other end by the next one
+            below = {
+                yarn: tuple(each.before + 1 - place for place in reversed(places))
+                for yarn, places in below.items()
+            }
         key = (id(each.phrase), each.gauge, tuple(below.items()))
         if key not in known:
             known[key] = find_catches(each, project, below)
@@ -192,11 +197,13 @@ def _many_ahead(
 ) -> str:
     first, last = rounds[stretch[0]], rounds[stretch[-1]]
     yarns = dict.fromkeys(yarn for index in stretch for yarn in stranded[index])
+    most = max(len(stranded[index]) for index in stretch)
+    named = "of " * (most < len(yarns)) + list_words(names.get(yarn, yarn) for yarn in yarns)
     where = f"{first.section}, round {first.number}"
     if first.section == last.section and first is not last:
         where = f"{first.section}, rounds {first.number} to {last.number}"
     return (
-        f"{where}: {len(yarns)} yarns in one round ({list_words(names.get(yarn, yarn) for yarn in yarns)}). "
+        f"{where}: {most} yarns in one round ({named}). "
         "That is slower, and thicker by a second strand behind each stitch."
     )
 

@@ -19,6 +19,7 @@ from stepper.plan.model import Plan
 from stepper.plan.under_way.absorb import Mend, apply_mends
 from stepper.plan.under_way.aligning import renamed_sections
 from stepper.plan.under_way.carry import carry
+from stepper.plan.under_way.fingerprint import fingerprint, placed_alike
 from stepper.plan.under_way.labelled import same_distance
 from stepper.plan.under_way.lengthen import in_rows, rounds_to_reach, with_rounds
 from stepper.plan.under_way.respace import (
@@ -137,6 +138,8 @@ def test_places_are_found_after_each_edit_as_agreed() -> None:
     rows = []
     for lines in EDITED:
         old = worked(lines)
+        rows.append(f"@ {lines[0]}, known in journals as {fingerprint(old)}")
+        rows += [f"     {placed_alike(round_)}" for round_ in old.rounds]
         for name, edited in edits(lines):
             new = plan_from(as_file(edited))
             if new is None:

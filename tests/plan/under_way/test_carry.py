@@ -146,8 +146,11 @@ def test_a_finished_garment_goes_on_where_something_was_added() -> None:
     ("old", "new"), [(Plan(title="x", rounds=()), _garment()), (_garment(), Plan(title="x", rounds=()))]
 )
 def test_empty_plans_are_carried_too(old: Plan, new: Plan) -> None:
-    """A file still being written must not break the session."""
+    """A file still being written must not break the session, wherever she is."""
     assert carry(old, new, index=0, stitch=0).index == 0
+    for stitch in (0, 2) if old.rounds else (0,):
+        found = carry(old, new, index=len(old.rounds) // 2, stitch=stitch)
+        assert (found.index, found.stitch, found.want) == (0, 0, 0)
 
 
 def _measured(target_mm: float, first: int = 2, cycle: int = 1) -> Plan:

@@ -29,6 +29,8 @@ PARTS_OF_A_SKEIN = (0.0, 0.04, 0.5, 0.99, 1.08, 2.3)
 GAUGE = "gauge:\n  plain: {needle: 4 mm, stitches: 20, rounds: 30}\n  rib: {needle: 3.5 mm, stitches: 24, rounds: 30}\n"
 YARN = 'yarn:\n  MC: {name: oat, colour: "#d8ccb0", skein: {grams: 50, metres: 10}, bought: 3}\n  CC: {name: moss, colour: "#4f6b3a", skein: {grams: 50, metres: 4}}\n'
 GARMENTS = ["fixture-hat", "fixture-mittens", "fixture-socks", "fixture-cardigan"]
+WEIGHED = GAUGE.replace("rounds: 30}\n  rib", "rounds: 30, swatch: {stitches: 30, rounds: 40, grams: 7, yarn: MC}}\n  rib")
+"""The same gauge, of which the swatch was weighed: what it takes is known so well that the trade's allowance is more."""
 WORKS: Mapping[str, str] = {
     "edges": "CO 40 sts with CC. Change to MC. Knit 2 rows. BO 10 sts, k to end. Purl 1 row. *K2, yo, k2tog; rep from * to last 2 sts, k2. BO loosely.",
     "sewn": "CO 24 sts. Join in the round. *K1, p1; rep from * to end. Knit 1 round with CC. Sew the sts off.",
@@ -40,10 +42,10 @@ WORKS: Mapping[str, str] = {
 """Small works, each about what some rounds take; a sentence is a line."""
 
 
-def in_fibres(work: str) -> Plan:
+def in_fibres(work: str, gauge: str = GAUGE) -> Plan:
     """Return the plan of a small work."""
     lines = "".join(f"      {sentence.rstrip('.')}.\n" for sentence in work.split(". "))
-    return compiled(f"title: Bramble piece\nunits: cm\nsizes: one\n{YARN}{GAUGE}sections:\n  - name: piece\n    gauge: plain\n    work: |\n{lines}")
+    return compiled(f"title: Bramble piece\nunits: cm\nsizes: one\n{YARN}{gauge}sections:\n  - name: piece\n    gauge: plain\n    work: |\n{lines}")
 
 
 def amount_row(amount: Amount) -> str:
@@ -102,6 +104,8 @@ def test_rounds_take_what_was_agreed() -> None:
     rows = []
     for name, work in WORKS.items():
         rows += [f"@ {name}", *use_rows(in_fibres(work)), *lasting_rows(in_fibres(work))]
+    weighed = in_fibres("CO 24 sts. Join in the round. Knit 40 rounds", WEIGHED)
+    rows += ["@ by a weighed swatch", *use_rows(weighed), *lasting_rows(weighed)]
     compare(AGREED / "small.txt", rows)
 
 

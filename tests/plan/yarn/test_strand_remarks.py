@@ -9,6 +9,7 @@ import pytest
 from stepper.plan.model import Plan, Run
 from stepper.plan.yarn.strand_remarks import catches_of, find_catches
 from stepper.project.reader import read_project
+from tests.plan.test_agreed_works import as_file
 from tests.plan.test_compile import SWITCHBACK, plan_of
 from tests.project.samples import HEAD, project
 
@@ -123,6 +124,27 @@ def test_no_catch_of_the_sample_lies_above_another_where_it_could_be_moved() -> 
 def test_two_blocks_of_colour_side_by_side_are_no_stranding() -> None:
     """A yarn that is taken up once in a round has nothing to be carried behind, so nothing is said of carrying it."""
     plan = chart_plan("aaaaaaaaaa..........", work="Cast on 20 sts. Work flat.\nChart peak.")
-    assert not [words for each in plan.rounds for words in each.remarks if words.startswith(("Carry", "Catch"))]
+    assert not [
+        words for each in plan.rounds for words in each.remarks if words.startswith(("Carry", "Catch"))
+    ]
     stranded = chart_plan("aaaaa.....aaaaa.....", work="Cast on 20 sts. Work flat.\nChart peak.")
     assert [words for each in stranded.rounds for words in each.remarks if words.startswith("Carry")]
+
+
+def test_in_rows_no_catch_lies_above_one_of_the_row_below() -> None:
+    """A wrong-side row meets the stitches from the other end: stitch n of 24 lies above stitch 25 - n."""
+    rows = (
+        "Row 1 (RS): K5 with MC, k1 with CC, k12 with MC, k1 with CC, k5 with MC.",
+        "Row 2: P5 with MC, p1 with CC, p12 with MC, p1 with CC, p5 with MC.",
+    )
+    plan = plan_of(as_file(["CO 24 sts. Work flat.", *rows]))
+    first, second = (dict(each.caught)["CC"] for each in plan.rounds[1:3])
+    assert len(first) == len(second) == 2
+    assert not {25 - place for place in second} & set(first)
+
+
+def test_yarns_of_several_rounds_are_not_counted_as_those_of_one() -> None:
+    """Three yarns in each of two rounds, and four in both: nobody holds four strands at once."""
+    rounds = [f"*K2 with MC, k1 with A, k1 with {yarn}; rep from * to end." for yarn in ("B", "CC")]
+    (caution,) = plan_of(as_file(["CO 24 sts. Join in the round.", "Knit 1 round.", *rounds])).warnings
+    assert ": 3 yarns in one round (of " in caution.text
