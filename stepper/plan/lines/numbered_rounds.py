@@ -123,13 +123,16 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
         return
     if min(order) == 1:
         needles.section.numbered = {}
+    elif block[0].label:
+        _fill_before(order, block[0], needles)
     turns = any(turns_midway(line) for line in block)
     begin = len(needles.drafts)
     spread: dict[int, tuple[Template, ...]] = {}
-    if block[0].label:
-        needles.section.label = block[0].label
+    label = block[0].label
     for number in sorted(order):
         line = order[number]
+        if label and line is block[0]:
+            needles.section.label, label = label, None
         begin_line(line, needles)
         needles.line.turns_back = number + 1 in order and order[number + 1].rows
         if number == min(line.numbers, default=number):
@@ -205,6 +208,28 @@ def _fill_back(order: dict[int, Line], needles: Needles) -> None:
     for number in range(min(order), max(order) + 2):
         if number not in order and side_of(number, order) == "WS":
             order[number] = back
+
+
+def _fill_before(order: dict[int, Line], named: Line, needles: Needles) -> None:
+    """Put the line for all wrong-side rows between a row with a name, "Row 4 (Inc row)", and that before it.
+
+    A name sets a row apart from those before it, and the numbering goes on all the same: rows that are
+    missing in between are reported.
+    """
+    first, before = min(order), max(needles.section.numbered, default=0)
+    if not 0 < before < first - 1 or needles.last.written[1] != len(needles.drafts):
+        return  # nothing is missing, or rows without numbers stand in between
+    back = needles.section.back_line
+    if back is not None and first == before + 2 and needles.flat and needles.side == "WS":
+        order[first - 1] = back
+        return
+    numbers = [str(number) for number in range(before + 1, first)]
+    are = f"rounds {numbers[0]} to {numbers[-1]} are" if len(numbers) > 1 else f"round {numbers[0]} is"
+    needles.report(
+        named.place,
+        f"{are} not written out between rounds {before} and {first}.",
+        'Write them, or a line for all of them: "All WS rows: purl".',
+    )
 
 
 def side_of(number: int, order: dict[int, Line]) -> str:

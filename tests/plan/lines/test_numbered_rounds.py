@@ -114,3 +114,35 @@ def test_a_chart_is_laid_as_often_as_it_fits_also_once(repeats: int) -> None:
     plan = plan_of(project(f"Cast on {4 * repeats} sts.\nJoin in the round.\nRnd 1: Chart peak.\nBind off."))
     yarns = "".join("a" * run.leaves if run.yarn == "A" else "." * run.leaves for run in plan.rounds[1].runs)
     assert yarns == ".aa." * repeats
+
+
+NAMED = "Cast on 20 sts.\nWork flat.\nRow 1 and all WS rows: Purl.\nRow 2 (Inc row): Kfb in each st across. 40 sts.\n"
+
+
+def test_the_rows_between_rows_with_names_are_worked() -> None:
+    """Row 3 is a wrong-side row of "all WS rows", whether row 4 has a name or not."""
+    rounds = plan_of(project(NAMED + "Row 4 (Dec row): K2tog across. 20 sts.\nBind off.")).rounds
+    assert [(each.instruction, each.label) for each in rounds[1:5]] == [
+        ("purl", None),
+        ("*kfb; rep from * to end", "Inc row"),
+        ("purl", None),
+        ("k2tog 20 times", "Dec row"),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("row", "told"),
+    [
+        ("Row 6 (Dec row)", "rounds 3 to 5 are not written out between rounds 2 and 6"),
+        ("Row 5 (Dec row)", "rounds 3 to 4 are not written out between rounds 2 and 5"),
+    ],
+)
+def test_rows_left_out_before_a_row_with_a_name_are_told(row: str, told: str) -> None:
+    """Passed over in silence they would be a shorter piece, called sound."""
+    assert told in faults(project(NAMED + row + ": K2tog across. 20 sts.\nBind off."))
+
+
+def test_rows_without_numbers_may_stand_between_rows_with_names() -> None:
+    """The numbering of the page goes on behind them, and the program does not count along."""
+    rounds = plan_of(project(NAMED + "Work 3 rows in stockinette.\nRow 6 (Dec row): K2tog across. 20 sts.")).rounds
+    assert len(rounds) == 1 + 2 + 3 + 1
