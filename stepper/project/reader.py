@@ -300,6 +300,7 @@ def _sections(fields: Fields, draft: FileDraft) -> tuple[Section, ...]:
         names={*draft.charts, *draft.yarns, *draft.fabrics},
         inches=draft.inches,
         size_names=draft.sizes,
+        yarns={key: yarn.name for key, yarn in draft.yarns.items()},
     )
     for item in fields.items("sections", required=True):
         if not isinstance(item, Mapping):

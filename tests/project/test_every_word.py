@@ -58,6 +58,9 @@ SILENT = {
     "hereafter", "throughout", "starting",
     # "K rnd", "k remainder": what is knitted without a number is knitted to the end. "Knit plain": as "knit" alone.
     "rnd", "remainder", "plain",
+    # "Evenly distributed", "so that 22 sts remain", "until it is 9 cm deep", "armhole depth": as it is without them.
+    # "Divide them over 4 needles": the stitches.
+    "distributed", "that", "deep", "depth", "them",
     # "Continue working on these 20 sts": they are gone on with.
     "working",
     # "32 sts left", "6 sts remain unworked", "you should have": what is on the needles.

@@ -158,7 +158,7 @@ def _yarns(pasted: Pasted) -> list[str]:
 
 def _called(colour: str, yarns: Iterable[FoundYarn]) -> bool:
     """Return whether one of the yarns is called by a colour."""
-    return any(colour.lower() in yarn.name.lower().split() for yarn in yarns)
+    return any(set(colour.lower().split()) <= set(yarn.name.lower().split()) for yarn in yarns)
 
 
 def _keys_for(colour: str) -> Iterator[str]:

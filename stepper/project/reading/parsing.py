@@ -131,6 +131,17 @@ def understood(plain: str) -> Understood:
     if not isinstance(outcome, Stopped) and not _STOP_IN_ROWS.search(plain):
         return first
     made = recast(plain)
+    if made.yarns:
+        signed = _as_recast(plain, first, made)
+        if not isinstance(signed.outcome, Stopped):
+            return signed
+        made = recast(plain, signed=False)
+    return _as_recast(plain, first, made)
+
+
+def _as_recast(plain: str, first: Understood, made: Recast) -> Understood:
+    """Read a line that was recast; what stopped it as printed, if it is not read so either."""
+    outcome = first.outcome
     if made.text == plain:
         return first
     label, side, start = split_label(made.text)

@@ -40,6 +40,7 @@ from stepper.project.reading.parsing import NOTE, Stopped, Understood, made_plai
 from stepper.project.reading.row_ends import change_in_doubt, joined_stops, on_rows, with_open_edge, work_once
 from stepper.project.reading.sentences import Builder, Head
 from stepper.project.rewording.asides import label_times
+from stepper.project.rewording.yarn_names import find_called, with_names
 from stepper.project.sizes import find_size, nearest_size, sizes_called
 from stepper.project.stitchwork import Numbers
 
@@ -96,6 +97,8 @@ class Words:
     inches: bool = False
     size_names: tuple[str, ...] = ()
     """The names of the sizes, for lines that are for some of them."""
+    yarns: dict[str, str] = field(default_factory=dict)
+    """The names of the yarns, by their keys."""
     trials: Trials = field(default_factory=Trials)
     """How much of the search for words that were meant is left in this file."""
 
@@ -148,7 +151,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
         return place_of(*read.recast.place(read.start + offset, length))
 
     builder = Builder(place_of=printed_at, words=words.sizes)
-    head, sentences = builder.build(read.outcome, inches=words.inches)
+    head, sentences = _named(builder.build(read.outcome, inches=words.inches), read, words)
     label, times = label_times(label) if label else (label, 0)
     if times:
         head = replace(head, times=Numbers((times,), whole))
@@ -166,6 +169,16 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     builder.assumed.extend(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
     line = _line(label, head, sentences, text, whole, said)
     return LineReading(line=replace(line, times=head.times, assumed=tuple(builder.assumed)))
+
+
+def _named(
+    built: tuple[Head, tuple[Sentence, ...]], read: Understood, words: Words
+) -> tuple[Head, tuple[Sentence, ...]]:
+    """Return what was built with the keys of the yarns that the line calls by a colour."""
+    if not read.recast.yarns:
+        return built
+    called = {sign: find_called(name, words.yarns) for sign, name in read.recast.yarns}
+    return with_names(built[0], called), with_names(built[1], called)
 
 
 def _refused(

@@ -29,7 +29,7 @@ _PLACE: Final = (
     r"(?:left|right|front|back|cent(?:er|re)|middle|side|neck|neckline|shoulder|armhole|armpit|underarm|thumb|heel|gusset|"
     r"flap|edge|edges|selvedge|selvage|band|button|buttonhole|collar|hood|body|sleeve|cuff|hem|lower|upper|bottom|top|"
     r"first|second|other|inside|outside|corner|seam|opening|cast-?on|cast-?off|bind-?off|bound-?off|end|beginning|tip|"
-    r"point|of|the|at)"
+    r"point|paw|paws|foot|feet|leg|legs|head|nose|snout|muzzle|ear|ears|tail|arm|arms|hand|hands|crown|brim|waist|base|narrow|wide|of|the|at)"
 )
 _KINDS: Final = tuple(
     (kind, re.compile(expression, re.IGNORECASE))
@@ -80,7 +80,8 @@ _ACTS: Final = re.compile(
     re.IGNORECASE,
 )
 """What follows an opening: something to do."""
-_PICKS: Final = re.compile(r"(?:pick|pu)\b", re.IGNORECASE)
+_HARMLESS: Final = re.compile(r"(?:pick|pu|cast\s+on|co)\b", re.IGNORECASE)
+"""Stitches picked up or cast on are as many wherever they begin."""
 _STARTS: Final = re.compile(r"(?:^|[.!]|(?<!\d):)\s*(?=[A-Za-z])")
 """Where a sentence of a line begins, behind its label or head too."""
 
@@ -120,7 +121,9 @@ def split_opening(text: str, start: int) -> tuple[tuple[tuple[str, int, int], ..
     acts = _ACTS.match(text, at)
     if not found or acts is None:
         return None
-    if any(kind == "place" for kind, _, _ in found) and not _PICKS.match(text, at):
+    if sum(kind == "yarn" for kind, _, _ in found) > 1:
+        return None  # two yarns are held together, which is not knitted with one after the other
+    if any(kind == "place" for kind, _, _ in found) and not _HARMLESS.match(text, at):
         return None  # "beginning at the armhole edge, bind off 5 sts" says which edge is meant
     return tuple(found), at
 

@@ -16,6 +16,8 @@ class Recast:
     """Words taken out, to be said with the line."""
     name: str = ""
     """Name in the head of the line; empty if it has none."""
+    yarns: tuple[tuple[str, str], ...] = ()
+    """Signs in the text that stand for yarns called by a colour, each with the name."""
 
     def place(self, offset: int, length: int) -> tuple[int, int]:
         """Return where a stretch of the text is in the line as printed: its offset and length."""

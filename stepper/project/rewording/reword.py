@@ -10,6 +10,7 @@ row):", becomes its label.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from functools import cache, lru_cache
 from typing import Final
 
@@ -18,6 +19,7 @@ from stepper.project.rewording.openings import write_openings_in_order
 from stepper.project.rewording.recast import Recast, as_printed
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
+from stepper.project.rewording.yarn_names import printed_again, sign_yarns
 
 _MOST = 8
 """Most times one row of the table is tried again on its own result."""
@@ -35,13 +37,16 @@ _HEAD_NAME = re.compile(
 
 
 @lru_cache(maxsize=1024)
-def recast(plain: str) -> Recast:
+def recast(plain: str, *, signed: bool = True) -> Recast:
     """Put a line into the grammar's words.
 
     Args:
         plain: The line, made plain.
+        signed: Whether signs are put for the yarns that it calls by a colour.
     """
-    made = write_openings_in_order(_without_name(as_printed(plain)))
+    line = sign_yarns(as_printed(plain)) if signed else as_printed(plain)
+    yarns = line.yarns
+    made = write_openings_in_order(_without_name(line))
     waiting = _rows_for(made.text)
     while waiting:
         at = (waiting & -waiting).bit_length() - 1
@@ -57,7 +62,9 @@ def recast(plain: str) -> Recast:
             made = changed
         if made.text != before:
             waiting = _rows_for(made.text) >> (at + 1) << (at + 1)
-    return made
+    if not yarns:
+        return made
+    return replace(made, yarns=yarns, kept=tuple(printed_again(words, yarns) for words in made.kept))
 
 
 def _rows_for(text: str) -> int:

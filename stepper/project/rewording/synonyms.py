@@ -15,6 +15,7 @@ from stepper.project.rewording.style.booklet_synonyms import BOOKLET_WORDS, BOOK
 from stepper.project.rewording.style.brief_synonyms import BRIEF, BRIEF_WORDS
 from stepper.project.rewording.style.british_synonyms import BRITISH
 from stepper.project.rewording.style.explained_synonyms import EXPLAINED
+from stepper.project.rewording.style.filler_synonyms import FILLERS, LATE_FILLERS
 from stepper.project.rewording.style.head_synonyms import HEADS
 from stepper.project.rewording.style.homely_synonyms import HOMELY
 from stepper.project.rewording.style.homespun_synonyms import HOMESPUN
@@ -56,6 +57,7 @@ from stepper.project.rewording.work.until_synonyms import UNTIL
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
+    *FILLERS,
     *BOOKLET_WORDS,
     *MAGAZINE_WORDS,
     *BRIEF_WORDS,
@@ -101,5 +103,6 @@ SYNONYMS: tuple[Synonym, ...] = (
     *PRINTING,
     *BOOKLETS,
     *EXPLAINED,
+    *LATE_FILLERS,
 )
 """Every other wording, in the order tried."""

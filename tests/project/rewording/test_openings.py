@@ -60,6 +60,8 @@ def test_every_order_of_four_phrases_is_read_alike(order: tuple[str, ...], joint
         "With a heavy heart and 3 mm needles, cast on 48 sts.",
         "Using 3 mm needles, MC, and then CC in turn, cast on 48 sts.",
         "With 12 sts on the needle, knit 1 row.",
+        "With A and B, knit 2 rounds.",
+        "Using smaller needles, A and B, cast on 20 sts.",
     ],
 )
 def test_an_opening_of_no_known_kind_stays(printed: str) -> None:

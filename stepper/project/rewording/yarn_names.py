@@ -1,0 +1,153 @@
+"""Put signs for yarns that a line calls by a colour, and the names back into what was read. No I/O.
+
+Theory of operation. "*K2 navy, p2 soft white*" is "*K2 A, p2 B*" with names of one or more words where the
+tables know letters. So before they are looked at, a colour that stands where only a yarn can stand - behind
+"with", "join", "break", behind the number of a stitch or of rows - is replaced by a sign that they take for a
+yarn (`CC9`, `CC8`), and afterwards the name is put back. A colour anywhere else ("change to blue needles")
+stays as it is. A name stands for the yarn of the file that is called so, by its whole name or as the only one
+with its words.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import fields, is_dataclass, replace
+from typing import Any, Final
+
+from stepper.project.rewording.recast import Recast
+
+_SHADE: Final = (
+    r"(?:white|black|gr[ae]y|pink|blue|navy|green|yellow|brown|cream|purple|orange|beige|lilac|lemon|turquoise|gold|"
+    r"red|ecru|ivory|charcoal|teal|coral|burgundy|maroon|mauve|violet|lavender|tan|camel|fawn|oatmeal|mustard|rust|"
+    r"khaki|aqua|crimson|scarlet|magenta|taupe|plum|peach|silver)"
+)
+_TINT: Final = (
+    r"(?:light|dark|pale|deep|soft|bright|off|mid|medium|royal|sky|baby|olive|forest|lime|rose|dusty|natural)"
+)
+_NAME: Final = rf"(?P<name>(?:(?:{_TINT}|{_SHADE})[-\s]+){{0,2}}{_SHADE})(?![-\w])"
+_WOOL: Final = r"(?:\s+(?:yarn|wool|colou?r))?"
+_GOES_ON: Final = (
+    r"(?=\s*[,;:.)*\]]|\s*$|\s+(?:and|then|only|alone|until|till|for|knit|purl|k|p|work|cast|co|cont|continue|bind|bo|"
+    r"pick|change)\b|\s+[kp]\s?\d)"
+)
+_WITH: Final = (
+    r"\b(?:with|using|in|join(?:\s+in)?|re-?join|break(?:\s+off)?|cut|(?:change|switch|go\s+back|return)\s+to|and)\s+"
+    r"(?:the\s+)?(?:yarn\s+|colou?r\s+)?"
+)
+_PLACES: Final = tuple(
+    re.compile(expression, re.IGNORECASE)
+    for expression in (
+        rf"(?<![-\w]){_WITH}{_NAME}{_WOOL}{_GOES_ON}",
+        rf"(?<![-\w])[kp]\.?\s?\d+\s+{_NAME}(?=\s*[,;.)*\]]|\s*$|\s+and\s+[kp]\.?\s?\d)",
+        rf"\b(?:rows?|rnds?|rounds?)\s+{_NAME}(?=\s*[,;.)]|\s*$|\s+and\b)",
+    )
+)
+"""Where a colour can only be a yarn; "and" is behind a yarn or a needle alone."""
+_BEFORE_STITCH: Final = re.compile(
+    rf"(?<=[*,;:])\s*(?:with\s+)?{_NAME},?\s+(?P<stitch>[kp]\.?\s?\d+)\.?"
+    rf"(?=\s*[,;]\s*(?:with\s+)?(?:(?:{_TINT}|{_SHADE})[-\s]+){{0,2}}{_SHADE},?\s+[kp]\.?\s?\d|\s*[,;]?\s*\*?\s*[,;]?\s*rep|\s*\*|\s*\.?\s*$)",
+    re.IGNORECASE,
+)
+"""A colour before each single stitch, as old booklets print it: "With Black K. 1, Grey K. 3"."""
+_ANY: Final = re.compile(rf"\b{_SHADE}\b", re.IGNORECASE)
+_AND: Final = re.compile(r"\band\s+(?:the\s+)?$", re.IGNORECASE)
+_YARN_OR_NEEDLE: Final = re.compile(
+    r"(?:needles?|dpns?|circulars?|CC\d|MC)\s+and\s+(?:the\s+)?$", re.IGNORECASE
+)
+_SIGNS: Final = tuple(f"CC{number}" for number in range(9, 2, -1))
+
+
+def sign_yarns(line: Recast) -> Recast:
+    """Put a sign for each colour that stands where only a yarn can stand.
+
+    Args:
+        line: A line as printed.
+
+    Returns:
+        The line, with the names its signs stand for; the same if it calls no yarn by a colour.
+    """
+    if _ANY.search(line.text) is None:
+        return line
+    names: dict[str, str] = {}
+    signs = [sign for sign in _SIGNS if sign not in line.text]
+
+    def sign_of(name: str) -> str | None:
+        known = " ".join(name.lower().replace("-", " ").split())
+        if known not in names and len(names) < len(signs):
+            names[known] = signs[len(names)]
+        return names.get(known)
+
+    made = line
+    while (match := _BEFORE_STITCH.search(made.text)) is not None:
+        sign = sign_of(match.group("name"))
+        if sign is None:
+            return line
+        start, end = match.span("stitch")
+        stitch = made.text[start:end].replace(".", "").replace(" ", "")
+        made = _put(made, match.start(), match.end(), f" {stitch} in {sign}")
+    for pattern in _PLACES:
+        at = 0
+        while (match := pattern.search(made.text, at)) is not None:
+            at = match.end("name")
+            before = made.text[: match.start("name")]
+            if _AND.search(before) and not _YARN_OR_NEEDLE.search(before):
+                continue
+            sign = sign_of(match.group("name"))
+            if sign is None:
+                return line
+            made = _put(made, match.start("name"), match.end(), sign)
+            at = match.start("name") + len(sign)
+    return replace(made, yarns=tuple((sign, name) for name, sign in names.items())) if names else line
+
+
+def _put(line: Recast, start: int, end: int, words: str) -> Recast:
+    """Put words instead of a stretch of a line."""
+    return replace(
+        line,
+        text=line.text[:start] + words + line.text[end:],
+        places=(*line.places[:start], *([line.places[start]] * len(words)), *line.places[end:]),
+    )
+
+
+def printed_again(words: str, yarns: tuple[tuple[str, str], ...]) -> str:
+    """Return words with the names of yarns in the place of their signs."""
+    for sign, name in yarns:
+        words = re.sub(rf"\b{sign}\b", name, words)
+    return words
+
+
+def with_names(record: Any, names: Mapping[str, str]) -> Any:
+    """Return a record, or a tuple of records, in which each field that is a sign is the name."""
+    if isinstance(record, str):
+        return names.get(record, record)
+    if isinstance(record, tuple) and not hasattr(record, "_fields"):
+        made = tuple(with_names(inner, names) for inner in record)
+        return record if all(new is old for new, old in zip(made, record, strict=True)) else made
+    if is_dataclass(record) and not isinstance(record, type):
+        changed = {
+            each.name: new
+            for each in fields(record)
+            if (new := with_names(getattr(record, each.name), names)) is not getattr(record, each.name)
+        }
+        return replace(record, **changed) if changed else record
+    return record
+
+
+def find_called(name: str, yarns: Mapping[str, str]) -> str:
+    """Find the yarn that a name calls.
+
+    Args:
+        name: The name, in small letters.
+        yarns: The names of the yarns of the file, by their keys.
+
+    Returns:
+        Its key; the name itself if none or several may be meant, which the plan then tells.
+    """
+    for key in yarns:
+        if key.lower() == name:
+            return key
+    called = {key: printed.lower().replace("-", " ").split() for key, printed in yarns.items()}
+    whole = [key for key, words in called.items() if words == name.split()]
+    found = whole or [key for key, words in called.items() if set(name.split()) <= set(words)]
+    return found[0] if len(found) == 1 else name
