@@ -13,7 +13,8 @@ from dataclasses import replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.fabric.established import as_it_looks, asks_pattern, establish, even, ground
+from stepper.plan.fabric.columns import KNIT
+from stepper.plan.fabric.established import as_it_looks, asks_pattern, columns_of, establish, even, ground
 from stepper.plan.lines.own_words import refuse_own_words
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.shaping.likewise import (
@@ -97,15 +98,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     since = worked_since(instruction, template, needles)
     literal, template = template, take_right_side(instruction, template, since, needles)
     sided, shifted = template, template is not literal
-    before_it = ground(needles) if needles.section.pattern else ""
-    goes_on = bool(needles.section.pattern) and (goes_on_with(template) or before_it == "garter")
-    if not goes_on and before_it in ("pattern", "unknown"):
-        rows = "rows" if needles.flat else "rounds"
-        needles.warn(
-            instruction.place,
-            f'the {rows} between are worked plain, as the shaped one is; write "work in pattern" in that one '
-            "if the pattern before goes on.",
-        )
+    goes_on = _pattern_goes_on(instruction, template, needles)
     before, worked = len(needles.findings), 0
     for plain, leg in occasions(legs(instruction, needles), needles, since=since):
         if shifted:
@@ -258,6 +251,41 @@ def _between(needles: Needles, place: Span, *, goes_on: bool) -> tuple[tuple[Tem
     if going is None:
         return plain_cycle(needles), 0
     return as_it_looks(going[0], needles, place), going[1]
+
+
+def _pattern_goes_on(instruction: AtIntervals, template: Template, needles: Needles) -> bool:
+    """Return whether the pattern goes on between shaped rows; tell where the page leaves it open."""
+    before_it = ground(needles) if needles.section.pattern else ""
+    goes_on = bool(needles.section.pattern) and (goes_on_with(template) or before_it == "garter")
+    if not goes_on and before_it == "pattern" and _knits_as_the_pattern(template, needles):
+        goes_on = True
+        told = "the rows between go on in pattern, since the shaped one is knit as its right-side rows are."
+        needles.warn(instruction.place, told)
+    elif not goes_on and before_it in ("pattern", "unknown"):
+        rows = "rows" if needles.flat else "rounds"
+        needles.warn(
+            instruction.place,
+            f'the {rows} between are worked plain, as the shaped one is; write "work in pattern" in that one '
+            "if the pattern before goes on.",
+        )
+    return goes_on
+
+
+def _knits_as_the_pattern(template: Template, needles: Needles) -> bool:
+    """Return whether a shaped row is knit, and so are all right-side rows of the pattern in rows.
+
+    "K3, m1, k to last 3 sts, m1, k3" between edges in garter stitch, which the wrong-side rows make.
+    """
+    stitches = _stitches(template.elements)
+    if not needles.flat or template.side != "RS" or not stitches or any(code[0] != "k" for code in stitches):
+        return False
+    columns, phase = columns_of(needles)
+    first = phase if needles.side == "RS" else phase + 1
+    return all(
+        column[at % len(column)] == KNIT
+        for column in columns
+        for at in range(first, first + 2 * len(column), 2)
+    )
 
 
 def goes_on_with(template: Template) -> bool:

@@ -257,3 +257,18 @@ def test_a_shaping_in_every_other_row_and_then_in_every_row_begins_on_the_right_
     shaped = [(round_.side, round_.after) for round_ in plan.rounds[7:-1] if round_.shaping]
     assert shaped == [("RS", 40), ("RS", 38), ("RS", 36), ("WS", 34), ("RS", 32), ("WS", 30)]
     assert any("right-side rows are taken" in warning.text for warning in plan.warnings)
+
+
+@pytest.mark.parametrize(
+    ("back", "shaped", "told"),
+    [
+        ("K3, p to last 3 sts, k3", "K3, m1, k to last 3 sts, m1, k3", ["k3, p26, k3", "knit", "k3, p26, k3"]),
+        ("K4, p to end", "K to last 6 sts, k2tog, k4", ["k4, p25", "knit", "k4, p25"]),
+    ],
+)
+def test_between_rows_that_are_knit_as_the_pattern_is_the_pattern_goes_on(back: str, shaped: str, told: list[str]) -> None:
+    """Edges in garter stitch ended with the first shaped row: the rows between were stockinette to the edge."""
+    page = f"Cast on 30 sts.\nWork flat.\nRow 1 (RS): Knit.\nRow 2: {back}.\nRep rows 1-2 twice.\n"
+    plan = plan_of(project(f"{page}Dec row (RS): {shaped}.\nRep dec row every 4th row twice.\nBind off."))
+    assert [round_.instruction for round_ in plan.rounds[8:11]] == told
+    assert any("go on in pattern" in warning.text for warning in plan.warnings)
