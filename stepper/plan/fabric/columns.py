@@ -5,7 +5,8 @@ right side. A row is laid out as the stitches it leaves, each with the columns b
 columns: of those below it, the one it looks like stays (k2tog over a knit and a purl column leaves the knit
 one), or else the one farther from the edge. Changes that cancel out at one place (yo, k2tog) leave every
 column where it was. An increase adds a new column, which continues the repeat beside it, on the side away
-from the edge; without a repeat it is stockinette.
+from the edge; without a repeat it is stockinette. One made purlwise (m1p, pfb) is a column that looks so, and
+one made away from the edges between two columns that are alike is a third of them.
 Cables are told by `stepper.plan.stitches.cable_cells`.
 """
 
@@ -30,6 +31,10 @@ WIDEST_REPEAT = 24
 """Most stitches of a repeat that a new column is found in. Unit: stitches."""
 _SELVEDGE = 3
 """Stitches beside an edge or a marker that a line may work its own way. Unit: stitches; an assumption."""
+
+
+_PURLWISE = ("m1p", "m1lp", "m1rp", "pfb")
+"""Increases whose new stitches are purled."""
 
 
 class UnknownFabricError(Exception):
@@ -57,6 +62,8 @@ class StandingColumns(NamedTuple):
     """Name of the held stitches it comes from."""
     look: Cell | None = None
     """What it looks like if that does not follow its column."""
+    made: str = ""
+    """What a new stitch made purlwise looks like from the right side, `k` or `p`; empty of any other."""
 
 
 def lay_columns(draft: DraftRound) -> list[StandingColumns]:
@@ -95,7 +102,9 @@ def lay_columns(draft: DraftRound) -> list[StandingColumns]:
     if not wrong:
         return made
     return [
-        StandingColumns(tuple(at - 1 - place for place in reversed(each.below)), each.cell, each.held)
+        StandingColumns(
+            tuple(at - 1 - place for place in reversed(each.below)), each.cell, each.held, made=each.made
+        )
         for each in reversed(made)
     ]
 
@@ -129,15 +138,17 @@ def _changed(chunk: list[Stitch], at: int, made: list[StandingColumns], *, wrong
                 StandingColumns(below, None if each.code == "dec" else (_look(each, wrong=wrong), ""))
             )
         else:
-            made.append(StandingColumns(below, None))
-            made += [StandingColumns((), None)] * (each.leaves - 1)
+            purlwise = _look(each, wrong=wrong) if each.code.startswith(_PURLWISE) else ""
+            old = min(1, each.uses)
+            made += [StandingColumns(below, None)] * old
+            made += [StandingColumns((), None, made=purlwise)] * (each.leaves - old)
         at += each.uses
     return at
 
 
 def _look(entry: Stitch, *, wrong: bool) -> str:
     """Return what an increase or decrease looks like from the right side: `k` or `p`."""
-    purl = entry.code.startswith(("p", "ssp", "sssp", "s2pp", "m1p", "m1lp", "m1rp"))
+    purl = entry.code.startswith(("p", "ssp", "sssp", "s2pp", *_PURLWISE))
     return "p" if purl != wrong else "k"
 
 
@@ -236,7 +247,28 @@ def carry_columns(
                 if len(each.below) == 1:
                     column = _told(column, each.cell, near=near, strictly=strictly)
             made.append(column if len(column) == period else column * period)
+    _add_alike(made, row, edges, phase)
     return keep_borders(columns, fill_columns(made, edges, period), draft)
+
+
+def _add_alike(
+    made: list[Column | None], row: Sequence[StandingColumns], edges: list[int], phase: int
+) -> None:
+    """Fill the new columns that look as those beside them: made purlwise, or between two that are alike."""
+    known = list(made)
+    for place, each in enumerate(row):
+        if each.below or each.held:
+            continue
+        low = max(edge for edge in edges if edge <= place)
+        high = min((edge for edge in edges if edge > place), default=len(known))
+        before = next((one for one in reversed(known[low:place]) if one is not None), None)
+        after = next((one for one in known[place:high] if one is not None), None)
+        if each.made:
+            beside = (one for one in (before, after) if one is not None)
+            alike = (one for one in beside if look_of(one[phase % len(one)][0]) == each.made)
+            made[place] = next(alike, None)
+        elif before == after and not _near(place, edges):
+            made[place] = before
 
 
 def _returned(row: Sequence[StandingColumns], held: Callable[[str], list[Column] | None]) -> list[Column]:
@@ -268,9 +300,10 @@ def _kept(
     """Return which of the columns that a stitch was worked from stays."""
     below = [columns[place] for place in each.below]
     if each.cell is not None:
-        below = [
-            column for column in below if look_of(column[phase % len(column)][0]) == each.cell[0]
-        ] or below
+        seen = [look_of(column[phase % len(column)][0]) for column in below]
+        alike = [column for column, look in zip(below, seen, strict=True) if look == each.cell[0]]
+        twisted = [column for column, look in zip(below, seen, strict=True) if look.startswith(each.cell[0])]
+        below = alike or twisted or below
     return below[-1] if _inner_last(place, edges) else below[0]
 
 
@@ -338,7 +371,7 @@ def trace_columns(drafts: Sequence[DraftRound]) -> list[Column]:
         made: list[dict[int, _Told]] = []
         for place, each in enumerate(lay_columns(draft)):
             if not each.below:
-                made.append({})
+                made.append({number: ((each.made, ""), True)} if each.made else {})
                 continue
             last = len(each.below) > 1 and _inner_last(place, edges)
             history = histories[each.below[-1 if last else 0]]

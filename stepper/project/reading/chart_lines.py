@@ -32,7 +32,7 @@ class ChartBuilder(PartBuilder):
         return tuple(sorted(set(found)))
 
     def _piece(self, piece: Tree[Token]) -> range:
-        ends = [self._numbers(token).values[0] for token in piece.children if isinstance(token, Token)]
+        ends = [self._one_for_all(token) for token in piece.children if isinstance(token, Token)]
         first, last = ends[0], ends[-1]
         if last < first or last - first > 999:
             self.problems.append(

@@ -38,6 +38,7 @@ from stepper.project.stitchwork import (
 
 MOST = 9999
 """The largest number a line may hold: stitches, rounds or times."""
+_BY_SIZE = 'Write a line for each size, as "Size S only: …".'
 WORDS = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 """Small numbers that patterns print as words."""
 
@@ -88,6 +89,17 @@ class ElementBuilder:
             self.problems.append(place.problem(f"{max(values)} is more than any garment has."))
             return Numbers(tuple(min(value, MOST) for value in values), place)
         return Numbers(values, place)
+
+    def _one_for_all(self, token: Token) -> int:
+        """Read a number that has to be the same in every size, as the one that a round is called by."""
+        return self.same_for_all(self._numbers(token), str(token))
+
+    def same_for_all(self, numbers: Numbers, printed: str) -> int:
+        """Return the one value of a number; report one that has several."""
+        if len(set(numbers.values)) > 1:
+            told = f'"{printed}" differs by size, and this number has to be the same for all.'
+            self.problems.append(numbers.place.problem(told, _BY_SIZE))
+        return numbers.values[0]
 
     def _one(self, place: Span) -> Numbers:
         return Numbers((1,), place)
@@ -206,7 +218,7 @@ class ElementBuilder:
         number = None
         for piece in tree.find_data("piece"):
             ends = [token for token in piece.children if isinstance(token, Token)]
-            number = self._numbers(ends[0]).values[0]
+            number = self._one_for_all(ends[0])
             if len(ends) > 1:
                 self.problems.append(place.problem("a round works one round of a chart, not several."))
         return ChartPart(name, number, over, goal, short, place, chart.type == "PATTERN_OF")

@@ -98,7 +98,7 @@ class OccasionBuilder(ElementBuilder):
         if tree is None:
             return None, ""
         if tree.data == "ending_round":
-            return self._numbers(tree.children[1]).values[0], ""
+            return self._one_for_all(tree.children[1]), ""
         if tree.data == "ending_worked":
             return None, str(tree.children[0]).lower()[0]
         if tree.data == "ending_at":

@@ -60,7 +60,9 @@ class PartBuilder(NeedleBuilder):
         place = self._tree_place(tree)
         if not isinstance(often, Times):
             self.problems.append(place.problem("how often they are worked again is not said."))
-        times = often.number.values[0] if isinstance(often, Times) else 1
+        times = 1
+        if isinstance(often, Times):
+            times = self.same_for_all(often.number, ", ".join(map(str, often.number.values)))
         return AsPart("", place, times=times, from_mark=_mark(start), to_mark=_mark(ends[0]) if ends else "")
 
     _do_again_from = _do_again_between

@@ -54,6 +54,10 @@ def looks(made: list[Column]) -> str:
         ("bo4 (k2 p2)x2", "kkppkkppkkpp", "kkppkkpp"),
         ("k1 kfb (p2 k2)x2 p2", "kkppkkppkkpp", "kkkppkkppkkpp"),  # a stitch knitted twice into is itself and one more
         ("(k2 p2)x3 co2", "kkppkkppkkpp", "kkppkkppkkppkk"),
+        ("(k2 p1 m1p p1)x3", "kkppkkppkkpp", "kkpppkkpppkkppp"),  # a stitch made purlwise is purled
+        ("(k2 p1 pfb)x3", "kkppkkppkkpp", "kkpppkkpppkkppp"),
+        ("(k2 p1 m1 p1)x3", "kkppkkppkkpp", "kkpppkkpppkkppp"),  # between two purl columns stands a third
+        ("(k1 m1 k1 p2)x3", "kkppkkppkkpp", "kkkppkkkppkkkpp"),
     ],
 )  # fmt: skip
 def test_a_row_eats_and_adds_columns_at_its_place(row: str, before: str, after: str) -> None:
