@@ -60,7 +60,7 @@ _NUMBERED = re.compile(
     r"^(?:step|part|section)\s+(?:\d{1,2}|[IVX]{1,4}|one|two|three|four|five)\s*[:.–—-]\s*", re.I
 )
 _MADE = re.compile(
-    r"(?:make|work|knit)\s+(?:\d{1,2}|two|three|four|five|six|both)(?:\s+(?:alike|the\s+same|of\s+each))?"
+    r"(?:make|work|knit)\s+(?:\d{1,2}|one|two|three|four|five|six|both)(?:\s+(?:alike|the\s+same|of\s+each))?"
     r"|both\s+(?:alike|the\s+same)",
     re.I,
 )

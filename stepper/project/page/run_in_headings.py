@@ -31,9 +31,18 @@ _HEADING = re.compile(
     rf"(?:\s*(?P<sign>[…–—-]|\.\.\.)\s*|\s+)(?={_ORDER})"
 )
 
+_MADE_HEADING = re.compile(
+    r"^(?P<name>(?!(?:work|knit|purl|make|cast|bind|with|using|pick|join|sew|rep(?:eat)?|next|then)\b)"
+    r"[a-z][a-z' -]{0,30}?\s*:?\s*[(\[](?:make|knit|work)\s+(?:\d{1,2}|one|two|three|four|five|six|both)\b"
+    r"[^()\[\]\d]{0,20}[)\]])\s*[:.–—-]?\s+(?=\S)",
+    re.I,
+)
+"""A part with how often it is made, whatever it is called, before a sentence: "Ears: (make two) Cast on."."""
+
 
 def set_headings_apart(rows: Sequence[str]) -> tuple[list[str], list[int]]:
-    """Cut rows of a page so that a heading inside a row has a row of its own.
+    """Cut rows of a page so that a heading inside a row has a row of its own: its part begins even if what is
+    below is not read.
 
     Args:
         rows: The rows of the page.
@@ -46,7 +55,8 @@ def set_headings_apart(rows: Sequence[str]) -> tuple[list[str], list[int]]:
     origins: list[int] = []
     for number, row in enumerate(rows, 1):
         done = 0
-        for match in _HEADING.finditer(row):
+        made = _MADE_HEADING.match(row)
+        for match in [made] if made else _HEADING.finditer(row):
             before = row[done : match.start()].strip()
             cut += [before, match.group("name")] if before else [match.group("name")]
             done = match.end()

@@ -20,6 +20,7 @@ from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
 from stepper.project.page.stops import ENDS, is_broken_at, sentences_of
 from stepper.project.pattern_heads import heads_pattern, name_in_head
+from stepper.project.rewording.asides import label_instructs
 
 _ASIDE = re.compile(r"(?:pattern\s+)?notes?$|hints?$|needles?$|gauge$|tension$", re.I)
 """Headings that may come in the middle of a pattern without ending it."""
@@ -55,7 +56,9 @@ _HEAD_ORDERS = re.compile(
 )
 """Headings that name a part and also tell the knitter to do something."""
 _OFTEN = re.compile(
-    r"\b(?:make|work|knit)\s+(?:\d|two|three|four|both)\b|\b(?:\d+|two|both)\s+alike\b|\btwice\b", re.I
+    r"\b(?:make|work|knit)\s+(?:[2-9]|\d\d|two|three|four|five|six|both)\b"
+    r"|\b(?:\d+|two|both)\s+alike\b|\btwice\b",
+    re.I,
 )
 _OF_DEFINITION = re.compile(r"\W*(?:rep(?:eat)?|these|this)\b", re.I)
 """What a sentence behind the rows of a stitch pattern begins with: "Rep rows 1-4 for pattern."."""
@@ -214,7 +217,9 @@ class Sorter:
         row = self.lines.rows[at]
         if not self._knits:
             self._open(name_in_head(row), defines=True)
-        self.pieces.append(Piece(kind="line", text=row, row=at + 1))
+        instructs = label_instructs(row.rstrip(" :"))  # "(over then 10 sts)": no name of a line
+        why = f'"{instructs}" is not understood here.' if instructs else ""
+        self.pieces.append(Piece(kind="note" if why else "line", text=row, row=at + 1, why=why))
         return at + 1
 
     def _head_front(self, heading: Heading, at: int) -> int:

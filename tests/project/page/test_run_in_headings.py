@@ -15,6 +15,8 @@ from stepper.project.page.run_in_headings import set_headings_apart
         ("LEFT FRONT … With smaller needles cast on 40 sts.", ["LEFT FRONT", "With smaller needles cast on 40 sts."]),
         ("Knit 2 rows. Left Sleeve Cast on 40 sts.", ["Knit 2 rows.", "Left Sleeve", "Cast on 40 sts."]),
         ("Shape raglan – Cast off 3 sts at beg of next 2 rows.", ["Shape raglan", "Cast off 3 sts at beg of next 2 rows."]),
+        ("Ears: (make two) Using brown, cast on 5 sts.", ["Ears: (make two)", "Using brown, cast on 5 sts."]),
+        ("Prickles (knit 6 alike): Cast on 3 sts.", ["Prickles (knit 6 alike)", "Cast on 3 sts."]),
     ],
 )
 def test_a_heading_in_a_row_stands_apart(row: str, parts: list[str]) -> None:
@@ -24,7 +26,7 @@ def test_a_heading_in_a_row_stands_apart(row: str, parts: list[str]) -> None:
 
 @pytest.mark.parametrize(
     "row",
-    ["Work Back as for Front.", "K to end. Sleeve sts remain on hold.", "Back of the neck is shaped by short rows.", ""],
+    ["Work Back as for Front.", "Knit the ears (make two) like the tail.", "Ears (make two)", "K to end. Sleeve sts remain on hold.", "Back of the neck is shaped by short rows.", ""],
 )
 def test_a_sentence_about_a_part_stays_whole(row: str) -> None:
     """It heads nothing."""
@@ -36,3 +38,15 @@ def test_pieces_are_numbered_as_the_page_is() -> None:
     pasted = take_apart("Cast on 40 sts.\nShape Neck Cast off 3 sts at beg of next 2 rows.\nOffset the frobs.")
     assert [piece.row for piece in pasted.pieces if "frobs" in piece.text] == [3]
     assert [piece.row for piece in pasted.pieces if "Cast off" in piece.text] == [2]
+
+
+def test_a_part_begins_though_its_first_sentence_is_not_read() -> None:
+    """Else all its rows would be knitted on to the part before. One that is made once asks for nothing."""
+    page = take_apart(
+        "Toy hedgehog\n\nBody: (make one) Begin at the frob and twiddle.\nKnit 4 rows.\nCast off.\n\n"
+        "Ears: (make two) Cast on 5 sts and twiddle.\nKnit 3 rows.\nCast off.\n"
+    )
+    assert [part.name for part in page.parts] == ["body", "ears"]
+    body, ears = ([piece.kind for piece in part.pieces if piece.kind != "comment"] for part in page.parts)
+    assert body == ["note", "line", "line"]
+    assert ears == ["line", "line", "note", "line", "line"]  # how often they are made is a line

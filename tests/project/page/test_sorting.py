@@ -286,6 +286,14 @@ Work rnds 1-2 of Ladder Lace 5 times.
     assert pasted.parts[2].pieces[0].text == "Cast on 80 sts. Join in the round."
 
 
+def test_a_pattern_heading_that_orders_stands_under_a_mark() -> None:
+    """It cannot be the name of a line, and a file with it would not be read at all."""
+    page = "Cable panel (over then 10 sts):\nRow 1 (RS): P2, k6, p2.\nRow 2: K2, p6, k2.\n"
+    written = write_file(take_apart(page))
+    assert [each.text for each in take_apart(page).pieces if each.kind == "note"] == ["Cable panel (over then 10 sts):"]
+    assert not any("instructs" in problem.message for problem in read_project(written.text).problems)
+
+
 def test_a_neck_divides_its_piece() -> None:
     """Lengths go on from where the piece began, so "Divide for neck:" begins no piece of its own."""
     pasted = take_apart("FRONT\nCast on 40 sts. Work flat.\nKnit 4 rows.\n\nDivide for neck:\nNext row: K20, turn.\n")

@@ -2,8 +2,9 @@
 
 Each row is for a class of words wherever they stand, not for a sentence. A filler says nothing that the words around
 it do not say already: "throughout" behind the name of a fabric, "without shaping" behind plain rounds. An
-explanation - "i.e.", "for 8 rounds altogether", a rib told in stitches behind its name - is said with the line, and
-only where it can hold no instruction. "About", "at least", "only", "alternately", "except" are no fillers.
+explanation - "i.e.", a rib told in stitches behind its name - is said with the line, and only where it can hold
+no instruction. A number that can be checked is no explanation. "About", "at least", "only", "alternately" and
+"except" are no fillers.
 """
 
 from __future__ import annotations
@@ -224,10 +225,15 @@ FILLERS: tuple[Synonym, ...] = (
     ),
     row(
         "altogether|in all|in total",
-        rf"({_TIMES}|{N}\s+(?:more\s+)?{ROUND})\s*(?P<said>,\s+(?:for|making)\s+(?:a\s+total\s+of\s+)?{N}\s+(?:{ROUND}|times)\s+(?:altogether|in\s+all|in\s+total)|\(\s*{N}\s+(?:[a-z]+\s+)?(?:{ROUND}|times)\s+(?:altogether|in\s+all|in\s+total)\s*\))(?=\s*\.?\s*$)",
-        r"\1",
+        rf"({_TIMES}|{N}\s+(?:more\s+)?{ROUND})\s*,\s+(?:for|making)\s+(?:a\s+total\s+of\s+)?({N}\s+{ROUND})\s+(?:altogether|in\s+all|in\s+total)(?=\s*\.?\s*$)",
+        r"\1. \2 in all",
         "Repeat the last 2 rnds three times more, for 8 rnds altogether.",
-        spelt_out=True,
+    ),
+    row(
+        "in all|in total",
+        rf"({_TIMES})\s*\(\s*({N})\s+(?:rib|ribbed|garter|moss|seed|patt|pattern)\s+({ROUND})\s+(?:in\s+all|in\s+total)\s*\)(?=\s*\.?\s*$)",
+        r"\1. \2 \3 in all",
+        "Rep last 2 rows 2 times more (6 rib rows in total).",
     ),
     row(
         "altogether",

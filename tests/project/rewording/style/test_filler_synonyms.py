@@ -16,6 +16,8 @@ from stepper.project.rewording.reword import recast
         ("Cast off knitwise and loosely.", "Cast off loosely knitwise."),
         ("*K6, k2tog*, repeat *-* the round out.", "*K6, k2tog; rep from * to end."),
         ("Bind off 7 sts at beg of next 4 rows, leaving 22 sts.", "Bind off 7 sts at beg of next 4 rows. 22 sts."),
+        ("Repeat the last 2 rnds 3 times more, for 8 rnds altogether.", "Repeat last 2 rnds 3 times more. 8 rnds in all."),
+        ("Rep last 2 rows twice more (6 rib rows in total).", "Rep last 2 rows twice more. 6 rows in all."),
         ("Work 8 rnds in 1x2 rib (k1, p2).", "Work 8 rnds in k1, p2 rib."),
         ("2nd dec row: K1, k2tog, k to end.", "dec row 2: K1, k2tog, k to end."),
         ("K to marker, remove it, k to end.", "K to marker, remove marker, k to end."),
@@ -31,7 +33,6 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
     [
         ("Cast off quite loosely.", "quite loosely"),
         ("Break yarn, leaving a tail about 20 cm long.", "leaving a tail about 20 cm long"),
-        ("Repeat the last 2 rnds 3 times more, for 8 rnds altogether.", ", for 8 rnds altogether"),
         ("Work in k2, p2 rib for 5 cm, i.e. about 16 rounds.", "i.e. about 16 rounds"),
     ],
 )
@@ -49,6 +50,7 @@ def test_an_explanation_is_said_with_its_line(printed: str, said: str) -> None:
         "Repeat the last 2 rnds three times more, or 8 rnds altogether.",
         "Purl, slipping the first stitch knitwise.",
         "Work at least 4 rows without shaping.",
+        "Rep rnds 1-2 3 times more (5 times in all).",
         "Bind off 7 sts, leaving 22 sts on a holder.",
     ],
 )
