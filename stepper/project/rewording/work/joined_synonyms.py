@@ -217,7 +217,7 @@ JOINED: tuple[Synonym, ...] = (
     ),
     row(
         "needle|n3|n4",
-        rf"\b({_NEEDLE}(\d))\s*:\s*([^;:]*?)\s*((?:[.;]\s*{_NEEDLE}.*?)?)\s*[.;]?\s*{_NEEDLE}(\d)\s*:\s*(?:work\s+)?(?:as|same\s+as)\s+(?:for\s+)?{_NEEDLE}\2\b",
+        rf"\b({_NEEDLE}(\d))\s*:\s*([^;:]{{0,160}}?)\s*((?:[.;]\s*{_NEEDLE}.{{0,480}}?)?)\s*[.;]?\s*{_NEEDLE}(\d)\s*:\s*(?:work\s+)?(?:as|same\s+as)\s+(?:for\s+)?{_NEEDLE}\2\b",
         r"needles \2 and \5: \3\4",
         "N1: K to last 3 sts, k2tog, k1; N2: k1, ssk, k to end; N3: as N1; N4: as N2.",
         again=True,

@@ -6,6 +6,7 @@ import pytest
 
 from stepper.project.reading.parsing import made_plain
 from stepper.project.rewording.reword import recast
+from tests.waiting import processor_s, usual_s
 
 
 @pytest.mark.parametrize(
@@ -37,3 +38,11 @@ def test_what_joins_something_else_is_no_joining_in_the_round(printed: str) -> N
     assert "in the round" not in made
     assert "then on" not in made
     assert "p2, k3" not in made
+
+
+def test_a_line_that_names_needles_hundreds_of_times_is_recast_at_once() -> None:
+    """A page pasted without its line ends is one line; she does not wait seconds to be told that it is not read."""
+    row = "Increase Round: K1, m1R, k to end of Needle 1; k to last st on Needle 2, m1L, k1; k1, m1R, k to end of Needle 3; k to last st on Needle 4, m1L, k1.; "
+    line = made_plain(row * 80)
+    recast("K to end of needle 1.")  # the table is made
+    assert processor_s(lambda: recast.__wrapped__(line)) < usual_s(0.5)
