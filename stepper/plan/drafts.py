@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable
+from collections.abc import Hashable, Iterable
 from dataclasses import dataclass, fields, is_dataclass
 
 from stepper.plan.model import Item, Run
@@ -38,6 +38,16 @@ class Template:
     def asks(self) -> bool:
         """Whether its outcome depends on more than the stitches: on charts or on the rows below."""
         return any(_asks(element) for element in self.elements)
+
+
+def own_words_in(templates: Iterable[Template]) -> int:
+    """Return the line of the first of some rounds that is kept in own words; 0 if none is."""
+    return next((template.own.place.line for template in templates if template.own is not None), 0)
+
+
+def own_words_of(line: int) -> str:
+    """Say that what a row does to its stitches is not known, by its line."""
+    return f"the row in line {line} is in your own words"
 
 
 def without_places(value: object) -> Hashable:

@@ -6,7 +6,7 @@ wrong-side rows from left to right, each stitch as its opposite. Squares without
 
 from __future__ import annotations
 
-from stepper.plan.drafts import Template
+from stepper.plan.drafts import Template, own_words_of
 from stepper.plan.fabric.columns import as_seen
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.state.needles import Needles
@@ -56,14 +56,16 @@ def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
 NAME_ROUND = "Name the round of the chart that comes next."
 
 
-def hidden_by_own_words(name: str, needles: Needles) -> int:
-    """Return the line of the row in own words behind which a chart cannot be told; 0 for none."""
-    return 0 if name in needles.last.charts else needles.last.hidden.get(name, 0)
+def hidden_by_own_words(key: str, needles: Needles, *, name: str = "") -> str:
+    """Say why nobody can tell how a chart goes on behind a row in own words; empty if that can be told.
 
-
-def chart_hidden(name: str, line: int) -> str:
-    """Say why nobody can tell how a chart goes on."""
-    return f"which round of {name} comes next cannot be told: the row in line {line} is in your own words."
+    Args:
+        key: Of the chart or panel.
+        needles: The knitting in hand.
+        name: What it is called, if that is not its key.
+    """
+    line = 0 if key in needles.last.charts else needles.last.hidden.get(key, 0)
+    return f"which round of {name or key} comes next cannot be told: {own_words_of(line)}." if line else ""
 
 
 def next_chart_round(chart: Chart, needles: Needles) -> int:
@@ -94,9 +96,9 @@ def chart_round(template: Template, needles: Needles) -> None:
         told = "a chart over whole rounds begins in the middle of a short row here: that is not read."
         needles.miss(template.place, told, "End the round first.")
         return
-    hidden = 0 if template.chart_round else hidden_by_own_words(chart.name, needles)
+    hidden = "" if template.chart_round else hidden_by_own_words(chart.name, needles)
     if hidden:
-        needles.miss(template.place, chart_hidden(chart.name, hidden), NAME_ROUND)
+        needles.miss(template.place, hidden, NAME_ROUND)
         return
     number = template.chart_round or next_chart_round(chart, needles)
     wrong = needles.wrong

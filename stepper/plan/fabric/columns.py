@@ -18,7 +18,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
-from stepper.plan.drafts import DraftRound
+from stepper.plan.drafts import DraftRound, own_words_of
 from stepper.plan.fabric.borders import border_of, keep_borders
 from stepper.plan.model import Run, flatten, runs_written
 from stepper.plan.state.in_hand import Cell, Column
@@ -78,7 +78,7 @@ def lay_columns(draft: DraftRound) -> list[StandingColumns]:
     yarns = {run.yarn for run in runs_written(draft.phrase) if stitch(run.stitch).kind is not Kind.SHIFT}
     wrong = draft.side == "WS"
     if draft.words:
-        raise UnknownFabricError(f"the row in line {draft.line} is in your own words")
+        raise UnknownFabricError(own_words_of(draft.line))
     for run in flatten(draft.phrase):
         entry = stitch(run.stitch)
         if entry.kind is Kind.MARK:

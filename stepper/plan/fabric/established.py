@@ -6,6 +6,9 @@ row of columns (`stepper.plan.fabric.columns`): read off the last rounds of the 
 every row worked since, but only on request, since that is rare. Lines that go on "in pattern" set nothing up,
 nor does a row that agrees with the columns, nor one that shapes; repeated rounds that shape give the columns
 but not the shaping.
+
+It is long because the columns are carried from one row to the next in one state, `Established`, which all of
+these read and write.
 """
 
 from __future__ import annotations
@@ -13,7 +16,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.drafts import DraftRound, Template, own_words_in, own_words_of
 from stepper.plan.fabric.begun_charts import go_on_with_charts, rounds_of_cycle
 from stepper.plan.fabric.columns import (
     KNIT,
@@ -62,14 +65,12 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
     once = worked[: len(cycle)]
     named = needles.flat and any(template.stockinette for template in cycle)  # by its name, not row by row
     shapes = once[0].before != once[-1].after
-    own = next((template.own.place.line for template in cycle if template.own is not None), 0)
+    own = own_words_in(cycle)
     if own:
-        kept = (
-            () if shapes or len(cycle) == 1 else cycle
-        )  # rows in own words can be worked again in their order
+        again = () if shapes or len(cycle) == 1 else cycle  # several can be worked again in their order
         end = len(needles.drafts)
         needles.established = Established(
-            cycle=kept, rounds=len(cycle), start=start, end=end, reached=end, why=own_words_of(own), own=own
+            cycle=again, rounds=len(cycle), start=start, end=end, reached=end, why=own_words_of(own), own=own
         )
         return
     if (
@@ -83,11 +84,6 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
     needles.established = Established(
         cycle=() if shapes else cycle, rounds=len(cycle), start=start, end=len(needles.drafts)
     )
-
-
-def own_words_of(line: int) -> str:
-    """Say why nobody can tell what the fabric is behind a row in own words."""
-    return f"the row in line {line} is in your own words"
 
 
 def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) -> tuple[Template, ...]:

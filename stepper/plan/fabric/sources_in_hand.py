@@ -7,7 +7,6 @@ from dataclasses import replace
 from stepper.craft.gauge import half_up
 from stepper.plan.fabric.chart_rounds import (
     NAME_ROUND,
-    chart_hidden,
     charts_by_name,
     drawn_round,
     hidden_by_own_words,
@@ -62,9 +61,9 @@ def _chart(part: ChartPart, room: int, needles: Needles) -> ChartRound:
     if chart is None:
         hint = nearest(part.name, charts) or f"The charts are {one_of(needles.project.charts) or 'none'}."
         raise MisfitError(part.place, f'there is no chart "{part.name}".', hint)
-    hidden = 0 if part.number else hidden_by_own_words(chart.name, needles)
+    hidden = "" if part.number else hidden_by_own_words(chart.name, needles)
     if hidden:
-        raise MisfitError(part.place, chart_hidden(chart.name, hidden), NAME_ROUND)
+        raise MisfitError(part.place, hidden, NAME_ROUND)
     number = part.number or next_chart_round(chart, needles)
     if not 1 <= number <= len(chart.rounds):
         raise MisfitError(part.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {number}.')
@@ -84,9 +83,9 @@ def _panel(part: ChartPart, room: int, needles: Needles) -> ChartRound:
     if not cycle:
         hint = f'Write its rows under its name: "{part.name.capitalize()} (10 sts)", then "Row 1: ...".'
         raise MisfitError(part.place, f'no pattern called "{part.name}" is defined on this page.', hint)
-    hidden = 0 if part.number else hidden_by_own_words(key, needles)
+    hidden = "" if part.number else hidden_by_own_words(key, needles, name=part.name)
     if hidden:
-        raise MisfitError(part.place, chart_hidden(part.name, hidden), NAME_ROUND)
+        raise MisfitError(part.place, hidden, NAME_ROUND)
     number = part.number or needles.last.charts.get(key, 0) % len(cycle) + 1
     if not 1 <= number <= len(cycle):
         raise MisfitError(part.place, f"{part.name} has {len(cycle)} rows, not {number}.")

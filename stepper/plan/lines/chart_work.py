@@ -5,13 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from stepper.plan.drafts import Template
-from stepper.plan.fabric.chart_rounds import (
-    NAME_ROUND,
-    chart_hidden,
-    chart_named,
-    hidden_by_own_words,
-    next_chart_round,
-)
+from stepper.plan.fabric.chart_rounds import NAME_ROUND, chart_named, hidden_by_own_words, next_chart_round
 from stepper.plan.fabric.established import establish
 from stepper.plan.lines.durations import last_for
 from stepper.plan.lines.rounds import repeat
@@ -28,9 +22,9 @@ def work_chart(instruction: ChartWork, needles: Needles) -> None:
     if not needles.count and not needles.counting.lost:
         needles.miss_stitches(instruction.place)
         return
-    hidden = hidden_by_own_words(chart.name, needles) if instruction.following else 0
+    hidden = hidden_by_own_words(chart.name, needles) if instruction.following else ""
     if hidden and not instruction.first:
-        needles.miss(instruction.place, chart_hidden(chart.name, hidden), NAME_ROUND)
+        needles.miss(instruction.place, hidden, NAME_ROUND)
         return
     first = instruction.first or (next_chart_round(chart, needles) if instruction.following else 1)
     one = instruction.following and not instruction.whole

@@ -8,17 +8,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.gauge import half_up
-from stepper.plan.drafts import Template, without_places
+from stepper.plan.drafts import Template, own_words_in, own_words_of, without_places
 from stepper.plan.fabric.begun_charts import rounds_of_cycle
 from stepper.plan.fabric.columns import KNIT, PURL
-from stepper.plan.fabric.established import (
-    as_it_looks,
-    asks_pattern,
-    establish,
-    even,
-    ground,
-    own_words_of,
-)
+from stepper.plan.fabric.established import as_it_looks, asks_pattern, establish, even, ground
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.fabric.ribs import rib_stands
@@ -68,7 +61,7 @@ def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] 
         return _rib(instruction, needles)
     if instruction.manner.startswith(NAMED):
         return named_cycle(instruction.manner, needles, place)
-    own = next((row.own.place.line for row in needles.section.pattern if row.own is not None), 0)
+    own = own_words_in(needles.section.pattern)
     if own:
         told = f"nobody can tell how the pattern goes on here: {own_words_of(own)}."
         needles.miss(place, told, "Repeat the rows by their numbers, or name the fabric.")

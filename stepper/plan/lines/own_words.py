@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 
-from stepper.plan.drafts import Template
+from stepper.plan.drafts import Template, own_words_of
 from stepper.plan.lines.gaps import refuse_across_gap
 from stepper.plan.model import Run
 from stepper.plan.state.needles import Needles
@@ -80,8 +80,7 @@ def _may_stand_here(own: OwnWords, after: int, needles: Needles) -> bool:
         return False
     if own.count is None:
         return True
-    several = own.several or (own.rows is not None and own.rows.of(needles.size) > 1)
-    if several and after != before:
+    if _is_several(own, needles) and after != before:
         needles.report(
             own.count.place,
             f"several rows in your own words go from {before} stitches to {after}, and where is not said.",
@@ -99,12 +98,16 @@ def _may_stand_here(own: OwnWords, after: int, needles: Needles) -> bool:
         there = first if first != before else min(printed)
         needles.report(
             needles.line.place or place,
-            f"the row in line {place.line} is in your own words: its count is for {there} stitches, "
+            f"{own_words_of(place.line)}: its count is for {there} stitches, "
             f"and {before} are on the needles here.",
             "Write the row out for these stitches, with its own count.",
         )
         return False
     return True
+
+
+def _is_several(own: OwnWords, needles: Needles) -> bool:
+    return own.several or (own.rows is not None and own.rows.of(needles.size) > 1)
 
 
 def _tell(template: Template, before: int, after: int, needles: Needles, *, lost: bool) -> None:
@@ -122,8 +125,8 @@ def _tell(template: Template, before: int, after: int, needles: Needles, *, lost
         counts = f"{before} before, {after} after as printed"
         if own.count.change:
             counts += f", and {abs(after - before)} {_WORD[own.count.change]} each time"
-    several = own.several or (own.rows is not None and own.rows.of(needles.size) > 1)
-    told = f"the stitches of {'these rows are' if several else 'this row are'} yours: {counts}."
+    rows = "these rows are" if _is_several(own, needles) else "this row are"
+    told = f"the stitches of {rows} yours: {counts}."
     if lost:
         told += " Where markers hang is not known from there on."
     elif needles.markers:
@@ -140,12 +143,12 @@ def tell_markers_lost(needles: Needles) -> tuple[str, str]:
     """Return why nobody can tell where the markers are, and what to write."""
     line = needles.last.markers_lost
     return (
-        f"nobody can tell where the markers are: the row in line {line} is in your own words.",
+        f"nobody can tell where the markers are: {own_words_of(line)}.",
         'Count the stitches instead, or take the markers out ("Remove all markers.").',
     )
 
 
 def refuse_own_words(template: Template, place: Span, needles: Needles) -> None:
     """Report a shaping at intervals whose row is in own words, of which no other stitches are known."""
-    told = f"the row in line {template.place.line} is in your own words, and not worked at intervals."
+    told = f"{own_words_of(template.place.line)}, and not worked at intervals."
     needles.miss(place, told, "Write each of these rows with its count, and the rows between.")

@@ -11,7 +11,7 @@ import re
 from dataclasses import dataclass, replace
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.drafts import DraftRound, Template, own_words_of
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.working import work
 from stepper.plan.model import Group, Item, Run, flatten, runs_written
@@ -122,7 +122,7 @@ def _hindrance(drafts: list[DraftRound]) -> str:
         runs = list(flatten(draft.phrase))
         codes = {run.stitch for run in runs}
         if draft.words:
-            return f"the row in line {draft.line} is in your own words, which have no mirror image"
+            return f"{own_words_of(draft.line)}, which have no mirror image"
         if draft.chart:
             return f"line {draft.line} works a chart"
         if not draft.flat and draft.before:

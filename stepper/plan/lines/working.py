@@ -12,7 +12,7 @@ from functools import singledispatch
 
 from stepper.craft.stitches import STITCHES
 from stepper.plan.checks.counts import check_count
-from stepper.plan.drafts import Template
+from stepper.plan.drafts import Template, own_words_of
 from stepper.plan.even.blended_phrase import work_blended_phrase
 from stepper.plan.even.even_change import work_evenly
 from stepper.plan.fabric.crossings import check_crossings, check_pace
@@ -335,9 +335,7 @@ def _(instruction: Going, needles: Needles) -> None:
 def _(instruction: Labelled, needles: Needles) -> None:
     template = find_named_round(instruction.label, instruction.place, needles)
     if template is not None and template.own is not None and not instruction.again:
-        told = (
-            f"the row in line {template.place.line} is in your own words, and was worked where it is written."
-        )
+        told = f"{own_words_of(template.place.line)}, and was worked where it is written."
         needles.miss(instruction.place, told, f'Write "Rep {instruction.label} once" if it is worked again.')
     elif template is not None:
         work_template(template, needles)

@@ -124,7 +124,7 @@ def rounds_at_gauge(stretch: Stretch, rounds_per_10cm: float, *, at_least: int =
     every = lcm(stretch.cycle, 2 if flat else 1)
     over = planned % every
     rounds = half_up((max(exact, at_least) - over) / every) * every + over
-    return rounds + max(0, -((rounds - at_least) // every)) * every
+    return rounds if rounds >= at_least else rounds + every
 
 
 def renumber_rounds(rounds: tuple[Round, ...]) -> tuple[Round, ...]:

@@ -59,8 +59,10 @@ _STITCH_PATTERN = re.compile(
 _NUMBERED = re.compile(
     r"^(?:step|part|section)\s+(?:\d{1,2}|[IVX]{1,4}|one|two|three|four|five)\s*[:.–—-]\s*", re.I
 )
+HOW_OFTEN = r"(?:make|work|knit)\s+(?:\d{1,2}|one|two|three|four|five|six|both)"
+"""How often a part is made, in brackets behind its name."""
 _MADE = re.compile(
-    r"(?:make|work|knit)\s+(?:\d{1,2}|one|two|three|four|five|six|both)(?:\s+(?:alike|the\s+same|of\s+each))?"
+    rf"{HOW_OFTEN}(?:\s+(?:alike|the\s+same|of\s+each))?"
     r"|both\s+(?:alike|the\s+same)",
     re.I,
 )

@@ -9,6 +9,8 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from stepper.project.page.headings import HOW_OFTEN
+
 _ORDER = (
     r"(?:Cast|Bind|CO\b|BO\b|With|Using|Work|Knit|Purl|K\s?\d|P\s?\d|Pick|Place|Return|Rejoin|Join|Row|Rnd|Round|Next"
     r"|Cont|Continue|Dec|Decrease|Inc|Increase|Change|At|Beg|Beginning|Starting|Sl|Slip|\d(?:st|nd|rd|th)\s)"
@@ -33,8 +35,7 @@ _HEADING = re.compile(
 
 _MADE_HEADING = re.compile(
     r"^(?P<name>(?!(?:work|knit|purl|make|cast|bind|with|using|pick|join|sew|rep(?:eat)?|next|then)\b)"
-    r"[a-z][a-z' -]{0,30}?\s*:?\s*[(\[](?:make|knit|work)\s+(?:\d{1,2}|one|two|three|four|five|six|both)\b"
-    r"[^()\[\]\d]{0,20}[)\]])\s*[:.–—-]?\s+(?=\S)",
+    rf"[a-z][a-z' -]{{0,30}}?\s*:?\s*[(\[]{HOW_OFTEN}\b[^()\[\]\d]{{0,20}}[)\]])\s*[:.–—-]?\s+(?=\S)",
     re.I,
 )
 """A part with how often it is made, whatever it is called, before a sentence: "Ears: (make two) Cast on."."""
