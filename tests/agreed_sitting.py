@@ -122,21 +122,25 @@ class Sitting:
         was = self.session.state
         self.session.adopt(considered)
         self.beats += [effect for effect in considered.effects if isinstance(effect, BeatIn)]
-        kept = [_kept(*encode_event(event)) for event in considered.events]
         told = [line for effect in considered.effects for line in _effect_rows(effect, self.session.plan)]
-        return [*kept, *told, *_state_rows(was, self.session.state)]
+        return [*kept_rows(considered), *told, *state_rows(was, self.session.state)]
 
 
 def _effect_rows(effect: Effect, plan: Plan) -> list[str]:
     """Write what an effect says, and what of it no words tell."""
     line = tell_effect(effect, plan)
     if not line:
-        return [f"* {type(effect).__name__} {_shown(effect)}".rstrip()]
+        return [f"* {type(effect).__name__} {shown(effect)}".rstrip()]
     silent = ["* not aloud"] if isinstance(effect, Refuse) and not effect.aloud else []
     return [line, *silent]
 
 
-def _state_rows(was: State, now: State) -> list[str]:
+def kept_rows(considered: Considered) -> list[str]:
+    """Write a row for each event that is kept."""
+    return [_kept(*encode_event(event)) for event in considered.events]
+
+
+def state_rows(was: State, now: State) -> list[str]:
     """Write in one row what is another in the state than it was."""
     parts = [
         f"{name} {_field(name, new)}"
@@ -150,25 +154,25 @@ def _state_rows(was: State, now: State) -> list[str]:
 def _field(name: str, value: object) -> str:
     """Write a field of the state: of the lists that only grow, their length and the last of them."""
     if name in GROWING and isinstance(value, tuple):
-        return f"{len(value)} to {_shown(value[-1])}" if value else "none"
-    return _shown(value)
+        return f"{len(value)} to {shown(value[-1])}" if value else "none"
+    return shown(value)
 
 
-def _shown(value: object) -> str:
+def shown(value: object) -> str:
     """Write a value without what is as always."""
     if isinstance(value, Position):
         return f"{value.index}.{value.stitch}"
     if isinstance(value, Enum):
         return str(value.value)
     if isinstance(value, tuple):
-        return f"[{', '.join(map(_shown, value))}]"
+        return f"[{', '.join(map(shown, value))}]"
     if isinstance(value, float):
         return f"{value:.5g}"
     if is_dataclass(value):
         told = [
-            f"{field.name} {_shown(part)}"
+            f"{field.name} {shown(part)}"
             for field in fields(value)
-            if field.name != "knitting" and (part := getattr(value, field.name)) != _usual(field)
+            if field.name not in ("knitting", "day") and (part := getattr(value, field.name)) != _usual(field)
         ]
         return f"({', '.join(told)})"
     moment = re.fullmatch(r"\d{4}-\d\d-(\d\d)T(\d\d:\d\d:\d\d)\+01:00", str(value))

@@ -26,7 +26,7 @@ from stepper.session.effects import AskCount, AskLook, AskSections, Effect, Refu
 from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.respond import AskAgain, TellLadder
 from stepper.session.fault.ways import Remedy, RemedyKind, cost_remedy
-from stepper.session.machine import Session
+from stepper.session.machine import Considered, Session
 from stepper.session.state import DoubtKind, Knitting, Position, Seen, State, Verified
 from tests import fabric, hunt
 from tests.fabric import Sight, Step
@@ -212,13 +212,30 @@ def _missed_repeat(plan: Plan, index: int, dice: random.Random) -> Slip | None:
 # The conversation
 
 
+Tell = Callable[[Considered, State, State], list[str]]
+"""Writes what is kept of an answer and what is another in the state for it, of the states before and after."""
+
+
+def tell_nothing(_considered: Considered, _was: State, _now: State) -> list[str]:
+    """Write nothing of what is kept: the words are enough."""
+    return []
+
+
 class Mender:
     """A knitter at work on one mistake."""
 
     def __init__(
-        self, whole: Piece, kind: str, knitter: str, dice: random.Random, *, midway: bool = False
+        self,
+        whole: Piece,
+        kind: str,
+        knitter: str,
+        dice: random.Random,
+        *,
+        midway: bool = False,
+        tell: Tell = tell_nothing,
     ) -> None:
         """Sit down; `begin` makes the mistake, noticed in the middle of its round if `midway`."""
+        self.tell = tell
         self.piece, self.kind, self.knitter, self.dice, self.midway = whole, kind, knitter, dice, midway
         self.outcome = Outcome(kind, knitter, whole.name, midway)
         self.index = -1
@@ -308,7 +325,7 @@ class Mender:
 
     def say(self, cue: Cue) -> None:
         """Say something, and hear the answer."""
-        considered = self.session.consider(cue)
+        considered, was = self.session.consider(cue), self.session.state
         self.session.adopt(considered)
         self.effects = considered.effects
         lines = [tell_effect(each, self.session.plan) for each in self.effects if not isinstance(each, TellStep)]
@@ -316,7 +333,7 @@ class Mender:
         before = said.partition("Say:")[0].partition("Then say:")[0]
         self.outcome.words.append(len(before.replace(",", " ").split()))
         self.outcome.said.append((self.outcome.words[-1], said))
-        self.outcome.log += [f"> {cue}", *lines]
+        self.outcome.log += [f"> {cue}", *lines, *self.tell(considered, was, self.session.state)]
         refused = [each for each in self.effects if isinstance(each, Refuse)]
         assert not refused, (self.outcome.log, self.kind, self.index)
         if any(isinstance(each, AskBack) and each.doubt.kind is DoubtKind.FINISHED for each in self.effects):
@@ -587,10 +604,16 @@ def a_stitch_more(knitting: Mender) -> Remedy:
 
 
 def mend(
-    whole: Piece, kind: str, knitter: str, dice: random.Random, *, midway: bool = False
+    whole: Piece,
+    kind: str,
+    knitter: str,
+    dice: random.Random,
+    *,
+    midway: bool = False,
+    tell: Tell = tell_nothing,
 ) -> Outcome | None:
     """Make one mistake at a random place and mend it; None where it has no room there."""
-    knitting = Mender(whole, kind, knitter, dice, midway=midway)
+    knitting = Mender(whole, kind, knitter, dice, midway=midway, tell=tell)
     return knitting.run() if knitting.begin() else None
 
 

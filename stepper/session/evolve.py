@@ -42,11 +42,12 @@ from stepper.session.events import (
     Weighed,
     WokeUp,
 )
-from stepper.session.pace.learning import count_gain, learn_times
+from stepper.session.pace.learning import count_gain, day_of, learn_times
 from stepper.session.state import (
     NOTES_KEPT,
     UNDO_DEPTH,
     Ball,
+    Day,
     Fault,
     Knitting,
     Memento,
@@ -70,6 +71,7 @@ def evolve(state: State, event: Event) -> State:
     seq = state.seq + 1
     if not isinstance(event, Opened | PlaceAsked) and is_long_silence(state.last_cue_at, event.at):
         state = _interrupted(state)
+    day = day_of(state.days, event.at)
     state = replace(learn_times(state, event), reading=_read_on(state, event))
     match event:
         case ReadingSet():
@@ -88,12 +90,12 @@ def evolve(state: State, event: Event) -> State:
         case WokeUp():
             return replace(state, seq=seq, asleep=False, last_cue_at=event.at)
         case Undone():
-            undone = _undone(replace(state, seq=seq, last_cue_at=event.at), event)
+            undone = _undone(replace(state, seq=seq, last_cue_at=event.at), event, day)
             reading = undone.reading
             left = reading is not None and reading.index != undone.place.index
             return replace(undone, reading=None) if left else undone
         case _:
-            return _done(replace(state, seq=seq, last_cue_at=event.at), event)
+            return _done(replace(state, seq=seq, last_cue_at=event.at), event, day)
 
 
 def _read_on(state: State, event: Event) -> ReadingAlong | None:
@@ -146,11 +148,16 @@ def _interrupted(state: State) -> State:
     return replace(state, breaks=(*state.breaks, state.place)[-BREAKS_KEPT:])
 
 
-def _done(state: State, event: Event) -> State:
+def _done(state: State, event: Event, day: Day | None) -> State:
     """Fold an event that can be taken back; what was taken back before is then out of reach."""
     stitches, work = count_gain(state, event)
     memento = Memento(
-        seq=state.seq, kind=type(event).__name__, knitting=state.knitting, stitches=stitches, work=work
+        seq=state.seq,
+        kind=type(event).__name__,
+        knitting=state.knitting,
+        stitches=stitches,
+        work=work,
+        day=day,
     )
     undo = (*state.undo, memento)[-UNDO_DEPTH:]
     asked = replace(state.knitting, doubt=None)  # whatever happens settles what was asked back
@@ -330,16 +337,16 @@ def _with(corrections: tuple[LengthCorrection, ...], new: LengthCorrection) -> t
     return tuple(sorted([*others, new], key=lambda each: each.stretch))
 
 
-def _undone(state: State, event: Undone) -> State:
+def _undone(state: State, event: Undone, day: Day | None) -> State:
     """Take the last thing back, or do again what was taken back last."""
     if state.undo and state.undo[-1].seq == event.seq:
         last = state.undo[-1]
-        again = replace(last, seq=state.seq, knitting=state.knitting)
+        again = replace(last, seq=state.seq, knitting=state.knitting, day=day)
         redo = (*state.redo, again)[-UNDO_DEPTH:]
         return replace(state, knitting=last.knitting, undo=state.undo[:-1], redo=redo)
     if state.redo and state.redo[-1].seq == event.seq:
         last = state.redo[-1]
-        back = replace(last, seq=state.seq, knitting=state.knitting)
+        back = replace(last, seq=state.seq, knitting=state.knitting, day=day)
         undo = (*state.undo, back)[-UNDO_DEPTH:]
         return replace(state, knitting=last.knitting, undo=undo, redo=state.redo[:-1])
     return state

@@ -246,22 +246,6 @@ class Knitting:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Memento:
-    """An event that can be taken back (or done again), and what to return to."""
-
-    seq: int
-    """Number of the event."""
-    kind: str
-    """What the knitter did, as the name of the class of the first event of the chain of undo and redo."""
-    knitting: Knitting
-    """What taking it back returns to."""
-    stitches: int = 0
-    """Stitches it added to the garment; below 0 if it took some back. Unit: stitches."""
-    work: KnittingKind = KnittingKind.UNKNOWN
-    """Their kind."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class TimedStep:
     """A step and how long it took."""
 
@@ -289,6 +273,24 @@ class Day:
     """ISO 8601. Knitting after midnight belongs to the evening before."""
     done: tuple[Done, ...] = ()
     """What the garment gained, minus what was ripped out again."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Memento:
+    """An event that can be taken back (or done again), and what to return to."""
+
+    seq: int
+    """Number of the event."""
+    kind: str
+    """What the knitter did, as the name of the class of the first event of the chain of undo and redo."""
+    knitting: Knitting
+    """What taking it back returns to."""
+    stitches: int = 0
+    """Stitches it added to the garment; below 0 if it took some back. Unit: stitches."""
+    work: KnittingKind = KnittingKind.UNKNOWN
+    """Their kind."""
+    day: Day | None = None
+    """The day as it was before; None in a snapshot of before it was kept, or if the event has no time."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

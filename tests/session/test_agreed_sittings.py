@@ -16,9 +16,11 @@ from pathlib import Path
 
 import pytest
 
+from stepper.session.machine import Considered
+from stepper.session.state import State
 from tests import mending
 from tests.agreed import compare
-from tests.agreed_sitting import plan_of, replayed, shortened
+from tests.agreed_sitting import kept_rows, plan_of, replayed, shortened, state_rows
 
 AGREED = Path(__file__).parent / "agreed"
 FIXTURES = Path(__file__).parents[1] / "fixtures"
@@ -47,7 +49,9 @@ def test_a_mistake_is_talked_about_as_agreed(garment: str) -> None:
     for number, kind in enumerate(mending.KINDS * 2):
         dice = random.Random(f"agreed {garment} {number}")
         knitter, midway = mending.KNITTERS[number % 3], number % 4 == 3
-        tried = (mending.mend(piece, kind, knitter, dice, midway=midway) for _ in range(TRIES))
+        tried = (
+            mending.mend(piece, kind, knitter, dice, midway=midway, tell=_told) for _ in range(TRIES)
+        )
         outcome = next((each for each in tried if each is not None), None)
         rows.append(f"== {kind}, answers {knitter}{', midway' * midway}")
         rows += outcome.log if outcome else ["no room"]
@@ -55,6 +59,10 @@ def test_a_mistake_is_talked_about_as_agreed(garment: str) -> None:
     as_ever = f"at='{mending.AT}', heard=None"
     plain = [shortened(row.replace(f"{as_ever}, ", "").replace(as_ever, "")) for row in rows]
     compare(AGREED / f"mistakes-{garment}.txt", plain)
+
+
+def _told(considered: Considered, was: State, now: State) -> list[str]:
+    return [*kept_rows(considered), *state_rows(was, now)]
 
 
 def test_no_text_is_left_over() -> None:

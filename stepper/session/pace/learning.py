@@ -68,7 +68,7 @@ def learn_times(state: State, event: Event) -> State:
     return replace(
         state,
         worked=_stepped(state, at, gain, work) if knitted else state.worked,
-        days=_dayed(state.days, _evening(at), work, gain) if gain else state.days,
+        days=_days(state, event, at, work, gain) if gain else state.days,
         begun_at=event.at if _begins_anew(state, event) else state.begun_at,
         sat_since=since,
         rest_told=told,
@@ -87,16 +87,34 @@ def count_gain(state: State, event: Event) -> tuple[int, KnittingKind]:
         case Remedied() if event.place < event.origin:
             return -(event.undone or event.stitches), KnittingKind.UNKNOWN
         case Undone():
-            return _taken_back(state, event.seq)
+            found = _taken_back(state, event.seq)
+            return (found[0] * found[1].stitches, found[1].work) if found else (0, KnittingKind.UNKNOWN)
     return 0, KnittingKind.UNKNOWN
 
 
-def _taken_back(state: State, seq: int) -> tuple[int, KnittingKind]:
+def _taken_back(state: State, seq: int) -> tuple[int, Memento] | None:
+    """Return what is undone (-1) or done again (1); None if nothing is."""
     for stack, sign in ((state.undo, -1), (state.redo, 1)):
         if stack and stack[-1].seq == seq:
-            last: Memento = stack[-1]
-            return sign * last.stitches, last.work
-    return 0, KnittingKind.UNKNOWN
+            return sign, stack[-1]
+    return None
+
+
+def day_of(days: tuple[Day, ...], at: str) -> Day | None:
+    """Return what is done on the day of a time so far; None if it is not a time."""
+    date = evening_of(at)
+    known = days[-1] if days and days[-1].date == date else Day(date=date)
+    return known if date else None
+
+
+def _days(state: State, event: Event, at: datetime, work: KnittingKind, gain: int) -> tuple[Day, ...]:
+    """Return the days with what an event adds; what is undone on its day leaves the day as it was."""
+    found = _taken_back(state, event.seq) if isinstance(event, Undone) else None
+    before = found[1].day if found is not None else None
+    date = _evening(at)
+    if before is not None and before.date == date and state.days[-1].date == date:
+        return (*state.days[:-1], before)
+    return _dayed(state.days, date, work, gain)
 
 
 def parse_time(at: str) -> datetime | None:

@@ -152,6 +152,31 @@ def test_what_is_ripped_of_another_kind_leaves_no_day_below_nothing() -> None:
     assert all(each.stitches > 0 for each in state.days[-1].done)
 
 
+@pytest.mark.parametrize("taken", [30, 250, 900])
+def test_what_is_undone_and_done_again_leaves_the_day_as_it_was(taken: int) -> None:
+    """Tinking undone gives the plain stitches back as plain ones, and never more than the day had: the rest of
+    what was ripped was knitted another evening."""
+    knitted = folded(opened(0), row(7, 0, 200, "rib"), row(14, 1, 250))
+    off = Tinked(at=at(20), origin=Position(index=2), place=Position(), stitches=taken)
+    tinked = evolve_all(knitted, [off])
+    undone = evolve_all(tinked, [Undone(at=at(21), seq=4)])
+    again = evolve_all(undone, [Undone(at=at(22), seq=5)])
+    assert undone.days == knitted.days
+    assert again.days == tinked.days != knitted.days
+    assert evolve_all(again, [Undone(at=at(23), seq=6)]).days == knitted.days
+
+
+def test_what_is_undone_another_evening_is_taken_from_that_one() -> None:
+    """Yesterday keeps what was knitted then; tonight never has fewer than none, and done again no more than before."""
+    tonight = 24 * 60
+    state = folded(opened(0), row(7, 0), row(14, 1), opened(tonight), row(tonight + 7, 2, 90))
+    both = [Undone(at=at(tonight + 8), seq=5), Undone(at=at(tonight + 9), seq=3)]
+    assert evolve_all(state, both).days == (day(400), Day(date="2026-03-04"))
+    again = [Undone(at=at(tonight + 10), seq=7), Undone(at=at(tonight + 11), seq=6)]
+    assert evolve_all(state, [*both, again[0]]).days == (day(400), Day(date="2026-03-04"))
+    assert evolve_all(state, [*both, *again]).days == state.days
+
+
 def test_rest_is_due_after_fifty_minutes_at_the_end_of_a_round_and_once() -> None:
     """Published advice for screen work: 5 to 10 minutes after 50 to 60 (see the module)."""
     rows = evening(0, 120)
