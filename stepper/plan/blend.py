@@ -15,7 +15,7 @@ from stepper.plan.compile import SecondReading, work_as_knitted
 from stepper.plan.drafts import DraftRound
 from stepper.plan.finish import shaping_places
 from stepper.plan.model import flatten
-from stepper.plan.state.needles import Needles
+from stepper.plan.state.in_hand import Caches
 from stepper.plan.state.size_alone import LinesAlone, lines_alone, lines_labelled_once, spreads_change
 from stepper.plan.stitches.run_repeats import laid_flat
 from stepper.project.instructions import Evenly, Line
@@ -62,8 +62,8 @@ def blends(project: Project, readings: frozenset[SecondReading] = frozenset()) -
     """
     sizes = range(len(project.sizes))
     own = apply_rules(project)
-    like = work_as_knitted(replace(project, switches=()), readings, own=own)
-    alone = [try_sizes(project, size, size, "", readings, like, own) for size in sizes]
+    known = work_as_knitted(replace(project, switches=()), readings, own=own).caches
+    alone = [try_sizes(project, size, size, "", readings, known, own) for size in sizes]
     yield from alone
     counts = [lines_alone(each.rounds) for each in alone]
     for line in lines_labelled_once(project):
@@ -74,7 +74,7 @@ def blends(project: Project, readings: frozenset[SecondReading] = frozenset()) -
             for size in sizes:
                 if then == size or not (spreads or _meet(line, counts[size], counts[then])):
                     continue
-                blend = try_sizes(project, size, then, line.label or "", readings, like, own)
+                blend = try_sizes(project, size, then, line.label or "", readings, known, own)
                 if blend.works or spreads:
                     yield blend
 
@@ -91,7 +91,7 @@ def try_sizes(
     then: int,
     label: str,
     readings: frozenset[SecondReading] = frozenset(),
-    like: Needles | None = None,
+    known: Caches | None = None,
     own: Altered | None = None,
 ) -> Blend:
     """Work the garment in one size and, from a labelled line on, in another.
@@ -102,7 +102,7 @@ def try_sizes(
         then: Place of the size switched to.
         label: The line of the switch; empty for none.
         readings: As `stepper.plan.compile.compile_plan` found them.
-        like: The same garment worked another way, to save time.
+        known: What was worked out where the same garment was worked another way, to save time.
         own: Its alterations as applied, to save time.
     """
     where = project.sections[0].place
@@ -110,7 +110,7 @@ def try_sizes(
     over = max((each.over for each in project.switches if each.label.lower() == label.lower()), default=1)
     switches = (Switch(label=label, size=then, place=where, reshape=reshape, over=over),) if label else ()
     blended = replace(project, size=size, switches=switches)
-    needles = work_as_knitted(blended, readings, like, own)
+    needles = work_as_knitted(blended, readings, known, own)
     names = project.sizes[size], project.sizes[then]
     if needles.findings:
         findings, unmet = needles.findings, needles.alterations.unmet

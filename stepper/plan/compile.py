@@ -94,7 +94,7 @@ def _problems(tried: _Tried, project: Project) -> tuple[Problem, ...]:
 def work_as_knitted(
     project: Project,
     readings: frozenset[SecondReading],
-    like: Needles | None = None,
+    known: Caches | None = None,
     own: Altered | None = None,
 ) -> Needles:
     """Work the garment once, as knitted, to try one blend after another, without checking the printed sizes.
@@ -102,16 +102,14 @@ def work_as_knitted(
     Args:
         project: The checked file; its printed sizes are known to come out.
         readings: Words to take in their second reading, as `compile_plan` found.
-        like: The same garment worked another way, whose rounds need not be worked out again.
+        known: What was worked out where the same garment was worked another way.
         own: Its alterations as applied, which are the same for every size.
 
     Returns:
         The worked rounds, with what did not fit in `findings`.
     """
-    drawn = like.caches.drawn if like is not None else {}
-    return _work_garment(
-        project, project.size, drawn, readings, knitted=True, briefly=True, like=like, own=own
-    )
+    caches = replace(known, fits=set()) if known is not None else Caches()
+    return _work_garment(project, project.size, caches, readings, knitted=True, briefly=True, own=own)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -124,11 +122,11 @@ class _Tried:
 
 def _try(project: Project, readings: frozenset[SecondReading]) -> _Tried:
     drawn: dict[tuple[object, ...], ChartRound] = {}
-    knitted = _work_garment(project, project.size, drawn, readings, knitted=True)
+    knitted = _work_garment(project, project.size, Caches(drawn=drawn), readings, knitted=True)
     findings = list(knitted.findings)
     for size in range(len(project.sizes)):
         if project.switches or size != project.size:
-            findings += _work_garment(project, size, drawn, readings, knitted=False).findings
+            findings += _work_garment(project, size, Caches(drawn=drawn), readings, knitted=False).findings
     return _Tried(knitted=knitted, findings=tuple(findings))
 
 
@@ -195,21 +193,15 @@ def _count_after(needles: Needles, choice: TwoReadings) -> str:
 def _work_garment(
     project: Project,
     size: int,
-    drawn: dict[tuple[object, ...], ChartRound],
+    caches: Caches,
     readings: frozenset[SecondReading],
     *,
     knitted: bool,
     briefly: bool = False,
-    like: Needles | None = None,
     own: Altered | None = None,
 ) -> Needles:
     """Work all sections in one size, or as they are knitted, with the switches of size."""
     checking = briefly or not knitted
-    caches = Caches(drawn=drawn)
-    if like is not None:
-        caches = replace(
-            caches, rounds=like.caches.rounds, charted=like.caches.charted, alone=like.caches.alone
-        )
     fabric = next(iter(project.fabrics.values()))
     needles = Needles(
         project=project,
@@ -255,7 +247,8 @@ def _alone_in(project: Project, needles: Needles, readings: frozenset[SecondRead
     def alone(size: int) -> LinesAlone:
         if size not in known:
             printed = replace(project, switches=())
-            known[size] = lines_alone(_work_garment(printed, size, drawn, readings, knitted=False).drafts)
+            worked = _work_garment(printed, size, Caches(drawn=drawn), readings, knitted=False)
+            known[size] = lines_alone(worked.drafts)
         return known[size]
 
     return alone
@@ -263,4 +256,4 @@ def _alone_in(project: Project, needles: Needles, readings: frozenset[SecondRead
 
 def findings_of(project: Project, size: int) -> tuple[Finding, ...]:
     """Return what does not fit when the pattern is worked in one printed size (its place, from 0)."""
-    return tuple(_work_garment(project, size, {}, frozenset(), knitted=False).findings)
+    return tuple(_work_garment(project, size, Caches(), frozenset(), knitted=False).findings)

@@ -432,9 +432,14 @@ def _is_lace(draft: DraftRound) -> bool:
     return kinds >= {Kind.INCREASE, Kind.DECREASE} or crosses
 
 
+def period_of(columns: Sequence[Column]) -> int:
+    """Return on how many rows the columns repeat; one where there are none."""
+    return len(columns[0]) if columns else 1
+
+
 def shortest(columns: Sequence[Column]) -> list[Column]:
     """Return the same columns with the fewest cells."""
-    period = len(columns[0]) if columns else 1
+    period = period_of(columns)
     for cells in range(1, period):
         if all(column == column[:cells] * (period // cells) for column in columns):
             return [column[:cells] for column in columns]

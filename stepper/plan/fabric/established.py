@@ -27,6 +27,7 @@ from stepper.plan.fabric.columns import (
     as_seen,
     brings_back,
     carry_columns,
+    period_of,
     shortest,
     trace_columns,
     trace_with_borders,
@@ -58,7 +59,7 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
         return
     if any(_is_short(draft) for draft in worked[-len(cycle) :]):
         return
-    if known is not None and _goes_on(known, cycle, start, needles):
+    if _goes_on(known, cycle, start, needles):
         known.end, known.since, known.shaped = len(needles.drafts), 0, False
         known.columns, known.why, known.phase = None, "", 0
         return
@@ -73,11 +74,7 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
             cycle=again, rounds=len(cycle), start=start, end=end, reached=end, why=own_words_of(own), own=own
         )
         return
-    if (
-        len(worked) == 1
-        and known is not None
-        and (shapes or _is_single(worked[0]) or (_agrees(known, needles) and not named))
-    ):
+    if len(worked) == 1 and (shapes or _is_single(worked[0]) or (_agrees(known, needles) and not named)):
         return
     if shapes and len(cycle) == 1:
         return
@@ -165,7 +162,7 @@ def _agrees(known: Established, needles: Needles) -> bool:
     _carry(known, needles, end=len(needles.drafts) - 1)
     if not known.columns:
         return False
-    columns, phase = list(known.columns), known.phase % len(known.columns[0])
+    columns, phase = list(known.columns), known.phase % period_of(known.columns)
     try:
         for_each = carry_columns(columns, needles.drafts[-1], phase, lambda _: None, strictly=True)
     except UnknownFabricError:
@@ -228,10 +225,9 @@ def _through(known: Established, number: int, needles: Needles) -> None:
         known.shaped, known.spread = True, draft.evenly
     if known.columns is None:
         return
-    period = len(known.columns[0]) if known.columns else 1
     try:
         met = _as_many(known.columns, draft.before)
-        known.columns = _after(met, draft, known.phase % period, number, needles)
+        known.columns = _after(met, draft, known.phase % period_of(met), number, needles)
     except UnknownFabricError as unknown:
         known.columns, known.why = None, str(unknown)
     known.phase += 1 if draft.before else 0
@@ -243,7 +239,7 @@ def _after(
     """Return the columns after a row, whose draft has the given index."""
     if draft.words:
         raise UnknownFabricError(own_words_of(draft.line))
-    period, changed = len(columns[0]) if columns else 1, draft.before != draft.after
+    period, changed = period_of(columns), draft.before != draft.after
     if draft.evenly:
         if len(set(columns)) > 1 and changed:
             raise UnknownFabricError("a change was spread over it")
@@ -260,7 +256,7 @@ def _after(
     made = carry_columns(columns, draft, phase, lambda name: _kept(name, number, needles), noticed=noticed)
     own = draft.template is not None and asks_pattern(draft.template.elements)
     shapes = changed or any(_changes(item) for item in draft.phrase)
-    if needles.established is not None and shapes and not own:
+    if shapes and not own:
         _take_down(noticed, made, draft, needles.established)
     return made
 
@@ -289,16 +285,13 @@ def columns_of(needles: Needles) -> tuple[list[Column], int]:
         UnknownFabricError: they cannot be worked out.
     """
     known = needles.established
-    if known is None:
-        last = max(0, len(needles.drafts) - 1)
-        known = needles.established = Established(start=last, end=len(needles.drafts))
     _carry(known, needles)
     if known.columns is None:
         if _comes_back(known, needles):
             return trace_columns(needles.drafts[-1:]), 0
         raise UnknownFabricError(known.why)
     columns = _as_many(known.columns, needles.count)
-    return columns, known.phase % (len(columns[0]) if columns else 1)
+    return columns, known.phase % period_of(columns)
 
 
 def _comes_back(known: Established, needles: Needles) -> bool:
@@ -313,8 +306,7 @@ def _as_many(columns: list[Column], count: int) -> list[Column]:
     """Return a given number of columns: a printed count may have been accepted that differs from the rows."""
     if len(columns) == count:
         return columns
-    period = len(columns[0]) if columns else 1
-    return [*columns, *[(KNIT,) * period] * count][:count]
+    return [*columns, *[(KNIT,) * period_of(columns)] * count][:count]
 
 
 def look(needles: Needles) -> tuple[Cell, ...]:
@@ -346,8 +338,6 @@ def look(needles: Needles) -> tuple[Cell, ...]:
 def keep_held(phrase: tuple[Item, ...], needles: Needles) -> None:
     """Keep, for when they come back, the fabric of the stitches that the next row puts on hold."""
     known, at = needles.established, 0
-    if known is None:
-        return
     for run in flatten(phrase):
         if run.stitch == "hold":
             places = range(at, at + run.times)
@@ -378,7 +368,7 @@ def _kept(name: str, number: int, needles: Needles) -> list[Column] | None:
     _carry(known, needles, end=kept.row)
     if not known.columns or len(known.columns) <= max(kept.places):
         return None
-    phase = known.phase % len(known.columns[0])
+    phase = known.phase % period_of(known.columns)
     return [known.columns[place][phase:] + known.columns[place][:phase] for place in kept.places]
 
 
@@ -388,7 +378,7 @@ def ground(needles: Needles) -> str:
 
     Empty if nothing is established or it cannot be worked out.
     """
-    if needles.established is None or needles.counting.lost:
+    if needles.counting.lost:
         return ""
     if needles.established.own:
         return "unknown"
@@ -404,8 +394,6 @@ def ground(needles: Needles) -> str:
 def spread_since(needles: Needles) -> bool:
     """Return whether a change has since been spread over the fabric, so that it can only start over."""
     known = needles.established
-    if known is None:
-        return False
     _carry(known, needles)
     return known.spread or (known.columns is None and bool(known.why))
 
@@ -413,8 +401,6 @@ def spread_since(needles: Needles) -> bool:
 def stands_in_its_rounds(needles: Needles) -> bool:
     """Return whether the rounds of the established fabric can be counted on: nothing was shaped since."""
     known = needles.established
-    if known is None:
-        return False
     _carry(known, needles)
     return bool(known.cycle) and not known.shaped
 
@@ -425,7 +411,7 @@ def stands_in_its_rounds(needles: Needles) -> bool:
 def tell_doubt(needles: Needles, place: Span) -> None:
     """Tell the knitter what was assumed of the pattern that a line goes on with."""
     known = needles.established
-    if known is not None and known.doubt:
+    if known.doubt:
         needles.warn(place, known.doubt)
         known.doubt = ""
 
@@ -439,8 +425,6 @@ def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple
         straight: Whether it only says that nothing is shaped, and not that a pattern goes on.
     """
     known = needles.established
-    if known is None:
-        return None
     _carry(known, needles)
     tell_doubt(needles, place)
     begun = go_on_with_charts(known.cycle, needles)
@@ -452,7 +436,7 @@ def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple
         if set(known.columns) == {(KNIT,)}:
             return (Template((), place, stockinette=True),), 0
         looks = Template((Until("pattern", "end", None, None, place),), place)
-        return (looks,) * (len(known.columns[0]) if known.columns else 1), 0
+        return (looks,) * period_of(known.columns), 0
     if known.spread and known.cycle:
         needles.warn(place, f"the pattern begins anew on the {needles.count} stitches of the change before.")
         return known.cycle, 0

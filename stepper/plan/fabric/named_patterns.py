@@ -80,7 +80,7 @@ def goes_on_with_name(instruction: WorkRounds, needles: Needles) -> bool:
     """
     known = needles.established
     called = instruction.manner.startswith((NAMED, "rib "))
-    if not called or instruction.first is not None or instruction.edges is not None or known is None:
+    if not called or instruction.first is not None or instruction.edges is not None:
         return False
     if known.name != key_of(instruction.manner) or known.end <= known.start:
         return False
@@ -134,7 +134,7 @@ def first_row(instruction: WorkRounds, cycle: tuple[Template, ...], needles: Nee
         return following
     known = needles.established
     called = instruction.manner.startswith(NAMED) and instruction.first is None and len(cycle) > 1
-    if called and known is not None and known.name == key_of(instruction.manner):
+    if called and known.name == key_of(instruction.manner):
         needles.warn(
             instruction.place,
             "taken as beginning the pattern again with its row 1, on the stitches as they are now; "

@@ -135,7 +135,7 @@ def go_on_in(instruction: Going, needles: Needles) -> None:
     """Take up the fabric for the rows of a shaping and those between; no row is worked yet."""
     place = instruction.place
     if needles.counting.lost or instruction.manner in ("pattern", "rib"):
-        if not needles.counting.lost and needles.established is None:
+        if not needles.counting.lost and not needles.count:
             needles.report(place, "no pattern has been set up before this line.")
         return
     garter = instruction.manner == "garter" and needles.flat
@@ -172,7 +172,7 @@ def _is_figured(row: Template) -> bool:
 def _tell_row_alone(place: Span, needles: Needles) -> None:
     """Tell the knitter if "in pattern" takes the last of two successive rows written without numbers."""
     known = needles.established
-    if known is None or len(known.cycle) != 1 or known.start <= needles.section.start:
+    if len(known.cycle) != 1 or known.start <= needles.section.start:
         return
     if known.start >= len(needles.drafts):
         return  # the line before changed to this fabric, and no row of it was worked yet

@@ -150,7 +150,7 @@ def establish_pattern(
     first = numbers[0] - 1
     begin = start if len(numbers) == len(whole) else len(needles.drafts) - len(numbers)
     establish(whole[first:] + whole[:first], needles, start=begin)
-    if needles.established is not None and needles.established.end == len(needles.drafts):
+    if needles.established.end == len(needles.drafts):
         needles.established.name = key_of(f"{NAMED}{repeated.pattern}")
 
 

@@ -205,7 +205,7 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     finally:
         needles.fabric = own
         establish(cycle[first:] + cycle[:first], needles, start=begin)
-    if needles.established is not None and instruction.edges is None:
+    if instruction.edges is None:
         needles.established.name = key_of(instruction.manner)
 
 
@@ -372,7 +372,7 @@ def _(instruction: BindOff, needles: Needles) -> None:
     needles.markers = ()
     code = {"graft": "graft", "draw": "draw"}.get(instruction.how, "bo")
     needles.emit((Run(code, needles.count, needles.yarn),), 0, bound_off=instruction.manner)
-    needles.section.pattern, needles.established = (), None
+    needles.section.pattern = ()
     needles.short_rows.turns = ()
     needles.side = "RS"
 

@@ -71,8 +71,8 @@ class Needles:
     needle_mm: float | None = None
     yarn: str = ""
     fabric: Fabric
-    established: Established | None = None
-    """The fabric that "even" and "in pattern" go on with; None if nothing is on the needles."""
+    established: Established = field(default_factory=lambda: Established(start=0, end=0, columns=[]))
+    """The fabric that "even" and "in pattern" go on with; without columns where nothing is on the needles."""
     kept: dict[str, tuple[HeldFabric, ...]] = field(default_factory=dict)
     """The fabric of the stitches on hold, by name."""
 
@@ -146,7 +146,6 @@ class Needles:
         self.section = SectionInHand(name=name, yarn=yarn, fabric=fabric, start=len(self.drafts))
         self.yarn, self.fabric = yarn, fabric
         if not self.count:
-            self.established = None
             self.flat, self.joined, self.side, self.markers = False, False, "RS", ()
             self.short_rows = replace(self.short_rows, gap=None, turns=())
 

@@ -304,7 +304,7 @@ def _check_fabric(base: WorkRounds | Striped, templates: list[Template], needles
 def _is_figured(below: str, needles: Needles) -> bool:
     """Return whether a pattern goes on that a plain round works over, or that one has just worked over."""
     known = needles.established
-    rows = needles.drafts[known.start : known.end] if known is not None and known.cycle else []
+    rows = needles.drafts[known.start : known.end] if known.cycle else []
     several = any(len({run.stitch for run in runs_written(row.phrase)}) > 1 for row in rows)
     return several or below not in ("plain", "garter", "")
 
@@ -324,8 +324,6 @@ def _is_plainly_even(base: WorkRounds | Striped) -> bool:
 def _fabric_of(base: WorkRounds | Striped, needles: Needles) -> tuple[tuple[Template, ...], int] | None:
     """Return the rounds of the base, and which is next; None, reported, if nobody can tell."""
     if base.manner == "pattern":
-        if needles.established is None:
-            return plain_cycle(needles), 0
         going = even(needles, base.place, straight=_is_plainly_even(base))
         return None if going is None else (as_it_looks(going[0], needles, base.place), going[1])
     cycle = cycle_of(WorkRounds(base.manner, base.duration, base.place), needles)
