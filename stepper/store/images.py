@@ -136,7 +136,6 @@ def _worked_in(path: Path, beside: Sequence[Path]) -> bytes:
                 shutil.copyfile(each, copy.with_name(each.name))
         with suppress(sqlite3.Error, UnicodeDecodeError), closing(connect(copy)) as connection:
             connection.execute("SELECT count(*) FROM sqlite_master").fetchone()
-            connection.execute("PRAGMA journal_mode = DELETE").fetchone()
             return _serialized(connection)
         return copy.read_bytes()
 

@@ -195,8 +195,6 @@ class Journal(JournalReader):
                 with explain_failures(self._path):
                     self._look_after_the_file()
                 self._copy()
-                if self._connection.in_transaction:
-                    self._connection.execute("ROLLBACK")
                 leave_nothing_beside(self._connection)
         finally:
             self._copies.close()

@@ -130,7 +130,6 @@ def open_for_reading(path: Path) -> OpenedJournal:
             f"{path.name} is an earlier one, which ends at entry {newest.seq}; this is read from its copies"
             f"{_lacking(salvaged)}.",
         )
-    connection.execute("PRAGMA query_only = ON")
     remark = _not_the_last(path, copies, connection, newest)
     return OpenedJournal(connection=connection, newest=newest, remark=remark)
 
@@ -239,9 +238,9 @@ def _not_the_last(path: Path, copies: Copies, connection: sqlite3.Connection, ne
 
 
 def _opened_in_memory(path: Path, salvaged: SalvagedJournal, remark: str) -> OpenedJournal:
-    connection = open_image(path, salvaged.image)
-    connection.execute("PRAGMA query_only = ON")
-    return OpenedJournal(connection=connection, newest=salvaged.newest, remark=remark)
+    return OpenedJournal(
+        connection=open_image(path, salvaged.image), newest=salvaged.newest, remark=remark
+    )
 
 
 def _was_missing(path: Path, copies: Copies, salvaged: SalvagedJournal) -> str:

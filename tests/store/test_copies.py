@@ -60,7 +60,7 @@ def test_a_killed_sittings_entries_are_copied_when_the_next_begins(path: Path, e
 def test_the_newest_and_the_last_of_some_days_are_kept(tmp_path: Path) -> None:
     """Many short sittings in a day must not push out the evenings before."""
     names = [
-        tmp_path / f"cuff-2025-03-{day:02}-{hour:02}0000-entry-{day * 100 + hour:05}-abcdef01.journal"
+        tmp_path / f"left-cuff-2025-03-{day:02}-{hour:02}0000-entry-{day * 100 + hour:05}-abcdef01.journal"
         for day in range(1, 12)
         for hour in range(18, 23)
     ]

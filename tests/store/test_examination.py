@@ -97,6 +97,18 @@ def test_rows_of_the_first_form_are_looked_at_though_its_tables_are_as_they_were
         examine(connection, path)
 
 
+def test_a_row_changed_behind_the_triggers_does_not_fit_its_checksum(
+    path: Path, entry: Callable[[int], JournalEntry]
+) -> None:
+    """From the form with checksums on, a text that a disk changed is found though numbers and tables are right."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(n) for n in range(1, 4)])
+    change = "UPDATE entry SET body = '{}' WHERE seq = 2"
+    changed = _changed_behind_its_back(path, "entry_is_not_changed", change)
+    with closing(changed) as connection, pytest.raises(DamagedError):
+        examine(connection, path)
+
+
 def test_a_form_of_tomorrow_is_refused_with_what_to_do_and_is_not_called_damaged(path: Path) -> None:
     """She has carried the journal from a newer computer: nothing is wrong with it."""
     Journal.open(path, title="A").close()

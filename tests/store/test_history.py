@@ -80,6 +80,14 @@ def test_only_so_many_of_the_newest_are_looked_at(raw: sqlite3.Connection) -> No
             check_history(raw, newest_only=41)
 
 
+@pytest.mark.parametrize("seq", [1, 9])
+def test_an_entry_that_is_gone_is_missed_however_far_back(raw: sqlite3.Connection, seq: int) -> None:
+    """Counting the rows takes no time: an evening that a damage took out is told when the journal is opened."""
+    raw.execute("DELETE FROM entry WHERE seq = ?", (seq,))
+    with closing(raw), pytest.raises(BrokenHistoryError, match="missing"):
+        check_history(raw, newest_only=40)
+
+
 def test_an_entry_that_is_not_there_has_no_checksum(raw: sqlite3.Connection) -> None:
     """Asked for beyond the end, the answer is not made up."""
     with closing(raw), pytest.raises(BrokenHistoryError):
@@ -102,3 +110,6 @@ def test_a_row_of_the_newest_that_is_sound_in_itself_has_to_fit_the_entries(raw:
             assert read_newest(raw) == other
             with pytest.raises(BrokenHistoryError, match="not the one it should be"):
                 check_history(raw)
+        write_newest(raw, replace(newest, plan=1))  # the next text would take the number of the last
+        with pytest.raises(BrokenHistoryError, match="too many"):
+            check_history(raw)

@@ -234,8 +234,25 @@ def test_a_lock_given_back_leaves_no_file_open(path: Path) -> None:
             return file.fileno()
 
     before = lowest_free()
-    GarmentLock(path).release()
+    lock = GarmentLock(path)
+    held = lowest_free()
+    with pytest.raises(SurroundingsError):
+        GarmentLock(path)
+    assert lowest_free() == held
+    lock.release()
     assert lowest_free() == before
+
+
+@pytest.mark.parametrize(("length", "read"), [(500, True), (501, False)])
+def test_of_a_long_note_no_more_than_its_beginning_is_read(path: Path, length: int, read: bool) -> None:
+    """A note takes some seventy letters; of a file of something else that got there no holder is made up."""
+    lock = GarmentLock(path)
+    note = '{"process": 7, "since": "2025-03-03T20:15:00+01:00"'
+    lock_path(path).write_text(note + " " * (length - len(note) - 1) + "}")
+    with pytest.raises(SurroundingsError) as refused:
+        GarmentLock(path)
+    lock.release()
+    assert ("(process 7, since 20:15 on 3 March 2025)" in str(refused.value)) is read
 
 
 @pytest.mark.skipif(not hasattr(os, "mkfifo"), reason="this system has no named pipes")

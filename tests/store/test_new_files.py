@@ -44,6 +44,13 @@ def test_where_it_cannot_be_written_what_was_there_stays(path: Path) -> None:
     assert path.read_bytes() == b"something"
 
 
+def test_what_a_killed_session_half_wrote_is_in_nobodys_way(path: Path) -> None:
+    """The journal is put back also where putting it back was broken off before."""
+    unfinished_path(path).write_bytes(b"half of a journal that was longer")
+    assert put_in_place(path, b"journal", "damaged") is None
+    assert listing(path.parent) == {path.name: b"journal"}
+
+
 def test_nothing_is_overwritten_when_a_journal_is_put_in_place(path: Path) -> None:
     """What bore the name, and what lay beside it, is there afterwards under names of their own."""
     path.write_bytes(b"something")

@@ -6,6 +6,7 @@ import shutil
 import sqlite3
 import subprocess
 from collections.abc import Callable
+from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -290,3 +291,29 @@ def test_of_a_journal_put_back_from_before_its_first_entry_what_is_missing_is_to
         assert journal.take_remarks()[0].startswith(
             "switchback.journal ends at entry 0: 2 entries kept after it are missing"
         )
+
+
+def test_what_a_log_of_a_newer_program_says_is_looked_at_before_it_is_worked_in(path: Path) -> None:
+    """The last evening was knitted with a program of tomorrow and then killed: today's refuses it and leaves both files."""
+    tomorrow = path.with_name("tomorrow.journal")
+    with closing(sqlite3.connect(saved_journal(tomorrow), isolation_level=None)) as connection:
+        connection.execute("PRAGMA journal_mode = WAL").fetchone()
+        connection.execute("INSERT INTO migration VALUES (99, 'of tomorrow', '2035-03-03T20:15:00+01:00')")
+        for source, target in zip((tomorrow, *log_paths(tomorrow)), (path, *log_paths(path)), strict=True):
+            if source.exists():
+                shutil.copy(source, target)
+    before = {name: held for name, held in listing(path.parent).items() if name.startswith("switchback")}
+    assert len(before) == 2
+    with pytest.raises(SurroundingsError, match="newer"):
+        Journal.open(path, title="Switchback")
+    after = listing(path.parent)
+    assert {name: after.get(name) for name in before} == before
+
+
+def test_a_journal_of_which_only_the_first_words_are_left_is_damaged_and_no_other_file(path: Path) -> None:
+    """By SQLite's file format, section 1.2, the sixteen letters at the beginning say what it is: it is hers, to be mended
+    and not to be moved out of the way."""
+    path.write_bytes(b"SQLite format 3\0" + bytes(4080))
+    for opened in (open_reader, lambda path: Journal.open(path, title="A")):
+        with pytest.raises(SurroundingsError, match="is damaged"):
+            opened(path)

@@ -151,6 +151,29 @@ def test_a_journal_only_touched_is_not_spoken_of(sitting: Journal, entry: MakeEn
     assert sitting.append([entry(15)]) == (15,)
 
 
+def test_a_journal_deleted_at_the_very_end_is_put_back_before_it_is_closed(sitting: Journal) -> None:
+    """She says good night, and tomorrow's first words are not about a file that was missing."""
+    sitting.path.unlink()
+    sitting.close()
+    with Journal.open(sitting.path, title="A") as journal:
+        assert (journal.count(), journal.take_remarks()) == (13, ())
+
+
+def test_what_this_evening_kept_is_remembered_where_file_and_copies_are_spoilt(path: Path, entry: MakeEntry) -> None:
+    """A garment begun tonight is whole in memory: text and entries are written anew, and none is told to be lost."""
+    with Journal.open(path, title="A") as journal:
+        journal.keep_plan("title: A\n", "f", AT)
+        journal.append([entry(n) for n in range(1, 4)])
+        shutil.rmtree(copies_folder(path))
+        path.write_bytes(b"\0" * path.stat().st_size)
+        journal.append([entry(4)])
+        (remark,) = journal.take_remarks()
+        assert "with all its 3 entries" in remark
+    with Journal.read_only(path) as reader:
+        assert [each.body for each in reader.entries()] == [entry(n).body for n in range(1, 5)]
+        assert [each.project_text for each in reader.plan_versions()] == ["title: A\n"]
+
+
 def test_a_snapshot_or_a_text_notices_as_well(sitting: Journal) -> None:
     """Whatever is kept next, the journal is looked after first."""
     sitting.path.unlink()
