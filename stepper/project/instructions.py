@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from stepper.project.duration import Duration, Ended, Paced, UntilCount, UntilLength
+from stepper.project.duration import Duration, Ended, Paced, UntilCount, UntilLength, UntilLike, UntilRows
 from stepper.project.laying_out import BeginFurther, MarkEvery, MarkRow, MoveOver, OverNeedles, SetApart
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Length, Numbers
@@ -386,6 +386,8 @@ class OwnWords:
     """`row` or `round` if the line says which they are, else empty."""
     several: bool = False
     """Whether the head of the line names several rows, or all of a side."""
+    lasts: UntilLength | UntilLike | UntilRows | None = None
+    """How long the words are worked, row after row: `Own words, until piece measures 12 cm: …`"""
 
 
 @dataclass(frozen=True, slots=True)

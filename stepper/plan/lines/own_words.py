@@ -107,7 +107,7 @@ def _may_stand_here(own: OwnWords, after: int, needles: Needles) -> bool:
 
 
 def _is_several(own: OwnWords, needles: Needles) -> bool:
-    return own.several or (own.rows is not None and own.rows.of(needles.size) > 1)
+    return own.several or own.lasts is not None or (own.rows is not None and own.rows.of(needles.size) > 1)
 
 
 def _tell(template: Template, before: int, after: int, needles: Needles, *, lost: bool) -> None:

@@ -468,7 +468,7 @@ def _(instruction: Remark, needles: Needles) -> None:
 def _(instruction: OwnWords, needles: Needles) -> None:
     template = Template((), instruction.place, side=needles.line.side, own=instruction)
     begin, name = len(needles.drafts), needles.section.label or ""
-    if ROUND_NAME.search(name) and instruction.rows is None:
+    if ROUND_NAME.search(name) and instruction.rows is None and instruction.lasts is None:
         needles.section.named[name.lower()] = template
     rows = instruction.rows.of(needles.size) if instruction.rows is not None else 1
     if not rows:
@@ -476,7 +476,10 @@ def _(instruction: OwnWords, needles: Needles) -> None:
     if needles.counting.lost and rows:
         work_template(template, needles)  # a count printed behind the words is known again
         return
-    repeat((template,), rows, needles, instruction.place)
+    if instruction.lasts is not None:
+        last_for((template,), instruction.lasts, needles, instruction.place, start=begin)
+    else:
+        repeat((template,), rows, needles, instruction.place)
     establish((template,), needles, start=begin)
 
 

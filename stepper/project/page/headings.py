@@ -169,6 +169,18 @@ def shouted_part(row: str, below: str) -> Heading | None:
     return Heading(kind="part", name=plain.lower())
 
 
+_BEGINS_WORK = re.compile(
+    r"^[^:]+?\s*(?::|\.\s*[–—])\s*(?:(?:with|using|in)\b[^.;:]{1,60}?)?"
+    r"\b(?:begin|beginning|start|starting|commence|commencing)\b(?!\s+(?:the\s+)?(?:dec|inc|shap|row|rnd|round))",
+    re.I,
+)
+
+
+def begins_work(row: str) -> bool:
+    """Return whether a row says behind the name of a part that it is begun, be it read or not."""
+    return _BEGINS_WORK.match(row) is not None
+
+
 def _all_of_parts(words: str) -> bool:
     """Return whether every word names a part or goes with the name of one."""
     return all(_OF_PARTS.fullmatch(word) or _PART.fullmatch(word) for word in words.split())
@@ -177,12 +189,13 @@ def _all_of_parts(words: str) -> bool:
 def inline_part(row: str) -> str:
     """Return the part that a row begins with, as in "BODY: Cast on 80 sts."; empty if it names none.
 
-    A name not in capitals must be all words of parts, and be followed by casting on or picking up stitches.
+    A name not in capitals must be all words of parts, and be followed by casting on or picking up stitches,
+    or by words that begin it: "Head: With the thin wool begin at the chin".
     """
     match = _INLINE.match(" ".join(row.split()))
     if match is None or re.search(r"[\d.,;*(\[]", match.group(1)):
         return ""
     words = match.group(1)
-    begins = _all_of_parts(words) and casts_on(match.group(2))
+    begins = _all_of_parts(words) and (casts_on(match.group(2)) or begins_work(row))
     named = bool(_PART.search(words)) and (words.isupper() or begins)
     return words.lower() if named else ""

@@ -14,7 +14,14 @@ from dataclasses import dataclass, field
 from stepper.project.lines import names_sizes
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under
 from stepper.project.page.front_pieces import front_pieces
-from stepper.project.page.headings import Heading, heading_of, inline_part, is_clutter, shouted_part
+from stepper.project.page.headings import (
+    Heading,
+    begins_work,
+    heading_of,
+    inline_part,
+    is_clutter,
+    shouted_part,
+)
 from stepper.project.page.orders import SWATCH, casts_on, has_row_head, holds_instruction, is_order
 from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
@@ -357,7 +364,8 @@ class Sorter:
             return at + 1
         part = inline_part(row)
         fresh = not self.parts or self.parts[-1].name != part or bool(self.pieces)
-        if part and fresh and (self.lines.joined(at)[1] is not None or self._begins_in(row)):
+        worked = self.lines.joined(at)[1] is not None or self._begins_in(row) or begins_work(row)
+        if part and fresh and worked:
             self._open(part)
         taken, line = self.lines.joined(at)
         if line is None and _names_a_shaping(row):

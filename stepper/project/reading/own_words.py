@@ -1,9 +1,10 @@
 """Read a row that is kept in the page's own words: `Own words, 2 rows: … 96 sts.`
 
 What stands before "own words" is a head, a label or a yarn as before any other row, and is read as such with
-a plain row in place of the words. Of the words themselves nothing is read but a count that ends them as a
-sentence of its own. Words that open or close what later rows depend on - stitches on hold, short rows, a
-join - are refused: the row would be no whole row on the same stitches.
+a plain row in place of the words; so is how long they are worked, before the colon. Of the words themselves
+nothing is read but a count that ends them as a sentence of its own. Words that open or close what later rows
+depend on - stitches on hold, short rows, a join - are refused: the row would be no whole row on the same
+stitches.
 """
 
 from __future__ import annotations
@@ -12,15 +13,17 @@ import re
 from dataclasses import dataclass, replace
 from typing import Final
 
-from stepper.project.duration import Rounds
+from stepper.project.duration import Rounds, UntilLength, UntilLike, UntilRows
 from stepper.project.instructions import Count, Line, OwnWords, Phrase, WorkRounds
 from stepper.project.problems import Problem, Span
 from stepper.project.spelling import near
+from stepper.project.stitchwork import Numbers
 
 _NUMBER = r"\d+(?:\s*[\(\[{][\d\s,;:]+[\)\]}]|(?:-\d+)+)?|one|two|three|four|five|six|seven|eight|nine|ten"
 _OWN = re.compile(
     rf"(?:^|(?<=[:,.)]))\s*(?P<name>own\s+words)\s*"
-    rf"(?:,\s*(?P<rows>{_NUMBER})\s+(?P<word>rows?|rounds?|rnds?)\s*)?(?P<colon>:)?\s*",
+    rf"(?:,\s*(?P<rows>{_NUMBER})\s+(?P<word>rows?|rounds?|rnds?)\s*(?=:|$)|,\s*(?P<known>[^:]+?)\s*(?=:))?"
+    r"(?P<colon>:)?\s*",
     re.I,
 )
 _COUNTED = rf"(?:{_NUMBER})\s*(?:sts?|stitches)\b(?:\s+(?:rem(?:ain)?|left|inc'd|dec'd|increased|decreased))?"
@@ -40,8 +43,12 @@ class OwnRow:
     """Where "own words" begins in the line."""
     stub: str
     """What stands before the words, with a plain row in their place."""
-    rows_at: int
-    """Where the number of rows stands in the line; 0 without one."""
+    known_at: int
+    """Where the number of rows stands in the line, or how long they are worked; 0 without either."""
+    known_length: int
+    """Of that stretch."""
+    rows: bool
+    """Whether a number of rows stands there, and nothing else."""
     word: str
     """`row` or `round` if the line says which; else empty."""
     colon: bool
@@ -59,13 +66,17 @@ class OwnRow:
             return at, length
         inside = at - self.start - len(_KNIT)
         return (
-            (self.rows_at + inside, length)
-            if self.rows_at and inside >= 0
+            (self.known_at + inside, length)
+            if self.known_at and inside >= 0
             else (self.start, len("own words"))
         )
 
 
 _KNIT: Final = " Knit "
+_LASTS: Final = (
+    'Before the colon stands for how long: "Own words, 4 rows: …", '
+    '"Own words, until piece measures 12 cm: …".'
+)
 
 
 def is_own_row(plain: str) -> bool:
@@ -82,11 +93,14 @@ def find_own_row(plain: str) -> OwnRow | None:
     words = plain[match.end() :].rstrip()
     counted = _COUNT.search(words)
     group = "count" if counted is not None and counted["count"] else "behind"
-    rows = match["rows"]
+    rows, known = match["rows"], match["known"]
+    lasts = f"{rows} rounds" if rows else known or ""
     return OwnRow(
         start=start,
-        stub=f"{plain[:start]}{_KNIT}{rows} rounds." if rows else f"{plain[:start]}{_KNIT.rstrip()}.",
-        rows_at=match.start("rows") if rows else 0,
+        stub=f"{plain[:start]}{_KNIT}{lasts}".rstrip() + ".",
+        known_at=match.start("rows") if rows else match.start("known") if known else 0,
+        known_length=len(rows or known or ""),
+        rows=rows is not None,
         word="" if not match["word"] else "row" if match["word"].lower().startswith("row") else "round",
         colon=match["colon"] is not None,
         words=words[: counted.start()].rstrip() if counted is not None else words,
@@ -124,6 +138,7 @@ _ELSEWHERE = (
     ),
 )
 """Words whose meaning later rows depend on: a pattern, why they are refused, and what to write."""
+_NOT_READ = ("is not understood here", "ends too early")
 _COME_OR_GO = re.compile(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b|\bpick(?:ing)?\s+up\b", re.I)
 
 
@@ -197,6 +212,22 @@ def words_refused(own: OwnRow) -> tuple[int, int, str, str] | None:
     return None
 
 
+def known_refused(own: OwnRow, problems: tuple[Problem, ...], place: Span) -> tuple[Problem, ...]:
+    """Return what is wrong with a line whose stub was not read: what stands before the colon, if that stopped
+    it and no word is meant for another.
+
+    Args:
+        own: The row.
+        problems: What the reader says of the stub.
+        place: Where that stands in the file.
+    """
+    stopped = any(told in each.message for each in problems for told in _NOT_READ)
+    meant = any(each.hint.startswith("Did you mean") for each in problems)
+    if own.rows or not own.known_at or meant or not stopped:
+        return problems
+    return (place.problem("it is not understood how long the words are worked.", _LASTS),)
+
+
 def with_own_words(line: Line, own: OwnRow, text: str, count: Count | None, place: Span) -> Line | Problem:
     """Return a line with the words in place of the plain row it was read with.
 
@@ -208,11 +239,21 @@ def with_own_words(line: Line, own: OwnRow, text: str, count: Count | None, plac
         place: Where the words stand.
     """
     *lead, row = line.sentences
-    rows = None
-    if isinstance(row, WorkRounds) and isinstance(row.duration, Rounds):
-        rows = row.duration.number if own.rows_at else None
-    elif not isinstance(row, Phrase):
-        return place.problem("own words stand for rows by themselves.", 'Write "Next 2 rows: Own words: ..."')
+    rows: Numbers | None = None
+    lasts: UntilLength | UntilLike | UntilRows | None = None
+    if isinstance(row, WorkRounds) and isinstance(row.duration, Rounds) and not row.duration.total:
+        rows = row.duration.number if own.known_at else None
+    elif isinstance(row, WorkRounds) and own.known_at:
+        duration = row.duration
+        if not isinstance(duration, UntilLength | UntilLike | UntilRows):
+            told = "what the words do to the stitches is not known, so nobody can tell when that is reached."
+            return place.problem(told, _LASTS)
+        if line.times is not None or line.numbers or line.every:
+            return place.problem("the line says twice how many rows it is for.", "Say it once.")
+        lasts = duration
+    elif not isinstance(row, Phrase) or own.known_at:
+        hint = _LASTS if own.known_at else 'Write "Next 2 rows: Own words: ..."'
+        return place.problem("own words stand for rows by themselves.", hint)
     if rows is not None and line.times is not None:
         return rows.place.problem("the line says twice how many rows it is for.", "Say it once.")
     rows = rows or line.times
@@ -222,6 +263,6 @@ def with_own_words(line: Line, own: OwnRow, text: str, count: Count | None, plac
         rows = None
     words = text[own.words_at : own.words_at + len(own.words)].strip()
     several = len(line.numbers) > 1 or bool(line.every)
-    kept = OwnWords(words.rstrip("."), rows, count, place, own.word, several)
+    kept = OwnWords(words.rstrip("."), rows, count, place, own.word, several, lasts)
     head = " ".join(text[: own.words_at].split())  # what the words say of rows and rounds decides nothing
     return replace(line, sentences=(*lead, kept), rows=line.rows or own.word == "row", times=None, text=head)

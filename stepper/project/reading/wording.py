@@ -32,6 +32,7 @@ from stepper.project.reading.own_words import (
     OwnRow,
     find_own_row,
     is_own_row,
+    known_refused,
     misspelt_own,
     with_own_words,
     words_refused,
@@ -228,7 +229,8 @@ def _read_own(own: OwnRow, text: str, place_of: Callable[[int, int], Span], word
         return LineReading(line=None, problems=(place_of(at, length).problem(message, hint),))
     head = read_line(own.stub, lambda at, length: place_of(*own.place(at, length)), words)
     if head.line is None:
-        return LineReading(line=None, problems=head.problems)
+        known = place_of(own.known_at, own.known_length)
+        return LineReading(line=None, problems=known_refused(own, head.problems, known))
     count: Count | None = None
     if own.count:
         counted = read_line(own.count, lambda at, length: place_of(own.counted_at + at, length), words)

@@ -85,6 +85,58 @@ def test_they_are_measured_like_the_fabric_in_hand() -> None:
 
 
 @pytest.mark.parametrize(
+    ("line", "rows"),
+    [
+        ("Own words, until piece measures 5 cm: as the drawing shows.", 14),
+        ("Own words, until piece measures 5 cm, ending with a RS row: as the drawing shows.", 15),
+        ("Own words, until piece measures 5 cm, ending with a WS row: as the drawing shows.", 14),
+        ("Own words, for 5 cm: as the drawing shows.", 2 + 14),
+        ("Own words, until 20 rows have been worked in all: as the drawing shows.", 20),
+    ],
+)
+def test_they_are_worked_to_a_length(line: str, rows: int) -> None:
+    """By hand: 28 rows make 10 cm and 14 make 5; behind 2 knitted rows a right-side row comes, so the
+    fourteenth row is of the wrong side, and of 13 and 15 as near the later one is taken."""
+    plan = plan_of(project(ROWS + line))
+    assert len(plan.rounds) == 1 + rows
+    assert {each.words for each in plan.rounds[3:]} == {"as the drawing shows"}
+    assert {(each.before, each.after) for each in plan.rounds[1:]} == {(20, 20)}
+
+
+def test_each_size_has_its_own_length() -> None:
+    """By hand: 14 rounds to 5 cm, 28 to 10 cm."""
+    line = "Own words, until piece measures 5 (10) cm: as the drawing shows."
+    text = project("Cast on 80 (90) sts.\nJoin in the round.\n" + line, sizes="S (M)", size="S")
+    assert len(plan_of(text).rounds) == 1 + 14
+    assert len(plan_of(text.replace("size: S", "size: M")).rounds) == 1 + 28
+
+
+@given(
+    before=st.integers(0, 12),
+    millimetres=st.integers(10, 300),
+    words=st.sampled_from(("until piece measures {} cm", "for {} cm", "until piece measures {} cm from cast-on")),
+    end=st.sampled_from(("", ", ending with a WS row", ", ending with a RS row")),
+)
+@settings(max_examples=40, deadline=None)
+def test_a_length_comes_to_as_many_rows_as_in_any_other_line(
+    before: int, millimetres: int, words: str, end: str
+) -> None:
+    """The words say what she knits, not how long it gets: plain rows to that length are as many."""
+    lasts = words.format(millimetres / 10) + end
+    work = f"Cast on 20 sts.\nWork flat.\n{f'Knit {before} rows.' if before else ''}\n{{}}\nBind off."
+    own = read_project(project(work.format(f"Own words, {lasts}: as drawn."))).project
+    plain = read_project(project(work.format(f"Work in stockinette {lasts}."))).project
+    assert own is not None
+    assert plain is not None
+    mine, theirs = compile_plan(own).plan, compile_plan(plain).plan
+    assert (mine is None) == (theirs is None)
+    if mine is not None and theirs is not None:
+        assert [(each.side, each.before, each.after) for each in mine.rounds] == [
+            (each.side, each.before, each.after) for each in theirs.rounds
+        ]
+
+
+@pytest.mark.parametrize(
     ("repeat", "rounds"),
     [
         ("Rep last 2 rounds 3 times.", 6),
@@ -140,6 +192,9 @@ def test_a_pattern_of_the_page_may_have_such_rows() -> None:
         (RING + "Own words, 3 rounds: twist. 84 sts.", "several rows in your own words go from 80 stitches to 84"),
         (RING + "Rnds 1-3: Own words: twist. 84 sts.", "several rows in your own words go from 80 stitches to 84"),
         (RING + "Next 3 rounds: Own words: twist. 84 sts.", "several rows in your own words go from 80"),
+        (RING + "Own words, for 5 cm: twist. 84 sts.", "several rows in your own words go from 80"),
+        (ROWS + "Own words, for 5 cm, ending with a knit row: twist.", "cannot be told"),
+        (RING + "Own words, for 5 cm: twist.\nWork in pattern for 2 cm.", "line 21 is in your own words"),
         (RING + "Own words: twist. 80 sts dec'd.", "no stitches would be left after this row"),
         ("Own words: twist. 84 sts.", "there are no stitches on the needles"),
         (ROWS + "Own words, 2 rounds: twist.", "the work goes in rows here, and the line speaks of rounds"),

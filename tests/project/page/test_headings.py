@@ -99,6 +99,14 @@ def test_a_part_in_plain_letters_begins_with_a_cast_on() -> None:
     assert inline_part("Crown: K2tog around.") == ""
 
 
+def test_a_part_in_plain_letters_begins_where_its_sentence_says_so() -> None:
+    """What is not read there would go on with the part before."""
+    assert inline_part("Head: With the woolly yarn begin under the chin.") == "head"
+    assert inline_part("Left sleeve: Starting at the shoulder, work as pictured.") == "left sleeve"
+    assert inline_part("Crown: Begin decreases.") == ""
+    assert inline_part("Crown: K2tog around, begin with a k st.") == ""
+
+
 @pytest.mark.parametrize("row", ["EARFLAPS (make 2)", "Petals (make five)", "Buds (both alike)"])
 def test_what_is_made_several_times_is_a_part_whatever_it_is_called(row: str) -> None:
     """Taken for a remark in front of the pattern, it was knitted once."""

@@ -186,6 +186,13 @@ def test_a_part_begins_without_a_single_line_that_is_read() -> None:
     assert [piece.kind for piece in pasted.parts[0].pieces] == ["comment", "note", "note"]
 
 
+def test_a_part_begins_with_its_name_though_its_first_sentence_is_not_read() -> None:
+    """ "Head: With the woolly yarn begin under the chin": its rows are none of the body's."""
+    text = "Body: With A, cast on 20 sts.\nKnit 4 rows.\nBind off.\nHead: With the woolly yarn begin at the chin.\n"
+    parts = take_apart(text + "Cast on 12 sts.\nKnit 6 rows.\nBind off.").parts
+    assert [part.name for part in parts] == ["body", "head"]
+
+
 def test_a_part_may_begin_in_prose_before_its_heading() -> None:
     """What is cast on in the introduction is knitted first."""
     pasted = take_apart("Blanket\nIt is soft.\nWith A, cast on 40 sts.\n\nBODY\nKnit 2 rows.\n")

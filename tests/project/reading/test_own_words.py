@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.project.duration import UntilLength, UntilLike, UntilRows
 from stepper.project.instructions import Count, Line, OwnWords, WithYarn
 from stepper.project.problems import Problem, Span
 from stepper.project.reading.wording import Words, read_line
@@ -97,6 +98,41 @@ def test_what_stands_before_them_is_read_as_before_any_row(
     assert own.text == "twist"
 
 
+@pytest.mark.parametrize(
+    ("text", "lasts"),
+    [
+        ("Own words, until piece measures 12 (13, 14) cm: twist.", UntilLength),
+        ("Own words, until piece measures 12 cm from cast-on, ending with a WS row: twist.", UntilLength),
+        ("Own words, for 5 cm: twist.", UntilLength),
+        ("With A, own words, until work measures 5 in: twist.", UntilLength),
+        ("Own words, until piece measures same as back to armhole: twist.", UntilLike),
+        ("Own words, until 40 rows have been worked in all: twist.", UntilRows),
+    ],
+)
+def test_how_long_the_words_are_worked_is_read_as_in_any_line(text: str, lasts: type) -> None:
+    """A page gives a length for a pattern that only its picture shows; it stands where a number of rows does."""
+    own = own_of(read(text))
+    assert isinstance(own.lasts, lasts)
+    assert (own.text, own.rows) == ("twist", None)
+
+
+def test_a_number_of_rows_may_stand_as_a_length_does() -> None:
+    """ "For 4 rows" is four rows."""
+    own = own_of(read("Own words, for 4 rows: twist."))
+    assert own.rows is not None
+    assert (own.rows.values, own.lasts) == ((4,), None)
+
+
+def test_the_length_keeps_its_place() -> None:
+    """A problem with it stands under it."""
+    assert refused("Own words, until piece measures 12 (13) cm: twist.").column == 33
+    misspelt = refused("Own words, until peice measures 12 cm: twist.")
+    assert (misspelt.column, misspelt.hint) == (18, 'Did you mean "piece"?')
+    unread = refused("Own words, in leaf pattern: twist.")
+    assert (unread.column, unread.length) == (12, 15)
+    assert '"Own words, until piece measures 12 cm: …"' in unread.hint
+
+
 def test_a_yarn_may_be_taken_up_before_them() -> None:
     """The yarn of the row is what the stash is reckoned with."""
     line = read("With A, own words: twist.")
@@ -131,6 +167,10 @@ def test_a_row_for_some_sizes_has_its_counts_for_these() -> None:
         ("Own words: twist the panel (12 sts).", '"(12 sts)." may be the count after the row'),
         ("Rnds 3-6: Own words, 2 rounds: twist.", "the line numbers 4 rows, and says otherwise"),
         ("Next 4 rows: Own words, 1 row: twist.", "the line says twice how many rows it is for"),
+        ("Rnd 2: Own words, for 5 cm: twist.", "the line says twice how many rows it is for"),
+        ("Own words, k2, p2: twist.", "it is not understood how long the words are worked"),
+        ("Own words, until piece measures 5 cm, k5: twist.", "it is not understood how long the words are"),
+        ("Own words, until 96 sts rem: twist.", "nobody can tell when that is reached"),
     ],
 )
 def test_words_on_which_later_rows_depend_need_a_line_that_is_read(text: str, told: str) -> None:
