@@ -58,6 +58,14 @@ def count_between(plan: Plan, start: Position, end: Position) -> int:
     return (whole if end.index >= start.index else -whole) + end.stitch - start.stitch
 
 
+def piece_begun(plan: Plan, index: int) -> int:
+    """Return the last round up to an index that begins with nothing on the needles.
+
+    What came before it hangs there no longer: a sock that is grafted, a body that is bound off.
+    """
+    return next((at for at in range(index, 0, -1) if not plan.rounds[at].before), 0)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Shaping:
     """How the increases and decreases of a round are spaced."""

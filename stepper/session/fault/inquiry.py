@@ -12,8 +12,8 @@ from stepper.session.counting.count_timing import stitches_per_minute
 from stepper.session.fault.diagnosis import Likely, diagnose
 from stepper.session.fault.remedies import list_remedies
 from stepper.session.fault.search import Search, search
-from stepper.session.fault.ways import Remedy
-from stepper.session.state import Fault, Narrowing, Seen, State
+from stepper.session.fault.ways import Remedy, RemedyKind
+from stepper.session.state import Fault, Narrowing, Position, Seen, State
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,6 +30,10 @@ class Inquiry:
         """What she chose to look at before she counts on, and in which round; None if she did not."""
         looks = (each.look for each in self.remedies[:1] if self.fault.chosen is Narrowing.LOOK)
         return next(looks, None)
+
+    def is_overtaken(self, now: Position) -> bool:
+        """Return whether she has knitted on since the count, so that all stitches are counted first."""
+        return self.fault.place != now and any(each.kind is RemedyKind.RECOUNT for each in self.remedies[:1])
 
     @property
     def part(self) -> int | None:

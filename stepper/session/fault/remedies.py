@@ -12,7 +12,7 @@ from __future__ import annotations
 from stepper.craft.counting import SECONDS_PER_COUNTED_STITCH
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
 from stepper.plan.model import Plan
-from stepper.session.counting.tally import count_at
+from stepper.session.counting.tally import count_at, tally_stitches
 from stepper.session.fault.diagnosis import LOOPED, Likely, choose_question
 from stepper.session.fault.landmarks import sections_at
 from stepper.session.fault.making_good import is_located, make_good, shifts, spread_left
@@ -141,7 +141,8 @@ def _finish_first(plan: Plan, now: Position, fault: Fault, search: Search) -> li
         return []
     if not by_eye and (search.sections is not None or sections_at(plan, done) is None):
         return []
-    left = round_.progress - now.stitch
+    left, shaped = round_.progress - now.stitch, tally_stitches(round_, now.stitch).shaped
+    by_eye = by_eye and shaped < len(round_.shaping)
     return [cost_remedy(RemedyKind.FINISH, left, now, expect=round_.after, by_eye=by_eye)]
 
 

@@ -97,6 +97,8 @@ def ask_next(plan: Plan, state: State) -> Iterator[Effect]:
         yield AskLook(seen=Seen.LOOP, index=max(0, fault.place.index - 1))
     elif inquiry.look is not None:
         yield AskLook(seen=inquiry.look[0], index=inquiry.look[1])
+    elif inquiry.is_overtaken(state.place):
+        yield _again(plan, state)
     elif stretch is not None:
         again = not fault.answers and not fault.confirmed
         yield AskSections(stretch=stretch, again=again, yes=inquiry.part is not None)

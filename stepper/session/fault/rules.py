@@ -50,6 +50,9 @@ from stepper.session.state import Answer, Fault, Position, Seen, Sight, State
 NO_FAULT = "No fault is being looked for; give a count first."
 
 
+KNITTED_ON = "You have knitted on since that count: count all the stitches first."
+
+
 def section_count(plan: Plan, state: State, cue: SectionCount) -> Decision:
     """Take a count as the answer to the question asked last."""
     inquiry = inquire(plan, state)
@@ -60,6 +63,8 @@ def section_count(plan: Plan, state: State, cue: SectionCount) -> Decision:
         return _rest_counted(plan, state, cue)
     if ask is None:
         return Refusal(sentence="No count between landmarks is asked for now.")
+    if inquiry.is_overtaken(state.place):
+        return Refusal(sentence=KNITTED_ON)
     first, end = ask.count
     assert inquiry.search.sections is not None
     if not 0 <= cue.stitches <= most_counted(inquiry.search.sections, first, end):
@@ -91,6 +96,8 @@ def count_or_part(plan: Plan, state: State, cue: Count) -> Decision:
     ask = inquiry.search.next if inquiry is not None else None
     if inquiry is None or ask is None or may_hang_a_loop(inquiry.fault, inquiry.causes):
         return count(plan, state, cue)
+    if inquiry.fault.place != state.place:  # she has knitted on: what she counts now is all of them
+        return count(plan, state, cue)
     whole = count_at(plan, state.place.index, state.place.stitch)
     counted_before = whole + inquiry.fault.difference
     off = min(abs(cue.stitches - whole), abs(cue.stitches - counted_before))
@@ -107,6 +114,8 @@ def marker_counts(plan: Plan, state: State, cue: MarkerCounts) -> Decision:
     sections = inquiry.search.sections
     if sections is None:
         return Refusal(sentence="There are no markers to count between here.")
+    if inquiry.is_overtaken(state.place):
+        return Refusal(sentence=KNITTED_ON)
     return _all_counted(plan, state, cue, sections, inquiry.fault)
 
 

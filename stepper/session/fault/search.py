@@ -18,7 +18,7 @@ from dataclasses import dataclass, replace
 
 from stepper.craft.fault_finding import CountedSection, NextCount, next_count, plain_odds
 from stepper.plan.model import Plan
-from stepper.session.counting.tally import tally_stitches
+from stepper.session.counting.tally import piece_begun, tally_stitches
 from stepper.session.fault.landmarks import Landmark, Sections, is_turned, sections_at
 from stepper.session.fault.symptoms import SPREAD, list_symptoms
 from stepper.session.state import Answer, Fault, Position, State, Verified
@@ -223,13 +223,16 @@ def most_counted(sections: Sections, first: int, end: int) -> int:
 
 
 def window(plan: Plan, fault: Fault, verified: Verified | None) -> tuple[int, ...]:
-    """List the rounds the fault can be in, the latest first."""
+    """List the rounds the fault can be in, the latest first: none of a piece that was finished before."""
     if fault.index is not None:  # a length measured since may have left fewer rounds
         return (fault.index,) if fault.index < len(plan.rounds) else ()
     last = fault.place.index if fault.place.stitch else fault.place.index - 1
     last = min(last, len(plan.rounds) - 1)
-    first = verified.place.index if verified is not None else max(0, last - UNVERIFIED_ROUNDS + 1)
-    return tuple(range(last, min(first, last) - 1, -1)) if last >= 0 else ()
+    if last < 0:
+        return ()
+    first = verified.place.index if verified is not None else last - UNVERIFIED_ROUNDS + 1
+    first = max(first, piece_begun(plan, last))
+    return tuple(range(last, min(first, last) - 1, -1))
 
 
 UNVERIFIED_ROUNDS = 20

@@ -5,7 +5,7 @@ from __future__ import annotations
 from stepper.craft.counting import RIP_SHARE
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Plan, Round
-from stepper.session.counting.tally import count_between, tally_stitches
+from stepper.session.counting.tally import count_between, piece_begun, tally_stitches
 from stepper.session.fault.diagnosis import Likely
 from stepper.session.fault.landmarks import is_turned
 from stepper.session.fault.search import Search
@@ -58,13 +58,14 @@ def _place_of(round_: Round, column: int) -> int:
 
 
 def rip_back(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely, ...]) -> list[Remedy]:
-    """Rip to the last lifeline or good count before the fault."""
+    """Rip to the last lifeline or good count before the fault, never into a piece finished before."""
     now = knitting.place
+    begun = Position(index=piece_begun(plan, min(now.index - (not now.stitch), len(plan.rounds) - 1)))
     index = min((each.index for each in causes), default=None)
     here = fault.index if fault.index is not None else index
-    marks = [(each, True) for each in knitting.lifelines]
+    marks = [(each, True) for each in knitting.lifelines if each >= begun]
     if knitting.stands is not None:
-        marks.append((knitting.stands.place, False))
+        marks.append((max(knitting.stands.place, begun), False))
     before = [(p, line) for p, line in marks if p < now]
     if here is not None:
         before = [(p, line) for p, line in before if p.index <= here]

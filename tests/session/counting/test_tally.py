@@ -11,6 +11,7 @@ from stepper.session.counting.tally import (
     count_at,
     count_between,
     markers_in,
+    piece_begun,
     shaping_at,
     tally_stitches,
 )
@@ -210,3 +211,9 @@ def test_markers_that_hang_together_or_at_the_ends_part_nothing() -> None:
 def test_nothing_is_on_the_needles_of_a_piece_without_rounds() -> None:
     """A file may hold notes alone."""
     assert count_at(plan(), 0, 0) == 0
+
+
+def test_a_piece_begins_where_nothing_hangs_on_the_needles() -> None:
+    """Of two socks the second begins with its own cast-on, and stitches bound off at its edge begin none."""
+    pair = plan(("first", ["co20", "k20", "bo20"]), ("second", ["co20", "bo5 k15", "k15"]))
+    assert [piece_begun(pair, index) for index in range(-1, 6)] == [0, 0, 0, 0, 3, 3, 3]

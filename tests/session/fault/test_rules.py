@@ -502,3 +502,17 @@ def test_a_number_just_between_the_part_and_the_whole_is_of_the_whole() -> None:
     session = after(_at(2), "count is 78", "no loop")
     assert [type(each) for each in session.consider(Count(at=AT, stitches=49)).events] == [Counted]
     assert session.consider(Count(at=AT, stitches=48)).events == ()
+
+
+def test_once_she_has_knitted_on_all_is_counted_anew_and_no_part_of_what_was_below() -> None:
+    """A round later what hangs between two markers is of the new round: a number is of all of it, though it were nearer to
+    the part that was asked for; and what was only seen asks for the part no longer."""
+    session = after(_at(2), "count is 79", "no loop", "next step")
+    assert [type(each) for each in session.consider(Count(at=AT, stitches=20)).events] == [Counted]
+    for cue in (SectionCount(at=AT, stitches=20), MarkerCounts(at=AT, counts=(20, 20, 20, 19))):
+        considered = session.consider(cue)
+        assert considered.events == ()
+        said = tell(session, considered)
+        assert said == ["You have knitted on since that count: count all the stitches first."]
+    (asked,) = tell(session, session.consider(Saw(at=AT, seen=Seen.CHANGES, number=0)))
+    assert asked.startswith("Count once more: a marker after 40")

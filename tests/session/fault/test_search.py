@@ -323,3 +323,19 @@ def test_a_last_stretch_of_one_stitch_behind_a_marker_that_is_gone_is_a_stitch_t
     state = State(knitting=Knitting(place=Position(index=1)))
     looking = search(marked, state, Fault(place=Position(index=1), difference=-1, answers=(answer,)))
     assert (looking.landmark, looking.found) == (0, (159, 160))
+
+
+def test_a_fault_lies_in_no_piece_that_was_finished_before() -> None:
+    """What came before the last cast-on hangs on no needle; the cast-on itself may be wrong. The first piece has nothing
+    before it."""
+    pair = plan(("first", ["co20", "k20", "bo20"]), ("second", ["co20", "k20", "k20"]))
+
+    def looked_through(index: int, stitch: int = 0, verified: int | None = None) -> tuple[int, ...]:
+        known = None if verified is None else Verified(place=Position(index=verified), stitches=20)
+        return window(pair, Fault(place=Position(index=index, stitch=stitch), difference=1), known)
+
+    assert looked_through(6) == (5, 4, 3)
+    assert looked_through(6, verified=1) == (5, 4, 3)
+    assert looked_through(6, verified=5) == (5,)
+    assert looked_through(4) == looked_through(3, 7) == (3,)
+    assert looked_through(3) == (2, 1, 0)

@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from stepper.craft.counting import RIP_SHARE
@@ -66,6 +68,26 @@ def test_ripping_ends_before_the_fault_and_where_she_stands_is_no_place_to_rip_t
     (seen,) = rip_back(MARKED, here, Fault(place=Position(index=3), difference=1, index=2), ())
     assert (seen.place, seen.rounds) == (Position(index=2), 1)
     assert rip_back(MARKED, here, Fault(place=Position(index=3), difference=1, index=3), ()) == []
+
+
+def test_nothing_is_ripped_into_a_piece_that_was_finished_before() -> None:
+    """The first sock is bound off: a good count or a lifeline in it is no place to go back to from the second, whose own
+    cast-on is; by hand, two rounds of twenty and as many cast on."""
+    pair = plan(("first", ["co20", "k20", "bo20"]), ("second", ["co20", "k20", "k20"]))
+    counted = Verified(place=Position(index=2), stitches=20)
+    fault = Fault(place=Position(index=6), difference=17)
+    second = Knitting(place=Position(index=6), verified=counted, lifelines=(Position(index=1),))
+    (way,) = rip_back(pair, second, fault, ())
+    assert (way.place, way.undone, way.lifeline) == (Position(index=3), 60, False)
+    assert rip_back(pair, Knitting(place=Position(index=6), lifelines=(Position(index=1),)), fault, ()) == []
+    (lined,) = rip_back(pair, replace(second, lifelines=(Position(index=4),)), fault, ())
+    assert (lined.place, lined.lifeline) == (Position(index=4), True)
+    first = Knitting(place=Position(index=2, stitch=9), verified=Verified(place=Position(index=1), stitches=20))
+    (way,) = rip_back(pair, first, Fault(place=Position(index=2, stitch=9), difference=17), ())
+    assert way.place == Position(index=1)
+    done = Knitting(place=Position(index=3), verified=counted)
+    (way,) = rip_back(pair, done, Fault(place=Position(index=3), difference=17), ())
+    assert way.place == Position(index=2)
 
 
 @pytest.mark.parametrize(
