@@ -27,6 +27,7 @@ class Early:
         gate: Gate,
         recognise: Callable[[bytes], Heard | None],
         stands_out: Callable[[Heard], bool] = lambda heard: True,
+        hears_alone: Callable[[], bool] = lambda: False,
     ) -> None:
         """Begin with nothing heard.
 
@@ -34,21 +35,26 @@ class Early:
             gate: Collects the utterance.
             recognise: Returns the cue that a stretch of sound is, if nothing longer begins with it.
             stands_out: Tells whether what was heard is much louder than what is behind it.
+            hears_alone: Tells whether cues without the address word count now.
         """
         self._gate, self._recognise, self._stands_out = gate, recognise, stands_out
+        self._hears_alone = hears_alone
         self._heard: Heard | None = None
 
     def take(self) -> Heard | None:
         """Look at what the gate took last; return a cue once it is surely over, and end the utterance.
 
         Without the address word only where she is far louder than the room, and not amid other talk: a film
-        pauses within its sentences, too.
+        pauses within its sentences, too. Nor is it looked at there while the word is not asked for, since
+        few say it then: they are heard when the silence is whole.
         """
         quiet = self._gate.quiet_chunks
         if quiet < _LOOK_CHUNKS:
             self._heard = None
         elif quiet == _LOOK_CHUNKS:
-            self._heard = self._recognise(self._gate.so_far())
+            stands_clear = self._gate.is_clear and not self._gate.amid_talk
+            is_worth_it = stands_clear or not self._hears_alone()
+            self._heard = self._recognise(self._gate.so_far()) if is_worth_it else None
         elif quiet >= _SURE_CHUNKS and self._heard is not None:
             heard, self._heard = self._heard, None
             is_hers = self._gate.is_clear and not self._gate.amid_talk and self._stands_out(heard)

@@ -14,7 +14,7 @@ from stepper.devices.ports import HEARING_RATE_HZ, Microphone
 from stepper.ears.early import Early
 from stepper.ears.gate import CHUNK_S, Gate
 from stepper.ears.loudness import Loudness
-from stepper.ears.nearness import FALLS_DB
+from stepper.ears.nearness import ABOVE_DB, DOUBTFUL, FALLS_DB
 from stepper.ears.ports import Finder, Foresighted, Heard, LoneFinder, Recogniser
 from stepper.ears.seeking import Seeking
 from stepper.ears.seeking_alone import SeekingAlone
@@ -63,13 +63,13 @@ def listen(
     attention = _Attention(gate, recogniser, loudness)
     passed_over: deque[bytes] = deque(maxlen=_WARM_UP_CHUNKS)
     seeking = seeking_alone = early = None
+    hears_alone = recogniser.hears_alone if isinstance(recogniser, LoneFinder) else lambda: False
     if isinstance(recogniser, LoneFinder):
         seeking_alone = SeekingAlone(recogniser.find_alone, recogniser.recognise, loudness)
     if isinstance(recogniser, Finder):
-        hears_alone = recogniser.hears_alone if isinstance(recogniser, LoneFinder) else lambda: False
         seeking = Seeking(recogniser.find, hears_alone)
     if isinstance(recogniser, Foresighted):
-        early = Early(gate, recogniser.recognise_early, attention.stands_out)
+        early = Early(gate, recogniser.recognise_early, attention.stands_out, hears_alone)
     for block in microphone.blocks():
         if not block:  # sound is missing here: what came before it is no part of what comes after
             yield from attention.torn()
@@ -182,15 +182,21 @@ class _Attention:
             yield replace(heard, goes_on=False)
 
     def stands_out(self, heard: Heard) -> bool:
-        """Return whether the sound falls behind what was just heard, as it does where somebody near ends.
+        """Return whether the sound falls behind what was just heard, as it does where somebody near ends, and
+        it stands out of the room unless it is surely what was said, or nothing in the room is nearly as loud.
 
-        Where nobody knows which part of the sound was heard, or hardly anything is behind it yet, it does.
+        Where nobody knows which part of the sound was heard, or hardly anything is beside it yet, it does.
         """
         if heard.span_s is None:
             return True
         began_s, ended_s = (self._gate.cut_ago_s - each for each in heard.span_s)
         falls_db = self._loudness.fall_db(began_s, ended_s)
-        return falls_db is None or falls_db >= FALLS_DB
+        if falls_db is not None and falls_db < FALLS_DB:
+            return False
+        if heard.score >= DOUBTFUL or self._gate.is_clear:
+            return True
+        above_db = self._loudness.above_db(began_s, ended_s)
+        return above_db is None or above_db >= ABOVE_DB
 
     def ended(self) -> Iterator[Heard]:
         """Stop waiting: nothing follows."""

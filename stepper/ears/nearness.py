@@ -17,6 +17,15 @@ cut out it falls less for one in a hundred 10 dB above a film, for none in quiet
 thirteen that the film itself said, for ten. Unit: dB."""
 
 
+DOUBTFUL: Final = 0.75
+"""What the recogniser is less sure of than this counts without the address word only where it stands out of
+the room: what a film says is as loud as the film. A score."""
+ABOVE_DB: Final = 5.0
+"""It has to stand so far out. Of 60 cues of development voices that the gate cut out 10 dB above a film
+three are so doubtful; they stand 7 to 8.5 dB out, and one that the film said itself 6 dB below. Unit:
+dB."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Nearness:
     """What tells a cue that she said from one in a film, each with its weight; a sum of `least` is hers.
@@ -59,6 +68,10 @@ wrong."""
 NUMBER_FALLS_DB: Final = 8.0
 """The sound has to fall this far behind a number that may go on, whatever else speaks for it: what follows
 as loud is its rest. Unit: dB."""
+UNDER_WAY: Final = -6.0
+"""A number is taken to be under way, and a longer stretch looked into, where it fits so well: each of 36
+counts of development voices 10 dB above a film fits at 0 while it is said, one in five of those that a film
+is like. A natural logarithm."""
 STRAY: Final = 2
 """More frames than this sound behind a number: it goes on ("seven hundred" is not over where "twelve"
 begins)."""

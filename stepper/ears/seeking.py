@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Callable
-from statistics import median
+from statistics import fmean, median
 from typing import Final
 
 from stepper.devices.ports import HEARING_RATE_HZ
@@ -31,6 +31,13 @@ _ABOVE_ROOM_DB = 1.5
 # above a film, and for a third of the time in a film alone.
 _CLEAR_DB = 12.0
 # What is so much louder has ends that the gate finds; in a quiet room all speech is.
+_SELDOM_CHUNKS = 24
+# How often it is looked at while cues alone count and none can be over: two in three looks into a film are
+# such, and a count that is under way is still seen before it ends.
+_OVER_CHUNKS, _SOFTER_CHUNKS, _FALLEN_DB = 9, 6, 4.0
+# What is over has ended 0.3 s ago (`seeking_alone`), and from 0.1 s behind its end on it is this much
+# softer by then: behind each of 33 cues of development voices that were found so 10 dB above a film it
+# falls 5.9 dB or more.
 _ALONE_DB = 0.5
 # Where cues alone count: more than their loudness tells them from those of a film.
 _BEFORE_S, _AFTER_S = 0.25, 0.22
@@ -82,7 +89,7 @@ class Seeking:
         above_db = loudness_db - median(self._room)
         least_db = _ALONE_DB if self._hears_alone() else _ABOVE_ROOM_DB
         is_worth_it = above_db >= least_db or self._attentive or self._awaits
-        if self._passed < _APART_CHUNKS or above_db >= _CLEAR_DB or not is_worth_it:
+        if self._passed < self._apart_chunks() or above_db >= _CLEAR_DB or not is_worth_it:
             return None
         self._passed, self._has_looked = 0, True
         return self._look()
@@ -101,6 +108,17 @@ class Seeking:
         """Begin anew: what was said so far is dealt with."""
         self._chunks.clear()
         self._attentive, self._awaits, self._has_looked = 0, 0, False
+
+    def _apart_chunks(self) -> int:
+        """Return how far apart the looks are now. Unit: chunks."""
+        may_be_over = self._attentive or self._awaits or self._has_fallen()
+        return _APART_CHUNKS if may_be_over or not self._hears_alone() else _SELDOM_CHUNKS
+
+    def _has_fallen(self) -> bool:
+        """Return whether something louder than what is heard now may just have ended."""
+        lately = list(self._lately)
+        louder, softer = sorted(lately[:-_OVER_CHUNKS])[-8:], sorted(lately[-_SOFTER_CHUNKS:])[-3:]
+        return bool(louder) and fmean(louder) - fmean(softer) >= _FALLEN_DB
 
     def _look(self) -> bytes | None:
         """Look into the narrow window, and into the wide one if the address word is in it or just was."""

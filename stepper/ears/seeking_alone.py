@@ -7,12 +7,13 @@ it has to be over for longer, and is looked for in a window that holds all of it
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from typing import Final
 
 from stepper.devices.ports import HEARING_RATE_HZ
 from stepper.ears.loudness import Loudness
-from stepper.ears.nearness import CLEAR_NUMBER, NUMBER_FALLS_DB, STRAY, nearness
+from stepper.ears.nearness import CLEAR_NUMBER, NUMBER_FALLS_DB, STRAY, UNDER_WAY, nearness
 from stepper.ears.ports import FoundAlone, Heard
 
 _OVER_S, _LONG_OVER_S = 0.3, 0.9
@@ -58,16 +59,18 @@ class SeekingAlone:
         began_s, ended_s = (len(sound) / _BYTES_S - each for each in (found.start_s, found.end_s))
         self.ago_s = (began_s, ended_s)
         least_s, most_s = _over(found)
-        self.sees_number = found.has_number and ended_s <= most_s
+        self.sees_number = found.has_number and found.fit >= UNDER_WAY and ended_s <= most_s
         if not least_s <= ended_s <= most_s:
             return None
         if found.has_number and (found.clear < CLEAR_NUMBER or found.behind > STRAY):
             return None
         falls_db = self._loudness.fall_db(began_s, ended_s)
-        above_db = self._loudness.above_db(began_s, ended_s)
-        if falls_db is None or above_db is None:
+        if falls_db is None or (found.may_go_on and falls_db < NUMBER_FALLS_DB):
             return None
-        if found.may_go_on and falls_db < NUMBER_FALLS_DB:
+        if nearness(found, falls_db=falls_db, above_db=math.inf, sure=1.0) < 0:
+            return None  # however loud it is; that takes a look at the last 45 s
+        above_db = self._loudness.above_db(began_s, ended_s)
+        if above_db is None:
             return None
         if nearness(found, falls_db=falls_db, above_db=above_db, sure=1.0) < 0:
             return None

@@ -71,6 +71,9 @@ class Wordings:
     """What cues begin with that go on as she likes, with a name or a remark: "make a note"."""
     remark: Callable[[str], bool] = lambda text: False
     """Whether a text is a cue that only keeps what is said, so that a number misheard in it does no harm."""
+    only_called: Callable[[str], bool] = lambda text: False
+    """Whether a text is a cue that people say to each other in any film, so that it counts only behind the
+    address word."""
     last_number: Callable[[str], float | None] = lambda text: None
     """The number that a text ends with, apart from one word such as a unit; None if there is none."""
     english: Callable[[str], str] = lambda text: text

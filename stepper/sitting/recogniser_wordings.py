@@ -14,7 +14,7 @@ from stepper.language.understanding.understand import NotUnderstood, asked_by_id
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
-from stepper.session.cues import Count, No, Note, Yes
+from stepper.session.cues import Count, Enough, No, Note, Yes
 
 MOST: Final = 999
 """The largest number listened for as a phrase; larger ones are understood only if transcribed correctly."""
@@ -51,6 +51,7 @@ def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wo
         openings=frozenset(_openings()),
         known=lambda text: plan is not None and is_cue(text, plan, own),
         remark=lambda text: plan is not None and is_remark(text, plan),
+        only_called=is_small_talk,
         last_number=last_number,
     )
 
@@ -88,6 +89,23 @@ def is_cue(text: str, plan: Plan, own: Mapping[str, str] | None = None) -> bool:
     if not isinstance(understand(text, plan, own=own), NotUnderstood):
         return True
     return len(text.split()) >= _FEWEST_OF_A_QUESTION and asked_by_ideas(text, plan) is not None
+
+
+def is_small_talk(text: str) -> bool:
+    """Return whether a transcript is a short wording that is only typed: people say such to each other in any
+    film ("good night", "wait for me")."""
+    return drop_articles(normalise(text)) in _small_talk()
+
+
+@cache
+def _small_talk() -> frozenset[str]:
+    only_typed = (
+        phrase
+        for row in VOCABULARY
+        for phrase in row.typed
+        if "{" not in phrase and (row.cue is Enough or len(phrase.split()) < _FEWEST_OF_A_QUESTION)
+    )
+    return frozenset(drop_articles(normalise(phrase)) for phrase in only_typed)
 
 
 def is_remark(text: str, plan: Plan) -> bool:

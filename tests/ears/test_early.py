@@ -19,7 +19,8 @@ class Listener:
         self.gate = Gate()
         self.asked: list[bytes] = []
         self.heard = heard
-        self.early = Early(self.gate, self._recognise)
+        self.hears_alone = False
+        self.early = Early(self.gate, self._recognise, hears_alone=lambda: self.hears_alone)
 
     def _recognise(self, segment: bytes) -> Heard | None:
         self.asked.append(segment)
@@ -75,6 +76,18 @@ def test_where_a_film_is_near_only_what_has_the_address_word_is_known_early(
     listener = Listener(Heard(text="next step", score=1.0, addressed=addressed))
     room = [(False, -40.0)]
     assert listener.take([*room * 60, *SAID, *room * 8]) == known
+
+
+def test_near_a_film_it_is_not_even_looked_at_while_the_address_word_is_not_asked_for() -> None:
+    """It would not be taken without the word, and a film pauses all evening."""
+    listener = Listener(CUE)
+    listener.hears_alone = True
+    room = [(False, -40.0)]
+    assert listener.take([*room * 60, *SAID, *room * 8]) == []
+    assert listener.asked == []
+    quiet = Listener(CUE)
+    quiet.hears_alone = True
+    assert quiet.take([*QUIET * 30, *SAID, *QUIET * 8]) == [(30 + 25 + 5, "next step")]
 
 
 def test_what_goes_on_with_other_talk_is_not_known_early() -> None:

@@ -366,3 +366,22 @@ def test_what_the_gate_cut_out_of_a_film_that_goes_on_is_not_taken() -> None:
     speech = iter([True] * 31 + [False] * 4000)
     addressed = replace(heard, addressed=True)
     assert list(listen(Tape(tape), Cut(addressed), only_first)) == [addressed]
+
+
+@pytest.mark.parametrize(
+    ("score", "before", "taken"), [(0.9, 8000, True), (0.6, 8000, False), (0.6, 2500, True)]
+)
+def test_what_is_doubtful_counts_only_where_it_stands_out_of_the_room(score: float, before: int, taken: bool) -> None:
+    """A film says much that is like a cue, no louder than it mostly is; behind a softer scene of it the gate opens."""
+
+    class Doubtful(Counting):
+        def recognise(self, segment: bytes) -> Heard:
+            return Heard(text="stop listening", score=score, span_s=(0.3, 1.2))
+
+    def tone(level: int, seconds: float) -> bytes:
+        return array("h", [level, -level] * round(8000 * seconds)).tobytes()
+
+    tape = tone(before, 30) + tone(2500, 15) + tone(8001, 1) + tone(2500, 2)
+    hers = tone(8001, 1)[:2]
+    heard = list(listen(Tape(tape), Doubtful(), lambda chunk: float(hers in chunk)))
+    assert [bool(each.text) for each in heard] == [taken]

@@ -60,6 +60,18 @@ def test_what_is_louder_is_looked_into_every_four_tenths_of_a_second_without_the
     assert max(finder.looked_into) == pytest.approx(2.4, abs=CHUNK_S)
 
 
+def test_while_cues_alone_count_what_goes_on_is_looked_into_half_as_often_and_what_falls_at_once() -> None:
+    """Nothing can be over while the sound goes on, and a film does all evening; she waits for the answer."""
+    finder = Finder(None)
+    seeking = Seeking(finder.find, lambda: True)
+    play(seeking, 15.0, ROOM_DB)
+    play(seeking, 3.0, NEAR_DB)
+    assert 2 <= len(finder.looked_into) <= 4
+    before = len(finder.looked_into)
+    play(seeking, 0.4, NEAR_DB - 5)
+    assert len(finder.looked_into) > before
+
+
 def test_a_cue_that_is_over_is_cut_out_with_a_little_around_it() -> None:
     """From a quarter second before the word to 0.22 s behind the cue, out of the wide window."""
     seeking = Seeking(Finder(Place(start_s=2.0, end_s=3.5, may_go_on=False)).find)

@@ -120,6 +120,15 @@ def test_a_number_that_goes_on_is_not_taken_without_its_end() -> None:
     assert look_for_count(may_go_on, whole=replace(HEARD_COUNT, text="")) == HEARD_COUNT
 
 
+@pytest.mark.parametrize(("fit", "sees"), [(-2.0, True), (-9.0, False)])
+def test_only_what_is_surely_a_number_is_waited_for(fit: float, sees: bool) -> None:
+    """The longer stretch costs more than twice the time, and a film often has something a little like a number."""
+    found = replace(COUNT, fit=fit, end_s=1.9)
+    seeking = SeekingAlone(lambda sound: found, lambda segment: None, Loudness())
+    assert seeking.look(SOUND) is None
+    assert seeking.sees_number == sees
+
+
 def test_another_wording_of_the_same_count_agrees() -> None:
     """ "I count" and "I counted" mean the same; another number does not."""
     found = replace(COUNT, alike=frozenset({"i counted forty"}))

@@ -9,7 +9,14 @@ from stepper.language.numbers import number
 from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session.cues import Length
 from stepper.sitting.project_file import load_project
-from stepper.sitting.recogniser_wordings import is_cue, last_number, list_lengths, list_numbers, list_wordings
+from stepper.sitting.recogniser_wordings import (
+    is_cue,
+    is_small_talk,
+    last_number,
+    list_lengths,
+    list_numbers,
+    list_wordings,
+)
 
 SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
@@ -103,6 +110,16 @@ def test_a_single_word_is_never_heard_as_a_cue() -> None:
     assert is_cue("count is 246", plan)
     assert not is_cue("who put that there", plan)
     assert all(len(phrase.split()) > 1 for phrase in list_wordings(plan).phrases)
+
+
+def test_a_short_wording_that_is_only_typed_is_small_talk_and_what_is_listened_for_is_not() -> None:
+    """ "Good night" in a film must not end her evening, nor "wait for me" hold her up."""
+    plan = load_project(SAMPLE).plan
+    for said in ("good night", "Good night.", "wait for me", "that is enough for tonight"):
+        assert is_small_talk(said), said
+        assert is_cue(said, plan), said
+    for said in ("go to yoke", "remind me at yoke", "how many stitches left", *list_wordings(plan).phrases):
+        assert not is_small_talk(said), said
 
 
 @pytest.mark.parametrize("value", [0, 6, 46, 100, 206, 246, 999])

@@ -6,7 +6,14 @@ import math
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 
-from stepper.ears.bundled.thresholds import FOUND_WHOLE, FOUND_WORD, STRAY, STRAY_WORD, Thresholds
+from stepper.ears.bundled.thresholds import (
+    FOUND_WHOLE,
+    FOUND_WORD,
+    SLOWEST_S,
+    STRAY,
+    STRAY_WORD,
+    Thresholds,
+)
 from stepper.mouth.pronunciation import Sounds
 
 
@@ -65,3 +72,13 @@ def is_whole(fit: float, behind: int, *, is_word: bool) -> bool:
     """
     least, stray = (FOUND_WORD, STRAY_WORD) if is_word else (FOUND_WHOLE, STRAY)
     return fit >= least and behind <= stray
+
+
+def is_drawn_out(length_s: float, sounds: int) -> bool:
+    """Return whether sounds lie too far apart to be of one cue: words that have a pause between.
+
+    Args:
+        length_s: From the beginning of the first to the end of the last. Unit: s.
+        sounds: How many.
+    """
+    return length_s > SLOWEST_S * sounds

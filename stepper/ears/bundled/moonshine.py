@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Collection
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from stepper.ears.bundled.address_word import AddressWord, judge_address
-from stepper.ears.bundled.decision import Candidate, decide, is_whole, total_score
+from stepper.ears.bundled.decision import Candidate, decide, is_drawn_out, is_whole, total_score
 from stepper.ears.bundled.moonshine_model import Encoded, MoonshineModel
 from stepper.ears.bundled.sound_distance import similar_phrases
 from stepper.ears.bundled.sound_model import FRAME_S, SoundModel
@@ -21,9 +21,11 @@ from stepper.ears.bundled.thresholds import (
     CALLED,
     EARLY,
     FOUND,
+    FOUND_UNASKED,
     LOOSE,
     STRICT,
     TOKEN_DUE,
+    UNASKED,
     UNWEIGHED,
     Thresholds,
 )
@@ -35,6 +37,9 @@ from stepper.mouth.pronunciation import Pronouncer
 _MOST = 8
 # Enough to hold a text of another meaning beside several wordings of the first.
 _WITHIN = 12.0
+_WITHIN_ALONE = 8.0
+# The same amid other sound, where a number has to be 6 clearer of another (`nearness.CLEAR_NUMBER`), and
+# may fit `_AS_GOOD` less well than the best.
 _TAKEN_FOR = 3
 _AS_GOOD = 1.5
 _BEHIND_FRAMES = 12
@@ -108,6 +113,9 @@ class MoonshineRecogniser:
             pronouncer.close()
         self._alone = Manner(address="", thresholds=strict)
         self._behind = Manner(address=address, thresholds=loose) if address else self._alone
+        # Behind the address word while that is not asked for.
+        surely = replace(loose, least=UNASKED, agreed=UNASKED)
+        self._unasked = replace(self._behind, thresholds=surely) if address else self._alone
         self._looked_into, self._found = b"", None
         self.unspeakable = self._spotter.unspeakable
         """Phrases that can never be heard, since they have no sound."""
@@ -124,8 +132,11 @@ class MoonshineRecogniser:
         called, called_alone = self._spotter.called(utterance.likely)
         is_called = bool(address) and called >= CALLED
         for rest in said_behind(utterance.transcript, address, is_called):
-            if self._is_open(rest):
+            if self._is_open(rest) and (address or not self._wordings.only_called(rest)):
                 return Heard(text=rest, score=0.5, addressed=bool(address))
+        called_by_name = strip_address(utterance.transcript, self._behind.address)
+        if self._behind.address and called_by_name and self._is_open(called_by_name):
+            return Heard(text=called_by_name, score=0.5, addressed=True)
         goes_on = called_alone >= CALLED or self._is_begun(utterance)
         return Heard(text="", score=0.0, goes_on=goes_on) if is_called or goes_on else None
 
@@ -149,10 +160,13 @@ class MoonshineRecogniser:
         if not self._behind.address:
             return None
         likely = self._likely(sound)
-        if self._spotter.called(likely, amid=True)[0] < FOUND:
+        least = FOUND_UNASKED if self.hears_alone() else FOUND
+        if self._spotter.called(likely, amid=True)[0] < least:
             return None
-        fits = self._spotter.best(likely, _MOST, _AS_GOOD, addressed=True, amid=True)
-        if not fits or fits[0].score < FOUND:
+        fits = self._spotter.best(
+            likely, _MOST, _AS_GOOD, addressed=True, asked=self._asked(), amid=True, floor=FOUND
+        )
+        if not fits:
             return Place(start_s=0.0, end_s=None, may_go_on=True)
         longest = max(fits, key=lambda fit: len(fit.sounds))  # "forty" fits "forty six" as well, with a rest
         start, end = self._spotter.span(likely, longest)
@@ -171,15 +185,17 @@ class MoonshineRecogniser:
     def find_alone(self, sound: bytes) -> FoundAlone | None:
         """Return what may be a cue without the address word, amid anything; no single word."""
         likely = self._likely(sound)
-        fits = self._spotter.best(likely, _MOST, _WITHIN, amid=True)
-        if not fits or fits[0].score < ALONE:
+        fits = self._spotter.best(likely, _MOST, _WITHIN_ALONE, amid=True, floor=ALONE)
+        if not fits:
             return None
         as_good = [fit for fit in fits if fit.score >= fits[0].score - _AS_GOOD]
         longest = max(as_good, key=lambda fit: len(fit.sounds))
         if longest.text in self._short:
             return None
         rivals = [fit.score for fit in fits if _rivals(fit, longest)]
-        start, end = find_span(likely, [longest.sounds])
+        start, end = span = find_span(likely, [longest.sounds])
+        if is_drawn_out(_length_s(span), len(longest.sounds)):
+            return None
         sounding = likely.argmax(1) != NOTHING
         return FoundAlone(
             text=longest.text,
@@ -261,10 +277,11 @@ class MoonshineRecogniser:
     def _decided(self, utterance: Utterance, written: float | None) -> Heard | None:
         """Return what was said if it is one of the candidates, in the manner that is on or behind the address
         word."""
-        for manner in dict.fromkeys((self.manner, self._behind)):
+        for manner in dict.fromkeys((self.manner, self._unasked if self.hears_alone() else self._behind)):
             found = decide(self.weighed(utterance, manner), manner.thresholds)
-            if found is not None:
-                return self._heard(found, manner, utterance, written)
+            span = None if found is None or manner.address else find_span(utterance.likely, [found.row])
+            if found is not None and not (span and is_drawn_out(_length_s(span), len(found.row))):
+                return self._heard(found, manner, span, written)
         return None
 
     def _fits_early(self, likely: Any, *, addressed: bool) -> bool:
@@ -279,7 +296,9 @@ class MoonshineRecogniser:
     def _is_complete(self, text: str) -> bool:
         return text in self._closed
 
-    def _heard(self, found: Candidate, manner: Manner, utterance: Utterance, written: float | None) -> Heard:
+    def _heard(
+        self, found: Candidate, manner: Manner, span: tuple[int, int] | None, written: float | None
+    ) -> Heard:
         """Return what was decided on; no text if the decoder would rather have another number at the end."""
         addressed = bool(manner.address)
         is_other = written is not None and written != found.number
@@ -287,7 +306,6 @@ class MoonshineRecogniser:
             return Heard(text="", score=0.0, addressed=addressed)
         sure = 1 + total_score(found, manner.thresholds) / _SURE_AT
         goes_on = found.number is not None and self._wordings.may_go_on(found.text)
-        span = None if addressed else find_span(utterance.likely, [found.row])
         return Heard(
             text=found.text,
             score=min(1.0, max(0.0, sure)),
@@ -331,6 +349,10 @@ class MoonshineRecogniser:
 def _rivals(fit: PhraseMatch, taken: PhraseMatch) -> bool:
     """Return whether something else was said than what is taken; its own beginning is part of it."""
     return fit.means != taken.means and fit.sounds != taken.sounds[: len(fit.sounds)]
+
+
+def _length_s(span: tuple[int, int]) -> float:
+    return (span[1] - span[0]) * FRAME_S
 
 
 def said_behind(transcript: str, address: str, is_called: bool) -> list[str]:

@@ -109,6 +109,7 @@ class Spotter:
         asked: Collection[Reply] = (),
         amid: bool = False,
         numbers: bool = True,
+        floor: float = -math.inf,
     ) -> list[PhraseMatch]:
         """List what fits best, the best first.
 
@@ -117,9 +118,12 @@ class Spotter:
             most: How many at most.
             within: How much less likely than the best they may be. A natural logarithm.
             addressed: Whether the address word has to stand in front, if there is one.
-            asked: The questions that are open, which single words and bare numbers may answer without it.
+            asked: The questions that are open. A single word that answers one is heard while that is open and
+                never else, a bare number without the address word too.
             amid: Whether anything at all may be said before and after it.
             numbers: Whether what has a number in it is looked for, which takes most of the time.
+            floor: Nothing is listed where nothing fits as well as this, and no time is spent on finding it.
+                A natural logarithm.
         """
         called = addressed and self._address is not None
         start = self._start(likely, addressed, amid)
@@ -130,7 +134,7 @@ class Spotter:
             points = self._phrase_tree.points(likely, start)
             scores = (points + endings[:, :1]).max(0) - free[-1]
             for at, answers in self._answers.items():
-                if not called and answers not in asked:
+                if not (called if answers is None else answers in asked):
                     scores[at] = -math.inf
             for at in scores.argsort(kind="stable")[::-1][:most]:
                 each = self.phrases[at]
@@ -141,11 +145,16 @@ class Spotter:
                     )
                 )
         if self._openings and numbers:
-            least = max((match.score for match in found), default=-math.inf) - within
+            closest = max((match.score for match in found), default=-math.inf)
+            least = max(closest, floor) - within
             bare = called or Reply.NUMBER in asked
-            found += self._with_numbers(likely, start, free, endings[:, self._after], least, bare=bare)
+            needed = floor if closest < floor else -math.inf
+            after = endings[:, self._after]
+            found += self._with_numbers(likely, start, free, after, least, bare=bare, needed=needed)
         found = [match for match in found if match.score > -math.inf]
         found.sort(key=lambda match: -match.score)
+        if not found or found[0].score < floor:
+            return []
         return [match for match in found[:most] if match.score >= found[0].score - within]
 
     def called(self, likely: Any, *, amid: bool = False) -> tuple[float, float]:
@@ -226,10 +235,10 @@ class Spotter:
         return best
 
     def _with_numbers(
-        self, likely: Any, start: Any, free: Any, after: Any, least: float, *, bare: bool
+        self, likely: Any, start: Any, free: Any, after: Any, least: float, *, bare: bool, needed: float
     ) -> list[PhraseMatch]:
         """Look for numbers in the frames that fit best whatever is said in them; in bare ones only if asked
-        to."""
+        to, and in none if none of them fits as well as is needed."""
         np = self._np
         before = np.repeat(start[:, None], len(self._openings), 1)
         if self._befores:
@@ -241,7 +250,9 @@ class Spotter:
             bounds[self._bare] = -math.inf
         best = np.full(len(self._openings), -math.inf)
         np.maximum.at(best, self._opening, bounds)
-        found = []
+        found: list[PhraseMatch] = []
+        if best.max() < needed:
+            return found
         for at in best.argsort(kind="stable")[::-1][:_MOST_OPENINGS]:
             if best[at] < least:
                 break

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.ears.bundled.decision import Candidate, decide, is_whole, total_score
+from stepper.ears.bundled.decision import Candidate, decide, is_drawn_out, is_whole, total_score
 from stepper.ears.bundled.thresholds import LOOSE, STRICT
 
 _UNLIKE = 0.1
@@ -114,3 +114,10 @@ def test_a_longer_cue_amid_a_film_is_waited_for_where_only_part_of_it_fits(
 ) -> None:
     """ "When do I change colour" was cut off behind "change", and heard as "when do I turn"."""
     assert is_whole(fit, behind, is_word=False) is is_over
+
+
+def test_two_words_with_a_pause_between_are_no_cue_and_a_slow_one_is() -> None:
+    """ "Go", a pause and "on", 1.3 s of four sounds, are read out of a list; twice as slow as the slowest voice is hers."""
+    assert is_drawn_out(1.3, 4)
+    assert not is_drawn_out(0.8, 4)
+    assert not is_drawn_out(2.0, 18)

@@ -172,20 +172,38 @@ SURE = Wordings(
 
 
 @pytest.mark.parametrize(
-    ("text", "means", "asked"),
-    [("next", "next", None), ("it", "yes", Reply.YES_OR_NO), ("six six", ("count", 66), Reply.NUMBER)],
+    ("text", "means", "asked", "behind"),
+    [
+        ("next", "next", None, True),
+        ("it", "yes", Reply.YES_OR_NO, False),
+        ("six six", ("count", 66), Reply.NUMBER, True),
+    ],
 )
 def test_single_words_and_bare_numbers_are_heard_behind_the_address_word_or_if_asked_for(
-    text: str, means: object, asked: Reply | None
+    text: str, means: object, asked: Reply | None, behind: bool
 ) -> None:
-    """Films are full of them: alone they are nothing, unless they answer the very question that is open."""
+    """Films are full of them: alone they are nothing, unless they answer the very question that is open. A yes
+    that answers nothing is none behind the address word either: it is what is left of a longer cue in noise."""
     spotter = Spotter(SURE, "stepper", Dictionary())
-    assert spotter.best(said(f"stepper {text}"), 1, 0.0, addressed=True)[0].means == means
+    for replies in ((), (asked,) if asked else ()):
+        found = [each.means for each in spotter.best(said(f"stepper {text}"), 1, 0.0, addressed=True, asked=replies)]
+        assert (found == [means]) == (behind or bool(replies)), replies
     for replies in ((), *((reply,) for reply in Reply)):
         found = [each.means for each in spotter.best(said(text), 8, 100.0, asked=replies)]
         assert (means in found) == (asked in replies), replies
     never = Spotter(SURE, "", Dictionary())
     assert means not in [each.means for each in never.best(said(text), 8, 100.0, addressed=True)]
+
+
+def test_where_nothing_fits_well_enough_nothing_is_listed_and_all_of_it_where_something_does() -> None:
+    """Two thousand numbers are laid over the sounds only where one of them may matter; rivals are listed then."""
+    spotter = Spotter(WORDINGS, "", Dictionary())
+    for text in ("next step", "count is six"):
+        likely = said(text)
+        all_of_it = spotter.best(likely, 8, 100.0, amid=True)
+        closest = all_of_it[0].score
+        assert spotter.best(likely, 8, 100.0, amid=True, floor=closest - 0.01) == all_of_it
+        assert spotter.best(likely, 8, 100.0, amid=True, floor=closest + 0.01) == []
 
 
 def test_a_word_that_calls_may_stand_in_front_of_the_address_word() -> None:
