@@ -102,6 +102,8 @@ class DraftRound:
     template: Template | None = None
     from_turn: bool = False
     """Whether it goes on from a turn in the round, and so does not begin where the round does."""
+    due: str = ""
+    """The page's own words for what goes on beside its changes; empty where all stitches are known."""
     whole: bool | None = None
     """Whether it adds a whole round to the length; None until first asked."""
 
@@ -112,8 +114,10 @@ class DraftRound:
 
     @property
     def words(self) -> str:
-        """The page's own words, if that is all that is known of the round; else empty."""
-        return self.template.own.text if self.template is not None and self.template.own is not None else ""
+        """The page's own words, if that is all that is known of the round or part of it; else empty."""
+        return self.due or (
+            self.template.own.text if self.template is not None and self.template.own is not None else ""
+        )
 
     @property
     def height_mm(self) -> float:

@@ -79,6 +79,8 @@ def _round(
     if flat is None:
         flat = seen[id(draft.phrase)] = _Flat(draft)
     words = _remark(draft.words, draft, project)
+    if draft.due and len(flat.runs) > 1:  # what the program knows of the row, and hers after it
+        words = f"{flat.instruction}. {'Pattern' if words.startswith('row ') else 'In pattern:'} {words}"
     return Round(
         index=index,
         section=draft.section,
@@ -167,7 +169,7 @@ def _checkpoint(draft: DraftRound, following: DraftRound | None) -> Checkpoint |
         )
     elif _has(draft, "pu"):
         reason = "after picking up"
-    elif draft.words and draft.after != draft.before:
+    elif draft.words and not draft.due and draft.after != draft.before:
         reason = "as printed for this row"
     elif draft.after > draft.before:
         reason = "after the increases" if draft.chart is None else "after the shaping"

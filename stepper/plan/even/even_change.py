@@ -9,6 +9,7 @@ from stepper.plan.even.blended_count import blended_target
 from stepper.plan.even.even_placement import placed_round
 from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.fabric.established import HINT, ground, look
+from stepper.plan.fabric.own_rows import words_due
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.evenly import Change, carry_mark, in_fabric, purl_instead, usual_change
@@ -169,6 +170,7 @@ def _work_round(instruction: Evenly, after: int, needles: Needles, change: Chang
         evenly=not patterned,
         shaping=positions,
         altered=moved_by,
+        due=words_due(phrase, needles),
     )
     needles.last.plain_change = instruction.place if open_ else None
     return True

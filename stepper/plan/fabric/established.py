@@ -32,6 +32,7 @@ from stepper.plan.fabric.columns import (
     trace_columns,
     trace_with_borders,
 )
+from stepper.plan.fabric.own_fabric import hers, hers_after, in_own_words
 from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.state.in_hand import Cell, Column, Established, HeldFabric
 from stepper.plan.state.needles import Needles
@@ -68,11 +69,7 @@ def establish(cycle: tuple[Template, ...], needles: Needles, *, start: int) -> N
     shapes = once[0].before != once[-1].after
     own = own_words_in(cycle)
     if own:
-        again = () if shapes or len(cycle) == 1 else cycle  # several can be worked again in their order
-        end = len(needles.drafts)
-        needles.established = Established(
-            cycle=again, rounds=len(cycle), start=start, end=end, reached=end, why=own_words_of(own), own=own
-        )
+        needles.established = in_own_words(cycle, own, start, worked)
         return
     if len(worked) == 1 and (shapes or _is_single(worked[0]) or (_agrees(known, needles) and not named)):
         return
@@ -89,7 +86,7 @@ def as_it_looks(pattern: tuple[Template, ...], needles: Needles, place: Span) ->
     A row knitted throughout makes garter stitch, and is knitted on both sides.
     """
     only = pattern[0]
-    if len(pattern) > 1 or not needles.flat or only.chart or only.stockinette:
+    if len(pattern) > 1 or not needles.flat or only.chart or only.stockinette or only.own is not None:
         return pattern
     if all(isinstance(element, Until) and element.stitch == "k" for element in only.elements):
         return pattern
@@ -176,6 +173,9 @@ def _agrees(known: Established, needles: Needles) -> bool:
 def _tell(known: Established, needles: Needles) -> None:
     """Read the columns off the last rounds of the pattern."""
     drafts = needles.drafts[known.start : known.end]
+    if known.hers:
+        known.columns = hers(drafts[-1].after if drafts else needles.count)
+        return
     if not drafts:
         known.columns = []
         return
@@ -226,8 +226,11 @@ def _through(known: Established, number: int, needles: Needles) -> None:
     if known.columns is None:
         return
     try:
-        met = _as_many(known.columns, draft.before)
-        known.columns = _after(met, draft, known.phase % period_of(met), number, needles)
+        if known.hers:
+            known.columns = hers_after(draft, known)
+        else:
+            met = _as_many(known.columns, draft.before)
+            known.columns = _after(met, draft, known.phase % period_of(met), number, needles)
     except UnknownFabricError as unknown:
         known.columns, known.why = None, str(unknown)
     known.phase += 1 if draft.before else 0
@@ -276,6 +279,19 @@ def _take_down(noticed: Noticed, made: list[Column], draft: DraftRound, known: E
             f"the decreases of line {draft.line} are taken as worked into the stitches of the pattern, which "
             'goes on beside them as it was. Name the fabric if it is another ("Knit 5 rounds").'
         )
+
+
+def row_due(needles: Needles) -> int:
+    """Return which row of the fabric's cycle comes next, from 0."""
+    known = needles.established
+    _carry(known, needles)
+    return (known.end - known.start + known.since) % max(1, len(known.cycle))
+
+
+def row_due_is_known(needles: Needles) -> bool:
+    """Return whether the fabric still goes on, so that its next row is known."""
+    _carry(needles.established, needles)
+    return needles.established.columns is not None
 
 
 def columns_of(needles: Needles) -> tuple[list[Column], int]:
@@ -365,6 +381,8 @@ def _kept(name: str, number: int, needles: Needles) -> list[Column] | None:
     if kept is None:
         return None
     known = replace(kept.established)
+    if known.hers:
+        return None  # which row comes next belongs to the piece that went on
     _carry(known, needles, end=kept.row)
     if not known.columns or len(known.columns) <= max(kept.places):
         return None
@@ -431,7 +449,7 @@ def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple
     if begun and not known.shaped and not known.since and not (needles.flat and len(begun) % 2):
         return begun, 0
     if known.cycle and not known.shaped and not begun:
-        return known.cycle, (known.end - known.start + known.since) % len(known.cycle)
+        return known.cycle, row_due(needles)
     if known.columns is not None:
         if set(known.columns) == {(KNIT,)}:
             return (Template((), place, stockinette=True),), 0

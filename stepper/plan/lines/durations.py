@@ -14,6 +14,7 @@ from stepper.plan.fabric.columns import KNIT, PURL
 from stepper.plan.fabric.established import as_it_looks, asks_pattern, establish, even, ground
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
+from stepper.plan.fabric.own_rows import begins_in_own_words
 from stepper.plan.fabric.ribs import rib_stands
 from stepper.plan.lines.all_worked import work_until_none_waits
 from stepper.plan.lines.cut_short import forget_cut_short, tell_cut_short
@@ -137,6 +138,8 @@ def go_on_in(instruction: Going, needles: Needles) -> None:
     if needles.counting.lost or instruction.manner in ("pattern", "rib"):
         if not needles.counting.lost and not needles.count:
             needles.report(place, "no pattern has been set up before this line.")
+        return
+    if instruction.manner.startswith(NAMED) and begins_in_own_words(instruction.manner, place, needles):
         return
     garter = instruction.manner == "garter" and needles.flat
     if not garter and instruction.manner != "stockinette":

@@ -64,7 +64,7 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
             made[number] = made[repeated]
             continue
         counts = tuple(one for one in line.sentences if isinstance(one, Count))
-        made[number] = replace(template_of(row, needles), counts=counts)
+        made[number] = replace(_numbered(template_of(row, needles), number), counts=counts)
     missing = [number for number in range(1, max(order) + 1) if number not in order]
     if missing:
         needles.report(
@@ -78,6 +78,13 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
     needles.patterns[name] = tuple(
         replace(made[number], side=first if number == 1 else "") for number in sorted(made)
     )
+
+
+def _numbered(template: Template, number: int) -> Template:
+    """Return a row that says which of the pattern it is, if the same words of the page stand for several."""
+    if template.own is None or not template.own.several:
+        return template
+    return replace(template, own=replace(template.own, text=f"row {number}: {template.own.text}"))
 
 
 def _row_repeated(number: int, line: Line, row: object, needles: Needles) -> int:

@@ -9,6 +9,7 @@ from stepper.plan.drafts import Template
 from stepper.plan.even.even_change import work_evenly
 from stepper.plan.fabric.chart_rounds import chart_round
 from stepper.plan.fabric.established import ground, keep_held
+from stepper.plan.fabric.own_rows import words_due
 from stepper.plan.fabric.sources_in_hand import supplies_of
 from stepper.plan.lines.buttonholes import over_openings
 from stepper.plan.lines.gaps import refuse_across_gap
@@ -71,7 +72,12 @@ def work_template(template: Template, needles: Needles) -> None:
         needles.flat = True
         needles.remarks.append("work in rows")
     needles.emit(
-        worked.items, worked.after, turned=worked.turned, template=template, divide=bool(worked.held)
+        worked.items,
+        worked.after,
+        turned=worked.turned,
+        template=template,
+        divide=bool(worked.held),
+        due=words_due(worked.items, needles),
     )
     needles.ends = worked.ends
     if worked.behind:

@@ -213,6 +213,8 @@ class Established:
     """What was assumed to tell them, until the knitter is told."""
     own: int = 0
     """Line of the row in own words that it holds, so that its columns cannot be told; 0 for none."""
+    hers: bool = False
+    """Whether it goes on in those words row by row, whatever is shaped: all its columns are the knitter's."""
     plain_since: int = 0
     """Line that shaped the pattern knitting every stitch, so that it cannot be told; 0 for none."""
 

@@ -163,6 +163,7 @@ class Needles:
         shaping: tuple[int, ...] | None = None,
         altered: tuple[str, ...] = (),
         bound_off: str | None = None,
+        due: str = "",
     ) -> DraftRound:
         """Add one round and go to the side that follows.
 
@@ -202,6 +203,7 @@ class Needles:
             evenly=evenly,
             shaping=shaping,
             bound_off=bound_off,
+            due=due,
         )
         self._next_side(phrase, turned=turned)
         self._add(draft)

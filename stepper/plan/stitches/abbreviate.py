@@ -123,6 +123,7 @@ def _run(run: Run, *, coloured: bool) -> str:
         "return": f"return {run.times} {taken_from_hold(run.yarn)}",
         "rest": f"leave {run.times} unworked",
         "graft": f"graft {run.times}",
+        "own": f"{run.times} st{'s' if run.times > 1 else ''} in pattern",
         "draw": f"draw the yarn through the {run.times} sts left and fasten it off",
     }
     if run.stitch in words:

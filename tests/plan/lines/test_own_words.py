@@ -194,7 +194,7 @@ def test_a_pattern_of_the_page_may_have_such_rows() -> None:
         (RING + "Next 3 rounds: Own words: twist. 84 sts.", "several rows in your own words go from 80"),
         (RING + "Own words, for 5 cm: twist. 84 sts.", "several rows in your own words go from 80"),
         (ROWS + "Own words, for 5 cm, ending with a knit row: twist.", "cannot be told"),
-        (RING + "Own words, for 5 cm: twist.\nWork in pattern for 2 cm.", "line 21 is in your own words"),
+        (RING + "Own words, 4 rounds: twist.\nWork in pattern for 2 cm.", "line 21 is in your own words"),
         (RING + "Own words: twist. 80 sts dec'd.", "no stitches would be left after this row"),
         ("Own words: twist. 84 sts.", "there are no stitches on the needles"),
         (ROWS + "Own words, 2 rounds: twist.", "the work goes in rows here, and the line speaks of rounds"),

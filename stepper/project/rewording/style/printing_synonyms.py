@@ -13,6 +13,14 @@ _MM = r"\d{1,2}(?:\.\d+|[¼½¾])?"
 _FABRIC = r"(?:the\s+)?(?:stockinette|stocking\s+st|st\.?\s?st\b|patt(?:ern)?\b|rib\b|ribbing|garter|seed\s+st|moss\s+st|established)"
 _BE = r"(?:be|look|curl|roll|lie|seem|appear|feel|stretch|fold|flare|pull|help|keep|allow|give|create|become)"
 _NOT_WORK = r"(?![^.]*\b(?:work\w*|knit\w*|turn\w*|join\w*|held|hold|repeat\w*|patt\w*|flat|side|facing|same)\b)"
+_KEPT = (
+    r"(?:keeping|maintaining)\s+(?:the\s+)?(?:patt(?:ern)?|lace|cables?)\s+(?:correct|continuous)"
+    r"|keeping\s+(?:to\s+)?(?:the\s+)?continuity\s+of\s+(?:the\s+)?patt(?:ern)?"
+    r"|maintaining\s+(?:the\s+)?patt(?:ern)?"
+)
+"""Ways to say that a shaping goes on in pattern."""
+_AT_ENDS = rf"(?:{OFF}|dec|inc|bo)\b(?=[^.;:*]*\b(?:ends?|beg|beginning|edges?|sides?)\b)"
+"""How a shaping begins that falls on the ends of rows, which go on in pattern anyway."""
 _PURPOSE = r"(?:so\s+(?:that|as\s+to)|thus|thereby|in\s+order\s+to|to\s+(?:avoid|prevent|form|create|ensure|hide|neaten|tidy|tighten))"
 
 SPELLINGS: tuple[Synonym, ...] = (
@@ -51,7 +59,8 @@ PRINTING: tuple[Synonym, ...] = (
     row("then rem", rf"(\b{OFF}\s+[^.;:]*\brows)\s*,?\s*then\s+(?:the\s+)?(?=rem\w*\s+{N}\s+{STS})", r"\1. Bind off ", "Cast off 4 sts at beg of next 2 rows, then rem 14 sts."),
     row("knit", rf"\bknit\s+({N}\s+{ROUND})\s+in\s+(?={_FABRIC})", r"work \1 in ", "Cast on 20 sts and knit 5 rows in stockinette."),
     row("as", r"^\s*work\s+(?:1|one)\s+(?:rnd|round)\s+as\s*:?\s*(?=\()", "", "Work 1 rnd as (p1, k8, p1, k2) around."),
-    row("keeping", rf"^\s*(?P<said>keeping\s+(?:the\s+)?(?:patt(?:ern)?|lace|cables?)\s+(?:correct|continuous))\s*,?\s*(?=(?:{OFF}|dec|inc|bo)\b)", "", "Keeping patt correct, cast off 3 sts at beg of next row.", spelt_out=True),
+    row("keeping|maintaining", rf"^\s*(?P<said>{_KEPT})\s*,?\s*(?={_AT_ENDS})", "", "Keeping patt correct, cast off 3 sts at beg of next row.", spelt_out=True),
+    row("keeping|maintaining", rf"^(\s*{_AT_ENDS}[^.;:*]*?)\s*,\s*(?P<said>{_KEPT})\s*\.?\s*$", r"\1", "Cast off 3 sts at beg of next 2 rows, keeping continuity of pattern.", spelt_out=True),
     # --- remarks, told by how they begin ---
     row("(", r"\s*\(\s*(?P<said>(?:for|see|so\s+that|to\s+(?:avoid|prevent|form|create)|this\s+(?:is|will|forms|makes)|these\s+(?:are|will))\s+[a-z][a-z' -]*)\)", "", "Next row: Rib 12, cast off 8 sts (for pocket opening), rib to end."),
     row("so |thus|thereby|order|to ", rf"\s*,?\s+(?P<said>{_PURPOSE}\b[^.;:,*\d()]*)(?=\s*[.]?\s*$)", "", "Cast off 8 sts, rib to end, to form pocket opening."),
