@@ -283,7 +283,7 @@ class Saw(Cue):
     """Say what is to be seen where a fault is looked for."""
 
     seen: Seen
-    number: int = 1
+    number: int
     """As `Seen` says, without its sign."""
     sign: int = 1
     """1, or -1 for too few or too short."""

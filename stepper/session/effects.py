@@ -81,7 +81,7 @@ class AskPlace(Effect):
     """Ask where to go on in a changed pattern; `later` if the sitting ends without an answer."""
 
     choices: tuple[PlaceChoice, ...]
-    later: bool = False
+    later: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -127,7 +127,7 @@ class TellCounted(Effect):
     counted: int
     now: int
     end: int
-    brief: bool = False
+    brief: bool
     """Whether it is counted again and a part asked for in the same breath: only what is off is said then."""
 
 
@@ -152,9 +152,9 @@ class TellStride(Effect):
     """Say how much a step reads out from now on, and of which rounds."""
 
     by: By
-    sort: RoundSort | None = None
+    sort: RoundSort | None
     """The rounds it is chosen for; None for all."""
-    flat: bool = False
+    flat: bool
     """Whether they are rows."""
 
 
@@ -284,7 +284,7 @@ class AskSections(Effect):
     stretch: Stretch
     again: bool = False
     """Whether it is the first, and so begins to count once more, part by part."""
-    yes: bool = False
+    yes: bool
     """Whether yes says that there are as many as expected."""
 
 
@@ -305,7 +305,7 @@ class TellFound(Effect):
     """None if there are no landmarks to tell the stitches apart by."""
     first: int = 0
     end: int | None = None
-    difference: int = 0
+    difference: int
     single: bool = True
     index: int | None = None
     """The round the landmarks were made in; None for markers."""

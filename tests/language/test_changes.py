@@ -88,14 +88,14 @@ def test_another_name_is_told_as_that() -> None:
 def test_the_question_says_of_each_place_what_fits_and_what_comes_off() -> None:
     """She answers with her hands full: all she has to know is in the question, and how to answer it."""
     assert tell_changes(TOLD)
-    assert ask_place(AskPlace(choices=(CHOICE, BACK))) == (
+    assert ask_place(AskPlace(choices=(CHOICE, BACK), later=False)) == (
         "Where do you go on? "
         "1: Yoke, round 3, First, stitch 12; you have 104 stitches and it wants 106. "
         "2: Yoke, round 1; 100 stitches, as it wants; take back 5 rounds and 12 stitches of the round in hand. "
         "Say: take number 1."
     )
     done = replace(CHOICE, number=0, stitch=0, label=None, have=0, want=0)
-    assert "1: the end of yoke; 0 stitches, as it wants." in ask_place(AskPlace(choices=(done,)))
+    assert "1: the end of yoke; 0 stitches, as it wants." in ask_place(AskPlace(choices=(done,), later=False))
     assert ask_place(AskPlace(choices=(CHOICE,), later=True)).endswith("where to go on in the changed pattern.")
 
 
@@ -112,4 +112,4 @@ def test_the_answer_is_told_with_what_is_to_be_done_first() -> None:
 def test_a_round_that_can_be_spread_anew_says_how_much_of_it_is_made() -> None:
     """Beside going back: the changes already made stay, and the rest meets the count."""
     spread = replace(CHOICE, places=(5, 15, 25), made=1)
-    assert "the rest spread anew, 1 of 3 made" in ask_place(AskPlace(choices=(spread,)))
+    assert "the rest spread anew, 1 of 3 made" in ask_place(AskPlace(choices=(spread,), later=False))

@@ -34,5 +34,5 @@ def test_what_would_follow_is_said_with_the_number() -> None:
     inches = Doubt(kind=DoubtKind.LENGTH, place=HERE, length_mm=76.0)
     line = tell_effect(AskBack(doubt=inches, longer_by=-64, rounds_left=3), GARMENT)
     assert line.startswith("7.6 cm? That cuts 64 rounds, 3 left.")
-    assert tell_effect(TellDismissed(), GARMENT) == "Nothing is changed. Say the number again."
+    assert tell_effect(TellDismissed(count=False), GARMENT) == "Nothing is changed. Say the number again."
     assert len(LINES) == 2

@@ -244,4 +244,4 @@ def test_a_count_made_again_says_only_what_is_off_before_a_part_is_asked_for() -
     """She has heard what was expected; with the question behind it the whole would be a breath too long."""
     again = effects.TellCounted(counted=128, now=129, end=129, brief=True)
     assert tell_effect(again, GARMENT) == "128: 1 too few."
-    assert tell_effect(effects.TellCounted(counted=131, now=129, end=129), GARMENT) == "131: 2 more than 129."
+    assert tell_effect(effects.TellCounted(counted=131, now=129, end=129, brief=False), GARMENT) == "131: 2 more than 129."

@@ -13,7 +13,7 @@ def test_each_answer_is_a_sentence_with_the_answer_first() -> None:
     """She hears the number before what it rests on."""
     told = {
         about_piece.TellLastShaping(increases=True, index=2, here=3, changes=12): "In the last round, round 3: 12 increases.",
-        about_piece.TellLastShaping(increases=False, index=None, here=3): "No decreases yet in body.",
+        about_piece.TellLastShaping(increases=False, index=None, here=3, changes=0): "No decreases yet in body.",
         about_piece.TellNextCount(
             index=3, here=2, reason="before a bind-off", expect=132, asks=True
         ): "After round 4, in 1 round: 132 expected, before a bind-off.",

@@ -209,7 +209,8 @@ def change_lightness(colour: Rgb, wanted: float) -> Rgb:
     found = rgb_of_lab(Lab(wanted, own.a, own.b))
     if found is not None:
         return found
-    found = rgb_of_lab(Lab(wanted, 0, 0)) or Rgb(0, 0, 0)
+    found = rgb_of_lab(Lab(wanted, 0, 0))
+    assert found is not None  # the screen has every grey
     for _ in range(12):  # a 4,000th of the chroma is finer than a step of the screen
         middle = (weak + strong) / 2
         tried = rgb_of_lab(Lab(wanted, own.a * middle, own.b * middle))

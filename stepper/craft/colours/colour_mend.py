@@ -83,16 +83,12 @@ def find_mend(
 def _nearest(colour: Rgb, others: list[Rgb], least: float) -> Rgb | None:
     """Return the nearest colour of the same hue that is distinct from all others; None if there is none."""
     own = lab(colour)
-    grounds = [lab(other).lightness for other in others]
     steps = [number * _STEP for number in range(int(100 / _STEP) + 1)]
     lighter = [step for step in steps if step >= own.lightness]
     darker = [step for step in reversed(steps) if step < own.lightness]
     found = []
     for way in (lighter, darker):
         for wanted in way:
-            # A lightness too close to another's is skipped without computing the colour.
-            if any(abs(wanted - ground) < least - 1 for ground in grounds):
-                continue
             tried = change_lightness(colour, wanted)
             apart = min(value_difference(tried, other) for other in others)
             if apart >= least and not any(vanishes(tried, other) for other in others):

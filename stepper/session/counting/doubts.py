@@ -53,7 +53,7 @@ class AskBack(Effect):
 class TellDismissed(Effect):
     """Say that what was asked back is dropped, and how to say it again."""
 
-    count: bool = False
+    count: bool
     """Whether it was a count of two figures or more, which is heard best digit by digit."""
 
 

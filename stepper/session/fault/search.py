@@ -48,7 +48,7 @@ class Search:
     """What to count next; None if no count helps any more."""
     single: bool = True
     """Whether the counts can still come from one fault in one place."""
-    difference: int = 0
+    difference: int
     """Stitches off among the suspects. Unit: stitches."""
     rest: int = 0
     """Stitches off elsewhere, by another fault. Unit: stitches."""

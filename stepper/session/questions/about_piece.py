@@ -31,7 +31,7 @@ class TellLastShaping(Effect):
     index: int | None
     """The round; None if there was none in this section."""
     here: int
-    changes: int = 0
+    changes: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

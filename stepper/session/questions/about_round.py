@@ -120,9 +120,9 @@ class TellMarker(Effect):
     """Stitches before it; None if none lies ahead in this round. Unit: stitches."""
     between: tuple[int, ...]
     """Stitches between the markers after the round; empty without markers."""
-    number: int = 0
+    number: int
     """Which marker of the round the next one is, from 1; 0 if none lies ahead."""
-    of: int = 0
+    of: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

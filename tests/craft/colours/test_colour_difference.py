@@ -7,7 +7,7 @@ import skimage
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.craft.colours.colour import Lab, contrast, rgb_from_hex
+from stepper.craft.colours.colour import Lab, Rgb, contrast, rgb_from_hex
 from stepper.craft.colours.colour_difference import colour_difference, value_difference, value_word
 
 labs = st.builds(Lab, st.floats(0, 100), st.floats(-120, 120), st.floats(-120, 120))
@@ -64,3 +64,19 @@ def test_strong_hue_is_no_value_contrast(one: str, other: str, ratio: float, apa
     assert contrast(first, second) == pytest.approx(ratio, rel=1e-3)
     assert value_difference(first, second) == pytest.approx(apart, abs=0.05)
     assert value_word(first, second) == word
+
+
+def test_below_ten_a_motif_vanishes_and_from_twenty_on_it_is_clear() -> None:
+    """Of greys in steps of three, by the lightness that scikit-image gives them; the limits are those of the module."""
+    levels = range(0, 256, 3)
+    greys = [Rgb(level, level, level) for level in levels]
+    lightness = [float(skimage.color.rgb2lab([[[level / 255] * 3]])[0, 0, 0]) for level in levels]
+    told = set()
+    for one, light in zip(greys, lightness, strict=True):
+        for other, dark in zip(greys, lightness, strict=True):
+            apart = abs(light - dark)
+            word = "vanishes" if apart < 10 else "weak" if apart < 20 else "clear"
+            if min(abs(apart - 10), abs(apart - 20)) > 0.001:
+                assert value_word(one, other) == word, (one, other, apart)
+                told.add((word, round(apart)))
+    assert {("vanishes", 10), ("weak", 10), ("weak", 20), ("clear", 20)} <= told

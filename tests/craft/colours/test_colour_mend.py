@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from stepper.craft.colours.colour import Rgb, rgb_from_hex
-from stepper.craft.colours.colour_difference import VANISHES_BELOW, value_difference
+from stepper.craft.colours.colour import Rgb, change_lightness, lab, rgb_from_hex
+from stepper.craft.colours.colour_difference import VANISHES_BELOW, colour_difference, value_difference
 from stepper.craft.colours.colour_mend import HARD_BELOW, ColourChange, find_mend, vanishes
 from stepper.craft.colours.colour_vision import hardest_vision
 
@@ -45,6 +45,36 @@ def test_one_change_mends_the_red_and_green_pair() -> None:
     assert 20 <= found.apart < 21
     assert not vanishes(found.colour, other)
     assert found.left == ()
+
+
+@pytest.mark.parametrize(
+    "texts",
+    [
+        ("#c0392b", "#1e7a34"),
+        ("#f4efe6", "#fdfdfd"),
+        ("#c6c6c6", "#cccccc"),  # of the lighter ways only white itself is far enough
+        ("#777777", "#7c7c7c", "#b4b4b4"),
+    ],
+)
+def test_the_change_is_the_smallest_of_all_half_steps_of_lightness(texts: tuple[str, ...]) -> None:
+    """Every lightness from black to white is tried for every yarn, and no way out is taken for granted: what is left
+    vanishing weighs first, then how far the yarn goes from its own colour."""
+    yarns = {str(at): rgb_from_hex(text) for at, text in enumerate(texts)}
+    pairs = [(one, other) for one in yarns for other in yarns if one < other]
+    lost = [(one, other) for one, other in pairs if vanishes(yarns[one], yarns[other])]
+    ways = []
+    for key in {key for pair in lost for key in pair}:
+        others = [yarns[each] for each in yarns if each != key]
+        for half in range(201):
+            tried = change_lightness(yarns[key], half / 2)
+            apart = min(value_difference(tried, each) for each in others)
+            if apart >= 20 and not any(vanishes(tried, each) for each in others):
+                left = sum(key not in pair for pair in lost)
+                ways.append((left, colour_difference(lab(yarns[key]), lab(tried)), apart, key, tried))
+    change = find_mend(yarns, pairs)
+    assert change is not None
+    best = min(ways)
+    assert (len(change.left), change.far, change.apart, change.yarn, change.colour) == best
 
 
 def test_what_stands_apart_needs_no_change() -> None:

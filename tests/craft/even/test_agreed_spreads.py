@@ -2,7 +2,7 @@
 
 `test_sayable` tries every order and every phrase of up to ten changes, `test_manners` holds what every round promises; the text in
 `agreed/` only notices where one of more changes is said otherwise than before. A row: stitches and changes, what is worked, in the round
-or flat, and for each manner its words and its phrase: `8x3` is three times eight plain stitches and a change, `[…]x5` a repeat, `+4`
+or flat, and for each manner its words, how far a change stands from its even place, and its phrase: `8x3` is three times eight plain stitches and a change, `[…]x5` a repeat, `+4`
 plain stitches at the end.
 """
 
@@ -21,7 +21,7 @@ HERE = Path(__file__).parent / "agreed"
 PAIRS = (
     (37, 12), (52, 13), (61, 11), (64, 24), (70, 21), (76, 17), (81, 14), (84, 26), (90, 11), (97, 18), (100, 30), (105, 25),
     (113, 12), (120, 22), (126, 33), (131, 41), (144, 15), (150, 28), (160, 62), (175, 19), (186, 44), (200, 23), (211, 16), (240, 50),
-    (18, 15), (23, 22), (33, 32), (46, 45),
+    (18, 15), (23, 22), (33, 32), (46, 45), (20, 0), (20, 1), (5, 1), (9, 2), (12, 6),
 )  # fmt: skip
 """Stitches and changes, of the size of yokes and cuffs, with and without a common divisor; of the last only increases fit."""
 
@@ -37,7 +37,7 @@ def test_rounds_of_many_changes_are_said_as_agreed() -> None:
                 rows.append(f"{stitches} {changes} {change} {'flat' if flat else 'round'}")
                 for manner in Manner:
                     round_ = space_changes(stitches, changes, change=change, flat=flat, manner=manner)
-                    rows.append(f"  {manner.value} {round_.words}: {' '.join(_written(round_.phrase))}")
+                    rows.append(f"  {manner.value} {round_.words}, off {round_.off}: {' '.join(_written(round_.phrase))}")
     compare(HERE / "phrases.txt", rows)
 
 

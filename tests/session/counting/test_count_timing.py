@@ -310,3 +310,11 @@ def test_the_steps_of_a_shoulder_are_counted_before_the_first_and_not_each_twice
     assert find_lock(back.rounds[12], back.rounds[13]) == "before an edge is bound off"
     assert not any(find_lock(now, ahead) for now, ahead in pairwise(back.rounds[13:19]))
     assert find_lock(back.rounds[18], back.rounds[19]) == "before a bind-off"
+
+
+def test_who_asks_for_less_lays_a_lifeline_before_a_chart_only_if_it_unravels() -> None:
+    """After a ribbed round a chart begins: of yarn overs it is lace and runs, of purls it holds. As usual either has one."""
+    for chart, runs in (("(yo k2tog)x10", True), ("(k1 p1)x10", False)):
+        piece = plan(("cowl", ["co20", "(k1 p1)x10", (chart, {"chart": ("A", 1)}), "k20"]))
+        for asking, laid in ((Asking.COST, True), (Asking.LESS, runs), (Asking.NEVER, False)):
+            assert lifeline_before(piece, _state(asking, 1), 1) is laid, (chart, asking)

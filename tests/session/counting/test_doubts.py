@@ -4,9 +4,10 @@ from dataclasses import replace
 
 import pytest
 
+from stepper.plan.model import Stretch
 from stepper.session import cues
 from stepper.session.codec import decode_event, decode_state, encode_event, encode_state
-from stepper.session.counting.doubts import HEARD_WELL
+from stepper.session.counting.doubts import HEARD_WELL, AskBack, ask_back
 from stepper.session.cues import Cue
 from stepper.session.events import Event
 from stepper.session.evolve import evolve_all
@@ -191,3 +192,16 @@ def test_of_a_number_of_one_figure_after_one_of_two_none_was_misheard() -> None:
     session = _at(2)
     _told(session, cues.Count(stitches=70, heard=WELL))
     assert _told(session, cues.Count(stitches=9, heard=WELL)).endswith("or the number again.")
+
+
+@pytest.mark.parametrize("length_mm", [40.0, 9000.0])
+def test_a_length_asked_back_of_which_nothing_follows_any_more_is_still_read_back(length_mm: float) -> None:
+    """The line with the length may have gone from the file overnight, or have another gauge: the number is asked back
+    as it was said, with no rounds to add or to cut."""
+    place = Position(index=2)
+    doubt = Doubt(kind=DoubtKind.LENGTH, place=place, length_mm=length_mm)
+    state = State(seq=1, knitting=Knitting(place=place, doubt=doubt))
+    assert list(ask_back(MARKED, state)) == [AskBack(doubt=doubt)]
+    stretch = Stretch(first=1, last=3, origin=1, target_mm=50, rounds_per_10cm=30)
+    measured = list(ask_back(replace(MARKED, stretches=(stretch,)), state))
+    assert (measured == [AskBack(doubt=doubt)]) is (length_mm > 1000), "one round of nine metres is a slip"

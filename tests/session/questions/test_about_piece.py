@@ -37,7 +37,7 @@ def test_the_last_shaping_is_looked_for_in_this_section_alone() -> None:
     """The increases of the body say nothing of the sleeve. By hand: round 2 of the body has twelve."""
     body = _about(Topic.LAST_INCREASE, 3)
     assert body == about_piece.TellLastShaping(increases=True, index=2, here=3, changes=12)
-    assert _about(Topic.LAST_INCREASE, 9) == about_piece.TellLastShaping(increases=True, index=None, here=9)
+    assert _about(Topic.LAST_INCREASE, 9) == about_piece.TellLastShaping(increases=True, index=None, here=9, changes=0)
 
 
 def test_a_count_that_will_be_asked_for_is_told_unless_none_are() -> None:
