@@ -86,6 +86,8 @@ class Devices:
         self._sight: Sight | None = None
         self._drawn: dict[tuple[bool, int], str] = {}
         self._looking: asyncio.Task[None] | None = None
+        self._over: str | None = None
+        """What every page is told at the end, once it has come."""
 
     @property
     def sight(self) -> Sight | None:
@@ -101,6 +103,9 @@ class Devices:
         """
         socket = web.WebSocketResponse(heartbeat=BEAT_S, max_msg_size=LARGEST_MESSAGE, compress=False)
         await socket.prepare(request)
+        if self._over is not None:
+            await _send_off(socket, self._over)
+            return socket
         name = request.query.get("device", "")[:LONGEST_DEVICE]
         known = self._open.get(name)
         if not name or (known is None and len(self._open) >= HANDFUL):
@@ -133,14 +138,17 @@ class Devices:
             self._looking = asyncio.create_task(self._watch_voice())
 
     async def close(self, sentence: str) -> None:
-        """Say why the page ends, and let every device go."""
+        """Say why the page ends, and let every device go, with those that come from now on."""
+        self._over = sentence
         if self._looking is not None:
             self._looking.cancel()
-        for device in list(self._open.values()):
-            if device.behind:
-                await _send(device.socket, self._draw(device))
-            await _send(device.socket, json.dumps({"over": sentence}))
-            await _let_go(device.socket)
+        # One that sleeps takes a second to be given up, and she waits for the end of her sitting.
+        await asyncio.gather(*(self._see_off(device, sentence) for device in self._open.values()))
+
+    async def _see_off(self, device: _Device, sentence: str) -> None:
+        if device.behind:
+            await _send(device.socket, self._draw(device))
+        await _send_off(device.socket, sentence)
 
     def _count(self) -> None:
         if self._joined is not None:
@@ -265,12 +273,21 @@ def _room_of(asked: object) -> int:
 async def _send(socket: web.WebSocketResponse, message: str) -> bool:
     """Send a message; False if the device is gone or does not take it."""
     try:
-        await asyncio.wait_for(socket.send_str(message), SLOWEST_S)
+        # Not `wait_for`: cancelled in the moment in which what it waits for ends, it goes on as if not.
+        async with asyncio.timeout(SLOWEST_S):
+            await socket.send_str(message)
     except (ConnectionError, TimeoutError, RuntimeError):
         return False
     return True
 
 
+async def _send_off(socket: web.WebSocketResponse, sentence: str) -> None:
+    """Say why the page ends, and let a device go."""
+    await _send(socket, json.dumps({"over": sentence}))
+    await _let_go(socket)
+
+
 async def _let_go(socket: web.WebSocketResponse, code: int = WSCloseCode.GOING_AWAY) -> None:
     with suppress(ConnectionError, TimeoutError, RuntimeError):
-        await asyncio.wait_for(socket.close(code=code), 1.0)
+        async with asyncio.timeout(1.0):
+            await socket.close(code=code)

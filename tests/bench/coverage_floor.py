@@ -66,6 +66,8 @@ EXHAUSTIVE = (
 LONG = (
     "heard_as_meant_and_measured",
     "avoiding_is_the_best_of_all",
+    "agrees_with",
+    "(longer_than_ten_seconds and (switchback or cardigan or socks))",
 )
 """Tests, by words of their names, that take long under a tracer and reach no line that others do not, left out besides."""
 

@@ -1,6 +1,7 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 
 import pytest
 
@@ -20,28 +21,35 @@ WORDS_PER_SECOND = 2.5
 """Of a clear voice; common practice for speech that is listened to."""
 
 
+@cache
+def answers(name: str) -> tuple[tuple[Topic, str], ...]:
+    """Return what is answered to every question at a dozen rounds of a garment."""
+    plan = plan_named(name)
+    told = []
+    for index in range(0, len(plan.rounds), max(1, len(plan.rounds) // 12)):
+        session = Session(plan, State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT))
+        for topic in Topic:
+            (line,) = tell(session, session.consider(cues.About(at=AT, topic=topic)))
+            told.append((topic, line))
+    return tuple(told)
+
+
 @pytest.mark.parametrize("name", GARMENTS)
 def test_no_sentence_of_an_answer_is_longer_than_ten_seconds(name: str) -> None:
     """Whatever is asked wherever in a whole garment: the ear keeps no more. A name in the pattern's own words may
     be long, so the bound is loose; a whole round is as long as it is, and she asked for it."""
-    plan = plan_named(name)
-    for index in range(0, len(plan.rounds), max(1, len(plan.rounds) // 12)):
-        session = Session(plan, State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT))
-        for topic in set(Topic) - {Topic.THIS_ROUND}:
-            (line,) = tell(session, session.consider(cues.About(at=AT, topic=topic)))
-            for sentence in re.split(r"(?<=[.;:]) ", spell_out(line)):
-                assert len(sentence.split()) / WORDS_PER_SECOND <= 10, sentence
+    for topic, line in answers(name):
+        if topic is Topic.THIS_ROUND:
+            continue
+        for sentence in re.split(r"(?<=[.;:]) ", spell_out(line)):
+            assert len(sentence.split()) / WORDS_PER_SECOND <= 10, sentence
 
 
 @pytest.mark.parametrize("name", GARMENTS)
 def test_no_number_stands_beside_another_without_a_pause(name: str) -> None:
     """ "In 3 4" cannot be told from 34: between two figures there is always a word or a mark."""
-    plan = plan_named(name)
-    for index in range(0, len(plan.rounds), max(1, len(plan.rounds) // 12)):
-        session = Session(plan, State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT))
-        for topic in Topic:
-            (line,) = tell(session, session.consider(cues.About(at=AT, topic=topic)))
-            assert not re.search(r"\d \d", line), line
+    for _, line in answers(name):
+        assert not re.search(r"\d \d", line), line
 
 
 def test_flat_knitting_is_told_in_rows() -> None:

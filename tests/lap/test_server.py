@@ -5,6 +5,7 @@ import contextlib
 import gc
 import http.client
 import socket
+import threading
 import time
 from collections.abc import Iterator
 from urllib.parse import urlencode, urlsplit
@@ -217,9 +218,11 @@ def test_devices_that_come_as_the_page_ends_leave_nothing_undone_and_nothing_on_
 ) -> None:
     """A phone that wakes at the last moment: a complaint about it would stand in the middle of her last words.
 
-    Python complains of a task that was never finished when it is cleared away.
+    Python complains of a task that was never finished when it is cleared away. Nor does she wait for those that sleep:
+    the page's thread is over before it is no longer waited for.
     """
     for _ in range(times):
+        before = set(threading.enumerate())
         with LapSitting() as sitting:
             parts = urlsplit(sitting.url)
             held = [socket.create_connection((parts.hostname or "", parts.port or 0)) for _ in range(6)]
@@ -228,6 +231,8 @@ def test_devices_that_come_as_the_page_ends_leave_nothing_undone_and_nothing_on_
             for each in held if leaves else ():
                 each.close()
             sitting.beside.__exit__(None, None, None)
+            begun = set(threading.enumerate()) - before
+            assert "page" not in [each.name for each in begun]
         for each in held:
             each.close()
         gc.collect()
