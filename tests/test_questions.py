@@ -44,7 +44,7 @@ yoke     | say that again                     | At stitch 40: one chalk
 yoke     | slower                             | read along
 yoke     | not so fast                        | read along
 yoke     | shorter                            | ?
-yoke     | what size am I knitting            | Size 4 here; yoke in 2, body in 2
+yoke     | what size am I knitting            | Size 4 here; 2 from Yoke, round 30 of 37, Final increase
 yoke     | what was the gauge                 | 22 stitches and 26 rounds to 10 cm
 yoke     | which needle                       | 3.75 mm; from Body, round 97 of
 neckband | what needle do I need              | 3.5 mm; from Yoke, round 1 of 37, 3.75 mm

@@ -16,6 +16,7 @@ from stepper.project.page.marks import MARK
 from stepper.project.page.pasted import take_apart
 from stepper.project.page.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
 from stepper.project.page.questions import QUESTIONS, default_of, first_file
+from stepper.project.problems import UNCHANGED
 from stepper.project.source import MAX_BYTES
 from stepper.sitting.folding import print_folded, terminal_columns
 from stepper.sitting.patience import patience
@@ -149,7 +150,8 @@ def _checked(path: Path, marked: bool) -> str:
     try:
         plan = load(path, marks=False).plan
     except ProjectError as error:
-        return f"It cannot be knitted from yet:\n{error_text(error, terminal_columns(sys.stdout))}"
+        told = error_text(error, terminal_columns(sys.stdout)).removesuffix(UNCHANGED)
+        return f"It cannot be knitted from yet:\n{told}\nPut it right there, then: stepper check {path}"
     if marked:
         rounds = f"What is read comes to {len(plan.rounds)} rounds."
         return f"{rounds} It can be knitted from once no {MARK} stands in it any more."

@@ -183,7 +183,15 @@ def _shaping_left(effect: about_ahead.TellShapingLeft, plan: Plan) -> str:
     done = f"; {effect.done} done" if effect.done else ""
     if not effect.rounds:
         return f"No {word}s are left in {effect.section}{done}."
-    rounds = plural(effect.rounds, f"{word} {'row' if effect.flat else 'round'}")
+    row = "row" if effect.flat else "round"
+    if effect.in_hand is not None:
+        left, whole = effect.in_hand
+        here = f"{left} of the {plural(whole, word)} of this {row} {'is' if left == 1 else 'are'} left."
+        if effect.rounds == 1:
+            return f"{here} It is the last {word} {row} in {effect.section}{done}."
+        later = plural(effect.changes - left, "stitch", "stitches")
+        return f"{here} Then {plural(effect.rounds - 1, f'{word} {row}')} in {effect.section}, {later}{done}."
+    rounds = plural(effect.rounds, f"{word} {row}")
     changes = plural(effect.changes, "stitch", "stitches")
     return f"{rounds} left in {effect.section}, {changes}{done}."
 
@@ -214,8 +222,12 @@ def _size(effect: about_ahead.TellSize, plan: Plan) -> str:
     line = f"Size {effect.size} here"
     if not effect.others:
         return f"{line}, and everywhere."
-    others = [f"{section} in {size}" for section, size in effect.others[:_MOST_NAMES]]
-    return f"{line}; {', '.join(others)}."
+    return f"{line}; {_from_where(effect.others, plan)}."
+
+
+def _from_where(sizes: Sequence[tuple[int, str]], plan: Plan) -> str:
+    """Say where other sizes begin: "M from Yoke, round 31 of 56, Increase round 3"."""
+    return "; ".join(f"{size} from {place_name(plan.rounds[index])}" for index, size in sizes[:_MOST_NAMES])
 
 
 def _gauge(effect: about_ahead.TellGauge, plan: Plan) -> str:
@@ -250,8 +262,9 @@ def _yarn_needed(effect: about_ahead.TellYarnNeeded, plan: Plan) -> str:
         return "The file says too little of the skeins to tell. Weigh the ball and say its weight."
     named = [(plan.yarns.get(yarn, yarn), grams) for yarn, grams in effect.needed[:_MOST_NAMES]]
     needed = [f"{_grams(grams)} of {name}" for name, grams in named]
-    ask = f"Weigh the ball and say: {named[0][0]} weighs, and the grams."
-    return f"The rest takes about {list_words(needed)}. {ask}"
+    takes = f"The rest takes about {list_words(needed)}."
+    ask = "" if effect.weighed else f" Weigh the ball and say: {named[0][0]} weighs, and the grams."
+    return takes + ask
 
 
 def _yarn_used(effect: about_ahead.TellYarnUsed, plan: Plan) -> str:
@@ -340,11 +353,23 @@ def _place(place: Position, plan: Plan) -> str:
 
 
 def _alterations(effect: about_ahead.TellAlterations, plan: Plan) -> str:
-    others = list_words(effect.sections[:_MOST_NAMES]) if effect.sections else ""
-    if not effect.here:
-        return f"Nothing here; something in {others}." if others else "Nothing: it is knitted as printed."
-    line = sentence_case("; ".join(effect.here[:_MOST_NAMES]))
-    return f"{line}. Also in {others}." if others else f"{line}."
+    here = "; ".join(_where_else(each, "also in") for each in effect.here[:_MOST_NAMES])
+    lines = [here] if here else []
+    if effect.elsewhere:
+        elsewhere = "; ".join(_where_else(each, "in") for each in effect.elsewhere[:_MOST_NAMES])
+        lines.append(f"Elsewhere: {elsewhere}" if effect.here else f"Nothing here; elsewhere: {elsewhere}")
+    if effect.sizes:
+        blended = f"size {_from_where(effect.sizes, plan)}"
+        lines.append(blended if lines else f"it is knitted as printed, but {blended}")
+    return " ".join(f"{sentence_case(line)}." for line in lines) or "Nothing: it is knitted as printed."
+
+
+def _where_else(change: tuple[str, tuple[str, ...]], joined: str) -> str:
+    """Say a change with its sections, unless its words name one: "body 3 cm longer"."""
+    words, sections = change
+    if not sections or any(section in words for section in sections):
+        return words
+    return f"{words}, {joined} {list_words(sections[:_MOST_NAMES])}"
 
 
 def _meaning(effect: about.TellMeaning, plan: Plan) -> str:

@@ -18,14 +18,14 @@ def tell_yarn_left(effect: TellLasting, plan: Plan) -> str:
 
 
 def _lasts(effect: TellLasting, plan: Plan) -> str:
+    it = plan.yarns.get(effect.yarn, effect.yarn) if effect.named else "it"
     if effect.out_soonest is None:
-        return f"it lasts, with about {max(0, round(effect.over_g))} grams over."
+        return f"{it} lasts, with about {max(0, round(effect.over_g))} grams over."
     more = plural(effect.buy, "more skein")
     if effect.out is None:
-        return (
-            f"it likely lasts, but may run out in {_where(effect.out_soonest, plan)}. {more} would make sure."
-        )
-    return f"it does not last: it runs out about {_where(effect.out, plan)}. Buy {more}."
+        soonest = _where(effect.out_soonest, plan)
+        return f"{it} likely lasts, but may run out in {soonest}. {more} would make sure."
+    return f"{it} does not last: it runs out about {_where(effect.out, plan)}. Buy {more}."
 
 
 def _where(index: int, plan: Plan) -> str:

@@ -27,6 +27,9 @@ from stepper.project.problems import Span
 from stepper.project.sizes import find_size
 from stepper.project.stitchwork import Length, Numbers
 
+ALTERED: Final = ", altered"
+"""Ending of a length that is no longer the printed one."""
+
 PLAIN_CHART: Final = " without bobbles"
 """Ending of the key of a chart that was made from another one."""
 
@@ -174,7 +177,7 @@ def _longer(sentence: WorkRounds, rule: Alteration, round_mm: float) -> WorkRoun
         lengths = tuple(value + by for value in duration.length.values)
         if min(lengths) <= 0:
             return None
-        length = Length(lengths, duration.length.place, f"{duration.length.printed}, altered")
+        length = Length(lengths, duration.length.place, duration.length.printed + ALTERED)
         return replace(sentence, duration=replace(duration, length=length))
     if isinstance(duration, Rounds):
         more = rule.rounds if rule.mm is None else half_up(rule.mm / round_mm)

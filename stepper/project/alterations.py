@@ -44,6 +44,8 @@ EXAMPLES = (
 _IN = r"(?:\s+in\s+(?:the\s+)?(?P<section>.+?))?"
 _RIB = r"[kp]\s*\d+(?:\s*,\s*[kp]\s*\d+)+"
 _NO_BOBBLES = re.compile(rf"(?:no|without|leave out) bobbles{_IN}", re.I)
+_NOTE = re.compile(r"note:\s*(?P<note>.*\S)\s*", re.I)
+_LEFT_OUT = re.compile(r"\s*(?:no|without|omit|skip|leave\s+out)\s", re.I)
 _NO_CHANGE = re.compile(rf"no needle changes?{_IN}", re.I)
 _NEEDLE = re.compile(
     r"needles?\s+(?P<used>.+?)(?:\s+instead\s+of\s+(?P<printed>.+?))?(?:\s+in\s+(?:the\s+)?(?P<section>.+))?",
@@ -87,11 +89,22 @@ def read_alteration(text: str, place: Span, *, inches: bool = False) -> Alterati
     return None
 
 
+def say_instead(text: str) -> str:
+    """Return what to write in place of words that are no rule: a note alone leaves every row as it is."""
+    note = f"- note: {' '.join(text.split())}"
+    if _LEFT_OUT.match(text):
+        return f"Put # in front of the rows that you leave out, and keep it for your notes as\n{note}"
+    return f"Change the rows themselves, and keep it for your notes as\n{note}"
+
+
 def _section(match: re.Match[str]) -> str:
     return (match["section"] or "").strip()
 
 
 def _read_simple(plain: str, place: Span, inches: bool) -> Alteration | None:
+    match = _NOTE.fullmatch(plain)
+    if match:
+        return Alteration(kind=RuleKind.NOTE, text=match["note"], place=place)
     match = _NO_BOBBLES.fullmatch(plain)
     if match:
         return Alteration(kind=RuleKind.NO_BOBBLES, text=plain, place=place, section=_section(match))

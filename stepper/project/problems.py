@@ -8,6 +8,7 @@ from __future__ import annotations
 import difflib
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import Final
 
 from stepper.errors import ProjectError
 from stepper.project.spelling import near
@@ -49,6 +50,10 @@ class Span:
         return Problem(
             line=self.line, column=self.column, length=max(1, self.length), message=message, hint=hint
         )
+
+
+UNCHANGED: Final = " Nothing was changed."
+"""Ends the problems of a file: neither it nor the journal of its knitting was touched."""
 
 
 class UnsoundFileError(ProjectError):
@@ -119,7 +124,7 @@ def render_problems(problems: Iterable[Problem], text: str, name: str, width: in
     lines = text.splitlines()
     shown = [render_problem(problem, lines, name, width) for problem in ordered]
     count = len(ordered)
-    shown.append(f"{count} problem{'' if count == 1 else 's'} in {name}. Nothing was changed.")
+    shown.append(f"{count} problem{'' if count == 1 else 's'} in {name}.{UNCHANGED}")
     return "\n".join(shown)
 
 

@@ -216,6 +216,8 @@ class TellLasting(Effect):
     """The same if the knitting takes as much as it may."""
     buy: int
     """Skeins to buy so that it lasts even then."""
+    named: bool = False
+    """Whether the yarn has to be named, since others were spoken of."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -70,6 +70,8 @@ def test_a_page_that_does_not_come_out_says_why(tmp_path: Path, capsys: pytest.C
     shown = capsys.readouterr().out
     assert "It cannot be knitted from yet:" in shown
     assert "prints 44 stitches" in shown
+    assert "Nothing was changed" not in shown  # the file was written
+    assert f"then: stepper check {path}" in shown
     assert path.exists()
 
 

@@ -73,10 +73,30 @@ COUNT = Verified(place=Position(index=len(SHAWL.rounds)), stitches=7)
         (about_ahead.TellReminders(reminders=(), here=0), "No reminders."),
         (about_ahead.TellLastCount(count=None), "No count stands for the stitches in hand."),
         (about_ahead.TellLastCount(count=COUNT), "7 stitches, at the very end."),
-        (about_ahead.TellAlterations(here=(), sections=()), "Nothing: it is knitted as printed."),
-        (about_ahead.TellAlterations(here=(), sections=("cuff",)), "Nothing here; something in cuff."),
-        (about_ahead.TellAlterations(here=("one size up",), sections=()), "One size up."),
-        (about_ahead.TellAlterations(here=("one size up",), sections=("cuff",)), "One size up. Also in cuff."),
+        (
+            about_ahead.TellShapingLeft(
+                increases=True, section="yoke", flat=False, rounds=2, changes=136, done=1, in_hand=(76, 90)
+            ),
+            "76 of the 90 increases of this round are left. Then 1 increase round in yoke, 60 stitches; 1 done.",
+        ),
+        (
+            about_ahead.TellShapingLeft(
+                increases=False, section="cuff", flat=True, rounds=1, changes=1, done=0, in_hand=(1, 2)
+            ),
+            "1 of the 2 decreases of this row is left. It is the last decrease row in cuff.",
+        ),
+        (about_ahead.TellAlterations(here=(), elsewhere=()), "Nothing: it is knitted as printed."),
+        (
+            about_ahead.TellAlterations(here=(), elsewhere=(("one size up", ("cuff",)),)),
+            "Nothing here; elsewhere: one size up, in cuff.",
+        ),
+        (about_ahead.TellAlterations(here=(("one size up", ()),), elsewhere=()), "One size up."),
+        (
+            about_ahead.TellAlterations(
+                here=(("one size up", ("cuff",)),), elsewhere=(("body 3 cm longer", ("body",)),)
+            ),
+            "One size up, also in cuff. Elsewhere: body 3 cm longer.",
+        ),
         (about.TellMeaning(code="k2tog"), "Knit two together: 2 stitches become 1."),
         (about.TellMeaning(code="yo"), "Yarn over: 1 stitch more."),
         (about.TellMeaning(code="k"), "Knit one."),

@@ -43,3 +43,9 @@ def test_it_may_not_last_or_does_not() -> None:
 def test_a_weight_that_can_be_read_two_ways_is_doubted() -> None:
     """She is asked for one that cannot."""
     assert told(doubtful=True).endswith("I am not sure how to read that weight: weigh all that is left.")
+
+
+def test_the_yarn_is_named_where_others_were_spoken_of() -> None:
+    """"It" would be the last of three."""
+    named = TellLasting(yarn="MC", beside=0, doubtful=False, over_g=38.4, out=None, out_soonest=None, buy=0, named=True)
+    assert tell_yarn_left(named, PLAN).lower() == f"{PLAN.yarns['MC']} lasts, with about 38 grams over."

@@ -232,6 +232,17 @@ def test_a_length_after_blocking_uses_the_blocked_gauge() -> None:
     assert "after blocking" in needles.warnings[0].text
 
 
+def test_what_a_length_becomes_is_told_of_the_size_and_the_change_she_knits() -> None:
+    """28 rounds become 27 over 10 cm: her 24 cm become 24.9. What she is to write is the pattern's own words."""
+    text = project("Cast on 8 sts.\nKnit until piece measures 20 (22, 24) cm.\nBind off.").replace("size: M", "size: L")
+    lengths = ("24 cm on the needles become 24.9 cm", '"20 (22, 24) cm after blocking"')
+    for shown in lengths:
+        assert shown in plan_of(text).warnings[0].text
+    longer = plan_of(text.replace("sections:", "alterations:\n  - body 2 cm longer\nsections:", 1)).warnings[0].text
+    assert "26 cm on the needles become 27.0 cm" in longer
+    assert '"20 (22, 24) cm after blocking"' in longer
+
+
 @pytest.mark.parametrize(
     ("work", "words"),
     [

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.alterations import EXAMPLES, meets, read_alteration
+from stepper.project.alterations import EXAMPLES, meets, read_alteration, say_instead
 from stepper.project.problems import Span
 from stepper.project.reader import read_project
 from tests.project.samples import project
@@ -21,6 +21,20 @@ def test_an_alteration_is_read_as_a_rule() -> None:
     assert bobbles is not None
     assert bobbles.kind == "no bobbles"
     assert read_alteration("knit it nicely", HERE) is None
+
+
+def test_who_leaves_a_detail_out_is_told_how_since_a_note_alone_leaves_it_in() -> None:
+    """"no waist shaping" kept as a note only would still be knitted."""
+    assert "Put # in front of the rows that you leave out" in say_instead("no waist shaping")
+    assert say_instead("no  waist shaping").endswith("- note: no waist shaping")
+    assert "Change the rows themselves" in say_instead("knit it nicely")
+
+
+def test_a_note_in_quotation_marks_is_a_note() -> None:
+    """As a list of quoted rules is written."""
+    note = read_alteration("note: shorter  cuffs", HERE)
+    assert note is not None
+    assert (note.kind, note.text) == ("note", "shorter cuffs")
 
 
 @pytest.mark.parametrize("text", [example for example in EXAMPLES if not example.startswith("note")])

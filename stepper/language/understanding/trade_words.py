@@ -33,7 +33,8 @@ _IDEAS: Final = MappingProxyType(
         "knit or purl": "purl purling",
         "gauge": "gauge tension",
         "size": "size sizes",
-        "division": "divide division split divided dividing separate separating underarm underarms",
+        "division": "divide division split divided dividing separate separating underarm underarms "
+        "armhole armholes",
         "hold": "hold held holder holders waiting parked",
         "pattern": "pattern instruction instructions",
         "plain": "plain",
@@ -165,7 +166,7 @@ PHRASES: Final = tuple(
         (r"(?:write|wrote|written|jot|jotted) (?:it |that )?down", "note"),
         (r"(?:knit|purl) (?:round )?or (?:a )?(?:purl|knit)", "purl"),
         (r"right (?:side )?or wrong side|wrong (?:side )?or right side|right side|wrong side", "side"),
-        (r"in time|by then", "intime"),
+        (r"(?:in|on) time|by then", "intime"),
         (r"too many", "surplus"),
         (r"too few|not enough", "missing"),
         (r"how far", "far"),

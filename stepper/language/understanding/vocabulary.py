@@ -250,6 +250,10 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "i ripped back {number} rounds",
             "i ripped {number} rounds",
             "i ripped out {number} rounds",
+            "rip back {number} rounds",
+            "rip back {number} round",
+            "rip {number} rounds",
+            "rip out {number} rounds",
         ),
     ),
     Wording(

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from typing import Final
 
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import DraftRound
@@ -240,7 +241,10 @@ def _comes_to(draft: DraftRound, wanted: int) -> bool:
     return draft.after == wanted and 0 < draft.before != draft.after
 
 
+COPIES: Final = ("second", "third", "fourth", "fifth")
+"""What the copies of a section are called behind its name, from the first copy on."""
+
+
 def copy_of(section: Section, number: int) -> Section:
     """Return a section under the name of its second or third copy."""
-    ordinals = ("second", "third", "fourth", "fifth")
-    return replace(section, name=f"{section.name}, {ordinals[min(number, len(ordinals)) - 1]}")
+    return replace(section, name=f"{section.name}, {COPIES[min(number, len(COPIES)) - 1]}")

@@ -8,6 +8,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.gauge import half_up
+from stepper.plan.alter import ALTERED
 from stepper.plan.drafts import Template, own_words_in, own_words_of, without_places
 from stepper.plan.fabric.begun_charts import rounds_of_cycle
 from stepper.plan.fabric.columns import KNIT, PURL
@@ -466,14 +467,17 @@ def _blocking_caution(duration: UntilLength, needles: Needles) -> None:
     fabric = needles.fabric
     if fabric.blocked is None or duration.blocked:
         return
-    after = duration.length.of(needles.size) * fabric.gauge.rounds / fabric.blocked.rounds
+    worked = duration.length.of(needles.size)
+    after = worked * fabric.gauge.rounds / fabric.blocked.rounds
     unit = 25.4 if needles.project.units == "in" else 10
-    if abs(after - duration.length.of(needles.size)) >= 5:
+    if abs(after - worked) >= 5:
+        printed = duration.length.printed.removesuffix(ALTERED)
+        as_printed = printed == duration.length.printed and len(set(duration.length.values)) == 1
+        own = printed if as_printed else f"{round(worked / unit, 2):g} {needles.project.units}"
         needles.warn(
             duration.length.place,
-            f"{duration.length.printed} on the needles become {after / unit:.1f} {needles.project.units} "
-            "after blocking; "
-            f'write "{duration.length.printed} after blocking" if the finished length is meant.',
+            f"{own} on the needles become {after / unit:.1f} {needles.project.units} after blocking; "
+            f'write "{printed} after blocking" if the finished length is meant.',
         )
 
 

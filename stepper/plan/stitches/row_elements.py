@@ -82,6 +82,8 @@ def held_stitches(
         name = _as_many(name, element.number.of(size), held)
     if name not in held:
         hint = nearest(name, held) or f"On hold: {one_of(held) or 'nothing'}."
+        if not name and held:
+            hint += f' Say which, as "held {next(iter(held))} sts".'
         what = f'nothing is on hold for "{name}".' if name else "the line does not say which held stitches."
         raise MisfitError(element.place, what, hint)
     printed = element.number.of(size) if element.number is not None else held[name]
@@ -149,8 +151,9 @@ def _meant(name: str, held: dict[str, int], section: str) -> str:
     if len(fits) > 1:
         owned = [part for part in fits if set(part.split()) <= set(own.split())]
         called = {word.removesuffix("s") for word in own.split()}
-        pair = len({held[part] for part in fits}) == 1 and bool(called) and called <= words
-        # "Sleeve sts" under "Sleeves": both are alike, and the one held first is worked first.
+        named = called <= words if words else all(called <= set(part.split()) for part in fits)
+        pair = len({held[part] for part in fits}) == 1 and bool(called) and named
+        # "Sleeve sts" or "held sts" under "Sleeves": both are alike, and the one held first is worked first.
         fits = fits[:1] if pair and not owned else owned
     return fits[0] if len(fits) == 1 else name
 

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 from stepper.craft.stitches import Kind, stitch
+from stepper.plan.lines.another_part import COPIES
 from stepper.plan.model import Plan, Round
 from stepper.plan.same_plan import SamePlan
 from stepper.plan.yarn.yarn_use import Amount, total
@@ -32,7 +33,8 @@ def second_pieces(plan: Plan) -> tuple[range, ...]:
     """Return the rounds that are worked once more, by their indices; the second time follows the first.
 
     They are known by the name of a section ("sleeves", "sleeve (make 2)") or by a note ("The second sock is
-    the same"), if the plan has no section of that name itself.
+    the same"), if the plan has no section of that name itself. A section that the plan works again itself
+    ("Sleeves (make 2)" over its lines) is there twice already.
     """
     return _second_pieces(SamePlan(plan))
 
@@ -41,18 +43,26 @@ def second_pieces(plan: Plan) -> tuple[range, ...]:
 def _second_pieces(same: SamePlan) -> tuple[range, ...]:
     plan = same.plan
     found: list[range] = []
+    copied = _copied(plan.sections)
     for name in plan.sections:
-        if _MAKE_TWO.search(name) or _PLURAL.search(name):
+        if name not in copied and (_MAKE_TWO.search(name) or _PLURAL.search(name)):
             own = [each.index for each in plan.rounds if each.section == name]
             found.append(range(own[0], own[-1] + 1))
     for round_ in plan.rounds:
-        whole = _told_of(round_, plan)
+        whole = _told_of(round_, plan) if round_.section not in copied else None
         if whole is not None:
             first = _beginning(plan.rounds, round_.index, whole=whole)
             piece = range(first, _end(plan.rounds, round_.index) + 1)
             if not any(set(piece) & set(other) for other in found):
                 found.append(piece)
     return tuple(found)
+
+
+def _copied(sections: Sequence[str]) -> frozenset[str]:
+    """Return the sections that the plan works more than once, with their copies ("sleeves, second")."""
+    copies = {f"{name}, {nth}": name for name in sections for nth in COPIES}
+    made = [name for name in sections if name in copies]
+    return frozenset({*made, *(copies[name] for name in made)})
 
 
 def with_second_pieces(plan: Plan, uses: Sequence[dict[str, Amount]]) -> tuple[dict[str, Amount], ...]:

@@ -221,5 +221,5 @@ def code_of(token: Token) -> str:
 
 
 def label_of(token: Token) -> str:
-    """Return the name of a round in the form used to look it up."""
-    return " ".join(str(token).lower().split())
+    """Return the name of a round in the form used to look it up: "the Decrease round" is `decrease round`."""
+    return " ".join(str(token).lower().split()).removeprefix("the ")

@@ -7,17 +7,21 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan, Round
 from stepper.plan.yarn.skein_ends import SkeinEnd
+from stepper.plan.yarn.worked_twice import with_second_pieces
+from stepper.plan.yarn.yarn_left import forecast
 from stepper.plan.yarn.yarn_use import Amount, total, yarn_use
 from stepper.session.counting.tally import tally_stitches
 from stepper.session.effects import Effect
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.outlook import Outlook, look_ahead, paces_of
 from stepper.session.questions.about_round import yarns_of
+from stepper.session.questions.yarn_left import forecast_ball
 from stepper.session.skeins import find_ends_ahead
 from stepper.session.state import Reminder, State, Verified
 
@@ -53,6 +57,8 @@ class TellShapingLeft(Effect):
     changes: int
     done: int
     """Rounds of the section with such changes that are worked."""
+    in_hand: tuple[int, int] | None = None
+    """In the round in hand: the changes still to be made, and all; None if it has none."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -80,8 +86,8 @@ class TellSize(Effect):
     """Say which size is knitted here."""
 
     size: str
-    others: tuple[tuple[str, str], ...]
-    """Sections knitted in another size, with that size."""
+    others: tuple[tuple[int, str], ...]
+    """Where another size begins, in the order knitted: the index of its first round, and the size."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -117,6 +123,8 @@ class TellYarnNeeded(Effect):
     """Each yarn of the rest, the one in hand first, with its weight. Unit: g."""
     unknown: bool
     """Whether the file says too little of a yarn to weigh it."""
+    weighed: bool = False
+    """Whether the first of them was weighed; whether it lasts is then said behind it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -178,10 +186,12 @@ class TellLastCount(Effect):
 class TellAlterations(Effect):
     """Say what is not knitted as printed."""
 
-    here: tuple[str, ...]
-    """In the section in hand."""
-    sections: tuple[str, ...]
-    """The other sections in which something is altered."""
+    here: tuple[tuple[str, tuple[str, ...]], ...]
+    """In the section in hand: each change in her words, with the other sections that it is made in."""
+    elsewhere: tuple[tuple[str, tuple[str, ...]], ...]
+    """The other changes, each with its sections."""
+    sizes: tuple[tuple[int, str], ...] = ()
+    """Where another size begins: the index of its first round, and the size."""
 
 
 def tell_next_shaping(plan: Plan, state: State, at: str, *, kind: Kind) -> Iterator[Effect]:
@@ -205,9 +215,13 @@ def tell_shaping_left(plan: Plan, state: State, at: str, *, kind: Kind) -> Itera
     shaped = [round_ for round_ in plan.rounds if round_.section == here.section and changes_in(round_, kind)]
     ahead = [round_ for round_ in shaped if round_.index >= here.index]
     left = sum(changes_in(round_, kind) for round_ in ahead)
+    in_hand = None
     if ahead and ahead[0].index == here.index:
-        left -= _done_in(here, state.place.stitch, kind)
+        made = _done_in(here, state.place.stitch, kind)
+        left -= made
+        in_hand = (changes_in(here, kind) - made, changes_in(here, kind))
     yield TellShapingLeft(
+        in_hand=in_hand,
         increases=kind is Kind.INCREASE,
         section=here.section,
         flat=here.flat,
@@ -251,8 +265,9 @@ def tell_needle(plan: Plan, state: State, at: str) -> Iterator[Effect]:
 def tell_size(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     """Tell which size is knitted here, and where another one is."""
     here = plan.rounds[state.place.index]
-    others = {round_.section: round_.size for round_ in plan.rounds if round_.size != here.size}
-    yield TellSize(size=here.size, others=tuple(others.items()))
+    spans = ((0, plan.rounds[0].size), *_size_changes(plan))
+    in_hand = max((at for at, _ in spans if at <= here.index), default=0)
+    yield TellSize(size=here.size, others=tuple(each for each in spans if each[0] != in_hand))
 
 
 def tell_gauge(plan: Plan, state: State, at: str) -> Iterator[Effect]:
@@ -308,12 +323,22 @@ def height_mm(plan: Plan, round_: Round) -> float | None:
 
 
 def tell_yarn_needed(plan: Plan, state: State, at: str) -> Iterator[Effect]:
-    """Tell how much of each yarn the rest takes."""
+    """Tell how much of each yarn the rest takes, in her hands if it was weighed, and whether it lasts."""
     place = state.place
-    uses = yarn_use(plan)[place.index :]
+    uses = with_second_pieces(plan, yarn_use(plan))[place.index :]
     in_hand = yarns_of(plan.rounds[place.index])
     unknown = any(yarn not in plan.materials.stocks for use in uses for yarn in use)
-    yield TellYarnNeeded(needed=_weights(plan, uses, in_hand), unknown=unknown)
+    found = {ball.yarn: forecast(plan, ball.yarn, ball.weighing) for ball in state.knitting.balls}
+    factors = {yarn: each.factor for yarn, each in found.items() if each is not None}
+    needed = tuple((yarn, grams * factors.get(yarn, 1.0)) for yarn, grams in _weights(plan, uses, in_hand))
+    lasting = [
+        effect
+        for ball in state.knitting.balls
+        if needed and ball.yarn == needed[0][0]
+        for effect in forecast_ball(plan, ball.yarn, ball.weighing, named=True)
+    ]
+    yield TellYarnNeeded(needed=needed, unknown=unknown, weighed=bool(lasting))
+    yield from lasting
 
 
 def tell_yarn_used(plan: Plan, state: State, at: str) -> Iterator[Effect]:
@@ -409,8 +434,17 @@ def tell_alterations(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     here = plan.rounds[min(state.place.index, len(plan.rounds) - 1)].section
     found: dict[str, dict[str, None]] = {}
     for round_ in plan.rounds:
-        if round_.altered:
-            found.setdefault(round_.section, {}).update(dict.fromkeys(round_.altered))
+        for words in round_.altered:
+            found.setdefault(words, {})[round_.section] = None
+    told = {words: tuple(each for each in sections if each != here) for words, sections in found.items()}
     yield TellAlterations(
-        here=tuple(found.get(here, ())), sections=tuple(section for section in found if section != here)
+        here=tuple((words, others) for words, others in told.items() if here in found[words]),
+        elsewhere=tuple((words, others) for words, others in told.items() if here not in found[words]),
+        sizes=_size_changes(plan),
     )
+
+
+def _size_changes(plan: Plan) -> tuple[tuple[int, str], ...]:
+    """Return where another size begins: the index of its first round, and the size."""
+    pairs = pairwise(plan.rounds)
+    return tuple((each.index, each.size) for before, each in pairs if each.size != before.size)

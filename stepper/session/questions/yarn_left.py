@@ -21,12 +21,25 @@ def forecast_yarn(plan: Plan, event: Weighed) -> Iterator[Effect]:
         event: The weighing.
     """
     weighing = Weighing(index=event.place.index, stitch=event.place.stitch, grams=event.grams)
-    found = forecast(plan, event.yarn, weighing)
-    stock = plan.materials.stocks.get(event.yarn)
+    yield from forecast_ball(plan, event.yarn, weighing)
+
+
+def forecast_ball(plan: Plan, yarn: str, weighing: Weighing, *, named: bool = False) -> Iterator[TellLasting]:
+    """Forecast from the last weighing of a yarn; no effect if the file does not say how much a skein holds.
+
+    Args:
+        plan: The plan as it is knitted.
+        yarn: Key of the yarn.
+        weighing: The weighing.
+        named: Whether the sentence has to name the yarn.
+    """
+    found = forecast(plan, yarn, weighing)
+    stock = plan.materials.stocks.get(yarn)
     if found is None or stock is None or found.over_m is None:
         return
     yield TellLasting(
-        yarn=event.yarn,
+        yarn=yarn,
+        named=named,
         beside=found.beside,
         doubtful=found.doubtful,
         over_g=found.over_m / stock.skein.metric_count,

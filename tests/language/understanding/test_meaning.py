@@ -49,6 +49,8 @@ def _meant(said: str, *, aloud: bool = False) -> Asks | None:
         ("when did i last increase", Topic.LAST_INCREASE),
         ("could you tell me which needle i should be using", Topic.NEEDLE),
         ("is there enough pine", Topic.YARN_LEFT),
+        ("how many rounds till the armhole", Topic.DIVISION),
+        ("am i on time", Topic.DONE_WHEN),
         ("how much of this skein is left", Topic.YARN_LEFT),
         ("how many chart rounds are left", Topic.CHART),
         ("how long has it got to be", Topic.LENGTH),

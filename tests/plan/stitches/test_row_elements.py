@@ -40,6 +40,17 @@ def test_the_only_stitches_on_hold_need_no_name() -> None:
         held_stitches(Across("front", HERE, times(11)), {"front": 12}, 0)
 
 
+def test_held_stitches_under_the_heading_of_a_pair_are_those_of_the_first() -> None:
+    """"Place 54 held sts on the needles" under "Sleeves (make 2)": both are alike, so the one held first is worked
+    first. Where they are not alike, or the heading is for something else, the line has to say which."""
+    pair = {"sleeve": 54, "second sleeve": 54}
+    assert held_stitches(Across("", HERE, times(54)), pair, 0, "sleeves") == ("sleeve", 54)
+    for others, section in (({"sleeve": 54, "second sleeve": 56}, "sleeves"), (pair, "collar")):
+        with pytest.raises(MisfitError, match="does not say which") as caught:
+            held_stitches(Across("", HERE), others, 0, section)
+        assert 'Say which, as "held sleeve sts".' in caught.value.hint
+
+
 def test_stitches_put_aside_without_a_name_may_be_given_one_later() -> None:
     """"Place 11 sts on waste yarn", and two pages on "held sts of the thumb": there are no others. A name that was
     given is never passed over."""

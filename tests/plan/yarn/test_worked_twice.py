@@ -81,6 +81,14 @@ def test_what_has_a_section_of_its_own_is_not_worked_again() -> None:
     assert second_pieces(knitted(f"{TUBE}Bind off.\nNote: Second sleeve the same.", name="first sleeve", more=both)) == ()
 
 
+def test_a_part_that_the_plan_works_again_itself_is_not_worked_twice_over() -> None:
+    """"Sleeves (make 2)" above its lines is knitted twice by the plan: yarn for four sleeves would be money thrown
+    away."""
+    both = knitted(f"SLEEVES (make 2)\n{TUBE}Bind off.", name="sleeves")
+    assert both.sections == ("sleeves", "sleeves, second")
+    assert second_pieces(both) == ()
+
+
 def test_two_pieces_of_one_garment_may_both_be_worked_twice() -> None:
     """Two sleeves and two pockets: yarn for one of them only would run out in the last pocket."""
     pair = "Cast on 40 sts.\nJoin in the round.\nKnit 9 rounds.\nBind off.\nNote: Make second {} same as first."

@@ -39,7 +39,7 @@ def test_questions_in_the_middle_of_a_round_leave_the_place_alone() -> None:
         > when is the next increase
         In this round: 13 increases to make, 246 stitches after it.
         > how many increases are left
-        1 increase round left in yoke, 13 stitches.
+        13 of the 21 increases of this round are left. It is the last increase round in yoke.
         > when do i divide
         In 4 rounds, round 6, Divide.
         > how far to body

@@ -16,11 +16,14 @@ from stepper.craft.stitches import Kind
 from stepper.craft.stitches import stitch as stitch_of
 from stepper.plan.model import Stretch
 from stepper.plan.under_way.lengthen import LengthCorrection
-from stepper.session.effects import Effect
+from stepper.plan.yarn.yarn_left import Weighing, forecast
+from stepper.session.effects import Effect, TellLasting
 from stepper.session.questions import about_ahead
-from stepper.session.state import Day, Done, Knitting, Position, Reminder, State, Verified
+from stepper.session.state import Ball, Day, Done, Knitting, Position, Reminder, State, Verified
 from tests.fixtures import plan_named
+from tests.plan.test_compile import plan_of
 from tests.plans import final_increase, plan
+from tests.project.samples import project
 
 GARMENT = final_increase()
 Told = TypeVar("Told", bound=Effect)
@@ -91,12 +94,16 @@ def test_the_needle_in_hand_and_the_round_of_the_next_one_are_told() -> None:
     assert (told.needle_mm, told.index) == (3.5, 11)
 
 
-def test_sections_in_another_size_are_told_with_it() -> None:
-    """Neck in one size, the rest in a smaller one: she asks because she forgets which."""
-    told = _one(about_ahead.TellSize, about_ahead.tell_size(plan_named("switchback"), _at(0), AT))
+def test_another_size_is_told_with_the_round_that_it_begins_in() -> None:
+    """Neck in one size, the rest in a smaller one: the switch is in the middle of a yoke, which is in both."""
+    plan_ = plan_named("switchback")
+    (switch,) = [each.index for each in plan_.rounds[1:] if plan_.rounds[each.index - 1].size != each.size]
+    ahead = _one(about_ahead.TellSize, about_ahead.tell_size(plan_, _at(0), AT))
+    behind = _one(about_ahead.TellSize, about_ahead.tell_size(plan_, _at(switch), AT))
 
-    assert told.size == "4"
-    assert dict(told.others)["body"] == "2"
+    assert (ahead.size, ahead.others) == ("4", ((switch, "2"),))
+    assert (behind.size, behind.others) == ("2", ((0, "4"),))
+    assert plan_.rounds[switch].section == plan_.rounds[switch - 1].section
 
 
 def test_the_gauge_is_that_of_the_fabric_in_hand_and_none_is_made_up() -> None:
@@ -178,7 +185,7 @@ def test_as_printed_nothing_is_altered() -> None:
     """What the file does not alter is not told."""
     told = _one(about_ahead.TellAlterations, about_ahead.tell_alterations(GARMENT, _at(3), AT))
 
-    assert (told.here, told.sections) == ((), ())
+    assert (told.here, told.elsewhere, told.sizes) == ((), (), ())
 
 
 PIECE = plan(
@@ -218,6 +225,8 @@ def test_from_every_stitch_of_a_piece_the_next_changes_are_those_that_are_still_
             here = [each for each in laid if each[2] == round_.section]
             assert rest.changes == sum(each[:2] > (round_.index, worked) for each in here)
             assert rest.done == len({each[0] for each in here if each[0] < round_.index})
+            own = [each for each in here if each[0] == round_.index]
+            assert rest.in_hand == ((sum(each[1] > worked for each in own), len(own)) if own else None)
             assert rest.rounds == len({each[0] for each in here if each[0] >= round_.index})
 
 
@@ -229,6 +238,36 @@ def test_another_needle_and_the_division_are_the_next_ones_from_the_round_in_han
     ]
     assert needles == [3, 8, None, None]
     assert [about_ahead.division(PIECE, index) for index in (0, 6, 7, 8, 10)] == [7, 7, 7, None, None]
+
+
+def test_what_was_weighed_is_answered_with_whether_it_lasts_and_is_not_asked_for_again() -> None:
+    """The rest is then told in her hands: a ball that is lighter than it should be takes more for the rest as well."""
+    pullover = plan_named("switchback")
+    yarn = about_ahead.yarns_of(pullover.rounds[60])[0]
+    ball = Ball(yarn=yarn, weighing=Weighing(index=60, stitch=0, grams=1.0))
+    state = _at(60)
+    weighed = replace(state, knitting=replace(state.knitting, balls=(ball,)))
+    plain = _one(about_ahead.TellYarnNeeded, about_ahead.tell_yarn_needed(pullover, state, AT))
+    needed, lasting = about_ahead.tell_yarn_needed(pullover, weighed, AT)
+    found = forecast(pullover, yarn, ball.weighing)
+
+    assert isinstance(needed, about_ahead.TellYarnNeeded)
+    assert isinstance(lasting, TellLasting)
+    assert found is not None
+    assert not plain.weighed
+    assert needed.weighed
+    assert lasting.named
+    assert found.factor != pytest.approx(1.0, abs=0.05)
+    assert needed.needed[0] == (yarn, pytest.approx(plain.needed[0][1] * found.factor))
+
+
+def test_the_rest_takes_what_is_worked_twice_too() -> None:
+    """A sleeve printed once for both: half of the yarn would be wanting in the second one."""
+    once = plan_of(project("Cast on 40 sts.\nJoin in the round.\nKnit 9 rounds.\nBind off."))
+    twice = replace(once, rounds=tuple(replace(each, section="sleeves") for each in once.rounds))
+    one, both = (_one(about_ahead.TellYarnNeeded, about_ahead.tell_yarn_needed(each, _at(0), AT)) for each in (once, twice))
+    assert dict(both.needed) == pytest.approx({yarn: 2 * grams for yarn, grams in one.needed})
+    assert one.needed
 
 
 def test_one_yarn_without_a_skein_is_enough_to_say_that_some_is_unknown() -> None:
@@ -252,18 +291,23 @@ def test_a_reminder_of_the_round_in_hand_is_no_longer_to_come() -> None:
     assert [each.index for each in told.reminders] == [6, 9]
 
 
-def test_what_is_not_knitted_as_printed_is_told_in_full_for_the_section_in_hand_and_by_name_for_others() -> None:
-    """She asks what she has changed; each change is named once, however many rounds it touches."""
-    changed = {3: ("shorter",), 4: ("shorter", "one size up"), 9: ("longer",)}
+def test_each_change_is_told_once_with_the_sections_that_it_is_made_in() -> None:
+    """She asks what she has changed: each change is named once, however many rounds it touches, and a change of another
+    section is not taken for one of the section in hand."""
+    changed = {3: ("shorter",), 4: ("shorter", "one size up"), 9: ("longer", "shorter")}
     rounds = tuple(replace(each, altered=changed.get(each.index, ())) for each in GARMENT.rounds)
     other = rounds[9].section
     assert rounds[3].section == rounds[4].section == "yoke" != other
     told = _one(
         about_ahead.TellAlterations, about_ahead.tell_alterations(replace(GARMENT, rounds=rounds), _at(4), AT)
     )
-    assert (told.here, told.sections) == (("shorter", "one size up"), (other,))
+    assert told.here == (("shorter", (other,)), ("one size up", ()))
+    assert told.elsewhere == (("longer", (other,)),)
     none = _one(about_ahead.TellAlterations, about_ahead.tell_alterations(GARMENT, _at(4), AT))
-    assert (none.here, none.sections) == ((), ())
+    assert (none.here, none.elsewhere) == ((), ())
+    smaller = tuple(replace(each, size="3" if each.index < 4 else "2") for each in GARMENT.rounds)
+    blended = about_ahead.tell_alterations(replace(GARMENT, rounds=smaller), _at(6), AT)
+    assert _one(about_ahead.TellAlterations, blended).sizes == ((4, "2"),)
 
 
 def test_rounds_knitted_today_are_counted_back_from_the_place_in_hand() -> None:

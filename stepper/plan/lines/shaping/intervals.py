@@ -42,7 +42,8 @@ def find_named_round(label: str, place: Span, needles: Needles) -> Template | No
     named, name = needles.section.named, label.removeprefix(_SAME)
     template = _written_out(name, named) or _just_shaped(label, needles)
     if template is None:
-        hint = nearest(name, named) or 'Write it out first, as "Dec round: k1, k2tog, …".'
+        alike = [other for other in named if not _opposite(other, name)]
+        hint = nearest(name, alike) or 'Write it out first, as "Dec round: k1, k2tog, …".'
         needles.miss(place, f'"{name}" has not been written out in this section.', hint)
     return template
 
@@ -53,6 +54,12 @@ def _written_out(name: str, named: Mapping[str, Template]) -> Template | None:
         return named[name]
     alike = [other for other in named if _in_full(other) == _in_full(name)]
     return named[alike[0]] if len(alike) == 1 else None
+
+
+def _opposite(one: str, other: str) -> bool:
+    """Return whether one of two names increases and the other decreases: neither is a slip for the other."""
+    full = _in_full(one), _in_full(other)
+    return any("increase" in full[n] and "decrease" in full[1 - n] for n in (0, 1))
 
 
 def _just_shaped(label: str, needles: Needles) -> Template | None:

@@ -32,6 +32,21 @@ def test_a_round_is_found_whether_its_name_is_written_in_full_or_not() -> None:
         assert [round_.after for round_ in plan.rounds[1:-1]] == [58, 58, 58, 58, 56, 56, 56, 56, 54]
 
 
+def test_a_round_asked_for_with_its_article_is_the_round_of_that_name() -> None:
+    """"Repeat the decrease round every 4th round": an article is no part of a name, which may have two words more."""
+    for written, asked in (("Decrease round", "the decrease round"), ("Waist decrease round", "the waist dec rnd")):
+        shaping = f"{written}: K1, ssk, k to last 3 sts, k2tog, k1.\nRepeat {asked} every 4th round 2 more times. 54 sts."
+        plan = plan_of(project(f"Cast on 60 sts.\nJoin in the round.\n{shaping}\nBind off."))
+        assert [round_.after for round_ in plan.rounds[1:-1]] == [58, 58, 58, 58, 56, 56, 56, 56, 54]
+
+
+def test_a_decrease_is_never_offered_for_an_increase() -> None:
+    """They look alike and do the opposite."""
+    shown = faults(project("Cast on 60 sts.\nDecrease round: K1, k2tog, k to end.\nWork the increase round every 4th round twice.\nBind off."))
+    assert '"increase round" has not been written out' in shown
+    assert "Did you mean" not in shown
+
+
 def test_a_right_side_row_stays_on_the_right_side() -> None:
     """Shaping on RS rows only: every second row from the first, and never on a purl row."""
     plan = plan_of(project("Cast on 20 sts.\nWork flat.\nInc row (RS): K1, m1, k to end.\nWork inc row every RS row 4 times. 24 sts.\nBind off."))
