@@ -41,6 +41,12 @@ def test_the_blend_of_the_scenario() -> None:
     assert (blend.before, blend.after, blend.gaps) == (225, 246, ((11, 15), (10, 6)))
 
 
+def test_a_size_alone_has_no_blended_round() -> None:
+    """Its rounds are looked through from the first on, and no stitches are told of a switch."""
+    blend = try_sizes(switchback(), 3, 3, "")
+    assert (blend.works, blend.at, blend.before, blend.after, blend.gaps) == (True, 0, 0, 0, ())
+
+
 def test_every_pair_is_tried_once_at_every_line_that_can_carry_it() -> None:
     """Six sizes alone, and 6 × 5 pairs at each of three lines."""
     project = switchback()

@@ -100,17 +100,16 @@ class NumberRepair:
 
 
 def _own_numbers(line: Line, finding: Finding) -> Iterator[Numbers]:
-    counts = [sentence for sentence in line.sentences if isinstance(sentence, Count)]
-    own = [sentence for sentence in line.sentences if sentence not in counts]
     found = [
         numbers
-        for numbers in records_in(tuple(own))
+        for numbers in records_in(line.sentences)
         if isinstance(numbers, Numbers)
         and (numbers.place.line, numbers.place.column) < (finding.place.line, finding.place.column)
     ]
     yield from sorted(
         {id(numbers): numbers for numbers in found}.values(),
-        key=lambda numbers: (-numbers.place.line, -numbers.place.column),
+        key=lambda numbers: (numbers.place.line, numbers.place.column),
+        reverse=True,
     )
 
 

@@ -176,9 +176,6 @@ def _tell(known: Established, needles: Needles) -> None:
     if known.hers:
         known.columns = hers(drafts[-1].after if drafts else needles.count)
         return
-    if not drafts:
-        known.columns = []
-        return
     if go_on_with_charts(known.cycle, needles):
         known.why = "its chart is not worked once through"
         return
@@ -194,7 +191,7 @@ def _tell(known: Established, needles: Needles) -> None:
     except UnknownFabricError as unknown:
         known.why = str(unknown)
         return
-    plain = alone and flat and not (known.cycle and known.cycle[0].stockinette)
+    plain = alone and flat and not known.cycle[0].stockinette
     side = "k" if drafts[-1].side == "RS" else "p"
     if plain and {column[0][0] for column in columns} == {side}:
         other: Cell = ("p" if side == "k" else "k", "")

@@ -6,6 +6,7 @@ It is long because one line may name several of these: to a length, ending with 
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import takewhile
 
 from stepper.craft.gauge import half_up
 from stepper.plan.alter import ALTERED
@@ -326,9 +327,8 @@ def _counted(needles: Needles, duration: UntilCount | UntilBetween) -> int | Non
 
 def rows_left(duration: UntilRows, needles: Needles) -> int:
     """Return the rows still to work until a piece has so many; tell those before this line that count."""
-    begun = (at for at in range(len(needles.drafts) - 1, -1, -1) if not needles.drafts[at].before)
-    origin = max(needles.section.start, next(begun, 0))
-    before = sum(1 for draft in needles.drafts[origin:] if draft.before and draft.after)
+    own = reversed(needles.drafts[needles.section.start :])
+    before = len([*takewhile(lambda draft: draft.before, own)])
     rows, place = duration.number.of(needles.size) - before, duration.number.place
     if rows < 1:
         needles.report(place, f"{before} rows are worked already.")

@@ -179,12 +179,9 @@ def _fill(order: dict[int, Line], line: Line, block: list[Line], needles: Needle
     back = template_of(row_of(line), needles)
     odd = line.every == "odd"
     if line.every in ("WS", "RS"):
-        sided = {
-            each.side: each.numbers[0] % 2 == 1 for each in block if each.side and len(each.numbers) == 1
-        }
-        known = sided.get(line.every)
-        other = sided.get(other_side(line.every))
-        odd = known if known is not None else not other if other is not None else line.every == "RS"
+        sided = next((each for each in block if each.side and len(each.numbers) == 1), None)
+        first = "RS" if sided is None else sided.side if sided.numbers[0] % 2 else other_side(sided.side)
+        odd = line.every == first
     if line.every == "WS" or (line.every == "even" and line.rows):
         needles.section.back = back
         needles.section.back_line = line

@@ -13,7 +13,7 @@ from stepper.plan.drafts import Template
 from stepper.plan.fabric.begun_charts import chart_parts_in
 from stepper.plan.fabric.named_patterns import NAMED
 from stepper.plan.lines.line_in_hand import begin_line
-from stepper.plan.lines.numbered_rounds import is_numbered, lines_by_number, row_of, side_of, template_of
+from stepper.plan.lines.numbered_rounds import lines_by_number, row_of, side_of, template_of
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Times
 from stepper.project.instructions import Count, Forms, Line, Phrase, Repeated, WorkRounds
@@ -27,12 +27,9 @@ _REPEAT = re.compile(rf"^(?P<name>[^(,]*?)\s*[,(]\s*{WIDTH}$", re.I)
 def defined_name(line: Line, needles: Needles) -> str:
     """Return the name of the pattern that a numbered line and those that go with it define; empty if none."""
     repeat, name = _REPEAT.match(line.label or ""), _NAME.match(line.label or "")
-    if not is_numbered(line) or (repeat is None and name is None):
-        return ""
     if repeat is not None:
         return key_of(repeat["name"])
-    assert name is not None
-    key = key_of(name["name"])
+    key = key_of(name["name"]) if name is not None else ""
     return key if key in _called(needles) else ""
 
 

@@ -172,18 +172,18 @@ def _is_row(row: _Row) -> bool:
 
 def _work_row(row: _Row, place: Span, needles: Needles) -> bool:
     """Work one row as its mirror image; return whether it fitted."""
-    draft, before = row.draft, len(needles.findings)
+    draft, before, side = row.draft, len(needles.findings), ""
+    yarn = next((run.yarn for run in row.body if stitch(run.stitch).kind in (Kind.PLAIN, Kind.EDGE)), "")
+    needles.yarn = yarn or needles.yarn
     if draft is not None:
         needles.needle_mm, needles.fabric = draft.needle_mm, draft.fabric
         needles.remarks.extend(_OTHER_SIDE.sub(_exchanged, remark) for remark in draft.remarks)
-    yarn = next((run.yarn for run in row.body if stitch(run.stitch).kind in (Kind.PLAIN, Kind.EDGE)), "")
-    needles.yarn = yarn or needles.yarn
-    if draft is not None and draft.bound_off is not None:
-        work(BindOff(draft.bound_off, place), needles)
-        return len(needles.findings) == before
-    if draft is not None and draft.before and draft.side != needles.side:
-        needles.side = draft.side if needles.free else needles.side
-    side = draft.side if draft is not None and draft.before else ""
+        if draft.bound_off is not None:
+            work(BindOff(draft.bound_off, place), needles)
+            return len(needles.findings) == before
+        side = draft.side if draft.before else ""
+        if needles.free:
+            needles.side = side or needles.side
     work_template(Template(_elements(row, place), place, side=side), needles)
     return len(needles.findings) == before and not needles.counting.lost
 

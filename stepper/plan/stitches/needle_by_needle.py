@@ -23,11 +23,11 @@ class NeedleEnds:
     def advance(self, run: Run, entry: Stitch, used: int, made: int) -> None:
         """Carry over the ends that a run passes; `used` and `made` are the stitches before it."""
         if not entry.uses:
-            self.unsure = self.unsure or bool(self.waiting and self.waiting[0] == used)
+            self.unsure |= used in self.waiting
             return
         while self.waiting and self.waiting[0] < used + run.uses:
             over = self.waiting.pop(0) - used
-            self.unsure = self.unsure or over % entry.uses > 0
+            self.unsure |= over % entry.uses > 0
             self.placed.append(made + over // entry.uses * entry.leaves)
 
     def left(self, used: int, made: int) -> tuple[int, ...]:

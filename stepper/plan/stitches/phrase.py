@@ -102,7 +102,7 @@ def work_phrase(
         returned=tuple(cursor.returned),
         charts=tuple(cursor.charts),
         begins=cursor.begins if plain and cursor.begins < after else 0,
-        ends=cursor.ends.left(used, made) if ends and plain and used == met.end and not cursor.held else (),
+        ends=() if cursor.held else cursor.ends.left(used, made),
     )
 
 

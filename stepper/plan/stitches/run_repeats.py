@@ -35,10 +35,8 @@ def condense(runs: tuple[Run, ...]) -> tuple[Item, ...]:
     choice: list[tuple[int, int]] = [(1, 1)] * size
     for start in range(size - 1, -1, -1):
         cost[start] = 1 + cost[start + 1]
-        for period in range(1, min(LONGEST_REPEAT, (size - start) // 2) + 1):
+        for period in range(1, min(LONGEST_REPEAT, size - start) + 1):
             times = 1 + alike[period][start] // period
-            if times < 2:
-                continue
             found = period + 1 + cost[start + period * times]
             if found < cost[start]:
                 cost[start] = found

@@ -30,7 +30,7 @@ class LengthCorrection:
 def correct_lengths(plan: Plan, corrections: Iterable[LengthCorrection]) -> Plan:
     """Apply every correction to a plan as compiled; one that names no stretch of it is ignored."""
     for correction in sorted(corrections, key=lambda each: each.stretch):
-        if 0 <= correction.stretch < len(plan.stretches):
+        if correction.stretch < len(plan.stretches):
             plan = with_rounds(plan, correction.stretch, correction.rounds)
     return plan
 

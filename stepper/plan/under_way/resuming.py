@@ -138,8 +138,6 @@ def follow(old: Plan, new: Plan, index: int) -> int | None:
     Returns:
         Its index, the number of rounds for the end; None if that round is not there.
     """
-    if index >= len(old.rounds):
-        return len(new.rounds)
     works = [placed_alike(round_) for round_ in old.rounds]
     after = [placed_alike(round_) for round_ in new.rounds]
     if after[: index + 1] == works[: index + 1]:

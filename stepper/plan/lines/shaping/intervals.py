@@ -13,7 +13,7 @@ from dataclasses import replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.fabric.columns import KNIT
+from stepper.plan.fabric.columns import KNIT, PURL
 from stepper.plan.fabric.established import as_it_looks, asks_pattern, columns_of, establish, even, ground
 from stepper.plan.lines.own_words import refuse_own_words
 from stepper.plan.lines.rounds import repeat, work_template
@@ -264,12 +264,13 @@ def _pattern_goes_on(instruction: AtIntervals, template: Template, needles: Need
     """Return whether the pattern goes on between shaped rows; tell where the page leaves it open."""
     before_it = ground(needles) if needles.section.pattern else ""
     goes_on = bool(needles.section.pattern) and (goes_on_with(template) or before_it == "garter")
-    if not goes_on and before_it == "pattern" and _knits_as_the_pattern(template, needles):
+    rows = "rows" if needles.flat else "rounds"
+    if not goes_on and before_it == "pattern" and (done := _worked_as_the_pattern(template, needles)):
         goes_on = True
-        told = "the rows between go on in pattern, since the shaped one is knit as its right-side rows are."
+        own = "right-side rows" if needles.flat else "rounds"
+        told = f"the {rows} between go on in pattern, since the shaped one is {done} as its {own} are."
         needles.warn(instruction.place, told)
     elif not goes_on and before_it in ("pattern", "unknown"):
-        rows = "rows" if needles.flat else "rounds"
         needles.warn(
             instruction.place,
             f'the {rows} between are worked plain, as the shaped one is; write "work in pattern" in that one '
@@ -278,21 +279,24 @@ def _pattern_goes_on(instruction: AtIntervals, template: Template, needles: Need
     return goes_on
 
 
-def _knits_as_the_pattern(template: Template, needles: Needles) -> bool:
-    """Return whether a shaped row is knit, and so are all right-side rows of the pattern in rows.
+def _worked_as_the_pattern(template: Template, needles: Needles) -> str:
+    """Say that a shaped row is `knit` or `purled` if all right-side rows of the pattern are so; else nothing.
 
-    "K3, m1, k to last 3 sts, m1, k3" between edges in garter stitch, which the wrong-side rows make.
+    "K3, m1, k to last 3 sts, m1, k3" between edges in garter stitch, which the wrong-side rows make; or "p to
+    last 2 sts, p2tog" in reverse stockinette. In the round, all rounds of the pattern have to be so.
     """
-    stitches = _stitches(template.elements)
-    if not needles.flat or template.side != "RS" or not stitches or any(code[0] != "k" for code in stitches):
-        return False
+    letters = {code[0] for code in _stitches(template.elements)}
+    if len(letters) != 1 or (needles.flat and template.side != "RS"):
+        return ""
+    look, done = (KNIT, "knit") if letters == {"k"} else (PURL, "purled")
     columns, phase = columns_of(needles)
-    first = phase if needles.side == "RS" else phase + 1
-    return all(
-        column[at % len(column)] == KNIT
+    first, step = (phase + (needles.side == "WS"), 2) if needles.flat else (0, 1)
+    alike = all(
+        column[at % len(column)] == look
         for column in columns
-        for at in range(first, first + 2 * len(column), 2)
+        for at in range(first, first + 2 * len(column), step)
     )
+    return done if alike else ""
 
 
 def goes_on_with(template: Template) -> bool:

@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.craft.stitches import stitch
-from stepper.plan.drafts import Template
+from stepper.plan.drafts import Template, without_places
 from stepper.plan.lines.own_words import refuse_own_words
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
@@ -82,8 +82,8 @@ def carry_on_shaping(
         return None
     legs = instruction.legs
     if label.startswith(ONWARDS):
-        shown = earlier is not None and _alike(earlier[1], template)
-        gap = at - earlier[0] if earlier is not None and shown else len(needles.drafts) - at
+        shown = at - earlier[0] if earlier is not None and _alike(earlier[1], template) else 0
+        gap = shown or len(needles.drafts) - at
         if gap == 1 and not shown:
             told = "how many rounds lie between two such rounds is not shown before this."
             needles.miss(place, told, 'Write it: "every 2nd round".')
@@ -135,7 +135,7 @@ def come_closer(template: Template, needles: Needles) -> Template | None:
 def _alike(earlier: Template, template: Template) -> bool:
     """Return whether an earlier round is the same with one stitch more between its changes."""
     shown = _next_closer(earlier)
-    return shown is not None and shown.elements == _without_places(template, shown)
+    return shown is not None and without_places(shown.elements) == without_places(template.elements)
 
 
 def _spread(template: Template) -> tuple[Several, Work | None] | None:
@@ -165,35 +165,10 @@ def _next_closer(template: Template, size: int = 0) -> Template | None:
     The other sizes have fewer or more of them, and are worked by themselves.
     """
     group, plain = _spread(template) or (None, None)
-    if group is None or plain is None:
-        return None
-    if plain.times.of(size) < 1:
+    if group is None or plain is None or plain.times.of(size) < 1:
         return None
     times = Numbers(tuple(max(0, value - 1) for value in plain.times.values), plain.times.place)
     fewer = (replace(plain, times=times),) if times.of(size) else ()
     inside = tuple(other for one in group.elements for other in (fewer if one is plain else (one,)))
     elements = tuple(replace(group, elements=inside) if one is group else one for one in template.elements)
     return replace(template, elements=elements, counts=())
-
-
-def _without_places(template: Template, like: Template) -> tuple[Element, ...]:
-    """Return the elements of a round as they would stand in the place of another, to be compared."""
-    return _placed(template.elements, like.elements)
-
-
-def _placed(elements: tuple[Element, ...], like: tuple[Element, ...]) -> tuple[Element, ...]:
-    if len(elements) != len(like):
-        return ()
-    return tuple(_in_place(one, other) for one, other in zip(elements, like, strict=True))
-
-
-def _in_place(element: Element, like: Element) -> Element:
-    if isinstance(element, Several) and isinstance(like, Several):
-        times = element.times
-        if times is not None and like.times is not None:
-            times = replace(times, place=like.times.place)
-        inside = _placed(element.elements, like.elements)
-        return replace(element, elements=inside, times=times, place=like.place)
-    if isinstance(element, Work) and isinstance(like, Work):
-        return replace(element, times=replace(element.times, place=like.times.place), place=like.place)
-    return replace(element, place=like.place)

@@ -287,3 +287,20 @@ def test_between_rows_that_are_knit_as_the_pattern_is_the_pattern_goes_on(back: 
     plan = plan_of(project(f"{page}Dec row (RS): {shaped}.\nRep dec row every 4th row twice.\nBind off."))
     assert [round_.instruction for round_ in plan.rounds[8:11]] == told
     assert any("go on in pattern" in warning.text for warning in plan.warnings)
+
+
+@pytest.mark.parametrize(
+    ("way", "before", "told"),
+    [
+        ("Join in the round.", "Purl 4 rounds.", ["purl"] * 3),
+        ("Join in the round.", "Rnd 1: Knit.\nRnd 2: Purl.\nRep rnds 1-2 once more.", ["knit"] * 3),
+        ("Work flat.", "Row 1 (RS): Purl.\nRow 2: Knit.\nRep rows 1-2 once more.", ["knit", "purl", "knit"]),
+        ("Work flat.", "Row 1 (RS): Knit.\nRow 2: Purl.\nRep rows 1-2 once more.", ["purl", "knit", "purl"]),
+    ],
+)
+def test_between_purled_shapings_of_a_purled_fabric_it_goes_on(way: str, before: str, told: list[str]) -> None:
+    """Reverse stockinette shaped in purl has no knit rounds between. Source: common practice."""
+    side = " (RS)" if way == "Work flat." else ""
+    shaped = f"Dec row{side}: P1, p2tog, p to last 3 sts, p2tog, p1.\nWork dec row every 4th row twice more."
+    plan = plan_of(project(f"Cast on 40 sts.\n{way}\n{before}\n{shaped} 34 sts.\nBind off."))
+    assert [round_.instruction for round_ in plan.rounds[6:9]] == told
