@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from stepper.project.duration import Duration, Ended, Paced, UntilCount, UntilLength, UntilLike, UntilRows
 from stepper.project.laying_out import BeginFurther, MarkEvery, MarkRow, MoveOver, OverNeedles, SetApart
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Element, Length, Numbers
+from stepper.project.stitchwork import Element, Hold, Length, Numbers
 
 
 @dataclass(frozen=True, slots=True)
@@ -388,6 +388,10 @@ class OwnWords:
     """Whether the head of the line names several rows, or all of a side."""
     lasts: UntilLength | UntilLike | UntilRows | None = None
     """How long the words are worked, row after row: `Own words, until piece measures 12 cm: …`"""
+    beside: Phrase | BindOff | None = None
+    """What the words come to, all of it: `Own words, cast on 38 sts: …`, or binding all stitches off."""
+    held: tuple[Hold, ...] = ()
+    """What goes on hold in the row: `Own words, hold 12 sts for left sleeve: …`"""
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,17 +10,46 @@ from __future__ import annotations
 import re
 
 from stepper.plan.drafts import Template, own_words_of
+from stepper.plan.fabric.established import keep_held
 from stepper.plan.lines.gaps import refuse_across_gap
 from stepper.plan.model import Run
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import OwnWords
+from stepper.plan.stitches.row_elements import UNNAMED, name_apart
+from stepper.project.instructions import BindOff, OwnWords, Phrase
 from stepper.project.model import RuleKind
 from stepper.project.problems import Span
+from stepper.project.stitchwork import Work
 
 _WORD = {1: "more", -1: "fewer"}
+_COMES = re.compile(r"\b(?:(?P<cast>cast(?:ing)?[\s-]+on|CO)|(?P<picked>pick(?:ing)?[\s-]+up))\b", re.I)
 _MARKERS = re.compile(r"\b(?:markers?|mkrs?|pm|sm|slm|rm|m\d?)\b", re.I)
 _NEEDLES = re.compile(r"\b(?:needles?|ndls?|dpns?|n\d)\b", re.I)
 _BOBBLES = re.compile(r"\b(?:bobbles?|mb)\b", re.I)
+
+
+def begins_or_ends(own: OwnWords, needles: Needles) -> Phrase | BindOff | None:
+    """Return what the words of a line come to if that begins or ends a piece; the words are said with it.
+
+    Args:
+        own: The words.
+        needles: The knitting in hand; what cannot be begun on it is reported.
+    """
+    beside = own.beside
+    comes = None if needles.count or needles.counting.lost else _COMES.search(own.text)
+    if beside is None and comes is not None and own.count is not None and not own.count.change:
+        stitch = "pu" if comes["picked"] else "co"
+        beside = Phrase((Work(stitch, own.count.number, None, own.place),), own.place)
+    if beside is None:
+        return None
+    if isinstance(beside, Phrase) and needles.count:
+        needles.report(
+            own.place,
+            f"{needles.count} stitches are on the needles, and the words may work them as well.",
+            'Print the stitches after the row behind the words instead: "Own words: … 96 sts."',
+        )
+        return None
+    needles.remarks.append(own.text)
+    return beside
 
 
 def work_own_row(template: Template, needles: Needles) -> None:
@@ -30,13 +59,15 @@ def work_own_row(template: Template, needles: Needles) -> None:
     if not needles.count:
         needles.miss_stitches(own.place)
         return
-    after = _stitches_after(own, needles)
+    leaving = sum(one.times.of(needles.size) for one in own.held if one.times is not None)
+    after = _stitches_after(own, leaving, needles)
     if after is None or not _may_stand_here(own, after, needles):
         needles.lose()
         return
     before, findings = needles.count, len(needles.findings)
-    code, times = ("own", before) if after == before else (f"own {before} to {after}", 1)
-    phrase = (Run(code, times, needles.yarn),)
+    here = before - leaving
+    code, times = ("own", here) if after == here else (f"own {here} to {after}", 1)
+    phrase = (Run(code, times, needles.yarn), *_on_hold(own, needles))
     refuse_across_gap(phrase, after, own.place, needles)
     if len(needles.findings) > findings:
         needles.lose()
@@ -46,19 +77,47 @@ def work_own_row(template: Template, needles: Needles) -> None:
     _tell(template, before, after, needles, lost=lost)
     if lost:
         needles.markers, needles.last.markers_lost = (), own.place.line
-    needles.emit(phrase, after, template=template)
+    if own.held:
+        keep_held(phrase, needles)
+    for run in phrase[1:]:
+        needles.held[run.yarn] = run.times
+        needles.held_by[run.yarn] = (needles.section.name, own.place.line)
+    needles.emit(phrase, after, template=template, divide=bool(own.held))
     if _NEEDLES.search(own.text):
         needles.ends = ()
     needles.last.hidden.update(dict.fromkeys(needles.last.charts, own.place.line))
     needles.last.charts.clear()
 
 
-def _stitches_after(own: OwnWords, needles: Needles) -> int | None:
-    """Return the stitches after a row as printed; None, reported, if there would be none."""
+def _on_hold(own: OwnWords, needles: Needles) -> tuple[Run, ...]:
+    """Return what goes on hold in a row, each part under a name of its own."""
+    taken, runs = set(needles.held), []
+    for one in own.held:
+        number = one.times.of(needles.size) if one.times is not None else 0
+        if number:
+            name = name_apart(one.name or UNNAMED, taken)
+            taken.add(name)
+            runs.append(Run("hold", number, name))
+    return tuple(runs)
+
+
+def _stitches_after(own: OwnWords, leaving: int, needles: Needles) -> int | None:
+    """Return the stitches after a row as printed; None, reported, if there would be none.
+
+    Args:
+        own: The row.
+        leaving: Stitches that go on hold in it.
+        needles: The knitting in hand.
+    """
+    here = needles.count - leaving
+    if here < 1:
+        told = f"{leaving} stitches go on hold, and {needles.count} are on the needles."
+        needles.report(own.place, told)
+        return None
     if own.count is None:
-        return needles.count
+        return here
     printed = own.count.number.of(needles.size)
-    after = needles.count + own.count.change * printed if own.count.change else printed
+    after = here + own.count.change * printed if own.count.change else printed
     if after < 1:
         needles.report(
             own.count.place, "no stitches would be left after this row.", "Bind off on its own line."
@@ -117,7 +176,11 @@ def _tell(template: Template, before: int, after: int, needles: Needles, *, lost
     if id(template) in needles.caches.fits:
         return
     needles.caches.fits.add(id(template))
-    if own.count is None:
+    if own.held:
+        behind = " as printed" if own.count is not None else ""
+        leaving = sum(one.times.of(needles.size) for one in own.held if one.times is not None)
+        counts = f"{before} before, {leaving} on hold, {after} after{behind}"
+    elif own.count is None:
         counts = f"{before} before and after, as no count is printed behind them"
     elif before == after:
         counts = f"{before} before and after as printed"

@@ -25,6 +25,7 @@ from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.lines.laid_out import lay_out
 from stepper.plan.lines.named_rounds import ROUND_NAME
+from stepper.plan.lines.own_words import begins_or_ends
 from stepper.plan.lines.repeated_rounds import check_rounds, establish_pattern, repeated_cycle
 from stepper.plan.lines.returned import take_back
 from stepper.plan.lines.rounds import repeat, work_template
@@ -466,6 +467,14 @@ def _(instruction: Remark, needles: Needles) -> None:
 
 @work.register
 def _(instruction: OwnWords, needles: Needles) -> None:
+    beside = begins_or_ends(instruction, needles)
+    if beside is not None:
+        work(beside, needles)
+        if instruction.count is not None:
+            check_count(instruction.count, needles)
+        return
+    if instruction.beside is not None:
+        return
     template = Template((), instruction.place, side=needles.line.side, own=instruction)
     begin, name = len(needles.drafts), needles.section.label or ""
     if ROUND_NAME.search(name) and instruction.rows is None and instruction.lasts is None:

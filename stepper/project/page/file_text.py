@@ -83,6 +83,7 @@ def write_file(pasted: Pasted) -> WrittenFile:
 _KEPT: Final = (
     "# A row that is to be knitted and is not read can be kept in its words, with the stitches after it:",
     "# Own words: work the motif as on page 3. 96 sts.",
+    "# Before the colon may stand what has to be known of it: Own words, until piece measures 12 cm: …",
 )
 
 

@@ -18,9 +18,23 @@ _STANDING: Final = re.compile(
     rf"(?:^|(?<=\s))# ?{MARK}(?P<row> \(rows? \d[^)]*\))?(?::[ \t]*(?P<why>.*?)|\.)[ \t]*$", re.MULTILINE
 )
 _OF_A_ROW: Final = (
-    'Write the line so that it is read; keep a row to be knitted as "Own words: … 96 sts.", with its count; '
-    "or delete this row to keep what it says as a note."
+    'Write it so that it is read, keep it as "{form}", or delete this row to leave it as a note.'
 )
+_ROWS: Final = "Own words: … 96 sts."
+_FORMS: Final = (
+    (r"\b(?:cast(?:ing)?\s+on|CO)\b", "Own words, cast on 38 sts: …"),
+    (r"\bpick(?:ing)?\s+up\b", "Own words, pick up 31 sts: …"),
+    (r"\b(?:hold(?:ers?)?|waste\s+yarn|thread|stitch\s+holder)\b", "Own words, hold 12 sts for thumb: …"),
+    (
+        r"\b(?:cast|bind)\s+off(?:\s+(?:all|rem|in\b|loosely|very)|\s*\.?$)",
+        "Own words, bind off all sts: …",
+    ),
+    (
+        r"\b(?:until|for)\b[^.;]*?\d[^.;]*?(?:cm|mm|ins?\b|inch|[\"”])",
+        "Own words, until piece measures 12 cm: …",
+    ),
+)
+"""What is said in a row, and the form in which it is kept with what the program has to know."""
 _OF_A_VALUE: Final = f"Put it right, or delete the comment ({MARK} and what follows) if it is right already."
 
 
@@ -44,10 +58,17 @@ def find_standing_marks(text: str) -> tuple[Problem, ...]:
                 column=match.start() - before + 1,
                 length=len(match[0]),
                 message=f"{told}: {why}" if why else f"{told}.",
-                hint=_OF_A_ROW if row else _OF_A_VALUE,
+                hint=_how_to_keep(text[match.end() :].split("\n", 2)[1:2]) if row else _OF_A_VALUE,
             )
         )
     return tuple(found)
+
+
+def _how_to_keep(below: list[str]) -> str:
+    """Return what may be done about a row that is not read, with the form that its words ask for."""
+    said = below[0] if below else ""
+    form = next((form for pattern, form in _FORMS if re.search(pattern, said, re.I)), _ROWS)
+    return _OF_A_ROW.format(form=form)
 
 
 def _unread(row: str) -> str:

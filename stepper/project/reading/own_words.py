@@ -14,10 +14,10 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from stepper.project.duration import Rounds, UntilLength, UntilLike, UntilRows
-from stepper.project.instructions import Count, Line, OwnWords, Phrase, WorkRounds
+from stepper.project.instructions import BindOff, Count, Line, OwnWords, Phrase, WorkRounds
 from stepper.project.problems import Problem, Span
 from stepper.project.spelling import near
-from stepper.project.stitchwork import Numbers
+from stepper.project.stitchwork import Hold, Numbers, Work
 
 _NUMBER = r"\d+(?:\s*[\(\[{][\d\s,;:]+[\)\]}]|(?:-\d+)+)?|one|two|three|four|five|six|seven|eight|nine|ten"
 _OWN = re.compile(
@@ -49,6 +49,8 @@ class OwnRow:
     """Of that stretch."""
     rows: bool
     """Whether a number of rows stands there, and nothing else."""
+    moves: str
+    """`come`, `go` or `held` if it says there which stitches come, go or wait on hold; else empty."""
     word: str
     """`row` or `round` if the line says which; else empty."""
     colon: bool
@@ -73,9 +75,16 @@ class OwnRow:
 
 
 _KNIT: Final = " Knit "
+_MOVES: Final = re.compile(
+    r"(?P<come>(?:cast|CO|pick)\b(?!\s+off))|(?P<go>(?:bind|cast)\s+off\b|BO\b)|(?P<held>hold\b)", re.I
+)
 _LASTS: Final = (
     'Before the colon stands for how long: "Own words, 4 rows: …", '
     '"Own words, until piece measures 12 cm: …".'
+)
+_COMES: Final = (
+    'Before the colon stands "cast on 38 sts", "pick up 31 sts", "hold 12 sts for left sleeve" or '
+    '"bind off all sts".'
 )
 
 
@@ -95,9 +104,12 @@ def find_own_row(plain: str) -> OwnRow | None:
     group = "count" if counted is not None and counted["count"] else "behind"
     rows, known = match["rows"], match["known"]
     lasts = f"{rows} rounds" if rows else known or ""
+    moves = _MOVES.match(lasts)
+    before = " " * len(_KNIT) if moves else _KNIT
     return OwnRow(
         start=start,
-        stub=f"{plain[:start]}{_KNIT}{lasts}".rstrip() + ".",
+        stub=f"{plain[:start]}{before}{lasts}".rstrip() + ".",
+        moves=moves.lastgroup or "" if moves else "",
         known_at=match.start("rows") if rows else match.start("known") if known else 0,
         known_length=len(rows or known or ""),
         rows=rows is not None,
@@ -114,30 +126,37 @@ _ELSEWHERE = (
     (
         r"(?:bind|cast)(?:ing)?[\s-]+off|bound[\s-]+off|\bBO\b",
         "stitches bound off leave an edge or a gap, which the rows after it have to know of.",
-        "Write the binding off as a line that is read, and the rest of the row in own words.",
+        'Where all are bound off, write "Own words, bind off all sts: …"; else write that as a line '
+        "that is read, and the rest of the row in own words.",
+        "go",
     ),
     (
         r"\b(?:on|onto|to|from)\s+(?:a\s+|the\s+)?(?:hold(?:er)?s?|waste\s+yarn|spare\s+(?:needle|yarn))\b|\bheld\b|\bhold(?:ing)?\s+\d",
         "stitches are put on hold or taken back there, which the rows after it have to know of.",
-        'Write that as a line that is read: "Hold 12 sts for left sleeve."',
+        'Say it before the colon: "Own words, hold 12 sts for left sleeve: …"; or write a line that is read.',
+        "held",
     ),
     (
         r"\bw\s*&\s*t\b|\bwrap(?:\s+and|\s*&)\s+turn\b|\bshort[\s-]+rows?\b|\bturn\b(?!\s*\.?\s*$)",
         "the row is turned before its end, and own words stand for whole rows.",
         "Write short rows so that they are read.",
+        "",
     ),
     (
         r"\bjoin(?:ing|ed)?\b[^.]*\bround\b|\bwork\s+(?:flat|in\s+rows|back\s+and\s+forth)\b",
         "rows become rounds there, or rounds rows, which the rows after it have to know of.",
         'Write that as a line of its own: "Join in the round.", "Work flat."',
+        "",
     ),
     (
         r"\bat\s+the\s+same\s+time\b",
         "two things are worked at the same time there, over more rows than the words stand for.",
         "Write the rows one by one.",
+        "",
     ),
 )
-"""Words whose meaning later rows depend on: a pattern, why they are refused, and what to write."""
+"""Words whose meaning later rows depend on: a pattern, why they are refused, what to write, and which of
+`OwnRow.moves` makes them known."""
 _NOT_READ = ("is not understood here", "ends too early")
 _COME_OR_GO = re.compile(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b|\bpick(?:ing)?\s+up\b", re.I)
 
@@ -192,12 +211,12 @@ def words_refused(own: OwnRow) -> tuple[int, int, str, str] | None:
             "no words follow to be read aloud.",
             'Write "Own words: work the motif as on page 3. 96 sts."',
         )
-    for pattern, message, hint in _ELSEWHERE:
+    for pattern, message, hint, moves in _ELSEWHERE:
         found = re.search(pattern, own.words, re.I)
-        if found is not None:
+        if found is not None and (not moves or moves != own.moves):
             return own.words_at + found.start(), len(found[0]), message, hint
     found = _COME_OR_GO.search(own.words)
-    if found is not None and not own.count:
+    if found is not None and not own.count and own.moves != "come":
         told = "stitches come onto the needles there, and no count behind the words says how many."
         return own.words_at + found.start(), len(found[0]), told, 'Print it behind a full stop: "... 96 sts."'
     found = _OPEN_COUNT.search(own.words) if not own.count else None
@@ -225,7 +244,28 @@ def known_refused(own: OwnRow, problems: tuple[Problem, ...], place: Span) -> tu
     meant = any(each.hint.startswith("Did you mean") for each in problems)
     if own.rows or not own.known_at or meant or not stopped:
         return problems
-    return (place.problem("it is not understood how long the words are worked.", _LASTS),)
+    told = "what comes or goes by these words" if own.moves else "how long the words are worked"
+    return (place.problem(f"it is not understood {told}.", _COMES if own.moves else _LASTS),)
+
+
+def _moving(
+    line: Line, own: OwnRow, words: str, count: Count | None, place: Span
+) -> OwnWords | Problem:
+    """Return the words with what comes or goes by them: all stitches, or some that go on hold in the row."""
+    row = line.sentences[-1]
+    kept = OwnWords(words, None, count, place)
+    works = row.elements if isinstance(row, Phrase) else ()
+    if works and all(isinstance(one, Hold) and one.times is not None for one in works):
+        if line.times is not None or len(line.numbers) > 1 or line.every:
+            return place.problem("stitches go on hold in one row.", "Write that row by itself.")
+        return replace(kept, held=tuple(one for one in works if isinstance(one, Hold)))
+    begins = bool(works) and all(isinstance(one, Work) and one.stitch in ("co", "pu") for one in works)
+    if not begins and not isinstance(row, BindOff):
+        return place.problem("it is not understood what comes or goes by these words.", _COMES)
+    if line.times is not None or line.numbers or line.every:
+        return place.problem("the line says twice which row it is for.", "Write it without a number.")
+    assert isinstance(row, Phrase | BindOff)
+    return replace(kept, beside=row)
 
 
 def with_own_words(line: Line, own: OwnRow, text: str, count: Count | None, place: Span) -> Line | Problem:
@@ -239,6 +279,13 @@ def with_own_words(line: Line, own: OwnRow, text: str, count: Count | None, plac
         place: Where the words stand.
     """
     *lead, row = line.sentences
+    words = text[own.words_at : own.words_at + len(own.words)].strip()
+    head = " ".join(text[: own.words_at].split())  # what the words say of rows and rounds decides nothing
+    if own.moves:
+        moved = _moving(line, own, words.rstrip("."), count, place)
+        if isinstance(moved, Problem):
+            return moved
+        return replace(line, sentences=(*lead, moved), text=head)
     rows: Numbers | None = None
     lasts: UntilLength | UntilLike | UntilRows | None = None
     if isinstance(row, WorkRounds) and isinstance(row.duration, Rounds) and not row.duration.total:
@@ -261,8 +308,6 @@ def with_own_words(line: Line, own: OwnRow, text: str, count: Count | None, plac
         if set(rows.values) != {len(line.numbers)}:
             return rows.place.problem(f"the line numbers {len(line.numbers)} rows, and says otherwise.")
         rows = None
-    words = text[own.words_at : own.words_at + len(own.words)].strip()
     several = len(line.numbers) > 1 or bool(line.every)
     kept = OwnWords(words.rstrip("."), rows, count, place, own.word, several, lasts)
-    head = " ".join(text[: own.words_at].split())  # what the words say of rows and rounds decides nothing
     return replace(line, sentences=(*lead, kept), rows=line.rows or own.word == "row", times=None, text=head)

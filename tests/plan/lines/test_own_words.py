@@ -192,6 +192,10 @@ def test_a_pattern_of_the_page_may_have_such_rows() -> None:
         (RING + "Own words, 3 rounds: twist. 84 sts.", "several rows in your own words go from 80 stitches to 84"),
         (RING + "Rnds 1-3: Own words: twist. 84 sts.", "several rows in your own words go from 80 stitches to 84"),
         (RING + "Next 3 rounds: Own words: twist. 84 sts.", "several rows in your own words go from 80"),
+        (RING + "Own words, cast on 8 sts: at the side.", "80 stitches are on the needles, and the words may"),
+        (RING + "Own words, hold 80 sts for back: slip them.", "80 stitches go on hold, and 80 are on the"),
+        ("Own words, cast on 38 sts: begin. 40 sts.", "the pattern prints 40 stitches"),
+        ("Own words: begin as pictured. 38 sts.", "there are no stitches on the needles"),
         (RING + "Own words, for 5 cm: twist. 84 sts.", "several rows in your own words go from 80"),
         (ROWS + "Own words, for 5 cm, ending with a knit row: twist.", "cannot be told"),
         (RING + "Own words, 4 rounds: twist.\nWork in pattern for 2 cm.", "line 21 is in your own words"),
@@ -222,6 +226,62 @@ def test_markers_stay_where_nothing_speaks_of_them_and_none_is_changed() -> None
     work = project(RING + "K10, pm, k to end.\n" + OWN + "\nK to marker, sm, p to end.")
     assert "The markers are taken to stay where they are." in told_of(work)
     assert [(run.stitch, run.times) for run in plan_of(work).rounds[-1].runs][:1] == [("k", 10)]
+
+
+def test_a_piece_begins_and_ends_in_words() -> None:
+    """What is cast on and bound off is known; how, the words say with it."""
+    work = "Own words, cast on 38 sts: begin softly at the chin.\nWork flat.\nKnit 2 rows.\nOwn words, bind off all sts: as pictured."
+    first, *_, last = plan_of(project(work)).rounds
+    assert (first.before, first.after, first.instruction) == (0, 38, "cast on 38")
+    assert first.remarks == ("begin softly at the chin",)
+    assert (last.before, last.after, last.instruction, last.remarks) == (38, 0, "bind off", ("as pictured",))
+
+
+@pytest.mark.parametrize(("words", "code"), [("cast on with two strands", "co"), ("pick up along the rim", "pu")])
+def test_a_count_behind_words_that_begin_a_piece_is_what_comes(words: str, code: str) -> None:
+    """With nothing on the needles there is nothing else that it could mean."""
+    (round_,) = plan_of(project(f"Own words: {words}. 38 sts.")).rounds
+    assert (round_.before, round_.after, round_.runs[0].stitch, round_.remarks) == (0, 38, code, (words,))
+
+
+def test_stitches_wait_for_the_line_that_takes_them_back() -> None:
+    """By hand: 80 less 12 is 68, and 2 more over the gap 70 as printed; 12 come back under their name."""
+    work = (
+        RING + "Own words, hold 12 sts for thumb: slip 12 to a thread, cast on 2 over it, twist on. 70 sts.\n"
+        "Knit 2 rounds.\nBind off.\nPlace thumb on needle.\nKnit 1 round.\nBind off."
+    )
+    plan = plan_of(project(work))
+    row = plan.rounds[3]
+    assert (row.before, row.after, row.held) == (80, 70, {"thumb": 12})
+    assert row.words == "slip 12 to a thread, cast on 2 over it, twist on"
+    assert row.checkpoint is not None
+    assert row.checkpoint.reason == "after the divide"
+    assert [each.after for each in plan.rounds[-3:]] == [12, 12, 0]
+    assert "80 before, 12 on hold, 70 after as printed" in told_of(project(work))
+    assert broken_invariants(plan) == ()
+
+
+def test_two_parts_go_on_hold_in_one_row() -> None:
+    """By hand: 80 less 14 and 12 is 54, as no count is printed."""
+    line = "Own words, hold 14 sts for left sleeve, hold 12 sts for right sleeve: leave the sleeves on waste yarn."
+    row = plan_of(project(RING + line)).rounds[-1]
+    assert (row.after, row.held) == (54, {"left sleeve": 14, "right sleeve": 12})
+
+
+@given(start=st.integers(8, 90), held=st.integers(1, 7), printed=st.one_of(st.none(), st.integers(1, 99)))
+@settings(max_examples=40, deadline=None)
+def test_what_is_left_is_what_was_there_less_what_waits(start: int, held: int, printed: int | None) -> None:
+    """Unless the page prints how many there are: then that many, as of any row in own words."""
+    count = "" if printed is None else f" {printed} sts."
+    line = f"Own words, hold {held} sts for thumb: slip them to a thread, twist on.{count}"
+    project_ = read_project(project(f"Cast on {start} sts.\nJoin in the round.\n{line}")).project
+    assert project_ is not None
+    plan = compile_plan(project_).plan
+    assert plan is not None
+    row = plan.rounds[-1]
+    assert (row.before, row.after) == (start, start - held if printed is None else printed)
+    assert row.held == {"thumb": held}
+    assert broken_invariants(plan) == ()
 
 
 def test_markers_taken_out_no_longer_matter() -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from stepper.project.page.marks import find_standing_marks
 
 FILE = """\
@@ -28,6 +30,23 @@ def test_each_mark_is_told_where_it_stands_with_what_it_says() -> None:
     assert row.message == 'row 5 of the text is not read, so not knitted: "twirl" is not understood here.'
     assert "as a note" in row.hint
     assert bare.message == "rows 7-8 of the text are not read, so not knitted."
+
+
+@pytest.mark.parametrize(
+    ("said", "form"),
+    [
+        ("With the woolly yarn cast on 14 stitches as you like.", "Own words, cast on 38 sts: …"),
+        ("Pick up what lies along the edge.", "Own words, pick up 31 sts: …"),
+        ("Slip the last 9 onto a thread to wait.", "Own words, hold 12 sts for thumb: …"),
+        ("Cast off all in the manner of the picture.", "Own words, bind off all sts: …"),
+        ("Go on as pictured until it measures 9 in.", "Own words, until piece measures 12 cm: …"),
+        ("Twirl three times.", "Own words: … 96 sts."),
+    ],
+)
+def test_the_form_in_which_a_row_may_be_kept_goes_by_what_it_says(said: str, form: str) -> None:
+    """She need not look up which of them the program has to know more of."""
+    (mark,) = find_standing_marks(f"work: |\n  # LOOK (row 5 of the text): told.\n  Note: {said}\n")
+    assert f'"{form}"' in mark.hint
 
 
 def test_only_the_mark_of_a_comment_counts() -> None:

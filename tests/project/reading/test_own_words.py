@@ -5,9 +5,10 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.duration import UntilLength, UntilLike, UntilRows
-from stepper.project.instructions import Count, Line, OwnWords, WithYarn
+from stepper.project.instructions import BindOff, Count, Line, OwnWords, Phrase, WithYarn
 from stepper.project.problems import Problem, Span
 from stepper.project.reading.wording import Words, read_line
+from stepper.project.stitchwork import Work
 
 WORDS = Words(sizes=3, size_names=("S", "M", "L"), names={"MC", "A"})
 
@@ -133,6 +134,38 @@ def test_the_length_keeps_its_place() -> None:
     assert '"Own words, until piece measures 12 cm: …"' in unread.hint
 
 
+@pytest.mark.parametrize(
+    ("text", "known"),
+    [
+        ("Own words, cast on 38 (40, 42) sts: begin as pictured.", ("co", (38, 40, 42))),
+        ("Own words, pick up and knit 31 sts: along the rim.", ("pu", (31,))),
+        ("With A, own words, CO 38 sts: begin as pictured.", ("co", (38,))),
+    ],
+)
+def test_stitches_that_come_are_said_before_the_colon(text: str, known: tuple[str, tuple[int, ...]]) -> None:
+    """A first sentence in words of the page's own begins a piece all the same."""
+    beside = own_of(read(text)).beside
+    assert isinstance(beside, Phrase)
+    (work,) = beside.elements
+    assert isinstance(work, Work)
+    assert work.times is not None
+    assert (work.stitch, work.times.values) == known
+
+
+@pytest.mark.parametrize("words", ["bind off all sts", "cast off", "bind off"])
+def test_all_stitches_may_be_bound_off_in_words(words: str) -> None:
+    """How, the page says in its own way."""
+    own = own_of(read(f"Own words, {words}: cast off with the spare needle."))
+    assert isinstance(own.beside, BindOff)
+    assert own.text == "cast off with the spare needle"
+
+
+def test_stitches_that_go_on_hold_are_said_before_the_colon() -> None:
+    """How many and for what; the words may speak of the holder then."""
+    own = own_of(read("Row 7: Own words, hold 12 sts for thumb: slip the thumb sts to waste yarn, twist to end."))
+    assert [(one.name, one.times.values) for one in own.held if one.times is not None] == [("thumb", (12,))]
+
+
 def test_a_yarn_may_be_taken_up_before_them() -> None:
     """The yarn of the row is what the stash is reckoned with."""
     line = read("With A, own words: twist.")
@@ -170,6 +203,13 @@ def test_a_row_for_some_sizes_has_its_counts_for_these() -> None:
         ("Rnd 2: Own words, for 5 cm: twist.", "the line says twice how many rows it is for"),
         ("Own words, k2, p2: twist.", "it is not understood how long the words are worked"),
         ("Own words, until piece measures 5 cm, k5: twist.", "it is not understood how long the words are"),
+        ("Own words, bind off 6 sts: cast off at the neck.", "it is not understood what comes or goes"),
+        ("Own words, hold the sts: slip them to a holder.", "it is not understood what comes or goes"),
+        ("Own words, cast on 8 sts and join in the round: as pictured.", "what comes or goes"),
+        ("Own words, cast on 8 sts: as pictured, join in the round.", "rows become rounds there"),
+        ("Own words, hold 8 sts: slip them to a holder, bind off 3 sts.", "stitches bound off leave an edge"),
+        ("Row 5: Own words, bind off all sts: as pictured.", "the line says twice which row it is for"),
+        ("Next 2 rows: Own words, hold 8 sts: as pictured.", "stitches go on hold in one row"),
         ("Own words, until 96 sts rem: twist.", "nobody can tell when that is reached"),
     ],
 )
