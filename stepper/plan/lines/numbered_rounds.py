@@ -139,6 +139,8 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
             needles.remarks.extend(line.said)
         alone = len(line.numbers) == 1 and not line.every
         side = line.side if alone else side_of(number, order)
+        if number == min(line.numbers, default=0) and not line.every and side != line.side and line.side:
+            _refuse_side(line, side, needles)
         take_side(replace(line, side=side), needles, turns=turns)
         _establish_so_far(number, line, order, begin, needles)
         last = number == max(line.numbers, default=number)
@@ -226,6 +228,15 @@ def _fill_before(order: dict[int, Line], named: Line, needles: Needles) -> None:
         named.place,
         f"{are} not written out between rounds {before} and {first}.",
         'Write them, or a line for all of them: "All WS rows: purl".',
+    )
+
+
+def _refuse_side(line: Line, side: str, needles: Needles) -> None:
+    """Report rows whose printed side is not that of the first of them, by the rows numbered before."""
+    needles.report(
+        line.place,
+        f"the first of these rows is a {side} row by the rows before, not a {line.side} row.",
+        "Write the numbers or the side as they are.",
     )
 
 

@@ -31,6 +31,7 @@ from stepper.project.rewording.style.printing_synonyms import PRINTING, SPELLING
 from stepper.project.rewording.style.prose_synonyms import PROSE
 from stepper.project.rewording.style.remark_synonyms import REMARKS
 from stepper.project.rewording.style.repeat_synonyms import REPEATS
+from stepper.project.rewording.style.row_table_synonyms import ROW_TABLES
 from stepper.project.rewording.style.short_form_synonyms import SHORT_FORMS
 from stepper.project.rewording.style.sign_synonyms import SIGNS
 from stepper.project.rewording.style.told_synonyms import TOLD
@@ -57,6 +58,7 @@ from stepper.project.rewording.work.until_synonyms import UNTIL
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
+    *ROW_TABLES,
     *FILLERS,
     *BOOKLET_WORDS,
     *MAGAZINE_WORDS,

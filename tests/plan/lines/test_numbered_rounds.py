@@ -146,3 +146,10 @@ def test_rows_without_numbers_may_stand_between_rows_with_names() -> None:
     """The numbering of the page goes on behind them, and the program does not count along."""
     rounds = plan_of(project(NAMED + "Work 3 rows in stockinette.\nRow 6 (Dec row): K2tog across. 20 sts.")).rounds
     assert len(rounds) == 1 + 2 + 3 + 1
+
+
+def test_rows_said_to_begin_on_the_other_side_are_a_fault() -> None:
+    """Rows 2 to 5 behind row 1 on the right side begin on the wrong one; knitted as numbered, the side printed would be lost."""
+    told = faults(project("Cast on 8 sts.\nRow 1 (RS): Knit.\nRows 2-5 (RS): Work in st st.\nBind off."))
+    assert "the first of these rows is a WS row by the rows before, not a RS row" in told
+    plan_of(project("Cast on 8 sts.\nRow 1 (RS): Knit.\nRows 2-5 (WS): Work in st st.\nBind off."))

@@ -53,6 +53,45 @@ def test_what_is_worked_together_stays_together(printed: str) -> None:
     assert cut(printed) == []
 
 
+@pytest.mark.parametrize(
+    ("printed", "works"),
+    [
+        ("Knit 3 rows; purl 1 row; knit 3 rows.", ["Knit 3 rows", "purl 1 row", "knit 3 rows."]),
+        (
+            "Dec 1 st each side every 4th row 5 times, then work even until sleeve measures 9 cm, bind off.",
+            ["Dec 1 st each side every 4th row 5 times", "work even until sleeve measures 9 cm", "bind off."],
+        ),
+        (
+            "Work even until back measures 20 cm, bind off 4 sts at beg of next 2 rows, then dec 1 st each side every alt row 3 times.",
+            ["Work even until back measures 20 cm", "bind off 4 sts at beg of next 2 rows", "dec 1 st each side every alt row 3 times."],
+        ),
+        ("Row 3 k to last 2 sts, ssk; Row 4 purl; rep these 2 rows 5 times.", ["Row 3 k to last 2 sts, ssk", "Row 4 purl", "rep these 2 rows 5 times."]),
+        ("Work in patt as folls: Row 1 Knit. Row 2 *K1, p1; rep from * to end.", ["Work in patt as folls:", "Row 1 Knit.", "Row 2 *K1, p1; rep from * to end."]),
+        ("K 4 rnds Next rnd: k2tog around.", ["K 4 rnds", "Next rnd: k2tog around."]),
+    ],
+)
+def test_each_work_of_a_long_sentence_is_one(printed: str, works: list[str]) -> None:
+    """A leaflet says a whole back in one sentence, and its rows one behind the other."""
+    assert cut(printed) == works
+
+
+@pytest.mark.parametrize(
+    "printed",
+    [
+        "Work 12 rows even, dec 1 st each side every 4th row 3 times.",
+        "Dec 1 st each side every 4th row 3 times, work in garter st.",
+        "Row 2 purl, row 1 knit.",
+        "Rows 1-4: Knit 2 rows; purl 2 rows.",
+        "Work 4 rows; 2 rows in rib; 3 times.",
+        "Pick up 20 sts along edge, k to end.",
+        "Row 1 knit; while working row 2 purl.",
+    ],
+)
+def test_works_that_may_run_together_are_not_cut(printed: str) -> None:
+    """Which rows a shaping falls on, and how much a number of times is of, is not for a comma to say."""
+    assert cut(printed) == []
+
+
 def test_what_reads_only_in_part_is_not_cut() -> None:
     """Half a sentence read would be a plan with a hole."""
     assert cut("Change to 5 mm needles and work the frobnicated edge.") == []
