@@ -384,7 +384,14 @@ def _ball_moved(ball: Ball, rounds: int) -> Ball:
 
 
 def _fault_carried(fault: Fault | None, event: PlanChanged) -> Fault | None:
-    """Keep a fault counted at the current place, but not what the search counted and saw in the old plan."""
+    """Keep a fault counted at the current place, but not what the search counted and saw in the old plan.
+
+    What is off is off the new plan's count: who knitted size S by a file of size M has none once it says S.
+    """
     if fault is None or fault.place != event.origin:
         return None
-    return fault if event.place == event.origin else Fault(place=event.place, difference=fault.difference)
+    more = event.have - event.want if fault.difference else 0
+    if not more and event.place == event.origin:
+        return fault
+    off = fault.difference + more
+    return Fault(place=event.place, difference=off) if off or not more else None

@@ -256,7 +256,7 @@ def _worked(item: Item) -> int:
     return sum(_worked(inner) for inner in item.items)
 
 
-def _repetition(group: Group, number: int, measure: _Measure, *, first: bool = False) -> Iterator[_Piece]:
+def _repetition(group: Group, number: int, measure: _Measure, *, first: bool) -> Iterator[_Piece]:
     """Yield one repetition, in breaths if it is long."""
     numbered = replace(measure, lead_s=measure.lead_s + REPEAT_S if first else measure.later_s)
     short = measure.seconds(group.items) <= numbered.room_s(first=True)

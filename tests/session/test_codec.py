@@ -1,6 +1,9 @@
 from __future__ import annotations
 
+import dataclasses
 import inspect
+import typing
+from pathlib import Path
 
 import pytest
 from hypothesis import given
@@ -39,6 +42,7 @@ from stepper.session.state import (
     State,
 )
 from stepper.session.steps import By, RoundSort
+from tests.agreed import compare
 from tests.session.samples import EVENTS, of_kind
 
 AT = "2025-03-03T20:15:00+01:00"
@@ -444,3 +448,29 @@ def test_what_cannot_be_read_is_said_and_not_guessed(kind: str, version: int, bo
 def test_a_snapshot_that_cannot_be_read_is_left(body: str) -> None:
     """A snapshot is only a cache; a bad one costs time and nothing else."""
     assert decode_state(body) is None
+
+
+def _kept_records(kind: object, known: set[type]) -> None:
+    """Add to those known a type and all that its fields hold."""
+    for part in typing.get_args(kind):
+        _kept_records(part, known)
+    if isinstance(kind, type) and dataclasses.is_dataclass(kind) and kind not in known:
+        known.add(kind)
+        for hint in typing.get_type_hints(kind).values():
+            _kept_records(hint, known)
+
+
+def test_what_is_left_out_of_a_journal_means_what_it_always_meant() -> None:
+    """A field at its default is not written. Were the default another one day, the journals of last winter would say
+    something else: a field that is added is added to the text, and no row of it is ever changed."""
+    known: set[type] = set()
+    for kind in (State, *KINDS.values()):
+        _kept_records(kind, known)
+    rows = [
+        f"{kind.__name__}.{each.name} = {each.default!r}"
+        for kind in sorted(known, key=lambda kind: kind.__name__)
+        for each in dataclasses.fields(kind)
+        if each.default is not dataclasses.MISSING
+    ]
+    assert decode_state("{}") == State()
+    compare(Path(__file__).parent / "kept" / "left_out.txt", rows)

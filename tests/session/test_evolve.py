@@ -460,3 +460,26 @@ def test_a_fault_goes_into_a_changed_plan_only_from_the_place_it_was_counted_at(
     moved = Fault(place=Position(index=place), difference=-1)
     assert knitting.fault == {"all": fault, "difference": moved, "nothing": None}[kept]
     assert knitting.lifelines == (Position(index=1), Position(index=place))
+
+
+@pytest.mark.parametrize(("counted", "left"), [(20, -68), (88, None), (112, None), (90, 2)])
+def test_a_count_is_held_against_the_size_she_goes_on_with(counted: int, left: int | None) -> None:
+    """The file wanted 112 stitches here, and now a smaller size wants 88. By hand: twenty are 68 fewer than these, and 88
+    were right all along; who counted 112 had no fault before and is told of the 24 anyway."""
+    place = Position(index=40)
+    count = Counted(at=AT, place=place, stitches=counted, expected=112, expected_end=112)
+    changed = PlanChanged(
+        at=AT,
+        old_fingerprint="M",
+        new_fingerprint="S",
+        origin=place,
+        place=place,
+        corrections=(),
+        changes=(),
+        have=112,
+        want=88,
+        lifelines=(),
+        respacings=(),
+    )
+    fault = evolve_all(State(knitting=Knitting(place=place)), [count, changed]).knitting.fault
+    assert (None if fault is None else fault.difference) == left

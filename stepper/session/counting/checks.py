@@ -64,9 +64,9 @@ def measure(plan: Plan, state: State, cue: Length) -> Decision:
     worked = place.index - stretch.origin
     gauge = worked * SPAN_MM / cue.length_mm
     if not stretch.rounds_per_10cm / FARTHEST_OFF <= gauge <= stretch.rounds_per_10cm * FARTHEST_OFF:
+        many = "1 round" if f"{gauge:.3g}" == "1" else f"{gauge:.3g} rounds"
         return Refusal(
-            sentence=f"That would be {gauge:.3g} rounds to 10 cm instead of {stretch.rounds_per_10cm:.3g}. "
-            "Measure again."
+            sentence=f"That would be {many} to 10 cm instead of {stretch.rounds_per_10cm:.3g}. Measure again."
         )
     begun = place.index - stretch.first + (1 if place.stitch else 0)
     correction = rounds_to_reach(

@@ -2,7 +2,7 @@
 
 `test_sayable` tries every order and every phrase of up to ten changes, `test_manners` holds what every round promises; the text in
 `agreed/` only notices where one of more changes is said otherwise than before. A row: stitches and changes, what is worked, in the round
-or flat, and for each manner its words, how far a change stands from its even place, and its phrase: `8x3` is three times eight plain stitches and a change, `[…]x5` a repeat, `+4`
+or flat, and for each manner its words, how far a change stands from its even place, the first places, and its phrase: `8x3` is three times eight plain stitches and a change, `[…]x5` a repeat, `+4`
 plain stitches at the end.
 """
 
@@ -37,7 +37,8 @@ def test_rounds_of_many_changes_are_said_as_agreed() -> None:
                 rows.append(f"{stitches} {changes} {change} {'flat' if flat else 'round'}")
                 for manner in Manner:
                     round_ = space_changes(stitches, changes, change=change, flat=flat, manner=manner)
-                    rows.append(f"  {manner.value} {round_.words}, off {round_.off}: {' '.join(_written(round_.phrase))}")
+                    said = f"{round_.words}, off {round_.off} of {round_.gap}, begins {round_.positions[:3]}"
+                    rows.append(f"  {manner.value} {said}: {' '.join(_written(round_.phrase))}")
     compare(HERE / "phrases.txt", rows)
 
 

@@ -52,6 +52,9 @@ def test_what_is_bound_off_takes_its_increases_along_and_the_next_is_counted_in_
     below = sections_at(plan(("yoke", [*yoke, "bo10 k80"])), Position(index=4))
     assert below is not None
     assert below.counts == (8, *[9] * 8)
+    above = sections_at(plan(("yoke", [*yoke, "k81 bo9"])), Position(index=4))
+    assert above is not None
+    assert above.counts == (9,) * 9, "the last that is left ends the round, and parts nothing"
 
 
 def test_below_an_underarm_the_raglan_lines_are_counted_between() -> None:

@@ -144,3 +144,15 @@ def test_what_is_left_of_a_round_is_spaced_anew_only_where_the_fault_is_in_it() 
     assert spread_left(garment, knitting, replace(fault, place=Position(index=2, stitch=44)), ()) == []
     at_start = replace(knitting, place=Position(index=2))
     assert spread_left(garment, at_start, replace(fault, place=Position(index=2)), ()) == []
+
+
+@pytest.mark.parametrize("last", ["k15 hold10:sleeve k15", "k5 bo30 k5"])
+def test_where_the_piece_is_divided_or_bound_off_no_stitch_is_made(last: str) -> None:
+    """Of a ribbing with a stitch missing before the half, the next round divides the piece or binds off its middle: every
+    stitch is spoken for where it is."""
+    half = {"markers": (20,)}
+    piece = plan(("yoke", [("co40", half), ("(k2 p2)x10", half), last]))
+    fault = Fault(
+        place=Position(index=2), difference=-1, answers=(Answer(first=0, end=1, stitches=19),), sights=(NO_LOOP,)
+    )
+    assert _ways(piece, _state(2), fault) == []
