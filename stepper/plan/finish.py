@@ -80,7 +80,7 @@ def _round(
         flat = seen[id(draft.phrase)] = _Flat(draft)
     words = _remark(draft.words, draft, project)
     if draft.due and len(flat.runs) > 1:  # what the program knows of the row, and hers after it
-        words = f"{flat.instruction}. {'Pattern' if words.startswith('row ') else 'In pattern:'} {words}"
+        words = f"{flat.instruction}; {'pattern' if words.startswith('row ') else 'in pattern:'} {words}"
     return Round(
         index=index,
         section=draft.section,

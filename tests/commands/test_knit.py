@@ -175,6 +175,49 @@ OWN = CUFF.replace(
 )
 
 
+FERN = """\
+      Own words, cast on 20 sts: begin softly with the spare needle.
+      Fern pattern (any number of sts):
+      Rows 1-3: Own words: as the drawing shows.
+      Row 4: Purl.
+      Work flat.
+      Work 4 rows in fern pattern.
+      Dec row: K1, k2tog, work in pattern to last 3 sts, ssk, k1.
+      Work 1 row in pattern.
+      Own words, hold 6 sts for thumb: slip the thumb sts to a thread, twist on.
+      Own words, for 1 cm: in the small check.
+      Own words, bind off all sts: as the drawing shows.
+"""
+
+
+def test_a_piece_in_own_words_is_begun_shaped_parted_and_ended_by_ear(tmp_path: Path) -> None:
+    """What the program knows of a row is said first, her words behind it; killed, it goes on where she was.
+
+    Counts by hand: 20, less 2 is 18, less 6 on hold is 12.
+    """
+    head = CUFF.partition("    work: |\n")[0]
+    path = garment(tmp_path, f"{head}    work: |\n{FERN}")
+    sitting = Sitting(path)
+    told = [*sitting.opening, *(line for _ in range(6) for line in sitting.say("next step"))]
+    assert any("Begin softly with the spare needle" in line for line in told)
+    assert "Work in rows. Row 2: row one: as the drawing shows." in told
+    dec = (
+        "knit one, knit two together, fourteen stitches in pattern, slip slip knit, knit one; "
+        "pattern row one: as the drawing shows."
+    )
+    assert any(line.endswith(dec) for line in told)
+    sitting.kill()
+    again = Sitting(path)
+    assert again.opening[-1].endswith("row two: as the drawing shows.")
+    assert again.say("count is 18") == ["18, as it should be."]
+    more = [line for _ in range(2) for line in again.say("next step")]
+    assert more[1].endswith("slip the thumb stitches to a thread, twist on.")
+    assert again.say("count is 12") == ["12, as it should be."]
+    last = [line for _ in range(3) for line in again.say("next step")]
+    assert last[-1].endswith("As the drawing shows. Row 12: bind off twelve.")
+    again.kill()
+
+
 def test_rows_in_own_words_are_said_counted_and_found_again_after_a_kill(tmp_path: Path) -> None:
     """She knits them by ear like any other; the power may be cut in the middle of them."""
     path = garment(tmp_path, OWN)

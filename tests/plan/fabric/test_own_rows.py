@@ -31,7 +31,7 @@ def counts(plan: Plan) -> list[tuple[int, int]]:
 
 def due(round_: Round) -> str:
     """Return the words of a row, without what is shaped in it."""
-    return round_.words.partition("Pattern ")[2] or round_.words
+    return round_.words.partition("; pattern ")[2] or round_.words
 
 
 def test_each_row_says_which_of_the_pattern_is_due() -> None:
@@ -56,7 +56,7 @@ def test_what_is_shaped_is_said_first_and_her_words_behind_it() -> None:
     plan = plan_of(project(WORKED + "Dec row: K1, k2tog, work in pattern to last 3 sts, ssk, k1."))
     row = plan.rounds[-1]
     assert row.instruction == row.words
-    assert row.words == "k1, k2tog, 54 sts in pattern, ssk, k1. Pattern row 1: as the picture shows"
+    assert row.words == "k1, k2tog, 54 sts in pattern, ssk, k1; pattern row 1: as the picture shows"
     assert "fifty four stitches in pattern" in said_items(row.phrase, row, plan)
     assert row.shaping == (1, 57)
     assert row.checkpoint is not None
@@ -89,7 +89,7 @@ def test_the_shaping_says_how_many_stitches_there_are(line: str, after: list[int
 def test_edge_stitches_beside_her_pattern_are_the_programs() -> None:
     """Nothing is shaped, and the row is one of the pattern: the next is its second."""
     plan = plan_of(project(WORKED + "Next row: K1, work in pattern to last st, k1.\nWork 1 row in pattern."))
-    assert plan.rounds[-2].words == "k1, 58 sts in pattern, k1. Pattern row 1: as the picture shows"
+    assert plan.rounds[-2].words == "k1, 58 sts in pattern, k1; pattern row 1: as the picture shows"
     assert plan.rounds[-1].words == "row 2: as the picture shows"
 
 
@@ -112,7 +112,7 @@ def test_words_worked_to_a_length_go_on_beside_a_shaping() -> None:
     plan = plan_of(project(text))
     assert [each.after for each in plan.rounds[-4:]] == [58, 58, 58, 56]
     assert plan.rounds[-2].words == "in the small check"
-    assert plan.rounds[-1].words.endswith("In pattern: in the small check")
+    assert plan.rounds[-1].words.endswith("; in pattern: in the small check")
 
 
 def test_that_her_stitches_keep_their_number_is_told_once() -> None:
