@@ -6,7 +6,7 @@ and turns. All are worked when neither a right-side row nor a wrong-side row lea
 
 from __future__ import annotations
 
-from stepper.plan.drafts import Template
+from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.lines.cut_short import tell_cut_short
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.model import flatten
@@ -24,8 +24,7 @@ def work_until_none_waits(
     if needles.counting.lost:
         return
     place = duration.place
-    two = (-2, -1) if len(needles.drafts) > 1 else ()
-    waiting = {needles.drafts[at].side: _left_waiting(needles, at) for at in two}
+    waiting = {draft.side: _left_waiting(draft) for draft in needles.drafts[-2:]}
     if len(waiting) < 2 or not all(waiting.values()):
         told = "stitches that wait beyond turns are worked here, and the two rows before leave none."
         needles.report(place, told, "Say how many times the rows are worked, or how many stitches are left.")
@@ -41,7 +40,7 @@ def work_until_none_waits(
         work_template(cycle[(start + number) % len(cycle)], needles)
         if len(needles.findings) > findings or needles.counting.lost:
             return
-        now = _left_waiting(needles, -1)
+        now = _left_waiting(needles.drafts[-1])
         if now >= (waiting[side] or 1):
             break
         waiting[side] = now
@@ -49,10 +48,10 @@ def work_until_none_waits(
     needles.lose()
 
 
-def _left_waiting(needles: Needles, at: int) -> int:
+def _left_waiting(draft: DraftRound) -> int:
     """Return the stitches that a row leaves beyond its turn; 0 for one that does not turn."""
     left, turned = 0, False
-    for run in flatten(needles.drafts[at].phrase):
+    for run in flatten(draft.phrase):
         if run.stitch in ("turn", "w&t"):
             turned = True
         elif turned and run.stitch == "rest":

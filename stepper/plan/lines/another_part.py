@@ -78,14 +78,13 @@ def lines_of(instruction: AsPart, source: Section, needles: Needles) -> tuple[Li
     none."""
     lines = tuple(line for line in source.lines if not _is_second(line))
     for mark, first in ((instruction.from_mark, True), (instruction.to_mark, False)):
-        if mark and first and lines and mark in lines[0].opens:
+        if not mark or (first and lines and mark in lines[0].opens):
             continue
-        at = next((at for at, line in enumerate(lines) if mark and mark in line.marks), None)
-        if mark and at is None:
+        at = next((at for at, line in enumerate(lines) if mark in line.marks), None)
+        if at is None:
             needles.miss(instruction.place, f"no mark {mark} stands in the {source.name}.", anywhere=True)
             return ()
-        if at is not None:
-            lines = lines[at + 1 :] if first else lines[: at + 1]
+        lines = lines[at + 1 :] if first else lines[: at + 1]
     here = next((at for at, line in enumerate(lines) if instruction in line.sentences), len(lines))
     return lines[:here]
 
@@ -134,10 +133,8 @@ def _number(line: Line) -> int:
 def _beginning(line: Line) -> Sentence | None:
     """Return the sentence of a line that puts the first stitches on the needles and does no more, if any."""
     worked = next((each for each in line.sentences if isinstance(each, (Phrase, Return))), None)
-    if isinstance(worked, Return):
+    if worked is None or isinstance(worked, Return):
         return worked
-    if worked is None:
-        return None
     begins = [element for element in worked.elements if not isinstance(element, Mark)]
     alone = len(begins) == 1 and (
         isinstance(begins[0], (PickUp, Across)) or (isinstance(begins[0], Work) and begins[0].stitch == "co")
@@ -152,26 +149,30 @@ def rows_meant(instruction: AsPart, source: Section, needles: Needles) -> int | 
     """
     if not instruction.upto and instruction.until is None:
         return None
-    drafts = needles.drafts
-    own = [at for at, draft in enumerate(drafts) if draft.section == source.name]
-    found: int | None = None
-    if own and instruction.upto:
-        found = _named(instruction, range(own[0], own[-1] + 1), needles)
-    elif own and isinstance(instruction.until, UntilLength):
-        found = _long(instruction.until, own, needles)
-    elif own and isinstance(instruction.until, UntilCount):
-        wanted = instruction.until.number.of(needles.size)
-        shaped = (number for number, at in enumerate(own, 1) if _comes_to(drafts[at], wanted))
-        found = next(shaped, None)
-    elif own and isinstance(instruction.until, Rounds):
-        wanted = instruction.until.number.of(needles.size)
-        rows = [number for number, at in enumerate(own, 1) if drafts[at].before]  # a cast-on is none
-        found = next(iter(rows[wanted - 1 : wanted]), None)
+    own = [at for at, draft in enumerate(needles.drafts) if draft.section == source.name]
+    found = _rows_to_end(instruction, own, needles) if own else None
     if found is None:
         told = f"the {source.name} never comes to where this line ends."
         needles.miss(instruction.place, told, "Write its lines out.", anywhere=True)
         return 0
     return found
+
+
+def _rows_to_end(instruction: AsPart, own: list[int], needles: Needles) -> int | None:
+    """Return after how many of its own drafts, by their indices, a part ends; None if it never does."""
+    if instruction.upto:
+        return _named(instruction, range(own[0], own[-1] + 1), needles)
+    if isinstance(instruction.until, UntilLength):
+        return _long(instruction.until, own, needles)
+    if isinstance(instruction.until, UntilCount):
+        wanted = instruction.until.number.of(needles.size)
+        shaped = (number for number, at in enumerate(own, 1) if _comes_to(needles.drafts[at], wanted))
+        return next(shaped, None)
+    if isinstance(instruction.until, Rounds):
+        wanted = instruction.until.number.of(needles.size)
+        rows = [number for number, at in enumerate(own, 1) if needles.drafts[at].before]  # a cast-on is none
+        return next(iter(rows[wanted - 1 : wanted]), None)
+    return None
 
 
 def _named(instruction: AsPart, drafts: range, needles: Needles) -> int | None:

@@ -157,17 +157,14 @@ def _shift_edges(rows: list[_Row]) -> None:
         if row.edge is None:
             at += 1
             continue
-        if at + 1 == len(rows) or not _is_row(rows[at + 1]):
+        follows = rows[at + 1].draft if at + 1 < len(rows) else None
+        if follows is None or not follows.after:
             rows.insert(at + 1, _Row(draft=None, edge=None, body=()))
         other = rows[at + 1]
         for one in (row, other):
             one.taken = one.edge.times if one.edge is not None and one.edge.stitch == "bo" else 0
         row.edge, other.edge = other.edge, row.edge
         at += 2
-
-
-def _is_row(row: _Row) -> bool:
-    return row.draft is None or row.draft.after > 0
 
 
 def _work_row(row: _Row, place: Span, needles: Needles) -> bool:

@@ -74,13 +74,11 @@ def spread_of(round_: Round) -> Spread | None:
     """Return how a round can be respaced; None if its changes have fixed places, as in a chart."""
     kinds = {run.stitch: stitch(run.stitch) for run in round_.runs}
     changes = [each for each in kinds.values() if each.kind in (Kind.INCREASE, Kind.DECREASE)]
-    plain = [each for each in kinds.values() if each.kind is Kind.PLAIN and each.uses == each.leaves == 1]
+    plain = [each for each in kinds.values() if each.kind is Kind.PLAIN]
     yarns = {run.yarn for run in round_.runs}
     if len(changes) != 1 or len(plain) > 1 or len(kinds) != 1 + len(plain) or len(yarns) != 1 or round_.chart:
         return None
     (change,) = changes
-    if not change.change:
-        return None
     number = sum(run.times for run in round_.runs if run.stitch == change.code)
     return Spread(plain=plain[0].code if plain else "k", change=change, yarn=yarns.pop(), changes=number)
 
