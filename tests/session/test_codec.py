@@ -6,7 +6,7 @@ import typing
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from stepper.plan.under_way.carry import Change
@@ -409,6 +409,7 @@ def test_every_event_class_is_known_to_the_codec() -> None:
 def test_every_event_comes_back_as_it_was(kind: type[Event]) -> None:
     """Written and read again, an event is the same, field by field."""
 
+    @settings(max_examples=30)  # of each of nearly thirty kinds
     @given(of_kind(kind))
     def check(event: Event) -> None:
         assert decode_event(*encode_event(event)) == event
