@@ -34,10 +34,10 @@ _CLEAR_DB = 12.0
 _SELDOM_CHUNKS = 24
 # How often it is looked at while cues alone count and none can be over: two in three looks into a film are
 # such, and a count that is under way is still seen before it ends.
-_OVER_CHUNKS, _SOFTER_CHUNKS, _FALLEN_DB = 9, 6, 4.0
-# What is over has ended 0.3 s ago (`seeking_alone`), and from 0.1 s behind its end on it is this much
-# softer by then: behind each of 33 cues of development voices that were found so 10 dB above a film it
-# falls 5.9 dB or more.
+_OVER_CHUNKS, _SOFTER_CHUNKS, _FALLEN_DB = 10, 9, 3.0
+# What is over has ended 0.3 s ago (`seeking_alone`), and but for a moment it has been this much softer
+# since: behind each of 33 cues of development voices that were found so 10 dB above a film it falls 5.9 dB
+# or more. Seen sooner, the one look comes while the cue is just over and the next when it is long over.
 _ALONE_DB = 0.5
 # Where cues alone count: more than their loudness tells them from those of a film.
 _BEFORE_S, _AFTER_S = 0.25, 0.22

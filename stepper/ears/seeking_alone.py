@@ -16,7 +16,7 @@ from stepper.ears.loudness import Loudness
 from stepper.ears.nearness import CLEAR_NUMBER, NUMBER_FALLS_DB, STRAY, UNDER_WAY, nearness
 from stepper.ears.ports import FoundAlone, Heard
 
-_OVER_S, _LONG_OVER_S = 0.3, 0.9
+_OVER_S, _LONG_OVER_S = 0.3, 0.96
 # It has to be over for so long, and not for longer: it was looked at before.
 _NUMBER_OVER_S, _MAY_GO_ON_OVER_S, _LOOKS_S = 0.5, 0.9, 0.8
 # A number that can go on has the time behind the closing of the gate that others have there (`listen`).
