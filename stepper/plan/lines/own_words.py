@@ -190,7 +190,7 @@ def _tell(template: Template, before: int, after: int, needles: Needles, *, lost
             counts += f", and {abs(after - before)} {_WORD[own.count.change]} each time"
     rows = "these rows are" if _is_several(own, needles) else "this row are"
     told = f"the stitches of {rows} yours: {counts}."
-    if lost:
+    if lost and needles.markers:
         told += " Where markers hang is not known from there on."
     elif needles.markers:
         told += " The markers are taken to stay where they are."

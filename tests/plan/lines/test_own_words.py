@@ -355,3 +355,10 @@ def test_what_a_row_gains_each_time_is_gained_each_time() -> None:
     plan = plan_of(project(work.format(n=96)))
     assert [each.after for each in plan.rounds if each.words] == [84, 88, 92, 96]
     assert "the pattern prints 95 stitches; the lines so far come to 96" in faults(project(work.format(n=95)))
+
+
+def test_where_no_marker_hangs_none_is_told_of() -> None:
+    """ "M1" in the words is no marker, and nothing is lost that was not there."""
+    row = "Own words: *k3, m1; rep from * around. 106 sts."
+    assert "markers hang" not in told_of(project(RING + row))
+    assert "Where markers hang is not known" in told_of(project(RING + "K10, pm, k to end.\n" + row))
