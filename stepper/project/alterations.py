@@ -90,7 +90,15 @@ def read_alteration(text: str, place: Span, *, inches: bool = False) -> Alterati
 
 
 def say_instead(text: str) -> str:
-    """Return what to write in place of words that are no rule: a note alone leaves every row as it is."""
+    """Return what to write in place of words that are no rule: a note alone leaves every row as it is.
+
+    Of an example near to them only its form is meant, not its numbers.
+    """
+    near = nearest(text, EXAMPLES)
+    if near:
+        example = near.removeprefix('Did you mean "').removesuffix('"?')
+        has_number = any(letter.isdigit() for letter in example)
+        return f'Write it like "{example}", with your own numbers.' if has_number else near
     note = f"- note: {' '.join(text.split())}"
     if _LEFT_OUT.match(text):
         return f"Put # in front of the rows that you leave out, and keep it for your notes as\n{note}"

@@ -72,6 +72,7 @@ def draw_chart(
     if width > MAX_WIDTH or len(drawn) > MAX_ROUNDS:
         return None, [place.problem(f'chart "{name}" is larger than {MAX_WIDTH} by {MAX_ROUNDS} squares.')]
     rounds: list[tuple[Cell, ...]] = []
+    unknown: set[str] = set()
     for number, (text, where) in enumerate(reversed(drawn), start=1):
         if len(text) != width:
             problems.append(
@@ -83,11 +84,13 @@ def draw_chart(
         cells = []
         for column, sign in enumerate(text):
             cell = key.get(sign)
-            if cell is None:
+            if cell is None and sign not in unknown:  # each is told once, where it stands first
+                unknown.add(sign)
                 spot = Span(line=where.line, column=where.column + column)
                 problems.append(
                     spot.problem(f'"{sign}" is not in the key of chart "{name}".', "Add it to `key`.")
                 )
+            if cell is None:
                 cell = Cell("k", None)
             cells.append(cell)
         rounds.append(_crossed(name, number, cells, where, problems))

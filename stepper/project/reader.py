@@ -6,7 +6,7 @@ import datetime
 from dataclasses import dataclass, replace
 
 from stepper.project import outline
-from stepper.project.alterations import EXAMPLES, check_alterations, read_alteration, say_instead
+from stepper.project.alterations import check_alterations, read_alteration, say_instead
 from stepper.project.draft import FileDraft, Pictures
 from stepper.project.even_spacing import read_rounds_over, read_spacing
 from stepper.project.fields import Fields
@@ -267,7 +267,7 @@ def _alterations(fields: Fields, draft: FileDraft) -> tuple[Alteration, ...]:
                 draft.problems.append(
                     item.place.problem(
                         f'"{item.text}" is not an alteration the program can carry out.',
-                        nearest(item.text, EXAMPLES) or say_instead(item.text),
+                        say_instead(item.text),
                     )
                 )
             else:

@@ -30,6 +30,12 @@ def test_who_leaves_a_detail_out_is_told_how_since_a_note_alone_leaves_it_in() -
     assert "Change the rows themselves" in say_instead("knit it nicely")
 
 
+def test_of_an_example_only_the_form_is_offered_not_its_number() -> None:
+    """"Did you mean: body 4 cm longer" to who wants 3 cm would be a plan that she did not ask for."""
+    assert say_instead("body longer by 3 cm") == 'Write it like "body 4 cm longer", with your own numbers.'
+    assert say_instead("no bobbels") == 'Did you mean "no bobbles"?'
+
+
 def test_a_note_in_quotation_marks_is_a_note() -> None:
     """As a list of quoted rules is written."""
     note = read_alteration("note: shorter  cuffs", HERE)

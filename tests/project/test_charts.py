@@ -56,3 +56,10 @@ def test_a_cable_is_drawn_over_as_many_squares_as_it_has_stitches() -> None:
     assert chart.width == 14
     assert draw_chart("rope", rows("-c-"), key, HERE)[1] == []
     assert "takes 4 squares" in draw_chart("rope", rows("-ccc-"), key, HERE)[1][0].message
+
+
+def test_a_sign_without_a_meaning_is_told_once_and_not_at_every_square() -> None:
+    """One forgotten yarn would else be a screenful of the same sentence."""
+    lines = [("b.b.", HERE), (".b.b", HERE), ("bccb", HERE)]
+    _, problems = draw_chart("leaf", lines, {".": Cell("k", "MC")}, HERE)
+    assert [each.message for each in problems] == [f'"{sign}" is not in the key of chart "leaf".' for sign in "bc"]

@@ -6,8 +6,10 @@ Lines that number their rounds are grouped until the numbering starts over
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import replace
 
+from stepper.craft.stitches import STITCHES
 from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.lines.named_rounds import is_named_round, is_only_defined
 from stepper.plan.lines.numbered_rounds import is_numbered, said_after_round, template_of, work_numbered
@@ -15,8 +17,9 @@ from stepper.plan.lines.pattern_definitions import closes_definition, define_pat
 from stepper.plan.lines.rows_or_rounds import settle_rows
 from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Count, Flat, Join, Line, RowsCount
+from stepper.project.instructions import Count, Flat, Join, Line, Phrase, RowsCount
 from stepper.project.model import Section
+from stepper.project.stitchwork import Mark
 
 
 def blocks(lines: tuple[Line, ...]) -> list[list[Line]]:
@@ -70,7 +73,7 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
         for sentence in first.sentences[1 + len(printed) :]:
             work(sentence, needles)
         return
-    needles.remarks.extend(first.said)
+    needles.remarks.extend(_said_besides(first))
     take_side(first, needles, turns=turns_midway(first))
     counts = [sentence for sentence in first.sentences if isinstance(sentence, Count | RowsCount)]
     if first.times is None:
@@ -99,3 +102,18 @@ def _counts_of_round(line: Line) -> tuple[Count, ...]:
             break
         found.append(sentence)
     return tuple(found)
+
+
+def _said_besides(line: Line) -> Iterator[str]:
+    """Return the words said with a line, without a marker that is told where it is placed.
+
+    "Cast on 96 sts. Place marker for beginning of round.": with the line too, it came before the cast-on.
+    """
+    placed = {
+        f"{STITCHES[element.stitch].said} for {element.name}".lower()
+        for sentence in line.sentences
+        if isinstance(sentence, Phrase) and all(isinstance(each, Mark) for each in sentence.elements)
+        for element in sentence.elements
+        if isinstance(element, Mark) and element.name
+    }
+    yield from (words for words in line.said if words.rstrip(".").lower() not in placed)

@@ -170,10 +170,14 @@ def _laid(rounds: Sequence[Round], project: Project, split: _Split) -> GarmentPi
             divided_mm = depth
         if split.adds_height(each):
             depth += gauge.round_mm
-        stitches = each.before if each.index == split.at else each.after
-        if stitches:
-            around = gauge.width_mm(stitches)
-            levels.append(Level(depth_mm=depth, around_mm=around, wide_mm=around / 2 if doubled else around))
+        edges = [(depth, each.after)]
+        if each.index == split.at:  # the yoke ends above it; of a height of its own, it is of the body
+            edges = [(before, each.before), *(edges if split.tall else ())]
+        for deep, stitches in edges:
+            if stitches:
+                around = gauge.width_mm(stitches)
+                wide = around / 2 if doubled else around
+                levels.append(Level(depth_mm=deep, around_mm=around, wide_mm=wide))
         name = split.name_part(each)
         if parts and parts[-1].name == name:
             parts[-1] = SectionSpan(name=name, start_mm=parts[-1].start_mm, end_mm=depth)

@@ -62,6 +62,7 @@ def lay_out_rounds(plan: Plan, project: Project) -> Iterator[Block]:
 
 
 def _entries(rounds: Sequence[Round], plan: Plan, reached: Sequence[float]) -> Iterator[Entry]:
+    told: tuple[str, ...] = ()
     for first, last in fold_alike(rounds):
         numbers = str(first.number) if first is last else f"{first.number}–{last.number}"
         side = f" {first.side}" if first.flat and first is last else ""
@@ -80,13 +81,22 @@ def _entries(rounds: Sequence[Round], plan: Plan, reached: Sequence[float]) -> I
             remarks=tuple(f"{sentence_case(remark.rstrip('.'))}." for remark in first.remarks),
             label=first.label or "",
             words=(words + (f" (size {first.size})" if first.label else ""),),
-            altered=f"Altered: {'; '.join(first.altered)}." if first.altered else "",
+            altered=_altered(first.altered, told),
             check=check,
             before=first.before,
             after=first.after,
             boxes=(tuple(map(_box, plan.rounds[first.index : last.index + 1])),),
         )
+        told = first.altered
         yield Entry(first, row)
+
+
+def _altered(now: tuple[str, ...], told: tuple[str, ...]) -> str:
+    """Say an alteration in the round that it begins in, not again in every round that it goes on in."""
+    new = [rule for rule in now if rule not in told]
+    if new:
+        return f"Altered from here: {'; '.join(new)}."
+    return "As printed from here." if told and not now else ""
 
 
 def _lengths(plan: Plan, project: Project) -> list[float]:

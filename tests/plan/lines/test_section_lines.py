@@ -60,3 +60,10 @@ def test_the_markers_of_a_row_are_told_from_where_it_begins() -> None:
     """3 stitches from the edge on the right side, 7 from the other where the row back begins."""
     plan = plan_of(project("Cast on 10 sts.\nRow 1 (RS): K3, pm, k7.\nRow 2 (WS): Purl.\nBind off."))
     assert [round_.markers for round_ in plan.rounds[1:3]] == [(3,), (7,)]
+
+
+def test_a_marker_is_placed_where_the_line_places_it_and_not_before_its_cast_on() -> None:
+    """"Cast on 40 sts. Join in the round. Place marker for beginning of round.": it was said before the cast-on too,
+    when nothing is on the needles."""
+    plan = plan_of(project("Cast on 40 sts. Join in the round. Place marker for beginning of round.\nKnit 2 rounds.\nBind off."))
+    assert [each.remarks for each in plan.rounds[:2]] == [(), ("join in the round", "place marker for beginning of round")]

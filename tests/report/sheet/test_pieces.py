@@ -73,3 +73,20 @@ def test_an_outline_goes_down_and_stays_within_the_piece(path: Path) -> None:
         assert piece.sides[0].wide_mm == piece.levels[0].wide_mm
         assert piece.sides[-1].wide_mm == piece.levels[-1].wide_mm
         assert max(side.wide_mm for side in piece.sides) <= piece.widest.wide_mm
+
+
+def test_the_chest_is_measured_below_the_divide_also_where_the_divide_has_a_section_of_its_own(tmp_path: Path) -> None:
+    """164 body stitches at 21.5 to 10 cm: the drawing named all the stitches of the yoke, sleeves and all, the chest."""
+    text = (SAMPLES / "switchback.yaml").read_text(encoding="utf-8")
+    (divide,) = [line for line in text.splitlines() if line.strip().startswith("Divide:")]
+    path = tmp_path / "switchback.yaml"
+    apart = f"  - name: divide\n    gauge: stockinette\n    yarn: MC\n    work: |\n{divide}\n  - name: body"
+    path.write_text(text.replace(f"{divide}\n", "", 1).replace("  - name: body", apart, 1), encoding="utf-8")
+    loaded = load_project(path)
+    body = lay_out_pieces(loaded.plan, loaded.project)[0]
+    assert body.divided_mm is not None
+    below = next(level for level in body.levels if level.depth_mm > body.divided_mm)
+    split = next(each for each in loaded.plan.rounds if each.holds)
+    assert (split.section, split.after) == ("divide", 164)
+    assert below.around_mm == pytest.approx(164 / 21.5 * 100)
+    assert max(level.around_mm for level in body.levels if level.depth_mm <= body.divided_mm) > below.around_mm

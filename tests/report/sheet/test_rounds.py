@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
 
@@ -132,3 +133,16 @@ def test_what_is_printed_once_for_two_has_boxes_for_both(tmp_path: Path) -> None
     assert [len(boxes) for row in table.rows for boxes in row.boxes] == [1, 1, 5, 5, 1, 1]
     said = [box.said for row in table.rows for boxes in row.boxes for box in boxes]
     assert len(set(said)) == len(said) == 14
+
+
+def test_an_alteration_is_said_where_it_begins_and_where_it_ends() -> None:
+    """Her own needle beside each of three hundred rounds hides what else is altered."""
+    made = plan(("yoke", ["co20", "k20", "k10 k2tog1 k8", "k19"]))
+    rules = ((), ("one",), ("one",), ("one", "two"), ())
+    rounds = tuple(replace(each, altered=now) for each, now in zip(made.rounds, rules, strict=False))
+    blocks = lay_out_rounds(replace(made, rounds=rounds), any_project())
+    said = [row.altered for block in blocks if isinstance(block, RoundTable) for row in block.rows]
+    assert said == ["", "Altered from here: one.", "", "Altered from here: two."]
+    ended = tuple(replace(each, altered=now) for each, now in zip(made.rounds, (("one",), (), (), ()), strict=True))
+    (table,) = [each for each in lay_out_rounds(replace(made, rounds=ended), any_project()) if isinstance(each, RoundTable)]
+    assert [row.altered for row in table.rows][:2] == ["Altered from here: one.", "As printed from here."]
