@@ -25,6 +25,7 @@ from stepper.project.rewording.style.line_synonyms import LINES
 from stepper.project.rewording.style.magazine_synonyms import MAGAZINE_WORDS, MAGAZINES
 from stepper.project.rewording.style.name_synonyms import ASIDES
 from stepper.project.rewording.style.notation import NOTATION, NUMBERS
+from stepper.project.rewording.style.old_print_synonyms import OLD_PRINT, STATED
 from stepper.project.rewording.style.paragraph_synonyms import PARAGRAPHS, STOPS
 from stepper.project.rewording.style.plain_synonyms import EVERYDAY
 from stepper.project.rewording.style.printing_synonyms import PRINTING, SPELLINGS
@@ -59,6 +60,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
     *ROW_TABLES,
+    *OLD_PRINT,
     *FILLERS,
     *BOOKLET_WORDS,
     *MAGAZINE_WORDS,
@@ -105,6 +107,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *PRINTING,
     *BOOKLETS,
     *EXPLAINED,
+    *STATED,
     *LATE_FILLERS,
 )
 """Every other wording, in the order tried."""

@@ -1,0 +1,105 @@
+"""Other wordings of old print and of what is only stated: "k.3 and p. 3", "(WS) p2", "You should have 6 ridges". No I/O.
+
+What a sentence states of the knitting behind it - markers, ridges, about how long it is - works no stitch and is said
+at its place; a number of stitches is none of these and is checked. Where a length is printed and her own may be
+taken in its place, the printed one is worked and the words are said.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from stepper.project.rewording.synonym import N, Synonym, row
+
+_S: Final = r"(?:(?<=^)|(?<=[.!?]))\s*"
+_E: Final = r"(?=[.!]|$)\s*(?:[.!]+|$)"
+_END: Final = r"(?=\s*[.,;]|\s*$)"
+_YARN: Final = r"(?-i:MC|CC\d?)"
+_BEGINS: Final = r"(?=\*|[kp]\s?\d|[kp]\b|knit\b|purl\b|sl\b|ssk\b|k2tog\b)"
+_ORDINALS: Final = (("1st", "first"), ("2nd", "second"), ("3rd", "third"), ("4th", "fourth"))
+_COUNTABLE: Final = (
+    r"(?:(?:garter|purl|knit|pattern|stitch|colou?red)\s+)?(?:markers|ridges|bumps|bump\s+rows|rows\s+of\s+(?:squares|bumps|holes|eyelets|ridges|loops)|"
+    r"repeats|pattern\s+repeats|squares|stripes|holes|eyelets|cables|points|petals)"
+)
+_HERS: Final = r"(?:you|your|desired|wanted|required|preferred|wished|needed|satisfied)"
+_NO_WORK: Final = (
+    r"(?:(?!(?<![\w-])(?:knit|knitting|purl|k|p|work|working|row|rows|rnds?|rounds?|sts?|stitch(?:es)?|inc\w*|dec\w*|bind|bound|cast|pick|rep|repeat\w*|"
+    r"every|each|both|times|twice|more|less|fewer|short\w*|change|turn|chart|pattern|patt|marker\w*|not|only|except|unless|needles?|yarn)(?![\w-]))[a-z' -])*?"
+)
+_LONG: Final = r"(\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:cms?\b|mm\b|inch(?:es)?\b|ins?\b\.?|\"))"
+_PIECE: Final = r"(?:ear|earflap|flap|arm|leg|wing|paw|foot|hand|mitten|mitt|glove|sock|slipper|bootee|bootie|shoe|boot|strap|handle|horn|fin|thumb|tie)"
+
+OLD_PRINT: tuple[Synonym, ...] = (
+    # --- spelling ---
+    row("cast on cast|bind off bind|cast off cast|work work|repeat repeat", r"\b(cast\s+on|cast\s+off|bind\s+off|work|repeat)\s+\1\b", r"\1", "Cast on cast on 48 sts."),
+    row("/", r"(?<=\d)\.\s?(?=\d/\d)", " ", "Work until piece measures 4.1/2 inches."),
+    row("inches", r"(?<=[\"])\s*\(\s*inches\.?\s*\)", "", "Work until piece measures 4\" ( inches )."),
+    row("facing)", r"\(\s*(rs|ws|right\s+side|wrong\s+side)\s+facing\s*\)(?!\s*:)", r"(\1)", "1st row (RS facing) K to end."),
+    row("k/p|knit/purl", r"(^\s*|[.;,]\s+)(?:k/p|knit/purl)\s+rows\s+(?=for\b)", r"\1K 1 row, P 1 row ", "K/P rows for 12 rows."),
+    row("and p", r"(^\s*|[.;,]\s+)k\.?\s?(\d{1,2})\s+and\s+p\.?\s?(\d{1,2})\s*,?\s+(?=(?:for|until|to\s+(?:the\s+)?end|across)\b)", r"\1k\2, p\3 ", "K.3 and p. 3 for 4 inches."),
+    row("across", r"\b([kp])\.?\s?(\d{1,2})\s*,\s*([kp])\.?\s?(\d{1,2})\s*,?\s+across\s+(?:the\s+)?row" + _END, r"\1\2, \3\4 across", "K.1, p.1 across row."),
+    row("(mc|(cc", rf"^(?=(?:[^:(]*:\s*)?(?:(?:\({_YARN}\)\s*[kp]\s?\d{{1,3}}|[kp]\s?\d{{1,3}}\s+in\s+{_YARN})\s*,?\s*){{2,}}(?:around|across|to\s+(?:the\s+)?end)?\s*[.]?\s*$)([^(]*)\(({_YARN})\)\s*([kp]\s?\d{{1,3}})", r"\1\3 in \2", "Rnd 4: (MC) k2, (CC) k2 around.", again=True),
+    row("to end|to the end", r"(\*[^*;]*?)\s*;\s*to\s+(?:the\s+)?end" + _END, r"\1; rep from * to end", "Row 2: *p3, k1; to end."),
+    row("between", r"(\*[^*]*?)\s*[;,]?\s*\*\s*[;,]?\s*rep(?:eat)?\s+between\s+(?:the\s+)?\*\s?s?(?=\s*[.]?\s*$)", r"\1; rep from * to end", "Row 3: *k1, p1, * repeat between *s."),
+    row("end", rf"(\bto\s+last\s+{N}\s+(?:sts|stitches))\.?\s+end\s+(?:with\s+)?(?=[kp]\s?\d|k2tog|ssk|sl\s?\d)", r"\1, ", "K to last 3 sts. end k2tog, k1."),
+    row("marker", r"(?<=[a-z\d])\s+(?=(?:sl|slip)\s+marker\b)", ", ", "Rnd 2: K1 sl marker, k to end."),
+    row("marker", r"\b((?:sl|slip)\s+marker)\s+(?=(?:[kp]\s?\d|m1|[kp]\s+(?:to|rnd|round|row))\b)", r"\1, ", "Rnd 2: Sl marker m1, k to end."),
+    row("m1", r"(?<=\bm1)\s+(?=[kp]\s?(?:\d|to\b))", ", ", "Rnd 2: K1, m1 k to end."),
+    # --- needles of a sock ---
+    *(
+        row(f"{figure} n|{word} n", rf"(^\s*|[.;,:]\s+)(?:on\s+)?(?:the\s+)?(?:{figure}|{word})\s+needle\s*[:,-]\s*{_BEGINS}", rf"\1needle {number}: ", f"{word.capitalize()} needle: k1, ssk, k to end.")
+        for number, (figure, word) in enumerate(_ORDINALS, 1)
+    ),
+    row("needle|n1|n2|n3", r"^(\s*)work\s+(?:the\s+)?(?:sts|stitches)\s+on\s+(?:the\s+)?(?:needle\s*|N)(\d)\s+as\s+foll(?:ow)?s\s*:\s*", r"\1needle \2: ", "Work sts on Needle 1 as follows: K2, k2tog, k to end."),
+    row("each", rf"^\s*needles\s+1\s+and\s+3\s*[:(]\s*({N})\)?\s*(?:sts|stitches)\s+each\s*[.,;]\s*needles\s+2\s+and\s+4\s*[:(]\s*({N})\)?\s*(?:sts|stitches)\s+each", r"divide over 4 needles, \1 sts on needle 1, \2 sts on needle 2, \1 sts on needle 3, \2 sts on needle 4", "Needles 1 and 3: 12 sts each, needles 2 and 4: 10 sts each."),
+    row("needle", rf"^\s*(?:(?:place|put|k|knit|arrange|divide|distribute)\s+|(?:divide|arrange|distribute)\s+(?:the\s+)?(?:sts|stitches)\s*[:,]?\s*)({N})\s*(?:sts|stitches)\s+on(?:to)?\s+(?:the\s+)?(?:1st|first)\s+needle\s*,\s*({N})\s*(?:sts|stitches)\s+on(?:to)?\s+(?:the\s+)?(?:2nd|second)(?:\s+needle)?\s*,?\s*(?:and\s+)?({N})\s*(?:sts|stitches)\s+on(?:to)?\s+(?:the\s+)?(?:3rd|third)(?:\s+needle)?(?=\s*[.]?\s*$)", r"divide over 3 needles, \1 sts on needle 1, \2 sts on needle 2, \3 sts on needle 3", "Place 12 sts on first needle, 24 sts on second needle, 12 sts on third needle."),
+    row("needles as foll", rf"^\s*(?:arrange|divide|distribute)\s+(?:the\s+)?(?:sts|stitches)\s+(?:on|over|onto)\s+(?:3|three)\s+needles\s+as\s+foll(?:ow)?s\s*:\s*({N})\s*,\s*({N})\s*,\s*({N})(?=\s*[.]?\s*$)", r"divide over 3 needles, \1 sts on needle 1, \2 sts on needle 2, \3 sts on needle 3", "Arrange sts on 3 needles as follows: 20, 10, 10."),
+    # --- lengths that may be hers ---
+    row("as long as|as tall as|as deep as", r"(?<!\bor\s)\buntil\s+(?:it\s+is\s+)?as\s+(?:long|tall|deep)\s+as\s+you\s+(?:like|want|wish|prefer|need)(?:\s+(?:it|them))?(?:\s+to\s+be)?" + _END, "until piece measures desired length", "Work in garter st until as long as you want."),
+    row("length you", r"\buntil\s+you\s+have\s+(?:reached\s+)?the\s+length\s+you\s+(?:like|want|wish|prefer|need)" + _END, "until piece measures desired length", "Continue until you have the length you want."),
+    # --- a part again ---
+    row("same", rf"(^\s*|[.!:]\s+)(?:make|work|knit)\s+(?:the\s+|a\s+)?(?:second|2nd|other|another|left|right)\s+({_PIECE})\s+(?:in\s+)?(?:exactly\s+)?(?:the\s+)?same(?:\s+(?:way|manner|fashion))?(?=\s*[.]?\s*$)", r"\1make again 1 \2", "Work left ear in the same way."),
+    row("same", r"(^\s*|[.!:]\s+)(?:work|complete|finish)\s+(?:the\s+)?(?:second|2nd|other|opposite)\s+(?:side|shoulder|half|front)\s+(?:in\s+)?(?:exactly\s+)?(?:the\s+)?same(?:\s+(?:way|manner|fashion))?(?=\s*[.]?\s*$)", r"\1Complete to match first side, reversing shaping", "Work the other shoulder the same way."),
+)  # fmt: skip
+"""The rows, in the order tried, before all others."""
+
+STATED: tuple[Synonym, ...] = (
+    row("or ", rf"{_LONG}\s*,?\s*(?P<said>or\s+{_NO_WORK}(?<![\w-]){_HERS}(?![\w-]){_NO_WORK}){_END}", r"\1", "Repeat these 2 rows until hat is 7 inches, or as tall as you need.", spelt_out=True),
+    row(
+        "you |there |this |that ",
+        rf"{_S}(?P<said>(?:at\s+this\s+point\s*,?\s*)?(?:you\s+(?:should\s+|will\s+|'ll\s+|now\s+)*have|there\s+(?:should|will)\s+(?:now\s+)?be|there\s+are(?:\s+now)?|(?:this|that)\s+(?:will\s+)?(?:gives?|makes?)(?:\s+you)?)\s+(?:now\s+)?(?:a\s+total\s+of\s+)?{N}\s+{_COUNTABLE}"
+        rf"(?:\s+(?:in\s+(?:total|all)|altogether|around|on\s+(?:each|the\s+(?:right|wrong))\s+side|at\s+this\s+point|now))*){_E}",
+        "",
+        "You should have 6 markers in total.",
+        spelt_out=True,
+    ),
+    row(
+        "measures|should be|now be",
+        rf"{_S}(?P<said>(?:the\s+|your\s+)?(?:work|piece|knitting)\s+(?:(?:should\s+(?:now\s+)?|now\s+)?(?:be|measures?))\s+(?:(?:now|about|approx(?:imately|\.)?|roughly|around)\s+)*\d[\d\s./¼½¾]*(?:cm|in|inch|inches|\")(?:\s+(?:long|wide|across|at\s+this\s+point|now))*){_E}",
+        "",
+        "Work measures approx. 9 inches.",
+        spelt_out=True,
+    ),
+    row(
+        "finish|work|crochet",
+        rf"{_S}(?P<said>(?:finish|edge|trim)\s+(?:(?:the|all|off|neck|necks?|armholes?|edges?|edge|lower|upper|front|fronts|bottom|top|and|sleeves?|cuffs?|collar|outer)\s+)+with\s+(?:a|an|one|two|1|2)\s+(?:rows?|rounds?)\s+of\s+(?:single\s+crochet|double\s+crochet|crochet|slip\s+st(?:itch(?:es)?)?|sc|blanket\s+stitch)(?:\s+(?:all\s+)?around)?){_E}",
+        "",
+        "Finish neck with a row of slip stitch.",
+        spelt_out=True,
+    ),
+    row(
+        "loop",
+        rf"{_S}(?P<said>(?:work|make|sew|crochet)\s+(?:an?\s+|the\s+)?(?:small\s+|button\s*|hanging\s+)?loops?\s+(?:(?:at|on|to|for|the|a|of|one|each|end|ends|top|corner|edge|neck|back|front|button|buttons|hanging|fastening|scarf|cap|hat|side|other|pass|through)\s*)+){_E}",
+        "",
+        "Work a loop at end for hanging.",
+        spelt_out=True,
+    ),
+    row(
+        "gather",
+        rf"{_S}(?P<said>gather\s+(?:up\s+)?(?:the\s+)?(?:cast-?\s?on\s+(?:sts|stitches|edge)|(?:lower|outer|bottom)\s+edge|edges?)(?:\s*,?\s*(?:and\s+)?(?:draw|pull|fasten|secure|sew|tie)\s*(?:(?:up|it|off|tight|tightly|firmly|securely|in|together|closed)\s*)*)*){_E}",
+        "",
+        "Gather the cast-on sts and draw up tightly.",
+        spelt_out=True,
+    ),
+)  # fmt: skip
+"""The rows for what is only stated, tried after all others."""
