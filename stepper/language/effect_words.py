@@ -304,7 +304,8 @@ def _measured(effect: effects.TellMeasured, plan: Plan) -> str:
 
 def _kept(effect: effects.TellKept, plan: Plan) -> str:
     if effect.length_mm is not None:
-        return f"{length(effect.length_mm, plan.units)}, noted. Nothing here is worked to a length."
+        why = "Too early for a gauge" if effect.early else "Nothing here is worked to a length"
+        return f"{length(effect.length_mm, plan.units)}, noted. {why}."
     if effect.yarn is not None and effect.grams is not None:
         return f"{weight(effect.grams)} of {plan.yarns.get(effect.yarn, effect.yarn)} left, noted."
     return f"Noted: {effect.note}"

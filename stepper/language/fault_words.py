@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from itertools import groupby
 from types import MappingProxyType
 from typing import Any, Final
 
@@ -209,18 +210,36 @@ def _mend(effect: effects.TellMend, plan: Plan) -> str:
     return f"Mend in this round: at stitch {mend.stitch}, {how}{times}."
 
 
+_MOST_STRETCHES: Final = 4
+"""Most stretches of equal gaps that are said one after the other; chosen here."""
+
+
+def _gap_words(gap: int, times: int, *, leads: bool) -> str:
+    """Say how far apart some changes are: "every eleventh, seven times", "one more in four"."""
+    if times == 1:
+        near = "the next" if leads else "one more"
+        return f"{near} in {words(gap)}" if gap > 1 else f"{near} at once"
+    return f"every {ordinal_words(gap) if gap > 1 else 'stitch'}, {_times(times)}"
+
+
 def _respaced(effect: effects.TellRespaced, plan: Plan) -> str:
-    """Say how the rest is spaced: "nine left: every eleventh, seven times; then every tenth, twice"."""
+    """Say how the rest is spaced: "nine left: every eighth, seven times; then one more in six".
+
+    Where long and short gaps take turns, their order is left to the steps.
+    """
     if not effect.left:
         return "None left: knit to the end."
     first, gaps = effect.first + effect.uses, effect.gaps
     alike = gaps[:1] == (first,)
-    said = [
-        f"every {ordinal_words(gap)}, {_times(times)}"
-        for gap, times in count_gaps((first, *gaps) if alike else gaps)
-    ]
-    if not alike:
-        said.insert(0, f"the next in {words(effect.first)}" if effect.first else "the next now")
+    said = [] if alike else [f"the next in {words(effect.first)}" if effect.first else "the next now"]
+    stretches = [(gap, len(tuple(same))) for gap, same in groupby((first, *gaps) if alike else gaps)]
+    if len(stretches) > _MOST_STRETCHES:
+        mixed = " and ".join(
+            f"{words(times)} of {words(gap)}" for gap, times in count_gaps((first, *gaps) if alike else gaps)
+        )
+        said.append(f"gaps mixed, {mixed}, as each step says")
+    else:
+        said += [_gap_words(gap, times, leads=alike and not at) for at, (gap, times) in enumerate(stretches)]
     return f"{sentence_case(words(effect.left))} left: {'; then '.join(said)}."
 
 

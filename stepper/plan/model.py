@@ -224,6 +224,13 @@ class Plan:
         """Names of the sections in the order knitted."""
         return tuple(dict.fromkeys(round_.section for round_ in self.rounds))
 
+    def stretch_ahead(self, index: int) -> Stretch | None:
+        """Find the length-driven stretch that begins later, and is measured from here or from before."""
+        for stretch in self.stretches:
+            if stretch.origin <= index < stretch.first:
+                return stretch
+        return None
+
     def stretch_at(self, index: int) -> Stretch | None:
         """Find the length-driven stretch that the round belongs to, if any."""
         for stretch in self.stretches:

@@ -46,7 +46,7 @@ def remind(plan: Plan, state: State, cue: RemindMe) -> Decision:
         if index is None or index <= here:
             return Refusal(sentence=f"{cue.place[:1].upper()}{cue.place[1:]} does not lie ahead.")
     elif cue.length_mm is not None:
-        stretch = plan.stretch_at(here)
+        stretch = plan.stretch_at(here) or plan.stretch_ahead(here)
         if stretch is None:
             return Refusal(sentence="Nothing here is worked to a length.")
         # The first round before which the piece is that long.

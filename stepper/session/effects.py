@@ -193,6 +193,8 @@ class TellKept(Effect):
     """Say that a measurement, a weighing or a note is recorded."""
 
     length_mm: float | None = None
+    early: bool = False
+    """Whether the stretch that is worked to a length has not begun yet, and is measured from here."""
     yarn: str | None = None
     grams: float | None = None
     note: str | None = None

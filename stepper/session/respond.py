@@ -261,7 +261,9 @@ def _counted(plan: Plan, before: State, event: Counted, after: State) -> Iterato
 
 def _measured(plan: Plan, before: State, event: Measured, after: State) -> Iterator[Effect]:
     if event.correction is None:
-        yield TellKept(length_mm=event.length_mm)
+        index = event.place.index
+        early = (plan.stretch_at(index) or plan.stretch_ahead(index)) is not None
+        yield TellKept(length_mm=event.length_mm, early=early)
         return
     yield TellMeasured(
         length_mm=event.length_mm,

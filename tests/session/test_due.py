@@ -130,6 +130,7 @@ def test_a_length_is_the_round_before_which_the_piece_is_that_long(length_mm: fl
 def test_a_length_is_promised_only_where_one_is_worked_to_and_a_round_is_left_to_say_it_at() -> None:
     """In the yoke nothing is measured; where the stretch ends the piece there is no round behind it."""
     assert _reminded(final_increase(), 3, RemindMe(at=AT, length_mm=50.0)) == "Nothing here is worked to a length."
+    assert _reminded(final_increase(), 8, RemindMe(at=AT, length_mm=30.0)) == 11
     whole = with_stretch(final_increase(), last=22)
     assert _reminded(whole, 10, RemindMe(at=AT, length_mm=140.0)) == 22
     assert _reminded(whole, 10, RemindMe(at=AT, length_mm=141.0)) == "It does not get that long."

@@ -13,8 +13,11 @@ from stepper.plan.drafts import DraftRound
 from stepper.plan.model import runs_written
 from stepper.plan.state.in_hand import Column
 
-WIDEST = 4
-"""Most stitches of an edge in garter stitch. Unit: stitches; common practice has two to four."""
+WIDEST = 8
+"""Most stitches of an edge in garter stitch. Unit: stitches; common practice has two to four, and five to
+eight in shawls, blankets and bands."""
+_NEAR = 4
+"""Stitches beside an edge into which a change within it may move. Unit: stitches."""
 _ENDS = frozenset(("bo", "co", "hold", "return", "pu", "turn", "w&t", "rest"))
 """What gives a row another edge than it had."""
 
@@ -28,7 +31,7 @@ def keep_borders(before: Sequence[Column], after: list[Column], draft: DraftRoun
         draft: The row.
     """
     codes = {run.stitch for run in runs_written(draft.phrase)}
-    if not draft.flat or draft.before == draft.after or codes & _ENDS or len(after) <= 2 * WIDEST:
+    if not draft.flat or draft.before == draft.after or codes & _ENDS or len(after) <= 2 * _NEAR:
         return after
     made = _with_border(before, after)
     return _with_border(before[::-1], made[::-1])[::-1]
@@ -37,13 +40,14 @@ def keep_borders(before: Sequence[Column], after: list[Column], draft: DraftRoun
 def _with_border(before: Sequence[Column], after: list[Column]) -> list[Column]:
     """Return columns after a row with the garter edge that begins the row before it."""
     wide = border_of(before)
-    if not wide or border_of(after) == wide or any(map(_is_garter, before[wide : wide + 2 * WIDEST])):
+    beyond = before[wide : wide + 2 * max(_NEAR, wide)]
+    if not wide or border_of(after) == wide or any(map(_is_garter, beyond)):
         return after  # no edge, one that is as wide as it was, or columns of a broken rib
     inner = next((column for column in after[wide:] if not _is_garter(column)), None)
     if inner is None:
         return after
-    beside = [inner if _is_garter(column) else column for column in after[wide : wide + WIDEST]]
-    return [before[0]] * wide + beside + after[wide + WIDEST :]
+    beside = [inner if _is_garter(column) else column for column in after[wide : wide + _NEAR]]
+    return [before[0]] * wide + beside + after[wide + _NEAR :]
 
 
 def border_of(columns: Sequence[Column]) -> int:

@@ -453,8 +453,11 @@ def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple
         looks = Template((Until("pattern", "end", None, None, place),), place)
         return (looks,) * period_of(known.columns), 0
     if known.spread and known.cycle:
-        needles.warn(place, f"the pattern begins anew on the {needles.count} stitches of the change before.")
-        return known.cycle, 0
+        first = _first_on_side(known, needles)
+        row = f", with its row {first + 1}, the next of a {needles.side} side" if first else ""
+        told = f"the pattern begins anew on the {needles.count} stitches of the change before{row}."
+        needles.warn(place, told)
+        return known.cycle, first
     if known.plain_since and straight:
         told = f"line {known.plain_since} was knitted plain over the pattern before it: stockinette goes on."
         needles.warn(place, told)
@@ -462,3 +465,15 @@ def even(needles: Needles, place: Span, *, straight: bool = True) -> tuple[tuple
     needles.report(place, f"nobody can tell how the pattern goes on here: {known.why}.", HINT)
     needles.lose()
     return None
+
+
+def _first_on_side(known: Established, needles: Needles) -> int:
+    """Return the row with which a pattern in rows begins anew: its first, or the one due on the other side.
+
+    Behind a change in a right-side row comes a wrong-side row of the pattern, not its first on that side.
+    """
+    rows, began = len(known.cycle), needles.drafts[known.start]
+    if not needles.flat or not began.flat or rows % 2 or began.side == needles.side:
+        return 0
+    due = (len(needles.drafts) - known.start) % rows
+    return due if due % 2 else 1

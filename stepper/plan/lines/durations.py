@@ -5,6 +5,7 @@ It is long because one line may name several of these: to a length, ending with 
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from itertools import takewhile
 
@@ -42,6 +43,8 @@ from stepper.project.duration import (
 from stepper.project.instructions import Going, WorkRounds
 from stepper.project.problems import Span, one_of
 from stepper.project.stitchwork import Numbers, Several, Until, Work
+
+_NEXT = re.compile(r"\s*(?:\*\*?\s*)?next\s+(?:row|rnd|round)\b", re.I)
 
 
 def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
@@ -185,7 +188,9 @@ def _tell_row_alone(place: Span, needles: Needles) -> None:
     if before is None or alone is None or before == alone or alone != known.cycle[0]:
         return
     numbered = needles.section.numbered.values()
-    if any(row in numbered or not _is_figured(row) for row in (before, alone)):
+    if before in numbered or alone in numbered or not _is_figured(alone):
+        return
+    if not _is_figured(before) and not (needles.flat and _comes_next(before, needles)):
         return
     draft = needles.drafts[known.start - 1]
     if draft.before == draft.after == needles.count:
@@ -194,6 +199,12 @@ def _tell_row_alone(place: Span, needles: Needles) -> None:
             f"read as line {alone.place.line} alone; number it and line {before.place.line} as rows 1 and 2 "
             "if the pattern is both.",
         )
+
+
+def _comes_next(row: Template, needles: Needles) -> bool:
+    """Return whether a row is written under "Next row", as one of several that make a pattern may be."""
+    lines = (line for section in needles.project.sections for line in section.lines)
+    return any(line.place.line == row.place.line and _NEXT.match(line.text) for line in lines)
 
 
 def last_for(

@@ -17,6 +17,7 @@ from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.lines.repeated_rounds import fill_numbers
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.working import work
+from stepper.plan.lines.wrong_side import tell_wrong_side
 from stepper.plan.model import other_side
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Rounds
@@ -334,6 +335,7 @@ def _work_written(number: int, line: Line, template: Template, needles: Needles)
     if needles.count == 0:
         needles.miss_stitches(row_of(line).place)
         return
+    tell_wrong_side(template, needles)
     work_template(template, needles)
 
 

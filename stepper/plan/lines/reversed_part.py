@@ -32,6 +32,8 @@ MIRRORED = {
     "sk2p": "k3tog", "k3tog tbl": "k3tog", "p3tog tbl": "p3tog",
 }  # fmt: skip
 """What leans the other way, for each decrease and increase that leans."""
+_STEPS_APART = 2
+"""By how many stitches the steps of a shoulder differ at most. Source: common practice, nearly equal."""
 _UPRIGHT = frozenset({"m1", "m1p", "kfb", "pfb", "inc", "dec", "s2kp", "s2pp", "kfbf", "kyok"})
 """Increases and decreases that do not lean."""
 _TOLD = (
@@ -150,7 +152,13 @@ def _row(draft: DraftRound) -> _Row:
 
 
 def _shift_edges(rows: list[_Row]) -> None:
-    """Move what is bound off or cast on at the beginning of a row to the row after it, exchanging the two."""
+    """Move what is bound off or cast on at the beginning of a row to the row after it, exchanging the two.
+
+    The last step of a shoulder binds off all that is left, two rows after the step before it. It comes a row
+    later like the others, since its edge is at the beginning of that row.
+    """
+    if _ends_in_step(rows):
+        rows.insert(len(rows) - 1, _Row(draft=None, edge=None, body=()))
     at = 0
     while at < len(rows):
         row = rows[at]
@@ -165,6 +173,18 @@ def _shift_edges(rows: list[_Row]) -> None:
             one.taken = one.edge.times if one.edge is not None and one.edge.stitch == "bo" else 0
         row.edge, other.edge = other.edge, row.edge
         at += 2
+
+
+def _ends_in_step(rows: list[_Row]) -> bool:
+    """Return whether the last row binds off what is left, at the edge of the step two rows before it."""
+    if len(rows) < 3:
+        return False
+    step, last = rows[-3].draft, rows[-1].draft
+    edge = rows[-3].edge
+    if step is None or last is None or last.after or last.bound_off is None or rows[-2].edge is not None:
+        return False
+    alike = edge is not None and edge.stitch == "bo" and abs(last.before - edge.times) <= _STEPS_APART
+    return alike and step.side == last.side
 
 
 def _work_row(row: _Row, place: Span, needles: Needles) -> bool:

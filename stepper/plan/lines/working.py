@@ -37,8 +37,10 @@ from stepper.plan.lines.shaping.intervals import (
     work_at_intervals,
     work_edge_rows,
 )
+from stepper.plan.lines.shaping.likewise import shown_before, work_as_shown
 from stepper.plan.lines.shaping.side_by_side import work_together
 from stepper.plan.lines.stripes import work_stripes
+from stepper.plan.lines.wrong_side import tell_wrong_side
 from stepper.plan.model import Run, runs_written
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.state.needles import Needles
@@ -133,6 +135,7 @@ def _(instruction: Phrase, needles: Needles) -> None:
         row = "row" if needles.flat else "round"
         told = f"taken as cast on at the beginning of the next {row}, as a step of its own."
         needles.warn(instruction.place, told)
+    tell_wrong_side(template, needles)
     work_template(template, needles)
     _close_round(instruction, needles)
     if not _only_edge(instruction.elements):
@@ -225,6 +228,10 @@ def _(instruction: Repeated, needles: Needles) -> None:
     if instruction.implied and not instruction.numbers:
         told = "the line does not say how often the rows before it are repeated."
         needles.miss(instruction.place, told, 'Say it: "rep last 2 rows 4 times", or until what length.')
+        return
+    shown = shown_before(instruction, needles)
+    if shown is not None:
+        work_as_shown(shown, needles)
         return
     cycle = repeated_cycle(instruction, needles)
     if not cycle:

@@ -30,6 +30,8 @@ class SectionInHand:
     """The fabric it names; on another needle the rounds may be in a different one."""
     own_yarn_again: bool = False
     """Whether another yarn was broken, so that the next round has to say that it is worked in this one."""
+    ridge_told: bool = False
+    """Whether it was told that a shaped row comes on the other side than its stitches are for."""
     label: str | None = None
     """What the next round is called; None if it has no name of its own."""
     pattern: tuple[Template, ...] = ()

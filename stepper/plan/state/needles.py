@@ -216,6 +216,7 @@ class Needles:
             begin = len(self.drafts)
             self.established = Established(start=begin, end=begin, reached=begin, columns=[])
         self._tell_plain_change(draft)
+        self._tell_yarn_in_hand(draft)
         self.section.label = None
         self.remarks = []
         self.short_rows.gap = None
@@ -243,6 +244,24 @@ class Needles:
         if {"k", "p"} <= {run.stitch for run in runs_written(draft.phrase)}:
             told = 'the round of the change is knitted plain; "in pattern, inc 8 sts evenly" keeps it.'
             self.warn(place, told)
+
+    def _tell_yarn_in_hand(self, draft: DraftRound) -> None:
+        """Tell the knitter which yarn is taken behind a round of two, if nothing says it.
+
+        Behind a chart the part goes on in its own yarn, the background: common practice.
+        """
+        last, template, place = self.drafts[-1] if self.drafts else None, draft.template, self.line.place
+        if last is None or not last.after or draft.chart is not None or last.line == draft.line:
+            return
+        again = template is not None and (template.yarn or template.place.line < draft.line)
+        background = last.chart is not None and self.yarn == self.section.yarn
+        if place is None or again or background or self.last.yarn_named == len(self.drafts):
+            return
+        if len(yarns_in(last.phrase)) < 2 or yarns_in(draft.phrase) != {self.yarn}:
+            return
+        row, name = "row" if draft.flat else "round", self.project.yarns[self.yarn].name
+        told = f"behind a {row} in two yarns nothing says in which this one is worked: {name} is taken."
+        self.warn(place, f'{told} Write "With CC" where it is another.')
 
     def _next_side(self, phrase: tuple[Item, ...], *, turned: bool) -> None:
         """Turn the work if the row was worked from end to end; after a cast-on the right side is next."""
@@ -282,6 +301,12 @@ class Needles:
         done = self.height_mm(origin) if measured else 0.0
         rounds = (target - done) * gauge.rounds / 100
         return (1.0 if half_up(rounds) < 1 and done == 0.0 else rounds), target
+
+
+def yarns_in(phrase: tuple[Item, ...]) -> set[str]:
+    """Return the yarns in which stitches of a round are worked."""
+    apart = (Kind.MARK, Kind.SHIFT)
+    return {run.yarn for run in runs_written(phrase) if run.yarn and stitch(run.stitch).kind not in apart}
 
 
 def _is_worked(item: Item) -> bool:

@@ -144,6 +144,12 @@ _KINDS: tuple[tuple[str, str, str], ...] = (
         'Write the length: "Knit until piece measures 30 cm."',
     ),
     (r"this\s+sequence", "rows that the line does not name", 'Name them: "Rep rows 1-4 4 times more."'),
+    (
+        r"rev(?:erse)?\.?\s+(?:st\.?[\s-]?st\.?|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)\s*\(\s*(?:k|knit)\s[^()]*\)"
+        r"|garter(?:\s+st(?:itch)?)?\s*\([^()]*(?:,|and)\s*(?:p|purl)\b[^()]*\)",
+        "a fabric, and in brackets for the rows of another",
+        'Write the one that is meant: "Work 4 rows in st st." or its rows, "Row 1 (RS): Purl."',
+    ),
     (r"thrum(?:s|med)?", "thrums", 'Write the round without them, and the thrums as "Note: …".'),
 )
 """Words, what they ask for, and what to write instead."""

@@ -38,6 +38,19 @@ def test_garter_edges_stay_as_wide_as_the_page_has_them(shaped: str, edge: int, 
     assert rows(work.replace("\\\n", "\n"))[-4:-1] == [back, "knit", back]
 
 
+def test_a_wide_edge_stays_as_wide_beside_decreases_within_it() -> None:
+    """Five stitches became four at the first decrease and stayed four at the next, in silence.
+
+    By hand: the edge is five stitches wherever the page has it; 36 stitches are left, 26 between the edges.
+    """
+    work = (
+        "Cast on 40 sts.\nRow 1 (RS): Knit.\nRow 2: K5, p to last 5 sts, k5.\nRep rows 1 and 2 twice.\n"
+        "Next row: K1, ssk, k to last 3 sts, k2tog, k1.\nWork 1 row in pattern.\n"
+        "Next row: K1, ssk, k to last 3 sts, k2tog, k1.\nWork 1 row in pattern.\nBind off."
+    )
+    assert [rows(work)[-4], rows(work)[-2]] == ["k5, p28, k5", "k5, p26, k5"]
+
+
 def test_an_edge_that_is_bound_off_is_no_edge_any_more() -> None:
     """Behind an armhole there is stockinette up to the edge."""
     work = (

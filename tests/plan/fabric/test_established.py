@@ -456,3 +456,18 @@ def test_stitches_back_from_hold_go_on_in_their_own_fabric(row: str, fabric: str
     rounds = plan_of(project(work)).rounds
     back = next(at for at, each in enumerate(rounds) if each.runs[0].stitch == "return")
     assert "".join(each.runs[0].stitch for each in rounds[back + 1 : -1]) == stitches
+
+
+def test_a_pattern_that_begins_anew_behind_a_change_keeps_its_sides() -> None:
+    """The change took the place of row 1; row 1 on the wrong side then made reverse stockinette between the edges.
+
+    By hand: behind a right-side row comes row 2, purl between six knit stitches, and so every wrong-side row.
+    """
+    plan = plan_of(
+        project(
+            "Cast on 60 sts. Work flat.\nRow 1 (RS): Knit.\nRow 2: K6, p to last 6 sts, k6.\nRep rows 1-2 5 times.\n"
+            "Dec 6 sts evenly across next row.\nWork in pattern for 5 rows.\nBind off."
+        )
+    )
+    rows = [f"{each.side} {each.instruction}" for each in plan.rounds[-6:-1]]
+    assert rows == ["WS k6, p42, k6", "RS knit", "WS k6, p42, k6", "RS knit", "WS k6, p42, k6"]

@@ -284,3 +284,10 @@ def test_rows_of_another_fabric_are_told_not_to_count_in_rows_in_all() -> None:
     plan = plan_of(project("Cast on 40 sts. Work flat.\nWork 6 rows in k1, p1 rib.\nWork in garter st until there are 10 rows in all.", sizes="one", size="one"))
     assert len(plan.rounds) == 1 + 6 + 10
     assert "the others before it in this part do not count" in plan.warnings[0].text
+
+
+@pytest.mark.parametrize(("first", "told"), [("Next row: K.", True), ("Knit 1 row.", False)])
+def test_a_plain_next_row_before_the_one_that_goes_on_is_told(first: str, told: bool) -> None:
+    """"Next row" twice, then "in pattern": both may be the pattern, or the second alone; a row on the way to it is not."""
+    rows = f"Cast on 24 sts. Work flat.\n{first}\nNext row: *K2, p1; rep from * to end.\nWork 4 rows in pattern."
+    assert any("alone" in warning.text for warning in plan_of(project(rows)).warnings) == told

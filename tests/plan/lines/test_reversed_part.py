@@ -142,3 +142,21 @@ def test_the_other_side_changes_its_yarn_in_the_same_rows() -> None:
     }
     assert yarns["left front"] == yarns["right front"]
     assert yarns["left front"][3:] == [["MC"], ["A"], ["MC"], ["A"], ["MC"]]
+
+
+def test_the_last_step_of_a_shoulder_comes_a_row_later_like_the_others() -> None:
+    """Three steps of 5 at the beginning of right-side rows: on the other shoulder all three stand on wrong-side rows.
+
+    Worked by hand (common practice: all steps of a shoulder begin at the armhole).
+    """
+    right = (
+        "== right front",
+        "CO 15 sts. Work flat.",
+        "Work 2 rows in stockinette st.",
+        "Next row (RS): Bind off 5 sts, k to end.",
+        "Purl 1 row.",
+        "Next row (RS): Bind off 5 sts, k to end.",
+        "Purl 1 row.",
+        "Bind off.",
+    )
+    assert rows(*right, *LEFT)[3:] == ["RS knit", "WS bind off 5, p10", "RS knit", "WS bind off 5, p5", "RS knit", "WS bind off"]

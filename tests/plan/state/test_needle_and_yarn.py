@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from typing import Any
 
+import pytest
+
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD, project
 
@@ -104,3 +106,20 @@ def test_a_disputed_us_number_asks_for_millimetres() -> None:
     """US 2 is sold as 2.75 and as 3 mm; UK 2 would be 7 mm."""
     told = faults(project("Change to No. 2 needles. Cast on 20 sts.\nKnit 1 row.\nBind off."))
     assert "US 2, which is sold as 2.75 mm or 3 mm" in told
+
+
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [("Knit 2 rounds.", True), ("With MC, knit 2 rounds.", False), ("Break A.\nKnit 2 rounds.", False), ("*K1 A, k1 MC; rep from * to end.", False)],
+)
+def test_the_yarn_of_a_plain_round_behind_one_of_two_yarns_is_told(line: str, told: bool) -> None:
+    """The page says nothing; she would knit on in whichever hangs nearer."""
+    plan = plan_of(project(f"Cast on 24 sts.\nJoin in the round.\n*K2 MC, k2 A; rep from * to end.\n{line}\nWith MC, bind off."))
+    assert any("nothing says in which" in warning.text for warning in plan.warnings) == told
+
+
+def test_the_rounds_of_a_repeat_are_told_of_once() -> None:
+    """A round that was told of where it is written is the same round when it comes again."""
+    rows = "Rnd 1: *K1 MC, k1 A; rep from * to end.\nRnd 2: Knit.\nRep rnds 1-2 5 times.\n"
+    plan = plan_of(project(f"Cast on 24 sts.\nJoin in the round.\n{rows}With MC, bind off."))
+    assert sum("nothing says in which" in warning.text for warning in plan.warnings) == 1

@@ -27,6 +27,8 @@ from stepper.project.reading.unsupported import find_unsupported
         ("Work straight for 5 cm, ending at side edge.", "a row that ends at an edge"),
         ("Repeat from * 3 times more.", "the star of another line"),
         ("Increase to 38 sts, by adding 4sts.", "more stitches without saying how they are made"),
+        ("Work 3 rows in rev st st (k on RS, p on WS).", "a fabric, and in brackets for the rows of another"),
+        ("Work 4 rows in garter st (k 1 row, p 1 row).", "a fabric, and in brackets for the rows of another"),
         ("Work left front to correspond.", "a part that is like another"),
         ("Work even until foot measures 5 cm less than total foot length.", "a length of the wearer"),
     ],
@@ -39,7 +41,7 @@ def test_a_kind_that_is_not_read_is_named_with_what_to_write(line: str, kind: st
     assert found.hint
 
 
-@pytest.mark.parametrize("line", ["K2, p2 to end.", "Work both sides alike.", "Cast on 40 sts.", "*K2, p2; rep from * 3 times more.", "Place these sts on a holder."])
+@pytest.mark.parametrize("line", ["K2, p2 to end.", "Work 3 rows in rev st st (p on RS, k on WS).", "Work 4 rows in garter st (knit every row).", "Work both sides alike.", "Cast on 40 sts.", "*K2, p2; rep from * 3 times more.", "Place these sts on a holder."])
 def test_what_is_read_is_none_of_them(line: str) -> None:
     """Words that only look like one would send her away from a line that can be read."""
     assert find_unsupported(line) is None

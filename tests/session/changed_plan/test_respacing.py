@@ -58,7 +58,7 @@ def test_increases_left_out_are_spread_over_the_rest_in_one_breath() -> None:
         session,
         """
         > respace at stitch 142 with 10 made
-        Eleven left: the next now; then every ninth, nine times; then every eighth, once.
+        Eleven left: the next now; then every ninth, nine times; then one more in eight.
         > where am i
         Yoke, round 2 of 6, Final increase, at stitch 142 of 246. 235 stitches on the needles.
         > undo that

@@ -146,7 +146,7 @@ def test_a_length_where_nothing_is_worked_to_one_is_kept() -> None:
     kept = "Nothing here is worked to a length."
     check(_at(3), f"> measures 12 in\n30.5 cm, noted. {kept}")
     check(_at(3), "> measures zero cm\nA length is more than nothing.")
-    check(_at(8), f"> measures 2 cm\n2 cm, noted. {kept}")
+    check(_at(8), "> measures 2 cm\n2 cm, noted. Too early for a gauge.")
 
 
 def test_a_measurement_belongs_to_the_stretch_it_was_taken_in() -> None:

@@ -26,6 +26,7 @@ from stepper.plan.lines.shaping.likewise import (
     come_closer,
 )
 from stepper.plan.lines.shaping.schedule import occasions
+from stepper.plan.model import runs_written
 from stepper.plan.state.held_below import piece_begun
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.round_sources import TwoReadings
@@ -270,13 +271,25 @@ def _pattern_goes_on(instruction: AtIntervals, template: Template, needles: Need
         own = "right-side rows" if needles.flat else "rounds"
         told = f"the {rows} between go on in pattern, since the shaped one is {done} as its {own} are."
         needles.warn(instruction.place, told)
-    elif not goes_on and before_it in ("pattern", "unknown"):
+    elif not goes_on and (before_it in ("pattern", "unknown") or _lies_on_texture(template, needles)):
         needles.warn(
             instruction.place,
             f'the {rows} between are worked plain, as the shaped one is; write "work in pattern" in that one '
             "if the pattern before goes on.",
         )
     return goes_on
+
+
+def _lies_on_texture(template: Template, needles: Needles) -> bool:
+    """Return whether the shaped round was worked plain right on a texture, and nothing plain stood between.
+
+    Its own stitches then make what lies below look plain, and nothing shows whether the texture ended there.
+    """
+    known, drafts = needles.established, needles.drafts
+    if known is None or not drafts or known.end < len(drafts) - 1 or not _is_like(drafts[-1], template):
+        return False
+    below = [{run.stitch[:1] for run in runs_written(one.phrase)} for one in drafts[known.start : known.end]]
+    return any("p" in codes and ("k" in codes or not needles.flat) for codes in below)
 
 
 def _worked_as_the_pattern(template: Template, needles: Needles) -> str:

@@ -7,14 +7,17 @@ such rounds. Where it does neither, nobody can tell, and the round is refused. S
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template, without_places
 from stepper.plan.lines.own_words import refuse_own_words
+from stepper.plan.lines.rounds import work_template
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import AtIntervals, Leg
+from stepper.project.duration import UntilCount
+from stepper.project.instructions import AtIntervals, Leg, Repeated
+from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Mark, Numbers, Several, Work
 
 ALIKE = "alike "
@@ -43,6 +46,79 @@ def _last(label: str, needles: Needles, *, before: int) -> tuple[int, Template] 
     return None
 
 
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A shaping that the page shows, as it goes on."""
+
+    shaped: Template
+    closer: bool
+    """Whether each such round has a stitch less between its changes than the one before it."""
+    between: tuple[Template, ...]
+    """The rounds between two such rounds."""
+    since: int
+    """How many of those are worked since the last such round."""
+    until: Numbers
+    place: Span
+
+
+def shown_before(repeated: Repeated, needles: Needles) -> Shown | None:
+    """Return the shaping that "continue in this manner until 8 sts rem" goes on with; None if it is none.
+
+    It is where the line does not say which rounds it means, and the last two rounds that shape show what lies
+    between them, or what follows the only one does. Numbered rounds just written out are repeated, unless
+    they bring each such round with a stitch less between its changes.
+    """
+    if repeated.last is not None or repeated.numbers or repeated.label or repeated.pattern or repeated.line:
+        return None
+    lasts, drafts = repeated.duration, needles.drafts
+    if not isinstance(lasts, UntilCount) or needles.counting.lost:
+        return None
+    label = "inc" if lasts.number.of(needles.size) > needles.count else "dec"
+    last = _last(label, needles, before=len(drafts))
+    if last is None or last[1].own is not None:
+        return None
+    at, template = last
+    earlier = _last(label, needles, before=at)
+    closer = earlier is not None and _alike(earlier[1], template)
+    written, end = needles.last.written
+    if written and end == len(drafts) and not closer:
+        return None
+    same = earlier is not None and without_places(earlier[1].elements) == without_places(template.elements)
+    if not closer and (_spread(template) is not None or not (same or at < len(drafts) - 1)):
+        return None
+    first = earlier[0] if earlier is not None and (closer or same) else at
+    rounds = [draft.template for draft in (drafts[first + 1 : at] if first < at else drafts[at + 1 :])]
+    between = tuple(one for one in rounds if one is not None)
+    since = [without_places(draft.template) for draft in drafts[at + 1 :]]
+    if len(between) < len(rounds) or since != [without_places(one) for one in between[: len(since)]]:
+        return None
+    return Shown(template, closer, between, len(since), lasts.number, repeated.place)
+
+
+def work_as_shown(shown: Shown, needles: Needles) -> None:
+    """Work a shaping and the rounds between as the page shows them, until so many stitches are left."""
+    often, word = len(shown.between) + 1, "row" if needles.flat else "round"
+    every = f"one such {word} in every {often} is taken" if often > 1 else f"every {word} is such a {word}"
+    needles.warn(shown.place, f"{every}, as before.")
+    wanted, template, since = shown.until.of(needles.size), shown.shaped, shown.since
+    before, findings = needles.count, len(needles.findings)
+    while before != wanted:
+        following = come_closer(template, needles) if shown.closer else template
+        if following is None:
+            return
+        template = following
+        for one in (*shown.between[since:], template):
+            work_template(one, needles)
+        since, after = 0, needles.count
+        if needles.counting.lost or len(needles.findings) > findings:
+            return
+        if abs(after - wanted) >= abs(before - wanted) or (before - wanted) * (after - wanted) < 0:
+            told = f"the shaping never leaves {wanted} stitches: it goes from {before} to {after} stitches."
+            needles.report(shown.until.place, told)
+            return
+        before = after
+
+
 def carry_on_shaping(
     instruction: AtIntervals, needles: Needles
 ) -> tuple[Template, tuple[Leg, ...], bool] | None:
@@ -66,7 +142,7 @@ def carry_on_shaping(
     earlier = _last(label, needles, before=at)
     if label.startswith(BESIDE):
         return (template, instruction.legs, False) if _is_beside(at, template, instruction, needles) else None
-    closer = _next_closer(template, needles.size) if not label.startswith(ALIKE) else None
+    closer = _next_closer(template, needles.size) if label.startswith((CLOSER, ONWARDS)) else None
     if label.startswith(ALIKE):
         if _spread(template) is None:
             return template, instruction.legs, False

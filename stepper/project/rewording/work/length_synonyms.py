@@ -16,7 +16,7 @@ LENGTHS: tuple[Synonym, ...] = (
     row("s.s.", r"\bs\.\s?s\.", "st st", "Work 6 rows in s.s."),
     row(
         "(",
-        rf"\b({_STOCKINETTE})\s*\((?P<said>(?:(?:k|knit)\s+(?:1|one)\s+row\s*,?\s*(?:p|purl)\s+(?:1|one)\s+row"
+        rf"(?<!rev )(?<!rev\. )(?<!reverse )\b({_STOCKINETTE})\s*\((?P<said>(?:(?:k|knit)\s+(?:1|one)\s+row\s*,?\s*(?:p|purl)\s+(?:1|one)\s+row"
         r"|(?:1|one)\s+row\s+(?:k|knit)\s*,\s*(?:1|one)\s+row\s+(?:p|purl)|(?:k|knit)\s+every\s+(?:rnd|round)"
         r"|(?:k|knit)\s+on\s+(?:the\s+)?rs\s*,\s*(?:p|purl)\s+on\s+(?:the\s+)?ws))\.?\s*\)",
         r"\1",

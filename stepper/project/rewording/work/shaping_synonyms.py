@@ -33,6 +33,12 @@ SHAPING: tuple[Synonym, ...] = (
         r"\1: \3. \2",
         "Next rnd (32 sts): *K3, k2tog; rep from * to end.",
     ),
+    row(
+        "row|rnd|round",
+        rf"^(\s*(?:next\s+(?:\d+\s+)?)?{ROUND}(?:\s+\d+(?:\s*(?:-|–|to|and|,|&)\s*\d+)*)?(?:\s*\(?(?:rs|ws)\)?)?)\s*[(\[]\s*({N}\s+{ROUND})\s*[)\]]\s*:\s*(.*?)\.?\s*$",
+        r"\1: \3. \2",
+        "Rows 1-6 (6 rows): Knit.",
+    ),
     # --- changes spread evenly ---
     row(
         "cent|middle",

@@ -290,6 +290,22 @@ def test_between_rows_that_are_knit_as_the_pattern_is_the_pattern_goes_on(back: 
 
 
 @pytest.mark.parametrize(
+    ("before", "told"),
+    [
+        ("Rnd 1: *K1, p1; rep from * to end.\nRnd 2: *P1, k1; rep from * to end.\nRep rnds 1-2 twice.\n", True),
+        ("*K1, p1; rep from * to end. Work for 6 rounds.\n", True),
+        ("*K1, p1; rep from * to end. Work for 6 rounds.\nKnit 1 round.\n", False),
+        ("Knit 4 rounds.\n", False),
+    ],
+)
+def test_plain_rounds_between_shapings_right_on_a_texture_are_told(before: str, told: bool) -> None:
+    """Whether moss stitch or a rib ended with the first decrease, the page does not say."""
+    shaped = "Dec rnd: K1, ssk, k to last 3 sts, k2tog, k1.\nRep dec rnd every 4th rnd twice more.\nBind off."
+    plan = plan_of(project(f"Cast on 24 sts.\nJoin in the round.\n{before}{shaped}"))
+    assert any("worked plain" in warning.text for warning in plan.warnings) == told
+
+
+@pytest.mark.parametrize(
     ("way", "before", "told"),
     [
         ("Join in the round.", "Purl 4 rounds.", ["purl"] * 3),

@@ -64,3 +64,50 @@ def test_each_size_comes_closer_by_its_own_stitches(size: str, rounds: int) -> N
         "Rnd 3: *K2 (3, 4), k2tog; rep from * to end. 12 (16, 20) sts.\nCont to dec in this way on every alt round until 8 sts rem.\n"
     )
     assert len(plan_of(project(f"{work}Bind off. ", size=size)).rounds) == 1 + 3 + rounds + 1
+
+
+def test_decreasing_in_this_manner_comes_closer_at_the_intervals_shown() -> None:
+    """By hand: k8, k7, then k6 … k1 and k2tog alone, every other round: eight less each time from 80 to 8."""
+    shown = (
+        "Cast on 80 sts.\nJoin in the round.\nNext rnd: *K8, k2tog; rep from * around.\nKnit 1 round.\n"
+        "Next rnd: *K7, k2tog; rep from * around.\nKnit 1 round.\n"
+    )
+    work = f"{shown}Continue decreasing in this manner until 8 sts rem.\n"
+    assert counts(work)[1:] == [72, 72, 64, 64, 56, 56, 48, 48, 40, 40, 32, 32, 24, 24, 16, 16, 8]
+    assert any("one such round in every 2" in one.text for one in plan_of(project(work)).warnings)
+
+
+def test_decreasing_in_this_manner_goes_on_at_the_edges_as_shown() -> None:
+    """By hand: 24 to 22, two rows between, and so every third round to 16."""
+    work = (
+        "Cast on 24 sts.\nJoin in the round.\nKnit 2 rounds.\nNext rnd: K1, ssk, k to last 3 sts, k2tog, k1.\n"
+        "Knit 2 rounds.\nContinue decreasing in this manner until 16 sts rem.\n"
+    )
+    assert counts(work)[2:] == [24, 22, 22, 22, 20, 20, 20, 18, 18, 18, 16]
+
+
+@pytest.mark.parametrize("between", ["", "Knit 1 round.\n"])
+def test_one_spread_round_shows_no_manner(between: str) -> None:
+    """Behind a single "k8, k2tog" nobody can tell whether k7 or k8 comes next."""
+    shown = f"Cast on 80 sts.\nJoin in the round.\nNext rnd: *K8, k2tog; rep from * around.\n{between}"
+    assert "error" in faults(project(f"{shown}Continue decreasing in this manner until 8 sts rem.\n"))
+
+
+def test_the_rounds_between_are_those_shown() -> None:
+    """A crown on the purl side is purled between its decreases; knitted rounds there would be ridges.
+
+    By hand: 24, 21, 18, then p4 and p3 with a purled round before each.
+    """
+    work = (
+        "Cast on 24 sts.\nJoin in the round.\nNext rnd: *P6, p2tog; rep from * around.\nPurl 1 round.\n"
+        "Next rnd: *P5, p2tog; rep from * around.\nPurl 1 round.\nContinue decreasing in this manner until 12 sts rem.\n"
+    )
+    rounds = [each.instruction for each in plan_of(project(work)).rounds]
+    assert rounds[-3:] == ["*p4, p2tog; rep from * to end", "purl", "*p3, p2tog; rep from * to end"]
+
+
+@pytest.mark.parametrize("rem", [10, 61])
+def test_a_count_that_the_manner_does_not_come_to_is_refused(rem: int) -> None:
+    """From 64 it goes by eight: neither 10 nor 61 is among what it leaves."""
+    shown = "Cast on 80 sts.\nJoin in the round.\nNext rnd: *K8, k2tog; rep from * around.\nNext rnd: *K7, k2tog; rep from * around.\n"
+    assert "never leaves" in faults(project(f"{shown}Continue decreasing in this manner until {rem} sts rem.\n"))

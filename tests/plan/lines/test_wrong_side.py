@@ -1,0 +1,48 @@
+"""Shaped rows on the other side than their stitches are for. Source: stockinette is shaped in knit stitches on its right
+side, common practice; the sides counted by hand."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.plan.test_compile import plan_of
+from tests.project.samples import project
+
+SHAPED = "K1, ssk, k to last 3 sts, k2tog, k1."
+START = "Cast on 20 sts. Work flat.\nRow 1 (RS): Knit.\nRow 2: Purl.\n"
+
+
+def told(work: str) -> int:
+    """Count the notes of a row on the other side."""
+    return sum("side of stockinette" in warning.text for warning in plan_of(project(work)).warnings)
+
+
+@pytest.mark.parametrize(
+    ("between", "notes"),
+    [("Work 3 rows even.\n", 1), ("Work 4 rows even.\n", 0)],
+)
+def test_a_knit_shaping_on_the_wrong_side_of_stockinette_is_told(between: str, notes: int) -> None:
+    """All that follows is a row off, ridges and all, and only the stitches show it; it is told once for the part."""
+    rows = f"Row 1: {SHAPED}\nRow 2: Purl.\nRow 3: {SHAPED}\nRow 4: Purl.\nBind off."
+    assert told(f"{START}{between}{rows}") == notes
+
+
+def test_a_repeat_that_ended_a_row_early_is_noticed_behind_the_rows_even() -> None:
+    """A strap grows to 14, a row short of its purl row; four rows on, its decreases would come on the wrong side."""
+    grown = "Row 3: K1, m1l, k to last st, m1r, k1.\nRow 4: Purl.\nRep rows 3 and 4 until there are 26 sts.\n"
+    assert told(f"{START}{grown}Work 4 rows even.\nNext row: {SHAPED}\nBind off.") == 1
+    assert told(f"{START}{grown}Next row (WS): Purl.\nNext row: {SHAPED}\nBind off.") == 0
+
+
+@pytest.mark.parametrize(
+    "row",
+    ["Next row (WS): K1, ssk, k to last 3 sts, k2tog, k1.", "P1, p2tog, p to end.", "Knit 1 row.", "K10, ssk, turn.", "Bind off 4 sts, k to end."],
+)
+def test_a_row_that_is_meant_for_that_side_is_not_told(row: str) -> None:
+    """Its side is named, its stitches are those of the side, or it makes no shaping in knit stitches to the end."""
+    assert told(f"{START}Knit 1 row.\n{row}\nBind off.") == 0
+
+
+def test_garter_stitch_is_shaped_on_either_side() -> None:
+    """It looks alike from both."""
+    assert told(f"Cast on 20 sts. Work flat.\nWork 5 rows in garter st.\nNext row: {SHAPED}\nBind off.") == 0
