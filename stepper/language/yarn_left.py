@@ -9,11 +9,14 @@ from stepper.session.effects import TellLasting
 
 
 def tell_yarn_left(effect: TellLasting, plan: Plan) -> str:
-    """Say whether a yarn lasts, where it would run out, and what to buy by then."""
-    beside = f"With {plural(effect.beside, 'whole skein')} beside it: " if effect.beside else ""
+    """Say whether a yarn lasts, where it would run out, and what to buy by then unless in doubt."""
+    beside = f"with {plural(effect.beside, 'whole skein')} beside it: " if effect.beside else ""
     line = f"{beside}{_lasts(effect, plan)}"
     if effect.doubtful:
-        line = f"{line} I am not sure how to read that weight: weigh all that is left."
+        return (
+            "I am not sure how to read that weight: weigh all that is left before you buy any. "
+            f"As I read it, {line}"
+        )
     return line[:1].upper() + line[1:]
 
 
@@ -23,9 +26,10 @@ def _lasts(effect: TellLasting, plan: Plan) -> str:
         return f"{it} lasts, with about {max(0, round(effect.over_g))} grams over."
     more = plural(effect.buy, "more skein")
     if effect.out is None:
-        soonest = _where(effect.out_soonest, plan)
-        return f"{it} likely lasts, but may run out in {soonest}. {more} would make sure."
-    return f"{it} does not last: it runs out about {_where(effect.out, plan)}. Buy {more}."
+        sure = "" if effect.doubtful else f" {more} would make sure."
+        return f"{it} likely lasts, but may run out in {_where(effect.out_soonest, plan)}.{sure}"
+    needed = "" if effect.doubtful else f" Buy {more}."
+    return f"{it} does not last: it runs out about {_where(effect.out, plan)}.{needed}"
 
 
 def _where(index: int, plan: Plan) -> str:

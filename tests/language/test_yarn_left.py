@@ -41,8 +41,13 @@ def test_it_may_not_last_or_does_not() -> None:
 
 
 def test_a_weight_that_can_be_read_two_ways_is_doubted() -> None:
-    """She is asked for one that cannot."""
-    assert told(doubtful=True).endswith("I am not sure how to read that weight: weigh all that is left.")
+    """She is asked for one that cannot, and sent for no yarn before."""
+    asks = "I am not sure how to read that weight: weigh all that is left before you buy any. As I read it, "
+    assert told(doubtful=True).startswith(f"{asks}it lasts")
+    short = told(doubtful=True, out=210, soonest=200, buy=2)
+    assert short.startswith(f"{asks}it does not last: it runs out about ")
+    assert "skein" not in short
+    assert "skein" not in told(doubtful=True, soonest=200, buy=1)
 
 
 def test_the_yarn_is_named_where_others_were_spoken_of() -> None:

@@ -143,6 +143,8 @@ class _Reading:
     doubtful: bool
     used_g: float | None
     """What was knitted with; None if the file does not say what was bought. Unit: g."""
+    begun_g: float = 0.0
+    """What the skeins should weigh that it was taken from and the ball that was weighed. Unit: g."""
 
 
 def _reading(stock: Stock, grams: float, done: Amount) -> _Reading:
@@ -166,7 +168,9 @@ def _reading(stock: Stock, grams: float, done: Amount) -> _Reading:
     best = min(used, key=lambda beside: (abs(math.log((used[beside] + 1) / (likely + 1))), beside))
     margin = LABEL_OFF * bought_g
     fitting = [beside for beside, value in used.items() if low - margin <= value <= high + margin]
-    return _Reading(beside=best, doubtful=fitting != [best], used_g=used[best])
+    return _Reading(
+        beside=best, doubtful=fitting != [best], used_g=used[best], begun_g=bought_g - best * each
+    )
 
 
 def _corrected(stock: Stock, reading: _Reading, done: Amount) -> tuple[float, float | None]:
@@ -179,7 +183,10 @@ def _corrected(stock: Stock, reading: _Reading, done: Amount) -> tuple[float, fl
     if not reading.used_g or expected_g < 2 * SCALE_G:
         return 1.0, None
     hand = max(done.down.get("hand", 0.0), done.up.get("hand", 0.0)) / done.likely_mm
-    scale = HAND_VARIES + 2 * SCALE_G / expected_g
+    # Early on, skeins a little lighter than their label look like a hand that takes twice the yarn. They are
+    # so all at once, as damp or dry as the room; at most is taken for twice what they usually are.
+    label = LABEL_OFF / 2 * reading.begun_g / expected_g
+    scale = math.hypot(HAND_VARIES + 2 * SCALE_G / expected_g, label)
     by_scale, by_gauge = 1 / scale**2, 1 / max(hand, 0.01) ** 2
     factor = (by_scale * reading.used_g / expected_g + by_gauge) / (by_scale + by_gauge)
     return factor, math.sqrt(1 / (by_scale + by_gauge))
