@@ -163,7 +163,7 @@ _COME_OR_GO = re.compile(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b|\bpick(?:ing)?\s+up\b
 
 _NEARLY = re.compile(
     rf"(?:^|(?<=[:,.)]))\s*(?P<own>[a-z]+)\s+(?P<words>[a-z]+)\s*"
-    rf"(?:,\s*(?:{_NUMBER})\s+(?P<rows>[a-z]+)\s*)?:",
+    rf"(?:,\s*(?:{_NUMBER})\s+(?P<rows>[a-z]+)\s*|,[^:]*)?:",
     re.I,
 )
 _NEARLY_COUNT = re.compile(rf"(?<=[.!])\s+[(\[]?(?:{_NUMBER})\s*(?P<sts>[a-z]+)[)\]]?\s*\.?\s*$", re.I)
@@ -231,6 +231,10 @@ def words_refused(own: OwnRow) -> tuple[int, int, str, str] | None:
     return None
 
 
+_BEGINNINGS: Final = ("until", "for", "cast", "pick", "bind", "hold")
+"""What mostly begins what stands before the colon."""
+
+
 def known_refused(own: OwnRow, problems: tuple[Problem, ...], place: Span) -> tuple[Problem, ...]:
     """Return what is wrong with a line whose stub was not read: what stands before the colon, if that stopped
     it and no word is meant for another.
@@ -244,6 +248,11 @@ def known_refused(own: OwnRow, problems: tuple[Problem, ...], place: Span) -> tu
     meant = any(each.hint.startswith("Did you mean") for each in problems)
     if own.rows or not own.known_at or meant or not stopped:
         return problems
+    first = re.match(r"\s*([a-z]+)", own.stub[own.start + len(_KNIT) :], re.I)
+    slip = near(first[1], _BEGINNINGS) if first is not None and first[1].lower() not in _BEGINNINGS else ()
+    if first is not None and slip:
+        word = replace(place, length=len(first[1]))
+        return (word.problem(f'"{first[1]}" is not understood here.', f'Did you mean "{slip[0][1]}"?'),)
     told = "what comes or goes by these words" if own.moves else "how long the words are worked"
     return (place.problem(f"it is not understood {told}.", _COMES if own.moves else _LASTS),)
 

@@ -286,7 +286,7 @@ def _lies_on_texture(template: Template, needles: Needles) -> bool:
     Its own stitches then make what lies below look plain, and nothing shows whether the texture ended there.
     """
     known, drafts = needles.established, needles.drafts
-    if known is None or not drafts or known.end < len(drafts) - 1 or not _is_like(drafts[-1], template):
+    if not drafts or known.end < len(drafts) - 1 or not _is_like(drafts[-1], template):
         return False
     below = [{run.stitch[:1] for run in runs_written(one.phrase)} for one in drafts[known.start : known.end]]
     return any("p" in codes and ("k" in codes or not needles.flat) for codes in below)
