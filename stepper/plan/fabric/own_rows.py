@@ -65,9 +65,9 @@ def begins_in_own_words(manner: str, place: Span, needles: Needles) -> bool:
 
 def _tell(known: Established, needles: Needles) -> None:
     """Tell once that a fabric in own words goes on beside what is shaped."""
-    if id(known) in needles.caches.fits or needles.line.place is None:
+    if known.hers_told or needles.line.place is None:
         return
-    needles.caches.fits.add(id(known))
+    known.hers_told = True
     needles.warn(
         needles.line.place,
         f"the pattern of line {known.own} goes on here in your own words, row by row: beside what is shaped "

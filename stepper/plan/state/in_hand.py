@@ -217,6 +217,8 @@ class Established:
     """Line of the row in own words that it holds, so that its columns cannot be told; 0 for none."""
     hers: bool = False
     """Whether it goes on in those words row by row, whatever is shaped: all its columns are the knitter's."""
+    hers_told: bool = False
+    """Whether she was told so."""
     plain_since: int = 0
     """Line that shaped the pattern knitting every stitch, so that it cannot be told; 0 for none."""
 
