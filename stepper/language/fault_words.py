@@ -229,14 +229,13 @@ def _respaced(effect: effects.TellRespaced, plan: Plan) -> str:
     """
     if not effect.left:
         return "None left: knit to the end."
-    first, gaps = effect.first + effect.uses, effect.gaps
-    alike = gaps[:1] == (first,)
+    first = effect.first + effect.uses
+    alike = effect.gaps[:1] == (first,)
     said = [] if alike else [f"the next in {words(effect.first)}" if effect.first else "the next now"]
-    stretches = [(gap, len(tuple(same))) for gap, same in groupby((first, *gaps) if alike else gaps)]
+    gaps = (first, *effect.gaps) if alike else effect.gaps
+    stretches = [(gap, len(tuple(same))) for gap, same in groupby(gaps)]
     if len(stretches) > _MOST_STRETCHES:
-        mixed = " and ".join(
-            f"{words(times)} of {words(gap)}" for gap, times in count_gaps((first, *gaps) if alike else gaps)
-        )
+        mixed = " and ".join(f"{words(times)} of {words(gap)}" for gap, times in count_gaps(gaps))
         said.append(f"gaps mixed, {mixed}, as each step says")
     else:
         said += [_gap_words(gap, times, leads=alike and not at) for at, (gap, times) in enumerate(stretches)]

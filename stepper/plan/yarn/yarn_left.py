@@ -94,7 +94,7 @@ def forecast(
         return _ahead(yarn, stock, _with_allowance(amounts), 0, stock.metres, 1.0, None)
     done, ahead = _parted(plan, amounts, weighing)
     reading = _reading(stock, weighing.grams, total(done))
-    factor, off = _corrected(stock, reading, total(done))
+    factor, off = _corrected(stock, reading.used_g, weighing.grams, total(done))
     left_m = stock.skein.metres_in(weighing.grams + reading.beside * stock.skein.grams)
     found = _ahead(yarn, stock, ahead, weighing.index, left_m, factor, off)
     return Forecast(
@@ -143,8 +143,6 @@ class _Reading:
     doubtful: bool
     used_g: float | None
     """What was knitted with; None if the file does not say what was bought. Unit: g."""
-    begun_g: float = 0.0
-    """What the skeins should weigh that it was taken from and the ball that was weighed. Unit: g."""
 
 
 def _reading(stock: Stock, grams: float, done: Amount) -> _Reading:
@@ -168,27 +166,33 @@ def _reading(stock: Stock, grams: float, done: Amount) -> _Reading:
     best = min(used, key=lambda beside: (abs(math.log((used[beside] + 1) / (likely + 1))), beside))
     margin = LABEL_OFF * bought_g
     fitting = [beside for beside, value in used.items() if low - margin <= value <= high + margin]
-    return _Reading(
-        beside=best, doubtful=fitting != [best], used_g=used[best], begun_g=bought_g - best * each
-    )
+    return _Reading(beside=best, doubtful=fitting != [best], used_g=used[best])
 
 
-def _corrected(stock: Stock, reading: _Reading, done: Amount) -> tuple[float, float | None]:
+def _corrected(
+    stock: Stock, used_g: float | None, left_g: float, done: Amount
+) -> tuple[float, float | None]:
     """Join what was used with what was expected.
+
+    Args:
+        stock: The yarn.
+        used_g: What was knitted with; None if it is not known. Unit: g.
+        left_g: What was weighed of the same skeins. Unit: g.
+        done: What was expected to be knitted with.
 
     Returns:
         Factor on the estimate, and how far it may be off, as a share; None if it says nothing.
     """
     expected_g = stock.skein.grams_of(max(0.0, done.likely_mm) / 1000)
-    if not reading.used_g or expected_g < 2 * SCALE_G:
+    if not used_g or expected_g < 2 * SCALE_G:
         return 1.0, None
     hand = max(done.down.get("hand", 0.0), done.up.get("hand", 0.0)) / done.likely_mm
     # Early on, skeins a little lighter than their label look like a hand that takes twice the yarn. They are
     # so all at once, as damp or dry as the room; at most is taken for twice what they usually are.
-    label = LABEL_OFF / 2 * reading.begun_g / expected_g
+    label = LABEL_OFF / 2 * (used_g + left_g) / expected_g
     scale = math.hypot(HAND_VARIES + 2 * SCALE_G / expected_g, label)
     by_scale, by_gauge = 1 / scale**2, 1 / max(hand, 0.01) ** 2
-    factor = (by_scale * reading.used_g / expected_g + by_gauge) / (by_scale + by_gauge)
+    factor = (by_scale * used_g / expected_g + by_gauge) / (by_scale + by_gauge)
     return factor, math.sqrt(1 / (by_scale + by_gauge))
 
 

@@ -2,7 +2,8 @@
 
 Common practice: "every 8th round" works seven plain rounds and then the named one. A named right-side row
 that would fall on the wrong side once is worked one row sooner; one that is asked for every third row, and so
-would at every other time, is refused.
+would at every other time, is refused. It is long because what is worked between shaped rounds, and what is
+told of it, is decided alike for named rounds, edges and what goes on "in this manner".
 """
 
 from __future__ import annotations
