@@ -19,7 +19,10 @@ PRIVATE_FILE: Final = 0o600
 PRIVATE_FOLDER: Final = 0o700
 """Permissions of a private folder."""
 
-_AS_IT_IS: Final = getattr(os, "O_BINARY", 0) | getattr(os, "O_CLOEXEC", 0)
+AS_IT_IS: Final = getattr(os, "O_BINARY", 0) | getattr(os, "O_CLOEXEC", 0)
+"""Opens a file without turning line ends round, and not for child processes."""
+NO_LINK: Final = getattr(os, "O_NOFOLLOW", 0)
+"""Opens no link, where the system can tell."""
 
 
 def open_plain(path: Path) -> BinaryIO:
@@ -28,7 +31,7 @@ def open_plain(path: Path) -> BinaryIO:
     Raises:
         OSError: It cannot be read, or is no plain file; `strerror` is a clause that says so.
     """
-    descriptor = os.open(path, os.O_RDONLY | _AS_IT_IS | getattr(os, "O_NONBLOCK", 0))
+    descriptor = os.open(path, os.O_RDONLY | AS_IT_IS | getattr(os, "O_NONBLOCK", 0))
     try:
         mode = os.fstat(descriptor).st_mode
         if stat.S_ISDIR(mode):
@@ -64,7 +67,19 @@ def create_private(path: Path) -> BinaryIO:
     Raises:
         OSError: It cannot be created; above all, because there is one.
     """
-    return os.fdopen(os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL | _AS_IT_IS, PRIVATE_FILE), "wb")
+    return os.fdopen(os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL | AS_IT_IS, PRIVATE_FILE), "wb")
+
+
+def write_new_private(path: Path, content: bytes) -> None:
+    """Write a private file that is not there yet, and return once it is on the disk.
+
+    Raises:
+        OSError: It cannot be created or written; above all, because there is one.
+    """
+    with create_private(path) as file:
+        file.write(content)
+        file.flush()
+        os.fsync(file.fileno())
 
 
 def write_private(path: Path, content: bytes) -> None:

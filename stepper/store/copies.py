@@ -18,7 +18,7 @@ from hashlib import blake2b
 from pathlib import Path
 from typing import Final
 
-from stepper.files import PRIVATE_FILE, create_private, make_private_folder
+from stepper.files import AS_IT_IS, NO_LINK, PRIVATE_FILE, make_private_folder, write_new_private
 from stepper.store.database import connect
 from stepper.store.location import SUFFIX, copies_folder
 from stepper.store.records import Newest
@@ -86,7 +86,7 @@ class Copies:
         with suppress(OSError):
             if self._mark is None:
                 make_private_folder(self.folder)
-                flags = os.O_WRONLY | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0) | getattr(os, "O_BINARY", 0)
+                flags = os.O_WRONLY | os.O_CREAT | NO_LINK | AS_IT_IS
                 self._mark = os.open(self.folder / _MARK, flags, PRIVATE_FILE)
             os.lseek(self._mark, 0, os.SEEK_SET)
             os.write(self._mark, text)
@@ -101,7 +101,7 @@ class Copies:
             OSError: It cannot be done.
             sqlite3.Error: The same, said by SQLite.
         """
-        if newest.seq == 0 or self.reach(newest.journal) == newest.seq:
+        if self.reach(newest.journal) == newest.seq:
             return
         self.close()  # the folder may have been replaced by now, and the mark with it
         make_private_folder(self.folder)
@@ -110,10 +110,7 @@ class Copies:
         try:
             with closing(connect(self._journal, mode="ro")) as source:
                 image = _backed_up(source)
-            with create_private(unfinished) as file:
-                file.write(image)
-                file.flush()
-                os.fsync(file.fileno())
+            write_new_private(unfinished, image)
             name = f"{self._journal.stem}-{datetime.now():%Y-%m-%d-%H%M%S}-entry-{newest.seq:05d}"
             unfinished.replace(self.folder / f"{name}-{newest.journal[:_NAME_LETTERS]}{SUFFIX}")
         finally:

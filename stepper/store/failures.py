@@ -51,7 +51,7 @@ _BY_SQLITE_CODE: Final[Mapping[int, str]] = MappingProxyType(
         sqlite3.SQLITE_NOMEM: _DISK,
     }
 )
-_BY_ERRNO: Final[Mapping[int, str]] = MappingProxyType(
+_BY_ERRNO: Final[Mapping[int | None, str]] = MappingProxyType(
     {
         errno.ENOSPC: _FULL,
         errno.EDQUOT: _FULL,
@@ -72,6 +72,11 @@ class DamagedError(SurroundingsError):
     """A journal is no longer whole."""
 
 
+_KINDS: Final[Mapping[int, type[SurroundingsError]]] = MappingProxyType(
+    {sqlite3.SQLITE_CORRUPT: DamagedError, sqlite3.SQLITE_NOTADB: NotAJournalError}
+)
+
+
 @contextmanager
 def explain_failures(path: Path) -> Generator[None]:
     """Turn whatever the surroundings refuse in this block into a sentence about `path`.
@@ -85,12 +90,15 @@ def explain_failures(path: Path) -> Generator[None]:
     try:
         yield
     except sqlite3.Error as error:
-        sentence = _sentence(path, error)
-        if sentence is None:
+        # It has no code where Python itself complains of misuse. The low byte is the kind; the rest says more
+        # than a knitter wants to know.
+        code = getattr(error, "sqlite_errorcode", sqlite3.SQLITE_MISUSE) & 0xFF
+        if code not in _BY_SQLITE_CODE:
             raise
-        raise _kind(error)(sentence) from error
+        kind = _KINDS.get(code, SurroundingsError)
+        raise kind(_BY_SQLITE_CODE[code].format(path=path, detail=error.sqlite_errorname)) from error
     except OSError as error:
-        template = _BY_ERRNO.get(error.errno or 0, _DISK)
+        template = _BY_ERRNO.get(error.errno, _DISK)
         raise SurroundingsError(template.format(path=path, detail=error.strerror)) from error
 
 
@@ -129,21 +137,3 @@ def in_use_error(path: Path) -> SurroundingsError:
 def damaged_error(path: Path) -> DamagedError:
     """Return the error for a journal that is no longer whole."""
     return DamagedError(_DAMAGED.format(path=path))
-
-
-def _kind(error: sqlite3.Error) -> type[SurroundingsError]:
-    """Return the kind of error that stands for one from SQLite."""
-    code = getattr(error, "sqlite_errorcode", 0) & 0xFF
-    if code == sqlite3.SQLITE_CORRUPT:
-        return DamagedError
-    return NotAJournalError if code == sqlite3.SQLITE_NOTADB else SurroundingsError
-
-
-def _sentence(path: Path, error: sqlite3.Error) -> str | None:
-    """Return the sentence for an error from SQLite, or None where the fault is ours."""
-    code = getattr(error, "sqlite_errorcode", None)  # absent where Python itself complains of misuse
-    if code is None:
-        return None
-    # The low byte is the kind; the rest says more than a knitter wants to know.
-    template = _BY_SQLITE_CODE.get(code & 0xFF)
-    return None if template is None else template.format(path=path, detail=error.sqlite_errorname)

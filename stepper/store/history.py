@@ -111,7 +111,8 @@ def digest_at(connection: sqlite3.Connection, journal: str, seq: int) -> bytes:
     row = connection.execute("SELECT digest FROM entry WHERE seq = ?", (seq,)).fetchone()
     if row is None:
         raise BrokenHistoryError(f"entry {seq} is gone")
-    return bytes(row[0])
+    (digest,) = row
+    return bytes(digest)
 
 
 def check_history(connection: sqlite3.Connection, newest_only: int = CHECKED_AT_OPENING) -> Newest:

@@ -52,10 +52,9 @@ def read_image(path: Path) -> bytes:
                 return _serialized(connection)
         except (sqlite3.Error, UnicodeDecodeError) as error:
             code = getattr(error, "sqlite_errorcode", sqlite3.SQLITE_CORRUPT) & 0xFF
-            if code in (sqlite3.SQLITE_READONLY, sqlite3.SQLITE_CANTOPEN):
-                return _worked_in(path, log_paths(path))  # a killed session's half-done commit lies beside it
             if code not in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
-                return path.read_bytes()  # SQLite cannot read it: return as much as there is
+                # A killed session's half-done commit lies beside it, or SQLite cannot read it at all.
+                return _worked_in(path, log_paths(path))
             if time.monotonic() > waiting_ends:
                 raise
         # A commit lasts a millisecond. SQLite's own waiting grows to 100 ms at a time, which may miss every
@@ -127,7 +126,7 @@ def _asks_for_wal(path: Path) -> bool:
 
 
 def _worked_in(path: Path, beside: Sequence[Path]) -> bytes:
-    """Copy a journal and what lies beside it to another place, and let SQLite merge the two there."""
+    """Copy a journal and what lies beside it to another place, and let SQLite merge the two if it can."""
     with tempfile.TemporaryDirectory(ignore_cleanup_errors=True) as folder:
         copy = Path(folder) / path.name
         shutil.copyfile(path, copy)

@@ -11,7 +11,7 @@ import sqlite3
 from collections.abc import Sequence
 from contextlib import suppress
 from pathlib import Path
-from typing import Final, Self
+from typing import Self
 
 from stepper.errors import SurroundingsError
 from stepper.store.copies import COPY_EVERY, Copies
@@ -25,13 +25,11 @@ from stepper.store.new_files import put_in_place
 from stepper.store.opening import OpenedJournal, open_existing, open_for_session
 from stepper.store.reader import JournalReader, open_reader
 from stepper.store.records import JournalEntry, Newest, check_moment
-from stepper.store.recovery import RecentRows, Signature, put_back_image, save_elsewhere, signature
+from stepper.store.recovery import RecentRows, put_back_image, save_elsewhere, signature
 
 SNAPSHOTS_KEPT = 2
 """Number of snapshots left after a new one: that one, and one more in case the newest turns out to be
 unreadable."""
-
-_UNKNOWN: Final[Signature] = (-1, -1, -1, -1)
 
 
 class Journal(JournalReader):
@@ -222,13 +220,13 @@ class Journal(JournalReader):
     def _look_after_the_file(self) -> None:
         """Make sure that the journal is still the file the last commit left; otherwise put it back."""
         now = signature(self._path)
-        if now == self._signature:
+        if now and now == self._signature:
             return
-        was, self._signature = self._signature, _UNKNOWN
+        was, self._signature = self._signature, ()
         image = self._own_image()
         if not self._path.parent.is_dir():
             raise save_elsewhere(self._path, image)
-        if now is not None and was is not None and now[:2] == was[:2]:
+        if now and now[:2] == was[:2]:
             self._connection.close()
             if self._is_as_it_was():
                 return

@@ -17,12 +17,13 @@ import os
 import stat
 import sys
 import weakref
-from contextlib import suppress
+from contextlib import ExitStack, suppress
 from datetime import datetime
 from pathlib import Path
 from typing import Final
 
 from stepper.errors import SurroundingsError
+from stepper.files import NO_LINK
 from stepper.store.failures import explain_failures
 from stepper.store.location import lock_path
 
@@ -76,8 +77,7 @@ class GarmentLock:
         now = datetime.now().astimezone()
         note = json.dumps({"process": os.getpid(), "since": now.isoformat(timespec="seconds")})
         with suppress(OSError):  # the note is a courtesy; the journal reports a full disk
-            os.ftruncate(descriptor, 0)
-            os.write(descriptor, note.encode())
+            os.ftruncate(descriptor, os.write(descriptor, note.encode()))
         if hasattr(os, "register_at_fork"):
             # A forked child shares the open file, and would keep the lock alive beyond a killed session.
             own = weakref.ref(self)
@@ -118,25 +118,22 @@ def _open_locked(path: Path) -> int | None:
         if path.is_symlink():  # for systems without O_NOFOLLOW
             raise _no_lock(path)
         try:
-            descriptor = os.open(path, os.O_RDWR | os.O_CREAT | getattr(os, "O_NOFOLLOW", 0), 0o644)
+            descriptor = os.open(path, os.O_RDWR | os.O_CREAT | NO_LINK, 0o644)
         except OSError as error:
             if error.errno == errno.ELOOP:
                 raise _no_lock(path) from error
             raise
-        try:
+        with ExitStack() as if_not_kept:
+            if_not_kept.callback(os.close, descriptor)
             found = os.fstat(descriptor)
             if not stat.S_ISREG(found.st_mode) or found.st_nlink > 1:
                 raise _no_lock(path)
             if not _try_lock(descriptor):
-                os.close(descriptor)
                 return None
             if _is_still(path, descriptor):
+                if_not_kept.pop_all()
                 return descriptor
-        except BaseException:
-            os.close(descriptor)
-            raise
         # The holder deleted the file between our opening and our locking it: what we locked has no name.
-        os.close(descriptor)
 
 
 def _no_lock(path: Path) -> SurroundingsError:

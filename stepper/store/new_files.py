@@ -8,7 +8,7 @@ from contextlib import closing, suppress
 from pathlib import Path
 
 from stepper.errors import SurroundingsError
-from stepper.files import create_private
+from stepper.files import create_private, write_new_private
 from stepper.store.database import connect
 from stepper.store.history import write_newest
 from stepper.store.images import is_empty
@@ -33,10 +33,7 @@ def put_in_place(path: Path, image: bytes, word: str) -> Path | None:
     """
     unfinished = unfinished_path(path)
     unfinished.unlink(missing_ok=True)
-    with create_private(unfinished) as file:
-        file.write(image)
-        file.flush()
-        os.fsync(file.fileno())
+    write_new_private(unfinished, image)
     for log in log_paths(path):  # belongs to the old file, and would be worked into the new one
         if is_empty(log):
             log.unlink(missing_ok=True)

@@ -84,7 +84,7 @@ def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) ->
         aside = put_in_place(path, salvaged.image, "damaged")
         connection, newest = open_existing(path, title, migrations)
         return OpenedJournal(connection=connection, newest=newest, remark=_was_damaged(path, salvaged, aside))
-    salvaged = _what_goes_on(path, copies, connection, newest, title, migrations)
+    salvaged = _what_goes_on(path, copies, newest, title, migrations)
     if salvaged is not None:
         connection.close()
         aside = put_in_place(path, salvaged.image, "earlier")
@@ -121,7 +121,7 @@ def open_for_reading(path: Path) -> OpenedJournal:
         remark = f"{path.name} is damaged; this is what can be read of it and its copies{_lacking(salvaged)}."
         return _opened_in_memory(path, salvaged, remark)
     newest = read_newest(connection)
-    salvaged = _what_goes_on(path, copies, connection, newest, "", MIGRATIONS)
+    salvaged = _what_goes_on(path, copies, newest, "", MIGRATIONS)
     if salvaged is not None:
         connection.close()
         return _opened_in_memory(
@@ -203,7 +203,6 @@ def _from_the_damaged(
 def _what_goes_on(
     path: Path,
     copies: Copies,
-    connection: sqlite3.Connection,
     newest: Newest,
     title: str,
     migrations: Sequence[Migration],
@@ -213,9 +212,7 @@ def _what_goes_on(
     known = mark.seq if mark is not None and mark.journal == newest.journal else copies.reach(newest.journal)
     if known <= newest.seq:
         return None
-    findings = _noted(copies)
-    findings.look_through(path, connection.serialize())
-    found = salvage(path, findings, copies.listed(), title, continues=newest, migrations=migrations)
+    found = salvage(path, _noted(copies), copies.listed(), title, continues=newest, migrations=migrations)
     return found if found is not None and found.newest.seq > newest.seq else None
 
 

@@ -60,8 +60,8 @@ class JournalReader:
     def title(self) -> str:
         """The garment's title, as it was when a session last opened the journal."""
         with explain_failures(self._path):
-            row = self._connection.execute("SELECT title FROM garment").fetchone()
-        return str(row[0])
+            (title,) = self._connection.execute("SELECT title FROM garment").fetchone()
+        return str(title)
 
     def entries(self, after: int = 0) -> Iterator[StoredEntry]:
         """Yield the entries in the order they were kept.
@@ -103,7 +103,8 @@ class JournalReader:
     def count(self) -> int:
         """Return how many entries there are, which is also the place of the newest. Range: 0 and up."""
         with explain_failures(self._path):
-            return int(self._connection.execute("SELECT coalesce(max(seq), 0) FROM entry").fetchone()[0])
+            (newest,) = self._connection.execute("SELECT coalesce(max(seq), 0) FROM entry").fetchone()
+        return int(newest)
 
     def plan_versions(self) -> tuple[PlanVersion, ...]:
         """Return every project text under which the garment was knitted, oldest first."""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import tempfile
 from collections.abc import Sequence
 from contextlib import closing, suppress
@@ -10,7 +9,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from stepper.errors import SurroundingsError
-from stepper.files import create_private
+from stepper.files import write_new_private
 from stepper.store.copies import Copies
 from stepper.store.examination import examine
 from stepper.store.failures import damaged_error
@@ -21,8 +20,8 @@ from stepper.store.migrations import Migration
 from stepper.store.records import Newest
 from stepper.store.salvage import ReadableRows, salvage
 
-Signature = tuple[int, int, int, int]
-"""What identifies a file: drive, number, length, and time of the last change."""
+Signature = tuple[int, ...]
+"""What identifies a file: drive, number, length, and time of the last change; empty if there is none."""
 
 
 @dataclass(slots=True)
@@ -33,12 +32,12 @@ class RecentRows:
     plans: list[PlanRow] = field(default_factory=list)
 
 
-def signature(path: Path) -> Signature | None:
-    """Return what identifies the file of this name; None if there is none."""
+def signature(path: Path) -> Signature:
+    """Return what identifies the file of this name."""
     try:
         found = path.stat()
     except OSError:
-        return None
+        return ()
     return found.st_dev, found.st_ino, found.st_size, found.st_mtime_ns
 
 
@@ -88,10 +87,8 @@ def save_elsewhere(path: Path, image: bytes) -> SurroundingsError:
     """
     for folder in (Path.home(), Path(tempfile.gettempdir())) if image else ():
         place = free_name(folder / path.name, "saved")
-        with suppress(OSError), create_private(place) as file:
-            file.write(image)
-            file.flush()
-            os.fsync(file.fileno())
+        with suppress(OSError):
+            write_new_private(place, image)
             return SurroundingsError(
                 f"The folder of {path} is gone; what was kept lies in {place}: "
                 f"put the folder back and that file into it as {path.name}."

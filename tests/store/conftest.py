@@ -13,6 +13,7 @@ import pytest
 
 import stepper
 from stepper.store.records import JournalEntry
+from tests.store.damages import Original, original
 
 AT = "2025-03-03T20:15:00+01:00"
 
@@ -21,6 +22,12 @@ AT = "2025-03-03T20:15:00+01:00"
 def path(tmp_path: Path) -> Path:
     """The place of a journal that does not exist yet."""
     return tmp_path / "switchback.journal"
+
+
+@pytest.fixture(scope="session")
+def whole(tmp_path_factory: pytest.TempPathFactory) -> Original:
+    """A journal of two sittings with its copies, which is only read."""
+    return original(tmp_path_factory.mktemp("whole"))
 
 
 @pytest.fixture

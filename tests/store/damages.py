@@ -83,6 +83,7 @@ def _half_a_commit(folder: Path) -> None:
     connection.execute("PRAGMA cache_size = 2")
     connection.execute("BEGIN IMMEDIATE")
     connection.execute("DELETE FROM snapshot")
+    connection.execute("UPDATE newest SET seq = seq + 37")
     connection.execute("INSERT INTO garment (id, title) SELECT 2, 'x' WHERE 0")
     for n in range(ENTRIES + 3, ENTRIES + 40):
         connection.execute("INSERT INTO entry VALUES (?, ?, 'k', 1, ?, x'00')", (n, AT, json.dumps("z" * 3000)))

@@ -57,6 +57,20 @@ def test_a_killed_sittings_entries_are_copied_when_the_next_begins(path: Path, e
         assert [each.stem.split("-")[-2] for each in Copies(path).listed()] == ["00005"]
 
 
+def test_an_evening_is_copied_every_250_entries() -> None:
+    """As the handbook of the journal promises: 250 cues are about an hour's, at one in fifteen seconds."""
+    assert COPY_EVERY == 250
+
+
+def test_a_journal_only_looked_into_is_not_copied_again(path: Path, entry: MakeEntry) -> None:
+    """Her newest copies are of different evenings and not three times the same."""
+    knit(path, entry, 1, 5)
+    (copy,) = Copies(path).listed()
+    before = copy.stat()
+    knit(path, entry, 6, 5)
+    assert [(each, each.stat()) for each in Copies(path).listed()] == [(copy, before)]
+
+
 def test_the_newest_and_the_last_of_some_days_are_kept(tmp_path: Path) -> None:
     """Many short sittings in a day must not push out the evenings before."""
     names = [
@@ -94,6 +108,7 @@ def test_the_name_of_a_copy_ends_in_how_many_entries_it_has_and_eight_letters_of
     mark = Copies(path).mark()
     assert mark is not None
     assert copy.stem.rsplit("-", 3)[1:] == ["entry", "00003", mark.journal[:8]]
+    assert len(bytes.fromhex(mark.journal)) == 16  # as long as a UUID (RFC 9562), and for the same reason
 
 
 def test_where_there_is_no_copy_none_reaches_any_entry(path: Path) -> None:

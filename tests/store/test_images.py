@@ -4,6 +4,7 @@ import shutil
 import sqlite3
 import subprocess
 from collections.abc import Callable
+from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -14,7 +15,7 @@ from stepper.store.images import is_empty, open_image, read_alone, read_image, r
 from stepper.store.journal import Journal
 from stepper.store.location import log_paths
 from stepper.store.records import JournalEntry
-from tests.store.damages import original
+from tests.store.damages import Original
 from tests.store.disk import KILLED_WITH_A_LOG, listing, saved_journal
 
 MakeEntry = Callable[[int], JournalEntry]
@@ -56,18 +57,18 @@ def test_a_log_is_read_and_left_alone(path: Path, start_child: StartChild) -> No
     assert listing(path.parent) == before
 
 
-def test_half_a_commit_is_taken_back_in_the_image_alone(tmp_path: Path) -> None:
+def test_half_a_commit_is_taken_back_in_the_image_alone(whole: Original, tmp_path: Path) -> None:
     """What a kill in the middle of a commit leaves is read as it was before it, and the file not touched."""
-    whole = original(tmp_path)
-    path = tmp_path / "look" / "cuff.journal"
-    path.parent.mkdir()
-    shutil.copy(tmp_path / "half", path)
-    shutil.copy(tmp_path / "half-journal", log_paths(path)[1])
+    path = tmp_path / "cuff.journal"
+    shutil.copy(whole.folder / "half", path)
+    shutil.copy(whole.folder / "half-journal", log_paths(path)[1])
     before = listing(path.parent)
     connection = open_image(path, read_image(path))
     examine(connection, path)
 
     assert connection.execute("SELECT count(*) FROM entry").fetchone() == (len(whole.bodies),)
+    with closing(open_image(path, read_alone(path))) as alone, pytest.raises(SurroundingsError):
+        examine(alone, path)  # it was in the middle of a commit indeed
     assert listing(path.parent) == before
     assert read_alone(path) == before["cuff.journal"]
 

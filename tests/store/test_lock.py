@@ -116,6 +116,25 @@ def test_a_forked_helper_does_not_keep_a_killed_sessions_lock(path: Path, start_
         os.kill(helper, signal.SIGKILL)
 
 
+def test_a_forked_helper_gives_up_its_share_of_the_lock_and_no_more(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """What it does when it is forked, done here: its open file is closed, the lock file stays, and a lock given back
+    before is no concern of it."""
+    at_fork: list[Callable[[], None]] = []
+    monkeypatch.setattr(os, "register_at_fork", lambda *, after_in_child: at_fork.append(after_in_child), raising=False)
+    lock, given_back = GarmentLock(path), GarmentLock(path.with_name("other.journal"))
+    given_back.release()
+    for forget in at_fork:
+        forget()
+        forget()
+    GarmentLock(path).release()  # here nobody else shared the file
+    lock_path(path).write_text("another's")
+    lock.release()
+    assert lock_path(path).read_text() == "another's"
+    del lock, given_back
+    for forget in at_fork:
+        forget()
+
+
 def test_a_released_lock_can_be_taken_again_and_leaves_no_file(path: Path) -> None:
     """Closing a session must free the garment and tidy up."""
     lock = GarmentLock(path)

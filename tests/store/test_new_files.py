@@ -92,6 +92,23 @@ def test_on_a_disk_without_hard_links_what_bore_the_name_is_kept_too(path: Path,
     assert (path.read_bytes(), aside.read_bytes()) == (b"journal", b"something")
 
 
+def test_there_is_no_moment_without_a_journal(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A kill between the setting aside and the putting back would leave nothing under her journal's name."""
+    there: list[bool] = []
+    rename = Path.replace
+
+    def watched(source: Path, target: Path) -> Path:
+        done = rename(source, target)
+        there.append(path.exists())
+        return done
+
+    path.write_bytes(b"something")
+    log_paths(path)[1].write_bytes(b"beside it")
+    monkeypatch.setattr(Path, "replace", watched)
+    put_in_place(path, b"journal", "damaged")
+    assert there == [True, True]
+
+
 def test_while_it_is_made_a_journal_is_one_file(path: Path) -> None:
     """A kill in the middle leaves one file that is thrown away, and no log that a later one would be worked in with."""
     seen: list[list[str]] = []

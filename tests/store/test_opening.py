@@ -20,17 +20,11 @@ from stepper.store.location import copies_folder, log_paths
 from stepper.store.opening import open_for_reading
 from stepper.store.reader import open_reader
 from stepper.store.records import JournalEntry
-from tests.store.damages import Original, original, tried
+from tests.store.damages import Original, tried
 from tests.store.disk import KILLED_WITH_A_LOG, is_plain, listing, saved_journal
 
 MakeEntry = Callable[[int], JournalEntry]
 StartChild = Callable[..., "subprocess.Popen[str]"]
-
-
-@pytest.fixture(scope="module")
-def whole(tmp_path_factory: pytest.TempPathFactory) -> Original:
-    """A journal of two sittings with its copies."""
-    return original(tmp_path_factory.mktemp("whole"))
 
 
 @pytest.fixture
@@ -158,6 +152,40 @@ def test_an_earlier_journal_put_in_its_place_is_noticed(path: Path, entry: MakeE
     assert [each.read_bytes() for each in path.parent.glob("*-earlier-*")] == [earlier]
 
 
+def test_copies_that_she_gave_names_of_her_own_are_looked_into_too(path: Path, entry: MakeEntry) -> None:
+    """The mark knows how far the journal went, and what a file holds is not in its name."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1)])
+    earlier = path.read_bytes()
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(2)])
+    for number, each in enumerate(Copies(path).listed()):
+        each.rename(each.with_name(f"yoke done {number}.journal"))
+    path.write_bytes(earlier)
+    with Journal.open(path, title="A") as journal:
+        assert journal.count() == 2
+        assert "was an earlier one and was put back with 2 entries" in journal.take_remarks()[0]
+
+
+def test_the_last_evening_of_a_garment_begun_before_is_found_among_its_copies(path: Path, entry: MakeEntry) -> None:
+    """Begun anew and regretted: an old file of the first knitting is put back, and what was kept after it is still there,
+    though the newest mark speaks of the second."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1), entry(2)])
+    earlier = path.read_bytes()
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(3)])
+    aside = copies_folder(path).rename(path.with_name("aside"))
+    path.unlink()
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(9)])
+    for each in aside.glob("*.journal"):
+        each.rename(copies_folder(path) / each.name)
+    path.write_bytes(earlier)
+    with Journal.open(path, title="A") as journal:
+        assert [each.body for each in journal.entries()] == [entry(n).body for n in (1, 2, 3)]
+
+
 @pytest.mark.parametrize(
     ("lost", "words"), [(1, "1 entry kept after it is missing"), (3, "3 entries kept after it are missing")]
 )
@@ -212,6 +240,7 @@ def test_a_rollback_journal_left_by_the_very_first_start_is_no_dead_end(path: Pa
     """The first form could leave half a change of its mode beside a new journal; it must just open."""
     saved_journal(path)
     connection = connect(path)
+    (title,) = connection.execute("SELECT title FROM garment").fetchone()
     connection.execute("PRAGMA journal_mode = DELETE").fetchone()
     connection.execute("BEGIN IMMEDIATE")
     connection.execute("UPDATE garment SET title = 'x'")
@@ -225,7 +254,7 @@ def test_a_rollback_journal_left_by_the_very_first_start_is_no_dead_end(path: Pa
     assert beside
 
     with open_reader(path) as reader:
-        assert reader.count() == 3
+        assert (reader.count(), reader.title) == (3, title)
     with Journal.open(path, title="Switchback") as journal:
         assert journal.count() == 3
         assert journal.take_remarks() == ()

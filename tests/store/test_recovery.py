@@ -11,11 +11,13 @@ import sys
 from collections.abc import Callable, Iterator
 from contextlib import closing
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from stepper.errors import SurroundingsError
 from stepper.store.copies import Copies
+from stepper.store.history import add_rows
 from stepper.store.images import is_empty
 from stepper.store.journal import Journal
 from stepper.store.location import copies_folder, lock_path, log_paths
@@ -140,6 +142,58 @@ def test_the_journal_and_its_copies_deleted_while_she_knits(sitting: Journal, en
     goes_on(sitting, entry)
 
 
+def test_what_is_left_in_the_file_itself_is_read_where_its_copies_are_gone(
+    sitting: Journal, entry: MakeEntry, tmp_path: Path
+) -> None:
+    """The evening before stands nowhere else then: a row changed by another program must not cost all the others."""
+    other = tmp_path / "other"
+    shutil.copy(sitting.path, other)
+    with closing(sqlite3.connect(other, isolation_level=None)) as connection:
+        connection.execute("UPDATE newest SET seq = 9")
+    shutil.rmtree(copies_folder(sitting.path))
+    sitting.path.write_bytes(other.read_bytes())
+    assert "with all its 13 entries" in goes_on(sitting, entry)
+
+
+def test_an_equal_file_that_another_program_put_there_and_holds_is_put_aside(sitting: Journal, entry: MakeEntry) -> None:
+    """A synchronising program is not done with what it wrote: she need not wait for it, nor does it write into hers."""
+    theirs = sitting.path.with_name("theirs")
+    shutil.copy(sitting.path, theirs)
+    theirs.replace(sitting.path)
+    with closing(sqlite3.connect(sitting.path, isolation_level=None)) as holder:
+        holder.execute("BEGIN EXCLUSIVE")
+        assert "what lay there is kept as" in goes_on(sitting, entry)
+
+
+def test_a_journal_deleted_in_the_middle_of_a_commit_is_missed_at_the_next(
+    sitting: Journal, entry: MakeEntry, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """That commit went into a file without a name; nothing more may follow it there."""
+
+    def add_and_lose(*given: Any, **named: Any) -> Newest:
+        after = add_rows(*given, **named)
+        sitting.path.unlink()
+        return after
+
+    monkeypatch.setattr("stepper.store.journal.add_rows", add_and_lose)
+    sitting.append([entry(14)])
+    monkeypatch.undo()
+    assert sitting.append([entry(15)]) == (15,)
+    assert "was deleted or moved" in sitting.take_remarks()[0]
+    with Journal.read_only(sitting.path) as reader:
+        assert reader.count() == 15
+
+
+def test_a_journal_closed_already_is_left_to_who_has_it_now(sitting: Journal, entry: MakeEntry) -> None:
+    """Closed twice, as where a window is shut behind a good night, it must not touch what the next sitting keeps."""
+    sitting.close()
+    with Journal.open(sitting.path, title="A") as next_one:
+        next_one.append([entry(14)])
+    before = listing(sitting.path.parent)
+    sitting.close()
+    assert listing(sitting.path.parent) == before
+
+
 def test_a_journal_only_touched_is_not_spoken_of(sitting: Journal, entry: MakeEntry) -> None:
     """A new time alone, as a backup leaves it, is no damage and must not be reported as one."""
     os.utime(sitting.path)
@@ -203,6 +257,8 @@ def test_a_folder_that_is_gone_is_said_with_where_the_knitting_is_now(
     (saved,) = home.iterdir()
     assert str(saved) in str(refused.value)
     assert "\n" not in str(refused.value)
+    with Journal.read_only(saved) as alone:
+        assert [each.body for each in alone.entries()] == [entry(n).body for n in (1, 2)]
     folder.mkdir()
     shutil.copy(saved, path)
     journal.close()
@@ -270,14 +326,14 @@ def test_a_copy_made_in_the_middle_of_a_commit_is_never_another_state(
     assert torn < 25
 
 
-def test_a_signature_is_none_without_a_file(path: Path) -> None:
+def test_a_signature_is_empty_without_a_file(path: Path) -> None:
     """What is not there is told apart from what is."""
-    assert signature(path) is None
+    assert signature(path) == ()
     path.write_bytes(b"x")
     first = signature(path)
+    assert first
     os.utime(path, ns=(1, 1))
 
-    assert first is not None
     assert signature(path) != first
 
 

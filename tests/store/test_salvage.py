@@ -10,14 +10,8 @@ from stepper.store.history import read_newest
 from stepper.store.images import open_image
 from stepper.store.records import Newest
 from stepper.store.salvage import ReadableRows, SalvagedJournal, salvage
-from tests.store.damages import ENTRIES, Original, original
+from tests.store.damages import ENTRIES, Original
 from tests.store.disk import saved_journal
-
-
-@pytest.fixture(scope="module")
-def whole(tmp_path_factory: pytest.TempPathFactory) -> Original:
-    """A journal of two sittings with its copies."""
-    return original(tmp_path_factory.mktemp("whole"))
 
 
 def bodies(whole: Original, salvaged: SalvagedJournal | None) -> tuple[str, ...]:

@@ -83,7 +83,7 @@ def test_a_journal_is_recognised_by_its_header(path: Path) -> None:
     """The mark must stand where the file format has it (SQLite file format, offset 68, big-endian)."""
     Journal.open(path, title="A").close()
 
-    assert path.read_bytes()[68:72] == APPLICATION_ID.to_bytes(4, "big")
+    assert path.read_bytes()[68:72] == APPLICATION_ID.to_bytes(4, "big") == SAVED.read_bytes()[68:72]
 
 
 def test_the_first_version_is_what_was_given_out(path: Path) -> None:
