@@ -21,7 +21,7 @@ from stepper.plan.alter_stitches import (
 )
 from stepper.project.alterations import meets
 from stepper.project.duration import Rounds, UntilLength
-from stepper.project.instructions import Evenly, Line, Sentence, WorkRounds
+from stepper.project.instructions import AtIntervals, EdgeShaping, Evenly, Line, Sentence, WorkRounds
 from stepper.project.model import Alteration, Project, RuleKind, Section
 from stepper.project.problems import Span
 from stepper.project.sizes import find_size
@@ -149,6 +149,11 @@ def _resized(
     found: list[tuple[bool, float, int, int]] = []
     for row, line in enumerate(section.lines):
         for column, sentence in enumerate(line.sentences):
+            if isinstance(sentence, AtIntervals | EdgeShaping):
+                ends = (leg.upto.length for leg in sentence.legs if leg.upto is not None)
+                # Longer, it would be shaped more often: where this is the longest, nothing is altered.
+                found += [(True, max(length.values), row, column) for length in ends]
+                continue
             if not isinstance(sentence, WorkRounds):
                 continue
             duration = sentence.duration

@@ -159,6 +159,8 @@ class Leg:
     """Whether `until` counts the stitches between two markers, not all."""
     each: bool = False
     """Whether the words name each row (`every row`, `next 3 rows`), and not only how often (`3 times`)."""
+    upto: UntilLength | None = None
+    """Length at which it ends (`until sleeve measures 36 cm`), if the words give one instead of a number."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -456,17 +456,17 @@ def _ended(
     """
     if duration.ending is not None and len(cycle) > 1:
         wanted = (numbers_of(cycle, needles).index(duration.ending) + 1) % len(cycle)
-        return _nearest(exact, len(cycle), (wanted - done) % len(cycle))
+        return nearest_rows(exact, len(cycle), (wanted - done) % len(cycle))
     if duration.ending_side and needles.flat and needles.project.spacing is None:
         rounds = half_up(exact)  # as plans did before, for a journal knitted then
         last_side = needles.side if rounds % 2 else other_side(needles.side)
         return rounds if last_side == duration.ending_side else rounds + 1
     if duration.ending_side and needles.flat:
-        return _nearest(exact, 2, 1 if needles.side == duration.ending_side else 0)
+        return nearest_rows(exact, 2, 1 if needles.side == duration.ending_side else 0)
     return half_up(exact)
 
 
-def _nearest(exact: float, every: int, over: int) -> int:
+def nearest_rows(exact: float, every: int, over: int) -> int:
     """Return the nearest number from 1 up that leaves `over` when divided by `every`; midway the larger."""
     fits = half_up((exact - over) / every) * every + over
     while fits < 1:

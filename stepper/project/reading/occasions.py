@@ -194,7 +194,7 @@ class OccasionBuilder(ElementBuilder):
             every = Numbers((2,), place) if token.type == "OTHER" else self.nth(token)
         made = self.so_often(tree.children[-1], every, side)
         if tree.data == "leg_length":
-            return Leg(made.every, made.times, made.more, "", made.until, self._length(token))
+            return replace(made, length=self._length(token))
         return replace(made, each=True) if tree.data == "leg_each" else made
 
     def filling(self, tree: Any) -> Leg:
@@ -205,7 +205,11 @@ class OccasionBuilder(ElementBuilder):
         return Leg(Numbers((2,), place) if token.type == "OTHER" else self.nth(token), None, False)
 
     def so_often(self, tree: Any, every: Numbers, side: str = "") -> Leg:
-        """Make an interval with the times, or the final count, that the words give."""
+        """Make an interval with the times, the final count or the length that the words give."""
+        if tree.data in ("until_length", "until_part"):
+            upto = self._until(tree)
+            assert isinstance(upto, UntilLength)
+            return Leg(every, None, False, side, upto=upto)
         if tree.data == "leg_until":
             number = next(child for child in tree.children if type_of(child) == "NUMBERS")
             return Leg(every, None, False, side, self._numbers(number))

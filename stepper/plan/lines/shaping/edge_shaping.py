@@ -13,6 +13,7 @@ from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.shaping.edge_sides import side_beginning_at
 from stepper.plan.lines.shaping.intervals import none_in_size, work_between
 from stepper.plan.lines.shaping.schedule import occasions
+from stepper.plan.lines.shaping.to_length import ends_at, tell_how_often
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import EdgeShaping, Leg
 from stepper.project.stitchwork import Element, Numbers, Until, Work
@@ -27,15 +28,20 @@ def work_at_edge(instruction: EdgeShaping, needles: Needles) -> None:
         return
     begins, ends = _rows(instruction, needles)
     first = () if instruction.first is None else (_once(instruction.first),)
-    before = len(needles.findings)
-    for plain, leg in occasions((*first, *instruction.legs), needles):
+    before, goes_on = len(needles.findings), bool(needles.section.pattern)
+    end, worked = ends_at(instruction.legs, needles), 0
+    for plain, leg in occasions((*first, *instruction.legs), needles, end=end):
         wanted = side if instruction.stitch in ("bo", "co") else leg.side
         if wanted and (needles.side == wanted) != (plain % 2 == 0):
             plain = plain - 1 if plain else 1
-        work_between(plain, needles, instruction.place, goes_on=bool(needles.section.pattern))
+        work_between(plain, needles, instruction.place, goes_on=goes_on)
         work_template(begins if needles.side == side else ends, needles)
         if len(needles.findings) > before:
             return
+        worked += 1
+    if end is not None and len(needles.findings) == before:
+        tell_how_often(instruction.legs, worked, needles)
+        work_between(end - len(needles.drafts), needles, instruction.place, goes_on=goes_on)
 
 
 def _once(row: Numbers) -> Leg:

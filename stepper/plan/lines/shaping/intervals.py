@@ -27,6 +27,7 @@ from stepper.plan.lines.shaping.likewise import (
     come_closer,
 )
 from stepper.plan.lines.shaping.schedule import occasions
+from stepper.plan.lines.shaping.to_length import ends_at, tell_how_often
 from stepper.plan.model import runs_written
 from stepper.plan.state.held_below import piece_begun
 from stepper.plan.state.needles import Needles
@@ -109,7 +110,9 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     sided, shifted = template, template is not literal
     goes_on = _pattern_goes_on(instruction, template, needles)
     before, worked = len(needles.findings), 0
-    for plain, leg in occasions(legs(instruction, needles), needles, since=since):
+    intervals = legs(instruction, needles)
+    end = ends_at(intervals, needles)
+    for plain, leg in occasions(intervals, needles, since=since, end=end):
         if shifted:
             template = literal if leg.every.of(needles.size) % 2 else sided
         following = come_closer(template, needles) if closer and worked else template
@@ -124,7 +127,10 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         work_template(template, needles)
         if len(needles.findings) > before:
             return
-    if shifted and instruction.legs[-1].until is None:
+    if end is not None and len(needles.findings) == before:
+        tell_how_often(instruction.legs, worked + int(instruction.first is not None), needles)
+        work_between(end - len(needles.drafts), needles, instruction.place, goes_on=goes_on)
+    elif shifted and instruction.legs[-1].until is None:
         # The line takes as many rows as it prints, and what follows begins on the side that it would have.
         work_between(1, needles, instruction.place, goes_on=goes_on)
     if instruction.legs[-1].until is not None and needles.flat and needles.drafts:
@@ -248,7 +254,7 @@ def _shaping_of(elements: tuple[Element, ...]) -> list[str]:
 
 def work_between(rounds: int, needles: Needles, place: Span, *, goes_on: bool) -> None:
     """Work the rounds between two shapings: in the fabric if the shaping goes on with it, otherwise plain."""
-    if not rounds:
+    if rounds < 1:
         return
     cycle, start = _between(needles, place, goes_on=goes_on)
     repeat(cycle, rounds, needles, place, start=start)

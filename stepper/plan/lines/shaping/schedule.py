@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from stepper.craft.gauge import half_up
 from stepper.plan.fabric.marker_sections import between_markers
+from stepper.plan.lines.shaping.to_length import refuse_none
 from stepper.plan.state.needles import MOST_ROUNDS, Needles
 from stepper.project.instructions import Leg
 
 
-def occasions(legs: tuple[Leg, ...], needles: Needles, *, since: int = 0) -> Iterator[tuple[int, Leg]]:
+def occasions(
+    legs: tuple[Leg, ...], needles: Needles, *, since: int = 0, end: int | None = None
+) -> Iterator[tuple[int, Leg]]:
     """Yield the plain rows before each shaping, and the interval it belongs to.
 
     The caller works those rows and the shaping before asking for the next, since an interval that runs to a
@@ -19,8 +23,13 @@ def occasions(legs: tuple[Leg, ...], needles: Needles, *, since: int = 0) -> Ite
         legs: The intervals.
         needles: The knitting in hand.
         since: Plain rows already worked of the first interval.
+        end: Rows of the garment at which the last interval ends, if that is by a length.
     """
     for leg in legs:
+        if leg.upto is not None:
+            if end is not None:
+                yield from _up_to(end, leg, needles, since)
+            return
         if leg.until is not None and needles.counting.lost:
             if not leg.between:
                 needles.regain(leg.until.of(needles.size))
@@ -36,6 +45,27 @@ def occasions(legs: tuple[Leg, ...], needles: Needles, *, since: int = 0) -> Ite
             since = 0
             if needles.counting.lost or not _nearer(leg, before, needles):
                 return
+
+
+def _up_to(end: int, leg: Leg, needles: Needles, since: int) -> Iterator[tuple[int, Leg]]:
+    """Yield the shapings that fall before a length is reached, each so far from the beginning as is said.
+
+    Intervals by a length are rounded from the beginning each time, so that they do not drift away from it.
+    """
+    begin, worked = len(needles.drafts) - since, 0
+    apart = float(max(1, leg.every.of(needles.size)))
+    if leg.length is not None:
+        here = len(needles.drafts)
+        apart = needles.length_in_rounds(leg.length, origin=here, measured=False, blocked=False)[0]
+    found = len(needles.findings)
+    while not needles.counting.lost and len(needles.findings) == found:
+        plain = max(0, begin + half_up((worked + 1) * apart) - 1 - len(needles.drafts))
+        if len(needles.drafts) + plain + 1 > end:
+            break
+        yield plain, leg
+        worked += 1
+    if not worked:
+        refuse_none(leg, needles)
 
 
 def _rows_apart(leg: Leg, needles: Needles) -> int:

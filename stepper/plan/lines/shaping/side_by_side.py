@@ -196,7 +196,7 @@ def _put_down(
 def _filled(every: tuple[Leg, ...], rounds: int | None, at: int, needles: Needles) -> tuple[Leg, ...]:
     """Return the intervals; one without an end goes on as often as it fits into the rounds beside it."""
     (leg, *more) = every
-    if rounds is None or more or leg.times is not None or leg.until is not None:
+    if rounds is None or more or leg.times is not None or leg.until is not None or leg.upto is not None:
         return every
     times = max(0, rounds - at) // max(1, leg.every.of(needles.size))
     return (replace(leg, times=Numbers((times,), leg.every.place)),)
@@ -312,7 +312,8 @@ def _is_figured(below: str, needles: Needles) -> bool:
 def _check_filling(instruction: Together, base: WorkRounds | Striped, needles: Needles) -> None:
     """Report a shaping that ends with its base where that is a length, which may be made longer."""
     for leg in (leg for part in instruction.parts for leg in part.legs):
-        if leg.times is None and leg.until is None and not isinstance(base.duration, Rounds):
+        endless = leg.times is None and leg.until is None and leg.upto is None
+        if endless and not isinstance(base.duration, Rounds):
             needles.report(leg.every.place, "how often it is shaped to a length is not said.")
 
 
