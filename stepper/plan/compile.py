@@ -168,8 +168,8 @@ def _unconfirmed(choice: TwoReadings, needles: Needles) -> list[Finding]:
     own = [index for index, draft in enumerate(needles.drafts) if draft.line == choice.line]
     if all(needles.drafts[index].before == needles.drafts[index].after for index in own):
         return []
-    behind = range(own[-1] + 1, len(needles.drafts))
-    end = next((index for index in behind if not needles.drafts[index].before), len(needles.drafts))
+    ahead = range(own[-1], len(needles.drafts))
+    end = next((index for index in ahead if not needles.drafts[index].before), len(needles.drafts))
     if any(own[-1] < rounds <= end for rounds in needles.counting.confirmed):
         return []
     shown = "no count printed after it shows whether that is meant"

@@ -74,15 +74,27 @@ def swap(module: str, before: str, after: str) -> None:
     Raises:
         CannotSwapError: It is not loaded, or what differs is not inside of a function.
     """
+    for function, new in swaps(module, before, after):
+        function.__code__ = new
+
+
+def swaps(module: str, before: str, after: str) -> list[tuple[FunctionType, CodeType]]:
+    """List the functions of a module that is loaded which a change of its text changes, each with its changed code.
+
+    Raises:
+        CannotSwapError: It is not loaded, or what differs is not inside of a function.
+    """
     loaded = sys.modules.get(module)
     if loaded is None:
         raise CannotSwapError
     codes = (compile(text, module, "exec", dont_inherit=True) for text in (before, after))
+    found = []
     for old, new in list(changed_functions(*codes)):
         function = _function(vars(loaded), old)
         if len(new.co_freevars) != len(old.co_freevars):
             raise CannotSwapError
-        function.__code__ = new
+        found.append((function, new))
+    return found
 
 
 def _function(names: Any, code: CodeType) -> FunctionType:

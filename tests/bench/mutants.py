@@ -61,7 +61,7 @@ import pytest
 
 from tests.bench.coverage_floor import EXHAUSTIVE
 from tests.bench.mutant_swap import NOT_SHOWN, LoadedTests, enter_copy, plain
-from tests.bench.mutant_tests import files_recorded, mirrored_tests, other_tests, reaching_tests, runs_while_loading
+from tests.bench.mutant_tests import files_recorded, holds_files, mirrored_tests, other_tests, reaching_tests, runs_while_loading
 
 ROOT = Path(__file__).parents[2]
 EQUIVALENT = Path(__file__).with_name("equivalent_mutants.txt")
@@ -479,7 +479,14 @@ def _judge(mutant: Mutant, args: argparse.Namespace, tree: Tree, times: dict[str
         reaching = reaching_tests(tuple(args.reach), mutant.module, mutant.line)
         own, others = (reaching[:NEAREST], reaching[NEAREST:MOST_REACHING]) if reaching else (own, others)
         far = reaching[MOST_REACHING:]
-    if args.loaded and not runs_while_loading(tuple(args.reach), mutant.module, mutant.line):
+    agreed = [test for test in far if holds_files(test)]
+    if args.loaded and runs_while_loading(tuple(args.reach), mutant.module, mutant.line):
+        # Most tests may have worked out what they expect without the mutant; these expect what a file says.
+        verdict = tree.show(mutant, [test for test in (*own, *others, *far) if holds_files(test)])
+        if verdict == "killed":
+            return "killed"
+        agreed = [] if verdict else agreed
+    elif args.loaded:
         verdict = tree.show(mutant, own)
         if verdict == "LIVED":
             verdict = tree.show(mutant, others) or verdict
@@ -489,7 +496,7 @@ def _judge(mutant: Mutant, args: argparse.Namespace, tree: Tree, times: dict[str
                 verdict = tree.show(mutant, far[begin : begin + FAR]) or verdict
         if verdict:
             return verdict
-    for tests, short in ((own, False), (others, True), (args.then, False)):
+    for tests, short in ((own, False), (others + agreed, True), (args.then, False)):
         key = " ".join(tests)
         if args.trust:
             times[key] = TRUSTED_S if tests else None

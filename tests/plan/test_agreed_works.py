@@ -16,7 +16,7 @@ from pathlib import Path
 import pytest
 
 from stepper.plan.compile import faults_of
-from stepper.project.reader import read_project
+from stepper.project.reader import FileReading, read_project
 from tests.agreed import compare, compiled_rows, problem_row
 from tests.project.corpus_judge import text_of
 
@@ -51,10 +51,14 @@ def as_file(lines: list[str]) -> str:
 
 def becomes(lines: list[str]) -> list[str]:
     """Return what becomes of a work: its rows, or why it is refused."""
-    reading = read_project(as_file(lines))
+    return rows_of(read_project(as_file(lines)), formerly=FORMERLY in lines)
+
+
+def rows_of(reading: FileReading, *, formerly: bool) -> list[str]:
+    """Return what becomes of a file that was read; `formerly`: worked as before there were manners of spacing."""
     if reading.project is None:
         return ["not read", *map(problem_row, reading.problems)]
-    project = replace(reading.project, spacing=None) if FORMERLY in lines else reading.project
+    project = replace(reading.project, spacing=None) if formerly else reading.project
     rows = compiled_rows(project)
     for size in range(1, len(project.sizes)) if rows[0] != "refused" else ():
         rows += [f"in size {project.sizes[size]}", *compiled_rows(replace(project, size=size))]

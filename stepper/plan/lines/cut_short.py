@@ -58,7 +58,12 @@ def forget_cut_short(cycle: tuple[Template, ...], needles: Needles) -> None:
     "Rep rnds 1 and 2 until 24 sts rem. Rep rnd 1 until 8 sts rem": the plain round is not meant in between.
     """
     before, _ = needles.last.repeated
-    told = bool(needles.cautions) and needles.cautions[-1].message.startswith(_TOLD)
     at_once = needles.last.counted == len(needles.drafts)
-    if told and at_once and len(cycle) < len(before) and all(each in before for each in cycle):
+    if at_once and len(cycle) < len(before) and all(each in before for each in cycle):
+        take_back_cut_short(needles)
+
+
+def take_back_cut_short(needles: Needles) -> None:
+    """Take back what was told of the repeat last worked, if it was: the page says itself where that ends."""
+    if needles.cautions and needles.cautions[-1].message.startswith(_TOLD):
         needles.cautions.pop()

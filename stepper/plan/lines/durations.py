@@ -430,7 +430,7 @@ def _has_ending(cycle: tuple[Template, ...], duration: UntilLength, needles: Nee
 def _with_side(cycle: tuple[Template, ...], duration: UntilLength, needles: Needles) -> UntilLength:
     """Return the length with the side it ends on: a purl row of stockinette is a wrong-side row."""
     if duration.ending_side.startswith("at "):
-        ends = side_ending_at(duration.ending_side[3:], duration.length.place, needles)
+        ends = side_ending_at(duration.ending_side.removeprefix("at "), duration.length.place, needles)
         return replace(duration, ending_side=ends)
     if duration.ending_side not in ("k", "p"):
         return duration

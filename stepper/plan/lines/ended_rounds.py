@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.established import ground
+from stepper.plan.lines.cut_short import take_back_cut_short
 from stepper.plan.lines.durations import numbers_of
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.shaping.edge_sides import side_ending_at
@@ -18,7 +19,7 @@ def end_with(instruction: Ended, needles: Needles) -> None:
     if needles.counting.lost or not needles.drafts:
         return
     if instruction.side.startswith("at "):
-        ends = side_ending_at(instruction.side[3:], instruction.place, needles)
+        ends = side_ending_at(instruction.side.removeprefix("at "), instruction.place, needles)
         if not ends:
             return
         instruction = replace(instruction, side=ends)
@@ -27,6 +28,8 @@ def end_with(instruction: Ended, needles: Needles) -> None:
     before, findings = needles.count, len(needles.findings)
     for more in range(len(cycle) if may_go_on else 1):
         if _ends_so(instruction, cycle, (following + more - 1) % max(1, len(cycle)), needles):
+            if may_go_on:
+                take_back_cut_short(needles)
             return
         if may_go_on and more + 1 < len(cycle):
             work_template(cycle[(following + more) % len(cycle)], needles)

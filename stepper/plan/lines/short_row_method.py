@@ -45,7 +45,6 @@ def tell_open_turn(needles: Needles) -> None:
     rows = needles.short_rows
     is_open = rows.gap is not None and not rows.slipped and not rows.method
     if is_open and rows.turned_at is not None and not rows.told:
-        rows.told = True
         needles.warn(rows.turned_at, _TURNING)
 
 

@@ -132,9 +132,12 @@ class ElementBuilder:
         token = next((child for child in tree.children if getattr(child, "type", "") == "MARKER"), None)
         which = re.search(r"\b(?:raglan|side|gusset|thumb|underarm|cent(?:er|re))\b", str(token or ""), re.I)
         if token is not None and which is not None and not name:
-            text = f'"{" ".join(token.split())}" is taken as the next marker of the row.'
-            self.assumed.append(Assumed(text, self._place(token)))
-            return str(which[0]).lower()
+            kind = str(which[0]).lower()
+            text = f'"{" ".join(token.split())}" is taken as the next marker of the row'
+            if kind in ("gusset", "thumb"):
+                text += f", or if others stand in it as the next of the two at the {kind}"
+            self.assumed.append(Assumed(f"{text}.", self._place(token)))
+            return kind
         return name
 
     def _element(self, tree: Any) -> Element:

@@ -63,3 +63,11 @@ def test_a_number_of_repeats_is_not_gone_on_with() -> None:
     assert "end with a WS row" in told
     good = plan_of(project(f"{FLAT}{rows}{repeat}, ending with a WS row.\nBind off."))
     assert [each.after for each in good.rounds[:-1]] == [20, *[20, 20, 19, 19], *[19, 19, 18, 18], *[18, 18, 17, 17]]
+
+
+def test_where_the_page_says_how_a_repeat_ends_no_round_is_said_to_be_left_out() -> None:
+    """"What follows in it (1 round) is not worked" was told beside that very round; where the page is silent it stays told."""
+    rounds = "Cast on 20 sts. Join in the round.\nRnd 1: M1, k to end.\nRnd 2: Knit.\nRep rnds 1-2 until there are 24 sts"
+    told = {end: [each.text for each in plan_of(project(f"{rounds}{end}.\nKnit.")).warnings] for end in (", ending with rnd 2", ", ending with rnd 1", "")}
+    assert not any("is not worked" in text for end in (", ending with rnd 2", ", ending with rnd 1") for text in told[end])
+    assert any("(1 round) is not worked" in text for text in told[""])
