@@ -41,6 +41,8 @@ def begin_line(line: Line, needles: Needles) -> None:
         *needles.alterations.marks.get(line.place.line, ()),
     )
 
+_NOT_TURNED = "the line is a wrong-side row, and nothing before it has turned the work, which goes in rounds."
+
 
 def turns_midway(line: Line) -> bool:
     """Return whether a line turns in the middle of a row."""
@@ -80,7 +82,12 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
             needles.side = line.side
         elif not begun and _ends_at_held(needles):
             needles.side = "WS"
-    if not line.side or line.side == needles.side or not (needles.flat or needles.short_rows.gap is not None):
+    if not line.side or line.side == needles.side:
+        return
+    if not needles.flat and needles.short_rows.gap is None:
+        if turns and not needles.short_rows.turns:
+            hint = 'Write "turn" at the end of the row before it, or RS for WS.'
+            needles.report(line.place, _NOT_TURNED, hint)
         return
     if needles.short_rows.gap is None and (_lengthened(needles) or work_what_was_cut_short(needles)):
         return

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.plan.test_compile import plan_of
+from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
 
@@ -94,3 +94,11 @@ def test_rows_behind_rounds_are_turned_where_what_follows_says_so(rows: str) -> 
     plan = plan_of(project(f"Cast on 28 sts. Join in the round.\nKnit 6 rounds.\n{rows}", sizes="one", size="one"))
     assert [round_.side for round_ in plan.rounds if round_.flat] == ["RS", "WS"]
     assert any("turned after each" in warning.text for warning in plan.warnings) is rows.startswith("Row 1")
+
+
+def test_a_wrong_side_short_row_that_nothing_has_turned_to_is_refused() -> None:
+    """Behind a round the right side faces her: purled there, the short row stood at the wrong end, its purls on the right side."""
+    begin = "Cast on 40 sts. Join in the round.\nKnit 2 rounds.\n"
+    assert "nothing before it has turned the work" in faults(project(f"{begin}Short row 1 (WS): P24, w&t.\nKnit 1 round."))
+    plan = plan_of(project(f"{begin}Short row 1 (RS): K30, w&t.\nShort row 2 (WS): P20, w&t.\nKnit 1 round."))
+    assert [(round_.side, round_.instruction[:3]) for round_ in plan.rounds[3:5]] == [("RS", "k30"), ("WS", "p20")]

@@ -68,10 +68,16 @@ def _opposite(one: str, other: str) -> bool:
 def _just_shaped(label: str, needles: Needles) -> Template | None:
     """Return the round just worked where a label means it: `same inc row`; None if it does not shape so."""
     drafts = needles.drafts[needles.section.start :]
-    if not label.startswith(_SAME) or not drafts or drafts[-1].evenly:
+    if not label.startswith(_SAME) or not drafts or drafts[-1].evenly or not _shapes(drafts[-1]):
         return None
     grown = drafts[-1].after - drafts[-1].before
     return drafts[-1].template if grown * (1 if "inc" in label else -1) > 0 else None
+
+
+def _shapes(draft: DraftRound) -> bool:
+    """Return whether a round shapes what is on the needles: a piece cast on or picked up is no increase."""
+    codes = {run.stitch for run in runs_written(draft.phrase)} - {"pu", "hold", "return"}
+    return draft.before > 0 and any(stitch(code).change for code in codes)
 
 
 def _in_full(label: str) -> str:

@@ -320,3 +320,14 @@ def test_between_purled_shapings_of_a_purled_fabric_it_goes_on(way: str, before:
     shaped = f"Dec row{side}: P1, p2tog, p to last 3 sts, p2tog, p1.\nWork dec row every 4th row twice more."
     plan = plan_of(project(f"Cast on 40 sts.\n{way}\n{before}\n{shaped} 34 sts.\nBind off."))
     assert [round_.instruction for round_ in plan.rounds[6:9]] == told
+
+
+@pytest.mark.parametrize(
+    "row",
+    ["Cast on 40 sts.", "Pick up and knit 40 sts along edge.", "Cast on 40 sts. Work flat.\nKnit 2 rows.\nPick up and knit 6 sts along edge."],
+)  # fmt: skip
+def test_this_increase_is_no_cast_on_and_nothing_picked_up(row: str) -> None:
+    """Forty stitches were cast on anew in the middle of the piece: they are more than before, and yet nobody increased."""
+    assert "has not been written out" in faults(project(f"{row}\nRep this inc on every foll 4th row 2 times."))
+    grown = plan_of(project("Cast on 40 sts. Work flat.\nK1, m1, k to end.\nRep this inc on every foll 4th row 2 times."))
+    assert [round_.after for round_ in grown.rounds if round_.after > round_.before] == [40, 41, 42, 43]
