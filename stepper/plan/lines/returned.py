@@ -29,7 +29,10 @@ def take_back(instruction: Return, needles: Needles) -> None:
     del needles.held[name]
     rest = (Run("rest", needles.count, needles.yarn),) if needles.count else ()
     needles.emit((*rest, Run("return", number, name)), needles.count + number)
-    if instruction.wrong_side and needles.flat:
+    if instruction.wrong_side and not needles.joined:
+        if not needles.flat:  # a part with a section of its own begins here
+            needles.flat = True
+            needles.remarks.append("work in rows")
         needles.side = "WS"
 
 

@@ -135,3 +135,12 @@ def test_a_row_worked_again_adds_to_what_it_put_on_hold() -> None:
     steps = "Cast on 20 sts. Work flat.\nKnit 1 row.\nNext row: K to last 4 sts, place rem 4 sts on a holder.\nRep last row twice more.\n"
     plan = plan_of_lines(f"{steps}Bind off.\nReturn 12 held sts to needles.")
     assert plan.rounds[-1].after == 12
+
+
+def test_stitches_taken_up_with_the_wrong_side_facing_begin_with_a_wrong_side_row_in_a_section_of_their_own_too() -> None:
+    """The second shoulder was knitted and purled on the wrong sides where the page gave it a heading, and only there."""
+    begin = "Cast on 40 sts. Work flat.\nNext row (RS): K30, leave rem 10 sts on a holder.\nBO.\n"
+    taken = "With WS facing, rejoin yarn to held sts.\nWork 2 rows in stockinette."
+    for head in ("", "  - name: shoulder\n    gauge: plain\n    work: |\n"):
+        text = project(begin) + head + "".join(f"      {line}\n" for line in taken.splitlines())
+        assert [(round_.side, round_.instruction) for round_ in plan_of(text).rounds[-2:]] == [("WS", "purl"), ("RS", "knit")]
