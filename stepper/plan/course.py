@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from stepper.plan.alter import PLAIN_CHART, Altered, size_in
+from stepper.plan.checks.fabric_said import check_fabric_said
 from stepper.plan.checks.held_left import check_picked_up, note_left_on_hold
 from stepper.plan.lines.another_part import copy_of, lines_after_own, lines_of, part_meant, rows_meant
 from stepper.plan.lines.line_in_hand import begin_line
@@ -94,6 +95,7 @@ class Course:
                 begin = len(needles.drafts)
                 work_block(block, section, needles)
                 check_edges(block, needles, begin)
+                check_fabric_said(block, needles, begin)
                 check_picked_up(block, needles, begin)
 
     def _work_as(self, block: list[Line], section: Section) -> None:

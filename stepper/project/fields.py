@@ -90,7 +90,9 @@ class Fields:
         if node is None:
             return None
         if not isinstance(node, Scalar):
-            self.problems.append(node.place.problem(f"`{name}` must be a single value."))
+            form = _as_printed(node) if name == "sizes" else FORMS.get(name)
+            hint = f'Write it as "{name}: {form}".' if form else ""
+            self.problems.append(node.place.problem(f"`{name}` must be a single value.", hint))
             return None
         if not node.text.strip():
             hint = "Put a value that begins with # in quotes." if name == "colour" else ""
@@ -126,3 +128,10 @@ class Fields:
                 hint = nearest(name, asked) or nearest(name, self.asked)
                 hint = hint or f"The keys here are {one_of(dict.fromkeys(self.asked))}."
                 self.problems.append(key.place.problem(f"`{name}` is not a key of {self.what}.", hint))
+
+
+def _as_printed(node: Node) -> str:
+    """Return sizes that are written as a list the way a pattern prints them: `S (M, L)`."""
+    listed = node.items if isinstance(node, Sequence) else []
+    first, *others = [one.text for one in listed if isinstance(one, Scalar)] or ["S", "M", "L"]
+    return f"{first} ({', '.join(others)})" if others else first

@@ -63,6 +63,8 @@ class Forms:
     name: str
     """What they are called."""
     place: Span
+    numbers: tuple[int, ...] = ()
+    """Their printed numbers, if the line names them so."""
 
 
 @dataclass(frozen=True, slots=True)

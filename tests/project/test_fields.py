@@ -93,3 +93,14 @@ def test_a_misspelt_key_is_told_once_and_taken_for_the_one_meant(
     (problem,) = read_project(text).problems
     assert problem.message.startswith(f"`{slip}` is not a key of")
     assert problem.hint == f'Did you mean "{key}"?'
+
+
+@pytest.mark.parametrize(
+    ("written", "form"),
+    [("[S, M, L]", "S (M, L)"), ("[one]", "one"), ("{a: b}", "S (M, L)"), ("\n  - 36\n  - 40", "36 (40)")],
+)
+def test_sizes_written_as_a_list_are_shown_as_a_pattern_prints_them(written: str, form: str) -> None:
+    """ "Must be a single value" alone told nobody how several sizes are one value."""
+    found, problems = fields(f"sizes: {written}\n")
+    assert found.text("sizes") is None
+    assert [problem.hint for problem in problems] == [f'Write it as "sizes: {form}".']

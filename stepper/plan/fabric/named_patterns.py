@@ -14,7 +14,7 @@ from itertools import groupby, takewhile
 from math import lcm
 
 from stepper.craft.stitch_patterns import PATTERNS, StitchPattern, find_pattern
-from stepper.plan.drafts import Template
+from stepper.plan.drafts import Template, without_places
 from stepper.plan.fabric.columns import as_seen
 from stepper.plan.fabric.established import establish, spread_since, stands_in_its_rounds
 from stepper.plan.model import flatten
@@ -169,11 +169,45 @@ def take_as_pattern(instruction: Forms, needles: Needles) -> None:
             f"{rounds} rounds that could be the pattern are not written out before this line.",
         )
         return
+    named = tuple(needles.section.numbered.get(number) for number in instruction.numbers)
+    if any(named) and not _worked_last(tuple(row for row in named if row is not None), rounds, needles):
+        _refuse_earlier_rows(instruction.place, needles)
+        return
     if cycle != needles.section.pattern:
         establish(cycle, needles, start=len(needles.drafts) - rounds)
     key = key_of(instruction.name)
     if key and key not in ("rib", "ribbing", "repeat"):
         needles.patterns[key] = (replace(cycle[0], side=worked[0].side if worked[0].flat else ""), *cycle[1:])
+
+
+def take_rows_as_pattern(cycle: tuple[Template, ...], place: Span, needles: Needles) -> None:
+    """Take rounds as the pattern that goes on: "rep rows 3 and 4 for pattern" behind them.
+
+    Behind other rows nobody can tell with which of them the pattern goes on.
+    """
+    if needles.counting.lost:
+        return
+    if not _worked_last(cycle, len(cycle), needles):
+        _refuse_earlier_rows(place, needles)
+        return
+    if cycle != needles.section.pattern:
+        establish(cycle, needles, start=len(needles.drafts) - len(cycle))
+    needles.last.repeated = (cycle, 0)
+
+
+def _worked_last(cycle: tuple[Template, ...], rounds: int, needles: Needles) -> bool:
+    """Return whether rounds, as many as a line says, are those worked last, in their order."""
+    worked = [draft.template for draft in needles.drafts[needles.section.start :][-len(cycle) :]]
+    alike = [template is not None and without_places(template) for template in worked]
+    return len(cycle) == rounds and alike == [without_places(template) for template in cycle]
+
+
+def _refuse_earlier_rows(place: Span, needles: Needles) -> None:
+    needles.miss(
+        place,
+        "these rows are not the last ones worked, so with which row the pattern goes on is not said.",
+        'Leave this line out, and write how long: "Rep rows 1-2 until piece measures 10 cm".',
+    )
 
 
 def edged_cycle(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:

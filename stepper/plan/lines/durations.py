@@ -29,6 +29,7 @@ from stepper.plan.state.fitting_counts import nearest_counts
 from stepper.plan.state.in_hand import Established
 from stepper.plan.state.measuring_places import like_another, measured_from, without_heel, without_held
 from stepper.plan.state.needles import MOST_ROUNDS, Needles
+from stepper.plan.state.own_gauge import tell_other_needle
 from stepper.project.duration import (
     Duration,
     Rounds,
@@ -384,6 +385,7 @@ def _to_length(
         return
     if not _has_ending(cycle, duration, needles):
         return
+    tell_other_needle(duration.length, needles)
     duration = _with_side(cycle, duration, needles)
     rounds = _ended(exact, cycle, duration, needles, first + shift) - less
     repeat(cycle, rounds, needles, place, start=first + shift)

@@ -17,7 +17,12 @@ from stepper.plan.even.blended_phrase import work_blended_phrase
 from stepper.plan.even.even_change import work_evenly
 from stepper.plan.fabric.crossings import check_crossings, check_pace
 from stepper.plan.fabric.established import establish
-from stepper.plan.fabric.named_patterns import first_row, goes_on_with_name, take_as_pattern
+from stepper.plan.fabric.named_patterns import (
+    first_row,
+    goes_on_with_name,
+    take_as_pattern,
+    take_rows_as_pattern,
+)
 from stepper.plan.fabric.new_beginning import split_at_beginning, stop_short
 from stepper.plan.lines.chart_work import work_chart
 from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
@@ -236,6 +241,9 @@ def _(instruction: Repeated, needles: Needles) -> None:
     cycle = repeated_cycle(instruction, needles)
     if not cycle:
         return
+    if _only_names(instruction, needles):
+        take_rows_as_pattern(cycle, instruction.place, needles)
+        return
     total = getattr(instruction.duration, "total", False) or _taken_in_all(instruction, needles)
     more = getattr(instruction.duration, "more", False)
     in_all = total or not (instruction.again or instruction.pattern or more)
@@ -256,6 +264,12 @@ def _(instruction: Repeated, needles: Needles) -> None:
         last_for(cycle, instruction.duration, needles, instruction.place, start=start, less=less)
     finally:
         establish_pattern(instruction, cycle, needles, start=begin)
+
+
+def _only_names(instruction: Repeated, needles: Needles) -> bool:
+    """Return whether a line says what the pattern is and works none of it: "rep these 4 rows for pattern"."""
+    lasts = instruction.duration
+    return isinstance(lasts, Times) and lasts.more and not lasts.total and not lasts.number.of(needles.size)
 
 
 def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:

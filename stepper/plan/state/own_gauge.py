@@ -13,6 +13,7 @@ from stepper.craft.needles import is_same_needle
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Duration, UntilLength
 from stepper.project.model import Fabric
+from stepper.project.stitchwork import Length
 
 _CLOSE = re.compile(r"\b(garter|moss|seed|linen)\b", re.I)
 """Fabrics whose rows are well apart from those of stockinette."""
@@ -47,6 +48,21 @@ def gauge_for(manner: str, duration: Duration, needles: Needles) -> Fabric:
         f"stitch are usually closer. Give it a gauge of its own ({word}: ...), or measure.",
     )
     return own
+
+
+def tell_other_needle(length: Length, needles: Needles) -> None:
+    """Tell, once for a needle, that a length on it becomes rows by the gauge of another needle."""
+    fabric, mm = needles.fabric, needles.needle_mm
+    if needles.project.spacing is None or fabric.needle_mm is None or mm is None:
+        return
+    if is_same_needle(fabric.needle_mm, mm):
+        return
+    told = (
+        f"lengths on {mm:g} mm needles become rows by the gauge of {fabric.name}, which is for "
+        f"{fabric.needle_mm:g} mm: give {mm:g} mm a gauge of its own, or measure."
+    )
+    if all(told != caution.message for caution in needles.cautions):
+        needles.warn(length.place, told)
 
 
 def _on_needle(fabric: Fabric, needle_mm: float | None) -> bool:

@@ -219,8 +219,8 @@ class Builder(ChartBuilder):
 
     def _do_forms_span(self, tree: Any) -> Forms:
         place = self._tree_place(tree)
-        rounds = Numbers((len(self._span(tree.children[1])),), place)
-        return Forms(rounds, forms_name(str(tree.children[2])), place)
+        numbers = self._span(tree.children[1])
+        return Forms(Numbers((len(numbers),), place), forms_name(str(tree.children[2])), place, numbers)
 
     def _do_forms(self, tree: Any) -> Forms:
         number = tree.children[1]

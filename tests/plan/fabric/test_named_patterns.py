@@ -7,7 +7,7 @@ from itertools import pairwise
 import pytest
 
 from tests.plan.fabric.test_established import knit, seen, told
-from tests.plan.test_compile import faults
+from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
 
@@ -87,3 +87,28 @@ def test_a_cast_on_is_no_row_of_the_pattern_that_a_page_names() -> None:
     """"These 4 rows form pebble pattern" behind three rows took the cast-on with them, and cast on once more in the next repeat."""
     rows = "Row 1 (RS): *K1, p1; rep from *.\nRow 2: Purl.\nRow 3: Knit.\nThese 4 rows form pebble pattern.\nWork 4 rows in pebble pattern."
     assert "4 rounds that could be the pattern are not written out" in faults(project(f"Cast on 24 sts. Work flat.\n{rows}"))
+
+
+FOUR = (
+    "Cast on 40 sts. Work flat.\nRow 1: Knit.\nRow 2: Purl.\n"
+    "Row 3: *K2, p2; rep from * to end.\nRow 4: *K2, p2; rep from * to end.\n"
+)
+
+
+@pytest.mark.parametrize("said", ["Rep rows 3 and 4 for pattern.", "Rep these 2 rows for pattern.", "Rows 3-4 form the pattern."])
+def test_the_rows_that_a_page_names_are_the_pattern(said: str) -> None:
+    """Behind four numbered rows "in pattern" took all four, though the page says that two of them are it."""
+    rows = plan_of(project(f"{FOUR}{said}\nWork in pattern for 6 rows.")).rounds[5:]
+    assert {round_.instruction for round_ in rows} == {"*k2, p2; rep from * to end"}
+
+
+@pytest.mark.parametrize("said", ["Rep rows 1 and 2 for pattern.", "Rows 1-2 form the pattern."])
+def test_a_pattern_of_rows_further_back_is_refused(said: str) -> None:
+    """Rows 3 and 4 were taken in their place, since they were the last two."""
+    assert "not the last ones worked" in faults(project(f"{FOUR}{said}\nWork in pattern for 6 rows."))
+
+
+def test_all_the_rows_written_out_go_on_in_their_order() -> None:
+    """Four rows that are the pattern begin again with the first."""
+    plan = plan_of(project(f"{FOUR}Rows 1-4 form the pattern.\nWork in pattern for 4 rows."))
+    assert [round_.instruction for round_ in plan.rounds[5:]] == [round_.instruction for round_ in plan.rounds[1:5]]

@@ -34,3 +34,17 @@ def test_rows_and_stockinette_need_no_telling() -> None:
     """A number of rows is a number of rows."""
     for work in ("Work 6 rows in garter stitch.", "Work in stockinette for 5 cm."):
         assert plan_of(project(f"Cast on 20 sts. Work flat.\n{work}\nBind off.")).warnings == ()
+
+
+def test_a_length_on_a_needle_without_a_gauge_is_told_once() -> None:
+    """A rib on a smaller needle has closer rows, and by those of the larger one it comes out too short."""
+    rib = "Cast on 40 sts. Work flat.\nWith 3 mm needles, work in k2, p2 rib for 5 cm.\nWork in stockinette for 2 cm."
+    told = [warning.text for warning in plan_of(project(f"{rib}\nBind off.")).warnings]
+    assert [text for text in told if "lengths on 3 mm needles become rows" in text] == [
+        "lengths on 3 mm needles become rows by the gauge of plain, which is for 4 mm: give 3 mm a gauge of its own, "
+        "or measure."
+    ]
+    head = HEAD.replace("charts:", "  ribbed: {{needle: 3 mm, stitches: 24, rounds: 40}}\ncharts:").replace("  - name: body\n", "  - name: body\n    gauge: plain\n")
+    plan = plan_of(project(f"{rib}\nBind off.", head=head))
+    assert len(plan.rounds) == 30  # 5 cm are 20 rows and 2 cm 8, cast-on and bind-off
+    assert not any("lengths on" in warning.text for warning in plan.warnings)

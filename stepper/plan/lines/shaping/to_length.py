@@ -10,6 +10,7 @@ from stepper.craft.gauge import half_up
 from stepper.plan.lines.durations import nearest_rows
 from stepper.plan.state.measuring_places import measured_from, without_heel, without_held
 from stepper.plan.state.needles import Needles
+from stepper.plan.state.own_gauge import tell_other_needle
 from stepper.project.instructions import Leg
 
 
@@ -42,6 +43,7 @@ def ends_at(legs: tuple[Leg, ...], needles: Needles) -> int | None:
         told = f"the piece measures {duration.length.printed} already, so no such row is worked."
         needles.report(place, told, "Say from where it is measured.", kind="length")
         return None
+    tell_other_needle(duration.length, needles)
     rows = half_up(exact)
     if duration.ending_side and needles.flat:
         rows = nearest_rows(exact, 2, 1 if needles.side == duration.ending_side else 0)

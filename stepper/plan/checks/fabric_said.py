@@ -1,0 +1,60 @@
+"""Hold how a page explains a fabric against how its rows are worked: "garter st (knit every row)". No I/O.
+
+Explained for rows and worked in the round, garter stitch would purl every other round, though the page says
+to knit.
+"""
+
+from __future__ import annotations
+
+import re
+
+from stepper.plan.state.needles import Needles
+from stepper.project.instructions import Line, WorkRounds
+
+_EVERY = re.compile(r"\b(?:every|each|all)\b.*\b(?:rows?|rnds?|rounds?)\b", re.I)
+_KNIT, _PURL = re.compile(r"\b(?:k|knit)\b", re.I), re.compile(r"\b(?:p|purl)\b", re.I)
+_ONE_AND_ONE = re.compile(r"\b(?:1|one|rs|right\s+side)\b", re.I)
+
+
+def check_fabric_said(block: list[Line], needles: Needles, begin: int) -> None:
+    """Report a fabric that is explained otherwise than it is worked here; tell one explained for rows.
+
+    Args:
+        block: The lines just worked.
+        needles: The knitting in hand.
+        begin: Index of the first draft of them.
+    """
+    for line in block:
+        manners = {one.manner for one in line.sentences if isinstance(one, WorkRounds)}
+        said = [words for words in line.said if _KNIT.search(words)]
+        drafts = [draft for draft in needles.drafts[begin:] if draft.line == line.place.line and draft.before]
+        if len(manners) != 1 or not said or not drafts:
+            continue
+        (manner,), flat = manners, drafts[-1].flat
+        for words in said:
+            _hold_against(words, manner, line, needles, flat=flat)
+
+
+def _hold_against(words: str, manner: str, line: Line, needles: Needles, *, flat: bool) -> None:
+    every = _EVERY.search(words) is not None and not _PURL.search(words)
+    one_and_one = _PURL.search(words) is not None and _ONE_AND_ONE.search(words) is not None
+    where = "in rows" if flat else "in the round"
+    if manner == "garter" and ((every and not flat) or (one_and_one and flat)):
+        done = "knitted in every row" if flat else "knit one round and purl one round"
+        hint = 'Write "Join in the round." before it' if flat else 'Write "Work flat." before it'
+        needles.report(
+            line.place,
+            f'garter stitch {where} is {done}, and the line says "{words}".',
+            f"{hint}, if it is worked so, or take these words out.",
+        )
+    elif manner == "stockinette" and every and flat:
+        needles.report(
+            line.place,
+            f'stockinette in rows is purled on the wrong side, and the line says "{words}".',
+            'Write "Join in the round." before it, if it is worked so, or take these words out.',
+        )
+    elif manner == "stockinette" and one_and_one and not flat:
+        needles.warn(
+            line.place,
+            f'"{words}" is said of rows; in the round every round of stockinette is knitted.',
+        )
