@@ -5,6 +5,8 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.page.marks import find_standing_marks
+from tests.plan.test_compile import plan_of
+from tests.project.samples import project
 
 FILE = """\
 # Where LOOK stands, something was not found or not understood.
@@ -52,3 +54,38 @@ def test_the_form_in_which_a_row_may_be_kept_goes_by_what_it_says(said: str, for
 def test_only_the_mark_of_a_comment_counts() -> None:
     """The word in the head of the file, in a note or in a title is no mark."""
     assert find_standing_marks("title: LOOK here\n# Where LOOK stands, look.\nwork: LOOK: a note\nhref: a#LOOK: b\n") == ()
+
+
+@pytest.mark.parametrize(
+    ("said", "form"),
+    [
+        ("Twist across as in the picture. 38 sts.", "Own words: Twist across as in the picture. 38 sts."),
+        ("Twist across as in the picture. (38 (42, 46) sts)", "Own words: Twist across as in the picture. (38 (42, 46) sts)"),
+        ("Twist 38 sts as in the picture.", "Own words: … 96 sts."),
+        ("Row 3: Twist across. 38 sts.", "Own words: … 96 sts."),
+    ],
+)
+def test_a_row_with_its_count_is_offered_as_it_may_be_kept(said: str, form: str) -> None:
+    """With the count behind it nothing has to be added; a count in its midst may be of a part of the row."""
+    (mark,) = find_standing_marks(f"work: |\n  # LOOK (row 5 of the text): told.\n  Note: {said}\n")
+    assert f'"{form}"' in mark.hint
+
+
+@pytest.mark.parametrize("count", ["38 sts.", "38 stitches", "(38 sts)", "[38 sts]", "= 38 sts."])
+def test_what_is_offered_is_read_with_its_count(count: str) -> None:
+    """A form that is offered and then refused would send her round in a circle."""
+    note = f"Twist across as in the picture. {count}"
+    (mark,) = find_standing_marks(f"work: |\n  # LOOK (row 5 of the text): told.\n  Note: {note}\n")
+    kept = f"Own words: {note}"
+    assert f'"{kept}"' in mark.hint
+    plan = plan_of(project(f"Cast on 40 sts. Work flat.\n{kept}\nPurl 1 row."))
+    assert [round_.after for round_ in plan.rounds] == [40, 38, 38]
+
+
+def test_a_mark_is_settled_by_the_line_that_takes_the_place_of_its_note() -> None:
+    """One row of the file is changed and not two; the line is judged by itself."""
+    page = "work: |\n  # LOOK (row 5 of the text): told.\n  {}\n  Knit 2 rows.\n"
+    assert find_standing_marks(page.format("Own words: Twist across.")) == ()
+    assert find_standing_marks(page.format("K2, p2 to end.")) == ()
+    for left in ("Note: Twist across.", "note: Twist across.", "", "# Twist across.", "- name: sleeve", "work: |"):
+        assert len(find_standing_marks(page.format(left))) == 1
