@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 
 from stepper.plan.lines.cut_short import work_what_was_cut_short
@@ -108,14 +109,19 @@ def _calls_a_round_row(line: Line, needles: Needles) -> bool:
     drafts = needles.drafts
     if needles.flat or line.side or needles.held or not drafts or not drafts[-1].before:
         return False
-    opens = any(
-        isinstance(one, Hold) or (isinstance(one, Work) and one.stitch == "bo")
-        for sentence in line.sentences
-        if isinstance(sentence, Phrase)
-        for one in sentence.elements
-    )
-    closed = not any(run.stitch in ("bo", "hold") for run in flatten(drafts[-1].phrase))
+    phrases = [sentence for sentence in line.sentences if isinstance(sentence, Phrase)]
+    elements = [one for phrase in phrases for one in phrase.elements]
+    opens = any(isinstance(one, Hold) or (isinstance(one, Work) and one.stitch == "bo") for one in elements)
+    codes = {run.stitch for run in flatten(drafts[-1].phrase)}
+    closed = "hold" not in codes and ("bo" not in codes or _casts_on_over(elements))
     return closed and not opens and not drafts[-1].flat and needles.project.spacing is not None
+
+
+def _casts_on_over(elements: Sequence[Element]) -> bool:
+    """Return whether a row casts on within it, over what the row before bound off: a buttonhole is closed."""
+    inner = any(isinstance(one, Work) and one.stitch == "co" for one in elements[1:-1])
+    several = [one for one in elements if isinstance(one, Several)]
+    return inner or any(one.goal == "openings" or _casts_on_over(one.elements) for one in several)
 
 
 def _joins_yarn(line: Line, needles: Needles) -> bool:

@@ -321,7 +321,7 @@ def like_another(duration: UntilLike, needles: Needles) -> int:
     if not part:
         known = one_of(dict.fromkeys(draft.section for draft in drafts[:own])) or "none"
         told = f'no part called "{duration.part}" was worked before this one.'
-        needles.report(duration.place, told, f"The parts so far are {known}.")
+        needles.miss(duration.place, told, f"The parts so far are {known}.", anywhere=True)
         return 0
     found = stretch_named(duration.upto, needles, range(part[0], part[-1] + 1))
     if found is None:

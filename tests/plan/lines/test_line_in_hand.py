@@ -102,3 +102,12 @@ def test_a_wrong_side_short_row_that_nothing_has_turned_to_is_refused() -> None:
     assert "nothing before it has turned the work" in faults(project(f"{begin}Short row 1 (WS): P24, w&t.\nKnit 1 round."))
     plan = plan_of(project(f"{begin}Short row 1 (RS): K30, w&t.\nShort row 2 (WS): P20, w&t.\nKnit 1 round."))
     assert [(round_.side, round_.instruction[:3]) for round_ in plan.rounds[3:5]] == [("RS", "k30"), ("WS", "p20")]
+
+
+@pytest.mark.parametrize("row", ["K3, cast on 2 sts, k to end.", "Work in pattern, casting on 2 sts over each buttonhole."])
+def test_a_row_that_closes_a_buttonhole_in_the_round_is_a_round(row: str) -> None:
+    """It opened the round for good, in silence: "work 2 rounds" behind it was a purl row and a knit row."""
+    work = f"Cast on 20 sts. Join in the round.\nButtonhole row: K3, bind off 2 sts, k to end.\nNext row: {row}\nWork 2 rounds in stockinette."
+    plan = plan_of(project(work))
+    assert [(round_.flat, round_.instruction) for round_ in plan.rounds[2:]] == [(False, "k3, cast on 2, k15"), (False, "knit"), (False, "knit")]
+    assert any("taken as a round" in each.text for each in plan.warnings)
