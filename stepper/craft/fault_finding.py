@@ -160,8 +160,12 @@ def _walked(row: Sequence[CountedSection], order: Sequence[int]) -> tuple[float,
         stitches += left * row[at].stitches
         counts += left
         left -= row[at].odds
-    # Rounding keeps the last bit from choosing between equal orders.
-    return round(stitches / total, 9), round(counts / total, 9)
+    return _without_last_bit(stitches / total), _without_last_bit(counts / total)
+
+
+def _without_last_bit(cost: float) -> float:
+    """Round a cost, so that the last bit does not choose between equal orders or trees."""
+    return round(cost, 9)
 
 
 def _halved(
@@ -207,8 +211,7 @@ class _Tree:
     def _rank(self, option: tuple[int, float, float]) -> tuple[float, float]:
         _, counts, stitches = option
         price = counts if self._question is None else stitches + self._question * counts
-        # Rounding keeps the last bit from choosing between equal trees.
-        return round(price, 9), round(stitches, 9)
+        return _without_last_bit(price), _without_last_bit(stitches)
 
     def stitches(self, start: int, end: int) -> float:
         return self._stitches[end] - self._stitches[start]

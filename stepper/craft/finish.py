@@ -13,7 +13,6 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from itertools import accumulate
 
 WEEK = 7
 """Length of the sums from which the spread is taken. Unit: days."""
@@ -85,11 +84,10 @@ def _spread(days: Sequence[float], mean: float) -> tuple[float, int]:
     seen = len(days)
     if seen < _WEEKS_TOLD:
         return sum((day - mean) ** 2 for day in days) / (seen - 1), seen - 1
-    passed = (0.0, *accumulate(days))
-    weeks = [passed[end] - passed[end - WEEK] - WEEK * mean for end in range(WEEK, seen + 1)]
+    weeks = [sum(days[end - WEEK : end]) - WEEK * mean for end in range(WEEK, seen + 1)]
     # The mean comes from the same days, which removes a share of the spread from the sums.
     squares = sum(week**2 for week in weeks) / len(weeks)
-    return squares / WEEK / (1 - WEEK / seen), max(1, round(seen / _DAYS_A_DEGREE))
+    return squares / WEEK / (1 - WEEK / seen), round(seen / _DAYS_A_DEGREE)
 
 
 def _days_at(left: float, mean: float, spread: float, seen: int) -> tuple[float, float | None]:

@@ -227,7 +227,7 @@ def _own(code: str) -> Stitch | None:
     match = _OWN.match(code)
     if match is None:
         return None
-    if match.group(1) is None:
+    if match.lastindex is None:
         return _other("own", 1, 1, "work one as the words say", Kind.OWN, "work {n} as the words say")
     uses, leaves = int(match.group(1)), int(match.group(2))
     return _other(code, uses, leaves, f"work {uses} as the words say, to {leaves}", Kind.OWN)

@@ -73,6 +73,15 @@ def test_the_pace_lies_between_measured_and_usual(kind: str, per_minute: float, 
         assert paces.of(kind).stitches_per_minute == pytest.approx(per_minute, rel=0.1)
 
 
+def test_a_break_lasts_as_long_as_was_more_than_her_own_pace() -> None:
+    """By hand: 600 stitches of rib at 2 s each outweigh the usual 300, so 2 s are hers; 30 stitches that took 600 s are 20 s
+    each, more than three times that, and 600 - 30 x 2 = 540 s of them were a break. Of shorter steps it is the same."""
+    for stitches in (30, 6):
+        steady = [TimedStretch(stitches=stitches, seconds=2.0 * stitches)] * (600 // stitches)
+        paces = measure_pace_by_kind({KnittingKind.RIB: [*steady, TimedStretch(stitches=30, seconds=600)]})
+        assert paces.of(KnittingKind.RIB).break_seconds == pytest.approx(540)
+
+
 def test_a_doorbell_in_the_first_step_does_not_move_a_garment() -> None:
     """Three stitches in 75 s are a break, not a pace: by hand, 25 s a stitch against 2 s, more than three times as
     slow. Nothing is known of her yet."""

@@ -65,7 +65,7 @@ def test_ribbing_by_the_mill_rule() -> None:
 def test_edges_as_printed() -> None:
     """Long tail 3 widths (Righetti); a yarn over before each stitch (Bestor p. 174); sewn 3 to 5 widths."""
     assert CAST_ON.widths == (0, 3, 3)  # a looped cast-on takes nothing besides the loops
-    assert STRETCHY_BIND_OFF.loops[1] == 2
+    assert STRETCHY_BIND_OFF.loops == (1.5, 2, 2)
     assert SEWN_BIND_OFF.widths == (3, 3, 5)
     assert stitch_yarn("graft").loops[:2] == (0.5, 0.5)  # one loop of the sewn row joins two stitches
 

@@ -174,7 +174,7 @@ class _Search:
         """Yield smallest gap, largest gap and first place of every arrangement with that difference."""
         plain = self.stitches - self.uses * len(self.positions)
         highest = (plain + 1) // len(self.positions)
-        least = 1 if self.uses == 0 and len(self.positions) > 1 else 0
+        least = 0 if self.uses else 1
         smallest = (plain - 1) // len(self.positions) - difference
         for low in range(highest, max(least, smallest) - 1, -1):
             for first in self._firsts(low, low + difference):

@@ -166,8 +166,6 @@ class _Search:
         common = gcd(task.larger, task.smaller)
         for times in divisors(common):
             left = spare - times_words(times)
-            if left < self._least(stretches, task.larger // times, task.smaller // times):
-                continue
             share = task.shared(times, drift)
             for parts in self._sequences(stretches, share, left, level=level - 1 if level else 0):
                 repeat = Repeat(parts, times)
@@ -180,12 +178,7 @@ class _Search:
         """Begin with one stretch of larger or of smaller gaps."""
         if task.after is larger:
             return
-        floor = min(self.unit) * (stretches - 2) + sum(self.unit) if stretches > 1 else min(self.unit)
-        if spare < floor:
-            return
         most = task.larger if larger else task.smaller
-        if spare < floor + 2:  # no words left for "so many times"
-            most = min(most, 1)
         for times in find_multipliers(self.step[larger], task.low - task.at, task.high - task.at, most):
             more, fewer = (times, 0) if larger else (0, times)
             left = spare - times_words(times)
@@ -198,8 +191,6 @@ class _Search:
         """Begin with a repeat of two stretches: one of larger gaps, one of smaller."""
         spare -= sum(self.unit) + 2
         more = spare - (min(self.unit) if stretches == 1 else sum(self.unit))
-        if more < 0:
-            return
         for times, larger, smaller in self._pairs(task, last=stretches == 1, simple=not level or more < 2):
             left = spare - times_words(larger) - times_words(smaller) - times_words(times) + 2
             rest_larger, rest_smaller = task.larger - times * larger, task.smaller - times * smaller
@@ -221,7 +212,7 @@ class _Search:
             simple: Whether it may have only one of each.
         """
         if not last:
-            for times in range(2, min(task.larger, task.smaller) + 1):
+            for times in range(2, task.larger + 1):
                 for larger in range(1, 2 if simple else task.larger // times + 1):
                     for smaller in self._balancing(larger, times, task, simple=simple):
                         yield times, larger, smaller
@@ -237,7 +228,7 @@ class _Search:
                 continue
             behind = smaller * self.step[False]
             low, high = self._room(times, task)
-            most = min(task.larger // times, 1 if simple else task.larger)
+            most = task.larger // times
             for larger in find_multipliers(self.step[True], low - behind, high - behind, most):
                 yield times, larger, smaller
 
@@ -262,17 +253,13 @@ class _Search:
 
     def _before_stretch(self, stretches: int, task: Task, spare: int, *, level: int) -> Iterator[Phrase]:
         """End with one stretch after a repeat of several."""
-        end = task.at + task.larger * self.step[True] + task.smaller * self.step[False]
         for larger in (True, False):
             for times in range(1, (task.larger if larger else task.smaller) + 1):
                 more, fewer = (times, 0) if larger else (0, times)
                 left = spare - self.unit[larger] - times_words(times)
-                if left < self._least(stretches, task.larger - more, task.smaller - fewer):
-                    continue
-                if task.low <= end - times * self.step[larger] <= task.high:
-                    rest = task.less(more, fewer, task.at)
-                    for parts in self._as_repeat(stretches, rest, left, level=level):
-                        yield (*parts, self._stretch(larger, times))
+                rest = task.less(more, fewer, task.at)
+                for parts in self._as_repeat(stretches, rest, left, level=level):
+                    yield (*parts, self._stretch(larger, times))
 
     def _stretch(self, larger: bool, times: int) -> Stretch:
         return Stretch(self.gaps.size + larger, times)

@@ -173,7 +173,6 @@ def gaps_between(
 
     Source: subtraction.
     """
-    _require_counts(stitches, uses)
     if not positions:
         return (stitches,) if flat else ()
     tail = stitches - positions[-1] - uses

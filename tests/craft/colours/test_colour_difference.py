@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import pytest
 import skimage
 from hypothesis import given
@@ -46,6 +48,17 @@ def test_awkward_hues_agree_too(one: tuple[float, ...], other: tuple[float, ...]
     """Greys, opposite hues and the blue region, where the formula has its branches."""
     ours = colour_difference(Lab(*one), Lab(*other))
     assert ours == pytest.approx(float(skimage.color.deltaE_ciede2000(one, other)), abs=1e-9)
+
+
+@pytest.mark.parametrize("turn", [178.5, 179.5, 180.5, 181.5])
+def test_nearly_opposite_hues_agree_all_round_the_circle(turn: float) -> None:
+    """The hue half-way between leaps to the other side at half a circle. Source: scikit-image, which takes the same branch."""
+    hues = [math.radians(each) for each in range(3, 360, 17)]
+    one, other = (
+        [(60.0, 40 * math.cos(hue + more), 40 * math.sin(hue + more)) for hue in hues] for more in (0.0, math.radians(turn))
+    )
+    for first, second, expected in zip(one, other, skimage.color.deltaE_ciede2000(one, other), strict=True):
+        assert colour_difference(Lab(*first), Lab(*second)) == pytest.approx(float(expected), abs=1e-9)
 
 
 @pytest.mark.parametrize(

@@ -8,6 +8,7 @@ plain stitches at the end.
 
 from __future__ import annotations
 
+import random
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -40,6 +41,19 @@ def test_rounds_of_many_changes_are_said_as_agreed() -> None:
                     said = f"{round_.words}, off {round_.off} of {round_.gap}, begins {round_.positions[:3]}"
                     rows.append(f"  {manner.value} {said}: {' '.join(_written(round_.phrase))}")
     compare(HERE / "phrases.txt", rows)
+
+
+def test_rounds_of_all_sizes_are_said_as_agreed() -> None:
+    """As the rows above, in the words that are said unless others are asked for: the orders of parts that a shortest phrase may
+    have come up in few rounds each, so that many are drawn."""
+    dice, rows = random.Random(60_520), list[str]()
+    while len(rows) < 300:
+        stitches = dice.randint(20, 520)
+        changes, change, flat = dice.randint(2, stitches // 2), dice.choice((MAKE_ONE, KNIT_TOGETHER)), dice.random() < 0.5
+        round_ = space_changes(stitches, changes, change=change, flat=flat)
+        head = f"{stitches} {changes} {change} {'flat' if flat else 'round'}: {round_.words}, off {round_.off}"
+        rows.append(f"{head}: {' '.join(_written(round_.phrase))}")
+    compare(HERE / "drawn.txt", rows)
 
 
 def _written(phrase: Phrase) -> Iterator[str]:
@@ -79,6 +93,35 @@ def test_rounds_that_keep_off_a_panel_are_spaced_as_agreed() -> None:
     compare(HERE / "places.txt", rows)
 
 
+def test_changes_kept_off_any_stitches_go_where_they_were_agreed_on() -> None:
+    """Marker stitches, motifs and seams anywhere, few stitches and many: what does not fit is refused in the same words."""
+    dice, rows = random.Random(61_160), list[str]()
+    while len(rows) < 500:
+        stitches = dice.randint(4, 90)
+        changes, uses, flat = dice.randint(1, max(1, stitches // 2)), dice.choice((0, 2, 3)), dice.random() < 0.5
+        kept = {dice.randint(1, stitches) + each for _ in range(dice.randint(1, 4)) for each in range(dice.randint(1, 5))}
+        within = dice.choice((None, None, 1, 2, 5))
+        rows.append(f"{stitches} {changes} uses {uses}{' flat' * flat}, plain {sorted(kept)}, within {within}")
+        try:
+            places = (
+                decrease_positions(stitches, changes, flat=flat, uses=uses)
+                if uses
+                else increase_positions(stitches, changes, flat=flat)
+            )
+            forbidden = places_touching(kept, uses=uses)
+            moved = avoid_places(places, stitches, forbidden, flat=flat, uses=uses, within=within)
+            assert not forbidden.intersection(moved)
+            rows.append(f"  {places} {moved} {gaps_between(moved, stitches, flat=flat, uses=uses)}")
+        except ValueError as error:
+            rows.append(f"  {error}")
+        left, due, since, beyond = (dice.randint(0, most) for most in (stitches, changes, 6, 6))
+        try:
+            rows.append(f"  {left} {due} {since} {beyond}: {respread(left, due, worked_since=since, beyond=beyond, uses=uses)}")
+        except ValueError as error:
+            rows.append(f"  {error}")
+    compare(HERE / "drawn_places.txt", rows)
+
+
 def test_no_text_is_left_over() -> None:
     """What nobody spaces any more must not be kept as if it were agreed on."""
-    assert {path.stem for path in HERE.glob("*.txt")} == {"phrases", "places"}
+    assert {path.stem for path in HERE.glob("*.txt")} == {"phrases", "places", "drawn", "drawn_places"}

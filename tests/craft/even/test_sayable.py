@@ -111,6 +111,22 @@ def test_in_a_narrow_window_no_phrase_of_any_order_is_shorter(changes: int, quar
         assert (words_in(phrase, MAKE_ONE) if phrase else 999) == best, (larger, smaller)
 
 
+@pytest.mark.parametrize(("changes", "larger"), [(14, 3), (18, 4), (18, 14)])
+def test_between_the_ends_of_a_row_no_repeat_in_a_repeat_has_times_inside(changes: int, larger: int) -> None:
+    """"2 times: 2 times: k4, m1, 2 times, ..." cannot be followed by ear: with such phrases a window a half stitch wide would
+    be kept, without them it is not, by every order of the gaps and every phrase of each."""
+    lead, tail, even = (Stretch(2),), (Plain(2),), Fraction(4 * changes + larger, changes)
+    near = [
+        order
+        for order in orders(4, changes - larger, larger)
+        if all(abs(sum(order[:end]) - even * end) <= Fraction(1, 2) for end in range(1, changes + 1))
+    ]
+    assert near
+    assert not [each for order in near for each in every_phrase(order) if named(each) <= 4 and can_be_said((*lead, *each, *tail))]
+    window = Window(0, -4 * larger, 4 * (changes - larger), 2 * changes)
+    assert shortest([(Gaps(4, changes - larger, larger, lead, tail), window)], MAKE_ONE) is None
+
+
 def every_row(plain: int, changes: int, least: int) -> Iterator[tuple[int, tuple[int, ...], int]]:
     """Put together every row: half a gap, all others, half a gap."""
     for lead in range(least, plain + 1):
