@@ -324,6 +324,10 @@ def like_another(duration: UntilLike, needles: Needles) -> int:
         needles.miss(duration.place, told, f"The parts so far are {known}.", anywhere=True)
         return 0
     found = stretch_named(duration.upto, needles, range(part[0], part[-1] + 1))
+    if found is None and _stem(duration.upto) == "shoulder" and _ends_straight(part, needles):
+        told = f"the {duration.part} is bound off at once: its length up to there is taken."
+        needles.warn(duration.place, told)
+        found = part[-1], part[-1] + 1
     if found is None:
         told = f"no row of the {duration.part} is of the {duration.upto}, so nobody can tell how long it is."
         needles.report(duration.place, told, "Write the length itself.", kind="length")
@@ -335,3 +339,23 @@ def like_another(duration: UntilLike, needles: Needles) -> int:
         needles.report(duration.place, "the piece is as long already.", kind="length")
         return 0
     return rounds
+
+
+_STRAIGHT = 6
+"""Rows before a bind-off where a shoulder would have steps: common practice, in every other row."""
+
+
+def _ends_straight(part: Sequence[int], needles: Needles) -> bool:
+    """Return whether a part is one piece whose last row binds off all of it, with no shoulder or neck before.
+
+    What was bound off before is at the beginning of rows, as for armholes, and well below the last row.
+    """
+    rows = [needles.drafts[at] for at in part]
+    worked = [[run.stitch for run in flatten(row.phrase) if run.uses or run.stitch == "bo"] for row in rows]
+    moved = {run.stitch for row in rows for run in flatten(row.phrase)} & {"hold", "return", "pu"}
+    if moved or sum(not row.before for row in rows) != 1 or rows[0].before or rows[-1].after:
+        return False
+    if set(worked[-1]) != {"bo"} or any("bo" in row[1:] for row in worked[:-1]):
+        return False
+    last = rows[-1 - _STRAIGHT : -1]
+    return len(rows) > _STRAIGHT + 1 and all(row.before == row.after for row in last)

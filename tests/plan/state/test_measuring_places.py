@@ -96,3 +96,31 @@ def test_an_armhole_begins_with_the_stitches_bound_off_for_it() -> None:
     plan = plan_of(project(work))
     assert plan.rounds[5].instruction.startswith("bind off 4")
     assert len(plan.rounds[5:-1]) == 14
+
+
+@pytest.mark.parametrize("words", ["piece measures same as back", "front measures same as back to shoulders"])
+@pytest.mark.parametrize("rows", [2, 31])
+def test_a_part_that_is_bound_off_at_once_is_measured_up_to_there(rows: int, words: str) -> None:
+    """The back has no shoulder row; by hand: its rows, the two that bind off for the armholes, and the ten even ones."""
+    head = BACK.replace("{rows}", str(rows))
+    front = f"Cast on 40 sts. Work flat.\nWork in stockinette st until {words}.\nBind off."
+    plan = plan_of(project(front, head=head, sizes="one", size="one"))
+    assert sum(round_.section == "front" for round_ in plan.rounds) == 1 + rows + 12 + 1
+    assert any("bound off at once" in caution.text for caution in plan.warnings)
+
+
+@pytest.mark.parametrize(
+    "ending",
+    [
+        "Bind off 8 sts at the beginning of the next 2 rows.",
+        "Next row: K14, bind off 4, k to end.",
+        "Dec 1 st at each end of next row.",
+        "Work 4 rows even.",
+    ],
+)
+def test_a_part_with_a_shoulder_that_no_line_names_is_not_measured(ending: str) -> None:
+    """Where the shoulder begins is then not said: it is below the last row, nobody knows how far."""
+    work = "      Work 10 rows even.\n"
+    head = BACK.replace("{rows}", "20").replace(work, f"{work if 'Work' not in ending else ''}      {ending}\n")
+    front = "Cast on 40 sts. Work flat.\nWork in stockinette st until front measures same as back to shoulders.\nBind off."
+    assert "is of the shoulder" in faults(project(front, head=head, sizes="one", size="one"))
