@@ -68,6 +68,14 @@ LONG = (
     "avoiding_is_the_best_of_all",
     "agrees_with",
     "(longer_than_ten_seconds and (switchback or cardigan or socks))",
+    "light_is_encoded",
+    "another_pair_vanish",
+    "counts_lie_between",
+    "any_ends_is_shorter",
+    "in_a_narrow_window_no_phrase",
+    "few_gaps_none_is_shorter",
+    "every_set_of_forbidden_places",
+    "smallest_of_all_half_steps",
 )
 """Tests, by words of their names, that take long under a tracer and reach no line that others do not, left out besides."""
 

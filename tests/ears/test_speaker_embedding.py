@@ -5,7 +5,6 @@ from itertools import combinations
 
 import numpy as np
 import pytest
-from scipy import signal
 
 from stepper.devices.resample import resample
 from stepper.ears.speaker_embedding import SpeakerEncoder, likeness, log_mel
@@ -33,6 +32,8 @@ def test_the_mel_bands_are_those_of_an_independent_library() -> None:
 
     librosa makes the spectra in the same way, but compiles half a minute for it in a fresh environment.
     """
+    from scipy import signal  # takes a second to load, and only this test needs it
+
     filters = pytest.importorskip("librosa.filters", reason="the independent library is not installed")
     sound = said("en-us", LINES[0])
     samples = np.frombuffer(sound, np.int16).astype(np.float32) / 32768

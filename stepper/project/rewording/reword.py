@@ -10,6 +10,8 @@ row):", becomes its label.
 from __future__ import annotations
 
 import re
+from bisect import bisect_right
+from collections.abc import Callable
 from dataclasses import replace
 from functools import cache, lru_cache
 from typing import Final
@@ -47,52 +49,75 @@ def recast(plain: str, *, signed: bool = True) -> Recast:
     line = sign_yarns(as_printed(plain)) if signed else as_printed(plain)
     yarns = line.yarns
     made = write_openings_in_order(_without_name(line))
-    waiting = _rows_for(made.text)
-    while waiting:
-        at = (waiting & -waiting).bit_length() - 1
-        waiting &= waiting - 1
-        synonym = SYNONYMS[at]
-        before = made.text
+    waiting, tried = _rows_for(made.text), 0
+    while tried < len(waiting):
+        at = waiting[tried]
+        tried += 1
+        search = _searches()[at] or _prepared(at)
+        if search(made.text) is None:
+            continue
+        synonym, before = SYNONYMS[at], made.text
         for _ in range(_MOST if synonym.again else 1):
-            if synonym.pattern.search(made.text) is None:
-                break
             changed = put_words(made, synonym)
             if changed.text == made.text:
                 break
             made = changed
         if made.text != before:
-            waiting = _rows_for(made.text) >> (at + 1) << (at + 1)
+            waiting = _rows_for(made.text)
+            tried = bisect_right(waiting, at)
     if not yarns:
         return made
     return replace(made, yarns=yarns, kept=tuple(printed_again(words, yarns) for words in made.kept))
 
 
-def _rows_for(text: str) -> int:
-    """Return the rows of the table of which a piece is in a text, a bit each, the first row's the lowest.
+def _rows_for(text: str) -> list[int]:
+    """Return the rows of the table of which a piece is in a text, by their places in it, in their order.
 
     Hundreds of rows are passed over for every line: pieces are looked for only where their first letters
     are there. A row whose piece is empty waits for every text.
     """
-    low, rows = text.lower(), 0
-    begun = _pieces()
-    for letters in {low[at : at + size] for size in range(_LETTERS + 1) for at in range(len(low))}:
-        for piece, with_it in begun.get(letters, ()):
+    low, begun = text.lower(), _pieces()
+    rows = set(begun.get("", ((), ()))[0])
+    found = {low[at : at + size] for size in range(1, _LETTERS + 1) for at in range(len(low))}
+    for letters in found & begun.keys():
+        short, longer = begun[letters]
+        rows.update(short)
+        for piece, with_it in longer:
             if piece in low:
-                rows |= with_it
-    return rows
+                rows.update(with_it)
+    return sorted(rows)
 
 
 @cache
-def _pieces() -> dict[str, list[tuple[str, int]]]:
-    """Return the pieces of all rows by their first letters, each with the rows that have it."""
-    rows: dict[str, int] = {}
+def _pieces() -> dict[str, tuple[tuple[int, ...], tuple[tuple[str, tuple[int, ...]], ...]]]:
+    """Return by first letters the rows whose piece is just these, and longer pieces, each with its rows."""
+    rows: dict[str, tuple[int, ...]] = {}
     for at, synonym in enumerate(SYNONYMS):
         for piece in synonym.has:
-            rows[piece] = rows.get(piece, 0) | 1 << at
-    begun: dict[str, list[tuple[str, int]]] = {}
+            rows[piece] = (*rows.get(piece, ()), at)
+    begun: dict[str, list[tuple[str, tuple[int, ...]]]] = {}
     for piece, with_it in rows.items():
         begun.setdefault(piece[:_LETTERS], []).append((piece, with_it))
-    return begun
+    return {
+        letters: (rows.get(letters, ()), tuple(each for each in found if each[0] != letters))
+        for letters, found in begun.items()
+    }
+
+
+_Search = Callable[[str], "re.Match[str] | None"]
+
+
+@cache
+def _searches() -> list[_Search | None]:
+    """Return what looks for each row's pattern; None until a line needs it: compiling all would slow the
+    start."""
+    return [None] * len(SYNONYMS)
+
+
+def _prepared(at: int) -> _Search:
+    search = SYNONYMS[at].pattern.search
+    _searches()[at] = search
+    return search
 
 
 def _without_name(line: Recast) -> Recast:
