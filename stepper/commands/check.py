@@ -55,7 +55,9 @@ def run(args: argparse.Namespace) -> int:
         print_document(_document(args.file, plan, ()))
         return 0
     print_folded(f"{args.file}:{caution.line}:1: note: {caution.text}" for caution in plan.warnings)
-    sections = ", ".join(plan.sections)
+    # "sleeves, second" is one name: a comma between the names would make two of it.
+    between = "; " if any("," in each for each in plan.sections) else ", "
+    sections = between.join(plan.sections)
     print_folded(
         [f"{args.file} is sound: {len(plan.rounds)} rounds, {_stitches(plan)} stitches ({sections})."]
     )

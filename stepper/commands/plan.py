@@ -174,7 +174,7 @@ def plan_lines(plan: Plan) -> Iterator[str]:
 def _spacing_lines(plan: Plan) -> Iterator[str]:
     """Say how even changes are spaced and how that looks, where there are any of unlike gaps."""
     if any(_is_unlike(round_) for round_ in plan.rounds if round_.evenly):
-        yield f"Even changes are spaced {NAMES[plan.spacing]}: {LOOKS[plan.spacing]}"
+        yield f'Even changes are spaced in the manner "{NAMES[plan.spacing]}": {LOOKS[plan.spacing]}'
 
 
 def _is_unlike(round_: Round) -> bool:

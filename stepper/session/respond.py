@@ -164,7 +164,19 @@ def _opened(plan: Plan, before: State, event: Opened, after: State) -> Iterator[
         yield TellRecap(done=done, at=before.last_cue_at)
         yield from tell_reminders(before, after)
     yield from ask_open(plan, after)
-    yield step_at(plan, after, Lead.FULL)
+    yield step_at(plan, after, _lead_behind_recap(plan, before, after))
+
+
+def _lead_behind_recap(plan: Plan, before: State, after: State) -> Lead:
+    """Return how much of the place the first step still needs; the recap has just said the place."""
+    place = after.place
+    if before.seq == 0 or place == Position() or place.index >= len(plan.rounds) or place != before.place:
+        return Lead.FULL
+    first = plan.rounds[place.index]
+    if place.stitch:  # the side that faces her, or the round of the chart, is needed with the first stitch
+        return Lead.ROUND if first.flat or first.chart is not None else Lead.PART
+    last = plan.rounds[place.index - 1]
+    return Lead.ROUND if last.section == first.section else Lead.FULL
 
 
 def ask_open(plan: Plan, state: State) -> Iterator[Effect]:

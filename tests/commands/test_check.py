@@ -105,3 +105,13 @@ def test_a_document_tells_a_program_what_the_page_tells_her(
     (problem,) = found["problems"]
     assert page.startswith(f"{path}:{problem['line']}:{problem['column']}: error: {problem['message']}")
     assert problem["hint"] in page
+
+
+def test_the_parts_are_told_apart_where_one_has_a_comma_in_its_name(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """ "Sleeves, sleeves, second" reads as three parts; it is two."""
+    path = tmp_path / "sleeves.yaml"
+    path.write_text(SOUND.replace("- name: left sleeve", '- name: "sleeve, left"'), encoding="utf-8")
+    assert main(["check", str(path)]) == 0
+    assert "(neckband; yoke; body; sleeve, left; right sleeve)" in " ".join(capsys.readouterr().out.split())

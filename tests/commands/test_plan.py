@@ -124,7 +124,8 @@ EVEN = "Cast on 200 sts.\nJoin in the round.\nIncrease evenly to 256 sts."
 def test_the_manner_of_even_changes_is_told_with_what_it_does_to_the_look() -> None:
     """She can only choose by what it does; a garment without such rounds says nothing of it."""
     lines = list(plan_lines(plan_of(project(EVEN))))
-    assert lines[1].startswith("Even changes are spaced sayable: wider and narrower gaps stand in groups")
+    told = 'Even changes are spaced in the manner "sayable": wider and narrower gaps stand in groups'
+    assert lines[1].startswith(told)
     assert "       2 [(k4, m1) 4 times, (k3, m1) 3 times] 8 times. 200 → 256 sts" in lines
     alike = plan_of(project("Cast on 72 sts.\nJoin in the round.\nIncrease evenly to 90 sts."))
     assert not any("spaced" in line for line in plan_lines(alike))
@@ -136,7 +137,7 @@ def test_another_manner_can_be_looked_at(tmp_path: Path, capsys: pytest.CaptureF
     path.write_text(project(EVEN), encoding="utf-8")
     assert main(["plan", str(path), "--manner", "runs"]) == 0
     told = capsys.readouterr().out
-    assert "spaced in two runs: all wider gaps stand in one stretch" in told
+    assert 'spaced in the manner "in two runs": all wider gaps stand in one stretch' in told
     assert "(k4, m1) 32 times, (k3, m1) 24 times. 200 → 256 sts" in told
     head = HEAD.replace("sections:", "spacing: in two runs\nsections:")
     path.write_text(project(EVEN, head=head), encoding="utf-8")

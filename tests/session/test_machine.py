@@ -203,7 +203,7 @@ def test_a_changed_file_is_told_before_anything_else() -> None:
     assert lines == [
         "The pattern has changed since last time. Yoke, round 2, Last increase: changed, already knitted.",
         "Last done: Yoke, round 3 of 6, chart cairn round 1.",
-        "Yoke, round 4 of 6, chart cairn round 2: one chalk, four ember, one chalk, forty one times.",
+        "Round 4, chart cairn round 2: one chalk, four ember, one chalk, forty one times.",
     ]
 
 

@@ -74,11 +74,26 @@ def test_a_first_sitting_begins_and_a_later_one_recaps() -> None:
     session = Session(GARMENT, _at(3, 102))
     assert tell(session, session.consider_opening("2025-03-04T20:00:00+01:00", "f")) == [
         "Last done on 3 March: Yoke, round 2 of 6, Final increase, stitch 102.",
-        "Yoke, round 2 of 6, Final increase, at stitch 102: knit ten, make one; "
-        "then knit eleven, make one, three times.",
+        "At stitch 102: knit ten, make one; then knit eleven, make one, three times.",
     ]
     fresh = Session(GARMENT, State(seq=2))
     assert tell(fresh, fresh.consider_opening(AT, "f"))[0] == "Nothing has been knitted yet."
+
+
+def test_what_the_recap_names_is_not_named_again_unless_the_piece_is_another() -> None:
+    """Twice the same place in two lines is tedious; a new piece, or a place that nothing was said of, is named in full."""
+    leads = []
+    for index in (3, 1, 2, 0):
+        session = Session(GARMENT, _at(index, 0))
+        step = session.consider_opening("2025-03-04T20:00:00+01:00", "f").effects[-1]
+        assert isinstance(step, TellStep)
+        leads.append((GARMENT.rounds[index].section, step.lead))
+    assert leads == [
+        ("yoke", Lead.ROUND),
+        ("neckband", Lead.ROUND),
+        ("yoke", Lead.FULL),
+        ("neckband", Lead.FULL),
+    ]
 
 
 def test_a_step_is_said_from_the_place_in_it() -> None:

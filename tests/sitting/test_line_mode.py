@@ -117,7 +117,7 @@ def test_the_end_of_the_input_is_enough_and_the_next_sitting_goes_on(tmp_path: P
     assert lines[0] == "Cuff."
     assert lines[1].startswith("Last done on ")
     assert lines[1].endswith(": Cuff, round 3 of 17, stitch 9.")
-    assert lines[2].startswith("Cuff, round 3 of 17, at stitch 9: knit one")
+    assert lines[2].startswith("At stitch 9: knit one")
     assert len(lines) == 4  # after "that is all" nothing more is answered
 
 
