@@ -49,9 +49,29 @@ ROWS: tuple[Synonym, ...] = (
         r"\1 ",
         "K20, BO next 20 sts, k to end.",
     ),
+    # In the middle of a row: at the beginning of a line it is worked up to there first, as it is in every row.
     row(
-        "cent|first|last|middle",
-        rf"\b(k|p|knit|purl|bo|{OFF})\s+(?=(?P<said>(?:the\s+)?(?:first|last|cent(?:er|re)|middle)\s+{N}(?:\s+{STS})?))(?:the\s+)?(?:first|last|cent(?:er|re)|middle)\s+(?=\d)",
+        "cent|middle",
+        rf"^(\s*(?:[^:,;.]*:)?\s*)({OFF}|bo)\s+(?:the\s+)?(?:cent(?:er|re)|middle)\s+({N})(?:\s+{STS})?",
+        r"\1work in pattern to center \3 sts, \2 \3 sts",
+        "Bind off center 16 sts.",
+    ),
+    row(
+        "to cent|to the cent",
+        rf"\bto\s+(?:the\s+)?cent(?:er|re)\s*,\s*(?:then\s+)?({OFF}|bo)\s+(?:the\s+)?(?:cent(?:er|re)|middle)\s+({N})(?:\s+{STS})?",
+        r"to center \2 sts, \1 \2 sts",
+        "Work to center, bind off center 16 sts, work to end.",
+    ),
+    row(
+        "first",
+        rf"\b(k|p|knit|purl|bo|{OFF})\s+(?=(?P<said>(?:the\s+)?first\s+{N}(?:\s+{STS})?))(?:the\s+)?first\s+(?=\d)",
+        r"\1 ",
+        "Bind off first 5 sts, k to end.",
+    ),
+    row(
+        "cent|last|middle",
+        rf"(?:(?<=[,;)]\s)|(?<=\bthen\s)|(?<=\band\s))(k|p|knit|purl|bo|{OFF})\s+"
+        rf"(?=(?P<said>(?:the\s+)?(?:last|cent(?:er|re)|middle)\s+{N}(?:\s+{STS})?))(?:the\s+)?(?:last|cent(?:er|re)|middle)\s+(?=\d)",
         r"\1 ",
         "K20, BO center 20 sts, k to end.",
     ),
