@@ -1,12 +1,13 @@
 """Lines that number their rounds, worked in the order of their numbers. No I/O.
 
-Whatever the order of the lines, "Rnds 2 and 4: knit" comes between rounds 1, 3 and 5. A line for "all WS
-rows" stands for every row that has none of its own.
+Wherever its line stands, "Rnds 2 and 4: knit" comes between rounds 1, 3 and 5; a single row behind one of a
+higher number is refused. A line for "all WS rows" stands for every row that has none of its own.
 """
 
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 from stepper.plan.checks.counts import check_count
 from stepper.plan.drafts import Template
@@ -122,6 +123,7 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
     order = lines_by_number(block, needles)
     if not order:
         return
+    _refuse_disorder(block, needles)
     if min(order) == 1:
         needles.section.numbered = {}
     elif block[0].label:
@@ -163,6 +165,22 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
     needles.line.start = begin
     for sentence in said_after_round(block[-1]):
         work(sentence, needles)
+
+
+def _refuse_disorder(block: list[Line], needles: Needles) -> None:
+    """Report a row that is written behind one of a higher number, each in a line of its own.
+
+    Lines for several rows are sorted, as "Rnds 2 and 4" stands behind "Rnds 1 and 3"; of single rows nobody
+    can tell whether the number is wrong or the order.
+    """
+    single = [line for line in block if len(line.numbers) == 1 and not line.every]
+    for before, line in pairwise(single):
+        if line.numbers[0] < before.numbers[0]:
+            needles.report(
+                line.place,
+                f"row {line.numbers[0]} is written behind row {before.numbers[0]}.",
+                "Write the rows in the order in which they are worked, or mend the number.",
+            )
 
 
 def _establish_so_far(number: int, line: Line, order: dict[int, Line], begin: int, needles: Needles) -> None:

@@ -45,7 +45,7 @@ from stepper.plan.lines.shaping.intervals import (
 from stepper.plan.lines.shaping.likewise import shown_before, work_as_shown
 from stepper.plan.lines.shaping.side_by_side import work_together
 from stepper.plan.lines.stripes import work_stripes
-from stepper.plan.lines.wrong_side import tell_wrong_side
+from stepper.plan.lines.wrong_side import tell_other_side, tell_wrong_side
 from stepper.plan.model import Run, runs_written
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.state.needles import Needles
@@ -262,6 +262,7 @@ def _(instruction: Repeated, needles: Needles) -> None:
     try:
         less = int(instruction.but_last)
         last_for(cycle, instruction.duration, needles, instruction.place, start=start, less=less)
+        tell_other_side(cycle, instruction.place, needles, begin=begin)
     finally:
         establish_pattern(instruction, cycle, needles, start=begin)
 

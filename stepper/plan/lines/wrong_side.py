@@ -1,4 +1,4 @@
-"""Tell of a row shaped in knit stitches that comes on the wrong side of stockinette. No I/O.
+"""Tell of rows that come on another side than their stitches, or their first time, show. No I/O.
 
 A line that names no side is worked on the one that comes next. Where a repeat before it ended a row early, or
 a row was counted that the page does not count, all that follows is a row off: its knit rows are ridges on the
@@ -9,9 +9,11 @@ common practice.
 from __future__ import annotations
 
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.drafts import Template
+from stepper.plan.drafts import Template, without_places
 from stepper.plan.fabric.established import ground
+from stepper.plan.model import other_side
 from stepper.plan.state.needles import Needles
+from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Several, TurnHere, Until, Work
 
 
@@ -34,6 +36,35 @@ def tell_wrong_side(template: Template, needles: Needles) -> None:
         template.place,
         f"the row is {done}, and by the rows before it comes on the {side} side of stockinette; a row may be "
         'missing before it, or one too many. Write its side, as "Next row (RS): …".',
+    )
+
+
+def tell_other_side(cycle: tuple[Template, ...], place: Span, needles: Needles, *, begin: int) -> None:
+    """Tell that rows worked again come on the other side than at first: an odd number, or one too many.
+
+    A page means it or has lost a row; the stitches are the same, and the fabric is not. Rows that are all
+    alike are the same fabric on both sides, or are meant so.
+
+    Args:
+        cycle: The rows.
+        place: The line that repeats them.
+        needles: The knitting in hand, after them.
+        begin: Index of the first draft of the repeat.
+    """
+    if not needles.flat or needles.counting.lost or len({without_places(each) for each in cycle}) == 1:
+        return
+    worked = [each for each in needles.drafts[needles.section.start : begin] if each.template == cycle[0]]
+    sides = {each.side for each in worked}
+    if len(sides) != 1 or not all(each.flat for each in worked):
+        return  # a line for rows 1 and 4 has no side of its own
+    side = sides.pop()
+    if {each.side for each in needles.drafts[begin:] if each.template == cycle[0]} <= {side}:
+        return
+    now = "each time on the other side in turn" if len(cycle) % 2 else f"on the {other_side(side)} now"
+    needles.warn(
+        place,
+        f"the first of these rows was worked on the {side}, and comes {now}. If that is not meant, a row "
+        "is missing.",
     )
 
 

@@ -153,3 +153,15 @@ def test_rows_said_to_begin_on_the_other_side_are_a_fault() -> None:
     told = faults(project("Cast on 8 sts.\nRow 1 (RS): Knit.\nRows 2-5 (RS): Work in st st.\nBind off."))
     assert "the first of these rows is a WS row by the rows before, not a RS row" in told
     plan_of(project("Cast on 8 sts.\nRow 1 (RS): Knit.\nRows 2-5 (WS): Work in st st.\nBind off."))
+
+
+@pytest.mark.parametrize("rows", ["Row 3: Knit.\nRow 2: Purl.\nRow 3: K1, p to last st, k1.", "Row 2: Purl.\nRow 1: Knit."])
+def test_a_row_written_behind_a_higher_number_is_refused(rows: str) -> None:
+    """Nobody can tell whether the number is wrong or the order, and sorting them would knit a misprint in silence."""
+    assert "is written behind row" in faults(project(f"Cast on 20 sts. Work flat.\n{rows}\nBind off."))
+
+
+def test_lines_for_several_rounds_are_sorted_among_each_other() -> None:
+    """ "Rnds 2 and 4" is written behind "Rnds 1 and 3", and comes in between."""
+    plan = plan_of(project("Cast on 8 sts.\nJoin in the round.\nRnds 1 and 3: Purl.\nRnds 2 and 4: Knit.\nBind off."))
+    assert [round_.instruction for round_ in plan.rounds[1:-1]] == ["purl", "knit", "purl", "knit"]

@@ -46,3 +46,20 @@ def test_a_row_that_is_meant_for_that_side_is_not_told(row: str) -> None:
 def test_garter_stitch_is_shaped_on_either_side() -> None:
     """It looks alike from both."""
     assert told(f"Cast on 20 sts. Work flat.\nWork 5 rows in garter st.\nNext row: {SHAPED}\nBind off.") == 0
+
+
+@pytest.mark.parametrize(
+    ("rows", "again", "notes"),
+    [
+        ("Row 1 (RS): Knit.\nRow 2: K2, p to last 2 sts, k2.\nRow 3: K1, p to last st, k1.", "Rep rows 1-3 twice.", 1),
+        ("Row 1 (RS): Knit.\nRow 2: Purl.\nRow 3: Knit.", "Rep rows 1-2 twice.", 1),
+        ("Row 1 (RS): Knit.\nRow 2: Purl.\nRow 3: Knit.\nRow 4: Purl.", "Rep rows 1-2 twice.", 0),
+        ("Row 1: Knit.\nRow 2: Knit.\nRow 3: Knit.", "Rep rows 1-3 twice.", 0),
+        ("Row 1 and 4: *K2, p2; rep from * to end.\nRows 2 and 3: *P2, k2; rep from * to end.", "Rep rows 1-4 twice.", 0),
+    ],
+)
+def test_rows_that_come_on_the_other_side_again_are_told(rows: str, again: str, notes: int) -> None:
+    """Three rows of a ridge are another fabric upside down: the page means it or has lost a row. Rows that are all
+    alike are the same either way, and a line for rows of both sides has none of its own."""
+    plan = plan_of(project(f"Cast on 20 sts. Work flat.\n{rows}\n{again}\nBind off."))
+    assert sum("the first of these rows" in warning.text for warning in plan.warnings) == notes
