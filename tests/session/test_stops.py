@@ -89,8 +89,8 @@ def test_the_next_day_she_is_where_she_stopped() -> None:
         session.adopt(considered)
     assert session.state.place == Position(index=1)
     again = Session(PICKED_UP, evolve_all(State(), events))
-    told = again.consider_opening(AT, "f").effects[-1]
-    assert tell_effect(told, PICKED_UP) == "Band, round 2 of 3: knit eighty eight, pick up and knit eighteen."
+    told = [tell_effect(each, PICKED_UP) for each in again.consider_opening(AT, "f").effects]
+    assert told == ["Last done on 3 March: Band, round 1 of 3.", "Round 2: knit eighty eight, pick up and knit eighteen."]
 
 
 def test_a_stop_is_no_knitting() -> None:
