@@ -183,6 +183,17 @@ def test_a_respacing_follows_its_round_and_fits_no_other() -> None:
     assert apply_respacings(garment, (other, wild)) == garment
 
 
+def test_of_two_rounds_that_it_fits_the_nearer_is_the_one_meant() -> None:
+    """The same increase comes twice in a piece; a line longer before it has moved it by two rounds."""
+    again = "Increase evenly to 12 sts.\nKnit 2 rounds.\nDecrease evenly to 8 sts.\nKnit 2 rounds.\n"
+    garment = plan_of(project(f"Cast on 8 sts.\nJoin in the round.\nKnit 2 rounds.\n{again}{again}"))
+    first, second = (round_ for round_ in garment.rounds if (round_.before, round_.after) == (8, 12))
+    for meant, off in ((first, -2), (first, 2), (second, -2), (second, 2)):
+        moved = Respacing(index=meant.index + off, section=meant.section, before=8, after=12, places=(1, 2, 3, 4))
+        changed = [round_.index for round_ in apply_respacings(garment, (moved,)).rounds if round_.shaping == (1, 2, 3, 4)]
+        assert changed == [meant.index]
+
+
 def test_the_runs_are_those_of_an_even_round() -> None:
     """Laid out at the places planned, a round is what it was."""
     garment = shaped(20, 24)

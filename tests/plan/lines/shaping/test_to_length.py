@@ -69,11 +69,12 @@ def test_it_ends_with_the_side_that_the_line_says() -> None:
     assert len(plan.rounds) - 1 in (16, 18)
 
 
-def test_how_often_is_told() -> None:
+@pytest.mark.parametrize(("ends", "left"), [("each end", 52), ("beg", 48)])
+def test_how_often_is_told(ends: str, left: int) -> None:
     """Her rows may be of another height, and the number of increases is no longer the printed page's then."""
-    plan = plan_of(project(SLEEVE + TAPER, size="M"))
+    plan = plan_of(project(SLEEVE + TAPER.replace("each end", f"at {ends}" if ends == "beg" else ends), size="M"))
     told = [caution.text for caution in plan.warnings]
-    assert any("shaped 4 times to" in text and "leaves 52 stitches" in text for text in told)
+    assert any("shaped 4 times to" in text and f"leaves {left} stitches" in text for text in told), told
 
 
 @pytest.mark.parametrize(
