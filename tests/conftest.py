@@ -30,11 +30,23 @@ sys.dont_write_bytecode = False
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Begin with what takes longest: sittings by voice, as they are spoken, then other tests of half a minute each.
+    """Begin with what takes longest: what is spoken and played as it is heard, then other tests of half a minute each.
 
     One worker waits for them while the others have the cores; at the end all would wait for it.
     """
-    first = ("test_evening.py", "test_live_ears.py", "test_whole_garment.py", "test_every_word.py", "test_standard_streams.py")
+    first = (
+        "test_evening.py",
+        "test_live_ears.py",
+        "test_open_streams.py",
+        "mouth/test_open_speaker.py",
+        "mouth/test_ports.py",
+        "test_system_voice.py",
+        "test_interrupting.py",
+        "test_live_microphone.py",
+        "test_whole_garment.py",
+        "test_every_word.py",
+        "test_standard_streams.py",
+    )
     items.sort(key=lambda item: next((at for at, name in enumerate(first) if name in item.nodeid), len(first)))
 
 
