@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
 
 from tests.plan.test_compile import faults, plan_of
@@ -331,3 +333,12 @@ def test_this_increase_is_no_cast_on_and_nothing_picked_up(row: str) -> None:
     assert "has not been written out" in faults(project(f"{row}\nRep this inc on every foll 4th row 2 times."))
     grown = plan_of(project("Cast on 40 sts. Work flat.\nK1, m1, k to end.\nRep this inc on every foll 4th row 2 times."))
     assert [round_.after for round_ in grown.rounds if round_.after > round_.before] == [40, 41, 42, 43]
+
+
+def test_a_gusset_shaped_by_length_grows_to_the_stitches_between_its_markers() -> None:
+    """Two of forty stitches become twelve by five increases of two: fifty in all, and not twelve."""
+    start = "Cast on 40 sts. Join in the round.\nKnit 2 rounds.\nNext rnd: K10, pm, k2, pm, k28.\n"
+    inc = "Inc rnd: K to marker, sm, m1, k to marker, m1, sm, k to end.\n"
+    plan = plan_of(project(f"{start}{inc}Rep inc rnd every 2 cm until there are 12 sts between the markers.\nBind off."))
+    assert [before.after for before, after in pairwise(plan.rounds) if after.after > before.after] == [40, 42, 44, 46, 48]
+    assert plan.rounds[-2].after == 50
