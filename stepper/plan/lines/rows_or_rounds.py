@@ -79,11 +79,12 @@ def settle_rounds(line: Line, needles: Needles) -> None:
         told = "rows over the stitches that come next begin on the right side; this is the wrong one."
         needles.miss(line.place, told, "Work across them first, then put the others on hold.")
         return
-    if _A_ROUND.search(line.text) and not _ROWS.search(line.text) and closes(needles.drafts[-1]):
+    rounds = _A_ROUND.search(line.text) is not None and not _ROWS.search(line.text)
+    if rounds and closes(needles.drafts[-1]):
         needles.flat, needles.side = False, "RS"
         told = "rounds behind rows: the row that takes stitches back is taken as joined in the round."
         needles.warn(line.place, told)
-    elif needles.line.around and needles.last.apart and needles.held and not _takes_back(line):
+    elif (needles.line.around or rounds) and needles.last.apart and needles.held and not _takes_back(line):
         told = "this line calls itself a round, and rows are worked over a part of the stitches here."
         hint = 'Say how the others come back: "k across instep sts", "Join in the round."'
         needles.miss(line.place, told, hint)

@@ -92,3 +92,14 @@ def test_rounds_behind_the_row_that_closes_a_heel_are_rounds() -> None:
     plan = plan_of(project(work))
     assert [(one.flat, one.after) for one in plan.rounds[-3:]] == [(False, 28)] * 3
     assert any("taken as joined in the round" in caution.text for caution in plan.warnings)
+
+
+@pytest.mark.parametrize(("back", "refused"), [("", True), ("K across instep sts. Join in the round.\n", False)])
+def test_rounds_over_the_stitches_of_a_heel_alone_are_refused(back: str, refused: bool) -> None:
+    """"Knit 2 rounds" while the instep waits would be two rows of garter stitch on the heel, in silence."""
+    heel = "Heel: work back and forth over first 20 sts.\nRow 1 (RS): Knit 20, turn.\nRow 2 (WS): P20, turn.\nRow 3 (RS): Knit 20.\n"
+    text = project(f"Cast on 40 sts. Join in the round.\nKnit 4 rounds.\n{heel}{back}Knit 2 rounds.\nBind off.")
+    read = read_project(text).project
+    assert read is not None
+    found = compile_plan(read).problems
+    assert any("rows are worked over a part of the stitches" in each.message for each in found) == refused
