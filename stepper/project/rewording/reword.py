@@ -53,8 +53,7 @@ def recast(plain: str, *, signed: bool = True) -> Recast:
     while tried < len(waiting):
         at = waiting[tried]
         tried += 1
-        search = _searches()[at] or _prepared(at)
-        if search(made.text) is None:
+        if _search(at)(made.text) is None:
             continue
         synonym, before = SYNONYMS[at], made.text
         for _ in range(_MOST if synonym.again else 1):
@@ -104,20 +103,10 @@ def _pieces() -> dict[str, tuple[tuple[int, ...], tuple[tuple[str, tuple[int, ..
     }
 
 
-_Search = Callable[[str], "re.Match[str] | None"]
-
-
 @cache
-def _searches() -> list[_Search | None]:
-    """Return what looks for each row's pattern; None until a line needs it: compiling all would slow the
-    start."""
-    return [None] * len(SYNONYMS)
-
-
-def _prepared(at: int) -> _Search:
-    search = SYNONYMS[at].pattern.search
-    _searches()[at] = search
-    return search
+def _search(at: int) -> Callable[[str], re.Match[str] | None]:
+    """Return what looks for the pattern of a row: the row is asked for it once, and not for every line."""
+    return SYNONYMS[at].pattern.search
 
 
 def _without_name(line: Recast) -> Recast:
