@@ -192,11 +192,13 @@ def build_parser() -> Lark:
     """Build the parser once; its tables are kept between runs of the program if a cache can be written."""
     from lark import Lark
 
-    text = grammar_text()
+    from stepper.project.reading.lexing import FirstLetterLexer
+
+    text, cut_by = grammar_text(), FirstLetterLexer
     try:
-        return Lark(text, start="line", parser="lalr", lexer="basic", maybe_placeholders=True, cache=True)
+        return Lark(text, start="line", parser="lalr", lexer=cut_by, maybe_placeholders=True, cache=True)
     except OSError:
-        return Lark(text, start="line", parser="lalr", lexer="basic", maybe_placeholders=True)
+        return Lark(text, start="line", parser="lalr", lexer=cut_by, maybe_placeholders=True)
 
 
 @lru_cache(maxsize=4096)
@@ -318,6 +320,7 @@ def legal_words() -> frozenset[str]:
     found.update({"note", "a", "k", "p", "m", "x", "at", "co", "bo", "in", "on", "rc", "lc", "rpc", "lpc"})
     # Words of the synonym tables, which the grammar never sees, and cables by their number.
     found.update({"match", "stripe", "stripes", "leave", "rejoin", "holder", "halfway"})
+    found.update({"continuity", "correct", "than"})
     found.update(f"c{number}{way}" for number in (4, 6, 8) for way in "bf")
     return frozenset(found - {"ls"})
 
