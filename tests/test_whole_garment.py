@@ -1,9 +1,14 @@
-"""The whole sample garment, stepped to the last bind-off in a process of its own, killed and resumed on the way."""
+"""The whole sample garment, stepped to the last bind-off in a process of its own, killed and resumed on the way.
+
+The evening that is not killed is started as she starts it; those that are resumed, from a program that is loaded.
+"""
 
 from __future__ import annotations
 
+import os
 import re
 import shutil
+import signal
 import subprocess
 import sys
 from pathlib import Path
@@ -11,29 +16,36 @@ from pathlib import Path
 import pytest
 
 from stepper.sitting.project_file import load_project
+from tests.commands.garments import environment
+from tests.commands.warm import WarmProcess
 
 SWITCHBACK = Path(__file__).parent / "fixtures" / "switchback.yaml"
-COMMAND = [sys.executable, "-m", "stepper", "knit", "--plain", "--mute"]
 CUE = "next\n"
 
 
 class Sitting:
     """A session in a process of its own, driven through its pipes."""
 
-    def __init__(self, path: Path) -> None:
-        self.process = subprocess.Popen(
-            [*COMMAND, str(path)], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, bufsize=1
-        )
+    def __init__(self, path: Path, *, cold: bool) -> None:
+        words = ["knit", "--plain", "--mute", str(path)]
+        reading, writing = os.pipe()
+        heard, said = os.pipe()
+        with os.fdopen(reading, "rb") as stdin, os.fdopen(said, "wb") as stdout, os.fdopen(os.dup(2), "wb") as stderr:
+            self.process: subprocess.Popen[bytes] | WarmProcess = (
+                subprocess.Popen([sys.executable, "-m", "stepper", *words], stdin=stdin, stdout=stdout)
+                if cold
+                else WarmProcess(words, stdin, stdout, stderr, environment())
+            )
+        self.stdin = os.fdopen(writing, "w", encoding="utf-8")
+        self.stdout = os.fdopen(heard, encoding="utf-8")
         self.opening = self._until_answered()
 
     def _until_answered(self) -> list[str]:
         """Read what is said up to the answer of a question whose words are known."""
-        assert self.process.stdin is not None
-        assert self.process.stdout is not None
-        self.process.stdin.write("where\n")
-        self.process.stdin.flush()
+        self.stdin.write("where\n")
+        self.stdin.flush()
         lines = []
-        for line in self.process.stdout:
+        for line in self.stdout:
             if re.search(r"stitches on the needles|is finished|Finished", line):
                 self.where = line
                 return lines
@@ -42,15 +54,16 @@ class Sitting:
 
     def next(self) -> list[str]:
         """Return the cue and read its answer."""
-        assert self.process.stdin is not None
-        self.process.stdin.write(CUE)
-        self.process.stdin.flush()
+        self.stdin.write(CUE)
+        self.stdin.flush()
         return self._until_answered()
 
     def kill(self) -> None:
         """End it as a flat battery would."""
-        self.process.kill()
-        self.process.wait()
+        self.process.send_signal(signal.SIGKILL)
+        self.process.wait(timeout=60)
+        self.stdin.close()
+        self.stdout.close()
 
     @property
     def finished(self) -> bool:
@@ -61,14 +74,14 @@ class Sitting:
 def transcript(path: Path, *, kill_every: int | None) -> list[str]:
     """Knit to the end by `next` alone; return every answer in order."""
     said: list[str] = []
-    sitting = Sitting(path)
+    sitting = Sitting(path, cold=kill_every is None)
     cues = 0
     while not sitting.finished:
         said += sitting.next()
         cues += 1
         if kill_every and cues % kill_every == 0:
             sitting.kill()
-            sitting = Sitting(path)
+            sitting = Sitting(path, cold=False)
         assert cues < 2000
     sitting.kill()
     return said

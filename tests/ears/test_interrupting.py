@@ -84,8 +84,11 @@ class _SittingRoom:
         wait_until(come)
 
     def go_on_until_it_speaks(self) -> None:
-        """Let a little more time pass, if the other thread was late to see that it was held back: a second at most."""
-        for _ in range(25):
+        """Let a little more time pass, if the other thread was late: once more the wait and a second at most.
+
+        It counts from when it looked at the last of her blocks, and a thread that stood still looks at it late.
+        """
+        for _ in range(round((WAIT_S + 1) / 0.04)):
             ends_at = time.monotonic() + 0.5
             while self.speaker.paused and time.monotonic() < ends_at:
                 time.sleep(0.005)

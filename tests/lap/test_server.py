@@ -235,7 +235,7 @@ def test_devices_that_come_as_the_page_ends_leave_nothing_undone_and_nothing_on_
             assert "page" not in [each.name for each in begun]
         for each in held:
             each.close()
-        gc.collect()
+    gc.collect()
     assert caplog.messages == []
 
 
