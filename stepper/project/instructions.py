@@ -9,6 +9,7 @@ It is longer than other modules: one union holds all of these records, and the p
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Final
 
 from stepper.project.duration import Duration, Ended, Paced, UntilCount, UntilLength, UntilLike, UntilRows
 from stepper.project.laying_out import BeginFurther, MarkEvery, MarkRow, MoveOver, OverNeedles, SetApart
@@ -124,6 +125,10 @@ class Evenly:
         return "increase" if self.direction == 1 else "decrease"
 
 
+ONLY_CHART: Final = "chart"
+"""The name of a chart that a line calls by none: "work rows 1-8 of the chart"."""
+
+
 @dataclass(frozen=True, slots=True)
 class ChartWork:
     """Rounds of a chart."""
@@ -141,6 +146,10 @@ class ChartWork:
     """Whether it continues from there to its last round: `until all 4 rnds are complete`."""
     rounds: Numbers | None = None
     """How many rounds it has, if the line says so."""
+    total: bool = False
+    """Whether the times are all there are, and not those from here on: `4 times in all`."""
+    announced: bool = False
+    """Whether it is only said to begin; which of its rounds are worked is said next."""
 
 
 @dataclass(frozen=True, slots=True)

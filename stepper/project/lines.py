@@ -10,6 +10,7 @@ from stepper.project.instructions import Line, Remark, Unread
 from stepper.project.part_marks import single_stars, without_marks
 from stepper.project.pattern_heads import heads_pattern
 from stepper.project.problems import Span
+from stepper.project.reading.announced import rows_of_announced
 from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.row_ends import fabric_goes_on
 from stepper.project.reading.wording import Words, read_line, reads
@@ -51,6 +52,9 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
         lines.append(replace(line, only=only) if only and not line.only else line)
     for at in range(len(lines) - 1):
         lines[at], lines[at + 1] = fabric_goes_on(lines[at], lines[at + 1])
+    for at in range(len(lines)):
+        here, following = rows_of_announced(lines[at], lines[at + 1] if at + 1 < len(lines) else None)
+        lines[at : at + 2] = [here] if following is None else [here, following]
     return tuple(lines)
 
 

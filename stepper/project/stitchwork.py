@@ -148,7 +148,8 @@ class ChartPart:
     over: Numbers | None
     """Stitches it is worked over, if the line gives them."""
     goal: str
-    """`end`, `last` or `marker` if it is worked up to a place, else empty."""
+    """`end`, `last` or `marker` if it is worked up to a place, `fill` if the stitches behind it take theirs
+    from the end of the row or from a marker, else empty."""
     short: Numbers | None
     place: Span
     defined: bool = False

@@ -33,7 +33,7 @@ SILENT = {
     # What a number counts, where no other thing could be.
     "st", "sts", "stitch", "row", "cm", "edge", "yarn",
     # "Work even" and "follow" go on; "all", "across", "around" and "remaining" take what is there.
-    "work", "even", "follow", "all", "across", "around", "remaining", "rem", "end",
+    "work", "even", "follow", "all", "across", "around", "remaining", "rem", "end", "entire",
     # "Make second sleeve same as first", "make 3 alike": they are made as the first.
     # "Next 8 sts", "back on the needles", "the held stitches", "graft together": there are no others.
     "make", "same", "alike", "given",
@@ -241,7 +241,6 @@ def test_a_telling_word_put_in_anywhere_changes_the_reading_or_is_refused(case: 
         "Row 2 and all alternate WS rows: Purl.",
         "Work dec round every 8th (decrease) round 6 times.",
         "Work in broken rib to last 3 sts, k3.",
-        "Chart peak a total of 3 times.",
         "Inc round, every 4th round: K1, m1, k to end.",
         "With MC: knit 2 rounds.",
         "MC: knit 2 rounds.",

@@ -12,6 +12,7 @@ from stepper.plan.model import Group, Item, Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.round_sources import ChartRound
 from stepper.plan.stitches.run_repeats import join_runs
+from stepper.project.instructions import ONLY_CHART
 from stepper.project.model import Cell, Chart
 from stepper.project.pattern_heads import key_of
 from stepper.project.problems import Span, nearest, one_of
@@ -39,8 +40,16 @@ def _runs(cells: tuple[Cell, ...], yarn: str, wrong_side: bool) -> tuple[Run, ..
 
 
 def charts_by_name(needles: Needles) -> dict[str, Chart]:
-    """Return the charts of the garment by their names in lower case: a line may write them in any."""
-    return {name.lower(): chart for name, chart in needles.project.charts.items()}
+    """Return the charts of the garment by their names in lower case: a line may write them in any.
+
+    A name of several words is one with hyphens in a line. The only chart of a garment needs no name.
+    """
+    charts = needles.project.charts
+    named = {name.lower(): chart for name, chart in charts.items()}
+    named.update({name.replace(" ", "-"): chart for name, chart in named.items() if " " in name})
+    if len(charts) == 1:
+        named.setdefault(ONLY_CHART, next(iter(charts.values())))
+    return named
 
 
 def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
@@ -48,9 +57,17 @@ def chart_named(name: str, place: Span, needles: Needles) -> Chart | None:
     charts = charts_by_name(needles)
     chart = charts.get(name.lower())
     if chart is None:
-        hint = nearest(name, charts) or f"The charts are {one_of(needles.project.charts) or 'none'}."
-        needles.report(place, f'there is no chart "{name}".', hint)
+        needles.report(place, *no_such_chart(name, needles))
     return chart
+
+
+def no_such_chart(name: str, needles: Needles) -> tuple[str, str]:
+    """Return what is told of a chart that the garment has not, and a hint."""
+    charts = needles.project.charts
+    if name == ONLY_CHART and charts:
+        return "which chart is meant is not said.", f"The charts are {one_of(charts)}."
+    hint = nearest(name, charts_by_name(needles)) or f"The charts are {one_of(charts) or 'none'}."
+    return f'there is no chart "{name}".', hint
 
 
 NAME_ROUND = "Name the round of the chart that comes next."
@@ -114,6 +131,7 @@ def chart_round(template: Template, needles: Needles) -> None:
     phrase: tuple[Item, ...] = (*drawn.before, *repeats, *drawn.after)
     phrase = needles.caches.charted.setdefault(key, phrase)
     needles.last.charts[chart.name] = number
+    needles.last.beside.discard(chart.name)
     needles.emit(phrase, after, chart=chart.name, chart_round=number, template=template)
 
 

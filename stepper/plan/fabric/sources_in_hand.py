@@ -11,6 +11,7 @@ from stepper.plan.fabric.chart_rounds import (
     drawn_round,
     hidden_by_own_words,
     next_chart_round,
+    no_such_chart,
 )
 from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.fabric.established import HINT, look, tell_doubt
@@ -24,7 +25,7 @@ from stepper.plan.stitches.phrase import work_phrase
 from stepper.plan.stitches.round_sources import ChartRound, RoundSources
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.project.pattern_heads import key_of
-from stepper.project.problems import Span, nearest, one_of
+from stepper.project.problems import Span
 from stepper.project.stitchwork import ChartPart, PickUp
 
 
@@ -59,8 +60,7 @@ def _chart(part: ChartPart, room: int, needles: Needles) -> ChartRound:
     charts = charts_by_name(needles)
     chart = charts.get(part.name.lower())
     if chart is None:
-        hint = nearest(part.name, charts) or f"The charts are {one_of(needles.project.charts) or 'none'}."
-        raise MisfitError(part.place, f'there is no chart "{part.name}".', hint)
+        raise MisfitError(part.place, *no_such_chart(part.name, needles))
     hidden = "" if part.number else hidden_by_own_words(chart.name, needles)
     if hidden:
         raise MisfitError(part.place, hidden, NAME_ROUND)

@@ -7,11 +7,13 @@ from collections.abc import Iterable
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.chart_rounds import NAME_ROUND, chart_named, hidden_by_own_words, next_chart_round
 from stepper.plan.fabric.established import establish
-from stepper.plan.lines.durations import last_for
+from stepper.plan.lines.durations import last_for, work_even
 from stepper.plan.lines.rounds import repeat
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import ChartWork
+from stepper.project.duration import Rounds
+from stepper.project.instructions import ChartWork, WorkRounds
 from stepper.project.model import Chart
+from stepper.project.stitchwork import Numbers
 
 
 def work_chart(instruction: ChartWork, needles: Needles) -> None:
@@ -25,6 +27,13 @@ def work_chart(instruction: ChartWork, needles: Needles) -> None:
     hidden = hidden_by_own_words(chart.name, needles) if instruction.following else ""
     if hidden and not instruction.first:
         needles.miss(instruction.place, hidden, NAME_ROUND)
+        return
+    if instruction.total and chart.name in needles.last.charts:
+        told = f'rounds of chart "{chart.name}" are worked already, and times in all are not counted for it.'
+        needles.report(instruction.place, told, "Write how often it is worked from here on.")
+        return
+    if instruction.following and chart.name in needles.last.beside:
+        _go_on_beside(instruction, chart, needles)
         return
     first = instruction.first or (next_chart_round(chart, needles) if instruction.following else 1)
     one = instruction.following and not instruction.whole
@@ -40,6 +49,10 @@ def work_chart(instruction: ChartWork, needles: Needles) -> None:
             instruction.place, f'chart "{chart.name}" has {len(chart.rounds)} rounds, not {max(first, last)}.'
         )
         return
+    if first > last:
+        told = f'round {last} of chart "{chart.name}" is worked already; round {first} comes next.'
+        needles.report(instruction.place, told)
+        return
     times = instruction.times.of(needles.size) if instruction.times else 1
     cycle = _rounds(range(first, last + 1), chart, instruction, needles)
     begin = len(needles.drafts)
@@ -53,6 +66,24 @@ def work_chart(instruction: ChartWork, needles: Needles) -> None:
         needles.section.pattern = cycle
     else:
         establish(cycle, needles, start=begin)
+
+
+def _go_on_beside(instruction: ChartWork, chart: Chart, needles: Needles) -> None:
+    """Go on with a chart worked beside other stitches: they go on as they are, with its next rounds."""
+    following, place = next_chart_round(chart, needles), instruction.place
+    last = instruction.last or (len(chart.rounds) if instruction.whole else following)
+    told = ""
+    if chart.right_side_only:
+        told = "that chart shows right-side rows alone, and stands beside other stitches."
+    elif not following <= last <= len(chart.rounds):
+        told = f'round {last} of chart "{chart.name}" does not come after round {following - 1}.'
+    if told:
+        needles.report(place, told, 'Write how long: "Work in pattern for 12 rows."')
+        return
+    lasts = Rounds(Numbers((last - following + 1,), place), False)
+    work_even(WorkRounds("pattern", lasts, place), needles)
+    if needles.last.charts.get(chart.name) != last:
+        needles.report(place, f'round {last} of chart "{chart.name}" is not what comes last so.')
 
 
 def _rounds(

@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from stepper.plan.checks.counts import check_count
 from stepper.plan.drafts import Template
+from stepper.plan.fabric.chart_rounds import charts_by_name
 from stepper.plan.fabric.established import asks_pattern, establish
 from stepper.plan.fabric.named_patterns import first_row
 from stepper.plan.lines.durations import cycle_of
@@ -273,7 +274,7 @@ def _chart_number(number: int, line: Line, drawn: ChartWork, needles: Needles) -
 
     Several rows take as many rounds of the chart, in turn: "Rnds 5-8: chart fern, rounds 1-4".
     """
-    chart = needles.project.charts.get(drawn.name)
+    chart = charts_by_name(needles).get(drawn.name.lower())
     whole = chart is not None and drawn.first is None and len(line.numbers) == len(chart.rounds)
     if drawn.first is None and not whole:
         return 0
@@ -388,7 +389,7 @@ def _work_whole(number: int, line: Line, row: Sentence, needles: Needles) -> Non
 
 def _chart_fills(line: Line, drawn: ChartWork, needles: Needles) -> bool:
     """Return whether the times in a line for rows of a chart agree with its numbers; report it if not."""
-    chart = needles.project.charts.get(drawn.name)
+    chart = charts_by_name(needles).get(drawn.name.lower())
     if drawn.times is None and drawn.lasts is None:
         return True
     rounds = (drawn.last or (len(chart.rounds) if chart is not None else 0)) - (drawn.first or 1) + 1

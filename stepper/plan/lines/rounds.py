@@ -56,8 +56,8 @@ def work_template(template: Template, needles: Needles) -> None:
     for name, number in worked.held:
         needles.held[name] = needles.held.get(name, 0) + number
         needles.held_by[name] = (needles.section.name, template.place.line)
-    for name, number in worked.charts:
-        needles.last.charts[name] = number
+    needles.last.charts.update(worked.charts)
+    needles.last.beside.update(name for name, _ in worked.charts)
     if worked.left.passed and not needles.short_rows.slipped:
         needles.remarks.append(_PASSING[needles.short_rows.method or "german"])
     tell_turning(template, worked, needles)

@@ -143,6 +143,8 @@ class LastWorked:
     """Index after the last draft that a repeat "until 48 sts rem" came to; 0 for none."""
     charts: dict[str, int] = field(default_factory=dict)
     """Round of each chart last worked, from 1."""
+    beside: set[str] = field(default_factory=set)
+    """Charts last worked over a part of the round, beside other stitches."""
     plain_change: Span | None = None
     """Where the last round was changed evenly and knitted, over a pattern, and the line did not say how."""
     apart: int = 0

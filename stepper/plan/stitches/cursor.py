@@ -23,6 +23,7 @@ from stepper.plan.stitches.row_elements import (
     UNNAMED,
     JustWorked,
     MisfitError,
+    fixed_uses,
     held_stitches,
     is_short,
     is_unnamed,
@@ -143,14 +144,14 @@ class Cursor(RowRepeats):
                 self._hold(element, items, works_on=_works_on(elements[number + 1 :]))
             elif isinstance(element, TurnHere):
                 self._turn(element, items)
+            elif isinstance(element, ChartPart):
+                self._chart(element, elements[number + 1 :], items)
             else:
                 self._supplied(element, items)
         return items
 
-    def _supplied(self, element: ChartPart | PickUp | Across | Spread, items: list[Item]) -> None:
-        if isinstance(element, ChartPart):
-            self._chart(element, items)
-        elif isinstance(element, Spread):
+    def _supplied(self, element: PickUp | Across | Spread, items: list[Item]) -> None:
+        if isinstance(element, Spread):
             self._spread(element, items)
         elif isinstance(element, PickUp):
             number = self.supplies.picked(element)
@@ -236,8 +237,8 @@ class Cursor(RowRepeats):
         method = element.method or ("plain" if closed else self.method)
         items.append(Run("w&t" if method == "wrap" else "turn", 1, self.yarn))
 
-    def _chart(self, element: ChartPart, items: list[Item]) -> None:
-        room = element.over.of(self.size) if element.over is not None else self.goal(element) - self.used
+    def _chart(self, element: ChartPart, after: tuple[Element, ...], items: list[Item]) -> None:
+        room = self._room(element, after)
         drawn = self.supplies.chart(element, room)
         if not drawn.fits(room):
             edges = f" besides {drawn.edges} of its edges" if drawn.edges else ""
@@ -265,6 +266,26 @@ class Cursor(RowRepeats):
         for run in drawn.after:
             self.advance(run, items)
         outside.extend(run_together(items))
+
+    def _room(self, element: ChartPart, after: tuple[Element, ...]) -> int:
+        """Return the stitches a chart is worked over.
+
+        "K3, work chart, k3" leaves the last three; "sm, work chart, p1, sm" all up to a stitch before the
+        marker. Where what follows goes on to a place itself, the chart is worked once across.
+        """
+        if element.over is not None:
+            return element.over.of(self.size)
+        if element.goal != "fill":
+            return self.goal(element) - self.used
+        behind = 0
+        for each in after:
+            if isinstance(each, Mark) and each.stitch != "pm":
+                return self.goal(replace(element, goal="marker")) - behind - self.used
+            if isinstance(each, Until) or (isinstance(each, Several | ChartPart) and each.goal):
+                drawn = self.supplies.chart(element, self.facing.end - self.used)
+                return drawn.edges + drawn.uses
+            behind += fixed_uses(each, self.size)
+        return max(0, self.facing.end - behind - self.used)
 
     def _work(self, element: Work, items: list[Item]) -> None:
         times = element.times.of(self.size)

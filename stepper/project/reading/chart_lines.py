@@ -12,7 +12,7 @@ from lark import Token, Tree
 from stepper.project.duration import Duration, Times
 from stepper.project.instructions import ChartWork, Repeated
 from stepper.project.problems import Span
-from stepper.project.reading.manners import name_of
+from stepper.project.reading.manners import chart_called, name_of
 from stepper.project.reading.occasions import type_of
 from stepper.project.reading.part_references import PartBuilder
 from stepper.project.stitchwork import Numbers
@@ -111,15 +111,23 @@ class ChartBuilder(PartBuilder):
             return made
         return replace(made, rounds=Numbers((int(number.group()),), self._place(until)))
 
+    def _do_chart_begun(self, tree: Any) -> ChartWork:
+        """Read "begin chart wave": its rows are named next."""
+        return replace(self._chart(tree, tree.children[0], None, None), announced=True)
+
+    def _do_chart_through(self, tree: Any) -> ChartWork:
+        """Read "continue chart wave through rnd 20": the rounds from the next one to that."""
+        chart, _, last = tree.children
+        made = self._chart(tree, chart, None, None)
+        return replace(made, last=self._one_for_all(last), following=True, whole=True)
+
     def _chart(self, tree: Any, chart: Token, piece: Any, repeats: Any) -> ChartWork:
         following = str(chart).lower().startswith("next")
-        name = re.sub(r"^(next\s+round\s+of\s+)?(the\s+)?chart\s+", "", str(chart), flags=re.I)
+        name = chart_called(str(chart))
         span = self._piece(piece) if piece is not None else None
         duration = self._repeats(repeats) if repeats is not None else None
-        if isinstance(duration, Times) and duration.total:
-            problem = "a chart is worked so many times from here on; times in all are not counted for it."
-            self.problems.append(self._place(chart).problem(problem, "Write how often it is worked now."))
         times = duration.number if isinstance(duration, Times) else None
         lasts = None if isinstance(duration, Times) else duration
         first, last = (span[0], span[-1]) if span else (None, None)
-        return ChartWork(name, first, last, times, self._place(chart), lasts, following)
+        total = isinstance(duration, Times) and duration.total
+        return ChartWork(name, first, last, times, self._place(chart), lasts, following, total=total)

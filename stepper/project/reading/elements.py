@@ -19,7 +19,7 @@ from stepper.project.lengths import in_one_unit, read_length
 from stepper.project.own_lengths import split_own
 from stepper.project.problems import Problem, Span
 from stepper.project.reading.goals import GOALS, read_goal
-from stepper.project.reading.manners import name_of, stretch_in
+from stepper.project.reading.manners import chart_called, name_of, stretch_in
 from stepper.project.stitchwork import (
     Across,
     ChartPart,
@@ -211,13 +211,15 @@ class ElementBuilder:
     def _el_charted_over(self, tree: Any) -> Element:
         return self._charted(tree, self._numbers(tree.children[-1]), "", None)
 
+    def _el_charted_to_fill(self, tree: Any) -> Element:
+        return self._charted(tree, None, "fill", None)
+
     def _charted(self, tree: Any, over: Numbers | None, goal: str, short: Numbers | None) -> Element:
         place = self._tree_place(tree)
         if goal in ("marker", "behind") and self._goal_name(tree.children[-1]):
             self.problems.append(place.problem("a chart is worked to the next marker, or to the end."))
         chart = next(one for one in tree.children if getattr(one, "type", "") in ("CHART", "PATTERN_OF"))
-        name = re.sub(r"^(next\s+round\s+of\s+)?(the\s+)?chart\s+", "", str(chart), flags=re.I)
-        name = name_of(name) if chart.type == "PATTERN_OF" else name
+        name = name_of(str(chart)) if chart.type == "PATTERN_OF" else chart_called(str(chart))
         number = None
         for piece in tree.find_data("piece"):
             ends = [token for token in piece.children if isinstance(token, Token)]

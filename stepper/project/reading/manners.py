@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from typing import Any
 
+from stepper.project.instructions import ONLY_CHART
+
 
 def manner_of(tree: Any) -> str:
     """Return how rounds are worked, as in `WorkRounds.manner`; "pattern" if the line does not say."""
@@ -45,6 +47,11 @@ def name_of(words: str) -> str:
     return re.sub(
         r"^(?:in|of)\s+|^the\s+", "", re.sub(r"^(?:in|of)\s+", "", " ".join(words.lower().split()))
     ).rstrip(".")
+
+
+def chart_called(words: str) -> str:
+    """Return the name of a chart as a line calls it: one without a name is the only one of the garment."""
+    return re.sub(r"^(next\s+round\s+of\s+)?(the\s+)?chart\b\s*", "", words, flags=re.I) or ONLY_CHART
 
 
 def forms_name(words: str) -> str:

@@ -41,6 +41,7 @@ from stepper.project.rewording.style.whole_page_synonyms import WHOLE_PAGES
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.work.buttonhole_synonyms import BUTTONHOLES
 from stepper.project.rewording.work.cast_on_synonyms import CASTING
+from stepper.project.rewording.work.chart_synonyms import CHARTS
 from stepper.project.rewording.work.divided_synonyms import DIVIDED
 from stepper.project.rewording.work.fabric_synonyms import FABRICS
 from stepper.project.rewording.work.heel_synonyms import HEELS
@@ -68,6 +69,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *OWN_LENGTHS,
     *WHOLE_PAGES,
     *HEADS,
+    *CHARTS,
     *REPEATS,
     *HEELS,
     *BUTTONHOLES,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.plan.model import Item, Run, flatten
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD, project
 
@@ -47,3 +48,78 @@ def test_rounds_that_a_chart_has_not_are_refused() -> None:
 def test_a_chart_is_not_worked_on_no_stitches(before: str) -> None:
     """Four rounds without a stitch in them were called a plan."""
     assert "there are no stitches on the needles" in faults(project(f"{before}Chart peak.", head=FOUR))
+
+
+@pytest.mark.parametrize(
+    ("words", "worked"),
+    [
+        ("Work chart through rnd 3.", [1, 2, 3]),
+        ("Work chart peak, rounds 1-2.\nContinue working the chart through Rnd 4.", [1, 2, 3, 4]),
+        ("Work rnds 1-2 of Chart.\nContinue as set until rnd 3 of chart has been worked.", [1, 2, 3]),
+        ("Work Rnds 1-4 of the chart once, then Rnds 1-2 again.", [1, 2, 3, 4, 1, 2]),
+        ("Rep Rnds 1-2 of Chart peak 2 more times.", [1, 2, 1, 2]),
+        ("Work chart rnds 2-3.", [2, 3]),
+        ("Work 6 rnds from chart.", [1, 2, 3, 4, 1, 2]),
+        ("Work Chart peak 2 times in all.", [1, 2, 3, 4, 1, 2, 3, 4]),
+    ],
+)
+def test_rounds_of_the_only_chart_are_worked_as_a_page_calls_them(words: str, worked: list[int]) -> None:
+    """A page with one chart says "the chart"; a round named last is the last one worked. Source: by hand."""
+    assert chart_rounds(words) == worked
+
+
+@pytest.mark.parametrize(
+    ("words", "worked"),
+    [
+        ("Begin Chart peak.\nWork Rnds 1-2 of Chart peak.", [1, 2]),
+        ("Begin working chart. Work Rnds 1-3.", [1, 2, 3]),
+        ("Begin chart.", [1, 2, 3, 4]),
+        ("Begin chart.\nNext rnd: Work chart around.\nKnit 1 rnd.", [None, None]),
+    ],
+)
+def test_a_chart_that_is_begun_is_not_worked_twice(words: str, worked: list[int]) -> None:
+    """"Begin Chart A" above its rows was the whole chart in front of them."""
+    assert chart_rounds(words) == worked
+
+
+@pytest.mark.parametrize(
+    "row",
+    [
+        "Rnd 1: K2, work chart, k2.",
+        "Rnd 1: K2, work Row 1 of Chart, k2.",
+        "Rnd 1: K2, pm, work Chart across next 4 sts, pm, k2.",
+        "Rnd 1: K2, pm, work Peak Chart, pm, k to end.",
+    ],
+)
+def test_a_chart_beside_stitches_leaves_them_theirs(row: str) -> None:
+    """Worked out by hand: two stitches on either side, and the dark stitch one further on in every round."""
+    rounds = plan_of(project(f"{START}{row}\nWork Peak Chart through rnd 3.", head=FOUR)).rounds[1:]
+    dark = [
+        [at for at, run in enumerate(laid_flat(round_.phrase), 1) if run.yarn == "A"] for round_ in rounds
+    ]
+    assert dark == [[3], [4], [5]]
+
+
+def laid_flat(items: tuple[Item, ...]) -> list[Run]:
+    """Return a run of one for every stitch of a round, without its markers."""
+    return [run for run in flatten(items) for _ in range(run.times) if run.uses]
+
+
+def test_a_chart_between_markers_fills_the_stitches_between_them() -> None:
+    """A chart of four on eight stitches is worked twice across, whatever is knitted after the marker."""
+    work = "Cast on 12 sts.\nJoin in the round.\nK2, pm, k8, pm, k2.\nRnd 1: K to m, sm, work chart, sm, k to end."
+    last = plan_of(project(work, head=FOUR)).rounds[-1]
+    assert [at for at, run in enumerate(laid_flat(last.phrase), 1) if run.yarn == "A"] == [3, 7]
+
+
+@pytest.mark.parametrize(
+    ("work", "told"),
+    [
+        ("Work chart peak, rounds 1-3.\nContinue chart through rnd 2.", "round 2 of chart"),
+        ("Work chart peak, rounds 1-2.\nWork Chart peak a total of 2 times.", "times in all"),
+        ("Rnd 1: K2, work chart, round 3 over next 4 sts, k2.\nWork chart through rnd 2.", "round 2 of chart"),
+    ],
+)
+def test_a_round_of_a_chart_that_is_past_is_not_worked_to(work: str, told: str) -> None:
+    """Which rows are meant is told, never guessed."""
+    assert told in faults(project(START + work, head=FOUR))

@@ -230,7 +230,7 @@ PROSE: tuple[Synonym, ...] = (
     ),
     row(
         "chart",
-        rf"\bwork\s+(?:the\s+)?([a-z]\w*)\s+chart\s*,\s*(?P<said>repeating\s+it\s+{N}\s+times\s+(?:across|around|in)\s+(?:each|every|the)\s+(?:rnd|round|row))\s*,\s*until\s+(?:both|all(?:\s+{N})?)\s+(?:rnds|rounds|rows)\s+have\s+been\s+worked\s+({N}\s+times|once|twice)",
+        rf"\bwork\s+(?:the\s+)?chart\s+([a-z]\w*)\s*,\s*(?P<said>repeating\s+it\s+{N}\s+times\s+(?:across|around|in)\s+(?:each|every|the)\s+(?:rnd|round|row))\s*,\s*until\s+(?:both|all(?:\s+{N})?)\s+(?:rnds|rounds|rows)\s+have\s+been\s+worked\s+({N}\s+times|once|twice)",
         r"chart \1, \3",
         "Work Fern chart, repeating it 4 times across each rnd, until both rnds have been worked 2 times.",
         spelt_out=True,

@@ -309,19 +309,6 @@ LENGTHS: tuple[Synonym, ...] = (
         "Knit 2 rnds A, 2 rnds B.",
         again=True,
     ),
-    # --- charts ---
-    row(
-        "chart",
-        r"\b(of|work)\s+(?:the\s+)?(?!the\b|next\b|of\b)([A-Za-z]\w*)\s+chart\b(?!\s+\w+\s+(?:over|to)\b)",
-        r"\1 chart \2",
-        "Work Rnds 1-4 of trail chart.",
-    ),
-    row(
-        "of chart",
-        rf"\bwork\s+({N}\s+{ROUND})\s+of\s+(?:the\s+)?(chart\s+\w+)(?=\s*\.?\s*$)",
-        r"work \2 for \1",
-        "Work 8 rnds of chart fern.",
-    ),
     # --- needles ---
     row("back", r"\bchange\s+back\s+to\b", "change to", "Change back to larger needles."),
     row("uk", r"\(\s*uk\s*\d+\s*,\s*(?=us)", "(", "Change to 4.5 mm (UK 7, US 7) needles."),

@@ -182,21 +182,9 @@ ROWS: tuple[Synonym, ...] = (
     ),
     row(
         "chart",
-        r"\bwork\s+(?:across\s+)?(?:row|rnd|round)\s+(\d+)\s+of\s+((?:the\s+)?chart\s+\S+?)(?=\s+(?:over|to)\b)",
-        r"work \2, round \1",
-        "K3, work row 1 of chart fern over next 20 sts, k to end.",
-    ),
-    row(
-        "chart",
         r"\bwork\s+(?:across\s+)?(?:the\s+)?next\s+(?:row|rnd|round)\s+of\s+(?=(?:the\s+)?chart\b)",
         "work next round of ",
         "K3, work next row of chart fern to last 3 sts, k3.",
-    ),
-    row(
-        "chart",
-        r"\b(?:follow|(?:beg(?:in|inning)?|start(?:ing)?)(?:\s+work(?:ing)?)?(?:\s+from)?|work(?:ing)?\s+from)\s+(?=(?:the\s+)?chart\b)",
-        "work ",
-        "Follow chart fern for 8 rnds.",
     ),
     # --- cast on, bind off, hold, pick up ---
     row("bo", r"\bbo\b(?!\s*\d)", "bind off", "BO in patt."),

@@ -1,0 +1,122 @@
+"""Charts as they are called in print: without a name, by several words, through a row, beside stitches. No I/O.
+
+A chart is worked upwards from the row that comes next; how often it stands across the row is read aloud, since
+the stitches say so themselves. Bare repeats ("work 6 repeats of chart A") may be meant either way and have no row.
+"""
+
+from __future__ import annotations
+
+from stepper.project.rewording.synonym import ROUND, N, Synonym, row
+
+_NO_NAME = (
+    r"over|to|until|till|through|for|from|in|as|and|then|once|twice|around|across|between|beg\w*|start\w*|rows?|rnds?|rounds?|"
+    r"again|is|has|are|repeats?|reps?|repeating|while|using|with|working|ending|or|on|at|patt(?:ern)?|stitch(?:es)?|sts?|key|page|"
+    r"a\s+total|(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten)\s+(?:more\b|times?\b|x\b|(?:rows?|rnds?|rounds?)\b)"
+)
+_C = rf"(?:the\s+)?chart\b(?:\s+(?!(?:{_NO_NAME})\b)[a-z0-9][\w-]*)?"
+_NO_WORD = (
+    r"next|rows?|rnds?|rounds?|of|the|this|that|from|all|each|every|both|same|following|sts|stitch|pattern|patt|in|and|to|with|work\w*|"
+    r"above|below|first|second|last|your|charted|over|entire|whole|complete|full|until|begin\w*|follow\w*|using|repeat|rep|for|on|by"
+)
+_WORD = rf"(?!(?:{_NO_WORD})\b)[a-z][a-z'-]*"
+_BEFORE = r"\b(of|from|work(?:ing)?|begin(?:ning)?|start(?:ing)?|follow(?:ing)?|rep(?:eat)?|continue|cont|using|through)\s+(?:the\s+)?"
+_ROW = r"(?:row|rnd|round)"
+_ROWS = r"(?:rows?|rnds?|rounds?)\s+\d+(?:\s*(?:-+|to|through)\s*\d+)?"
+_DONE = r"(?:is|are|has\s+been|have\s+been)\s+(?:completed?|worked|finished|done)"
+_ON = (
+    r"\b(?:work|cont(?:inue)?)(?:\s+(?:to\s+work|working|to\s+follow|following|in|with|on|as\s+(?:set|established)\s+(?:in|on|with)))?"
+    r"(?:\s+(?:in\s+)?patt(?:ern)?)?\s+(?:from\s+|following\s+)?"
+)
+_ESTABLISHED = (
+    r"\b(?:work|cont(?:inue)?)(?:\s+(?:even|straight))?(?:\s+(?:working\s+)?in\s+(?:the\s+)?(?:established\s+)?patt(?:ern)?s?)?"
+    r"(?:\s+as\s+(?:set|established))?"
+)
+_STITCH = r"(?:[kp]\s?\d+|knit|purl|k|p|sm|slm|pm|rm|ssk|k2tog|m1[lr]?|slip\s+(?:the\s+)?marker|place\s+(?:a\s+)?marker|remove\s+(?:the\s+)?marker)"
+_OVER_ROW = r"(?:around|across|to\s+end)(?:\s+(?:of\s+)?(?:the\s+)?(?:row|rnd|round)|\s+all\s+(?:sts|stitches))?"
+_STOP = r"(?=\s*[.,;]|\s*$)"
+
+CHARTS: tuple[Synonym, ...] = (
+    # --- how it is called ---
+    row("chart", r"\b(?:the\s+)?(?:entire|whole|full|complete)\s+(?=(?:[a-z]+\s+)?chart\b)", "", "Work the entire chart."),
+    row("chart", rf"{_BEFORE}({_WORD})\s+({_WORD})\s+chart\s+([a-z]|\d)(?=\W|$)(?!\s+(?:time|more|row|rnd|round))", r"\1 chart \2-\3-\4", "Work Rnds 1-4 of Upper Yoke Chart B."),
+    row("chart", rf"{_BEFORE}({_WORD})\s+chart\s+([a-z]|\d)(?=\W|$)(?!\s+(?:time|more|row|rnd|round))", r"\1 chart \2-\3", "Work Rnds 1-4 of Yoke Chart B."),
+    row("chart", rf"{_BEFORE}({_WORD})\s+({_WORD})\s+chart\b", r"\1 chart \2-\3", "Work Rnds 1-4 of Upper Yoke Chart."),
+    row("chart", rf"{_BEFORE}({_WORD})\s+chart\b", r"\1 chart \2", "K3, work row 1 of Fern Chart to last 3 sts, k3."),
+    # --- what is only said ---
+    row(
+        "chart",
+        rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:work|repeat)ing\s+(?:the\s+|each\s+)?(?:\d+[-\s]*(?:st|stitch|sts|stitches)\s+)?(?:rep(?:eat)?|patt(?:ern)?|motif|chart|\d+\s+(?:sts|stitches))?(?:\s+rep(?:eat)?)?\s*(?:{N}\s+times\s*)?(?:around|across)(?:\s+(?:the\s+)?(?:row|rnd|round))?){_STOP}",
+        r"\1",
+        "Work Rnds 1-4 of Chart fern, working the 6-st repeat 8 times around.",
+        spelt_out=True,
+    ),
+    row(
+        "chart",
+        rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:work|repeat)ing\s+(?:the\s+|each\s+)?(?:\d+[-\s]*(?:st|stitch|sts|stitches)\s+)(?:rep(?:eat)?|patt(?:ern)?|motif)(?:\s+rep(?:eat)?)?(?:\s+{N}\s+times)?){_STOP}",
+        r"\1",
+        "Work Rnds 1-4 of Chart fern, working the 6-stitch repeat 8 times.",
+        spelt_out=True,
+    ),
+    row(
+        "chart",
+        rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:(?:joining|adding|changing|using|carrying)\s+(?:in\s+)?(?:(?:new|the|both|contrast|contrasting)\s+)?(?:colou?rs?|cc\d?|mc|yarns?)(?:\s+and\s+cc\d?)?\s+)?as\s+(?:needed|necessary|required|indicated|shown|directed)){_STOP}",
+        r"\1",
+        "Work Rnds 1-4 of Chart fern, joining CC as needed.",
+        spelt_out=True,
+    ),
+    row(
+        "chart",
+        r"(^\s*|[.;:]\s*)(?P<said>(?:with|using)\s+(?:mc|[a-z])\s+and\s+(?:cc\d?|[a-z]))\s*,\s*(?=(?:work|begin|follow)\b[^.;:]*\bchart\b)",
+        r"\1",
+        "With MC and CC, work Rnds 1-4 of Chart fern.",
+        spelt_out=True,
+    ),
+    # --- rows of it by number ---
+    row("chart", rf"(\b{_C})\s*,?\s*[(\[]\s*({_ROWS})\s*[)\]]", r"\1, \2", "Work Chart fern (Rnds 1-4)."),
+    row("chart", rf"\b(?:follow(?:ing)?|using)\s+({_C})\s*,\s*work\s+({_ROWS})(?=\s*[.,;]|\s*$|\s+{N}|\s+(?:once|twice))", r"work \2 of \1", "Following Chart fern, work Rows 1-4."),
+    row("chart", rf"\brep(?:eat)?\s+(?:the\s+)?({_ROWS}\s+of\s+{_C})", r"work \1", "Rep Rnds 1-4 of Chart fern 3 more times."),
+    row("chart", rf"\brep(?:eat)?\s+({_C})(?=\s+(?:{N}\s+(?:more\s+)?times|until|for|twice|once)\b)", r"work \1", "Repeat Chart fern 3 more times."),
+    row("chart", rf"\bwork\s+({N})\s+(?:vertical|complete|full)\s+rep(?:eat)?s\s+of\s+({_C})(?=\s*[.,;]|\s*$)", r"work \2 \1 times", "Work 3 vertical repeats of Chart fern."),
+    row(
+        "chart",
+        rf"(\bof\s+({_C})(?:,?\s+(?:once|twice|{N}\s+(?:more\s+)?times?(?:\s+more)?|once\s+more))?)\s*[,;]?\s*(?:and\s+)?then\s+(?:(?:work|rep(?:eat)?)\s+)?({_ROWS})(?![\d-]|\s*-|\s+(?:of|to|through)\b)(?:\s+again)?",
+        r"\1. work \3 of \2",
+        "Work Rnds 1-4 of Chart fern twice, then Rnds 1-2 once more.",
+        again=True,
+    ),
+    row(
+        "chart",
+        rf"(\bof\s+{_C}(?:,?\s+(?:once|twice|{N}\s+(?:more\s+)?times?(?:\s+more)?|once\s+more))?)\s*[,;]?\s*(?:and\s+)?then\s+(?:(?:work|rep(?:eat)?)\s+)?(?={_ROWS}\s+of\s+)",
+        r"\1. work ",
+        "Work Rnds 1-4 of Chart fern, then rnds 1-2 of Chart peak.",
+    ),
+    row("chart", rf"(\bwork\s+{_ROWS}\s+of\s+{_C})\s+(?P<said>around|across)(?:\s+(?:the\s+)?(?:row|rnd|round))?{_STOP}", r"\1", "Work Rnds 1-4 of Chart fern around.", spelt_out=True),
+    row("chart", rf"(\bchart\b[^.;:]*?)\s*,\s*end(?:ing)?\s+(?:with|after|on)\s+(?:an?\s+)?((?:rs|ws)\s+{ROUND})(?=\s*\.?\s*$)", r"\1. ends with a \2", "Work Rnds 1-4 of Chart fern, ending with a WS row."),
+    # --- through a row of it ---
+    row("chart", rf"{_ON}({_C})\s+(?:as\s+(?:set|established)\s+)?(?:through|(?:up\s+)?to\s+(?:the\s+)?end\s+of|up\s+to\s+and\s+including)\s+{_ROW}\s+(\d+)(?:\s+{_DONE})?{_STOP}", r"work \1 through row \2", "Continue working Chart fern through Rnd 4."),
+    row("chart", rf"{_ON}({_C})\s+(?:as\s+(?:set|established)\s+)?(?:until|till)\s+(?:you\s+have\s+(?:worked|completed)\s+)?{_ROW}\s+(\d+)\s+{_DONE}{_STOP}", r"work \1 through row \2", "Continue with chart until Rnd 4 is complete."),
+    row("chart", rf"{_ON}({_C})\s*,\s*ending\s+(?:with|after)\s+{_ROW}\s+(\d+)(?:\s+of\s+(?:the\s+)?chart)?(?=\s*\.?\s*$)", r"work \1 through row \2", "Work Chart fern, ending with Rnd 4."),
+    row("chart", rf"{_ESTABLISHED}\s+(?:through|(?:up\s+)?to\s+(?:the\s+)?end\s+of)\s+{_ROW}\s+(\d+)\s+of\s+({_C})(?:\s+{_DONE})?{_STOP}", r"work \2 through row \1", "Work as established through Rnd 4 of Chart fern."),
+    row("chart", rf"{_ESTABLISHED}\s+(?:until|till)\s+{_ROW}\s+(\d+)\s+of\s+({_C})\s+{_DONE}{_STOP}", r"work \2 through row \1", "Continue as set until Rnd 4 of chart has been worked."),
+    row("chart", rf"(\b{_C})\s+(?:until|till)\s+(?:it\s+{_DONE}|all\s+{ROUND}\s+of\s+(?:the\s+)?chart\s+{_DONE}){_STOP}", r"\1 until chart is complete", "Work Chart fern until it is complete."),
+    row("chart", rf"((?:^|[.;:,])\s*(?:and\s+)?)(?:begin(?:ning)?|start(?:ing)?)\s+(?:to\s+work|work(?:ing)?|knitting|to\s+follow|following|with)?\s*(?:from\s+)?({_C})(?=\s*\.?\s*$|\s*\.\s)", r"\1begin \2", "Begin working Chart fern."),
+    # --- so many rows of it ---
+    row("chart", rf"\b(?:work|knit)\s+({N}\s+(?:more\s+)?{ROUND})\s+(?:from|of|in|following)\s+({_C})(?=\s*\.?\s*$)", r"work \2 for \1", "Work 8 rnds from Chart fern."),
+    row("chart", rf"\b(?:following|using)\s+({_C})\s*,\s*work\s+(?:for\s+)?({N}\s+(?:more\s+)?{ROUND})(?=\s*\.?\s*$)", r"work \1 for \2", "Following Chart fern, work 8 rnds."),
+    row("chart", rf"\b(?:work|cont(?:inue)?)\s+(?:(?P<said>in\s+(?:st\s+st|stockinette(?:\s+st(?:itch)?)?|fair\s+isle|stranded\s+(?:colou?rwork|knitting)))\s+(?:from|following)|(?:in\s+)?patt(?:ern)?\s+(?:from|following)|from|following)\s+(?={_C}(?:\s*[.,;]|\s*$|\s+(?:for|until|through)\b))", "work ", "Work in St st following Chart fern for 8 rnds.", spelt_out=True),
+    row("chart", rf"\b(?:follow|(?:beg(?:in(?:ning)?)?|start(?:ing)?)(?:\s+work(?:ing)?)?(?:\s+from)?(?!\s+{_C}\s*(?:\.|$))|work(?:ing)?\s+from)\s+(?={_C})", "work ", "Follow chart for 8 rnds."),
+    # --- over a part of the row ---
+    row("chart", rf"(:\s*work\s+(?:{_ROW}\s+\d+\s+of\s+)?{_C})\s+(?P<said>{N}\s+times\s+(?:around|across))(?:\s+(?:the\s+)?(?:row|rnd|round))?(?=\s*\.?\s*$)", r"\1 to end", "Next rnd: Work rnd 1 of Chart fern 8 times around.", spelt_out=True),
+    row("chart", rf"\b(?:beg(?:in(?:ning)?)?|start(?:ing)?)\s+(?:with|on|at)\s+{_ROW}\s+(\d+)\s*,\s*work\s+({_C})(?=\s+(?:over|across|to)\b)", r"work \2, round \1", "Next rnd: K3, beg with rnd 1, work Chart fern over next 20 sts, k to end."),
+    row("chart", rf"\bwork\s+(?:across\s+)?{_ROW}\s+(\d+)\s+of\s+({_C})(?=\s+(?:over|across|to|between|around)\b|\s*[,;]\s*(?:and\s+)?{_STITCH}(?=\W|$))", r"work \2, round \1", "K3, work rnd 1 of chart across next 20 sts, k to end."),
+    row("chart", rf"([,;:*]\s*(?:and\s+|then\s+)?)work\s+(?:across\s+)?{_ROW}\s+(\d+)\s+of\s+({_C})(?=\s*\.?\s*$)", r"\1work \3, round \2", "Next rnd: K3, pm, work rnd 1 of chart fern."),
+    row("chart", rf"(\b{_C}(?:,\s*round\s+\d+)?)\s+across\s+(?=(?:the\s+)?next\s+\d|to\b|\d)", r"\1 over ", "K3, work chart across next 20 sts, k to end."),
+    row("chart", rf"(\b{_C}(?:,\s*round\s+\d+)?)\s+over\s+(?=to\b)", r"\1 ", "K3, work chart across to last 3 sts, k3."),
+    row("chart", rf"(:\s*(?:\*\s*)?(?:work\s+)?{_C}(?:,\s*round\s+\d+)?)\s+{_OVER_ROW}(?=\s*\.?\s*$)", r"\1 to end", "Next rnd: Work Chart fern around."),
+    row("chart", rf"(:\s*)\*\s*(work\s+{_C}(?:,\s*round\s+\d+)?)\s*[,;]\s*rep(?:eat)?\s+from\s+\*\s+{_OVER_ROW}(?=\s*\.?\s*$)", r"\1\2 to end", "Next rnd: *Work Chart fern; rep from * around."),
+    row("chart", rf"\bwork\s+(?:the\s+)?(\d+)[-\s]?st(?:itch)?\s+rep(?:eat)?\s+of\s+({_C})", r"work \2 over \1 sts", "Rnd 1: *Work 12-st rep of Chart fern; rep from * around."),
+    row("chart", rf"\bwork\s+(?:the\s+)?(?:next\s+)?(\d+)\s+(?:sts|stitches)\s+(?:of|from|in|following)\s+({_C})(?=\s*[,;)\]]|\s*\.?\s*$)", r"work \2 over \1 sts", "Rnd 1: *Work 12 sts of Chart fern; rep from * around."),
+    row("chart", rf"((?<![.\w])\s*(?:work\s+)?(?:next\s+round\s+of\s+)?{_C}(?:,\s*round\s+\d+)?)(?=\s*[,;]\s*(?:and\s+|then\s+)?{_STITCH}(?=\W|$))", r"\1 to fill", "P2, work Chart fern, p2."),
+    row("chart", rf"(\b{_STITCH}\s*[,;]\s*(?:and\s+|then\s+)?work\s+(?:next\s+round\s+of\s+)?{_C}(?:,\s*round\s+\d+)?)(?=\s*\.?\s*$)", r"\1 to end", "Next rnd: K3, work Chart fern."),
+)
+"""The rows, in the order tried."""
