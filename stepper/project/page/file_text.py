@@ -193,11 +193,13 @@ def _gauges(gauges: Sequence[FoundGauge], needle: float | None, *, inches: bool)
     for found in gauges:
         mm = found.needle_mm or needle
         inner = [f"needle: {format_number(mm)} mm"] if mm else []
-        inner += [f"stitches: {format_number(found.stitches)}", f"rounds: {format_number(found.rounds)}"]
+        rounds = found.rounds or round(found.stitches * 30 / 22)
+        inner += [f"stitches: {format_number(found.stitches)}", f"rounds: {format_number(rounds)}"]
         if found.blocked:
-            stitches, rounds = found.blocked
-            inner.append(f"blocked: {{stitches: {format_number(stitches)}, rounds: {format_number(rounds)}}}")
-        rows.append(f"  {value(found.name)}: {{{', '.join(inner)}}}")
+            stitches, high = found.blocked
+            inner.append(f"blocked: {{stitches: {format_number(stitches)}, rounds: {format_number(high)}}}")
+        why = "" if found.rounds else f"  # {MARK}: the text gives no rows; these are made up"
+        rows.append(f"  {value(found.name)}: {{{', '.join(inner)}}}{why}")
     if not gauges:
         size = f"needle: {format_number(needle)} mm, " if needle else ""
         why = f"# {MARK}: no gauge was found; this one is made up"

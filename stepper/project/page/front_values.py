@@ -18,7 +18,13 @@ _GAUGE = re.compile(
     r"(?P<word>rows?|rnds?|rounds?)\b",
     re.I,
 )
-_OVER = re.compile(rf"(?P<over>{_NUMBER})\s*(?:x\s*\d+\s*)?(?P<unit>cms?|in(?:ch(?:es)?)?\b|\"|″|”)", re.I)
+_OVER = re.compile(rf"(?P<over>{_NUMBER})\s*(?:x\s*\d+\s*)?(?P<unit>cms?|in(?:ch(?:es)?)?\b|\"|″|”|'')", re.I)
+_ALONE = re.compile(
+    rf"(?<![\w.])(?P<number>{_NUMBER})\s*(?:(?P<st>sts?|stitches)|rows?|rnds?|rounds?)\b\.?\s*"
+    rf"(?:(?P<sure>=|/|per)|to|over|in)\s*(?:(?:the\s+|an?\s+|one\s+|1\s+)?(?P<inch>inch)\b|(?P<over>{_NUMBER})\s*(?P<unit>cms?|in(?:ch(?:es)?)?\b|\"|″|”|''))",
+    re.I,
+)
+"""Stitches, or rows, over a length of their own: "22 sts = 4 in"; with its word also "5 sts to the inch"."""
 _FABRIC = re.compile(
     r"\b(?:in|over|of)\s+(?:the\s+)?((?!the\b|all\b|each\b|one\b)[a-z][a-z ]*?)"
     r"(?=\s+(?:on|with|using|before|after|worked|and|or|to|in)\b|\s*[,.;(]|\s*$)",
@@ -69,7 +75,8 @@ class FoundGauge:
 
     name: str
     stitches: float
-    rounds: float
+    rounds: float | None
+    """None if the page gives its stitches alone."""
     needle_mm: float | None
     blocked: tuple[float, float] | None = None
     """Stitches and rounds after blocking."""
@@ -121,7 +128,25 @@ def find_gauges(text: str) -> tuple[FoundGauge, ...]:
                 needle_mm=read_needle(needle.group()) if needle else None,
             )
         )
-    return tuple(found)
+    return tuple(found) or _told_apart(text)
+
+
+def _told_apart(text: str) -> tuple[FoundGauge, ...]:
+    """Return a gauge whose stitches stand over a length of their own, with the rows if those do too."""
+    told: dict[str, float] = {}
+    for match in _ALONE.finditer(text):
+        number = read_number(match.group("number"))
+        line = _line_of(text, match)
+        if number and not _SIZE_OF_PATTERN.search(line) and (match.group("sure") or _WORD_GAUGE.search(line)):
+            scale = 4.0 if match.group("inch") else _scale(match)
+            told.setdefault("stitches" if match.group("st") else "rounds", round(number * scale, 2))
+    if not 0 < told.get("stitches", 0) <= 200:
+        return ()
+    return (FoundGauge(name="plain", stitches=told["stitches"], rounds=told.get("rounds"), needle_mm=None),)
+
+
+def _line_of(text: str, match: re.Match[str]) -> str:
+    return text[text.rfind("\n", 0, match.start()) + 1 :].split("\n", 1)[0]
 
 
 def _is_gauge(lead: str, tail: str, over: re.Match[str] | None, *, goes_on: bool) -> bool:
@@ -167,6 +192,8 @@ def in_inches(text: str) -> bool:
     """Return whether the page measures in inches first: its gauge, or most of its lengths."""
     over = [_OVER.search(_sentence(text[match.end() :])) for match in _GAUGE.finditer(text)]
     units = [match.group("unit").lower()[0] for match in over if match]
+    if not units and find_gauges(text):
+        units = [(match.group("unit") or "inch").lower()[0] for match in _ALONE.finditer(text)]
     if units:
         return units[0] != "c"
     inches = len(re.findall(r"\d\s*(?:[½¼¾]\s*)?(?:in\b|inches|\"|″|”)", text))

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from lark import Token, Tree
@@ -339,7 +339,7 @@ class ElementBuilder:
     def _el_bracket_to(self, tree: Any) -> Element:
         goal, short = self._goal(tree.children[1])
         name = self._goal_name(tree.children[1])
-        return Several(self._inside(tree.children[0]), None, goal, short, self._tree_place(tree), 0, name)
+        return _over_and_over(self._inside(tree.children[0]), goal, short, self._tree_place(tree), name)
 
     def _el_star(self, tree: Any) -> Element:
         inside = next(
@@ -358,12 +358,12 @@ class ElementBuilder:
         if rep.data == "star_to":
             goal, short = self._goal(rep.children[0])
             name = self._goal_name(rep.children[0])
-            return Several(self._inside(inside), None, goal, short, place, 0, name)
+            return _over_and_over(self._inside(inside), goal, short, place, name)
         if rep.data in ("star_between", "star_markers"):
             goal = "marker" if rep.data == "star_between" else "markers"
             return Several(self._inside(inside), None, goal, None, place)
         goal = {"star_end": "end", "star_fit": "fit"}.get(rep.data, "rest")
-        return Several(self._inside(inside), None, goal, None, place)
+        return _over_and_over(self._inside(inside), goal, None, place)
 
     def _el_over_openings_in(self, tree: Any) -> Element:
         self._established(tree)
@@ -435,6 +435,20 @@ class ElementBuilder:
 
 
 _TAILS = ("EDGE_TAIL", "FROM_PLACE", "FOR_NAME", "MANNER", "BIND_MANNER", "MODIFIER")
+
+
+def _over_and_over(
+    inside: tuple[Element, ...], goal: str, short: Numbers | None, place: Span, name: str = ""
+) -> Element:
+    """Return what is repeated up to a place; a stitch alone ("*K* around") is that stitch up to there."""
+    only = inside[0] if len(inside) == 1 else None
+    if isinstance(only, Until) and only.goal == "end" and only.short is None and goal in _ENDS_OF_A_STITCH:
+        return replace(only, goal=goal, short=short, place=place, name=name)
+    return Several(inside, None, goal, short, place, 0, name)
+
+
+_ENDS_OF_A_STITCH = ("end", "last", "marker")
+"""Places up to which a repeat and a stitch alone are worked, called the same for both."""
 
 
 def _is_manner(value: object) -> bool:

@@ -253,6 +253,12 @@ def known_refused(own: OwnRow, problems: tuple[Problem, ...], place: Span) -> tu
     if first is not None and slip:
         word = replace(place, length=len(first[1]))
         return (word.problem(f'"{first[1]}" is not understood here.', f'Did you mean "{slip[0][1]}"?'),)
+    second = re.match(r"\s*(bind|cast)\s+([a-z]+)", own.stub[own.start + len(_KNIT) :], re.I)
+    ends = ("off", "on") if second is not None and second[1].lower() == "cast" else ("off",)
+    slip = near(second[2], ends) if second is not None else ()
+    if second is not None and slip:
+        word = replace(place, column=place.column + second.start(2), length=len(second[2]))
+        return (word.problem(f'"{second[2]}" is not understood here.', f'Did you mean "{slip[0][1]}"?'),)
     told = "what comes or goes by these words" if own.moves else "how long the words are worked"
     return (place.problem(f"it is not understood {told}.", _COMES if own.moves else _LASTS),)
 

@@ -115,6 +115,12 @@ def test_the_kind_of_front_matter_stands_over_it() -> None:
     assert "# --- heading ---" not in rows
 
 
+def test_rows_that_the_gauge_leaves_out_are_asked_for() -> None:
+    """The stitches are the page's; the rows are made up, and marked."""
+    rows = write_file(take_apart("Cap\n\nGauge\n24 sts / 4''\n\nBrim\nCO 80 sts.\nKnit 4 rows.\n")).text
+    assert "gauge:  # stitches and rounds over 4 in\n  plain: {stitches: 24, rounds: 33}  # LOOK: the text gives no rows" in rows
+
+
 def test_instructions_in_front_of_the_pattern_stand_under_one_mark() -> None:
     """A stitch pattern of many rows is one thing to look at."""
     text = "Cap\n\nStitch guide\nRow 1: *K1, p1; rep from * to end.\nRow 2: Purl.\n\nBrim\nCO 80 sts.\n"

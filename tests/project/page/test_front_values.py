@@ -57,6 +57,31 @@ def test_a_gauge_behind_another_needs_no_length_of_its_own() -> None:
     assert (second.stitches, second.rounds) == (24, 30)
 
 
+@pytest.mark.parametrize(
+    ("text", "stitches", "rounds", "inches"),
+    [
+        ("Gauge\n21 sts / 4''", 21, None, True),
+        ("Tension: 23 sts = 10 cm", 23, None, False),
+        ("4½ sts per inch", 18, None, True),
+        ("Gauge: 5 stitches to the inch", 20, None, True),
+        ("19 sts = 4 in, 26 rows = 4 in", 19, 26, True),
+        ("12 sts per 5 cm and 17 rows per 5 cm", 24, 34, False),
+    ],
+)
+def test_stitches_over_a_length_of_their_own_are_a_gauge(
+    text: str, stitches: float, rounds: float | None, inches: bool
+) -> None:
+    """Many pages give no rows, or each over its own length; the rows are asked for then. Source: common practice."""
+    (found,) = find_gauges(text)
+    assert (found.stitches, found.rounds, in_inches(text)) == (stitches, rounds, inches)
+
+
+@pytest.mark.parametrize("line", ["Cast on 20 sts for 2 in", "Repeat of chart: 8 sts = 2 in", "Dec 2 sts over 4 in."])
+def test_stitches_that_are_worked_are_no_gauge(line: str) -> None:
+    """Every length of the plan would be wrong by it."""
+    assert find_gauges(line) == ()
+
+
 def test_the_gauge_after_blocking_belongs_to_the_one_before_it() -> None:
     """Both are over the same fabric."""
     (found,) = find_gauges("20 sts and 28 rnds = 10 cm in lace. After blocking: 17 sts and 24 rnds = 10 cm.")

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import pytest
+
 from stepper.project.instructions import Phrase
 from stepper.project.problems import Span
 from stepper.project.reading.elements import name_part
 from stepper.project.reading.wording import Words, read_line
-from stepper.project.stitchwork import Work
+from stepper.project.stitchwork import Several, Until, Work
 from tests.project.reading.test_wording import only
 
 
@@ -30,6 +32,25 @@ def test_a_number_in_words_is_a_number() -> None:
     assert sentence.elements[0].times.values == (3,)  # type: ignore[union-attr]
     assert isinstance(sentence.elements[1], Work)
     assert sentence.elements[1].times.values == (2,)
+
+
+@pytest.mark.parametrize(
+    ("line", "goal"),
+    [("*k; rep from * to end.", "end"), ("*p; rep from * to last 3 sts, k3.", "last"), ("[k] to end.", "end")],
+)
+def test_a_stitch_alone_between_stars_is_worked_up_to_there(line: str, goal: str) -> None:
+    """ "*K* around" is as "k around" (common practice); it was refused as a stretch within a stretch."""
+    sentence = only(line)
+    assert isinstance(sentence, Phrase)
+    assert isinstance(sentence.elements[0], Until)
+    assert sentence.elements[0].goal == goal
+
+
+def test_more_than_a_stitch_between_stars_stays_a_repeat() -> None:
+    """A stretch up to a marker is worked once for each."""
+    sentence = only("*k to marker, sm; rep from * to end.")
+    assert isinstance(sentence, Phrase)
+    assert isinstance(sentence.elements[0], Several)
 
 
 def test_a_part_has_one_name_however_it_is_introduced() -> None:

@@ -242,6 +242,8 @@ def test_the_words_are_no_words_of_the_line() -> None:
         ("Tuck round: Owwn words: twist.", 13, "own"),
         ("Own words, 4 ronds: twist.", 14, "rounds"),
         ("Own words: twist. 96 stss.", 22, "sts"),
+        ("Own words, bind aoff all sts: as the picture shows.", 17, "off"),
+        ("Own words, cast onn 40 sts: begin at the wrist.", 17, "on"),
     ],
 )
 def test_a_slip_in_the_words_around_them_is_pointed_at(text: str, column: int, meant: str) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import KEPT, LONG, ROUND, STS, N, Synonym, row
 
 _HEAD = r"^(\s*(?:(?:(?:next|last|first|every|each|set-?up|foundation|dec|inc)\s+)?(?:row|rnd|round)s?\b[^:]{0,24}:\s*)?)"
 """The head of a row, if it has one."""
@@ -11,6 +11,12 @@ _MAIN = r"(?:(?:the\s+)?(?:main|working|regular|project|original)\s+(?:yarn|wool
 
 TOLD: tuple[Synonym, ...] = (
     # --- casting on and needles ---
+    row("needle", r"^\s*(?:using|with)\s+(?:the\s+|your\s+)?((?:(?:smaller|larger|bigger|size)\b|[a-z]{0,2}\s?\d)(?:[^:.,;]|\.(?=\d))*?\bneedles?)\s*:\s*", r"Change to \1. ", "Using 4mm needles:"),
+    row("needle", r"\bcont(?:inue)?\s+(?:using|with|on)\s+(?:the\s+)?((?:smaller|larger|bigger|\d)(?:[^:.,;]|\.(?=\d))*?\bneedles?)(?:\s*,\s*(?:and\s+)?|\s+and\s+)(?=(?:work|knit|purl|k|p|cast|bind|pick|rep(?:eat)?)\b)", r"Change to \1. ", "Continue on larger needles and work 6 rows in garter st."),
+    row("needle", r"\bcont(?:inue)?\s+(?:using|with|on)\s+(?:the\s+)?((?:smaller|larger|bigger|\d)(?:[^:.,;]|\.(?=\d))*?\bneedles?)(?=\s+and\b|\s*[.;]|\s*$)", r"Change to \1", "Continue using larger needles."),
+    row("needle", r"(?<=\w)\s*,?\s*(?:and\s*,?\s+)?(?P<said>(?:using|with)\s+an?\s+(?:blunt\s+)?(?:tapestry|darning|yarn|wool|sewing)\s+needle)\s*,?\s*(?=(?:thread|draw|run|pull|pass|weave)\b)", ", ", "Break yarn and, using a tapestry needle, draw it through rem sts.", spelt_out=True),
+    row("needle", r"(?<=\w)\s*,?\s*(?:and\s*,?\s+)?(?P<said>(?:using|with)\s+the\s+(?:blunt\s+)?(?:tapestry|darning|yarn|wool|sewing)\s+needle)\s*,?\s*(?=(?:thread|draw|run|pull|pass|weave)\b)", ", ", "Cut yarn and with the darning needle, thread tail through remaining stitches.", spelt_out=True),
+    row("tight", r"^\s*pull\s+(?:it\s+|up\s+|the\s+(?:yarn|tail|end)\s+)?tight(?:ly)?(?:\s*,\s*|\s+and\s+)(?:(?:make|tie)\s+a\s+knot|tie\s+off|knot|fasten(?:\s+off)?|secure(?:\s+(?:it|the\s+(?:end|tail)))?|weave\s+in\s+(?:the\s+|all\s+)?ends?)(?:\s*,?\s*and\s+weave\s+in\s+(?:the\s+|all\s+)?ends?)?(?=\s*\.?\s*$)", KEPT, "Pull tight, make a knot and weave in ends."),
     row("each of", rf"\b((?:cast\s+on|co)\s+{N}\s+{STS}\s+loosely)\s*,\s*({N})\s+(?:{STS}\s+)?(?:on|onto)\s+each\s+of\s+(3|4|three|four)\s+needles", r"\1. \2 sts on each needle", "Cast on 48 stitches loosely, 16 on each of 3 needles."),
     row("needles", rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s+(?:on|onto|over)\s+(?:3|three)\s+(?:dpns|(?:double[-\s]pointed\s+)?needles)\s*[,(:]\s*(\d+)\s*[-,/]\s*(\d+)\s*[-,/]\s*(\d+)\s*\)?(?=\s*[.;]|\s*$)", r"\1. divide over 3 needles, \2 sts on needle 1, \3 sts on needle 2, \4 sts on needle 3", "Cast on 52 stitches on 3 needles, 16-16-20."),
     row("divide|distribute|arrange", rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*,?\s+(?:and\s+)?(?:divide|distribute|arrange|spread)\s+(?:(?:the\s+)?(?:sts|stitches|them)\s+)?evenly\s+(?:(?:over|onto|among|between|across)\s+(?:the\s+)?(?=\w+\s+needles)|(?:over|on|onto|among|between|across)\s+(?:the\s+)?(?=\w+\s+(?:dpns|double)))(3|4|three|four)\s+(?:dpns|(?:double[-\s]pointed\s+)?needles)\s*,?\s*(?:and\s+(?=join\b)|(?=[.;]|$))", r"\1. divide over \2 needles. ", "Cast on 60 sts, distribute evenly on 4 dpns and join in the round."),
