@@ -29,8 +29,18 @@ _NO_WORK: Final = (
 _LONG: Final = r"(\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:cms?\b|mm\b|inch(?:es)?\b|ins?\b\.?|\"))"
 _PIECE: Final = r"(?:ear|earflap|flap|arm|leg|wing|paw|foot|hand|mitten|mitt|glove|sock|slipper|bootee|bootie|shoe|boot|strap|handle|horn|fin|thumb|tie)"
 
+_HEAD: Final = r"(?:(?:rows?|rnds?|rounds?)\s+\d[\d\s,and-]*|\d[\w\s,-]*\b(?:rows?|rnds?|rounds?)):\s*"
+
 OLD_PRINT: tuple[Synonym, ...] = (
     # --- spelling ---
+    row("co", r"\b(co)(?=\d)", r"\1 ", "CO40 sts."),
+    row("1st]|1st)", r"(?<=[\w)\]])\s*[(\[]\s*1st\s*[)\]](?=\s*\.?\s*$)", " (1 st)", "Row 5: sl1, k2tog, psso [1st]"),
+    row("last", rf"(\bto\s+(?:the\s+)?last\s+(?:{N}\s+)?(?:sts?|stitch(?:es)?))\s+(?=[kp]\s?\d)", r"\1, ", "Row 7: P to last stitch K1."),
+    row("throw", r"\bthrow(?:ing)?\s+(?:the\s+)?(?:wool|yarn|cotton|thread)\s+(?:forward|over)\b", "yo", "Row 3: Slip 1, throw the wool forward, k2tog, knit 4."),
+    row("knitted|purled", rf"^(\s*{_HEAD})(knit|purl)(?:t?ed)(?:\s+plain)?" + _END, r"\1\2", "4th round: Knitted."),
+    row("quite plain", rf"^(\s*{_HEAD})quite\s+plain" + _END, r"\1knit", "4th round: Quite plain."),
+    row("like the", rf"^(\s*{_HEAD})like\s+the\s+(\d+)(?:st|nd|rd|th)" + _END, r"\1rep round \2", "6th and 7th rounds: Like the 5th."),
+    row("kfb|k1fb", r"\b(k1?fb)\s+(?:in(?:to)?\s+)?all\s+(?:sts|stitches)\b(?:\s+around)?", r"*\1; rep from * to end", "Round 1: kfb all stitches."),
     row("cast on cast|bind off bind|cast off cast|work work|repeat repeat", r"\b(cast\s+on|cast\s+off|bind\s+off|work|repeat)\s+\1\b", r"\1", "Cast on cast on 48 sts."),
     row("/", r"(?<=\d)\.\s?(?=\d/\d)", " ", "Work until piece measures 4.1/2 inches."),
     row("inches", r"(?<=[\"])\s*\(\s*inches\.?\s*\)", "", "Work until piece measures 4\" ( inches )."),
