@@ -47,6 +47,12 @@ _KEYED = re.compile(
     r"(?<![\w(])(?:yarn\s+|shade\s+|colou?r\s+)?(MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*([^;,.()\n]+)"
 )
 _BRACKETED = re.compile(r"([A-Za-z][A-Za-z' -]{1,60}?)\s*\((MC|CC\d?|[A-F])\)")
+_ROLE = re.compile(
+    r"\b(?P<role>main|contrast(?:ing)?)\s+(?:colou?r|shade|yarn)\s*(?P<number>[1-9])?\s*(?:[:=]|\s[–—-]\s)|"
+    r"(?<![\w(])(?-i:(?P<key>MC|CC\d?))\s*(?:[:=]|\s[–—-]\s)\s*(?:main|contrast(?:ing)?)\b",
+    re.I,
+)
+"""A yarn called by what it does alone: "Main colour: 419 yds", "CC - contrast color"."""
 _SHADED = re.compile(r"\b(?:shade|colou?r|yarn)\s+(MC|CC\d?|[A-F])\s*\(([^)\n]+)\)")
 _MEASURE = re.compile(
     r"\d\s*(?:cms?|mm|in|inch(?:es)?|\"|\u2033|\u201d)(?!\w)|\b(?:chest|bust|waist|hips?|length|width"
@@ -236,6 +242,12 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
             clean = "" if _MEASURE.search(name) else _yarn_name(name)
             if clean and key not in found:
                 found[key] = FoundYarn(key=key, name=clean)
+    for match in _ROLE.finditer(text):
+        is_main = match.group("key") == "MC" or (match.group("role") or "").lower() == "main"
+        key = match.group("key") or ("MC" if is_main else f"CC{match.group('number') or ''}")
+        known = any(each.startswith("CC") for each in found) if key == "CC" else key in found
+        if not known:
+            found[key] = FoundYarn(key=key, name="main yarn" if is_main else f"contrast {key[2:]}".strip())
     if not found and YARN_WORDS.search(text):
         found["MC"] = FoundYarn(key="MC", name="main yarn")
     grams, metres = _skein(text)

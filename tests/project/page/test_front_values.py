@@ -111,6 +111,21 @@ def test_yarns_are_found_by_their_letters() -> None:
     assert (bare.key, bare.metres) == ("MC", 201)  # 220 yd are 201.2 m: the international yard is 0.9144 m
 
 
+@pytest.mark.parametrize(
+    ("rows", "keys"),
+    [
+        (["Main color: 410, (470) yds", "Contrast color: 140, (160) yds"], ["MC", "CC"]),
+        (["MC: 3 skeins oat", "Contrasting shade: rust"], ["MC", "CC"]),
+        (["Contrast colour 1: 50 g", "Contrast colour 2: 50 g"], ["CC1", "CC2"]),
+        (["CC - Contrast color", "MC - Main color"], ["MC", "CC"]),
+        (["CC1: moss", "CC2: rust", "Contrast colors: two"], ["CC1", "CC2"]),
+    ],
+)
+def test_yarns_are_found_by_what_they_do(rows: list[str], keys: list[str]) -> None:
+    """The lines call them MC and CC then: common practice."""
+    assert sorted(yarn.key for yarn in find_yarns(rows)) == sorted(keys)
+
+
 def test_a_table_of_measurements_names_no_yarn() -> None:
     """The letters of a schematic are those of yarns too."""
     assert find_yarns(["A: 42 (46, 50) cm", "B = length 38", "Bust (C)"]) == ()
