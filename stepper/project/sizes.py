@@ -38,6 +38,14 @@ _WORDS = {
 _RANGE = re.compile(r"\s*(?:-|\bto\b|\bthrough\b)\s*", re.I)
 _NTHS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
 
+_MANY = {"two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
+_SOME = re.compile(
+    r"(?:the\s+)?(?:(two|three|four|[2-4])\s+(smallest|largest)|(smallest|largest)\s+(two|three|four|[2-4]))",
+    re.I,
+)
+"""Several sizes at one end of the list."""
+_THE = re.compile(r"^\s*the\s+", re.I)
+
 
 def size_called(name: str, sizes: tuple[str, ...]) -> int | None:
     """Return the index of a size, from 0, by its name or number ("2nd size", "size 2"), if there is one.
@@ -66,9 +74,16 @@ def sizes_called(words: str, sizes: tuple[str, ...]) -> tuple[tuple[int, ...], s
         Their indices, from 0, and the first name that no size has; empty if all are found.
     """
     found: list[int] = []
-    for name in re.split(r"\s*(?:[,&()\[\]]|\band\b)\s*", words):
-        if not name.strip():
-            continue
+    some = _SOME.fullmatch(words.strip())
+    if some is not None:
+        many = _MANY.get((some.group(1) or some.group(4)).lower(), 0)
+        first = (some.group(2) or some.group(3)).lower() == "smallest"
+        if not 0 < many <= len(sizes):
+            return (), words.strip()
+        return tuple(range(many)) if first else tuple(range(len(sizes) - many, len(sizes))), ""
+    for name in re.split(r"\s*(?:[,&()\[\]]|\band\b|\bor\b)\s*", _THE.sub("", words)):
+        if not name.strip(" -"):
+            continue  # a dash in a list of sizes: not worked in that size
         one = size_called(name, sizes)
         ends = [size_called(end, sizes) for end in _RANGE.split(name)]
         first, last = ends if len(ends) == 2 else (None, None)
@@ -79,6 +94,26 @@ def sizes_called(words: str, sizes: tuple[str, ...]) -> tuple[tuple[int, ...], s
         else:
             return (), name.strip()
     return tuple(dict.fromkeys(found)), ""
+
+
+_IN_PROSE = re.compile(
+    r"^\s*(?:for\s+)?(?:the\s+)?(?:sizes?\s+([^:.]{1,40}?)|([^:.,]{1,40}?)\s+sizes?)\s+only\s*,\s*(?=\S)"
+    r"|^\s*if\s+(?:you(?:\s+are|'re)\s+)?(?:making|knitting|working)\s+(?:the\s+)?(?:sizes?\s+([^:.]{1,40}?)|([^:.,]{1,40}?)\s+sizes?)"
+    r"\s*[,:]\s*(?-i:(?=[a-z(*]))",
+    re.I,
+)
+_MORE = re.compile(r"[.!]\s+\S")
+
+
+def sizes_in_prose(plain: str) -> re.Match[str] | None:
+    """Find the sizes that a sentence is for, before a comma: `For size S only, knit 2 rounds.`
+
+    Returns:
+        The match, whose only group holds their names; None if there are none, or if another sentence follows,
+        which may be for all sizes.
+    """
+    match = _IN_PROSE.match(plain)
+    return match if match is not None and not _MORE.search(plain, match.end()) else None
 
 
 def nearest_size(name: str, sizes: tuple[str, ...]) -> str:

@@ -93,6 +93,8 @@ SILENT = {
     "1", "1x1",
     # "Repeat between *s" is between the two stars, as "between *".
     "s",
+    # "Exactly as the first", "the first one", "40 cm long measured from the underarm": as without them.
+    "exactly", "one", "measured",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
     "purlwise", "knitwise",
 }  # fmt: skip

@@ -17,6 +17,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 
+from stepper.project.duration import Ended
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,
@@ -43,7 +44,7 @@ from stepper.project.stitchwork import Hold, PickUp, Work
 _ROWS = r"(?:rows?|rnds?|rounds?)\b"
 _NUMBER = r"(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve)"
 _VERB = (
-    r"(?:(?:work|cont(?:inue)?|proceed)\b|(?:change|switch)\s+to\b|(?:break|cut|rejoin|place|leave|fasten)\b|join\b|"
+    r"(?:(?:work|cont(?:inue)?|proceed)\b|(?:change|switch)\s+to\b|(?:break|cut|rejoin|place|leave|fasten|transfer|weave)\b|join\b|"
     r"(?:cast|bind)\s+(?:on|off)\b|co\b|bo\b|pick\s+up\b|(?:inc|dec)(?:rease)?\b(?!\s+(?:row|rnd|round))|"
     r"rep(?:eat)?\b(?!\s+from)|k(?:nit)?\s*2\s*tog(?:ether)?\b\.?\s+(?=at\b|each\b|both\b)|(?:knit|purl|k|p)\.?\s+(?:(?:\d+|one|two|three|four|five|six|every|all)\s+"
     rf"(?:more\s+)?{_ROWS}|until\b|for\b)|(?:now|next)\s+(?=[a-z])|(?:with|using)\s+[^,;.]{{1,40}}?\b(?:knit|purl|work|cast|bind|k|p)\b|"
@@ -290,6 +291,7 @@ def _finished(clause: str, sizes: int, joint: _Joint, follows: str) -> bool:
         | BreakYarn
         | EdgeRows
         | EdgeShaping
+        | Ended
         | Evenly
         | Forms
         | Join

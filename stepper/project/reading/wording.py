@@ -42,7 +42,7 @@ from stepper.project.reading.row_ends import change_in_doubt, joined_stops, on_r
 from stepper.project.reading.sentences import Builder, Head
 from stepper.project.rewording.asides import label_times
 from stepper.project.rewording.yarn_names import find_called, with_names
-from stepper.project.sizes import find_size, nearest_size, sizes_called
+from stepper.project.sizes import find_size, nearest_size, sizes_called, sizes_in_prose
 from stepper.project.stitchwork import Numbers
 
 EXAMPLES = (
@@ -106,7 +106,11 @@ class Words:
 
 def reads(text: str) -> bool:
     """Return whether a line is in own words or the grammar reads it, without finding out why not."""
-    return is_own_row(made_plain(text)) or stop_of(made_plain(" ".join(text.split()))) is None
+    if is_own_row(made_plain(text)):
+        return True
+    plain = made_plain(" ".join(text.split()))
+    some = sizes_in_prose(plain)
+    return stop_of(plain[some.end() :] if some else plain) is None
 
 
 _SPACES = re.compile(r"(?<=\S)[^\S\n]{2,}(?=\S)")
@@ -131,7 +135,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     if note:
         remark = Remark(text[note.end() :].strip().rstrip("."), place_of(note.end(), len(plain) - note.end()))
         return LineReading(line=_line(None, Head(), (remark,), text, whole))
-    only = _SIZES_ONLY.match(plain) if words.size_names else None
+    only = sizes_in_prose(plain) or _SIZES_ONLY.match(plain) if words.size_names else None
     if only is not None:
         return _for_sizes(text, only, place_of, words)
     own = _read_own_words(text, plain, place_of, words)
@@ -329,7 +333,7 @@ def _for_sizes(
     text: str, only: re.Match[str], place_of: Callable[[int, int], Span], words: Words
 ) -> LineReading:
     """Read a line that is for some sizes: `Sizes M and L only: knit 2 rounds.`"""
-    group = 1 if only.group(1) else 2
+    group = only.lastindex or 1
     places, missing = sizes_called(only.group(group), words.size_names)
     if missing or not places:
         place = place_of(only.start(group), len(only.group(group)))

@@ -14,8 +14,10 @@ from stepper.project.rewording.style.advice_synonyms import ADVICE
 from stepper.project.rewording.style.booklet_synonyms import BOOKLET_WORDS, BOOKLETS
 from stepper.project.rewording.style.brief_synonyms import BRIEF, BRIEF_WORDS
 from stepper.project.rewording.style.british_synonyms import BRITISH
+from stepper.project.rewording.style.comment_synonyms import COMMENTS
 from stepper.project.rewording.style.explained_synonyms import EXPLAINED
 from stepper.project.rewording.style.filler_synonyms import FILLERS, LATE_FILLERS
+from stepper.project.rewording.style.garment_synonyms import GARMENTS
 from stepper.project.rewording.style.head_synonyms import HEADS
 from stepper.project.rewording.style.homely_synonyms import HOMELY
 from stepper.project.rewording.style.homespun_synonyms import HOMESPUN
@@ -66,6 +68,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *BOOKLET_WORDS,
     *MAGAZINE_WORDS,
     *BRIEF_WORDS,
+    *GARMENTS,
     *OWN_LENGTHS,
     *WHOLE_PAGES,
     *HEADS,
@@ -109,6 +112,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *PRINTING,
     *BOOKLETS,
     *EXPLAINED,
+    *COMMENTS,
     *STATED,
     *LATE_FILLERS,
 )

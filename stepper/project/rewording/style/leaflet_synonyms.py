@@ -206,7 +206,6 @@ LEAFLETS: tuple[Synonym, ...] = (
     row("using|with", rf"^(\s*(?:(?:rows?|rnds?|rounds?)\s+\d+(?:\s*(?:-|to|and)\s*\d+)?\s*)?)using\s+({NEEDLES})\s+and\s+(?:yarn\s+)?((?-i:MC|CC\d?|[A-Z]))\s*,\s*(?=work\s+{N}\s+rows\b)", r"\1change to \2. with \3, ", "Using 4 mm needles and yarn A, work 6 rows in st st."),
     # --- markers ---
     row("marker a|marker b|marker c", r"\bplace\s+marker\s+[A-D]\b(?P<said>\s+to\s+mark\s+[^,;.]*)(?=\s*,|\s*\.|\s*$)", "pm", "K10, place marker B to mark side \"seam\", k to end."),
-    row("safety pin", r"\bon(?:to)?\s+(?:an?\s+)?(?:st(?:itch)?\s+)?holder\s+or\s+(?:an?\s+)?(?:safety\s+pin|waste\s+yarn|scrap\s+yarn|spare\s+needle|length\s+of\s+yarn)\b|\bon(?:to)?\s+(?:waste|scrap)\s+yarn\s+or\s+(?:an?\s+)?(?:st(?:itch)?\s+)?holder\b", "on a holder", "K10, place next 12 sts on a holder or safety pin, k to end."),
     # --- picked up ---
     row("edge", rf"\s*,?\s*(?P<said>beg(?:inning)?\.?\s+and\s+ending\s+at\s+(?:the\s+)?(?:inner|outer|right|left)?\s*(?:edge|end|shoulder)\s+of\s+(?:the\s+)?(?:cast-?off|bound-?off|held)\s+{STS}\s+at\s+(?:the\s+)?(?:front|back)\s+neck)\s*,", ", ", "With RS facing, beg and ending at inner edge of cast-off sts at front neck, pick up and knit 30 sts.", spelt_out=True),
     row("end to end", rf"\b(pick\s+up(?:\s+and\s+k(?:nit)?)?\s+{N}\s+{STS})\s+(?P<said>from\s+end\s+to\s+end)\b", r"\1", "Pick up 62 sts from end to end.", spelt_out=True),

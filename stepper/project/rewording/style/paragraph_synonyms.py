@@ -228,7 +228,6 @@ PARAGRAPHS: tuple[Synonym, ...] = (
         "Rep rows 1 and 2 four more times, until you have 17 sts.",
     ),
     row("until", rf"(\b{N}\s+times)\s*,?\s*until\s+({N})\s+{STS}\s+(?:rem(?:ain)?|are\s+left)(?=\s*[.]|\s*$)", r"\1. \2 sts", "Dec 1 st at neck edge of every other row 9 times until 9 sts remain."),
-    row("row,|rows,", rf"(\bevery\s+(?:other|\S+)\s+{ROUND})\s*,\s*(?={N}\s+times)", r"\1 ", "Dec 1 st at neck edge of every other row, 9 times."),
     row(
         "work",
         rf"((?:^|[.])\s*)work\s+(?:the\s+)?last\s+({N}\s+{ROUND})\s+(?={N}\s+more\s+times|{N}\s+times\s+more|once\s+more|twice\s+more)",

@@ -216,7 +216,6 @@ FABRICS: tuple[Synonym, ...] = (
         "measures",
         "Cont straight until sleeve meas 30 cm.",
     ),
-    row("cut", r"\b(?:cut|break)\s+the\s+yarn(?=\s*\.?\s*$)", "break yarn", "Cut the yarn."),
     row("rows", r"(^\s*|[.]\s+)(?:now\s+)?work\s+(?:back\s+and\s+forth\s+)?in\s+rows\s+(?:now|from\s+here(?:\s+on)?)(?=\s*\.?\s*$)", r"\1work flat", "Work in rows now."),
 )
 """The rows, in the order tried."""

@@ -89,7 +89,7 @@ LENGTHS: tuple[Synonym, ...] = (
     ),
     row("shaping", r"\bwithout\s+(?:further\s+|any\s+)?shaping\b", "even", "Work 4 rounds without shaping."),
     row("total", r"\b(measures\s+)a\s+total\s+of\s+", r"\1", "Knit until piece measures a total of 9 cm."),
-    row("long", rf"\b(is\s+(?:now\s+)?{LONG})\s+long\b", r"\1", "Work in rib until work is 8 cm long."),
+    row("long", rf"\b(is\s+(?:now\s+)?{LONG}(?:\s*[/(\[]\s*{LONG}\s*[)\]]?)?)\s+long\b(?:\s*,?\s+(?:measured|measuring)(?=\s+from\b))?", r"\1", "Work in rib until work is 8 cm long."),
     row(
         "in all|in total",
         rf"\b(measures\s+{LONG})\s+in\s+(?:all|total)\b",
