@@ -73,7 +73,7 @@ _STRETCHES = (
 
 def stretch_in(tree: Any) -> str:
     """Return the fabric that an element names for its stitches, as in `Work.fabric`; empty for none."""
-    kinds = ("MANNER", "RIB_MANNER", "PATTERN_MANNER", "PATTERN")
+    kinds = ("MANNER", "RIB_MANNER", "PATTERN_MANNER", "PATTERN", "STRETCH")
     tokens = tree.scan_values(lambda value: getattr(value, "type", "") in kinds)
     said = [" ".join(str(token).rstrip(".").split()) for token in tokens]
     found = (name for words, name in _STRETCHES for one in said if re.fullmatch(words, one, re.I))

@@ -19,6 +19,7 @@ from typing import Final
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.openings import write_openings_in_order
 from stepper.project.rewording.recast import Recast, as_printed
+from stepper.project.rewording.style.page_row_synonyms import SPLIT_HEADS
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
 from stepper.project.rewording.yarn_names import printed_again, sign_yarns
@@ -33,7 +34,8 @@ _CHOICE = re.compile(r"^or\s+(?:until|up\s+to|to|when)\b", re.I)
 _HEAD_NAME = re.compile(
     r"^\s*(?:next\s+)?(?P<what>row|rnd|round)s?(?:\s+\d+)?\s*(?:\(?[rw]s\)?)?\s*"
     r"(?P<cut>\(\s*(?![rw]s\b|(?:right|wrong)\s+side\b)"
-    r"(?!and\b|all\b|every\b|\d)(?P<name>[a-z][a-z' -]*?)\s*\)\s*)(?:\([rw]s\)\s*)?:",
+    r"(?!and\b|all\b|every\b|\d|(?:in\s+|with\s+|using\s+)?(?-i:MC|CC\d?|C\d|[A-H]|[YZ])\s*[,)])"
+    r"(?P<name>[a-z][a-z' -]*?)\s*\)\s*)(?:\([rw]s\)\s*)?:",
     re.I,
 )
 
@@ -46,7 +48,10 @@ def recast(plain: str, *, signed: bool = True) -> Recast:
         plain: The line, made plain.
         signed: Whether signs are put for the yarns that it calls by a colour.
     """
-    line = sign_yarns(as_printed(plain)) if signed else as_printed(plain)
+    printed = as_printed(plain)
+    for head in SPLIT_HEADS:
+        printed = put_words(printed, head) if "(" in plain else printed
+    line = sign_yarns(printed) if signed else printed
     yarns = line.yarns
     made = write_openings_in_order(_without_name(line))
     waiting, tried = _rows_for(made.text), 0

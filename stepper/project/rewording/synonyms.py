@@ -24,10 +24,12 @@ from stepper.project.rewording.style.homespun_synonyms import HOMESPUN
 from stepper.project.rewording.style.knitters_synonyms import KNITTERS
 from stepper.project.rewording.style.leaflet_synonyms import LEAFLETS
 from stepper.project.rewording.style.line_synonyms import LINES
+from stepper.project.rewording.style.list_synonyms import LISTS
 from stepper.project.rewording.style.magazine_synonyms import MAGAZINE_WORDS, MAGAZINES
 from stepper.project.rewording.style.name_synonyms import ASIDES
 from stepper.project.rewording.style.notation import NOTATION, NUMBERS
 from stepper.project.rewording.style.old_print_synonyms import OLD_PRINT, STATED
+from stepper.project.rewording.style.page_row_synonyms import PAGE_ROWS
 from stepper.project.rewording.style.paragraph_synonyms import PARAGRAPHS, STOPS
 from stepper.project.rewording.style.plain_synonyms import EVERYDAY
 from stepper.project.rewording.style.printing_synonyms import PRINTING, SPELLINGS
@@ -37,9 +39,11 @@ from stepper.project.rewording.style.repeat_synonyms import REPEATS
 from stepper.project.rewording.style.row_table_synonyms import ROW_TABLES
 from stepper.project.rewording.style.short_form_synonyms import SHORT_FORMS
 from stepper.project.rewording.style.sign_synonyms import SIGNS
+from stepper.project.rewording.style.stretch_synonyms import STRETCHES
 from stepper.project.rewording.style.told_synonyms import TOLD
 from stepper.project.rewording.style.verbless_synonyms import VERBLESS
 from stepper.project.rewording.style.whole_page_synonyms import WHOLE_PAGES
+from stepper.project.rewording.style.yarn_synonyms import YARNS
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.work.buttonhole_synonyms import BUTTONHOLES
 from stepper.project.rewording.work.cast_on_synonyms import CASTING
@@ -62,6 +66,8 @@ from stepper.project.rewording.work.until_synonyms import UNTIL
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
+    *LISTS,
+    *YARNS,
     *ROW_TABLES,
     *OLD_PRINT,
     *FILLERS,
@@ -73,6 +79,8 @@ SYNONYMS: tuple[Synonym, ...] = (
     *WHOLE_PAGES,
     *HEADS,
     *CHARTS,
+    *STRETCHES,
+    *PAGE_ROWS,
     *REPEATS,
     *HEELS,
     *BUTTONHOLES,

@@ -51,7 +51,6 @@ LEAFLETS: tuple[Synonym, ...] = (
     row("mm", r"(?<![\d/])(\d)\s+1/2\s?(?=mm)", r"\1.5 ", "Change to 4 1/2mm needles."),
     row("mm", r"(?<![\d/])(\d)\s+3/4\s?(?=mm)", r"\1.75 ", "Change to 3 3/4mm needles."),
     row("us", r"\b(\d(?:\.\d+)?\s?mm)\s*\(\s*(?P<said>(?:uk\s+\d+\s*(?:,|/)\s*)?us\s+\d{1,2}\s?/\s?\d{1,2})\s*\)(?=\s*needles?\b)", r"\1", "Using 3 mm (UK 11, US 2 /3) needles, cast on 40 sts.", spelt_out=True),
-    row("(", r"(\d+)\s*,\s*[(\[]\s*(\d+(?:\s*[,:;]\s*\d+)+)\s*[)\]](?=\s*,)", r"\1 (\2)", "Sl 1, p8, (9, 10), p2tog, p1, turn."),
     row("*", r"^([^*]*\b[kp]\d+)\*(?=[a-z(])", r"\1, *", "Row 6: K1*yo, k2tog* k1."),
     # --- a stitch told twice ---
     row("make", r"\b(m1[lr]?)\s*\(\s*(?P<said>make\s+(?:one|1)(?:\s+st(?:itch)?)?(?:\s+(?:left|right))?)\s*\)", r"\1", "K2, m1 (make one), k to end.", spelt_out=True),

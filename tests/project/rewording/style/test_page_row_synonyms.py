@@ -1,0 +1,37 @@
+"""Heads, repeats and slipped stitches of printed rows. Source: the wording of patterns in print; common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.reading.parsing import made_plain
+from stepper.project.rewording.reword import recast
+
+
+@pytest.mark.parametrize(
+    ("printed", "words"),
+    [
+        ("Row 9: Work as for Row 3.", "Row 9: rep Row 3."),
+        ("Row 3: *P4, k1*; repeat *-* to last 4 sts, p4.", "Row 3: *P4, k1, rep from * to last 4 sts, p4."),
+        ("[P3, yo, k2tog], repeat from [ to ] until last 3 sts, p3.", "[P3, yo, k2tog] to last 3 sts, p3."),
+        ("Row 2: Knit the knits and purl the purls.", "Row 2: work in pattern to end."),
+        ("Row 4: With yarn in front, sl 1, k to end.", "Row 4: sl 1 wyif, k to end."),
+        ("Odd rows (RS): Purl.", "All Odd rows (RS): Purl."),
+    ],
+)
+def test_a_row_is_put_into_the_words_of_the_grammar(printed: str, words: str) -> None:
+    """Its stitches, its side and its repeats stay as printed."""
+    assert " ".join(recast(made_plain(printed)).text.split()) == words
+
+
+@pytest.mark.parametrize("printed", ["Row 1 (WS - dec row): K1, k2tog, k to end.", "Row 1 (dec row, WS): K1, k2tog, k to end."])
+def test_side_and_name_in_one_bracket_are_both_kept(printed: str) -> None:
+    """The side says which rows they are, the name calls them again."""
+    made = recast(made_plain(printed))
+    assert made.name == "dec row"
+    assert "(WS)" in made.text
+
+
+def test_three_stitches_together_so_often_stay_two_things() -> None:
+    """"K2tog, ssk 3 times" may be both, three times."""
+    assert recast(made_plain("K2tog, ssk 3 times.")).text == "K2tog, ssk 3 times."
