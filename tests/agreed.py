@@ -18,6 +18,7 @@ import pytest
 
 from stepper.plan.compile import compile_plan
 from stepper.plan.model import Plan, Round, Run, Stretch
+from stepper.plan.stitches.abbreviate import in_its_yarn
 from stepper.project.model import Project
 from stepper.project.problems import Problem
 from stepper.project.reader import read_project
@@ -108,8 +109,14 @@ def work_lines(plan: Plan) -> list[str]:
     for section in plan.sections:
         rounds = [round_ for round_ in plan.rounds if round_.section == section]
         rows.append(f"== {section}: from {rounds[0].index}, {len(rounds)} of {rounds[0].of}")
-        rows += joined([row_of(round_) for round_ in rounds])
+        rows += joined([row_of(round_) + _read_out(round_, plan) for round_ in rounds])
     return rows
+
+
+def _read_out(round_: Round, plan: Plan) -> str:
+    """Write how a round is read out with its yarn, where that is not how it is written."""
+    said = in_its_yarn(round_, plan.rounds[round_.index - 1] if round_.index else None, plan)
+    return f" | in its yarn: {said}" if said != round_.instruction else ""
 
 
 def joined(rows: Sequence[str]) -> list[str]:
@@ -154,6 +161,7 @@ def row_of(round_: Round) -> str:
         "caught": " ".join(f"{yarn} {places}" for yarn, places in round_.caught),
         "chart": f"{round_.chart} {round_.chart_round}" if round_.chart else "",
         "evenly": "yes" if round_.evenly else "",
+        "own": round_.words,
         "label": round_.label or "",
         "count": f"{ready.expect} {ready.reason}" if ready else "",
         "told": " / ".join(round_.remarks),

@@ -52,7 +52,7 @@ def spread_to(instruction: Evenly, after: int, needles: Needles, change: Change 
         Whether it could be done; if not, that is reported.
     """
     before = needles.count
-    if not before and needles.alterations.over > 1:
+    if not before:
         needles.miss_stitches(instruction.place)
         return False
     if needles.short_rows.gap is not None:

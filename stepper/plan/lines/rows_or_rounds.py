@@ -63,6 +63,18 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
         if _PURL_FIRST.search(line.text) and after and _RIGHT_NEXT.search(after[0]):
             needles.side = "WS"
         needles.remarks.append("work in rows")
+    elif not rounds_follow and _held_in_rows(needles):
+        told = "these stitches went on hold in rows, and no line here says whether rows or rounds go on"
+        needles.warn(line.place, f'{told}: rounds are taken. Write "Work flat" where the work is turned.')
+
+
+def _held_in_rows(needles: Needles) -> bool:
+    """Return whether stitches that just came back had gone on hold in a row."""
+    names = {run.yarn for run in flatten(needles.drafts[-1].phrase) if run.stitch == "return"}
+    return any(
+        draft.flat and any(run.yarn in names and run.stitch == "hold" for run in flatten(draft.phrase))
+        for draft in needles.drafts
+    )
 
 
 def settle_rounds(line: Line, needles: Needles) -> None:

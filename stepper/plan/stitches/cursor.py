@@ -175,6 +175,8 @@ class Cursor(RowRepeats):
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return
         known = element.name in held or is_short(element.name, held)
+        # "Across held sts" names no part and means some on hold, never those on the needle beside them.
+        known = known or (not element.name and bool(held))
         here = not known and not self.used and bool(self.facing.end) and not nearest(element.name, held)
         aside = element.number is None and element.name.endswith(_ASIDE) and any(map(is_unnamed, held))
         if here and aside:
@@ -192,7 +194,7 @@ class Cursor(RowRepeats):
 
         Only where nothing is on the needles, and plain stitches; all of it is worked by the end of the round.
         """
-        others = [name for name in self.supplies.held if name not in self.called]
+        others = [name for name in self.supplies.held if name not in {*self.called, *self.returned}]
         if element.stitch not in ("k", "p") or len(others) != 1 or not self.called:
             return False
         (name,) = others

@@ -13,7 +13,7 @@ from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.stitches.cursor import Cursor
 from stepper.plan.stitches.round_sources import RoundSources
 from stepper.plan.stitches.row_elements import JustWorked, MisfitError
-from stepper.plan.stitches.row_facing import Facing, Left, leave
+from stepper.plan.stitches.row_facing import Facing, Left, face, leave
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Across, Element
 
@@ -76,7 +76,7 @@ def work_phrase(
     Raises:
         MisfitError: the round does not fit the stitches.
     """
-    met = facing or Facing(count=count, end=count, markers=markers)
+    met = facing or face(count=count, flat=True, side="RS", markers=markers)
     cursor = Cursor(facing=met, size=size, yarn=yarn, method=method, supplies=supplies or RoundSources())
     cursor.called = frozenset(element.name for element in elements if isinstance(element, Across))
     plain = not (met.around or met.wrong or met.lead)

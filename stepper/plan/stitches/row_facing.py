@@ -23,19 +23,19 @@ class Facing:
     """All stitches on the needles."""
     end: int
     """Where the row, or the round, ends."""
-    markers: tuple[int, ...] = ()
-    lead: int = 0
+    markers: tuple[int, ...]
+    lead: int
     """Stitches before the beginning, which rest; always 0 in the round."""
-    behind: tuple[int, ...] = ()
+    behind: tuple[int, ...]
     """Markers among those, from the end of the needle."""
-    turns: tuple[int, ...] = ()
+    turns: tuple[int, ...]
     """Turns of short rows ahead, rising."""
-    turns_behind: tuple[int, ...] = ()
-    around: bool = False
+    turns_behind: tuple[int, ...]
+    around: bool
     """Whether the row goes on from a turn in the round."""
-    wrong: bool = False
+    wrong: bool
     """Whether it is worked from the wrong side."""
-    begins_at_turn: bool = False
+    begins_at_turn: bool
 
     @property
     def room(self) -> int:
@@ -76,7 +76,7 @@ def face(
     """
     wrong = side == "WS"
     if gap is None and not wrong:
-        return Facing(count=count, end=count, markers=markers, turns=turns)
+        return _from_its_beginning(count, markers, turns)
 
     def own(place: int) -> int:
         return count - place if wrong else place
@@ -93,6 +93,7 @@ def face(
             behind=tuple(mark for mark in marks if mark <= start),
             turns=tuple(end - start for end in ends if end > start),
             turns_behind=tuple(end for end in ends if end <= start),
+            around=False,
             wrong=wrong,
             begins_at_turn=gap is not None,
         )
@@ -101,12 +102,29 @@ def face(
         count=count,
         end=count - start,
         markers=tuple(sorted((mark - start) % count for mark in marks if mark != start)),
+        lead=0,
         behind=tuple(mark for mark in marks if mark == start),
         turns=tuple(sorted((end - start) % count for end in ends if (end - start) % count)),
         turns_behind=tuple(end for end in ends if (end - start) % count == 0),
         around=True,
         wrong=wrong,
         begins_at_turn=True,
+    )
+
+
+def _from_its_beginning(count: int, markers: tuple[int, ...], turns: tuple[int, ...]) -> Facing:
+    """Return the needles as a right-side row or a round meets them that begins with the first stitch."""
+    return Facing(
+        count=count,
+        end=count,
+        markers=markers,
+        lead=0,
+        behind=(),
+        turns=turns,
+        turns_behind=(),
+        around=False,
+        wrong=False,
+        begins_at_turn=False,
     )
 
 
@@ -127,12 +145,11 @@ def leave(
     if not (turned or facing.begins_at_turn or facing.wrong or facing.turns):
         return Left(markers=placed, gap=None, turns=(), passed=False)
     # A row that begins where the round does has that place at its own beginning, wherever it grows.
-    inside = facing.around and facing.end < facing.count
-    ends = _moved(facing.end, items, used, made) if inside else 0
+    ends = _moved(facing.end, items, used, made) if facing.end < facing.count else 0
     wrong = facing.wrong
 
     def outside(place: int) -> int:
-        row = (place - ends) % after if facing.around and after else facing.lead + place
+        row = (place - ends) % max(after, 1)
         return after - row if wrong else row
 
     behind = (after - mark if wrong else mark for mark in facing.behind)
@@ -150,7 +167,7 @@ def leave(
     if turned:
         gap = outside(made)
         if facing.around:
-            gap %= max(after, 1)
+            gap %= after
         turns.add(gap)
     return Left(
         markers=tuple(sorted(mark for mark in marks if 0 < mark < after)),

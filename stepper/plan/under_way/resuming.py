@@ -273,16 +273,20 @@ def _spread_anew(both: _Both, hand: Round, seam: int) -> Iterator[PlaceChoice]:
 
 def _changes_made(round_: Round, worked: int, change: Stitch) -> tuple[int, int]:
     """Count the changes made in the stitches worked of a round, and the old stitches they took up."""
-    made, used, left = 0, 0, worked
+    steps = [*_steps(round_, worked)]
+    made = sum(done for entry, done in steps if entry.code == change.code)
+    return made, sum(done * entry.uses for entry, done in steps)
+
+
+def _steps(round_: Round, worked: int) -> Iterator[tuple[Stitch, int]]:
+    """Yield what is worked of a round, and how many of each; one half made is not counted."""
     for code, _, times in describe_knitted(round_)[4]:
         entry = stitch_of(code)
-        done = times if times * entry.progress <= left else left // max(1, entry.progress)
-        made += done * (entry.code == change.code)
-        used += done * entry.uses
-        left -= done * entry.progress
+        done = times if times * entry.progress <= worked else worked // entry.progress
+        yield entry, done
+        worked -= done * entry.progress
         if done < times:
-            break
-    return made, used
+            return
 
 
 def _ripped_back(both: _Both) -> PlaceChoice:
@@ -325,12 +329,4 @@ def _count(plan: Plan, index: int) -> int:
 
 def _on_needles(round_: Round, worked: int) -> int:
     """Count the stitches on both needles after some of a round; one half made is not counted."""
-    count, left = round_.before, worked
-    for code, _, times in describe_knitted(round_)[4]:
-        entry = stitch_of(code)
-        done = times if times * entry.progress <= left else left // max(1, entry.progress)
-        count += done * entry.change
-        left -= done * entry.progress
-        if done < times:
-            break
-    return count
+    return round_.before + sum(done * entry.change for entry, done in _steps(round_, worked))

@@ -110,5 +110,4 @@ def _beginning(rounds: Sequence[Round], index: int, *, whole: bool) -> int:
 
 def _end(rounds: Sequence[Round], index: int) -> int:
     """Return the last round of the piece in hand."""
-    ends = (at for at in range(index, len(rounds)) if not rounds[at].after or at + 1 == len(rounds))
-    return next(ends)
+    return next((at for at in range(index, len(rounds)) if not rounds[at].after), len(rounds) - 1)

@@ -191,9 +191,9 @@ def _take(run: Run, round_: Round) -> StitchYarn:
         return CAST_ON
     if run.stitch == "bo":
         words = round_.instruction
-        if "sewn" in words or "sew " in words:
+        if "sewn" in words:
             return SEWN_BIND_OFF
-        if any(word in words for word in ("stretch", "loose", "elastic")):
+        if "stretch" in words or "loose" in words:
             return STRETCHY_BIND_OFF
     return stitch_yarn(run.stitch)
 
@@ -226,8 +226,8 @@ def _ends(plan: Plan) -> dict[int, list[str]]:
     ends: dict[int, list[str]] = {}
     last: dict[str, int] = {}
     for round_ in plan.rounds:
-        worked = {run.yarn for run in round_.runs if stitch(run.stitch).kind is not Kind.SHIFT and run.times}
-        for yarn in worked:
+        # The name of what goes on hold or comes back stands in place of a yarn's key, and takes none.
+        for yarn in {run.yarn for run in round_.runs}:
             before = last.get(yarn)
             new = before is None or round_.index - before > CARRIED_ROUNDS or not round_.before
             if new and before is not None:

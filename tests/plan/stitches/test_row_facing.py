@@ -40,6 +40,91 @@ def test_a_row_that_is_only_knitted_leaves_every_marker_where_it_was(
     assert left.markers == markers
 
 
+@given(data=st.data(), count=st.integers(3, 14), flat=st.booleans(), wrong=st.booleans())
+def test_every_place_stays_between_its_stitches(data: st.DataObject, count: int, flat: bool, wrong: bool) -> None:
+    """A marker or a turn on the wrong side of a stitch is a gusset that leans, or a heel with a hole.
+
+    Source: the needles laid out as a list, stitches, markers, turns and the beginning of the round in their order, and
+    worked one after the other from where the row begins.
+    """
+    gap = data.draw(st.one_of(st.none(), st.integers(1 if flat else 0, count - 1)))
+    ring = not flat and gap is not None
+    if not flat and wrong and not ring:
+        return
+    marks, turns = (data.draw(st.sets(st.integers(1, count - 1), max_size=4)) for _ in range(2))
+    names = [("begin", 0), *(("mark", at) for at in sorted(marks)), *(("turn", at) for at in sorted(turns))]
+    laid: list[str | int] = []
+    for place in range(count + 1):
+        laid += [f"{name} {at}" for name, at in names if at == place] + [place] * (place < count)
+    laid = laid[::-1] if wrong else laid
+    # The row begins behind whatever hangs where the last one was turned.
+    start = (count - gap if wrong else gap) if gap is not None else 0
+    order = [*(at for at, one in enumerate(laid) if isinstance(one, int)), len(laid)]
+    behind, ahead = laid[: order[start]], laid[order[start] :]
+    if not flat:
+        at = next(at for at in range(len(behind), -1, -1) if at == 0 or isinstance(behind[at - 1], int))
+        behind, ahead = behind[at:], ahead + behind[:at]
+    facing = face(
+        count=count, flat=flat, side="WS" if wrong else "RS", markers=tuple(sorted(marks)), gap=gap, turns=tuple(sorted(turns))
+    )
+    met: dict[str, list[int]] = {"begin": [], "mark": [], "turn": []}
+    for at, one in enumerate(ahead):
+        if isinstance(one, str):
+            met[one.split()[0]].append(sum(isinstance(other, int) for other in ahead[:at]))
+    assert (facing.markers, facing.turns) == (tuple(met["mark"]), tuple(met["turn"]))
+    assert facing.end == (met["begin"][0] if ring and met["begin"] else facing.room)
+    made: list[str | int] = []
+    worked: list[Run] = []
+    room = sum(isinstance(one, int) for one in ahead)
+    used, wanted = 0, data.draw(st.integers(1, room))
+    while used < wanted:
+        while isinstance(ahead[0], str):
+            made.append(ahead.pop(0))
+        two = len(ahead) > 1 and isinstance(ahead[1], int) and used + 2 <= wanted
+        code = data.draw(st.sampled_from(["k", "kfb", "bo", *["k2tog"] * two]))
+        one = ahead.pop(0)
+        made += {"k": [one], "kfb": [one, one], "bo": [], "k2tog": [one]}[code]
+        if code == "k2tog":
+            ahead.pop(0)
+        used += 2 if code == "k2tog" else 1
+        worked.append(Run(code, 1, "MC"))
+    kept = [one for one in made if not isinstance(one, str) or not one.startswith("turn")]
+    beyond = next((at for at, one in enumerate(ahead) if isinstance(one, int)), len(ahead))
+    ends = ring and "begin 0" in ahead[:beyond]
+    turned = used < room and not (ends and data.draw(st.booleans()))
+    ahead = [one for at, one in enumerate(ahead) if at >= beyond or not str(one).startswith("turn")]
+    after = [*behind, *kept, *["turned"] * turned, *ahead]
+    if ring:
+        begin = after.index("begin 0")
+        after = after[begin:] + after[:begin]
+    after = after[::-1] if wrong and flat else after
+    if wrong and not flat:
+        after = [after[0], *after[:0:-1]]
+    at_place: dict[str, int] = {}
+    stitches = 0
+    for one in after:
+        if isinstance(one, int):
+            stitches += 1
+        else:
+            at_place[one] = stitches
+    leaves = sum(isinstance(one, int) for one in kept)
+    placed, passed = [], 0
+    for one in [*kept, *ahead]:
+        if isinstance(one, int):
+            passed += 1
+        elif one.startswith("mark"):
+            placed.append(passed)
+    left = leave(facing, worked, used=used, made=leaves, placed=tuple(placed), turned=turned)
+    whole = not (turned or gap is not None or wrong or turns)
+    within = {name: at for name, at in at_place.items() if 0 < at < stitches}
+    assert left.markers == (tuple(placed) if whole else tuple(sorted({at for name, at in within.items() if name.startswith("mark")})))
+    assert left.turns == (() if whole else tuple(sorted({at for name, at in within.items() if name.startswith("turn")})))
+    if turned and ring:
+        at_place["turned"] %= stitches
+    assert left.gap == (at_place["turned"] if turned else None)
+    assert left.passed == any(str(one).startswith("turn") for one in made)
+
+
 @pytest.mark.parametrize("method", ["german", "wrap and turn", "plain"])
 @pytest.mark.parametrize("rows", [True, False], ids=["flat", "round"])
 def test_short_rows_keep_every_stitch_whatever_the_turn(method: str, rows: bool) -> None:

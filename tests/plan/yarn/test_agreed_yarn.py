@@ -33,7 +33,8 @@ WEIGHED = GAUGE.replace("rounds: 30}\n  rib", "rounds: 30, swatch: {stitches: 30
 """The same gauge, of which the swatch was weighed: what it takes is known so well that the trade's allowance is more."""
 WORKS: Mapping[str, str] = {
     "edges": "CO 40 sts with CC. Change to MC. Knit 2 rows. BO 10 sts, k to end. Purl 1 row. *K2, yo, k2tog; rep from * to last 2 sts, k2. BO loosely.",
-    "sewn": "CO 24 sts. Join in the round. *K1, p1; rep from * to end. Knit 1 round with CC. Sew the sts off.",
+    "sewn": "CO 24 sts. Join in the round. *K1, p1; rep from * to end. Knit 1 round with CC. BO with a sewn bind-off.",
+    "stretchy": "CO 24 sts. *K1, p1; rep from * to end. BO with a stretchy bind-off.",
     "on other needles": "CO 24 sts. Join in the round. Knit 2 rounds. Change to 2 mm needles. Knit 1 round. Change to 5 mm needles. Knit 1 round. Change to 7 mm needles. Knit 1 round. BO.",
     "wide ribs": "CO 84 sts. Join in the round. *K6, p1; rep from * to end. *K3, p1; rep from * to end. *K7, p7; rep from * to end. *K6, p6; rep from * to end. *K2tog, p2; rep from * to end. BO.",
     "yarns carried": "CO 24 sts. Join in the round. *K3 with MC, k1 with CC; rep from * to end. Knit 9 rounds. *K2 with CC, k2 with MC; rep from * to end. Knit 10 rounds. Knit 1 round with CC. BO.",
