@@ -147,13 +147,16 @@ class Gate:
         self._before.extend(behind)
 
     def refuse(self) -> None:
-        """Take the last utterance to be no cue; once three more were refused, it counts as the room.
+        """Take the last utterance to be no cue; once three more were refused soon, it counts as the room.
 
         The levels of accepted cues are left out, or cues in quick succession would lock the speaker out. So
-        would cues that are said again because they were not heard: the last few refused do not count yet.
+        would cues that are said again because they were not heard: the last few refused do not count yet, and
+        what was refused longer ago than the room is measured never does.
         """
         self._refused.append((self._taken, self._own_levels))
         self._own_levels = []
+        while self._taken - self._refused[0][0] > _LEVELS:
+            self._refused.popleft()
         if len(self._refused) > _REFUSED_AT_FIRST:
             _, levels = self._refused.popleft()
             self._levels.extend(levels)

@@ -8,13 +8,14 @@ from array import array
 from collections import deque
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
+from operator import mul
 from typing import Any
 
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone
 from stepper.ears.early import Early
 from stepper.ears.gate import CHUNK_S, Gate
 from stepper.ears.loudness import Loudness
-from stepper.ears.nearness import ABOVE_DB, DOUBTFUL, FALLS_DB
+from stepper.ears.nearness import ABOVE_DB, ANSWER_ABOVE_DB, ANSWER_FALLS_DB, DOUBTFUL, FALLS_DB
 from stepper.ears.ports import Finder, Foresighted, Heard, LoneFinder, Recogniser
 from stepper.ears.seeking import Seeking
 from stepper.ears.seeking_alone import SeekingAlone
@@ -198,6 +199,18 @@ class _Attention:
         above_db = self._loudness.above_db(began_s, ended_s)
         return above_db is None or above_db >= ABOVE_DB
 
+    def _answers_clearly(self, heard: Heard) -> bool:
+        """Return whether an answer stands out of the room and the sound falls far behind it, so that it is no
+        part of the talk around it."""
+        if heard.span_s is None:
+            return False
+        began_s, ended_s = (self._gate.cut_ago_s - each for each in heard.span_s)
+        falls_db = self._loudness.fall_db(began_s, ended_s)
+        if falls_db is None or falls_db < ANSWER_FALLS_DB:
+            return False
+        above_db = self._loudness.above_db(began_s, ended_s)
+        return above_db is not None and above_db >= ANSWER_ABOVE_DB
+
     def ended(self) -> Iterator[Heard]:
         """Stop waiting: nothing follows."""
         begun, self._begun = self._begun, None
@@ -234,6 +247,8 @@ class _Attention:
     def _settled(self, sound: bytes, heard: Heard | None, *, joined: bool = False) -> Iterator[Heard]:
         """Wait for more if more may come, or yield what was heard."""
         amid_talk = self._gate.amid_talk and not joined  # what is joined goes on with her own words
+        if amid_talk and heard is not None and heard.is_answer:
+            amid_talk = not self._answers_clearly(heard)
         if heard is None:
             self._gate.refuse()
         elif heard.text and not heard.addressed and (amid_talk or not (joined or self.stands_out(heard))):
@@ -248,5 +263,5 @@ class _Attention:
 def measure_level_db(chunk: bytes) -> float:
     """Return how loud a chunk is. Unit: dB below the loudest square wave, 0 at most; -100 for silence."""
     samples = array("h", chunk)
-    power = sum(sample * sample for sample in samples) / max(1, len(samples))
+    power = sum(map(mul, samples, samples)) / max(1, len(samples))
     return 10 * math.log10(power / 2**30) if power else -100.0

@@ -21,6 +21,8 @@ class Heard:
     """Whether what follows at once belongs to it. Without text: the program was called, or a cue with a
     number was begun, and the rest is still to come. With text: it counts if nothing follows ("count is two
     hundred")."""
+    is_answer: bool = False
+    """Whether it is a single word or a bare number, without the name, that answers what is open."""
     span_s: tuple[float, float] | None = None
     """Where in the stretch the sounds of the words begin and end; None where nobody knows. Unit: s."""
 
@@ -54,6 +56,8 @@ class FoundAlone:
     """In how many frames of the 0.3 s before it something sounds."""
     behind: int
     """In how many of the 0.3 s behind it something sounds."""
+    is_answer: bool = False
+    """Whether it is a single word or a bare number that answers what is open."""
     has_number: bool = False
     may_go_on: bool = False
     """Whether more words would make another number of it."""

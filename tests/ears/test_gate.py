@@ -79,6 +79,24 @@ def test_a_cue_that_is_not_heard_can_be_said_again() -> None:
     assert opened == 4
 
 
+def test_what_was_refused_long_ago_is_not_the_room_when_she_says_something_again() -> None:
+    """Three words to somebody else, minutes ago, and three cues that are not understood would shut out a fourth."""
+    gate = Gate()
+    cue, pause = [(True, -30.0)] * 31, [(False, -60.0)] * 62
+
+    def refused(chunks: list[tuple[bool, float]], times: int) -> int:
+        opened = 0
+        for _ in range(times):
+            opened += len(run(gate, chunks))
+            gate.refuse()
+        return opened
+
+    run(gate, QUIET)
+    assert refused([*cue, *pause], 3) == 3
+    run(gate, [(False, -60.0)] * 2000)
+    assert refused([*cue, *pause], 5) == 5
+
+
 @pytest.mark.parametrize(
     ("talk_db", "pause", "is_amid_talk"),
     [(-30.0, 14, True), (-36.0, 14, True), (-40.0, 14, False), (-30.0, 17, True), (-30.0, 20, False)],
@@ -156,24 +174,25 @@ def test_the_levels_of_accepted_cues_are_left_out_and_refused_ones_count_after_t
     lengths: list[int], accepted: bool
 ) -> None:
     """Source: the 85th percentile worked out here over what should count, as the rule says; a chunk matters from 6 dB
-    above it, and within an utterance however soft it is."""
+    above it, and within an utterance however soft it is. What was refused more than 15 s, 469 chunks, ago is gone."""
     gate, counted = Gate(), [-60.0] * 30
-    refused: list[list[float]] = []
+    refused: list[tuple[int, list[float]]] = []
+    passed = 30
     own: list[float] = []
     run(gate, QUIET)
     for length in lengths:
         before = len(counted)
         for speech, level in [(True, -30.0)] * length + [(False, -60.0)] * 20:
             was_open = gate.matters(-1000.0)
-            utterance = gate.take(CHUNK, speech=speech, level_db=level)
+            utterance, passed = gate.take(CHUNK, speech=speech, level_db=level), passed + 1
             if not was_open and not gate.matters(-1000.0):
                 counted.append(level)
             else:
                 own = [*own, level] if was_open else [level]
             if utterance is not None and not accepted:
-                refused.append(own)
+                refused = [each for each in (*refused, (passed, own)) if passed - each[0] <= 469]
                 gate.refuse()
-                counted += refused[-4] if len(refused) > 3 else []
+                counted += refused.pop(0)[1] if len(refused) > 3 else []
         assert len(counted) > before
         recent = sorted(counted[-469:])
         nearer = recent[int(0.85 * (len(recent) - 1))] + 6.0

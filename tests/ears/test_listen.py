@@ -385,3 +385,24 @@ def test_what_is_doubtful_counts_only_where_it_stands_out_of_the_room(score: flo
     hers = tone(8001, 1)[:2]
     heard = list(listen(Tape(tape), Doubtful(), lambda chunk: float(hers in chunk)))
     assert [bool(each.text) for each in heard] == [taken]
+
+
+@pytest.mark.parametrize(("is_answer", "level", "taken"), [(True, 8000, True), (False, 8000, False), (True, 1500, False)])
+def test_an_answer_in_one_word_counts_amid_talk_where_it_stands_far_out_of_it(
+    is_answer: bool, level: int, taken: bool
+) -> None:
+    """A cue that comes in the middle of talk is the talk's own; while a question is open, a word that is so much
+    louder than what is behind it is the answer."""
+
+    class Answered(Counting):
+        def recognise(self, segment: bytes) -> Heard:
+            return Heard(text="yes", score=1.0, is_answer=is_answer, span_s=(0.3, 0.6))
+
+    def tone(level: int, seconds: float) -> bytes:
+        return array("h", [level, -level] * round(8000 * seconds)).tobytes()
+
+    talk = tone(level * 6 // 10, 0.5)
+    tape = tone(600, 20) + talk + tone(level, 0.4) + tone(600, 2)
+    hers = tone(level, 0.4)[:4]
+    heard = list(listen(Tape(tape), Answered(), lambda chunk: float(hers in chunk)))
+    assert [bool(each.text) for each in heard] == [taken]

@@ -52,3 +52,11 @@ def test_what_is_needed_can_be_asked_for_more_strictly() -> None:
 def test_more_is_needed_for_a_number() -> None:
     """A wrong count costs more than a cue said again."""
     assert of(replace(CUE, has_number=True)) == pytest.approx(of(CUE) - 0.5)
+
+
+def test_less_is_needed_of_an_answer_to_what_is_open() -> None:
+    """ "No" is two sounds, which no other cue would be heard by; what falls too little is the film's own all the
+    same."""
+    word = replace(CUE, text="no", length=2)
+    assert of(word) < 0 <= of(replace(word, is_answer=True), above_db=5.0)
+    assert of(replace(word, is_answer=True), falls_db=2.5, above_db=5.0) < 0

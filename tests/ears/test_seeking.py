@@ -154,3 +154,15 @@ def test_while_a_count_is_being_said_the_wide_window_is_looked_into_however_soft
     looks.clear()
     listen_on(1.0, ROOM_DB - 2)
     assert looks == []
+
+
+def test_what_has_been_over_for_long_is_neither_cut_out_nor_in_the_way_of_what_is_said_next() -> None:
+    """Three seconds later she has said it again, or something else, and it would be taken for the answer."""
+    long_over = Place(start_s=1.0, end_s=2.0, may_go_on=False)
+    finder = Finder(long_over, long_over, Place(start_s=1.0, end_s=None, may_go_on=False))
+    seeking = Seeking(finder.find)
+    play(seeking, 15.0, ROOM_DB)
+    assert play(seeking, 1.0, NEAR_DB) == []
+    _, first, _, then, *_ = finder.looked_into
+    assert first == pytest.approx(5.0, abs=CHUNK_S)
+    assert then < 5.0 - 2.0 + 0.5

@@ -43,6 +43,8 @@ _WITHIN_ALONE = 8.0
 _TAKEN_FOR = 3
 _AS_GOOD = 1.5
 _BEHIND_FRAMES = 12
+_ANSWERED_S = 1.7
+# An answer that has been over for longer is not taken any more (`seeking_alone`).
 _SURE_AT = 30.0
 # How far below the best of any kind a text has to be for all trust in it to be gone.
 
@@ -183,33 +185,16 @@ class MoonshineRecogniser:
         return not self.manner.address
 
     def find_alone(self, sound: bytes) -> FoundAlone | None:
-        """Return what may be a cue without the address word, amid anything; no single word."""
+        """Return what may be a cue without the address word, amid anything.
+
+        A single word or a bare number is one only as the answer to what is open.
+        """
         likely = self._likely(sound)
-        fits = self._spotter.best(likely, _MOST, _WITHIN_ALONE, amid=True, floor=ALONE)
-        if not fits:
-            return None
-        as_good = [fit for fit in fits if fit.score >= fits[0].score - _AS_GOOD]
-        longest = max(as_good, key=lambda fit: len(fit.sounds))
-        if longest.text in self._short:
-            return None
-        rivals = [fit.score for fit in fits if _rivals(fit, longest)]
-        start, end = span = find_span(likely, [longest.sounds])
-        if is_drawn_out(_length_s(span), len(longest.sounds)):
-            return None
-        sounding = likely.argmax(1) != NOTHING
-        return FoundAlone(
-            text=longest.text,
-            start_s=start * FRAME_S,
-            end_s=end * FRAME_S,
-            fit=longest.score,
-            length=len(longest.sounds),
-            before=int(sounding[max(0, start - _BEHIND_FRAMES) : start].sum()),
-            behind=int(sounding[end : end + _BEHIND_FRAMES].sum()),
-            has_number=longest.number is not None,
-            may_go_on=longest.number is not None and self._wordings.may_go_on(longest.text),
-            alike=frozenset(fit.text for fit in fits if fit.means == longest.means),
-            clear=longest.score - max(rivals, default=-math.inf),
-        )
+        found = self._found_alone(likely, 0)
+        if found is None or not self._asked() or len(likely) * FRAME_S - found.end_s <= _ANSWERED_S:
+            return found
+        # What a film said before the answer is in the way of it.
+        return self._found_alone(likely, round(found.end_s / FRAME_S)) or found
 
     @property
     def manner(self) -> Manner:
@@ -264,6 +249,34 @@ class MoonshineRecogniser:
             self._looked_into, self._found = sound, self._sound_model.likely(self._model.states(sound))
         return self._found
 
+    def _found_alone(self, likely: Any, first: int) -> FoundAlone | None:
+        """Return what may be a cue without the address word, from a frame on."""
+        likely = likely[first:]
+        fits = self._spotter.best(likely, _MOST, _WITHIN_ALONE, amid=True, floor=ALONE, asked=self._asked())
+        if not fits:
+            return None
+        as_good = [fit for fit in fits if fit.score >= fits[0].score - _AS_GOOD]
+        longest = max(as_good, key=lambda fit: len(fit.sounds))
+        rivals = [fit.score for fit in fits if _rivals(fit, longest)]
+        start, end = span = find_span(likely, [longest.sounds])
+        if is_drawn_out(_length_s(span), len(longest.sounds)):
+            return None
+        sounding = likely.argmax(1) != NOTHING
+        return FoundAlone(
+            text=longest.text,
+            start_s=(first + start) * FRAME_S,
+            end_s=(first + end) * FRAME_S,
+            fit=longest.score,
+            length=len(longest.sounds),
+            before=int(sounding[max(0, start - _BEHIND_FRAMES) : start].sum()),
+            behind=int(sounding[end : end + _BEHIND_FRAMES].sum()),
+            is_answer=longest.text in self._short,
+            has_number=longest.number is not None,
+            may_go_on=longest.number is not None and self._wordings.may_go_on(longest.text),
+            alike=frozenset(fit.text for fit in fits if fit.means == longest.means),
+            clear=longest.score - max(rivals, default=-math.inf),
+        )
+
     def _taken_in(self, states: Any, likely: Any) -> Utterance:
         encoded = self._model.keep(states)
         text, transcript_likely = self._model.transcribe(encoded)
@@ -311,6 +324,7 @@ class MoonshineRecogniser:
             score=min(1.0, max(0.0, sure)),
             addressed=addressed,
             goes_on=goes_on,
+            is_answer=found.is_word and not addressed,
             span_s=span and (span[0] * FRAME_S, span[1] * FRAME_S),
         )
 

@@ -48,9 +48,10 @@ class SoundTree:
         self._parents, self._columns = np.array(parents), np.array(columns)
         self._ends = np.array(ends, dtype=int)
         again = self._columns == self._columns[self._parents]
-        again[0] = True
-        self._again = np.where(again, -math.inf, 0.0).astype(np.float32)
-        # The same sound twice needs a gap between, and nothing leads into the root from here.
+        again[0] = False
+        self._again = np.flatnonzero(again)
+        # The same sound twice needs a gap between.
+        self._before_again = self._parents[self._again]
 
     def points(self, likely: Any, start: Any = None) -> Any:
         """Lay every row over an utterance, ending at any point of it.
@@ -65,18 +66,23 @@ class SoundTree:
         """
         np = self._np
         start = log_silence(likely) if start is None else start
-        found = np.full((len(likely) + 1, len(self._ends)), -math.inf, np.float32)
+        found = np.empty((len(likely) + 1, len(self._ends)), np.float32)
         sounded = np.full(len(self._parents), -math.inf, np.float32)
         gap = sounded.copy()
         gap[0] = start[0]
-        for at, frame in enumerate(likely, 1):
-            entered = np.maximum(gap[self._parents], sounded[self._parents] + self._again)
-            np.maximum(gap, sounded, out=gap)
-            gap += frame[NOTHING]
+        reached, entered = np.empty_like(gap), np.empty_like(gap)
+        silence, emitted = likely[:, NOTHING], likely[:, self._columns]
+        for at in range(len(likely)):  # in place, being a fifth of all work over a film
+            np.maximum(gap, sounded, out=reached)
+            reached.take(self._ends, out=found[at], mode="clip")
+            reached.take(self._parents, out=entered, mode="clip")
+            entered[self._again] = gap[self._before_again]
+            np.add(reached, silence[at], out=gap)
             np.maximum(sounded, entered, out=sounded)
-            sounded += frame[self._columns]
-            sounded[0], gap[0] = -math.inf, start[at]
-            found[at] = np.maximum(sounded[self._ends], gap[self._ends])
+            sounded += emitted[at]
+            sounded[0], gap[0] = -math.inf, start[at + 1]  # nothing leads into the root from here
+        np.maximum(gap, sounded).take(self._ends, out=found[-1], mode="clip")
+        found[0] = -math.inf
         return found
 
 

@@ -10,7 +10,7 @@ import pytest
 from stepper.ears.bundled.decision import Candidate
 from stepper.ears.bundled.moonshine import Manner, MoonshineRecogniser, Utterance, said_behind
 from stepper.ears.nearness import CLEAR_NUMBER
-from stepper.ears.wordings import Frame, Wordings
+from stepper.ears.wordings import Frame, Reply, SingleWord, Wordings
 from stepper.language.understanding.normal_text import normalise
 from tests.ears.hearing import NETWORKS, NUDGES, model, needs_recogniser, nudges, sound
 
@@ -244,6 +244,34 @@ def test_a_count_alone_is_found_and_it_is_told_how_clear_it_is_and_whether_it_ma
     cue = recogniser.find_alone(sound("next step", tmp_path))
     assert cue is not None
     assert not cue.has_number
+
+
+def test_a_single_word_is_found_alone_only_while_it_answers_what_is_open(network: str, tmp_path: Path) -> None:
+    """Films are full of "no" and "two"; what was said before the answer is not in its way."""
+    words = {"no": SingleWord(means="no", answers=Reply.YES_OR_NO), "go": SingleWord(means="go")}
+    digits = {**WORDINGS.numbers, "two": 2}
+    known = replace(
+        WORDINGS, single_words=words, numbers=digits, frames=(*WORDINGS.frames, Frame(before="", after="", means="bare"))
+    )
+    asked: set[Reply] = set()
+    recogniser = MoonshineRecogniser(known, asked=lambda: asked, model=model(network))
+    word, cue = (sound(each, tmp_path) for each in ("no", "next step"))
+    assert recogniser.find_alone(word) is None
+    asked = {Reply.YES_OR_NO}
+    found = recogniser.find_alone(word)
+    assert found is not None
+    assert (found.text, found.is_answer) == ("no", True)
+    behind = recogniser.find_alone(cue + bytes(64_000) + word)
+    assert behind is not None
+    assert (behind.text, behind.is_answer) == ("no", True)
+    assert behind.start_s > len(cue) / 32_000 + 2
+    told = recogniser.find_alone(cue)
+    assert told is not None
+    assert not told.is_answer
+    asked = {Reply.NUMBER}
+    number = recogniser.find_alone(sound("two", tmp_path))
+    assert number is not None
+    assert (number.text, number.is_answer) == ("two", True)
 
 
 def test_where_a_cue_stands_in_what_was_cut_out_is_told(network: str, tmp_path: Path) -> None:
