@@ -55,7 +55,7 @@ class Course:
         needles, own = self.needles, self.own
         self.begun_in.setdefault(section.name, self.size)
         project = needles.project
-        if own is not None and any(chart.endswith(PLAIN_CHART) for chart in project.charts):
+        if any(chart.endswith(PLAIN_CHART) for chart in project.charts):
             # A chart and its copy without bobbles share a name, so what was read of one must not be used for
             # the other.
             needles.caches.drawn, needles.caches.charted = {}, {}

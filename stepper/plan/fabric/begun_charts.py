@@ -26,10 +26,10 @@ def go_on_with_charts(cycle: tuple[Template, ...], needles: Needles) -> tuple[Te
     charted = [part for template in cycle for part in chart_parts_in(template.elements)]
     parts = [part for part in charted if part.number is not None]
     rows = {part.name.lower(): rounds_of_part(part, needles) for part in parts}
-    worked: dict[str, set[int]] = {}
+    worked: dict[str, set[int | None]] = {}
     for part in parts:
-        worked.setdefault(part.name.lower(), set()).add(part.number or 0)
-    if all(len(numbers) >= rows.get(name, 0) for name, numbers in worked.items()):
+        worked.setdefault(part.name.lower(), set()).add(part.number)
+    if all(len(numbers) >= rows[name] for name, numbers in worked.items()):
         return ()
     period = 2 if needles.flat and len(cycle) > 1 else 1
     return tuple(replace(row, elements=tuple(map(_next, row.elements))) for row in cycle[-period:])

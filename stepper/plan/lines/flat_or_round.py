@@ -31,7 +31,7 @@ def _is_piece_flat(drafts: Sequence[DraftRound], start: int) -> bool:
     """Return whether a piece is in rows; short rows do not tell, since a round has them too."""
     section = drafts[start].section
     after = islice(drafts, start + 1, None)
-    piece = takewhile(lambda each: each.before > 0 and each.section == section, after)
+    piece = takewhile(lambda each: each.before and each.section == section, after)
     return next((each.flat for each in piece if not (each.from_turn or _turns(each))), True)
 
 

@@ -40,7 +40,7 @@ def _called(needles: Needles) -> set[str]:
     for one in (one for section in sections for line in section.lines for one in line.sentences):
         if isinstance(one, WorkRounds) and one.manner.startswith(NAMED):
             called.add(key_of(one.manner.removeprefix(NAMED)))
-        if isinstance(one, Repeated) and one.pattern:
+        if isinstance(one, Repeated):
             called.add(key_of(one.pattern))
         if isinstance(one, Phrase):
             called.update(key_of(part.name) for part in chart_parts_in(one.elements))

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from stepper.craft.gauge import half_up
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Finding, Template
-from stepper.plan.model import Item, Run, Stretch, flatten, other_side, runs_written
+from stepper.plan.model import Item, Stretch, flatten, other_side, runs_written
 from stepper.plan.state.fitting_counts import price_counts
 from stepper.plan.state.in_hand import (
     Alterations,
@@ -266,7 +266,7 @@ class Needles:
     def _next_side(self, phrase: tuple[Item, ...], *, turned: bool) -> None:
         """Turn the work if the row was worked from end to end; after a cast-on the right side is next."""
         if not self.flat and not turned:
-            picked = self.count == 0 and any(isinstance(item, Run) and item.stitch == "pu" for item in phrase)
+            picked = not self.count and "pu" in {run.stitch for run in runs_written(phrase)}
             self.side = "WS" if picked else "RS"
         elif turned or any(_is_worked(item) for item in phrase):
             self.side = other_side(self.side)

@@ -95,10 +95,10 @@ def _item(item: Item, *, coloured: bool, last: bool) -> str:
     if isinstance(item, Run):
         return _run(item, coloured=coloured)
     inside = ", ".join(_item(inner, coloured=coloured, last=False) for inner in item.items)
-    if last and item.times > 1:
-        return f"*{inside}; rep from * to end"
     if item.times == 1:
         return inside
+    if last:
+        return f"*{inside}; rep from * to end"
     start, end = "[]" if any(isinstance(inner, Group) for inner in item.items) else "()"
     return f"{start}{inside}{end} {item.times} times"
 
