@@ -34,7 +34,8 @@ _CHOICE = re.compile(r"^or\s+(?:until|up\s+to|to|when)\b", re.I)
 _HEAD_NAME = re.compile(
     r"^\s*(?:next\s+)?(?P<what>row|rnd|round)s?(?:\s+\d+)?\s*(?:\(?[rw]s\)?)?\s*"
     r"(?P<cut>\(\s*(?![rw]s\b|(?:right|wrong)\s+side\b)"
-    r"(?!and\b|all\b|every\b|\d|(?:in\s+|with\s+|using\s+)?(?-i:MC|CC\d?|C\d|[A-H]|[YZ])\s*[,)])"
+    r"(?!and\b|all\b|every\b|\d|(?:in\s+|with\s+|using\s+)?(?:yarn\s+|colou?r\s+)?(?-i:MC|CC\d?|C\d|[A-H]|[YZ])\s*[,)])"
+    r"(?!(?:in|with|using|yarn|colou?r)\s)"
     r"(?P<name>[a-z][a-z' -]*?)\s*\)\s*)(?:\([rw]s\)\s*)?:",
     re.I,
 )
@@ -50,7 +51,7 @@ def recast(plain: str, *, signed: bool = True) -> Recast:
     """
     printed = as_printed(plain)
     for head in SPLIT_HEADS:
-        printed = put_words(printed, head) if "(" in plain else printed
+        printed = put_words(printed, head) if ":" in plain else printed
     line = sign_yarns(printed) if signed else printed
     yarns = line.yarns
     made = write_openings_in_order(_without_name(line))

@@ -40,6 +40,7 @@ _PLACES: Final = tuple(
     for expression in (
         rf"(?<![-\w]){_WITH}{_NAME}{_WOOL}{_GOES_ON}",
         rf"(?<![-\w])[kp]\.?\s?\d+\s+{_NAME}(?=\s*[,;.)*\]]|\s*$|\s+and\s+[kp]\.?\s?\d)",
+        rf"^\s*(?:next\s+)?(?:rows?|rnds?|rounds?)\b[^:]*?[(\[]\s*(?:(?:rs|ws)\s*[-,;/]\s*)?(?:in\s+|with\s+|using\s+)?{_NAME}(?=\s*(?:[-,;/]\s*(?:rs|ws)\s*)?[)\]]\s*:)",
         rf"\b(?:rows?|rnds?|rounds?)\s+{_NAME}(?=\s*[,;.)]|\s*$|\s+and\b)",
     )
 )

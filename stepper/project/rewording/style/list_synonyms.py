@@ -12,7 +12,7 @@ _TENTHS = r"\d+(?:\.\d+)?(?:\s*[¼½¾⅛⅜⅝⅞]|\s+[1-7]/[248])?"
 _LENGTH_LIST = rf'{_TENTHS}\s*(?:"|in|cm)?(?:\s*[,;]\s*{_TENTHS}\s*(?:"|in|cm)?)*'
 _COUNTED = rf"\d+(?:\s*[(\[]\s*{_LIST}\s*[)\]])?"
 _SAYS = r"(?:there\s+(?:are|will\s+be|should\s+(?:now\s+)?be)|you(?:\s+(?:will|should))?(?:\s+now)?\s+have|now\s+you\s+have)(?:\s+now)?(?:\s+a\s+total\s+of)?"
-_HERE = r"(?:\s+(?:on|in)\s+(?:the|your|each)\s+needles?|\s+(?:in\s+(?:all|total)|total))?"
+_HERE = r"(?:\s+(?:on|in)\s+(?:(?:the|your|each)\s+)?needles?|\s+(?:in\s+(?:all|total)|total))?"
 
 LISTS: tuple[Synonym, ...] = (
     row("''", r"(?<=[\d.¼½¾⅛⅜⅝⅞])\s*''", '"', "Work even until piece measures 7''."),
@@ -25,6 +25,8 @@ LISTS: tuple[Synonym, ...] = (
     row("-", rf"(^\s*|[.;]\s*)-\s*({_COUNTED}\s*{STS}(?:\s+(?:rem|remain)\w*)?)\s*-?(?=\s*\.?\s*$)", r"\1\2", "- 58 (60, 62) sts remain -"),
     row("->", rf"\s*-+>\s*(?={_COUNTED}\s*{STS}(?:\s+(?:rem|remain)\w*|\s+in\s+(?:all|total))?\s*\.?\s*$)", ". ", "Row 5: K1, k2tog, k to end -> 28 sts."),
     row("total|count", rf"(^\s*|[.;]\s*)(?:total(?:\s+{STS})?(?:\s+count)?|st(?:itch)?(?:es)?\s+count)\s*[:=-]?\s*({_COUNTED})(?:\s*{STS})?(?=\s*[.)]?\s*$)", r"\1\2 sts", "Total sts: 58 (60, 62)."),
+    row("total of", rf"^(\s*)(?:a\s+)?total\s+of\s+({_COUNTED}\s*{STS}){_HERE}(?=\s*\.?\s*$)", r"\1\2", "Total of 96 (104, 112) sts on needles."),
+    row("(=|[=|( =|[ =", rf"[(\[]\s*=\s*({_COUNTED}\s*{STS})\s*[)\]]", r"(\1)", "Row 5: Knit. (= 88 (92, 96) sts)"),
     row("there|you", rf"[(\[]\s*{_SAYS}\s+({_COUNTED}\s*{STS}){_HERE}\s*\.?\s*[)\]]", r"(\1)", "Row 5: Knit. (There should be 58 sts on your needle.)"),
     row("there will", rf"(^\s*|[.;]\s*)there\s+will\s+be\s+({_COUNTED}\s*{STS}){_HERE}(?=\s*\.?\s*$)", r"\1\2", "There will be 58 sts."),
 )

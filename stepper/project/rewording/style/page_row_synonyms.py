@@ -9,8 +9,8 @@ _FACED = r"(?:as\s+they\s+(?:face\s+you|appear|present(?:\s+themselves)?|look|co
 _TO = r"(?=\s+(?:to|until|across|around|along|\d|once|twice|[a-z]+\s+(?:more\s+)?times)\b|\s*[.,;]|\s*$)"
 
 SPLIT_HEADS: tuple[Synonym, ...] = (
-    row("(", r"^(\s*(?:next\s+)?(?:row|rnd|round)(?:\s+\d+)?\s*)\(\s*([rw]s)\s*[-,;/]\s*([a-z][a-z' -]*?)\s*\)(?=\s*:)", r"\1(\2) (\3)", "Row 1 (WS - inc row): K1, m1, k to end."),
-    row("(", r"^(\s*(?:next\s+)?(?:row|rnd|round)(?:\s+\d+)?\s*)\(\s*([a-z][a-z' -]*?)\s*[-,;/]\s*([rw]s)\s*\)(?=\s*:)", r"\1(\3) (\2)", "Row 1 (inc row, WS): K1, m1, k to end."),
+    row("(|[", r"^(\s*(?:next\s+)?(?:row|rnd|round)(?:\s+\d+)?\s*)[(\[]\s*([rw]s)\s*[-,;/]\s*([a-z][a-z' -]*?)\s*[)\]](?=\s*:)", r"\1(\2) (\3)", "Row 1 (WS - inc row): K1, m1, k to end."),
+    row("(|[", r"^(\s*(?:next\s+)?(?:row|rnd|round)(?:\s+\d+)?\s*)[(\[]\s*([a-z][a-z' -]*?)\s*[-,;/]\s*([rw]s)\s*[)\]](?=\s*:)", r"\1(\3) (\2)", "Row 1 (inc row, WS): K1, m1, k to end."),
 )
 """Side and name in one bracket, taken apart before the name is looked for."""
 
@@ -22,6 +22,9 @@ PAGE_ROWS: tuple[Synonym, ...] = (
     row("*", rf"(\*[^*]+)\*\s*[,;.]?\s*rep(?:eat)?\s+\*\s*(?:-|to)\s*\*{_TO}", r"\1, rep from *", "*K4, p1*; rep * to * to last 4 sts, k4."),
     row("[ to|[to|] to", rf"(\[[^\]]+\])\s*[.,;]?\s*rep(?:eat)?\s+(?:from\s+)?\[\s*to\s*\]\s+(?:to|until)\s+(?:the\s+)?(last\s+{N}\s+{STS})", r"\1 to \2", "[K3, yo, k2tog], repeat from [ to ] until last 3 sts, k3."),
     row("tog", r"(\btimes\s*,\s*|[)\]]\s*,\s*)(k2tog|p2tog|k3tog|p3tog|ssk|ssp)\s+(\d+|two|three|four|five|six|seven|eight|nine|ten)\s+times\b", r"\1(\2) \3 times", "Row 1: K2tog 3 times, [yo, k1] 6 times, k2tog 3 times.", again=True),
+    row("sl1k|sl1p", r"\bsl1k\b", "sl 1 knitwise", "Row 9: Sl1k, k to end."),
+    row("sl1k|sl1p", r"\bsl1p\b", "sl 1 purlwise", "Row 9: Sl1p, k to end."),
+    row("{", r"\{\s*([kp]\s?\d[^{}]*)\}", r"(\1)", "Round 1: {K3, p1} to end."),
     row("pw|kw", r"\b(sl(?:ip)?\s?\d*(?:\s+sts?)?)\s+pw\b", r"\1 purlwise", "Row 5: Sl1 pw wyib, k to end."),
     row("pw|kw", r"\b(sl(?:ip)?\s?\d*(?:\s+sts?)?)\s+kw\b", r"\1 knitwise", "Row 5: Sl1 kw, k to end."),
     row("first st", r"\bsl(?:ip)?\s+(?:the\s+)?first\s+st(?:itch)?\s+(?:purlwise\s+|as\s+if\s+to\s+purl\s+)?(?=wyi[fb]\b|with\s+yarn\s+in\b)", "sl 1 ", "Row 6: Sl first st purlwise wyif, k to end."),
@@ -29,6 +32,7 @@ PAGE_ROWS: tuple[Synonym, ...] = (
     row("yarn in", r"(^|[,;:]\s*)with\s+(?:the\s+)?yarn\s+in\s+back\s*,\s*sl(?:ip)?\s+(?:(?:the\s+)?(?:first|next)\s+st(?:itch)?|1)(?:\s+purlwise|\s+as\s+if\s+to\s+purl)?(?=\s*,)", r"\1sl 1 wyib", "Row 6: With yarn in back, sl first st purlwise, k to end."),
     row("repeating", rf"\bcont(?:inue)?\s+(?:to\s+rep(?:eat)?|repeating)\s+(?=(?:these\s+|the\s+last\s+)?(?:{N}\s+)?{ROUND})", "rep ", "Continue repeating rows 1-4 until piece measures 20 cm."),
     row("for", r"^(\s*rep(?:eat)?\s+(?:rows?|rnds?|rounds?)\s+\d+\s*(?:-+|to|and|&)\s*\d+\s+for\s+)(?:the\s+)?(?P<said>(?:(?!pattern\b|patt\b)[a-z0-9x,/&-]+\s+){1,3}(?:st(?:itch)?|patt(?:ern)?|rib(?:bing)?|lace|cable)\b\.?)(?=\s*\.?\s*$)", r"\1pattern", "Rep Rows 1 and 2 for Seed St.", spelt_out=True),
+    row("until", rf"(\brep(?:eat)?\s+from\s+\*)\s+until\s+(?:you\s+(?:reach|get\s+to|come\s+to)\s+)?(?:the\s+)?(?=last\s+(?:{N}\s+)?{STS}|{N}\s+{STS}\s+(?:from|before)\s)", r"\1 to ", "*K4, p1; rep from * until last 3 sts, k3."),
     row("until the last", rf"\b((?:k|p|knit|purl|work)\s+)until\s+the\s+last\s+(?={N}\s+{STS})", r"\1to last ", "Knit until the last 2 stitches, kfb, k1."),
     row("rib to", r"(^|[,;:]\s*)k\s?(\d)\s*,?\s*p\s?(\d)\s+rib(?:bing)?\s+to\s+end\b", r"\1*k\2, p\3; rep from * to end", "K2, p2 rib to end."),
 )

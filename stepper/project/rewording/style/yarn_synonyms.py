@@ -24,10 +24,10 @@ YARNS: tuple[Synonym, ...] = (
     row("main|contrast", r"\b(?:main|contrast(?:ing)?)\s+(?:colou?r|shade|yarn)\s*[(\[]\s*((?-i:M|C|MC|CC\d?|C\d|[A-H]))\s*[)\]]", r"\1", "With main colour (MC), cast on 96 sts."),
     row("using c", r"\busing\s+(?=(?-i:C\d)\b)", "with ", "Using C1, k4, p2."),
     # --- in the head of a row ---
-    row("(|[", rf"{_HEAD}{_SIDE}\s*[(\[]\s*(?:with\s+|in\s+|using\s+)?({_Y})\s*[)\]]{_SIDE}\s*:\s*", r"\1\2\4: with \3, ", "Row 5 (CC): Knit."),
-    row("(|[", rf"{_HEAD}\s*[(\[]\s*([rw]s)\s*[,;/-]\s*(?:with\s+|in\s+|using\s+)?({_Y})\s*[)\]]\s*:\s*", r"\1 (\2): with \3, ", "Row 5 (RS, CC): Knit."),
-    row("(|[", rf"{_HEAD}\s*[(\[]\s*(?:with\s+|in\s+|using\s+)?({_Y})\s*[,;/-]\s*([rw]s)\s*[)\]]\s*:\s*", r"\1 (\3): with \2, ", "Row 5 (CC, RS): Knit."),
-    row("row|rnd|round", rf"{_HEAD}{_SIDE}\s*,\s*(?:with\s+|in\s+|using\s+)?({_Y})\s*:\s*", r"\1\2: with \3, ", "Row 5, MC: Knit."),
+    row("(|[", rf"{_HEAD}{_SIDE}\s*[(\[]\s*(?:with\s+|in\s+|using\s+)?(?:yarn\s+|colou?r\s+)?({_Y})\s*[)\]]{_SIDE}\s*:\s*", r"\1\2\4: with \3, ", "Row 5 (CC): Knit."),
+    row("(|[", rf"{_HEAD}\s*[(\[]\s*([rw]s)\s*[,;/-]\s*(?:with\s+|in\s+|using\s+)?(?:yarn\s+|colou?r\s+)?({_Y})\s*[)\]]\s*:\s*", r"\1 (\2): with \3, ", "Row 5 (RS, CC): Knit."),
+    row("(|[", rf"{_HEAD}\s*[(\[]\s*(?:with\s+|in\s+|using\s+)?(?:yarn\s+|colou?r\s+)?({_Y})\s*[,;/-]\s*([rw]s)\s*[)\]]\s*:\s*", r"\1 (\3): with \2, ", "Row 5 (CC, RS): Knit."),
+    row("row|rnd|round", rf"{_HEAD}{_SIDE}\s*(?:,|-+|in)\s*(?:with\s+|in\s+|using\s+)?(?:yarn\s+|colou?r\s+)?({_Y})\s*:\s*", r"\1\2: with \3, ", "Row 5, MC: Knit."),
     row("(|[", rf"{_HEAD}{_SIDE}\s*:\s*[(\[]\s*({_Y})\s*[)\]]\s*:?\s*(?=(?:k|p|knit|purl)(?:\s+(?:to\s+end|across|around))?\s*\.?\s*$)", r"\1\2: with \3, ", "Row 5 (RS): (MC) K to end."),
     row(":", rf"(:\s*)(?:using|in)\s+({_Y})\s*:\s*", r"\1with \2, ", "Rows 5-8: Using CC: rep rows 1 and 2 twice."),
     row(": in", rf"(:\s*)in\s+({_Y})\s*,\s*", r"\1with \2, ", "Rnds 3-4: In CC, knit."),
@@ -36,6 +36,7 @@ YARNS: tuple[Synonym, ...] = (
     # --- one yarn after the other ---
     row("drop", rf"(^\s*|[.;]\s*)(?P<said>drop\s+{_Y}(?:\s+to\s+(?:the\s+)?back)?)\s*[,;.]\s*(?:and\s+)?(?=(?:join|pick\s+up|with|change)\b)", r"\1", "Drop MC, join CC.", spelt_out=True),
     row("break|cut", rf"\b((?:break|cut)\s+(?:off\s+)?{_Y})\s*[,;]\s*(?:and\s+)?join\s+(?=(?:in\s+)?{_Y}\s+and\s)", r"\1. Join ", "Break MC, join CC1 and knit 2 rnds."),
+    row("swap|carry|pick", rf"(^\s*|[.;]\s*)(?:swap\s+(?:back\s+)?to|carry\s+on\s+(?:with|in)|pick\s+(?:back\s+)?up)\s+({_Y})(?:\s+only)?\s*,?\s*(?:and\s+)?(?=(?:knit|purl|work|k|p)\b)", r"\1with \2, ", "Swap to CC and knit 3 rounds."),
     row("change|switch", rf"\b(?:change|switch)\s+to\s+({_NEEDLES})\s+and\s+({_Y})\s*,?\s*(?:and\s+)?(?=[a-z])", r"change to \1. With \2, ", "Change to larger needles and MC and knit 2 rnds."),
     # --- by turns ---
     row(
@@ -46,6 +47,7 @@ YARNS: tuple[Synonym, ...] = (
     ),
     row("row", rf"^(\s*){_BEGIN}(?:knit|k)\s+row\s*,?\s*work\s+{_COUNTED}\s+{_IN}({_Y})(?=\s*\.?\s*$)", r"\1next row (rs): with \3, work \2 in stockinette", "Starting with a knit row, work 2 rows in CC."),
     row("row", rf"^(\s*){_BEGIN}(?:knit|k)\s+row\s*,?\s*work\s+({N}\s+rows)(?=\s*\.?\s*$)", r"\1next row (rs): work \2 in stockinette", "Beginning with a knit row, work 4 rows."),
+    row("row", rf"^(\s*){_BEGIN}(?:purl|p)\s+row\s*,?\s*work\s+{_COUNTED}\s+{_IN}({_Y})(?=\s*\.?\s*$)", r"\1next row (ws): with \3, work \2 in stockinette", "Starting with a purl row, work 5 rows in CC."),
     row("row", rf"^(\s*){_BEGIN}(?:purl|p)\s+row\s*,?\s*work\s+({N}\s+rows)(?=\s*\.?\s*$)", r"\1next row (ws): work \2 in stockinette", "Beginning with a purl row, work 4 rows."),
     row(
         "row|rnd|round",

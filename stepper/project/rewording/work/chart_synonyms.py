@@ -32,6 +32,11 @@ _ESTABLISHED = (
     r"(?:\s+as\s+(?:set|established))?"
 )
 _STITCH = r"(?:[kp]\s?\d+|knit|purl|k|p|sm|slm|pm|rm|ssk|k2tog|m1[lr]?|slip\s+(?:the\s+)?marker|place\s+(?:a\s+)?marker|remove\s+(?:the\s+)?marker)"
+_READING = (
+    r"reading\s+(?:(?:rs|right[-\s]side|odd(?:-numbered)?|knit)\s+rows\s+(?:from\s+)?right\s+to\s+left|"
+    r"(?:all|every)\s+(?:rounds?|rnds?)\s+(?:from\s+)?right\s+to\s+left)(?:\s*,?\s*(?:and\s+)?(?:ws|wrong[-\s]side|even(?:-numbered)?|purl)\s+rows\s+"
+    r"(?:from\s+)?left\s+to\s+right)?"
+)
 _OVER_ROW = r"(?:around|across|to\s+end)(?:\s+(?:of\s+)?(?:the\s+)?(?:row|rnd|round)|\s+all\s+(?:sts|stitches))?"
 _STOP = r"(?=\s*[.,;]|\s*$)"
 
@@ -71,7 +76,14 @@ CHARTS: tuple[Synonym, ...] = (
         "With MC and CC, work Rnds 1-4 of Chart fern.",
         spelt_out=True,
     ),
+    row("reading", rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>{_READING}){_STOP}", r"\1", "Work Chart fern, reading RS rows from right to left and WS rows from left to right.", spelt_out=True),
     # --- rows of it by number ---
+    row("first row|first rnd|first round", rf"\bwork\s+(?:the\s+)?first\s+({_ROW})\s+of\s+(?={_C})", r"work \1 1 of ", "Rnd 1: Work the first row of Chart fern around."),
+    row("complete|knit", rf"\b(?:complete|knit)\s+({_ROWS}\s+of\s+{_C})", r"work \1", "Complete Rows 1-4 of Chart fern."),
+    row("rep", rf"\brep(?:eat)?\s+(?:the\s+|all\s+(?:the\s+)?)?({N}\s+{ROUND}\s+of\s+{_C})(?=\s+(?:until|for|{N}\s+(?:more\s+)?times)\b|\s+(?:once|twice)\b)", r"work all \1", "Rep the 2 rnds of Chart fern until work measures 30 cm."),
+    row("then", rf"\bwork\s+({_C})\s*,?\s*({_ROWS})(?=\s+(?:once|twice|{N}\s+times)\s*,?\s*(?:and\s+)?then\b)", r"work \2 of \1", "Work Chart fern rows 1-2 three times, then row 1 once."),
+    row("chart", r"\bwork\s+(?:the\s+)?\d+[-\s]st(?:itch)?\s+(chart)\s+rep(?:eat)?(?=\s+(?:to|around|across)\b)", r"work \1", "Next row: Work the 4-st chart repeat to last st, k1."),
+    row("chart", rf"{_ON}({_C})\s+(?=until\s+(?:all|the)\s)", r"work \1 ", "Cont with Chart fern until all 2 rows have been worked."),
     row("chart", rf"(\b{_C})\s*,?\s*[(\[]\s*({_ROWS})\s*[)\]]", r"\1, \2", "Work Chart fern (Rnds 1-4)."),
     row("chart", rf"\b(?:follow(?:ing)?|using)\s+({_C})\s*,\s*work\s+({_ROWS})(?=\s*[.,;]|\s*$|\s+{N}|\s+(?:once|twice))", r"work \2 of \1", "Following Chart fern, work Rows 1-4."),
     row("chart", rf"\brep(?:eat)?\s+(?:the\s+)?({_ROWS}\s+of\s+{_C})", r"work \1", "Rep Rnds 1-4 of Chart fern 3 more times."),
