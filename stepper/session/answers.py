@@ -181,7 +181,6 @@ _FITTING: Final[MappingProxyType[Mode, tuple[type[cues.Cue], ...]]] = MappingPro
         Mode.KNITTING: (cues.Next, cues.Again, cues.Where, cues.Count, cues.Undo),
         Mode.FINISHED: (cues.Back, cues.Where, cues.Note, cues.Undo, cues.Enough),
         Mode.ASKED: (cues.Choose, cues.Again, cues.Where, cues.Enough),
-        Mode.ASLEEP: (cues.Listen, cues.Enough),
         Mode.CLOSED: (),
     }
 )
@@ -191,6 +190,8 @@ _FITTING: Final[MappingProxyType[Mode, tuple[type[cues.Cue], ...]]] = MappingPro
 def _fitting(plan: Plan, state: State) -> tuple[type[cues.Cue], ...]:
     """Return the handful of cues that fit where the session stands."""
     mode = mode_of(plan, state)
+    if state.asleep and mode is not Mode.CLOSED:
+        return (cues.Listen, *_FITTING[mode][:4])
     if mode is Mode.KNITTING and state.knitting.tens is not None:
         return (cues.Ten, cues.ThatIsAll, cues.CountAloud, cues.Undo)
     if mode is Mode.KNITTING and state.knitting.fault is not None:

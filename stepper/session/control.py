@@ -24,12 +24,16 @@ def redo(plan: Plan, state: State, cue: Redo) -> Decision:
 
 
 def fall_asleep(plan: Plan, state: State, cue: Wait) -> Decision:
-    """Close the ears."""
+    """Close the ears; keys, pedals and typed cues go on working."""
+    if state.asleep:
+        return Refusal(sentence="I am not listening. Say: start listening.")
     return (FellAsleep(at=cue.at),)
 
 
 def wake_up(plan: Plan, state: State, cue: Listen) -> Decision:
     """Open the ears."""
+    if not state.asleep:
+        return Refusal(sentence="I am listening.")
     return (WokeUp(at=cue.at),)
 
 
@@ -46,16 +50,6 @@ def ask(plan: Plan, state: State, cue: Cue) -> Decision:
 def switch_view(plan: Plan, state: State, cue: Cue) -> Decision:
     """Change nothing; only the screen or the ears are switched."""
     return ()
-
-
-def refuse_awake(plan: Plan, state: State, cue: Listen) -> Decision:
-    """Refuse to open ears that are open."""
-    return Refusal(sentence="I am listening.")
-
-
-def ignore(plan: Plan, state: State, cue: Cue) -> Decision:
-    """Refuse everything while the ears are closed, without a sound: what was heard may be the film."""
-    return Refusal(sentence="Not listening. Say: start listening.", aloud=False)
 
 
 def refuse_done(plan: Plan, state: State, cue: Cue) -> Decision:

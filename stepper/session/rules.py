@@ -29,8 +29,6 @@ class Mode(Enum):
     """Every round is done; looking and going back is still possible."""
     ASKED = "asked"
     """The pattern has changed, and the session asks where to go on."""
-    ASLEEP = "asleep"
-    """The ears are closed."""
     CLOSED = "closed"
     """The sitting is over."""
 
@@ -39,74 +37,72 @@ def mode_of(plan: Plan, state: State) -> Mode:
     """Return which mode a state is in."""
     if state.closed:
         return Mode.CLOSED
-    if state.asleep:
-        return Mode.ASLEEP
     if state.question is not None:
         return Mode.ASKED
     return Mode.KNITTING if state.place.index < len(plan.rounds) else Mode.FINISHED
 
 
-# cue: (while knitting, when finished, while asleep, when closed)
-_ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler, Handler]]] = {
+# cue: (while knitting, when finished, when closed)
+_ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler]]] = {
     **{
-        cue: (control.ask, control.ask, control.ignore, control.refuse)
+        cue: (control.ask, control.ask, control.refuse)
         for cue in cues.CUES
         if issubclass(cue, cues.Asks)
     },
-    cues.Next: (read_along.finish_run, control.refuse_done, control.ignore, control.refuse),
-    cues.Back: (moves.go_back, moves.go_back, control.ignore, control.refuse),
-    cues.Spacing: (control.ask, control.refuse_done, control.ignore, control.refuse),
-    cues.HowFarIn: (control.ask, control.refuse_done, control.ignore, control.refuse),
-    cues.StitchesBack: (moves.stitches_back, moves.stitches_back, control.ignore, control.refuse),
-    cues.About: (about.ask_about, about.ask_about, control.ignore, control.refuse),
-    cues.RoundsDone: (moves.rounds_done, control.refuse_done, control.ignore, control.refuse),
-    cues.RoundsBack: (moves.rounds_back, moves.rounds_back, control.ignore, control.refuse),
-    cues.YarnDone: (moves.yarn_done, control.refuse_done, control.ignore, control.refuse),
-    cues.ForgetReminders: (due.forget, due.forget, control.ignore, control.refuse),
-    cues.Count: (faults.count_or_part, faults.count_or_part, control.ignore, control.refuse),
-    cues.OffBy: (checks.off_by, checks.off_by, control.ignore, control.refuse),
-    cues.AtStitch: (moves.set_stitch, control.refuse_done, control.ignore, control.refuse),
-    cues.AtMarker: (moves.set_marker, control.refuse_done, control.ignore, control.refuse),
-    cues.Stride: (moves.set_stride, moves.set_stride, control.ignore, control.refuse),
-    cues.Length: (checks.measure, checks.measure, control.ignore, control.refuse),
-    cues.Weight: (checks.weigh, checks.weigh, control.ignore, control.refuse),
-    cues.Note: (checks.note, checks.note, control.ignore, control.refuse),
-    cues.RemindMe: (due.remind, control.refuse_done, control.ignore, control.refuse),
-    cues.GoTo: (moves.go_to, moves.go_to, control.ignore, control.refuse),
-    cues.Undo: (control.undo, control.undo, control.ignore, control.refuse),
-    cues.Redo: (control.redo, control.redo, control.ignore, control.refuse),
-    cues.Wait: (control.fall_asleep, control.fall_asleep, control.ignore, control.refuse),
-    cues.Listen: (control.refuse_awake, control.refuse_awake, control.wake_up, control.refuse),
-    cues.Enough: (control.close, control.close, control.close, control.refuse),
-    cues.Help: (control.ask, control.ask, control.ask, control.refuse),
-    cues.Film: (control.switch_view, control.switch_view, control.ignore, control.refuse),
-    cues.Look: (control.switch_view, control.switch_view, control.ignore, control.refuse),
-    cues.SectionCount: (faults.section_count, faults.section_count, control.ignore, control.refuse),
-    cues.MarkerCounts: (faults.marker_counts, faults.marker_counts, control.ignore, control.refuse),
-    cues.Saw: (faults.saw, faults.saw, control.ignore, control.refuse),
-    cues.FaultIn: (faults.fault_in, faults.fault_in, control.ignore, control.refuse),
-    cues.WhatHappened: (faults.ask_about_fault, faults.ask_about_fault, control.ignore, control.refuse),
-    cues.Remedies: (faults.ask_about_fault, faults.ask_about_fault, control.ignore, control.refuse),
-    cues.WhatElse: (faults.ask_about_fault, faults.ask_about_fault, control.ignore, control.refuse),
-    cues.CountAgain: (control.ask, control.ask, control.ignore, control.refuse),
-    cues.Yes: (doubts.yes, doubts.yes, control.ignore, control.refuse),
-    cues.No: (doubts.no, doubts.no, control.ignore, control.refuse),
-    cues.Choose: (faults.choose, faults.choose, control.ignore, control.refuse),
-    cues.Tink: (faults.tink, faults.tink, control.ignore, control.refuse),
-    cues.Respace: (respacing.respace_rest, control.refuse_done, control.ignore, control.refuse),
-    cues.Lifeline: (faults.lay_lifeline, faults.lay_lifeline, control.ignore, control.refuse),
-    cues.Ask: (faults.set_asking, faults.set_asking, control.ignore, control.refuse),
-    cues.CountAloud: (faults.count_aloud, faults.count_aloud, control.ignore, control.refuse),
-    cues.Ten: (faults.ten, faults.ten, control.ignore, control.refuse),
-    cues.ThatIsAll: (faults.that_is_all, faults.that_is_all, control.ignore, control.refuse),
-    cues.ReadAlong: (read_along.begin_reading, control.refuse_done, control.ignore, control.refuse),
-    cues.Slower: (read_along.correct_pace, control.refuse_done, control.ignore, control.refuse),
-    cues.Faster: (read_along.correct_pace, control.refuse_done, control.ignore, control.refuse),
-    cues.PauseReading: (read_along.pause_reading, control.refuse_done, control.ignore, control.refuse),
-    cues.GoOn: (read_along.go_on_reading, control.refuse_done, control.ignore, control.refuse),
+    cues.Next: (read_along.finish_run, control.refuse_done, control.refuse),
+    cues.Back: (moves.go_back, moves.go_back, control.refuse),
+    cues.Spacing: (control.ask, control.refuse_done, control.refuse),
+    cues.HowFarIn: (control.ask, control.refuse_done, control.refuse),
+    cues.StitchesBack: (moves.stitches_back, moves.stitches_back, control.refuse),
+    cues.About: (about.ask_about, about.ask_about, control.refuse),
+    cues.RoundsDone: (moves.rounds_done, control.refuse_done, control.refuse),
+    cues.RoundsBack: (moves.rounds_back, moves.rounds_back, control.refuse),
+    cues.YarnDone: (moves.yarn_done, control.refuse_done, control.refuse),
+    cues.ForgetReminders: (due.forget, due.forget, control.refuse),
+    cues.Count: (faults.count_or_part, faults.count_or_part, control.refuse),
+    cues.OffBy: (checks.off_by, checks.off_by, control.refuse),
+    cues.AtStitch: (moves.set_stitch, control.refuse_done, control.refuse),
+    cues.AtMarker: (moves.set_marker, control.refuse_done, control.refuse),
+    cues.Stride: (moves.set_stride, moves.set_stride, control.refuse),
+    cues.Length: (checks.measure, checks.measure, control.refuse),
+    cues.Weight: (checks.weigh, checks.weigh, control.refuse),
+    cues.Note: (checks.note, checks.note, control.refuse),
+    cues.RemindMe: (due.remind, control.refuse_done, control.refuse),
+    cues.GoTo: (moves.go_to, moves.go_to, control.refuse),
+    cues.Undo: (control.undo, control.undo, control.refuse),
+    cues.Redo: (control.redo, control.redo, control.refuse),
+    cues.Wait: (control.fall_asleep, control.fall_asleep, control.refuse),
+    cues.Listen: (control.wake_up, control.wake_up, control.refuse),
+    cues.Enough: (control.close, control.close, control.refuse),
+    cues.Help: (control.ask, control.ask, control.refuse),
+    cues.Film: (control.switch_view, control.switch_view, control.refuse),
+    cues.Look: (control.switch_view, control.switch_view, control.refuse),
+    cues.SectionCount: (faults.section_count, faults.section_count, control.refuse),
+    cues.MarkerCounts: (faults.marker_counts, faults.marker_counts, control.refuse),
+    cues.Saw: (faults.saw, faults.saw, control.refuse),
+    cues.FaultIn: (faults.fault_in, faults.fault_in, control.refuse),
+    cues.WhatHappened: (faults.ask_about_fault, faults.ask_about_fault, control.refuse),
+    cues.Remedies: (faults.ask_about_fault, faults.ask_about_fault, control.refuse),
+    cues.WhatElse: (faults.ask_about_fault, faults.ask_about_fault, control.refuse),
+    cues.CountAgain: (control.ask, control.ask, control.refuse),
+    cues.Yes: (doubts.yes, doubts.yes, control.refuse),
+    cues.No: (doubts.no, doubts.no, control.refuse),
+    cues.Choose: (faults.choose, faults.choose, control.refuse),
+    cues.Tink: (faults.tink, faults.tink, control.refuse),
+    cues.Respace: (respacing.respace_rest, control.refuse_done, control.refuse),
+    cues.Lifeline: (faults.lay_lifeline, faults.lay_lifeline, control.refuse),
+    cues.Ask: (faults.set_asking, faults.set_asking, control.refuse),
+    cues.CountAloud: (faults.count_aloud, faults.count_aloud, control.refuse),
+    cues.Ten: (faults.ten, faults.ten, control.refuse),
+    cues.ThatIsAll: (faults.that_is_all, faults.that_is_all, control.refuse),
+    cues.ReadAlong: (read_along.begin_reading, control.refuse_done, control.refuse),
+    cues.Slower: (read_along.correct_pace, control.refuse_done, control.refuse),
+    cues.Faster: (read_along.correct_pace, control.refuse_done, control.refuse),
+    cues.PauseReading: (read_along.pause_reading, control.refuse_done, control.refuse),
+    cues.GoOn: (read_along.go_on_reading, control.refuse_done, control.refuse),
 }
 
-_COLUMNS: Final = (Mode.KNITTING, Mode.FINISHED, Mode.ASLEEP, Mode.CLOSED)
+_COLUMNS: Final = (Mode.KNITTING, Mode.FINISHED, Mode.CLOSED)
 
 # While the session asks where to go on, all else waits for the answer.
 _WHILE_ASKED: Final[dict[type[cues.Cue], Handler]] = {

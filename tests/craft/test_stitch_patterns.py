@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.craft.stitch_patterns import PATTERNS, find_pattern
+from stepper.craft.stitch_patterns import PATTERNS, StitchPattern, find_pattern
 from stepper.craft.stitches import stitch
 
 
@@ -115,3 +115,31 @@ def test_in_rows_a_pattern_is_a_multiple_and_the_stitches_that_balance_it(words:
 def test_a_rib_of_knit_or_purl_alone_is_none(words: str) -> None:
     """It is stocking stitch or a slip of the pen; worked out as a rib, its ends and its elasticity would be wrong."""
     assert find_pattern(words) is None
+
+
+def _from_behind(rows: tuple[tuple[str, ...], ...]) -> tuple[tuple[str, ...], ...]:
+    """Return the rows as the other side shows them: mirrored, knit for purl and purl for knit."""
+    return tuple(tuple({"k": "p", "p": "k"}.get(code, "another") for code in reversed(row)) for row in rows)
+
+
+def _shifted(rows: tuple[tuple[str, ...], ...]) -> set[tuple[tuple[str, ...], ...]]:
+    """Return the same rows, begun at any of them and at any stitch of the repeat."""
+    turned = [rows[at:] + rows[:at] for at in range(len(rows))]
+    return {tuple(row[by:] + row[:by] for row in each) for each in turned for by in range(len(rows[0]))}
+
+
+@pytest.mark.parametrize("pattern", PATTERNS.values(), ids=lambda pattern: pattern.name)
+def test_a_pattern_is_reversible_if_its_other_side_shows_the_same(pattern: StitchPattern) -> None:
+    """A knit seen from behind is a purl. Twisted and slipped stitches look otherwise there. Source: common practice."""
+    assert pattern.reversible == (_from_behind(pattern.rows) in _shifted(pattern.rows))
+
+
+def test_only_what_alternates_stitch_by_stitch_in_every_row_may_stop_anywhere() -> None:
+    """Seed stitch, and moss as the British call it, keep their dots on any count. Source: common practice."""
+    assert {pattern.name for pattern in PATTERNS.values() if pattern.any_count} == {"seed", "moss"}
+
+
+@pytest.mark.parametrize("name", ["stockinette", "garter", "reverse stockinette"])
+def test_what_repeats_over_one_stitch_fits_every_count(name: str) -> None:
+    """With nothing left over."""
+    assert all(PATTERNS[name].fits(count, flat=flat) for count in (1, 2, 7) for flat in (True, False))

@@ -59,15 +59,15 @@ def test_undo_takes_back_what_was_done_again() -> None:
 
 
 def test_closed_ears_open_again() -> None:
-    """While it does not listen nothing happens; start listening is heard."""
+    """What is typed meanwhile is done; start listening is heard."""
     check(
         _at(8),
         """
         > stop listening
         You begin body round 1.
         Not listening until you say: start listening.
-        > next step
-        Not listening. Say: start listening.
+        > stop listening
+        I am not listening. Say: start listening.
         > start listening
         Listening.
         Body, round 1 of 15: knit all one hundred fifty six.

@@ -7,17 +7,14 @@ from tests.plans import final_increase
 from tests.playbook import AT, after, opened
 
 
-def test_a_refusal_is_said_unless_the_ears_are_closed() -> None:
-    """A knitter whose cue makes no sense hears why; what closed ears caught may be the film's, so nothing
-    is said to it."""
+def test_ears_are_closed_and_opened_once() -> None:
+    """Who asks for what is so already hears that it is."""
     session = opened(final_increase())
+    assert decide(session.plan, session.state, cues.Listen(at=AT)) == Refusal(sentence="I am listening.")
 
-    awake = decide(session.plan, session.state, cues.Redo(at=AT))
-    asleep = decide(session.plan, after(session, "stop listening").state, cues.Redo(at=AT))
-
-    assert isinstance(awake, Refusal)
-    assert isinstance(asleep, Refusal)
-    assert (awake.aloud, asleep.aloud) == (True, False)
+    after(session, "stop listening")
+    told = Refusal(sentence="I am not listening. Say: start listening.")
+    assert decide(session.plan, session.state, cues.Wait(at=AT)) == told
 
 
 def test_a_refusal_changes_nothing() -> None:

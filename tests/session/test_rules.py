@@ -26,7 +26,6 @@ STATES: Mapping[Mode, State] = {
         knitting=Knitting(place=Position(index=4)),
         question=Question(new_fingerprint="b", choices=(CHOICE, replace(CHOICE, index=6, number=3))),
     ),
-    Mode.ASLEEP: State(seq=9, knitting=Knitting(place=Position(index=4)), asleep=True),
     Mode.CLOSED: State(seq=9, knitting=Knitting(place=Position(index=4)), closed=True),
 }
 EXAMPLES: Mapping[type[cues.Cue], cues.Cue] = {
@@ -86,13 +85,12 @@ def test_a_state_is_in_the_mode_it_looks_like(mode: Mode) -> None:
     assert mode_of(GARMENT, STATES[mode]) is mode
 
 
-@pytest.mark.parametrize("cue", [c for c in cues.CUES if c not in (cues.Listen, cues.Enough, cues.Help)])
-def test_closed_ears_refuse_without_a_sound(cue: type[cues.Cue]) -> None:
-    """While it is not listening the film must not make it talk."""
-    decision = decide(GARMENT, STATES[Mode.ASLEEP], example(cue))
-
-    assert isinstance(decision, Refusal)
-    assert not decision.aloud
+@pytest.mark.parametrize("mode", Mode, ids=lambda mode: mode.value)
+@pytest.mark.parametrize("cue", [c for c in cues.CUES if c not in (cues.Listen, cues.Wait)])
+def test_with_the_ears_closed_keys_and_typed_cues_do_what_they_always_do(mode: Mode, cue: type[cues.Cue]) -> None:
+    """Who closes the ears for a telephone call still steps by pedal; a step that counts for nothing loses the place."""
+    state = STATES[mode]
+    assert decide(GARMENT, replace(state, asleep=True), example(cue)) == decide(GARMENT, state, example(cue))
 
 
 def test_after_the_end_everything_is_refused() -> None:
@@ -102,13 +100,12 @@ def test_after_the_end_everything_is_refused() -> None:
 
 def welcome_in(mode: Mode) -> set[type[cues.Cue]]:
     """Return the cues that are not turned away in a mode, whatever they ask."""
-    away = (plan_question.not_yet, control.ignore, control.refuse, control.refuse_done, control.refuse_awake)
+    away = (plan_question.not_yet, control.refuse, control.refuse_done)
     return {cue for cue in cues.CUES if RULES[mode, cue] not in away}
 
 
 def test_each_mode_turns_away_what_makes_no_sense_in_it_and_nothing_else() -> None:
-    """While she knits all but waking up; asleep only what wakes, ends and helps; after the end nothing."""
-    assert welcome_in(Mode.KNITTING) == set(cues.CUES) - {cues.Listen}
-    assert welcome_in(Mode.ASLEEP) == {cues.Listen, cues.Enough, cues.Help}
+    """While she knits all of them; after the end nothing."""
+    assert welcome_in(Mode.KNITTING) == set(cues.CUES)
     assert cues.Next not in welcome_in(Mode.FINISHED)
     assert welcome_in(Mode.CLOSED) == set()
