@@ -44,6 +44,8 @@ _SOME = re.compile(
     re.I,
 )
 """Several sizes at one end of the list."""
+_RELATIVE = re.compile(r"(?:the\s+)?(?:small|larg|bigg)(?:er|est)\s+sizes?\s*\(([^()]+)\)", re.I)
+"""Sizes that are named in brackets behind what they are: "smaller sizes (S and M)"."""
 _THE = re.compile(r"^\s*the\s+", re.I)
 
 
@@ -74,6 +76,8 @@ def sizes_called(words: str, sizes: tuple[str, ...]) -> tuple[tuple[int, ...], s
         Their indices, from 0, and the first name that no size has; empty if all are found.
     """
     found: list[int] = []
+    named = _RELATIVE.fullmatch(words.strip())
+    words = named.group(1) if named is not None else words
     some = _SOME.fullmatch(words.strip())
     if some is not None:
         many = _MANY.get((some.group(1) or some.group(4)).lower(), 0)
@@ -97,7 +101,9 @@ def sizes_called(words: str, sizes: tuple[str, ...]) -> tuple[tuple[int, ...], s
 
 
 _IN_PROSE = re.compile(
-    r"^\s*(?:for\s+)?(?:the\s+)?(?:sizes?\s+([^:.]{1,40}?)|([^:.,]{1,40}?)\s+sizes?)\s+only\s*,\s*(?=\S)"
+    r"^\s*(?:for\s+)?(?:the\s+)?(?:sizes?\s+([^:.]{1,40}?)|([^:.,]{1,40}?)\s+sizes?)\s+only\s*[,-]\s*(?=\S)"
+    r"|^\s*only\s+for\s+(?:the\s+)?(?:sizes?\s+([^:.]{1,40}?)|([^:.,]{1,40}?)\s+sizes?)\s*[,:]\s*(?-i:(?=[A-Za-z(*][a-z\d]))"
+    r"|^\s*(?:for|in)\s+(?!all\b|the\s+(?:other|rem\w*)\b)(?:the\s+)?(?:sizes?\s+([^:.,]{1,40}?(?:,[^:.,]{1,12}?){0,3})|([^:.,]{1,30}?)\s+sizes?)\s*,\s*(?-i:(?=[a-z(*][a-z]))"
     r"|^\s*if\s+(?:you(?:\s+are|'re)\s+)?(?:making|knitting|working)\s+(?:the\s+)?(?:sizes?\s+([^:.]{1,40}?)|([^:.,]{1,40}?)\s+sizes?)"
     r"\s*[,:]\s*(?-i:(?=[a-z(*]))",
     re.I,

@@ -90,11 +90,13 @@ SILENT = {
     # say what is done.
     "spaced", "arranging", "second", "circular", "patt", "thus", "repeat", "rep", "only", "these",
     # "Inc 1 in next st", "1x1 twisted rib": there is no other.
-    "1", "1x1",
+    "1", "1stitch", "1x1",
     # "Repeat between *s" is between the two stars, as "between *".
     "s",
     # "Exactly as the first", "the first one", "40 cm long measured from the underarm": as without them.
-    "exactly", "one", "measured",
+    "exactly", "one", "measured", "just", "live",
+    # "Proceed as for the back", "until the sleeve seam measures 40 cm": it is worked, and the sleeve is as long.
+    "proceed", "seam",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
     "purlwise", "knitwise",
 }  # fmt: skip

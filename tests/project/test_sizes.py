@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.sizes import find_size, nearest_size, read_sizes, sizes_called
+from stepper.project.sizes import find_size, nearest_size, read_sizes, sizes_called, sizes_in_prose
 
 
 @pytest.mark.parametrize(
@@ -74,3 +74,41 @@ def test_a_number_is_no_place_where_sizes_are_numbers() -> None:
     assert sizes_called("4", ("2", "4", "6")) == ((1,), "")
     assert sizes_called("3", ("2", "4", "6")) == ((), "3")
     assert sizes_called("S and 5", ("S", "M")) == ((), "5")
+
+
+@pytest.mark.parametrize(
+    ("words", "places"),
+    [
+        ("the two largest", (2, 3)),
+        ("smallest three", (0, 1, 2)),
+        ("smaller sizes (S and M)", (0, 1)),
+        ("M or L", (1, 2)),
+        ("- (-, L, XL)", (2, 3)),
+        ("second and third", (1, 2)),
+    ],
+)
+def test_sizes_are_called_in_prose(words: str, places: tuple[int, ...]) -> None:
+    """Garments of many sizes name some of them by where they stand in the list."""
+    assert sizes_called(words, ("S", "M", "L", "XL")) == (places, "")
+
+
+def test_more_sizes_than_there_are_are_missed() -> None:
+    """"The four largest" of three is a slip of the page, and no size is guessed."""
+    assert sizes_called("the four largest", ("S", "M", "L")) == ((), "the four largest")
+
+
+@pytest.mark.parametrize(
+    ("line", "names"),
+    [
+        ("For size S only, knit 2 rounds.", "S"),
+        ("Only for sizes L and XL: knit 1 round.", "L and XL"),
+        ("If you are making size S, M or L, knit 1 round.", "S, M or L"),
+        ("For the two largest sizes only, knit 1 round.", "two largest"),
+        ("For left front only, knit 1 row.", ""),
+        ("For size S only, knit 2 rounds. Purl 1 round.", ""),
+    ],
+)
+def test_sizes_before_a_comma_are_for_that_sentence(line: str, names: str) -> None:
+    """What follows in another sentence may be for all sizes again, so the line is not read as a whole."""
+    match = sizes_in_prose(line)
+    assert (match is not None and match.group(match.lastindex or 0)) == (names or False)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.round_sources import TwoReadings
@@ -33,6 +34,13 @@ def is_named_round(line: Line) -> bool:
     return named is not None and isinstance(line.sentences[0], Phrase)
 
 
+def in_full(label: str) -> str:
+    """Return a name without abbreviations: what was written out as "Dec rnd" is "decrease round"."""
+    for short, full in ((r"rnd", "round"), (r"dec", "decrease"), (r"inc", "increase")):
+        label = re.sub(rf"\b{short}\b", full, label)
+    return label
+
+
 def is_only_defined(name: str, written: Line, section: Section, needles: Needles) -> bool:
     """Return whether a named round is worked only where a later sentence says so.
 
@@ -42,13 +50,19 @@ def is_only_defined(name: str, written: Line, section: Section, needles: Needles
     taken.
     """
     between = False
-    for line in section.lines[section.lines.index(written) :]:
+    lines = section.lines
+    names = {(line.label or "").lower() for line in lines if is_named_round(line)}
+
+    def called(label: str) -> bool:
+        return label == name or (label not in names and in_full(label) == in_full(name))
+
+    for line in lines[lines.index(written) :]:
         for sentence in line.sentences[1:] if line is written else line.sentences:
-            if isinstance(sentence, Labelled) and sentence.label == name:
+            if isinstance(sentence, Labelled) and called(sentence.label):
                 return not sentence.again and _called_only(name, written, line, needles)
-            between = between or (not is_named_round(line) and _works_rounds(sentence, name))
+            between = between or (not is_named_round(line) and _works_rounds(sentence, called))
             for part in sentence.parts if isinstance(sentence, Together) else (sentence,):
-                if isinstance(part, AtIntervals) and part.label == name:
+                if isinstance(part, AtIntervals) and called(part.label):
                     if part.again or any(leg.more for leg in part.legs):
                         return False
                     if _IN_THIS_WAY.search(line.text):
@@ -64,11 +78,11 @@ def is_only_defined(name: str, written: Line, section: Section, needles: Needles
     return False
 
 
-def _works_rounds(sentence: Sentence, name: str) -> bool:
+def _works_rounds(sentence: Sentence, called: Callable[[str], bool]) -> bool:
     """Return whether a sentence between a named round and its call works rounds; then so did that one."""
     if isinstance(sentence, AtIntervals | Together):
         parts = sentence.parts if isinstance(sentence, Together) else (sentence,)
-        return all(part.label != name for part in parts)
+        return not any(called(part.label) for part in parts)
     return isinstance(sentence, WorkRounds | Repeated | ChartWork | Evenly | Phrase)
 
 

@@ -47,7 +47,7 @@ _VERB = (
     r"(?:(?:work|cont(?:inue)?|proceed)\b|(?:change|switch)\s+to\b|(?:break|cut|rejoin|place|leave|fasten|transfer|weave)\b|join\b|"
     r"(?:cast|bind)\s+(?:on|off)\b|co\b|bo\b|pick\s+up\b|(?:inc|dec)(?:rease)?\b(?!\s+(?:row|rnd|round))|"
     r"rep(?:eat)?\b(?!\s+from)|k(?:nit)?\s*2\s*tog(?:ether)?\b\.?\s+(?=at\b|each\b|both\b)|(?:knit|purl|k|p)\.?\s+(?:(?:\d+|one|two|three|four|five|six|every|all)\s+"
-    rf"(?:more\s+)?{_ROWS}|until\b|for\b)|(?:now|next)\s+(?=[a-z])|(?:with|using)\s+[^,;.]{{1,40}}?\b(?:knit|purl|work|cast|bind|k|p)\b|"
+    rf"(?:more\s+)?{_ROWS}|until\b|for\b)|(?:now|next)\s+(?=[a-z])|(?:with|using)\s+[^,;.]{{1,40}}?,?\s*\b(?:knit|purl|work|cast|bind|k|p)\b|"
     r"on\s+(?:the\s+|these\s+)?(?:rem(?:aining)?\.?\s+)?\d|these\s+\d|sew\b|(?:slip|sl)\s+(?:the\s+|these\s+|all\s+)?(?:first\s+|last\s+|rem\w*\s+)?(?:\d+\s+)?(?:sts|stitches)\b)"
 )
 _HEAD = (
@@ -88,6 +88,8 @@ _EACH_SIDE = re.compile(
 _WHOLE = re.compile(
     r"(?:bind|cast)\s+off(?:\s+(?:all|rem\w*|loosely|in\b|knitwise|purlwise|on\b)|\s*\.?$)|bo\s*\.?$", re.I
 )
+_OFF = re.compile(r"(?:(?:bind|cast)\s+off|bo)\s+\d", re.I)
+"""Stitches bound off, with the rest of their row behind them."""
 _ONE_ROW = re.compile(
     r"\b(?:of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+(?:row|rnd|round)|at\s+(?:the\s+)?(?:armhole|neck|front)\s+(?:side|edge|end))\s*$",
     re.I,
@@ -234,6 +236,7 @@ def _may_follow(front: str, work: str, joint: _Joint) -> bool:
         return True
     return (
         joint.then
+        or (_OFF.match(work) is not None and _ALL_ROW.search(work) is not None)
         or not _SHAPES.match(work)
         or _WHOLE.match(work) is not None
         or _SEQUENT.search(work) is not None

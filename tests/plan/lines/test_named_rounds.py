@@ -38,3 +38,21 @@ def test_a_label_may_say_how_often_its_round_is_worked() -> None:
     """"Inc round (work 3 times)" is three rounds, under the name by which it is called again."""
     work = "Cast on 20 sts. Join in the round.\nInc round (work 3 times): K1, m1, k to end. 23 sts.\nWork inc round. 24 sts.\nBind off."
     assert [round_.after for round_ in plan_of(project(work, sizes="S", size="S")).rounds[1:-1]] == [21, 22, 23, 24]
+
+
+@pytest.mark.parametrize(
+    ("written", "called"), [("Dec round", "the decrease round"), ("Decrease rnd", "dec round"), ("Dec rnd", "decrease rnd")]
+)
+def test_a_round_called_in_full_is_the_one_written_short(written: str, called: str) -> None:
+    """"Dec round: …" and "work the decrease round every 2nd round 3 times": three decreases, not four."""
+    words = f"{HEAD}{written}: K1, k2tog, k to last 3 sts, ssk, k1.\nWork {called} every 2nd round 3 times. 34 sts."
+    assert [each.after for each in plan_of(project(words)).rounds] == [40, 40, 38, 38, 36, 36, 34]
+
+
+def test_two_rounds_with_one_name_in_full_stay_apart() -> None:
+    """Where both are written out, each is worked by its own name alone."""
+    words = (
+        f"{HEAD}Dec round: K1, k2tog, k to end.\nKnit 1 round.\nDecrease round: K2tog, k to last 2 sts, ssk.\n"
+        "Work decrease round every 2nd round 2 times."
+    )
+    assert [each.after for each in plan_of(project(words)).rounds] == [40, 39, 39, 39, 37, 37, 35]

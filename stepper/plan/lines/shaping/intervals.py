@@ -8,7 +8,6 @@ told of it, is decided alike for named rounds, edges and what goes on "in this m
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from dataclasses import replace
 
@@ -16,6 +15,7 @@ from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.fabric.columns import KNIT, PURL
 from stepper.plan.fabric.established import as_it_looks, asks_pattern, columns_of, establish, even, ground
+from stepper.plan.lines.named_rounds import in_full
 from stepper.plan.lines.own_words import refuse_own_words
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.shaping.likewise import (
@@ -55,13 +55,13 @@ def _written_out(name: str, named: Mapping[str, Template]) -> Template | None:
     """Return the round of a name, or of the one name that is the same in full; None if there is not one."""
     if name in named:
         return named[name]
-    alike = [other for other in named if _in_full(other) == _in_full(name)]
+    alike = [other for other in named if in_full(other) == in_full(name)]
     return named[alike[0]] if len(alike) == 1 else None
 
 
 def _opposite(one: str, other: str) -> bool:
     """Return whether one of two names increases and the other decreases: neither is a slip for the other."""
-    full = _in_full(one), _in_full(other)
+    full = in_full(one), in_full(other)
     return any("increase" in full[n] and "decrease" in full[1 - n] for n in (0, 1))
 
 
@@ -78,13 +78,6 @@ def _shapes(draft: DraftRound) -> bool:
     """Return whether a round shapes what is on the needles: a piece cast on or picked up is no increase."""
     codes = {run.stitch for run in runs_written(draft.phrase)} - {"pu", "hold", "return"}
     return draft.before > 0 and any(stitch(code).change for code in codes)
-
-
-def _in_full(label: str) -> str:
-    """Return a name without abbreviations: what was written out as "Dec rnd" is asked for as "dec round"."""
-    for short, full in ((r"rnd", "round"), (r"dec", "decrease"), (r"inc", "increase")):
-        label = re.sub(rf"\b{short}\b", full, label)
-    return label
 
 
 def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:

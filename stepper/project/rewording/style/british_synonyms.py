@@ -40,7 +40,7 @@ BRITISH: tuple[Synonym, ...] = (
     row("cent", rf"{_RS}{_CENTRE}\s*,\s*{_RS}{_REJOIN}\s*(?:,|\band\b)\s*", r"with RS facing, rejoin yarn to rem sts. Hold \1, ", "Slip centre 20 sts onto a holder, rejoin yarn to rem sts, k to end."),
     row("and k", rf"(\bpick\s+up\s[^.;]*?)(?<!\bup)\s*,?\s+and\s+(?:k|knit)\s*(?={N}\s+{STS}\s+from\b)", r"\1, k ", "Pick up and knit 6 sts down left front, 8 sts from front holder and k 10 sts from back holder."),
     row("with a knit|with a k|with a rs|with an rs", rf"^(\s*)(?:cont(?:inue)?|work)\s+in\s+({_STOCKING})\s*,\s*(?:beg(?:inning)?|start(?:ing)?|commencing)\s+with\s+an?\s+(?:k|knit|rs)\s+row\s*,\s*(?=until\b)", r"\1next row (rs): work in \2 ", "Cont in stocking st, starting with a knit row, until work measures 30 cm."),
-    row("with|using", rf"^(\s*)({OFF}|bo)((?:\s+all\s+{STS})?(?:\s+loosely)?)\s+(?:with|using)\s+(?:an?\s+|the\s+)?((?:larger|bigger|smaller)|\d(?:\.\d+)?\s?mm)\s+needles?(?=\s*[.]?\s*$)", r"\1change to \4 needles. \2\3", "Bind off loosely with larger needle."),
+    row("with|using", rf"^(\s*)({OFF}|bo)((?:\s+(?:all|rem(?:aining)?|the|{STS}|loosely|very|in|pattern|patt|rib|knitwise|purlwise))*)\s+(?:with|using)\s+(?:an?\s+|the\s+)?((?:larger|bigger|smaller)|\d(?:\.\d+)?\s?mm)\s+needles?(?=\s*[.]?\s*$)", r"\1change to \4 needles. \2\3", "Bind off loosely with larger needle."),
     row("last row|last rnd|last round", rf"(\bfor\s+(?:{N}\s+{ROUND}|{LONG}))\.\s+((?:inc|dec)(?:rease)?\.?\s+{N}(?:\s+{STS})?\s+evenly(?:\s+spaced)?\s+(?:on|in|across|over)\s+(?:the\s+)?last\s+{ROUND})", r"\1, \2", "Work in k1, p1 rib for 6 rows. Inc 8 sts evenly across the last row."),
     row("all around|all across", r"(?<=[a-z0-9)\]*])\s+all\s+(around|across)\b", r" \1", "K2tog all around."),
 )

@@ -54,8 +54,8 @@ COMMENTS: tuple[Synonym, ...] = (
     ),
     row(
         "construction|built|worked|knit|made|joined|sewn|seamed|picked up|separate|divide",
-        rf"{_S}(?P<said>(?:the|these|they|this|your)\s+(?:(?!is\b|are\b|will\b){_BUILT}\s+){{0,5}}(?:is|are|will\s+be)\s+(?:then\s+|first\s+|now\s+|later\s+|finally\s+)?(?:joined|sewn|seamed|worked\s+separately|made\s+separately|knitted\s+separately|knit\s+separately|"
-        rf"picked\s+up\s+(?:later|afterwards|at\s+the\s+end)|(?:worked|knit|knitted|made)\s+(?:last|first|later|afterwards|next|seamlessly|from\s+the\s+(?:top|bottom|hem|neck|cuff|yoke|toe|brim)(?:\s+(?:down|up))?|from\s+(?:side\s+to\s+side|hem\s+to\s+\w+|cuff\s+to\s+\w+)))(?:\s*,?\s+{_BUILT})*){_E}",
+        rf"{_S}(?P<said>(?:the|these|they|this|your|it|all)\s+(?:(?!is\b|are\b|will\b){_BUILT}\s+){{0,5}}(?:is|are|will\s+be)\s+(?:then\s+|first\s+|now\s+|later\s+|finally\s+)?(?:joined|sewn|seamed|worked\s+separately|made\s+separately|knitted\s+separately|knit\s+separately|"
+        rf"picked\s+up\s+(?:later|afterwards|at\s+the\s+end)|(?:worked|knit|knitted|made)\s+(?:last|first|later|afterwards|next|seamlessly|from\s+the\s+(?:top|bottom|hem|neck|cuff|yoke|toe|brim)(?:\s+(?:down|up))?|in\s+one\s+piece|from\s+(?:side\s+to\s+side|hem\s+to\s+\w+|cuff\s+to\s+\w+)))(?:\s*,?\s+{_BUILT})*){_E}",
         "",
         "The sleeves are then joined to the body.",
         spelt_out=True,
@@ -118,6 +118,54 @@ COMMENTS: tuple[Synonym, ...] = (
         rf"|(?:the|your)\s+(?:first\s+|second\s+|left\s+|right\s+)?(?:{_PARTS}|short\s+rows|shaping|hard\s+part)\s+(?:is|are)\s+(?:now\s+)?(?:done|finished|complete|completed))){_E}",
         "",
         "Congratulations, the body is done!",
+        spelt_out=True,
+    ),
+    row(
+        "i ",
+        rf"{_S}(?P<said>I(?:'ve|'d|\s+have|\s+would)?\s+(?:also\s+|always\s+|usually\s+|normally\s+)?(?:use|used|made|chose|choose|worked|went|wanted|find|tried|recommend|suggest|love|like|prefer)\b{_PLAIN}){_E}",
+        "",
+        "I used a stretchy method for this edge.",
+    ),
+    row(
+        "watch|read|visit|look",
+        rf"{_S}{_IDLE}(?P<said>(?:please\s+)?(?:watch|visit|read|look\s+(?:up|at|closely))\s+(?:through\s+|over\s+)?(?:the|our|my|this|these|it|all|how)\b{_PLAIN}){_E}",
+        "",
+        "Watch the video on our page if you are in doubt.",
+    ),
+    row(
+        "at this point|by now|now the|now your",
+        rf"{_S}(?P<said>(?:at\s+this\s+point|by\s+now|now)\s*,?\s+(?:the|your)\s+(?:first\s+|second\s+|left\s+|right\s+)?(?:{_PARTS})\s+(?:is|are|should\s+be)\s+(?:done|ready|complete|completed|finished)){_E}",
+        "",
+        "At this point the body is complete.",
+        spelt_out=True,
+    ),
+    row(
+        "we |you ",
+        rf"{_S}(?P<said>(?:now|next|then)\s*,?\s+(?:we|you)(?:\s+will|'ll)?\s+(?:work\s+on|make|start|begin|move\s+on\s+to|turn\s+to|continue\s+with)\s+(?:the|your)\s+(?:left\s+|right\s+|first\s+)?{_PARTS}){_E}",
+        "",
+        "Now we work on the sleeves.",
+        spelt_out=True,
+    ),
+    row(
+        "may |might |matter|fiddly|tricky",
+        rf"{_S}(?P<said>(?:the\s+first\s+few\s+(?:rows|rounds|stitches|sts)|it|this|that|your\s+[a-z]+|the\s+[a-z]+)\s+(?:may|might|will|can)\s+(?:feel|look|seem|be)\s+(?:a\s+bit\s+|a\s+little\s+|quite\s+|rather\s+)?{_WORKLESS}(?:fiddly|tricky|awkward|tight|loose|strange|odd|messy|uneven|small|big|stiff)\b[a-z' ,]*?){_E}",
+        "",
+        "The first few rows may feel a bit fiddly.",
+        spelt_out=True,
+    ),
+    row(
+        "careful|take care",
+        rf"{_S}{_IDLE}(?P<said>(?:be\s+careful|take\s+care)\s+not\s+to\s+(?:pull|twist|stretch|drop|split|tighten|work|knit)\s+(?:the\s+|your\s+|any\s+)?(?:yarn|floats|stitches|sts|edge|work|tension|cast-?on)?\s*(?:too\s+)?(?:tightly|tight|hard|loosely|loose)?(?:\s+(?:at|on|along|behind|across)\s+the\s+(?:back|wrong\s+side|edge|inside)(?:\s+of\s+the\s+work)?)?){_E}",
+        "",
+        "Be careful not to pull the yarn too tightly at the back.",
+        spelt_out=True,
+    ),
+    row(
+        "is read|are read|divisible",
+        rf"{_S}(?P<said>(?:(?:the|this|all|your)\s+charts?\s+(?:is|are)\s+(?:always\s+)?read\s+from\s+(?:right\s+to\s+left|left\s+to\s+right|the\s+bottom(?:\s+up|\s+to\s+the\s+top)?)"
+        rf"|(?:the|this|your)\s+(?:number|total)(?:\s+of\s+(?:sts|stitches))?\s+(?:is|should\s+be|must\s+be)\s+(?:divisible\s+by|a\s+multiple\s+of)\s+\d+)){_E}",
+        "",
+        "The number of stitches is divisible by 8.",
         spelt_out=True,
     ),
     row(

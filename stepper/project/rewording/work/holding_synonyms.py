@@ -9,7 +9,7 @@ _PUT = r"(?:place|put|slip|sl|leave|leaving|transfer|move)"
 _BACK = r"(?:place|put|slip|sl|transfer|return|move)"
 _DPNS = r"(?:(?:double[-\s]pointed|circular)\s+needles?|dpns?|needles?)"
 _SIZED = rf"(?:{SIZE}|smaller|larger)\s+(?:(?:circular|double-pointed)\s+)?(?:needles?|dpns?)"
-_PARTS = r"((?:left|right|front|back|body|sleeve|yoke|heel|instep|thumb|hood|hand|sole)(?:\s+(?:front|back|sleeve|body|side|thumb))?)"
+_PARTS = r"((?:left|right|front|back|body|sleeve|yoke|heel|instep|thumb|hood|hand|sole)(?:\s+(?:front|back|sleeve|body|side|thumb|shoulder))?)"
 _FEW = r"(?:two|three|four|five|[2-5])"
 _SIDE = (
     r"(?:(?:left|right|front|back|cent(?:er|re)|side|neck|neckline|shoulder|armhole|underarm|thumb|heel|gusset|flap|edge|edges|selvedge|"
@@ -199,7 +199,7 @@ HOLDING: tuple[Synonym, ...] = (
     ),
     row(
         "pick|pu",
-        rf"\b({_PICKED}\s+{N}(?:\s+{STS})?)\s+(?P<said>{_EDGE})(?=\s*[,;.(]|\s*$)",
+        rf"\b({_PICKED}\s+{N}(?:\s+{STS})?)\s+(?P<said>{_EDGE})(?=\s*[,;.(]|\s+and\s+\d|\s*$)",
         r"\1",
         "Pick up and k 30 sts round neck.",
         spelt_out=True,
@@ -224,7 +224,7 @@ HOLDING: tuple[Synonym, ...] = (
     ),
     row(
         "pick|pu",
-        rf"\b({_PICKED}\s+{N}(?:\s+{STS})?(?:\s*,\s*(?:and\s+)?(?:{_PICKED}\s+{N}(?:\s+{STS})?|k\s+across\s+{N}\s+[a-z ]+?\s+sts))*)\s*,?\s*(?:and\s+|then\s+|,\s*)*({N}\s+{STS})\s+(?P<said>{_EDGE})(?=\s*[,;.]|\s*$)",
+        rf"\b({_PICKED}\s+{N}(?:\s+{STS})?(?:\s*,\s*(?:and\s+)?(?:{_PICKED}\s+{N}(?:\s+{STS})?|k\s+across\s+{N}\s+[a-z ]+?\s+sts))*)\s*,?\s*(?:and\s+|then\s+|,\s*)*({N}\s+{STS})\s+(?P<said>{_EDGE})(?=\s*[,;.]|\s+and\s+\d|\s*$)",
         r"\1, pick up and knit \2",
         "Pick up and knit 12 sts down left side of neck, 10 sts across front, and 12 sts up right side of neck.",
         again=True,
