@@ -361,8 +361,13 @@ class MoonshineRecogniser:
 
 
 def _rivals(fit: PhraseMatch, taken: PhraseMatch) -> bool:
-    """Return whether something else was said than what is taken; its own beginning is part of it."""
-    return fit.means != taken.means and fit.sounds != taken.sounds[: len(fit.sounds)]
+    """Return whether something else was said than what is taken.
+
+    A part of that is not: "count is seventy" of "my count is seventy two".
+    """
+    length, last = len(fit.sounds), len(taken.sounds) - len(fit.sounds)
+    is_part = any(fit.sounds == taken.sounds[at : at + length] for at in range(last + 1))
+    return fit.means != taken.means and not is_part
 
 
 def _length_s(span: tuple[int, int]) -> float:

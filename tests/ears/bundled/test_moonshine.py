@@ -246,6 +246,21 @@ def test_a_count_alone_is_found_and_it_is_told_how_clear_it_is_and_whether_it_ma
     assert not cue.has_number
 
 
+def test_no_part_of_a_count_is_its_rival(network: str, tmp_path: Path) -> None:
+    """ "Count is two hundred" stands in "my count is two hundred forty six", and so does "two hundred" alone."""
+    before = (*WORDINGS.frames, Frame(before="my count is", after="", means="count"))
+    known = replace(
+        WORDINGS,
+        frames=(*before, Frame(before="", after="", means="count")),
+        numbers={**WORDINGS.numbers, "two hundred": 200},
+    )
+    recogniser = MoonshineRecogniser(known, asked=lambda: {Reply.NUMBER}, model=model(network))
+    whole = recogniser.find_alone(sound("my count is two hundred forty six", tmp_path))
+    assert whole is not None
+    assert whole.text == "my count is two hundred forty six"
+    assert whole.clear > CLEAR_NUMBER
+
+
 def test_a_single_word_is_found_alone_only_while_it_answers_what_is_open(network: str, tmp_path: Path) -> None:
     """Films are full of "no" and "two"; what was said before the answer is not in its way."""
     words = {"no": SingleWord(means="no", answers=Reply.YES_OR_NO), "go": SingleWord(means="go")}
