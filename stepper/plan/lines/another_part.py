@@ -48,7 +48,7 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
     if len(named) > 1 and not exact:
         named = [one for one in named if "first" in _words(one.name)] or named
     if len(named) == 1:
-        return (named[0],)
+        return tuple(named)
     if not named and nouns <= set(_words(section.name)) and _made_again(instruction):
         return (section,)
     if not named and nouns & _WHOLE and _made_again(instruction):

@@ -51,7 +51,7 @@ def fabric_on(needle_mm: float, own: Fabric, project: Project) -> Fabric:
         for fabric in project.fabrics.values()
         if fabric.needle_mm is not None and is_same_needle(fabric.needle_mm, needle_mm)
     ]
-    return on_it[0] if len(on_it) == 1 else own
+    return on_it.pop() if len(on_it) == 1 else own
 
 
 def _by_word(instruction: Needle, needles: Needles) -> float:
@@ -167,7 +167,7 @@ def _yarn_key(name: str, place: Span, needles: Needles) -> str | None:
             yarn.key for yarn in needles.project.yarns.values() if name.lower() in yarn.name.lower().split()
         ]
         if len(called) == 1:
-            return called[0]
+            return called.pop()
         hint = nearest(name, keys.values()) or f"The yarns are {one_of(keys.values())}."
         needles.report(place, f'there is no yarn "{name}".', hint)
     return key

@@ -13,7 +13,7 @@ def over_needles(instruction: OverNeedles, needles: Needles) -> None:
     number = instruction.needles.of(size) if instruction.needles is not None else 0
     counts = [each.of(size) for each in instruction.counts]
     if len(counts) == 1:
-        each = counts[0]
+        (each,) = counts
         wanted = number or len(needles.ends) + 1 if needles.ends else number
         if not each or total % each or total == each or (wanted and wanted * each != total):
             on = f" on {wanted} needles" if wanted else ""

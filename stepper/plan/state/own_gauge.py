@@ -41,7 +41,7 @@ def gauge_for(manner: str, duration: Duration, needles: Needles) -> Fabric:
         if word in name.lower() and _on_needle(fabric, needles.needle_mm)
     ]
     if len(fits) == 1:
-        return fits[0]
+        return fits.pop()
     needles.warn(
         duration.length.place,
         f"{duration.length.printed} of {word} stitch become rows by the gauge of {own.name}: rows of {word} "

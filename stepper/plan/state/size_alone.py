@@ -115,9 +115,10 @@ def change_of(draft: DraftRound) -> Change | None:
     plain = [code for code in codes if code in ("k", "p")]
     if len(changes) != 1 or len(plain) > 1 or len(codes) != 1 + len(plain):
         return None
-    if len({run.yarn for run in runs}) != 1 or draft.chart or not _is_spread(runs, changes[0]):
+    yarns, (code,) = {run.yarn for run in runs}, changes
+    if len(yarns) != 1 or draft.chart or not _is_spread(runs, code):
         return None
-    return Change(code=changes[0], yarn=runs[0].yarn, plain=plain[0] if plain else "k")
+    return Change(code=code, yarn=yarns.pop(), plain=plain.pop() if plain else "k")
 
 
 def _is_spread(runs: tuple[Run, ...], change: str) -> bool:

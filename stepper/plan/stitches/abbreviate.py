@@ -54,12 +54,12 @@ def in_its_yarn(round_: Round, before: Round | None, plan: Plan) -> str:
         plan: For its yarns.
     """
     yarns = yarns_of(round_.runs)
-    if len(yarns) != 1 or len(plan.yarns) < 2 or round_.after == 0:
+    if len(yarns) != 1 or round_.after == 0:
         return round_.instruction
     (yarn,) = yarns
     said = f"with {plan.yarns.get(yarn, yarn)}" in round_.remarks
     changed = before is not None and set(yarns_of(before.runs)) not in (set(), set(yarns)) and not said
-    if yarn == next(iter(plan.yarns)) and not changed:
+    if yarn == next(iter(plan.yarns), yarn) and not changed:
         return round_.instruction
     comma = "," if " " in round_.instruction else ""
     return f"{round_.instruction}{comma} in {yarn}"

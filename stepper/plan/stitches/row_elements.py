@@ -105,7 +105,7 @@ def _unnamed_meant(element: Across | Return, unnamed: dict[str, int], size: int)
     number = element.number.of(size) if element.number is not None else None
     fits = [part for part, held in unnamed.items() if number is None or held == number]
     if len(fits) == 1:
-        return fits[0]
+        return fits.pop()
     if number is None and isinstance(element, Return) and element.on_needle:
         return list(unnamed)[-1]
     if len(unnamed) == 1:
@@ -155,7 +155,7 @@ def _meant(name: str, held: dict[str, int], section: str) -> str:
         pair = len({held[part] for part in fits}) == 1 and bool(called) and named
         # "Sleeve sts" or "held sts" under "Sleeves": both are alike, and the one held first is worked first.
         fits = fits[:1] if pair and not owned else owned
-    return fits[0] if len(fits) == 1 else name
+    return fits.pop() if len(fits) == 1 else name
 
 
 _OF_A_PAIR = {"first": "", "1st": "", "one": "", "second": ", second", "2nd": ", second", "other": ", second"}

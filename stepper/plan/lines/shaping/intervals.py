@@ -56,7 +56,7 @@ def _written_out(name: str, named: Mapping[str, Template]) -> Template | None:
     if name in named:
         return named[name]
     alike = [other for other in named if in_full(other) == in_full(name)]
-    return named[alike[0]] if len(alike) == 1 else None
+    return named[alike.pop()] if len(alike) == 1 else None
 
 
 def _opposite(one: str, other: str) -> bool:

@@ -219,7 +219,7 @@ def _spread(template: Template) -> tuple[Several, Work | None] | None:
     over = ("end", "rest", "around", "times")
     found = [one for one in template.elements if isinstance(one, Several) and one.goal in over]
     groups = [(one, _plain_of(one)) for one in found if _is_spread(one)]
-    return groups[0] if len(groups) == 1 else None
+    return groups.pop() if len(groups) == 1 else None
 
 
 def _is_spread(group: Several) -> bool:
