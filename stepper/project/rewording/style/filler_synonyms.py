@@ -29,7 +29,7 @@ FILLERS: tuple[Synonym, ...] = (
     row("equal|regular", r"\bat\s+(?:equal|regular)\s+(?:distances|intervals)\b", "evenly", "Next rnd: Knit, decreasing 4 sts at equal distances."),
     row(
         "all ",
-        r"\b(k\s?2\s?tog|p\s?2\s?tog|ssk)\s+all\s+(?:the\s+way\s+a?round|round)(?:\s+again)?(?=\s*[.,;=-]|\s*$)",
+        r"\b(k\s?2\s?tog|p\s?2\s?tog|ssk)\s+all\s+(?:the\s+way\s+a?round|round)(?=\s*[.,;=-]|\s*$)",
         r"\1 around",
         "Next rnd: K2tog all the way round.",
     ),

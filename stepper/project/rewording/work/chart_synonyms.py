@@ -42,6 +42,7 @@ _STOP = r"(?=\s*[.,;]|\s*$)"
 
 CHARTS: tuple[Synonym, ...] = (
     # --- how it is called ---
+    row("charted", r"\bchart(?:ed)?\s+(?:patt(?:ern)?|design|motif)\b(?!\s+rep)", "chart", "Work the charted pattern for 8 rounds."),
     row("chart", r"\b(?:the\s+)?(?:entire|whole|full|complete)\s+(?=(?:[a-z]+\s+)?chart\b)", "", "Work the entire chart."),
     row("chart", rf"{_BEFORE}({_WORD})\s+({_WORD})\s+chart\s+([a-z]|\d)(?=\W|$)(?!\s+(?:time|more|row|rnd|round))", r"\1 chart \2-\3-\4", "Work Rnds 1-4 of Upper Yoke Chart B."),
     row("chart", rf"{_BEFORE}({_WORD})\s+chart\s+([a-z]|\d)(?=\W|$)(?!\s+(?:time|more|row|rnd|round))", r"\1 chart \2-\3", "Work Rnds 1-4 of Yoke Chart B."),
@@ -71,7 +72,7 @@ CHARTS: tuple[Synonym, ...] = (
     ),
     row(
         "chart",
-        r"(^\s*|[.;:]\s*)(?P<said>(?:with|using)\s+(?:mc|[a-z])\s+and\s+(?:cc\d?|[a-z]))\s*,\s*(?=(?:work|begin|follow)\b[^.;:]*\bchart\b)",
+        r"(^\s*|[.;:]\s*)(?P<said>(?:with|using)\s+(?:(?:mc|[a-z])\s+and\s+(?:cc\d?|[a-z])|both\s+(?:colou?rs|yarns)))\s*,\s*(?=(?:work|begin|follow)\b[^.;:]*\bchart\b)",
         r"\1",
         "With MC and CC, work Rnds 1-4 of Chart fern.",
         spelt_out=True,
@@ -102,6 +103,7 @@ CHARTS: tuple[Synonym, ...] = (
         r"\1. work ",
         "Work Rnds 1-4 of Chart fern, then rnds 1-2 of Chart peak.",
     ),
+    row("then", rf"(\bof\s+{_C}(?:,?\s+(?:once|twice|{N}\s+times))?)\s*,?\s*(?:and\s+)?then\s+(knit|purl)(?=\s+{N}\s+{ROUND})", r"\1. \2", "Work Rnds 1-2 of the Chart fern, then knit 2 rounds."),
     row("chart", rf"(\bwork\s+{_ROWS}\s+of\s+{_C})\s+(?P<said>around|across)(?:\s+(?:the\s+)?(?:row|rnd|round))?{_STOP}", r"\1", "Work Rnds 1-4 of Chart fern around.", spelt_out=True),
     row("chart", rf"(\bchart\b[^.;:]*?)\s*,\s*end(?:ing)?\s+(?:with|after|on)\s+(?:an?\s+)?((?:rs|ws)\s+{ROUND})(?=\s*\.?\s*$)", r"\1. ends with a \2", "Work Rnds 1-4 of Chart fern, ending with a WS row."),
     # --- through a row of it ---

@@ -16,6 +16,8 @@ from stepper.project.rewording.reword import recast
         ("Work in pattern as established through Row 30 of Chart C.", "work Chart C through row 30."),
         ("Work Rows 1-6 of Chart twice, then Rows 1-3.", "Work Rows 1-6 of Chart twice. work Rows 1-3 of Chart."),
         ("Row 3: K4, work Row 2 of Chart, k4.", "Row 3: K4, work Chart, round 2 to fill, k4."),
+        ("Work Rows 1-40 of the charted pattern.", "Work Rows 1-40 of the chart."),
+        ("Work Rnds 1-9 of Chart C, then knit 3 rnds.", "Work Rnds 1-9 of Chart C. knit 3 rnds."),
         ("Follow Chart C for 9 rows.", "work Chart C for 9 rows."),
         ("Work 14 rounds from chart.", "work chart for 14 rounds."),
         ("Next rnd: *Work Chart C; rep from * to end of rnd.", "Next rnd: Work Chart C to end."),
