@@ -178,6 +178,14 @@ EVENT_WORDS: Final[MappingProxyType[type[Event], EventWords]] = MappingProxyType
                 f"counted between: {', '.join(str(answer.stitches) for answer in event.answers)}"
             ),
         ),
+        events.SearchLeft: EventWords(
+            name="leaving the search",
+            journal=lambda event, plan: "the fault left for later",
+            notes=lambda event, plan: "a fault was looked for and not found",
+            told=lambda event, plan: (
+                "Then I leave it for now, and go by the pattern. Count again when you can."
+            ),
+        ),
         events.Observed: EventWords(name="what was seen", journal=lambda event, plan: "looked at the fabric"),
         events.Remedied: EventWords(
             name="the remedy",

@@ -324,7 +324,12 @@ class Yes(Cue):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class No(Cue):
-    """Answer what was asked with no."""
+    """Answer what was asked with no, or not at all."""
+
+    later: bool = False
+    """Whether she only leaves what is asked for now: a number that was read back, or a search."""
+    unsure: bool = False
+    """Whether she only cannot tell, so that what is asked stays open."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

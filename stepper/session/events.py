@@ -238,6 +238,11 @@ class Searched(Event):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SearchLeft(Event):
+    """The search for a fault was left before it was found; the work stays as it is."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Observed(Event):
     """The knitter said what she saw, or in which round a fault is."""
 

@@ -35,6 +35,7 @@ from stepper.session.events import (
     Respaced,
     Returned,
     Searched,
+    SearchLeft,
     StrideSet,
     Tallied,
     Tinked,
@@ -207,8 +208,9 @@ def _knitted(knitting: Knitting, event: Event) -> Knitting:
         case Doubted():
             return replace(knitting, doubt=event.doubt)
         case Searched() if knitting.fault is not None:
-            answers = (*knitting.fault.answers, *event.answers)
-            return replace(knitting, fault=replace(knitting.fault, answers=answers, chosen=None))
+            return replace(knitting, fault=_answered(knitting.fault, event))
+        case SearchLeft():
+            return replace(knitting, fault=None)
         case Observed():
             return replace(knitting, fault=_seen(knitting.fault, event))
         case Remedied() if not event.remedy.settles:
@@ -270,6 +272,11 @@ def _counted_off(before: Fault | None, event: Counted) -> Fault:
         return Fault(place=event.place, difference=off, sights=none_hangs)
     others = tuple(each for each in before.sights if each.seen is not Seen.LOOP)
     return replace(before, confirmed=True, chosen=None, sights=(*none_hangs, *others))
+
+
+def _answered(fault: Fault, event: Searched) -> Fault:
+    """Keep what was counted between landmarks; what she chose to do next is done."""
+    return replace(fault, answers=(*fault.answers, *event.answers), chosen=None)
 
 
 def _chosen(knitting: Knitting, event: Remedied) -> Knitting:

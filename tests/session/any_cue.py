@@ -71,7 +71,7 @@ CUES: st.SearchStrategy[Cue] = st.one_of(
     st.builds(cues.WhatElse, at=_NOW),
     st.builds(cues.CountAgain, at=_NOW),
     st.builds(cues.Yes, at=_NOW),
-    st.builds(cues.No, at=_NOW),
+    st.builds(cues.No, at=_NOW, later=st.booleans(), unsure=st.booleans()),
     st.builds(cues.Count, at=_NOW, stitches=st.integers(220, 250), heard=st.floats(0, 1)),
     st.builds(cues.Length, at=_NOW, length_mm=st.floats(20, 400), heard=st.floats(0, 1)),
     st.builds(cues.Remedies, at=_NOW),

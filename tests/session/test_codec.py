@@ -374,6 +374,12 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         events.AskingSet(at=AT, asking=Asking.LESS),
     ),
     (
+        "search-left",
+        1,
+        '{"at":"2025-03-03T20:15:00+01:00"}',
+        events.SearchLeft(at=AT),
+    ),
+    (
         "tallied",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","tens":[10,14]}',

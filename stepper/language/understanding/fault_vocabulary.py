@@ -170,6 +170,27 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         surest=("no",),
     ),
     Wording(
+        cue=cues.No,
+        fixed={"later": True},
+        says="leaves the search for a fault, or a number that was read back",
+        typed=(
+            "not now",
+            "not right now",
+            "stop asking",
+            "stop searching",
+            "stop looking",
+            "leave the search",
+            "i will look later",
+            "i will count later",
+        ),
+    ),
+    Wording(
+        cue=cues.No,
+        fixed={"unsure": True},
+        says="says that you cannot tell, and leaves what is asked open",
+        typed=("i do not know", "i cannot tell", "i am not sure", "i have no idea"),
+    ),
+    Wording(
         cue=cues.Choose,
         says="takes one of the remedies, or of the places asked about",
         spoken=("take remedy {number}", "remedy {number}", "take number {number}"),

@@ -110,8 +110,15 @@ def understand(
         )
         if cue is not None and isinstance(cue, nearly):
             return cue
-    offered = _offered_by_ideas(said, plan) or tuple(phrase for _, phrase in near)
+    taught = tuple(phrase for _, phrase in near if phrase not in _untaught())
+    offered = _offered_by_ideas(said, plan) or taught
     return NotUnderstood(text=text, sentence=complaint or _offer(text, offered))
+
+
+@cache
+def _untaught() -> frozenset[str]:
+    """Return the wordings of the rows for the keyboard alone: nobody is offered to say what is not heard."""
+    return frozenset(phrase for row in VOCABULARY if not row.spoken for phrase in row.typed)
 
 
 OFFERED: Final = 0.65
@@ -199,7 +206,8 @@ def _offered_by_ideas(said: str, plan: Plan) -> tuple[str, ...]:
 
 def _row_of(cue: Cue) -> Wording | None:
     """Return the first row that comes to a cue without anything filled in."""
-    return next((row for row in VOCABULARY if "{" not in row.spoken[0] and cue == row.cue(**row.fixed)), None)
+    rows = (row for row in VOCABULARY if row.spoken and "{" not in row.spoken[0])
+    return next((row for row in rows if cue == row.cue(**row.fixed)), None)
 
 
 def _names_of(plan: Plan) -> Names:

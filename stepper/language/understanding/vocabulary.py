@@ -46,7 +46,17 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.Again,
         says="says this step again, slower",
         spoken=("say again", "say that again", "once more please", "repeat that", "what was that"),
-        typed=("again", "repeat", "pardon", "what", "sorry"),
+        typed=(
+            "again",
+            "repeat",
+            "pardon",
+            "what",
+            "sorry",
+            "read that again",
+            "read that again slowly",
+            "say that again slowly",
+            "once more slowly",
+        ),
     ),
     Wording(
         cue=cues.Where,
@@ -317,7 +327,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         cue=cues.Wait,
         says="closes the ears",
         spoken=("stop listening", "close your ears"),
-        typed=("wait", "pause", "wait for me", "be quiet"),
+        typed=("wait", "pause", "wait for me", "wait a minute", "wait a moment", "be quiet"),
     ),
     Wording(
         cue=cues.Listen,
@@ -440,5 +450,5 @@ def recommend_wordings(cue: type[cues.Cue], **fixed: Any) -> tuple[str, ...]:
         cue: The kind of cue.
         fixed: Fields of the cue; only rows that fix them to these values count.
     """
-    rows = [wording for wording in VOCABULARY if wording.cue is cue]
+    rows = [wording for wording in VOCABULARY if wording.cue is cue and wording.spoken]
     return tuple(row.spoken[0] for row in rows if fixed.items() <= row.fixed.items())

@@ -15,8 +15,9 @@ class Wording:
     cue: type[cues.Cue]
     says: str
     """What it does, in half a sentence, for the help."""
-    spoken: tuple[str, ...]
-    """Wordings for voice and keyboard; the first is the one to recommend."""
+    spoken: tuple[str, ...] = ()
+    """Wordings for voice and keyboard; the first is the one to recommend. A row without any is for the
+    keyboard alone, and is never recommended: the ears were not taught it."""
     typed: tuple[str, ...] = ()
     """Short forms for the keyboard only."""
     surest: tuple[str, ...] = ()

@@ -20,9 +20,10 @@ from stepper.session.counting.tally import count_at
 from stepper.session.cues import Count, Cue, Length, MarkerCounts, No, Saw, SectionCount, ThatIsAll, Yes
 from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import Effect
-from stepper.session.events import Counted, Doubted, Event, Measured, Observed, Searched
+from stepper.session.events import Counted, Doubted, Event, Measured, Observed, Searched, SearchLeft
 from stepper.session.fault import rules as faults
 from stepper.session.fault.inquiry import inquire
+from stepper.session.fault.remedies import hangs_a_loop
 from stepper.session.state import Doubt, DoubtKind, Seen, State
 
 HEARD_WELL: Final = 0.7
@@ -138,12 +139,28 @@ def yes(plan: Plan, state: State, cue: Yes) -> Decision:
 
 def no(plan: Plan, state: State, cue: No) -> Decision:
     """Drop what was asked back; a round that is not finished has a count that is off."""
+    if cue.later or cue.unsure:
+        return _not_answered(plan, state, cue)
     doubt = state.knitting.doubt
     if doubt is None:
         return faults.no(plan, state, cue)
     if doubt.kind is DoubtKind.FINISHED:
         return _counted(plan, state, cue, finished=False)
     return (Doubted(at=cue.at, doubt=None),)
+
+
+def _not_answered(plan: Plan, state: State, cue: No) -> Decision:
+    """Drop what was asked back, or else leave the search; what she cannot tell stays open."""
+    doubt = state.knitting.doubt
+    if doubt is None and state.knitting.fault is None:
+        return Refusal(sentence="Nothing waits for an answer. To be asked for no counts, say: never ask.")
+    if cue.unsure:
+        return Refusal(sentence="Then it stays open. Look again when you can, or type: not now.")
+    if doubt is not None:
+        return (Doubted(at=cue.at, doubt=None),)
+    if state.knitting.fault is not None and hangs_a_loop(state.knitting.fault):  # it would run down unseen
+        return Refusal(sentence="A loose loop runs down: put a pin through it, then say: it is caught.")
+    return (SearchLeft(at=cue.at),)
 
 
 def _counted(plan: Plan, state: State, cue: Cue, *, finished: bool) -> Decision:

@@ -35,3 +35,15 @@ def test_a_live_loop_is_understood_however_it_is_told(said: str) -> None:
 def test_a_slip_in_counting_is_understood_however_it_is_told(said: str) -> None:
     """Counting once more costs least, and spoils nothing."""
     assert isinstance(understand(said, final_increase(), at=AT), cues.CountAgain)
+
+
+@pytest.mark.parametrize("said", ["not now", "stop asking", "stop searching", "I'll look later", "leave the search"])
+def test_a_search_is_left_however_it_is_told(said: str) -> None:
+    """"Stop asking" is about the question, never about the evening."""
+    assert understand(said, final_increase(), at=AT, nearly=cues.Cue) == cues.No(at=AT, later=True)
+
+
+@pytest.mark.parametrize("said", ["I don't know", "I do not know", "I have no idea", "I am not sure"])
+def test_not_to_know_is_an_answer(said: str) -> None:
+    """A person says it more often than yes or no."""
+    assert understand(said, final_increase(), at=AT, nearly=cues.Cue) == cues.No(at=AT, unsure=True)

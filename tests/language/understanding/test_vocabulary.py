@@ -3,10 +3,13 @@ from __future__ import annotations
 import re
 from collections import defaultdict
 
+import pytest
+
 from stepper.language.understanding.normal_text import normalise
-from stepper.language.understanding.understand import list_phrases, understand
+from stepper.language.understanding.understand import NotUnderstood, list_phrases, understand
 from stepper.language.understanding.vocabulary import VOCABULARY, recommend_wordings
 from stepper.session import cues
+from stepper.sitting.recogniser_wordings import list_wordings
 from tests.plans import final_increase
 
 EXAMPLES = {
@@ -100,3 +103,21 @@ def test_every_slot_of_a_wording_fills_a_field_of_its_cue() -> None:
             slots = re.findall(r"\{(\w+)\}", phrase)
 
             assert {wording.fills.get(slot, slot) for slot in slots} <= fields - set(wording.fixed), phrase
+
+
+def test_what_the_ears_were_not_taught_is_not_recommended() -> None:
+    """A row for the keyboard alone is understood there, and neither listened for nor named as something to say."""
+    typed_only = [row for row in VOCABULARY if not row.spoken]
+    listened_for = list_wordings(final_increase()).phrases
+    assert {row.cue for row in typed_only} == {cues.No}
+    for row in typed_only:
+        assert not set(row.typed) & (set(listened_for) | set(recommend_wordings(row.cue)))
+    heard = understand("i am now at hem", final_increase())  # nearest to "i am not sure"
+    assert isinstance(heard, NotUnderstood)
+    assert heard.sentence == 'Not understood: "i am now at hem". Say: what can I say.'
+
+
+@pytest.mark.parametrize(("said", "cue"), [("wait a minute", cues.Wait), ("read that again slowly", cues.Again)])
+def test_what_people_say_between_rounds_is_understood(said: str, cue: type[cues.Cue]) -> None:
+    """In their words, not those of the table."""
+    assert type(understand(said, final_increase())) is cue

@@ -205,3 +205,58 @@ def test_a_length_asked_back_of_which_nothing_follows_any_more_is_still_read_bac
     stretch = Stretch(first=1, last=3, origin=1, target_mm=50, rounds_per_10cm=30)
     measured = list(ask_back(replace(MARKED, stretches=(stretch,)), state))
     assert (measured == [AskBack(doubt=doubt)]) is (length_mm > 1000), "one round of nine metres is a slip"
+
+
+def test_a_search_can_be_left_and_taken_up_again() -> None:
+    """She wants to knit, not to look; what was counted and seen comes back when leaving is undone, and how often
+    counts are asked for stays as it was."""
+    session = after(_at(2), "my count is 79", "no loop")
+    before = session.state.knitting
+    assert before.fault is not None
+    assert before.fault.sights
+    left = "Then I leave it for now, and go by the pattern. Count again when you can."
+    assert transcript(session, "> stop asking") == f"> stop asking\n{left}"
+    assert session.state.knitting == replace(before, fault=None)
+    assert "leaving the search" in transcript(session, "> undo that")
+    assert session.state.knitting == before
+
+
+def test_what_she_cannot_tell_stays_open() -> None:
+    """Not to know is neither yes nor no: nothing is kept, and the question stays."""
+    for said in (("my count is 79",), ("my count is 79", "no loop")):
+        session = after(_at(2), *said)
+        before = session.state
+        assert "Then it stays open." in transcript(session, "> i do not know")
+        assert session.state == before
+
+
+def test_a_live_loop_is_not_left_hanging() -> None:
+    """It runs down while she knits on; once it is held, the search is over."""
+    session = after(_at(2), "i dropped a stitch")
+    before = session.state
+    for said in ("not now", "stop asking"):
+        assert "put a pin through it" in transcript(session, f"> {said}")
+        assert session.state == before
+    transcript(session, "> it is caught")
+    assert session.state.knitting.fault is None
+
+
+def test_a_number_read_back_is_left_before_the_search_is() -> None:
+    """One thing at a time: the last that was asked."""
+    session = after(_at(2), "my count is 79")
+    before = session.state.knitting
+    _told(session, cues.Count(stitches=146, heard=1.0))
+    assert session.state.knitting.doubt is not None
+    transcript(session, "> not now")
+    assert session.state.knitting == before
+    assert before.fault is not None
+
+
+@pytest.mark.parametrize("said", ["not now", "i do not know"])
+def test_nothing_is_left_where_nothing_is_asked(said: str) -> None:
+    """She is told how to be asked less, and the evening does not end."""
+    session = _at(2)
+    before = session.state
+    answer = "Nothing waits for an answer. To be asked for no counts, say: never ask."
+    assert transcript(session, f"> {said}") == f"> {said}\n{answer}"
+    assert session.state == before
