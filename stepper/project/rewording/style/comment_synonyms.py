@@ -43,7 +43,7 @@ COMMENTS: tuple[Synonym, ...] = (
         "in the round|in rounds",
         rf"{_S}(?:from\s+(?:here|now|this\s+point)(?:\s+on(?:wards?)?)?\s*,?\s+)(?:(?:all\s+rows\s+(?:are|will\s+be)|(?:the\s+)?(?:{_PARTS}|work|knitting)\s+is|everything\s+is|you(?:\s+will|'ll)?)\s+)(?:now\s+)?(?:work(?:ed|ing)?|knit(?:ted|ting)?)\s+in\s+(?:the\s+round|rounds){_E}",
         "join in the round.",
-        "From here on, all rows are worked in the round!",
+        "From this point on the yoke is knitted in rounds.",
     ),
     row(
         "in the round|in rounds",
@@ -70,7 +70,7 @@ COMMENTS: tuple[Synonym, ...] = (
         "seam|sew|stitch",
         rf"{_S}(?![^.!?]*\b(?:knit|purl|pick\w*|bind\w*|cast\w*|row|rows|rnd|rnds|work\w*|graft\w*|live|needle\s*tip|rep(?:eat)?)\b)(?P<said>(?:(?:now|then|lastly|finally|next|first)\s*,?\s+)?(?:(?:at|along|starting\s+(?:at|from)|beginning\s+(?:at|from)|using|with)\s+[^.!?;:]{{1,60}},\s+)?(?:(?:you|we)(?:\s+will|'ll|\s+can|\s+may|\s+should|\s+then)?\s+)?(?:seam|sew|stitch\s+(?=up|down|together))\b[^.!?;:]*){_E}",
         "",
-        "At the top, where the shoulders are, seam a few stitches together on each side.",
+        "Along the shoulders, on both sides, sew a few stitches together.",
         spelt_out=True,
     ),
     row(
@@ -90,14 +90,14 @@ COMMENTS: tuple[Synonym, ...] = (
         "it helps|helpful|i find|easiest|useful to",
         rf"{_S}{_WORKLESS}(?P<said>(?:it\s+(?:really\s+|also\s+)?helps\s+to\s+(?:use|have|mark|count|keep|lay|pin)|you\s+(?:may|might|will)\s+find\s+it\s+(?:easier|helpful|useful|easiest)\s+to\s+(?:use|have|mark|count|keep|lay|pin))\s+{_PLAIN}(?:\s+for\s+the\s+beginning\s+of\s+the\s+(?:round|rnd))?){_E}",
         "",
-        "It helps to use a different coloured marker for the beginning of the round.",
+        "It helps to use a bright marker for the beginning of the round.",
         spelt_out=True,
     ),
     row(
         "use |technique|method|jogless|magic loop",
         rf"{_S}{_IDLE}(?P<said>use\s+(?:the\s+|a\s+|your\s+(?:favou?rite\s+|preferred\s+)?)?(?:jogless\s+(?:join|stripe|stripes)|magic\s+loop|travelling\s+loop|spit[-\s]splice|russian\s+join|two\s+circulars?)(?:\s+(?:technique|method|join|trick))?(?:\s+(?:when|whenever|for|to|from|if|at)\s+{_PLAIN})?){_E}",
         "",
-        "Use the jogless join technique when changing colour.",
+        "Use a jogless join technique for the colours.",
     ),
     row(
         "if you are|if you're|if using|if working",
@@ -179,7 +179,7 @@ COMMENTS: tuple[Synonym, ...] = (
         "on your|on the",
         rf"{_S}{_IDLE}(?P<said>(?:the|your)\s+{_PLAIN}\s+should\s+(?:now\s+)?be\s+on\s+(?:your|the)\s+(?:left|right|left[-\s]hand|right[-\s]hand|working)\s+needle){_E}",
         "",
-        "The second panel - with the yarn still attached - should be on your right needle.",
+        "The back - joined to its ball - should be on the left needle.",
     ),
     row(
         "all sizes",

@@ -39,7 +39,7 @@ OLD_PRINT: tuple[Synonym, ...] = (
     row("throw", r"\bthrow(?:ing)?\s+(?:the\s+)?(?:wool|yarn|cotton|thread)\s+(?:forward|over)\b", "yo", "Row 3: Slip 1, throw the wool forward, k2tog, knit 4."),
     row("knitted|purled", rf"^(\s*{_HEAD})(knit|purl)(?:t?ed)(?:\s+plain)?" + _END, r"\1\2", "4th round: Knitted."),
     row("quite plain", rf"^(\s*{_HEAD})quite\s+plain" + _END, r"\1knit", "4th round: Quite plain."),
-    row("like the", rf"^(\s*{_HEAD})like\s+the\s+(\d+)(?:st|nd|rd|th)" + _END, r"\1rep round \2", "6th and 7th rounds: Like the 5th."),
+    row("like the", rf"^(\s*{_HEAD})like\s+the\s+(\d+)(?:st|nd|rd|th)" + _END, r"\1rep round \2", "8th and 9th rounds: Like the 3rd."),
     row("kfb|k1fb", r"\b(k1?fb)\s+(?:in(?:to)?\s+)?all\s+(?:sts|stitches)\b(?:\s+around)?", r"*\1; rep from * to end", "Round 1: kfb all stitches."),
     row("cast on cast|bind off bind|cast off cast|work work|repeat repeat", r"\b(cast\s+on|cast\s+off|bind\s+off|work|repeat)\s+\1\b", r"\1", "Cast on cast on 48 sts."),
     row("/", r"(?<=\d)\.\s?(?=\d/\d)", " ", "Work until piece measures 4.1/2 inches."),

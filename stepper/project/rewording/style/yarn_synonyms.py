@@ -43,7 +43,7 @@ YARNS: tuple[Synonym, ...] = (
         "row",
         rf"^(\s*){_BEGIN}(?:knit|k)\s+row\s*,?\s*(?:work|knit)\s+{_COUNTED}(?:\s+{_IN}({_Y}))?{_JOINT}{_COUNTED}\s+{_IN}({_Y})(?=\s*\.?\s*$)",
         r"\1next row (rs): with \3, work \2 in stockinette. With \5, work \4 in stockinette",
-        "Starting with a knit row, work 2 rows in CC and 3 rows in MC.",
+        "Beginning with a knit row, work 4 rows in A and 6 rows in B.",
     ),
     row("row", rf"^(\s*){_BEGIN}(?:knit|k)\s+row\s*,?\s*work\s+{_COUNTED}\s+{_IN}({_Y})(?=\s*\.?\s*$)", r"\1next row (rs): with \3, work \2 in stockinette", "Starting with a knit row, work 2 rows in CC."),
     row("row", rf"^(\s*){_BEGIN}(?:knit|k)\s+row\s*,?\s*work\s+({N}\s+rows)(?=\s*\.?\s*$)", r"\1next row (rs): work \2 in stockinette", "Beginning with a knit row, work 4 rows."),
