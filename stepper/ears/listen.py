@@ -190,13 +190,11 @@ class _Attention:
         """
         if heard.span_s is None:
             return True
-        began_s, ended_s = (self._gate.cut_ago_s - each for each in heard.span_s)
-        falls_db = self._loudness.fall_db(began_s, ended_s)
+        falls_db, above_db = self._beside(heard.span_s)
         if falls_db is not None and falls_db < FALLS_DB:
             return False
         if heard.score >= DOUBTFUL or self._gate.is_clear:
             return True
-        above_db = self._loudness.above_db(began_s, ended_s)
         return above_db is None or above_db >= ABOVE_DB
 
     def _answers_clearly(self, heard: Heard) -> bool:
@@ -204,12 +202,16 @@ class _Attention:
         part of the talk around it."""
         if heard.span_s is None:
             return False
-        began_s, ended_s = (self._gate.cut_ago_s - each for each in heard.span_s)
-        falls_db = self._loudness.fall_db(began_s, ended_s)
-        if falls_db is None or falls_db < ANSWER_FALLS_DB:
+        falls_db, above_db = self._beside(heard.span_s)
+        if falls_db is None or above_db is None:
             return False
-        above_db = self._loudness.above_db(began_s, ended_s)
-        return above_db is not None and above_db >= ANSWER_ABOVE_DB
+        return falls_db >= ANSWER_FALLS_DB and above_db >= ANSWER_ABOVE_DB
+
+    def _beside(self, span_s: tuple[float, float]) -> tuple[float | None, float | None]:
+        """Return how far the sound falls behind a part of what was cut out, and how far that stands out of
+        the room; None where nobody knows. Unit: dB."""
+        began_s, ended_s = (self._gate.cut_ago_s - each for each in span_s)
+        return self._loudness.fall_db(began_s, ended_s), self._loudness.above_db(began_s, ended_s)
 
     def ended(self) -> Iterator[Heard]:
         """Stop waiting: nothing follows."""

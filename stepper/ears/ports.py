@@ -3,7 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Protocol, runtime_checkable
+from typing import Final, Protocol, runtime_checkable
+
+LATEST_S: Final = 1.7
+"""What has been over for longer is not answered any more: by then she says it again, or something else, and
+it would count for that. Unit: s."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

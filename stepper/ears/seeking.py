@@ -15,7 +15,7 @@ from typing import Final
 
 from stepper.devices.ports import HEARING_RATE_HZ
 from stepper.ears.gate import CHUNK_S
-from stepper.ears.ports import Place
+from stepper.ears.ports import LATEST_S, Place
 
 _EVERY_CHUNKS: Final = 4
 # How often the loudness is looked at.
@@ -42,9 +42,6 @@ _ALONE_DB = 0.5
 # Where cues alone count: more than their loudness tells them from those of a film.
 _BEFORE_S, _AFTER_S = 0.25, 0.22
 _WAIT_S, _LONG_WAIT_S = 0.35, 0.9
-_LATEST_S = 1.7
-# What has been over for longer is not answered any more: by then she says it again, or something else, and it
-# would count for that. It is left out of what is looked into next, where it would be found again.
 _ATTENTIVE_CHUNKS = round(2.0 / CHUNK_S)
 # So long it is looked on behind the address word, and behind the last cue that was seen there: a count takes
 # up to 2.8 s with the word, and has to be over for 0.9 s where it may go on.
@@ -141,7 +138,7 @@ class Seeking:
                 self._attentive = _ATTENTIVE_CHUNKS
             return None
         self.ago_s = (len(sound) / _BYTES_S - place.start_s, len(sound) / _BYTES_S - place.end_s)
-        if self.ago_s[1] > _LATEST_S:
+        if self.ago_s[1] > LATEST_S:  # left out of what is looked into next, where it would be found again
             for _ in range(int(place.end_s / CHUNK_S)):
                 self._chunks.popleft()
             return None

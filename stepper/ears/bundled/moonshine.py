@@ -30,7 +30,7 @@ from stepper.ears.bundled.thresholds import (
     Thresholds,
 )
 from stepper.ears.bundled.token_tree import as_model_writes, build_token_tree
-from stepper.ears.ports import FoundAlone, Heard, Place
+from stepper.ears.ports import LATEST_S, FoundAlone, Heard, Place
 from stepper.ears.wordings import Reply, Wordings, strip_address
 from stepper.mouth.pronunciation import Pronouncer
 
@@ -43,8 +43,6 @@ _WITHIN_ALONE = 8.0
 _TAKEN_FOR = 3
 _AS_GOOD = 1.5
 _BEHIND_FRAMES = 12
-_ANSWERED_S = 1.7
-# An answer that has been over for longer is not taken any more (`seeking_alone`).
 _SURE_AT = 30.0
 # How far below the best of any kind a text has to be for all trust in it to be gone.
 
@@ -191,7 +189,7 @@ class MoonshineRecogniser:
         """
         likely = self._likely(sound)
         found = self._found_alone(likely, 0)
-        if found is None or not self._asked() or len(likely) * FRAME_S - found.end_s <= _ANSWERED_S:
+        if found is None or not self._asked() or len(likely) * FRAME_S - found.end_s <= LATEST_S:
             return found
         # What a film said before the answer is in the way of it.
         return self._found_alone(likely, round(found.end_s / FRAME_S)) or found

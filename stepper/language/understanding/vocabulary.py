@@ -14,6 +14,8 @@ so a count needs words around it.
 
 "done" alone is for the keyboard, where it finishes the step: of the people asked, half meant "this step" and
 half "for tonight" when they said it.
+
+It is longer than other modules: one table, in the order in which the help tells it.
 """
 
 from __future__ import annotations

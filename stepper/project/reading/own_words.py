@@ -231,8 +231,12 @@ def words_refused(own: OwnRow) -> tuple[int, int, str, str] | None:
     return None
 
 
-_BEGINNINGS: Final = ("until", "for", "cast", "pick", "bind", "hold")
-"""What mostly begins what stands before the colon."""
+_MEANT: Final = (
+    (r"\s*([a-z]+)", ("until", "for", "cast", "pick", "bind", "hold")),
+    (r"\s*bind\s+([a-z]+)", ("off",)),
+    (r"\s*cast\s+([a-z]+)", ("off", "on")),
+)
+"""What mostly begins what stands before the colon: the place of a word, and what it may be a slip for."""
 
 
 def known_refused(own: OwnRow, problems: tuple[Problem, ...], place: Span) -> tuple[Problem, ...]:
@@ -248,17 +252,13 @@ def known_refused(own: OwnRow, problems: tuple[Problem, ...], place: Span) -> tu
     meant = any(each.hint.startswith("Did you mean") for each in problems)
     if own.rows or not own.known_at or meant or not stopped:
         return problems
-    first = re.match(r"\s*([a-z]+)", own.stub[own.start + len(_KNIT) :], re.I)
-    slip = near(first[1], _BEGINNINGS) if first is not None and first[1].lower() not in _BEGINNINGS else ()
-    if first is not None and slip:
-        word = replace(place, length=len(first[1]))
-        return (word.problem(f'"{first[1]}" is not understood here.', f'Did you mean "{slip[0][1]}"?'),)
-    second = re.match(r"\s*(bind|cast)\s+([a-z]+)", own.stub[own.start + len(_KNIT) :], re.I)
-    ends = ("off", "on") if second is not None and second[1].lower() == "cast" else ("off",)
-    slip = near(second[2], ends) if second is not None else ()
-    if second is not None and slip:
-        word = replace(place, column=place.column + second.start(2), length=len(second[2]))
-        return (word.problem(f'"{second[2]}" is not understood here.', f'Did you mean "{slip[0][1]}"?'),)
+    known = own.stub[own.start + len(_KNIT) :]
+    for expression, words in _MEANT:
+        found = re.match(expression, known, re.I)
+        slip = near(found[1], words) if found is not None and found[1].lower() not in words else ()
+        if found is not None and slip:
+            at = replace(place, column=place.column + found.start(1), length=len(found[1]))
+            return (at.problem(f'"{found[1]}" is not understood here.', f'Did you mean "{slip[0][1]}"?'),)
     told = "what comes or goes by these words" if own.moves else "how long the words are worked"
     return (place.problem(f"it is not understood {told}.", _COMES if own.moves else _LASTS),)
 

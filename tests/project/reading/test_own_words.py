@@ -252,6 +252,12 @@ def test_a_slip_in_the_words_around_them_is_pointed_at(text: str, column: int, m
     assert (problem.column, problem.hint) == (column, f'Did you mean "{meant}"?')
 
 
+@pytest.mark.parametrize("text", ["Own words, bind off frobs sts: twist.", "Own words, cast on the wrist: begin."])
+def test_a_word_that_is_right_is_not_suggested_in_its_own_place(text: str) -> None:
+    """What stands behind it is what was not understood: how to write it is told."""
+    assert refused(text).hint.startswith("Before the colon stands")
+
+
 def test_two_other_words_before_a_colon_are_a_label() -> None:
     """One of the two has to be right before the other is taken for a slip."""
     assert read("Down wards: Knit.").label == "Down wards"
