@@ -20,9 +20,19 @@ MAX_WIDTH = 500
 MAX_ROUNDS = 500
 
 
-def read_key(meaning: str, place: Span, yarns: Mapping[str, object]) -> Cell | Problem:
-    """Read what a sign in the key stands for: a yarn, a stitch, or both (`A p`)."""
+def read_key(
+    meaning: str, place: Span, yarns: Mapping[str, object], own: Mapping[str, str] | None = None
+) -> Cell | Problem:
+    """Read what a sign in the key stands for: a yarn, a stitch, or both (`A p`).
+
+    Args:
+        meaning: The words of the key.
+        place: Where they stand.
+        yarns: Those of the file, by their keys.
+        own: The stitches that the page means by its own abbreviations, by these.
+    """
     plain = " ".join(meaning.split())
+    plain = (own or {}).get(plain, plain)
     if plain.lower() in _NO_STITCH:
         return Cell("", None)
     if plain in yarns:

@@ -20,14 +20,20 @@ KEYS = frozenset(
         "needle", "needles", "stitches", "rounds", "rows", "blocked", "body", "charts", "key", "repeat",
         "drawn", "picture", "alterations", "note", "cues", "sections", "work", "short_rows",
         "wanted_ease", "swatch", "weight", "width", "height", "float_limit", "longest_float",
-        "spacing", "over", "lengths",
+        "spacing", "over", "lengths", "abbreviations",
     }
 )  # fmt: skip
 """Keys of the outline. None of these is ever taken for a misspelling of another."""
 
 _GAUGE = "{stockinette: {needle: 4 mm, stitches: 20, rows: 28}}"
 FORMS: Final = MappingProxyType(
-    {"gauge": _GAUGE, "tension": _GAUGE, "knit": "{size: M}", "yarn": "{MC: {name: chalk}}"}
+    {
+        "abbreviations": "{SE: slip 1 purlwise with yarn in front}",
+        "gauge": _GAUGE,
+        "tension": _GAUGE,
+        "knit": "{size: M}",
+        "yarn": "{MC: {name: chalk}}",
+    }
 )
 """What is written below a key that holds others, each as an example."""
 

@@ -7,6 +7,8 @@ from dataclasses import dataclass, replace
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
+from stepper.project.own_stitches.abbreviations import Abbreviations
+from stepper.project.own_stitches.lists import Respelt, take_definitions
 from stepper.project.part_marks import single_stars, without_marks
 from stepper.project.pattern_heads import heads_pattern
 from stepper.project.problems import Span
@@ -18,8 +20,18 @@ from stepper.project.sizes import nearest_size, sizes_called
 from stepper.project.source import Node, Scalar, block_lines
 
 
-def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
-    """Read the lines of a section; rows that begin with # are left out."""
+def read_work(
+    node: Node, words: Words, draft: FileDraft, abbreviations: Abbreviations | None = None
+) -> tuple[Line, ...]:
+    """Read the lines of a section; rows that begin with # are left out.
+
+    Args:
+        node: The value of `work`.
+        words: The names that the garment adds.
+        draft: What is known of the file so far; gets the problems.
+        abbreviations: Those that the page explains; gets those explained among the rows.
+    """
+    own = abbreviations if abbreviations is not None else Abbreviations()
     if not isinstance(node, Scalar) or node.folded:
         draft.problems.append(
             node.place.problem(
@@ -32,6 +44,7 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
     ]
     if not rows:
         draft.problems.append(node.place.problem("`work` is empty."))
+    rows, respelt = take_definitions(rows, own, words.names, draft.problems)
     rows, marks, opening = _marked(rows)
     rows = [
         (_as_heading(text, rows[number + 1][0]), place) if number + 1 < len(rows) else (text, place)
@@ -44,9 +57,10 @@ def read_work(node: Node, words: Words, draft: FileDraft) -> tuple[Line, ...]:
         if sizes is not None:
             only, index = sizes, index + 1
             continue
-        found = read_rows(rows[index:], words, draft)
+        found = read_rows(rows[index:], words, draft, respelt)
         index += found.taken
         line = found.line or found.meant or _unread(rows[index - 1])
+        line = _as_printed(line, rows[index - found.taken : index], respelt, own)
         line = replace(line, marks=marks[index - 1]) if marks[index - 1] else line
         line = replace(line, opens=opening) if opening and not lines else line
         lines.append(replace(line, only=only) if only and not line.only else line)
@@ -234,16 +248,26 @@ def _unread(row: tuple[str, Span]) -> Line:
     return Line(label=None, numbers=(), side="", rows=False, sentences=nothing, text=text, place=place)
 
 
-def read_rows(rows: list[tuple[str, Span]], words: Words, draft: FileDraft) -> Rows:
+def _as_printed(line: Line, rows: list[tuple[str, Span]], respelt: Respelt, own: Abbreviations) -> Line:
+    """Return a line with its printed words, and with what its abbreviations of the page are taken for."""
+    printed = respelt.words(rows)
+    if printed is None:
+        return line
+    return own.tell(replace(line, text=printed), respelt.uses(rows))
+
+
+def read_rows(
+    rows: list[tuple[str, Span]], words: Words, draft: FileDraft, respelt: Respelt | None = None
+) -> Rows:
     """Read one printed line, which may be broken over several lines of the file.
 
     A line that cannot be read alone and does not end a sentence is tried together with those that follow,
     because text copied from a page has its lines broken inside sentences. A note takes in the next row only
     if that row is not a line of its own.
     """
-    first = read_line(rows[0][0], Placer(rows[:1]), words)
+    first = read_line(rows[0][0], Placer(rows[:1], respelt), words)
     note = first.line is not None and _is_note(first.line) and len(rows) > 1
-    if note and read_line(rows[1][0], Placer(rows[1:2]), words).line is not None:
+    if note and read_line(rows[1][0], Placer(rows[1:2], respelt), words).line is not None:
         return Rows(taken=1, line=first.line)
     if first.line is not None and not _goes_on(rows, 1):
         return Rows(taken=1, line=first.line)
@@ -257,9 +281,15 @@ def read_rows(rows: list[tuple[str, Span]], words: Words, draft: FileDraft) -> R
         )
         if not reads(joined):
             continue
-        reading = read_line(joined, Placer(rows[:count]), words)
+        reading = read_line(joined, Placer(rows[:count], respelt), words)
         if reading.line is not None:
             return Rows(taken=count, line=reading.line)
+    unread = [one for one in respelt.uses(rows[:1]) if not (one.meaning or one.usual)] if respelt else []
+    if first.problems and unread:
+        draft.problems.append(
+            Placer(rows[:1], respelt)(0, len(rows[0][0].strip())).problem(*unread[0].refusal())
+        )
+        return Rows(taken=1, line=first.line)
     draft.problems.extend(first.problems)
     return Rows(taken=1, line=first.line, meant=first.meant)
 
@@ -283,7 +313,8 @@ def _beside(row: str) -> bool:
 class Placer:
     """Finds the place in the file of a stretch of text joined from several rows."""
 
-    def __init__(self, rows: list[tuple[str, Span]]) -> None:
+    def __init__(self, rows: list[tuple[str, Span]], respelt: Respelt | None = None) -> None:
+        self.respelt = respelt
         self.starts: list[tuple[int, Span]] = []
         offset = 0
         for number, (text, place) in enumerate(rows):
@@ -294,4 +325,5 @@ class Placer:
     def __call__(self, offset: int, length: int) -> Span:
         """Return the place of a stretch: offset in the joined text from 0, and length."""
         start, place = max((entry for entry in self.starts if entry[0] <= offset), key=lambda entry: entry[0])
-        return Span(line=place.line, column=place.column + offset - start, length=max(1, length))
+        found = Span(line=place.line, column=place.column + offset - start, length=max(1, length))
+        return self.respelt.printed(found) if self.respelt is not None else found

@@ -15,12 +15,19 @@ from stepper.project.problems import Problem, nearest, one_of
 from stepper.project.source import Mapping, Scalar, block_lines
 
 
-def read_chart(name: str, node: Mapping, draft: FileDraft) -> Chart | None:
-    """Read one chart of the file: its key and drawn rows, or its picture."""
+def read_chart(name: str, node: Mapping, draft: FileDraft, own: dict[str, str] | None = None) -> Chart | None:
+    """Read one chart of the file: its key and drawn rows, or its picture.
+
+    Args:
+        name: What it is called.
+        node: Its part of the file.
+        draft: What is known of the file so far.
+        own: The stitches that the page means by its own abbreviations, by these.
+    """
     problems, yarns = draft.problems, draft.yarns
     fields = Fields(node, f'chart "{name}"', problems)
     if "picture" in fields.found:
-        return _read_picture(name, fields, draft)
+        return _read_picture(name, fields, draft, own)
     key_node = fields.mapping("key", required=True)
     rows = fields.take("rows", required=True)
     repeat = fields.text("repeat")
@@ -40,7 +47,7 @@ def read_chart(name: str, node: Mapping, draft: FileDraft) -> Chart | None:
                 problems.append(value.place.problem("a sign stands for a yarn or a stitch."))
                 sound = False
             else:
-                cell = read_key(value.text, value.place, yarns)
+                cell = read_key(value.text, value.place, yarns, own)
                 if isinstance(cell, Problem):
                     problems.append(cell)
                     sound = False
@@ -61,7 +68,7 @@ def read_chart(name: str, node: Mapping, draft: FileDraft) -> Chart | None:
     return chart and _with_repeat(_with_drawn(chart, drawn, problems), repeat, problems)
 
 
-def _read_picture(name: str, fields: Fields, draft: FileDraft) -> Chart | None:
+def _read_picture(name: str, fields: Fields, draft: FileDraft, own: dict[str, str] | None) -> Chart | None:
     """Read a chart drawn as a picture, in the colours of the yarns and the key."""
     picture = fields.text("picture")
     stitches = read_amount(fields, "stitches", draft, most=MAX_WIDTH)
@@ -72,7 +79,7 @@ def _read_picture(name: str, fields: Fields, draft: FileDraft) -> Chart | None:
     inner = Fields(key_node, "`key`", draft.problems) if key_node is not None else None
     sound = True
     for sign, (where, value) in (inner.found if inner is not None else {}).items():
-        cell = read_key(value.text, value.place, draft.yarns) if isinstance(value, Scalar) else None
+        cell = read_key(value.text, value.place, draft.yarns, own) if isinstance(value, Scalar) else None
         if not re.fullmatch(r"#[0-9a-fA-F]{6}", sign) or cell is None:
             hint = 'Write it as "#ece6d8": A, the colour in quotes.'
             draft.problems.append(where.place.problem(f'"{sign}" is not a colour.', hint))

@@ -34,6 +34,8 @@ from stepper.project.model import (
     Yarn,
 )
 from stepper.project.own_lengths import give_lengths, read_own_lengths
+from stepper.project.own_stitches.abbreviations import Abbreviations
+from stepper.project.own_stitches.lists import can_be_name
 from stepper.project.problems import Problem, Span, nearest, one_of
 from stepper.project.reading.wording import Words
 from stepper.project.sizes import find_size, nearest_size, read_sizes
@@ -110,11 +112,12 @@ def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
     wanted_ease = read_wanted_ease(fields, draft)
     float_mm, float_stitches = read_float_limit(fields, draft)
     spacing = read_spacing(fields, draft)
-    draft.charts = _charts(fields, draft)
+    abbreviations = _read_abbreviations(fields, draft)
+    draft.charts = _charts(fields, draft, abbreviations.single())
     alterations = _alterations(fields, draft)
     cues = _cues(fields, draft)
     lengths = read_own_lengths(fields, draft)
-    sections = give_lengths(_sections(fields, draft), lengths, draft)
+    sections = give_lengths(_sections(fields, draft, abbreviations), lengths, draft)
     fields.close()
     outline.check_labels(sections, switches, draft.problems)
     check_alterations(alterations, sections, draft.sizes, draft.problems)
@@ -232,7 +235,7 @@ def _knit(fields: Fields, draft: FileDraft) -> tuple[int, tuple[Switch, ...]]:
     return size, tuple(switches)
 
 
-def _charts(fields: Fields, draft: FileDraft) -> dict[str, Chart]:
+def _charts(fields: Fields, draft: FileDraft, own: dict[str, str]) -> dict[str, Chart]:
     node = fields.mapping("charts")
     charts: dict[str, Chart] = {}
     if node is None:
@@ -244,12 +247,34 @@ def _charts(fields: Fields, draft: FileDraft) -> dict[str, Chart]:
             draft.faulty.add(name)
             continue
         before = len(draft.problems)
-        chart = outline.read_chart(name, value, draft)
+        chart = outline.read_chart(name, value, draft, own)
         if chart is not None:
             charts[name] = chart
         if chart is None or len(draft.problems) > before:
             draft.faulty.add(name)
     return charts
+
+
+def _read_abbreviations(fields: Fields, draft: FileDraft) -> Abbreviations:
+    """Read what the page means by its abbreviations."""
+    found = Abbreviations()
+    node = fields.mapping("abbreviations")
+    inner = Fields(node, "`abbreviations`", draft.problems) if node is not None else None
+    for name, (key, value) in inner.found.items() if inner is not None else ():
+        problem: Problem | None
+        if not isinstance(value, Scalar) or not value.text.strip():
+            problem = value.place.problem("an abbreviation is explained in one line of words.")
+        elif name in {*draft.yarns, *draft.fabrics, *draft.sizes}:
+            problem = key.place.problem(f'"{name}" is a yarn, a gauge or a size of this file.')
+        elif not can_be_name(name):
+            problem = key.place.problem(
+                f'"{name}" is not read as the abbreviation of a stitch.', "Write one word, as in SE: …"
+            )
+        else:
+            problem = found.define(name, value.text, key.place)
+        if problem is not None:
+            draft.problems.append(problem)
+    return found
 
 
 def _alterations(fields: Fields, draft: FileDraft) -> tuple[Alteration, ...]:
@@ -292,7 +317,7 @@ def _cues(fields: Fields, draft: FileDraft) -> tuple[OwnCue, ...]:
     return tuple(found)
 
 
-def _sections(fields: Fields, draft: FileDraft) -> tuple[Section, ...]:
+def _sections(fields: Fields, draft: FileDraft, abbreviations: Abbreviations) -> tuple[Section, ...]:
     sections = []
     names: dict[str, Span] = {}
     words = Words(
@@ -306,7 +331,7 @@ def _sections(fields: Fields, draft: FileDraft) -> tuple[Section, ...]:
         if not isinstance(item, Mapping):
             draft.problems.append(item.place.problem("a section must hold a name and work."))
             continue
-        section = _section(item, words, draft)
+        section = _section(item, words, draft, abbreviations)
         if section is None:
             continue
         if section.name in names:
@@ -320,7 +345,7 @@ def _sections(fields: Fields, draft: FileDraft) -> tuple[Section, ...]:
     return tuple(sections)
 
 
-def _section(item: Mapping, words: Words, draft: FileDraft) -> Section | None:
+def _section(item: Mapping, words: Words, draft: FileDraft, abbreviations: Abbreviations) -> Section | None:
     fields = Fields(item, "a section", draft.problems)
     name = fields.text("name", required=True)
     title = name.text.strip() if name is not None else "?"
@@ -332,7 +357,7 @@ def _section(item: Mapping, words: Words, draft: FileDraft) -> Section | None:
     fields.close()
     if work is None or name is None:
         return None
-    lines = read_work(work, words, draft)
+    lines = read_work(work, words, draft, abbreviations)
     return Section(name=title, gauge=gauge, yarn=yarn, lines=lines, place=name.place, short_rows=short_rows)
 
 

@@ -21,6 +21,7 @@ from stepper.project.page.front_values import (
     in_inches,
 )
 from stepper.project.page.marks import MARK
+from stepper.project.page.own_abbreviations import abbreviation_rows
 from stepper.project.page.pasted import Pasted
 from stepper.project.page.pieces import PagePart, Piece
 from stepper.project.page.quoting import comment, size_line, value, writable
@@ -60,6 +61,7 @@ def write_file(pasted: Pasted) -> WrittenFile:
         *_yarns(pasted),
         *_gauges(gauges, find_needle(pasted.text), inches=inches),
         *_needles(pasted, gauges),
+        *abbreviation_rows(pasted.abbreviations, [p.text for p in pasted.pieces if p.kind != "comment"]),
         *_charts(pasted),
         *_lengths(pasted),
         "",

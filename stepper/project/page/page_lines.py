@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from itertools import islice
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Phrase
 from stepper.project.lines import read_rows
+from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.page.orders import SWATCH, casts_on
 from stepper.project.page.pieces import Piece, works
 from stepper.project.page.stops import ENDS, begins_row, goes_on, sentences_of, stands_in_stops
@@ -36,6 +37,8 @@ class PageLines:
     words: Words
     stars: bool = False
     """Whether a single star that stands alone marks what another row works again."""
+    abbreviations: Abbreviations = field(default_factory=Abbreviations)
+    """Those that the page explains."""
 
     def read(self, text: str) -> Line | None:
         """Read a stretch of text as one line of the pattern; None if it is not one."""
@@ -44,13 +47,17 @@ class PageLines:
         pieces, _ = without_marks((text, _PLACE), stars=self.stars)
         if len(pieces) != 1:
             return None  # in the file each piece would be a row
-        ((text, _),) = pieces
+        ((printed, _),) = pieces
+        used = self.abbreviations.used(printed)
+        if any(one.meaning is None and not one.usual for one in used):
+            return None
+        text = self.abbreviations.put(printed).text
         if not reads(text):
             return None
         line = read_rows([(text, _PLACE)], self.words, FileDraft(text_lines=[])).line
         if line is not None and stands_in_stops(text) and _phrases(line) > 1:
             return None  # each would be worked as a separate round
-        return line
+        return replace(line, text=printed) if line is not None and used else line
 
     def is_worked(self, text: str) -> bool:
         """Return whether a stretch of text reads as a line that works stitches."""
@@ -154,8 +161,11 @@ class PageLines:
 
     def why(self, sentence: str) -> str:
         """Return why a sentence is not read; empty if there is nothing to say."""
+        unread = [one for one in self.abbreviations.used(sentence) if not (one.meaning or one.usual)]
+        if unread:
+            return unread[0].refusal()[0]
         draft = FileDraft(text_lines=[])
-        read_rows([(sentence, _PLACE)], self.words, draft)
+        read_rows([(self.abbreviations.put(sentence).text, _PLACE)], self.words, draft)
         if not draft.problems:
             return _STOPS if stands_in_stops(sentence) else ""
         problem = draft.problems[0]

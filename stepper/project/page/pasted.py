@@ -13,8 +13,9 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from stepper.project.page.abbreviation_meanings import note_other_meaning
+from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.page.headings import heading_of, is_clutter
+from stepper.project.page.own_abbreviations import read_lists
 from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece
 from stepper.project.page.quoting import writable
@@ -41,6 +42,8 @@ class Pasted:
     charts: tuple[DrawnChart, ...]
     text: str
     """The front matter as running text, to glean values from."""
+    abbreviations: Abbreviations
+    """Those that the page explains."""
     yarn_rows: tuple[str, ...]
     """The rows that mention yarn."""
 
@@ -65,12 +68,8 @@ def take_apart(text: str) -> Pasted:
     found = sizes_of(rows)
     sizes = found.names or tuple(str(number) for number in range(1, found.number + 1))
     words = Words(sizes=found.number, size_names=sizes)
-    sorter = Sorter(lines=PageLines(rows=rows, words=words, stars=single_stars(rows)))
-    sorter.sort()
+    sorter, abbreviations = _sorted(rows, words)
     _number_as_printed(sorter, origins)
-    sorter.front = [note_other_meaning(piece) for piece in sorter.front]
-    for part in sorter.parts:
-        part.pieces = [note_other_meaning(piece) for piece in part.pieces]
     parts = _merged(sorter.parts)
     pieces = [*sorter.front, *(piece for part in parts for piece in part.pieces)]
     doubtful = [piece for piece in sorter.front if piece.kind == "note"]
@@ -83,9 +82,30 @@ def take_apart(text: str) -> Pasted:
         front=tuple(sorter.front),
         parts=parts,
         charts=tuple(chart for chart in sorter.charts if chart.rows and chart.key),
+        abbreviations=abbreviations,
         text=_running(sorted([*told, *doubtful], key=lambda piece: piece.row)),
         yarn_rows=tuple(piece.text for piece in told if piece.front == "yarn"),
     )
+
+
+def _sorted(rows: Sequence[str], words: Words) -> tuple[Sorter, Abbreviations]:
+    """Sort the rows, and once more where the page explains abbreviations: its lines are then read by them."""
+    found = Abbreviations()
+    while True:
+        sorter = Sorter(
+            lines=PageLines(rows=rows, words=words, stars=single_stars(rows), abbreviations=found)
+        )
+        sorter.sort()
+        listed = [*sorter.front, *(piece for part in sorter.parts for piece in part.pieces if piece.front)]
+        read = read_lists(listed)
+        if found.known or not read.abbreviations.known:
+            break
+        found = read.abbreviations
+    sorter.front = list(read.pieces[: len(sorter.front)])
+    marked = iter(read.pieces[len(sorter.front) :])
+    for part in sorter.parts:
+        part.pieces = [next(marked) if piece.front else piece for piece in part.pieces]
+    return sorter, found
 
 
 def _number_as_printed(sorter: Sorter, origins: Sequence[int]) -> None:

@@ -1,0 +1,1 @@
+"""Stitches that a page defines itself, in its list of abbreviations."""

@@ -1,0 +1,239 @@
+"""Find rows of a section that explain an abbreviation, and put stitches into those that use it. No I/O."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+
+from stepper.craft.stitches import Kind, find_stitch
+from stepper.project.own_stitches.abbreviations import Abbreviations, OwnStitch
+from stepper.project.own_stitches.meaning import read_meaning
+from stepper.project.problems import Problem, Span
+from stepper.project.reading.own_words import is_own_row
+from stepper.project.reading.parsing import NOTE, made_plain
+from stepper.project.rewording.recast import Recast
+
+Row = tuple[str, Span]
+
+_HEAD = re.compile(
+    r"^\s*(?:(?:special|other|unusual|key\s+to|list\s+of|stitch)\s+)?(?:abbreviations?|stitches|terms)(?:\s+used)?"
+    r"(?:\s+in\s+(?:this|the)\s+pattern)?\s*(?::|-(?=\s)|$)\s*",
+    re.I,
+)
+"""The head of a list, alone or with its first entry behind it."""
+_SIGN = r"\s*(?:[=:\u2013\u2014]|-(?=\s))\s*"
+_SHORT = r"[A-Za-z][A-Za-z0-9/&]{0,7}(?:-[A-Za-z0-9]{1,3})?"
+_LONG = r"[A-Za-z][\w'/ -]{2,40}?"
+_ENTRY = re.compile(
+    rf"^\W{{0,3}}(?:{_LONG}\s*[(\[](?P<behind>{_SHORT})[)\]]|(?P<name>{_SHORT})(?:\s*[(\[](?P<long>{_LONG})[)\]])?){_SIGN}"
+    r"(?P<words>\S.*)$"
+)
+_ENTRIES = re.compile(
+    rf"[;.]\s+(?=(?:{_LONG}\s*\({_SHORT}\)|{_SHORT}(?:\s*\({_LONG}\))?)\s*=)|;\s+(?={_SHORT}\s*:)"
+    rf"|,\s+(?={_SHORT}\s*=)"
+)
+_NO_NAME = re.compile(
+    r"(?:rows?|rnds?|rounds?|next|mc|cc\d?|size|note|nb|tip|[a-z]{1,2}\d*\s?mm|(?:cm|in|mm|rs|ws)"
+    r"|body|back|fronts?|brim|crown|cuff|cuffs|hem|neck|collar|heel|foot|toe|leg|hand|thumb|band|yoke|rib|border|edging|hood|"
+    r"sleeves?|shape|gauge|tension|needles?|yarn|chart|left|right|first|second|all|both|then|setup|set-up|dec|sizes?)$",
+    re.I,
+)
+"""What stands before a colon or an equals sign and is no stitch: rows, parts, yarns, measures."""
+_ROW = re.compile(r"^\W*(?:next|rows?|rnds?|rounds?|\d)", re.I)
+_VOCABULARY = re.compile(
+    r"(?:k|p|st|sts|rep|rem|rnds?|rows?|rs|ws|mc|cc\d?|beg|cont|patt|tog|tbl|inc|dec|alt|foll|approx|bor|co|bo|cn|dpns?|"
+    r"pm|sm|rm|sl|kwise|pwise|wyif|wyib|yo|psso|p2sso|m|ds|w&t|lh|rh|eor|meas|prev|sk|ch)$",
+    re.I,
+)
+"""Abbreviations of words that are read anyway."""
+_A_LINE = re.compile(
+    r"\b(?:until|rows?|rnds?|rounds?|rep(?:eat)?|cast|bind|end|last|sts\s+rem|remain|measures)\b|\*", re.I
+)
+"""Words of a line that is worked, which no list explains."""
+_SHOUTED = re.compile(r"(?=.*[A-Z].*[A-Z0-9]|.*\d)[A-Za-z0-9/&-]+$")
+
+
+@dataclass(slots=True)
+class Respelt:
+    """The rows of a section in which stitches stand for abbreviations, with their places as printed."""
+
+    rows: dict[int, tuple[int, str, Recast, tuple[OwnStitch, ...]]] = field(default_factory=dict)
+    """By the line of the file: its first column, the row as printed and with stitches, and what it uses."""
+
+    def printed(self, place: Span) -> Span:
+        """Return the printed place of a stretch of a row."""
+        if place.line not in self.rows:
+            return place
+        column, _, recast, _ = self.rows[place.line]
+        offset, length = recast.place(max(0, place.column - column), place.length)
+        return Span(line=place.line, column=column + offset, length=length)
+
+    def words(self, rows: Iterable[Row]) -> str | None:
+        """Return the printed words of rows, or of parts of rows; None where they stand as printed."""
+        listed = list(rows)
+        if not any(place.line in self.rows for _, place in listed):
+            return None
+        return " ".join(" ".join(self._words(row).split()) for row in listed)
+
+    def _words(self, row: Row) -> str:
+        text, place = row
+        if place.line not in self.rows:
+            return text
+        column, whole, recast, _ = self.rows[place.line]
+        first = max(0, place.column - column)
+        start, end = (recast.places[min(at, len(recast.places) - 1)] for at in (first, first + len(text)))
+        return whole[start:end] if first + len(text) < len(recast.text) else whole[start:]
+
+    def uses(self, rows: Iterable[Row]) -> list[OwnStitch]:
+        """Return the abbreviations that rows use."""
+        found = [one for _, place in rows for one in self.rows.get(place.line, (0, "", None, ()))[3]]
+        return list({one.name: one for one in found}.values())
+
+
+def take_definitions(
+    rows: list[Row], abbreviations: Abbreviations, names: Iterable[str], problems: list[Problem]
+) -> tuple[list[Row], Respelt]:
+    """Take the meanings of abbreviations off the rows of a section, and put stitches where they are used.
+
+    Args:
+        rows: The rows, each with its place.
+        abbreviations: Those defined so far; what is found is added.
+        names: Yarns, charts and gauges of the file, which are no stitches.
+        problems: Gets what cannot be taken in.
+
+    Returns:
+        The rows that are left, with stitches in them; what is not read of a list stands in them as a note.
+    """
+    others = {name.lower() for name in names}
+    made: list[Row] = []
+    respelt = Respelt()
+    listed = False
+    number = -1
+    while number + 1 < len(rows):
+        number += 1
+        text, place = rows[number]
+        plain = made_plain(text)
+        if NOTE.match(plain) or is_own_row(plain):
+            made.append((text, place))
+            continue
+        head = _HEAD.match(plain)
+        if head is not None and _heads_list(plain[head.end() :], rows[number + 1 :], others):
+            listed = True
+            plain = plain[head.end() :]
+            if not plain:
+                continue
+        while (
+            listed and number + 1 < len(rows) and _ENTRY.match(plain) and goes_on(plain, rows[number + 1][0])
+        ):
+            number += 1
+            plain = f"{plain} {made_plain(rows[number][0]).strip()}"
+            text = f"{text} {rows[number][0].strip()}"
+        entries = _entries(plain, others, listed=listed)
+        listed = listed and bool(entries)
+        for name, words in entries:
+            problem = abbreviations.define(name, words, place) if words else None
+            if problem is not None:
+                problems.append(problem)
+        if not entries:
+            made.append(_put(text, place, abbreviations, respelt))
+        elif any(
+            name in abbreviations.known and abbreviations.known[name].meaning is None for name, _ in entries
+        ):
+            made.append((f"Note: {text.strip()}", place))
+    return made, respelt
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One abbreviation that a list explains."""
+
+    name: str
+    words: str
+    read: bool
+    """Whether its meaning is read as stitches."""
+
+
+def entries_of(text: str) -> list[Entry]:
+    """Return the abbreviations of stitches that a row of a list explains; all else in it is passed over."""
+    plain = made_plain(text)
+    head = _HEAD.match(plain)
+    found = []
+    for part in _parts(plain[head.end() :] if head is not None else plain):
+        entry = _ENTRY.match(part)
+        name = (entry["behind"] or entry["name"]) if entry is not None else ""
+        if entry is None or _ROW.match(part) or not can_be_name(name):
+            continue
+        read = read_meaning(entry["words"]) is not None
+        if not read and (_VOCABULARY.match(name) or not (_SHOUTED.match(name) or _is_shaped(name))):
+            continue
+        found.append(Entry(name, entry["words"], read))
+    return found
+
+
+def goes_on(row: str, below: str = "") -> bool:
+    """Return whether the meaning at the end of a row goes on in the row below."""
+    if row.rstrip().endswith((".", ";")) or _ENTRY.match(made_plain(below)):
+        return False
+    return bool(re.match(r"\s*[a-z(\[\d]", below))
+
+
+def can_be_name(name: str) -> bool:
+    """Return whether a name can be the abbreviation of a stitch: no row, no part, no yarn."""
+    return (
+        bool(re.fullmatch(_SHORT, name))
+        and not _NO_NAME.match(name)
+        and not re.fullmatch(r"[rw]s", name, re.I)
+    )
+
+
+def _put(text: str, place: Span, abbreviations: Abbreviations, respelt: Respelt) -> Row:
+    used = abbreviations.used(text)
+    if used:
+        recast = abbreviations.put(text)
+        respelt.rows[place.line] = (place.column, text, recast, tuple(used))
+        return recast.text, place
+    return text, place
+
+
+def _heads_list(rest: str, below: list[Row], others: set[str]) -> bool:
+    """Return whether a row that looks like the head of a list has an entry behind or below it."""
+    first = rest or (made_plain(below[0][0]) if below else "")
+    return any(True for _ in _entries(first, others, listed=True))
+
+
+def _entries(plain: str, others: set[str], *, listed: bool) -> list[tuple[str, str]]:
+    """Return the abbreviations that a row explains, each with its words; none if it holds anything else."""
+    found = list[tuple[str, str]]()
+    for part in _parts(plain):
+        entry = _ENTRY.match(part)
+        name = (entry["behind"] or entry["name"]) if entry is not None else ""
+        if entry is None or _ROW.match(part):
+            return []
+        words = entry["words"]
+        if listed and _VOCABULARY.match(name) and not re.search(r"[\d*,]", words) and not read_meaning(words):
+            found.append((name, ""))
+            continue
+        equals = "=" in part[: entry.start("words")]
+        if name.lower() in others or _NO_NAME.match(name) or not (listed or equals or _is_shaped(name)):
+            return []
+        sure = listed and (_SHOUTED.match(name) or find_stitch(name.lower()) is not None or len(name) < 4)
+        if read_meaning(words) is None and (not sure or _A_LINE.search(words)):
+            return []
+        found.append((name, words))
+    return found
+
+
+def _is_shaped(name: str) -> bool:
+    """Return whether letters are those of an increase, a decrease or a cable, which name no line."""
+    entry = find_stitch(name.lower())
+    return entry is not None and entry.kind in (Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
+
+
+def _parts(plain: str) -> Iterator[str]:
+    """Yield the entries of a row: "SE = slip 1; CDI = (k1, yo, k1) in next st"."""
+    start = 0
+    for match in _ENTRIES.finditer(plain):
+        yield plain[start : match.start()]
+        start = match.end()
+    yield plain[start:]

@@ -1,0 +1,161 @@
+"""Read what an abbreviation means on a page, told in words, as stitches. No I/O.
+
+Theory of operation. Each way to tell a stitch in words is put into its abbreviation, one after the other, by
+`stepper.project.own_stitches.stitches_told`; then the whole is read as a row is. A meaning is read only where
+every word of it is accounted for, every stitch has its number, and nothing in it depends on the side, the
+place in the row or a choice.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from functools import cache
+
+from stepper.craft.stitches import Kind, stitch
+from stepper.project.instructions import Line, Phrase
+from stepper.project.own_stitches.stitches_told import NUMBERS, TOLD, Made
+from stepper.project.problems import Span
+from stepper.project.reading.wording import Words, read_line, reads
+from stepper.project.stitchwork import Element, Several, Work
+
+
+@dataclass(frozen=True, slots=True)
+class Meaning:
+    """What an abbreviation stands for."""
+
+    codes: tuple[str, ...]
+    """The stitches in their order, each as often as it is worked."""
+
+    @property
+    def text(self) -> str:
+        """The stitches as a row has them: `k2tog, yo`."""
+        runs: list[tuple[str, int]] = []
+        for code in self.codes:
+            if runs and runs[-1][0] == code:
+                runs[-1] = (code, runs[-1][1] + 1)
+            else:
+                runs.append((code, 1))
+        return ", ".join(_written(code, times) for code, times in runs)
+
+    @property
+    def uses(self) -> int:
+        """Stitches of the row before that it takes up."""
+        return sum(stitch(code).uses for code in self.codes)
+
+    @property
+    def change(self) -> int:
+        """Stitches gained or lost."""
+        return sum(stitch(code).change for code in self.codes)
+
+
+def _written(code: str, times: int) -> str:
+    if code in ("k", "p"):
+        return f"{code}{times}"
+    if code in ("k tbl", "p tbl"):
+        return f"{code[0]}{times} tbl"
+    if code == "sl" or code.startswith("sl "):
+        return f"sl {times}{code[2:]}"
+    one = f"{code} st" if code.endswith(") in one") else code
+    return ", ".join([one] * times)
+
+
+@cache
+def _words() -> tuple[tuple[re.Pattern[str], Made], ...]:
+    """Return the rows, compiled when a page first defines something."""
+    return tuple((re.compile(words, re.I), made) for words, made in TOLD)
+
+
+_CLAIM = re.compile(
+    r"\s*[(\[–-]?\s*(?:=\s*)?(?P<by>\d|one|two|three|four)\s+(?:sts?|stitch(?:es)?)\s+(?P<what>inc(?:reased|['’]?d)?|dec(?:reased|['’]?d)?|more|less|made|lost)"
+    r"\.?\s*[)\]]?\s*\.?\s*$",
+    re.I,
+)
+_LEANS = re.compile(
+    r"\s*[(\[](?:(?:left|right)[- ]leaning|single|double|cent(?:re|er)d|decrease|increase|\s)+[)\]]",
+    re.I,
+)
+_FOR_LOOKS = re.compile(r"[.;]\s*this\s+(?:makes|gives|creates|forms|leans)\b[^.\d]*\.?\s*$", re.I)
+_DEPENDS = re.compile(
+    r"\bor\b|\bif\b|\b[rw]s\b|\b(?:right|wrong)\s+side|\brows?\b|\brounds?\b|\brnds?\b|\blast\b|\bend\b|\brep(?:eat)?\b|\bcast\b|\bbind\b",
+    re.I,
+)
+"""Words that make what is worked depend on the side or the place, or that repeat it until somewhere."""
+_NAMED_BEFORE = re.compile(r"^\s*(?P<name>[^:–;,()]{2,50}?)\s*(?::|–|\s-\s)\s*(?=\S)")
+_WORKED = frozenset({Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE})
+_MOST = 24
+"""An abbreviation is of so many stitches at most; what is longer is a row."""
+_LONGEST = 400
+_PLACE = Span(line=1, column=1)
+
+
+def read_meaning(words: str) -> Meaning | None:
+    """Read what an abbreviation means.
+
+    Args:
+        words: The words behind the abbreviation, its name in full before them or not: "slip edge: slip the
+            first stitch purlwise with yarn in front".
+
+    Returns:
+        The stitches; None if the words are not all understood, if what is worked depends on where it is, or
+        if a gain or loss that the words name is not that of the stitches.
+    """
+    if len(words) > _LONGEST:
+        return None
+    plain = " ".join(words.replace("’", "'").split()).strip(" .;,")
+    claim = _CLAIM.search(plain)
+    if claim is not None:
+        plain = plain[: claim.start()].rstrip(" ,;")
+    plain = _FOR_LOOKS.sub("", _LEANS.sub("", plain)).strip(" .;,")
+    found = _stitches(plain)
+    named = _NAMED_BEFORE.match(plain)
+    if found is None and named is not None and _stitches(named.group("name")) is None:
+        found = _stitches(plain[named.end() :])
+    if found is None or not 0 < len(found) <= _MOST:
+        return None
+    meaning = Meaning(tuple(found))
+    return meaning if claim is None or _claimed(claim) == meaning.change else None
+
+
+def _claimed(claim: re.Match[str]) -> int:
+    by = claim.group("by").lower()
+    number = int(NUMBERS.get(by, by))
+    return number if claim.group("what").lower().startswith(("inc", "more", "made")) else -number
+
+
+def _stitches(words: str) -> list[str] | None:
+    """Return the stitches of words; None if they are not all read."""
+    below = re.sub(r"\bin\s+the\s+row\s+below\b", "", words, flags=re.I)
+    if _DEPENDS.search(below):
+        return None
+    for pattern, made in _words():
+        words = pattern.sub(made, words)
+    words = words.strip(" ,.")
+    if not reads(words):  # asked first: to find out why not takes long
+        return None
+    line = read_line(words, lambda offset, length: _PLACE, Words(sizes=1)).line
+    return _codes(line) if line is not None else None
+
+
+def _codes(line: Line) -> list[str] | None:
+    """Return the stitches of a line that is one phrase of them, each with its number; None otherwise."""
+    if len(line.sentences) != 1 or line.label or line.said or line.side or line.numbers:
+        return None
+    (phrase,) = line.sentences
+    return _flat(phrase.elements) if isinstance(phrase, Phrase) else None
+
+
+def _flat(elements: tuple[Element, ...]) -> list[str] | None:
+    made: list[str] = []
+    for one in elements:
+        if isinstance(one, Several) and one.goal == "times" and one.times is not None and not one.reading:
+            inner = _flat(one.elements)
+            times = one.times.values[0]
+        elif isinstance(one, Work) and one.yarn is None and not one.fabric and one.stitch != "pattern":
+            inner, times = ([one.stitch] if stitch(one.stitch).kind in _WORKED else None), one.times.values[0]
+        else:
+            return None
+        if inner is None or len(made) + times * len(inner) > 4 * _MOST:
+            return None
+        made += inner * times
+    return made

@@ -1,0 +1,150 @@
+r"""The table of how a stitch is told in words: "k into front and back of st" is `kfb`. No I/O.
+
+The rows are put in from the top down, each wherever its words stand; what is left is read as a row of stitches.
+
+Source of what makes which stitch: Craft Yarn Council, knitting abbreviations and cable abbreviations; a twist
+of two stitches and the bobble: common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+_STS = r"(?:(?:stitch(?:es)?|sts?)\b)"
+_NEXT = rf"(?:the\s+)?(?:next|following|same|one|first|a|1)?\s*{_STS}"
+_BAR = (
+    r"(?:(?:make\s+(?:1|a)(?:\s+st(?:itch)?)?|m1)\s+by\s+)?(?:from\s+(?:the\s+)?(?:front\s+to\s+(?:the\s+)?back|back\s+to\s+(?:the\s+)?front)\s*,?\s*)?"
+    r"(?:pick(?:ing)?\s+up|lift(?:ing)?|raise|insert(?:ing)?\s+(?:the\s+)?(?:left\s+|lh\s+)?needle\s+(?:tip\s+)?under|with\s+(?:the\s+)?left\s+needle\s*,?\s*"
+    r"(?:pick\s+up|lift))\s+(?:up\s+)?(?:the\s+)?(?:horizontal\s+)?(?:running\s+)?(?:bar|strand|thread|loop)"
+    rf"(?:\s+(?:(?:that\s+)?(?:lies|lying|is)\s+)?(?:in\s+)?between\s+(?:the\s+)?(?:two\s+|2\s+)?(?:needles|{_STS}|(?:last\s+)?st(?:itch)?\s+"
+    r"(?:just\s+worked|worked|and)[^,;]*?(?:next(?:\s+(?:one|st(?:itch)?))?|one)))?"
+    r"(?:\s+with\s+(?:the\s+)?(?:tip\s+of\s+(?:the\s+)?)?left(?:-hand)?\s+needle(?:\s+tip)?)?"
+)
+_ON_LEFT = (
+    r"(?:\s*,?\s*(?:and\s+)?(?:place|put|slip)\s+(?:it\s+)?(?:on|onto)\s+(?:the\s+)?left(?:-hand)?\s+needle)?"
+)
+_IT = r"(?:it|this|this\s+(?:loop|bar|strand)|the\s+(?:loop|bar|strand)|lifted\s+(?:loop|bar|strand))"
+_CN = r"(?:(?:a\s+|the\s+)?(?:cable\s+(?:needle|pin)|cn))"
+_FROM_LEFT = r"(?:\s+from\s+(?:the\s+)?(?:left(?:-hand)?\s+needle|lh\s+needle|lhn|ln))?"
+_BOTH_OFF = (
+    r"(?:\s*,?\s*(?:and\s+)?(?:then\s+)?(?:slip|sl|drop|take|let)\s+both\s*(?:sts|stitches|loops)?\s+"
+    r"(?:(?:slip|sl|drop)\s+)?(?:off|from)(?:\s+(?:the\s+)?(?:left(?:-hand)?\s+)?needle)?(?:\s+together)?)?"
+)
+_THROUGH_BACK = r"\s*(?:\(?(?:through|thru|in(?:to)?)\s+(?:the\s+|their\s+)?back(?:s)?(?:\s+(?:loops?|legs?|of\s+it))?\)?|tbl)"
+_THROUGH_FRONT = r"\s*(?:(?:through|in(?:to)?)\s+(?:the\s+|their\s+)?fronts?(?:\s+(?:loops?|legs?|of\s+it))?)"
+NUMBERS = {"one": "1", "two": "2", "three": "3", "four": "4", "five": "5", "six": "6"}
+
+
+def _lifted(match: re.Match[str]) -> str:
+    """Return the make one that a bar, lifted and worked so, gives; the words as they are if it makes none."""
+    words = match.group().lower()
+    front = re.search(r"front\s+to\s+(?:the\s+)?back", words)
+    back = re.search(r"back\s+to\s+(?:the\s+)?front", words)
+    into_back = match.group("back") is not None
+    purled = "p" if match.group("work").lower().startswith("p") else ""
+    if not front and not back:
+        return f"m1{purled}" if into_back else words
+    if bool(front) == into_back:
+        return f"m1{'l' if front else 'r'}{purled}"
+    return words  # worked so the loop is open: a hole, and none of these
+
+
+def _crossed(match: re.Match[str]) -> str:
+    """Return the cable that a crossing told with a cable needle makes; the words if it has no name here."""
+    held, other, again = (int(match.group(name)) for name in ("held", "other", "again"))
+    first, second = match.group("first")[0].lower(), match.group("second")[0].lower()
+    if held != again:
+        return match.group()
+    if match.group("where").lower() == "front":
+        purled = {"kk": "", "pk": "p"}.get(first + second)
+        name = f"{held}/{other} l{purled}c"
+    else:
+        purled = {"kk": "", "kp": "p"}.get(first + second)
+        name = f"{other}/{held} r{purled}c"
+    return name if purled is not None else match.group()
+
+
+def _bobble(match: re.Match[str]) -> str:
+    """Return the bobble where its stitches are all made in one and all taken together; else the words."""
+    made = len(match.group("made").split(","))
+    taken = {int(number) for number in re.findall(r"\d+", f"{match.group('rows')} {match.group('end')}")}
+    return "mb" if taken == {made} else match.group()
+
+
+def _grouped(match: re.Match[str]) -> str:
+    return f"({match.group('made')}) in next st"
+
+
+Made = str | Callable[[re.Match[str]], str]
+TOLD: tuple[tuple[str, Made], ...] = (
+    (r"\b(one|two|three|four|five|six)\b(?=\s+(?:sts?|stitch|next|together|tog)|\s*,)", lambda m: NUMBERS[m.group(1).lower()]),
+    (r"\s*;\s*", ", "),
+    (r"\bslip(?:ping)?\b|\bs(?=1\b)", "sl"),
+    (r"\bknitting\b|\bk(?:nit)?\s+it\s+in(?=to\b)", "knit"),
+    (r"\bpurling\b", "purl"),
+    (r"\byarn\s*over(?:\s+needle)?\b|\bbring\s+(?:the\s+)?yarn\s+over\s+(?:the\s+)?(?:right\s+)?needle\b", "yo"),
+    (r"\b(?:pass|lift|pull)\s+(?:the\s+)?(?:2|two|both)\s+(?:sl(?:ipped|ped)?\s+)?(?:sts?|stitches)\s+over(?:\s+(?:it|the\s+knit(?:ted)?\s+st(?:itch)?))?", "p2sso"),
+    (r"\b(?:pass|lift|pull)\s+(?:the\s+)?(?:sl(?:ipped|ped)?\s+)?(?:st|stitch)\s+over(?:\s+(?:it|the\s+knit(?:ted)?\s+st(?:itch)?))?", "psso"),
+    # A loop between two stitches, lifted and worked.
+    (rf"{_BAR}(?:\s+from\s+(?:the\s+)?(?:front\s+to\s+(?:the\s+)?back|back\s+to\s+(?:the\s+)?front))?{_ON_LEFT}\s*,?\s*(?:and\s+)?(?:then\s+)?"
+     rf"(?P<work>k|knit|p|purl)\s*(?:in(?:to)?\s+)?{_IT}?(?:(?P<back>{_THROUGH_BACK})|{_THROUGH_FRONT})(?:\s+of\s+{_IT})?", _lifted),
+    # Two or three stitches worked out of one.
+    (rf"\bk(?:nit)?(?:\s*1)?\s*(?:(?:in(?:to)?|through)\s+)?(?:the\s+)?front\s*,\s*(?:the\s+)?back\s*,?\s*(?:and|then)\s+(?:the\s+)?front(?:\s+again)?(?:\s+loops?)?\s+of\s+{_NEXT}", "kfbf"),
+    (rf"\bk(?:nit)?(?:\s*1)?\s*(?:(?:in(?:to)?|through)\s+)?(?:the\s+)?front\s+(?:loop\s+)?(?:and|then|,)\s+(?:(?:in)?to\s+)?(?:the\s+)?back(?:\s+loops?)?(?:\s+of\s+{_NEXT}|$)", "kfb"),
+    (rf"\bp(?:url)?(?:\s*1)?\s*(?:(?:in(?:to)?|through)\s+)?(?:the\s+)?front\s+(?:loop\s+)?(?:and|then|,)\s+(?:(?:in)?to\s+)?(?:the\s+)?back(?:\s+loops?)?(?:\s+of\s+{_NEXT}|$)", "pfb"),
+    (r"\bk(?:nit)?\s+(?:the\s+)?(?:next\s+)?st(?:itch)?\s*(?:,|but|and)?\s*(?:leave|leaving|keep)\s+(?:it\s+)?on\s+(?:the\s+)?(?:left\s+)?needle\s*,?\s*(?:and\s+)?(?:then\s+)?"
+     r"k(?:nit)?\s+(?:it\s+again|(?:the\s+)?same\s+st(?:itch)?(?:\s+again)?)(?:\s+(?:through|in(?:to)?)\s+(?:the\s+)?back(?:\s+loop)?)", "kfb"),
+    # Two slipped one by one and worked together.
+    (rf"\bsl\s+(?:the\s+)?(?:next\s+)?2\s+(?:next\s+)?{_STS}?\s*(?:(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*)?(?:one\s+(?:at\s+a\s+time|by\s+one|after\s+the\s+other)|individually|separately)?\s*"
+     rf",?\s*(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*(?:(?:return|sl|place|put)\s+(?:them|both)\s+(?:back\s+)?(?:to|on|onto)\s+(?:the\s+)?left(?:-hand)?\s+needle\s*,?\s*)?(?:and\s+)?(?:then\s+)?"
+     rf"k(?:nit)?\s+(?:them|both|these\s+2(?:\s+{_STS})?|the\s+2\s+{_STS}|2)\s*tog(?:ether)?{_THROUGH_BACK}", "ssk"),
+    (rf"\bsl\s+(?:the\s+)?(?:next\s+)?2\s+(?:next\s+)?{_STS}?\s*(?:tog(?:ether)?\s+(?:knitwise|kwise|as\s+if\s+to\s+(?:knit|k2tog))|as\s+if\s+to\s+k(?:nit)?\s*2?\s*tog(?:ether)?)", "sl2 kwise"),
+    # Cables, told with a cable needle.
+    (rf"\b(?:sl|place|put)\s+(?:the\s+)?(?:next\s+)?(?P<held>\d)\s*{_STS}?\s*(?:knit\s+|purl\s+)?(?:on|onto|to)\s+{_CN}\s*,?\s*(?:and\s+)?(?:hold|leave)?\s*(?:it\s+|them\s+)?(?:at|in|to)\s+(?:the\s+)?(?P<where>front|back)"
+     rf"(?:\s+of\s+(?:the\s+)?work)?\s*[,;]?\s*(?:and\s+)?(?:then\s+)?(?P<first>k|knit|p|purl)\s*(?:next\s+)?(?P<other>\d)(?:\s*{_STS})?{_FROM_LEFT}\s*[,;]?\s*(?:and\s+)?(?:then\s+)?"
+     rf"(?P<second>k|knit|p|purl)\s*(?:the\s+)?(?P<again>\d)(?:\s*{_STS})?\s+from\s+{_CN}", _crossed),
+    # Two stitches worked in the other order without one.
+    (rf"(?:\bskip\s+(?:the\s+)?(?:first|next|1)\s*{_STS}\s*[,;]?\s*(?:and\s+)?)?\bk(?:nit)?\s+(?:in(?:to)?\s+)?(?:the\s+)?(?:second|2nd)\s+st(?:itch)?(?:\s+on\s+(?:the\s+)?left(?:-hand)?\s+needle)?"
+     rf"(?P<behind>{_THROUGH_BACK})?(?:{_THROUGH_FRONT})?\s*[,;]?\s*(?:and\s+)?(?:then\s+)?k(?:nit)?\s+(?:in(?:to)?\s+)?(?:the\s+)?(?:first|1st|skipped)\s+st(?:itch)?(?:{_THROUGH_FRONT})?{_BOTH_OFF}",
+     lambda m: "1/1 lc" if m.group("behind") else "1/1 rc"),
+    (rf"\bk(?:nit)?\s*2\s*(?:{_STS}\s*)?tog(?:ether)?\s*,?\s*(?:but\s+|and\s+)?(?:leave|leaving|keep|keeping)\s+(?:them\s+|sts\s+|stitches\s+|both\s+)?on\s+(?:the\s+)?(?:left(?:-hand)?\s+)?needle\s*,?\s*(?:and\s+)?"
+     rf"(?:then\s+)?k(?:nit)?\s+(?:the\s+)?first\s+st(?:itch)?\s+again{_BOTH_OFF}", "1/1 rc"),
+    # The loop of a stitch.
+    (rf"\b(k|p)(?:nit|url)?\s+in(?:to)?\s+(?:the\s+)?back(?:\s+loop)?\s+of\s+{_NEXT}", r"\g<1>1 tbl"),
+    (r"\bk(?:nit)?\s+(?:in(?:to)?\s+)?(?:the\s+)?(?:next\s+)?st(?:itch)?\s+(?:in\s+the\s+row\s+)?below(?:\s+(?:the\s+)?next\s+st(?:itch)?)?", "k1b"),
+    (rf"\bk(?:nit)?\s*(?:the\s+|these\s+)?(?:next\s+)?(\d)\s*(?:next\s+)?{_STS}?\s*tog(?:ether)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?{_THROUGH_BACK}", r"k\1tog tbl"),
+    (rf"\bp(?:url)?\s*(?:the\s+)?(?:next\s+)?(\d)\s*(?:next\s+)?{_STS}?\s*tog(?:ether)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?{_THROUGH_BACK}", r"p\1tog tbl"),
+    (rf"\bk(?:nit)?\s*(?:the\s+|these\s+)?(?:next\s+)?(\d)\s*(?:next\s+)?{_STS}?\s*tog(?:ether)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?\b", r"k\1tog"),
+    (rf"\bp(?:url)?\s*(?:the\s+)?(?:next\s+)?(\d)\s*(?:next\s+)?{_STS}?\s*tog(?:ether)?(?:\s+as\s+one(?:\s+st(?:itch)?)?)?\b", r"p\1tog"),
+    (rf"\b(k|p)(?:nit|url)?\s*(?:the\s+)?(?:next\s+|first\s+)?(?P<n>\d)?\s*{_STS}?{_THROUGH_BACK}", lambda m: f"{m.group(1)}{m.group('n') or 1} tbl"),
+    # A slipped stitch with the yarn before or behind it.
+    (r"\bwith\s+(?:the\s+)?(?:working\s+)?(?:yarn|wool)\s+(?:held\s+)?(?:in|at|to)\s+(?:the\s+)?front(?:\s+of\s+(?:the\s+)?work)?|\b(?:yarn|yf|yarn\s+held)\s+in\s+front\b", "wyif"),
+    (r"\bwith\s+(?:the\s+)?(?:working\s+)?(?:yarn|wool)\s+(?:held\s+)?(?:in|at|to)\s+(?:the\s+)?back(?:\s+of\s+(?:the\s+)?work)?|\b(?:yarn|yarn\s+held)\s+in\s+back\b", "wyib"),
+    (r"\bpurl-?wise\b|\bas\s+(?:if\s+)?to\s+purl\b", "pwise"),
+    (r"\bknit-?wise\b|\bas\s+(?:if\s+)?to\s+knit\b", "kwise"),
+    (rf"\b(wyi[fb])\s*,?\s*sl\s*(?:the\s+)?(?:next\s+|first\s+)?(\d)?\s*{_STS}?", r"sl \2 \1"),
+    (rf"\bsl\s*(?:the\s+)?(?:next\s+|first\s+)?(\d)?\s*{_STS}?\s*(pwise|kwise)?\s*,?\s*(wyi[fb])?\s*(?:,?\s*(pwise|kwise))?(?=\s*(?:,|;|\.|\)|$|and\b|then\b))", lambda m: _slipped(m)),
+    (rf"\bk(?:nit)?\s+(?:the\s+)?(?:next\s+|first\s+)?(\d)\s*{_STS}?(?=\s*(?:,|;|\.|\)|$|and\b|then\b))", r"k\1"),
+    (rf"\bp(?:url)?\s+(?:the\s+)?(?:next\s+|first\s+)?(\d)\s*{_STS}?(?=\s*(?:,|;|\.|\)|$|and\b|then\b))", r"p\1"),
+    (r"\bk(?:nit)?(?:\s+(?:the\s+)?(?:next\s+|first\s+)st(?:itch)?|\s+(?:the\s+)?st(?:itch)?)?(?=\s*(?:,|;|\.|\)|$|and\b|then\b|(?:all\s+)?in(?:to)?\b))", "k1"),
+    (r"\bp(?:url)?(?:\s+(?:the\s+)?(?:next\s+|first\s+)st(?:itch)?|\s+(?:the\s+)?st(?:itch)?)?(?=\s*(?:,|;|\.|\)|$|and\b|then\b|(?:all\s+)?in(?:to)?\b))", "p1"),
+    (r"\s*;\s*(?:and\s+)?(?:then\s+)?|\s*,\s*(?:and\s+)?(?:then\s+)?|\s+(?:and\s+then|and|then)\s+(?=\(?(?:[kp]\d|yo\b|sl\b|psso|p2sso|m1|k\dtog|p\dtog))|\.\s+(?=\S)", ", "),
+    (r"\bsl 1(?: [kp]wise)?, k1, psso\b", "skp"),
+    (r"\bsl 1(?: [kp]wise)?, k2tog, psso\b", "sk2p"),
+    (r"\b(?:sl 1 kwise, sl 1|sl 2) kwise, k2tog tbl\b", "ssk"),
+    (r"\bmake 1\s+(left|right)\b", lambda m: f"m1{m.group(1)[0]}"),
+    (rf"\(?(?P<made>(?:[kp]1(?: tbl)?|yo)(?:, (?:[kp]1(?: tbl)?|yo))+)\)?\s*,?\s*(?:all\s+)?in(?:to)?\s+{_NEXT}", _grouped),
+    (r"\((?P<made>[^()]+)\) in next st(?P<rows>(?:, turn, [kp]\d)+), turn, (?P<end>[kp]\dtog(?: tbl)?)$", _bobble),
+)  # fmt: skip
+
+
+def _slipped(match: re.Match[str]) -> str:
+    """Return a slipped stitch by how it is slipped; the words where no such stitch has a name here."""
+    number, first, yarn, second = match.groups()
+    if first and second:
+        return match.group()
+    how = first or second
+    if how == "kwise":
+        return match.group() if yarn == "wyif" else f"sl {number or 1} kwise"
+    return f"sl {number or 1}{f' {yarn}' if yarn else ''}{' pwise' if how and not yarn else ''}"

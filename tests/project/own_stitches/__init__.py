@@ -1,0 +1,1 @@
+"""Tests of the stitches that a page defines itself."""

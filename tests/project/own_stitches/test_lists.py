@@ -1,0 +1,107 @@
+"""Lists of abbreviations among the rows of a section."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.own_stitches.abbreviations import Abbreviations
+from stepper.project.own_stitches.lists import can_be_name, entries_of, goes_on, take_definitions
+from stepper.project.problems import Problem, Span
+from tests.project.corpus_judge import text_of, worked
+
+
+def taken(*texts: str) -> tuple[list[str], Abbreviations]:
+    """Take the definitions off rows; give the rows that are left and the abbreviations."""
+    own = Abbreviations()
+    problems: list[Problem] = []
+    rows = [(text, Span(line=number, column=1)) for number, text in enumerate(texts, 1)]
+    left, _ = take_definitions(rows, own, ("MC", "wave"), problems)
+    assert problems == []
+    return [text for text, _ in left], own
+
+
+def test_a_list_ends_where_a_row_explains_nothing() -> None:
+    """What stands below it is knitted."""
+    left, own = taken("Abbreviations", "k: knit", "SE: slip 1 purlwise", "with yarn in front", "CUFF: K2, p2.", "Row 1: SE, k to end.")  # fmt: skip
+    assert left == ["CUFF: K2, p2.", "Row 1: sl 1 wyif, k to end."]
+    assert set(own.known) == {"SE"}
+
+
+@pytest.mark.parametrize(
+    "row",
+    [
+        "MC = kfb",
+        "wave = kfb",
+        "SE: slip 1 purlwise with yarn in front",
+        "Rnd 1: *K2, p2; rep from * to end.",
+        "DR (dec round): K1, k2tog, k to end.",
+        "10 cm = 22 sts",
+        "Note: SE = kfb",
+        "Own words: SE = kfb. 20 sts.",
+    ],
+)
+def test_other_rows_explain_nothing(row: str) -> None:
+    """A line that is taken for an explanation is never knitted; a colon outside a list heads a line."""
+    left, own = taken(row)
+    assert left == [row]
+    assert own.known == {}
+
+
+def test_what_is_not_read_of_a_list_stays_as_a_note() -> None:
+    """It is the knitter's only help with the row that has it."""
+    left, own = taken("Special abbreviations:", "KW: wrap the yarn three times around 2 sts")
+    assert left == ["Note: KW: wrap the yarn three times around 2 sts"]
+    assert own.known["KW"].meaning is None
+
+
+def test_a_row_keeps_its_words_and_what_it_assumes_is_told_once() -> None:
+    """She reads what her page prints; what is made of it she hears once."""
+    rows = ["CO 20 sts. Work flat.", "SE = slip 1 purlwise with yarn in front.", "Row 1: SE, k to end.", "Row 2: SE, k to end."]  # fmt: skip
+    text, places = text_of(rows, 1, "cm")
+    (plan,), problems = worked(text, 1)
+    assert problems == ()
+    told = [
+        caution
+        for caution in plan.warnings
+        if '"SE" is worked as the page defines it: sl 1 wyif.' in caution.text
+    ]
+    assert [caution.line for caution in told] == [places[2]]
+
+
+def test_a_problem_stands_under_what_is_printed() -> None:
+    """The stitches put in are longer than their abbreviation."""
+    rows = [
+        "CO 20 sts. Work flat.",
+        "SE = slip 1 purlwise with yarn in front.",
+        "Row 1: SE, k to lsat st, k1.",
+    ]
+    text, places = text_of(rows, 1, "cm")
+    _, (problem,) = worked(text, 1)
+    row = text.splitlines()[places[2] - 1]
+    assert (problem.line, problem.column) == (places[2], row.index("lsat") + 1)
+
+
+def test_a_list_of_a_page_is_read_entry_by_entry() -> None:
+    """What explains no stitch is passed over."""
+    row = "Abbreviations: k = knit, rem = remaining, SE = slip 1 purlwise; KW = wrap the yarn twice; Row 1 = kfb"
+    assert [(entry.name, entry.read) for entry in entries_of(row)] == [
+        ("k", True),
+        ("SE", True),
+        ("KW", False),
+    ]
+
+
+def test_a_meaning_goes_on_in_small_letters() -> None:
+    """The row below would change what is worked, and must not be lost."""
+    assert goes_on("SE: slip 1 purlwise", "with yarn in front")
+    assert not goes_on("SE: slip 1 purlwise.", "with yarn in front")
+    assert not goes_on("SE: slip 1 purlwise", "T2: k2tog, yo")
+    assert not goes_on("SE: slip 1 purlwise", "Row 1: Knit.")
+
+
+def test_parts_rows_and_yarns_are_no_names() -> None:
+    """They head lines of the pattern."""
+    assert [name for name in ("SE", "M1A", "2", "MC", "CUFF", "row", "RS") if can_be_name(name)] == [
+        "SE",
+        "M1A",
+    ]

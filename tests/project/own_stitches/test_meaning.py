@@ -1,0 +1,65 @@
+"""What an abbreviation means on a page, told in words."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.own_stitches.meaning import Meaning, read_meaning
+
+
+@pytest.mark.parametrize(
+    ("words", "stitches", "uses", "change"),
+    [
+        ("slip edge: slip the first stitch purlwise with yarn in front", "sl 1 wyif", 1, 0),
+        ("with yarn in front, slip 1 purlwise", "sl 1 wyif", 1, 0),
+        ("lift the bar from front to back, knit it through the back loop", "m1l", 0, 1),
+        ("lift the bar from back to front and knit into the front of it", "m1r", 0, 1),
+        ("pick up the bar between sts and knit into the back of it", "m1", 0, 1),
+        ("knit into front and back of next stitch (1 st increased)", "kfb", 1, 1),
+        ("purl into the front and back of the stitch", "pfb", 1, 1),
+        ("slip 1, knit 2 together, pass the slipped stitch over", "sk2p", 3, -2),
+        ("slip 2 together knitwise, knit 1, pass 2 slipped sts over", "s2kp", 3, -2),
+        ("slip 2 sts one at a time knitwise, knit them together through back loops", "ssk", 2, -1),
+        ("knit, yarn over, knit into the same stitch", "(k1, yo, k1) in one st", 1, 2),
+        ("slip next 2 sts to cable needle and hold in front, p1, k2 from cable needle", "2/1 lpc", 3, 0),
+        ("slip 1 st to cn, hold at back, k2, p1 from cn", "2/1 rpc", 3, 0),
+        ("slip 2 sts to cn and hold in back, k2, k2 from cn", "2/2 rc", 4, 0),
+        ("skip the first st, knit the second st, then knit the first st, and slip both off together", "1/1 rc", 2, 0),
+        ("knit the 2nd st through the back loop, then knit the 1st st; drop both off the needle", "1/1 lc", 2, 0),
+        ("(k1, yo, k1, yo, k1) in next st, turn, p5, turn, k5tog", "mb", 1, 0),
+        ("k2tog, yo", "k2tog, yo", 2, 0),
+        ("(k1, yo) twice", "k1, yo, k1, yo", 2, 2),
+    ],
+)  # fmt: skip
+def test_a_stitch_told_in_words_is_read(words: str, stitches: str, uses: int, change: int) -> None:
+    """Source: Craft Yarn Council, knitting abbreviations (m1l, m1r, kfb, ssk, sk2p, n/m LC, RPC); twist and bobble: common practice."""
+    meaning = read_meaning(words)
+    assert meaning is not None
+    assert (meaning.text, meaning.uses, meaning.change) == (stitches, uses, change)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "slip first st, knit last st",
+        "knit on RS, purl on WS",
+        "k1 or p1",
+        "k2tog, yo, rep to end",
+        "lift the bar from front to back and knit into the front of it",
+        "slip 2 sts to cn and hold in front, k2, k1 from cn",
+        "(k1, yo, k1) in next st, turn, p5, turn, k5tog",
+        "wrap the yarn three times around the next 2 sts",
+        "knit into front and back of next stitch (2 sts increased)",
+        "slip 1 knitwise with yarn in front",
+        "cast on 2 sts",
+        "",
+    ],
+)
+def test_words_that_are_not_all_understood_mean_nothing(words: str) -> None:
+    """An eyelet is no make one, a cable gives back what it held, and a claimed gain is the gain: a guess would be knitted."""
+    assert read_meaning(words) is None
+
+
+def test_stitches_are_written_as_a_row_has_them() -> None:
+    """Equal neighbours of the plain stitches are joined, as a printed row joins them."""
+    assert Meaning(("k", "k", "p tbl", "sl wyif", "sl wyif")).text == "k2, p1 tbl, sl 2 wyif"
