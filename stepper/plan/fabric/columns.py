@@ -14,7 +14,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import pairwise, takewhile
 from typing import NamedTuple
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
@@ -102,9 +102,7 @@ def lay_columns(draft: DraftRound) -> list[StandingColumns]:
     if not wrong:
         return made
     return [
-        StandingColumns(
-            tuple(at - 1 - place for place in reversed(each.below)), each.cell, each.held, made=each.made
-        )
+        each._replace(below=tuple(at - 1 - place for place in reversed(each.below)))
         for each in reversed(made)
     ]
 
@@ -127,8 +125,13 @@ def _plain(
 def _changed(chunk: list[Stitch], at: int, made: list[StandingColumns], *, wrong: bool) -> int:
     """Lay out neighbouring increases and decreases; those that cancel out leave the columns as they were."""
     uses, leaves = sum(each.uses for each in chunk), sum(each.leaves for each in chunk)
-    looks = "".join(_look(each, wrong=wrong) * each.leaves for each in chunk)
     if uses == leaves:
+        eaten = [_look(each, wrong=wrong) for each in chunk if each.kind is Kind.DECREASE]
+        # A yarn over has no look of its own: it belongs to the fabric of the decreases that make up for it.
+        over = min(eaten, default="k")
+        looks = "".join(
+            (over if each.code.startswith("yo") else _look(each, wrong=wrong)) * each.leaves for each in chunk
+        )
         made += [StandingColumns((at + place,), None, look=(look, "")) for place, look in enumerate(looks)]
         return at + uses
     for each in chunk:
@@ -139,9 +142,8 @@ def _changed(chunk: list[Stitch], at: int, made: list[StandingColumns], *, wrong
             )
         else:
             purlwise = _look(each, wrong=wrong) if each.code.startswith(_PURLWISE) else ""
-            old = min(1, each.uses)
-            made += [StandingColumns(below, None)] * old
-            made += [StandingColumns((), None, made=purlwise)] * (each.leaves - old)
+            made += [StandingColumns(below, None)] * each.uses
+            made += [StandingColumns((), None, made=purlwise)] * each.change
         at += each.uses
     return at
 
@@ -173,8 +175,8 @@ def alike_all_along(drafts: Sequence[DraftRound]) -> Column | None:
     """Return the single column of rows that each work one stitch throughout; None if any does not."""
     cells: list[Cell] = []
     for draft in drafts:
-        first = draft.phrase[0]
-        if len(draft.phrase) > 1 or not isinstance(first, Run):
+        first, *more = draft.phrase
+        if more or not isinstance(first, Run):
             return None
         if stitch(first.stitch).kind is not Kind.PLAIN:
             return None
@@ -224,7 +226,7 @@ def carry_columns(
     lengths = {len(column) for column in (*columns, *back) if len(column) > 1}
     if len(lengths) > 1:
         raise UnknownFabricError("stitches of two patterns are on the needles")
-    period = max(lengths, default=1)
+    period = lengths.pop() if lengths else 1
     shift = -phase % period
     edges = fields(draft)
     made: list[Column | None] = []
@@ -260,7 +262,7 @@ def _add_alike(
         if each.below or each.held:
             continue
         low = max(edge for edge in edges if edge <= place)
-        high = min((edge for edge in edges if edge > place), default=len(known))
+        high = min(edge for edge in edges if edge > place)
         before = next((one for one in reversed(known[low:place]) if one is not None), None)
         after = next((one for one in known[place:high] if one is not None), None)
         if each.made:
@@ -286,7 +288,7 @@ def _returned(row: Sequence[StandingColumns], held: Callable[[str], list[Column]
 def _inner_last(place: int, edges: list[int]) -> bool:
     """Return whether the edge or marker nearest to a place is the one before it."""
     before = max(edge for edge in edges if edge <= place)
-    after = min((edge for edge in edges if edge > place), default=place + 1)
+    after = min(edge for edge in edges if edge > place)
     return place - before <= after - 1 - place
 
 
@@ -325,30 +327,21 @@ def fill_columns(columns: Sequence[Column | None], edges: list[int], period: int
         period: Cells of a column.
     """
     made = list(columns)
-    if None not in made:
-        return list(columns)  # type: ignore[arg-type] # none of them is new
     for low, high in pairwise(edges):
         middle = (low + high) / 2
         fresh = [place for place in range(low, high) if made[place] is None]
         for place in sorted(fresh, key=lambda place: abs(place + 0.5 - middle)):
-            step = 1 if place < middle else -1
-            made[place] = _next_to(made, place, step, (low, high)) or (KNIT,) * period
-    return [column if column is not None else (KNIT,) * period for column in made]
+            inwards = made[place + 1 : high] if place < middle else made[low:place][::-1]
+            made[place] = _repeated_before(inwards) or (KNIT,) * period
+    return made  # type: ignore[return-value] # from the first edge to the last each is filled
 
 
-def _next_to(made: Sequence[Column | None], place: int, step: int, field: tuple[int, int]) -> Column | None:
-    """Return the column that the repeat on one side of a place has next; None if there is none."""
-    beside: list[Column] = []
-    at = place + step
-    while field[0] <= at < field[1] and len(beside) < 3 * WIDEST_REPEAT:
-        column = made[at]
-        if column is None:
-            break
-        beside.append(column)
-        at += step
+def _repeated_before(columns: Sequence[Column | None]) -> Column | None:
+    """Return the column that comes before others in their repeat; None where they begin with none."""
+    beside = list(takewhile(bool, columns))
     for width in range(1, min(WIDEST_REPEAT, len(beside) // 2) + 1):
         seen = beside[: 3 * width]
-        if all(one == other for one, other in zip(seen, seen[width:], strict=False)):
+        if seen[width:] == seen[:-width]:
             return beside[width - 1]
     return None
 

@@ -24,7 +24,7 @@ def check_crossings(instruction: Crossed, needles: Needles) -> None:
     first = max(needles.section.start, begin - every)
     crossed = [at for at in range(first, end) if _crosses(needles.drafts[at])]
     apart = all(later - at == every for at, later in pairwise(crossed))
-    if every > 1 and crossed and apart and crossed[0] < first + every and end - crossed[-1] <= every:
+    if crossed and apart and crossed[0] < first + every and end - crossed[-1] <= every:
         return
     told = f"the pattern does not cross its cables every {every} rounds here."
     needles.report(instruction.place, told, "Write the rounds of the cable out, numbered.")

@@ -22,7 +22,9 @@ K: Column = (("k", ""),)
 P: Column = (("p", ""),)
 
 
-def draft(text: str, before: int, after: int, *, side: str = "RS", markers: tuple[int, ...] = ()) -> DraftRound:
+def draft(
+    text: str, before: int, after: int, *, side: str = "RS", markers: tuple[int, ...] = ()
+) -> DraftRound:
     """Make a row as worked."""
     return DraftRound(
         section="body", before=before, after=after, phrase=phrase(text), line=1, size=0, flat=side == "WS", side=side,
@@ -75,7 +77,10 @@ def test_a_wrong_side_row_is_met_from_its_other_end() -> None:
 def test_a_new_column_beside_a_marker_goes_with_its_own_side() -> None:
     """At a raglan line each side grows towards the marker."""
     row = draft("(k1 p1)x3 m1 m1 (p2 k2)x2", 14, 16, markers=(7,))
-    assert looks(carry_columns(columns("kpkpkp" + "ppkkppkk"), row, 0, unheld)) == "kpkpkp" + "k" + "k" + "ppkkppkk"
+    assert (
+        looks(carry_columns(columns("kpkpkp" + "ppkkppkk"), row, 0, unheld))
+        == "kpkpkp" + "k" + "k" + "ppkkppkk"
+    )
 
 
 def test_without_a_repeat_beside_it_a_new_column_is_stockinette() -> None:
@@ -108,11 +113,32 @@ def test_lace_and_a_cast_on_are_no_columns(row: str) -> None:
 
 @pytest.mark.parametrize(
     ("row", "looks_like"),
-    [("2/2_rc p4", "kkkkpppp"), ("p1 2/1_rpc 2/1_lpc p1", "pkkppkkp"), ("k2tog yo p6", "kkpppppp"), ("c4f p4", "kkkkpppp")],
+    [
+        ("2/2_rc p4", "kkkkpppp"),
+        ("p1 2/1_rpc 2/1_lpc p1", "pkkppkkp"),
+        ("k2tog yo p6", "kkpppppp"),
+        ("(p2tog yo)x2 k4", "ppppkkkk"),
+        ("c4f p4", "kkkkpppp"),
+    ],
 )
 def test_one_row_of_lace_or_cables_is_worked_back_as_it_looks(row: str, looks_like: str) -> None:
     """The row back is "knit the knits and purl the purls". Source: Craft Yarn Council, cables (from memory)."""
     assert looks(trace_columns([draft(row, 8, 8)])) == looks_like
+
+
+@pytest.mark.parametrize(
+    ("row", "looks_like"), [("k4 (p2tog yo)x2", "kkkkpppp"), ("p4 (k2tog yo)x2", "ppppkkkk")]
+)
+def test_lace_of_a_wrong_side_row_looks_from_the_right_side_as_its_decreases(
+    row: str, looks_like: str
+) -> None:
+    """A yarn over is worked back as the fabric it is in: k2tog is a purl from behind, and so is what makes up for it.
+
+    Source: common practice, "knit the knits and purl the purls". It was forgotten on wrong-side rows: stockinette followed lace
+    in garter stitch, in silence.
+    """
+    wanted = looks_like.translate(str.maketrans("kp", "pk"))[::-1]
+    assert looks(trace_columns([draft(row, 8, 8, side="WS")])) == wanted
 
 
 def test_every_stitch_left_stands_somewhere() -> None:
@@ -123,4 +149,8 @@ def test_every_stitch_left_stands_somewhere() -> None:
 
 def test_the_other_side_of_a_stitch() -> None:
     """Craft Yarn Council: a knit stitch is a purl from behind."""
-    assert (as_seen("k", wrong=True), as_seen("k", wrong=False), as_seen("p tbl", wrong=True)) == ("p", "k", "k tbl")
+    assert (as_seen("k", wrong=True), as_seen("k", wrong=False), as_seen("p tbl", wrong=True)) == (
+        "p",
+        "k",
+        "k tbl",
+    )
