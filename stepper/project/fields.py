@@ -20,7 +20,7 @@ KEYS = frozenset(
         "needle", "needles", "stitches", "rounds", "rows", "blocked", "body", "charts", "key", "repeat",
         "drawn", "picture", "alterations", "note", "cues", "sections", "work", "short_rows",
         "wanted_ease", "swatch", "weight", "width", "height", "float_limit", "longest_float",
-        "spacing", "over", "lengths", "abbreviations",
+        "spacing", "over", "lengths", "abbreviations", "stripes",
     }
 )  # fmt: skip
 """Keys of the outline. None of these is ever taken for a misspelling of another."""
@@ -28,10 +28,11 @@ KEYS = frozenset(
 _GAUGE = "{stockinette: {needle: 4 mm, stitches: 20, rows: 28}}"
 FORMS: Final = MappingProxyType(
     {
-        "abbreviations": "{SE: slip 1 purlwise with yarn in front}",
+        "abbreviations": "{SE: slip 1 purlwise}",
         "gauge": _GAUGE,
         "tension": _GAUGE,
         "knit": "{size: M}",
+        "stripes": '{stripe sequence: "4 rnds MC, 2 rnds CC"}',
         "yarn": "{MC: {name: chalk}}",
     }
 )

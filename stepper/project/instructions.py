@@ -15,6 +15,7 @@ from stepper.project.duration import Duration, Ended, Paced, UntilCount, UntilLe
 from stepper.project.laying_out import BeginFurther, MarkEvery, MarkRow, MoveOver, OverNeedles, SetApart
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Hold, Length, Numbers
+from stepper.project.striping import StripesCalled
 
 
 @dataclass(frozen=True, slots=True)
@@ -516,3 +517,5 @@ class Line:
     """How many consecutive rows the line is for (`Next 4 rows:`); None for one."""
     assumed: tuple[Assumed, ...] = ()
     """What the line leaves open."""
+    stripes: StripesCalled | None = None
+    """The stripes that the page defines and the line calls for; None for none."""

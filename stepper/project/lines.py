@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
 from stepper.project.own_stitches.abbreviations import Abbreviations
-from stepper.project.own_stitches.lists import Respelt, take_definitions
+from stepper.project.own_stitches.lists import take_definitions
 from stepper.project.part_marks import single_stars, without_marks
 from stepper.project.pattern_heads import heads_pattern
 from stepper.project.problems import Span
@@ -16,12 +16,19 @@ from stepper.project.reading.announced import rows_of_announced
 from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.row_ends import fabric_goes_on
 from stepper.project.reading.wording import Words, read_line, reads
+from stepper.project.respelt import Respelt
 from stepper.project.sizes import nearest_size, sizes_called
 from stepper.project.source import Node, Scalar, block_lines
+from stepper.project.stripe_rows import take_stripes
+from stepper.project.stripe_sequences import StripeSequences
 
 
 def read_work(
-    node: Node, words: Words, draft: FileDraft, abbreviations: Abbreviations | None = None
+    node: Node,
+    words: Words,
+    draft: FileDraft,
+    abbreviations: Abbreviations | None = None,
+    stripes: StripeSequences | None = None,
 ) -> tuple[Line, ...]:
     """Read the lines of a section; rows that begin with # are left out.
 
@@ -30,6 +37,7 @@ def read_work(
         words: The names that the garment adds.
         draft: What is known of the file so far; gets the problems.
         abbreviations: Those that the page explains; gets those explained among the rows.
+        stripes: The stripe sequences that the page defines; gets those defined among the rows.
     """
     own = abbreviations if abbreviations is not None else Abbreviations()
     if not isinstance(node, Scalar) or node.folded:
@@ -44,7 +52,9 @@ def read_work(
     ]
     if not rows:
         draft.problems.append(node.place.problem("`work` is empty."))
-    rows, respelt = take_definitions(rows, own, words.names, draft.problems)
+    respelt = Respelt()
+    rows = take_stripes(rows, stripes if stripes is not None else StripeSequences(), words.yarns, respelt)
+    rows = take_definitions(rows, own, words.names, draft.problems, respelt)
     rows, marks, opening = _marked(rows)
     rows = [
         (_as_heading(text, rows[number + 1][0]), place) if number + 1 < len(rows) else (text, place)
@@ -253,7 +263,7 @@ def _as_printed(line: Line, rows: list[tuple[str, Span]], respelt: Respelt, own:
     printed = respelt.words(rows)
     if printed is None:
         return line
-    return own.tell(replace(line, text=printed), respelt.uses(rows))
+    return own.tell(replace(line, text=printed, stripes=respelt.stripes(rows)), respelt.uses(rows))
 
 
 def read_rows(
@@ -326,4 +336,4 @@ class Placer:
         """Return the place of a stretch: offset in the joined text from 0, and length."""
         start, place = max((entry for entry in self.starts if entry[0] <= offset), key=lambda entry: entry[0])
         found = Span(line=place.line, column=place.column + offset - start, length=max(1, length))
-        return self.respelt.printed(found) if self.respelt is not None else found
+        return self.respelt.place(found) if self.respelt is not None else found

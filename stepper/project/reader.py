@@ -40,6 +40,7 @@ from stepper.project.problems import Problem, Span, nearest, one_of
 from stepper.project.reading.wording import Words
 from stepper.project.sizes import find_size, nearest_size, read_sizes
 from stepper.project.source import Mapping, Scalar, read_nodes
+from stepper.project.stripe_sequences import StripeSequences
 
 
 @dataclass(slots=True, kw_only=True)
@@ -112,12 +113,12 @@ def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
     wanted_ease = read_wanted_ease(fields, draft)
     float_mm, float_stitches = read_float_limit(fields, draft)
     spacing = read_spacing(fields, draft)
-    abbreviations = _read_abbreviations(fields, draft)
+    abbreviations, stripes = _read_abbreviations(fields, draft), _read_stripes(fields, draft)
     draft.charts = _charts(fields, draft, abbreviations.single())
     alterations = _alterations(fields, draft)
     cues = _cues(fields, draft)
     lengths = read_own_lengths(fields, draft)
-    sections = give_lengths(_sections(fields, draft, abbreviations), lengths, draft)
+    sections = give_lengths(_sections(fields, draft, abbreviations, stripes), lengths, draft)
     fields.close()
     outline.check_labels(sections, switches, draft.problems)
     check_alterations(alterations, sections, draft.sizes, draft.problems)
@@ -277,6 +278,23 @@ def _read_abbreviations(fields: Fields, draft: FileDraft) -> Abbreviations:
     return found
 
 
+def _read_stripes(fields: Fields, draft: FileDraft) -> StripeSequences:
+    """Read the stripe sequences of the page: `stripes: {stripe sequence: "4 rnds MC, 2 rnds CC"}`."""
+    found = StripeSequences()
+    node = fields.mapping("stripes")
+    inner = Fields(node, "`stripes`", draft.problems) if node is not None else None
+    names = [*draft.yarns, *(yarn.name for yarn in draft.yarns.values())]
+    for name, (key, value) in inner.found.items() if inner is not None else ():
+        if not isinstance(value, Scalar) or not found.take([f"{name}: {value.text}"], names):
+            draft.problems.append(
+                key.place.problem(
+                    f'"{name}" is not read as a stripe sequence.',
+                    'Write it as stripe sequence: "4 rnds MC, 2 rnds CC", in yarns of the file.',
+                )
+            )
+    return found
+
+
 def _alterations(fields: Fields, draft: FileDraft) -> tuple[Alteration, ...]:
     found = []
     for item in fields.items("alterations"):
@@ -317,7 +335,9 @@ def _cues(fields: Fields, draft: FileDraft) -> tuple[OwnCue, ...]:
     return tuple(found)
 
 
-def _sections(fields: Fields, draft: FileDraft, abbreviations: Abbreviations) -> tuple[Section, ...]:
+def _sections(
+    fields: Fields, draft: FileDraft, abbreviations: Abbreviations, stripes: StripeSequences
+) -> tuple[Section, ...]:
     sections = []
     names: dict[str, Span] = {}
     words = Words(
@@ -331,7 +351,7 @@ def _sections(fields: Fields, draft: FileDraft, abbreviations: Abbreviations) ->
         if not isinstance(item, Mapping):
             draft.problems.append(item.place.problem("a section must hold a name and work."))
             continue
-        section = _section(item, words, draft, abbreviations)
+        section = _section(item, words, draft, abbreviations, stripes)
         if section is None:
             continue
         if section.name in names:
@@ -345,7 +365,9 @@ def _sections(fields: Fields, draft: FileDraft, abbreviations: Abbreviations) ->
     return tuple(sections)
 
 
-def _section(item: Mapping, words: Words, draft: FileDraft, abbreviations: Abbreviations) -> Section | None:
+def _section(
+    item: Mapping, words: Words, draft: FileDraft, abbreviations: Abbreviations, stripes: StripeSequences
+) -> Section | None:
     fields = Fields(item, "a section", draft.problems)
     name = fields.text("name", required=True)
     title = name.text.strip() if name is not None else "?"
@@ -357,7 +379,7 @@ def _section(item: Mapping, words: Words, draft: FileDraft, abbreviations: Abbre
     fields.close()
     if work is None or name is None:
         return None
-    lines = read_work(work, words, draft, abbreviations)
+    lines = read_work(work, words, draft, abbreviations, stripes)
     return Section(name=title, gauge=gauge, yarn=yarn, lines=lines, place=name.place, short_rows=short_rows)
 
 

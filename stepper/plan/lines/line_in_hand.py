@@ -14,6 +14,7 @@ from stepper.plan.lines.rows_or_rounds import (
     settle_rounds,
     speaks_of_rows,
 )
+from stepper.plan.lines.striped_lines import call_stripes
 from stepper.plan.model import flatten
 from stepper.plan.state.in_hand import LineInHand
 from stepper.plan.state.needles import Needles
@@ -37,10 +38,12 @@ def begin_line(line: Line, needles: Needles) -> None:
     settle_rounds(line, needles)
     for assumed in line.assumed:
         needles.warn(assumed.place, assumed.text)
+    call_stripes(line, needles)
     needles.alterations.line = (
         *needles.alterations.section,
         *needles.alterations.marks.get(line.place.line, ()),
     )
+
 
 _NOT_TURNED = "the line is a wrong-side row, and nothing before it has turned the work, which goes in rounds."
 

@@ -34,8 +34,7 @@ def work_template(template: Template, needles: Needles) -> None:
         return
     if needles.reached:
         raise PartReachedError
-    if template.yarn:
-        needles.yarn = template.yarn
+    _take_its_yarn(template, needles)
     if _is_worked_as_a_whole(template, needles):
         return
     if id(template) not in needles.caches.fits and not _yarns_known(template, needles):
@@ -86,6 +85,14 @@ def work_template(template: Template, needles: Needles) -> None:
     if worked.begins and not needles.flat:
         begin_round_at(worked.begins, template, needles)
     check_promised(template.counts, needles, first=first)
+
+
+def _take_its_yarn(template: Template, needles: Needles) -> None:
+    """Go on in the yarn that a round names; one repeated by a line of stripes is in theirs."""
+    striped = needles.stripes is not None and needles.stripes.line == needles.line.number
+    if template.yarn and not striped:
+        needles.leave_stripes()
+        needles.yarn = template.yarn
 
 
 def _is_worked_as_a_whole(template: Template, needles: Needles) -> bool:
@@ -255,7 +262,8 @@ def repeat(
         work_template(templates[(start + number) % len(templates)], needles)
         if len(needles.findings) > before:
             return
-        alike = number == 1 and len(templates) == 1 and needles.limit is None
+        once = number == 1 and len(templates) == 1
+        alike = once and needles.limit is None and needles.stripes is None
         if alike and _changes_nothing(needles):
             # The rest are the same round: one draft stands for all of them, which is most of a garment.
             needles.drafts.extend([needles.drafts[-1]] * (rounds - 2))

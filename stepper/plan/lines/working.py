@@ -44,6 +44,7 @@ from stepper.plan.lines.shaping.intervals import (
 )
 from stepper.plan.lines.shaping.likewise import shown_before, work_as_shown
 from stepper.plan.lines.shaping.side_by_side import work_together
+from stepper.plan.lines.striped_lines import end_in_stripes
 from stepper.plan.lines.stripes import work_stripes
 from stepper.plan.lines.wrong_side import tell_other_side, tell_wrong_side
 from stepper.plan.model import Run, runs_written
@@ -394,6 +395,7 @@ def _(instruction: BindOff, needles: Needles) -> None:
         return
     needles.markers = ()
     code = {"graft": "graft", "draw": "draw"}.get(instruction.how, "bo")
+    end_in_stripes(instruction, needles)
     needles.emit((Run(code, needles.count, needles.yarn),), 0, bound_off=instruction.manner)
     needles.section.pattern = ()
     needles.short_rows.turns = ()

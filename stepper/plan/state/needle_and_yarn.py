@@ -133,6 +133,9 @@ def take_yarn(instruction: WithYarn, needles: Needles) -> None:
     if key is None:
         return
     needles.last.yarn_named = len(needles.drafts)
+    if needles.stripes is not None:
+        needles.yarn = needles.stripes.last or needles.yarn
+        needles.leave_stripes()
     if key != needles.yarn or needles.section.own_yarn_again:
         needles.yarn = key
         needles.remarks.append(f"with {needles.project.yarns[key].name}")
@@ -147,6 +150,9 @@ def break_yarn(instruction: BreakYarn, needles: Needles) -> None:
         if key is None:
             return
         words = f"break {needles.project.yarns[key].name}"
+        if needles.stripes is not None and key in needles.stripes.yarns:
+            needles.yarn = needles.stripes.last or needles.yarn
+            needles.leave_stripes()
         needles.last.yarn_named = len(needles.drafts)
     if needles.count == 0 and needles.drafts:
         # The stitches are bound off: there may be no further round to say it with.

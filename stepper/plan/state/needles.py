@@ -20,6 +20,7 @@ from stepper.plan.state.in_hand import (
     SectionInHand,
     ShortRows,
 )
+from stepper.plan.state.stripes_in_hand import StripesInHand
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_facing import mirror_places
 from stepper.project.model import Fabric, Project
@@ -70,6 +71,10 @@ class Needles:
     short_rows: ShortRows = field(default_factory=ShortRows)
     needle_mm: float | None = None
     yarn: str = ""
+    stripes: StripesInHand | None = None
+    """The stripe sequence of the page that the rounds are worked in; None for none."""
+    stripes_left: StripesInHand | None = None
+    """The one that was left for a yarn, on the piece in hand; None for none."""
     fabric: Fabric
     established: Established = field(default_factory=lambda: Established(start=0, end=0, columns=[]))
     """The fabric that "even" and "in pattern" go on with; without columns where nothing is on the needles."""
@@ -145,7 +150,9 @@ class Needles:
         """Take up a section; with nothing on the needles it begins a piece."""
         self.section = SectionInHand(name=name, yarn=yarn, fabric=fabric, start=len(self.drafts))
         self.yarn, self.fabric = yarn, fabric
+        self.leave_stripes()
         if not self.count:
+            self.stripes_left = None
             self.flat, self.joined, self.side, self.markers = False, False, "RS", ()
             self.short_rows = replace(self.short_rows, gap=None, turns=())
 
@@ -224,6 +231,8 @@ class Needles:
         self.ends = self.ends if draft.after == self.count else ()
         self.count = draft.after
         self.drafts.append(draft)
+        if self.stripes is not None:
+            self._go_on_striped(draft, self.stripes)
         self.worked += draft.after
         for far, what in (
             (len(self.drafts) > MOST_ROUNDS, "rounds"),
@@ -232,6 +241,32 @@ class Needles:
             if far:
                 place = Span(line=max(1, self.line.number), column=1)
                 self.report(place, f"the garment comes to more {what} than any has.", kind="length")
+
+    def leave_stripes(self) -> None:
+        """End the stripes of the page; a line may go on with them later."""
+        if self.stripes is not None:
+            self.stripes_left, self.stripes = self.stripes, None
+
+    def _go_on_striped(self, draft: DraftRound, stripes: StripesInHand) -> None:
+        """Go on to the next round of the stripes; a cast-on is none of them."""
+        if not draft.before:
+            stripes.next = 0 if stripes.last else stripes.next
+            self.yarn = stripes.yarn
+            return
+        if yarns_in(draft.phrase) - {stripes.yarn}:
+            hint = 'Write "With MC, ..." for a line that ends the stripes.'
+            place = self.line.place or Span(line=max(1, self.line.number), column=1)
+            self.report(place, f"the line has other yarns than the {stripes.name} it is worked in.", hint)
+            self.lose()
+            return
+        if not draft.height_mm and draft.after:
+            place = self.line.place or Span(line=max(1, self.line.number), column=1)
+            told = f"whether a short row is a row of the {stripes.name} is not said."
+            self.report(place, told, "Write the yarn of the short rows on a line before them.")
+            self.lose()
+            return
+        stripes.step()
+        self.yarn = stripes.yarn
 
     def _tell_plain_change(self, draft: DraftRound) -> None:
         """Tell the knitter of a round knitted plain for its changes, if knit and purl go on behind it.

@@ -4,17 +4,15 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind, find_stitch
-from stepper.project.own_stitches.abbreviations import Abbreviations, OwnStitch
+from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.meaning import read_meaning
 from stepper.project.problems import Problem, Span
 from stepper.project.reading.own_words import is_own_row
 from stepper.project.reading.parsing import NOTE, made_plain
-from stepper.project.rewording.recast import Recast
-
-Row = tuple[str, Span]
+from stepper.project.respelt import Respelt, Row
 
 _HEAD = re.compile(
     r"^\s*(?:(?:special|other|unusual|key\s+to|list\s+of|stitch)\s+)?(?:abbreviations?|stitches|terms)(?:\s+used)?"
@@ -54,46 +52,13 @@ _A_LINE = re.compile(
 _SHOUTED = re.compile(r"(?=.*[A-Z].*[A-Z0-9]|.*\d)[A-Za-z0-9/&-]+$")
 
 
-@dataclass(slots=True)
-class Respelt:
-    """The rows of a section in which stitches stand for abbreviations, with their places as printed."""
-
-    rows: dict[int, tuple[int, str, Recast, tuple[OwnStitch, ...]]] = field(default_factory=dict)
-    """By the line of the file: its first column, the row as printed and with stitches, and what it uses."""
-
-    def printed(self, place: Span) -> Span:
-        """Return the printed place of a stretch of a row."""
-        if place.line not in self.rows:
-            return place
-        column, _, recast, _ = self.rows[place.line]
-        offset, length = recast.place(max(0, place.column - column), place.length)
-        return Span(line=place.line, column=column + offset, length=length)
-
-    def words(self, rows: Iterable[Row]) -> str | None:
-        """Return the printed words of rows, or of parts of rows; None where they stand as printed."""
-        listed = list(rows)
-        if not any(place.line in self.rows for _, place in listed):
-            return None
-        return " ".join(" ".join(self._words(row).split()) for row in listed)
-
-    def _words(self, row: Row) -> str:
-        text, place = row
-        if place.line not in self.rows:
-            return text
-        column, whole, recast, _ = self.rows[place.line]
-        first = max(0, place.column - column)
-        start, end = (recast.places[min(at, len(recast.places) - 1)] for at in (first, first + len(text)))
-        return whole[start:end] if first + len(text) < len(recast.text) else whole[start:]
-
-    def uses(self, rows: Iterable[Row]) -> list[OwnStitch]:
-        """Return the abbreviations that rows use."""
-        found = [one for _, place in rows for one in self.rows.get(place.line, (0, "", None, ()))[3]]
-        return list({one.name: one for one in found}.values())
-
-
 def take_definitions(
-    rows: list[Row], abbreviations: Abbreviations, names: Iterable[str], problems: list[Problem]
-) -> tuple[list[Row], Respelt]:
+    rows: list[Row],
+    abbreviations: Abbreviations,
+    names: Iterable[str],
+    problems: list[Problem],
+    respelt: Respelt,
+) -> list[Row]:
     """Take the meanings of abbreviations off the rows of a section, and put stitches where they are used.
 
     Args:
@@ -101,13 +66,13 @@ def take_definitions(
         abbreviations: Those defined so far; what is found is added.
         names: Yarns, charts and gauges of the file, which are no stitches.
         problems: Gets what cannot be taken in.
+        respelt: Gets the rows as they were.
 
     Returns:
         The rows that are left, with stitches in them; what is not read of a list stands in them as a note.
     """
     others = {name.lower() for name in names}
     made: list[Row] = []
-    respelt = Respelt()
     listed = False
     number = -1
     while number + 1 < len(rows):
@@ -141,7 +106,7 @@ def take_definitions(
             name in abbreviations.known and abbreviations.known[name].meaning is None for name, _ in entries
         ):
             made.append((f"Note: {text.strip()}", place))
-    return made, respelt
+    return made
 
 
 @dataclass(frozen=True, slots=True)
@@ -189,11 +154,11 @@ def can_be_name(name: str) -> bool:
 
 def _put(text: str, place: Span, abbreviations: Abbreviations, respelt: Respelt) -> Row:
     used = abbreviations.used(text)
-    if used:
-        recast = abbreviations.put(text)
-        respelt.rows[place.line] = (place.column, text, recast, tuple(used))
-        return recast.text, place
-    return text, place
+    if not used:
+        return text, place
+    recast = abbreviations.put(text)
+    respelt.put((text, place), recast, own=tuple(used))
+    return recast.text, place
 
 
 def _heads_list(rest: str, below: list[Row], others: set[str]) -> bool:

@@ -22,6 +22,7 @@ from stepper.project.page.front_values import (
 )
 from stepper.project.page.marks import MARK
 from stepper.project.page.own_abbreviations import abbreviation_rows
+from stepper.project.page.own_stripes import stripe_rows
 from stepper.project.page.pasted import Pasted
 from stepper.project.page.pieces import PagePart, Piece
 from stepper.project.page.quoting import comment, size_line, value, writable
@@ -62,6 +63,7 @@ def write_file(pasted: Pasted) -> WrittenFile:
         *_gauges(gauges, find_needle(pasted.text), inches=inches),
         *_needles(pasted, gauges),
         *abbreviation_rows(pasted.abbreviations, [p.text for p in pasted.pieces if p.kind != "comment"]),
+        *stripe_rows(pasted.stripes),
         *_charts(pasted),
         *_lengths(pasted),
         "",
@@ -188,6 +190,8 @@ def _yarn_keys(lines: Iterable[Line]) -> Iterator[str]:
         for record in records_in(line.sentences):
             if isinstance(record, WithYarn | BreakYarn | Work | Until) and record.yarn:
                 yield record.yarn
+        if line.stripes is not None:
+            yield from (yarn for _, yarn in line.stripes.stripes)
 
 
 def _gauges(gauges: Sequence[FoundGauge], needle: float | None, *, inches: bool) -> list[str]:

@@ -17,7 +17,9 @@ from stepper.project.page.stops import ENDS, begins_row, goes_on, sentences_of, 
 from stepper.project.part_marks import without_marks
 from stepper.project.problems import Span
 from stepper.project.reading.clauses import clauses_of
+from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words, reads
+from stepper.project.stripe_sequences import StripeSequences
 
 _MOST_ROWS = 8
 """Most rows of a page that one sentence may span."""
@@ -39,6 +41,8 @@ class PageLines:
     """Whether a single star that stands alone marks what another row works again."""
     abbreviations: Abbreviations = field(default_factory=Abbreviations)
     """Those that the page explains."""
+    stripes: StripeSequences = field(default_factory=StripeSequences)
+    """The stripe sequences that the page defines."""
 
     def read(self, text: str) -> Line | None:
         """Read a stretch of text as one line of the pattern; None if it is not one."""
@@ -51,13 +55,17 @@ class PageLines:
         used = self.abbreviations.used(printed)
         if any(one.meaning is None and not one.usual for one in used):
             return None
-        text = self.abbreviations.put(printed).text
+        called = self.stripes.call(made_plain(printed), _PLACE)
+        plain = (called.recast.text or f"Note: {printed}") if called is not None else printed
+        text = self.abbreviations.put(plain).text
         if not reads(text):
             return None
         line = read_rows([(text, _PLACE)], self.words, FileDraft(text_lines=[])).line
         if line is not None and stands_in_stops(text) and _phrases(line) > 1:
             return None  # each would be worked as a separate round
-        return replace(line, text=printed) if line is not None and used else line
+        if line is None or not (used or called):
+            return line
+        return replace(line, text=printed, stripes=called.stripes if called is not None else None)
 
     def is_worked(self, text: str) -> bool:
         """Return whether a stretch of text reads as a line that works stitches."""

@@ -16,6 +16,7 @@ from dataclasses import dataclass, replace
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.page.headings import heading_of, is_clutter
 from stepper.project.page.own_abbreviations import read_lists
+from stepper.project.page.own_stripes import PageStripes, read_sequences
 from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece
 from stepper.project.page.quoting import writable
@@ -24,6 +25,7 @@ from stepper.project.page.size_rows import sizes_of
 from stepper.project.page.sorting import Sorter
 from stepper.project.part_marks import single_stars
 from stepper.project.reading.wording import Words
+from stepper.project.stripe_sequences import StripeSequences
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -44,6 +46,8 @@ class Pasted:
     """The front matter as running text, to glean values from."""
     abbreviations: Abbreviations
     """Those that the page explains."""
+    stripes: StripeSequences
+    """The stripe sequences that the page defines."""
     yarn_rows: tuple[str, ...]
     """The rows that mention yarn."""
 
@@ -68,7 +72,8 @@ def take_apart(text: str) -> Pasted:
     found = sizes_of(rows)
     sizes = found.names or tuple(str(number) for number in range(1, found.number + 1))
     words = Words(sizes=found.number, size_names=sizes)
-    sorter, abbreviations = _sorted(rows, words)
+    stripes = read_sequences(rows)
+    sorter, abbreviations = _sorted(rows, words, stripes)
     _number_as_printed(sorter, origins)
     parts = _merged(sorter.parts)
     pieces = [*sorter.front, *(piece for part in parts for piece in part.pieces)]
@@ -83,28 +88,34 @@ def take_apart(text: str) -> Pasted:
         parts=parts,
         charts=tuple(chart for chart in sorter.charts if chart.rows and chart.key),
         abbreviations=abbreviations,
+        stripes=stripes.sequences,
         text=_running(sorted([*told, *doubtful], key=lambda piece: piece.row)),
         yarn_rows=tuple(piece.text for piece in told if piece.front == "yarn"),
     )
 
 
-def _sorted(rows: Sequence[str], words: Words) -> tuple[Sorter, Abbreviations]:
+def _sorted(rows: Sequence[str], words: Words, stripes: PageStripes) -> tuple[Sorter, Abbreviations]:
     """Sort the rows, and once more where the page explains abbreviations: its lines are then read by them."""
     found = Abbreviations()
     while True:
-        sorter = Sorter(
-            lines=PageLines(rows=rows, words=words, stars=single_stars(rows), abbreviations=found)
+        lines = PageLines(
+            rows=rows,
+            words=words,
+            stars=single_stars(rows),
+            abbreviations=found,
+            stripes=stripes.sequences,
         )
+        sorter = Sorter(lines=lines)
         sorter.sort()
         listed = [*sorter.front, *(piece for part in sorter.parts for piece in part.pieces if piece.front)]
         read = read_lists(listed)
         if found.known or not read.abbreviations.known:
             break
         found = read.abbreviations
-    sorter.front = list(read.pieces[: len(sorter.front)])
+    sorter.front = [stripes.mark(piece) for piece in read.pieces[: len(sorter.front)]]
     marked = iter(read.pieces[len(sorter.front) :])
     for part in sorter.parts:
-        part.pieces = [next(marked) if piece.front else piece for piece in part.pieces]
+        part.pieces = [stripes.mark(next(marked) if piece.front else piece) for piece in part.pieces]
     return sorter, found
 
 

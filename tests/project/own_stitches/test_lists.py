@@ -7,6 +7,7 @@ import pytest
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.lists import can_be_name, entries_of, goes_on, take_definitions
 from stepper.project.problems import Problem, Span
+from stepper.project.respelt import Respelt
 from tests.project.corpus_judge import text_of, worked
 
 
@@ -15,7 +16,7 @@ def taken(*texts: str) -> tuple[list[str], Abbreviations]:
     own = Abbreviations()
     problems: list[Problem] = []
     rows = [(text, Span(line=number, column=1)) for number, text in enumerate(texts, 1)]
-    left, _ = take_definitions(rows, own, ("MC", "wave"), problems)
+    left = take_definitions(rows, own, ("MC", "wave"), problems, Respelt())
     assert problems == []
     return [text for text, _ in left], own
 
