@@ -9,6 +9,7 @@ from stepper.plan.checks.fabric_said import check_fabric_said
 from stepper.plan.checks.held_left import check_picked_up, note_left_on_hold
 from stepper.plan.lines.another_part import copy_of, lines_after_own, lines_of, part_meant, rows_meant
 from stepper.plan.lines.line_in_hand import begin_line
+from stepper.plan.lines.marked_again import times_again
 from stepper.plan.lines.reversed_part import match_other_side, work_reversed
 from stepper.plan.lines.section_lines import blocks, work_block
 from stepper.plan.lines.shaping.edges_agree import check_edges
@@ -120,8 +121,9 @@ class Course:
         if not parts or needles.counting.lost:
             return
         if parts == (section,) and instruction.from_mark:
-            for _ in range(instruction.times):
-                self._work(section, lines_of(instruction, section, needles))
+            lines = lines_of(instruction, section, needles)
+            for _ in range(times_again(instruction, lines, needles) if lines else 0):
+                self._work(section, lines)
         elif parts == (section,):
             self.to_come.append((instruction, section))  # "Make 2." may stand before its lines
         elif section in parts:

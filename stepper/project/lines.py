@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
+from stepper.project.mark_references import take_references
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.lists import take_definitions
 from stepper.project.part_marks import single_stars, without_marks
@@ -55,6 +56,7 @@ def read_work(
     respelt = Respelt()
     rows = take_stripes(rows, stripes if stripes is not None else StripeSequences(), words.yarns, respelt)
     rows = take_definitions(rows, own, words.names, draft.problems, respelt)
+    rows = take_references(rows, respelt)
     rows, marks, opening = _marked(rows)
     rows = [
         (_as_heading(text, rows[number + 1][0]), place) if number + 1 < len(rows) else (text, place)

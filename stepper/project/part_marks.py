@@ -12,12 +12,17 @@ _MARK = re.compile(
     r"(?:(?<=^)|(?<=[\s(\[.]))[(\[]?(?P<mark>\*{2,4}|\u2020{1,2}|\u2021|\u00a7)[)\]]?(?=\s|\.?$|[A-Z][a-z]{2}|CO\b)"
 )
 _STAR = re.compile(_MARK.pattern.replace("{2,4}", "{1,4}"))
-_FROM_STAR = re.compile(r"^\s*(?:work|rep(?:eat)?)\s+from\s+\*\s+to\s+\*(?=\s|\.|$)", re.I)
+_FROM_STAR = re.compile(r"^\s*(?:work|again|rep(?:eat)?)\s+from\s+\*\s+to\s+\*(?=\s|\.|$)", re.I)
+_FROM_STAR_ON = re.compile(
+    r"^\s*(?:work|again|rep(?:eat)?)\s+from\s+\*\s+(?:to\s+(?:\*{2,4}|\u2020{1,2}|\u2021|\u00a7)|until\b)",
+    re.I,
+)
 _AGAIN_STAR = re.compile(
     r"^\s*rep(?:eat)?\s+from\s+\*\s+(?:\d{1,2}|once|twice|two|three|four|five)\b(?!\s+(?:sts|stitch))", re.I
 )
 _ROWS = re.compile(r"\b(?:rows?|rnds?|rounds?|until|continu(?:e|ing)|cont)\b", re.I)
 """Words of a line that works rows; without them a star in front of it begins a repeat of stitches."""
+_HEADED = re.compile(r"\s*(?:[a-z]+\s+){0,2}(?:rows?|rnds?|rounds?)\b[^:*]{0,30}:[^*]*\*[^*]*\*", re.I)
 _NOTE = re.compile(r"\s*note\s*:", re.I)
 _REFERS = re.compile(r"\b(?:to|from|until|at|between|and|rep(?:eat)?)\s*[(\[]?$", re.I)
 _ENDS = re.compile(r"[.!:;]\s*[)\]]?\s*$")
@@ -26,11 +31,13 @@ _ENDS = re.compile(r"[.!:;]\s*[)\]]?\s*$")
 def single_stars(rows: Iterable[str]) -> bool:
     """Return whether single stars mark what a row works again.
 
-    Two do for "Work from * to * once more", and one in front of a line of rows for "Rep from * 3 times more".
+    Two do for "Work from * to * once more", and one in front of a line of rows for "Rep from * 3 times more"
+    or "Rep from * to ** once more".
     """
     texts = list(rows)
     between = any(_FROM_STAR.match(text) for text in texts)
-    if not between and not any(_AGAIN_STAR.match(text) for text in texts):
+    since = any(_AGAIN_STAR.match(text) or _FROM_STAR_ON.match(text) for text in texts)
+    if not between and not since:
         return False
     alone = [
         (text, match)
@@ -40,7 +47,7 @@ def single_stars(rows: Iterable[str]) -> bool:
     ]
     if between:
         return len(alone) == 2
-    return len(alone) == 1 and alone[0][0].lstrip().startswith("*") and bool(_ROWS.search(alone[0][0]))
+    return len(alone) == 1 and alone[0][0].lstrip(" ([").startswith("*") and bool(_ROWS.search(alone[0][0]))
 
 
 def without_marks(row: Row, *, stars: bool = False) -> tuple[list[Row], list[tuple[str, ...]]]:
@@ -80,6 +87,8 @@ def without_marks(row: Row, *, stars: bool = False) -> tuple[list[Row], list[tup
 def _stands_alone(text: str, match: re.Match[str]) -> bool:
     """Return whether a mark marks a place, rather than beginning a repeat or being referred to."""
     before, after, mark = text[: match.start()], text[match.end() :], match["mark"]
+    if not before.strip() and _HEADED.match(after):
+        return True  # the star of the stitches stands behind the head of the row
     if _REFERS.search(before.rstrip()) or re.search(rf"\bfrom\s+{re.escape(mark)}(?!\*)", text, re.I):
         return False
     at_end = not after.strip(" .")

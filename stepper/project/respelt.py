@@ -52,7 +52,7 @@ class Respelt:
                 before.recast.places[min(at_, len(before.recast.places) - 1)] for at_ in recast.places
             )
             recast = Recast(recast.text, places)
-            stripes, at = before.stripes, before.at
+            stripes, at, own = before.stripes, before.at, own or before.own
         self.rows[place.line] = RespeltRow(
             column=place.column,
             printed=before.printed if before is not None else text,

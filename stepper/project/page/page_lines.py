@@ -10,6 +10,7 @@ from itertools import islice
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Phrase
 from stepper.project.lines import read_rows
+from stepper.project.mark_references import plain_reference
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.page.orders import SWATCH, casts_on
 from stepper.project.page.pieces import Piece, works
@@ -48,6 +49,10 @@ class PageLines:
         """Read a stretch of text as one line of the pattern; None if it is not one."""
         if text.endswith((",", ";", "-", "(", "[")) or text.startswith("#"):
             return None  # in the file such a row would take in the next one, or be a comment
+        again = plain_reference(text)
+        if again is not None:
+            line = read_rows([(again.text, _PLACE)], self.words, FileDraft(text_lines=[])).line
+            return replace(line, text=text) if line is not None else None
         pieces, _ = without_marks((text, _PLACE), stars=self.stars)
         if len(pieces) != 1:
             return None  # in the file each piece would be a row

@@ -13,6 +13,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from stepper.project.mark_references import plain_reference
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.page.headings import heading_of, is_clutter
 from stepper.project.page.own_abbreviations import read_lists
@@ -101,7 +102,7 @@ def _sorted(rows: Sequence[str], words: Words, stripes: PageStripes) -> tuple[So
         lines = PageLines(
             rows=rows,
             words=words,
-            stars=single_stars(rows),
+            stars=single_stars(again.text if (again := plain_reference(row)) else row for row in rows),
             abbreviations=found,
             stripes=stripes.sequences,
         )

@@ -8,7 +8,7 @@ from typing import Any
 
 from lark import Token
 
-from stepper.project.duration import Duration, Times
+from stepper.project.duration import Duration, Times, UntilLength
 from stepper.project.instructions import AsPart
 from stepper.project.reading.needle_rounds import NeedleBuilder
 from stepper.project.reading.occasions import type_of
@@ -58,12 +58,15 @@ class PartBuilder(NeedleBuilder):
         start, *ends, repeats = tree.children
         often = self._repeats(repeats)
         place = self._tree_place(tree)
-        if not isinstance(often, Times):
+        if not isinstance(often, Times | UntilLength):
             self.problems.append(place.problem("how often they are worked again is not said."))
         times = 1
         if isinstance(often, Times):
             times = self.same_for_all(often.number, ", ".join(map(str, often.number.values)))
-        return AsPart("", place, times=times, from_mark=_mark(start), to_mark=_mark(ends[0]) if ends else "")
+        return AsPart(
+            "", place, times=times, from_mark=_mark(start), to_mark=_mark(ends[0]) if ends else "",
+            until=often if isinstance(often, UntilLength) else None,
+        )  # fmt: skip
 
     _do_again_from = _do_again_between
 
