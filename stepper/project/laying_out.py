@@ -29,7 +29,8 @@ class SetApart:
     """Rows over a part of the stitches, while the others wait on hold: `Work in rows over next 32 sts`."""
 
     number: Numbers | None
-    """The stitches that are worked on, from where the row begins; None if only the others are counted."""
+    """The stitches that are worked on, from where the row begins; None if only the others are counted, or if
+    neither is: a gap parts them then."""
     others: Numbers | None
     name: str
     """The part the others are held for; empty if the line does not say."""

@@ -11,6 +11,7 @@ from collections.abc import Iterable
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import Item, flatten, runs_written
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.row_elements import is_unnamed
 from stepper.project.problems import Span
 
 _SMALLEST = 2
@@ -32,7 +33,10 @@ def refuse_across_gap(items: Iterable[Item], after: int, place: Span, needles: N
     if last is None or last.after != needles.count or after > needles.count:
         return
     gap = _bound_off_within(last)
-    if not gap or _ENDS_THERE & {run.stitch for run in runs_written(tuple(items))}:
+    runs = list(runs_written(tuple(items)))
+    if gap and not after and [run.stitch for run in runs] == ["hold"]:
+        _refuse_hold_over_gap(runs[0].yarn, gap, place, needles)
+    if not gap or _ENDS_THERE & {run.stitch for run in runs}:
         return
     needles.report(
         place,
@@ -40,6 +44,40 @@ def refuse_across_gap(items: Iterable[Item], after: int, place: Span, needles: N
         'Put one side on hold first ("K20, turn, leave rem sts on a holder"), and work each by itself; or '
         "cast on over the gap.",
     )
+
+
+def _refuse_hold_over_gap(name: str, gap: int, place: Span, needles: Needles) -> None:
+    """Report that all stitches go on hold for one part of a garment, where a gap has parted them in two.
+
+    "Place front sts on hold" between front and back means one of the two, and does not say which; only the
+    section's own stitches may lie on one holder with a gap between them, as two shoulders do.
+    """
+    section = needles.section.name.lower()
+    own = " and " not in section and name.lower() in section  # "divide for front and back" is neither
+    if not is_unnamed(name) and not own:
+        needles.report(
+            place,
+            f"the row before has bound off {gap} stitches between two pieces, and all of them go on hold for "
+            f"{name} here.",
+            f'Say which: "Place {name} sts on hold and continue on the other sts" if the yarn hangs at the '
+            'others, else how many: "Place first 40 sts on hold".',
+        )
+
+
+def pieces_at_yarn(needles: Needles) -> list[int]:
+    """Return the pieces that gaps have parted, the one at which the yarn hangs first.
+
+    In the round the yarn hangs at the end, and the pieces at both ends are one unless the round began by
+    binding off.
+
+    Returns:
+        The pieces; none if no gap parts what is on the needle.
+    """
+    last = needles.drafts[-1] if needles.drafts else None
+    if last is None or last.flat or last.after != needles.count or not _bound_off_within(last):
+        return pieces_ahead(needles)
+    first = next((run for run in flatten(last.phrase) if run.uses or run.leaves), None)
+    return _pieces_of(last) if first is not None and first.stitch == "bo" and first.times >= _SMALLEST else []
 
 
 def pieces_ahead(needles: Needles) -> list[int]:
@@ -51,8 +89,13 @@ def pieces_ahead(needles: Needles) -> list[int]:
     last = needles.drafts[-1] if needles.drafts else None
     if last is None or last.after != needles.count or not last.flat or not _bound_off_within(last):
         return []
+    return _pieces_of(last)
+
+
+def _pieces_of(draft: DraftRound) -> list[int]:
+    """Return the stitches between the gaps of a row, the piece worked last first."""
     pieces = [0]
-    for run in flatten(last.phrase):
+    for run in flatten(draft.phrase):
         if run.stitch == "bo" and run.times >= _SMALLEST and pieces[-1]:
             pieces.append(0)
         pieces[-1] += run.leaves

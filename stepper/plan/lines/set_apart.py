@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 
 from stepper.plan.fabric.established import keep_held
-from stepper.plan.lines.gaps import pieces_ahead
+from stepper.plan.lines.gaps import pieces_ahead, pieces_at_yarn
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import UNNAMED, is_unnamed, name_apart
@@ -26,6 +26,9 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
         return
     if not needles.count:
         needles.miss_stitches(instruction.place)
+        return
+    if instruction.number is None and instruction.others is None:
+        _hold_beyond_gap(instruction, needles)
         return
     others = instruction.others.of(needles.size) if instruction.others is not None else None
     number = needles.count - (others or 0)
@@ -52,6 +55,26 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
     if not needles.flat:
         needles.flat, needles.side = True, "RS"
         needles.remarks.append("work in rows")
+
+
+def _hold_beyond_gap(instruction: SetApart, needles: Needles) -> None:
+    """Go on with the piece at which the yarn hangs; the one beyond the gap waits."""
+    pieces = pieces_at_yarn(needles)
+    if len(pieces) != 2:
+        told = f"{len(pieces)} pieces are" if pieces else "no two pieces are"
+        needles.report(
+            instruction.place,
+            f"{told} on the needles, parted by stitches bound off: which go on hold is not said.",
+            'Write how many: "Place first 40 sts on hold for front".',
+        )
+        needles.lose()
+        return
+    if not needles.flat:
+        needles.flat, needles.side = True, "WS"
+        needles.remarks.append("work in rows")
+    name = name_apart(instruction.name or UNNAMED, needles.held)
+    part(pieces[0], ((name, pieces[1]),), needles)
+    needles.last.apart = len(needles.drafts)
 
 
 def _hold(instruction: SetApart, number: int, others: tuple[int, ...], needles: Needles) -> None:

@@ -60,7 +60,7 @@ def write_file(pasted: Pasted) -> WrittenFile:
         f"units: {'in' if inches else 'cm'}",
         *_sizes(pasted),
         *_yarns(pasted),
-        *_gauges(gauges, find_needle(pasted.text), inches=inches),
+        *_gauges(gauges, pasted.text, inches=inches),
         *_needles(pasted, gauges),
         *abbreviation_rows(pasted.abbreviations, [p.text for p in pasted.pieces if p.kind != "comment"]),
         *stripe_rows(pasted.stripes),
@@ -194,7 +194,9 @@ def _yarn_keys(lines: Iterable[Line]) -> Iterator[str]:
             yield from (yarn for _, yarn in line.stripes.stripes)
 
 
-def _gauges(gauges: Sequence[FoundGauge], needle: float | None, *, inches: bool) -> list[str]:
+def _gauges(gauges: Sequence[FoundGauge], text: str, *, inches: bool) -> list[str]:
+    """Return the rows of the gauges; one on no needle has the first of the page, marked if it has several."""
+    needle, several = find_needle(text), len(find_needles(text)) > 1
     rows = ["", f"gauge:  # stitches and rounds over {'4 in' if inches else '10 cm'}"]
     for found in gauges:
         mm = found.needle_mm or needle
@@ -204,7 +206,9 @@ def _gauges(gauges: Sequence[FoundGauge], needle: float | None, *, inches: bool)
         if found.blocked:
             stitches, high = found.blocked
             inner.append(f"blocked: {{stitches: {format_number(stitches)}, rounds: {format_number(high)}}}")
-        why = "" if found.rounds else f"  # {MARK}: the text gives no rows; these are made up"
+        doubts = [] if found.rounds else ["the text gives no rows; these are made up"]
+        doubts += ["the text does not say on which of its needles"] if several and not found.needle_mm else []
+        why = f"  # {MARK}: {'; '.join(doubts)}" if doubts else ""
         rows.append(f"  {value(found.name)}: {{{', '.join(inner)}}}{why}")
     if not gauges:
         size = f"needle: {format_number(needle)} mm, " if needle else ""

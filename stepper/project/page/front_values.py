@@ -33,6 +33,8 @@ _FABRIC = re.compile(
 _NEEDLE = re.compile(
     rf"{MM_SIZE}\b|\b{US_SIZE}|\bsize\s+\d+(?:\.\d+)?\s*\(US\)", re.I
 )
+_COMPARED = re.compile(r"\b(?P<which>larger|bigger|smaller)(?:[ -]sized?)?\s+(?:[\w-]+\s+)?needles?\b", re.I)
+"""A gauge on one of the two needles of the page, which it does not call by size."""
 _SIZE_OF_PATTERN = re.compile(r"\b(?:charts?|repeats?|reps?|multiples?|motifs?|panels?)\b", re.I)
 """What a page calls that which has its stitches and rows without a length."""
 _WORD_GAUGE = re.compile(r"\b(?:gauge|tension|swatch)\b", re.I)
@@ -46,6 +48,11 @@ _SKEIN = re.compile(
 _KEYED = re.compile(
     r"(?<![\w(])(?:yarn\s+|shade\s+|colou?r\s+)?(MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*([^;,.()\n]+)"
 )
+_AMOUNT = r"\d+\s*(?:g|gr|gms?|grams?|oz|yds?|yards?|m|metres?|meters?)\b"
+_WEIGHED = re.compile(
+    rf"(?<![\w(])(?P<key>MC|CC\d?)\s*[:=–—-]?\s*{_AMOUNT}|{_AMOUNT}\s+(?:of\s+)?(?P<behind>MC|CC\d?)\b"
+)
+"""Yarns of a list of amounts: "MC 50 g, CC1 20 g", "50 g of MC"."""
 _BRACKETED = re.compile(r"([A-Za-z][A-Za-z' -]{1,60}?)\s*\((MC|CC\d?|[A-F])\)")
 _ROLE = re.compile(
     r"\b(?P<role>main|contrast(?:ing)?)\s+(?:colou?r|shade|yarn)\s*(?P<number>[1-9])?\s*(?:[:=]|\s[–—-]\s)|"
@@ -122,7 +129,6 @@ def find_gauges(text: str) -> tuple[FoundGauge, ...]:
         if re.search(r"block", _last_sentence(lead), re.I) and found and not re.search(r"before", lead, re.I):
             found[-1] = replace(found[-1], blocked=(stitches, rounds))
             continue
-        needle = _NEEDLE.search(tail) or _NEEDLE.search(_last_sentence(lead))
         name = _fabric(tail, lead)
         if any(name == other.name for other in found):
             name = f"{name} {len(found) + 1}"
@@ -131,10 +137,24 @@ def find_gauges(text: str) -> tuple[FoundGauge, ...]:
                 name=name,
                 stitches=stitches,
                 rounds=rounds,
-                needle_mm=read_needle(needle.group()) if needle else None,
+                needle_mm=_needle_of(tail, text) or _needle_of(_last_sentence(lead), text),
             )
         )
     return tuple(found) or _told_apart(text)
+
+
+def _needle_of(words: str, text: str) -> float | None:
+    """Return the needle that a gauge names, by its size or as one of the two of the page. Unit: mm.
+
+    A list of needles that stands before the gauge names none for it.
+    """
+    named = find_needles(words)
+    if named:
+        return named[0] if len(named) == 1 else None
+    compared, sizes = _COMPARED.search(words), find_needles(text)
+    if compared is None or len(sizes) != 2:
+        return None
+    return sizes[0] if compared.group("which").lower() == "smaller" else sizes[1]
 
 
 def _told_apart(text: str) -> tuple[FoundGauge, ...]:
@@ -248,6 +268,10 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
         known = any(each.startswith("CC") for each in found) if key == "CC" else key in found
         if not known:
             found[key] = FoundYarn(key=key, name="main yarn" if is_main else f"contrast {key[2:]}".strip())
+    for match in _WEIGHED.finditer(text):
+        key = match.group("key") or match.group("behind")
+        name = "main yarn" if key == "MC" else f"contrast {key[2:]}".strip()
+        found.setdefault(key, FoundYarn(key=key, name=name))
     if not found and YARN_WORDS.search(text):
         found["MC"] = FoundYarn(key="MC", name="main yarn")
     grams, metres = _skein(text)

@@ -51,6 +51,10 @@ class NeedleBuilder(EdgeBuilder):
         name = next((str(child) for child in tree.children if type_of(child) == "FOR_NAME"), "")
         return SetApart(None, self._numbers(number), name_part(name), True, False, self._tree_place(tree))
 
+    def _do_hold_beyond(self, tree: Any) -> SetApart:
+        name = next((str(child) for child in tree.children if type_of(child) == "FOR_NAME"), "")
+        return SetApart(None, None, name_part(name), True, False, self._tree_place(tree))
+
     def _do_further(self, tree: Any) -> BeginFurther:
         return BeginFurther(self._numbers(tree.children[0]), self._tree_place(tree))
 

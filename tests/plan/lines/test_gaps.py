@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.plan.test_compile import faults, plan_of
-from tests.project.samples import project
+from tests.project.samples import HEAD, project
 
 NECK = "Cast on 40 sts.\nWork flat.\nKnit 2 rows.\n"
 
@@ -38,3 +38,51 @@ def test_a_hole_in_the_round_is_cast_on_again() -> None:
     thumb = "Cast on 40 sts.\nJoin in the round.\nKnit 2 rounds.\nK15, bind off 8 sts, k to end.\n"
     assert plan_of(project(f"{thumb}K15, cast on 8 sts, k to end.\nBind off.")).rounds
     assert faults(project(f"{thumb}Knit 1 round.\nBind off."))
+
+
+ROUND = "Cast on 40 sts.\nJoin in the round.\nKnit 2 rounds.\nBind off 4 sts, k 15, bind off 5 sts, k to end.\n"
+
+
+@pytest.mark.parametrize("held", ["Place front sts on hold.", "Slip the back sts onto a holder.", "Hold all sts for front."])
+def test_two_pieces_never_go_on_hold_for_one_of_them(held: str) -> None:
+    """Front and back both on the needle, "front sts on hold" means one of them, and the line does not say which."""
+    assert "stitches between two pieces" in faults(project(f"{ROUND}{held}\nCast on 10 sts.\nBind off."))
+    head = HEAD.replace("name: body", "name: divide for front and back")
+    both = project(f"{ROUND}{held}\nCast on 10 sts.\nBind off.", head=head)
+    assert "stitches between two pieces" in faults(both)
+
+
+def test_two_shoulders_may_lie_on_one_holder() -> None:
+    """The section's own stitches are parted by its neck."""
+    front = f"{NECK}K15, bind off 10 sts, k to end.\nPlace front sts on hold."
+    assert plan_of(project(front, head=HEAD.replace("name: body", "name: front"))).rounds[-1].after == 0
+
+
+@pytest.mark.parametrize(
+    ("work", "first", "held"),
+    [
+        (f"{ROUND}Place front sts on hold and continue on back sts only.\nPurl 1 row.", 16, 15),
+        (f"{ROUND}Slip front sts to a holder, then work back and forth over the rem sts.\nRow 1 (WS): Purl.", 16, 15),
+        (f"{NECK}K 12, bind off 10 sts, k to end.\nPlace left front sts on hold and continue on right front sts.\nP 1 row.", 18, 12),
+    ],
+)
+def test_the_piece_at_which_the_yarn_hangs_is_knitted_on(work: str, first: int, held: int) -> None:
+    """The yarn hangs where the last row ended: the other piece waits, and the next row is a wrong-side one. Source: common practice."""
+    plan = plan_of(project(f"{work}\nBind off."))
+    row = plan.rounds[-2]
+    assert (row.before, row.after, row.side, row.flat) == (first, first, "WS", True)
+    assert list(plan.rounds[-1].held.values()) == [held]
+
+
+@pytest.mark.parametrize(
+    ("rows", "told"),
+    [
+        ("Knit 1 round.", "no two pieces"),
+        ("K15, bind off 5 sts, k to end.", "no two pieces"),  # both ends of the round are one piece
+        ("Bind off 4 sts, k 6, bind off 5 sts, k 6, bind off 5 sts, k to end.", "3 pieces"),
+    ],
+)
+def test_which_piece_waits_is_not_guessed(rows: str, told: str) -> None:
+    """Where no gap parts the stitches in two, nothing says which are the front's."""
+    work = f"Cast on 40 sts.\nJoin in the round.\n{rows}\nPlace front sts on hold and continue on back sts only.\nBind off."
+    assert told in faults(project(work))

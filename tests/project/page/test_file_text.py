@@ -183,6 +183,23 @@ def test_the_smaller_needle_of_a_page_is_that_of_its_list() -> None:
     assert plan.rounds[-1].needle_mm == 4.0
 
 
+@pytest.mark.parametrize(
+    ("on", "row"),
+    [
+        ("on larger needles", "needle: 4 mm, stitches: 22, rounds: 30}\n"),
+        ("using the smaller circular needle", "needle: 3.5 mm, stitches: 22, rounds: 30}\n"),
+        ("in stockinette", "rounds: 30}  # LOOK: the text does not say on which of its needles\n"),
+    ],
+)
+def test_a_gauge_stands_on_the_needle_that_the_page_means(on: str, row: str) -> None:
+    """On the other of two needles every width and length would be wrong; which is meant is asked where it is not said."""
+    page = (
+        f"Sample cowl\nNeedles: 3.5 mm and 4 mm circular\nGauge: 22 sts and 30 rnds = 10 cm {on}\n\n"
+        "COWL\nCast on 96 sts. Join in the round.\nKnit 10 rounds.\nBind off.\n"
+    )
+    assert row in write_file(take_apart(page)).text
+
+
 TORN = """Fern cap
 
 Sizes: S (M)

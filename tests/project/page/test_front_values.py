@@ -95,6 +95,18 @@ def test_the_unit_is_that_of_the_gauge() -> None:
     assert in_inches('12" long')
 
 
+@pytest.mark.parametrize(
+    "row", ["Yarn: 400 m / 100 g; MC 50 g, CC1 20 g, CC2 15 g", "50 g MC, 20 g of CC1, 15 g of CC2", "MC: 50 g; CC1: 20 g; CC2 - 15 g"]
+)
+def test_yarns_of_a_list_of_amounts_are_all_found(row: str) -> None:
+    """Each letter with its grams is a yarn of its own."""
+    assert [(yarn.key, yarn.name) for yarn in find_yarns([row])] == [
+        ("MC", "main yarn"),
+        ("CC1", "contrast 1"),
+        ("CC2", "contrast 2"),
+    ]
+
+
 def test_the_first_needle_is_found() -> None:
     """US numbers are brought to millimetres by the needle table."""
     assert find_needle("a US 7 (4.5 mm) needle") == 4.5

@@ -106,8 +106,8 @@ LINES: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row(
-        "closing|hiding|knitting|lifting|picking|purling|slipping|working",
-        r",?\s*\b(?:knitting|purling|working|picking\s+up|lifting|hiding|closing|slipping)\s+"
+        "closing|hiding|knitting|lifting|picking|purling|resolving|slipping|working",
+        r",?\s*\b(?:knitting|purling|working|resolving|picking\s+up|lifting|hiding|closing|slipping)\s+"
         r"(?=[^.,;]*\b(?:wraps?|ds|double|markers?|legs?|gaps?|turns?)\b)[^.,;]*",
         KEPT,
         "K to end, picking up wraps as you come to them.",

@@ -166,7 +166,7 @@ PARAGRAPHS: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row("next", r"^(\s*)next\s+(rs|ws)\s+(row)\s*:", r"\1next \3 (\2):", "Next RS row: K1, k2tog, k to end."),
-    row("twisted", r"\btwisted\s+rib\s*\(\s*k\s?1\s+tbl\s*,\s*p\s?1\s*\)", "twisted rib", "Work in twisted rib (k1 tbl, p1) for 6 rnds."),
+    row("twisted", r"\btwisted\s+rib\s*\(\s*k\s?1\s*tbl\s*,\s*p\s?1\s*\)", "twisted rib", "Work in twisted rib (k1tbl, p1) for 6 rnds."),
     row(
         "bo|bind|cast",
         rf"^(\s*)((?:bo|{OFF})(?:\s+(?:all|rem(?:aining)?|loosely|in\s+(?:rib|patt(?:ern)?)|{STS}))*)\s+on\s+(?:the\s+)?(?:next\s+|foll(?:owing)?\s+)?(rs|ws|right\s+side|wrong\s+side)\s+row",
