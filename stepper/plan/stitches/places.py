@@ -58,7 +58,8 @@ class RoundProgress:
             goal = self._centre(element, short)
         else:
             goal = self.facing.end - (short if element.goal == "marker" else 0)
-        if element.goal == "behind" and goal > self.facing.end:
+        # Short rows in the round may go on past its beginning, but never over more stitches than there are.
+        if goal > (self.facing.end if element.goal == "behind" else self.facing.room):
             raise MisfitError(element.place, "that is past the end of the row.")
         if goal < self.used:
             raise MisfitError(

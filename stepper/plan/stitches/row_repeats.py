@@ -12,7 +12,7 @@ from stepper.plan.stitches.places import RoundProgress
 from stepper.plan.stitches.round_sources import RoundSources, TwoReadings
 from stepper.plan.stitches.row_elements import MisfitError, fixed_uses
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Element, Hold, Mark, Several, Until, Work
+from stepper.project.stitchwork import Element, Mark, Several, Until, Work
 
 
 @dataclass(slots=True, kw_only=True)
@@ -150,9 +150,7 @@ class RowRepeats(RoundProgress):
         """Work a group; equal rounds of it are kept as one group."""
         if times == 0:
             return
-        open_ended = any(not isinstance(inner, Work | Several) for inner in element.elements)
-        looks = any(isinstance(inner, Work) and inner.stitch == "pattern" for inner in element.elements)
-        if open_ended or looks or times == 1 or _holds(element):
+        if times == 1 or _varies(element):
             passes = [tuple(self.work(element.elements)) for _ in range(times)]
             if times > 1 and len(set(passes)) == 1:
                 items.append(Group(passes[0], times))
@@ -174,9 +172,15 @@ class RowRepeats(RoundProgress):
         items.append(Group(tuple(once), times))
 
 
-def _holds(element: Several) -> bool:
-    """Return whether a repeat puts stitches on hold, which has to be counted each time."""
-    return any(
-        isinstance(inner, Hold) or (isinstance(inner, Several) and _holds(inner))
-        for inner in element.elements
-    )
+def _varies(element: Several) -> bool:
+    """Return whether a repeat may come to something else each time, or has to be counted each time.
+
+    It does not where all of it is stitches by their number.
+    """
+    for inner in element.elements:
+        if isinstance(inner, Several):
+            if inner.times is None or _varies(inner):
+                return True
+        elif not isinstance(inner, Work) or inner.stitch == "pattern" or inner.fabric:
+            return True
+    return False

@@ -40,6 +40,11 @@ def test_a_place_is_where_it_says(head: str, line: str, runs: list[tuple[str, in
         (MARKED, "K to centre st, p to end.", "have no 1 in the middle"),
         (FLAT, "Ssk, k to centre st, p to end.", "changed before the middle"),
         (
+            "Cast on 20 sts. Work flat.\nK15, turn.\nP10, turn.\n",
+            "K to 6 sts past last turn, turn.",
+            "past the end",
+        ),
+        (
             "Cast on 40 sts. Work flat.\nK8, pm, k12, pm, k20.\n",
             "P to second marker, k to end.",
             "from which end",
@@ -70,7 +75,11 @@ def test_from_either_side_the_gusset_lies_where_it_was_shaped() -> None:
 def test_the_gusset_markers_are_those_between_which_the_last_shaping_fell() -> None:
     """A side marker stands before them; the gusset grew between its own two."""
     rounds = plan_of(project(f"{GUSSET}K to gusset m, sm, p to m, sm, k to end.\nBind off.")).rounds
-    assert [(run.stitch, run.times) for run in rounds[-2].runs if run.uses] == [("k", 24), ("p", 3), ("k", 15)]
+    assert [(run.stitch, run.times) for run in rounds[-2].runs if run.uses] == [
+        ("k", 24),
+        ("p", 3),
+        ("k", 15),
+    ]
 
 
 def test_after_shaping_elsewhere_nobody_can_tell_which_they_are() -> None:
@@ -79,7 +88,9 @@ def test_after_shaping_elsewhere_nobody_can_tell_which_they_are() -> None:
     assert "which is the gusset marker" in faults(project(work))
 
 
-@pytest.mark.parametrize(("name", "begins"), [("new bor", True), ("beg of rnd", True), ("raglan", False), ("beginning", True)])
+@pytest.mark.parametrize(
+    ("name", "begins"), [("new bor", True), ("beg of rnd", True), ("raglan", False), ("beginning", True)]
+)
 def test_a_marker_for_the_beginning_of_the_round_is_told_by_its_name(name: str, begins: bool) -> None:
     """The round begins there from then on."""
     assert begins_round(name) == begins

@@ -29,9 +29,21 @@ def test_a_repeat_that_does_not_come_out_is_refused() -> None:
     assert faults(project(f"{HEAD}*K5, p2; rep from * to end.\nBind off."))
 
 
+def test_a_repeat_within_a_repeat_goes_to_each_marker_where_that_hangs() -> None:
+    """The stitches up to the first marker were worked again for the others, in silence, wherever these hang.
+
+    By hand: markers behind 6, 10 and 18 of 23 stitches; each decrease takes the two before its marker.
+    """
+    line = "*(K to 2 sts before marker, k2tog, sm) once, k1; rep from * 2 times more, k to end."
+    rounds = plan_of(project(f"{HEAD}K6, pm, k4, pm, k8, pm, k5.\n{line}\nBind off.")).rounds
+    assert rounds[2].shaping == (4, 8, 16)
+
+
 def test_stitches_held_in_a_repeat_are_counted_each_time() -> None:
     """Half of the sleeves would else be gone when they come back."""
-    text = f"{HEAD}K3. \n*K4, hold 6, cast on 2; rep from * once more.\nBind off.".replace("Cast on 23", "Cast on 20").replace("K3. \n", "")
+    text = f"{HEAD}K3. \n*K4, hold 6, cast on 2; rep from * once more.\nBind off.".replace(
+        "Cast on 23", "Cast on 20"
+    ).replace("K3. \n", "")
     assert sum(plan_of(project(text)).rounds[1].held.values()) == 12
 
 
