@@ -143,7 +143,9 @@ def test_in_order_counts_from_the_first_suspect_on() -> None:
 @settings(deadline=None)
 @given(
     st.lists(
-        st.builds(CountedSection, stitches=st.integers(1, 60), odds=st.floats(0.05, 50)), min_size=2, max_size=24
+        st.builds(CountedSection, stitches=st.integers(1, 60), odds=st.floats(0.05, 50)),
+        min_size=2,
+        max_size=24,
     )
 )
 def test_counts_lie_between_the_bounds(row: list[CountedSection]) -> None:
@@ -193,7 +195,7 @@ def test_likely_sections_come_first() -> None:
 def test_shaping_raises_the_odds() -> None:
     """A section with three changes is likelier than a plain one of the same length: by eight stitches for each (an assumption
     of this project)."""
-    assert (plain_odds(20, 3), plain_odds(20, 0)) == (44, 20)
+    assert (plain_odds(20, 3), plain_odds(20, 0), plain_odds(1, 0)) == (44, 20, 1)
 
 
 def test_bad_arguments_are_refused() -> None:

@@ -96,7 +96,9 @@ def test_smaller_and_larger_name_needles_and_a_bare_number_does_not() -> None:
     assert not re.fullmatch(SIZE, "size 5", re.I)
 
 
-@pytest.mark.parametrize(("written", "millimetres"), [("UK 8", 4.0), ("old UK size 10", 3.25), ("4 mm", None)])
+@pytest.mark.parametrize(
+    ("written", "millimetres"), [("UK 8", 4.0), ("old UK size 10", 3.25), ("4 mm", None)]
+)
 def test_an_old_british_number_is_its_diameter(written: str, millimetres: float | None) -> None:
     """The higher the number the thinner the needle. Source: conversion tables, common practice, from memory."""
     assert needle_from_uk(written) == millimetres
@@ -107,6 +109,7 @@ def test_a_needle_printed_in_two_ways_is_one_needle() -> None:
     quarter of a millimetre away at least (Craft Yarn Council, needle sizes; from memory)."""
     assert is_same_needle(needle_from_us("3").mm, 3.25)
     assert is_same_needle(3.25, 3.2500001)
+    assert not is_same_needle(3.25, 3.262), "a gauge or a table says a hundredth of a millimetre at the most"
     assert not is_same_needle(3.25, 3.0)
     assert not is_same_needle(3.25, 3.5)
 

@@ -82,6 +82,22 @@ def test_a_break_lasts_as_long_as_was_more_than_her_own_pace() -> None:
         assert paces.of(KnittingKind.RIB).break_seconds == pytest.approx(540)
 
 
+def test_what_was_a_little_faster_or_slower_is_no_break() -> None:
+    """By hand, as above: 60 stitches at a second and a half were quick, not 30 s less of a break."""
+    steady = [TimedStretch(stitches=60, seconds=120)] * 10
+    quick, rung = TimedStretch(stitches=60, seconds=90), TimedStretch(stitches=30, seconds=600)
+    paces = measure_pace_by_kind({KnittingKind.RIB: [*steady, quick, rung]})
+    assert paces.of(KnittingKind.RIB).break_seconds == pytest.approx(540)
+
+
+def test_the_tempo_weighs_the_usual_pace_as_so_many_stitches() -> None:
+    """By hand: 300 stitches at 4 s and the usual 300 at 2 s are 1,800 s where 1,200 are usual."""
+    paces = measure_pace_by_kind(
+        {KnittingKind.PLAIN: [TimedStretch(stitches=LEANING, seconds=4.0 * LEANING)]}
+    )
+    assert paces.tempo == pytest.approx(1200 / 1800)
+
+
 def test_a_doorbell_in_the_first_step_does_not_move_a_garment() -> None:
     """Three stitches in 75 s are a break, not a pace: by hand, 25 s a stitch against 2 s, more than three times as
     slow. Nothing is known of her yet."""

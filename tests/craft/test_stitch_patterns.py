@@ -28,6 +28,7 @@ from stepper.craft.stitches import stitch
         ("two by two rib", ["k k p p"]),
         ("double rib", ["k k p p"]),
         ("k1 tbl, p1 rib", ["k tbl,p"]),
+        ("twisted rib", ["k tbl,p"]),
         ("k3, p1, k1, p1 rib", ["k k k p k p"]),
     ],
 )
@@ -101,8 +102,10 @@ def test_every_row_of_the_table_is_made_of_stitches_and_equally_long() -> None:
         ("k4, p2 rib", 6, 4),
     ],
 )
-def test_in_rows_a_pattern_is_a_multiple_and_the_stitches_that_balance_it(words: str, repeat: int, extra: int | None) -> None:
-    """"A multiple of 4, plus 2": rows that end as they began lie flat at both edges; a round takes the multiple alone."""
+def test_in_rows_a_pattern_is_a_multiple_and_the_stitches_that_balance_it(
+    words: str, repeat: int, extra: int | None
+) -> None:
+    """ "A multiple of 4, plus 2": rows that end as they began lie flat at both edges; a round takes the multiple alone."""
     found = find_pattern(words)
     assert found is not None
     for count in range(5 * repeat, 6 * repeat):

@@ -188,6 +188,7 @@ def test_whole_words_are_the_worked_stitches_with_every_form_of_them() -> None:
     words = whole_words()
     shaping = [entry for entry in STITCHES.values() if entry.kind in (Kind.INCREASE, Kind.DECREASE)]
     assert {form for entry in shaping for form in (entry.code, *entry.spellings)} <= set(words)
+    assert {"k1b", "mb"} <= set(words), "worked on their own, though they keep the count"
     assert not {"k", "p", "sl", "knit", "purl", "slip", "co", "bo", "pm", "hold", "turn"} & set(words)
     for place, word in enumerate(words):
         assert not any(later.startswith(word) for later in words[place + 1 :])

@@ -66,7 +66,7 @@ def _repeat(body: tuple[int, ...], times: int, change: str, depth: int) -> tuple
 def _alike(gaps: tuple[int, ...]) -> list[list[int]]:
     """Return, for each period and place, how many gaps from there on equal those one period later."""
     size = len(gaps)
-    table = [[0] * (size + 1) for _ in range(LONGEST_REPEAT + 1)]
+    table = [[0] * size for _ in range(LONGEST_REPEAT + 1)]
     for period in range(1, LONGEST_REPEAT + 1):
         row = table[period]
         for start in range(size - period - 1, -1, -1):

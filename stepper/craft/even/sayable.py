@@ -36,6 +36,7 @@ def shortest(ways: Sequence[tuple[Gaps, Window]], change: str) -> Phrase | None:
 
     Args:
         ways: Gaps with what stands around them, and how far the changes may stand from their even places.
+            Behind the last gap, the same place in every order, the work has to be within its window.
         change: Code of the change in the stitch table, for its words.
 
     Returns:

@@ -112,8 +112,6 @@ def increase_positions(stitches: int, increases: int, *, flat: bool) -> tuple[in
             f"{increases} increases do not fit into {where}: "
             f"one goes between two stitches, so at most {max(room, 0)}."
         )
-    if increases == 0:
-        return ()
     if flat:
         return _half_starts(stitches, increases, flat=True)
     # With less than half a stitch before it, the first increase would be at the join: take one stitch at

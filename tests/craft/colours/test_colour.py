@@ -132,7 +132,9 @@ def test_lightness_of_screen_colours(text: str, value: float) -> None:
 @given(colours)
 def test_lab_agrees_with_scikit_image(colour: Rgb) -> None:
     """L* within the 0.02 that matrix rounding makes, a* and b* within 0.05."""
-    outside = skimage.color.rgb2lab(np.array([[[colour.red, colour.green, colour.blue]]], dtype=np.uint8))[0, 0]
+    outside = skimage.color.rgb2lab(np.array([[[colour.red, colour.green, colour.blue]]], dtype=np.uint8))[
+        0, 0
+    ]
     ours = lab(colour)
     assert ours.lightness == pytest.approx(outside[0], abs=0.02)
     assert (ours.a, ours.b) == pytest.approx((outside[1], outside[2]), abs=0.05)
@@ -192,6 +194,19 @@ def test_the_way_back_agrees_with_scikit_image(lightness_: float, a: float, b: f
     if found is not None:
         expected = skimage.color.lab2rgb(np.array([[[lightness_, a, b]]], dtype=float))[0, 0] * 255
         assert np.allclose(expected, (found.red, found.green, found.blue), atol=2.5)
+
+
+def test_the_darkest_greys_agree_with_scikit_image() -> None:
+    """Where the curve of lightness is a straight line, and where it goes over into the cube root, both ways."""
+    for level in range(40):
+        expected = float(skimage.color.rgb2lab([[[level / 255] * 3]])[0, 0, 0])
+        assert lab(Rgb(level, level, level)).lightness == pytest.approx(expected, abs=1e-3), level
+    for step in range(300):
+        wanted = step / 20
+        found = rgb_of_lab(Lab(wanted, 0, 0))
+        assert found is not None
+        expected = float(skimage.color.lab2rgb(np.array([[[wanted, 0, 0]]]))[0, 0, 1]) * 255
+        assert abs(found.green - expected) < 0.51, wanted
 
 
 @given(colours, st.floats(0, 100))

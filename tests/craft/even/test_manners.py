@@ -37,7 +37,9 @@ def keeps_its_promises(stitches: int, changes: int, change: str, flat: bool, man
     assert row.count("x") == changes, told
     assert plain + uses * changes == stitches, told  # all stitches are used
     assert plain + leaves * changes == stitches + changes * (leaves - uses), told
-    places = tuple(row[:at].count("k") + row[:at].count("x") * uses for at in range(len(row)) if row[at] == "x")
+    places = tuple(
+        row[:at].count("k") + row[:at].count("x") * uses for at in range(len(row)) if row[at] == "x"
+    )
     assert round_.positions == places, told
     full = [len(gap) for gap in row.split("x")]
     if flat:
@@ -56,7 +58,12 @@ def keeps_its_promises(stitches: int, changes: int, change: str, flat: bool, man
     half = flat or manner is Manner.MIXED
     off = max(
         (
-            abs(place + uses - Fraction(stitches, changes) * (at + 1) + (Fraction(plain, changes) / 2 if half else 0))
+            abs(
+                place
+                + uses
+                - Fraction(stitches, changes) * (at + 1)
+                + (Fraction(plain, changes) / 2 if half else 0)
+            )
             for at, place in enumerate(places)
         ),
         default=Fraction(0),
@@ -78,6 +85,38 @@ def test_every_small_round_keeps_what_is_promised(flat: bool, manner: Manner) ->
             keeps_its_promises(stitches, changes, KNIT_TOGETHER, flat, manner)
         for changes in range(stitches // 3 + 1):
             keeps_its_promises(stitches, changes, "k3tog", flat, manner)
+
+
+@pytest.mark.parametrize("manner", Manner)
+@pytest.mark.parametrize("flat", [False, True])
+def test_the_smallest_rounds_are_knitted_as_they_are_told(flat: bool, manner: Manner) -> None:
+    """Cuffs, fingers and toes, where a gap is nought or one and the ends of a row leave no choice."""
+    for stitches in range(1, 14):
+        for change, most in (
+            (MAKE_ONE, stitches - flat),
+            (KNIT_TOGETHER, stitches // 2),
+            ("k3tog", stitches // 3),
+        ):
+            for changes in range(most + 1):
+                keeps_its_promises(stitches, changes, change, flat, manner)
+
+
+@pytest.mark.parametrize(("stitches", "changes", "flat"), [(435, 331, False), (580, 439, True)])
+def test_where_no_short_phrase_stays_near_the_most_even_order_is_said(
+    stitches: int, changes: int, flat: bool
+) -> None:
+    """Of rounds with more than three hundred increases a few have no phrase of up to four stretches within two gaps. Then
+    each change stands within a stitch of its even place, however long that is to hear."""
+    round_ = keeps_its_promises(stitches, changes, MAKE_ONE, flat, Manner.SAYABLE)
+    assert round_.off <= 1
+    assert _named(round_.phrase) > 4
+
+
+def _named(phrase: Phrase) -> int:
+    """Count the stretches that a phrase names."""
+    return sum(
+        _named(part.parts) if isinstance(part, Repeat) else isinstance(part, Stretch) for part in phrase
+    )
 
 
 @settings(max_examples=150, deadline=None)

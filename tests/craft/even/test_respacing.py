@@ -83,7 +83,7 @@ def test_respread_says_what_is_impossible() -> None:
     with pytest.raises(ValueError, match="room for 5"):
         respread(5, 6, worked_since=3)
     assert len(respread(7, 3, uses=2)) == 3
-    assert respread(7, 0) == ()
+    assert respread(7, 0) == respread(1, 0) == respread(0, 0) == respread(0, 0, uses=2) == ()
 
 
 def _difference(places: tuple[int, ...], stitches: int, flat: bool, uses: int) -> int:

@@ -2,15 +2,26 @@
 
 from __future__ import annotations
 
+import random
 from collections.abc import Iterator
 from fractions import Fraction
 from functools import cache
-from itertools import accumulate, combinations
+from itertools import accumulate, combinations, pairwise
 
 import pytest
 
 from stepper.craft.even.manners import space_changes
-from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Phrase, Plain, Repeat, Stretch, words_in
+from stepper.craft.even.phrases import (
+    KNIT_TOGETHER,
+    MAKE_ONE,
+    Part,
+    Phrase,
+    Plain,
+    Repeat,
+    Stretch,
+    unfold,
+    words_in,
+)
 from stepper.craft.even.sayable import shortest
 from stepper.craft.window import Gaps, Window
 
@@ -25,7 +36,9 @@ def every_phrase(gaps: tuple[int, ...]) -> tuple[Phrase, ...]:
         heads: list[Part] = [Stretch(gaps[0], cut)] if len(set(gaps[:cut])) == 1 else []
         for period in range(2, cut // 2 + 1):
             if cut % period == 0 and gaps[:period] * (cut // period) == gaps[:cut]:
-                heads += [Repeat(body, cut // period) for body in every_phrase(gaps[:period]) if len(body) > 1]
+                heads += [
+                    Repeat(body, cut // period) for body in every_phrase(gaps[:period]) if len(body) > 1
+                ]
         found += [(head, *rest) for head in heads for rest in every_phrase(gaps[cut:])]
     return tuple(found)
 
@@ -113,7 +126,7 @@ def test_in_a_narrow_window_no_phrase_of_any_order_is_shorter(changes: int, quar
 
 @pytest.mark.parametrize(("changes", "larger"), [(14, 3), (18, 4), (18, 14)])
 def test_between_the_ends_of_a_row_no_repeat_in_a_repeat_has_times_inside(changes: int, larger: int) -> None:
-    """"2 times: 2 times: k4, m1, 2 times, ..." cannot be followed by ear: with such phrases a window a half stitch wide would
+    """ "2 times: 2 times: k4, m1, 2 times, ..." cannot be followed by ear: with such phrases a window a half stitch wide would
     be kept, without them it is not, by every order of the gaps and every phrase of each."""
     lead, tail, even = (Stretch(2),), (Plain(2),), Fraction(4 * changes + larger, changes)
     near = [
@@ -122,9 +135,86 @@ def test_between_the_ends_of_a_row_no_repeat_in_a_repeat_has_times_inside(change
         if all(abs(sum(order[:end]) - even * end) <= Fraction(1, 2) for end in range(1, changes + 1))
     ]
     assert near
-    assert not [each for order in near for each in every_phrase(order) if named(each) <= 4 and can_be_said((*lead, *each, *tail))]
+    assert not [
+        each
+        for order in near
+        for each in every_phrase(order)
+        if named(each) <= 4 and can_be_said((*lead, *each, *tail))
+    ]
     window = Window(0, -4 * larger, 4 * (changes - larger), 2 * changes)
     assert shortest([(Gaps(4, changes - larger, larger, lead, tail), window)], MAKE_ONE) is None
+
+
+def says_one_twice(phrase: Phrase) -> bool:
+    """Return whether two stretches of the same gap follow each other, which are one stretch with its times."""
+    inside = any(says_one_twice(part.parts) for part in phrase if isinstance(part, Repeat))
+    pairs = pairwise(phrase)
+    return inside or any(
+        isinstance(a, Stretch) and isinstance(b, Stretch) and a.gap == b.gap for a, b in pairs
+    )
+
+
+def nearest_first(gaps: Gaps, window: Window) -> tuple[int, int, bool, int] | None:
+    """Return what the best phrase of all orders comes to: its words, its stretches, whether it begins with a smaller gap, and
+    how far from its even place a change stands; None if no order of the gaps stays in the window."""
+    found = []
+    for order in orders(gaps.size, gaps.smaller, gaps.larger):
+        if gaps.begins_larger not in (None, order[0] > gaps.size):
+            continue
+        at, far = window.start, abs(window.start)
+        for gap in order:
+            at += window.larger if gap > gaps.size else window.smaller
+            far = max(far, abs(at))
+        if far <= window.limit:
+            for each in every_phrase(order):
+                phrase = (*gaps.lead, *each, *gaps.tail)
+                if named(each) <= 4 and can_be_said(phrase) and not says_one_twice(each):
+                    found.append((words_in(phrase, MAKE_ONE), named(each), order[0] == gaps.size, far))
+    return min(found, default=None)
+
+
+@pytest.mark.parametrize("size", [0, 4, 20, 29])
+def test_of_all_phrases_in_any_window_the_best_is_said(size: int) -> None:
+    """Ends of a row, a beginning behind or ahead, gaps of one word beside gaps of two: first the words, then the stretches, the
+    larger gap in front and the nearest places, against every order of the gaps and every phrase of each."""
+    dice = random.Random(size)
+    held = 0
+    while held < 80:
+        smaller, larger = dice.randint(1, 5), dice.randint(1, 5)
+        ends = dice.random() < 0.4
+        gaps = Gaps(
+            size,
+            smaller,
+            larger,
+            (Stretch(2),) * ends,
+            (Plain(2),) * ends,
+            begins_larger=dice.choice((None, None, True, False)),
+        )
+        ahead, behind, start, limit = (
+            dice.randint(1, 9),
+            dice.randint(1, 9),
+            dice.randint(-6, 6),
+            dice.randint(6, 24),
+        )
+        if abs(start + larger * ahead - smaller * behind) > limit:
+            continue
+        window = Window(start, -behind, ahead, limit)
+        phrase, best = shortest([(gaps, window)], MAKE_ONE), nearest_first(gaps, window)
+        assert (phrase is None) == (best is None), (gaps, window)
+        if phrase is None:
+            continue
+        held += 1
+        inner = phrase[1:-1] if ends else phrase
+        order, _ = unfold(inner)
+        at, far = window.start, abs(window.start)
+        for gap in order:
+            at += ahead if gap > size else -behind
+            far = max(far, abs(at))
+        assert (words_in(phrase, MAKE_ONE), named(inner), order[0] == size, far) == best, (
+            gaps,
+            window,
+            phrase,
+        )
 
 
 def every_row(plain: int, changes: int, least: int) -> Iterator[tuple[int, tuple[int, ...], int]]:
