@@ -255,7 +255,11 @@ def test_a_stride_is_chosen_once_for_each_sort_of_round() -> None:
 
 def test_raglan_lace_colour_increase_and_plain_rounds_each_keep_a_choice_of_their_own() -> None:
     """From marker to marker in the raglan must not cut an increase round at its markers."""
-    rounds = {sort_of(each): each for name in ("cardigan", "switchback", "shawl") for each in plan_named(name).rounds}
+    rounds = {
+        sort_of(each): each
+        for name in ("cardigan", "switchback", "shawl")
+        for each in plan_named(name).rounds
+    }
     chosen = {
         RoundSort.RAGLAN: By.MARKER,
         RoundSort.EVEN: By.GAP,
@@ -332,7 +336,15 @@ def test_what_lies_ahead_is_called_by_its_name_before_what_is_done() -> None:
         for name in ("yoke", "FINAL  increase", "division", "split", "body", "ribbing", "rib", "attic", "")
         for here in (0, 3, 7, 8, 18, 20, 22)
     }
-    expected = {"yoke": 2, "FINAL  increase": 3, "division": 7, "split": 7, "body": 8, "ribbing": 18, "rib": 18}
+    expected = {
+        "yoke": 2,
+        "FINAL  increase": 3,
+        "division": 7,
+        "split": 7,
+        "body": 8,
+        "ribbing": 18,
+        "rib": 18,
+    }
     assert found == {(name, here): expected.get(name) for name, here in found}
 
 
@@ -411,7 +423,9 @@ def test_a_jump_is_off_the_path_where_no_good_count_vouches_for_the_way() -> Non
     knitting = Knitting(place=Position(index=4), verified=Verified(place=Position(index=3), stitches=225))
     jumps = {}
     for number in (1, 2, 3, 4):
-        event = _event(Session(final_increase(), State(seq=1, knitting=knitting)), GoTo(at=AT, round_number=number))
+        event = _event(
+            Session(final_increase(), State(seq=1, knitting=knitting)), GoTo(at=AT, round_number=number)
+        )
         assert isinstance(event, Jumped)
         jumps[event.place.index] = event.off_path
     assert jumps == {2: True, 3: False, 4: False, 5: True}
@@ -422,7 +436,9 @@ def test_a_jump_is_off_the_path_where_no_good_count_vouches_for_the_way() -> Non
 
 def test_a_place_in_the_round_is_one_of_its_stitches() -> None:
     """From none to all 246; what was worked on the way is counted, and less than none where she goes back."""
-    placed = {stitch: _moved(_at(3, 10), AtStitch(at=AT, stitch=stitch)) for stitch in (-1, 0, 1, 245, 246, 247)}
+    placed = {
+        stitch: _moved(_at(3, 10), AtStitch(at=AT, stitch=stitch)) for stitch in (-1, 0, 1, 245, 246, 247)
+    }
     assert placed == {-1: None, 0: (3, 0), 1: (3, 1), 245: (3, 245), 246: (4, 0), 247: None}
     for stitch, worked in ((0, -10), (1, -9), (245, 235), (246, 236)):
         event = _event(_at(3, 10), AtStitch(at=AT, stitch=stitch))
@@ -434,7 +450,10 @@ def test_the_next_marker_is_one_that_lies_ahead() -> None:
     """At a marker the one after it is meant. By hand: markers after 5 and 15 of 20."""
     marked = plan(("body", ["co20", "k5 pm k10 pm k5"]))
     found = [
-        _moved(Session(marked, State(seq=1, knitting=Knitting(place=Position(index=1, stitch=at)))), AtMarker(at=AT))
+        _moved(
+            Session(marked, State(seq=1, knitting=Knitting(place=Position(index=1, stitch=at)))),
+            AtMarker(at=AT),
+        )
         for at in (0, 4, 5, 14, 15, 19)
     ]
     assert found == [(1, 5), (1, 5), (1, 15), (1, 15), None, None]
@@ -455,19 +474,32 @@ def test_a_step_forth_and_back_tells_the_stitches_worked() -> None:
     increase is from stitch 102 to 149."""
     forth, back = _event(_at(3, 120), Next(at=AT)), _event(_at(3, 120), Back(at=AT))
     assert isinstance(forth, Advanced)
-    assert (forth.origin, forth.place, forth.stitches) == (Position(index=3, stitch=120), Position(index=3, stitch=149), 29)
+    assert (forth.origin, forth.place, forth.stitches) == (
+        Position(index=3, stitch=120),
+        Position(index=3, stitch=149),
+        29,
+    )
     assert isinstance(back, Returned)
-    assert (back.origin, back.place, back.stitches) == (Position(index=3, stitch=120), Position(index=3, stitch=102), 18)
+    assert (back.origin, back.place, back.stitches) == (
+        Position(index=3, stitch=120),
+        Position(index=3, stitch=102),
+        18,
+    )
     assert _moved(_at(1), Back(at=AT)) == (0, 0)
     assert _moved(_at(0, 1), Back(at=AT)) == (0, 0)
 
 
 def test_what_is_called_nothing_is_refused_and_the_division_is_found_without_a_label() -> None:
     """She says what she calls it; the label of a nearer round comes first."""
-    divided = plan(("yoke", ["co40", "k40", "k30 hold10:strap", "k30"]), ("body", ["k30", "k20 hold10:pocket", "k20"]))
+    divided = plan(
+        ("yoke", ["co40", "k40", "k30 hold10:strap", "k30"]), ("body", ["k30", "k20 hold10:pocket", "k20"])
+    )
 
     def gone(index: int, place: str) -> tuple[int, int] | None:
-        return _moved(Session(divided, State(seq=1, knitting=Knitting(place=Position(index=index)))), GoTo(at=AT, place=place))
+        return _moved(
+            Session(divided, State(seq=1, knitting=Knitting(place=Position(index=index)))),
+            GoTo(at=AT, place=place),
+        )
 
     assert gone(0, "the attic") is None
     assert gone(0, "division") == (2, 0)
@@ -493,3 +525,14 @@ def test_a_section_is_meant_by_its_words_in_any_order_and_a_rib_by_name_before_o
     assert round_called(garment, "sleeve", 0) == 3
     assert round_called(garment, "rib", 0) == 5
     assert round_called(garment, "ribbing", 0) == 1
+
+
+def test_from_the_beginning_of_a_round_it_goes_back_to_the_last_step_of_the_one_before() -> None:
+    """Not to its first: her needles are at its end. By hand, of a round in three steps by the repeat."""
+    garment = plan(("body", ["co12", "(k2 p2)x3", "k12"]))
+    session = Session(garment, State(seq=1, knitting=Knitting(place=Position(index=2), by=By.REPEAT)))
+    places = []
+    for _ in range(3):
+        session.adopt(session.consider(Back(at=AT)))
+        places.append(session.state.place)
+    assert places == [Position(index=1, stitch=8), Position(index=1, stitch=4), Position(index=1)]

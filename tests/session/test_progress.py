@@ -55,3 +55,9 @@ def test_done_and_left_are_the_whole(index: int, stitch: int) -> None:
 
     assert standing.rounds_done + standing.rounds_left == 23
     assert standing.stitches_done + standing.stitches_left == sum(r.progress for r in GARMENT.rounds)
+
+
+def test_a_plan_without_rounds_has_none_of_none() -> None:
+    """ "Round 0 of 1" would be a round that is nowhere."""
+    empty = measure_progress(replace(GARMENT, rounds=(), stretches=()), State())
+    assert (empty.round, empty.of, empty.stitches, empty.rounds_left) == (0, 0, 0, 0)

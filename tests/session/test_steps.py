@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+import random
 from dataclasses import replace
 from pathlib import Path
 
@@ -88,6 +89,33 @@ def test_by_repeat_every_repetition_is_a_step() -> None:
     ]
 
 
+def test_a_repeat_worked_once_leaves_none_to_be_worked_again() -> None:
+    """ "The same no times" is nothing to be said behind a long bracket that is worked only once. By hand."""
+    assert _shown("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x1", By.ROUND) == [
+        (0, 7, phrase("k1 p2 k2 p2")),
+        (7, 15, phrase("k1 p2 k2 p2 k1")),
+    ]
+
+
+@pytest.mark.parametrize("by", [By.REPEAT, By.COLOUR])
+def test_a_long_name_of_the_place_shortens_no_step_but_the_first(by: By) -> None:
+    """The section's name is said in front of the first step alone: wherever that is cut alike, so is the rest."""
+    dice, alike = random.Random(7), 0
+    tokens = ("k3", "k21:A", "p2:A", "m1", "k2tog", "p1", "k14", "k1:A", "p22")
+    for _ in range(80):
+        row = " ".join(dice.choice(tokens) for _ in range(dice.randint(2, 7)))
+        text = f"k3 (k9:A {row})x{dice.randint(1, 3)} {dice.choice(tokens)}"
+        before = ("before", [f"co{sum(item.uses for item in phrase(text))}"])
+        short, long = (
+            cut_into_steps(plan(before, (section, [text])).rounds[1], by)
+            for section in ("cuff", "the left half of the back of the yoke")
+        )
+        if short[0] == long[0]:
+            alike += 1
+            assert short == long, text
+    assert alike > 40
+
+
 def test_by_colour_a_step_ends_where_the_yarn_changes() -> None:
     """Stitches in one yarn are one step, also across the end of a repeat."""
     assert _shown("(k2 k2:A k2)x2", By.COLOUR) == [
@@ -156,7 +184,9 @@ def test_markers_and_turns_go_with_the_step_in_front() -> None:
 
 def test_a_round_without_stitches_is_one_step() -> None:
     """A round of nothing but a turn still takes one cue to get past."""
-    assert [(p.start, p.end) for p in cut_into_steps(plan(("body", ["turn"])).rounds[0], By.ROUND)] == [(0, 0)]
+    assert [(p.start, p.end) for p in cut_into_steps(plan(("body", ["turn"])).rounds[0], By.ROUND)] == [
+        (0, 0)
+    ]
 
 
 _TOKENS = st.sampled_from(
@@ -261,7 +291,10 @@ def test_a_bead_behind_a_marker_belongs_to_the_stitch_behind_it() -> None:
     """It is no stitch and ends no section; a step of a bead alone would have nothing to knit."""
     beaded = plan(("body", ["co8", ("k4 bead p4", {"markers": (4,)})]))
     parts = cut_into_steps(beaded.rounds[1], By.MARKER)
-    assert [(part.start, part.end, part.items) for part in parts] == [(0, 4, phrase("k4")), (4, 8, phrase("bead p4"))]
+    assert [(part.start, part.end, part.items) for part in parts] == [
+        (0, 4, phrase("k4")),
+        (4, 8, phrase("bead p4")),
+    ]
 
 
 @pytest.mark.parametrize("by", list(By))

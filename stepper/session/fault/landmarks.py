@@ -163,7 +163,7 @@ def _markers_at(plan: Plan, place: Position) -> tuple[int, tuple[int, ...]]:
     now = tally_stitches(round_, place.stitch)
     right = now.count - (round_.before - now.used)
     worked = [each for each in markers_in(round_) if each <= place.stitch]
-    still = [each - now.used + right for each in before if each > now.used or not place.stitch]
+    still = [each - now.used + right for each in before if each > now.used]
     return now.count, tuple(sorted({each for each in (*worked, *still) if 0 < each < now.count}))
 
 

@@ -213,7 +213,8 @@ def fault_in(plan: Plan, state: State, cue: FaultIn) -> Decision:
     here = plan.rounds[min(state.place.index, len(plan.rounds) - 1)]
     inside = [round_ for round_ in plan.rounds if round_.section == here.section]
     if not 1 <= cue.round_number <= len(inside):
-        return Refusal(sentence=f"This section has {len(inside)} rounds.")
+        many = f"{len(inside)} rounds" if len(inside) > 1 else "1 round"
+        return Refusal(sentence=f"This section has {many}.")
     index = inside[cue.round_number - 1].index
     if Position(index=index) >= state.place:
         return Refusal(sentence=f"Round {cue.round_number} is not knitted yet.")

@@ -38,7 +38,9 @@ def test_the_interval_costs_least(stitches: int) -> None:
     """Against a numeric optimum by scipy: counting there costs no more than half a percent above the
     least."""
     hers = price_counting()
-    best = scipy.optimize.minimize_scalar(lambda work: overhead(work, stitches, hers), bounds=(1, 60000), method="bounded")
+    best = scipy.optimize.minimize_scalar(
+        lambda work: overhead(work, stitches, hers), bounds=(1, 60000), method="bounded"
+    )
     assert overhead(count_interval(stitches, hers), stitches, hers) <= 1.005 * best.fun
 
 
@@ -95,7 +97,9 @@ def test_as_the_pattern_does_asks_at_its_checkpoints_and_nowhere_else() -> None:
 def test_never_is_never() -> None:
     """Whoever does not want to be asked is not."""
     garment = final_increase()
-    assert not any(why_count(garment, _state(Asking.NEVER, done), done) for done in range(len(garment.rounds)))
+    assert not any(
+        why_count(garment, _state(Asking.NEVER, done), done) for done in range(len(garment.rounds))
+    )
 
 
 def test_what_locks_a_fault_in_is_always_asked_for() -> None:
@@ -155,7 +159,9 @@ def test_what_locks_a_fault_in_is_named() -> None:
     assert find_lock(garment[6], garment[7]) == "before the division"
     assert find_lock(garment[-2], garment[-1]) == "before a bind-off"
     assert find_lock(garment[8], garment[9]) is None
-    assert find_lock(garment[4], replace(garment[5], chart=None)) is None, "the end of a chart locks nothing in"
+    assert find_lock(garment[4], replace(garment[5], chart=None)) is None, (
+        "the end of a chart locks nothing in"
+    )
 
 
 def test_a_lifeline_is_suggested_before_lace_once() -> None:
@@ -259,7 +265,10 @@ def test_nothing_is_asked_for_inside_short_rows() -> None:
     """A heel of short rows: its stitches wait on either side, and counting them in the middle tells nothing. The row
     that takes all of them in again is counted as any other."""
     heel = plan(
-        ("heel", ["co40", "k40", "k36 turn rest4", "rest4 p32 turn rest4", "rest4 k28 turn rest8", "k40", "k40"]),
+        (
+            "heel",
+            ["co40", "k40", "k36 turn rest4", "rest4 p32 turn rest4", "rest4 k28 turn rest8", "k40", "k40"],
+        ),
     )
     for asking in (Asking.COST, Asking.MORE, Asking.LESS):
         assert [why_count(heel, _state(asking, done), done) for done in (2, 3)] == [None, None]
@@ -318,3 +327,11 @@ def test_who_asks_for_less_lays_a_lifeline_before_a_chart_only_if_it_unravels() 
         piece = plan(("cowl", ["co20", "(k1 p1)x10", (chart, {"chart": ("A", 1)}), "k20"]))
         for asking, laid in ((Asking.COST, True), (Asking.LESS, runs), (Asking.NEVER, False)):
             assert lifeline_before(piece, _state(asking, 1), 1) is laid, (chart, asking)
+
+
+def test_the_next_lifeline_is_suggested_a_dozen_rounds_above_the_last() -> None:
+    """By hand: in lace of one chart round the last lies before the round of index 2, so that it pays again from the beginning of
+    that of index 14 on, when the one of index 13 is done."""
+    lace = plan(("shawl", ["co40", "k40", *[("(k2 yo k2tog)x10", {"chart": ("fern", 1)})] * 16]))
+    begun = State(knitting=Knitting(place=Position(index=2), lifelines=(Position(index=2),)))
+    assert [done for done in range(2, 17) if lifeline_before(lace, begun, done)] == [13, 14, 15, 16]

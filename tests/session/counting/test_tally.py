@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -167,7 +169,10 @@ def test_a_tally_is_what_is_counted_stitch_by_stitch(garment: Plan) -> None:
     for round_ in garment.rounds:
         for worked in range(round_.progress + 1):
             tally = tally_stitches(round_, worked)
-            assert (tally.count, tally.used, tally.shaped) == _one_by_one(round_, worked), (round_.instruction, worked)
+            assert (tally.count, tally.used, tally.shaped) == _one_by_one(round_, worked), (
+                round_.instruction,
+                worked,
+            )
 
 
 def test_the_way_between_two_places_is_counted_forth_and_back() -> None:
@@ -217,3 +222,11 @@ def test_a_piece_begins_where_nothing_hangs_on_the_needles() -> None:
     """Of two socks the second begins with its own cast-on, and stitches bound off at its edge begin none."""
     pair = plan(("first", ["co20", "k20", "bo20"]), ("second", ["co20", "bo5 k15", "k15"]))
     assert [piece_begun(pair, index) for index in range(-1, 6)] == [0, 0, 0, 0, 3, 3, 3]
+
+
+def test_changes_whose_stitches_are_not_known_are_measured_from_place_to_place() -> None:
+    """A round that says where its changes are, but not by which stitches: by hand, from 5 to 12 are seven, and from 12 across
+    the join of twenty to 5 thirteen."""
+    told = shaping_at(replace(plan(("body", ["co20", "k20"])).rounds[1], shaping=(5, 12)), 0)
+    assert told is not None
+    assert told.gaps == ((13, 1), (7, 1))

@@ -17,7 +17,12 @@ NO_LOOP = Sight(seen=Seen.LOOP, number=0)
 GUSSET = plan(
     (
         "hand",
-        [("co40", {"markers": (10, 13)}), ("k10 m1 k3 m1 k27", {"markers": (10, 15)}), ("k42", {"markers": (10, 15)}), "k42"],
+        [
+            ("co40", {"markers": (10, 13)}),
+            ("k10 m1 k3 m1 k27", {"markers": (10, 15)}),
+            ("k42", {"markers": (10, 15)}),
+            "k42",
+        ],
     )
 )
 YOKE = plan(("yoke", ["co80", "(k8 m1)x10", "k90", "k90"]))
@@ -105,7 +110,15 @@ def test_in_the_middle_of_an_increase_round_the_rest_is_spaced_anew(count: int, 
 def test_only_evenly_spread_changes_may_be_moved() -> None:
     """A decrease at the edge has its place."""
     edge = plan(("front", ["co40", "k36 k2tog k2"]))
-    assert spread_left(edge, Knitting(place=Position(index=1, stitch=20)), Fault(place=Position(index=1, stitch=20), difference=1), ()) == []
+    assert (
+        spread_left(
+            edge,
+            Knitting(place=Position(index=1, stitch=20)),
+            Fault(place=Position(index=1, stitch=20), difference=1),
+            (),
+        )
+        == []
+    )
 
 
 @pytest.mark.parametrize(
@@ -153,6 +166,19 @@ def test_where_the_piece_is_divided_or_bound_off_no_stitch_is_made(last: str) ->
     half = {"markers": (20,)}
     piece = plan(("yoke", [("co40", half), ("(k2 p2)x10", half), last]))
     fault = Fault(
-        place=Position(index=2), difference=-1, answers=(Answer(first=0, end=1, stitches=19),), sights=(NO_LOOP,)
+        place=Position(index=2),
+        difference=-1,
+        answers=(Answer(first=0, end=1, stitches=19),),
+        sights=(NO_LOOP,),
     )
     assert _ways(piece, _state(2), fault) == []
+
+
+def test_an_even_round_with_too_few_changes_does_not_take_up_the_difference() -> None:
+    """By hand: four increases cannot make six fewer; three too many they can take up, and one is left."""
+    garment = plan(("yoke", ["co80", "k80", "(k20 m1)x4", "k84"]))
+    state = _state(2)
+    for off, taken_up in ((6, False), (3, True)):
+        fault = Fault(place=Position(index=2), difference=off, confirmed=True, sights=(NO_LOOP,))
+        ways = [way for way in _ways(garment, state, fault) if way.kind is RemedyKind.ACCEPT]
+        assert bool(ways) is taken_up

@@ -26,6 +26,7 @@ from stepper.session.evolve import SILENCE_S, is_long_silence
 from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.respond import (
     AskAgain,
+    TellLadder,
     TellOtherWays,
     ask_again,
     ask_checks,
@@ -126,7 +127,8 @@ def _knitting(index: int, stitch: int = 0, **fields: object) -> State:
 
 
 @pytest.mark.parametrize(
-    ("stitch", "past", "marker"), [(1, 1, 0), (9, 9, 0), (10, 0, 1), (11, 1, 1), (29, 19, 1), (30, 0, 2), (39, 9, 2)]
+    ("stitch", "past", "marker"),
+    [(1, 1, 0), (9, 9, 0), (10, 0, 1), (11, 1, 1), (29, 19, 1), (30, 0, 2), (39, 9, 2)],
 )
 def test_from_every_stitch_the_marker_behind_it_is_named(stitch: int, past: int, marker: int) -> None:
     """At a marker she is past none. By hand, with markers after ten and thirty of forty; where another line says the stitch,
@@ -141,7 +143,8 @@ def test_when_all_is_knitted_there_is_no_place_to_say() -> None:
 
 
 @pytest.mark.parametrize(
-    ("place", "told"), [((1, 39), False), ((2, 0), True), ((2, 19), True), ((2, 20), True), ((2, 21), False), ((3, 0), False)]
+    ("place", "told"),
+    [((1, 39), False), ((2, 0), True), ((2, 19), True), ((2, 20), True), ((2, 21), False), ((3, 0), False)],
 )
 def test_a_mend_is_told_until_the_stitch_it_is_made_at(place: tuple[int, int], *, told: bool) -> None:
     """Behind it, it is made, or too late."""
@@ -200,7 +203,15 @@ def test_what_comes_off_is_named_where_it_is_unknit_and_a_count_where_a_loop_is_
     """Ripped stitches are not looked at one by one, and only a caught loop is counted at once. By hand."""
     origin, place = Position(index=1, stitch=8), Position(index=1, stitch=8 - undone)
     event = Remedied(
-        at="", origin=origin, place=place, remedy=remedy, difference=-1, stitches=9, minutes=1.0, mend=None, undone=undone
+        at="",
+        origin=origin,
+        place=place,
+        remedy=remedy,
+        difference=-1,
+        stitches=9,
+        minutes=1.0,
+        mend=None,
+        undone=undone,
     )
     (told,) = tell_remedied(LACE, _knitting(1, 8), event, _knitting(1, 8 - undone))
     assert [(run.stitch, run.times) for run in told.undone] == runs  # type: ignore[attr-defined] # a TellRemedied
@@ -208,7 +219,10 @@ def test_what_comes_off_is_named_where_it_is_unknit_and_a_count_where_a_loop_is_
 
 
 YOKE = plan(
-    ("yoke", [("co80", {"markers": (20, 40, 60)}), ("k80", {"markers": (20, 40, 60)}), "k80", "(k8 m1)x10", "k90"])
+    (
+        "yoke",
+        [("co80", {"markers": (20, 40, 60)}), ("k80", {"markers": (20, 40, 60)}), "k80", "(k8 m1)x10", "k90"],
+    )
 )
 OFF = Fault(place=Position(index=2), difference=-1, sights=(Sight(seen=Seen.LOOP, number=0),))
 
@@ -227,7 +241,9 @@ def test_what_happened_and_what_can_be_done_is_told_while_a_fault_is_looked_for(
     cue = WhatElse()
     assert list(tell_causes(YOKE, _looking(), cue)) == [TellCauses(causes=inquiry.causes, difference=-1)]
     assert list(tell_remedies(YOKE, _looking(), cue)) == [TellRemedies(remedies=inquiry.remedies)]
-    assert list(tell_other_ways(YOKE, _looking(), cue)) == [TellOtherWays(remedies=inquiry.remedies, exact_at=3)]
+    assert list(tell_other_ways(YOKE, _looking(), cue)) == [
+        TellOtherWays(remedies=inquiry.remedies, exact_at=3)
+    ]
     for tell in (tell_causes, tell_remedies, tell_other_ways):
         assert list(tell(YOKE, _looking(None), cue)) == []
     unknown = replace(OFF, difference=0, index=1)
@@ -261,7 +277,9 @@ def test_a_remedy_that_only_looks_closer_asks_for_what_it_needs(remedy: RemedyKi
 def test_asked_for_a_count_once_more_she_is_told_how_many_and_how_to_find_them() -> None:
     """Markers help where nothing else tells one stitch from another. By hand."""
     assert list(ask_again(YOKE, _looking(), WhatElse())) == [AskAgain(expect=80, plain=False)]
-    assert list(ask_again(YOKE, _looking(index=2, stitch=3), WhatElse())) == [AskAgain(expect=80, plain=False)]
+    assert list(ask_again(YOKE, _looking(index=2, stitch=3), WhatElse())) == [
+        AskAgain(expect=80, plain=False)
+    ]
     bare = plan(("body", ["co40", "k40", "k40"]))
     assert list(ask_again(bare, _knitting(2), WhatElse())) == [AskAgain(expect=40, plain=True)]
 
@@ -271,6 +289,30 @@ def test_a_fault_she_has_seen_herself_is_not_counted_once_more() -> None:
     plain = plan(("body", ["co40", "k40", "k40", "k40"]))
     none_hangs = Sight(seen=Seen.LOOP, number=0)
     fault = Fault(place=Position(index=3), difference=-1, sights=(none_hangs,))
-    for looked, asked in ((fault, True), (replace(fault, index=1), False), (replace(fault, confirmed=True), False)):
+    for looked, asked in (
+        (fault, True),
+        (replace(fault, index=1), False),
+        (replace(fault, confirmed=True), False),
+    ):
         state = State(seq=1, knitting=Knitting(place=Position(index=3), fault=looked))
         assert (AskAgain in [type(each) for each in ask_next(plain, state)]) is asked
+
+
+@pytest.mark.parametrize("flat", [False, True])
+def test_a_loop_below_the_last_round_is_still_caught(flat: bool) -> None:
+    """Seen when all is worked but nothing is sewn up: in rows its bars are seen from either side."""
+    notes: dict[str, object] = {"flat": flat}
+    piece = plan(("body", [("co20", notes), ("k20", notes), ("k20", notes)]))
+    hanging = Fault(place=Position(index=3), difference=0, sights=(Sight(seen=Seen.LOOP, number=1),))
+    state = State(seq=3, knitting=Knitting(place=Position(index=3), fault=hanging))
+    (effect,) = ask_next(piece, state)
+    assert isinstance(effect, TellLadder)
+    assert effect.flat is flat
+
+
+def test_where_no_count_is_off_none_is_asked_for_once_more() -> None:
+    """She looked for a loop and there is none; nothing else says that her count is wrong."""
+    piece = plan(("body", ["co20", "k20", "k20"]))
+    looked = Fault(place=Position(index=2), difference=0, sights=(Sight(seen=Seen.LOOP, number=0),))
+    state = State(seq=3, knitting=Knitting(place=Position(index=2), fault=looked))
+    assert not any(isinstance(each, AskAgain) for each in ask_next(piece, state))

@@ -516,3 +516,12 @@ def test_once_she_has_knitted_on_all_is_counted_anew_and_no_part_of_what_was_bel
         assert said == ["You have knitted on since that count: count all the stitches first."]
     (asked,) = tell(session, session.consider(Saw(at=AT, seen=Seen.CHANGES, number=0)))
     assert asked.startswith("Count once more: a marker after 40")
+
+
+def test_in_the_last_round_a_fault_is_named_by_the_rounds_of_its_own_section() -> None:
+    """A border of one round has no round below it in itself; what she names is not looked up in the body."""
+    garment = plan(("body", ["co20", "k20"]), ("border", ["k20"]))
+    session = Session(garment, State(seq=1, knitting=Knitting(place=Position(index=2))))
+    assert transcript(session, "> mistake in round 2") == "> mistake in round 2\nThis section has 1 round."
+    (effect,) = session.consider(FaultIn(at=AT, round_number=1)).effects
+    assert "not knitted yet" in str(effect)

@@ -13,7 +13,9 @@ NO_LOOP = Sight(seen=Seen.LOOP, number=0)
 def _spot_in(rounds: list[object], answer: Answer, off: int) -> int | None:
     """Find where a fault in one stretch, counted after the second round, is made good in the third."""
     garment = plan(("body", rounds))  # type: ignore[list-item] # strings, and pairs with markers
-    state = State(knitting=Knitting(place=Position(index=2), verified=Verified(place=Position(index=1), stitches=40)))
+    state = State(
+        knitting=Knitting(place=Position(index=2), verified=Verified(place=Position(index=1), stitches=40))
+    )
     fault = Fault(place=Position(index=2), difference=off, answers=(answer,), sights=(NO_LOOP,))
     return find_spot(garment, fault, search(garment, state, fault), (), garment.rounds[2])
 
@@ -83,3 +85,11 @@ def test_found_in_the_middle_of_a_round_it_is_made_good_where_its_stretch_lies_o
     answer = Answer(first=2, end=3, stitches=25)
     fault = Fault(place=place, difference=-1, answers=(answer,), sights=(NO_LOOP,))
     assert find_spot(garment, fault, search(garment, state, fault), (), garment.rounds[3]) == spot
+
+
+def test_beside_the_join_two_stitches_are_not_made_where_there_is_room_for_one() -> None:
+    """Three stitches from the beginning of the round to the first increase, and two of them missing: at the join itself they may
+    come to lie on its wrong side, and beside it a stitch has to stand between them."""
+    rows = ["co39", "k2 m1 k20 m1 k17", "k41"]
+    assert _spot_in([*rows], Answer(first=0, end=1, stitches=1), -2) is None
+    assert _spot_in([*rows], Answer(first=0, end=1, stitches=2), -1) in (1, 2)

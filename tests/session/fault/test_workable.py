@@ -31,7 +31,11 @@ def test_a_rib_is_not_mended_out_of_step() -> None:
 
 def test_markers_on_the_way_do_not_make_a_plain_round_intolerant() -> None:
     """They are slipped, and any count goes between them; a change of yarn or of stitch does not."""
-    for words, tolerant in (("k10 sm k20 sm k10", True), ("k10 sm p20 sm k10", False), ("k10 sm yo k2tog k28", False)):
+    for words, tolerant in (
+        ("k10 sm k20 sm k10", True),
+        ("k10 sm p20 sm k10", False),
+        ("k10 sm yo k2tog k28", False),
+    ):
         garment = plan(("body", [("co40", {"markers": (10, 30)}), (words, {"markers": (10, 30)})]))
         assert is_tolerant(garment.rounds[1]) is tolerant, words
 
@@ -52,8 +56,12 @@ def test_a_round_half_worked_goes_on_only_where_what_is_left_takes_the_count() -
     assert start_of_work(Position(index=rib.index, stitch=20)) == rib.index + 1
 
 
-@pytest.mark.parametrize(("found", "right"), [((0, 8), True), ((12, 20), True), ((16, 24), False), ((24, 32), False)])
-def test_a_fault_found_in_what_is_worked_already_lets_the_rest_come_out(found: tuple[int, int], right: bool) -> None:
+@pytest.mark.parametrize(
+    ("found", "right"), [((0, 8), True), ((12, 20), True), ((16, 24), False), ((24, 32), False)]
+)
+def test_a_fault_found_in_what_is_worked_already_lets_the_rest_come_out(
+    found: tuple[int, int], right: bool
+) -> None:
     """Twenty stitches of a rib are worked. A stitch too few among those is behind her; one among the next would meet the rib."""
     garment = plan(("body", ["co40", "k40", "(k2 p2)x10"]))
     sections = Sections(kind=Landmark.MARKER, edges=(0, *found, 40) if found[0] else (*found, 40))
@@ -86,7 +94,12 @@ def test_in_lace_a_marker_section_is_not_yet_the_place() -> None:
     though each section counts right. Where the lace is done, nothing shows."""
     lace = ("k4 pm (yo k2tog k2)x8 pm k4", {"markers": (4, 36)})
     plain = ("k40", {"markers": (4, 36)})
-    looking = replace(Search(sections=None, difference=-1), sections=Sections(kind=Landmark.MARKER, edges=(0, 4, 36, 40)), suspects=(1,), counted=(1,))
+    looking = replace(
+        Search(sections=None, difference=-1),
+        sections=Sections(kind=Landmark.MARKER, edges=(0, 4, 36, 40)),
+        suspects=(1,),
+        counted=(1,),
+    )
     now = Position(index=2)
     assert needs_its_repeat(plan(("shawl", ["co40", lace, plain, lace])), now, looking)
     assert not needs_its_repeat(plan(("shawl", ["co40", lace, plain, plain])), now, looking)
@@ -105,7 +118,12 @@ def test_lace_that_lies_far_below_is_not_gone_on_with() -> None:
         counted=(1,),
     )
     plain = ("k40", {"markers": (4, 36)})
-    for between, needed in ((0, True), (SEEN_PAST_EDGES - 1, True), (SEEN_PAST_EDGES, False), (SEEN_PAST_EDGES + 3, False)):
+    for between, needed in (
+        (0, True),
+        (SEEN_PAST_EDGES - 1, True),
+        (SEEN_PAST_EDGES, False),
+        (SEEN_PAST_EDGES + 3, False),
+    ):
         shawl = plan(("shawl", ["co40", lace, *[plain] * between, lace]))
         assert needs_its_repeat(shawl, Position(index=2 + between), looking) is needed, between
         above = plan(("shawl", ["co40", lace, *[plain] * between, lace]))
@@ -139,7 +157,9 @@ def test_three_changes_in_gaps_that_differ_by_one_are_spread_evenly(line: str, *
         ("k4 pm k2 m1 k2 pm k4", False),  # no plain run to take it up
     ],
 )
-def test_work_by_sight_needs_plain_stretches_of_one_yarn_and_little_beside_them(rest: str, *, by_sight: bool) -> None:
+def test_work_by_sight_needs_plain_stretches_of_one_yarn_and_little_beside_them(
+    rest: str, *, by_sight: bool
+) -> None:
     """A change is seen to stand at a marker only from nearby. By hand: four stitches either side of it at most."""
     uses = sum(run.uses for run in flatten(phrase(rest)))
     round_ = plan(("body", [f"co{uses}", (rest, {"markers": (10, 28)})])).rounds[1]
@@ -164,3 +184,10 @@ def test_lace_asks_for_its_repeat_only_while_the_fault_is_known_between_markers_
     assert not needs_its_repeat(shawl, now, replace(found, spot=20))
     assert not needs_its_repeat(shawl, now, replace(found, suspects=()))
     assert not needs_its_repeat(shawl, now, replace(found, sections=replace(markers, kind=Landmark.REPEAT)))
+
+
+def test_what_is_worked_behind_the_bind_off_of_a_piece_asks_nothing_of_its_count() -> None:
+    """A stitch too many on the front is bound off with the others, however exactly the back has to be counted."""
+    pieces = plan(("front", ["co40", "k40", "k40", "bo40"]), ("back", ["co40", "k40", "(k8 m1)x5", "k45"]))
+    assert find_exact_round(pieces, Position(index=2), 1) is None
+    assert find_exact_round(pieces, Position(index=5), 1) == 6

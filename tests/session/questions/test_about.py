@@ -5,7 +5,7 @@ import pytest
 from stepper.session import cues
 from stepper.session.effects import Refuse
 from stepper.session.machine import Session
-from stepper.session.questions.topics import Topic
+from stepper.session.questions.topics import PartTopic, Topic
 from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase, plan
 from tests.playbook import AT, after, check, opened, tell, transcript
@@ -130,7 +130,9 @@ def test_when_all_is_knitted_only_what_lies_behind_can_be_asked(topic: Topic) ->
     behind = {Topic.REMINDERS, Topic.NOTES, Topic.LAST_STEP, Topic.LAST_ROUND, Topic.ALTERATIONS}
     refused = []
     for garment, index in ((GARMENT, 22), (GARMENT, 23), (plan(), 0)):
-        session = Session(garment, State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT))
+        session = Session(
+            garment, State(seq=5, knitting=Knitting(place=Position(index=index)), last_cue_at=AT)
+        )
         (effect, *_) = session.consider(cues.About(at=AT, topic=topic)).effects
         refused.append(isinstance(effect, Refuse))
     assert refused == [False, topic not in behind, True]
@@ -142,3 +144,15 @@ def test_the_next_round_and_the_one_after_it_are_told_apart() -> None:
     session = after(opened(body), "next step", "next step")
     assert transcript(session, "> what is the next round").endswith("Round 4: knit two, purl eighteen.")
     assert transcript(session, "> tell me the round after").endswith("Round 5: knit three, purl seventeen.")
+
+
+@pytest.mark.parametrize(
+    "topic", [PartTopic.STITCHES, PartTopic.NOTES, PartTopic.LINES], ids=lambda topic: topic.value
+)
+def test_what_is_asked_of_a_part_by_its_name_is_answered_of_that_part(topic: PartTopic) -> None:
+    """From the neckband she asks about the body; its stitches by hand: 156 all along until they are bound off."""
+    session = Session(GARMENT, State(seq=5, knitting=Knitting(place=Position(index=1)), last_cue_at=AT))
+    lines = tell(session, session.consider(cues.HowFarIn(at=AT, place="body", asks=topic)))
+    assert lines
+    if topic is PartTopic.STITCHES:
+        assert "156" in " ".join(lines)

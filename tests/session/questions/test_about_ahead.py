@@ -14,7 +14,7 @@ import pytest
 from stepper.craft.pace_by_kind import KnittingKind
 from stepper.craft.stitches import Kind
 from stepper.craft.stitches import stitch as stitch_of
-from stepper.plan.model import Stretch
+from stepper.plan.model import Round, Stretch
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.yarn.yarn_left import Weighing, forecast
 from stepper.session.effects import Effect, TellLasting
@@ -158,7 +158,9 @@ def test_rounds_of_this_evening_are_counted_back_from_the_place_in_hand() -> Non
     """340 stitches, of which 115 lie in the round in hand: one whole round of 225 before it. Those of other days are not
     of this evening."""
     day = Day(date="2025-03-03", done=(Done(work="plain", stitches=200), Done(work="shaped", stitches=140)))
-    others = tuple(Day(date=date, done=(Done(work="plain", stitches=999),)) for date in ("2025-03-01", "2025-03-02"))
+    others = tuple(
+        Day(date=date, done=(Done(work="plain", stitches=999),)) for date in ("2025-03-01", "2025-03-02")
+    )
     state = State(seq=5, days=(*others, day), knitting=Knitting(place=Position(index=3, stitch=115)))
     told = _one(about_ahead.TellKnittedToday, about_ahead.tell_knitted_today(GARMENT, state, AT))
 
@@ -191,7 +193,14 @@ def test_as_printed_nothing_is_altered() -> None:
 PIECE = plan(
     (
         "yoke",
-        ["co20", ("k20", {"needle_mm": 4.0}), "(k4 m1)x5", ("k25", {"needle_mm": 3.5}), "k2 kfb k19 kfb k2", "k27"],
+        [
+            "co20",
+            ("k20", {"needle_mm": 4.0}),
+            "(k4 m1)x5",
+            ("k25", {"needle_mm": 3.5}),
+            "k2 kfb k19 kfb k2",
+            "k27",
+        ],
     ),
     ("crown", ["(k7 k2tog)x3", "k10 hold4:thumb k10", ("(k3 ssk)x4", {"needle_mm": 4.0}), "bo16"]),
 )
@@ -234,7 +243,8 @@ def test_another_needle_and_the_division_are_the_next_ones_from_the_round_in_han
     """By hand: 4 mm from round 1, 3.5 mm from round 3, 4 mm again from round 8; stitches go on hold in round 7. Where a
     round names no needle, the one in hand stays, so that none is the next."""
     needles = [
-        _one(about_ahead.TellNeedle, about_ahead.tell_needle(PIECE, _at(index), AT)).index for index in (1, 3, 8, 9)
+        _one(about_ahead.TellNeedle, about_ahead.tell_needle(PIECE, _at(index), AT)).index
+        for index in (1, 3, 8, 9)
     ]
     assert needles == [3, 8, None, None]
     assert [about_ahead.division(PIECE, index) for index in (0, 6, 7, 8, 10)] == [7, 7, 7, None, None]
@@ -265,7 +275,10 @@ def test_the_rest_takes_what_is_worked_twice_too() -> None:
     """A sleeve printed once for both: half of the yarn would be wanting in the second one."""
     once = plan_of(project("Cast on 40 sts.\nJoin in the round.\nKnit 9 rounds.\nBind off."))
     twice = replace(once, rounds=tuple(replace(each, section="sleeves") for each in once.rounds))
-    one, both = (_one(about_ahead.TellYarnNeeded, about_ahead.tell_yarn_needed(each, _at(0), AT)) for each in (once, twice))
+    one, both = (
+        _one(about_ahead.TellYarnNeeded, about_ahead.tell_yarn_needed(each, _at(0), AT))
+        for each in (once, twice)
+    )
     assert dict(both.needed) == pytest.approx({yarn: 2 * grams for yarn, grams in one.needed})
     assert one.needed
 
@@ -346,3 +359,96 @@ def test_of_her_reminders_those_are_told_for_tonight_that_the_evening_will_reach
         return _one(about_ahead.TellEvening, told).reminders
 
     assert [reminders(index) for index in (4, 5, 6, film_to, film_to + 1)] == [0, 0, 1, 1, 0]
+
+
+def _yarns(round_: Round) -> set[str]:
+    """Return the yarns that the stitches of a round are worked in."""
+    return {run.yarn for run in round_.runs if run.progress and run.stitch not in ("hold", "return", "rest")}
+
+
+@pytest.mark.parametrize("name", ["shawl", "socks", "switchback"])
+def test_what_lies_ahead_is_what_she_meets_when_she_walks_on(name: str) -> None:
+    """From every nineteenth round of each garment she walks on, a round at a time, to where another needle is taken up, the piece
+    is divided or another size begins; for the evening up to the last round that it reaches, and keeps the first three rounds
+    at which something begins."""
+    made = plan_named(name)
+    begins = {0: made.rounds[0].size}
+    for round_ in made.rounds[1:]:
+        if round_.size != made.rounds[round_.index - 1].size:
+            begins[round_.index] = round_.size
+    for here in made.rounds[::19]:
+        state, needle, divided = _at(here.index), None, None
+        for round_ in made.rounds[here.index :]:
+            if needle is None and round_.needle_mm is not None and round_.needle_mm != here.needle_mm:
+                needle = round_.index
+            if divided is None and [run for run in round_.runs if run.stitch == "hold"]:
+                divided = round_.index
+        told = _one(about_ahead.TellNeedle, about_ahead.tell_needle(made, state, AT))
+        assert (told.needle_mm, told.index) == (here.needle_mm, needle)
+        assert _one(about_ahead.TellRoundsTo, about_ahead.tell_division(made, state, AT)).index == divided
+
+        in_hand = [index for index in begins if index <= here.index][-1]
+        sizes = _one(about_ahead.TellSize, about_ahead.tell_size(made, state, AT))
+        assert (sizes.size, dict(sizes.others)) == (
+            begins[in_hand],
+            {at: each for at, each in begins.items() if at != in_hand},
+        )
+
+        evening = _one(about_ahead.TellEvening, about_ahead.tell_tonight(made, state, AT))
+        last, met = min(evening.outlook.film_to.index, len(made.rounds) - 1), []
+        skeins = [end.likely for end in evening.skeins]
+        assert all(here.index < each <= last for each in skeins)
+        for round_ in made.rounds[here.index + 1 : last + 1]:
+            before = made.rounds[round_.index - 1]
+            at_hand = {
+                yarn
+                for each in made.rounds[max(0, round_.index - 10) : round_.index]
+                for yarn in _yarns(each)
+            }
+            codes = {run.stitch for run in round_.runs}
+            new_needle = round_.needle_mm is not None and round_.needle_mm != before.needle_mm
+            new_yarn = _yarns(round_) - at_hand
+            if (
+                round_.section != before.section
+                or new_needle
+                or new_yarn
+                or codes & {"hold", "pm"}
+                or round_.index in skeins
+            ):
+                met.append(round_.index)
+        assert list(evening.sights) == met[:3], here.index
+
+
+def test_what_begins_in_the_last_round_of_the_evening_is_named_and_what_begins_behind_it_is_not() -> None:
+    """She lays out what she will need before the film, not what she will not come to."""
+    rows = ["k200"] * 60
+    whole = plan(("body", ["co200", *rows]))
+    last = _one(about_ahead.TellEvening, about_ahead.tell_tonight(whole, _at(5), AT)).outlook.film_to.index
+    for begins, named in ((last, (last,)), (last + 1, ())):
+        parted = plan(("body", ["co200", *rows[: begins - 1]]), ("edge", rows[begins - 1 :]))
+        assert _one(about_ahead.TellEvening, about_ahead.tell_tonight(parted, _at(5), AT)).sights == named
+
+
+def test_another_needle_in_the_very_next_round_is_told() -> None:
+    """It has to lie at hand now. By hand."""
+    body = plan(
+        (
+            "body",
+            [
+                (row, {"needle_mm": mm})
+                for row, mm in (("co20", 3.0), ("k20", 3.0), ("k20", 3.5), ("k20", 3.5))
+            ],
+        )
+    )
+    told = [
+        _one(about_ahead.TellNeedle, about_ahead.tell_needle(body, _at(index), AT)).index
+        for index in range(4)
+    ]
+    assert told == [2, 2, None, None]
+
+
+def test_a_ball_that_was_weighed_is_no_answer_where_no_yarn_of_the_rest_can_be() -> None:
+    """Its yarn has lost its line in the file since; the sitting goes on."""
+    ball = Ball(yarn="MC", weighing=Weighing(index=1, stitch=0, grams=40.0))
+    told = _one(about_ahead.TellYarnNeeded, about_ahead.tell_yarn_needed(GARMENT, _at(3, balls=(ball,)), AT))
+    assert (told.needed, told.weighed) == ((), False)

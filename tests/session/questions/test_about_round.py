@@ -78,7 +78,11 @@ def test_the_next_colour_is_in_this_round_or_in_the_first_one_with_another_yarn(
     never = _one(about_round.TellColourChange, about_round.tell_colour_change(GARMENT, _at(9), AT))
 
     assert (here.stitches, here.index, [GARMENT.yarns[each] for each in here.yarns]) == (1, None, ["chalk"])
-    assert (later.stitches, later.index, [GARMENT.yarns[each] for each in later.yarns]) == (None, 4, ["ember"])
+    assert (later.stitches, later.index, [GARMENT.yarns[each] for each in later.yarns]) == (
+        None,
+        4,
+        ["ember"],
+    )
     assert (never.stitches, never.index, never.yarns) == (None, None, ())
 
 
@@ -86,7 +90,10 @@ def test_the_longest_float_is_told_around_the_join() -> None:
     """One chalk, four ember, one chalk, over and over: chalk passes behind four, ember behind two."""
     told = _one(about_round.TellFloats, about_round.tell_floats(GARMENT, _at(5), AT))
 
-    assert [(GARMENT.yarns[yarn], stitches) for yarn, stitches in told.longest] == [("chalk", 4), ("ember", 2)]
+    assert [(GARMENT.yarns[yarn], stitches) for yarn, stitches in told.longest] == [
+        ("chalk", 4),
+        ("ember", 2),
+    ]
     assert _one(about_round.TellFloats, about_round.tell_floats(GARMENT, _at(3), AT)).longest == ()
 
 
@@ -160,10 +167,13 @@ def test_from_every_stitch_the_steps_around_are_those_of_the_whole_piece_in_orde
     row = [(each.index, part) for each in STRANDED.rounds for part in cut_into_steps(each, by)]
     for round_ in STRANDED.rounds:
         for worked in range(round_.progress):
-            here = next(at for at, (index, part) in enumerate(row) if index == round_.index and worked < part.end)
+            here = next(
+                at for at, (index, part) in enumerate(row) if index == round_.index and worked < part.end
+            )
             for ahead in (-1, 1, 2, 3):
                 told = _one(
-                    about_round.TellNear, about_round.tell_step(STRANDED, _at(round_.index, worked, by), AT, ahead=ahead)
+                    about_round.TellNear,
+                    about_round.tell_step(STRANDED, _at(round_.index, worked, by), AT, ahead=ahead),
                 ).step
                 at = here + ahead
                 if at < 0:
@@ -190,10 +200,17 @@ def test_from_every_stitch_the_yarns_the_markers_and_what_is_left_are_those_on_t
             change = _one(about_round.TellColourChange, about_round.tell_colour_change(STRANDED, state, AT))
             other = [at for at in range(worked, len(yarns)) if yarns[at] != yarns[worked]]
             if other:
-                assert (change.stitches, change.index, change.yarns) == (other[0] - worked, None, (yarns[other[0]],))
+                assert (change.stitches, change.index, change.yarns) == (
+                    other[0] - worked,
+                    None,
+                    (yarns[other[0]],),
+                )
             else:
                 fresh = [
-                    (later.index, tuple(dict.fromkeys(run.yarn for run in later.runs if run.yarn not in yarns)))
+                    (
+                        later.index,
+                        tuple(dict.fromkeys(run.yarn for run in later.runs if run.yarn not in yarns)),
+                    )
                     for later in STRANDED.rounds[round_.index + 1 :]
                     if {run.yarn for run in later.runs} - set(yarns)
                 ]
@@ -208,7 +225,8 @@ def test_from_every_stitch_the_yarns_the_markers_and_what_is_left_are_those_on_t
 def test_what_follows_of_a_chart_ends_with_its_repeat() -> None:
     """By hand: two rounds of the chart, the first of them once more, and then none."""
     left = [
-        _one(about_round.TellChartRow, about_round.tell_chart(STRANDED, _at(index), AT)).left for index in range(7)
+        _one(about_round.TellChartRow, about_round.tell_chart(STRANDED, _at(index), AT)).left
+        for index in range(7)
     ]
     assert left == [0, 0, 0, 1, 0, 0, 0]
 
@@ -260,3 +278,12 @@ def test_a_repeat_worked_once_ends_where_nobody_can_tell() -> None:
     """A single one has nothing to measure it by."""
     told = _one(about_round.TellRepeat, about_round.tell_repeat(TWO_REPEATS, _at(2, 5), AT))
     assert (told.number, told.of, told.left) == (1, 1, None)
+
+
+def test_the_step_before_a_round_without_stitches_is_not_that_round() -> None:
+    """A turn alone takes a cue to get past, but who stands before it has not done it."""
+    rows = plan(("heel", ["turn", "co8", "k8"]))
+    assert _one(about_round.TellNear, about_round.tell_step(rows, _at(0), AT, ahead=-1)).step is None
+    step = _one(about_round.TellNear, about_round.tell_step(rows, _at(1), AT, ahead=-1)).step
+    assert isinstance(step, TellStep)
+    assert step.index == 0

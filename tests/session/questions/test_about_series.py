@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from stepper.language.effect_words import tell_effect
 from stepper.plan.model import Plan
 from stepper.session.machine import Session
@@ -30,7 +32,9 @@ def test_neck_and_armhole_each_say_when_they_are_due() -> None:
     """Armhole at the beginning every 2nd row, neck at the end every 4th: rows 3, 7 and 11 have both."""
     made = plan_of(project(ARMHOLE_AND_NECK))
     assert told(made, 4) == "Side by side: decrease at the beginning in 1 row, decrease at the end in 3 rows."
-    assert told(made, 5) == "Side by side: decrease at the beginning in this row, decrease at the end in 2 rows."
+    assert (
+        told(made, 5) == "Side by side: decrease at the beginning in this row, decrease at the end in 2 rows."
+    )
     assert told(made, 7) == (
         "Side by side: decrease at the beginning in this row, decrease at the end in this row."
     )
@@ -80,3 +84,15 @@ def test_a_round_that_is_due_names_its_count_and_how_far_that_is() -> None:
     assert list(tell_due_now(made, 4)) == list(tell_due_now(made, len(made.rounds))) == []
     session = after(Session(made), "go to row 3")
     assert "first of 3 decreases at the end.\nRow 4:" in transcript(session, "> next")
+
+
+def test_changes_spread_over_a_row_lie_at_neither_of_its_ends() -> None:
+    """The first of even changes may stand near the edge; it is no shaping of that edge."""
+    made = plan_of(project(ARMHOLE_AND_NECK))
+    spread = replace(
+        made, rounds=tuple(replace(round_, evenly=bool(round_.shaping)) for round_ in made.rounds)
+    )
+    assert "at the beginning" in told(made, 5)
+    for index in range(len(spread.rounds)):
+        assert "beginning" not in told(spread, index)
+        assert "at the end" not in told(spread, index)
