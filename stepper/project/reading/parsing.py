@@ -32,7 +32,7 @@ _HEAD = re.compile(
     r"nine|ten)\s+)(?:rnds|rounds|rows)\b\.?"
     r"|next\s+and\s+(?:every|each)\s[^:.*\[]*"
     r"|every\s+[^:.*\[]*\b(?:rnds?|rounds?|rows?)\s+[^:.*\[]*\b(?:times|twice|rem|sts)"
-    r"|(?:all|every|rs|ws)\b[^:.*\[]*\b(?:rnds?|rounds?|rows?))\s*(?:\(?[rw]s\)?\s*)?:",
+    r"|(?:all|every|rs|ws|(?:right|wrong)[-\s]side)\b[^:.*\[]*\b(?:rnds?|rounds?|rows?))\s*(?:\(?[rw]s\)?\s*)?:",
     re.I,
 )
 _LABEL = re.compile(r"^\s*([^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*")

@@ -38,6 +38,7 @@ from stepper.project.rewording.style.remark_synonyms import REMARKS
 from stepper.project.rewording.style.repeat_synonyms import REPEATS
 from stepper.project.rewording.style.row_table_synonyms import ROW_TABLES
 from stepper.project.rewording.style.short_form_synonyms import SHORT_FORMS
+from stepper.project.rewording.style.side_synonyms import SIDES
 from stepper.project.rewording.style.sign_synonyms import SIGNS
 from stepper.project.rewording.style.stretch_synonyms import STRETCHES
 from stepper.project.rewording.style.told_synonyms import TOLD
@@ -80,6 +81,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *HEADS,
     *CHARTS,
     *STRETCHES,
+    *SIDES,
     *PAGE_ROWS,
     *REPEATS,
     *HEELS,
