@@ -115,7 +115,8 @@ _HEAD = re.compile(
     re.I,
 )
 _SOME_SIZES = re.compile(
-    r"^\s*(?:for\s+)?(?:sizes?\s+)?([^:.]{1,60}?)(?:\s+sizes?)?\s+only\s*:?\s*$|^\s*(?:for\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*$",
+    r"^\s*(?:for\s+)?(?:sizes?\s+)?([^:.]{1,60}?)(?:\s+sizes?)?\s+only\s*:?\s*$|^\s*(?:for\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*$"
+    r"|^\s*only\s+(?:for\s+)?(?:the\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*$",
     re.I,
 )
 _ALL_SIZES = re.compile(r"^\s*(?:for\s+)?all\s+sizes\s*:?\s*$", re.I)
@@ -159,7 +160,7 @@ def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:
 
 
 _SENTENCE = re.compile(r"(?<=[.!])\s+(?=[A-Z])")
-_FOR_SOME = re.compile(r"^\s*(?:for\s+)?sizes?\b[^:]*:|^[^:.]*\bonly\s*:|\bat\s+the\s+same\s+time\b", re.I)
+_FOR_SOME = re.compile(r"^\s*(?:(?:only\s+)?for\s+|only\s+)?sizes?\b[^:]*:|^[^:.]*\bonly\s*:|\bat\s+the\s+same\s+time\b", re.I)
 
 
 def _sentenced(row: tuple[str, Span]) -> list[tuple[str, Span]]:
@@ -203,7 +204,7 @@ def names_sizes(text: str, words: Words) -> bool:
     match = _SOME_SIZES.match(text)
     if match is None:
         return _ALL_SIZES.match(text) is not None
-    found, missing = sizes_called(match.group(1) or match.group(2), words.size_names)
+    found, missing = sizes_called(match.group(match.lastindex or 1), words.size_names)
     return bool(found) and not missing
 
 
@@ -223,7 +224,7 @@ def _sizes_from_here(
     match = _SOME_SIZES.match(text)
     if match is None:
         return None
-    found, missing = sizes_called(match.group(1) or match.group(2), words.size_names)
+    found, missing = sizes_called(match.group(match.lastindex or 1), words.size_names)
     if missing and re.match(r"\s*(?:for\s+)?sizes?\s", text, re.I) and "needle" not in text.lower():
         hint = nearest_size(missing, words.size_names)
         draft.problems.append(place.problem(f'there is no size "{missing}".', hint))

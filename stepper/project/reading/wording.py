@@ -324,7 +324,8 @@ def _read_spread(text: str, place_of: Callable[[int, int], Span], words: Words) 
 
 _SIZES_ONLY = re.compile(
     r"^\s*(?:for\s+)?sizes?\s+(?!\d+\s+needles?\b)([^:]{1,60}?)(?:\s+only\s*[:-]|\s*:)\s*(?=\S)|^\s*(?:for\s+)?([^:.,]{1,30}?)(?:\s+sizes?)?\s+only\s*:"
-    r"\s*(?=\S)",
+    r"\s*(?=\S)"
+    r"|^\s*only\s+(?:for\s+)?(?:the\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*(?=\S)",
     re.I,
 )
 

@@ -21,6 +21,7 @@ from stepper.project.rewording.style.garment_synonyms import GARMENTS
 from stepper.project.rewording.style.head_synonyms import HEADS
 from stepper.project.rewording.style.homely_synonyms import HOMELY
 from stepper.project.rewording.style.homespun_synonyms import HOMESPUN
+from stepper.project.rewording.style.interval_first_synonyms import TOLD_FIRST
 from stepper.project.rewording.style.knitters_synonyms import KNITTERS
 from stepper.project.rewording.style.leaflet_synonyms import LEAFLETS
 from stepper.project.rewording.style.line_synonyms import LINES
@@ -82,6 +83,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *CHARTS,
     *STRETCHES,
     *SIDES,
+    *TOLD_FIRST,
     *PAGE_ROWS,
     *REPEATS,
     *HEELS,
