@@ -160,7 +160,9 @@ def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:
 
 
 _SENTENCE = re.compile(r"(?<=[.!])\s+(?=[A-Z])")
-_FOR_SOME = re.compile(r"^\s*(?:(?:only\s+)?for\s+|only\s+)?sizes?\b[^:]*:|^[^:.]*\bonly\s*:|\bat\s+the\s+same\s+time\b", re.I)
+_FOR_SOME = re.compile(
+    r"^\s*(?:(?:only\s+)?for\s+|only\s+)?sizes?\b[^:]*:|^[^:.]*\bonly\s*:|\bat\s+the\s+same\s+time\b", re.I
+)
 
 
 def _sentenced(row: tuple[str, Span]) -> list[tuple[str, Span]]:
