@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from stepper.craft.needles import NEEDLE_SIZES, UK_SIZES, is_same_needle
+from stepper.plan.state.needle_words import tell_names_crossed, tell_other_way
 from stepper.plan.state.needles import Needles
 from stepper.project.dialect import is_american
 from stepper.project.instructions import BreakYarn, Needle, WithYarn
@@ -24,6 +25,8 @@ def change_needle(instruction: Needle, needles: Needles) -> None:
     mm = _by_page(instruction, needles) if bare else instruction.mm or _by_word(instruction, needles)
     if not mm:
         return
+    tell_other_way(instruction, mm, needles)
+    tell_names_crossed(instruction, mm, needles)
     needles.needle_mm = mm
     needles.fabric = fabric_on(mm, needles.section.fabric, needles.project)
     needles.alterations.needle = (instruction.own,) if instruction.own else ()

@@ -28,6 +28,7 @@ from stepper.project.rewording.style.line_synonyms import LINES
 from stepper.project.rewording.style.list_synonyms import LISTS
 from stepper.project.rewording.style.magazine_synonyms import MAGAZINE_WORDS, MAGAZINES
 from stepper.project.rewording.style.name_synonyms import ASIDES
+from stepper.project.rewording.style.needle_word_synonyms import NEEDLE_WORDS
 from stepper.project.rewording.style.notation import NOTATION, NUMBERS
 from stepper.project.rewording.style.old_print_synonyms import OLD_PRINT, STATED
 from stepper.project.rewording.style.page_row_synonyms import PAGE_ROWS
@@ -84,6 +85,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *STRETCHES,
     *SIDES,
     *TOLD_FIRST,
+    *NEEDLE_WORDS,
     *PAGE_ROWS,
     *REPEATS,
     *HEELS,

@@ -27,6 +27,7 @@ from stepper.plan.lines.shaping.likewise import (
     come_closer,
 )
 from stepper.plan.lines.shaping.schedule import occasions
+from stepper.plan.lines.shaping.sides_around import tell_sides_around
 from stepper.plan.lines.shaping.to_length import ends_at, tell_how_often
 from stepper.plan.model import runs_written
 from stepper.plan.state.held_below import piece_begun
@@ -96,6 +97,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         if named is None:
             return
         template = named
+    tell_sides_around(instruction, needles)
     if not any(leg.side for leg in instruction.legs):
         template = as_shown(template, needles)
     if instruction.first is not None:

@@ -23,6 +23,7 @@ from stepper.plan.lines.shaping.intervals import (
     take_right_side,
     worked_since,
 )
+from stepper.plan.lines.shaping.sides_around import tell_sides_around
 from stepper.plan.lines.stripes import yarns_of
 from stepper.plan.model import other_side, runs_written
 from stepper.plan.state.measuring_places import measured_from, without_heel, without_held
@@ -163,6 +164,7 @@ def _put_down(
     since = worked_since(part, template, needles) if beside and part.after is None else 0
     literal, template = template, take_right_side(part, template, since, needles, behind=at - here)
     as_it_falls = literal if template is not literal else None
+    tell_sides_around(part, needles)
     if not any(leg.side for leg in part.legs):
         template = as_shown(template, needles)
     if part.first is not None:

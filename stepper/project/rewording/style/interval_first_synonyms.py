@@ -19,7 +19,7 @@ TOLD_FIRST: tuple[Synonym, ...] = (
     row("larger|smaller|bigger", r"((?:^|[.!])\s*)(?:begin|start)\s+(?:working\s+|knitting\s+)?(?:with|using|on)\s+(?:the\s+)?(larger|smaller|bigger)(?:\s+size)?(?:\s+(?:circular|double[-\s]pointed))?\s+needles?(?=\s*[.,]|\s*$)", r"\1Change to \2 needles", "Begin working with the larger needles."),
     row("yarn|wool", r"\b(sl(?:ip)?\s*\d+)\s*,?\s*(?:with\s+)?(?:the\s+)?(?:yarn|wool)\s+(?:held\s+)?(?:at|in|to)\s+(?:the\s+)?back(?:\s+of\s+(?:the\s+)?work)?\b", r"\1 wyib", "K1, sl 1 with yarn at back, k to end."),
     row("yarn|wool", r"\b(sl(?:ip)?\s*\d+)\s*,?\s*(?:with\s+)?(?:the\s+)?(?:yarn|wool)\s+(?:held\s+)?(?:at|in|to)\s+(?:the\s+)?front(?:\s+of\s+(?:the\s+)?work)?\b", r"\1 wyif", "K1, sl 1 with yarn at front, k to end."),
-    row("swyi", r"(?<![\w-])(?:sl(?:ip)?\s*)?(\d+)\s*swyi([fb])\b", r"sl \1 wyi\2", "Sl 1 swyif, k to end."),
+    row("swyi", r"(?<![\w-])sl(?:ip)?\s*(\d+)\s*swyi([fb])\b", r"sl \1 wyi\2", "Sl 1 swyif, k to end."),
     row("swyi", r"(?<![\w-])swyi([fb])\s*(\d+)\b", r"sl \2 wyi\1", "K1, swyif 2, k to end."),
     row("swyi", r"(?<![\w-])(?<!\d\s)swyi([fb])\b(?!\s*\d)", r"sl 1 wyi\1", "Swyif, k to last st, swyif."),
 )  # fmt: skip
