@@ -84,7 +84,7 @@ def _by_number(instruction: Needle, needles: Needles) -> float:
     american = next((size.mm for size in NEEDLE_SIZES if size.us == number and not size.also_mm), None)
     british = UK_SIZES.get(int(number)) if number.isdigit() else None
     both = {"US": american, "UK": british}
-    fits = {table: mm for table, mm in both.items() if mm is not None and mm in named}
+    fits = {table: mm for table, mm in both.items() if mm in named}
     if len(fits) == 1:
         ((table, mm),) = fits.items()
         needles.warn(

@@ -286,7 +286,7 @@ class Needles:
         Behind a chart the part goes on in its own yarn, the background: common practice.
         """
         last, template, place = self.drafts[-1] if self.drafts else None, draft.template, self.line.place
-        if last is None or not last.after or draft.chart is not None or last.line == draft.line:
+        if last is None or draft.chart is not None or last.line == draft.line:
             return
         again = template is not None and (template.yarn or template.place.line < draft.line)
         background = last.chart is not None and self.yarn == self.section.yarn

@@ -5,6 +5,7 @@ takes cards off one pile and lays them on the other, and afterwards writes those
 `stepper.plan.fabric`. What a stitch takes, leaves and looks like, and that a purl is a knit stitch from behind: common
 practice. Which of the cards under a decrease stays, what a new stitch goes on with, and that three stitches beside an edge may
 go their own way, no handbook says: there she follows what `stepper.plan.fabric.columns` promises, in a way of her own.
+It is long because reading rows, carrying them on and drawing them belong together.
 """
 
 from __future__ import annotations

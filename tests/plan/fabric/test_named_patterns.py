@@ -6,6 +6,7 @@ from itertools import pairwise
 
 import pytest
 
+from stepper.craft.stitch_patterns import PATTERNS
 from tests.plan.fabric.test_established import knit, seen, told
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
@@ -30,20 +31,26 @@ def test_seed_stitch_has_a_purl_above_every_knit_on_both_sides(count: int, befor
 @pytest.mark.parametrize(("first", "then"), [(7, 3), (4, 4), (5, 2)])
 def test_a_pattern_called_again_goes_on_where_it_stands(first: int, then: int) -> None:
     """Beginning anew after an odd number of rows would put like on like for one row."""
-    plan = knit(f"Cast on 20 sts. Work flat.\nWork {first} rows in moss st.\nContinue in moss stitch for {then} rows.")
+    plan = knit(
+        f"Cast on 20 sts. Work flat.\nWork {first} rows in moss st.\nContinue in moss stitch for {then} rows."
+    )
     whole = knit(f"Cast on 20 sts. Work flat.\nWork {first + then} rows in moss st.")
     assert [seen(round_) for round_ in plan.rounds] == [seen(round_) for round_ in whole.rounds]
 
 
 def test_a_pattern_after_an_even_increase_begins_anew() -> None:
     """Its columns are lost between the new stitches; the rib has to fit the new count."""
-    plan = knit("Cast on 24 sts.\nJoin in the round.\nWork in k2, p2 rib for 3 rnds.\nIncrease evenly to 28 sts.\nWork in k2, p2 rib for 1 rnd.")
+    plan = knit(
+        "Cast on 24 sts.\nJoin in the round.\nWork in k2, p2 rib for 3 rnds.\nIncrease evenly to 28 sts.\nWork in k2, p2 rib for 1 rnd."
+    )
     assert told(plan, 1) == ["*k2, p2; rep from * to end"]
 
 
 def test_edges_are_worked_in_their_own_fabric() -> None:
     """Garter edges are knitted on both sides, the stockinette between them is purled back."""
-    plan = knit("Cast on 20 sts. Work flat.\nWork 2 rows in stockinette, keeping 3 sts at each edge in garter st.")
+    plan = knit(
+        "Cast on 20 sts. Work flat.\nWork 2 rows in stockinette, keeping 3 sts at each edge in garter st."
+    )
     assert told(plan, 2) == ["knit", "k3, p14, k3"]
 
 
@@ -52,6 +59,28 @@ def test_a_misfit_tells_the_counts_that_would_do() -> None:
     printed = checks("Cast on 25 sts. Work flat.\nWork in double rib for 4 rows.")
     assert "multiple of 4, or 2 more; 25 stitches" in printed
     assert "24 or 28 stitches" in printed
+
+
+@pytest.mark.parametrize("work", ["Work flat.", "Join in the round."])
+def test_every_pattern_fits_the_counts_that_a_misfit_tells(work: str) -> None:
+    """Whole repeats always; in rows those with what the pattern may end on besides, which is said if there is any."""
+    misfits = 0
+    for name, pattern in PATTERNS.items():
+        for count in range(17, 22):
+            begin = f"Cast on {{}} sts. {work}\nWork in {name} for 4 rows.\nBind off."
+            ends = pattern.even_ends if "flat" in work else ()
+            if pattern.any_count or count % pattern.repeat in (0, *ends):
+                continue
+            printed = checks(begin.format(count))
+            more = f", or {' or '.join(map(str, ends))} more" if ends else ""
+            assert f"needs a multiple of {pattern.repeat}{more}; {count} stitches" in printed
+            below, above = (
+                count // pattern.repeat * pattern.repeat,
+                (count // pattern.repeat + 1) * pattern.repeat,
+            )
+            assert f"It would fit on {below} or {above} stitches" in printed
+            misfits += 1
+    assert misfits
 
 
 def test_an_unknown_pattern_is_refused() -> None:
@@ -84,9 +113,11 @@ def test_more_rows_than_there_are_form_no_pattern() -> None:
 
 
 def test_a_cast_on_is_no_row_of_the_pattern_that_a_page_names() -> None:
-    """"These 4 rows form pebble pattern" behind three rows took the cast-on with them, and cast on once more in the next repeat."""
+    """ "These 4 rows form pebble pattern" behind three rows took the cast-on with them, and cast on once more in the next repeat."""
     rows = "Row 1 (RS): *K1, p1; rep from *.\nRow 2: Purl.\nRow 3: Knit.\nThese 4 rows form pebble pattern.\nWork 4 rows in pebble pattern."
-    assert "4 rounds that could be the pattern are not written out" in faults(project(f"Cast on 24 sts. Work flat.\n{rows}"))
+    assert "4 rounds that could be the pattern are not written out" in faults(
+        project(f"Cast on 24 sts. Work flat.\n{rows}")
+    )
 
 
 FOUR = (
@@ -95,7 +126,9 @@ FOUR = (
 )
 
 
-@pytest.mark.parametrize("said", ["Rep rows 3 and 4 for pattern.", "Rep these 2 rows for pattern.", "Rows 3-4 form the pattern."])
+@pytest.mark.parametrize(
+    "said", ["Rep rows 3 and 4 for pattern.", "Rep these 2 rows for pattern.", "Rows 3-4 form the pattern."]
+)
 def test_the_rows_that_a_page_names_are_the_pattern(said: str) -> None:
     """Behind four numbered rows "in pattern" took all four, though the page says that two of them are it."""
     rows = plan_of(project(f"{FOUR}{said}\nWork in pattern for 6 rows.")).rounds[5:]
@@ -111,4 +144,6 @@ def test_a_pattern_of_rows_further_back_is_refused(said: str) -> None:
 def test_all_the_rows_written_out_go_on_in_their_order() -> None:
     """Four rows that are the pattern begin again with the first."""
     plan = plan_of(project(f"{FOUR}Rows 1-4 form the pattern.\nWork in pattern for 4 rows."))
-    assert [round_.instruction for round_ in plan.rounds[5:]] == [round_.instruction for round_ in plan.rounds[1:5]]
+    assert [round_.instruction for round_ in plan.rounds[5:]] == [
+        round_.instruction for round_ in plan.rounds[1:5]
+    ]

@@ -31,14 +31,18 @@ def test_the_needles_of_the_pattern_tell_which_is_smaller() -> None:
 
 def test_a_yarn_is_taken_and_broken_by_its_name() -> None:
     """The yarn is called as the knitter calls it, and breaking it after the last round is said with that round."""
-    plan = plan_of(project("Cast on 20 sts. Join in the round.\nWith A, knit 1 rnd.\nBreak A.\nWith MC, bind off.\nBreak MC."))
+    plan = plan_of(
+        project(
+            "Cast on 20 sts. Join in the round.\nWith A, knit 1 rnd.\nBreak A.\nWith MC, bind off.\nBreak MC."
+        )
+    )
     assert plan.rounds[1].remarks == ("join in the round", "with moss")
     assert plan.rounds[2].remarks == ("break moss", "with oat", "break oat when it is done")
     assert 'there is no yarn "Q"' in faults(project("Cast on 20 sts.\nWith Q, knit 1 rnd.\nBind off."))
 
 
 def test_after_a_yarn_is_broken_the_section_goes_on_in_its_own() -> None:
-    """"Break A" and no other yarn named: the next round is in the main one, and says so."""
+    """ "Break A" and no other yarn named: the next round is in the main one, and says so."""
     start = "Cast on 8 sts.\nJoin in the round.\nKnit 1 round.\nWith A, knit 2 rounds.\n"
     plan = plan_of(project(f"{start}Break A.\nKnit 1 round."))
     assert [run.yarn for run in plan.rounds[-1].runs] == ["MC"]
@@ -91,12 +95,16 @@ def test_what_is_measured_as_one_piece_adds_up_over_both_gauges() -> None:
 
 
 def test_a_bare_number_goes_by_the_wording_of_the_page() -> None:
-    """"No. 6 needles" are 4 mm where stitches are bound off, and 5 mm where they are cast off; told either way.
+    """ "No. 6 needles" are 4 mm where stitches are bound off, and 5 mm where they are cast off; told either way.
 
     Source: the needle tables of `craft/needles`; old US and UK pages both print "No.".
     """
     start = "Change to No. 6 needles. Cast on 20 sts.\nKnit 1 row.\n"
-    for end, mm, table in (("Bind off.", 4.0, "US 6"), ("Cast off.", 5.0, "old UK size"), ("Knit 1 row.", 5.0, "old UK size")):
+    for end, mm, table in (
+        ("Bind off.", 4.0, "US 6"),
+        ("Cast off.", 5.0, "old UK size"),
+        ("Knit 1 row.", 5.0, "old UK size"),
+    ):
         plan = plan_of(project(start + end))
         assert {round_.needle_mm for round_ in plan.rounds} == {mm}
         assert any(table in warning.text for warning in plan.warnings)
@@ -110,11 +118,22 @@ def test_a_disputed_us_number_asks_for_millimetres() -> None:
 
 @pytest.mark.parametrize(
     ("line", "told"),
-    [("Knit 2 rounds.", True), ("With MC, knit 2 rounds.", False), ("Break A.\nKnit 2 rounds.", False), ("*K1 A, k1 MC; rep from * to end.", False)],
+    [
+        ("Knit 2 rounds.", True),
+        ("*K2 A; rep from * to end.", False),
+        ("Work chart peak, round 2.", False),
+        ("With MC, knit 2 rounds.", False),
+        ("Break A.\nKnit 2 rounds.", False),
+        ("*K1 A, k1 MC; rep from * to end.", False),
+    ],
 )
 def test_the_yarn_of_a_plain_round_behind_one_of_two_yarns_is_told(line: str, told: bool) -> None:
     """The page says nothing; she would knit on in whichever hangs nearer."""
-    plan = plan_of(project(f"Cast on 24 sts.\nJoin in the round.\n*K2 MC, k2 A; rep from * to end.\n{line}\nWith MC, bind off."))
+    plan = plan_of(
+        project(
+            f"Cast on 24 sts.\nJoin in the round.\n*K2 MC, k2 A; rep from * to end.\n{line}\nWith MC, bind off."
+        )
+    )
     assert any("nothing says in which" in warning.text for warning in plan.warnings) == told
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tests.plan.test_compile import plan_of
 from tests.project.samples import HEAD, project
 
@@ -17,7 +19,23 @@ def test_a_length_of_garter_stitch_by_another_gauge_is_told() -> None:
 
 def test_a_gauge_of_its_own_is_used() -> None:
     """Who gives it has swatched it; 5 cm at 40 rows to 10 cm are 20."""
-    head = HEAD.replace("charts:", "  garter: {{needle: 4 mm, stitches: 20, rounds: 40}}\ncharts:").replace("  - name: body\n", "  - name: body\n    gauge: plain\n")
+    head = HEAD.replace("charts:", "  garter: {{needle: 4 mm, stitches: 20, rounds: 40}}\ncharts:").replace(
+        "  - name: body\n", "  - name: body\n    gauge: plain\n"
+    )
+    plan = plan_of(project(GARTER, head=head))
+    assert len(plan.rounds) == 22
+    assert not any("usually closer" in warning.text for warning in plan.warnings)
+
+
+@pytest.mark.parametrize("without", ["plain", "garter"])
+def test_a_gauge_without_a_needle_is_for_any(without: str) -> None:
+    """Where the file names no needle for one of the two, nothing says that they are knitted on different ones."""
+    head = HEAD.replace("charts:", "  garter: {{needle: 3 mm, stitches: 20, rounds: 40}}\ncharts:").replace(
+        "  - name: body\n", "  - name: body\n    gauge: plain\n"
+    )
+    head = head.replace(
+        f"  {without}: {{{{needle: {'4' if without == 'plain' else '3'} mm, ", f"  {without}: {{{{"
+    )
     plan = plan_of(project(GARTER, head=head))
     assert len(plan.rounds) == 22
     assert not any("usually closer" in warning.text for warning in plan.warnings)
@@ -25,7 +43,9 @@ def test_a_gauge_of_its_own_is_used() -> None:
 
 def test_on_another_needle_its_gauge_says_nothing() -> None:
     """A swatch on another needle is another fabric."""
-    head = HEAD.replace("charts:", "  garter: {{needle: 3 mm, stitches: 24, rounds: 48}}\ncharts:").replace("  - name: body\n", "  - name: body\n    gauge: plain\n")
+    head = HEAD.replace("charts:", "  garter: {{needle: 3 mm, stitches: 24, rounds: 48}}\ncharts:").replace(
+        "  - name: body\n", "  - name: body\n    gauge: plain\n"
+    )
     plan = plan_of(project(GARTER, head=head))
     assert any("usually closer" in warning.text for warning in plan.warnings)
 
@@ -44,7 +64,9 @@ def test_a_length_on_a_needle_without_a_gauge_is_told_once() -> None:
         "lengths on 3 mm needles become rows by the gauge of plain, which is for 4 mm: give 3 mm a gauge of its own, "
         "or measure."
     ]
-    head = HEAD.replace("charts:", "  ribbed: {{needle: 3 mm, stitches: 24, rounds: 40}}\ncharts:").replace("  - name: body\n", "  - name: body\n    gauge: plain\n")
+    head = HEAD.replace("charts:", "  ribbed: {{needle: 3 mm, stitches: 24, rounds: 40}}\ncharts:").replace(
+        "  - name: body\n", "  - name: body\n    gauge: plain\n"
+    )
     plan = plan_of(project(f"{rib}\nBind off.", head=head))
     assert len(plan.rounds) == 30  # 5 cm are 20 rows and 2 cm 8, cast-on and bind-off
     assert not any("lengths on" in warning.text for warning in plan.warnings)

@@ -22,7 +22,10 @@ K2P2 = Group((Run("k", 2, "MC"), Run("p", 2, "MC")), 25)
         ((Group(K2P2.items, 2),), "*k2, p2; rep from * to end"),
         ((Group(K2P2.items, 1),), "k2, p2"),
         ((Run("k", 1, "MC"), Group(K2P2.items, 2)), "k1, *k2, p2; rep from * to end"),
-        ((Group((Group(K2P2.items, 2), Run("k", 1, "MC")), 3), Run("k", 1, "MC")), "[(k2, p2) 2 times, k1] 3 times, k1"),
+        (
+            (Group((Group(K2P2.items, 2), Run("k", 1, "MC")), 3), Run("k", 1, "MC")),
+            "[(k2, p2) 2 times, k1] 3 times, k1",
+        ),
         ((Run("k", 1, "MC"), Run("k2tog", 1, "MC"), Run("k", 9, "MC")), "k1, k2tog, k9"),
         ((Run("k2tog", 3, "MC"),), "k2tog 3 times"),
         ((Run("k", 2, "MC"), Run("k", 3, "A")), "k2 MC, k3 A"),
@@ -40,6 +43,7 @@ def test_binding_off_and_charts_say_what_they_are() -> None:
     """The manner of a bind-off, the name and round of a chart."""
     assert instruction((Run("bo", 40, "MC"),), manner="stretchily") == "bind off stretchily"
     assert instruction((Run("bo", 40, "MC"),), manner="") == "bind off"
+    assert instruction((Run("bo", 39, "MC"), Run("draw", 1, "MC")), manner="") == "bind off"
     assert instruction((K2P2,), chart="trail", chart_round=3).startswith("chart trail, round 3: *k2")
 
 

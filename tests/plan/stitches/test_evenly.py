@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from itertools import groupby
+from random import Random
+
 import numpy
 import pytest
 from hypothesis import given
@@ -110,6 +113,46 @@ def test_a_decrease_over_purls_is_purled() -> None:
     for gap, code in ((2, "p2tog"), (4, "k2tog"), (1, "k2tog")):
         made = in_fabric((Run("k", gap, "MC"), Run("k2tog", 1, "MC"), Run("k", 6 - gap, "MC")), rib)
         assert [run.stitch for run in made if run.stitch.endswith("tog")] == [code]
+
+
+def test_a_round_in_the_fabric_is_worked_as_each_stitch_below_looks() -> None:
+    """Stitch by stitch: plain ones as they look and in their yarn, k2tog purled over purls alone, every other change as it is."""
+    chance, takes, crossed = Random(3), {"k2tog": 2, "ssk": 2, "k3tog": 3, "m1": 0, "kfb": 1}, 0
+    for _ in range(400):
+        codes = [
+            chance.choice(("k", "k", "k", "k2tog", "ssk", "k3tog", "m1", "kfb"))
+            for _ in range(chance.randint(1, 8))
+        ]
+        wide = sum(takes.get(code, 1) for code in codes)
+        cable = "2/2 rc#1" if chance.random() < 0.1 else "p"
+        cells = tuple(
+            (chance.choice(("k", "p", "p", "p", cable)), chance.choice(("", "", "A")))
+            for _ in range(wide - (codes[-1] == "k" and chance.random() < 0.3))
+        )
+        ahead, made = [*cells, ("k", "")], list[tuple[str, str]]()
+        for code in codes:
+            below = [ahead.pop(0) for _ in range(takes.get(code, 1)) if ahead]
+            if code == "k":
+                made.append((below[0][0], below[0][1] or "MC"))
+            else:
+                made.append(
+                    (
+                        "p2tog"
+                        if code == "k2tog" and [look for look, _ in below] in (["p"] * 2, ["p"])
+                        else code,
+                        "MC",
+                    )
+                )
+        items = tuple(Run(code, len(list(alike)), "MC") for code, alike in groupby(codes))
+        if any("#" in code for code, _ in made):
+            with pytest.raises(ValueError, match="a cable crosses"):
+                in_fabric(items, cells)
+            crossed += 1
+            continue
+        assert [
+            (run.stitch, run.yarn) for run in in_fabric(items, cells) for _ in range(run.times)
+        ] == made, (codes, cells)
+    assert crossed
 
 
 def test_two_hundred_to_two_hundred_and_fifty_six_is_a_phrase_eight_times() -> None:

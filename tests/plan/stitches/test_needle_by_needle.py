@@ -21,7 +21,7 @@ def refused(work: str) -> str:
 
 
 def test_each_needle_is_worked_to_its_own_end() -> None:
-    """"K to last 3 sts" on needle 1 are the last 3 of that needle, not of the round."""
+    """ "K to last 3 sts" on needle 1 are the last 3 of that needle, not of the round."""
     plan = knit(f"{SOCK}{TOE} 28 sts.")
     assert told(plan, 1) == ["k5, k2tog, k1, k1, ssk, k10, k2tog, k1, k1, ssk, k5"]
 
@@ -62,6 +62,18 @@ def test_stitches_on_hold_end_the_division() -> None:
     """What is on the needles then is another matter."""
     work = f"{SOCK}K16, hold 16 for instep.\nN1: Knit; N2: purl; N3: knit."
     assert "not divided over needles" in refused(work)
+
+
+@pytest.mark.parametrize(
+    ("line", "told"),
+    [
+        ("N1: K7; N2: knit; N3: knit.", "needle 1 holds 8 stitches, and the round works 7 of them"),
+        ("N1: Knit; N2: k15; N3: knit.", "needle 2 holds 16 stitches, and the round works 15 of them"),
+    ],
+)
+def test_a_needle_that_is_not_worked_to_its_end_is_told_with_its_stitches(line: str, told: str) -> None:
+    """Counted from its own beginning, the first like the others."""
+    assert told in refused(f"{SOCK}{line}")
 
 
 def test_an_end_moves_with_the_stitches_before_it() -> None:

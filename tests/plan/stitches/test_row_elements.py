@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.plan.stitches.row_elements import UNNAMED, MisfitError, fixed_uses, held_stitches
+from stepper.plan.stitches.row_elements import UNNAMED, MisfitError, fixed_uses, held_stitches, is_short
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Across, Hold, Mark, Numbers, Several, Until, Work
 
@@ -25,6 +25,22 @@ def test_an_element_uses_its_own_stitches() -> None:
     assert fixed_uses(Mark("pm", "", HERE), 0) == 0
 
 
+@pytest.mark.parametrize(
+    ("name", "short"),
+    [
+        ("sleeve", True),
+        ("sleeve left", True),
+        ("left", True),
+        ("right sleeve", False),
+        ("left sleeve cap", False),
+        ("", False),
+    ],
+)
+def test_a_name_is_short_for_a_part_that_has_all_its_words(name: str, short: bool) -> None:
+    """In whatever order they are said; no words are no name."""
+    assert is_short(name, ["left sleeve", "neck"]) == short
+
+
 def test_what_works_up_to_a_place_has_no_number() -> None:
     """Two stretches of open length in one another leave open where the inner one ends."""
     with pytest.raises(MisfitError, match="cannot stand inside a repeat"):
@@ -41,7 +57,7 @@ def test_the_only_stitches_on_hold_need_no_name() -> None:
 
 
 def test_held_stitches_under_the_heading_of_a_pair_are_those_of_the_first() -> None:
-    """"Place 54 held sts on the needles" under "Sleeves (make 2)": both are alike, so the one held first is worked
+    """ "Place 54 held sts on the needles" under "Sleeves (make 2)": both are alike, so the one held first is worked
     first. Where they are not alike, or the heading is for something else, the line has to say which."""
     pair = {"sleeve": 54, "second sleeve": 54}
     assert held_stitches(Across("", HERE, times(54)), pair, 0, "sleeves") == ("sleeve", 54)
@@ -52,7 +68,7 @@ def test_held_stitches_under_the_heading_of_a_pair_are_those_of_the_first() -> N
 
 
 def test_stitches_put_aside_without_a_name_may_be_given_one_later() -> None:
-    """"Place 11 sts on waste yarn", and two pages on "held sts of the thumb": there are no others. A name that was
+    """ "Place 11 sts on waste yarn", and two pages on "held sts of the thumb": there are no others. A name that was
     given is never passed over."""
     assert held_stitches(Across("thumb", HERE), {UNNAMED: 11}, 0) == (UNNAMED, 11)
     for others in ({UNNAMED: 11, "palm": 20}, {"palm": 20}):
@@ -68,7 +84,9 @@ def test_stitches_put_aside_without_a_name_may_be_given_one_later() -> None:
         ("thumb", {}, "On hold: nothing."),
     ],
 )
-def test_who_asks_for_stitches_that_are_not_there_is_told_which_are(name: str, held: dict[str, int], hint: str) -> None:
+def test_who_asks_for_stitches_that_are_not_there_is_told_which_are(
+    name: str, held: dict[str, int], hint: str
+) -> None:
     """A name misspelt is found again; a list of what there is serves for the rest."""
     with pytest.raises(MisfitError) as told:
         held_stitches(Across(name, HERE), held, 0)
@@ -85,7 +103,7 @@ def test_who_asks_for_stitches_that_are_not_there_is_told_which_are(name: str, h
     ],
 )
 def test_a_name_may_leave_words_out_where_only_one_part_is_meant(name: str, section: str, meant: str) -> None:
-    """"Return sleeve sts" in the left sleeve are those of the left one; elsewhere nobody can tell."""
+    """ "Return sleeve sts" in the left sleeve are those of the left one; elsewhere nobody can tell."""
     held = {"left sleeve": 40, "right sleeve": 41, "front": 60}
     assert held_stitches(Across(name, HERE), held, 0, section) == (meant, held[meant])
     with pytest.raises(MisfitError, match="nothing is on hold for"):

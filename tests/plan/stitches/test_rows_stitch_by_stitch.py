@@ -4,6 +4,7 @@ Stitches and markers lie on her needles as a list; she reads the words of the ro
 She shares no code with the cursor. What each stitch takes and leaves: Craft Yarn Council (from memory); that a marker hangs between
 stitches and goes along with them: common practice. What words mean that print leaves open (where "to marker" leads from a
 marker, what a repeat leaves room for, when a row is refused) she does as the docstrings promise, in a way of her own.
+It is long because each kind of words has its own way of being followed.
 """
 
 from __future__ import annotations
