@@ -153,7 +153,7 @@ class Needles:
         self.leave_stripes()
         if not self.count:
             self.stripes_left = None
-            self.flat, self.joined, self.side, self.markers = False, False, "RS", ()
+            self.flat, self.side, self.markers = False, "RS", ()
             self.short_rows = replace(self.short_rows, gap=None, turns=())
 
     def emit(

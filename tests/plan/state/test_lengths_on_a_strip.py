@@ -43,8 +43,8 @@ MM = 4.0
 """Height of a row. Unit: mm."""
 FABRIC = Fabric(name="own", needle_mm=4.0, gauge=Gauge(stitches=20, rounds=100 / MM), blocked=None)
 TURNS = ("turn", "w&t")
-TAKES = {"co": 0, "pu": 0, "return": 0, "k2tog": 2, "m1": 0, **dict.fromkeys(TURNS, 0)}
-GIVES = {"bo": 0, "hold": 0, **dict.fromkeys(TURNS, 0)}
+TAKES = {"co": 0, "pu": 0, "return": 0, "k2tog": 2, "m1": 0, "pm": 0, **dict.fromkeys(TURNS, 0)}
+GIVES = {"bo": 0, "hold": 0, "pm": 0, **dict.fromkeys(TURNS, 0)}
 
 
 @dataclass
@@ -379,11 +379,12 @@ def draw_row(chance: Random, count: int, kind: str) -> list[tuple[str, int, str]
     if kind == "rib":
         wide = chance.choice((1, 2, 2, 5, 6))
         row = [(code, wide, "MC") for _ in range(count // (2 * wide)) for code in ("k", "p")]
+        row[4:4] = [("pm", 1, "MC")] * chance.choice((0, 0, 1))
         return [*row, *[("k", count % (2 * wide), "MC")] * (count % (2 * wide) > 0)]
     row = {
         "k": [("k", count, "MC")],
         "bo": [("bo", part, "MC"), ("k", count - part, "MC")],
-        "edge": [("pm", 0, ""), ("k", part, "MC"), ("bo", 1, "MC"), ("k", count - part - 1, "MC")],
+        "edge": [("pm", 1, "MC"), ("k", part, "MC"), ("bo", 1, "MC"), ("k", count - part - 1, "MC")],
         "dec": [("k", count - 2, "MC"), ("k2tog", 1, "MC")],
         "inc": [("k", count, "MC"), ("m1", part, "MC")],
         "hold": [("k", 2, "MC"), ("hold", part, "thumb"), ("k", count - 2 - part, "MC")],
@@ -394,7 +395,7 @@ def draw_row(chance: Random, count: int, kind: str) -> list[tuple[str, int, str]
         "pu": [("k", count, "MC"), ("pu", part, "MC")],
         "whole": [("bo", count, "MC")],
     }[kind]
-    return [each for each in row if each[1] or each[0] == "pm"]
+    return [each for each in row if each[1]]
 
 
 def draw_strip(chance: Random, base: Project) -> tuple[Strip, Needles]:
@@ -413,6 +414,7 @@ def draw_strip(chance: Random, base: Project) -> tuple[Strip, Needles]:
             "k k k hold two rib bo",
             "k turn turn turn rest",
             "k k turn pu k k",
+            "k k k k turn turn pu k",
             "k k inc dec edge whole",
             "k k k k",
         )
@@ -444,10 +446,6 @@ def draw_strip(chance: Random, base: Project) -> tuple[Strip, Needles]:
                         flat,
                         divides=kind in ("hold", "two") and chance.random() < 0.8,
                     )
-                row.stitches = [
-                    (code, max(1, often) if code == "pm" else often, yarn)
-                    for code, often, yarn in row.stitches
-                ]
                 count = row.after
                 names += [yarn for code, _, yarn in row.stitches if code == "hold"]
                 rows.append(row)
