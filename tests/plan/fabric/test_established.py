@@ -98,10 +98,14 @@ def test_garter_in_the_round_keeps_its_phase() -> None:
 
 def test_rib_stays_rib_after_a_decrease() -> None:
     """Worked out by hand: k2 p2 over 40, one stitch of the second and one of the last but one column eaten."""
-    plan = knit(f"{ROUND}{RIB}Next rnd: {DEC} 38 sts.\nWork even in pattern for 1 cm.\nNext rnd: {DEC} 36 sts.\nWork 1 round.")
+    plan = knit(
+        f"{ROUND}{RIB}Next rnd: {DEC} 38 sts.\nWork even in pattern for 1 cm.\nNext rnd: {DEC} 36 sts.\nWork 1 round."
+    )
     rib = "kkpp" * 10
     assert seen(plan.rounds[4]) == "kk" + rib[3:37] + "kkk"[:2]
-    assert {seen(each) for each in plan.rounds[5:-2] if each.after == 38 == each.before} == {"k" + "k" + rib[3:37] + "kk"}
+    assert {seen(each) for each in plan.rounds[5:-2] if each.after == 38 == each.before} == {
+        "k" + "k" + rib[3:37] + "kk"
+    }
     assert seen(plan.rounds[-1]) == "kk" + rib[4:36] + "kk"
 
 
@@ -113,7 +117,9 @@ def test_a_rib_goes_on_between_decreases_at_intervals() -> None:
 
 def test_new_stitches_are_worked_into_the_rib() -> None:
     """By hand: k2 p2 over 40, growing one stitch in: two knit ones, then a purl; the edge stays."""
-    plan = knit(f"{ROUND}{RIB}Inc 1 st at each end of every 2nd round 3 times. 46 sts.\nWork 1 round in pattern.")
+    plan = knit(
+        f"{ROUND}{RIB}Inc 1 st at each end of every 2nd round 3 times. 46 sts.\nWork 1 round in pattern."
+    )
     # The two stitches at the beginning stay; behind them k, k, p grow. At the end p, k, k grow before the last.
     assert seen(plan.rounds[-1]) == "kkp" + "kkpp" * 10 + "kkp"
 
@@ -140,7 +146,11 @@ def test_columns_that_stay_look_as_they_did(
     knits, purls = rib
     count = (knits + purls) * repeats
     lines = [f"Cast on {count} sts.", "Work flat." if flat else "Join in the round."]
-    lines += [f"*K{knits}, p{purls}; rep from * to end. Work 2 rows." if flat else f"*K{knits}, p{purls}; rep from * to end."]
+    lines += [
+        f"*K{knits}, p{purls}; rep from * to end. Work 2 rows."
+        if flat
+        else f"*K{knits}, p{purls}; rep from * to end."
+    ]
     first, left = 0, count
     for kind in shaping:
         if kind == "dec" and left > 14:
@@ -177,9 +187,13 @@ BASKET = "".join(f"Rnd {number}: *K3, p3; rep from * to end.\n" for number in (1
 def test_a_round_that_hangs_in_a_marker_is_a_round_of_its_pattern() -> None:
     """By hand: the marker is hung in round 1, two even rounds are 2 and 3, and the next three are 4 to 6. They began with 1 again
     once, in silence, as two lines said "even" behind the marker."""
-    work = f"Cast on 42 sts.\nJoin in the round.\n{BASKET}Work 20 sts in pattern, pm, work in pattern to end.\n"
+    work = (
+        f"Cast on 42 sts.\nJoin in the round.\n{BASKET}Work 20 sts in pattern, pm, work in pattern to end.\n"
+    )
     plan = knit(f"{work}Work 2 rounds even.\nWork 3 rounds even.\nWork 1 round in pattern.")
-    assert [left_standing(each)[:6] for each in plan.rounds[-7:]] == ["kkkppp"] * 3 + ["pppkkk"] * 3 + ["kkkppp"]
+    assert [left_standing(each)[:6] for each in plan.rounds[-7:]] == ["kkkppp"] * 3 + ["pppkkk"] * 3 + [
+        "kkkppp"
+    ]
 
 
 TILES = {
@@ -234,7 +248,9 @@ def test_a_pattern_of_rows_keeps_its_row_and_its_columns(
     lines = [f"Cast on {count} sts.", "Work flat." if flat else "Join in the round."]
     for number, looks in enumerate(tile, start=1):
         side = (" (RS)" if number % 2 else " (WS)") if flat else ""
-        lines.append(f"{'Row' if flat else 'Rnd'} {number}{side}: {printed_row(looks, wrong=flat and number % 2 == 0)}")
+        lines.append(
+            f"{'Row' if flat else 'Rnd'} {number}{side}: {printed_row(looks, wrong=flat and number % 2 == 0)}"
+        )
     if once_more:
         lines.append(f"Rep {'rows' if flat else 'rnds'} 1-{high} once more.")
     row = high * (1 + once_more)
@@ -301,6 +317,16 @@ def test_a_buttonhole_row_knitted_over_a_rib_does_not_leave_two_purls_of_it() ->
     assert "shapes it in other stitches" in faults(project(ROWS + work, sizes="S", size="S"))
 
 
+def test_a_rib_that_was_knitted_plain_for_its_increases_goes_on_in_stockinette_and_that_is_told() -> None:
+    """Every stitch was knitted, so "even" is stockinette; "in pattern" says that one goes on, and nobody can tell which row."""
+    work = f"{ROUND}{RIB}Inc rnd: K10, m1, k20, m1, k10.\n"
+    plan = knit(f"{work}Work 3 rounds even. 42 sts.")
+    assert told(plan, 3) == ["knit"] * 3
+    line = plan.rounds[3].line
+    assert any(f"line {line} was knitted plain over the pattern" in caution.text for caution in plan.warnings)
+    assert "nobody can tell" in faults(project(f"{work}Work 3 rounds in pattern.", sizes="S", size="S"))
+
+
 def test_lace_that_fills_the_round_is_a_pattern() -> None:
     """What makes up for itself all around is repeated, as before."""
     work = f"{ROUND}Rnd 1: *K2tog, yo; rep from * to end.\nRnd 2: Knit.\nWork 4 rounds in pattern."
@@ -334,7 +360,9 @@ def test_a_rib_after_an_even_increase_begins_anew_and_says_so() -> None:
     assert any("begins anew" in each.text for each in plan.warnings)
 
 
-@pytest.mark.parametrize("change", ["Increase 0 sts evenly.", "Decrease 0 sts evenly.", "Increase evenly to 40 sts."])
+@pytest.mark.parametrize(
+    "change", ["Increase 0 sts evenly.", "Decrease 0 sts evenly.", "Increase evenly to 40 sts."]
+)
 @pytest.mark.parametrize(
     ("work", "behind"),
     [
@@ -344,8 +372,10 @@ def test_a_rib_after_an_even_increase_begins_anew_and_says_so() -> None:
         (f"{DEC}\nWork 1 round even.", ["kk" + ("kkpp" * 10)[3:37] + "kk"]),
     ],
 )
-def test_a_change_of_no_stitches_leaves_the_pattern_as_it_was(change: str, work: str, behind: list[str]) -> None:
-    """"Increase 0 (4, 8) sts evenly" is a plain round in the smallest size, and the rib goes on behind it as in the others. It was
+def test_a_change_of_no_stitches_leaves_the_pattern_as_it_was(
+    change: str, work: str, behind: list[str]
+) -> None:
+    """ "Increase 0 (4, 8) sts evenly" is a plain round in the smallest size, and the rib goes on behind it as in the others. It was
     knitted from there on, in silence."""
     plan = knit(f"{ROUND}{RIB}{change}\n{work}")
     assert [left_standing(each) for each in plan.rounds[-len(behind) :]] == behind
@@ -365,7 +395,10 @@ def test_colours_are_columns_too() -> None:
     """A chart of two rounds cut by one stitch at each side goes on in its colours."""
     plan = knit(f"{ROUND}Chart peak, 2 times.\nNext rnd: {DEC}\nWork 2 rounds in pattern.")
     peak = {1: "-aa-" * 10, 2: "a--a" * 10}
-    yarns = ["".join(("a" if run.yarn == "A" else "-") * run.leaves for run in each.runs) for each in plan.rounds[-3:]]
+    yarns = [
+        "".join(("a" if run.yarn == "A" else "-") * run.leaves for run in each.runs)
+        for each in plan.rounds[-3:]
+    ]
     assert [row[2:36] for row in yarns] == [peak[number][3:37] for number in (1, 2, 1)]
 
 
@@ -386,7 +419,9 @@ def test_a_row_that_agrees_with_the_fabric_sets_up_nothing() -> None:
 
 def test_until_a_count_still_shapes() -> None:
     """Only shaping reaches another count, so that is what the line means."""
-    plan = knit(f"{ROUND}Rnd 1: K1, k2tog, k to end.\nRnd 2: Knit.\nWork in pattern until 36 sts rem. 36 sts.")
+    plan = knit(
+        f"{ROUND}Rnd 1: K1, k2tog, k to end.\nRnd 2: Knit.\nWork in pattern until 36 sts rem. 36 sts."
+    )
     assert plan.rounds[-1].after == 36
 
 
@@ -408,7 +443,9 @@ def test_work_on_the_line_of_a_shaped_round_does_not_shape_either() -> None:
 def test_the_rib_of_a_button_band_outlives_its_buttonholes() -> None:
     """The band of the sample in its smallest size, where the buttonholes fall between the ribs."""
     text = (Path(__file__).parents[2] / "fixtures" / "cardigan.yaml").read_text(encoding="utf-8")
-    band = [each for each in plan_of(text.replace("size: M", "size: S")).rounds if each.section == "right band"]
+    band = [
+        each for each in plan_of(text.replace("size: M", "size: S")).rounds if each.section == "right band"
+    ]
     rib = "kk" + "ppkk" * 24
     assert [seen(each) for each in band[5:8]] == [rib] * 3
 
@@ -416,7 +453,9 @@ def test_the_rib_of_a_button_band_outlives_its_buttonholes() -> None:
 def test_short_rows_are_no_pattern() -> None:
     """Even rounds after a turn are whole rounds again, in the fabric as it looks."""
     plan = knit(f"{ROUND}Knit 2 rounds.\nK20, turn.\nP10, turn.\nWork 2 rounds even.")
-    assert [sum(run.times for run in each.runs if run.stitch in ("k", "ds")) for each in plan.rounds[-1:]] == [40]
+    assert [
+        sum(run.times for run in each.runs if run.stitch in ("k", "ds")) for each in plan.rounds[-1:]
+    ] == [40]
     assert not any(run.stitch == "turn" for each in plan.rounds[-2:] for run in each.runs)
 
 

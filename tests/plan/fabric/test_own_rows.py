@@ -51,6 +51,17 @@ def test_each_row_says_which_of_the_pattern_is_due() -> None:
     assert [each.after for each in rows] == [58, 58, 58, 58, 56, 56, 56, 56]
 
 
+def test_another_pattern_in_own_words_begins_with_its_own_first_row() -> None:
+    """Two such patterns on one page: the one that the line calls is worked, not the one that stood before."""
+    twig = "Twig pattern (any number of sts):\nRow 1: Own words: as the other picture shows.\nRow 2: Purl.\n"
+    plan = plan_of(
+        project(
+            f"{BEGIN}{LEAF}{twig}Work 4 rows in leaf pattern.\nCont in twig pattern, dec 1 st each end of next 2 rows."
+        )
+    )
+    assert [due(each) for each in plan.rounds[-2:]] == ["row 1: as the other picture shows", "row 2: purl"]
+
+
 def test_what_is_shaped_is_said_first_and_her_words_behind_it() -> None:
     """The edge stitches are the program's, all between is hers; one of them is worked before each decrease."""
     plan = plan_of(project(WORKED + "Dec row: K1, k2tog, work in pattern to last 3 sts, ssk, k1."))
@@ -95,7 +106,9 @@ def test_edge_stitches_beside_her_pattern_are_the_programs() -> None:
 
 def test_a_pattern_may_begin_with_its_shaping() -> None:
     """By hand: the third row and every fourth behind it, so rows 3 and 7."""
-    plan = plan_of(project(BEGIN + LEAF + "Work in leaf pattern, dec 1 st each end of 3rd and every 4th row once."))
+    plan = plan_of(
+        project(BEGIN + LEAF + "Work in leaf pattern, dec 1 st each end of 3rd and every 4th row once.")
+    )
     assert [each.after for each in plan.rounds[1:]] == [60, 60, 58, 58, 58, 58, 56]
     assert [due(each)[:5] for each in plan.rounds[1:]] == [f"row {n}" for n in (1, 2, 3, 4, 1, 2, 3)]
 
@@ -108,7 +121,10 @@ def test_called_again_by_its_name_it_goes_on_where_it_stands() -> None:
 
 def test_words_worked_to_a_length_go_on_beside_a_shaping() -> None:
     """They are said row after row anyway."""
-    text = BEGIN + "Own words, for 2 cm, ending with a RS row: in the small check.\nDec 1 st each end of every 4th row 2 times."
+    text = (
+        BEGIN
+        + "Own words, for 2 cm, ending with a RS row: in the small check.\nDec 1 st each end of every 4th row 2 times."
+    )
     plan = plan_of(project(text))
     assert [each.after for each in plan.rounds[-4:]] == [58, 58, 58, 56]
     assert plan.rounds[-2].words == "in the small check"
@@ -119,7 +135,9 @@ def test_that_her_stitches_keep_their_number_is_told_once() -> None:
     """It is what the counts stand on."""
     line = "Dec 1 st each end of next and foll 4th row.\nWork 3 rows in pattern.\nCast off 4 sts at beg of next 2 rows."
     plan = plan_of(project(WORKED + line))
-    told = [each.text for each in plan.warnings if "beside what is shaped the stitches are yours" in each.text]
+    told = [
+        each.text for each in plan.warnings if "beside what is shaped the stitches are yours" in each.text
+    ]
     assert len(told) == 1
 
 
