@@ -460,7 +460,7 @@ def _works_on(elements: tuple[Element, ...]) -> bool:
 
 def _adds(element: Until | Work) -> bool:
     """Return whether an element takes no stitch of the old round, as a cast-on does."""
-    return isinstance(element, Work) and element.stitch != "pattern" and not stitch(element.stitch).uses
+    return element.stitch != "pattern" and not stitch(element.stitch).uses
 
 
 def _is_decrease(elements: tuple[Element, ...]) -> bool:

@@ -59,7 +59,7 @@ class TwoReadings:
     first: str
     """What they mean in the first reading, which is taken if both fit: `4 times in all`."""
     second: str
-    line: int = 0
+    line: int
     """Line of the file whose final count is told for both readings."""
     quiet: bool = False
     """Whether the first reading is so common that it need not be told if it fits."""

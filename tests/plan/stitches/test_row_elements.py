@@ -41,6 +41,14 @@ def test_a_name_is_short_for_a_part_that_has_all_its_words(name: str, short: boo
     assert is_short(name, ["left sleeve", "neck"]) == short
 
 
+def test_of_two_alike_without_a_name_the_one_held_first_is_worked_first() -> None:
+    """Both sleeves of a pair, put aside by one line: neither is the other's, and the page says how many they are."""
+    sleeve = Across("left sleeve", HERE, times(10))
+    assert held_stitches(sleeve, {UNNAMED: 10, f"second {UNNAMED}": 10}, 0) == (UNNAMED, 10)
+    with pytest.raises(MisfitError):
+        held_stitches(sleeve, {UNNAMED: 10, f"second {UNNAMED}": 12, f"third {UNNAMED}": 10, "left": 10}, 0)
+
+
 def test_what_works_up_to_a_place_has_no_number() -> None:
     """Two stretches of open length in one another leave open where the inner one ends."""
     with pytest.raises(MisfitError, match="cannot stand inside a repeat"):
