@@ -35,7 +35,8 @@ def take_stripes(
             made.append(rows[at])
             at += 1
             continue
-        taken = sequences.take([made_plain(row) for row, _ in rows[at : at + 24]], names)
+        below = [made_plain(row) for row, _ in rows[at : at + 24]] if sequences.begins(plain) else []
+        taken = sequences.take(below, names) if below else 0
         if taken:
             at += taken
             continue

@@ -79,6 +79,11 @@ class StripeSequences:
         )
         return next(iter(self.known.values())) if plain and len(self.known) == 1 else None
 
+    @staticmethod
+    def begins(row: str) -> bool:
+        """Return whether a row may begin a definition; asked first, since most rows begin none."""
+        return _DEFINED.match(row) is not None
+
     def take(self, rows: list[str], yarns: Iterable[str]) -> int:
         """Take a definition from the beginning of some rows.
 

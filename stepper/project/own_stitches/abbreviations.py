@@ -181,6 +181,7 @@ _AGAIN = re.compile(
     re.I,
 )
 _INTO_NEXT = re.compile(r"\s+in(?:to)?\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+st(?:itch)?\b", re.I)
+_IN_BRACKETS = re.compile(r"\s*\(\s*(\d{1,2})\s*(?:times|x)\s*\)", re.I)
 _NUMBER = re.compile(r"\s+(\d{1,2})(?=\s*[,.;\])*]|\s*$)")
 
 
@@ -197,7 +198,7 @@ def _in_its_place(meaning: Meaning, text: str, end: int) -> tuple[str, int]:
     into = _INTO_NEXT.match(text, end)
     if into is not None and meaning.uses == 1:
         end = into.end()
-    number = _NUMBER.match(text, end)
+    number = _NUMBER.match(text, end) or _IN_BRACKETS.match(text, end)
     if number is not None:
         if len(set(meaning.codes)) > 1:
             return f"({meaning.text}) {number[1]} times", number.end()

@@ -97,7 +97,7 @@ TOLD: tuple[tuple[str, Made], ...] = (
      r"k(?:nit)?\s+(?:it\s+again|(?:the\s+)?same\s+st(?:itch)?(?:\s+again)?)(?:\s+(?:through|in(?:to)?)\s+(?:the\s+)?back(?:\s+loop)?)", "kfb"),
     # Two slipped one by one and worked together.
     (rf"\bsl\s+(?:the\s+)?(?:next\s+)?2\s+(?:next\s+)?{_STS}?\s*(?:(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*)?(?:one\s+(?:at\s+a\s+time|by\s+one|after\s+the\s+other)|individually|separately)?\s*"
-     rf",?\s*(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*(?:(?:return|sl|place|put)\s+(?:them|both)\s+(?:back\s+)?(?:to|on|onto)\s+(?:the\s+)?left(?:-hand)?\s+needle\s*,?\s*)?(?:and\s+)?(?:then\s+)?"
+     rf",?\s*(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*(?:one\s+(?:at\s+a\s+time|by\s+one|after\s+the\s+other)|individually|separately)?\s*,?\s*(?:and\s+)?(?:(?:return|sl|place|put)\s+(?:them|both)\s+(?:back\s+)?(?:to|on|onto)\s+(?:the\s+)?left(?:-hand)?\s+needle\s*,?\s*)?(?:and\s+)?(?:then\s+)?"
      rf"k(?:nit)?\s+(?:them|both|these\s+2(?:\s+{_STS})?|the\s+2\s+{_STS}|2)\s*tog(?:ether)?{_THROUGH_BACK}", "ssk"),
     (rf"\bsl\s+(?:the\s+)?(?:next\s+)?2\s+(?:next\s+)?{_STS}?\s*(?:tog(?:ether)?\s+(?:knitwise|kwise|as\s+if\s+to\s+(?:knit|k2tog))|as\s+if\s+to\s+k(?:nit)?\s*2?\s*tog(?:ether)?)", "sl2 kwise"),
     # Cables, told with a cable needle.

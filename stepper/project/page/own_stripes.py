@@ -34,7 +34,8 @@ def read_sequences(rows: Sequence[str]) -> PageStripes:
     defining: set[str] = set()
     at = 0
     while at < len(rows):
-        taken = found.take([made_plain(row) for row in rows[at : at + 24]], names) if rows[at] else 0
+        begins = bool(rows[at]) and found.begins(made_plain(rows[at]))
+        taken = found.take([made_plain(row) for row in rows[at : at + 24]], names) if begins else 0
         if taken:
             defining |= {
                 *rows[at : at + taken],

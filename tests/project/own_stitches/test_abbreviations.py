@@ -27,6 +27,7 @@ def defined(**meanings: str) -> Abbreviations:
         ("Rnd 2: K1, T2 3 times, k to end.", "Rnd 2: K1, (k2tog, yo) 3 times, k to end."),
         ("Rnd 2: Work T2 over next 2 sts, k to end.", "Rnd 2: k2tog, yo, k to end."),
         ("Rnd 2: Work T2 over next 4 sts, k to end.", "Rnd 2: k2tog, yo over next 4 sts, k to end."),
+        ("Rnd 2: K1, T2 (2 times), SE (2 times), k4.", "Rnd 2: K1, (k2tog, yo) 2 times, sl 2 wyif, k4."),
         ("T2 rnd: K1, T2, k to end.", "T2 rnd: K1, k2tog, yo, k to end."),
         ("Work T2 rnd once.", "Work T2 rnd once."),
         ("Row 1: SET2, T21, T2/3, k to end.", "Row 1: SET2, T21, T2/3, k to end."),

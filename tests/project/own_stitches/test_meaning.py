@@ -20,6 +20,7 @@ from stepper.project.own_stitches.meaning import Meaning, read_meaning
         ("slip 1, knit 2 together, pass the slipped stitch over", "sk2p", 3, -2),
         ("slip 2 together knitwise, knit 1, pass 2 slipped sts over", "s2kp", 3, -2),
         ("slip 2 sts one at a time knitwise, knit them together through back loops", "ssk", 2, -1),
+        ("slip 2 sts knitwise one at a time and knit them together through the back loops", "ssk", 2, -1),
         ("knit, yarn over, knit into the same stitch", "(k1, yo, k1) in one st", 1, 2),
         ("slip next 2 sts to cable needle and hold in front, p1, k2 from cable needle", "2/1 lpc", 3, 0),
         ("slip 1 st to cn, hold at back, k2, p1 from cn", "2/1 rpc", 3, 0),
