@@ -225,8 +225,13 @@ def _fill_back(order: dict[int, Line], needles: Needles) -> None:
     if back is None or not needles.flat or side_of(min(order), order) != "RS":
         return
     for number in range(min(order), max(order) + 2):
-        if number not in order and side_of(number, order) == "WS":
+        if number not in order and side_of(number, order) == "WS" and _is_for(number, back):
             order[number] = back
+
+
+def _is_for(number: int, back: Line) -> bool:
+    """Return whether a line for all wrong-side rows may be for a number: "all even rows" are no odd row."""
+    return back.every == "WS" or number % 2 == 0
 
 
 def _fill_before(order: dict[int, Line], named: Line, needles: Needles) -> None:
@@ -239,7 +244,8 @@ def _fill_before(order: dict[int, Line], named: Line, needles: Needles) -> None:
     if not 0 < before < first - 1 or needles.last.written[1] != len(needles.drafts):
         return  # nothing is missing, or rows without numbers stand in between
     back = needles.section.back_line
-    if back is not None and first == before + 2 and needles.flat and needles.side == "WS":
+    alone = first == before + 2 and needles.flat and needles.side == "WS"
+    if back is not None and alone and _is_for(first - 1, back):
         order[first - 1] = back
         return
     numbers = [str(number) for number in range(before + 1, first)]

@@ -111,7 +111,8 @@ def sheets(draw: st.DrawFn) -> Sheet:
 
 def _groups(draw: st.DrawFn, first: int, last: int, parity: int | None) -> list[list[int]]:
     """Draw which numbers have a line of their own and which share one; the others are left to a line for all, or out."""
-    own, shared = [], []
+    own: list[int] = []
+    shared: list[int] = []
     for number in range(first, last + 1):
         left = parity == number % 2 and draw(st.integers(0, 3)) > 0
         if not left and draw(st.integers(0, 19)):

@@ -89,6 +89,14 @@ def test_a_line_for_all_rows_of_the_front_leaves_the_back_to_its_own_rows() -> N
     assert "is not written out" in faults(project(missing))
 
 
+def test_a_line_for_all_even_rows_is_for_no_odd_row() -> None:
+    """Where row 2 is a right-side row, the wrong-side row behind it is row 3, and "all even rows" is not about it."""
+    said = sides("All even rows: K2, p to end.\nRow 2 (RS): K1, p to end.")
+    assert said == [("RS", "k1, p9")]
+    missing = f"{NAMED.replace('all WS rows', 'all odd rows')}All even rows: K1, p to end.\nRow 2 (RS): Knit.\nRow 4: Purl.\nBind off."
+    assert "round 3 is not written out" in faults(project(missing))
+
+
 ROUNDS = "Cast on 20 sts. Join in the round.\nRnd 1: Knit.\nRnd 2: Purl.\n"
 
 
