@@ -63,7 +63,8 @@ def _begin(called: StripesCalled, needles: Needles) -> None:
         needles.lose()
         return
     before = needles.stripes or needles.stripes_left
-    same = before is not None and before.yarns == yarns
+    if before is not None and before.yarns != yarns:
+        before = None  # stripes of other yarns, which these do not go on with
     begun = StripesInHand(name=called.name, yarns=yarns, line=needles.line.number)
     if called.start is not None:
         begun.next = called.start
@@ -73,12 +74,12 @@ def _begin(called: StripesCalled, needles: Needles) -> None:
             needles.lose()
             return
         begun.next = place
-    elif before is not None and same and (needles.stripes is not None or called.goes_on) and not called.whole:
+    elif before is not None and (needles.stripes is not None or called.goes_on) and not called.whole:
         begun.next, begun.last = before.next, before.last
         if needles.stripes is None:
             due = f"round {before.next + 1} of {len(yarns)}"
             needles.warn(called.place, f"the {called.name} goes on where it was left, with its {due}.")
-    elif called.whole and called.goes_on and before is not None and same:
+    elif called.whole and called.goes_on and before is not None:
         begun.next = before.next
     elif called.goes_on:
         needles.warn(called.place, f"no stripes of the {called.name} are worked before: it begins here.")
