@@ -383,7 +383,7 @@ def draw_row(chance: Random, count: int, kind: str) -> list[tuple[str, int, str]
         return [*row, *[("k", count % (2 * wide), "MC")] * (count % (2 * wide) > 0)]
     row = {
         "k": [("k", count, "MC")],
-        "bo": [("bo", part, "MC"), ("k", count - part, "MC")],
+        "bo": [("pm", chance.choice((0, 0, 1)), "MC"), ("bo", part, "MC"), ("k", count - part, "MC")],
         "edge": [("pm", 1, "MC"), ("k", part, "MC"), ("bo", 1, "MC"), ("k", count - part - 1, "MC")],
         "dec": [("k", count - 2, "MC"), ("k2tog", 1, "MC")],
         "inc": [("k", count, "MC"), ("m1", part, "MC")],
@@ -604,6 +604,8 @@ def test_a_part_as_long_as_another_has_as_many_rows(base: Project) -> None:
             chance.choice((*PARTS, "Back", "Back")).lower(),
             chance.choice(("armhole", "shoulder", "shoulders", "neck", "rib")),
         )
+        if number % 3 == 0 and chance.random() < 0.8:
+            part, upto = "back", "shoulders"
         own = [at for at in range(piece) if strip.rows[at].section.lower() == part]
         rounds, why = 0, ""
         if not own:
