@@ -406,6 +406,22 @@ def ground(needles: Needles) -> str:
     return "plain" if columns[0] == (KNIT,) else "garter" if len(columns[0]) > 1 else "pattern"
 
 
+def goes_on_from_before(place: Span, needles: Needles) -> bool:
+    """Return whether the fabric of the section before goes on, or that of stitches just taken back.
+
+    A heading between two sections changes no stitch, nor does a holder. What goes on is told, unless it is
+    stockinette.
+    """
+    last = needles.drafts[-1] if needles.drafts else None
+    if last is None:
+        return False
+    back = any(run.stitch == "return" for run in runs_written(last.phrase))
+    known = ground(needles) if back or last.section != needles.section.name else ""
+    if known in ("pattern", "garter"):
+        needles.warn(place, f"the pattern of {'the held stitches' if back else last.section} goes on.")
+    return known in ("plain", "pattern", "garter")
+
+
 def spread_since(needles: Needles) -> bool:
     """Return whether a change has since been spread over the fabric, so that it can only start over."""
     known = needles.established

@@ -16,7 +16,7 @@ from stepper.plan.drafts import Template, own_words_of
 from stepper.plan.even.blended_phrase import work_blended_phrase
 from stepper.plan.even.even_change import work_evenly
 from stepper.plan.fabric.crossings import check_crossings, check_pace
-from stepper.plan.fabric.established import establish
+from stepper.plan.fabric.established import establish, goes_on_from_before
 from stepper.plan.fabric.named_patterns import (
     first_row,
     goes_on_with_name,
@@ -86,7 +86,7 @@ from stepper.project.instructions import (
 )
 from stepper.project.laying_out import BeginFurther, MarkEvery, MarkRow, MoveOver, OverNeedles, SetApart
 from stepper.project.pattern_heads import key_of
-from stepper.project.stitchwork import Across, Element, Hold, Mark, Numbers, PickUp, Work
+from stepper.project.stitchwork import Across, Element, Hold, Mark, Numbers, PickUp, TurnHere, Work
 
 _MADE_AGAIN = re.compile(
     r"make\s+(?:[2-9]|two|three|four|five|six)\b(?!\s+(?:st|button|eyelet|tassel|pompom))", re.IGNORECASE
@@ -114,6 +114,8 @@ def _(instruction: Phrase, needles: Needles) -> None:
                 name = f" for {element.name}" if element.name else ""
                 needles.remarks.append(f"{STITCHES[element.stitch].said}{name}")
         return
+    if needles.flat and _only_turns(instruction) and len(needles.drafts) > needles.line.start:
+        return  # "Purl to end. Turn.": so ends every row
     if needles.counting.lost and _brings_stitches(instruction.elements):
         needles.regain(0)
     if take_as_the_others(instruction, needles):
@@ -146,6 +148,11 @@ def _(instruction: Phrase, needles: Needles) -> None:
     _close_round(instruction, needles)
     if not _only_edge(instruction.elements):
         establish((template,), needles, start=len(needles.drafts) - 1)
+
+
+def _only_turns(instruction: Phrase) -> bool:
+    only = instruction.elements[0] if len(instruction.elements) == 1 else None
+    return isinstance(only, TurnHere) and not only.method and only.left is None
 
 
 def _casts_on_none(elements: tuple[Element, ...], needles: Needles) -> Numbers | None:
@@ -194,7 +201,8 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     continues = going_on and begin > needles.line.start
     shaped = continues and needles.drafts[needles.line.start].before != needles.count
     until_count = isinstance(instruction.duration, UntilCount)  # only shaping can reach another count
-    if going_on and needles.section.pattern and not until_count and (shaped or not continues):
+    stands = bool(needles.section.pattern) or (going_on and goes_on_from_before(instruction.place, needles))
+    if going_on and stands and not until_count and (shaped or not continues):
         work_even(instruction, needles)
         return
     if goes_on_with_name(instruction, needles):

@@ -48,7 +48,9 @@ _SKEIN = re.compile(
 _KEYED = re.compile(
     r"(?<![\w(])(?:yarn\s+|shade\s+|colou?r\s+)?(MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*([^;,.()\n]+)"
 )
-_AMOUNT = r"\d+\s*(?:g|gr|gms?|grams?|oz|yds?|yards?|m|metres?|meters?)\b"
+_AMOUNT = (
+    r"\d+(?:\s*[(\[][\d\s,;.½¼¾-]+[)\]])*\s*(?:g|gr|gms?|grams?|oz|yds?|yards?|m|metres?|meters?|skeins?|balls?|hanks?)\b"
+)
 _WEIGHED = re.compile(
     rf"(?<![\w(])(?P<key>MC|CC\d?)\s*[:=–—-]?\s*{_AMOUNT}|{_AMOUNT}\s+(?:of\s+)?(?P<behind>MC|CC\d?)\b"
 )
@@ -61,6 +63,8 @@ _ROLE = re.compile(
 )
 """A yarn called by what it does alone: "Main colour: 419 yds", "CC - contrast color"."""
 _SHADED = re.compile(r"\b(?:shade|colou?r|yarn)\s+(MC|CC\d?|[A-F])\s*\(([^)\n]+)\)")
+_LETTERED = re.compile(r"\b(?i:shade|colou?r|yarn)\s+(MC|CC\d?|[A-F])(?=\s*(?:[;,.:)\n]|$))")
+"""A yarn called by its letter alone: "50 g in colour A"."""
 _MEASURE = re.compile(
     r"\d\s*(?:cms?|mm|in|inch(?:es)?|\"|\u2033|\u201d)(?!\w)|\b(?:chest|bust|waist|hips?|length|width"
     r"|circumference|depth|height|"
@@ -272,6 +276,8 @@ def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:
         key = match.group("key") or match.group("behind")
         name = "main yarn" if key == "MC" else f"contrast {key[2:]}".strip()
         found.setdefault(key, FoundYarn(key=key, name=name))
+    for match in _LETTERED.finditer(text):
+        found.setdefault(match.group(1), FoundYarn(key=match.group(1), name=f"colour {match.group(1)}"))
     if not found and YARN_WORDS.search(text):
         found["MC"] = FoundYarn(key="MC", name="main yarn")
     grams, metres = _skein(text)

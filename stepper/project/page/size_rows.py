@@ -43,7 +43,7 @@ _BEHIND = re.compile(rf"(?<=[)\]])\s*(?:{_UNIT}(?!\w)|[;.:\u2013-]|(?!{_LETTER}\
 """What may follow a list: its unit, the same in another unit, a remark."""
 _LIST = re.compile(
     r"(?<![\d.½¼¾])\d+(?:\.\d+"
-    r"|\s?[½¼¾])?,?\s*[(\[]\s*[\d–-][\d.½¼¾]*(?:\s*[,;:/–-]\s*[\d–-][\d.½¼¾]*)*\s*[)\]]"
+    r"|\s?[½¼¾])?,?(?:\s*[(\[]\s*[\d–-][\d.½¼¾]*(?:\s*[,;:/–-]\s*[\d–-][\d.½¼¾]*)*\s*[)\]])+"
     r"|(?<![\w.(\[–-])\d+(?:[–-]\d+){2,}(?=\s+(?:sts?|stitches|times)\b)"
 )
 

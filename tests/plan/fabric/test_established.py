@@ -510,3 +510,45 @@ def test_a_pattern_that_begins_anew_behind_a_change_keeps_its_sides() -> None:
     )
     rows = [f"{each.side} {each.instruction}" for each in plan.rounds[-6:-1]]
     assert rows == ["WS k6, p42, k6", "RS knit", "WS k6, p42, k6", "RS knit", "WS k6, p42, k6"]
+
+
+TWO = """\
+title: Reed sock
+sizes: one
+yarn:
+  MC: {{name: oat}}
+gauge:
+  plain: {{needle: 4 mm, stitches: 20, rounds: 28}}
+sections:
+  - name: leg
+    work: |
+      Cast on 40 sts.
+      Join in the round.
+      {leg}
+  - name: foot
+    work: |
+      {foot}
+      Bind off.
+"""
+
+
+@pytest.mark.parametrize(
+    ("leg", "foot", "row", "told"),
+    [
+        ("Knit 3 rounds.", "Work even for 4 rounds.", "knit", ""),
+        ("Knit 3 rounds.\n      Dec rnd: K2tog, k to end.", "Work even for 4 rounds.", "knit", ""),
+        ("*K2, p2; rep from * to end. Work 4 rounds.", "Work even for 4 rounds.", "*k2, p2; rep from * to end", "leg"),
+        (
+            "*K2, p2; rep from * to end. Work 4 rounds.\n      Place next 12 sts on hold for thumb, rib to end.\n      Bind off.",
+            "Return 12 thumb sts to needles. Join in the round.\n      Work even for 4 rounds.",
+            "*k2, p2; rep from * to end",
+            "the held stitches",
+        ),
+    ],
+)
+def test_a_heading_and_a_holder_leave_the_fabric_as_it_is(leg: str, foot: str, row: str, told: str) -> None:
+    """"Even" below a new heading goes on with what is on the needle; held ribbing was gone on with in stockinette."""
+    plan = plan_of(TWO.format(leg=leg, foot=foot))
+    assert [round_.instruction for round_ in plan.rounds[-5:-1]] == [row] * 4
+    goes_on = [warning.text for warning in plan.warnings if "goes on" in warning.text]
+    assert goes_on == ([f"the pattern of {told} goes on."] if told else [])

@@ -7,6 +7,7 @@ from dataclasses import replace
 import pytest
 
 from stepper.plan.compile import compile_plan
+from stepper.plan.model import flatten
 from stepper.project.reader import read_project
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import HEAD, project
@@ -291,3 +292,21 @@ def test_a_plain_next_row_before_the_one_that_goes_on_is_told(first: str, told: 
     """"Next row" twice, then "in pattern": both may be the pattern, or the second alone; a row on the way to it is not."""
     rows = f"Cast on 24 sts. Work flat.\n{first}\nNext row: *K2, p1; rep from * to end.\nWork 4 rows in pattern."
     assert any("alone" in warning.text for warning in plan_of(project(rows)).warnings) == told
+
+
+@pytest.mark.parametrize(
+    ("before", "count"),
+    [
+        ("Work 5 rows in st st.\nKnit 1 row.", 43),  # a turning ridge, and the rib begins on the right side
+        ("Work 4 rows in st st.\nPurl 1 row.", 42),  # on the wrong side
+        ("Work in k2, p2 rib for 3 rows.\nKnit 1 row.", 42),
+    ],
+)
+def test_a_rib_in_rows_stands_by_itself_on_a_ridge(before: str, count: int) -> None:
+    """Each stitch is knit on one side and purled on the other, whatever lies below. Source: common practice."""
+    plan = plan_of(project(f"Cast on {count} sts.\nWork flat.\n{before}\nWork in k1, p1 rib for 4 rows.\nBind off."))
+    rows = plan.rounds[-5:-1]
+    told = ["".join(run.stitch * run.times for run in flatten(row.phrase)) for row in rows]
+    first = ("kp" * count)[:count]
+    turned = first[::-1].translate(str.maketrans("kp", "pk"))
+    assert told == [first, turned, first, turned]

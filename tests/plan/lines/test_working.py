@@ -171,3 +171,12 @@ def test_markers_stand_between_stitches_of_the_round(every: int, markers: tuple[
 def test_nothing_is_cast_on_with_no_stitch() -> None:
     """A size with 0 stitches got a round of none."""
     assert "no stitch is cast on here" in faults(project("Cast on 0 sts.\nJoin in the round.\nBind off."))
+
+
+def test_every_row_may_say_that_it_turns() -> None:
+    """A row worked to its end is followed by a turn, said or not; in the round the word would change how it is knitted."""
+    rows = "Row 1 (RS): *Sl 1, k1; rep from * to end. Turn.\nRow 2: Purl to end. Turn.\n"
+    plain = rows.replace(" Turn.", "")
+    start = "Cast on 12 sts.\nWork flat.\n"
+    assert plan_of(project(f"{start}{rows}Bind off.")).rounds == plan_of(project(f"{start}{plain}Bind off.")).rounds
+    assert "turns before a stitch" in faults(project("Cast on 12 sts.\nJoin in the round.\nKnit to end. Turn.\nBind off."))

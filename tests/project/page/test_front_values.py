@@ -96,7 +96,13 @@ def test_the_unit_is_that_of_the_gauge() -> None:
 
 
 @pytest.mark.parametrize(
-    "row", ["Yarn: 400 m / 100 g; MC 50 g, CC1 20 g, CC2 15 g", "50 g MC, 20 g of CC1, 15 g of CC2", "MC: 50 g; CC1: 20 g; CC2 - 15 g"]
+    "row",
+    [
+        "MC: 4 (5, 5) (6, 6) skeins\nCC1: 1 skein\nCC2: 1 (1, 2) (2, 2) balls",
+        "Yarn: 400 m / 100 g; MC 50 g, CC1 20 g, CC2 15 g",
+        "50 g MC, 20 g of CC1, 15 g of CC2",
+        "MC: 50 g; CC1: 20 g; CC2 - 15 g",
+    ]
 )
 def test_yarns_of_a_list_of_amounts_are_all_found(row: str) -> None:
     """Each letter with its grams is a yarn of its own."""
@@ -104,6 +110,15 @@ def test_yarns_of_a_list_of_amounts_are_all_found(row: str) -> None:
         ("MC", "main yarn"),
         ("CC1", "contrast 1"),
         ("CC2", "contrast 2"),
+    ]
+
+
+def test_a_yarn_called_by_its_letter_is_that_yarn() -> None:
+    """No main yarn is made up beside it."""
+    found = find_yarns(["2 skeins of wool, 50 g / 200 m, in colour A; a small amount of colour B"])
+    assert [(yarn.key, yarn.name, yarn.grams, yarn.metres) for yarn in found] == [
+        ("A", "colour A", 50, 200),
+        ("B", "colour B", 50, 200),
     ]
 
 

@@ -83,3 +83,9 @@ def test_where_it_is_not_sure_no_size_is_named(rows: list[str]) -> None:
     found = sizes_of(rows)
     assert (found.names, found.number) == ((), 0)
     assert found.doubt.endswith(".")
+
+
+def test_sizes_and_their_lists_in_groups_of_brackets() -> None:
+    """Groups of sizes in brackets of their own are one list, as are the numbers behind them."""
+    found = sizes_of(["XS (S, M) (L, XL)", "Cast on 77 (81, 83) (87, 91) sts.", "K14 (15, 15) [16, 17], pm."])
+    assert found.names == ("XS", "S", "M", "L", "XL")

@@ -17,6 +17,8 @@ BEGINS = (
 """How a row of stitches begins."""
 _LIKE = r"(?:(?:work\s+)?(?:as|same\s+as|like)\s+(?:the\s+)?(?:\d|row|rnd|round))"
 _LIST = r"\d+(?:\s*,\s*\d+)*"
+_FIGURE = r"\d+(?:\.\d+|st|nd|rd|th|\s?[¼½¾])?"
+_FIGURES = rf"{_FIGURE}(?:\s*,\s*{_FIGURE})*"
 _NAMED = (
     r"(?:dec|inc|decrease|increase|set-?\s?up|foundation|eyelet|turning|buttonhole|ridge|preparation|joining|edging|"
     r"fold|picot|cable)"
@@ -47,7 +49,7 @@ NUMBERS: tuple[Synonym, ...] = (
     ),
     row(
         ")|]",
-        rf"(\d\s*[(\[]\s*{_LIST})\s*[)\]]\s*[(\[]\s*(?={_LIST}\s*[)\]])",
+        rf"(\d(?:st|nd|rd|th)?\s*[(\[]\s*{_FIGURES})\s*[)\]]\s*[(\[]\s*(?={_FIGURES}\s*[)\]])",
         r"\1, ",
         "CO 80(88) [96] sts.",
         again=True,
