@@ -213,3 +213,12 @@ def test_no_page_and_no_chart_can_print_a_stitch_in_own_words(code: str) -> None
     """It stands for words that are written elsewhere."""
     assert find_stitch(code) is None
     assert code not in list_codes()
+
+
+@pytest.mark.parametrize("number", [2, 3, 4, 5])
+@pytest.mark.parametrize("word", ["k", "p"])
+def test_so_many_together_use_so_many_and_leave_one(word: str, number: int) -> None:
+    """The name says how many; from the other side it is the same number in the other stitch. Source: common practice."""
+    found = stitch(f"{word}{number}tog")
+    assert (found.uses, found.leaves) == (number, 1)
+    assert found.wrong_side == f"{'p' if word == 'k' else 'k'}{number}tog"
