@@ -127,6 +127,8 @@ def test_the_order_of_early_likely_late_never_turns(left: float, days: list[int]
 def test_equal_evenings_leave_no_doubt() -> None:
     """Ten evenings of 2000 stitches and 20,000 left are ten more, exactly (arithmetic)."""
     assert forecast_finish(20_000, [2000] * 10) == FinishForecast(likely_days=10, early_days=10, late_days=10)
+    one_a_day = forecast_finish(10, [1, 1, 1])
+    assert one_a_day == FinishForecast(likely_days=10, early_days=10, late_days=10)
 
 
 def test_too_little_history_is_admitted() -> None:

@@ -26,6 +26,8 @@ from stepper.craft.stitches import stitch
         ("K1P1 ribbing", ["k p"]),
         ("3x2 ribbing", ["k k k p p"]),
         ("two by two rib", ["k k p p"]),
+        ("three by one rib", ["k k k p"]),
+        ("four by one rib", ["k k k k p"]),
         ("double rib", ["k k p p"]),
         ("k1 tbl, p1 rib", ["k tbl,p"]),
         ("twisted rib", ["k tbl,p"]),

@@ -62,3 +62,12 @@ def test_of_all_ways_to_write_a_few_gaps_none_is_shorter() -> None:
         for count in range(1, most + 1):
             for gaps in product(sizes, repeat=count):
                 assert words(write_gaps(gaps, MAKE_ONE)) == words(shortest(gaps)), gaps
+
+
+def test_a_repeat_of_sixteen_changes_is_still_found_and_a_longer_one_is_not() -> None:
+    """No knitter keeps seventeen gaps in mind. Gaps that have no shorter repeat in them: one of each size."""
+    for period, found in ((16, True), (17, False)):
+        gaps = tuple(range(30, 30 + period)) * 2
+        written = write_gaps(gaps, MAKE_ONE)
+        assert unfold(written) == (gaps, 0)
+        assert any(isinstance(part, Repeat) for part in written) is found
