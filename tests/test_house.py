@@ -59,7 +59,6 @@ RECORDS = {
     "stepper/language/understanding/wordings.py",
     "stepper/session/clock_cues.py",
     "stepper/session/cues.py",
-    "stepper/session/events.py",
     "stepper/session/effects.py",
     "stepper/session/state.py",
     "stepper/report/sheet/blocks.py",

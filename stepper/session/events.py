@@ -1,20 +1,45 @@
 """Events: what happened. Past tense, frozen, never changed and never deleted.
 
-An event carries all that is needed to fold it into the state (`evolve`) and to tell of it later, so replay
-never needs a plan. The journal stores events by kind and version: see `stepper.session.codec`.
+An event carries all that is needed to fold it into the state and to tell of it later, so replay never needs a
+plan. What it makes of the knitting stands with it (`Event.applied`); what holds for all events alike, as the
+numbering and undo, stands in `stepper.session.evolve`. The journal stores the fields of events by kind and
+version: see `stepper.session.codec`. The file is long because it is one list, from which `EVENTS` is derived.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from stepper.craft.pace_by_kind import KnittingKind
 from stepper.plan.under_way.absorb import Mend
 from stepper.plan.under_way.carry import Change
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
+from stepper.plan.yarn.yarn_left import Weighing
+from stepper.session.fault import findings
 from stepper.session.fault.ways import RemedyKind
-from stepper.session.state import Answer, Asking, Doubt, Position, Question, ReadingAlong, Reminder, Sight
+from stepper.session.standing import (
+    go_back_to,
+    move_mends,
+    replace_correction,
+    replace_respacing,
+)
+from stepper.session.state import (
+    NOTES_KEPT,
+    Answer,
+    Asking,
+    Ball,
+    Doubt,
+    Knitting,
+    NoteKept,
+    Position,
+    Question,
+    ReadingAlong,
+    Reminder,
+    Sight,
+    Stride,
+    Verified,
+)
 from stepper.session.steps import By, RoundSort
 
 
@@ -24,6 +49,10 @@ class Event:
 
     at: str
     """When. ISO 8601 with the offset from UTC."""
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return what the event makes of the knitting; unchanged if it is only kept. It never fails."""
+        return knitting
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,6 +117,10 @@ class Advanced(Event):
     work: KnittingKind = KnittingKind.UNKNOWN
     """Kind of knitting of the round; unknown in entries of version 1."""
 
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting at the place reached."""
+        return replace(knitting, place=self.place)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Returned(Event):
@@ -97,6 +130,10 @@ class Returned(Event):
     place: Position
     stitches: int = 0
     """Stitches no longer counted as worked; 0 in entries of version 1. Unit: stitches."""
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting at the place gone back to."""
+        return replace(knitting, place=self.place)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -109,6 +146,10 @@ class Placed(Event):
     """Stitches worked since, below 0 for fewer; 0 in entries of version 1. Unit: stitches."""
     work: KnittingKind = KnittingKind.UNKNOWN
     """Kind of knitting of the round; unknown in entries of version 1."""
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting at the place set."""
+        return replace(knitting, place=self.place)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -124,6 +165,11 @@ class Jumped(Event):
     """Whether the last good count is not on the path knitted to this place, so that it no longer stands.
     Never in entries before version 3."""
 
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting at the round gone to; a good count off the path no longer stands."""
+        verified = None if self.off_path else knitting.verified
+        return replace(knitting, place=self.place, verified=verified)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StrideSet(Event):
@@ -132,6 +178,13 @@ class StrideSet(Event):
     by: By
     sort: RoundSort | None = None
     """The rounds it was chosen for; None for all, as in a journal of before."""
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting with the choice for these rounds, or for all in place of each."""
+        if self.sort is None:
+            return replace(knitting, by=self.by, strides=())
+        kept = [each for each in knitting.strides if each.sort is not self.sort]
+        return replace(knitting, strides=(*kept, Stride(sort=self.sort, by=self.by)))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -155,6 +208,16 @@ class Counted(Event):
         """Whether the count is right here or for the end of the round."""
         return self.stitches in (self.expected, self.expected_end)
 
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting with the count as the last good one, or with a fault to look for."""
+        if not self.agrees:
+            off = self.stitches - self.expected
+            return replace(knitting, fault=findings.count_off(knitting.fault, self.place, off), tens=None)
+        place = Position(index=self.place.index + 1) if self.worked else self.place
+        verified = Verified(place=place, stitches=self.stitches)
+        here = place if self.worked else knitting.place
+        return replace(knitting, place=here, verified=verified, fault=None, tens=None)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Doubted(Event):
@@ -162,6 +225,10 @@ class Doubted(Event):
 
     doubt: Doubt | None
     """What is asked back; None where she said no."""
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting with what is asked back."""
+        return replace(knitting, doubt=self.doubt)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -185,6 +252,18 @@ class Measured(Event):
     correction: LengthCorrection | None = None
     """What it changed in the plan; None if nothing here is worked to a length."""
 
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting with the stretch corrected and what comes after it moved."""
+        if self.correction is None:
+            return knitting
+        longer_by = self.correction.rounds - self.rounds_before
+        end = self.place.index + self.rounds_left - longer_by
+        return replace(
+            knitting,
+            corrections=replace_correction(knitting.corrections, self.correction),
+            mends=move_mends(knitting.mends, end, longer_by),
+        )
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Weighed(Event):
@@ -196,6 +275,12 @@ class Weighed(Event):
     grams: float
     """What is left of it. Unit: g."""
 
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting with this as the last weighing of the yarn."""
+        weighing = Weighing(index=self.place.index, stitch=self.place.stitch, grams=self.grams)
+        rest = [each for each in knitting.balls if each.yarn != self.yarn]
+        return replace(knitting, balls=(*rest, Ball(yarn=self.yarn, weighing=weighing)))
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Noted(Event):
@@ -203,6 +288,13 @@ class Noted(Event):
 
     place: Position
     text: str
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting with the note behind the others, of which the latest are kept."""
+        if not self.text:
+            return knitting
+        noted = NoteKept(index=self.place.index, text=self.text)
+        return replace(knitting, notes=(*knitting.notes, noted)[-NOTES_KEPT:])
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -236,10 +328,20 @@ class Searched(Event):
 
     answers: tuple[Answer, ...]
 
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting with the counts added to the fault."""
+        if knitting.fault is None:
+            return knitting
+        return replace(knitting, fault=findings.add_answers(knitting.fault, self.answers))
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SearchLeft(Event):
     """The search for a fault was left before it was found; the work stays as it is."""
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting without the fault."""
+        return replace(knitting, fault=None)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -250,6 +352,10 @@ class Observed(Event):
     sight: Sight | None = None
     index: int | None = None
     """The round the fault is in, if she said so."""
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting with what was seen added to the fault."""
+        return replace(knitting, fault=findings.add_sight(knitting.fault, self.place, self.sight, self.index))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -270,6 +376,17 @@ class Remedied(Event):
     undone: int = 0
     """Stitches taken back; 0 in entries that do not say. Unit: stitches."""
 
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting mended, or with what she does first chosen."""
+        if not self.remedy.settles:  # she looks or counts first
+            return replace(knitting, fault=findings.choose_way(knitting.fault, self.remedy.value))
+        back = go_back_to(knitting, self.place)
+        if self.mend is None:
+            return replace(back, fault=None)
+        # An old journal does not say from where on the count is off: take the place where it was chosen.
+        mend = self.mend if self.mend.origin >= 0 else replace(self.mend, origin=self.place.index)
+        return replace(back, fault=None, mends=(*knitting.mends, mend))  # all that were off stay so
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Tinked(Event):
@@ -279,6 +396,10 @@ class Tinked(Event):
     place: Position
     stitches: int
     """Unit: stitches."""
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting without what was undone."""
+        return go_back_to(knitting, self.place)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -294,12 +415,21 @@ class Respaced(Event):
     """How many the plan had made by there. Range: 0 and up."""
     respacing: Respacing
 
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting at her place, with the round respaced and the fault gone."""
+        respacings = replace_respacing(knitting.respacings, self.respacing)
+        return replace(knitting, place=self.place, respacings=respacings, fault=None, tens=None)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LifelineLaid(Event):
     """A lifeline was laid through the stitches."""
 
     place: Position
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting with the lifeline, in the order of the garment."""
+        return replace(knitting, lifelines=tuple(sorted({*knitting.lifelines, self.place})))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -310,10 +440,20 @@ class ReminderSet(Event):
     """Where she asked."""
     reminder: Reminder
 
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting with the reminder among those still ahead."""
+        ahead = [each for each in knitting.reminders if each.index > self.place.index]
+        reminders = sorted([*ahead, self.reminder], key=lambda each: each.index)
+        return replace(knitting, reminders=tuple(reminders))
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RemindersForgotten(Event):
     """She asked that nothing more be said of what she asked to be reminded of."""
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting without reminders."""
+        return replace(knitting, reminders=())
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -322,6 +462,10 @@ class AskingSet(Event):
 
     asking: Asking
 
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting with the choice."""
+        return replace(knitting, asking=self.asking)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Tallied(Event):
@@ -329,6 +473,10 @@ class Tallied(Event):
 
     tens: tuple[int, ...]
     """All parts so far. Unit: stitches."""
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting with the parts of the count."""
+        return replace(knitting, tens=self.tens)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,5 +1,9 @@
-"""Fold one event into the state. It never fails: replay goes on whatever the journal holds. No I/O, no
-plan."""
+"""Fold one event into the state. It never fails: replay goes on whatever the journal holds. No I/O, no plan.
+
+What an event makes of the knitting stands with it (`stepper.session.events.Event.applied`). Here stands what
+holds for all of them and in which order: the numbering, undo and redo, silence, what is learned from times
+and counts, reading along, a changed plan.
+"""
 
 from __future__ import annotations
 
@@ -7,60 +11,36 @@ from collections.abc import Iterable
 from dataclasses import replace
 from datetime import datetime
 
-from stepper.plan.under_way.absorb import Mend
-from stepper.plan.under_way.lengthen import LengthCorrection
-from stepper.plan.under_way.respace import Respacing
-from stepper.plan.yarn.yarn_left import Weighing
 from stepper.session.events import (
     Advanced,
-    AskingSet,
     Closed,
     Counted,
-    Doubted,
     Event,
     FellAsleep,
     Jumped,
-    LifelineLaid,
-    Measured,
-    Noted,
-    Observed,
     Opened,
     PlaceAsked,
     Placed,
     PlanChanged,
     ReadingSet,
     Remedied,
-    ReminderSet,
-    RemindersForgotten,
     Respaced,
     Returned,
-    Searched,
-    SearchLeft,
-    StrideSet,
-    Tallied,
     Tinked,
     Undone,
-    Weighed,
     WokeUp,
 )
+from stepper.session.fault.findings import is_slip
 from stepper.session.pace.learning import count_gain, day_of, learn_times
 from stepper.session.state import (
-    NOTES_KEPT,
     UNDO_DEPTH,
     Ball,
     Day,
     Fault,
     Knitting,
     Memento,
-    Narrowing,
-    NoteKept,
-    Position,
     ReadingAlong,
-    Reminder,
-    Seen,
     State,
-    Stride,
-    Verified,
 )
 
 
@@ -162,7 +142,7 @@ def _done(state: State, event: Event, day: Day | None) -> State:
     )
     undo = (*state.undo, memento)[-UNDO_DEPTH:]
     asked = replace(state.knitting, doubt=None)  # whatever happens settles what was asked back
-    knitting = _covered(state.knitting, _heard(asked, _knitted(asked, event), event), event, stitches)
+    knitting = _covered(state.knitting, _heard(asked, event.applied(asked), event), event, stitches)
     return replace(state, knitting=knitting, undo=undo, redo=())
 
 
@@ -180,168 +160,10 @@ def _covered(before: Knitting, after: Knitting, event: Event, stitches: int) -> 
         return replace(after, uncounted=max(0, before.uncounted + stitches))
     # Counting again while a fault is looked for finds no other; where it comes out, the first was a slip.
     fault = 0 if event.agrees or before.fault is not None else 1
-    if event.agrees and before.fault is not None and _was_a_slip(before.fault, event):
+    if event.agrees and before.fault is not None and is_slip(before.fault, event.place):
         fault = -1 if before.faults else 0
     covered = before.covered + before.uncounted
     return replace(after, uncounted=0, covered=covered, faults=before.faults + fault)
-
-
-def _knitted(knitting: Knitting, event: Event) -> Knitting:
-    """Return what the event makes of the knitting."""
-    match event:
-        case Jumped() if event.off_path:
-            return replace(knitting, place=event.place, verified=None)
-        case Advanced() | Returned() | Placed() | Jumped():
-            return replace(knitting, place=event.place)
-        case StrideSet():
-            if event.sort is None:
-                return replace(knitting, by=event.by, strides=())
-            kept = [each for each in knitting.strides if each.sort is not event.sort]
-            return replace(knitting, strides=(*kept, Stride(sort=event.sort, by=event.by)))
-        case Counted() if event.agrees:
-            place = Position(index=event.place.index + 1) if event.worked else event.place
-            verified = Verified(place=place, stitches=event.stitches)
-            here = place if event.worked else knitting.place
-            return replace(knitting, place=here, verified=verified, fault=None, tens=None)
-        case Counted():
-            return replace(knitting, fault=_counted_off(knitting.fault, event), tens=None)
-        case Doubted():
-            return replace(knitting, doubt=event.doubt)
-        case Searched() if knitting.fault is not None:
-            return replace(knitting, fault=_answered(knitting.fault, event))
-        case SearchLeft():
-            return replace(knitting, fault=None)
-        case Observed():
-            return replace(knitting, fault=_seen(knitting.fault, event))
-        case Remedied() if not event.remedy.settles:
-            return _chosen(knitting, event)
-        case Remedied():
-            return replace(_back_at(knitting, event.place), fault=None, mends=_mends(knitting, event))
-        case Tinked():
-            return _back_at(knitting, event.place)
-        case Respaced():
-            others = _other_rounds(knitting.respacings, event.respacing)
-            return replace(
-                knitting, place=event.place, respacings=(*others, event.respacing), fault=None, tens=None
-            )
-        case LifelineLaid():
-            return replace(knitting, lifelines=tuple(sorted({*knitting.lifelines, event.place})))
-        case ReminderSet():
-            return replace(knitting, reminders=_reminders(knitting.reminders, event))
-        case RemindersForgotten():
-            return replace(knitting, reminders=())
-        case AskingSet():
-            return replace(knitting, asking=event.asking)
-        case Tallied():
-            return replace(knitting, tens=event.tens)
-        case Measured() if event.correction is not None:
-            corrections = _with(knitting.corrections, event.correction)
-            mends = _moved(knitting.mends, event, event.correction)
-            return replace(knitting, corrections=corrections, mends=mends)
-        case Weighed():
-            weighing = Weighing(index=event.place.index, stitch=event.place.stitch, grams=event.grams)
-            rest = [each for each in knitting.balls if each.yarn != event.yarn]
-            return replace(knitting, balls=(*rest, Ball(yarn=event.yarn, weighing=weighing)))
-        case Noted() if event.text:
-            noted = NoteKept(index=event.place.index, text=event.text)
-            return replace(knitting, notes=(*knitting.notes, noted)[-NOTES_KEPT:])
-    return knitting  # what else is kept in the journal does not change it
-
-
-def _reminders(kept: tuple[Reminder, ...], event: ReminderSet) -> tuple[Reminder, ...]:
-    """Return the reminders still ahead with the new one, in the order of the rounds."""
-    ahead = [each for each in kept if each.index > event.place.index]
-    return tuple(sorted([*ahead, event.reminder], key=lambda each: each.index))
-
-
-def _was_a_slip(fault: Fault, event: Counted) -> bool:
-    """Return whether a count that comes out shows that the one before at the same place was wrong, no loop
-    having been caught in between."""
-    looped = any(each.seen is Seen.LOOP and each.number for each in fault.sights)
-    return fault.place == event.place and bool(fault.difference) and not looped
-
-
-def _counted_off(before: Fault | None, event: Counted) -> Fault:
-    """Begin looking for a fault; if a second count agrees, it was not a slip in counting."""
-    off = event.stitches - event.expected
-    if before is None or before.place != event.place:
-        return Fault(place=event.place, difference=off)
-    # No loop hangs there now either; one that did has been caught since, or is asked after once more.
-    none_hangs = tuple(each for each in before.sights if each.seen is Seen.LOOP and not each.number)
-    if before.difference != off:
-        return Fault(place=event.place, difference=off, sights=none_hangs)
-    others = tuple(each for each in before.sights if each.seen is not Seen.LOOP)
-    return replace(before, confirmed=True, chosen=None, sights=(*none_hangs, *others))
-
-
-def _answered(fault: Fault, event: Searched) -> Fault:
-    """Keep what was counted between landmarks; what she chose to do next is done."""
-    return replace(fault, answers=(*fault.answers, *event.answers), chosen=None)
-
-
-def _chosen(knitting: Knitting, event: Remedied) -> Knitting:
-    """Remember what she chose to do next to narrow a fault down."""
-    if knitting.fault is None:
-        return knitting
-    chosen = next((each for each in Narrowing if each.value == event.remedy.value), None)
-    return replace(knitting, fault=replace(knitting.fault, chosen=chosen))
-
-
-def _seen(fault: Fault | None, event: Observed) -> Fault | None:
-    """Add what was seen; where no fault was looked for yet, looking begins."""
-    if fault is not None and event.sight is not None and event.sight.seen is Seen.LOOP:
-        hung = any(each.seen is Seen.LOOP and each.number for each in fault.sights)
-        if hung and not event.sight.number:
-            return None  # caught; what is off then is counted anew
-    fault = fault if fault is not None else Fault(place=event.place, difference=0)
-    if event.sight is not None:
-        new = (event.sight.seen, event.sight.index)
-        others = tuple(each for each in fault.sights if (each.seen, each.index) != new)
-        fault = replace(fault, sights=(*others, event.sight), chosen=None)
-    return fault if event.index is None else replace(fault, index=event.index)
-
-
-def _back_at(knitting: Knitting, place: Position) -> Knitting:
-    """Go to a place, dropping counts and lifelines beyond it, which are no longer in the fabric."""
-    verified = knitting.verified
-    if verified is not None and verified.place > place:
-        verified = None
-    lifelines = tuple(each for each in knitting.lifelines if each <= place)
-    mends = tuple(each for each in knitting.mends if not _ripped(each, knitting.verified, place))
-    return replace(knitting, place=place, verified=verified, lifelines=lifelines, mends=mends)
-
-
-def _ripped(mend: Mend, verified: Verified | None, place: Position) -> bool:
-    """Return whether what made a count wrong is out of the fabric, ripped back to where it was right."""
-    sound = verified.place if verified is not None else Position()
-    return place.index < mend.origin and place <= sound
-
-
-def _mends(knitting: Knitting, event: Remedied) -> tuple[Mend, ...]:
-    """Return the counts that are off once a remedy is chosen."""
-    if event.mend is None:
-        return _back_at(knitting, event.place).mends
-    # An old journal does not say from where on the count is off: take the place where it was chosen.
-    new = event.mend if event.mend.origin >= 0 else replace(event.mend, origin=event.place.index)
-    return (*knitting.mends, new)
-
-
-def _moved(mends: tuple[Mend, ...], event: Measured, to: LengthCorrection) -> tuple[Mend, ...]:
-    """Move what comes after a stretch that became longer or shorter."""
-    longer_by = to.rounds - event.rounds_before
-    end = event.place.index + event.rounds_left - longer_by
-    return tuple(replace(each, index=each.index + longer_by * (each.index >= end)) for each in mends)
-
-
-def _other_rounds(respacings: tuple[Respacing, ...], new: Respacing) -> tuple[Respacing, ...]:
-    """Leave out a round's earlier respacing."""
-    return tuple(each for each in respacings if (each.index, each.section) != (new.index, new.section))
-
-
-def _with(corrections: tuple[LengthCorrection, ...], new: LengthCorrection) -> tuple[LengthCorrection, ...]:
-    """Replace a stretch's correction by a new one."""
-    others = [each for each in corrections if each.stretch != new.stretch]
-    return tuple(sorted([*others, new], key=lambda each: each.stretch))
 
 
 def _undone(state: State, event: Undone, day: Day | None) -> State:
