@@ -32,6 +32,16 @@ class Asks(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Keeps(Cue):
+    """Only keeps something and leaves the place. Decided alike in a round and when all are done."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KeepsAhead(Cue):
+    """Only keeps something for the rounds ahead and leaves the place. Refused when no round is left."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Next(Cue):
     """Finish the current step and say the next one."""
 
@@ -93,7 +103,7 @@ class AtMarker(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Stride(Cue):
+class Stride(Keeps):
     """Set how much one step reads out, of rounds like the one in hand."""
 
     by: By | None = None
@@ -183,7 +193,7 @@ class Length(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Weight(Cue):
+class Weight(Keeps):
     """Record a weighing of what is left of a yarn."""
 
     yarn: str
@@ -193,7 +203,7 @@ class Weight(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Note(Cue):
+class Note(Keeps):
     """Record a note at this place."""
 
     text: str = ""
@@ -201,7 +211,7 @@ class Note(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class RemindMe(Cue):
+class RemindMe(KeepsAhead):
     """Remind her of something some rounds from here, at a place, or at a length."""
 
     rounds: int | None = None
@@ -216,7 +226,7 @@ class RemindMe(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class ForgetReminders(Cue):
+class ForgetReminders(Keeps):
     """Forget what she asked to be reminded of."""
 
 
@@ -359,12 +369,12 @@ class Respace(Cue):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Lifeline(Cue):
+class Lifeline(Keeps):
     """Record a lifeline at the beginning of the current round."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Ask(Cue):
+class Ask(Keeps):
     """Set how often a count is asked for."""
 
     asking: Asking
@@ -436,9 +446,13 @@ class Look(Cue):
     view: View
 
 
+FAMILIES: tuple[type[Cue], ...] = (Asks, Keeps, KeepsAhead)
+"""What only gathers cues with one row of the rules, and cannot be said itself."""
+
+
 CUES: tuple[type[Cue], ...] = tuple(
     each
     for each in tuple(globals().values())
-    if isinstance(each, type) and issubclass(each, Cue) and each not in (Cue, Asks)
+    if isinstance(each, type) and issubclass(each, Cue) and each not in (Cue, *FAMILIES)
 )
 """Every kind of cue that can be said, in order of definition, which is the order of the help."""

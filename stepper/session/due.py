@@ -5,18 +5,14 @@ All of it is told before the first instruction of the new round. Pure.
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 
 from stepper.plan.model import Plan
 from stepper.plan.yarn.worked_twice import second_pieces
-from stepper.session.cues import ForgetReminders, RemindMe
-from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import AskLength, Effect, RestHands, TellSecond
-from stepper.session.events import Advanced, Placed, ReminderSet, RemindersForgotten
+from stepper.session.events import Advanced, Placed
 from stepper.session.fault import respond as inquiry
-from stepper.session.moves import round_called
 from stepper.session.pace.learning import count_minutes
 from stepper.session.questions.about_series import tell_due_now
 from stepper.session.ready import tell_ready
@@ -27,50 +23,12 @@ MEASURE_ROUNDS_LEFT = 3
 """Rounds left in a stretch worked to a length when a measurement is asked for: few enough to be near the
 target, but enough to adjust."""
 
-HAIR = 1e-9
-"""For binary fractions."""
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Remind(Effect):
     """Remind her of what she asked to be reminded of."""
 
     reminder: Reminder
-
-
-def remind(plan: Plan, state: State, cue: RemindMe) -> Decision:
-    """Keep what she asks to be reminded of, at the round it is to be said at."""
-    here = state.place.index
-    if cue.place:
-        index = round_called(plan, cue.place, here)
-        if index is None or index <= here:
-            return Refusal(sentence=f"{cue.place[:1].upper()}{cue.place[1:]} does not lie ahead.")
-    elif cue.length_mm is not None:
-        stretch = plan.stretch_at(here) or plan.stretch_ahead(here)
-        if stretch is None:
-            return Refusal(sentence="Nothing here is worked to a length.")
-        # The first round before which the piece is that long.
-        index = stretch.origin + math.ceil(cue.length_mm * stretch.rounds_per_10cm / 100 - HAIR)
-        if index <= here:
-            return Refusal(sentence="By the rounds it is that long already.")
-        if index > stretch.last + 1 or index >= len(plan.rounds):
-            return Refusal(sentence="It does not get that long.")
-    else:
-        index = here + (cue.rounds or 0)
-        left = len(plan.rounds) - 1 - here
-        if index <= here:
-            return Refusal(sentence="That is now.")
-        if index > here + left:
-            return Refusal(sentence=f"After this round {left} {'is' if left == 1 else 'are'} left.")
-    reminder = Reminder(index=index, text=" ".join(cue.text.split()))
-    return (ReminderSet(at=cue.at, place=state.place, reminder=reminder),)
-
-
-def forget(plan: Plan, state: State, cue: ForgetReminders) -> Decision:
-    """Forget what she asked to be reminded of."""
-    if not any(each.index > state.place.index for each in state.knitting.reminders):
-        return Refusal(sentence="There are no reminders.")
-    return (RemindersForgotten(at=cue.at),)
 
 
 def tell_second(plan: Plan, done: int, now: int) -> Iterator[Effect]:

@@ -15,14 +15,13 @@ from stepper.session.cues import (
     RoundsBack,
     RoundsDone,
     StitchesBack,
-    Stride,
     YarnDone,
 )
 from stepper.session.decision import Decision, Refusal
-from stepper.session.events import Advanced, Jumped, Placed, Returned, StrideSet
+from stepper.session.events import Advanced, Jumped, Placed, Returned
 from stepper.session.fault.tinking import reverse
 from stepper.session.state import Position, State
-from stepper.session.steps import By, cut_into_steps, part_at, sort_of
+from stepper.session.steps import cut_into_steps, part_at
 from stepper.session.stops import stop_in_hand
 
 MOST_UNTOLD = 8
@@ -147,17 +146,6 @@ def stitches_back(plan: Plan, state: State, cue: StitchesBack) -> Decision:
     return (Returned(at=cue.at, origin=origin, place=back.place, stitches=back.stitches),)
 
 
-def set_stride(plan: Plan, state: State, cue: Stride) -> Decision:
-    """Change how much one step reads out, of rounds like the one in hand."""
-    round_ = plan.rounds[state.place.index] if state.place.index < len(plan.rounds) else None
-    now = state.knitting.by if round_ is None else state.knitting.by_of(round_)
-    turn = tuple(By)
-    by = cue.by or turn[(turn.index(now) + 1) % len(turn)]
-    if by is now:
-        return Refusal(sentence=f"It is by {by.value} already.")
-    return (StrideSet(at=cue.at, by=by, sort=None if round_ is None else sort_of(round_)),)
-
-
 def _placed(at: str, plan: Plan, origin: Position, place: Position) -> Decision:
     stitches, work = count_between(plan, origin, place), kind_of(plan.rounds[origin.index])
     return (Placed(at=at, origin=origin, place=place, stitches=stitches, work=work),)
@@ -222,9 +210,7 @@ def round_called(plan: Plan, name: str, here: int) -> int | None:
         found = [each.index for each in plan.rounds if each.holds]
     if not found and wanted:
         words = bare_words(wanted)
-        found = [
-            each.index for each in plan.rounds if each.number == 1 and words <= bare_words(each.section)
-        ]
+        found = [each.index for each in plan.rounds if each.number == 1 and words <= bare_words(each.section)]
     if not found and wanted in RIB_NAMES:
         found = [each.index for each in plan.rounds if _begins_rib(plan, each.index)]
     ahead = [index for index in found if index >= here]

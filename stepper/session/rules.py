@@ -1,4 +1,4 @@
-"""What may happen when: one row for each cue, one column for each mode.
+"""What may happen when: one row for each cue, or for a family of like cues; one column for each mode.
 
 Every cell is filled; a cue that makes no sense in a mode has a rule that refuses it with a sentence. The test
 over all (mode, cue) pairs, the help and the documentation read this table.
@@ -11,11 +11,12 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.plan.model import Plan
-from stepper.session import control, cues, due, moves, read_along
+from stepper.session import control, cues, moves, read_along
 from stepper.session.changed_plan import plan_question, respacing
 from stepper.session.counting import checks, doubts
 from stepper.session.decision import Handler
 from stepper.session.fault import rules as faults
+from stepper.session.keeping import KEPT
 from stepper.session.questions import about
 from stepper.session.state import State
 
@@ -42,13 +43,16 @@ def mode_of(plan: Plan, state: State) -> Mode:
     return Mode.KNITTING if state.place.index < len(plan.rounds) else Mode.FINISHED
 
 
+def _below(family: type[cues.Cue]) -> tuple[type[cues.Cue], ...]:
+    """Return the cues of a family."""
+    return tuple(cue for cue in cues.CUES if issubclass(cue, family))
+
+
 # cue: (while knitting, when finished, when closed)
 _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler]]] = {
-    **{
-        cue: (control.ask, control.ask, control.refuse)
-        for cue in cues.CUES
-        if issubclass(cue, cues.Asks)
-    },
+    **dict.fromkeys(_below(cues.Asks), (control.ask, control.ask, control.refuse)),
+    **{cue: (KEPT[cue], KEPT[cue], control.refuse) for cue in _below(cues.Keeps)},
+    **{cue: (KEPT[cue], control.refuse_done, control.refuse) for cue in _below(cues.KeepsAhead)},
     cues.Next: (read_along.finish_run, control.refuse_done, control.refuse),
     cues.Back: (moves.go_back, moves.go_back, control.refuse),
     cues.Spacing: (control.ask, control.refuse_done, control.refuse),
@@ -58,16 +62,11 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler]]] = {
     cues.RoundsDone: (moves.rounds_done, control.refuse_done, control.refuse),
     cues.RoundsBack: (moves.rounds_back, moves.rounds_back, control.refuse),
     cues.YarnDone: (moves.yarn_done, control.refuse_done, control.refuse),
-    cues.ForgetReminders: (due.forget, due.forget, control.refuse),
     cues.Count: (faults.count_or_part, faults.count_or_part, control.refuse),
     cues.OffBy: (checks.off_by, checks.off_by, control.refuse),
     cues.AtStitch: (moves.set_stitch, control.refuse_done, control.refuse),
     cues.AtMarker: (moves.set_marker, control.refuse_done, control.refuse),
-    cues.Stride: (moves.set_stride, moves.set_stride, control.refuse),
     cues.Length: (checks.measure, checks.measure, control.refuse),
-    cues.Weight: (checks.weigh, checks.weigh, control.refuse),
-    cues.Note: (checks.note, checks.note, control.refuse),
-    cues.RemindMe: (due.remind, control.refuse_done, control.refuse),
     cues.GoTo: (moves.go_to, moves.go_to, control.refuse),
     cues.Undo: (control.undo, control.undo, control.refuse),
     cues.Redo: (control.redo, control.redo, control.refuse),
@@ -90,8 +89,6 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler]]] = {
     cues.Choose: (faults.choose, faults.choose, control.refuse),
     cues.Tink: (faults.tink, faults.tink, control.refuse),
     cues.Respace: (respacing.respace_rest, control.refuse_done, control.refuse),
-    cues.Lifeline: (faults.lay_lifeline, faults.lay_lifeline, control.refuse),
-    cues.Ask: (faults.set_asking, faults.set_asking, control.refuse),
     cues.CountAloud: (faults.count_aloud, faults.count_aloud, control.refuse),
     cues.Ten: (faults.ten, faults.ten, control.refuse),
     cues.ThatIsAll: (faults.that_is_all, faults.that_is_all, control.refuse),

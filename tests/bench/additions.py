@@ -44,58 +44,82 @@ class Addition:
     """Python that uses it and prints what comes of it."""
 
 
-_LOG_CUE = {
-    "stepper/session/cues.py": [
-        (
-            f"{_RECORD}class ForgetReminders(Cue)",
-            f'{_RECORD}class LampOn(Cue):\n    """Keep that the lamp is on."""\n\n\n{_RECORD}class ForgetReminders(Cue)',
-        )
-    ],
-    "stepper/session/control.py": [
-        ("import Closed, FellAsleep", "import Closed, FellAsleep, LampLit"),
-        (
-            "\ndef ask(",
-            '\ndef light(plan: Plan, state: State, cue: Cue) -> Decision:\n    """Keep it."""\n'
-            "    return (LampLit(at=cue.at),)\n\n\ndef ask(",
-        ),
-    ],
-    "stepper/session/rules.py": [
-        (
-            "    cues.Back: (",
-            "    cues.LampOn: (control.light, control.refuse_done, control.ignore, control.refuse),\n    cues.Back: (",
-        )
-    ],
-    "stepper/language/understanding/vocabulary.py": [
-        (
-            "    Wording(\n        cue=cues.HowLong,",
-            '    Wording(cue=cues.LampOn, says="keeps that the lamp is on", spoken=("the lamp is on",)),\n'
-            "    Wording(\n        cue=cues.HowLong,",
-        )
-    ],
-    "stepper/session/events.py": [
-        (
-            f"{_RECORD}class RemindersForgotten",
-            f'{_RECORD}class LampLit(Event):\n    """The lamp was lit."""\n\n\n{_RECORD}class RemindersForgotten',
-        )
-    ],
-    "stepper/language/event_words.py": [
-        (
-            "        events.RemindersForgotten: EventWords(",
-            '        events.LampLit: EventWords(name="the lamp", journal=lambda event, plan: "lamp on", '
-            'told=lambda event, plan: "The lamp is on."),\n        events.RemindersForgotten: EventWords(',
-        )
-    ],
-}
-_LAMP_FIELD = {
-    "stepper/session/state.py": [("    uncounted: int = 0\n", "    lit: bool = False\n    uncounted: int = 0\n")],
-    "stepper/session/evolve.py": [
-        ("    LifelineLaid,\n", "    LampLit,\n    LifelineLaid,\n"),
-        (
-            "        case RemindersForgotten():",
-            "        case LampLit():\n            return replace(knitting, lit=True)\n        case RemindersForgotten():",
-        ),
-    ],
-}
+_LAMP = "lamp on"
+"""What the journal's page says of it."""
+
+
+def _lamp(*, family: str = "Keeps", lit: bool = False) -> dict[str, Sequence[tuple[str, str]]]:
+    """Return the edits for a cue with an event.
+
+    Args:
+        family: The class below which the cue stands: which row of the rules it has.
+        lit: Whether the event fills a field of its own in the state.
+    """
+    applied = (
+        "\n    def applied(self, knitting: Knitting) -> Knitting:\n"
+        '        """Return the knitting by lamplight."""\n        return replace(knitting, lit=True)\n'
+    )
+    edits: dict[str, Sequence[tuple[str, str]]] = {
+        "stepper/session/cues.py": [
+            (
+                f"{_RECORD}class ForgetReminders(Keeps)",
+                f'{_RECORD}class LampOn({family}):\n    """Keep that the lamp is on."""\n\n\n'
+                f"{_RECORD}class ForgetReminders(Keeps)",
+            )
+        ],
+        "stepper/session/keeping.py": [
+            ("ForgetReminders, Lifeline,", "ForgetReminders, LampOn, Lifeline,"),
+            ("    LifelineLaid,\n", "    LampLit,\n    LifelineLaid,\n"),
+            (
+                "\ndef forget(",
+                '\ndef light(plan: Plan, state: State, cue: LampOn) -> Decision:\n    """Keep it."""\n'
+                "    return (LampLit(at=cue.at),)\n\n\ndef forget(",
+            ),
+            ("        ForgetReminders: forget,", "        LampOn: light,\n        ForgetReminders: forget,"),
+        ],
+        "stepper/language/understanding/vocabulary.py": [
+            (
+                "    Wording(\n        cue=cues.HowLong,",
+                '    Wording(cue=cues.LampOn, says="keeps that the lamp is on", spoken=("the lamp is on",)),\n'
+                "    Wording(\n        cue=cues.HowLong,",
+            )
+        ],
+        "stepper/session/events.py": [
+            (
+                f"{_RECORD}class RemindersForgotten",
+                f'{_RECORD}class LampLit(Event):\n    """The lamp was lit."""\n{applied if lit else ""}\n\n'
+                f"{_RECORD}class RemindersForgotten",
+            )
+        ],
+        "stepper/language/event_words.py": [
+            (
+                "        events.RemindersForgotten: EventWords(",
+                f'        events.LampLit: EventWords(name="the lamp", journal=lambda event, plan: "{_LAMP}", '
+                'told=lambda event, plan: "The lamp is on."),\n        events.RemindersForgotten: EventWords(',
+            )
+        ],
+    }
+    if lit:
+        edits["stepper/session/state.py"] = [("    uncounted: int = 0\n", "    lit: bool = False\n    uncounted: int = 0\n")]
+    return edits
+
+
+_ASK_LAMP = _ASK.format(said="> the lamp is on\n> undo that")
+_LIT = """
+from dataclasses import replace
+from stepper.session.cues import LampOn, Undo
+from stepper.session.machine import Session
+from stepper.session.state import Knitting, Position, State
+from tests.plans import final_increase
+plan = final_increase()
+for index in (4, len(plan.rounds)):
+    session = Session(plan, State(seq=1, knitting=Knitting(place=Position(index=index))))
+    for cue in (LampOn, Undo):
+        considered = session.consider(cue(at="2025-03-03T20:15:00+01:00"))
+        session.adopt(considered)
+        print("round", index, cue.__name__, "lit" if session.state.knitting.lit else "dark", [
+            getattr(each, "sentence", "") for each in considered.effects if hasattr(each, "sentence")])
+"""
 
 ADDITIONS = (
     Addition(
@@ -168,15 +192,14 @@ ADDITIONS = (
         },
         trial=_ASK.format(said="> which size is this"),
     ),
+    Addition(what="a cue with an event that is only kept", edits=_lamp(), trial=_ASK_LAMP),
     Addition(
-        what="a cue with an event that is only kept",
-        edits=_LOG_CUE,
-        trial=_ASK.format(said="> the lamp is on\n> undo that"),
+        what="a cue with an event and a field of the state", edits=_lamp(lit=True), trial=_ASK_LAMP + _LIT
     ),
     Addition(
-        what="a cue with an event and a field of the state",
-        edits={**_LOG_CUE, **_LAMP_FIELD},
-        trial=_ASK.format(said="> the lamp is on\n> undo that"),
+        what="the same, refused when no round is left",
+        edits=_lamp(family="KeepsAhead", lit=True),
+        trial=_ASK_LAMP + _LIT,
     ),
     Addition(
         what="a sentence at the end of a section",
@@ -189,8 +212,8 @@ ADDITIONS = (
                     "    yield from inquiry.tell_mends(after)\n    yield from tell_reminders(before, after)",
                 ),
                 (
-                    "def remind(",
-                    f'{_RECORD}class TellSectionDone(Effect):\n    """Say it."""\n\n    section: str\n\n\ndef remind(',
+                    "def tell_second(",
+                    f'{_RECORD}class TellSectionDone(Effect):\n    """Say it."""\n\n    section: str\n\n\ndef tell_second(',
                 ),
             ],
             "stepper/language/effect_words.py": [

@@ -16,8 +16,9 @@ def test_every_cue_is_in_the_list() -> None:
         if issubclass(each, cues.Cue) and each is not cues.Cue
     }
 
-    assert set(cues.CUES) == defined - {cues.Asks}
-    assert len(cues.CUES) == len(defined) - 1
+    assert set(cues.CUES) == defined - {cues.Asks, cues.Keeps, cues.KeepsAhead}
+    assert len(cues.CUES) == len(defined) - 3
+    assert set(cues.FAMILIES) == {each for each in defined if any(each in cue.__bases__ for cue in cues.CUES)}
 
 
 def test_a_cue_cannot_be_changed_on_its_way() -> None:

@@ -2,10 +2,10 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.session.cues import Cue, ForgetReminders, Next, RemindMe
+from stepper.session.cues import Next
 from stepper.session.due import MEASURE_ROUNDS_LEFT, tell_due, tell_reminders
 from stepper.session.effects import AskCount, AskLength, TellLifeline, TellStep
-from stepper.session.events import Advanced, ReminderSet
+from stepper.session.events import Advanced
 from stepper.session.machine import Session
 from stepper.session.state import Knitting, Position, Reminder, State
 from tests.fixtures import plan_named
@@ -74,19 +74,6 @@ def test_what_is_jumped_over_is_said_on_landing() -> None:
     )
 
 
-def test_beyond_the_garment_nothing_is_promised() -> None:
-    """A promise that cannot be kept is refused."""
-    check(
-        opened(final_increase()),
-        """
-        > remind me in ninety rounds to try it on
-        After this round 22 are left.
-        > remind me in 0 rounds to try it on
-        That is now.
-        """,
-    )
-
-
 def test_a_sitting_that_begins_at_the_round_says_the_reminder_again() -> None:
     """It may be that the program was ended between keeping the step and saying it."""
     knitting = Knitting(place=Position(index=2), reminders=(Reminder(index=2, text="try it on"),))
@@ -99,67 +86,6 @@ def _state(index: int, stitch: int = 0, *reminders: int) -> State:
     kept = tuple(Reminder(index=each, text="") for each in reminders)
     knitting = Knitting(place=Position(index=index, stitch=stitch), reminders=kept)
     return State(seq=5, knitting=knitting, last_cue_at=AT)
-
-
-def _reminded(garment: object, index: int, cue: Cue) -> int | str:
-    """Return the round a reminder is kept for, or the words in which it is refused."""
-    session = Session(garment, _state(index))  # type: ignore[arg-type] # a plan
-    considered = session.consider(cue)
-    for event in considered.events:
-        assert isinstance(event, ReminderSet)
-        return event.reminder.index
-    return tell(session, considered)[0]
-
-
-@pytest.mark.parametrize(
-    ("length_mm", "index"),
-    [(1.0, 11), (20.0, 0), (20.1, 11), (30.0, 11), (30.1, 12), (99.0, 18), (100.0, 18), (100.1, 19)],
-)
-def test_a_length_is_the_round_before_which_the_piece_is_that_long(length_mm: float, index: int) -> None:
-    """By hand, at ten rounds to 10 cm from the ninth round on: a round a centimetre. Two are done, ten are to do, so that
-    2 cm are there already and more than 10 cm will never be."""
-    told = _reminded(final_increase(), 10, RemindMe(at=AT, length_mm=length_mm, text="x"))
-    if length_mm <= 20:
-        assert told == "By the rounds it is that long already."
-    elif length_mm > 100:
-        assert told == "It does not get that long."
-    else:
-        assert told == index
-
-
-def test_a_length_is_promised_only_where_one_is_worked_to_and_a_round_is_left_to_say_it_at() -> None:
-    """In the yoke nothing is measured; where the stretch ends the piece there is no round behind it."""
-    assert _reminded(final_increase(), 3, RemindMe(at=AT, length_mm=50.0)) == "Nothing here is worked to a length."
-    assert _reminded(final_increase(), 8, RemindMe(at=AT, length_mm=30.0)) == 11
-    whole = with_stretch(final_increase(), last=22)
-    assert _reminded(whole, 10, RemindMe(at=AT, length_mm=140.0)) == 22
-    assert _reminded(whole, 10, RemindMe(at=AT, length_mm=141.0)) == "It does not get that long."
-
-
-def test_a_reminder_is_for_a_place_or_a_round_that_lies_ahead() -> None:
-    """What she is at, or has done, cannot be said later. By hand: the yoke begins with round 2 of 23."""
-    garment = final_increase()
-    places = [_reminded(garment, here, RemindMe(at=AT, place="yoke")) for here in (0, 1, 2, 3)]
-    assert places == [2, 2, "Yoke does not lie ahead.", "Yoke does not lie ahead."]
-    assert _reminded(garment, 0, RemindMe(at=AT, place="attic")) == "Attic does not lie ahead."
-    rounds = [_reminded(garment, 20, RemindMe(at=AT, rounds=each)) for each in (0, 1, 2, 3)]
-    assert rounds == ["That is now.", 21, 22, "After this round 2 are left."]
-    assert _reminded(garment, 21, RemindMe(at=AT, rounds=2)) == "After this round 1 is left."
-    assert _reminded(garment, 21, RemindMe(at=AT)) == "That is now."
-
-
-def test_a_reminder_is_kept_in_her_words_without_what_the_ear_put_between_them() -> None:
-    """It is read out as one sentence."""
-    (event,) = Session(final_increase(), _state(0)).consider(RemindMe(at=AT, rounds=1, text="  try  it on ")).events
-    assert isinstance(event, ReminderSet)
-    assert event.reminder == Reminder(index=1, text="try it on")
-
-
-def test_only_reminders_that_are_still_to_come_are_forgotten() -> None:
-    """Of one that was said there is nothing to forget."""
-    for here, kept in ((4, True), (5, False), (6, False)):
-        session = Session(final_increase(), _state(here, 0, 5))
-        assert bool(session.consider(ForgetReminders(at=AT)).events) is kept, here
 
 
 @pytest.mark.parametrize(

@@ -1,4 +1,4 @@
-"""Rules for the cues that check or record something: counts, lengths, weighings, notes."""
+"""Rules for the cues that check something: counts and lengths; and which yarn is meant."""
 
 from __future__ import annotations
 
@@ -9,9 +9,9 @@ from stepper.plan.model import Plan
 from stepper.plan.under_way.lengthen import in_rows, rounds_to_reach
 from stepper.session.counting.count_timing import why_count
 from stepper.session.counting.tally import count_at
-from stepper.session.cues import Count, Length, Note, OffBy, Weight
+from stepper.session.cues import Count, Length, OffBy
 from stepper.session.decision import Decision, Refusal
-from stepper.session.events import Counted, Measured, Noted, Weighed
+from stepper.session.events import Counted, Measured
 from stepper.session.state import Position, State
 
 FARTHEST_OFF = 20.0
@@ -110,17 +110,6 @@ def off_by(plan: Plan, state: State, cue: OffBy) -> Decision:
     return count(plan, state, Count(at=cue.at, stitches=now + cue.sign * cue.stitches))
 
 
-def weigh(plan: Plan, state: State, cue: Weight) -> Decision:
-    """Record what is left of a yarn."""
-    key = yarn_called(plan, cue.yarn)
-    if key is None:
-        names = " or ".join(plan.yarns.values())
-        return Refusal(sentence=f"No yarn here is called {cue.yarn}{f'; say {names}' if names else ''}.")
-    if cue.grams < 0:
-        return Refusal(sentence="A weight is nothing or more.")
-    return (Weighed(at=cue.at, place=state.place, yarn=key, grams=cue.grams),)
-
-
 def yarn_called(plan: Plan, name: str) -> str | None:
     """Find a yarn by its key or its name, in any case."""
     wanted = name.casefold()
@@ -128,10 +117,3 @@ def yarn_called(plan: Plan, name: str) -> str | None:
         if wanted in (key.casefold(), called.casefold()):
             return key
     return None
-
-
-def note(plan: Plan, state: State, cue: Note) -> Decision:
-    """Record a note."""
-    if not cue.text.strip():
-        return Refusal(sentence="A note needs some words.")
-    return (Noted(at=cue.at, place=state.place, text=cue.text.strip()),)

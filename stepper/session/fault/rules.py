@@ -1,4 +1,4 @@
-"""Rules for the cues that find, name and mend a fault, for lifelines and for counting aloud."""
+"""Rules for the cues that find, name and mend a fault, and for counting aloud."""
 
 from __future__ import annotations
 
@@ -8,12 +8,10 @@ from stepper.plan.model import Plan
 from stepper.session.counting.checks import count
 from stepper.session.counting.tally import count_at, tally_stitches
 from stepper.session.cues import (
-    Ask,
     Choose,
     Count,
     CountAloud,
     FaultIn,
-    Lifeline,
     MarkerCounts,
     No,
     Remedies,
@@ -28,9 +26,7 @@ from stepper.session.cues import (
 )
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import (
-    AskingSet,
     Counted,
-    LifelineLaid,
     Observed,
     Remedied,
     Respaced,
@@ -281,22 +277,6 @@ def tink(plan: Plan, state: State, cue: Tink) -> Decision:
     if back is None:
         return Refusal(sentence="So many stitches are not knitted yet.")
     return (Tinked(at=cue.at, origin=state.place, place=back.place, stitches=back.stitches),)
-
-
-def lay_lifeline(plan: Plan, state: State, cue: Lifeline) -> Decision:
-    """Record a lifeline here; it runs through a whole round."""
-    if state.place == Position():
-        return Refusal(sentence="Nothing has been knitted yet.")
-    if state.place.stitch:
-        return Refusal(sentence="A lifeline goes in between rounds; finish this one first.")
-    return (LifelineLaid(at=cue.at, place=state.place),)
-
-
-def set_asking(plan: Plan, state: State, cue: Ask) -> Decision:
-    """Change how often a count is asked for."""
-    if cue.asking is state.knitting.asking:
-        return Refusal(sentence="That is how it is already.")
-    return (AskingSet(at=cue.at, asking=cue.asking),)
 
 
 def count_aloud(plan: Plan, state: State, cue: CountAloud) -> Decision:
