@@ -21,6 +21,7 @@ from stepper.session.events import (
 )
 from stepper.session.fault.ways import RemedyKind
 from stepper.session.state import Fault, Knitting, Narrowing, Position, Verified
+from stepper.session.steps import By, RoundSort
 from tests.playbook import AT
 from tests.session import samples
 
@@ -135,3 +136,34 @@ def test_a_respaced_round_ends_what_was_counted_and_looked_for_in_it() -> None:
     )
 
     assert after == Knitting(place=Position(index=4, stitch=8), respacings=(spaced,))
+
+
+def test_entries_that_do_not_say_mean_what_was_so_before_it_was_kept() -> None:
+    """By the frozen forms of `test_codec`: a place was always found, and going back took nothing off the count."""
+    here = Position(index=3)
+    assert events.Returned(at=AT, origin=here, place=here).stitches == 0
+    changed = events.PlanChanged(
+        at=AT,
+        old_fingerprint="a",
+        new_fingerprint="b",
+        origin=here,
+        place=here,
+        corrections=(),
+        changes=(),
+        have=20,
+        want=20,
+    )
+    assert (changed.found, changed.comparable, changed.answer) == (True, True, 0)
+
+
+def test_what_is_chosen_for_all_rounds_leaves_none_chosen_apart() -> None:
+    """And what is chosen for one sort stands beside the others, the last for each."""
+    knitting = Knitting(by=By.ROUND)
+    for by, sort in ((By.GAP, RoundSort.EVEN), (By.MARKER, RoundSort.RAGLAN), (By.REPEAT, RoundSort.EVEN)):
+        knitting = events.StrideSet(at=AT, by=by, sort=sort).applied(knitting)
+    assert [(each.sort, each.by) for each in knitting.strides] == [
+        (RoundSort.RAGLAN, By.MARKER),
+        (RoundSort.EVEN, By.REPEAT),
+    ]
+    everywhere = events.StrideSet(at=AT, by=By.GAP, sort=None).applied(knitting)
+    assert (everywhere.by, everywhere.strides) == (By.GAP, ())

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from stepper.plan.under_way.absorb import Mend
 from stepper.plan.under_way.lengthen import LengthCorrection
+from stepper.plan.under_way.respace import Respacing
 from stepper.session import events
 from stepper.session.events import (
     Advanced,
@@ -237,8 +238,11 @@ def test_reading_along_ends_with_the_sitting_and_not_with_a_note() -> None:
     assert evolve(state, Closed(at=AT, place=Position())).reading is None
     assert evolve(state, FellAsleep(at=AT)).reading is None
 
+
 def _reminded(index: int, at: int = 3) -> events.ReminderSet:
-    return events.ReminderSet(at=AT, place=Position(index=at), reminder=Reminder(index=index, text="try it on"))
+    return events.ReminderSet(
+        at=AT, place=Position(index=at), reminder=Reminder(index=index, text="try it on")
+    )
 
 
 def test_reminders_are_kept_in_order_and_those_gone_by_are_dropped() -> None:
@@ -360,7 +364,11 @@ def test_of_each_yarn_the_last_weighing_counts() -> None:
 
 def test_every_event_has_the_next_number_from_one_on() -> None:
     """Undo and the journal name an event by it."""
-    assert [evolve_all(State(), [_step(index) for index in range(count)]).seq for count in (0, 1, 2)] == [0, 1, 2]
+    assert [evolve_all(State(), [_step(index) for index in range(count)]).seq for count in (0, 1, 2)] == [
+        0,
+        1,
+        2,
+    ]
 
 
 def test_the_latest_notes_are_kept_with_their_rounds_and_taken_back_alike() -> None:
@@ -372,19 +380,26 @@ def test_the_latest_notes_are_kept_with_their_rounds_and_taken_back_alike() -> N
     assert evolve_all(State(), [replace(noted[0], text="")]).knitting.notes == ()
 
 
-def test_a_count_that_differs_from_the_last_begins_the_search_anew_but_for_the_loop_that_is_not_there() -> None:
+def test_a_count_that_differs_from_the_last_begins_the_search_anew_but_for_the_loop_that_is_not_there() -> (
+    None
+):
     """What was seen fitted a fault of one stitch, and two are off: only that no loop hangs is still true."""
     place = Position(index=6)
     none_hangs, left = Sight(seen=Seen.LOOP, number=0), Sight(seen=Seen.LEFT, number=0, index=4)
     state = State(seq=1, knitting=Knitting(place=place))
-    counted = [Counted(at=AT, place=place, stitches=each, expected=20, expected_end=20) for each in (19, 19, 18)]
+    counted = [
+        Counted(at=AT, place=place, stitches=each, expected=20, expected_end=20) for each in (19, 19, 18)
+    ]
     state = evolve(state, counted[0])
     for sight in (none_hangs, left):
         state = evolve(state, Observed(at=AT, place=place, sight=sight))
     again, other = evolve(state, counted[1]).knitting.fault, evolve(state, counted[2]).knitting.fault
     assert again is not None
     assert other is not None
-    assert (again.confirmed, sorted(again.sights, key=lambda each: each.seen.value)) == (True, [left, none_hangs])
+    assert (again.confirmed, sorted(again.sights, key=lambda each: each.seen.value)) == (
+        True,
+        [left, none_hangs],
+    )
     assert (other.confirmed, other.difference, other.sights) == (False, -2, (none_hangs,))
 
 
@@ -414,7 +429,9 @@ def test_a_reminder_of_the_round_in_hand_has_been_heard() -> None:
 
 
 @pytest.mark.parametrize(("back_to", "kept"), [(8, (3, 6)), (6, (3, 6)), (5, (3,)), (2, ())])
-def test_a_lifeline_is_there_as_long_as_it_is_on_or_below_the_needles(back_to: int, kept: tuple[int, ...]) -> None:
+def test_a_lifeline_is_there_as_long_as_it_is_on_or_below_the_needles(
+    back_to: int, kept: tuple[int, ...]
+) -> None:
     """Ripped back to the lifeline its thread holds the stitches; beyond it, it lies in her lap."""
     lifelines = (Position(index=3), Position(index=6))
     state = State(seq=1, knitting=Knitting(place=Position(index=8), lifelines=lifelines))
@@ -442,7 +459,8 @@ def test_what_names_neither_the_last_done_nor_the_last_taken_back_changes_nothin
 
 
 @pytest.mark.parametrize(
-    ("counted_at", "place", "kept"), [(2, 2, "all"), (2, 5, "difference"), (1, 2, "nothing"), (1, 5, "nothing")]
+    ("counted_at", "place", "kept"),
+    [(2, 2, "all"), (2, 5, "difference"), (1, 2, "nothing"), (1, 5, "nothing")],
 )
 def test_a_fault_goes_into_a_changed_plan_only_from_the_place_it_was_counted_at(
     counted_at: int, place: int, kept: str
@@ -483,3 +501,38 @@ def test_a_count_is_held_against_the_size_she_goes_on_with(counted: int, left: i
     )
     fault = evolve_all(State(knitting=Knitting(place=place)), [count, changed]).knitting.fault
     assert (None if fault is None else fault.difference) == left
+
+
+def test_what_is_kept_of_rounds_moves_with_them_into_a_changed_plan_and_never_before_its_beginning() -> None:
+    """By hand: two rounds were taken out in front of round 5, so a note and a weighing of round 4 are of round 2, and
+    those of round 0 and 1 of round 0. A journal of before does not say what became of respaced rounds: they stay."""
+    spaced = Respacing(index=4, section="yoke", before=20, after=22, places=(5, 15))
+    state = State(knitting=Knitting(place=Position(index=5), respacings=(spaced,)))
+    for index in (0, 1, 4):
+        place = Position(index=index)
+        state = evolve(state, Noted(at=AT, place=place, text="snug"))
+        state = evolve(state, events.Weighed(at=AT, place=place, yarn=f"yarn {index}", grams=9.0))
+    carried = PlanChanged(
+        at=AT, old_fingerprint="a", new_fingerprint="b", origin=Position(index=5), place=Position(index=3),
+        corrections=(), changes=(), have=20, want=20, lifelines=(),
+    )  # fmt: skip
+
+    knitting = evolve(state, carried).knitting
+
+    assert [each.index for each in knitting.notes] == [0, 0, 2]
+    assert [each.weighing.index for each in knitting.balls] == [0, 0, 2]
+    assert knitting.respacings == (spaced,)
+    assert evolve(state, replace(carried, respacings=())).knitting.respacings == ()
+
+
+def test_a_stop_is_heard_by_a_step_on_the_spot_and_forgotten_by_going_anywhere() -> None:
+    """`heard` counts the stops before the step in hand; a note in between leaves it as it is."""
+    here = Position(index=3)
+    on_the_spot = Advanced(at=AT, origin=here, place=here, stitches=0)
+    state = evolve_all(State(knitting=Knitting(place=here)), [on_the_spot, on_the_spot])
+    assert state.knitting.heard == 2
+    assert evolve(state, Noted(at=AT, place=here, text="snug")).knitting.heard == 2
+    assert evolve(state, _step(3)).knitting.heard == 0
+    assert evolve(state, events.Returned(at=AT, origin=here, place=here)).knitting.heard == 0
+    elsewhere = replace(on_the_spot, origin=Position(index=7), place=Position(index=7))
+    assert evolve(state, elsewhere).knitting.heard == 0

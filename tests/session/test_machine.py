@@ -8,7 +8,7 @@ from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, pr
 
 from stepper.session.codec import encode_event
 from stepper.session.cues import Cue, Enough, GoTo, Length, Listen, Redo, Undo, Wait
-from stepper.session.events import Event
+from stepper.session.events import Event, ReadingSet
 from stepper.session.machine import Considered, Session
 from stepper.session.replay import replay_entries
 from stepper.session.state import Knitting, Position, State
@@ -43,6 +43,11 @@ class MemoryJournal:
             self.kept.append(KeptEvent(len(self.kept) + 1, *encode_event(event)))
 
 
+def can_be_taken_back(event: Event) -> bool:
+    """Return whether undo takes an event back: how a round is read along is no part of the knitting."""
+    return not isinstance(event, ReadingSet)
+
+
 class Sitting(RuleBasedStateMachine):
     """A knitter who says anything, closes the lid, and loses power at the worst moment.
 
@@ -73,7 +78,7 @@ class Sitting(RuleBasedStateMachine):
         before = self.session.state.knitting
         considered = self.session.consider(cue)
         self.commit_and_adopt(considered)
-        if considered.events:
+        if any(can_be_taken_back(event) for event in considered.events):
             self.past.append(before)
             self.future.clear()
         assert considered.effects  # every cue is answered
@@ -133,7 +138,7 @@ class Sitting(RuleBasedStateMachine):
         before = self.session.state.knitting
         considered = self.session.consider(cue)
         self.journal.append(considered.events)
-        if considered.events:
+        if any(can_be_taken_back(event) for event in considered.events):
             self.past.append(before)
             self.future.clear()
         self.session = Session(self.session.base, replay_entries(self.journal.kept))
