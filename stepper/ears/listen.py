@@ -176,7 +176,7 @@ class _Attention:
         """Take a cue without the address word if one is found in what was just looked into, and said near."""
         heard = alone.look(seeking.looked_into)
         if alone.sees_number:
-            seeking.await_more()
+            seeking.await_more(is_long=alone.sees_long_number)
         if heard is not None:
             self._gate.reset()
             self._gate.leave_out(*alone.ago_s)

@@ -66,7 +66,7 @@ class Seeking:
         self._lately: deque[float] = deque(maxlen=_LATELY_CHUNKS)
         self._room: deque[float] = deque(maxlen=_ROOM)
         self._passed = 0
-        self._attentive = self._awaits = 0
+        self._attentive = self._awaits = self._wide = 0
         self.ago_s = (0.0, 0.0)
         """How long ago what was cut out last began, and ended. Unit: s."""
 
@@ -81,6 +81,7 @@ class Seeking:
         self._lately.append(level_db)
         self._passed += 1
         self._attentive, self._awaits = max(0, self._attentive - 1), max(0, self._awaits - 1)
+        self._wide = max(0, self._wide - 1)
         self._has_looked = False
         if self._passed % _EVERY_CHUNKS:
             return None
@@ -96,18 +97,25 @@ class Seeking:
 
     @property
     def looked_into(self) -> bytes:
-        """The narrow window, or the wide one while a count may be under way; nothing if none was looked into
-        at the last chunk."""
-        return self._last(_WIDE_CHUNKS if self._awaits else _NARROW_CHUNKS) if self._has_looked else b""
+        """The narrow window, or the wide one while a long count may be under way; nothing if none was looked
+        into at the last chunk."""
+        return self._last(_WIDE_CHUNKS if self._wide else _NARROW_CHUNKS) if self._has_looked else b""
 
-    def await_more(self) -> None:
-        """Look into the wide window for the next two seconds, however soft: a count is being said."""
+    def await_more(self, *, is_long: bool = True) -> None:
+        """Look on for the next two seconds, however soft: a count is being said.
+
+        Args:
+            is_long: Whether it may be too long for the narrow window, with the wait behind it.
+        """
         self._awaits = _ATTENTIVE_CHUNKS
+        if is_long:
+            self._wide = _ATTENTIVE_CHUNKS
 
     def forget(self) -> None:
         """Begin anew: what was said so far is dealt with."""
         self._chunks.clear()
-        self._attentive, self._awaits, self._has_looked = 0, 0, False
+        self._attentive = self._awaits = self._wide = 0
+        self._has_looked = False
 
     def _apart_chunks(self) -> int:
         """Return how far apart the looks are now. Unit: chunks."""

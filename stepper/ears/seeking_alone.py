@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from dataclasses import replace
 from typing import Final
 
 from stepper.devices.ports import HEARING_RATE_HZ
@@ -20,6 +21,10 @@ _OVER_S, _LONG_OVER_S = 0.3, 0.96
 # It has to be over for so long, and not for longer: it was looked at before.
 _NUMBER_OVER_S, _MAY_GO_ON_OVER_S, _LOOKS_S = 0.5, 0.9, 0.8
 # A number that can go on has the time behind the closing of the gate that others have there (`listen`).
+_SHORT_S = 1.1
+# A bare number that takes no longer stands in the narrow window of 2.4 s until it is over for long enough.
+# Of 114 of development voices, and a yes and a no of each, 117 are heard so 10 dB above a film, 111 with all
+# waited for in the wide window, none another.
 _BEFORE_S, _AFTER_S = 0.25, 0.22
 _BYTES_S: Final = HEARING_RATE_HZ * 2
 
@@ -42,7 +47,10 @@ class SeekingAlone:
         """
         self._find, self._recognise, self._loudness = find, recognise, loudness
         self.sees_number = False
-        """Whether what was found last has a number in it that was said just now, over or not."""
+        """Whether what was found last has a number in it that was said just now, over or not, and may be
+        hers."""
+        self.sees_long_number = False
+        """The same, and it may be too long for the narrow window."""
         self.ago_s = (0.0, 0.0)
         """How long ago what was found last began, and ended. Unit: s."""
 
@@ -53,13 +61,16 @@ class SeekingAlone:
             sound: The last seconds, to this very moment.
         """
         found = self._find(sound)
-        self.sees_number = False
+        self.sees_number = self.sees_long_number = False
         if found is None:
             return None
         began_s, ended_s = (len(sound) / _BYTES_S - each for each in (found.start_s, found.end_s))
         self.ago_s = (began_s, ended_s)
         least_s, most_s = _over(found)
-        self.sees_number = found.has_number and found.fit >= UNDER_WAY and ended_s <= most_s
+        if found.has_number and found.fit >= UNDER_WAY and ended_s <= most_s:
+            self.sees_number = not found.is_answer or self._may_be_near(found, began_s, ended_s)
+            is_short = found.is_answer and began_s - ended_s <= _SHORT_S
+            self.sees_long_number = self.sees_number and not is_short
         if not least_s <= ended_s <= most_s:
             return None
         if found.has_number and (found.clear < CLEAR_NUMBER or found.behind > STRAY):
@@ -82,6 +93,13 @@ class SeekingAlone:
         if sure < 0 or (found.may_go_on and self._goes_on(sound[start:], heard)):
             return None
         return heard
+
+    def _may_be_near(self, found: FoundAlone, began_s: float, ended_s: float) -> bool:
+        """Return whether a bare number may be taken yet, however far the sound falls behind it: a film says
+        "two" and "for" all the time."""
+        above_db = self._loudness.above_db(began_s, ended_s)
+        over = replace(found, behind=0)
+        return above_db is None or nearness(over, falls_db=math.inf, above_db=above_db, sure=1.0) >= 0
 
     def _goes_on(self, sound: bytes, heard: Heard) -> bool:
         """Return whether a number is heard as another with everything that is behind it: "one hundred" with

@@ -156,6 +156,20 @@ def test_while_a_count_is_being_said_the_wide_window_is_looked_into_however_soft
     assert looks == []
 
 
+def test_a_short_number_is_waited_for_in_the_narrow_window() -> None:
+    """ "Four six" and the wait behind it stand in 2.4 s, and the wide window costs more than twice the time."""
+    seeking = Seeking(Finder(None).find, lambda: True)
+    play(seeking, 15.0, ROOM_DB)
+    seeking.await_more(is_long=False)
+    looks = list[float]()
+    for _ in range(round(3.0 / CHUNK_S)):
+        seeking.take(bytes(CHUNK_BYTES), ROOM_DB - 2)
+        if seeking.looked_into:
+            looks.append(len(seeking.looked_into) / BYTES_S)
+    assert 4 <= len(looks) <= 6
+    assert max(looks) == pytest.approx(2.4, abs=CHUNK_S)
+
+
 def test_what_has_been_over_for_long_is_neither_cut_out_nor_in_the_way_of_what_is_said_next() -> None:
     """Three seconds later she has said it again, or something else, and it would be taken for the answer."""
     long_over = Place(start_s=1.0, end_s=2.0, may_go_on=False)

@@ -129,6 +129,41 @@ def test_only_what_is_surely_a_number_is_waited_for(fit: float, sees: bool) -> N
     assert seeking.sees_number == sees
 
 
+DIGIT = FoundAlone(
+    text="two", start_s=1.4, end_s=1.8, fit=0.0, length=2, before=4, behind=4,
+    is_answer=True, has_number=True, may_go_on=True, clear=8.0,
+)  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("found", "own_db", "sees", "is_long"),
+    [
+        (DIGIT, -24.0, False, False),
+        (DIGIT, -14.0, True, False),
+        (replace(DIGIT, text="two two five", start_s=0.5, length=9), -14.0, True, True),
+        (replace(DIGIT, is_answer=False), -24.0, True, True),
+    ],
+    ids=["as loud as the film", "near", "near and long", "a count with its words"],
+)
+def test_a_bare_number_is_waited_for_only_where_it_may_be_hers(
+    found: FoundAlone, own_db: float, sees: bool, is_long: bool
+) -> None:
+    """A film says "two" or "for" all the time; waiting for the rest of each doubled what an open question cost.
+
+    By hand for a digit amid other words that stands 8 dB out and behind which the sound will have fallen far:
+    7.5 - 0.48 × 4 + 0.55 × 4 + 0.52 × 14 + 0.40 × 8 - 17.8 - 0.5 + 3.4 = 3.36; 2 dB below the room, 0.40 × 10
+    less: -0.64.
+    """
+    loudness = Loudness()
+    for at in range(round(20 / CHUNK_S)):
+        ago = 20 - at * CHUNK_S
+        own = 2.0 - found.end_s < ago <= 2.0 - found.start_s
+        loudness.take(own_db if own else -22.0)
+    seeking = SeekingAlone(lambda sound: found, lambda segment: None, loudness)
+    assert seeking.look(SOUND) is None
+    assert (seeking.sees_number, seeking.sees_long_number) == (sees, is_long)
+
+
 def test_another_wording_of_the_same_count_agrees() -> None:
     """ "I count" and "I counted" mean the same; another number does not."""
     found = replace(COUNT, alike=frozenset({"i counted forty"}))

@@ -335,6 +335,31 @@ def test_what_one_word_may_answer_is_told_while_the_question_is_open() -> None:
     assert told == [frozenset(), frozenset({Yes, No, Count}), frozenset()]
 
 
+def test_a_film_that_answers_with_a_number_moves_nothing_until_it_is_said_again_or_confirmed() -> None:
+    """What is read back is dropped by a no, and by anything else she asks; another number is read back anew."""
+
+    def kept_after(*heard: str) -> list[str]:
+        log = Log()
+        conductor = Conductor(
+            Session(final_increase()), ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT)
+        )
+        for words in ("next step", "count is 224", "count again"):
+            conductor.offer_words(words)
+        conductor.drain()
+        log.lines.clear()
+        for words in heard:
+            conductor.offer_words(words, heard=True)
+        conductor.drain()
+        return [line.split()[1] for line in log.lines if line.startswith("kept")]
+
+    assert kept_after("six") == ["Doubted"]
+    assert kept_after("six", "two two one") == ["Doubted", "Doubted"]
+    assert kept_after("six", "no") == ["Doubted", "Doubted"]
+    assert kept_after("six", "where am i") == ["Doubted"]
+    assert kept_after("six", "yes") == ["Doubted", "Counted"]
+    assert kept_after("six", "six") == ["Doubted", "Counted"]
+
+
 def test_a_bare_number_is_a_count_where_it_was_heard_and_nothing_where_it_was_typed() -> None:
     """The ears pass one on only behind the address word or in answer to a question."""
     log = Log()
