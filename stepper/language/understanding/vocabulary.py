@@ -47,7 +47,14 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     Wording(
         cue=cues.Again,
         says="says this step again, slower",
-        spoken=("say again", "say that again", "once more please", "repeat that", "what was that"),
+        spoken=(
+            "say again",
+            "say that again",
+            "once more please",
+            "repeat that",
+            "what was that",
+            "read that again slowly",
+        ),
         typed=(
             "again",
             "repeat",
@@ -55,7 +62,6 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "what",
             "sorry",
             "read that again",
-            "read that again slowly",
             "say that again slowly",
             "once more slowly",
         ),
