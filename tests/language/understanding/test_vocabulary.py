@@ -117,7 +117,9 @@ def test_what_the_ears_were_not_taught_is_not_recommended() -> None:
     assert heard.sentence == 'Not understood: "i am now at hem". Say: what can I say.'
 
 
-@pytest.mark.parametrize(("said", "cue"), [("wait a minute", cues.Wait), ("read that again slowly", cues.Again)])
+@pytest.mark.parametrize(
+    ("said", "cue"), [("wait a minute", cues.Wait), ("read that again slowly", cues.Again)]
+)
 def test_what_people_say_between_rounds_is_understood(said: str, cue: type[cues.Cue]) -> None:
     """In their words, not those of the table."""
     assert type(understand(said, final_increase())) is cue
