@@ -151,8 +151,8 @@ def test_a_bare_number_is_waited_for_only_where_it_may_be_hers(
     """A film says "two" or "for" all the time; waiting for the rest of each doubled what an open question cost.
 
     By hand for a digit amid other words that stands 8 dB out and behind which the sound will have fallen far:
-    7.5 - 0.48 × 4 + 0.55 × 4 + 0.52 × 14 + 0.40 × 8 - 17.8 - 0.5 + 3.4 = 3.36; 2 dB below the room, 0.40 × 10
-    less: -0.64.
+    7.5 - 0.48 × 4 + 0.55 × 4 + 0.52 × 14 + 0.40 × 8 - 17.8 - 0.5 + 2.1 = 2.06; 2 dB below the room, 0.40 × 10
+    less: -1.94.
     """
     loudness = Loudness()
     for at in range(round(20 / CHUNK_S)):
