@@ -57,9 +57,9 @@ class Nearness:
     """What is needed beyond that for a cue with a number."""
     less_for_answer: float
     """How much less is needed of a single word or a bare number that answers what is open, which is as short
-    as can be. With 1.3 more a film of development voices had a "yes", a "no" and a "four" taken in .33 h, with
-    0, .1 and 1.1 to spare; of 18 answers of development voices 10 dB above one that are found so and not by
-    the gate one is lost, of 12 words of people kept for choosing none (1.9 to spare or more)."""
+    as can be. With 1.3 more a film of development voices had a "yes", a "no" and a "four" taken in .33 h,
+    with 0, .1 and 1.1 to spare; of 18 answers of development voices 10 dB above one that are found so and not
+    by the gate one is lost, of 12 words of people kept for choosing none (1.9 to spare or more)."""
 
 
 NEAR: Final = Nearness(
