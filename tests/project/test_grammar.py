@@ -28,19 +28,19 @@ def forget() -> None:
 
 def test_a_stitch_added_to_the_table_is_read(monkeypatch: pytest.MonkeyPatch) -> None:
     """Whoever adds an abbreviation adds it once; a second list would be forgotten."""
-    assert read("K1, k4tog, k to end.").line is None
-    said = {"said": "knit four together", "wrong_side": "", "spellings": ("knit four as one",)}
-    added = replace(stitches.STITCHES["k3tog"], code="k4tog", uses=4, **said)
+    assert read("K1, k6tog, k to end.").line is None
+    said = {"said": "knit six together", "wrong_side": "", "spellings": ("knit six as one",)}
+    added = replace(stitches.STITCHES["k3tog"], code="k6tog", uses=6, **said)
     with monkeypatch.context() as table:
         table.setattr(stitches, "ENTRIES", (*stitches.ENTRIES, added))
-        table.setitem(stitches.STITCHES, "k4tog", added)
-        table.setitem(stitches.ALIASES, "knit four as one", "k4tog")
+        table.setitem(stitches.STITCHES, "k6tog", added)
+        table.setitem(stitches.ALIASES, "knit six as one", "k6tog")
         forget()
-        for words in ("K1, k4tog, k to end.", "K1, knit four as one, k to end."):
+        for words in ("K1, k6tog, k to end.", "K1, knit six as one, k to end."):
             line = read(words).line
             assert line is not None
             assert isinstance(line.sentences[0].elements[1], Work)  # type: ignore[union-attr] # a round
-            assert line.sentences[0].elements[1].stitch == "k4tog"  # type: ignore[union-attr] # a round
+            assert line.sentences[0].elements[1].stitch == "k6tog"  # type: ignore[union-attr] # a round
     forget()
 
 
