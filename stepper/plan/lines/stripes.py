@@ -10,7 +10,7 @@ from math import lcm
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.established import as_it_looks, even
 from stepper.plan.lines.durations import cycle_of, last_for
-from stepper.plan.state.needles import Needles
+from stepper.plan.state.needles import MOST_ROUNDS, Needles
 from stepper.project.instructions import Striped, WorkRounds
 from stepper.project.problems import nearest, one_of
 
@@ -55,6 +55,9 @@ def yarns_of(instruction: Striped, needles: Needles) -> list[str]:
         if key is None:
             hint = nearest(name, keys.values()) or f"The yarns are {one_of(keys.values())}."
             needles.report(instruction.place, f'there is no yarn "{name}".', hint)
+            continue
+        if number > MOST_ROUNDS:
+            needles.report(instruction.place, f"a stripe of more than {MOST_ROUNDS} rounds is no stripe.")
             continue
         found += [key] * number
     return found

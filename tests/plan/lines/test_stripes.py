@@ -38,3 +38,8 @@ def test_the_fabric_goes_on_under_the_stripes() -> None:
 def test_a_yarn_that_is_not_there_is_told() -> None:
     """A stripe in no yarn cannot be knitted."""
     assert 'no yarn "C"' in faults(project(f"{HEAD}Work 6 rounds in stripes of 2 rnds C, 1 rnd MC.\nBind off."))
+
+
+def test_a_stripe_without_end_is_told() -> None:
+    """A number with a slip of the finger in it ends in a sentence."""
+    assert "is no stripe" in faults(project(f"{HEAD}Work 6 rounds in stripes of {'4' * 25} rnds A, 1 rnd MC.\nBind off."))
