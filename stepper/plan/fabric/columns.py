@@ -14,7 +14,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from itertools import pairwise, takewhile
+from itertools import accumulate, pairwise, takewhile
 from typing import NamedTuple
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
@@ -29,6 +29,7 @@ KNIT: Cell = ("k", "")
 PURL: Cell = ("p", "")
 WIDEST_REPEAT = 24
 """Most stitches of a repeat that a new column is found in. Unit: stitches."""
+_SEEN = 3 * WIDEST_REPEAT
 _SELVEDGE = 3
 """Stitches beside an edge or a marker that a line may work its own way. Unit: stitches; an assumption."""
 
@@ -258,13 +259,16 @@ def _add_alike(
 ) -> None:
     """Fill the new columns that look as those beside them: made purlwise, or between two that are alike."""
     known = list(made)
+    last = list(accumulate((at if one is not None else -1 for at, one in enumerate(known)), max, initial=-1))
+    behind = ((at if one is not None else len(known)) for at, one in reversed(list(enumerate(known))))
+    next_ = list(accumulate(behind, min, initial=len(known)))[::-1]
     for place, each in enumerate(row):
         if each.below or each.held:
             continue
         low = max(edge for edge in edges if edge <= place)
         high = min(edge for edge in edges if edge > place)
-        before = next((one for one in reversed(known[low:place]) if one is not None), None)
-        after = next((one for one in known[place:high] if one is not None), None)
+        before = known[last[place]] if last[place] >= low else None
+        after = known[next_[place]] if next_[place] < high else None
         if each.made:
             beside = (one for one in (before, after) if one is not None)
             alike = (one for one in beside if look_of(one[phase % len(one)][0]) == each.made)
@@ -331,7 +335,10 @@ def fill_columns(columns: Sequence[Column | None], edges: list[int], period: int
         middle = (low + high) / 2
         fresh = [place for place in range(low, high) if made[place] is None]
         for place in sorted(fresh, key=lambda place: abs(place + 0.5 - middle)):
-            inwards = made[place + 1 : high] if place < middle else made[low:place][::-1]
+            if place < middle:
+                inwards = made[place + 1 : min(high, place + 1 + _SEEN)]
+            else:
+                inwards = made[max(low, place - _SEEN) : place][::-1]
             made[place] = _repeated_before(inwards) or (KNIT,) * period
     return made  # type: ignore[return-value] # from the first edge to the last each is filled
 
