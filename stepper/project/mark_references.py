@@ -9,17 +9,13 @@ from __future__ import annotations
 import re
 
 from stepper.project.problems import Span
+from stepper.project.reading.elements import WORDS
 from stepper.project.respelt import Respelt, Row
 from stepper.project.rewording.recast import Recast
 
 _MARK = r"[(\[]?(?P<{name}>\*{{1,4}}|\u2020{{1,2}}|\u2021|\u00a7)[)\]]?"
-_NUMBERS = {
-    word: number
-    for number, word in enumerate(
-        ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"), 1
-    )
-} | {"once": 1, "twice": 2}
-_N = rf"(?:\d{{1,2}}|{'|'.join(word for word in _NUMBERS if word not in ('once', 'twice'))})"
+_NUMBERS = {word: number for number, word in enumerate(WORDS)} | {"once": 1, "twice": 2}
+_N = rf"(?:\d{{1,2}}|{'|'.join(WORDS[1:])})"
 _WHAT = (
     r"(?:(?:the\s+)?(?:rows?|rnds|rounds|instructions|directions|section|steps|lines|sequence)\s+)?"
     r"(?:again\s+)?"

@@ -11,15 +11,11 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 from stepper.project.problems import Span
+from stepper.project.reading.elements import WORDS
 from stepper.project.rewording.recast import Recast
 from stepper.project.striping import StripesCalled
 
-_NUMBERS = {
-    word: number
-    for number, word in enumerate(
-        ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"), 1
-    )
-}
+_NUMBERS = {word: number for number, word in enumerate(WORDS) if number}
 _N = rf"(?:\d{{1,2}}|{'|'.join(_NUMBERS)})"
 _ROUNDS = r"(?:rounds?|rnds?|rows?)"
 _NAME = (

@@ -201,8 +201,8 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     continues = going_on and begin > needles.line.start
     shaped = continues and needles.drafts[needles.line.start].before != needles.count
     until_count = isinstance(instruction.duration, UntilCount)  # only shaping can reach another count
-    stands = bool(needles.section.pattern) or (going_on and goes_on_from_before(instruction.place, needles))
-    if going_on and stands and not until_count and (shaped or not continues):
+    goes_on = going_on and not until_count and (shaped or not continues)
+    if goes_on and (needles.section.pattern or goes_on_from_before(instruction.place, needles)):
         work_even(instruction, needles)
         return
     if goes_on_with_name(instruction, needles):

@@ -11,6 +11,8 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 
+from stepper.project.reading.elements import WORDS
+
 _STS = r"(?:(?:stitch(?:es)?|sts?)\b)"
 _NEXT = rf"(?:the\s+)?(?:next|following|same|one|first|a|1)?\s*{_STS}"
 _BAR = (
@@ -33,7 +35,7 @@ _BOTH_OFF = (
 )
 _THROUGH_BACK = r"\s*(?:\(?(?:through|thru|in(?:to)?)\s+(?:the\s+|their\s+)?back(?:s)?(?:\s+(?:loops?|legs?|of\s+it))?\)?|tbl)"
 _THROUGH_FRONT = r"\s*(?:(?:through|in(?:to)?)\s+(?:the\s+|their\s+)?fronts?(?:\s+(?:loops?|legs?|of\s+it))?)"
-NUMBERS = {"one": "1", "two": "2", "three": "3", "four": "4", "five": "5", "six": "6"}
+NUMBERS = {word: str(number) for number, word in enumerate(WORDS[:7]) if number}
 
 
 def _lifted(match: re.Match[str]) -> str:
