@@ -46,9 +46,9 @@ def main() -> None:
         print(f"{room:20} {files[room]:4} files, at most {most[room]:3} in a folder, {lines[room]:6} lines")
     print(f"{'in all':20} {len(paths):4} files, at most {max(beside.values()):3} in a folder, {sum(lines.values()):6} lines")
     dotted = {".".join(path.relative_to(package.parent).with_suffix("").parts): source for path, source in sources.items()}
-    circle = find_circle({name: imports(source, types=False) for name, source in dotted.items()})
+    circle = find_circle({name: imports(ast.parse(source)) for name, source in dotted.items()})
     print(f"circles: {' - '.join(circle) or 'none'}")
-    print(f"functions named by a bare participle: {sum(len(participles(source)) for source in sources.values())}")
+    print(f"functions named by a bare participle: {sum(len(participles(ast.parse(source))) for source in sources.values())}")
     said = [text for source in sources.values() for text in docstrings(source)]
     print(f'docstrings that begin with "Give": {sum(text.startswith("Give ") for text in said)}')
     print(f'"nothing where" in docstrings: {sum(bool(re.search(r"nothing where", text)) for text in said)}')
