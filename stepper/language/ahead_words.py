@@ -13,10 +13,10 @@ from stepper.language.numbers import ordinal_words
 from stepper.language.places import round_word
 from stepper.plan.model import Plan
 from stepper.plan.yarn.skein_ends import SkeinEnd
+from stepper.session.due.next_skein import GetSkein
+from stepper.session.due.to_fetch import GetReady
 from stepper.session.effects import Effect
 from stepper.session.questions.about_series import Series, TellDueNow, TellSeries
-from stepper.session.ready import GetReady
-from stepper.session.skeins import GetSkein
 
 _KINDS: Final = {Kind.INCREASE: "increase", Kind.DECREASE: "decrease", Kind.CABLE: "cable"}
 

@@ -41,8 +41,9 @@ from stepper.language.places import (
 from stepper.language.yarn_left import tell_yarn_left
 from stepper.plan.model import Group, Plan, Round
 from stepper.plan.yarn.strand_remarks import catches_of
-from stepper.session import answers, due, effects
+from stepper.session import answers, effects
 from stepper.session.counting.tally import Shaping, shaping_at
+from stepper.session.due import round_reached
 from stepper.session.effects import Effect, Lead, ReadingChange
 from stepper.session.speech_length import MOST_S, seconds_of
 from stepper.session.state import Position
@@ -271,7 +272,7 @@ def _time_knitted(effect: answers.TellTimeKnitted, plan: Plan) -> str:
     return f"{sentence_case(evening)}, {outlook.say_hours(effect.all_s)} in all{guess}."
 
 
-def _remind(effect: due.Remind, plan: Plan) -> str:
+def _remind(effect: round_reached.Remind, plan: Plan) -> str:
     said = effect.reminder.text.rstrip(".")
     return f"You asked to be reminded: {said}." if said else "You asked to be reminded here."
 
@@ -390,7 +391,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         answers.TellTimeKnitted: _time_knitted,
         answers.TellTimeLeft: lambda effect, plan: outlook.tell_time_left(effect.outlook),
         answers.TellDue: lambda effect, plan: outlook.tell_evenings_due(effect.outlook),
-        due.Remind: _remind,
+        round_reached.Remind: _remind,
         effects.RestHands: _rest,
         effects.TellMeasured: _measured,
         effects.TellKept: _kept,

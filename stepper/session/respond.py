@@ -18,7 +18,7 @@ from stepper.session.changed_plan import respacing
 from stepper.session.clock_cues import Beat, Silence
 from stepper.session.counting import doubts
 from stepper.session.counting.tally import count_at, count_between
-from stepper.session.due import tell_due, tell_reminders, tell_second
+from stepper.session.due.round_reached import tell_due, tell_reminders, tell_second
 from stepper.session.effects import (
     AskCount,
     AskPlace,

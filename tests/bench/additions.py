@@ -204,7 +204,7 @@ ADDITIONS = (
     Addition(
         what="a sentence at the end of a section",
         edits={
-            "stepper/session/due.py": [
+            "stepper/session/due/round_reached.py": [
                 (
                     "    yield from inquiry.tell_mends(after)\n    yield from tell_reminders(before, after)",
                     "    if place.index < len(plan.rounds) and plan.rounds[place.index].number == 1:\n"

@@ -5,9 +5,9 @@ from __future__ import annotations
 from stepper.craft.stitches import Kind
 from stepper.language.effect_words import tell_effect
 from stepper.plan.yarn.skein_ends import SkeinEnd
+from stepper.session.due.next_skein import GetSkein
+from stepper.session.due.to_fetch import GetReady
 from stepper.session.questions.about_series import Series, TellDueNow, TellSeries, Where
-from stepper.session.ready import GetReady
-from stepper.session.skeins import GetSkein
 from tests.fixtures import plan_named
 from tests.plans import final_increase
 

@@ -9,8 +9,9 @@ from hypothesis import strategies as st
 
 from stepper.language.effect_words import tell_effect
 from stepper.plan.model import Round
-from stepper.session import answers, cues, due, effects
+from stepper.session import answers, cues, effects
 from stepper.session.cues import Cue
+from stepper.session.due import round_reached
 from stepper.session.machine import Session
 from stepper.session.state import Position
 from stepper.session.steps import By, cut_into_steps
@@ -36,7 +37,7 @@ def test_every_answer_is_one_line_of_whole_sentences(said: list[Cue]) -> None:
                 continue
             if isinstance(effect, effects.TellKept) and effect.note is not None:
                 continue  # her own words
-            if isinstance(effect, (effects.TellEvent, due.Remind)):
+            if isinstance(effect, (effects.TellEvent, round_reached.Remind)):
                 assert "\n" not in line  # her own words again
                 continue
             assert re.fullmatch(r"[^\n{}]+[.?]", line), line

@@ -3,8 +3,9 @@ from __future__ import annotations
 import inspect
 
 from stepper.language.effect_words import LINES
-from stepper.session import answers, due, effects, ready, skeins
+from stepper.session import answers, effects
 from stepper.session.counting import doubts
+from stepper.session.due import next_skein, round_reached, to_fetch
 from stepper.session.effects import Effect
 from stepper.session.fault import respond as faults
 from stepper.session.questions import about, about_ahead, about_named, about_piece, about_round, about_series
@@ -16,7 +17,7 @@ def test_every_effect_has_words() -> None:
         each
         for module in (
             *(about, about_ahead, about_named, about_piece, about_round, about_series),
-            *(answers, doubts, due, effects, faults, ready, skeins),
+            *(answers, doubts, round_reached, effects, faults, to_fetch, next_skein),
         )
         for _, each in inspect.getmembers(module, inspect.isclass)
         if issubclass(each, Effect) and each is not Effect

@@ -17,12 +17,12 @@ from stepper.plan.yarn.worked_twice import with_second_pieces
 from stepper.plan.yarn.yarn_left import forecast
 from stepper.plan.yarn.yarn_use import Amount, total, yarn_use
 from stepper.session.counting.tally import tally_stitches
+from stepper.session.due.next_skein import find_ends_ahead
 from stepper.session.effects import Effect
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.outlook import Outlook, look_ahead, paces_of
 from stepper.session.questions.about_round import yarns_of
 from stepper.session.questions.yarn_left import forecast_ball
-from stepper.session.skeins import find_ends_ahead
 from stepper.session.state import Reminder, State, Verified
 
 MOST_SIGHTS = 3

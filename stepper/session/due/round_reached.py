@@ -10,13 +10,13 @@ from dataclasses import dataclass
 
 from stepper.plan.model import Plan
 from stepper.plan.yarn.worked_twice import second_pieces
+from stepper.session.due.next_skein import tell_skeins
+from stepper.session.due.to_fetch import tell_ready
 from stepper.session.effects import AskLength, Effect, RestHands, TellSecond
 from stepper.session.events import Advanced, Placed
 from stepper.session.fault import respond as inquiry
 from stepper.session.pace.learning import count_minutes
 from stepper.session.questions.about_series import tell_due_now
-from stepper.session.ready import tell_ready
-from stepper.session.skeins import tell_skeins
 from stepper.session.state import Reminder, State
 
 MEASURE_ROUNDS_LEFT = 3

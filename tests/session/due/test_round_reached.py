@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.session.cues import Next
-from stepper.session.due import MEASURE_ROUNDS_LEFT, tell_due, tell_reminders
+from stepper.session.due.round_reached import MEASURE_ROUNDS_LEFT, tell_due, tell_reminders
 from stepper.session.effects import AskCount, AskLength, TellLifeline, TellStep
 from stepper.session.events import Advanced
 from stepper.session.machine import Session

@@ -7,9 +7,9 @@ from itertools import pairwise
 from stepper.language.effect_words import tell_effect
 from stepper.plan.yarn.skein_ends import SkeinEnd
 from stepper.session.cues import RoundsDone
+from stepper.session.due.next_skein import GetSkein, find_ends_ahead, tell_skeins
 from stepper.session.effects import TellStep
 from stepper.session.machine import Session
-from stepper.session.skeins import GetSkein, find_ends_ahead, tell_skeins
 from stepper.session.state import Knitting, Position
 from tests.fixtures import plan_named
 from tests.playbook import AT, after, opened, transcript

@@ -8,9 +8,9 @@ import pytest
 
 from stepper.language.effect_words import tell_effect
 from stepper.session.cues import Next
+from stepper.session.due.to_fetch import GetReady, find_needed, tell_ready
 from stepper.session.effects import TellStep
 from stepper.session.machine import Session
-from stepper.session.ready import GetReady, find_needed, tell_ready
 from stepper.session.state import Knitting, Position, State
 from tests.fixtures import plan_named
 from tests.plans import plan
