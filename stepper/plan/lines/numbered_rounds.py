@@ -14,9 +14,9 @@ from stepper.plan.drafts import Template
 from stepper.plan.fabric.chart_rounds import charts_by_name
 from stepper.plan.fabric.established import asks_pattern, establish
 from stepper.plan.fabric.named_patterns import first_row
+from stepper.plan.lines.again.repeated_rounds import fill_numbers
 from stepper.plan.lines.durations import cycle_of
 from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
-from stepper.plan.lines.repeated_rounds import fill_numbers
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.working import work
 from stepper.plan.lines.wrong_side import tell_wrong_side

@@ -11,7 +11,7 @@ import re
 
 from stepper.plan.drafts import Template, own_words_of
 from stepper.plan.fabric.established import keep_held
-from stepper.plan.lines.gaps import refuse_across_gap
+from stepper.plan.lines.held.gaps import refuse_across_gap
 from stepper.plan.model import Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import UNNAMED, name_apart

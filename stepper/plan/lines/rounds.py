@@ -12,9 +12,9 @@ from stepper.plan.fabric.established import ground, keep_held
 from stepper.plan.fabric.own_rows import words_due
 from stepper.plan.fabric.sources_in_hand import supplies_of
 from stepper.plan.lines.buttonholes import over_openings
-from stepper.plan.lines.gaps import refuse_across_gap
 from stepper.plan.lines.heel_rows import as_far_as_meant
-from stepper.plan.lines.just_held import hold_what_was_worked
+from stepper.plan.lines.held.gaps import refuse_across_gap
+from stepper.plan.lines.held.just_held import hold_what_was_worked
 from stepper.plan.lines.own_words import tell_markers_lost, work_own_row
 from stepper.plan.lines.short_row_method import tell_turning
 from stepper.plan.model import Item, flatten

@@ -24,17 +24,17 @@ from stepper.plan.fabric.named_patterns import (
     take_rows_as_pattern,
 )
 from stepper.plan.fabric.new_beginning import split_at_beginning, stop_short
+from stepper.plan.lines.again.repeated_rounds import check_rounds, establish_pattern, repeated_cycle
 from stepper.plan.lines.chart_work import work_chart
 from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
 from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
-from stepper.plan.lines.laid_out import lay_out
+from stepper.plan.lines.held.laid_out import lay_out
+from stepper.plan.lines.held.returned import take_back
+from stepper.plan.lines.held.set_apart import take_as_the_others
 from stepper.plan.lines.named_rounds import ROUND_NAME
 from stepper.plan.lines.own_words import begins_or_ends
-from stepper.plan.lines.repeated_rounds import check_rounds, establish_pattern, repeated_cycle
-from stepper.plan.lines.returned import take_back
 from stepper.plan.lines.rounds import repeat, work_template
-from stepper.plan.lines.set_apart import take_as_the_others
 from stepper.plan.lines.shaping.edge_shaping import work_at_edge
 from stepper.plan.lines.shaping.intervals import (
     find_named_round,

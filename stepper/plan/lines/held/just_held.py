@@ -9,7 +9,7 @@ divided in one row, common practice.
 from __future__ import annotations
 
 from stepper.plan.drafts import Template
-from stepper.plan.lines.set_apart import part
+from stepper.plan.lines.held.set_apart import part
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.phrase import WorkedPhrase

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.plan.fabric.new_beginning import begin_further
-from stepper.plan.lines.set_apart import set_apart
+from stepper.plan.lines.held.set_apart import set_apart
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import move_over, over_needles
 from stepper.project.laying_out import BeginFurther, MoveOver, OverNeedles, SetApart

@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 
 from stepper.plan.fabric.established import keep_held
-from stepper.plan.lines.gaps import pieces_ahead, pieces_at_yarn
+from stepper.plan.lines.held.gaps import pieces_ahead, pieces_at_yarn
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import UNNAMED, is_unnamed, name_apart
