@@ -19,7 +19,7 @@ from typing import Final
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.openings import write_openings_in_order
 from stepper.project.rewording.recast import Recast, as_printed
-from stepper.project.rewording.style.page_row_synonyms import SPLIT_HEADS
+from stepper.project.rewording.signs.page_row_synonyms import SPLIT_HEADS
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
 from stepper.project.rewording.yarn_names import printed_again, sign_yarns

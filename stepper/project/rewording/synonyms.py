@@ -10,38 +10,38 @@ Source: the wording of patterns in print, US and UK; common practice.
 
 from __future__ import annotations
 
-from stepper.project.rewording.style.advice_synonyms import ADVICE
+from stepper.project.rewording.remarks.advice_synonyms import ADVICE
+from stepper.project.rewording.remarks.comment_synonyms import COMMENTS
+from stepper.project.rewording.remarks.explained_synonyms import EXPLAINED
+from stepper.project.rewording.remarks.filler_synonyms import FILLERS, LATE_FILLERS
+from stepper.project.rewording.remarks.remark_synonyms import REMARKS
+from stepper.project.rewording.signs.head_synonyms import HEADS
+from stepper.project.rewording.signs.list_synonyms import LISTS
+from stepper.project.rewording.signs.needle_word_synonyms import NEEDLE_WORDS
+from stepper.project.rewording.signs.notation import NOTATION, NUMBERS
+from stepper.project.rewording.signs.old_print_synonyms import OLD_PRINT, STATED
+from stepper.project.rewording.signs.page_row_synonyms import PAGE_ROWS
+from stepper.project.rewording.signs.printing_synonyms import PRINTING, SPELLINGS
+from stepper.project.rewording.signs.repeat_synonyms import REPEATS
+from stepper.project.rewording.signs.row_table_synonyms import ROW_TABLES
+from stepper.project.rewording.signs.short_form_synonyms import SHORT_FORMS
+from stepper.project.rewording.signs.side_synonyms import SIDES
+from stepper.project.rewording.signs.sign_synonyms import SIGNS
 from stepper.project.rewording.style.booklet_synonyms import BOOKLET_WORDS, BOOKLETS
 from stepper.project.rewording.style.brief_synonyms import BRIEF, BRIEF_WORDS
 from stepper.project.rewording.style.british_synonyms import BRITISH
-from stepper.project.rewording.style.comment_synonyms import COMMENTS
-from stepper.project.rewording.style.explained_synonyms import EXPLAINED
-from stepper.project.rewording.style.filler_synonyms import FILLERS, LATE_FILLERS
 from stepper.project.rewording.style.garment_synonyms import GARMENTS
-from stepper.project.rewording.style.head_synonyms import HEADS
 from stepper.project.rewording.style.homely_synonyms import HOMELY
 from stepper.project.rewording.style.homespun_synonyms import HOMESPUN
 from stepper.project.rewording.style.interval_first_synonyms import TOLD_FIRST
 from stepper.project.rewording.style.knitters_synonyms import KNITTERS
 from stepper.project.rewording.style.leaflet_synonyms import LEAFLETS
 from stepper.project.rewording.style.line_synonyms import LINES
-from stepper.project.rewording.style.list_synonyms import LISTS
 from stepper.project.rewording.style.magazine_synonyms import MAGAZINE_WORDS, MAGAZINES
 from stepper.project.rewording.style.name_synonyms import ASIDES
-from stepper.project.rewording.style.needle_word_synonyms import NEEDLE_WORDS
-from stepper.project.rewording.style.notation import NOTATION, NUMBERS
-from stepper.project.rewording.style.old_print_synonyms import OLD_PRINT, STATED
-from stepper.project.rewording.style.page_row_synonyms import PAGE_ROWS
 from stepper.project.rewording.style.paragraph_synonyms import PARAGRAPHS, STOPS
 from stepper.project.rewording.style.plain_synonyms import EVERYDAY
-from stepper.project.rewording.style.printing_synonyms import PRINTING, SPELLINGS
 from stepper.project.rewording.style.prose_synonyms import PROSE
-from stepper.project.rewording.style.remark_synonyms import REMARKS
-from stepper.project.rewording.style.repeat_synonyms import REPEATS
-from stepper.project.rewording.style.row_table_synonyms import ROW_TABLES
-from stepper.project.rewording.style.short_form_synonyms import SHORT_FORMS
-from stepper.project.rewording.style.side_synonyms import SIDES
-from stepper.project.rewording.style.sign_synonyms import SIGNS
 from stepper.project.rewording.style.stretch_synonyms import STRETCHES
 from stepper.project.rewording.style.told_synonyms import TOLD
 from stepper.project.rewording.style.verbless_synonyms import VERBLESS

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.project.rewording.style.notation import BEGINS
+from stepper.project.rewording.signs.notation import BEGINS
 from stepper.project.rewording.synonym import KEPT, STS, N, Synonym, row
 
 _PART = (

@@ -1,0 +1,1 @@
+"""Other wordings of what a page says beside the work."""

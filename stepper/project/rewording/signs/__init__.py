@@ -1,0 +1,1 @@
+"""How rows, lists, sides and repeats are written in print, put into one notation."""
