@@ -8,7 +8,7 @@ import sys
 
 from stepper.commands.parser import HelpfulParser
 from stepper.errors import NotInstalledError
-from stepper.project.missing_file import PROJECT_ENDINGS
+from stepper.project.yaml_file.missing_file import PROJECT_ENDINGS
 
 SHELLS = {
     "bash": "echo 'eval \"$(stepper completion bash)\"' >> ~/.bashrc",

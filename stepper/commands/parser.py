@@ -10,8 +10,8 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import Any, NoReturn
 
-from stepper.project.missing_file import PROJECT_ENDINGS
 from stepper.project.spelling import near
+from stepper.project.yaml_file.missing_file import PROJECT_ENDINGS
 from stepper.sitting.folding import write_folded
 
 Examples = Sequence[tuple[str, str]]

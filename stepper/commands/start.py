@@ -10,14 +10,14 @@ from stepper.commands.error_text import error_text
 from stepper.commands.loading import load
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.files import open_plain
-from stepper.project.missing_file import name_missing
 from stepper.project.page.file_text import WrittenFile, write_file
 from stepper.project.page.marks import MARK
 from stepper.project.page.pasted import take_apart
 from stepper.project.page.pdf import MOST_BYTES, is_pdf, read_pdf, told_pictures
 from stepper.project.page.questions import QUESTIONS, default_of, first_file
 from stepper.project.problems import UNCHANGED
-from stepper.project.source import MAX_BYTES
+from stepper.project.yaml_file.missing_file import name_missing
+from stepper.project.yaml_file.source import MAX_BYTES
 from stepper.sitting.folding import print_folded, terminal_columns
 from stepper.sitting.patience import patience
 

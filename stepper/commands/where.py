@@ -18,7 +18,7 @@ from stepper.commands.standard_streams import print_document
 from stepper.errors import StepperError, SurroundingsError
 from stepper.language.effect_words import tell_effect
 from stepper.language.places import on_day
-from stepper.project.missing_file import PROJECT_ENDINGS
+from stepper.project.yaml_file.missing_file import PROJECT_ENDINGS
 from stepper.report.garment_list import Garment, garment_lines, outlook_fields
 from stepper.report.leftovers import FILE_NAME as LEFTOVERS
 from stepper.session.cues import HowFar, Where

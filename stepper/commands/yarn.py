@@ -14,7 +14,7 @@ from stepper.errors import SurroundingsError
 from stepper.language.measures import plural
 from stepper.plan.model import Plan
 from stepper.project.problems import UnsoundFileError
-from stepper.project.source import read_text
+from stepper.project.yaml_file.source import read_text
 from stepper.report.leftovers import (
     FILE_NAME,
     Leftover,

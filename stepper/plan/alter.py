@@ -19,9 +19,9 @@ from stepper.plan.alter_stitches import (
     with_rib,
     without_bobbles,
 )
-from stepper.project.alterations import meets
 from stepper.project.duration import Rounds, UntilLength
 from stepper.project.instructions import AtIntervals, EdgeShaping, Evenly, Line, Sentence, WorkRounds
+from stepper.project.keys.alterations import meets
 from stepper.project.model import Alteration, Project, RuleKind, Section
 from stepper.project.problems import Span
 from stepper.project.sizes import find_size

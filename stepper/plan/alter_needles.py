@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from stepper.project.alterations import meets
 from stepper.project.instructions import Line, Needle, Remark, Sentence
+from stepper.project.keys.alterations import meets
 from stepper.project.model import Alteration, Project, RuleKind, Section
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, field
 
+from stepper.project.keys.pictures import Pixels
 from stepper.project.model import Chart, Fabric, Yarn
-from stepper.project.pictures import Pixels
 from stepper.project.problems import Problem
 
 Pictures = Callable[[str], Pixels | str]

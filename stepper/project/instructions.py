@@ -15,7 +15,7 @@ from stepper.project.duration import Duration, Ended, Paced, UntilCount, UntilLe
 from stepper.project.laying_out import BeginFurther, MarkEvery, MarkRow, MoveOver, OverNeedles, SetApart
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Hold, Length, Numbers
-from stepper.project.striping import StripesCalled
+from stepper.project.stripes.striping import StripesCalled
 
 
 @dataclass(frozen=True, slots=True)

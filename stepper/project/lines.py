@@ -7,10 +7,10 @@ from dataclasses import dataclass, replace
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
-from stepper.project.mark_references import take_references
+from stepper.project.marks.mark_references import take_references
+from stepper.project.marks.part_marks import single_stars, without_marks
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.lists import take_definitions
-from stepper.project.part_marks import single_stars, without_marks
 from stepper.project.pattern_heads import heads_pattern
 from stepper.project.problems import Span
 from stepper.project.reading.announced import rows_of_announced
@@ -19,9 +19,9 @@ from stepper.project.reading.row_ends import fabric_goes_on
 from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.respelt import Respelt
 from stepper.project.sizes import nearest_size, sizes_called
-from stepper.project.source import Node, Scalar, block_lines
-from stepper.project.stripe_rows import take_stripes
-from stepper.project.stripe_sequences import StripeSequences
+from stepper.project.stripes.stripe_rows import take_stripes
+from stepper.project.stripes.stripe_sequences import StripeSequences
+from stepper.project.yaml_file.source import Node, Scalar, block_lines
 
 
 def read_work(

@@ -5,14 +5,12 @@ from __future__ import annotations
 import datetime
 from dataclasses import dataclass, replace
 
-from stepper.project import outline
-from stepper.project.alterations import check_alterations, read_alteration, say_instead
 from stepper.project.draft import FileDraft, Pictures
-from stepper.project.even_spacing import read_rounds_over, read_spacing
-from stepper.project.fields import Fields
 from stepper.project.instructions import Line, Unread
-from stepper.project.lines import read_work
-from stepper.project.materials import (
+from stepper.project.keys import outline
+from stepper.project.keys.alterations import check_alterations, read_alteration, say_instead
+from stepper.project.keys.even_spacing import read_rounds_over, read_spacing
+from stepper.project.keys.materials import (
     UNREAD,
     read_body,
     read_fabrics,
@@ -22,6 +20,8 @@ from stepper.project.materials import (
     read_yarns,
     read_yes,
 )
+from stepper.project.keys.own_lengths import give_lengths, read_own_lengths
+from stepper.project.lines import read_work
 from stepper.project.model import (
     Alteration,
     Chart,
@@ -33,14 +33,14 @@ from stepper.project.model import (
     Switch,
     Yarn,
 )
-from stepper.project.own_lengths import give_lengths, read_own_lengths
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.lists import can_be_name
 from stepper.project.problems import Problem, Span, nearest, one_of
 from stepper.project.reading.wording import Words
 from stepper.project.sizes import find_size, nearest_size, read_sizes
-from stepper.project.source import Mapping, Scalar, read_nodes
-from stepper.project.stripe_sequences import StripeSequences
+from stepper.project.stripes.stripe_sequences import StripeSequences
+from stepper.project.yaml_file.fields import Fields
+from stepper.project.yaml_file.source import Mapping, Scalar, read_nodes
 
 
 @dataclass(slots=True, kw_only=True)

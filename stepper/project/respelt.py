@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from stepper.project.own_stitches.abbreviations import OwnStitch
 from stepper.project.problems import Span
 from stepper.project.rewording.recast import Recast
-from stepper.project.striping import StripesCalled
+from stepper.project.stripes.striping import StripesCalled
 
 Row = tuple[str, Span]
 """A row of the file with its place."""

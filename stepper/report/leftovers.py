@@ -14,11 +14,11 @@ from stepper.craft.figures import format_number
 from stepper.craft.skeins import Skein
 from stepper.plan.model import Plan
 from stepper.project.draft import FileDraft
-from stepper.project.fields import Fields
-from stepper.project.materials import read_amount
+from stepper.project.keys.materials import read_amount
 from stepper.project.page.quoting import value
 from stepper.project.problems import Problem
-from stepper.project.source import Mapping, read_nodes
+from stepper.project.yaml_file.fields import Fields
+from stepper.project.yaml_file.source import Mapping, read_nodes
 from stepper.report.yarn import YarnRow
 
 FILE_NAME: Final = "leftovers.yarn"

@@ -14,7 +14,7 @@ from stepper.project.model import Project
 from stepper.project.page.marks import find_standing_marks
 from stepper.project.problems import Problem, UnsoundFileError
 from stepper.project.reader import FileReading, read_project
-from stepper.project.source import read_picture, read_text
+from stepper.project.yaml_file.source import read_picture, read_text
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

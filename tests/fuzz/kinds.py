@@ -23,10 +23,10 @@ from stepper.language.understanding.understand import list_phrases
 from stepper.lap.ledger import Ledger, Outcome
 from stepper.lap.touches import CUES, NUMBER_CUES, parse_touch
 from stepper.plan.model import Plan
+from stepper.project.keys.pictures import Pixels, chart_of_picture
 from stepper.project.model import Cell
-from stepper.project.pictures import Pixels, chart_of_picture
 from stepper.project.problems import Span
-from stepper.project.source import read_picture
+from stepper.project.yaml_file.source import read_picture
 from stepper.session.machine import Session
 from stepper.sitting.conductor import Conductor
 from stepper.sitting.ports import ConductorPorts

@@ -6,7 +6,7 @@ import pytest
 
 from stepper.plan.compile import compile_plan
 from stepper.project.reader import read_project
-from tests.plan.lines.test_another_part import counts, knit, refused
+from tests.plan.lines.again.test_another_part import counts, knit, refused
 
 SLEEVE = ("== sleeve", "CO 8 sts. Work flat.", "Knit 2 rows.", "Bind off.")
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from stepper.project.problems import Span
 from stepper.project.respelt import Respelt
 from stepper.project.rewording.recast import Recast
-from stepper.project.striping import StripesCalled
+from stepper.project.stripes.striping import StripesCalled
 
 PRINTED = "Knit 2 rnds in stripes, SE."
 PLACE = Span(line=4, column=5)

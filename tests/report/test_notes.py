@@ -68,7 +68,7 @@ def test_the_record_holds_the_blend_the_yarn_the_needles_and_the_alterations() -
 def test_an_alteration_says_where_it_shows() -> None:
     """12 rounds more in the body make a stretch of rounds that are all marked."""
     project, _ = knitted()
-    from stepper.project.alterations import read_alteration
+    from stepper.project.keys.alterations import read_alteration
 
     rule = read_alteration("body 4 cm longer", project.sections[0].place)
     assert rule is not None

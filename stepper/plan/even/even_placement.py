@@ -27,7 +27,7 @@ from stepper.plan.stitches.evenly import (
     tally_changes,
 )
 from stepper.plan.stitches.row_facing import mirror_places
-from stepper.project.alterations import meets
+from stepper.project.keys.alterations import meets
 from stepper.project.model import Alteration, RuleKind
 from stepper.project.problems import Span
 

@@ -10,7 +10,7 @@ from stepper.plan.state.needles import Needles
 from stepper.plan.state.stripes_in_hand import StripesInHand
 from stepper.project.instructions import BindOff, BreakYarn, Line, Remark, Striped, WithYarn
 from stepper.project.problems import nearest, one_of
-from stepper.project.striping import StripesCalled
+from stepper.project.stripes.striping import StripesCalled
 
 _IDLE = (Remark, WithYarn, BreakYarn, BindOff)
 

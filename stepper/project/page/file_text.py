@@ -10,7 +10,7 @@ from typing import Final
 
 from stepper.craft.figures import format_number
 from stepper.project.instructions import BreakYarn, ChartWork, Line, Needle, WithYarn
-from stepper.project.own_lengths import asked_lengths
+from stepper.project.keys.own_lengths import asked_lengths
 from stepper.project.page.front_values import (
     FoundGauge,
     FoundYarn,

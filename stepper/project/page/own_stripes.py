@@ -9,7 +9,7 @@ from stepper.project.page.front_values import find_yarns
 from stepper.project.page.pieces import Piece
 from stepper.project.page.quoting import value
 from stepper.project.reading.parsing import made_plain
-from stepper.project.stripe_sequences import StripeSequences
+from stepper.project.stripes.stripe_sequences import StripeSequences
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -10,17 +10,17 @@ from itertools import islice
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Phrase
 from stepper.project.lines import read_rows
-from stepper.project.mark_references import plain_reference
+from stepper.project.marks.mark_references import plain_reference
+from stepper.project.marks.part_marks import without_marks
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.page.orders import SWATCH, casts_on
 from stepper.project.page.pieces import Piece, works
 from stepper.project.page.stops import ENDS, begins_row, goes_on, sentences_of, stands_in_stops
-from stepper.project.part_marks import without_marks
 from stepper.project.problems import Span
 from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words, reads
-from stepper.project.stripe_sequences import StripeSequences
+from stepper.project.stripes.stripe_sequences import StripeSequences
 
 _MOST_ROWS = 8
 """Most rows of a page that one sentence may span."""

@@ -13,7 +13,8 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from stepper.project.mark_references import plain_reference
+from stepper.project.marks.mark_references import plain_reference
+from stepper.project.marks.part_marks import single_stars
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.page.headings import heading_of, is_clutter
 from stepper.project.page.own_abbreviations import read_lists
@@ -24,9 +25,8 @@ from stepper.project.page.quoting import writable
 from stepper.project.page.run_in_headings import set_headings_apart
 from stepper.project.page.size_rows import sizes_of
 from stepper.project.page.sorting import Sorter
-from stepper.project.part_marks import single_stars
 from stepper.project.reading.wording import Words
-from stepper.project.stripe_sequences import StripeSequences
+from stepper.project.stripes.stripe_sequences import StripeSequences
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -15,8 +15,8 @@ from lark import Token, Tree
 
 from stepper.craft import stitches
 from stepper.project.instructions import Assumed
+from stepper.project.keys.own_lengths import split_own
 from stepper.project.lengths import in_one_unit, read_length
-from stepper.project.own_lengths import split_own
 from stepper.project.problems import Problem, Span
 from stepper.project.reading.goals import GOALS, read_goal
 from stepper.project.reading.manners import chart_called, name_of, stretch_in

@@ -1,7 +1,7 @@
 """Other wordings for a length that the page leaves to the knitter: "to desired length". No I/O.
 
 They become `until foot measures desired length of foot less 4 cm`. The name behind "of" joins with `_` all words
-that say which length it is, `total_foot__to_heel`; `stepper.project.own_lengths` makes one name of them and looks
+that say which length it is, `total_foot__to_heel`; `stepper.project.keys.own_lengths` makes one name of them and looks
 it up in the file. Where a page prints a length and leaves another open ("30 cm or desired length"), the printed
 one is worked, and the words are said.
 """

@@ -5,10 +5,10 @@ from __future__ import annotations
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from tests.plan.lines.again.test_another_part import knit, refused
 
 from stepper.craft.stitches import stitch
 from stepper.plan.lines.again.reversed_part import MIRRORED
+from tests.plan.lines.again.test_another_part import knit, refused
 
 RIGHT = (
     "== right front",

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.errors import ProjectError, SurroundingsError
-from stepper.project.source import MAX_BYTES, Mapping, Scalar, block_lines, read_nodes, read_text
+from stepper.project.yaml_file.source import MAX_BYTES, Mapping, Scalar, block_lines, read_nodes, read_text
 
 
 def test_no_value_is_guessed_to_be_anything_but_text() -> None:

@@ -8,11 +8,11 @@ from stepper.craft.gauge import Gauge
 from stepper.craft.needles import US_SIZE
 from stepper.craft.skeins import OUNCE_G, YARD_M
 from stepper.project.draft import FileDraft
-from stepper.project.fields import FORMS, Fields
 from stepper.project.lengths import read_length, read_needle
 from stepper.project.model import Fabric, Swatch, Yarn
 from stepper.project.problems import one_of
-from stepper.project.source import Mapping, Scalar
+from stepper.project.yaml_file.fields import FORMS, Fields
+from stepper.project.yaml_file.source import Mapping, Scalar
 
 MEASUREMENTS = (
     "bust",

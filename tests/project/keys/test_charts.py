@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.project.charts import draw_chart, read_key
+from stepper.project.keys.charts import draw_chart, read_key
 from stepper.project.model import Cell
 from stepper.project.problems import Problem, Span
 

@@ -4,10 +4,10 @@ from pathlib import Path
 
 import pytest
 
-from stepper.project.indentation import find_slip
-from stepper.project.source import read_nodes
+from stepper.project.yaml_file.indentation import find_slip
+from stepper.project.yaml_file.source import read_nodes
 
-SAMPLES = Path(__file__).parents[2] / "sample_projects"
+SAMPLES = Path(__file__).parents[3] / "sample_projects"
 
 PAGE = """\
 title: Cuff

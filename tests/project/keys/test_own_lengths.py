@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.own_lengths import split_own
+from stepper.project.keys.own_lengths import split_own
 from stepper.project.reader import read_project
 from tests.plan.test_compile import plan_of
 from tests.project.samples import project

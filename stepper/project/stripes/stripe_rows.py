@@ -8,7 +8,7 @@ from stepper.project.reading.own_words import is_own_row
 from stepper.project.reading.parsing import NOTE, made_plain
 from stepper.project.respelt import Respelt, Row
 from stepper.project.rewording.recast import Recast
-from stepper.project.stripe_sequences import StripeSequences
+from stepper.project.stripes.stripe_sequences import StripeSequences
 
 
 def take_stripes(

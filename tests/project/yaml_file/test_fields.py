@@ -10,10 +10,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from hypothesis.strategies import DataObject
 
-from stepper.project.fields import FORMS, KEYS, Fields
 from stepper.project.problems import Problem
 from stepper.project.reader import read_project
-from stepper.project.source import Mapping, read_nodes
+from stepper.project.yaml_file.fields import FORMS, KEYS, Fields
+from stepper.project.yaml_file.source import Mapping, read_nodes
 from tests.project.slips import slips_of
 
 
@@ -72,7 +72,7 @@ def test_wrong_shapes_are_told() -> None:
     assert len(problems) == 3
 
 
-SWITCHBACK = (Path(__file__).parents[1] / "fixtures" / "switchback.yaml").read_text(encoding="utf-8")
+SWITCHBACK = (Path(__file__).parents[2] / "fixtures" / "switchback.yaml").read_text(encoding="utf-8")
 KEY_PLACES = [
     match
     for match in re.finditer(r"(?:(?<=^)|(?<=[\s{]))[a-z_]+(?=: |:$)", SWITCHBACK, re.M)

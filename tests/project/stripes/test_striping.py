@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.project.problems import Span
-from stepper.project.striping import StripesCalled
+from stepper.project.stripes.striping import StripesCalled
 
 
 def test_a_sequence_repeats_over_all_its_rounds() -> None:

@@ -6,9 +6,9 @@ import re
 
 from stepper.craft.even.manners import Manner
 from stepper.project.draft import FileDraft
-from stepper.project.fields import Fields
 from stepper.project.model import MOST_ROUNDS_OVER
 from stepper.project.problems import nearest
+from stepper.project.yaml_file.fields import Fields
 
 _NAMES = {
     "evenly mixed": Manner.MIXED,

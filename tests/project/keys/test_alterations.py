@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.alterations import EXAMPLES, meets, read_alteration, say_instead
+from stepper.project.keys.alterations import EXAMPLES, meets, read_alteration, say_instead
 from stepper.project.problems import Span
 from stepper.project.reader import read_project
 from tests.project.samples import project

@@ -20,10 +20,10 @@ import yaml
 
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.files import open_plain, read_plain
-from stepper.project.indentation import find_slip
-from stepper.project.missing_file import name_folder, name_missing
-from stepper.project.pictures import MAX_COLOURS, MAX_PIXELS, Pixel, Pixels
+from stepper.project.keys.pictures import MAX_COLOURS, MAX_PIXELS, Pixel, Pixels
 from stepper.project.problems import Problem, Span
+from stepper.project.yaml_file.indentation import find_slip
+from stepper.project.yaml_file.missing_file import name_folder, name_missing
 
 MAX_BYTES = 1_000_000
 """Largest project file. A long pattern with charts has about 20,000 bytes."""

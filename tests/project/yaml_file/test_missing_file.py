@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.project.missing_file import name_folder, name_missing, nearest_name
+from stepper.project.yaml_file.missing_file import name_folder, name_missing, nearest_name
 
 THERE = ["cardigan.yaml", "hat.yaml", "hat.txt", "Pullover.yaml", "notes.md", "lantern.png"]
 

@@ -9,8 +9,8 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.project.problems import Problem, Span, nearest, one_of
-from stepper.project.source import Mapping, Node, Scalar, Sequence
 from stepper.project.spelling import near
+from stepper.project.yaml_file.source import Mapping, Node, Scalar, Sequence
 
 KEYS = frozenset(
     {

@@ -14,15 +14,15 @@ from typing import Any
 
 from stepper.craft.figures import format_number
 from stepper.project.draft import FileDraft
-from stepper.project.fields import Fields
 from stepper.project.instructions import Assumed, Line, Unread
 from stepper.project.lengths import read_length
 from stepper.project.model import Section
 from stepper.project.page.marks import MARK
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.records import records_in
-from stepper.project.source import Scalar
 from stepper.project.stitchwork import Length
+from stepper.project.yaml_file.fields import Fields
+from stepper.project.yaml_file.source import Scalar
 
 _PIECE = ("piece", "work", "it", "section")
 """Words that name no part: the section is meant."""

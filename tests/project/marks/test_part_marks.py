@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.part_marks import single_stars, without_marks
+from stepper.project.marks.part_marks import single_stars, without_marks
 from stepper.project.problems import Span
 
 

@@ -5,14 +5,14 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from stepper.project.charts import MAX_WIDTH, draw_chart, read_key
 from stepper.project.draft import FileDraft
-from stepper.project.fields import Fields
-from stepper.project.materials import read_amount
+from stepper.project.keys.charts import MAX_WIDTH, draw_chart, read_key
+from stepper.project.keys.materials import read_amount
+from stepper.project.keys.pictures import chart_of_picture
 from stepper.project.model import Cell, Chart, Section, Switch
-from stepper.project.pictures import chart_of_picture
 from stepper.project.problems import Problem, nearest, one_of
-from stepper.project.source import Mapping, Scalar, block_lines
+from stepper.project.yaml_file.fields import Fields
+from stepper.project.yaml_file.source import Mapping, Scalar, block_lines
 
 
 def read_chart(name: str, node: Mapping, draft: FileDraft, own: dict[str, str] | None = None) -> Chart | None:

@@ -10,12 +10,12 @@ from pathlib import Path
 import pytest
 from PIL import Image
 
-from stepper.project.charts import draw_chart
+from stepper.project.keys.charts import draw_chart
+from stepper.project.keys.pictures import MAX_COLOURS, Pixel, Pixels, chart_of_picture
 from stepper.project.model import Cell, Chart
-from stepper.project.pictures import MAX_COLOURS, Pixel, Pixels, chart_of_picture
 from stepper.project.problems import Problem, Span
 from stepper.project.reader import read_project
-from stepper.project.source import read_picture
+from stepper.project.yaml_file.source import read_picture
 from tests.fuzz.limits import memory_bounded_to
 from tests.plan.test_compile import compiled, plan_of
 from tests.project.samples import HEAD, project

@@ -14,7 +14,7 @@ from math import gcd
 
 from stepper.craft.colours.colour import Lab, Rgb, lab
 from stepper.craft.colours.colour_difference import colour_difference
-from stepper.project.charts import MAX_ROUNDS, MAX_WIDTH
+from stepper.project.keys.charts import MAX_ROUNDS, MAX_WIDTH
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Problem, Span
 

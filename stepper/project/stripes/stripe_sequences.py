@@ -13,7 +13,7 @@ from dataclasses import dataclass, field
 from stepper.project.problems import Span
 from stepper.project.reading.elements import WORDS
 from stepper.project.rewording.recast import Recast
-from stepper.project.striping import StripesCalled
+from stepper.project.stripes.striping import StripesCalled
 
 _NUMBERS = {word: number for number, word in enumerate(WORDS) if number}
 _N = rf"(?:\d{{1,2}}|{'|'.join(_NUMBERS)})"

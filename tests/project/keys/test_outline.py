@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.outline import check_labels
+from stepper.project.keys.outline import check_labels
 from stepper.project.reader import read_project
 from tests.project.samples import project
 

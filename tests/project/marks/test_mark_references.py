@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.mark_references import plain_reference, split_reference, take_references
+from stepper.project.marks.mark_references import plain_reference, split_reference, take_references
 from stepper.project.problems import Span
 from stepper.project.respelt import Respelt
 

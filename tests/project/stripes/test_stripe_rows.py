@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from stepper.project.problems import Span
 from stepper.project.respelt import Respelt
-from stepper.project.stripe_rows import take_stripes
-from stepper.project.stripe_sequences import StripeSequences
+from stepper.project.stripes.stripe_rows import take_stripes
+from stepper.project.stripes.stripe_sequences import StripeSequences
 
 
 def test_rows_are_left_without_the_words_that_call_for_stripes() -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.problems import Span
-from stepper.project.stripe_sequences import StripeSequences, read_stripes
+from stepper.project.stripes.stripe_sequences import StripeSequences, read_stripes
 
 YARNS = {"mc", "cc", "oat", "moss"}
 PLACE = Span(line=1, column=1)

@@ -1,0 +1,1 @@
+"""Marks on a page to which other rows refer."""

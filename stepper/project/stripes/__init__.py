@@ -1,0 +1,1 @@
+"""Stripe sequences that a page defines, and the rows that call for them."""
