@@ -68,8 +68,7 @@ def work_template(template: Template, needles: Needles) -> None:
         needles.remarks.append("remove the markers")  # where they hang is not said stitch by stitch
     needles.markers = worked.markers
     if worked.parted and not needles.flat:
-        needles.flat = True
-        needles.remarks.append("work in rows")
+        needles.turn_to_rows()
     needles.emit(
         worked.items,
         worked.after,

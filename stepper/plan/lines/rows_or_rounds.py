@@ -59,10 +59,9 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     text = _FACING.sub("", line.text) if rounds_follow else line.text
     here = _ROWS.search(text) is not None
     if here or (any(map(_ROWS.search, after)) and not rounds_follow):
-        needles.flat = needles.free = True
-        if _PURL_FIRST.search(line.text) and after and _RIGHT_NEXT.search(after[0]):
-            needles.side = "WS"
-        needles.remarks.append("work in rows")
+        needles.free = True
+        purled_first = _PURL_FIRST.search(line.text) and after and _RIGHT_NEXT.search(after[0])
+        needles.turn_to_rows("WS" if purled_first else None)
     elif not rounds_follow and _held_in_rows(needles):
         told = "these stitches went on hold in rows, and no line here says whether rows or rounds go on"
         needles.warn(line.place, f'{told}: rounds are taken. Write "Work flat" where the work is turned.')

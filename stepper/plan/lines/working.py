@@ -438,8 +438,7 @@ def _(instruction: Flat, needles: Needles) -> None:
     needles.free = not needles.flat
     if instruction.turned and needles.free and needles.drafts and needles.drafts[-1].before:
         needles.side = "WS"  # the round before it was worked from the right side
-    needles.flat = True
-    needles.remarks.append("work in rows")
+    needles.turn_to_rows()
 
 
 @work.register

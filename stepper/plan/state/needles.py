@@ -242,6 +242,13 @@ class Needles:
                 place = Span(line=max(1, self.line.number), column=1)
                 self.report(place, f"the garment comes to more {what} than any has.", kind="length")
 
+    def turn_to_rows(self, side: str | None = None) -> None:
+        """Go on in rows, the next one on `side` (None: the side stays), and tell it with that row."""
+        self.flat = True
+        if side is not None:
+            self.side = side
+        self.remarks.append("work in rows")
+
     def leave_stripes(self) -> None:
         """End the stripes of the page; a line may go on with them later."""
         if self.stripes is not None:

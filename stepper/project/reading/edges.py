@@ -16,11 +16,11 @@ from stepper.project.instructions import (
     Sentence,
 )
 from stepper.project.problems import Span
+from stepper.project.reading.elements import WORDS
 from stepper.project.reading.occasions import type_of
 from stepper.project.reading.shapings import ShapingBuilder
 from stepper.project.stitchwork import Element, Numbers, Until, Work
 
-_SMALL = ("zero", "one", "two", "three", "four", "five")
 _INSET = 1
 """Stitches between the edge and a change if the words do not say how many; common practice."""
 _BESIDE = ("FOR_NAME", "MANNER", "MODIFIER")
@@ -107,7 +107,7 @@ class EdgeBuilder(ShapingBuilder):
         word = re.search(r"\b(\d|one|two|three|four|five)\b", str(token), re.I)
         found = word.group().lower() if word else "1"
         self.said.append(" ".join(str(token).strip(" ,;").split()))
-        return int(found) if found.isdigit() else _SMALL.index(found)
+        return int(found) if found.isdigit() else WORDS.index(found)
 
     def _ends(self, stitch: str, number: int, where: str, inset: int, tree: Any) -> Phrase:
         """Write out the row with the change at its ends."""

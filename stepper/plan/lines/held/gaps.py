@@ -73,8 +73,8 @@ def pieces_at_yarn(needles: Needles) -> list[int]:
     Returns:
         The pieces; none if no gap parts what is on the needle.
     """
-    last = needles.drafts[-1] if needles.drafts else None
-    if last is None or last.flat or last.after != needles.count or not _bound_off_within(last):
+    last = _parted_by(needles)
+    if last is None or last.flat:
         return pieces_ahead(needles)
     first = next((run for run in flatten(last.phrase) if run.uses or run.leaves), None)
     return _pieces_of(last) if first is not None and first.stitch == "bo" and first.times >= _SMALLEST else []
@@ -86,10 +86,14 @@ def pieces_ahead(needles: Needles) -> list[int]:
     Returns:
         The pieces; none if no gap parts what is on the needle.
     """
+    last = _parted_by(needles)
+    return _pieces_of(last) if last is not None and last.flat else []
+
+
+def _parted_by(needles: Needles) -> DraftRound | None:
+    """Return the round just worked if it bound off within what is still on the needle, else None."""
     last = needles.drafts[-1] if needles.drafts else None
-    if last is None or last.after != needles.count or not last.flat or not _bound_off_within(last):
-        return []
-    return _pieces_of(last)
+    return last if last is not None and last.after == needles.count and _bound_off_within(last) else None
 
 
 def _pieces_of(draft: DraftRound) -> list[int]:

@@ -31,8 +31,7 @@ def take_back(instruction: Return, needles: Needles) -> None:
     needles.emit((*rest, Run("return", number, name)), needles.count + number)
     if instruction.wrong_side and not needles.joined:
         if not needles.flat:  # a part with a section of its own begins here
-            needles.flat = True
-            needles.remarks.append("work in rows")
+            needles.turn_to_rows()
         needles.side = "WS"
 
 

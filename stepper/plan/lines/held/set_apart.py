@@ -53,8 +53,7 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
     if waiting:
         _hold(instruction, number, tuple(beside[1:]) or (waiting,), needles)
     if not needles.flat:
-        needles.flat, needles.side = True, "RS"
-        needles.remarks.append("work in rows")
+        needles.turn_to_rows("RS")
 
 
 def _hold_beyond_gap(instruction: SetApart, needles: Needles) -> None:
@@ -70,8 +69,7 @@ def _hold_beyond_gap(instruction: SetApart, needles: Needles) -> None:
         needles.lose()
         return
     if not needles.flat:
-        needles.flat, needles.side = True, "WS"
-        needles.remarks.append("work in rows")
+        needles.turn_to_rows("WS")
     name = name_apart(instruction.name or UNNAMED, needles.held)
     part(pieces[0], ((name, pieces[1]),), needles)
     needles.last.apart = len(needles.drafts)
