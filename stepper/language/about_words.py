@@ -382,7 +382,7 @@ def _meaning(effect: about.TellMeaning, plan: Plan) -> str:
     return f"{sentence_case(entry.said)}."
 
 
-def _finish(effect: about.TellFinish, plan: Plan) -> str:
+def _finish(effect: about.TellFinishDate, plan: Plan) -> str:
     due = outlook.tell_evenings_due(effect.outlook)
     return f"{outlook.tell_time_left(effect.outlook)} {due}".strip()
 
@@ -416,7 +416,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         about_ahead.TellLastCount: _last_count,
         about_ahead.TellAlterations: _alterations,
         about.TellMeaning: _meaning,
-        about.TellFinish: _finish,
+        about.TellFinishDate: _finish,
     }
 )
 """The line of each answer."""

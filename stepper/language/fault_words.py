@@ -19,7 +19,7 @@ from stepper.session.fault import respond as faults
 from stepper.session.fault.diagnosis import Likely
 from stepper.session.fault.landmarks import Landmark, colour_blocks, marked_off
 from stepper.session.fault.symptoms import Cause
-from stepper.session.fault.ways import Stretch
+from stepper.session.fault.ways import StitchesToCount
 from stepper.session.state import Asking, Seen
 
 LIKELY_TOLD: Final = 2
@@ -73,11 +73,11 @@ def _landmark(kind: Landmark, seen: Round | None) -> str:
     return {1: up if Kind.INCREASE in kinds else "decrease"}.get(len(kinds), f"{up} or decrease")
 
 
-def _stretch(stretch: Stretch, plan: Plan) -> str:
+def _stretch(stretch: StitchesToCount, plan: Plan) -> str:
     return stretch_words(stretch.kind, stretch.first, stretch.end, stretch.index, plan)
 
 
-def ask_stretch(stretch: Stretch, plan: Plan) -> str:
+def ask_stretch(stretch: StitchesToCount, plan: Plan) -> str:
     """Ask for the count of a stretch."""
     hang = ""
     if stretch.end is not None and stretch.end > MARKED_FROM and stretch.kind is not Landmark.MARKER:
@@ -116,7 +116,7 @@ def _ladder(effect: faults.TellLadder, plan: Plan) -> str:
     return f"Catch the loop first: {LADDERED}. Then say: it is caught."
 
 
-def _finish(effect: faults.TellFinish, plan: Plan) -> str:
+def _finish(effect: faults.AskToFinish, plan: Plan) -> str:
     return f"{sentence_case(finish_round(effect.expect, by_eye=effect.by_eye))}."
 
 
@@ -288,7 +288,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         faults.AskAgain: _ask_again,
         faults.TellSound: _sound,
         faults.TellLadder: _ladder,
-        faults.TellFinish: _finish,
+        faults.AskToFinish: _finish,
         effects.TellMend: _mend,
         effects.TellRespaced: _respaced,
         effects.TellLifeline: _lifeline,

@@ -17,7 +17,7 @@ from stepper.session.cues import Cue, View
 from stepper.session.events import Event
 from stepper.session.fault.diagnosis import Likely
 from stepper.session.fault.landmarks import Landmark
-from stepper.session.fault.ways import Remedy, RemedyKind, Stretch
+from stepper.session.fault.ways import Remedy, RemedyKind, StitchesToCount
 from stepper.session.questions.topics import HelpWith
 from stepper.session.state import Asking, Position, Seen
 from stepper.session.steps import By, RoundSort, StepPart
@@ -285,7 +285,7 @@ class TellStop(Effect):
 class AskSections(Effect):
     """Ask for a count between landmarks."""
 
-    stretch: Stretch
+    stretch: StitchesToCount
     again: bool = False
     """Whether it is the first, and so begins to count once more, part by part."""
     yes: bool

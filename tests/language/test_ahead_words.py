@@ -7,7 +7,7 @@ from stepper.language.effect_words import tell_effect
 from stepper.plan.yarn.skein_ends import SkeinEnd
 from stepper.session.due.next_skein import GetSkein
 from stepper.session.due.to_fetch import GetReady
-from stepper.session.questions.about_series import Series, TellDueNow, TellSeries, Where
+from stepper.session.questions.about_series import InRound, Series, TellDueNow, TellSeries
 from tests.fixtures import plan_named
 from tests.plans import final_increase
 
@@ -37,8 +37,8 @@ def test_a_skein_is_named_with_about_when_it_ends() -> None:
 def test_two_counts_are_told_apart_by_kind_and_place() -> None:
     """Which of which: "the third of six" keeps her place in a count that a finger on the page would keep."""
     made = final_increase()
-    neck = Series(kind=Kind.DECREASE, where=Where.BEGINNING, index=4, number=3, of=6)
-    cable = Series(kind=Kind.CABLE, where=Where.ELSEWHERE, index=6, number=2, of=2)
+    neck = Series(kind=Kind.DECREASE, where=InRound.BEGINNING, index=4, number=3, of=6)
+    cable = Series(kind=Kind.CABLE, where=InRound.ELSEWHERE, index=6, number=2, of=2)
     both = TellSeries(series=(neck, cable), here=4)
     assert tell_effect(both, made) == "Side by side: decrease at the beginning in this round, cable in 2 rounds."
     now = TellDueNow(series=(neck, cable))

@@ -12,7 +12,7 @@ from stepper.plan.under_way.respace import Respacing
 from stepper.session import effects
 from stepper.session.fault.landmarks import Landmark
 from stepper.session.fault.respond import TellOtherWays
-from stepper.session.fault.ways import Remedy, RemedyKind, Stretch
+from stepper.session.fault.ways import Remedy, RemedyKind, StitchesToCount
 from stepper.session.state import Position, Seen
 from tests.plans import final_increase
 
@@ -26,7 +26,7 @@ REMEDY = Remedy(
     rounds=3,
     mend=Mend(index=9, stitch=40, change=1),
     look=(Seen.LOOP, 3),
-    stretch=Stretch(kind=Landmark.MARKER, first=1, end=2, expect=20),
+    stretch=StitchesToCount(kind=Landmark.MARKER, first=1, end=2, expect=20),
     expect=246,
     respacing=Respacing(index=3, section="yoke", before=225, after=246, places=tuple(range(21))),
     made=5,

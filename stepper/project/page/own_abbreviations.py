@@ -20,7 +20,7 @@ _PLACE = Span(line=1, column=1)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Explained:
+class ExplainedAbbreviations:
     """What the lists of a page explain."""
 
     abbreviations: Abbreviations
@@ -28,7 +28,7 @@ class Explained:
     """The pieces, those with a mark that turned out to be explanations without it."""
 
 
-def read_lists(pieces: Sequence[Piece]) -> Explained:
+def read_lists(pieces: Sequence[Piece]) -> ExplainedAbbreviations:
     """Read the abbreviations that pieces of front matter explain.
 
     Args:
@@ -53,7 +53,7 @@ def read_lists(pieces: Sequence[Piece]) -> Explained:
             else:
                 made.append(piece)
         at += taken
-    return Explained(abbreviations=found, pieces=tuple(made))
+    return ExplainedAbbreviations(abbreviations=found, pieces=tuple(made))
 
 
 def _entries_at(pieces: Sequence[Piece], at: int) -> tuple[int, list[Entry]]:

@@ -18,7 +18,7 @@ from stepper.session.fault.landmarks import sections_at
 from stepper.session.fault.making_good import is_located, make_good, shifts, spread_left
 from stepper.session.fault.search import Search
 from stepper.session.fault.taking_back import rip_back, undo_stitches
-from stepper.session.fault.ways import Remedy, RemedyKind, Stretch, cost_remedy
+from stepper.session.fault.ways import Remedy, RemedyKind, StitchesToCount, cost_remedy
 from stepper.session.fault.workable import goes_on, shapes_by_sight
 from stepper.session.state import Fault, Knitting, Narrowing, Position, Seen
 
@@ -146,12 +146,12 @@ def _finish_first(plan: Plan, now: Position, fault: Fault, search: Search) -> li
     return [cost_remedy(RemedyKind.FINISH, left, now, expect=round_.after, by_eye=by_eye)]
 
 
-def next_stretch(search: Search) -> Stretch | None:
+def next_stretch(search: Search) -> StitchesToCount | None:
     """Return the stretch to count next; None if no count helps any more."""
     if search.next is None or search.sections is None:
         return None
     first, end = search.next.count
-    return Stretch(
+    return StitchesToCount(
         kind=search.sections.kind,
         first=first,
         end=None if end == len(search.sections.counts) else end,

@@ -65,7 +65,7 @@ class TellLadder(Effect):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class TellFinish(Effect):
+class AskToFinish(Effect):
     """Have the round finished and counted."""
 
     expect: int
@@ -222,7 +222,7 @@ def _take_up(plan: Plan, state: State, remedy: RemedyKind) -> Iterator[Effect]:
     if way is None or remedy is RemedyKind.RECOUNT:
         yield _again(plan, state)
     elif remedy is RemedyKind.FINISH:
-        yield TellFinish(expect=way.expect, by_eye=way.by_eye)
+        yield AskToFinish(expect=way.expect, by_eye=way.by_eye)
     elif way.look is not None:
         yield AskLook(seen=way.look[0], index=way.look[1])
     elif way.stretch is not None:

@@ -51,7 +51,7 @@ class RemedyKind(StrEnum):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Stretch:
+class StitchesToCount:
     """Stitches to count between two landmarks."""
 
     kind: Landmark
@@ -88,7 +88,7 @@ class Remedy:
     """Whether ripping ends at a lifeline."""
     look: tuple[Seen, int] | None = None
     """What to look at, and in which round."""
-    stretch: Stretch | None = None
+    stretch: StitchesToCount | None = None
     """What to count."""
     expect: int = 0
     """Stitches there should be on the needles where a count is asked for. Unit: stitches."""

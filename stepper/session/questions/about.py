@@ -29,7 +29,7 @@ class TellMeaning(Effect):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class TellFinish(Effect):
+class TellFinishDate(Effect):
     """Say when the garment will be finished, and what each evening must bring."""
 
     outlook: Outlook
@@ -75,7 +75,7 @@ def tell_meaning(plan: Plan, state: State, cue: Explain) -> Iterator[Effect]:
 
 
 def _finish(plan: Plan, state: State, at: str) -> Iterator[Effect]:
-    yield TellFinish(outlook=look_ahead(plan, state, at))
+    yield TellFinishDate(outlook=look_ahead(plan, state, at))
 
 
 _Telling = Callable[[Plan, State, str], Iterator[Effect]]

@@ -24,7 +24,7 @@ SAME_SHARE = 0.75
 """Share of their rounds on which both ends change where they are one count. Chosen here."""
 
 
-class Where(Enum):
+class InRound(Enum):
     """Where in the round a series changes something."""
 
     BEGINNING = "at the beginning"
@@ -37,7 +37,7 @@ class Series:
     """Something that is worked on some rounds of a section, in their own count."""
 
     kind: Kind
-    where: Where
+    where: InRound
     index: int
     """The next round that has it, the one in hand included."""
     number: int
@@ -104,9 +104,9 @@ def find_running_series(plan: Plan, here: int) -> tuple[Series, ...]:
 
 
 @lru_cache(maxsize=64)
-def _counted_in(same: SamePlan, section: str) -> tuple[tuple[Kind, Where, list[int]], ...]:
+def _counted_in(same: SamePlan, section: str) -> tuple[tuple[Kind, InRound, list[int]], ...]:
     """Return the counts of a section with their rounds in order; kept, since each round asks for them."""
-    found: dict[tuple[Kind, Where], set[int]] = {}
+    found: dict[tuple[Kind, InRound], set[int]] = {}
     for round_ in same.plan.rounds:
         if round_.section == section:
             for key in _changes(round_):
@@ -114,28 +114,28 @@ def _counted_in(same: SamePlan, section: str) -> tuple[tuple[Kind, Where, list[i
     return tuple((kind, where, sorted(rounds)) for kind, where, rounds in _counts(found))
 
 
-def _next_of(kind: Kind, where: Where, rounds: list[int], here: int) -> Series:
+def _next_of(kind: Kind, where: InRound, rounds: list[int], here: int) -> Series:
     """Return a series at its next round; `here` is not behind the last."""
     passed = sum(index < here for index in rounds)
     return Series(kind=kind, where=where, index=rounds[passed], number=passed + 1, of=len(rounds))
 
 
-def _counts(found: Mapping[tuple[Kind, Where], set[int]]) -> Iterator[tuple[Kind, Where, set[int]]]:
+def _counts(found: Mapping[tuple[Kind, InRound], set[int]]) -> Iterator[tuple[Kind, InRound, set[int]]]:
     """Yield the counts: a kind is two of them only if its beginnings and its ends go their own ways."""
     for kind in (Kind.INCREASE, Kind.DECREASE, Kind.CABLE):
-        rounds = {where: found[kind, where] for where in Where if (kind, where) in found}
+        rounds = {where: found[kind, where] for where in InRound if (kind, where) in found}
         together = set[int]().union(*rounds.values())
-        first, last = rounds.get(Where.BEGINNING, set()), rounds.get(Where.END, set())
-        if Where.ELSEWHERE in rounds or len(first & last) >= SAME_SHARE * len(together):
-            yield kind, Where.ELSEWHERE, together
+        first, last = rounds.get(InRound.BEGINNING, set()), rounds.get(InRound.END, set())
+        if InRound.ELSEWHERE in rounds or len(first & last) >= SAME_SHARE * len(together):
+            yield kind, InRound.ELSEWHERE, together
         else:
             yield from ((kind, where, indices) for where, indices in rounds.items())
 
 
-def _changes(round_: Round) -> Iterator[tuple[Kind, Where]]:
+def _changes(round_: Round) -> Iterator[tuple[Kind, InRound]]:
     """Yield what is changed in a round and where; lace, which takes and gives, only by what it comes to."""
     if any(stitch(run.stitch).kind is Kind.CABLE for run in round_.runs):
-        yield Kind.CABLE, Where.ELSEWHERE
+        yield Kind.CABLE, InRound.ELSEWHERE
     kinds = {
         kind for run in round_.runs if (kind := stitch(run.stitch).kind) in (Kind.INCREASE, Kind.DECREASE)
     }
@@ -143,16 +143,16 @@ def _changes(round_: Round) -> Iterator[tuple[Kind, Where]]:
     if not kinds or short or round_.before == round_.after or not round_.before:
         return
     if len(kinds) > 1:
-        yield (Kind.INCREASE if round_.after > round_.before else Kind.DECREASE), Where.ELSEWHERE
+        yield (Kind.INCREASE if round_.after > round_.before else Kind.DECREASE), InRound.ELSEWHERE
         return
     (kind,) = kinds
     if not round_.flat or round_.evenly:
-        yield kind, Where.ELSEWHERE
+        yield kind, InRound.ELSEWHERE
         return
     near = END_SHARE * round_.before
     for place in round_.shaping:
-        ends = Where.BEGINNING if place <= near else Where.END if place >= round_.before - near else None
+        ends = InRound.BEGINNING if place <= near else InRound.END if place >= round_.before - near else None
         # The wrong side goes back the way the right side came.
         if ends is not None and round_.side == "WS":
-            ends = Where.END if ends is Where.BEGINNING else Where.BEGINNING
-        yield kind, ends or Where.ELSEWHERE
+            ends = InRound.END if ends is InRound.BEGINNING else InRound.BEGINNING
+        yield kind, ends or InRound.ELSEWHERE

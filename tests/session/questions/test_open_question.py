@@ -7,7 +7,7 @@ from stepper.session.cues import Count, Cue, No, Yes
 from stepper.session.effects import AskCount, AskLook, AskSections, Effect
 from stepper.session.fault.landmarks import Landmark
 from stepper.session.fault.respond import AskAgain
-from stepper.session.fault.ways import Stretch
+from stepper.session.fault.ways import StitchesToCount
 from stepper.session.questions.open_question import list_answers
 from stepper.session.state import Doubt, DoubtKind, Knitting, Position, Seen, State
 from tests.plans import final_increase
@@ -43,6 +43,6 @@ def test_what_was_asked_back_stays_open_whatever_was_said_since() -> None:
 @pytest.mark.parametrize("part", [False, True])
 def test_yes_and_no_answer_a_count_of_a_part_only_where_they_were_offered(*, part: bool) -> None:
     """Elsewhere a yes heard from the film would be taken for a count."""
-    stretch = Stretch(kind=Landmark.MARKER, first=0, end=1, expect=20)
+    stretch = StitchesToCount(kind=Landmark.MARKER, first=0, end=1, expect=20)
     answers = list_answers(final_increase(), State(), (AskSections(stretch=stretch, yes=part),))
     assert ({Yes, No} <= answers) is part
