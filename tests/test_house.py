@@ -5,6 +5,8 @@ from __future__ import annotations
 import ast
 import re
 import tomllib
+from collections import Counter
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
@@ -275,6 +277,22 @@ def test_every_room_is_in_the_table() -> None:
     """A new room has to say what it may import."""
     rooms = {path.name for path in PACKAGE.iterdir() if path.is_dir() and (path / "__init__.py").exists()}
     assert rooms - {"commands"} <= set(MAY_IMPORT)
+
+
+MOST_MODULES = 25
+"""Modules in the fullest folder."""
+
+
+def crowded(paths: Iterable[Path]) -> dict[str, int]:
+    """Count the modules of the folders that hold more than one finds one's way in."""
+    side_by_side = Counter(path.parent.as_posix() for path in paths)
+    return {folder: number for folder, number in side_by_side.items() if number > MOST_MODULES}
+
+
+def test_no_room_is_crowded() -> None:
+    """Where more lie side by side a stranger has to read them all to find an idea: some of them are a room."""
+    assert crowded(modules()) == {}
+    assert crowded(Path(f"room/m{number}.py") for number in range(MOST_MODULES + 1)) == {"room": MOST_MODULES + 1}
 
 
 def test_every_module_has_a_test_file_of_its_name() -> None:
