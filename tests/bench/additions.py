@@ -220,7 +220,7 @@ ADDITIONS = (
                 (
                     "        answers.TellTimeKnitted: _time_knitted,",
                     "        answers.TellTimeKnitted: _time_knitted,\n"
-                    '        due.TellSectionDone: lambda effect, plan: f"The {effect.section} is done.",',
+                    '        round_reached.TellSectionDone: lambda effect, plan: f"The {effect.section} is done.",',
                 )
             ],
         },
