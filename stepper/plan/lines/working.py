@@ -140,6 +140,15 @@ def _(instruction: Phrase, needles: Needles) -> None:
             none_in_size(none, needles)
         return
     if needles.count and all(isinstance(one, Work) and one.stitch == "co" for one in instruction.elements):
+        if _begins_section(needles) and not needles.counting.lost:
+            needles.report(
+                instruction.place,
+                f"cast on where a section begins; on the needles are still others, {needles.count} of them.",
+                "Bind those off or put them on hold first, or say where they are added: "
+                '"Next row: Cast on 8 sts, k to end."',
+            )
+            needles.lose()
+            return
         row = "row" if needles.flat else "round"
         told = f"taken as cast on at the beginning of the next {row}, as a step of its own."
         needles.warn(instruction.place, told)
@@ -148,6 +157,11 @@ def _(instruction: Phrase, needles: Needles) -> None:
     _close_round(instruction, needles)
     if not _only_edge(instruction.elements):
         establish((template,), needles, start=len(needles.drafts) - 1)
+
+
+def _begins_section(needles: Needles) -> bool:
+    """Return whether no row of the section in hand was worked yet, and others were before it."""
+    return 0 < needles.section.start == len(needles.drafts)
 
 
 def _only_turns(instruction: Phrase) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from tests.plan.lines.again.test_another_part import knit, refused
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
@@ -156,6 +157,17 @@ def test_a_piece_is_not_cast_on_beside_one_that_is_on_the_needles() -> None:
     """"Cast on 40 sts. Join in the round" of a sleeve, behind a body that is neither bound off nor held, is no part of its round."""
     told = faults(project("Cast on 60 sts.\nJoin in the round.\nKnit 2 rounds.\nCast on 40 sts. Join in the round.\nKnit 1 round.\nBind off."))
     assert "60 others are still on the needles" in told
+
+
+def test_a_section_does_not_cast_on_beside_what_the_one_before_left() -> None:
+    """A front that nobody bound off is no part of the sleeve behind it; within a section stitches are added so (common practice)."""
+    front, sleeve = ("== front", "CO 33 sts. Work flat.", "Knit 2 rows."), ("CO 35 sts.", "Knit 2 rows.", "Bind off.")
+    told = refused(*front, "== sleeve", *sleeve)
+    assert "cast on where a section begins; on the needles are still others, 33 of them" in told
+    bound_off = knit(*front, "Bind off.", "== sleeve", *sleeve)
+    assert [each.after for each in bound_off.rounds][-4:] == [35, 35, 35, 0]
+    added = knit(*front, "CO 35 sts.", "Knit 2 rows.", "Bind off.")
+    assert [each.after for each in added.rounds][-2] == 68
 
 
 @pytest.mark.parametrize(("every", "markers"), [(0, None), (1, (1, 2, 3, 4)), (2, (2, 4)), (4, (4,)), (5, None)])
