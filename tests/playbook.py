@@ -31,7 +31,7 @@ def transcript(session: Session, script: str) -> str:
             continue
         lines.append(line)
         counting = session.state.knitting.tens is not None
-        cue = understand(line[2:], session.plan, at=AT, counting=counting)
+        cue = understand(line[2:], session.plan, at=AT, counting=counting, figures=True)
         if isinstance(cue, NotUnderstood):
             lines.append(cue.sentence)
         else:

@@ -21,6 +21,7 @@ from stepper.language import (
     outlook,
     piece_words,
     remedy_words,
+    twice_words,
 )
 from stepper.language.aloud import spell_out
 from stepper.language.changes import ask_place, tell_changes, tell_choice
@@ -414,5 +415,6 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         **piece_words.LINES,
         **named_words.LINES,
         **remedy_words.LINES,
+        **twice_words.LINES,
     }
 )

@@ -20,6 +20,8 @@ def tell_without_ears(effect: Effect) -> str | None:
     match effect:
         case TurnFilm(on=True):
             return "The film is on, but nothing listens now: keys and typed cues only."
-        case TellAwake() | TellAsleep():
+        case TellAsleep():
+            return "Nothing listens now, and nothing moves before your next key or typed cue."
+        case TellAwake():
             return "Nothing listens now: keys and typed cues only."
     return None

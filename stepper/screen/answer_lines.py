@@ -44,7 +44,8 @@ def describe_result(lines: Sequence[str], text: str, session: Session, *, change
     """
     if not lines:
         return "nothing; the ears are closed" if session.state.asleep else "nothing"
-    understood = understand(text, session.plan, counting=session.state.knitting.tens is not None)
+    counting = session.state.knitting.tens is not None
+    understood = understand(text, session.plan, counting=counting, figures=True)
     if isinstance(understood, NotUnderstood):
         return "nothing, not understood"
     return "done" if changed else "answered"

@@ -8,7 +8,7 @@ long because it is one list, from which `CUES` is derived: each class is a name,
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import Enum
 
 from stepper.session.questions.topics import HelpWith, PartTopic, Topic
@@ -77,6 +77,8 @@ class Count(Cue):
 
     stitches: int
     """What the knitter counted. Range: 0 and up. Unit: stitches."""
+    bare: bool = field(default=False, repr=False)
+    """Whether the number stood alone, so that a remedy, a length or what was left over may be meant by it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -126,14 +126,26 @@ def yarn_done(plan: Plan, state: State, cue: YarnDone) -> Decision:
 def rounds_back(plan: Plan, state: State, cue: RoundsBack) -> Decision:
     """Return to the beginning of a round so many before the one in hand."""
     origin = state.place
-    if cue.rounds < 0 or (not cue.rounds and not origin.stitch):
-        return Refusal(sentence="You are at its beginning." if not cue.rounds else "Say how many rounds.")
+    if cue.rounds < 0:
+        return Refusal(sentence=_ask_how_far(state))
+    if not cue.rounds and not origin.stitch:
+        return Refusal(sentence="You are at its beginning.")
     if cue.rounds > origin.index:
         many = f"Only {origin.index}" if origin.index else "None"
         return Refusal(sentence=f"{many} {'lie' if origin.index > 1 else 'lies'} behind.")
     place = Position(index=origin.index - cue.rounds)
     back = count_between(plan, place, origin)
     return (Returned(at=cue.at, origin=origin, place=place, stitches=back),)
+
+
+def _ask_how_far(state: State) -> str:
+    """Return what asks how many rounds were ripped, with how far down the last lifeline lies."""
+    asked = "How many rounds? Say: go back two rounds, or as many as it is."
+    below = [each.index for each in state.knitting.lifelines if each.index < state.place.index]
+    if not below:
+        return asked
+    down = state.place.index - below[-1]
+    return f"{asked} Your lifeline is {down} {'round' if down == 1 else 'rounds'} down."
 
 
 def stitches_back(plan: Plan, state: State, cue: StitchesBack) -> Decision:

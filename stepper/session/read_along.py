@@ -33,6 +33,9 @@ SHORTEST_S = 1.2
 """Shortest time for a run, which takes about a second to say. Unit: s."""
 LONGEST_FACTOR, SHORTEST_FACTOR = 4.0, 0.25
 _NOTHING = Refusal(sentence="Nothing is being read along. Say: read along.")
+_NOTHING_TO_STOP = Refusal(
+    sentence="Nothing is being read along. To end the evening, say: that is all for tonight."
+)
 
 
 def cut_into_runs(round_: Round) -> tuple[StepPart, ...]:
@@ -101,7 +104,7 @@ def correct_pace(plan: Plan, state: State, cue: Slower | Faster) -> Decision:
 def pause_reading(plan: Plan, state: State, cue: PauseReading) -> Decision:
     """Pause at the current run."""
     if state.reading is None:
-        return _NOTHING
+        return _NOTHING_TO_STOP
     if state.reading.held:
         return Refusal(sentence="I am waiting. Say: go on.")
     return (ReadingSet(at=cue.at, reading=replace(state.reading, held=True)),)

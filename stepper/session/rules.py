@@ -13,7 +13,7 @@ from typing import Final
 from stepper.plan.model import Plan
 from stepper.session import control, cues, moves, read_along
 from stepper.session.changed_plan import plan_question, respacing
-from stepper.session.counting import checks, doubts
+from stepper.session.counting import bare_number, checks, doubts
 from stepper.session.decision import Handler
 from stepper.session.fault import rules as faults
 from stepper.session.keeping import KEPT
@@ -62,7 +62,7 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler]]] = {
     cues.RoundsDone: (moves.rounds_done, control.refuse_done, control.refuse),
     cues.RoundsBack: (moves.rounds_back, moves.rounds_back, control.refuse),
     cues.YarnDone: (moves.yarn_done, control.refuse_done, control.refuse),
-    cues.Count: (faults.count_or_part, faults.count_or_part, control.refuse),
+    cues.Count: (bare_number.take_count, bare_number.take_count, control.refuse),
     cues.OffBy: (checks.off_by, checks.off_by, control.refuse),
     cues.AtStitch: (moves.set_stitch, control.refuse_done, control.refuse),
     cues.AtMarker: (moves.set_marker, control.refuse_done, control.refuse),
@@ -104,6 +104,7 @@ _COLUMNS: Final = (Mode.KNITTING, Mode.FINISHED, Mode.CLOSED)
 # While the session asks where to go on, all else waits for the answer.
 _WHILE_ASKED: Final[dict[type[cues.Cue], Handler]] = {
     cues.Choose: plan_question.answer,
+    cues.Count: plan_question.take_number,
     **dict.fromkeys((cues.Again, cues.Where, cues.Remedies, cues.Help), control.ask),
     **{cue: _ROWS[cue][0] for cue in (cues.Wait, cues.Listen, cues.Enough, cues.Film, cues.Look)},
 }

@@ -209,7 +209,7 @@ class Conductor:
             counting = session.state.knitting.tens is not None
             nearly = Asks if heard else Cue
             cue = understand(
-                item.text, session.plan, at=now, own=own, counting=counting, figures=heard, nearly=nearly
+                item.text, session.plan, at=now, own=own, counting=counting, figures=True, nearly=nearly
             )
             if heard and self._session.state.asleep and not isinstance(cue, Listen):
                 return

@@ -8,7 +8,15 @@ from stepper.session.counting import doubts
 from stepper.session.due import next_skein, round_reached, to_fetch
 from stepper.session.effects import Effect
 from stepper.session.fault import respond as faults
-from stepper.session.questions import about, about_ahead, about_named, about_piece, about_round, about_series
+from stepper.session.questions import (
+    about,
+    about_ahead,
+    about_named,
+    about_piece,
+    about_round,
+    about_series,
+    worked_twice,
+)
 
 
 def test_every_effect_has_words() -> None:
@@ -16,7 +24,7 @@ def test_every_effect_has_words() -> None:
     defined = {
         each
         for module in (
-            *(about, about_ahead, about_named, about_piece, about_round, about_series),
+            *(about, about_ahead, about_named, about_piece, about_round, about_series, worked_twice),
             *(answers, doubts, round_reached, effects, faults, to_fetch, next_skein),
         )
         for _, each in inspect.getmembers(module, inspect.isclass)

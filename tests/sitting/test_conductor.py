@@ -360,13 +360,18 @@ def test_a_film_that_answers_with_a_number_moves_nothing_until_it_is_said_again_
     assert kept_after("six", "six") == ["Doubted", "Counted"]
 
 
-def test_a_bare_number_is_a_count_where_it_was_heard_and_nothing_where_it_was_typed() -> None:
-    """The ears pass one on only behind the address word or in answer to a question."""
+def test_a_bare_number_is_a_count_heard_or_typed() -> None:
+    """The ears pass one on only behind the address word or in answer to a question; on the keyboard she means one."""
     log = Log()
     conductor = _conductor(log)
-    conductor.offer_words("two two five")
+    conductor.offer_words("12")
     conductor.drain()
-    assert "Not understood" in log.lines[-1]
+    assert log.lines == ["shown Nothing is on the needles yet; this round makes 225."]
+    for words in ("two two five", "no"):
+        conductor.offer_words(words)
+        conductor.drain()
+        assert any("225" in line for line in log.lines)
+    log.lines.clear()
     conductor.offer_words("two two five", heard=True)
     conductor.drain()
     assert log.lines[-1].startswith("shown 225 is what the whole round leaves.")

@@ -35,6 +35,7 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
         fixed={"seen": Seen.LOOP, "number": 0},
         says="says that no loop hangs there, or not any more",
         spoken=("no loop", "i see no loop", "it is caught", "the loop is caught"),
+        typed=("caught", "i caught it", "i have caught it", "i caught the loop", "i got it", "got it"),
     ),
     Wording(
         cue=cues.Saw,

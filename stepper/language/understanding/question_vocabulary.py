@@ -387,6 +387,25 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
         "what is different from the pattern",
         typed=("alterations",),
     ),
+    Wording(
+        cue=cues.About,
+        fixed={"topic": Topic.WORKED_TWICE},
+        says="says what comes of it that you worked a round twice",
+        typed=(
+            "i did that round twice",
+            "i did this round twice",
+            "i did the last round twice",
+            "i did the same round twice",
+            "i knitted that round twice",
+            "i knitted this round twice",
+            "i knitted the last round twice",
+            "i knitted the same round twice",
+            "i worked that round twice",
+            "i did one round too many",
+            "i knitted one round too many",
+            "one round too many",
+        ),
+    ),
     *PART_WORDINGS,
 )
 """In the order of the help."""

@@ -72,8 +72,8 @@ def understand(
         at: Now, for the cue. ISO 8601.
         own: The knitter's own wordings, each with the vocabulary's wording it stands for.
         counting: Whether a count is being made aloud, so that a bare number is a part of it.
-        figures: Whether a bare number is otherwise a count, as where it was heard behind the address word or
-            while a count is asked for.
+        figures: Whether a bare number is otherwise a count, as where it was typed, or heard behind the
+            address word or while a count is asked for.
         nearly: The kind of cue that is taken from a wording that is nearly right: `Cue` for what was typed,
             `Asks` for what was heard; None for none.
 
@@ -99,7 +99,7 @@ def understand(
         return Ten(at=at, stitches=part)
     stitches = number(said) if figures else None
     if stitches is not None:
-        return Count(at=at, stitches=stitches)
+        return Count(at=at, stitches=stitches, bare=True)
     near = _near(said, own or {}, cutoff=OFFERED)
     if nearly is not None:
         cue = (

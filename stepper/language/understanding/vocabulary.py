@@ -276,6 +276,20 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
     ),
     Wording(
         cue=cues.RoundsBack,
+        fixed={"rounds": -1},
+        says="asks how many rounds you ripped back",
+        typed=(
+            "rip back",
+            "rip it back",
+            "rip out",
+            "rip it out",
+            "i ripped back",
+            "i ripped it back",
+            "i ripped out",
+        ),
+    ),
+    Wording(
+        cue=cues.RoundsBack,
         fixed={"rounds": 0},
         says="returns to the beginning of this round",
         spoken=("start the round again", "begin the round again"),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from stepper.plan.model import Plan
 from stepper.plan.under_way.respace import Respacing
 from stepper.plan.under_way.resuming import PlaceChoice
-from stepper.session.cues import Choose, Cue
+from stepper.session.cues import Choose, Count, Cue
 from stepper.session.decision import Decision, Refusal
 from stepper.session.events import PlanChanged
 from stepper.session.state import Position, State
@@ -52,6 +52,13 @@ def _spread_anew(choice: PlaceChoice) -> tuple[Respacing, ...]:
             places=choice.places,
         ),
     )
+
+
+def take_number(plan: Plan, state: State, cue: Count) -> Decision:
+    """Take a number that stands alone as that of a place; a count has to wait."""
+    if not cue.bare:
+        return not_yet(plan, state, cue)
+    return answer(plan, state, Choose(at=cue.at, heard=cue.heard, number=cue.stitches))
 
 
 def not_yet(plan: Plan, state: State, cue: Cue) -> Decision:

@@ -31,6 +31,8 @@ HEARD_WELL: Final = 0.7
 here."""
 
 
+NOTHING_WAITS: Final = "Nothing waits for an answer: go on. To be asked for no counts, say: never ask."
+
 COUNTS: Final = frozenset({DoubtKind.COUNT, DoubtKind.PART})
 """The doubts that are about a count of stitches."""
 
@@ -153,7 +155,7 @@ def _not_answered(plan: Plan, state: State, cue: No) -> Decision:
     """Drop what was asked back, or else leave the search; what she cannot tell stays open."""
     doubt = state.knitting.doubt
     if doubt is None and state.knitting.fault is None:
-        return Refusal(sentence="Nothing waits for an answer. To be asked for no counts, say: never ask.")
+        return Refusal(sentence=NOTHING_WAITS)
     if cue.unsure:
         return Refusal(sentence="Then it stays open. Look again when you can, or type: not now.")
     if doubt is not None:

@@ -37,7 +37,7 @@ from stepper.session.events import (
 from stepper.session.fault.diagnosis import choose_question
 from stepper.session.fault.inquiry import Inquiry, inquire
 from stepper.session.fault.landmarks import Sections, marked_off
-from stepper.session.fault.remedies import may_hang_a_loop
+from stepper.session.fault.remedies import hangs_a_loop, may_hang_a_loop
 from stepper.session.fault.search import most_counted, search
 from stepper.session.fault.tinking import reverse
 from stepper.session.fault.ways import Remedy, RemedyKind
@@ -197,6 +197,8 @@ def no(plan: Plan, state: State, cue: No) -> Decision:
 
 def _not_asked(inquiry: Inquiry | None) -> Refusal:
     """Refuse a yes or a no that answers nothing; where a count is asked for, say what does."""
+    if inquiry is not None and hangs_a_loop(inquiry.fault):
+        return Refusal(sentence="Once the loop is on the needle, say: it is caught.", aloud=False)
     if inquiry is not None and inquiry.search.next is not None:
         return Refusal(sentence="Say the number.")
     return Refusal(sentence="Nothing is asked.", aloud=False)

@@ -17,6 +17,7 @@ from stepper.session.moves import round_called
 from stepper.session.pace.outlook import Outlook, look_ahead
 from stepper.session.questions import about_ahead, about_named, about_piece, about_round
 from stepper.session.questions.topics import PartTopic, Topic
+from stepper.session.questions.worked_twice import tell_worked_twice
 from stepper.session.state import State
 
 
@@ -36,7 +37,14 @@ class TellFinishDate(Effect):
 
 
 _ANYWHERE: Final = frozenset(
-    (Topic.REMINDERS, Topic.NOTES, Topic.LAST_STEP, Topic.LAST_ROUND, Topic.ALTERATIONS)
+    (
+        Topic.REMINDERS,
+        Topic.NOTES,
+        Topic.LAST_STEP,
+        Topic.LAST_ROUND,
+        Topic.ALTERATIONS,
+        Topic.WORKED_TWICE,
+    )
 )
 # Topics that have an answer when every round is done.
 
@@ -129,6 +137,7 @@ _TOLD: Final[MappingProxyType[Topic, _Telling]] = MappingProxyType(
         Topic.INCREASE_RHYTHM: partial(about_named.tell_rhythm, kind=Kind.INCREASE),
         Topic.DECREASE_RHYTHM: partial(about_named.tell_rhythm, kind=Kind.DECREASE),
         Topic.CABLE_RHYTHM: partial(about_named.tell_rhythm, kind=Kind.CABLE),
+        Topic.WORKED_TWICE: tell_worked_twice,
     }
 )
 

@@ -86,6 +86,8 @@ class Topic(Enum):
     DECREASE_RHYTHM = "decrease rhythm"
     CABLE_RHYTHM = "cable rhythm"
     """How often a cable is crossed."""
+    WORKED_TWICE = "worked twice"
+    """What comes of it that the last round was worked twice."""
 
 
 class PartTopic(Enum):

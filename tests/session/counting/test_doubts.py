@@ -257,6 +257,6 @@ def test_nothing_is_left_where_nothing_is_asked(said: str) -> None:
     """She is told how to be asked less, and the evening does not end."""
     session = _at(2)
     before = session.state
-    answer = "Nothing waits for an answer. To be asked for no counts, say: never ask."
+    answer = "Nothing waits for an answer: go on. To be asked for no counts, say: never ask."
     assert transcript(session, f"> {said}") == f"> {said}\n{answer}"
     assert session.state == before

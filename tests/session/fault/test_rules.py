@@ -312,7 +312,7 @@ def test_a_count_aloud_is_kept_and_can_be_laid_down() -> None:
         session,
         """
         > ten
-        Not understood: "ten". Did you mean: listen?
+        10 alone is far from 80 stitches. Say: count is 10.
         > count with me
         Count with me: say each ten, then: that is all of them.
         > ten

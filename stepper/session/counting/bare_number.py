@@ -1,0 +1,67 @@
+"""Take a number that was typed alone for what it most likely is: a count, unless it is far from one. Pure.
+
+A count that is off begins a search, so that a 2 typed for the second remedy, or a 16 for sixteen centimetres,
+must not be taken for one. What was heard is read back in any case (`stepper.session.counting.doubts`).
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from stepper.plan.model import Plan
+from stepper.session.counting.checks import expected_at_end, stretch_to_measure
+from stepper.session.counting.tally import count_at
+from stepper.session.cues import Count
+from stepper.session.decision import Decision, Refusal
+from stepper.session.fault.inquiry import Inquiry, inquire
+from stepper.session.fault.remedies import may_hang_a_loop
+from stepper.session.fault.rules import asked_look, count_or_part
+from stepper.session.fault.search import most_counted
+from stepper.session.state import Seen, State
+
+FEWEST: Final = 0.5
+"""From which share of the stitches expected a number alone is taken for a count of all. Half, since a round
+that halves or doubles the stitches may have been left out. Chosen here."""
+
+_LOOKS: Final = {
+    Seen.LEFT: "Say: {0} left over, or: {0} short.",
+    Seen.CHANGES: "Say: {0} too many, or: {0} too few.",
+}
+
+
+def take_count(plan: Plan, state: State, cue: Count) -> Decision:
+    """Compare a count, or refuse a number alone that is far from any, with what else it may be."""
+    if cue.bare and cue.heard is None and not _may_be_count(plan, state, cue.stitches):
+        return Refusal(sentence=_ask_which(plan, state, cue.stitches))
+    return count_or_part(plan, state, cue)
+
+
+def _may_be_count(plan: Plan, state: State, number: int) -> bool:
+    """Return whether a number may be a count of all stitches, or of the part that is asked for."""
+    place = state.place
+    expected = min(count_at(plan, place.index, place.stitch), expected_at_end(plan, place))
+    return number >= FEWEST * expected or _may_be_part(inquire(plan, state), state, number)
+
+
+def _may_be_part(inquiry: Inquiry | None, state: State, number: int) -> bool:
+    ask = inquiry.search.next if inquiry is not None else None
+    if inquiry is None or ask is None or inquiry.search.sections is None:
+        return False
+    if inquiry.fault.place != state.place or may_hang_a_loop(inquiry.fault, inquiry.causes):
+        return False
+    return number <= most_counted(inquiry.search.sections, *ask.count) and number * 2 >= ask.stitches
+
+
+def _ask_which(plan: Plan, state: State, number: int) -> str:
+    """Return what to say in place of a number alone: what is asked first, then what else it can be."""
+    asked = asked_look(plan, state)
+    if asked is not None and asked[0] in _LOOKS:
+        return _LOOKS[asked[0]].format(number)
+    inquiry = inquire(plan, state)
+    ways = [f"count is {number}"]
+    if inquiry is not None and 1 <= number <= len(inquiry.remedies):
+        ways.insert(0, f"take remedy {number}")
+    if stretch_to_measure(plan, state.place) is not None:
+        ways.append("it measures, and the length")
+    expected = count_at(plan, state.place.index, state.place.stitch)
+    return f"{number} alone is far from {expected} stitches. Say: {'; or: '.join(ways)}."

@@ -1,0 +1,78 @@
+"""Answer what comes of it that a round was worked twice: whether it does harm depends on the round. Pure.
+
+A plain round, or one like the next, is a length, which another round makes a few millimetres longer. Shaping
+changes the count, a pattern shows it, and in rows the next would fall on the other side of the work.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import Enum
+
+from stepper.plan.model import Plan, Round
+from stepper.session.effects import Effect, Refuse
+from stepper.session.state import State
+
+
+class Harm(Enum):
+    """What a round more does."""
+
+    NONE = "none"
+    """It is the round that comes next."""
+    LONGER = "longer"
+    """The piece is a round longer."""
+    SHOWS = "shows"
+    """The pattern has the round twice."""
+    SIDE = "side"
+    """The next row falls on the other side."""
+    COUNT = "count"
+    """The number of stitches may be another."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellWorkedTwice(Effect):
+    """Say what comes of a round that was worked twice, and what can be done."""
+
+    harm: Harm
+    index: int
+    """The round that was worked twice."""
+
+
+def tell_worked_twice(plan: Plan, state: State, at: str) -> Iterator[Effect]:
+    """Tell of the last round that was finished."""
+    place = state.place
+    if not place.index:
+        yield Refuse(sentence="No round is finished yet.")
+        return
+    index = place.index - 1
+    follows = plan.rounds[place.index] if place.index < len(plan.rounds) and not place.stitch else None
+    before = plan.rounds[index - 1] if index else None
+    yield TellWorkedTwice(harm=_harm_of(before, plan.rounds[index], follows), index=index)
+
+
+def _harm_of(before: Round | None, twice: Round, follows: Round | None) -> Harm:
+    if twice.before != twice.after or twice.shaping:
+        return Harm.COUNT
+    if follows is not None and _is_alike(twice, follows) and not follows.remarks:
+        return Harm.NONE
+    if twice.flat:
+        return Harm.SIDE
+    is_plain = {run.stitch for run in twice.runs if run.progress} == {"k"}
+    in_one_yarn = len({run.yarn for run in twice.runs if run.progress}) == 1
+    goes_on = before is not None and _is_alike(before, twice)
+    if not twice.chart and not twice.words and in_one_yarn and (is_plain or goes_on):
+        return Harm.LONGER
+    return Harm.SHOWS
+
+
+def _is_alike(one: Round, other: Round) -> bool:
+    """Return whether two rounds are worked alike, on the same needles and in one part."""
+    return (one.runs, one.words, one.section, one.needle_mm, one.flat, one.markers) == (
+        other.runs,
+        other.words,
+        other.section,
+        other.needle_mm,
+        other.flat,
+        other.markers,
+    )

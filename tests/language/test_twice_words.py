@@ -1,0 +1,46 @@
+from __future__ import annotations
+
+import pytest
+
+from stepper.language.effect_words import tell_effect
+from stepper.language.understanding.understand import understand
+from stepper.session import cues
+from stepper.session.questions.topics import Topic
+from stepper.session.questions.worked_twice import Harm, TellWorkedTwice
+from tests.plans import plan
+
+GARMENT = plan(("yoke", ["co80", "k80", "k80"]))
+
+
+@pytest.mark.parametrize(
+    ("harm", "told"),
+    [
+        (Harm.NONE, "The next round is worked alike, so it is done already. Say: finished the round."),
+        (
+            Harm.LONGER,
+            "The count is as before, the piece one round longer. Leave it; or undo its 80 stitches, and your place stays.",
+        ),
+        (
+            Harm.SHOWS,
+            "The count is as before, but the pattern has that round twice. Leave it; or undo its 80 stitches, and your place stays.",
+        ),
+        (
+            Harm.SIDE,
+            "The next round would fall on the other side. So undo its 80 stitches, and your place stays.",
+        ),
+        (Harm.COUNT, "Then the count may be off: 80 expected. Say: count is, and the number."),
+    ],
+)
+def test_what_a_round_more_does_is_said_with_what_can_be_done(harm: Harm, told: str) -> None:
+    """What she has to say next is a wording that is understood."""
+    assert tell_effect(TellWorkedTwice(harm=harm, index=1), GARMENT) == told
+    assert understand("finished the round", GARMENT) == cues.RoundsDone(rounds=1)
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["I did that round twice", "I knitted the last row twice", "I knit this round twice", "one round too many"],
+)
+def test_it_is_asked_in_her_words(said: str) -> None:
+    """As people say it, a row or a round, done or knitted."""
+    assert understand(said, GARMENT, nearly=cues.Cue) == cues.About(topic=Topic.WORKED_TWICE)
