@@ -25,7 +25,7 @@ yoke     | where did I stop                             | the place | at stitch 
 yoke     | how many rounds of the yoke have I done      | 12 of 37 | 12 of 37 rounds done
 yoke     | start the yoke again                         | what comes first in it: the needle | Change to 3.75 mm needles
 yoke     | which chart am I on                          | chart trail and its round | Round 4 of chart trail
-yoke     | I used the wrong yarn                        | help with that fault | give a count first
+yoke     | I used the wrong yarn                        | help with that fault | cover them in duplicate stitch
 yoke     | I am three stitches short                    | 147: 3 fewer | 147: 3 fewer than 150
 yoke     | I have to stop in the middle of the round    | the place kept; good night, or a plain refusal | ?
 yoke     | one more round done                          | round 14 | Round 14

@@ -12,6 +12,7 @@ from dataclasses import replace
 from types import MappingProxyType
 from typing import Any, Final, assert_never
 
+from stepper.craft.gauge import half_up
 from stepper.language import (
     about_words,
     ahead_words,
@@ -21,7 +22,7 @@ from stepper.language import (
     outlook,
     piece_words,
     remedy_words,
-    twice_words,
+    slip_words,
 )
 from stepper.language.aloud import spell_out
 from stepper.language.changes import ask_place, tell_changes, tell_choice
@@ -286,16 +287,24 @@ def _rest(effect: effects.RestHands, plan: Plan) -> str:
 FAR_OFF: Final = 1.5
 """By what factor a measurement may differ from the gauge before it is doubted. Source: chosen here; a
 measurement over fewer than ten rounds can be off by a third, a misheard number by more."""
+TOO_LONG: Final = 2
+"""From how many rounds on a piece is told to be too long: a tape is out by one. Source: chosen here."""
 
 
 def _measured(effect: effects.TellMeasured, plan: Plan) -> str:
     line = f"{length(effect.length_mm, plan.units)}: {gauge(effect.rounds_per_10cm, plan.units)}."
-    if not 1 / FAR_OFF <= effect.rounds_per_10cm / effect.planned_per_10cm <= FAR_OFF:
+    is_far = not 1 / FAR_OFF <= effect.rounds_per_10cm / effect.planned_per_10cm <= FAR_OFF
+    if is_far:
         planned = gauge(effect.planned_per_10cm, plan.units)
         line = f"{line} That is far from {planned}; if it is wrong, say undo that."
     if effect.length_mm >= effect.target_mm:
         end = "finish this round, then this part is done" if effect.rounds_left else "this part ends here"
-        return f"{line} Long enough, {end}."
+        past = effect.length_mm - effect.target_mm
+        rounds = half_up(past * effect.rounds_per_10cm / 100)
+        if is_far or rounds < TOO_LONG:
+            return f"{line} Long enough, {end}."
+        by = f"{length(past, plan.units)} past {length(effect.target_mm, plan.units)}, about {rounds} rounds"
+        return f"{line} {by}: leave it, or rip them and measure again. {sentence_case(end)}."
     if not effect.rounds_left:
         return f"{line} Near enough to {length(effect.target_mm, plan.units)}, this part ends here."
     change = "as planned"
@@ -415,6 +424,6 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         **piece_words.LINES,
         **named_words.LINES,
         **remedy_words.LINES,
-        **twice_words.LINES,
+        **slip_words.LINES,
     }
 )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from stepper.project.instructions import Line, Needle, Remark, Sentence
+from stepper.project.instructions import Line, Needle, Sentence
 from stepper.project.keys.alterations import meets
 from stepper.project.model import Alteration, Project, RuleKind, Section
 
@@ -49,7 +49,7 @@ def _sentence(sentence: Sentence, rule: Alteration) -> Sentence:
     if not isinstance(sentence, Needle):
         return sentence
     if rule.kind is RuleKind.NO_NEEDLE_CHANGE:
-        return Remark(f"keep your needle; the pattern changes to {sentence.mm:g} mm", sentence.place)
+        return replace(sentence, own=rule.text, kept=True)
     if rule.mm is None or rule.instead_of not in (None, sentence.mm) or rule.mm == sentence.mm:
         return sentence
     return replace(sentence, mm=rule.mm, own=rule.text, instead_of=sentence.mm)

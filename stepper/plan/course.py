@@ -63,6 +63,7 @@ class Course:
         needles.begin_section(name, section.yarn, project.fabrics[section.gauge])
         method = section.short_rows or turned_in(section.lines)
         needles.short_rows.method = method or needles.short_rows.method
+        needles.alterations.printed_mm = None
         fabric_needle = needles.fabric.needle_mm
         mine = own.needles.get(section.name) if own is not None else None
         if mine is not None and mine.mm is not None:

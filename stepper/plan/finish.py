@@ -57,8 +57,9 @@ class _Flat:
         self.runs = laid_flat(draft.phrase)
         self.shaping = shaping_places(self.runs)
         self.floats = longest_floats(self.runs, flat=draft.flat)
+        left_plain = draft.altered and not draft.chart and len(self.runs) == 1  # nothing stands out any more
         self.instruction = instruction(
-            draft.phrase,
+            self.runs if left_plain else draft.phrase,
             chart=draft.chart,
             chart_round=draft.chart_round,
             manner=draft.bound_off,

@@ -310,6 +310,8 @@ class Needle:
     """The knitter's rule that chose this needle, in her words; empty if it is the printed one."""
     instead_of: float | None = None
     """The printed needle, if her rule replaced it. Unit: mm."""
+    kept: bool = False
+    """Whether she keeps the needle in hand in place of this one."""
 
 
 @dataclass(frozen=True, slots=True)

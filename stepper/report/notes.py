@@ -115,9 +115,9 @@ def _altered(project: Project, plan: Plan) -> Iterator[str]:
             continue
         rounds = [each for each in plan.rounds if rule.text in each.altered]
         sections = list(dict.fromkeys(each.section for each in rounds))
-        where = (
-            f"{plural(len(rounds), 'round')} in {', '.join(sections)}" if rounds else "changes nothing here"
-        )
+        where = "no round that is knitted differs"
+        if rounds:
+            where = f"{plural(len(rounds), 'round')} in {', '.join(sections)}"
         yield f"- {rule.text} ({where})"
     if not project.alterations:
         yield "Nothing."

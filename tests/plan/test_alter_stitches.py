@@ -150,3 +150,10 @@ def test_another_count_needs_a_line_that_spreads_one() -> None:
     head = HEAD.replace("sections:", "alterations:\n  - 28 sts at Plain\nsections:")
     work = "Cast on 20 sts.\nJoin in the round.\nPlain: Knit 2 rounds.\nBind off."
     assert "finds nothing to alter" in faults(project(work, head=head))
+
+
+def test_a_row_without_its_bobbles_is_written_as_a_plain_one() -> None:
+    """ "K3, k1" eight times over would be counted out for nothing; a repeat of a chart keeps its squares."""
+    plan = plan_of(BOBBLES.format(rule="no bobbles"))
+    written = [round_.instruction for round_ in plan.rounds if round_.altered]
+    assert written == ["knit", "chart berry, round 1: *k4; rep from * to end", "knit", "knit", "chart berry, round 1: *k4; rep from * to end"]

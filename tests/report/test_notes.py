@@ -60,7 +60,7 @@ def test_the_record_holds_the_blend_the_yarn_the_needles_and_the_alterations() -
         "- Gauge, stockinette: 22 stitches and 30 rounds to 10 cm; blocked 21.5 stitches and 29 rounds"
         in text
     )
-    assert "- no bobbles (changes nothing here)" in text
+    assert "- no bobbles (no round that is knitted differs)" in text
     assert "- front rib two rounds longer" in text
     assert "Nothing has been knitted yet." in text
 

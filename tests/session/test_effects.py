@@ -15,7 +15,7 @@ from stepper.session.questions import (
     about_piece,
     about_round,
     about_series,
-    worked_twice,
+    slips,
 )
 
 
@@ -24,7 +24,7 @@ def test_every_effect_has_words() -> None:
     defined = {
         each
         for module in (
-            *(about, about_ahead, about_named, about_piece, about_round, about_series, worked_twice),
+            *(about, about_ahead, about_named, about_piece, about_round, about_series, slips),
             *(answers, doubts, round_reached, effects, faults, to_fetch, next_skein),
         )
         for _, each in inspect.getmembers(module, inspect.isclass)

@@ -133,10 +133,6 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
             "i split the yarn",
             "something looks wrong",
             "i skipped a round",
-            "i knitted the wrong colour",
-            "i used the wrong yarn",
-            "i used the wrong colour",
-            "i took the wrong yarn",
         ),
     ),
     Wording(

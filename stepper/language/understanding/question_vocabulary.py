@@ -406,6 +406,19 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
             "one round too many",
         ),
     ),
+    Wording(
+        cue=cues.About,
+        fixed={"topic": Topic.WRONG_YARN},
+        says="says how stitches in a wrong yarn are mended",
+        typed=(
+            "i knitted the wrong colour",
+            "i used the wrong yarn",
+            "i used the wrong colour",
+            "i took the wrong yarn",
+            "wrong yarn",
+            "wrong colour",
+        ),
+    ),
     *PART_WORDINGS,
 )
 """In the order of the help."""

@@ -387,6 +387,7 @@ def _to_length(
         reached = f"{needles.height_mm(origin) / (25.4 if inches else 10):.1f} {needles.project.units}"
         told = f"the piece already measures {reached} here, so {duration.length.printed} is passed"
         if half_up(exact) >= -_JUST_PASSED and needles.height_mm(origin) > 0:
+            told = told if half_up(exact) else told.replace(" is passed", " is reached")
             needles.warn(duration.length.place, f"{told}: no row is worked for it.")
             return
         needles.report(

@@ -40,7 +40,7 @@ def heel_begun(needles: Needles, piece: int) -> FootBegin | None:
         return None
     first, last = rows[0], rows[-1]
     if any("pu" in _codes(draft) for draft in needles.drafts[last + 1 :]):
-        told = f"measured from the back of the heel, with the {len(rows)} rows that turn it (lines"
+        told = "measured from the back of the heel, with the rows that turn it (lines"
         return FootBegin(origin=first, more_mm=_along(needles, rows), told=_with_lines(told, rows, needles))
     return _folded("back of the heel", rows, needles)
 

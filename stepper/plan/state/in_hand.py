@@ -117,6 +117,8 @@ class Alterations:
     """What differs in the whole section."""
     needle: tuple[str, ...] = ()
     """The rule by which the needle in hand is the knitter's own; empty for the printed one."""
+    printed_mm: float | None = None
+    """The needle that a line prints where she has another or keeps hers; None for none. Unit: mm."""
     marks: dict[int, tuple[str, ...]] = field(default_factory=dict)
     """Line of the file to what is altered in it."""
     reshape: bool = False

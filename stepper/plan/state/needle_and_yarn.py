@@ -18,12 +18,16 @@ _NO = re.compile(r"no\.?\s*(?P<number>\d+)", re.I)
 
 def change_needle(instruction: Needle, needles: Needles) -> None:
     """Go on with another needle."""
-    if instruction.own:
+    if instruction.own and not instruction.kept:
         printed = f"{instruction.instead_of:g} mm"
         needles.remarks.append(f"your own needle, {instruction.mm:g} instead of {printed}")
-    bare = not instruction.own and _NO.match(instruction.printed)
+    bare = (instruction.kept or not instruction.own) and _NO.match(instruction.printed)
     mm = _by_page(instruction, needles) if bare else instruction.mm or _by_word(instruction, needles)
     if not mm:
+        return
+    needles.alterations.printed_mm = mm if instruction.kept else instruction.instead_of
+    if instruction.kept:
+        needles.remarks.append(f"keep your needle; the pattern changes to {mm:g} mm")
         return
     tell_other_way(instruction, mm, needles)
     tell_names_crossed(instruction, mm, needles)

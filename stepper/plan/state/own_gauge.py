@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 
 from stepper.craft.needles import is_same_needle
+from stepper.plan.state.needle_and_yarn import fabric_on
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Duration, UntilLength
 from stepper.project.model import Fabric
@@ -56,11 +57,33 @@ def tell_other_needle(length: Length, needles: Needles) -> None:
     if needles.project.spacing is None or fabric.needle_mm is None or mm is None:
         return
     if is_same_needle(fabric.needle_mm, mm):
+        _tell_other_fabric(length, needles, mm)
         return
-    told = (
+    _tell_once(
+        length,
+        needles,
         f"lengths on {mm:g} mm needles become rows by the gauge of {fabric.name}, which is for "
-        f"{fabric.needle_mm:g} mm: give {mm:g} mm a gauge of its own, or measure."
+        f"{fabric.needle_mm:g} mm: give {mm:g} mm a gauge of its own, or measure.",
     )
+
+
+def _tell_other_fabric(length: Length, needles: Needles, mm: float) -> None:
+    """Tell that the gauge of her needle is that of another fabric than the pattern has here."""
+    printed = needles.alterations.printed_mm
+    if printed is None or is_same_needle(printed, mm):
+        return
+    fabric = fabric_on(printed, needles.section.fabric, needles.project)
+    if fabric.name == needles.fabric.name:
+        return
+    _tell_once(
+        length,
+        needles,
+        f"the pattern has {printed:g} mm needles here; lengths on yours become rows by the gauge of "
+        f"{needles.fabric.name}, which is for {mm:g} mm: if that is another fabric, measure.",
+    )
+
+
+def _tell_once(length: Length, needles: Needles, told: str) -> None:
     if all(told != caution.message for caution in needles.cautions):
         needles.warn(length.place, told)
 

@@ -16,8 +16,8 @@ from stepper.session.effects import Effect
 from stepper.session.moves import round_called
 from stepper.session.pace.outlook import Outlook, look_ahead
 from stepper.session.questions import about_ahead, about_named, about_piece, about_round
+from stepper.session.questions.slips import tell_worked_twice, tell_wrong_yarn
 from stepper.session.questions.topics import PartTopic, Topic
-from stepper.session.questions.worked_twice import tell_worked_twice
 from stepper.session.state import State
 
 
@@ -44,6 +44,7 @@ _ANYWHERE: Final = frozenset(
         Topic.LAST_ROUND,
         Topic.ALTERATIONS,
         Topic.WORKED_TWICE,
+        Topic.WRONG_YARN,
     )
 )
 # Topics that have an answer when every round is done.
@@ -138,6 +139,7 @@ _TOLD: Final[MappingProxyType[Topic, _Telling]] = MappingProxyType(
         Topic.DECREASE_RHYTHM: partial(about_named.tell_rhythm, kind=Kind.DECREASE),
         Topic.CABLE_RHYTHM: partial(about_named.tell_rhythm, kind=Kind.CABLE),
         Topic.WORKED_TWICE: tell_worked_twice,
+        Topic.WRONG_YARN: tell_wrong_yarn,
     }
 )
 

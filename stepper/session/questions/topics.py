@@ -88,6 +88,8 @@ class Topic(Enum):
     """How often a cable is crossed."""
     WORKED_TWICE = "worked twice"
     """What comes of it that the last round was worked twice."""
+    WRONG_YARN = "wrong yarn"
+    """How stitches in a wrong yarn are mended."""
 
 
 class PartTopic(Enum):

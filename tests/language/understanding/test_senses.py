@@ -35,7 +35,7 @@ def test_no_two_rows_need_the_same() -> None:
 def test_every_topic_can_be_asked_for_by_its_ideas() -> None:
     """A topic without a row would be answered to a few set phrases alone."""
     told = {each.cue.topic for each in SENSES if isinstance(each.cue, About)}
-    assert set(Topic) - told == {Topic.STEP_AFTER, Topic.ROUND_AFTER, Topic.WORKED_TWICE}  # in set phrases alone
+    assert set(Topic) - told == {Topic.STEP_AFTER, Topic.ROUND_AFTER, Topic.WORKED_TWICE, Topic.WRONG_YARN}  # in set phrases alone
 
 
 def test_what_is_offered_for_a_remark_is_a_wording() -> None:

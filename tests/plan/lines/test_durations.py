@@ -262,6 +262,10 @@ def test_a_length_just_passed_works_no_row() -> None:
     assert any("is passed: no row is worked for it" in warning.text for warning in plan.warnings)
     told = faults(project("Cast on 20 sts. Join in the round.\nKnit 33 rounds.\nKnit until piece measures 10 cm.\nBind off."))
     assert "so 10 cm is passed" in told
+    exact = plan_of(project("Cast on 20 sts. Join in the round.\nKnit 28 rounds.\nKnit until piece measures 10 cm.\nBind off."))
+    assert [warning.text for warning in exact.warnings] == [
+        "the piece already measures 10.0 cm here, so 10 cm is reached: no row is worked for it."
+    ]
 
 
 def test_a_repeat_that_comes_by_its_first_count_again_goes_on_to_the_one_wanted() -> None:

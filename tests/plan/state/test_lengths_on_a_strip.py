@@ -230,7 +230,7 @@ class Strip:
         if not rows or rows[0] <= self.piece + 6:
             return None
         if any("pu" in row.codes for row in self.rows[rows[-1] + 1 :]):
-            told = f"measured from the back of the heel, with the {len(rows)} rows that turn it (line{self.lines(rows)})."
+            told = f"measured from the back of the heel, with the rows that turn it (line{self.lines(rows)})."
             return rows[0], self.low(rows), told
         return self.fold("back of the heel", rows)
 

@@ -70,3 +70,34 @@ def test_a_length_on_a_needle_without_a_gauge_is_told_once() -> None:
     plan = plan_of(project(f"{rib}\nBind off.", head=head))
     assert len(plan.rounds) == 30  # 5 cm are 20 rows and 2 cm 8, cast-on and bind-off
     assert not any("lengths on" in warning.text for warning in plan.warnings)
+
+
+@pytest.mark.parametrize("rule", ["no needle change in cuff", "needle 3.5 mm instead of 4 mm in cuff"])
+def test_on_her_own_needle_the_gauge_of_another_fabric_is_told(rule: str) -> None:
+    """She knits on with the needle of the rib, so that a length of stockinette becomes rows by the gauge of the rib: that is
+    nobody's gauge of it. Behind it the pattern's own rib on that needle is by its own gauge, and nothing is told."""
+    text = (
+        "title: Cuff\nsizes: one\nknit: {size: one}\nyarn: {MC: {name: reed}}\n"
+        "gauge:\n  rib: {needle: 3.5 mm, stitches: 24, rounds: 32}\n"
+        "  stockinette: {needle: 4 mm, stitches: 22, rounds: 28}\n"
+        "alterations: [%s]\nsections:\n  - name: cuff\n    gauge: rib\n    work: |\n"
+        "      Cast on 40 sts.\n      Join in the round.\n      *K1, p1; rep from * to end. Work for 5 cm.\n"
+        "      Change to 4 mm needles.\n      Knit for 10 cm.\n"
+        "      Change to 3.5 mm needles.\n      *K1, p1; rep from * to end. Work for 5 cm.\n      Bind off.\n"
+    )
+    plan = plan_of(text % rule)
+    assert [warning.text for warning in plan.warnings] == [
+        "the pattern has 4 mm needles here; lengths on yours become rows by the gauge of rib, which is for 3.5 mm: if that "
+        "is another fabric, measure."
+    ]
+    assert plan_of(text % "cuff 1 cm longer").warnings == ()
+
+
+def test_a_kept_needle_is_told_by_its_size_where_the_page_says_larger() -> None:
+    """"Keep your needle; the pattern changes to 0 mm" was nonsense."""
+    work = "Cast on 40 sts. Work flat.\nChange to larger needles.\nKnit 2 rows.\nBind off."
+    head = HEAD.replace("charts:", "  ribbed: {{needle: 3 mm, stitches: 24, rounds: 40}}\ncharts:")
+    text = project(work, head=head).replace("sections:", "alterations: [no needle change]\nsections:")
+    assert [remark for round_ in plan_of(text).rounds for remark in round_.remarks if "keep" in remark] == [
+        "keep your needle; the pattern changes to 4 mm"
+    ]

@@ -100,6 +100,25 @@ def test_a_piece_long_enough_ends_there() -> None:
     )
 
 
+def test_a_piece_too_long_says_by_how_much() -> None:
+    """"Long enough" at two centimetres too many leaves her to find it out at the bind-off. Ripped rounds come back into the
+    plan as rounds to knit, so that she is told to measure again. 12 cm are 9 rounds: 2 cm are one and a half of them."""
+    check(
+        _at(17),
+        """
+        > measures 12 cm
+        12 cm: 7.5 rounds to 10 cm. 2 cm past 10 cm, about 2 rounds: leave it, or rip them and measure again.
+            This part ends here.
+        Body, round 10 of 14: knit two, purl two, thirty nine times.
+        > go back two rounds
+        Body, round 8 of 14: knit all one hundred fifty six.
+        > measures 10 cm
+        10 cm: 7 rounds to 10 cm. Long enough, this part ends here.
+        Body, round 8 of 12: knit two, purl two, thirty nine times.
+        """,
+    )
+
+
 def test_a_piece_long_enough_in_the_middle_of_a_round_ends_after_it() -> None:
     """A round begun is a round finished."""
     check(

@@ -1,7 +1,8 @@
-"""Answer what comes of it that a round was worked twice: whether it does harm depends on the round. Pure.
+"""Answer what comes of slips that no count shows: a round worked twice, a wrong yarn. Pure.
 
-A plain round, or one like the next, is a length, which another round makes a few millimetres longer. Shaping
-changes the count, a pattern shows it, and in rows the next would fall on the other side of the work.
+Whether a round worked twice does harm depends on the round. A plain one, or one like the next, is a length,
+which another round makes a few millimetres longer. Shaping changes the count, a pattern shows it, and in rows
+the next would fall on the other side of the work.
 """
 
 from __future__ import annotations
@@ -37,6 +38,16 @@ class TellWorkedTwice(Effect):
     harm: Harm
     index: int
     """The round that was worked twice."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TellWrongYarn(Effect):
+    """Say how stitches in a wrong yarn are mended."""
+
+
+def tell_wrong_yarn(plan: Plan, state: State, at: str) -> Iterator[Effect]:
+    """Tell how, whatever round they are in."""
+    yield TellWrongYarn()
 
 
 def tell_worked_twice(plan: Plan, state: State, at: str) -> Iterator[Effect]:

@@ -5,8 +5,8 @@ import pytest
 from stepper.language.effect_words import tell_effect
 from stepper.language.understanding.understand import understand
 from stepper.session import cues
+from stepper.session.questions.slips import Harm, TellWorkedTwice, TellWrongYarn
 from stepper.session.questions.topics import Topic
-from stepper.session.questions.worked_twice import Harm, TellWorkedTwice
 from tests.plans import plan
 
 GARMENT = plan(("yoke", ["co80", "k80", "k80"]))
@@ -44,3 +44,13 @@ def test_what_a_round_more_does_is_said_with_what_can_be_done(harm: Harm, told: 
 def test_it_is_asked_in_her_words(said: str) -> None:
     """As people say it, a row or a round, done or knitted."""
     assert understand(said, GARMENT, nearly=cues.Cue) == cues.About(topic=Topic.WORKED_TWICE)
+
+
+def test_a_wrong_yarn_is_mended_over_the_stitches_or_by_undoing_them() -> None:
+    """A count, which is asked for after other slips, would come out right and leave her with it. Common practice."""
+    assert understand("I used the wrong yarn", GARMENT) == cues.About(topic=Topic.WRONG_YARN)
+    assert tell_effect(TellWrongYarn(), GARMENT) == (
+        "No count shows that. A few stitches: cover them in duplicate stitch when it is finished. "
+        "Many: say unknit, and how many."
+    )
+    assert understand("unknit twelve", GARMENT) == cues.Tink(stitches=12)

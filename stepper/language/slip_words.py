@@ -1,4 +1,4 @@
-"""Put into words what comes of a round that was worked twice. No I/O."""
+"""Put into words what comes of slips that no count shows: a round worked twice, a wrong yarn. No I/O."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from stepper.language.measures import many_stitches
 from stepper.language.places import round_word
 from stepper.plan.model import Plan
 from stepper.session.effects import Effect
-from stepper.session.questions.worked_twice import Harm, TellWorkedTwice
+from stepper.session.questions.slips import Harm, TellWorkedTwice, TellWrongYarn
 
 
 def _worked_twice(effect: TellWorkedTwice, plan: Plan) -> str:
@@ -30,6 +30,13 @@ def _worked_twice(effect: TellWorkedTwice, plan: Plan) -> str:
             return f"Then the count may be off: {round_.after} expected. Say: count is, and the number."
 
 
+def _wrong_yarn(effect: TellWrongYarn, plan: Plan) -> str:
+    return (
+        "No count shows that. A few stitches: cover them in duplicate stitch when it is finished. "
+        "Many: say unknit, and how many."
+    )
+
+
 LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = MappingProxyType(
-    {TellWorkedTwice: _worked_twice}
+    {TellWorkedTwice: _worked_twice, TellWrongYarn: _wrong_yarn}
 )

@@ -5,8 +5,8 @@ import pytest
 from stepper.session import cues
 from stepper.session.effects import Refuse
 from stepper.session.machine import Session
+from stepper.session.questions.slips import Harm, TellWorkedTwice
 from stepper.session.questions.topics import Topic
-from stepper.session.questions.worked_twice import Harm, TellWorkedTwice
 from stepper.session.state import Knitting, Position, State
 from tests.agreed_sitting import plan_of
 from tests.playbook import AT
