@@ -41,7 +41,7 @@ def read_length(text: str, *, inches: bool = False) -> tuple[tuple[float, ...], 
 
 
 _TWO = re.compile(
-    r"(?P<one>.*?(?P<unit>cm|mm|inch(?:es)?|in|\"))\s*(?:/|[(\[])\s*(?P<other>\d.*?(?P<also>cm|mm|inch(?:es)?|in|\"))\s*[)\]]?",
+    r"(?P<one>.*?(?P<unit>cm|mm|inch(?:es)?|in|\"))\s*(?:/|[(\[])\s*(?P<other>[\d¼½¾⅛⅜⅝⅞].*?(?P<also>cm|mm|inch(?:es)?|in|\"))\s*[)\]]?",
     re.I,
 )
 _AGREE = 0.08

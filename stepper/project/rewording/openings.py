@@ -40,7 +40,7 @@ _KINDS: Final = tuple(
         ),
         (
             "sized",
-            rf"{_WITH}(?P<needle>(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger)(?:\s+|$){_LIKE}{_NOUN})(?=\W|$)",
+            rf"{_WITH}(?P<needle>(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|finer|thinner|thicker|coarser)(?:\s+|$){_LIKE}{_NOUN})(?=\W|$)",
         ),
         ("sizeless", rf"(?:with|using|on)\s+(?:the\s+|a\s+|an\s+|your\s+)?{_LIKE}{_NOUN}(?=\W|$)"),
         (
@@ -62,7 +62,7 @@ _BARE: Final = tuple(
     for kind, expression in (
         (
             "sized",
-            rf"(?:the\s+|a\s+|an\s+|your\s+)?(?P<needle>(?:{SIZE}|{UK_SIZE}|smaller|larger)\s+{_LIKE}{_NOUN})(?=\W|$)",
+            rf"(?:the\s+|a\s+|an\s+|your\s+)?(?P<needle>(?:{SIZE}|{UK_SIZE}|smaller|larger|finer|thinner|thicker|coarser)\s+{_LIKE}{_NOUN})(?=\W|$)",
         ),
         ("sizeless", r"dpns?(?=\W|$)"),
         ("yarn", r"(?:yarn\s+|colou?r\s+)?(?-i:(?P<yarn>MC|CC\d?|[A-Z]))(?=\s*,|\s+and\b|\s*$)"),

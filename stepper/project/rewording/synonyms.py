@@ -39,6 +39,7 @@ from stepper.project.rewording.style.leaflet_synonyms import LEAFLETS
 from stepper.project.rewording.style.line_synonyms import LINES
 from stepper.project.rewording.style.magazine_synonyms import MAGAZINE_WORDS, MAGAZINES
 from stepper.project.rewording.style.name_synonyms import ASIDES
+from stepper.project.rewording.style.other_word_synonyms import OTHER_WORDS
 from stepper.project.rewording.style.paragraph_synonyms import PARAGRAPHS, STOPS
 from stepper.project.rewording.style.plain_synonyms import EVERYDAY
 from stepper.project.rewording.style.prose_synonyms import PROSE
@@ -48,6 +49,7 @@ from stepper.project.rewording.style.verbless_synonyms import VERBLESS
 from stepper.project.rewording.style.whole_page_synonyms import WHOLE_PAGES
 from stepper.project.rewording.style.yarn_synonyms import YARNS
 from stepper.project.rewording.synonym import Synonym
+from stepper.project.rewording.work.between_synonyms import BETWEEN
 from stepper.project.rewording.work.buttonhole_synonyms import BUTTONHOLES
 from stepper.project.rewording.work.cast_on_synonyms import CASTING
 from stepper.project.rewording.work.chart_synonyms import CHARTS
@@ -73,6 +75,8 @@ SYNONYMS: tuple[Synonym, ...] = (
     *YARNS,
     *ROW_TABLES,
     *OLD_PRINT,
+    *OTHER_WORDS,
+    *BETWEEN,
     *FILLERS,
     *BOOKLET_WORDS,
     *MAGAZINE_WORDS,

@@ -251,7 +251,6 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     # --- fabrics ---
     row("rib", r"\b(\d)\s?x\s?(\d)\s+rib(?:bing)?\s*\(\s*(k\s?\1\s*,\s*p\s?\2)\s*\)", r"\3 rib", "Work 10 rnds of 2x2 ribbing (k2, p2)."),
     row("across all", rf"\b(in\s+[a-z ]+?\s+st(?:itch)?)\s+(?P<said>across\s+all\s+{STS})(?=\s*[.]|\s*$)", r"\1", "Work 4 rows in moss st across all sts.", spelt_out=True),
-    row("thus", r",\s*thus\s+(?=ending\b)", ", ", "Work 3 rows straight, thus ending with a WS row."),
     row(
         "st",
         rf"\b({_PLAIN})\s+((?:{_BEGUN}|starting)\s+with\s+an?\s+(?:k|knit|p|purl|rs|ws)\s+row)",

@@ -20,7 +20,7 @@ FABRICS: tuple[Synonym, ...] = (
         "-|;",
         rf"(?<=[a-z)\]])\s*(?:-{{1,2}}|;)\s*(?={N}\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|on\s+(?:the\s+)?needles?|in\s+all|total|left))?\s*\.?\s*$)",
         ". ",
-        "Cast off 4 sts at beg of next 2 rows-70 sts.",
+        "Knit 4 rows-70 sts.",
     ),
     row("st", r"(?<=\d)(?=(?:sts|stitch|stitches)\b|(?<!1)st\b)", " ", "Increase 1stitch at each end of next row."),
     row("folls", r"\bfolls\b\.?", "follows", "Cont as folls:"),
@@ -55,12 +55,6 @@ FABRICS: tuple[Synonym, ...] = (
         rf"({LONG})\s*,?\s*(?P<said>(?:when\s+)?measured\s+(?:through|along|at|down|over|across|on)\s+(?:the\s+)?[a-z -]+?)(?=\s*[,.;]|\s*$)",
         r"\1",
         "Work even until piece measures 9 cm measured through centre of work.",
-    ),
-    row(
-        "cm",
-        r'(\d[\d\s./¼½¾]*(?:\([^)]*\)\s*)?(?:"|in(?:ches)?\b))\s*,?\s*(\d[\d\s./]*(?:\([^)]*\)\s*)?cm\b)',
-        r"\1 [\2]",
-        "Work even until sleeve measures 9½ (10, 10½)\" 24 (25, 27)cm from underarm.",
     ),
     row(
         "twist|sure",

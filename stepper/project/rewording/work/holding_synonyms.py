@@ -57,7 +57,7 @@ HOLDING: tuple[Synonym, ...] = (
     ),
     row(
         "aside|leave",
-        r"\s*,?\s*(?P<said>and\s+(?:set\s+aside|leave(?:\s+(?:aside|for\s+(?:now|later)))?))(?=\s*\.?\s*$)",
+        r"\s*,?\s*(?P<said>(?:and|then)\s+(?:set\s+(?:them\s+)?aside|leave(?:\s+(?:them|it))?(?:\s+(?:aside|to\s+one\s+side|there))?(?:\s+for\s+(?:now|later|(?:the\s+)?(?:(?:back|front|left|right|button)\s+)?(?:neck|neckband|neckline|collar|hood|border|band|thumb|heel|sleeves?)))?))(?=\s*\.?\s*$)",
         "",
         "Place sts on holder and set aside.",
         spelt_out=True,

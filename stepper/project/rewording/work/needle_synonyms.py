@@ -14,13 +14,6 @@ NEEDLEWORK: tuple[Synonym, ...] = (
         "Place 16 sts on each of 2 needles.",
     ),
     row(
-        "needle|n1",
-        r"\bon\s+(?:the\s+)?(?:needle\s*(\d)|N(\d)|(1st|first)\s+needle)\s*,\s*(?=[kp]\b|k\d|p\d|knit|purl|ssk|work)",
-        r"needle \1\2: ",
-        "On needle 1, k to last 3 sts, k2tog, k1; on needle 2, k1, ssk, k to end.",
-        again=True,
-    ),
-    row(
         "needle|n1|n2",
         r"\s*[.;,]\s*(?=(?:on\s+)?(?:N|needles?\s*)\d(?:\s*(?:,|and|&)\s*(?:N\s*|needles?\s*)?\d)*\s*:)",
         "; ",
