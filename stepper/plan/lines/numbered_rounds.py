@@ -24,6 +24,7 @@ from stepper.plan.model import other_side
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Rounds
 from stepper.project.instructions import (
+    AtIntervals,
     BreakYarn,
     ChartWork,
     Count,
@@ -376,7 +377,7 @@ def _check_counts(line: Line, needles: Needles, *, last: bool) -> None:
 
 def _work_whole(number: int, line: Line, row: Sentence, needles: Needles) -> None:
     """Work an instruction of a numbered line that brings its own rounds: as many as it has numbers."""
-    each = isinstance(row, Evenly | Labelled | Join)
+    each = isinstance(row, Evenly | Labelled | Join) or _shapes_each(row, line)
     if number != min(line.numbers, default=number) and not each:
         return
     begin, findings = len(needles.drafts), len(needles.findings)
@@ -391,6 +392,18 @@ def _work_whole(number: int, line: Line, row: Sentence, needles: Needles) -> Non
             f"the line numbers {wanted} of the rows, and comes to {worked}.",
             "Number as many rows as it works, or leave the numbers out.",
         )
+
+
+def _shapes_each(row: Sentence, line: Line) -> bool:
+    """Return whether a shaping of one row is that of each row of a line: "Bind off 4 sts at beg of row".
+
+    One "of next row" is not: which of the rows is meant then, is not said.
+    """
+    if not isinstance(row, AtIntervals) or row.round is None or row.first or row.after or len(row.legs) > 1:
+        return False
+    (leg,) = row.legs
+    once = leg.every.values == (1,) and leg.times is not None and leg.times.values == (1,)
+    return once and " next " not in line.text.partition(":")[2].lower()
 
 
 def _chart_fills(line: Line, drawn: ChartWork, needles: Needles) -> bool:

@@ -12,6 +12,12 @@ _OF_WORK = r"(?:\s+of\s+(?:the\s+)?work)?\s*[,;]?\s*(?:then\s+)?"
 _NEXT = rf"\s*(?:the\s+)?(?:next\s+)?(\d)\s*(?:{STS})?(?:\s*from\s+(?:the\s+)?left(?:-hand)?\s+needle)?\s*[,;]?\s*(?:and\s+)?(?:then\s+)?"
 _EACH_END = r"(?:at\s+)?(?:each\s+end|both\s+ends|(?:the\s+)?beg(?:inning)?\s+and\s+(?:the\s+)?end)(?:\s+of\s+(?:the\s+|this\s+)?(?:row|needle))?"
 _ONE = r"(?:1|one)\s+(?:st|stitch)\s+"
+_ROW_HEAD = r"((?:^|[.])\s*(?:[a-z]+\s+|(?:\d{1,3}(?:st|nd|rd|th)\s*(?:,|&|and\b)?\s*)+)?rows?(?:\s+\d{1,3}(?:(?:\s*(?:-|–|,|&)\s*|\s+(?:to|and)\s+)\d{1,3})*)?(?:\s*\((?:rs|ws)\))?\s*:\s*)"
+"""A head and nothing behind it: the row is only what follows."""
+_ROWS_HEAD = r"(?:^|[.])\s*[^:.()]*\brows\b[^:.()]*(?:\((?:rs|ws)\))?\s*:\s*"
+"""The same of several rows."""
+_ENDS = r"(?:at\s+)?(?:each|both|either)\s+(?:ends?|sides?)(?:\s+of\s+(?:(?:the|this|each)\s+)?row)?"
+_ROW_DONE = rf"(?=\s*[,.]?\s*(?:$|[(]?\s*{N}\s+{STS}|taking\b|working\b))"
 
 HEADS: tuple[Synonym, ...] = (
     row("row|rnd|round", r"^(\s*(?:row|rnd|round)\s+\d{1,3})\s*[);=]\s*(?=[a-z*(\[])", r"\1: ", "Row 1) Knit"),
@@ -24,6 +30,11 @@ HEADS: tuple[Synonym, ...] = (
     row("(k|(p", r"(?<![\w(])([kp]\s?\d+)\s+(?=[(\[]\s*[kp]\s?\d+\s*,[^()\[\]]*[)\]]\s*(?:to\b|around|across|twice|rep|\d+\s*(?:times|x)))", r"\1, ", "Row 1: K2 (p2, k2) to end"),
     row("*", r"(?<![\w(])([kp]\s?\d+)\s+\*(?=\s?[kp]\s?\d)", r"\1, *", "Row 1: k2 *p2, k2* across"),
     row("*", r"(\*[^*,]*?(?<!\w)[kp]\d+)\s+(?=[kp]\d+\s*(?:\*|\s[kp]))", r"\1, ", "Row 1: *k2 p2* across", again=True),
+    # --- rows that say only what is shaped at their ends ---
+    row("each|both|either", rf"{_ROW_HEAD}(inc|dec)(?:reas(?:e|ing))?\.?\s+{_ONE}{_ENDS}{_ROW_DONE}", r"\1\2 1 st at each end of next row", "Next row: Inc 1 st at each end of row."),
+    row("each|every", rf"({_ROWS_HEAD}(?:inc|dec)(?:reas(?:e|ing))?\.?\s+{_ONE}at\s+(?:each|both)\s+ends?\s+of\s+)(?:each|every)\s+row{_ROW_DONE}", r"\1next row", "Rows 3-6: Inc 1 st at each end of every row."),
+    row("beg", rf"({_ROWS_HEAD}(?:cast|bind)[-\s]off\s+{N}(?:\s+{STS})?)\s+at\s+(?:the\s+)?beg(?:inning)?\.?(?:\s+of\s+(?:the|each|every)\s+rows?)?{_ROW_DONE}", r"\1 at beg of row", "Rows 1 and 2: Cast off 4 sts at the beginning of each row."),
+    row("first and", rf"{_ROW_HEAD}inc(?:reas(?:e|ing))?\.?\s+(?:{_ONE})?in(?:to)?\s+(?:the\s+)?first\s+and\s+(?:the\s+)?last\s+(?:sts?|stitch|stitches)(?:\s+of\s+(?:the\s+)?row)?{_ROW_DONE}", r"\1inc in first st, work to last st, inc in last st", "Next row: Inc in first and last st."),
     # --- stitches in words ---
     row("tog", r"\b(k|p|knit|purl)\s*(2|two|3|three)\s+(?:sts|stitches)\s+tog(?:ether)?\b", r"\1 \2 together", "K 2 sts together, k to last 2 sts, k 2 sts together"),
     row("inc", r"\binc(?:rease)?\s+(?:(?:1|one)\s+)?(?:st\s+)?in(?:to)?\s+(?:the\s+)?(?:first|last)\s+(?:st|stitch)(?=\s*[,.(]|\s*$)", "inc in next st", "Row 3: Inc in first st, k to last st, inc in last st"),
