@@ -12,6 +12,7 @@ from operator import mul
 from typing import Any
 
 from stepper.devices.ports import HEARING_RATE_HZ, Microphone
+from stepper.ears.answers import Answers
 from stepper.ears.early import Early
 from stepper.ears.gate import CHUNK_S, Gate
 from stepper.ears.loudness import Loudness
@@ -95,24 +96,28 @@ def listen(
             utterance = gate.take(chunk, speech=is_speech, level_db=level)
             heard = list(attention.take(utterance))
             if early is not None and not attention.waits:
-                heard += filter(None, [early.take()])
+                heard += attention.known_early(early.take())
             if seeking is not None:
                 heard += attention.sought(seeking.take(chunk, level), seeking.ago_s)
                 is_open = not attention.waits and not any(each.text for each in heard)
                 if seeking_alone is not None and seeking.looked_into and hears_alone() and is_open:
                     heard += attention.sought_alone(seeking, seeking_alone)
-                if any(each.text for each in heard):
+                if any(each.text or each.is_answer for each in heard):
                     seeking.forget()
             yield from heard
     yield from attention.ended()
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+@dataclass(frozen=True, slots=True)
 class _Begun:
     """What may go on: the program's name, the beginning of a count, or a count that is one already."""
 
     sound: bytes
     heard: Heard
+    over_room_db: float | None
+    """How far it stands above the loud part of what was before; None where nobody knows. Unit: dB."""
+    at_s: float
+    """When it began. Unit: s."""
 
     @property
     def most_chunks(self) -> int:
@@ -127,8 +132,9 @@ class _Attention:
     def __init__(self, gate: Gate, recogniser: Recogniser, loudness: Loudness) -> None:
         """Wait for nothing yet."""
         self._gate, self._recogniser, self._loudness = gate, recogniser, loudness
+        self._answers = Answers()
         self._begun: _Begun | None = None
-        self._passed = 0
+        self._passed = self._all_passed = 0
 
     @property
     def waits(self) -> bool:
@@ -138,6 +144,7 @@ class _Attention:
     def take(self, utterance: bytes | None) -> Iterator[Heard]:
         """Let one more chunk's time pass, and take the utterance that ended with it, if one did."""
         self._passed += 1
+        self._all_passed += 1
         begun = self._begun
         if utterance:
             pause = self._passed - len(utterance) // _CHUNK_BYTES
@@ -170,7 +177,13 @@ class _Attention:
             self._gate.reset()
             self._gate.leave_out(*ago_s)
             self._begun = None
+            self._loudness.leave_out(ago_s[0])
             yield replace(heard, goes_on=False)
+
+    def known_early(self, heard: Heard | None) -> Iterator[Heard]:
+        """Take a cue that was known before the silence behind it was whole, if one was."""
+        if heard is not None:
+            yield self._weighed(heard, self._over_room_db(heard), self._began_s)
 
     def sought_alone(self, seeking: Seeking, alone: SeekingAlone) -> Iterator[Heard]:
         """Take a cue without the address word if one is found in what was just looked into, and said near."""
@@ -180,7 +193,9 @@ class _Attention:
         if heard is not None:
             self._gate.reset()
             self._gate.leave_out(*alone.ago_s)
-            yield replace(heard, goes_on=False)
+            over_room_db = self._loudness.over_room_db(*alone.ago_s)
+            at_s = self._now_s - alone.ago_s[0]
+            yield self._weighed(replace(heard, goes_on=False), over_room_db, at_s)
 
     def stands_out(self, heard: Heard) -> bool:
         """Return whether the sound falls behind what was just heard, as it does where somebody near ends, and
@@ -219,9 +234,39 @@ class _Attention:
         if begun is not None:
             yield from self._counted(begun)
 
+    @property
+    def _now_s(self) -> float:
+        """The moment, from the beginning on. Unit: s."""
+        return self._all_passed * CHUNK_S
+
+    @property
+    def _began_s(self) -> float:
+        """When what was cut out last began. Unit: s."""
+        return self._now_s - self._gate.cut_ago_s
+
+    def _over_room_db(self, heard: Heard, *, joined: bool = False) -> float | None:
+        """Return how far what was just heard stands above the loud part of what was before; None where
+        nobody knows. Unit: dB."""
+        if heard.span_s is None or joined:
+            return self._loudness.over_room_db(self._gate.cut_ago_s, 0.0)
+        began_s, ended_s = (self._gate.cut_ago_s - each for each in heard.span_s)
+        return self._loudness.over_room_db(began_s, ended_s)
+
+    def _weighed(self, heard: Heard, over_room_db: float | None, at_s: float) -> Heard:
+        """Return what was heard as it counts, and measure nothing by it, since it may be hers.
+
+        Args:
+            heard: What was heard.
+            over_room_db: How far it stands above the loud part of what was before.
+            at_s: When it began.
+        """
+        if heard.text:
+            self._loudness.leave_out(self._now_s - at_s)
+        return self._answers.take(heard, over_room_db, at_s, self._now_s)
+
     def _counted(self, begun: _Begun) -> Iterator[Heard]:
         if begun.heard.text:
-            yield replace(begun.heard, goes_on=False)
+            yield self._weighed(replace(begun.heard, goes_on=False), begun.over_room_db, begun.at_s)
 
     def _heard_alone(self, utterance: bytes) -> Iterator[Heard]:
         yield from self._settled(utterance, self._recogniser.recognise(utterance))
@@ -257,9 +302,10 @@ class _Attention:
             self._gate.refuse()
             yield _NOT_UNDERSTOOD
         elif heard.goes_on:
-            self._begun, self._passed = _Begun(sound=sound, heard=heard), 0
+            over_room_db = self._over_room_db(heard, joined=joined)
+            self._begun, self._passed = _Begun(sound, heard, over_room_db, self._began_s), 0
         else:
-            yield heard
+            yield self._weighed(heard, self._over_room_db(heard, joined=joined), self._began_s)
 
 
 def measure_level_db(chunk: bytes) -> float:

@@ -22,6 +22,9 @@ _FEWEST_CHUNKS = 2
 _STRETCH, _APART = 40, 13
 # The room is measured as in `seeking`: in stretches of 1.3 s, by their loudest third.
 _LOUDEST = 14
+_PEAK, _NINE_TENTHS = 4, 0.9
+_EARLIER_CHUNKS, _LATER_CHUNKS = 3, 4
+# The sounds of a word are found where each is surest, so it begins and ends so much before and behind.
 
 
 class Loudness:
@@ -30,10 +33,22 @@ class Loudness:
     def __init__(self) -> None:
         """Begin with nothing heard."""
         self._levels: deque[float] = deque(maxlen=_KEPT)
+        self._hers: deque[bool] = deque(maxlen=_KEPT)
 
     def take(self, level_db: float) -> None:
         """Take one more chunk. Unit: dB, above any fixed reference."""
         self._levels.append(level_db)
+        self._hers.append(False)
+
+    def leave_out(self, began_s: float) -> None:
+        """Take what has been heard since for hers: later words of hers are not measured by it.
+
+        Args:
+            began_s: How long ago it began. Unit: s.
+        """
+        begin, end = max(0, self._places(began_s, 0.0)[0] - _EARLIER_CHUNKS), len(self._hers)
+        for at in range(begin, end):
+            self._hers[at] = True
 
     def fall_db(self, began_s: float, ended_s: float) -> float | None:
         """Return how much louder something was than what has followed it.
@@ -68,6 +83,30 @@ class Loudness:
         starts = range(0, max(1, len(before) - _STRETCH), _APART)
         stretches = [before[start : start + _STRETCH] for start in starts]
         return _loudest(own, _LOUDEST) - median(_loudest(each, len(each) / 3) for each in stretches)
+
+    def over_room_db(self, began_s: float, ended_s: float) -> float | None:
+        """Return how much louder the loudest eighth of a second of a word is than that of nine in ten of the
+        stretches before it, her own words left out.
+
+        A short word is as loud as a long one so, and one loud line of a film counts for little.
+
+        Args:
+            began_s: How long ago its sounds began. Unit: s.
+            ended_s: How long ago they ended. Unit: s.
+
+        Returns:
+            None if nothing was before. Unit: dB.
+        """
+        begin, end = self._places(began_s, ended_s)
+        begin = max(0, begin - _EARLIER_CHUNKS)
+        before = zip(self._between(0, begin), islice(self._hers, begin), strict=True)
+        others = [level for level, is_hers in before if not is_hers]
+        if not others:
+            return None
+        starts = range(0, max(1, len(others) - _STRETCH), _APART)
+        peaks = sorted(_loudest(others[start : start + _STRETCH], _PEAK) for start in starts)
+        own = _loudest(self._between(begin, end + _LATER_CHUNKS), _PEAK)
+        return own - peaks[int(_NINE_TENTHS * (len(peaks) - 1))]
 
     def _places(self, began_s: float, ended_s: float) -> tuple[int, int]:
         """Return the first chunk of something, and the one behind its last."""

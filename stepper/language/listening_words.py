@@ -15,6 +15,11 @@ def list_surest_words(address_word: str) -> str:
     return f"Single words over a film, each behind {address_word}: {words}; or a count as two four six."
 
 
+def tell_how_to_answer(address_word: str) -> str:
+    """Say how a question is answered in one word while somebody else talks."""
+    return f"To answer while others talk, say {address_word}, yes; or yes, and once more after the low tone."
+
+
 def tell_without_ears(effect: Effect) -> str | None:
     """Say what an effect about listening comes to where nothing listens; None for any other effect."""
     match effect:

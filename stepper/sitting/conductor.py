@@ -17,7 +17,7 @@ from queue import Empty, SimpleQueue
 
 from stepper.language.aloud import spell_out
 from stepper.language.effect_words import tell_effect
-from stepper.language.listening_words import list_surest_words, tell_without_ears
+from stepper.language.listening_words import list_surest_words, tell_how_to_answer, tell_without_ears
 from stepper.language.stretches import part_long_sentences
 from stepper.language.understanding.own_words import list_own_words
 from stepper.language.understanding.understand import NotUnderstood, understand
@@ -319,6 +319,8 @@ class Conductor:
         if isinstance(effect, TellHelp):
             if self._film and effect.about is HelpWith.NOW:
                 line = f"{list_surest_words(self._settings.address_word)} {line}"
+            if effect.about is HelpWith.LISTENING and self._ports.listens():
+                line = f"{line} {tell_how_to_answer(self._settings.address_word)}"
             if self._settings.own_wordings:
                 line = f"{line} {list_own_words(self._settings.own_wordings)}"
         return line

@@ -406,3 +406,23 @@ def test_an_answer_in_one_word_counts_amid_talk_where_it_stands_far_out_of_it(
     hers = tone(level, 0.4)[:4]
     heard = list(listen(Tape(tape), Answered(), lambda chunk: float(hers in chunk)))
     assert [bool(each.text) for each in heard] == [taken]
+
+
+@pytest.mark.parametrize(("film", "times"), [(300, (True, True)), (2600, (False, True))])
+def test_an_answer_that_a_film_may_have_given_has_to_be_said_twice(film: int, times: tuple[bool, bool]) -> None:
+    """Whoever is 5 dB louder than the loudest vowels of the film is heard when she says it again, and at once
+    where nothing is nearly as loud."""
+
+    class Answered(Counting):
+        def recognise(self, segment: bytes) -> Heard:
+            return Heard(text="yes", score=1.0, is_answer=True, span_s=(0.3, 0.6))
+
+    def tone(level: int, seconds: float) -> bytes:
+        return array("h", [level, -level] * round(8000 * seconds)).tobytes()
+
+    line = tone(film, 0.25) + tone(film * 13 // 10, 0.15) + tone(film, 0.3)
+    talk = (line + tone(30, 0.5)) * 20 + tone(30, 0.6)
+    word = tone(6000, 0.4) + tone(30, 2.5)
+    hers = tone(6000, 0.4)[:4]
+    heard = list(listen(Tape(talk + word + word), Answered(), lambda chunk: float(hers in chunk)))
+    assert tuple(bool(each.text) for each in heard) == times

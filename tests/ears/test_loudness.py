@@ -50,3 +50,28 @@ def test_what_was_longer_ago_than_three_quarters_of_a_minute_is_no_longer_the_ro
 def test_nothing_stands_above_a_room_that_nobody_has_heard_yet() -> None:
     """The very first sound has nothing to stand out of."""
     assert heard((1, -24), (0.4, -40)).above_db(1.5, 0.4) is None
+
+
+def test_a_short_word_is_measured_by_its_loudest_sound_against_the_loudest_of_each_stretch_before() -> None:
+    """By hand: talk in bursts at -30 dB, a word of a fifth of a second at -20 dB."""
+    talk = ((0.4, -30), (0.4, -60)) * 20
+    assert heard(*talk, (0.2, -20), (0.4, -60)).over_room_db(0.55, 0.45) == pytest.approx(10)
+
+
+def test_one_loud_line_of_a_film_counts_for_little() -> None:
+    """A shout of a second within forty at -30 dB: nine in ten of the stretches are without it."""
+    talk = ((20, -30), (1, -12), (20, -30))
+    assert heard(*talk, (0.2, -20), (0.4, -60)).over_room_db(0.55, 0.45) == pytest.approx(10)
+
+
+def test_what_was_hers_is_no_room_for_her_next_word() -> None:
+    """She said three cues within the last half minute, each as loud as the next."""
+    loudness = heard((10, -50))
+    for _ in range(3):
+        for level_db in [-20.0] * 40 + [-50.0] * 15:
+            loudness.take(level_db)
+        loudness.leave_out(55 * CHUNK_S)
+    for level_db in [-50.0] * 40 + [-20.0] * 6 + [-50.0] * 12:
+        loudness.take(level_db)
+    assert loudness.over_room_db(17 * CHUNK_S, 13 * CHUNK_S) == pytest.approx(30)
+    assert Loudness().over_room_db(1.0, 0.5) is None

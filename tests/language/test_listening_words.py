@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.language.listening_words import list_surest_words, tell_without_ears
+from stepper.language.listening_words import list_surest_words, tell_how_to_answer, tell_without_ears
 from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.session.effects import TellAsleep, TellAwake, TurnFilm
@@ -17,6 +17,14 @@ def test_the_surest_words_are_named_behind_her_own_address_word() -> None:
         assert len(word.split()) == 1
         assert not isinstance(understand(word, final_increase()), NotUnderstood), word
     assert len(line.split()) <= 22
+
+
+def test_answering_while_others_talk_names_her_own_address_word() -> None:
+    """Both ways: behind the word, or twice. Short enough to keep in mind."""
+    line = tell_how_to_answer("marigold")
+    assert "marigold, yes" in line
+    assert "once more" in line
+    assert len(line.split()) <= 20
 
 
 def test_without_ears_nothing_is_said_to_listen() -> None:

@@ -312,6 +312,17 @@ def test_a_film_begins_with_a_tone_and_the_help_then_names_the_surest_words() ->
     assert speaker.sounds.count(Tone.FILM) == 2
 
 
+@pytest.mark.parametrize("listens", [True, False])
+def test_the_help_with_listening_tells_how_to_answer_while_others_talk(listens: bool) -> None:
+    """Where nothing listens there is nobody to answer."""
+    log = Log()
+    ports = ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT, listens=lambda: listens)
+    conductor = Conductor(Session(final_increase()), ports, ConductorSettings(address_word="marigold"))
+    conductor.offer_words("help with listening")
+    conductor.drain()
+    assert any("marigold, yes" in line for line in log.lines) is listens
+
+
 def test_nothing_claims_to_listen_without_ears() -> None:
     """ "Listening" where nothing listens would have her talk to nobody."""
     log = Log()

@@ -3,8 +3,9 @@
     python -m tests.bench.voice.material FOLDER [--styles FOLDER] [--family NAME]
 
 Each voice says a lot of its own, drawn with its name as the seed: cues without an address word, cues with
-one, counts from 0 to 999 in their frames, and lines as people talk over a film, of which every third holds a
-cue's own words.
+one, counts from 0 to 999 in their frames, lines as people talk over a film, of which every third holds a
+cue's own words, and short lines of a quick dialogue, of which every second is or holds an answer ("Yes." "Three of
+them.").
 """
 
 from __future__ import annotations
@@ -36,7 +37,7 @@ class Clip:
 
     voice: Voice
     kind: str
-    """cue, count, addressed cue, addressed count or talk."""
+    """cue, count, addressed cue, addressed count, talk or short talk."""
     address: str
     said: str
     """The cue without its address word; what was said, for talk."""
@@ -59,6 +60,7 @@ def texts(voice: Voice) -> list[tuple[str, str, str, int | None]]:
         text, number = _count(source)
         rows.append(("addressed count", "stepper", text, number))
     rows += [("talk", "", each, None) for each in source.sample(TALK, 12 if slow else 40)]
+    rows += [("short talk", "", each, None) for each in source.sample(SHORT_TALK, 12 if slow else 30)]
     return rows
 
 
@@ -139,6 +141,14 @@ _PLAIN = (
     "Have you ever been to {o} in winter?;The police found nothing at {o}.;It will cost more than we have.;"
     "Please sit down and listen to me.;He bought {n} boxes of apples for {o}.;I dreamt about {o} last night.;"
     "Nothing ever happens in this town.;We painted the walls of {o} yellow.;Call me when you arrive at {o}."
+).split(";")
+
+SHORT_TALK = (
+    "Yes.;Yes, of course.;Oh yes?;Yes, he did.;No.;No, no.;No, not yet.;Oh no.;No idea.;One.;Two.;Three of them.;Four.;"
+    "Five, perhaps.;Six o'clock.;Seven.;At eight.;Nine.;Ten minutes.;Twenty.;Thirty five.;Two hundred.;Forty two, I think.;"
+    "Not me.;Why not?;I know.;Do you?;For you.;Too late.;Who is there?;Come in.;Sit down.;What now?;Where to?;Really?;"
+    "Thank you.;You are early.;I see.;Give it to me.;It is nothing.;Never.;Are you sure?;Good.;After you.;Let me see.;"
+    "He won.;And the others?;Nobody.;Tomorrow.;With whom?;Just a moment.;Is that all?;Look at this.;Since when?"
 ).split(";")
 
 

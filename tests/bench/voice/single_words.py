@@ -1,11 +1,13 @@
 """Are people's single words heard through the gate, alone in answer to a question and behind the address word?
 
-    python -m tests.bench.voice.single_words FOLDER RECORDINGS [--alone] [--ratio 10] [--most 12] [--choosing]
+    python -m tests.bench.voice.single_words FOLDER RECORDINGS [--alone] [--ratio 10] [--most 12] [--choosing] [--again]
 
 FOLDER holds the material, for the film; RECORDINGS has recordings of Speech Commands with a manifest.tsv, of which
 those by people are taken whom `people.tsv` has under measuring, or with --choosing under choosing. Nobody among them
 says the address word: a synthetic voice, held out from all choosing, says it 0.05 to 0.2 s before the word. With
---alone nothing is in front, no film is on for the program, and a question is open. Wilson's interval of 95 %.
+--alone nothing is in front, no film is on for the program, and a question is open. With --again each word is said
+again two seconds later, as whoever hears the low tone does: how many are heard at once, and how many of the others
+then. Wilson's interval of 95 %.
 """
 
 from __future__ import annotations
@@ -26,13 +28,14 @@ from tests.bench.voice.__main__ import SAMPLE, share
 from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import clips
 from tests.bench.voice.people import read
-from tests.bench.voice.stream import as_16_bit, hear
+from tests.bench.voice.stream import Outcome, as_16_bit, hear
 from tests.bench.voice.voices import RATE_HZ, VOICES, say, trimmed
 
 DIGITS = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine")
 ANSWERS = ("yes", "no", *DIGITS)
 _LEVEL = 0.1
 _APART_S, _LATEST_S, _BEFORE_S = 3.0, 1.6, 16.0
+_AGAIN_S = 2.0
 
 
 def recorded(folder: Path, part: str) -> dict[str, list[Path]]:
@@ -63,6 +66,8 @@ def main() -> None:
     parser.add_argument("--ratio", type=float, help="how much louder than the film; dB; quiet unless given")
     parser.add_argument("--most", type=int, default=12, help="recordings of each word")
     parser.add_argument("--choosing", action="store_true")
+    parser.add_argument("--again", action="store_true")
+    parser.add_argument("--seed", type=int, default=1, help="of the film")
     args = parser.parse_args()
     wordings = list_wordings(load_project(SAMPLE).plan)
     known = recorded(args.recordings, "choosing" if args.choosing else "measuring")
@@ -84,13 +89,14 @@ def main() -> None:
         if not args.alone:
             gap = np.zeros(round(source.uniform(0.05, 0.2) * RATE_HZ), np.float32)
             sound = np.concatenate([levelled(source.choice(fronts)), gap, sound])
-        said.append((word, at, sound))
-        at += len(sound) / RATE_HZ + _APART_S
+        for pause_s in (_AGAIN_S, _APART_S) if args.again else (_APART_S,):
+            said.append((word, at, sound))
+            at += len(sound) / RATE_HZ + pause_s
     count = round((at + 4) * RATE_HZ)
     stream = np.random.default_rng(1).standard_normal(count).astype(np.float32) * 3e-4
     if args.ratio is not None:
         talk = [clip for clip in clips(args.folder, not args.choosing) if clip.kind == "talk"]
-        behind = film(talk, count / RATE_HZ + 1, 1)[:count]
+        behind = film(talk, count / RATE_HZ + 1, args.seed)[:count]
         stream = behind * (_LEVEL * 10 ** (-args.ratio / 20) / loudness(behind))
     for _, start_s, sound in said:
         start = round(start_s * RATE_HZ)
@@ -101,14 +107,25 @@ def main() -> None:
     outcome = hear(as_16_bit(stream), recogniser)
     recogniser.close()
     right, wrong, of = Counter[str](), Counter[str](), Counter[str]()
-    for word, start_s, sound in said:
-        end_s = start_s + len(sound) / RATE_HZ + _LATEST_S
-        heard = next((text for when, text in outcome.heard if start_s < when <= end_s), None)
+    answers = [(word, _answer_to(start_s, len(sound) / RATE_HZ, outcome)) for word, start_s, sound in said]
+    for word, heard in answers[:: 2 if args.again else 1]:
         of[word] += 1
         right[word] += heard == word
         wrong[word] += heard is not None and heard != word
     print(", ".join(f"{word} {right[word]}/{of[word]}" for word in words))
     print(f"heard {share(right.total(), of.total())}, another {share(wrong.total(), of.total())}")
+    if args.again:
+        pairs = list(zip(answers[::2], answers[1::2], strict=True))
+        later = sum(first is None and second == word for (word, first), (_, second) in pairs)
+        others = sum(first is None and second not in (None, word) for (word, first), (_, second) in pairs)
+        print(f"heard when said again {later}, another {others}, lost {of.total() - right.total() - wrong.total() - later - others}")
+    print(f"CPU {outcome.all_cpu_s / (len(stream) / RATE_HZ):.1%} of a core")
+
+
+def _answer_to(start_s: float, length_s: float, outcome: Outcome) -> str | None:
+    """Return what was heard in answer to a word; None if nothing was."""
+    end_s = start_s + length_s + _LATEST_S
+    return next((text for when, text in outcome.heard if start_s < when <= end_s), None)
 
 
 if __name__ == "__main__":

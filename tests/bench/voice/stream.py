@@ -40,6 +40,8 @@ class Outcome:
     """How long the recogniser took over each utterance, as the clock on the wall goes."""
     cpu_s: list[float] = field(default_factory=list)
     utterances_s: list[float] = field(default_factory=list)
+    refused: int = 0
+    """How often something was answered with the low tone."""
     all_cpu_s: float = 0.0
     """Processor time for all of it: detector, gate and recogniser."""
 
@@ -104,6 +106,8 @@ def hear(sound: np.ndarray, recogniser: Recogniser) -> Outcome:
         if heard.text:
             outcome.heard.append((stream.at_s, heard.text))
             outcome.known_s.append(stream.now_s)
+        else:
+            outcome.refused += 1
     outcome.all_cpu_s = time.process_time() - began
     return outcome
 
