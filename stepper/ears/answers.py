@@ -31,26 +31,28 @@ class Answers:
         """Begin with nothing heard."""
         self._held: dict[str, float] = {}
 
-    def take(self, heard: Heard, over_room_db: float | None, began_s: float, now_s: float) -> Heard:
-        """Return what was heard as it counts: as it is, or without text where it has to be said again.
+    def take(self, heard: Heard, over_room_db: float | None, began_s: float, now_s: float) -> Heard | None:
+        """Return what was heard as it counts: as it is, without text where it has to be said again, or None
+        where it is the film's.
 
         "No, no" in one breath is said once: who says it again has heard the tone.
 
         Args:
             heard: What was heard; only an answer is ever held back.
-            over_room_db: How far it stands above the loud part of what was before; None where nobody knows.
+            over_room_db: How far it stands above the loud part of what was before; None where nobody knows
+                yet: then it is said twice.
             began_s: When it was said. Unit: s, from any moment on.
             now_s: When it was understood. Unit: s, from the same moment on.
         """
-        if not heard.text:
+        if not (heard.text and heard.is_answer):
+            if heard.text:
+                self._held.clear()
             return heard
-        if not heard.is_answer or over_room_db is None or over_room_db >= SURE_DB:
+        if over_room_db is not None and over_room_db < AGAIN_DB:
+            return None
+        since_s = began_s - self._held.get(heard.text, math.inf)
+        if (over_room_db is not None and over_room_db >= SURE_DB) or 0 <= since_s <= _WITHIN_S:
             self._held.clear()
             return heard
-        if over_room_db >= AGAIN_DB:
-            since_s = began_s - self._held.get(heard.text, math.inf)
-            if 0 <= since_s <= _WITHIN_S:
-                self._held.clear()
-                return heard
-            self._held[heard.text] = now_s
+        self._held[heard.text] = now_s
         return replace(heard, text="", score=0.0, goes_on=False)

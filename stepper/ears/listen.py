@@ -102,7 +102,7 @@ def listen(
                 is_open = not attention.waits and not any(each.text for each in heard)
                 if seeking_alone is not None and seeking.looked_into and hears_alone() and is_open:
                     heard += attention.sought_alone(seeking, seeking_alone)
-                if any(each.text or each.is_answer for each in heard):
+                if any(each.text for each in heard) or attention.has_settled_answer():
                     seeking.forget()
             yield from heard
     yield from attention.ended()
@@ -132,7 +132,7 @@ class _Attention:
     def __init__(self, gate: Gate, recogniser: Recogniser, loudness: Loudness) -> None:
         """Wait for nothing yet."""
         self._gate, self._recogniser, self._loudness = gate, recogniser, loudness
-        self._answers = Answers()
+        self._answers, self._settled_answer = Answers(), False
         self._begun: _Begun | None = None
         self._passed = self._all_passed = 0
 
@@ -183,7 +183,7 @@ class _Attention:
     def known_early(self, heard: Heard | None) -> Iterator[Heard]:
         """Take a cue that was known before the silence behind it was whole, if one was."""
         if heard is not None:
-            yield self._weighed(heard, self._over_room_db(heard), self._began_s)
+            yield from self._weighed(heard, self._over_room_db(heard), self._began_s)
 
     def sought_alone(self, seeking: Seeking, alone: SeekingAlone) -> Iterator[Heard]:
         """Take a cue without the address word if one is found in what was just looked into, and said near."""
@@ -195,7 +195,13 @@ class _Attention:
             self._gate.leave_out(*alone.ago_s)
             over_room_db = self._loudness.over_room_db(*alone.ago_s)
             at_s = self._now_s - alone.ago_s[0]
-            yield self._weighed(replace(heard, goes_on=False), over_room_db, at_s)
+            yield from self._weighed(replace(heard, goes_on=False), over_room_db, at_s)
+
+    def has_settled_answer(self) -> bool:
+        """Return whether an answer was taken, has to be said again or was passed over since this was asked
+        last."""
+        settled, self._settled_answer = self._settled_answer, False
+        return settled
 
     def stands_out(self, heard: Heard) -> bool:
         """Return whether the sound falls behind what was just heard, as it does where somebody near ends, and
@@ -252,8 +258,8 @@ class _Attention:
         began_s, ended_s = (self._gate.cut_ago_s - each for each in heard.span_s)
         return self._loudness.over_room_db(began_s, ended_s)
 
-    def _weighed(self, heard: Heard, over_room_db: float | None, at_s: float) -> Heard:
-        """Return what was heard as it counts, and measure nothing by it, since it may be hers.
+    def _weighed(self, heard: Heard, over_room_db: float | None, at_s: float) -> Iterator[Heard]:
+        """Yield what was heard as it counts, and measure nothing by it, since it may be hers.
 
         Args:
             heard: What was heard.
@@ -262,11 +268,12 @@ class _Attention:
         """
         if heard.text:
             self._loudness.leave_out(self._now_s - at_s)
-        return self._answers.take(heard, over_room_db, at_s, self._now_s)
+        self._settled_answer |= heard.is_answer
+        yield from filter(None, [self._answers.take(heard, over_room_db, at_s, self._now_s)])
 
     def _counted(self, begun: _Begun) -> Iterator[Heard]:
         if begun.heard.text:
-            yield self._weighed(replace(begun.heard, goes_on=False), begun.over_room_db, begun.at_s)
+            yield from self._weighed(replace(begun.heard, goes_on=False), begun.over_room_db, begun.at_s)
 
     def _heard_alone(self, utterance: bytes) -> Iterator[Heard]:
         yield from self._settled(utterance, self._recogniser.recognise(utterance))
@@ -305,7 +312,7 @@ class _Attention:
             over_room_db = self._over_room_db(heard, joined=joined)
             self._begun, self._passed = _Begun(sound, heard, over_room_db, self._began_s), 0
         else:
-            yield self._weighed(heard, self._over_room_db(heard, joined=joined), self._began_s)
+            yield from self._weighed(heard, self._over_room_db(heard, joined=joined), self._began_s)
 
 
 def measure_level_db(chunk: bytes) -> float:

@@ -23,6 +23,8 @@ _STRETCH, _APART = 40, 13
 # The room is measured as in `seeking`: in stretches of 1.3 s, by their loudest third.
 _LOUDEST = 14
 _PEAK, _NINE_TENTHS = 4, 0.9
+_KNOWN = round(10 / CHUNK_S)
+# A film that was on for three seconds may have been silent for two of them.
 _EARLIER_CHUNKS, _LATER_CHUNKS = 3, 4
 # The sounds of a word are found where each is surest, so it begins and ends so much before and behind.
 
@@ -95,13 +97,13 @@ class Loudness:
             ended_s: How long ago they ended. Unit: s.
 
         Returns:
-            None if nothing was before. Unit: dB.
+            None if less than ten seconds were before. Unit: dB.
         """
         begin, end = self._places(began_s, ended_s)
         begin = max(0, begin - _EARLIER_CHUNKS)
         before = zip(self._between(0, begin), islice(self._hers, begin), strict=True)
         others = [level for level, is_hers in before if not is_hers]
-        if not others:
+        if len(others) < _KNOWN:
             return None
         starts = range(0, max(1, len(others) - _STRETCH), _APART)
         peaks = sorted(_loudest(others[start : start + _STRETCH], _PEAK) for start in starts)

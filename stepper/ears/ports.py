@@ -26,8 +26,7 @@ class Heard:
     number was begun, and the rest is still to come. With text: it counts if nothing follows ("count is two
     hundred")."""
     is_answer: bool = False
-    """Whether it is a single word or a bare number, without the name, that answers what is open; without
-    text, one that has to be said again (`answers`)."""
+    """Whether it is a single word or a bare number, without the name, that answers what is open."""
     span_s: tuple[float, float] | None = None
     """Where in the stretch the sounds of the words begin and end; None where nobody knows. Unit: s."""
 

@@ -74,4 +74,10 @@ def test_what_was_hers_is_no_room_for_her_next_word() -> None:
     for level_db in [-50.0] * 40 + [-20.0] * 6 + [-50.0] * 12:
         loudness.take(level_db)
     assert loudness.over_room_db(17 * CHUNK_S, 13 * CHUNK_S) == pytest.approx(30)
-    assert Loudness().over_room_db(1.0, 0.5) is None
+
+
+def test_a_room_that_was_heard_for_a_few_seconds_is_not_known() -> None:
+    """Nine and a half seconds are too few, eleven are enough."""
+    for seconds, is_known in ((9.5, False), (11, True)):
+        room = heard((seconds, -50), (0.2, -20), (0.4, -60))
+        assert (room.over_room_db(0.55, 0.45) is not None) is is_known
