@@ -67,6 +67,7 @@ def main() -> None:
     parser.add_argument("--most", type=int, default=12, help="recordings of each word")
     parser.add_argument("--choosing", action="store_true")
     parser.add_argument("--again", action="store_true")
+    parser.add_argument("--apart", type=float, default=_APART_S, help="s from the end of a word to the next")
     parser.add_argument("--seed", type=int, default=1, help="of the film")
     args = parser.parse_args()
     wordings = list_wordings(load_project(SAMPLE).plan)
@@ -89,7 +90,7 @@ def main() -> None:
         if not args.alone:
             gap = np.zeros(round(source.uniform(0.05, 0.2) * RATE_HZ), np.float32)
             sound = np.concatenate([levelled(source.choice(fronts)), gap, sound])
-        for pause_s in (_AGAIN_S, _APART_S) if args.again else (_APART_S,):
+        for pause_s in (_AGAIN_S, args.apart) if args.again else (args.apart,):
             said.append((word, at, sound))
             at += len(sound) / RATE_HZ + pause_s
     count = round((at + 4) * RATE_HZ)
