@@ -81,20 +81,24 @@ def find_question(plan: Plan, state: State, asked: Asked) -> Question | None:
 
 def _about_fault(inquiry: Inquiry, asked: Sequence[Effect], plan: Plan) -> Question:
     answers = [answer for effect in asked for answer in _answers(effect)]
-    ways = [
-        Choice(says=f"{sentence_case(name_remedy(each, plan))}.", ask="choose", value=number)
+    ways = {
+        number: Choice(says=f"{sentence_case(name_remedy(each, plan))}.", ask="choose", value=number)
         for number, each in enumerate(inquiry.remedies, start=1)
         if each.kind.settles and each.kind is not RemedyKind.LADDER
-    ]
+    }
+    # Half an evening's work is not the first thing under a finger.
+    last = [each for number, each in ways.items() if inquiry.remedies[number - 1].kind is RemedyKind.RIP]
+    first = [each for each in ways.values() if each not in last]
     many = inquiry.fault.difference
     title = f"{abs(many)} too {'many' if many > 0 else 'few'}" if many else "A fault was seen"
-    return Question(title=title, says=_told(asked, plan), choices=(*answers, *ways, _CAUSES))
+    return Question(title=title, says=_told(asked, plan), choices=(*answers, *first, _CAUSES, *last))
 
 
 def _answers(effect: Effect) -> Iterator[Choice]:
     """Yield the answers to a question about the fabric that take no number."""
-    if isinstance(effect, AskSections) and effect.yes:
-        yield Choice(says=f"{effect.stretch.expect}, as expected", ask="yes")
+    if isinstance(effect, AskSections):
+        expect = effect.stretch.expect
+        yield Choice(says=f"{expect}, as expected", ask="yes" if effect.yes else "part", value=expect)
     hangs = isinstance(effect, TellLadder)
     seen = effect.seen if isinstance(effect, AskLook) else Seen.LOOP if hangs else None
     for row in FAULT_WORDINGS:

@@ -51,7 +51,7 @@ def find_asked(plan: Plan, state: State) -> Asked:
         questions=tuple(tell_effect(effect, plan) for effect in shown),
         expect=next((found for effect in shown if (found := _expected(effect)) is not None), None),
         remedies=tuple(f"{sentence_case(name_remedy(way, plan)).rstrip('.')}." for way in ways),
-        part=inquiry is not None and inquiry.search.single and inquiry.search.next is not None,
+        part=inquiry is not None and inquiry.asks_part(state.place),
         effects=effects,
         inquiry=inquiry,
     )

@@ -190,7 +190,7 @@ def pick_number_cue(plan: Plan, state: State, number: int) -> Cue:
     if state.knitting.tens is not None:
         return Ten(stitches=number)
     inquiry = inquire(plan, state)
-    if inquiry is not None and inquiry.search.single and inquiry.search.next is not None:
+    if inquiry is not None and inquiry.asks_part(state.place):
         return SectionCount(stitches=number)
     return NUMBER_KEYS[0].cue(number)
 

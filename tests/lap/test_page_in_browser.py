@@ -124,7 +124,7 @@ def test_a_fault_is_found_and_a_remedy_taken(desk: Desk, sitting: LapSitting) ->
     tablet.see("told", "up to and including the first repeat: 4 expected.")
     ways = tablet.tab.locator("#choices button").all_text_contents()
     rip = "Rip 3 rounds back to the beginning of neckband round 2, about 10 minutes."
-    assert ways == ["4, as expected", rip, "What probably went wrong"]
+    assert ways == ["4, as expected", "What probably went wrong", rip]
     tablet.touch_words(rip)
     tablet.wait("() => document.getElementById('question').hidden")
     assert sitting.state.knitting.fault is None
@@ -279,6 +279,24 @@ def test_everything_fits_from_a_small_phone_to_a_television(desk: Desk, sitting:
         whole, within_reach = page.tab.evaluate(COVERED)
         assert whole, opened
         assert within_reach or (opened and "side" in size), opened
+
+
+UNSEEN = """() => [...document.querySelectorAll("#choices button")].slice(0, 2).filter(each => {
+  const box = each.getBoundingClientRect(), field = document.getElementById("fields").getBoundingClientRect();
+  return box.top < 0 || box.bottom > innerHeight || (box.bottom > field.top && box.top < field.bottom);
+}).map(each => each.textContent)"""
+
+
+@pytest.mark.parametrize("size", ["phone", "tablet", "tablet on its side"])
+def test_what_can_be_answered_is_in_sight_while_something_is_asked(desk: Desk, sitting: LapSitting, size: str) -> None:
+    """Below the chart the answers lay out of sight, and all that was seen to do was the next step."""
+    sitting.say("go to yoke round 2", "count is 59")
+    page = desk.open(size)
+    page.see("choices", "No loop")
+    assert page.tab.evaluate(UNSEEN) == []
+    sitting.say("no loop")
+    page.see("choices", "as expected")
+    assert page.tab.evaluate(UNSEEN) == []
 
 
 @pytest.mark.parametrize("words", ["", "go to yoke round 3"])

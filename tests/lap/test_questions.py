@@ -49,7 +49,10 @@ def test_the_ways_to_mend_are_numbered_as_they_are_said() -> None:
         if each.ask == "choose":
             other = Desk().do("go to yoke round 2", "count is 59", "no loop", Choose(number=each.value))
             assert other.state.knitting.fault is None, each
-    assert question.choices[-1].ask == "what happened"
+    first, *_, before_last, last = question.choices
+    assert (first.says, first.ask, first.value) == ("12, as expected", "part", 12)
+    assert before_last.ask == "what happened"
+    assert last.says.startswith("Rip")  # never the first that a finger finds
 
 
 def test_a_count_that_is_the_rounds_end_is_asked_back() -> None:
@@ -88,6 +91,6 @@ def test_what_a_number_would_mean_changes_nothing() -> None:
 
 def test_a_number_is_taken_for_what_was_asked() -> None:
     """As at the terminal: a part of a count aloud, the stitches in between, or a count."""
-    for words, ask in ((["next"], "count"), (["next", "count with me"], "ten"), (["go to yoke round 2", "count is 59"], "part")):
+    for words, ask in ((["next"], "count"), (["next", "count with me"], "ten"), (["go to yoke round 2", "count is 59"], "count"), (["go to yoke round 2", "count is 59", "no loop"], "part")):
         desk = Desk().do(*words)
         assert say_what_number_does(desk.plan, desk.state).ask == ask

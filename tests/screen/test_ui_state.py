@@ -94,10 +94,13 @@ def test_figures_left_alone_fade() -> None:
 
 
 def test_enter_answers_what_was_asked() -> None:
-    """In a count aloud figures add; where a part is to be counted they answer; else they are a count."""
+    """In a count aloud figures add; where a part is to be counted they answer; else they are a count, as while a loop is
+    asked after: "59 cannot be; 28 are expected there" answered nothing that was asked."""
     counting = Hands(Desk().do("next", "count with me")).press("3", "0", "enter")
-    searching = Hands(Desk().do("go to yoke round 2", "count is 59")).press("2", "8", "enter")
+    searching = Hands(Desk().do("go to yoke round 2", "count is 59", "no loop")).press("2", "8", "enter")
+    looking = Hands(Desk().do("go to yoke round 2", "count is 59")).press("5", "8", "enter")
 
+    assert looking.cues == [cues.Count(stitches=58)]
     assert counting.cues == [cues.Ten(stitches=30)]
     assert searching.cues == [cues.SectionCount(stitches=28)]
 

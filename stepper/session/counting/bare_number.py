@@ -14,7 +14,6 @@ from stepper.session.counting.tally import count_at
 from stepper.session.cues import Count
 from stepper.session.decision import Decision, Refusal
 from stepper.session.fault.inquiry import Inquiry, inquire
-from stepper.session.fault.remedies import may_hang_a_loop
 from stepper.session.fault.rules import asked_look, count_or_part
 from stepper.session.fault.search import most_counted
 from stepper.session.state import Seen, State
@@ -44,11 +43,11 @@ def _may_be_count(plan: Plan, state: State, number: int) -> bool:
 
 
 def _may_be_part(inquiry: Inquiry | None, state: State, number: int) -> bool:
-    ask = inquiry.search.next if inquiry is not None else None
-    if inquiry is None or ask is None or inquiry.search.sections is None:
+    if inquiry is None or not inquiry.asks_part(state.place):
         return False
-    if inquiry.fault.place != state.place or may_hang_a_loop(inquiry.fault, inquiry.causes):
-        return False
+    ask = inquiry.search.next
+    assert ask is not None
+    assert inquiry.search.sections is not None
     return number <= most_counted(inquiry.search.sections, *ask.count) and number * 2 >= ask.stitches
 
 
@@ -59,9 +58,13 @@ def _ask_which(plan: Plan, state: State, number: int) -> str:
         return _LOOKS[asked[0]].format(number)
     inquiry = inquire(plan, state)
     ways = [f"count is {number}"]
+    expected = count_at(plan, state.place.index, state.place.stitch)
+    if inquiry is not None and inquiry.asks_part(state.place):
+        assert inquiry.search.next is not None
+        expected = inquiry.search.next.stitches
+        ways.insert(0, f"there are {number}")
     if inquiry is not None and 1 <= number <= len(inquiry.remedies):
         ways.insert(0, f"take remedy {number}")
     if stretch_to_measure(plan, state.place) is not None:
         ways.append("it measures, and the length")
-    expected = count_at(plan, state.place.index, state.place.stitch)
     return f"{number} alone is far from {expected} stitches. Say: {'; or: '.join(ways)}."

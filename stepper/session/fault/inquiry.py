@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from stepper.plan.model import Plan
 from stepper.session.counting.count_timing import stitches_per_minute
 from stepper.session.fault.diagnosis import Likely, diagnose
-from stepper.session.fault.remedies import list_remedies
+from stepper.session.fault.remedies import list_remedies, may_hang_a_loop
 from stepper.session.fault.search import Search, search
 from stepper.session.fault.ways import Remedy, RemedyKind
 from stepper.session.state import Fault, Narrowing, Position, Seen, State
@@ -34,6 +34,12 @@ class Inquiry:
     def is_overtaken(self, now: Position) -> bool:
         """Return whether she has knitted on since the count, so that all stitches are counted first."""
         return self.fault.place != now and any(each.kind is RemedyKind.RECOUNT for each in self.remedies[:1])
+
+    def asks_part(self, now: Position) -> bool:
+        """Return whether a number alone is that of a part of the stitches: not while a loop is looked for."""
+        if self.search.next is None or not self.search.single or self.is_overtaken(now):
+            return False
+        return not may_hang_a_loop(self.fault, self.causes)
 
     @property
     def part(self) -> int | None:

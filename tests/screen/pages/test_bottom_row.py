@@ -11,7 +11,7 @@ def test_what_enter_would_do_stands_beside_the_figures() -> None:
     """A count, a part of a count, or an answer: she sees which before she presses it."""
     plain = Desk().do("next").scene("6", "0")
     aloud = Desk().do("next", "count with me").scene("6", "0")
-    search = Desk().do("go to yoke round 2", "count is 59").scene("2", "8")
+    search = Desk().do("go to yoke round 2", "count is 59", "no loop").scene("2", "8")
 
     assert "60   enter count" in text_of(draw_bottom_row(plain, terminal()))
     assert "enter adds to the count" in text_of(draw_bottom_row(aloud, terminal()))

@@ -69,7 +69,7 @@ def test_a_part_that_is_asked_for_is_answered_by_figures() -> None:
         > 20
         Count from the first marker to the second: 20 expected. Say: yes, or the number.
         > 2
-        2 alone is far from 80 stitches. Say: take remedy 2; or: count is 2.
+        2 alone is far from 20 stitches. Say: take remedy 2; or: there are 2; or: count is 2.
         """,
     )
 
