@@ -249,6 +249,11 @@ def _breaths(phrase: Iterable[Item], measure: _Measure, *, first: bool = False) 
     yield from _short_breaths(between, measure, first=first)
 
 
+def _works(item: Item) -> bool:
+    """Return whether the hands do something in an item: stitches left unworked behind a turn are no step."""
+    return any(run.progress and run.stitch != "rest" for run in flatten((item,)))
+
+
 def _worked(item: Item) -> int:
     """Count what is worked in an item as said: no markers or turns, an inner repeat once."""
     if isinstance(item, Run):
@@ -278,7 +283,7 @@ def _short_breaths(phrase: Iterable[Item], measure: _Measure, *, first: bool) ->
         full = sum(map(measure.length, joined)) > BREATH
         marks = takewhile(lambda after: not any(item.progress for item in after), units[number + 1 :])
         long = measure.seconds((*joined, *chain(*marks))) > measure.room_s(first=first and len(breaths) == 1)
-        if breaths[-1] and (full or long) and any(item.progress for item in unit):
+        if breaths[-1] and (full or long) and any(map(_works, unit)):
             breaths.append([])
         breaths[-1].append(unit)
     if len(breaths) > 1:

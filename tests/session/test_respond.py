@@ -80,6 +80,18 @@ def test_a_first_sitting_begins_and_a_later_one_recaps() -> None:
     assert tell(fresh, fresh.consider_opening(AT, "f"))[0] == "Nothing has been knitted yet."
 
 
+def test_the_first_step_is_told_in_full_before_the_first_round_and_there_is_none_behind_the_last() -> None:
+    """A second evening may begin before a stitch is made: the round before the first is none, and not the last of the
+    garment. One that begins when all is bound off has no round to tell."""
+    cowl = plan(("cowl", ["co20", "k20", "bo20"]))
+    later = "2025-03-04T20:00:00+01:00"
+    step = Session(cowl, State(seq=5, last_cue_at=AT)).consider_opening(later, "f").effects[-1]
+    assert isinstance(step, TellStep)
+    assert step.lead is Lead.FULL
+    done = State(seq=9, knitting=Knitting(place=Position(index=3)), last_cue_at=AT)
+    assert isinstance(Session(cowl, done).consider_opening(later, "f").effects[-1], TellFinished)
+
+
 def test_what_the_recap_names_is_not_named_again_unless_the_piece_is_another() -> None:
     """Twice the same place in two lines is tedious; a new piece, or a place that nothing was said of, is named in full."""
     leads = []

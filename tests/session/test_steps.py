@@ -89,6 +89,17 @@ def test_by_repeat_every_repetition_is_a_step() -> None:
     ]
 
 
+def test_by_repeat_a_long_one_is_read_out_once_and_called_the_same_from_the_second_on() -> None:
+    """ "The same again" in front of the first would leave her with nothing to knit by; a short one is read each time, as
+    it takes no longer than saying that it is the same. By hand: 7 and 8 stitches of 15, 4 of 4."""
+    long = cut_into_steps(_one("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x3").rounds[1], By.REPEAT)
+    assert [(part.start, part.end, part.again) for part in long] == [
+        (0, 7, False), (7, 15, False), (15, 30, True), (30, 45, True),
+    ]  # fmt: skip
+    short = cut_into_steps(_one("(k2 p2)x3").rounds[1], By.REPEAT)
+    assert [(part.start, part.end, part.again) for part in short] == [(0, 4, False), (4, 8, False), (8, 12, False)]
+
+
 def test_a_repeat_worked_once_leaves_none_to_be_worked_again() -> None:
     """ "The same no times" is nothing to be said behind a long bracket that is worked only once. By hand."""
     assert _shown("(k1 p2 k2 p2 k1 p2 k2 p2 k1)x1", By.ROUND) == [
@@ -303,3 +314,16 @@ def test_a_row_in_own_words_is_one_step(by: By) -> None:
     own = replace(_one("k96").rounds[-1], phrase=(Run("own", 96, "MC"),), words="twist it", markers=(10, 40))
     (step,) = cut_into_steps(own, by)
     assert (step.start, step.end, step.items) == (0, own.progress, own.phrase)
+
+
+@pytest.mark.parametrize("by", By)
+def test_no_step_asks_for_a_cue_where_the_hands_do_nothing(by: By) -> None:
+    """Behind the turn of a short row some stitches are left unworked: that is said with the turn. As a step of its own it
+    took a cue in each row of a heel for nothing."""
+    rounds = load_project(_SAMPLES / "socks.yaml").plan.rounds
+    waiting = [round_ for round_ in rounds if any(run.stitch == "rest" for run in round_.runs)]
+    assert waiting
+    for round_ in waiting:
+        for part in cut_into_steps(round_, by):
+            worked = [run for run in flatten(part.items) if run.progress]
+            assert any(run.stitch != "rest" for run in worked), (round_.section, round_.number)

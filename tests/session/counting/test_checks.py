@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.session.counting.checks import stretch_to_measure, yarn_called
 from stepper.session.cues import Count, Length, Note, OffBy, Weight
@@ -250,6 +252,14 @@ def test_a_length_belongs_to_the_stretch_in_hand_or_the_one_just_ended() -> None
         for index, stitch in ((7, 0), (8, 0), (9, 0), (17, 5), (18, 0), (18, 1), (19, 0))
     }
     assert found == {(7, 0): None, (8, 0): None, (9, 0): 0, (17, 5): 0, (18, 0): 0, (18, 1): None, (19, 0): None}
+
+
+def test_a_stretch_without_a_round_has_nothing_to_be_measured() -> None:
+    """Cut down to nothing it ends before it begins: no round is worked in it, and none is a gauge."""
+    (stretch,) = final_increase().stretches
+    gone = replace(final_increase(), stretches=(replace(stretch, first=9, last=8, origin=9),))
+    assert stretch_to_measure(gone, Position(index=9)) is None
+    assert stretch_to_measure(gone, Position(index=10)) is None
 
 
 def test_a_length_far_beyond_any_gauge_is_a_slip_of_the_tongue() -> None:

@@ -83,6 +83,14 @@ def test_shaping_is_worked_by_sight_only_where_markers_show_its_place(rest: str,
     assert shapes_by_sight(round_, 0) is by_sight
 
 
+@pytest.mark.parametrize(("worked", "by_sight"), [(0, True), (33, True), (34, False)])
+def test_what_is_left_of_a_round_begins_with_the_next_stitch(worked: int, *, by_sight: bool) -> None:
+    """Of 38, five are left behind 33: one more than what stands beside a marker, so that they take the count up. Four do not.
+    Were the stitch in hand taken for worked, the last five would be ripped for nothing."""
+    round_ = plan(("body", ["co38", "k38"])).rounds[1]
+    assert shapes_by_sight(round_, worked) is by_sight
+
+
 def test_even_changes_between_markers_have_their_place() -> None:
     """A marker says where each belongs, however equal the gaps: a raglan is not mended half-way along the sleeve."""
     marked = plan(("yoke", [("co80", {"markers": (40,)}), ("(k8 m1)x10", {"markers": (45,)})]))
