@@ -17,6 +17,7 @@ from stepper.plan.lines.short_row_method import turned_in
 from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles, PartReachedError
 from stepper.plan.state.size_alone import AloneIn, why_unmet
+from stepper.project.duration import Ended
 from stepper.project.instructions import AsPart, Line
 from stepper.project.model import Project, Section, Switch
 
@@ -107,13 +108,13 @@ class Course:
                 continue
             begin_line(line, self.needles)
             self.needles.remarks.extend(line.said)
-            for sentence in line.sentences:
+            for sentence, after in zip(line.sentences, (*line.sentences[1:], None), strict=True):
                 if isinstance(sentence, AsPart):
-                    self._as_part(sentence, section)
+                    self._as_part(sentence, section, after.side if isinstance(after, Ended) else "")
                 else:
                     work(sentence, self.needles)
 
-    def _as_part(self, instruction: AsPart, section: Section) -> None:
+    def _as_part(self, instruction: AsPart, section: Section, ending: str) -> None:
         needles = self.needles
         if instruction.rest:
             match_other_side(instruction, needles)
@@ -130,7 +131,7 @@ class Course:
         elif section in parts:
             self._made_again(instruction, parts, section)
         else:
-            self._again(instruction, parts[0], 0)
+            self._again(instruction, parts[0], 0, ending)
 
     def _made_again(self, instruction: AsPart, parts: tuple[Section, ...], section: Section) -> None:
         """Work a piece, or a whole garment, once more or several times."""
@@ -143,11 +144,11 @@ class Course:
             for source in parts:
                 self._again(instruction, source, copy)
 
-    def _again(self, instruction: AsPart, source: Section, copy: int) -> None:
+    def _again(self, instruction: AsPart, source: Section, copy: int, ending: str = "") -> None:
         """Work the lines of one section again, as a copy of it or in the section that the line stands in."""
         needles = self.needles
         lines = lines_of(instruction, source, needles)
-        rows = rows_meant(instruction, source, needles)
+        rows = rows_meant(instruction, source, needles, ending)
         if not lines or rows == 0:
             return
         begun, left = 0, lines

@@ -369,7 +369,11 @@ def trace_columns(drafts: Sequence[DraftRound]) -> list[Column]:
         edges = fields(draft)
         crossed = crossings(draft.phrase) if len(drafts) > 1 else {}
         made: list[dict[int, _Told]] = []
-        for place, each in enumerate(lay_columns(draft)):
+        row = lay_columns(draft)
+        if any(below >= len(histories) for each in row for below in each.below):
+            # A line between them was refused, and the count taken up again from a printed one.
+            raise UnknownFabricError("it was not worked along the whole needle")
+        for place, each in enumerate(row):
             if not each.below:
                 made.append({number: ((each.made, ""), True)} if each.made else {})
                 continue

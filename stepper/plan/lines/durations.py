@@ -18,6 +18,7 @@ from stepper.plan.fabric.established import as_it_looks, asks_pattern, establish
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.fabric.own_rows import begins_in_own_words
+from stepper.plan.fabric.page_pattern import may_mean_page_pattern
 from stepper.plan.fabric.ribs import rib_stands
 from stepper.plan.lines.all_worked import work_until_none_waits
 from stepper.plan.lines.cut_short import forget_cut_short, tell_cut_short
@@ -129,6 +130,8 @@ def work_even(instruction: WorkRounds, needles: Needles) -> None:
         needles.miss(instruction.place, told, 'Name it: "Work in k2, p2 rib for 5 cm".')
         return
     straight = instruction.bare or instruction.even
+    if not straight and instruction.manner == "pattern" and may_mean_page_pattern(instruction.place, needles):
+        return
     going = even(needles, instruction.place, straight=straight)
     if going is None:
         return
@@ -154,6 +157,8 @@ def work_even(instruction: WorkRounds, needles: Needles) -> None:
 def go_on_in(instruction: Going, needles: Needles) -> None:
     """Take up the fabric for the rows of a shaping and those between; no row is worked yet."""
     place = instruction.place
+    if instruction.manner == "pattern" and may_mean_page_pattern(place, needles):
+        return
     if needles.counting.lost or instruction.manner in ("pattern", "rib"):
         if not needles.counting.lost and not needles.count:
             needles.report(place, "no pattern has been set up before this line.")

@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from stepper.craft.stitches import STITCHES
+from stepper.plan.fabric.page_pattern import keep_page_pattern
 from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.lines.named_rounds import is_named_round, is_only_defined
 from stepper.plan.lines.numbered_rounds import is_numbered, said_after_round, template_of, work_numbered
@@ -17,7 +18,7 @@ from stepper.plan.lines.pattern_definitions import closes_definition, define_pat
 from stepper.plan.lines.rows_or_rounds import settle_rows
 from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Count, Flat, Join, Line, Phrase, RowsCount
+from stepper.project.instructions import BindOff, Count, Flat, Join, Line, Phrase, Remark, RowsCount
 from stepper.project.model import Section
 from stepper.project.stitchwork import Mark
 
@@ -45,8 +46,12 @@ def _goes_with(line: Line, block: list[Line]) -> bool:
 def work_block(block: list[Line], section: Section, needles: Needles) -> None:
     """Work one line, or the lines of one numbering, of those that are for the size in hand."""
     block = [line for line in block if not line.only or needles.size in line.only]
-    if not block:
-        return
+    if block:
+        _work_lines(block, section, needles)
+        keep_page_pattern(block, needles)
+
+
+def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
     first = block[0]
     if is_numbered(first):
         defined = defined_name(first, needles)
@@ -86,6 +91,14 @@ def work_block(block: list[Line], section: Section, needles: Needles) -> None:
                 work(sentence, needles)
     for sentence in counts:
         work(sentence, needles)
+    if needles.count == 1 and not needles.counting.lost and _fastens_off(first):
+        work(BindOff("", first.place, how="draw"), needles)
+
+
+def _fastens_off(line: Line) -> bool:
+    """Return whether a line fastens off: the last stitch is drawn through, and leaves the needle."""
+    remarks = [sentence.text for sentence in line.sentences if isinstance(sentence, Remark)]
+    return any(words.lower().startswith("fasten off") for words in (*line.said, *remarks))
 
 
 def _is_followed_by_wrong_side(line: Line, section: Section) -> bool:

@@ -7,6 +7,8 @@ it.
 
 from __future__ import annotations
 
+import re
+
 from stepper.plan.drafts import Template
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
@@ -82,4 +84,8 @@ def turned_in(lines: tuple[Line, ...]) -> str:
             said = turning_of(sentence.elements) if isinstance(sentence, Phrase) else ""
             if said:
                 return said
-    return ""
+    return "german" if any(_DOUBLE.search(line.text) for line in lines) else ""
+
+
+_DOUBLE = re.compile(r"\b(?:m?ds|double\s+st(?:itche?)?s?)\b", re.I)
+"""The stitch that only German short rows have."""

@@ -52,7 +52,7 @@ from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_y
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.own_gauge import gauge_for
 from stepper.plan.stitches.round_sources import TwoReadings
-from stepper.project.duration import Ended, Paced, Times, UntilCount
+from stepper.project.duration import Ended, Paced, Times, UntilCount, UntilLength
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,
@@ -269,13 +269,14 @@ def _(instruction: Repeated, needles: Needles) -> None:
         return
     total = getattr(instruction.duration, "total", False) or _taken_in_all(instruction, needles)
     more = getattr(instruction.duration, "more", False)
-    in_all = total or not (instruction.again or instruction.pattern or more)
+    in_all = total or not (instruction.again or instruction.pattern or instruction.label or more)
+    in_all = in_all or _begins_where_written(instruction, needles)
     start = len(needles.drafts)
     if in_all and len(needles.drafts) >= len(cycle):
         recent = tuple(draft.template for draft in needles.drafts[-len(cycle) :])
         if recent == cycle:
             start -= len(cycle)
-            if not total:
+            if not total and not instruction.label:
                 needles.warn(
                     instruction.place,
                     f"read as {times_in_words(instruction.duration, needles)} in all, the once just worked "
@@ -288,6 +289,18 @@ def _(instruction: Repeated, needles: Needles) -> None:
         tell_other_side(cycle, instruction.place, needles, begin=begin)
     finally:
         establish_pattern(instruction, cycle, needles, start=begin)
+
+
+def _begins_where_written(instruction: Repeated, needles: Needles) -> bool:
+    """Return whether a named round worked to a length was just written out.
+
+    "Rib rnd: *K2, p2. Work rib rnd for 4 cm": the length is that of the rib, its first round included.
+    """
+    lasts = instruction.duration
+    if not instruction.label or instruction.again or not isinstance(lasts, UntilLength) or lasts.measured:
+        return False
+    before = needles.drafts[needles.section.start :][-2:]
+    return len(before) > 1 and before[0].template != before[1].template
 
 
 def _only_names(instruction: Repeated, needles: Needles) -> bool:

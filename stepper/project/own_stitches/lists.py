@@ -27,6 +27,10 @@ _ENTRY = re.compile(
     rf"^\W{{0,3}}(?:{_LONG}\s*[(\[](?P<behind>{_SHORT})[)\]]|(?P<name>{_SHORT})(?:\s*[(\[](?P<long>{_LONG})[)\]])?){_SIGN}"
     r"(?P<words>\S.*)$"
 )
+_OTHER_ENTRY = re.compile(
+    r"\W{0,3}[A-Za-z][\w()&]{0,9}(?:\s*[/,]\s*[A-Za-z][\w()&]{0,9}){0,4}\s*(?:[=\u2013\u2014]|-(?=\s))"
+)
+"""A row of a list that explains words, and no stitch: "st(s) - stitch(es)", "pm / sm - place / slip"."""
 _ENTRIES = re.compile(
     rf"[;.]\s+(?=(?:{_LONG}\s*\({_SHORT}\)|{_SHORT}(?:\s*\({_LONG}\))?)\s*=)|;\s+(?={_SHORT}\s*:)"
     rf"|,\s+(?={_SHORT}\s*=)"
@@ -138,7 +142,8 @@ def entries_of(text: str) -> list[Entry]:
 
 def goes_on(row: str, below: str = "") -> bool:
     """Return whether the meaning at the end of a row goes on in the row below."""
-    if row.rstrip().endswith((".", ";")) or _ENTRY.match(made_plain(below)):
+    plain = made_plain(below)
+    if row.rstrip().endswith((".", ";")) or _ENTRY.match(plain) or _OTHER_ENTRY.match(plain):
         return False
     return bool(re.match(r"\s*[a-z(\[\d]", below))
 

@@ -16,11 +16,11 @@ from stepper.project.reading.elements import WORDS
 _STS = r"(?:(?:stitch(?:es)?|sts?)\b)"
 _NEXT = rf"(?:the\s+)?(?:next|following|same|one|first|a|1)?\s*{_STS}"
 _BAR = (
-    r"(?:(?:make\s+(?:1|a)(?:\s+st(?:itch)?)?|m1)\s+by\s+)?(?:from\s+(?:the\s+)?(?:front\s+to\s+(?:the\s+)?back|back\s+to\s+(?:the\s+)?front)\s*,?\s*)?"
+    r"(?:(?:make\s+(?:1|a|one)(?:\s+st(?:itch)?)?|m1)\s+by\s+)?(?:from\s+(?:the\s+)?(?:front\s+to\s+(?:the\s+)?back|back\s+to\s+(?:the\s+)?front)\s*,?\s*)?"
     r"(?:pick(?:ing)?\s+up|lift(?:ing)?|raise|insert(?:ing)?\s+(?:the\s+)?(?:left\s+|lh\s+)?needle\s+(?:tip\s+)?under|with\s+(?:the\s+)?left\s+needle\s*,?\s*"
     r"(?:pick\s+up|lift))\s+(?:up\s+)?(?:the\s+)?(?:horizontal\s+)?(?:running\s+)?(?:bar|strand|thread|loop)"
-    rf"(?:\s+(?:(?:that\s+)?(?:lies|lying|is)\s+)?(?:in\s+)?between\s+(?:the\s+)?(?:two\s+|2\s+)?(?:needles|{_STS}|(?:last\s+)?st(?:itch)?\s+"
-    r"(?:just\s+worked|worked|and)[^,;]*?(?:next(?:\s+(?:one|st(?:itch)?))?|one)))?"
+    rf"(?:\s+(?:(?:that\s+)?(?:lies|lying|is)\s+)?(?:before\s+the\s+next\s+{_STS}|(?:in\s+)?between\s+(?:the\s+)?(?:two\s+|2\s+)?(?:needles|{_STS}|(?:last\s+)?st(?:itch)?\s+"
+    r"(?:just\s+worked|worked|and)[^,;]*?(?:next(?:\s+(?:one|st(?:itch)?))?|one))))?"
     r"(?:\s+with\s+(?:the\s+)?(?:tip\s+of\s+(?:the\s+)?)?left(?:-hand)?\s+needle(?:\s+tip)?)?"
 )
 _ON_LEFT = (
@@ -82,6 +82,9 @@ Made = str | Callable[[re.Match[str]], str]
 TOLD: tuple[tuple[str, Made], ...] = (
     (r"\b(one|two|three|four|five|six)\b(?=\s+(?:sts?|stitch|next|together|tog)|\s*,)", lambda m: NUMBERS[m.group(1).lower()]),
     (r"\s*;\s*", ", "),
+    # What it does to the count, or which way it leans, in brackets behind it.
+    (r"\s*\(\s*(?:\d\s*)?(?:sts?\s+)?(?:(?:dec|inc)(?:reased?|'d)?(?:\s+by\s+\d|\s+\d\s+sts?)?|(?:is\s+)?(?:left|right)[- ](?:leaning|slanting)(?:\s+(?:dec|inc)(?:rease)?)?|(?:leans|slants)\s+(?:to\s+the\s+)?(?:left|right))"
+     r"(?:\s*[,;]\s*(?:(?:leans|slants)\s+(?:to\s+the\s+)?(?:left|right)|(?:left|right)[- ](?:leaning|slanting)))?\s*\)", ""),
     (r"\bslip(?:ping)?\b|\bs(?=1\b)", "sl"),
     (r"\bknitting\b|\bk(?:nit)?\s+it\s+in(?=to\b)", "knit"),
     (r"\bpurling\b", "purl"),
@@ -90,7 +93,7 @@ TOLD: tuple[tuple[str, Made], ...] = (
     (r"\b(?:pass|lift|pull)\s+(?:the\s+)?(?:sl(?:ipped|ped)?\s+)?(?:st|stitch)\s+over(?:\s+(?:it|the\s+knit(?:ted)?\s+st(?:itch)?))?", "psso"),
     # A loop between two stitches, lifted and worked.
     (rf"{_BAR}(?:\s+from\s+(?:the\s+)?(?:front\s+to\s+(?:the\s+)?back|back\s+to\s+(?:the\s+)?front))?{_ON_LEFT}\s*,?\s*(?:and\s+)?(?:then\s+)?"
-     rf"(?P<work>k|knit|p|purl)\s*(?:in(?:to)?\s+)?{_IT}?(?:(?P<back>{_THROUGH_BACK})|{_THROUGH_FRONT})(?:\s+of\s+{_IT})?", _lifted),
+     rf"(?P<work>k|knit|p|purl|work(?:ing)?)\s*(?:in(?:to)?\s+)?{_IT}?(?:(?P<back>{_THROUGH_BACK})|{_THROUGH_FRONT})(?:\s+of\s+{_IT})?", _lifted),
     # Two or three stitches worked out of one.
     (rf"\bk(?:nit)?(?:\s*1)?\s*(?:(?:in(?:to)?|through)\s+)?(?:the\s+)?front\s*,\s*(?:the\s+)?back\s*,?\s*(?:and|then)\s+(?:the\s+)?front(?:\s+again)?(?:\s+loops?)?\s+of\s+{_NEXT}", "kfbf"),
     (rf"\bk(?:nit)?(?:\s*1)?\s*(?:(?:in(?:to)?|through)\s+)?(?:the\s+)?front\s+(?:loop\s+)?(?:and|then|,)\s+(?:(?:in)?to\s+)?(?:the\s+)?back(?:\s+loops?)?(?:\s+of\s+{_NEXT}|$)", "kfb"),
@@ -98,7 +101,7 @@ TOLD: tuple[tuple[str, Made], ...] = (
     (r"\bk(?:nit)?\s+(?:the\s+)?(?:next\s+)?st(?:itch)?\s*(?:,|but|and)?\s*(?:leave|leaving|keep)\s+(?:it\s+)?on\s+(?:the\s+)?(?:left\s+)?needle\s*,?\s*(?:and\s+)?(?:then\s+)?"
      r"k(?:nit)?\s+(?:it\s+again|(?:the\s+)?same\s+st(?:itch)?(?:\s+again)?)(?:\s+(?:through|in(?:to)?)\s+(?:the\s+)?back(?:\s+loop)?)", "kfb"),
     # Two slipped one by one and worked together.
-    (rf"\bsl\s+(?:the\s+)?(?:next\s+)?2\s+(?:next\s+)?{_STS}?\s*(?:(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*)?(?:one\s+(?:at\s+a\s+time|by\s+one|after\s+the\s+other)|individually|separately)?\s*"
+    (rf"\bsl\s+(?:the\s+)?(?:next\s+)?2\s+(?:next\s+)?{_STS}?\s*(?:one\s+at\s+a\s+time\s+)?(?:(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*)?(?:one\s+(?:at\s+a\s+time|by\s+one|after\s+the\s+other)|individually|separately)?\s*"
      rf",?\s*(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*(?:one\s+(?:at\s+a\s+time|by\s+one|after\s+the\s+other)|individually|separately)?\s*,?\s*(?:and\s+)?(?:(?:return|sl|place|put)\s+(?:them|both)\s+(?:back\s+)?(?:to|on|onto)\s+(?:the\s+)?left(?:-hand)?\s+needle\s*,?\s*)?(?:and\s+)?(?:then\s+)?"
      rf"k(?:nit)?\s+(?:them|both|these\s+2(?:\s+{_STS})?|the\s+2\s+{_STS}|2)\s*tog(?:ether)?{_THROUGH_BACK}", "ssk"),
     (rf"\bsl\s+(?:the\s+)?(?:next\s+)?2\s+(?:next\s+)?{_STS}?\s*(?:tog(?:ether)?\s+(?:knitwise|kwise|as\s+if\s+to\s+(?:knit|k2tog))|as\s+if\s+to\s+k(?:nit)?\s*2?\s*tog(?:ether)?)", "sl2 kwise"),

@@ -157,8 +157,8 @@ class ShapingBuilder(OccasionBuilder):
 
     def _do_rep_label(self, tree: Any) -> Repeated:
         """Read "rep rib round until neckband measures 3 cm"."""
-        place = self._tree_place(tree)
-        return Repeated((), None, self._until(tree.children[-1]), True, place, label=_named(tree))
+        place, again = self._tree_place(tree), any(type_of(child) == "REP" for child in tree.children)
+        return Repeated((), None, self._until(tree.children[-1]), again, place, label=_named(tree))
 
     def _do_going_on(self, tree: Any) -> Going:
         return Going(manner_of(tree.children[0]), self._tree_place(tree))

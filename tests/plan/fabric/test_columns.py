@@ -154,3 +154,11 @@ def test_the_other_side_of_a_stitch() -> None:
         "k",
         "k tbl",
     )
+
+
+def test_rows_of_which_one_between_was_refused_tell_no_columns() -> None:
+    """A printed count is taken up behind a line that is not read: the next row has stitches of which no row
+    tells."""
+    rows = [draft(f"k2 p2 k{each - 4}", each, each) for each in (8, 12)]
+    with pytest.raises(UnknownFabricError, match="along the whole needle"):
+        trace_columns(rows)

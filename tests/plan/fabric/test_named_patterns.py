@@ -147,3 +147,14 @@ def test_all_the_rows_written_out_go_on_in_their_order() -> None:
     assert [round_.instruction for round_ in plan.rounds[5:]] == [
         round_.instruction for round_ in plan.rounds[1:5]
     ]
+
+
+def test_a_rib_with_a_slipped_edge_is_the_rib_of_that_part() -> None:
+    """"Sl 1, *p1, k1" is ribbed as well: the sleeve has those rows, and "rib 5" goes by them."""
+    work = (
+        "Cast on 21 sts.\nRow 1 (RS): Sl 1, *P1, K1; rep from * to end.\nRow 2: Sl 1, *K1, P1; rep from * to last 2 sts, K2.\n"
+        "Rep these 2 rows 3 times more.\nBind off.\n"
+        "Cast on 11 sts and work in rib as given for body for 4 rows.\nRib 5, m1, rib 6. 12 sts.\nBind off."
+    )
+    plan = plan_of(project(work, sizes="S", size="S"))
+    assert plan.rounds[-2].instruction == "sl1, (p1, k1) 2 times, m1, *p1, k1; rep from * to end"

@@ -56,3 +56,12 @@ def test_two_rounds_with_one_name_in_full_stay_apart() -> None:
         "Work decrease round every 2nd round 2 times."
     )
     assert [each.after for each in plan_of(project(words)).rounds] == [40, 39, 39, 39, 37, 37, 35]
+
+
+def test_a_named_round_worked_to_a_length_right_behind_it_counts_from_where_it_is_written() -> None:
+    """"Work rib rnd for 5 cm" is a rib of 5 cm at 28 rounds to 10 cm; one round more stood there before."""
+    ribbed = "Rib rnd: *K2, p2; rep from * to end.\n{}\nBind off."
+    assert len(plan_of(project(f"{HEAD}{ribbed.format('Work rib rnd for 5 cm.')}")).rounds) == 1 + 14 + 1
+    twice = ribbed.format("Work rib rnd for 5 cm.\nWork rib rnd for 5 cm.")
+    assert len(plan_of(project(f"{HEAD}{twice}")).rounds) == 1 + 28 + 1
+    assert len(plan_of(project(f"{HEAD}{ribbed.format('Rep rib rnd for 5 cm.')}")).rounds) == 1 + 15 + 1

@@ -67,3 +67,9 @@ def test_a_marker_is_placed_where_the_line_places_it_and_not_before_its_cast_on(
     when nothing is on the needles."""
     plan = plan_of(project("Cast on 40 sts. Join in the round. Place marker for beginning of round.\nKnit 2 rounds.\nBind off."))
     assert [each.remarks for each in plan.rounds[:2]] == [(), ("join in the round", "place marker for beginning of round")]
+
+
+def test_fastening_off_takes_the_last_stitch_off_the_needle() -> None:
+    """It was only said, and the stitch lay on the needle when the next piece was to begin."""
+    plan = plan_of(project("Cast on 2 sts. Work flat.\nPurl 1 row.\nK2tog. Fasten off.\nCast on 6 sts.\nKnit 1 row.\nBind off."))
+    assert [(row.before, row.after) for row in plan.rounds] == [(0, 2), (2, 2), (2, 1), (1, 0), (0, 6), (6, 6), (6, 0)]

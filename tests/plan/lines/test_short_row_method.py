@@ -85,3 +85,9 @@ def test_a_rib_behind_a_turn_loses_no_stitch_to_the_double_stitch(words: str) ->
     row = plan(BARE.replace("P10", words)).rounds[4]
     assert row.instruction == "ds, k1, (p1, k1) 4 times, turn, leave 5 unworked"
     assert sum(run.times for run in row.runs if run.stitch in ("ds", "k", "p")) == 10
+
+
+@pytest.mark.parametrize("words", ["DS, p10, turn.", "Make DS, p10, turn."])
+def test_a_double_stitch_in_a_row_says_that_they_are_german(words: str) -> None:
+    """No other method has one: nothing is assumed."""
+    assert told(plan_of(project(f"{START}K15, turn.\n{words}\nDS, k to end.\nPurl 1 row.\nBind off."))) == []

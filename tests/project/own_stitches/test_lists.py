@@ -106,3 +106,10 @@ def test_parts_rows_and_yarns_are_no_names() -> None:
         "SE",
         "M1A",
     ]
+
+
+@pytest.mark.parametrize("below", ["st(s) \u2013 stitch(es)", "pm / sm / rm \u2013 place / slip / remove marker", "kwise/pwise = as if to knit/purl"])
+def test_a_row_that_explains_a_word_is_no_part_of_the_stitch_above_it(below: str) -> None:
+    """"… knit them together tbl st(s)": the meaning above was not read."""
+    assert not goes_on("ssk \u2013 slip 2 sts knitwise, knit them together tbl", below)
+    assert goes_on("SE: slip 1 purlwise", "with yarn in front")

@@ -64,3 +64,11 @@ def test_words_that_are_not_all_understood_mean_nothing(words: str) -> None:
 def test_stitches_are_written_as_a_row_has_them() -> None:
     """Equal neighbours of the plain stitches are joined, as a printed row joins them."""
     assert Meaning(("k", "k", "p tbl", "sl wyif", "sl wyif")).text == "k2, p1 tbl, sl 2 wyif"
+
+
+def test_what_it_does_to_the_count_and_which_way_it_leans_is_no_stitch() -> None:
+    """"(1 st dec'd, leans right)" stands behind many a k2tog; a lifted loop may be worked into, too."""
+    for words in ("knit 2 sts together (1 st dec'd, leans right)", "knit 2 together (right-leaning decrease)"):
+        assert read_meaning(words) == read_meaning("k2tog")
+    lifted = "make one stitch by picking up the loop lying before the next stitch and working into the back of it"
+    assert read_meaning(lifted) == read_meaning("m1")

@@ -142,15 +142,21 @@ def _beginning(line: Line) -> Sentence | None:
     return worked if alone else None
 
 
-def rows_meant(instruction: AsPart, source: Section, needles: Needles) -> int | None:
+def rows_meant(instruction: AsPart, source: Section, needles: Needles, ending: str = "") -> int | None:
     """Return after how many rows a part ends, counted as it was worked before; None for all of its lines.
 
     0, reported, if it never gets that far.
+
+    Args:
+        instruction: The line that works the part again.
+        source: The part.
+        needles: The knitting in hand.
+        ending: The row that the line ends with (`WS`, `p`); empty if it does not say.
     """
     if not instruction.upto and instruction.until is None:
         return None
     own = [at for at, draft in enumerate(needles.drafts) if draft.section == source.name]
-    found = _rows_to_end(instruction, own, needles) if own else None
+    found = _rows_to_end(instruction, own, needles, find_side_ended(ending)) if own else None
     if found is None:
         told = f"the {source.name} never comes to where this line ends."
         needles.miss(instruction.place, told, "Write its lines out.", anywhere=True)
@@ -158,8 +164,11 @@ def rows_meant(instruction: AsPart, source: Section, needles: Needles) -> int | 
     return found
 
 
-def _rows_to_end(instruction: AsPart, own: list[int], needles: Needles) -> int | None:
-    """Return after how many of its own drafts, by their indices, a part ends; None if it never does."""
+def _rows_to_end(instruction: AsPart, own: list[int], needles: Needles, side: str) -> int | None:
+    """Return after how many of its own drafts, by their indices, a part ends; None if it never does.
+
+    The row back after the last that shapes belongs to it if the line ends with a row of that side.
+    """
     if instruction.upto:
         return _named(instruction, range(own[0], own[-1] + 1), needles)
     if isinstance(instruction.until, UntilLength):
@@ -167,7 +176,12 @@ def _rows_to_end(instruction: AsPart, own: list[int], needles: Needles) -> int |
     if isinstance(instruction.until, UntilCount):
         wanted = instruction.until.number.of(needles.size)
         shaped = (number for number, at in enumerate(own, 1) if _comes_to(needles.drafts[at], wanted))
-        return next(shaped, None)
+        number = next(shaped, None)
+        if number is None or number == len(own):
+            return number
+        last, back = (needles.drafts[at] for at in own[number - 1 : number + 1])
+        plain = back.before == back.after == wanted
+        return number + 1 if last.flat and plain and last.side != side == back.side else number
     if isinstance(instruction.until, Rounds):
         wanted = instruction.until.number.of(needles.size)
         rows = [number for number, at in enumerate(own, 1) if needles.drafts[at].before]  # a cast-on is none

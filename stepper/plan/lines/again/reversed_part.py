@@ -141,7 +141,7 @@ def _has_image(code: str) -> bool:
     kind = stitch(code).kind
     if kind in (Kind.INCREASE, Kind.DECREASE):
         return code in MIRRORED or code in _UPRIGHT
-    return (kind is Kind.PLAIN and code != "ds") or code in ("co", "bo", "hold", "pm", "sm", "rm")
+    return (kind is Kind.PLAIN and code != "ds") or code in ("co", "bo", "draw", "hold", "pm", "sm", "rm")
 
 
 def _row(draft: DraftRound) -> _Row:
@@ -196,7 +196,8 @@ def _work_row(row: _Row, place: Span, needles: Needles) -> bool:
         needles.needle_mm, needles.fabric = draft.needle_mm, draft.fabric
         needles.remarks.extend(_OTHER_SIDE.sub(_exchanged, remark) for remark in draft.remarks)
         if draft.bound_off is not None:
-            work(BindOff(draft.bound_off, place), needles)
+            drawn = {run.stitch for run in runs_written(draft.phrase)} == {"draw"}
+            work(BindOff(draft.bound_off, place, how="draw" if drawn else "bind off"), needles)
             return len(needles.findings) == before
         side = draft.side if draft.before else ""
         if needles.free:

@@ -156,3 +156,21 @@ def test_make_2_is_not_made_again_by_the_second() -> None:
     """A line that only says how many are made is none of the lines of the part."""
     plan = knit("== sleeve", "CO 20 sts. Work flat.", "Knit 3 rows.", "Bind off.", "Make 2.")
     assert [round_.after for round_ in plan.rounds] == [20, 20, 20, 20, 0] * 2
+
+
+def test_a_part_worked_again_to_a_count_takes_the_row_back_that_the_line_ends_with() -> None:
+    """The 26th stitch is left in a right-side row, and "ending with a P row" works the purl row behind it."""
+    back = (
+        "== back",
+        "Cast on 30 sts.",
+        "Row 1 (RS): K1, ssk, k to last 3 sts, k2tog, k1.",
+        "Row 2: Purl.",
+        "Rep these 2 rows until 20 sts rem, ending with a P row.",
+        "Bind off.",
+        "== front",
+    )
+    plan = plan_of(text_of([*back, "Work as given for back until 26 sts rem, ending with a P row.", "Bind off."], 1, "cm")[0])
+    front = [row for row in plan.rounds if row.section == "front"]
+    assert [(row.side, row.after) for row in front[1:-1]] == [("RS", 28), ("WS", 28), ("RS", 26), ("WS", 26)]
+    plan = plan_of(text_of([*back, "Work as given for back until 26 sts rem, ending with a RS row.", "Bind off."], 1, "cm")[0])
+    assert len([row for row in plan.rounds if row.section == "front"]) == 1 + 3 + 1
