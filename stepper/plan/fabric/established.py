@@ -33,6 +33,7 @@ from stepper.plan.fabric.columns import (
     trace_with_borders,
 )
 from stepper.plan.fabric.own_fabric import hers, hers_after, in_own_words
+from stepper.plan.fabric.rows_ahead import rows_ahead
 from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.state.in_hand import Cell, Column, Established, HeldFabric
 from stepper.plan.state.needles import Needles
@@ -176,12 +177,17 @@ def _tell(known: Established, needles: Needles) -> None:
     if known.hers:
         known.columns = hers(drafts[-1].after if drafts else needles.count)
         return
-    if go_on_with_charts(known.cycle, needles):
-        known.why = "its chart is not worked once through"
-        return
     flat, alone = drafts[-1].flat, known.rounds == 1 and len(drafts) == 1
     rounds = max(known.rounds, rounds_of_cycle(known.cycle, needles))
     period = rounds * (2 if flat and rounds % 2 and not alone else 1)
+    begun = bool(go_on_with_charts(known.cycle, needles))
+    if begun or len(drafts) < period:
+        ahead = rows_ahead(known, needles)
+        if ahead:
+            drafts, period, begun, alone = ahead, len(ahead), False, False
+    if begun:
+        known.why = "its chart is not worked once through"
+        return
     if len(drafts) < period:
         known.why = "it was not worked once through before it was shaped"
         return

@@ -42,6 +42,7 @@ def supplies_of(needles: Needles) -> RoundSources:
         held_by=_held_by_lines(needles),
         tell=needles.warn,
         pair=lambda: _pair(needles),
+        named_marker=needles.last.called.get,
         picked=lambda edge: count_picked_up(edge, needles),
         readings=needles.readings,
         choices=needles.choices,

@@ -12,7 +12,7 @@ from itertools import takewhile
 from stepper.craft.gauge import half_up
 from stepper.plan.alter import ALTERED
 from stepper.plan.drafts import Template, own_words_in, own_words_of, without_places
-from stepper.plan.fabric.begun_charts import rounds_of_cycle
+from stepper.plan.fabric.begun_charts import chart_parts_in, rounds_of_cycle
 from stepper.plan.fabric.columns import KNIT, PURL
 from stepper.plan.fabric.established import as_it_looks, asks_pattern, establish, even, ground
 from stepper.plan.fabric.marker_sections import pair_of_markers
@@ -206,6 +206,8 @@ def _tell_row_alone(place: Span, needles: Needles) -> None:
     before, alone = (draft.template for draft in needles.drafts[known.start - 1 : known.start + 1])
     if before is None or alone is None or before == alone or alone != known.cycle[0]:
         return
+    if chart_parts_in(alone.elements):
+        return  # it goes on with the next row of its chart
     numbered = needles.section.numbered.values()
     if before in numbered or alone in numbered or not _is_figured(alone):
         return

@@ -30,7 +30,7 @@ def defined_name(line: Line, needles: Needles) -> str:
     if repeat is not None:
         return key_of(repeat["name"])
     key = key_of(name["name"]) if name is not None else ""
-    return key if key in _called(needles) else ""
+    return key if key and key in _called(needles) else ""
 
 
 def _called(needles: Needles) -> set[str]:

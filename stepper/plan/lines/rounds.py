@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from stepper.plan.checks.counts import check_promised
@@ -10,6 +11,7 @@ from stepper.plan.even.even_change import work_evenly
 from stepper.plan.fabric.chart_rounds import chart_round
 from stepper.plan.fabric.established import ground, keep_held
 from stepper.plan.fabric.own_rows import words_due
+from stepper.plan.fabric.rows_ahead import count_on_beside
 from stepper.plan.fabric.sources_in_hand import supplies_of
 from stepper.plan.lines.buttonholes import over_openings
 from stepper.plan.lines.heel_rows import as_far_as_meant
@@ -56,6 +58,7 @@ def work_template(template: Template, needles: Needles) -> None:
         needles.held[name] = needles.held.get(name, 0) + number
         needles.held_by[name] = (needles.section.name, template.place.line)
     needles.last.charts.update(worked.charts)
+    count_on_beside(template, {name for name, _ in worked.charts}, needles)
     needles.last.beside.update(name for name, _ in worked.charts)
     if worked.left.passed and not needles.short_rows.slipped:
         needles.remarks.append(_PASSING[needles.short_rows.method or "german"])
@@ -67,6 +70,7 @@ def work_template(template: Template, needles: Needles) -> None:
     if needles.markers and any(isinstance(one, Mark) and one.name == "all" for one in template.elements):
         needles.remarks.append("remove the markers")  # where they hang is not said stitch by stitch
     needles.markers = worked.markers
+    _keep_names(template, needles)
     if worked.parted and not needles.flat:
         needles.turn_to_rows()
     needles.emit(
@@ -84,6 +88,21 @@ def work_template(template: Template, needles: Needles) -> None:
     if worked.begins and not needles.flat:
         begin_round_at(worked.begins, template, needles)
     check_promised(template.counts, needles, first=first)
+
+
+def _keep_names(template: Template, needles: Needles) -> None:
+    """Keep which of its markers a row calls by a name, if it places all that there are."""
+    marks = [mark for mark in template.elements if isinstance(mark, Mark) and mark.stitch == "pm"]
+    names = [mark.name.lower() for mark in marks]
+    if not any(names):
+        return
+    known = len(names) == len(needles.markers) and not needles.wrong
+    for kind in ("side", "raglan", "underarm"):
+        own = [number for number, name in enumerate(names, 1) if re.search(rf"\b{kind}s?\b", name)]
+        if known and len(own) == 1:
+            needles.last.called[kind] = own[0], len(names)
+        elif own:
+            needles.last.called.pop(kind, None)
 
 
 def _take_its_yarn(template: Template, needles: Needles) -> None:

@@ -147,6 +147,8 @@ class LastWorked:
     """Round of each chart last worked, from 1."""
     beside: set[str] = field(default_factory=set)
     """Charts last worked over a part of the round, beside other stitches."""
+    called: dict[str, tuple[int, int]] = field(default_factory=dict)
+    """Which marker, from 1, of how many was placed by a name ("pm for side"), in the row that placed them."""
     plain_change: Span | None = None
     """Where the last round was changed evenly and knitted, over a pattern, and the line did not say how."""
     apart: int = 0

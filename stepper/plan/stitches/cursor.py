@@ -85,6 +85,10 @@ class Cursor(RowRepeats):
         """Return the two markers between which alone the last shaping fell; empty where nobody can tell."""
         return self.supplies.pair()
 
+    def named_marker(self, name: str) -> tuple[int, int] | None:
+        """Return which marker of how many was placed by a name; None if none was, or several were."""
+        return self.supplies.named_marker(name)
+
     def work_row(self, elements: tuple[Element, ...]) -> list[Item]:
         """Work the elements of a whole row; of one told needle by needle, those of each needle to its end.
 

@@ -18,8 +18,6 @@ _OF_A_KIND = {"gusset": 2, "thumb": 2, "center": 1, "centre": 1}
 
 _PAIRS = ("gusset", "thumb")
 """Kinds whose two markers are known by the shaping between them, where the row meets others too."""
-
-
 @dataclass(slots=True, kw_only=True)
 class RoundProgress:
     """How far a round has got, and what is ahead."""
@@ -40,6 +38,10 @@ class RoundProgress:
         """Return the two markers between which alone the last shaping fell; empty where nobody can tell."""
         return ()
 
+    def named_marker(self, name: str) -> tuple[int, int] | None:
+        """Return which marker of how many was placed by a name; None if none was, or several were."""
+        return None
+
     def goal(self, element: Until | Several | ChartPart) -> int:
         """Return the place up to which an element works. Unit: stitches of the old round."""
         short = element.short.of(self.size) if element.short else 0
@@ -59,7 +61,8 @@ class RoundProgress:
         else:
             goal = self.facing.end - (short if element.goal == "marker" else 0)
         # Short rows in the round may go on past its beginning, but never over more stitches than there are.
-        if goal > (self.facing.end if element.goal == "behind" else self.facing.room):
+        within = element.goal == "behind" and self.used < self.facing.end  # which is not passed unsaid
+        if goal > (self.facing.end if within else self.facing.room):
             raise MisfitError(element.place, "that is past the end of the row.")
         if goal < self.used:
             raise MisfitError(
@@ -83,6 +86,16 @@ class RoundProgress:
             if ahead:
                 self.aimed = ahead[0]
                 return self.aimed
+        own_name = self.named_marker(name) if name else None
+        if own_name is not None and own_name[1] == len(self.facing.markers):
+            return self._marker_by_number(element, own_name[0])
+        if own_name is not None and own_name[0] > 1:
+            raise MisfitError(
+                element.place,
+                f"the {name} marker was number {own_name[0]} of {own_name[1]} where it was placed, and the "
+                f"row meets {len(self.facing.markers)}: nobody can tell which it is.",
+                'Write "to third marker", or whichever it is in this row.',
+            )
         if name in _OF_A_KIND and len(self.facing.markers) != _OF_A_KIND[name]:
             raise MisfitError(
                 element.place,

@@ -82,6 +82,10 @@ def _not_picked(edge: PickUp) -> int:
     return 0
 
 
+def _not_named(name: str) -> tuple[int, int] | None:
+    return None
+
+
 def _told(place: Span, words: str) -> None:
     """Tell nothing: the row is told of where it is worked."""
 
@@ -109,6 +113,9 @@ class RoundSources:
     pair: Callable[[], tuple[int, ...]] = tuple
     """Gives the two markers between which alone the last shaping fell, as gusset markers stand; empty where
     there are no such two. Unit: stitches from where the row begins."""
+    named_marker: Callable[[str], tuple[int, int] | None] = _not_named
+    """Returns which marker of how many was placed by a name in the row that placed all of them, from 1; None
+    if none was."""
     tell: Callable[[Span, str], None] = _told
     """Tells her something about the words at a place."""
     picked: Callable[[PickUp], int] = _not_picked

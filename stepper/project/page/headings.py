@@ -63,7 +63,7 @@ HOW_OFTEN = r"(?:make|work|knit)\s+(?:\d{1,2}|one|two|three|four|five|six|both)"
 """How often a part is made, in brackets behind its name."""
 _MADE = re.compile(
     rf"{HOW_OFTEN}(?:\s+(?:alike|the\s+same|of\s+each))?"
-    r"|both\s+(?:alike|the\s+same)",
+    r"|(?:both|two|2)(?:\s+(?:alike|the\s+same))?|(?:worked|knit(?:ted)?|made)\s+alike",
     re.I,
 )
 """How often a part is made: what such words stand behind is a part, whatever it is called."""

@@ -64,7 +64,7 @@ _HEAD_ORDERS = re.compile(
 """Headings that name a part and also tell the knitter to do something."""
 _OFTEN = re.compile(
     r"\b(?:make|work|knit)\s+(?:[2-9]|\d\d|two|three|four|five|six|both)\b"
-    r"|\b(?:\d+|two|both)\s+alike\b|\btwice\b",
+    r"|\b(?:\d+|two|both|worked)\s+(?:alike|the\s+same)\b|\btwice\b|[(\[]\s*(?:2|two|both)\s*[)\]]|\bx\s?2\b",
     re.I,
 )
 _OF_DEFINITION = re.compile(r"\W*(?:rep(?:eat)?|these|this)\b", re.I)

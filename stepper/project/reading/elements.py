@@ -134,6 +134,8 @@ class ElementBuilder:
         if token is not None and which is not None and not name:
             kind = str(which[0]).lower()
             text = f'"{" ".join(token.split())}" is taken as the next marker of the row'
+            if kind in ("side", "raglan", "underarm"):
+                text += f", unless one of several was placed for the {kind}"
             if kind in ("gusset", "thumb"):
                 text += f", or if others stand in it as the next of the two at the {kind}"
             self.assumed.append(Assumed(f"{text}.", self._place(token)))

@@ -124,3 +124,14 @@ def test_half_of_the_round_is_where_half_of_its_stitches_are_worked() -> None:
     assert told(knit(work), 1) == ["k1, ssk, k6, k2tog, k2, ssk, k6, k2tog, k1"]
     odd = faults(project("Cast on 25 sts.\nJoin in the round.\nK to halfway, p to end."))
     assert "half of 25 stitches" in odd
+
+
+def test_a_short_row_goes_so_many_past_a_marker_beyond_the_beginning_of_the_round() -> None:
+    """As the back of a neck is raised: 13 to the beginning of the round, then the 10 to the marker and 3 more."""
+    work = (
+        "Cast on 40 sts. Join in the round.\nK10, pm, k20, pm, k10.\n"
+        "Short row 1 (RS): K to 3 sts past first marker, turn.\n"
+        "Short row 2 (WS): DS, p to BOR, p to 3 sts past marker, turn.\nDS, k to BOR.\nKnit 1 round.\nBind off."
+    )
+    row = plan_of(project(work)).rounds[3]
+    assert [(run.stitch, run.times) for run in row.runs if run.uses and run.stitch != "rest"] == [("ds", 1), ("p", 25)]

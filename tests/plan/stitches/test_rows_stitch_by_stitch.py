@@ -142,7 +142,7 @@ class Knitter:
             else:
                 raise RefusalError("no marker is left")
             place += short if goal == "behind" else -short
-            if goal == "behind" and place > end:
+            if goal == "behind" and place > (end if self.taken < end else self.facing.room):
                 raise RefusalError("past the end of the row")
         elif goal == "half":
             if end % 2:

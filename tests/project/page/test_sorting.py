@@ -169,6 +169,7 @@ def test_what_follows_a_row_cut_at_its_comma_stands_where_it_did() -> None:
         "Second sleeve the same:",
         "PURL BACK",
         "Sleeves (make 2)",
+        "SLEEVES (worked alike)",
         "Close the toe:",
     ],
 )

@@ -123,9 +123,11 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         on_side = _on_its_side(template, plain, leg, instruction, needles)
         if on_side is None:
             return
-        template, plain = on_side
+        placed, plain = on_side
+        if not asks_pattern(template.elements):
+            template = placed  # "every RS row 4 times, then every row": its stitches are for that side alone
         work_between(plain, needles, leg.every.place, goes_on=goes_on)
-        work_template(template, needles)
+        work_template(placed, needles)
         if len(needles.findings) > before:
             return
     if end is not None and len(needles.findings) == before:

@@ -39,8 +39,8 @@ DIVIDED: tuple[Synonym, ...] = (
         "Work in rib as for back for 6 cm.",
     ),
     row(
-        "(make|(work|(knit|alike)",
-        rf"^\s*(?P<said>(?:(?:{_PIECE}s?\b[\s,]*)+|{_ANY_PIECE}\s*))\(\s*(?:(?:make|work|knit)\s+(?:2|two|both)(?:\s+(?:alike|the\s+same))?|(?:both|2|two)\s+alike)\s*\)\s*:?\s*$",
+        "(make|(work|(knit|alike|(2|(two|(both|[2|[two|[both",
+        rf"^\s*(?P<said>(?:(?:{_PIECE}s?\b[\s,]*)+|{_ANY_PIECE}\s*))[(\[]\s*(?:(?:make|work|knit)\s+(?:2|two|both)(?:\s+(?:alike|the\s+same))?|(?:both|2|two)(?:\s+(?:alike|the\s+same))?|(?:worked|knit(?:ted)?|made)\s+alike)\s*[)\]]\s*:?\s*$",
         "make 2.",
         "SLEEVES (make 2)",
         spelt_out=True,

@@ -342,3 +342,15 @@ def test_a_gusset_shaped_by_length_grows_to_the_stitches_between_its_markers() -
     plan = plan_of(project(f"{start}{inc}Rep inc rnd every 2 cm until there are 12 sts between the markers.\nBind off."))
     assert [before.after for before, after in pairwise(plan.rounds) if after.after > before.after] == [40, 42, 44, 46, 48]
     assert plan.rounds[-2].after == 50
+
+
+def test_every_row_behind_every_rs_row_falls_on_both_sides() -> None:
+    """As a sleeve cap is shaped: "1 st each end" names no stitches of one side. A row written out does."""
+    work = "Cast on 40 sts. Work flat.\nWork 2 rows in stockinette.\nDec 1 st at each end of every RS row 3 times, then every row 4 times. 26 sts.\nBind off."
+    rows = plan_of(project(work, sizes="S", size="S")).rounds[3:-1]
+    assert [(row.side, row.after) for row in rows if row.before != row.after] == [
+        ("RS", 38), ("RS", 36), ("RS", 34), ("WS", 32), ("RS", 30), ("WS", 28), ("RS", 26)
+    ]  # fmt: skip
+    row = "Dec row: K1, ssk, k to last 3 sts, k2tog, k1.\nWork dec row every RS row 3 times, then every row 4 times. 26 sts."
+    told = faults(project(work.replace(work.splitlines()[2], row), sizes="S", size="S"))
+    assert "it also falls on others" in told

@@ -30,3 +30,9 @@ def test_the_other_part_is_taken_up(printed: str, words: str) -> None:
 def test_what_says_more_stays(printed: str) -> None:
     """How often, and where, would have to be guessed."""
     assert recast(made_plain(printed)).text == made_plain(printed)
+
+
+@pytest.mark.parametrize("heading", ["SLEEVES (two)", "Sleeves (2)", "SLEEVE [both alike]", "Sleeves (worked alike)", "SLEEVES (both the same)"])  # fmt: skip
+def test_a_heading_that_says_how_many_makes_them(heading: str) -> None:
+    """The second sleeve was never knitted where only its number stood in brackets."""
+    assert recast(made_plain(heading)).text == "make again 1."
