@@ -336,7 +336,13 @@ def look(needles: Needles) -> tuple[Cell, ...]:
     Raises:
         UnknownFabricError: the pattern cannot be worked out.
     """
-    columns, phase = columns_of(needles)
+    try:
+        columns, phase = columns_of(needles)
+    except UnknownFabricError:
+        plain = _plain_row_due(needles)
+        if not plain:
+            raise
+        return (((plain, "")),) * needles.count
     wrong = needles.wrong
     facing = face(
         count=needles.count,
@@ -352,6 +358,27 @@ def look(needles: Needles) -> tuple[Cell, ...]:
     cells = [seen[cell] for cell in met]
     start = facing.count - facing.end if facing.around else facing.lead
     return (*cells[start:], *cells[:start])
+
+
+def _plain_row_due(needles: Needles) -> str:
+    """Return the stitch of the row of the pattern that comes next, in rows, if it works one throughout.
+
+    Of lace nobody can tell the columns, but "cast off 9 sts at beg of next 2 rows" falls on its plain rows.
+
+    Returns:
+        `k` or `p`, as worked on the side of the row; empty where the row is another, or not known.
+    """
+    known, since = needles.established, needles.drafts[needles.established.end :]
+    rows = needles.drafts[known.start : known.end][: len(known.cycle)]
+    own = all(draft.template is not None and asks_pattern(draft.template.elements) for draft in since)
+    if not needles.flat or known.own or not rows or len(rows) < len(known.cycle) or not own:
+        return ""
+    if needles.short_rows.gap is not None or any(_is_short(draft) or draft.evenly for draft in since):
+        return ""
+    due = rows[(known.end - known.start + len(since)) % len(known.cycle)]
+    runs = runs_written(due.phrase)
+    only = {run.stitch for run in runs}
+    return only.pop() if due.side == needles.side and only in ({"k"}, {"p"}) and not due.words else ""
 
 
 def keep_held(phrase: tuple[Item, ...], needles: Needles) -> None:

@@ -552,3 +552,21 @@ def test_a_heading_and_a_holder_leave_the_fabric_as_it_is(leg: str, foot: str, r
     assert [round_.instruction for round_ in plan.rounds[-5:-1]] == [row] * 4
     goes_on = [warning.text for warning in plan.warnings if "goes on" in warning.text]
     assert goes_on == ([f"the pattern of {told} goes on."] if told else [])
+
+
+LACE = (
+    "Cast on 40 sts. Work flat.\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3: K2, *k2tog, yo; rep from * to last 2 sts, k2.\nRow 4: Knit.\n"
+    "Rep rows 1-4 once more.\n"
+)
+
+
+def test_edges_bound_off_in_the_plain_rows_of_lace_go_on_with_those_rows() -> None:
+    """Its columns are not known, but its next two rows are knitted and purled whatever stands below."""
+    plan = plan_of(project(f"{LACE}Bind off 4 sts at beg of next 2 rows. 32 sts.\nBind off."))
+    assert [row.instruction for row in plan.rounds[9:11]] == ["bind off 4, k36", "bind off 4, p32"]
+
+
+def test_edges_bound_off_in_the_lace_row_itself_are_refused() -> None:
+    """The third row of the pattern is lace: where it begins behind the bound-off stitches is not said."""
+    told = faults(project(f"{LACE}Bind off 4 sts at beg of next 4 rows. 24 sts.\nBind off."))
+    assert "its stitches are increased and decreased in the pattern" in told
