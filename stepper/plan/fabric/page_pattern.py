@@ -8,6 +8,9 @@ from __future__ import annotations
 
 import re
 
+from stepper.plan.drafts import DraftRound
+from stepper.plan.fabric.columns import brings_back
+from stepper.plan.model import runs_written
 from stepper.plan.state.measuring_places import is_rib
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line
@@ -16,6 +19,11 @@ from stepper.project.problems import Span
 THE_PATTERN = "the pattern"
 """The key of its rows among the patterns of the page."""
 _FORMS = re.compile(r"\b(?:form|make|set(?:\s+up)?|establish)\s+(?:the\s+)?patt(?:ern)?\b\.?(?!\s+st)", re.I)
+
+
+def _is_border(draft: DraftRound) -> bool:
+    """Return whether a row is ribbed, or knitted or purled throughout."""
+    return is_rib(draft) or {run.stitch for run in runs_written(draft.phrase)} in ({"k"}, {"p"})
 
 
 def keep_page_pattern(lines: list[Line], needles: Needles) -> None:
@@ -33,9 +41,11 @@ def may_mean_page_pattern(place: Span, needles: Needles) -> bool:
     if not rows or needles.counting.lost:
         return False
     begun = max((at for at, draft in enumerate(needles.drafts) if not draft.before), default=0)
+    if needles.drafts and brings_back(needles.drafts[begun]):
+        return False  # stitches that were on hold have a fabric of their own
     piece = needles.drafts[begun + 1 :]
     plain = [draft for draft in piece if draft.before == draft.after]
-    if not plain or not all(map(is_rib, plain)) or any(draft.template in rows for draft in piece):
+    if not plain or not all(map(_is_border, plain)) or any(draft.template in rows for draft in piece):
         return False
     shown = [draft for draft in needles.drafts[:begun] if draft.template in rows]
     if not shown or all(map(is_rib, shown)):
@@ -43,9 +53,9 @@ def may_mean_page_pattern(place: Span, needles: Needles) -> bool:
     line = min(draft.line for draft in shown)
     needles.miss(
         place,
-        f"the pattern of the page stands in line {line}, and only rib was worked in this piece, so nobody "
-        "can tell which goes on here.",
-        'Write "in rib". Or give the rows a name where they stand, in a line of its own ("These 4 rows form '
-        'leaf pattern."), and write "in leaf pattern" here.',
+        f"the pattern of the page stands in line {line}, and only a border was worked in this piece, so "
+        "nobody can tell which goes on here.",
+        'Write "in rib" or "even". Or give the rows a name where they stand, in a line of its own ("These 4 '
+        'rows form leaf pattern."), and write "in leaf pattern" here.',
     )
     return True

@@ -63,3 +63,9 @@ def test_a_page_whose_pattern_is_a_rib_leaves_nothing_open() -> None:
         "Bind off.",
     )
     assert len(plan_of(text_of(list(work), 1, "cm")[0]).rounds) == 8 + 10
+
+
+def test_nor_for_the_garter_stitch_of_a_border() -> None:
+    """"K 4 rows. Work in patt for 20 cm": the frill of a sleeve would be garter stitch to its top."""
+    work = [*BACK[:-1], "Knit 4 rows.", "Work in patt for 20 cm.", ENDED]
+    assert "only a border was worked in this piece" in faults(text_of(work, 1, "cm")[0])
