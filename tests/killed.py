@@ -36,6 +36,14 @@ from tests.disk_calls import Blow, Outcome, run_struck
 
 PROJECT = Path(__file__).parent / "fixtures" / "switchback.yaml"
 CUES = ("next", "got it", "where are we", "go back one step", "next", "note the cuff is tight", "next", "undo that", "next")
+PLAIN = 0.6
+"""Share of the cues of an evening that only go on."""
+MISHAPS = (
+    *("100", "99", "101", "i see a loop", "no loop", "caught", "there are 20", "20", "yes it is", "i miscounted", "not now"),
+    *("take remedy one", "take remedy two", "unknit 3", "respace the rest", "lifeline here", "measures 9 cm", "go to round 9"),
+    *("count with me", "and ten", "that is all of them", "remind me in 3 rounds to try it on", "ask less", "redo that"),
+)
+"""What an evening with a fault in it brings: each makes another entry, and another state to be restored."""
 Report = Callable[[Any], None]
 
 
@@ -235,7 +243,7 @@ def kill_evenings(folder: Path, kills: int, chance: random.Random) -> Iterator[t
     path.write_text(PROJECT.read_text(encoding="utf-8"), encoding="utf-8")
     loaded = _loaded(path)
     for _ in range(kills):
-        cues = [chance.choice(CUES) for _ in range(chance.randint(1, 12))]
+        cues = [chance.choice(CUES if chance.random() < PLAIN else MISHAPS) for _ in range(chance.randint(1, 12))]
         blow = Blow(at=chance.randint(1, 20 * len(cues) + 60), kind=chance.choice(("kill", "kill", "torn")))
         before = kept(loaded)
         outcome = run_struck(lambda report, cues=cues: knit(loaded, cues, report), folder, blow)
