@@ -429,7 +429,8 @@ class Count:
     change: int = 0
     """+1 if the line prints stitches gained (`8 sts inc'd`), -1 if stitches lost; 0 for a count."""
     sections: str = ""
-    """`between` if it counts between two markers, `each` if in every section; else empty."""
+    """What part it counts: `between` two markers, `each` section, the `gusset` or thumb, each of a `pair` of
+    parts that are all there is (front and back); empty for all stitches."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,13 +11,19 @@ WIDTH = (
     r"|(?:odd|even)\s+number\b)[^()]*\)?"
 )
 """What a heading says of the stitches that a pattern needs, behind a bracket or comma."""
+_NUMBER = r"(?:\d{1,2}(?:\.\d{1,2})*[.)]?\s+)?"
+"""The number of a section of the page: "6.1 Ridge (any number of sts)"."""
 _HEAD = re.compile(
-    r"\s*(?!(?:work|cont|continue|knit|purl|beg|begin|change|rep|repeat|cast|with|using|next|now|in|on|for"
+    rf"\s*{_NUMBER}"
+    r"(?!(?:work|cont|continue|knit|purl|beg|begin|change|rep|repeat|cast|with|using|next|now|in|on|for"
     r"|these|this|that|rows?|rnds?|rounds?)\b)(?!.*\bforms?\b)"
-    rf"(?P<name>[A-Za-z][\w' -]{{0,40}}\b{NAME_ENDS})\b\.?\s*(?:[(,]\s*{WIDTH})?\s*:?\s*",
+    rf"(?:(?P<name>[A-Za-z][\w' -]{{0,40}}\b{NAME_ENDS})\b\.?\s*(?:[(,]\s*{WIDTH})?"
+    rf"|(?P<wide>[A-Za-z][\w' -]{{0,40}}?)\s*\(\s*{WIDTH})\s*:?\s*",
     re.I,
 )
-"""The name of a stitch pattern, often with the stitches it needs: "Ladder lace (multiple of 6 sts)"."""
+"""The name of a stitch pattern, often with the stitches it needs: "Ladder lace (multiple of 6 sts)".
+
+With these it may be any name: "Ridge (any number of sts; 4 rnds)"."""
 _FIRST = re.compile(r"\W*(?:(?:row|rnd|round)s?\s+1\b(?!\d)|(?:1st|first)\s+(?:row|rnd|round)\b)", re.I)
 """The head of the first row of a pattern."""
 
@@ -35,10 +41,10 @@ def heads_pattern(row: str, below: str) -> bool:
 def name_in_head(row: str) -> str:
     """Return the name in a row for which `heads_pattern` holds, in lower case."""
     match = _HEAD.fullmatch(row)
-    return " ".join(match["name"].lower().split()) if match else ""
+    return " ".join((match["name"] or match["wide"]).lower().split()) if match else ""
 
 
 def key_of(name: str) -> str:
     """Return a name in the form used for looking up patterns: without "the", "pattern" or "stitch"."""
-    words = re.sub(r"^\s*(?:the\s+)?", "", " ".join(name.lower().split()))
+    words = re.sub(rf"^\s*{_NUMBER}(?:the\s+)?", "", " ".join(name.lower().split()))
     return re.sub(r"(?:\s+(?:pattern|patt|stitch|st))+\.?$", "", words)

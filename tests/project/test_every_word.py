@@ -63,6 +63,8 @@ SILENT = {
     "distributed", "that", "deep", "depth", "them",
     # "Continue working on these 20 sts": they are gone on with.
     "working",
+    # "The marker thread": a thread that marks is a marker.
+    "thread",
     # "32 sts left", "6 sts remain unworked", "you should have": what is on the needles.
     "left", "unworked", "should",
     # "Next and every foll 6th row": every sixth counts from the one before, said or not.

@@ -16,7 +16,7 @@ def check_count(instruction: Count, needles: Needles) -> None:
     """Compare a printed count with the stitches on the needles, or with what the last round changed."""
     printed = instruction.number.of(needles.size)
     if needles.counting.lost:
-        if not instruction.change:
+        if not instruction.change and not instruction.sections:
             needles.regain(printed)
         return
     if instruction.change and needles.section.shaky and len(needles.drafts) == needles.line.start:
@@ -55,7 +55,21 @@ def check_count(instruction: Count, needles: Needles) -> None:
 
 
 def _check_sections(instruction: Count, printed: int, needles: Needles) -> None:
-    """Compare a count printed between markers, or for each section, with the stitches there."""
+    """Compare a count printed of a part of the stitches (between markers, each section) with those there.
+
+    "3 gusset sts" are those between its markers, or all stitches where it is on the needles by itself; "20
+    sts each for front and back" are half of all stitches, or of two sections between markers.
+    """
+    if instruction.sections == "gusset" and printed == needles.count:
+        return
+    if instruction.sections == "pair":
+        if needles.count != 2 * printed and sections(needles).count(printed) < 2:
+            needles.report(
+                instruction.place,
+                f"the pattern prints {printed} stitches for each of two parts; the lines come to "
+                f"{needles.count} in all.",
+            )
+        return
     if not needles.markers:
         needles.report(instruction.place, "there are no markers on the needles to count between.")
         return

@@ -116,7 +116,7 @@ def _undressed(row: str) -> str:
     if re.fullmatch(r"(?:[A-Z] ){3,}[A-Z]", plain):
         plain = plain.replace(" ", "")
     plain = _NUMBERED.sub("", plain)
-    return re.sub(r"^(?:\d{1,2}[.)]|[IVX]{1,4}\.|[A-H]\))\s+(?=[A-Z])", "", plain)
+    return re.sub(r"^(?:\d{1,2}(?:\.\d{1,2})+[.)]?|\d{1,2}[.)]|[IVX]{1,4}\.|[A-H]\))\s+(?=[A-Z])", "", plain)
 
 
 def _heads_front(plain: str, front: re.Match[str]) -> bool:
@@ -167,6 +167,21 @@ def shouted_part(row: str, below: str) -> Heading | None:
     if not (named and plain.isupper()) or not casts_on(below) or holds_instruction(plain):
         return None
     return Heading(kind="part", name=plain.lower())
+
+
+def small_part(row: str, above: str, below: str) -> Heading | None:
+    """Return what a row in small letters heads, as some pages print it: "cuff" between two empty rows.
+
+    Args:
+        row: The row.
+        above: The row above it; empty if that is.
+        below: The next row that is not empty.
+    """
+    plain = " ".join(row.split())
+    apart = not above or heading_of(above) is not None
+    small = plain.islower() and plain.replace(" ", "").isalpha() and len(plain.split()) <= 4
+    named = apart and bool(below) and small and _all_of_parts(plain)
+    return Heading(kind="part", name=plain) if named else None
 
 
 _BEGINS_WORK = re.compile(

@@ -39,7 +39,10 @@ _LONGEST = 400
 """Most letters of a row that are looked at."""
 _LADDER = {"XXS": 0, "XS": 1, "S": 2, "M": 3, "L": 4, "XL": 5, "XXL": 6, "2XL": 6, "3XL": 7}
 _UNIT = r"(?:cms?|mm|in|ins|inch|inches|\"|\u2033|\u201d)"
-_BEHIND = re.compile(rf"(?<=[)\]])\s*(?:{_UNIT}(?!\w)|[;.:\u2013-]|(?!{_LETTER}\b)[a-z]{{2,}}).*$", re.I)
+_BEHIND = re.compile(
+    rf"(?<=[)\]])\s*(?:{_UNIT}(?!\w)|[;.:\u2013-]|(?!{_LETTER}\b)[a-z]{{2,}}"
+    rf"|,\s*(?!{_LETTER}\b|{_ONE}\b|and\b)[a-z]{{2,}}).*$", re.I
+)
 """What may follow a list: its unit, the same in another unit, a remark."""
 _LIST = re.compile(
     r"(?<![\d.½¼¾])\d+(?:\.\d+"
@@ -122,6 +125,8 @@ def _readings(text: str) -> list[tuple[str, ...]]:
     bracketed = bool(re.search(r"[(\[]", text))
     if bracketed or re.search(r"[,;:]", text):
         parts = re.split(r"[()\[\],;:]+|\s+and\s+|\s&\s", text)
+        spaced = [re.split(r"\s+[-\u2013]\s+", part) for part in parts]  # "6/9 - 12/18 - 24" are three
+        parts = [piece for pieces in spaced for piece in pieces]
         chained = [_links(part) if _CHAIN.fullmatch(part.strip()) else [part] for part in parts]
         return _named([piece for pieces in chained for piece in pieces])
     if _CHAIN.fullmatch(text):

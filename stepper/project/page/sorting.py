@@ -21,6 +21,7 @@ from stepper.project.page.headings import (
     inline_part,
     is_clutter,
     shouted_part,
+    small_part,
 )
 from stepper.project.page.orders import SWATCH, casts_on, has_row_head, holds_instruction, is_order
 from stepper.project.page.page_lines import PageLines
@@ -136,7 +137,8 @@ class Sorter:
         row = self.lines.rows[at]
         heading = None if is_clutter(row) and self.mode != "chart" else heading_of(row)
         if heading is None and any(self.lines.rows[:at]):
-            heading = shouted_part(row, self._below(at))
+            above = self.lines.rows[at - 1]
+            heading = shouted_part(row, self._below(at)) or small_part(row, above, self._below(at))
         if self._is_title(at, heading):
             self.title = row
             self._comment(row, at, "title")

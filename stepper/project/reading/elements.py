@@ -357,6 +357,11 @@ class ElementBuilder:
             # "more" there are two readings.
             times = Numbers(tuple(value + 1 for value in times.values), times.place)
             return Several(self._inside(inside), times, "times", None, place, 0 if more else 1)
+        if rep.data == "star_total":
+            token, tail = rep.children[0], rep.children[-1]
+            if "total" not in str(tail).lower() and "all" not in str(tail).lower():
+                self.problems.append(place.problem("how often the stitches are worked in all is not clear."))
+            return Several(self._inside(inside), self._often(token, place), "times", None, place)
         if rep.data == "star_to":
             goal, short = self._goal(rep.children[0])
             name = self._goal_name(rep.children[0])

@@ -420,8 +420,7 @@ class Builder(ChartBuilder):
         )
         change = 1 if tail.startswith("inc") else -1 if tail.startswith("dec") else 0
         within = next((str(child) for child in tree.children if type_of(child) == "SECTIONS"), "")
-        sections = "" if not within else "each" if re.search(r"each|every|all", within, re.I) else "between"
-        return Count(self._numbers(token), self._place(token), change, sections)
+        return Count(self._numbers(token), self._place(token), change, _part_counted(within))
 
     def _do_rows_count(self, tree: Any) -> RowsCount:
         tokens = {token.type: token for token in tree.children if token is not None}
@@ -452,6 +451,17 @@ class Builder(ChartBuilder):
         once = Work(end.stitch, self._one(end.place), end.yarn, end.place)
         place = replace(before[0].place, length=1)
         return (Several((*before, once), None, "around", None, place, 1),)
+
+
+def _part_counted(words: str) -> str:
+    """Return which part of the stitches a count is of, as `Count.sections`; empty for all."""
+    if not words:
+        return ""
+    if re.match(r"of\b", words, re.I):
+        return "gusset"
+    if re.match(r"each\s+for\b", words, re.I):
+        return "pair"
+    return "each" if re.search(r"each|every|all", words, re.I) else "between"
 
 
 def _rows_said(words: str) -> bool:

@@ -73,6 +73,12 @@ _NO_NAME = re.compile(
     re.I,
 )
 """Words that make "rnd 2" a round of the pattern, not the end of a name: "Work rnd 2", "After row 3"."""
+_ROWS_OF_PATTERN = re.compile(
+    r"(?<=[a-z\d])\s*[;,]\s*(?:over\s+)?\d{1,3}[\s-]*(?:rows?|rnds?|rounds?)"
+    r"(?:\s+(?:rep(?:eat)?|patt(?:ern)?))?\s*\)\s*$",
+    re.I,
+)
+"""How many rows a stitch pattern has, behind the stitches it needs: "Ridge (any number of sts; 4 rnds)"."""
 _WORK_TIMES = re.compile(
     r"(?:\s*[(\[]?\s*\bwork(?:ed)?\s+|\s*[(\[]\s*|\s*,\s*)(?:(\d{1,3})\s*(?:times|x)|x\s*(\d{1,3})|(twice))\s*[)\]]?$",
     re.I,
@@ -94,7 +100,7 @@ def label_times(label: str) -> tuple[str, int]:
 
 def label_instructs(label: str) -> str:
     """Return the words of a label that instruct (`Dec round, every 4th round`); empty if there are none."""
-    name, _ = label_times(label)
+    name, _ = label_times(_ROWS_OF_PATTERN.sub(")", label))
     numbered = _NUMBERED.match(name)
     if numbered is not None and not _NO_NAME.search(numbered.group("name")):
         name = numbered.group("name")

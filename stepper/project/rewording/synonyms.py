@@ -11,6 +11,7 @@ Source: the wording of patterns in print, US and UK; common practice.
 from __future__ import annotations
 
 from stepper.project.rewording.remarks.advice_synonyms import ADVICE
+from stepper.project.rewording.remarks.beside_synonyms import BESIDE, THROUGH
 from stepper.project.rewording.remarks.comment_synonyms import COMMENTS
 from stepper.project.rewording.remarks.explained_synonyms import EXPLAINED
 from stepper.project.rewording.remarks.filler_synonyms import FILLERS, LATE_FILLERS
@@ -27,6 +28,7 @@ from stepper.project.rewording.signs.row_table_synonyms import ROW_TABLES
 from stepper.project.rewording.signs.short_form_synonyms import SHORT_FORMS
 from stepper.project.rewording.signs.side_synonyms import SIDES
 from stepper.project.rewording.signs.sign_synonyms import SIGNS
+from stepper.project.rewording.signs.stated_count_synonyms import STATED_COUNTS, WRITTEN_FORMS
 from stepper.project.rewording.style.booklet_synonyms import BOOKLET_WORDS, BOOKLETS
 from stepper.project.rewording.style.brief_synonyms import BRIEF, BRIEF_WORDS
 from stepper.project.rewording.style.british_synonyms import BRITISH
@@ -45,6 +47,7 @@ from stepper.project.rewording.style.plain_synonyms import EVERYDAY
 from stepper.project.rewording.style.prose_synonyms import PROSE
 from stepper.project.rewording.style.stretch_synonyms import STRETCHES
 from stepper.project.rewording.style.told_synonyms import TOLD
+from stepper.project.rewording.style.translated_synonyms import TRANSLATED
 from stepper.project.rewording.style.verbless_synonyms import VERBLESS
 from stepper.project.rewording.style.whole_page_synonyms import WHOLE_PAGES
 from stepper.project.rewording.style.yarn_synonyms import YARNS
@@ -72,6 +75,9 @@ SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
     *LISTS,
+    *WRITTEN_FORMS,
+    *BESIDE,
+    *THROUGH,
     *YARNS,
     *ROW_TABLES,
     *OLD_PRINT,
@@ -99,6 +105,8 @@ SYNONYMS: tuple[Synonym, ...] = (
     *BRITISH,
     *ADVICE,
     *NUMBERS,
+    *STATED_COUNTS,
+    *TRANSLATED,
     *TOLD,
     *HOMESPUN,
     *DIVIDED,
