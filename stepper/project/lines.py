@@ -134,6 +134,8 @@ _HEADING = re.compile(
 """A separate row that names a part or what is shaped, without a colon: "Yoke.", "Shape armholes"."""
 
 
+_NUMBERED = re.compile(r"^\s*\d{1,2}(?:\.\d{1,2})*[.)]?\s+(?=[A-Za-z])")
+"""The number of a section of the page, which is no part of the name behind it: "6.1 Ridge"."""
 _NOTE = re.compile(r"^\s*note:\s*", re.I)
 
 
@@ -142,7 +144,7 @@ def _as_heading(text: str, below: str) -> str:
     note."""
     row = _NOTE.sub("", below)  # a first row that is not read stands as a note in a pasted file
     if heads_pattern(text, row):
-        head = text.rstrip().rstrip(":")
+        head = _NUMBERED.sub(lambda number: " " * len(number.group()), text.rstrip().rstrip(":"))
         return f"{head}:" if row == below else f"Note: {head}"
     match = _HEADING.match(text)
     if match is None:

@@ -14,6 +14,11 @@ from stepper.project.rewording.reword import recast
     [
         ("K9, slip the next 8 sts on a thread for sleeve, cast on 3 new sts, k to end.", "K9, hold 8 sts for sleeve, cast on 3 sts, k to end."),
         ("Knit 14 sts (= front), hold 8 sts, k to end.", "Knit 14 sts, hold 8 sts, k to end."),
+        ("Now the next round is worked thus: K4, k2tog, k to end.", "Next round: K4, k2tog, k to end."),
+        ("Sleeve: = 31 sts.", "31 sts."),
+        ("Change to circular needle 3.5 mm.", "Change to 3.5 mm circular needle."),
+        ("Knit 1 row from the wrong side.", "with wrong side facing, Knit 1 row."),
+        ("There are 9 sts on the front and on the back.", "9 sts each for front and back."),
         ("Knit without increasing until piece measures 7 cm.", "Knit until piece measures 7 cm."),
         ("Inc 1 st in each side on every 4th row a total of 3 times.", "Inc 1 st at each side on every 4th row 3 times in all."),
         ("Cast off in each side: 4 sts once, 2 sts 2 times.", "Cast off in each side: 4 sts once, 2 sts 2 times."),
