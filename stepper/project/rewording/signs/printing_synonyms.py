@@ -15,8 +15,8 @@ _BE = r"(?:be|look|curl|roll|lie|seem|appear|feel|stretch|fold|flare|pull|help|k
 _NOT_WORK = r"(?![^.]*\b(?:work\w*|knit\w*|turn\w*|join\w*|held|hold|repeat\w*|patt\w*|flat|side|facing|same)\b)"
 _KEPT = (
     r"(?:(?:still\s+)?(?:(?:keeping|maintaining)\s+(?:the\s+)?(?:patt(?:ern)?s?|lace|cables?|panels?|ribs?|fabric)\s+(?:correct|continuous|as\s+(?:set|established)|in\s+place)"
-    r"|keeping\s+(?:to\s+)?(?:the\s+)?continuity\s+of\s+(?:the\s+)?patt(?:ern)?s?\b\.?"
-    r"|keeping\s+(?:in|to)\s+(?:the\s+)?patt(?:ern)?\b\.?|maintaining\s+(?:the\s+)?patt(?:ern)?)(?:\s+(?:throughout|all\s+the\s+time|as\s+far\s+as\s+possible))?)"
+    r"|keeping\s+(?:to\s+)?(?:the\s+)?continuity\s+of\s+(?:the\s+)?patt(?:(?:ern)?s\b|ern\b|\b\.?)"
+    r"|keeping\s+(?:in|to)\s+(?:the\s+)?patt(?:ern\b|\b\.?)|maintaining\s+(?:the\s+)?patt(?:ern)?)(?:\s+(?:throughout|all\s+the\s+time|as\s+far\s+as\s+possible))?)"
 )
 """Ways to say that a shaping goes on in pattern."""
 _AT_ENDS = rf"(?:{OFF}|dec|inc|bo)\b(?=[^.;:*]*\b(?:ends?|beg|beginning|edges?|sides?)\b)"
