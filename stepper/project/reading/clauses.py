@@ -161,7 +161,7 @@ def clauses_of(text: str, sizes: int = 0) -> tuple[tuple[int, int], ...]:
     headed = _HEADED.match(text) is not None or any(joint.head for joint in joints)
     if not headed and (_ROW_HEAD.match(text) or _LED.search(text)):
         return ()
-    found = _cut(_Sentence(text, joints, sizes, set()), 0)
+    found = _cut(_Sentence(text, joints, sizes, {}), 0)
     return found if found is not None and _counts_up(text, found) else ()
 
 
@@ -172,14 +172,18 @@ class _Sentence:
     text: str
     joints: tuple[_Joint, ...]
     sizes: int
-    dead: set[int]
-    """Places from which no works were found, so that each is tried once only."""
+    tried: dict[int, tuple[tuple[int, int], ...] | None]
+    """The works from each place that was tried, None where there are none: each is tried once only."""
 
 
 def _cut(sentence: _Sentence, start: int) -> tuple[tuple[int, int], ...] | None:
     """Return the works from a place on, two or more; None if there are none."""
-    if start in sentence.dead:
-        return None
+    if start not in sentence.tried:
+        sentence.tried[start] = _cut_anew(sentence, start)
+    return sentence.tried[start]
+
+
+def _cut_anew(sentence: _Sentence, start: int) -> tuple[tuple[int, int], ...] | None:
     text = sentence.text
     for joint in sentence.joints:
         if joint.start <= start:
@@ -191,7 +195,6 @@ def _cut(sentence: _Sentence, start: int) -> tuple[tuple[int, int], ...] | None:
                     return (start, joint.start), *rest
         if joint.head:
             break  # no work goes on past the head of the next row
-    sentence.dead.add(start)
     return None
 
 

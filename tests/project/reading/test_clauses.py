@@ -108,3 +108,16 @@ def test_many_joints_are_tried_once_each(monkeypatch: pytest.MonkeyPatch) -> Non
     monkeypatch.setattr(clauses, "reads", read)
     assert clauses_of("K 1 rnd, " * 25 + "k 1 wombat.") == ()
     assert 0 < len(tried) <= 25 * 26 * 2
+
+
+def test_works_that_were_found_are_not_looked_for_again(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Of twenty cast-ons none may follow the one before: those behind were found anew for each, for minutes."""
+    tried: list[str] = []
+
+    def read(clause: str) -> bool:
+        tried.append(clause)
+        return reads(clause)
+
+    monkeypatch.setattr(clauses, "reads", read)
+    clauses_of(", ".join(["Cast on 24 sts."] * 14))
+    assert len(tried) <= 14 * 15 * 2
