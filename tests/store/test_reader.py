@@ -307,6 +307,19 @@ def test_reading_stops_at_an_entry_that_is_not_what_was_kept(path: Path, entry: 
     reader.close()
 
 
+def test_a_snapshot_that_is_not_what_was_kept_is_passed_over(path: Path, entry: MakeEntry) -> None:
+    """It tells where she stands: one that was changed on the disk would put her where she has not been, unsaid."""
+    with Journal.open(path, title="A") as journal:
+        journal.append([entry(1), entry(2)])
+        journal.keep_snapshot(1, "after 1", "f", 1)
+        journal.keep_snapshot(2, "after 2", "f", 1)
+    reader = _changed_while_it_is_open(path, "UPDATE snapshot SET body = 'elsewhere' WHERE seq = 2")
+    found = reader.latest_snapshot("f", 1)
+    assert found is not None
+    assert (found.seq, found.body) == (1, "after 1")
+    reader.close()
+
+
 def test_a_snapshot_from_beyond_the_newest_entry_is_passed_over(path: Path, entry: MakeEntry) -> None:
     """Left by a longer course of the garment it would put her where she has not been; the one before it still holds."""
     with Journal.open(path, title="A") as journal:

@@ -54,8 +54,9 @@ def test_a_rib_that_does_not_divide_offers_counts_with_their_cost() -> None:
 def test_other_hints_are_left_as_they_are() -> None:
     """Only counts have a price."""
     assert price_counts("Cast on first.", 20, None, "cm") == "Cast on first."
-    with pytest.raises(ValueError, match="multiple"):
-        nearest_counts(5, 0)
+    for impossible in ((5, 0, 0), (-1, 4, 0), (5, 4, -1)):
+        with pytest.raises(ValueError, match="multiple"):
+            nearest_counts(*impossible)
 
 
 def test_a_rib_named_by_its_stitches_offers_counts_too() -> None:
