@@ -27,7 +27,7 @@ yoke     | two rounds finished                  | on by two rounds; what is take
 yoke     | I am at round sixteen                | goes there, says what is taken as done                    | Taken as done: up to Yoke, round 15 of 37
 yoke     | I am back at the start of the round  | the place at the round's beginning                        | Yoke, round 13 of 37
 yoke     | I have done five repeats             | the place after five repeats                              | ?
-yoke     | I knitted the wrong colour           | help with that fault                                      | give a count first
+yoke     | I knitted the wrong colour           | help with that fault                                      | cover them in duplicate stitch
 yoke     | I skipped a round                    | help with that fault, or how to go back                   | give a count first
 yoke     | something looks wrong                | the search begins                                         | give a count first
 yoke     | no, go back                          | one step back                                             | Yoke, round 13 of 37
