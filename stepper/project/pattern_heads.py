@@ -11,6 +11,10 @@ WIDTH = (
     r"|(?:odd|even)\s+number\b)[^()]*\)?"
 )
 """What a heading says of the stitches that a pattern needs, behind a bracket or comma."""
+ANY_WIDTH = (
+    r"(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|any\s+(?:number|mult(?:iple)?)\b|(?:odd|even)\s+number\b)[^()]*\)?"
+)
+"""The same where it fits many counts, as no part of a garment does: "Heel flap (28 sts)" is a part."""
 _NUMBER = r"(?:\d{1,2}(?:\.\d{1,2})*[.)]?\s+)?"
 """The number of a section of the page: "6.1 Ridge (any number of sts)"."""
 _HEAD = re.compile(
@@ -18,12 +22,12 @@ _HEAD = re.compile(
     r"(?!(?:work|cont|continue|knit|purl|beg|begin|change|rep|repeat|cast|with|using|next|now|in|on|for"
     r"|these|this|that|rows?|rnds?|rounds?)\b)(?!.*\bforms?\b)"
     rf"(?:(?P<name>[A-Za-z][\w' -]{{0,40}}\b{NAME_ENDS})\b\.?\s*(?:[(,]\s*{WIDTH})?"
-    rf"|(?P<wide>[A-Za-z][\w' -]{{0,40}}?)\s*\(\s*{WIDTH})\s*:?\s*",
+    rf"|(?P<wide>[A-Za-z][\w' -]{{0,40}}?)\s*\(\s*{ANY_WIDTH})\s*:?\s*",
     re.I,
 )
 """The name of a stitch pattern, often with the stitches it needs: "Ladder lace (multiple of 6 sts)".
 
-With these it may be any name: "Ridge (any number of sts; 4 rnds)"."""
+Where these may be many it may be any name: "Ridge (any number of sts; 4 rnds)"."""
 _FIRST = re.compile(r"\W*(?:(?:row|rnd|round)s?\s+1\b(?!\d)|(?:1st|first)\s+(?:row|rnd|round)\b)", re.I)
 """The head of the first row of a pattern."""
 

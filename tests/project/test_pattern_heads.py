@@ -15,6 +15,7 @@ from stepper.project.pattern_heads import heads_pattern, name_in_head
         ("Seed Stitch (odd number of sts):", "seed stitch"),
         ("Cable Panel (worked over 12 sts)", "cable panel"),
         ("TWISTED RIB", "twisted rib"),
+        ("6.1 Ridge (any number of sts; 4 rnds)", "ridge"),
     ],
 )
 def test_a_name_above_a_first_row_heads_a_pattern(row: str, name: str) -> None:
@@ -33,6 +34,8 @@ def test_a_name_above_a_first_row_heads_a_pattern(row: str, name: str) -> None:
         ("Basket Stitch", "Row 10: Knit."),
         ("Basket Stitch", ""),
         ("Knit 4 rows.", "Row 1: Knit."),
+        ("Heel flap (28 sts)", "Row 1: Knit."),
+        ("Left wing (worked over 28 sts)", "Row 1: Knit."),
         ("These 2 rounds form the pattern.", "Rnds 1-2 form broken seed pattern."),
     ],
 )

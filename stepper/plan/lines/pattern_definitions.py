@@ -17,19 +17,25 @@ from stepper.plan.lines.numbered_rounds import lines_by_number, row_of, side_of,
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Times
 from stepper.project.instructions import Count, Forms, Line, Phrase, Repeated, WorkRounds
-from stepper.project.pattern_heads import NAME_ENDS, WIDTH, key_of
+from stepper.project.pattern_heads import ANY_WIDTH, NAME_ENDS, WIDTH, key_of
 from stepper.project.problems import one_of
 
-_NAME = re.compile(rf"^(?P<name>[^(]*?\b{NAME_ENDS})\.?$", re.I)
-_REPEAT = re.compile(rf"^(?P<name>[^(,]*?)\s*[,(]\s*{WIDTH}$", re.I)
+_NAME = re.compile(rf"^[^(,]*?\b{NAME_ENDS}\.?$", re.I)
+_WITH_WIDTH = re.compile(rf"^(?P<name>[^(,]*?)\s*[,(]\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH})$", re.I)
 
 
 def defined_name(line: Line, needles: Needles) -> str:
-    """Return the name of the pattern that a numbered line and those that go with it define; empty if none."""
-    repeat, name = _REPEAT.match(line.label or ""), _NAME.match(line.label or "")
-    if repeat is not None:
-        return key_of(repeat["name"])
-    key = key_of(name["name"]) if name is not None else ""
+    """Return the name of the pattern that a numbered line and those that go with it define; empty if none.
+
+    A name with the stitches it needs is one if it ends as such names do ("Ladder lace, 6 sts") or fits many
+    counts; any other, "Heel flap (28 sts)", is a part of the piece unless a line calls it.
+    """
+    label = line.label or ""
+    wide = _WITH_WIDTH.match(label)
+    if wide is not None and (wide["any"] or _NAME.match(wide["name"])):
+        return key_of(wide["name"])
+    name = wide["name"] if wide is not None else label if _NAME.match(label) else ""
+    key = key_of(name) if name else ""
     return key if key and key in _called(needles) else ""
 
 

@@ -131,6 +131,13 @@ def test_rows_that_a_pattern_does_not_have_are_refused(line: str) -> None:
     assert faults(project(f"{TRELLIS}{line}", sizes="S", size="S"))
 
 
+@pytest.mark.parametrize("label", ["Heel flap (28 sts):", "Heel flap, 28 sts:", "Left wing (worked over 28 sts):"])
+def test_a_part_with_its_stitches_is_no_pattern(label: str) -> None:
+    """Its rows were kept for a pattern that no line calls: the flap was not knitted, and the plan was called sound."""
+    rounds = knit(f"Cast on 28 sts. Work flat.\n{label}\nRow 1: Knit.\nRow 2: Purl to last 2 sts, p2tog. 27 sts.\nBind off.").rounds
+    assert [each.after for each in rounds] == [28, 28, 27, 0]
+
+
 def test_a_definition_that_nobody_calls_is_told() -> None:
     """Its heading may have been meant as the beginning of the work."""
     (said,) = knit(f"{TRELLIS}Knit 2 rows.").warnings
