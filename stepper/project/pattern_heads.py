@@ -15,6 +15,13 @@ ANY_WIDTH = (
     r"(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|any\s+(?:number|mult(?:iple)?)\b|(?:odd|even)\s+number\b)[^()]*\)?"
 )
 """The same where it fits many counts, as no part of a garment does: "Heel flap (28 sts)" is a part."""
+OF_GARMENT = re.compile(
+    r"\b(?:left|right|front|back|body|sleeve|yoke|neck(?:band|line)?|collar|cuff|brim|crown|hat|cap|band|thumb|hand|palm"
+    r"|finger|arm|ear|head|tail|wing|sole|heel|flap|foot|feet|toe|leg|gusset|hem|edg(?:e|ing)|border|hood|pocket|shoulder"
+    r"|raglan|waist|bodice|skirt|bib|armhole|underarm|strap|welt|tab|gore|instep|section|part|piece|side|half|size)s?\b",
+    re.I,
+)
+"""Words of parts of a garment: what is named by one, with the stitches it has, is knitted where it stands."""
 _NUMBER = r"(?:\d{1,2}(?:\.\d{1,2})*[.)]?\s+)?"
 """The number of a section of the page: "6.1 Ridge (any number of sts)"."""
 _HEAD = re.compile(
@@ -22,12 +29,12 @@ _HEAD = re.compile(
     r"(?!(?:work|cont|continue|knit|purl|beg|begin|change|rep|repeat|cast|with|using|next|now|in|on|for"
     r"|these|this|that|rows?|rnds?|rounds?)\b)(?!.*\bforms?\b)"
     rf"(?:(?P<name>[A-Za-z][\w' -]{{0,40}}\b{NAME_ENDS})\b\.?\s*(?:[(,]\s*{WIDTH})?"
-    rf"|(?P<wide>[A-Za-z][\w' -]{{0,40}}?)\s*\(\s*{ANY_WIDTH})\s*:?\s*",
+    rf"|(?P<wide>[A-Za-z][\w' -]{{0,40}}?)\s*\(\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH}))\s*:?\s*",
     re.I,
 )
 """The name of a stitch pattern, often with the stitches it needs: "Ladder lace (multiple of 6 sts)".
 
-Where these may be many it may be any name: "Ridge (any number of sts; 4 rnds)"."""
+With these it may be any name, but of a part: "Ridge (any number of sts; 4 rnds)", "Ladder (6 sts)"."""
 _FIRST = re.compile(r"\W*(?:(?:row|rnd|round)s?\s+1\b(?!\d)|(?:1st|first)\s+(?:row|rnd|round)\b)", re.I)
 """The head of the first row of a pattern."""
 
@@ -39,7 +46,10 @@ def heads_pattern(row: str, below: str) -> bool:
         row: The row.
         below: The next row that is not empty; empty if there is none.
     """
-    return bool(_HEAD.fullmatch(row)) and bool(_FIRST.match(below))
+    match = _HEAD.fullmatch(row)
+    if match is None or (match["wide"] and not match["any"] and OF_GARMENT.search(match["wide"])):
+        return False
+    return bool(_FIRST.match(below))
 
 
 def name_in_head(row: str) -> str:

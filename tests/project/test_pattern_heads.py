@@ -15,6 +15,7 @@ from stepper.project.pattern_heads import heads_pattern, name_in_head
         ("Seed Stitch (odd number of sts):", "seed stitch"),
         ("Cable Panel (worked over 12 sts)", "cable panel"),
         ("TWISTED RIB", "twisted rib"),
+        ("Ladder (6 sts)", "ladder"),
         ("6.1 Ridge (any number of sts; 4 rnds)", "ridge"),
     ],
 )

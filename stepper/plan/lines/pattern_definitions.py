@@ -17,7 +17,7 @@ from stepper.plan.lines.numbered_rounds import lines_by_number, row_of, side_of,
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Times
 from stepper.project.instructions import Count, Forms, Line, Phrase, Repeated, WorkRounds
-from stepper.project.pattern_heads import ANY_WIDTH, NAME_ENDS, WIDTH, key_of
+from stepper.project.pattern_heads import ANY_WIDTH, NAME_ENDS, OF_GARMENT, WIDTH, key_of
 from stepper.project.problems import one_of
 
 _NAME = re.compile(rf"^[^(,]*?\b{NAME_ENDS}\.?$", re.I)
@@ -28,13 +28,16 @@ def defined_name(line: Line, needles: Needles) -> str:
     """Return the name of the pattern that a numbered line and those that go with it define; empty if none.
 
     A name with the stitches it needs is one if it ends as such names do ("Ladder lace, 6 sts") or fits many
-    counts; any other, "Heel flap (28 sts)", is a part of the piece unless a line calls it.
+    counts; any other, "Ladder (6 sts)", if a line calls it. "Heel flap (28 sts)" is a part of the piece.
     """
     label = line.label or ""
     wide = _WITH_WIDTH.match(label)
     if wide is not None and (wide["any"] or _NAME.match(wide["name"])):
         return key_of(wide["name"])
-    name = wide["name"] if wide is not None else label if _NAME.match(label) else ""
+    if wide is not None:
+        name = "" if OF_GARMENT.search(wide["name"]) else wide["name"]
+    else:
+        name = label if _NAME.match(label) else ""
     key = key_of(name) if name else ""
     return key if key and key in _called(needles) else ""
 
