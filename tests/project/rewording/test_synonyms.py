@@ -60,3 +60,10 @@ def test_a_row_that_is_not_tried_would_be_seen() -> None:
     """The watch can fail: a row does not change a line of another kind."""
     assert not_tried(SYNONYMS[0], SYNONYMS[0].example) == ""
     assert "does not change it" in not_tried(SYNONYMS[0], "Knit all sts.")
+
+
+@pytest.mark.parametrize("end", ["around for 2", "across and", "to end and"])
+def test_a_long_row_of_single_stitches_is_looked_through_at_once(end: str) -> None:
+    """A row that can be parted in two ways at each stitch was tried in all of them: forty stitches took for ever."""
+    line = f"Row 1: {'p1 ' * 60}{end}"
+    assert all(isinstance(synonym.pattern.sub("", line), str) for synonym in SYNONYMS)

@@ -42,7 +42,7 @@ SIGNS: tuple[Synonym, ...] = (
     row("the next", r"\b(at\s+each\s+end\s+of)\s+the\s+(?=next\b)", r"\1 ", "Inc 1 st at each end of the next and every foll 4th row until there are 64 sts."),
     row("one st", r"\b(inc|dec)(rease)?\.?\s+one\s+(?=st\b)", r"\1\2 1 ", "Inc one st at each end of next row."),
     row("both ends", r"\bat\s+both\s+ends\s+of\b", "at each end of", "Decrease 1 st at both ends of next row."),
-    row("across", r"((?:^|:)\s*)([kp]\s?\d+(?:\s*,?\s*[kp]\s?\d+)+)\s*,?\s+across(?=\s*[.]|\s*$)", r"\1(\2) to end", "Row 1: K1 p1, across."),
+    row("across", r"((?:^|:)\s*)([kp]\s?\d+(?:(?:\s*,)?\s*[kp]\s?\d+)+)\s*,?\s+across(?=\s*[.]|\s*$)", r"\1(\2) to end", "Row 1: K1 p1, across."),
     row("rep", r"(\*[^*]*(?<!\*)[,;])\s*rep(?:eat)?\s+(?=(?:around|across|to\s+(?:the\s+)?end)\b)", r"\1 rep from * ", "Rnd 2: *K5, p2; rep around."),
     row("to|around", rf"((?:^|:)\s*)({_RIB})\s*,?\s+(?:(?:to\s+(?:the\s+)?end|(?:all\s+)?around|all\s+across)(?:\s+of\s+(?:the\s+)?{ROUND}|\s+the\s+{ROUND})?)(?=\s*[.]|\s*$|\s*,?\s*(?:and\s+)?turn\s*(?:[.]|$))", r"\1(\2) to end", "Round 1: K2, p2 to end of round."),
     row("to last", rf"((?:^|:)\s*)({_RIB})\s*,?\s+(?=to\s+(?:the\s+)?last\s+(?:{N}\s+)?{STS}\s*,?\s*[kp]\s?\d)", r"\1(\2) ", "Row 1: K2, p2 to last 2 sts, k2."),

@@ -259,7 +259,7 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     ),
     row("st", rf"^(\s*{_BEGUN}\s+with\s+an?\s+(?:k|knit|p|purl|rs|ws)\s+row)\s*,\s*({_PLAIN})\s+({N}\s+rows)", r"\1, work \3 in \2", "Starting with a k row, st st 10 rows."),
     row("rib", rf"((?:^|[.])\s*)rib\s+({N}\s+{ROUND})\s*(?:in\s+|\(\s*)([kp]\s?\d+\s*,\s*[kp]\s?\d+)\s*[)]?(?=\s*[.]|\s*$)", r"\1work \2 in \3 rib", "Rib 10 rounds (k1, p1)."),
-    row("for", rf"\b([kp]\s?\d+(?:\s*,?\s*[kp]\s?\d+)+)\s+around\s+(for\s+{LONG})", r"(\1) to end. work \2", "K2, p1 around for 2 cm."),
+    row("for", rf"\b([kp]\s?\d+(?:(?:\s*,)?\s*[kp]\s?\d+)+)\s+around\s+(for\s+{LONG})", r"(\1) to end. work \2", "K2, p1 around for 2 cm."),
     row("even", rf"((?:^|[.])\s*)work\s+({LONG})\s+(?:even|straight)(?=\s*[.]|\s*$)", r"\1work even for \2", "Work 4 cm even."),
     row("pattern st", r"\bin\s+pattern\s+st(?:itch)?\b", "in pattern", "Work in pattern st to last 4 sts, k4."),
     row("another", r"\bwork\s+another\s+(row|rnd|round)\s+(?:even\s+)?in\s+(?:the\s+)?patt(?:ern)?\b", r"work 1 \1 in pattern", "Work another round in the pattern."),
