@@ -8,7 +8,7 @@ from math import lcm
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.chart_rounds import rounds_of_part
 from stepper.plan.state.needles import Needles
-from stepper.project.stitchwork import ChartPart, Element, Several
+from stepper.project.stitchwork import ChartPart, Element, Several, Until, Work
 
 
 def go_on_with_charts(cycle: tuple[Template, ...], needles: Needles) -> tuple[Template, ...]:
@@ -50,6 +50,15 @@ def chart_parts_in(elements: tuple[Element, ...]) -> list[ChartPart]:
         elif isinstance(element, ChartPart):
             found.append(element)
     return found
+
+
+def asks_pattern(elements: tuple[Element, ...]) -> bool:
+    """Return whether a round goes on with the pattern somewhere."""
+    return any(
+        (isinstance(element, Until | Work) and element.stitch == "pattern")
+        or (isinstance(element, Several) and asks_pattern(element.elements))
+        for element in elements
+    )
 
 
 def _next(element: Element) -> Element:

@@ -17,7 +17,7 @@ from dataclasses import replace
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template, own_words_in, own_words_of
-from stepper.plan.fabric.begun_charts import go_on_with_charts, rounds_of_cycle
+from stepper.plan.fabric.begun_charts import asks_pattern, go_on_with_charts, rounds_of_cycle
 from stepper.plan.fabric.columns import (
     KNIT,
     Noticed,
@@ -40,7 +40,7 @@ from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.cable_cells import look_of
 from stepper.plan.stitches.row_facing import face
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Element, Several, Until, Work
+from stepper.project.stitchwork import Until
 
 HINT = 'Name the fabric ("Work in k2, p2 rib for 5 cm", "Knit 5 rounds") or write the round out.'
 
@@ -105,15 +105,6 @@ def _sets_up(cycle: tuple[Template, ...], worked: list[DraftRound]) -> bool:
     once = worked[: len(cycle)]
     shaped = any(draft.template in asking and any(_changes(item) for item in draft.phrase) for draft in once)
     return len(asking) < len(cycle) <= len(worked) and not shaped and once[0].before == once[-1].after
-
-
-def asks_pattern(elements: tuple[Element, ...]) -> bool:
-    """Return whether a round goes on with the pattern somewhere."""
-    return any(
-        (isinstance(element, Until | Work) and element.stitch == "pattern")
-        or (isinstance(element, Several) and asks_pattern(element.elements))
-        for element in elements
-    )
 
 
 def _goes_on(known: Established, cycle: tuple[Template, ...], start: int, needles: Needles) -> bool:
@@ -342,7 +333,7 @@ def look(needles: Needles) -> tuple[Cell, ...]:
         plain = _plain_row_due(needles)
         if not plain:
             raise
-        return (((plain, "")),) * needles.count
+        return ((plain, ""),) * needles.count
     wrong = needles.wrong
     facing = face(
         count=needles.count,

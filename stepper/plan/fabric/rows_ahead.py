@@ -10,7 +10,7 @@ from dataclasses import replace
 from math import lcm
 
 from stepper.plan.drafts import DraftRound, Template
-from stepper.plan.fabric.begun_charts import chart_parts_in
+from stepper.plan.fabric.begun_charts import asks_pattern, chart_parts_in
 from stepper.plan.fabric.chart_rounds import charts_by_name, drawn_round, rounds_of_part
 from stepper.plan.model import flatten, other_side
 from stepper.plan.state.in_hand import Established
@@ -20,7 +20,7 @@ from stepper.plan.stitches.round_sources import ChartRound, RoundSources
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.plan.stitches.row_facing import face, mirror_places
 from stepper.project.pattern_heads import key_of
-from stepper.project.stitchwork import ChartPart, Element, Several, Until, Work
+from stepper.project.stitchwork import ChartPart
 
 _MOST = 240
 """Rows on which several panels come together that are worked out. Unit: rows."""
@@ -65,7 +65,7 @@ def count_on_beside(template: Template, named: set[str], needles: Needles) -> No
         named: Keys of the charts whose row it named itself.
         needles: The knitting in hand.
     """
-    if not _asks(template.elements):
+    if not asks_pattern(template.elements):
         return
     parts = {
         _key(part, needles): part
@@ -91,15 +91,7 @@ def _works(draft: DraftRound, key: str, needles: Needles) -> bool:
     if draft.template is None:
         return False
     named = any(_key(part, needles) == key for part in chart_parts_in(draft.template.elements))
-    return named or _asks(draft.template.elements)
-
-
-def _asks(elements: tuple[Element, ...]) -> bool:
-    return any(
-        (isinstance(element, Until | Work) and element.stitch == "pattern")
-        or (isinstance(element, Several) and _asks(element.elements))
-        for element in elements
-    )
+    return named or asks_pattern(draft.template.elements)
 
 
 def _key(part: ChartPart, needles: Needles) -> str:

@@ -12,9 +12,9 @@ from itertools import takewhile
 from stepper.craft.gauge import half_up
 from stepper.plan.alter import ALTERED
 from stepper.plan.drafts import Template, own_words_in, own_words_of, without_places
-from stepper.plan.fabric.begun_charts import chart_parts_in, rounds_of_cycle
+from stepper.plan.fabric.begun_charts import asks_pattern, chart_parts_in, rounds_of_cycle
 from stepper.plan.fabric.columns import KNIT, PURL
-from stepper.plan.fabric.established import as_it_looks, asks_pattern, establish, even, ground
+from stepper.plan.fabric.established import as_it_looks, establish, even, ground
 from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.fabric.own_rows import begins_in_own_words
@@ -392,14 +392,14 @@ def _to_length(
     if half_up(exact) <= 0:
         inches = needles.project.units == "in"
         reached = f"{needles.height_mm(origin) / (25.4 if inches else 10):.1f} {needles.project.units}"
-        told = f"the piece already measures {reached} here, so {duration.length.printed} is passed"
+        told = f"the piece already measures {reached} here, so {duration.length.printed} is"
         if half_up(exact) >= -_JUST_PASSED and needles.height_mm(origin) > 0:
-            told = told if half_up(exact) else told.replace(" is passed", " is reached")
-            needles.warn(duration.length.place, f"{told}: no row is worked for it.")
+            word = "passed" if half_up(exact) else "reached"
+            needles.warn(duration.length.place, f"{told} {word}: no row is worked for it.")
             return
         needles.report(
             duration.length.place,
-            f"{told}.",
+            f"{told} passed.",
             'Say from where it is measured, or write "for" a length instead.',
             kind="length",
         )

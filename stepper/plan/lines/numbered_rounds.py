@@ -11,8 +11,9 @@ from itertools import pairwise
 
 from stepper.plan.checks.counts import check_count
 from stepper.plan.drafts import Template
+from stepper.plan.fabric.begun_charts import asks_pattern
 from stepper.plan.fabric.chart_rounds import charts_by_name
-from stepper.plan.fabric.established import asks_pattern, establish
+from stepper.plan.fabric.established import establish
 from stepper.plan.fabric.named_patterns import first_row
 from stepper.plan.lines.again.repeated_rounds import fill_numbers
 from stepper.plan.lines.durations import cycle_of

@@ -32,13 +32,13 @@ def defined_name(line: Line, needles: Needles) -> str:
     """
     label = line.label or ""
     wide = _WITH_WIDTH.match(label)
-    if wide is not None and (wide["any"] or _NAME.match(wide["name"])):
-        return key_of(wide["name"])
-    if wide is not None:
-        name = "" if OF_GARMENT.search(wide["name"]) else wide["name"]
-    else:
-        name = label if _NAME.match(label) else ""
-    key = key_of(name) if name else ""
+    name = wide["name"] if wide is not None else label
+    named = _NAME.match(name)
+    if wide is not None and (wide["any"] or named):
+        return key_of(name)
+    if not named and (wide is None or OF_GARMENT.search(name)):
+        return ""
+    key = key_of(name)
     return key if key and key in _called(needles) else ""
 
 

@@ -18,6 +18,8 @@ _OF_A_KIND = {"gusset": 2, "thumb": 2, "center": 1, "centre": 1}
 
 _PAIRS = ("gusset", "thumb")
 """Kinds whose two markers are known by the shaping between them, where the row meets others too."""
+
+
 @dataclass(slots=True, kw_only=True)
 class RoundProgress:
     """How far a round has got, and what is ahead."""

@@ -10,10 +10,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum
+from operator import attrgetter
 
 from stepper.plan.model import Plan, Round
 from stepper.session.effects import Effect, Refuse
 from stepper.session.state import State
+
+_ALIKE = attrgetter("runs", "words", "section", "needle_mm", "flat", "markers")
+"""What makes two rounds alike: worked so, on the same needles and in one part."""
 
 
 class Harm(Enum):
@@ -65,25 +69,13 @@ def tell_worked_twice(plan: Plan, state: State, at: str) -> Iterator[Effect]:
 def _harm_of(before: Round | None, twice: Round, follows: Round | None) -> Harm:
     if twice.before != twice.after or twice.shaping:
         return Harm.COUNT
-    if follows is not None and _is_alike(twice, follows) and not follows.remarks:
+    if follows is not None and _ALIKE(twice) == _ALIKE(follows) and not follows.remarks:
         return Harm.NONE
     if twice.flat:
         return Harm.SIDE
     is_plain = {run.stitch for run in twice.runs if run.progress} == {"k"}
     in_one_yarn = len({run.yarn for run in twice.runs if run.progress}) == 1
-    goes_on = before is not None and _is_alike(before, twice)
+    goes_on = before is not None and _ALIKE(before) == _ALIKE(twice)
     if not twice.chart and not twice.words and in_one_yarn and (is_plain or goes_on):
         return Harm.LONGER
     return Harm.SHOWS
-
-
-def _is_alike(one: Round, other: Round) -> bool:
-    """Return whether two rounds are worked alike, on the same needles and in one part."""
-    return (one.runs, one.words, one.section, one.needle_mm, one.flat, one.markers) == (
-        other.runs,
-        other.words,
-        other.section,
-        other.needle_mm,
-        other.flat,
-        other.markers,
-    )

@@ -13,8 +13,9 @@ from dataclasses import replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
+from stepper.plan.fabric.begun_charts import asks_pattern
 from stepper.plan.fabric.columns import KNIT, PURL
-from stepper.plan.fabric.established import as_it_looks, asks_pattern, columns_of, establish, even, ground
+from stepper.plan.fabric.established import as_it_looks, columns_of, establish, even, ground
 from stepper.plan.lines.named_rounds import in_full
 from stepper.plan.lines.own_words import refuse_own_words
 from stepper.plan.lines.rounds import repeat, work_template
