@@ -81,14 +81,13 @@ def find_question(plan: Plan, state: State, asked: Asked) -> Question | None:
 
 def _about_fault(inquiry: Inquiry, asked: Sequence[Effect], plan: Plan) -> Question:
     answers = [answer for effect in asked for answer in _answers(effect)]
-    ways = {
-        number: Choice(says=f"{sentence_case(name_remedy(each, plan))}.", ask="choose", value=number)
-        for number, each in enumerate(inquiry.remedies, start=1)
-        if each.kind.settles and each.kind is not RemedyKind.LADDER
-    }
-    # Half an evening's work is not the first thing under a finger.
-    last = [each for number, each in ways.items() if inquiry.remedies[number - 1].kind is RemedyKind.RIP]
-    first = [each for each in ways.values() if each not in last]
+    first: list[Choice] = []
+    last: list[Choice] = []
+    for number, each in enumerate(inquiry.remedies, start=1):
+        if each.kind.settles and each.kind is not RemedyKind.LADDER:
+            way = Choice(says=f"{sentence_case(name_remedy(each, plan))}.", ask="choose", value=number)
+            # Half an evening's work is not the first thing under a finger.
+            (last if each.kind is RemedyKind.RIP else first).append(way)
     many = inquiry.fault.difference
     title = f"{abs(many)} too {'many' if many > 0 else 'few'}" if many else "A fault was seen"
     return Question(title=title, says=_told(asked, plan), choices=(*answers, *first, _CAUSES, *last))

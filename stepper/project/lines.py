@@ -11,7 +11,7 @@ from stepper.project.marks.mark_references import take_references
 from stepper.project.marks.part_marks import single_stars, without_marks
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.lists import take_definitions
-from stepper.project.pattern_heads import heads_pattern
+from stepper.project.pattern_heads import SECTION_NUMBER, heads_pattern
 from stepper.project.problems import Span
 from stepper.project.reading.announced import rows_of_announced
 from stepper.project.reading.clauses import clauses_of
@@ -134,8 +134,7 @@ _HEADING = re.compile(
 """A separate row that names a part or what is shaped, without a colon: "Yoke.", "Shape armholes"."""
 
 
-_NUMBERED = re.compile(r"^\s*\d{1,2}(?:\.\d{1,2})*[.)]?\s+(?=[A-Za-z])")
-"""The number of a section of the page, which is no part of the name behind it: "6.1 Ridge"."""
+_NUMBERED = re.compile(rf"^\s*{SECTION_NUMBER}")
 _NOTE = re.compile(r"^\s*note:\s*", re.I)
 
 

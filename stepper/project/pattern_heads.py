@@ -22,10 +22,10 @@ OF_GARMENT = re.compile(
     re.I,
 )
 """Words of parts of a garment: what is named by one, with the stitches it has, is knitted where it stands."""
-_NUMBER = r"(?:\d{1,2}(?:\.\d{1,2})*[.)]?\s+)?"
-"""The number of a section of the page: "6.1 Ridge (any number of sts)"."""
+SECTION_NUMBER = r"(?:\d{1,2}(?:\.\d{1,2})*[.)]?\s+)?"
+"""The number of a section of the page, if one stands before a name: "6.1 Ridge (any number of sts)"."""
 _HEAD = re.compile(
-    rf"\s*{_NUMBER}"
+    rf"\s*{SECTION_NUMBER}"
     r"(?!(?:work|cont|continue|knit|purl|beg|begin|change|rep|repeat|cast|with|using|next|now|in|on|for"
     r"|these|this|that|rows?|rnds?|rounds?)\b)(?!.*\bforms?\b)"
     rf"(?:(?P<name>[A-Za-z][\w' -]{{0,40}}\b{NAME_ENDS})\b\.?\s*(?:[(,]\s*{WIDTH})?"
@@ -60,5 +60,5 @@ def name_in_head(row: str) -> str:
 
 def key_of(name: str) -> str:
     """Return a name in the form used for looking up patterns: without "the", "pattern" or "stitch"."""
-    words = re.sub(rf"^\s*{_NUMBER}(?:the\s+)?", "", " ".join(name.lower().split()))
+    words = re.sub(rf"^\s*{SECTION_NUMBER}(?:the\s+)?", "", " ".join(name.lower().split()))
     return re.sub(r"(?:\s+(?:pattern|patt|stitch|st))+\.?$", "", words)
