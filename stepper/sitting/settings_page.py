@@ -5,14 +5,19 @@ from __future__ import annotations
 import json
 from collections.abc import Iterator, Mapping
 from dataclasses import fields
-from typing import Final
+from typing import Final, get_args
 
-from stepper.ears.settings import HearingSettings
-from stepper.mouth.settings import SpeechSettings
+from stepper.ears.settings import HearingSettings, Listener
+from stepper.mouth.settings import Engine, SpeechSettings
 from stepper.sitting.preferences import CareSettings, Preferences
 
+
+def _one_of(choices: tuple[str, ...]) -> str:
+    return f"{', '.join(choices[:-1])} or {choices[-1]}"
+
+
 EXPLAINED: Final[Mapping[str, str]] = {
-    "voice.engine": "auto, espeak, natural, pyttsx3 or none",
+    "voice.engine": _one_of(get_args(Engine)),
     "voice.voice": "name of the voice; empty for the usual English",
     "voice.rate_wpm": "words a minute, 80 to 400",
     "voice.volume": "0 to 1",
@@ -23,7 +28,7 @@ EXPLAINED: Final[Mapping[str, str]] = {
     "ears.sounds": "soft tones that say whether a cue was understood",
     "ears.know_voice": "refuse other voices, once yours is enrolled",
     "ears.deaf_tail_s": "how long the ears stay closed after the program spoke, 0 to 2 s",
-    "ears.recogniser": "auto, bundled or vosk",
+    "ears.recogniser": _one_of(get_args(Listener)),
     "ears.model": "name of a Vosk model; empty for the first there is",
     "ears.vocabulary": "file of cues in another language",
     "ears.address": "ask for the address word from the start",

@@ -39,7 +39,7 @@ class Addition:
 
     what: str
     edits: Mapping[str, Sequence[tuple[str, str]]]
-    """By file: what stands there, and what is put in its place."""
+    """By file: what stands there, and what is put in its place; nothing stands in a new file."""
     trial: str
     """Python that uses it and prints what comes of it."""
 
@@ -121,6 +121,49 @@ for index in (4, len(plan.rounds)):
             getattr(each, "sentence", "") for each in considered.effects if hasattr(each, "sentence")])
 """
 
+_PROGRAM_VOICE = '''"""A voice that is a program of the system, asked for each line. No worker: what hangs is ended."""
+
+from __future__ import annotations
+
+import io
+import shutil
+import subprocess
+import wave
+from collections.abc import Iterable
+
+from stepper.mouth.ports import NoVoiceError
+from stepper.mouth.settings import SpeechSettings
+
+
+class ProgramVoice:
+    """Make speech with a program that writes a WAV file."""
+
+    def __init__(self, settings: SpeechSettings) -> None:
+        """Find the program.
+
+        Raises:
+            NoVoiceError: It is not installed.
+        """
+        self._program = shutil.which("espeak-ng")
+        if self._program is None:
+            raise NoVoiceError("the program espeak-ng is not installed")
+        self.rate_hz = 22050
+        self.voice_is_known = not settings.voice
+
+    def speech(self, text: str, words_per_minute: int) -> bytes:
+        """Make the sound of a stretch of text."""
+        asked = [self._program, "--stdout", "-s", str(words_per_minute), text]
+        made = subprocess.run(asked, capture_output=True, timeout=10, check=False)
+        with wave.open(io.BytesIO(made.stdout)) as sound:
+            return sound.readframes(len(made.stdout) // 2)
+
+    def expect(self, pieces: Iterable[tuple[str, int]]) -> None:
+        """Do nothing: no line is prepared."""
+
+    def close(self) -> None:
+        """Do nothing: nothing is kept open."""
+'''
+
 ADDITIONS = (
     Addition(
         what="a stitch",
@@ -144,6 +187,35 @@ ADDITIONS = (
         },
         trial=_KNIT.format(work="Cast on 12 sts. Join in the round.\nChange to US 70 needles.\nKnit 2 rnds.")
         + "print([round_.needle_mm for round_ in made.rounds], 'mm')",
+    ),
+    Addition(
+        what="a system of needle sizes",
+        edits={
+            "stepper/craft/needles.py": [
+                (
+                    'BARE_SIZE: Final',
+                    'JP_SIZE: Final = r"jp\\s*(?:size\\s*)?#?\\s*\\d{1,2}"\n'
+                    '"""Regular expression for a Japanese size: "JP 6"."""\nBARE_SIZE: Final',
+                ),
+                ("(?:{SIZE}|{UK_SIZE}|", "(?:{SIZE}|{UK_SIZE}|{JP_SIZE}|"),
+                (
+                    "\ndef needle_from_uk(",
+                    '\ndef needle_from_jp(text: str) -> float | None:\n    """Return the diameter of a Japanese size. Unit: mm."""\n'
+                    "    match = re.search(JP_SIZE, text, re.I)\n"
+                    "    return 2.1 + 0.3 * int(re.findall(r\"\\d+\", match.group())[-1]) if match else None\n\n\ndef needle_from_uk(",
+                ),
+            ],
+            "stepper/project/wording.lark": [
+                ("(?:size|us|uk|no|", "(?:size|us|uk|jp|no|"),
+                (r"us\b|uk\b|no\b|", r"us\b|uk\b|jp\b|no\b|"),
+            ],
+            "stepper/project/lengths.py": [
+                ("NeedleSize, needle_from_uk", "NeedleSize, needle_from_jp, needle_from_uk"),
+                ("    british = needle_from_uk(text)", "    british = needle_from_uk(text) or needle_from_jp(text)"),
+            ],
+        },
+        trial=_KNIT.format(work="Cast on 12 sts. Join in the round.\nChange to JP 6 needles.\nKnit 2 rnds.")
+        + "print([round(round_.needle_mm, 2) for round_ in made.rounds], 'mm')",
     ),
     Addition(
         what="a sign of a chart",
@@ -254,6 +326,38 @@ ADDITIONS = (
         trial=_ASK.format(said="> next\n> next\n> count is 224\n> no loop\n> what can i do\n> take remedy 1"),
     ),
     Addition(
+        what="a voice",
+        edits={
+            "stepper/mouth/program_voice.py": [("", _PROGRAM_VOICE)],
+            "stepper/mouth/settings.py": [('"pyttsx3", "none"]', '"pyttsx3", "program", "none"]')],
+            "stepper/mouth/open_speaker.py": [
+                (
+                    "from stepper.mouth.settings import Engine",
+                    "from stepper.mouth.program_voice import ProgramVoice\nfrom stepper.mouth.settings import Engine",
+                ),
+                ('    "espeak": "eSpeak NG",', '    "espeak": "eSpeak NG",\n    "program": "the program of the system",'),
+                ("    voice: EspeakVoice | NaturalVoice,", "    voice: EspeakVoice | NaturalVoice | ProgramVoice,"),
+                (
+                    '    "espeak": _open_espeak,',
+                    '    "espeak": _open_espeak,\n    "program": lambda settings, tell, played: _played(\n'
+                    "        ProgramVoice(settings), settings, tell, played, cut_into_pieces\n    ),",
+                ),
+            ],
+        },
+        trial="""
+from stepper.mouth.open_speaker import open_speaker
+from stepper.mouth.program_voice import ProgramVoice
+from stepper.mouth.settings import SpeechSettings
+from stepper.sitting.settings_page import EXPLAINED
+mine = SpeechSettings(engine="program")
+voice = ProgramVoice(mine)
+print(round(len(voice.speech("Knit two, purl two.", 150)) / 2 / voice.rate_hz, 1), "s of speech; engine:", EXPLAINED["voice.engine"])
+speaker, remark = open_speaker(mine)
+print(type(speaker).__name__, remark or "")
+speaker.close()
+""",
+    ),
+    Addition(
         what="a column of a report",
         edits={
             "stepper/report/yarn.py": [
@@ -276,8 +380,7 @@ ADDITIONS = (
         "print([line for line in (out.stdout + out.stderr).splitlines() if 'half' in line][:1])",
     ),
 )
-"""One of each kind that can be tried without a device. A voice takes an adapter in `mouth/`, `mouth/settings`,
-`mouth/open_speaker` and `pyproject.toml`: four."""
+"""One of each kind. A voice of a library takes its extra in `pyproject.toml` as well."""
 
 
 def touched(addition: Addition, folder: Path) -> tuple[int, str]:
@@ -286,7 +389,7 @@ def touched(addition: Addition, folder: Path) -> tuple[int, str]:
         shutil.copytree(ROOT / name, folder / name, ignore=shutil.ignore_patterns("__pycache__", "*.onnx"))
     for name, pairs in addition.edits.items():
         path = folder / name
-        text = path.read_text(encoding="utf-8")
+        text = path.read_text(encoding="utf-8") if path.exists() else ""
         for before, after in pairs:
             if before not in text:
                 return len(addition.edits), f"NOT MADE: {name} no longer has {before.strip()!r}"
