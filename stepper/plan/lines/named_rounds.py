@@ -27,6 +27,8 @@ _IN_THIS_WAY = re.compile(r"\b(?:this|that|the\s+same)\s+(?:way|manner|fashion)\
 """Words of a line that calls the round above it, which was worked there."""
 _IN_ALL = re.compile(r"\b(?:in\s+(?:all|total)|total)\b", re.I)
 
+_SHAPED = {f"{change} {each}" for change in ("decrease", "increase") for each in ("round", "row")}
+
 
 def is_named_round(line: Line) -> bool:
     """Return whether a line gives a round a name: `Dec round: k1, k2tog, …`."""
@@ -39,6 +41,19 @@ def in_full(label: str) -> str:
     for short, full in ((r"rnd", "round"), (r"dec", "decrease"), (r"inc", "increase")):
         label = re.sub(rf"\b{short}\b", full, label)
     return label
+
+
+def short_name(name: str, section: Section) -> str:
+    """Return what a page may call a round for short: "Dec rnd" where the only one is the "Waist dec rnd".
+
+    Returns:
+        The short name in full, as "decrease round"; empty if that is its name, or the section has another
+        round that it may mean.
+    """
+    short = " ".join(in_full(name).split()[-2:])
+    names = {in_full((line.label or "").lower()) for line in section.lines if is_named_round(line)}
+    alike = [other for other in names if f" {other}".endswith(f" {short}")]
+    return short if short in _SHAPED and alike == [in_full(name)] != [short] else ""
 
 
 def is_only_defined(name: str, written: Line, section: Section, needles: Needles) -> bool:
@@ -54,7 +69,8 @@ def is_only_defined(name: str, written: Line, section: Section, needles: Needles
     names = {(line.label or "").lower() for line in lines if is_named_round(line)}
 
     def called(label: str) -> bool:
-        return label == name or (label not in names and in_full(label) == in_full(name))
+        full = in_full(name), short_name(name, section)
+        return label == name or (label not in names and in_full(label) in full)
 
     for line in lines[lines.index(written) :]:
         for sentence in line.sentences[1:] if line is written else line.sentences:

@@ -12,7 +12,7 @@ from dataclasses import replace
 from stepper.craft.stitches import STITCHES
 from stepper.plan.fabric.page_pattern import keep_page_pattern
 from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
-from stepper.plan.lines.named_rounds import is_named_round, is_only_defined
+from stepper.plan.lines.named_rounds import is_named_round, is_only_defined, short_name
 from stepper.plan.lines.numbered_rounds import is_numbered, said_after_round, template_of, work_numbered
 from stepper.plan.lines.pattern_definitions import closes_definition, define_pattern, defined_name
 from stepper.plan.lines.rows_or_rounds import settle_rows
@@ -70,11 +70,14 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
     name = (first.label or "").lower()
     named = is_named_round(first)
     if named:
-        needles.section.named[name] = replace(template_of(first.sentences[0], needles), side=first.side)
+        written = replace(template_of(first.sentences[0], needles), side=first.side)
+        for called in {name, short_name(name, section)} - {""}:
+            needles.section.named[called] = written
     if named and first.times is None and is_only_defined(name, first, section, needles):
         needles.section.label = None
         printed = _counts_of_round(first)
-        needles.section.named[name] = replace(needles.section.named[name], counts=printed)
+        for called in {name, short_name(name, section)} - {""}:
+            needles.section.named[called] = replace(written, counts=printed)
         for sentence in first.sentences[1 + len(printed) :]:
             work(sentence, needles)
         return

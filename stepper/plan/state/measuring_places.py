@@ -296,12 +296,13 @@ def _stem(name: str) -> str:
 
 
 def is_rib(draft: DraftRound) -> bool:
-    """Return whether a row is ribbed: knit and purl in turn, few stitches each, the first perhaps slipped."""
+    """Return whether a row is ribbed: knit and purl in turn, twisted or not, the first perhaps slipped."""
     runs = [run for run in flatten(draft.phrase) if run.uses]
     runs = runs[1:] if runs and runs[0].stitch.startswith("sl") and runs[0].times == 1 else runs
     if len(runs) < 4 or draft.before != draft.after:
         return False
-    return {run.stitch for run in runs} == {"k", "p"} and all(run.times <= 5 for run in runs)
+    plain = {run.stitch.removesuffix(" tbl") for run in runs}
+    return plain == {"k", "p"} and all(run.times <= 5 for run in runs)
 
 
 def _opens_armhole(draft: DraftRound) -> bool:

@@ -25,6 +25,7 @@ from stepper.plan.stitches.row_elements import (
     MisfitError,
     fixed_uses,
     held_stitches,
+    is_of_pair,
     is_short,
     is_unnamed,
     name_apart,
@@ -198,7 +199,8 @@ class Cursor(RowRepeats):
 
         Only where nothing is on the needles, and plain stitches; all of it is worked by the end of the round.
         """
-        others = [name for name in self.supplies.held if name not in {*self.called, *self.returned}]
+        called = {*self.called, *(f"{name}s" for name in self.called), *self.returned}
+        others = [name for name in self.supplies.held if name.partition(",")[0] not in called]
         if element.stitch not in ("k", "p") or len(others) != 1 or not self.called:
             return False
         (name,) = others
@@ -313,7 +315,10 @@ class Cursor(RowRepeats):
         beyond = element.times is None and works_on and any(self.used < mark for mark in self.waiting)
         to_marker = element.to_marker or beyond
         times = self._held_number(element, to_marker=to_marker, works_on=works_on)
-        name = self._held_name(element, whole=element.times is None and not to_marker and not self.used)
+        # All of a part made twice goes by the part's name with its number printed too: both wait.
+        twice = times == self.facing.count and is_of_pair(self.supplies.section)
+        all_of_it = (element.times is None or twice) and not to_marker and not self.used
+        name = self._held_name(element, whole=all_of_it)
         self.need(times, f"hold {times}", element.place)
         if self.turned:
             self._close_turn(times, element.place, items)

@@ -125,7 +125,7 @@ def _as_many(name: str, number: int, held: dict[str, int]) -> str:
     It has no name, or one that the line only adds to: "front neck" for the stitches of the front.
     """
     words = set(name.split())
-    fits = [part for part in held if is_unnamed(part) or set(part.split()) < words]
+    fits = [part for part in held if is_unnamed(part) or set(part.split()) < words or not words]
     fits = [part for part in fits if held[part] == number] or fits
     if len(fits) > 1 and all(is_unnamed(part) and held[part] == number for part in fits):
         return fits[0]  # both sleeves of a pair, held by one line: the one held first is worked first
@@ -158,17 +158,27 @@ def _meant(name: str, held: dict[str, int], section: str) -> str:
     return fits.pop() if len(fits) == 1 else name
 
 
-_OF_A_PAIR = {"first": "", "1st": "", "one": "", "second": ", second", "2nd": ", second", "other": ", second"}
+_SECOND = ", second"
+_OF_A_PAIR = {"first": "", "1st": "", "one": "", "second": _SECOND, "2nd": _SECOND, "other": _SECOND}
 """What a page calls each of a pair, and how the second one's section is told from the first's."""
 
 
 def _of_a_pair(name: str, held: dict[str, int]) -> list[str]:
-    """Return the part called the first or second of a pair, each made in a section of its own ("make 2")."""
+    """Return the part called the first or second of a pair, each made in a section of its own ("make 2").
+
+    "Sleeve sts" of a pair alike are those of the one that still waits, the first before the second.
+    """
     which, _, part = name.partition(" ")
-    if which not in _OF_A_PAIR or not part:
-        return []
-    pair = (f"{part}{_OF_A_PAIR[which]}", f"{part}s{_OF_A_PAIR[which]}")
-    return [called for called in pair if called in held]
+    if which in _OF_A_PAIR and part:
+        pair = (f"{part}{_OF_A_PAIR[which]}", f"{part}s{_OF_A_PAIR[which]}")
+        return [called for called in pair if called in held]
+    waiting = [called for called in (f"{name}s", f"{name}s{_SECOND}") if name and called in held]
+    return waiting[:1] if len({held[called] for called in waiting}) == 1 else []
+
+
+def is_of_pair(section: str) -> bool:
+    """Return whether a section is one that is made twice, by its name: "sleeves", "sleeves, second"."""
+    return section.lower().removesuffix(_SECOND).endswith("s")
 
 
 def fixed_uses(element: Element, size: int) -> int:

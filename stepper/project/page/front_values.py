@@ -192,7 +192,8 @@ def _is_gauge(lead: str, tail: str, over: re.Match[str] | None, *, goes_on: bool
 
 
 def _sentence(text: str) -> str:
-    return re.split(r"(?<!\d)[.;](?!\d)|\.\s|\n\n", text)[0]
+    """Return what stands before the end of a sentence or a paragraph, or before the next "Needles: …"."""
+    return re.split(r"(?<!\d)[.;](?!\d)|\.\s|\n\n|\n(?=\s*[A-Z][A-Za-z ]{2,30}:)", text)[0]
 
 
 def _last_sentence(text: str) -> str:

@@ -158,3 +158,13 @@ def test_a_rib_with_a_slipped_edge_is_the_rib_of_that_part() -> None:
     )
     plan = plan_of(project(work, sizes="S", size="S"))
     assert plan.rounds[-2].instruction == "sl1, (p1, k1) 2 times, m1, *p1, k1; rep from * to end"
+
+
+def test_a_twisted_rib_is_the_rib_of_that_part() -> None:
+    """Its knit stitches are worked through the back loop; the sleeve has them so too."""
+    work = (
+        "Cast on 20 sts. Join in the round.\nRib rnd: *K1 tbl, p1; rep from * around.\nWork in rib for 3 rnds.\nKnit 3 rnds.\nBind off.\n"
+        "Cast on 12 sts. Join in the round.\nWork in rib as given for body for 3 rnds.\nBind off."
+    )
+    plan = plan_of(project(work, sizes="S", size="S"))
+    assert [round_.instruction for round_ in plan.rounds[-4:-1]] == ["*k1 tbl, p1; rep from * to end"] * 3

@@ -65,3 +65,24 @@ def test_a_named_round_worked_to_a_length_right_behind_it_counts_from_where_it_i
     twice = ribbed.format("Work rib rnd for 5 cm.\nWork rib rnd for 5 cm.")
     assert len(plan_of(project(f"{HEAD}{twice}")).rounds) == 1 + 28 + 1
     assert len(plan_of(project(f"{HEAD}{ribbed.format('Rep rib rnd for 5 cm.')}")).rounds) == 1 + 15 + 1
+
+
+@pytest.mark.parametrize(
+    ("call", "after"),
+    [
+        ("Rep dec rnd every 6th rnd 3 more times. 32 sts.", [38, 36, 34, 32]),
+        ("Work decrease round every 6th rnd 3 times. 34 sts.", [38, 36, 34]),
+    ],
+)
+def test_the_one_decrease_round_of_a_section_may_be_called_so_for_short(call: str, after: list[int]) -> None:
+    """"Waist dec rnd: …" is "dec rnd" further down, worked as often as if it had been written out by that name."""
+    plan = plan_of(project(f"{HEAD}Knit 3 rounds.\nWaist dec rnd: K1, k2tog, k to last 3 sts, ssk, k1.\n{call}\nKnit 1 round."))
+    assert [each.after for each in plan.rounds if each.shaping] == after
+
+
+def test_of_two_decrease_rounds_none_is_meant_by_the_short_name() -> None:
+    """Nobody can tell which; nor where the other is only written out below."""
+    first, other = "Waist dec rnd: K1, k2tog, k to end.\n", "Hip dec rnd: K2tog, k to end.\n"
+    rep = "Rep dec rnd every 2nd rnd 3 more times.\n"
+    for words in (f"{first}Knit 1 round.\n{other}{rep}", f"{first}{rep}Knit 1 round.\n{other}"):
+        assert '"dec rnd" has not been written out' in faults(project(f"{HEAD}{words}"))

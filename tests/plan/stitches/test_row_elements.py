@@ -128,6 +128,20 @@ def test_the_first_and_the_second_of_a_pair_are_those_made_one_after_the_other(n
     assert held_stitches(Across(name, HERE), held, 0, "yoke") == (meant, 58)
 
 
+def test_sleeve_stitches_of_a_pair_are_those_of_the_one_that_still_waits() -> None:
+    """A yoke that says "48 sleeve sts" twice takes up the first and then the second."""
+    held = {"body": 148, "sleeves": 48, "sleeves, second": 48}
+    assert held_stitches(Across("sleeve", HERE, number=times(48)), held, 0, "yoke") == ("sleeves", 48)
+    del held["sleeves"]
+    assert held_stitches(Across("sleeve", HERE), held, 0, "yoke") == ("sleeves, second", 48)
+
+
+def test_sleeve_stitches_of_two_that_are_not_alike_are_refused() -> None:
+    """Which of them is meant is not said."""
+    with pytest.raises(MisfitError, match="nothing is on hold"):
+        held_stitches(Across("sleeve", HERE), {"sleeves": 48, "sleeves, second": 46}, 0, "yoke")
+
+
 def test_the_second_of_what_was_made_once_is_not_there() -> None:
     """Nobody takes the only sleeve for the second one."""
     with pytest.raises(MisfitError, match="nothing is on hold"):

@@ -176,3 +176,10 @@ def test_yarn_is_what_looks_like_yarn(row: str) -> None:
 def test_every_needle_of_the_page_is_found_once(text: str, sizes: tuple[float, ...]) -> None:
     """Which is the smaller can be told only where all of them are known."""
     assert find_needles(text) == sizes
+
+
+def test_a_gauge_without_a_full_stop_ends_before_the_next_heading() -> None:
+    """The needles listed below it are not those it is told on."""
+    text = "Gauge: 20 sts and 28 rnds = 10 cm in stockinette stitch on 4.5 mm needles\nNeedles: 4 mm and 4.5 mm\n"
+    (gauge,) = find_gauges(text)
+    assert (gauge.stitches, gauge.rounds, gauge.needle_mm) == (20, 28, 4.5)

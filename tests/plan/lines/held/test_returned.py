@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from stepper.plan.model import Plan
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
@@ -89,6 +91,33 @@ def test_sleeve_stitches_of_two_sizes_are_refused() -> None:
     """A pair that is not alike is no pair."""
     told = faults(project(f"{SLEEVES.replace('hold 14 for left', 'hold 12 for left').replace('k16', 'k18')}Return held sleeve sts to needles.\nKnit 3 rounds."))
     assert 'nothing is on hold for "sleeve"' in told
+
+
+PAIR = """
+  - name: sleeves
+    work: |
+      Sleeves (make 2)
+      Cast on 14 sts. Join in the round.
+      Knit 3 rounds.
+      Place remaining 14 sts on hold.
+  - name: yoke
+    work: |
+      Join body and sleeves: K across 14 sleeve sts, pm, k 20 front sts, pm, {second}, pm, k 20 back sts. 68 sts.
+      Bind off.
+"""
+
+
+@pytest.mark.parametrize("second", ["k across 14 sleeve sts", "k across 14 sts of second sleeve", "k14 sts from second sleeve holder"])
+def test_a_yoke_takes_up_body_and_both_sleeves_that_were_made_alike(second: str) -> None:
+    """The number printed where they go on hold does not cost them their name; 14 + 20 + 14 + 20 is 68."""
+    text = project("Cast on 40 sts. Join in the round.\nKnit 3 rounds.\nPlace sts on holder.\n")
+    plan = plan_of(text.rstrip() + PAIR.format(second=second))
+    (joined,) = (each for each in plan.rounds if each.section == "yoke" and each.before == 0)
+    assert [(run.yarn, run.times) for run in joined.runs if run.stitch == "return"] == [
+        ("sleeves", 14), ("body", 20), ("sleeves, second", 14), ("body", 20)
+    ]  # fmt: skip
+    assert joined.after == 68
+    assert plan.rounds[-1].held == {}
 
 
 NECK = (
