@@ -7,6 +7,7 @@ what to do, how often or in which rows (`asides`), unless its row spells out eve
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row
 from stepper.project.rewording.synonym import STS, N, Synonym, row
 
 _S = r"(?:(?<=^)|(?<=[.!?]))\s*"
@@ -25,34 +26,26 @@ _NAMED = (
 _MADE = r"(?:button\s?holes?|thumb\s+opening|thumb\s?hole|eyelets?|picot\s+edge|pocket\s+opening|neck\s+opening|slit|opening|cable|bobble|short\s+row)"
 
 ADVICE: tuple[Synonym, ...] = (
-    row(
+    said_row(
         " is the | are the | be the ",
         rf"{_S}(?P<said>(?:the|these|this|those)\s+(?:(?:first|last|other|second|remaining|next)\s+)?(?:(?:\d+\s+)?(?:sts|stitches)|half(?:\s+of\s+the\s+(?:round|rnd|row|sock|sts|stitches|needle))?|(?:\d+\s+)?needles?)\s+"
         rf"(?:is|are|will\s+be)\s+the\s+{_NAMED}(?:\s+(?:sts|stitches))?(?:\s+of\s+the\s+[a-z]+)?)(?=[.!]|$){_E}",
-        "",
         "The first half of the round is the instep.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "if you",
         rf"{_S}(?P<said>if\s+you(?:'d)?\s+(?:would\s+)?(?:want|like|prefer|wish(?:\s+for)?|need)\s+(?:to\s+have\s+|it\s+to\s+be\s+)?(?:an?\s+|your\s+[a-z]+\s+|the\s+[a-z]+\s+)?(?:slightly\s+|much\s+|even\s+|a\s+bit\s+)?{_MORE}\b[^.!?:*]*)(?=[.!]|$){_E}",
-        "",
         "If you want a wider toe, cast on more to start.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "(or",
         rf"\s*\(\s*(?P<said>or\s+(?:a\s+few\s+)?(?:more|less|fewer|longer|shorter)\s+for\s+(?:an?\s+)?{_MORE}\s+[a-z ]+)\)",
-        "",
         "Knit 12 rounds (or more for a longer cuff).",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "(i ",
         r"\s*\(\s*(?P<said>I\s+(?:went\s+with|used|like(?:d)?|prefer(?:red)?|found|chose|got)\s+[^()*:\d]*)\)",
-        "",
         "Knit 12 rounds. (I used the length of my foot.)",
-        spelt_out=True,
     ),
     row(
         "i like|i found|i love|i prefer|i think|i recommend|i suggest|i chose",
@@ -60,13 +53,11 @@ ADVICE: tuple[Synonym, ...] = (
         "",
         "I recommend a stretchy cast-on for this hat.",
     ),
-    row(
+    said_row(
         "you will have|you'll have|you should have|you have",
         rf"{_S}(?P<said>you(?:'ll|\s+will|\s+should)?\s+(?:now\s+)?have\s+(?:made\s+)?\d+\s+(?:(?:garter\s+|purl\s+)?ridges|(?:purl\s+)?bumps|[\"']?(?:slipped|slip|edge|selvedge|chain)[\"']?\s+(?:rows|{STS}|loops)|eyelets|holes|loops)"
         rf"(?:\s+(?:along|on|at|down)\s+(?:the\s+|each\s+)?(?:edge|side|edges|sides|right\s+side|wrong\s+side))?)(?=[.!]|$){_E}",
-        "",
         "You will have 16 slipped stitches along the edge.",
-        spelt_out=True,
     ),
     row(
         "check that|make sure|ensure|be sure",
@@ -74,14 +65,12 @@ ADVICE: tuple[Synonym, ...] = (
         r" \1.",
         "Make sure you have 20 sts.",
     ),
-    row(
+    said_row(
         "make sure|check|take care|be careful|careful",
         rf"{_S}(?P<said>(?:(?:make\s+sure|check)\s+(?:that\s+)?(?:the\s+|your\s+)?(?:cast-?\s?on(?:\s+edge)?|sts|stitches|row|round|work|knitting|edge)\s+(?:is|are)(?:\s+not|n't)\s+twisted"
         rf"|(?:be\s+careful|take\s+care|taking\s+care|being\s+careful)\s+not\s+to\s+(?:twist|pull|drop|split|stretch)(?:\s+(?:the|your|any|it|them|too|yarn|cast-?\s?on|edge|sts|stitches|work|tight|tightly|hard|row|round))*"
         rf"|(?:count|check)\s+your\s+(?:sts|stitches|stitch\s+count|gauge|tension)))(?=[.!]|$){_E}",
-        "",
         "Be careful not to twist the stitches.",
-        spelt_out=True,
     ),
     row(
         "this |these ",
@@ -98,19 +87,15 @@ ADVICE: tuple[Synonym, ...] = (
         "Crown shaping: Change to dpns as soon as necessary to avoid stretching the hat.",
         spelt_out=True,
     ),
-    row(
+    said_row(
         "multiple of",
         rf"{_S}(?P<said>(?:the|this)\s+(?:[a-z]+\s+){{0,2}}pattern\s+is\s+(?:worked\s+(?:over|on)\s+)?an?\s+(?:multiple|repeat)\s+of\s+\d+\s+{STS}(?:\s*(?:\+|plus)\s*\d+(?:\s+{STS})?)?)(?=[.!]|$){_E}",
-        "",
         "The stitch pattern is a multiple of 4 sts.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "from the|in one piece|sideways|seamless",
         rf"{_S}(?P<said>(?:the|this|your)\s+{_PLAIN}\s+(?:is|are)\s+(?:worked|knit|knitted|made)\s+(?:from\s+the\s+(?:top\s+down|bottom\s+up|toe\s+up|cuff\s+down|top|bottom|neck\s+down)|in\s+one\s+piece|sideways|seamlessly))(?=[.!]|$){_E}",
-        "",
         "The hat is worked from the bottom up.",
-        spelt_out=True,
     ),
     row(
         "see |photo|picture",
@@ -136,29 +121,23 @@ ADVICE: tuple[Synonym, ...] = (
         "",
         "You may need to adjust the length.",
     ),
-    row(
+    said_row(
         "tension|tight|snug|floats",
         rf"{_S}(?P<said>(?:(?:keep|maintain)\s+(?:an?\s+|your\s+|the\s+)?(?:(?:even|loose|firm|steady)\s+)?(?:tension|floats)(?:\s+(?:even|loose|firm|steady|relaxed))?"
         rf"|(?:pull|tug|snug)\s+(?:the\s+|your\s+)?(?:working\s+)?(?:yarn|tail)\s+(?:tight(?:ly)?|snug(?:ly)?|firmly)(?:\s+(?:here|to\s+(?:avoid|prevent|close)\s+(?:an?\s+|the\s+|any\s+)?(?:gaps?|holes?|ladders?))?)?"
         rf"|do(?:\s+not|n't)\s+pull\s+(?:the\s+yarn\s+)?(?:too\s+)?tight(?:ly)?))(?=[.!]|$){_E}",
-        "",
         "Pull yarn tightly to avoid a gap.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         " is at | is in |marks| falls ",
         rf"{_S}(?P<said>(?:(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?(?:round|rnd)s?\s+(?:is|falls)\s+(?:at|in)\s+(?:the\s+)?(?:cent(?:er|re)\s+(?:back|front|of\s+the\s+(?:back|front|sole|heel|palm))|side|left\s+side|right\s+side|back|underarm|left\s+underarm|right\s+underarm)"
         rf"|(?:the|your)\s+(?:yarn\s+tail|tail|cast-on\s+tail|yarn\s+end)\s+marks\s+the\s+(?:beg(?:inning)?|start|end)\s+of\s+(?:the\s+)?(?:round|rnd|row)s?))(?=[.!]|$){_E}",
-        "",
         "The yarn tail marks the beginning of the round.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "made|formed|completed|finished",
         rf"{_S}[(\[]?\s*(?P<said>(?:the\s+)?(?:(?:first|second|third|next|last|all|one)\s+)?{_MADE}\s+(?:(?:is|are|has\s+been|have\s+been)\s+)?(?:now\s+)?(?:made|formed|completed|finished))(?=[.!)\]]|$)[)\]]?{_E}",
-        "",
         "First buttonhole made.",
-        spelt_out=True,
     ),
     row(
         "note that|please note",
@@ -166,12 +145,10 @@ ADVICE: tuple[Synonym, ...] = (
         "",
         "Please note that the front is longer than the back.",
     ),
-    row(
+    said_row(
         "congratulations|enjoy|well done|happy knitting|fun begins|hooray|hurray",
         rf"{_S}(?P<said>(?:congratulations|enjoy(?:\s+your\s+(?:new\s+)?[a-z]+)?|well\s+done|happy\s+knitting|(?:now\s+)?the\s+fun\s+begins|hoo?rray|hurray)(?:\s*,?\s*(?:you(?:'re|\s+are)\s+done|you(?:'ve|\s+have)\s+finished))?)(?=[.!]|$){_E}",
-        "",
         "Congratulations!",
-        spelt_out=True,
     ),
     row(
         "?",

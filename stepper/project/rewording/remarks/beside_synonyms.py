@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
 
 _M: Final = r"(?:(?:the\s+)?(?:(?:bor|beginning|side|old|next|other|raglan|gusset|stitch)\s+)*(?:markers?|ms?)\b|bor\b)"
@@ -22,30 +23,30 @@ _NAMED: Final = (
 )
 
 BESIDE: tuple[Synonym, ...] = (
-    row("slipping", rf"\s*\(\s*(?P<said>slipping\s+{_M}(?:\s+(?:as|when|whenever)\s+you\s+(?:come|get)\s+to\s+(?:it|them)|\s+as\s+you\s+(?:go|pass|reach\s+(?:it|them)))?)\s*\)", "", "Knit 2 rnds (slipping the BOR marker as you come to it).", spelt_out=True),
-    row("rep)|repeat)", rf"\s*\(\s*(?P<said>\d+[\s-]+(?:st|stitch)\s+(?:rep|repeat))\s*\)(?=\s*[.,;]?\s*(?:$|{N}|twice|once))", "", "Work rnds 1-8 of chart A (12-st rep).", spelt_out=True),
-    row("held together", r"\s*,?\s+(?P<said>(?:over|on|onto|around)\s+(?:both|two|2)\s+(?:of\s+the\s+)?(?:needles?|needle\s+tips)\s+held\s+together)\b", "", "CO 40 sts over both needles held together.", spelt_out=True),
-    row("withdraw|pull out|take out", r"((?:^|[.;])\s*)(?P<said>(?:withdraw|pull\s+out|take\s+out)\s+(?:the\s+)?(?:larger|second|spare|other|extra)\s+needle)(?=\s*[.]|\s*$)", r"\1", "Withdraw the larger needle.", spelt_out=True),
-    row(" or ", rf"((?:^|[.;])\s*)(?P<said>(?:divide|distribute|arrange|spread|place)\s+(?:the\s+|all\s+)*(?:{STS}|them)\s+(?:evenly\s+)?(?:over|on|onto|between|among)\s+(?:3|three|4|four)\s+or\s+(?:4|four|5|five)\s+{_DPN})(?=\s*[.]|\s*$)", r"\1", "Divide sts evenly over 3 or 4 dpn.", spelt_out=True),
-    row("to co|to cast on", r"(?<=,)\s*(?:and\s+)?use\s+(?:the\s+|an?\s+|your\s+)?(?P<said>(?:[a-z]+[\s-]){1,4}?(?:method|technique|cast-on))\s+to(?=\s+(?:co|cast\s+on)\b)", "", "K10, use the cable method to CO 1 st over gap, k to end.", spelt_out=True),
-    row("as before", rf"\b((?:co|cast\s+on)\s+{N}\s+{STS})\s+(?P<said>as\s+before)(?=\s*[,;.]|\s*$)", r"\1", "K10, CO 4 sts as before, k to end.", spelt_out=True),
+    said_row("slipping", rf"\s*\(\s*(?P<said>slipping\s+{_M}(?:\s+(?:as|when|whenever)\s+you\s+(?:come|get)\s+to\s+(?:it|them)|\s+as\s+you\s+(?:go|pass|reach\s+(?:it|them)))?)\s*\)", "Knit 2 rnds (slipping the BOR marker as you come to it)."),
+    said_row("rep)|repeat)", rf"\s*\(\s*(?P<said>\d+[\s-]+(?:st|stitch)\s+(?:rep|repeat))\s*\)(?=\s*[.,;]?\s*(?:$|{N}|twice|once))", "Work rnds 1-8 of chart A (12-st rep)."),
+    said_row("held together", r"\s*,?\s+(?P<said>(?:over|on|onto|around)\s+(?:both|two|2)\s+(?:of\s+the\s+)?(?:needles?|needle\s+tips)\s+held\s+together)\b", "CO 40 sts over both needles held together."),
+    said_row_behind("withdraw|pull out|take out", r"((?:^|[.;])\s*)(?P<said>(?:withdraw|pull\s+out|take\s+out)\s+(?:the\s+)?(?:larger|second|spare|other|extra)\s+needle)(?=\s*[.]|\s*$)", "Withdraw the larger needle."),
+    said_row_behind(" or ", rf"((?:^|[.;])\s*)(?P<said>(?:divide|distribute|arrange|spread|place)\s+(?:the\s+|all\s+)*(?:{STS}|them)\s+(?:evenly\s+)?(?:over|on|onto|between|among)\s+(?:3|three|4|four)\s+or\s+(?:4|four|5|five)\s+{_DPN})(?=\s*[.]|\s*$)", "Divide sts evenly over 3 or 4 dpn."),
+    said_row("to co|to cast on", r"(?<=,)\s*(?:and\s+)?use\s+(?:the\s+|an?\s+|your\s+)?(?P<said>(?:[a-z]+[\s-]){1,4}?(?:method|technique|cast-on))\s+to(?=\s+(?:co|cast\s+on)\b)", "K10, use the cable method to CO 1 st over gap, k to end."),
+    said_row_behind("as before", rf"\b((?:co|cast\s+on)\s+{N}\s+{STS})\s+(?P<said>as\s+before)(?=\s*[,;.]|\s*$)", "K10, CO 4 sts as before, k to end."),
     row("more", rf"(,\s*(?:co|cast\s+on)\s+{N})\s+(?P<said>more)\s+(?={STS}\s*,)", r"\1 ", "K10, CO 4 sts, pm, CO 4 more sts, k to end.", spelt_out=True),
     row("half of", r"\b(for\s+half\s+of)\s+(?=(?:back|front|body|sleeve|heel|sole|instep)\b)", r"\1 the ", "K12 for half of back, k to end."),
     row("join", r"\b((?:re-?)?join\s+(?:the\s+)?yarn)\s+and\s*,\s*", r"\1, ", "Join yarn and, beginning at right edge, pick up and knit 3 sts."),
-    row("circular", rf"\b((?:dpns?|double[\s-]pointed\s+needles?))\s+(?P<said>or\s+(?:an?\s+)?(?:short\s+|long\s+)?circular(?:\s+needle)?(?:\s+for\s+magic\s+loop)?){_END}", r"\1", "Place 12 held sts on larger dpns or circular needle.", spelt_out=True),
-    row("off as", rf"((?:^|[.;,]|\band)\s*(?:bind|cast)\s+off(?:\s+(?:all\s+)?{STS})?)\s+(?P<said>(?:as|same\s+as)\s+(?:for\s+|on\s+)?(?:the\s+)?(?:first\s+|left\s+|right\s+|other\s+)?(?:body|sleeve|sock|mitten|mitt|cuff|hem|neckband|neck|front|back|hand|thumb|leg))(?=\s*\.?\s*$)", r"\1", "Bind off as for body.", spelt_out=True),
-    row("measured", r"\s*,?\s+(?P<said>measured\s+(?:straight\s+)?(?:up|down|along|at)\s+(?:the\s+)?(?:cent(?:er|re)|middle)(?:\s+of\s+(?:the\s+)?)?\s*(?:front|back))(?=\s*\.?\s*$)", "", "Work until piece measures 12 cm, measured straight down the center front.", spelt_out=True),
-    row("taking care|being careful", r"^([^.]*?\b(?:knit|purl))\s*,\s*(?P<said>(?:taking\s+care|being\s+careful)\s+not\s+to\s+(?:drop|lose|skip|miss|twist)\s+(?:the\s+|any\s+)?(?:final\s+|last\s+)?(?:yo|yos|yarn\s*overs?|sts|stitches))(?:\s+of\s+(?:rnd|round|row)\s+\d+)?(?=\s*\.?\s*$)", r"\1", "Rnd 2: Knit, taking care not to drop the yo.", spelt_out=True),
+    said_row_behind("circular", rf"\b((?:dpns?|double[\s-]pointed\s+needles?))\s+(?P<said>or\s+(?:an?\s+)?(?:short\s+|long\s+)?circular(?:\s+needle)?(?:\s+for\s+magic\s+loop)?){_END}", "Place 12 held sts on larger dpns or circular needle."),
+    said_row_behind("off as", rf"((?:^|[.;,]|\band)\s*(?:bind|cast)\s+off(?:\s+(?:all\s+)?{STS})?)\s+(?P<said>(?:as|same\s+as)\s+(?:for\s+|on\s+)?(?:the\s+)?(?:first\s+|left\s+|right\s+|other\s+)?(?:body|sleeve|sock|mitten|mitt|cuff|hem|neckband|neck|front|back|hand|thumb|leg))(?=\s*\.?\s*$)", "Bind off as for body."),
+    said_row("measured", r"\s*,?\s+(?P<said>measured\s+(?:straight\s+)?(?:up|down|along|at)\s+(?:the\s+)?(?:cent(?:er|re)|middle)(?:\s+of\s+(?:the\s+)?)?\s*(?:front|back))(?=\s*\.?\s*$)", "Work until piece measures 12 cm, measured straight down the center front."),
+    said_row_behind("taking care|being careful", r"^([^.]*?\b(?:knit|purl))\s*,\s*(?P<said>(?:taking\s+care|being\s+careful)\s+not\s+to\s+(?:drop|lose|skip|miss|twist)\s+(?:the\s+|any\s+)?(?:final\s+|last\s+)?(?:yo|yos|yarn\s*overs?|sts|stitches))(?:\s+of\s+(?:rnd|round|row)\s+\d+)?(?=\s*\.?\s*$)", "Rnd 2: Knit, taking care not to drop the yo."),
     row("with ", rf"((?:^|[.:])\s*)((?:knit(?:\s+every\s+{ROUND})?|work|cont(?:inue)?){_FABRIC})\s+with\s+({_YARN}){_LASTS}", r"\1with \3, \2", "Work even in st st with MC until piece measures 8 cm."),
     row("with ", rf"(:\s*)(knit|purl|k|p)\s+(?:with|in)\s+({_YARN})(?=\s*\.?\s*$)", r"\1with \3, \2", "Rnd 1: Knit with MC."),
-    row("twist", r"\b(join(?:ing)?\b[^.;,]*?\b(?:rounds?|rnds?|circle))\s*[;,-]+\s*(?P<said>(?:do\s+not|don't|without)\s+twist(?:ing)?(?:\s+(?:the\s+|your\s+)?(?:sts|stitches|cast-on(?:\s+edge)?|work))?)(?=\s*[.!]|\s*$)", r"\1", "Join to work in the round; do not twist.", spelt_out=True),
+    said_row_behind("twist", r"\b(join(?:ing)?\b[^.;,]*?\b(?:rounds?|rnds?|circle))\s*[;,-]+\s*(?P<said>(?:do\s+not|don't|without)\s+twist(?:ing)?(?:\s+(?:the\s+|your\s+)?(?:sts|stitches|cast-on(?:\s+edge)?|work))?)(?=\s*[.!]|\s*$)", "Join to work in the round; do not twist."),
     row("place bor", r"\bplace\s+bor(?=\s*,?\s+and\s+join\b)", "place marker for BOR", "Place BOR and join in the round."),
     row("all sizes", rf"^(\s*)all\s+sizes\s*:\s*(?:you\s+(?:should\s+)?(?:now\s+)?have\s+(?:now\s+)?)?(?={N}\s+{STS}\s*\.?\s*$)", r"\1", "All sizes: You now have 88 sts."),
     row("on both needles|on each needle", r"\bon\s+(?:both|each)\s+needles?\s*:\s*", "each needle: ", "Round 1: On both needles: k1, m1r, k to last st, m1l, k1."),
     row("left on", rf"\b(knit|purl|work|k|p)\s+until\s+(?:there\s+(?:is|are)\s+)?({N})\s+{STS}\s+(?:(?:is|are)\s+left|remains?|rem)\s+on\s+(?:the\s+|each\s+)?needle\b", r"\1 to last \2 sts", "Needle 1: K1, m1r, knit until 1 st is left on the needle, m1l, k1."),
     row("before the last|before last|before the wrapped", rf"\bto\s+(?:the\s+)?(?:st|stitch)\s+(?=before\s+(?:the\s+)?(?:last\s+)?wrapped\s+{STS})", "to 1 st ", "Row 3: Knit to the stitch before the last wrapped stitch, w&t."),
-    row("fasten", r"((?:^|[.;])\s*)(?P<said>fasten\s+(?:off\s+)?(?:in\s+)?(?:all\s+|the\s+|loose\s+)*ends)(?=\s*[.]|\s*$)", r"\1", "Fasten all ends.", spelt_out=True),
-    row("ridge", r"\b((?:knit|work)\s+\d+\s+ridges?)\s+(?P<said>back\s+and\s+forth)\b", r"\1", "Knit 3 ridges back and forth.", spelt_out=True),
+    said_row_behind("fasten", r"((?:^|[.;])\s*)(?P<said>fasten\s+(?:off\s+)?(?:in\s+)?(?:all\s+|the\s+|loose\s+)*ends)(?=\s*[.]|\s*$)", "Fasten all ends."),
+    said_row_behind("ridge", r"\b((?:knit|work)\s+\d+\s+ridges?)\s+(?P<said>back\s+and\s+forth)\b", "Knit 3 ridges back and forth."),
     row("ridge", r"\b((?:knit|work)\s+\d+\s+ridges?(?:\s+in\s+garter(?:\s+st(?:itch)?)?)?)\s+and\s+(?=(?:bind|cast)\s+off\b)", r"\1. ", "Knit 3 ridges and bind off loosely."),
     row("ridge", r"\b((?:change|switch)\s+to\b[^.,;]*?\bneedles?)\s*,\s+(?=(?:knit|work)\s+\d+\s+ridges?\b)", r"\1. ", "Change to 3 mm needles, knit 3 ridges."),
     row("of ", rf"\b((?:[Ww]ork|[Rr]ep(?:eat)?|then|WORK)\s+(?:all\s+(?:the\s+)?\d+\s+(?:rnds|rounds|rows)|(?:[Rr]nds?|[Rr]ounds?|[Rr]ows?)\s+\d+(?:\s*(?:-|to|and|through)\s*\d+)?)\s+of)\s+(?:the\s+)?({_NAMED})(?<!\bPattern)(?<!\bPatt)(?<!\bLace)(?<!\bRib)(?<!\bStitch)(?<!\bSt)(?<!\bPanel)(?<!\bCable)(?<!\bMotif)(?=\s+(?:{N}|once|twice|until|for)\b|\s*[.,;]|\s*$)", r"\1 \2 pattern", "Work Rnds 1-4 of Ridge twice.", exact=True),

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.rewording.said_rows import said_row
 from stepper.project.rewording.synonym import N, Synonym, row
 
 _S: Final = r"(?:(?<=^)|(?<=[.!?]))\s*"
@@ -52,13 +53,11 @@ COMMENTS: tuple[Synonym, ...] = (
         "The body is now worked in the round from the bottom up.",
         spelt_out=True,
     ),
-    row(
+    said_row(
         "construction|built|worked|knit|made|joined|sewn|seamed|picked up|separate|divide",
         rf"{_S}(?P<said>(?:the|these|they|this|your|it|all)\s+(?:(?!is\b|are\b|will\b){_BUILT}\s+){{0,5}}(?:is|are|will\s+be)\s+(?:then\s+|first\s+|now\s+|later\s+|finally\s+)?(?:joined|sewn|seamed|worked\s+separately|made\s+separately|knitted\s+separately|knit\s+separately|"
         rf"picked\s+up\s+(?:later|afterwards|at\s+the\s+end)|(?:worked|knit|knitted|made)\s+(?:last|first|later|afterwards|next|seamlessly|from\s+the\s+(?:top|bottom|hem|neck|cuff|yoke|toe|brim)(?:\s+(?:down|up))?|in\s+one\s+piece|from\s+(?:side\s+to\s+side|hem\s+to\s+\w+|cuff\s+to\s+\w+)))(?:\s*,?\s+{_BUILT})*){_E}",
-        "",
         "The sleeves are then joined to the body.",
-        spelt_out=True,
     ),
     row(
         "you will|you'll|you now|we will|we'll|we now|now we|next we|next, we",
@@ -66,12 +65,10 @@ COMMENTS: tuple[Synonym, ...] = (
         "",
         "You will now separate the sleeves from the body.",
     ),
-    row(
+    said_row(
         "seam|sew|stitch",
         rf"{_S}(?![^.!?]*\b(?:knit|purl|pick\w*|bind\w*|cast\w*|row|rows|rnd|rnds|work\w*|graft\w*|live|needle\s*tip|rep(?:eat)?)\b)(?P<said>(?:(?:now|then|lastly|finally|next|first)\s*,?\s+)?(?:(?:at|along|starting\s+(?:at|from)|beginning\s+(?:at|from)|using|with)\s+[^.!?;:]{{1,60}},\s+)?(?:(?:you|we)(?:\s+will|'ll|\s+can|\s+may|\s+should|\s+then)?\s+)?(?:seam|sew|stitch\s+(?=up|down|together))\b[^.!?;:]*){_E}",
-        "",
         "Along the shoulders, on both sides, sew a few stitches together.",
-        spelt_out=True,
     ),
     row(
         "make sure|ensure|be sure|check|remember that|note",
@@ -79,19 +76,15 @@ COMMENTS: tuple[Synonym, ...] = (
         "",
         "Make sure the right side is facing you.",
     ),
-    row(
+    said_row(
         "try |good time|great time|good point|good moment",
         rf"{_S}{_WORKLESS}(?P<said>(?:(?:now|this|here)\s+(?:is|would\s+be)\s+a\s+(?:good|great|perfect)\s+(?:time|point|moment|place)\s+to\s+(?:try|check|count|measure|weigh|block|wash|steam|take|admire|have)\b{_PLAIN}|try\s+(?:it|the\s+[a-z]+|your\s+[a-z]+|them)\s+on\b{_PLAIN})){_E}",
-        "",
         "Now is a good time to try it on and see whether the fit is right.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "it helps|helpful|i find|easiest|useful to",
         rf"{_S}{_WORKLESS}(?P<said>(?:it\s+(?:really\s+|also\s+)?helps\s+to\s+(?:use|have|mark|count|keep|lay|pin)|you\s+(?:may|might|will)\s+find\s+it\s+(?:easier|helpful|useful|easiest)\s+to\s+(?:use|have|mark|count|keep|lay|pin))\s+{_PLAIN}(?:\s+for\s+the\s+beginning\s+of\s+the\s+(?:round|rnd))?){_E}",
-        "",
         "It helps to use a bright marker for the beginning of the round.",
-        spelt_out=True,
     ),
     row(
         "use |technique|method|jogless|magic loop",
@@ -105,20 +98,16 @@ COMMENTS: tuple[Synonym, ...] = (
         "",
         "If you are using circular needles, use the magic loop technique from here.",
     ),
-    row(
+    said_row(
         "too few|no longer|too small|too tight|comfortably|not enough",
         rf"{_S}(?P<said>(?:when|once|as\s+soon\s+as)\s+(?:there\s+are\s+(?:too\s+few|not\s+enough)\s+(?:sts|stitches)|the\s+(?:sts|stitches|circumference|work|hat|crown|sleeve)\s+(?:is|are|get|gets|become|becomes|do|does|no)\b[a-z' -]{{0,40}}?)(?:\s+to\s+(?:go|fit|reach|stretch)\s+[a-z ]{{1,40}})?\s*,\s+(?:change|switch|move)\s+to\s+(?:(?:your\s+|the\s+)?(?:dpns?|double[-\s]pointed\s+needles|magic\s+loop|(?:a\s+)?shorter\s+(?:circular|needle|cable)(?:\s+needle)?)(?:\s+or\s+|\s*,\s*)?)+){_E}",
-        "",
         "When there are too few sts to go round the needle, switch to dpns or magic loop.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "done|finished|congrat|well done|complete|halfway",
         rf"{_S}(?P<said>(?:(?:congratulations|hooray|hurray|yay|great|phew|well\s+done|good\s+job)\s*[,!]\s*)?(?:(?:you(?:'ve|\s+have)\s+(?:now\s+)?(?:finished|completed)|you(?:'re|\s+are)\s+(?:now\s+)?(?:done|finished)\s+with)\s+(?:the|your)\s+(?:first\s+|second\s+|left\s+|right\s+)?{_PARTS}"
         rf"|(?:the|your)\s+(?:first\s+|second\s+|left\s+|right\s+)?(?:{_PARTS}|short\s+rows|shaping|hard\s+part)\s+(?:is|are)\s+(?:now\s+)?(?:done|finished|complete|completed))){_E}",
-        "",
         "Congratulations, the body is done!",
-        spelt_out=True,
     ),
     row(
         "i ",
@@ -132,48 +121,36 @@ COMMENTS: tuple[Synonym, ...] = (
         "",
         "Watch the video on our page if you are in doubt.",
     ),
-    row(
+    said_row(
         "at this point|by now|now the|now your",
         rf"{_S}(?P<said>(?:at\s+this\s+point|by\s+now|now)\s*,?\s+(?:the|your)\s+(?:first\s+|second\s+|left\s+|right\s+)?(?:{_PARTS})\s+(?:is|are|should\s+be)\s+(?:done|ready|complete|completed|finished)){_E}",
-        "",
         "At this point the body is complete.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "we |you ",
         rf"{_S}(?P<said>(?:now|next|then)\s*,?\s+(?:we|you)(?:\s+will|'ll)?\s+(?:work\s+on|make|start|begin|move\s+on\s+to|turn\s+to|continue\s+with)\s+(?:the|your)\s+(?:left\s+|right\s+|first\s+)?{_PARTS}){_E}",
-        "",
         "Now we work on the sleeves.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "may |might |matter|fiddly|tricky",
         rf"{_S}(?P<said>(?:the\s+first\s+few\s+(?:rows|rounds|stitches|sts)|it|this|that|your\s+[a-z]+|the\s+[a-z]+)\s+(?:may|might|will|can)\s+(?:feel|look|seem|be)\s+(?:a\s+bit\s+|a\s+little\s+|quite\s+|rather\s+)?{_WORKLESS}(?:fiddly|tricky|awkward|tight|loose|strange|odd|messy|uneven|small|big|stiff)\b[a-z' ,]*?){_E}",
-        "",
         "The first few rows may feel a bit fiddly.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "careful|take care",
         rf"{_S}{_IDLE}(?P<said>(?:be\s+careful|take\s+care)\s+not\s+to\s+(?:pull|twist|stretch|drop|split|tighten|work|knit)\s+(?:the\s+|your\s+|any\s+)?(?:yarn|floats|stitches|sts|edge|work|tension|cast-?on)?\s*(?:too\s+)?(?:tightly|tight|hard|loosely|loose)?(?:\s+(?:at|on|along|behind|across)\s+the\s+(?:back|wrong\s+side|edge|inside)(?:\s+of\s+the\s+work)?)?){_E}",
-        "",
         "Be careful not to pull the yarn too tightly at the back.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "is read|are read|divisible",
         rf"{_S}(?P<said>(?:(?:the|this|all|your)\s+charts?\s+(?:is|are)\s+(?:always\s+)?read\s+from\s+(?:right\s+to\s+left|left\s+to\s+right|the\s+bottom(?:\s+up|\s+to\s+the\s+top)?)"
         rf"|(?:the|this|your)\s+(?:number|total)(?:\s+of\s+(?:sts|stitches))?\s+(?:is|should\s+be|must\s+be)\s+(?:divisible\s+by|a\s+multiple\s+of)\s+\d+)){_E}",
-        "",
         "The number of stitches is divisible by 8.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "chart",
         rf"{_S}(?P<said>(?:the\s+)?chart\s+(?:repeats|is\s+(?:repeated|worked))\s+(?:twice|{N}\s+times)\s+(?:across|around|in|over|on)\s+(?:each|every|the)\s+(?:rnd|round|row)){_E}",
-        "",
         "Chart repeats twice across each rnd.",
-        spelt_out=True,
     ),
     row(
         "on your|on the",
@@ -181,19 +158,15 @@ COMMENTS: tuple[Synonym, ...] = (
         "",
         "The back - joined to its ball - should be on the left needle.",
     ),
-    row(
+    said_row(
         "all sizes",
         rf"{_S}(?P<said>all\s+sizes\s*[:,]?\s+(?:continue|cont|proceed|work)\s+as\s+follows)\s*[:.]?\s*$",
-        "",
         "All sizes: continue as follows.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "summary",
         r"^\s*(?P<said>summary|overview)\s*[:.]?\s*$",
-        "",
         "Summary",
-        spelt_out=True,
     ),
 )
 """The rows, in the order tried."""

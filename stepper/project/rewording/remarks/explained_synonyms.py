@@ -10,7 +10,8 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.project.rewording.synonym import Synonym, row
+from stepper.project.rewording.said_rows import said_row
+from stepper.project.rewording.synonym import Synonym
 
 _S: Final = r"(?:(?<=^)|(?<=[.!?]))\s*"
 """Where a sentence begins."""
@@ -61,90 +62,68 @@ _ADVISED: Final = (
 
 EXPLAINED: tuple[Synonym, ...] = (
     # --- making up ---
-    row(
+    said_row(
         "sew|seam|stitch|stuff|embroider|press|steam|block|weave|darn|run in|pin |pins|attach|thread|insert|turn|fold|join|close|cut |lay |leave|rinse|wash|soak|trim|make|tie |knot|wrap|dry",
         rf"{_S}(?P<said>(?:(?:finishing|making\s+up|to\s+make\s+up|to\s+finish|assembly|make\s+up)\s*[:.-]*\s*)?(?:(?:then|now|finally|lastly|next|also|carefully|gently|lightly|firmly|neatly|with\s+(?:right|wrong)\s+sides\s+(?:together|facing|out)|with\s+rs\s+together|using\s+(?:the\s+|a\s+|your\s+)?(?:long\s+|flat\s+|back\s?|mattress\s+|yarn\s+|matching\s+|[a-z]+\s+)?(?:tail|tails|ends?|seam|stitch|thread|yarn|tapestry\s+needle|needle)|with\s+(?:a\s+)?(?:tapestry|yarn|sewing)\s+needle)\s*,?\s*)*"
         rf"(?:(?:and\s+)?(?:sew|seam|oversew|overcast|whip-?\s?stitch|slip-?\s?stitch(?=\s+(?:the|in|to|down|hem|facing|edges?|seams?|into)\b)|stitch(?=\s+(?:the|on|up|to|down|in(?:to)?|together|ears?|arms?|legs?|head)\b)|stuff|embroider|press(?!\s+on)|steam|block|wet-?\s?block|weave\s+in|darn\s+in|run\s+in|pin|attach(?=\s+(?:the\s+|an?\s+|all\s+|\d+\s+|two\s+|small\s+|large\s+|safety\s+|[a-z]+-?shaped\s+)*{_PIECES})"
         rf"|thread\s+(?:the\s+)?(?:elastic|ribbon|cord|lace)|insert\s+(?:the\s+|a\s+)?(?:zip|zipper|elastic|cushion|pad|ribbon)|turn\s+(?:(?:down|up|back)\s+(?:the\s+)?{_THINGS}|(?:the\s+)?{_THINGS}\s+(?:up|down|back|over)|(?:it\s+|the\s+[a-z]+\s+|work\s+)?right\s+side\s+out)"
         rf"|fold(?=\s+(?:the\s+|in\b|it\b|over\b|along\b|down\b|{_THINGS}|[a-z]+\s+(?:in\s+half|over|along))|\s*,)|join(?=\s+{_EDGES}(?:seams?|edges|ends)\b)(?!\s+in\b)|close\s+(?:the\s+|any\s+|up\s+)*(?:opening|seams?|holes?|gaps?)|cut\s+(?:\d+|several|some|[a-z]+)\s+(?:strands|lengths|pieces)|lay\s+(?:it\s+|the\s+[a-z]+\s+|pieces\s+|out\s+)?flat|leave\s+(?:it\s+)?to\s+dry|dry\s+flat|rinse|hand-?\s?wash|wash|soak|trim"
         rf"|make\s+(?:an?\s+|the\s+|\d+\s+|two\s+|small\s+|large\s+)*{_DECORATION}|tie(?=\s+(?:the\s+|all\s+)*(?:loose\s+|yarn\s+)?(?:ends?|tails?|cords?|bows?|knots?|ribbons?|straps?)\b)|knot(?=\s+(?:the\s+)?(?:ends|tails|fringe)\b)))(?![\w-]){_SEWN}){_E}",
-        "",
         "Turn right side out and stuff firmly.",
-        spelt_out=True,
     ),
     # --- what was worked, and what will be seen ---
-    row(
+    said_row(
         "this |that |it |these |those |the |your ",
         rf"{_S}(?P<said>{_THIS}\s+(?:(?:will|should|would|may|might|can|does|do)\s+)?(?:(?:now|also|just|simply|later|all)\s+)?{_SHOWS}{_QUIET}){_E}",
-        "",
         "This decrease row shapes the brim.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "will form|form the|will be for|are for",
         rf"{_S}(?P<said>(?:the|these|those)\s+(?:remaining\s+|other\s+|cent(?:er|re)\s+|held\s+|new\s+|cast-on\s+)?(?:sts|stitches)\s+(?:will\s+)?(?:form|be\s+for|are\s+for)\s+the\s+(?:(?:left|right|first|second)\s+)?(?:front|back|sole|instep|heel|toe|thumb|palm|hand|underarm|neck|shoulder|sleeve|collar|cuff|flap|strap|edge)){_E}",
-        "",
         "The remaining stitches will form the back.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "you'll|you will|you should|you can|you may|you might|you now",
         rf"{_S}(?P<said>(?:here\s+|now\s+|at\s+this\s+point\s*,?\s+)?you(?:'ll|\s+(?:will|should|can|may|might))?\s+(?:now\s+|also\s+|soon\s+|start\s+to\s+|be\s+able\s+to\s+)*(?:notice|see|feel|recogni[sz]e)(?![\w-]){_QUIET}){_E}",
-        "",
         "You'll notice that the edge begins to curl.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "later|afterwards|when finishing|in finishing|making up",
         rf"{_S}(?P<said>(?:these|those|the|this)\s+(?:[a-z'-]+\s+){{0,3}}?(?:sts|stitches|edges?|ends?|seams?|loops?|openings?|holes?|gaps?|tails?)\s+(?:will|can|may)\s+be\s+(?:picked\s+up|sewn(?:\s+(?:up|together|down))?|seamed|grafted|joined|used|closed(?:\s+up)?|woven\s+in|worked|trimmed|hidden)\s+(?:later(?:\s+on)?|afterwards|when\s+finishing|in\s+finishing|when\s+making\s+up)(?:\s+for\s+(?:the\s+)?[a-z]+(?:\s+[a-z]+)?)?){_E}",
-        "",
         "These stitches will be picked up later for the thumb.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "instructions|directions|figures|numbers|changes",
         rf"{_S}(?P<said>(?:the\s+)?(?:instructions|directions|figures|numbers|changes)\s+(?:are\s+(?:given|written)\s+)?(?:for|in)\s+[a-z ,'()-]*(?:sizes?|brackets|parentheses)[a-z ,'()-]*){_E}",
-        "",
         "Changes for larger sizes are in parentheses.",
-        spelt_out=True,
     ),
     # --- what stands above rows, and only names them ---
-    row(
+    said_row(
         "as foll",
         rf"^\s*(?P<said>(?:now\s+|then\s+|next\s*,?\s+)?(?:{_HEADED})(?![\w-])(?:(?!(?<![\w-])(?:rows?|rnds?|rounds?|every|each|both|while|same|times|twice|needles?|needle|change|changing|flat|back\s+and\s+forth|join\w*|turn(?!\s+heel)|turning|keeping|leaving|without|until|"
         r"using|with|rs|ws|(?:right|wrong)\s+sides?|reversing|then|only|not|hold|place(?!\s+for\b)|slip|pick\w*|bind|cast|ending|beginning|starting|at)(?![\w-]))[a-z' -])*?\bas\s+foll(?:ow)?s)\s*[:.]?\s*$",
-        "",
         "Divide sts for body as follows:",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "row:|rnd:|round:|row :|rnd :|round :|ing for|ing the",
         r"^\s*(?P<said>(?:(?:next|dec(?:rease)?|inc(?:rease)?|decreasing|increasing|set-?\s?up|foundation|dividing|joining|ribbing)\s+(?:row|rnd|round)|(?:decreasing|increasing|shaping)\s+(?:for\s+)?(?:the\s+)?(?:top|crown|toe|thumb|tip|gusset|yoke|sleeves?|neck|armholes?|heel|waist|hips?|shoulders?))\s*)\s*:\s*$",
-        "",
         "Decreasing for the top:",
-        spelt_out=True,
     ),
     # --- advice that chooses nothing ---
-    row(
+    said_row(
         "if you|if in doubt|if necessary|if needed|if desired|if preferred|if the|if your",
         rf"{_S}(?P<said>if\s+{_ADVISED}(?![\w-]){_QUIET}(?:,\s*(?:just\s+)?(?:use\s+(?:an?\s+)?[a-z' -]*?cast[-\s]on(?:\s+method)?|check\s+your\s+(?:gauge|tension)|adjust\s+the\s+length|try\s+[a-z' -]+ing{_QUIET}))?){_E}",
-        "",
         "If you're not sure what to use, we suggest a thumb cast-on.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "worry|panic",
         rf"{_S}(?P<said>(?:do\s+not|don't)\s+(?:worry|panic)(?![\w-]){_QUIET}){_E}",
-        "",
         "Don't worry if the edge curls.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "count your|measure",
         rf"{_S}(?P<said>(?:count\s+your\s+(?:sts|stitches)\s+(?:to\s+be\s+sure|carefully|often|now|before\s+going\s+on)|(?:your|the)\s+(?:work|piece|knitting)\s+(?:should|will)\s+(?:now\s+)?measure\s+(?:about\s+|approx(?:imately)?\.?\s+)?\d[\d./½¼¾]*\s*(?:cm|in|inch|inches|\")(?:\s+(?:long|wide|across))?)){_E}",
-        "",
         "Count your stitches to be sure.",
-        spelt_out=True,
     ),
 )  # fmt: skip
 """The rows, in the order tried."""

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 
 _FABRIC: Final = (
@@ -73,12 +74,10 @@ FILLERS: tuple[Synonym, ...] = (
         r"\1 ",
         "Continue in st.st. without shaping until piece measures 9 cm.",
     ),
-    row(
+    said_row_behind(
         "tightly|firmly",
         rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s+(?P<said>(?:{_FAIRLY}\s+)?(?:tightly|firmly)){_END}",
-        r"\1",
         "Cast on 8 sts fairly tightly.",
-        spelt_out=True,
     ),
     row("divide them", r"\bdivide\s+them\s+(?=(?:evenly\s+)?(?:over|between|on|onto)\b)", "divide sts ", "Divide them over 4 needles."),
     row(
@@ -186,7 +185,7 @@ FILLERS: tuple[Synonym, ...] = (
         r"\1, pull tight",
         "Draw yarn through remaining sts, pulling tight to close the hole.",
     ),
-    row("tail|end", rf"\s*,?\s*(?P<said>leaving\s+an?\s+(?:long\s+)?(?:tail|end)\s+(?:of\s+)?(?:about\s+|approx\.?\s+|approximately\s+|roughly\s+)?{LONG}(?:\s+long|\s+in\s+length)?)(?!\s*[a-z])", "", "Break yarn, leaving a tail about 20 cm long.", spelt_out=True),
+    said_row("tail|end", rf"\s*,?\s*(?P<said>leaving\s+an?\s+(?:long\s+)?(?:tail|end)\s+(?:of\s+)?(?:about\s+|approx\.?\s+|approximately\s+|roughly\s+)?{LONG}(?:\s+long|\s+in\s+length)?)(?!\s*[a-z])", "Break yarn, leaving a tail about 20 cm long."),
     row("co.", r"(?<![\w-])CO\.\s+(?=\d)", "CO ", "CO. 68 sts.", exact=True),
     row("loose", rf"\b(bind\s+off|cast\s+off|bo)(\s+[^.;]*?)?,\s+loose{_END}", r"\1\2 loosely", "Bind off 24 sts for neck, loose."),
     row("loosely", r"\b(purlwise|knitwise)\s+and\s+loosely\b", r"loosely \1", "Cast off knitwise and loosely."),
@@ -197,19 +196,15 @@ FILLERS: tuple[Synonym, ...] = (
         r"\1\2. Repeat these \3 ",
         "These 2 rows form rib pattern, repeat 4 more times.",
     ),
-    row(
+    said_row_behind(
         "on rs|on ws|on right|on wrong",
         r"\b(rev(?:erse)?\.?\s+st(?:\.?[\s-]?st|ockinette(?:\s+st(?:itch)?)?|ocking\s+st(?:itch)?)\.?)\s*\(\s*(?P<said>(?:purl|p)\s+(?:on\s+)?(?:the\s+)?(?:rs|right\s+side)\s*,?\s*(?:and\s+)?(?:knit|k)\s+(?:on\s+)?(?:the\s+)?(?:ws|wrong\s+side))\s*\)",
-        r"\1",
         "Work 3 rows in rev st st (p on RS, k on WS).",
-        spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "you will have|you'll have|you have just",
         r"((?:^|[.!])\s*)(?P<said>you(?:'ll|\s+will|\s+should)?\s+(?:have\s+)?(?:just\s+)?(?:have\s+)?(?:just\s+)?(?:completed|worked|finished|ended\s+with)\s+(?:an?\s+)?(?:(?:round|rnd|row)\s+\d+|(?:rs|ws|right[-\s]side|wrong[-\s]side)\s+row)(?:\s+of\s+(?:the\s+)?(?:chart|pattern)(?:\s+[a-z])?)?)\s*(?=\.|$)",
-        r"\1",
         "You will have just completed row 12 of the chart.",
-        spelt_out=True,
     ),
     row(
         "remain|left|rem",
@@ -241,19 +236,15 @@ FILLERS: tuple[Synonym, ...] = (
         r"\1 in total",
         "Work rows 1-4 5 times altogether.",
     ),
-    row(
+    said_row_behind(
         "i.e|that is",
         rf"({LONG}|{N}\s+{ROUND}|{N}\s+times)\s*(?:,\s*|\()(?P<said>(?:i\.?\s?e\.?|that\s+is)\s*,?\s+(?:about\s+|approx(?:imately|\.)?\s+)?(?:{N}\s+{ROUND}|{LONG}))\s*\)?(?=\s*[.,;]?\s*$)",
-        r"\1",
         "Work in k2, p2 rib for 5 cm, i.e. about 16 rounds.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "do not|don't",
         r"\s*\(\s*(?P<said>(?:do\s+not|don't)\s+(?:cut|break|fasten\s+off)(?:\s+off)?(?:\s+the)?\s+(?:yarn|wool|(?-i:MC|CC\d?|[A-H])))\s*\)",
-        "",
         "With B (do not cut A), knit 2 rounds.",
-        spelt_out=True,
     ),
 )  # fmt: skip
 """The rows that are tried before others, in the order tried."""
@@ -265,12 +256,10 @@ LATE_FILLERS: tuple[Synonym, ...] = (
         r"\1",
         "Work in k1, p1 rib throughout for 5 cm.",
     ),
-    row(
+    said_row_behind(
         "without|with no",
         rf"\b({_PLAIN}\s+{N}\s+(?:more\s+)?{ROUND})\s*,?\s+(?P<said>(?:without|with\s+no)\s+(?:any\s+|further\s+)*{_SHAPING}){_END}",
-        r"\1",
         "Knit 1 round without decreases.",
-        spelt_out=True,
     ),
     row("straight up", r"\bstraight\s+up(?:wards)?\b", "straight", "Knit straight up in stockinette stitch for 5 cm."),
     row("distribut|spread|divided|spaced", r"\bevenly\s+(?:distributed|spread|divided|spaced)(?:\s+out)?(?=\s*[.,;=)]|\s*$)", "evenly", "Decrease 4 sts evenly distributed."),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import STS, N, Synonym, row
 
 _ORDINAL = r"(?:\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)"
@@ -48,7 +49,7 @@ HEADS: tuple[Synonym, ...] = (
     row("dec", rf"\b(p)(?:url)?\s*,\s*dec(?:reas(?:e|ing))?\s+{_ONE}{_EACH_END}(?=\s*[.(]|\s*$)", r"p1, p2tog, p to last 3 sts, p2tog, p1", "Row 4: Purl, decreasing one stitch at each end of row."),
     row("k sts|k stitches", r"\b(?:k|knit)\s+(?:all\s+)?(?:the\s+)?k\s+(?:sts|stitches)\s*,?\s*(?:and\s+)?(?:p|purl)\s+(?:all\s+)?(?:the\s+)?p\s+(?:sts|stitches)\b", "knit the knit sts and purl the purl sts", "K the k sts and p the p sts"),
     # --- cables in words ---
-    row("cn|cable n", rf"\b(c\d+[bf])\s*[(\[]\s*(?P<said>(?:slip|sl)\s+(?:the\s+)?(?:next\s+)?\d\s*(?:{STS}\s+)?(?:on)?to\s+{_CN}[^()\[\]*:]*?k\s*\d\s*(?:{STS}\s+)?from\s+{_CN})\s*[)\]]", r"\1", "P2, C6B (slip 3 sts to cable needle, hold at back, k3, k3 from cn), p2", spelt_out=True),
+    said_row_behind("cn|cable n", rf"\b(c\d+[bf])\s*[(\[]\s*(?P<said>(?:slip|sl)\s+(?:the\s+)?(?:next\s+)?\d\s*(?:{STS}\s+)?(?:on)?to\s+{_CN}[^()\[\]*:]*?k\s*\d\s*(?:{STS}\s+)?from\s+{_CN})\s*[)\]]", "P2, C6B (slip 3 sts to cable needle, hold at back, k3, k3 from cn), p2"),
     row("cn|cable n", rf"(?<=[,*(]\s){_TO_CN}front{_OF_WORK}k(?:nit)?{_NEXT}k(?:nit)?{_ON_CN}", r"\1/\2 LC", "P2, slip next 2 sts to cable needle and hold in front, k2, k2 from cable needle, p2"),
     row("cn|cable n", rf"(?<=[,*(]\s){_TO_CN}back{_OF_WORK}k(?:nit)?{_NEXT}k(?:nit)?{_ON_CN}", r"\2/\1 RC", "P2, sl next 2 sts onto cn and hold in back, k2, then k2 from cn, p2"),
     row("cn|cable n", rf"(?<=[,*(]\s){_TO_CN}front{_OF_WORK}p(?:url)?{_NEXT}k(?:nit)?{_ON_CN}", r"\1/\2 LPC", "P2, slip next 2 sts to cn and hold in front, p1, k2 from cn, p2"),

@@ -8,6 +8,7 @@ comma, a full stop between stitches a comma, "K 2 tog" becomes k2tog. A form wit
 from __future__ import annotations
 
 from stepper.project.grammar import stitch_words
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 
 _STITCH = rf"(?:{stitch_words()})(?![\w&/-])"
@@ -68,12 +69,10 @@ NUMBERS: tuple[Synonym, ...] = (
     ),
     row("/", r"(?<=\d)-(?=[1-7]/[248])", " ", "Work until piece measures 7-1/2 in."),
     row("ins|cms", r"(?<=[\d¼½¾])\s*(in|cm)s\b", r" \1", "Work until piece measures 3 ins."),
-    row(
+    said_row(
         "about|approx|rough",
         rf"\b(?P<said>about|approx\.?|approximately|roughly)\s+(?={LONG})",
-        "",
         "Knit until piece measures about 5 cm.",
-        spelt_out=True,
     ),
 )
 
@@ -210,14 +209,12 @@ _STITCHES: tuple[Synonym, ...] = (
         "K in front and back of next st, k to end.",
     ),
     row("m1", r"\bm1\s*-\s*([lrp])\b", r"m1\1", "K1, M1-L, k18, M1-R, k1."),
-    row(
+    said_row_behind(
         "m1",
         r"\b(m1[lrp]?)\s*\(?\s*(?P<said>by\s+(?:picking\s+up|lifting)"
         r"(?:\s+(?:the|an?|bar|loop|strand|thread|horizontal|between|before|next|last|sts?|stitch|stitches|and|knitting|purling"
         r"|in|into|onto|on|through|back|front|of|it|this|left|right|needle|from|behind|to))+)\b\s*\)?",
-        r"\1",
         "K1, M1 (by picking up the bar between sts), k to end.",
-        spelt_out=True,
     ),
     row(
         "k1/|p1/",

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import N, Synonym, row
 
 _S: Final = r"(?:(?<=^)|(?<=[.!?]))\s*"
@@ -74,42 +75,32 @@ OLD_PRINT: tuple[Synonym, ...] = (
 """The rows, in the order tried, before all others."""
 
 STATED: tuple[Synonym, ...] = (
-    row("or ", rf"{_LONG}\s*,?\s*(?P<said>or\s+{_NO_WORK}(?<![\w-]){_HERS}(?![\w-]){_NO_WORK}){_END}", r"\1", "Repeat these 2 rows until hat is 7 inches, or as tall as you need.", spelt_out=True),
-    row(
+    said_row_behind("or ", rf"{_LONG}\s*,?\s*(?P<said>or\s+{_NO_WORK}(?<![\w-]){_HERS}(?![\w-]){_NO_WORK}){_END}", "Repeat these 2 rows until hat is 7 inches, or as tall as you need."),
+    said_row(
         "you |there |this |that ",
         rf"{_S}(?P<said>(?:at\s+this\s+point\s*,?\s*)?(?:you\s+(?:should\s+|will\s+|'ll\s+|now\s+)*have|there\s+(?:should|will)\s+(?:now\s+)?be|there\s+are(?:\s+now)?|(?:this|that)\s+(?:will\s+)?(?:gives?|makes?)(?:\s+you)?)\s+(?:now\s+)?(?:a\s+total\s+of\s+)?{N}\s+{_COUNTABLE}"
         rf"(?:\s+(?:in\s+(?:total|all)|altogether|around|on\s+(?:each|the\s+(?:right|wrong))\s+side|at\s+this\s+point|now))*){_E}",
-        "",
         "You should have 6 markers in total.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "measures|should be|now be",
         rf"{_S}(?P<said>(?:the\s+|your\s+)?(?:work|piece|knitting)\s+(?:(?:should\s+(?:now\s+)?|now\s+)?(?:be|measures?))\s+(?:(?:now|about|approx(?:imately|\.)?|roughly|around)\s+)*\d[\d\s./¼½¾]*(?:cm|in|inch|inches|\")(?:\s+(?:long|wide|across|at\s+this\s+point|now))*){_E}",
-        "",
         "Work measures approx. 9 inches.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "finish|work|crochet",
         rf"{_S}(?P<said>(?:finish|edge|trim)\s+(?:(?:the|all|off|neck|necks?|armholes?|edges?|edge|lower|upper|front|fronts|bottom|top|and|sleeves?|cuffs?|collar|outer)\s+)+with\s+(?:a|an|one|two|1|2)\s+(?:rows?|rounds?)\s+of\s+(?:single\s+crochet|double\s+crochet|crochet|slip\s+st(?:itch(?:es)?)?|sc|blanket\s+stitch)(?:\s+(?:all\s+)?around)?){_E}",
-        "",
         "Finish neck with a row of slip stitch.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "loop",
         rf"{_S}(?P<said>(?:work|make|sew|crochet)\s+(?:an?\s+|the\s+)?(?:small\s+|button\s*|hanging\s+)?loops?\s+(?:(?:at|on|to|for|the|a|of|one|each|end|ends|top|corner|edge|neck|back|front|button|buttons|hanging|fastening|scarf|cap|hat|side|other|pass|through)\s*)+){_E}",
-        "",
         "Work a loop at end for hanging.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "gather",
         rf"{_S}(?P<said>gather\s+(?:up\s+)?(?:the\s+)?(?:cast-?\s?on\s+(?:sts|stitches|edge)|(?:lower|outer|bottom)\s+edge|edges?)(?:\s*,?\s*(?:and\s+)?(?:draw|pull|fasten|secure|sew|tie)\s*(?:(?:up|it|off|tight|tightly|firmly|securely|in|together|closed)\s*)*)*){_E}",
-        "",
         "Gather the cast-on sts and draw up tightly.",
-        spelt_out=True,
     ),
 )  # fmt: skip
 """The rows for what is only stated, tried after all others."""

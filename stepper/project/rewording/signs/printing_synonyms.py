@@ -6,6 +6,7 @@ looked through for instructions, and the line is refused where they may hold one
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
 _NTH = r"\d{1,2}(?:st|nd|rd|th)"
@@ -38,7 +39,7 @@ SPELLINGS: tuple[Synonym, ...] = (
     row("as", rf"(\brows\s*:\s*)as\s+({_NTH})\s+and\s+({_NTH})(?:\s+rows)?(?=\s*\.|\s*$)", r"\1Repeat \2 and \3 rows", "3rd and 4th rows: As 1st and 2nd."),
     row("as", rf"(\brows\s*:\s*)as\s+({_NTH})\s+and\s+({_NTH})\s+rows\s+({N})\s+times(?:\s+more)?(?=\s*\.|\s*$)", r"\1Repeat \2 and \3 rows \4 times", "5th to 10th rows: As 3rd and 4th rows 3 times more."),
     row("alternately", r"(\([^()]*\))\s*,?\s+(?P<said>alternately)\s+across", r"\1 across", "2nd row: (P1, k1) alternately across.", spelt_out=True),
-    row("facing", r"(\brep(?:eat)?\s+(?:the\s+)?(?:last|these)\s+[^,.;]*?(?:times|more|once|twice))\s*,?\s*(?P<said>ending\s+with\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side)\s+facing(?:\s+for\s+(?:the\s+)?next\s+row)?)", r"\1", "Rep last 2 rows 5 more times, ending with RS facing for next row.", spelt_out=True),
+    said_row_behind("facing", r"(\brep(?:eat)?\s+(?:the\s+)?(?:last|these)\s+[^,.;]*?(?:times|more|once|twice))\s*,?\s*(?P<said>ending\s+with\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side)\s+facing(?:\s+for\s+(?:the\s+)?next\s+row)?)", "Rep last 2 rows 5 more times, ending with RS facing for next row."),
     # --- needles ---
     row("mm", rf"\b(?:us\s+|uk\s+)?(?:size|no\.?)\s*\d+(?:\.\d+)?\s*\(\s*({_MM})\s*mm\s*(?:/\s*(?:uk|us)\s*\d+\s*)?\)\s*(?=needles?\b|dpns?\b|circ)", r"\1 mm ", "Change to size 6 (4mm/UK8) needles."),
     row("circ", r'(\bsize\s+\d+(?:\.\d+)?)\s*,\s*(?P<said>\d+(?:"|[\s-]*(?:inch|in|cm)))\s+(?=circ)', r"\1 ", 'With size 8, 16" circular needle, CO 56 sts.', spelt_out=True),
@@ -51,7 +52,7 @@ PRINTING: tuple[Synonym, ...] = (
     row("have", rf"\(\s*(?:you\s+)?(?:(?:should|will|now)\s+){{1,2}}have\s+({N}\s+{STS})\s*\)", r"(\1)", "*K6, k2tog* around (should have 28 sts)."),
     row("slip|sl ", r"\b(?:slip|sl)\s+(?:the\s+)?(?:1st|first)\s+(?:st|stitch)\s*,", "sl 1,", "Row 1: Slip the first stitch, knit to end."),
     # --- manners and places ---
-    row("off", rf"\b({OFF})\s+(?P<said>tightly|firmly|neatly|(?:very|fairly|rather)\s+loosely)\b", r"\1", "Bind off tightly in ribbing.", spelt_out=True),
+    said_row_behind("off", rf"\b({OFF})\s+(?P<said>tightly|firmly|neatly|(?:very|fairly|rather)\s+loosely)\b", "Bind off tightly in ribbing."),
     row("further", rf"\bfor\s+(?:a\s+)?further\s+(?={N}\s+{ROUND}|{LONG})", "for ", "Work in k2, p2 rib for a further 12 rows."),
     row("you have", rf"\buntil\s+you\s+have\s+(?={LONG}\s*(?:[.,;]|$))", "until piece measures ", "Knit until you have 6 inches."),
     row("beg", rf"(\b{STS})\s+(?:at\s+)?beg(?:inning)?\.?\s+(?=next\s+(?:{N}\s+)?{ROUND})", r"\1 at beg of ", "Bind off 3 sts beg next 2 rows."),
@@ -59,10 +60,10 @@ PRINTING: tuple[Synonym, ...] = (
     row("then rem", rf"(\b{OFF}\s+[^.;:]*\brows)\s*,?\s*then\s+(?:the\s+)?(?=rem\w*\s+{N}\s+{STS})", r"\1. Bind off ", "Cast off 4 sts at beg of next 2 rows, then rem 14 sts."),
     row("knit", rf"\bknit\s+({N}\s+{ROUND})\s+in\s+(?={_FABRIC})", r"work \1 in ", "Cast on 20 sts and knit 5 rows in stockinette."),
     row("as", r"^\s*work\s+(?:1|one)\s+(?:rnd|round)\s+as\s*:?\s*(?=\()", "", "Work 1 rnd as (p1, k8, p1, k2) around."),
-    row("keeping|maintaining", rf"^\s*(?P<said>{_KEPT})\s*,?\s*(?={_AT_ENDS})", "", "Keeping patt correct, cast off 3 sts at beg of next row.", spelt_out=True),
-    row("keeping|maintaining", rf"^(\s*{_AT_ENDS}[^.;:*]*?)\s*,\s*(?P<said>{_KEPT})\s*\.?\s*$", r"\1", "Cast off 3 sts at beg of next 2 rows, keeping continuity of pattern.", spelt_out=True),
+    said_row("keeping|maintaining", rf"^\s*(?P<said>{_KEPT})\s*,?\s*(?={_AT_ENDS})", "Keeping patt correct, cast off 3 sts at beg of next row."),
+    said_row_behind("keeping|maintaining", rf"^(\s*{_AT_ENDS}[^.;:*]*?)\s*,\s*(?P<said>{_KEPT})\s*\.?\s*$", "Cast off 3 sts at beg of next 2 rows, keeping continuity of pattern."),
     row("keeping|maintaining", rf"^\s*{_KEPT}\s*,\s*(?:work|cont(?:inue)?)\s+(?:even\s+|straight\s+|without\s+(?:further\s+)?shaping\s+)?(?=until\b|for\b|{N}\s+(?:more\s+)?rows?\s*(?:\.|$))", "work in pattern ", "Keeping pattern correct, work until armhole measures 20 cm."),
-    row("keeping", r"^\s*(?P<said>keeping\s+(?:the\s+)?(?:neck|armhole|side|front|raglan|other)\s+edges?\s+(?:straight|even))\s*,\s*", "", "Keeping neck edge straight, work 4 rows.", spelt_out=True),
+    said_row("keeping", r"^\s*(?P<said>keeping\s+(?:the\s+)?(?:neck|armhole|side|front|raglan|other)\s+edges?\s+(?:straight|even))\s*,\s*", "Keeping neck edge straight, work 4 rows."),
     # --- remarks, told by how they begin ---
     row("(", r"\s*\(\s*(?P<said>(?:for|see|so\s+that|to\s+(?:avoid|prevent|form|create)|this\s+(?:is|will|forms|makes)|these\s+(?:are|will))\s+[a-z][a-z' -]*)\)", "", "Next row: Rib 12, cast off 8 sts (for pocket opening), rib to end."),
     row("so |thus|thereby|order|to ", rf"\s*,?\s+(?P<said>{_PURPOSE}\b[^.;:,*\d()]*)(?=\s*[.]?\s*$)", "", "Cast off 8 sts, rib to end, to form pocket opening."),

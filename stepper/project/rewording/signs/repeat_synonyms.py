@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.project.grammar import stitch_words
+from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
 
 _STITCH = rf"(?:(?:[kp]|knit|purl|sl|slip)\.?\s?\d+(?!\d*\s*(?:{ROUND}|\w*\s*rib))|(?:{stitch_words()})(?![\w&/-]))"
@@ -24,9 +25,9 @@ REPEATS: tuple[Synonym, ...] = (
     row("rep", rf"{_BRACKET}\s*,?\s*rep(?:eat(?:ed)?)?\s+(?={_PLACE})", r"\1 ", "(K2, p2) repeat to last 2 sts, k2."),
     row("rep", rf"((?:^|:)[^.*]*?){_BRACKET}\s*,?\s*rep(?:eat)?(?=\s*\.?\s*$|\s*[.=-]\s*\(?\d)", r"\1\2 to end", "Row 1: (K1, p1, k2tog) repeat."),
     # --- steps that a page numbers, rows or not ---
-    row("next|following", r"^(\s*)(?P<said>\d{1,3})[.)]?\s+(?=(?:next|following)\s+(?:row|rnd|round)\b)", r"\1", "3 Next row: K2, k2tog, k to end.", spelt_out=True),
-    row("rep", r"^(\s*)(?P<said>\d{1,3})[.)]?\s+(?=rep(?:eat)?\s+last\s)", r"\1", "10 Rep last 2 rows 3 times.", spelt_out=True),
-    row("step", r"(\blast\s+(?:2|two)\s+(?:rows|rnds|rounds))\s*\(\s*(?P<said>steps?\s+\d+\s*(?:and|&)\s*\d+)\s*\)", r"\1", "Rep last 2 rows (steps 8 and 9) 3 times.", spelt_out=True),
+    said_row_behind("next|following", r"^(\s*)(?P<said>\d{1,3})[.)]?\s+(?=(?:next|following)\s+(?:row|rnd|round)\b)", "3 Next row: K2, k2tog, k to end."),
+    said_row_behind("rep", r"^(\s*)(?P<said>\d{1,3})[.)]?\s+(?=rep(?:eat)?\s+last\s)", "10 Rep last 2 rows 3 times."),
+    said_row_behind("step", r"(\blast\s+(?:2|two)\s+(?:rows|rnds|rounds))\s*\(\s*(?P<said>steps?\s+\d+\s*(?:and|&)\s*\d+)\s*\)", "Rep last 2 rows (steps 8 and 9) 3 times."),
     row("alternately", r"\b(in\s+k\s?\d+\s*,?\s*p\s?\d+)(?:\s+rib(?:bing)?)?\s+alternately\b", r"\1 rib", "Work 6 rows in k 1, p 1 alternately."),
     row("alternately", rf"((?:^|:)\s*)({_STITCH}(?:\s*,\s*|\s+){_STITCH})\s*,?\s+alternately\s+{_ALL}(?=\s*[.]|\s*$)", r"\1(\2) to end", "K 1, p 1 alternately across."),
 )

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.rewording.said_rows import said_row
 from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
 
 _ORDINALS: Final = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
@@ -40,7 +41,7 @@ ROW_TABLES: tuple[Synonym, ...] = (
     row("twice|times", r"^([^:]*\b(?:rows|rnds|rounds)\s+\d{1,3}\s*(?:-|to|and)\s*\d{1,3})\s*,\s*(?=(?:twice|\d{1,2}\s+times)\s*\.?\s*$)", r"\1 ", "Rows 9 to 20 As rows 3 to 8, twice."),
     # --- what stands above rows ---
     row("thus|like this|in this way", r"^(\s*(?:now\s+)?(?:work|cont(?:inue)?|proceed|begin|commence)\b[^.:*\d]*?)\s+(?:thus|like\s+this|in\s+this\s+way)\s*:\s*$", r"\1 as follows:", "Work in pattern thus:"),
-    row("as foll", r"^\s*(?P<said>(?:now\s+)?work\s+(?:the\s+|next\s+)*(?:\d{1,2}|two|three|four|five|six|eight|ten)\s+(?:pattern\s+|patt\.?\s+)?(?:rows|rnds|rounds)(?:\s+as\s+foll(?:ow)?s)?)\s*:\s*$", "", "Now work next 4 rows as follows:", spelt_out=True),
+    said_row("as foll", r"^\s*(?P<said>(?:now\s+)?work\s+(?:the\s+|next\s+)*(?:\d{1,2}|two|three|four|five|six|eight|ten)\s+(?:pattern\s+|patt\.?\s+)?(?:rows|rnds|rounds)(?:\s+as\s+foll(?:ow)?s)?)\s*:\s*$", "Now work next 4 rows as follows:"),
     # --- between rows and shapings ---
     row("of the next|of the foll", r"(?<!\bat\s)(\b(?:each|both)\s+(?:end|side|edge)s?\s+of)\s+the\s+(?=(?:next|foll(?:owing)?)\b)", r"\1 ", "Inc 1 st each end of the next row."),
     row("row|rnd|round", rf"(^\s*|[.;,]\s+)(work|cont(?:inue)?)\s+((?:even\s+)?in\s+{_FABRIC})\s+(?:for\s+)?({N}\s+(?:more\s+)?{ROUND})(?=\s*[.,;]|\s*$)", r"\1work \4 \3", "Work in pattern 10 rows."),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row
 from stepper.project.rewording.synonym import HELD_BY, ROUND, STS, N, Synonym, row
 
 _TODAY = r"(?:^\s*|(?<=[.:;])\s*)"
@@ -14,7 +15,7 @@ SHORT_FORMS: tuple[Synonym, ...] = (
     row("circ", r"\bcirc\b\.?(?!\w)", "circular needle", "With larger circ, k 4."),
     row("starting|beginning", rf"(\bchart(?:\s+[A-Z0-9])?)\s*,?\s+(?:starting|beginning)\s+(?:with|at|on)\s+{ROUND}\s+1(?=\s*[.,]|\s*$)", r"\1", "Work Chart A, starting with rnd 1."),
     row("across", r"\b(k|knit|p|purl)\s+across\s+(?:the\s+)?(?P<said>(?:left\s+|right\s+)?(?:back|front|sleeve|instep|sole|heel|body))(?:\s+sts)?\s+(?=to\s+(?:the\s+)?(?:next\s+)?(?:marker|m)\b)", r"\1 ", "K across back to marker, turn."),
-    row("short row", rf"{_TODAY}(?P<said>work\s+(?:the\s+)?short[\s-]rows?\s+as\s+follows)\s*:?\s*$", "", "Work short rows as follows:", spelt_out=True),
+    said_row("short row", rf"{_TODAY}(?P<said>work\s+(?:the\s+)?short[\s-]rows?\s+as\s+follows)\s*:?\s*$", "Work short rows as follows:"),
     row("short row", rf"{_TODAY}(work\s+{_METHOD}short[\s-]rows?)\s+(?P<said>as\s+follows)\s*:?\s*$", r"\1.", "Work German short rows as follows:", spelt_out=True),
     row("replace", r"(\bremove\s+(?:the\s+)?(?:bor\s+)?marker\b[^.;]*,\s*(?:and\s+)?)replace\s+(?:the\s+)?(?:bor\s+)?marker\s+(?=for\s+(?:the\s+)?(?:new\s+)?(?:bor|beg))", r"\1pm ", "Remove BOR marker, k5, replace marker for new BOR."),
     row("total", rf"\b(work\s+these\s+(?:\w+\s+)?{ROUND}\s+{N}\s+times)\s+(?:in\s+)?total\b", r"\1 in all", "Work these 2 rounds 16 times total."),

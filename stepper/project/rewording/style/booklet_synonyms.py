@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
 _END: Final = r"(?=\s*[.;]|\s*$)"
@@ -16,19 +17,19 @@ _HEAD: Final = r"(^\s*(?:(?:next|buttonhole)\s+row|row\s+\d+)\s*(?:\([^)]*\)\s*)
 _YARN: Final = r"(?-i:MC|CC\d?|[A-Z]\d?)"
 
 BOOKLET_WORDS: tuple[Synonym, ...] = (
-    row("for ", rf"\b((?:knit|purl|k|p)\s+{N}\s+{ROUND}\s+on\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side))\s+(?P<said>(?:for|to\s+form)\s+(?:the\s+|a\s+)?(?:turning\s+(?:ridge|row|edge)|fold(?:ing)?\s?line|hem\s?line|hem|facing|ridge))(?=\s*[.,;]|\s*$)", r"\1", "P 1 row on RS for turning ridge.", spelt_out=True),
+    said_row_behind("for ", rf"\b((?:knit|purl|k|p)\s+{N}\s+{ROUND}\s+on\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side))\s+(?P<said>(?:for|to\s+form)\s+(?:the\s+|a\s+)?(?:turning\s+(?:ridge|row|edge)|fold(?:ing)?\s?line|hem\s?line|hem|facing|ridge))(?=\s*[.,;]|\s*$)", "P 1 row on RS for turning ridge."),
     row("alternately|alternating", r"\bk\s+1\s+row\s*,?\s*(?:and\s+)?p\s+1\s+row\s*,?\s*alternate?(?:ly|ing)?\s*,?\s+(?=(?:for|until)\b)", "work in st st, beg with a knit row, ", "K 1 row and p 1 row alternately for 10 rows."),
     row("odd|even", r"^(\s*)(odd|even)(?:[-\s]?numbered)?\s+(rounds|rnds|rows)\s*:", r"\1All \2 \3:", "Even rnds: Knit."),
     row("patt", r"\bwork\s+(?:the\s+)?(?:pattern|patt)\s+(rows|rnds|rounds)\s+(\d+)\s*(?:-|to)\s*(\d+)\b", r"work \1 \2-\3", "Work pattern rows 1-4 twice."),
     row("turn", r"(^\s*|[.]\s+)turn\s+(?:the\s+)?work\s*,?\s+and\s+(?=(?:purl|knit|p|k)\b)", r"\1Turn work. ", "Turn work and purl 1 row."),
     row("in patt", r"\b(work\s+in\s+(?:pattern|patt))\s+across(?:\s+(?:the\s+|all\s+)?(?:row|rnd|round|sts|stitches))?(?=\s*[.;(]|\s*$)", r"\1 to end", "Next row: Work in pattern across row."),
-    row("edge", r"^(\s*)(?P<said>(?:along|around|across)\s+(?:the\s+|one\s+)?(?:(?:long|short|left|right|front|back|side|neck|upper|lower|top|bottom|straight|curved|cast-on|bound-off)\s+){1,3}edge(?:\s+of\s+(?:the\s+)?[a-z]+)?)\s*,\s*(?=(?:with\b|pick\s+up))", r"\1", "Along one long edge, pick up and k 30 sts.", spelt_out=True),
+    said_row_behind("edge", r"^(\s*)(?P<said>(?:along|around|across)\s+(?:the\s+|one\s+)?(?:(?:long|short|left|right|front|back|side|neck|upper|lower|top|bottom|straight|curved|cast-on|bound-off)\s+){1,3}edge(?:\s+of\s+(?:the\s+)?[a-z]+)?)\s*,\s*(?=(?:with\b|pick\s+up))", "Along one long edge, pick up and k 30 sts."),
     row("keeping", rf"^(\s*)keeping\s+({N}\s+{STS}\s+(?:at|on)\s+each\s+(?:end|side|edge)\s+in\s+{_FABRIC})\s*,\s*((?:work|continue|cont)\b[^.;:]*?)(?=\s*\.|\s*$)", r"\1\3, keeping \2", "Keeping 4 sts at each edge in seed st, work 8 rows in st st."),
     row("keep", rf"^(\s*)keep\s+({N}\s+{STS}\s+(?:at|on)\s+each\s+(?:end|side|edge)\s+in\s+{_FABRIC})\s*,?\s*(?:and|while\s+working|then)\s+((?:work|continue|cont)\b[^.;:]*?)(?=\s*\.|\s*$)", r"\1\3, keeping \2", "Keep 4 sts at each end in garter st and work in st st until piece measures 20 cm."),
     row("chart", rf"\bwork\s+the\s+({N}\s+{ROUND}\s+of\s+(?:the\s+)?chart\s)", r"work all \1", "Work the 2 rounds of chart fern."),
-    row("to end", r"(\bto\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?row)?)\s+(?P<said>for\s+(?:the\s+)?(?:(?:left|right)\s+)?(?:front|back|side|shoulder|sleeve|half))(?=\s*-\s*\d)", r"\1", "K20, p to end of row for left front - 40 sts.", spelt_out=True),
+    said_row_behind("to end", r"(\bto\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?row)?)\s+(?P<said>for\s+(?:the\s+)?(?:(?:left|right)\s+)?(?:front|back|side|shoulder|sleeve|half))(?=\s*-\s*\d)", "K20, p to end of row for left front - 40 sts."),
     row("needle for|needles for", rf"(\b{N}\s+{STS})\s+(?:rem(?:ain)?(?:ing)?)\s+on\s+(?:the\s+)?needles?\s+(?P<said>for\s+(?:the\s+)?(?:(?:left|right)\s+)?(?:front|back|side|shoulder|sleeve|half))(?=\s*\.?\s*$)", r"\1 rem", "K to end - 16 sts remain on needle for left front.", spelt_out=True),
-    row("using|change|work|next|rep|cast|bind|bo |co |join|place|shape|with|pick|cont|break|cut|sew|divide|slip", rf"^(\s*)(?P<said>\d{{1,2}})[.)]?\s+(?={_STEP})", r"\1", "6 Work in st st until piece measures 20 cm.", spelt_out=True),
+    said_row_behind("using|change|work|next|rep|cast|bind|bo |co |join|place|shape|with|pick|cont|break|cut|sew|divide|slip", rf"^(\s*)(?P<said>\d{{1,2}})[.)]?\s+(?={_STEP})", "6 Work in st st until piece measures 20 cm."),
     row("one inch", r"\b(for|measures|is|another|every)\s+one\s+(?=inch\b)", r"\1 1 ", "Work in k1, p1 rib for one inch."),
     row("further", rf"(\brep(?:eat)?\s[^.;:]*?)\s+(?:for\s+)?a\s+further\s+({N})\s+times\b", r"\1 \2 more times", "Rep these 2 rows a further 4 times."),
     row("above", rf"(\brep(?:eat)?)\s+(?:the\s+)?above\s+({N}\s+{ROUND})", r"\1 last \2", "Repeat above 2 rows 4 times."),
@@ -52,7 +53,7 @@ BOOKLET_WORDS: tuple[Synonym, ...] = (
 
 BOOKLETS: tuple[Synonym, ...] = (
     # --- words and signs ---
-    row("for ", rf"\b(work\s+{N}\s+{ROUND}\s+in\s+{_FABRIC})\s+(?P<said>(?:for|to\s+form)\s+(?:the\s+|a\s+)?(?:turning\s+(?:ridge|row|edge)|fold(?:ing)?\s?line|hem\s?line|hem|facing|ridge))(?=\s*[.,;]|\s*$)", r"\1", "Work 6 rows in stockinette for facing.", spelt_out=True),
+    said_row_behind("for ", rf"\b(work\s+{N}\s+{ROUND}\s+in\s+{_FABRIC})\s+(?P<said>(?:for|to\s+form)\s+(?:the\s+|a\s+)?(?:turning\s+(?:ridge|row|edge)|fold(?:ing)?\s?line|hem\s?line|hem|facing|ridge))(?=\s*[.,;]|\s*$)", "Work 6 rows in stockinette for facing."),
     row("within", r"\bto\s+within\s+(?:the\s+)?last\s+(?=\d)", "to last ", "Row 9: K4, *p2tog, yo; rep from * to within last 4, k4."),
     row("continue to|cont to|keep working|keep knitting|continue working|cont working", r"\b(?:cont(?:inue)?\s+to\s+|keep\s+(?:on\s+)?|cont(?:inue)?\s+)work(?:ing)?\s+(?=(?:even|straight|in\s+(?!the\s+(?:round|rnd))|until|for)\b)", "work ", "Continue to work even until piece measures 30 cm."),
     row("in the r", r"\b(?:keep\s+(?:on\s+)?(?:working|knitting)|cont(?:inue)?\s+(?:to\s+)?(?:work(?:ing)?\s+|knit(?:ting)?\s+)?)\s*(?P<said>in\s+(?:the\s+)?(?:rounds?|rnds?))\s+(?=(?:until|for)\b)", "work ", "Keep working in the round until piece measures 30 cm.", spelt_out=True),
@@ -62,7 +63,7 @@ BOOKLETS: tuple[Synonym, ...] = (
     row("work", rf"\b(?:cont(?:inue)?)\s+in\s+({_FABRIC})\s+and\s+work\s+({N}\s+{ROUND}){_END}", r"work \2 in \1", "Continue in st st and work 7 rows."),
     row("with|in |using", rf"(\b(?:cast\s+on|co)\s+{N}\s+{STS}(?:\s+loosely)?)\s+(?:with|in|using)\s+({_YARN})(?=\s*[,.;]|\s*$)", r"with \2, \1", "Cast on 40 sts loosely with MC."),
     # --- binding off, picking up, drawing through ---
-    row("for", rf"(\b{OFF}(?:\s+(?:all|rem(?:aining)?|the|sts|stitches|loosely|in\s+(?:pattern|patt|rib|purl|knit)))+)\s+(?P<said>for\s+(?:the\s+)?(?:back\s+|front\s+|side\s+|top\s+)*(?:of\s+(?:the\s+)?)?(?:neck|shoulders?|edge|sleeve|hood|collar|cuff|back|front))(?=\s*[.]|\s*$)", r"\1", "Bind off remaining sts loosely for back of neck.", spelt_out=True),
+    said_row_behind("for", rf"(\b{OFF}(?:\s+(?:all|rem(?:aining)?|the|sts|stitches|loosely|in\s+(?:pattern|patt|rib|purl|knit)))+)\s+(?P<said>for\s+(?:the\s+)?(?:back\s+|front\s+|side\s+|top\s+)*(?:of\s+(?:the\s+)?)?(?:neck|shoulders?|edge|sleeve|hood|collar|cuff|back|front))(?=\s*[.]|\s*$)", "Bind off remaining sts loosely for back of neck."),
     row("weave|graft", rf"\b(?P<said>(?:divide|arrange|place)\s+(?:the\s+|rem(?:aining)?\s+)*(?:{STS}\s+)?(?:evenly\s+)?(?:on|onto|over|between)\s+(?:two|2)\s+needles)\s*,?\s*(?:and\s+)?(?:weave|graft)\s+(?:the\s+)?(?:{STS}\s+)?together{_END}", "graft sts together", "Divide sts on 2 needles and weave together.", spelt_out=True),
     row("kitchener", rf"(^\s*|[.]\s*)kitchener(?:\s+st(?:itch)?)?\s+(?:the\s+)?(?:toe|tip|top|end)(?:\s+{STS})?(?:\s+(?:closed|together|shut))?{_END}", r"\1graft sts", "Kitchener stitch toe together."),
     row("bind off|bo,|bo.|bo", rf"(\b(?:for\s+{LONG}|for\s+{N}\s+{ROUND}|{N}\s+{ROUND}|to\s+end|{ROUND}))\s*,\s*(?:and\s+|then\s+)?(?:bo|bind\s+off)(?=\s*\.|\s*$)", r"\1. Bind off", "Work in k2, p2 rib for 3 cm, BO."),

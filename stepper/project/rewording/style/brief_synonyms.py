@@ -5,6 +5,7 @@ No I/O.
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
 _END = r"(?=\s*[.;]|\s*$)"
@@ -41,21 +42,21 @@ BRIEF: tuple[Synonym, ...] = (
     row("twice into|twice in|front and back|once in", r"(^\s*|[:.]\s*)(?:(?:k|knit)\s+(?:twice\s+in(?:to)?|in(?:to)?\s+(?:the\s+)?front\s+and\s+(?:the\s+)?back\s+of)|inc(?:rease)?\s+once\s+in(?:to)?)\s+(?:every|each)\s+st(?:itch)?\b(?:\s+(?:to\s+(?:the\s+)?end|across|around))?", r"\1*kfb; rep from * to end", "Next row: K twice into every st."),
     row("all st|all ro", rf"\b(knit|purl)\s+all\s+(?:sts|stitches|rows|rounds|rnds)\s+(?=(?:until|for\s+(?:{LONG}|{N}\s+{ROUND}))\b)", r"\1 ", "Knit all sts until hat measures 15 cm."),
     row("only until", r"\b((?:rnd|round|row)\s+\d+)\s+only\s+(?=until\b)", r"\1 ", "Work rnd 1 only until 16 sts remain."),
-    row("twist", r"(\bjoin\s+in\s+the\s+(?:round|rnd))\s*,\s*(?P<said>(?:be\s+)?careful\s+not\s+to\s+twist(?:\s+(?:the\s+)?(?:sts|stitches))?|making\s+sure\s+(?:that\s+)?(?:the\s+)?(?:sts|stitches)\s+are\s+not\s+twisted)", r"\1", "Join in the round, careful not to twist.", spelt_out=True),
+    said_row_behind("twist", r"(\bjoin\s+in\s+the\s+(?:round|rnd))\s*,\s*(?P<said>(?:be\s+)?careful\s+not\s+to\s+twist(?:\s+(?:the\s+)?(?:sts|stitches))?|making\s+sure\s+(?:that\s+)?(?:the\s+)?(?:sts|stitches)\s+are\s+not\s+twisted)", "Join in the round, careful not to twist."),
     # --- how long ---
     row("a further", rf"\b(work|knit|k|purl|p|rib|patt)\s+a\s+further\s+(?={N}\s+{ROUND})", r"\1 ", "Work a further 6 rows straight."),
     row("knit in", rf"\bknit\s+in\s+(?={_FABRIC}\s+(?:for|until)\b)", "work in ", "Knit in garter st for 12 rows."),
-    row("dpns|double|magic", r"\s*,?\s*(?P<said>(?:switching|changing|change|switch)\s+to\s+(?:the\s+)?(?:dpns|double[-\s]pointed\s+needles|magic\s+loop)\s+(?:when|as|if)\s+(?:necessary|needed|required))(?=\s*[.]|\s*$)", "", "Work dec rnd every other rnd until 16 sts remain, switching to dpns when necessary.", spelt_out=True),
+    said_row("dpns|double|magic", r"\s*,?\s*(?P<said>(?:switching|changing|change|switch)\s+to\s+(?:the\s+)?(?:dpns|double[-\s]pointed\s+needles|magic\s+loop)\s+(?:when|as|if)\s+(?:necessary|needed|required))(?=\s*[.]|\s*$)", "Work dec rnd every other rnd until 16 sts remain, switching to dpns when necessary."),
     # --- which rows and stitches ---
     row("of the|on the", r"\b(of|on)\s+the\s+(?=(?:\d{1,2}(?:st|nd|rd|th)|third|fourth|fifth|sixth|seventh|eighth|tenth)\s+(?:and|&)\s+(?:every|foll))", r"\1 ", "Inc 1 st at each end of the 3rd and every 8th row 4 times."),
     row("tog", rf"{_FIRST}{_TOG}\s+at\s+{_ENDS}\s+of\s+(?:the\s+)?(next\s+(?:row{_END}|(?:and|row)\b[^.;:,]*)|every\b[^.;:,]*){_END}", r"\1Dec 1 st at each end of \2, working decreases 0 sts in from edge", "K2tog at each end of the next and every alternate row until 30 sts remain."),
     row("tog", rf"(:\s*){_TOG}\s+at\s+{_ENDS}(?:\s+of\s+(?:the\s+)?row)?{_END}", r"\1k2tog, work in pattern to last 2 sts, k2tog", "Next row: K2tog at each end of row."),
     row("on these|on the|over these|on rem", rf"{_FIRST}(?:cont(?:inue)?|go\s+on)\s+(?:on|over|with)\s+(?:these|those|the|rem(?:aining)?)\s+({N}\s+{STS})(?:\s+only)?{_END}", r"\1\2", "Cont on these 20 sts only."),
     row("working on|working over", rf"{_FIRST}working\s+(?:on|over)\s+(?:these|those|the|rem(?:aining)?)\s+({N}\s+{STS})(?:\s+only)?\s*,\s*(?=(?:dec|inc|work|k|p|cont|{OFF})\b)", r"\1\2. ", "Working on these 20 sts only, work 4 rows in st st."),
-    row("work in|as foll", r"^(\s*)(?P<said>work\s+in\s+(?:\d\s?x\s?\d|k\d,?\s*p\d)\s+rib(?:bing)?\s+as\s+foll(?:ow)?s)\s*:\s*(?=\*|\(|\[|[kp]\s?\d)", r"\1", "Work in 2x2 rib as follows: *K2, p2; rep from * to end.", spelt_out=True),
+    said_row_behind("work in|as foll", r"^(\s*)(?P<said>work\s+in\s+(?:\d\s?x\s?\d|k\d,?\s*p\d)\s+rib(?:bing)?\s+as\s+foll(?:ow)?s)\s*:\s*(?=\*|\(|\[|[kp]\s?\d)", "Work in 2x2 rib as follows: *K2, p2; rep from * to end."),
     # --- ends, and what only heads the rows below ---
     row("ribwise", rf"\b({OFF}(?:\s+(?:all|loosely|sts|stitches|evenly))*)\s+rib-?wise\b", r"\1 in rib", "Cast off loosely ribwise."),
-    row("gather", r"(\bthrough\s+(?:the\s+|all\s+|rem(?:aining)?\s+)*(?:sts|stitches|loops))\s*,?\s*(?:and\s+)?(?P<said>gather(?:\s+(?:up|tight|tightly|firmly))*(?:\s*,?\s*(?:and\s+)?(?:secure|fasten(?:\s+off)?)(?:\s+(?:tightly|firmly|securely))?)?)(?=\s*\.|\s*$)", r"\1", "Thread yarn through rem sts, gather and secure.", spelt_out=True),
-    row("begin|start|for ", rf"^\s*(?P<said>(?:(?:begin|start)\s+(?:the\s+)?(?:{_SHAPED}\s+)?(?:decreas(?:es|ing)|increas(?:es|ing)|shaping)|(?:decrease|increase|shape)\s+for\s+(?:the\s+)?{_SHAPED})(?:\s+as\s+foll(?:ow)?s)?)\s*[:.]?\s*$", "", "Begin crown decreases:", spelt_out=True),
+    said_row_behind("gather", r"(\bthrough\s+(?:the\s+|all\s+|rem(?:aining)?\s+)*(?:sts|stitches|loops))\s*,?\s*(?:and\s+)?(?P<said>gather(?:\s+(?:up|tight|tightly|firmly))*(?:\s*,?\s*(?:and\s+)?(?:secure|fasten(?:\s+off)?)(?:\s+(?:tightly|firmly|securely))?)?)(?=\s*\.|\s*$)", "Thread yarn through rem sts, gather and secure."),
+    said_row("begin|start|for ", rf"^\s*(?P<said>(?:(?:begin|start)\s+(?:the\s+)?(?:{_SHAPED}\s+)?(?:decreas(?:es|ing)|increas(?:es|ing)|shaping)|(?:decrease|increase|shape)\s+for\s+(?:the\s+)?{_SHAPED})(?:\s+as\s+foll(?:ow)?s)?)\s*[:.]?\s*$", "Begin crown decreases:"),
 )  # fmt: skip
 """The rows that come late, in the order tried."""

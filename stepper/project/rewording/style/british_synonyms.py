@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import HELD_BY, LONG, OFF, ROUND, STS, N, Synonym, row
 
 _ORDINALS = ("2nd", "3rd", "4th", "5th", "6th", "7th", "8th", "9th", "10th", "11th", "12th")
@@ -12,7 +13,7 @@ _STOCKING = r"(?:st\.?\s?st\.?|stocking\s+st(?:itch)?|stockinette(?:\s+st(?:itch
 
 BRITISH: tuple[Synonym, ...] = (
     row("placing|leaving|slipping", rf"\b(turn)\s*,?\s+(?:and\s+)?(?:placing|leaving|slipping)\s+(?:the\s+)?rem(?:aining)?\.?\s+{STS}\s+(?:on(?:to)?|to)\s+{HELD_BY}", r"\1 and hold all sts", "Next row (RS): K12, turn, placing rem sts on a holder."),
-    row("straight", rf"({LONG}\.?)\s+(?P<said>(?:measured\s+)?on\s+the\s+straight)(?=\s*[,.;]|\s*$)", r"\1", "Work straight until armhole measures 20 cm on the straight, ending with a WS row.", spelt_out=True),
+    said_row_behind("straight", rf"({LONG}\.?)\s+(?P<said>(?:measured\s+)?on\s+the\s+straight)(?=\s*[,.;]|\s*$)", "Work straight until armhole measures 20 cm on the straight, ending with a WS row."),
     row("proceed", r"\bproceed(?:ing)?\s+(?=in\b|even\b|straight\b|without\b|until\b)", "cont ", "Proceed in st st until work measures 30 cm."),
     row("y fwd|y rn|y on", r"\by\s(fwd|rn|on)\b", r"y\1", "K2, *y fwd, k2tog; rep from * to end."),
     row("rib", rf"(\brib(?:bing)?)\s+(?={LONG}\s*(?:[.,]|$))", r"\1 for ", "K1, P1 rib 3 in."),

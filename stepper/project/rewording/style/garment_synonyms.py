@@ -9,6 +9,7 @@ from __future__ import annotations
 from typing import Final
 
 from stepper.craft.needles import SIZE, UK_SIZE
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
 _E: Final = r"(?=\s*[.;!]|\s*$)"
@@ -54,9 +55,9 @@ PHRASES: tuple[Synonym, ...] = (
     row("wrong side", r"\b(end(?:ing)?)\s+on\s+(?:the|a)\s+wrong\s+side(?:\s+row)?(?=\s*[.;]|\s*$)", r"\1 with a WS row", "Work even for 4 cm, ending on the wrong side."),
     row("right side", r"\b(end(?:ing)?)\s+on\s+(?:the|a)\s+right\s+side(?:\s+row)?(?=\s*[.;]|\s*$)", r"\1 with a RS row", "Work even for 4 cm, ending on the right side."),
     row("division|separation|split", r"\bfrom\s+(?:the\s+)?(?:division|separation|split)(?:\s+(?:row|rnd|round))?\b", "from divide", "Work even until piece measures 30 cm from the division."),
-    row("without", rf"(\bin\s+(?:{_FABRIC}))\s+(?P<said>without\s+(?:any\s+|further\s+)?shaping){_E}", r"\1", "Work another 5 cm in stockinette without shaping.", spelt_out=True),
-    row("or desired|or required|or wanted|or preferred", rf"(\buntil\b[^.;]*?{LONG}[^.;,]*?),?\s+(?P<said>or\s+(?:until\s+|to\s+)?(?:the\s+|your\s+)?(?:desired|required|wanted|preferred)\s+(?:depth|height|width|yoke\s+depth)){_E}", r"\1", "Work even until the yoke measures 20 cm, or desired depth.", spelt_out=True),
-    row("as long as", rf"(\buntil\b[^.;]*?{LONG})(?:\s+long)?,?\s+(?P<said>or\s+(?:until\s+(?:it\s+is\s+)?)?as\s+long\s+as\s+you\s+(?:like|want|wish|prefer)){_E}", r"\1", "Work even until the leg is 18 cm long or as long as you like.", spelt_out=True),
+    said_row_behind("without", rf"(\bin\s+(?:{_FABRIC}))\s+(?P<said>without\s+(?:any\s+|further\s+)?shaping){_E}", "Work another 5 cm in stockinette without shaping."),
+    said_row_behind("or desired|or required|or wanted|or preferred", rf"(\buntil\b[^.;]*?{LONG}[^.;,]*?),?\s+(?P<said>or\s+(?:until\s+|to\s+)?(?:the\s+|your\s+)?(?:desired|required|wanted|preferred)\s+(?:depth|height|width|yoke\s+depth)){_E}", "Work even until the yoke measures 20 cm, or desired depth."),
+    said_row_behind("as long as", rf"(\buntil\b[^.;]*?{LONG})(?:\s+long)?,?\s+(?P<said>or\s+(?:until\s+(?:it\s+is\s+)?)?as\s+long\s+as\s+you\s+(?:like|want|wish|prefer)){_E}", "Work even until the leg is 18 cm long or as long as you like."),
     row("another|further", rf"\bwork\s+(?:another|a\s+further)\s+({LONG})\s+in\s+({_FABRIC})", r"work in \2 for another \1", "Work another 5 cm in stockinette."),
     row("in the r", r"\bcont(?:inue)?\s+(?P<said>in\s+the\s+(?:round|rnd))\s+(?=until\b)", "work ", "Continue in the round until piece measures 20 cm.", spelt_out=True),
     # --- another part ---
@@ -69,18 +70,18 @@ PHRASES: tuple[Synonym, ...] = (
     row("up to the armhole|up to armhole", r"(\bas\s+for\s+(?:the\s+)?(?:back|front|left\s+front|right\s+front))\s+up\s+to\s+(?:the\s+)?(armholes?)\b", r"\1 to \2", "Work as for the back up to the armholes."),
     row("to match", rf"{_B}(?:complete|finish|work)\s+(?:the\s+)?second\s+(shoulder|front)\s+to\s+match\s+(?:the\s+)?first(?:\s+\2)?{_MIRRORED}{_E}", r"\1Complete to match first \2, reversing shaping", "Complete second shoulder to match the first, reversing all shapings."),
     # --- what holds stitches ---
-    row("without", r"(\b(?:holder|yarn|needle|hold|pin))\s*,?\s+(?P<said>without\s+(?:working|knitting)\s+(?:them|these|those|the\s+(?:sts|stitches)))(?=\s*[.,;]|\s*$)", r"\1", "Place next 8 sts on a holder without working them.", spelt_out=True),
+    said_row_behind("without", r"(\b(?:holder|yarn|needle|hold|pin))\s*,?\s+(?P<said>without\s+(?:working|knitting)\s+(?:them|these|those|the\s+(?:sts|stitches)))(?=\s*[.,;]|\s*$)", "Place next 8 sts on a holder without working them."),
     row("slide|move", rf"{_B}(?:slide|move)\s+((?:the\s+|all\s+|next\s+|first\s+|last\s+|held\s+|rem(?:aining)?\s+)*(?:{N}\s+)?(?:[a-z]+\s+)?{STS}\s+(?:back\s+)?(?:on|onto|to)\b)", r"\1slip \2", "Move the first 8 sts to a stitch holder."),
     row("your ", r"\b(onto|on|to)\s+your\s+(needles?)\b", r"\1 the \2", "Slip the held sts onto your needle."),
     row("aside", rf"{_B}set\s+((?:the\s+|these\s+|all\s+|next\s+|first\s+|last\s+|rem(?:aining)?\s+)*(?:{N}\s+)?{STS})\s+aside\s+(?=on\s)", r"\1place \2 ", "Set the remaining 30 stitches aside on waste yarn."),
     row("sts of the|stitches of the", rf"\b(place|put|slip)\s+(?:the\s+)?{STS}\s+of\s+(?:the\s+)?((?:left|right)\s+(?:shoulder|front|sleeve|back)|front|back|body)\s+(?=on\b|onto\b)", r"\1 \2 sts ", "Put the sts of the right front on hold."),
     row("from the holder|from the stitch holder|from the st holder", rf"(\b{N}\s+{STS})\s+from\s+the\s+(?=(?:st(?:itch)?\s+)?holder\b)", r"\1 from ", "Pick up and knit 20 sts down left front neck, 14 sts from the holder and 20 sts up right front neck."),
-    row("multiple of|divisible by", r"\s*[;,]\s+(?P<said>(?:the|this|your)\s+(?:final\s+|total\s+)?number\s+(?:of\s+(?:sts|stitches)\s+)?(?:must|should|has\s+to|needs\s+to)\s+be\s+(?:a\s+multiple\s+of|divisible\s+by)\s+\d+)(?=\s*[.]|\s*$)", "", "Pick up 80 sts evenly around the neckline; the number must be a multiple of 4.", spelt_out=True),
+    said_row("multiple of|divisible by", r"\s*[;,]\s+(?P<said>(?:the|this|your)\s+(?:final\s+|total\s+)?number\s+(?:of\s+(?:sts|stitches)\s+)?(?:must|should|has\s+to|needs\s+to)\s+be\s+(?:a\s+multiple\s+of|divisible\s+by)\s+\d+)(?=\s*[.]|\s*$)", "Pick up 80 sts evenly around the neckline; the number must be a multiple of 4."),
     row("live", rf"\blive\s+(?={STS})", "", "Place the 20 live stitches on a holder."),
     row("from the right side|from the wrong side", rf"{_B}from\s+the\s+(right|wrong)\s+side\s*,\s*(?={_PICKED}\b)", r"\1With \2 side facing, ", "From the right side, pick up and knit 48 sts along the bottom edge."),
     row("held", rf"((?:\b{_PICKED}\b)[^.;:]*?,\s*(?:and\s+)?)(?:knit|k)\s+(?:the\s+)?(held\s+{STS})\b", r"\1k across \2", "Pick up and knit 12 sts along the thumb opening, knit the held sts."),
     row("needle", r"\b(?:using|with)\s+(?:an?\s+|the\s+)?(?:3|three)[-\s]needle\s+(?:bind[-\s]?off|cast[-\s]?off)(?:\s+(?:method|technique))?", "with a three-needle bind-off", "Bind off all sts using a 3-needle bind off."),
-    row("on next|on the next|on following|on the following", rf"(\b{_BIND})\s+(?P<said>on\s+(?:the\s+)?(?:next|following)\s+(?:row|rnd|round)){_E}", r"\1", "Bind off all sts on the next row.", spelt_out=True),
+    said_row_behind("on next|on the next|on following|on the following", rf"(\b{_BIND})\s+(?P<said>on\s+(?:the\s+)?(?:next|following)\s+(?:row|rnd|round)){_E}", "Bind off all sts on the next row."),
     # --- needles ---
     row("take up", rf"{_B}take\s+up\s+(?:the\s+|your\s+)?((?:smaller|larger)\s+(?:circular\s+)?needles?)(?:\s+again)?{_E}", r"\1change to \2", "Take up the larger needles."),
     row("needle", r"\b(to|with|using)\s+needles?\s+(\d(?:\.\d+)?\s?mm)\b(?!\s*needle)", r"\1 \2 needles", "Change to needle 3 mm."),
@@ -106,30 +107,30 @@ GARMENTS: tuple[Synonym, ...] = (
     row("a total of", rf"\buntil\s+(?:you\s+have|there\s+are|you\s+have\s+(?:worked|knit|knitted))\s+a\s+total\s+of\s+({N}\s+{ROUND})", r"until you have worked \1 in total", "Rep rows 1 and 2 until you have a total of 14 rows."),
     row("the yarn|working yarn", rf"\b(break|cut)\s+(?:off\s+)?(?:the\s+|your\s+)(?:working\s+)?yarn{_E}", r"\1 yarn", "Break the yarn."),
     row("to make|to form|to create", rf"\b((?:knit|purl|k|p)\s+{N}\s+{ROUND})\s*\(\s*on\s+(?:the\s+)?(rs|ws)\s*\)\s*(?P<said>(?:for|to\s+(?:make|form|create))\s+(?:the\s+|a\s+)?(?:turning|fold(?:ing)?)\s+(?:ridge|row|edge|line)(?:\s+(?:for|of)\s+(?:the\s+)?(?:hem|facing|neckband|cuff))?){_E}", r"\1 on \2", "P 1 row (on RS) to make turning ridge for hem.", spelt_out=True),
-    row("to make|to form|to create", rf"\b((?:knit|purl|k|p)\s+{N}\s+{ROUND}(?:\s+on\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side))?)\s+(?P<said>to\s+(?:make|form|create)\s+(?:the\s+|a\s+)?(?:turning|fold(?:ing)?)\s+(?:ridge|row|edge|line)(?:\s+(?:for|of)\s+(?:the\s+)?(?:hem|facing|neckband|cuff))?){_E}", r"\1", "P 1 row on RS to make turning ridge for hem.", spelt_out=True),
+    said_row_behind("to make|to form|to create", rf"\b((?:knit|purl|k|p)\s+{N}\s+{ROUND}(?:\s+on\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side))?)\s+(?P<said>to\s+(?:make|form|create)\s+(?:the\s+|a\s+)?(?:turning|fold(?:ing)?)\s+(?:ridge|row|edge|line)(?:\s+(?:for|of)\s+(?:the\s+)?(?:hem|facing|neckband|cuff))?){_E}", "P 1 row on RS to make turning ridge for hem."),
     # --- lengths ---
     row("above", rf"\buntil\s+(?:(?:the\s+|your\s+)?{_PIECE}\s+(?:measures|is)\s+)?({LONG})\s+above\s+(?:the\s+)?(?:start|beg(?:inning)?)\s+of\s+(?:the\s+)?armholes?(?:\s+shapings?)?", r"until armhole measures \1", "Work even until 14 cm above beginning of armhole, ending with a WS row."),
     row("your", rf"\buntil\s+your\s+({_PIECE}\s+(?:is|measures)\b)", r"until \1", "Work even until your sleeve is 40 cm long measured from the underarm."),
     row("underarm", r"\bfrom\s+(?:the\s+)?underarm\s+(?:cast[-\s]?on(?:\s+(?:edge|sts|stitches))?|sts|stitches|join)\b", "from underarm", "Work even until piece measures 30 cm from the underarm cast on."),
-    row("less|short", rf"(\buntil\b[^.;]*?{LONG}[^.;,]*?),?\s+(?P<said>or\s+(?:until\s+)?(?:(?:it|the\s+{_PIECE}|{_PIECE})\s+(?:is|measures)\s+)?{_BOTH}\s+(?:less|shorter|short)\s+(?:than|of)\s+{_WANTED}(?:\s+of\s+(?:the\s+)?{_PIECE})?)(?=\s*[.,;]|\s*$)", r"\1", "Work even until sleeve measures 40 cm from underarm, or until it is 5 cm shorter than you want it.", spelt_out=True),
+    said_row_behind("less|short", rf"(\buntil\b[^.;]*?{LONG}[^.;,]*?),?\s+(?P<said>or\s+(?:until\s+)?(?:(?:it|the\s+{_PIECE}|{_PIECE})\s+(?:is|measures)\s+)?{_BOTH}\s+(?:less|shorter|short)\s+(?:than|of)\s+{_WANTED}(?:\s+of\s+(?:the\s+)?{_PIECE})?)(?=\s*[.,;]|\s*$)", "Work even until sleeve measures 40 cm from underarm, or until it is 5 cm shorter than you want it."),
     row("(or until", r"\s*\((?P<said>or\s+until\s+[^()*]*)\)", "", "Rep rnds 1 and 2 5 times (or until the brim measures about 4 cm)."),
     # --- what holds stitches ---
     row(" or ", rf"\b(on|onto|on\s+to|to)\s+(?P<said>{_HOLDERS})", r"\1 a holder", "Place next 20 sts on a stitch holder, spare needle or waste yarn.", spelt_out=True),
     row("hold on", rf"\b((?:put|place|leave)\s+(?:the\s+|all\s+|these\s+|rem(?:aining)?\s+|next\s+|first\s+|last\s+)*(?:{N}\s+)?{STS})\s+on\s+hold\s+on(?:to)?\s+(?=(?:a\s+)?(?:holder|waste|scrap|spare|bit|piece|some))", r"\1 on ", "Put stitches on hold on a holder."),
-    row("for later|for now|aside|there", r"(\b(?:holder|waste\s+yarn|scrap\s+yarn|spare\s+needle|hold))\s*,?\s+(?P<said>and\s+(?:leave|set|keep)\s+(?:them|these|it|those)\s+(?:aside|there|on\s+hold|for\s+(?:later|now)|aside\s+for\s+(?:later|now)))(?=\s*[.]|\s*$)", r"\1", "Place next 20 sts on waste yarn and leave them for later.", spelt_out=True),
-    row("join|attach", rf",?\s*\b(?:and\s+)?(?P<said>(?:re-?)?(?:join|attach)\s+(?:the\s+)?yarn\s+at\s+(?:the\s+)?(?:cent(?:er|re)\s+of\s+(?:the\s+)?)?underarm){_E}", "", "Place held sleeve sts back on the needles and join yarn at the centre of the underarm.", spelt_out=True),
-    row("join|attach", rf"{_B}(?P<said>(?:re-?)?(?:join|attach)\s+(?:the\s+)?yarn\s+at\s+(?:the\s+)?(?:cent(?:er|re)\s+of\s+(?:the\s+)?)?underarm)\s*,?\s*(?:and\s+)?(?={_PICKED}\b)", r"\1", "Rejoin yarn at underarm, pick up and knit 8 sts, k across sleeve sts.", spelt_out=True),
+    said_row_behind("for later|for now|aside|there", r"(\b(?:holder|waste\s+yarn|scrap\s+yarn|spare\s+needle|hold))\s*,?\s+(?P<said>and\s+(?:leave|set|keep)\s+(?:them|these|it|those)\s+(?:aside|there|on\s+hold|for\s+(?:later|now)|aside\s+for\s+(?:later|now)))(?=\s*[.]|\s*$)", "Place next 20 sts on waste yarn and leave them for later."),
+    said_row("join|attach", rf",?\s*\b(?:and\s+)?(?P<said>(?:re-?)?(?:join|attach)\s+(?:the\s+)?yarn\s+at\s+(?:the\s+)?(?:cent(?:er|re)\s+of\s+(?:the\s+)?)?underarm){_E}", "Place held sleeve sts back on the needles and join yarn at the centre of the underarm."),
+    said_row_behind("join|attach", rf"{_B}(?P<said>(?:re-?)?(?:join|attach)\s+(?:the\s+)?yarn\s+at\s+(?:the\s+)?(?:cent(?:er|re)\s+of\s+(?:the\s+)?)?underarm)\s*,?\s*(?:and\s+)?(?={_PICKED}\b)", "Rejoin yarn at underarm, pick up and knit 8 sts, k across sleeve sts."),
     # --- picking up ---
     row("pick", r"\b(pick\s+up(?:\s+and\s+(?:knit|k))?)\s+one\s+(?=st)", r"\1 1 ", "Pick up one stitch in each cast-on stitch."),
     row("cast-on sts|cast on sts|cast-on st|cast on st", rf"(\b{_PICKED}\s+{N}(?:\s+{STS})?\s+(?:from|along|over)\s+(?:the\s+)?)cast[-\s]on\s+(?:sts|stitches)\b", r"\1cast-on edge", "Pick up and knit 8 sts from the cast-on sts."),
     row("approx|about|roughly|around ", rf"\b({_PICKED})\s+(?P<said>approx(?:imately|\.)?|about|roughly|around)\s+(?={N}\s+{STS})", r"\1 ", "Pick up and knit approximately 40 sts around the neck edge.", spelt_out=True),
-    row("starting|beginning", rf"(\b{_PICKED}\s+{N}\s+{STS}\s+[^.;]*?),\s*(?P<said>(?:starting|beginning)\s+(?:at|from)\s+{_AT}){_E}", r"\1", "Pick up and knit 40 sts around the armhole, starting at the centre of the underarm.", spelt_out=True),
+    said_row_behind("starting|beginning", rf"(\b{_PICKED}\s+{N}\s+{STS}\s+[^.;]*?),\s*(?P<said>(?:starting|beginning)\s+(?:at|from)\s+{_AT}){_E}", "Pick up and knit 40 sts around the armhole, starting at the centre of the underarm."),
     row("held", rf"((?:\b{_PICKED}\b)[^.;:]*?,\s*{N})\s+held\s+(?:[a-z]+\s+)?({STS})(?=\s*,|\s+and\b)", r"\1 \2 from holder", "Pick up and knit 30 sts across back neck, 16 sts down left neck, 20 held front sts and 16 sts up right neck."),
     row("held", rf"(,\s*(?:and\s+)?(?:knit|k))\s+(?:the\s+)?({N})\s+held\s+((?:[a-z]+\s+)?{STS})\b", r"\1 across \2 held \3", "Pick up and knit 6 sts along the underarm, knit the 30 held sts, k2."),
     row("across|over|onto|on ", rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*,?\s*(?:(?:and\s+)?(?:divided?|distributed?|arranged?|spread)\s+)?(?:evenly\s+)?(?:across|over|onto|on|between)\s+(\d|two|three|four|five)\s+(?:double[-\s]pointed\s+needles|dpns|needles){_E}", r"\1. Divide over \2 needles", "CO 60 sts over 4 needles."),
     # --- binding off ---
-    row("using|with|use", rf"(\b{_BIND})\s*,?\s*(?P<said>(?:preferably\s+(?:using|with)\s+|(?:using|with)\s+(?!(?:an?\s+|the\s+)?(?:stretchy|sewn)\s+bind[-\s]?off(?:\s+method)?{_E})){_WAY}(?:\s*,?\s+or\s+(?:use\s+|with\s+|using\s+)?{_WAY})?){_E}", r"\1", "Bind off loosely, preferably with a stretchy bind off such as the tubular bind off.", spelt_out=True),
-    row("or use|or with|or using", rf"(\b{_BIND}(?:[^.;,]|\.\d)*?)\s*,?\s+(?P<said>or\s+(?:use|with|using)\s+{_WAY}){_E}", r"\1", "Bind off all sts in pattern, or use a tubular bind off.", spelt_out=True),
+    said_row_behind("using|with|use", rf"(\b{_BIND})\s*,?\s*(?P<said>(?:preferably\s+(?:using|with)\s+|(?:using|with)\s+(?!(?:an?\s+|the\s+)?(?:stretchy|sewn)\s+bind[-\s]?off(?:\s+method)?{_E})){_WAY}(?:\s*,?\s+or\s+(?:use\s+|with\s+|using\s+)?{_WAY})?){_E}", "Bind off loosely, preferably with a stretchy bind off such as the tubular bind off."),
+    said_row_behind("or use|or with|or using", rf"(\b{_BIND}(?:[^.;,]|\.\d)*?)\s*,?\s+(?P<said>or\s+(?:use|with|using)\s+{_WAY}){_E}", "Bind off all sts in pattern, or use a tubular bind off."),
     row("wrong side|ws", rf"^(\s*)({OFF}|bo)\b([^.;:,\d]*?)\s+(?:on|from)\s+(?:the\s+)?(?:wrong\s+side|ws)(?:\s+of\s+(?:the\s+)?work)?((?:\s+in\s+(?:knit|purl|pattern|rib))?){_E}", r"\1next row (WS): \2\3\4", "Bind off on the wrong side in knit."),
     row("right side|rs", rf"^(\s*)({OFF}|bo)\b([^.;:,\d]*?)\s+(?:on|from)\s+(?:the\s+)?(?:right\s+side|rs)(?:\s+of\s+(?:the\s+)?work)?((?:\s+in\s+(?:knit|purl|pattern|rib))?){_E}", r"\1next row (RS): \2\3\4", "Bind off on the RS in purl."),
     # --- needles ---

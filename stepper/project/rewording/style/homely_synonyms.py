@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
 _EDGE = r"(?:(?:lower|bottom|upper|top|neck|cuff|sleeve)\s+edge|bottom|top|hem|cuff)"
@@ -62,12 +63,10 @@ HOMELY: tuple[Synonym, ...] = (
     ),
     row("incl", rf"({ROUND}\s+\d+\s*-\s*\d+)\s+incl(?:usive)?\b\.?", r"\1", "Rep rows 1-2 incl. once more."),
     # --- casting on and joining ---
-    row(
+    said_row(
         "starting at|beginning at",
         rf"(?P<said>(?:starting|beginning)\s+at\s+(?:the\s+)?{_EDGE})\s*,?\s*(?=(?:cast\s+on|co|with|using)\b)",
-        "",
         "Starting at lower edge, cast on 20 sts.",
-        spelt_out=True,
     ),
     row(
         "twisted",
@@ -75,21 +74,17 @@ HOMELY: tuple[Synonym, ...] = (
         "being careful not to twist",
         "Join in the round, being careful that sts are not twisted on needle.",
     ),
-    row(
+    said_row_behind(
         "circular knitting",
         r"(\bjoin\s+in(?:to)?\s+(?:the\s+)?(?:rnd|round))\s+(?P<said>for\s+circular\s+knitting)",
-        r"\1",
         "Join into round for circular knitting.",
-        spelt_out=True,
     ),
     row("amongst", r"\bamongst\b", "among", "Divide sts evenly amongst 3 needles."),
     # --- rows that go on ---
-    row(
+    said_row(
         "as follows",
         r"\s*(?:,|\band\b)?\s*(?P<said>work\s+as\s+follows)\s*[:.]?\s*$",
-        "",
         "Change to 3.25 mm needles and work as follows",
-        spelt_out=True,
     ),
     row(
         "then",

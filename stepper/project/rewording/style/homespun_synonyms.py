@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 
 _PART = (
@@ -37,23 +38,23 @@ HOMESPUN: tuple[Synonym, ...] = (
     row("back", r"\b(?:change|switch|go)\s+back\s+to\s+(?=(?-i:MC|CC\d?|[A-H])\b)", "change to ", "Change back to A and purl 1 row."),
     row("to note|to mark|to denote|to show|to indicate", r"\b((?:place|put)\s+(?:an?\s+)?markers?)\s+to\s+(?:note|mark|denote|show|indicate)\s+(?=(?:the\s+)?(?:beg|start|end))", r"\1 for ", "Place marker to note beginning of round."),
     row("graft|kitchener", r"\b(?:kitchener(?:\s+st(?:itch)?)?\s+or\s+graft|graft\s+or\s+kitchener(?:\s+st(?:itch)?)?|kitchener\s+st(?:itch)?)(?=\s+(?:the\s+)?(?:rem\w*|last|\d))", "graft", "Kitchener stitch or graft the remaining 10 stitches."),
-    row("per |for each", r"\b(\d+\s+(?:sts|stitches))\s+(?P<said>(?:per|for\s+each)\s+(?:sock|mitten|mitt|sleeve|glove|leg|slipper|cuff))\b", r"\1", "Cast on 16 stitches per sock.", spelt_out=True),
+    said_row_behind("per |for each", r"\b(\d+\s+(?:sts|stitches))\s+(?P<said>(?:per|for\s+each)\s+(?:sock|mitten|mitt|sleeve|glove|leg|slipper|cuff))\b", "Cast on 16 stitches per sock."),
     # --- lengths and counts ---
     row("from", rf"\buntil\s+(?:the\s+)?{_PART}\s+(from\s+(?:the\s+)?(?:beg(?:inning)?\b\.?|start|cast-?\s?on(?:\s+edge)?|co\s+edge|underarm))\s+measures\s+((?:about\s+|approx(?:imately|\.)?\s+)?{LONG})", r"until piece measures \2 \1", "Work even until work from beg measures 20 cm."),
     row("around", rf"\b(knit|purl)\s+(?:around|in\s+the\s+(?:round|rnd))\s+(?=(?:until\s+(?:you\s+have\b|(?:the\s+)?{_PART}\s+(?:measures|is))|for\s+{LONG})\b)", r"\1 ", "Knit around for 6 in."),
-    row("or ", r"\s*,?\s*(?P<said>or\s+(?:(?:about|roughly|approximately|approx\.?)\s+)?(?:(?:\d/\d|¼|½|¾|half|one\s+third|two[-\s]thirds|three[-\s]quarters|a\s+third)\s+(?:of\s+)?)the\s+(?:(?:total|full|whole|finished)\s+)?[a-z]+\s+length)(?=\s*\.?\s*$)", "", "Work even until piece measures 15 cm or about 2/3 of the total foot length.", spelt_out=True),
+    said_row("or ", r"\s*,?\s*(?P<said>or\s+(?:(?:about|roughly|approximately|approx\.?)\s+)?(?:(?:\d/\d|¼|½|¾|half|one\s+third|two[-\s]thirds|three[-\s]quarters|a\s+third)\s+(?:of\s+)?)the\s+(?:(?:total|full|whole|finished)\s+)?[a-z]+\s+length)(?=\s*\.?\s*$)", "Work even until piece measures 15 cm or about 2/3 of the total foot length."),
     row("k |p ", rf"^(\s*)k\s+(?:in\s+the\s+(?:round|rnd)\s+)?(?=for\s+(?:about\s+)?{LONG}|until\s+(?:the\s+)?{_PART}\s+(?:measures|is|reaches)\b|until\s+\d+\s+rows\s+from\b)", r"\1Knit ", "K for 2 inches."),
     row("from", rf"\buntil\s+(?:you\s+have\s+)?({N}\s+{ROUND})\s+from\s+(?:the\s+)?(?:beg(?:inning)?\b\.?|start|cast-?\s?on(?:\s+edge)?)", r"until \1 have been worked in all", "Knit until 16 rows from beginning."),
     row("reach|cover|touch", rf"\b(knit|purl|work|continue|cont)(?:\s+(plain|even|straight|in\s+pattern|in\s+st\s+st))?\s+(?P<said>until\s+(?:the\s+|your\s+)?{_PART}\s+(?:reaches|covers|touches|comes\s+to|fits\s+to)\s+(?:the\s+)?{_WEARER})\s*[(\[]\s*({N})\s+(rounds|rnds|rows)\s*[)\]]", r"\1 \4 \5", "Knit until mitten reaches the top of the little finger (26 rounds).", spelt_out=True),
     row("reach|cover|touch", rf"\buntil\s+(?P<said>(?:the\s+|your\s+)?{_PART}\s+(?:reaches|covers|touches|comes\s+to)\s+(?:the\s+)?{_WEARER})\s*[,(\[]+\s*((?:about\s+|approx(?:imately|\.)?\s+)?{LONG})\s+(from\s+(?:the\s+)?(?:beg(?:inning)?\b\.?|start|cast-?\s?on(?:\s+edge)?|underarm|cuff))\s*[)\]]?", r"until piece measures \2 \3", "Work even until sleeve reaches the wrist, about 40 cm from underarm.", spelt_out=True),
-    row("about|approx", rf"({LONG})\s*[(\[]\s*(?P<said>(?:about|approx(?:imately|\.)?)\s+{N}\s+{ROUND})\s*[)\]]", r"\1", "Work another 2 inches (about 12 rows).", spelt_out=True),
+    said_row_behind("about|approx", rf"({LONG})\s*[(\[]\s*(?P<said>(?:about|approx(?:imately|\.)?)\s+{N}\s+{ROUND})\s*[)\]]", "Work another 2 inches (about 12 rows)."),
     row("leaving", rf"\s*,?\s*\bleaving\s+(?:you\s+with\s+)?(?:a\s+total\s+of\s+({N})\s+(?:total\s+)?{STS}|({N})\s+(?:{STS}\s+(?:total|in\s+(?:all|total))|total\s+{STS}))(?=\s*\.?\s*$)", r". \1\2 sts", "K to marker, remove marker, k to end, leaving a total of 34 sts."),
     row("shaping", r"\b(?:without|with\s+no)\s+(?:any\s+)?(?:further|more|additional)\s+shaping\b", "even", "Work without further shaping until piece measures 20 cm."),
     row("without shaping", rf"^(\s*work)\s+(?:another|a\s+further)\s+((?:{LONG})(?:\s*[(\[][^()\[\]]*[)\]])?)\s+without\s+shaping\b", r"\1 even for \2", "Work another 5 cm without shaping."),
     row("ending", rf"\b({ROUND}|{LONG}|measures\s+{LONG}),?\s+ending\s+on\s+(?:the\s+)?(\d+)(?:st|nd|rd|th)\s+(row|rnd|round)(?:\s+of\s+(?:the\s+)?(?:patt?|pattern))?\b", r"\1, ending with \3 \2", "Work in pattern until piece measures 20 cm, ending on 4th row of pattern."),
     # --- ribs and rows named again ---
-    row("as ", rf"\b({_RIB})\s+(?P<said>as\s+(?:(?:given|worked|set|described)\s+)?(?:above|before|at\s+(?:the\s+)?beg(?:inning)?))(?=\s*[.,;]|\s*$)", r"\1", "Work 6 rows of k2, p2 rib as given above.", spelt_out=True),
-    row("of ", rf"\b(rep(?:eat)?\s+(?:the\s+)?last\s+(?:\w+\s+)?(?:rows|rnds|rounds))\s+(?P<said>of\s+(?:the\s+)?{_RIB})(?=\s)", r"\1", "Rep last 2 rows of (k2, p2) ribbing twice more.", spelt_out=True),
+    said_row_behind("as ", rf"\b({_RIB})\s+(?P<said>as\s+(?:(?:given|worked|set|described)\s+)?(?:above|before|at\s+(?:the\s+)?beg(?:inning)?))(?=\s*[.,;]|\s*$)", "Work 6 rows of k2, p2 rib as given above."),
+    said_row_behind("of ", rf"\b(rep(?:eat)?\s+(?:the\s+)?last\s+(?:\w+\s+)?(?:rows|rnds|rounds))\s+(?P<said>of\s+(?:the\s+)?{_RIB})(?=\s)", "Rep last 2 rows of (k2, p2) ribbing twice more."),
     row("cent", r"(?<=(?:more|imes)[,.]\s)(inc|dec)(?:r|rease|reasing)?\.?\s+(?:1|one)\s+(?:st|stitch)\s+(?P<said>(?:at|in)\s+(?:the\s+)?(?:cent(?:er|re)|middle))\s+of\s+(?:the\s+)?last\s+(row|rnd|round)\b", r"\1 1 st evenly across last \3", "Rep last 2 rows twice more, dec 1 st at center of last row.", spelt_out=True),
     # --- shaping ---
     row("this row|this rnd|this round", r"\b((?:inc|dec)(?:rease)?\s+(?:1|one)\s+(?:st|stitch)\s+(?:at\s+)?(?:each|both)\s+ends?)\s+(?:of\s+)?this\s+(row|rnd|round)\s*,?\s*(?:and\s+)?then\s+(?:(?:inc|dec)(?:rease)?\s+(?:1|one)\s+(?:st|stitch)\s+(?:at\s+)?(?:each|both)\s+ends?\s+)?(?:of\s+)?(?=every\b)", r"\1 of next \2, then ", "Inc 1 st each end this row, then inc 1 st each end every 4th row 5 times."),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import HELD_BY, KEPT, LONG, OFF, STS, N, Synonym, row
 
 _STOCKINETTE = r"(?:st\.?[\s-]?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
@@ -18,7 +19,7 @@ KNITTERS: tuple[Synonym, ...] = (
     # --- rows ---
     row("on ws rows|on rs rows", r"^(\s*)(\*[^*]+\*\s*(?:across|around|to\s+end))\s+on\s+(rs|ws)\s+rows(?=\s*\.?\s*$)", r"\1\3 rows: \2", "*Sl 1, p1* across on WS rows."),
     row("rs row|ws row", rf"((?:twice|once|times)(?:\s+more)?)\s*,?\s*then\s+(?:work|rep(?:eat)?)\s+(?:the\s+)?(rs|ws)\s+row\s+only\s+(once)\s+more\b(?:\s*-+\s*({N}\s+{STS}))?", r"\1. rep \2 row \3. \4", "Rep last 2 rows twice more, then work RS row only once more."),
-    row("pattern", r"^(\s*)(?P<said>pattern)\s*(?:-+|:)\s*(?=row\s+\d+\b)", r"\1", "Pattern - Row 1 - P.", spelt_out=True),
+    said_row_behind("pattern", r"^(\s*)(?P<said>pattern)\s*(?:-+|:)\s*(?=row\s+\d+\b)", "Pattern - Row 1 - P."),
     row("(k|(p", r"\b(k|p)(\d+)\s*\(\s*\1(\d+)\s*,\s*\1(\d+)\s*\)(?=\s*[,;.]|\s+(?:pm|sm))", r"\1\2 (\3, \4)", "K1 (k2, k2), pm, k16, pm, k to end."),
     row("back loops", r"\b(?:k|knit)\s+(?:1|one)\s+(?:rnd|round)\s*,\s*knitting\s+(?:all\s+)?(?:the\s+)?(?:sts|stitches)\s+on\s+(?:the\s+)?(?:second|2nd)\s+needle\s+through\s+(?:the\s+|their\s+)?back\s+loops?", "needle 1: k to end; needle 2: k tbl to end", "K 1 round, knitting all sts on second needle through back loops."),
     # --- binding off ---
@@ -48,10 +49,10 @@ KNITTERS: tuple[Synonym, ...] = (
     # --- joining and picking up ---
     row("join care", r"\bjoin\s+carefully\s+(?P<said>not\s+to\s+twist)(?:\s+(?:sts|stitches))?\s*,?\s*and\s+", "join in the round. ", "Join carefully not to twist and knit 3 rnds.", spelt_out=True),
     row("in rib|p1 rib|p2 rib", rf"\bknit\s+({N}\s+(?:rnds|rounds|rows))\s+in\s+((?:k\s?\d\s*,\s*p\s?\d\s+)?rib)(?:bing)?(?:\s+patt(?:ern)?)?(?=\s*[.,]|\s*$|\s+or\s)", r"work \1 in \2", "Knit 3 rnds in ribbing pattern."),
-    row("to desired", r"\s*,?\s*(?P<said>or\s+to\s+(?:the\s+)?desired\s+length\s+of\s+(?:the\s+)?(?:cuff|sleeve|body|hand|leg|foot|thumb|hat))(?=\s*\.?\s*$)", "", "Knit 3 rnds or to desired length of cuff.", spelt_out=True),
+    said_row("to desired", r"\s*,?\s*(?P<said>or\s+to\s+(?:the\s+)?desired\s+length\s+of\s+(?:the\s+)?(?:cuff|sleeve|body|hand|leg|foot|thumb|hat))(?=\s*\.?\s*$)", "Knit 3 rnds or to desired length of cuff."),
     row("and using", rf"^(\s*)with\s+((?:rs|right\s+side)\s+facing)\s+and\s+using\s+({NEEDLES})\s+and\s+(?:yarn\s+)?({_YARN})\s*,\s*", r"\1change to \3. with \4, with \2, ", "With RS facing and using 4 mm needles and yarn A, pick up and knit 30 sts."),
     # --- said ---
-    row("ready|done|finished", r"^\s*(?P<said>turn\s+(?:it\s+|work\s+)?(?:on|to)\s+(?:the\s+)?(?:rs|right\s+side)\s+and\s+you\s+are\s+(?:ready|done|finished))\s*\.?\s*$", "", "Turn on RS and you are ready.", spelt_out=True),
+    said_row("ready|done|finished", r"^\s*(?P<said>turn\s+(?:it\s+|work\s+)?(?:on|to)\s+(?:the\s+)?(?:rs|right\s+side)\s+and\s+you\s+are\s+(?:ready|done|finished))\s*\.?\s*$", "Turn on RS and you are ready."),
     row("aside", r"^\s*(?:set|put)\s+(?:that|this)\s+(?:part|piece)\s+aside(?:\s+and\s+now\s+we(?:'ll|\s+will)\s+(?:work|knit)\s+the\s+[a-z]+)?(?=\s*\.?\s*$)", KEPT, "Set that part aside and now we'll work the front."),
 )
 """The rows, in the order tried."""

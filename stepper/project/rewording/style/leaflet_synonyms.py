@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
 
 _SIDE = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
@@ -50,10 +51,10 @@ LEAFLETS: tuple[Synonym, ...] = (
     row("mm", r"(?<![\d/])(\d)\s+1/4\s?(?=mm)", r"\1.25 ", "Change to 3 1/4mm needles."),
     row("mm", r"(?<![\d/])(\d)\s+1/2\s?(?=mm)", r"\1.5 ", "Change to 4 1/2mm needles."),
     row("mm", r"(?<![\d/])(\d)\s+3/4\s?(?=mm)", r"\1.75 ", "Change to 3 3/4mm needles."),
-    row("us", r"\b(\d(?:\.\d+)?\s?mm)\s*\(\s*(?P<said>(?:uk\s+\d+\s*(?:,|/)\s*)?us\s+\d{1,2}\s?/\s?\d{1,2})\s*\)(?=\s*needles?\b)", r"\1", "Using 3 mm (UK 11, US 2 /3) needles, cast on 40 sts.", spelt_out=True),
+    said_row_behind("us", r"\b(\d(?:\.\d+)?\s?mm)\s*\(\s*(?P<said>(?:uk\s+\d+\s*(?:,|/)\s*)?us\s+\d{1,2}\s?/\s?\d{1,2})\s*\)(?=\s*needles?\b)", "Using 3 mm (UK 11, US 2 /3) needles, cast on 40 sts."),
     row("*", r"^([^*]*\b[kp]\d+)\*(?=[a-z(])", r"\1, *", "Row 6: K1*yo, k2tog* k1."),
     # --- a stitch told twice ---
-    row("make", r"\b(m1[lr]?)\s*\(\s*(?P<said>make\s+(?:one|1)(?:\s+st(?:itch)?)?(?:\s+(?:left|right))?)\s*\)", r"\1", "K2, m1 (make one), k to end.", spelt_out=True),
+    said_row_behind("make", r"\b(m1[lr]?)\s*\(\s*(?P<said>make\s+(?:one|1)(?:\s+st(?:itch)?)?(?:\s+(?:left|right))?)\s*\)", "K2, m1 (make one), k to end."),
     row("skp|skpo|s1", rf"(?<![\w-])(skp|skpo)\s*\(\s*(?P<said>{_SLIPPED})\s*\)", r"skp", "K2, skp (sl 1, k1, pass sl st over k st), k to end.", spelt_out=True),
     row(
         "knit|purl",
@@ -99,12 +100,10 @@ LEAFLETS: tuple[Synonym, ...] = (
         "Repeat rows 3 and 4 (increasing 8 stitches every increase row) until you have 76 stitches.",
     ),
     *(
-        row(
+        said_row_behind(
             f"{more} more",
             rf"\b({more}\s+more\s+times)\s*,?\s+(?:so\s+(?:that\s+)?you\s+(?:will\s+)?have|for)\s+(?P<said>a\s+total\s+of\s+{more + 1}\s+(?:rep(?:eat)?s|times))(?=\s*\.?\s*$)",
-            r"\1",
             f"Rep rows 1-2 {more} more times so you have a total of {more + 1} repeats.",
-            spelt_out=True,
         )
         for more in range(2, 20)
     ),
@@ -137,12 +136,10 @@ LEAFLETS: tuple[Synonym, ...] = (
     row("edge ", rf"^(\s*)(at\s+(?:the\s+)?(?:neck|armhole|front|side)\s+edge)\s+((?:{OFF}|bo)\s+{N}\s+{STS})(?=\s*\.?\s*$)", r"\1\3 \2", "At armhole edge bind off 2 sts."),
     row("mark ", r"\bmark\s+(?:the\s+)?beg(?:inning)?\.?\s+and\s+(?:the\s+)?end\s+of\s+(?:the\s+)?(last|this)\s+(row)(?P<said>\s+for\s+(?:the\s+)?beg(?:inning)?\.?\s+of\s+(?:the\s+)?(?:armholes?|neck))?", r"mark each end of \1 \2", "Mark beg and end of last row for beg of armholes.", spelt_out=True),
     row("armhole sh", rf"\buntil\s+(?:the\s+)?(?:piece|work|panel|front|back|it|body)\s+measures\s+({LONG})\s+from\s+(?:the\s+)?(?:beg(?:inning)?\s+of\s+(?:the\s+)?)?armhole\s+shaping\b", r"until armhole measures \1", "Work until piece measures 9 cm from armhole shaping."),
-    row(
+    said_row(
         "and matches",
         r"\s+(?P<said>and\s+(?:matches|is\s+the\s+same\s+as)\s+(?:the\s+)?length\s+of\s+(?:the\s+)?(?:back|front|first\s+side|left\s+front|right\s+front))(?=\s*\.?\s*$)",
-        "",
         "Work even until armhole measures 9 cm and matches length of back.",
-        spelt_out=True,
     ),
     # --- lengths and rows ---
     row("rows of rib|rnds of rib|rounds of rib", rf"\b((?:these|last|the\s+last)\s+{N}\s+{ROUND})\s+of\s+rib(?:bing)?\b", r"\1", "Repeat these 2 rows of ribbing 3 times more."),
@@ -189,28 +186,26 @@ LEAFLETS: tuple[Synonym, ...] = (
     _named(3),
     _named(4),
     row("divide|arrange|distribute", rf"\b(divide|arrange|distribute)\s+(?:these|the)\s+({N})\s+{STS}\s+(?:evenly\s+)?(?:on|onto|over|between|among)\s+(two|three|four|[2-4])\s+{_NEEDLES}", r"\2 sts. divide over \3 needles", "Divide these 16 sts onto 2 needles."),
-    row("onto either|on either", r"\s+(?P<said>on(?:to)?\s+either\s+(?:3\s+|4\s+|three\s+|four\s+)?(?:dpns?|double-pointed\s+needles)\s+or\s+(?:an?\s+)?circular\s+needle)\b", "", "Cast on 62 sts onto either 3 dpns or circular needle and join in round.", spelt_out=True),
+    said_row("onto either|on either", r"\s+(?P<said>on(?:to)?\s+either\s+(?:3\s+|4\s+|three\s+|four\s+)?(?:dpns?|double-pointed\s+needles)\s+or\s+(?:an?\s+)?circular\s+needle)\b", "Cast on 62 sts onto either 3 dpns or circular needle and join in round."),
     row("onto each|on each", rf"\b((?:cast\s+on|co))\s+({N})\s+{STS}\s+on(?:to)?\s+each\s+of\s+(2|two)\s+needles\s*[:.;(-]\s*({N})\s+{STS}\s*[)]?", r"\1 \4 sts. divide over \3 needles. \2 sts on each needle", "CO 10 sts onto each of 2 needles: 20 sts."),
     row("needle|dpn", rf"\b(?:slip|place|put|transfer|move|return)\s+(?:the\s+)?({N}\s+)?({_BODY}){STS}\s+(?:back\s+)?on(?:to)?\s+(?:an?\s+|the\s+)?(?:\d+\s*(?:\"|in|inch|cm)\s+)?(?:circular\s+needle|dpns|double-pointed\s+needles)(?:\s*,?\s*and\s+(?=pick\b))", r"return \1\2sts to needles. ", "Slip the 11 thumb sts onto dpns, and pick up and knit 1 st, k to end."),
     row("circular", rf"\b(?:slip|place|put|transfer|move|return)\s+(?:the\s+)?({N}\s+)?({_BODY}){STS}\s+(?:back\s+)?on(?:to)?\s+(?:an?\s+|the\s+)?\d+\s*(?:\"|in|inch|cm)\s+circular\s+needle(?=\s*[.,;]|\s*$)", r"return \1\2sts to needles", "Slip sleeve stitches back onto a 40 cm circular needle."),
     row("ready", rf"^(\s*)(return\s+(?:the\s+)?(?:{N}\s+)?[a-z ]*?{STS}\s+to\s+(?:the\s+)?needles?)\s+and\s+(join\s+(?-i:MC|CC\d?|[A-Z]))\s*,\s*ready\s+to\s+(?:work|beg(?:in)?|start)\s+(?:with\s+)?an?\s+({_SIDE})\s+row", r"\1with \4 facing, \2. \3", "Return the 20 back sts to needles and join A, ready to work a wrong side row."),
     row("connect", r"\bconnect\s+(?=(?:the\s+)?yarn\b)", "rejoin ", "With RS facing, connect yarn to remaining sts."),
-    row(
+    said_row(
         "work next|work second|work other",
         r"\s*,?\s*(?P<said>and\s+work\s+(?:the\s+)?(?:next|second|other)\s+(?:ear|side|flap|half|shoulder|finger|earflap))\s*:?\s*$",
-        "",
         "With RS facing, rejoin yarn to remaining sts, and work next ear:",
-        spelt_out=True,
     ),
     row("using|with", rf"^(\s*(?:(?:rows?|rnds?|rounds?)\s+\d+(?:\s*(?:-|to|and)\s*\d+)?\s*)?)using\s+({NEEDLES})\s+and\s+(?:yarn\s+)?((?-i:MC|CC\d?|[A-Z]))\s*,\s*(?=work\s+{N}\s+rows\b)", r"\1change to \2. with \3, ", "Using 4 mm needles and yarn A, work 6 rows in st st."),
     # --- markers ---
     row("marker a|marker b|marker c", r"\bplace\s+marker\s+[A-D]\b(?P<said>\s+to\s+mark\s+[^,;.]*)(?=\s*,|\s*\.|\s*$)", "pm", "K10, place marker B to mark side \"seam\", k to end."),
     # --- picked up ---
     row("edge", rf"\s*,?\s*(?P<said>beg(?:inning)?\.?\s+and\s+ending\s+at\s+(?:the\s+)?(?:inner|outer|right|left)?\s*(?:edge|end|shoulder)\s+of\s+(?:the\s+)?(?:cast-?off|bound-?off|held)\s+{STS}\s+at\s+(?:the\s+)?(?:front|back)\s+neck)\s*,", ", ", "With RS facing, beg and ending at inner edge of cast-off sts at front neck, pick up and knit 30 sts.", spelt_out=True),
-    row("end to end", rf"\b(pick\s+up(?:\s+and\s+k(?:nit)?)?\s+{N}\s+{STS})\s+(?P<said>from\s+end\s+to\s+end)\b", r"\1", "Pick up 62 sts from end to end.", spelt_out=True),
+    said_row_behind("end to end", rf"\b(pick\s+up(?:\s+and\s+k(?:nit)?)?\s+{N}\s+{STS})\s+(?P<said>from\s+end\s+to\s+end)\b", "Pick up 62 sts from end to end."),
     # --- said ---
     row("des", r"\bor\s+(?:any\s+)?des(?:ired|\.)\s+(?:len(?:gth|\.)?)\s+(?=to\b)", "or desired length ", "Work even until piece measures 36 cm or any des. length to underarm."),
-    row("reaches", r"\s*,?\s*(?P<said>or\s+until\s+(?:the\s+)?(?:knitting|piece|work|it|mitten|mitt|hand|glove)\s+reaches\s+(?:the\s+)?(?:(?:base|tip|top|nail|end|middle|knuckle|knuckles|wrist|elbow|finger|thumb|nail|little|pinky|index|ring|middle|of|the|on|your)\s*)+)(?=\s*\.?\s*$)", "", "K even for 6 rows or until the knitting reaches the base of the nail on your pinky finger.", spelt_out=True),
+    said_row("reaches", r"\s*,?\s*(?P<said>or\s+until\s+(?:the\s+)?(?:knitting|piece|work|it|mitten|mitt|hand|glove)\s+reaches\s+(?:the\s+)?(?:(?:base|tip|top|nail|end|middle|knuckle|knuckles|wrist|elbow|finger|thumb|nail|little|pinky|index|ring|middle|of|the|on|your)\s*)+)(?=\s*\.?\s*$)", "K even for 6 rows or until the knitting reaches the base of the nail on your pinky finger."),
     row("sew", r"(?:(?<=^)|(?<=[.!]))\s*(?:starting|beginning)\s+at\s+(?:the\s+)?(?:cast[-\s]?(?:on|off)|bound[-\s]?off|lower|upper|top|bottom)\s+edge\s*,\s*sew\b[^.!;]*", KEPT, "Starting at the cast off edge, sew up the side seam."),
     row("four rows|these ", rf"^(\s*)rep(?:eat)?\s+these\s+({N})\s+({ROUND})\s+for\s+(?:the\s+)?((?:[a-z]+\s+){{1,3}}(?:rib|patt(?:ern)?|stitch|st))(?=\s*\.?\s*$)", r"\1these \2 \3 form \4", "Repeat these four rows for Mock Cable Rib."),
 )

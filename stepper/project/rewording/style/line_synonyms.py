@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
+from stepper.project.rewording.said_rows import said_row
 from stepper.project.rewording.synonym import END, KEPT, LONG, ROUND, STS, N, Synonym, row
 
 _SHORTER = (
@@ -90,20 +91,16 @@ LINES: tuple[Synonym, ...] = (
         "Weave in ends.",
     ),
     row("leaving", r",?\s*leaving\s+(?:an?\s+)?[^.,;]*(?:tail|end)\b(?:\s+(?:for|to)\s+[^.,;\d]*)?", KEPT, "Break yarn, leaving a long tail."),
-    row(
+    said_row(
         "desired|required|wanted|preferred|like|long enough|wish|want",
         rf",?\s*\b(?P<said>or\s+{_HER_CHOICE})",
-        "",
         "Work until piece measures 30 cm or until desired length.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "wrap",
         rf",?\s*(?P<said>(?:picking\s+up|lifting)\s+(?:the\s+|all\s+|any\s+)*(?:remaining\s+)?wraps?\s+and\s+(?:knitt?|purl|work)ing\s+"
         rf"(?:them|it|each|each\s+(?:one|wrap))\s+(?:tog(?:ether)?\s+)?with\s+(?:(?:their|its|the)\s+(?:own\s+|wrapped\s+)?|wrapped\s+){STS}){END}",
-        "",
         "Knit across, picking up wraps and knitting them together with their sts.",
-        spelt_out=True,
     ),
     row(
         "closing|hiding|knitting|lifting|picking|purling|resolving|slipping|working",

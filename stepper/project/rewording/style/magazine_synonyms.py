@@ -5,6 +5,7 @@ No I/O.
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
 
 _K, _P = r"k(?:nit)?\.?\s*\d+", r"p(?:url)?\.?\s*\d+"
@@ -35,7 +36,7 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("join|attach|change", rf"\b((?:break|cut)(?:\s+off)?\s+{_COLOUR})\s*,?\s*(?:and\s+)?(?:then\s+)?(?:join(?:\s+in)?|attach|change\s+to)\s+(?={_COLOUR}\b)", r"\1. Join ", "Break pink and join blue."),
     row("in |with", rf"(^\s*|[.;]\s*)((?:knit|work|k|purl)\s+{N}\s+(?:more\s+)?{ROUND})\s+(?:in|with)\s+({_COLOUR}){_END}", r"\1with \3, \2", "Knit 4 rows in white."),
     # --- what a sentence opens with ---
-    row("to shape", rf"{_FIRST}(?P<said>to\s+shape\s+(?:the\s+)?(?:(?:left|right|back|front)\s+)?(?:shoulders?|neck|armholes?|raglan|crown|toe|top|thumb|waist|heel|instep|foot|sleeve\s+(?:cap|top)))\s*,\s*(?=(?:{OFF}|bo|inc|dec|k|p|work)\b)", r"\1", "To shape shoulders, bind off 3 sts at the beginning of next 4 rows.", spelt_out=True),
+    said_row_behind("to shape", rf"{_FIRST}(?P<said>to\s+shape\s+(?:the\s+)?(?:(?:left|right|back|front)\s+)?(?:shoulders?|neck|armholes?|raglan|crown|toe|top|thumb|waist|heel|instep|foot|sleeve\s+(?:cap|top)))\s*,\s*(?=(?:{OFF}|bo|inc|dec|k|p|work)\b)", "To shape shoulders, bind off 3 sts at the beginning of next 4 rows."),
     # --- words ---
     row("s of", rf"\b(?:work|knit|cont(?:inue)?)\s+({N}\s+(?:more\s+)?{ROUND})\s+of\s+(?:the\s+)?(?=(?:patt(?:ern)?|rib(?:bing)?)(?=\s*[.,;]|\s*$))", r"work \1 in ", "Work 9 rows of pattern."),
     row("back of", r"\b([kp])(?:nit|url)?\s+in(?:to)?\s+(?:the\s+)?back\s+(?:loop\s+)?of\s+(?:the\s+)?next\s+(?:st|stitch)\b", r"\11 tbl", "Row 3: *P1, k in back of next st; rep from * to end."),
@@ -50,7 +51,7 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("through", rf"{_FIRST}((?:(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool|thread)\s*,?\s*(?:and\s+)?)?)(?:thread|draw|pull|run|pass)\s+(?:the\s+)?(?:yarn|wool|thread|end|tail|it)\s+through\s+(?:the\s+|all\s+|these\s+|rem(?:aining)?\s+|last\s+)*(\d+)\s+(?:sts|stitches|loops)(?P<said>(?:\s+on\s+(?:the\s+)?needles?)?(?:\s*,?\s*(?:and\s+)?(?:pull|draw|fasten|end|secure|tighten)\b(?:\s+(?:up|off|it|them|tight|tightly|firmly|securely|in))*)*){_END}", r"\1\3 sts. \2draw yarn through sts", "Thread the end through the 29 sts on the needle and fasten off securely.", spelt_out=True),
     row("over th|on th|on last|on rem|over rem", rf"{_FIRST}(?:work\s+(?:over|on)\s+(?:the|these|those|rem(?:aining)?|last)\s+(?:last\s+)?({N}\s+{STS})(?:\s+only)?\s+|on\s+(?:the\s+)?(?:rem(?:aining)?|last)\s+({N}\s+{STS})\s*,?\s+work\s+)(?=(?:for\s+(?:{LONG}|{N}\s+{ROUND})|until)\b)", r"\1\2\3. Work ", "Work over these 18 sts for 4 cm."),
     row("rd", r"(?<![\d\w])rd(s?)\b", r"rnd\1", "Work 1 rd even."),
-    row("(until", rf"(\b{N}\s+(?:more\s+)?{ROUND})\s*\(\s*(?P<said>until\s+(?:the\s+)?[a-z]+\s+measures\s+{LONG})\s*\)", r"\1", "Work 3 more rnds (until mitt measures 8 inches).", spelt_out=True),
+    said_row_behind("(until", rf"(\b{N}\s+(?:more\s+)?{ROUND})\s*\(\s*(?P<said>until\s+(?:the\s+)?[a-z]+\s+measures\s+{LONG})\s*\)", "Work 3 more rnds (until mitt measures 8 inches)."),
     row("purl|p", r"(?:(?<=^)|(?<=[.!:]\s))(?:purl|p)\s*(\d+)\s*,?\s*(?:and\s+)?(?:knit|k)\s*(\d+)(?:\s+(?:sts|stitches))?\s+(?=for\s+\d)", r"work in p\1, k\2 rib ", "Purl 2, knit 2 sts for 4 inches."),
     row("purl", r"\b((?:knit|k)\s+\d,?\s+(?:purl|p)\s+\d)\s+(?:sts|stitches)\s+(?=for\b)", r"\1 ", "Knit 2, purl 2 sts for 4 inches."),
     row("last st", r"(,\s*)sl(?:ip)?\s+(?:the\s+)?last\s+(?:st|stitch)\b", r"\1sl 1", "Row 1: K to last st, sl last st."),
@@ -80,7 +81,7 @@ MAGAZINES: tuple[Synonym, ...] = (
     row("plain", rf"\bknit\s+plain\s+(?=for\s+(?:{LONG}|{N}\s+{ROUND})|until\b)", "knit ", "Cast on 50 sts and knit plain for 8 cm."),
     row("and", rf"(^\s*|[.;:]\s*)(with\s+(?:(?-i:MC|CC\d?|[A-H])|{_COLOUR}))\s+and\s+{_ACT}", r"\1\2, ", "Join in contrast colour and work 6 rows in st st."),
     row("thereafter", r"\b((?:every|each)\s+[^.,;:]{1,40}?)\s+thereafter\b", r"\1", "Dec 1 st at each end of next row and every 2 cm thereafter until 30 sts remain."),
-    row("beg|start", rf"{_FIRST}(?P<said>(?:begin(?:ning)?|beg|start(?:ing)?)\.?\s+at\s+(?:the\s+)?(?:[a-z]+\s+){{0,2}}?(?:(?:base|top|bottom|back|front|cent(?:re|er))\s+of\s+(?:the\s+)?[a-z]+|edge|end|bottom|top|base|neck|hem|cuff|toe|waist|head))\s*(?:,|\s+and\b|\.(?=\s+cast\b))\s*(?=(?:(?:with|using)\s+[^.;:]*?)?(?:cast\s+on|co)\b)", r"\1", "Beg at base of body, with A, cast on 6 sts.", spelt_out=True),
+    said_row_behind("beg|start", rf"{_FIRST}(?P<said>(?:begin(?:ning)?|beg|start(?:ing)?)\.?\s+at\s+(?:the\s+)?(?:[a-z]+\s+){{0,2}}?(?:(?:base|top|bottom|back|front|cent(?:re|er))\s+of\s+(?:the\s+)?[a-z]+|edge|end|bottom|top|base|neck|hem|cuff|toe|waist|head))\s*(?:,|\s+and\b|\.(?=\s+cast\b))\s*(?=(?:(?:with|using)\s+[^.;:]*?)?(?:cast\s+on|co)\b)", "Beg at base of body, with A, cast on 6 sts."),
     row("rows more|rounds more|rnds more", rf"\b({N})\s+({ROUND})\s+more{_END}", r"\1 more \2", "Work in st st for 3 rows more."),
     row("remainder", r"\b(k|knit|p|purl|rib|work)\s+(?:the\s+)?remainder(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?(?=\s*[,.;)]|\s*$)", r"\1 to end", "Row 1: K15, k remainder."),
     row("using", rf"(^\s*|[.;:]\s*|\b(?:and|then)\s+)using\s+(?:the\s+)?(?:(?:yarn|colou?r)\s+)?((?-i:MC|CC\d?|[A-H])|{_COLOUR})\s*,?\s+{_ACT}", r"\1with \2, ", "Using MC cast on 20 sts."),
@@ -89,7 +90,7 @@ MAGAZINES: tuple[Synonym, ...] = (
     row("ss", rf"{_FIRST}((?:beg(?:inning)?\.?\s+with\s+an?\s+(?:k|knit|p|purl)\s+row\s*,\s*)?)ss\s+({N}\s+{ROUND}){_END}", r"\1\2work \3 in st st", "Ss 4 rows."),
     row("ss", r"\bin\s+ss(?=\s*[.,;]|\s*$|\s+(?:for|until)\b)", "in st st", "Work 4 rows in ss."),
     row("throughout", r"(\bin\s+(?:st\s+st|(?:stocking|stockinette|garter|moss|seed)\s+st(?:itch)?|patt(?:ern)?|rib))\s+throughout\s+(?=(?:until|for)\b)", r"\1 ", "Work in st st throughout until piece measures 12 cm."),
-    row("given for|as for", rf"(\bin\s+(?:\d\s?x\s?\d|k\s?\d,?\s*p\s?\d)\s+rib(?:bing)?)\s*,?\s+(?P<said>as\s+(?:given\s+)?for\s+(?:the\s+)?{_PART}){_END}", r"\1", "Work 9 rows in 1x1 rib as given for back.", spelt_out=True),
+    said_row_behind("given for|as for", rf"(\bin\s+(?:\d\s?x\s?\d|k\s?\d,?\s*p\s?\d)\s+rib(?:bing)?)\s*,?\s+(?P<said>as\s+(?:given\s+)?for\s+(?:the\s+)?{_PART}){_END}", "Work 9 rows in 1x1 rib as given for back."),
     row("constitut|complet|compris", rf"(\b(?:these|last)\s+(?:{N}\s+)?(?:rows|rnds|rounds))\s+(?:constitutes?|completes?|comprises?)\s+(?:the\s+|one\s+)?(?=(?:[a-z]+\s+)?(?:patt(?:ern)?|rib))", r"\1 form ", "These 2 rows constitute the pattern."),
     row("throughout", rf"(\b(?:these|last)\s+(?:{N}\s+)?(?:rows|rnds|rounds)\s+(?:form|set|make)\s+(?:the\s+)?(?:[a-z]+\s+)?(?:patt(?:ern)?|rib(?:bing)?))\s+throughout{_END}", r"\1", "These 4 rows set the pattern throughout."),
     row("end|finish", rf"(\b{N}\s+(?:more\s+)?rows?\s+in\s+[a-z0-9, ]+?){_ENDING}(?:an?\s+)?(rs|ws|right[-\s]side|wrong[-\s]side)\s+row{_END}", r"\1. ends with a \2 row", "Work 9 rows in k2, p2 rib, ending with a WS row."),
@@ -119,15 +120,15 @@ MAGAZINES: tuple[Synonym, ...] = (
     row("even|odd", r"^(\s*(?:row|rnd|round)s?\s+\d+)\s+(?:and|&)\s+all[-\s]+(?:other\s+)?(even|odd)(?:-?\s?numbered)?[-\s]+(rows|rnds|rounds)\s*[.:]\s+", r"\1 and all \2 \3: ", "Row 2 and all-even rows. Purl."),
     row("rs r|ws r", rf"\b((?:{OFF}|bo|cast\s+on|co|inc(?:rease)?|dec(?:rease)?)\.?\s+{N}\s+{STS}\.?\s+(?:at\s+)?[^.;:]*?)\s*(?:of\s+|on\s+|over\s+)?(?:the\s+)?next\s+({N})\s+(rs|ws)\s+rows\b", r"\1 of every \3 row \2 times", "Inc 1 st at each end of next 2 RS rows."),
     row("k as k", rf"\b({OFF}(?:\s+(?:all|the|sts|stitches|loosely))*)\s*,?\s+k\s+as\s+k\s*,?\s+(?:and\s+)?p\s+as\s+p{_END}", r"\1 in pattern", "Bind off K as K and P as P."),
-    row("k as k", rf"\b({OFF}\s+(?:all\s+)?in\s+(?:rib(?:bing)?|patt(?:ern)?))\s*,?\s+(?P<said>k\s+as\s+k\s*,?\s+(?:and\s+)?p\s+as\s+p){_END}", r"\1", "Bind off in ribbing, k as k and p as p.", spelt_out=True),
+    said_row_behind("k as k", rf"\b({OFF}\s+(?:all\s+)?in\s+(?:rib(?:bing)?|patt(?:ern)?))\s*,?\s+(?P<said>k\s+as\s+k\s*,?\s+(?:and\s+)?p\s+as\s+p){_END}", "Bind off in ribbing, k as k and p as p."),
     row("work th|work on th|knit th", rf"{_FIRST}(?:work|continue|cont|knit)\s+(?:on\s+|over\s+)?(?:the|these|those|rem(?:aining)?)\s+({N}\s+{STS})\s+(?:even\s+|straight\s+)?(in\s+[^.;:,]*?)\s*(?=(?:for|until)\b)", r"\1\2. Work \3 ", "Work these 16 sts in st st for 8 rows."),
     row("work th|work on th|knit th", rf"{_FIRST}work\s+(?:on\s+|over\s+)?(?:the|these|those|rem(?:aining)?)\s+({N}\s+{STS})\s+for\s+({N}\s+{ROUND})\s+(?=in\b)", r"\1\2. Work \3 ", "Work the 16 sts for 8 rows in st st."),
     row("graft", r"\b((?:break|cut)\s+(?:the\s+)?yarn)\s*,?\s+(?:and\s+)?(?=graft\b)", r"\1. ", "Break yarn, graft remaining 5 sts together."),
     row("in this way on next|in this way on the next|in this way next", rf"{_FIRST}(?:continue|cont|go\s+on)\s+(inc|dec)reasing\s+in\s+this\s+way\s+(?=(?:on\s+)?(?:the\s+)?next\b)", r"\1rep alike \2 row ", "Continue decreasing in this way on next and every foll 6th row until 60 sts remain."),
     # --- what asks for no stitch ---
-    row("to ", r"(^[^:*]*\b(?:row|rnd|round)(?:\s+\d+)?\s*(?:\([rw]s\)\s*)?:\s*)(?P<said>to\s+(?:make|form|work)\s+(?:the\s+|an?\s+)?(?:eyelets?|holes?|picots?|buttonholes?|hem|fold\s?line|casing|beading)(?:\s+for\s+(?:the\s+)?[a-z]+)?)\s*[,:]\s*(?=[*(\[]|[kp]\s?\d|(?:k|p|knit|purl|sl|yo)\b)", r"\1", "Next row: To make eyelets for drawstring, *k1, yo, k2tog; rep from * to last st, k1.", spelt_out=True),
-    row("(", r"\s*\(\s*(?P<said>to\s+(?:denote|mark|indicate|show)\s+(?:the\s+)?[a-z][a-z ]*?)\s*\)", "", "Place markers at both ends of last row (to denote side openings).", spelt_out=True),
-    row("back of neck|for neck", rf"\b({OFF}\s+(?:all\s+)?(?:rem(?:aining)?\.?\s+|the\s+)*(?:{N}\s+)?{STS}\.?)\s+(?P<said>for\s+(?:the\s+)?(?:back\s+of\s+(?:the\s+)?)?neck){_END}", r"\1", "Bind off remaining sts. for back of neck.", spelt_out=True),
+    said_row_behind("to ", r"(^[^:*]*\b(?:row|rnd|round)(?:\s+\d+)?\s*(?:\([rw]s\)\s*)?:\s*)(?P<said>to\s+(?:make|form|work)\s+(?:the\s+|an?\s+)?(?:eyelets?|holes?|picots?|buttonholes?|hem|fold\s?line|casing|beading)(?:\s+for\s+(?:the\s+)?[a-z]+)?)\s*[,:]\s*(?=[*(\[]|[kp]\s?\d|(?:k|p|knit|purl|sl|yo)\b)", "Next row: To make eyelets for drawstring, *k1, yo, k2tog; rep from * to last st, k1."),
+    said_row("(", r"\s*\(\s*(?P<said>to\s+(?:denote|mark|indicate|show)\s+(?:the\s+)?[a-z][a-z ]*?)\s*\)", "Place markers at both ends of last row (to denote side openings)."),
+    said_row_behind("back of neck|for neck", rf"\b({OFF}\s+(?:all\s+)?(?:rem(?:aining)?\.?\s+|the\s+)*(?:{N}\s+)?{STS}\.?)\s+(?P<said>for\s+(?:the\s+)?(?:back\s+of\s+(?:the\s+)?)?neck){_END}", "Bind off remaining sts. for back of neck."),
     row("do not|don't", rf"{_FIRST}(?:do\s+not|don't)\s+(?:yet\s+)?(?:{OFF}|fasten\s+off|break\s+off)(?:\s+(?:the\s+)?(?:yarn|sts|stitches|yet))*(?=\s*[.!]|\s*$)[.!]?", KEPT, "Do not bind off."),
 )  # fmt: skip
 """The rows that come late, in the order tried."""

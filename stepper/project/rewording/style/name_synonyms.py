@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.signs.notation import BEGINS
 from stepper.project.rewording.synonym import KEPT, STS, N, Synonym, row
 
@@ -14,12 +15,10 @@ _PARTS = rf"(?:{_PART}(?:\s+{_PART}){{0,3}})"
 _WORKS = r"(?:k|p|knit|purl)"
 
 ASIDES: tuple[Synonym, ...] = (
-    row(
+    said_row_behind(
         "edge",
         rf"^([^:]*\b(?:row|rnd)\b[^:]*:\s*(?:bo|bind\s+off|cast\s+off)\s+{N}(?:\s+{STS})?)\s+(?P<said>at\s+(?:the\s+)?(?:neck|armhole|front|side|shoulder)\s+edge)(?=\s*,\s*(?:k|p|knit|purl|work)\b)",
-        r"\1",
         "Next row (WS): BO 8 sts at neck edge, p to end.",
-        spelt_out=True,
     ),
     # --- parts ---
     row(
@@ -40,19 +39,15 @@ ASIDES: tuple[Synonym, ...] = (
         r"\1 across \2 \3 sts",
         "K20 right sleeve sts from holder, k to end.",
     ),
-    row(
+    said_row_behind(
         "for",
         rf"\b({_WORKS}\s*{N}(?:\s+{STS})?)\s+(?P<said>for\s+(?:the\s+)?{_PARTS})(?=\s*[,;.)]|\s*$)",
-        r"\1",
         "K28 for back, pm, k4 for underarm, pm, k to end.",
-        spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "(",
         rf"\b({_WORKS}\s*{N}(?:\s+{STS})?)\s*\(\s*(?P<said>{_PARTS})\s*\)",
-        r"\1",
         "K30 (front), pm, k14 (sleeve), pm, k16 (back).",
-        spelt_out=True,
     ),
     row(
         "st",
@@ -82,12 +77,10 @@ ASIDES: tuple[Synonym, ...] = (
         "Knit 2 rounds. 60 body sts.",
         spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "for",
         rf"((?:^|[.!])\s*[(\[]?\s*{N}\s+{STS}(?:\s+rem(?:ain)?)?)\s+(?P<said>for\s+(?:the\s+)?{_PARTS})(?=\s*[)\]]?\s*\.?\s*$)",
-        r"\1",
         "Knit 2 rounds. 66 sts for body.",
-        spelt_out=True,
     ),
     row(
         "hold",
@@ -168,19 +161,15 @@ ASIDES: tuple[Synonym, ...] = (
         r"\1",
         "Pick up and knit 18 sts down the zip.",
     ),
-    row(
+    said_row_behind(
         "underarm",
         rf"\b((?:pick\s+up\s+and\s+(?:knit|k)|pu)\s+{N}(?:\s+{STS})?)\s+(?P<said>to\s+(?:the\s+)?cent(?:er|re)\s+of\s+(?:the\s+)?(?:underarm|gap|neck))(?=\s*[,;.]|\s*$)",
-        r"\1",
         "Pick up and knit 4 sts to center of underarm.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "about|approx",
         r"\s*\(\s*(?P<said>(?:about|approx\w*\.?|roughly)\s+\d\s+(?:sts\s+)?(?:for|in|out\s+of)\s+every\s+\d\s+rows?)\s*\)",
-        "",
         "Pick up and knit 62 sts along left front edge (about 3 for every 4 rows).",
-        spelt_out=True,
     ),
     row(
         "at",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
 _YARN = r"(?-i:MC|CC\d?|[A-Z])"
@@ -59,12 +60,10 @@ STOPS: tuple[Synonym, ...] = (
 PARAGRAPHS: tuple[Synonym, ...] = (
     # --- joined in the round ---
     row("twist", rf"\b{_TWIST}(?:\s+(?:the\s+|your\s+)?{STS})?", "being careful not to twist", "Join in the round, making sure not to twist sts."),
-    row(
+    said_row(
         "bor|beg",
         r"\s*[;,.]\s*(?P<said>(?:the\s+)?(?:bor|beg(?:inning)?\s+of\s+(?:the\s+)?(?:rnd|round))\s+is\s+(?:at|in)\s+(?:the\s+)?[a-z -]+(?:\s+of\s+needle\s+\d|\s+back|\s+underarm|\s+side))(?=\s*\.?\s*$)",
-        "",
         "Join in the round; BOR is at start of needle 1.",
-        spelt_out=True,
     ),
     row(
         "join",
@@ -99,19 +98,15 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     ),
     row("in a r", r"\s*,?\s*(?:and\s+)?join\s+in\s+a\s+(?:round|rnd)\b", ". join in the round", "Cast on 48 sts and join in a round."),
     row("rounds", r"((?:^|[.])\s*)work\s+in\s+rounds(?=\s*[.]|\s*$)", r"\1join in the round", "Cast on 48 sts. Work in rounds."),
-    row(
+    said_row_behind(
         "cast-on|cast on",
         r"^(\s*)(?P<said>using\s+(?:an?\s+|the\s+)?[a-z'-]+(?:\s+[a-z'-]+){0,2}\s+cast[-\s]on(?:\s+method)?)\s*,\s*(?=(?:cast\s+on|co)\b)",
-        r"\1",
         "Using a closed cast-on, CO 16 sts.",
-        spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "using",
         rf"\b((?:cast\s+on|co)\s+{N}\s+{STS}(?:\s+(?:with|in|using)\s+{_YARN})?)\s*,?\s+(?P<said>using\s+(?:an?\s+|the\s+)?[a-z'-]+(?:\s+[a-z'-]+){{0,2}}\s+(?:method|cast[-\s]on))(?=\s*[.,;]|\s*$)",
-        r"\1",
         "Cast on 40 sts with A, using the thumb method.",
-        spelt_out=True,
     ),
     row(
         "in|with",
@@ -158,12 +153,10 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     row("(rs|(ws", rf"^(\s*(?:next\s+)?{ROUND}(?:\s+\d+)?\s*)[(]\s*(rs|ws)\s+(?P<said>inc|dec)\s*[)]\s*:", r"\1(\2):", "Next row (RS dec): K1, k2tog, k to end.", spelt_out=True),
     row("pm|sm", r"\b([kp]\s?\d+(?:\s*[(\[][\d\s,;:]+[)\]])?)\s+(?=(?:pm|sm)\b)", r"\1, ", "K8 pm, k4 pm, k to end."),
     row("are left", rf"\buntil\s+({N}\s+{STS})\s+are\s+left\b", r"until \1 rem", "Decrease 1 st at each end of every other row until 14 sts are left."),
-    row(
+    said_row(
         "twisting",
         rf"\s*,\s*(?P<said>twisting\s+{_YARN}\s+and\s+{_YARN}(?:\s+(?:together|around\s+each\s+other))?(?:\s+at\s+(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:each|every)\s+(?:new\s+)?{ROUND})?)(?=\s*\.?\s*$)",
-        "",
         "Knit 3 rounds, twisting A and B together at beginning of each round.",
-        spelt_out=True,
     ),
     row("next", r"^(\s*)next\s+(rs|ws)\s+(row)\s*:", r"\1next \3 (\2):", "Next RS row: K1, k2tog, k to end."),
     row("twisted", r"\btwisted\s+rib\s*\(\s*k\s?1\s*tbl\s*,\s*p\s?1\s*\)", "twisted rib", "Work in twisted rib (k1tbl, p1) for 6 rnds."),
@@ -250,7 +243,7 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     ),
     # --- fabrics ---
     row("rib", r"\b(\d)\s?x\s?(\d)\s+rib(?:bing)?\s*\(\s*(k\s?\1\s*,\s*p\s?\2)\s*\)", r"\3 rib", "Work 10 rnds of 2x2 ribbing (k2, p2)."),
-    row("across all", rf"\b(in\s+[a-z ]+?\s+st(?:itch)?)\s+(?P<said>across\s+all\s+{STS})(?=\s*[.]|\s*$)", r"\1", "Work 4 rows in moss st across all sts.", spelt_out=True),
+    said_row_behind("across all", rf"\b(in\s+[a-z ]+?\s+st(?:itch)?)\s+(?P<said>across\s+all\s+{STS})(?=\s*[.]|\s*$)", "Work 4 rows in moss st across all sts."),
     row(
         "st",
         rf"\b({_PLAIN})\s+((?:{_BEGUN}|starting)\s+with\s+an?\s+(?:k|knit|p|purl|rs|ws)\s+row)",
@@ -291,11 +284,11 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     # --- needles ---
     row("needles:", rf"^(\s*)({NEEDLES})\s*:\s*(?=(?:k|p|knit|purl|work)\b)", r"\1change to \2. ", "4 mm needles: K 14 rounds."),
     # --- said ---
-    row("markers placed", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>\d+\s+markers\s+(?:have\s+been\s+)?placed)(?=\s*\.?\s*$)", "", "*K10, pm; rep from * around. 8 markers placed.", spelt_out=True),
-    row("colo", r"\s*,\s*(?P<said>using\s+an?\s+(?:different|second|contrast(?:ing)?)\s+colou?r(?:ed)?(?:\s+marker)?\s+for\s+(?:the\s+)?(?:end|beg(?:inning)?)[-\s]of[-\s](?:the[-\s])?(?:rnd|round))(?=\s*[.]|\s*$)", "", "*K10, pm; rep from * around, using a different colour for end-of-round.", spelt_out=True),
-    row("made", r"\s*\(\s*(?P<said>\d+\s+button\s?holes?\s+(?:made|worked))\s*\)", "", "K2, yo, k2tog, k to end (1 buttonhole made).", spelt_out=True),
-    row("fold", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>fold\s+(?:the\s+)?(?:hem|brim|facing|band|casing)\s+to\s+(?:the\s+)?(?:ws|wrong\s+side|inside)\s+along\s+(?:the\s+)?(?:turning|fold|purl|picot)\s+(?:rnd|round|row|ridge|line)\s+and\s+(?:sew|knit)(?:\s+or\s+(?:sew|knit))?\s+(?:in(?:to)?\s+place|down)(?:\s+later)?)\s*\.?\s*$", "", "Fold hem to WS along turning round and sew into place later.", spelt_out=True),
-    row("c4|c6|c8", rf"^\s*(?P<said>{_CABLES})\s*\.?\s*$", "", "C6B: slip next 3 sts on to cable needle and hold at back of work, k3, then k3 from cable needle.", spelt_out=True),
+    said_row("markers placed", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>\d+\s+markers\s+(?:have\s+been\s+)?placed)(?=\s*\.?\s*$)", "*K10, pm; rep from * around. 8 markers placed."),
+    said_row("colo", r"\s*,\s*(?P<said>using\s+an?\s+(?:different|second|contrast(?:ing)?)\s+colou?r(?:ed)?(?:\s+marker)?\s+for\s+(?:the\s+)?(?:end|beg(?:inning)?)[-\s]of[-\s](?:the[-\s])?(?:rnd|round))(?=\s*[.]|\s*$)", "*K10, pm; rep from * around, using a different colour for end-of-round."),
+    said_row("made", r"\s*\(\s*(?P<said>\d+\s+button\s?holes?\s+(?:made|worked))\s*\)", "K2, yo, k2tog, k to end (1 buttonhole made)."),
+    said_row("fold", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>fold\s+(?:the\s+)?(?:hem|brim|facing|band|casing)\s+to\s+(?:the\s+)?(?:ws|wrong\s+side|inside)\s+along\s+(?:the\s+)?(?:turning|fold|purl|picot)\s+(?:rnd|round|row|ridge|line)\s+and\s+(?:sew|knit)(?:\s+or\s+(?:sew|knit))?\s+(?:in(?:to)?\s+place|down)(?:\s+later)?)\s*\.?\s*$", "Fold hem to WS along turning round and sew into place later."),
+    said_row("c4|c6|c8", rf"^\s*(?P<said>{_CABLES})\s*\.?\s*$", "C6B: slip next 3 sts on to cable needle and hold at back of work, k3, then k3 from cable needle."),
     row("all sizes", rf"^(\s*)all\s+sizes\s*:\s*(?=[a-z]+\s+(?:rnd|round|row)\s*:|(?:bo|{OFF}|work|knit|k|purl)\b)", r"\1", "All sizes: Dec rnd: K1, k2tog, k to end."),
     row("now", rf"((?:^|[.])\s*)now\s*,?\s+(?=(?:work|knit|purl|cont(?:inue)?|change|{OFF}|bo|cast|inc|dec)\b)", r"\1", "Now work 6 rows in st st."),
     row("evenly", rf"\b(evenly(?:\s+(?:spaced|across|around)(?:\s+(?:the\s+)?(?:row|rnd|round))?)*)\s*[(\[]\s*({N}\s+{STS})\s*[)\]]", r"\1. \2", "K, dec 3 sts evenly across the row (60 sts)."),

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
 
 _STOCKINETTE = r"(?:st\.?[\s-]?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
@@ -39,7 +40,7 @@ EVERYDAY: tuple[Synonym, ...] = (
     row("rib", r"\brib(?:bing)?\s+patt(?:ern)?\b\.?(?=\s*[,.;]|\s*$|\s+(?:for|until)\b)", "rib", "Work in rib pattern for 3 rounds."),
     row("very", r"\bvery\s+loosely\b", "loosely", "Cast off very loosely."),
     row("incr|decr", r"\b(inc|dec)r\b\.?(?=\s+\d)", r"\1", "Incr. 1 st at each end of next row."),
-    row("(", r"\s*\(\s*(?P<said>all\s+sizes)\s*\)", "", "Work in k1, p1 rib for 2 cm (all sizes).", spelt_out=True),
+    said_row("(", r"\s*\(\s*(?P<said>all\s+sizes)\s*\)", "Work in k1, p1 rib for 2 cm (all sizes)."),
     row(
         "working",
         r",?\s*(?:and\s+)?end(?:ing)?\s+by\s+working\s+an?\s+((?:rs|ws|right[-\s]side|wrong[-\s]side)\s+row)",
@@ -92,26 +93,20 @@ EVERYDAY: tuple[Synonym, ...] = (
         "Round 2: K even.",
     ),
     # --- remarks ---
-    row(
+    said_row(
         "(",
         rf"\s*\(\s*(?P<said>{N}\s+(?:inc(?:rease)?|dec(?:rease)?)\s+{ROUND}(?:\s+(?:in\s+all|in\s+total|total|worked))?)\s*\)",
-        "",
         "Repeat rounds 1 and 2 three more times (four increase rows).",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "buttonhole|button hole",
         r"\s*,?\s*\(\s*(?P<said>(?:this\s+)?(?:makes|forms)\s+(?:an?\s+|the\s+)?button\s?hole)\s*\)",
-        "",
         "K1, yo, k2tog (makes a buttonhole), k to end.",
-        spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "buttonhole|button hole",
         r"(:\s*|^\s*)(?P<said>(?:make|work)\s+(?:an?\s+|the\s+)?button\s?holes?(?:\s+row)?\s+as\s+follows)\s*:\s*(?=\S)",
-        r"\1",
         "Row 4: Make a button hole as follows: k2, yo, k2tog, k to end.",
-        spelt_out=True,
     ),
     row(
         "sew|stitch|pin|press|weave|set in",
@@ -125,12 +120,10 @@ EVERYDAY: tuple[Synonym, ...] = (
         KEPT,
         "Cast on 26 sts using a long-tail cast on, which is stretchy.",
     ),
-    row(
+    said_row(
         "forms|sets",
         r"^\s*(?P<said>(?:this|these)\s+(?:\w+\s+)?(?:rounds?|rnds?|rows?)\s+(?:forms?|sets?)\s+(?:the\s+)?\d\s?x\s?\d\s+rib)\s*\.?\s*$",
-        "",
         "This round forms 2x2 rib.",
-        spelt_out=True,
     ),
     row(
         "this r",
@@ -144,12 +137,10 @@ EVERYDAY: tuple[Synonym, ...] = (
         r"\1These \3 \4 form pattern. \2",
         "Cont in patt as set on these 4 rows until piece measures 9 cm.",
     ),
-    row(
+    said_row(
         "working",
         rf",\s*(?P<said>working\s+across\s+all\s+{STS})\s*,?",
-        "",
         "Work in patt, working across all sts, until piece measures 9 cm.",
-        spelt_out=True,
     ),
     row(
         "should",
@@ -175,12 +166,10 @@ EVERYDAY: tuple[Synonym, ...] = (
     row("[", r"\[\s*((?:rs|ws)(?:\s+facing)?)\s*\](?=\s*:)", r"(\1)", "Set-up row [RS]: K2, pm, k to end."),
     row("then", rf"^(\s*)then\s*,?\s+(?=(?:work|knit|purl|cont(?:inue)?|change|{OFF}|bo|cast|inc|dec)\b)", r"\1", "Then work 6 rows in st st."),
     row("every inch", r"\bevery\s+(?:inch|in)\b", "every 1 inch", "Inc 1 st at each end of every inch 4 times."),
-    row(
+    said_row_behind(
         "cent",
         rf"({LONG})\s*,?\s*(?P<said>at\s+(?:the\s+)?cent(?:er|re))(?=\s*[,.;]|\s*$)",
-        r"\1",
         "Work even until piece measures 9 cm at centre, ending with a WS row.",
-        spelt_out=True,
     ),
     # --- two things in a sentence ---
     row(
@@ -189,19 +178,15 @@ EVERYDAY: tuple[Synonym, ...] = (
         r"\1. ",
         "Cont in rib for 3 more rnds and bind off loosely.",
     ),
-    row(
+    said_row(
         "rejoin|join",
         r"\s+and\s+(?P<said>(?:re-?join|re-?attach)\s+(?:the\s+)?yarn)(?=\s*\.?\s*$)",
-        "",
         "Place 12 held sts on needle and rejoin yarn.",
-        spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "for ",
         rf"\b((?:{OFF}|bo)\s+(?:all\s+|the\s+|rem(?:aining)?\.?\s+)+{N}\s+{STS})\s+(?P<said>for\s+(?:the\s+)?(?:back\s+of\s+)?(?:back\s+|front\s+)?(?:neck|shoulders?|armholes?))(?=\s*[.,;]|\s*$)",
-        r"\1",
         "Bind off remaining 20 sts for back neck.",
-        spelt_out=True,
     ),
     row(
         "join",
@@ -212,7 +197,7 @@ EVERYDAY: tuple[Synonym, ...] = (
     row("on the", r"\bat\s+(?:the\s+)?beg(?:inning)?\.?\s+on\s+(?=(?:the\s+)?next\b)", "at beg of ", "Bind off 3 sts at the beg on the next 2 rows."),
     row("darn", r"^\s*darn\s+in\b[^.!;]*", KEPT, "Darn in the yarn tails."),
     row("finishing", r"^\s*finishing\s*[:.-]?\s+(?=weave|sew|block|darn)", "", "FINISHING Weave in ends."),
-    row("complete", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:thumb|finger|heel|toe|back|front|sleeve|body|cuff|hand|flap|piece)\s+is\s+(?:now\s+)?(?:complete|finished|done))\s*\.?\s*$", "", "Heel is complete.", spelt_out=True),
+    said_row("complete", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:thumb|finger|heel|toe|back|front|sleeve|body|cuff|hand|flap|piece)\s+is\s+(?:now\s+)?(?:complete|finished|done))\s*\.?\s*$", "Heel is complete."),
     row(
         "glove|panel|side|strip|square|wristlet|headband|bag|bonnet",
         r"\buntil\s+(?:the\s+)?(?:glove|panel|strip|square|wristlet|headband|bag|bonnet|gauntlet|legwarmer|vest|sweater|jumper)\s+(?=measures|is\b)",
@@ -221,12 +206,10 @@ EVERYDAY: tuple[Synonym, ...] = (
     ),
     row("k1-f|p1-f", r"\b([kp])\s?1?-f/b\b", r"\1fb", "K1-f/b, k to end."),
     # --- needles and rounds ---
-    row(
+    said_row_behind(
         "divide|distribute|arrange",
         r"^(\s*)(?P<said>(?:divide|distribute|arrange)\s+(?:the\s+)?(?:sts\s+|stitches\s+)?(?:evenly\s+)?(?:between|over|onto|among|on)\s+(?:the\s+|your\s+)?(?:needles|dpns))\s*,?\s*(?:and\s+)?(?=join\b)",
-        r"\1",
         "Divide evenly between needles and join in the round.",
-        spelt_out=True,
     ),
     row(
         "divide|distribute|arrange",

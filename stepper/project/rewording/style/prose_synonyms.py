@@ -7,6 +7,7 @@ which words one page has for it.
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
 _LABEL = r"(\s*(?:[a-z][a-z' -]{1,30}:\s*)?)"
@@ -133,22 +134,18 @@ PROSE: tuple[Synonym, ...] = (
         "",
         "Work even until piece measures 9 cm or until the mitten reaches the tip of the finger.",
     ),
-    row("if you", r"\s*\(\s*(?P<said>or\s+(?:more|less|fewer|longer|shorter)\s+if\s+you\s+(?:wish|want|like|prefer)[a-z ]*)\)", "", "Repeat rows 1-2 7 times (or more if you wish for a longer scarf).", spelt_out=True),
+    said_row("if you", r"\s*\(\s*(?P<said>or\s+(?:more|less|fewer|longer|shorter)\s+if\s+you\s+(?:wish|want|like|prefer)[a-z ]*)\)", "Repeat rows 1-2 7 times (or more if you wish for a longer scarf)."),
     # --- remarks ---
-    row(
+    said_row(
         "(",
         r"\s*\(\s*(?P<said>(?:for\s+)?(?:the\s+)?(?:neck|armhole|raglan|waist|sleeve|sleeves|front|back|hip|bust)\s+(?:dec(?:rease)?|inc(?:rease)?)s?)\s*\)",
-        "",
         "K10, k2tog (neck dec), k to end.",
-        spelt_out=True,
     ),
-    row("(for", rf"\s*\(\s*(?P<said>for\s+(?:the\s+)?{_PART}{{1,5}})\)", "", "K10, bind off 8 sts (for back of neck), k to end.", spelt_out=True),
-    row(
+    said_row("(for", rf"\s*\(\s*(?P<said>for\s+(?:the\s+)?{_PART}{{1,5}})\)", "K10, bind off 8 sts (for back of neck), k to end."),
+    said_row_behind(
         " for |to create|to form|to make",
         rf"(\b(?:{ROUND}|rib(?:bing)?|st(?:itch)?)|{LONG})\s*,?\s+(?P<said>(?:for|to\s+(?:create|form|make))\s+(?:the\s+|an?\s+)?{_PART}{{1,4}})(?=\s*\.?\s*$)",
-        r"\1",
         "Work 4 rows in k2, p2 rib to create hem.",
-        spelt_out=True,
     ),
     row("toward", r"\bwith\s+(?:the\s+)?(right|wrong)\s+side\s+of\s+(?:the\s+)?work\s+(?:towards?|facing)\s+you\b", r"with \1 side facing", "With right side of work toward you, pick up and knit 20 sts."),
     row("rem.", r"\brem\.\s*(?=\))", "rem", "K2tog, k to end. (10 sts rem.)"),
@@ -160,7 +157,7 @@ PROSE: tuple[Synonym, ...] = (
         "Sleeves are now worked back and forth in stockinette st.",
         spelt_out=True,
     ),
-    row("new st", r"(?<=\w),?\s+(?P<said>to\s+(?:create|make|form)\s+(?:an?\s+)?(?:new|extra)\s+st(?:itch)?)(?=\s*[,.;])", "", "Row 3: Knit 2, yarn over to create a new stitch, knit to end.", spelt_out=True),
+    said_row("new st", r"(?<=\w),?\s+(?P<said>to\s+(?:create|make|form)\s+(?:an?\s+)?(?:new|extra)\s+st(?:itch)?)(?=\s*[,.;])", "Row 3: Knit 2, yarn over to create a new stitch, knit to end."),
     # --- stars ---
     row(
         "*",
@@ -186,47 +183,37 @@ PROSE: tuple[Synonym, ...] = (
         r"\1*\2; rep from * to end",
         "Row 3: Knit 2, yo, k2tog. Repeat to the end of the row",
     ),
-    row(
+    said_row_behind(
         ":",
         rf"({N}\s+{STS})\s*:\s*(?P<said>(?:\d[\d\s(),\[\]]*(?:{STS}\s+)?(?:each\s+|for\s+|on\s+|and\s+)+{_HELD_IN}{{1,5}}[\s,]*)+)(?=\.?\s*$)",
-        r"\1",
         "Work the last 2 rnds 2 more times. 72 sts: 14 each sleeve, 22 each for front and back.",
-        spelt_out=True,
     ),
     # --- held, drawn through, marked, picked up ---
     row(" one ", r"\b(held\s+(?:sts|stitches)\s+(?:of|for|from)\s+)one\s+(?=sleeve|front|side|shoulder|thumb|cuff)", r"\1first ", "Transfer 20 held sts of one sleeve to needle."),
     row("thread|wool", r"\b(break|cut)\s+(?:off\s+)?(?:the\s+|your\s+)?(?:thread|wool)\b", r"\1 yarn", "Cut thread, draw through rem 6 sts."),
     row("feed", r"\bfeed\s+(?:it\s+|the\s+(?:yarn|tail|end)\s+)?(?=thr(?:ough|u)\b)", "draw ", "Cut yarn and feed through remaining stitches."),
-    row(
+    said_row(
         "cinch|secure",
         r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:cinch|pull\s+(?:tight|up)|draw\s+up)\s+(?:tight(?:ly)?\s+)?and\s+(?:secure|fasten(?:\s+off)?)(?:\s+(?:the\s+)?(?:yarn|end|tail))?(?:\s+(?:on\s+(?:the\s+)?)?(?:inside|wrong\s+side|ws))?)\s*\.?\s*$",
-        "",
         "Cinch and secure yarn inside.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "marker|safety pin",
         r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:after\s+(?:a\s+few|several|one\s+or\s+two|a\s+couple\s+of)\s+(?:rounds|rnds|rows)(?:\s+(?:have\s+been|are))?(?:\s+worked)?\s*,\s*)?(?:place|put|attach|use|hang)\s+(?:an?\s+)?(?:(?:split[-\s]ring|locking|removable|stitch|coil(?:ess)?)\s+)*(?:marker|safety\s+pin)"
         r"(?:\s+or\s+(?:an?\s+)?(?:marker|safety\s+pin|scrap\s+of\s+yarn))?(?:\s+(?:in|on)\s+(?:the\s+|your\s+)?(?:work|fabric|piece|knitting))?\s+to\s+(?:indicate|mark|show)\s+(?:the\s+)?(?:beginning|start)\s+of\s+(?:the\s+)?(?:rnd|round|row))\s*\.?\s*$",
-        "",
         "Use a locking stitch marker to mark the beginning of the round.",
-        spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "graft",
         r"(\bgraft\s+(?:the\s+)?(?:rem(?:aining)?\.?\s+)?(?:sts|stitches))\s*,?\s*(?P<said>or\s+(?:break|cut)\s+(?:the\s+)?yarn\s*,?\s*(?:and\s+)?(?:draw|pull|thread|run)\s+(?:it\s+|tail\s+)?through\s+(?:the\s+)?(?:rem(?:aining)?\s+)?(?:sts|stitches))(?=\s*\.?\s*$)",
-        r"\1",
         "Graft remaining sts, or break yarn and draw through sts.",
-        spelt_out=True,
     ),
     row("twisted", r"\b1\s?x\s?1\s+twisted\s+rib\b", "twisted rib", "Work 10 rounds in 1x1 twisted rib."),
     row("in next", r"\binc(?:rease)?\s+(?:1|one)\s+in\s+(?:the\s+)?next\s+st(?:itch)?\b", "inc in next st", "Next round: K3, inc 1 in next st, k to end."),
-    row(
+    said_row_behind(
         "in rows of",
         r"^(\s*)(?P<said>work\s+in\s+rows\s+of\s+(?:g\.?\s?st|garter(?:\s+st(?:itch)?)?))\b\.?\s*:\s*(?=(?:k|knit)\s)",
-        r"\1",
         "Work in rows of g st: K 8 rows.",
-        spelt_out=True,
     ),
     row(
         "chart",

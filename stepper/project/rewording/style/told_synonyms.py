@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import KEPT, LONG, ROUND, STS, N, Synonym, row
 
 _HEAD = r"^(\s*(?:(?:(?:next|last|first|every|each|set-?up|foundation|dec|inc)\s+)?(?:row|rnd|round)s?\b[^:]{0,24}:\s*)?)"
@@ -23,7 +24,7 @@ TOLD: tuple[Synonym, ...] = (
     row("circle|ring", r"\bjoin(?:ing)?\s+in\s+(?:a\s+)?(?:circle|ring)\b(?:\s*,?\s*(?:without\s+twisting|(?:being|taking)\s+care(?:ful)?\s+not\s+to\s+twist)(?:\s+(?:the\s+)?(?:sts|stitches))?)?", "join in the round", "Join in a circle without twisting."),
     row("needle", r"\b((?:change|switch)\s+to\s+(?:the\s+)?(?:larger|smaller|bigger))\s+needle\b(?!s)", r"\1 needles", "Switch to larger needle. Knit 2 rounds."),
     row("st st|garter|stockinette|stocking", r"\b((?:change|switch)\s+to\s+[^.,;]*?\bneedles?)\s+and\s+(st\s+st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?|garter\s+st(?:itch)?)(?=\s*\.|\s*$)", r"\1. go on in \2", "Change to larger needles and st st."),
-    row("same needle", r"\b(?P<said>(?:with|using)\s+the\s+same\s+(?:dpn|needles?))\s*,\s*", "", "With the same needle, pick up and knit 16 sts along side of heel flap.", spelt_out=True),
+    said_row("same needle", r"\b(?P<said>(?:with|using)\s+the\s+same\s+(?:dpn|needles?))\s*,\s*", "With the same needle, pick up and knit 16 sts along side of heel flap."),
     row("join", r"\b(pick\s+up\s+(?:and\s+knit\s+)?\d+\s+(?:sts|stitches))(?:\s+(?P<said>(?:at|over|in|across|from)\s+(?:the\s+)?(?:gap|underarm|corner|opening)))?\s*,?\s+and\s+join(?=\s*[.;]|\s*$)", r"\1. join in the round", "K15, pick up 3 sts at gap and join.", spelt_out=True),
     row("back and forth", rf"^(\s*)work(?:ing)?\s+back\s+and\s+forth\s+(?:in\s+rows\s+)?(?:on|over)\s+(?:these|the|rem\w*|heel)\s+({N}\s+)?(?:{STS})(?:\s+only)?(?=\s*\.?\s*$)", r"\1\2 sts. work flat", "Work back and forth on these 32 sts."),
     # --- rows by their fabric ---
@@ -35,8 +36,8 @@ TOLD: tuple[Synonym, ...] = (
     row("rib", r"\bknit\s+(?:in\s+)?(\d\s?x\s?\d|k\d+,?\s*p\d+)\s+(rib(?:bing)?)\s+(?=(?:for|until)\b)", r"work in \1 \2 ", "Then knit 1x1 ribbing for 2 inches."),
     row("for|until", rf"\*\s*(k\s?\d+)\s*,?\s*(p\s?\d+)\s*[;,]?\s*\*?\s*[;,]?\s*(?:rep(?:eat)?\s+from\s+\*\s*)?(?:around|across|to\s+(?:the\s+)?end)\s*,?\s+(?=(?:for\s+{LONG}|for\s+{N}\s+{ROUND}|until\s+(?:piece|work|ribbing|rib|cuff|it)\s+measures))", r"work in \1, \2 rib ", "*K2, p2; repeat from * around for 4 cm."),
     row("rows of|rounds of|rnds of", rf"\b(?:knit|work)\s+({N}\s+{ROUND})\s+of\s+(garter\s+st(?:itch)?|st\s+st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)\b", r"work \1 in \2", "Then knit 5 rows of garter stitch."),
-    row("for ", rf"(\b(?:{ROUND}|garter\s+st(?:itch)?|st\s+st|rib(?:bing)?))\s+(?P<said>for\s+(?:the\s+)?(?:lower\s+|upper\s+|bottom\s+|top\s+|first\s+|second\s+|button\s*|neck\s*)?(?:border|edging|hem|band|cuff|brim|edge))(?=\s*[.,;]|\s*$)", r"\1", "Knit 3 rows for border.", spelt_out=True),
-    row("(", rf"(\b{ROUND}|\d|\bst(?:itch)?)\s*[(\[]\s*(?P<said>(?:the\s+)?(?:(?:lower|upper|bottom|top|garter|left|right)\s+)?{_EDGE})\s*[)\]]", r"\1", "K5 (border), k to last 5 sts, k5.", spelt_out=True),
+    said_row_behind("for ", rf"(\b(?:{ROUND}|garter\s+st(?:itch)?|st\s+st|rib(?:bing)?))\s+(?P<said>for\s+(?:the\s+)?(?:lower\s+|upper\s+|bottom\s+|top\s+|first\s+|second\s+|button\s*|neck\s*)?(?:border|edging|hem|band|cuff|brim|edge))(?=\s*[.,;]|\s*$)", "Knit 3 rows for border."),
+    said_row_behind("(", rf"(\b{ROUND}|\d|\bst(?:itch)?)\s*[(\[]\s*(?P<said>(?:the\s+)?(?:(?:lower|upper|bottom|top|garter|left|right)\s+)?{_EDGE})\s*[)\]]", "K5 (border), k to last 5 sts, k5."),
     row("keeping", rf"^(\s*)keeping\s+((?:the\s+)?(?:first\s+and\s+last)\s+{N}\s+{STS}\s+(?:at\s+each\s+(?:end|side|edge)\s+)?in\s+garter(?:\s+st(?:itch)?)?)\s*,\s*((?:work|continue|cont)\b[^.;]*?)(?=\s*\.|\s*$)", r"\1\3, keeping \2", "Keeping first and last 4 sts in garter stitch, work in pattern for 20 rows."),
     row("this pattern|this patt", r"\b(cont(?:inue)?|work|go\s+on|proceed)\s+in\s+this\s+(?:patt|pattern)\s+(?=(?:until|for)\b)", "continue in pattern ", "Continue in this pattern until piece measures 8 inches."),
     row("knitting|working|to knit|to work", r"\b(?:continue|keep(?:\s+on)?|go\s+on|carry\s+on)\s+knitting\s+(?=(?:until|for)\b)", "knit ", "Continue knitting until piece measures 15 cm."),
@@ -67,7 +68,7 @@ TOLD: tuple[Synonym, ...] = (
     row("for a total of", rf"\b(times(?:\s+more)?)\s*,?\s+for\s+a\s+total\s+of\s+({N}\s+{ROUND})(?=\s*\.?\s*$)", r"\1. \2 in all", "Repeat these two rows 15 more times, for a total of 32 rows."),
     # --- ends ---
     row("in k", r"\b((?:bind|cast)\s+off)\s+in\s+k\s?\d+\s*,?\s*p\s?\d+(?:\s+rib(?:bing)?)?(?=\s*[.,;]|\s*$)", r"\1 in rib", "Bind off in k2, p2."),
-    row("leave a", r"\b((?:bind|cast)\s+off(?:\s+(?:all|loosely|rem\w*|sts|stitches))*)\s*,?\s+and\s+(?P<said>leave\s+an?\s+(?:long\s+)?(?:tail|end)(?:\s+(?:for|to)\s+(?:sew(?:ing)?|seam(?:ing)?|graft(?:ing)?|the\s+seam)(?:\s+up)?)?)(?=\s*[.,;]|\s*$)", r"\1", "Bind off and leave a long tail for sewing.", spelt_out=True),
+    said_row_behind("leave a", r"\b((?:bind|cast)\s+off(?:\s+(?:all|loosely|rem\w*|sts|stitches))*)\s*,?\s+and\s+(?P<said>leave\s+an?\s+(?:long\s+)?(?:tail|end)(?:\s+(?:for|to)\s+(?:sew(?:ing)?|seam(?:ing)?|graft(?:ing)?|the\s+seam)(?:\s+up)?)?)(?=\s*[.,;]|\s*$)", "Bind off and leave a long tail for sewing."),
     row("make another|make one more|make a second|knit another|knit a second", r"^\s*(?:make|knit|work)\s+(?:another|one\s+more|a\s+second)(?:\s+one)?\s+(?:to\s+match|the\s+same(?:\s+way)?|just\s+like\s+it|in\s+the\s+same\s+(?:way|manner)|(?:exactly|just)\s+the\s+same)(?=\s*\.?\s*$)", "make again 1", "Make another to match."),
     row("second|other", r"^\s*(?:repeat|rep|do\s+the\s+same|make\s+the\s+same)\s+for\s+(?:the\s+|your\s+)?(?:second|other)\s+(?:sock|mitten|mitt|slipper|glove|bootee|bootie|sleeve|strap|pocket|cuff|(?:arm|leg|wrist)\s?warmer|leg|arm|ear|wing|paw)(?=\s*\.?\s*$)", "make again 1", "Repeat for second sock."),
     row("complete", r"\b(rejoin\s+yarn\s+to\s+(?:the\s+)?rem(?:aining)?\s+(?:sts|stitches))\s*,?\s+and\s+(complete\s+(?:to\s+match|as\s+for|same\s+as|like)\b)", r"\1. \2", "Rejoin yarn to remaining sts and complete to match first side."),

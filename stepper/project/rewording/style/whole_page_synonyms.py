@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
 _EVENLY = rf"(?:inc|dec)(?:reas(?:e|ing))?\.?\s+{N}\s+{STS}\s+evenly"
@@ -42,12 +43,10 @@ WHOLE_PAGES: tuple[Synonym, ...] = (
         r"\1. work 1 row even. bind off \2next row",
         "Bind off 6 sts at beg of next row and 7 sts at beg of foll alt row.",
     ),
-    row(
+    said_row_behind(
         "as for|as given for",
         r"\b(in\s+k\s?\d+\s*,\s*p\s?\d+\s+rib(?:bing)?)\s+(?P<said>as\s+(?:given\s+)?for\s+(?:the\s+)?(?:back|front|body|left\s+front|right\s+front|first\s+sleeve))\b",
-        r"\1",
         "Work 6 cm in k2, p2 rib as for back, ending with a WS row.",
-        spelt_out=True,
     ),
     row(
         "and st|and stock",
@@ -91,12 +90,10 @@ WHOLE_PAGES: tuple[Synonym, ...] = (
         r"work even until \1 measures \2\3. ",
         "When piece measures 20 cm, bind off.",
     ),
-    row(
+    said_row_behind(
         "on these|on those",
         rf"(?:^|(?<=[.!])\s*)((?:knit|work)\s+{N}\s+rows)\s+(?P<said>(?:straight\s+|even\s+)?on\s+(?:these|those)\s+{STS}(?:\s+only)?)(?=\s*[.,]|\s*$)",
-        r"\1",
         "Work 10 rows on these sts.",
-        spelt_out=True,
     ),
     row(
         "facing",

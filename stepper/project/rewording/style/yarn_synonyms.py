@@ -5,6 +5,7 @@ Two yarns in one row are two instructions; held together they are no yarn of the
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import N, Synonym, row
 
 _Y = r"(?-i:MC|CC\d?|C\d|[A-H]|[YZ])(?![\w'&/-])"
@@ -34,7 +35,7 @@ YARNS: tuple[Synonym, ...] = (
     row("with", rf"(?<=[,;:])(\s*)with\s+({_Y})\s+([kp])\s?(\d+)(?=\s*[,;]\s*(?:and\s+)?with\s+{_Y}\s+[kp]\s?\d)", r"\1\3\4 in \2", "Row 5: With A k5, with B k5.", again=True),
     row("with", rf"(\b[kp]\s?\d+\s+in\s+{_Y}\s*[,;]\s*(?:and\s+)?)with\s+({_Y})\s+([kp])\s?(\d+)(?=\s*[,;.*)\]]|\s*$)", r"\1\3\4 in \2", "Row 5: K5 in A, with B k5.", again=True),
     # --- one yarn after the other ---
-    row("drop", rf"(^\s*|[.;]\s*)(?P<said>drop\s+{_Y}(?:\s+to\s+(?:the\s+)?back)?)\s*[,;.]\s*(?:and\s+)?(?=(?:join|pick\s+up|with|change)\b)", r"\1", "Drop MC, join CC.", spelt_out=True),
+    said_row_behind("drop", rf"(^\s*|[.;]\s*)(?P<said>drop\s+{_Y}(?:\s+to\s+(?:the\s+)?back)?)\s*[,;.]\s*(?:and\s+)?(?=(?:join|pick\s+up|with|change)\b)", "Drop MC, join CC."),
     row("break|cut", rf"\b((?:break|cut)\s+(?:off\s+)?{_Y})\s*[,;]\s*(?:and\s+)?join\s+(?=(?:in\s+)?{_Y}\s+and\s)", r"\1. Join ", "Break MC, join CC1 and knit 2 rnds."),
     row("swap|carry|pick", rf"(^\s*|[.;]\s*)(?:swap\s+(?:back\s+)?to|carry\s+on\s+(?:with|in)|pick\s+(?:back\s+)?up)\s+({_Y})(?:\s+only)?\s*,?\s*(?:and\s+)?(?=(?:knit|purl|work|k|p)\b)", r"\1with \2, ", "Swap to CC and knit 3 rounds."),
     row("change|switch", rf"\b(?:change|switch)\s+to\s+({_NEEDLES})\s+and\s+({_Y})\s*,?\s*(?:and\s+)?(?=[a-z])", r"change to \1. With \2, ", "Change to larger needles and MC and knit 2 rnds."),

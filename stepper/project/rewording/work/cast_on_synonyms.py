@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import OFF, ROUND, STS, N, Synonym, row
 
 _YARN = r"(?:yarn\s+|colou?r\s+)?(?-i:MC|CC\d?|[A-Z])"
@@ -29,12 +30,10 @@ CASTING: tuple[Synonym, ...] = (
         "Using circular needle and MC, cast on 80 sts.",
         spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "with|using|beg|start",
         rf"^(\s*)(?P<said>(?:(?:beg(?:inning)?|start(?:ing)?)\s+)?{_WITH}(?:an?\s+|the\s+|two\s+|three\s+|four\s+|2\s+|3\s+|4\s+)?{_BARE}(?:\s+and\s+(?:using\s+)?(?:an?\s+|the\s+|your\s+)?[a-z' -]+?cast-?\s?on(?:\s+method)?)?)\s*,?\s*{_NEXT}",
-        r"\1",
         "With circular needle, cast on 80 sts.",
-        spelt_out=True,
     ),
     row(
         "with|using",
@@ -49,33 +48,25 @@ CASTING: tuple[Synonym, ...] = (
         "Cast on 80 sts on 4 mm needles.",
     ),
     # --- the manner ---
-    row(
+    said_row(
         "loosely",
         rf"\b(?P<said>(?:very\s+)?loosely)\s*,?\s+(?=(?:cast\s+on|co|{OFF}|bo)\b)",
-        "",
         "Loosely cast on 80 sts.",
-        spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "loosely",
         rf"\b((?:cast\s+on|co|{OFF}|bo)\b(?:\s+(?:all|rem(?:aining)?))*)\s*,?\s+(?P<said>(?:very\s+)?loosely)(?=\s+(?:\d|{N}))",
-        r"\1",
         "Cast off loosely 6 sts at beg of next 2 rows.",
-        spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "loosely",
         rf"\b((?:{OFF}|bo)\s+(?:the\s+|all\s+|rem(?:aining)?\s+)*{N}\s+{STS})\s*,?\s+(?P<said>(?:very\s+)?loosely)(?=\s*[.,;]|\s*$|\s+(?:in|at)\b)",
-        r"\1",
         "Bind off 6 sts loosely at beg of next 2 rows.",
-        spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "leaving",
         r"^(\s*)(?P<said>leaving\s+an?\s+(?:long\s+|\d+[-\s](?:inch|cm|in)\s+)*(?:end|tail)(?:\s+(?:for|to)\s+[a-z ]+)?)\s*,\s*(?=(?:cast\s+on|co)\b)",
-        r"\1",
         "Leaving a long tail, cast on 80 sts.",
-        spelt_out=True,
     ),
     row(
         "cast of ",

@@ -6,6 +6,7 @@ the stitches say so themselves. Bare repeats ("work 6 repeats of chart A") may b
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import ROUND, N, Synonym, row
 
 _NO_NAME = (
@@ -49,35 +50,27 @@ CHARTS: tuple[Synonym, ...] = (
     row("chart", rf"{_BEFORE}({_WORD})\s+({_WORD})\s+chart\b", r"\1 chart \2-\3", "Work Rnds 1-4 of Upper Yoke Chart."),
     row("chart", rf"{_BEFORE}({_WORD})\s+chart\b", r"\1 chart \2", "K3, work row 1 of Fern Chart to last 3 sts, k3."),
     # --- what is only said ---
-    row(
+    said_row_behind(
         "chart",
         rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:work|repeat)ing\s+(?:the\s+|each\s+)?(?:\d+[-\s]*(?:st|stitch|sts|stitches)\s+)?(?:rep(?:eat)?|patt(?:ern)?|motif|chart|\d+\s+(?:sts|stitches))?(?:\s+rep(?:eat)?)?\s*(?:{N}\s+times\s*)?(?:around|across)(?:\s+(?:the\s+)?(?:row|rnd|round))?){_STOP}",
-        r"\1",
         "Work Rnds 1-4 of Chart fern, working the 6-st repeat 8 times around.",
-        spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "chart",
         rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:work|repeat)ing\s+(?:the\s+|each\s+)?(?:\d+[-\s]*(?:st|stitch|sts|stitches)\s+)(?:rep(?:eat)?|patt(?:ern)?|motif)(?:\s+rep(?:eat)?)?(?:\s+{N}\s+times)?){_STOP}",
-        r"\1",
         "Work Rnds 1-4 of Chart fern, working the 6-stitch repeat 8 times.",
-        spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "chart",
         rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>\b(?:(?:joining|adding|changing|using|carrying)\s+(?:in\s+)?(?:(?:new|the|both|contrast|contrasting)\s+)?(?:colou?rs?|cc\d?|mc|yarns?)(?:\s+and\s+cc\d?)?\s+)?as\s+(?:needed|necessary|required|indicated|shown|directed)){_STOP}",
-        r"\1",
         "Work Rnds 1-4 of Chart fern, joining CC as needed.",
-        spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "chart",
         r"(^\s*|[.;:]\s*)(?P<said>(?:with|using)\s+(?:(?:mc|[a-z])\s+and\s+(?:cc\d?|[a-z])|both\s+(?:colou?rs|yarns)))\s*,\s*(?=(?:work|begin|follow)\b[^.;:]*\bchart\b)",
-        r"\1",
         "With MC and CC, work Rnds 1-4 of Chart fern.",
-        spelt_out=True,
     ),
-    row("reading", rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>{_READING}){_STOP}", r"\1", "Work Chart fern, reading RS rows from right to left and WS rows from left to right.", spelt_out=True),
+    said_row_behind("reading", rf"(\b{_C}[^.;:]*?)\s*,?\s*(?P<said>{_READING}){_STOP}", "Work Chart fern, reading RS rows from right to left and WS rows from left to right."),
     # --- rows of it by number ---
     row("first row|first rnd|first round", rf"\bwork\s+(?:the\s+)?first\s+({_ROW})\s+of\s+(?={_C})", r"work \1 1 of ", "Rnd 1: Work the first row of Chart fern around."),
     row("complete|knit", rf"\b(?:complete|knit)\s+({_ROWS}\s+of\s+{_C})", r"work \1", "Complete Rows 1-4 of Chart fern."),
@@ -104,7 +97,7 @@ CHARTS: tuple[Synonym, ...] = (
         "Work Rnds 1-4 of Chart fern, then rnds 1-2 of Chart peak.",
     ),
     row("then", rf"(\bof\s+{_C}(?:,?\s+(?:once|twice|{N}\s+times))?)\s*,?\s*(?:and\s+)?then\s+(knit|purl)(?=\s+{N}\s+{ROUND})", r"\1. \2", "Work Rnds 1-2 of the Chart fern, then knit 2 rounds."),
-    row("chart", rf"(\bwork\s+{_ROWS}\s+of\s+{_C})\s+(?P<said>around|across)(?:\s+(?:the\s+)?(?:row|rnd|round))?{_STOP}", r"\1", "Work Rnds 1-4 of Chart fern around.", spelt_out=True),
+    said_row_behind("chart", rf"(\bwork\s+{_ROWS}\s+of\s+{_C})\s+(?P<said>around|across)(?:\s+(?:the\s+)?(?:row|rnd|round))?{_STOP}", "Work Rnds 1-4 of Chart fern around."),
     row("chart", rf"(\bchart\b[^.;:]*?)\s*,\s*end(?:ing)?\s+(?:with|after|on)\s+(?:an?\s+)?((?:rs|ws)\s+{ROUND})(?=\s*\.?\s*$)", r"\1. ends with a \2", "Work Rnds 1-4 of Chart fern, ending with a WS row."),
     # --- through a row of it ---
     row("chart", rf"{_ON}({_C})\s+(?:as\s+(?:set|established)\s+)?(?:through|(?:up\s+)?to\s+(?:the\s+)?end\s+of|up\s+to\s+and\s+including)\s+{_ROW}\s+(\d+)(?:\s+{_DONE})?{_STOP}", r"work \1 through row \2", "Continue working Chart fern through Rnd 4."),

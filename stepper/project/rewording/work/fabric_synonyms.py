@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row
 from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
 
 _NAMING = (
@@ -24,13 +25,11 @@ FABRICS: tuple[Synonym, ...] = (
     ),
     row("st", r"(?<=\d)(?=(?:sts|stitch|stitches)\b|(?<!1)st\b)", " ", "Increase 1stitch at each end of next row."),
     row("folls", r"\bfolls\b\.?", "follows", "Cont as folls:"),
-    row(
+    said_row(
         "follows",
         r"(?:^\s*|(?<=,)\s*)(?P<said>(?:(?:now\s+)?(?:work|cont(?:inue)?|dec(?:rease)?|inc(?:rease)?|proceed|beg(?:in)?|place\s+markers|shape\s+[a-z ]+)(?:\s+(?:decreases|increases|shaping|top|crown|toe|heel|neck|armholes?|shoulders?))?"
         rf"(?:\s+in\s+(?:{_SET}))?\s+as\s+follows|work\s+in\s+patt(?:ern)?(?=\s*:))\s*[:.]?\s*)$",
-        "",
         "Decrease as follows:",
-        spelt_out=True,
     ),
     row(
         "last",
@@ -56,26 +55,20 @@ FABRICS: tuple[Synonym, ...] = (
         r"\1",
         "Work even until piece measures 9 cm measured through centre of work.",
     ),
-    row(
+    said_row(
         "twist|sure",
         r"\s*,?\s*(?P<said>(?:make|making)\s+(?:sure|certain)\s+(?:that\s+)?(?:your\s+|the\s+)?(?:sts|stitches|row|work)\s+(?:are|is)\s+not\s+twisted)",
-        "",
         "Join in the round, make sure your sts are not twisted.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "twist",
         r"\s*\(\s*(?P<said>(?:be|being|take|taking)\s+care(?:ful)?\s+not\s+to\s+twist(?:\s+(?:the\s+)?(?:sts|stitches|row|work))?)\s*\)",
-        "",
         "Join to work in the round (be careful not to twist the row).",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "into",
         rf",?\s*(?P<said>(?:taking|working|incorporating|bringing|keeping)\s+(?:all\s+|the\s+)*(?:inc(?:reased|reases|'d)?|new|extra|dec(?:reases?)?)\s*(?:{STS}\s+)?(?:in)?to\s+(?:the\s+)?(?:{_SET})(?:\s+as\s+(?:set|established|they\s+(?:come|occur)))?)(?=\s*[.,;]|\s*$)",
-        "",
         "Inc 1 st at each end of next and 3 foll 4th rows, taking inc sts into patt.",
-        spelt_out=True,
     ),
     row(
         "new|inc",

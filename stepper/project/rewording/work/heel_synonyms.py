@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import HELD_BY, STS, N, Synonym, row
 
 _ROWS = r"(?:back\s+and\s+forth(?:\s+in\s+rows)?|in\s+rows|flat)"
@@ -33,7 +34,7 @@ HEELS: tuple[Synonym, ...] = (
     row("rem", rf"(\b(?:k|p|knit|purl)\s?\d+(?:\s+{STS})?)\s*\.\s*(?=(?:place|put|slip|sl|leave|transfer)\s+(?:the\s+)?rem(?:aining)?\s+{N}\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY})", r"\1, ", "K16. Place remaining 16 sts on hold for instep."),
     row("last", rf"\b(?:place|put|slip|sl|leave|transfer)\s+(?:the\s+)?last\s+({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}(?=(?:\s+for\s+[a-z ]+)?\s*(?:[.]|$))", r"hold last \1 sts", "Slip last 32 sts to a holder for instep."),
     # --- the turn of the heel ---
-    row("gap", rf"\b((?:ssk|k2tog|skp|p2tog|ssp)(?:\s+tbl)?)\s*\(?\s*(?P<said>{_GAP})\s*\)?", r"\1", "Sl 1, k to 1 st before gap, ssk across gap, k1, turn.", spelt_out=True),
+    said_row_behind("gap", rf"\b((?:ssk|k2tog|skp|p2tog|ssp)(?:\s+tbl)?)\s*\(?\s*(?P<said>{_GAP})\s*\)?", "Sl 1, k to 1 st before gap, ssk across gap, k1, turn."),
     row("until all|until the heel", rf"\b(rep(?:eat)?\s+[^.;*]*?)\buntil\s+all\s+(?:of\s+)?(?:the\s+)?(?:heel\s+|flap\s+)?{STS}\s+(?:have\s+been|are)\s+(?:worked|used(?:\s+up)?)(?=\s*[.]?\s*$|\s*,?\s*end)", r"\1until all sts are worked", "Repeat rows 3 and 4 until all heel sts have been worked."),
     # --- where the rounds begin from now on ---
     row("begin|bor|beg", rf"(?:^\s*|[,;.]\s*(?:and\s+|then\s+)?){_MORE}\s*[.;,]\s*(?:and\s+)?(?P<said>{_BEGINS})(?=\s*\.?\s*$)", r". k\1 sts to new beginning", "Knit 9 heel sts. Beginning of round now at centre of heel.", spelt_out=True),

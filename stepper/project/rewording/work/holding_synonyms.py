@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import NEEDLES, SIZE
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import END, HELD_BY, KEPT, OFF, STS, N, Synonym, row
 
 _PUT = r"(?:place|put|slip|sl|leave|leaving|transfer|move)"
@@ -55,19 +56,15 @@ HOLDING: tuple[Synonym, ...] = (
         again=True,
         spelt_out=True,
     ),
-    row(
+    said_row(
         "aside|leave",
         r"\s*,?\s*(?P<said>(?:and|then)\s+(?:set\s+(?:them\s+)?aside|leave(?:\s+(?:them|it))?(?:\s+(?:aside|to\s+one\s+side|there))?(?:\s+for\s+(?:now|later|(?:the\s+)?(?:(?:back|front|left|right|button)\s+)?(?:neck|neckband|neckline|collar|hood|border|band|thumb|heel|sleeves?)))?))(?=\s*\.?\s*$)",
-        "",
         "Place sts on holder and set aside.",
-        spelt_out=True,
     ),
-    row(
+    said_row(
         "rem|these|first",
         rf",?\s*(?P<said>and\s+(?:continue|cont|work|proceed)\s+(?:only\s+)?on\s+(?:the\s+)?(?:rem(?:aining)?|these)(?:\s+{STS})?(?:\s+only)?)(?=\s*\.?\s*$)",
-        "",
         "Slip first 15 sts to a holder and continue on remaining sts.",
-        spelt_out=True,
     ),
     row(
         "rem|these",
@@ -206,12 +203,10 @@ HOLDING: tuple[Synonym, ...] = (
         KEPT,
         "With RS facing, beg at right shoulder, pick up and knit 44 sts.",
     ),
-    row(
+    said_row_behind(
         "pick|pu",
         rf"\b({_PICKED}\s+{N}(?:\s+{STS})?)\s+(?P<said>{_EDGE})(?=\s*[,;.(]|\s+and\s+\d|\s*$)",
-        r"\1",
         "Pick up and k 30 sts round neck.",
-        spelt_out=True,
     ),
     *(
         row(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.needles import SIZE
+from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import END, HELD_BY, ROUND, STS, N, Synonym, row
 
 _PLAIN = r"(?:st\.?\s?st\.?|stockinette(?:\s+st(?:itch)?)?|stocking(?:\s+st(?:itch)?)?|garter(?:\s+st(?:itch)?)?)"
@@ -51,12 +52,10 @@ JOINED: tuple[Synonym, ...] = (
         "CO 20 sts. Join and work 4 rnds in k1, p1 rib.",
     ),
     row("pm|place", r"\b(join\b[^.;:]*?)\s*;\s*(?=(?:pm|place\s+(?:an?\s+)?(?:\w+\s+)?marker)\b)", r"\1. ", "Join, being careful not to twist; pm for BOR."),
-    row(
+    said_row_behind(
         "bor|beg|start|cent",
         r"\b((?:pm|place\s+(?:an?\s+)?(?:\w+\s+)?marker))\s*\(\s*(?P<said>(?:(?:bor|beg(?:inning)?|start|end)(?:\s+of\s+(?:the\s+)?(?:rnd|round))?|cent(?:er|re)\s+back|back\s+cent(?:er|re)|side|underarm|[\s,/])+)\s*\)",
-        r"\1",
         "Join in the round and place marker (BOR, centre back).",
-        spelt_out=True,
     ),
     row("join", rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*;\s*(?=join\b)", r"\1. ", "CO 20 sts; join."),
     row(
@@ -145,20 +144,16 @@ JOINED: tuple[Synonym, ...] = (
         r"work \1 more \2 in rib",
         "Rib 2 more rows.",
     ),
-    row(
+    said_row_behind(
         "across all",
         rf"\b((?:knit|purl|k|p)\s*{N}\s+{ROUND})\s+(?P<said>across\s+all\s+{STS})(?=\s*[.,;]|\s*$)",
-        r"\1",
         "P 1 row across all sts.",
-        spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "for",
         rf"\b((?:knit|purl|k|p)\s*{N}\s+{ROUND})\s+(?P<said>for\s+(?:the\s+)?(?:hem\s?line|fold(?:\s?line)?|hem|turning\s+(?:ridge|line|row|rnd|round)|ridge))"
         r"(?=\s*[.,;]|\s*$)",
-        r"\1",
         "P 1 rnd for hemline.",
-        spelt_out=True,
     ),
     row(
         "change|switch",
@@ -277,12 +272,10 @@ JOINED: tuple[Synonym, ...] = (
         "K2tog at each end of next row.",
     ),
     # --- numbers ---
-    row(
+    said_row_behind(
         "provisional",
         rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s+(?P<said>provisionally)\b",
-        r"\1",
         "Cast on 20 sts provisionally.",
-        spelt_out=True,
     ),
     row(
         "mm",

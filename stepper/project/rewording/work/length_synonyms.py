@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import END, LONG, OFF, ROUND, STS, N, Synonym, row
 
 _STOCKINETTE = r"(?:st\s+st|stockinette(?:\s+st(?:itch)?)?|stocking(?:\s+st(?:itch)?)?)"
@@ -14,14 +15,12 @@ LENGTHS: tuple[Synonym, ...] = (
     # --- fabrics ---
     row("st.", r"\bst\.\s*st\b\.?", "st st", "Work in St. St. until piece measures 4 cm."),
     row("s.s.", r"\bs\.\s?s\.", "st st", "Work 6 rows in s.s."),
-    row(
+    said_row_behind(
         "(",
         rf"(?<!rev )(?<!rev\. )(?<!reverse )\b({_STOCKINETTE})\s*\((?P<said>(?:(?:k|knit)\s+(?:1|one)\s+row\s*,?\s*(?:p|purl)\s+(?:1|one)\s+row"
         r"|(?:1|one)\s+row\s+(?:k|knit)\s*,\s*(?:1|one)\s+row\s+(?:p|purl)|(?:k|knit)\s+every\s+(?:rnd|round)"
         r"|(?:k|knit)\s+on\s+(?:the\s+)?rs\s*,\s*(?:p|purl)\s+on\s+(?:the\s+)?ws))\.?\s*\)",
-        r"\1",
         "Work 6 rows in stocking stitch (k 1 row, p 1 row).",
-        spelt_out=True,
     ),
     row(
         "knitting",
@@ -73,12 +72,10 @@ LENGTHS: tuple[Synonym, ...] = (
         r"\1. ",
         "Knit 2 rounds and then purl 2 rounds.",
     ),
-    row(
+    said_row_behind(
         "(knit",
         r"(\b(?:as\s+(?:set|established)|patt(?:ern)?))\s*\(\s*(?P<said>knit(?:ting)?\s+the\s+knits?(?:\s+(?:sts|stitches))?\s+and\s+purl(?:ing)?\s+the\s+purls?(?:\s+(?:sts|stitches))?)\s*\)",
-        r"\1",
         "Work in patt as set (knit the knits and purl the purls).",
-        spelt_out=True,
     ),
     # --- lengths ---
     row(
@@ -102,12 +99,10 @@ LENGTHS: tuple[Synonym, ...] = (
         "from cast-on edge",
         "Knit until piece measures 6 cm from CO edge.",
     ),
-    row(
+    said_row_behind(
         "cent",
         r"\b(from\s+(?:the\s+)?cast-on(?:\s+edge)?)\s+(?P<said>at\s+(?:the\s+)?cent(?:er|re)\s+(?:front|back))\b",
-        r"\1",
         "Work until piece measures 8 cm from cast-on edge at centre front.",
-        spelt_out=True,
     ),
     row("another", rf"\bfor\s+another\s+(?={LONG}|{N}\s+{ROUND})", "for ", "Knit for another 3 cm."),
     row(
@@ -172,12 +167,10 @@ LENGTHS: tuple[Synonym, ...] = (
         r"\1\3 \2",
         "Rep rows 1-4 until piece measures 4 cm, ending with a 4th row.",
     ),
-    row(
+    said_row(
         "ready",
         r",\s*(?P<said>ready\s+to\s+(?:work|start|begin)\s+an?\s+(?:rs|ws)\s+row)\b",
-        "",
         "Work even for 2 cm, ending with a WS row, ready to work a RS row.",
-        spelt_out=True,
     ),
     # --- what follows ---
     row(
@@ -312,12 +305,10 @@ LENGTHS: tuple[Synonym, ...] = (
     # --- needles ---
     row("back", r"\bchange\s+back\s+to\b", "change to", "Change back to larger needles."),
     row("uk", r"\(\s*uk\s*\d+\s*,\s*(?=us)", "(", "Change to 4.5 mm (UK 7, US 7) needles."),
-    row(
+    said_row(
         "set of",
         r"\b(?P<said>set\s+of\s+(?:four|five|4|5))\s+(?=\d)",
-        "",
         "Change to set of four 3.5 mm double-pointed needles.",
-        spelt_out=True,
     ),
     row(
         "circular|needle|dpn",

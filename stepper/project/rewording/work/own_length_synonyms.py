@@ -8,6 +8,7 @@ one is worked, and the words are said.
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row
 from stepper.project.rewording.synonym import LONG, Synonym, row
 
 _PART = (
@@ -62,12 +63,10 @@ def _both(has: str, before: str, behind: str, words: str, example: str, shorter:
 _NAMED = r"\G1_\G2_\G3_\G4_\G6_\G5"
 
 OWN_LENGTHS: tuple[Synonym, ...] = (
-    row(
+    said_row(
         _WORDS,
         rf"\s*\(\s*(?P<said>or\s+(?:until\s+)?(?:{_SHORT}|{_BEFORE})?{_OF_HERS}{_REACHED})\s*\)",
-        "",
         "Work even until body measures desired length (or 2 in short of desired total length).",
-        spelt_out=True,
     ),
     *_both(
         _WORDS,

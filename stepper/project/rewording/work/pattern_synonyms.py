@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.craft.stitch_patterns import KNOWN, RIB
+from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import END, ROUND, STS, N, Synonym, row
 
 _OWN = r"(?:[a-z][a-z'-]+\s+)(?:pattern|patt|stitch|lace)\b"
@@ -48,12 +49,10 @@ PATTERNS: tuple[Synonym, ...] = (
         r"\1next row (ws): \2",
         "Work 5 rows in reverse st st, beginning with a knit row.",
     ),
-    row(
+    said_row_behind(
         "garter",
         rf"\b(garter(?:\s+st(?:itch)?)?)\.?\s*\((?P<said>{_KNIT})\.?\s*\)",
-        r"\1",
         "Work in garter st. (every row k.) for 6 rows.",
-        spelt_out=True,
     ),
     row(
         "rib|st|seed|moss|patt|lace",

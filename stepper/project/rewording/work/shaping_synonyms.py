@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import OFF, ROUND, STS, N, Synonym, row
 
 _FOLL = r"foll(?:owing)?\b\.?"
@@ -76,12 +77,10 @@ SHAPING: tuple[Synonym, ...] = (
         "Knit 3 rounds, ending last rnd 4 sts before marker.",
         spelt_out=True,
     ),
-    row(
+    said_row_behind(
         "bor|end",
         rf"(\b{ROUND}|straight|even|(?:cm|in|inches|\"))\s*,?\s*(?P<said>(?:end(?:ing)?|finish(?:ing)?)\s+at\s+(?:the\s+)?(?:bor|end\s+of\s+(?:the\s+)?(?:rnd|round))(?:\s+(?:marker|m))?)\b(?=\s*[.]|\s*$)",
-        r"\1",
         "Knit 3 rounds, ending at BOR marker.",
-        spelt_out=True,
     ),
     # --- the rows it falls on ---
     row(
@@ -183,12 +182,10 @@ SHAPING: tuple[Synonym, ...] = (
         ". ",
         "Bind off 5 sts at beg of next 2 rows, then bind off rem 10 sts.",
     ),
-    row(
+    said_row_behind(
         "cent|middle",
         rf"\b((?:k|p|knit|purl)\s*{N}(?:\s+{STS})?)\s+(?P<said>to\s+(?:the\s+)?(?:cent(?:er|re)|middle))\b(?=\s*[,;.]|\s*$)",
-        r"\1",
         "K10 to centre, p to end.",
-        spelt_out=True,
     ),
     row(
         "side",
