@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
+from stepper.project.instructions import Remark
 from stepper.project.problems import Span
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words, read_line
@@ -67,3 +70,70 @@ def test_a_long_row_of_single_stitches_is_looked_through_at_once(end: str) -> No
     """A row that can be parted in two ways at each stitch was tried in all of them: forty stitches took for ever."""
     line = f"Row 1: {'p1 ' * 60}{end}"
     assert all(isinstance(synonym.pattern.sub("", line), str) for synonym in SYNONYMS)
+
+
+@pytest.mark.parametrize(
+    ("printed", "plain"),
+    [
+        ("Next row: K1, k2tog, k to end (20 sts.)", "Next row: K1, k2tog, k to end. 20 sts."),
+        ("Work 10 rows in st.st., beginning with a k row.", "Next row (RS): Work 10 rows in st st."),
+        ("Work 6 rows in g-st.", "Work 6 rows in garter stitch."),
+        ("K10, [yo, k2tog] 3x, k to end.", "K10, (yo, k2tog) 3 times, k to end."),
+        ("Rnd 2: K1 sl marker, k to end.", "Rnd 2: K1, sm, k to end."),
+        ("Rep these 2 rows a further 4 times.", "Rep last 2 rows 4 times more."),
+        ("Place first 8 sts on a holder.", "Hold 8."),
+        ("Work as for the back up to the armholes.", "Work as for back to armholes."),
+        ("Work to match left front, reversing all shaping.", "Work as for left front, reversing shaping."),
+        ("Next row: K20, turn, leave rem sts on a spare needle.", "Next row: K20, turn, leave rem sts on a holder."),
+        ("Row 1: *k2 p2* across", "Row 1: *K2, p2; rep from * to end."),
+        ("Inc one st at each end of next row.", "Inc 1 st at each end of next row."),
+        ("K to marker, slip sts to next marker to waste yarn, k to end.", "K to marker, slip sts to next marker on hold, k to end."),
+        ("Row 5: Ssk, k to end-1 neck st dec'd.", "Row 5: Ssk, k to end. 1 st dec'd."),
+        ("Switch to larger needle. Knit 2 rounds.", "Change to larger needles. Knit 2 rounds."),
+        ("Change to larger needles and st st.", "Change to larger needles. Go on in st st."),
+        ("Knit 3 rows for border.", "Knit 3 rows."),
+        ("Change to dpn.", "Change to dpns."),
+        ("Increase by 8 evenly across row.", "Increase 8 sts evenly across row."),
+        ("Row 1 and 3: Knit.", "Rows 1 and 3: Knit."),
+        ("Cast on 44 sts in CC.", "With CC, cast on 44 sts."),
+        ("Repeat round 1 only until 12 sts remain.", "Rep round 1 until 12 sts rem."),
+        ("Work 10 rnds of 2x2 ribbing (k2, p2).", "Work 10 rnds in k2, p2 rib."),
+        ("Now work 6 rows in st st.", "Work 6 rows in st st."),
+        ("Knit 3 rows, increase 8 sts at even intervals across last row.", "Knit 3 rows, increasing 8 sts evenly across last row."),
+        ("At armhole edge bind off 2 sts.", "Bind off 2 sts at armhole edge."),
+        ("Using 4 mm needles and yarn A, work 6 rows in st st.", "Change to 4 mm needles. With A, work 6 rows in st st."),
+        ("K2, skpo, k to end.", "K2, skp, k to end."),
+        ("Then work 6 rows in st st.", "Work 6 rows in st st."),
+        ("K4, *k2tog, yo; rep from * to within last 4 sts, k4.", "K4, *k2tog, yo; rep from * to last 4 sts, k4."),
+        ("Leaving a long tail, cast on 80 sts.", "Cast on 80 sts."),
+        ("Bind off 5 sts at beg of next 2 rows, then bind off rem 10 sts.", "Bind off 5 sts at beg of next 2 rows. Bind off rem 10 sts."),
+        ("Using backward loop method, cast on 8 sts.", "Cast on 8 sts."),
+        ("Knit 1 round, inc 10 sts evenly. 110 sts.", "Knit 1 round, increasing 10 sts evenly. 110 sts."),
+        ("Knit 1 round, dec 10 sts evenly.", "Knit 1 round, decreasing 10 sts evenly."),
+        ("Work in st st throughout until piece measures 12 cm.", "Work in st st until piece measures 12 cm."),
+        ("Knit in garter st for 12 rows.", "Work in garter st for 12 rows."),
+        ("With right side facing you pick up and knit 44 sts.", "With RS facing, pick up and knit 44 sts."),
+        (
+            "Pick up and knit 20 sts down left front neck, 14 sts from the holder and 20 sts up right front neck.",
+            "Pick up and knit 20 sts down left front neck, 14 sts from holder, 20 sts up right front neck.",
+        ),
+        (
+            "Work even until sleeve measures 24(26,29)cm/9½(10¼,11½)in.",
+            "Work even until sleeve measures 24 (26, 29) cm [9½ (10¼, 11½) in].",
+        ),
+        ("Darn in the yarn tails.", "Darn in the ends."),
+    ],
+)
+def test_a_wording_that_needs_no_row_of_its_own_reads_as_the_plain_one(printed: str, plain: str) -> None:
+    """What rows for other wordings, or the grammar, read together: each of these once had a row besides."""
+    assert worked(printed) == worked(plain)
+
+
+def worked(line: str) -> list[str]:
+    """Return what a line has worked, without where it is printed and without what is only said."""
+    words = Words(sizes=3, names={"MC", "CC", "A", "B"})
+    read = read_line(line, place_of, words).line
+    assert read is not None, line
+    said = [sentence for sentence in read.sentences if not isinstance(sentence, Remark)]
+    told = [read.label, read.numbers, read.side, read.times, said]
+    return [re.sub(r"Span\([^)]*\)|(?:text|printed|note)='[^']*'", "", repr(part)) for part in told]

@@ -30,7 +30,6 @@ HEADS: tuple[Synonym, ...] = (
     # --- signs left out ---
     row("(k|(p", r"(?<![\w(])([kp]\s?\d+)\s+(?=[(\[]\s*[kp]\s?\d+\s*,[^()\[\]]*[)\]]\s*(?:to\b|around|across|twice|rep|\d+\s*(?:times|x)))", r"\1, ", "Row 1: K2 (p2, k2) to end"),
     row("*", r"(?<![\w(])([kp]\s?\d+)\s+\*(?=\s?[kp]\s?\d)", r"\1, *", "Row 1: k2 *p2, k2* across"),
-    row("*", r"(\*[^*,]*?(?<!\w)[kp]\d+)\s+(?=[kp]\d+\s*(?:\*|\s[kp]))", r"\1, ", "Row 1: *k2 p2* across", again=True),
     # --- rows that say only what is shaped at their ends ---
     row("each|both|either", rf"{_ROW_HEAD}(inc|dec)(?:reas(?:e|ing))?\.?\s+{_ONE}{_ENDS}{_ROW_DONE}", r"\1\2 1 st at each end of next row", "Next row: Inc 1 st at each end of row."),
     row("each|every", rf"({_ROWS_HEAD}(?:inc|dec)(?:reas(?:e|ing))?\.?\s+{_ONE}at\s+(?:each|both)\s+ends?\s+of\s+)(?:each|every)\s+row{_ROW_DONE}", r"\1next row", "Rows 3-6: Inc 1 st at each end of every row."),

@@ -53,7 +53,6 @@ OLD_PRINT: tuple[Synonym, ...] = (
     row("to end|to the end", r"(\*[^*;]*?)\s*;\s*to\s+(?:the\s+)?end" + _END, r"\1; rep from * to end", "Row 2: *p3, k1; to end."),
     row("between", r"(\*[^*]*?)\s*[;,]?\s*\*\s*[;,]?\s*rep(?:eat)?\s+between\s+(?:the\s+)?\*\s?s?(?=\s*[.]?\s*$)", r"\1; rep from * to end", "Row 3: *k1, p1, * repeat between *s."),
     row("end", rf"(\bto\s+last\s+{N}\s+(?:sts|stitches))\.?\s+end\s+(?:with\s+)?(?=[kp]\s?\d|k2tog|ssk|sl\s?\d)", r"\1, ", "K to last 3 sts. end k2tog, k1."),
-    row("marker", r"(?<=[a-z\d])\s+(?=(?:sl|slip)\s+marker\b)", ", ", "Rnd 2: K1 sl marker, k to end."),
     row("marker", r"\b((?:sl|slip)\s+marker)\s+(?=(?:[kp]\s?\d|m1|[kp]\s+(?:to|rnd|round|row))\b)", r"\1, ", "Rnd 2: Sl marker m1, k to end."),
     row("m1", r"(?<=\bm1)\s+(?=[kp]\s?(?:\d|to\b))", ", ", "Rnd 2: K1, m1 k to end."),
     # --- needles of a sock ---

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.project.rewording.said_rows import said_row
-from stepper.project.rewording.synonym import HELD_BY, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
 
 _TODAY = r"(?:^\s*|(?<=[.:;])\s*)"
 _METHOD = r"(?:german|wrap\s+and\s+turn|shadow\s+wrap)\s+"
@@ -26,7 +26,6 @@ SHORT_FORMS: tuple[Synonym, ...] = (
     row("buttonhole", r"\s+(?P<said>for\s+(?:a\s+|the\s+)?button\s?hole)(?=\s*[,.])", "", "K2, yo, k2tog for buttonhole, k to end."),
     row("buttonhole", rf"{_TODAY}(?P<said>(?:make|work)\s+(?:an?\s+)?button\s?hole)\s+(?:on|in)\s+(?:the\s+)?(next\s+(?:(?:rs|ws)\s+)?{ROUND})\s*:", r"\2:", "Make buttonhole on next RS row: k3, yo, k2tog, k to end."),
     row("between", rf"(\bto\s+(?:the\s+)?(?:(?:next|first|1st|second|2nd|third|3rd)\s+)?(?:marker|m)\b(?:\s*,\s*(?:rm|sm|(?:remove|slip)\s+(?:marker|m)))?\s*,\s*(?:place|put|slip|transfer)\s+(?:all\s+)?(?:the\s+)?{STS}\s+)between\s+(?:the\s+)?(?:(?:next\s+)?(?:two|2)\s+|next\s+)?markers\b", r"\1to next marker", "K to marker, rm, place sts between markers on waste yarn, rm, k to end.", again=True),
-    row("marker to|marker onto|m to|m onto", rf"(\b{STS}\s+to\s+(?:the\s+)?(?:next\s+)?(?:marker|m)\s+)(?:on)?to\s+(?={HELD_BY})", r"\1on ", "K to marker, slip sts to next marker to waste yarn, k to end."),
     row("mds", r"\bturn\s*(?:,|and)\s*mds\b", "turn, make DS", "Row 1: K to 10 sts before end, turn, MDS."),
     row("pu", r"\bPU\s+(?:and\s+k(?:nit)?\s+|&\s*k\s+)?(?=\d)", "pick up and knit ", "PU 90 sts around neck edge.", exact=True),
     row("rep", rf"{_TODAY}(rep(?:eat)?\s+(?!last|these|this)[a-z]+\s+(?:dec|inc))\s+(?=(?:on\s+)?(?:every|each)\b)", r"\1 rnd ", "Rep raglan dec every other rnd 5 times."),

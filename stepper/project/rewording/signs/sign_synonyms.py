@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from stepper.project.grammar import stitch_words
-from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
 
 _STITCH = rf"(?:[kp]\s?\d+|{stitch_words()})(?![\w&/-])"
 _RIB = r"(?:k\s?\d+(?:\s?tbl)?\s*,?\s*p\s?\d+|p\s?\d+\s*,?\s*k\s?\d+(?:\s?tbl)?)"
@@ -37,10 +37,8 @@ SIGNS: tuple[Synonym, ...] = (
         "Work even until piece measures 11 (11½-12) inches.",
         again=True,
     ),
-    row("/", rf"({LONG})\s*/\s*([\d¼½¾][\d\s./¼½¾]*[(\[][^)\]]*[)\]]\s*{_UNIT})(?!\w)", r"\1 [\2]", "Work even until sleeve measures 24(26,29)cm/9½(10¼,11½)in."),
     row("previously", r"\bpreviously\s+wrapped\b", "wrapped", "Row 3: Knit to 5 sts before previously wrapped st, w&t."),
     row("the next", r"\b(at\s+each\s+end\s+of)\s+the\s+(?=next\b)", r"\1 ", "Inc 1 st at each end of the next and every foll 4th row until there are 64 sts."),
-    row("one st", r"\b(inc|dec)(rease)?\.?\s+one\s+(?=st\b)", r"\1\2 1 ", "Inc one st at each end of next row."),
     row("both ends", r"\bat\s+both\s+ends\s+of\b", "at each end of", "Decrease 1 st at both ends of next row."),
     row("across", r"((?:^|:)\s*)([kp]\s?\d+(?:(?:\s*,)?\s*[kp]\s?\d+)+)\s*,?\s+across(?=\s*[.]|\s*$)", r"\1(\2) to end", "Row 1: K1 p1, across."),
     row("rep", r"(\*[^*]*(?<!\*)[,;])\s*rep(?:eat)?\s+(?=(?:around|across|to\s+(?:the\s+)?end)\b)", r"\1 rep from * ", "Rnd 2: *K5, p2; rep around."),

@@ -31,7 +31,6 @@ BOOKLET_WORDS: tuple[Synonym, ...] = (
     row("needle for|needles for", rf"(\b{N}\s+{STS})\s+(?:rem(?:ain)?(?:ing)?)\s+on\s+(?:the\s+)?needles?\s+(?P<said>for\s+(?:the\s+)?(?:(?:left|right)\s+)?(?:front|back|side|shoulder|sleeve|half))(?=\s*\.?\s*$)", r"\1 rem", "K to end - 16 sts remain on needle for left front.", spelt_out=True),
     said_row_behind("using|change|work|next|rep|cast|bind|bo |co |join|place|shape|with|pick|cont|break|cut|sew|divide|slip", rf"^(\s*)(?P<said>\d{{1,2}})[.)]?\s+(?={_STEP})", "6 Work in st st until piece measures 20 cm."),
     row("one inch", r"\b(for|measures|is|another|every)\s+one\s+(?=inch\b)", r"\1 1 ", "Work in k1, p1 rib for one inch."),
-    row("further", rf"(\brep(?:eat)?\s[^.;:]*?)\s+(?:for\s+)?a\s+further\s+({N})\s+times\b", r"\1 \2 more times", "Rep these 2 rows a further 4 times."),
     row("above", rf"(\brep(?:eat)?)\s+(?:the\s+)?above\s+({N}\s+{ROUND})", r"\1 last \2", "Repeat above 2 rows 4 times."),
     row("across to", r"\b(k|p|knit|purl|work)\s+across\s+(?=to\s+(?:last|end|within|\d|the\b|marker))", r"\1 ", "Next row: K3, ssk, k across to last 5 sts, k2tog, k3."),
     row("sl m|sl st m", r"\bsl\s+(?:st\s+|stitch\s+)?marker\b", "sm", "Rnd 2: K1, sl marker, m1, k to end."),

@@ -45,7 +45,6 @@ BRIEF: tuple[Synonym, ...] = (
     said_row_behind("twist", r"(\bjoin\s+in\s+the\s+(?:round|rnd))\s*,\s*(?P<said>(?:be\s+)?careful\s+not\s+to\s+twist(?:\s+(?:the\s+)?(?:sts|stitches))?|making\s+sure\s+(?:that\s+)?(?:the\s+)?(?:sts|stitches)\s+are\s+not\s+twisted)", "Join in the round, careful not to twist."),
     # --- how long ---
     row("a further", rf"\b(work|knit|k|purl|p|rib|patt)\s+a\s+further\s+(?={N}\s+{ROUND})", r"\1 ", "Work a further 6 rows straight."),
-    row("knit in", rf"\bknit\s+in\s+(?={_FABRIC}\s+(?:for|until)\b)", "work in ", "Knit in garter st for 12 rows."),
     said_row("dpns|double|magic", r"\s*,?\s*(?P<said>(?:switching|changing|change|switch)\s+to\s+(?:the\s+)?(?:dpns|double[-\s]pointed\s+needles|magic\s+loop)\s+(?:when|as|if)\s+(?:necessary|needed|required))(?=\s*[.]|\s*$)", "Work dec rnd every other rnd until 16 sts remain, switching to dpns when necessary."),
     # --- which rows and stitches ---
     row("of the|on the", r"\b(of|on)\s+the\s+(?=(?:\d{1,2}(?:st|nd|rd|th)|third|fourth|fifth|sixth|seventh|eighth|tenth)\s+(?:and|&)\s+(?:every|foll))", r"\1 ", "Inc 1 st at each end of the 3rd and every 8th row 4 times."),

@@ -17,12 +17,6 @@ HOMELY: tuple[Synonym, ...] = (
         "Rows 2,3,&4- Purl.",
     ),
     row(
-        "and|&",
-        r"^(\s*(?:row|rnd|round))(\s+\d+(?:\s*,\s*\d+)*\s+(?:and|&)\s+\d+)(?!\w)",
-        r"\1s\2",
-        "Row 1 and 3: Knit.",
-    ),
-    row(
         "(rs)|(ws)",
         r"^(\s*(?:row|rnd|round)s?\s+[\d\s,]+(?:(?:and|&)\s+\d+)?)\s*-\s*(\((?:rs|ws)\))\s*:?\s*",
         r"\1 \2: ",

@@ -59,6 +59,5 @@ HOMESPUN: tuple[Synonym, ...] = (
     # --- shaping ---
     row("this row|this rnd|this round", r"\b((?:inc|dec)(?:rease)?\s+(?:1|one)\s+(?:st|stitch)\s+(?:at\s+)?(?:each|both)\s+ends?)\s+(?:of\s+)?this\s+(row|rnd|round)\s*,?\s*(?:and\s+)?then\s+(?:(?:inc|dec)(?:rease)?\s+(?:1|one)\s+(?:st|stitch)\s+(?:at\s+)?(?:each|both)\s+ends?\s+)?(?:of\s+)?(?=every\b)", r"\1 of next \2, then ", "Inc 1 st each end this row, then inc 1 st each end every 4th row 5 times."),
     row("begin|beg", r"^(\s*next\s+(?:row|rnd|round)(?:\s*\([rw]s\))?)\s*-+\s*(?P<said>(?:begin|beg)\s+(?:the\s+)?(?:[a-z]+\s+){0,2}(?:shapings?|increases|decreases))\s*:", r"\1:", "Next row - Begin sleeve shaping: K2, m1, k to end.", spelt_out=True),
-    row("evenly", rf"(?:(?<=^)|(?<=\.\s))(inc|dec)(?:rease)?\s+by\s+({N})\s+(?:{STS}\s+)?(?=evenly\b)", r"\1 \2 sts ", "Increase by 8 evenly across row."),
 )  # fmt: skip
 """The rows, in the order tried."""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from stepper.craft.needles import NEEDLES
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import KEPT, LONG, OFF, ROUND, STS, N, Synonym, row
 
@@ -107,7 +106,6 @@ LEAFLETS: tuple[Synonym, ...] = (
         )
         for more in range(2, 20)
     ),
-    row("even intervals", r"\bat\s+even\s+intervals(?=\s*[.,;]|\s*$|\s+(?:across|on|in)\s+(?:the\s+)?last\s+row\b)", "evenly", "Knit 3 rows, increase 8 sts at even intervals across last row."),
     row("last row of", r"\b(evenly\s+(?:on\s+|in\s+|across\s+|over\s+)?(?:the\s+)?last\s+row)\s+of\s+(?:the\s+)?rib(?:bing)?\b", r"\1", "Work in k1, p1 rib for 3 rows, inc 3 sts evenly on last row of ribbing."),
     row("this row|this rnd|this round", rf"\b({_CHANGE}\s+{N}(?:\s+{STS})?)\s+evenly\s+(?:on|in|over|across)\s+this\s+(?:row|rnd|round)\b", r"\1 evenly", "Next row (RS): Increase 3 sts evenly on this row."),
     row("this ", rf"\brep(?:eat)?\s+this\s+(inc|dec)(?:rease)?(?:\s+{ROUND})?\s+((?:on\s+)?(?:every|each)\s+(?:foll(?:owing)?\s+)?\S+\s+(row|rnd|round)s?)\b", r"rep same \1 \3 \2", "Rep this inc on every foll 8th row 2 times."),
@@ -133,7 +131,6 @@ LEAFLETS: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row("arm edge|arm-edge", r"\barm[-\s]edge\b", "armhole edge", "Dec 1 st at arm edge of next 4 rows."),
-    row("edge ", rf"^(\s*)(at\s+(?:the\s+)?(?:neck|armhole|front|side)\s+edge)\s+((?:{OFF}|bo)\s+{N}\s+{STS})(?=\s*\.?\s*$)", r"\1\3 \2", "At armhole edge bind off 2 sts."),
     row("mark ", r"\bmark\s+(?:the\s+)?beg(?:inning)?\.?\s+and\s+(?:the\s+)?end\s+of\s+(?:the\s+)?(last|this)\s+(row)(?P<said>\s+for\s+(?:the\s+)?beg(?:inning)?\.?\s+of\s+(?:the\s+)?(?:armholes?|neck))?", r"mark each end of \1 \2", "Mark beg and end of last row for beg of armholes.", spelt_out=True),
     row("armhole sh", rf"\buntil\s+(?:the\s+)?(?:piece|work|panel|front|back|it|body)\s+measures\s+({LONG})\s+from\s+(?:the\s+)?(?:beg(?:inning)?\s+of\s+(?:the\s+)?)?armhole\s+shaping\b", r"until armhole measures \1", "Work until piece measures 9 cm from armhole shaping."),
     said_row(
@@ -197,7 +194,6 @@ LEAFLETS: tuple[Synonym, ...] = (
         r"\s*,?\s*(?P<said>and\s+work\s+(?:the\s+)?(?:next|second|other)\s+(?:ear|side|flap|half|shoulder|finger|earflap))\s*:?\s*$",
         "With RS facing, rejoin yarn to remaining sts, and work next ear:",
     ),
-    row("using|with", rf"^(\s*(?:(?:rows?|rnds?|rounds?)\s+\d+(?:\s*(?:-|to|and)\s*\d+)?\s*)?)using\s+({NEEDLES})\s+and\s+(?:yarn\s+)?((?-i:MC|CC\d?|[A-Z]))\s*,\s*(?=work\s+{N}\s+rows\b)", r"\1change to \2. with \3, ", "Using 4 mm needles and yarn A, work 6 rows in st st."),
     # --- markers ---
     row("marker a|marker b|marker c", r"\bplace\s+marker\s+[A-D]\b(?P<said>\s+to\s+mark\s+[^,;.]*)(?=\s*,|\s*\.|\s*$)", "pm", "K10, place marker B to mark side \"seam\", k to end."),
     # --- picked up ---

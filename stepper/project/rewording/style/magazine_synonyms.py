@@ -71,7 +71,6 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("follow|foll", r"(\bneedles?|\bdpns?)\s*,?\s*(?:and\s+)?(?P<said>(?:(?:then|now)\s+)?(?:work|cont(?:inue)?|proceed|beg(?:in)?)\s+in\s+(?:[a-z]+\s+){0,3}patt?(?:ern)?\.?\s+as\s+foll(?:ow)?s?\.?)\s*[:.]?\s*$", r"\1.", "Change to larger needles and work in pattern as follows:", spelt_out=True),
     row("follow|foll", rf"(\b(?:{STS}|inch(?:es)?|in|cm|{ROUND}))\s*\.?\s*,?\s*(?:and\s+)?(?P<said>(?:then|now)\s+(?:shape\s+(?:the\s+)?[a-z]+(?:\s+[a-z]+)?|work\s+(?:an?\s+|the\s+)?buttonholes?)\s+as\s+foll(?:ow)?s?\.?)\s*[:.]?\s*$", r"\1.", "Work 4 rows in st st, then shape waist as follows:", spelt_out=True),
     row("holder", r"\bst\.?\s?-\s?holder\b|\bst\.\s*holder\b", "st holder", "Place first 8 sts on st-holder."),
-    row("place", rf"{_FIRST}(?:place|put)\s+(?=(?:the\s+)?first\s+{N}\s+{STS})", r"\1slip ", "Place first 8 sts on a holder."),
     row("increase in|inc in", r"\binc(?:rease)?\.?\s+in\s+(?:the\s+)?next\s+(?:[kp]\s+)(?:st|stitch)\b|\bincrease\s+in\s+(?:the\s+)?next\s+(?:st|stitch)\b(?=\s*[;*])", "inc in next st", "Next row: *p5, increase in the next st; rep from * to end."),
     row("edge", rf"\b((?:{OFF}|bo)\s+{N}\s+{STS}\.?)\s+(?:from|on)\s+(?:the\s+)?((?:shoulder|neck|armhole|side|front)\s+edge)\b", r"\1 at \2", "Bind off 6 sts from shoulder edge every other row 3 times."),
 )  # fmt: skip
@@ -89,7 +88,6 @@ MAGAZINES: tuple[Synonym, ...] = (
     row("of k", rf"\brib(?:bing)?\s+of\s+({_K})\s*\.?\s*,?\s*({_P})\b\.?(?:\s*,\s*(?=for\b|until\b))?", r"\1, \2 rib ", "Work 5 rows in ribbing of k 1, p 1."),
     row("ss", rf"{_FIRST}((?:beg(?:inning)?\.?\s+with\s+an?\s+(?:k|knit|p|purl)\s+row\s*,\s*)?)ss\s+({N}\s+{ROUND}){_END}", r"\1\2work \3 in st st", "Ss 4 rows."),
     row("ss", r"\bin\s+ss(?=\s*[.,;]|\s*$|\s+(?:for|until)\b)", "in st st", "Work 4 rows in ss."),
-    row("throughout", r"(\bin\s+(?:st\s+st|(?:stocking|stockinette|garter|moss|seed)\s+st(?:itch)?|patt(?:ern)?|rib))\s+throughout\s+(?=(?:until|for)\b)", r"\1 ", "Work in st st throughout until piece measures 12 cm."),
     said_row_behind("given for|as for", rf"(\bin\s+(?:\d\s?x\s?\d|k\s?\d,?\s*p\s?\d)\s+rib(?:bing)?)\s*,?\s+(?P<said>as\s+(?:given\s+)?for\s+(?:the\s+)?{_PART}){_END}", "Work 9 rows in 1x1 rib as given for back."),
     row("constitut|complet|compris", rf"(\b(?:these|last)\s+(?:{N}\s+)?(?:rows|rnds|rounds))\s+(?:constitutes?|completes?|comprises?)\s+(?:the\s+|one\s+)?(?=(?:[a-z]+\s+)?(?:patt(?:ern)?|rib))", r"\1 form ", "These 2 rows constitute the pattern."),
     row("throughout", rf"(\b(?:these|last)\s+(?:{N}\s+)?(?:rows|rnds|rounds)\s+(?:form|set|make)\s+(?:the\s+)?(?:[a-z]+\s+)?(?:patt(?:ern)?|rib(?:bing)?))\s+throughout{_END}", r"\1", "These 4 rows set the pattern throughout."),

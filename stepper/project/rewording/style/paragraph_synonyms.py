@@ -27,14 +27,10 @@ _TWIST = r"(?:being|making|be|make|take|taking)\s+(?:sure|certain|care(?:ful)?)\
 STOPS: tuple[Synonym, ...] = (
     row(".", rf"\b({_SHORT})\.(?=\s+[a-z(]|\s*,)", r"\1", "Cast off 3 sts. at beg. of next 2 rows.", exact=True),
     row("rep.|inc.|dec.", r"\b((?i:rep|inc|dec))\.(?=\s+\d)", r"\1", "Rep. 1st row 9 times.", exact=True),
-    row(".)", rf"\b({STS})\.(?=\s*[)\]])", r"\1", "Next row: K1, k2tog, k to end (20 sts.)"),
     row("sl", r"\bsl\.\s*(?=\d)", "sl ", "Row 2: Sl. 1, k. to end."),
     row("k.|p.", r"\b([kp])\.(?=\s+(?:row|st)\b)", r"\1", "Work 10 rows in st st, beginning with a k. row."),
-    row("st.", r"\bst\.\s?st\.?(?=\s*,)", "st st", "Work 10 rows in st.st., beginning with a k row."),
     row("commenc", r"\bcommenc(?:e|ing)\b", "beginning", "Work 10 rows in st st, commencing with a k row."),
-    row("g-st|st-st", r"\b(g|st)-st\b", r"\1 st", "Work 6 rows in g-st."),
     row("ways", r"\b(knit|purl)ways?\b", r"\1wise", "Cast off knitways."),
-    row("x", r"(?<=\d)x(?=\s*(?:[.,;)]|$|then\b))", " times", "K10, [yo, k2tog] 3x, k to end."),
     row(
         ",",
         rf"(?<![\d(\[,.])(\s)(\d+)\s*,\s*(\d+(?:\s*,\s*\d+)+)(?=\s+{STS})",
@@ -107,12 +103,6 @@ PARAGRAPHS: tuple[Synonym, ...] = (
         "using",
         rf"\b((?:cast\s+on|co)\s+{N}\s+{STS}(?:\s+(?:with|in|using)\s+{_YARN})?)\s*,?\s+(?P<said>using\s+(?:an?\s+|the\s+)?[a-z'-]+(?:\s+[a-z'-]+){{0,2}}\s+(?:method|cast[-\s]on))(?=\s*[.,;]|\s*$)",
         "Cast on 40 sts with A, using the thumb method.",
-    ),
-    row(
-        "in|with",
-        rf"^(\s*)((?:cast\s+on|co)\s+{N}\s+{STS})\s+(?:in|with)\s+({_YARN})(?=\s*[.,;]|\s*$)",
-        r"\1with \3, \2",
-        "Cast on 44 sts in CC.",
     ),
     row("circular", r"\b(smaller|larger)\s+circular\b(?!\s+needle)", r"\1 circular needle", "With larger circular, cast on 60 sts."),
     row(
@@ -227,7 +217,6 @@ PARAGRAPHS: tuple[Synonym, ...] = (
         r"\1rep last \2 ",
         "Work the last 2 rnds 2 more times.",
     ),
-    row("only", r"\b(rep(?:eat)?\s+(?:row|rnd|round)\s+\d+)\s+only\s+(?=until)", r"\1 ", "Repeat round 1 only until 12 sts remain."),
     row("once|twice|times", r"^(\s*)((?:row|rnd|round)s?\s+\d+(?:\s*(?:-|and|&)\s*\d+)?)\s+(?=(?:once|twice|\d+\s+times)\s+more\b)", r"\1rep \2 ", "Row 2 once more."),
     row("of ", r"\b((?:rows|rnds|rounds)\s+\d+\s*-\s*\d+)\s+of\s+(?:the\s+)?patt(?:ern)?\b", r"\1", "Work rounds 1-4 of pattern 2 times in all."),
     row("them", rf"\bthese\s+({N}\s+{ROUND})\s+form\s+(?:the\s+)?patt(?:ern)?\s*\.\s*rep(?:eat)?\s+them\b", r"rep last \1", "These 2 rows form the pattern. Rep them 4 times more."),
@@ -242,7 +231,6 @@ PARAGRAPHS: tuple[Synonym, ...] = (
         "Cont in st st, inc 1 st as before at each end of every foll 4th row until there are 28 sts.",
     ),
     # --- fabrics ---
-    row("rib", r"\b(\d)\s?x\s?(\d)\s+rib(?:bing)?\s*\(\s*(k\s?\1\s*,\s*p\s?\2)\s*\)", r"\3 rib", "Work 10 rnds of 2x2 ribbing (k2, p2)."),
     said_row_behind("across all", rf"\b(in\s+[a-z ]+?\s+st(?:itch)?)\s+(?P<said>across\s+all\s+{STS})(?=\s*[.]|\s*$)", "Work 4 rows in moss st across all sts."),
     row(
         "st",
@@ -290,7 +278,6 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     said_row("fold", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>fold\s+(?:the\s+)?(?:hem|brim|facing|band|casing)\s+to\s+(?:the\s+)?(?:ws|wrong\s+side|inside)\s+along\s+(?:the\s+)?(?:turning|fold|purl|picot)\s+(?:rnd|round|row|ridge|line)\s+and\s+(?:sew|knit)(?:\s+or\s+(?:sew|knit))?\s+(?:in(?:to)?\s+place|down)(?:\s+later)?)\s*\.?\s*$", "Fold hem to WS along turning round and sew into place later."),
     said_row("c4|c6|c8", rf"^\s*(?P<said>{_CABLES})\s*\.?\s*$", "C6B: slip next 3 sts on to cable needle and hold at back of work, k3, then k3 from cable needle."),
     row("all sizes", rf"^(\s*)all\s+sizes\s*:\s*(?=[a-z]+\s+(?:rnd|round|row)\s*:|(?:bo|{OFF}|work|knit|k|purl)\b)", r"\1", "All sizes: Dec rnd: K1, k2tog, k to end."),
-    row("now", rf"((?:^|[.])\s*)now\s*,?\s+(?=(?:work|knit|purl|cont(?:inue)?|change|{OFF}|bo|cast|inc|dec)\b)", r"\1", "Now work 6 rows in st st."),
     row("evenly", rf"\b(evenly(?:\s+(?:spaced|across|around)(?:\s+(?:the\s+)?(?:row|rnd|round))?)*)\s*[(\[]\s*({N}\s+{STS})\s*[)\]]", r"\1. \2", "K, dec 3 sts evenly across the row (60 sts)."),
 )
 """The rows, in the order tried."""

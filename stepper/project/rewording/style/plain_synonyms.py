@@ -30,7 +30,6 @@ EVERYDAY: tuple[Synonym, ...] = (
     row("thru", r"\bthru\b", "through", "Cut yarn, draw thru rem 6 sts."),
     row("yrn|yfwd|yfd|yon", r"\by(?:rn|fwd|fd|on)\b", "yo", "K1, yrn, k2tog, k to end."),
     row("s1", r"(?<![\w-])S\s?1(?=\s*[,;])", "sl 1", "Row 2: S1, k to end.", exact=True),
-    row("skpo", r"\bskpo\b", "skp", "K2, skpo, k to end."),
     row(
         "tall|high|deep|wide",
         rf"\b(measures\s+{LONG})\s+(?:tall|high|deep)\b",
@@ -164,7 +163,6 @@ EVERYDAY: tuple[Synonym, ...] = (
         "1st row: (Wrong side) K3, p to end.",
     ),
     row("[", r"\[\s*((?:rs|ws)(?:\s+facing)?)\s*\](?=\s*:)", r"(\1)", "Set-up row [RS]: K2, pm, k to end."),
-    row("then", rf"^(\s*)then\s*,?\s+(?=(?:work|knit|purl|cont(?:inue)?|change|{OFF}|bo|cast|inc|dec)\b)", r"\1", "Then work 6 rows in st st."),
     row("every inch", r"\bevery\s+(?:inch|in)\b", "every 1 inch", "Inc 1 st at each end of every inch 4 times."),
     said_row_behind(
         "cent",
@@ -195,7 +193,6 @@ EVERYDAY: tuple[Synonym, ...] = (
         "Cast on 96 sts - join in the round.",
     ),
     row("on the", r"\bat\s+(?:the\s+)?beg(?:inning)?\.?\s+on\s+(?=(?:the\s+)?next\b)", "at beg of ", "Bind off 3 sts at the beg on the next 2 rows."),
-    row("darn", r"^\s*darn\s+in\b[^.!;]*", KEPT, "Darn in the yarn tails."),
     row("finishing", r"^\s*finishing\s*[:.-]?\s+(?=weave|sew|block|darn)", "", "FINISHING Weave in ends."),
     said_row("complete", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:thumb|finger|heel|toe|back|front|sleeve|body|cuff|hand|flap|piece)\s+is\s+(?:now\s+)?(?:complete|finished|done))\s*\.?\s*$", "Heel is complete."),
     row(
@@ -253,12 +250,6 @@ EVERYDAY: tuple[Synonym, ...] = (
         r"\1next row (ws): \2. ",
         "Change to 4 mm needles and, beginning with a purl row, work in st st for 3 cm.",
     ),
-    row(
-        "facing",
-        r"\b((?:right|wrong)\s+side\s+facing(?:\s+you)?|[rw]s\s+facing(?:\s+you)?)\s+(?=pick|pu\b|k\b|knit)",
-        r"\1, ",
-        "With right side facing you pick up and knit 44 sts.",
-    ),
     # --- where and how often ---
     row(
         "at ",
@@ -283,12 +274,6 @@ EVERYDAY: tuple[Synonym, ...] = (
         rf"\b(rib|patt(?:ern)?)\s+until\s+({N})\s+{STS}\s+(?:rem(?:ain)?s?|(?:are\s+)?left)\b",
         r"\1 to last \2 sts",
         "K3, skp, rib until 5 sts rem, k2tog, k3.",
-    ),
-    row(
-        "within",
-        rf"\bto\s+within\s+(?:the\s+)?last\s+(?={N}\s+{STS})",
-        "to last ",
-        "K4, *k2tog, yo; rep from * to within last 4 sts, k4.",
     ),
     row(
         "twice|thrice",

@@ -116,11 +116,5 @@ WHOLE_PAGES: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row("wool", r"\b((?:re)?join|break|break\s+off)\s+wool\b", r"\1 yarn", "Rejoin wool to rem sts."),
-    row(
-        "spare needle",
-        rf"\b(leave\s+(?:the\s+)?rem(?:aining)?\.?\s+{STS}\s+on\s+)(?:a\s+)?spare\s+needle\b",
-        r"\1a holder",
-        "Next row: K20, turn, leave rem sts on a spare needle.",
-    ),
 )
 """The rows, in the order tried."""

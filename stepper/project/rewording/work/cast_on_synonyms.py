@@ -63,11 +63,6 @@ CASTING: tuple[Synonym, ...] = (
         rf"\b((?:{OFF}|bo)\s+(?:the\s+|all\s+|rem(?:aining)?\s+)*{N}\s+{STS})\s*,?\s+(?P<said>(?:very\s+)?loosely)(?=\s*[.,;]|\s*$|\s+(?:in|at)\b)",
         "Bind off 6 sts loosely at beg of next 2 rows.",
     ),
-    said_row_behind(
-        "leaving",
-        r"^(\s*)(?P<said>leaving\s+an?\s+(?:long\s+|\d+[-\s](?:inch|cm|in)\s+)*(?:end|tail)(?:\s+(?:for|to)\s+[a-z ]+)?)\s*,\s*(?=(?:cast\s+on|co)\b)",
-        "Leaving a long tail, cast on 80 sts.",
-    ),
     row(
         "cast of ",
         r"\bcast\s+of\s+(?=\d)",

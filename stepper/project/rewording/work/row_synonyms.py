@@ -263,18 +263,6 @@ ROWS: tuple[Synonym, ...] = (
         "decrease",
         "Dec 10 sts evenly around.",
     ),
-    row(
-        "increase",
-        rf"\b((?:knit|purl)\s+{N}\s+{ROUND}\s*,\s*)increase\b",
-        r"\1increasing",
-        "Knit 1 round, inc 10 sts evenly. 110 sts.",
-    ),
-    row(
-        "decrease",
-        rf"\b((?:knit|purl)\s+{N}\s+{ROUND}\s*,\s*)decrease\b",
-        r"\1decreasing",
-        "Knit 1 round, dec 10 sts evenly.",
-    ),
     row("st", rf"\s*(?::\s|=)\s*({N}\s+{STS})(?=\s*[.]?\s*$)", r". \1", "K1, k2tog, k to end = 78 sts."),
     # --- numbers ---
     row(":", r"([(\[][\d\s,]*\d)\s*:\s*(?=\d)", r"\1, ", "K10[12:14], p2.", again=True),

@@ -176,12 +176,6 @@ SHAPING: tuple[Synonym, ...] = (
         r"\1\2 1",
         "K to last 2 sts, dec 1 st.",
     ),
-    row(
-        "all|rem",
-        rf"(?<=\w)\s*,?\s*(?:and\s+)?then\s+(?=(?:bo|{OFF})\s+(?:the\s+)?(?:(?:all|last|rem(?:aining)?)\b\.?\s*)+{N}\s+{STS})",
-        ". ",
-        "Bind off 5 sts at beg of next 2 rows, then bind off rem 10 sts.",
-    ),
     said_row_behind(
         "cent|middle",
         rf"\b((?:k|p|knit|purl)\s*{N}(?:\s+{STS})?)\s+(?P<said>to\s+(?:the\s+)?(?:cent(?:er|re)|middle))\b(?=\s*[,;.]|\s*$)",

@@ -12,7 +12,7 @@ from stepper.project.rewording.reword import recast
     ("printed", "words"),
     [
         ("Rows 6,7,&8: Purl.", "Rows 6,7 and 8: Purl."),
-        ("Row 2 & 4- (ws) purl", "Rows 2 and 4 (ws): purl"),
+        ("Row 2 & 4- (ws) purl", "Row 2 and 4 (ws): purl"),
         ("K 2tog, k to end.", "K2tog, k to end."),
         ("Round 2: Knit every stitch.", "Round 2: Knit."),
         ("Repeat until 28 sts remain.", "rep last rows until 28 sts remain."),
