@@ -110,8 +110,7 @@ def step_at(plan: Plan, state: State, lead: Lead, *, slower: bool = False, taugh
     if place.index >= len(plan.rounds):
         return TellFinished()
     round_ = plan.rounds[place.index]
-    by = state.knitting.by_of(round_)
-    part = cut_into_steps(round_, by)[part_at(round_, by, place.stitch)]
+    part = part_at(cut_into_steps(round_, state.knitting.by_of(round_)), place.stitch)
     heard, stop = stops_at(plan, state)
     left = rest_of(part, place.stitch)
     if not taught:

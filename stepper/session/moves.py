@@ -38,8 +38,7 @@ def advance(plan: Plan, state: State, cue: Next) -> Decision:
     origin, round_ = state.place, plan.rounds[state.place.index]
     if stop_in_hand(plan, state):
         return (Advanced(at=cue.at, origin=origin, place=origin, stitches=0, work=kind_of(round_)),)
-    by = state.knitting.by_of(round_)
-    part = cut_into_steps(round_, by)[part_at(round_, by, origin.stitch)]
+    part = part_at(cut_into_steps(round_, state.knitting.by_of(round_)), origin.stitch)
     place = _after(plan, origin.index, part.end)
     stitches = max(0, part.end - origin.stitch)
     return (Advanced(at=cue.at, origin=origin, place=place, stitches=stitches, work=kind_of(round_)),)

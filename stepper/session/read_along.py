@@ -11,10 +11,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
-from itertools import groupby
 
 from stepper.plan.kinds import kind_of
-from stepper.plan.model import Item, Plan, Round, Run, flatten
+from stepper.plan.model import Plan, Round, Run, flatten
 from stepper.session import moves
 from stepper.session.clock_cues import Beat
 from stepper.session.counting.count_timing import stitches_per_minute
@@ -24,7 +23,7 @@ from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import BeatIn, Effect, Lead, ReadingChange, TellReading, TellStep
 from stepper.session.events import Advanced, ReadingSet
 from stepper.session.state import Position, ReadingAlong, State
-from stepper.session.steps import StepPart, rest_of
+from stepper.session.steps import StepPart, join_runs, lay_out, part_at, rest_of
 
 SLOWER_BY = 1.25
 """Factor by which "slower" lengthens the time for a stitch and "faster" shortens it. Source: chosen here; two
@@ -44,39 +43,25 @@ def cut_into_runs(round_: Round) -> tuple[StepPart, ...]:
     Returns:
         At least one. Always: they follow on from 0 to `round_.progress` without a gap.
     """
-    found: list[StepPart] = []
-    waiting: tuple[Item, ...] = ()
-    place = 0
-    for run, repeat in _joined(round_):
-        if not run.progress:
-            if found:
-                found[-1] = replace(found[-1], items=(*found[-1].items, run))
-            else:
-                waiting += (run,)
-            continue
-        end = place + run.progress
-        found.append(StepPart(start=place, end=end, items=(*waiting, run), repeat=repeat))
-        waiting, place = (), end
-    return tuple(found) or (StepPart(start=0, end=0, items=waiting),)
+    return lay_out(_runs(round_))
 
 
-def _joined(round_: Round) -> Iterator[tuple[Run, tuple[int, int] | None]]:
+def _runs(round_: Round) -> Iterator[StepPart]:
     """Yield runs with identical neighbours joined; the first of a repetition says which one it is."""
     for item in round_.phrase:
         if isinstance(item, Run):
-            yield item, None
+            yield StepPart(items=(item,))
             continue
         for number in range(1, item.times + 1):
             repeat: tuple[int, int] | None = (number, item.times) if item.times > 1 else None
-            for (stitch, yarn), alike in groupby(flatten(item.items), key=lambda run: (run.stitch, run.yarn)):
-                yield Run(stitch, sum(run.times for run in alike), yarn), repeat
+            for run in join_runs(flatten(item.items)):
+                yield StepPart(items=(run,), repeat=repeat)
                 repeat = None
 
 
 def run_at(round_: Round, stitches: int) -> StepPart:
     """Return the run that a place is in, or what is left of it."""
-    cut = cut_into_runs(round_)
-    return rest_of(next((part for part in cut if stitches < part.end), cut[-1]), stitches)
+    return rest_of(part_at(cut_into_runs(round_), stitches), stitches)
 
 
 # Rules

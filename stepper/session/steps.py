@@ -14,11 +14,11 @@ and what is left of a part is cut as the part was. Apart, they would share all t
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from enum import Enum
 from functools import lru_cache
-from itertools import chain, takewhile
+from itertools import chain, groupby, takewhile
 
 from stepper.craft.pace_by_kind import KnittingKind
 from stepper.craft.stitches import Kind, stitch
@@ -104,10 +104,10 @@ def sort_of(round_: Round) -> RoundSort:
 class StepPart:
     """One step of a round."""
 
-    start: int
+    start: int = 0
     """Stitches of the round worked before it. Unit: stitches, as counted on the right needle."""
-    end: int
-    """Stitches of the round worked after it."""
+    end: int = 0
+    """Stitches of the round worked after it; 0 before it is laid out."""
     items: tuple[Item, ...]
     """What is worked."""
     repeat: tuple[int, int] | None = None
@@ -118,17 +118,6 @@ class StepPart:
     """Whether `repeat` numbers the increase or decrease that ends it."""
     at_marker: bool = False
     """Whether it begins at a marker and goes to the next, which tells her the place."""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Piece:
-    """Items that stay together, before the parts are put together."""
-
-    items: tuple[Item, ...]
-    repeat: tuple[int, int] | None = None
-    again: bool = False
-    change: bool = False
-    at_marker: bool = False
 
 
 def cut_into_steps(round_: Round, by: By) -> tuple[StepPart, ...]:
@@ -160,7 +149,7 @@ def _cut(
         pieces = _gaps(phrase, measure)
     else:
         pieces = _colours(phrase, measure)
-    return _laid_out(list(pieces))
+    return lay_out(pieces)
 
 
 @dataclass(frozen=True, slots=True)
@@ -214,13 +203,14 @@ class _Measure:
         return many or self.seconds((group,)) > self.room_s(first=first)
 
 
-def part_at(round_: Round, by: By, stitches: int) -> int:
-    """Return the number, from 0, of the part that a place is in."""
-    cut = cut_into_steps(round_, by)
-    for number, part in enumerate(cut):
-        if stitches < part.end:
-            return number
-    return len(cut) - 1
+def part_at(cut: Sequence[StepPart], stitches: int) -> StepPart:
+    """Return the part of a round that a place is in; behind the end of the round, the last.
+
+    Args:
+        cut: All parts of the round.
+        stitches: Stitches of it worked.
+    """
+    return next((part for part in cut if stitches < part.end), cut[-1])
 
 
 def rest_of(part: StepPart, stitches: int) -> StepPart:
@@ -232,7 +222,7 @@ def rest_of(part: StepPart, stitches: int) -> StepPart:
     return replace(part, start=stitches, items=items, again=again, at_marker=False)
 
 
-def _breaths(phrase: Iterable[Item], measure: _Measure, *, first: bool = False) -> Iterator[_Piece]:
+def _breaths(phrase: Iterable[Item], measure: _Measure, *, first: bool = False) -> Iterator[StepPart]:
     """Put items together until a breath is full; a single last run goes with the breath before it."""
     between: list[Item] = []
     for item in phrase:
@@ -243,7 +233,7 @@ def _breaths(phrase: Iterable[Item], measure: _Measure, *, first: bool = False) 
             # Once read out in parts, it is in her fingers; then she only has to remember how often.
             yield from _repetition(item, 1, measure, first=begins)
             if item.times > 1:
-                yield _Piece(items=(Group(item.items, item.times - 1, item.name),), again=True)
+                yield StepPart(items=(Group(item.items, item.times - 1, item.name),), again=True)
         else:
             between.append(item)
     yield from _short_breaths(between, measure, first=first)
@@ -261,20 +251,20 @@ def _worked(item: Item) -> int:
     return sum(_worked(inner) for inner in item.items)
 
 
-def _repetition(group: Group, number: int, measure: _Measure, *, first: bool) -> Iterator[_Piece]:
+def _repetition(group: Group, number: int, measure: _Measure, *, first: bool) -> Iterator[StepPart]:
     """Yield one repetition, in breaths if it is long."""
     numbered = replace(measure, lead_s=measure.lead_s + REPEAT_S if first else measure.later_s)
     short = measure.seconds(group.items) <= numbered.room_s(first=True)
     if short and not measure.is_long(replace(group, times=1), first=False):
-        yield _Piece(items=group.items, repeat=(number, group.times))
+        yield StepPart(items=group.items, repeat=(number, group.times))
         return
     for at, piece in enumerate(_breaths(group.items, numbered, first=True)):
         begins = at == 0 and group.times > 1 and piece.repeat is None
         repeat = (number, group.times) if begins else piece.repeat
-        yield _Piece(items=piece.items, repeat=repeat, again=piece.again)
+        yield StepPart(items=piece.items, repeat=repeat, again=piece.again)
 
 
-def _short_breaths(phrase: Iterable[Item], measure: _Measure, *, first: bool) -> Iterator[_Piece]:
+def _short_breaths(phrase: Iterable[Item], measure: _Measure, *, first: bool) -> Iterator[StepPart]:
     """Join short items until a breath is full."""
     breaths: list[list[list[Item]]] = [[]]
     units = list(measure.units(phrase))
@@ -288,7 +278,7 @@ def _short_breaths(phrase: Iterable[Item], measure: _Measure, *, first: bool) ->
         breaths[-1].append(unit)
     if len(breaths) > 1:
         _settle_last(breaths, measure, first=first and len(breaths) == 2)
-    return (_Piece(items=tuple(chain(*units))) for units in breaths if units)
+    return (StepPart(items=tuple(chain(*units))) for units in breaths if units)
 
 
 def _settle_last(breaths: list[list[list[Item]]], measure: _Measure, *, first: bool) -> None:
@@ -303,7 +293,7 @@ def _settle_last(breaths: list[list[list[Item]]], measure: _Measure, *, first: b
         breaths[-2:] = [before[:-1], [before[-1], *last]]
 
 
-def _repeats(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
+def _repeats(phrase: Iterable[Item], measure: _Measure) -> Iterator[StepPart]:
     """Yield every repetition by itself, a long one read out once, and what lies between in breaths."""
     between: list[Item] = []
     first = True
@@ -317,28 +307,28 @@ def _repeats(phrase: Iterable[Item], measure: _Measure) -> Iterator[_Piece]:
         is_taught = measure.seconds(item.items) >= TAUGHT_S
         for number in range(1, item.times + 1):
             if number > 1 and is_taught:
-                yield _Piece(items=item.items, repeat=(number, item.times), again=True)
+                yield StepPart(items=item.items, repeat=(number, item.times), again=True)
             else:
                 yield from _repetition(item, number, measure, first=first)
             first = False
     yield from _breaths(between, measure, first=first)
 
 
-def _colours(phrase: tuple[Item, ...], measure: _Measure) -> Iterator[_Piece]:
+def _colours(phrase: tuple[Item, ...], measure: _Measure) -> Iterator[StepPart]:
     """Yield the stitches up to each change of yarn, in breaths."""
-    held: list[Item] = []
+    held: list[Run] = []
     yarn, first = "", True
     for run in flatten(phrase):
         if held and run.progress and run.yarn != yarn:
-            yield from _breaths(_joined(held), measure, first=first)
+            yield from _breaths(join_runs(held), measure, first=first)
             held, first = [], False
         if run.progress:
             yarn = run.yarn
         held.append(run)
-    yield from _breaths(_joined(held), measure, first=first)
+    yield from _breaths(join_runs(held), measure, first=first)
 
 
-def _sections(phrase: tuple[Item, ...], markers: tuple[int, ...], measure: _Measure) -> Iterator[_Piece]:
+def _sections(phrase: tuple[Item, ...], markers: tuple[int, ...], measure: _Measure) -> Iterator[StepPart]:
     """Yield the stitches up to each marker, in breaths only where they take too long to be said at once.
 
     A round that names no marker leaves those that are there where they are: after its stitches, as `markers`
@@ -347,7 +337,7 @@ def _sections(phrase: tuple[Item, ...], markers: tuple[int, ...], measure: _Meas
     runs = tuple(flatten(phrase))
     if not any(run.stitch in MARKS for run in runs):
         runs = tuple(_split(runs, frozenset(markers)))
-    held: list[Item] = []
+    held: list[Run] = []
     first = True
     for run in runs:
         held.append(run)
@@ -357,11 +347,11 @@ def _sections(phrase: tuple[Item, ...], markers: tuple[int, ...], measure: _Meas
     yield from _section(held, measure, first=first)
 
 
-def _section(runs: Iterable[Item], measure: _Measure, *, first: bool) -> Iterator[_Piece]:
+def _section(runs: Iterable[Run], measure: _Measure, *, first: bool) -> Iterator[StepPart]:
     """Yield what lies between two markers: a landmark a cue, as long as that can be said in one stretch."""
-    items = tuple(_joined(runs))
+    items = tuple(join_runs(runs))
     if items and not first and measure.seconds(items) <= MOST_S:
-        yield _Piece(items=items, at_marker=True)
+        yield StepPart(items=items, at_marker=True)
     else:
         yield from _breaths(items, measure, first=first)
 
@@ -382,7 +372,7 @@ def _split(runs: Iterable[Run], places: frozenset[int]) -> Iterator[Run]:
             yield Run(run.stitch, times, run.yarn)
 
 
-def _gaps(phrase: tuple[Item, ...], measure: _Measure) -> Iterator[_Piece]:
+def _gaps(phrase: tuple[Item, ...], measure: _Measure) -> Iterator[StepPart]:
     """Yield the stitches up to and with each increase or decrease, numbered."""
     runs = [
         run
@@ -390,62 +380,47 @@ def _gaps(phrase: tuple[Item, ...], measure: _Measure) -> Iterator[_Piece]:
         for run in ([Run(run.stitch, 1, run.yarn)] * run.times if _is_change(run) else [run])
     ]
     total = sum(_is_change(run) for run in runs)
-    held: list[Item] = []
+    held: list[Run] = []
     number = 0
     for run in runs:
         held.append(run)
         if _is_change(run):
             number += 1
-            yield _Piece(items=tuple(_joined(held)), repeat=(number, total), change=True)
+            yield StepPart(items=tuple(join_runs(held)), repeat=(number, total), change=True)
             held = []
-    yield from _breaths(_joined(held), measure)
+    yield from _breaths(join_runs(held), measure)
 
 
 def _is_change(run: Run) -> bool:
     return stitch(run.stitch).kind in (Kind.INCREASE, Kind.DECREASE)
 
 
-def _joined(items: Iterable[Item]) -> Iterator[Item]:
+def join_runs(runs: Iterable[Run]) -> Iterator[Run]:
     """Join neighbours that are the same stitch in the same yarn."""
-    last: Run | None = None
-    for item in items:
-        if not isinstance(item, Run):  # pragma: no cover - a phrase laid out flat holds runs only
-            continue
-        if last is not None and (last.stitch, last.yarn) == (item.stitch, item.yarn):
-            last = Run(last.stitch, last.times + item.times, last.yarn)
-            continue
-        if last is not None:
-            yield last
-        last = item
-    if last is not None:
-        yield last
+    for (code, yarn), alike in groupby(runs, key=lambda run: (run.stitch, run.yarn)):
+        yield Run(code, sum(run.times for run in alike), yarn)
 
 
-def _laid_out(pieces: list[_Piece]) -> tuple[StepPart, ...]:
-    """Place the pieces in the round; one without stitches joins its neighbour."""
+def lay_out(pieces: Iterable[StepPart]) -> tuple[StepPart, ...]:
+    """Place pieces one after the other in a round; one without stitches joins its neighbour.
+
+    Returns:
+        At least one part. Always: they follow on from 0 without a gap.
+    """
     laid: list[StepPart] = []
     waiting: tuple[Item, ...] = ()
     place = 0
     for piece in pieces:
         progress = sum(item.progress for item in piece.items)
-        if not progress and laid:
-            laid[-1] = _longer(laid[-1], piece.items)
-        elif not progress:
-            waiting += piece.items
-        else:
-            items = waiting + piece.items
+        if progress:
             end = place + progress
-            part = StepPart(start=place, end=end, items=items, repeat=piece.repeat, again=piece.again)
-            laid.append(replace(part, change=piece.change, at_marker=piece.at_marker))
-            waiting = ()
-            place += progress
-    if not laid:
-        return (StepPart(start=0, end=0, items=waiting),)
-    return tuple(laid)
-
-
-def _longer(part: StepPart, items: tuple[Item, ...]) -> StepPart:
-    return replace(part, items=part.items + items)
+            laid.append(replace(piece, start=place, end=end, items=waiting + piece.items))
+            waiting, place = (), end
+        elif laid:
+            laid[-1] = replace(laid[-1], items=laid[-1].items + piece.items)
+        else:
+            waiting += piece.items
+    return tuple(laid) or (StepPart(items=waiting),)
 
 
 def _dropped(items: Iterable[Item], worked: int) -> Iterator[Item]:

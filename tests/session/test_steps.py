@@ -234,7 +234,7 @@ def test_every_place_lies_in_one_step(text: str, by: By, data: st.DataObject) ->
     round_ = _one(text).rounds[1]
     place = data.draw(st.integers(0, max(0, round_.progress - 1)))
 
-    part = cut_into_steps(round_, by)[part_at(round_, by, place)]
+    part = part_at(cut_into_steps(round_, by), place)
 
     assert part.start <= place < max(part.end, 1)
 
@@ -245,7 +245,7 @@ def test_the_rest_of_a_step_is_its_end(text: str, by: By, data: st.DataObject) -
     again."""
     round_ = _one(text).rounds[1]
     place = data.draw(st.integers(0, max(0, round_.progress - 1)))
-    part = cut_into_steps(round_, by)[part_at(round_, by, place)]
+    part = part_at(cut_into_steps(round_, by), place)
 
     left, whole = _work(rest_of(part, place).items), _work(part.items)
 

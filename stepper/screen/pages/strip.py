@@ -28,8 +28,7 @@ def part_in_hand(course: Course, state: State) -> StepPart | None:
     if state.place.index >= len(course.rounds):
         return None
     round_ = course.rounds[state.place.index]
-    by = state.knitting.by_of(round_)
-    part = cut_into_steps(round_, by)[part_at(round_, by, state.place.stitch)]
+    part = part_at(cut_into_steps(round_, state.knitting.by_of(round_)), state.place.stitch)
     return rest_of(part, state.place.stitch)
 
 

@@ -32,8 +32,8 @@ def silence_limit_s(plan: Plan, state: State, silence_s: float = SILENCE_S) -> f
     if place.index >= len(plan.rounds):
         return silence_s
     round_ = plan.rounds[place.index]
-    by = state.knitting.by_of(round_)
-    left = cut_into_steps(round_, by)[part_at(round_, by, place.stitch)].end - place.stitch
+    part = part_at(cut_into_steps(round_, state.knitting.by_of(round_)), place.stitch)
+    left = part.end - place.stitch
     return silence_s + 60 * max(0, left) / stitches_per_minute(state)
 
 

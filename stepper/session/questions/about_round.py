@@ -151,28 +151,24 @@ def tell_step(plan: Plan, state: State, at: str, *, ahead: int) -> Iterator[Effe
 def _steps_after(plan: Plan, state: State) -> Iterator[TellStep]:
     place = state.place
     for round_ in plan.rounds[place.index :]:
-        by = state.knitting.by_of(round_)
-        cut = cut_into_steps(round_, by)
-        first = part_at(round_, by, place.stitch) + 1 if round_.index == place.index else 0
-        for number, part in enumerate(cut[first:], start=first):
-            lead = Lead.PART if number else _lead(plan, round_)
-            yield TellStep(index=round_.index, part=part, lead=lead)
+        for part in cut_into_steps(round_, state.knitting.by_of(round_)):
+            if round_.index > place.index or part.start > place.stitch:
+                yield _step(round_, part)
 
 
 def _steps_before(plan: Plan, state: State) -> Iterator[TellStep]:
     place = state.place
     for round_ in reversed(plan.rounds[: place.index + 1]):
-        by = state.knitting.by_of(round_)
         reached = place.stitch if round_.index == place.index else round_.progress
-        for part in reversed(cut_into_steps(round_, by)):
+        for part in reversed(cut_into_steps(round_, state.knitting.by_of(round_))):
             if part.end <= reached and (part.end or round_.index < place.index):
-                lead = Lead.PART if part.start else _lead(plan, round_)
-                yield TellStep(index=round_.index, part=part, lead=lead)
+                yield _step(round_, part)
 
 
-def _lead(plan: Plan, round_: Round) -> Lead:
-    """Name the section too where it begins."""
-    return Lead.FULL if round_.number == 1 else Lead.ROUND
+def _step(round_: Round, part: StepPart) -> TellStep:
+    """Tell a step, with its section too where that begins."""
+    lead = Lead.PART if part.start else Lead.FULL if round_.number == 1 else Lead.ROUND
+    return TellStep(index=round_.index, part=part, lead=lead)
 
 
 def tell_round(plan: Plan, state: State, at: str, *, ahead: int) -> Iterator[Effect]:
@@ -253,7 +249,7 @@ def tell_repeat(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     """Tell which repeat the next stitch is in, and of how many."""
     round_ = plan.rounds[state.place.index]
     cut = cut_into_steps(round_, By.REPEAT)
-    here = cut[part_at(round_, By.REPEAT, state.place.stitch)]
+    here = part_at(cut, state.place.stitch)
     before = [part.repeat for part in cut if part.repeat is not None and part.start <= here.start]
     most = max((part.repeat[1] for part in cut if part.repeat is not None), default=0)
     # A long repeat is read in several breaths, and only the first has its number.
