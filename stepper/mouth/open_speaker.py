@@ -14,7 +14,6 @@ from stepper.mouth.pieces import cut_into_clauses, cut_into_pieces
 from stepper.mouth.playback import PlaybackMouth
 from stepper.mouth.ports import NoVoiceError, Speaker
 from stepper.mouth.settings import Engine, SpeechSettings
-from stepper.mouth.silent import TextOnlySpeaker
 from stepper.mouth.speech_queue import QueuedSpeaker
 from stepper.mouth.system_voice import SystemVoiceMouth
 from stepper.mouth.tones import TONE_RATE_HZ
@@ -25,7 +24,7 @@ Tell = Callable[[str], None]
 
 def open_speaker(
     settings: SpeechSettings, tell: Tell = lambda sentence: None, played: PlayedSound | None = None
-) -> tuple[Speaker, str | None]:
+) -> tuple[Speaker | None, str | None]:
     """Open a speaker; never raises an error for want of sound.
 
     Args:
@@ -35,11 +34,11 @@ def open_speaker(
             itself.
 
     Returns:
-        The speaker, and a sentence for the user: why nothing will be spoken, or which of the settings could
-        not be followed; None if all is as wanted.
+        The speaker, None if nothing will be spoken; and a sentence for the user: why not, or which of the
+        settings could not be followed; None if all is as wanted.
     """
     if settings.engine == "none":
-        return TextOnlySpeaker(), None
+        return None, None
     reasons = []
     for engine in engines_to_try(settings.engine, sys.platform):
         try:
@@ -55,7 +54,7 @@ def open_speaker(
                 instead = f"{instead[:1].upper()}{instead[1:]}; another voice speaks."
             return speaker, _joined((instead, remark))
     why = " and ".join(reasons)
-    return TextOnlySpeaker(), f"There is no voice, since {why}; the session goes on in text."
+    return None, f"There is no voice, since {why}; the session goes on in text."
 
 
 def engines_to_try(wanted: Engine, platform: str) -> tuple[Engine, ...]:

@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from contextlib import ExitStack
 from dataclasses import dataclass
 from pathlib import Path
 
 from stepper.devices.played_sound import PlayedSound
 from stepper.mouth.ports import Speaker
-from stepper.mouth.silent import TextOnlySpeaker
 from stepper.screen.device_status import GETTING_READY
-from stepper.session.codec import decode_event
 from stepper.session.events import Event
 from stepper.sitting.clock import now
 from stepper.sitting.conductor import Conductor
@@ -113,10 +111,9 @@ def hold_sitting(
             speaker.wait(timeout=LAST_WORDS_S)
 
 
-def read_latest_events(journal: JournalReader) -> Iterator[tuple[int, Event]]:
-    """Yield the latest events with their numbers, in order."""
-    for entry in journal.entries(after=max(0, journal.count() - LATEST)):
-        yield entry.seq, decode_event(entry.kind, entry.version, entry.body)
+def read_latest_events(journal: JournalReader) -> list[tuple[int, Event]]:
+    """Return the latest events with their numbers, in order."""
+    return read_events(journal, after=max(0, journal.count() - LATEST))
 
 
 def _ports(keep: Keep, front_end: FrontEnd, speaker: Speaker | None, hearing: Hearing) -> ConductorPorts:
@@ -187,7 +184,7 @@ def _open_voice(
     speaker, remark = open_speaker(mine.speech, front_end.report_voice, played)
     if remark is not None:
         front_end.report_voice(remark)
-    if not isinstance(speaker, TextOnlySpeaker):
+    if speaker is not None:
         return speaker, ""
     return None, (remark or "it does not start").removeprefix("There is no voice, since ").partition(";")[0]
 

@@ -75,6 +75,8 @@ def through_the_room(room, rounds: int) -> None:
             began = time.perf_counter()
             speaker, remark = open_speaker(SpeechSettings(engine=engine))
             opened.append(time.perf_counter() - began)
+            if speaker is None:
+                break
             began = time.perf_counter()
             speaker.close()
             closed.append(time.perf_counter() - began)

@@ -12,7 +12,6 @@ from stepper.mouth.fakes import RecordingSpeaker
 from stepper.mouth.open_speaker import open_speaker
 from stepper.mouth.ports import Speaker
 from stepper.mouth.settings import Engine, SpeechSettings
-from stepper.mouth.silent import TextOnlySpeaker
 from tests.waiting import PATIENCE_S, least_of
 
 LINE = "Knit to two stitches before the marker, knit two together, slip marker."
@@ -187,13 +186,3 @@ def test_many_threads_may_call_at_once(speaker: Speaker) -> None:
     assert not faults
     speaker.silence()
     assert speaker.wait(PATIENCE_S)
-
-
-def test_the_text_only_speaker_is_always_quiet() -> None:
-    """A session without sound must not wait for it."""
-    speaker: Speaker = TextOnlySpeaker()
-    speaker.say(LINE, slower=True)
-    assert not speaker.speaking
-    assert speaker.wait(0.0)
-    speaker.silence()
-    speaker.close()
