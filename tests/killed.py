@@ -23,14 +23,14 @@ from stepper.errors import StepperError
 from stepper.session.codec import encode_event
 from stepper.session.cues import Cue, Enough, View
 from stepper.session.events import Event
-from stepper.session.replay import replay_entries
+from stepper.session.replay import replay_events
 from stepper.session.state import State
 from stepper.sitting import assembly
 from stepper.sitting.assembly import SittingOptions, hold_sitting
 from stepper.sitting.front_end import SittingView
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import LoadedProject, load_project
-from stepper.sitting.session_journal import EventKeeper, open_to_read, restore_state
+from stepper.sitting.session_journal import EventKeeper, open_to_read, read_events, restore_state
 from stepper.store.location import journal_path
 from tests.disk_calls import Blow, Outcome, run_struck
 
@@ -192,11 +192,9 @@ def struck(garment: Garment, folder: Path, blow: Blow, cues: Sequence[str] = CUE
 
 def kept(loaded: LoadedProject) -> list[list[Any]]:
     """Return what the journal holds, read without changing it."""
-    journal = open_to_read(journal_path(loaded.path))
-    if journal is None:
-        return []
-    with journal:
-        return [[each.kind, each.version, each.body] for each in journal.entries()]
+    with open_to_read(journal_path(loaded.path)) as journal:
+        entries = journal.entries() if journal is not None else ()
+        return [[each.kind, each.version, each.body] for each in entries]
 
 
 def judged(loaded: LoadedProject, before: list[list[Any]], outcome: Outcome) -> str:
@@ -208,10 +206,9 @@ def judged(loaded: LoadedProject, before: list[list[Any]], outcome: Outcome) -> 
         again: list[Any] = []
         knit(loaded, ["where are we", "next"], again.append)
         after = kept(loaded)
-        journal = open_to_read(journal_path(loaded.path))
-        assert journal is not None
-        with journal:
-            if restore_state(journal) != replay_entries(journal.entries()):
+        with open_to_read(journal_path(loaded.path)) as journal:
+            assert journal is not None
+            if restore_state(journal) != replay_events(read_events(journal)):
                 return "another state than its entries lead to"
     except StepperError as error:
         return f"a dead end: {error}"

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-from contextlib import ExitStack
 from pathlib import Path
 
 from stepper.commands.loading import load
@@ -34,10 +33,7 @@ def run(args: argparse.Namespace) -> int:
         StepperError: The project file or the journal cannot be read.
     """
     loaded = load(args.file)
-    with ExitStack() as stack:
-        journal = open_to_read(journal_path(loaded.path))
-        if journal is not None:
-            stack.enter_context(journal)
+    with open_to_read(journal_path(loaded.path)) as journal:
         events = read_events(journal) if journal is not None else []
         taken_up = resume_session(loaded, journal, now())
     plan = taken_up.session.plan if taken_up.changed is None else taken_up.changed.plan

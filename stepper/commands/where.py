@@ -9,7 +9,6 @@ from __future__ import annotations
 import argparse
 import re
 from collections.abc import Iterator
-from contextlib import ExitStack
 from dataclasses import asdict, replace
 from pathlib import Path
 from typing import Any
@@ -77,10 +76,7 @@ def run(args: argparse.Namespace) -> int:
 def _garment(path: Path, at: str) -> tuple[Garment, Session, bool]:
     """Return where a garment stands, without writing anything."""
     loaded = load_project(path)
-    with ExitStack() as stack:
-        journal = open_to_read(journal_path(loaded.path))
-        if journal is not None:
-            stack.enter_context(journal)
+    with open_to_read(journal_path(loaded.path)) as journal:
         taken = resume_session(loaded, journal, at)
     session = taken.session
     if taken.changed is not None:

@@ -4,7 +4,6 @@ last."""
 from __future__ import annotations
 
 import argparse
-from contextlib import ExitStack
 from dataclasses import asdict
 from pathlib import Path
 
@@ -90,11 +89,9 @@ def list_rows(loaded: LoadedProject) -> tuple[Plan, tuple[YarnRow, ...]]:
     # The session is loaded only if something was knitted.
     from stepper.sitting.session_journal import open_to_read, read_events, resume_session
 
-    with ExitStack() as stack:
-        journal = open_to_read(path)
+    with open_to_read(path) as journal:
         if journal is None:  # it has just vanished
             return loaded.plan, list_yarns(loaded.plan, colours)
-        stack.enter_context(journal)
         taken = resume_session(loaded, journal, now())
         events = read_events(journal)
     if taken.changed is not None:

@@ -1,11 +1,10 @@
-"""Fold a journal into a state, and list what of it still stands. Pure: the entries are passed in."""
+"""Fold a journal into a state, and list what of it still stands. Pure: the events are passed in."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from typing import Protocol
 
-from stepper.session.codec import decode_event, decode_state
+from stepper.session.codec import decode_state
 from stepper.session.events import Event, Undone
 from stepper.session.evolve import evolve
 from stepper.session.state import State
@@ -14,44 +13,17 @@ SNAPSHOT_EVERY = 500
 """Number of entries between two snapshots of the state, so at most this many are folded on resuming."""
 
 
-class KeptEvent(Protocol):
-    """An event as the journal keeps it."""
-
-    @property
-    def seq(self) -> int:
-        """Its number, from 1."""
-        ...
-
-    @property
-    def kind(self) -> str:
-        """Its kind."""
-        ...
-
-    @property
-    def version(self) -> int:
-        """Version of its form."""
-        ...
-
-    @property
-    def body(self) -> str:
-        """Its JSON text."""
-        ...
-
-
-def replay_entries(entries: Iterable[KeptEvent], state: State | None = None) -> State:
-    """Fold entries into a state.
+def replay_events(events: Iterable[tuple[int, Event]], state: State | None = None) -> State:
+    """Fold events into a state.
 
     Args:
-        entries: In order; those the state already contains are skipped.
+        events: Number and event, in order; those the state already contains are skipped.
         state: Where to begin; None for the empty state.
-
-    Raises:
-        CodecError: An entry cannot be read.
     """
     state = state if state is not None else State()
-    for entry in entries:
-        if entry.seq > state.seq:
-            state = evolve(state, decode_event(entry.kind, entry.version, entry.body))
+    for seq, event in events:
+        if seq > state.seq:
+            state = evolve(state, event)
     return state
 
 

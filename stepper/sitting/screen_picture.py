@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from contextlib import ExitStack
 from pathlib import Path
 
 from stepper.errors import SurroundingsError
@@ -36,10 +35,7 @@ def write_picture(loaded: LoadedProject, target: Path) -> None:
     Raises:
         SurroundingsError: The journal cannot be read or the picture cannot be written.
     """
-    with ExitStack() as stack:
-        journal = open_to_read(journal_path(loaded.path))
-        if journal is not None:
-            stack.enter_context(journal)
+    with open_to_read(journal_path(loaded.path)) as journal:
         session = resume_session(loaded, journal, now()).session
     scene = Scene(
         course=course_of(session.plan),

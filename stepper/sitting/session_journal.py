@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Generator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -12,7 +14,7 @@ from stepper.plan.under_way.fingerprint import fingerprint
 from stepper.session.codec import STATE_VERSION, decode_event, encode_event, encode_state
 from stepper.session.events import Event, PlanChanged
 from stepper.session.machine import Considered, Session
-from stepper.session.replay import SNAPSHOT_EVERY, replay_entries, state_from_snapshot
+from stepper.session.replay import SNAPSHOT_EVERY, replay_events, state_from_snapshot
 from stepper.session.state import State
 from stepper.sitting.project_file import LoadedProject, plan_of_text
 from stepper.store.journal import Journal
@@ -46,24 +48,26 @@ class EventKeeper:
         return self._journal.take_remarks()
 
 
-def open_to_read(path: Path) -> JournalReader | None:
+@contextmanager
+def open_to_read(path: Path) -> Generator[JournalReader | None]:
     """Open a garment's journal to read it; anything wrong with it is reported on standard error.
 
     Args:
         path: The journal.
 
-    Returns:
+    Yields:
         The journal; None if nothing of the garment has been knitted.
 
     Raises:
         SurroundingsError: It cannot be read.
     """
     if not journal_exists(path):
-        return None
-    journal = Journal.read_only(path)
-    for remark in journal.take_remarks():
-        print(remark, file=sys.stderr)
-    return journal
+        yield None
+        return
+    with Journal.read_only(path) as journal:
+        for remark in journal.take_remarks():
+            print(remark, file=sys.stderr)
+        yield journal
 
 
 def restore_state(journal: JournalReader) -> State:
@@ -74,7 +78,7 @@ def restore_state(journal: JournalReader) -> State:
     """
     snapshot = journal.latest_snapshot(SNAPSHOT_OWNER, STATE_VERSION)
     state = None if snapshot is None else state_from_snapshot(snapshot.seq, snapshot.body)
-    return replay_entries(journal.entries(after=state.seq if state else 0), state)
+    return replay_events(read_events(journal, after=state.seq if state else 0), state)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -129,13 +133,13 @@ def _plan_knitted(journal: JournalReader, mark: str, folder: Path) -> Plan | Non
     return None
 
 
-def read_events(journal: JournalReader) -> list[tuple[int, Event]]:
-    """Return every event with its number, for reports.
+def read_events(journal: JournalReader, after: int = 0) -> list[tuple[int, Event]]:
+    """Return the events behind one, by default all of them, with their numbers.
 
     Raises:
         SurroundingsError: As `restore_state`.
     """
-    return [(entry.seq, decode_event(entry.kind, entry.version, entry.body)) for entry in journal.entries()]
+    return [(each.seq, decode_event(each.kind, each.version, each.body)) for each in journal.entries(after)]
 
 
 def _entry(event: Event) -> JournalEntry:

@@ -15,7 +15,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from stepper.sitting.session_journal import SNAPSHOT_OWNER, EventKeeper, resume_session
+from stepper.sitting.session_journal import SNAPSHOT_OWNER, EventKeeper, read_events, resume_session
 from stepper.sitting.clock import now
 from stepper.sitting.project_file import LoadedProject, load_project
 from stepper.sitting.conductor import Conductor
@@ -24,7 +24,7 @@ from stepper.session.codec import STATE_VERSION, encode_event, encode_state
 from stepper.session.cues import Back, Next
 from stepper.session.events import Event
 from stepper.session.machine import Session
-from stepper.session.replay import SNAPSHOT_EVERY, replay_entries
+from stepper.session.replay import SNAPSHOT_EVERY, replay_events
 from stepper.session.state import Position, State
 from stepper.store.journal import Journal
 from stepper.store.records import JournalEntry
@@ -89,7 +89,7 @@ def timed_resume(folder: Path, loaded: LoadedProject, count: int) -> None:
             entries.append(JournalEntry(at=event.at, kind=kind, body=body, version=version))
         journal.append(entries)
         kept = count - SNAPSHOT_EVERY + 1  # the worst case: the next cue would have kept a snapshot
-        state = replay_entries(entry for entry in journal.entries() if entry.seq <= kept)
+        state = replay_events(read_events(journal)[:kept])
         journal.keep_snapshot(kept, encode_state(state), SNAPSHOT_OWNER, STATE_VERSION)
         del state
     times = []
@@ -103,7 +103,7 @@ def timed_resume(folder: Path, loaded: LoadedProject, count: int) -> None:
     print(f"resume with {count} events, snapshot {SNAPSHOT_EVERY - 1} events old: {milliseconds(times)}")
     begin = time.perf_counter()
     with Journal.open(folder / "long.journal", title=loaded.plan.title) as journal:
-        whole: State = replay_entries(journal.entries())
+        whole: State = replay_events(read_events(journal))
     print(f"the same without a snapshot: {time.perf_counter() - begin:.2f} s ({whole.seq} events)")
 
 

@@ -1,16 +1,16 @@
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from hypothesis import settings
 from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, precondition, rule
 
-from stepper.session.codec import encode_event
+from stepper.session.codec import decode_event, encode_event
 from stepper.session.cues import Cue, Enough, GoTo, Length, Listen, Redo, Undo, Wait
 from stepper.session.events import Event, ReadingSet
 from stepper.session.machine import Considered, Session
-from stepper.session.replay import replay_entries
+from stepper.session.replay import replay_events
 from stepper.session.state import Knitting, Position, State
 from tests.plans import final_increase
 from tests.playbook import AT, opened, tell
@@ -21,26 +21,20 @@ SHORTER = replace(GARMENT, rounds=GARMENT.rounds[:-3])
 """The same garment with its last rounds not yet written."""
 
 
-@dataclass(frozen=True, slots=True)
-class KeptEvent:
-    """An event as a journal would give it back."""
-
-    seq: int
-    kind: str
-    version: int
-    body: str
-
-
 class MemoryJournal:
     """A journal in memory: keeps the written form only, so that what is read back went through the codec."""
 
     def __init__(self) -> None:
-        self.kept: list[KeptEvent] = []
+        self._kept: list[tuple[str, int, str]] = []
 
     def append(self, events: tuple[Event, ...]) -> None:
         """Keep events."""
-        for event in events:
-            self.kept.append(KeptEvent(len(self.kept) + 1, *encode_event(event)))
+        self._kept += map(encode_event, events)
+
+    @property
+    def events(self) -> list[tuple[int, Event]]:
+        """What is kept, as it is read back: number and event."""
+        return [(seq, decode_event(*kept)) for seq, kept in enumerate(self._kept, start=1)]
 
 
 def can_be_taken_back(event: Event) -> bool:
@@ -118,7 +112,7 @@ class Sitting(RuleBasedStateMachine):
     def close_and_reopen(self) -> None:
         """Take the garment up again from nothing but the journal."""
         before = self.session.state
-        self.session = Session(self.session.base, replay_entries(self.journal.kept))
+        self.session = Session(self.session.base, replay_events(self.journal.events))
         assert self.session.state == before
         self.commit_and_adopt(self.session.consider_opening(AT, before.fingerprint))
         assert self.session.state.knitting == before.knitting
@@ -128,7 +122,7 @@ class Sitting(RuleBasedStateMachine):
         """A cue considered and never kept has not happened."""
         before = self.session.state
         self.session.consider(cue)
-        self.session = Session(self.session.base, replay_entries(self.journal.kept))
+        self.session = Session(self.session.base, replay_events(self.journal.events))
         assert self.session.state == before
 
     @rule(cue=CUES.filter(lambda cue: not isinstance(cue, Undo | Redo)))
@@ -141,7 +135,7 @@ class Sitting(RuleBasedStateMachine):
         if any(can_be_taken_back(event) for event in considered.events):
             self.past.append(before)
             self.future.clear()
-        self.session = Session(self.session.base, replay_entries(self.journal.kept))
+        self.session = Session(self.session.base, replay_events(self.journal.events))
         assert self.session.state == considered.state
 
     @rule()
@@ -155,12 +149,12 @@ class Sitting(RuleBasedStateMachine):
     @invariant()
     def the_journal_alone_gives_the_state(self) -> None:
         """Folding what is kept is the live state, always."""
-        assert replay_entries(self.journal.kept) == self.session.state
+        assert replay_events(self.journal.events) == self.session.state
 
     @invariant()
     def the_numbers_have_no_gap(self) -> None:
         """Every event has the number after the one before."""
-        assert self.session.state.seq == len(self.journal.kept)
+        assert self.session.state.seq == len(self.journal.events)
 
     @invariant()
     def the_place_is_in_the_plan(self) -> None:
@@ -186,7 +180,7 @@ def test_a_length_kept_one_night_shapes_the_plan_of_the_next() -> None:
         journal.append(considered.events)
         session.adopt(considered)
 
-    again = Session(GARMENT, replay_entries(journal.kept))
+    again = Session(GARMENT, replay_events(journal.events))
 
     assert again.state == session.state
     assert again.plan == session.plan

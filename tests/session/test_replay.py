@@ -5,15 +5,14 @@ from itertools import pairwise
 from hypothesis import given
 from hypothesis import strategies as st
 
-from stepper.session.codec import encode_event, encode_state
+from stepper.session.codec import decode_event, encode_event, encode_state
 from stepper.session.cues import Cue
 from stepper.session.events import Event, Noted, Undone
 from stepper.session.machine import Session
-from stepper.session.replay import list_standing, replay_entries, state_from_snapshot
+from stepper.session.replay import list_standing, replay_events, state_from_snapshot
 from stepper.session.state import Position, State
 from tests.plans import final_increase
 from tests.session.any_cue import CUES
-from tests.session.test_machine import KeptEvent
 
 GARMENT = final_increase()
 
@@ -27,8 +26,9 @@ def _knitted(cues: list[Cue]) -> tuple[Session, list[Event]]:
     return session, events
 
 
-def _kept(events: list[Event]) -> list[KeptEvent]:
-    return [KeptEvent(seq, *encode_event(event)) for seq, event in enumerate(events, start=1)]
+def _kept(events: list[Event]) -> list[tuple[int, Event]]:
+    """Return events as a journal gives them back."""
+    return [(seq, decode_event(*encode_event(event))) for seq, event in enumerate(events, start=1)]
 
 
 @given(st.lists(CUES, max_size=40), st.data())
@@ -37,9 +37,9 @@ def test_a_snapshot_anywhere_changes_nothing(cues: list[Cue], data: st.DataObjec
     session, events = _knitted(cues)
     entries = _kept(events)
     at = data.draw(st.integers(0, len(entries)))
-    snapshot = state_from_snapshot(at, encode_state(replay_entries(entries[:at])))
+    snapshot = state_from_snapshot(at, encode_state(replay_events(entries[:at])))
 
-    assert replay_entries(entries, snapshot) == replay_entries(entries[at:], snapshot) == replay_entries(entries) == session.state
+    assert replay_events(entries, snapshot) == replay_events(entries[at:], snapshot) == replay_events(entries) == session.state
 
 
 def test_a_snapshot_with_another_number_is_left() -> None:
@@ -58,7 +58,7 @@ def test_what_stands_leads_to_the_same_place_without_any_undo(cues: list[Cue]) -
 
     assert not any(isinstance(event, Undone) for _, event in stands)
     assert all(one[0] < two[0] for one, two in pairwise(stands))
-    clean = replay_entries(_kept([event for _, event in stands]))
+    clean = replay_events(_kept([event for _, event in stands]))
     assert clean.knitting == session.state.knitting
 
 

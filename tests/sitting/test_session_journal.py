@@ -125,17 +125,18 @@ def test_reading_tells_on_standard_error_what_is_not_as_it_should_be(
     session, keeper = _session(journal), EventKeeper(journal)
     _say(session, keeper, Next(at=AT))
     journal.close()
-    with closing(open_to_read(journal.path)) as reader:
+    with open_to_read(journal.path) as reader:
         assert reader.count() == 1
     assert capsys.readouterr().err == ""
     journal.path.write_bytes(journal.path.read_bytes()[:9000])
-    with closing(open_to_read(journal.path)) as reader:
+    with open_to_read(journal.path) as reader:
         assert reader.count() == 1
 
     assert capsys.readouterr().err == (
         "cuff.journal is damaged; this is what can be read of it and its copies.\n"
     )
-    assert open_to_read(journal.path.with_name("other.journal")) is None
+    with open_to_read(journal.path.with_name("other.journal")) as none:
+        assert none is None
 
 
 def test_closing_keeps_a_snapshot(journal: Journal) -> None:

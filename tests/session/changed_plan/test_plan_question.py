@@ -10,7 +10,7 @@ from stepper.session.changed_plan.plan_question import first_say
 from stepper.session.cues import Back, Choose, Count, GoTo, Next, Undo
 from stepper.session.events import PlaceAsked, PlanChanged
 from stepper.session.machine import Session
-from stepper.session.replay import replay_entries
+from stepper.session.replay import replay_events
 from stepper.session.state import Knitting, Position, State
 from tests.plans import plan
 from tests.playbook import AT, check, opened, tell
@@ -91,7 +91,7 @@ def test_the_question_and_the_answer_are_kept_and_replayed() -> None:
     question = session.consider_plan(NEW, AT, "second")
     journal.append(question.events)
     session.adopt(question)
-    before = replay_entries(journal.kept)
+    before = replay_events(journal.events)
     assert before == session.state
     assert isinstance(question.events[-1], PlaceAsked)
 
@@ -102,7 +102,7 @@ def test_the_question_and_the_answer_are_kept_and_replayed() -> None:
     session.adopt(answer)
 
     assert isinstance(answer.events[0], PlanChanged)
-    assert replay_entries(journal.kept) == session.state
+    assert replay_events(journal.events) == session.state
     assert session.state.place == Position(index=4)
 
 

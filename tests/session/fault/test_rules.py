@@ -1,12 +1,12 @@
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
 from stepper.language.understanding.understand import understand
-from stepper.session.codec import encode_event
+from stepper.session.codec import decode_event, encode_event
 from stepper.session.cues import (
     Choose,
     Count,
@@ -23,23 +23,13 @@ from stepper.session.cues import (
 )
 from stepper.session.events import Counted, Doubted, Event, Observed, Searched
 from stepper.session.machine import Session
-from stepper.session.replay import replay_entries
+from stepper.session.replay import replay_events
 from stepper.session.state import Fault, Knitting, Position, Seen, Sight, State, Verified
 from tests.agreed_sitting import plan_of
 from tests.plans import final_increase, plan
 from tests.playbook import AT, after, check, opened, tell, transcript
 
 HAT = Path(__file__).parents[3] / "sample_projects" / "hat.yaml"
-
-
-@dataclass(frozen=True)
-class _Kept:
-    """An entry of a journal."""
-
-    seq: int
-    kind: str
-    version: int
-    body: str
 
 
 def _cue(said: str, session: Session) -> Cue:
@@ -372,11 +362,8 @@ def test_everything_can_be_replayed_and_taken_back() -> None:
         if from_cue.events:
             undone = session.consider(Undo(at=AT))
             assert undone.state.knitting == before
-    entries = []
-    for seq, event in enumerate(kept, 1):
-        kind, version, body = encode_event(event)
-        entries.append(_Kept(seq, kind, version, body))
-    assert replay_entries(entries) == session.state
+    read_back = [decode_event(*encode_event(event)) for event in kept]
+    assert replay_events(enumerate(read_back, 1)) == session.state
 
 
 def _taken(session: Session, cue: Cue) -> bool:
