@@ -46,7 +46,7 @@ def test_a_lifeline_behind_the_last_round_breaks_nothing() -> None:
     session = after(
         opened(garment),
         f"go to {last.section} round {last.number}", "next", "lifeline here", "back", "stitch 3",
-        f"count is {count_at(garment, last.index, 3) - 1}",
+        f"count is {count_at(garment, Position(index=last.index, stitch=3)) - 1}",
     )  # fmt: skip
 
     inquiry = inquire(session.plan, session.state)
@@ -90,7 +90,7 @@ def test_no_remedy_moves_ahead_and_no_cue_raises(name: str) -> None:
 def any_cue(garment: Plan, session: Session, chance: random.Random) -> Cue:
     """Say anything, more often what moves the place, what counts and what mends."""
     place = session.state.place
-    expected = count_at(garment, place.index, place.stitch)
+    expected = count_at(garment, place)
     target = chance.choice(garment.rounds)
     here = garment.rounds[min(place.index, len(garment.rounds) - 1)]
     return chance.choice(

@@ -124,8 +124,7 @@ def _again(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
 
 
 def _where(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
-    place = state.place
-    yield TellPlace(place=place, count=count_at(plan, place.index, place.stitch))
+    yield TellPlace(place=state.place, count=count_at(plan, state.place))
     yield from tell_series(plan, state)
 
 
@@ -137,9 +136,7 @@ def _spacing(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
 def _how_many(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:
     place = state.place
     between = between_markers(plan.rounds[place.index]) if place.index < len(plan.rounds) else ()
-    now = count_at(plan, place.index, place.stitch)
-    end = expected_at_end(plan, place)
-    yield TellExpected(now=now, end=end, between=between)
+    yield TellExpected(now=count_at(plan, place), end=expected_at_end(plan, place), between=between)
 
 
 def _how_far(plan: Plan, state: State, cue: cues.Cue) -> Iterator[Effect]:

@@ -56,6 +56,18 @@ class Event:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Moved(Event):
+    """The place moved, forth or back; the base of every event that moves it."""
+
+    origin: Position
+    place: Position
+
+    def applied(self, knitting: Knitting) -> Knitting:
+        """Return the knitting at the place reached."""
+        return replace(knitting, place=self.place)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Opened(Event):
     """A sitting began."""
 
@@ -107,57 +119,37 @@ class PlaceAsked(Event):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Advanced(Event):
+class Advanced(Moved):
     """A step was finished."""
 
-    origin: Position
-    place: Position
     stitches: int
     """Stitches worked in the step. Unit: stitches."""
     work: KnittingKind = KnittingKind.UNKNOWN
     """Kind of knitting of the round; unknown in entries of version 1."""
 
-    def applied(self, knitting: Knitting) -> Knitting:
-        """Return the knitting at the place reached."""
-        return replace(knitting, place=self.place)
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Returned(Event):
+class Returned(Moved):
     """The knitter went back a step."""
 
-    origin: Position
-    place: Position
     stitches: int = 0
     """Stitches no longer counted as worked; 0 in entries of version 1. Unit: stitches."""
 
-    def applied(self, knitting: Knitting) -> Knitting:
-        """Return the knitting at the place gone back to."""
-        return replace(knitting, place=self.place)
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Placed(Event):
+class Placed(Moved):
     """The place was set within the round."""
 
-    origin: Position
-    place: Position
     stitches: int = 0
     """Stitches worked since, below 0 for fewer; 0 in entries of version 1. Unit: stitches."""
     work: KnittingKind = KnittingKind.UNKNOWN
     """Kind of knitting of the round; unknown in entries of version 1."""
 
-    def applied(self, knitting: Knitting) -> Knitting:
-        """Return the knitting at the place set."""
-        return replace(knitting, place=self.place)
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Jumped(Event):
+class Jumped(Moved):
     """The place was set to another round."""
 
-    origin: Position
-    place: Position
     stitches: int = 0
     """Stitches no longer counted as worked if it leads back. What it skips is not knitted now and does not
     count. 0 in entries of version 1. Unit: stitches."""
@@ -359,11 +351,9 @@ class Observed(Event):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Remedied(Event):
+class Remedied(Moved):
     """A remedy was chosen; if it takes work back, the place moved with it."""
 
-    origin: Position
-    place: Position
     remedy: RemedyKind
     difference: int
     """What the count was off by. Unit: stitches."""
@@ -389,11 +379,9 @@ class Remedied(Event):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Tinked(Event):
+class Tinked(Moved):
     """Stitches were undone one by one."""
 
-    origin: Position
-    place: Position
     stitches: int
     """Unit: stitches."""
 
@@ -403,12 +391,9 @@ class Tinked(Event):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Respaced(Event):
-    """The remaining increases or decreases of a round were respaced."""
+class Respaced(Moved):
+    """The remaining increases or decreases of a round were respaced; the place is where she said she is."""
 
-    origin: Position
-    place: Position
-    """Where she said she is."""
     made: int
     """Increases or decreases she has made. Range: 0 and up."""
     planned: int
@@ -490,6 +475,6 @@ class ReadingSet(Event):
 EVENTS: tuple[type[Event], ...] = tuple(
     each
     for each in tuple(globals().values())
-    if isinstance(each, type) and issubclass(each, Event) and each is not Event
+    if isinstance(each, type) and issubclass(each, Event) and each not in (Event, Moved)
 )
 """Every kind of event, in order of definition."""

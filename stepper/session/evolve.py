@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
-from datetime import datetime
 
 from stepper.session.events import (
     Advanced,
@@ -18,20 +17,18 @@ from stepper.session.events import (
     Event,
     FellAsleep,
     Jumped,
+    Moved,
     Opened,
     PlaceAsked,
     Placed,
     PlanChanged,
     ReadingSet,
-    Remedied,
-    Respaced,
     Returned,
-    Tinked,
     Undone,
     WokeUp,
 )
 from stepper.session.fault.findings import is_slip
-from stepper.session.pace.learning import count_gain, day_of, learn_times
+from stepper.session.pace.learning import count_gain, day_of, find_undone, learn_times, seconds_between
 from stepper.session.state import (
     UNDO_DEPTH,
     Ball,
@@ -49,34 +46,35 @@ def evolve(state: State, event: Event) -> State:
 
     Always: `seq` grows by one. An `Undone` that names nothing that can be taken back changes nothing else.
     """
-    seq = state.seq + 1
     if not isinstance(event, Opened | PlaceAsked) and is_long_silence(state.last_cue_at, event.at):
         state = _interrupted(state)
     day = day_of(state.days, event.at)
-    state = replace(learn_times(state, event), reading=_read_on(state, event))
-    match event:
-        case ReadingSet():
-            return replace(state, seq=seq, reading=event.reading, last_cue_at=event.at)
+    state = replace(learn_times(state, event), seq=state.seq + 1, reading=_read_on(state, event))
+    match event:  # what the program does by itself at the beginning is no sign of hers
         case Opened():
-            opened = replace(state, seq=seq, asleep=False, closed=False, fingerprint=event.fingerprint)
+            opened = replace(state, asleep=False, closed=False, fingerprint=event.fingerprint)
             return replace(opened, question=None)  # asked again if it is still open
         case PlaceAsked():
-            return replace(state, seq=seq, question=event.question)
+            return replace(state, question=event.question)
         case PlanChanged():
-            return _carried(replace(state, seq=seq, question=None), event)
+            return _carried(replace(state, question=None), event)
+    state = replace(state, last_cue_at=event.at)
+    match event:
+        case ReadingSet():
+            return replace(state, reading=event.reading)
         case Closed():
-            return _interrupted(replace(state, seq=seq, closed=True, last_cue_at=event.at))
+            return _interrupted(replace(state, closed=True))
         case FellAsleep():
-            return _interrupted(replace(state, seq=seq, asleep=True, last_cue_at=event.at))
+            return _interrupted(replace(state, asleep=True))
         case WokeUp():
-            return replace(state, seq=seq, asleep=False, last_cue_at=event.at)
+            return replace(state, asleep=False)
         case Undone():
-            undone = _undone(replace(state, seq=seq, last_cue_at=event.at), event, day)
+            undone = _undone(state, event, day)
             reading = undone.reading
             left = reading is not None and reading.index != undone.place.index
             return replace(undone, reading=None) if left else undone
         case _:
-            return _done(replace(state, seq=seq, last_cue_at=event.at), event, day)
+            return _done(state, event, day)
 
 
 def _read_on(state: State, event: Event) -> ReadingAlong | None:
@@ -85,7 +83,7 @@ def _read_on(state: State, event: Event) -> ReadingAlong | None:
     reading = state.reading
     if reading is None or isinstance(event, Opened | Closed | PlanChanged | PlaceAsked | FellAsleep):
         return None
-    if isinstance(event, Advanced | Placed | Returned | Jumped | Tinked | Remedied | Respaced):
+    if isinstance(event, Moved):
         if event.place.index != reading.index:
             return None
         return reading if isinstance(event, Advanced | Placed) else replace(reading, held=True)
@@ -114,14 +112,6 @@ def is_long_silence(last: str, now: str) -> bool:
     """Return whether there is a long silence between two times; False if either is not a time."""
     seconds = seconds_between(last, now)
     return seconds is not None and seconds >= SILENCE_S
-
-
-def seconds_between(last: str, now: str) -> float | None:
-    """Return the time between two moments; None if either is not a time. Unit: s."""
-    try:
-        return (datetime.fromisoformat(now) - datetime.fromisoformat(last)).total_seconds()
-    except (ValueError, TypeError):
-        return None
 
 
 def _interrupted(state: State) -> State:
@@ -168,17 +158,16 @@ def _covered(before: Knitting, after: Knitting, event: Event, stitches: int) -> 
 
 def _undone(state: State, event: Undone, day: Day | None) -> State:
     """Take the last thing back, or do again what was taken back last."""
-    if state.undo and state.undo[-1].seq == event.seq:
-        last = state.undo[-1]
-        again = replace(last, seq=state.seq, knitting=state.knitting, day=day)
-        redo = (*state.redo, again)[-UNDO_DEPTH:]
+    found = find_undone(state, event.seq)
+    if found is None:
+        return state
+    sign, last = found
+    left = replace(last, seq=state.seq, knitting=state.knitting, day=day)
+    if sign < 0:
+        redo = (*state.redo, left)[-UNDO_DEPTH:]
         return replace(state, knitting=last.knitting, undo=state.undo[:-1], redo=redo)
-    if state.redo and state.redo[-1].seq == event.seq:
-        last = state.redo[-1]
-        back = replace(last, seq=state.seq, knitting=state.knitting, day=day)
-        undo = (*state.undo, back)[-UNDO_DEPTH:]
-        return replace(state, knitting=last.knitting, undo=undo, redo=state.redo[:-1])
-    return state
+    undo = (*state.undo, left)[-UNDO_DEPTH:]
+    return replace(state, knitting=last.knitting, undo=undo, redo=state.redo[:-1])
 
 
 def _carried(state: State, event: PlanChanged) -> State:

@@ -43,15 +43,15 @@ class Considered:
     """The plan as compiled to go on with once the place is chosen; None if no place is being asked for."""
 
 
-def as_knitted(plan: Plan, knitting: Knitting) -> Plan:
+def as_knitted(plan: Plan, said: Knitting | Adapted) -> Plan:
     """Return the plan as it is knitted: lengths corrected, wrong counts carried along, shaping respaced.
 
     Args:
         plan: As compiled.
-        knitting: Where the session stands.
+        said: What was said about it: where the session stands, or what of that holds for another plan.
     """
-    plan = apply_mends(correct_lengths(plan, knitting.corrections), knitting.mends)
-    return apply_respacings(plan, knitting.respacings) if knitting.respacings else plan
+    plan = apply_mends(correct_lengths(plan, said.corrections), said.mends)
+    return apply_respacings(plan, said.respacings) if said.respacings else plan
 
 
 class Session:
@@ -88,11 +88,10 @@ class Session:
         """Work out what comes of a cue. Changes nothing."""
         if self._state.question is not None and self._awaiting is None and isinstance(cue, Choose):
             # A state taken up without its project file: the question is asked again with the file.
-            return self._unchanged((Refuse(sentence="Open the project file again; it is asked anew."),))
+            return self._refused("Open the project file again; it is asked anew.")
         decision = decide(self._plan, self._state, cue)
         if isinstance(decision, Refusal):
-            refusal = Refuse(sentence=decision.sentence, aloud=decision.aloud)
-            return self._unchanged((refusal,))
+            return self._refused(decision.sentence, aloud=decision.aloud)
         return self._considered(decision, cue)
 
     def consider_opening(self, at: str, fingerprint: str) -> Considered:
@@ -116,17 +115,9 @@ class Session:
             comparable: Whether the plan here is the one actually knitted so far; otherwise only the place is
             kept.
         """
-        place, knitting = self._state.place, self._state.knitting
-        adapted = adapt(self._base, plan, knitting)
-        new = as_knitted(
-            plan,
-            replace(
-                knitting,
-                corrections=adapted.corrections,
-                mends=adapted.mends,
-                respacings=adapted.respacings,
-            ),
-        )
+        place = self._state.place
+        adapted = adapt(self._base, plan, self._state.knitting)
+        new = as_knitted(plan, adapted)
         carried = carry(self._plan, new, index=place.index, stitch=place.stitch)
         if carried.choices:
             return self._asked(plan, at, fingerprint, carried, adapted)
@@ -146,14 +137,7 @@ class Session:
             found=carried.found,
             comparable=comparable,
         )
-        after = evolve_all(self._state, (event,))
-        return Considered(
-            events=(event,),
-            effects=respond(new, self._state, None, (event,), after),
-            state=after,
-            base=plan,
-            plan=new,
-        )
+        return self._led_to((event,), None, evolve_all(self._state, (event,)), plan, new)
 
     def adopt(self, considered: Considered) -> None:
         """Take over the state that was considered, once its events are kept."""
@@ -170,45 +154,31 @@ class Session:
             Opened(at=at, fingerprint=was),
             PlaceAsked(at=at, old_fingerprint=was, question=question, changes=carried.changes),
         )
-        after = evolve_all(self._state, events)
-        return Considered(
-            events=events,
-            effects=respond(self._plan, self._state, None, events, after),
-            state=after,
-            base=self._base,
-            plan=self._plan,
-            awaiting=plan,
-        )
+        return replace(self._considered(events, None), awaiting=plan)
 
     def _considered(self, events: tuple[Event, ...], cue: Cue | None) -> Considered:
-        after = evolve_all(self._state, events)
+        """Work out what events lead to; with the answer to the question for the place, to the new plan."""
+        was, after = self._state.knitting, evolve_all(self._state, events)
+        now = after.knitting
         if self._awaiting is not None and after.question is None:
-            return self._answered(events, cue, after, self._awaiting)
+            return self._led_to(events, cue, after, self._awaiting, as_knitted(self._awaiting, now))
         plan = self._plan
-        was, now = self._state.knitting, after.knitting
         before = (was.corrections, was.respacings, was.mends)
         if before != (now.corrections, now.respacings, now.mends):
             plan = as_knitted(self._base, now)
-        effects = respond(plan, self._state, cue, events, after)
-        return Considered(
-            events=events,
-            effects=effects,
-            state=after,
-            base=self._base,
-            plan=plan,
-            awaiting=self._awaiting,
-        )
+        return replace(self._led_to(events, cue, after, self._base, plan), awaiting=self._awaiting)
 
-    def _answered(self, events: tuple[Event, ...], cue: Cue | None, after: State, base: Plan) -> Considered:
-        """Move to the awaiting plan."""
-        plan = as_knitted(base, after.knitting)
+    def _led_to(
+        self, events: tuple[Event, ...], cue: Cue | None, after: State, base: Plan, plan: Plan
+    ) -> Considered:
+        """Return the outcome of events on a plan, as compiled and as knitted."""
         effects = respond(plan, self._state, cue, events, after)
         return Considered(events=events, effects=effects, state=after, base=base, plan=plan)
 
-    def _unchanged(self, effects: tuple[Effect, ...]) -> Considered:
+    def _refused(self, sentence: str, *, aloud: bool = True) -> Considered:
         return Considered(
             events=(),
-            effects=effects,
+            effects=(Refuse(sentence=sentence, aloud=aloud),),
             state=self._state,
             base=self._base,
             plan=self._plan,

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from stepper.plan.model import Plan
 from stepper.session.counting.tally import count_at
-from stepper.session.state import State
+from stepper.session.state import Position, State
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,7 +56,7 @@ def measure_progress(plan: Plan, state: State) -> Progress:
         round=here.number if here else 0,
         of=here.of if here else 0,
         stitch=stitch,
-        stitches=count_at(plan, index, stitch),
+        stitches=count_at(plan, Position(index=index, stitch=stitch)),
         label=here.label if here else None,
         finished=finished,
         rounds_done=index,

@@ -17,7 +17,6 @@ from stepper.plan.model import Plan, Round, Run, flatten
 from stepper.session import moves
 from stepper.session.clock_cues import Beat
 from stepper.session.counting.count_timing import stitches_per_minute
-from stepper.session.counting.tally import count_at
 from stepper.session.cues import Cue, Faster, GoOn, Next, PauseReading, ReadAlong, Slower
 from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import BeatIn, Effect, Lead, ReadingChange, TellReading, TellStep
@@ -143,9 +142,8 @@ def tell_run(plan: Plan, state: State) -> Effect:
 def tell_setting(plan: Plan, before: State, event: ReadingSet, after: State) -> Iterator[Effect]:
     """Tell the current run if reading begins or goes on, the count if it ends, otherwise what changed."""
     if event.reading is None:
-        end = plan.rounds[after.place.index].progress
-        count = count_at(plan, after.place.index, end)
-        yield TellReading(change=ReadingChange.END, index=after.place.index, count=count)
+        here = plan.rounds[after.place.index]
+        yield TellReading(change=ReadingChange.END, index=here.index, count=here.after)
         return
     old = before.reading
     if event.reading.held:

@@ -76,6 +76,7 @@ from stepper.session.events import (
     WokeUp,
 )
 from stepper.session.fault import respond as inquiry
+from stepper.session.pace.learning import find_undone
 from stepper.session.pace.silence import was_silent
 from stepper.session.questions.yarn_left import forecast_yarn
 from stepper.session.state import Position, State
@@ -244,8 +245,7 @@ def _step_there(plan: Plan, after: State, *, named: bool) -> Iterator[Effect]:
         named: Whether what was said before lets her know the place.
     """
     if stop_in_hand(plan, after) and not named:
-        place = after.place
-        yield TellPlace(place=place, count=count_at(plan, place.index, place.stitch))
+        yield TellPlace(place=after.place, count=count_at(plan, after.place))
     yield step_at(plan, after, Lead.FULL)
 
 
@@ -303,9 +303,8 @@ _KINDS: Final = {each.__name__: each for each in EVENTS}
 
 
 def _undone(plan: Plan, before: State, event: Undone, after: State) -> Iterator[Effect]:
-    stack = (*before.undo[-1:], *before.redo[-1:])
-    kind = next((memento.kind for memento in stack if memento.seq == event.seq), "")
-    yield TellUndone(event=_KINDS.get(kind), again=bool(before.redo) and before.redo[-1].seq == event.seq)
+    sign, undone = find_undone(before, event.seq) or (-1, None)
+    yield TellUndone(event=_KINDS.get(undone.kind) if undone is not None else None, again=sign > 0)
     was, now = before.knitting, after.knitting
     moved = (was.place, was.heard, was.by, was.strides, was.corrections, was.respacings, was.mends)
     if moved != (now.place, now.heard, now.by, now.strides, now.corrections, now.respacings, now.mends):

@@ -73,7 +73,6 @@ _ROWS: Final[dict[type[cues.Cue], tuple[Handler, Handler, Handler]]] = {
     cues.Wait: (control.fall_asleep, control.fall_asleep, control.refuse),
     cues.Listen: (control.wake_up, control.wake_up, control.refuse),
     cues.Enough: (control.close, control.close, control.refuse),
-    cues.Help: (control.ask, control.ask, control.refuse),
     cues.Film: (control.switch_view, control.switch_view, control.refuse),
     cues.Look: (control.switch_view, control.switch_view, control.refuse),
     cues.SectionCount: (faults.section_count, faults.section_count, control.refuse),

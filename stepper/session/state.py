@@ -126,6 +126,16 @@ class Fault:
     chosen: Narrowing | None = None
     """What she chose to do next; None if she was not asked, or has done it."""
 
+    @property
+    def hangs_a_loop(self) -> bool:
+        """Whether she saw a live loop that is not caught yet."""
+        return any(each.seen is Seen.LOOP and each.number for each in self.sights)
+
+    @property
+    def was_seen(self) -> bool:
+        """Whether she saw something other than a loop."""
+        return any(each.seen is not Seen.LOOP for each in self.sights)
+
 
 class DoubtKind(Enum):
     """What was asked back."""

@@ -35,8 +35,8 @@ from stepper.session.effects import (
     TurnFilm,
     TurnTo,
 )
-from stepper.session.evolve import seconds_between
 from stepper.session.machine import Considered, Session
+from stepper.session.pace.learning import seconds_between
 from stepper.session.pace.silence import silence_limit_s
 from stepper.session.questions.open_question import list_answers
 from stepper.session.questions.topics import HelpWith

@@ -33,9 +33,9 @@ from stepper.session.evolve import (
     evolve,
     evolve_all,
     is_long_silence,
-    seconds_between,
 )
 from stepper.session.fault.ways import RemedyKind
+from stepper.session.pace.learning import seconds_between
 from stepper.session.state import (
     NOTES_KEPT,
     UNDO_DEPTH,

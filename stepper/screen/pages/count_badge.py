@@ -66,7 +66,7 @@ def _asked_back(doubt: Doubt, plan: Plan) -> str:
 def count_expected(plan: Plan, state: State) -> tuple[int, int]:
     """Count the stitches there should be now and at the end of the round. Unit: stitches."""
     place = state.place
-    return count_at(plan, place.index, place.stitch), expected_at_end(plan, place)
+    return count_at(plan, place), expected_at_end(plan, place)
 
 
 def _fault(fault: Fault, asked: Asked) -> CountVerdict:

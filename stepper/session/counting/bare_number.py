@@ -38,7 +38,7 @@ def take_count(plan: Plan, state: State, cue: Count) -> Decision:
 def _may_be_count(plan: Plan, state: State, number: int) -> bool:
     """Return whether a number may be a count of all stitches, or of the part that is asked for."""
     place = state.place
-    expected = min(count_at(plan, place.index, place.stitch), expected_at_end(plan, place))
+    expected = min(count_at(plan, place), expected_at_end(plan, place))
     return number >= FEWEST * expected or _may_be_part(inquire(plan, state), state, number)
 
 
@@ -58,7 +58,7 @@ def _ask_which(plan: Plan, state: State, number: int) -> str:
         return _LOOKS[asked[0]].format(number)
     inquiry = inquire(plan, state)
     ways = [f"count is {number}"]
-    expected = count_at(plan, state.place.index, state.place.stitch)
+    expected = count_at(plan, state.place)
     if inquiry is not None and inquiry.asks_part(state.place):
         assert inquiry.search.next is not None
         expected = inquiry.search.next.stitches

@@ -21,7 +21,7 @@ FARTHEST_OFF = 20.0
 def count(plan: Plan, state: State, cue: Count) -> Decision:
     """Compare a count with those expected here and at the end of the round."""
     place = state.place
-    expected, end = count_at(plan, place.index, place.stitch), expected_at_end(plan, place)
+    expected, end = count_at(plan, place), expected_at_end(plan, place)
     if not place.stitch and place.index and why_count(plan, state, place.index - 1) is not None:
         # She was asked for it here, so the count after the next round is not a right answer.
         end = expected
@@ -47,7 +47,7 @@ def expected_at_end(plan: Plan, place: Position) -> int:
     """Count the stitches there should be when the current round is done."""
     if place.index < len(plan.rounds):
         return plan.rounds[place.index].after
-    return count_at(plan, place.index, place.stitch)
+    return count_at(plan, place)
 
 
 def measure(plan: Plan, state: State, cue: Length) -> Decision:
@@ -104,7 +104,7 @@ def off_by(plan: Plan, state: State, cue: OffBy) -> Decision:
     """Take a number of stitches too many or too few as a count that is off by as many."""
     if cue.stitches < 1:
         return Refusal(sentence="Say how many.")
-    now = count_at(plan, state.place.index, state.place.stitch)
+    now = count_at(plan, state.place)
     if cue.sign < 0 and cue.stitches > now:
         return Refusal(sentence=f"There are only {now}.")
     return count(plan, state, Count(at=cue.at, stitches=now + cue.sign * cue.stitches))

@@ -23,7 +23,6 @@ from stepper.session.effects import Effect
 from stepper.session.events import Counted, Doubted, Event, Measured, Observed, Searched, SearchLeft
 from stepper.session.fault import rules as faults
 from stepper.session.fault.inquiry import inquire
-from stepper.session.fault.remedies import hangs_a_loop
 from stepper.session.state import Doubt, DoubtKind, Seen, State
 
 HEARD_WELL: Final = 0.7
@@ -160,7 +159,7 @@ def _not_answered(plan: Plan, state: State, cue: No) -> Decision:
         return Refusal(sentence="Then it stays open. Look again when you can, or type: not now.")
     if doubt is not None:
         return (Doubted(at=cue.at, doubt=None),)
-    if state.knitting.fault is not None and hangs_a_loop(state.knitting.fault):  # it would run down unseen
+    if state.knitting.fault is not None and state.knitting.fault.hangs_a_loop:  # it would run down unseen
         return Refusal(sentence="A loose loop runs down: put a pin through it, then say: it is caught.")
     return (SearchLeft(at=cue.at),)
 
@@ -169,7 +168,7 @@ def _counted(plan: Plan, state: State, cue: Cue, *, finished: bool) -> Decision:
     """Take the count that fits the end of the round as that of the end or of the place."""
     doubt, place = state.knitting.doubt, state.place
     assert doubt is not None
-    expected = count_at(plan, place.index, place.stitch)
+    expected = count_at(plan, place)
     worked = plan.rounds[place.index].progress - place.stitch if finished else 0
     end = checks.expected_at_end(plan, place) if finished else expected
     return (
@@ -184,10 +183,9 @@ def ask_back(plan: Plan, state: State) -> Iterator[AskBack]:
     doubt = state.knitting.doubt
     if doubt is None:
         return
-    place = state.place
     match doubt.kind:
         case DoubtKind.COUNT:
-            yield AskBack(doubt=doubt, expected=count_at(plan, place.index, place.stitch))
+            yield AskBack(doubt=doubt, expected=count_at(plan, state.place))
         case DoubtKind.PART:
             yield AskBack(doubt=doubt, expected=_asked(plan, state) or 0)
         case DoubtKind.LENGTH:

@@ -44,10 +44,10 @@ def tally_stitches(round_: Round, stitches: int) -> Tally:
     return Tally(count=count, used=used, shaped=shaped)
 
 
-def count_at(plan: Plan, index: int, stitches: int) -> int:
+def count_at(plan: Plan, place: Position) -> int:
     """Count the stitches that should be on the needles; after the last round, those it leaves."""
-    if index < len(plan.rounds):
-        return tally_stitches(plan.rounds[index], stitches).count
+    if place.index < len(plan.rounds):
+        return tally_stitches(plan.rounds[place.index], place.stitch).count
     return plan.rounds[-1].after if plan.rounds else 0
 
 

@@ -28,12 +28,7 @@ def count_off(before: Fault | None, place: Position, off: int) -> Fault:
 def is_slip(fault: Fault, place: Position) -> bool:
     """Return whether a count that comes out shows that the one before at the same place was wrong, no loop
     having been caught in between."""
-    return fault.place == place and bool(fault.difference) and not _hangs(fault)
-
-
-def _hangs(fault: Fault) -> bool:
-    """Return whether she saw a loose loop hang below the needles."""
-    return any(each.seen is Seen.LOOP and each.number for each in fault.sights)
+    return fault.place == place and bool(fault.difference) and not fault.hangs_a_loop
 
 
 def add_answers(fault: Fault, answers: tuple[Answer, ...]) -> Fault:
@@ -66,7 +61,7 @@ def add_sight(fault: Fault | None, place: Position, sight: Sight | None, index: 
         None if the loop that hung is caught: what is off then is counted anew.
     """
     caught = sight is not None and sight.seen is Seen.LOOP and not sight.number
-    if fault is not None and caught and _hangs(fault):
+    if fault is not None and caught and fault.hangs_a_loop:
         return None
     fault = fault if fault is not None else Fault(place=place, difference=0)
     if sight is not None:

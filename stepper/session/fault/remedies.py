@@ -47,7 +47,7 @@ def list_remedies(
         back to is known either.
     """
     now = knitting.place
-    if hangs_a_loop(fault):
+    if fault.hangs_a_loop:
         return (_laddered(plan, now, fault, causes),)
     if may_hang_a_loop(fault, causes):
         return (_looking(now, Seen.LOOP, max(0, now.index - 1)),)
@@ -81,11 +81,6 @@ def _never_mended(way: Remedy) -> bool:
     return way.kind is RemedyKind.ACCEPT and way.by is None
 
 
-def hangs_a_loop(fault: Fault) -> bool:
-    """Return whether she saw a live loop that is not caught yet."""
-    return any(each.seen is Seen.LOOP and each.number for each in fault.sights)
-
-
 def may_hang_a_loop(fault: Fault, causes: tuple[Likely, ...]) -> bool:
     """Return whether a stitch may have been dropped and she has not said whether a loop hangs there."""
     if any(each.seen is Seen.LOOP for each in fault.sights):
@@ -97,7 +92,7 @@ def _laddered(plan: Plan, now: Position, fault: Fault, causes: tuple[Likely, ...
     """Catch the loop and work it up through the rounds above it."""
     looped = [each.index for each in causes if each.cause in LOOPED]
     above = max(0, now.index - (looped[0] if looped else now.index) - (0 if now.stitch else 1))
-    expect = count_at(plan, now.index, now.stitch)
+    expect = count_at(plan, now)
     return cost_remedy(RemedyKind.LADDER, COLUMN_STITCHES * (above + 1), now, above=above, expect=expect)
 
 
@@ -110,11 +105,10 @@ def _count_again(plan: Plan, now: Position, fault: Fault, search: Search) -> lis
     since it was made."""
     if not fault.difference or fault.index is not None:
         return []
-    was_seen = any(each.seen is not Seen.LOOP for each in fault.sights)
-    alone = not (fault.confirmed or search.counted or was_seen)
+    alone = not (fault.confirmed or search.counted or fault.was_seen)
     if not alone and fault.place == now:
         return []
-    expect = count_at(plan, now.index, now.stitch)
+    expect = count_at(plan, now)
     knit_s = 60 / DEFAULT_STITCHES_PER_MINUTE
     cost = max(1, expect + fault.difference) * SECONDS_PER_COUNTED_STITCH / knit_s
     return [cost_remedy(RemedyKind.RECOUNT, cost, now, expect=expect, plain=search.sections is None)]

@@ -29,7 +29,7 @@ from stepper.session.events import AskingSet, LifelineLaid, Observed, Remedied, 
 from stepper.session.fault.diagnosis import choose_question
 from stepper.session.fault.inquiry import Inquiry, inquire
 from stepper.session.fault.landmarks import sections_at
-from stepper.session.fault.remedies import hangs_a_loop, may_hang_a_loop, next_stretch
+from stepper.session.fault.remedies import may_hang_a_loop, next_stretch
 from stepper.session.fault.search import Search
 from stepper.session.fault.tinking import reverse
 from stepper.session.fault.ways import Remedy, RemedyKind
@@ -90,8 +90,8 @@ def ask_next(plan: Plan, state: State) -> Iterator[Effect]:
     if inquiry is None:
         return
     fault, found = inquiry.fault, inquiry.search
-    stretch = next_stretch(found)
-    if hangs_a_loop(fault):
+    stretch, was_seen = next_stretch(found), fault.index is not None or fault.was_seen
+    if fault.hangs_a_loop:
         yield _ladder(plan, inquiry)
     elif may_hang_a_loop(fault, inquiry.causes):
         yield AskLook(seen=Seen.LOOP, index=max(0, fault.place.index - 1))
@@ -102,16 +102,10 @@ def ask_next(plan: Plan, state: State) -> Iterator[Effect]:
     elif stretch is not None:
         again = not fault.answers and not fault.confirmed
         yield AskSections(stretch=stretch, again=again, yes=inquiry.part is not None)
-    elif found.sections is None and fault.difference and not fault.confirmed and not _was_seen(inquiry):
-        yield AskAgain(expect=count_at(plan, fault.place.index, fault.place.stitch), plain=True)
+    elif found.sections is None and fault.difference and not fault.confirmed and not was_seen:
+        yield AskAgain(expect=count_at(plan, fault.place), plain=True)
     else:
         yield from _tell_found(inquiry)
-
-
-def _was_seen(inquiry: Inquiry) -> bool:
-    """Return whether something other than a count points to the fault."""
-    fault = inquiry.fault
-    return fault.index is not None or any(each.seen is not Seen.LOOP for each in fault.sights)
 
 
 def _ladder(plan: Plan, inquiry: Inquiry) -> Effect:
@@ -177,9 +171,7 @@ def ask_again(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
 
 
 def _again(plan: Plan, state: State) -> Effect:
-    place = state.place
-    expect = count_at(plan, place.index, place.stitch)
-    return AskAgain(expect=expect, plain=sections_at(plan, place) is None)
+    return AskAgain(expect=count_at(plan, state.place), plain=sections_at(plan, state.place) is None)
 
 
 def tell_tally_so_far(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
@@ -190,9 +182,8 @@ def tell_tally_so_far(plan: Plan, state: State, cue: Cue) -> Iterator[Effect]:
 def tell_search(plan: Plan, before: State, event: Searched | Observed, after: State) -> Iterator[Effect]:
     """Go on looking; once a loop is caught, have the stitches counted."""
     had, has = before.knitting.fault, after.knitting.fault
-    if has is None and had is not None and hangs_a_loop(had):
-        expect = count_at(plan, after.place.index, after.place.stitch)
-        yield AskCount(expect=expect, reason="now that the loop is caught")
+    if has is None and had is not None and had.hangs_a_loop:
+        yield AskCount(expect=count_at(plan, after.place), reason="now that the loop is caught")
     yield from ask_next(plan, after)
 
 
@@ -202,16 +193,13 @@ def tell_remedied(plan: Plan, before: State, event: Remedied, after: State) -> I
         yield from _take_up(plan, after, event.remedy)
         return
     undone = reverse(plan, event.origin, event.undone) if event.remedy is RemedyKind.TINK else None
-    runs = undone.runs if undone is not None else ()
-    place = event.place
-    ladder = event.remedy is RemedyKind.LADDER
     yield TellRemedied(
         remedy=event.remedy,
-        undone=runs,
-        place=place,
+        undone=undone.runs if undone is not None else (),
+        place=event.place,
         mend=event.mend,
         stitches=event.undone,
-        expect=count_at(plan, place.index, place.stitch) if ladder else 0,
+        expect=count_at(plan, event.place) if event.remedy is RemedyKind.LADDER else 0,
     )
 
 

@@ -37,7 +37,7 @@ from stepper.session.events import (
 from stepper.session.fault.diagnosis import choose_question
 from stepper.session.fault.inquiry import Inquiry, inquire
 from stepper.session.fault.landmarks import Sections, marked_off
-from stepper.session.fault.remedies import hangs_a_loop, may_hang_a_loop
+from stepper.session.fault.remedies import may_hang_a_loop
 from stepper.session.fault.search import most_counted, search
 from stepper.session.fault.tinking import reverse
 from stepper.session.fault.ways import Remedy, RemedyKind
@@ -71,7 +71,7 @@ def section_count(plan: Plan, state: State, cue: SectionCount) -> Decision:
 
 def _rest_counted(plan: Plan, state: State, cue: SectionCount) -> Decision:
     """Take a count as that of the last part of plain fabric, the others being marked off."""
-    whole = count_at(plan, state.place.index, state.place.stitch)
+    whole = count_at(plan, state.place)
     parts, size = marked_off(whole)
     return count(plan, state, Count(at=cue.at, stitches=size * (parts - 1) + cue.stitches))
 
@@ -81,7 +81,7 @@ def _answered(plan: Plan, state: State, fault: Fault, at: str, answers: tuple[An
     looking = search(plan, state, replace(fault, answers=(*fault.answers, *answers)))
     if not looking.sound:
         return (Searched(at=at, answers=answers),)
-    whole = count_at(plan, fault.place.index, fault.place.stitch)
+    whole = count_at(plan, fault.place)
     return (Counted(at=at, place=fault.place, stitches=whole, expected=whole, expected_end=whole),)
 
 
@@ -94,7 +94,7 @@ def count_or_part(plan: Plan, state: State, cue: Count) -> Decision:
         return count(plan, state, cue)
     if inquiry.fault.place != state.place:  # she has knitted on: what she counts now is all of them
         return count(plan, state, cue)
-    whole = count_at(plan, state.place.index, state.place.stitch)
+    whole = count_at(plan, state.place)
     counted_before = whole + inquiry.fault.difference
     off = min(abs(cue.stitches - whole), abs(cue.stitches - counted_before))
     if abs(cue.stitches - ask.stitches) < off:
@@ -197,7 +197,7 @@ def no(plan: Plan, state: State, cue: No) -> Decision:
 
 def _not_asked(inquiry: Inquiry | None) -> Refusal:
     """Refuse a yes or a no that answers nothing; where a count is asked for, say what does."""
-    if inquiry is not None and hangs_a_loop(inquiry.fault):
+    if inquiry is not None and inquiry.fault.hangs_a_loop:
         return Refusal(sentence="Once the loop is on the needle, say: it is caught.", aloud=False)
     if inquiry is not None and inquiry.search.next is not None:
         return Refusal(sentence="Say the number.")
@@ -291,7 +291,7 @@ def ten(plan: Plan, state: State, cue: Ten) -> Decision:
     tens = state.knitting.tens
     if tens is None:
         return Refusal(sentence="No count is being made. Say: count with me.", aloud=False)
-    most = 2 * max(1, count_at(plan, state.place.index, state.place.stitch))
+    most = 2 * max(1, count_at(plan, state.place))
     if cue.stitches < 1 or sum(tens) + cue.stitches > most:
         return Refusal(sentence=f"{cue.stitches} more cannot be; {sum(tens)} so far.")
     return (Tallied(at=cue.at, tens=(*tens, cue.stitches)),)

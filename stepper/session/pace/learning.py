@@ -59,16 +59,16 @@ def learn_times(state: State, event: Event) -> State:
         state: Before the event is folded.
         event: What happened.
     """
-    at = parse_time(event.at)
-    if at is None:
+    date = evening_of(event.at)
+    if not date:
         return state
     gain, work = count_gain(state, event)
-    since, told = _rested(state, event, at, gain)
+    since, told = _rested(state, event, gain)
     knitted = isinstance(event, Advanced | Placed) and gain > 0
     return replace(
         state,
-        worked=_stepped(state, at, gain, work) if knitted else state.worked,
-        days=_days(state, event, at, work, gain) if gain else state.days,
+        worked=_stepped(state, event.at, gain, work) if knitted else state.worked,
+        days=_days(state, event, date, work, gain) if gain else state.days,
         begun_at=event.at if _begins_anew(state, event) else state.begun_at,
         sat_since=since,
         rest_told=told,
@@ -87,13 +87,13 @@ def count_gain(state: State, event: Event) -> tuple[int, KnittingKind]:
         case Remedied() if event.place < event.origin:
             return -(event.undone or event.stitches), KnittingKind.UNKNOWN
         case Undone():
-            found = _taken_back(state, event.seq)
+            found = find_undone(state, event.seq)
             return (found[0] * found[1].stitches, found[1].work) if found else (0, KnittingKind.UNKNOWN)
     return 0, KnittingKind.UNKNOWN
 
 
-def _taken_back(state: State, seq: int) -> tuple[int, Memento] | None:
-    """Return what is undone (-1) or done again (1); None if nothing is."""
+def find_undone(state: State, seq: int) -> tuple[int, Memento] | None:
+    """Return what an undo of an event undoes, with -1, or does again, with 1; None if nothing."""
     for stack, sign in ((state.undo, -1), (state.redo, 1)):
         if stack and stack[-1].seq == seq:
             return sign, stack[-1]
@@ -107,36 +107,26 @@ def day_of(days: tuple[Day, ...], at: str) -> Day | None:
     return known if date else None
 
 
-def _days(state: State, event: Event, at: datetime, work: KnittingKind, gain: int) -> tuple[Day, ...]:
+def _days(state: State, event: Event, date: str, work: KnittingKind, gain: int) -> tuple[Day, ...]:
     """Return the days with what an event adds; what is undone on its day leaves the day as it was."""
-    found = _taken_back(state, event.seq) if isinstance(event, Undone) else None
+    found = find_undone(state, event.seq) if isinstance(event, Undone) else None
     before = found[1].day if found is not None else None
-    date = _evening(at)
     if before is not None and before.date == date and state.days[-1].date == date:
         return (*state.days[:-1], before)
     return _dayed(state.days, date, work, gain)
 
 
-def parse_time(at: str) -> datetime | None:
-    """Read a time; None if it is not one."""
-    try:
-        return datetime.fromisoformat(at)
-    except ValueError:
-        return None
-
-
 def count_minutes(state: State, at: str) -> int:
     """Return how long she has knitted without a rest, rounded down to five minutes. Unit: minutes."""
-    now = parse_time(at)
-    seconds = _seconds(state.sat_since, now) if now is not None else None
-    return 5 * int((seconds or 0) // 300)
+    return 5 * int((seconds_between(state.sat_since, at) or 0) // 300)
 
 
-def _seconds(last: str, now: datetime) -> float | None:
-    before = parse_time(last)
-    if before is None or (before.tzinfo is None) is not (now.tzinfo is None):
+def seconds_between(last: str, now: str) -> float | None:
+    """Return the time between two moments; None if either is not a time. Unit: s."""
+    try:
+        return (datetime.fromisoformat(now) - datetime.fromisoformat(last)).total_seconds()
+    except (ValueError, TypeError):
         return None
-    return (now - before).total_seconds()
 
 
 def _begins_anew(state: State, event: Event) -> bool:
@@ -149,9 +139,9 @@ def _begins_anew(state: State, event: Event) -> bool:
     return isinstance(event, Opened | PlanChanged | PlaceAsked | moved)
 
 
-def _stepped(state: State, at: datetime, stitches: int, work: KnittingKind) -> tuple[TimedStep, ...]:
+def _stepped(state: State, at: str, stitches: int, work: KnittingKind) -> tuple[TimedStep, ...]:
     """Add a step to those from which her pace is measured."""
-    seconds = _seconds(state.begun_at, at)
+    seconds = seconds_between(state.begun_at, at)
     if seconds is None or seconds < 0:
         return state.worked
     worked = state.worked
@@ -169,14 +159,12 @@ def _stepped(state: State, at: datetime, stitches: int, work: KnittingKind) -> t
     return worked
 
 
-def _evening(at: datetime) -> str:
-    return (at - timedelta(hours=EVENING_ENDS_H)).date().isoformat()
-
-
 def evening_of(at: str) -> str:
     """Return the day whose evening a time belongs to, even after midnight; empty if it is not a time."""
-    found = parse_time(at)
-    return "" if found is None else _evening(found)
+    try:
+        return (datetime.fromisoformat(at) - timedelta(hours=EVENING_ENDS_H)).date().isoformat()
+    except (ValueError, OverflowError):
+        return ""
 
 
 def _dayed(days: tuple[Day, ...], date: str, work: KnittingKind, gain: int) -> tuple[Day, ...]:
@@ -194,16 +182,16 @@ def _dayed(days: tuple[Day, ...], date: str, work: KnittingKind, gain: int) -> t
     return (*days[:-1], Day(date=date, done=done))
 
 
-def _rested(state: State, event: Event, at: datetime, gain: int) -> tuple[str, bool]:
+def _rested(state: State, event: Event, gain: int) -> tuple[str, bool]:
     """Return since when she has knitted without a rest, and whether a reminder has fallen due since then."""
-    signs = (_seconds(state.last_cue_at, at), _seconds(state.begun_at, at))
+    signs = (seconds_between(last, event.at) for last in (state.last_cue_at, state.begun_at))
     pause = min((each for each in signs if each is not None), default=None)
     if isinstance(event, Opened | PlanChanged | PlaceAsked):
         longest = REST_S
     else:
-        longest = max(gain, 0) * _SLOWEST + REST_S if gain > 0 else QUIET_S
+        longest = gain * _SLOWEST + REST_S if gain > 0 else QUIET_S
     if pause is None or pause >= longest or not state.sat_since:
         return event.at, False
-    knitted = _seconds(state.sat_since, at) or 0.0
+    knitted = seconds_between(state.sat_since, event.at) or 0.0
     ends_round = isinstance(event, Advanced | Placed) and event.place.index > event.origin.index
     return state.sat_since, state.rest_told or (ends_round and knitted >= KNIT_S)

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from stepper.plan.model import Plan
 from stepper.session.counting.count_timing import stitches_per_minute
-from stepper.session.evolve import seconds_between
+from stepper.session.pace.learning import seconds_between
 from stepper.session.state import State
 from stepper.session.steps import cut_into_steps, part_at
 

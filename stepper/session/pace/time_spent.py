@@ -7,7 +7,8 @@ from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
 from stepper.session.events import Advanced, Closed, Event, Placed
-from stepper.session.evolve import SILENCE_S, seconds_between
+from stepper.session.evolve import SILENCE_S
+from stepper.session.pace.learning import seconds_between
 
 
 def time_spent(events: Sequence[Event]) -> float:

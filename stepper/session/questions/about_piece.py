@@ -197,7 +197,7 @@ def tell_cast_on(plan: Plan, state: State, at: str) -> Iterator[Effect]:
 def tell_width(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     """Tell how wide the fabric on the needles is."""
     place = state.place
-    round_, count = plan.rounds[place.index], count_at(plan, place.index, place.stitch)
+    round_, count = plan.rounds[place.index], count_at(plan, place)
     loop = plan.materials.loop(round_.gauge)
     width = None if loop is None else count * loop.stitch_mm
     yield TellWidth(stitches=count, width_mm=width, flat=round_.flat)

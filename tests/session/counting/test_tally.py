@@ -68,8 +68,8 @@ def test_a_stitch_half_made_is_not_counted() -> None:
 
 def test_after_the_last_round_its_count_stands() -> None:
     """All done means what the last round leaves: nothing after binding off."""
-    assert count_at(GARMENT, len(GARMENT.rounds), 0) == 0
-    assert count_at(GARMENT, 4, 17) == 246
+    assert count_at(GARMENT, Position(index=len(GARMENT.rounds))) == 0
+    assert count_at(GARMENT, Position(index=4, stitch=17)) == 246
 
 
 def test_spacing_is_fifteen_gaps_of_eleven_and_six_of_ten() -> None:
@@ -215,7 +215,7 @@ def test_markers_that_hang_together_or_at_the_ends_part_nothing() -> None:
 
 def test_nothing_is_on_the_needles_of_a_piece_without_rounds() -> None:
     """A file may hold notes alone."""
-    assert count_at(plan(), 0, 0) == 0
+    assert count_at(plan(), Position()) == 0
 
 
 def test_a_piece_begins_where_nothing_hangs_on_the_needles() -> None:
