@@ -14,12 +14,9 @@ class Command(Protocol):
     @property
     def EXAMPLES(self) -> Examples:  # noqa: N802 - a constant of the module
         """Command lines for its help, each with what it does."""
-        ...
 
     def add_arguments(self, parser: HelpfulParser) -> None:
         """Declare what the command takes."""
-        ...
 
     def run(self, args: argparse.Namespace) -> int:
         """Run the command and return the exit code."""
-        ...

@@ -38,11 +38,9 @@ class Microphone(Protocol):
         taken in time, or the device was away. What comes before it and what comes after it belong to
         different utterances. The iterator ends when the microphone is closed or will never return.
         """
-        ...
 
     def close(self) -> None:
         """Let go of the device, for good. A second call does nothing."""
-        ...
 
 
 class InputStream(Protocol):
@@ -51,7 +49,6 @@ class InputStream(Protocol):
     @property
     def lost(self) -> bool:
         """Whether the device is known to have gone."""
-        ...
 
     def take(self, timeout_s: float) -> bytes | None:
         """Wait for the next block.
@@ -62,11 +59,9 @@ class InputStream(Protocol):
         Returns:
             Sound at `HEARING_RATE_HZ`; empty if some is missing here; None if none came.
         """
-        ...
 
     def close(self) -> None:
         """Close the stream, for good."""
-        ...
 
 
 class OutputStream(Protocol):
@@ -78,21 +73,16 @@ class OutputStream(Protocol):
     @property
     def pending_s(self) -> float:
         """How long until all that was played has been heard; 0 when it is quiet. Unit: seconds."""
-        ...
 
     @property
     def lost(self) -> bool:
         """Whether the device is known to have gone."""
-        ...
 
     def play(self, pcm: bytes, rate_hz: int) -> None:
         """Add sound after what is already playing, and return at once."""
-        ...
 
     def clear(self) -> None:
         """Fall silent at once; the stream stays open."""
-        ...
 
     def close(self) -> None:
         """Close the stream, for good."""
-        ...

@@ -36,9 +36,7 @@ class Taker(Protocol):
             done: Called on any thread once it is worked off, with True, or passed over, with False. What came
                 of it is then on the disk, and the sight of it was published before.
         """
-        ...
 
     @property
     def speaking(self) -> bool:
         """Whether a line is being said."""
-        ...

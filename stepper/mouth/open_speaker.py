@@ -42,7 +42,7 @@ def open_speaker(
     reasons = []
     for engine in engines_to_try(settings.engine, sys.platform):
         try:
-            speaker, remark = _OPEN[engine](settings, tell, played)
+            speaker, remark = _open(engine, settings, tell, played)
         except NoOutputError as reason:  # another voice would find no device either
             reasons.append(str(reason))
             break
@@ -78,16 +78,15 @@ _NAMES: dict[Engine, str] = {
 }
 
 
-def _open_espeak(
-    settings: SpeechSettings, tell: Tell, played: PlayedSound | None
+def _open(
+    engine: Engine, settings: SpeechSettings, tell: Tell, played: PlayedSound | None
 ) -> tuple[Speaker, str | None]:
-    return _played(EspeakVoice(settings), settings, tell, played, cut_into_pieces)
-
-
-def _open_natural(
-    settings: SpeechSettings, tell: Tell, played: PlayedSound | None
-) -> tuple[Speaker, str | None]:
-    return _played(NaturalVoice(settings), settings, tell, played, cut_into_clauses)
+    match engine:
+        case "espeak":
+            return _played(EspeakVoice(settings), settings, tell, played, cut_into_pieces)
+        case "natural":
+            return _played(NaturalVoice(settings), settings, tell, played, cut_into_clauses)
+    return _open_pyttsx(settings, tell)
 
 
 def _played(
@@ -111,22 +110,13 @@ def _played(
     return QueuedSpeaker(mouth, settings, tell), _joined(remarks)
 
 
-def _open_pyttsx(
-    settings: SpeechSettings, tell: Tell, _played: PlayedSound | None
-) -> tuple[Speaker, str | None]:
+def _open_pyttsx(settings: SpeechSettings, tell: Tell) -> tuple[Speaker, str | None]:
     mouth = SystemVoiceMouth(settings, lambda: open_output(TONE_RATE_HZ))
     remarks = (
         _voice_remark(settings, mouth.voice_is_known),
         "The system's own voice speaks through the system's usual sound device." if settings.device else None,
     )
     return QueuedSpeaker(mouth, settings, tell), _joined(remarks)
-
-
-_OPEN: dict[Engine, Callable[[SpeechSettings, Tell, PlayedSound | None], tuple[Speaker, str | None]]] = {
-    "espeak": _open_espeak,
-    "natural": _open_natural,
-    "pyttsx3": _open_pyttsx,
-}
 
 
 def _open_output(

@@ -55,7 +55,6 @@ class Speaker(Protocol):
     @property
     def speaking(self) -> bool:
         """Whether a line is being said, is on its way through the sound device, or waits its turn."""
-        ...
 
     def say(self, text: str, slower: bool = False) -> None:
         """Put a line at the end of the queue and return at once.
@@ -64,14 +63,12 @@ class Speaker(Protocol):
             text: What to say; a text of nothing but spaces is ignored.
             slower: Say it more slowly than usual, as when it is repeated.
         """
-        ...
 
     def sound(self, sound: Tone) -> None:
         """Play a soft tone at once, before any line said after it.
 
         It does not count as speech for `speaking`. A speaker that cannot play tones ignores it.
         """
-        ...
 
     def expect(self, lines: Iterable[SpokenLine]) -> None:
         """Prepare what will probably be said next, and forget what was expected before.
@@ -80,19 +77,16 @@ class Speaker(Protocol):
             lines: Likeliest first. They are said only when `say` is called. A speaker that prepares nothing
                 ignores them.
         """
-        ...
 
     def silence(self) -> None:
         """Fall silent at once and forget the waiting lines. Lines said afterwards are heard.
 
         What the device has already taken may sound for another tenth of a second.
         """
-        ...
 
     @property
     def paused(self) -> bool:
         """Whether lines are held back by `pause`."""
-        ...
 
     def pause(self) -> bool:
         """Fall silent at once and hold back the line that was being said and those that wait.
@@ -102,11 +96,9 @@ class Speaker(Protocol):
         Returns:
             Whether there was anything to hold back.
         """
-        ...
 
     def go_on(self) -> None:
         """Say again the line that `pause` cut off, from its beginning, and then those that waited."""
-        ...
 
     def wait(self, timeout: float) -> bool:
         """Wait until everything has been said.
@@ -117,11 +109,9 @@ class Speaker(Protocol):
         Returns:
             Whether it is quiet now.
         """
-        ...
 
     def close(self) -> None:
         """Fall silent and let go of the device, for good. Later calls do nothing."""
-        ...
 
 
 class Mouth(Protocol):
@@ -133,26 +123,21 @@ class Mouth(Protocol):
         Raises:
             NoVoiceError: The voice has stopped for good.
         """
-        ...
 
     def chime(self, pcm: bytes, rate_hz: int) -> None:
         """Play a short sound apart from the lines of `utter`, if possible. From any thread."""
-        ...
 
     def expect(self, lines: Iterable[tuple[str, int]]) -> None:
         """Prepare lines that will probably be said next, each with its words per minute.
 
         Called from any thread.
         """
-        ...
 
     def hush(self) -> None:
         """Make no more sound, at once. Called from another thread than `utter`, after `cut` is set."""
-        ...
 
     def close(self) -> None:
         """Let go of everything. Never called while a line is said, unless that line will not end."""
-        ...
 
 
 class Synthesiser(Protocol):
@@ -161,7 +146,6 @@ class Synthesiser(Protocol):
     @property
     def rate_hz(self) -> int:
         """Samples per second of what it makes."""
-        ...
 
     def speech(self, text: str, words_per_minute: int) -> bytes:
         """Make the sound of a stretch of text: one channel, signed 16-bit, no silence after it.
@@ -169,12 +153,9 @@ class Synthesiser(Protocol):
         Raises:
             NoVoiceError: The voice has stopped for good.
         """
-        ...
 
     def expect(self, pieces: Iterable[tuple[str, int]]) -> None:
         """Note what will probably be asked for next, each with its words per minute; may be ignored."""
-        ...
 
     def close(self) -> None:
         """Let go of everything, from any thread."""
-        ...

@@ -41,7 +41,6 @@ class Pronounces(Protocol):
 
     def sounds(self, texts: Sequence[str]) -> list[Sounds]:
         """Return the sounds of each text."""
-        ...
 
 
 class Pronouncer:

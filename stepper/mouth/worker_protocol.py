@@ -36,12 +36,10 @@ class VoiceLibrary(Protocol):
     @property
     def rate_hz(self) -> int:
         """Samples per second of the sound it makes."""
-        ...
 
     @property
     def voice_is_known(self) -> bool:
         """Whether the voice asked for was found; otherwise the usual one speaks."""
-        ...
 
 
 _Voice = TypeVar("_Voice", bound=VoiceLibrary)

@@ -20,24 +20,19 @@ class Sitting(Protocol):
     @property
     def session(self) -> Session:
         """The session as it stands."""
-        ...
 
     @property
     def closed(self) -> bool:
         """Whether the sitting is over."""
-        ...
 
     def offer(self, cue: Cue) -> None:
         """Put a cue into the queue."""
-        ...
 
     def offer_words(self, text: str, *, heard: bool = False, score: float = 1.0) -> None:
         """Put words into the queue."""
-        ...
 
     def drain(self) -> None:
         """Work off what is in the queue."""
-        ...
 
 
 class Voice(Protocol):
@@ -46,11 +41,9 @@ class Voice(Protocol):
     @property
     def speaking(self) -> bool:
         """Whether a line is being said."""
-        ...
 
     def silence(self) -> None:
         """Fall silent at once."""
-        ...
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

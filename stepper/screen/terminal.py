@@ -65,27 +65,21 @@ class DrawnScreen(Protocol):
     @property
     def app(self) -> Application[None] | None:
         """The application that runs; None before and after."""
-        ...
 
     def rows(self, columns: int, rows: int) -> tuple[Scene, Terminal]:
         """Return what is to be drawn at a size."""
-        ...
 
     def key(self, name: str) -> None:
         """Take a key."""
-        ...
 
     def paste(self, text: str) -> None:
         """Take pasted text."""
-        ...
 
     def guarded(self, action: Callable[[], None]) -> None:
         """Do something on behalf of a key; if it fails, leave the screen and report the fault outside."""
-        ...
 
     def leave(self) -> None:
         """Leave at once."""
-        ...
 
 
 def build_application(screen: DrawnScreen, source: Input | None, target: Output | None) -> Application[None]:

@@ -29,15 +29,12 @@ class Output(Protocol):
 
     def write(self, text: str, /) -> int:
         """Write a text."""
-        ...
 
     def flush(self) -> None:
         """Hand over what is written."""
-        ...
 
     def isatty(self) -> bool:
         """Return whether it goes to a terminal."""
-        ...
 
 
 def terminal_columns(stream: Output) -> int | None:

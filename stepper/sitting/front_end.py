@@ -40,44 +40,34 @@ class FrontEnd(Protocol):
     @property
     def listens_by_itself(self) -> bool:
         """Whether it listens to the microphone even if the command line does not ask for it."""
-        ...
 
     @property
     def turn(self) -> Callable[[View], None] | None:
         """Turns to a page, on the thread that works off the cues; None if there are no pages."""
-        ...
 
     def open(self, view: SittingView) -> None:
         """Get ready to show a sitting that is about to begin. Called once, before anything is shown."""
-        ...
 
     def show(self, line: str) -> None:
         """Show a line, on the thread that works off the cues."""
-        ...
 
     def schedule(self, seconds: float, cue: Cue) -> None:
         """Offer a cue to the conductor after a delay."""
-        ...
 
     def hear(self, text: str, score: float = 1.0) -> None:
         """Take words from the microphone, on any thread."""
-        ...
 
     def wake(self) -> None:
         """Have the conductor work off what was put into its queue from elsewhere; called on any thread."""
-        ...
 
     def report_ears(self, is_open: bool, sentence: str) -> None:
         """Report whether the ears are open now, with a sentence about it, on any thread."""
-        ...
 
     def report_voice(self, sentence: str) -> None:
         """Report, on any thread, why there is no voice or why it has stopped."""
-        ...
 
     def guard_terminal(self) -> AbstractContextManager[None]:
         """Keep what other libraries print away from what is shown for as long as the context lasts."""
-        ...
 
     def run(self, recording: Iterator[str] | None) -> None:
         """Take cues until the sitting is over.
@@ -90,8 +80,6 @@ class FrontEnd(Protocol):
             BrokenPipeError: The terminal has gone.
             SurroundingsError: What happened could not be kept, or the recording could not be heard.
         """
-        ...
 
     def close(self) -> None:
         """Leave the answer to the last cue on the terminal."""
-        ...
