@@ -121,62 +121,39 @@ def _parser(words: list[str]) -> tuple[HelpfulParser, Command | None]:
 
 def _load(name: str) -> Command:
     """Load the module of a command and only what that command needs."""
+    module: Command
     match name:
         case "knit":
-            from stepper.commands import knit
-
-            return knit
+            from stepper.commands import knit as module
         case "start":
-            from stepper.commands import start
-
-            return start
+            from stepper.commands import start as module
         case "wording":
-            from stepper.commands import wording
-
-            return wording
+            from stepper.commands import wording as module
         case "check":
-            from stepper.commands import check
-
-            return check
+            from stepper.commands import check as module
         case "plan":
-            from stepper.commands import plan
-
-            return plan
+            from stepper.commands import plan as module
         case "fit":
-            from stepper.commands import fit
-
-            return fit
+            from stepper.commands import fit as module
         case "yarn":
-            from stepper.commands import yarn
-
-            return yarn
+            from stepper.commands import yarn as module
         case "colours":
-            from stepper.commands import colours
-
-            return colours
+            from stepper.commands import colours as module
         case "notes":
-            from stepper.commands import notes
-
-            return notes
+            from stepper.commands import notes as module
         case "spread":
-            from stepper.commands import spread
-
-            return spread
+            from stepper.commands import spread as module
         case "voice":
-            from stepper.commands import voice
-
-            return voice
+            from stepper.commands import voice as module
         case "where":
-            from stepper.commands import where
-
-            return where
+            from stepper.commands import where as module
         case "settings":
-            from stepper.commands import settings
-
-            return settings
+            from stepper.commands import settings as module
         case "completion":
-            return completion
-    raise AssertionError(f"{name} is in the table and has no module here.")
+            from stepper.commands import completion as module
+        case _:
+            raise AssertionError(f"{name} is in the table and has no module here.")
+    return module
 
 
 def _version() -> str:
