@@ -12,6 +12,8 @@ from typing import Final
 
 EASE_ARCMIN: Final = 6.0
 """Height of a small x that is read with ease. Source: above. Unit: minutes of arc."""
+X_HIGH: Final = 4
+"""Places of a small x of the large letters from top to bottom, as they are drawn."""
 PLAIN_X: Final = 0.47
 """Height of a small x as a share of a row, in a terminal's own letters: 1120 of 2048 units of the em, in rows
 of 1.164 em. Source: the metrics of DejaVu Sans Mono, from memory; other fonts differ by a tenth."""

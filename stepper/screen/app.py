@@ -67,7 +67,7 @@ class Screen:
         self._history: tuple[int, tuple[LogEntry, ...]] = (-1, ())
         self._record: tuple[int, GarmentRecord] = (-1, NO_RECORD)
         self._asked: tuple[tuple[int, Plan] | None, Asked] = (None, NOTHING_ASKED)
-        self._sitting: Sitting | None = None
+        self._shown: Sitting | None = None
         self._app: Application[None] | None = None
         self._loop: asyncio.AbstractEventLoop | None = None
         self._watching = False
@@ -86,6 +86,11 @@ class Screen:
     def last_lines(self) -> tuple[str, ...]:
         """The answer to the last cue, to be written where the screen was."""
         return tuple(self._lines)
+
+    @property
+    def _sitting(self) -> Sitting:
+        assert self._shown is not None
+        return self._shown
 
     # Any thread
 
@@ -147,7 +152,7 @@ class Screen:
                 self._loop.call_soon_threadsafe(self._act, action)
 
     def _act(self, action: Callable[[], None]) -> None:
-        self._guarded(action)
+        self.guarded(action)
         if self._app is not None:
             self._app.invalidate()
 
@@ -182,7 +187,7 @@ class Screen:
             self._app = None
 
     def _take_up(self, sitting: Sitting) -> None:
-        self._sitting = sitting
+        self._shown = sitting
         self._told = pick_answers(self._lines, sitting.session)
         self._first_start = not sitting.session.state.last_cue_at
 
@@ -216,7 +221,6 @@ class Screen:
 
     def scene(self) -> Scene:
         """Put together all there is to show."""
-        assert self._sitting is not None
         session = self._sitting.session
         ui = fade_typed(self._ui, self._around.clock())
         return Scene(
@@ -234,7 +238,6 @@ class Screen:
 
     def key(self, name: str) -> None:
         """Take a key."""
-        assert self._sitting is not None
         session, now = self._sitting.session, self._around.clock()
         pressed = press_key(self._ui, name, now, session.plan, session.state)
         if pressed.request.back_to is not None:
@@ -255,7 +258,10 @@ class Screen:
 
     def guarded(self, action: Callable[[], None]) -> None:
         """Do something on behalf of a key; if it fails, leave the screen and report the fault outside."""
-        self._guarded(action)
+        try:
+            action()
+        except Exception as error:
+            self._fail(error)
 
     def leave(self) -> None:
         """Leave at once. What was answered is kept; there is nothing to save."""
@@ -288,7 +294,6 @@ class Screen:
             self._work((Choose(number=find_marked_remedy(scene) + 1),))
 
     def _words(self, text: str, *, by_ear: bool, score: float = 1.0) -> None:
-        assert self._sitting is not None
         before = self._sitting.session.state.seq
         self._lines = []
         self._turned = False
@@ -303,7 +308,6 @@ class Screen:
         self._heard = HeardWords(text=text, did=did, by_ear=by_ear)
 
     def _work(self, cues: Sequence[Cue]) -> None:
-        assert self._sitting is not None
         self._lines = []
         for cue in cues:
             if len(cues) > 1:
@@ -324,13 +328,11 @@ class Screen:
 
     def _beat(self, cue: Cue) -> None:
         """Work off a cue sent by a clock; if it tells nothing, the screen stays as it is."""
-        assert self._sitting is not None
         self._sitting.offer(cue)
         self._offered()
 
     def _offered(self) -> None:
         """Work off what waits in the queue; if it tells nothing, the screen stays as it is."""
-        assert self._sitting is not None
         before, self._lines = self._lines, []
         self._sitting.drain()
         if self._lines:
@@ -341,7 +343,6 @@ class Screen:
 
     def _worked(self) -> None:
         """Update the screen once the queue is worked off."""
-        assert self._sitting is not None
         self._news = self._first_start = False
         self._sitting.drain()
         self._told = pick_answers(self._lines, self._sitting.session)
@@ -379,7 +380,6 @@ class Screen:
         return self._record[1]
 
     def _entries(self) -> tuple[LogEntry, ...]:
-        assert self._sitting is not None
         session = self._sitting.session
         if self._history[0] != session.state.seq:
             self._history = (session.state.seq, list_entries(self._around.history(), session.plan))
@@ -417,12 +417,6 @@ class Screen:
     def _redraw_in(self, seconds: float) -> None:
         if self._app is not None and self._loop is not None:
             self._loop.call_later(seconds, self._app.invalidate)
-
-    def _guarded(self, action: Callable[[], None]) -> None:
-        try:
-            action()
-        except Exception as error:
-            self._fail(error)
 
     def _fail(self, error: BaseException | None) -> None:
         app = self._app

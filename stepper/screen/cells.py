@@ -15,7 +15,7 @@ from types import MappingProxyType
 from typing import Final, NamedTuple
 
 from stepper.craft.stitches import Kind, Stitch, stitch
-from stepper.plan.model import Group, Item, Round, Run
+from stepper.plan.model import Group, Round, Run
 from stepper.screen.course import Course
 from stepper.screen.drawing.rows import Span
 from stepper.screen.drawing.style import Badge, Terminal, paint_badge
@@ -213,20 +213,10 @@ def repetition_at(round_: Round, stitches: int) -> Repetition | None:
     """Return the repetition that a place is in; None between repeats."""
     place = 0
     for item in round_.phrase:
-        if isinstance(item, Group) and place <= stitches < place + item.progress:
-            return _repetition(item, place, stitches)
+        if isinstance(item, Group) and item.times > 1 and place <= stitches < place + item.progress:
+            once = item.progress // item.times
+            number = (stitches - place) // once
+            start = place + number * once
+            return Repetition(number=number + 1, of=item.times, start=start, end=start + once)
         place += item.progress
     return None
-
-
-def _repetition(item: Group, place: int, stitches: int) -> Repetition | None:
-    once = _once(item.items)
-    if item.times < 2 or not once:
-        return None
-    number = (stitches - place) // once
-    start = place + number * once
-    return Repetition(number=number + 1, of=item.times, start=start, end=start + once)
-
-
-def _once(items: tuple[Item, ...]) -> int:
-    return sum(item.progress for item in items)

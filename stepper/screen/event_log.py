@@ -42,16 +42,16 @@ class LogEntry:
     @property
     def clock(self) -> str:
         """The time of day in hours and minutes; empty if `at` is not a time."""
-        try:
-            return f"{datetime.fromisoformat(self.at):%H:%M}"
-        except ValueError:
-            return ""
+        return self._formatted("%H:%M")
 
     @property
     def day(self) -> str:
         """The date, as in "12.03."; empty if `at` is not a time."""
+        return self._formatted("%d.%m.")
+
+    def _formatted(self, how: str) -> str:
         try:
-            return f"{datetime.fromisoformat(self.at):%d.%m.}"
+            return format(datetime.fromisoformat(self.at), how)
         except ValueError:
             return ""
 

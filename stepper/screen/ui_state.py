@@ -77,9 +77,6 @@ class KeyOutcome:
     request: KeyRequest = KeyRequest()
 
 
-NOTHING: Final = KeyRequest()
-
-
 def press_key(ui: UIState, key: str, at_s: float, plan: Plan, state: State) -> KeyOutcome:
     """Work out what a key does.
 
@@ -212,12 +209,10 @@ def _moved(ui: UIState, key: str, at_s: float, plan: Plan) -> KeyOutcome | None:
         down = max(-far, min(far, down)) if ui.page is Page.CHART else max(0, down)
         along = max(-wide, min(wide, ui.along + 5 * steps[1]))
         return KeyOutcome(ui=replace(ui, down=down, along=along, part=0))
-    if ui.page is Page.JOURNAL and key == "enter":
+    if ui.page in (Page.JOURNAL, Page.REMEDIES) and key == "enter":
         home = replace(_home(ui), presses=judge_press(ui.presses, key, at_s)[1])
-        return KeyOutcome(ui=home, request=KeyRequest(back_to=ui.down))
-    if ui.page is Page.REMEDIES and key == "enter":
-        home = replace(_home(ui), presses=judge_press(ui.presses, key, at_s)[1])
-        return KeyOutcome(ui=home, request=KeyRequest(remedy=ui.down))
+        taken = KeyRequest(back_to=ui.down) if ui.page is Page.JOURNAL else KeyRequest(remedy=ui.down)
+        return KeyOutcome(ui=home, request=taken)
     return None
 
 

@@ -12,7 +12,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 sys.path.insert(0, str(ROOT))
 
-from tests.legibility import EASE_ARCMIN, LAPTOP, PLAIN_X, angle_arcmin, row_height_mm
+from tests.legibility import EASE_ARCMIN, LAPTOP, PLAIN_X, X_HIGH, angle_arcmin, row_height_mm
 from stepper.screen.drawing.letters import LETTERINGS, draw_letters
 from stepper.screen.pages.round_page import draw_round_page, scale_for
 from stepper.screen.pages.step_text import word_step
@@ -32,7 +32,7 @@ def step_x_rows(terminal: Terminal) -> float:
     for lettering in LETTERINGS:
         drawn = draw_letters(word, lettering, 1000, terminal)
         if drawn is not None and all(text_of(row).strip() in text for row in drawn):
-            return lettering.x_rows
+            return X_HIGH * lettering.down
     return PLAIN_X
 
 

@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.screen.drawing.letters import NARROW
-from tests.legibility import EASE_ARCMIN, LAPTOP, PLAIN_X, Display, angle_arcmin, row_height_mm
+from tests.legibility import EASE_ARCMIN, LAPTOP, PLAIN_X, X_HIGH, Display, angle_arcmin, row_height_mm
 from tests.screen.test_view import EVERY_SIZE
 
 
@@ -23,5 +23,5 @@ def test_the_smallest_large_letters_are_read_at_two_metres_in_every_window() -> 
     """That is what they are for; the terminal's own letters do so in the smallest window alone."""
     for columns, rows in EVERY_SIZE:
         high = row_height_mm(LAPTOP, columns, rows)
-        assert angle_arcmin(NARROW.x_rows * high, 2000) >= EASE_ARCMIN
+        assert angle_arcmin(X_HIGH * NARROW.down * high, 2000) >= EASE_ARCMIN
         assert (angle_arcmin(PLAIN_X * high, 2000) >= EASE_ARCMIN) == (rows == 12)

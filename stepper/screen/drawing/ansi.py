@@ -12,14 +12,6 @@ from stepper.screen.drawing.rows import Row, clean
 from stepper.screen.drawing.style import INDEXED, SIXTEEN, Depth, Paint, match_colour
 
 _RESET: Final = "\x1b[0m"
-# The names of the sixteen colours in the order of their numbers, eight plain and eight bright.
-_NAMES: Final = (
-    *("ansiblack", "ansired", "ansigreen", "ansiyellow", "ansiblue", "ansimagenta", "ansicyan", "ansigray"),
-    *(
-        *("ansibrightblack", "ansibrightred", "ansibrightgreen", "ansibrightyellow"),
-        *("ansibrightblue", "ansibrightmagenta", "ansibrightcyan", "ansiwhite"),
-    ),
-)
 
 
 def write_ansi(row: Row, depth: Depth) -> str:
@@ -49,6 +41,6 @@ def _code(colour: Rgb, depth: Depth, *, ground: bool) -> str:
     shown = match_colour(colour, depth)
     if depth is Depth.INDEXED:
         return f"{head};5;{16 + INDEXED.index(shown)}"
-    number = _NAMES.index(SIXTEEN[shown])
-    bright = 60 if number >= 8 else 0
+    number = list(SIXTEEN).index(shown)
+    bright = 60 if number >= 8 else 0  # eight are plain and eight bright
     return str((40 if ground else 30) + bright + number % 8)

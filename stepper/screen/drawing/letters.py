@@ -21,8 +21,6 @@ from stepper.screen.drawing.style import BOLD, Terminal
 
 HIGH: Final = 7
 """Places of a letter's field from top to bottom."""
-X_HIGH: Final = 4
-"""Places of a small x from top to bottom."""
 PITCH: Final = 8
 """Places from one line of text to the next."""
 _BETWEEN: Final = 1
@@ -101,11 +99,6 @@ class Lettering:
     def pitch(self) -> int:
         """Rows of the screen from one line of text to the next. Unit: rows."""
         return int(PITCH * self.down)
-
-    @property
-    def x_rows(self) -> float:
-        """Height of a small x. Unit: rows."""
-        return X_HIGH * self.down
 
 
 NARROW: Final = Lettering(0.5, 0.5)

@@ -44,15 +44,6 @@ class Scale(Enum):
         """Rows of the screen. Unit: rows."""
         return int(6 * self.value[1])
 
-    def columns(self, digits: int) -> int:
-        """Return the columns of the screen that a number of digits takes. Unit: columns."""
-        place = self.value[0]
-        return digits * 4 * place + (digits - 1) * self._between if digits else 0
-
-    @property
-    def _between(self) -> int:
-        return max(1, self.value[0])
-
 
 def draw_numeral(number: int, scale: Scale, *, blocks: bool = True, paint: Paint = BOLD) -> list[Row]:
     """Draw a number.

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from stepper.craft.colours.colour import Rgb, lightness, luminance
-from stepper.screen.drawing.rows import Row, Span, join_spans, pad, row
+from stepper.screen.drawing.rows import Row, Span, join_spans, pad, put_beside, row, row_width
 from stepper.screen.drawing.style import BOLD, Depth, paint_ground
 
 SQUARE = 2
@@ -43,30 +43,14 @@ def put_side_by_side(panels: Sequence[list[Row]], columns: int) -> list[Row]:
         panels: Each with rows of one width.
         columns: How wide the terminal is.
     """
-    lines: list[list[list[Row]]] = []
-    used = 0
+    lines: list[list[Row]] = []
     for each in panels:
-        wide = _width(each)
-        if lines and used + _GAP + wide <= columns:
-            lines[-1].append(each)
-            used += _GAP + wide
+        used = row_width(lines[-1][0]) + _GAP if lines else columns
+        if used + row_width(each[0]) <= columns:
+            lines[-1] = put_beside(lines[-1], each, at=used)
         else:
-            lines.append([each])
-            used = wide
-    rows: list[Row] = []
-    for number, line in enumerate(lines):
-        rows += [()] if number else []
-        for at in range(max(len(each) for each in line)):
-            cells: list[Span] = []
-            for each in line:
-                cells += [Span(" " * _GAP)] if cells else []
-                cells += each[at] if at < len(each) else (Span(" " * _width(each)),)
-            rows.append(tuple(cells))
-    return rows
-
-
-def _width(drawn: list[Row]) -> int:
-    return sum(len(span.text) for span in drawn[0])
+            lines.append(each)
+    return [row for number, line in enumerate(lines) for row in ([()] if number else []) + line]
 
 
 def _square(key: str | None, signs: Mapping[str, str], colours: Mapping[str, Rgb], depth: Depth) -> Span:

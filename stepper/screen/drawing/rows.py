@@ -5,7 +5,7 @@ from __future__ import annotations
 import unicodedata
 from collections.abc import Iterable, Sequence
 from functools import lru_cache
-from itertools import groupby
+from itertools import groupby, zip_longest
 from operator import itemgetter
 from typing import Final, NamedTuple
 
@@ -116,12 +116,8 @@ def put_beside(left: Sequence[Row], right: Sequence[Row], *, at: int) -> list[Ro
         right: Rows of the right block.
         at: Column where the right block begins, from 0.
     """
-    rows = []
-    for number in range(max(len(left), len(right))):
-        one = left[number] if number < len(left) else ()
-        other = right[number] if number < len(right) else ()
-        rows.append((*pad(one, at), *other) if other else one)
-    return rows
+    pairs = zip_longest(left, right, fillvalue=())
+    return [(*pad(one, at), *other) if other else one for one, other in pairs]
 
 
 def indent(rows: Iterable[Row]) -> list[Row]:

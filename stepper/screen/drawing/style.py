@@ -125,8 +125,8 @@ SIXTEEN: Final = MappingProxyType(
         )
     }
 )
-"""The sixteen colours as they usually are, and their names. A terminal may show others under these names.
-Source: xterm's default resources, from memory."""
+"""The sixteen colours as they usually are, and their names, in the order of their numbers. A terminal may
+show others under these names. Source: xterm's default resources, from memory."""
 
 _STEPS: Final = (0, 95, 135, 175, 215, 255)
 INDEXED: Final = (
@@ -135,7 +135,8 @@ INDEXED: Final = (
 )
 """Colours 16 to 255 of a terminal with 256. Source: xterm's 256colres, from memory."""
 
-_MIDDLE: Final = Rgb(128, 128, 128)
+_MIDDLE: Final = 128
+# Each channel of a middle grey.
 
 
 @lru_cache(maxsize=512)
@@ -163,8 +164,7 @@ def best_ink(ground: Rgb) -> Rgb:
 @lru_cache(maxsize=256)
 def dim_colour(colour: Rgb) -> Rgb:
     """Move a colour half-way to a middle grey, so that it recedes on dark and light terminals alike."""
-    mixed = ((one + other) // 2 for one, other in zip(_channels(colour), _channels(_MIDDLE), strict=True))
-    return Rgb(*mixed)
+    return Rgb(*((channel + _MIDDLE) // 2 for channel in (colour.red, colour.green, colour.blue)))
 
 
 @lru_cache(maxsize=512)
@@ -175,7 +175,3 @@ def match_colour(colour: Rgb, depth: Depth) -> Rgb:
     wanted = lab(colour)
     shades = tuple(SIXTEEN) if depth is Depth.SIXTEEN else INDEXED
     return min(shades, key=lambda shade: colour_difference(wanted, lab(shade)))
-
-
-def _channels(colour: Rgb) -> tuple[int, int, int]:
-    return colour.red, colour.green, colour.blue

@@ -22,7 +22,8 @@ def test_a_number_is_as_big_as_its_scale_says(scale: Scale, blocks: bool) -> Non
     for number in (0, 7, 30, 128, 9999):
         drawn = draw_numeral(number, scale, blocks=blocks)
         assert len(drawn) == scale.rows
-        assert {row_width(each) for each in drawn} == {scale.columns(len(str(number)))}
+        places = 5 * len(str(number)) - 1  # four for a digit, one between two of them
+        assert {row_width(each) for each in drawn} == {places * scale.value[0]}
 
 
 def test_a_numeral_is_what_it_is() -> None:
