@@ -11,6 +11,8 @@ from collections.abc import Sequence
 from contextlib import closing, suppress
 from dataclasses import dataclass
 from pathlib import Path
+from types import MappingProxyType
+from typing import Final
 
 from stepper.files import keep_private, open_plain
 from stepper.store.copies import Copies
@@ -64,13 +66,11 @@ def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) ->
     copies = Copies(path)
     if not path.exists():
         salvaged = salvage(path, _noted(copies), copies.listed(), title, migrations=migrations)
-        if salvaged is None:
-            create_journal(path, title, migrations)
-        else:
-            put_in_place(path, salvaged.image, "old")
+        if salvaged is not None:
+            return _put_back(path, "old", salvaged, title, migrations)
+        create_journal(path, title, migrations)
         connection, newest = open_existing(path, title, migrations)
-        remark = "" if salvaged is None else _was_missing(path, copies, salvaged)
-        return OpenedJournal(connection=connection, newest=newest, remark=remark)
+        return OpenedJournal(connection=connection, newest=newest, remark="")
     open_plain(path).close()
     path.open("r+b").close()  # fails here if the file may not be written
     for each in (path, *log_paths(path), copies.folder):
@@ -81,15 +81,11 @@ def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) ->
         salvaged = _from_the_damaged(path, copies, title, migrations)
         if salvaged is None:
             raise
-        aside = put_in_place(path, salvaged.image, "damaged")
-        connection, newest = open_existing(path, title, migrations)
-        return OpenedJournal(connection=connection, newest=newest, remark=_was_damaged(path, salvaged, aside))
+        return _put_back(path, "damaged", salvaged, title, migrations)
     salvaged = _what_goes_on(path, copies, newest, title, migrations)
     if salvaged is not None:
         connection.close()
-        aside = put_in_place(path, salvaged.image, "earlier")
-        connection, newest = open_existing(path, title, migrations)
-        return OpenedJournal(connection=connection, newest=newest, remark=_was_earlier(path, salvaged, aside))
+        return _put_back(path, "earlier", salvaged, title, migrations)
     remark = _not_the_last(path, copies, connection, newest)
     return OpenedJournal(connection=connection, newest=newest, remark=remark)
 
@@ -240,25 +236,27 @@ def _opened_in_memory(path: Path, salvaged: SalvagedJournal, remark: str) -> Ope
     )
 
 
-def _was_missing(path: Path, copies: Copies, salvaged: SalvagedJournal) -> str:
-    return (
-        f"{path.name} was missing and was put back from its copies with {_entries(salvaged.newest.seq)}"
-        f"{_lacking(salvaged)}; to begin anew, move {copies.folder.name} away as well."
-    )
+_PUT_BACK: Final = MappingProxyType(
+    {
+        "old": ("missing and was put back from its copies", "to begin anew, move {copies} away as well"),
+        "damaged": ("damaged and was put together again", "the damaged file is kept as {aside}"),
+        "earlier": ("an earlier one and was put back", "the file that was there is kept as {aside}"),
+    }
+)
+# What was the matter with a journal, by the word that is put behind the name of a file that was there; and
+# what to know of it now.
 
 
-def _was_damaged(path: Path, salvaged: SalvagedJournal, aside: Path | None) -> str:
-    return (
-        f"{path.name} was damaged and was put together again with {_entries(salvaged.newest.seq)}"
-        f"{_lacking(salvaged)}; the damaged file is kept as {_name(aside)}."
-    )
-
-
-def _was_earlier(path: Path, salvaged: SalvagedJournal, aside: Path | None) -> str:
-    return (
-        f"{path.name} was an earlier one and was put back with {_entries(salvaged.newest.seq)}"
-        f"{_lacking(salvaged)}; the file that was there is kept as {_name(aside)}."
-    )
+def _put_back(
+    path: Path, word: str, salvaged: SalvagedJournal, title: str, migrations: Sequence[Migration]
+) -> OpenedJournal:
+    """Put a rebuilt journal in place and open it."""
+    aside = put_in_place(path, salvaged.image, word)
+    connection, newest = open_existing(path, title, migrations)
+    was, known = _PUT_BACK[word]
+    known = known.format(copies=copies_folder(path).name, aside="nothing" if aside is None else aside.name)
+    remark = f"{path.name} was {was} with {_entries(salvaged.newest.seq)}{_lacking(salvaged)}; {known}."
+    return OpenedJournal(connection=connection, newest=newest, remark=remark)
 
 
 def _lacking(salvaged: SalvagedJournal) -> str:
@@ -272,7 +270,3 @@ def _entries(count: int) -> str:
 
 def _are(count: int) -> str:
     return "is" if count == 1 else "are"
-
-
-def _name(aside: Path | None) -> str:
-    return "nothing" if aside is None else aside.name

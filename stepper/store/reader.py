@@ -15,12 +15,10 @@ from stepper.errors import SurroundingsError
 from stepper.store.copies import Copies
 from stepper.store.digests import entry_digest, snapshot_digest
 from stepper.store.failures import damaged_error, explain_failures
-from stepper.store.history import BrokenHistoryError, digest_at
+from stepper.store.history import ENTRY_COLUMNS, PLAN_COLUMNS, BrokenHistoryError, digest_at
 from stepper.store.opening import open_for_reading
 from stepper.store.records import PlanVersion, Snapshot, StoredEntry
 
-_ENTRY_COLUMNS: Final = "seq, at, kind, version, body, digest"
-_PLAN_COLUMNS: Final = "number, from_seq, at, fingerprint, project_text"
 _AT_ONCE: Final = 1000
 """Number of entries fetched at a time, so that a reader who stops half-way leaves no read transaction
 open."""
@@ -80,7 +78,7 @@ class JournalReader:
         while True:
             with explain_failures(self._path):
                 rows = self._connection.execute(
-                    f"SELECT {_ENTRY_COLUMNS} FROM entry WHERE seq > ? ORDER BY seq LIMIT ?",
+                    f"SELECT {ENTRY_COLUMNS} FROM entry WHERE seq > ? ORDER BY seq LIMIT ?",
                     (after, _AT_ONCE),
                 ).fetchall()
             for row in rows:
@@ -96,7 +94,7 @@ class JournalReader:
         """Return the newest entry, or None if nothing has been kept yet."""
         with explain_failures(self._path):
             row = self._connection.execute(
-                f"SELECT {_ENTRY_COLUMNS} FROM entry ORDER BY seq DESC LIMIT 1"
+                f"SELECT {ENTRY_COLUMNS} FROM entry ORDER BY seq DESC LIMIT 1"
             ).fetchone()
         return None if row is None else _entry(row)
 
@@ -109,14 +107,14 @@ class JournalReader:
     def plan_versions(self) -> tuple[PlanVersion, ...]:
         """Return every project text under which the garment was knitted, oldest first."""
         with explain_failures(self._path):
-            rows = self._connection.execute(f"SELECT {_PLAN_COLUMNS} FROM plan ORDER BY number").fetchall()
+            rows = self._connection.execute(f"SELECT {PLAN_COLUMNS} FROM plan ORDER BY number").fetchall()
         return tuple(_plan(row) for row in rows)
 
     def latest_plan(self) -> PlanVersion | None:
         """Return the project text in force now, or None if none has been kept yet."""
         with explain_failures(self._path):
             row = self._connection.execute(
-                f"SELECT {_PLAN_COLUMNS} FROM plan ORDER BY number DESC LIMIT 1"
+                f"SELECT {PLAN_COLUMNS} FROM plan ORDER BY number DESC LIMIT 1"
             ).fetchone()
         return None if row is None else _plan(row)
 
@@ -188,5 +186,5 @@ def _entry(row: tuple[int, str, str, int, str, bytes]) -> StoredEntry:
     return StoredEntry(seq=row[0], at=row[1], kind=row[2], version=row[3], body=row[4])
 
 
-def _plan(row: tuple[int, int, str, str, str]) -> PlanVersion:
+def _plan(row: tuple[int, int, str, str, str, bytes]) -> PlanVersion:
     return PlanVersion(number=row[0], from_seq=row[1], at=row[2], fingerprint=row[3], project_text=row[4])
