@@ -4,8 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator
-from contextlib import contextmanager
-from pathlib import Path
+from contextlib import contextmanager, suppress
 from threading import RLock
 
 _ONE_AT_A_TIME = RLock()
@@ -13,55 +12,45 @@ _ONE_AT_A_TIME = RLock()
 
 
 @contextmanager
-def quiet_stderr(log: Path | None = None) -> Iterator[None]:
-    """Send what libraries written in C say on standard error to a log, for as long as the block lasts.
-
-    Args:
-        log: File to add to; None throws it away.
-    """
+def quiet_stderr() -> Iterator[None]:
+    """Throw away what libraries written in C say on standard error, for as long as the block lasts."""
     with _ONE_AT_A_TIME:
+        kept = _set_aside()
         try:
-            kept = os.dup(2)
-        except OSError:  # there is no standard error, so it cannot garble the screen
-            yield
-            return
-        try:
-            _point_stderr_at(log)
             yield
         finally:
-            os.dup2(kept, 2)
-            os.close(kept)
+            _put_back(kept)
 
 
 @contextmanager
-def stderr_aside(log: Path | None = None) -> Iterator[None]:
+def stderr_aside() -> Iterator[None]:
     """Keep standard error off a full screen for as long as it is shown, whatever writes there meanwhile.
 
     Unlike `quiet_stderr` it does not keep other threads waiting: their quiet blocks come and go inside it.
-
-    Args:
-        log: File to add to; None throws it away.
     """
     with _ONE_AT_A_TIME:
-        try:
-            kept = os.dup(2)
-        except OSError:  # there is no standard error, so it cannot garble the screen
-            kept = -1
-        if kept >= 0:
-            _point_stderr_at(log)
+        kept = _set_aside()
     try:
         yield
     finally:
-        with _ONE_AT_A_TIME:  # after every quiet block that is under way, or it would put back the log
-            if kept >= 0:
-                os.dup2(kept, 2)
-                os.close(kept)
+        with _ONE_AT_A_TIME:  # after every quiet block that is under way, or that would put back nothing
+            _put_back(kept)
 
 
-def _point_stderr_at(log: Path | None) -> None:
+def _set_aside() -> int | None:
+    """Have descriptor 2 lead nowhere; return where it led, None if there is no standard error."""
     try:
-        target = os.open(log or os.devnull, os.O_WRONLY | os.O_APPEND | (os.O_CREAT if log else 0), 0o600)
-    except OSError:  # losing the log is better than losing the voice
-        return
-    os.dup2(target, 2)
-    os.close(target)
+        kept = os.dup(2)
+    except OSError:
+        return None
+    with suppress(OSError):  # a torn screen is better than no voice
+        nowhere = os.open(os.devnull, os.O_WRONLY)
+        os.dup2(nowhere, 2)
+        os.close(nowhere)
+    return kept
+
+
+def _put_back(kept: int | None) -> None:
+    if kept is not None:
+        os.dup2(kept, 2)
+        os.close(kept)
