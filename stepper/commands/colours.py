@@ -10,7 +10,7 @@ from dataclasses import asdict, replace
 from pathlib import Path
 
 from stepper.commands.loading import load
-from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
+from stepper.commands.output_file import PICTURE_ENDINGS, write_picture
 from stepper.commands.standard_streams import print_document
 from stepper.craft.colours.colour import Rgb
 from stepper.errors import SurroundingsError

@@ -6,7 +6,7 @@ import argparse
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
+from stepper.commands.output_file import PICTURE_ENDINGS, write_picture
 from stepper.commands.standard_streams import print_document
 from stepper.errors import ProjectError
 from stepper.plan.blend import Blend, blends

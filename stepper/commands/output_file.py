@@ -1,4 +1,4 @@
-"""Write a drawing to a file of the kind that its name says."""
+"""Write what a command makes to a file: as a whole, or a drawing of the kind that the file's name says."""
 
 from __future__ import annotations
 
@@ -28,3 +28,18 @@ def write_picture(path: Path, drawing: Drawing) -> None:
         path.write_bytes(data)
     except OSError as error:
         raise SurroundingsError(f"{path} cannot be written: {error.strerror or error}.") from error
+
+
+def replace_file(path: Path, content: bytes) -> None:
+    """Write a file; an existing one is replaced as a whole, so that a full disk leaves the old one.
+
+    Raises:
+        SurroundingsError: The file cannot be written.
+    """
+    beside = path.with_name(path.name + "-new")
+    try:
+        beside.write_bytes(content)
+        beside.replace(path)
+    except OSError as error:
+        beside.unlink(missing_ok=True)
+        raise SurroundingsError(f"{path} cannot be written: {error.strerror}.") from error

@@ -7,10 +7,11 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 from stepper.commands.loading import load
+from stepper.commands.output_file import replace_file
 from stepper.commands.standard_streams import print_document
 from stepper.craft.even.manners import Manner
 from stepper.craft.even.spacing import gaps_between
-from stepper.errors import NotInstalledError, SurroundingsError
+from stepper.errors import NotInstalledError
 from stepper.language.even_words import LOOKS, NAMES
 from stepper.language.phrasing import say_round
 from stepper.plan.alike import fold_alike
@@ -89,7 +90,7 @@ def write_page_file(loaded: LoadedProject, target: Path) -> None:
     from stepper.report.sheet.page import write_page
 
     plan, yarns = list_rows(loaded)
-    _replace(target, write_page(plan, loaded.project, yarns).encode())
+    replace_file(target, write_page(plan, loaded.project, yarns).encode())
 
 
 def write_pdf_file(loaded: LoadedProject, target: Path) -> str:
@@ -113,7 +114,7 @@ def write_pdf_file(loaded: LoadedProject, target: Path) -> str:
     except ImportError as error:
         name = (error.name or "").partition(".")[0].replace("_", "-")
         raise NotInstalledError(f"A PDF needs the package {name}, which is not installed.", "") from error
-    _replace(target, made.content)
+    replace_file(target, made.content)
     return made.missing
 
 
@@ -122,17 +123,6 @@ def _what_is_missing(letters: str) -> str:
         f"Its typeface has no letters for {' '.join(letters)}, which stand as empty boxes; "
         "--html writes them with the letters of your browser."
     )
-
-
-def _replace(target: Path, content: bytes) -> None:
-    """Write a file; an existing one is replaced as a whole."""
-    beside = target.with_name(target.name + "-new")
-    try:
-        beside.write_bytes(content)
-        beside.replace(target)
-    except OSError as error:
-        beside.unlink(missing_ok=True)
-        raise SurroundingsError(f"{target} cannot be written: {error.strerror}.") from error
 
 
 def speak_once(plan: Plan) -> Callable[[Round], str]:

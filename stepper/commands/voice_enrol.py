@@ -22,6 +22,7 @@ from stepper.mouth.settings import SpeechSettings
 from stepper.sitting.folding import print_folded
 from stepper.sitting.patience import patience
 from stepper.sitting.preferences import read_preferences
+from stepper.sitting.recognisers import open_microphone
 from stepper.sitting.user_folders import voice_path
 
 SPEECH_S = 15.0
@@ -73,7 +74,8 @@ def run(args: argparse.Namespace) -> int:
         return 0
     with patience("Loading what knows a voice"):
         encoder = SpeakerEncoder()
-    speech = b"".join(_speech(_microphone(args.hear), live=args.hear is None))
+    microphone = open_microphone(args.hear, read_preferences().hearing.device)
+    speech = b"".join(_speech(microphone, live=args.hear is None))
     if args.keep_recording is not None:
         _write(speech, args.keep_recording)
     enrolment = enrol(speech, encoder)
@@ -123,16 +125,6 @@ def _others(enrolment: Enrolment, encoder: SpeakerEncoder) -> list[float]:
         sound = resample(said, voice.rate_hz, HEARING_RATE_HZ)
         found += [likeness(encoder.vector(piece), enrolment.voice.vector) for piece in pieces_of(sound)]
     return found
-
-
-def _microphone(recording: Path | None) -> Microphone:
-    if recording is not None:
-        from stepper.devices.wav_microphone import WavMicrophone
-
-        return WavMicrophone(recording)
-    from stepper.devices.live_microphone import LiveMicrophone
-
-    return LiveMicrophone(read_preferences().hearing.device)
 
 
 def _speech(microphone: Microphone, *, live: bool) -> Iterator[bytes]:

@@ -9,15 +9,14 @@ from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from stepper.devices.ports import HEARING_RATE_HZ, Microphone, NoInputError
+from stepper.devices.ports import HEARING_RATE_HZ, Microphone
 from stepper.ears.ports import Heard, Recogniser
-from stepper.errors import SurroundingsError
 from stepper.language.numbers import words
 from stepper.language.understanding.normal_text import normalise
 from stepper.sitting.folding import print_folded
 from stepper.sitting.patience import patience
 from stepper.sitting.preferences import Preferences, read_preferences
-from stepper.sitting.recognisers import load_recogniser
+from stepper.sitting.recognisers import load_recogniser, open_microphone
 
 if TYPE_CHECKING:
     from stepper.ears.bundled.moonshine import MoonshineRecogniser
@@ -66,7 +65,7 @@ def run(args: argparse.Namespace) -> int:
     if args.address is not None:
         mine = replace(mine, hearing=replace(mine.hearing, address_word=args.address))
     is_addressed = args.film or args.address is not None or mine.hearing.address
-    microphone = _microphone(args, mine)
+    microphone = open_microphone(args.hear, mine.hearing.device)
     try:
         with patience("Loading the ears"):
             recogniser = load_recogniser(None, mine, lambda: is_addressed)
@@ -199,19 +198,6 @@ def _distances(recogniser: MoonshineRecogniser, sound: bytes, everything: bool) 
         if cue not in shown and (everything or len(shown) < _SHOWN):
             shown.add(cue)
             yield f"   {abs(each.score):.1f} from {each.text}"
-
-
-def _microphone(args: argparse.Namespace, mine: Preferences) -> Microphone:
-    if args.hear is not None:
-        from stepper.devices.wav_microphone import WavMicrophone
-
-        return WavMicrophone(args.hear)
-    from stepper.devices.live_microphone import LiveMicrophone
-
-    try:
-        return LiveMicrophone(mine.hearing.device)
-    except NoInputError as reason:
-        raise SurroundingsError(f"There is no microphone, since {reason}.") from reason
 
 
 def _address_word(written: str) -> str:

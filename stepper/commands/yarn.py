@@ -8,8 +8,8 @@ from dataclasses import asdict
 from pathlib import Path
 
 from stepper.commands.loading import load
+from stepper.commands.output_file import replace_file
 from stepper.commands.standard_streams import print_document
-from stepper.errors import SurroundingsError
 from stepper.language.measures import plural
 from stepper.plan.model import Plan
 from stepper.project.problems import UnsoundFileError
@@ -66,7 +66,7 @@ def run(args: argparse.Namespace) -> int:
     }
     left = list_leftovers(plan, rows)
     if args.keep:
-        _write(beside, write_leftovers(replace_leftovers(entries, plan.title, left)))
+        replace_file(beside, write_leftovers(replace_leftovers(entries, plan.title, left)).encode())
     if args.json:
         print_document(_document(plan, rows, remnants))
         return 0
@@ -108,17 +108,6 @@ def _leftovers(path: Path) -> tuple[Leftover, ...]:
     if problems:
         raise UnsoundFileError(problems, text, str(path))
     return entries
-
-
-def _write(path: Path, text: str) -> None:
-    """Replace the file as a whole, so that a full disk leaves the old one."""
-    beside = path.with_name(path.name + "-new")
-    try:
-        beside.write_text(text, encoding="utf-8")
-        beside.replace(path)
-    except OSError as error:
-        beside.unlink(missing_ok=True)
-        raise SurroundingsError(f"{path} cannot be written: {error.strerror}.") from error
 
 
 def _document(

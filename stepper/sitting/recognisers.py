@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from importlib.util import find_spec
 from pathlib import Path
 
+from stepper.devices.ports import Microphone, NoInputError
 from stepper.ears.ports import Recogniser
 from stepper.ears.wordings import Reply
 from stepper.errors import SurroundingsError
@@ -65,6 +66,28 @@ class Hearing:
     """Whether the ears are open."""
 
 
+def open_microphone(recording: Path | None, device: str) -> Microphone:
+    """Open a recording, or else the microphone.
+
+    Args:
+        recording: A WAV file; None for the microphone.
+        device: Part of the microphone's name; empty for the usual one.
+
+    Raises:
+        SurroundingsError: The recording cannot be played, or there is no microphone.
+    """
+    if recording is not None:
+        from stepper.devices.wav_microphone import WavMicrophone
+
+        return WavMicrophone(recording)
+    from stepper.devices.live_microphone import LiveMicrophone
+
+    try:
+        return LiveMicrophone(device)
+    except NoInputError as reason:
+        raise SurroundingsError(f"There is no microphone, since {reason}.") from reason
+
+
 def hear_recording(
     path: Path,
     plan: Plan,
@@ -84,10 +107,9 @@ def hear_recording(
     Raises:
         SurroundingsError: The file cannot be played, or the recogniser is not installed.
     """
-    from stepper.devices.wav_microphone import WavMicrophone
     from stepper.ears.listen import listen, load_speech_detector
 
-    microphone = WavMicrophone(path)
+    microphone = open_microphone(path, "")
     speech = load_speech_detector()
     recogniser = load_recogniser(plan, mine, is_addressed, asked)
     return (heard.text for heard in listen(microphone, recogniser, speech))

@@ -8,7 +8,7 @@ from xml.etree import ElementTree
 import pytest
 from PIL import Image
 
-from stepper.commands.picture_file import PICTURE_ENDINGS, write_picture
+from stepper.commands.output_file import PICTURE_ENDINGS, write_picture
 from stepper.errors import SurroundingsError
 from stepper.report.drawing.shapes import Box, Drawing
 
