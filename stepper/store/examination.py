@@ -3,26 +3,25 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Sequence
 from contextlib import closing
 from functools import cache
 from pathlib import Path
 
+from stepper.store import migrations
 from stepper.store.failures import damaged_error, treat_as_damage
 from stepper.store.history import BrokenHistoryError, check_history
-from stepper.store.migrations import MIGRATIONS, Migration, applied_version, migrate, refuse_newer
+from stepper.store.migrations import Migration, applied_version, migrate, refuse_newer
 
 FIRST_WITH_CHECKSUMS = 2
 """The first version of the journal's form whose rows have checksums."""
 
 
-def examine(connection: sqlite3.Connection, path: Path, migrations: Sequence[Migration] = MIGRATIONS) -> int:
+def examine(connection: sqlite3.Connection, path: Path) -> int:
     """Make sure a journal is whole.
 
     Args:
         connection: Open on the journal or an image of it.
         path: The journal, for the error message.
-        migrations: The migrations known.
 
     Returns:
         The version of its form; 1 and up.
@@ -34,11 +33,12 @@ def examine(connection: sqlite3.Connection, path: Path, migrations: Sequence[Mig
     """
     with treat_as_damage(path):
         version = applied_version(connection, path)
-        refuse_newer(version, path, migrations)
+        refuse_newer(version, path)
+        known = migrations.MIGRATIONS[:version]
         made = connection.execute("SELECT version, name FROM migration ORDER BY version").fetchall()
-        if made != [(each.version, each.name) for each in migrations[:version]]:
+        if made != [(each.version, each.name) for each in known]:
             raise damaged_error(path)
-        if _tables(connection) != _tables_of(tuple(migrations[:version])):
+        if _tables(connection) != _tables_of(known):
             raise damaged_error(path)
         if connection.execute("PRAGMA quick_check(1)").fetchone() != ("ok",):
             raise damaged_error(path)
@@ -70,8 +70,8 @@ def _tables(connection: sqlite3.Connection) -> list[tuple[str, str, str, str]]:
 
 
 @cache
-def _tables_of(migrations: tuple[Migration, ...]) -> list[tuple[str, str, str, str]]:
-    """Return the tables that these migrations produce."""
+def _tables_of(given: tuple[Migration, ...]) -> list[tuple[str, str, str, str]]:
+    """Return the tables that migrations produce."""
     with closing(sqlite3.connect(":memory:", isolation_level=None)) as model:
-        migrate(model, 0, migrations)
+        migrate(model, 0, given)
         return _tables(model)

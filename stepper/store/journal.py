@@ -20,7 +20,6 @@ from stepper.store.digests import snapshot_digest
 from stepper.store.failures import DamagedError, NotAJournalError, explain_failures
 from stepper.store.history import add_rows, entry_rows, plan_row
 from stepper.store.lock import GarmentLock
-from stepper.store.migrations import MIGRATIONS, Migration
 from stepper.store.new_files import put_in_place
 from stepper.store.opening import OpenedJournal, open_existing, open_for_session
 from stepper.store.reader import JournalReader, open_reader
@@ -39,18 +38,10 @@ class Journal(JournalReader):
     and the call may be repeated.
     """
 
-    def __init__(
-        self,
-        path: Path,
-        opened: OpenedJournal,
-        lock: GarmentLock,
-        title: str,
-        migrations: Sequence[Migration],
-    ) -> None:
+    def __init__(self, path: Path, opened: OpenedJournal, lock: GarmentLock, title: str) -> None:
         super().__init__(path, opened.connection, opened.newest.journal, opened.remark)
         self._lock = lock
         self._title = title
-        self._migrations = migrations
         self._newest = opened.newest
         self._copies = Copies(path)
         self._recent = RecentRows()
@@ -63,7 +54,7 @@ class Journal(JournalReader):
             self._copy()
 
     @classmethod
-    def open(cls, path: Path, *, title: str, migrations: Sequence[Migration] = MIGRATIONS) -> Self:
+    def open(cls, path: Path, *, title: str) -> Self:
         """Open a garment's journal for a session: create it if there is none, and bring it up to date.
 
         One that is damaged, missing or older than what was kept last is rebuilt from what can be read and
@@ -72,7 +63,6 @@ class Journal(JournalReader):
         Args:
             path: The journal.
             title: The garment's title.
-            migrations: The forms a journal went through, oldest first.
 
         Raises:
             SurroundingsError: Another session has it; the file is something else, was written by a newer
@@ -82,8 +72,8 @@ class Journal(JournalReader):
         lock = GarmentLock(path)
         try:
             with explain_failures(path):
-                opened = open_for_session(path, title, migrations)
-                return cls(path, opened, lock, title, migrations)
+                opened = open_for_session(path, title)
+                return cls(path, opened, lock, title)
         except BaseException:
             lock.release()
             raise
@@ -230,13 +220,11 @@ class Journal(JournalReader):
             self._connection.close()
             if self._is_as_it_was():
                 return
-        found = put_back_image(
-            self._path, image, self._recent, self._newest, self._copies, self._title, self._migrations
-        )
+        found = put_back_image(self._path, image, self._recent, self._newest, self._copies, self._title)
         aside = put_in_place(self._path, found, "found")
         self._connection.close()
         before = self._newest.seq
-        self._connection, self._newest = open_existing(self._path, self._title, self._migrations)
+        self._connection, self._newest = open_existing(self._path, self._title)
         self._have(self._newest)
         lost = before - self._newest.seq
         self._remarks.append(
@@ -257,7 +245,7 @@ class Journal(JournalReader):
     def _is_as_it_was(self) -> bool:
         """Open the file again; return whether it holds what was kept, so that only its timestamps changed."""
         try:
-            connection, newest = open_existing(self._path, self._title, self._migrations)
+            connection, newest = open_existing(self._path, self._title)
         except (DamagedError, NotAJournalError):
             return False
         if newest != self._newest:

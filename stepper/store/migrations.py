@@ -115,18 +115,17 @@ def applied_version(connection: sqlite3.Connection, path: Path) -> int:
     return int(version)
 
 
-def refuse_newer(version: int, path: Path, migrations: Sequence[Migration] = MIGRATIONS) -> None:
+def refuse_newer(version: int, path: Path) -> None:
     """Refuse a journal from a later version of the program, whose tables may mean something else.
 
     Args:
         version: The version the journal has.
         path: The journal, for the error message.
-        migrations: The migrations known.
 
     Raises:
         SurroundingsError: The journal is newer than the newest migration.
     """
-    known = migrations[-1].version
+    known = MIGRATIONS[-1].version
     if version > known:
         raise SurroundingsError(
             f"{path} was written by a newer version of this program (its form is {version}, this one knows "
@@ -135,18 +134,19 @@ def refuse_newer(version: int, path: Path, migrations: Sequence[Migration] = MIG
 
 
 def migrate(
-    connection: sqlite3.Connection, version: int, migrations: Sequence[Migration] = MIGRATIONS
+    connection: sqlite3.Connection, version: int, migrations: Sequence[Migration] | None = None
 ) -> None:
     """Apply what is pending, oldest first.
 
     Args:
         connection: Open for writing.
         version: The version the journal has; 0 for an empty database.
-        migrations: The migrations known, numbered from 1 without gaps.
+        migrations: Numbered from 1 without gaps; all that are known if None.
 
     Raises:
         ValueError: The migrations are not numbered 1, 2, 3 …
     """
+    migrations = MIGRATIONS if migrations is None else migrations
     if [migration.version for migration in migrations] != list(range(1, len(migrations) + 1)):
         raise ValueError(f"migrations must be numbered from 1 without gaps (got {migrations!r})")
     for migration in migrations[version:]:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Sequence
 from contextlib import closing, suppress
 from pathlib import Path
 
@@ -13,7 +12,7 @@ from stepper.store.database import connect
 from stepper.store.history import write_newest
 from stepper.store.images import is_empty
 from stepper.store.location import free_name, log_paths, unfinished_path
-from stepper.store.migrations import Migration, migrate
+from stepper.store.migrations import migrate
 from stepper.store.records import Newest
 
 
@@ -50,7 +49,7 @@ def put_in_place(path: Path, image: bytes, word: str) -> Path | None:
     return aside
 
 
-def create_journal(path: Path, title: str, migrations: Sequence[Migration]) -> None:
+def create_journal(path: Path, title: str) -> None:
     """Make a journal that is either whole or absent.
 
     It is made under another name and then renamed. The lock is held, so no other session is doing the same.
@@ -58,7 +57,6 @@ def create_journal(path: Path, title: str, migrations: Sequence[Migration]) -> N
     Args:
         path: The journal; there is none.
         title: The garment's title.
-        migrations: The migrations known.
 
     Raises:
         OSError, sqlite3.Error, SurroundingsError: It cannot be made.
@@ -78,7 +76,7 @@ def create_journal(path: Path, title: str, migrations: Sequence[Migration]) -> N
     with closing(connect(unfinished)) as connection:
         # Without a rollback journal on disk: a half-made file is thrown away, never repaired.
         connection.execute("PRAGMA journal_mode = MEMORY").fetchone()
-        migrate(connection, 0, migrations)
+        migrate(connection, 0)
         connection.execute("BEGIN IMMEDIATE")
         connection.execute("INSERT INTO garment (id, title) VALUES (1, ?)", (title,))
         (journal, seq, digest, plan, plan_digest) = connection.execute(

@@ -7,7 +7,6 @@ the copies beside it. The file that was there is set aside under a new name, nev
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Sequence
 from contextlib import closing, suppress
 from dataclasses import dataclass
 from pathlib import Path
@@ -35,7 +34,7 @@ from stepper.store.images import (
     refuse_other_header,
 )
 from stepper.store.location import copies_folder, log_paths
-from stepper.store.migrations import MIGRATIONS, Migration, migrate
+from stepper.store.migrations import migrate
 from stepper.store.new_files import create_journal, put_in_place
 from stepper.store.records import Newest
 from stepper.store.salvage import ReadableRows, SalvagedJournal, salvage
@@ -52,40 +51,39 @@ class OpenedJournal:
     """What the knitter must be told about it, in one sentence; empty if nothing."""
 
 
-def open_for_session(path: Path, title: str, migrations: Sequence[Migration]) -> OpenedJournal:
+def open_for_session(path: Path, title: str) -> OpenedJournal:
     """Open a journal for a session, holding the right to write; create it if there is none.
 
     Args:
         path: The journal; its lock is held.
         title: The garment's title.
-        migrations: The migrations known.
 
     Raises:
         OSError, sqlite3.Error, SurroundingsError: It cannot be used. A file that is there is left as it is.
     """
     copies = Copies(path)
     if not path.exists():
-        salvaged = salvage(path, _noted(copies), copies.listed(), title, migrations=migrations)
+        salvaged = salvage(path, _noted(copies), copies.listed(), title)
         if salvaged is not None:
-            return _put_back(path, "old", salvaged, title, migrations)
-        create_journal(path, title, migrations)
-        connection, newest = open_existing(path, title, migrations)
+            return _put_back(path, "old", salvaged, title)
+        create_journal(path, title)
+        connection, newest = open_existing(path, title)
         return OpenedJournal(connection=connection, newest=newest, remark="")
     open_plain(path).close()
     path.open("r+b").close()  # fails here if the file may not be written
     for each in (path, *log_paths(path), copies.folder):
         keep_private(each)  # one of before may have been readable by others
     try:
-        connection, newest = open_existing(path, title, migrations)
+        connection, newest = open_existing(path, title)
     except (DamagedError, NotAJournalError):
-        salvaged = _from_the_damaged(path, copies, title, migrations)
+        salvaged = _from_the_damaged(path, copies, title)
         if salvaged is None:
             raise
-        return _put_back(path, "damaged", salvaged, title, migrations)
-    salvaged = _what_goes_on(path, copies, newest, title, migrations)
+        return _put_back(path, "damaged", salvaged, title)
+    salvaged = _what_goes_on(path, copies, newest, title)
     if salvaged is not None:
         connection.close()
-        return _put_back(path, "earlier", salvaged, title, migrations)
+        return _put_back(path, "earlier", salvaged, title)
     remark = _not_the_last(path, copies, connection, newest)
     return OpenedJournal(connection=connection, newest=newest, remark=remark)
 
@@ -111,13 +109,13 @@ def open_for_reading(path: Path) -> OpenedJournal:
         connection = open_image(path, read_image(path))
         migrate(connection, examine(connection, path))
     except (DamagedError, NotAJournalError):
-        salvaged = _from_the_damaged(path, copies, "", MIGRATIONS)
+        salvaged = _from_the_damaged(path, copies, "")
         if salvaged is None:
             raise
         remark = f"{path.name} is damaged; this is what can be read of it and its copies{_lacking(salvaged)}."
         return _opened_in_memory(path, salvaged, remark)
     newest = read_newest(connection)
-    salvaged = _what_goes_on(path, copies, newest, "", MIGRATIONS)
+    salvaged = _what_goes_on(path, copies, newest, "")
     if salvaged is not None:
         connection.close()
         return _opened_in_memory(
@@ -130,15 +128,12 @@ def open_for_reading(path: Path) -> OpenedJournal:
     return OpenedJournal(connection=connection, newest=newest, remark=remark)
 
 
-def open_existing(
-    path: Path, title: str, migrations: Sequence[Migration]
-) -> tuple[sqlite3.Connection, Newest]:
+def open_existing(path: Path, title: str) -> tuple[sqlite3.Connection, Newest]:
     """Open an existing journal, examine it, bring it up to date and hold the right to write to it.
 
     Args:
         path: The journal.
         title: The garment's title.
-        migrations: The migrations known.
 
     Returns:
         The connection, within a transaction, and how far the journal goes.
@@ -151,17 +146,17 @@ def open_existing(
     if not all(map(is_empty, log_paths(path))):
         # SQLite works what lies beside it into it on opening it for writing: look at the outcome first.
         with closing(open_image(path, read_image(path))) as look:
-            examine(look, path, migrations)
+            examine(look, path)
     with treat_as_damage(path):
         connection = connect(path)
     try:
         with treat_as_damage(path):
             connection.execute("BEGIN IMMEDIATE")
-        version = examine(connection, path, migrations)
+        version = examine(connection, path)
         connection.execute("COMMIT")
         if not keep_all_in_one_file(connection):
             raise in_use_error(path)
-        migrate(connection, version, migrations)
+        migrate(connection, version)
         connection.execute("BEGIN IMMEDIATE")
         newest = read_newest(connection)
         if connection.execute("SELECT title FROM garment").fetchone() != (title,):
@@ -182,9 +177,7 @@ def _noted(copies: Copies) -> ReadableRows:
     return findings
 
 
-def _from_the_damaged(
-    path: Path, copies: Copies, title: str, migrations: Sequence[Migration]
-) -> SalvagedJournal | None:
+def _from_the_damaged(path: Path, copies: Copies, title: str) -> SalvagedJournal | None:
     """Rebuild a damaged journal from what can be read."""
     findings = ReadableRows()
     for read in (read_image, read_alone):
@@ -193,22 +186,16 @@ def _from_the_damaged(
     mark = copies.mark()
     if mark is not None:
         findings.know(mark)
-    return salvage(path, findings, copies.listed(), title, migrations=migrations)
+    return salvage(path, findings, copies.listed(), title)
 
 
-def _what_goes_on(
-    path: Path,
-    copies: Copies,
-    newest: Newest,
-    title: str,
-    migrations: Sequence[Migration],
-) -> SalvagedJournal | None:
+def _what_goes_on(path: Path, copies: Copies, newest: Newest, title: str) -> SalvagedJournal | None:
     """Return a longer journal than the sound one at hand, if more was kept and copies have it."""
     mark = copies.mark()
     known = mark.seq if mark is not None and mark.journal == newest.journal else copies.reach(newest.journal)
     if known <= newest.seq:
         return None
-    found = salvage(path, _noted(copies), copies.listed(), title, continues=newest, migrations=migrations)
+    found = salvage(path, _noted(copies), copies.listed(), title, continues=newest)
     return found if found is not None and found.newest.seq > newest.seq else None
 
 
@@ -247,12 +234,10 @@ _PUT_BACK: Final = MappingProxyType(
 # what to know of it now.
 
 
-def _put_back(
-    path: Path, word: str, salvaged: SalvagedJournal, title: str, migrations: Sequence[Migration]
-) -> OpenedJournal:
+def _put_back(path: Path, word: str, salvaged: SalvagedJournal, title: str) -> OpenedJournal:
     """Put a rebuilt journal in place and open it."""
     aside = put_in_place(path, salvaged.image, word)
-    connection, newest = open_existing(path, title, migrations)
+    connection, newest = open_existing(path, title)
     was, known = _PUT_BACK[word]
     known = known.format(copies=copies_folder(path).name, aside="nothing" if aside is None else aside.name)
     remark = f"{path.name} was {was} with {_entries(salvaged.newest.seq)}{_lacking(salvaged)}; {known}."

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import tempfile
-from collections.abc import Sequence
 from contextlib import closing, suppress
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -16,7 +15,6 @@ from stepper.store.failures import damaged_error
 from stepper.store.history import EntryRow, PlanRow, read_newest
 from stepper.store.images import open_image
 from stepper.store.location import free_name
-from stepper.store.migrations import Migration
 from stepper.store.records import Newest
 from stepper.store.salvage import ReadableRows, salvage
 
@@ -48,7 +46,6 @@ def put_back_image(
     newest: Newest,
     copies: Copies,
     title: str,
-    migrations: Sequence[Migration],
 ) -> bytes:
     """Return the journal as it must be put back.
 
@@ -59,20 +56,19 @@ def put_back_image(
         newest: How far the journal goes.
         copies: Its copies.
         title: The garment's title.
-        migrations: The migrations known.
 
     Raises:
         SurroundingsError: It can no longer be rebuilt.
     """
     with suppress(SurroundingsError), closing(open_image(path, image)) as connection:
-        examine(connection, path, migrations)
+        examine(connection, path)
         if read_newest(connection) == newest:
             return image
     findings = ReadableRows()
     findings.know(newest)
     findings.look_through(path, image)
     findings.add(recent.entries, recent.plans)
-    salvaged = salvage(path, findings, copies.listed(), title, migrations=migrations)
+    salvaged = salvage(path, findings, copies.listed(), title)
     if salvaged is None or salvaged.newest.journal != newest.journal:
         raise damaged_error(path)
     return salvaged.image

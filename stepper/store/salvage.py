@@ -26,7 +26,7 @@ from stepper.store.history import (
     read_newest,
 )
 from stepper.store.images import open_image
-from stepper.store.migrations import MIGRATIONS, Migration, migrate
+from stepper.store.migrations import migrate
 from stepper.store.records import Newest
 
 Row = tuple[Any, ...]
@@ -105,7 +105,6 @@ def salvage(
     title: str,
     *,
     continues: Newest | None = None,
-    migrations: Sequence[Migration] = MIGRATIONS,
 ) -> SalvagedJournal | None:
     """Rebuild a journal.
 
@@ -115,12 +114,11 @@ def salvage(
         copies: Its copies, newest first.
         title: The garment's title, for a new journal; if empty, the title found or else the file's name.
         continues: If given, only what continues from there is taken.
-        migrations: The migrations known.
 
     Returns:
         The journal that goes furthest; None if not one entry can be read.
     """
-    images = [(newest, image) for each in copies for newest, image in _whole(each, continues, migrations)]
+    images = [(newest, image) for each in copies for newest, image in _whole(each, continues)]
     names = dict.fromkeys([*findings.names, *(newest.journal for newest, _ in images)])
     for name in names:
         bases: list[tuple[Newest, bytes]] = [each for each in images if each[0].journal == name]
@@ -130,21 +128,19 @@ def salvage(
         reached = [(_continued(newest, findings), newest, image) for newest, image in bases]
         after, base, image = max(reached, key=lambda each: (each[0].seq, each[1].seq))
         if after.seq:
-            whole = _built(path, image, base, findings, title, migrations)
+            whole = _built(path, image, base, findings, title)
             return SalvagedJournal(
                 image=whole, newest=after, lost=max(0, findings.reach.get(name, 0) - after.seq)
             )
     return None
 
 
-def _whole(
-    copy: Path, continues: Newest | None, migrations: Sequence[Migration]
-) -> Iterator[tuple[Newest, bytes]]:
+def _whole(copy: Path, continues: Newest | None) -> Iterator[tuple[Newest, bytes]]:
     """Yield a copy's reach and bytes if it is whole."""
     try:
         image = copy.read_bytes()
         with closing(open_image(copy, image)) as connection:
-            version = examine(connection, copy, migrations)
+            version = examine(connection, copy)
             if version < FIRST_WITH_CHECKSUMS:
                 return
             newest = read_newest(connection)
@@ -178,20 +174,13 @@ def _chained(rows: dict[int, list[Row]], number: int, digest: bytes, link: Any) 
         digest = following[5]
 
 
-def _built(
-    path: Path,
-    image: bytes,
-    base: Newest,
-    findings: ReadableRows,
-    title: str,
-    migrations: Sequence[Migration],
-) -> bytes:
+def _built(path: Path, image: bytes, base: Newest, findings: ReadableRows, title: str) -> bytes:
     """Make the journal: the copy it begins with, and the rows that follow."""
     with closing(
         open_image(path, image) if image else sqlite3.connect(":memory:", isolation_level=None)
     ) as connection:
-        version = examine(connection, path, migrations) if image else 0
-        migrate(connection, version, migrations)
+        version = examine(connection, path) if image else 0
+        migrate(connection, version)
         if not image:
             named = title or findings.title or path.stem
             connection.execute("INSERT INTO garment (id, title) VALUES (1, ?)", (named,))

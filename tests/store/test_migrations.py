@@ -4,12 +4,14 @@ import json
 import signal
 import sqlite3
 import subprocess
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 import pytest
 
 from stepper.errors import SurroundingsError
+from stepper.store import migrations
 from stepper.store.database import connect
 from stepper.store.journal import Journal
 from stepper.store.migrations import MIGRATIONS, Migration, applied_version, migrate, refuse_newer
@@ -47,6 +49,7 @@ LATER = (
 KILLED_IN_MIGRATION = """
 import os, signal, sys
 from pathlib import Path
+from stepper.store import migrations
 from stepper.store.journal import Journal
 from stepper.store.migrations import MIGRATIONS, Migration
 def add_yarn(connection):
@@ -58,8 +61,17 @@ def die(connection):
 later = (
     *MIGRATIONS, Migration(version=3, name="a", apply=add_yarn), Migration(version=4, name="b", apply=die)
 )
-Journal.open(Path(sys.argv[1]), title="Switchback", migrations=later)
+migrations.MIGRATIONS = later
+Journal.open(Path(sys.argv[1]), title="Switchback")
 """
+
+
+@contextmanager
+def knowing(later: tuple[Migration, ...]) -> Iterator[None]:
+    """Be a later program, or a faulty one, with other migrations."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(migrations, "MIGRATIONS", later)
+        yield
 
 
 @pytest.fixture
@@ -118,7 +130,7 @@ def test_a_journal_of_version_1_can_be_read_without_opening_it_for_knitting(save
 def test_an_old_journal_is_brought_up_to_date_with_all_it_holds(saved: Path) -> None:
     """Each pending migration must be applied and recorded once, in order, and nothing be lost."""
     for _ in range(2):
-        with Journal.open(saved, title="Switchback", migrations=LATER) as journal:
+        with knowing(LATER), Journal.open(saved, title="Switchback") as journal:
             check_saved_content(journal)
     connection = connect(saved, mode="ro")
 
@@ -132,7 +144,8 @@ def test_an_old_journal_is_brought_up_to_date_with_all_it_holds(saved: Path) -> 
 
 def test_a_new_journal_has_the_newest_version(path: Path) -> None:
     """A fresh journal must go through the same steps as an old one."""
-    Journal.open(path, title="A", migrations=LATER).close()
+    with knowing(LATER):
+        Journal.open(path, title="A").close()
 
     assert version(path) == 4
 
@@ -141,8 +154,8 @@ def test_a_failing_migration_leaves_the_journal_as_it_was(saved: Path) -> None:
     """A faulty migration must not cost the knitter anything; the program before it still opens the file."""
     before = dump(saved)
     faulty = (MIGRATIONS[0], Migration(version=2, name="faulty", apply=fail_half_way))
-    with pytest.raises(RuntimeError, match="half-way"):
-        Journal.open(saved, title="Switchback", migrations=faulty)
+    with knowing(faulty), pytest.raises(RuntimeError, match="half-way"):
+        Journal.open(saved, title="Switchback")
 
     assert dump(saved) == before
     with Journal.open(saved, title="Switchback") as journal:
@@ -152,8 +165,8 @@ def test_a_failing_migration_leaves_the_journal_as_it_was(saved: Path) -> None:
 def test_migrations_before_a_failing_one_stay_applied(saved: Path) -> None:
     """Each migration is its own unit: a later fault must not undo an earlier one that is recorded."""
     faulty = (*LATER[:3], Migration(version=4, name="faulty", apply=fail_half_way))
-    with pytest.raises(RuntimeError, match="half-way"):
-        Journal.open(saved, title="Switchback", migrations=faulty)
+    with knowing(faulty), pytest.raises(RuntimeError, match="half-way"):
+        Journal.open(saved, title="Switchback")
 
     assert version(saved) == 3
 
@@ -172,14 +185,15 @@ def test_a_kill_in_a_migration_leaves_the_version_before_it(saved: Path, start_c
         Migration(version=3, name="a", apply=add_yarn),
         Migration(version=4, name="b", apply=add_mood),
     )
-    with Journal.open(saved, title="Switchback", migrations=final) as journal:
+    with knowing(final), Journal.open(saved, title="Switchback") as journal:
         check_saved_content(journal)
     assert version(saved) == 4
 
 
 def test_a_newer_journal_is_refused_untouched(saved: Path) -> None:
     """A journal from a later program must be neither read wrongly nor changed, and the way out be said."""
-    Journal.open(saved, title="Switchback", migrations=LATER).close()
+    with knowing(LATER):
+        Journal.open(saved, title="Switchback").close()
     before = listing(saved.parent)
     for attempt in (lambda: Journal.open(saved, title="Other"), lambda: Journal.read_only(saved)):
         with pytest.raises(SurroundingsError, match=r"newer version of this program.*Update the program"):
@@ -190,9 +204,10 @@ def test_a_newer_journal_is_refused_untouched(saved: Path) -> None:
 
 def test_the_version_known_is_not_newer(path: Path) -> None:
     """Only what is beyond the newest migration known may be refused."""
-    refuse_newer(4, path, LATER)
-    with pytest.raises(SurroundingsError):
-        refuse_newer(5, path, LATER)
+    with knowing(LATER):
+        refuse_newer(4, path)
+        with pytest.raises(SurroundingsError):
+            refuse_newer(5, path)
 
 
 @pytest.mark.parametrize("numbers", [(2,), (1, 3), (1, 1), (0, 1)])

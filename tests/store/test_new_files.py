@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from stepper.store import migrations
 from stepper.store.database import connect
 from stepper.store.history import check_history
 from stepper.store.location import log_paths, unfinished_path
@@ -17,7 +18,7 @@ from tests.store.disk import listing
 
 def test_a_new_journal_is_whole_and_alone(path: Path) -> None:
     """Made under another name and then renamed, it is never there in part."""
-    create_journal(path, "Cuff", MIGRATIONS)
+    create_journal(path, "Cuff")
     with closing(connect(path, mode="ro")) as connection:
         assert check_history(connection).seq == 0
         assert connection.execute("SELECT title FROM garment").fetchone() == ("Cuff",)
@@ -27,7 +28,7 @@ def test_a_new_journal_is_whole_and_alone(path: Path) -> None:
 def test_what_takes_back_half_a_commit_of_a_journal_that_is_gone_is_put_aside(path: Path) -> None:
     """Left under its name it would be worked into the new journal, and it is no one's to delete."""
     log_paths(path)[1].write_bytes(b"left over")
-    create_journal(path, "Cuff", MIGRATIONS)
+    create_journal(path, "Cuff")
     (aside,) = [each for each in path.parent.iterdir() if each != path]
 
     assert aside.read_bytes() == b"left over"
@@ -109,7 +110,7 @@ def test_there_is_no_moment_without_a_journal(path: Path, monkeypatch: pytest.Mo
     assert there == [True, True]
 
 
-def test_while_it_is_made_a_journal_is_one_file(path: Path) -> None:
+def test_while_it_is_made_a_journal_is_one_file(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """A kill in the middle leaves one file that is thrown away, and no log that a later one would be worked in with."""
     seen: list[list[str]] = []
 
@@ -118,7 +119,8 @@ def test_while_it_is_made_a_journal_is_one_file(path: Path) -> None:
         seen.append([each.name for each in path.parent.iterdir()])
 
     last = Migration(version=len(MIGRATIONS) + 1, name="look around", apply=look)
-    create_journal(path, "Cuff", (*MIGRATIONS, last))
+    monkeypatch.setattr(migrations, "MIGRATIONS", (*MIGRATIONS, last))
+    create_journal(path, "Cuff")
     assert seen == [[unfinished_path(path).name]]
 
 

@@ -21,7 +21,6 @@ from stepper.store.history import add_rows
 from stepper.store.images import is_empty
 from stepper.store.journal import Journal
 from stepper.store.location import copies_folder, lock_path, log_paths
-from stepper.store.migrations import MIGRATIONS
 from stepper.store.records import JournalEntry, Newest
 from stepper.store.recovery import RecentRows, put_back_image, save_elsewhere, signature
 from tests.store.disk import is_plain, listing
@@ -341,7 +340,7 @@ def test_what_cannot_be_put_back_is_refused(path: Path) -> None:
     """With nothing left in file, memory and copies, the refusal is a sentence and no empty journal is made."""
     gone = Newest(journal="j", seq=9, digest=b"x" * 16, plan=0, plan_digest=b"x")
     with pytest.raises(SurroundingsError, match="is damaged"):
-        put_back_image(path, b"", RecentRows(), gone, Copies(path), "A", MIGRATIONS)
+        put_back_image(path, b"", RecentRows(), gone, Copies(path), "A")
     assert is_plain(str(save_elsewhere(path, b"")))
 
 
@@ -364,4 +363,4 @@ def test_copies_of_another_journal_are_not_put_in_its_place(path: Path, entry: M
     assert copies.listed()
     gone = Newest(journal="another", seq=3, digest=b"x" * 16, plan=0, plan_digest=b"x" * 16)
     with pytest.raises(SurroundingsError, match="is damaged"):
-        put_back_image(path, b"", RecentRows(), gone, copies, "A", MIGRATIONS)
+        put_back_image(path, b"", RecentRows(), gone, copies, "A")
