@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from contextlib import suppress
 from typing import TYPE_CHECKING
 
+from stepper import __version__
 from stepper.commands import completion
 from stepper.commands.error_text import error_text
 from stepper.commands.parser import HelpfulParser
@@ -102,7 +103,7 @@ def _parser(words: list[str]) -> tuple[HelpfulParser, Command | None]:
         description="A hands-free, voice-friendly round counter and instruction stepper for hand knitting.",
         examples=EXAMPLES,
     )
-    parser.add_argument("--version", action="version", version=_version())
+    parser.add_argument("--version", action="version", version=f"stepper {__version__}")
     called = next((word for word in words if not word.startswith("-")), "")
     commands = parser.add_subparsers(metavar="COMMAND")
     module: Command | None = None
@@ -154,9 +155,3 @@ def _load(name: str) -> Command:
         case _:
             raise AssertionError(f"{name} is in the table and has no module here.")
     return module
-
-
-def _version() -> str:
-    from stepper import __version__
-
-    return f"stepper {__version__}"
