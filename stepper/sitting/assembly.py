@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from contextlib import ExitStack
 from dataclasses import dataclass
 from pathlib import Path
@@ -101,8 +100,8 @@ def hold_sitting(
         conductor.begin(taken.fingerprint, taken.changed)
         with front_end.guard_terminal(), ExitStack() as ears:
             if why_no_ears == GETTING_READY:
-                voice = _Voice(speaker=speaker, played=played, asleep=lambda: conductor.session.state.asleep)
-                ears.callback(_open_ears(loaded, front_end, voice, mine, hearing).close)
+                live = _open_ears(loaded, conductor, front_end, mine, hearing, speaker, played)
+                ears.callback(live.close)
             elif options.listen:
                 _report_missing_ears(front_end, why_no_ears)
             front_end.run(recording)
@@ -189,19 +188,14 @@ def _open_voice(
     return None, (remark or "it does not start").removeprefix("There is no voice, since ").partition(";")[0]
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Voice:
-    """What the ears have to know of the voice."""
-
-    speaker: Speaker | None
-    played: PlayedSound | None
-    """What the loudspeaker is given; None if she cannot interrupt by voice."""
-    asleep: Callable[[], bool]
-    """Whether she asked not to be listened to."""
-
-
 def _open_ears(
-    loaded: LoadedProject, front_end: FrontEnd, voice: _Voice, mine: Preferences, hearing: Hearing
+    loaded: LoadedProject,
+    conductor: Conductor,
+    front_end: FrontEnd,
+    mine: Preferences,
+    hearing: Hearing,
+    speaker: Speaker | None,
+    played: PlayedSound | None,
 ) -> LiveEars:
     """Listen to the microphone."""
 
@@ -211,12 +205,12 @@ def _open_ears(
 
     return LiveEars(
         loaded.plan,
-        voice.speaker,
+        speaker,
         mine,
         hear=front_end.hear,
         tell=tell,
         is_addressed=hearing.film,
         asked=hearing.question,
-        played=voice.played,
-        may_interrupt=lambda: not voice.asleep(),
+        played=played,
+        may_interrupt=lambda: not conductor.session.state.asleep,
     )

@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 import shutil
 import sys
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable
 from typing import Protocol
 
 from stepper.screen.drawing.rows import text_width
@@ -72,12 +72,6 @@ def fold(line: str, columns: int | None) -> list[str]:
     return [*folded, row]
 
 
-def fold_all(lines: Iterable[str], columns: int | None) -> Iterator[str]:
-    """Break every line of several."""
-    for line in lines:
-        yield from fold(line, columns)
-
-
 def write_folded(text: str, stream: Output) -> None:
     """Write a text of one line or more and an end of line, folded if the stream goes to a terminal."""
     columns = terminal_columns(stream)
@@ -103,5 +97,5 @@ def print_folded(lines: Iterable[str], *, otherwise: int | None = None) -> None:
         otherwise: Width at which to fold what goes elsewhere; None for no limit.
     """
     columns = terminal_columns(sys.stdout)
-    for each in fold_all(lines, columns or otherwise):
-        print(each, flush=columns is not None)
+    for line in lines:
+        print("\n".join(fold(line, columns or otherwise)), flush=columns is not None)

@@ -22,7 +22,8 @@ _LONGEST: Final = 200
 _PARTS: Final = {"a quarter": 0.25, "a half": 0.5, "three quarters": 0.75}
 _UNITS: Final = {"": "", "centimeters": "cm", "inches": "in"}
 # As the recogniser's model writes them, with their meaning; a length without a unit is in the plan's.
-_MOST_TENS: Final = 20
+_TENS: Final[Mapping[str, float]] = {words(number): number for number in range(1, 21)}
+# What may be added to a count made aloud.
 _COUNT: Final = next(row for row in VOCABULARY if row.cue is Count)
 _FEWEST_WORDS: Final = 2
 # A single word heard while a film is on would be a guess.
@@ -43,10 +44,12 @@ def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wo
         if "{" in meant:
             continue  # such a wording needs its slot, which hers lacks
         phrases[normalise(mine) or mine.casefold()] = meaning_of(row)
+    # A count without a word around it is said digit by digit.
+    bare_count = Frame(before="", after="", means=meaning_of(_COUNT), numbers=_digit_by_digit())
     return Wordings(
         phrases=phrases,
         single_words=dict(_single_words()),
-        frames=(*_frames(plan), _bare_count()),
+        frames=(*_frames(plan), bare_count),
         numbers=list_numbers(),
         openings=frozenset(_openings()),
         known=lambda text: plan is not None and is_cue(text, plan, own),
@@ -166,7 +169,7 @@ def _frames(plan: Plan | None) -> Iterator[Frame]:
                     means = (*meaning_of(row), unit or (plan.units if plan is not None else "cm"))
                     yield _frame(f"{phrase} {said}", means, list_lengths())
             elif slots == ["tens"] and not phrase.startswith("and "):
-                yield _frame(phrase, meaning_of(row), _tens())
+                yield _frame(phrase, meaning_of(row), _TENS)
             elif slots == ["yarn", "weight"] and plan is not None:
                 for name in plan.yarns.values():
                     said = phrase.replace("{yarn}", drop_articles(normalise(name)))
@@ -184,11 +187,6 @@ def _single_words() -> Iterator[tuple[str, SingleWord]]:
             yield word, SingleWord(means=meaning_of(row), answers=answers)
 
 
-def _bare_count() -> Frame:
-    """Return the frame of a count without a word around it, which is said digit by digit."""
-    return Frame(before="", after="", means=meaning_of(_COUNT), numbers=_digit_by_digit())
-
-
 @cache
 def _digit_by_digit() -> dict[str, float]:
     return {digits_words(number): number for number in range(MOST + 1)}
@@ -197,11 +195,6 @@ def _digit_by_digit() -> dict[str, float]:
 def _frame(phrase: str, means: Hashable, numbers: Mapping[str, float] | None = None) -> Frame:
     before, after = re.split(r"\{\w+\}", phrase)
     return Frame(before=before.strip(), after=after.strip(), means=means, numbers=numbers)
-
-
-@cache
-def _tens() -> dict[str, float]:
-    return {words(number): number for number in range(1, _MOST_TENS + 1)}
 
 
 def _places(plan: Plan) -> tuple[str, ...]:
