@@ -267,11 +267,15 @@ class Weighed(Event):
     grams: float
     """What is left of it. Unit: g."""
 
+    @property
+    def weighing(self) -> Weighing:
+        """The weighing with its place."""
+        return Weighing(index=self.place.index, stitch=self.place.stitch, grams=self.grams)
+
     def applied(self, knitting: Knitting) -> Knitting:
         """Return the knitting with this as the last weighing of the yarn."""
-        weighing = Weighing(index=self.place.index, stitch=self.place.stitch, grams=self.grams)
         rest = [each for each in knitting.balls if each.yarn != self.yarn]
-        return replace(knitting, balls=(*rest, Ball(yarn=self.yarn, weighing=weighing)))
+        return replace(knitting, balls=(*rest, Ball(yarn=self.yarn, weighing=self.weighing)))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -78,7 +78,7 @@ from stepper.session.events import (
 from stepper.session.fault import respond as inquiry
 from stepper.session.pace.learning import find_undone
 from stepper.session.pace.silence import was_silent
-from stepper.session.questions.yarn_left import forecast_yarn
+from stepper.session.questions.yarn_left import forecast_ball
 from stepper.session.state import Position, State
 from stepper.session.stops import stop_in_hand
 
@@ -292,7 +292,7 @@ def _measured(plan: Plan, before: State, event: Measured, after: State) -> Itera
 
 def _weighed(plan: Plan, before: State, event: Weighed, after: State) -> Iterator[Effect]:
     yield TellKept(yarn=event.yarn, grams=event.grams)
-    yield from forecast_yarn(plan, event)
+    yield from forecast_ball(plan, event.yarn, event.weighing)
 
 
 def _noted(plan: Plan, before: State, event: Noted, after: State) -> Iterator[Effect]:

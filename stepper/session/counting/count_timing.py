@@ -23,7 +23,7 @@ from collections.abc import Sequence
 
 from stepper.craft.counting import CountCosts, count_interval, learned_fault_rate
 from stepper.craft.fault_finding import CHANGE_ODDS
-from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE, Pace, TimedStretch, measure_pace
+from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE, TimedStretch, measure_pace
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.session.fault.workable import is_tolerant
@@ -57,14 +57,10 @@ def price_counting(
     return CountCosts(faults_per_stitch=learned_fault_rate(faults, stitches), knit_s=60 / pace)
 
 
-def pace_of(state: State) -> Pace:
-    """Return her pace from the steps so far, or the usual one before any."""
-    return measure_pace([TimedStretch(stitches=each.stitches, seconds=each.seconds) for each in state.worked])
-
-
 def stitches_per_minute(state: State) -> float:
-    """Return her pace as a number. Unit: stitches per minute."""
-    return pace_of(state).stitches_per_minute
+    """Return her pace from the steps so far, or the usual one before any. Unit: stitches per minute."""
+    steps = [TimedStretch(stitches=each.stitches, seconds=each.seconds) for each in state.worked]
+    return measure_pace(steps).stitches_per_minute
 
 
 def why_count(plan: Plan, state: State, done: int) -> str | None:

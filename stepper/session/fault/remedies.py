@@ -109,8 +109,7 @@ def _count_again(plan: Plan, now: Position, fault: Fault, search: Search) -> lis
     if not alone and fault.place == now:
         return []
     expect = count_at(plan, now)
-    knit_s = 60 / DEFAULT_STITCHES_PER_MINUTE
-    cost = max(1, expect + fault.difference) * SECONDS_PER_COUNTED_STITCH / knit_s
+    cost = _cost_of_counting(expect + fault.difference)
     return [cost_remedy(RemedyKind.RECOUNT, cost, now, expect=expect, plain=search.sections is None)]
 
 
@@ -119,9 +118,12 @@ def _count_between(now: Position, fault: Fault, search: Search) -> list[Remedy]:
     stretch = next_stretch(search)
     if stretch is None or fault.place != now:
         return []
-    knit_s = 60 / DEFAULT_STITCHES_PER_MINUTE
-    cost = max(1, stretch.expect) * SECONDS_PER_COUNTED_STITCH / knit_s
-    return [cost_remedy(RemedyKind.NARROW, cost, now, stretch=stretch)]
+    return [cost_remedy(RemedyKind.NARROW, _cost_of_counting(stretch.expect), now, stretch=stretch)]
+
+
+def _cost_of_counting(stitches: int) -> float:
+    """Return what it takes to count stitches, in stitches knitted in that time."""
+    return max(1, stitches) * SECONDS_PER_COUNTED_STITCH / (60 / DEFAULT_STITCHES_PER_MINUTE)
 
 
 def _finish_first(plan: Plan, now: Position, fault: Fault, search: Search) -> list[Remedy]:

@@ -184,7 +184,7 @@ def _of_rounds(plan: Plan, index: int) -> Iterator[Symptoms]:
             continue  # what a row in own words would do to other stitches is not known
         if any(stitch(run.stitch).kind in (Kind.EDGE, Kind.SHIFT) for run in wrong.runs):
             continue  # nobody binds off or divides in the place of a round by mistake
-        change, changes = _over(wrong.phrase, round_.before)
+        change, changes = work_items(wrong.phrase, round_.before)
         left = round_.before - sum(run.uses for run in wrong.runs)
         off, off_changes = change - (round_.after - round_.before), changes - right
         yield Symptoms(
@@ -193,11 +193,7 @@ def _of_rounds(plan: Plan, index: int) -> Iterator[Symptoms]:
 
 
 @lru_cache(maxsize=1024)
-def _over(phrase: tuple[Item, ...], before: int) -> tuple[int, int]:
-    return work_items(phrase, before)
-
-
-def work_items(items: Iterable[Item], before: int) -> tuple[int, int]:
+def work_items(items: tuple[Item, ...], before: int) -> tuple[int, int]:
     """Work items over a count of stitches; what is left over is worked plain, what is missing is left.
 
     Returns:
@@ -205,7 +201,7 @@ def work_items(items: Iterable[Item], before: int) -> tuple[int, int]:
     """
     used = change = changes = 0
     short = False
-    for run in flatten(tuple(items)):
+    for run in flatten(items):
         entry = stitch(run.stitch)
         if entry.uses:
             fit = min(run.times, (before - used) // entry.uses)

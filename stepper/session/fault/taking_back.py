@@ -66,15 +66,11 @@ def rip_back(plan: Plan, knitting: Knitting, fault: Fault, causes: tuple[Likely,
     marks = [(each, True) for each in knitting.lifelines if each >= begun]
     if knitting.stands is not None:
         marks.append((max(knitting.stands.place, begun), False))
-    before = [(p, line) for p, line in marks if p < now]
-    if here is not None:
-        before = [(p, line) for p, line in before if p.index <= here]
-    if not before and here is not None:
-        before = [(Position(index=here), False)] if Position(index=here) < now else []
-    if not before:
-        return []
+    before = [(p, line) for p, line in marks if p < now and (here is None or p.index <= here)]
+    if not before and here is not None and Position(index=here) < now:
+        before = [(Position(index=here), False)]
     found = [_rip(plan, place, now, lifeline=lifeline) for place, lifeline in before]
-    return [min(found, key=lambda each: each.stitches)]
+    return sorted(found, key=lambda each: each.stitches)[:1]
 
 
 def _rip(plan: Plan, place: Position, now: Position, *, lifeline: bool) -> Remedy:

@@ -179,8 +179,7 @@ def _finish(
     assumed = max(0, len(USUAL_WEEK_MIN) - len(seen))
     done_today = minutes.get(today.isoformat(), 0.0)
     forecast = forecast_finish(left / 60 + done_today, [*USUAL_WEEK_MIN[:assumed], *seen])
-    if forecast is None:  # pragma: no cover - a usual week or a day with knitting is always among them
-        return None, None, None, assumed
+    assert forecast is not None  # a usual week or a day with knitting is always among them
 
     def on(number: int) -> str:
         return (today + timedelta(days=number - 1)).isoformat()

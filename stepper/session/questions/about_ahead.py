@@ -5,7 +5,7 @@ One record for each answer, beside what works it out; the words stand in `steppe
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -289,37 +289,40 @@ def tell_length(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     """Tell how long the piece is by its rounds, from where its length is measured."""
     here = plan.rounds[state.place.index]
     stretch = plan.stretch_at(here.index)
-    last = max(round_.index for round_ in plan.rounds if round_.section == here.section)
+    length: float | None
+    target: float | None
     if stretch is not None:
         number = plan.stretches.index(stretch)
         measured = (each for each in state.knitting.corrections if each.stretch == number)
         per_10cm = next((each.rounds_per_10cm for each in measured), stretch.rounds_per_10cm)
-        yield TellLength(
-            section=here.section,
-            flat=here.flat,
-            length_mm=(here.index - stretch.origin) / per_10cm * 100,
-            target_mm=stretch.target_mm,
-            rounds_left=stretch.last + 1 - here.index,
-        )
-        return
-    inside = [round_ for round_ in plan.rounds[: here.index] if round_.section == here.section]
-    heights = [height_mm(plan, round_) for round_ in inside]
+        length, target, last = (here.index - stretch.origin) / per_10cm * 100, stretch.target_mm, stretch.last
+    else:
+        inside = [round_ for round_ in plan.rounds if round_.section == here.section]
+        length = length_mm(plan, (round_ for round_ in inside if round_.index < here.index))
+        target, last = None, inside[-1].index
     yield TellLength(
         section=here.section,
         flat=here.flat,
-        length_mm=None if None in heights else sum(each or 0.0 for each in heights),
-        target_mm=None,
+        length_mm=length,
+        target_mm=target,
         rounds_left=last + 1 - here.index,
     )
 
 
-def height_mm(plan: Plan, round_: Round) -> float | None:
-    """Return what a round adds to the length; a short row adds nothing where it was not worked."""
-    loop = plan.materials.loop(round_.gauge)
-    if loop is None:
-        return None
-    short = any(run.stitch == "rest" for run in round_.runs)
-    return loop.round_mm if not short and any(run.uses and run.leaves for run in round_.runs) else 0.0
+def length_mm(plan: Plan, rounds: Iterable[Round]) -> float | None:
+    """Return how long some rounds are by their gauge; None where one has none. Unit: mm.
+
+    A short row adds nothing where it was not worked.
+    """
+    total = 0.0
+    for round_ in rounds:
+        loop = plan.materials.loop(round_.gauge)
+        if loop is None:
+            return None
+        short = any(run.stitch == "rest" for run in round_.runs)
+        if not short and any(run.uses and run.leaves for run in round_.runs):
+            total += loop.round_mm
+    return total
 
 
 def tell_yarn_needed(plan: Plan, state: State, at: str) -> Iterator[Effect]:

@@ -16,7 +16,7 @@ from stepper.session.counting.tally import count_at
 from stepper.session.effects import Effect
 from stepper.session.moves import RIB_NAMES, bare_words, round_called
 from stepper.session.pace.outlook import paces_of, work_in
-from stepper.session.questions.about_ahead import changes_in, height_mm, tell_length
+from stepper.session.questions.about_ahead import changes_in, length_mm, tell_length
 from stepper.session.state import Asking, NoteKept, State
 
 COUNT_WITHIN = 60
@@ -246,12 +246,11 @@ def tell_part_length(plan: Plan, state: State, at: str, place: str) -> Iterator[
     if any(each.index == state.place.index for each in part.rounds):
         yield from tell_length(plan, state, at)
         return
-    heights = [height_mm(plan, each) for each in part.rounds]
     yield TellPartLength(
         section=part.name,
         rounds=len(part.rounds),
         flat=part.rounds[0].flat,
-        length_mm=None if None in heights else sum(each or 0.0 for each in heights),
+        length_mm=length_mm(plan, part.rounds),
     )
 
 

@@ -9,19 +9,7 @@ from collections.abc import Iterator
 
 from stepper.plan.model import Plan
 from stepper.plan.yarn.yarn_left import Weighing, forecast
-from stepper.session.effects import Effect, TellLasting
-from stepper.session.events import Weighed
-
-
-def forecast_yarn(plan: Plan, event: Weighed) -> Iterator[Effect]:
-    """Forecast from a weighing; no effect if the file does not say how much a skein holds.
-
-    Args:
-        plan: The plan as it is knitted.
-        event: The weighing.
-    """
-    weighing = Weighing(index=event.place.index, stitch=event.place.stitch, grams=event.grams)
-    yield from forecast_ball(plan, event.yarn, weighing)
+from stepper.session.effects import TellLasting
 
 
 def forecast_ball(plan: Plan, yarn: str, weighing: Weighing, *, named: bool = False) -> Iterator[TellLasting]:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from stepper.plan.model import Plan
 from stepper.session.effects import TellLasting
 from stepper.session.events import Weighed
-from stepper.session.questions.yarn_left import forecast_yarn
+from stepper.session.questions.yarn_left import forecast_ball
 from stepper.session.state import Position
 from tests.plan.test_compile import SWITCHBACK, plan_of
 
@@ -15,7 +15,7 @@ from tests.plan.test_compile import SWITCHBACK, plan_of
 def answered(plan: Plan, yarn: str, grams: float, index: int) -> list[TellLasting]:
     """Weigh a yarn at a place."""
     event = Weighed(at="2027-01-05T20:00:00+01:00", place=Position(index=index), yarn=yarn, grams=grams)
-    return [each for each in forecast_yarn(plan, event) if isinstance(each, TellLasting)]
+    return [each for each in forecast_ball(plan, event.yarn, event.weighing) if isinstance(each, TellLasting)]
 
 
 def garment(bought: int) -> Plan:
