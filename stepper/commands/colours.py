@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import os
 import sys
 from collections.abc import Iterator
 from dataclasses import asdict, replace
@@ -21,9 +20,14 @@ from stepper.screen.drawing.ansi import write_ansi
 from stepper.screen.drawing.panels import draw_panel, put_side_by_side
 from stepper.screen.drawing.rows import Row
 from stepper.screen.drawing.style import Depth
-from stepper.screen.terminal_abilities import assess_terminal
 from stepper.screen.yarns import yarns_of
-from stepper.sitting.folding import PROSE_COLUMNS, print_folded, terminal_columns, write_painted
+from stepper.sitting.folding import (
+    PROSE_COLUMNS,
+    check_terminal,
+    print_folded,
+    terminal_columns,
+    write_painted,
+)
 
 PIPED_COLUMNS = 80
 """Columns to fill if the output does not go to a terminal."""
@@ -65,7 +69,7 @@ def run(args: argparse.Namespace) -> int:
         return 0
     print(f"{loaded.plan.title}: colours")
     print()
-    depth = _depth()
+    depth = check_terminal().depth
     for line in _lines(found, depth):
         if isinstance(line, str):
             print_folded([line], otherwise=PROSE_COLUMNS)
@@ -74,17 +78,6 @@ def run(args: argparse.Namespace) -> int:
     if args.picture is not None:
         print_folded(["", f"The picture is in {args.picture}."])
     return 0
-
-
-def _depth() -> Depth:
-    """Return how many colours the terminal shows."""
-    # Not `full_screen.check_terminal`: that loads the whole screen.
-    return assess_terminal(
-        os.environ,
-        is_terminal=sys.stdout.isatty(),
-        encoding=sys.stdout.encoding or "",
-        windows=sys.platform == "win32",
-    ).depth
 
 
 def _lines(found: Colours, depth: Depth) -> Iterator[str | Row]:

@@ -13,6 +13,7 @@ from pathlib import Path
 from stepper.commands.loading import load
 from stepper.errors import NotInstalledError
 from stepper.sitting.assembly import SittingOptions, hold_sitting
+from stepper.sitting.folding import check_terminal
 from stepper.sitting.front_end import FrontEnd
 from stepper.sitting.line_mode import LineMode, complain
 from stepper.sitting.own_cues import add_own_cues
@@ -115,7 +116,7 @@ def _choose_front_end(
     if plain or not sys.stdin.isatty():
         return LineMode(prompts=False)
     # Nothing of the screen is loaded for a sitting without one.
-    from stepper.sitting.full_screen import FullScreen, check_terminal
+    from stepper.sitting.full_screen import FullScreen
 
     terminal = check_terminal()
     if not terminal.why_not:

@@ -196,27 +196,11 @@ def list_catches(round_: Round) -> frozenset[int]:
     return frozenset(last - place if turned else place for place in places)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Repetition:
-    """Which repetition of a repeat is being worked."""
-
-    number: int
-    """From 1."""
-    of: int
-    start: int
-    """Stitches of the round before this repetition. Unit: stitches."""
-    end: int
-    """Stitches of the round after it."""
-
-
-def repetition_at(round_: Round, stitches: int) -> Repetition | None:
-    """Return the repetition that a place is in; None between repeats."""
+def repetition_at(round_: Round, stitches: int) -> tuple[int, int] | None:
+    """Return which repetition of a repeat a place is in, from 1, and of how many; None between repeats."""
     place = 0
     for item in round_.phrase:
         if isinstance(item, Group) and item.times > 1 and place <= stitches < place + item.progress:
-            once = item.progress // item.times
-            number = (stitches - place) // once
-            start = place + number * once
-            return Repetition(number=number + 1, of=item.times, start=start, end=start + once)
+            return (stitches - place) // (item.progress // item.times) + 1, item.times
         place += item.progress
     return None

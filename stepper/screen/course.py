@@ -6,7 +6,7 @@ No I/O.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from itertools import accumulate
+from itertools import accumulate, groupby
 
 from stepper.plan.model import Plan, Round
 from stepper.plan.stitches.abbreviate import yarns_of
@@ -57,13 +57,11 @@ def course_of(plan: Plan) -> Course:
     """Work out the sums of a plan."""
     rounds = plan.rounds
     begins: list[int] = []
-    for index, round_ in enumerate(rounds):
-        same = index > 0 and rounds[index - 1].section == round_.section
-        begins.append(begins[-1] if same else index)
-    ends: list[int] = [0] * len(rounds)
-    for index in range(len(rounds) - 1, -1, -1):
-        last = index + 1 == len(rounds) or rounds[index + 1].section != rounds[index].section
-        ends[index] = index + 1 if last else ends[index + 1]
+    ends: list[int] = []
+    for _, section in groupby(rounds, key=lambda round_: round_.section):
+        indexes = [round_.index for round_ in section]
+        begins += [indexes[0]] * len(indexes)
+        ends += [indexes[-1] + 1] * len(indexes)
     return Course(
         plan=plan,
         before=(0, *accumulate(round_.progress for round_ in rounds)),
@@ -73,5 +71,3 @@ def course_of(plan: Plan) -> Course:
         counted=tuple(round_.index for round_ in rounds if round_.checkpoint is not None),
         yarns=tuple(yarns_of(round_.runs) for round_ in rounds),
     )
-
-

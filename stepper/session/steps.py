@@ -180,11 +180,7 @@ class _Measure:
 
     def joins(self, item: Item) -> bool:
         """Return whether an item goes with the one in front of it: a change with its gap."""
-        return (
-            self.evenly
-            and isinstance(item, Run)
-            and stitch(item.stitch).kind in (Kind.INCREASE, Kind.DECREASE)
-        )
+        return self.evenly and isinstance(item, Run) and _is_change(item)
 
     def units(self, items: Iterable[Item]) -> Iterator[list[Item]]:
         """Put those together that are never parted."""

@@ -5,6 +5,7 @@ What goes into a file or a pipe is left as it is: a line there is one fact, for 
 
 from __future__ import annotations
 
+import os
 import re
 import shutil
 import sys
@@ -12,6 +13,7 @@ from collections.abc import Iterable
 from typing import Protocol
 
 from stepper.screen.drawing.rows import text_width
+from stepper.screen.terminal_abilities import TerminalAbilities, assess_terminal
 
 NARROWEST = 20
 """Columns below which nothing is folded: a window so narrow is no longer read, only scrolled."""
@@ -45,6 +47,16 @@ def terminal_columns(stream: Output) -> int | None:
     if not stream.isatty():
         return None
     return shutil.get_terminal_size().columns
+
+
+def check_terminal() -> TerminalAbilities:
+    """Return what the terminal of this process can do."""
+    return assess_terminal(
+        os.environ,
+        is_terminal=sys.stdout.isatty(),
+        encoding=sys.stdout.encoding or "",
+        windows=sys.platform == "win32",
+    )
 
 
 def fold(line: str, columns: int | None) -> list[str]:

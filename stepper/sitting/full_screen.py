@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import os
-import sys
 from collections.abc import Iterator
 from contextlib import AbstractContextManager
 from threading import Thread
@@ -13,22 +11,12 @@ from stepper.devices.stderr import stderr_aside
 from stepper.errors import StepperError
 from stepper.screen.app import Screen
 from stepper.screen.ports import ScreenSetup
-from stepper.screen.terminal_abilities import TerminalAbilities, assess_terminal
+from stepper.screen.terminal_abilities import TerminalAbilities
 from stepper.screen.yarns import Yarns, yarns_of
 from stepper.session.cues import Cue, View
 from stepper.sitting.front_end import SittingView
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import LoadedProject
-
-
-def check_terminal() -> TerminalAbilities:
-    """Return what the terminal of this process can do."""
-    return assess_terminal(
-        os.environ,
-        is_terminal=sys.stdout.isatty(),
-        encoding=sys.stdout.encoding or "",
-        windows=sys.platform == "win32",
-    )
 
 
 class FullScreen:

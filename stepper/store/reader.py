@@ -90,14 +90,6 @@ class JournalReader:
                 return
             after = rows[-1][0]
 
-    def last(self) -> StoredEntry | None:
-        """Return the newest entry, or None if nothing has been kept yet."""
-        with explain_failures(self._path):
-            row = self._connection.execute(
-                f"SELECT {ENTRY_COLUMNS} FROM entry ORDER BY seq DESC LIMIT 1"
-            ).fetchone()
-        return None if row is None else _entry(row)
-
     def count(self) -> int:
         """Return how many entries there are, which is also the place of the newest. Range: 0 and up."""
         with explain_failures(self._path):

@@ -185,19 +185,17 @@ def _lines_of(text: str, places: int) -> tuple[str, ...] | None:
 def _break(text: str, places: int) -> list[str] | None:
     """Break a text into lines between words; None if a word is wider than a line."""
     lines: list[str] = []
-    line, taken = "", 0
+    taken = 0
     for word in text.split():
         wide = _width(word)
         if wide > places:
             return None
-        longer = taken + _WORDS + wide
-        if line and longer <= places:
-            line, taken = f"{line} {word}", longer
-            continue
-        if line:
-            lines.append(line)
-        line, taken = word, wide
-    return [*lines, line] if line else lines
+        if lines and taken + _WORDS + wide <= places:
+            lines[-1], taken = f"{lines[-1]} {word}", taken + _WORDS + wide
+        else:
+            lines.append(word)
+            taken = wide
+    return lines
 
 
 @lru_cache(maxsize=512)

@@ -12,7 +12,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.screen.drawing.rows import Row, Span
-from stepper.screen.drawing.style import BOLD, Paint
+from stepper.screen.drawing.style import BOLD
 
 _DRAWN: Final = """
 .##.  ..#.  ###.  ###.  #..#  ####  .###  ####  ####  ####
@@ -45,14 +45,13 @@ class Scale(Enum):
         return int(6 * self.value[1])
 
 
-def draw_numeral(number: int, scale: Scale, *, blocks: bool = True, paint: Paint = BOLD) -> list[Row]:
+def draw_numeral(number: int, scale: Scale, *, blocks: bool = True) -> list[Row]:
     """Draw a number.
 
     Args:
         number: Range: 0 and up.
         scale: How big.
         blocks: Whether the terminal has block signs; without them strokes are drawn in ASCII.
-        paint: How the strokes look.
 
     Returns:
         Rows from the top. Always: as many and as wide as the scale says.
@@ -72,7 +71,7 @@ def draw_numeral(number: int, scale: Scale, *, blocks: bool = True, paint: Paint
             for at in range(6)
             for _ in range(rows)
         ]
-    return [(Span(line, paint),) for line in lines]
+    return [(Span(line, BOLD),) for line in lines]
 
 
 _HALVES: Final = MappingProxyType({"..": " ", "#.": "▀", ".#": "▄", "##": "█"})

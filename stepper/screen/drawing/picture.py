@@ -5,6 +5,7 @@ Block characters are drawn as rectangles, so that the picture looks the same wha
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from types import MappingProxyType
 from typing import Final
@@ -48,17 +49,18 @@ _BLOCKS: Final = MappingProxyType(
 
 _PAIRS: Final = MappingProxyType({"▛": "▀▖", "▜": "▀▗", "▙": "▄▘", "▟": "▄▝", "▚": "▘▗", "▞": "▝▖"})
 # Block characters that are drawn as two of those above.
+_ALL: Final = "".join((*_BLOCKS, *_PAIRS))
+_PARTS: Final = re.compile(f"([{_ALL}])\\1*|[^ {_ALL}]+")
+# The same block character several times, or a word.
 
 
-def write_svg(rows: Sequence[Row], columns: int, *, title: str, ground: Rgb = GROUND, ink: Rgb = INK) -> str:
+def write_svg(rows: Sequence[Row], columns: int, *, title: str) -> str:
     """Write rows as a picture.
 
     Args:
         rows: From the top.
         columns: How wide the screen is.
         title: The picture's name, for those who cannot see it.
-        ground: Colour used for the terminal's own background.
-        ink: Colour used for its own text.
     """
     wide = columns * CELL[0] + 2 * _MARGIN
     high = len(rows) * CELL[1] + 2 * _MARGIN
@@ -68,62 +70,49 @@ def write_svg(rows: Sequence[Row], columns: int, *, title: str, ground: Rgb = GR
     )
     style = (
         f"<title>{escape(show_unprintable(title))}</title>"
-        f'<rect width="{wide}" height="{high}" rx="8" fill="{ground.hex}"/>'
+        f'<rect width="{wide}" height="{high}" rx="8" fill="{GROUND.hex}"/>'
         f'<g font-family="DejaVu Sans Mono, Menlo, Consolas, monospace" font-size="{_SIZE}" '
         'xml:space="preserve" shape-rendering="crispEdges">'
     )
-    drawn = [part for number, row in enumerate(rows) for part in _row(row, number, ground, ink)]
+    drawn = [part for number, row in enumerate(rows) for part in _row(row, number)]
     return "\n".join([head, style, *drawn, "</g></svg>", ""])
 
 
-def _row(row: Row, number: int, ground: Rgb, ink: Rgb) -> list[str]:
+def _row(row: Row, number: int) -> list[str]:
     parts, column = [], 0
     for span in row:
-        parts += _span(span, column, number, ground, ink)
+        parts += _span(span, column, number)
         column += text_width(span.text)
     return parts
 
 
-def _span(span: Span, column: int, number: int, ground: Rgb, ink: Rgb) -> list[str]:
-    """Draw a span: its background, then its block characters, then its letters word by word."""
-    behind, letters = _colours(span.paint, ground, ink)
+def _span(span: Span, column: int, number: int) -> list[str]:
+    """Draw a span: its background, then its block characters and its letters word by word."""
+    behind, letters = _colours(span.paint)
     left, top = _MARGIN + column * CELL[0], _MARGIN + number * CELL[1]
     parts = []
-    if behind != ground:
+    if behind != GROUND:
         parts.append(_rectangle(left, top, text_width(span.text) * CELL[0], CELL[1], behind))
-    word, word_at = "", 0
-    at = 0
-    run: tuple[str, int, int] | None = None
-    for letter in f"{span.text} ":
-        if letter in _BLOCKS or letter in _PAIRS or letter == " ":
-            if word:
-                parts.append(_letters(word, left + word_at * CELL[0], top, letters, bold=span.paint.bold))
-            word = ""
-        elif not word:
-            word, word_at = letter, at
+    for found in _PARTS.finditer(span.text):
+        at, sign = left + text_width(span.text[: found.start()]) * CELL[0], found[1]
+        if sign is None:
+            parts.append(_letters(found[0], at, top, letters, bold=span.paint.bold))
         else:
-            word += letter
-        if run is not None and run[0] != letter:
-            parts += [_block((each, *run[1:]), left, top, letters) for each in _PAIRS.get(run[0], run[0])]
-            run = None
-        if letter in _BLOCKS or letter in _PAIRS:
-            run = (letter, run[1] if run is not None else at, at + 1)
-        at += text_width(letter)
+            parts += [_block(each, len(found[0]), at, top, letters) for each in _PAIRS.get(sign, sign)]
     return parts
 
 
-def _colours(paint: Paint, ground: Rgb, ink: Rgb) -> tuple[Rgb, Rgb]:
-    behind, letters = paint.ground or ground, paint.ink or ink
+def _colours(paint: Paint) -> tuple[Rgb, Rgb]:
+    behind, letters = paint.ground or GROUND, paint.ink or INK
     return (letters, behind) if paint.reverse else (behind, letters)
 
 
-def _block(run: tuple[str, int, int], left: int, top: int, colour: Rgb) -> str:
-    sign, first, end = run
+def _block(sign: str, times: int, left: int, top: int, colour: Rgb) -> str:
     share = _BLOCKS[sign]
     return _rectangle(
-        left + first * CELL[0] + share[0] * CELL[0],
+        left + share[0] * CELL[0],
         top + share[1] * CELL[1],
-        (end - first - 1) * CELL[0] + (share[2] - share[0]) * CELL[0],
+        (times - 1) * CELL[0] + (share[2] - share[0]) * CELL[0],
         (share[3] - share[1]) * CELL[1],
         colour,
     )

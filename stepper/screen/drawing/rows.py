@@ -85,12 +85,12 @@ def _first_columns(text: str, columns: int) -> str:
     return text
 
 
-def shorten(text: str, columns: int, more: str = "…") -> str:
+def shorten(text: str, columns: int) -> str:
     """Cut a text to a width; a sign at its end says if something was left out."""
     text = clean(text)
     if text_width(text) <= columns:
         return text
-    return _first_columns(text, max(0, columns - text_width(more))).rstrip() + more[: max(0, columns)]
+    return _first_columns(text, max(0, columns - 1)).rstrip() + "…"[: max(0, columns)]
 
 
 def pad(cells: Row, columns: int) -> Row:
@@ -131,17 +131,13 @@ def wrap(text: str, columns: int) -> list[str]:
     Always: no line is wider than `columns`.
     """
     lines: list[str] = []
-    line = ""
     for word in clean(text).split():
         for piece in _pieces(word, max(1, columns)):
-            longer = f"{line} {piece}" if line else piece
-            if text_width(longer) <= columns:
-                line = longer
-                continue
-            if line:
-                lines.append(line)
-            line = piece
-    return [*lines, line] if line else lines
+            if lines and text_width(f"{lines[-1]} {piece}") <= columns:
+                lines[-1] = f"{lines[-1]} {piece}"
+            else:
+                lines.append(piece)
+    return lines
 
 
 def _pieces(word: str, columns: int) -> Iterable[str]:

@@ -60,7 +60,7 @@ def _within(course: Course, state: State) -> list[str]:
     said = []
     repeat = repetition_at(round_, place.stitch)
     if repeat is not None:
-        said.append(f"Repeat {repeat.number} of {repeat.of}")
+        said.append(f"Repeat {repeat[0]} of {repeat[1]}")
     marks = markers_in(round_)
     ahead = next((mark for mark in marks if mark > place.stitch), None)
     if ahead is not None:
