@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import replace
+from functools import reduce
 
 from stepper.session.events import (
     Advanced,
@@ -94,9 +95,7 @@ def _read_on(state: State, event: Event) -> ReadingAlong | None:
 
 def evolve_all(state: State, events: Iterable[Event]) -> State:
     """Return the state after several events."""
-    for event in events:
-        state = evolve(state, event)
-    return state
+    return reduce(evolve, events, state)
 
 
 BREAKS_KEPT = 20

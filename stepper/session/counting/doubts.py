@@ -71,8 +71,9 @@ def hold(plan: Plan, state: State, cue: Cue, decision: Decision) -> Decision:
     if isinstance(decision, Refusal) or not decision or isinstance(cue, ThatIsAll | MarkerCounts):
         return decision
     event = decision[0]
-    if _may_be_finished(event) and not isinstance(cue, Yes | No):
-        assert isinstance(event, Counted)
+    answers = isinstance(cue, Yes | No)
+    if isinstance(event, Counted) and event.expected != event.stitches == event.expected_end and not answers:
+        # It fits the end of the round in hand and not the place.
         return _doubted(cue, Doubt(kind=DoubtKind.FINISHED, place=event.place, number=event.stitches))
     if cue.heard is None:
         return decision
@@ -80,11 +81,6 @@ def hold(plan: Plan, state: State, cue: Cue, decision: Decision) -> Decision:
     if doubt is None or doubt == state.knitting.doubt:  # heard the same twice
         return decision
     return _doubted(cue, doubt)
-
-
-def _may_be_finished(event: Event) -> bool:
-    """Return whether a count fits the end of the round in hand and not the place."""
-    return isinstance(event, Counted) and event.expected != event.stitches == event.expected_end
 
 
 def _doubted(cue: Cue, doubt: Doubt) -> Decision:

@@ -5,11 +5,12 @@ No I/O. Places are in stitches as counted on the right needle (`Run.progress`).
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import accumulate, pairwise, repeat
 
-from stepper.craft.stitches import Kind, stitch
-from stepper.plan.model import Plan, Round
+from stepper.craft.stitches import Kind, Stitch, stitch
+from stepper.plan.model import Plan, Round, Run
 from stepper.session.state import Position
 from stepper.session.steps import MARKS
 
@@ -26,6 +27,17 @@ class Tally:
     """Stitches of the old round used up. Unit: stitches."""
     shaped: int
     """Increases and decreases done. Unit: changes."""
+
+
+def each_stitch(runs: Iterable[Run]) -> Iterator[Stitch]:
+    """Yield the stitches of some runs one by one, as the table of stitches has them."""
+    for run in runs:
+        yield from repeat(stitch(run.stitch), run.times)
+
+
+def placed_runs(round_: Round) -> Iterator[tuple[int, Run]]:
+    """Yield the runs of a round, each with the stitches of the round before it."""
+    return zip(accumulate((run.progress for run in round_.runs), initial=0), round_.runs, strict=False)
 
 
 def tally_stitches(round_: Round, stitches: int) -> Tally:
@@ -91,8 +103,7 @@ def shaping_at(round_: Round, stitches: int) -> Shaping | None:
     """
     if not round_.shaping:
         return None
-    kinds = [stitch(run.stitch) for run in round_.runs for _ in range(run.times)]
-    changes = [entry for entry in kinds if entry.kind in _SHAPING]
+    changes = [entry for entry in each_stitch(round_.runs) if entry.kind in _SHAPING]
     now = tally_stitches(round_, stitches)
     ahead = [place for place in round_.shaping[now.shaped :] if place >= now.used]
     widths = [entry.uses for entry in changes] if len(changes) == len(round_.shaping) else []
@@ -122,13 +133,8 @@ def markers_in(round_: Round) -> tuple[int, ...]:
     They are where the round itself says to place or slip one; a round that does not mention markers keeps
     those that are there.
     """
-    places, place = [], 0
-    for run in round_.runs:
-        if run.stitch in MARKS:
-            places.append(place)
-        place += run.progress
-    inside = {each for each in (places or round_.markers) if 0 < each < place}
-    return tuple(sorted(inside))
+    places = [place for place, run in placed_runs(round_) if run.stitch in MARKS]
+    return tuple(sorted({each for each in (places or round_.markers) if 0 < each < round_.progress}))
 
 
 def between_markers(round_: Round) -> tuple[int, ...]:

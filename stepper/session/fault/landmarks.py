@@ -13,7 +13,7 @@ from itertools import pairwise
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Plan, Round
-from stepper.session.counting.tally import markers_in, tally_stitches
+from stepper.session.counting.tally import each_stitch, markers_in, tally_stitches
 from stepper.session.state import Position
 
 
@@ -140,11 +140,9 @@ def _followed(plan: Plan, seen: list[int], made: int, now: int) -> list[int]:
 def _stitches_after(round_: Round, own: list[int]) -> list[int]:
     """Return where stitches of the old round lie after a round, without those that left the needle."""
     right, place = list[int | None](), 0
-    for run in round_.runs:
-        entry = stitch(run.stitch)
-        for _ in range(run.times):
-            right += [place if entry.leaves else None] * entry.uses
-            place += entry.leaves
+    for entry in each_stitch(round_.runs):
+        right += [place if entry.leaves else None] * entry.uses
+        place += entry.leaves
     return [moved for each in own if (moved := right[each]) is not None]
 
 
@@ -175,12 +173,10 @@ def is_turned(plan: Plan, made: int, now: int) -> bool:
 def _changes(round_: Round) -> list[int]:
     """Return the places just after each change, on the right needle, without the round's end."""
     places, place = [], 0
-    for run in round_.runs:
-        entry = stitch(run.stitch)
-        for _ in range(run.times):
-            place += entry.leaves
-            if entry.kind in (Kind.INCREASE, Kind.DECREASE):
-                places.append(place)
+    for entry in each_stitch(round_.runs):
+        place += entry.leaves
+        if entry.kind in (Kind.INCREASE, Kind.DECREASE):
+            places.append(place)
     return sorted({each for each in places if 0 < each < place})
 
 

@@ -5,8 +5,9 @@ A stitch made at a marker, an increase or the join may come to lie on the wrong 
 
 from __future__ import annotations
 
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import Kind
 from stepper.plan.model import Plan, Round
+from stepper.session.counting.tally import each_stitch
 from stepper.session.fault.diagnosis import Likely, is_lone
 from stepper.session.fault.landmarks import Landmark
 from stepper.session.fault.search import Search
@@ -62,13 +63,11 @@ def _stretch_later(plan: Plan, fault: Fault, search: Search) -> tuple[int, int] 
 def _plain_places(round_: Round) -> list[tuple[int, int]]:
     """List the plain stitches of a round: the stitch of the old round each takes up, and its place."""
     found, used, place = [], 0, 0
-    for run in round_.runs:
-        entry = stitch(run.stitch)
-        for _ in range(run.times):
-            if entry.kind is Kind.PLAIN:
-                found.append((used, place))
-            used += entry.uses
-            place += entry.progress
+    for entry in each_stitch(round_.runs):
+        if entry.kind is Kind.PLAIN:
+            found.append((used, place))
+        used += entry.uses
+        place += entry.progress
     return found
 
 

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from stepper.craft.counting import RIP_SHARE
-from stepper.craft.stitches import stitch
 from stepper.plan.model import Plan, Round
-from stepper.session.counting.tally import count_between, piece_begun, tally_stitches
+from stepper.session.counting.tally import count_between, each_stitch, piece_begun, tally_stitches
 from stepper.session.fault.diagnosis import Likely
 from stepper.session.fault.landmarks import is_turned
 from stepper.session.fault.search import Search
@@ -48,12 +47,10 @@ def _sound_up_to(plan: Plan, index: int, fault: Fault, search: Search) -> int:
 def _place_of(round_: Round, column: int) -> int:
     """Return the last whole stitch of a round at or before a column of the needles after it."""
     place = 0
-    for run in round_.runs:
-        entry = stitch(run.stitch)
-        for _ in range(run.times):
-            if place + entry.progress > column:
-                return place
-            place += entry.progress
+    for entry in each_stitch(round_.runs):
+        if place + entry.progress > column:
+            return place
+        place += entry.progress
     return 0
 
 

@@ -10,7 +10,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.plan.under_way.absorb import refit_round
 from stepper.plan.under_way.respace import spread_of
-from stepper.session.counting.tally import markers_in, shaping_at
+from stepper.session.counting.tally import each_stitch, markers_in, placed_runs, shaping_at
 from stepper.session.fault.landmarks import SEEN_PAST_EDGES, Landmark
 from stepper.session.fault.search import Search
 from stepper.session.state import Position
@@ -92,18 +92,16 @@ def _parts_left(round_: Round, stitches: int) -> list[list[tuple[Kind, int]]]:
     worked one after the other."""
     cuts, place = set(markers_in(round_)), 0
     parts: list[list[tuple[Kind, int]]] = [[]]
-    for run in round_.runs:
-        entry = stitch(run.stitch)
-        for _ in range(run.times):
-            if place >= stitches and entry.progress:
-                last = parts[-1][-1] if parts[-1] else None
-                if last is not None and last[0] is entry.kind:
-                    parts[-1][-1] = (entry.kind, last[1] + 1)
-                else:
-                    parts[-1].append((entry.kind, 1))
-            place += entry.progress
-            if entry.progress and place in cuts and place > stitches:
-                parts.append([])
+    for entry in each_stitch(round_.runs):
+        if place >= stitches and entry.progress:
+            last = parts[-1][-1] if parts[-1] else None
+            if last is not None and last[0] is entry.kind:
+                parts[-1][-1] = (entry.kind, last[1] + 1)
+            else:
+                parts[-1].append((entry.kind, 1))
+        place += entry.progress
+        if entry.progress and place in cuts and place > stitches:
+            parts.append([])
     return parts
 
 
@@ -148,10 +146,6 @@ def _is_lace(round_: Round, search: Search, side: str) -> bool:
     total, (low, high) = search.sections.edges[-1], search.found
     if round_.side != side:
         low, high = total - high, total - low
-    kinds, place = set[Kind](), 0
-    for run in round_.runs:
-        share = place / max(1, round_.after)
-        if low / total <= share < high / total:
-            kinds.add(stitch(run.stitch).kind)
-        place += run.progress
+    shares = ((place / max(1, round_.after), run) for place, run in placed_runs(round_))
+    kinds = {stitch(run.stitch).kind for share, run in shares if low / total <= share < high / total}
     return kinds >= {Kind.INCREASE, Kind.DECREASE}

@@ -13,7 +13,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.plan.yarn.floats import floats
 from stepper.plan.yarn.strand_remarks import catches_of
-from stepper.session.counting.tally import between_markers, markers_in
+from stepper.session.counting.tally import between_markers, markers_in, placed_runs
 from stepper.session.effects import Effect, Lead, TellFinished, TellStep
 from stepper.session.state import State
 from stepper.session.steps import By, StepPart, cut_into_steps, part_at
@@ -198,10 +198,8 @@ def yarns_of(round_: Round) -> tuple[str, ...]:
 def _yarns_from(round_: Round, stitch_: int) -> tuple[tuple[str, int], ...]:
     """Return the yarns worked from a place on, each with the stitches in it up to the next one."""
     found: list[tuple[str, int]] = []
-    place = 0
-    for run in round_.runs:
-        place += run.progress
-        left = min(run.progress, place - stitch_)
+    for place, run in placed_runs(round_):
+        left = min(run.progress, place + run.progress - stitch_)
         if left <= 0 or stitch(run.stitch).kind in (Kind.SHIFT, Kind.MARK):
             continue
         if found and found[-1][0] == run.yarn:
@@ -318,11 +316,6 @@ def tell_turn(plan: Plan, state: State, at: str) -> Iterator[Effect]:
 
 def _turn_in(round_: Round) -> int | None:
     """Return the stitches of a row before it is turned; None if it is worked to its end."""
-    place = 0
-    for run in round_.runs:
-        if run.stitch in ("turn", "w&t"):
-            return place
-        place += run.progress
-    return None
+    return next((place for place, run in placed_runs(round_) if run.stitch in ("turn", "w&t")), None)
 
 
