@@ -7,9 +7,9 @@ from collections.abc import Iterator, Mapping
 from dataclasses import fields
 from typing import Final, get_args
 
-from stepper.ears.settings import HearingSettings, Listener
-from stepper.mouth.settings import Engine, SpeechSettings
-from stepper.sitting.preferences import CareSettings, Preferences
+from stepper.ears.settings import Listener
+from stepper.mouth.settings import Engine
+from stepper.sitting.preferences import Preferences
 
 
 def _one_of(choices: tuple[str, ...]) -> str:
@@ -46,17 +46,13 @@ def settings_lines(mine: Preferences) -> Iterator[str]:
         mine: Her settings; those without a file for a file to begin with.
     """
     yield "# A line without # before it is your own setting; all others are as usual."
-    usual: dict[str, SpeechSettings | HearingSettings | CareSettings] = {
-        "voice": SpeechSettings(),
-        "ears": HearingSettings(),
-        "care": CareSettings(),
-    }
     for table, own in (("voice", mine.speech), ("ears", mine.hearing), ("care", mine.care)):
         yield ""
         yield f"[{table}]"
+        usual = type(own)()
         for each in fields(own):
             value = getattr(own, each.name)
-            mark = "# " if value == getattr(usual[table], each.name) else ""
+            mark = "# " if value == getattr(usual, each.name) else ""
             # A string of JSON is one of TOML, and so are its numbers and truth values.
             written = f"{mark}{each.name} = {json.dumps(value, ensure_ascii=False)}"
             yield f"{written:<28}  # {EXPLAINED[f'{table}.{each.name}']}"

@@ -62,11 +62,6 @@ def read_image(path: Path) -> bytes:
         time.sleep(_BETWEEN_TRIES_S)
 
 
-def read_alone(path: Path) -> bytes:
-    """Return a journal's bytes without regard to what lies beside it."""
-    return path.read_bytes()
-
-
 def is_empty(path: Path) -> bool:
     """Return whether a file beside a journal holds nothing: it is missing, empty or invalidated.
 

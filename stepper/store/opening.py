@@ -29,7 +29,6 @@ from stepper.store.images import (
     HEADER_BYTES,
     is_empty,
     open_image,
-    read_alone,
     read_image,
     refuse_other_header,
 )
@@ -180,7 +179,7 @@ def _noted(copies: Copies) -> ReadableRows:
 def _from_the_damaged(path: Path, copies: Copies, title: str) -> SalvagedJournal | None:
     """Rebuild a damaged journal from what can be read."""
     findings = ReadableRows()
-    for read in (read_image, read_alone):
+    for read in (read_image, Path.read_bytes):  # as SQLite would read it, and alone
         with suppress(OSError, sqlite3.Error):
             findings.look_through(path, read(path))
     mark = copies.mark()

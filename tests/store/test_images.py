@@ -11,7 +11,7 @@ import pytest
 
 from stepper.errors import SurroundingsError
 from stepper.store.examination import examine
-from stepper.store.images import is_empty, open_image, read_alone, read_image, refuse_other_header
+from stepper.store.images import is_empty, open_image, read_image, refuse_other_header
 from stepper.store.journal import Journal
 from stepper.store.location import log_paths
 from stepper.store.records import JournalEntry
@@ -67,10 +67,10 @@ def test_half_a_commit_is_taken_back_in_the_image_alone(whole: Original, tmp_pat
     examine(connection, path)
 
     assert connection.execute("SELECT count(*) FROM entry").fetchone() == (len(whole.bodies),)
-    with closing(open_image(path, read_alone(path))) as alone, pytest.raises(SurroundingsError):
+    with closing(open_image(path, path.read_bytes())) as alone, pytest.raises(SurroundingsError):
         examine(alone, path)  # it was in the middle of a commit indeed
     assert listing(path.parent) == before
-    assert read_alone(path) == before["cuff.journal"]
+    assert path.read_bytes() == before["cuff.journal"]
 
 
 def test_an_image_cut_off_can_be_read_as_far_as_it_goes(path: Path, entry: MakeEntry) -> None:
