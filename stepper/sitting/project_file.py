@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Never
 
 from stepper.craft.even.manners import Manner
-from stepper.plan.compile import SecondReading, compile_plan, faults_of
+from stepper.plan.compile import Compiled, SecondReading, compile_plan, faults_of
 from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.page.marks import find_standing_marks
@@ -114,10 +114,10 @@ def _compiled(
         reading = read_project(text, lambda picture: read_picture(folder / picture))
         compiled = _worked_out(reading, formerly=formerly)
     standing = find_standing_marks(text) if marks else ()
-    if compiled is None:
+    project = reading.project
+    if project is None or compiled is None:
         own = _cue_problems(reading.partial, None) if cues else ()
         raise UnsoundFileError((*_all_problems(reading), *own, *standing), text, name)
-    project = compiled.project
     problems = (*compiled.problems, *(_cue_problems(project, compiled.plan) if cues else ()), *standing)
     if compiled.plan is None or problems:
         raise UnsoundFileError(problems, text, name)
@@ -133,7 +133,7 @@ def _ask_picture(_name: str) -> Never:
 
 
 @lru_cache(maxsize=16)
-def _read_and_worked_out(text: str, formerly: bool) -> tuple[FileReading, _Worked | None]:
+def _read_and_worked_out(text: str, formerly: bool) -> tuple[FileReading, Compiled | None]:
     """Read and compile a text; the last few are kept, as both are pure and the records are frozen.
 
     Raises:
@@ -143,22 +143,11 @@ def _read_and_worked_out(text: str, formerly: bool) -> tuple[FileReading, _Worke
     return reading, _worked_out(reading, formerly=formerly)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Worked:
-    """What a readable text comes to."""
-
-    project: Project
-    plan: Plan | None
-    problems: tuple[Problem, ...]
-
-
-def _worked_out(reading: FileReading, *, formerly: bool) -> _Worked | None:
+def _worked_out(reading: FileReading, *, formerly: bool) -> Compiled | None:
     """Compile what was read; None if it could not be read."""
     if reading.project is None:
         return None
-    project = replace(reading.project, spacing=None) if formerly else reading.project
-    compiled = compile_plan(project)
-    return _Worked(project=project, plan=compiled.plan, problems=compiled.problems)
+    return compile_plan(replace(reading.project, spacing=None) if formerly else reading.project)
 
 
 def _cue_problems(project: Project | None, plan: Plan | None) -> tuple[Problem, ...]:

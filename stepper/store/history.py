@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Sequence
+from dataclasses import astuple
 from typing import Final
 
 from stepper.store.digests import chain_seed, entry_digest, newest_digest, plan_digest
@@ -48,14 +49,7 @@ def write_newest(connection: sqlite3.Connection, newest: Newest) -> None:
     connection.execute(
         "INSERT OR REPLACE INTO newest (id, journal, seq, digest, plan, plan_digest, checksum) "
         "VALUES (1, ?, ?, ?, ?, ?, ?)",
-        (
-            newest.journal,
-            newest.seq,
-            newest.digest,
-            newest.plan,
-            newest.plan_digest,
-            newest_digest(newest, title),
-        ),
+        (*astuple(newest), newest_digest(newest, title)),
     )
 
 
