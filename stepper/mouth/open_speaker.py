@@ -86,7 +86,9 @@ def _open(
             return _played(EspeakVoice(settings), settings, tell, played, cut_into_pieces)
         case "natural":
             return _played(NaturalVoice(settings), settings, tell, played, cut_into_clauses)
-    return _open_pyttsx(settings, tell)
+        case "pyttsx3":
+            return _open_pyttsx(settings, tell)
+    raise AssertionError(f"{engine} is no voice of its own")
 
 
 def _played(

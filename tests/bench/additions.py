@@ -338,9 +338,9 @@ ADDITIONS = (
                 ('    "espeak": "eSpeak NG",', '    "espeak": "eSpeak NG",\n    "program": "the program of the system",'),
                 ("    voice: EspeakVoice | NaturalVoice,", "    voice: EspeakVoice | NaturalVoice | ProgramVoice,"),
                 (
-                    '    "espeak": _open_espeak,',
-                    '    "espeak": _open_espeak,\n    "program": lambda settings, tell, played: _played(\n'
-                    "        ProgramVoice(settings), settings, tell, played, cut_into_pieces\n    ),",
+                    '        case "espeak":\n',
+                    '        case "program":\n            return _played(ProgramVoice(settings), settings, tell, played, '
+                    'cut_into_pieces)\n        case "espeak":\n',
                 ),
             ],
         },
