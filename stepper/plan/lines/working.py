@@ -2,13 +2,15 @@
 
 Each helper takes the knitting in hand and one instruction, and adds rounds to it. What does not fit is
 reported, and the work goes on as the line intended, so that one fault is told once. It is long because
-every kind of instruction has its helper here, under one another.
+every kind of instruction has its helper here: in the list at the top if it is another module's.
 """
 
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from functools import singledispatch
+from typing import TypeVar
 
 from stepper.craft.stitches import STITCHES
 from stepper.plan.checks.counts import check_count
@@ -23,15 +25,14 @@ from stepper.plan.fabric.named_patterns import (
     take_as_pattern,
     take_rows_as_pattern,
 )
-from stepper.plan.fabric.new_beginning import split_at_beginning, stop_short
+from stepper.plan.fabric.new_beginning import begin_further, split_at_beginning, stop_short
 from stepper.plan.lines.again.repeated_rounds import check_rounds, establish_pattern, repeated_cycle
 from stepper.plan.lines.chart_work import work_chart
 from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
 from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
-from stepper.plan.lines.held.laid_out import lay_out
 from stepper.plan.lines.held.returned import take_back
-from stepper.plan.lines.held.set_apart import take_as_the_others
+from stepper.plan.lines.held.set_apart import set_apart, take_as_the_others
 from stepper.plan.lines.named_rounds import ROUND_NAME
 from stepper.plan.lines.own_words import begins_or_ends
 from stepper.plan.lines.rounds import repeat, work_template
@@ -50,6 +51,7 @@ from stepper.plan.lines.wrong_side import tell_other_side, tell_wrong_side
 from stepper.plan.model import Run, runs_written
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.state.needles import Needles
+from stepper.plan.state.over_needles import move_over, over_needles
 from stepper.plan.state.own_gauge import gauge_for
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.project.duration import Ended, Paced, Times, UntilCount, UntilLength
@@ -97,6 +99,38 @@ _MADE_AGAIN = re.compile(
 def work(instruction: Sentence, needles: Needles) -> None:
     """Work one instruction of a line."""
     raise AssertionError(f"no helper works {type(instruction).__name__}")
+
+
+_Kind = TypeVar("_Kind", bound=Sentence)
+
+
+def _give(kind: type[_Kind], helper: Callable[[_Kind, Needles], None]) -> None:
+    """Have a helper of another module work the instructions of a kind; it has to take that kind."""
+    work.register(kind, helper)
+
+
+_give(Forms, take_as_pattern)
+_give(Striped, work_stripes)
+_give(Going, go_on_in)
+_give(AtIntervals, work_at_intervals)
+_give(EdgeShaping, work_at_edge)
+_give(Together, work_together)
+_give(Evenly, work_evenly)
+_give(ChartWork, work_chart)
+_give(Ended, end_with)
+_give(StopShort, stop_short)
+_give(Crossed, check_crossings)
+_give(Paced, check_pace)
+_give(Count, check_count)
+_give(RowsCount, check_rounds)
+_give(Return, take_back)
+_give(Needle, change_needle)
+_give(WithYarn, take_yarn)
+_give(BreakYarn, break_yarn)
+_give(OverNeedles, over_needles)
+_give(MoveOver, move_over)
+_give(SetApart, set_apart)
+_give(BeginFurther, begin_further)
 
 
 # --- written-out rounds -------------------------------------------------------------------------------
@@ -242,16 +276,6 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
 
 
 @work.register
-def _(instruction: Forms, needles: Needles) -> None:
-    take_as_pattern(instruction, needles)
-
-
-@work.register
-def _(instruction: Striped, needles: Needles) -> None:
-    work_stripes(instruction, needles)
-
-
-@work.register
 def _(instruction: Repeated, needles: Needles) -> None:
     if instruction.implied and not instruction.numbers:
         told = "the line does not say how often the rows before it are repeated."
@@ -332,36 +356,6 @@ def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:
 
 
 @work.register
-def _(instruction: AtIntervals, needles: Needles) -> None:
-    work_at_intervals(instruction, needles)
-
-
-@work.register
-def _(instruction: EdgeShaping, needles: Needles) -> None:
-    work_at_edge(instruction, needles)
-
-
-@work.register
-def _(instruction: Together, needles: Needles) -> None:
-    work_together(instruction, needles)
-
-
-@work.register
-def _(instruction: Crossed, needles: Needles) -> None:
-    check_crossings(instruction, needles)
-
-
-@work.register
-def _(instruction: Paced, needles: Needles) -> None:
-    check_pace(instruction, needles)
-
-
-@work.register
-def _(instruction: Ended, needles: Needles) -> None:
-    end_with(instruction, needles)
-
-
-@work.register
 def _(instruction: EdgeRows, needles: Needles) -> None:
     if needles.count == 0:
         needles.miss_stitches(instruction.place)
@@ -376,18 +370,8 @@ def _(instruction: EdgeRows, needles: Needles) -> None:
 
 
 @work.register
-def _(instruction: StopShort, needles: Needles) -> None:
-    stop_short(instruction, needles)
-
-
-@work.register
 def _(instruction: TurnMethod, needles: Needles) -> None:
     needles.short_rows.method = instruction.method
-
-
-@work.register
-def _(instruction: Going, needles: Needles) -> None:
-    go_on_in(instruction, needles)
 
 
 @work.register
@@ -398,19 +382,6 @@ def _(instruction: Labelled, needles: Needles) -> None:
         needles.miss(instruction.place, told, f'Write "Rep {instruction.label} once" if it is worked again.')
     elif template is not None:
         work_template(template, needles)
-
-
-# --- shaping and charts -------------------------------------------------------------------------------
-
-
-@work.register
-def _(instruction: Evenly, needles: Needles) -> None:
-    work_evenly(instruction, needles)
-
-
-@work.register
-def _(instruction: ChartWork, needles: Needles) -> None:
-    work_chart(instruction, needles)
 
 
 # --- the needles and what is on them ------------------------------------------------------------------
@@ -435,11 +406,6 @@ def _(instruction: BindOff, needles: Needles) -> None:
     needles.section.pattern = ()
     needles.short_rows.turns = ()
     needles.side = "RS"
-
-
-@work.register
-def _(instruction: Return, needles: Needles) -> None:
-    take_back(instruction, needles)
 
 
 @work.register
@@ -469,21 +435,6 @@ def _(instruction: Flat, needles: Needles) -> None:
 
 
 @work.register
-def _(instruction: Needle, needles: Needles) -> None:
-    change_needle(instruction, needles)
-
-
-@work.register
-def _(instruction: WithYarn, needles: Needles) -> None:
-    take_yarn(instruction, needles)
-
-
-@work.register
-def _(instruction: BreakYarn, needles: Needles) -> None:
-    break_yarn(instruction, needles)
-
-
-@work.register
 def _(instruction: MarkRow, needles: Needles) -> None:
     needles.remarks.append(instruction.text)
     needles.last.marked = len(needles.drafts)
@@ -499,11 +450,6 @@ def _(instruction: MarkEvery, needles: Needles) -> None:
         return
     needles.markers = tuple(range(every, needles.count, every))
     needles.remarks.append(f"place a marker every {every} stitches")
-
-
-@work.register
-def _(instruction: OverNeedles | MoveOver | SetApart | BeginFurther, needles: Needles) -> None:
-    lay_out(instruction, needles)
 
 
 @work.register
@@ -553,13 +499,3 @@ def _(instruction: OwnWords, needles: Needles) -> None:
 @work.register
 def _(instruction: Unread, needles: Needles) -> None:
     needles.lose()
-
-
-@work.register
-def _(instruction: Count, needles: Needles) -> None:
-    check_count(instruction, needles)
-
-
-@work.register
-def _(instruction: RowsCount, needles: Needles) -> None:
-    check_rounds(instruction, needles)
