@@ -9,7 +9,18 @@ from stepper.plan.model import Item, Run
 from stepper.project.instructions import Count, Evenly, OwnWords
 from stepper.project.model import Fabric
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Across, ChartPart, Element, Hold, PickUp, Several, Spread, Until, Work
+from stepper.project.stitchwork import (
+    Across,
+    ChartPart,
+    Element,
+    Hold,
+    PickUp,
+    Several,
+    Spread,
+    Until,
+    Work,
+    every_element,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,7 +48,7 @@ class Template:
     @property
     def asks(self) -> bool:
         """Whether its outcome depends on more than the stitches: on charts or on the rows below."""
-        return any(_asks(element) for element in self.elements)
+        return any(map(_asks, every_element(self.elements)))
 
 
 def own_words_in(templates: Iterable[Template]) -> int:
@@ -63,7 +74,7 @@ def without_places(value: object) -> Hashable:
 
 def _asks(element: Element) -> bool:
     if isinstance(element, Several):
-        return any(_asks(inner) for inner in element.elements) or bool(element.reading)
+        return bool(element.reading)
     if isinstance(element, Until) and element.name in ("gusset", "thumb"):
         return True  # which markers these are depends on the rounds before
     if isinstance(element, Hold) and element.times is None:

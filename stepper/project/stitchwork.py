@@ -5,6 +5,7 @@ The sentences built from them are in `stepper.project.instructions`.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from stepper.project.problems import Span
@@ -194,3 +195,11 @@ class Across:
 
 
 Element = Work | Until | Several | Mark | Hold | TurnHere | ChartPart | PickUp | Across | Spread
+
+
+def every_element(elements: tuple[Element, ...]) -> Iterator[Element]:
+    """Yield the elements of a round as written, a group before what is inside it."""
+    for element in elements:
+        yield element
+        if isinstance(element, Several):
+            yield from every_element(element.elements)

@@ -8,7 +8,7 @@ from math import lcm
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.chart_rounds import rounds_of_part
 from stepper.plan.state.needles import Needles
-from stepper.project.stitchwork import ChartPart, Element, Several, Until, Work
+from stepper.project.stitchwork import ChartPart, Element, Several, Until, Work, every_element
 
 
 def go_on_with_charts(cycle: tuple[Template, ...], needles: Needles) -> tuple[Template, ...]:
@@ -43,22 +43,12 @@ def rounds_of_cycle(cycle: tuple[Template, ...], needles: Needles) -> int:
 
 def chart_parts_in(elements: tuple[Element, ...]) -> list[ChartPart]:
     """Return the charts and patterns of the page that a round works over part of its stitches, in order."""
-    found: list[ChartPart] = []
-    for element in elements:
-        if isinstance(element, Several):
-            found += chart_parts_in(element.elements)
-        elif isinstance(element, ChartPart):
-            found.append(element)
-    return found
+    return [one for one in every_element(elements) if isinstance(one, ChartPart)]
 
 
 def asks_pattern(elements: tuple[Element, ...]) -> bool:
     """Return whether a round goes on with the pattern somewhere."""
-    return any(
-        (isinstance(element, Until | Work) and element.stitch == "pattern")
-        or (isinstance(element, Several) and asks_pattern(element.elements))
-        for element in elements
-    )
+    return any(isinstance(one, Until | Work) and one.stitch == "pattern" for one in every_element(elements))
 
 
 def _next(element: Element) -> Element:

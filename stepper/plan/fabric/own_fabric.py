@@ -13,7 +13,7 @@ from stepper.plan.drafts import DraftRound, Template, own_words_of
 from stepper.plan.fabric.columns import UnknownFabricError
 from stepper.plan.model import runs_written
 from stepper.plan.state.in_hand import Column, Established
-from stepper.project.stitchwork import Element, Several, Until, Work
+from stepper.project.stitchwork import Element, Several, Until, Work, every_element
 
 _HERS: Column = (("own", ""),)
 _OTHERS = frozenset({"return", "pu", "rest", "turn", "w&t"})
@@ -70,10 +70,9 @@ def keeps_its_count(cycle: tuple[Template, ...], worked: list[DraftRound]) -> bo
 def _is_plain(elements: tuple[Element, ...]) -> bool:
     """Return whether stitches are all worked one into one."""
     return bool(elements) and all(
-        _is_plain(each.elements)
-        if isinstance(each, Several)
-        else isinstance(each, Work | Until) and (each.stitch == "pattern" or not stitch(each.stitch).change)
-        for each in elements
+        isinstance(each, Work | Until) and (each.stitch == "pattern" or not stitch(each.stitch).change)
+        for each in every_element(elements)
+        if not isinstance(each, Several)
     )
 
 

@@ -19,7 +19,7 @@ from stepper.plan.model import flatten
 from stepper.plan.state.in_hand import LineInHand
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line, Phrase
-from stepper.project.stitchwork import Element, Hold, Several, TurnHere, Work
+from stepper.project.stitchwork import Element, Hold, Several, TurnHere, Work, every_element
 
 _JOINS = re.compile(r"\b(?:re)?(?:join|attach)\w*\b", re.I)
 _ROUND = re.compile(r"\s*(?:[\w-]+\s+)?(?:rnd|round)\b(?:\s+\d+)?\s*:", re.IGNORECASE)
@@ -50,14 +50,8 @@ _NOT_TURNED = "the line is a wrong-side row, and nothing before it has turned th
 
 def turns_midway(line: Line) -> bool:
     """Return whether a line turns in the middle of a row."""
-
-    def turning(elements: tuple[Element, ...]) -> bool:
-        return any(
-            isinstance(element, TurnHere) or (isinstance(element, Several) and turning(element.elements))
-            for element in elements
-        )
-
-    return any(isinstance(sentence, Phrase) and turning(sentence.elements) for sentence in line.sentences)
+    phrases = (sentence for sentence in line.sentences if isinstance(sentence, Phrase))
+    return any(isinstance(one, TurnHere) for phrase in phrases for one in every_element(phrase.elements))
 
 
 def take_side(line: Line, needles: Needles, *, turns: bool) -> None:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 
 from stepper.plan.checks.counts import check_promised
 from stepper.plan.drafts import Template
@@ -25,7 +24,17 @@ from stepper.plan.stitches.phrase import WorkedPhrase, work_phrase
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.plan.stitches.row_facing import face
 from stepper.project.problems import Span, one_of
-from stepper.project.stitchwork import Across, ChartPart, Element, Mark, PickUp, Several, Until, Work
+from stepper.project.stitchwork import (
+    Across,
+    ChartPart,
+    Element,
+    Mark,
+    PickUp,
+    Several,
+    Until,
+    Work,
+    every_element,
+)
 
 
 def work_template(template: Template, needles: Needles) -> None:
@@ -144,20 +153,12 @@ def begin_round_at(place: int, template: Template, needles: Needles) -> None:
 def _yarns_known(template: Template, needles: Needles) -> bool:
     """Return whether the file has every yarn that a round is worked in; report any it lacks."""
     known = {key.lower() for key in needles.project.yarns}
-    for element in _with_yarn(template.elements):
-        if (element.yarn or "").lower() not in known:
+    for element in every_element(template.elements):
+        if isinstance(element, Work | Until) and element.yarn and element.yarn.lower() not in known:
             hint = f"The yarns are {one_of(needles.project.yarns) or 'none'}."
             needles.report(element.place, f'there is no yarn "{element.yarn}".', hint)
             return False
     return True
-
-
-def _with_yarn(elements: tuple[Element, ...]) -> Iterator[Work | Until]:
-    for element in elements:
-        if isinstance(element, Several):
-            yield from _with_yarn(element.elements)
-        elif isinstance(element, Work | Until) and element.yarn:
-            yield element
 
 
 def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
@@ -199,8 +200,7 @@ def _asks_markers(elements: tuple[Element, ...]) -> bool:
     return any(
         isinstance(element, Mark)
         or (isinstance(element, Until | Several | ChartPart) and element.goal in _AT_MARKERS)
-        or (isinstance(element, Several) and _asks_markers(element.elements))
-        for element in elements
+        for element in every_element(elements)
     )
 
 

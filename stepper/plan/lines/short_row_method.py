@@ -14,7 +14,7 @@ from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.phrase import WorkedPhrase
 from stepper.project.instructions import Line, Phrase, TurnMethod
-from stepper.project.stitchwork import Element, Several, TurnHere
+from stepper.project.stitchwork import Element, TurnHere, every_element
 
 _TURNING = (
     "nothing says how short rows are turned: taken as German short rows, with a double stitch at every turn. "
@@ -24,29 +24,28 @@ _TURNING = (
 
 def tell_turning(template: Template, worked: WorkedPhrase, needles: Needles) -> None:
     """Adopt the method of turning that a line names; if none does, say once which was assumed."""
-    said = turning_of(template.elements)
+    rows, said = needles.short_rows, turning_of(template.elements)
     if said:
-        needles.short_rows.method, needles.short_rows.turned_at = said, None
-    elif worked.turned and not needles.short_rows.method and not needles.short_rows.slipped:
-        needles.short_rows.turned_at = needles.short_rows.turned_at or template.place
+        rows.method, rows.turned_at = said, None
+    elif worked.turned and not rows.method and not rows.slipped:
+        rows.turned_at = rows.turned_at or template.place
     first = next((run for run in flatten(worked.items) if run.uses and run.stitch != "rest"), None)
     doubled = first is not None and first.stitch == "ds"
-    passed = worked.left.passed and not needles.short_rows.slipped
-    if (
-        needles.short_rows.turned_at is not None
-        and not needles.short_rows.told
-        and not needles.short_rows.method
-        and (doubled or passed)
-    ):
-        needles.short_rows.told = True
-        needles.warn(needles.short_rows.turned_at, _TURNING)
+    if doubled or (worked.left.passed and not rows.slipped):
+        _tell_assumed(needles)
 
 
 def tell_open_turn(needles: Needles) -> None:
     """Say which method was assumed for a turn that no later row worked across."""
+    if needles.short_rows.gap is not None and not needles.short_rows.slipped:
+        _tell_assumed(needles)
+
+
+def _tell_assumed(needles: Needles) -> None:
+    """Say, once, which method is taken where a turn does not say it."""
     rows = needles.short_rows
-    is_open = rows.gap is not None and not rows.slipped and not rows.method
-    if is_open and rows.turned_at is not None and not rows.told:
+    if rows.turned_at is not None and not rows.told and not rows.method:
+        rows.told = True
         needles.warn(rows.turned_at, _TURNING)
 
 
@@ -66,13 +65,8 @@ def count_unwrapped(needles: Needles) -> int | None:
 
 def turning_of(elements: tuple[Element, ...]) -> str:
     """Return how a line says that it turns: `wrap` or `german`; empty where it does not say."""
-    for element in elements:
-        said = element.method if isinstance(element, TurnHere) else ""
-        if isinstance(element, Several):
-            said = turning_of(element.elements)
-        if said:
-            return said
-    return ""
+    turns = (one.method for one in every_element(elements) if isinstance(one, TurnHere))
+    return next(filter(None, turns), "")
 
 
 def turned_in(lines: tuple[Line, ...]) -> str:

@@ -14,7 +14,7 @@ from stepper.plan.fabric.established import ground
 from stepper.plan.model import other_side
 from stepper.plan.state.needles import Needles
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Element, Several, TurnHere, Until, Work
+from stepper.project.stitchwork import Element, TurnHere, Until, Work, every_element
 
 
 def tell_wrong_side(template: Template, needles: Needles) -> None:
@@ -75,10 +75,8 @@ def _is_plain(code: str) -> bool:
 def _stitches_of(elements: tuple[Element, ...]) -> list[str]:
     """Return the stitches of a row as written, with `turn` where it turns before its end."""
     found: list[str] = []
-    for element in elements:
-        if isinstance(element, Several):
-            found += _stitches_of(element.elements)
-        elif isinstance(element, TurnHere):
+    for element in every_element(elements):
+        if isinstance(element, TurnHere):
             found.append("turn")
         elif isinstance(element, Work | Until) and element.stitch != "pattern":
             found.append(element.stitch)

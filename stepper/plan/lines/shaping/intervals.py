@@ -36,7 +36,7 @@ from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.project.instructions import AtIntervals, EdgeRows, Leg
 from stepper.project.problems import Span, nearest
-from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
+from stepper.project.stitchwork import Element, Numbers, Until, Work, every_element
 
 _SAME = "same "
 """Begins the name of a round that the page calls by what it does: "rep this inc every 8th row"."""
@@ -247,13 +247,8 @@ def _is_like(draft: DraftRound, template: Template) -> bool:
 
 
 def _shaping_of(elements: tuple[Element, ...]) -> list[str]:
-    found: list[str] = []
-    for element in elements:
-        if isinstance(element, Several):
-            found += _shaping_of(element.elements)
-        elif isinstance(element, Work) and element.stitch != "pattern":
-            found += [element.stitch] if stitch(element.stitch).change else []
-    return found
+    codes = (one.stitch for one in every_element(elements) if isinstance(one, Work))
+    return [code for code in codes if code != "pattern" and stitch(code).change]
 
 
 def work_between(rounds: int, needles: Needles, place: Span, *, goes_on: bool) -> None:
@@ -330,13 +325,8 @@ def goes_on_with(template: Template) -> bool:
 
 
 def _stitches(elements: tuple[Element, ...]) -> set[str]:
-    found: set[str] = set()
-    for element in elements:
-        if isinstance(element, Several):
-            found |= _stitches(element.elements)
-        elif isinstance(element, Work | Until) and element.stitch[0] in "kp" and element.stitch != "pattern":
-            found.add(element.stitch)
-    return found
+    codes = {one.stitch for one in every_element(elements) if isinstance(one, Work | Until)}
+    return {code for code in codes if code[0] in "kp" and code != "pattern"}
 
 
 def round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
