@@ -58,6 +58,11 @@ class Stitch:
         return self.leaves - self.uses
 
     @property
+    def shapes(self) -> bool:
+        """Whether it is an increase or a decrease."""
+        return self.kind in (Kind.INCREASE, Kind.DECREASE)
+
+    @property
     def progress(self) -> int:
         """How far one such stitch moves the place in the round, as counted on the right needle.
 
@@ -278,7 +283,7 @@ def whole_words() -> tuple[str, ...]:
     named = [
         form
         for entry in ENTRIES
-        if entry.kind in (Kind.INCREASE, Kind.DECREASE) or entry.code in _WHOLE_WORDS
+        if entry.shapes or entry.code in _WHOLE_WORDS
         for form in (entry.code, *entry.spellings)
     ]
     return tuple(sorted(named, key=lambda form: (-len(form), form)))

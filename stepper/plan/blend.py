@@ -13,10 +13,10 @@ from stepper.plan.alter import Altered, apply_rules
 from stepper.plan.checks.findings import problems_of
 from stepper.plan.compile import SecondReading, work_as_knitted
 from stepper.plan.drafts import DraftRound
-from stepper.plan.finish import shaping_places
 from stepper.plan.model import flatten
 from stepper.plan.state.in_hand import Caches
 from stepper.plan.state.size_alone import LinesAlone, lines_alone, lines_labelled_once, spreads_change
+from stepper.plan.stitches.evenly import shaping_places
 from stepper.plan.stitches.run_repeats import laid_flat
 from stepper.project.instructions import Evenly, Line
 from stepper.project.model import Project, Switch

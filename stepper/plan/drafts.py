@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Hashable, Iterable
 from dataclasses import dataclass, fields, is_dataclass
 
-from stepper.plan.model import Item, Run
+from stepper.craft.stitches import stitch
+from stepper.plan.model import Item, Run, runs_written
 from stepper.project.instructions import Count, Evenly, OwnWords
 from stepper.project.model import Fabric
 from stepper.project.problems import Span
@@ -117,6 +118,16 @@ class DraftRound:
     """The page's own words for what goes on beside its changes; empty where all stitches are known."""
     whole: bool | None = None
     """Whether it adds a whole round to the length; None until first asked."""
+
+    @property
+    def codes(self) -> set[str]:
+        """The stitches it is worked in, by their codes."""
+        return {run.stitch for run in runs_written(self.phrase)}
+
+    @property
+    def shapes(self) -> bool:
+        """Whether it increases or decreases anywhere."""
+        return any(stitch(code).shapes for code in self.codes)
 
     @property
     def gauge(self) -> str:

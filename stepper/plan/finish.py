@@ -6,13 +6,13 @@ import re
 from typing import Final
 
 from stepper.craft.even.manners import Manner
-from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
 from stepper.plan.lines.flat_or_round import settle_flat
 from stepper.plan.materials import materials_of
 from stepper.plan.model import Caution, Checkpoint, Plan, Round, Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.abbreviate import instruction
+from stepper.plan.stitches.evenly import shaping_places
 from stepper.plan.stitches.run_repeats import laid_flat
 from stepper.plan.yarn.floats import longest_floats
 from stepper.plan.yarn.strand_remarks import with_strands
@@ -141,18 +141,6 @@ def in_size(remark: str, size: int, of: int) -> str:
         return numbers[size] if len(numbers) == of else match.group()
 
     return _EACH_SIZE.sub(own, remark)
-
-
-def shaping_places(runs: tuple[Run, ...]) -> tuple[int, ...]:
-    """Return the stitches of the old round worked before each increase or decrease."""
-    places: list[int] = []
-    used = 0
-    for run in runs:
-        entry = stitch(run.stitch)
-        if entry.kind in (Kind.INCREASE, Kind.DECREASE):
-            places.extend(used + number * entry.uses for number in range(run.times))
-        used += run.uses
-    return tuple(places)
 
 
 def _checkpoint(draft: DraftRound, following: DraftRound | None) -> Checkpoint | None:

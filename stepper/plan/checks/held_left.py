@@ -6,7 +6,6 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from stepper.plan.model import runs_written
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import is_unnamed
 from stepper.project.instructions import Line
@@ -26,12 +25,8 @@ def check_picked_up(lines: Sequence[Line], needles: Needles, since: int) -> None
     if needles.counting.lost or not needles.held:
         return
     for line in lines:
-        picked = any(
-            run.stitch == "pu"
-            for draft in needles.drafts[since:]
-            if draft.line == line.place.line
-            for run in runs_written(draft.phrase)
-        )
+        own = (draft for draft in needles.drafts[since:] if draft.line == line.place.line)
+        picked = any("pu" in draft.codes for draft in own)
         for name, number in needles.held.items() if picked else ():
             there = rf"\bfrom\s+(?:the\s+)?{re.escape(name)}\b"
             if is_unnamed(name) or not re.search(there, line.text, re.I):

@@ -10,7 +10,6 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from stepper.plan.drafts import DraftRound
-from stepper.plan.model import runs_written
 from stepper.plan.state.in_hand import Column
 
 WIDEST = 8
@@ -30,8 +29,7 @@ def keep_borders(before: Sequence[Column], after: list[Column], draft: DraftRoun
         after: Columns after it, each stitch as it was worked.
         draft: The row.
     """
-    codes = {run.stitch for run in runs_written(draft.phrase)}
-    if not draft.flat or draft.before == draft.after or codes & _ENDS or len(after) <= 2 * _NEAR:
+    if not draft.flat or draft.before == draft.after or draft.codes & _ENDS or len(after) <= 2 * _NEAR:
         return after
     made = _with_border(before, after)
     return _with_border(before[::-1], made[::-1])[::-1]

@@ -84,7 +84,7 @@ def lay_columns(draft: DraftRound) -> list[StandingColumns]:
         entry = stitch(run.stitch)
         if entry.kind is Kind.MARK:
             continue
-        if entry.kind in (Kind.INCREASE, Kind.DECREASE):
+        if entry.shapes:
             chunk += [entry] * run.times
             continue
         if chunk:
@@ -189,11 +189,6 @@ def fields(draft: DraftRound) -> list[int]:
     """Return the edges and markers after a row, from its first stitch on the right side."""
     marks = mirror_places(draft.markers, draft.after) if draft.side == "WS" else draft.markers
     return [0, *sorted(marks), draft.after]
-
-
-def brings_back(draft: DraftRound) -> bool:
-    """Return whether a row takes stitches back from hold, which have a fabric of their own."""
-    return any(run.stitch == "return" for run in runs_written(draft.phrase))
 
 
 def carry_columns(
@@ -431,7 +426,7 @@ def _whole(history: dict[int, _Told], period: int) -> Column | None:
 
 def _is_lace(draft: DraftRound) -> bool:
     """Return whether a row both increases and decreases; or crosses stitches where nobody can tell which."""
-    kinds = {stitch(run.stitch).kind for run in runs_written(draft.phrase)}
+    kinds = {stitch(code).kind for code in draft.codes}
     crosses = Kind.CABLE in kinds and (draft.side == "WS" or draft.before != draft.after)
     return kinds >= {Kind.INCREASE, Kind.DECREASE} or crosses
 

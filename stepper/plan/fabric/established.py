@@ -15,7 +15,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template, own_words_in, own_words_of
 from stepper.plan.fabric.begun_charts import asks_pattern, go_on_with_charts, rounds_of_cycle
 from stepper.plan.fabric.columns import (
@@ -25,7 +25,6 @@ from stepper.plan.fabric.columns import (
     agrees,
     alike_all_along,
     as_seen,
-    brings_back,
     carry_columns,
     period_of,
     shortest,
@@ -103,7 +102,7 @@ def _sets_up(cycle: tuple[Template, ...], worked: list[DraftRound]) -> bool:
     if not asking:
         return True
     once = worked[: len(cycle)]
-    shaped = any(draft.template in asking and any(_changes(item) for item in draft.phrase) for draft in once)
+    shaped = any(draft.template in asking and draft.shapes for draft in once)
     return len(asking) < len(cycle) <= len(worked) and not shaped and once[0].before == once[-1].after
 
 
@@ -139,12 +138,12 @@ def _is_short(draft: DraftRound) -> bool:
 
 
 def _changes(item: Item) -> bool:
-    return any(stitch(run.stitch).kind in (Kind.INCREASE, Kind.DECREASE) for run in runs_written((item,)))
+    return any(stitch(run.stitch).shapes for run in runs_written((item,)))
 
 
 def _agrees(known: Established, needles: Needles) -> bool:
     """Return whether the row just worked is what the fabric has there anyway."""
-    if not known.cycle and not any(brings_back(draft) for draft in needles.drafts[known.start :][:1]):
+    if not known.cycle and not any("return" in draft.codes for draft in needles.drafts[known.start :][:1]):
         return False
     if (known.cycle and known.cycle[0].chart) or not (needles.drafts[-1].flat or known.rounds > 1):
         return False  # in the round, one row repeated is the same fabric whichever line it comes from
@@ -214,7 +213,7 @@ def _through(known: Established, number: int, needles: Needles) -> None:
     if number > known.end and needles.drafts[number - 1] is draft:
         known.phase += 1  # one draft stands for identical rounds that change nothing
         return
-    changes = draft.before != draft.after or any(_changes(item) for item in draft.phrase)
+    changes = draft.before != draft.after or draft.shapes
     if changes or _is_short(draft):
         known.shaped, known.spread = True, draft.evenly
     if known.columns is None:
@@ -252,7 +251,7 @@ def _after(
     noticed = Noticed()
     made = carry_columns(columns, draft, phase, lambda name: _kept(name, number, needles), noticed=noticed)
     own = draft.template is not None and asks_pattern(draft.template.elements)
-    shapes = changed or any(_changes(item) for item in draft.phrase)
+    shapes = changed or draft.shapes
     if shapes and not own:
         _take_down(noticed, made, draft, needles.established)
     return made
@@ -439,7 +438,7 @@ def goes_on_from_before(place: Span, needles: Needles) -> bool:
     last = needles.drafts[-1] if needles.drafts else None
     if last is None:
         return False
-    back = any(run.stitch == "return" for run in runs_written(last.phrase))
+    back = "return" in last.codes
     known = ground(needles) if back or last.section != needles.section.name else ""
     if known in ("pattern", "garter"):
         needles.warn(place, f"the pattern of {'the held stitches' if back else last.section} goes on.")

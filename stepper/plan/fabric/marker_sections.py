@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound
-from stepper.plan.model import flatten, runs_written
+from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 
 
@@ -37,7 +37,7 @@ def pair_of_markers(needles: Needles) -> tuple[int, int] | None:
     Returns:
         Their places, from the right side; None if the shaping fell elsewhere, or markers were moved since.
     """
-    shaped = next((draft for draft in reversed(needles.drafts) if _changes(draft)), None)
+    shaped = next((draft for draft in reversed(needles.drafts) if draft.shapes), None)
     if shaped is None or len(shaped.markers) != len(needles.markers):
         return None
     found = _sections_shaped(shaped)
@@ -49,17 +49,12 @@ def pair_of_markers(needles: Needles) -> tuple[int, int] | None:
     return needles.markers[at - 1], needles.markers[at]
 
 
-def _changes(draft: DraftRound) -> bool:
-    shaping = (Kind.INCREASE, Kind.DECREASE)
-    return any(stitch(run.stitch).kind in shaping for run in runs_written(draft.phrase))
-
-
 def _sections_shaped(draft: DraftRound) -> set[int]:
     """Return the sections, numbered from the beginning of the row, in which a round changes stitches."""
     found: set[int] = set()
     made = 0
     for run in flatten(draft.phrase):
-        if stitch(run.stitch).kind in (Kind.INCREASE, Kind.DECREASE):
+        if stitch(run.stitch).shapes:
             last = max(made, made + run.leaves - 1)
             found |= {sum(mark <= place for mark in draft.markers) for place in (made, last)}
         made += run.leaves

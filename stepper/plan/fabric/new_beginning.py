@@ -64,7 +64,7 @@ def begin_further(instruction: BeginFurther, needles: Needles) -> None:
         return
     number, place = instruction.number.of(needles.size), instruction.place
     last = _last_of_section(needles)
-    cast_on = last is not None and not last.before and all(run.stitch == "co" for run in flatten(last.phrase))
+    cast_on = last is not None and not last.before and last.codes <= {"co"}
     behind_rows = needles.flat and last is not None and not closes(last)
     if last is None or cast_on or needles.short_rows.gap is not None or behind_rows:
         needles.miss(place, "no round was worked before this that a new beginning could lie behind.")

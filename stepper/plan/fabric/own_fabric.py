@@ -11,7 +11,6 @@ from __future__ import annotations
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template, own_words_of
 from stepper.plan.fabric.columns import UnknownFabricError
-from stepper.plan.model import runs_written
 from stepper.plan.state.in_hand import Column, Established
 from stepper.project.stitchwork import Element, Several, Until, Work, every_element
 
@@ -85,6 +84,6 @@ def hers_after(draft: DraftRound, known: Established) -> list[Column]:
     template = draft.template
     spread = template is not None and template.evenly is not None and template.evenly.stitch == "pattern"
     goes_on = spread or bool(draft.due) or template in known.cycle
-    if not goes_on or draft.from_turn or any(run.stitch in _OTHERS for run in runs_written(draft.phrase)):
+    if not goes_on or draft.from_turn or draft.codes & _OTHERS:
         raise UnknownFabricError(own_words_of(known.own))
     return hers(draft.after)

@@ -9,8 +9,6 @@ from __future__ import annotations
 import re
 
 from stepper.plan.drafts import DraftRound
-from stepper.plan.fabric.columns import brings_back
-from stepper.plan.model import runs_written
 from stepper.plan.state.measuring_places import is_rib
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line
@@ -23,7 +21,7 @@ _FORMS = re.compile(r"\b(?:form|make|set(?:\s+up)?|establish)\s+(?:the\s+)?patt(
 
 def _is_border(draft: DraftRound) -> bool:
     """Return whether a row is ribbed, or knitted or purled throughout."""
-    return is_rib(draft) or {run.stitch for run in runs_written(draft.phrase)} in ({"k"}, {"p"})
+    return is_rib(draft) or draft.codes in ({"k"}, {"p"})
 
 
 def keep_page_pattern(lines: list[Line], needles: Needles) -> None:
@@ -41,7 +39,7 @@ def may_mean_page_pattern(place: Span, needles: Needles) -> bool:
     if not rows or needles.counting.lost:
         return False
     begun = max((at for at, draft in enumerate(needles.drafts) if not draft.before), default=0)
-    if needles.drafts and brings_back(needles.drafts[begun]):
+    if needles.drafts and "return" in needles.drafts[begun].codes:
         return False  # stitches that were on hold have a fabric of their own
     piece = needles.drafts[begun + 1 :]
     plain = [draft for draft in piece if draft.before == draft.after]

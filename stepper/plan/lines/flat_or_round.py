@@ -13,7 +13,6 @@ from typing import Final
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound
-from stepper.plan.model import flatten, runs_written
 
 
 def settle_flat(drafts: Sequence[DraftRound]) -> None:
@@ -32,25 +31,19 @@ def _is_piece_flat(drafts: Sequence[DraftRound], start: int) -> bool:
     section = drafts[start].section
     after = islice(drafts, start + 1, None)
     piece = takewhile(lambda each: each.before and each.section == section, after)
-    return next((each.flat for each in piece if not (each.from_turn or _turns(each))), True)
-
-
-def _turns(draft: DraftRound) -> bool:
-    return bool({run.stitch for run in flatten(draft.phrase)} & _TURNS)
+    return next((each.flat for each in piece if not (each.from_turn or each.codes & _TURNS)), True)
 
 
 def closes(draft: DraftRound) -> bool:
     """Return whether a row picks up or takes back held stitches besides those that it works to its end."""
-    runs = tuple(flatten(draft.phrase))
-    codes = {run.stitch for run in runs}
+    codes = draft.codes
     joins = "pu" in codes or "return" in codes
-    turned = codes & _TURNS
-    return joins and not turned and any(stitch(run.stitch).kind is Kind.PLAIN for run in runs)
+    return joins and not codes & _TURNS and any(stitch(code).kind is Kind.PLAIN for code in codes)
 
 
 def _only_begins(draft: DraftRound) -> bool:
     """Return whether a round puts stitches on the needles and works none of them."""
-    return draft.before == 0 and {run.stitch for run in runs_written(draft.phrase)} <= _BEGINNINGS
+    return draft.before == 0 and draft.codes <= _BEGINNINGS
 
 
 _TURNS: Final = frozenset({"turn", "w&t", "rest"})

@@ -109,7 +109,7 @@ def _calls_a_round_row(line: Line, needles: Needles) -> bool:
     phrases = [sentence for sentence in line.sentences if isinstance(sentence, Phrase)]
     elements = [one for phrase in phrases for one in phrase.elements]
     opens = any(isinstance(one, Hold) or (isinstance(one, Work) and one.stitch == "bo") for one in elements)
-    codes = {run.stitch for run in flatten(drafts[-1].phrase)}
+    codes = drafts[-1].codes
     closed = "hold" not in codes and ("bo" not in codes or _casts_on_over(elements))
     return closed and not opens and not drafts[-1].flat and needles.project.spacing is not None
 

@@ -48,7 +48,7 @@ from stepper.plan.lines.shaping.side_by_side import work_together
 from stepper.plan.lines.striped_lines import end_in_stripes
 from stepper.plan.lines.stripes import work_stripes
 from stepper.plan.lines.wrong_side import tell_other_side, tell_wrong_side
-from stepper.plan.model import Run, runs_written
+from stepper.plan.model import Run
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import move_over, over_needles
@@ -410,8 +410,7 @@ def _(instruction: BindOff, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Join, needles: Needles) -> None:
-    last = needles.drafts[-1].phrase if needles.drafts and not needles.flat else ()
-    if {run.stitch for run in runs_written(last)} == {"co", "rest"}:
+    if needles.drafts and not needles.flat and needles.drafts[-1].codes == {"co", "rest"}:
         others = needles.drafts[-1].before
         needles.report(
             instruction.place,

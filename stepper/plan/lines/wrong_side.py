@@ -25,7 +25,7 @@ def tell_wrong_side(template: Template, needles: Needles) -> None:
         return
     found = _stitches_of(template.elements)
     other = "k" if needles.side == "WS" else "p"
-    shaped = any(stitch(code).kind in (Kind.INCREASE, Kind.DECREASE) for code in found)
+    shaped = any(stitch(code).shapes for code in found)
     if not shaped or {code[0] for code in found if _is_plain(code)} != {other} or "turn" in found:
         return
     if ground(needles) != "plain":

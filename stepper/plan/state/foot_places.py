@@ -39,7 +39,7 @@ def heel_begun(needles: Needles, piece: int) -> FootBegin | None:
     if not rows or _is_toe(rows, piece):
         return None
     first, last = rows[0], rows[-1]
-    if any("pu" in _codes(draft) for draft in needles.drafts[last + 1 :]):
+    if any("pu" in draft.codes for draft in needles.drafts[last + 1 :]):
         told = "measured from the back of the heel, with the rows that turn it (lines"
         return FootBegin(origin=first, more_mm=_along(needles, rows), told=_with_lines(told, rows, needles))
     return _folded("back of the heel", rows, needles)
@@ -64,7 +64,7 @@ def foot_begun(needles: Needles, piece: int) -> FootBegin:
 
 def _folded(where: str, rows: list[int], needles: Needles) -> FootBegin:
     """Return the middle of a heel or toe of short rows alone; a row that works to its end lies behind it."""
-    turned = [at for at in rows if _codes(needles.drafts[at]) & _TURNS]
+    turned = [at for at in rows if needles.drafts[at].codes & _TURNS]
     told = f"measured from the {where}, the middle of its {len(turned)} short rows (lines"
     more = _along(needles, rows) - _along(needles, turned) / 2
     return FootBegin(origin=rows[-1] + 1, more_mm=more, told=_with_lines(told, turned or rows, needles))
@@ -74,7 +74,7 @@ def _last_turned(needles: Needles, piece: int) -> list[int]:
     """Return the short rows of the last heel or toe that was turned, near each other."""
     rows: list[int] = []
     for at in range(len(needles.drafts) - 1, piece - 1, -1):
-        codes = _codes(needles.drafts[at])
+        codes = needles.drafts[at].codes
         short = "rest" in codes and not codes & {"hold", "return", "pu", "co"}
         if not (short or codes & _TURNS):
             continue
@@ -85,10 +85,6 @@ def _last_turned(needles: Needles, piece: int) -> list[int]:
     while len(rows) > 2 and _leaves_alike(needles.drafts[rows[0]], needles.drafts[rows[2]]):
         rows = rows[1:]  # a heel flap over a part of the stitches, each row of which turns at the same place
     return rows if len(rows) > 1 else []
-
-
-def _codes(row: DraftRound) -> set[str]:
-    return {run.stitch for run in flatten(row.phrase)}
 
 
 def _leaves_alike(row: DraftRound, other: DraftRound) -> bool:

@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import DraftRound
-from stepper.plan.model import flatten, runs_written
+from stepper.plan.model import flatten
 from stepper.plan.state.foot_places import FootBegin, foot_begun, heel_begun
 from stepper.plan.state.held_below import height_of, piece_begun, rows_below
 from stepper.plan.state.needles import Needles
@@ -63,9 +63,8 @@ def _tell_what_came_before(duration: UntilLength, needles: Needles, piece: int) 
         return
     here = needles.section.start
     before = needles.drafts[piece:here]
-    parted = any(
-        run.stitch in ("hold", "return", "pu") for draft in before for run in flatten(draft.phrase)
-    ) or _begins_with(needles, here, "return", "pu")
+    parted = any(draft.codes & {"hold", "return", "pu"} for draft in before)
+    parted = parted or _begins_with(needles, here, "return", "pu")
     reached = sum(draft.height_mm for draft in before)
     if parted or duration.start != "section" or reached <= 0:
         return
@@ -160,8 +159,7 @@ def _divide(duration: UntilLength, needles: Needles, piece: int) -> int:
 
 def _begins_with(needles: Needles, piece: int, *codes: str) -> bool:
     """Return whether the first row of a piece takes stitches back, or picks some up."""
-    begun = needles.drafts[piece : piece + 1]
-    return any(run.stitch in codes for draft in begun for run in runs_written(draft.phrase))
+    return any(draft.codes & {*codes} for draft in needles.drafts[piece : piece + 1])
 
 
 def _marked(duration: UntilLength, needles: Needles, piece: int) -> int:
@@ -180,7 +178,7 @@ def _marked(duration: UntilLength, needles: Needles, piece: int) -> int:
 def _picked_up(duration: UntilLength, needles: Needles, piece: int) -> int:
     """Return the index after the draft of the piece in which stitches were last picked up."""
     for at in range(len(needles.drafts) - 1, piece - 1, -1):
-        if any(run.stitch == "pu" for run in runs_written(needles.drafts[at].phrase)):
+        if "pu" in needles.drafts[at].codes:
             return at + 1
     needles.report(
         duration.length.place,
@@ -354,7 +352,7 @@ def _ends_straight(part: Sequence[int], needles: Needles) -> bool:
     """
     rows = [needles.drafts[at] for at in part]
     worked = [[run.stitch for run in flatten(row.phrase) if run.uses or run.stitch == "bo"] for row in rows]
-    moved = {run.stitch for row in rows for run in flatten(row.phrase)} & {"hold", "return", "pu"}
+    moved = any(row.codes & {"hold", "return", "pu"} for row in rows)
     if moved or sum(not row.before for row in rows) != 1 or rows[0].before or rows[-1].after:
         return False
     if set(worked[-1]) != {"bo"} or any("bo" in row[1:] for row in worked[:-1]):

@@ -283,7 +283,7 @@ class Needles:
         place, self.last.plain_change = self.last.plain_change, None
         if place is None or draft.chart is not None:
             return
-        if {"k", "p"} <= {run.stitch for run in runs_written(draft.phrase)}:
+        if {"k", "p"} <= draft.codes:
             told = 'the round of the change is knitted plain; "in pattern, inc 8 sts evenly" keeps it.'
             self.warn(place, told)
 

@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from itertools import pairwise
 
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import Run
 from stepper.plan.stitches.evenly import Change, usual_change
@@ -111,7 +111,7 @@ def change_of(draft: DraftRound) -> Change | None:
     if draft.evenly:
         return usual_change(draft.before, draft.after, runs[0].yarn)
     codes = {run.stitch for run in runs}
-    changes = [code for code in codes if stitch(code).kind in (Kind.INCREASE, Kind.DECREASE)]
+    changes = [code for code in codes if stitch(code).shapes]
     plain = [code for code in codes if code in ("k", "p")]
     if len(changes) != 1 or len(plain) > 1 or len(codes) != 1 + len(plain):
         return None

@@ -117,6 +117,18 @@ def round_at(before: int, places: Sequence[int], change: Change) -> EvenRound:
     return EvenRound(items=_items(phrase, change), places=_worked_before(places, change))
 
 
+def shaping_places(runs: tuple[Run, ...]) -> tuple[int, ...]:
+    """Return the stitches of the old round worked before each increase or decrease."""
+    places: list[int] = []
+    used = 0
+    for run in runs:
+        entry = stitch(run.stitch)
+        if entry.shapes:
+            places.extend(used + number * entry.uses for number in range(run.times))
+        used += run.uses
+    return tuple(places)
+
+
 def carry_mark(mark: int, places: Sequence[int], change: str) -> int:
     """Return where a marker hangs after a round of changes: between the stitches it hung between.
 

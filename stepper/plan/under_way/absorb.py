@@ -16,7 +16,7 @@ from stepper.craft.even.manners import Manner
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Plan, Round, Run
 from stepper.plan.stitches.abbreviate import instruction
-from stepper.plan.stitches.evenly import Change, even_round
+from stepper.plan.stitches.evenly import Change, even_round, shaping_places
 from stepper.plan.stitches.run_repeats import condense, laid_flat
 from stepper.plan.under_way.respace import spread_of
 
@@ -183,12 +183,6 @@ def _off(round_: Round, off: int) -> Round:
 def _rewritten(round_: Round, phrase: tuple[Item, ...], off: int, *, left: int, at: int = 0) -> Round:
     """Rewrite a round over another count."""
     runs, manner = laid_flat(phrase), None
-    used, shaping = 0, []
-    for run in runs:
-        entry = stitch(run.stitch)
-        if entry.kind in (Kind.INCREASE, Kind.DECREASE):
-            shaping += [used + number * entry.uses for number in range(run.times)]
-        used += run.uses
     if runs[0].stitch == "bo":
         manner = round_.instruction.removeprefix("bind off").strip()
     check = round_.checkpoint
@@ -199,7 +193,7 @@ def _rewritten(round_: Round, phrase: tuple[Item, ...], off: int, *, left: int, 
         after=left,
         phrase=phrase,
         runs=runs,
-        shaping=tuple(shaping),
+        shaping=shaping_places(runs),
         instruction=instruction(
             phrase,
             chart=round_.chart,

@@ -73,7 +73,7 @@ class NoRoomError(ValueError):
 def spread_of(round_: Round) -> Spread | None:
     """Return how a round can be respaced; None if its changes have fixed places, as in a chart."""
     kinds = {run.stitch: stitch(run.stitch) for run in round_.runs}
-    changes = [each for each in kinds.values() if each.kind in (Kind.INCREASE, Kind.DECREASE)]
+    changes = [each for each in kinds.values() if each.shapes]
     plain = [each for each in kinds.values() if each.kind is Kind.PLAIN]
     yarns = {run.yarn for run in round_.runs}
     if len(changes) != 1 or len(plain) > 1 or len(kinds) != 1 + len(plain) or len(yarns) != 1 or round_.chart:

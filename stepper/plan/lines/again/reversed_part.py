@@ -14,7 +14,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template, own_words_of
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.working import work
-from stepper.plan.model import Group, Item, Run, flatten, runs_written
+from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.run_repeats import condense
 from stepper.project.instructions import AsPart, BindOff
@@ -81,23 +81,19 @@ def work_reversed(
 def match_other_side(instruction: AsPart, needles: Needles) -> None:
     """Work what is left of a side as the mirror image of the side before it, from the row it has come to."""
     place, drafts = instruction.place, needles.drafts
-    back = next((at for at in range(len(drafts) - 1, -1, -1) if _brings_back(drafts[at])), None)
+    back = next((at for at in range(len(drafts) - 1, -1, -1) if "return" in drafts[at].codes), None)
     parted = next((at for at in range((back or 0) - 1, -1, -1) if drafts[at].divide), None)
     if back is None or parted is None or drafts[parted].section != needles.section.name:
         told = "no first side of this part is known, that begins where the other is put on hold."
         needles.miss(place, told, "Write the rows of this side out.", anywhere=True)
         return
     # Where the row that parts them is worked over both, the rows of the first side begin behind it.
-    parted += {run.stitch for run in runs_written(drafts[parted].phrase)} == {"rest", "hold"}
+    parted += drafts[parted].codes == {"rest", "hold"}
     first, done = drafts[parted:back], len(drafts) - back - 1
     if done >= len(first) or (done and first[done].side != needles.side):
         needles.miss(place, "the rows of this side do not go on as those of the first side.", anywhere=True)
         return
     _work_mirrored(first, done, instruction, needles)
-
-
-def _brings_back(draft: DraftRound) -> bool:
-    return any(run.stitch == "return" for run in runs_written(draft.phrase))
 
 
 def _work_mirrored(drafts: list[DraftRound], skip: int, instruction: AsPart, needles: Needles) -> None:
@@ -122,14 +118,13 @@ def _hindrance(drafts: list[DraftRound]) -> str:
     """Return what in some rows has no mirror image here; empty if all have one."""
     for draft in drafts:
         runs = list(flatten(draft.phrase))
-        codes = {run.stitch for run in runs}
         if draft.words:
             return f"{own_words_of(draft.line)}, which have no mirror image"
         if draft.chart:
             return f"line {draft.line} works a chart"
         if not draft.flat and draft.before:
             return f"line {draft.line} is worked in the round"
-        odd = [code for code in sorted(codes) if not _has_image(code)]
+        odd = [code for code in sorted(draft.codes) if not _has_image(code)]
         if odd:
             return f"{odd[0]} in line {draft.line} has no mirror image"
         if len({run.yarn for run in runs if stitch(run.stitch).kind is Kind.PLAIN}) > 1:
@@ -138,10 +133,11 @@ def _hindrance(drafts: list[DraftRound]) -> str:
 
 
 def _has_image(code: str) -> bool:
-    kind = stitch(code).kind
-    if kind in (Kind.INCREASE, Kind.DECREASE):
+    entry = stitch(code)
+    if entry.shapes:
         return code in MIRRORED or code in _UPRIGHT
-    return (kind is Kind.PLAIN and code != "ds") or code in ("co", "bo", "draw", "hold", "pm", "sm", "rm")
+    moved = ("co", "bo", "draw", "hold", "pm", "sm", "rm")
+    return (entry.kind is Kind.PLAIN and code != "ds") or code in moved
 
 
 def _row(draft: DraftRound) -> _Row:
@@ -196,8 +192,8 @@ def _work_row(row: _Row, place: Span, needles: Needles) -> bool:
         needles.needle_mm, needles.fabric = draft.needle_mm, draft.fabric
         needles.remarks.extend(_OTHER_SIDE.sub(_exchanged, remark) for remark in draft.remarks)
         if draft.bound_off is not None:
-            drawn = {run.stitch for run in runs_written(draft.phrase)} == {"draw"}
-            work(BindOff(draft.bound_off, place, how="draw" if drawn else "bind off"), needles)
+            how = "draw" if draft.codes == {"draw"} else "bind off"
+            work(BindOff(draft.bound_off, place, how=how), needles)
             return len(needles.findings) == before
         side = draft.side if draft.before else ""
         if needles.free:

@@ -108,11 +108,9 @@ def _pieces_of(draft: DraftRound) -> list[int]:
 
 def _bound_off_within(draft: DraftRound) -> int:
     """Return how many stitches a row bound off between others; 0 for none, or where it cast on as well."""
-    if all(run.stitch != "bo" for run in runs_written(draft.phrase)):
+    if "bo" not in draft.codes or "co" in draft.codes:
         return 0
     runs = [run for run in flatten(draft.phrase) if run.uses or run.leaves]
     gaps = [at for at, run in enumerate(runs) if run.stitch == "bo" and run.times >= _SMALLEST]
-    if any(run.stitch == "co" for run in runs):
-        return 0
     left = [at for at, run in enumerate(runs) if run.leaves]
     return next((runs[at].times for at in gaps if left and left[0] < at < left[-1]), 0)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.plan.model import Run, runs_written
+from stepper.plan.model import Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import MisfitError, held_stitches, is_short
 from stepper.project.instructions import Return
@@ -70,5 +70,4 @@ def _lies_on_needle(instruction: Return, needles: Needles) -> bool:
 
 def _just_held(needles: Needles) -> bool:
     """Return whether nothing was worked since stitches beside those on the needle were put on hold."""
-    last = needles.drafts[-1].phrase if needles.drafts else ()
-    return {run.stitch for run in runs_written(last)} == {"hold", "rest"}
+    return bool(needles.drafts) and needles.drafts[-1].codes == {"hold", "rest"}

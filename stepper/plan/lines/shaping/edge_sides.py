@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import re
 
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import flatten, other_side
 from stepper.plan.state.needles import Needles
@@ -97,9 +97,7 @@ def _end_of(draft: DraftRound) -> str:
     places: set[str] = set()
     at = 0
     for run in flatten(draft.phrase):
-        kind = stitch(run.stitch).kind
-        changes = kind in (Kind.INCREASE, Kind.DECREASE) or run.stitch in ("bo", "co", "hold")
-        if changes:
+        if stitch(run.stitch).shapes or run.stitch in ("bo", "co", "hold"):
             start = at <= _NEAR
             end = at + run.uses >= draft.before - _NEAR
             places.add("start" if start and not end else "end" if end and not start else "both")

@@ -78,7 +78,7 @@ def _just_shaped(label: str, needles: Needles) -> Template | None:
 
 def _shapes(draft: DraftRound) -> bool:
     """Return whether a round shapes what is on the needles: a piece cast on or picked up is no increase."""
-    codes = {run.stitch for run in runs_written(draft.phrase)} - {"pu", "hold", "return"}
+    codes = draft.codes - {"pu", "hold", "return"}
     return draft.before > 0 and any(stitch(code).change for code in codes)
 
 

@@ -13,7 +13,6 @@ from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template, without_places
 from stepper.plan.lines.own_words import refuse_own_words
 from stepper.plan.lines.rounds import work_template
-from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import UntilCount
 from stepper.project.instructions import AtIntervals, Leg, Repeated
@@ -39,9 +38,7 @@ def _last(label: str, needles: Needles, *, before: int) -> tuple[int, Template] 
         if draft.before == draft.after:
             continue
         grows = (draft.after > draft.before) == ("inc" in label)
-        shapes_alone = not (
-            draft.evenly or draft.chart or _ELSE & {run.stitch for run in flatten(draft.phrase)}
-        )
+        shapes_alone = not (draft.evenly or draft.chart or _ELSE & draft.codes)
         return (at, draft.template) if draft.template is not None and grows and shapes_alone else None
     return None
 

@@ -25,7 +25,7 @@ from stepper.plan.lines.shaping.intervals import (
 )
 from stepper.plan.lines.shaping.sides_around import tell_sides_around
 from stepper.plan.lines.stripes import yarns_of
-from stepper.plan.model import other_side, runs_written
+from stepper.plan.model import other_side
 from stepper.plan.state.measuring_places import measured_from, without_heel, without_held
 from stepper.plan.state.needle_and_yarn import take_yarn
 from stepper.plan.state.needles import Needles
@@ -307,7 +307,7 @@ def _is_figured(below: str, needles: Needles) -> bool:
     """Return whether a pattern goes on that a plain round works over, or that one has just worked over."""
     known = needles.established
     rows = needles.drafts[known.start : known.end] if known.cycle else []
-    several = any(len({run.stitch for run in runs_written(row.phrase)}) > 1 for row in rows)
+    several = any(len(row.codes) > 1 for row in rows)
     return several or below not in ("plain", "garter", "")
 
 
