@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
+from stepper.plan.drafts import Template
 from stepper.plan.even.blended_count import meets_alone
 from stepper.plan.even.even_change import spread_to
-from stepper.plan.fabric.sources_in_hand import supplies_of
+from stepper.plan.lines.rounds import work_out
 from stepper.plan.state.needles import Needles
-from stepper.plan.stitches.phrase import work_phrase
 from stepper.plan.stitches.row_elements import MisfitError
-from stepper.plan.stitches.row_facing import face
 from stepper.project.instructions import Evenly, Phrase
 from stepper.project.stitchwork import Numbers
 
@@ -36,23 +35,6 @@ def work_blended_phrase(instruction: Phrase, needles: Needles) -> bool:
 def _reaches(instruction: Phrase, after: int, needles: Needles) -> bool:
     """Return whether the round as printed fits the stitches and leaves that many."""
     try:
-        worked = work_phrase(
-            instruction.elements,
-            count=needles.count,
-            size=needles.size,
-            yarn=needles.yarn,
-            place=instruction.place,
-            facing=face(
-                count=needles.count,
-                flat=needles.flat,
-                side=needles.side,
-                markers=needles.markers,
-                gap=needles.short_rows.gap,
-                turns=needles.short_rows.turns,
-            ),
-            method=needles.short_rows.method,
-            supplies=supplies_of(needles),
-        )
+        return work_out(Template(instruction.elements, instruction.place), needles).after == after
     except MisfitError:
         return False
-    return worked.after == after

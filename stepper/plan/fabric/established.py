@@ -37,7 +37,6 @@ from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.state.in_hand import Cell, Column, Established, HeldFabric
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.cable_cells import look_of
-from stepper.plan.stitches.row_facing import face
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Until
 
@@ -334,13 +333,7 @@ def look(needles: Needles) -> tuple[Cell, ...]:
             raise
         return ((plain, ""),) * needles.count
     wrong = needles.wrong
-    facing = face(
-        count=needles.count,
-        flat=needles.flat,
-        side="WS" if wrong else "RS",
-        gap=needles.short_rows.gap,
-        turns=needles.short_rows.turns,
-    )
+    facing = needles.facing
     met = [column[phase] for column in (reversed(columns) if wrong else columns)]
     seen = {
         cell: (as_seen(look_of(cell[0]) if wrong else cell[0], wrong=wrong), cell[1]) for cell in set(met)

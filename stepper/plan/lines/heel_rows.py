@@ -15,7 +15,6 @@ from dataclasses import replace
 from stepper.plan.drafts import Template
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import MisfitError
-from stepper.plan.stitches.row_facing import face
 from stepper.project.stitchwork import Element, Numbers, TurnHere, Until, Work
 
 _SAY = 'Write how far: "k to end of rnd", or the number of stitches and "turn".'
@@ -38,8 +37,7 @@ def as_far_as_meant(template: Template, needles: Needles) -> Template:
         return template
     if needles.flat or gap is None or needles.line.around:
         return template
-    turns = needles.short_rows.turns
-    met = face(count=needles.count, flat=False, side=needles.side, gap=gap, turns=turns)
+    met = needles.facing
     ahead = [turn for turn in met.turns if turn <= met.end]
     if not ahead:
         return template

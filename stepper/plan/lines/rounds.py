@@ -22,7 +22,6 @@ from stepper.plan.model import Item, flatten
 from stepper.plan.state.needles import MOST_ROUNDS, Needles, PartReachedError
 from stepper.plan.stitches.phrase import WorkedPhrase, work_phrase
 from stepper.plan.stitches.row_elements import MisfitError
-from stepper.plan.stitches.row_facing import face
 from stepper.project.problems import Span, one_of
 from stepper.project.stitchwork import (
     Across,
@@ -179,13 +178,13 @@ def _report(misfit: MisfitError, template: Template, needles: Needles) -> None:
 def _fitted(template: Template, needles: Needles) -> WorkedPhrase:
     """Work out a round; if a printed count differed before, use that count if only it fits."""
     try:
-        return _worked(template, needles)
+        return work_out(template, needles)
     except MisfitError:
         if not needles.counting.off or needles.count + needles.counting.off <= 0:
             raise
         counted, needles.count = needles.count, needles.count + needles.counting.off
         try:
-            worked = _worked(template, needles)
+            worked = work_out(template, needles)
         except MisfitError:
             needles.count = counted
             raise
@@ -217,10 +216,13 @@ _PASSING = {
 }
 
 
-def _worked(template: Template, needles: Needles) -> WorkedPhrase:
-    """Work out a round, only once for the same stitches: most rounds of a garment repeat the one before."""
+def work_out(template: Template, needles: Needles) -> WorkedPhrase:
+    """Work out a round, only once for the same stitches: most rounds of a garment repeat the one before.
+
+    Raises:
+        MisfitError: the round does not fit the stitches.
+    """
     wrong = needles.wrong
-    purl = template.stockinette and wrong
     key = (
         # Templates of one line share their elements, whichever pass made them; the value keeps them alive.
         id(template.elements),
@@ -242,21 +244,14 @@ def _worked(template: Template, needles: Needles) -> WorkedPhrase:
         return known[1]
     elements = template.elements
     if template.stockinette:
-        elements = (Until("p" if purl else "k", "end", None, None, template.place),)
+        elements = (Until("p" if wrong else "k", "end", None, None, template.place),)
     worked = work_phrase(
         elements,
         count=needles.count,
         size=needles.size,
         yarn=needles.yarn,
         place=template.place,
-        facing=face(
-            count=needles.count,
-            flat=needles.flat,
-            side=needles.side if wrong else "RS",
-            markers=needles.markers,
-            gap=needles.short_rows.gap,
-            turns=needles.short_rows.turns,
-        ),
+        facing=needles.facing,
         method="plain" if needles.short_rows.slipped else needles.short_rows.method or "german",
         ends=needles.ends,
         supplies=supplies_of(needles),

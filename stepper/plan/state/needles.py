@@ -22,7 +22,7 @@ from stepper.plan.state.in_hand import (
 )
 from stepper.plan.state.stripes_in_hand import StripesInHand
 from stepper.plan.stitches.round_sources import TwoReadings
-from stepper.plan.stitches.row_facing import mirror_places
+from stepper.plan.stitches.row_facing import Facing, face, mirror_places
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Length
@@ -140,6 +140,18 @@ class Needles:
     def wrong(self) -> bool:
         """Whether the row that comes next is worked on the wrong side; in the round, only behind a turn."""
         return self.side == "WS" and (self.flat or self.short_rows.gap is not None)
+
+    @property
+    def facing(self) -> Facing:
+        """The stitches as the row that comes next meets them."""
+        return face(
+            count=self.count,
+            flat=self.flat,
+            side="WS" if self.wrong else "RS",
+            markers=self.markers,
+            gap=self.short_rows.gap,
+            turns=self.short_rows.turns,
+        )
 
     @property
     def reached(self) -> bool:

@@ -24,18 +24,18 @@ class Facing:
     end: int
     """Where the row, or the round, ends."""
     markers: tuple[int, ...]
-    lead: int
+    lead: int = 0
     """Stitches before the beginning, which rest; always 0 in the round."""
-    behind: tuple[int, ...]
+    behind: tuple[int, ...] = ()
     """Markers among those, from the end of the needle."""
     turns: tuple[int, ...]
     """Turns of short rows ahead, rising."""
-    turns_behind: tuple[int, ...]
-    around: bool
+    turns_behind: tuple[int, ...] = ()
+    around: bool = False
     """Whether the row goes on from a turn in the round."""
-    wrong: bool
+    wrong: bool = False
     """Whether it is worked from the wrong side."""
-    begins_at_turn: bool
+    begins_at_turn: bool = False
 
     @property
     def room(self) -> int:
@@ -76,7 +76,7 @@ def face(
     """
     wrong = side == "WS"
     if gap is None and not wrong:
-        return _from_its_beginning(count, markers, turns)
+        return Facing(count=count, end=count, markers=markers, turns=turns)
 
     def own(place: int) -> int:
         return count - place if wrong else place
@@ -93,7 +93,6 @@ def face(
             behind=tuple(mark for mark in marks if mark <= start),
             turns=tuple(end - start for end in ends if end > start),
             turns_behind=tuple(end for end in ends if end <= start),
-            around=False,
             wrong=wrong,
             begins_at_turn=gap is not None,
         )
@@ -102,29 +101,12 @@ def face(
         count=count,
         end=count - start,
         markers=tuple(sorted((mark - start) % count for mark in marks if mark != start)),
-        lead=0,
         behind=tuple(mark for mark in marks if mark == start),
         turns=tuple(sorted((end - start) % count for end in ends if (end - start) % count)),
         turns_behind=tuple(end for end in ends if (end - start) % count == 0),
         around=True,
         wrong=wrong,
         begins_at_turn=True,
-    )
-
-
-def _from_its_beginning(count: int, markers: tuple[int, ...], turns: tuple[int, ...]) -> Facing:
-    """Return the needles as a right-side row or a round meets them that begins with the first stitch."""
-    return Facing(
-        count=count,
-        end=count,
-        markers=markers,
-        lead=0,
-        behind=(),
-        turns=turns,
-        turns_behind=(),
-        around=False,
-        wrong=False,
-        begins_at_turn=False,
     )
 
 
