@@ -386,9 +386,7 @@ def _to_length(
     duration = without_held(without_heel(duration, needles), needles)
     origin = measured_from(duration, needles) if duration.measured else start
     shift, first = first - start, len(needles.drafts)
-    exact, target = needles.length_in_rounds(
-        duration.length, origin=origin, measured=True, blocked=duration.blocked
-    )
+    exact, target = needles.length_in_rounds(duration.length, origin=origin, blocked=duration.blocked)
     if half_up(exact) <= 0:
         inches = needles.project.units == "in"
         reached = f"{needles.height_mm(origin) / (25.4 if inches else 10):.1f} {needles.project.units}"

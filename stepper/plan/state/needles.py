@@ -142,6 +142,11 @@ class Needles:
         return self.side == "WS" and (self.flat or self.short_rows.gap is not None)
 
     @property
+    def here(self) -> Span:
+        """Where the line in hand stands; the beginning of the file before the first."""
+        return self.line.place or Span(line=max(1, self.line.number), column=1)
+
+    @property
     def facing(self) -> Facing:
         """The stitches as the row that comes next meets them."""
         return face(
@@ -274,14 +279,12 @@ class Needles:
             return
         if yarns_in(draft.phrase) - {stripes.yarn}:
             hint = 'Write "With MC, ..." for a line that ends the stripes.'
-            place = self.line.place or Span(line=max(1, self.line.number), column=1)
-            self.report(place, f"the line has other yarns than the {stripes.name} it is worked in.", hint)
+            self.report(self.here, f"the line has other yarns than the {stripes.name} it is worked in.", hint)
             self.lose()
             return
         if not draft.height_mm and draft.after:
-            place = self.line.place or Span(line=max(1, self.line.number), column=1)
             told = f"whether a short row is a row of the {stripes.name} is not said."
-            self.report(place, told, "Write the yarn of the short rows on a line before them.")
+            self.report(self.here, told, "Write the yarn of the short rows on a line before them.")
             self.lose()
             return
         stripes.step()
@@ -329,20 +332,12 @@ class Needles:
         """Return the length knitted since a round, on the needles. Unit: mm."""
         return sum(draft.height_mm for draft in self.drafts[origin:])
 
-    def rounds_for(self, length: Length, *, origin: int, measured: bool, blocked: bool) -> tuple[int, float]:
-        """Turn a length into the nearest whole number of rounds still to work, as `length_in_rounds` does."""
-        exact, target = self.length_in_rounds(length, origin=origin, measured=measured, blocked=blocked)
-        return half_up(exact), target
-
-    def length_in_rounds(
-        self, length: Length, *, origin: int, measured: bool, blocked: bool
-    ) -> tuple[float, float]:
+    def length_in_rounds(self, length: Length, *, origin: int, blocked: bool = False) -> tuple[float, float]:
         """Turn a length into rounds still to work, not yet rounded.
 
         Args:
             length: The length as printed.
             origin: Index of the draft from whose beginning it is measured.
-            measured: Whether what is already worked since `origin` counts.
             blocked: Whether the length is meant after blocking.
 
         Returns:
@@ -352,7 +347,7 @@ class Needles:
         gauge, target = self.fabric.gauge, length.of(self.size)
         if blocked and self.fabric.blocked is not None:
             target = target * self.fabric.blocked.rounds / gauge.rounds
-        done = self.height_mm(origin) if measured else 0.0
+        done = self.height_mm(origin)
         rounds = (target - done) * gauge.rounds / 100
         return (1.0 if half_up(rounds) < 1 and done == 0.0 else rounds), target
 

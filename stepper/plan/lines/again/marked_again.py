@@ -26,9 +26,7 @@ def times_again(instruction: AsPart, lines: tuple[Line, ...], needles: Needles) 
         return 0
     duration = without_held(without_heel(duration, needles), needles)
     origin, found = measured_from(duration, needles), len(needles.findings)
-    exact, _ = needles.length_in_rounds(
-        duration.length, origin=origin, measured=True, blocked=duration.blocked
-    )
+    exact, _ = needles.length_in_rounds(duration.length, origin=origin, blocked=duration.blocked)
     if len(needles.findings) > found:
         return 0
     rounds = _rows_last_worked({line.place.line for line in lines}, needles)

@@ -55,8 +55,7 @@ def _up_to(end: int, leg: Leg, needles: Needles, since: int) -> Iterator[tuple[i
     begin, worked = len(needles.drafts) - since, 0
     apart = float(max(1, leg.every.of(needles.size)))
     if leg.length is not None:
-        here = len(needles.drafts)
-        apart = needles.length_in_rounds(leg.length, origin=here, measured=False, blocked=False)[0]
+        apart, _ = needles.length_in_rounds(leg.length, origin=len(needles.drafts))
     found = len(needles.findings)
     while not needles.counting.lost and len(needles.findings) == found:
         plain = max(0, begin + half_up((worked + 1) * apart) - 1 - len(needles.drafts))
@@ -72,8 +71,8 @@ def _rows_apart(leg: Leg, needles: Needles) -> int:
     """Return the number of rows from one shaping to the next, including the latter."""
     if leg.length is None:
         return max(1, leg.every.of(needles.size))
-    here = len(needles.drafts)
-    return max(1, needles.rounds_for(leg.length, origin=here, measured=False, blocked=False)[0])
+    apart, _ = needles.length_in_rounds(leg.length, origin=len(needles.drafts))
+    return max(1, half_up(apart))
 
 
 def _nearer(leg: Leg, before: int, needles: Needles) -> bool:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
+from stepper.craft.gauge import half_up
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.established import as_it_looks, establish, even, ground
 from stepper.plan.lines.durations import cycle_of, last_for
@@ -213,7 +214,7 @@ def _rounds_to(duration: UntilLength, needles: Needles) -> int:
     """Return how many rounds are left to a length, those of this line from its beginning."""
     duration = without_held(without_heel(duration, needles), needles)
     origin = measured_from(duration, needles) if duration.measured else len(needles.drafts)
-    return needles.rounds_for(duration.length, origin=origin, measured=True, blocked=duration.blocked)[0]
+    return half_up(needles.length_in_rounds(duration.length, origin=origin, blocked=duration.blocked)[0])
 
 
 def _check_end(schedule: _Schedule, instruction: Together, needles: Needles) -> None:

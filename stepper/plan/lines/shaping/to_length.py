@@ -34,9 +34,7 @@ def ends_at(legs: tuple[Leg, ...], needles: Needles) -> int | None:
         return None
     duration = without_held(without_heel(duration, needles), needles)
     origin = measured_from(duration, needles)
-    exact, _ = needles.length_in_rounds(
-        duration.length, origin=origin, measured=True, blocked=duration.blocked
-    )
+    exact, _ = needles.length_in_rounds(duration.length, origin=origin, blocked=duration.blocked)
     if len(needles.findings) > found:
         return None
     if half_up(exact) < 1:
