@@ -5,13 +5,11 @@ Only the garment as it is knitted is altered; the printed sizes are checked as t
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass, replace
-from types import MappingProxyType
 from typing import Final
 
 from stepper.craft.gauge import half_up
-from stepper.plan.alter_needles import OwnNeedle, own_needles, with_own_needles
+from stepper.plan.alter_needles import OwnNeedle, own_needles, with_own_needle
 from stepper.plan.alter_stitches import (
     chart_without_bobbles,
     with_bind_off,
@@ -56,18 +54,18 @@ def apply_rules(project: Project) -> Altered:
     marks: dict[int, tuple[str, ...]] = {}
     unfit = []
     for rule in project.alterations:
-        if rule.kind not in _LINES:
-            continue
+        charts: dict[str, str] = {}
         if rule.kind is RuleKind.NO_BOBBLES:
-            project, charts = _with_plain_charts(project, rule)
-        else:
-            charts = {}
+            project, charts = _with_plain_charts(project)
         touched = 0
         sections = list(project.sections)
         for at, section in enumerate(sections):
             if not meets(rule, section.name):
                 continue
-            lines = _LINES[rule.kind](rule, section, project, charts)
+            if rule.kind is RuleKind.LENGTH:
+                lines = _resized(rule, section, project)
+            else:
+                lines = tuple(_altered(line, rule, charts) for line in section.lines)
             for old, new in zip(section.lines, lines, strict=True):
                 if old is not new:
                     touched += 1
@@ -80,8 +78,8 @@ def apply_rules(project: Project) -> Altered:
     return Altered(project=project, marks=marks, unfit=tuple(unfit), needles=own_needles(project))
 
 
-def _with_plain_charts(project: Project, rule: Alteration) -> tuple[Project, dict[str, str]]:
-    """Add a chart without bobbles beside each chart that has some, for the sections the rule is for."""
+def _with_plain_charts(project: Project) -> tuple[Project, dict[str, str]]:
+    """Add a chart without bobbles beside each that has some; return also its key, by the name of that one."""
     names, charts = {}, dict(project.charts)
     for name, chart in project.charts.items():
         plain = chart_without_bobbles(chart)
@@ -102,49 +100,31 @@ def size_in(project: Project, section: str) -> tuple[int, str] | None:
     return None
 
 
-def _bind_offs(
-    rule: Alteration, section: Section, project: Project, charts: dict[str, str]
-) -> tuple[Line, ...]:
-    return tuple(_replaced(line, lambda each: with_bind_off(each, rule)) for line in section.lines)
-
-
-def _ribs(rule: Alteration, section: Section, project: Project, charts: dict[str, str]) -> tuple[Line, ...]:
-    def on_its_side(line: Line) -> Line:
-        return _replaced(line, lambda each: with_rib(each, rule, line.side))
-
-    return tuple(on_its_side(line) for line in section.lines)
-
-
-def _counts(rule: Alteration, section: Section, project: Project, charts: dict[str, str]) -> tuple[Line, ...]:
-    return tuple(
-        _replaced(line, lambda each: with_count(each, rule.stitches))
-        if (line.label or "").casefold() == rule.words.casefold()
-        and any(isinstance(each, Evenly) for each in line.sentences)
-        else line
-        for line in section.lines
-    )
-
-
-def _no_bobbles(
-    rule: Alteration, section: Section, project: Project, charts: dict[str, str]
-) -> tuple[Line, ...]:
-    return tuple(_replaced(line, lambda each: without_bobbles(each, charts)) for line in section.lines)
-
-
-def _own_needles(
-    rule: Alteration, section: Section, project: Project, charts: dict[str, str]
-) -> tuple[Line, ...]:
-    return with_own_needles(section.lines, rule)
-
-
-def _replaced(line: Line, change: Callable[[Sentence], Sentence]) -> Line:
-    sentences: tuple[Sentence, ...] = tuple(change(each) for each in line.sentences)
+def _altered(line: Line, rule: Alteration, charts: dict[str, str]) -> Line:
+    """Return a line as a rule has it; the very line if the rule does not change it."""
+    sentences = tuple(_altered_sentence(each, line, rule, charts) for each in line.sentences)
     return line if sentences == line.sentences else replace(line, sentences=sentences)
 
 
-def _resized(
-    rule: Alteration, section: Section, project: Project, charts: dict[str, str]
-) -> tuple[Line, ...]:
+def _altered_sentence(each: Sentence, line: Line, rule: Alteration, charts: dict[str, str]) -> Sentence:
+    match rule.kind:
+        case RuleKind.BIND_OFF:
+            return with_bind_off(each, rule)
+        case RuleKind.RIB:
+            return with_rib(each, rule, line.side)
+        case RuleKind.NO_BOBBLES:
+            return without_bobbles(each, charts)
+        case RuleKind.NEEDLE | RuleKind.NO_NEEDLE_CHANGE:
+            return with_own_needle(each, rule)
+        case RuleKind.COUNT:
+            meant = (line.label or "").casefold() == rule.words.casefold()
+            spreads = any(isinstance(other, Evenly) for other in line.sentences)
+            return with_count(each, rule.stitches) if meant and spreads else each
+        case _:
+            return each
+
+
+def _resized(rule: Alteration, section: Section, project: Project) -> tuple[Line, ...]:
     """Change the longest plain stretch of a section, worked to a length if it has one."""
     found: list[tuple[bool, float, int, int]] = []
     for row, line in enumerate(section.lines):
@@ -193,20 +173,6 @@ def _longer(sentence: WorkRounds, rule: Alteration, round_mm: float) -> WorkRoun
     return None
 
 
-_Change = Callable[[Alteration, Section, Project, dict[str, str]], tuple[Line, ...]]
-
-_LINES: Final[MappingProxyType[RuleKind, _Change]] = MappingProxyType(
-    {
-        RuleKind.LENGTH: _resized,
-        RuleKind.BIND_OFF: _bind_offs,
-        RuleKind.RIB: _ribs,
-        RuleKind.NO_BOBBLES: _no_bobbles,
-        RuleKind.COUNT: _counts,
-        RuleKind.NEEDLE: _own_needles,
-        RuleKind.NO_NEEDLE_CHANGE: _own_needles,
-    }
-)
-# How each kind of rule changes the lines of a section.
 _NEEDLES: Final = (RuleKind.NEEDLE, RuleKind.NO_NEEDLE_CHANGE)
 # These mark the rounds worked on the needle, not the line that changes it.
 _MUST_FIND: Final = (RuleKind.LENGTH, RuleKind.BIND_OFF, RuleKind.RIB, RuleKind.COUNT)

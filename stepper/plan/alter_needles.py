@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from stepper.project.instructions import Line, Needle, Sentence
+from stepper.project.instructions import Needle, Sentence
 from stepper.project.keys.alterations import meets
-from stepper.project.model import Alteration, Project, RuleKind, Section
+from stepper.project.model import Alteration, Project, RuleKind
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -25,8 +24,8 @@ def own_needles(project: Project) -> dict[str, OwnNeedle]:
     own: dict[str, OwnNeedle] = {}
     for section in project.sections:
         printed = project.fabrics[section.gauge].needle_mm
-        for rule in _for_section(project.alterations, section):
-            if printed is None:
+        for rule in project.alterations:
+            if printed is None or not meets(rule, section.name):
                 continue
             if rule.kind is RuleKind.NEEDLE and rule.instead_of in (None, printed) and rule.mm != printed:
                 own[section.name] = OwnNeedle(mm=rule.mm, rule=rule.text)
@@ -35,17 +34,8 @@ def own_needles(project: Project) -> dict[str, OwnNeedle]:
     return own
 
 
-def with_own_needles(lines: tuple[Line, ...], rule: Alteration) -> tuple[Line, ...]:
-    """Change to the knitter's needle where the lines change to a printed one, or not at all."""
-    return tuple(_line(line, rule) for line in lines)
-
-
-def _line(line: Line, rule: Alteration) -> Line:
-    sentences = tuple(_sentence(each, rule) for each in line.sentences)
-    return line if sentences == line.sentences else replace(line, sentences=sentences)
-
-
-def _sentence(sentence: Sentence, rule: Alteration) -> Sentence:
+def with_own_needle(sentence: Sentence, rule: Alteration) -> Sentence:
+    """Change to the knitter's needle where a sentence changes to a printed one, or not at all."""
     if not isinstance(sentence, Needle):
         return sentence
     if rule.kind is RuleKind.NO_NEEDLE_CHANGE:
@@ -53,7 +43,3 @@ def _sentence(sentence: Sentence, rule: Alteration) -> Sentence:
     if rule.mm is None or rule.instead_of not in (None, sentence.mm) or rule.mm == sentence.mm:
         return sentence
     return replace(sentence, mm=rule.mm, own=rule.text, instead_of=sentence.mm)
-
-
-def _for_section(rules: Iterable[Alteration], section: Section) -> list[Alteration]:
-    return [rule for rule in rules if meets(rule, section.name)]
