@@ -224,6 +224,23 @@ class Plan:
         """Names of the sections in the order knitted."""
         return tuple(dict.fromkeys(round_.section for round_ in self.rounds))
 
+    @property
+    def phrases(self) -> tuple[tuple[Item, ...], ...]:
+        """What is worked in its rounds, each but once: alike rounds share one phrase."""
+        return tuple({id(round_.phrase): round_.phrase for round_ in self.rounds}.values())
+
+    @property
+    def charts(self) -> set[str]:
+        """Names of the charts that are worked, over whole rounds or parts of rounds."""
+        parts = {item.name for phrase in self.phrases for item in phrase if isinstance(item, Group)}
+        return {*parts, *(round_.chart for round_ in self.rounds if round_.chart is not None)} - {""}
+
+    def count_before(self, index: int) -> int:
+        """Return the stitches at the beginning of a round; after the last one, those it leaves."""
+        if index < len(self.rounds):
+            return self.rounds[index].before
+        return self.rounds[-1].after if self.rounds else 0
+
     def stretch_ahead(self, index: int) -> Stretch | None:
         """Find the length-driven stretch that begins later, and is measured from here or from before."""
         for stretch in self.stretches:

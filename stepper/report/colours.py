@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from itertools import product
 from typing import Final
 
 from stepper.craft.colours.colour import Rgb, contrast, grey, rgb_from_hex
@@ -14,7 +15,7 @@ from stepper.craft.colours.colour_difference import ValueWord, value_difference,
 from stepper.craft.colours.colour_mend import HARD_BELOW, ColourChange, find_mend
 from stepper.craft.colours.colour_vision import VISIONS, Vision, hardest_vision, simulate_vision
 from stepper.craft.stitches import Kind, stitch
-from stepper.plan.model import Group, Plan, Round
+from stepper.plan.model import Plan, Round
 from stepper.project.model import Chart, Project
 
 CALLED: Final[Mapping[Vision, str]] = {
@@ -152,7 +153,7 @@ def _row(pair: Pair, where: Iterable[str], colours: Mapping[str, Rgb]) -> PairRo
 
 
 def _charts(project: Project, plan: Plan) -> Iterator[ChartSquares]:
-    knitted = _knitted(plan)
+    knitted = plan.charts
     for name, chart in project.charts.items():
         if name not in knitted:
             continue
@@ -164,15 +165,6 @@ def _charts(project: Project, plan: Plan) -> Iterator[ChartSquares]:
             fabric = project.fabrics.get(worked[0].gauge) if worked else None
             wide = 1.0 if fabric is None else fabric.gauge.stitch_mm / fabric.gauge.round_mm
             yield ChartSquares(name=name, squares=squares, wide=wide)
-
-
-def _knitted(plan: Plan) -> set[str]:
-    """Return the names of the charts that are worked, in whole rounds or parts of rounds."""
-    names = {each.chart for each in plan.rounds if each.chart is not None}
-    phrases = {id(each.phrase): each.phrase for each in plan.rounds}
-    for phrase in phrases.values():
-        names.update(item.name for item in phrase if isinstance(item, Group) and item.name)
-    return names
 
 
 def _squares(chart: Chart, number: int, worked: list[Round], project: Project) -> tuple[str | None, ...]:
@@ -212,12 +204,8 @@ def _pairs_between(plan: Plan) -> dict[Pair, None]:
             known[key] = _yarns(each)
         yarns = known[key]
         if before is not None and each.before and 1 in (len(yarns), len(below)):
-            for one in below:
-                for other in yarns - below:
-                    found[_ordered(one, other)] = None
-            for one in yarns:
-                for other in below - yarns:
-                    found[_ordered(one, other)] = None
+            for one, other in (*product(below, yarns - below), *product(yarns, below - yarns)):
+                found[_ordered(one, other)] = None
         before, below = each, yarns
     return found
 

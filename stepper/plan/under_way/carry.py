@@ -93,7 +93,7 @@ def carry(old: Plan, new: Plan, *, index: int, stitch: int) -> Carried:
         stitch: Stitches of it worked.
     """
     place = resume(old, new, index=index, stitch=stitch)
-    have = _count_before(old, index)
+    have = old.count_before(index)
     return Carried(
         index=place.index,
         stitch=place.stitch,
@@ -102,7 +102,7 @@ def carry(old: Plan, new: Plan, *, index: int, stitch: int) -> Carried:
         choices=place.choices,
         have=have,
         # A place that is sure fits what is on the needles; otherwise it would not be sure.
-        want=_count_before(new, place.index) if place.choices else have,
+        want=new.count_before(place.index) if place.choices else have,
         changes=tuple(_changes(old, new, old_index=index, new_index=place.index)),
     )
 
@@ -147,13 +147,6 @@ def _stretch_name(plan: Plan, at: int) -> tuple[str, int]:
     """Name a stretch by its section and its place among the stretches of that section."""
     sections = [plan.rounds[min(each.first, len(plan.rounds) - 1)].section for each in plan.stretches]
     return sections[at], sections[:at].count(sections[at])
-
-
-def _count_before(plan: Plan, index: int) -> int:
-    """Count the stitches at the beginning of a round; after the last one, what that one leaves."""
-    if index < len(plan.rounds):
-        return plan.rounds[index].before
-    return plan.rounds[-1].after if plan.rounds else 0
 
 
 # The changes

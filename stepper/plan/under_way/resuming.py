@@ -222,7 +222,7 @@ def _asked(both: _Both, best: list[int]) -> Resumed:
 def _misfit(both: _Both, seam: int) -> tuple[bool, bool, bool]:
     """Rank a seam: by its count, then by whether the rounds around it are those around the place."""
     return (
-        _count(both.old, both.index) != _count(both.new, seam),
+        both.old.count_before(both.index) != both.new.count_before(seam),
         not _same_ahead(both, seam),
         both.after[max(0, seam - 1) : seam] != both.done[-1:],
     )
@@ -232,7 +232,7 @@ def _at_seam(both: _Both, seam: int) -> Iterator[PlaceChoice]:
     """Offer to go on at a seam; in a round that begins differently, also from where the two part."""
     stitch, hand = both.stitch, both.hand
     if hand is None:
-        yield _choice(both, seam, 0, have=_count(both.old, both.index))
+        yield _choice(both, seam, 0, have=both.old.count_before(both.index))
         return
     alike = _worked_alike(both, seam)
     if alike < stitch and seam < len(both.after):
@@ -295,7 +295,7 @@ def _ripped_back(both: _Both) -> PlaceChoice:
     while seam < both.index and both.after[seam : seam + 1] == both.done[seam : seam + 1]:
         seam += 1
     stitches = both.stitch if both.hand is not None else 0
-    have = _count(both.old, seam)
+    have = both.old.count_before(seam)
     return _choice(both, seam, 0, have=have, rounds_back=both.index - seam, stitches_back=stitches)
 
 
@@ -305,7 +305,7 @@ def _choice(
     rounds = both.new.rounds
     here = rounds[index] if index < len(rounds) else None
     shown = here if here is not None else rounds[-1] if rounds else None
-    want = _on_needles(here, stitch) if here is not None and stitch else _count(both.new, index)
+    want = _on_needles(here, stitch) if here is not None and stitch else both.new.count_before(index)
     return PlaceChoice(
         index=index,
         stitch=stitch,
@@ -318,13 +318,6 @@ def _choice(
         rounds_back=rounds_back,
         stitches_back=stitches_back,
     )
-
-
-def _count(plan: Plan, index: int) -> int:
-    """Count the stitches at the beginning of a round; after the last one, those it leaves."""
-    if index < len(plan.rounds):
-        return plan.rounds[index].before
-    return plan.rounds[-1].after if plan.rounds else 0
 
 
 def _on_needles(round_: Round, worked: int) -> int:

@@ -10,7 +10,7 @@ from typing import Final
 
 from stepper.craft.stitches import Kind, find_stitch, stitch
 from stepper.language.abbreviations import WORDS
-from stepper.plan.model import Item, Plan, runs_written
+from stepper.plan.model import Plan, runs_written
 
 _HOW: Final[Mapping[str, str]] = MappingProxyType(
     {
@@ -113,7 +113,7 @@ def _yarns(plan: Plan) -> Iterator[tuple[str, str]]:
 
 
 def _stitches(plan: Plan, whole: str) -> Iterator[tuple[str, str]]:
-    codes = {run.stitch for each in _distinct(plan) for run in runs_written(each)}
+    codes = {run.stitch for each in plan.phrases for run in runs_written(each)}
     # A line for the whole garment, such as a decrease row told once, may name what no round shows.
     named = {
         found.code for word in set(re.findall(r"[a-z][\w&]*", whole.lower())) if (found := find_stitch(word))
@@ -137,10 +137,6 @@ def _words(whole: str) -> Iterator[tuple[str, str]]:
         shown = word.upper() if word in ("rs", "ws", "bor", "eor") else word
         if word not in _PLAIN_WORDS and _stands_in(shown, whole, exactly=True):
             yield shown, meaning
-
-
-def _distinct(plan: Plan) -> Iterable[tuple[Item, ...]]:
-    return {id(each.phrase): each.phrase for each in plan.rounds}.values()
 
 
 def _stands_in(word: str, whole: str, *, exactly: bool = False) -> bool:

@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 
 from stepper.language.measures import plural
 from stepper.language.places import on_day, sentence_case
-from stepper.plan.model import Group, Plan
+from stepper.plan.model import Plan
 from stepper.plan.yoke import yoke_of
 from stepper.project.model import Project
 from stepper.report.measure.roles import assign_roles
@@ -162,17 +162,9 @@ def _striped(looks: YarnLooks) -> str:
     return f"{looks.named}{stripes}"
 
 
-def _charts_knitted(plan: Plan) -> set[str]:
-    """Return the names of the charts that the rounds follow, as a whole or for some of their stitches."""
-    found = {each.chart for each in plan.rounds if each.chart is not None}
-    for phrase in {id(each.phrase): each.phrase for each in plan.rounds}.values():
-        found.update(item.name for item in phrase if isinstance(item, Group) and item.name)
-    return found
-
-
 def _charts(plan: Plan, project: Project, looks: dict[str, YarnLooks]) -> Iterator[Picture]:
     """Show the charts that are knitted; one that is too large for the sheet in parts."""
-    used = _charts_knitted(plan)
+    used = plan.charts
     ground = next(iter(looks), "")
     for chart in project.charts.values():
         if chart.name not in used:
