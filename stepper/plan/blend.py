@@ -111,28 +111,20 @@ def try_sizes(
     switches = (Switch(label=label, size=then, place=where, reshape=reshape, over=over),) if label else ()
     blended = replace(project, size=size, switches=switches)
     needles = work_as_knitted(blended, readings, known, own)
-    names = project.sizes[size], project.sizes[then]
+    blend = Blend(size=project.sizes[size], then=project.sizes[then], label=label, rounds=())
     if needles.findings:
         findings, unmet = needles.findings, needles.alterations.unmet
         problem = problems_of(findings, findings, blended, unmet=unmet)[0]
         _, _, said = problem.message.rpartition(f'after the switch at "{label}": ')
         why = " ".join(f"{said} {problem.hint}".split())
-        return Blend(size=names[0], then=names[1], label=label, rounds=(), why_not=why)
+        return replace(blend, why_not=why)
     rounds = tuple(needles.drafts)
     at = next((index for index, each in enumerate(rounds) if label and each.label == label), None)
     if at is None:
-        return Blend(size=names[0], then=names[1], label=label, rounds=rounds)
+        return replace(blend, rounds=rounds)
     first, last = rounds[at], rounds[at + over - 1] if rounds[at].before != rounds[at].after else rounds[at]
     places = first.shaping if first.shaping is not None else shaping_places(laid_flat(first.phrase))
     uses = max((run.uses // run.times for run in flatten(first.phrase)), default=0)
     gaps = gaps_between(places, first.before, flat=first.flat, uses=uses if uses > 1 else 0) if places else ()
-    return Blend(
-        size=names[0],
-        then=names[1],
-        label=label,
-        rounds=rounds,
-        at=at,
-        before=first.before,
-        after=last.after,
-        gaps=count_gaps(gaps),
-    )
+    before, after = first.before, last.after
+    return replace(blend, rounds=rounds, at=at, before=before, after=after, gaps=count_gaps(gaps))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from typing import Final
 
 from stepper.craft.even.manners import Manner
@@ -23,12 +24,11 @@ def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) ->
     """Number the rounds of the worked pattern and add what is derived from them."""
     drafts = needles.drafts
     settle_flat(drafts)
-    of = {name: sum(1 for draft in drafts if draft.section == name) for name in {d.section for d in drafts}}
-    number: dict[str, int] = {}
+    of, number = Counter(draft.section for draft in drafts), Counter[str]()
     seen: dict[int, _Flat] = {}
     rounds = []
     for index, draft in enumerate(drafts):
-        number[draft.section] = number.get(draft.section, 0) + 1
+        number[draft.section] += 1
         following = drafts[index + 1] if index + 1 < len(drafts) else None
         rounds.append(
             _round(index, draft, following, number[draft.section], of[draft.section], project, seen)

@@ -41,16 +41,11 @@ def write_notes(project: Project, plan: Plan, events: Iterable[tuple[int, Event]
 
 
 def _lines(project: Project, plan: Plan, kept: Sequence[tuple[int, Event]]) -> Iterator[str]:
-    yield f"# {project.title}"
-    yield ""
+    yield from (f"# {project.title}", "")
     yield from _chosen(project, plan)
-    yield ""
-    yield "## Altered"
-    yield ""
+    yield from ("", "## Altered", "")
     yield from _altered(project, plan)
-    yield ""
-    yield "## As it went"
-    yield ""
+    yield from ("", "## As it went", "")
     if not any(not isinstance(event, Opened) for _, event in kept):
         yield "Nothing has been knitted yet."
         return

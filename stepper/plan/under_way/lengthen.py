@@ -7,6 +7,7 @@ that was cut short can be continued.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from math import lcm
@@ -129,14 +130,11 @@ def rounds_at_gauge(stretch: Stretch, rounds_per_10cm: float, *, at_least: int =
 
 def renumber_rounds(rounds: tuple[Round, ...]) -> tuple[Round, ...]:
     """Renumber rounds, over the garment and within each section."""
-    totals: dict[str, int] = {}
-    for round_ in rounds:
-        totals[round_.section] = totals.get(round_.section, 0) + 1
-    seen: dict[str, int] = {}
+    totals, seen = Counter(round_.section for round_ in rounds), Counter[str]()
     numbered = []
     for index, round_ in enumerate(rounds):
-        number = seen[round_.section] = seen.get(round_.section, 0) + 1
-        of = totals[round_.section]
+        seen[round_.section] += 1
+        number, of = seen[round_.section], totals[round_.section]
         if (round_.index, round_.number, round_.of) != (index, number, of):
             round_ = replace(round_, index=index, number=number, of=of)
         numbered.append(round_)

@@ -97,20 +97,7 @@ def forecast(
     factor, off = _corrected(stock, reading.used_g, weighing.grams, total(done))
     left_m = stock.skein.metres_in(weighing.grams + reading.beside * stock.skein.grams)
     found = _ahead(yarn, stock, ahead, weighing.index, left_m, factor, off)
-    return Forecast(
-        yarn=yarn,
-        left_m=found.left_m,
-        rest_low_m=found.rest_low_m,
-        rest_m=found.rest_m,
-        rest_high_m=found.rest_high_m,
-        factor=factor,
-        weighed=True,
-        beside=reading.beside,
-        doubtful=reading.doubtful,
-        out=found.out,
-        out_soonest=found.out_soonest,
-        buy=found.buy,
-    )
+    return replace(found, factor=factor, weighed=True, beside=reading.beside, doubtful=reading.doubtful)
 
 
 def _with_allowance(amounts: list[Amount]) -> list[Amount]:

@@ -7,10 +7,9 @@ gauge belongs to the fabric: if the file has one for the needle in hand, that is
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator
 
 from stepper.craft.needles import is_same_needle
-from stepper.plan.model import Group, Item, Run
+from stepper.plan.model import Item, runs_written
 from stepper.project.model import Fabric, Project
 from stepper.report.measure.measuring import AnyRound
 
@@ -56,15 +55,7 @@ def _suits(fabric: Fabric, round_: AnyRound) -> bool:
     return bool(_RIB.search(fabric.name)) is is_rib(round_.phrase)
 
 
-def is_rib(phrase: Iterable[Item]) -> bool:
+def is_rib(phrase: tuple[Item, ...]) -> bool:
     """Return whether the stitches are knits and purls and nothing else, as in a rib."""
-    codes = {code.removesuffix(" tbl") for code in _codes(phrase)} - {"pm", "sm", "rm"}
+    codes = {run.stitch.removesuffix(" tbl") for run in runs_written(phrase)} - {"pm", "sm", "rm"}
     return codes == {"k", "p"}
-
-
-def _codes(phrase: Iterable[Item]) -> Iterator[str]:
-    for item in phrase:
-        if isinstance(item, Run):
-            yield item.stitch
-        elif isinstance(item, Group):
-            yield from _codes(item.items)

@@ -6,11 +6,11 @@ Stitches put on hold link strands by their name. Nothing here depends on the ord
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
 from typing import Literal
 
-from stepper.plan.model import Group, Item, Run
+from stepper.plan.model import Item, runs_written
 from stepper.report.measure.measuring import AnyRound
 
 Beginning = Literal["cast-on", "pick-up", "return"]
@@ -92,7 +92,8 @@ def follow_stitches(rounds: Sequence[AnyRound]) -> Flow:
         strand.rounds.append(index)
         for code, name, stitches in moved:
             if code == "return":
-                passages += [_taken(one, strand.number, index, opens=opens) for one in held.pop(name, [])]
+                taken = held.pop(name, [])
+                passages += [replace(one, target=strand.number, taken_at=index, opens=opens) for one in taken]
             else:
                 closes = each.after == 0
                 held.setdefault(name, []).append(
@@ -129,21 +130,17 @@ def _open(
     strands.append(Strand(number=len(strands), begins=begins))
 
 
-def _taken(one: Passage, target: int, index: int, *, opens: bool) -> Passage:
-    return Passage(one.name, one.stitches, one.source, one.left_at, target, index, opens, one.closes)
-
-
 def _ending(found: dict[str, int]) -> Ending:
     if "hold" in found:
         return "held"
     return "closed" if "graft" in found or "draw" in found else "bind-off"
 
 
-def _edges_of(phrase: Iterable[Item]) -> tuple[dict[str, int], list[tuple[str, str, int]]]:
+def _edges_of(phrase: tuple[Item, ...]) -> tuple[dict[str, int], list[tuple[str, str, int]]]:
     """Add up what comes and goes by edges and holders, and list by name what is held and returned."""
     found: dict[str, int] = {}
     moved: dict[tuple[str, str], int] = {}
-    for run in _runs(phrase):
+    for run in runs_written(phrase):
         if run.stitch in _EDGES:
             found[run.stitch] = found.get(run.stitch, 0) + run.times
         if run.stitch in ("hold", "return"):
@@ -152,11 +149,3 @@ def _edges_of(phrase: Iterable[Item]) -> tuple[dict[str, int], list[tuple[str, s
     # What is returned comes first: a round that joins and holds at once takes up what lay there before it.
     ordered = sorted(moved.items(), key=lambda pair: pair[0][0] != "return")
     return found, [(code, name, stitches) for (code, name), stitches in ordered]
-
-
-def _runs(phrase: Iterable[Item]) -> Iterator[Run]:
-    for item in phrase:
-        if isinstance(item, Group):
-            yield from _runs(item.items)
-        else:
-            yield item

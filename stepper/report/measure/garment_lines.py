@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from itertools import groupby
 
 from stepper.report.measure.fabrics import is_rib
@@ -156,14 +157,8 @@ def measure_torso(
 def _wider(line: Measurement, band: Measurement | None) -> Measurement:
     if band is None:
         return line
-    return Measurement(
-        name=line.name,
-        needles_mm=line.needles_mm + band.needles_mm,
-        blocked_mm=line.blocked_mm + band.finished_mm if line.blocked_mm is not None else None,
-        stitches=line.stitches,
-        measure=line.measure,
-        body_mm=line.body_mm,
-    )
+    blocked = line.blocked_mm + band.finished_mm if line.blocked_mm is not None else None
+    return replace(line, needles_mm=line.needles_mm + band.needles_mm, blocked_mm=blocked)
 
 
 def _widest(

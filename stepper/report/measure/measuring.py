@@ -19,52 +19,42 @@ class AnyRound(Protocol):
     @property
     def section(self) -> str:
         """Name of its section."""
-        ...
 
     @property
     def before(self) -> int:
         """Stitches it begins with."""
-        ...
 
     @property
     def after(self) -> int:
         """Stitches it ends with."""
-        ...
 
     @property
     def label(self) -> str | None:
         """Label of the line it is the first round of."""
-        ...
 
     @property
     def evenly(self) -> bool:
         """Whether its changes are spread evenly."""
-        ...
 
     @property
     def flat(self) -> bool:
         """Whether it is a row."""
-        ...
 
     @property
     def gauge(self) -> str:
         """Name of the gauge of its section."""
-        ...
 
     @property
     def needle_mm(self) -> float | None:
         """Needle in hand; None if the pattern names none. Unit: mm."""
-        ...
 
     @property
     def remarks(self) -> tuple[str, ...]:
         """What is said before it, such as where stitches are picked up."""
-        ...
 
     @property
     def phrase(self) -> tuple[Item, ...]:
         """Its stitches."""
-        ...
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 from itertools import groupby
 from typing import Literal
 
@@ -150,13 +151,8 @@ def _sock(strand: Strand, rounds: Sequence[AnyRound], tape: Tape) -> Iterator[Me
     blocked = sole.blocked_mm is not None or turned.blocked_mm is not None
     whole = tape.long(f"{side}foot, length", (), "foot_length")
     if at_start or at_end:
-        yield Measurement(
-            name=whole.name,
-            needles_mm=sole.needles_mm + turned.needles_mm,
-            blocked_mm=sole.finished_mm + turned.finished_mm if blocked else None,
-            measure=whole.measure,
-            body_mm=whole.body_mm,
-        )
+        finished = sole.finished_mm + turned.finished_mm if blocked else None
+        yield replace(whole, needles_mm=sole.needles_mm + turned.needles_mm, blocked_mm=finished)
 
 
 def _at_its_width(name: str, worked: Sequence[AnyRound], measure: str, tape: Tape) -> Iterator[Measurement]:

@@ -8,6 +8,7 @@ as its abbreviation.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from itertools import groupby
 from types import MappingProxyType
 from typing import Final
 
@@ -204,16 +205,10 @@ def _read_out(
 ) -> Iterator[str]:
     """Yield the rounds in words, each from right to left, for those who cannot see the drawing."""
     for place, cells in enumerate(shown, start=below + 1):
-        said: list[list[str | int]] = []
-        for _, cell, _ in reversed(tuple(list_worked(cells))):
-            name = "no stitch" if not cell.stitch else _said(cell, shades, ground)
-            if said and said[-1][1] == name:
-                said[-1][0] = int(said[-1][0]) + 1
-            else:
-                said.append([1, name])
-        yield (
-            f"Round {number_of(chart, place)}: " + ", ".join(f"{count} {name}" for count, name in said) + "."
-        )
+        worked = (cell for _, cell, _ in reversed(tuple(list_worked(cells))))
+        names = (_said(cell, shades, ground) if cell.stitch else "no stitch" for cell in worked)
+        said = ", ".join(f"{len(tuple(alike))} {name}" for name, alike in groupby(names))
+        yield f"Round {number_of(chart, place)}: {said}."
 
 
 def _said(cell: Cell, shades: Mapping[str, YarnLooks], ground: str) -> str:

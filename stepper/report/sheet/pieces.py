@@ -187,7 +187,7 @@ def _laid(rounds: Sequence[Round], project: Project, split: _Split) -> GarmentPi
         return None
     # Stitches taken up or picked up at the very start belong to the edge the piece begins with.
     edge = next((number for number, each in enumerate(rounds) if not _takes_up(each)), 0)
-    first = _at(levels[max(0, min(edge, len(levels)) - 1)], 0.0)
+    first = replace(levels[max(0, min(edge, len(levels)) - 1)], depth_mm=0.0)
     kept = tuple(part for part in parts if part.end_mm > part.start_mm)
     return GarmentPiece(
         levels=(first, *(level for level in levels if level.depth_mm > 0)),
@@ -212,13 +212,13 @@ def _sides(levels: Sequence[Level]) -> Iterator[Level]:
         tall = end.depth_mm - start.depth_mm
         if tall < KEPT_MM:
             if first.depth_mm < middle < last.depth_mm:
-                yield _at(start, middle)
+                yield replace(start, depth_mm=middle)
             continue
         ease = min(SHARE * tall, KEPT_MM / 2)
         if start is not first:
-            yield _at(start, start.depth_mm + ease)
+            yield replace(start, depth_mm=start.depth_mm + ease)
         if end is not last:
-            yield _at(start, end.depth_mm - ease)
+            yield replace(start, depth_mm=end.depth_mm - ease)
     yield last
 
 
@@ -232,7 +232,3 @@ def _kept(levels: Sequence[Level]) -> Iterator[tuple[Level, Level]]:
         yield start, end
         start = end = level
     yield start, end
-
-
-def _at(level: Level, depth_mm: float) -> Level:
-    return Level(depth_mm=depth_mm, around_mm=level.around_mm, wide_mm=level.wide_mm)
