@@ -3,58 +3,18 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Protocol
 
 from stepper.craft.fit import fit_word
-from stepper.plan.model import Item
+from stepper.plan.drafts import DraftRound
+from stepper.plan.model import Round
 from stepper.project.model import Project
 
 COMPARED_LENGTHS = ("foot_length",)
 """Lengths of the wearer that a garment has to match; others are only shown beside it."""
 
 
-class AnyRound(Protocol):
-    """What measuring needs of a round: one of the plan, or of a blend that was tried."""
-
-    @property
-    def section(self) -> str:
-        """Name of its section."""
-
-    @property
-    def before(self) -> int:
-        """Stitches it begins with."""
-
-    @property
-    def after(self) -> int:
-        """Stitches it ends with."""
-
-    @property
-    def label(self) -> str | None:
-        """Label of the line it is the first round of."""
-
-    @property
-    def evenly(self) -> bool:
-        """Whether its changes are spread evenly."""
-
-    @property
-    def flat(self) -> bool:
-        """Whether it is a row."""
-
-    @property
-    def gauge(self) -> str:
-        """Name of the gauge of its section."""
-
-    @property
-    def needle_mm(self) -> float | None:
-        """Needle in hand; None if the pattern names none. Unit: mm."""
-
-    @property
-    def remarks(self) -> tuple[str, ...]:
-        """What is said before it, such as where stitches are picked up."""
-
-    @property
-    def phrase(self) -> tuple[Item, ...]:
-        """Its stitches."""
+AnyRound = Round | DraftRound
+"""What is measured: a round of the plan, or of a blend that was tried."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
