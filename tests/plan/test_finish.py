@@ -5,8 +5,8 @@ from __future__ import annotations
 from itertools import pairwise
 
 from stepper.plan.finish import in_size
-from stepper.plan.stitches.evenly import shaping_places
 from stepper.plan.model import Run
+from stepper.plan.stitches.evenly import shaping_places
 from tests.plan.test_compile import SWITCHBACK, plan_of
 from tests.project.samples import project
 

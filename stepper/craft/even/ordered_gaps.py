@@ -6,6 +6,7 @@ are written the same way. Words that separate two parts ("then") have no weight.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import cache, lru_cache
 
 from stepper.craft.even.phrases import Part, Phrase, Repeat, Stretch, words_in
@@ -36,7 +37,7 @@ def _unit(gap: int, times: int, change: str) -> int:
 
 def _written(gaps: tuple[int, ...], change: str, depth: int) -> Phrase:
     size = len(gaps)
-    alike = _alike(gaps)
+    alike = count_alike(gaps, LONGEST_REPEAT)
     cost = [0] * (size + 1)
     choice: list[tuple[Part, int]] = []
     for start in range(size - 1, -1, -1):
@@ -63,14 +64,23 @@ def _repeat(body: tuple[int, ...], times: int, change: str, depth: int) -> tuple
     return part, words_in((part,), change)
 
 
-def _alike(gaps: tuple[int, ...]) -> list[list[int]]:
-    """Return, for each period and place, how many gaps from there on equal those one period later."""
-    size = len(gaps)
-    table = [[0] * size for _ in range(LONGEST_REPEAT + 1)]
-    for period in range(1, LONGEST_REPEAT + 1):
+def count_alike(numbers: Sequence[int], longest: int) -> list[list[int]]:
+    """Return, for each period and place, how many numbers from there on equal those one period later.
+
+    Args:
+        numbers: In their order.
+        longest: The longest period looked at. Range: 1 and up.
+
+    Returns:
+        By the period, from 0, which is left empty. Shape: (longest + 1, len(numbers)).
+    """
+    size = len(numbers)
+    table = [[0] * size for _ in range(longest + 1)]
+    for period in range(1, longest + 1):
         row = table[period]
         for start in range(size - period - 1, -1, -1):
-            row[start] = row[start + 1] + 1 if gaps[start] == gaps[start + period] else 0
+            if numbers[start] == numbers[start + period]:
+                row[start] = row[start + 1] + 1
     return table
 
 

@@ -15,7 +15,7 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run
 from stepper.plan.stitches.cable_cells import cross_again
 from stepper.plan.stitches.evenly import even_round, in_fabric, usual_change
-from stepper.plan.stitches.inline_repeats import run_together, said_so_often
+from stepper.plan.stitches.inline_repeats import said_so_often
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED, in_order, left_over, parts_of
 from stepper.plan.stitches.places import begins_round
 from stepper.plan.stitches.rib_cells import is_ribbed
@@ -81,14 +81,6 @@ class Cursor(RowRepeats):
     def __post_init__(self) -> None:
         """Take the markers that the row will meet."""
         self.waiting = list(self.facing.markers)
-
-    def pair(self) -> tuple[int, ...]:
-        """Return the two markers between which alone the last shaping fell; empty where nobody can tell."""
-        return self.supplies.pair()
-
-    def named_marker(self, name: str) -> tuple[int, int] | None:
-        """Return which marker of how many was placed by a name; None if none was, or several were."""
-        return self.supplies.named_marker(name)
 
     def work_row(self, elements: tuple[Element, ...]) -> list[Item]:
         """Work the elements of a whole row; of one told needle by needle, those of each needle to its end.
@@ -273,7 +265,7 @@ class Cursor(RowRepeats):
             items.append(Group(tuple(once), times, drawn.name))
         for run in drawn.after:
             self.advance(run, items)
-        outside.extend(run_together(items))
+        outside.extend(join_runs(items))
 
     def _room(self, element: ChartPart, after: tuple[Element, ...]) -> int:
         """Return the stitches a chart is worked over.

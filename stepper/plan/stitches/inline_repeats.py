@@ -2,24 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.plan.model import Item, Run
 from stepper.project.stitchwork import Mark, Several, Until
-
-
-def _alike(one: Run, other: Run) -> bool:
-    return (one.stitch, one.yarn) == (other.stitch, other.yarn)
-
-
-def run_together(items: list[Item]) -> list[Item]:
-    """Join equal stitches side by side into one run: a plain row of a chart is read as one stretch."""
-    made: list[Item] = []
-    for item in items:
-        last = made[-1] if made else None
-        if isinstance(item, Run) and isinstance(last, Run) and _alike(item, last):
-            made[-1] = Run(item.stitch, last.times + item.times, item.yarn)
-        else:
-            made.append(item)
-    return made
 
 
 def goes_by_markers(element: Several) -> bool:

@@ -3,21 +3,32 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from typing import TypeVar
 
+from stepper.craft.even.ordered_gaps import count_alike
 from stepper.plan.model import Group, Item, Run, flatten
 
 LONGEST_REPEAT = 8
 """Most runs in one repeat: nobody remembers more than four pairs. Unit: runs."""
 
 
-def join_runs(runs: Iterable[Run]) -> tuple[Run, ...]:
-    """Join neighbours of the same stitch and yarn. The stitches stay the same."""
-    made: list[Run] = []
-    for run in runs:
-        if made and made[-1].stitch == run.stitch and made[-1].yarn == run.yarn:
-            made[-1] = Run(run.stitch, made[-1].times + run.times, run.yarn)
+_Joined = TypeVar("_Joined", Run, Item)
+
+
+def join_runs(items: Iterable[_Joined]) -> tuple[_Joined, ...]:
+    """Join neighbouring runs of the same stitch and yarn. The stitches stay the same."""
+    made: list[_Joined] = []
+    for item in items:
+        last = made[-1] if made else None
+        if (
+            isinstance(item, Run)
+            and isinstance(last, Run)
+            and item.stitch == last.stitch
+            and item.yarn == last.yarn
+        ):
+            made[-1] = Run(item.stitch, last.times + item.times, item.yarn)
         else:
-            made.append(run)
+            made.append(item)
     return tuple(made)
 
 
@@ -30,7 +41,7 @@ def condense(runs: tuple[Run, ...]) -> tuple[Item, ...]:
     size = len(runs)
     numbers: dict[Run, int] = {}
     names = [numbers.setdefault(run, len(numbers)) for run in runs]
-    alike = _alike(names)
+    alike = count_alike(names, LONGEST_REPEAT)
     cost = [0] * (size + 1)
     choice: list[tuple[int, int]] = [(1, 1)] * size
     for start in range(size - 1, -1, -1):
@@ -42,18 +53,6 @@ def condense(runs: tuple[Run, ...]) -> tuple[Item, ...]:
                 cost[start] = found
                 choice[start] = (period, times)
     return _written(runs, choice)
-
-
-def _alike(names: list[int]) -> list[list[int]]:
-    """Return, for each period and place, how many runs from there on equal those one period later."""
-    size = len(names)
-    table = [[0] * (size + 1) for _ in range(LONGEST_REPEAT + 1)]
-    for period in range(1, LONGEST_REPEAT + 1):
-        row = table[period]
-        for start in range(size - period - 1, -1, -1):
-            if names[start] == names[start + period]:
-                row[start] = row[start + 1] + 1
-    return table
 
 
 def _written(runs: tuple[Run, ...], choice: list[tuple[int, int]]) -> tuple[Item, ...]:

@@ -2,18 +2,11 @@
 
 from __future__ import annotations
 
-from stepper.plan.model import Run
-from stepper.plan.stitches.inline_repeats import goes_by_markers, no_division, run_together, said_so_often
+from stepper.plan.stitches.inline_repeats import goes_by_markers, no_division, said_so_often
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Mark, Several, Until
 
 HERE = Span(line=1, column=1)
-
-
-def test_equal_stitches_side_by_side_are_one_stretch() -> None:
-    """A plain chart row is read as "knit 6", not as three times "knit 2"."""
-    items = [Run("k", 2, "MC"), Run("k", 4, "MC"), Run("k", 1, "A"), Run("p", 1, "A")]
-    assert run_together(list(items)) == [Run("k", 6, "MC"), Run("k", 1, "A"), Run("p", 1, "A")]
 
 
 def test_a_repeat_goes_by_markers_where_it_takes_them() -> None:

@@ -49,3 +49,11 @@ def test_joining_keeps_the_stitches(flat: tuple[Run, ...]) -> None:
     assert sum(run.times for run in short) == sum(run.times for run in flat)
     assert all(a.stitch != b.stitch for a, b in pairwise(short))
     assert laid_flat(flat) == short
+
+
+def test_equal_stitches_side_by_side_are_one_stretch() -> None:
+    """A plain chart row is read as "knit 6", not as three times "knit 2"; a repeat between is left alone."""
+    items = [Run("k", 2, "MC"), Run("k", 4, "MC"), Run("k", 1, "A"), Run("p", 1, "A")]
+    assert join_runs(items) == (Run("k", 6, "MC"), Run("k", 1, "A"), Run("p", 1, "A"))
+    repeat = Group((Run("k", 1, "MC"), Run("k", 1, "A")), 2)
+    assert join_runs((Run("k", 1, "MC"), repeat, Run("k", 1, "MC"))) == (Run("k", 1, "MC"), repeat, Run("k", 1, "MC"))
