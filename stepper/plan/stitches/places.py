@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
+from stepper.plan.stitches.round_sources import RoundSources
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.plan.stitches.row_facing import Facing
 from stepper.project.stitchwork import ChartPart, Several, Until
@@ -26,6 +27,7 @@ class RoundProgress:
 
     facing: Facing
     size: int
+    supplies: RoundSources
     waiting: list[int] = field(default_factory=list)
     """Markers not reached yet, on the old round."""
     used: int = 0
@@ -35,14 +37,6 @@ class RoundProgress:
     """Whether a decrease follows that closes the gap beside wrapped stitches, after the last of them."""
     aimed: int | None = None
     """Marker last worked up to, or to a number of stitches before it: its place on the old round."""
-
-    def pair(self) -> tuple[int, ...]:
-        """Return the two markers between which alone the last shaping fell; empty where nobody can tell."""
-        return ()
-
-    def named_marker(self, name: str) -> tuple[int, int] | None:
-        """Return which marker of how many was placed by a name; None if none was, or several were."""
-        return None
 
     def goal(self, element: Until | Several | ChartPart) -> int:
         """Return the place up to which an element works. Unit: stitches of the old round."""
@@ -83,12 +77,12 @@ class RoundProgress:
         if ahead and ahead[0] == self.used == self.aimed:
             ahead = ahead[1:]  # already reached: the next one is meant
         if name in _PAIRS and len(self.facing.markers) > _OF_A_KIND[name]:
-            own = self.pair()
+            own = self.supplies.pair()
             ahead = [mark for mark in ahead if mark in own]
             if ahead:
                 self.aimed = ahead[0]
                 return self.aimed
-        own_name = self.named_marker(name) if name else None
+        own_name = self.supplies.named_marker(name) if name else None
         if own_name is not None and own_name[1] == len(self.facing.markers):
             return self._marker_by_number(element, own_name[0])
         if own_name is not None and own_name[0] > 1:

@@ -9,7 +9,7 @@ from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.stitches.inline_repeats import goes_by_markers, no_division, said_so_often
 from stepper.plan.stitches.needle_by_needle import NeedleEnds
 from stepper.plan.stitches.places import RoundProgress
-from stepper.plan.stitches.round_sources import RoundSources, TwoReadings
+from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_elements import MisfitError, fixed_uses
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Mark, Several, Until, Work
@@ -20,7 +20,6 @@ class RowRepeats(RoundProgress):
     """A round as far as it is worked, with what it takes to work a part of it over and over."""
 
     yarn: str
-    supplies: RoundSources
     ends: NeedleEnds = field(default_factory=NeedleEnds)
     """Where the needles of a sock end."""
 
