@@ -6,8 +6,10 @@ higher number is refused. A line for "all WS rows" stands for every row that has
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 from itertools import pairwise
+from typing import TypeVar
 
 from stepper.plan.checks.counts import check_count
 from stepper.plan.drafts import Template
@@ -55,14 +57,22 @@ def is_numbered(line: Line) -> bool:
 
 
 _LEAD = (WithYarn, Needle, BreakYarn, TurnMethod)
+_Kind = TypeVar("_Kind", bound=Sentence)
+
+
+def leading(sentences: Iterable[Sentence], kind: type[_Kind] | tuple[type[_Kind], ...]) -> tuple[_Kind, ...]:
+    """Return the sentences of a kind that stand before any other."""
+    found: list[_Kind] = []
+    for sentence in sentences:
+        if not isinstance(sentence, kind):
+            break
+        found.append(sentence)
+    return tuple(found)
 
 
 def _lead(line: Line) -> tuple[Sentence, ...]:
     """Return what a line takes up before its round: `Rnd 1: With A, …`."""
-    row = next(
-        (at for at, one in enumerate(line.sentences) if not isinstance(one, _LEAD)), len(line.sentences)
-    )
-    return line.sentences[:row]
+    return leading(line.sentences, _LEAD)
 
 
 def row_of(line: Line) -> Sentence:
@@ -78,12 +88,7 @@ def said_after_round(line: Line) -> tuple[Sentence, ...]:
 
 def _counts_of_round(line: Line) -> tuple[Count | RowsCount, ...]:
     """Return the counts printed right behind the round of a line."""
-    counts: list[Count | RowsCount] = []
-    for sentence in line.sentences[len(_lead(line)) + 1 :]:
-        if not isinstance(sentence, Count | RowsCount):
-            break
-        counts.append(sentence)
-    return tuple(counts)
+    return leading(line.sentences[len(_lead(line)) + 1 :], (Count, RowsCount))
 
 
 def template_of(sentence: Sentence, needles: Needles) -> Template:

@@ -13,7 +13,13 @@ from stepper.craft.stitches import STITCHES
 from stepper.plan.fabric.page_pattern import keep_page_pattern
 from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.lines.named_rounds import is_named_round, is_only_defined, short_name
-from stepper.plan.lines.numbered_rounds import is_numbered, said_after_round, template_of, work_numbered
+from stepper.plan.lines.numbered_rounds import (
+    is_numbered,
+    leading,
+    said_after_round,
+    template_of,
+    work_numbered,
+)
 from stepper.plan.lines.pattern_definitions import closes_definition, define_pattern, defined_name
 from stepper.plan.lines.rows_or_rounds import settle_rows
 from stepper.plan.lines.working import work
@@ -75,7 +81,7 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
             needles.section.named[called] = written
     if named and first.times is None and is_only_defined(name, first, section, needles):
         needles.section.label = None
-        printed = _counts_of_round(first)
+        printed = leading(first.sentences[1:], Count)
         for called in {name, short_name(name, section)} - {""}:
             needles.section.named[called] = replace(written, counts=printed)
         for sentence in first.sentences[1 + len(printed) :]:
@@ -108,16 +114,6 @@ def _is_followed_by_wrong_side(line: Line, section: Section) -> bool:
     """Return whether the next line of the section is for a wrong-side row."""
     after = [other for other in section.lines if other.place.line > line.place.line]
     return bool(after) and after[0].side == "WS"
-
-
-def _counts_of_round(line: Line) -> tuple[Count, ...]:
-    """Return the counts printed right after the round of a line, before anything else in it."""
-    found: list[Count] = []
-    for sentence in line.sentences[1:]:
-        if not isinstance(sentence, Count):
-            break
-        found.append(sentence)
-    return tuple(found)
 
 
 def _said_besides(line: Line) -> Iterator[str]:
