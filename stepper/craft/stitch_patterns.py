@@ -69,21 +69,16 @@ PATTERNS: dict[str, StitchPattern] = {
             "it is seed stitch.",
         ),
         StitchPattern(name="irish moss", rows=_AMERICAN_MOSS, even_ends=(1,), reversible=True),
-        StitchPattern(
-            name="double moss",
-            rows=_rows("kkpp", "kkpp", "ppkk", "ppkk"),
-            even_ends=(2,),
-            reversible=True,
-            open="double moss stitch is taken as k2, p2 that changes every second row; some books have "
-            "k1, p1.",
-        ),
-        StitchPattern(
-            name="double seed",
-            rows=_rows("kkpp", "kkpp", "ppkk", "ppkk"),
-            even_ends=(2,),
-            reversible=True,
-            open="double seed stitch is taken as k2, p2 that changes every second row; some books have "
-            "k1, p1.",
+        *(
+            StitchPattern(
+                name=name,
+                rows=_rows("kkpp", "kkpp", "ppkk", "ppkk"),
+                even_ends=(2,),
+                reversible=True,
+                open=f"{name} stitch is taken as k2, p2 that changes every second row; some books have "
+                "k1, p1.",
+            )
+            for name in ("double moss", "double seed")
         ),
         StitchPattern(name="single rib", rows=_rows("kp"), even_ends=(1,), reversible=True),
         StitchPattern(name="double rib", rows=_rows("kkpp"), even_ends=(2,), reversible=True),

@@ -73,32 +73,26 @@ class Stitch:
 
 
 def _plain(code: str, said: str, counted: str = "", wrong_side: str = "", also: str = "") -> Stitch:
-    return _stitch(code, 1, 1, said, Kind.PLAIN, counted, wrong_side, also)
+    return _other(code, 1, 1, said, Kind.PLAIN, counted, also, wrong_side)
 
 
 def _inc(code: str, uses: int, leaves: int, said: str, wrong_side: str = "", also: str = "") -> Stitch:
-    return _stitch(code, uses, leaves, said, Kind.INCREASE, "", wrong_side, also)
+    return _other(code, uses, leaves, said, Kind.INCREASE, "", also, wrong_side)
 
 
 def _dec(code: str, uses: int, said: str, wrong_side: str = "", also: str = "") -> Stitch:
-    return _stitch(code, uses, 1, said, Kind.DECREASE, "", wrong_side, also)
+    return _other(code, uses, 1, said, Kind.DECREASE, "", also, wrong_side)
 
 
 def _other(
-    code: str, uses: int, leaves: int, said: str, kind: Kind, counted: str = "", also: str = ""
-) -> Stitch:
-    return _stitch(code, uses, leaves, said, kind, counted, "", also)
-
-
-def _stitch(
     code: str,
     uses: int,
     leaves: int,
     said: str,
     kind: Kind,
     counted: str = "",
-    wrong_side: str = "",
     also: str = "",
+    wrong_side: str = "",
 ) -> Stitch:
     return Stitch(
         code=code,
