@@ -60,7 +60,9 @@ _LEAD = (WithYarn, Needle, BreakYarn, TurnMethod)
 _Kind = TypeVar("_Kind", bound=Sentence)
 
 
-def leading(sentences: Iterable[Sentence], kind: type[_Kind] | tuple[type[_Kind], ...]) -> tuple[_Kind, ...]:
+def take_leading(
+    sentences: Iterable[Sentence], kind: type[_Kind] | tuple[type[_Kind], ...]
+) -> tuple[_Kind, ...]:
     """Return the sentences of a kind that stand before any other."""
     found: list[_Kind] = []
     for sentence in sentences:
@@ -72,7 +74,7 @@ def leading(sentences: Iterable[Sentence], kind: type[_Kind] | tuple[type[_Kind]
 
 def _lead(line: Line) -> tuple[Sentence, ...]:
     """Return what a line takes up before its round: `Rnd 1: With A, …`."""
-    return leading(line.sentences, _LEAD)
+    return take_leading(line.sentences, _LEAD)
 
 
 def row_of(line: Line) -> Sentence:
@@ -88,7 +90,7 @@ def said_after_round(line: Line) -> tuple[Sentence, ...]:
 
 def _counts_of_round(line: Line) -> tuple[Count | RowsCount, ...]:
     """Return the counts printed right behind the round of a line."""
-    return leading(line.sentences[len(_lead(line)) + 1 :], (Count, RowsCount))
+    return take_leading(line.sentences[len(_lead(line)) + 1 :], (Count, RowsCount))
 
 
 def template_of(sentence: Sentence, needles: Needles) -> Template:

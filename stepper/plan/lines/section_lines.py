@@ -15,8 +15,8 @@ from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.lines.named_rounds import is_named_round, is_only_defined, short_name
 from stepper.plan.lines.numbered_rounds import (
     is_numbered,
-    leading,
     said_after_round,
+    take_leading,
     template_of,
     work_numbered,
 )
@@ -81,7 +81,7 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
             needles.section.named[called] = written
     if named and first.times is None and is_only_defined(name, first, section, needles):
         needles.section.label = None
-        printed = leading(first.sentences[1:], Count)
+        printed = take_leading(first.sentences[1:], Count)
         for called in {name, short_name(name, section)} - {""}:
             needles.section.named[called] = replace(written, counts=printed)
         for sentence in first.sentences[1 + len(printed) :]:
