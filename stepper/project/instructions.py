@@ -229,6 +229,14 @@ class Crossed:
 
 
 @dataclass(frozen=True, slots=True)
+class EdgesTogether:
+    """Both edges shaped side by side: `dec 1 st at armhole edge …, at the same time 1 st at neck edge …`."""
+
+    parts: tuple[EdgeShaping, ...]
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class EdgeRows:
     """Stitches bound off or cast on at the beginning of several rows."""
 
@@ -453,6 +461,7 @@ Sentence = (
     | ChartWork
     | AtIntervals
     | EdgeShaping
+    | EdgesTogether
     | Together
     | Crossed
     | Paced

@@ -19,6 +19,7 @@ from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import comes_on_side
 from stepper.plan.fabric.stretches import stretch_of
 from stepper.plan.model import flatten
+from stepper.plan.state.held_below import held_in_section
 from stepper.plan.state.in_hand import Cell
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.phrase import work_phrase
@@ -39,7 +40,7 @@ def supplies_of(needles: Needles) -> RoundSources:
         section=needles.section.name,
         copied=needles.copied,
         held=needles.held,
-        held_by=_held_by_lines(needles),
+        held_by=held_in_section(needles),
         tell=needles.warn,
         pair=lambda: _pair(needles),
         named_marker=needles.last.called.get,
@@ -47,12 +48,6 @@ def supplies_of(needles: Needles) -> RoundSources:
         readings=needles.readings,
         choices=needles.choices,
     )
-
-
-def _held_by_lines(needles: Needles) -> dict[str, int]:
-    """Return which line of this section put each part on hold."""
-    here = needles.section.name
-    return {name: line for name, (section, line) in needles.held_by.items() if section == here}
 
 
 def _chart(part: ChartPart, room: int, needles: Needles) -> ChartRound:

@@ -37,6 +37,7 @@ from stepper.plan.lines.named_rounds import ROUND_NAME
 from stepper.plan.lines.own_words import begins_or_ends
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.shaping.edge_shaping import work_at_edge
+from stepper.plan.lines.shaping.edges_side_by_side import work_edges_together
 from stepper.plan.lines.shaping.intervals import (
     find_named_round,
     none_in_size,
@@ -64,6 +65,7 @@ from stepper.project.instructions import (
     Crossed,
     EdgeRows,
     EdgeShaping,
+    EdgesTogether,
     Evenly,
     Flat,
     Forms,
@@ -114,6 +116,7 @@ _give(Striped, work_stripes)
 _give(Going, go_on_in)
 _give(AtIntervals, work_at_intervals)
 _give(EdgeShaping, work_at_edge)
+_give(EdgesTogether, work_edges_together)
 _give(Together, work_together)
 _give(Evenly, work_evenly)
 _give(ChartWork, work_chart)

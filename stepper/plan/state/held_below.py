@@ -43,3 +43,9 @@ def rows_below(needles: Needles, piece: int) -> tuple[int, ...]:
 def height_of(needles: Needles, rows: Iterable[int]) -> float:
     """Return how long rows are together, by their indices. Unit: mm."""
     return sum(needles.drafts[at].height_mm for at in rows)
+
+
+def held_in_section(needles: Needles) -> dict[str, int]:
+    """Return which line of this section put each part on hold."""
+    here = needles.section.name
+    return {name: line for name, (section, line) in needles.held_by.items() if section == here}

@@ -328,6 +328,10 @@ def like_another(duration: UntilLike, needles: Needles) -> int:
         told = f"the {duration.part} is bound off at once: its length up to there is taken."
         needles.warn(duration.place, told)
         found = part[-1], part[-1] + 1
+    if found is None and _stem(duration.upto) == "shoulder" and (step := _shoulder_step(part, needles)):
+        told = f"the {duration.part} is taken to bind off its shoulders from line {drafts[step].line} on."
+        needles.warn(duration.place, told)
+        found = step, part[-1] + 1
     if found is None:
         told = f"no row of the {duration.part} is of the {duration.upto}, so nobody can tell how long it is."
         needles.report(duration.place, told, "Write the length itself.", kind="length")
@@ -343,6 +347,10 @@ def like_another(duration: UntilLike, needles: Needles) -> int:
 
 _STRAIGHT = 6
 """Rows before a bind-off where a shoulder would have steps: common practice, in every other row."""
+_STEP = 2
+"""Rows from one step of a shoulder to the next at most."""
+_SHOULDERS = ("left", "right")
+"""What a back has, each bound off on a row of its own."""
 
 
 def _ends_straight(part: Sequence[int], needles: Needles) -> bool:
@@ -359,3 +367,27 @@ def _ends_straight(part: Sequence[int], needles: Needles) -> bool:
         return False
     last = rows[-1 - _STRAIGHT : -1]
     return len(rows) > _STRAIGHT + 1 and all(row.before == row.after for row in last)
+
+
+def _shoulder_step(part: Sequence[int], needles: Needles) -> int | None:
+    """Return the row of the first step of a shoulder that no row names; None if nobody can tell it.
+
+    Common practice: the last stitches bound off at the beginning of rows are the shoulders, in steps of
+    every other row, and what is left lies on hold or is bound off. The armholes come long before.
+    """
+    rows = [needles.drafts[at] for at in part]
+    ended = [at for at, row in enumerate(rows) if row.before and not row.after]
+    if ended != [len(rows) - 1] or sum(not row.before for row in rows) != 1:
+        return None
+    off = [at for at, row in enumerate(rows) if _bound_off_at_beginning(row)]
+    steps = [len(rows) - 1]
+    while off and steps[-1] - off[-1] <= _STEP:
+        steps.append(off.pop())
+    of_both = len(steps) > len(_SHOULDERS)
+    return part[steps[-1]] if of_both and (not off or steps[-1] - off[-1] > _STRAIGHT) else None
+
+
+def _bound_off_at_beginning(row: DraftRound) -> bool:
+    """Return whether a row binds off at its beginning and changes no other stitch."""
+    runs = [run.stitch for run in flatten(row.phrase) if run.uses or run.stitch in ("bo", "co")]
+    return row.after > 0 and runs[:1] == ["bo"] and not {"bo", "co", "hold"} & set(runs[1:])

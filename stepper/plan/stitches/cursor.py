@@ -182,7 +182,10 @@ class Cursor(RowRepeats):
         if here and all_here:
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return
-        name, number = held_stitches(element, held, self.size, self.supplies.section, self.supplies.copied)
+        supplies = self.supplies
+        name, number = held_stitches(
+            element, held, self.size, supplies.section, supplies.copied, supplies.held_by
+        )
         self.returned.append(name)
         self.advance(Run("return", number, name), items)
 

@@ -60,13 +60,19 @@ class MisfitError(Exception):
 
 
 def held_stitches(
-    element: Across | Return, held: dict[str, int], size: int, section: str = "", copied: str = ""
+    element: Across | Return,
+    held: dict[str, int],
+    size: int,
+    section: str = "",
+    copied: str = "",
+    own_lots: Container[str] = (),
 ) -> tuple[str, int]:
     """Find the held stitches that a line means: their name and number.
 
     "Sleeve sts" in the section of the left sleeve are those of the left sleeve; where no name is given and
     several parts are on hold, those that the section is called after are meant. In a part `copied` from
-    another, what was on hold for that one is what is on hold for this.
+    another, what was on hold for that one is what is on hold for this. Of several without a name, the one
+    that the section itself put on hold (`own_lots`) is meant.
 
     Raises:
         MisfitError: there are none by that name, or not so many.
@@ -75,7 +81,7 @@ def held_stitches(
     as_own = bool(copied) and own in held and set(element.name.split()) <= set(copied.lower().split())
     unnamed = {part: number for part, number in held.items() if is_unnamed(part)}
     if not element.name and not as_own and unnamed:
-        name = _unnamed_meant(element, unnamed, size)
+        name = _unnamed_meant(element, unnamed, size, own_lots)
     else:
         name = own if as_own else _meant(element.name, held, section)
     if name not in held and element.number is not None:
@@ -94,7 +100,9 @@ def held_stitches(
     return name, held[name]
 
 
-def _unnamed_meant(element: Across | Return, unnamed: dict[str, int], size: int) -> str:
+def _unnamed_meant(
+    element: Across | Return, unnamed: dict[str, int], size: int, own_lots: Container[str]
+) -> str:
     """Return which of the parts put on hold without a name a line means, by their number or as the rest.
 
     What remains beside a piece that was just worked is what was put aside last.
@@ -110,6 +118,9 @@ def _unnamed_meant(element: Across | Return, unnamed: dict[str, int], size: int)
         return list(unnamed)[-1]
     if len(unnamed) == 1:
         return next(iter(unnamed))
+    own = [part for part in unnamed if part in own_lots]
+    if number is None and len(own) == 1:
+        return own.pop()
     lots = " and ".join(str(held) for held in unnamed.values())
     raise MisfitError(
         element.place,

@@ -34,6 +34,7 @@ _ASIDE = re.compile(r"(?:pattern\s+)?notes?$|hints?$|needles?$|gauge$|tension$",
 """Headings that may come in the middle of a pattern without ending it."""
 _SUBHEAD = re.compile(
     r"(?:(?:shape|shaping|divide|begin|separate|split)\b(?:\s+(?!and\b)[a-z]+){0,4}"
+    r"(?:\s+(?:and|&)\s+(?:(?:back|front|v)[\s-]+)?(?:neck(?:line)?|armholes?|shoulders?|sleeves?|raglan))?"
     r"|turn(?:ing)?\s+(?:the\s+)?heel|heel\s+turn(?:ing)?"
     r"|(?:divide|separate|split)\s+for(?:\s+[a-z]+){1,5}"
     r"|(?:(?:first|second|final|sleeve|body|yoke|raglan|waist|bust|hip|crown|hat|top|thumb|gusset|toe|heel|foot|leg|calf|hand|wrist"

@@ -12,6 +12,7 @@ from stepper.project.instructions import (
     AtIntervals,
     Count,
     EdgeShaping,
+    EdgesTogether,
     Evenly,
     Going,
     Line,
@@ -98,7 +99,7 @@ def fabric_goes_on(line: Line, following: Line) -> tuple[Line, Line]:
         return line, following
     even = isinstance(first, WorkRounds) and not first.once and (first.bare or first.even)
     goes_on = isinstance(first, WorkRounds) and not first.once and first.manner == "pattern"
-    shaping = isinstance(first, AtIntervals | EdgeShaping | Together)
+    shaping = isinstance(first, AtIntervals | EdgeShaping | EdgesTogether | Together)
     assumed = tuple(one for one in line.assumed if one.text != _ONE_ROW)
     plain = last.manner == "stockinette"
     if (plain and (even or goes_on or shaping)) or (last.manner == "garter" and shaping):

@@ -12,6 +12,8 @@ from stepper.project.duration import Paced, Rounds, UntilCount, UntilLength
 from stepper.project.instructions import (
     AtIntervals,
     Crossed,
+    EdgeShaping,
+    EdgesTogether,
     Evenly,
     Going,
     Labelled,
@@ -166,6 +168,7 @@ class ShapingBuilder(OccasionBuilder):
     def _do_together(self, tree: Any) -> Sentence:
         parts: list[AtIntervals] = []
         yarns: list[tuple[UntilLength, WithYarn]] = []
+        edges: list[EdgeShaping] = []
         base: WorkRounds | Striped | None = None
         for child in tree.children:
             if child.data == "delayed_yarn":
@@ -178,11 +181,19 @@ class ShapingBuilder(OccasionBuilder):
             made = getattr(self, f"_do_{child.data}")(child)
             if isinstance(made, AtIntervals):
                 parts.append(replace(made, after=after))
+            elif isinstance(made, EdgeShaping) and after is None:
+                edges.append(made)
             elif isinstance(made, WorkRounds | Striped):
                 base = made
             else:
                 self.problems.append(made.place.problem("say how often it is worked, beside the other."))
-        return Together(tuple(parts), self._tree_place(tree), base, tuple(yarns))
+        place = self._tree_place(tree)
+        if edges and (parts or yarns or base):
+            told = "beside a shaping of one edge, another of one edge is read."
+            self.problems.append(edges[0].place.problem(told, "Name the edge of each."))
+        if edges:
+            return EdgesTogether(tuple(edges), place)
+        return Together(tuple(parts), place, base, tuple(yarns))
 
     def _do_rep_filling(self, tree: Any) -> AtIntervals:
         """Read a shaping that goes on as long as the rounds beside it: "rep dec rnd every 4th rnd"."""

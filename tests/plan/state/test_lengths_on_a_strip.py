@@ -152,6 +152,20 @@ class Strip:
         first = max([self.start, *begins[-1:]])
         return [*self.below(first), *range(first, holds[-1])]
 
+    def shoulder(self, own: list[int]) -> int | None:
+        """Return the first of the rows that bind off in steps at the end of a piece, at least one for each side."""
+        rows = [self.rows[at] for at in own]
+        if [row.after for row in rows].count(0) != 1 or rows[-1].after or [row.before for row in rows].count(0) != 1:
+            return None
+        begins = {
+            at for at, row in enumerate(rows)
+            if row.after and [code for code, _ in row.worked][:1] == ["bo"] and [code for code in row.codes if code in ("bo", "co", "hold")] == ["bo"]
+        }  # fmt: skip
+        at, chain = len(rows) - 1, 0
+        while near := begins & {at - 1, at - 2}:
+            at, chain = max(near), chain + 1
+        return own[at] if chain >= 2 and not begins & set(range(at - 6, at)) else None
+
     def first_has(self, at: int, *codes: str) -> bool:
         """Return whether a row works one of some stitches."""
         return at < len(self.rows) and bool(set(codes) & set(self.rows[at].codes))
@@ -467,6 +481,10 @@ def draw_back(chance: Random, base: Project) -> tuple[Strip, Needles]:
         kind = chance.choice(("dec", "bo", "edge", "rib", "inc")) if at in shaped else "k"
         rows.append(Row(draw_row(chance, count, kind), "Back", 2, flat=True))
         count = rows[-1].after
+    for _ in range(chance.choice((0, 0, 1, 2, 3))):
+        rows += [Row([("k", count, "MC")], "Back", 2, flat=True)] * chance.choice((0, 0, 1, 2))
+        rows.append(Row([("bo", 2, "MC"), ("k", count - 2, "MC")], "Back", 2, flat=True))
+        count -= 2
     rows.append(
         Row(draw_row(chance, count, chance.choice(("whole", "whole", "whole", "k"))), "Back", 3, flat=True)
     )
@@ -623,6 +641,10 @@ def test_a_part_as_long_as_another_has_as_many_rows(base: Project) -> None:
                 and not any("bo" in [code for code, often in row.worked][1:] for row in rows[:-1])
                 and all(row.before == row.after for row in rows[-7:-1])
             )
+            step = strip.shoulder(own) if upto.startswith("shoulder") else None
+            if found is None and not straight and step is not None:
+                found = step, own[-1] + 1
+                strip.told.append("is taken to bind off its shoulders")
             if found is None and straight:
                 found = own[-1], own[-1] + 1
                 strip.told.append("is bound off at once")
@@ -636,7 +658,7 @@ def test_a_part_as_long_as_another_has_as_many_rows(base: Project) -> None:
                     rounds, why = 0, "as long already"
         strip.refused += [why] if why else []
         case = (number, part, upto, strip.rows, strip.texts)
-        outcome = why or ("straight" if strip.told else "rounds")
+        outcome = why or (strip.told[-1] if strip.told else "rounds")
         assert like_another(UntilLike(part, upto, HERE), needles) == rounds, case
         if why == "no part called":
             *most, last = dict.fromkeys(row.section for row in strip.rows[:piece]) or ["none"]
@@ -651,5 +673,6 @@ def test_a_part_as_long_as_another_has_as_many_rows(base: Project) -> None:
         "so nobody can tell how long it is",
         "as long already",
         "rounds",
-        "straight",
+        "is bound off at once",
+        "is taken to bind off its shoulders",
     }

@@ -110,9 +110,32 @@ def test_a_part_that_is_bound_off_at_once_is_measured_up_to_there(rows: int, wor
 
 
 @pytest.mark.parametrize(
-    "ending",
+    "steps",
     [
         "Bind off 8 sts at the beginning of the next 2 rows.",
+        "Bind off 4 sts at beg of next 4 rows.",
+        "Bind off 4 sts at beg of next 2 rows. Bind off 4 sts at beg of next 2 rows.",
+    ],
+)
+def test_the_steps_of_a_shoulder_need_no_name(steps: str) -> None:
+    """The last stitches bound off at the beginning of rows are its steps: the front is as long as the rows before them."""
+    head = BACK.replace("{rows}", "20").replace("      Work 10 rows even.\n", f"      Work 10 rows even.\n      {steps}\n")
+    front = "Cast on 40 sts. Work flat.\nWork in stockinette st until front measures same as back to shoulder shaping.\nBind off."
+    plan = plan_of(project(front, head=head, sizes="one", size="one"))
+    assert sum(round_.section == "front" for round_ in plan.rounds) == 1 + 20 + 12 + 1
+    assert any("is taken to bind off its shoulders from line" in caution.text for caution in plan.warnings)
+
+
+def test_steps_right_behind_the_armholes_are_no_shoulders() -> None:
+    """Nobody can tell where the one ends and the other begins."""
+    head = BACK.replace("{rows}", "20").replace("      Work 10 rows even.\n", "      Work 4 rows even.\n      Bind off 8 sts at beg of next 2 rows.\n")
+    front = "Cast on 40 sts. Work flat.\nWork in stockinette st until front measures same as back to shoulders.\nBind off."
+    assert "is of the shoulder" in faults(project(front, head=head, sizes="one", size="one"))
+
+
+@pytest.mark.parametrize(
+    "ending",
+    [
         "Next row: K14, bind off 4, k to end.",
         "Dec 1 st at each end of next row.",
         "Work 4 rows even.",

@@ -75,6 +75,15 @@ def test_held_stitches_under_the_heading_of_a_pair_are_those_of_the_first() -> N
         assert 'Say which, as "held sleeve sts".' in caught.value.hint
 
 
+def test_held_stitches_are_those_that_the_section_itself_put_on_hold() -> None:
+    """The neck of the back waits as well, and is not what the front goes on with; by number either may be meant."""
+    held = {"holder": 38, "second holder": 51}
+    assert held_stitches(Across("", HERE), held, 0, "front", "", {"second holder"}) == ("second holder", 51)
+    assert held_stitches(Across("", HERE, number=times(38)), held, 0, "front", "", {"second holder"}) == ("holder", 38)
+    with pytest.raises(MisfitError, match="38 and 51 stitches are on hold without a name"):
+        held_stitches(Across("", HERE), held, 0, "front", "", {"holder", "second holder"})
+
+
 def test_stitches_put_aside_without_a_name_may_be_given_one_later() -> None:
     """ "Place 11 sts on waste yarn", and two pages on "held sts of the thumb": there are no others. A name that was
     given is never passed over."""

@@ -324,3 +324,11 @@ def test_a_pattern_whose_first_row_is_not_read_is_one_thing_to_settle() -> None:
     written = write_file(take_apart(page)).text
     assert written.count("is not understood") == 1
     assert not any("Ladder" in problem.message for problem in read_project(written).problems)
+
+
+def test_a_heading_of_two_shapings_heads_what_follows() -> None:
+    """It says what is shaped below and orders nothing."""
+    page = "Vest\n\nSizes: S (M)\n\nBACK\nCast on 90 (96) sts.\nKnit 8 rows.\nShape armholes and neck\nBind off 6 (7) sts at beg of next 2 rows.\n"
+    kinds = {piece.text: piece.kind for piece in take_apart(page).pieces}
+    assert kinds["Shape armholes and neck"] == "comment"
+    assert kinds["Bind off 6 (7) sts at beg of next 2 rows."] == "line"

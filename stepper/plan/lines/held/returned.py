@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from stepper.plan.model import Run
+from stepper.plan.state.held_below import held_in_section
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import MisfitError, held_stitches, is_short
 from stepper.project.instructions import Return
@@ -21,7 +22,12 @@ def take_back(instruction: Return, needles: Needles) -> None:
         if _lies_on_needle(instruction, needles):
             return
         name, number = held_stitches(
-            instruction, needles.held, needles.size, needles.section.name, needles.copied
+            instruction,
+            needles.held,
+            needles.size,
+            needles.section.name,
+            needles.copied,
+            held_in_section(needles),
         )
     except MisfitError as misfit:
         needles.miss(misfit.place, misfit.message, misfit.hint, anywhere=True)

@@ -26,7 +26,7 @@ def work_at_edge(instruction: EdgeShaping, needles: Needles) -> None:
     side = side_beginning_at(instruction.edge, instruction.place, needles)
     if not side:
         return
-    begins, ends = _rows(instruction, needles)
+    begins, ends = edge_rows(instruction, needles)
     first = () if instruction.first is None else (_once(instruction.first),)
     before, goes_on = len(needles.findings), bool(needles.section.pattern)
     end, worked = ends_at(instruction.legs, needles), 0
@@ -48,8 +48,8 @@ def _once(row: Numbers) -> Leg:
     return Leg(row, Numbers((1,), row.place), False)
 
 
-def _rows(instruction: EdgeShaping, needles: Needles) -> tuple[Template, Template]:
-    """Return the row that begins at the edge, and the one that ends there."""
+def edge_rows(instruction: EdgeShaping, needles: Needles) -> tuple[Template, Template]:
+    """Return the row that begins at the edge it shapes, and the one that ends there."""
     place = instruction.place
     change = Work(instruction.stitch, instruction.number, None, place)
     stay: tuple[Element, ...] = ()

@@ -91,17 +91,23 @@ def shaped_at_one_end(needles: Needles) -> list[tuple[str, DraftRound]]:
 
 
 def _end_of(draft: DraftRound) -> str:
-    """Return at which end of its row a round changes stitches, `start` or `end`; empty for both."""
+    """Return at which end of its row a round changes stitches, `start` or `end`; empty for both.
+
+    A row that binds off at one end and divides the piece at the other has the dividing edge there.
+    """
     if _beyond_gaps(draft):
         return "end"
     places: set[str] = set()
+    parted: set[str] = set()
     at = 0
     for run in flatten(draft.phrase):
         if stitch(run.stitch).shapes or run.stitch in ("bo", "co", "hold"):
             start = at <= _NEAR
             end = at + run.uses >= draft.before - _NEAR
-            places.add("start" if start and not end else "end" if end and not start else "both")
+            place = "start" if start and not end else "end" if end and not start else "both"
+            (parted if draft.divide and run.stitch == "hold" else places).add(place)
         at += run.uses
+    places = parted or places
     return places.pop() if len(places) == 1 and "both" not in places else ""
 
 

@@ -106,7 +106,7 @@ def _work_shapings(schedule: _Schedule, instruction: Together, needles: Needles)
             take_yarn(yarn, needles)
         striped, plain = schedule.yarn_of(number + 1), 0
         if number + 1 in schedule.due:
-            both = _joined(schedule.due[number + 1], instruction.place, needles)
+            both = join_shapings(schedule.due[number + 1], instruction.place, needles)
             if both is not None:
                 work_template(replace(both, yarn=striped) if striped else both, needles)
         elif instruction.base is None:
@@ -229,8 +229,17 @@ def _check_end(schedule: _Schedule, instruction: Together, needles: Needles) -> 
         needles.report(instruction.place, "beside stripes, no other change of yarn is read.")
 
 
-def _joined(templates: list[Template], place: Span, needles: Needles) -> Template | None:
-    """Make one round of two shapings that fall together: one at the beginning, one at the end of the row."""
+def join_shapings(templates: list[Template], place: Span, needles: Needles) -> Template | None:
+    """Make one round of two shapings that fall together: one at the beginning, one at the end of the row.
+
+    Args:
+        templates: The rounds that shape, one for each.
+        place: Where the line tells of both.
+        needles: The knitting in hand.
+
+    Returns:
+        The round; None, and reported, if they change the same end or are otherwise unlike.
+    """
     if len(templates) == 1:
         return templates[0]
     heads: list[Element] = []

@@ -1,0 +1,124 @@
+"""Shape both edges of a piece side by side, each at its own intervals: armhole and neck of a V-neck. No I/O.
+
+Common practice ("at the same time"): both count their rows from the next one on. On a row that both fall on,
+one is worked at its beginning and the other at its end. A shaping that goes on until so many stitches are
+left is worked as often as that takes beside the other, whose number of times is said.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from stepper.craft.stitches import stitch
+from stepper.plan.drafts import Template
+from stepper.plan.lines.rounds import work_template
+from stepper.plan.lines.shaping.edge_shaping import edge_rows
+from stepper.plan.lines.shaping.edge_sides import side_beginning_at
+from stepper.plan.lines.shaping.intervals import work_between
+from stepper.plan.lines.shaping.side_by_side import join_shapings
+from stepper.plan.model import other_side
+from stepper.plan.state.needles import Needles
+from stepper.project.instructions import EdgeShaping, EdgesTogether
+from stepper.project.stitchwork import Numbers
+
+
+def work_edges_together(instruction: EdgesTogether, needles: Needles) -> None:
+    """Work the shapings of several edges, row by row, to the last of them."""
+    if needles.counting.lost:
+        return
+    before = len(needles.findings)
+    due: dict[int, list[Template]] = {}
+    sides: dict[str, str] = {}
+    for part in _counted_out(instruction, needles):
+        side = side_beginning_at(part.edge, part.place, needles)
+        if not side:
+            return
+        if side in sides.values():
+            (other,) = (edge for edge, where in sides.items() if where == side)
+            told = f"the {part.edge} edge and the {other} edge are one, as the piece is shaped so far."
+            needles.report(part.place, told, "Write the rows out.")
+            break
+        sides[part.edge] = side
+        begins, ends = edge_rows(part, needles)
+        for at in _rows_of(part, needles):
+            due.setdefault(at, []).append(begins if _side_of(at, needles) == side else ends)
+    if len(needles.findings) > before:
+        needles.lose()
+        return
+    goes_on, done = bool(needles.section.pattern), 0
+    for at in sorted(due):
+        row = join_shapings(due[at], instruction.place, needles)
+        if row is None:
+            return
+        work_between(at - done - 1, needles, instruction.place, goes_on=goes_on)
+        work_template(row, needles)
+        if len(needles.findings) > before:
+            return
+        done = at
+
+
+def _counted_out(instruction: EdgesTogether, needles: Needles) -> tuple[EdgeShaping, ...]:
+    """Return the shapings with a number of times each, that of one which ends at a count worked out.
+
+    None, and reported, where the line leaves open how often, or no number of times comes to the count.
+    """
+    parts, size = [], needles.size
+    left_open: list[int] = []
+    count = needles.count
+    for number, part in enumerate(instruction.parts):
+        *_, last = part.legs
+        if any(leg.length or leg.upto or leg.between or leg.times is None for leg in part.legs[:-1]) or (
+            last.length or last.upto or last.between or (last.times is None and last.until is None)
+        ):
+            told = "side by side, shapings of an edge each need rows between them and a number of times."
+            needles.report(part.place, told, "Write every how many rows, and how often.")
+            return ()
+        if last.times is None:
+            left_open.append(number)
+        times = sum(leg.times.of(size) for leg in part.legs if leg.times is not None)
+        count += _change(part, needles) * (times + (part.first is not None))
+        parts.append(part)
+    for number in left_open:
+        part = parts[number]
+        *others, last = part.legs
+        assert last.until is not None
+        wanted, change = last.until.of(size), _change(part, needles)
+        times, over = divmod(wanted - count, change)
+        if len(left_open) > 1 or over or times < 0:
+            told = f"no number of times leaves {wanted} stitches beside the other shaping."
+            if len(left_open) > 1:
+                told = "both shapings go on until a number of stitches is left: which ends first is not said."
+            needles.report(last.until.place, told, "Write how often each is worked.")
+            return ()
+        in_all = times + sum(leg.times.of(size) for leg in others if leg.times) + (part.first is not None)
+        words = f"worked {in_all} times in all, which leaves {wanted} stitches beside the other shaping."
+        needles.warn(part.place, f"the {part.edge} edge: {words}")
+        ended = replace(last, times=Numbers((times,), last.until.place), until=None)
+        parts[number] = replace(part, legs=(*others, ended))
+    return tuple(parts)
+
+
+def _change(part: EdgeShaping, needles: Needles) -> int:
+    """Return how many stitches one row of a shaping gains; fewer than none for a decrease."""
+    return part.number.of(needles.size) * stitch(part.stitch).change
+
+
+def _rows_of(part: EdgeShaping, needles: Needles) -> list[int]:
+    """Return the rows on which a shaping falls, counted from 1 from here."""
+    rows, at = list[int](), 0
+    if part.first is not None:
+        at = part.first.of(needles.size)
+        rows.append(at)
+    for leg in part.legs:
+        assert leg.times is not None
+        for _ in range(leg.times.of(needles.size)):
+            at += max(1, leg.every.of(needles.size))
+            if leg.side and _side_of(at, needles) != leg.side:
+                at += -1 if leg.every.of(needles.size) > 1 else 1
+            rows.append(at)
+    return rows
+
+
+def _side_of(row: int, needles: Needles) -> str:
+    """Return the side of a row, counted from 1 from here."""
+    return needles.side if row % 2 else other_side(needles.side)
