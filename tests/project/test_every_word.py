@@ -74,7 +74,7 @@ SILENT = {
     # "Size 8 or 4 mm", "color A", "7 in tall", "1\" (4cm)", "increase by 8": the number or letter says it.
     "size", "color", "tall", "4cm", "by",
     # "Your needles", "facing you", "work in rows now": said to her, and nothing else is meant without them.
-    "your", "you", "now",
+    "your", "now",
     # "You will have 16 heel sts", "the 41 sts obtained", "needle number 1", "any desired length": none is another.
     "will", "heel", "obtained", "number", "place", "any",
     # "K 5 rounds plain stockinette" are knitted, an armhole begins with its shaping.
