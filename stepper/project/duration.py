@@ -94,6 +94,8 @@ class UntilLike:
     upto: str
     """Where in that part the length ends: `armhole`, `shoulder`."""
     place: Span
+    fewer: Numbers | None = None
+    """Rows by which the piece stays shorter, if it does: `… less 15 rows`."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -339,6 +339,7 @@ def like_another(duration: UntilLike, needles: Needles) -> int:
     target = sum(draft.height_mm for draft in drafts[part[0] : found[0]])
     done = needles.height_mm(own) + height_of(needles, rows_below(needles, own))
     rounds = half_up((target - done) * needles.fabric.gauge.rounds / 100)
+    rounds -= 0 if duration.fewer is None else duration.fewer.of(needles.size)
     if rounds < 1:
         needles.report(duration.place, "the piece is as long already.", kind="length")
         return 0

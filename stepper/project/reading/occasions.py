@@ -63,7 +63,8 @@ class OccasionBuilder(ElementBuilder):
                 self._length(length), False, "here", blocked is not None, *self._ending(ending)
             )
         if tree.data == "until_like":
-            return self._like(tree.children[0])
+            token, fewer = tree.children[:2]
+            return self._like(token, None if fewer is None else self._numbers(fewer))
         if tree.data == "until_flap":
             _, length, blocked, ending = tree.children
             return UntilLength(
@@ -77,13 +78,13 @@ class OccasionBuilder(ElementBuilder):
         side = self._ending(ending)
         return UntilLength(self._length(length), True, start, blocked is not None, *side, of=what)
 
-    def _like(self, token: Token) -> UntilLike:
+    def _like(self, token: Token, fewer: Numbers | None) -> UntilLike:
         """Read the part that a piece is measured against, and where in it: `same as back to armhole`."""
         words = " ".join(str(token).lower().split())
         measured = re.search(r"(?:\bas|matches)\s+(?:the\s+)?(.+?)\s+(?:up\s+)?to\s+(.+)$", words)
         part, upto = measured.groups() if measured else ("", "")
         upto = re.sub(r"^(?:the\s+)?(?:(?:beg|beginning|start)\s+of\s+(?:the\s+)?)?|\s+shapings?$", "", upto)
-        return UntilLike(part, upto, self._place(token))
+        return UntilLike(part, upto, self._place(token), fewer)
 
     def in_all(self, tree: Any) -> Rounds:
         """Read "5 rounds in total"; report a word there that counts something else."""

@@ -35,7 +35,7 @@ from stepper.project.instructions import Line
 from stepper.project.model import Fabric, Project, Section
 from stepper.project.problems import Span
 from stepper.project.reader import read_project
-from stepper.project.stitchwork import Length
+from stepper.project.stitchwork import Length, Numbers
 from tests.project.samples import project as sample
 
 HERE = Span(line=1, column=1)
@@ -625,6 +625,7 @@ def test_a_part_as_long_as_another_has_as_many_rows(base: Project) -> None:
         if number % 3 == 0 and chance.random() < 0.8:
             part, upto = "back", "shoulders"
         own = [at for at in range(piece) if strip.rows[at].section.lower() == part]
+        fewer = chance.choice((0, 0, 1, 3))
         rounds, why = 0, ""
         if not own:
             why = "no part called"
@@ -653,13 +654,13 @@ def test_a_part_as_long_as_another_has_as_many_rows(base: Project) -> None:
             else:
                 there = strip.tall(list(range(own[0], found[0])))
                 here = strip.tall(list(range(piece, len(strip.rows)))) + strip.tall(strip.below(piece))
-                rounds = round((there - here) / MM)
+                rounds = round((there - here) / MM) - fewer
                 if rounds < 1:
                     rounds, why = 0, "as long already"
         strip.refused += [why] if why else []
         case = (number, part, upto, strip.rows, strip.texts)
         outcome = why or (strip.told[-1] if strip.told else "rounds")
-        assert like_another(UntilLike(part, upto, HERE), needles) == rounds, case
+        assert like_another(UntilLike(part, upto, HERE, Numbers((fewer,), HERE) if fewer else None), needles) == rounds, case
         if why == "no part called":
             *most, last = dict.fromkeys(row.section for row in strip.rows[:piece]) or ["none"]
             assert (

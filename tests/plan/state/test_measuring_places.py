@@ -126,6 +126,29 @@ def test_the_steps_of_a_shoulder_need_no_name(steps: str) -> None:
     assert any("is taken to bind off its shoulders from line" in caution.text for caution in plan.warnings)
 
 
+@pytest.mark.parametrize(
+    "words",
+    [
+        "front is 5 rows shorter than back to shoulder",
+        "5 rows fewer have been worked than on back to start of shoulder shaping",
+        "there are 5 rows less than on the back to shoulder shaping",
+    ],
+)
+def test_a_front_may_stay_some_rows_shorter_than_the_back(words: str) -> None:
+    """Its neck begins there: 20 rows, two for the armholes and ten, less five. Source: common practice in British leaflets."""
+    head = BACK.replace("{rows}", "20").replace("      Work 10 rows even.\n", "      Work 10 rows even.\n      Bind off 4 sts at beg of next 4 rows.\n")
+    front = f"Cast on 40 sts. Work flat.\nWork in stockinette st until {words}.\nBind off."
+    plan = plan_of(project(front, head=head, sizes="one", size="one"))
+    assert sum(round_.section == "front" for round_ in plan.rounds) == 1 + 20 + 12 - 5 + 1
+
+
+def test_a_piece_that_is_that_long_already_is_told() -> None:
+    """No rows are left to be worked, and none is taken back."""
+    head = BACK.replace("{rows}", "2")
+    front = "Cast on 40 sts. Work flat.\nWork in stockinette st until front is 14 rows shorter than back to shoulder.\nBind off."
+    assert "the piece is as long already" in faults(project(front, head=head, sizes="one", size="one"))
+
+
 def test_steps_right_behind_the_armholes_are_no_shoulders() -> None:
     """Nobody can tell where the one ends and the other begins."""
     head = BACK.replace("{rows}", "20").replace("      Work 10 rows even.\n", "      Work 4 rows even.\n      Bind off 8 sts at beg of next 2 rows.\n")

@@ -32,6 +32,7 @@ HEADS: tuple[Synonym, ...] = (
     row("*", r"(?<![\w(])([kp]\s?\d+)\s+\*(?=\s?[kp]\s?\d)", r"\1, *", "Row 1: k2 *p2, k2* across"),
     # --- rows that say only what is shaped at their ends ---
     row("each|both|either", rf"{_ROW_HEAD}(inc|dec)(?:reas(?:e|ing))?\.?\s+{_ONE}{_ENDS}{_ROW_DONE}", r"\1\2 1 st at each end of next row", "Next row: Inc 1 st at each end of row."),
+    row("then", r"\b((?:dec|inc)(?:rease)?\.?\s+)(\d\s+sts?)(\s+at\s+(?:each|both)\s+ends?\s+of\s+[^.;:]*?,?\s*(?:and\s+)?\bthen)\s+\2\s+at\s+(?:each|both)\s+ends?\s+(?=of\b)", r"\1\2\3 ", "Dec 1 st at each end of next 3 rows, then 1 st at each end of foll 3 alt rows."),
     row("each|every", rf"({_ROWS_HEAD}(?:inc|dec)(?:reas(?:e|ing))?\.?\s+{_ONE}at\s+(?:each|both)\s+ends?\s+of\s+)(?:each|every)\s+row{_ROW_DONE}", r"\1next row", "Rows 3-6: Inc 1 st at each end of every row."),
     row("beg", rf"({_ROWS_HEAD}(?:cast|bind)[-\s]off\s+{N}(?:\s+{STS})?)\s+at\s+(?:the\s+)?beg(?:inning)?\.?(?:\s+of\s+(?:the|each|every)\s+rows?)?{_ROW_DONE}", r"\1 at beg of row", "Rows 1 and 2: Cast off 4 sts at the beginning of each row."),
     row("first and", rf"{_ROW_HEAD}inc(?:reas(?:e|ing))?\.?\s+(?:{_ONE})?in(?:to)?\s+(?:the\s+)?first\s+and\s+(?:the\s+)?last\s+(?:sts?|stitch|stitches)(?:\s+of\s+(?:the\s+)?row)?{_ROW_DONE}", r"\1inc in first st, work to last st, inc in last st", "Next row: Inc in first and last st."),

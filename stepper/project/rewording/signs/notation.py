@@ -16,6 +16,8 @@ BEGINS = (
     rf"(?:\*|[(\[]\s*(?:[kp]\b|[kp]\s?\d|{_STITCH})|(?:knit|purl|k|p|sl|slip)\b|(?:[kp]|sl)\s?\d|{_STITCH})"
 )
 """How a row of stitches begins."""
+_ORDERS = r"(?-i:(?:Cast|Bind|BO|CO|Work|Patt|Pattern|Rib|Inc|Dec|Increase|Decrease|With|Using|Place)\b)"
+"""How what is done in a row begins where the page prints it with a capital, behind a head without a colon."""
 _LIKE = r"(?:(?:work\s+)?(?:as|same\s+as|like)\s+(?:the\s+)?(?:\d|row|rnd|round))"
 _LIST = r"\d+(?:\s*,\s*\d+)*"
 _FIGURE = r"\d+(?:\.\d+|st|nd|rd|th|\s?[¼½¾])?"
@@ -120,6 +122,12 @@ _HEADS: tuple[Synonym, ...] = (
         rf"^(\s*next\s+{ROUND}(?:\s*\(?(?:rs|ws)\b\)?)?)\s*[.-]?\s+(?={BEGINS})",
         r"\1: ",
         "Next row (RS) K2, ssk, k to end.",
+    ),
+    row(
+        "row|rnd|round",
+        rf"^(\s*(?:next\s+{ROUND}|\d+(?:st|nd|rd|th)\s+{ROUND}|{ROUND}\s+\d+)(?:\s*\(?(?:rs|ws)\b\)?)?)\s*[.-]?\s+(?={_ORDERS})",
+        r"\1: ",
+        "Next row (WS) Cast off 4 sts, p to end.",
     ),
     row("ws|rs", rf"^(\s*(?:rs|ws)\s+(?:row|rnd|round))\s*[.-]?\s+(?={BEGINS})", r"\1: ", "WS row Purl."),
     row(

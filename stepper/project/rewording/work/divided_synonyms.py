@@ -25,6 +25,12 @@ _ANY_PIECE = (
 _RIBBED = r"(back|front|body|sleeves?|hem|cuffs?)"
 _AS_GIVEN = rf"as\s+(?:(?:given|worked|set|directed|described)\s+)?(?:for|on|at)\s+(?:the\s+)?{_RIBBED}\b"
 
+_LIKE_PART = (
+    r"(?:(?:on|for|that\s+of)\s+)?(?:the\s+)?(back|(?:(?:left|right)\s+)?front)\s+(?:up\s+)?to\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+)?"
+    r"(?:the\s+)?(shoulder|armhole|neck|underarm)s?(?:\s+shapings?)?"
+)
+"""Another part and a place in it, behind "than"."""
+
 DIVIDED: tuple[Synonym, ...] = (
     row(
         "rib as|ribbing as",
@@ -84,8 +90,20 @@ DIVIDED: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row(
+        "shorter|less|fewer",
+        rf"\buntil\s+(?:the\s+)?(?:(?:left|right)\s+)?(?:front|work|piece|armhole|it)\s+(?:is|measures)\s+({N})\s+rows?\s+(?:shorter|less|fewer)\s+than\s+{_LIKE_PART}",
+        r"until piece measures same as \2 to \3 less \1 rows",
+        "Work straight until front is 15 rows shorter than back to shoulder.",
+    ),
+    row(
+        "less|fewer",
+        rf"\buntil\s+(?:there\s+(?:are|have\s+been)\s+)?({N})\s+rows?\s+(?:less|fewer)\s+(?:(?:are|have\s+been)\s+worked\s+)?than\s+{_LIKE_PART}",
+        r"until piece measures same as \2 to \3 less \1 rows",
+        "Cont straight until 12 rows fewer have been worked than on back to start of shoulder shaping.",
+    ),
+    row(
         "ending|finishing|ends",
-        rf"(\buntil\s+[^.;,]*?\b(?:measures\s+same\s+as|matches|is\s+(?:the\s+)?same(?:\s+length)?\s+as)\b[^.;,]*?)\s*,?\s*(?:and\s+)?(?:ending|finishing)\s+(?:with|on|after)\s+(?:an?\s+)?(rs|ws|right\s+side|wrong\s+side|knit|purl|k|p)\s+{ROUND}",
+        rf"(\buntil\s+[^.;,]*?\b(?:measures\s+same\s+as|matches|is\s+(?:the\s+)?same(?:\s+length)?\s+as)\b[^.;,]*?(?:\bless\s+{N}\s+rows)?)\s*,?\s*(?:and\s+)?(?:ending|finishing)\s+(?:with|on|after)\s+(?:an?\s+)?(rs|ws|right\s+side|wrong\s+side|knit|purl|k|p)\s+{ROUND}",
         r"\1. ends with a \2 row",
         "Work straight until front matches back to shoulder, ending with a WS row.",
     ),

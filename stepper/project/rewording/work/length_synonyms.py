@@ -10,7 +10,6 @@ _YARN = r"(?:MC|CC\d?|[A-Z])"
 _ENDING = r"(?:end|ending|finish|finishing)\s+(?:with|on|after)"
 _THEN = r"(?:cast\s+off|bind\s+off|bo\b|break\b|cut\b|work\b|knit\b|purl\b|rep\b|repeat\b|dec\b|inc\b|change\b|join\b)"
 _LASTED = rf"(?:{ROUND}|times(?:\s+more)?|more|straight|even|plain|needles?|rib(?:bing)?|st|chart\s+\w+|armholes?|underarms?|neck|shoulders?)"
-
 LENGTHS: tuple[Synonym, ...] = (
     # --- fabrics ---
     row("st.", r"\bst\.\s*st\b\.?", "st st", "Work in St. St. until piece measures 4 cm."),
