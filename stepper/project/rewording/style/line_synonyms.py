@@ -53,7 +53,7 @@ LINES: tuple[Synonym, ...] = (
         "rnd|round|row",
         r"^(\s*(?:rows?|rnds?|rounds?)\s+\d+)\s*(?:[.]|-+)\s+(?=\(?[rw]s\)|[a-z*\[(])",
         r"\1: ",
-        "Row 1. Bind off 5 sts, k to end.",
+        "Row 1 - bind off 5 sts, k to end.",
     ),
     row(
         "rnd|round|row",
