@@ -9,7 +9,7 @@ from stepper.project.rewording.synonym import END, HELD_BY, ROUND, STS, N, Synon
 _PLAIN = r"(?:st\.?\s?st\.?|stockinette(?:\s+st(?:itch)?)?|stocking(?:\s+st(?:itch)?)?|garter(?:\s+st(?:itch)?)?)"
 _YARN = r"(?-i:MC|CC\d?|[A-Z])"
 _ENDING = r",?\s*(?:and\s+)?(?:end|ending|finish|finishing)\s+(?:with|on|after)\s+(?:an?\s+)?"
-_LASTED = rf"(?:{ROUND}|times(?:\s+more)?|more|once|twice|straight|even|{STS}(?:\s+(?:rem(?:ain)?|left))?|rem(?:ain)?|in\s+{_PLAIN})"
+_LASTED = rf"(?:{ROUND}|times(?:\s+more)?|more|once|twice|straight|even|{STS}(?:\s+(?:rem(?:ain)?|left))?|rem(?:ain)?|between\s+(?:the\s+)?markers|in\s+{_PLAIN})"
 _BEGUN = r"(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?"
 _KNIT, _PURL = r"(?:rs|k|knit)\s+row", r"(?:ws|p|purl)\s+row"
 _ENDS = r"at\s+(?:each|both)\s+ends?\s+of"
