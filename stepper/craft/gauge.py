@@ -104,19 +104,6 @@ class Gauge:
         """Return the height of a count of rounds. Unit: mm. Source: count times height."""
         return require_not_negative(rounds, "rounds") * self.round_mm
 
-    def rounds_for(self, length_mm: float) -> int:
-        """Return the number of rounds nearest to a length, rounding a half up, and at least 1.
-
-        Args:
-            length_mm: Range: above 0. Unit: mm.
-
-        Raises:
-            ValueError: The length is not above 0.
-
-        Source: common practice.
-        """
-        return max(1, half_up(require_positive(length_mm, "length") / self.round_mm))
-
 
 def half_up(value: float) -> int:
     """Round to the nearest whole number, with halves rounded up.
@@ -132,37 +119,21 @@ def half_up(value: float) -> int:
     return math.floor(round(require_finite(value, "a length or count"), 9) + 0.5)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class GaugeCorrection:
-    """What measuring the work says about the rounds still to do."""
-
-    rounds_per_10cm: float
-    """The gauge actually knitted. Unit: rounds per 10 cm."""
-    rounds_left: int
-    """Rounds from here to the target; 0 once it is reached. Unit: rounds."""
-
-
-def correct_gauge(*, worked: int, measured_mm: float, target_mm: float) -> GaugeCorrection:
-    """Work out the real gauge from a measurement, and the rounds left to a length.
+def correct_gauge(*, worked: int, measured_mm: float) -> float:
+    """Return the gauge actually knitted, from a measurement. Unit: rounds per 10 cm.
 
     Args:
         worked: Rounds worked in the measured piece. Range: 1 and up.
         measured_mm: Its length. Range: above 0. Unit: mm.
-        target_mm: The length wanted, in the same state of the fabric. Range: above 0. Unit: mm.
 
     Raises:
         ValueError: An argument is out of range.
 
-    Source: proportion; rounded to the nearest round, half up.
+    Source: proportion.
     """
     if worked < 1:
         raise ValueError(f"worked rounds must be a whole number from 1 up (got {worked}).")
-    per_mm = worked / require_positive(measured_mm, "measured length")
-    total = half_up(require_positive(target_mm, "target length") * per_mm)
-    return GaugeCorrection(
-        rounds_per_10cm=per_mm * SPAN_MM,
-        rounds_left=max(0, total - worked),
-    )
+    return worked / require_positive(measured_mm, "measured length") * SPAN_MM
 
 
 def _mm_per(unit: str) -> float:

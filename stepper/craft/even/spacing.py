@@ -1,4 +1,4 @@
-"""Even spacing: at which stitches of a round, or rounds of a sleeve, the shaping is worked.
+"""Even spacing: at which stitches of a round the shaping is worked.
 
 Theory of operation. Sharing `n` stitches over `k` gaps gives quotient `q` and remainder `r`: `r` gaps of
 `q + 1` and `k - r` of `q`. No arrangement has a smaller spread. What remains to choose is where the larger
@@ -18,32 +18,6 @@ from itertools import pairwise
 from typing import Literal
 
 Start = Literal["whole", "half"]
-
-
-def spread(total: int, *, over: int) -> tuple[int, ...]:
-    """Share `total` changes over `over` places as evenly as possible.
-
-    Larger shares come first, so two calls with the same numbers agree.
-
-    Args:
-        total: Changes to place. Unit: changes. Range: 0 and up.
-        over: Places to put them. Unit: places. Range: 1 and up.
-
-    Returns:
-        Shares, one per place. Shape: (over,). Unit: changes per place.
-        Always: sum == total and max - min <= 1.
-
-    Raises:
-        ValueError: `over` is below 1 or `total` is below 0.
-
-    Source: whole-number division with remainder.
-    """
-    if over < 1:
-        raise ValueError(f"over must be a whole number from 1 up (got {over}).")
-    if total < 0:
-        raise ValueError(f"total must be a whole number from 0 up (got {total}).")
-    share, larger = divmod(total, over)
-    return (share + 1,) * larger + (share,) * (over - larger)
 
 
 def gaps(stitches: int, changes: int, *, flat: bool = False, start: Start = "whole") -> tuple[int, ...]:
@@ -184,7 +158,7 @@ def count_gaps(sizes: Iterable[int]) -> tuple[tuple[int, int], ...]:
     """Count how often each gap occurs, larger gaps first.
 
     Args:
-        sizes: Gaps or intervals, in any order.
+        sizes: Gaps, in any order.
 
     Returns:
         Pairs (gap, times), for example ((11, 15), (10, 6)): 15 gaps of 11 and 6 of 10.
@@ -192,35 +166,6 @@ def count_gaps(sizes: Iterable[int]) -> tuple[tuple[int, int], ...]:
     Source: counting.
     """
     return tuple(sorted(Counter(sizes).items(), reverse=True))
-
-
-def intervals(rounds: int, times: int, *, right_side_only: bool = False) -> tuple[int, ...]:
-    """Spread shaping rounds over a length, as for a sleeve.
-
-    Args:
-        rounds: Rounds or rows to use up. Range: 0 and up.
-        times: Shaping rounds among them. Range: 0 and up.
-        right_side_only: Worked in rows with shaping only on right-side rows, so that every interval is even;
-            an odd row at the end stays plain.
-
-    Returns:
-        Rounds from each shaping round to the next, counting itself: 10 means "every 10th round". Longer
-        intervals first. Shape: (times,). Always: sum is `rounds` (rounded down to even on right-side rows);
-        they differ by at most one, or two on right-side rows.
-
-    Raises:
-        ValueError: A number is below 0, or there are more shaping rounds than rounds to carry them.
-
-    Source: quotient and remainder.
-    """
-    _require_counts(rounds, times)
-    step = 2 if right_side_only else 1
-    if times > rounds // step:
-        kind = "right-side rows" if right_side_only else "rounds"
-        raise ValueError(f"{times} shaping rounds do not fit into {rounds // step} {kind}.")
-    if times == 0:
-        return ()
-    return tuple(share * step for share in spread(rounds // step, over=times))
 
 
 def _half_starts(stitches: int, changes: int, *, flat: bool) -> tuple[int, ...]:

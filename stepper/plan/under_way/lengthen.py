@@ -94,10 +94,8 @@ def rounds_to_reach(
 
     Source: `stepper.craft.gauge.correct_gauge`; to change by whole repeats is common practice.
     """
-    measured = correct_gauge(worked=worked, measured_mm=measured_mm, target_mm=stretch.target_mm)
-    gauge = measured.rounds_per_10cm
-    reached = measured_mm >= stretch.target_mm
-    if reached:
+    gauge = correct_gauge(worked=worked, measured_mm=measured_mm)
+    if measured_mm >= stretch.target_mm:
         rounds = at_least + (stretch.last - stretch.first + 1 - at_least) % 2 * flat
     else:
         rounds = rounds_at_gauge(stretch, gauge, at_least=at_least, flat=flat)

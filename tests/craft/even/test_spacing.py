@@ -17,8 +17,6 @@ from stepper.craft.even.spacing import (
     gaps,
     gaps_between,
     increase_positions,
-    intervals,
-    spread,
 )
 
 ALL_PAIRS = [(n, k) for n in range(1, 401) for k in range(1, n + 1)]
@@ -69,24 +67,6 @@ def _bjorklund(ones: int, length: int) -> str:
         left = (front, fronts - paired) if fronts > paired else (back, backs - paired)
         (front, fronts), (back, backs) = (front + back, paired), left
     return front * fronts + back * backs
-
-
-@pytest.mark.parametrize(
-    ("total", "over"), [(0, 1), (1, 1), (51, 4), (73, 18), (225, 21), (3, 7), (400, 399)]
-)
-def test_spread_agrees_with_array_split(total: int, over: int) -> None:
-    """Shares are those of numpy.array_split, larger first."""
-    assert spread(total, over=over) == tuple(len(part) for part in np.array_split(np.arange(total), over))
-
-
-@given(st.integers(0, 10_000), st.integers(1, 500))
-def test_spread_keeps_its_promise(total: int, over: int) -> None:
-    """The sum is kept, shares differ by at most one, the larger come first."""
-    shares = spread(total, over=over)
-    assert sum(shares) == total
-    assert len(shares) == over
-    assert max(shares) - min(shares) <= 1
-    assert list(shares) == sorted(shares, reverse=True)
 
 
 @pytest.mark.parametrize("hundred", range(4))
@@ -313,29 +293,6 @@ def test_225_to_246_starts_half_a_gap_in() -> None:
     assert places[:3] == (5, 16, 26)
 
 
-def test_sleeve_intervals() -> None:
-    """veronikavery, "Custom fitting", and kristentendyke blog: 136 rounds / 14 times, 108 / 11."""
-    assert count_gaps(intervals(136, 14)) == ((10, 10), (9, 4))
-    assert count_gaps(intervals(136, 14, right_side_only=True)) == ((10, 12), (8, 2))
-    assert count_gaps(intervals(108, 11)) == ((10, 9), (9, 2))
-
-
-@given(st.integers(0, 500), st.integers(0, 500), st.booleans())
-def test_intervals_use_up_the_rounds(rounds: int, times: int, right_side_only: bool) -> None:
-    """Intervals sum to the rounds and are as equal as the rows allow."""
-    step = 2 if right_side_only else 1
-    if times > rounds // step:
-        with pytest.raises(ValueError, match="do not fit"):
-            intervals(rounds, times, right_side_only=right_side_only)
-        return
-    parts = intervals(rounds, times, right_side_only=right_side_only)
-    assert len(parts) == times
-    if times:
-        assert sum(parts) == rounds // step * step
-        assert max(parts) - min(parts) <= step
-        assert all(part % step == 0 for part in parts)
-
-
 @given(st.integers(0, 300), st.integers(0, 60), st.booleans(), st.sampled_from(["whole", "half"]))
 def test_gaps_sum_to_the_stitches(stitches: int, changes: int, flat: bool, start: str) -> None:
     """Whatever the start, no stitch is lost."""
@@ -367,10 +324,6 @@ def test_more_decreases_than_pairs_is_refused_with_a_sentence() -> None:
 
 def test_bad_arguments_are_refused() -> None:
     """Every range in a docstring is kept."""
-    with pytest.raises(ValueError, match="over"):
-        spread(3, over=0)
-    with pytest.raises(ValueError, match="total"):
-        spread(-1, over=2)
     with pytest.raises(ValueError, match="0 up"):
         gaps(-1, 2)
     with pytest.raises(ValueError, match="start"):
