@@ -253,10 +253,8 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     shaped = continues and needles.drafts[needles.line.start].before != needles.count
     until_count = isinstance(instruction.duration, UntilCount)  # only shaping can reach another count
     goes_on = going_on and not until_count and (shaped or not continues)
-    if goes_on and (needles.section.pattern or goes_on_from_before(instruction.place, needles)):
-        work_even(instruction, needles)
-        return
-    if goes_on_with_name(instruction, needles):
+    goes_on = goes_on and bool(needles.section.pattern or goes_on_from_before(instruction.place, needles))
+    if goes_on or goes_on_with_name(instruction, needles):
         work_even(instruction, needles)
         return
     cycle = cycle_of(instruction, needles)

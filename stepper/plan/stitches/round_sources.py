@@ -13,6 +13,9 @@ from stepper.plan.stitches.row_elements import MisfitError
 from stepper.project.problems import Span
 from stepper.project.stitchwork import ChartPart, PickUp
 
+Cells = tuple[tuple[str, str], ...]
+"""How stitches are worked one by one: a stitch, and a yarn or none for the one in hand."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ChartRound:
@@ -69,25 +72,9 @@ def _no_chart(part: ChartPart, room: int) -> ChartRound:
     raise MisfitError(part.place, f'there is no chart "{part.name}" for these {room} stitches.')
 
 
-def _not_seen(place: Span) -> tuple[tuple[str, str], ...]:
+def _not_seen(place: Span) -> Cells:
     told = "this row is worked over a part of another, so what stands below it is not known."
     raise MisfitError(place, told, "Write its stitches, for example k1, p1, k1.")
-
-
-def _not_stretched(name: str, start: int, number: int, place: Span) -> tuple[tuple[str, str], ...]:
-    return _not_seen(place)
-
-
-def _not_picked(edge: PickUp) -> int:
-    return 0
-
-
-def _not_named(name: str) -> tuple[int, int] | None:
-    return None
-
-
-def _told(place: Span, words: str) -> None:
-    """Tell nothing: the row is told of where it is worked."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -96,9 +83,9 @@ class RoundSources:
 
     chart: Callable[[ChartPart, int], ChartRound] = _no_chart
     """Returns the round of a chart, or of a pattern that the page defines, over so many stitches."""
-    look: Callable[[Span], tuple[tuple[str, str], ...]] = _not_seen
+    look: Callable[[Span], Cells] = _not_seen
     """Returns, for each stitch the row meets, how it goes on in pattern: a stitch, and a yarn or none."""
-    stretch: Callable[[str, int, int, Span], tuple[tuple[str, str], ...]] = _not_stretched
+    stretch: Callable[[str, int, int, Span], Cells] = lambda name, start, number, place: _not_seen(place)
     """Returns how a stretch in a fabric by its name is worked, from so many stitches on, so many wide."""
     flat: bool = False
     """Whether the piece is worked in rows."""
@@ -113,12 +100,12 @@ class RoundSources:
     pair: Callable[[], tuple[int, ...]] = tuple
     """Gives the two markers between which alone the last shaping fell, as gusset markers stand; empty where
     there are no such two. Unit: stitches from where the row begins."""
-    named_marker: Callable[[str], tuple[int, int] | None] = _not_named
+    named_marker: Callable[[str], tuple[int, int] | None] = lambda name: None
     """Returns which marker of how many was placed by a name in the row that placed all of them, from 1; None
     if none was."""
-    tell: Callable[[Span, str], None] = _told
-    """Tells her something about the words at a place."""
-    picked: Callable[[PickUp], int] = _not_picked
+    tell: Callable[[Span, str], None] = lambda place, words: None
+    """Tells her something about the words at a place; by itself nothing, as the row is told of elsewhere."""
+    picked: Callable[[PickUp], int] = lambda edge: 0
     """Returns the number of stitches picked up along an edge. Unit: stitches."""
     readings: frozenset[tuple[int, int]] = frozenset()
     """Line and column of words that are taken in their second reading."""
