@@ -13,7 +13,8 @@ from stepper.plan.model import Plan
 from stepper.plan.yarn.worked_twice import second_pieces, with_second_pieces
 from stepper.plan.yarn.yarn_left import Forecast, Weighing, forecast
 from stepper.plan.yarn.yarn_use import CAUSES, PARTS, Amount, total, yarn_use
-from stepper.session.events import Event, Undone, Weighed
+from stepper.session.events import Event, Weighed
+from stepper.session.replay import list_standing
 
 USUAL_SKEINS_G = (25.0, 50.0, 100.0)
 """Skeins as shops sell them. Common practice. Unit: g."""
@@ -108,7 +109,7 @@ def list_yarns(
     Args:
         plan: The plan as it is knitted.
         colours: The colour of each yarn by its key, `#rrggbb`, if it has one.
-        events: What happened, with its numbers, for the weighings in it.
+        events: What happened, with its numbers and in order, for the weighings in it.
     """
     uses = yarn_use(plan)
     weighings = find_last_weighings(events)
@@ -119,21 +120,11 @@ def list_yarns(
 
 def find_last_weighings(events: Iterable[tuple[int, Event]]) -> dict[str, Weighing]:
     """Find the last weighing of each yarn that was not undone."""
-    happened = dict(events)
-    undone: set[int] = set()
-    # From the last to the first, so that an undo that was itself undone takes nothing back.
-    for seq in sorted(happened, reverse=True):
-        event = happened[seq]
-        if isinstance(event, Undone) and seq not in undone:
-            undone.add(event.seq)
-    found = {}
-    for seq in sorted(happened):
-        event = happened[seq]
-        if isinstance(event, Weighed) and seq not in undone:
-            found[event.yarn] = Weighing(
-                index=event.place.index, stitch=event.place.stitch, grams=event.grams
-            )
-    return found
+    return {
+        event.yarn: Weighing(index=event.place.index, stitch=event.place.stitch, grams=event.grams)
+        for _, event in list_standing(events)
+        if isinstance(event, Weighed)
+    }
 
 
 def work_out_buying(quantity: Quantity, skein: Skein, *, own: bool = False) -> Buying:
