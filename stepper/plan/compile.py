@@ -52,9 +52,7 @@ def compile_plan(project: Project) -> Compiled:
         The plan of the garment as it is knitted, or every place where the arithmetic of some printed size, or
         of the blend, does not come out.
     """
-    tried = _try(project, frozenset())
-    if tried.knitted.choices:
-        tried = _settled(project, tried)
+    tried = _settled(project)
     knitted = tried.knitted
     problems = _problems(tried, project)
     if problems:
@@ -79,10 +77,7 @@ def faults_of(partial: Project) -> tuple[Problem, ...]:
     Returns:
         The faults of the rest, in the order of the file, without any that may be due to the lines not read.
     """
-    tried = _try(partial, frozenset())
-    if tried.knitted.choices:
-        tried = _settled(partial, tried)
-    return _problems(tried, partial)
+    return _problems(_settled(partial), partial)
 
 
 def _problems(tried: _Tried, project: Project) -> tuple[Problem, ...]:
@@ -130,14 +125,14 @@ def _try(project: Project, readings: frozenset[SecondReading]) -> _Tried:
     return _Tried(knitted=knitted, findings=tuple(findings))
 
 
-def _settled(project: Project, tried: _Tried) -> _Tried:
-    """Choose between the readings of ambiguous wordings by what fits, and tell both with their counts.
+def _settled(project: Project) -> _Tried:
+    """Work the garment, choose between the readings of ambiguous wordings by what fits, and tell both.
 
     Words are settled in the order of the file, the first dozen of them. The second reading is taken if it
     leaves fewer misfits; if both fit, the first stands and the knitter is told.
     """
     readings: frozenset[SecondReading] = frozenset()
-    told: list[Finding] = []
+    tried, told = _try(project, readings), list[Finding]()
     choices = {(choice.place.line, choice.place.column): choice for choice in tried.knitted.choices}
     told += [
         _untried(choice, project) for _, choice in sorted(choices.items())[_MOST_CHOICES:] if not choice.quiet

@@ -52,18 +52,15 @@ _NEXT = re.compile(r"\s*(?:\*\*?\s*)?next\s+(?:row|rnd|round)\b", re.I)
 def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
     """Return the rounds that a duration repeats; None, reported, if none has been set up."""
     place = instruction.place
+    plain = Template((), place, stockinette=True)
+    knit, purl = (Template((Until(code, "end", None, None, place),), place) for code in "kp")
     if instruction.edges is not None:
         return edged_cycle(instruction, needles)
     if instruction.manner in ("k", "stockinette"):
-        flat_knit = instruction.manner == "k" and needles.flat
-        if flat_knit:
-            return (Template((Until("k", "end", None, None, place),), place),)
-        return (Template((), place, stockinette=True),)
+        return (knit,) if instruction.manner == "k" and needles.flat else (plain,)
     if instruction.manner == "p":
-        return (Template((Until("p", "end", None, None, place),), place),)
+        return (purl,)
     if instruction.manner == "garter":
-        knit = Template((Until("k", "end", None, None, place),), place)
-        purl = Template((Until("p", "end", None, None, place),), place)
         return (knit,) if needles.flat else (knit, purl)
     if instruction.manner.startswith("rib "):
         return _rib(instruction, needles)
@@ -78,7 +75,7 @@ def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] 
         return as_it_looks(needles.section.pattern, needles, place)
     if instruction.even and needles.drafts and not needles.drafts[-1].before:
         needles.warn(place, "nothing says in which fabric the cast-on goes on; stockinette is taken.")
-        return (Template((), place, stockinette=True),)
+        return (plain,)
     needles.report(
         place,
         "no pattern has been set up before this line.",
