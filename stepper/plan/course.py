@@ -7,8 +7,14 @@ from dataclasses import dataclass, field
 from stepper.plan.alter import PLAIN_CHART, Altered, size_in
 from stepper.plan.checks.fabric_said import check_fabric_said
 from stepper.plan.checks.held_left import check_picked_up, note_left_on_hold
-from stepper.plan.lines.again.another_part import copy_of, lines_after_own, lines_of, part_meant, rows_meant
-from stepper.plan.lines.again.marked_again import times_again
+from stepper.plan.lines.again.another_part import (
+    copy_of,
+    lines_after_own,
+    lines_of,
+    part_meant,
+    rows_meant,
+    times_again,
+)
 from stepper.plan.lines.again.reversed_part import match_other_side, work_reversed
 from stepper.plan.lines.line_in_hand import begin_line
 from stepper.plan.lines.section_lines import blocks, work_block

@@ -27,8 +27,7 @@ from stepper.plan.lines.shaping.likewise import (
     carry_on_shaping,
     come_closer,
 )
-from stepper.plan.lines.shaping.schedule import occasions
-from stepper.plan.lines.shaping.sides_around import tell_sides_around
+from stepper.plan.lines.shaping.schedule import occasions, tell_sides_around
 from stepper.plan.lines.shaping.to_length import ends_at, tell_how_often
 from stepper.plan.model import runs_written
 from stepper.plan.state.held_below import piece_begun

@@ -8,7 +8,9 @@ from stepper.craft.gauge import half_up
 from stepper.plan.fabric.marker_sections import between_markers
 from stepper.plan.lines.shaping.to_length import refuse_none
 from stepper.plan.state.needles import MOST_ROUNDS, Needles
-from stepper.project.instructions import Leg
+from stepper.project.instructions import AtIntervals, Leg
+
+_AROUND = "rounds all show the right side"
 
 
 def occasions(
@@ -100,3 +102,18 @@ def _counted(leg: Leg, needles: Needles) -> int | None:
         told = f"the stitches between two markers are counted, and {len(needles.markers)} markers are there."
         needles.report(leg.until.place, told, "Say the stitches in all, or how many times, instead.")
     return found
+
+
+def tell_sides_around(instruction: AtIntervals, needles: Needles) -> None:
+    """Tell the knitter once what the rows of a side are, where the work goes in rounds.
+
+    "Every RS row" is every other row of flat knitting, and stays every other round; a page that was written
+    for rows and is worked around may mean every round.
+    """
+    named = next((leg for leg in instruction.legs if leg.side), None)
+    if named is None or needles.flat or any(_AROUND in caution.message for caution in needles.cautions):
+        return
+    every = named.every.of(needles.size)
+    often = {1: "every", 2: "every other"}.get(every, f"every {every}th")
+    told = f"{_AROUND}: the {named.side} rows of this line, worked around, are taken as {often} round."
+    needles.warn(named.every.place, f'{told} Write "every round" where each one is meant.')

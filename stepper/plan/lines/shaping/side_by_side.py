@@ -24,7 +24,7 @@ from stepper.plan.lines.shaping.intervals import (
     take_right_side,
     worked_since,
 )
-from stepper.plan.lines.shaping.sides_around import tell_sides_around
+from stepper.plan.lines.shaping.schedule import tell_sides_around
 from stepper.plan.lines.stripes import yarns_of
 from stepper.plan.model import other_side
 from stepper.plan.state.measuring_places import measured_from, without_heel, without_held

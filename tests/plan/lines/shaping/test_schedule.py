@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tests.plan.test_compile import faults, plan_of
+from tests.project.corpus_judge import text_of, worked
 from tests.project.samples import project
 
 ROUND = "Cast on 40 sts.\nJoin in the round.\nDec rnd: K1, k2tog, k to last 3 sts, ssk, k1.\n"
@@ -41,3 +42,44 @@ def test_a_count_on_the_other_side_is_told() -> None:
     """Decreasing does not lead to more stitches."""
     told = faults(project(f"{ROUND}Rep dec rnd every 4th rnd until 50 sts.\nBind off."))
     assert "never leaves 50 stitches" in told
+
+
+# --- rows of a side where the work goes in rounds -----------------------------------------------------
+
+
+def told_of_sides(*lines: str) -> list[str]:
+    """Work lines; give what is told of sides."""
+    text, _ = text_of(list(lines), 1, "cm")
+    (plan,), problems = worked(text, 1)
+    assert problems == ()
+    return [caution.text for caution in plan.warnings if "right side" in caution.text]
+
+
+AROUND = ("CO 24 sts. Join in the round.", "Knit 1 round.")
+
+
+@pytest.mark.parametrize(
+    ("line", "often"),
+    [
+        ("Dec 1 st at each end of every RS row 2 times.", "the RS rows of this line, worked around, are taken as every other round"),
+        ("Dec 1 st at each end of every other RS row 2 times.", "the RS rows of this line, worked around, are taken as every 4th round"),
+    ],
+)  # fmt: skip
+def test_it_is_told_what_is_taken(line: str, often: str) -> None:
+    """In rows every second row shows the right side; in the round every round does: common practice."""
+    (said,) = told_of_sides(*AROUND, line)
+    assert often in said
+
+
+def test_it_is_told_once() -> None:
+    """The second line is meant as the first."""
+    line = "Dec 1 st at each end of every RS row once."
+    assert len(told_of_sides(*AROUND, line, line)) == 1
+
+
+def test_nothing_is_told_in_rows_or_of_rounds() -> None:
+    """There the words say what is meant."""
+    assert (
+        told_of_sides("CO 24 sts. Work flat.", "Knit 2 rows.", "Dec 1 st at each end of every RS row 2 times.") == []
+    )
+    assert told_of_sides(*AROUND, "Dec 1 st at each end of every other round 2 times.") == []
