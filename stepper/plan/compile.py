@@ -133,7 +133,7 @@ def _settled(project: Project) -> _Tried:
     """
     readings: frozenset[SecondReading] = frozenset()
     tried, told = _try(project, readings), list[Finding]()
-    choices = {(choice.place.line, choice.place.column): choice for choice in tried.knitted.choices}
+    choices = {choice.key: choice for choice in tried.knitted.choices}
     told += [
         _untried(choice, project) for _, choice in sorted(choices.items())[_MOST_CHOICES:] if not choice.quiet
     ]
@@ -231,8 +231,7 @@ def _work_garment(
 
 def _has_unread(project: Project) -> bool:
     """Return whether a line of the file was not read."""
-    sentences = (each for section in project.sections for line in section.lines for each in line.sentences)
-    return any(isinstance(each, Unread) for each in sentences)
+    return any(isinstance(each, Unread) for line in project.lines for each in line.sentences)
 
 
 def _alone_in(project: Project, needles: Needles, readings: frozenset[SecondReading]) -> AloneIn:

@@ -212,3 +212,13 @@ class Project:
     spacing: Manner | None = Manner.SAYABLE
     """The manner in which even changes are spaced; None spaces them as plans did before there were manners,
     for a journal knitted then."""
+
+    @property
+    def lines(self) -> tuple[Line, ...]:
+        """The lines of all sections, in their order."""
+        return tuple(line for section in self.sections for line in section.lines)
+
+    @property
+    def line_texts(self) -> dict[int, str]:
+        """What each line prints, with its label in front, by its line in the file."""
+        return {line.place.line: f"{line.label or ''} {line.text}" for line in self.lines}

@@ -42,10 +42,9 @@ def check_picked_up(lines: Sequence[Line], needles: Needles, since: int) -> None
 
 def note_left_on_hold(needles: Needles) -> None:
     """Tell what is on hold when the last line is done: live stitches run unless something closes them."""
-    lines = [line for section in needles.project.sections for line in section.lines]
     left = {name: number for name, number in needles.held.items() if not is_unnamed(name)}
     unnamed = sum(number for name, number in needles.held.items() if is_unnamed(name))
     for name, number in [*left.items(), *([("", unnamed)] if unnamed else [])]:
         what = f" for {name}" if name else ""
         told = f"{number} stitches are still on hold{what} when the last line is done."
-        needles.warn(lines[-1].place, told)
+        needles.warn(needles.project.lines[-1].place, told)

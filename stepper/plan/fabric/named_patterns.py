@@ -269,8 +269,7 @@ def _of_the_trade(name: str, needles: Needles, place: Span) -> StitchPattern | N
 
 def is_american(needles: Needles) -> bool:
     """Return whether the page uses US wording and no UK wording."""
-    text = " ".join(line.text for section in needles.project.sections for line in section.lines)
-    return reads_american(text)
+    return reads_american(" ".join(line.text for line in needles.project.lines))
 
 
 def _fits(pattern: StitchPattern, count: int, needles: Needles, place: Span) -> bool:

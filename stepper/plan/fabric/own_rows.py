@@ -77,8 +77,8 @@ def _tell(known: Established, needles: Needles) -> None:
 
 def _printed(row: Template, needles: Needles) -> str:
     """Return a row that is read as it is printed, without its head."""
-    lines = (line for section in needles.project.sections for line in section.lines)
-    text = next((line.text for line in lines if line.place.line == row.place.line), "as the pattern has it")
+    printed = (line.text for line in needles.project.lines if line.place.line == row.place.line)
+    text = next(printed, "as the pattern has it")
     said = _HEAD.sub("", text).strip().rstrip(".")
     return said[:1].lower() + said[1:]
 

@@ -45,8 +45,7 @@ def supplies_of(needles: Needles) -> RoundSources:
         pair=lambda: _pair(needles),
         named_marker=needles.last.called.get,
         picked=lambda edge: count_picked_up(edge, needles),
-        readings=needles.readings,
-        choices=needles.choices,
+        reads_second=needles.reads_second,
     )
 
 

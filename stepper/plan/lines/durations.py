@@ -221,7 +221,7 @@ def _tell_row_alone(place: Span, needles: Needles) -> None:
 
 def _comes_next(row: Template, needles: Needles) -> bool:
     """Return whether a row is written under "Next row", as one of several that make a pattern may be."""
-    lines = (line for section in needles.project.sections for line in section.lines)
+    lines = needles.project.lines
     return any(line.place.line == row.place.line and _NEXT.match(line.text) for line in lines)
 
 

@@ -125,8 +125,7 @@ def _is_second(
     words: str, first: str, second: str, written: Line, line: Line, needles: Needles, *, quiet: bool = False
 ) -> bool:
     """Note words of two readings at a named round; return whether they are taken in the second."""
-    place = written.place
-    needles.choices.append(
-        TwoReadings(place=place, words=words, first=first, second=second, line=line.place.line, quiet=quiet)
+    place, last = written.place, line.place.line
+    return needles.reads_second(
+        TwoReadings(place=place, words=words, first=first, second=second, line=last, quiet=quiet)
     )
-    return (place.line, place.column) in needles.readings

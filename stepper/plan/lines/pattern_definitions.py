@@ -45,8 +45,7 @@ def defined_name(line: Line, needles: Needles) -> str:
 def _called(needles: Needles) -> set[str]:
     """Collect the names of the patterns that the lines of the garment call."""
     called: set[str] = set()
-    sections = needles.project.sections
-    for one in (one for section in sections for line in section.lines for one in line.sentences):
+    for one in (one for line in needles.project.lines for one in line.sentences):
         if isinstance(one, WorkRounds) and one.manner.startswith(NAMED):
             called.add(key_of(one.manner.removeprefix(NAMED)))
         if isinstance(one, Repeated):

@@ -343,17 +343,15 @@ def _taken_in_all(instruction: Repeated, needles: Needles) -> bool:
     times = duration.number.of(needles.size)
     if times < 2:
         return False
-    needles.choices.append(
-        TwoReadings(
-            place=place,
-            words=f"rep … {times} times",
-            first=f"{times} times on top of the once",
-            second=f"{times} times in all",
-            line=place.line,
-            quiet=True,
-        )
+    choice = TwoReadings(
+        place=place,
+        words=f"rep … {times} times",
+        first=f"{times} times on top of the once",
+        second=f"{times} times in all",
+        line=place.line,
+        quiet=True,
     )
-    return (place.line, place.column) in needles.readings
+    return needles.reads_second(choice)
 
 
 @work.register

@@ -240,7 +240,7 @@ def stretch_named(name: str, needles: Needles, drafts: Sequence[int]) -> tuple[i
     Returns:
         Index of its first draft, and the index after its last; None if there is none.
     """
-    texts = _texts(needles)
+    texts = needles.project.line_texts
     word = re.compile(rf"\b{re.escape(_stem(name))}", re.I)
     rib = _stem(name) == "rib"
     own = [
@@ -276,15 +276,6 @@ def _with_bound_off(own: list[int], opened: list[int]) -> list[int]:
     while before := [at for at in opened if first - 2 <= at < first]:
         first = before[0]
     return [*range(first, own[0]), *own]
-
-
-def _texts(needles: Needles) -> dict[int, str]:
-    """Return label and text of every line, by its place in the file."""
-    return {
-        line.place.line: f"{line.label or ''} {line.text}"
-        for section in needles.project.sections
-        for line in section.lines
-    }
 
 
 def _stem(name: str) -> str:

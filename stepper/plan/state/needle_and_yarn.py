@@ -112,7 +112,7 @@ def _by_page(instruction: Needle, needles: Needles) -> float:
     number = match["number"]
     named = {fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm}
     american = next((size for size in NEEDLE_SIZES if size.us == number), None)
-    text = " ".join(line.text for section in needles.project.sections for line in section.lines)
+    text = " ".join(line.text for line in needles.project.lines)
     if american is None or not is_american(text) or (instruction.mm in named and american.mm not in named):
         needles.warn(
             instruction.place,

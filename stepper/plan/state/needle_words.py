@@ -58,7 +58,7 @@ def _word_of(instruction: Needle, needles: Needles) -> str:
     """Return `larger` or `smaller` as the line says of its needles; empty if it says neither, or both."""
     if instruction.printed in _OTHER:
         return instruction.printed
-    lines = (line for section in needles.project.sections for line in section.lines)
+    lines = needles.project.lines
     text = next((line.text for line in lines if line.place.line == instruction.place.line), "")
     words = {"smaller" if word.lower() == "smaller" else "larger" for word in _WORD.findall(text)}
     return words.pop() if len(words) == 1 else ""

@@ -136,6 +136,11 @@ class Needles:
         """Note something the knitter should know."""
         self.cautions.append(Finding(place=place, message=message, size=self.size))
 
+    def reads_second(self, choice: TwoReadings) -> bool:
+        """Note words of two readings; return whether they are taken in the second."""
+        self.choices.append(choice)
+        return choice.key in self.readings
+
     @property
     def wrong(self) -> bool:
         """Whether the row that comes next is worked on the wrong side; in the round, only behind a turn."""

@@ -51,7 +51,7 @@ def lines_alone(drafts: Iterable[DraftRound]) -> LinesAlone:
 
 def lines_labelled_once(project: Project) -> tuple[Line, ...]:
     """List the lines whose label no other line has: those a switch can name."""
-    lines = [line for section in project.sections for line in section.lines if line.label]
+    lines = [line for line in project.lines if line.label]
     times = Counter((line.label or "").lower() for line in lines)
     return tuple(line for line in lines if times[(line.label or "").lower()] == 1)
 

@@ -67,6 +67,11 @@ class TwoReadings:
     quiet: bool = False
     """Whether the first reading is so common that it need not be told if it fits."""
 
+    @property
+    def key(self) -> tuple[int, int]:
+        """Line and column of the words."""
+        return self.place.line, self.place.column
+
 
 def _no_chart(part: ChartPart, room: int) -> ChartRound:
     raise MisfitError(part.place, f'there is no chart "{part.name}" for these {room} stitches.')
@@ -107,7 +112,5 @@ class RoundSources:
     """Tells her something about the words at a place; by itself nothing, as the row is told of elsewhere."""
     picked: Callable[[PickUp], int] = lambda edge: 0
     """Returns the number of stitches picked up along an edge. Unit: stitches."""
-    readings: frozenset[tuple[int, int]] = frozenset()
-    """Line and column of words that are taken in their second reading."""
-    choices: list[TwoReadings] = field(default_factory=list)
-    """Collects the words with two readings that were met."""
+    reads_second: Callable[[TwoReadings], bool] = lambda choice: False
+    """Notes words with two readings that were met; returns whether they are taken in the second."""

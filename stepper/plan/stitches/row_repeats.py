@@ -66,16 +66,14 @@ class RowRepeats(RoundProgress):
             for one in element.elements
             if isinstance(one, Work)
         )
-        self.supplies.choices.append(
-            TwoReadings(
-                place=place,
-                words=f"{words} to the end",
-                first="all of it repeated to the end",
-                second=f"only {last.stitch} repeated to the end",
-                line=place.line,
-            )
+        choice = TwoReadings(
+            place=place,
+            words=f"{words} to the end",
+            first="all of it repeated to the end",
+            second=f"only {last.stitch} repeated to the end",
+            line=place.line,
         )
-        if (place.line, place.column) in self.supplies.readings:
+        if self.supplies.reads_second(choice):
             alone = Until(last.stitch, "end", None, last.yarn, last.place)
             items.extend(self.work((*element.elements[:-1], alone)))
             return
@@ -116,17 +114,14 @@ class RowRepeats(RoundProgress):
         """Return how often a repeat with a number is worked, and remember it if that has two readings."""
         if not element.reading or times < 2:
             return times
-        place = element.place
-        self.supplies.choices.append(
-            TwoReadings(
-                place=place,
-                words=f"rep from * {times - 1} times",
-                first=f"{times} times in all",
-                second=f"{times - 1} times in all",
-                line=place.line,
-            )
+        choice = TwoReadings(
+            place=element.place,
+            words=f"rep from * {times - 1} times",
+            first=f"{times} times in all",
+            second=f"{times - 1} times in all",
+            line=element.place.line,
         )
-        return times - ((place.line, place.column) in self.supplies.readings)
+        return times - self.supplies.reads_second(choice)
 
     def _sections(self, element: Several) -> int:
         """Return how often a repeat that works from marker to marker is worked: once for every section."""

@@ -27,11 +27,7 @@ _OUTER = re.compile(
 def side_beginning_at(edge: str, place: Span, needles: Needles) -> str:
     """Return the side of the rows that begin at an edge; empty, and reported, if that cannot be known."""
     own, across = (_INNER, _OUTER) if edge in ("neck", "front") else (_OUTER, _INNER)
-    texts = {
-        line.place.line: f"{line.label or ''} {line.text}"
-        for section in needles.project.sections
-        for line in section.lines
-    }
+    texts = needles.project.line_texts
 
     def words(draft: DraftRound) -> str:
         if _beyond_gaps(draft):

@@ -37,9 +37,7 @@ def check_edges(lines: Sequence[Line], needles: Needles, since: int) -> None:
     if needles.counting.lost or not any(_edge(line.text) for line in lines):
         return
     new = {line.place.line: line for line in lines}
-    named = {
-        line.place.line: _edge(line.text) for section in needles.project.sections for line in section.lines
-    }
+    named = {line.place.line: _edge(line.text) for line in needles.project.lines}
     found: dict[str, list[tuple[str, DraftRound]]] = {"inner": [], "outer": []}
     for begins, draft in shaped_at_one_end(needles):
         edge = named.get(draft.line, "")

@@ -348,19 +348,14 @@ def legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
     if instruction.first is None or first.times is None:
         return instruction.legs
     times = first.times.of(needles.size)
-    place = first.times.place
-    needles.choices.append(
-        TwoReadings(
-            place=place,
-            words=f"next and every … {times} times",
-            first=f"{times + 1} times in all",
-            second=f"{times} times in all",
-            line=instruction.place.line,
-        )
+    choice = TwoReadings(
+        place=first.times.place,
+        words=f"next and every … {times} times",
+        first=f"{times + 1} times in all",
+        second=f"{times} times in all",
+        line=instruction.place.line,
     )
-    if (place.line, place.column) not in needles.readings:
-        return instruction.legs
-    return _once_less(instruction.legs, needles)
+    return _once_less(instruction.legs, needles) if needles.reads_second(choice) else instruction.legs
 
 
 def _once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:
