@@ -14,7 +14,7 @@ from stepper.plan.lines.rows_or_rounds import (
     settle_rounds,
     speaks_of_rows,
 )
-from stepper.plan.lines.striped_lines import call_stripes
+from stepper.plan.lines.stripes import call_stripes
 from stepper.plan.model import flatten
 from stepper.plan.state.in_hand import LineInHand
 from stepper.plan.state.needles import Needles

@@ -46,8 +46,7 @@ from stepper.plan.lines.shaping.intervals import (
 )
 from stepper.plan.lines.shaping.likewise import shown_before, work_as_shown
 from stepper.plan.lines.shaping.side_by_side import work_together
-from stepper.plan.lines.striped_lines import end_in_stripes
-from stepper.plan.lines.stripes import work_stripes
+from stepper.plan.lines.stripes import end_in_stripes, work_stripes
 from stepper.plan.lines.wrong_side import tell_other_side, tell_wrong_side
 from stepper.plan.model import Run
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
