@@ -156,7 +156,7 @@ def _checkpoint(draft: DraftRound, following: DraftRound | None) -> Checkpoint |
         reason = (
             "after the cast-on" if draft.phrase and _first_stitch(draft) == "co" else "on the needles again"
         )
-    elif _has(draft, "pu"):
+    elif any(isinstance(item, Run) and item.stitch == "pu" for item in draft.phrase):
         reason = "after picking up"
     elif draft.words and not draft.due and draft.after != draft.before:
         reason = "as printed for this row"
@@ -180,10 +180,6 @@ def _checkpoint(draft: DraftRound, following: DraftRound | None) -> Checkpoint |
 def _first_stitch(draft: DraftRound) -> str:
     first = draft.phrase[0]
     return first.stitch if isinstance(first, Run) else ""
-
-
-def _has(draft: DraftRound, code: str) -> bool:
-    return any(isinstance(item, Run) and item.stitch == code for item in draft.phrase)
 
 
 def _same_chart(draft: DraftRound, following: DraftRound) -> bool:

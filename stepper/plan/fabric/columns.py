@@ -12,6 +12,7 @@ Cables are told by `stepper.plan.stitches.cable_cells`.
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from itertools import accumulate, pairwise, takewhile
@@ -260,8 +261,7 @@ def _add_alike(
     for place, each in enumerate(row):
         if each.below or each.held:
             continue
-        low = max(edge for edge in edges if edge <= place)
-        high = min(edge for edge in edges if edge > place)
+        low, high = _field_of(place, edges)
         before = known[last[place]] if last[place] >= low else None
         after = known[next_[place]] if next_[place] < high else None
         if each.made:
@@ -286,9 +286,14 @@ def _returned(row: Sequence[StandingColumns], held: Callable[[str], list[Column]
 
 def _inner_last(place: int, edges: list[int]) -> bool:
     """Return whether the edge or marker nearest to a place is the one before it."""
-    before = max(edge for edge in edges if edge <= place)
-    after = min(edge for edge in edges if edge > place)
+    before, after = _field_of(place, edges)
     return place - before <= after - 1 - place
+
+
+def _field_of(place: int, edges: list[int]) -> tuple[int, int]:
+    """Return the edges or markers between which a place lies."""
+    at = bisect_right(edges, place)
+    return edges[at - 1], edges[at]
 
 
 def _near(place: int, edges: list[int]) -> bool:

@@ -28,12 +28,9 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     if duration.start in ("heel", "foot"):
         foot = _foot_begun(duration, needles, piece)
         return foot.origin if foot is not None else piece
-    if duration.start == "divide":
-        return _divide(duration, needles, piece)
-    if duration.start == "marked":
-        return _marked(duration, needles, piece)
-    if duration.start == "picked up":
-        return _picked_up(duration, needles, piece)
+    ways = {"divide": _divide, "marked": _marked, "picked up": _picked_up}
+    if duration.start in ways:
+        return ways[duration.start](duration, needles, piece)
     if duration.start.startswith(("beg ", "end ")):
         return _named(duration, needles, piece)
     if duration.start == "flap" and needles.last.apart > max(needles.section.start, piece):

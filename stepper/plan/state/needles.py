@@ -193,7 +193,7 @@ class Needles:
         altered: tuple[str, ...] = (),
         bound_off: str | None = None,
         due: str = "",
-    ) -> DraftRound:
+    ) -> None:
         """Add one round and go to the side that follows.
 
         `altered` is what is the knitter's own besides the line and the needle; the rest is as in
@@ -236,7 +236,6 @@ class Needles:
         )
         self._next_side(phrase, turned=turned)
         self._add(draft)
-        return draft
 
     def _add(self, draft: DraftRound) -> None:
         """Take a round as worked; what was said of it alone is not said of the next."""

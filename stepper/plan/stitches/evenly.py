@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from stepper.craft.even import spacing
-from stepper.craft.even.manners import Manner, Spaced, space_changes
+from stepper.craft.even.manners import Manner, space_changes
 from stepper.craft.even.ordered_gaps import write_gaps
 from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Plain, Repeat, Stretch
 from stepper.craft.stitches import Kind, stitch
@@ -79,7 +79,7 @@ def even_places(before: int, number: int, change: Change, *, flat: bool, manner:
         if change.uses:
             return spacing.decrease_positions(before, number, uses=change.uses, flat=flat)
         return spacing.increase_positions(before, number, flat=flat)
-    return _spaced(before, number, _as_spaced(change), flat, manner).positions
+    return _spaced(before, number, change=_as_spaced(change), flat=flat, manner=manner).positions
 
 
 def even_round(before: int, number: int, change: Change, *, flat: bool, manner: Manner) -> EvenRound:
@@ -95,7 +95,7 @@ def even_round(before: int, number: int, change: Change, *, flat: bool, manner: 
     Raises:
         ValueError: So many changes do not fit.
     """
-    made = _spaced(before, number, _as_spaced(change), flat, manner)
+    made = _spaced(before, number, change=_as_spaced(change), flat=flat, manner=manner)
     return EvenRound(items=_items(made.phrase, change), places=_worked_before(made.positions, change))
 
 
@@ -206,11 +206,7 @@ def in_fabric(items: tuple[Item, ...], cells: tuple[tuple[str, str], ...]) -> tu
 
 
 # Blends are tried by the hundred, and most of them meet in the same few counts.
-_spaced_once = lru_cache(maxsize=2048)(space_changes)
-
-
-def _spaced(before: int, number: int, code: str, flat: bool, manner: Manner) -> Spaced:
-    return _spaced_once(before, number, change=code, flat=flat, manner=manner)
+_spaced = lru_cache(maxsize=2048)(space_changes)
 
 
 def _as_spaced(change: Change) -> str:

@@ -52,7 +52,6 @@ def work_phrase(
     count: int,
     size: int,
     yarn: str,
-    markers: tuple[int, ...] = (),
     place: Span,
     facing: Facing | None = None,
     method: str = "",
@@ -66,7 +65,6 @@ def work_phrase(
         count: Stitches on the needles before it.
         size: The size knitted: place in the list of sizes, from 0.
         yarn: Key of the yarn in hand.
-        markers: Places of the markers before it, rising. Unit: stitches from the beginning.
         place: Where the line stands, for problems of the round as a whole.
         facing: The needles as the row meets them, if not simply from the first stitch.
         ends: Where the needles of a sock end before it, but the last.
@@ -76,7 +74,7 @@ def work_phrase(
     Raises:
         MisfitError: the round does not fit the stitches.
     """
-    met = facing or face(count=count, flat=True, side="RS", markers=markers)
+    met = facing or face(count=count, flat=True, side="RS")
     cursor = Cursor(facing=met, size=size, yarn=yarn, method=method, supplies=supplies or RoundSources())
     cursor.called = frozenset(element.name for element in elements if isinstance(element, Across))
     plain = not (met.around or met.wrong or met.lead)

@@ -184,14 +184,11 @@ def _changes(old: Plan, new: Plan, *, old_index: int, new_index: int) -> Iterato
             # If rounds correspond one to one, what is knitted is reported apart from what is to come.
             knitted = min(max(old_index - before[b1].index, 0), b2 - b1) if b2 - b1 == a2 - a1 else 0
             done = zip(before[b1 : b1 + knitted], after[a1 : a1 + knitted], strict=True)
+            b_now, a_now = b1 + knitted, a1 + knitted
             if any(_told_of(one) != _told_of(other) for one, other in done):
-                yield _change(
-                    section, before[b1 : b1 + knitted], after[a1 : a1 + knitted], old_index, new_index
-                )
+                yield _change(section, before[b1:b_now], after[a1:a_now], old_index, new_index)
             if knitted < max(b2 - b1, a2 - a1):
-                yield _change(
-                    section, before[b1 + knitted : b2], after[a1 + knitted : a2], old_index, new_index
-                )
+                yield _change(section, before[b_now:b2], after[a_now:a2], old_index, new_index)
 
 
 def _change(section: str, before: list[Round], after: list[Round], old_index: int, new_index: int) -> Change:

@@ -8,6 +8,7 @@ from stepper.plan.model import Run
 from stepper.plan.stitches.phrase import WorkedPhrase, work_phrase
 from stepper.plan.stitches.round_sources import RoundSources
 from stepper.plan.stitches.row_elements import MisfitError
+from stepper.plan.stitches.row_facing import face
 from stepper.plan.stitches.run_repeats import laid_flat
 from stepper.project.instructions import Phrase
 from stepper.project.problems import Span
@@ -23,9 +24,9 @@ def work(text: str, count: int, *, size: int = 0, markers: tuple[int, ...] = ())
     sentence = only(text)
     assert isinstance(sentence, Phrase)
     plain = RoundSources(look=lambda _: (("k", ""),) * count)
-    elements = sentence.elements
+    facing = face(count=count, flat=True, side="RS", markers=markers)
     return work_phrase(
-        elements, count=count, size=size, yarn="MC", markers=markers, place=HERE, supplies=plain
+        sentence.elements, count=count, size=size, yarn="MC", place=HERE, facing=facing, supplies=plain
     )
 
 
