@@ -23,8 +23,9 @@ from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece
 from stepper.project.page.quoting import writable
 from stepper.project.page.run_in_headings import set_headings_apart
+from stepper.project.page.shaping_heads import name_by_headings
 from stepper.project.page.size_rows import sizes_of
-from stepper.project.page.sorting import Sorter
+from stepper.project.page.sorting import Sorter, names_a_shaping
 from stepper.project.reading.wording import Words
 from stepper.project.stripes.stripe_sequences import StripeSequences
 
@@ -116,7 +117,8 @@ def _sorted(rows: Sequence[str], words: Words, stripes: PageStripes) -> tuple[So
     sorter.front = [stripes.mark(piece) for piece in read.pieces[: len(sorter.front)]]
     marked = iter(read.pieces[len(sorter.front) :])
     for part in sorter.parts:
-        part.pieces = [stripes.mark(next(marked) if piece.front else piece) for piece in part.pieces]
+        pieces = [stripes.mark(next(marked) if piece.front else piece) for piece in part.pieces]
+        part.pieces = name_by_headings(pieces, sorter.lines.read, names_a_shaping)
     return sorter, found
 
 

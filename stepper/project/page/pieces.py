@@ -16,7 +16,7 @@ class Piece:
     """A stretch of the text that becomes one row of the file."""
 
     kind: str
-    """`line`, `note` or `comment`."""
+    """`line`, `note`, `comment`, or `label`: a heading that becomes the name of the line below it."""
     text: str
     row: int
     """Row of the text where it begins, from 1."""

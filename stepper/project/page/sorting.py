@@ -211,7 +211,7 @@ class Sorter:
         made = self.lines.read(row) if often and self.mode == "work" else None
         if made is not None:
             self.pieces.append(Piece(kind="line", text=row, row=at + 1, line=made))
-        elif often or (_HEAD_ORDERS.search(heading.name) and not _names_a_shaping(row)):
+        elif often or (_HEAD_ORDERS.search(heading.name) and not names_a_shaping(row)):
             why = _OFTEN_WHY if often else self.lines.why(row)
             self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=why))
         else:
@@ -371,7 +371,7 @@ class Sorter:
         if part and fresh and worked:
             self._open(part)
         taken, line = self.lines.joined(at)
-        if line is None and _names_a_shaping(row):
+        if line is None and names_a_shaping(row):
             self._comment(row, at, "heading")
             return at + 1
         text = " ".join(self.lines.rows[at : at + taken])
@@ -391,6 +391,6 @@ _COUNTED = re.compile(
 )
 
 
-def _names_a_shaping(row: str) -> bool:
+def names_a_shaping(row: str) -> bool:
     """Return whether a row only says what those below are for: "Crown shaping", "Decrease rounds:"."""
     return bool(_SUBHEAD.match(row)) and (not _WORKING.search(row) or bool(_COUNTED.match(row)))
