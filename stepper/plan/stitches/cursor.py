@@ -253,22 +253,21 @@ class Cursor(RowRepeats):
             )
         self.need(room, f'chart "{element.name}"', element.place)
         self.charts.append((drawn.name, drawn.number))
-        outside, items = items, []
+        times = drawn.times(room)
+        if len(drawn.repeat) < 2 or not times:  # a plain row is read as one stretch, not as repeats
+            plain = (Run(run.stitch, run.times * times, run.yarn) for run in drawn.repeat if times)
+            for run in join_runs((*drawn.before, *plain, *drawn.after)):
+                self.advance(run, items)
+            return
         for run in drawn.before:
             self.advance(run, items)
-        times = drawn.times(room)
-        if len(drawn.repeat) == 1 and times:  # a plain row is read as one stretch, not as repeats
-            (run,) = drawn.repeat
-            self.advance(Run(run.stitch, run.times * times, run.yarn), items)
-        elif times:
-            once: list[Item] = []
-            for number in range(times):
-                for run in drawn.repeat:
-                    self.advance(run, once if number == 0 else [])
-            items.append(Group(tuple(once), times, drawn.name))
+        once: list[Item] = []
+        for number in range(times):
+            for run in drawn.repeat:
+                self.advance(run, once if number == 0 else [])
+        items.append(Group(tuple(once), times, drawn.name))
         for run in drawn.after:
             self.advance(run, items)
-        outside.extend(join_runs(items))
 
     def _room(self, element: ChartPart, after: tuple[Element, ...]) -> int:
         """Return the stitches a chart is worked over.

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import TypeVar
 
 from stepper.craft.even.ordered_gaps import count_alike
 from stepper.plan.model import Group, Item, Run, flatten
@@ -12,23 +11,14 @@ LONGEST_REPEAT = 8
 """Most runs in one repeat: nobody remembers more than four pairs. Unit: runs."""
 
 
-_Joined = TypeVar("_Joined", Run, Item)
-
-
-def join_runs(items: Iterable[_Joined]) -> tuple[_Joined, ...]:
-    """Join neighbouring runs of the same stitch and yarn. The stitches stay the same."""
-    made: list[_Joined] = []
-    for item in items:
-        last = made[-1] if made else None
-        if (
-            isinstance(item, Run)
-            and isinstance(last, Run)
-            and item.stitch == last.stitch
-            and item.yarn == last.yarn
-        ):
-            made[-1] = Run(item.stitch, last.times + item.times, item.yarn)
+def join_runs(runs: Iterable[Run]) -> tuple[Run, ...]:
+    """Join neighbours of the same stitch and yarn. The stitches stay the same."""
+    made: list[Run] = []
+    for run in runs:
+        if made and made[-1].stitch == run.stitch and made[-1].yarn == run.yarn:
+            made[-1] = Run(run.stitch, made[-1].times + run.times, run.yarn)
         else:
-            made.append(item)
+            made.append(run)
     return tuple(made)
 
 
