@@ -105,8 +105,10 @@ def count_interval(round_stitches: int, costs: CountCosts) -> float:
 
     Source: Young (1974); derived here for silent faults.
     """
+    if round_stitches < 1:
+        raise ValueError(f"a round has 1 stitch or more (got {round_stitches}).")
     loss = costs.faults_per_stitch * costs.redo_s * (2 if costs.back_to == "count" else 1)
-    return young_interval(_round(round_stitches) * costs.count_s, 1 / loss)
+    return young_interval(round_stitches * costs.count_s, 1 / loss)
 
 
 def learned_fault_rate(faults: int, stitches: int) -> float:
@@ -128,9 +130,3 @@ def learned_fault_rate(faults: int, stitches: int) -> float:
     if faults < 0 or stitches < 0:
         raise ValueError(f"faults and stitches must be 0 or more (got {faults}, {stitches}).")
     return (PRIOR_FAULTS + faults) / (PRIOR_STITCHES + stitches)
-
-
-def _round(stitches: int) -> int:
-    if stitches < 1:
-        raise ValueError(f"a round has 1 stitch or more (got {stitches}).")
-    return stitches

@@ -16,6 +16,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import accumulate
 from typing import Literal
 
 Sparing = Literal["counts", "stitches"]
@@ -186,8 +187,8 @@ class _Tree:
     """
 
     def __init__(self, row: Sequence[CountedSection], question: float | None, *, in_order: bool) -> None:
-        self._odds = _running([section.odds for section in row])
-        self._stitches = _running([float(section.stitches) for section in row])
+        self._odds = [*accumulate((section.odds for section in row), initial=0.0)]
+        self._stitches = [*accumulate((section.stitches for section in row), initial=0.0)]
         self._question, self._in_order = question, in_order
         # For each run: cut, then odds-weighted counts and stitches below it.
         self._best: dict[tuple[int, int], tuple[int, float, float]] = {}
@@ -223,10 +224,3 @@ class _Tree:
         """Return the counts and the stitches expected for the whole row."""
         _, counts, stitches = self._best[0, len(self._odds) - 1]
         return counts / self._odds[-1], stitches / self._odds[-1]
-
-
-def _running(values: list[float]) -> list[float]:
-    sums = [0.0]
-    for value in values:
-        sums.append(sums[-1] + value)
-    return sums

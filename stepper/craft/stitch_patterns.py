@@ -174,10 +174,5 @@ def _rib(name: str) -> StitchPattern | None:
     row = tuple(code for code, times in stitches for _ in range(times))
     if len(set(row)) < 2:
         return None
-    ends, at = [], 0
-    for _, times in stitches[:-1]:
-        at += times
-        ends.append(at)
-    return StitchPattern(
-        name=name, rows=(row,), even_ends=tuple(ends[:1]), reversible=not any("tbl" in c for c in row)
-    )
+    ends = (stitches[0][1],)  # in rows it may end as it begins
+    return StitchPattern(name=name, rows=(row,), even_ends=ends, reversible=not any("tbl" in c for c in row))

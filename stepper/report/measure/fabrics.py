@@ -21,16 +21,14 @@ class Fabrics:
 
     def __init__(self, project: Project) -> None:
         self._fabrics = project.fabrics
-        self._found: dict[int, Fabric | None] = {}
-        self._kept: list[AnyRound] = []
+        self._found: dict[int, tuple[AnyRound, Fabric | None]] = {}
 
     def of(self, round_: AnyRound) -> Fabric | None:
         """Return the fabric of a round; None if the file has no gauge for it."""
         key = id(round_)
-        if key not in self._found:
-            self._kept.append(round_)  # kept alive, so that no other round gets its id
-            self._found[key] = self._find(round_)
-        return self._found[key]
+        if key not in self._found:  # the round is kept alive with it, so that no other gets its id
+            self._found[key] = round_, self._find(round_)
+        return self._found[key][1]
 
     def _find(self, round_: AnyRound) -> Fabric | None:
         own = self._fabrics.get(round_.gauge)

@@ -182,7 +182,8 @@ def _side_of(strand: Strand, rounds: Sequence[AnyRound]) -> str:
 
 def _flat(strand: Strand, rounds: Sequence[AnyRound], tape: Tape) -> Iterator[Measurement]:
     """Measure rows: across if no row grows, otherwise along the widest, which may run along several edges."""
-    for name, worked in _by_section(strand, rounds):
+    sections = _by_section(strand, rounds)
+    for name, worked in sections:
         widest = max(worked, key=lambda each: each.after)
         shaped = any(each.before != each.after for each in worked if is_whole(each))
         if widest.after:
@@ -190,7 +191,7 @@ def _flat(strand: Strand, rounds: Sequence[AnyRound], tape: Tape) -> Iterator[Me
         line = tape.long(f"{name}, length", worked)
         if line.needles_mm:
             yield line
-    if len(set(_names(strand, rounds))) > 1:
+    if len({name for name, _ in sections}) > 1:
         yield tape.long("height", [rounds[index] for index in strand.rounds])
 
 
@@ -226,10 +227,6 @@ def _most(worked: Iterable[AnyRound]) -> int:
 
 def _longest(sections: Sequence[tuple[str, list[AnyRound]]]) -> str:
     return max(sections, key=lambda pair: len(pair[1]))[0]
-
-
-def _names(strand: Strand, rounds: Sequence[AnyRound]) -> list[str]:
-    return [rounds[index].section for index in strand.rounds]
 
 
 def _by_section(strand: Strand, rounds: Sequence[AnyRound]) -> list[tuple[str, list[AnyRound]]]:
