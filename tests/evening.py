@@ -159,6 +159,12 @@ class Evening:
         done.lines = [line for _, line in self.told[before:]]
         return done
 
+    def type(self, line: str) -> None:
+        """Type a cue."""
+        assert self._process.stdin is not None
+        self._process.stdin.write(f"{line}\n")
+        self._process.stdin.flush()
+
     def quiet(self) -> None:
         """Wait until the opening has been said."""
         with self._room.record() as out:
@@ -297,6 +303,15 @@ def _from_first_word(exchange: Exchange) -> bytes:
 def without_counts(lines: Sequence[str]) -> list[str]:
     """Leave out what depends on how fast she knits: when a count is asked for."""
     return [line for line in lines if not line.startswith(("Count now", "Done so far"))]
+
+
+def children(process_id: int) -> list[int]:
+    """List the processes that a process has started and that its own have."""
+    found: list[int] = []
+    for task in Path(f"/proc/{process_id}/task").iterdir():
+        for each in map(int, (task / "children").read_text().split()):
+            found += [each, *children(each)]
+    return found
 
 
 def process_cost(process_id: int) -> tuple[float, float]:

@@ -1,19 +1,20 @@
 """A whole section knitted by voice: is it heard, is it answered, how soon, and what does it cost?
 
     python tests/bench/evening.py [--looped] [--film] [--rounds N] [--voice espeak|natural] [--tail]
+    python tests/bench/evening.py --cost MINUTES --material FOLDER [--announced]
 
 Speaks the cues of a section into the microphone of a virtual room, takes the answers from its loudspeaker, has
 them heard again by another recogniser (PocketSphinx, its own model), and compares them with the `--plain`
 transcript. No person, no real room and no real microphone takes part.
 
 `--tail` measures instead how long the program's own voice still comes in through the microphone after the
-speaker says that it is done.
+speaker says that it is done. `--cost` has the program listen to a film of the held-out voices of `tests.bench.voice` in
+FOLDER, nobody knitting, and prints what it and its processes hold and take; with `--announced` it was told "film on".
 """
 
 from __future__ import annotations
 
 import argparse
-import importlib.util
 import math
 import os
 import statistics
@@ -32,16 +33,14 @@ from stepper.mouth.natural import NaturalVoice
 from stepper.mouth.settings import SpeechSettings
 from tests import evening
 from tests.commands.garments import stepper
+from tests.sound_room import Room
 
 CUES = ["where are we", *["next step"] * 10, "say that again", "next step"]
 """The neckband of Switchback, eleven rounds, to the first round of its yoke."""
 
 
 def the_room(folder: Path):
-    spec = importlib.util.spec_from_file_location("room", ROOT / "tests" / "voice" / "conftest.py")
-    conftest = importlib.util.module_from_spec(spec)
-    spec.loader.exec_module(conftest)
-    room = conftest.Room(folder, dict(os.environ))
+    room = Room(folder, dict(os.environ))
     room.start()
     os.environ.update(room.changed)
     return room
@@ -108,6 +107,37 @@ def knit(room, folder: Path, args) -> None:
     )
 
 
+def cost(room, folder: Path, args) -> None:
+    """Print what the program takes while a film is on, minute by minute."""
+    import numpy as np
+
+    from tests.bench.voice.film import film, loudness
+    from tests.bench.voice.material import clips
+    from tests.bench.voice.stream import as_16_bit
+    from tests.bench.voice.voices import RATE_HZ
+
+    talk = [clip for clip in clips(args.material, True) if clip.kind == "talk"]
+    sound = film(talk, args.cost * 60 + 30, args.seed)
+    evening.written(folder / "film.wav", as_16_bit(sound * 0.05 / np.float32(loudness(sound))).tobytes(), RATE_HZ)
+    project = folder / "switchback.yaml"
+    project.write_text((ROOT / "tests" / "fixtures" / "switchback.yaml").read_text())
+    with evening.evening(room, project, folder, looped=False, film_wav=folder / "film.wav") as sitting:
+        if args.announced:
+            sitting.type("film on")
+        before, began = evening.process_cost(sitting.process_id)[0], time.monotonic()
+        most = most_of_all = 0.0
+        while time.monotonic() - began < args.cost * 60:
+            time.sleep(5)
+            held = [evening.process_cost(each)[1] for each in (sitting.process_id, *evening.children(sitting.process_id))]
+            most, most_of_all = max(most, held[0]), max(most_of_all, sum(held))
+        taken, lasted = evening.process_cost(sitting.process_id)[0] - before, time.monotonic() - began
+        told = [line for at, line in sitting.told if at > began]
+    print(
+        f"{lasted / 60:.1f} min of film{', announced' if args.announced else ''}: {most:.0f} MB at most, "
+        f"{most_of_all:.0f} MB with its {len(held) - 1} other processes; CPU {taken / lasted:.1%} of a core, told {told}"
+    )
+
+
 def tail(room) -> None:
     from stepper.mouth.open_speaker import open_speaker
     from stepper.devices.open_streams import open_input
@@ -143,11 +173,20 @@ def main() -> None:
     parser.add_argument("--voice", choices=["espeak", "natural"], default="natural", help="who speaks the cues")
     parser.add_argument("--rounds", type=int, default=0, help="so many cues only")
     parser.add_argument("--tail", action="store_true", help="measure the echo after the last word instead")
+    parser.add_argument("--cost", type=float, default=0, help="minutes of film to listen to; min")
+    parser.add_argument("--material", type=Path, help="the material of tests.bench.voice, for --cost")
+    parser.add_argument("--announced", action="store_true", help="with --cost: the address word is asked for")
+    parser.add_argument("--seed", type=int, default=100, help="of the film of --cost")
     args = parser.parse_args()
     with tempfile.TemporaryDirectory() as folder:
         room = the_room(Path(folder))
         try:
-            tail(room) if args.tail else knit(room, Path(folder), args)
+            if args.cost:
+                cost(room, Path(folder), args)
+            elif args.tail:
+                tail(room)
+            else:
+                knit(room, Path(folder), args)
         finally:
             room.stop()
 

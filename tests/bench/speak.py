@@ -9,7 +9,6 @@ recorder has the sound. No real loudspeaker takes part: its own delay, and a hea
 from __future__ import annotations
 
 import argparse
-import importlib.util
 import os
 import resource
 import shutil
@@ -19,9 +18,13 @@ import tempfile
 import time
 from pathlib import Path
 
+ROOT = Path(__file__).parents[2]
+sys.path.insert(0, str(ROOT))
+
 from stepper.mouth.open_speaker import open_speaker
 from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
+from tests.sound_room import Room
 
 LINE = "Knit to two stitches before the marker, knit two together, slip marker."
 
@@ -122,12 +125,8 @@ def main() -> None:
     if shutil.which("pulseaudio") is None:
         print("no pulseaudio here: nothing was heard, so nothing more was measured")
         return
-    spec = importlib.util.spec_from_file_location("room", Path(__file__).parents[1] / "voice" / "conftest.py")
-    assert spec and spec.loader
-    conftest = importlib.util.module_from_spec(spec)
-    spec.loader.exec_module(conftest)
     with tempfile.TemporaryDirectory() as folder:
-        room = conftest.Room(Path(folder), dict(os.environ))
+        room = Room(Path(folder), dict(os.environ))
         room.start()
         os.environ.update(room.changed)
         try:
