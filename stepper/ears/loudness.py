@@ -15,7 +15,8 @@ from typing import Final
 
 from stepper.ears.gate import CHUNK_S
 
-_KEPT = round(45 / CHUNK_S)
+_KEPT = round(300 / CHUNK_S)
+_LATELY = round(45 / CHUNK_S)
 _FADING_CHUNKS: Final = 3
 # Behind the last sound of a cue its own end still sounds.
 _FEWEST_CHUNKS = 2
@@ -25,12 +26,15 @@ _LOUDEST = 14
 _PEAK, _NINE_TENTHS = 4, 0.9
 _KNOWN = round(10 / CHUNK_S)
 # A film that was on for three seconds may have been silent for two of them.
+_OFTEN = round(40 / CHUNK_S) // _APART
+# What was so loud for 40 s of the last five minutes is still in the room, though it is silent now. Were it
+# less, more would be asked over a film that is on all the while than by the last 45 s.
 _EARLIER_CHUNKS, _LATER_CHUNKS = 3, 4
 # The sounds of a word are found where each is surest, so it begins and ends so much before and behind.
 
 
 class Loudness:
-    """Keeps how loud each chunk of the last 45 s was."""
+    """Keeps how loud each chunk of the last five minutes was; most is measured by the last 45 s of them."""
 
     def __init__(self) -> None:
         """Begin with nothing heard."""
@@ -79,7 +83,7 @@ class Loudness:
             Its loudest half second against the median of what was before; None if nothing was. Unit: dB.
         """
         begin, end = self._places(began_s, ended_s)
-        own, before = self._between(begin, end), self._between(0, begin)
+        own, before = self._between(begin, end), self._between(begin - _LATELY, begin)
         if not own or not before:
             return None
         starts = range(0, max(1, len(before) - _STRETCH), _APART)
@@ -88,9 +92,11 @@ class Loudness:
 
     def over_room_db(self, began_s: float, ended_s: float) -> float | None:
         """Return how much louder the loudest eighth of a second of a word is than that of nine in ten of the
-        stretches before it, her own words left out.
+        stretches in the 45 s before it, her own words left out, and than that of what was loud for 40 s of
+        the last five minutes.
 
-        A short word is as loud as a long one so, and one loud line of a film counts for little.
+        A short word is as loud as a long one so, one loud line of a film counts for little, and a film that
+        was silent for a minute is not forgotten.
 
         Args:
             began_s: How long ago its sounds began. Unit: s.
@@ -101,14 +107,25 @@ class Loudness:
         """
         begin, end = self._places(began_s, ended_s)
         begin = max(0, begin - _EARLIER_CHUNKS)
-        before = zip(self._between(0, begin), islice(self._hers, begin), strict=True)
-        others = [level for level, is_hers in before if not is_hers]
-        if len(others) < _KNOWN:
+        lately = self._peaks(begin - _LATELY, begin)
+        if not lately:
             return None
+        loud = lately[int(_NINE_TENTHS * (len(lately) - 1))]
+        all_of_it = self._peaks(0, begin)
+        if len(all_of_it) > _OFTEN:
+            loud = max(loud, all_of_it[-_OFTEN])
+        return _loudest(self._between(begin, end + _LATER_CHUNKS), _PEAK) - loud
+
+    def _peaks(self, begin: int, end: int) -> list[float]:
+        """Return the loudest of each stretch between two chunks, her own words left out, the softest first;
+        nothing if less than ten seconds are left. Unit: dB."""
+        begin = max(0, begin)
+        between = zip(self._between(begin, end), islice(self._hers, begin, end), strict=True)
+        others = [level for level, is_hers in between if not is_hers]
+        if len(others) < _KNOWN:
+            return []
         starts = range(0, max(1, len(others) - _STRETCH), _APART)
-        peaks = sorted(_loudest(others[start : start + _STRETCH], _PEAK) for start in starts)
-        own = _loudest(self._between(begin, end + _LATER_CHUNKS), _PEAK)
-        return own - peaks[int(_NINE_TENTHS * (len(peaks) - 1))]
+        return sorted(_loudest(others[start : start + _STRETCH], _PEAK) for start in starts)
 
     def _places(self, began_s: float, ended_s: float) -> tuple[int, int]:
         """Return the first chunk of something, and the one behind its last."""
@@ -116,7 +133,7 @@ class Loudness:
         return begin, max(begin + 1, math.ceil(len(self._levels) - ended_s / CHUNK_S))
 
     def _between(self, begin: int, end: int) -> list[float]:
-        return list(islice(self._levels, begin, end))
+        return list(islice(self._levels, max(0, begin), end))
 
 
 def _loudest(levels: Sequence[float], count: float) -> float:

@@ -76,6 +76,17 @@ def test_what_was_hers_is_no_room_for_her_next_word() -> None:
     assert loudness.over_room_db(17 * CHUNK_S, 13 * CHUNK_S) == pytest.approx(30)
 
 
+@pytest.mark.parametrize(("seconds", "silent_s", "over_db"), [(60, 60, 10), (60, 295, 40), (5, 60, 40)])
+def test_a_film_that_was_silent_for_a_minute_is_not_forgotten(
+    seconds: float, silent_s: float, over_db: float
+) -> None:
+    """By hand: talk at -30 dB for a minute, silence at -60 dB, a word at -20 dB. Five minutes later it is forgotten,
+    and so is what lasted for a few seconds, as a call from the next room does."""
+    talk = ((0.4, -30), (0.4, -60)) * round(seconds / 0.8)
+    room = heard(*talk, (silent_s, -60), (0.2, -20), (0.4, -60))
+    assert room.over_room_db(0.55, 0.45) == pytest.approx(over_db)
+
+
 def test_a_room_that_was_heard_for_a_few_seconds_is_not_known() -> None:
     """Nine and a half seconds are too few, eleven are enough."""
     for seconds, is_known in ((9.5, False), (11, True)):
