@@ -1,23 +1,25 @@
-"""Take an answer in one word, or in a bare number, only where nobody else in the room may have said it.
+"""Take an answer in a word, a bare number or a "not now" only where nobody else in the room may have said it.
 
-A film says "yes", "no" and "two" all evening, and an open question would be answered by it. So a word that is
-not far louder than the room mostly is has to be said twice: the first is answered with the low tone, as
+A film says "yes", "no" and "I don't know" all evening, and an open question would be answered by it. So what
+is not far louder than the room mostly is has to be said twice: the first is answered with the low tone, as
 anything that was not understood, and whoever wants to answer says it again. A film hardly ever says the same
-word again just then. Pure: what was heard in, what counts out.
+again just then. Pure: what was heard in, what counts out.
 """
 
 from __future__ import annotations
 
 import math
+from collections.abc import Hashable
 from dataclasses import replace
 from typing import Final
 
 from stepper.ears.ports import Heard
 
 SURE_DB: Final = 6.0
-"""It has to stand so far above the loud part of the last 45 s to count at once. Source: of 83 answers that
-films of development voices and people gave in an hour and a half, some with lines 18 dB softer than others,
-the loudest stands 4.2 above; of 81 words of people kept for choosing, 10 dB above a film, 47 do. Unit: dB."""
+"""It has to stand so far above the loud part of the last 45 s, and of the last five minutes, to count at once
+(`Loudness.over_room_db`). Source: of 83 answers that films of development voices and people gave in an hour
+and a half, some with lines 18 dB softer than others, the loudest stands 4.2 above what was loud in 45 s; of
+81 words of people kept for choosing, 10 dB above a film, 47 do. Unit: dB."""
 AGAIN_DB: Final = 0.0
 """And so far to count when it is said again: all 81 do, and 19 of the 83. Unit: dB."""
 _WITHIN_S = 8.0
@@ -29,7 +31,7 @@ class Answers:
 
     def __init__(self) -> None:
         """Begin with nothing heard."""
-        self._held: dict[str, float] = {}
+        self._held: dict[Hashable, float] = {}
 
     def take(self, heard: Heard, over_room_db: float | None, began_s: float, now_s: float) -> Heard | None:
         """Return what was heard as it counts: as it is, without text where it has to be said again, or None
@@ -50,9 +52,10 @@ class Answers:
             return heard
         if over_room_db is not None and over_room_db < AGAIN_DB:
             return None
-        since_s = began_s - self._held.get(heard.text, math.inf)
+        said = heard.text if heard.means is None else heard.means
+        since_s = began_s - self._held.get(said, math.inf)
         if (over_room_db is not None and over_room_db >= SURE_DB) or 0 <= since_s <= _WITHIN_S:
             self._held.clear()
             return heard
-        self._held[heard.text] = now_s
+        self._held[said] = now_s
         return replace(heard, text="", score=0.0, goes_on=False)

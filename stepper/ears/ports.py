@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Hashable
 from dataclasses import dataclass
 from typing import Final, Protocol, runtime_checkable
 
@@ -26,7 +27,9 @@ class Heard:
     number was begun, and the rest is still to come. With text: it counts if nothing follows ("count is two
     hundred")."""
     is_answer: bool = False
-    """Whether it is a single word or a bare number, without the name, that answers what is open."""
+    """Whether it answers what is open, without the name: a single word, a bare number, "not now"."""
+    means: Hashable = None
+    """What tells an answer from another, if not its words: "I don't know" is "I do not know"."""
     span_s: tuple[float, float] | None = None
     """Where in the stretch the sounds of the words begin and end; None where nobody knows. Unit: s."""
 
@@ -61,7 +64,7 @@ class FoundAlone:
     behind: int
     """In how many of the 0.3 s behind it something sounds."""
     is_answer: bool = False
-    """Whether it is a single word or a bare number that answers what is open."""
+    """Whether it answers what is open: a single word, a bare number, "not now"."""
     has_number: bool = False
     may_go_on: bool = False
     """Whether more words would make another number of it."""

@@ -93,7 +93,7 @@ def make_grammar(
         The grammar, and the wordings left out of it because of a word that is not known.
     """
     front = f"{address} " if address else ""
-    phrases = (*wordings.phrases, *(wordings.single_words if address else ()))
+    phrases = (*wordings.phrases, *(wordings.called if address else ()))
     closed = [phrase for phrase in phrases if knows(phrase)]
     framed = [frame for frame in wordings.frames if not frame.is_bare]
     frames = [frame for frame in framed if knows(frame.around(""))]
@@ -122,7 +122,7 @@ def read_result(result: dict[str, Any], wordings: Wordings, address: str) -> Hea
     if not rest or _ANYTHING_ELSE in text:
         return None
     sure = min((float(word["conf"]) for word in result.get("result", ())), default=0.0)
-    is_word = bool(address) and rest in wordings.single_words
+    is_word = bool(address) and rest in wordings.called
     if is_word or rest in wordings.phrases or wordings.known(rest):
         goes_on, score = wordings.may_go_on(rest), min(1.0, sure)
         return Heard(text=wordings.english(rest), score=score, addressed=bool(address), goes_on=goes_on)

@@ -15,19 +15,23 @@ from typing import Final
 
 
 class Reply(Enum):
-    """What a question asks for that one word can answer."""
+    """What may answer an open question without the address word."""
 
     YES_OR_NO = "yes or no"
     NUMBER = "a number"
+    NO_ANSWER = "no answer"
+    """That she cannot tell, or will not now."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class SingleWord:
-    """What a single word means that is heard only where she surely speaks to the program."""
+class Called:
+    """What a wording means that is heard only where she surely speaks to the program: a single word, or what
+    people say to each other in any film."""
 
     means: Hashable
     answers: Reply | None = None
-    """The question it answers without the address word; None for none."""
+    """The question it answers without the address word; None for none. A single word that answers one is
+    heard behind the address word, too, only while that is open."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -60,8 +64,8 @@ class Wordings:
 
     phrases: Mapping[str, Hashable]
     """Phrases without a number, each with what it means."""
-    single_words: Mapping[str, SingleWord] = field(default_factory=dict)
-    """Words heard behind the address word, or alone in answer to a question."""
+    called: Mapping[str, Called] = field(default_factory=dict)
+    """Wordings heard behind the address word, or alone in answer to a question."""
     frames: tuple[Frame, ...] = ()
     numbers: Mapping[str, int] = field(default_factory=dict)
     """Every way to say each number that is scored, and the number."""
@@ -104,7 +108,7 @@ class Wordings:
 
     def beginnings(self) -> frozenset[str]:
         """List every text with which a longer cue begins: "go back", since there is "go back to yoke"."""
-        whole = (*self.phrases, *self.single_words)
+        whole = (*self.phrases, *self.called)
         fronts = (*self.openings, *(frame.before for frame in self.frames))
         return _beginnings(whole) | _beginnings(tuple(f"{front} ..." for front in fronts if front))
 
@@ -118,10 +122,10 @@ class Wordings:
         return frozenset(word for said in self.numbers for word in said.split()) - {"and"}
 
     def words(self) -> frozenset[str]:
-        """List every word that can occur."""
+        """List every word of what is heard wherever it is said, and every single word."""
         texts = (
             *self.phrases,
-            *self.single_words,
+            *(text for text in self.called if " " not in text),
             *(frame.around("") for frame in self.frames),
             *self.spoken_numbers(),
         )

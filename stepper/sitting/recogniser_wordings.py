@@ -7,7 +7,7 @@ from collections.abc import Hashable, Iterator, Mapping
 from functools import cache
 from typing import Final
 
-from stepper.ears.wordings import Frame, Reply, SingleWord, Wordings
+from stepper.ears.wordings import Called, Frame, Reply, Wordings
 from stepper.language.numbers import decimal, digits_words, words
 from stepper.language.understanding.normal_text import drop_articles, normalise
 from stepper.language.understanding.understand import NotUnderstood, asked_by_ideas, understand
@@ -48,7 +48,7 @@ def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wo
     bare_count = Frame(before="", after="", means=meaning_of(_COUNT), numbers=_digit_by_digit())
     return Wordings(
         phrases=phrases,
-        single_words=dict(_single_words()),
+        called=dict(_called()),
         frames=(*_frames(plan), bare_count),
         numbers=list_numbers(),
         openings=frozenset(_openings()),
@@ -95,8 +95,8 @@ def is_cue(text: str, plan: Plan, own: Mapping[str, str] | None = None) -> bool:
 
 
 def is_small_talk(text: str) -> bool:
-    """Return whether a transcript is a short wording that is only typed: people say such to each other in any
-    film ("good night", "wait for me")."""
+    """Return whether a transcript is a wording that counts behind the address word alone, or a short one that
+    is only typed: people say such to each other in any film ("good night", "wait for me")."""
     return drop_articles(normalise(text)) in _small_talk()
 
 
@@ -108,7 +108,8 @@ def _small_talk() -> frozenset[str]:
         for phrase in row.typed
         if "{" not in phrase and (row.cue is Enough or len(phrase.split()) < _FEWEST_OF_A_QUESTION)
     )
-    return frozenset(drop_articles(normalise(phrase)) for phrase in only_typed)
+    called = (phrase for row in VOCABULARY for phrase in row.called)
+    return frozenset(drop_articles(normalise(phrase)) for phrase in (*only_typed, *called))
 
 
 def is_remark(text: str, plan: Plan) -> bool:
@@ -179,12 +180,15 @@ def _frames(plan: Plan | None) -> Iterator[Frame]:
                     yield _frame(phrase.replace("{place}", place), (*meaning_of(row), place))
 
 
-def _single_words() -> Iterator[tuple[str, SingleWord]]:
-    """List the surest words, with the question that each answers."""
+def _called() -> Iterator[tuple[str, Called]]:
+    """List what is heard where she surely speaks to the program, with the question that each answers."""
     for row in VOCABULARY:
         for word in row.surest:
             answers = Reply.YES_OR_NO if row.cue in (Yes, No) else None
-            yield word, SingleWord(means=meaning_of(row), answers=answers)
+            yield word, Called(means=meaning_of(row), answers=answers)
+        for phrase in row.called:
+            answers = Reply.NO_ANSWER if row.cue is No else None
+            yield phrase, Called(means=meaning_of(row), answers=answers)
 
 
 @cache

@@ -12,7 +12,7 @@ from stepper.ears.ports import Recogniser
 from stepper.ears.wordings import Reply
 from stepper.errors import SurroundingsError
 from stepper.plan.model import Plan
-from stepper.session.cues import Count, Cue, Yes
+from stepper.session.cues import Count, Cue, No, Yes
 from stepper.sitting.preferences import Preferences, read_preferences, settings_path
 from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.sitting.user_folders import model_folders
@@ -51,8 +51,8 @@ class OpenQuestion:
 
     def ask(self, answers: frozenset[type[Cue]]) -> None:
         """Take note of the kinds of cue that answer what is open; empty if nothing is."""
-        numbers = {Reply.NUMBER} if Count in answers else set()
-        self._replies = frozenset(numbers | ({Reply.YES_OR_NO} if Yes in answers else set()))
+        kinds = {Count: Reply.NUMBER, Yes: Reply.YES_OR_NO, No: Reply.NO_ANSWER}
+        self._replies = frozenset(reply for cue, reply in kinds.items() if cue in answers)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

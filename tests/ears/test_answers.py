@@ -70,6 +70,13 @@ def test_a_loud_word_that_is_said_once_and_softly_once_does_not_count() -> None:
     assert [text(take(answers, YES, db, at)) for db, at in ((SURE_DB - 1, 10), (AGAIN_DB - 1, 13))] == ["", "-"]
 
 
+def test_the_same_answer_in_other_words_is_said_again() -> None:
+    """ "I do not know", the low tone, "I don't know"."""
+    long, short = (Heard(text=each, score=0.9, is_answer=True, means="unsure") for each in ("long", "short"))
+    answers = Answers()
+    assert [text(take(answers, each, SURE_DB - 1, at)) for at, each in ((10, long), (13, short))] == ["", "short"]
+
+
 def test_whatever_is_no_answer_counts_as_it_is() -> None:
     """A cue has rules of its own, and so has what was called and nothing more."""
     cue = Heard(text="next step", score=0.9)

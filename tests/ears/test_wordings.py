@@ -1,6 +1,6 @@
 from __future__ import annotations
 
-from stepper.ears.wordings import Frame, SingleWord, Wordings, list_address_ways, strip_address
+from stepper.ears.wordings import Called, Frame, Wordings, list_address_ways, strip_address
 
 
 def test_a_number_is_put_into_its_frame() -> None:
@@ -54,12 +54,18 @@ def test_the_address_word_may_stand_behind_a_word_that_calls() -> None:
 def test_a_number_without_words_around_it_may_go_on_too() -> None:
     """ "Two", a breath, "four six"; the single words count among those that can occur."""
     bare = Frame(before="", after="", means=2, numbers={"two": 2, "two four": 24})
-    wordings = Wordings(phrases={}, single_words={"forward": SingleWord(means=1)}, frames=(bare,))
+    wordings = Wordings(phrases={}, called={"forward": Called(means=1)}, frames=(bare,))
     assert bare.is_bare
     assert not Frame(before="", after="short", means=3).is_bare
     assert wordings.may_go_on("two")
     assert not wordings.may_go_on("two four")
     assert wordings.words() == {"forward", "two", "four"}
+
+
+def test_the_words_of_longer_wordings_that_count_only_behind_the_word_are_not_listed() -> None:
+    """What is written down freely is taken for a cue only where it holds a word that no phrase has."""
+    wordings = Wordings(phrases={"go back": 1}, called={"not now": Called(means=2), "stop": Called(means=3)})
+    assert wordings.words() == {"go", "back", "stop"}
 
 
 def test_the_words_of_numbers_are_listed_without_the_one_that_is_everywhere() -> None:
@@ -99,7 +105,7 @@ def test_what_begins_a_longer_cue_is_listed() -> None:
     """ "Go back" is no whole cue where "go back to yoke" is one, nor is what a number or a remark stands behind."""
     wordings = Wordings(
         phrases={"go back": 1, "go back to yoke": 2, "next step": 3, "take it back": 4},
-        single_words={"take": SingleWord(means=5)},
+        called={"take": Called(means=5)},
         frames=(Frame(before="take it", after="times", means=6), Frame(before="", after="left", means=7)),
         openings=frozenset({"make a note"}),
     )

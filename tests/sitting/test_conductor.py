@@ -346,6 +346,32 @@ def test_what_one_word_may_answer_is_told_while_the_question_is_open() -> None:
     assert told == [frozenset(), frozenset({Yes, No, Count}), frozenset()]
 
 
+@pytest.mark.parametrize(
+    ("said", "answer"),
+    [
+        ("rip back", "How many rounds?"),
+        ("i did that round twice", "Then the count may be off: 225"),
+        ("wrong yarn", "No count shows that."),
+        ("not now", "Nothing waits for an answer"),
+        ("i don't know", "Nothing waits for an answer"),
+    ],
+)
+def test_what_is_heard_of_a_slip_tells_and_asks_and_moves_nothing(said: str, answer: str) -> None:
+    """A film may have said it: nothing is kept, and the place stays."""
+    log = Log()
+    session = Session(final_increase())
+    conductor = Conductor(session, ConductorPorts(keep=log.keep, show=log.show, clock=lambda: AT))
+    conductor.offer_words("finished the round", heard=True)
+    conductor.drain()
+    place = session.state.place
+    log.lines.clear()
+    conductor.offer_words(said, heard=True)
+    conductor.drain()
+    assert session.state.place == place
+    assert not [line for line in log.lines if line.startswith("kept")]
+    assert log.lines[0].startswith(f"shown {answer}")
+
+
 def test_a_film_that_answers_with_a_number_moves_nothing_until_it_is_said_again_or_confirmed() -> None:
     """What is read back is dropped by a no, and by anything else she asks; another number is read back anew."""
 

@@ -5,6 +5,7 @@ from pathlib import Path
 import pytest
 from num2words import num2words
 
+from stepper.ears.wordings import Reply
 from stepper.language.numbers import number
 from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session.cues import Length
@@ -120,6 +121,23 @@ def test_a_short_wording_that_is_only_typed_is_small_talk_and_what_is_listened_f
         assert is_cue(said, plan), said
     for said in ("go to yoke", "remind me at yoke", "how many stitches left", *list_wordings(plan).phrases):
         assert not is_small_talk(said), said
+
+
+def test_what_counts_behind_the_address_word_is_small_talk_and_a_cue() -> None:
+    """In a film it is nothing, however well it is written down; three of them answer what is open."""
+    plan = load_project(SAMPLE).plan
+    wordings = list_wordings(plan)
+    longer = {text: each.answers for text, each in wordings.called.items() if " " in text}
+    assert {text for text, answers in longer.items() if answers is Reply.NO_ANSWER} == {
+        "not now",
+        "i do not know",
+        "i don't know",
+    }
+    assert {"wait a minute", "rip back", "i did that round twice"} <= longer.keys()
+    for text in longer:
+        assert is_small_talk(text), text
+        assert is_cue(text, plan), text
+        assert text not in wordings.phrases
 
 
 @pytest.mark.parametrize("value", [0, 6, 46, 100, 206, 246, 999])

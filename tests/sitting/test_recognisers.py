@@ -65,7 +65,7 @@ def test_the_ears_know_what_one_word_may_answer_and_the_conductor_whether_they_a
     assert not question()
     assert not ears()
     question.ask(frozenset({Yes, No, Count}))
-    assert question() == {Reply.YES_OR_NO, Reply.NUMBER}
+    assert question() == {Reply.YES_OR_NO, Reply.NUMBER, Reply.NO_ANSWER}
     question.ask(frozenset({Count}))
     assert question() == {Reply.NUMBER}
     question.ask(frozenset())

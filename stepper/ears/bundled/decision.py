@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Hashable, Sequence
+from collections.abc import Collection, Hashable, Sequence
 from dataclasses import dataclass
 
 from stepper.ears.bundled.thresholds import (
@@ -60,6 +60,19 @@ def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | N
         return None
     rivals = [total_score(each, thresholds) for each in scored if each.means != best.means]
     return best if not rivals or score - max(rivals) >= clear else None
+
+
+def leave_out_ends(scored: Sequence[Candidate], longer: Collection[str]) -> list[Candidate]:
+    """Leave out the single words where the decoder has written down a longer answer, which may end as one.
+
+    "I don't know" ends as "no" does, and of some voices hardly more than that end is found in the sounds.
+
+    Args:
+        scored: In any order.
+        longer: The answers of more than one word.
+    """
+    is_written = any(each.text in longer and each.words >= 0 for each in scored)
+    return [each for each in scored if not (is_written and each.is_word)]
 
 
 def is_whole(fit: float, behind: int, *, is_word: bool) -> bool:

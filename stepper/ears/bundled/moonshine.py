@@ -8,7 +8,14 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from stepper.ears.bundled.address_word import AddressWord, judge_address
-from stepper.ears.bundled.decision import Candidate, decide, is_drawn_out, is_whole, total_score
+from stepper.ears.bundled.decision import (
+    Candidate,
+    decide,
+    is_drawn_out,
+    is_whole,
+    leave_out_ends,
+    total_score,
+)
 from stepper.ears.bundled.moonshine_model import Encoded, MoonshineModel
 from stepper.ears.bundled.sound_distance import similar_phrases
 from stepper.ears.bundled.sound_model import FRAME_S, SoundModel
@@ -102,8 +109,11 @@ class MoonshineRecogniser:
         self._model, self._sound_model = model or MoonshineModel(), sounds or SoundModel()
         self._wordings, self._is_addressed, self._asked = wordings, is_addressed, asked
         bare = next((wordings.numbers_of(frame) for frame in wordings.frames if frame.is_bare), {})
-        self._short = frozenset(bare) | (wordings.single_words.keys() - wordings.phrases.keys())
-        closed = wordings.phrases.keys() | wordings.single_words.keys()
+        called = wordings.called.keys() - wordings.phrases.keys()
+        self._short = frozenset(bare) | {text for text in called if " " not in text}
+        self._longer = {text for text in called - self._short if wordings.called[text].answers is not None}
+        # Answers of more than one word.
+        closed = wordings.phrases.keys() | wordings.called.keys()
         self._closed = frozenset(closed) - wordings.beginnings()
         self._words, self._number_words = wordings.words(), wordings.number_words()
         pronouncer = Pronouncer()
@@ -211,7 +221,7 @@ class MoonshineRecogniser:
         if not fits or fits[0].score < UNWEIGHED:
             return []
         weights = self._weights(utterance, manner, fits)
-        return [
+        scored = [
             Candidate(
                 text=fit.text,
                 means=fit.means,
@@ -223,6 +233,7 @@ class MoonshineRecogniser:
             )
             for fit in fits
         ]
+        return leave_out_ends(scored, self._longer)
 
     def distances(self, utterance: Utterance) -> list[PhraseMatch]:
         """List everything that fits the sounds of an utterance at all, the best first."""
@@ -253,7 +264,8 @@ class MoonshineRecogniser:
         fits = self._spotter.best(likely, _MOST, _WITHIN_ALONE, amid=True, floor=ALONE, asked=self._asked())
         if not fits:
             return None
-        as_good = [fit for fit in fits if fit.score >= fits[0].score - _AS_GOOD]
+        enough = fits[0].score - _AS_GOOD
+        as_good = [fit for fit in fits if fit.score >= enough or self._ends_so(fit, fits[0])]
         longest = max(as_good, key=lambda fit: len(fit.sounds))
         rivals = [fit.score for fit in fits if _rivals(fit, longest)]
         start, end = span = find_span(likely, [longest.sounds])
@@ -268,12 +280,16 @@ class MoonshineRecogniser:
             length=len(longest.sounds),
             before=int(sounding[max(0, start - _BEHIND_FRAMES) : start].sum()),
             behind=int(sounding[end : end + _BEHIND_FRAMES].sum()),
-            is_answer=longest.text in self._short,
+            is_answer=longest.text in self._short or longest.text in self._longer,
             has_number=longest.number is not None,
             may_go_on=longest.number is not None and self._wordings.may_go_on(longest.text),
             alike=frozenset(fit.text for fit in fits if fit.means == longest.means),
             clear=longest.score - max(rivals, default=-math.inf),
         )
+
+    def _ends_so(self, fit: PhraseMatch, end: PhraseMatch) -> bool:
+        """Return whether something is a longer answer that ends as another: "I don't know" as "no"."""
+        return fit.text in self._longer and fit.sounds[-len(end.sounds) :] == end.sounds
 
     def _taken_in(self, states: Any, likely: Any) -> Utterance:
         encoded = self._model.keep(states)
@@ -322,7 +338,8 @@ class MoonshineRecogniser:
             score=min(1.0, max(0.0, sure)),
             addressed=addressed,
             goes_on=goes_on,
-            is_answer=found.is_word and not addressed,
+            is_answer=not addressed and (found.is_word or found.text in self._longer),
+            means=found.means,
             span_s=span and (span[0] * FRAME_S, span[1] * FRAME_S),
         )
 

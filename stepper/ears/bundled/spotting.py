@@ -62,7 +62,7 @@ class Spotter:
             pronouncer: Knows how words are pronounced.
         """
         self._np: Any = importlib.import_module("numpy")
-        words = {text: each.means for text, each in wordings.single_words.items()}
+        words = {text: each.means for text, each in wordings.called.items()}
         texts = {**words, **wordings.phrases}
         said = pronouncer.sounds(list(texts))
         spoken = [
@@ -74,10 +74,10 @@ class Spotter:
         self.unspeakable = tuple(each.text for each in spoken if not each.sounds)
         """The phrases that have no sound, and so can never be heard."""
         self._phrase_tree = SoundTree([each.sounds for each in self.phrases])
-        self._answers = {
-            at: wordings.single_words[each.text].answers
+        self._guarded = {
+            at: (wordings.called[each.text].answers, " " in each.text)
             for at, each in enumerate(self.phrases)
-            if each.text in wordings.single_words and each.text not in wordings.phrases
+            if each.text in wordings.called and each.text not in wordings.phrases
         }
         self._openings = _openings(wordings, pronouncer)
         befores = [opening.before_sounds for opening in self._openings]
@@ -119,7 +119,7 @@ class Spotter:
             within: How much less likely than the best they may be. A natural logarithm.
             addressed: Whether the address word has to stand in front, if there is one.
             asked: The questions that are open. A single word that answers one is heard while that is open and
-                never else, a bare number without the address word too.
+                never else, a longer wording and a bare number behind the address word too.
             amid: Whether anything at all may be said before and after it.
             numbers: Whether what has a number in it is looked for, which takes most of the time.
             floor: Nothing is listed where nothing fits as well as this, and no time is spent on finding it.
@@ -133,8 +133,8 @@ class Spotter:
         if self.phrases:
             points = self._phrase_tree.points(likely, start)
             scores = (points + endings[:, :1]).max(0) - free[-1]
-            for at, answers in self._answers.items():
-                if not (called if answers is None else answers in asked):
+            for at, (answers, is_longer) in self._guarded.items():
+                if not (answers in asked or (called and (answers is None or is_longer))):
                     scores[at] = -math.inf
             for at in scores.argsort(kind="stable")[::-1][:most]:
                 each = self.phrases[at]

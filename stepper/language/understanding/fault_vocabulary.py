@@ -180,12 +180,14 @@ FAULT_WORDINGS: Final[tuple[Wording, ...]] = (
             "i will look later",
             "i will count later",
         ),
+        called=("not now",),
     ),
     Wording(
         cue=cues.No,
         fixed={"unsure": True},
         says="says that you cannot tell, and leaves what is asked open",
         typed=("i do not know", "i cannot tell", "i am not sure", "i have no idea"),
+        called=("i do not know", "i don't know"),
     ),
     Wording(
         cue=cues.Choose,

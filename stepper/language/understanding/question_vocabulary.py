@@ -405,6 +405,7 @@ QUESTION_WORDINGS: Final[tuple[Wording, ...]] = (
             "i knitted one round too many",
             "one round too many",
         ),
+        called=("i did that round twice",),
     ),
     Wording(
         cue=cues.About,

@@ -287,6 +287,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
             "i ripped it back",
             "i ripped out",
         ),
+        called=("rip back",),
     ),
     Wording(
         cue=cues.RoundsBack,
@@ -350,6 +351,7 @@ VOCABULARY: Final[tuple[Wording, ...]] = (
         says="closes the ears",
         spoken=("stop listening", "close your ears"),
         typed=("wait", "pause", "wait for me", "wait a minute", "wait a moment", "be quiet"),
+        called=("wait a minute",),
     ),
     Wording(
         cue=cues.Listen,

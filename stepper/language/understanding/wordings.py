@@ -23,6 +23,8 @@ class Wording:
     surest: tuple[str, ...] = ()
     """Single words of `typed` that are heard too, best of all in noise: behind the address word, or, of those
     that answer a question, alone while such a question is open."""
+    called: tuple[str, ...] = ()
+    """Longer ones, heard in the same places: people say them to each other in any film."""
     fixed: dict[str, Any] = field(default_factory=dict)
     """Fields of the cue that this wording fixes."""
     fills: dict[str, str] = field(default_factory=dict)

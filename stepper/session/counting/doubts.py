@@ -152,7 +152,7 @@ def _not_answered(plan: Plan, state: State, cue: No) -> Decision:
     if doubt is None and state.knitting.fault is None:
         return Refusal(sentence=NOTHING_WAITS)
     if cue.unsure:
-        return Refusal(sentence="Then it stays open. Look again when you can, or type: not now.")
+        return Refusal(sentence="Then it stays open. Look again when you can, or say: not now.")
     if doubt is not None:
         return (Doubted(at=cue.at, doubt=None),)
     if state.knitting.fault is not None and state.knitting.fault.hangs_a_loop:  # it would run down unseen

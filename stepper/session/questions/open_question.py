@@ -1,4 +1,4 @@
-"""Which cues answer what is open, in one word or a bare number. Pure."""
+"""Which cues answer what is open: a word or a bare number, or that she cannot tell. Pure."""
 
 from __future__ import annotations
 
@@ -14,11 +14,12 @@ from stepper.session.fault.respond import AskAgain
 from stepper.session.respond import ask_open
 from stepper.session.state import State
 
+_A_COUNT: Final[frozenset[type[Cue]]] = frozenset((Count, No))
 _ANSWERED_BY: Final = MappingProxyType(
     {
-        AskCount: frozenset({Count}),
-        AskSections: frozenset({Count}),
-        AskAgain: frozenset({Count}),
+        AskCount: _A_COUNT,
+        AskSections: _A_COUNT,
+        AskAgain: _A_COUNT,
         AskLook: frozenset({Yes, No}),
     }
 )
@@ -26,6 +27,8 @@ _ANSWERED_BY: Final = MappingProxyType(
 
 def list_answers(plan: Plan, state: State, told: Iterable[Effect]) -> frozenset[type[Cue]]:
     """List the kinds of cue that answer what is open.
+
+    A no without a yes stands for one that only leaves it: "not now".
 
     Args:
         plan: The plan as knitted.
@@ -36,7 +39,7 @@ def list_answers(plan: Plan, state: State, told: Iterable[Effect]) -> frozenset[
     for effect in (*told, *ask_open(plan, state)):
         answers |= _ANSWERED_BY.get(type(effect), frozenset())
         if isinstance(effect, AskSections) and effect.yes:
-            answers |= {Yes, No}
+            answers.add(Yes)
         if isinstance(effect, AskBack):
             answers |= {Yes, No, Count} if effect.doubt.kind in COUNTS else {Yes, No}
     return frozenset(answers)

@@ -8,7 +8,8 @@ FOLDER holds the material; RECORDINGS people's recordings with a manifest.tsv, o
 ORDERS a folder of recorded orders, every second of which is taken. Held-out voices unless --development is
 given. The kinds: `film`, as elsewhere; `quick`, a dialogue of which half the lines hold an answer; `uneven`, the
 same with stretches up to 18 dB softer than others; `babble`, four at once; `sentences` and `orders`, people, with
-soft music. --none-open leaves no question open: then what is heard are false cues. What is answered with the low
+soft music; `called`, a film of which half the lines hold what counts behind the word or as an answer ("I don't
+know"); `breaks`, a film that is silent for 50 s again and again, and goes on with an answer. --none-open leaves no question open: then what is heard are false cues. What is answered with the low
 tone is counted beside. The rate comes with the exact interval of Poisson.
 """
 
@@ -28,14 +29,16 @@ from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
 from tests.bench.voice.__main__ import SAMPLE, rate
 from tests.bench.voice.film import babble, film, loudness, music
-from tests.bench.voice.material import Clip, clips
+from tests.bench.voice.material import Clip, clips, read as read_clip
 from tests.bench.voice.people import read
 from tests.bench.voice.stream import as_16_bit, hear
 from tests.bench.voice.voices import RATE_HZ
 
-KINDS = ("film", "quick", "uneven", "babble", "sentences", "orders")
+KINDS = ("film", "quick", "uneven", "babble", "sentences", "orders", "called", "breaks")
+_ANSWERS = ("Yes.", "No.", "One.", "Two.", "Four.", "Seven.", "Nine.", "Not now.", "I don't know.")
 _READ_ALOUD = ("librispeech", "ljspeech", "common-voice", "alphanumeric-duke", "hymel-keywords")
 _SOFTEST_DB = -18.0
+_TALKS_S, _SILENT_S, _ALONE_S, _SILENCE = 30.0, 50.0, 2.0, 0.003
 
 
 def uneven(talk: Sequence[Clip], seconds: float, seed: int) -> np.ndarray:
@@ -45,6 +48,18 @@ def uneven(talk: Sequence[Clip], seconds: float, seed: int) -> np.ndarray:
         count = round(source.uniform(2, 12) * RATE_HZ)
         sound[at : at + count] *= 10 ** (source.uniform(_SOFTEST_DB, 0) / 20)
         at += count
+    return sound
+
+
+def breaks(talk: Sequence[Clip], answers: Sequence[Clip], seconds: float, seed: int) -> np.ndarray:
+    """Let a film talk, be silent for longer than the room is measured, and say an answer with nothing behind."""
+    source, sound, at = random.Random(seed), film(talk, seconds, seed), _TALKS_S
+    while at + _SILENT_S + _ALONE_S < seconds:
+        begin, end = (round(each * RATE_HZ) for each in (at, at + _SILENT_S))
+        sound[begin : end + round(_ALONE_S * RATE_HZ)] *= _SILENCE
+        said = read_clip(source.choice(answers)).astype(np.float32) / 32_768
+        sound[end : end + len(said)] += said
+        at += _TALKS_S + _SILENT_S
     return sound
 
 
@@ -88,6 +103,8 @@ class Films:
         found = clips(args.folder, not args.development)
         self._long = [clip for clip in found if clip.kind == "talk"]
         self._short = [clip for clip in found if clip.kind == "short talk"]
+        self._called = [clip for clip in found if clip.kind == "called talk"]
+        self._bare = [clip for clip in (*self._short, *self._called) if clip.said in _ANSWERS]
         self._sentences = read_aloud(args.recordings, args.development)
         self._orders = sorted(args.orders.rglob("*.opus"))[0 if args.development else 1 :: 2]
 
@@ -100,6 +117,8 @@ class Films:
             "babble": lambda: babble(self._short + self._long, seconds, seed),
             "sentences": lambda: strung(self._sentences, seconds, seed),
             "orders": lambda: strung(self._orders, seconds, seed),
+            "breaks": lambda: breaks(self._long, self._bare, seconds, seed),
+            "called": lambda: film(self._called * (len(self._long) // len(self._called)) + self._long, seconds, seed),
         }
         sound = sounds[kind]()
         return sound * 0.05 / loudness(sound)

@@ -5,7 +5,8 @@
 Each voice says a lot of its own, drawn with its name as the seed: cues without an address word, cues with
 one, counts from 0 to 999 in their frames, lines as people talk over a film, of which every third holds a
 cue's own words, and short lines of a quick dialogue, of which every second is or holds an answer ("Yes." "Three of
-them.").
+them."). Then, twice each, the wordings that count behind the address word or as an answer alone, with the word and
+without, and lines of a film that hold them.
 """
 
 from __future__ import annotations
@@ -29,6 +30,7 @@ FRAMES = next(row.spoken for row in VOCABULARY if row.cue is cues.Count)
 CLOSED = tuple(
     phrase for row in VOCABULARY for phrase in row.spoken if "{" not in phrase and len(phrase.split()) > 1
 )
+CALLED = tuple(phrase for row in VOCABULARY for phrase in row.called)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,7 +39,7 @@ class Clip:
 
     voice: Voice
     kind: str
-    """cue, count, addressed cue, addressed count, talk or short talk."""
+    """cue, count, addressed cue, addressed count, talk, short talk, called, addressed called or called talk."""
     address: str
     said: str
     """The cue without its address word; what was said, for talk."""
@@ -61,6 +63,9 @@ def texts(voice: Voice) -> list[tuple[str, str, str, int | None]]:
         rows.append(("addressed count", "stepper", text, number))
     rows += [("talk", "", each, None) for each in source.sample(TALK, 12 if slow else 40)]
     rows += [("short talk", "", each, None) for each in source.sample(SHORT_TALK, 12 if slow else 30)]
+    rows += [("called", "", each, None) for each in CALLED * 2]
+    rows += [("addressed called", "stepper", each, None) for each in CALLED * 2]
+    rows += [("called talk", "", each, None) for each in CALLED_TALK]
     return rows
 
 
@@ -149,6 +154,13 @@ SHORT_TALK = (
     "Not me.;Why not?;I know.;Do you?;For you.;Too late.;Who is there?;Come in.;Sit down.;What now?;Where to?;Really?;"
     "Thank you.;You are early.;I see.;Give it to me.;It is nothing.;Never.;Are you sure?;Good.;After you.;Let me see.;"
     "He won.;And the others?;Nobody.;Tomorrow.;With whom?;Just a moment.;Is that all?;Look at this.;Since when?"
+).split(";")
+
+CALLED_TALK = (
+    "Wait a minute.;Wait a minute, I know that man.;Just wait a minute, will you?;I don't know.;I don't know what you mean.;"
+    "Perhaps, I don't know, at the station.;I do not know the way.;Whose is it? I do not know.;Not now.;"
+    "Not now, the children are asleep.;Then, and not now.;Stop asking.;Stop asking me that.;He will not stop asking for money.;"
+    "Rip back the paper and look inside.;I did that round of the park twice.;That is the wrong yarn, she said."
 ).split(";")
 
 

@@ -72,7 +72,8 @@ def main() -> None:
     args = parser.parse_args()
     wordings = list_wordings(load_project(SAMPLE).plan)
     known = recorded(args.recordings, "choosing" if args.choosing else "measuring")
-    words = [word for word in (ANSWERS if args.alone else (*wordings.single_words, *DIGITS)) if word in known]
+    surest = tuple(each for each in wordings.called if " " not in each)
+    words = [word for word in (ANSWERS if args.alone else (*surest, *DIGITS)) if word in known]
     items = [
         (word, path)
         for word in words

@@ -5,6 +5,7 @@ from __future__ import annotations
 import time
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
+from itertools import cycle, islice
 
 import numpy as np
 
@@ -113,24 +114,37 @@ def hear(sound: np.ndarray, recogniser: Recogniser) -> Outcome:
 
 
 def with_cues(
-    clips: Sequence[Clip], talk: Sequence[Clip], ratio_db: float | None, seed: int
+    clips: Sequence[Clip],
+    talk: Sequence[Clip],
+    ratio_db: float | None,
+    seed: int,
+    pauses_s: Sequence[float] = (3.0,),
 ) -> tuple[np.ndarray, list[Event]]:
-    """Put cues into the sound of a film, three seconds apart, each so many dB louder than the film."""
+    """Put cues into the sound of a film, each so many dB louder than the film.
+
+    Args:
+        clips: The cues, in order.
+        talk: What the film says.
+        ratio_db: None for a quiet room.
+        seed: The film's.
+        pauses_s: What follows each cue, in turn. Unit: s.
+    """
     lengths = [len(read(clip)) / RATE_HZ for clip in clips]
-    total = 20 + sum(lengths) + 3 * len(clips)
+    pauses = list(islice(cycle(pauses_s), len(clips)))
+    total = 20 + sum(lengths) + sum(pauses)
     if ratio_db is None:
         behind = np.random.default_rng(seed).standard_normal(round(total * RATE_HZ)).astype(np.float32) * 3e-4
     else:
         behind = film(talk, total, seed)
         behind *= 0.1 * 10 ** (-ratio_db / 20) / loudness(behind)
     sound, at, events = behind.copy(), 16.0, []
-    for clip, length in zip(clips, lengths, strict=True):
+    for clip, length, pause in zip(clips, lengths, pauses, strict=True):
         speech = read(clip).astype(np.float32) / 32_768
         speech *= 0.1 / loudness(speech)
         start = round(at * RATE_HZ)
         sound[start : start + len(speech)] += speech
         events.append(Event(clip=clip, start_s=at, end_s=at + length))
-        at += length + 3
+        at += length + pause
     return as_16_bit(sound), events
 
 

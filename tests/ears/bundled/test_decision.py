@@ -4,7 +4,14 @@ from dataclasses import replace
 
 import pytest
 
-from stepper.ears.bundled.decision import Candidate, decide, is_drawn_out, is_whole, total_score
+from stepper.ears.bundled.decision import (
+    Candidate,
+    decide,
+    is_drawn_out,
+    is_whole,
+    leave_out_ends,
+    total_score,
+)
 from stepper.ears.bundled.thresholds import LOOSE, STRICT
 
 _UNLIKE = 0.1
@@ -40,6 +47,17 @@ def test_the_words_have_a_weight() -> None:
         found = decide([one, other], replace(STRICT, words=words, least=-20.0, clear=0.0))
         assert found == best
     assert total_score(one, replace(STRICT, words=0.5)) == -5.5
+
+
+def test_a_word_is_no_answer_where_the_decoder_has_written_down_a_longer_one() -> None:
+    """ "I don't know" of a synthetic voice, in quiet: by its sounds alone it was "no". The figures are those measured."""
+    end = Candidate(text="no", means="no", sounds=0.0, words=-7.0, is_word=True)
+    whole = Candidate(text="i don't know", means="unsure", sounds=-8.7, words=4.2)
+    assert decide([end, whole], STRICT) == end
+    assert decide(leave_out_ends([end, whole], {whole.text}), STRICT) == whole
+    said = replace(end, words=4.0), replace(whole, words=-0.1)
+    assert leave_out_ends(said, {whole.text}) == list(said)
+    assert leave_out_ends([end, whole], set()) == [end, whole]
 
 
 def test_less_is_asked_for_when_the_free_transcript_agrees() -> None:

@@ -10,7 +10,7 @@ import pytest
 from stepper.ears.bundled.decision import Candidate
 from stepper.ears.bundled.moonshine import Manner, MoonshineRecogniser, Utterance, said_behind
 from stepper.ears.nearness import CLEAR_NUMBER
-from stepper.ears.wordings import Frame, Reply, SingleWord, Wordings
+from stepper.ears.wordings import Called, Frame, Reply, Wordings
 from stepper.language.understanding.normal_text import normalise
 from tests.ears.hearing import NETWORKS, NUDGES, model, needs_recogniser, nudges, sound
 
@@ -263,10 +263,10 @@ def test_no_part_of_a_count_is_its_rival(network: str, tmp_path: Path) -> None:
 
 def test_a_single_word_is_found_alone_only_while_it_answers_what_is_open(network: str, tmp_path: Path) -> None:
     """Films are full of "no" and "two"; what was said before the answer is not in its way."""
-    words = {"no": SingleWord(means="no", answers=Reply.YES_OR_NO), "go": SingleWord(means="go")}
+    words = {"no": Called(means="no", answers=Reply.YES_OR_NO), "go": Called(means="go")}
     digits = {**WORDINGS.numbers, "two": 2}
     known = replace(
-        WORDINGS, single_words=words, numbers=digits, frames=(*WORDINGS.frames, Frame(before="", after="", means="bare"))
+        WORDINGS, called=words, numbers=digits, frames=(*WORDINGS.frames, Frame(before="", after="", means="bare"))
     )
     asked: set[Reply] = set()
     recogniser = MoonshineRecogniser(known, asked=lambda: asked, model=model(network))
@@ -287,6 +287,42 @@ def test_a_single_word_is_found_alone_only_while_it_answers_what_is_open(network
     number = recogniser.find_alone(sound("two", tmp_path))
     assert number is not None
     assert (number.text, number.is_answer) == ("two", True)
+
+
+def test_a_longer_answer_is_one_alone_only_while_it_is_asked_for(network: str, tmp_path: Path) -> None:
+    """ "I don't know" is in every film; behind the address word it counts whatever is open, and is no answer."""
+    called = {
+        "i don't know": Called(means="unsure", answers=Reply.NO_ANSWER),
+        "i do not know": Called(means="unsure", answers=Reply.NO_ANSWER),
+        "wrong yarn": Called(means="yarn"),
+    }
+    asked: set[Reply] = set()
+    is_addressed = False
+    recogniser = MoonshineRecogniser(
+        replace(WORDINGS, called=called),
+        address="stepper",
+        is_addressed=lambda: is_addressed,
+        asked=lambda: asked,
+        model=model(network),
+    )
+    texts = ("I don't know", "wrong yarn")
+    alone, yarn = (sound(each, tmp_path) for each in texts)
+    for each in (set(), {Reply.YES_OR_NO, Reply.NUMBER}):
+        asked = each
+        assert recogniser.find_alone(alone) is None
+        assert not getattr(recogniser.recognise(alone), "text", "")
+    asked = {Reply.NO_ANSWER}
+    found, heard = recogniser.find_alone(alone), recogniser.recognise(alone)
+    assert found is not None
+    assert heard is not None
+    assert (found.text, found.is_answer) == (heard.text, heard.is_answer) == ("i don't know", True)
+    assert heard.means == "unsure"
+    assert recogniser.find_alone(yarn) is None
+    asked, is_addressed = set(), True
+    for text in texts:
+        behind = recogniser.recognise(sound(f"stepper, {text}", tmp_path))
+        assert behind is not None
+        assert (behind.text, behind.addressed, behind.is_answer) == (text.lower(), True, False)
 
 
 def test_where_a_cue_stands_in_what_was_cut_out_is_told(network: str, tmp_path: Path) -> None:

@@ -2,12 +2,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from dataclasses import replace
 
 import numpy as np
 import pytest
 
 from stepper.ears.bundled.spotting import Spotter
-from stepper.ears.wordings import Frame, Reply, SingleWord, Wordings
+from stepper.ears.wordings import Called, Frame, Reply, Wordings
 from stepper.mouth.pronunciation import SOUNDS, Sounds
 
 _SAID = {
@@ -163,9 +164,9 @@ def test_what_has_a_number_in_it_says_which() -> None:
 
 SURE = Wordings(
     phrases={"go back": "back"},
-    single_words={
-        "next": SingleWord(means="next"),
-        "it": SingleWord(means="yes", answers=Reply.YES_OR_NO),
+    called={
+        "next": Called(means="next"),
+        "it": Called(means="yes", answers=Reply.YES_OR_NO),
     },
     frames=(Frame(before="", after="", means="count", numbers={"six": 6, "six six": 66}),),
 )
@@ -179,7 +180,7 @@ SURE = Wordings(
         ("six six", ("count", 66), Reply.NUMBER, True),
     ],
 )
-def test_single_words_and_bare_numbers_are_heard_behind_the_address_word_or_if_asked_for(
+def test_called_and_bare_numbers_are_heard_behind_the_address_word_or_if_asked_for(
     text: str, means: object, asked: Reply | None, behind: bool
 ) -> None:
     """Films are full of them: alone they are nothing, unless they answer the very question that is open. A yes
@@ -193,6 +194,18 @@ def test_single_words_and_bare_numbers_are_heard_behind_the_address_word_or_if_a
         assert (means in found) == (asked in replies), replies
     never = Spotter(SURE, "", Dictionary())
     assert means not in [each.means for each in never.best(said(text), 8, 100.0, addressed=True)]
+
+
+def test_a_longer_wording_is_heard_behind_the_address_word_whatever_is_open() -> None:
+    """It is what is left of nothing else; alone it is heard only where it answers."""
+    called = {"next step": Called(means="later", answers=Reply.NO_ANSWER), "step back": Called(means="rip")}
+    spotter = Spotter(replace(SURE, called=called), "stepper", Dictionary())
+    for text, answers in (("next step", Reply.NO_ANSWER), ("step back", None)):
+        for replies in ((), *((reply,) for reply in Reply)):
+            behind = spotter.best(said(f"stepper {text}"), 1, 0.0, addressed=True, asked=replies)
+            assert [each.text for each in behind] == [text], (text, replies)
+            alone = [each.text for each in spotter.best(said(text), 8, 100.0, asked=replies)]
+            assert (text in alone) is (answers in replies), (text, replies)
 
 
 def test_where_nothing_fits_well_enough_nothing_is_listed_and_all_of_it_where_something_does() -> None:

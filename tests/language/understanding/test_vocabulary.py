@@ -95,6 +95,14 @@ def test_a_wording_is_recommended_for_every_cue() -> None:
     )
 
 
+def test_what_is_heard_behind_the_address_word_alone_is_typed_as_well() -> None:
+    """In any of its forms: "I don't know" is "I do not know". One word alone is among the surest or not heard."""
+    for row in VOCABULARY:
+        for phrase in row.called:
+            assert normalise(phrase) in map(normalise, row.typed), phrase
+            assert len(phrase.split()) > 1, phrase
+
+
 def test_every_slot_of_a_wording_fills_a_field_of_its_cue() -> None:
     """A slot that names no field would only be found out when a knitter says it."""
     for wording in VOCABULARY:

@@ -19,8 +19,8 @@ PLACE = Position(index=1)
     ("told", "answers"),
     [
         ((), set()),
-        ((AskCount(expect=225, reason="here"),), {Count}),
-        ((AskAgain(expect=225, plain=True),), {Count}),
+        ((AskCount(expect=225, reason="here"),), {Count, No}),
+        ((AskAgain(expect=225, plain=True),), {Count, No}),
         ((AskLook(seen=Seen.LOOP, index=0),), {Yes, No}),
         ((AskBack(doubt=Doubt(kind=DoubtKind.LENGTH, place=PLACE)),), {Yes, No}),
         ((AskBack(doubt=Doubt(kind=DoubtKind.COUNT, place=PLACE)),), {Yes, No, Count}),
@@ -29,7 +29,7 @@ PLACE = Position(index=1)
 def test_a_question_is_answered_in_a_word_or_a_number(
     told: tuple[Effect, ...], answers: set[type[Cue]]
 ) -> None:
-    """A count with a number, a look with yes or no, a number read back with either; where nothing is asked, none."""
+    """A count with a number, a look with yes or no, a number read back with either; any of them with "not now"."""
     assert list_answers(final_increase(), State(), told) == answers
 
 
@@ -45,4 +45,4 @@ def test_yes_and_no_answer_a_count_of_a_part_only_where_they_were_offered(*, par
     """Elsewhere a yes heard from the film would be taken for a count."""
     stretch = StitchesToCount(kind=Landmark.MARKER, first=0, end=1, expect=20)
     answers = list_answers(final_increase(), State(), (AskSections(stretch=stretch, yes=part),))
-    assert ({Yes, No} <= answers) is part
+    assert (Yes in answers) is part
