@@ -13,7 +13,7 @@ from collections.abc import Callable, Sequence
 from contextlib import suppress
 from dataclasses import replace
 from threading import Lock, Timer
-from typing import TYPE_CHECKING, Any, Final
+from typing import TYPE_CHECKING, Final
 
 from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.plan.model import Plan
@@ -171,8 +171,9 @@ class Screen:
             BrokenPipeError: The terminal has gone.
             SurroundingsError: What happened could not be kept.
         """
+        from stepper.screen import terminal  # which takes a while to load: only where there is one to draw on
+
         self._take_up(sitting)
-        terminal = _import_terminal()
         app = terminal.build_application(self, source, target)
         self._app = app
         try:
@@ -422,10 +423,3 @@ class Screen:
         app = self._app
         if error is not None and app is not None and app.is_running and not app.is_done:
             app.exit(exception=error)
-
-
-def _import_terminal() -> Any:
-    """Load what draws on a terminal: it takes a while, so only when there is one to draw on."""
-    from stepper.screen import terminal
-
-    return terminal

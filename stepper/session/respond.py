@@ -41,6 +41,7 @@ from stepper.session.effects import (
     TellStop,
     TellStride,
     TellTaken,
+    TellTinked,
     TellUndone,
     TurnFilm,
     TurnTo,
@@ -76,6 +77,7 @@ from stepper.session.events import (
     WokeUp,
 )
 from stepper.session.fault import respond as inquiry
+from stepper.session.fault.tinking import reverse
 from stepper.session.pace.learning import find_undone
 from stepper.session.pace.silence import was_silent
 from stepper.session.questions.yarn_left import forecast_ball
@@ -350,7 +352,8 @@ def _remedied(plan: Plan, before: State, event: Remedied, after: State) -> Itera
 
 
 def _tinked(plan: Plan, before: State, event: Tinked, after: State) -> Iterator[Effect]:
-    yield from inquiry.tell_tinked(plan, before, event, after)
+    back = reverse(plan, event.origin, event.stitches)
+    yield TellTinked(runs=back.runs if back is not None else (), place=event.place)
     yield step_at(plan, after, Lead.PART)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import chain
 
 from stepper.craft.gauge import SPAN_MM
 from stepper.plan.model import Plan
@@ -91,13 +92,10 @@ def stretch_to_measure(plan: Plan, place: Position) -> int | None:
 
     A stretch that has just ended still counts: a piece that turns out short is continued.
     """
-    for number, stretch in enumerate(plan.stretches):
-        if stretch.first <= place.index <= stretch.last and place.index > stretch.origin:
-            return number
-    for number, stretch in enumerate(plan.stretches):
-        if place.index == stretch.last + 1 and not place.stitch and place.index > stretch.origin:
-            return number
-    return None
+    begun = [(number, each) for number, each in enumerate(plan.stretches) if place.index > each.origin]
+    inside = (number for number, each in begun if each.first <= place.index <= each.last)
+    ended = (number for number, each in begun if place.index == each.last + 1 and not place.stitch)
+    return next(chain(inside, ended), None)
 
 
 def off_by(plan: Plan, state: State, cue: OffBy) -> Decision:

@@ -137,7 +137,7 @@ def yes(plan: Plan, state: State, cue: Yes) -> Decision:
 def no(plan: Plan, state: State, cue: No) -> Decision:
     """Drop what was asked back; a round that is not finished has a count that is off."""
     if cue.later or cue.unsure:
-        return _not_answered(plan, state, cue)
+        return _not_answered(state, cue)
     doubt = state.knitting.doubt
     if doubt is None:
         return faults.no(plan, state, cue)
@@ -146,7 +146,7 @@ def no(plan: Plan, state: State, cue: No) -> Decision:
     return (Doubted(at=cue.at, doubt=None),)
 
 
-def _not_answered(plan: Plan, state: State, cue: No) -> Decision:
+def _not_answered(state: State, cue: No) -> Decision:
     """Drop what was asked back, or else leave the search; what she cannot tell stays open."""
     doubt = state.knitting.doubt
     if doubt is None and state.knitting.fault is None:

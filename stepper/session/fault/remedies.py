@@ -48,7 +48,7 @@ def list_remedies(
     """
     now = knitting.place
     if fault.hangs_a_loop:
-        return (_laddered(plan, now, fault, causes),)
+        return (_laddered(plan, now, causes),)
     if may_hang_a_loop(fault, causes):
         return (_looking(now, Seen.LOOP, max(0, now.index - 1)),)
     first = [
@@ -68,17 +68,13 @@ def list_remedies(
         *([] if first else make_good(plan, now, fault, search, causes)),
         *undo_stitches(plan, now, fault, causes, search),
     ]
-    to_the_end = [way for way in found if _never_mended(way)]
+    # One that leaves the count as it is to the bind-off is to live with it, not to mend it.
+    to_the_end = [way for way in found if way.kind is RemedyKind.ACCEPT and way.by is None]
     found = sorted((way for way in found if way not in to_the_end), key=lambda way: (way.stitches, way.kind))
     if not (first or found or to_the_end):  # whatever narrows it down comes before ripping
         question = choose_question(fault, causes)
         first = [] if question is None else [_looking(now, *question)]
     return (*first, *found, *to_the_end, *rip_back(plan, knitting, fault, causes))
-
-
-def _never_mended(way: Remedy) -> bool:
-    """Return whether a way leaves the count as it is to the bind-off: to live with it, not to mend it."""
-    return way.kind is RemedyKind.ACCEPT and way.by is None
 
 
 def may_hang_a_loop(fault: Fault, causes: tuple[Likely, ...]) -> bool:
@@ -88,7 +84,7 @@ def may_hang_a_loop(fault: Fault, causes: tuple[Likely, ...]) -> bool:
     return fault.difference < 0 or any(each.cause in LOOPED for each in causes)
 
 
-def _laddered(plan: Plan, now: Position, fault: Fault, causes: tuple[Likely, ...]) -> Remedy:
+def _laddered(plan: Plan, now: Position, causes: tuple[Likely, ...]) -> Remedy:
     """Catch the loop and work it up through the rounds above it."""
     looped = [each.index for each in causes if each.cause in LOOPED]
     above = max(0, now.index - (looped[0] if looped else now.index) - (0 if now.stitch else 1))

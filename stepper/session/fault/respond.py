@@ -23,9 +23,8 @@ from stepper.session.effects import (
     TellRemedies,
     TellSpot,
     TellTally,
-    TellTinked,
 )
-from stepper.session.events import AskingSet, LifelineLaid, Observed, Remedied, Searched, Tallied, Tinked
+from stepper.session.events import AskingSet, LifelineLaid, Observed, Remedied, Searched, Tallied
 from stepper.session.fault.diagnosis import choose_question
 from stepper.session.fault.inquiry import Inquiry, inquire
 from stepper.session.fault.landmarks import sections_at
@@ -215,12 +214,6 @@ def _take_up(plan: Plan, state: State, remedy: RemedyKind) -> Iterator[Effect]:
         yield AskLook(seen=way.look[0], index=way.look[1])
     elif way.stretch is not None:
         yield AskSections(stretch=way.stretch, yes=True)
-
-
-def tell_tinked(plan: Plan, before: State, event: Tinked, after: State) -> Iterator[Effect]:
-    """Say what comes off."""
-    back = reverse(plan, event.origin, event.stitches)
-    yield TellTinked(runs=back.runs if back is not None else (), place=event.place)
 
 
 def tell_lifeline(plan: Plan, before: State, event: LifelineLaid, after: State) -> Iterator[Effect]:

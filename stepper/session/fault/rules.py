@@ -242,18 +242,14 @@ def choose(plan: Plan, state: State, cue: Choose) -> Decision:
             origin=state.place,
             place=way.place,
             remedy=way.kind,
-            difference=_mended_of(inquiry, way),
+            # Of several faults, only the one found is mended.
+            difference=inquiry.fault.difference if way.mend is None else -way.mend.change,
             stitches=way.stitches,
             minutes=round(way.minutes, 2),
             mend=way.mend,
             undone=way.undone,
         ),
     )
-
-
-def _mended_of(inquiry: Inquiry, way: Remedy) -> int:
-    """Return how much of the difference a remedy mends: of several faults, only the one found."""
-    return inquiry.fault.difference if way.mend is None else -way.mend.change
 
 
 def _respaced(plan: Plan, state: State, cue: Choose, way: Remedy) -> Decision:

@@ -80,7 +80,10 @@ def search(plan: Plan, state: State, fault: Fault) -> Search:
     if looking.sound or not looking.single:
         return looking
     if looking.landmark:
-        return looking if len(looking.counted) < 2 else replace(looking, next=_half_of(looking))
+        if len(looking.counted) < 2:
+            return looking
+        # Of their landmarks one is missing or too many.
+        return replace(looking, next=_count_of(looking, looking.counted[: len(looking.counted) // 2]))
     if len(looking.suspects) == 1:
         is_counted = looking.counted == looking.suspects
         return looking if is_counted else replace(looking, next=_count_of(looking, looking.suspects))
@@ -134,11 +137,6 @@ def _folded(sections: Sections, fault: Fault, *, shifted: bool) -> Search:
         spot=spot,
         counted=counted,
     )
-
-
-def _half_of(looking: Search) -> NextCount:
-    """Ask for the first half of the sections among whose landmarks one is missing or too many."""
-    return _count_of(looking, looking.counted[: len(looking.counted) // 2])
 
 
 def _count_of(looking: Search, asked: tuple[int, ...]) -> NextCount:

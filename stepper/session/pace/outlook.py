@@ -78,11 +78,6 @@ def _paces(worked: tuple[TimedStep, ...]) -> PaceByKind:
     return measure_pace_by_kind(steps)
 
 
-def work_left(plan: Plan, place: Position) -> dict[KnittingKind, int]:
-    """Return the stitches left by kind, from a place on."""
-    return work_until(plan, place, len(plan.rounds))
-
-
 def work_until(plan: Plan, place: Position, end: int) -> dict[KnittingKind, int]:
     """Return the stitches by kind from a place up to a round, which the screen asks with every step.
 
@@ -140,7 +135,7 @@ def look_ahead(plan: Plan, state: State, at: str) -> Outlook:
         at: Now. ISO 8601; if it is not a time, no day is predicted.
     """
     paces, today = paces_of(state), _day(evening_of(at))
-    left = paces.seconds_for(work_left(plan, state.place))
+    left = paces.seconds_for(work_until(plan, state.place, len(plan.rounds)))
     likely, early, late, assumed = _finish(state.days, paces, left, today)
     evenings = _evenings(plan.finish_by, today)
     rounds_left = max(0, len(plan.rounds) - state.place.index)

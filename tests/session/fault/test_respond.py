@@ -39,10 +39,10 @@ from stepper.session.fault.respond import (
     tell_search,
     tell_spot,
     tell_tally_so_far,
-    tell_tinked,
 )
 from stepper.session.fault.ways import RemedyKind
 from stepper.session.machine import Session
+from stepper.session.respond import TOLD
 from stepper.session.state import Answer, Asking, Fault, Knitting, Position, Seen, Sight, State, Verified
 from tests.plans import plan
 
@@ -114,7 +114,7 @@ def test_what_comes_off_is_named_stitch_by_stitch() -> None:
     """Who unknits has the stitches before her eyes in the order in which they come off."""
     lace = plan(("shawl", ["co10", "k2 yo k2tog k6"]))
     event = Tinked(at="", origin=Position(index=1, stitch=6), place=Position(index=1, stitch=2), stitches=4)
-    (told,) = tell_tinked(lace, State(), event, State(knitting=Knitting(place=event.place)))
+    told, _ = TOLD[Tinked](lace, State(), event, State(knitting=Knitting(place=event.place)))
 
     assert isinstance(told, TellTinked)
     assert [(run.stitch, run.times) for run in told.runs] == [("k", 2), ("k2tog", 1), ("yo", 1)]

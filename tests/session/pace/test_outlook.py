@@ -18,7 +18,7 @@ from stepper.session.pace.outlook import (
     look_ahead,
     paces_of,
     work_in,
-    work_left,
+    work_until,
 )
 from stepper.session.state import Day, Done, Knitting, Position, State, TimedStep
 from tests.plans import plan
@@ -117,7 +117,7 @@ def test_one_interrupted_step_moves_the_day_by_two_at_most(evenings: int, step: 
 def test_before_anything_is_known_a_usual_week_stands_in_and_is_said_to() -> None:
     """An hour on five of seven evenings at the usual pace (an assumption of this project; arithmetic)."""
     seen = look_ahead(PULLOVER, State(), AT)
-    minutes = sum(count / USUAL_PER_MINUTE[kind] for kind, count in work_left(PULLOVER, Position()).items())
+    minutes = sum(count / USUAL_PER_MINUTE[kind] for kind, count in work_until(PULLOVER, Position(), len(PULLOVER.rounds)).items())
     assert not seen.paces.measured
     assert seen.assumed_days == 7
     assert seen.seconds_left == pytest.approx(60 * minutes)
@@ -244,11 +244,11 @@ def test_a_film_is_knitted_through_stitch_by_stitch(place: Position) -> None:
 def test_what_is_left_is_every_stitch_behind_the_place() -> None:
     """By kind, counted one by one; what is worked of the round in hand is not left, and never more than it has."""
     made = plan(("cuff", ["co8", "(k2 p2)x2", "k8", "k8"]))
-    assert work_left(made, Position()) == {KnittingKind.EDGE: 8, KnittingKind.RIB: 8, KnittingKind.PLAIN: 16}
-    assert work_left(made, Position(index=1, stitch=3)) == {KnittingKind.RIB: 5, KnittingKind.PLAIN: 16}
-    assert work_left(made, Position(index=3, stitch=8)) == {KnittingKind.PLAIN: 0}
-    assert work_left(made, Position(index=3, stitch=9)) == {KnittingKind.PLAIN: 0}
-    assert work_left(made, Position(index=4)) == {}
+    assert work_until(made, Position(), len(made.rounds)) == {KnittingKind.EDGE: 8, KnittingKind.RIB: 8, KnittingKind.PLAIN: 16}
+    assert work_until(made, Position(index=1, stitch=3), len(made.rounds)) == {KnittingKind.RIB: 5, KnittingKind.PLAIN: 16}
+    assert work_until(made, Position(index=3, stitch=8), len(made.rounds)) == {KnittingKind.PLAIN: 0}
+    assert work_until(made, Position(index=3, stitch=9), len(made.rounds)) == {KnittingKind.PLAIN: 0}
+    assert work_until(made, Position(index=4), len(made.rounds)) == {}
     assert work_in(made.rounds[2:], Position(index=1, stitch=3)) == {KnittingKind.PLAIN: 16}
 
 
