@@ -7,9 +7,6 @@ could not be told apart: markers and turns go with the part before them.
 
 A part is read out in one stretch of speech, so it holds no more than can be kept in mind (`BREATH`) and takes
 no longer than `stepper.session.speech_length` allows; what does is read phrase by phrase.
-
-It is longer than other modules: every way to cut a round (by repeat, colour, marker) falls back on breaths,
-and what is left of a part is cut as the part was. Apart, they would share all their private pieces.
 """
 
 from __future__ import annotations

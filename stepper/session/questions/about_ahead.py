@@ -289,17 +289,14 @@ def tell_length(plan: Plan, state: State, at: str) -> Iterator[Effect]:
     """Tell how long the piece is by its rounds, from where its length is measured."""
     here = plan.rounds[state.place.index]
     stretch = plan.stretch_at(here.index)
-    length: float | None
-    target: float | None
+    inside = [round_ for round_ in plan.rounds if round_.section == here.section]
+    length = length_mm(plan, (round_ for round_ in inside if round_.index < here.index))
+    target, last = None if stretch is None else stretch.target_mm, inside[-1].index
     if stretch is not None:
-        number = plan.stretches.index(stretch)
+        number, last = plan.stretches.index(stretch), stretch.last
         measured = (each for each in state.knitting.corrections if each.stretch == number)
         per_10cm = next((each.rounds_per_10cm for each in measured), stretch.rounds_per_10cm)
-        length, target, last = (here.index - stretch.origin) / per_10cm * 100, stretch.target_mm, stretch.last
-    else:
-        inside = [round_ for round_ in plan.rounds if round_.section == here.section]
-        length = length_mm(plan, (round_ for round_ in inside if round_.index < here.index))
-        target, last = None, inside[-1].index
+        length = (here.index - stretch.origin) / per_10cm * 100
     yield TellLength(
         section=here.section,
         flat=here.flat,
