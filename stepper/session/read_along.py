@@ -14,6 +14,7 @@ from dataclasses import replace
 
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan, Round, Run, flatten
+from stepper.plan.stitches.run_repeats import join_runs
 from stepper.session import moves
 from stepper.session.clock_cues import Beat
 from stepper.session.counting.count_timing import stitches_per_minute
@@ -22,7 +23,7 @@ from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import BeatIn, Effect, Lead, ReadingChange, TellReading, TellStep
 from stepper.session.events import Advanced, ReadingSet
 from stepper.session.state import Position, ReadingAlong, State
-from stepper.session.steps import StepPart, join_runs, lay_out, part_at, rest_of
+from stepper.session.steps import StepPart, lay_out, part_at, rest_of
 
 SLOWER_BY = 1.25
 """Factor by which "slower" lengthens the time for a stitch and "faster" shortens it. Source: chosen here; two

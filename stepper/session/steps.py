@@ -15,12 +15,13 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from enum import Enum
 from functools import lru_cache
-from itertools import chain, groupby, takewhile
+from itertools import chain, takewhile
 
 from stepper.craft.pace_by_kind import KnittingKind
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import stitch
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Group, Item, Round, Run, flatten
+from stepper.plan.stitches.run_repeats import join_runs
 from stepper.session.speech_length import (
     MOST_S,
     REPEAT_S,
@@ -177,7 +178,7 @@ class _Measure:
 
     def joins(self, item: Item) -> bool:
         """Return whether an item goes with the one in front of it: a change with its gap."""
-        return self.evenly and isinstance(item, Run) and _is_change(item)
+        return self.evenly and isinstance(item, Run) and stitch(item.stitch).shapes
 
     def units(self, items: Iterable[Item]) -> Iterator[list[Item]]:
         """Put those together that are never parted."""
@@ -342,7 +343,7 @@ def _sections(phrase: tuple[Item, ...], markers: tuple[int, ...], measure: _Meas
 
 def _section(runs: Iterable[Run], measure: _Measure, *, first: bool) -> Iterator[StepPart]:
     """Yield what lies between two markers: a landmark a cue, as long as that can be said in one stretch."""
-    items = tuple(join_runs(runs))
+    items = join_runs(runs)
     if items and not first and measure.seconds(items) <= MOST_S:
         yield StepPart(items=items, at_marker=True)
     else:
@@ -370,28 +371,18 @@ def _gaps(phrase: tuple[Item, ...], measure: _Measure) -> Iterator[StepPart]:
     runs = [
         run
         for run in flatten(phrase)
-        for run in ([Run(run.stitch, 1, run.yarn)] * run.times if _is_change(run) else [run])
+        for run in ([Run(run.stitch, 1, run.yarn)] * run.times if stitch(run.stitch).shapes else [run])
     ]
-    total = sum(_is_change(run) for run in runs)
+    total = sum(stitch(run.stitch).shapes for run in runs)
     held: list[Run] = []
     number = 0
     for run in runs:
         held.append(run)
-        if _is_change(run):
+        if stitch(run.stitch).shapes:
             number += 1
-            yield StepPart(items=tuple(join_runs(held)), repeat=(number, total), change=True)
+            yield StepPart(items=join_runs(held), repeat=(number, total), change=True)
             held = []
     yield from _breaths(join_runs(held), measure)
-
-
-def _is_change(run: Run) -> bool:
-    return stitch(run.stitch).kind in (Kind.INCREASE, Kind.DECREASE)
-
-
-def join_runs(runs: Iterable[Run]) -> Iterator[Run]:
-    """Join neighbours that are the same stitch in the same yarn."""
-    for (code, yarn), alike in groupby(runs, key=lambda run: (run.stitch, run.yarn)):
-        yield Run(code, sum(run.times for run in alike), yarn)
 
 
 def lay_out(pieces: Iterable[StepPart]) -> tuple[StepPart, ...]:

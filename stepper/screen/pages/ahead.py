@@ -5,12 +5,12 @@ from __future__ import annotations
 from bisect import bisect_left
 from dataclasses import dataclass
 
-from stepper.craft.stitches import Kind, stitch
+from stepper.craft.stitches import Kind
 from stepper.language.measures import plural
 from stepper.plan.model import Round
 from stepper.screen.course import Course
 from stepper.screen.drawing.rows import Row, Span, write_fact
-from stepper.session.counting.tally import shaping_at
+from stepper.session.counting.tally import each_stitch, shaping_at
 from stepper.session.pace.outlook import paces_of, work_until
 from stepper.session.state import Asking, State
 
@@ -49,14 +49,8 @@ def find_next_shaping(course: Course, state: State) -> NextShaping | None:
 
 def _change(round_: Round, number: int) -> str:
     """Name one of a round's changes, given by its number from 0."""
-    for run in round_.runs:
-        kind = stitch(run.stitch).kind
-        if kind not in (Kind.INCREASE, Kind.DECREASE):
-            continue
-        if number < run.times:
-            return str(kind.value)
-        number -= run.times
-    return str(Kind.INCREASE.value)
+    changes = [entry for entry in each_stitch(round_.runs) if entry.shapes]
+    return str((changes[number].kind if number < len(changes) else Kind.INCREASE).value)
 
 
 def list_facts(course: Course, state: State) -> list[Row]:

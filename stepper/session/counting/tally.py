@@ -14,8 +14,6 @@ from stepper.plan.model import Plan, Round, Run
 from stepper.session.state import Position
 from stepper.session.steps import MARKS
 
-_SHAPING = (Kind.INCREASE, Kind.DECREASE)
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Tally:
@@ -48,7 +46,7 @@ def tally_stitches(round_: Round, stitches: int) -> Tally:
         done = run.times if run.progress <= left else left // max(1, entry.progress)
         count += done * entry.change
         used += done * entry.uses
-        if entry.kind in _SHAPING:
+        if entry.shapes:
             shaped += done
         left -= done * entry.progress
         if done < run.times:
@@ -60,7 +58,7 @@ def count_at(plan: Plan, place: Position) -> int:
     """Count the stitches that should be on the needles; after the last round, those it leaves."""
     if place.index < len(plan.rounds):
         return tally_stitches(plan.rounds[place.index], place.stitch).count
-    return plan.rounds[-1].after if plan.rounds else 0
+    return plan.count_before(place.index)
 
 
 def count_between(plan: Plan, start: Position, end: Position) -> int:
@@ -103,7 +101,7 @@ def shaping_at(round_: Round, stitches: int) -> Shaping | None:
     """
     if not round_.shaping:
         return None
-    changes = [entry for entry in each_stitch(round_.runs) if entry.kind in _SHAPING]
+    changes = [entry for entry in each_stitch(round_.runs) if entry.shapes]
     now = tally_stitches(round_, stitches)
     ahead = [place for place in round_.shaping[now.shaped :] if place >= now.used]
     widths = [entry.uses for entry in changes] if len(changes) == len(round_.shaping) else []

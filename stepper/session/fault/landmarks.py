@@ -155,7 +155,7 @@ def _markers_at(plan: Plan, place: Position) -> tuple[int, tuple[int, ...]]:
         if is_turned(plan, last.index, place.index):
             before = tuple(sorted(last.after - each for each in before))
     if place.index >= len(plan.rounds):
-        total = plan.rounds[-1].after if plan.rounds else 0
+        total = plan.count_before(place.index)
         return total, tuple(sorted({each for each in before if 0 < each < total}))
     round_ = plan.rounds[place.index]
     now = tally_stitches(round_, place.stitch)
@@ -175,7 +175,7 @@ def _changes(round_: Round) -> list[int]:
     places, place = [], 0
     for entry in each_stitch(round_.runs):
         place += entry.leaves
-        if entry.kind in (Kind.INCREASE, Kind.DECREASE):
+        if entry.shapes:
             places.append(place)
     return sorted({each for each in places if 0 < each < place})
 

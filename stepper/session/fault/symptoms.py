@@ -118,7 +118,7 @@ def _of_stitches(phrase: tuple[Item, ...], after: int) -> Iterator[Symptoms]:
         entry = stitch(run.stitch)
         if entry.kind in (Kind.PLAIN, Kind.OWN):  # where in its own words a slip happened is not known
             plain.append((place / total, (place + run.leaves) / total, float(run.times)))
-        if entry.kind in (Kind.INCREASE, Kind.DECREASE):
+        if entry.shapes:
             # A change is where its last stitch is: half a stitch before its end.
             spots = [(place + entry.leaves * (at + 1) - 0.5) / total for at in range(run.times)]
             changes.setdefault(run.stitch, []).extend((spot, spot, 1.0) for spot in spots)
@@ -168,8 +168,7 @@ def _of_repeats(phrase: tuple[Item, ...], before: int, after: int) -> Iterator[S
 
 
 def _changes_in(runs: Iterable[Run]) -> int:
-    kinds = (Kind.INCREASE, Kind.DECREASE)
-    return sum(run.times for run in runs if stitch(run.stitch).kind in kinds)
+    return sum(run.times for run in runs if stitch(run.stitch).shapes)
 
 
 def _of_rounds(plan: Plan, index: int) -> Iterator[Symptoms]:
@@ -210,5 +209,5 @@ def work_items(items: tuple[Item, ...], before: int) -> tuple[int, int]:
             fit = 0 if short else run.times  # nothing is made once the stitches have run out
         used += fit * entry.uses
         change += fit * entry.change
-        changes += fit * (entry.kind in (Kind.INCREASE, Kind.DECREASE))
+        changes += fit * entry.shapes
     return change, changes

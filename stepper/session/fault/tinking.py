@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Plan, Run
+from stepper.plan.stitches.run_repeats import join_runs
 from stepper.session.state import Position
 
 
@@ -41,15 +42,15 @@ def reverse(plan: Plan, place: Position, stitches: int) -> Reverse | None:
         for run in reversed(_worked(plan, index, at)):
             each = stitch(run.stitch).progress
             if each == 0:
-                _add(runs, run, run.times)
+                runs.append(run)
                 continue
             if undone >= stitches:
                 break
             times = min(run.times, -(-(stitches - undone) // each))
-            _add(runs, run, times)
+            runs.append(Run(run.stitch, times, run.yarn))
             undone += times * each
             at -= times * each
-    return Reverse(place=Position(index=index, stitch=max(0, at)), runs=tuple(runs), stitches=undone)
+    return Reverse(place=Position(index=index, stitch=max(0, at)), runs=join_runs(runs), stitches=undone)
 
 
 def _worked(plan: Plan, index: int, stitches: int) -> list[Run]:
@@ -64,11 +65,3 @@ def _worked(plan: Plan, index: int, stitches: int) -> list[Run]:
         if times < run.times:
             break
     return found
-
-
-def _add(runs: list[Run], run: Run, times: int) -> None:
-    """Put a run at the end, joined with an equal neighbour."""
-    if runs and (runs[-1].stitch, runs[-1].yarn) == (run.stitch, run.yarn):
-        runs[-1] = Run(run.stitch, runs[-1].times + times, run.yarn)
-    else:
-        runs.append(Run(run.stitch, times, run.yarn))

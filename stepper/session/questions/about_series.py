@@ -136,9 +136,7 @@ def _changes(round_: Round) -> Iterator[tuple[Kind, InRound]]:
     """Yield what is changed in a round and where; lace, which takes and gives, only by what it comes to."""
     if any(stitch(run.stitch).kind is Kind.CABLE for run in round_.runs):
         yield Kind.CABLE, InRound.ELSEWHERE
-    kinds = {
-        kind for run in round_.runs if (kind := stitch(run.stitch).kind) in (Kind.INCREASE, Kind.DECREASE)
-    }
+    kinds = {entry.kind for run in round_.runs if (entry := stitch(run.stitch)).shapes}
     short = any(run.stitch in ("turn", "w&t") for run in round_.runs)
     if not kinds or short or round_.before == round_.after or not round_.before:
         return
