@@ -9,7 +9,7 @@ import pytest
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.phrasing import say_round
-from tests.fixtures import SAMPLES, plan_named, plans_of
+from tests.fixtures import SAMPLES, plan_in_size, plan_named, plans_of
 from tests.invariants import broken_invariants
 
 
@@ -25,7 +25,7 @@ def test_every_size_keeps_the_invariants_to_the_last_stitch(path: Path) -> None:
 @pytest.mark.parametrize("path", SAMPLES, ids=lambda path: path.stem)
 def test_every_round_can_be_read_and_said(path: Path) -> None:
     """A round without words would leave the knitter sitting there."""
-    plan = plans_of(path)[0]
+    plan = plan_in_size(path)
     for round_ in plan.rounds:
         assert round_.instruction
         assert re.fullmatch(r"[a-z ,;:'-]+", say_round(round_, plan)), say_round(round_, plan)

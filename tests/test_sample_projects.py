@@ -27,7 +27,7 @@ from stepper.report.measure.measurements import measure_garment
 from stepper.report.measure.measuring import Measurement
 from stepper.report.yarn import list_yarns
 from stepper.sitting.project_file import load_project
-from tests.fixtures import plans_of, project_of
+from tests.fixtures import plan_in_size, plans_of, project_of
 from tests.invariants import broken_invariants
 from tests.project.page.test_file_text import assert_it_stands_there, shape
 from tests.project.printing import printed
@@ -49,9 +49,7 @@ BUSTS_MM = {
 def fit_of(path: Path) -> FitReport:
     """Measure and rank a sample as `stepper fit` does."""
     project = project_of(path)
-    plan = compile_plan(project).plan
-    assert plan is not None
-    return report_fit(project, plan, tuple(blends(project)))
+    return report_fit(project, plan_in_size(path), tuple(blends(project)))
 
 
 def sizes_measured(name: str) -> list[tuple[float, Project, Plan, dict[str, Measurement]]]:
@@ -98,7 +96,7 @@ def test_every_size_is_knitted_to_its_last_stitch(path: Path) -> None:
 @every_sample
 def test_every_round_can_be_read_and_said(path: Path) -> None:
     """A round without words would leave the knitter sitting there."""
-    plan = plans_of(path)[0]
+    plan = plan_in_size(path)
     for round_ in plan.rounds:
         assert round_.instruction
         assert re.fullmatch(r"[a-z ,;:'-]+", say_round(round_, plan)), say_round(round_, plan)
@@ -145,7 +143,7 @@ def test_the_yarn_is_enough_by_the_handbooks_rule_of_area_too(path: Path) -> Non
     Source: rule of thumb in print (check-values 2.5.3), with 5 to 15 % of its own (2.5.4); 10 to 15 % over for swatch and
     spare (2.5.6).
     """
-    project, plan = project_of(path), plans_of(path)[0]
+    project, plan = project_of(path), plan_in_size(path)
     rows = list_yarns(plan)
     low, likely, high = (
         sum(getattr(row.quantity, which) for row in rows) for which in ("low_m", "likely_m", "high_m")
@@ -180,7 +178,7 @@ def test_the_pullover_is_one_garment_in_two_sizes_and_the_switch_is_an_increase_
     project = project_of(FOLDER / "pullover.yaml")
     assert len(project.sizes) == 6
     (switch,) = project.switches
-    plan = plans_of(FOLDER / "pullover.yaml")[0]
+    plan = plan_in_size(FOLDER / "pullover.yaml")
     (blended,) = [each for each in plan.rounds if each.label == switch.label]
     assert blended.evenly
     assert blended.before < blended.after < 1.5 * blended.before
@@ -247,7 +245,7 @@ def test_the_thumb_of_the_mitten_begins_at_its_usual_height() -> None:
 
 def test_the_shawl_is_of_a_wearable_size_and_grows_at_its_edges() -> None:
     """A metre and a half or more across; every yarn over that is not made up for stands at an edge (common practice)."""
-    (plan,) = {id(each): each for each in plans_of(FOLDER / "shawl.yaml")[:1]}.values()
+    plan = plan_in_size(FOLDER / "shawl.yaml")
     lines = {each.name: each for each in fit_of(FOLDER / "shawl.yaml").now}
     assert 1500 <= lines["border, widest row"].finished_mm <= 2000
     assert 500 <= lines["height"].finished_mm <= 800

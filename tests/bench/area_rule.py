@@ -8,7 +8,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from stepper.report.yarn import list_yarns
-from tests.fixtures import plans_of, project_of
+from tests.fixtures import plan_in_size, project_of
 from tests.report.test_yarn import area_rule_m
 
 TESTS = Path(__file__).parents[1]
@@ -19,7 +19,7 @@ def main() -> None:
     print(f"{'garment':22}{'likely':>8}{'between':>14}{'rule':>7}{'off':>8}{'blocked':>10}{'off':>8}  in the range")
     for folder in (TESTS / "fixtures", TESTS.parent / "sample_projects", TESTS / "report" / "garments"):
         for path in sorted(folder.glob("*.yaml")):
-            project, plan = project_of(path), plans_of(path)[0]
+            project, plan = project_of(path), plan_in_size(path)
             rows = list_yarns(plan)
             low, likely, high = (sum(getattr(row.quantity, name) for row in rows) for name in ("low_m", "likely_m", "high_m"))
             rules = [area_rule_m(plan, project, blocked=blocked) for blocked in (False, True)]

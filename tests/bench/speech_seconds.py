@@ -19,7 +19,7 @@ from stepper.mouth.espeak import EspeakVoice
 from stepper.mouth.settings import SpeechSettings
 from stepper.session.speech_length import seconds_of
 from tests.bench.spoken_lengths import ROOT, lines_of
-from tests.fixtures import plans_of
+from tests.fixtures import plan_in_size
 
 
 def features(text: str) -> tuple[int, int, int, int, int]:
@@ -37,7 +37,7 @@ def main() -> None:
     said = {
         sentence
         for path in sorted((ROOT / options.folder).glob("*.yaml"))
-        for _, line in lines_of(plans_of(path)[0], options.every)
+        for _, line in lines_of(plan_in_size(path), options.every)
         if line
         for sentence in re.split(r"(?<=[.?!]) ", spell_out(line))
     }

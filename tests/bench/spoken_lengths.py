@@ -27,7 +27,7 @@ from stepper.plan.model import Plan
 from stepper.session import cues
 from stepper.session.machine import Session
 from stepper.session.questions.topics import HelpWith, Topic
-from tests.fixtures import plans_of
+from tests.fixtures import plan_in_size
 
 ROOT = Path(__file__).parents[2]
 AT = "2025-03-03T20:15:00+01:00"
@@ -76,7 +76,7 @@ def main() -> None:
     rate = options.rate
     known, kinds, steps = {}, {}, {}
     for name in names:
-        for kind, line in lines_of(plans_of(folder / f"{name}.yaml")[0], options.every):
+        for kind, line in lines_of(plan_in_size(folder / f"{name}.yaml"), options.every):
             for sentence in re.split(r"(?<=[.?!]) ", part_long_sentences(spell_out(line), rate)) if line else ():
                 if sentence not in known:
                     known[sentence] = len(voice.speech(sentence, rate)) / 2 / voice.rate_hz

@@ -25,7 +25,7 @@ from stepper.plan.model import Plan
 from stepper.session import cues
 from stepper.session.machine import Session
 from tests.bench.spoken_lengths import AT, ROOT
-from tests.fixtures import plans_of
+from tests.fixtures import plan_in_size
 
 EVERY = 10
 """Rounds between two questions."""
@@ -70,7 +70,7 @@ def main() -> None:
     known: dict[str, float] = {}
     seconds, words, sentences = [], [], []
     out = options.out.open("w") if options.out else sys.stdout
-    for said, line in exchange(plans_of(path)[0]):
+    for said, line in exchange(plan_in_size(path)):
         if not line:
             continue
         parts = re.split(r"(?<=[.?!]) ", part_long_sentences(spell_out(line)))

@@ -14,7 +14,7 @@ from stepper.project.model import Project
 from stepper.report.yarn import Quantity, YarnRow, find_last_weighings, list_yarns, work_out_buying
 from stepper.session.events import Undone, Weighed
 from stepper.session.state import Position
-from tests.fixtures import SAMPLES, plans_of, project_of
+from tests.fixtures import SAMPLES, plan_in_size, project_of
 from tests.plan.test_compile import SWITCHBACK, plan_of
 from tests.project.samples import project
 
@@ -71,7 +71,7 @@ def test_the_range_holds_the_handbooks_rule_of_area(path: Path) -> None:
     """The rule is what knitters buy by. It carries 5 to 15 % of its own (check-values 2.5.4, computed), which the likely
     figure leaves out; lace that is pinned open is the one it may overshoot, since its gauge as knitted is half the truth.
     """
-    project, plan = project_of(path), plans_of(path)[0]
+    project, plan = project_of(path), plan_in_size(path)
     rows = list_yarns(plan)
     low, likely, high = (
         sum(getattr(row.quantity, which) for row in rows) for which in ("low_m", "likely_m", "high_m")
