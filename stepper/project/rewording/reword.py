@@ -10,13 +10,12 @@ row):", becomes its label.
 from __future__ import annotations
 
 import re
-from bisect import bisect_right
-from collections.abc import Callable
 from dataclasses import replace
 from functools import cache, lru_cache
 from typing import Final
 
 from stepper.project.rewording.asides import commands, instructs
+from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.openings import write_openings_in_order
 from stepper.project.rewording.recast import Recast, as_printed
 from stepper.project.rewording.signs.page_row_synonyms import SPLIT_HEADS
@@ -26,8 +25,6 @@ from stepper.project.rewording.yarn_names import printed_again, sign_yarns
 
 _MOST = 8
 """Most times one row of the table is tried again on its own result."""
-_LETTERS = 3
-"""By how many of its first letters a piece of a row is looked for."""
 _PIECES = re.compile(r"\\(\d)")
 _CHOICE = re.compile(r"^or\s+(?:until|up\s+to|to|when)\b", re.I)
 """What begins a remark that leaves a length to the knitter; the rest of it is looked through."""
@@ -55,64 +52,23 @@ def recast(plain: str, *, signed: bool = True) -> Recast:
     line = sign_yarns(printed) if signed else printed
     yarns = line.yarns
     made = write_openings_in_order(_without_name(line))
-    waiting, tried = _rows_for(made.text), 0
-    while tried < len(waiting):
-        at = waiting[tried]
-        tried += 1
-        if _search(at)(made.text) is None:
-            continue
-        synonym, before = SYNONYMS[at], made.text
+    at = -1
+    while (found := _candidates().find_first(made.text, at + 1)) is not None:
+        at, synonym = found, SYNONYMS[found]
         for _ in range(_MOST if synonym.again else 1):
             changed = put_words(made, synonym)
             if changed.text == made.text:
                 break
             made = changed
-        if made.text != before:
-            waiting = _rows_for(made.text)
-            tried = bisect_right(waiting, at)
     if not yarns:
         return made
     return replace(made, yarns=yarns, kept=tuple(printed_again(words, yarns) for words in made.kept))
 
 
-def _rows_for(text: str) -> list[int]:
-    """Return the rows of the table of which a piece is in a text, by their places in it, in their order.
-
-    Hundreds of rows are passed over for every line: pieces are looked for only where their first letters
-    are there. A row whose piece is empty waits for every text.
-    """
-    low, begun = text.lower(), _pieces()
-    rows = set(begun.get("", ((), ()))[0])
-    found = {low[at : at + size] for size in range(1, _LETTERS + 1) for at in range(len(low))}
-    for letters in found & begun.keys():
-        short, longer = begun[letters]
-        rows.update(short)
-        for piece, with_it in longer:
-            if piece in low:
-                rows.update(with_it)
-    return sorted(rows)
-
-
 @cache
-def _pieces() -> dict[str, tuple[tuple[int, ...], tuple[tuple[str, tuple[int, ...]], ...]]]:
-    """Return by first letters the rows whose piece is just these, and longer pieces, each with its rows."""
-    rows: dict[str, tuple[int, ...]] = {}
-    for at, synonym in enumerate(SYNONYMS):
-        for piece in synonym.has:
-            rows[piece] = (*rows.get(piece, ()), at)
-    begun: dict[str, list[tuple[str, tuple[int, ...]]]] = {}
-    for piece, with_it in rows.items():
-        begun.setdefault(piece[:_LETTERS], []).append((piece, with_it))
-    return {
-        letters: (rows.get(letters, ()), tuple(each for each in found if each[0] != letters))
-        for letters, found in begun.items()
-    }
-
-
-@cache
-def _search(at: int) -> Callable[[str], re.Match[str] | None]:
-    """Return what looks for the pattern of a row: the row is asked for it once, and not for every line."""
-    return SYNONYMS[at].pattern.search
+def _candidates() -> Candidates:
+    """Return the rows of the table, prepared to be looked for."""
+    return Candidates(SYNONYMS)
 
 
 def _without_name(line: Recast) -> Recast:

@@ -1,0 +1,144 @@
+"""Choose the rows of the table of wordings that may have something to say on a line. No I/O.
+
+Theory of operation. Of some two thousand rows one in two lines needs one. Each row names pieces, one of
+which must be in the line, and its pattern demands others (`stepper.project.rewording.demands`); a line is a
+set of words, which come again from line to line. So for each word that is met the rows are kept whose demand
+it meets, as the bits of a number; these numbers are joined over the words of a line, one demand after the
+other, and the rows in all of them are looked for. The demands of a row are found, and its pattern is
+compiled, when a line first needs it: to do so for all would slow the start.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from functools import reduce
+from operator import or_
+from typing import Final, NamedTuple
+
+from stepper.project.rewording.demands import find_demands, stands_at_the_start
+from stepper.project.rewording.synonym import Synonym
+
+_LETTERS: Final = 3
+"""By how many of its first letters a piece is looked for."""
+_DEMANDS: Final = 4
+"""Demands of a pattern that are asked for; more spare hardly a search."""
+
+
+class _Pieces:
+    """Which rows have a demand that a word meets. It is never changed, but for what it remembers of words."""
+
+    def __init__(self, demands: int, begun: Mapping[str, Mapping[str, tuple[int, ...]]]) -> None:
+        self._none = (0,) * demands
+        self._begun = begun
+        self._met: dict[str, tuple[int, ...]] = {}
+
+    def with_more(self, more: Iterable[tuple[str, int, int]]) -> _Pieces:
+        """Return these with more pieces, each with the places of a demand and of a row that makes it."""
+        begun = {letters: dict(found) for letters, found in self._begun.items()}
+        for piece, demand, row in more:
+            found = begun.setdefault(piece[:_LETTERS], {})
+            rows = list(found.get(piece, self._none))
+            rows[demand] |= 1 << row
+            found[piece] = tuple(rows)
+        return _Pieces(len(self._none), begun)
+
+    def met_by(self, words: Iterable[str]) -> Sequence[int]:
+        """Return for each demand the rows of which one of some words meets it, as bits."""
+        met = self._met
+        found = [met.get(word) or self._met_by_word(word) for word in words]
+        return [reduce(or_, rows) for rows in zip(*found, strict=True)] if found else self._none
+
+    def _met_by_word(self, word: str) -> tuple[int, ...]:
+        rows = list(self._none)
+        begun = {word[at : at + size] for size in range(1, _LETTERS + 1) for at in range(len(word))}
+        for letters in begun & self._begun.keys():
+            for piece, met in self._begun[letters].items():
+                if piece in word:
+                    rows = [one | other for one, other in zip(rows, met, strict=True)]
+        self._met[word] = tuple(rows)
+        return self._met[word]
+
+
+class _Known(NamedTuple):
+    """What is known of demands: never changed, but exchanged, since lines may be read beside each other."""
+
+    rows: int
+    """The rows whose demands were found, as bits."""
+    free: tuple[int, ...]
+    """Those of them that have no first, second, third, fourth demand."""
+    pieces: _Pieces
+
+
+class Candidates:
+    """The rows of a table, to be looked for in one line after the other."""
+
+    def __init__(self, table: Sequence[Synonym]) -> None:
+        self._table = table
+        self._searches: dict[int, Callable[[str], re.Match[str] | None]] = {}
+        # Of a piece of several words the longest is looked for first.
+        own = [
+            (max(piece.split(), key=len, default=""), at) for at, row in enumerate(table) for piece in row.has
+        ]
+        self._always = reduce(or_, (1 << at for piece, at in own if not piece), 0)
+        self._own = _Pieces(1, {}).with_more((piece, 0, at) for piece, at in own if piece)
+        self._spaced = frozenset(
+            at for at, row in enumerate(table) if any(piece.split() != [piece] for piece in row.has)
+        )
+        self._known = _Known(0, (0,) * _DEMANDS, _Pieces(_DEMANDS, {}))
+
+    def find_first(self, text: str, start: int) -> int | None:
+        """Find the first row whose pattern is in a text, with one of the row's own pieces.
+
+        Args:
+            text: The line.
+            start: The place in the table to begin with, from 0.
+
+        Returns:
+            The row's place in the table; None if no more is found.
+        """
+        low = text.lower()
+        rows = self._rows_for(low.split()) >> start
+        while rows:
+            step = (rows & -rows).bit_length()
+            start += step
+            rows >>= step
+            at = start - 1
+            if at in self._spaced and not any(piece in low for piece in self._table[at].has):
+                continue
+            if (self._searches.get(at) or self._prepared(at))(text) is not None:
+                return at
+        return None
+
+    def _rows_for(self, words: Sequence[str]) -> int:
+        """Return the rows whose demands the words of a line meet, as bits."""
+        rows = self._own.met_by(words)[0] | self._always
+        known = self._known
+        if rows & ~known.rows:
+            known = self._known = self._learnt(known, rows & ~known.rows)
+        for free, met in zip(known.free, known.pieces.met_by(words), strict=True):
+            rows &= free | met
+        return rows
+
+    def _learnt(self, known: _Known, rows: int) -> _Known:
+        """Return what is known with what some more rows demand."""
+        free, more = list(known.free), list[tuple[str, int, int]]()
+        for at in (at for at in range(rows.bit_length()) if rows >> at & 1):
+            own = self._table[at].has
+            # What each of the row's own pieces meets needs no second look.
+            demands = [
+                demand
+                for demand in find_demands(self._table[at].expression)
+                if not all(any(part in piece for part in demand) for piece in own)
+            ][:_DEMANDS]
+            more += [(piece, number, at) for number, demand in enumerate(demands) for piece in demand]
+            for number in range(len(demands), _DEMANDS):
+                free[number] |= 1 << at
+        return _Known(known.rows | rows, tuple(free), known.pieces.with_more(more))
+
+    def _prepared(self, at: int) -> Callable[[str], re.Match[str] | None]:
+        """Return the search for the pattern of a row, compiled."""
+        pattern = self._table[at].pattern
+        begins = stands_at_the_start(self._table[at].expression)
+        self._searches[at] = pattern.match if begins else pattern.search
+        return self._searches[at]
