@@ -11,82 +11,61 @@ Source: the wording of patterns in print, US and UK; common practice.
 from __future__ import annotations
 
 from stepper.project.rewording.remarks.advice_synonyms import ADVICE
-from stepper.project.rewording.remarks.beside_synonyms import BESIDE, THROUGH
 from stepper.project.rewording.remarks.comment_synonyms import COMMENTS
 from stepper.project.rewording.remarks.explained_synonyms import EXPLAINED
 from stepper.project.rewording.remarks.filler_synonyms import FILLERS, LATE_FILLERS
-from stepper.project.rewording.remarks.remark_synonyms import REMARKS
+from stepper.project.rewording.remarks.remark_synonyms import BESIDE, REMARKS, THROUGH
 from stepper.project.rewording.signs.head_synonyms import HEADS
-from stepper.project.rewording.signs.list_synonyms import LISTS
-from stepper.project.rewording.signs.needle_word_synonyms import NEEDLE_WORDS
+from stepper.project.rewording.signs.list_synonyms import LISTS, STATED_COUNTS
 from stepper.project.rewording.signs.notation import NOTATION, NUMBERS
 from stepper.project.rewording.signs.old_print_synonyms import OLD_PRINT, STATED
 from stepper.project.rewording.signs.page_row_synonyms import PAGE_ROWS
 from stepper.project.rewording.signs.printing_synonyms import PRINTING, SPELLINGS
-from stepper.project.rewording.signs.repeat_synonyms import REPEATS
-from stepper.project.rewording.signs.row_table_synonyms import ROW_TABLES
-from stepper.project.rewording.signs.short_form_synonyms import SHORT_FORMS
 from stepper.project.rewording.signs.side_synonyms import SIDES
 from stepper.project.rewording.signs.sign_synonyms import SIGNS
-from stepper.project.rewording.signs.stated_count_synonyms import STATED_COUNTS, WRITTEN_FORMS
-from stepper.project.rewording.style.booklet_synonyms import BOOKLET_WORDS, BOOKLETS
-from stepper.project.rewording.style.brief_synonyms import BRIEF, BRIEF_WORDS
 from stepper.project.rewording.style.british_synonyms import BRITISH
 from stepper.project.rewording.style.garment_synonyms import GARMENTS
 from stepper.project.rewording.style.homely_synonyms import HOMELY
-from stepper.project.rewording.style.homespun_synonyms import HOMESPUN
-from stepper.project.rewording.style.interval_first_synonyms import TOLD_FIRST
-from stepper.project.rewording.style.knitters_synonyms import KNITTERS
 from stepper.project.rewording.style.leaflet_synonyms import LEAFLETS
 from stepper.project.rewording.style.line_synonyms import LINES
-from stepper.project.rewording.style.magazine_synonyms import MAGAZINE_WORDS, MAGAZINES
+from stepper.project.rewording.style.magazine_synonyms import BOOKLETS, MAGAZINE_WORDS, MAGAZINES
 from stepper.project.rewording.style.name_synonyms import ASIDES
 from stepper.project.rewording.style.other_word_synonyms import OTHER_WORDS
 from stepper.project.rewording.style.paragraph_synonyms import PARAGRAPHS, STOPS
 from stepper.project.rewording.style.plain_synonyms import EVERYDAY
 from stepper.project.rewording.style.prose_synonyms import PROSE
-from stepper.project.rewording.style.stretch_synonyms import STRETCHES
 from stepper.project.rewording.style.told_synonyms import TOLD
-from stepper.project.rewording.style.translated_synonyms import TRANSLATED
 from stepper.project.rewording.style.verbless_synonyms import VERBLESS
 from stepper.project.rewording.style.whole_page_synonyms import WHOLE_PAGES
 from stepper.project.rewording.style.yarn_synonyms import YARNS
 from stepper.project.rewording.synonym import Synonym
-from stepper.project.rewording.work.between_synonyms import BETWEEN
-from stepper.project.rewording.work.buttonhole_synonyms import BUTTONHOLES
 from stepper.project.rewording.work.cast_on_synonyms import CASTING
 from stepper.project.rewording.work.chart_synonyms import CHARTS
-from stepper.project.rewording.work.divided_synonyms import DIVIDED
 from stepper.project.rewording.work.fabric_synonyms import FABRICS
 from stepper.project.rewording.work.heel_synonyms import HEELS
 from stepper.project.rewording.work.holding_synonyms import HOLDING
 from stepper.project.rewording.work.joined_synonyms import JOINED
 from stepper.project.rewording.work.length_synonyms import LENGTHS
-from stepper.project.rewording.work.marker_synonyms import MARKERS
-from stepper.project.rewording.work.needle_synonyms import NEEDLEWORK
+from stepper.project.rewording.work.marker_synonyms import MARKERS, NEEDLEWORK
 from stepper.project.rewording.work.own_length_synonyms import OWN_LENGTHS
-from stepper.project.rewording.work.part_synonyms import AGAIN
-from stepper.project.rewording.work.pattern_synonyms import PATTERNS
+from stepper.project.rewording.work.part_synonyms import AGAIN, DIVIDED
+from stepper.project.rewording.work.pattern_synonyms import PATTERNS, STRETCHES
 from stepper.project.rewording.work.row_synonyms import ROWS
-from stepper.project.rewording.work.shaping_synonyms import SHAPING
+from stepper.project.rewording.work.shaping_synonyms import BETWEEN, SHAPING
 from stepper.project.rewording.work.until_synonyms import UNTIL
 
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
     *LISTS,
-    *WRITTEN_FORMS,
     *BESIDE,
     *THROUGH,
     *YARNS,
-    *ROW_TABLES,
     *OLD_PRINT,
     *OTHER_WORDS,
     *BETWEEN,
     *FILLERS,
-    *BOOKLET_WORDS,
     *MAGAZINE_WORDS,
-    *BRIEF_WORDS,
     *GARMENTS,
     *OWN_LENGTHS,
     *WHOLE_PAGES,
@@ -94,21 +73,14 @@ SYNONYMS: tuple[Synonym, ...] = (
     *CHARTS,
     *STRETCHES,
     *SIDES,
-    *TOLD_FIRST,
-    *NEEDLE_WORDS,
     *PAGE_ROWS,
-    *REPEATS,
     *HEELS,
-    *BUTTONHOLES,
     *SIGNS,
-    *SHORT_FORMS,
     *BRITISH,
     *ADVICE,
     *NUMBERS,
     *STATED_COUNTS,
-    *TRANSLATED,
     *TOLD,
-    *HOMESPUN,
     *DIVIDED,
     *HOMELY,
     *PROSE,
@@ -116,7 +88,6 @@ SYNONYMS: tuple[Synonym, ...] = (
     *REMARKS,
     *PARAGRAPHS,
     *LEAFLETS,
-    *KNITTERS,
     *EVERYDAY,
     *CASTING,
     *FABRICS,
@@ -134,7 +105,6 @@ SYNONYMS: tuple[Synonym, ...] = (
     *LINES,
     *ROWS,
     *MAGAZINES,
-    *BRIEF,
     *PRINTING,
     *BOOKLETS,
     *EXPLAINED,

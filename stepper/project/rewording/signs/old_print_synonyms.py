@@ -1,4 +1,7 @@
-"""Other wordings of old print and of what is only stated: "k.3 and p. 3", "(WS) p2", "You should have 6 ridges". No I/O.
+"""Other wordings of old print, of rows in prose or in a table, and of what is only stated. No I/O.
+
+"Second row, knit", "(Row 1) K4", "R3-8: rep R1 and R2" are heads of rows: `stepper.project.reading.clauses` cuts a
+sentence at them, and each row then reads by itself.
 
 What a sentence states of the knitting behind it - markers, ridges, about how long it is - works no stitch and is said
 at its place; a number of stitches is none of these and is checked. Where a length is printed and her own may be
@@ -7,32 +10,96 @@ taken in its place, the printed one is worked and the words are said.
 
 from __future__ import annotations
 
-from typing import Final
-
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import N, Synonym, row
+from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
 
-_S: Final = r"(?:(?<=^)|(?<=[.!?]))\s*"
-_E: Final = r"(?=[.!]|$)\s*(?:[.!]+|$)"
-_END: Final = r"(?=\s*[.,;]|\s*$)"
-_YARN: Final = r"(?-i:MC|CC\d?)"
-_BEGINS: Final = r"(?=\*|[kp]\s?\d|[kp]\b|knit\b|purl\b|sl\b|ssk\b|k2tog\b)"
-_ORDINALS: Final = (("1st", "first"), ("2nd", "second"), ("3rd", "third"), ("4th", "fourth"))
-_COUNTABLE: Final = (
+_S = r"(?:(?<=^)|(?<=[.!?]))\s*"
+_E = r"(?=[.!]|$)\s*(?:[.!]+|$)"
+_END = r"(?=\s*[.,;]|\s*$)"
+_YARN = r"(?-i:MC|CC\d?)"
+_BEGINS = r"(?=\*|[kp]\s?\d|[kp]\b|knit\b|purl\b|sl\b|ssk\b|k2tog\b)"
+_ORDINALS = (("1st", "first"), ("2nd", "second"), ("3rd", "third"), ("4th", "fourth"))
+_COUNTABLE = (
     r"(?:(?:garter|purl|knit|pattern|stitch|colou?red)\s+)?(?:markers|ridges|bumps|bump\s+rows|rows\s+of\s+(?:squares|bumps|holes|eyelets|ridges|loops)|"
     r"repeats|pattern\s+repeats|squares|stripes|holes|eyelets|cables|points|petals)"
 )
-_HERS: Final = r"(?:you|your|desired|wanted|required|preferred|wished|needed|satisfied)"
-_NO_WORK: Final = (
+_HERS = r"(?:you|your|desired|wanted|required|preferred|wished|needed|satisfied)"
+_NO_WORK = (
     r"(?:(?!(?<![\w-])(?:knit|knitting|purl|k|p|work|working|row|rows|rnds?|rounds?|sts?|stitch(?:es)?|inc\w*|dec\w*|bind|bound|cast|pick|rep|repeat\w*|"
     r"every|each|both|times|twice|more|less|fewer|short\w*|change|turn|chart|pattern|patt|marker\w*|not|only|except|unless|needles?|yarn)(?![\w-]))[a-z' -])*?"
 )
-_LONG: Final = r"(\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:cms?\b|mm\b|inch(?:es)?\b|ins?\b\.?|\"))"
-_PIECE: Final = r"(?:ear|earflap|flap|arm|leg|wing|paw|foot|hand|mitten|mitt|glove|sock|slipper|bootee|bootie|shoe|boot|strap|handle|horn|fin|thumb|tie)"
+_LONG = r"(\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:cms?\b|mm\b|inch(?:es)?\b|ins?\b\.?|\"))"
+_PIECE = r"(?:ear|earflap|flap|arm|leg|wing|paw|foot|hand|mitten|mitt|glove|sock|slipper|bootee|bootie|shoe|boot|strap|handle|horn|fin|thumb|tie)"
+_HEAD = r"(?:(?:rows?|rnds?|rounds?)\s+\d[\d\s,and-]*|\d[\w\s,-]*\b(?:rows?|rnds?|rounds?)):\s*"
+_IN_WORDS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
+_STITCH = r"(?=\*|\(|\[|[kp]\b|[kp]\s?\d|knit\b|purl\b|sl\b|slip\b|ssk\b|k2tog\b|p2tog\b|yo\b|m1|inc\b|kfb\b|rib\b|as\b|like\b)"
+_ANY_YARN = r"(?-i:MC|CC\d?|[A-H])"
+_FABRIC = r"(?:(?:reverse\s+|rev\.?\s+)?(?:st\.?[\s-]?st\b\.?|stockinette|stocking)(?:\s+st(?:itch)?)?|garter(?:\s+st(?:itch)?)?|rib(?:bing)?|patt(?:ern)?|moss\s+st(?:itch)?|seed\s+st(?:itch)?)"
+_NUMBERED = r"^(\s*(?:rows?|rnds?|rounds?)\s+\d{1,3}(?:\s*(?:-|to|and|&)\s*\d{1,3})?)"
 
-_HEAD: Final = r"(?:(?:rows?|rnds?|rounds?)\s+\d[\d\s,and-]*|\d[\w\s,-]*\b(?:rows?|rnds?|rounds?)):\s*"
+STATED: tuple[Synonym, ...] = (
+    said_row_behind("or ", rf"{_LONG}\s*,?\s*(?P<said>or\s+{_NO_WORK}(?<![\w-]){_HERS}(?![\w-]){_NO_WORK}){_END}", "Repeat these 2 rows until hat is 7 inches, or as tall as you need."),
+    said_row(
+        "you |there |this |that ",
+        rf"{_S}(?P<said>(?:at\s+this\s+point\s*,?\s*)?(?:you\s+(?:should\s+|will\s+|'ll\s+|now\s+)*have|there\s+(?:should|will)\s+(?:now\s+)?be|there\s+are(?:\s+now)?|(?:this|that)\s+(?:will\s+)?(?:gives?|makes?)(?:\s+you)?)\s+(?:now\s+)?(?:a\s+total\s+of\s+)?{N}\s+{_COUNTABLE}"
+        rf"(?:\s+(?:in\s+(?:total|all)|altogether|around|on\s+(?:each|the\s+(?:right|wrong))\s+side|at\s+this\s+point|now))*){_E}",
+        "You should have 6 markers in total.",
+    ),
+    said_row(
+        "measures|should be|now be",
+        rf"{_S}(?P<said>(?:the\s+|your\s+)?(?:work|piece|knitting)\s+(?:(?:should\s+(?:now\s+)?|now\s+)?(?:be|measures?))\s+(?:(?:now|about|approx(?:imately|\.)?|roughly|around)\s+)*\d[\d\s./¼½¾]*(?:cm|in|inch|inches|\")(?:\s+(?:long|wide|across|at\s+this\s+point|now))*){_E}",
+        "Work measures approx. 9 inches.",
+    ),
+    said_row(
+        "finish|work|crochet",
+        rf"{_S}(?P<said>(?:finish|edge|trim)\s+(?:(?:the|all|off|neck|necks?|armholes?|edges?|edge|lower|upper|front|fronts|bottom|top|and|sleeves?|cuffs?|collar|outer)\s+)+with\s+(?:a|an|one|two|1|2)\s+(?:rows?|rounds?)\s+of\s+(?:single\s+crochet|double\s+crochet|crochet|slip\s+st(?:itch(?:es)?)?|sc|blanket\s+stitch)(?:\s+(?:all\s+)?around)?){_E}",
+        "Finish neck with a row of slip stitch.",
+    ),
+    said_row(
+        "loop",
+        rf"{_S}(?P<said>(?:work|make|sew|crochet)\s+(?:an?\s+|the\s+)?(?:small\s+|button\s*|hanging\s+)?loops?\s+(?:(?:at|on|to|for|the|a|of|one|each|end|ends|top|corner|edge|neck|back|front|button|buttons|hanging|fastening|scarf|cap|hat|side|other|pass|through)\s*)+){_E}",
+        "Work a loop at end for hanging.",
+    ),
+    said_row(
+        "gather",
+        rf"{_S}(?P<said>gather\s+(?:up\s+)?(?:the\s+)?(?:cast-?\s?on\s+(?:sts|stitches|edge)|(?:lower|outer|bottom)\s+edge|edges?)(?:\s*,?\s*(?:and\s+)?(?:draw|pull|fasten|secure|sew|tie)\s*(?:(?:up|it|off|tight|tightly|firmly|securely|in|together|closed)\s*)*)*){_E}",
+        "Gather the cast-on sts and draw up tightly.",
+    ),
+)  # fmt: skip
+"""The rows for what is only stated, tried after all others."""
 
 OLD_PRINT: tuple[Synonym, ...] = (
+    # --- heads ---
+    *(
+        row(
+            f"{ordinal} r",
+            rf"^(\s*)(?:the\s+)?{ordinal}\s+(row|rnd|round)\s*[,:]\s*{_STITCH}",
+            rf"\1\2 {number}: ",
+            f"{ordinal.capitalize()} row, knit 2, purl to the end.",
+        )
+        for number, ordinal in enumerate(_IN_WORDS, 1)
+    ),
+    row("row|rnd|round", rf"^(\s*(?:row|rnd|round)\s+\d{{1,3}})\s*,\s*{_STITCH}", r"\1: ", "Round 5, purl."),
+    row("(row|(rnd|(round", r"^(\s*)\(\s*((?:row|rnd|round)\s+\d{1,3})\s*\)\s*:?\s*", r"\1\2: ", "(Row 1) K3, purl to end."),
+    row("rep", r"^(\s*(?-i:R)\s?\d.*?\brep(?:eat)?)\s+(?-i:R)\s?(\d{1,3})\s*(and|-|to|&)\s*(?-i:R)?\s?(\d{1,3})\b", r"\1 rows \2 \3 \4", "R3-4: rep R1 and R2."),
+    row("r", r"^(\s*)(?-i:R)\s?(\d{1,3})\s*(?:-|to)\s*(?-i:R)?\s?(\d{1,3})\s*:", r"\1Rows \2-\3:", "R3-R4: rep rows 1 and 2."),
+    row("first r", r"^(\s*)(knit|purl)\s+the\s+first\s+(row|rnd|round)(?:\s+plain)?(?=\s*[.]?\s*$)", r"\1\3 1: \2", "Knit the first row plain."),
+    row("next r", r"^(\s*)(knit|purl)\s+the\s+next\s+(row|rnd|round)(?:\s+plain)?(?=\s*[.]?\s*$)", r"\1Next \3: \2", "Purl the next round."),
+    # --- what stands behind a head ---
+    row("using|with|in ", rf"{_NUMBERED}\s*:?\s*(?:using|with|in)\s+(?:yarn\s+|colou?r\s+)?({_ANY_YARN})(?=\s*[.]?\s*$)", r"\1: with \2, work in pattern", "Rows 5 and 6 Using B."),
+    row("using|with", rf"{_NUMBERED}\s+(?=(?:using|with)\s+(?:yarn\s+|colou?r\s+)?{_ANY_YARN}\b)", r"\1: ", "Row 7 Using yarn B, knit."),
+    row("beg", rf"{_NUMBERED}\s*:\s*(?:beg(?:inning)?|start(?:ing)?)\s+with\s+an?\s+(?:p|purl)\s+row\s*,?\s*(?:work\s+)?in\s+(st\.?\s?st\b\.?|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)", r"\1 (WS): work in \2", "Rows 3-9: Beg with a p row, work in st st."),
+    row("beg", rf"{_NUMBERED}\s*:\s*(?:beg(?:inning)?|start(?:ing)?)\s+with\s+an?\s+(?:k|knit)\s+row\s*,?\s*(?:work\s+)?in\s+(st\.?\s?st\b\.?|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)", r"\1 (RS): work in \2", "Rows 3-8: Beg with a k row, work in st st."),
+    row("twice|times", r"^([^:]*\b(?:rows|rnds|rounds)\s+\d{1,3}\s*(?:-|to|and)\s*\d{1,3})\s*,\s*(?=(?:twice|\d{1,2}\s+times)\s*\.?\s*$)", r"\1 ", "Rows 9 to 20 As rows 3 to 8, twice."),
+    # --- what stands above rows ---
+    row("thus|like this|in this way", r"^(\s*(?:now\s+)?(?:work|cont(?:inue)?|proceed|begin|commence)\b[^.:*\d]*?)\s+(?:thus|like\s+this|in\s+this\s+way)\s*:\s*$", r"\1 as follows:", "Work in pattern thus:"),
+    said_row("as foll", r"^\s*(?P<said>(?:now\s+)?work\s+(?:the\s+|next\s+)*(?:\d{1,2}|two|three|four|five|six|eight|ten)\s+(?:pattern\s+|patt\.?\s+)?(?:rows|rnds|rounds)(?:\s+as\s+foll(?:ow)?s)?)\s*:\s*$", "Now work next 4 rows as follows:"),
+    # --- between rows and shapings ---
+    row("of the next|of the foll", r"(?<!\bat\s)(\b(?:each|both)\s+(?:end|side|edge)s?\s+of)\s+the\s+(?=(?:next|foll(?:owing)?)\b)", r"\1 ", "Inc 1 st each end of the next row."),
+    row("row|rnd|round", rf"(^\s*|[.;,]\s+)(work|cont(?:inue)?)\s+((?:even\s+)?in\s+{_FABRIC})\s+(?:for\s+)?({N}\s+(?:more\s+)?{ROUND})(?=\s*[.,;]|\s*$)", r"\1work \4 \3", "Work in pattern 10 rows."),
+    row("on the rem|on these|on rem", rf"^(\s*)(?:and\s+)?on\s+(?:the\s+|these\s+)?(?:rem(?:aining)?\.?\s+)?({N}\s+{STS})\s*,?\s+(?=(?:knit|purl|k|p|work|rib)\s+(?:{N}\s+{ROUND}|even\b|in\b|until\b|for\b))", r"\1\2. ", "On the remaining 22 stitches knit 6 rows."),
+    row("needle", r"\b(?:off\s+)?on(?:to)?\s+an?(?:other)?\s+(?:extra|separate|third|(?<=another\s))\s*needle\b", "on a spare needle", "K5, slip next 6 sts on an extra needle, k to end."),
+    row("underarm|armhole", r"\bwork(?:\s+even|\s+straight)?\s+to\s+(?:the\s+)?(?:underarms?|armholes?)\s*,?\s+(?=\d[\d\s./¼½¾]*(?:in\b|inch|cm|\"))", "work even until piece measures ", "Work to underarm 7 inches."),
     # --- spelling ---
     row("co", r"\b(co)(?=\d)", r"\1 ", "CO40 sts."),
     row("1st]|1st)", r"(?<=[\w)\]])\s*[(\[]\s*1st\s*[)\]](?=\s*\.?\s*$)", " (1 st)", "Row 5: sl1, k2tog, psso [1st]"),
@@ -72,34 +139,3 @@ OLD_PRINT: tuple[Synonym, ...] = (
     row("same", r"(^\s*|[.!:]\s+)(?:work|complete|finish)\s+(?:the\s+)?(?:second|2nd|other|opposite)\s+(?:side|shoulder|half|front)\s+(?:in\s+)?(?:exactly\s+)?(?:the\s+)?same(?:\s+(?:way|manner|fashion))?(?=\s*[.]?\s*$)", r"\1Complete to match first side, reversing shaping", "Work the other shoulder the same way."),
 )  # fmt: skip
 """The rows, in the order tried, before all others."""
-
-STATED: tuple[Synonym, ...] = (
-    said_row_behind("or ", rf"{_LONG}\s*,?\s*(?P<said>or\s+{_NO_WORK}(?<![\w-]){_HERS}(?![\w-]){_NO_WORK}){_END}", "Repeat these 2 rows until hat is 7 inches, or as tall as you need."),
-    said_row(
-        "you |there |this |that ",
-        rf"{_S}(?P<said>(?:at\s+this\s+point\s*,?\s*)?(?:you\s+(?:should\s+|will\s+|'ll\s+|now\s+)*have|there\s+(?:should|will)\s+(?:now\s+)?be|there\s+are(?:\s+now)?|(?:this|that)\s+(?:will\s+)?(?:gives?|makes?)(?:\s+you)?)\s+(?:now\s+)?(?:a\s+total\s+of\s+)?{N}\s+{_COUNTABLE}"
-        rf"(?:\s+(?:in\s+(?:total|all)|altogether|around|on\s+(?:each|the\s+(?:right|wrong))\s+side|at\s+this\s+point|now))*){_E}",
-        "You should have 6 markers in total.",
-    ),
-    said_row(
-        "measures|should be|now be",
-        rf"{_S}(?P<said>(?:the\s+|your\s+)?(?:work|piece|knitting)\s+(?:(?:should\s+(?:now\s+)?|now\s+)?(?:be|measures?))\s+(?:(?:now|about|approx(?:imately|\.)?|roughly|around)\s+)*\d[\d\s./¼½¾]*(?:cm|in|inch|inches|\")(?:\s+(?:long|wide|across|at\s+this\s+point|now))*){_E}",
-        "Work measures approx. 9 inches.",
-    ),
-    said_row(
-        "finish|work|crochet",
-        rf"{_S}(?P<said>(?:finish|edge|trim)\s+(?:(?:the|all|off|neck|necks?|armholes?|edges?|edge|lower|upper|front|fronts|bottom|top|and|sleeves?|cuffs?|collar|outer)\s+)+with\s+(?:a|an|one|two|1|2)\s+(?:rows?|rounds?)\s+of\s+(?:single\s+crochet|double\s+crochet|crochet|slip\s+st(?:itch(?:es)?)?|sc|blanket\s+stitch)(?:\s+(?:all\s+)?around)?){_E}",
-        "Finish neck with a row of slip stitch.",
-    ),
-    said_row(
-        "loop",
-        rf"{_S}(?P<said>(?:work|make|sew|crochet)\s+(?:an?\s+|the\s+)?(?:small\s+|button\s*|hanging\s+)?loops?\s+(?:(?:at|on|to|for|the|a|of|one|each|end|ends|top|corner|edge|neck|back|front|button|buttons|hanging|fastening|scarf|cap|hat|side|other|pass|through)\s*)+){_E}",
-        "Work a loop at end for hanging.",
-    ),
-    said_row(
-        "gather",
-        rf"{_S}(?P<said>gather\s+(?:up\s+)?(?:the\s+)?(?:cast-?\s?on\s+(?:sts|stitches|edge)|(?:lower|outer|bottom)\s+edge|edges?)(?:\s*,?\s*(?:and\s+)?(?:draw|pull|fasten|secure|sew|tie)\s*(?:(?:up|it|off|tight|tightly|firmly|securely|in|together|closed)\s*)*)*){_E}",
-        "Gather the cast-on sts and draw up tightly.",
-    ),
-)  # fmt: skip
-"""The rows for what is only stated, tried after all others."""

@@ -1,4 +1,9 @@
-"""Other wordings of rows and pieces told in everyday words, as knitters write to one another. No I/O."""
+"""Other wordings of pages that knitters tell, type or translate for one another, and of leaflets. No I/O.
+
+Pages put into English from elsewhere say on which side of a thread stitches are worked, what a number of stitches is
+for behind an equals sign, how often a shaping is worked in all before they say where, and list what is bound off at
+both sides step by step.
+"""
 
 from __future__ import annotations
 
@@ -9,8 +14,44 @@ _HEAD = r"^(\s*(?:(?:(?:next|last|first|every|each|set-?up|foundation|dec|inc)\s
 """The head of a row, if it has one."""
 _EDGE = r"(?:border|borders|edge|edging|cent(?:er|re)\s+st(?:itch)?|button\s?band|band|selvedge|hem|brim|cuff|steek|seam\s+st(?:itch)?|thumb|instep|sole|heel|palm)"
 _MAIN = r"(?:(?:the\s+)?(?:main|working|regular|project|original)\s+(?:yarn|wool|colou?r))"
+_OFF = r"(?:bind|cast)\s+off|bo"
+_CHANGE = r"(?:inc|dec)(?:reas(?:e|ing))?\b\.?"
+_SIDE = r"(?:in|on|at)\s+(?:the\s+)?(?:each|both|either)\s+sides?"
+_STEP = rf"{N}\s+{STS}\s+{N}\s+times?"
+_THUS = r"(?:as\s+foll(?:ow)?s|like\s+this|thus|in\s+this\s+(?:way|manner))"
+_PART = (
+    r"(?:piece|work|knitting|body|sleeve|cuff|hem|rib|ribbing|neckband|yoke|foot|leg|hat|mitten|mitt|glove|hand|thumb|sock|toe|cowl|"
+    r"scarf|shawl|it)"
+)
+_WEARER = (
+    r"(?:(?:base|top|tip|end|middle|cent(?:er|re)|start|beginning|bend|width|crook|nail|tips)\s+of\s+)?(?:the\s+|your\s+|her\s+|his\s+)?"
+    r"(?:(?:little|ring|middle|index|pinky|pinkie|first|second|big|longest)\s+)?(?:finger|fingers|fingertips?|thumb|knuckles?|wrist|elbow|toes?|"
+    r"ankle|heel|shoulder|underarm|ear|ears|earlobes?|neck|nail|palm|knee|waist|hips?|pinky|pinkie)"
+)
+"""A place on whoever wears it."""
+_RIB = r"(?:[(\[]?\s*k\s?\d+\s*[,.]?\s*p\s?\d+\s*\.?\s*[)\]]?|\d\s?x\s?\d)(?:\s+rib(?:bing)?)?"
+_NAMED_ROWS = (
+    r"(?:seeding|foundation|preparation|preparatory|starting|opening|garter|border|edging|hem|ribbing|rib|base|set-?\s?up)"
+)
 
 TOLD: tuple[Synonym, ...] = (
+    row("as foll|like this|thus", rf"^(\s*)(?:now\s+)?(?:(?:on\s+)?(?:the\s+)?next\s+(row|rnd|round)(?:\s+is\s+(?:worked|knitted)|\s*,?\s+(?:work|knit))?|(?:work|knit)\s+(?:the\s+)?(?:next|1|one)\s+(row|rnd|round))\s+{_THUS}\s*:\s*(?=\S)", r"\1Next \2\3: ", "Next round is worked as follows: K2, k2tog, k to end."),
+    row("mm", r"\b((?:change|switch)\s+to|with|using)\s+(?:the\s+)?((?:circular|straight)\s+needles?|dpns)\s+(?:size\s+|no\.?\s+)?(\d+(?:\.\d+)?\s*mm)\b", r"\1 \3 \2", "Change to circular needle 2.5 mm."),
+    row("side", r"^(\s*)(knit|purl)\s+(?:1|one)\s+row\s+(?:back\s+)?(?:from|on)\s+the\s+(right|wrong)\s+side(?=\s*\.?\s*$)", r"\1with \3 side facing, \2 1 row", "Purl 1 row from the wrong side."),
+    row("divided|split", r"\bfrom\s+where\s+(?:it|the\s+(?:work|piece|body|stitches))\s+(?:was|were)\s+(?:divided|split)\b", "from the divide", "Knit until body measures 12 cm from where it was divided."),
+    row("front", rf"^(\s*(?:there\s+are\s+(?:now\s+)?)?)({N}\s+{STS})\s+(?:on|in|for)\s+(?:the\s+)?front\s+and\s+(?:(?:on|in|for)\s+)?(?:the\s+)?back(?=\s*\.?\s*$)", r"\2 each for front and back", "There are 12 sts on the front and on the back."),
+    row(":=|: =|:.", rf"^\s*(?P<said>[a-z][a-z -]{{1,30}}):\s*[=.]\s*({N}\s+{STS}\s*\.?\s*)$", r"\2", "Body: = 24 sts."),
+    row("thread", r"\b(?:marker|marking)\s+threads?\b", "marker", "Knit to 1 st before the marker thread, yo, k2, yo, k to end."),
+    row("new", rf"\b((?:cast\s+on|co)\s+{N})\s+(?P<said>new)\s+(?={STS})", r"\1 ", "K12, hold 10 sts, cast on 4 new sts, k to end.", spelt_out=True),
+    row("(=|( =", rf"((?:{N}\s+{STS}|\b[kp]\s?{N}))\s*\(\s*=\s*(?P<said>(?:the\s+)?[a-z][a-z ]*)\)", r"\1", "Knit 12 sts (= half back piece), hold 10 sts, k to end."),
+    row("without", r"\b(knit|purl)\s+without\s+(?:any\s+|further\s+)*(?:increas|decreas)ings?\s+(?=until\b|for\b)", r"\1 ", "Knit without decreasing until piece measures 12 cm."),
+    row("without", r"\b(work|cont(?:inue)?)\s+without\s+(?:any\s+|further\s+)*(?:increas|decreas)ings?\s+(?=until\b|for\b)", r"\1 even ", "Work without increasing until piece measures 12 cm."),
+    row("without", r"\b(in\s+(?:st\.?[\s-]?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?|garter(?:\s+st(?:itch)?)?)\.?)\s*,?\s+without\s+(?:any\s+|further\s+)*(?:increas|decreas)ings?(?=\s+(?:until|for)\b|\s*\.?\s*$)", r"\1", "Work 2 cm in stocking stitch without decreasing."),
+    row("inside|within", rf"^([^.]*?\b{_CHANGE}\s+{N}\s+{STS}[^.,]*?)\s*,?\s+(?:inside|within)\s+({N})\s+edge\s+{STS}\s*,?\s+([^.]*?)(?=\s*[.]|\s*$)", r"\1 \3, worked \2 sts in from edge", "Dec 1 st at each side on every 2nd row, inside 1 edge st, 4 times."),
+    row("side", rf"\b({_CHANGE}\s+{N}\s+{STS})\s+(?:in|on)\s+(?:the\s+)?(?:each|both|either)\s+sides?\s*,?\s+(?=on\b|every\b|each\b|in\s+every\b|of\b)", r"\1 at each side ", "Decrease 1 st in each side on every 2nd row 4 times."),
+    row("side", rf"\b({_OFF})\s+(?:for\s+(?:the\s+)?[a-z]+\s+)?at\s+(?:the\s+)?beg(?:inning)?\s+of\s+(?:each|every)\s+row\s*,?\s+{_SIDE}\s*:\s*(?={_STEP})", r"\1 at each side: ", "Cast off at the beginning of each row in each side: 3 sts 2 times and 2 sts 1 time."),
+    row("side", rf"\b({_OFF})\s+(?:for\s+(?:the\s+)?[a-z]+\s+)?{_SIDE}\s*:\s*({N}\s+{STS})\s+({N})\s+times?\b\s*(?:,|and)\s*(?:and\s+)?(?:then\s+)?(?={_STEP})", r"\1 \2 at each side \3 times. \1 at each side: ", "Bind off at each side: 3 sts 2 times, 2 sts 2 times.", again=True),
+    row("side:|sides:|side :|sides :", rf"\b({_OFF})\s+{_SIDE}\s*:\s*({N}\s+{STS})\s+({N})\s+times?\b(?=\s*[.,;=]|\s*$)", r"\1 \2 at each side \3 times", "Bind off at both sides: 3 sts 2 times."),
     # --- casting on and needles ---
     row("needle", r"^\s*(?:using|with)\s+(?:the\s+|your\s+)?((?:(?:smaller|larger|bigger|size)\b|[a-z]{0,2}\s?\d)(?:[^:.,;]|\.(?=\d))*?\bneedles?)\s*:\s*", r"Change to \1. ", "Using 4mm needles:"),
     row("needle", r"\bcont(?:inue)?\s+(?:using|with|on)\s+(?:the\s+)?((?:smaller|larger|bigger|\d)(?:[^:.,;]|\.(?=\d))*?\bneedles?)(?:\s*,\s*(?:and\s+)?|\s+and\s+)(?=(?:work|knit|purl|k|p|cast|bind|pick|rep(?:eat)?)\b)", r"Change to \1. ", "Continue on larger needles and work 6 rows in garter st."),
@@ -71,5 +112,43 @@ TOLD: tuple[Synonym, ...] = (
     row("complete", r"\b(rejoin\s+yarn\s+to\s+(?:the\s+)?rem(?:aining)?\s+(?:sts|stitches))\s*,?\s+and\s+(complete\s+(?:to\s+match|as\s+for|same\s+as|like)\b)", r"\1. \2", "Rejoin yarn to remaining sts and complete to match first side."),
     row("draw|pull|thread", r"\b((?:break|cut))\s+(?:off\s+)?((?:the\s+)?yarn\s*,?\s*(?:and\s+)?(?:draw|pull|thread|run|pass)\s+(?:it\s+|tail\s+|yarn\s+|end\s+)?through\s+(?:all\s+|the\s+|rem(?:aining)?\s+|last\s+|live\s+|\d+\s+)*(?:sts|stitches|loops))\s+(?P<said>on\s+(?:the\s+)?needles?(?:\s*,?\s*(?:and\s+)?(?:draw|pull)\s+(?:up|it|them)?\s*(?:tight(?:ly)?|firmly)?(?:\s*,?\s*(?:and\s+)?(?:secure|fasten(?:\s+off)?))?)?)(?=\s*\.?\s*$)", r"\1 \2", "Break off yarn and thread through sts on needle, draw up tightly and secure.", spelt_out=True),
     row("stuff|sew|fold|seam|embroider|stitch|attach|press|felt|wet|trim|make up", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:(?:make|making|to\s+make)\s+up\s*[:.-]\s*)?(?:(?:then|lightly|gently|carefully|firmly)\s+)*(?:stuff|sew|fold\s+in\s+half|seam|oversew|embroider|stitch\s+(?:the|on|up)|attach\s+(?:the\s+|an?\s+)?(?:button|ear|arm|leg|head|eye|tassel|pompom|pom-pom|ribbon|strap|fringe|flower)s?|press|wet[-\s]block|felt|trim|steam|join\s+(?:side\s+|shoulder\s+|sleeve\s+|leg\s+|the\s+|all\s+|back\s+)*seams?)\b[a-z ,'-]*)(?=[.!]|$)\s*(?:[.!]+|$)", "", "Stuff lightly and sew up."),
+    # --- spelling and signs ---
+    row("tog-b|tog b", r"\b([kp]\s?\d?\s?tog)-?\s?b(?:l)?\b(?![\w'])", r"\1 tbl", "K2, p2tog-b, yo, k to end."),
+    row("dpn", r"\bdpn\b(?=\s*[.,;]|\s*$|\s+(?:as|when|if|once|before|and)\b)", "dpns", "Change to dpn."),
+    row("size", r"\b(smaller|larger|bigger)[-\s]sized?\s+(?=needles?\b|dpns?\b|double|circular)", r"\1 ", "Change to smaller size needles."),
+    row("till|until", r"\b(?:till|'til|until)\s+(?=(?:the\s+)?end\b)", "to ", "Row 2: Slip 1, then purl till the end."),
+    row("(pm|(slip|(sm|(remove", r"(?<=[,;*])\s*[(\[]\s*(pm|slip\s+(?:the\s+)?marker|sm|remove\s+(?:the\s+)?marker)\s*[)\]]", r" \1", "K3, pm, k5, (slip marker), k to end."),
+    row("last", r"\b(rep(?:eat)?\s+from\s+\*+)\s*(?:across(?:\s+(?:the\s+)?row)?|around)?\s*,?\s*end(?:ing)?\s+(?:with\s+)?(k|p|knit|purl)\s+(?:the\s+)?last\s+(\d+)\s+(?:sts|stitches)\b", r"\1 to last \3 sts, \2\3", "K2, *yo, k2tog, k1, repeat from * across row ending with K last 2 sts."),
+    row("next", r"^(\s*)next\s*:\s*(?=(?:k|p|knit|purl)\b)", r"\1Next row: ", "Next: Purl."),
+    row("rows|rnds|rounds", rf"^\s*(?P<said>{_NAMED_ROWS})\s+(rows|rnds|rounds)\s+(\d+)\s*(?:-|to|and|&)\s*(\d+)\s*:", r"\2 \3-\4:", "Foundation rows 1 to 3: Knit.", spelt_out=True),
+    # --- casting on, picking up, needles ---
+    row("loosely", r"\bcast\s+on\s+loosely\s+with\s+([^,.;]*?\bneedles?)\s+and\s+([a-z][\w-]*)\s+(?=\d)", r"with \1 and \2, cast on loosely ", "Cast on loosely with 4 mm needles and A 38 sts."),
+    row("pick up", r"\b(pick\s+up\s+and\s+)k(?=\d)", r"\1knit ", "K3, pick up and k3 sts along side edge."),
+    row("evenly", rf"\b(pick\s+up\s+and\s+(?:knit|purl)\s+{N}\s+(?:sts|stitches))\s+evenly(?:\s+spaced)?\s+(?:across|along|down|up|over)\s+", r"\1 evenly along ", "K3, pick up and knit 3 sts evenly spaced across side edge, pick up and knit 3 sts along cast-on edge."),
+    row("only", r"\b((?:change|switch|go)\s+(?:back\s+)?to)\s+((?-i:MC|CC\d?|[A-H]))\s+only\b|\b((?:change|switch|go)\s+(?:back\s+)?to|with|using)\s+only\s+((?-i:MC|CC\d?|[A-H]))\b", r"\1\3 \2\4", "Change back to only A and purl 1 row."),
+    row("back", r"\b(?:change|switch|go)\s+back\s+to\s+(?=(?-i:MC|CC\d?|[A-H])\b)", "change to ", "Change back to A and purl 1 row."),
+    row("to note|to mark|to denote|to show|to indicate", r"\b((?:place|put)\s+(?:an?\s+)?markers?)\s+to\s+(?:note|mark|denote|show|indicate)\s+(?=(?:the\s+)?(?:beg|start|end))", r"\1 for ", "Place marker to note beginning of round."),
+    row("graft|kitchener", r"\b(?:kitchener(?:\s+st(?:itch)?)?\s+or\s+graft|graft\s+or\s+kitchener(?:\s+st(?:itch)?)?|kitchener\s+st(?:itch)?)(?=\s+(?:the\s+)?(?:rem\w*|last|\d))", "graft", "Kitchener stitch or graft the remaining 10 stitches."),
+    said_row_behind("per |for each", r"\b(\d+\s+(?:sts|stitches))\s+(?P<said>(?:per|for\s+each)\s+(?:sock|mitten|mitt|sleeve|glove|leg|slipper|cuff))\b", "Cast on 16 stitches per sock."),
+    # --- lengths and counts ---
+    row("from", rf"\buntil\s+(?:the\s+)?{_PART}\s+(from\s+(?:the\s+)?(?:beg(?:inning)?\b\.?|start|cast-?\s?on(?:\s+edge)?|co\s+edge|underarm))\s+measures\s+((?:about\s+|approx(?:imately|\.)?\s+)?{LONG})", r"until piece measures \2 \1", "Work even until work from beg measures 20 cm."),
+    row("around", rf"\b(knit|purl)\s+(?:around|in\s+the\s+(?:round|rnd))\s+(?=(?:until\s+(?:you\s+have\b|(?:the\s+)?{_PART}\s+(?:measures|is))|for\s+{LONG})\b)", r"\1 ", "Knit around for 6 in."),
+    said_row("or ", r"\s*,?\s*(?P<said>or\s+(?:(?:about|roughly|approximately|approx\.?)\s+)?(?:(?:\d/\d|¼|½|¾|half|one\s+third|two[-\s]thirds|three[-\s]quarters|a\s+third)\s+(?:of\s+)?)the\s+(?:(?:total|full|whole|finished)\s+)?[a-z]+\s+length)(?=\s*\.?\s*$)", "Work even until piece measures 15 cm or about 2/3 of the total foot length."),
+    row("k |p ", rf"^(\s*)k\s+(?:in\s+the\s+(?:round|rnd)\s+)?(?=for\s+(?:about\s+)?{LONG}|until\s+(?:the\s+)?{_PART}\s+(?:measures|is|reaches)\b|until\s+\d+\s+rows\s+from\b)", r"\1Knit ", "K for 2 inches."),
+    row("from", rf"\buntil\s+(?:you\s+have\s+)?({N}\s+{ROUND})\s+from\s+(?:the\s+)?(?:beg(?:inning)?\b\.?|start|cast-?\s?on(?:\s+edge)?)", r"until \1 have been worked in all", "Knit until 16 rows from beginning."),
+    row("reach|cover|touch", rf"\b(knit|purl|work|continue|cont)(?:\s+(plain|even|straight|in\s+pattern|in\s+st\s+st))?\s+(?P<said>until\s+(?:the\s+|your\s+)?{_PART}\s+(?:reaches|covers|touches|comes\s+to|fits\s+to)\s+(?:the\s+)?{_WEARER})\s*[(\[]\s*({N})\s+(rounds|rnds|rows)\s*[)\]]", r"\1 \4 \5", "Knit until mitten reaches the top of the little finger (26 rounds).", spelt_out=True),
+    row("reach|cover|touch", rf"\buntil\s+(?P<said>(?:the\s+|your\s+)?{_PART}\s+(?:reaches|covers|touches|comes\s+to)\s+(?:the\s+)?{_WEARER})\s*[,(\[]+\s*((?:about\s+|approx(?:imately|\.)?\s+)?{LONG})\s+(from\s+(?:the\s+)?(?:beg(?:inning)?\b\.?|start|cast-?\s?on(?:\s+edge)?|underarm|cuff))\s*[)\]]?", r"until piece measures \2 \3", "Work even until sleeve reaches the wrist, about 40 cm from underarm.", spelt_out=True),
+    said_row_behind("about|approx", rf"({LONG})\s*[(\[]\s*(?P<said>(?:about|approx(?:imately|\.)?)\s+{N}\s+{ROUND})\s*[)\]]", "Work another 2 inches (about 12 rows)."),
+    row("leaving", rf"\s*,?\s*\bleaving\s+(?:you\s+with\s+)?(?:a\s+total\s+of\s+({N})\s+(?:total\s+)?{STS}|({N})\s+(?:{STS}\s+(?:total|in\s+(?:all|total))|total\s+{STS}))(?=\s*\.?\s*$)", r". \1\2 sts", "K to marker, remove marker, k to end, leaving a total of 34 sts."),
+    row("shaping", r"\b(?:without|with\s+no)\s+(?:any\s+)?(?:further|more|additional)\s+shaping\b", "even", "Work without further shaping until piece measures 20 cm."),
+    row("without shaping", rf"^(\s*work)\s+(?:another|a\s+further)\s+((?:{LONG})(?:\s*[(\[][^()\[\]]*[)\]])?)\s+without\s+shaping\b", r"\1 even for \2", "Work another 5 cm without shaping."),
+    row("ending", rf"\b({ROUND}|{LONG}|measures\s+{LONG}),?\s+ending\s+on\s+(?:the\s+)?(\d+)(?:st|nd|rd|th)\s+(row|rnd|round)(?:\s+of\s+(?:the\s+)?(?:patt?|pattern))?\b", r"\1, ending with \3 \2", "Work in pattern until piece measures 20 cm, ending on 4th row of pattern."),
+    # --- ribs and rows named again ---
+    said_row_behind("as ", rf"\b({_RIB})\s+(?P<said>as\s+(?:(?:given|worked|set|described)\s+)?(?:above|before|at\s+(?:the\s+)?beg(?:inning)?))(?=\s*[.,;]|\s*$)", "Work 6 rows of k2, p2 rib as given above."),
+    said_row_behind("of ", rf"\b(rep(?:eat)?\s+(?:the\s+)?last\s+(?:\w+\s+)?(?:rows|rnds|rounds))\s+(?P<said>of\s+(?:the\s+)?{_RIB})(?=\s)", "Rep last 2 rows of (k2, p2) ribbing twice more."),
+    row("cent", r"(?<=(?:more|imes)[,.]\s)(inc|dec)(?:r|rease|reasing)?\.?\s+(?:1|one)\s+(?:st|stitch)\s+(?P<said>(?:at|in)\s+(?:the\s+)?(?:cent(?:er|re)|middle))\s+of\s+(?:the\s+)?last\s+(row|rnd|round)\b", r"\1 1 st evenly across last \3", "Rep last 2 rows twice more, dec 1 st at center of last row.", spelt_out=True),
+    # --- shaping ---
+    row("this row|this rnd|this round", r"\b((?:inc|dec)(?:rease)?\s+(?:1|one)\s+(?:st|stitch)\s+(?:at\s+)?(?:each|both)\s+ends?)\s+(?:of\s+)?this\s+(row|rnd|round)\s*,?\s*(?:and\s+)?then\s+(?:(?:inc|dec)(?:rease)?\s+(?:1|one)\s+(?:st|stitch)\s+(?:at\s+)?(?:each|both)\s+ends?\s+)?(?:of\s+)?(?=every\b)", r"\1 of next \2, then ", "Inc 1 st each end this row, then inc 1 st each end every 4th row 5 times."),
+    row("begin|beg", r"^(\s*next\s+(?:row|rnd|round)(?:\s*\([rw]s\))?)\s*-+\s*(?P<said>(?:begin|beg)\s+(?:the\s+)?(?:[a-z]+\s+){0,2}(?:shapings?|increases|decreases))\s*:", r"\1:", "Next row - Begin sleeve shaping: K2, m1, k to end.", spelt_out=True),
 )  # fmt: skip
 """The rows, in the order tried."""

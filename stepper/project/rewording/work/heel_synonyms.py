@@ -1,9 +1,9 @@
-"""Other wordings for the heel of a sock: rows over half the stitches, gaps closed, needles in prose. No I/O."""
+"""Other wordings for the heel of a sock, for the row that closes buttonholes, and for a garter tab. No I/O."""
 
 from __future__ import annotations
 
 from stepper.project.rewording.said_rows import said_row_behind
-from stepper.project.rewording.synonym import HELD_BY, STS, N, Synonym, row
+from stepper.project.rewording.synonym import HELD_BY, ROUND, STS, N, Synonym, row
 
 _ROWS = r"(?:back\s+and\s+forth(?:\s+in\s+rows)?|in\s+rows|flat)"
 _PUT = r"(?:leav|plac|put|keep|slip|mov|transferr?)(?:e|ing|ting|ping)?"
@@ -18,8 +18,11 @@ _BEGINS = (
     rf"(?:{_BOR}\s+(?:(?:is|are|will|now|begins?|starts?|moves?|be)\s+)*(?:(?:now|here|there|at|in|to|the|cent(?:er|re)|middle|of|back|heel|sole)\b\s*)+"
     rf"|this\s+is\s+(?:now\s+)?(?:the\s+)?{_BOR})"
 )
+_OFF = rf"(?:(?:bound|cast)[-\s]?off\s+{STS}|(?:those|{STS})\s+(?:that\s+were\s+)?(?:bound|cast)[-\s]?off)"
+_BEFORE = rf"(?:\s+(?:of|on|in)\s+(?:the\s+)?(?:previous|last|prev)\.?\s+{ROUND})?"
 
 HEELS: tuple[Synonym, ...] = (
+    # --- the heel of a sock: rows over half the stitches, gaps closed, needles in prose ---
     # --- rows over a part of the stitches ---
     row("heel", rf"(?:(?<=^)|(?<=[.:;]))(\s*)(?P<said>{_HEEL})\s+is\s+(?:now\s+)?(?:worked|knit(?:ted)?)(?:\s+{_ROWS})?\s+{_WHERE}", r"\1work in rows over next \3 sts of heel", "The heel flap is worked back and forth over the first 32 sts."),
     row("heel", rf"(?:(?<=^)|(?<=[.:;]))(\s*)work\s+(?P<said>{_HEEL})(?:\s+{_ROWS})?\s+{_WHERE}", r"\1work in rows over next \3 sts of heel", "Work heel flap back and forth over next 32 sts."),
@@ -40,5 +43,11 @@ HEELS: tuple[Synonym, ...] = (
     row("begin|bor|beg", rf"(?:^\s*|[,;.]\s*(?:and\s+|then\s+)?){_MORE}\s*[.;,]\s*(?:and\s+)?(?P<said>{_BEGINS})(?=\s*\.?\s*$)", r". k\1 sts to new beginning", "Knit 9 heel sts. Beginning of round now at centre of heel.", spelt_out=True),
     # --- needles in prose ---
     row("needle", rf"(?:(?<=[.;,])|(?<=\band))\s*\b(knit|k|purl|p|work)\s+(?:even\s+)?(?:across|all\s+sts\s+on|over)\s+(?:all\s+)?(?:{STS}\s+(?:on|of)\s+)?{_ON_NEEDLES}(?=\s*[.;,]|\s*$|\s+and\b)", r" \2: \1 to end", "Needle 1: K to last 3 sts, k2tog, k1. Knit across needles 2 and 3. Needle 4: K1, ssk, k to end."),
+    # --- buttonholes closed, a garter tab that is turned ---
+    row("casting", rf"\bcasting\s+on\s+({N})(?:\s+{STS})?\s+(?:over|above|at|in\s+place\s+of)\s+(?:each\s+(?:buttonhole|gap|opening|set\s+of\s+{_OFF})|(?:the\s+)?{_OFF}){_BEFORE}", r"casting on \1 sts over each buttonhole", "Knit, casting on 2 sts over those bound off on previous row."),
+    row("off", rf"\b(to\s+(?:the\s+)?(?:next\s+)?){_OFF}{_BEFORE}(?=\s*,\s*(?:co|cast\s+on)\b)", r"\1buttonhole", "K to bound-off sts, cast on 2 sts, k to end."),
+    said_row_behind("rotate|turn", r"(^\s*|[:,.]\s*)(?P<said>(?:rotate(?:\s+(?:the\s+)?(?:work|piece|tab))?|turn\s+(?:the\s+)?(?:work|piece|tab)(?=\s+(?:90|a\s+quarter)))(?:\s+(?:90\s*(?:degrees|°)|a\s+quarter\s+turn))?(?:\s+clockwise)?)\s*,?\s*(?:and\s+)?(?=pick\s+up\b)", "Rotate work 90 degrees clockwise and pick up and knit 7 sts along the edge."),
+    said_row_behind("in each", rf"(\bpick\s+up\s+and\s+(?:knit|k)\s+{N}\s+{STS}\s+along\s+(?:the\s+)?(?:side\s+|long\s+)?edge)\s*[,(]\s*(?P<said>(?:one|1)(?:\s+{STS})?\s+(?:in|for)\s+each\s+(?:garter\s+)?(?:ridge|bump))\s*\)?", "Pick up and knit 7 sts along side edge, one in each garter ridge, k to end."),
+    row("provisional", rf"(?P<said>(?:unravel|undo|unzip|remove)\s+(?:the\s+)?provisional\s+cast-?\s?on)\s*,?\s*(?:and\s+)?(?:knit|k)\s+(?:the\s+)?({N})\s+{STS}\s+from\s+(?:it|(?:the\s+)?(?:provisional\s+)?cast-?\s?on(?:\s+edge)?)", r"pick up and knit \2 sts", "K3, rotate, pick up and knit 7 sts along edge, undo provisional cast-on and knit 3 sts from it.", spelt_out=True),
 )
 """The rows, in the order tried."""

@@ -1,8 +1,8 @@
-"""Other wordings for a part worked again: the second of a pair, a side that matches the first. No I/O."""
+"""Other wordings for a part worked again, and where a piece is divided: the other part, its yarn, what was left. No I/O."""
 
 from __future__ import annotations
 
-from stepper.project.rewording.synonym import Synonym, row
+from stepper.project.rewording.synonym import HELD_BY, LONG, ROUND, STS, N, Synonym, row
 
 _PIECE = (
     r"(?:sleeve|sock|stocking|mitten|mitt|glove|cuff|pocket|earflap|flap|slipper|bootee|legwarmer|leg|strap|panel|piece|band|thumb|"
@@ -16,6 +16,25 @@ _SAME = (
 _SIDE = r"(?:(?:the\s+)?(?:first|1st|other|opposite|left|right)\s+(?:side|half|edge|front|shoulder))"
 _START = r"((?:^|[.!:])\s*)"
 _STOP = r"(?=\s*\.?\s*$|\s*[.!])"
+_DIVIDED = (
+    r"((?:(?:left|right|upper|lower|first|second|other)\s+)?(?:front|back|body|sleeve|side|half|yoke|heel|instep|hood|thumb|shoulder))"
+)
+_PUT = r"(?:place|put|slip|sl|leave|transfer|move)"
+_JOIN = r"(?:re-?join|re-?attach|join|attach)\s+(?:the\s+|main\s+|a\s+new\s+ball\s+of\s+)?yarn"
+_ON = rf"(?:\s+(?:on|from)\s+(?:the\s+)?{HELD_BY})?"
+_THEN = r"(?:\s*[,;]\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?|\s*(?=\.)|\s*$)"
+_SIDE_OF = r"(?:(?:the|left|right|first|second|one|this)\s+)*(?:side|half|front|back|shoulder)(?:\s+of\s+(?:the\s+)?(?:neck|front|back|work|opening))?"
+_PIECES = (
+    r"(?:left|right|upper|lower|front|back|side|and|the|sleeve|cuff|mitten|mitt|sock|bootee|bootie|leg|strap|pocket|thumb|"
+    r"ear|flap|band|border|panel|square|half|slipper|warmer|wrist)"
+)
+_ANY_PIECE = (
+    r"(?!(?:knit|purl|rep|repeat|work|cast|bind|rows?|rounds?|rnds?|inc|dec|increase|decrease|button\w*|bobbles?|cables?|patt|pattern|chart)\b)"
+    r"[a-z][a-z'-]+(?:\s+(?!(?:rows?|rounds?|rnds?|sts?|stitch|pattern|chart)\b)[a-z][a-z'-]+){0,2}"
+)
+"""What a page may call a piece that is made twice: "Earflaps (make 2)"."""
+_RIBBED = r"(back|front|body|sleeves?|hem|cuffs?)"
+_AS_GIVEN = rf"as\s+(?:(?:given|worked|set|directed|described)\s+)?(?:for|on|at)\s+(?:the\s+)?{_RIBBED}\b"
 
 AGAIN: tuple[Synonym, ...] = (
     row(
@@ -55,6 +74,91 @@ AGAIN: tuple[Synonym, ...] = (
         rf"{_START}(?:work\s+|knit\s+|make\s+)?(?:like|(?:in\s+)?the\s+same\s+(?:way|manner)\s+as|identical\s+to|to\s+match)\s+(?:the\s+)?(?=(?:left|right|first|back|front)\b)(?!first\s+side)",
         r"\1work as for ",
         "Work in the same way as left sleeve.",
+    ),
+)
+"""The rows, in the order tried."""
+
+_LIKE_PART = (
+    r"(?:(?:on|for|that\s+of)\s+)?(?:the\s+)?(back|(?:(?:left|right)\s+)?front)\s+(?:up\s+)?to\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+)?"
+    r"(?:the\s+)?(shoulder|armhole|neck|underarm)s?(?:\s+shapings?)?"
+)
+"""Another part and a place in it, behind "than"."""
+
+DIVIDED: tuple[Synonym, ...] = (
+    row(
+        "rib as|ribbing as",
+        rf"\b(work|cont(?:inue)?)\s+({LONG}|{N}\s+{ROUND})\s+in\s+rib(?:bing)?\s+{_AS_GIVEN}",
+        r"\1 in as-\3 rib for \2",
+        "Work 6 cm in rib as given for back.",
+    ),
+    row(
+        "rib as|ribbing as",
+        rf"\bin\s+rib(?:bing)?\s+{_AS_GIVEN}(?=\s+(?:for|until)\b)",
+        r"in as-\1 rib",
+        "Work in rib as for back for 6 cm.",
+    ),
+    row(
+        "(make|(work|(knit|alike|(2|(two|(both|[2|[two|[both",
+        rf"^\s*(?P<said>(?:(?:{_PIECES}s?\b[\s,]*)+|{_ANY_PIECE}\s*))[(\[]\s*(?:(?:make|work|knit)\s+(?:2|two|both)(?:\s+(?:alike|the\s+same))?|(?:both|2|two)(?:\s+(?:alike|the\s+same))?|(?:worked|knit(?:ted)?|made)\s+alike)\s*[)\]]\s*:?\s*$",
+        "make 2.",
+        "SLEEVES (make 2)",
+        spelt_out=True,
+    ),
+    row(
+        "holder|hold|yarn|needle",
+        rf"\b{_PUT}\s+(?:the\s+)?{_DIVIDED}\s+({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}",
+        r"hold \2 sts for \1",
+        "Place the front 56 sts on a stitch holder.",
+    ),
+    row(
+        "edge",
+        rf"\b({_JOIN})\s+(?P<said>at\s+(?:the\s+)?(?:armhole|neck|side|inner|outer|cent(?:re|er)|front)\s+edge)\s+(?=to\b|of\s+(?:the\s+)?rem)",
+        r"\1 ",
+        "Rejoin yarn at neck edge to remaining 20 sts, k to end.",
+        spelt_out=True,
+    ),
+    row(
+        "held for",
+        rf"\b{_JOIN}\s+to\s+(?:the\s+)?({N})\s+{STS}\s+held\s+for\s+(?:the\s+)?{_DIVIDED}{_THEN}",
+        r"take up \1 \2 sts. ",
+        "With RS facing, rejoin yarn to 52 sts held for back. Knit 10 rows.",
+    ),
+    row(
+        "yarn",
+        rf"\b{_JOIN}\s+(?:to|at)\s+(?:the\s+)?({N}\s+)?{_DIVIDED}\s+{STS}{_ON}{_THEN}",
+        r"take up \1\2 sts. ",
+        "With RS facing, rejoin yarn to back sts.",
+    ),
+    row(
+        "return to|go back to|back to",
+        rf"^(\s*)(?:(?:now\s+)?(?:return|go\s+back|going\s+back|returning))\s+to\s+(?:the\s+)?(?:held\s+)?({N}\s+)?(?:held\s+)?{_DIVIDED}\s+{STS}{_ON}{_THEN}",
+        r"\1take up \2\3 sts. ",
+        "Return to the front sts and work as for back until armhole measures 9 cm.",
+    ),
+    row(
+        "on these",
+        rf"(?:(?<=^)|(?<=[.!]))\s*(?P<said>(?:work|cont(?:inue)?|working|continuing)\s+(?:on\s+)?(?:only\s+)?on\s+these\s+{STS}(?:\s+only)?(?:\s+for\s+{_SIDE_OF})?)\s*,?(?:\s*(?:and\s+)?(?:(?:proceed|work|cont(?:inue)?)\s+)?as\s+foll(?:ow)?s)?\s*(?:[.:]\s*|\s*$)",
+        " ",
+        "Work on these sts only for left side.",
+        spelt_out=True,
+    ),
+    row(
+        "shorter|less|fewer",
+        rf"\buntil\s+(?:the\s+)?(?:(?:left|right)\s+)?(?:front|work|piece|armhole|it)\s+(?:is|measures)\s+({N})\s+rows?\s+(?:shorter|less|fewer)\s+than\s+{_LIKE_PART}",
+        r"until piece measures same as \2 to \3 less \1 rows",
+        "Work straight until front is 15 rows shorter than back to shoulder.",
+    ),
+    row(
+        "less|fewer",
+        rf"\buntil\s+(?:there\s+(?:are|have\s+been)\s+)?({N})\s+rows?\s+(?:less|fewer)\s+(?:(?:are|have\s+been)\s+worked\s+)?than\s+{_LIKE_PART}",
+        r"until piece measures same as \2 to \3 less \1 rows",
+        "Cont straight until 12 rows fewer have been worked than on back to start of shoulder shaping.",
+    ),
+    row(
+        "ending|finishing|ends",
+        rf"(\buntil\s+[^.;,]*?\b(?:measures\s+same\s+as|matches|is\s+(?:the\s+)?same(?:\s+length)?\s+as)\b[^.;,]*?(?:\bless\s+{N}\s+rows)?)\s*,?\s*(?:and\s+)?(?:ending|finishing)\s+(?:with|on|after)\s+(?:an?\s+)?(rs|ws|right\s+side|wrong\s+side|knit|purl|k|p)\s+{ROUND}",
+        r"\1. ends with a \2 row",
+        "Work straight until front matches back to shoulder, ending with a WS row.",
     ),
 )
 """The rows, in the order tried."""

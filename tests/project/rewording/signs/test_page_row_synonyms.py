@@ -35,3 +35,34 @@ def test_side_and_name_in_one_bracket_are_both_kept(printed: str) -> None:
 def test_three_stitches_together_so_often_stay_two_things() -> None:
     """"K2tog, ssk 3 times" may be both, three times."""
     assert recast(made_plain("K2tog, ssk 3 times.")).text == "K2tog, ssk 3 times."
+
+
+@pytest.mark.parametrize(
+    ("printed", "words"),
+    [
+        ("*K 1, p 1, repeat from * to * across row, end k1, p1.", "*K 1, p 1, repeat from *, k1, p1."),
+        ("Row 1: *K3, p2; rep from * across, ending with k3.", "Row 1: *K3, p2; rep from *, k3."),
+        ("K2, *p1, k1; repeat from * across to last 6 sts, k6.", "K2, *p1, k1; repeat from * to last 6 sts, k6."),
+        ("*K6, k2tog, repeat to marker, k to end.", "*K6, k2tog, rep from * to marker, k to end."),
+        ("Row 1: (K1, p1, k2tog) repeat.", "Row 1: (K1, p1, k2tog) to end."),
+        ("K 1, p 1 alternately across.", "(K 1, p 1) to end."),
+        ("*K 1, p 1 *, repeat between *s across row.", "*K 1, p 1; rep from * to end."),
+    ],
+)
+def test_the_end_of_a_repeat_is_its_tail(printed: str, words: str) -> None:
+    """What "end" names is worked once, behind the last whole repeat."""
+    assert recast(made_plain(printed)).text == words
+
+
+@pytest.mark.parametrize(
+    "printed",
+    [
+        "*K1, p1; rep from * across, ending with a purl row.",
+        "*K1, p1; rep from *, end p 2 rows.",
+        "Row 1: *K5, yo; rep from *, end last rep k2.",
+    ],
+)
+def test_a_row_at_the_end_is_no_tail(printed: str) -> None:
+    """A row of another side, or another last repeat, is not put behind the repeat as its stitches."""
+    assert "from *, p" not in recast(made_plain(printed)).text
+    assert "from *, k2" not in recast(made_plain(printed)).text

@@ -40,3 +40,58 @@ def test_what_a_magazine_prints_is_put_into_the_words_that_are_read(printed: str
 def test_what_looks_like_it_stays_as_it_is(printed: str) -> None:
     """A fabric left to the knitter, a slipped stitch and stitches added are other things."""
     assert recast(made_plain(printed)).text == made_plain(printed)
+
+
+@pytest.mark.parametrize(
+    ("printed", "words"),
+    [
+        ("Row 7: *K3, k2tog* x 9.", "Row 7: (K3, k2tog) 9 times."),
+        ("Row 7: SSK x 5.", "Row 7: (SSK) 5 times."),
+        ("Next row: K2tog across to last 3 sts, k3.", "Next row: *K2tog; rep from * to last 3 sts, k3."),
+        ("Work other side to correspond.", "complete like other side, reversing shaping."),
+        ("Cont on these 17 sts only.", "17 sts."),
+        ("Cast off ribwise.", "Cast off in rib."),
+        ("K2tog at both ends of every other row 4 times.", "Dec 1 st at each end of every other row 4 times, working decreases 0 sts in from edge."),
+    ],
+)
+def test_what_is_said_in_few_words_is_put_into_the_words_that_are_read(printed: str, words: str) -> None:
+    """Each of these says one thing only, in words of its own."""
+    assert " ".join(recast(made_plain(printed)).text.split()) == words
+
+
+@pytest.mark.parametrize(
+    "printed",
+    ["Next row: K twice.", "Begin decreases wherever you like.", "Work the other side as you please.", "Multiply 4 x 6."],
+)
+def test_what_looks_like_it_stays_as_it_is_in_few_words(printed: str) -> None:
+    """What is left to the knitter is not to be guessed."""
+    assert recast(made_plain(printed)).text == made_plain(printed)
+
+
+@pytest.mark.parametrize(
+    ("printed", "words"),
+    [
+        ("Rep these 4 rows a further 3 times.", "Rep last 4 rows 3 more times."),
+        ("Repeat above 4 rows 3 times.", "Repeat last 4 rows 3 times."),
+        ("Next row: K2, k across to last 4 sts, k2tog, k2.", "Next row: K2, k to last 4 sts, k2tog, k2."),
+        ("12 Join in the round.", "Join in the round."),
+        ("Rows 3-8: St st.", "Rows 3-8: work in St st."),
+        ("Row 5: *(A) k1, (B) k3; rep from * to end.", "Row 5: *k1 in A, k3 in B; rep from * to end."),
+        ("Next row: Cast on 3 sts over cast-off sts.", "Next row: work in pattern, casting on 3 sts over each buttonhole."),
+        ("Work other side to match.", "complete like other side, reversing shaping."),
+        ("Complete second side to match first.", "complete like other side."),
+        ("Work right front to match left front, reversing shapings.", "Work as for left front, reversing shaping."),
+    ],
+)
+def test_what_a_booklet_prints_is_put_into_the_words_that_are_read(printed: str, words: str) -> None:
+    """Each of these says one thing only, in words of its own."""
+    assert " ".join(recast(made_plain(printed)).text.split()) == words
+
+
+@pytest.mark.parametrize(
+    "printed",
+    ["12 Knit 20.", "Row 5: (A) k1, p3, k to end.", "Rows 3-8: in the other colour.", "Work until 3 (4, 5) or 30 cm."],
+)
+def test_what_looks_like_it_stays_as_it_is_in_booklets(printed: str) -> None:
+    """A number in front of "knit" may be what is left of a broken row, and a yarn in brackets may be that of the whole row."""
+    assert recast(made_plain(printed)).text == made_plain(printed)

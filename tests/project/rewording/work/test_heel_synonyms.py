@@ -27,3 +27,21 @@ def test_a_heel_is_put_into_the_words_of_the_grammar(printed: str, words: str) -
 def test_rows_over_the_last_stitches_are_none_of_the_next() -> None:
     """A heel over the last 32 stitches begins elsewhere."""
     assert "next" not in recast(made_plain("Work back and forth over the last 32 sts.")).text
+
+
+@pytest.mark.parametrize(
+    ("printed", "words"),
+    [
+        ("Knit, casting on 3 over the cast-off sts of previous row.", "Knit, casting on 3 sts over each buttonhole."),
+        ("P to bound off sts, cast on 2 sts, p to end.", "P to buttonhole, cast on 2 sts, p to end."),
+        ("Rotate work 90 degrees and pick up and knit 7 sts.", "pick up and knit 7 sts."),
+    ],
+)
+def test_where_the_stitches_go_is_kept(printed: str, words: str) -> None:
+    """The number cast on, and what is worked beside it, stay as printed."""
+    assert recast(made_plain(printed)).text == words
+
+
+def test_a_turn_is_no_rotation() -> None:
+    """"Turn, pick up 7 sts" turns to the other side."""
+    assert recast("Turn, pick up and knit 7 sts.").text.startswith("Turn")

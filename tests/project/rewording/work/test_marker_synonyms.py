@@ -27,3 +27,23 @@ def test_markers_are_put_into_the_words_that_are_read(printed: str, read: str, k
 def test_an_instruction_is_never_part_of_what_is_only_said(printed: str) -> None:
     """A row behind such words would be lost."""
     assert recast(made_plain(printed)).text == printed
+
+
+@pytest.mark.parametrize(
+    ("printed", "read"),
+    [
+        ("On needle 1, k5, k2tog; on needle 2, knit.", "needle 1: k5, k2tog; needle 2: knit."),
+        ("N1: K to last 3 sts on needle, k2tog, k1; N2: knit to end of needle.", "N1: K to last 3 sts, k2tog, k1; N2: knit to end."),
+        ("*K1, m1r, knit to last st on needle, m1l, k1; rep from * on second needle.", "needles 1 and 2: K1, m1r, knit to last st, m1l, k1."),
+        ("Place 16 sts on each of 2 needles.", "divide over 2 needles. 16 sts on each needle."),
+    ],
+)
+def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
+    """The end meant is that of the needle."""
+    assert recast(made_plain(printed)).text == read
+
+
+def test_needles_that_are_changed_to_are_no_heads() -> None:
+    """A needle size is a needle too."""
+    line = "Change to 3 mm needles. Knit 2 rounds."
+    assert recast(line).text == line

@@ -26,3 +26,38 @@ def test_the_rows_of_a_shaping_are_put_into_the_words_that_are_read(printed: str
 def test_what_has_two_readings_stays_as_it_is(printed: str) -> None:
     """Three times may count the next row or not; the plan asks the printed count."""
     assert recast(made_plain(printed)).text == printed
+
+
+@pytest.mark.parametrize(
+    ("printed", "words"),
+    [
+        (
+            "Inc 1 st at each end of next 4 rows (48 sts), then on every 3rd row twice. 52 sts.",
+            "Inc 1 st at each end of next 4 rows. 48 sts. Inc 1 st at each end every 3rd row twice. 52 sts.",
+        ),
+        (
+            "Bind off 5 sts at beg of next 2 rows: 50 sts, and 2 sts at beg of next 4 rows: 42 sts.",
+            "Bind off 5 sts at beg of next 2 rows. 50 sts. Bind off 2 sts at beg of next 4 rows. 42 sts.",
+        ),
+        (
+            "Cast off 5 sts at beg of next 2 rows (50 sts), then work 4 rows.",
+            "Cast off 5 sts at beg of next 2 rows. 50 sts. work 4 rows.",
+        ),
+    ],
+)
+def test_each_shaping_is_a_sentence_with_its_count(printed: str, words: str) -> None:
+    """A count in the middle holds there, and is checked there."""
+    made = " ".join(recast(made_plain(printed)).text.split())
+    assert made.replace("each end on every", "each end every") == words
+
+
+@pytest.mark.parametrize(
+    "printed",
+    [
+        "Dec 1 st at each end of next 3 rows (51 sts), while every 4th row is purled.",
+        "K2, dec 1 st (51 sts), k to end.",
+    ],
+)
+def test_what_only_looks_like_it_stays_as_printed(printed: str) -> None:
+    """What goes on beside it is no second shaping, and one row is no shaping over rows."""
+    assert recast(made_plain(printed)).text == printed
