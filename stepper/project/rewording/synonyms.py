@@ -15,27 +15,24 @@ from stepper.project.rewording.remarks.comment_synonyms import COMMENTS
 from stepper.project.rewording.remarks.explained_synonyms import EXPLAINED
 from stepper.project.rewording.remarks.filler_synonyms import FILLERS, LATE_FILLERS
 from stepper.project.rewording.remarks.remark_synonyms import BESIDE, REMARKS, THROUGH
-from stepper.project.rewording.signs.head_synonyms import HEADS
 from stepper.project.rewording.signs.list_synonyms import LISTS, STATED_COUNTS
 from stepper.project.rewording.signs.notation import NOTATION, NUMBERS
 from stepper.project.rewording.signs.old_print_synonyms import OLD_PRINT, STATED
-from stepper.project.rewording.signs.page_row_synonyms import PAGE_ROWS
+from stepper.project.rewording.signs.page_row_synonyms import HEADS, PAGE_ROWS
 from stepper.project.rewording.signs.printing_synonyms import PRINTING, SPELLINGS
 from stepper.project.rewording.signs.side_synonyms import SIDES
 from stepper.project.rewording.signs.sign_synonyms import SIGNS
-from stepper.project.rewording.style.british_synonyms import BRITISH
 from stepper.project.rewording.style.garment_synonyms import GARMENTS
 from stepper.project.rewording.style.homely_synonyms import HOMELY
 from stepper.project.rewording.style.leaflet_synonyms import LEAFLETS
 from stepper.project.rewording.style.line_synonyms import LINES
-from stepper.project.rewording.style.magazine_synonyms import BOOKLETS, MAGAZINE_WORDS, MAGAZINES
+from stepper.project.rewording.style.magazine_synonyms import BOOKLETS, BRITISH, MAGAZINE_WORDS, MAGAZINES
 from stepper.project.rewording.style.name_synonyms import ASIDES
 from stepper.project.rewording.style.other_word_synonyms import OTHER_WORDS
 from stepper.project.rewording.style.paragraph_synonyms import PARAGRAPHS, STOPS
 from stepper.project.rewording.style.plain_synonyms import EVERYDAY
 from stepper.project.rewording.style.prose_synonyms import PROSE
 from stepper.project.rewording.style.told_synonyms import TOLD
-from stepper.project.rewording.style.verbless_synonyms import VERBLESS
 from stepper.project.rewording.style.whole_page_synonyms import WHOLE_PAGES
 from stepper.project.rewording.style.yarn_synonyms import YARNS
 from stepper.project.rewording.synonym import Synonym
@@ -84,7 +81,6 @@ SYNONYMS: tuple[Synonym, ...] = (
     *DIVIDED,
     *HOMELY,
     *PROSE,
-    *VERBLESS,
     *REMARKS,
     *PARAGRAPHS,
     *LEAFLETS,

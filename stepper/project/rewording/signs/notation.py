@@ -113,13 +113,8 @@ _HEADS: tuple[Synonym, ...] = (
     ),
     row(
         "rnd|round|row",
-        rf"^(\s*(?:short\s+)?{ROUND}\s+\d+(?:\s*(?:-|,|and\b|&)\s*\d+)*(?:\s*\(?(?:rs|ws)\b\)?)?)\s*[.-]?\s+(?={BEGINS})",
-        r"\1: ",
-        "Row 1 Knit.",
-    ),
-    row(
-        "rnd|round|row",
-        rf"^(\s*next\s+{ROUND}(?:\s*\(?(?:rs|ws)\b\)?)?)\s*[.-]?\s+(?={BEGINS})",
+        rf"^(\s*(?:(?:short\s+)?{ROUND}\s+\d+(?:\s*(?:-|,|and\b|&)\s*\d+)*|next\s+{ROUND}|(?:rs|ws|{_NAMED})\s+(?:rnd|round|row))"
+        rf"(?:\s*\(?(?:rs|ws)\b\)?)?)\s*[.-]?\s+(?={BEGINS})",
         r"\1: ",
         "Next row (RS) K2, ssk, k to end.",
     ),
@@ -128,13 +123,6 @@ _HEADS: tuple[Synonym, ...] = (
         rf"^(\s*(?:next\s+{ROUND}|\d+(?:st|nd|rd|th)\s+{ROUND}|{ROUND}\s+\d+)(?:\s*\(?(?:rs|ws)\b\)?)?)\s*[.-]?\s+(?={_ORDERS})",
         r"\1: ",
         "Next row (WS) Cast off 4 sts, p to end.",
-    ),
-    row("ws|rs", rf"^(\s*(?:rs|ws)\s+(?:row|rnd|round))\s*[.-]?\s+(?={BEGINS})", r"\1: ", "WS row Purl."),
-    row(
-        "rnd|round|row",
-        rf"^(\s*{_NAMED}\s+(?:rnd|round|row)(?:\s*\((?:rs|ws)\))?)\s*[.-]?\s+(?={BEGINS})",
-        r"\1: ",
-        "Dec rnd *K2tog, k3; rep from * to end.",
     ),
     row(
         "as|like",

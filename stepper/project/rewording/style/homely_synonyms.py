@@ -24,16 +24,10 @@ HOMELY: tuple[Synonym, ...] = (
     ),
     row("tog", r"\b([kp])\s+([23])tog\b", r"\1\2tog", "K 2tog, k to end."),
     row(
-        "(pm|(sm|(slm",
-        r"\b((?:place|slip)\s+(?:a\s+|the\s+)?marker)\s*\(\s*(?:pm|sm|slm)\s*\)",
+        "(pm|(sm|(slm|(place|(slip",
+        r"\b((?:place|slip)\s+(?:a\s+|the\s+)?marker|pm|sm)\s*\(\s*(?:pm|sm|slm|(?:place|slip)\s+(?:a\s+|the\s+)?marker)\s*\)",
         r"\1",
         "K10, place marker (pm), k to end.",
-    ),
-    row(
-        "(place|(slip",
-        r"\b(pm|sm)\s*\(\s*(?:place\s+(?:a\s+)?marker|slip\s+(?:the\s+)?marker)\s*\)",
-        r"\1",
-        "K10, pm (place a marker), k to end.",
     ),
     row("stst|st-st", r"\bst-?st\b", "st st", "Work four rows of stst."),
     row("gtst|gst|g-st", r"\b(?:gt?st|g-st)\b", "garter st", "Work 8 rows in gtst."),

@@ -69,17 +69,14 @@ LINES: tuple[Synonym, ...] = (
         r"\1next row (\3): \2",
         "Purl 1 row (WS).",
     ),
-    row(
-        "row",
-        r"^(\s*)(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:rs|right\s+side|knit|k)\s+row\s*,\s*",
-        r"\1next row (rs): ",
-        "Starting with a knit row, work 10 rows in stocking stitch.",
-    ),
-    row(
-        "row",
-        r"^(\s*)(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:ws|wrong\s+side|purl|p)\s+row\s*,\s*",
-        r"\1next row (ws): ",
-        "Beginning with a purl row, work 9 rows in st st.",
+    *(
+        row(
+            "row",
+            rf"^(\s*)(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:{told})\s+row\s*,\s*",
+            rf"\1next row ({side}): ",
+            f"Starting with a {how} row, work 10 rows in stocking stitch.",
+        )
+        for side, how, told in (("rs", "knit", r"rs|right\s+side|knit|k"), ("ws", "purl", r"ws|wrong\s+side|purl|p"))
     ),
     # --- what is said with the line ---
     row(

@@ -51,16 +51,9 @@ ASIDES: tuple[Synonym, ...] = (
     ),
     row(
         "st",
-        rf"\b({_WORKS}\s*{N})\s+(?P<said>{_PARTS})\s+(?={STS})",
+        rf"\b((?:{_WORKS}|to\s+(?:the\s+)?last\s)\s*{N})\s+(?P<said>{_PARTS})\s+(?={STS})",
         r"\1 ",
         "Knit 15 left front sts, pm, knit 30 back sts.",
-        spelt_out=True,
-    ),
-    row(
-        "last",
-        rf"\b(to\s+(?:the\s+)?last\s+{N})\s+(?P<said>{_PARTS})\s+(?={STS})",
-        r"\1 ",
-        "Purl to last 5 band sts, knit to end.",
         spelt_out=True,
     ),
     row(

@@ -56,16 +56,10 @@ EVERYDAY: tuple[Synonym, ...] = (
     ),
     # --- sums at the end ---
     row(
-        "total",
-        rf"(?<=[\w)\]*])\s*,?\s+for\s+a\s+total\s+of\s+({N}\s+{STS})(?=\s*\.?\s*$)",
+        "total|so ",
+        rf"(?<=[\w)\]*])\s*,?\s+(?:for\s+a\s+total\s+of|so\s+(?:that\s+)?(?:you\s+(?:now\s+)?have|there\s+are(?:\s+now)?))\s+({N}\s+{STS})(?=\s*\.?\s*$)",
         r". \1",
         "K to last st, m1, k1 for a total of 34 sts.",
-    ),
-    row(
-        "so ",
-        rf"(?<=\w)\s*,?\s+so\s+(?:that\s+)?(?:you\s+(?:now\s+)?have|there\s+are(?:\s+now)?)\s+({N}\s+{STS})(?=\s*\.?\s*$)",
-        r". \1",
-        "Knit, increasing 7 sts evenly so you have 107 sts.",
     ),
     row(
         " by ",

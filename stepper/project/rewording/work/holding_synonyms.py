@@ -137,14 +137,8 @@ HOLDING: tuple[Synonym, ...] = (
         "Place 20 held left sleeve sts on dpns. Join in the rnd.",
     ),
     row(
-        "and join",
-        r"\b(to\s+needles)\s+and\s+(?=join\b)",
-        r"\1. ",
-        "Place 20 sleeve sts on dpns and join in the round.",
-    ),
-    row(
         "to needles",
-        r"\b(to\s+needles)\s*[,;]\s*(?:and\s+|then\s+)?(?=[a-z])",
+        r"\b(to\s+needles)(?:\s+and\s+(?=join\b)|\s*[,;]\s*(?:and\s+|then\s+)?(?=[a-z]))",
         r"\1. ",
         "Return 20 sts to dpns, pick up and knit 3 sts over gap.",
     ),

@@ -25,12 +25,6 @@ _UNTIL = rf"\s*,?\s*(until\s+(?:there\s+are\s+|you\s+have\s+)?{N}\s+{STS}[^.;,]*
 JOINED: tuple[Synonym, ...] = (
     # --- joined in the round ---
     row(
-        "ring|circle|into|to a",
-        r"\bjoin\s+(?:in)?to\s+(?:an?\s+|the\s+)?(?:ring|circle|round|rnd)\b",
-        "join in the round",
-        "CO 20 sts and join into a ring.",
-    ),
-    row(
         "placing",
         r"\bjoin\b((?:\s+(?:to\s+work\s+|for\s+working\s+)?in\s+(?:the\s+)?(?:rnd|round)s?)?)\s*,?\s*(?P<said>placing\s+(?:an?\s+)?marker"
         r"(?:\s+(?:for|at)\s+(?:the\s+)?(?:beg(?:inning)?|start|bor)(?:\s+of\s+(?:the\s+)?(?:rnd|round))?)?)(?=\s*[.,;]|\s*$)",
@@ -119,17 +113,14 @@ JOINED: tuple[Synonym, ...] = (
         r"\1\2, ",
         "Beg with a K row work 6 rows in st st.",
     ),
-    row(
-        "row",
-        rf"^(\s*)(?:work|cont(?:inue)?)\s+in\s+({_PLAIN})\s*,\s*{_BEGUN}\s+{_PURL}\s*,?\s*(?:and\s+)?work\s+({N}\s+{ROUND})",
-        r"\1next row (ws): work \3 in \2",
-        "Cont in st st, starting with a p row, and work 5 rows.",
-    ),
-    row(
-        "row",
-        rf"^(\s*)(?:work|cont(?:inue)?)\s+in\s+({_PLAIN})\s*,\s*{_BEGUN}\s+{_KNIT}\s*,?\s*(?:and\s+)?work\s+({N}\s+{ROUND})",
-        r"\1next row (rs): work \3 in \2",
-        "Cont in st st, beg with a k row, and work 4 rows.",
+    *(
+        row(
+            "row",
+            rf"^(\s*)(?:work|cont(?:inue)?)\s+in\s+({_PLAIN})\s*,\s*{_BEGUN}\s+{told}\s*,?\s*(?:and\s+)?work\s+({N}\s+{ROUND})",
+            rf"\1next row ({side}): work \3 in \2",
+            f"Cont in st st, beg with a {how} row, and work 4 rows.",
+        )
+        for side, how, told in (("rs", "k", _KNIT), ("ws", "p", _PURL))
     ),
     row("g", r"\bg\.?\s?st\b\.?(?=\s|,|;|$)", "garter st", "Work 4 rows in g st."),
     row(

@@ -39,31 +39,15 @@ LENGTHS: tuple[Synonym, ...] = (
         r"\1 in ",
         "Work 4 rounds K2/P2 rib.",
     ),
-    row(
-        "row",
-        rf"^(\s*)((?:work\s+)?(?:{N}\s+{ROUND}\s+)?(?:in\s+)?{_STOCKINETTE})\s*,\s*(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)"
-        r"\s+an?\s+(?:rs|k|knit)\s+row(?=\s*\.?\s*$)",
-        r"\1next row (rs): \2",
-        "Work 10 rows in st st, beginning with a knit row.",
-    ),
-    row(
-        "row",
-        rf"^(\s*)((?:work\s+)?(?:{N}\s+{ROUND}\s+)?(?:in\s+)?{_STOCKINETTE})\s*,\s*(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)"
-        r"\s+an?\s+(?:ws|p|purl)\s+row(?=\s*\.?\s*$)",
-        r"\1next row (ws): \2",
-        "Work 9 rows in st st, beginning with a purl row.",
-    ),
-    row(
-        "row",
-        rf"^(\s*)((?:work\s+)?(?:in\s+)?{_STOCKINETTE})\s*,\s*(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:ws|p|purl)\s+row\s*,\s*(?=for\b|until\b)",
-        r"\1next row (ws): \2 ",
-        "Work in st st, beg with a p row, for 10 rows.",
-    ),
-    row(
-        "row",
-        rf"^(\s*)((?:work\s+)?(?:in\s+)?{_STOCKINETTE})\s*,\s*(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:rs|k|knit)\s+row\s*,\s*(?=for\b|until\b)",
-        r"\1next row (rs): \2 ",
-        "Work in st st, beg with a k row, for 10 rows.",
+    *(
+        row(
+            "row",
+            rf"^(\s*)((?:work\s+)?(?:{N}\s+{ROUND}\s+)?(?:in\s+)?{_STOCKINETTE})\s*,\s*(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:{told})\s+row"
+            r"(?:(?=\s*\.?\s*$)|\s*,(?=\s*(?:for|until)\b))",
+            rf"\1next row ({side}): \2",
+            f"Work in st st, beg with a {how} row, for 10 rows.",
+        )
+        for side, how, told in (("rs", "k", "rs|k|knit"), ("ws", "p", "ws|p|purl"))
     ),
     row(
         "row|rnd|round",
@@ -136,29 +120,23 @@ LENGTHS: tuple[Synonym, ...] = (
         r", \2, \1",
         "Work in rib for 6 cm, inc 8 sts evenly on last row and ending with a WS row.",
     ),
-    row(
-        "facing",
-        rf",?\s*{_ENDING.replace('on|after', 'on')}\s+(?:the\s+)?(?:rs|right\s+side)\s+facing(?:\s+for\s+(?:the\s+)?next\s+row)?\b",
-        ", ending with a ws row",
-        "Work even until piece measures 4 cm, ending with RS facing for next row.",
-    ),
-    row(
-        "facing",
-        rf",?\s*{_ENDING.replace('on|after', 'on')}\s+(?:the\s+)?(?:ws|wrong\s+side)\s+facing(?:\s+for\s+(?:the\s+)?next\s+row)?\b",
-        ", ending with a rs row",
-        "Work even until piece measures 3 cm, ending with WS facing for next row.",
-    ),
-    row(
-        "row",
-        rf"(\bin\s+{_STOCKINETTE}\s[^.;]*?),?\s*{_ENDING}\s+an?\s+(?:p|purl)\s+row\b",
-        r"\1, ending with a ws row",
-        "Cont in st st until work measures 4 cm, ending with a purl row.",
-    ),
-    row(
-        "row",
-        rf"(\bin\s+{_STOCKINETTE}\s[^.;]*?),?\s*{_ENDING}\s+an?\s+(?:k|knit)\s+row\b",
-        r"\1, ending with a rs row",
-        "Cont in st st until work measures 3 cm, ending with a k row.",
+    *(
+        ended
+        for side, facing, how in (("ws", r"rs|right\s+side", "p|purl"), ("rs", r"ws|wrong\s+side", "k|knit"))
+        for ended in (
+            row(
+                "facing",
+                rf",?\s*(?:end|ending|finish|finishing)\s+(?:with|on)\s+(?:the\s+)?(?:{facing})\s+facing(?:\s+for\s+(?:the\s+)?next\s+row)?\b",
+                f", ending with a {side} row",
+                f"Work even until piece measures 4 cm, ending with {facing[:2].upper()} facing for next row.",
+            ),
+            row(
+                "row",
+                rf"(\bin\s+{_STOCKINETTE}\s[^.;]*?),?\s*{_ENDING}\s+an?\s+(?:{how})\s+row\b",
+                rf"\1, ending with a {side} row",
+                f"Cont in st st until work measures 4 cm, ending with a {how[0]} row.",
+            ),
+        )
     ),
     row(
         "row",

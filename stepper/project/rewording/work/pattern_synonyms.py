@@ -25,8 +25,7 @@ _KEEPING = r"(?:\s*[,;]\s*|\s+)(?:and\s+)?(?:at\s+the\s+same\s+time\s*,?\s*)?(?:
 _IN = rf"((?:{KNOWN}|{RIB}))"
 _THEN = r",?(\s+(?:for|until)\s+[^.]*?)?(?=\s*[.]|\s*$)"
 _REVERSE = r"rev(?:ersed?)?\.?\s+(?:st|stock)"
-_RS = r"rs|right\s+side|purl|p"
-_WS = r"ws|wrong\s+side|knit|k"
+_BEGUN = r"(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?"
 _FABRIC = r"(?:seed|moss|garter|st|stockinette|stocking|rev(?:erse)?\.?\s+(?:st|stockinette|stocking))"
 _FULL = rf"(?:{_FABRIC}\s+st(?:itch)?\b\.?|stockinette\b)"
 _STITCH = r"(?:[kp]\s?\d+|knit|purl|k|p|sm|slm|pm|rm|ssk|k2tog|m1[lr]?|slip\s+(?:the\s+)?marker|place\s+(?:a\s+)?marker|remove\s+(?:the\s+)?marker)"
@@ -40,29 +39,23 @@ _NO = (
 _PATTERN_NAME = rf"((?:(?!(?:{_NO})\b)[a-z][a-z'-]*\s+){{1,3}}(?:patt(?:ern)?|panel|cable|motif|lace)\b\.?)"
 
 PATTERNS: tuple[Synonym, ...] = (
-    row(
-        "rev",
-        rf"^(\s*)(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:{_RS})\s+row\s*,\s*(?=[^.]*\b{_REVERSE})",
-        r"\1next row (rs): ",
-        "Starting with a p row, work 5 rows in reverse st st.",
-    ),
-    row(
-        "rev",
-        rf"^(\s*)(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:{_WS})\s+row\s*,\s*(?=[^.]*\b{_REVERSE})",
-        r"\1next row (ws): ",
-        "Starting with a knit row, work 5 rows in reverse st st.",
-    ),
-    row(
-        "rev",
-        rf"^(\s*)([^.]*?\b{_REVERSE}[^.,]*)\s*,\s*(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:{_RS})\s+row{END}",
-        r"\1next row (rs): \2",
-        "Work 5 rows in reverse st st, beginning with a purl row.",
-    ),
-    row(
-        "rev",
-        rf"^(\s*)([^.]*?\b{_REVERSE}[^.,]*)\s*,\s*(?:beg(?:inning|in)?|start(?:ing)?)\s+(?:with|on)\s+an?\s+(?:{_WS})\s+row{END}",
-        r"\1next row (ws): \2",
-        "Work 5 rows in reverse st st, beginning with a knit row.",
+    *(
+        reversed_row
+        for side, how, told in (("rs", "purl", r"rs|right\s+side|purl|p"), ("ws", "knit", r"ws|wrong\s+side|knit|k"))
+        for reversed_row in (
+            row(
+                "rev",
+                rf"^(\s*){_BEGUN}\s+(?:{told})\s+row\s*,\s*(?=[^.]*\b{_REVERSE})",
+                rf"\1next row ({side}): ",
+                f"Starting with a {how} row, work 5 rows in reverse st st.",
+            ),
+            row(
+                "rev",
+                rf"^(\s*)([^.]*?\b{_REVERSE}[^.,]*)\s*,\s*{_BEGUN}\s+(?:{told})\s+row{END}",
+                rf"\1next row ({side}): \2",
+                f"Work 5 rows in reverse st st, beginning with a {how} row.",
+            ),
+        )
     ),
     said_row_behind(
         "garter",

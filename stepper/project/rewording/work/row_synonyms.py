@@ -252,16 +252,10 @@ ROWS: tuple[Synonym, ...] = (
     row("held", rf"\b(k|p|knit|purl)\s+({N})\s+held\s+", r"\1 across \2 held ", "K 40 held left sleeve sts."),
     # --- shaping ---
     row(
-        "inc",
-        rf"\binc\.?(?=\s+(?:evenly\b|{N}\s+(?:{STS}\s+)?evenly\b|to\s+{N}))",
-        "increase",
+        "inc|dec",
+        rf"\b(inc|dec)\.?(?=\s+(?:evenly\b|{N}\s+(?:{STS}\s+)?evenly\b|to\s+{N}))",
+        r"\1rease",
         "Inc 10 sts evenly around.",
-    ),
-    row(
-        "dec",
-        rf"\bdec\.?(?=\s+(?:evenly\b|{N}\s+(?:{STS}\s+)?evenly\b|to\s+{N}))",
-        "decrease",
-        "Dec 10 sts evenly around.",
     ),
     row("st", rf"\s*(?::\s|=)\s*({N}\s+{STS})(?=\s*[.]?\s*$)", r". \1", "K1, k2tog, k to end = 78 sts."),
     # --- numbers ---

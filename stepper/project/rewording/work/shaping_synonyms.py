@@ -10,8 +10,7 @@ from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import OFF, ROUND, STS, N, Synonym, row
 
 _FOLL = r"foll(?:owing)?\b\.?"
-_ALT = r"alt(?:ernate)?\b\.?"
-_NTH = r"(?:\d+(?:st|nd|rd|th)|third|fourth|fifth|sixth|eighth|tenth)\b"
+_NTH = r"(?:(?:\d+(?:st|nd|rd|th)|third|fourth|fifth|sixth|eighth|tenth)\b|alt(?:ernate)?\b\.?)"
 _LASTS = rf"(?=\s+(?:until\b|to\s+{N}\s+{STS}|(?:a\s+total\s+of\s+)?{N}\s+(?:more\s+)?times|once\b|twice\b))"
 _NOT_EVERY = r"(?<!every )(?<!each )(?<!and all )"
 _ROUND_OF = r"(?:[a-z][a-z'-]*\s+){1,3}?(?:round|rnd|row)"
@@ -98,24 +97,6 @@ SHAPING: tuple[Synonym, ...] = (
         rf"\bnext\s+(?:{ROUND}\s+)?(?:and|then)\s+(?:on\s+|in\s+)?(?=(?:the\s+)?(?:{N}\s+)?{_FOLL})",
         "next row, then ",
         "Dec 1 st at each end of next and foll alt row.",
-    ),
-    row(
-        "foll",
-        rf"{_NOT_EVERY}\b(?:on\s+|of\s+|in\s+)?(?:the\s+)?(?:{_FOLL}\s+({N})|({N})\s+{_FOLL})\s+{_ALT}\s+{ROUND}",
-        r"every 2nd row \1\2 times",
-        "Dec 1 st at each end of next row, then on foll 3 alt rows.",
-    ),
-    row(
-        "foll",
-        rf"{_NOT_EVERY}\b(?:on\s+|of\s+|in\s+)?(?:the\s+)?{_FOLL}\s+{_ALT}\s+({ROUND}){_LASTS}",
-        "every 2nd row",
-        "Dec 1 st at each end of next row, then on foll alt rows until 32 sts rem.",
-    ),
-    row(
-        "foll",
-        rf"{_NOT_EVERY}\b(?:on\s+|of\s+|in\s+)?(?:the\s+)?{_FOLL}\s+{_ALT}\s+(?:row|rnd|round)\b",
-        "every 2nd row 1 times",
-        "Dec 1 st at each end of next row, then on foll alt row.",
     ),
     row(
         "foll",

@@ -14,7 +14,7 @@ from stepper.project.rewording.reword import recast
         ("Change to 3 1/4mm needles.", "Change to 3.25 mm needles."),
         ("Sl 1, p8, (9, 10), p2tog, p1, turn.", "Sl 1, p8 (9, 10), p2tog, p1, turn."),
         ("Row 6: K1*yo, k2tog* k1.", "Row 6: K1, *yo, k2tog; rep from *, k1."),
-        ("Increase to 38 sts, by adding 4sts, evenly spaced.", "increase 4 sts evenly. 38 sts."),
+        ("Increase to 38 sts, by adding 4sts, evenly spaced.", "Increase 4 sts evenly. 38 sts."),
         ("Rows 4 and 5: Repeat rows 2 and 3 - 36 sts in row 5.", "Rows 4 and 5: Repeat rows 2 and 3. 36 sts."),
         ("Cont on the 41 sts obtained until piece measures 9 cm.", "41 sts. work even until piece measures 9 cm."),
         ("Bind off for shoulders at the beg of the next 6 rows 4 sts.", "Bind off 4 sts at beg of next 6 rows."),

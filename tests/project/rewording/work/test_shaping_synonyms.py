@@ -11,8 +11,8 @@ from stepper.project.rewording.reword import recast
 @pytest.mark.parametrize(
     ("printed", "read"),
     [
-        ("Dec 1 st at each end of next and foll alt row.", "Dec 1 st at each end of next row, then every 2nd row 1 times."),
-        ("Dec 1 st at each end of next row, then on 3 foll alt rows.", "Dec 1 st at each end of next row, then every 2nd row 3 times."),
+        ("Dec 1 st at each end of next and foll alt row.", "Dec 1 st at each end of next row, then every alt row 1 times."),
+        ("Dec 1 st at each end of next row, then on 3 foll alt rows.", "Dec 1 st at each end of next row, then every alt row 3 times."),
         ("Next rnd (32 sts): *K3, k2tog; rep from * to end.", "Next rnd: *K3, k2tog; rep from * to end. 32 sts"),
         ("K to last 2 sts, dec 1 st.", "K to last 2 sts, dec 1."),
     ],
