@@ -35,6 +35,11 @@ _ANY_PIECE = (
 """What a page may call a piece that is made twice: "Earflaps (make 2)"."""
 _RIBBED = r"(back|front|body|sleeves?|hem|cuffs?)"
 _AS_GIVEN = rf"as\s+(?:(?:given|worked|set|directed|described)\s+)?(?:for|on|at)\s+(?:the\s+)?{_RIBBED}\b"
+_LIKE_PART = (
+    r"(?:(?:on|for|that\s+of)\s+)?(?:the\s+)?(back|(?:(?:left|right)\s+)?front)\s+(?:up\s+)?to\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+)?"
+    r"(?:the\s+)?(shoulder|armhole|neck|underarm)s?(?:\s+shapings?)?"
+)
+"""Another part and a place in it, behind "than"."""
 
 AGAIN: tuple[Synonym, ...] = (
     row(
@@ -77,12 +82,6 @@ AGAIN: tuple[Synonym, ...] = (
     ),
 )
 """The rows, in the order tried."""
-
-_LIKE_PART = (
-    r"(?:(?:on|for|that\s+of)\s+)?(?:the\s+)?(back|(?:(?:left|right)\s+)?front)\s+(?:up\s+)?to\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+)?"
-    r"(?:the\s+)?(shoulder|armhole|neck|underarm)s?(?:\s+shapings?)?"
-)
-"""Another part and a place in it, behind "than"."""
 
 DIVIDED: tuple[Synonym, ...] = (
     row(
