@@ -354,7 +354,8 @@ voice = ProgramVoice(mine)
 print(round(len(voice.speech("Knit two, purl two.", 150)) / 2 / voice.rate_hz, 1), "s of speech; engine:", EXPLAINED["voice.engine"])
 speaker, remark = open_speaker(mine)
 print(type(speaker).__name__, remark or "")
-speaker.close()
+if speaker is not None:
+    speaker.close()
 """,
     ),
     Addition(
