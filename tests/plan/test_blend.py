@@ -13,6 +13,7 @@ from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.reader import read_project
 from stepper.report.fit.lines import describe_spacing
+from tests.fixtures import project_of
 from tests.invariants import broken_invariants
 from tests.project.samples import project as project_text
 
@@ -21,9 +22,7 @@ SWITCHBACK = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
 
 def switchback() -> Project:
     """Read the sample."""
-    project = read_project(SWITCHBACK.read_text(encoding="utf-8")).project
-    assert project is not None
-    return project
+    return project_of(SWITCHBACK)
 
 
 @lru_cache(maxsize=1)

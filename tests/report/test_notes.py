@@ -30,17 +30,15 @@ from stepper.session.events import (
     Weighed,
 )
 from stepper.session.state import Position, Reminder
+from tests.fixtures import plan_named
 from tests.plan.test_blend import switchback
 
 AT = "2027-01-05T20:00:00+01:00"
 
 
 def knitted() -> tuple[Project, Plan]:
-    """Compile the sample."""
-    project = switchback()
-    plan = compile_plan(project).plan
-    assert plan is not None
-    return project, plan
+    """Return the sample with its plan."""
+    return switchback(), plan_named("switchback")
 
 
 def record(*events: Event, units: str = "cm") -> str:

@@ -4,18 +4,14 @@ from __future__ import annotations
 
 import json
 
-from stepper.plan.blend import blends
-from stepper.plan.compile import compile_plan
 from stepper.report.fit.report import fit_document, report_fit
-from tests.plan.test_blend import switchback
+from tests.fixtures import plan_named
+from tests.plan.test_blend import switchback, tried_blends
 
 
 def test_every_blend_is_either_ranked_or_rejected_and_all_of_it_is_plain() -> None:
     """Six sizes alone and 30 pairs at each of three increases; the document can be written as JSON."""
-    project = switchback()
-    plan = compile_plan(project).plan
-    assert plan is not None
-    found = report_fit(project, plan, tuple(blends(project)))
+    found = report_fit(switchback(), plan_named("switchback"), tried_blends())
     assert len(found.ranked) + len(found.rejected) == 96
     written = json.loads(json.dumps(fit_document(found)))
     first = written["blends"][0]
