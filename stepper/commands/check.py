@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import asdict
 from pathlib import Path
 from typing import Any
@@ -11,7 +11,7 @@ from typing import Any
 from stepper.commands.loading import load
 from stepper.commands.standard_streams import print_document
 from stepper.errors import ProjectError
-from stepper.plan.model import Plan
+from stepper.plan.model import Item, Plan, Run
 from stepper.project.problems import Problem, UnsoundFileError
 from stepper.sitting.folding import print_folded
 from stepper.sitting.own_cues import add_own_cues
@@ -55,13 +55,34 @@ def run(args: argparse.Namespace) -> int:
         print_document(_document(args.file, plan, ()))
         return 0
     print_folded(f"{args.file}:{caution.line}:1: note: {caution.text}" for caution in plan.warnings)
+    print_folded(sound_lines(args.file, plan))
+    return 0
+
+
+def sound_lines(path: Path, plan: Plan) -> Iterator[str]:
+    """Say that a file is sound, how large the garment is, and how much of it only the knitter's words tell.
+
+    Args:
+        path: The file.
+        plan: Its plan.
+    """
     # "sleeves, second" is one name: a comma between the names would make two of it.
     between = "; " if any("," in each for each in plan.sections) else ", "
     sections = between.join(plan.sections)
-    print_folded(
-        [f"{args.file} is sound: {len(plan.rounds)} rounds, {_stitches(plan)} stitches ({sections})."]
-    )
-    return 0
+    yield f"{path} is sound: {len(plan.rounds)} rounds, {_stitches(plan)} stitches ({sections})."
+    own = count_own(plan)
+    if own:
+        rounds = "1 round is" if own == 1 else f"{own} rounds are"
+        yield f"{rounds} by your own words: counted as you say, not worked out to the stitch."
+
+
+def count_own(plan: Plan) -> int:
+    """Count the rounds of a plan of which only the knitter's words and her counts are known."""
+    return sum(any(_is_own(item) for item in round_.phrase) for round_ in plan.rounds)
+
+
+def _is_own(item: Item) -> bool:
+    return isinstance(item, Run) and item.stitch.partition(" ")[0] == "own"
 
 
 def _stitches(plan: Plan) -> int:
@@ -77,6 +98,7 @@ def _document(path: Path, plan: Plan | None, problems: Iterable[Problem]) -> dic
             "rounds": len(plan.rounds),
             "stitches": _stitches(plan),
             "sections": list(plan.sections),
+            "own_rounds": count_own(plan),
             "notes": [{"line": caution.line, "text": caution.text} for caution in plan.warnings],
         }
     return {

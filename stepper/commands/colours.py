@@ -9,13 +9,13 @@ from dataclasses import asdict, replace
 from pathlib import Path
 
 from stepper.commands.loading import load
-from stepper.commands.output_file import PICTURE_ENDINGS, write_picture
 from stepper.commands.standard_streams import print_document
 from stepper.craft.colours.colour import Rgb
 from stepper.errors import SurroundingsError
 from stepper.report.colour_lines import pair_lines, verdict_lines, why_not_compared
 from stepper.report.colours import ChartSquares, Colours, colours_after_mend, compare_colours, list_views
 from stepper.report.drawing.colour_picture import draw_colours
+from stepper.report.output_file import PICTURE_ENDINGS, write_picture
 from stepper.screen.drawing.ansi import write_ansi
 from stepper.screen.drawing.panels import draw_panel, put_side_by_side
 from stepper.screen.drawing.rows import Row

@@ -6,7 +6,6 @@ import argparse
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from stepper.commands.output_file import PICTURE_ENDINGS, write_picture
 from stepper.commands.standard_streams import print_document
 from stepper.errors import ProjectError
 from stepper.plan.blend import Blend, blends
@@ -15,6 +14,7 @@ from stepper.report.fit import lines as fit_lines
 from stepper.report.fit.ranking import find_nearest, find_present
 from stepper.report.fit.report import FitReport, fit_document, report_fit
 from stepper.report.fit.table import ROWS, PresentChoice, table_lines
+from stepper.report.output_file import PICTURE_ENDINGS, write_picture
 from stepper.sitting.folding import PROSE_COLUMNS, print_folded
 from stepper.sitting.patience import patience
 from stepper.sitting.project_file import PrintedSizes, load_sizes

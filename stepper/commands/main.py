@@ -22,6 +22,7 @@ if TYPE_CHECKING:
 COMMANDS: dict[str, str] = {
     "knit": "knit hands-free: the next instruction on a cue, key or pedal",
     "start": "write a commented project file, from your answers or from the text of a printed pattern",
+    "settle": "settle by short answers what a pasted page left open",
     "wording": "print every wording of a pattern line that is read, or the parts with one word",
     "check": "report every problem of a project file, with line and column",
     "plan": "print every round of the garment",
@@ -128,6 +129,8 @@ def _load(name: str) -> Command:
             from stepper.commands import knit as module
         case "start":
             from stepper.commands import start as module
+        case "settle":
+            from stepper.commands import settle as module
         case "wording":
             from stepper.commands import wording as module
         case "check":

@@ -7,7 +7,6 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 from stepper.commands.loading import load
-from stepper.commands.output_file import replace_file
 from stepper.commands.standard_streams import print_document
 from stepper.craft.even.manners import Manner
 from stepper.craft.even.spacing import gaps_between
@@ -18,6 +17,7 @@ from stepper.plan.alike import fold_alike
 from stepper.plan.export import plan_document
 from stepper.plan.model import Plan, Round
 from stepper.plan.stitches.abbreviate import in_its_yarn
+from stepper.report.output_file import replace_file
 from stepper.sitting.folding import print_folded
 from stepper.sitting.patience import patience
 from stepper.sitting.project_file import LoadedProject

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from stepper.commands.error_text import error_text
 from stepper.commands.loading import load
+from stepper.commands.settle import settle
 from stepper.errors import ProjectError, SurroundingsError
 from stepper.files import open_plain
 from stepper.project.page.file_text import WrittenFile, write_file
@@ -18,6 +19,7 @@ from stepper.project.page.questions import QUESTIONS, default_of, first_file
 from stepper.project.problems import UNCHANGED
 from stepper.project.yaml_file.missing_file import name_missing
 from stepper.project.yaml_file.source import MAX_BYTES
+from stepper.settling.prompting import BackAsked, LaterAsked, StopAsked, ask_yes, can_ask
 from stepper.sitting.folding import print_folded, terminal_columns
 from stepper.sitting.patience import patience
 
@@ -55,10 +57,9 @@ def run(args: argparse.Namespace) -> int:
     if args.file.exists():
         raise SurroundingsError(f"{args.file} exists already and was not touched. Name another file.")
     if args.paste is not None:
-        _from_text(args.file, _text(args.paste))
-    else:
-        _save(args.file, first_file(_answers()))
-        print_folded([f"{args.file} is written. Type the pattern into it, then: stepper check {args.file}"])
+        return _from_text(args.file, _text(args.paste))
+    _save(args.file, first_file(_answers()))
+    print_folded([f"{args.file} is written. Type the pattern into it, then: stepper check {args.file}"])
     return 0
 
 
@@ -128,12 +129,29 @@ def _decoded(raw: bytes) -> str:
         return raw.decode("cp1252", errors="replace")
 
 
-def _from_text(path: Path, text: str) -> None:
+def _from_text(path: Path, text: str) -> int:
+    """Write the file of a page, and go through what is left open if somebody is there to answer."""
     with patience("Reading the pattern"):
         made = write_file(take_apart(text))
     _save(path, made.text)
     print_folded(_summary(path, made).split("\n"))
+    if made.looks and can_ask():
+        return _settle(path, len(made.looks))
     print_folded(_checked(path, bool(made.looks)).split("\n"))
+    return 0
+
+
+def _settle(path: Path, looks: int) -> int:
+    """Offer to settle what is left open at once."""
+    try:
+        open_ = "1 thing is" if looks == 1 else f"{looks} things are"
+        now = ask_yes(f"{open_} open. Settle them now, by short answers?")
+    except (LaterAsked, BackAsked, StopAsked):
+        now = False
+    if now:
+        return settle(path)
+    print_folded([f"When you have the page at hand: stepper settle {path}"])
+    return 0
 
 
 def _summary(path: Path, made: WrittenFile) -> str:

@@ -8,7 +8,6 @@ from dataclasses import asdict
 from pathlib import Path
 
 from stepper.commands.loading import load
-from stepper.commands.output_file import replace_file
 from stepper.commands.standard_streams import print_document
 from stepper.language.measures import plural
 from stepper.plan.model import Plan
@@ -23,6 +22,7 @@ from stepper.report.leftovers import (
     replace_leftovers,
     write_leftovers,
 )
+from stepper.report.output_file import replace_file
 from stepper.report.yarn import YarnRow, list_yarns
 from stepper.report.yarn_lines import yarn_lines
 from stepper.sitting.clock import now

@@ -60,12 +60,12 @@ def blends(project: Project, readings: frozenset[SecondReading] = frozenset()) -
         project: The checked file.
         readings: As `stepper.plan.compile.compile_plan` found them.
     """
-    sizes = range(len(project.sizes))
+    sizes = range(len(project.sizes)) if project.alone is None else (project.size,)
     own = apply_rules(project)
     known = work_as_knitted(replace(project, switches=()), readings, own=own).caches
-    alone = [try_sizes(project, size, size, "", readings, known, own) for size in sizes]
-    yield from alone
-    counts = [lines_alone(each.rounds) for each in alone]
+    alone = {size: try_sizes(project, size, size, "", readings, known, own) for size in sizes}
+    yield from alone.values()
+    counts = {size: lines_alone(each.rounds) for size, each in alone.items()}
     for line in lines_labelled_once(project):
         for then in sizes:
             spreads = any(isinstance(sentence, Evenly) for sentence in line.sentences) or spreads_change(

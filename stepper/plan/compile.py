@@ -120,7 +120,7 @@ def _try(project: Project, readings: frozenset[SecondReading]) -> _Tried:
     knitted = _work_garment(project, project.size, Caches(drawn=drawn), readings, knitted=True)
     findings = list(knitted.findings)
     for size in range(len(project.sizes)):
-        if project.switches or size != project.size:
+        if project.alone is None and (project.switches or size != project.size):
             findings += _work_garment(project, size, Caches(drawn=drawn), readings, knitted=False).findings
     return _Tried(knitted=knitted, findings=tuple(findings))
 
@@ -220,6 +220,10 @@ def _work_garment(
     for chart in project.charts.values() if knitted else ():
         if chart.caution:
             needles.warn(chart.place, chart.caution)
+    if knitted and project.alone is not None and len(project.sizes) > 1:
+        needles.warn(
+            project.alone, f"size {project.sizes[size]} alone is worked out; no other is checked or claimed."
+        )
     alone = _alone_in(project, needles, readings)
     if knitted and (project.alterations or project.switches):
         needles.alterations.as_printed = alone

@@ -212,6 +212,9 @@ class Project:
     spacing: Manner | None = Manner.SAYABLE
     """The manner in which even changes are spaced; None spaces them as plans did before there were manners,
     for a journal knitted then."""
+    alone: Span | None = None
+    """Where the file says that it is kept for the size knitted alone: no other size is worked out or checked,
+    as counts in it are said for that one. None if it is for all of them."""
 
     @property
     def lines(self) -> tuple[Line, ...]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from stepper.project.draft import FileDraft, Pictures
@@ -105,7 +106,7 @@ def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
     finish_by = _finish_by(fields, draft)
     draft.inches = _units(fields, draft) == "in"
     draft.sizes = _sizes(fields, draft)
-    size, switches = _knit(fields, draft)
+    size, switches, alone = _knit(fields, draft)
     draft.yarns = read_yarns(fields, draft)
     draft.fabrics = read_fabrics(fields, draft)
     needles_mm = read_needles(fields, draft)
@@ -143,6 +144,7 @@ def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
         float_stitches=float_stitches,
         cues=cues,
         spacing=spacing,
+        alone=alone,
     )
 
 
@@ -200,10 +202,10 @@ def _size(node: Scalar | None, draft: FileDraft) -> int:
     return found
 
 
-def _knit(fields: Fields, draft: FileDraft) -> tuple[int, tuple[Switch, ...]]:
+def _knit(fields: Fields, draft: FileDraft) -> tuple[int, tuple[Switch, ...], Span | None]:
     node = fields.mapping("knit", required=len(draft.sizes) > 1)
     if node is None:
-        return 0, ()
+        return 0, (), None
     inner = Fields(node, "`knit`", draft.problems)
     size = _size(inner.text("size", required=True), draft)
     switches = []
@@ -232,8 +234,36 @@ def _knit(fields: Fields, draft: FileDraft) -> tuple[int, tuple[Switch, ...]]:
                     over=over,
                 )
             )
+    alone = _alone(inner.text("only"), size, switches, draft)
     inner.close()
-    return size, tuple(switches)
+    return size, tuple(switches), alone
+
+
+def _alone(node: Scalar | None, size: int, switches: Sequence[Switch], draft: FileDraft) -> Span | None:
+    """Read for which size alone the file is kept; it has to be the one that is knitted."""
+    if node is None or not draft.sizes:
+        return None
+    before = len(draft.problems)
+    only = _size(node, draft)
+    if len(draft.problems) > before:
+        return node.place
+    name, knitted = draft.sizes[only], draft.sizes[size]
+    if only != size:
+        draft.problems.append(
+            node.place.problem(
+                f"the file is kept for size {name} alone, and size {knitted} is to be knitted.",
+                f"Its single counts are those of size {name}: put those of size {knitted} in their place, "
+                f"then write only: {knitted}",
+            )
+        )
+    elif switches:
+        draft.problems.append(
+            switches[0].place.problem(
+                f"the file is kept for size {name} alone, so that no other can be switched to.",
+                "Take `only` out and give the counts of every size, or take `then` out.",
+            )
+        )
+    return node.place
 
 
 def _charts(fields: Fields, draft: FileDraft, own: dict[str, str]) -> dict[str, Chart]:

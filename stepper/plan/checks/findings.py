@@ -43,7 +43,7 @@ def _problem(
 ) -> Problem:
     first = group[0]
     sizes = sorted({finding.size for finding in group})
-    several = len(project.sizes) > 1
+    several = len(project.sizes) > 1 and project.alone is None
     only_blend = all(id(finding) in in_blend for finding in group)
     head = f"size {project.sizes[first.size]}: " if several else ""
     if only_blend and several:
@@ -92,7 +92,7 @@ def _likely_cause(first: Finding, group: list[Finding], project: Project, *, onl
         return "Two numbers of the list seem to be exchanged."
     if sorted(str(first.printed)) == sorted(str(first.counted)):
         return "Two digits seem to be exchanged."
-    if len(project.sizes) == 1:
+    if len(project.sizes) == 1 or project.alone is not None:
         return "Compare the numbers of the line with the printed page."
     return "Compare this size's numbers in the line with the printed page; the other sizes come out right."
 

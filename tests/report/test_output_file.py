@@ -8,9 +8,9 @@ from xml.etree import ElementTree
 import pytest
 from PIL import Image
 
-from stepper.commands.output_file import PICTURE_ENDINGS, write_picture
 from stepper.errors import SurroundingsError
 from stepper.report.drawing.shapes import Box, Drawing
+from stepper.report.output_file import PICTURE_ENDINGS, write_picture
 
 DRAWING = Drawing(width=20, height=10, title="a box", shapes=(Box(at=(0, 0), width=5, height=5, colour="#112233"),))
 

@@ -1,0 +1,47 @@
+"""Find how many stitches are on the needles where a row of the file stands. No I/O."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from stepper.plan.compile import work_as_knitted
+from stepper.project.page.kept_rows import put_rows
+from stepper.project.reader import read_project
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SoFar:
+    """What is on the needles before a row."""
+
+    stitches: int | None
+    """How many, in the size that is knitted; None if it is not known, 0 if there are none."""
+    flat: bool | None
+    """Whether they are worked in rows; None if that is not known."""
+
+
+_UNKNOWN = SoFar(stitches=None, flat=None)
+
+
+def find_so_far(text: str, first: int, last: int) -> SoFar:
+    """Find what is on the needles before a row.
+
+    A row in own words is put in its place, which is worked on any stitches, and the garment worked once.
+
+    Args:
+        text: The whole file.
+        first: The row's first line in the file, from 1.
+        last: Its last.
+    """
+    reading = read_project(put_rows(text, first, last, ["Own words: here."]))
+    project = reading.project or reading.partial
+    if project is None:
+        return _UNKNOWN
+    worked = work_as_knitted(project, frozenset())
+    for draft in worked.drafts:
+        if draft.line == first and draft.template is not None and draft.template.own is not None:
+            return SoFar(stitches=draft.before, flat=draft.flat)
+    above = [draft for draft in worked.drafts if draft.line < first]
+    at_once = any(each.place.line == first and "no stitches" in each.message for each in worked.findings)
+    if at_once and (not above or not above[-1].after):
+        return SoFar(stitches=0, flat=None)
+    return _UNKNOWN

@@ -1,0 +1,309 @@
+"""Find in the words of an unread row what they say of it: what it may be, how many rows, which count. No I/O.
+
+What is found is proposed to the knitter and never taken without her answer, so a wrong guess costs her a few
+letters; still nothing is made up: a number that is proposed is printed in the row or right behind it.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from enum import Enum
+from typing import Final
+
+from stepper.project.page.orders import holds_instruction
+from stepper.project.page.stops import sentences_of
+from stepper.project.reading.wording import reads
+
+LONGEST: Final = 2_000
+"""Most letters of a row that are looked at."""
+
+
+class Kept(Enum):
+    """What a row that is not read may be kept as."""
+
+    ROWS = "rows"
+    """Rows worked by these words."""
+    NOTE = "note"
+    """A remark, said at its place and worth no stitches."""
+    OUT = "leave out"
+    """Nothing for her: it stays as a comment."""
+    CAST_ON = "cast on"
+    PICK_UP = "pick up"
+    HOLD = "hold"
+    """A row in which stitches go on hold."""
+    BIND_OFF = "bind off"
+    """All stitches bound off."""
+    ANEW = "type"
+    """Written anew, since its own words alone would leave nothing to knit."""
+    SPLIT = "split"
+    """Sentence by sentence, since they are of several kinds."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Proposal:
+    """What the words of a row say of it."""
+
+    kept: Kept
+    rows: str = ""
+    """How many rows they are worked, as a number or a list (`4 (4, 5)`), or how long (`until piece measures
+    12 cm`); 1 if nothing in them is of more than one; empty if they are of more and do not say how many."""
+    numbered: bool = False
+    """Whether the row begins with its number or the like, which says how many rows it is."""
+    count: str = ""
+    """The stitches after it as printed, a number or a list; empty if none is printed."""
+    change: str = ""
+    """The stitches gained or lost as printed, where no count is: `4 sts dec'd`; else empty."""
+    moved: str = ""
+    """What is cast on, picked up or put on hold: `38 (40, 42)`, `54 for first sleeve, 54 for second sleeve`;
+    empty if the words do not say."""
+
+
+_NUMBER: Final = r"\d+(?:\s?[(\[][\d\s,;:/–—-]+[)\]])*"
+"""A number as printed, with its list of sizes in one pair of brackets or several."""
+_STS: Final = r"(?:sts?\b|stitches\b)"
+_BEHIND: Final = re.compile(
+    rf"(?:(?<=[.!?:;)])|(?<=\s)[=–—-]|[(\[–—=]|\bnow(?:\s+have)?|\btotal\s+of|\bhave)\s*(?P<count>{_NUMBER})"
+    rf"(?:\s+[a-z]+){{0,2}}?\s*{_STS}\.?(?:\s+(?:in\s+total|total|rem(?:ain(?:ing)?)?|left|on\s+(?:the\s+)?needles?"
+    rf"|for\s+all\s+sizes)){{0,2}}\s*[)\]]?\s*[.;]?\s*$",
+    re.I,
+)
+"""The count behind a row."""
+_CHANGED: Final = re.compile(
+    rf"(?P<count>{_NUMBER})\s*{_STS}\s*(?P<way>inc|dec)(?:'d|reased|\.)?(?:\s+(?:in\s+all|each\s+time))?[)\]]?\s*[.;]?\s*$",
+    re.I,
+)
+"""The stitches gained or lost in a row, behind it."""
+_REMAIN: Final = re.compile(
+    rf"\b(?:until|to|leaving|there\s+(?:are|will\s+be))\s+(?:there\s+are\s+)?(?P<count>{_NUMBER})"
+    rf"(?:\s+[a-z]+)?\s*{_STS}\s*(?:rem\b|remain|are\s+left|left)",
+    re.I,
+)
+"""The count that rows are worked until."""
+_HEAD: Final = re.compile(
+    r"^\W*(?:(?:[\w'-]+\s+){0,3}?(?:rows?|rnds?|rounds?)\b\.?\s*"
+    r"(?P<first>\d+)(?:\s*(?:[-–—]|to|and|&)\s*(?P<last>\d+))?\s*(?:\([^)]{1,20}\))?\s*[:.]"
+    r"|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?:rows?|rnds?|rounds?)\b[^:.]{0,20}[:.]"
+    r"|(?P<one>(?:next|foll\w*|inc|dec|set-?up|joining|dividing|eyelet|turning|first|last|final)\s+"
+    r"(?:row|rnd|round)\b[^:.]{0,30}[:.]))",
+    re.I,
+)
+"""The head of a row that says how many rows it is."""
+_WORD_NUMBERS: Final = {
+    word: str(number)
+    for number, word in enumerate(
+        ["two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"], start=2
+    )
+}
+_SO_MANY: Final = re.compile(
+    rf"\b(?:for|next|foll(?:owing)?|work|knit|purl|rib|these|another|further|last)\s+(?:the\s+|these\s+)?(?:next\s+)?"
+    rf"(?P<rows>{_NUMBER}|{'|'.join(_WORD_NUMBERS)})\s+(?:more\s+|further\s+|foll(?:owing)?\s+)?(?:rows|rnds|rounds)\b"
+    rf"|^\W*(?P<plain>{_NUMBER}|{'|'.join(_WORD_NUMBERS)})\s+(?:rows|rnds|rounds)\b",
+    re.I,
+)
+_LONGER: Final = re.compile(
+    r"\b(?:until|till|for|times|rows|rnds|rounds|rep(?:eat(?:ing)?)?\s+(?!from)|cont(?:inue)?|even|straight|throughout"
+    r"|every|alt(?:ernate)?|length|long|in\s+patt(?:ern)?|rib(?:bing)?|complete|as\s+(?:given\s+)?for|same)\b",
+    re.I,
+)
+"""Words of a row that is likely more than one."""
+_ROWS: Final = re.compile(r"\b(?:rows|rnds|rounds)\b", re.I)
+_MORE: Final = re.compile(r"\bthen\b|\bevery\b|\balt", re.I)
+"""Words by which a number of rows is not all of them."""
+_A_ROW: Final = re.compile(r"\b(?:row|rnd|round)\b", re.I)
+_CHART: Final = re.compile(
+    r"\b(?:rows|rnds|rounds)\s+(?P<first>\d+)\s*(?:[-–—]|to|through)\s*(?P<last>\d+)\b", re.I
+)
+_REPEATED: Final = re.compile(
+    rf"\brep(?:eat)?\b.*?\b(?:last|these|those)\s+(?P<rows>\d+|{'|'.join(_WORD_NUMBERS)})\b[^.]*?"
+    rf"(?P<times>{_NUMBER}|{'|'.join(_WORD_NUMBERS)}|once|twice)\s*(?:more\s*)?(?:times?(?:\(s\))?)?\b",
+    re.I,
+)
+_UNIT: Final = r"(?:cms?\b|mm\b|ins?\b|inch(?:es)?\b|[\"”″])"
+_LENGTH: Final = rf"\d[\d.½¼¾⅛⅜⅝⅞]*(?:\s?[(\[][\d\s.,;:½¼¾⅛⅜⅝⅞–—-]+[)\]])*\s*{_UNIT}"
+_LASTING: Final = re.compile(
+    rf"\b(?:until|till)\b(?P<until>(?P<what>[^.;]*?)\s(?:measures?|is)\s+(?:about\s+)?(?P<length>{_LENGTH}))"
+    rf"|\b(?:for|work)\s+(?:about\s+|another\s+)?(?P<for>{_LENGTH})",
+    re.I,
+)
+_FROM: Final = re.compile(
+    rf"^\s*(?:[/(\[]\s*{_LENGTH}\s*[)\]]?)?\s*(?:long\s+)?(?P<from>(?:above|below|beyond|past|after|from)\s+[^,.;(]+)",
+    re.I,
+)
+"""Where a length is measured from, if not from the beginning of the piece."""
+_HELD: Final = re.compile(
+    rf"\b(?:place|put|slip|leave|transfer|hold)\s+(?:the\s+)?(?:next\s+|foll(?:owing)?\s+|first\s+|rem(?:aining)?\s+"
+    rf"|last\s+|these\s+|cent(?:re|er)\s+)?(?P<number>{_NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}"
+    rf"[^,.;]*?\b(?:hold(?:er)?s?|(?:waste|spare|scrap)\s+yarn|thread|spare\s+needle|safety[- ]pin|pin)\b"
+    rf"(?:\s+(?:for|as)\s+(?:the\s+)?(?P<name>[a-z]+(?:\s+(?:sleeve|thumb|front|back|neck|shoulder|side))?))?",
+    re.I,
+)
+_CAST: Final = re.compile(
+    rf"\b(?:cast(?:ing)?\s+on|CO)\b[^.;]*?(?P<number>{_NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}", re.I
+)
+_PICKED: Final = re.compile(
+    rf"\bpick(?:ing)?\s+up\b[^.;]*?(?P<number>{_NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}", re.I
+)
+_BINDING: Final = re.compile(r"^\W*(?:[^.;]*[,.]\s*)?(?:cast|bind)\s+off\b", re.I)
+_BOUND_IN_PART: Final = re.compile(
+    rf"\b(?:cast|bind)\s+off\s+(?:the\s+)?(?:next\s+|first\s+|cent(?:re|er)\s+)?{_NUMBER}\s*{_STS}?|\bends?\b|\brows?\b",
+    re.I,
+)
+_ENDING: Final = re.compile(
+    rf"^\W*(?:graft\b|(?:[^.;]*,\s*)?(?:draw|thread|run|pull)\s+(?:yarn|tail|end|it)?[^.;]*\bthrough\s+(?:the\s+)?"
+    rf"(?:all\s+)?(?:the\s+)?(?:rem\w*\s+|live\s+)?{_STS})",
+    re.I,
+)
+"""Ways to end a piece without binding off."""
+_MAKING_UP: Final = re.compile(
+    r"^\W*(?:(?:carefully|neatly|loosely)\s+)?(?:join(?!ing?\s+(?:in|to)\b)|sew|press|block|weave|steam|graft|seam|stitch|oversew|fold"
+    r"|attach|pin|wash|soak|darn|fasten|cut|thread\s+(?:the\s+)?ribbon|set\s+in|close|arrange|draw|run)\b"
+    r"(?![^.]*\b(?:round|rnd|rnds)\b)",
+    re.I,
+)
+"""Words about making up, or what is done to the piece beside the knitting."""
+_TOLD: Final = re.compile(
+    r"^\W*(?:[a-z]+(?:\s+[a-z]+)?:\s*)?(?:you\s+(?:now\s+)?(?:have|should|will)|there\s+(?:are|will)|if\b|when\b|this\b|these\b"
+    r"|note\b|it\b|see\b|all\s+r(?:ou)?nds\s+are|the\s+\w+\s+(?:is|are|can|may|should)\b|\W*try\b|do\s+not\b|don't\b|remember\b)",
+    re.I,
+)
+_HEAD_ALONE: Final = re.compile(
+    r"^\W*(?:[\w'-]+\s+){0,3}(?:rows?|rnds?|rounds?|sections?)\s*[.:]?\s*$|\bas\s+foll(?:ow)?s\W*$",
+    re.I,
+)
+_STITCHES: Final = re.compile(r"\b(?:[kp]\d|k\d?tog|ssk|yo|knit|purl|[kp]\s|m1|sl\s)", re.I)
+
+
+def propose(text: str, *, empty: bool = False, behind: str = "") -> Proposal:
+    """Find what the words of a row say of it.
+
+    Args:
+        text: The words as printed.
+        empty: Whether nothing is on the needles where it stands.
+        behind: The row of the page right behind it, which may be the count alone.
+    """
+    said = " ".join(text.split())[:LONGEST]
+    count = printed_count(said) or printed_count(behind, alone=True)
+    kept = _kind(said, empty=empty)
+    kinds = {_kind(each, empty=empty) for each in sentences_of(said)}
+    if len(kinds) > 1 and kinds & {Kept.BIND_OFF, Kept.CAST_ON, Kept.PICK_UP}:
+        kept = Kept.SPLIT
+    head = _HEAD.match(said)
+    rows = _rows_in_head(head) if head is not None else _rows(said)
+    return Proposal(
+        kept=kept,
+        rows=rows,
+        numbered=head is not None,
+        count=count,
+        change=printed_change(said) if not count else "",
+        moved=_moved(said, kept, count),
+    )
+
+
+def printed_count(text: str, *, alone: bool = False) -> str:
+    """Return the count printed at the end of a row, a number or a list written `96 (100, 104)`; empty if
+    none is.
+
+    Args:
+        text: The words of the row.
+        alone: Whether it counts only if nothing else stands there.
+    """
+    said = " ".join(text.split())[-LONGEST:]
+    if alone:
+        match = re.fullmatch(rf"\W*(?P<count>{_NUMBER})\s*(?:[a-z]+\s+)?{_STS}\W*", said, re.I)
+        return one_list(match["count"]) if match is not None else ""
+    match = _BEHIND.search(said) or _REMAIN.search(said)
+    return one_list(match["count"]) if match is not None else ""
+
+
+def printed_change(text: str) -> str:
+    """Return the stitches gained or lost that are printed at the end of a row: `4 sts dec'd`; empty if none
+    are."""
+    match = _CHANGED.search(" ".join(text.split())[-LONGEST:].replace("’", "'"))
+    return f"{one_list(match['count'])} sts {match['way'].lower()}'d" if match is not None else ""
+
+
+def one_list(printed: str) -> str:
+    """Write a number with its list as one list: `88 (92, 96) (100)` as `88 (92, 96, 100)`."""
+    numbers = re.findall(r"\d+", printed)
+    return numbers[0] if len(numbers) == 1 else f"{numbers[0]} ({', '.join(numbers[1:])})"
+
+
+def _kind(said: str, *, empty: bool) -> Kept:
+    if _BINDING.match(said) and not _BOUND_IN_PART.search(said):
+        return Kept.NOTE if empty else Kept.BIND_OFF
+    if _HELD.search(said):
+        return Kept.HOLD
+    if not empty and _ENDING.search(said):
+        return Kept.BIND_OFF
+    if empty and _CAST.search(said):
+        return Kept.CAST_ON
+    if empty and re.search(r"\bpick(?:ing)?\s+up\b", said, re.I):
+        return Kept.PICK_UP
+    if _HEAD_ALONE.search(said) or _MAKING_UP.match(said) or _TOLD.match(said):
+        return Kept.NOTE
+    if not holds_instruction(said) and not _STITCHES.search(said):
+        return Kept.NOTE
+    return Kept.ANEW if empty and _HEAD.match(said) is None else Kept.ROWS
+
+
+def _rows_in_head(head: re.Match[str]) -> str:
+    if head["last"] is None:
+        return "1"
+    return str(max(1, int(head["last"]) - int(head["first"]) + 1))
+
+
+def _rows(said: str) -> str:
+    repeated = _REPEATED.search(said)
+    if repeated is not None:
+        rows, times = _figure(repeated["rows"]), _figure(repeated["times"])
+        numbers = [int(rows) * int(each) for each in re.findall(r"\d+", times)]
+        return one_list(" ".join(map(str, numbers)))
+    many = _SO_MANY.search(said)
+    if many is not None:
+        several = (
+            len(_ROWS.findall(said)) > 1 or _MORE.search(said) is not None
+        )  # "on next 4 rows, then on 3 alt rows": neither is how many
+        return "" if several else one_list(_figure(many["rows"] or many["plain"]))
+    chart = _CHART.search(said)
+    if chart is not None:
+        return str(max(1, int(chart["last"]) - int(chart["first"]) + 1))
+    lasting = _LASTING.search(said)
+    if lasting is None:
+        return "" if _LONGER.search(said) or len(_A_ROW.findall(said)) > 1 else "1"
+    if lasting["for"]:
+        return f"for {_plain_length(lasting['for'])}"
+    measured = _FROM.match(said[lasting.end() :])
+    behind = f" {measured['from'].strip()}" if measured is not None else ""
+    what = re.sub(r"^\W*(?:the\s+|your\s+)?", "", lasting["what"], flags=re.I).partition(",")[0].strip()
+    what = "piece" if what.lower() in ("it", "work", "this", "") else what
+    until = f"until {what} measures {_plain_length(lasting['length'])}{behind}"
+    return until if reads(f"Knit {until}.") else ""  # "from the third stripe" is no place that is known
+
+
+def _figure(word: str) -> str:
+    plain = word.lower()
+    return {"once": "1", "twice": "2"}.get(plain) or _WORD_NUMBERS.get(plain, word)
+
+
+def _plain_length(printed: str) -> str:
+    """Write a length with its sizes in one pair of brackets."""
+    joined = re.sub(r"\s*[)\]]\s*[(\[]\s*", ", ", printed.strip())
+    return " ".join(joined.replace("”", '"').replace("″", '"').split())
+
+
+def _moved(said: str, kept: Kept, count: str) -> str:
+    """Return what comes onto the needles or goes on hold by the words."""
+    if kept is Kept.HOLD:
+        found = (
+            one_list(each["number"]) + (f" for {each['name'].lower()}" if each["name"] else "")
+            for each in _HELD.finditer(said)
+        )
+        return "; ".join(found)
+    if kept is Kept.CAST_ON:
+        match = _CAST.search(said)
+        return one_list(match["number"]) if match is not None else ""
+    if kept is Kept.PICK_UP:
+        several = list(_PICKED.finditer(said))
+        return count or (one_list(several[0]["number"]) if len(several) == 1 else "")
+    return ""

@@ -1,0 +1,1 @@
+"""What a pasted page left open, settled by short answers at a terminal."""

@@ -1,0 +1,215 @@
+"""Ask for a value of the file that the page does not say: size, length, gauge, name, two needles."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+from stepper.craft.figures import format_number
+from stepper.project.lengths import read_length, read_needle, read_number
+from stepper.project.page.kept_rows import put_rows, put_value, take_mark_off
+from stepper.project.page.left_open import LeftOpen
+from stepper.project.page.quoting import size_line, value
+from stepper.project.problems import one_of
+from stepper.project.sizes import find_size, read_sizes
+from stepper.settling.file_in_hand import FileInHand
+from stepper.settling.prompting import LaterAsked, ask_checked, ask_yes, yes_or_later
+from stepper.sitting.folding import print_folded
+
+_MOST = 300.0
+"""Most stitches or rows of a gauge, as the file allows."""
+
+
+def ask_value(left: LeftOpen, file: FileInHand) -> str:
+    """Ask for a value and return the text of the file with it.
+
+    Args:
+        left: The value and what the mark says of it.
+        file: The file.
+
+    Raises:
+        LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise.
+    """
+    for said, ask_it in _BY_MARK:
+        if said in left.why:
+            return ask_it(left, file)
+    ask_checked("Is it right as it stands? yes or later", "yes", yes_or_later)
+    return take_mark_off(file.text, left.first)
+
+
+def ask_needles(file: FileInHand) -> str:
+    """Ask which two needles "smaller" and "larger" are, and return the text of the file with them.
+
+    Raises:
+        LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise.
+    """
+    print_folded(["The lines speak of a smaller and a larger needle, and the file does not say which."])
+    sizes = [_needle_in_mm("The smaller needle?"), _needle_in_mm("The larger needle?")]
+    rows = file.text.split("\n")
+    at = next((at for at, row in enumerate(rows, start=1) if row.startswith("sections:")), len(rows))
+    listed = ", ".join(f"{format_number(mm)} mm" for mm in sorted(sizes))
+    return put_rows(file.text, at, at, [f"needles: {listed}", "", rows[at - 1]])
+
+
+def _needle_in_mm(question: str) -> float:
+    def trouble(answer: str) -> str:
+        return "" if _mm(answer) is not None else "Write it as 3.25 mm, or as US 3."
+
+    found = _mm(ask_checked(question, "", trouble))
+    assert found is not None
+    return found
+
+
+def _mm(answer: str) -> float | None:
+    plain = read_number(answer)
+    return read_needle(f"{plain} mm") if plain is not None else read_needle(answer)
+
+
+def _size(left: LeftOpen, file: FileInHand) -> str:
+    """Ask which size she knits."""
+    told = f"The sizes are {one_of(file.sizes).replace(' or ', ' and ')}."
+
+    def trouble(answer: str) -> str:
+        return "" if find_size(answer, file.sizes) is not None else told
+
+    answer = ask_checked(f"Which size do you knit: {one_of(file.sizes)}?", file.size, trouble)
+    found = find_size(answer, file.sizes)
+    assert found is not None
+    file.size = file.sizes[found]
+    return put_value(file.text, left.first, r"(?<=size:)\s*[^#\n]*?(?=\s*#)", f" {value(file.size)}")
+
+
+def _sizes(left: LeftOpen, file: FileInHand) -> str:
+    """Ask what the sizes are called; they stand as numbers so far."""
+    many = len(file.sizes)
+
+    def trouble(answer: str) -> str:
+        names = read_sizes(answer)
+        if len(names) != many:
+            return f"Its lists have {many} numbers, so write {many} names: S (M, L)."
+        return "" if len({name.lower() for name in names}) == many else "Each size has a name of its own."
+
+    answer = ask_checked(f"What are its {many} sizes called?", size_line(file.sizes), trouble)
+    names = read_sizes(answer)
+    text = put_value(file.text, left.first, r"(?<=sizes:)\s*[^#\n]*?(?=\s*#)", f" {size_line(names)}")
+    old = file.sizes.index(file.size)
+    renamed = re.sub(
+        rf"^(\s+size:)[ \t]*{re.escape(value(file.size))}(?=\s|$)",
+        lambda found: f"{found[1]} {value(names[old])}",
+        text,
+        count=1,
+        flags=re.M,
+    )
+    file.sizes, file.size = names, names[old]
+    return renamed
+
+
+def _no_sizes(left: LeftOpen, file: FileInHand) -> str:
+    """Ask for the sizes where the page is not sure about them."""
+
+    def trouble(answer: str) -> str:
+        names = read_sizes(answer)
+        different = len({name.lower() for name in names}) == len(names)
+        return "" if names and different else "Write them as printed, each once: S (M, L)."
+
+    names = read_sizes(ask_checked("Which sizes does it print?", "", trouble))
+    rows = [f"sizes: {size_line(names)}"]
+    if len(names) > 1:
+        rows += ["knit:", f"  size: {value(names[0])}  # LOOK: which size do you knit?"]
+    file.sizes, file.size = names, names[0]
+    return put_rows(file.text, left.first, left.first, rows)
+
+
+def _length(left: LeftOpen, file: FileInHand) -> str:
+    """Ask for a length that is left to her."""
+
+    def trouble(answer: str) -> str:
+        values, told = read_length(_with_unit(answer, file), inches=file.inches)
+        if told or not values or values[0] <= 0:
+            return "Write one length: 24 cm."
+        return "" if len(values) == 1 else "It is one length, of the size that you knit: 24 cm."
+
+    answer = ask_checked(f"How long do you want the {left.key}?", "", trouble)
+    return put_value(file.text, left.first, r":\s*(?=#)", f": {_with_unit(answer, file)}  ")
+
+
+def _with_unit(answer: str, file: FileInHand) -> str:
+    return f"{answer} {'in' if file.inches else 'cm'}" if read_number(answer) is not None else answer
+
+
+def _gauge(left: LeftOpen, file: FileInHand) -> str:
+    """Ask for what is made up of a gauge."""
+    over = "4 in" if file.inches else "10 cm"
+    text = file.text
+    asked = [("rounds", f"How many rows are {over} of it?")]
+    if "no gauge" in left.why:
+        asked.insert(0, ("stitches", f"Gauge: how many stitches are {over}?"))
+    if "which of its needles" in left.why and "rows" not in left.why:
+        asked = []
+    for key, question in asked:
+        now = re.search(rf"\b{key}: (?P<now>[\d.]+)", left.text)
+        answer = ask_checked(question, now["now"] if now is not None else "", _amount)
+        amount = format_number(read_number(answer) or 1)
+        text = _on_row(text, left.first, rf"\b{key}: [\d.]+", f"{key}: {amount}")
+    if "which of its needles" in left.why:
+        now = re.search(r"\bneedle: (?P<now>[\d.]+ mm)", left.text)
+        answer = ask_checked(
+            "Which needle gives it?",
+            now["now"] if now is not None else "",
+            lambda said: "" if _mm(said) is not None else "Write it as 3.75 mm, or as US 5.",
+        )
+        needle = f"needle: {format_number(_mm(answer) or 1)} mm"
+        text = _on_row(text, left.first, r"\bneedle: [\d.]+ mm", needle)
+    return take_mark_off(text, left.first)
+
+
+def _amount(answer: str) -> str:
+    amount = read_number(answer)
+    good = amount is not None and 0.01 <= amount <= _MOST
+    return "" if good else f"Write a number above 0, up to {_MOST:g}."
+
+
+def _on_row(text: str, row: int, old: str, new: str) -> str:
+    lines = text.split("\n")
+    lines[row - 1] = re.sub(old, lambda _: new, lines[row - 1], count=1)
+    return "\n".join(lines)
+
+
+def _yarn(left: LeftOpen, file: FileInHand) -> str:
+    """Ask what a yarn is called."""
+    now = re.search(r"name: (?P<now>\"[^\"]*\"|[^,}]+)", left.text)
+    default = now["now"].strip().strip('"') if now is not None else ""
+    answer = ask_checked(f"What is the yarn {left.key} called?", default, lambda _: "")
+    return put_value(file.text, left.first, r"name: (?:\"[^\"]*\"|[^,}]+)", f"name: {value(answer)}")
+
+
+def _chart(left: LeftOpen, file: FileInHand) -> str:
+    """Ask whether rows of a chart that is not drawn are kept in own words; take its stand-in out."""
+    print_folded(["Its rows can be knitted from the page, in your own words, without it."])
+    if not ask_yes(f"Do without the chart {left.key}?"):
+        print_folded([f"Draw it in the file then, in row {left.first}."])
+        raise LaterAsked
+    rows = file.text.split("\n")
+    last = left.first
+    indent = len(rows[left.first - 1]) - len(rows[left.first - 1].lstrip())
+    while last < len(rows) and rows[last].strip() and len(rows[last]) - len(rows[last].lstrip()) > indent:
+        last += 1
+    first = left.first
+    more = last < len(rows) and rows[last].startswith(" " * indent)
+    alone = rows[first - 2].startswith("charts:") and not more
+    return put_rows(file.text, first - 1 if alone else first, last, [])
+
+
+_BY_MARK: tuple[tuple[str, Callable[[LeftOpen, FileInHand], str]], ...] = (
+    ("which size do you knit", _size),
+    ("the text names no sizes", _sizes),
+    ("the sizes are not sure", _no_sizes),
+    ("how long do you want it", _length),
+    ("no gauge was found", _gauge),
+    ("the text gives no rows", _gauge),
+    ("on which of its needles", _gauge),
+    ("no yarn was found", _yarn),
+    ("what is it called", _yarn),
+    ("draws no such chart", _chart),
+)
+"""What a mark says, and what is asked then; any other value is right as it stands, or left open."""

@@ -1,0 +1,198 @@
+"""Go through what a pasted page left open, one question at a time, and write the file after each answer.
+
+Theory of operation. The text in the file is the only state: what is open is found in it anew after each
+answer, in the order of the page, and what she leaves open is remembered for this run alone. A part is gone
+through twice, first its rows that are not read, then its lines that are read and do not fit, since these
+mostly hang on those; the parts behind it come after. Going back puts the text before the last answer into the
+file again.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Final
+
+from stepper.errors import ProjectError
+from stepper.project.page.kept_rows import keep_for_size
+from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open, line_at
+from stepper.project.problems import Problem, UnsoundFileError
+from stepper.project.yaml_file.source import read_text
+from stepper.settling.file_in_hand import FileInHand, take_in_hand, write_whole
+from stepper.settling.prompting import ENTER_TAKES, BackAsked, LaterAsked, StopAsked, ask_yes
+from stepper.settling.row_questions import ask_front, ask_row, look_at
+from stepper.settling.value_questions import ask_needles, ask_value
+from stepper.sitting.folding import print_folded
+from stepper.sitting.patience import patience
+from stepper.sitting.project_file import load_project
+
+_NO_NEEDLES: Final = "is clear only where the file names two sizes"
+_NO_STITCHES: Final = "there are no stitches on the needles"
+_IN_SIZE: Final = re.compile(r"^size (?P<first>[^:]+): .*?(?:\(also size (?P<others>[^)]+)\)\.)?$", re.S)
+_Key = tuple[LeftKind, str, str]
+
+
+@dataclass(slots=True, kw_only=True)
+class Settling:
+    """One run through what is open in a file."""
+
+    path: Path
+    text: str = ""
+    """The text as it was last read or written."""
+    crlf: bool = False
+    later: set[_Key] = field(default_factory=set)
+    """What is left open in this run."""
+    before: list[tuple[str, frozenset[_Key]]] = field(default_factory=list)
+    """The texts before the answers so far, each with what was left open then."""
+    answered: int = 0
+
+    def run(self) -> bool:
+        """Ask about everything that is open.
+
+        Returns:
+            Whether nothing is left to ask about but what she leaves open; not if she stopped before.
+
+        Raises:
+            StepperError: The file cannot be read or written.
+            KeyboardInterrupt: She broke it off; what was answered is in the file.
+        """
+        self._read()
+        print_folded([f"Have the page at hand. {ENTER_TAKES} ? tells what can be answered."])
+        while True:
+            try:
+                if not self._ask_next():
+                    return True
+            except BackAsked:
+                self._go_back()
+            except StopAsked:
+                return False
+
+    def _read(self) -> None:
+        self.text = read_text(self.path).replace("\r\n", "\n")
+        self.crlf = b"\r\n" in self.path.read_bytes()
+
+    def _ask_next(self) -> bool:
+        """Ask about the next thing that is open; return False if nothing is."""
+        self._take_changes()
+        found = self._next()
+        if found is None:
+            return False
+        left, problem = found
+        file = take_in_hand(self.text, self.path.parent)
+        _show(left, sum(self._is_open(each) for each in find_left_open(self.text)))
+        key = _key_of(left)
+        kept = (self.text, frozenset(self.later))
+        try:
+            text = self._ask(left, problem, file)
+        except LaterAsked:
+            self.later.add(key)
+            self.before.append(kept)
+            return True
+        if self._take_changes():
+            return True  # the answer was to what stood there before: it is asked again
+        if text == self.text:
+            self.later.add(key)
+        self._write(text)
+        self.before.append(kept)
+        self.answered += 1
+        return True
+
+    def _take_changes(self) -> bool:
+        """Go on with the file as it is where another has changed it; return whether one has."""
+        if read_text(self.path).replace("\r\n", "\n") == self.text:
+            return False
+        self._read()
+        self.before.clear()
+        print_folded(["The file was changed meanwhile; going on with it as it is."])
+        return True
+
+    def _ask(self, left: LeftOpen, problem: Problem | None, file: FileInHand) -> str:
+        if problem is not None and _NO_NEEDLES in problem.message:
+            return ask_needles(file)
+        if problem is not None and file.several and not _is_of_size(problem.message, file.size):
+            print_folded([f"That is so in sizes that you do not knit; you knit size {file.size}."])
+            if ask_yes(f"Keep the file for size {file.size} alone, so that no other is worked out?"):
+                return keep_for_size(self.text, file.size)
+            raise LaterAsked
+        if left.kind is LeftKind.VALUE:
+            return ask_value(left, file)
+        if left.kind is LeftKind.FRONT:
+            return ask_front(left, file)
+        return ask_row(look_at(left, self.text), file)
+
+    def _write(self, text: str) -> None:
+        write_whole(self.path, text, crlf=self.crlf)
+        self.text = text
+
+    def _go_back(self) -> None:
+        """Put the file back as it was before the last answer, and ask that again."""
+        if not self.before:
+            print_folded(["This is the first question; nothing was answered before it."])
+            return
+        text, later = self.before.pop()
+        self._write(text)
+        self.later = set(later)
+
+    def _is_open(self, left: LeftOpen) -> bool:
+        return _key_of(left) not in self.later
+
+    def _next(self) -> tuple[LeftOpen, Problem | None] | None:
+        """Return what is to be asked about next, with the problem if it is a line that does not fit."""
+        marked = [each for each in find_left_open(self.text) if self._is_open(each)]
+        first = marked[0] if marked else None
+        if first is not None and not first.part:
+            return first, None
+        rows = self.text.split("\n")
+        begins = _part_begins(rows, first.first) if first is not None else len(rows) + 1
+        if first is not None and not any(re.match(r"\s*work:", row) for row in rows[: begins - 1]):
+            return first, None  # nothing stands before its part
+        for problem in self._problems():
+            if problem.line >= begins:
+                break
+            if first is not None and _NO_STITCHES in problem.message:
+                continue  # a row that is still open may cast on, or call these rows a pattern
+            line = line_at(self.text, problem.line, f"{problem.message} {problem.hint}".strip())
+            if line is not None and self._is_open(line):
+                return line, problem
+        return (first, None) if first is not None else None
+
+    def _problems(self) -> tuple[Problem, ...]:
+        """Return what does not fit, in the order of the file, marks aside."""
+        try:
+            with patience(f"Working out every round of {self.path.name}"):
+                load_project(self.path, marks=False)
+        except UnsoundFileError as error:
+            return error.problems
+        except ProjectError:
+            return ()
+        return ()
+
+
+def _part_begins(rows: list[str], number: int) -> int:
+    """Return the row where the part begins that a row stands in, both from 1."""
+    return next((at for at in range(number, 0, -1) if re.match(r"\s*- name:", rows[at - 1])), 1)
+
+
+def _is_of_size(message: str, size: str) -> bool:
+    """Return whether a problem is told of a size, or of no size in particular."""
+    match = _IN_SIZE.match(message)
+    if match is None:
+        return True
+    named = [match["first"], *re.split(r", | or ", match["others"] or "")]
+    return size in (each.strip() for each in named)
+
+
+def _key_of(left: LeftOpen) -> _Key:
+    return left.kind, left.part, left.text
+
+
+def _show(left: LeftOpen, many: int) -> None:
+    """Show what is asked about, with its place and what is not understood."""
+    part = f", {left.part}" if left.part else ""
+    if left.kind is LeftKind.LINE:
+        head = f"Read, and does not fit: line {left.first}{part}."
+    else:
+        where = f"{left.where[0].upper()}{left.where[1:]} of the page" if left.where else f"Line {left.first}"
+        head = f"{many} open. {where}{part}."
+    print_folded(["", head, f"  {left.text}", *(f"  {said}" for said in left.why.split("\n") if said)])

@@ -1,0 +1,179 @@
+"""One row asked about: what it is, in which form it is kept, and what is refused. All rows are invented."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from stepper.project.page.left_open import LeftKind, find_left_open, line_at
+from stepper.project.page.proposals import Kept
+from stepper.settling.file_in_hand import take_in_hand
+from stepper.settling.prompting import BackAsked, LaterAsked
+from stepper.settling.row_questions import HELP, ask_front, ask_row, look_at
+from tests.project.samples import project
+from tests.settling.typed import type_answers
+
+MARK = '# LOOK (row 9 of the text): "twirl" is not understood here.'
+
+
+def file_with(*rows: str, behind: str = "Bind off.") -> str:
+    """Put unread rows into a hat of 40 (44, 48) stitches in the round."""
+    marked = "\n".join(f"{MARK}\nNote: {row}" for row in rows)
+    return project(f"Cast on 40 (44, 48) sts.\nJoin in the round.\n{marked}\n{behind}", size="M")
+
+
+def settle(text: str, number: int = 0) -> list[str]:
+    """Ask about an open row; return the rows of the file that are new."""
+    left = [each for each in find_left_open(text) if each.kind is LeftKind.ROW][number]
+    new = ask_row(look_at(left, text), take_in_hand(text, Path()))
+    rows = text.split("\n")
+    others = {*rows[: left.first - 1], *rows[left.last :]}
+    return [row.strip() for row in new.split("\n") if row not in others]
+
+
+@pytest.mark.parametrize(
+    ("words", "answers", "rows"),
+    [
+        ("Twirl k2 in loops.", ["", "", ""], ["Own words: Twirl k2 in loops."]),
+        ("Twirl k2 in loops.", ["r", "3", "same", "every"], ["Own words, 3 rounds: Twirl k2 in loops."]),
+        ("Twirl k2 in loops. 50 (54, 58) sts.", ["", "", ""], ["Own words: Twirl k2 in loops. 50 (54, 58) sts."]),
+        ("Twirl k2 in loops.", ["", "", "50 54 58"], ["Own words: Twirl k2 in loops. 50 (54, 58) sts."]),
+        ("Twirl k2 in loops.", ["", "", "54", ""], ["knit: {size: M, only: M}", "Own words: Twirl k2 in loops. 54 sts."]),
+        ("Twirl k2 for 7 cm.", ["", "", ""], ["Own words, for 7 cm: Twirl k2 for 7 cm."]),
+        ("Rnd 4: P2, loop.", ["", ""], ["Rnd 4: Own words: P2, loop."]),
+        ("Twirl by twos. 2 sts dec'd.", ["", "", ""], ["Own words: Twirl by twos. 2 sts dec'd."]),
+        ("Show it to her.", [""], ["Note: Show it to her."]),
+        ("Show it to her.", ["out"], ["# Show it to her."]),
+        ("Off they go.", ["bind off"], ["Own words, bind off all sts: Off they go."]),
+        ("The thumb waits.", ["h", "8 for thumb", "", "e"], ["Own words, hold 8 sts for thumb: The thumb waits."]),
+        ("Twirl k2 in loops.", ["t", "K10, purl to end.", "Knit 2 rounds.", ""], ["K10, purl to end.", "Knit 2 rounds."]),
+        ("Purl 1 rnd of loops.", ["t", "of loops =>", ""], ["Purl 1 rnd."]),
+        ("Purl 1 rnd or as many as she likes to.", ["t", "nowhere =>", "or ... to =>", ""], ["Purl 1 rnd."]),
+    ],
+)
+def test_an_answer_becomes_a_row_that_is_read(
+    words: str, answers: list[str], rows: list[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """With as few letters as there can be."""
+    type_answers(monkeypatch, *answers)
+    assert settle(file_with(words)) == rows
+
+
+def test_what_comes_onto_empty_needles_is_asked_for(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Its number is needed, its words are said."""
+    text = file_with("With the thin yarn pick up and k20 round the hem, 20 sts in all.", behind="Knit 2 rounds.").replace(
+        MARK, f"Bind off.\n      {MARK}"
+    )
+    type_answers(monkeypatch, "", "")
+    assert settle(text)[-1].startswith("Own words, pick up 20 sts: With the thin yarn")
+
+
+def test_rows_that_change_the_number_are_written_one_by_one(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The words may say two things at the same time, as the counts say what they come to."""
+    text = file_with("Take off one loop each row at both ends, at the same time one at the front. 38 (42, 46) sts.")
+    type_answers(monkeypatch, "r", "2", "", "43 42", "alone")
+    assert settle(text) == [
+        "knit: {size: M, only: M}",
+        "Note: Take off one loop each row at both ends, at the same time one at the front. 38 (42, 46) sts.",
+        "Own words: by the words above, row 1 of 2. 43 sts.",
+        "Own words: by the words above, row 2 of 2. 42 sts.",
+    ]
+
+
+def test_words_that_cannot_be_kept_are_told_before_she_answers(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """What is proposed is then to write it anew; if she keeps it all the same, it is told again and asked again."""
+    text = file_with("Twirl 12 loops, turn, twirl back.")
+    type_answers(monkeypatch, "rows", "", "", "note")
+    assert settle(text) == ["Note: Twirl 12 loops, turn, twirl back."]
+    shown = capsys.readouterr().out
+    assert "As it stands it cannot be kept: the row is turned before its end" in shown
+    assert "What is it? [type]" in shown
+    assert "That is not read: the row is turned before its end" in shown
+
+
+def test_a_row_that_is_typed_wrong_can_be_gone_on_with(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Her own words are those to be changed then."""
+    type_answers(monkeypatch, "t", "Purl 1 rnd of twirls.", "", "t", "of twirls =>", "")
+    assert settle(file_with("Twirl k2 in loops.")) == ["Purl 1 rnd."]
+    assert "That is not read:" in capsys.readouterr().out
+
+
+def test_several_sentences_are_asked_about_one_by_one(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """They are open until then; one sentence cannot be split."""
+    type_answers(monkeypatch, "s")
+    rows = settle(file_with("Lay it flat. Graft the sts tog."))
+    assert [row for row in rows if row.startswith("Note")] == ["Note: Lay it flat.", "Note: Graft the sts tog."]
+    type_answers(monkeypatch, "split", "n")
+    settle(file_with("Lay it flat."))
+    assert "It is one sentence." in capsys.readouterr().out
+
+
+def test_all_below_are_left_out_at_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A chart written out at the end has thirty rows."""
+    type_answers(monkeypatch, "out all")
+    assert settle(file_with("Loops.", "Twirls.", "Knots."), 1) == ["# Twirls.", "# Knots."]
+
+
+def test_a_line_that_does_not_fit_is_left_open_by_enter(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A count that does not come out must not be put right by a key that she pressed too often."""
+    text = project("Cast on 40 (44, 48) sts.\nK10. 12 sts.\nKnit 2 rows.\nBind off.", size="M")
+    at = text.split("\n").index("      K10. 12 sts.") + 1
+    line = line_at(text, at, "the line works 10 of the 44 stitches.")
+    assert line is not None
+    asked, file = look_at(line, text), take_in_hand(text, Path())
+    assert asked.so_far.stitches == 44
+    type_answers(monkeypatch, "")
+    with pytest.raises(LaterAsked):
+        ask_row(asked, file)
+    type_answers(monkeypatch, "note all")
+    assert ask_row(asked, file).count("Note:") == 3
+
+
+def test_back_from_a_number_asks_what_it_is(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
+    """And from there the answer before; a file kept for one size in between is as it was."""
+    type_answers(monkeypatch, "r", "back", "r", "7", "back", "note")
+    assert settle(file_with("Twirl k2 in loops.")) == ["Note: Twirl k2 in loops."]
+    assert capsys.readouterr().out.count("What is it?") == 3
+    type_answers(monkeypatch, "back")
+    with pytest.raises(BackAsked):
+        settle(file_with("Twirl k2 in loops."))
+
+
+def test_what_can_be_answered_is_told(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
+    """By a question mark, and by an answer that is none."""
+    type_answers(monkeypatch, "?", "knot", "rows all", "n")
+    settle(file_with("Twirl k2 in loops."))
+    shown = capsys.readouterr().out
+    assert all(line in shown for line in HELP)
+    assert shown.count("? tells them all.") == 2
+
+
+def test_the_number_before_is_not_known_behind_an_open_row() -> None:
+    """That row may change it."""
+    text = file_with("Twirl k2 in loops.", "Twirl again.")
+    first, second = (look_at(each, text) for each in find_left_open(text))
+    assert (first.so_far.stitches, second.so_far.stitches) == (44, None)
+
+
+def test_rows_of_a_stitch_pattern_are_asked_for_no_count(monkeypatch: pytest.MonkeyPatch) -> None:
+    """They are worked over as many stitches as a line says."""
+    text = project(f"Loop panel (10 sts):\nRow 1: P10.\n{MARK}\nNote: Row 2: P2, loops, p2.\nCast on 40 sts.", size="M")
+    type_answers(monkeypatch, "")
+    assert settle(text) == ["Row 2: Own words: P2, loops, p2."]
+
+
+def test_text_in_front_of_the_pattern_stays_a_comment(monkeypatch: pytest.MonkeyPatch) -> None:
+    """It stands before all parts, where nothing is knitted; remarks between the parts are proposed as notes."""
+    text = "# LOOK (row 3 of the text): it stands in front of the pattern.\n# Loops are long.\n" + file_with("Twirl.")
+    front = find_left_open(text)[0]
+    type_answers(monkeypatch, "no", "")
+    assert ask_front(front, take_in_hand(text, Path())) == "\n".join(text.split("\n")[1:])
+    between = file_with("Twirl k2 all round.").replace('"twirl" is not understood here.', "this stands in front of the pattern.")
+    assert look_at(find_left_open(between)[0], between).proposal.kept is Kept.NOTE
