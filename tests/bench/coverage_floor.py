@@ -121,10 +121,8 @@ def below(found: dict[str, float], least: dict[str, int]) -> list[str]:
 
 def _inside(room: str) -> int:
     """Run the tests of a room in this process, which is being watched."""
-    settings.register_profile("short", max_examples=15, deadline=None, derandomize=True)
-    settings.load_profile("short")
     left_out = " and ".join(f"not {each}" for each in (*EXHAUSTIVE, *LONG))
-    words = ["-q", "-x", "-p", "no:cacheprovider", "-m", "not sound", "-k", left_out]
+    words = ["-q", "-x", "-p", "no:cacheprovider", "--hypothesis-profile=short", "-m", "not sound", "-k", left_out]
     return int(pytest.main([*words, f"tests/{room}"]))
 
 
