@@ -65,7 +65,7 @@ _IN_FRONT: Final = "stands in front of the pattern"
 """What the mark says of text between a stitch pattern and the first part: mostly remarks."""
 _MOST_SHOWN: Final = 4
 """Most rows that are shown as they were written; of more, the first two and the last."""
-_WHAT: Final = "What is it?"
+_WHAT: Final = "What is it: rows, note, out, or ? for more"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -90,7 +90,7 @@ def test_words_that_cannot_be_kept_are_told_before_she_answers(
     assert settle(text) == ["Note: Twirl 12 loops, turn, twirl back."]
     shown = capsys.readouterr().out
     assert "As it stands it cannot be kept: the row is turned before its end" in shown
-    assert "What is it? [type]" in shown
+    assert "What is it: rows, note, out, or ? for more [type]" in shown
     assert "That is not read: the row is turned before its end" in shown
 
 
@@ -140,7 +140,7 @@ def test_back_from_a_number_asks_what_it_is(monkeypatch: pytest.MonkeyPatch, cap
     """And from there the answer before; a file kept for one size in between is as it was."""
     type_answers(monkeypatch, "r", "back", "r", "7", "back", "note")
     assert settle(file_with("Twirl k2 in loops.")) == ["Note: Twirl k2 in loops."]
-    assert capsys.readouterr().out.count("What is it?") == 3
+    assert capsys.readouterr().out.count("What is it:") == 3
     type_answers(monkeypatch, "back")
     with pytest.raises(BackAsked):
         settle(file_with("Twirl k2 in loops."))
