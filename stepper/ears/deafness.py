@@ -17,7 +17,6 @@ class Speaking(Protocol):
     @property
     def speaking(self) -> bool:
         """Whether a line is being said or waits its turn."""
-        ...
 
 
 class Deafness:

@@ -57,15 +57,12 @@ class Holding(Protocol):
     @property
     def paused(self) -> bool:
         """Whether lines are held back."""
-        ...
 
     def pause(self) -> bool:
         """Hold back what is being said; return whether anything was."""
-        ...
 
     def go_on(self) -> None:
         """Say what was held back."""
-        ...
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

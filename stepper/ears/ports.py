@@ -87,11 +87,9 @@ class Recogniser(Protocol):
         Returns:
             The words, or None if there are none that it could be sure of.
         """
-        ...
 
     def close(self) -> None:
         """Let go of the model, for good. A second call does nothing."""
-        ...
 
 
 class Canceller(Protocol):
@@ -105,7 +103,6 @@ class Canceller(Protocol):
             far: What the loudspeaker was given in the same time, or a little before.
             far_rate_hz: Samples per second of `far`.
         """
-        ...
 
 
 @runtime_checkable
@@ -118,7 +115,6 @@ class Finder(Protocol):
         Args:
             sound: At `HEARING_RATE_HZ`, with anything before and after.
         """
-        ...
 
 
 @runtime_checkable
@@ -127,7 +123,6 @@ class LoneFinder(Protocol):
 
     def hears_alone(self) -> bool:
         """Return whether cues without the address word count now."""
-        ...
 
     def find_alone(self, sound: bytes) -> FoundAlone | None:
         """Return what may be a cue, and where; None if there is none.
@@ -135,7 +130,6 @@ class LoneFinder(Protocol):
         Args:
             sound: As in `Finder.find`.
         """
-        ...
 
 
 @runtime_checkable
@@ -148,4 +142,3 @@ class Foresighted(Protocol):
         Args:
             segment: As in `Recogniser.recognise`, with a tenth of a second of silence at its end.
         """
-        ...
