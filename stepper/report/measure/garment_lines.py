@@ -34,9 +34,9 @@ def measure_yoke(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Tap
         below = rounds[body[-1] if yoke.upward else body[0]]
         around = below.after if yoke.upward else parted.after
         wider = band if below.flat else None
-        yield tape.around("chest", below, around, "bust", wider=wider)
+        yield _wider(tape.around("chest", below, around, "bust"), wider)
         lower = rounds[body[0] if yoke.upward else body[-1]]
-        yield tape.around("lower edge", lower, lower.after, "hip", wider=wider)
+        yield _wider(tape.around("lower edge", lower, lower.after, "hip"), wider)
     yield tape.long("yoke depth", [rounds[index] for index in yoke_without_band(rounds, roles, yoke)])
     yield from _yoke_lengths(rounds, roles, yoke, tape)
 
@@ -155,6 +155,7 @@ def measure_torso(
 
 
 def _wider(line: Measurement, band: Measurement | None) -> Measurement:
+    """Add the width of a band in front, if there is one."""
     if band is None:
         return line
     blocked = line.blocked_mm + band.finished_mm if line.blocked_mm is not None else None

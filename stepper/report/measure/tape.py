@@ -24,15 +24,7 @@ class Tape:
         self.project = project
         self.fabrics = Fabrics(project)
 
-    def around(
-        self,
-        name: str,
-        round_: AnyRound,
-        stitches: int,
-        measure: str = "",
-        *,
-        wider: Measurement | None = None,
-    ) -> Measurement:
+    def around(self, name: str, round_: AnyRound, stitches: int, measure: str = "") -> Measurement:
         """Measure stitches side by side.
 
         Args:
@@ -40,17 +32,14 @@ class Tape:
             round_: The round they are in.
             stitches: How many.
             measure: The part of the wearer they go around; empty for none.
-            wider: An extra width, as a band adds in front.
         """
         fabric = self.fabrics.of(round_)
         gauge = fabric.gauge if fabric is not None else Gauge(stitches=1, rounds=1)
         blocked = fabric.blocked if fabric is not None else None
-        more = wider.needles_mm if wider is not None else 0.0
-        more_blocked = wider.finished_mm if wider is not None else 0.0
         return Measurement(
             name=name,
-            needles_mm=gauge.width_mm(stitches) + more,
-            blocked_mm=blocked.width_mm(stitches) + more_blocked if blocked is not None else None,
+            needles_mm=gauge.width_mm(stitches),
+            blocked_mm=blocked.width_mm(stitches) if blocked is not None else None,
             stitches=stitches,
             measure=measure,
             body_mm=body_of(self.project, measure),
