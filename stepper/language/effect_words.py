@@ -331,14 +331,6 @@ def _event(effect: effects.TellEvent, plan: Plan) -> str:
     return EVENT_WORDS[type(effect.event)].told(effect.event, plan)
 
 
-def _asleep(effect: effects.TellAsleep, plan: Plan) -> str:
-    return "Not listening until you say: start listening."
-
-
-def _awake(effect: effects.TellAwake, plan: Plan) -> str:
-    return "Listening."
-
-
 def _reading(effect: effects.TellReading, plan: Plan) -> str:
     match effect.change:
         case ReadingChange.HELD:
@@ -362,16 +354,8 @@ def _turn_film(effect: effects.TurnFilm, plan: Plan) -> str:
     return "The film is off: no address word is needed."
 
 
-def _turn_to(effect: effects.TurnTo, plan: Plan) -> str:
-    return "That is shown on the full screen only."
-
-
 def _refuse(effect: effects.Refuse, plan: Plan) -> str:
     return effect.sentence
-
-
-def _changes(effect: effects.TellChanges, plan: Plan) -> str:
-    return tell_changes(effect)
 
 
 def _nothing(effect: Effect, plan: Plan) -> str:
@@ -383,7 +367,7 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.Refuse: _refuse,
         effects.TellStart: _start,
         effects.TellRecap: _recap,
-        effects.TellChanges: _changes,
+        effects.TellChanges: lambda effect, plan: tell_changes(effect),
         effects.AskPlace: lambda effect, plan: ask_place(effect),
         effects.TellChosen: lambda effect, plan: tell_choice(effect),
         effects.TellStep: _step,
@@ -408,9 +392,9 @@ LINES: Final[MappingProxyType[type[Effect], Callable[[Any, Plan], str]]] = Mappi
         effects.TellLasting: tell_yarn_left,
         effects.TellUndone: _undone,
         effects.TellEvent: _event,
-        effects.TellAsleep: _asleep,
-        effects.TellAwake: _awake,
-        effects.TurnTo: _turn_to,
+        effects.TellAsleep: lambda effect, plan: "Not listening until you say: start listening.",
+        effects.TellAwake: lambda effect, plan: "Listening.",
+        effects.TurnTo: lambda effect, plan: "That is shown on the full screen only.",
         effects.TurnFilm: _turn_film,
         effects.TellHelp: tell_help,
         effects.TellStop: _stop,

@@ -150,37 +150,29 @@ def ordinal_words(n: int) -> str:
     return f"{head} {last}".lstrip()
 
 
-def spoken_decimal(value: float | Decimal | Fraction, *, places: int = 2, halves: bool = False) -> str:
+def spoken_decimal(value: float | Decimal | Fraction) -> str:
     """Say a number that need not be whole, as in "three point seven five".
 
     Args:
-        value: The number. Range: -9999 to 9999 after rounding.
-        places: Most decimals; trailing zeros are left out. Range: 0 and up.
-        halves: Whether to say "ten and a half" and "a half" if the fraction is exactly one half.
+        value: The number. Range: -9999 to 9999 after rounding to two decimals.
 
     Returns:
-        Lower-case words, beginning with "minus" if below zero. Halves are rounded away from zero.
-        Always: decimal(spoken_decimal(value)) == value for 0 to 9999 with no more than `places` decimals.
+        Lower-case words, beginning with "minus" if below zero, without zeros at the end. Halves are rounded
+        away from zero. Always: decimal(spoken_decimal(value)) == value for 0 to 9999 with no more than two
+        decimals.
 
     Raises:
-        ValueError: `value` is out of range or not a number, or `places` is below 0.
+        ValueError: `value` is out of range or not a number.
     """
-    if places < 0:
-        raise ValueError(f"places must be 0 or more (got {places!r})")
     try:
         size = abs(Fraction(value))
     except OverflowError as error:  # what Fraction raises for infinity; for NaN it is ValueError
         raise ValueError(f"value must be a finite number (got {value!r})") from error
-    scaled = int(size * 10**places + Fraction(1, 2))
-    if halves and size % 1 == Fraction(1, 2):
-        whole = int(size)
-        text = f"{words(whole)} and a half" if whole else "a half"
-    else:
-        whole, rest = divmod(scaled, 10**places)
-        figures = str(rest).zfill(places).rstrip("0") if rest else ""
-        text = words(whole)
-        if figures:
-            text += " point " + " ".join(_TO_NINETEEN[int(figure)] for figure in figures)
+    whole, hundredths = divmod(int(size * 100 + Fraction(1, 2)), 100)
+    text = words(whole)
+    if hundredths:
+        figures = f"{hundredths:02}".rstrip("0")
+        text += " point " + " ".join(_TO_NINETEEN[int(figure)] for figure in figures)
     return f"minus {text}" if value < 0 and text != words(0) else text
 
 

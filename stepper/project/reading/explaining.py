@@ -17,6 +17,7 @@ from stepper.project.reading.parsing import Stopped, legal_words, list_expected,
 from stepper.project.reading.unsupported import find_unsupported
 from stepper.project.spelling import near, slips
 
+_MOST_EXPECTED = 5
 _MOST_REPAIRS = 4
 _MOST_TWINS = 6
 _MOST_TRIALS = 80
@@ -285,12 +286,12 @@ def _nth(digits: str) -> str:
     return digits + ("th" if teens else {"1": "st", "2": "nd", "3": "rd"}.get(digits[-1], "th"))
 
 
-def _expected_words(expected: tuple[str, ...], most: int = 5) -> str:
+def _expected_words(expected: tuple[str, ...]) -> str:
     items = list(expected)
-    if len(items) > most:
+    if len(items) > _MOST_EXPECTED:
         first = ("an instruction", "a stitch", "a number", "a length")
         items = [item for item in first if item in items] + [item for item in items if item not in first]
-        items = items[:most]
+        items = items[:_MOST_EXPECTED]
     if len(items) < 2:
         return "".join(items)
     return f"{', '.join(items[:-1])} or {items[-1]}"
