@@ -34,9 +34,9 @@ def measure_yoke(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Tap
         below = rounds[body[-1] if yoke.upward else body[0]]
         around = below.after if yoke.upward else parted.after
         wider = band if below.flat else None
-        yield _wider(tape.around("chest", below, around, "bust"), wider)
+        yield add_band(tape.around("chest", below, around, "bust"), wider)
         lower = rounds[body[0] if yoke.upward else body[-1]]
-        yield _wider(tape.around("lower edge", lower, lower.after, "hip"), wider)
+        yield add_band(tape.around("lower edge", lower, lower.after, "hip"), wider)
     yield tape.long("yoke depth", [rounds[index] for index in yoke_without_band(rounds, roles, yoke)])
     yield from _yoke_lengths(rounds, roles, yoke, tape)
 
@@ -144,9 +144,9 @@ def measure_torso(
         chest = tape.side_by_side("chest", widths, "bust")
         open_ = any(rounds[index].flat for _, indexes in torso.parts for index in indexes[1:2])
         band = front_band(rounds, roles, tape) if open_ else None
-        yield _wider(chest, band)
+        yield add_band(chest, band)
         hems = [tape.around("", rounds[indexes[0]], rounds[indexes[0]].after) for _, indexes in torso.parts]
-        yield _wider(tape.side_by_side("lower edge", hems, "hip"), band)
+        yield add_band(tape.side_by_side("lower edge", hems, "hip"), band)
     elif len(widths) == 1:
         yield from widths
     yield from _lengths(rounds, roles, torso, tape)
@@ -154,8 +154,8 @@ def measure_torso(
         yield from measure_sleeve(rounds, sleeve, roles, tape)
 
 
-def _wider(line: Measurement, band: Measurement | None) -> Measurement:
-    """Add the width of a band in front, if there is one."""
+def add_band(line: Measurement, band: Measurement | None) -> Measurement:
+    """Add the width of a band in front to a width; return it unchanged without a band."""
     if band is None:
         return line
     blocked = line.blocked_mm + band.finished_mm if line.blocked_mm is not None else None

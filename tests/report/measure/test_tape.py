@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.report.measure.garment_lines import add_band
 from stepper.report.measure.tape import Tape, count_unworked, is_whole
 from tests.garments import read_garment
 from tests.plans import plan
@@ -28,7 +29,7 @@ def test_widths_add_up_side_by_side() -> None:
     chest = tape.side_by_side("chest", parts, "bust")
     assert (chest.needles_mm, chest.stitches, chest.body_mm) == (pytest.approx(750), 150, 920)
     band = tape.tall("band", garment.rounds[1:11])
-    assert tape.around("chest", garment.rounds[1], 100, wider=band).needles_mm == pytest.approx(540)
+    assert add_band(tape.around("chest", garment.rounds[1], 100), band).needles_mm == pytest.approx(540)
 
 
 @pytest.mark.parametrize(("text", "whole"), [("k20", True), ("rest1 k19", True), ("k10 rest10", False)])
