@@ -6,7 +6,7 @@ from typing import assert_never
 
 from stepper.language.measures import plural
 from stepper.language.places import sentence_case
-from stepper.plan.under_way.carry import Change, ChangeKind
+from stepper.plan.under_way.carry import ChangeKind, Difference
 from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.session.effects import AskPlace, TellChanges, TellChosen
 
@@ -36,7 +36,7 @@ def tell_changes(effect: TellChanges) -> str:
     return " ".join(sentences)
 
 
-def tell_change(change: Change) -> str:
+def tell_change(change: Difference) -> str:
     """Say one change."""
     if change.first == change.last:
         rounds = f"round {change.first}"

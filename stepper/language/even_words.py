@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 
 from stepper.craft.even.manners import MOST_GAPS_OFF, Manner
-from stepper.craft.even.phrases import Part, Plain, Repeat, Stretch, speak_phrase
+from stepper.craft.even.phrases import Part, Plain, Repeat, SpacedStretch, speak_phrase
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Item, Round, Run
 
@@ -57,16 +57,16 @@ def _phrase(items: Iterable[Item], change: str) -> tuple[Part, ...]:
             continue
         if isinstance(item, Run):
             first = 1 if gap else item.times
-            parts.append(Stretch(gap, first))
+            parts.append(SpacedStretch(gap, first))
             if item.times > first:
-                parts.append(Stretch(0, item.times - first))
+                parts.append(SpacedStretch(0, item.times - first))
         else:
             if gap:
                 parts.append(Plain(gap))
             inside = _phrase(item.items, change)
             alone = inside[0] if len(inside) == 1 else None
-            if isinstance(alone, Stretch) and alone.times == 1:
-                parts.append(Stretch(alone.gap, item.times))
+            if isinstance(alone, SpacedStretch) and alone.times == 1:
+                parts.append(SpacedStretch(alone.gap, item.times))
             else:
                 parts.append(Repeat(inside, item.times))
         gap = 0

@@ -42,7 +42,7 @@ class Choice:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Question:
+class PageQuestion:
     """What is asked of her."""
 
     title: str
@@ -56,7 +56,7 @@ _CAUGHT: Final = "it is caught"
 _CAUSES: Final = Choice(says="What probably went wrong", ask="what happened")
 
 
-def find_question(plan: Plan, state: State, asked: Asked) -> Question | None:
+def find_question(plan: Plan, state: State, asked: Asked) -> PageQuestion | None:
     """Return what is asked of her now; None if nothing is.
 
     Args:
@@ -70,16 +70,16 @@ def find_question(plan: Plan, state: State, asked: Asked) -> Question | None:
             Choice(says=sentence_case(place), ask="choose", value=number)
             for number, place in enumerate(places, start=1)
         )
-        return Question(title="Where do you go on?", says="The pattern has changed.", choices=listed)
+        return PageQuestion(title="Where do you go on?", says="The pattern has changed.", choices=listed)
     if state.knitting.doubt is not None:
         yes_or_no = (Choice(says="Yes, it is", ask="yes"), Choice(says="No, it is not", ask="no"))
-        return Question(title="Is it so?", says=_told(asked.effects, plan), choices=yes_or_no)
+        return PageQuestion(title="Is it so?", says=_told(asked.effects, plan), choices=yes_or_no)
     if asked.inquiry is None:
         return None
     return _about_fault(asked.inquiry, asked.effects, plan)
 
 
-def _about_fault(inquiry: Inquiry, asked: Sequence[Effect], plan: Plan) -> Question:
+def _about_fault(inquiry: Inquiry, asked: Sequence[Effect], plan: Plan) -> PageQuestion:
     answers = [answer for effect in asked for answer in _answers(effect)]
     first: list[Choice] = []
     last: list[Choice] = []
@@ -90,7 +90,7 @@ def _about_fault(inquiry: Inquiry, asked: Sequence[Effect], plan: Plan) -> Quest
             (last if each.kind is RemedyKind.RIP else first).append(way)
     many = inquiry.fault.difference
     title = f"{abs(many)} too {'many' if many > 0 else 'few'}" if many else "A fault was seen"
-    return Question(title=title, says=_told(asked, plan), choices=(*answers, *first, _CAUSES, *last))
+    return PageQuestion(title=title, says=_told(asked, plan), choices=(*answers, *first, _CAUSES, *last))
 
 
 def _answers(effect: Effect) -> Iterator[Choice]:

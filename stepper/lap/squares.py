@@ -12,8 +12,8 @@ from typing import Any, Final
 
 from stepper.plan.model import Round
 from stepper.screen.cells import Square, draw_squares, is_turned
-from stepper.screen.chart_lines import Window
-from stepper.screen.course import Course
+from stepper.screen.chart_lines import ChartWindow
+from stepper.screen.course import SummedPlan
 from stepper.screen.pages.strip import part_in_hand, rounds_above, rounds_below, window_of
 from stepper.screen.pages.yoke_page import rings_of
 from stepper.screen.scene import Scene
@@ -36,12 +36,12 @@ def list_yarns(scene: Scene) -> list[dict[str, Any]]:
     ]
 
 
-def yarn_numbers(course: Course, yarns: Yarns) -> dict[str, int]:
+def yarn_numbers(course: SummedPlan, yarns: Yarns) -> dict[str, int]:
     """Return the number of each yarn, from 0, by its key."""
     return {key: number for number, key in enumerate(_keys(course, yarns))}
 
 
-def _keys(course: Course, yarns: Yarns) -> Sequence[str]:
+def _keys(course: SummedPlan, yarns: Yarns) -> Sequence[str]:
     return tuple(dict.fromkeys((*yarns.by_key, *(key for keys in course.yarns for key in keys))))
 
 
@@ -85,7 +85,7 @@ def describe_strip(scene: Scene, room: int) -> dict[str, Any] | None:
     }
 
 
-def _row(round_: Round, first: int, window: Window, numbers: dict[str, int]) -> dict[str, Any]:
+def _row(round_: Round, first: int, window: ChartWindow, numbers: dict[str, int]) -> dict[str, Any]:
     """Describe a round seen through the window, from its right edge."""
     begin = max(0, first)
     shown = draw_squares(round_)[begin : begin + window.end - window.first]
@@ -98,7 +98,7 @@ def _runs(squares: Iterable[Square], numbers: dict[str, int]) -> list[list[int |
     ]
 
 
-def describe_yoke(course: Course, yarns: Yarns) -> dict[str, Any] | None:
+def describe_yoke(course: SummedPlan, yarns: Yarns) -> dict[str, Any] | None:
     """Describe the yoke from the neck outwards, each round from its beginning; None if there is none."""
     rings = rings_of(course)
     if rings is None:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from stepper.project.own_stitches.abbreviations import OwnStitch
 from stepper.project.problems import Span
-from stepper.project.rewording.recast import Recast
+from stepper.project.rewording.reworded import Reworded
 from stepper.project.stripes.striping import StripesCalled
 
 Row = tuple[str, Span]
@@ -21,7 +21,7 @@ class RespeltRow:
     column: int
     """Column of the file where it begins, from 1."""
     printed: str
-    recast: Recast
+    reworded: Reworded
     own: tuple[OwnStitch, ...] = ()
     """Abbreviations of the page that it uses."""
     stripes: StripesCalled | None = None
@@ -38,7 +38,7 @@ class Respelt:
     def put(
         self,
         row: Row,
-        recast: Recast,
+        reworded: Reworded,
         *,
         own: tuple[OwnStitch, ...] = (),
         stripes: StripesCalled | None = None,
@@ -49,14 +49,14 @@ class Respelt:
         before = self.rows.get(place.line)
         if before is not None:
             places = tuple(
-                before.recast.places[min(at_, len(before.recast.places) - 1)] for at_ in recast.places
+                before.reworded.places[min(at_, len(before.reworded.places) - 1)] for at_ in reworded.places
             )
-            recast = Recast(recast.text, places)
+            reworded = Reworded(reworded.text, places)
             stripes, at, own = before.stripes, before.at, own or before.own
         self.rows[place.line] = RespeltRow(
             column=place.column,
             printed=before.printed if before is not None else text,
-            recast=recast,
+            reworded=reworded,
             own=own,
             stripes=stripes,
             at=at,
@@ -67,7 +67,7 @@ class Respelt:
         row = self.rows.get(place.line)
         if row is None:
             return place
-        offset, length = row.recast.place(max(0, place.column - row.column), place.length)
+        offset, length = row.reworded.place(max(0, place.column - row.column), place.length)
         return Span(line=place.line, column=row.column + offset, length=length)
 
     def words(self, rows: Iterable[Row]) -> str | None:
@@ -84,9 +84,10 @@ class Respelt:
             return text
         first = place.column - whole.column
         last = first + len(text)
-        places = whole.recast.places
+        places = whole.reworded.places
         start = places[first] if 0 < first < len(places) else 0
-        return whole.printed[start : places[last]] if last < len(whole.recast.text) else whole.printed[start:]
+        end = places[last] if last < len(whole.reworded.text) else None
+        return whole.printed[start:end]
 
     def uses(self, rows: Iterable[Row]) -> list[OwnStitch]:
         """Return the abbreviations of the page that rows use."""
@@ -100,6 +101,6 @@ class Respelt:
             if row is not None and row.stripes is not None:
                 first = place.column - row.column
                 last = first + len(text)
-                if first <= row.at < last or (row.at == last == len(row.recast.text)):
+                if first <= row.at < last or (row.at == last == len(row.reworded.text)):
                     return row.stripes
         return None

@@ -18,7 +18,7 @@ from typing import TYPE_CHECKING, Final
 from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.plan.model import Plan
 from stepper.screen.answer_lines import describe_result, pick_answers
-from stepper.screen.course import Course, course_of
+from stepper.screen.course import SummedPlan, course_of
 from stepper.screen.device_status import GETTING_READY, DeviceStatus, HeardWords, MouthState, find_ears_state
 from stepper.screen.drawing.style import Terminal
 from stepper.screen.event_log import LogEntry, find_way_back, list_entries
@@ -62,7 +62,7 @@ class Screen:
         self._heard: HeardWords | None = None
         self._why_no_voice = surroundings.why_no_voice
         self._why_no_ears = surroundings.why_no_ears
-        self._course: Course | None = None
+        self._course: SummedPlan | None = None
         self._news = True
         self._history: tuple[int, tuple[LogEntry, ...]] = (-1, ())
         self._record: tuple[int, GarmentRecord] = (-1, NO_RECORD)
@@ -351,7 +351,7 @@ class Screen:
         if self._sitting.closed and self._app is not None and not self._app.is_done:
             self._app.exit()
 
-    def _course_of(self, plan: Plan) -> Course:
+    def _course_of(self, plan: Plan) -> SummedPlan:
         if self._course is None or self._course.plan is not plan:
             self._course = course_of(plan)
         return self._course

@@ -16,8 +16,8 @@ from typing import Final, NamedTuple
 
 from stepper.craft.stitches import Kind, Stitch, stitch
 from stepper.plan.model import Group, Round, Run
-from stepper.screen.course import Course
-from stepper.screen.drawing.rows import Span
+from stepper.screen.course import SummedPlan
+from stepper.screen.drawing.rows import Styled
 from stepper.screen.drawing.style import Badge, Terminal, paint_badge
 from stepper.screen.yarns import Yarns
 from stepper.session.counting.tally import markers_in
@@ -141,7 +141,7 @@ class ChartRow:
 
 
 @lru_cache(maxsize=512)
-def chart_row(course: Course, index: int) -> ChartRow:
+def chart_row(course: SummedPlan, index: int) -> ChartRow:
     """Lay a round out as it lies in the chart; once, since the rounds in sight are redrawn at every key."""
     round_ = course.rounds[index]
     total, turned = course.stitches_in(index), is_turned(round_)
@@ -154,7 +154,7 @@ def chart_row(course: Course, index: int) -> ChartRow:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Look:
+class SquareLook:
     """How a square looks besides its stitch."""
 
     worked: bool = False
@@ -167,7 +167,7 @@ class Look:
     """Whether there is a marker at its left edge."""
 
 
-def draw_square(square: Square, yarns: Yarns, terminal: Terminal, columns: int, look: Look) -> Span:
+def draw_square(square: Square, yarns: Yarns, terminal: Terminal, columns: int, look: SquareLook) -> Styled:
     """Return a square as letters.
 
     Args:
@@ -183,8 +183,8 @@ def draw_square(square: Square, yarns: Yarns, terminal: Terminal, columns: int, 
         paint = paint_badge(Badge.ASKS, terminal.depth)
     extra = MARKER if look.marker else CAUGHT if look.caught else ""
     if columns == 1:
-        return Span(CAUGHT if look.caught else sign, paint)
-    return Span(extra + sign.rjust(columns - len(extra)), paint)
+        return Styled(CAUGHT if look.caught else sign, paint)
+    return Styled(extra + sign.rjust(columns - len(extra)), paint)
 
 
 def list_catches(round_: Round) -> frozenset[int]:

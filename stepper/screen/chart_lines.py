@@ -12,16 +12,16 @@ from dataclasses import dataclass
 from functools import lru_cache
 from itertools import accumulate
 
-from stepper.screen.cells import CAUGHT, MARKER, ChartRow, Look, Square, chart_row, draw_square
-from stepper.screen.course import Course
-from stepper.screen.drawing.rows import Row, Span, join_spans
+from stepper.screen.cells import CAUGHT, MARKER, ChartRow, Square, SquareLook, chart_row, draw_square
+from stepper.screen.course import SummedPlan
+from stepper.screen.drawing.rows import Row, Styled, join_spans
 from stepper.screen.drawing.style import Terminal
 from stepper.screen.yarns import Yarns
 from stepper.session.state import Position
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Window:
+class ChartWindow:
     """Which stitches of a round are shown, counted from the chart's right edge."""
 
     first: int
@@ -47,13 +47,13 @@ class _Line:
         spans = self.spans[one : last + 1]
         into, over = (first - self.begins[one]) * self.square, (end - self.begins[last]) * self.square
         if one == last:
-            return (Span(spans[0].text[into:over], spans[0].paint),)
+            return (Styled(spans[0].text[into:over], spans[0].paint),)
         head, tail = spans[0], spans[-1]
-        return (Span(head.text[into:], head.paint), *spans[1:-1], Span(tail.text[:over], tail.paint))
+        return (Styled(head.text[into:], head.paint), *spans[1:-1], Styled(tail.text[:over], tail.paint))
 
 
 @lru_cache(maxsize=512)
-def _line_of(course: Course, index: int, drawn_with: _DrawnWith, *, worked: bool) -> _Line:
+def _line_of(course: SummedPlan, index: int, drawn_with: _DrawnWith, *, worked: bool) -> _Line:
     """Draw a round whole in one look, and keep it from one key to the next."""
     drawn, square = chart_row(course, index), drawn_with.square
     looks = drawn_with.looks[worked]
@@ -74,7 +74,7 @@ def _list_extras(drawn: ChartRow, square: int) -> Iterable[tuple[int, str]]:
         yield from ((each, MARKER) for each in drawn.marked)
 
 
-class _Looks(dict[tuple[Square, str], Span]):
+class _Looks(dict[tuple[Square, str], Styled]):
     """How each kind of square looks, with a sign beside it or none, drawn when it is first met: a round has
     many squares of few kinds."""
 
@@ -83,9 +83,9 @@ class _Looks(dict[tuple[Square, str], Span]):
         self._drawn_with = yarns, terminal, columns
         self._worked = worked
 
-    def __missing__(self, kind: tuple[Square, str]) -> Span:
+    def __missing__(self, kind: tuple[Square, str]) -> Styled:
         square, extra = kind
-        look = Look(worked=self._worked, caught=extra == CAUGHT, marker=extra == MARKER)
+        look = SquareLook(worked=self._worked, caught=extra == CAUGHT, marker=extra == MARKER)
         self[kind] = span = draw_square(square, *self._drawn_with, look)
         return span
 
@@ -107,9 +107,9 @@ def _drawn_with(yarns: Yarns, terminal: Terminal, square: int) -> _DrawnWith:
 
 
 def draw_window(
-    course: Course,
+    course: SummedPlan,
     index: int,
-    window: Window,
+    window: ChartWindow,
     wide: int,
     place: Position,
     yarns: Yarns,
@@ -130,7 +130,7 @@ def draw_window(
     """
     total, drawn_with = course.stitches_in(index), _drawn_with(yarns, terminal, square)
     end = max(window.first, min(window.end, total))
-    missing = Span(" " * (wide - end + window.first) * square)
+    missing = Styled(" " * (wide - end + window.first) * square)
     # From the left edge, the squares in sight begin and end here.
     left, right = total - end, total - window.first
     if index != place.index:
@@ -144,6 +144,6 @@ def draw_window(
         return (missing, *join_spans((*one.cut(left, parting), *other.cut(parting, right))))
     number = total - 1 - hand
     marker = square > 1 and number in drawn.marked
-    look = Look(in_hand=True, caught=number in drawn.caught, marker=marker)
+    look = SquareLook(in_hand=True, caught=number in drawn.caught, marker=marker)
     in_hand = draw_square(drawn.squares[number], yarns, terminal, square, look)
     return (missing, *join_spans((*one.cut(left, hand), in_hand, *other.cut(hand + 1, right))))

@@ -14,7 +14,7 @@ from stepper.session.state import Position
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class Course:
+class SummedPlan:
     """A plan with its sums."""
 
     plan: Plan
@@ -53,7 +53,7 @@ class Course:
         return self.before[-1]
 
 
-def course_of(plan: Plan) -> Course:
+def course_of(plan: Plan) -> SummedPlan:
     """Work out the sums of a plan."""
     rounds = plan.rounds
     begins: list[int] = []
@@ -62,7 +62,7 @@ def course_of(plan: Plan) -> Course:
         indexes = [round_.index for round_ in section]
         begins += [indexes[0]] * len(indexes)
         ends += [indexes[-1] + 1] * len(indexes)
-    return Course(
+    return SummedPlan(
         plan=plan,
         before=(0, *accumulate(round_.progress for round_ in rounds)),
         section_ends=tuple(ends),

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from stepper.plan.model import Plan
-from stepper.screen.course import Course
+from stepper.screen.course import SummedPlan
 from stepper.screen.device_status import DeviceStatus
 from stepper.screen.event_log import LogEntry
 from stepper.screen.garment_record import NO_RECORD, GarmentRecord
@@ -20,7 +20,7 @@ from stepper.session.state import State
 class Scene:
     """What there is to show."""
 
-    course: Course
+    course: SummedPlan
     state: State
     ui: UIState = field(default_factory=UIState)
     yarns: Yarns = NO_YARNS

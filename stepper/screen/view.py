@@ -6,7 +6,7 @@ from collections.abc import Callable
 from types import MappingProxyType
 from typing import Final
 
-from stepper.screen.drawing.rows import Row, Span
+from stepper.screen.drawing.rows import Row, Styled
 from stepper.screen.drawing.style import Terminal
 from stepper.screen.keys import Page
 from stepper.screen.pages.chart_page import draw_chart_page
@@ -43,6 +43,6 @@ def draw_screen(scene: Scene, terminal: Terminal) -> list[Row]:
     return rows if terminal.blocks else [tuple(map(_in_ascii, row)) for row in rows]
 
 
-def _in_ascii(span: Span) -> Span:
+def _in_ascii(span: Styled) -> Styled:
     """Replace our own signs by ASCII for a plain terminal; the knitter's words stay as they are."""
-    return Span(span.text.replace("…", "~"), span.paint)
+    return Styled(span.text.replace("…", "~"), span.paint)

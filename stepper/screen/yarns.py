@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from stepper.craft.colours.colour import Rgb
-from stepper.screen.drawing.rows import Span, clean
+from stepper.screen.drawing.rows import Styled, clean
 from stepper.screen.drawing.style import BOLD, Depth, Paint, dim_colour, paint_ground
 
 GROUND_SIGN = "."
@@ -46,11 +46,11 @@ class Yarns:
             return Paint(bold=bold)
         return paint_ground(dim_colour(colour) if dim else colour, depth, bold=bold)
 
-    def swatch(self, key: str, depth: Depth) -> Span:
+    def swatch(self, key: str, depth: Depth) -> Styled:
         """Return a yarn's sign and name on its colour."""
         yarn = self.of(key)
         paint = self.paint(key, depth, bold=True)
-        return Span(f" {yarn.sign} {clean(yarn.name)} ", paint if paint.ground else BOLD)
+        return Styled(f" {yarn.sign} {clean(yarn.name)} ", paint if paint.ground else BOLD)
 
 
 def yarns_of(names: Mapping[str, str], colours: Mapping[str, Rgb | None]) -> Yarns:

@@ -11,7 +11,7 @@ from enum import Enum
 
 from stepper.plan.model import Run
 from stepper.plan.under_way.absorb import Mend
-from stepper.plan.under_way.carry import Change
+from stepper.plan.under_way.carry import Difference
 from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.session.cues import Cue, View
 from stepper.session.events import Event
@@ -69,7 +69,7 @@ class TellRecap(Effect):
 class TellChanges(Effect):
     """Say what changed in the project file since the last sitting."""
 
-    changes: tuple[Change, ...]
+    changes: tuple[Difference, ...]
     have: int
     want: int
     found: bool

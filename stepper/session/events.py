@@ -12,18 +12,18 @@ from dataclasses import dataclass, replace
 
 from stepper.craft.pace_by_kind import KnittingKind
 from stepper.plan.under_way.absorb import Mend
-from stepper.plan.under_way.carry import Change
+from stepper.plan.under_way.carry import Difference
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
 from stepper.plan.yarn.yarn_left import Weighing
-from stepper.session.fault import findings
-from stepper.session.fault.ways import RemedyKind
-from stepper.session.standing import (
+from stepper.session.amendments import (
     go_back_to,
     move_mends,
     replace_correction,
     replace_respacing,
 )
+from stepper.session.fault import findings
+from stepper.session.fault.ways import RemedyKind
 from stepper.session.state import (
     NOTES_KEPT,
     Answer,
@@ -87,7 +87,7 @@ class PlanChanged(Event):
     """Where it stands in the new one."""
     corrections: tuple[LengthCorrection, ...]
     """The length corrections as they apply to the new plan."""
-    changes: tuple[Change, ...]
+    changes: tuple[Difference, ...]
     """What changed."""
     have: int
     """Stitches the old plan had at the beginning of the current round. Unit: stitches."""
@@ -114,7 +114,7 @@ class PlaceAsked(Event):
 
     old_fingerprint: str
     question: Question
-    changes: tuple[Change, ...]
+    changes: tuple[Difference, ...]
     """What changed."""
 
 

@@ -38,7 +38,7 @@ _TO_NINETEEN: Final = (0, 3, 3, 5, 4, 4, 3, 5, 5, 4, 3, 6, 6, 8, 8, 7, 7, 9, 8, 
 _TENS: Final = (0, 3, 6, 6, 5, 5, 5, 7, 6, 6)
 
 
-class Yarns(Enum):
+class YarnsSaid(Enum):
     """How the yarns are said in a round."""
 
     UNSAID = "unsaid"
@@ -49,12 +49,12 @@ class Yarns(Enum):
     """Stitch and yarn are both said."""
 
 
-def yarns_said(items: Iterable[Item]) -> Yarns:
+def yarns_said(items: Iterable[Item]) -> YarnsSaid:
     """Return how the yarns are said in a round, by all of its items."""
     worked = [run for run in flatten(tuple(items)) if stitch(run.stitch).kind not in (Kind.SHIFT, Kind.MARK)]
     if len({run.yarn for run in worked}) < 2:
-        return Yarns.UNSAID
-    return Yarns.INSTEAD if all(run.stitch == "k" for run in worked) else Yarns.BESIDE
+        return YarnsSaid.UNSAID
+    return YarnsSaid.INSTEAD if all(run.stitch == "k" for run in worked) else YarnsSaid.BESIDE
 
 
 def seconds_of(text: str) -> float:
@@ -68,7 +68,7 @@ def seconds_of(text: str) -> float:
     )
 
 
-def seconds_of_items(items: Iterable[Item], yarns: Yarns = Yarns.UNSAID) -> float:
+def seconds_of_items(items: Iterable[Item], yarns: YarnsSaid = YarnsSaid.UNSAID) -> float:
     """Estimate how long some items of a round take to say, with the commas behind them. Unit: s.
 
     Args:
@@ -102,7 +102,7 @@ def seconds_of_later_lead(stitches: int) -> float:
     return _LATER_S if stitches < 100 else _LATER_HUNDREDS_S
 
 
-def _item_s(item: Item, yarns: Yarns) -> float:
+def _item_s(item: Item, yarns: YarnsSaid) -> float:
     if isinstance(item, Run):
         return _run_s(item, yarns) + _COMMA_S
     inner = seconds_of_items(item.items, yarns)
@@ -115,15 +115,15 @@ def _item_s(item: Item, yarns: Yarns) -> float:
     return inner + _words_s(f"{around} times", (item.times,)) + _COMMA_S
 
 
-def _run_s(run: Run, yarns: Yarns) -> float:
+def _run_s(run: Run, yarns: YarnsSaid) -> float:
     entry = stitch(run.stitch)
     if run.stitch in ("hold", "return"):
         around = "hold for" if run.stitch == "hold" else "work across of"
         return _words_s(f"{around} {run.yarn}", (run.times,))
     if run.stitch in _COUNTED:
         return _words_s(_COUNTED[run.stitch], (run.times,))
-    name = "x" * _YARN_LETTERS if yarns is not Yarns.UNSAID else ""
-    if yarns is Yarns.INSTEAD and run.stitch == "k":
+    name = "x" * _YARN_LETTERS if yarns is not YarnsSaid.UNSAID else ""
+    if yarns is YarnsSaid.INSTEAD and run.stitch == "k":
         return _words_s(name, (run.times,))
     if entry.counted and run.times > 1:
         return _words_s(f"{entry.counted.format(n='')} {name}", (run.times,))

@@ -25,7 +25,7 @@ from stepper.plan.stitches.run_repeats import join_runs
 from stepper.session.speech_length import (
     MOST_S,
     REPEAT_S,
-    Yarns,
+    YarnsSaid,
     seconds_of_items,
     seconds_of_later_lead,
     seconds_of_lead,
@@ -156,7 +156,7 @@ class _Measure:
 
     evenly: bool
     """Whether it is one of even changes, of which a gap with its change is one thing to be kept in mind."""
-    yarns: Yarns
+    yarns: YarnsSaid
     """How the yarns are said."""
     lead_s: float
     """How long the place takes that is said before the first step. Unit: s."""

@@ -69,7 +69,7 @@ _WHAT: Final = "What is it: rows, note, out, or ? for more"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Asked:
+class RowAsked:
     """What is known of a row before she answers."""
 
     left: LeftOpen
@@ -84,7 +84,7 @@ class Asked:
         return self.so_far.stitches == 0 and self.proposal.numbered
 
 
-def look_at(left: LeftOpen, text: str) -> Asked:
+def look_at(left: LeftOpen, text: str) -> RowAsked:
     """Find what can be proposed for a row.
 
     Args:
@@ -106,7 +106,7 @@ def look_at(left: LeftOpen, text: str) -> Asked:
     refused = _why_refused(left.text) if proposal.kept is Kept.ROWS else ""
     if refused:
         proposal = replace(proposal, kept=Kept.ANEW)
-    return Asked(left=left, so_far=so_far, proposal=proposal, refused=refused)
+    return RowAsked(left=left, so_far=so_far, proposal=proposal, refused=refused)
 
 
 def _why_refused(words: str) -> str:
@@ -116,7 +116,7 @@ def _why_refused(words: str) -> str:
     return f"As it stands it cannot be kept: {refused[2]}" if refused is not None else ""
 
 
-def ask_row(asked: Asked, file: FileInHand) -> str:
+def ask_row(asked: RowAsked, file: FileInHand) -> str:
     """Ask about a row until the answer is read, and return the text of the file with it.
 
     Args:
@@ -158,7 +158,7 @@ def ask_row(asked: Asked, file: FileInHand) -> str:
             return text
 
 
-def _ask_kind(asked: Asked) -> str:
+def _ask_kind(asked: RowAsked) -> str:
     proposed = asked.proposal.kept
     default = "later" if asked.left.kind is LeftKind.LINE else _SHORT.get(proposed, proposed.value)
     while True:
@@ -218,7 +218,7 @@ def _find_stretch(old: str, words: str) -> str:
     return found[0] if found is not None else ""
 
 
-def _keep(kept: Kept, asked: Asked, numbers: NumberQuestions) -> Sequence[tuple[str, ...]]:
+def _keep(kept: Kept, asked: RowAsked, numbers: NumberQuestions) -> Sequence[tuple[str, ...]]:
     """Ask what the program has to know of a row that is kept so.
 
     Returns:

@@ -23,7 +23,7 @@ from stepper.sitting.recognisers import (
     NONE_HERE,
     Hearing,
     OpenQuestion,
-    Switch,
+    Toggle,
     hear_recording,
 )
 from stepper.sitting.session_journal import EventKeeper, read_events, resume_session
@@ -67,7 +67,7 @@ def hold_sitting(
         KeyboardInterrupt: She left at once. Every answer already given is on the disk.
         BrokenPipeError: The terminal has gone.
     """
-    hearing = Hearing(film=Switch(mine.hearing.address), question=OpenQuestion(), ears=Switch(False))
+    hearing = Hearing(film=Toggle(mine.hearing.address), question=OpenQuestion(), ears=Toggle(False))
     recording = None
     if options.recording is not None and not options.deaf:
         with patience("Loading the ears", lasting=True):

@@ -19,7 +19,7 @@ from stepper.lap.ports import Sight
 from stepper.lap.server import PageServer
 from stepper.lap.touches import Touch
 from stepper.screen.answer_lines import describe_result, pick_answers
-from stepper.screen.course import Course, course_of
+from stepper.screen.course import SummedPlan, course_of
 from stepper.screen.device_status import DeviceStatus, HeardWords, MouthState, find_ears_state
 from stepper.screen.open_questions import find_asked
 from stepper.screen.scene import Scene
@@ -57,7 +57,7 @@ class PageBeside:
         self._lines: list[str] = []
         self._turned_to: View | None = None
         self._why_no_ears = self._why_no_voice = ""
-        self._course: Course | None = None
+        self._course: SummedPlan | None = None
         self._seq = self._edition = 0
         self._sight: Sight | None = None
         self._lock = Lock()

@@ -22,7 +22,7 @@ NONE_HERE = "no recogniser is made for this kind of computer"
 """Why nothing is heard where no wheel of the bundled recogniser exists."""
 
 
-class Switch:
+class Toggle:
     """Something that is on or off; set and read from any thread."""
 
     def __init__(self, is_on: bool) -> None:
@@ -59,10 +59,10 @@ class OpenQuestion:
 class Hearing:
     """What the ears and the conductor tell each other."""
 
-    film: Switch
+    film: Toggle
     """Whether a film is on, so that a cue needs the address word."""
     question: OpenQuestion
-    ears: Switch
+    ears: Toggle
     """Whether the ears are open."""
 
 

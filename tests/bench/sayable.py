@@ -18,7 +18,7 @@ from pathlib import Path
 
 from stepper.sitting.project_file import load_project
 from stepper.craft.even.manners import Manner, space_changes
-from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Repeat, Stretch, print_phrase, words_in
+from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Repeat, SpacedStretch, print_phrase, words_in
 from stepper.craft.even.sayable import shortest
 from stepper.craft.stitches import stitch
 from stepper.craft.window import Gaps, Window
@@ -54,7 +54,7 @@ def print_words(phrase: tuple, change: str) -> int:
 
 def stretches_in(phrase: tuple) -> int:
     """Count the gaps named: each "after ten" in place of "knit ten, make one" would save the words of the change."""
-    return sum(stretches_in(part.parts) if isinstance(part, Repeat) else isinstance(part, Stretch) for part in phrase)
+    return sum(stretches_in(part.parts) if isinstance(part, Repeat) else isinstance(part, SpacedStretch) for part in phrase)
 
 
 def unbounded(stitches: int, changes: int, change: str) -> int:

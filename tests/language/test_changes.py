@@ -3,11 +3,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 from stepper.language.changes import MOST_TOLD, ask_place, tell_change, tell_changes, tell_choice
-from stepper.plan.under_way.carry import Change
+from stepper.plan.under_way.carry import Difference
 from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.session.effects import AskPlace, TellChanges, TellChosen
 
-INCREASE = Change(
+INCREASE = Difference(
     kind="changed",
     section="yoke",
     first=30,

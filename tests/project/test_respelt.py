@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from stepper.project.problems import Span
 from stepper.project.respelt import Respelt
-from stepper.project.rewording.recast import Recast
+from stepper.project.rewording.reworded import Reworded
 from stepper.project.stripes.striping import StripesCalled
 
 PRINTED = "Knit 2 rnds in stripes, SE."
@@ -16,11 +16,11 @@ def twice_respelt() -> tuple[Respelt, str]:
     """Take the stripes out of a row, then put the stitches of an abbreviation in."""
     made = Respelt()
     without = "Knit 2 rnds, SE."
-    first = Recast(without, (*range(11), *range(22, 28)))
+    first = Reworded(without, (*range(11), *range(22, 28)))
     made.put((PRINTED, PLACE), first, stripes=STRIPES, at=11)
     text = "Knit 2 rnds, sl 1."
     at = without.index("SE")
-    made.put((without, PLACE), Recast(text, (*range(at), *([at] * 4), *range(at + 2, len(without) + 1))))
+    made.put((without, PLACE), Reworded(text, (*range(at), *([at] * 4), *range(at + 2, len(without) + 1))))
     return made, text
 
 

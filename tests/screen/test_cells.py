@@ -7,7 +7,7 @@ import pytest
 from stepper.craft.stitches import STITCHES, stitch
 from stepper.screen.cells import (
     LEGEND,
-    Look,
+    SquareLook,
     draw_square,
     draw_squares,
     is_turned,
@@ -55,7 +55,7 @@ def test_three_yarns_are_three_letters() -> None:
     """Told apart without any colour."""
     round_ = garment().rounds[5]
     letters = {
-        draw_square(each, yarns(), terminal(), 1, Look()).text for each in draw_squares(round_)
+        draw_square(each, yarns(), terminal(), 1, SquareLook()).text for each in draw_squares(round_)
     }
 
     assert letters == {".", "A", "B"}
@@ -85,9 +85,9 @@ def test_one_column_still_shows_where_a_float_is_caught() -> None:
     """A small window must not hide it."""
     square = draw_squares(garment().rounds[5])[0]
 
-    assert draw_square(square, yarns(), terminal(), 1, Look(caught=True)).text == "~"
-    assert draw_square(square, yarns(), terminal(), 2, Look(caught=True)).text == "~."
-    assert draw_square(square, yarns(), terminal(), 2, Look(caught=True, marker=True)).text == "|."
+    assert draw_square(square, yarns(), terminal(), 1, SquareLook(caught=True)).text == "~"
+    assert draw_square(square, yarns(), terminal(), 2, SquareLook(caught=True)).text == "~."
+    assert draw_square(square, yarns(), terminal(), 2, SquareLook(caught=True, marker=True)).text == "|."
 
 
 @pytest.mark.parametrize("code", ["own", "own 90 to 96"])

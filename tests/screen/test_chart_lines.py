@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from stepper.screen.cells import Look, chart_row, draw_square
-from stepper.screen.chart_lines import Window, draw_window
+from stepper.screen.cells import SquareLook, chart_row, draw_square
+from stepper.screen.chart_lines import ChartWindow, draw_window
 from stepper.screen.course import course_of
 from stepper.screen.drawing.rows import Row
 from stepper.screen.drawing.style import Depth, Paint
@@ -42,7 +42,7 @@ def test_a_cut_line_looks_like_its_squares_drawn_one_by_one(
     wanted: list[tuple[str, Paint]] = []
     for number in range(min(first + wide, total) - 1, first - 1, -1):
         order = total - 1 - number if row.turned else number  # the number of the stitch as worked
-        look = Look(
+        look = SquareLook(
             worked=order < worked,
             in_hand=index == here and order == worked,
             caught=number in row.caught,
@@ -51,7 +51,7 @@ def test_a_cut_line_looks_like_its_squares_drawn_one_by_one(
         wanted += _letters((draw_square(row.squares[number], YARNS, screen, square, look),))
 
     place = Position(index=here, stitch=stitch)
-    window = Window(first=first, end=first + wide)
+    window = ChartWindow(first=first, end=first + wide)
     drawn = _letters(draw_window(COURSE, index, window, wide, place, YARNS, screen, square))
     assert len(drawn) == wide * square
     assert drawn[len(drawn) - len(wanted) :] == wanted
@@ -65,7 +65,7 @@ def test_a_window_beyond_the_round_is_empty(square: int) -> None:
     row = draw_window(
         COURSE,
         0,
-        Window(first=total, end=total + 5),
+        ChartWindow(first=total, end=total + 5),
         5,
         Position(),
         YARNS,

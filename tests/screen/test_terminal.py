@@ -13,7 +13,7 @@ from prompt_toolkit.output.vt100 import Vt100_Output
 from prompt_toolkit.styles import Attrs, Style
 
 from stepper.craft.colours.colour import rgb_from_hex
-from stepper.screen.drawing.rows import Row, Span, cut
+from stepper.screen.drawing.rows import Row, Styled, cut
 from stepper.screen.drawing.style import BOLD, PLAIN, SIXTEEN, Paint
 from stepper.screen.keys import BY_KEY, NUMBER_KEYS
 from stepper.screen.terminal import KEY_NAMES, style_of, write_changes, write_row
@@ -54,7 +54,7 @@ def test_every_named_key_of_the_table_can_be_pressed() -> None:
     assert {key for key in wanted if len(key) > 1} <= names
 
 
-def _written(*spans: Span, columns: int = 9) -> dict[int, tuple[str, str]]:
+def _written(*spans: Styled, columns: int = 9) -> dict[int, tuple[str, str]]:
     buffer: dict[int, Char] = {}
     write_row(spans, buffer, 1, columns)
     return {column: (char.char, char.style) for column, char in buffer.items()}
@@ -62,10 +62,10 @@ def _written(*spans: Span, columns: int = 9) -> dict[int, tuple[str, str]]:
 
 def test_a_row_becomes_letters_each_in_its_column() -> None:
     """Wide letters take two columns, marks that combine none, and nothing goes beyond the edge."""
-    assert _written(Span("a"), Span("b", BOLD)) == {1: ("a", ""), 2: ("b", "bold")}
-    assert _written(Span("漢b")) == {1: ("漢", ""), 2: ("", ""), 3: ("b", "")}
-    assert _written(Span("e\u0301b")) == {1: ("e\u0301", ""), 2: ("b", "")}
-    assert list(_written(Span("a漢"), columns=2)) == [1]
+    assert _written(Styled("a"), Styled("b", BOLD)) == {1: ("a", ""), 2: ("b", "bold")}
+    assert _written(Styled("漢b")) == {1: ("漢", ""), 2: ("", ""), 3: ("b", "")}
+    assert _written(Styled("e\u0301b")) == {1: ("e\u0301", ""), 2: ("b", "")}
+    assert list(_written(Styled("a漢"), columns=2)) == [1]
 
 
 class _Sink:
@@ -101,7 +101,7 @@ _PAINTS = (
     Paint(ground=rgb_from_hex("#1b4d3a"), ink=rgb_from_hex("#ffffff")),
 )
 _TEXTS = st.text(alphabet="ab ▀漢é\x1b", min_size=1, max_size=6)
-_ROW = st.lists(st.builds(Span, _TEXTS, st.sampled_from(_PAINTS)), max_size=4).map(
+_ROW = st.lists(st.builds(Styled, _TEXTS, st.sampled_from(_PAINTS)), max_size=4).map(
     lambda spans: cut(tuple(spans), COLUMNS)
 )
 _SCREENS = st.lists(_ROW, min_size=ROWS, max_size=ROWS)
@@ -140,8 +140,8 @@ def test_only_changes_written_show_the_same_as_all_of_it(screens: list[list[Row]
 
 def test_a_row_is_written_from_its_first_change_to_its_last() -> None:
     """A slow line, as over a network, carries a number that changes and not the row around it."""
-    before = (Span("round "), Span("7", BOLD), Span(" of 12"))
-    now = (Span("round "), Span("8", BOLD), Span(" of 12"))
+    before = (Styled("round "), Styled("7", BOLD), Styled(" of 12"))
+    now = (Styled("round "), Styled("8", BOLD), Styled(" of 12"))
     written = _changes([before, before, ()], [before, now, ()])
 
     assert "8" in written

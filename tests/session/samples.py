@@ -7,7 +7,7 @@ from typing import Any
 from hypothesis import strategies as st
 
 from stepper.plan.under_way.absorb import Mend
-from stepper.plan.under_way.carry import Change
+from stepper.plan.under_way.carry import Difference
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
 from stepper.plan.under_way.resuming import PlaceChoice
@@ -35,7 +35,7 @@ TIMES = st.sampled_from(["2025-03-03T20:15:00+01:00", "2025-12-31T23:59:59-05:00
 POSITIVE = st.floats(0.1, 5000, allow_nan=False)
 CORRECTIONS = st.builds(LengthCorrection, stretch=st.integers(0, 9), rounds=COUNTS, rounds_per_10cm=POSITIVE)
 CHANGES = st.builds(
-    Change,
+    Difference,
     kind=st.sampled_from(["changed", "added", "removed", "renamed"]),
     was=st.text(max_size=5),
     section=st.text(),

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from stepper.plan.under_way.carry import Change
+from stepper.plan.under_way.carry import Difference
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
 from stepper.plan.under_way.resuming import PlaceChoice
@@ -84,7 +84,7 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
             place=Position(index=5, stitch=7),
             corrections=(LengthCorrection(stretch=0, rounds=9, rounds_per_10cm=33.5),),
             changes=(
-                Change(
+                Difference(
                     kind="added",
                     section="yoke",
                     first=2,

@@ -14,7 +14,7 @@ from stepper.session.cues import Count, No, Yes
 from stepper.sitting.preferences import Preferences
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
-from stepper.sitting.recognisers import OpenQuestion, Switch, hear_recording, load_recogniser
+from stepper.sitting.recognisers import OpenQuestion, Toggle, hear_recording, load_recogniser
 from tests.speech import render
 
 SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
@@ -61,7 +61,7 @@ def test_a_vosk_model_that_is_not_there_is_said_with_the_way_to_get_one(
 
 def test_the_ears_know_what_one_word_may_answer_and_the_conductor_whether_they_are_open() -> None:
     """Nothing is open and nobody listens before either is said."""
-    question, ears = OpenQuestion(), Switch(False)
+    question, ears = OpenQuestion(), Toggle(False)
     assert not question()
     assert not ears()
     question.ask(frozenset({Yes, No, Count}))

@@ -31,7 +31,7 @@ from math import gcd
 
 from stepper.craft.even import spacing
 from stepper.craft.even.ordered_gaps import write_gaps
-from stepper.craft.even.phrases import Phrase, Plain, Repeat, Stretch, unfold, words_in
+from stepper.craft.even.phrases import Phrase, Plain, Repeat, SpacedStretch, unfold, words_in
 from stepper.craft.even.sayable import shortest
 from stepper.craft.stitches import stitch
 from stepper.craft.window import Gaps, Window
@@ -162,7 +162,7 @@ def _mixed(job: _Job, positions: tuple[int, ...]) -> Iterator[Phrase]:
         rest = job.plain // times - lead - sum(inner)
         tail = (Plain(rest),) if rest else ()
         for period in (
-            (Stretch(lead), *write_gaps(tuple(inner), job.change), *tail),
+            (SpacedStretch(lead), *write_gaps(tuple(inner), job.change), *tail),
             (*write_gaps((lead, *inner), job.change), *tail),
         ):
             yield (Repeat(period, times),) if times > 1 else period
@@ -175,8 +175,8 @@ def _sayable(job: _Job) -> Phrase | None:
 
 def _two_runs(job: _Job) -> Iterator[Phrase]:
     for gaps, _ in _row_gaps(job, joined=False) if job.flat else _round_gaps(job):
-        larger = (Stretch(gaps.size + 1, gaps.larger),) if gaps.larger else ()
-        yield (*gaps.lead, *larger, Stretch(gaps.size, gaps.smaller), *gaps.tail)
+        larger = (SpacedStretch(gaps.size + 1, gaps.larger),) if gaps.larger else ()
+        yield (*gaps.lead, *larger, SpacedStretch(gaps.size, gaps.smaller), *gaps.tail)
 
 
 def _round_gaps(job: _Job) -> Iterator[tuple[Gaps, int]]:
@@ -210,7 +210,7 @@ def _with_ends(
         return
     if max(lead, tail) > (size + (2 if larger else 1)) // 2:
         return
-    first, behind = Stretch(lead), (Plain(tail),) if tail else ()
+    first, behind = SpacedStretch(lead), (Plain(tail),) if tail else ()
     start = 2 * job.changes * lead - job.plain
     yield Gaps(size, inner - larger, larger, lead=(first,), tail=behind), start
     if joined and lead == size:

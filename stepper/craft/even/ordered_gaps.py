@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import cache, lru_cache
 
-from stepper.craft.even.phrases import Part, Phrase, Repeat, Stretch, words_in
+from stepper.craft.even.phrases import Part, Phrase, Repeat, SpacedStretch, words_in
 
 LONGEST_REPEAT = 16
 """Most changes in a repeat that is searched for."""
@@ -32,7 +32,7 @@ def write_gaps(gaps: tuple[int, ...], change: str) -> Phrase:
 
 @cache
 def _unit(gap: int, times: int, change: str) -> int:
-    return words_in((Stretch(gap, times),), change)
+    return words_in((SpacedStretch(gap, times),), change)
 
 
 def _written(gaps: tuple[int, ...], change: str, depth: int) -> Phrase:
@@ -42,7 +42,7 @@ def _written(gaps: tuple[int, ...], change: str, depth: int) -> Phrase:
     choice: list[tuple[Part, int]] = []
     for start in range(size - 1, -1, -1):
         times = 1 + alike[1][start]
-        best: Part = Stretch(gaps[start], times)
+        best: Part = SpacedStretch(gaps[start], times)
         end = start + times
         cost[start] = _unit(gaps[start], times, change) + cost[end]
         for period in range(2, min(LONGEST_REPEAT, (size - start) // 2) + 1):
@@ -59,7 +59,7 @@ def _written(gaps: tuple[int, ...], change: str, depth: int) -> Phrase:
 
 @lru_cache(maxsize=4096)
 def _repeat(body: tuple[int, ...], times: int, change: str, depth: int) -> tuple[Part, int]:
-    inside = _written(body, change, depth - 1) if depth else tuple(Stretch(gap) for gap in body)
+    inside = _written(body, change, depth - 1) if depth else tuple(SpacedStretch(gap) for gap in body)
     part = Repeat(inside, times)
     return part, words_in((part,), change)
 

@@ -26,7 +26,7 @@ from stepper.craft.stitches import stitch
 
 
 @dataclass(frozen=True, slots=True)
-class Stretch:
+class SpacedStretch:
     """Plain stitches and a change, worked a number of times."""
 
     gap: int
@@ -62,7 +62,7 @@ class Repeat:
         return any(isinstance(part, Repeat) and part.nested for part in self.parts)
 
 
-Part = Stretch | Plain | Repeat
+Part = SpacedStretch | Plain | Repeat
 Phrase = tuple[Part, ...]
 
 MAKE_ONE = "m1"
@@ -88,7 +88,7 @@ def unfold(phrase: Sequence[Part]) -> tuple[tuple[int, ...], int]:
     return tuple(gaps), since
 
 
-def _leaves(phrase: Sequence[Part]) -> Iterator[Stretch | Plain]:
+def _leaves(phrase: Sequence[Part]) -> Iterator[SpacedStretch | Plain]:
     for part in phrase:
         if isinstance(part, Repeat):
             for _ in range(part.times):
@@ -125,7 +125,7 @@ def _spoken(parts: Sequence[Part], worked: tuple[str, str], *, inside: bool) -> 
                 yield ", " if after_single else "; "
         if isinstance(part, Plain):
             yield counted.format(n=part.stitches)
-        elif isinstance(part, Stretch):
+        elif isinstance(part, SpacedStretch):
             yield (f"{counted.format(n=part.gap)}, " if part.gap else "") + change
             yield f", {part.times} times" if part.times > 1 else ""
         elif part.nested:
@@ -149,7 +149,7 @@ def links(parts: Sequence[Part]) -> tuple[int, ...]:
 
 
 def _has_times(part: Part) -> bool:
-    return isinstance(part, Stretch) and part.times > 1
+    return isinstance(part, SpacedStretch) and part.times > 1
 
 
 def _is_single(part: Part) -> bool:
@@ -176,7 +176,7 @@ def _words(parts: Sequence[Part], change: int) -> int:
     for part in parts:
         if isinstance(part, Plain):
             total += 1 + number_words(part.stitches)
-        elif isinstance(part, Stretch):
+        elif isinstance(part, SpacedStretch):
             total += stretch_words(part.gap, change) + times_words(part.times)
         else:
             total += _words(part.parts, change) + times_words(part.times) + (2 if part.deep else 0)

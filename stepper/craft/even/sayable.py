@@ -18,7 +18,15 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from math import gcd
 
-from stepper.craft.even.phrases import Phrase, Plain, Repeat, Stretch, stretch_words, times_words, words_in
+from stepper.craft.even.phrases import (
+    Phrase,
+    Plain,
+    Repeat,
+    SpacedStretch,
+    stretch_words,
+    times_words,
+    words_in,
+)
 from stepper.craft.window import Gaps, Task, Window, divisors, find_multipliers
 
 _BUDGETS = (*range(12, 28), 30, 35, 50)
@@ -63,7 +71,7 @@ class _Search:
 
     def __init__(self, gaps: Gaps, window: Window, change: str) -> None:
         self.gaps, self.window, self.change = gaps, window, change
-        said = words_in((Stretch(0),), change)
+        said = words_in((SpacedStretch(0),), change)
         self.unit = (stretch_words(gaps.size, said), stretch_words(gaps.size + 1, said))
         self.step = (window.smaller, window.larger)
         self.around = words_in((*gaps.lead, *gaps.tail), change)
@@ -262,12 +270,12 @@ class _Search:
                 for parts in self._as_repeat(stretches, rest, left, level=level):
                     yield (*parts, self._stretch(larger, times))
 
-    def _stretch(self, larger: bool, times: int) -> Stretch:
-        return Stretch(self.gaps.size + larger, times)
+    def _stretch(self, larger: bool, times: int) -> SpacedStretch:
+        return SpacedStretch(self.gaps.size + larger, times)
 
 
 def _first_gap(parts: Phrase) -> int:
     first = parts[0]
     if isinstance(first, Repeat):
         return _first_gap(first.parts)
-    return first.gap if isinstance(first, Stretch) else 0
+    return first.gap if isinstance(first, SpacedStretch) else 0

@@ -68,7 +68,7 @@ class Utterance:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Manner:
+class Listening:
     """One of the two manners of listening: after an address word, or for cues alone."""
 
     address: str
@@ -121,8 +121,8 @@ class MoonshineRecogniser:
             self._spotter = Spotter(wordings, address, pronouncer)
         finally:
             pronouncer.close()
-        self._alone = Manner(address="", thresholds=strict)
-        self._behind = Manner(address=address, thresholds=loose) if address else self._alone
+        self._alone = Listening(address="", thresholds=strict)
+        self._behind = Listening(address=address, thresholds=loose) if address else self._alone
         # Behind the address word while that is not asked for.
         surely = replace(loose, least=UNASKED, agreed=UNASKED)
         self._unasked = replace(self._behind, thresholds=surely) if address else self._alone
@@ -205,7 +205,7 @@ class MoonshineRecogniser:
         return self._found_alone(likely, round(found.end_s / FRAME_S)) or found
 
     @property
-    def manner(self) -> Manner:
+    def manner(self) -> Listening:
         """How it listens now."""
         return self._behind if self._is_addressed() else self._alone
 
@@ -214,7 +214,7 @@ class MoonshineRecogniser:
         states = self._model.states(segment)
         return self._taken_in(states, self._sound_model.likely(states))
 
-    def weighed(self, utterance: Utterance, manner: Manner) -> list[Candidate]:
+    def weighed(self, utterance: Utterance, manner: Listening) -> list[Candidate]:
         """List what fits the sounds best, each with the decoder's word on it added."""
         addressed = bool(manner.address)
         fits = self._spotter.best(utterance.likely, _MOST, _WITHIN, addressed=addressed, asked=self._asked())
@@ -324,7 +324,7 @@ class MoonshineRecogniser:
         return text in self._closed
 
     def _heard(
-        self, found: Candidate, manner: Manner, span: tuple[int, int] | None, written: float | None
+        self, found: Candidate, manner: Listening, span: tuple[int, int] | None, written: float | None
     ) -> Heard:
         """Return what was decided on; no text if the decoder would rather have another number at the end."""
         addressed = bool(manner.address)
@@ -351,7 +351,7 @@ class MoonshineRecogniser:
         ways = {bool(manner.address) for manner in (self.manner, self._behind)}
         return any(self._spotter.begun(utterance.likely, addressed=way) >= BEGUN for way in ways)
 
-    def _weights(self, utterance: Utterance, manner: Manner, fits: list[PhraseMatch]) -> dict[str, float]:
+    def _weights(self, utterance: Utterance, manner: Listening, fits: list[PhraseMatch]) -> dict[str, float]:
         """Let the decoder tell how much less likely each text is than what it writes freely."""
         front = f"{self._spotter.way_called(utterance.likely)}, " if manner.address else ""
         ways = {as_model_writes(front + way): fit.text for fit in fits for way in (fit.text, fit.figures)}

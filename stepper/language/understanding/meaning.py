@@ -13,7 +13,7 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from stepper.language.same_words import ARTICLES
-from stepper.language.understanding.senses import REMARKS, SENSES, Sense
+from stepper.language.understanding.question_meanings import REMARKS, SENSES, Sense
 from stepper.language.understanding.trade_words import ASKS_NOTHING, COUNTED, IDEA_OF, JOINED, PHRASES, TRADE
 from stepper.session.cues import Asks, HowFarIn, HowFarTo
 

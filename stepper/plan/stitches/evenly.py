@@ -9,7 +9,7 @@ from functools import lru_cache
 from stepper.craft.even import spacing
 from stepper.craft.even.manners import Manner, space_changes
 from stepper.craft.even.ordered_gaps import write_gaps
-from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Plain, Repeat, Stretch
+from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Plain, Repeat, SpacedStretch
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.stitches.run_repeats import condense, join_runs
@@ -231,7 +231,7 @@ def _items(phrase: Sequence[Part], change: Change) -> tuple[Item, ...]:
     return tuple(items)
 
 
-def _stretch(part: Stretch, change: Change) -> tuple[Item, ...]:
+def _stretch(part: SpacedStretch, change: Change) -> tuple[Item, ...]:
     gap = part.gap - change.inside
     if gap <= 0:
         return (Run(change.code, part.times, change.yarn),)

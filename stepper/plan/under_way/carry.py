@@ -34,7 +34,7 @@ class ChangeKind(StrEnum):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Change:
+class Difference:
     """Neighbouring rounds of a section that differ between two plans."""
 
     kind: ChangeKind
@@ -79,7 +79,7 @@ class Carried:
     """Stitches on the needles at the beginning of the current round, by the old plan. Unit: stitches."""
     want: int
     """Stitches the new plan has at the beginning of the round to go on with. Unit: stitches."""
-    changes: tuple[Change, ...]
+    changes: tuple[Difference, ...]
     """What changed, in the order knitted."""
 
 
@@ -167,7 +167,7 @@ def _key(round_: Round) -> tuple[str | None, _Work]:
     return round_.label, _work(round_)
 
 
-def _changes(old: Plan, new: Plan, *, old_index: int, new_index: int) -> Iterator[Change]:
+def _changes(old: Plan, new: Plan, *, old_index: int, new_index: int) -> Iterator[Difference]:
     """List what differs, section by section."""
     renamed = renamed_sections(old, new)
     for section in dict.fromkeys((*(renamed.get(name, name) for name in old.sections), *new.sections)):
@@ -191,7 +191,9 @@ def _changes(old: Plan, new: Plan, *, old_index: int, new_index: int) -> Iterato
                 yield _change(section, before[b_now:b2], after[a_now:a2], old_index, new_index)
 
 
-def _change(section: str, before: list[Round], after: list[Round], old_index: int, new_index: int) -> Change:
+def _change(
+    section: str, before: list[Round], after: list[Round], old_index: int, new_index: int
+) -> Difference:
     shown = after or before
     knitted = before[0].index < old_index if before else after[-1].index < new_index
     kind = ChangeKind.CHANGED
@@ -199,7 +201,7 @@ def _change(section: str, before: list[Round], after: list[Round], old_index: in
         kind = ChangeKind.ADDED
     elif not after:
         kind = ChangeKind.REMOVED
-    return Change(
+    return Difference(
         kind=kind,
         section=section,
         first=shown[0].number,

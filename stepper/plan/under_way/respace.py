@@ -50,7 +50,7 @@ class Respacing:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Spread:
+class SpacedRound:
     """A round of one kind of change in plain stitches, the only kind that can be respaced."""
 
     plain: str
@@ -70,7 +70,7 @@ class NoRoomError(ValueError):
     """The target cannot be met from there; the message says why, in one short sentence."""
 
 
-def spread_of(round_: Round) -> Spread | None:
+def spread_of(round_: Round) -> SpacedRound | None:
     """Return how a round can be respaced; None if its changes have fixed places, as in a chart."""
     kinds = {run.stitch: stitch(run.stitch) for run in round_.runs}
     changes = [each for each in kinds.values() if each.shapes]
@@ -80,7 +80,7 @@ def spread_of(round_: Round) -> Spread | None:
         return None
     (change,) = changes
     number = sum(run.times for run in round_.runs if run.stitch == change.code)
-    return Spread(plain=plain[0].code if plain else "k", change=change, yarn=yarns.pop(), changes=number)
+    return SpacedRound(plain=plain[0].code if plain else "k", change=change, yarn=yarns.pop(), changes=number)
 
 
 def respace(round_: Round, *, used: int, made: int) -> tuple[int, ...]:
@@ -150,7 +150,7 @@ def moves_marker(round_: Round, places: tuple[int, ...]) -> bool:
     return any(hangs(mark, places) != hangs(mark, round_.shaping) for mark in hung)
 
 
-def _behind(round_: Round, spread: Spread, used: int, made: int) -> tuple[int, ...]:
+def _behind(round_: Round, spread: SpacedRound, used: int, made: int) -> tuple[int, ...]:
     """Say where the changes made lie: as planned, or evenly where more are made than the plan has so far."""
     uses = spread.change.uses
     planned = round_.shaping[:made]

@@ -11,7 +11,7 @@ import re
 from stepper.project.problems import Span
 from stepper.project.reading.elements import WORDS
 from stepper.project.respelt import Respelt, Row
-from stepper.project.rewording.recast import Recast
+from stepper.project.rewording.reworded import Reworded
 
 _MARK = r"[(\[]?(?P<{name}>\*{{1,4}}|\u2020{{1,2}}|\u2021|\u00a7)[)\]]?"
 _NUMBERS = {word: number for number, word in enumerate(WORDS)} | {"once": 1, "twice": 2}
@@ -43,7 +43,7 @@ _TAIL = re.compile(
 _ROWS = re.compile(r"\b(?:rows?|rnds?|rounds?)\b", re.I)
 
 
-def plain_reference(text: str) -> Recast | None:
+def plain_reference(text: str) -> Reworded | None:
     """Return a row that works marked rows again in one form; None if it is none or how often is unclear."""
     match = _BETWEEN.match(text) or _SINCE.match(text)
     if match is None:
@@ -58,7 +58,7 @@ def plain_reference(text: str) -> Recast | None:
     words = f"again from {groups['first']}{to} {often}{groups['end']}"
     start = len(text) - len(text.lstrip())
     places = (*range(start), *([start] * len(words)), *range(match.end(), len(text) + 1))
-    return Recast(text[:start] + words + text[match.end() :], places)
+    return Reworded(text[:start] + words + text[match.end() :], places)
 
 
 def _often(match: re.Match[str]) -> str | None:

@@ -14,7 +14,7 @@ from stepper.craft.stitches import find_stitch, stitch
 from stepper.project.instructions import Assumed, Line
 from stepper.project.own_stitches.meaning import Meaning, read_meaning
 from stepper.project.problems import Problem, Span
-from stepper.project.rewording.recast import Recast
+from stepper.project.rewording.reworded import Reworded
 
 _ALIKE = (
     frozenset({"ssk", "skp", "k2tog tbl"}),
@@ -135,7 +135,7 @@ class Abbreviations:
         found = (self.find(match["name"]) for match in self.pattern.finditer(text, _behind_label(text)))
         return list({one.name: one for one in found if not _is_a_change(one, text)}.values())
 
-    def put(self, text: str) -> Recast:
+    def put(self, text: str) -> Reworded:
         """Put the stitches in place of the abbreviations of a row.
 
         A label keeps its words, as does what is called a row: "Work M1 round every 4th round".
@@ -157,7 +157,7 @@ class Abbreviations:
             done = end
         made.append(text[done:])
         places += range(done, len(text) + 1)
-        return Recast("".join(made), tuple(places))
+        return Reworded("".join(made), tuple(places))
 
     def tell(self, line: Line, printed: Iterable[OwnStitch]) -> Line:
         """Return a line with what is assumed by the abbreviations it is the first to use."""

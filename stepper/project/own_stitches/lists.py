@@ -161,9 +161,9 @@ def _put(text: str, place: Span, abbreviations: Abbreviations, respelt: Respelt)
     used = abbreviations.used(text)
     if not used:
         return text, place
-    recast = abbreviations.put(text)
-    respelt.put((text, place), recast, own=tuple(used))
-    return recast.text, place
+    reworded = abbreviations.put(text)
+    respelt.put((text, place), reworded, own=tuple(used))
+    return reworded.text, place
 
 
 def _heads_list(rest: str, below: list[Row], others: set[str]) -> bool:

@@ -61,7 +61,7 @@ class PageLines:
         if any(one.meaning is None and not one.usual for one in used):
             return None
         called = self.stripes.call(made_plain(printed), _PLACE)
-        plain = (called.recast.text or f"Note: {printed}") if called is not None else printed
+        plain = (called.reworded.text or f"Note: {printed}") if called is not None else printed
         text = self.abbreviations.put(plain).text
         if not reads(text):
             return None

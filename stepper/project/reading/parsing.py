@@ -10,8 +10,8 @@ from typing import TYPE_CHECKING
 from stepper.craft import stitches
 from stepper.project.grammar import grammar_text
 from stepper.project.rewording.asides import hides, instructs, label_instructs
-from stepper.project.rewording.recast import Recast, as_printed
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
+from stepper.project.rewording.reworded import Reworded, as_printed
 
 if TYPE_CHECKING:
     from lark import Lark, Token, Tree
@@ -116,7 +116,7 @@ class Understood:
     """Where the body begins after the label, in the words it was read in."""
     outcome: object
     """The tree; `Stopped`, with offsets in the line as written; None if all of it is only to be said."""
-    recast: Recast
+    reworded: Reworded
 
 
 _STOP_IN_ROWS = re.compile(r"(?:^|[:.])\s*[kp]\.\s*\d+\s+(?:rows?|rnds?|rounds?)\b", re.I)
@@ -124,23 +124,23 @@ _STOP_IN_ROWS = re.compile(r"(?:^|[:.])\s*[kp]\.\s*\d+\s+(?:rows?|rnds?|rounds?)
 
 
 def understood(plain: str) -> Understood:
-    """Read a plain line as written, or else recast in the grammar's words."""
+    """Read a plain line as written, or else reworded in the grammar's words."""
     label, side, start = split_label(plain)
     outcome = _labelled(label, plain, start) or parse_line(plain[start:])
     first = Understood(label, side, start, outcome, as_printed(plain))
     if not isinstance(outcome, Stopped) and not _STOP_IN_ROWS.search(plain):
         return first
-    made = recast(plain)
+    made = reword(plain)
     if made.yarns:
         signed = _as_recast(plain, first, made)
         if not isinstance(signed.outcome, Stopped):
             return signed
-        made = recast(plain, signed=False)
+        made = reword(plain, signed=False)
     return _as_recast(plain, first, made)
 
 
-def _as_recast(plain: str, first: Understood, made: Recast) -> Understood:
-    """Read a line that was recast; what stopped it as printed, if it is not read so either."""
+def _as_recast(plain: str, first: Understood, made: Reworded) -> Understood:
+    """Read a line that was reworded; what stopped it as printed, if it is not read so either."""
     outcome = first.outcome
     if made.text == plain:
         return first
@@ -148,7 +148,7 @@ def _as_recast(plain: str, first: Understood, made: Recast) -> Understood:
     label = label or made.name or None
     bad = _labelled(label, plain, 0)
     if bad is not None:
-        return first if first.label else Understood(None, "", 0, bad, first.recast)
+        return first if first.label else Understood(None, "", 0, bad, first.reworded)
     if made.kept and not made.text[start:].strip(" .,;"):
         return Understood(label, side, start, None, made)
     if made.kept:
@@ -160,7 +160,7 @@ def _as_recast(plain: str, first: Understood, made: Recast) -> Understood:
     if isinstance(outcome, Stopped) and reached <= first.start + outcome.offset:
         return first
     found = Stopped(reached - first.start, second.found, second.parsed, second.why, second.hint)
-    return Understood(first.label, first.side, first.start, found, first.recast)
+    return Understood(first.label, first.side, first.start, found, first.reworded)
 
 
 def _labelled(label: str | None, plain: str, start: int) -> Stopped | None:

@@ -146,14 +146,14 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     refused = _refused(read, plain, whole, place_of, words)
     if refused is not None:
         return refused
-    said = tuple(read.recast.kept)
+    said = tuple(read.reworded.kept)
     if read.outcome is None:
         remarks = tuple(Remark(words_, whole) for words_ in said)
         open_ = tuple(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
         return LineReading(line=replace(_line(label, Head(), remarks, text, whole), assumed=open_))
 
     def printed_at(offset: int, length: int) -> Span:
-        return place_of(*read.recast.place(read.start + offset, length))
+        return place_of(*read.reworded.place(read.start + offset, length))
 
     builder = Builder(place_of=printed_at, words=words.sizes)
     head, sentences = _named(builder.build(read.outcome, inches=words.inches), read, words)
@@ -180,9 +180,9 @@ def _named(
     built: tuple[Head, tuple[Sentence, ...]], read: Understood, words: Words
 ) -> tuple[Head, tuple[Sentence, ...]]:
     """Return what was built with the keys of the yarns that the line calls by a colour."""
-    if not read.recast.yarns:
+    if not read.reworded.yarns:
         return built
-    called = {sign: find_called(name, words.yarns) for sign, name in read.recast.yarns}
+    called = {sign: find_called(name, words.yarns) for sign, name in read.reworded.yarns}
     return with_names(built[0], called), with_names(built[1], called)
 
 

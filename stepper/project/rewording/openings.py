@@ -16,7 +16,7 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.craft.needles import BARE_SIZE, SIZE, UK_SIZE
-from stepper.project.rewording.recast import Recast
+from stepper.project.rewording.reworded import Reworded
 
 _WITH: Final = r"(?:with|using|working\s+with)\s+(?:the\s+|a\s+|an\s+|your\s+)?"
 _SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
@@ -128,7 +128,7 @@ def split_opening(text: str, start: int) -> tuple[tuple[tuple[str, int, int], ..
     return tuple(found), at
 
 
-def write_openings_in_order(line: Recast) -> Recast:
+def write_openings_in_order(line: Reworded) -> Reworded:
     """Write what each sentence of a line opens with in the order of the grammar.
 
     Returns:

@@ -1,4 +1,4 @@
-"""Recast a printed line in the grammar's words, each letter keeping its printed place. No I/O.
+"""Reword a printed line in the grammar's words, each letter keeping its printed place. No I/O.
 
 Theory of operation. A line that does not read as written is taken through the table of
 `stepper.project.rewording.synonyms`. A letter that moves keeps its place, and a letter that is put in takes
@@ -17,7 +17,7 @@ from typing import Final
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.openings import write_openings_in_order
-from stepper.project.rewording.recast import Recast, as_printed
+from stepper.project.rewording.reworded import Reworded, as_printed
 from stepper.project.rewording.signs.page_row_synonyms import SPLIT_HEADS
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
@@ -39,7 +39,7 @@ _HEAD_NAME = re.compile(
 
 
 @lru_cache(maxsize=1024)
-def recast(plain: str, *, signed: bool = True) -> Recast:
+def reword(plain: str, *, signed: bool = True) -> Reworded:
     """Put a line into the grammar's words.
 
     Args:
@@ -71,7 +71,7 @@ def _candidates() -> Candidates:
     return Candidates(SYNONYMS)
 
 
-def _without_name(line: Recast) -> Recast:
+def _without_name(line: Reworded) -> Reworded:
     match = _HEAD_NAME.match(line.text)
     if match is None:
         return line
@@ -79,14 +79,14 @@ def _without_name(line: Recast) -> Recast:
     if not re.search(r"\b(?:row|rnd|round)$", name, re.I):
         name = f"{name} {what}"
     start, end = match.span("cut")
-    return Recast(
+    return Reworded(
         f"{line.text[:start]} {line.text[end:]}",
         (*line.places[:start], line.places[start], *line.places[end:]),
         name=name,
     )
 
 
-def put_words(line: Recast, synonym: Synonym) -> Recast:
+def put_words(line: Reworded, synonym: Synonym) -> Reworded:
     """Put in the words of one row of the table wherever its pattern matches."""
     text: list[str] = []
     places: list[int] = []
@@ -109,7 +109,7 @@ def put_words(line: Recast, synonym: Synonym) -> Recast:
         done = end
     text.append(line.text[done:])
     places.extend(line.places[done:])
-    return Recast("".join(text), tuple(places), tuple(kept), line.name)
+    return Reworded("".join(text), tuple(places), tuple(kept), line.name)
 
 
 def _alone(words: str) -> str:
@@ -146,7 +146,7 @@ def _kept_end(match: re.Match[str]) -> int:
     return match.start() + start + cut.end() if cut else match.start()
 
 
-def _lay(match: re.Match[str], words: str, line: Recast, text: list[str], places: list[int]) -> None:
+def _lay(match: re.Match[str], words: str, line: Reworded, text: list[str], places: list[int]) -> None:
     """Write out the words of a row, filling in what the brackets of its pattern matched."""
     here = line.places[match.start()]
     for number, piece in enumerate(_PIECES.split(words)):

@@ -15,7 +15,7 @@ from collections.abc import Mapping
 from dataclasses import fields, is_dataclass, replace
 from typing import Any, Final
 
-from stepper.project.rewording.recast import Recast
+from stepper.project.rewording.reworded import Reworded
 
 _SHADE: Final = (
     r"(?:white|black|gr[ae]y|pink|blue|navy|green|yellow|brown|cream|purple|orange|beige|lilac|lemon|turquoise|gold|"
@@ -59,7 +59,7 @@ _YARN_OR_NEEDLE: Final = re.compile(
 _SIGNS: Final = tuple(f"CC{number}" for number in range(9, 2, -1))
 
 
-def sign_yarns(line: Recast) -> Recast:
+def sign_yarns(line: Reworded) -> Reworded:
     """Put a sign for each colour that stands where only a yarn can stand.
 
     Args:
@@ -102,7 +102,7 @@ def sign_yarns(line: Recast) -> Recast:
     return replace(made, yarns=tuple((sign, name) for name, sign in names.items())) if names else line
 
 
-def _put(line: Recast, start: int, end: int, words: str) -> Recast:
+def _put(line: Reworded, start: int, end: int, words: str) -> Reworded:
     """Put words instead of a stretch of a line."""
     return replace(
         line,

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from stepper.project.reading.own_words import is_own_row
 from stepper.project.reading.parsing import NOTE, made_plain
 from stepper.project.respelt import Respelt, Row
-from stepper.project.rewording.recast import Recast
+from stepper.project.rewording.reworded import Reworded
 from stepper.project.stripes.stripe_sequences import StripeSequences
 
 
@@ -45,9 +45,9 @@ def take_stripes(
         if called is None:
             made.append((text, place))
             continue
-        recast = called.recast
-        if not recast.text:  # "Work in stripe sequence throughout.": the rows below are
-            recast = Recast(f"Note: {text.strip()}", (*([0] * 6), *range(len(text.strip()) + 1)))
-        respelt.put((text, place), recast, stripes=called.stripes, at=called.at)
-        made.append((recast.text, place))
+        reworded = called.reworded
+        if not reworded.text:  # "Work in stripe sequence throughout.": the rows below are
+            reworded = Reworded(f"Note: {text.strip()}", (*([0] * 6), *range(len(text.strip()) + 1)))
+        respelt.put((text, place), reworded, stripes=called.stripes, at=called.at)
+        made.append((reworded.text, place))
     return made

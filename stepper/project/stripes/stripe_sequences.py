@@ -12,7 +12,7 @@ from dataclasses import dataclass, field
 
 from stepper.project.problems import Span
 from stepper.project.reading.elements import WORDS
-from stepper.project.rewording.recast import Recast
+from stepper.project.rewording.reworded import Reworded
 from stepper.project.stripes.striping import StripesCalled
 
 _NUMBERS = {word: number for number, word in enumerate(WORDS) if number}
@@ -53,7 +53,7 @@ _STRIPE_WORD = re.compile(r"\bstrip(?:e|ed|es|ing)\b", re.I)
 class Called:
     """A row without the words that call for stripes."""
 
-    recast: Recast
+    reworded: Reworded
     stripes: StripesCalled
     at: int
     """Where in the row the words stood, from 0."""
@@ -155,7 +155,7 @@ class StripeSequences:
         called = StripesCalled(match["name"], stripes, place, whole=True, goes_on=bool(match["more"]))
         words = f"{match['lead']}Work {times * called.rounds} rounds."
         at = match.start("name")
-        return Called(Recast(words, (*([at] * len(words)), len(row))), called, 0)
+        return Called(Reworded(words, (*([at] * len(words)), len(row))), called, 0)
 
 
 def _without(row: str, cuts: list[tuple[int, int]], called: StripesCalled) -> Called | None:
@@ -174,13 +174,13 @@ def _without(row: str, cuts: list[tuple[int, int]], called: StripesCalled) -> Ca
     lead = len(text) - len(text.lstrip(" ,;"))
     text, places, at = text[lead:], places[lead:], max(0, at - lead)
     if _ALONE.match(text):
-        return Called(Recast("", (0,)), called, 0)
+        return Called(Reworded("", (0,)), called, 0)
     if re.match(r"(?:until|for)\b", text, re.I):
         text, places = f"Work {text}", [*([0] * 5), *places]
     working = re.match(r"working\s+(?=\S)", text, re.I)
     if working is not None:
         text, places = f"Work {text[working.end() :]}", [*places[:5], *places[working.end() :]]
-    return Called(Recast(text[:1].upper() + text[1:], tuple(places)), called, min(at, len(text)))
+    return Called(Reworded(text[:1].upper() + text[1:], tuple(places)), called, min(at, len(text)))
 
 
 _REPEATED = re.compile(

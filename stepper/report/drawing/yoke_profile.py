@@ -9,7 +9,7 @@ from stepper.craft.yoke import joined_width
 from stepper.project.model import Project
 from stepper.report.measure.garment_lines import yoke_without_band
 from stepper.report.measure.measuring import AnyRound
-from stepper.report.measure.roles import Roles, Yoke, assign_roles, count_before_edges
+from stepper.report.measure.roles import Roles, YokeRole, assign_roles, count_before_edges
 from stepper.report.measure.tape import Tape, is_whole
 
 
@@ -70,7 +70,7 @@ def follow_yoke(rounds: Sequence[AnyRound], project: Project) -> tuple[YokeRound
     return tuple(steps)
 
 
-def _from_the_neck(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke) -> list[AnyRound]:
+def _from_the_neck(rounds: Sequence[AnyRound], roles: Roles, yoke: YokeRole) -> list[AnyRound]:
     """Return the rounds of a yoke from the neck to the underarm."""
     if not yoke.upward:
         return [rounds[index] for index in yoke.yoke if rounds[index].after]

@@ -8,7 +8,7 @@ from itertools import groupby
 
 from stepper.report.measure.fabrics import is_rib
 from stepper.report.measure.measuring import AnyRound, Measurement
-from stepper.report.measure.roles import Roles, SleevePart, Torso, Yoke, count_before_edges
+from stepper.report.measure.roles import Roles, SleevePart, Torso, YokeRole, count_before_edges
 from stepper.report.measure.tape import Tape, is_whole
 
 _UNDERARM = 0.15
@@ -18,7 +18,9 @@ _LEAST_ARMHOLE_MM = 100.0
 # Shaping over less height than this is a shoulder. Chosen here.
 
 
-def measure_yoke(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Tape) -> Iterator[Measurement]:
+def measure_yoke(
+    rounds: Sequence[AnyRound], roles: Roles, yoke: YokeRole, tape: Tape
+) -> Iterator[Measurement]:
     """Measure a garment whose body and sleeves meet in a yoke, from whichever end it is worked."""
     body = tuple(yoke.body[: count_before_edges(roles.flow, yoke.body)])
     edge = rounds[neck_edge(roles, yoke)]
@@ -41,7 +43,9 @@ def measure_yoke(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Tap
     yield from _yoke_lengths(rounds, roles, yoke, tape)
 
 
-def _yoke_lengths(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke, tape: Tape) -> Iterator[Measurement]:
+def _yoke_lengths(
+    rounds: Sequence[AnyRound], roles: Roles, yoke: YokeRole, tape: Tape
+) -> Iterator[Measurement]:
     """Measure the length of every section other than the yoke itself, with the sleeves in their places."""
     inside = {*yoke_without_band(rounds, roles, yoke)}
     parted = rounds[yoke.at].section
@@ -68,14 +72,14 @@ def _is_band(rounds: Sequence[AnyRound], indexes: Sequence[int]) -> bool:
     return all(rounds[index].before == rounds[index].after for index in indexes if is_whole(rounds[index]))
 
 
-def neck_edge(roles: Roles, yoke: Yoke) -> int:
+def neck_edge(roles: Roles, yoke: YokeRole) -> int:
     """Return the index of the round whose stitches are at the neck edge."""
     if not yoke.upward:
         return yoke.yoke[0] if yoke.yoke else yoke.at
     return yoke.yoke[count_before_edges(roles.flow, yoke.yoke) - 1]
 
 
-def yoke_without_band(rounds: Sequence[AnyRound], roles: Roles, yoke: Yoke) -> tuple[int, ...]:
+def yoke_without_band(rounds: Sequence[AnyRound], roles: Roles, yoke: YokeRole) -> tuple[int, ...]:
     """Return the rounds of a yoke without its neckband, in working order.
 
     A neckband is a rib at the neck, or a section of its own there without shaping.

@@ -41,7 +41,7 @@ class SleevePart:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Yoke:
+class YokeRole:
     """Where body and sleeves meet."""
 
     at: int
@@ -73,7 +73,7 @@ class Roles:
     """What was found."""
 
     flow: Flow
-    yoke: Yoke | None = None
+    yoke: YokeRole | None = None
     torso: Torso | None = None
     sleeves: tuple[SleevePart, ...] = ()
     bands: tuple[int, ...] = ()
@@ -100,7 +100,7 @@ def count_before_edges(flow: Flow, indexes: Sequence[int]) -> int:
     return end
 
 
-def _divided(flow: Flow, rounds: Sequence[AnyRound]) -> Yoke | None:
+def _divided(flow: Flow, rounds: Sequence[AnyRound]) -> YokeRole | None:
     """Find a yoke worked from the neck down: one round puts the stitches of two future sleeves on hold."""
     by_round: dict[int, list[Passage]] = {}
     for one in flow.passages:
@@ -110,7 +110,7 @@ def _divided(flow: Flow, rounds: Sequence[AnyRound]) -> Yoke | None:
         if len(held) < 2 or not _are_sleeves(flow, rounds, at, held):
             continue
         strand = flow.strands[held[0].source]
-        return Yoke(
+        return YokeRole(
             at=at,
             upward=False,
             yoke=tuple(index for index in strand.rounds if index < at),
@@ -136,7 +136,7 @@ def _are_sleeves(flow: Flow, rounds: Sequence[AnyRound], at: int, held: Sequence
     return all(_tapers(strand, rounds) for strand in opened)
 
 
-def _joined(flow: Flow, rounds: Sequence[AnyRound]) -> Yoke | None:
+def _joined(flow: Flow, rounds: Sequence[AnyRound]) -> YokeRole | None:
     """Find a yoke worked from the hem up: a body and two sleeves joined on one needle."""
     for strand in flow.strands:
         whole = [one for one in flow.joining(strand.number) if one.closes]
@@ -152,7 +152,7 @@ def _joined(flow: Flow, rounds: Sequence[AnyRound]) -> Yoke | None:
             continue
         at = joins[-1].taken_at
         widest = max(members, key=lambda member: member[0])
-        return Yoke(
+        return YokeRole(
             at=at,
             upward=True,
             yoke=tuple(index for index in strand.rounds if index >= at),

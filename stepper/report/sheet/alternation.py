@@ -15,7 +15,7 @@ LEAST: Final = 4
 
 
 @dataclass(frozen=True, slots=True)
-class Entry:
+class FirstOfRow:
     """A row of the sheet with the first of its rounds."""
 
     first: Round
@@ -27,7 +27,7 @@ class Entry:
         return len(self.row.boxes[0]) == 1 and self.row.before == self.row.after
 
 
-def fold_alternating(entries: Sequence[Entry]) -> Iterator[RoundRow]:
+def fold_alternating(entries: Sequence[FirstOfRow]) -> Iterator[RoundRow]:
     """Write entries that alternate as one; leave any other as it is.
 
     Args:
@@ -46,7 +46,7 @@ def fold_alternating(entries: Sequence[Entry]) -> Iterator[RoundRow]:
         at = last + 1
 
 
-def _goes_on(entries: Sequence[Entry]) -> bool:
+def _goes_on(entries: Sequence[FirstOfRow]) -> bool:
     """Return whether the last of these entries goes on with what alternates in those before it."""
     before, last = entries[-2], entries[-1]
     if not (before.single and last.single) or before.row.check is not None:
@@ -62,7 +62,7 @@ def _goes_on(entries: Sequence[Entry]) -> bool:
     return last.row.words == entries[-3].row.words
 
 
-def _join(entries: Sequence[Entry]) -> RoundRow:
+def _join(entries: Sequence[FirstOfRow]) -> RoundRow:
     first, second, last = entries[0], entries[1], entries[-1]
     return replace(
         first.row,

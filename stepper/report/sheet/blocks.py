@@ -9,7 +9,7 @@ from stepper.report.sheet.looks import YarnLooks
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Heading:
+class SheetHeading:
     """A heading."""
 
     level: Literal[1, 2, 3]
@@ -21,7 +21,7 @@ class Heading:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Words:
+class Paragraph:
     """A paragraph."""
 
     text: str
@@ -47,7 +47,7 @@ class Terms:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Cell:
+class TableCell:
     """A cell of a table."""
 
     text: str
@@ -64,7 +64,7 @@ class Grid:
     key: str
     """Key of the heading that names it."""
     head: tuple[str, ...]
-    rows: tuple[tuple[Cell, ...], ...]
+    rows: tuple[tuple[TableCell, ...], ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -168,4 +168,4 @@ class RoundTable:
     rows: tuple[RoundRow, ...]
 
 
-Block = Heading | Words | Bullets | Terms | Grid | Gallery | RoundTable
+Block = SheetHeading | Paragraph | Bullets | Terms | Grid | Gallery | RoundTable

@@ -26,7 +26,7 @@ BELOW: Final = 2.72
 
 
 @dataclass(frozen=True, slots=True)
-class ChartPart:
+class DrawnPart:
     """A part of a chart that is drawn by itself."""
 
     left: int
@@ -39,12 +39,12 @@ class ChartPart:
     """Round behind the last."""
 
 
-def whole_chart(chart: Chart) -> ChartPart:
+def whole_chart(chart: Chart) -> DrawnPart:
     """Return the part that is all of a chart."""
-    return ChartPart(0, chart.width, 0, len(chart.rounds))
+    return DrawnPart(0, chart.width, 0, len(chart.rounds))
 
 
-def cut_chart(chart: Chart) -> tuple[ChartPart, ...]:
+def cut_chart(chart: Chart) -> tuple[DrawnPart, ...]:
     """Cut a chart that is too large for the sheet into parts whose squares can be read.
 
     Returns:
@@ -54,7 +54,7 @@ def cut_chart(chart: Chart) -> tuple[ChartPart, ...]:
     columns = _cut(chart.width, _fitting(SHEET_MM[0], ASIDE), _between_stitches(chart))
     lines = _cut(len(chart.rounds), _fitting(SHEET_MM[1], BELOW), range(len(chart.rounds) + 1))
     return tuple(
-        ChartPart(left, right, below, above)
+        DrawnPart(left, right, below, above)
         for below, above in pairwise(lines)
         for left, right in reversed(list(pairwise(columns)))
     )
@@ -81,14 +81,14 @@ def _between_stitches(chart: Chart) -> list[int]:
     return sorted(free | {0})
 
 
-def square_mm(part: ChartPart) -> float:
+def square_mm(part: DrawnPart) -> float:
     """Return how large the squares of a part are on paper: as large as the sheet allows. Unit: mm."""
     across = SHEET_MM[0] / (part.right - part.left + ASIDE)
     down = SHEET_MM[1] / (part.above - part.below + BELOW)
     return min(MOST_MM, across, down)
 
 
-def name_part(chart: Chart, part: ChartPart) -> str:
+def name_part(chart: Chart, part: DrawnPart) -> str:
     """Say which part of a chart it is: "10 stitches, 5 rounds", or "stitches 1 to 32 of 64, rounds 1 to
     40"."""
     word = "row" if chart.right_side_only else "round"

@@ -19,7 +19,7 @@ from stepper.report.drawing.markup import svg, tag, text
 from stepper.report.sheet.blocks import Sign
 from stepper.report.sheet.chart_parts import (
     ASIDE,
-    ChartPart,
+    DrawnPart,
     list_worked,
     name_part,
     number_of,
@@ -56,7 +56,7 @@ _STROKES: Final[Mapping[str, str]] = MappingProxyType(
 
 
 def draw_chart(
-    chart: Chart, shades: Mapping[str, YarnLooks], ground: str, part: ChartPart | None = None
+    chart: Chart, shades: Mapping[str, YarnLooks], ground: str, part: DrawnPart | None = None
 ) -> str:
     """Draw a chart, the first round at the bottom, with numbers at the side each round is read from.
 
@@ -144,7 +144,7 @@ def _letters(words: str, ink: str, x: float, y: float, share: float) -> str:
     )  # fmt: skip
 
 
-def _grid(chart: Chart, part: ChartPart) -> Iterator[str]:
+def _grid(chart: Chart, part: DrawnPart) -> Iterator[str]:
     """Draw the lines between the squares, with heavy ones around the repeat if the chart has edges."""
     left, top = _MARGIN / 2, _MARGIN / 2
     wide, high = (part.right - part.left) * SQUARE, (part.above - part.below) * SQUARE

@@ -20,11 +20,11 @@ from stepper.report.sheet.blocks import (
     Block,
     Bullets,
     Gallery,
-    Heading,
+    Paragraph,
     Picture,
     RoundTable,
+    SheetHeading,
     Terms,
-    Words,
 )
 from stepper.report.sheet.chart_parts import ASIDE, cut_chart, name_part, square_mm
 from stepper.report.sheet.charts import draw_chart, list_signs
@@ -58,8 +58,8 @@ def lay_out_sheet(plan: Plan, project: Project, yarns: Sequence[YarnRow]) -> tup
         *_alterations(project),
         *_abbreviations(plan, rounds),
         *_drawings(plan, project, looks),
-        Heading(level=2, text="Rounds"),
-        Words(text=_HOW_TO_READ, quiet=True),
+        SheetHeading(level=2, text="Rounds"),
+        Paragraph(text=_HOW_TO_READ, quiet=True),
         *rounds,
     )
 
@@ -74,13 +74,13 @@ _HOW_TO_READ = (
 
 
 def _opening(plan: Plan, project: Project) -> Iterator[Block]:
-    yield Heading(level=1, text=plan.title)
-    yield Words(text=tell_sizes(plan, project))
+    yield SheetHeading(level=1, text=plan.title)
+    yield Paragraph(text=tell_sizes(plan, project))
     total = sum(each.progress for each in plan.rounds)
     said = f"{plural(len(plan.rounds), 'round')}, {total} stitches."
     if plan.finish_by is not None:
         said += f" To be done by{on_day(plan.finish_by).removeprefix(' on')} {plan.finish_by[:4]}."
-    yield Words(text=said, quiet=True)
+    yield Paragraph(text=said, quiet=True)
     cautions = tuple(dict.fromkeys(sentence_case(caution.text) for caution in plan.warnings))
     if cautions:
         yield Bullets(items=cautions, cautions=True)
@@ -108,17 +108,17 @@ def tell_sizes(plan: Plan, project: Project) -> str:
 
 
 def _alterations(project: Project) -> Iterator[Block]:
-    yield Heading(level=2, text="Alterations")
+    yield SheetHeading(level=2, text="Alterations")
     if project.alterations:
         yield Bullets(items=tuple(rule.text for rule in project.alterations))
     else:
-        yield Words(text="None: knitted as printed.")
+        yield Paragraph(text="None: knitted as printed.")
 
 
 def _abbreviations(plan: Plan, rounds: Sequence[Block]) -> Iterator[Block]:
     found = list_abbreviations(plan, _texts(rounds))
     if found:
-        yield Heading(level=2, text="Abbreviations", key="abbreviations")
+        yield SheetHeading(level=2, text="Abbreviations", key="abbreviations")
         yield Terms(key="abbreviations", items=found)
 
 
@@ -136,9 +136,9 @@ def _drawings(plan: Plan, project: Project, looks: dict[str, YarnLooks]) -> Iter
     if not yoke and not charts:
         return
     title = "Yoke and charts" if yoke and charts else "Charts" if charts else "Yoke"
-    yield Heading(level=2, text=title)
+    yield SheetHeading(level=2, text=title)
     if charts:
-        yield Words(text=_HOW_CHARTS_ARE_READ, quiet=True)
+        yield Paragraph(text=_HOW_CHARTS_ARE_READ, quiet=True)
     yield Gallery(pictures=(*yoke, *charts))
 
 

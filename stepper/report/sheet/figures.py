@@ -15,20 +15,20 @@ from stepper.project.model import Fabric, Project
 from stepper.report.fit.lines import signed_length
 from stepper.report.measure.measurements import measure_fully
 from stepper.report.measure.measuring import Measurement
-from stepper.report.sheet.blocks import Block, Cell, Gallery, Grid, Heading, Picture, Words
+from stepper.report.sheet.blocks import Block, Gallery, Grid, Paragraph, Picture, SheetHeading, TableCell
 from stepper.report.sheet.looks import YarnLooks
 from stepper.report.sheet.pairs import join_words
 from stepper.report.sheet.pieces import lay_out_pieces
 from stepper.report.sheet.schematic import draw_schematic
 from stepper.report.yarn import YarnRow
 
-_NONE = Cell(text="–")
+_NONE = TableCell(text="–")
 
 
 def lay_out_measurements(plan: Plan, project: Project) -> Iterator[Block]:
     """Lay out the schematic and the table of what the garment measures, beside the wearer."""
     found = lay_out_pieces(plan, project)
-    yield Heading(level=2, text="Finished measurements", key="measurements")
+    yield SheetHeading(level=2, text="Finished measurements", key="measurements")
     if found:
         drawing = draw_schematic(found, title=plan.title, units=plan.units)
         caption = "Laid flat, to scale. What is worked in the round is measured all around."
@@ -46,43 +46,43 @@ def lay_out_measurements(plan: Plan, project: Project) -> Iterator[Block]:
         rows = _merge_alike([tuple(_measured(line, plan.units, worn, blocked)) for line in whole.lines])
         yield Grid(key="measurements", head=head, rows=rows)
     for said in whole.left_out:
-        yield Words(text=said, quiet=True)
+        yield Paragraph(text=said, quiet=True)
 
 
-def _merge_alike(rows: Sequence[tuple[Cell, ...]]) -> tuple[tuple[Cell, ...], ...]:
+def _merge_alike(rows: Sequence[tuple[TableCell, ...]]) -> tuple[tuple[TableCell, ...], ...]:
     """Write rows of two like pieces with the same figures as one: "Left / right sleeve, length"."""
-    merged: list[tuple[Cell, ...]] = []
+    merged: list[tuple[TableCell, ...]] = []
     for row in rows:
         for place, other in enumerate(merged):
             joined = join_words(other[0].text, row[0].text)
             if joined is not None and joined != row[0].text and other[1:] == row[1:]:
-                merged[place] = (Cell(text=joined), *row[1:])
+                merged[place] = (TableCell(text=joined), *row[1:])
                 break
         else:
             merged.append(row)
     return tuple(merged)
 
 
-def _measured(line: Measurement, units: str, worn: bool, blocked: bool) -> Iterator[Cell]:
-    yield Cell(text=sentence_case(line.name))
-    yield Cell(text=length(line.needles_mm, units))
+def _measured(line: Measurement, units: str, worn: bool, blocked: bool) -> Iterator[TableCell]:
+    yield TableCell(text=sentence_case(line.name))
+    yield TableCell(text=length(line.needles_mm, units))
     if blocked:
-        yield Cell(text=length(line.blocked_mm, units)) if line.blocked_mm is not None else _NONE
+        yield TableCell(text=length(line.blocked_mm, units)) if line.blocked_mm is not None else _NONE
     if worn:
-        yield Cell(text=length(line.body_mm, units)) if line.body_mm is not None else _NONE
+        yield TableCell(text=length(line.body_mm, units)) if line.body_mm is not None else _NONE
         eased = line.ease_mm is not None and line.stitches
-        yield Cell(text=signed_length(line.ease_mm or 0.0, units)) if eased else _NONE
+        yield TableCell(text=signed_length(line.ease_mm or 0.0, units)) if eased else _NONE
 
 
 def lay_out_gauge(project: Project) -> Iterator[Block]:
     """Lay out the gauge of every fabric, with its needle."""
-    yield Heading(level=3, text="Gauge", key="gauge")
+    yield SheetHeading(level=3, text="Gauge", key="gauge")
     blocked = any(fabric.blocked is not None for fabric in project.fabrics.values())
     rows = tuple(
         (
-            Cell(text=sentence_case(fabric.name)),
-            Cell(text=name_needle(fabric.needle_mm, project.units)),
-            *(Cell(text=each) for each in _gauges(fabric, project.units, blocked)),
+            TableCell(text=sentence_case(fabric.name)),
+            TableCell(text=name_needle(fabric.needle_mm, project.units)),
+            *(TableCell(text=each) for each in _gauges(fabric, project.units, blocked)),
         )
         for fabric in project.fabrics.values()
     )
@@ -112,7 +112,7 @@ def lay_out_yarn(yarns: Sequence[YarnRow], project: Project, looks: dict[str, Ya
     """Lay out how much of each yarn it takes and what to buy."""
     if not yarns:
         return
-    yield Heading(level=2, text="Yarn", key="yarn")
+    yield SheetHeading(level=2, text="Yarn", key="yarn")
     inches = project.units == "in"
     head = (
         "Yarn",
@@ -122,26 +122,26 @@ def lay_out_yarn(yarns: Sequence[YarnRow], project: Project, looks: dict[str, Ya
         "In the house",
     )
     yield Grid(key="yarn", head=head, rows=tuple(tuple(_yarn(row, looks, inches)) for row in yarns))
-    yield Words(
+    yield Paragraph(
         text="What is likely, and from how little to how much it may be; the skeins last even then, and hold "
         "at least 15 % over what is likely, for a swatch and to spare.",
         quiet=True,
     )
 
 
-def _yarn(row: YarnRow, looks: dict[str, YarnLooks], inches: bool) -> Iterator[Cell]:
+def _yarn(row: YarnRow, looks: dict[str, YarnLooks], inches: bool) -> Iterator[TableCell]:
     shade = looks.get(row.key)
     few = "a few yards: a remnant will do" if inches else "a few metres: a remnant will do"
     name = shade.named if shade is not None else row.name
-    yield Cell(text=name, looks=shade, remark=few if row.few else "")
+    yield TableCell(text=name, looks=shade, remark=few if row.few else "")
     amount = row.quantity
     unit_m = YARD_M if inches else 1.0
-    yield Cell(text=_range(amount.likely_m / unit_m, amount.low_m / unit_m, amount.high_m / unit_m))
+    yield TableCell(text=_range(amount.likely_m / unit_m, amount.low_m / unit_m, amount.high_m / unit_m))
     if amount.likely_g is None or amount.low_g is None or amount.high_g is None:
         yield _NONE
     else:
         unit_g, digits = (OUNCE_G, 1) if inches else (1.0, 0)
-        yield Cell(
+        yield TableCell(
             text=_range(amount.likely_g / unit_g, amount.low_g / unit_g, amount.high_g / unit_g, digits)
         )
     own = next((each for each in row.buying if each.own), None)
@@ -149,8 +149,8 @@ def _yarn(row: YarnRow, looks: dict[str, YarnLooks], inches: bool) -> Iterator[C
         yield _NONE
     else:
         skein = f"{format_number(own.grams / OUNCE_G, 2)} oz" if inches else f"{own.grams:.0f} g"
-        yield Cell(text=f"{own.skeins} of {skein}")
-    yield Cell(text=f"{row.bought:g}") if row.bought is not None else _NONE
+        yield TableCell(text=f"{own.skeins} of {skein}")
+    yield TableCell(text=f"{row.bought:g}") if row.bought is not None else _NONE
 
 
 def _range(likely: float, low: float, high: float, digits: int = 0) -> str:

@@ -15,16 +15,16 @@ from stepper.report.drawing.markup import figure, table, tag, text
 from stepper.report.sheet.blocks import (
     Block,
     Bullets,
-    Cell,
     Gallery,
     Grid,
-    Heading,
+    Paragraph,
     Picture,
     RoundRow,
     RoundTable,
+    SheetHeading,
+    TableCell,
     Terms,
     TickBox,
-    Words,
 )
 from stepper.report.sheet.contents import lay_out_sheet
 from stepper.report.sheet.style import STYLE, footer_rule
@@ -60,10 +60,10 @@ def write_page(plan: Plan, project: Project, yarns: Sequence[YarnRow]) -> str:
 
 def _block(block: Block) -> str:
     match block:
-        case Heading():
+        case SheetHeading():
             note = f" {tag('small', text(block.note))}" if block.note else ""
             return tag(f"h{block.level}", text(block.text) + note, id=block.key or None)
-        case Words():
+        case Paragraph():
             return tag("p", text(block.text), class_="lead" if block.quiet else None)
         case Bullets():
             items = (tag("li", text(each)) for each in block.items)
@@ -84,7 +84,7 @@ def _block(block: Block) -> str:
             assert_never(block)
 
 
-def _cell(cell: Cell) -> str:
+def _cell(cell: TableCell) -> str:
     square = ""
     if cell.looks is not None:
         square = '<svg class="swatch" viewBox="0 0 14 14" aria-hidden="true"><rect x=".5" y=".5" width="13" '

@@ -11,7 +11,16 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, fields, is_dataclass
 from typing import Any, assert_never
 
-from stepper.report.sheet.blocks import Block, Bullets, Gallery, Grid, Heading, RoundTable, Terms, Words
+from stepper.report.sheet.blocks import (
+    Block,
+    Bullets,
+    Gallery,
+    Grid,
+    Paragraph,
+    RoundTable,
+    SheetHeading,
+    Terms,
+)
 from stepper.report.sheet.pdf_pictures import lay_gallery
 from stepper.report.sheet.pdf_rounds import lay_rounds
 from stepper.report.sheet.pdf_strips import (
@@ -81,9 +90,9 @@ def write_pdf(blocks: Sequence[Block], *, title: str, size: str = "A4") -> PdfSh
 
 def _strips(block: Block, room: float) -> Iterator[Strip]:
     match block:
-        case Heading():
+        case SheetHeading():
             yield _heading(block, room)
-        case Words():
+        case Paragraph():
             yield from _paragraph([(block.text, PLAIN)], room, quiet=block.quiet)
         case Bullets():
             for item in block.items:
@@ -100,7 +109,7 @@ def _strips(block: Block, room: float) -> Iterator[Strip]:
             assert_never(block)
 
 
-def _heading(block: Heading, room: float) -> Strip:
+def _heading(block: SheetHeading, room: float) -> Strip:
     size = {1: 20.0, 2: 13.5, 3: 11.0}[block.level]
     above = {1: 0.0, 2: 5 * MM, 3: 3 * MM}[block.level]
     font = BOLD if block.level == 3 else PLAIN

@@ -19,8 +19,8 @@ from stepper.plan.yarn.worked_twice import second_pieces
 from stepper.project.model import Project
 from stepper.report.measure.fabrics import Fabrics
 from stepper.report.measure.tape import is_whole
-from stepper.report.sheet.alternation import Entry, fold_alternating
-from stepper.report.sheet.blocks import Block, CountCheck, Heading, RoundRow, RoundTable, TickBox
+from stepper.report.sheet.alternation import FirstOfRow, fold_alternating
+from stepper.report.sheet.blocks import Block, CountCheck, RoundRow, RoundTable, SheetHeading, TickBox
 from stepper.report.sheet.pairs import find_pairs, join_words, merge_rows, tell_apart
 
 _SEEN: Final = ("after the increases", "after the decreases")
@@ -57,11 +57,11 @@ def lay_out_rounds(plan: Plan, project: Project) -> Iterator[Block]:
             shown, pieces, note = tuple(map(_twice, shown)), ("First", "Second"), f"{note}, worked twice"
         key = f"section-{place}"
         place += 1
-        yield Heading(level=3, text=sentence_case(title), note=note, key=key)
+        yield SheetHeading(level=3, text=sentence_case(title), note=note, key=key)
         yield RoundTable(key=key, word=word.capitalize(), pieces=pieces, rows=shown)
 
 
-def _entries(rounds: Sequence[Round], plan: Plan, reached: Sequence[float]) -> Iterator[Entry]:
+def _entries(rounds: Sequence[Round], plan: Plan, reached: Sequence[float]) -> Iterator[FirstOfRow]:
     told: tuple[str, ...] = ()
     for first, last in fold_alike(rounds):
         numbers = str(first.number) if first is last else f"{first.number}–{last.number}"
@@ -88,7 +88,7 @@ def _entries(rounds: Sequence[Round], plan: Plan, reached: Sequence[float]) -> I
             boxes=(tuple(map(_box, plan.rounds[first.index : last.index + 1])),),
         )
         told = first.altered
-        yield Entry(first, row)
+        yield FirstOfRow(first, row)
 
 
 def _altered(now: tuple[str, ...], told: tuple[str, ...]) -> str:

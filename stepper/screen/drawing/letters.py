@@ -16,7 +16,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.screen.drawing.numerals import FIELD
-from stepper.screen.drawing.rows import Row, Span
+from stepper.screen.drawing.rows import Row, Styled
 from stepper.screen.drawing.style import BOLD, Terminal
 
 HIGH: Final = 7
@@ -165,7 +165,7 @@ def draw_letters(
     if lines is None or (rows is not None and len(lines) * lettering.pitch > rows):
         return None
     drawn = [row for line in lines for row in _draw_line(line, lettering, full)]
-    return [(Span(row, BOLD),) if row else () for row in drawn]
+    return [(Styled(row, BOLD),) if row else () for row in drawn]
 
 
 @lru_cache(maxsize=512)

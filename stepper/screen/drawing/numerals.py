@@ -11,7 +11,7 @@ from enum import Enum
 from types import MappingProxyType
 from typing import Final
 
-from stepper.screen.drawing.rows import Row, Span
+from stepper.screen.drawing.rows import Row, Styled
 from stepper.screen.drawing.style import BOLD
 
 _DRAWN: Final = """
@@ -71,7 +71,7 @@ def draw_numeral(number: int, scale: Scale, *, blocks: bool = True) -> list[Row]
             for at in range(6)
             for _ in range(rows)
         ]
-    return [(Span(line, BOLD),) for line in lines]
+    return [(Styled(line, BOLD),) for line in lines]
 
 
 _HALVES: Final = MappingProxyType({"..": " ", "#.": "▀", ".#": "▄", "##": "█"})

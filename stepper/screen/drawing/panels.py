@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from stepper.craft.colours.colour import Rgb, lightness, luminance
-from stepper.screen.drawing.rows import Row, Span, join_spans, pad, put_beside, row, row_width
+from stepper.screen.drawing.rows import Row, Styled, join_spans, pad, put_beside, row, row_width
 from stepper.screen.drawing.style import BOLD, Depth, paint_ground
 
 SQUARE = 2
@@ -53,15 +53,15 @@ def put_side_by_side(panels: Sequence[list[Row]], columns: int) -> list[Row]:
     return [row for number, line in enumerate(lines) for row in ([()] if number else []) + line]
 
 
-def _square(key: str | None, signs: Mapping[str, str], colours: Mapping[str, Rgb], depth: Depth) -> Span:
+def _square(key: str | None, signs: Mapping[str, str], colours: Mapping[str, Rgb], depth: Depth) -> Styled:
     if key is None:
-        return Span(" " * SQUARE)
+        return Styled(" " * SQUARE)
     colour = colours.get(key)
     sign = signs.get(key, "")
     if colour is None or depth is Depth.NONE:
         sign = sign or ("?" if colour is None else str(_tenth(colour)))
-        return Span(sign.rjust(SQUARE))
-    return Span(sign.rjust(SQUARE), paint_ground(colour, depth))
+        return Styled(sign.rjust(SQUARE))
+    return Styled(sign.rjust(SQUARE), paint_ground(colour, depth))
 
 
 def _tenth(colour: Rgb) -> int:

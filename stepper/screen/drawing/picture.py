@@ -12,7 +12,7 @@ from typing import Final
 from xml.sax.saxutils import escape, quoteattr
 
 from stepper.craft.colours.colour import Rgb, rgb_from_hex
-from stepper.screen.drawing.rows import Row, Span, text_width
+from stepper.screen.drawing.rows import Row, Styled, text_width
 from stepper.screen.drawing.style import Paint
 from stepper.screen.drawing.unprintable import blank_unprintable, show_unprintable
 
@@ -86,7 +86,7 @@ def _row(row: Row, number: int) -> list[str]:
     return parts
 
 
-def _span(span: Span, column: int, number: int) -> list[str]:
+def _span(span: Styled, column: int, number: int) -> list[str]:
     """Draw a span: its background, then its block characters and its letters word by word."""
     behind, letters = _colours(span.paint)
     left, top = _MARGIN + column * CELL[0], _MARGIN + number * CELL[1]

@@ -13,14 +13,14 @@ from stepper.screen.drawing.style import BOLD, PLAIN, Paint
 from stepper.screen.drawing.unprintable import blank_unprintable
 
 
-class Span(NamedTuple):
+class Styled(NamedTuple):
     """A piece of text in one style. A tuple, because thousands are made and compared at every key."""
 
     text: str
     paint: Paint = PLAIN
 
 
-Row = tuple[Span, ...]
+Row = tuple[Styled, ...]
 """One row of the screen, from the left."""
 
 
@@ -56,7 +56,7 @@ def row_width(row: Row) -> int:
 
 def row(text: str, paint: Paint = PLAIN) -> Row:
     """Make a row in one style."""
-    return (Span(clean(text), paint),)
+    return (Styled(clean(text), paint),)
 
 
 def cut(cells: Row, columns: int) -> Row:
@@ -67,7 +67,7 @@ def cut(cells: Row, columns: int) -> Row:
     for span in cells:
         text = _first_columns(span.text, left)
         if text:
-            kept.append(Span(text, span.paint))
+            kept.append(Styled(text, span.paint))
         left -= text_width(text)
         if text != span.text:
             break
@@ -97,7 +97,7 @@ def pad(cells: Row, columns: int) -> Row:
     """Cut or fill a row to exactly a width."""
     kept = cut(cells, columns)
     missing = columns - row_width(kept)
-    return (*kept, Span(" " * missing)) if missing else kept
+    return (*kept, Styled(" " * missing)) if missing else kept
 
 
 def put_apart(left: Row, right: Row, columns: int) -> Row:
@@ -105,7 +105,7 @@ def put_apart(left: Row, right: Row, columns: int) -> Row:
     gap = columns - row_width(left) - row_width(right)
     if gap < 2:
         return cut(left, columns)
-    return (*left, Span(" " * gap), *right)
+    return (*left, Styled(" " * gap), *right)
 
 
 def put_beside(left: Sequence[Row], right: Sequence[Row], *, at: int) -> list[Row]:
@@ -122,7 +122,7 @@ def put_beside(left: Sequence[Row], right: Sequence[Row], *, at: int) -> list[Ro
 
 def indent(rows: Iterable[Row]) -> list[Row]:
     """Put the usual edge before rows; an empty one stays empty."""
-    return [(Span(" "), *each) if each else each for each in rows]
+    return [(Styled(" "), *each) if each else each for each in rows]
 
 
 def wrap(text: str, columns: int) -> list[str]:
@@ -151,7 +151,7 @@ def _pieces(word: str, columns: int) -> Iterable[str]:
 
 def paragraph(text: str, columns: int, paint: Paint = PLAIN) -> list[Row]:
     """Break a text into rows."""
-    return [(Span(line, paint),) for line in wrap(text, columns)]
+    return [(Styled(line, paint),) for line in wrap(text, columns)]
 
 
 def flow_facts(facts: Sequence[Row], columns: int, gap: int = 3) -> list[Row]:
@@ -160,7 +160,7 @@ def flow_facts(facts: Sequence[Row], columns: int, gap: int = 3) -> list[Row]:
     for fact in facts:
         last = rows[-1] if rows else ()
         if last and row_width(last) + gap + row_width(fact) <= columns:
-            rows[-1] = (*last, Span(" " * gap), *fact)
+            rows[-1] = (*last, Styled(" " * gap), *fact)
         else:
             rows.append(cut(fact, columns))
     return rows
@@ -168,12 +168,12 @@ def flow_facts(facts: Sequence[Row], columns: int, gap: int = 3) -> list[Row]:
 
 def write_fact(name: str, value: str) -> Row:
     """Write a fact: its name, and its value in bold."""
-    return (Span(f"{clean(name)} "), Span(clean(value), BOLD))
+    return (Styled(f"{clean(name)} "), Styled(clean(value), BOLD))
 
 
-def join_spans(spans: Iterable[Span]) -> Row:
+def join_spans(spans: Iterable[Styled]) -> Row:
     """Join neighbours of the same style, so that there are fewer to draw."""
-    return tuple(Span("".join(map(_TEXT, same)), paint) for paint, same in groupby(spans, _PAINT))
+    return tuple(Styled("".join(map(_TEXT, same)), paint) for paint, same in groupby(spans, _PAINT))
 
 
 _TEXT: Final = itemgetter(0)
@@ -189,4 +189,4 @@ def clean_row(cells: Row) -> Row:
     """Make a row safe to show, as `clean` does a text."""
     if text_of(cells).isprintable():  # nearly always: one question for the row instead of one for each span
         return cells
-    return tuple(Span(clean(text), paint) for text, paint in cells)
+    return tuple(Styled(clean(text), paint) for text, paint in cells)

@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from stepper.craft.stitches import Kind
 from stepper.language.measures import plural
 from stepper.plan.model import Round
-from stepper.screen.course import Course
-from stepper.screen.drawing.rows import Row, Span, write_fact
+from stepper.screen.course import SummedPlan
+from stepper.screen.drawing.rows import Row, Styled, write_fact
 from stepper.session.counting.tally import each_stitch, shaping_at
 from stepper.session.pace.outlook import paces_of, work_until
 from stepper.session.state import Asking, State
@@ -30,7 +30,7 @@ class NextShaping:
     """Rounds until it: 0 if it is in the current round."""
 
 
-def find_next_shaping(course: Course, state: State) -> NextShaping | None:
+def find_next_shaping(course: SummedPlan, state: State) -> NextShaping | None:
     """Return the increase or decrease that comes next; None if none follows."""
     place = state.place
     if place.index >= len(course.rounds):
@@ -53,7 +53,7 @@ def _change(round_: Round, number: int) -> str:
     return str((changes[number].kind if number < len(changes) else Kind.INCREASE).value)
 
 
-def list_facts(course: Course, state: State) -> list[Row]:
+def list_facts(course: SummedPlan, state: State) -> list[Row]:
     """Return rows that say what is ahead, nearest first."""
     if state.place.index >= len(course.rounds):
         return []
@@ -61,7 +61,7 @@ def list_facts(course: Course, state: State) -> list[Row]:
     return [fact for fact in found if fact is not None]
 
 
-def _count(course: Course, state: State) -> Row | None:
+def _count(course: SummedPlan, state: State) -> Row | None:
     if state.knitting.asking is Asking.NEVER:
         return write_fact("Counts", "none asked for")
     at = bisect_left(course.counted, state.place.index)
@@ -72,7 +72,7 @@ def _count(course: Course, state: State) -> Row | None:
     return write_fact("Count", f"{round_.checkpoint.expect} {_after(round_, state.place.index)}")
 
 
-def _shaping(course: Course, state: State) -> Row | None:
+def _shaping(course: SummedPlan, state: State) -> Row | None:
     """Return a row that says when stitches are next increased or decreased; None if that is in the round in
     hand, whose place says it already."""
     change = find_next_shaping(course, state)
@@ -84,7 +84,7 @@ def _shaping(course: Course, state: State) -> Row | None:
     return write_fact(f"Next {change.word}", _in(change.rounds) + exact)
 
 
-def _needle(course: Course, state: State) -> Row | None:
+def _needle(course: SummedPlan, state: State) -> Row | None:
     place = state.place
     here = course.rounds[place.index].needle_mm
     for round_ in course.rounds[place.index + 1 :]:
@@ -93,7 +93,7 @@ def _needle(course: Course, state: State) -> Row | None:
     return None
 
 
-def _yarn(course: Course, state: State) -> Row | None:
+def _yarn(course: SummedPlan, state: State) -> Row | None:
     """Return a row that says which yarns join and which end at the next change."""
     place = state.place
     here = set(course.yarns[place.index])
@@ -121,7 +121,7 @@ def _in(rounds: int) -> str:
     return "next round" if rounds == 1 else f"in {rounds} rounds"
 
 
-def list_progress(course: Course, state: State) -> list[tuple[str, float, str]]:
+def list_progress(course: SummedPlan, state: State) -> list[tuple[str, float, str]]:
     """List how much of section and garment is done.
 
     Returns:
@@ -148,7 +148,7 @@ def _done(name: str, done: int, of: int, left: str) -> tuple[str, float, str]:
     return name, done / of if of else 1.0, left if done < of else ""
 
 
-def draw_progress(course: Course, state: State, bar: int, *, blocks: bool) -> list[Row]:
+def draw_progress(course: SummedPlan, state: State, bar: int, *, blocks: bool) -> list[Row]:
     """Return rows that say how much of section and garment is done, and how long the rest should take.
 
     Args:
@@ -162,7 +162,7 @@ def draw_progress(course: Course, state: State, bar: int, *, blocks: bool) -> li
     for name, share, left in list_progress(course, state):
         filled = int(share * bar)
         label = write_fact(name, f"{int(share * 100)} %{', ' + left if left else ''}")
-        rows.append((*label, Span(f" {full * filled}{empty * (bar - filled)}")) if bar else label)
+        rows.append((*label, Styled(f" {full * filled}{empty * (bar - filled)}")) if bar else label)
     return rows
 
 

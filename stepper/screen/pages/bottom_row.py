@@ -5,7 +5,7 @@ from __future__ import annotations
 from types import MappingProxyType
 from typing import Final
 
-from stepper.screen.drawing.rows import Row, Span, clean, text_width
+from stepper.screen.drawing.rows import Row, Styled, clean, text_width
 from stepper.screen.drawing.style import BOLD, Badge, Terminal, paint_badge
 from stepper.screen.keys import NUMBER_KEYS, Page, TypedEntry
 from stepper.screen.scene import Scene
@@ -45,8 +45,8 @@ def draw_bottom_row(scene: Scene, terminal: Terminal, page: tuple[int, int] = (1
     if ui.digits:
         return _number(scene, terminal)
     if ui.leaving:
-        mark = Span(" q again stops for tonight ", paint_badge(Badge.ASKS, terminal.depth))
-        leaving = (Span(" "), mark, Span(" any other key goes on"))
+        mark = Styled(" q again stops for tonight ", paint_badge(Badge.ASKS, terminal.depth))
+        leaving = (Styled(" "), mark, Styled(" any other key goes on"))
         return leaving if sum(text_width(span.text) for span in leaving) <= terminal.columns else leaving[:2]
     hints = _HINTS[ui.page]
     if ui.page is Page.ROUND and scene.state.place.index >= len(scene.course.rounds):
@@ -62,22 +62,22 @@ def _hints(hints: tuple[str, ...], columns: int, *, paged: bool) -> Row:
     kept = list(hints)
     while len(kept) > 1 and text_width("   ".join(kept)) + 2 > columns:
         kept.pop(-1 if paged and len(kept) == 2 else -2)
-    spans: list[Span] = []
+    spans: list[Styled] = []
     for hint in kept:
         key, _, says = hint.partition(" ")
         if key == "page":
             key, says = "page up", says.removeprefix("up ")
-        spans += [Span("   " if spans else " "), Span(key, BOLD), Span(f" {says}")]
+        spans += [Styled("   " if spans else " "), Styled(key, BOLD), Styled(f" {says}")]
     return tuple(spans)
 
 
 def _number(scene: Scene, terminal: Terminal) -> Row:
     """Show the figures typed and what each key would make of them."""
-    spans = [Span(" "), Span(f" {scene.ui.digits} ", paint_badge(Badge.ASKS, terminal.depth))]
+    spans = [Styled(" "), Styled(f" {scene.ui.digits} ", paint_badge(Badge.ASKS, terminal.depth))]
     left = terminal.columns - sum(text_width(span.text) for span in spans)
     for row in NUMBER_KEYS:
         says = _enter(scene) if row.key == "enter" else row.says
-        hint = (Span("  "), Span(row.key, BOLD), Span(f" {says}"))
+        hint = (Styled("  "), Styled(row.key, BOLD), Styled(f" {says}"))
         left -= sum(text_width(span.text) for span in hint)
         if left < 0:
             break
@@ -103,7 +103,7 @@ def _line(scene: Scene, terminal: Terminal) -> Row:
         names = tuple(scene.plan.yarns.values())
         name = clean(names[ui.yarn % len(names)]) if names else "yarn"
         asks = f"{name} {asks}"
-    mark = Span(f" {asks} ", paint_badge(Badge.ASKS, terminal.depth))
+    mark = Styled(f" {asks} ", paint_badge(Badge.ASKS, terminal.depth))
     unit = {TypedEntry.LENGTH: scene.plan.units, TypedEntry.WEIGHT: "g"}.get(ui.entry, "")
     help_ = "  enter keeps it, esc leaves it"
     if ui.entry is TypedEntry.WEIGHT and len(scene.plan.yarns) > 1:
@@ -113,5 +113,5 @@ def _line(scene: Scene, terminal: Terminal) -> Row:
     while text_width(text) > room and text:
         text = text[1:]
     cursor = "▏" if terminal.blocks else "_"
-    shown = (Span(" "), mark, Span(" "), Span(text, BOLD), Span(cursor + unit))
-    return (*shown, Span(help_)) if text_width(text) + text_width(help_) <= room else shown
+    shown = (Styled(" "), mark, Styled(" "), Styled(text, BOLD), Styled(cursor + unit))
+    return (*shown, Styled(help_)) if text_width(text) + text_width(help_) <= room else shown

@@ -9,10 +9,10 @@ from collections.abc import Iterator
 
 from stepper.language.places import sentence_case
 from stepper.screen.cells import CAUGHT, LEGEND, MARKER, chart_row, is_turned
-from stepper.screen.chart_lines import Window, draw_window
-from stepper.screen.course import Course
+from stepper.screen.chart_lines import ChartWindow, draw_window
+from stepper.screen.course import SummedPlan
 from stepper.screen.drawing.layout import Block, stack_blocks
-from stepper.screen.drawing.rows import Row, Span, clean, cut, flow_facts, put_apart, row
+from stepper.screen.drawing.rows import Row, Styled, clean, cut, flow_facts, put_apart, row
 from stepper.screen.drawing.style import BOLD, Terminal
 from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.pages.strip import label_round, part_in_hand, underline
@@ -53,7 +53,7 @@ def prepare_chart(scene: Scene, terminal: Terminal) -> Iterator[None]:
     if not course.rounds:
         return
     width = _width(terminal, sides=False)
-    window = Window(first=0, end=width)
+    window = ChartWindow(first=0, end=width)
     for index in _visible(course, middle_of(course, place.index, 0), _measure(terminal)[0]):
         draw_window(course, index, window, width, place, scene.yarns, terminal, _square(terminal))
         yield
@@ -70,7 +70,7 @@ def _width(terminal: Terminal, *, sides: bool) -> int:
     return max(1, (terminal.columns - _LABEL - (_SIDES if sides else 0)) // _square(terminal))
 
 
-def middle_of(course: Course, index: int, down: int) -> int:
+def middle_of(course: SummedPlan, index: int, down: int) -> int:
     """Return the round in the middle of the page: the current one, moved, but within the garment."""
     last = len(course.rounds) - 1
     return max(0, min(last, min(index, last) - down))
@@ -80,7 +80,7 @@ def _square(terminal: Terminal) -> int:
     return 2 if terminal.columns >= 110 else 1
 
 
-def _visible(course: Course, middle: int, room: int) -> list[int]:
+def _visible(course: SummedPlan, middle: int, room: int) -> list[int]:
     """Choose the rounds in sight, from the top, with the middle one in the middle if that can be.
 
     The first round of a section takes a row more, for the line below it; so does the one in hand.
@@ -97,12 +97,12 @@ def _visible(course: Course, middle: int, room: int) -> list[int]:
             return list(range(above, below - 1, -1))
 
 
-def _border(course: Course, index: int) -> int:
+def _border(course: SummedPlan, index: int) -> int:
     """Return the rows that the line below a round takes: 1 if a section begins with it, else 0."""
     return int(course.section_begins[index] == index)
 
 
-def _window(scene: Scene, width: int) -> Window:
+def _window(scene: Scene, width: int) -> ChartWindow:
     """Choose the stitches in sight: from a little before the place, moved, but never off the chart."""
     course, place = scene.course, scene.state.place
     index = middle_of(course, place.index, scene.ui.down)
@@ -113,10 +113,10 @@ def _window(scene: Scene, width: int) -> Window:
         if is_turned(course.rounds[index]):
             start = total - place.stitch - width + width // 6
     first = max(0, min(start + scene.ui.along, total - width))
-    return Window(first=first, end=first + width)
+    return ChartWindow(first=first, end=first + width)
 
 
-def _head(scene: Scene, terminal: Terminal, window: Window) -> Row:
+def _head(scene: Scene, terminal: Terminal, window: ChartWindow) -> Row:
     course = scene.course
     index = middle_of(course, scene.state.place.index, scene.ui.down)
     here = course.rounds[index]
@@ -124,12 +124,12 @@ def _head(scene: Scene, terminal: Terminal, window: Window) -> Row:
     total = course.stitches_in(index)
     last = min(total, window.end)
     return put_apart(
-        (Span(f" {name}", BOLD),), row(f"{last} to {window.first + 1} of {total} sts "), terminal.columns
+        (Styled(f" {name}", BOLD),), row(f"{last} to {window.first + 1} of {total} sts "), terminal.columns
     )
 
 
 def _lines(
-    scene: Scene, terminal: Terminal, shown: list[int], window: Window, width: int, *, sides: bool
+    scene: Scene, terminal: Terminal, shown: list[int], window: ChartWindow, width: int, *, sides: bool
 ) -> list[Row]:
     """Draw the rounds in sight, with the line under the step and those between the sections."""
     course, square = scene.course, _square(terminal)
@@ -140,7 +140,7 @@ def _lines(
         round_ = course.rounds[index]
         cells = draw_window(course, index, window, width, place, scene.yarns, terminal, square)
         label = label_round(round_, place, blocks=terminal.blocks, sides=sides)
-        lines.append((*cells, Span(" "), label))
+        lines.append((*cells, Styled(" "), label))
         if index == place.index and part is not None:
             lines.append((underline(round_, part, window, terminal, square),))
         if _border(course, index):
@@ -152,10 +152,10 @@ def _named_border(section: str, terminal: Terminal) -> Row:
     """Draw the line from which a section is worked upwards."""
     line = "─" if terminal.blocks else "-"
     name = f"{line * 2} {clean(section)} "
-    return cut((Span(name), Span(line * terminal.columns)), terminal.columns)
+    return cut((Styled(name), Styled(line * terminal.columns)), terminal.columns)
 
 
-def _key(scene: Scene, terminal: Terminal, shown: list[int], window: Window) -> list[Row]:
+def _key(scene: Scene, terminal: Terminal, shown: list[int], window: ChartWindow) -> list[Row]:
     """Explain the signs in sight: the yarns, then the stitches."""
     rounds = [chart_row(scene.course, index) for index in shown]
     seen = {square for round_ in rounds for square in round_.squares[window.first : window.end]}
@@ -166,8 +166,8 @@ def _key(scene: Scene, terminal: Terminal, shown: list[int], window: Window) -> 
     if _square(terminal) > 1 and any(round_.marked for round_ in rounds):
         signs.add(MARKER)
     facts: list[Row] = [(scene.yarns.swatch(key, terminal.depth),) for key in _in_order(scene, yarns)]
-    facts += [(Span(sign, BOLD), Span(f" {says}")) for sign, says in LEGEND if sign in signs]
-    return [(Span(" "), *each) for each in flow_facts(facts, terminal.columns - 2, gap=2)]
+    facts += [(Styled(sign, BOLD), Styled(f" {says}")) for sign, says in LEGEND if sign in signs]
+    return [(Styled(" "), *each) for each in flow_facts(facts, terminal.columns - 2, gap=2)]
 
 
 def _in_order(scene: Scene, keys: set[str]) -> Iterator[str]:

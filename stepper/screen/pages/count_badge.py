@@ -9,7 +9,7 @@ from typing import Final
 
 from stepper.language.measures import length, plural
 from stepper.plan.model import Plan, Round
-from stepper.screen.drawing.rows import Row, Span, clean, paragraph, row_width, text_width
+from stepper.screen.drawing.rows import Row, Styled, clean, paragraph, row_width, text_width
 from stepper.screen.drawing.style import Badge, Depth, paint_badge
 from stepper.screen.open_questions import NOTHING_ASKED, Asked
 from stepper.session.changed_plan.plan_question import first_say
@@ -121,10 +121,10 @@ _MARKS: Final = MappingProxyType({Badge.STANDS: "✓", Badge.ASKS: "?", Badge.OF
 _MARKS_IN_ASCII: Final = MappingProxyType(_MARKS | {Badge.STANDS: "=", Badge.CALM: "-"})
 
 
-def draw_badge(kind: Badge, word: str, depth: Depth, *, blocks: bool) -> Span:
+def draw_badge(kind: Badge, word: str, depth: Depth, *, blocks: bool) -> Styled:
     """Write a word on its badge, with a sign that says the same without colour."""
     marks = _MARKS if blocks else _MARKS_IN_ASCII
-    return Span(f" {marks[kind]} {clean(word)} ", paint_badge(kind, depth))
+    return Styled(f" {marks[kind]} {clean(word)} ", paint_badge(kind, depth))
 
 
 def draw_verdict(verdict: CountVerdict, depth: Depth, columns: int, *, blocks: bool) -> list[Row]:
@@ -139,5 +139,5 @@ def draw_verdict(verdict: CountVerdict, depth: Depth, columns: int, *, blocks: b
     badge = draw_badge(verdict.badge, verdict.word, depth, blocks=blocks)
     detail = clean(verdict.detail)
     if row_width((badge,)) + 1 + text_width(detail) <= columns:
-        return [(badge, Span(f" {detail}"))]
+        return [(badge, Styled(f" {detail}"))]
     return [(badge,), *paragraph(detail, columns)]

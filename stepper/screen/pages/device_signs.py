@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from stepper.screen.device_status import DeviceStatus, EarsState, MouthState
-from stepper.screen.drawing.rows import Row, Span, clean, flow_facts, paragraph, shorten
+from stepper.screen.drawing.rows import Row, Styled, clean, flow_facts, paragraph, shorten
 from stepper.screen.drawing.style import BOLD, Badge, Depth
 from stepper.screen.pages.count_badge import draw_badge
 
@@ -58,7 +58,7 @@ def _mouth(devices: DeviceStatus, depth: Depth, *, blocks: bool) -> list[Row]:
         return []  # the ears' sign says both
     if devices.mouth is MouthState.SPEAKING:
         return [(draw_badge(Badge.CALM, "speaking", depth, blocks=blocks),)]
-    return [(Span("Voice on."),)] if devices.mouth is MouthState.QUIET else []
+    return [(Styled("Voice on."),)] if devices.mouth is MouthState.QUIET else []
 
 
 def _missing(devices: DeviceStatus, *, reasons: bool) -> list[str]:
@@ -98,7 +98,7 @@ def draw_heard(devices: DeviceStatus, columns: int, told: Sequence[str] = ()) ->
     heard, last = describe_heard(devices), devices.heard
     if last is not None and not last.by_ear and any(f'"{clean(last.text)}"' in line for line in told):
         return []
-    return [(Span(" "), Span(shorten(heard, columns - 2), BOLD))] if heard else []
+    return [(Styled(" "), Styled(shorten(heard, columns - 2), BOLD))] if heard else []
 
 
 def describe_heard(devices: DeviceStatus) -> str:

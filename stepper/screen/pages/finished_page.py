@@ -15,7 +15,7 @@ from stepper.screen.drawing.layout import Block, stack_blocks
 from stepper.screen.drawing.letters import enlarge
 from stepper.screen.drawing.rows import (
     Row,
-    Span,
+    Styled,
     indent,
     paragraph,
     put_apart,
@@ -70,11 +70,11 @@ def draw_finished_page(scene: Scene, terminal: Terminal) -> list[Row]:
 def _title(scene: Scene, terminal: Terminal) -> list[Row]:
     """Write that it is finished, large if there is room."""
     columns = terminal.columns
-    name = (Span(shorten(scene.plan.title, columns // 2) + " "),)
+    name = (Styled(shorten(scene.plan.title, columns // 2) + " "),)
     large = enlarge("Finished", columns - 2, 4, terminal) if terminal.rows >= 22 else None
     if large is None:
-        return [put_apart((Span(" Finished", BOLD),), name, columns)]
-    return [put_apart((Span(" "), *large[0]), name, columns), *indent(large[1:3]), ()]
+        return [put_apart((Styled(" Finished", BOLD),), name, columns)]
+    return [put_apart((Styled(" "), *large[0]), name, columns), *indent(large[1:3]), ()]
 
 
 def _picture(scene: Scene, terminal: Terminal, room: int) -> list[Row]:
@@ -90,7 +90,7 @@ def _text(scene: Scene, columns: int) -> list[Row]:
     rows: list[Row] = []
     for head, lines in _parts(scene):
         rows += [()] if rows else []
-        rows.append((Span(head, BOLD),))
+        rows.append((Styled(head, BOLD),))
         for line in lines:
             rows += paragraph(line, columns)
     return rows

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from stepper.screen.drawing.layout import Block, stack_blocks
-from stepper.screen.drawing.rows import Row, Span, row, shorten, wrap
+from stepper.screen.drawing.rows import Row, Styled, row, shorten, wrap
 from stepper.screen.drawing.style import BOLD, Badge, Terminal, paint_badge
 from stepper.screen.event_log import LogEntry, find_way_back
 from stepper.screen.pages.bottom_row import draw_bottom_row
@@ -31,7 +31,7 @@ def draw_journal_page(scene: Scene, terminal: Terminal) -> list[Row]:
     if not lines:
         lines = [row(" Nothing has happened yet.")]
     blocks = [
-        Block(rank=1, rows=[(Span(" Journal", BOLD), Span(f"   {_counted(history, chosen)}"))]),
+        Block(rank=1, rows=[(Styled(" Journal", BOLD), Styled(f"   {_counted(history, chosen)}"))]),
         Block(rank=0, rows=lines, least=1),
         Block(rank=9, grown=lambda rows: [()] * rows),
         Block(rank=3, rows=[row(f" {_what_enter_does(scene, chosen)}", BOLD)]),
@@ -56,7 +56,7 @@ def _line(history: Sequence[LogEntry], number: int, terminal: Terminal) -> Row:
     lead = f" {entry.day if new_day else '':>7} {entry.clock:>5}  "
     back = "" if entry.stands else _BACK
     text = shorten(entry.what, terminal.columns - len(lead) - len(back)) + back
-    return (Span(lead), Span(text, BOLD) if entry.stands else Span(text))
+    return (Styled(lead), Styled(text, BOLD) if entry.stands else Styled(text))
 
 
 def _marked_lines(history: Sequence[LogEntry], chosen: int, terminal: Terminal) -> list[Row]:
@@ -67,10 +67,10 @@ def _marked_lines(history: Sequence[LogEntry], chosen: int, terminal: Terminal) 
     text = entry.what + ("" if entry.stands else _BACK)
     paint = paint_badge(Badge.CALM, terminal.depth)
     if terminal.columns < len(lead) + _LEAST_BESIDE:
-        below = [(Span(f"  {line}", paint),) for line in wrap(text, max(1, terminal.columns - 2))]
-        return [(Span(lead.rstrip(), paint),), *below]
+        below = [(Styled(f"  {line}", paint),) for line in wrap(text, max(1, terminal.columns - 2))]
+        return [(Styled(lead.rstrip(), paint),), *below]
     lines = wrap(text, terminal.columns - len(lead))
-    return [(Span((" " * len(lead) if at else lead) + line, paint),) for at, line in enumerate(lines)]
+    return [(Styled((" " * len(lead) if at else lead) + line, paint),) for at, line in enumerate(lines)]
 
 
 def _what_enter_does(scene: Scene, chosen: int) -> str:

@@ -10,7 +10,7 @@ from typing import Final
 from stepper.language.understanding.vocabulary import recommend_wordings
 from stepper.screen.cells import LEGEND
 from stepper.screen.drawing.layout import Block, stack_blocks
-from stepper.screen.drawing.rows import Row, Span, clean, pad, row, row_width
+from stepper.screen.drawing.rows import Row, Styled, clean, pad, row, row_width
 from stepper.screen.drawing.style import BOLD, Terminal
 from stepper.screen.keys import KEYS, NUMBER_KEYS, Key
 from stepper.screen.pages.bottom_row import draw_bottom_row
@@ -33,7 +33,7 @@ def draw_keys_page(scene: Scene, terminal: Terminal) -> list[Row]:
     shown = lines[down : down + room]
     more = f"{down + len(shown)} of {len(lines)}"
     blocks = [
-        Block(rank=1, rows=[(Span(" Keys and words", BOLD), Span(f"   {more}"))]),
+        Block(rank=1, rows=[(Styled(" Keys and words", BOLD), Styled(f"   {more}"))]),
         Block(rank=0, rows=shown, least=1),
         Block(rank=9, grown=lambda rows: [()] * rows),
         Block(rank=2, rows=[draw_bottom_row(scene, terminal)]),
@@ -66,11 +66,11 @@ def _key(key: Key, columns: int, yarn: str) -> list[Row]:
     keys = " ".join(_NAMES.get(name, name) for name in key.keys)
     lines: list[Row] = []
     if len(keys) > _KEY_COLUMNS - 2:
-        lines, keys = [(Span(f" {keys}", BOLD),)], ""
+        lines, keys = [(Styled(f" {keys}", BOLD),)], ""
     whole = _entry(keys, key.says, said)
     if not said or row_width(whole) <= columns:
         return [*lines, whole]
-    return [*lines, _entry(keys, key.says, ""), (Span(" " * (_KEY_COLUMNS + 3)), Span(said))]
+    return [*lines, _entry(keys, key.says, ""), (Styled(" " * (_KEY_COLUMNS + 3)), Styled(said))]
 
 
 def _said(phrases: Iterable[str], yarn: str) -> str:
@@ -90,8 +90,8 @@ def fill_blanks(phrase: str, yarn: str) -> str:
 
 def _entry(keys: str, says: str, said: str) -> Row:
     """Write a line in three columns, the third only if there are words for it."""
-    line = (*pad((Span(f" {keys}", BOLD),), _KEY_COLUMNS), Span(f" {says}"))
+    line = (*pad((Styled(f" {keys}", BOLD),), _KEY_COLUMNS), Styled(f" {says}"))
     if not said:
         return line
-    beside = pad(line, _SAID_COLUMN) if row_width(line) < _SAID_COLUMN else (*line, Span(" "))
-    return (*beside, Span(f" {said}"))
+    beside = pad(line, _SAID_COLUMN) if row_width(line) < _SAID_COLUMN else (*line, Styled(" "))
+    return (*beside, Styled(f" {said}"))

@@ -6,8 +6,8 @@ from stepper.language.measures import plural
 from stepper.language.numbers import ordinal_words
 from stepper.plan.kinds import kind_of
 from stepper.screen.cells import repetition_at
-from stepper.screen.course import Course
-from stepper.screen.drawing.rows import Row, Span, row
+from stepper.screen.course import SummedPlan
+from stepper.screen.drawing.rows import Row, Styled, row
 from stepper.screen.drawing.style import BOLD
 from stepper.screen.pages.ahead import find_next_shaping, say_duration
 from stepper.screen.pages.count_badge import count_expected
@@ -26,34 +26,34 @@ def list_counts(scene: Scene, columns: int) -> list[Row]:
     now, end = count_expected(scene.plan, scene.state)
     narrow = columns < _NARROW
     if now == end:
-        counts: Row = (Span(f"{now} sts", BOLD), Span("" if narrow else " throughout"))
+        counts: Row = (Styled(f"{now} sts", BOLD), Styled("" if narrow else " throughout"))
     elif narrow:
-        counts = (Span(f"{now} to {end} sts", BOLD),)
+        counts = (Styled(f"{now} to {end} sts", BOLD),)
     else:
-        counts = (Span(f"{now} sts", BOLD), Span(" now, "), Span(f"{end}", BOLD), Span(" at the end"))
+        counts = (Styled(f"{now} sts", BOLD), Styled(" now, "), Styled(f"{end}", BOLD), Styled(" at the end"))
     facts: list[Row] = [counts]
     if round_.needle_mm is not None:
-        facts.append((Span(f"{round_.needle_mm:g} mm", BOLD), Span(" needle")))
+        facts.append((Styled(f"{round_.needle_mm:g} mm", BOLD), Styled(" needle")))
     pace = paces_of(scene.state).of(kind_of(round_))
     left = scene.course.stitches_in(round_.index) - scene.state.place.stitch
     assumed = "" if pace.measured or narrow else " at a usual pace"
-    return [*facts, (Span(f"{say_duration(pace.seconds_for(left))}{assumed}"),)]
+    return [*facts, (Styled(f"{say_duration(pace.seconds_for(left))}{assumed}"),)]
 
 
 def list_place(scene: Scene) -> list[Row]:
     """Return facts: the stitch, the repeat, the marker ahead, the next change of this round."""
     course, state = scene.course, scene.state
     total = course.stitches_in(state.place.index)
-    facts: list[Row] = [(Span("Stitch "), Span(f"{state.place.stitch}", BOLD), Span(f" of {total}"))]
+    facts: list[Row] = [(Styled("Stitch "), Styled(f"{state.place.stitch}", BOLD), Styled(f" of {total}"))]
     facts += [row(fact) for fact in _within(course, state)]
     change = find_next_shaping(course, state)
     if change is not None and not change.rounds:
         soon = f"in {plural(change.stitches, 'st')}" if change.stitches else "now"
-        facts.append((Span(f"Next {change.word} "), Span(soon, BOLD)))
+        facts.append((Styled(f"Next {change.word} "), Styled(soon, BOLD)))
     return facts
 
 
-def _within(course: Course, state: State) -> list[str]:
+def _within(course: SummedPlan, state: State) -> list[str]:
     """Say the place by repeats and markers: "repeat 8 of 41", "14 sts to the second marker"."""
     place = state.place
     round_ = course.rounds[place.index]

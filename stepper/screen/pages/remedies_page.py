@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from stepper.language.places import place_name
 from stepper.screen.drawing.layout import Block, stack_blocks
-from stepper.screen.drawing.rows import Row, Span, clean, row, text_width, wrap
+from stepper.screen.drawing.rows import Row, Styled, clean, row, text_width, wrap
 from stepper.screen.drawing.style import BOLD, PLAIN, Badge, Terminal, paint_badge
 from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.pages.count_badge import judge_count
@@ -44,7 +44,7 @@ def _head(scene: Scene, terminal: Terminal) -> Row:
     title = " How to mend it"
     room = terminal.columns - len(title) - 3
     said = next((each for each in (f"{off}{where}", off) if text_width(each) <= room), "")
-    return (Span(title, BOLD), Span(f"   {said}"))
+    return (Styled(title, BOLD), Styled(f"   {said}"))
 
 
 def _lines(scene: Scene, terminal: Terminal, chosen: int) -> tuple[list[Row], range]:
@@ -59,7 +59,7 @@ def _lines(scene: Scene, terminal: Terminal, chosen: int) -> tuple[list[Row], ra
         start = len(rows)
         paint = paint_badge(Badge.CALM, terminal.depth) if number == chosen else PLAIN
         for at, line in enumerate(wrap(clean(remedy), max(1, terminal.columns - len(lead) - 1))):
-            rows.append((Span((" " * len(lead) if at else lead) + line, paint),))
+            rows.append((Styled((" " * len(lead) if at else lead) + line, paint),))
         if number == chosen:
             marked = range(start, len(rows))
         rows.append(())

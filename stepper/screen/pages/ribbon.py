@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from stepper.plan.model import Round
 from stepper.screen.cells import is_turned
-from stepper.screen.drawing.rows import Row, Span
+from stepper.screen.drawing.rows import Row, Styled
 from stepper.screen.drawing.style import BOLD
 from stepper.session.counting.tally import markers_in
 
@@ -34,5 +34,5 @@ def draw_ribbon(round_: Round, stitches: int, columns: int, *, blocks: bool) -> 
         signs[filled] = point
     if is_turned(round_):
         mirrored = "▸" if blocks else ">"
-        return (Span("".join(mirrored if sign == point else sign for sign in signs), BOLD),)
-    return (Span("".join(reversed(signs)), BOLD),)
+        return (Styled("".join(mirrored if sign == point else sign for sign in signs), BOLD),)
+    return (Styled("".join(reversed(signs)), BOLD),)

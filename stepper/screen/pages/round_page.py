@@ -16,7 +16,7 @@ from stepper.screen.drawing.letters import NARROW, enlarge
 from stepper.screen.drawing.numerals import Scale, draw_numeral
 from stepper.screen.drawing.rows import (
     Row,
-    Span,
+    Styled,
     flow_facts,
     indent,
     paragraph,
@@ -133,10 +133,10 @@ def _figure(scene: Scene, terminal: Terminal, step: StepText, rows: int, most: i
     """
     round_, scale = _here(scene), scale_for(terminal)
     drawn = [
-        (Span(_EDGE), *each)
+        (Styled(_EDGE), *each)
         for each in draw_numeral(round_.number, scale, blocks=terminal.blocks or terminal.solid)
     ]
-    drawn[-1] = (*drawn[-1], Span(f" of {round_.of}", BOLD))
+    drawn[-1] = (*drawn[-1], Styled(f" of {round_.of}", BOLD))
     side = max(row_width(each) for each in drawn) + 3
     room = terminal.columns - side - 1
     if scale is Scale.SMALL:
@@ -213,7 +213,7 @@ def _numbered_head(scene: Scene, columns: int) -> Row:
     section = shorten(sentence_case(round_.section), max(1, columns - len(number) - 2))
     name = f"{section} {number}" if columns >= len(number) + 4 else number
     marks = "".join(f", {mark}" for mark in list_marks(round_))
-    return (Span(_EDGE + shorten(name + marks, columns - 1), BOLD),)
+    return (Styled(_EDGE + shorten(name + marks, columns - 1), BOLD),)
 
 
 # Parts of both
@@ -225,9 +225,9 @@ def _here(scene: Scene) -> Round:
 
 def _head(scene: Scene, columns: int) -> Row:
     round_ = _here(scene)
-    title = Span(shorten(scene.plan.title, columns // 2) + _EDGE)
+    title = Styled(shorten(scene.plan.title, columns // 2) + _EDGE)
     name = ", ".join([sentence_case(round_.section), *list_marks(round_)])
-    return put_apart((Span(_EDGE + shorten(name, columns - 2), BOLD),), (title,), columns)
+    return put_apart((Styled(_EDGE + shorten(name, columns - 2), BOLD),), (title,), columns)
 
 
 def _asked(scene: Scene, terminal: Terminal, *, large: bool = False) -> list[Row]:
@@ -258,7 +258,7 @@ def _say_verdict(verdict: CountVerdict) -> str:
 def _ribbon(scene: Scene, terminal: Terminal) -> Row:
     columns = max(1, terminal.columns - 2)
     return (
-        Span(_EDGE),
+        Styled(_EDGE),
         *draw_ribbon(_here(scene), scene.state.place.stitch, columns, blocks=terminal.blocks),
     )
 
@@ -268,10 +268,10 @@ def _with_yarns(scene: Scene, terminal: Terminal, asked: list[Row]) -> tuple[lis
     hand: list[Row] = [
         (scene.yarns.swatch(key, terminal.depth),) for key in scene.course.yarns[_here(scene).index]
     ]
-    named = flow_facts([(Span("in hand"),), *hand], terminal.columns - 2, gap=1)
+    named = flow_facts([(Styled("in hand"),), *hand], terminal.columns - 2, gap=1)
     if not hand or len(named) > 1:
         return asked, []
-    last = (*named[0], Span(_EDGE))
+    last = (*named[0], Styled(_EDGE))
     if row_width(asked[0]) + row_width(last) + 2 <= terminal.columns:
         return [put_apart(asked[0], last, terminal.columns), *asked[1:]], []
     return asked, indent(named)

@@ -8,7 +8,7 @@ from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import sentence_case
 from stepper.plan.yarn.strand_remarks import catches_of
 from stepper.screen.drawing.letters import enlarge
-from stepper.screen.drawing.rows import Row, Span, paragraph, wrap
+from stepper.screen.drawing.rows import Row, Styled, paragraph, wrap
 from stepper.screen.drawing.style import BOLD, Badge, Terminal
 from stepper.screen.pages.count_badge import draw_badge
 from stepper.screen.pages.strip import part_in_hand
@@ -82,4 +82,4 @@ def write_step(step: StepText, columns: int) -> list[Row]:
 
 def draw_minded(step: StepText, columns: int) -> list[Row]:
     """Write what to mind all round long."""
-    return [(Span(line),) for each in step.minded for line in wrap(each, columns)]
+    return [(Styled(line),) for each in step.minded for line in wrap(each, columns)]

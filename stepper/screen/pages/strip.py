@@ -10,9 +10,9 @@ from __future__ import annotations
 
 from stepper.plan.model import Round
 from stepper.screen.cells import is_turned
-from stepper.screen.chart_lines import Window, draw_window
-from stepper.screen.course import Course
-from stepper.screen.drawing.rows import Row, Span
+from stepper.screen.chart_lines import ChartWindow, draw_window
+from stepper.screen.course import SummedPlan
+from stepper.screen.drawing.rows import Row, Styled
 from stepper.screen.drawing.style import BOLD, PLAIN, Terminal
 from stepper.screen.yarns import Yarns
 from stepper.session.counting.tally import markers_in, tally_stitches
@@ -23,7 +23,7 @@ _LABEL = 5
 """Columns for the number of a round and the mark of the current one."""
 
 
-def part_in_hand(course: Course, state: State) -> StepPart | None:
+def part_in_hand(course: SummedPlan, state: State) -> StepPart | None:
     """Return what is left of the current step; None if no round is in hand."""
     if state.place.index >= len(course.rounds):
         return None
@@ -32,23 +32,23 @@ def part_in_hand(course: Course, state: State) -> StepPart | None:
     return rest_of(part, state.place.stitch)
 
 
-def window_of(round_: Round, part: StepPart, room: int) -> Window:
+def window_of(round_: Round, part: StepPart, room: int) -> ChartWindow:
     """Choose the window: a few finished stitches, the step, what comes next; all of it if there is room.
 
     Always: within the round, and no wider than `room`.
     """
     total = round_.progress
     if total <= room:
-        return Window(first=0, end=total)
+        return ChartWindow(first=0, end=total)
     worked = part.start - min(part.start, room // 6)
     first = max(0, min(worked, total - room))
     if is_turned(round_):
-        return Window(first=total - first - room, end=total - first)
-    return Window(first=first, end=first + room)
+        return ChartWindow(first=total - first - room, end=total - first)
+    return ChartWindow(first=first, end=first + room)
 
 
 def draw_strip(
-    course: Course, state: State, yarns: Yarns, terminal: Terminal, *, rows: int, square: int
+    course: SummedPlan, state: State, yarns: Yarns, terminal: Terminal, *, rows: int, square: int
 ) -> list[Row]:
     """Draw the strip.
 
@@ -74,21 +74,21 @@ def draw_strip(
     below = rounds_below(course, here.index, window, around - len(above))
 
     def drawn(round_: Round, first: int) -> Row:
-        shown = Window(first=max(0, first), end=max(0, first) + wide)
+        shown = ChartWindow(first=max(0, first), end=max(0, first) + wide)
         label = label_round(round_, place, blocks=terminal.blocks)
         return (
-            Span(" "),
+            Styled(" "),
             *draw_window(course, round_.index, shown, wide, place, yarns, terminal, square),
-            Span(" "),
+            Styled(" "),
             label,
         )
 
     lines = [drawn(round_, first) for round_, first in reversed(above)]
-    lines += [drawn(here, window.first), (Span(" "), underline(here, part, window, terminal, square))]
+    lines += [drawn(here, window.first), (Styled(" "), underline(here, part, window, terminal, square))]
     return lines + [drawn(round_, first) for round_, first in below]
 
 
-def label_round(round_: Round, place: Position, *, blocks: bool, sides: bool = False) -> Span:
+def label_round(round_: Round, place: Position, *, blocks: bool, sides: bool = False) -> Styled:
     """Write the number of a round and whether it is done or in hand.
 
     Args:
@@ -102,10 +102,10 @@ def label_round(round_: Round, place: Position, *, blocks: bool, sides: bool = F
     if round_.index < place.index:
         mark = "✓" if blocks else "="
     side = f" {round_.side if round_.flat else '':2}" if sides else ""
-    return Span(f"{round_.number:>4}{side}{mark}", BOLD if here else PLAIN)
+    return Styled(f"{round_.number:>4}{side}{mark}", BOLD if here else PLAIN)
 
 
-def rounds_above(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
+def rounds_above(course: SummedPlan, index: int, window: ChartWindow, most: int) -> list[tuple[Round, int]]:
     """Return the rounds to come, nearest first, each with its stitch above the window's right edge."""
     found = []
     edge = window.first
@@ -115,7 +115,7 @@ def rounds_above(course: Course, index: int, window: Window, most: int) -> list[
     return found
 
 
-def rounds_below(course: Course, index: int, window: Window, most: int) -> list[tuple[Round, int]]:
+def rounds_below(course: SummedPlan, index: int, window: ChartWindow, most: int) -> list[tuple[Round, int]]:
     """Return the finished rounds, nearest first, each with its stitch below the window's right edge."""
     found = []
     edge, over = window.first, course.rounds[index]
@@ -144,7 +144,7 @@ def _stitches_after(round_: Round, used: int) -> int:
     return place
 
 
-def underline(round_: Round, part: StepPart, window: Window, terminal: Terminal, square: int) -> Span:
+def underline(round_: Round, part: StepPart, window: ChartWindow, terminal: Terminal, square: int) -> Styled:
     """Mark the stitches of the step, the one in hand, and the markers of the round.
 
     Args:
@@ -164,4 +164,4 @@ def underline(round_: Round, part: StepPart, window: Window, terminal: Terminal,
         edge = marker if (total - stitch - 1 if turned else stitch + 1) in marks else sign
         sign = hand if at == part.start and part.end > part.start else sign
         columns.append(f"{edge}{sign * (square - 1)}" if square > 1 else sign)
-    return Span("".join(columns), BOLD)
+    return Styled("".join(columns), BOLD)

@@ -21,9 +21,9 @@ from typing import Final, NamedTuple
 from stepper.craft.colours.colour import Rgb
 from stepper.plan.yoke import yoke_of
 from stepper.screen.cells import draw_squares
-from stepper.screen.course import Course
+from stepper.screen.course import SummedPlan
 from stepper.screen.drawing.layout import Block, stack_blocks
-from stepper.screen.drawing.rows import Row, Span, join_spans, row, row_width
+from stepper.screen.drawing.rows import Row, Styled, join_spans, row, row_width
 from stepper.screen.drawing.style import BOLD, PLAIN, Depth, Paint, Terminal, dim_colour, match_colour
 from stepper.screen.pages.bottom_row import draw_bottom_row
 from stepper.screen.scene import Scene
@@ -49,7 +49,7 @@ class Rings:
 
 
 @lru_cache(maxsize=4)
-def rings_of(course: Course) -> Rings | None:
+def rings_of(course: SummedPlan) -> Rings | None:
     """Find the rounds of the yoke.
 
     None if there is no yoke worked in the round.
@@ -86,7 +86,7 @@ def draw_yoke_page(scene: Scene, terminal: Terminal) -> list[Row]:
 def _head(columns: int) -> Row:
     """Write what is to be seen, and where what is, as far as there is room for whole words."""
     heads: list[Row] = [
-        (Span(" From above", BOLD), Span(f"   {where}" if where else ""))
+        (Styled(" From above", BOLD), Styled(f"   {where}" if where else ""))
         for where in ("neck inside, centre back at the top", "neck inside", "")
     ]
     return next((head for head in heads if row_width(head) <= columns), heads[-1])
@@ -110,7 +110,7 @@ def draw_yoke(scene: Scene, terminal: Terminal, columns: int, rows: int) -> list
 
 def _centred(rows: list[Row], columns: int) -> list[Row]:
     """Put rows of one width in the middle."""
-    margin = Span(" " * ((columns - row_width(rows[0])) // 2))
+    margin = Styled(" " * ((columns - row_width(rows[0])) // 2))
     return [(margin, *each) for each in rows]
 
 
@@ -187,7 +187,7 @@ class _Picture:
     stitches are worked.
     """
 
-    def __init__(self, course: Course, yarns: Yarns, size: int, halves: int, depth: Depth) -> None:
+    def __init__(self, course: SummedPlan, yarns: Yarns, size: int, halves: int, depth: Depth) -> None:
         rings = rings_of(course)
         assert rings is not None
         self.lines = size // halves
@@ -247,18 +247,18 @@ class _Picture:
 
     def _draw_signs(self, line: _Line, worked: int) -> Row:
         """Draw a line of points as signs: those to come bold."""
-        spans: list[Span] = []
+        spans: list[Styled] = []
         for point in line:
             if point is None:
-                spans.append(Span("  "))
+                spans.append(Styled("  "))
                 continue
             sign = self._rings.signs[point.ring][point.stitch] or self._yarns.of(point.yarn).sign
-            spans.append(Span(f"{sign} ", PLAIN if point.number < worked else BOLD))
+            spans.append(Styled(f"{sign} ", PLAIN if point.number < worked else BOLD))
         return join_spans(spans)
 
 
 @lru_cache(maxsize=4)
-def _picture_of(course: Course, yarns: Yarns, size: int, halves: int, depth: Depth) -> _Picture:
+def _picture_of(course: SummedPlan, yarns: Yarns, size: int, halves: int, depth: Depth) -> _Picture:
     """Keep the picture from one key to the next."""
     return _Picture(course, yarns, size, halves, depth)
 
@@ -278,11 +278,11 @@ def _point(rings: Rings, before: Sequence[int], x: int, y: int, size: int) -> _P
 
 
 @lru_cache(maxsize=1024)
-def _cells(top: Rgb | None, bottom: Rgb | None, columns: int) -> Span:
+def _cells(top: Rgb | None, bottom: Rgb | None, columns: int) -> Styled:
     """Draw cells of two points each, one above the other."""
     if top is None and bottom is None:
-        return Span(" " * columns)
+        return Styled(" " * columns)
     if bottom is None or top is None:
         # A lone half on the terminal's own background: a block, not text, so no contrast is needed.
-        return Span(("▀" if bottom is None else "▄") * columns, Paint(ink=top or bottom))
-    return Span("▀" * columns, Paint(ground=bottom, ink=top))
+        return Styled(("▀" if bottom is None else "▄") * columns, Paint(ink=top or bottom))
+    return Styled("▀" * columns, Paint(ground=bottom, ink=top))

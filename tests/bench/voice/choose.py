@@ -21,7 +21,7 @@ import numpy as np
 
 from stepper.sitting.recogniser_wordings import list_wordings
 from stepper.ears.bundled.decision import Candidate, decide
-from stepper.ears.bundled.moonshine import Manner, MoonshineRecogniser, Utterance
+from stepper.ears.bundled.moonshine import Listening, MoonshineRecogniser, Utterance
 from stepper.ears.bundled.thresholds import LOOSE, STRICT, Thresholds
 from stepper.ears.wordings import Wordings
 from tests.bench.voice.__main__ import Bench
@@ -39,7 +39,7 @@ class Weighing(MoonshineRecogniser):
         super().__init__(wordings, address=address)
         self.pieces: list[list[Candidate]] = []
 
-    def weighed(self, utterance: Utterance, manner: Manner) -> list[Candidate]:
+    def weighed(self, utterance: Utterance, manner: Listening) -> list[Candidate]:
         self.pieces.append(super().weighed(utterance, manner))
         return self.pieces[-1]
 

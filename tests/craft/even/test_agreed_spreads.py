@@ -13,7 +13,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from stepper.craft.even.manners import Manner, space_changes
-from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Phrase, Plain, Stretch
+from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Phrase, Plain, SpacedStretch
 from stepper.craft.even.respacing import avoid_places, places_touching, respread
 from stepper.craft.even.spacing import decrease_positions, gaps_between, increase_positions
 from tests.agreed import compare
@@ -60,7 +60,7 @@ def _written(phrase: Phrase) -> Iterator[str]:
     for part in phrase:
         if isinstance(part, Plain):
             yield f"+{part.stitches}"
-        elif isinstance(part, Stretch):
+        elif isinstance(part, SpacedStretch):
             yield f"{part.gap}x{part.times}"
         else:
             yield f"[{' '.join(_written(part.parts))}]x{part.times}"

@@ -9,7 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from stepper.craft.even.manners import Manner, Spaced, space_changes
-from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Phrase, Plain, Repeat, Stretch
+from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Phrase, Plain, Repeat, SpacedStretch
 from stepper.craft.even.spacing import decrease_positions, increase_positions
 from stepper.craft.stitches import stitch
 
@@ -20,7 +20,7 @@ def worked(phrase: Phrase) -> str:
     for part in phrase:
         if isinstance(part, Plain):
             row += "k" * part.stitches
-        elif isinstance(part, Stretch):
+        elif isinstance(part, SpacedStretch):
             row += ("k" * part.gap + "x") * part.times
         else:
             row += worked(part.parts) * part.times
@@ -115,7 +115,7 @@ def test_where_no_short_phrase_stays_near_the_most_even_order_is_said(
 def _named(phrase: Phrase) -> int:
     """Count the stretches that a phrase names."""
     return sum(
-        _named(part.parts) if isinstance(part, Repeat) else isinstance(part, Stretch) for part in phrase
+        _named(part.parts) if isinstance(part, Repeat) else isinstance(part, SpacedStretch) for part in phrase
     )
 
 
@@ -165,15 +165,15 @@ def test_a_row_has_half_a_gap_at_each_end() -> None:
     """woolpackyarn.com, same page, flat: at 6, 19, 32, 45 of 51."""
     row = space_changes(51, 4, change=MAKE_ONE, flat=True)
     assert row.positions == (6, 19, 32, 45)
-    assert row.phrase == (Stretch(6), Stretch(13, 3), Plain(6))
+    assert row.phrase == (SpacedStretch(6), SpacedStretch(13, 3), Plain(6))
 
 
 def test_two_runs_put_all_larger_gaps_first() -> None:
     """225 = 15 x 11 + 6 x 10, and 200 = 32 x 4 + 24 x 3."""
     runs = space_changes(225, 21, change=MAKE_ONE, flat=False, manner=Manner.RUNS)
-    assert runs.phrase == (Stretch(11, 15), Stretch(10, 6))
+    assert runs.phrase == (SpacedStretch(11, 15), SpacedStretch(10, 6))
     wide = space_changes(200, 56, change=MAKE_ONE, flat=False, manner=Manner.RUNS)
-    assert wide.phrase == (Stretch(4, 32), Stretch(3, 24))
+    assert wide.phrase == (SpacedStretch(4, 32), SpacedStretch(3, 24))
     # Behind the 32nd: 128 worked, 32 x 200 / 56 would be even.
     assert wide.off == 128 - Fraction(32 * 200, 56) or wide.off == Fraction(32 * 200, 56) - 128
 
@@ -189,8 +189,8 @@ def test_a_common_factor_is_said_once_in_the_mixed_manner_too() -> None:
 
 def test_decreases_with_nothing_between_are_one_stretch() -> None:
     """Half of the stitches gone is k2tog all around, the only round with a change at its very beginning."""
-    assert space_changes(80, 40, change=KNIT_TOGETHER, flat=False).phrase == (Stretch(0, 40),)
-    assert space_changes(81, 40, change=KNIT_TOGETHER, flat=False).phrase == (Stretch(1), Stretch(0, 39))
+    assert space_changes(80, 40, change=KNIT_TOGETHER, flat=False).phrase == (SpacedStretch(0, 40),)
+    assert space_changes(81, 40, change=KNIT_TOGETHER, flat=False).phrase == (SpacedStretch(1), SpacedStretch(0, 39))
 
 
 @pytest.mark.parametrize("manner", Manner)

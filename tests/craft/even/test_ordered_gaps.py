@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.craft.even.ordered_gaps import write_gaps
-from stepper.craft.even.phrases import MAKE_ONE, Part, Phrase, Repeat, Stretch, unfold, words_in
+from stepper.craft.even.phrases import MAKE_ONE, Part, Phrase, Repeat, SpacedStretch, unfold, words_in
 
 
 @given(st.lists(st.integers(0, 3), max_size=40).map(tuple))
@@ -20,19 +20,19 @@ def test_the_gaps_stay_the_same(gaps: tuple[int, ...]) -> None:
 @given(st.lists(st.integers(1, 3), min_size=1, max_size=40).map(tuple))
 def test_no_phrase_is_longer_than_the_gaps_one_by_one(gaps: tuple[int, ...]) -> None:
     """ "Then" aside, which is not weighed: at most one for each part."""
-    one_by_one = tuple(Stretch(gap) for gap in gaps)
+    one_by_one = tuple(SpacedStretch(gap) for gap in gaps)
     assert words_in(write_gaps(gaps, MAKE_ONE), MAKE_ONE) <= words_in(one_by_one, MAKE_ONE) + len(gaps)
 
 
 def test_repeats_are_found_and_nested() -> None:
     """Three times (4, 4, 4, 3) and then 3 over and over."""
     assert write_gaps((4, 4, 4, 3) * 3 + (3, 3, 3), MAKE_ONE) == (
-        Repeat((Stretch(4, 3), Stretch(3)), 3),
-        Stretch(3, 3),
+        Repeat((SpacedStretch(4, 3), SpacedStretch(3)), 3),
+        SpacedStretch(3, 3),
     )
-    assert write_gaps((5,) * 9, MAKE_ONE) == (Stretch(5, 9),)
+    assert write_gaps((5,) * 9, MAKE_ONE) == (SpacedStretch(5, 9),)
     nested = write_gaps((2, 1, 2, 1, 2, 1, 3) * 4, MAKE_ONE)
-    assert nested == (Repeat((Repeat((Stretch(2), Stretch(1)), 3), Stretch(3)), 4),)
+    assert nested == (Repeat((Repeat((SpacedStretch(2), SpacedStretch(1)), 3), SpacedStretch(3)), 4),)
 
 
 def words(phrase: Phrase) -> int:
@@ -45,13 +45,13 @@ def shortest(gaps: tuple[int, ...], depth: int = 1) -> Phrase:
     if not gaps:
         return ()
     alike = next((at for at, gap in enumerate(gaps) if gap != gaps[0]), len(gaps))
-    ways: list[tuple[Part, int]] = [(Stretch(gaps[0], alike), alike)]
+    ways: list[tuple[Part, int]] = [(SpacedStretch(gaps[0], alike), alike)]
     for period in range(2, len(gaps) // 2 + 1):
         body, times = gaps[:period], 1
         while gaps[period * times : period * (times + 1)] == body:
             times += 1
         if times > 1:
-            inside = shortest(body, depth - 1) if depth else tuple(Stretch(gap) for gap in body)
+            inside = shortest(body, depth - 1) if depth else tuple(SpacedStretch(gap) for gap in body)
             ways.append((Repeat(inside, times), period * times))
     return min(((part, *shortest(gaps[end:], depth)) for part, end in ways), key=words)
 

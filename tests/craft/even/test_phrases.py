@@ -15,7 +15,7 @@ from stepper.craft.even.phrases import (
     Phrase,
     Plain,
     Repeat,
-    Stretch,
+    SpacedStretch,
     number_words,
     print_phrase,
     speak_phrase,
@@ -28,25 +28,25 @@ from stepper.language.phrasing import said_items
 from stepper.plan.model import Group, Item, Plan, Round, Run
 from stepper.project.reading.wording import reads
 
-EIGHT: Phrase = (Repeat((Stretch(4, 4), Stretch(3, 3)), 8),)
-RUNS: Phrase = (Stretch(11, 15), Stretch(10, 6))
+EIGHT: Phrase = (Repeat((SpacedStretch(4, 4), SpacedStretch(3, 3)), 8),)
+RUNS: Phrase = (SpacedStretch(11, 15), SpacedStretch(10, 6))
 EXAMPLES: list[tuple[Phrase, str, str]] = [
     (EIGHT, "8 times: knit 4, make one, 4 times; knit 3, make one, 3 times", "[(k4, m1) 4 times, (k3, m1) 3 times] 8 times"),
     (RUNS, "knit 11, make one, 15 times; knit 10, make one, 6 times", "(k11, m1) 15 times, (k10, m1) 6 times"),
-    ((Stretch(5), Stretch(4, 3)), "knit 5, make one; then knit 4, make one, 3 times", "k5, m1, (k4, m1) 3 times"),
-    ((Repeat((Stretch(5), Stretch(4)), 7),), "knit 5, make one, knit 4, make one, 7 times", "(k5, m1, k4, m1) 7 times"),
+    ((SpacedStretch(5), SpacedStretch(4, 3)), "knit 5, make one; then knit 4, make one, 3 times", "k5, m1, (k4, m1) 3 times"),
+    ((Repeat((SpacedStretch(5), SpacedStretch(4)), 7),), "knit 5, make one, knit 4, make one, 7 times", "(k5, m1, k4, m1) 7 times"),
     (
-        (Repeat((Stretch(5), Stretch(4, 4)), 14),),
+        (Repeat((SpacedStretch(5), SpacedStretch(4, 4)), 14),),
         "14 times: knit 5, make one, once; knit 4, make one, 4 times",
         "[k5, m1, (k4, m1) 4 times] 14 times",
     ),
     (
-        (Repeat((Stretch(5), Repeat((Stretch(4, 2), Stretch(3)), 2)), 3),),
+        (Repeat((SpacedStretch(5), Repeat((SpacedStretch(4, 2), SpacedStretch(3)), 2)), 3),),
         "all this 3 times: knit 5, make one; then 2 times: knit 4, make one, 2 times; knit 3, make one",
         "[k5, m1, [(k4, m1) 2 times, k3, m1] 2 times] 3 times",
     ),
     (
-        (Stretch(2), Repeat((Stretch(4, 2), Stretch(3)), 9), Plain(2)),
+        (SpacedStretch(2), Repeat((SpacedStretch(4, 2), SpacedStretch(3)), 9), Plain(2)),
         "knit 2, make one; then 9 times: knit 4, make one, 2 times; knit 3, make one; then knit 2",
         "k2, m1, [(k4, m1) 2 times, k3, m1] 9 times, k2",
     ),
@@ -158,7 +158,7 @@ def _runs(items: tuple[Item, ...]) -> list[Run]:
 
 @pytest.mark.parametrize(
     "phrase",
-    [(Stretch(4, 18),), (Stretch(2), Stretch(4, 17), Plain(2)), *(phrase for phrase, _, _ in EXAMPLES)],
+    [(SpacedStretch(4, 18),), (SpacedStretch(2), SpacedStretch(4, 17), Plain(2)), *(phrase for phrase, _, _ in EXAMPLES)],
 )
 def test_the_session_says_these_words(phrase: Phrase) -> None:
     """What was measured is what she hears, also from the stitches alone."""
@@ -181,7 +181,7 @@ def test_any_phrase_is_heard_as_meant_and_measured() -> None:
 
     def part(level: int) -> Part:
         if level < 0 or dice.random() < 0.6:
-            return Stretch(dice.randint(0, 25), dice.choice((1, 1, 2, 5)))
+            return SpacedStretch(dice.randint(0, 25), dice.choice((1, 1, 2, 5)))
         while True:
             repeat = Repeat(tuple(part(level - 1) for _ in range(dice.randint(2, 3))), dice.randint(2, 4))
             if level or not repeat.nested:
@@ -201,6 +201,6 @@ def test_any_phrase_is_heard_as_meant_and_measured() -> None:
 
 def test_changes_with_nothing_between_are_printed_without_a_knit_stitch() -> None:
     """ "K0, m1" would send her looking for the stitch."""
-    assert print_phrase((Stretch(0, 1), Stretch(2, 1), Stretch(0, 3), Stretch(2, 3)), "m1") == (
+    assert print_phrase((SpacedStretch(0, 1), SpacedStretch(2, 1), SpacedStretch(0, 3), SpacedStretch(2, 3)), "m1") == (
         "m1, k2, m1, m1 3 times, (k2, m1) 3 times"
     )

@@ -18,7 +18,7 @@ from stepper.craft.even.phrases import (
     Phrase,
     Plain,
     Repeat,
-    Stretch,
+    SpacedStretch,
     unfold,
     words_in,
 )
@@ -33,7 +33,7 @@ def every_phrase(gaps: tuple[int, ...]) -> tuple[Phrase, ...]:
         return ((),)
     found: list[Phrase] = []
     for cut in range(1, len(gaps) + 1):
-        heads: list[Part] = [Stretch(gaps[0], cut)] if len(set(gaps[:cut])) == 1 else []
+        heads: list[Part] = [SpacedStretch(gaps[0], cut)] if len(set(gaps[:cut])) == 1 else []
         for period in range(2, cut // 2 + 1):
             if cut % period == 0 and gaps[:period] * (cut // period) == gaps[:cut]:
                 heads += [
@@ -128,7 +128,7 @@ def test_in_a_narrow_window_no_phrase_of_any_order_is_shorter(changes: int, quar
 def test_between_the_ends_of_a_row_no_repeat_in_a_repeat_has_times_inside(changes: int, larger: int) -> None:
     """ "2 times: 2 times: k4, m1, 2 times, ..." cannot be followed by ear: with such phrases a window a half stitch wide would
     be kept, without them it is not, by every order of the gaps and every phrase of each."""
-    lead, tail, even = (Stretch(2),), (Plain(2),), Fraction(4 * changes + larger, changes)
+    lead, tail, even = (SpacedStretch(2),), (Plain(2),), Fraction(4 * changes + larger, changes)
     near = [
         order
         for order in orders(4, changes - larger, larger)
@@ -150,7 +150,7 @@ def says_one_twice(phrase: Phrase) -> bool:
     inside = any(says_one_twice(part.parts) for part in phrase if isinstance(part, Repeat))
     pairs = pairwise(phrase)
     return inside or any(
-        isinstance(a, Stretch) and isinstance(b, Stretch) and a.gap == b.gap for a, b in pairs
+        isinstance(a, SpacedStretch) and isinstance(b, SpacedStretch) and a.gap == b.gap for a, b in pairs
     )
 
 
@@ -186,7 +186,7 @@ def test_of_all_phrases_in_any_window_the_best_is_said(size: int) -> None:
             size,
             smaller,
             larger,
-            (Stretch(2),) * ends,
+            (SpacedStretch(2),) * ends,
             (Plain(2),) * ends,
             begins_larger=dice.choice((None, None, True, False)),
         )
@@ -245,24 +245,24 @@ def test_in_rows_no_phrase_of_any_order_and_any_ends_is_shorter(changes: int, ch
 
 def test_of_equally_short_ones_the_larger_gap_comes_first() -> None:
     """Three of 5 and three of 4: "k5, m1 three times" is said before "k4, m1 three times"."""
-    assert space_changes(27, 6, change=MAKE_ONE, flat=False).phrase == (Repeat((Stretch(5), Stretch(4)), 3),)
-    assert space_changes(23, 5, change=MAKE_ONE, flat=False).phrase == (Stretch(5, 3), Stretch(4, 2))
+    assert space_changes(27, 6, change=MAKE_ONE, flat=False).phrase == (Repeat((SpacedStretch(5), SpacedStretch(4)), 3),)
+    assert space_changes(23, 5, change=MAKE_ONE, flat=False).phrase == (SpacedStretch(5, 3), SpacedStretch(4, 2))
 
 
 def test_where_nothing_stays_near_enough_there_is_no_phrase() -> None:
     """A window of nothing at all holds no gaps that are not the even ones."""
     assert shortest([(Gaps(4, 3, 4), Window(0, -4, 3, 0))], MAKE_ONE) is None
-    assert shortest([(Gaps(4, 3, 0), Window(0, 0, 1, 0))], MAKE_ONE) == (Stretch(4, 3),)
+    assert shortest([(Gaps(4, 3, 0), Window(0, 0, 1, 0))], MAKE_ONE) == (SpacedStretch(4, 3),)
 
 
 @pytest.mark.parametrize(
     ("stitches", "changes", "expected"),
     [
-        (200, 56, (Repeat((Stretch(4, 4), Stretch(3, 3)), 8),)),  # 200 = 8 x (4 x 4 + 3 x 3)
-        (294, 70, (Repeat((Stretch(4, 4), Stretch(5)), 14),)),  # 294 = 14 x (4 x 4 + 5)
-        (175, 125, (Repeat((Stretch(2, 2), Stretch(1, 3)), 25),)),  # 175 = 25 x (2 x 2 + 3 x 1)
-        (225, 21, (Stretch(11, 15), Stretch(10, 6))),  # 225 = 15 x 11 + 6 x 10
-        (100, 10, (Stretch(10, 10),)),  # knitabit.net: every 10th
+        (200, 56, (Repeat((SpacedStretch(4, 4), SpacedStretch(3, 3)), 8),)),  # 200 = 8 x (4 x 4 + 3 x 3)
+        (294, 70, (Repeat((SpacedStretch(4, 4), SpacedStretch(5)), 14),)),  # 294 = 14 x (4 x 4 + 5)
+        (175, 125, (Repeat((SpacedStretch(2, 2), SpacedStretch(1, 3)), 25),)),  # 175 = 25 x (2 x 2 + 3 x 1)
+        (225, 21, (SpacedStretch(11, 15), SpacedStretch(10, 6))),  # 225 = 15 x 11 + 6 x 10
+        (100, 10, (SpacedStretch(10, 10),)),  # knitabit.net: every 10th
     ],
 )  # fmt: skip
 def test_rounds_worked_out_by_hand(stitches: int, changes: int, expected: Phrase) -> None:

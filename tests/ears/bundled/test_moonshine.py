@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from stepper.ears.bundled.decision import Candidate
-from stepper.ears.bundled.moonshine import Manner, MoonshineRecogniser, Utterance, said_behind
+from stepper.ears.bundled.moonshine import Listening, MoonshineRecogniser, Utterance, said_behind
 from stepper.ears.nearness import CLEAR_NUMBER
 from stepper.ears.wordings import Called, Frame, Reply, Wordings
 from stepper.language.understanding.normal_text import normalise
@@ -127,7 +127,7 @@ def test_only_a_cue_that_begins_nothing_longer_is_known_early(
 class Doubting(MoonshineRecogniser):
     """A recogniser whose decoder would rather have something else, though not by much."""
 
-    def weighed(self, utterance: Utterance, manner: Manner) -> list[Candidate]:
+    def weighed(self, utterance: Utterance, manner: Listening) -> list[Candidate]:
         """Weigh, and take a little off the words."""
         return [replace(each, words=-1.0) for each in super().weighed(utterance, manner)]
 

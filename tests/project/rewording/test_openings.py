@@ -11,7 +11,7 @@ from stepper.project.problems import Span
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words, read_line
 from stepper.project.rewording.openings import split_opening, write_openings_in_order
-from stepper.project.rewording.recast import as_printed
+from stepper.project.rewording.reworded import as_printed
 
 
 def written(printed: str) -> str:

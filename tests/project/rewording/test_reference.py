@@ -79,7 +79,7 @@ def bodies() -> list[str]:
             continue
         read = understood(plain)
         if read.outcome is not None and not isinstance(read.outcome, Stopped):
-            found.append(read.recast.text[read.start :])
+            found.append(read.reworded.text[read.start :])
     return found
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from stepper.plan.model import Plan
-from stepper.project.rewording.recast import as_printed
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
+from stepper.project.rewording.reworded import as_printed
 from tests.plan.test_compile import compiled, plan_of
 from tests.project.samples import project
 
@@ -18,14 +18,14 @@ def said(work: str) -> list[str]:
 
 def test_a_line_that_needs_nothing_is_left_alone() -> None:
     """Every letter has its own place."""
-    line = recast("K1, k2tog, k to end.")
+    line = reword("K1, k2tog, k to end.")
     assert line == as_printed("K1, k2tog, k to end.")
     assert line.place(4, 5) == (4, 5)
 
 
 def test_letters_keep_their_places_when_words_change_around_them() -> None:
     """A problem stands under the words as they are printed."""
-    line = recast("Inc 10 sts evenly, using the backward loop method, over 3 tiny rows.")
+    line = reword("Inc 10 sts evenly, using the backward loop method, over 3 tiny rows.")
     offset = line.text.index("tiny")
     first, length = line.place(offset, 4)
     assert "Inc 10 sts evenly, using the backward loop method, over 3 tiny rows."[first : first + length] == "tiny"
@@ -34,14 +34,14 @@ def test_letters_keep_their_places_when_words_change_around_them() -> None:
 
 def test_words_taken_out_are_said_without_what_joined_them_to_the_line() -> None:
     """"Pm and." is half a sentence, and the knitter waits for the rest of it."""
-    kept = recast("CO 92 sts. Place marker for beg of rnd and join for working in the rnd, being careful not to twist sts.").kept
+    kept = reword("CO 92 sts. Place marker for beg of rnd and join for working in the rnd, being careful not to twist sts.").kept
     assert kept
     assert not [each for each in kept if each.lower().startswith("and ") or each.lower().endswith("and")]
 
 
 def test_a_name_in_the_head_becomes_the_label() -> None:
     """"Row 5 (dec row):" is worked again as the dec row."""
-    assert (recast("Next row (RS) (dec): K1, ssk, k to end.").name, recast("Row 5 (RS): Knit.").name) == ("dec row", "")
+    assert (reword("Next row (RS) (dec): K1, ssk, k to end.").name, reword("Row 5 (RS): Knit.").name) == ("dec row", "")
     rows = said(
         "Cast on 20 sts. Work flat.\nRow 1 (RS): Knit.\nRow 2: Purl.\nRow 3 (dec row): K1, ssk, k to end.\n"
         "Rep dec row every 4th row 2 times. 17 sts.\nBind off."

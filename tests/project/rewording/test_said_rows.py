@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from stepper.project.rewording.recast import as_printed
 from stepper.project.rewording.reword import put_words
+from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.said_rows import said_row, said_row_behind
 
 

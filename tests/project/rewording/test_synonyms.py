@@ -10,8 +10,8 @@ from stepper.project.instructions import Remark
 from stepper.project.problems import Span
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words, read_line
-from stepper.project.rewording.recast import as_printed
 from stepper.project.rewording.reword import put_words
+from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
 

@@ -8,7 +8,7 @@ from stepper.project.problems import Span
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.records import records_in
-from stepper.project.rewording.recast import as_printed
+from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.yarn_names import find_called, printed_again, sign_yarns, with_names
 from stepper.project.stitchwork import Work
 

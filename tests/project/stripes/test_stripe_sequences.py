@@ -83,8 +83,8 @@ def test_the_words_that_call_for_stripes_are_taken_out(
     """What is left is read as a row of its fabric."""
     called = defined("Stripe sequence: 2 rnds MC, 1 rnd CC.").call(row, PLACE)
     assert called is not None
-    assert called.recast.text == read
-    assert len(called.recast.places) == len(read) + 1
+    assert called.reworded.text == read
+    assert len(called.reworded.places) == len(read) + 1
     assert (called.stripes.start, called.stripes.first, called.stripes.goes_on) == (start, first, goes_on)
     assert called.stripes.rounds == 3
 

@@ -6,7 +6,7 @@ import pytest
 
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span
-from stepper.report.sheet.chart_parts import ASIDE, ChartPart, cut_chart, name_part, square_mm, whole_chart
+from stepper.report.sheet.chart_parts import ASIDE, DrawnPart, cut_chart, name_part, square_mm, whole_chart
 
 
 def chart_of(wide: int, high: int, cells: tuple[Cell, ...] | None = None) -> Chart:
@@ -20,7 +20,7 @@ def test_sixty_four_stitches_are_drawn_five_millimetres_wide() -> None:
     squares and the numbers), too small for a letter in each."""
     chart = chart_of(64, 30)
     parts = cut_chart(chart)
-    assert parts == (ChartPart(32, 64, 0, 30), ChartPart(0, 32, 0, 30))
+    assert parts == (DrawnPart(32, 64, 0, 30), DrawnPart(0, 32, 0, 30))
     assert [name_part(chart, part) for part in parts] == [
         "stitches 1 to 32 of 64, rounds 1 to 30",
         "stitches 33 to 64 of 64, rounds 1 to 30",

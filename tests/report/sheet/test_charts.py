@@ -10,7 +10,7 @@ import pytest
 from stepper.craft.stitches import list_codes
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Span
-from stepper.report.sheet.chart_parts import ChartPart
+from stepper.report.sheet.chart_parts import DrawnPart
 from stepper.report.sheet.charts import SQUARE, draw_chart, list_signs, name_stitch
 from stepper.report.sheet.looks import assign_looks
 from stepper.sitting.project_file import load_project
@@ -112,7 +112,7 @@ def test_every_stitch_has_a_sign_or_its_abbreviation(code: str) -> None:
 def test_a_part_of_a_chart_keeps_the_numbers_and_squares_of_the_whole() -> None:
     """Stitches 1 to 5 of ten, rounds 2 to 4 of five: who goes on in another part counts on."""
     chart = PULLOVER.charts["trail"]
-    drawn = draw_chart(chart, SHADES, "MC", ChartPart(5, 10, 1, 4))
+    drawn = draw_chart(chart, SHADES, "MC", DrawnPart(5, 10, 1, 4))
     root = ElementTree.fromstring(drawn)
     numbers = [each.text for each in root.iter("text") if each.attrib.get("class") == "number"]
     assert numbers == ["4", "3", "2", "1", "5"]

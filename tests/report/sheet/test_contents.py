@@ -8,7 +8,7 @@ import pytest
 
 from stepper.commands.yarn import list_rows
 from stepper.project.reader import read_project
-from stepper.report.sheet.blocks import Block, Bullets, Gallery, Heading, Terms, Words
+from stepper.report.sheet.blocks import Block, Bullets, Gallery, Paragraph, SheetHeading, Terms
 from stepper.report.sheet.contents import lay_out_sheet, tell_sizes
 from stepper.sitting.project_file import load_project, plan_of_text
 
@@ -29,7 +29,7 @@ def test_a_blend_is_told_in_words() -> None:
         "A blend of sizes: size 2 from the beginning; from “Second increase” (yoke, round 11) size 3, so this round "
         "goes from 116 to 162 stitches."
     )
-    assert sheet("pullover")[1] == Words(text=tell_sizes(loaded.plan, loaded.project))
+    assert sheet("pullover")[1] == Paragraph(text=tell_sizes(loaded.plan, loaded.project))
 
 
 def test_one_size_is_told_shortly() -> None:
@@ -81,5 +81,5 @@ def test_cautions_and_alterations_are_on_it() -> None:
     """What she has to know before she begins, and what differs from print."""
     bullets = [block.items for block in sheet("pullover") if isinstance(block, Bullets)]
     assert bullets[-1][:2] == ("k1, p1 rib instead of k2, p2 in neckband", "left sleeve 2 cm longer")
-    assert Words(text="None: knitted as printed.") in sheet("hat")
-    assert [block.text for block in sheet("hat") if isinstance(block, Heading) and block.level == 1] == ["Brackenfold hat"]
+    assert Paragraph(text="None: knitted as printed.") in sheet("hat")
+    assert [block.text for block in sheet("hat") if isinstance(block, SheetHeading) and block.level == 1] == ["Brackenfold hat"]

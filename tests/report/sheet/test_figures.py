@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from stepper.commands.yarn import list_rows
-from stepper.report.sheet.blocks import Block, Gallery, Grid, Words
+from stepper.report.sheet.blocks import Block, Gallery, Grid, Paragraph
 from stepper.report.sheet.figures import lay_out_gauge, lay_out_measurements, lay_out_yarn, name_needle
 from stepper.report.sheet.looks import assign_looks
 from stepper.sitting.project_file import load_project
@@ -71,7 +71,7 @@ def test_a_needle_is_named_as_its_knitter_buys_it(mm: float | None, units: str, 
 
 def test_what_cannot_be_measured_is_said() -> None:
     """Beside the drawing and the table."""
-    said = [block.text for block in blocks("cardigan") if isinstance(block, Words)]
+    said = [block.text for block in blocks("cardigan") if isinstance(block, Paragraph)]
     assert any("The chest counts one band" in words for words in said)
     assert any(isinstance(block, Gallery) for block in blocks("cardigan"))
 

@@ -16,7 +16,7 @@ from pdfminer.high_level import extract_text
 from pdfminer.pdfpage import PDFPage
 
 from stepper.commands.yarn import list_rows
-from stepper.report.sheet.blocks import Bullets, Cell, Grid, Heading, Terms, Words
+from stepper.report.sheet.blocks import Bullets, Grid, Paragraph, SheetHeading, TableCell, Terms
 from stepper.report.sheet.contents import lay_out_sheet
 from stepper.report.sheet.page import write_page
 from stepper.report.sheet.pdf import PdfSheet, write_pdf
@@ -68,14 +68,14 @@ def test_every_letter_is_in_the_file() -> None:
 def test_names_in_latin_greek_and_cyrillic_are_printed() -> None:
     """Accents of every Latin language, Greek and Cyrillic come back as they were written."""
     title = "Żółć Ångström çığ Ёлка їжак ήλιος"
-    pdf = write_pdf([Heading(level=1, text=title)], title=title)
+    pdf = write_pdf([SheetHeading(level=1, text=title)], title=title)
     assert extract_text(io.BytesIO(pdf.content)).split()[:6] == title.split()
     assert pdf.missing == ""
 
 
 def test_letters_it_has_not_are_reported() -> None:
     """Hebrew and Japanese are not covered; silence would leave boxes on the paper."""
-    pdf = write_pdf([Words(text="yarn שלג and 編み物")], title="Scarf")
+    pdf = write_pdf([Paragraph(text="yarn שלג and 編み物")], title="Scarf")
     assert set(pdf.missing) == set("שלג編み物")
 
 
@@ -84,10 +84,10 @@ def test_a_letter_that_is_missing_is_found_wherever_it_stands() -> None:
     digit = "\U0001fbf0"
     private = "\ue001"  # of nobody: `repr` writes it as a number
     blocks = [
-        Grid(key="g", head=("yarn", "g"), rows=((Cell(text="編", remark="み"), Cell(text="50")),)),
+        Grid(key="g", head=("yarn", "g"), rows=((TableCell(text="編", remark="み"), TableCell(text="50")),)),
         Terms(key="t", items=(("k", "物"),)),
         Bullets(items=(f"snow {private}",)),
-        Heading(level=1, text="Yarn", note=f"note {digit}"),
+        SheetHeading(level=1, text="Yarn", note=f"note {digit}"),
     ]
     assert set(write_pdf(blocks, title="Scarf").missing) == {*"編み物", private, digit}
 
@@ -100,6 +100,6 @@ def test_the_same_sheet_is_the_same_file() -> None:
 @pytest.mark.parametrize(("size", "box"), [("A4", (595, 842)), ("Letter", (612, 792))])
 def test_the_paper_is_the_one_asked_for(size: str, box: tuple[int, int]) -> None:
     """ISO 216: 210 by 297 mm; ANSI/ASME Y14.1: 8.5 by 11 in; 72 points to the inch."""
-    pdf = write_pdf([Heading(level=1, text="Scarf")], title="Scarf", size=size)
+    pdf = write_pdf([SheetHeading(level=1, text="Scarf")], title="Scarf", size=size)
     (page,) = PDFPage.get_pages(io.BytesIO(pdf.content))
     assert tuple(round(each) for each in page.mediabox[2:]) == box

@@ -13,7 +13,7 @@ from stepper.plan.model import Plan
 from stepper.project.model import Project
 from stepper.project.reader import read_project
 from stepper.report.measure.measurements import measure_garment
-from stepper.report.sheet.blocks import Heading, RoundRow, RoundTable
+from stepper.report.sheet.blocks import RoundRow, RoundTable, SheetHeading
 from stepper.report.sheet.rounds import lay_out_rounds
 from stepper.sitting.project_file import load_project, plan_of_text
 from tests.plans import plan
@@ -89,7 +89,7 @@ def test_the_last_count_of_a_piece_has_the_length_of_the_measurements() -> None:
     measured = {line.name: line.needles_mm for line in measure_garment(loaded.plan.rounds, loaded.project)}
     last = {}
     for block in lay_out_rounds(loaded.plan, loaded.project):
-        if isinstance(block, Heading):
+        if isinstance(block, SheetHeading):
             title = block.text
         elif isinstance(block, RoundTable):
             last[title] = [row.check for row in block.rows if row.check is not None][-1].length
@@ -126,7 +126,7 @@ def test_what_is_printed_once_for_two_has_boxes_for_both(tmp_path: Path) -> None
     heading, table = next(
         (one, other) for one, other in pairwise(blocks) if isinstance(other, RoundTable)
     )
-    assert isinstance(heading, Heading)
+    assert isinstance(heading, SheetHeading)
     assert isinstance(table, RoundTable)
     assert heading.note == "7 rounds, worked twice"
     assert table.pieces == ("First", "Second")

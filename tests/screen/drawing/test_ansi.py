@@ -7,7 +7,7 @@ import pytest
 
 from stepper.craft.colours.colour import rgb_from_hex
 from stepper.screen.drawing.ansi import write_ansi
-from stepper.screen.drawing.rows import Span
+from stepper.screen.drawing.rows import Styled
 from stepper.screen.drawing.style import BOLD, Depth, Paint, paint_ground
 
 PINE = rgb_from_hex("#1f4d3a")
@@ -22,7 +22,7 @@ def shown(text: str) -> tuple[str, pyte.screens.Char]:
 
 def test_true_colour_is_the_yarns_own() -> None:
     """pyte keeps the very colour and puts it out again at the end of the span."""
-    row = (Span("A ", paint_ground(PINE, Depth.TRUE)), Span("plain"))
+    row = (Styled("A ", paint_ground(PINE, Depth.TRUE)), Styled("plain"))
     text, first = shown(write_ansi(row, Depth.TRUE))
     assert (text, first.bg, first.fg) == ("A plain", "1f4d3a", "ffffff")
     screen = pyte.Screen(40, 2)
@@ -33,17 +33,17 @@ def test_true_colour_is_the_yarns_own() -> None:
 @pytest.mark.parametrize("depth", [Depth.INDEXED, Depth.SIXTEEN])
 def test_fewer_colours_are_painted_too(depth: Depth) -> None:
     """Some ground is there, and it is not the terminal's own."""
-    text, first = shown(write_ansi((Span("A ", paint_ground(PINE, depth)),), depth))
+    text, first = shown(write_ansi((Styled("A ", paint_ground(PINE, depth)),), depth))
     assert text == "A"
     assert first.bg != "default"
 
 
 def test_bold_and_reverse_are_written() -> None:
     """As ECMA-48 has them."""
-    assert shown(write_ansi((Span("x", BOLD),), Depth.TRUE))[1].bold
-    assert shown(write_ansi((Span("x", Paint(reverse=True)),), Depth.TRUE))[1].reverse
+    assert shown(write_ansi((Styled("x", BOLD),), Depth.TRUE))[1].bold
+    assert shown(write_ansi((Styled("x", Paint(reverse=True)),), Depth.TRUE))[1].reverse
 
 
 def test_without_colours_there_is_no_code_at_all() -> None:
     """`NO_COLOR` means what it says."""
-    assert write_ansi((Span("A ", paint_ground(PINE, Depth.TRUE)), Span("b  ", BOLD)), Depth.NONE) == "A b"
+    assert write_ansi((Styled("A ", paint_ground(PINE, Depth.TRUE)), Styled("b  ", BOLD)), Depth.NONE) == "A b"

@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 from wcwidth import wcswidth, wcwidth
 
 from stepper.screen.drawing.rows import (
-    Span,
+    Styled,
     clean,
     cut,
     flow_facts,
@@ -78,7 +78,7 @@ def test_facts_flow_and_none_is_broken() -> None:
     facts = [write_fact("Count", "60"), write_fact("Needle", "4 mm"), write_fact("Yarn", "pine joins")]
 
     assert [text_of(each) for each in flow_facts(facts, 24)] == ["Count 60   Needle 4 mm", "Yarn pine joins"]
-    assert facts[0][1] == Span("60", BOLD)
+    assert facts[0][1] == Styled("60", BOLD)
 
 
 def test_a_paragraph_has_one_look() -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -24,7 +24,7 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_remark_is_kept_whole_and_works_nothing(printed: str) -> None:
     """The knitter is told it where it stands, and no round comes of it."""
-    made = recast(made_plain(printed))
+    made = reword(made_plain(printed))
     assert made.text.strip(" .") == ""
     assert made.kept == (printed.rstrip(".?"),)
 
@@ -46,4 +46,4 @@ def test_a_remark_is_kept_whole_and_works_nothing(printed: str) -> None:
 )
 def test_what_may_be_an_instruction_is_no_remark(printed: str) -> None:
     """An instruction passed over as a remark is a round that is missing."""
-    assert recast(made_plain(printed)).kept == ()
+    assert reword(made_plain(printed)).kept == ()

@@ -23,7 +23,7 @@ from stepper.project.reading.parsing import made_plain, stop_of, understood
 def test_a_comment_is_said_and_works_no_stitches(printed: str) -> None:
     """She hears it at its place, and nothing is knitted for it."""
     read = understood(made_plain(printed))
-    assert (read.outcome, len(read.recast.kept)) == (None, 1)
+    assert (read.outcome, len(read.reworded.kept)) == (None, 1)
 
 
 @pytest.mark.parametrize(

@@ -6,7 +6,7 @@ import pytest
 
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -25,7 +25,7 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """What is meant is the same, whichever way the page says it."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize(
@@ -38,7 +38,7 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
 )
 def test_an_explanation_is_said_with_its_line(printed: str, said: str) -> None:
     """The knitter hears what the page tells her, although no stitch of it is counted."""
-    assert said in recast(made_plain(printed)).kept
+    assert said in reword(made_plain(printed)).kept
 
 
 @pytest.mark.parametrize(

@@ -6,7 +6,7 @@ import pytest
 
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -21,7 +21,7 @@ from stepper.project.rewording.reword import recast
 )
 def test_words_that_only_explain_are_said_and_work_nothing(printed: str, read: str) -> None:
     """What stands behind them is worked all the same."""
-    assert recast(made_plain(printed)).text.strip(" .") == read.strip(" .")
+    assert reword(made_plain(printed)).text.strip(" .") == read.strip(" .")
 
 
 @pytest.mark.parametrize(
@@ -38,7 +38,7 @@ def test_words_that_only_explain_are_said_and_work_nothing(printed: str, read: s
 )
 def test_an_instruction_among_them_is_never_lost(printed: str) -> None:
     """A stitch that is defined otherwise than the table has it, or a row among the words, is not passed over."""
-    made = recast(made_plain(printed))
+    made = reword(made_plain(printed))
     assert made.text.strip(" .")
 
 
@@ -57,7 +57,7 @@ def test_an_instruction_among_them_is_never_lost(printed: str) -> None:
 )  # fmt: skip
 def test_what_works_no_stitch_is_said_beside(printed: str, words: str, kept: str) -> None:
     """The work is read without it, and nothing of it is lost."""
-    made = recast(made_plain(printed))
+    made = reword(made_plain(printed))
     assert " ".join(made.text.split()) == words
     assert kept == " ".join(made.kept)
     assert reads(made_plain(printed))

@@ -6,7 +6,7 @@ import pytest
 
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -23,18 +23,18 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_list_is_the_same_list_in_every_bracket(printed: str, words: str) -> None:
     """Which number is for which size does not hang on a comma."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize("printed", ["K2, (5), k4.", "K2/3, p1."])
 def test_what_may_be_no_list_stays_as_it_is(printed: str) -> None:
     """One number in brackets may be a remark, and two with a stroke a cable."""
-    assert recast(made_plain(printed)).text == printed
+    assert reword(made_plain(printed)).text == printed
 
 
 def words_of(printed: str) -> str:
     """Return a line in the grammar's words."""
-    return " ".join(recast(made_plain(printed)).text.split())
+    return " ".join(reword(made_plain(printed)).text.split())
 
 
 @pytest.mark.parametrize(

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -25,7 +25,7 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """However it is printed, the stitches are the same."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize(
@@ -39,4 +39,4 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
 )
 def test_what_has_two_meanings_stays_as_it_is(printed: str) -> None:
     """A guess in the table would be a row knitted wrong in silence; such a line is refused."""
-    assert recast(made_plain(printed)).text == printed
+    assert reword(made_plain(printed)).text == printed

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -23,7 +23,7 @@ from stepper.project.rewording.reword import recast
 )
 def test_old_print_is_put_into_the_words_that_are_read(printed: str, words: str) -> None:
     """Each of these says one thing only, in spellings of its own."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize(
@@ -37,7 +37,7 @@ def test_old_print_is_put_into_the_words_that_are_read(printed: str, words: str)
 )
 def test_what_is_only_stated_is_said(printed: str, said: tuple[str, ...]) -> None:
     """It works no stitches, and the knitter hears it where it stands."""
-    assert recast(made_plain(printed)).kept == said
+    assert reword(made_plain(printed)).kept == said
 
 
 @pytest.mark.parametrize(
@@ -52,7 +52,7 @@ def test_what_is_only_stated_is_said(printed: str, said: tuple[str, ...]) -> Non
 )
 def test_what_instructs_is_not_only_said(printed: str) -> None:
     """A choice of rows, live stitches and what is left out change the plan: they are not passed over."""
-    assert not recast(made_plain(printed)).kept
+    assert not reword(made_plain(printed)).kept
 
 
 @pytest.mark.parametrize(
@@ -69,10 +69,10 @@ def test_what_instructs_is_not_only_said(printed: str) -> None:
 )
 def test_rows_in_prose_become_rows(printed: str, words: str) -> None:
     """Each of these says one thing only, in words of its own."""
-    assert " ".join(recast(made_plain(printed)).text.split()).lower().startswith(words.lower().rstrip("."))
+    assert " ".join(reword(made_plain(printed)).text.split()).lower().startswith(words.lower().rstrip("."))
 
 
 @pytest.mark.parametrize("printed", ["On the remaining rows knit.", "Every third row, purl.", "Rows 5-9: Using the scraps."])
 def test_what_looks_like_it_stays_as_it_is(printed: str) -> None:
     """What is no head of a row and no number of stitches is not made one."""
-    assert recast(made_plain(printed)).text == made_plain(printed)
+    assert reword(made_plain(printed)).text == made_plain(printed)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -21,20 +21,20 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_row_is_put_into_the_words_of_the_grammar(printed: str, words: str) -> None:
     """Its stitches, its side and its repeats stay as printed."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize("printed", ["Row 1 (WS - dec row): K1, k2tog, k to end.", "Row 1 (dec row, WS): K1, k2tog, k to end."])
 def test_side_and_name_in_one_bracket_are_both_kept(printed: str) -> None:
     """The side says which rows they are, the name calls them again."""
-    made = recast(made_plain(printed))
+    made = reword(made_plain(printed))
     assert made.name == "dec row"
     assert "(WS)" in made.text
 
 
 def test_three_stitches_together_so_often_stay_two_things() -> None:
     """"K2tog, ssk 3 times" may be both, three times."""
-    assert recast(made_plain("K2tog, ssk 3 times.")).text == "K2tog, ssk 3 times."
+    assert reword(made_plain("K2tog, ssk 3 times.")).text == "K2tog, ssk 3 times."
 
 
 @pytest.mark.parametrize(
@@ -51,7 +51,7 @@ def test_three_stitches_together_so_often_stay_two_things() -> None:
 )
 def test_the_end_of_a_repeat_is_its_tail(printed: str, words: str) -> None:
     """What "end" names is worked once, behind the last whole repeat."""
-    assert recast(made_plain(printed)).text == words
+    assert reword(made_plain(printed)).text == words
 
 
 @pytest.mark.parametrize(
@@ -64,8 +64,8 @@ def test_the_end_of_a_repeat_is_its_tail(printed: str, words: str) -> None:
 )
 def test_a_row_at_the_end_is_no_tail(printed: str) -> None:
     """A row of another side, or another last repeat, is not put behind the repeat as its stitches."""
-    assert "from *, p" not in recast(made_plain(printed)).text
-    assert "from *, k2" not in recast(made_plain(printed)).text
+    assert "from *, p" not in reword(made_plain(printed)).text
+    assert "from *, k2" not in reword(made_plain(printed)).text
 
 
 @pytest.mark.parametrize(
@@ -84,7 +84,7 @@ def test_a_row_at_the_end_is_no_tail(printed: str) -> None:
 )
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """A cable is named after the stitches that lie in front, then those behind (Craft Yarn Council's `n/m LC`)."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize(
@@ -97,6 +97,6 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
 )
 def test_what_may_mean_something_else_stays_as_it_is(printed: str) -> None:
     """A list of sizes is no bracket to be repeated, and what a cable means is no row in which it is worked."""
-    made = recast(made_plain(printed))
+    made = reword(made_plain(printed))
     assert "/" not in made.text
     assert "2, (" not in made.text

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -18,7 +18,7 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_sign_of_the_page_is_put_into_the_notation(printed: str, words: str) -> None:
     """A dash in front, a star without an end and a word of two countries mean what is meant."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize(
@@ -32,7 +32,7 @@ def test_a_sign_of_the_page_is_put_into_the_notation(printed: str, words: str) -
 )
 def test_a_remark_is_said_with_the_line(printed: str, said: str) -> None:
     """Nothing the page says is lost, though it works no stitches."""
-    assert said in recast(made_plain(printed)).kept
+    assert said in reword(made_plain(printed)).kept
 
 
 @pytest.mark.parametrize(
@@ -46,4 +46,4 @@ def test_a_remark_is_said_with_the_line(printed: str, said: str) -> None:
 )
 def test_a_remark_that_may_instruct_is_no_remark(printed: str) -> None:
     """How often, in which rows and in what manner is never passed over."""
-    assert recast(made_plain(printed)).kept == ()
+    assert reword(made_plain(printed)).kept == ()

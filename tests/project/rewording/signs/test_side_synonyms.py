@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -23,15 +23,15 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """A row is read by one way to number its stitches: its own."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize("printed", ["K3, 2 k tog, k to end.", "P1, 2 p tog, p to end."])
 def test_a_row_that_numbers_both_ways_is_left_as_it_is(printed: str) -> None:
     """Whether a number belongs to the stitch before it or behind it is not guessed within a row."""
     assert (
-        "2 k tog" in recast(made_plain(printed)).text.lower()
-        or "2 p tog" in recast(made_plain(printed)).text.lower()
+        "2 k tog" in reword(made_plain(printed)).text.lower()
+        or "2 p tog" in reword(made_plain(printed)).text.lower()
     )
 
 
@@ -50,7 +50,7 @@ def test_a_row_that_numbers_both_ways_is_left_as_it_is(printed: str) -> None:
 )  # fmt: skip
 def test_a_line_is_put_into_the_words_that_are_read_where_rows_are_told_first(printed: str, read: str) -> None:
     """The rows stand behind the shaping, as the grammar reads them."""
-    assert recast(made_plain(printed)).text.lower() == read.lower()
+    assert reword(made_plain(printed)).text.lower() == read.lower()
 
 
 @pytest.mark.parametrize(
@@ -59,7 +59,7 @@ def test_a_line_is_put_into_the_words_that_are_read_where_rows_are_told_first(pr
 )  # fmt: skip
 def test_what_has_no_end_or_no_row_stays_as_it_is(printed: str) -> None:
     """For how long, and what, has to be said."""
-    made = recast(made_plain(printed)).text.lower()
+    made = reword(made_plain(printed)).text.lower()
     assert made.startswith(("on every", "every"))
 
 
@@ -80,9 +80,9 @@ def test_what_has_no_end_or_no_row_stays_as_it_is(printed: str) -> None:
 )
 def test_the_size_is_read(printed: str, read: str) -> None:
     """Which of two needles is meant is then clear."""
-    assert " ".join(recast(made_plain(printed)).text.split()).replace(" ,", ",") == read
+    assert " ".join(reword(made_plain(printed)).text.split()).replace(" ,", ",") == read
 
 
 def test_a_word_alone_stays() -> None:
     """The file says which two needles there are."""
-    assert recast(made_plain("Change to larger needles.")).text == "Change to larger needles."
+    assert reword(made_plain("Change to larger needles.")).text == "Change to larger needles."

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -24,18 +24,18 @@ from stepper.project.rewording.reword import recast
 )
 def test_the_signs_say_the_same(printed: str, words: str) -> None:
     """A hyphen, a comma or a letter more changes nothing that is knitted."""
-    assert recast(made_plain(printed)).text == words
+    assert reword(made_plain(printed)).text == words
 
 
 def test_a_range_of_counts_is_no_list_of_sizes() -> None:
     """"4-5 rows" leaves a choice, and is not cut into two numbers."""
-    assert recast("Work 4-5 rows.").text == "Work 4-5 rows."
+    assert reword("Work 4-5 rows.").text == "Work 4-5 rows."
 
 
 @pytest.mark.parametrize("printed", ["K5, k1, p1 to end.", "K1, m1, p7 to end.", "K2, k1 to end.", "K1, p1 to marker."])
 def test_only_a_rib_of_two_is_repeated_without_its_brackets(printed: str) -> None:
     """With a border or an increase before it, which stitches go on is a guess."""
-    assert recast(made_plain(printed)).text == printed
+    assert reword(made_plain(printed)).text == printed
 
 
 @pytest.mark.parametrize(
@@ -49,7 +49,7 @@ def test_only_a_rib_of_two_is_repeated_without_its_brackets(printed: str) -> Non
 )
 def test_a_short_form_says_what_it_stands_for(printed: str, words: str) -> None:
     """A name, a place and a turn in short are the same name, place and turn."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize(
@@ -61,4 +61,4 @@ def test_a_short_form_says_what_it_stands_for(printed: str, words: str) -> None:
 )
 def test_what_means_something_else_stays(printed: str) -> None:
     """A chart from its fifth row: nothing to pass over."""
-    assert recast(made_plain(printed)).text == made_plain(printed)
+    assert reword(made_plain(printed)).text == made_plain(printed)

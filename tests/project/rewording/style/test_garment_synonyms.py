@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -24,7 +24,7 @@ from stepper.project.rewording.reword import recast
 )
 def test_each_is_put_into_the_words_that_are_read(printed: str, words: str) -> None:
     """Each of these says one thing only, in words of its own."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize(
@@ -37,7 +37,7 @@ def test_each_is_put_into_the_words_that_are_read(printed: str, words: str) -> N
 )
 def test_what_is_left_to_her_is_said(printed: str, said: str) -> None:
     """Which holder and which bind-off is hers to choose, and that a number is rough hers to know."""
-    assert said in recast(made_plain(printed)).kept
+    assert said in reword(made_plain(printed)).kept
 
 
 @pytest.mark.parametrize(
@@ -50,4 +50,4 @@ def test_what_is_left_to_her_is_said(printed: str, said: str) -> None:
 )
 def test_what_would_be_lost_stays_as_it_is(printed: str, left: str) -> None:
     """A row that works on behind such words is not cut short."""
-    assert left in recast(made_plain(printed)).text
+    assert left in reword(made_plain(printed)).text

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -25,7 +25,7 @@ from stepper.project.rewording.reword import recast
 )  # fmt: skip
 def test_a_page_typed_at_home_is_brought_into_the_words_of_the_trade(printed: str, words: str) -> None:
     """Each of these can mean one thing only."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize(
@@ -39,4 +39,4 @@ def test_a_page_typed_at_home_is_brought_into_the_words_of_the_trade(printed: st
 )
 def test_what_only_looks_like_it_stays_as_printed(printed: str) -> None:
     """A word more or another place, and the line says something else."""
-    assert recast(made_plain(printed)).text == printed
+    assert reword(made_plain(printed)).text == printed

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -25,7 +25,7 @@ from stepper.project.rewording.reword import recast
 )  # fmt: skip
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """What is meant is the same, whichever way the page writes it."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize(
@@ -39,14 +39,14 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
 )
 def test_what_does_not_agree_with_itself_stays_as_it_is(printed: str) -> None:
     """A sum that does not come out, or a list with a number too few, is not put right in silence."""
-    made = recast(made_plain(printed))
+    made = reword(made_plain(printed))
     assert made.text == printed
     assert made.kept == ()
 
 
 def test_needles_in_figures_need_a_number_for_each() -> None:
     """With one too few nobody can tell which needle has none."""
-    assert "divide over" not in recast(made_plain("Divide sts on dpns: 8:8:8 (8:8).")).text
+    assert "divide over" not in reword(made_plain("Divide sts on dpns: 8:8:8 (8:8).")).text
 
 
 @pytest.mark.parametrize(
@@ -63,12 +63,12 @@ def test_needles_in_figures_need_a_number_for_each() -> None:
 )  # fmt: skip
 def test_a_line_is_put_into_the_words_that_are_read_on_hobby_pages(printed: str, read: str) -> None:
     """What is meant is the same, whichever way the page writes it."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize("printed", ["Change to lattice pattern.", "K1 (p2, k2), k16."])
 def test_what_may_mean_something_else_stays_as_it_is(printed: str) -> None:
     """A fabric that nobody named is no stockinette, and a list of two stitches no list of sizes."""
-    made = recast(made_plain(printed))
+    made = reword(made_plain(printed))
     assert made.text == printed
     assert made.kept == ()

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -25,7 +25,7 @@ from stepper.project.rewording.reword import recast
 )
 def test_what_a_magazine_prints_is_put_into_the_words_that_are_read(printed: str, words: str) -> None:
     """Each of these says one thing only, in words of its own."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize(
@@ -39,7 +39,7 @@ def test_what_a_magazine_prints_is_put_into_the_words_that_are_read(printed: str
 )
 def test_what_looks_like_it_stays_as_it_is(printed: str) -> None:
     """A fabric left to the knitter, a slipped stitch and stitches added are other things."""
-    assert recast(made_plain(printed)).text == made_plain(printed)
+    assert reword(made_plain(printed)).text == made_plain(printed)
 
 
 @pytest.mark.parametrize(
@@ -56,7 +56,7 @@ def test_what_looks_like_it_stays_as_it_is(printed: str) -> None:
 )
 def test_what_is_said_in_few_words_is_put_into_the_words_that_are_read(printed: str, words: str) -> None:
     """Each of these says one thing only, in words of its own."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize(
@@ -65,7 +65,7 @@ def test_what_is_said_in_few_words_is_put_into_the_words_that_are_read(printed: 
 )
 def test_what_looks_like_it_stays_as_it_is_in_few_words(printed: str) -> None:
     """What is left to the knitter is not to be guessed."""
-    assert recast(made_plain(printed)).text == made_plain(printed)
+    assert reword(made_plain(printed)).text == made_plain(printed)
 
 
 @pytest.mark.parametrize(
@@ -85,7 +85,7 @@ def test_what_looks_like_it_stays_as_it_is_in_few_words(printed: str) -> None:
 )
 def test_what_a_booklet_prints_is_put_into_the_words_that_are_read(printed: str, words: str) -> None:
     """Each of these says one thing only, in words of its own."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize(
@@ -94,7 +94,7 @@ def test_what_a_booklet_prints_is_put_into_the_words_that_are_read(printed: str,
 )
 def test_what_looks_like_it_stays_as_it_is_in_booklets(printed: str) -> None:
     """A number in front of "knit" may be what is left of a broken row, and a yarn in brackets may be that of the whole row."""
-    assert recast(made_plain(printed)).text == made_plain(printed)
+    assert reword(made_plain(printed)).text == made_plain(printed)
 
 
 @pytest.mark.parametrize(
@@ -108,7 +108,7 @@ def test_what_looks_like_it_stays_as_it_is_in_booklets(printed: str) -> None:
 )
 def test_a_british_wording_says_the_same(printed: str, words: str) -> None:
     """Counts, places and needles are those of the page."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize(
@@ -123,4 +123,4 @@ def test_a_british_wording_says_the_same(printed: str, words: str) -> None:
 )
 def test_what_is_not_all_told_stays(printed: str) -> None:
     """Where it ends, or what it is measured against, would have to be guessed."""
-    assert recast(made_plain(printed)).text == made_plain(printed)
+    assert reword(made_plain(printed)).text == made_plain(printed)

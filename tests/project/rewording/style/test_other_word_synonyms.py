@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -27,7 +27,7 @@ from stepper.project.rewording.reword import recast
 )  # fmt: skip
 def test_a_thing_is_known_by_its_other_names(printed: str, words: str) -> None:
     """Each of these can mean one thing only."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize(
@@ -40,4 +40,4 @@ def test_a_thing_is_known_by_its_other_names(printed: str, words: str) -> None:
 )
 def test_what_only_looks_like_it_stays_as_printed(printed: str) -> None:
     """A part of the stitches, a number of rows in all, another yarn: none is put into other words."""
-    assert recast(made_plain(printed)).text == printed
+    assert reword(made_plain(printed)).text == printed

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -26,7 +26,7 @@ from stepper.project.rewording.reword import recast
 )  # fmt: skip
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """What is meant is the same, whichever way the page writes it."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize(
@@ -35,6 +35,6 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
 )
 def test_what_may_mean_something_else_stays_as_it_is(printed: str) -> None:
     """A list is none without three numbers, and a cable told otherwise than its name is not passed over."""
-    made = recast(made_plain(printed))
+    made = reword(made_plain(printed))
     assert made.text == printed
     assert made.kept == ()

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -20,9 +20,9 @@ from stepper.project.rewording.reword import recast
 )
 def test_the_words_say_the_same(printed: str, words: str) -> None:
     """Sizes by a second table, colours by letters, sums at the end and what comes first in the sentence."""
-    assert recast(made_plain(printed)).text.strip(" .") == words.strip(" .")
+    assert reword(made_plain(printed)).text.strip(" .") == words.strip(" .")
 
 
 def test_two_other_measures_are_no_size() -> None:
     """"8 or 4 rows" leaves a choice; only millimetres settle a needle."""
-    assert recast("Work 8 or 4 rows.").text == "Work 8 or 4 rows."
+    assert reword("Work 8 or 4 rows.").text == "Work 8 or 4 rows."

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -22,7 +22,7 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_clause_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """What is meant is the same, however the sentence is built."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize(
@@ -37,7 +37,7 @@ def test_a_clause_is_put_into_the_words_that_are_read(printed: str, read: str) -
 )
 def test_what_may_mean_something_else_stays_as_it_is(printed: str) -> None:
     """Rows at intervals are no single row, stitches held are not only worked, two stars close two repeats or one."""
-    made = recast(made_plain(printed)).text
+    made = reword(made_plain(printed)).text
     assert "next row:" not in made
     assert "in pattern" not in made
     assert "rep from" not in made
@@ -47,7 +47,7 @@ def test_what_may_mean_something_else_stays_as_it_is(printed: str) -> None:
 
 def test_what_is_left_to_her_is_said_with_the_line() -> None:
     """The printed length is worked; that she may stop earlier or later is hers to know."""
-    made = recast("Work even for 9 cm or until the mitten reaches your fingertip.")
+    made = reword("Work even for 9 cm or until the mitten reaches your fingertip.")
     assert made.text == "Work even for 9 cm."
     assert made.kept == ("or until the mitten reaches your fingertip",)
 
@@ -70,7 +70,7 @@ def test_what_is_left_to_her_is_said_with_the_line() -> None:
 )
 def test_what_a_knitter_adds_in_her_head_is_added(printed: str, words: str) -> None:
     """A line as short as this can mean one thing only."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize(
@@ -86,4 +86,4 @@ def test_what_a_knitter_adds_in_her_head_is_added(printed: str, words: str) -> N
 )
 def test_what_leaves_a_choice_stays_as_it_is(printed: str) -> None:
     """How long, in which stitch or where is not to be guessed."""
-    assert recast(made_plain(printed)).text == made_plain(printed)
+    assert reword(made_plain(printed)).text == made_plain(printed)

@@ -6,7 +6,7 @@ import pytest
 
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -24,7 +24,7 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """What is meant is the same, whichever way the page says it."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize(
@@ -37,7 +37,7 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
 )
 def test_what_may_mean_something_else_stays_as_it_is(printed: str) -> None:
     """Two and one in rows of any number is no rib to be sure of, and a number behind a number is of another size."""
-    made = recast(made_plain(printed))
+    made = reword(made_plain(printed))
     assert "rib" not in made.text
     assert "rep from * to end" not in made.text
     assert "sts)" not in made.text
@@ -62,7 +62,7 @@ def test_what_may_mean_something_else_stays_as_it_is(printed: str) -> None:
 )  # fmt: skip
 def test_words_of_other_tongues_mean_the_same_rows(printed: str, words: str) -> None:
     """A thread is a marker or a holder, a side an end of the row."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 @pytest.mark.parametrize("printed", ["Knit 14 sts (= k2tog 3 times), k to end.", "K9 (= 2 rows), k to end."])
@@ -82,16 +82,16 @@ def test_an_instruction_behind_an_equals_sign_is_not_passed_over(printed: str) -
 )  # fmt: skip
 def test_a_line_is_put_into_the_words_that_are_read_on_pages_typed_at_home(printed: str, read: str) -> None:
     """What is meant is the same, whichever way the page writes it."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 def test_stitches_left_unworked_are_no_total() -> None:
     """Behind a turn "leaving 12 sts" says what is not worked, and that is no count of the row."""
-    assert "." not in recast(made_plain("K12, turn, leaving 12 sts")).text
+    assert "." not in reword(made_plain("K12, turn, leaving 12 sts")).text
 
 
 def test_how_far_it_should_reach_is_said_beside_the_rounds() -> None:
     """The number printed in brackets is worked; where it ought to come to is for the knitter to see."""
-    made = recast(made_plain("Knit plain until sock reaches the ankle (22 rounds)."))
+    made = reword(made_plain("Knit plain until sock reaches the ankle (22 rounds)."))
     assert made.text == "Knit 22 rounds."
     assert made.kept == ("until sock reaches the ankle",)

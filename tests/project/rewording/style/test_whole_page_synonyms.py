@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -20,7 +20,7 @@ from stepper.project.rewording.reword import recast
 )  # fmt: skip
 def test_a_sentence_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """Each says what is worked; the words around it are said."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize(
@@ -33,7 +33,7 @@ def test_a_sentence_is_put_into_the_words_that_are_read(printed: str, read: str)
 )
 def test_what_only_looks_like_it_is_not_taken_for_it(printed: str) -> None:
     """Another verb, the stitches at the far end and another place say something else."""
-    made = recast(made_plain(printed)).text
+    made = reword(made_plain(printed)).text
     assert "work even until" not in made
     assert "over next 26 sts" not in made
     assert "work 1 row even" not in made

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -25,7 +25,7 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_yarn_is_taken_up_before_its_rows(printed: str, words: str) -> None:
     """A yarn in the head was a name of the row, and the row was worked in the one before it."""
-    made = recast(made_plain(printed))
+    made = reword(made_plain(printed))
     assert " ".join(made.text.replace(" :", ":").split()) == words
     assert made.name == ""
 
@@ -33,7 +33,7 @@ def test_a_yarn_is_taken_up_before_its_rows(printed: str, words: str) -> None:
 @pytest.mark.parametrize("printed", ["Row 7 (navy): Purl.", "Row 7 (RS, pale green): Knit."])
 def test_a_colour_in_the_head_is_a_yarn(printed: str) -> None:
     """It was a name of the row, and the row was worked in the yarn before it."""
-    made = recast(made_plain(printed))
+    made = reword(made_plain(printed))
     assert made.name == ""
     assert len(made.yarns) == 1
     assert "with CC9," in made.text
@@ -42,4 +42,4 @@ def test_a_colour_in_the_head_is_a_yarn(printed: str) -> None:
 @pytest.mark.parametrize("printed", ["Row 5 (dec row): K1, k2tog, k to end.", "Row 5 (S): K1, k to end."])
 def test_a_name_in_the_head_is_no_yarn(printed: str) -> None:
     """A size is none either."""
-    assert "with" not in recast(made_plain(printed)).text
+    assert "with" not in reword(made_plain(printed)).text

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -20,9 +20,9 @@ from stepper.project.rewording.reword import recast
 )
 def test_tools_and_manner_come_before_or_beside_the_stitches(printed: str, words: str) -> None:
     """The needles and the yarn are taken up first; the manner is only said."""
-    assert " ".join(recast(made_plain(printed)).text.split()).lstrip(" ,") == words
+    assert " ".join(reword(made_plain(printed)).text.split()).lstrip(" ,") == words
 
 
 def test_the_manner_is_said_with_the_line() -> None:
     """She casts off loosely because she hears it."""
-    assert recast("Loosely cast on 80 sts.").kept == ("Loosely",)
+    assert reword("Loosely cast on 80 sts.").kept == ("Loosely",)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -25,12 +25,12 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_chart_is_put_into_the_words_of_the_grammar(printed: str, words: str) -> None:
     """Its name, its rows and where it stands in the row stay as printed."""
-    assert " ".join(recast(made_plain(printed)).text.split()) == words
+    assert " ".join(reword(made_plain(printed)).text.split()) == words
 
 
 def test_how_often_a_chart_stands_across_a_row_is_said() -> None:
     """The stitches say it themselves; the words are read aloud."""
-    made = recast(made_plain("Work Rnds 1-8 of Chart C, repeating the 10 sts 9 times around."))
+    made = reword(made_plain("Work Rnds 1-8 of Chart C, repeating the 10 sts 9 times around."))
     assert made.text == "Work Rnds 1-8 of Chart C."
     assert made.kept == ("repeating the 10 sts 9 times around",)
 
@@ -38,4 +38,4 @@ def test_how_often_a_chart_stands_across_a_row_is_said() -> None:
 @pytest.mark.parametrize("printed", ["Work 6 repeats of Chart C.", "Work Chart C to Row 12.", "Work Chart C between markers."])
 def test_what_may_mean_two_things_stays_as_it_is(printed: str) -> None:
     """Repeats may lie beside or above each other; "to row 12" may stop short of it."""
-    assert recast(made_plain(printed)).text == printed
+    assert reword(made_plain(printed)).text == printed

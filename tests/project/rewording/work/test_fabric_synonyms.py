@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -20,10 +20,10 @@ from stepper.project.rewording.reword import recast
 )
 def test_the_words_say_the_same(printed: str, words: str) -> None:
     """A rib begins with the stitches that are named; a length said beside a number of rows is only told."""
-    assert recast(made_plain(printed)).text == words
+    assert reword(made_plain(printed)).text == words
 
 
 def test_a_rib_that_begins_with_other_stitches_than_its_numbers_is_left_alone() -> None:
     """"Starting with p3" in a 2x2 rib is half a rib: nobody can tell what comes after."""
-    assert "rib" in recast("Starting with p3, work 6 rows in 2x2 rib.").text
-    assert "p3, k2" not in recast("Starting with p3, work 6 rows in 2x2 rib.").text
+    assert "rib" in reword("Starting with p3, work 6 rows in 2x2 rib.").text
+    assert "p3, k2" not in reword("Starting with p3, work 6 rows in 2x2 rib.").text

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -21,12 +21,12 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_heel_is_put_into_the_words_of_the_grammar(printed: str, words: str) -> None:
     """Which stitches are worked, and which wait, stays as printed."""
-    assert recast(made_plain(printed)).text == words
+    assert reword(made_plain(printed)).text == words
 
 
 def test_rows_over_the_last_stitches_are_none_of_the_next() -> None:
     """A heel over the last 32 stitches begins elsewhere."""
-    assert "next" not in recast(made_plain("Work back and forth over the last 32 sts.")).text
+    assert "next" not in reword(made_plain("Work back and forth over the last 32 sts.")).text
 
 
 @pytest.mark.parametrize(
@@ -39,9 +39,9 @@ def test_rows_over_the_last_stitches_are_none_of_the_next() -> None:
 )
 def test_where_the_stitches_go_is_kept(printed: str, words: str) -> None:
     """The number cast on, and what is worked beside it, stay as printed."""
-    assert recast(made_plain(printed)).text == words
+    assert reword(made_plain(printed)).text == words
 
 
 def test_a_turn_is_no_rotation() -> None:
     """"Turn, pick up 7 sts" turns to the other side."""
-    assert recast("Turn, pick up and knit 7 sts.").text.startswith("Turn")
+    assert reword("Turn, pick up and knit 7 sts.").text.startswith("Turn")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -24,7 +24,7 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """The needle named with the stitches is changed to, not passed over."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize(
@@ -37,9 +37,9 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
 )
 def test_where_stitches_are_picked_up_is_kept(printed: str, kept: str) -> None:
     """It is worth no stitches, and she needs it."""
-    assert kept in recast(made_plain(printed)).kept
+    assert kept in reword(made_plain(printed)).kept
 
 
 def test_the_last_stitches_are_not_the_next() -> None:
     """"Slip last 15 sts to a holder" at the beginning of a row would hold the first."""
-    assert "hold" not in recast("Slip last 15 sts to a stitch holder, k to end.").text.split(" to a ")[0]
+    assert "hold" not in reword("Slip last 15 sts to a stitch holder, k to end.").text.split(" to a ")[0]

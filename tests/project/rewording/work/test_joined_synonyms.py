@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 from tests.waiting import processor_s, usual_s
 
 
@@ -25,7 +25,7 @@ from tests.waiting import processor_s, usual_s
 )
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """What is joined on the page is worked one after the other."""
-    assert recast(made_plain(printed)).text.casefold() == read.casefold()
+    assert reword(made_plain(printed)).text.casefold() == read.casefold()
 
 
 @pytest.mark.parametrize(
@@ -34,7 +34,7 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
 )
 def test_what_joins_something_else_is_no_joining_in_the_round(printed: str) -> None:
     """A yarn is joined too, another edge is another edge, and an end without "last rep" is what follows."""
-    made = recast(made_plain(printed)).text
+    made = reword(made_plain(printed)).text
     assert "in the round" not in made
     assert "then on" not in made
     assert "p2, k3" not in made
@@ -44,5 +44,5 @@ def test_a_line_that_names_needles_hundreds_of_times_is_recast_at_once() -> None
     """A page pasted without its line ends is one line; she does not wait seconds to be told that it is not read."""
     row = "Increase Round: K1, m1R, k to end of Needle 1; k to last st on Needle 2, m1L, k1; k1, m1R, k to end of Needle 3; k to last st on Needle 4, m1L, k1.; "
     line = made_plain(row * 80)
-    recast("K to end of needle 1.")  # the table is made
-    assert processor_s(lambda: recast.__wrapped__(line)) < usual_s(0.5)
+    reword("K to end of needle 1.")  # the table is made
+    assert processor_s(lambda: reword.__wrapped__(line)) < usual_s(0.5)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -18,7 +18,7 @@ from stepper.project.rewording.reword import recast
 )
 def test_markers_are_put_into_the_words_that_are_read(printed: str, read: str, kept: tuple[str, ...]) -> None:
     """What is worth no stitches is said beside the line."""
-    made = recast(made_plain(printed))
+    made = reword(made_plain(printed))
     assert made.text.strip(" .") == read.strip(" .")
     assert made.kept == kept
 
@@ -26,7 +26,7 @@ def test_markers_are_put_into_the_words_that_are_read(printed: str, read: str, k
 @pytest.mark.parametrize("printed", ["Mark the right side and knit 2 rows.", "Place a safety pin at row 4, k10."])
 def test_an_instruction_is_never_part_of_what_is_only_said(printed: str) -> None:
     """A row behind such words would be lost."""
-    assert recast(made_plain(printed)).text == printed
+    assert reword(made_plain(printed)).text == printed
 
 
 @pytest.mark.parametrize(
@@ -40,10 +40,10 @@ def test_an_instruction_is_never_part_of_what_is_only_said(printed: str) -> None
 )
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """The end meant is that of the needle."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 def test_needles_that_are_changed_to_are_no_heads() -> None:
     """A needle size is a needle too."""
     line = "Change to 3 mm needles. Knit 2 rounds."
-    assert recast(line).text == line
+    assert reword(line).text == line

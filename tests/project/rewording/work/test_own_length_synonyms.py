@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -20,7 +20,7 @@ from stepper.project.rewording.reword import recast
 )  # fmt: skip
 def test_a_length_of_hers_is_named_by_all_words_that_say_which(printed: str, read: str) -> None:
     """What is a full length and what a part of it must not be mixed up; one name is made of the words later."""
-    assert recast(made_plain(printed)).text.replace("_______", "______") == read
+    assert reword(made_plain(printed)).text.replace("_______", "______") == read
 
 
 @pytest.mark.parametrize(
@@ -35,4 +35,4 @@ def test_a_length_of_hers_is_named_by_all_words_that_say_which(printed: str, rea
 )
 def test_what_is_no_length_of_hers_is_left_alone(printed: str) -> None:
     """A printed length is worked; what only sounds like a length has no name to ask for."""
-    assert "desired length of" not in recast(made_plain(printed)).text
+    assert "desired length of" not in reword(made_plain(printed)).text

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -22,13 +22,13 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """One more of the piece, whichever way it is said."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize("printed", ["Make 2 buttonholes.", "Make second sleeve 2 cm longer.", "Work second row to match.", "Make 2 sts from 1."])
 def test_what_says_more_than_that_stays_as_it_is(printed: str) -> None:
     """What differs in the second piece must not be passed over."""
-    assert "again" not in recast(made_plain(printed)).text
+    assert "again" not in reword(made_plain(printed)).text
 
 
 @pytest.mark.parametrize(
@@ -43,7 +43,7 @@ def test_what_says_more_than_that_stays_as_it_is(printed: str) -> None:
 )  # fmt: skip
 def test_the_other_part_is_taken_up(printed: str, words: str) -> None:
     """Numbers, names and sides are those of the page."""
-    assert " ".join(recast(made_plain(printed)).text.replace(" .", ".").split()) == words
+    assert " ".join(reword(made_plain(printed)).text.replace(" .", ".").split()) == words
 
 
 @pytest.mark.parametrize(
@@ -52,10 +52,10 @@ def test_the_other_part_is_taken_up(printed: str, words: str) -> None:
 )
 def test_what_says_more_stays(printed: str) -> None:
     """How often, and where, would have to be guessed."""
-    assert recast(made_plain(printed)).text == made_plain(printed)
+    assert reword(made_plain(printed)).text == made_plain(printed)
 
 
 @pytest.mark.parametrize("heading", ["SLEEVES (two)", "Sleeves (2)", "SLEEVE [both alike]", "Sleeves (worked alike)", "SLEEVES (both the same)"])  # fmt: skip
 def test_a_heading_that_says_how_many_makes_them(heading: str) -> None:
     """The second sleeve was never knitted where only its number stood in brackets."""
-    assert recast(made_plain(heading)).text == "make again 1."
+    assert reword(made_plain(heading)).text == "make again 1."

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -23,13 +23,13 @@ from stepper.project.rewording.reword import recast
 )
 def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """The purl row of reverse stocking stitch is of the right side."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize("printed", ["Work 4 sts in garter.", "Work buttonhole stitch for 3 rows.", "K1 in next stitch."])
 def test_what_is_no_fabric_of_a_row_stays_as_it_is(printed: str) -> None:
     """A stitch is no pattern, though both are called so."""
-    assert recast(made_plain(printed)).text == printed
+    assert reword(made_plain(printed)).text == printed
 
 
 @pytest.mark.parametrize(
@@ -43,10 +43,10 @@ def test_what_is_no_fabric_of_a_row_stays_as_it_is(printed: str) -> None:
 )
 def test_a_border_or_a_panel_has_its_own_stitches(printed: str, words: str) -> None:
     """How many they are, and where they end, stays as printed."""
-    assert recast(made_plain(printed)).text == words
+    assert reword(made_plain(printed)).text == words
 
 
 @pytest.mark.parametrize("printed", ["Work Braid Panel.", "Work 20 rows in Braid Panel."])
 def test_a_pattern_alone_is_no_part_of_a_row(printed: str) -> None:
     """Nothing stands beside it."""
-    assert "next rnd" not in recast(made_plain(printed)).text
+    assert "next rnd" not in reword(made_plain(printed)).text

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.reading.parsing import made_plain
-from stepper.project.rewording.reword import recast
+from stepper.project.rewording.reword import reword
 
 
 @pytest.mark.parametrize(
@@ -19,13 +19,13 @@ from stepper.project.rewording.reword import recast
 )
 def test_the_rows_of_a_shaping_are_put_into_the_words_that_are_read(printed: str, read: str) -> None:
     """Following and alternate rows are so many rows apart."""
-    assert recast(made_plain(printed)).text == read
+    assert reword(made_plain(printed)).text == read
 
 
 @pytest.mark.parametrize("printed", ["Dec 1 st at each end of next and every foll alt row 3 times."])
 def test_what_has_two_readings_stays_as_it_is(printed: str) -> None:
     """Three times may count the next row or not; the plan asks the printed count."""
-    assert recast(made_plain(printed)).text == printed
+    assert reword(made_plain(printed)).text == printed
 
 
 @pytest.mark.parametrize(
@@ -47,7 +47,7 @@ def test_what_has_two_readings_stays_as_it_is(printed: str) -> None:
 )
 def test_each_shaping_is_a_sentence_with_its_count(printed: str, words: str) -> None:
     """A count in the middle holds there, and is checked there."""
-    made = " ".join(recast(made_plain(printed)).text.split())
+    made = " ".join(reword(made_plain(printed)).text.split())
     assert made.replace("each end on every", "each end every") == words
 
 
@@ -60,4 +60,4 @@ def test_each_shaping_is_a_sentence_with_its_count(printed: str, words: str) -> 
 )
 def test_what_only_looks_like_it_stays_as_printed(printed: str) -> None:
     """What goes on beside it is no second shaping, and one row is no shaping over rows."""
-    assert recast(made_plain(printed)).text == printed
+    assert reword(made_plain(printed)).text == printed

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 
 @dataclass(frozen=True, slots=True)
-class Recast:
+class Reworded:
     """A line in the grammar's words."""
 
     text: str
@@ -26,6 +26,6 @@ class Recast:
         return first, max(1, last + 1 - first)
 
 
-def as_printed(plain: str) -> Recast:
+def as_printed(plain: str) -> Reworded:
     """Return a line unchanged."""
-    return Recast(plain, tuple(range(len(plain) + 1)))
+    return Reworded(plain, tuple(range(len(plain) + 1)))

@@ -2,7 +2,7 @@ from __future__ import annotations
 
 from itertools import combinations
 
-from stepper.language.understanding.senses import REMARKS, SENSES
+from stepper.language.understanding.question_meanings import REMARKS, SENSES
 from stepper.language.understanding.trade_words import IDEA_OF, JOINED
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.session.cues import About, Asks

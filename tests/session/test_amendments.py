@@ -7,7 +7,7 @@ import pytest
 from stepper.plan.under_way.absorb import Mend
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
-from stepper.session.standing import go_back_to, move_mends, replace_correction, replace_respacing
+from stepper.session.amendments import go_back_to, move_mends, replace_correction, replace_respacing
 from stepper.session.state import Knitting, Position, Verified
 
 HERE = Knitting(

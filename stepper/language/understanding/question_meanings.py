@@ -307,7 +307,7 @@ SENSES: Final[tuple[Sense, ...]] = (
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Remark:
+class ToldRemark:
     """Something she says has happened."""
 
     wording: str
@@ -320,13 +320,13 @@ class Remark:
     """Whether it is meant by these ideas alone, so that it is done where it was typed."""
 
 
-def _remark(wording: str, needs: str, may: str = "", *, sure: bool = True) -> Remark:
-    return Remark(
+def _remark(wording: str, needs: str, may: str = "", *, sure: bool = True) -> ToldRemark:
+    return ToldRemark(
         wording=wording, needs=frozenset(needs.split()), may=frozenset(may.split()), is_surely_meant=sure
     )
 
 
-REMARKS: Final[tuple[Remark, ...]] = (
+REMARKS: Final[tuple[ToldRemark, ...]] = (
     _remark("i forgot an increase", "forgot increase", "round last past"),
     _remark("i forgot a decrease", "forgot decrease", "round last past"),
     _remark("i dropped a stitch", "dropped stitch", "needle round past"),
