@@ -130,6 +130,8 @@ class Settling:
         if not self.before:
             print_folded(["This is the first question; nothing was answered before it."])
             return
+        if self._take_changes():
+            return  # what stood there before the last answer is no longer what was changed
         text, later = self.before.pop()
         self._write(text)
         self.later = set(later)

@@ -187,3 +187,11 @@ def test_why_a_line_cannot_carry_a_switch_is_told_with_those_that_can() -> None:
     assert "its shaping stands at places of its own" in waist
     assert 'A size can be switched at "Flare".' in body
     assert 'A size can be switched at "Flare".' in waist
+
+
+def test_a_file_kept_for_one_size_has_nothing_to_blend() -> None:
+    """The counts of the others are not known."""
+    text = project_text("Cast on 40 (44, 48) sts.\nJoin in the round.\nFirst: Increase evenly to 50 (54, 58) sts.")
+    project = read_project(text.replace("size: M", "size: M, only: M")).project
+    assert project is not None
+    assert [(each.size, each.then, each.label) for each in blends(project)] == [("M", "M", "")]

@@ -343,3 +343,16 @@ def test_a_wrong_count_behind_work_in_pattern_is_told() -> None:
     """Looking for the number that would set it right ended in a traceback."""
     rib = "Cast on 22 sts.\nWork flat.\nRow 1 (RS): K2, *p2, k2; rep from * to end.\nRow 2: P2, *k2, p2; rep from * to end.\n"
     assert "prints 23" in faults(project(f"{rib}Next row (RS): Work 4 sts in patt, yo, k2tog, work in patt to end. 23 sts.\nBind off."))
+
+
+def test_a_file_kept_for_one_size_is_worked_out_in_that_alone() -> None:
+    """What does not come out in another is no problem then, and it is told that no other was checked."""
+    text = project("Cast on 40 (44, 48) sts.\nKnit 1 round. 40 (44, 50) sts.\nBind off.", size="M")
+    assert "size L" in faults(text)
+    plan = plan_of(text.replace("size: M", "size: M, only: M"))
+    assert [each.text for each in plan.warnings if "alone" in each.text] == [
+        "size M alone is worked out; no other is checked or claimed."
+    ]
+    wrong = faults(project("Cast on 40 (44, 48) sts.\nKnit 1 round. 45 sts.", size="M").replace("size: M", "size: M, only: M"))
+    assert "also size" not in wrong
+    assert "the other sizes" not in wrong

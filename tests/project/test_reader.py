@@ -131,3 +131,21 @@ def test_one_word_changed_is_the_same_garment_or_a_problem_on_its_line(work: str
     lines[number] = " ".join(words)
     reading = read_project("\n".join(lines) + "\n")
     assert reading.project is not None or reading.problems
+
+
+def test_a_file_kept_for_one_size_is_kept_for_the_one_that_is_knitted() -> None:
+    """Its single counts are that size's, so that another may not be knitted by them, nor switched to."""
+    text = project("Cast on 40 (44, 48) sts.\nFirst: Increase evenly to 50 (54, 58) sts.", size="M")
+    kept = read_project(text.replace("size: M", "size: M, only: M")).project
+    assert kept is not None
+    assert kept.alone is not None
+    whole = read_project(text).project
+    assert whole is not None
+    assert whole.alone is None
+    (other,) = read_project(text.replace("size: M", "size: M, only: L")).problems
+    assert other.message == "the file is kept for size L alone, and size M is to be knitted."
+    (none,) = read_project(text.replace("size: M", "size: M, only: XL")).problems
+    assert none.message == 'there is no size "XL".'
+    switched = text.replace("{size: M}", "{size: M, only: M, then: [{from: First, size: L}]}")
+    (switch,) = read_project(switched).problems
+    assert switch.message == "the file is kept for size M alone, so that no other can be switched to."

@@ -170,6 +170,24 @@ def test_a_file_changed_meanwhile_is_gone_on_with_as_it_is(
     assert settling.answered == 1  # the first answer was to the file of before; it was asked again
 
 
+def test_back_writes_over_nothing_that_was_changed_meanwhile(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """What was saved beside the question is worth more than the answer that is taken back."""
+    path = written(tmp_path, TWO)
+
+    class Beside:
+        answers = iter(["note\n", "back\n", ""])
+
+        def readline(self) -> str:
+            answer = next(self.answers)
+            if answer == "back\n":
+                path.write_text(path.read_text() + "# hers\n")
+            return answer
+
+    monkeypatch.setattr("sys.stdin", Beside())
+    Settling(path=path).run()
+    assert "# hers" in path.read_text()
+
+
 def test_lines_end_as_they_did(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """A file from Windows stays one."""
     path = written(tmp_path, TWO)
