@@ -11,7 +11,7 @@ from stepper.commands.loading import load
 from stepper.commands.standard_streams import print_document
 from stepper.errors import ProjectError
 from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open
-from stepper.project.yaml_file.source import read_text
+from stepper.settling.file_in_hand import read_lines
 from stepper.settling.prompting import can_ask
 from stepper.settling.row_questions import look_at
 from stepper.settling.walk import Settling
@@ -90,7 +90,7 @@ def _kept(path: Path, answered: int) -> list[str]:
 
 def _print_open(path: Path) -> int:
     """Print what is open as one document."""
-    text = read_text(path).replace("\r\n", "\n")
+    text = read_lines(path)
     found = find_left_open(text)
     print_document({"format": FORMAT, "file": str(path), "open": [_entry(each, text) for each in found]})
     return ProjectError.exit_code if found else 0

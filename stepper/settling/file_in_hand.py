@@ -16,7 +16,7 @@ from stepper.project.page.answers import AnsweredNumber
 from stepper.project.page.kept_rows import keep_for_size
 from stepper.project.problems import Problem
 from stepper.project.reader import read_project
-from stepper.project.yaml_file.source import read_picture
+from stepper.project.yaml_file.source import read_picture, read_text
 from stepper.settling.prompting import ask_checked
 from stepper.sitting.folding import print_folded
 
@@ -97,6 +97,15 @@ def take_in_hand(text: str, folder: Path) -> FileInHand:
         alone=project is not None and project.alone is not None,
         inches=project is not None and project.units == "in",
     )
+
+
+def read_lines(path: Path) -> str:
+    """Read a project file, its lines ended as everywhere but on Windows.
+
+    Raises:
+        StepperError: It cannot be read.
+    """
+    return read_text(path).replace("\r\n", "\n")
 
 
 def write_whole(path: Path, text: str, *, crlf: bool = False) -> None:

@@ -7,8 +7,8 @@ from collections.abc import Callable
 
 from stepper.craft.figures import format_number
 from stepper.project.lengths import read_length, read_needle, read_number
-from stepper.project.page.kept_rows import put_rows, put_value, take_mark_off
-from stepper.project.page.left_open import LeftOpen
+from stepper.project.page.kept_rows import put_in_row, put_rows, put_value, take_mark_off
+from stepper.project.page.left_open import LeftOpen, indent_of
 from stepper.project.page.quoting import size_line, value
 from stepper.project.problems import one_of
 from stepper.project.sizes import find_size, read_sizes
@@ -150,7 +150,7 @@ def _gauge(left: LeftOpen, file: FileInHand) -> str:
         now = re.search(rf"\b{key}: (?P<now>[\d.]+)", left.text)
         answer = ask_checked(question, now["now"] if now is not None else "", _amount)
         amount = format_number(read_number(answer) or 1)
-        text = _on_row(text, left.first, rf"\b{key}: [\d.]+", f"{key}: {amount}")
+        text = put_in_row(text, left.first, rf"\b{key}: [\d.]+", f"{key}: {amount}")
     if "which of its needles" in left.why:
         now = re.search(r"\bneedle: (?P<now>[\d.]+ mm)", left.text)
         answer = ask_checked(
@@ -159,7 +159,7 @@ def _gauge(left: LeftOpen, file: FileInHand) -> str:
             lambda said: "" if _mm(said) is not None else "Write it as 3.75 mm, or as US 5.",
         )
         needle = f"needle: {format_number(_mm(answer) or 1)} mm"
-        text = _on_row(text, left.first, r"\bneedle: [\d.]+ mm", needle)
+        text = put_in_row(text, left.first, r"\bneedle: [\d.]+ mm", needle)
     return take_mark_off(text, left.first)
 
 
@@ -167,12 +167,6 @@ def _amount(answer: str) -> str:
     amount = read_number(answer)
     good = amount is not None and 0.01 <= amount <= _MOST
     return "" if good else f"Write a number above 0, up to {_MOST:g}."
-
-
-def _on_row(text: str, row: int, old: str, new: str) -> str:
-    lines = text.split("\n")
-    lines[row - 1] = re.sub(old, lambda _: new, lines[row - 1], count=1)
-    return "\n".join(lines)
 
 
 def _yarn(left: LeftOpen, file: FileInHand) -> str:
@@ -191,8 +185,8 @@ def _chart(left: LeftOpen, file: FileInHand) -> str:
         raise LaterAsked
     rows = file.text.split("\n")
     last = left.first
-    indent = len(rows[left.first - 1]) - len(rows[left.first - 1].lstrip())
-    while last < len(rows) and rows[last].strip() and len(rows[last]) - len(rows[last].lstrip()) > indent:
+    indent = indent_of(rows[left.first - 1])
+    while last < len(rows) and rows[last].strip() and indent_of(rows[last]) > indent:
         last += 1
     first = left.first
     more = last < len(rows) and rows[last].startswith(" " * indent)

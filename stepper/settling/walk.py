@@ -18,8 +18,7 @@ from stepper.errors import ProjectError
 from stepper.project.page.kept_rows import keep_for_size
 from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open, line_at
 from stepper.project.problems import Problem, UnsoundFileError
-from stepper.project.yaml_file.source import read_text
-from stepper.settling.file_in_hand import FileInHand, take_in_hand, write_whole
+from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, write_whole
 from stepper.settling.prompting import ENTER_TAKES, BackAsked, LaterAsked, StopAsked, ask_yes
 from stepper.settling.row_questions import ask_front, ask_row, look_at
 from stepper.settling.value_questions import ask_needles, ask_value
@@ -69,7 +68,7 @@ class Settling:
                 return False
 
     def _read(self) -> None:
-        self.text = read_text(self.path).replace("\r\n", "\n")
+        self.text = read_lines(self.path)
         self.crlf = b"\r\n" in self.path.read_bytes()
 
     def _ask_next(self) -> bool:
@@ -100,7 +99,7 @@ class Settling:
 
     def _take_changes(self) -> bool:
         """Go on with the file as it is where another has changed it; return whether one has."""
-        if read_text(self.path).replace("\r\n", "\n") == self.text:
+        if read_lines(self.path) == self.text:
             return False
         self._read()
         self.before.clear()

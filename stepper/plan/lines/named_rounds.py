@@ -68,8 +68,9 @@ def is_only_defined(name: str, written: Line, section: Section, needles: Needles
     lines = section.lines
     names = {(line.label or "").lower() for line in lines if is_named_round(line)}
 
+    full = in_full(name), short_name(name, section)
+
     def called(label: str) -> bool:
-        full = in_full(name), short_name(name, section)
         return label == name or (label not in names and in_full(label) in full)
 
     for line in lines[lines.index(written) :]:

@@ -77,13 +77,12 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
     named = is_named_round(first)
     if named:
         written = replace(template_of(first.sentences[0], needles), side=first.side)
-        for called in {name, short_name(name, section)} - {""}:
-            needles.section.named[called] = written
+        names = {name, short_name(name, section)} - {""}
+        needles.section.named.update(dict.fromkeys(names, written))
     if named and first.times is None and is_only_defined(name, first, section, needles):
         needles.section.label = None
         printed = take_leading(first.sentences[1:], Count)
-        for called in {name, short_name(name, section)} - {""}:
-            needles.section.named[called] = replace(written, counts=printed)
+        needles.section.named.update(dict.fromkeys(names, replace(written, counts=printed)))
         for sentence in first.sentences[1 + len(printed) :]:
             work(sentence, needles)
         return

@@ -338,8 +338,8 @@ _STRAIGHT = 6
 """Rows before a bind-off where a shoulder would have steps: common practice, in every other row."""
 _STEP = 2
 """Rows from one step of a shoulder to the next at most."""
-_SHOULDERS = ("left", "right")
-"""What a back has, each bound off on a row of its own."""
+_SHOULDERS = 2
+"""Shoulders of a back, each bound off on a row of its own at the least."""
 
 
 def _ends_straight(part: Sequence[int], needles: Needles) -> bool:
@@ -372,7 +372,7 @@ def _shoulder_step(part: Sequence[int], needles: Needles) -> int | None:
     steps = [len(rows) - 1]
     while off and steps[-1] - off[-1] <= _STEP:
         steps.append(off.pop())
-    of_both = len(steps) > len(_SHOULDERS)
+    of_both = len(steps) - 1 >= _SHOULDERS
     return part[steps[-1]] if of_both and (not off or steps[-1] - off[-1] > _STRAIGHT) else None
 
 

@@ -154,9 +154,21 @@ def put_value(text: str, row: int, old: str, new: str) -> str:
         old: A regular expression for what is replaced; the first match counts.
         new: What takes its place, as it stands in the file.
     """
+    return take_mark_off(put_in_row(text, row, old, new), row)
+
+
+def put_in_row(text: str, row: int, old: str, new: str) -> str:
+    """Put something in the place of another on a row of a file.
+
+    Args:
+        text: The whole file.
+        row: The row, from 1.
+        old: A regular expression for what is replaced; the first match counts.
+        new: What takes its place, as it stands in the file.
+    """
     lines = text.split("\n")
     lines[row - 1] = re.sub(old, lambda _: new, lines[row - 1], count=1)
-    return take_mark_off("\n".join(lines), row)
+    return "\n".join(lines)
 
 
 def keep_for_size(text: str, name: str) -> str:

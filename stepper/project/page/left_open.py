@@ -114,9 +114,9 @@ def is_work_row(rows: Sequence[str], number: int) -> bool:
     said = rows[number - 1]
     if not said.strip() or said.lstrip().startswith("#"):
         return False
-    indent = _indent(said)
+    indent = indent_of(said)
     for above in reversed(rows[: number - 1]):
-        if above.strip() and _indent(above) < indent:
+        if above.strip() and indent_of(above) < indent:
             return re.match(r"\s*(?:- )?work:\s*\|", above) is not None
     return False
 
@@ -128,6 +128,11 @@ def part_of(rows: Sequence[str], number: int) -> str:
         if match is not None:
             return match["name"].strip('"')
     return ""
+
+
+def indent_of(row: str) -> int:
+    """Return how far a row of a file is indented. Unit: letters."""
+    return len(row) - len(row.lstrip())
 
 
 def _left_at(rows: Sequence[str], number: int) -> LeftOpen:
@@ -178,6 +183,3 @@ def _words(row: str) -> str:
     """Return the words of a note as the page prints them."""
     return _NOTE.sub("", row.strip(), count=1).removesuffix(_OPEN_END)
 
-
-def _indent(row: str) -> int:
-    return len(row) - len(row.lstrip())

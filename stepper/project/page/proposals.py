@@ -13,6 +13,7 @@ from typing import Final
 
 from stepper.project.page.orders import holds_instruction
 from stepper.project.page.stops import sentences_of
+from stepper.project.reading.elements import WORDS
 from stepper.project.reading.wording import reads
 
 LONGEST: Final = 2_000
@@ -89,12 +90,7 @@ _HEAD: Final = re.compile(
     re.I,
 )
 """The head of a row that says how many rows it is."""
-_WORD_NUMBERS: Final = {
-    word: str(number)
-    for number, word in enumerate(
-        ["two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"], start=2
-    )
-}
+_WORD_NUMBERS: Final = {word: str(number) for number, word in enumerate(WORDS) if number > 1}
 _SO_MANY: Final = re.compile(
     rf"\b(?:for|next|foll(?:owing)?|work|knit|purl|rib|these|another|further|last)\s+(?:the\s+|these\s+)?(?:next\s+)?"
     rf"(?P<rows>{_NUMBER}|{'|'.join(_WORD_NUMBERS)})\s+(?:more\s+|further\s+|foll(?:owing)?\s+)?(?:rows|rnds|rounds)\b"

@@ -62,40 +62,43 @@ def _counted_out(instruction: EdgesTogether, needles: Needles) -> tuple[EdgeShap
 
     None, and reported, where the line leaves open how often, or no number of times comes to the count.
     """
-    parts, size = [], needles.size
-    left_open: list[int] = []
-    count = needles.count
-    for number, part in enumerate(instruction.parts):
-        *_, last = part.legs
-        if any(leg.length or leg.upto or leg.between or leg.times is None for leg in part.legs[:-1]) or (
-            last.length or last.upto or last.between or (last.times is None and last.until is None)
-        ):
+    size, count = needles.size, needles.count
+    left_open: list[EdgeShaping] = []
+    for part in instruction.parts:
+        *others, last = part.legs
+        unclear = any(leg.length or leg.upto or leg.between for leg in part.legs)
+        if unclear or any(leg.times is None for leg in others) or (last.times is None and last.until is None):
             told = "side by side, shapings of an edge each need rows between them and a number of times."
             needles.report(part.place, told, "Write every how many rows, and how often.")
             return ()
         if last.times is None:
-            left_open.append(number)
-        times = sum(leg.times.of(size) for leg in part.legs if leg.times is not None)
-        count += _change(part, needles) * (times + (part.first is not None))
-        parts.append(part)
-    for number in left_open:
-        part = parts[number]
-        *others, last = part.legs
-        assert last.until is not None
-        wanted, change = last.until.of(size), _change(part, needles)
-        times, over = divmod(wanted - count, change)
-        if len(left_open) > 1 or over or times < 0:
-            told = f"no number of times leaves {wanted} stitches beside the other shaping."
-            if len(left_open) > 1:
-                told = "both shapings go on until a number of stitches is left: which ends first is not said."
-            needles.report(last.until.place, told, "Write how often each is worked.")
-            return ()
-        in_all = times + sum(leg.times.of(size) for leg in others if leg.times) + (part.first is not None)
-        words = f"worked {in_all} times in all, which leaves {wanted} stitches beside the other shaping."
-        needles.warn(part.place, f"the {part.edge} edge: {words}")
-        ended = replace(last, times=Numbers((times,), last.until.place), until=None)
-        parts[number] = replace(part, legs=(*others, ended))
-    return tuple(parts)
+            left_open.append(part)
+        count += _change(part, needles) * _times_said(part, size)
+    if not left_open:
+        return instruction.parts
+    part = left_open[0]
+    *others, last = part.legs
+    assert last.until is not None
+    wanted = last.until.of(size)
+    times, over = divmod(wanted - count, _change(part, needles))
+    if len(left_open) > 1 or over or times < 0:
+        told = f"no number of times leaves {wanted} stitches beside the other shaping."
+        if len(left_open) > 1:
+            told = "both shapings go on until a number of stitches is left: which ends first is not said."
+        needles.report(last.until.place, told, "Write how often each is worked.")
+        return ()
+    in_all = times + _times_said(part, size)
+    words = f"worked {in_all} times in all, which leaves {wanted} stitches beside the other shaping."
+    needles.warn(part.place, f"the {part.edge} edge: {words}")
+    ended = replace(last, times=Numbers((times,), last.until.place), until=None)
+    counted = replace(part, legs=(*others, ended))
+    return tuple(counted if each is part else each for each in instruction.parts)
+
+
+def _times_said(part: EdgeShaping, size: int) -> int:
+    """Return how often the line says that a shaping is worked, without what goes on until a count."""
+    said = sum(leg.times.of(size) for leg in part.legs if leg.times is not None)
+    return said + (part.first is not None)
 
 
 def _change(part: EdgeShaping, needles: Needles) -> int:
