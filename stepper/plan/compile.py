@@ -118,9 +118,11 @@ class _Tried:
 def _try(project: Project, readings: frozenset[SecondReading]) -> _Tried:
     drawn: dict[tuple[object, ...], ChartRound] = {}
     knitted = _work_garment(project, project.size, Caches(drawn=drawn), readings, knitted=True)
-    findings = list(knitted.findings)
+    findings, known = list(knitted.findings), knitted.caches.alone_findings
     for size in range(len(project.sizes)):
-        if project.alone is None and (project.switches or size != project.size):
+        if project.alone is None and size in known:
+            findings += known[size]
+        elif project.alone is None and (project.switches or size != project.size):
             findings += _work_garment(project, size, Caches(drawn=drawn), readings, knitted=False).findings
     return _Tried(knitted=knitted, findings=tuple(findings))
 
@@ -247,6 +249,7 @@ def _alone_in(project: Project, needles: Needles, readings: frozenset[SecondRead
             printed = replace(project, switches=())
             worked = _work_garment(printed, size, Caches(drawn=drawn), readings, knitted=False)
             known[size] = lines_alone(worked.drafts)
+            needles.caches.alone_findings[size] = worked.findings
         return known[size]
 
     return alone

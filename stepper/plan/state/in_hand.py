@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from stepper.plan.drafts import Template
+from stepper.plan.drafts import Finding, Template
 from stepper.plan.model import Item
 from stepper.plan.state.size_alone import AloneIn, LinesAlone
 from stepper.plan.stitches.phrase import WorkedPhrase
@@ -179,6 +179,8 @@ class Caches:
     """Chart rounds read, by chart, round, yarn and side; shared by all sizes."""
     alone: dict[int, LinesAlone] = field(default_factory=dict)
     """What the lines come to in each size alone, by its place; shared by all ways to blend."""
+    alone_findings: dict[int, list[Finding]] = field(default_factory=dict)
+    """What does not fit in those sizes, so that none is worked once more to be checked."""
     fits: set[int] = field(default_factory=set)
     """Rounds that were worked, by the identity of their template."""
 

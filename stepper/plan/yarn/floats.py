@@ -110,7 +110,9 @@ def places_to_catch(
     A catch right above another shows through (common practice). All places of a round move alike, so that a
     repeat stays a repeat; if the limit leaves no room they stay.
     """
-    tried = [
-        sorted({place for one in found for place in catches(one, limit, total, shift)}) for shift in _SHIFTS
-    ]
-    return tuple(min(tried, key=lambda places: len(below.intersection(places))))
+    tried: list[set[int]] = []
+    for shift in _SHIFTS:
+        tried.append({place for one in found for place in catches(one, limit, total, shift)})
+        if below.isdisjoint(tried[-1]):
+            break
+    return tuple(sorted(min(tried, key=lambda places: len(below.intersection(places)))))

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 from functools import cache
+from re import _compiler as compiler  # type: ignore[attr-defined]
 from re import _constants as ops
 from re import _parser as expressions
 from typing import Any
@@ -17,8 +18,12 @@ from lark.common import LexerConf
 from lark.exceptions import UnexpectedCharacters
 from lark.lexer import Lexer, LexerState, Token
 
-_KINDS = {ops.CATEGORY_DIGIT: str.isdigit, ops.CATEGORY_SPACE: str.isspace}
-"""Kinds of letters in a set, as `\\d`, that are told apart; any other may be any letter."""
+_ASCII = frozenset(map(chr, range(128)))
+_KINDS = {
+    ops.CATEGORY_DIGIT: frozenset(filter(str.isdigit, _ASCII)),
+    ops.CATEGORY_SPACE: frozenset(filter(str.isspace, _ASCII)),
+}
+"""Letters of the kinds in a set, as `\\d`, that are told apart; any other may be any letter."""
 
 
 class FirstLetterLexer(Lexer):
@@ -34,7 +39,7 @@ class FirstLetterLexer(Lexer):
         self._kinds = [(kind.name, kind.pattern.to_regexp()) for kind in kinds]
         self._by_name = conf.terminals_by_name
         self._ignored = frozenset(conf.ignore)
-        self._matchers: dict[str, re.Pattern[str]] = {}
+        self._possible: dict[str, list[tuple[str, re.Pattern[str]]]] = {}
 
     def lex(self, lexer_state: LexerState, parser_state: Any) -> Iterator[Token]:
         """Cut the text of a line into tokens.
@@ -44,28 +49,43 @@ class FirstLetterLexer(Lexer):
         """
         text, at = lexer_state.text.text, 0
         while at < len(text):
-            match = self._matcher(text[at]).match(text, at)
-            if match is None or match.lastgroup is None:
+            name, match = next(self._found(text, at), ("", None))
+            if match is None:
                 at_letter = {"state": parser_state, "terminals_by_name": self._by_name}
                 raise UnexpectedCharacters(text, at, 1, at + 1, **at_letter)  # type: ignore[no-untyped-call]
-            if match.lastgroup not in self._ignored:
-                token = Token(match.lastgroup, match.group(), at, 1, at + 1, 1, match.end() + 1, match.end())
+            if name not in self._ignored:
+                token = Token(name, match.group(), at, 1, at + 1, 1, match.end() + 1, match.end())
                 lexer_state.last_token = token
                 yield token
             at = match.end()
 
-    def _matcher(self, letter: str) -> re.Pattern[str]:
-        """Return what matches any token that may begin with a letter, compiled when it is first asked for."""
-        found = self._matchers.get(letter)
+    def _found(self, text: str, at: int) -> Iterator[tuple[str, re.Match[str]]]:
+        """Yield the tokens that a text may have at a place, the one that counts first."""
+        for name, kind in self._kinds_at(text[at]):
+            if match := kind.match(text, at):
+                yield name, match
+
+    def _kinds_at(self, letter: str) -> list[tuple[str, re.Pattern[str]]]:
+        """Return the kinds that may begin with a letter, in order, found when it is first asked for.
+
+        Each is compiled once: one expression of all that begin with a letter takes the most of a first start.
+        """
+        found = self._possible.get(letter)
         if found is None:
-            kinds = (f"(?P<{name}>{kind})" for name, kind in self._kinds if may_begin(kind, letter))
-            found = self._matchers[letter] = re.compile("|".join(kinds) or r"(?!)")
+            possible = ((name, kind) for name, kind in self._kinds if may_begin(kind, letter))
+            found = self._possible[letter] = [(name, _compiled(kind)) for name, kind in possible]
         return found
 
 
 def may_begin(expression: str, letter: str) -> bool:
     """Return whether a match of an expression may begin with a letter; true also where it cannot be told."""
-    return not letter.isascii() or any(_begins(_parsed(expression), letter, ignoring_case=False))
+    return not letter.isascii() or letter in _first_letters(expression)
+
+
+@cache
+def _compiled(expression: str) -> re.Pattern[str]:  # parsed once for this and for its first letters
+    compiled: re.Pattern[str] = compiler.compile(_parsed(expression))
+    return compiled
 
 
 @cache
@@ -73,50 +93,57 @@ def _parsed(expression: str) -> Any:
     return expressions.parse(expression)
 
 
-def _begins(items: Iterable[tuple[Any, Any]], letter: str, *, ignoring_case: bool) -> tuple[bool, bool]:
-    """Return whether a sequence may begin with a letter, and whether it may match nothing."""
+@cache
+def _first_letters(expression: str) -> frozenset[str]:
+    """Return the ASCII letters that a match may begin with."""
+    letters, empty = _begins(_parsed(expression), ignoring_case=False)
+    return _ASCII if empty else letters
+
+
+def _begins(items: Iterable[tuple[Any, Any]], *, ignoring_case: bool) -> tuple[frozenset[str], bool]:
+    """Return the letters that a sequence may begin with, and whether it may match nothing."""
+    letters = frozenset[str]()
     for op, value in items:
-        may, empty = _item_begins(op, value, letter, ignoring_case=ignoring_case)
-        if may or not empty:
-            return may, empty
-    return False, True
+        more, empty = _item_begins(op, value, ignoring_case=ignoring_case)
+        letters |= more
+        if not empty:
+            return letters, False
+    return letters, True
 
 
-def _item_begins(op: Any, value: Any, letter: str, *, ignoring_case: bool) -> tuple[bool, bool]:
+def _item_begins(op: Any, value: Any, *, ignoring_case: bool) -> tuple[frozenset[str], bool]:
     """Return the same of one item of an expression: a letter, a set, a group, alternatives, a repeat."""
     if op is ops.LITERAL:
-        return _same(value, letter, ignoring_case=ignoring_case), False
+        return _same(value, value, ignoring_case=ignoring_case), False
     if op is ops.IN:
-        return any(_holds(each, of, letter, ignoring_case=ignoring_case) for each, of in value), False
+        return frozenset().union(*(_held(each, of, ignoring_case=ignoring_case) for each, of in value)), False
     if op in (ops.AT, ops.ASSERT, ops.ASSERT_NOT):
-        return False, True  # what must stand before or behind a place takes no letter of its own
+        return frozenset(), True  # what must stand before or behind a place takes no letter of its own
     if op is ops.SUBPATTERN:
         _, added, removed, inner = value
         ignoring = bool((added or ignoring_case * re.IGNORECASE) & ~removed & re.IGNORECASE)
-        return _begins(inner, letter, ignoring_case=ignoring)
+        return _begins(inner, ignoring_case=ignoring)
     if op is ops.BRANCH:
-        ways = [_begins(way, letter, ignoring_case=ignoring_case) for way in value[1]]
-        return any(may for may, _ in ways), any(empty for _, empty in ways)
+        ways = [_begins(way, ignoring_case=ignoring_case) for way in value[1]]
+        return frozenset().union(*(letters for letters, _ in ways)), any(empty for _, empty in ways)
     if op in (ops.MAX_REPEAT, ops.MIN_REPEAT):
         least, _, inner = value
-        may, empty = _begins(inner, letter, ignoring_case=ignoring_case)
-        return may, empty or least == 0
-    return True, True
+        letters, empty = _begins(inner, ignoring_case=ignoring_case)
+        return letters, empty or least == 0
+    return _ASCII, True
 
 
-def _same(code: int, letter: str, *, ignoring_case: bool) -> bool:
-    """Return whether a letter of an expression may be one of a line; other alphabets have twins here."""
-    if code > ord("\x7f"):
-        return True
-    return chr(code) == letter or (ignoring_case and chr(code).lower() == letter.lower())
+def _same(low: int, high: int, *, ignoring_case: bool) -> frozenset[str]:
+    """Return the letters that a range may match; those of other alphabets have twins here, and may be any."""
+    if high > ord("\x7f"):
+        return _ASCII
+    letters = "".join(map(chr, range(low, high + 1)))
+    return frozenset(letters + letters.lower() + letters.upper() if ignoring_case else letters)
 
 
-def _holds(op: Any, value: Any, letter: str, *, ignoring_case: bool) -> bool:
-    """Return whether one entry of a set, as `[a-z]`, may be a letter."""
-    if op is ops.LITERAL:
-        return _same(value, letter, ignoring_case=ignoring_case)
-    if op is ops.RANGE:
-        low, high = value
-        forms = {letter, letter.lower(), letter.upper()} if ignoring_case else {letter}
-        return high > ord("\x7f") or any(low <= ord(form) <= high for form in forms)
-    return op is not ops.CATEGORY or value not in _KINDS or _KINDS[value](letter)
+def _held(op: Any, value: Any, *, ignoring_case: bool) -> frozenset[str]:
+    """Return the letters of one entry of a set, as `[a-z]`."""
+    if op in (ops.LITERAL, ops.RANGE):
+        low, high = (value, value) if op is ops.LITERAL else value
+        return _same(low, high, ignoring_case=ignoring_case)
+    return _KINDS.get(value, _ASCII) if op is ops.CATEGORY else _ASCII
