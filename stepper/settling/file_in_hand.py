@@ -17,7 +17,7 @@ from stepper.project.page.kept_rows import keep_for_size
 from stepper.project.problems import Problem
 from stepper.project.reader import read_project
 from stepper.project.yaml_file.source import read_picture, read_text
-from stepper.settling.prompting import ask_checked
+from stepper.settling.prompting import ask_read
 from stepper.sitting.folding import print_folded
 
 
@@ -54,12 +54,12 @@ class FileInHand:
         if not self.several or not single:
             return
         are = "Is" if len(single) == 1 else "Are"
-        answer = ask_checked(
+        alone = {"alone": True, "a": True, "every": False, "e": False}
+        if ask_read(
             f"{are} {list_words(single)} for size {self.size} alone, or for every size?",
             "alone",
-            lambda said: "" if said.lower() in ("alone", "every", "a", "e") else "Answer alone or every.",
-        )
-        if answer.lower().startswith("a"):
+            lambda said: alone.get(said.lower(), "Answer alone or every."),
+        ):
             self.text, self.alone = keep_for_size(self.text, self.size), True
             print_folded(
                 [

@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Final
 
 from stepper.project.page.answers import AnsweredNumber, read_duration, read_each, read_held, read_numbers
 from stepper.project.page.proposals import Proposal
 from stepper.settling.file_in_hand import FileInHand
-from stepper.settling.prompting import ask_checked
+from stepper.settling.prompting import ask_read
 from stepper.sitting.folding import print_folded
 
 _MOST_CHANGED = 1000
@@ -32,12 +31,11 @@ _ONLY_LAST: Final = re.compile(r"(?:it changes in |only )?(?:the )?last(?: one| 
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class _Typed:
-    """A count as typed."""
+class _Typed(CountAnswer):
+    """A count, or how many rows, as typed."""
 
-    text: str = ""
     number: AnsweredNumber | None = None
-    """The number in it; None for the same."""
+    """The number in it; None for a length, or for the same."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -60,17 +58,16 @@ class NumberQuestions:
         """
         many, inches = len(self.file.sizes), self.file.inches
 
-        def read(answer: str) -> AnsweredNumber | str | tuple[str]:
-            return read_duration(answer, many, inches=inches)
+        def read(answer: str) -> _Typed | str:
+            found = read_duration(answer, many, inches=inches)
+            if isinstance(found, AnsweredNumber):
+                return _Typed(text=found.text, number=found)
+            return found if isinstance(found, str) else _Typed(text=found[0])
 
         default = "" if isinstance(read(self.proposal.rows), str) else self.proposal.rows
-        answer = ask_checked("How many rows, or until what length?", default, _trouble(read))
-        found = read(answer)
-        if isinstance(found, tuple):
-            return found[0]
-        assert isinstance(found, AnsweredNumber)
-        if found.text not in (default, "1"):
-            self.typed.append(found)
+        found = ask_read("How many rows, or until what length?", default, read)
+        if found.number is not None and found.text not in (default, "1"):
+            self.typed.append(found.number)
         return found.text
 
     def ask_count(self, rows: str) -> CountAnswer:
@@ -85,24 +82,18 @@ class NumberQuestions:
         default = f"{shown}, as printed" if shown else same
         many = self._in_size(rows)
 
-        def trouble(answer: str) -> str:
-            if answer == default or len(read_each(answer)) == many > 1:
-                return ""
-            found = self._read_count(answer)
-            return found if isinstance(found, str) else ""
+        def read(answer: str) -> _Typed | str:
+            if answer == default:
+                return _Typed(text=shown)
+            each = read_each(answer)
+            if len(each) == many > 1:
+                return _Typed(each=each, number=AnsweredNumber(values=each[:1]))
+            return self._read_count(answer)
 
-        answer = ask_checked(f"How many stitches after {'it' if rows == '1' else 'them'}?", default, trouble)
-        if answer == default:
-            return CountAnswer(text=shown)
-        each = read_each(answer)
-        if len(each) == many > 1:
-            self.typed.append(AnsweredNumber(values=each[:1]))
-            return CountAnswer(each=each)
-        count = self._read_count(answer)
-        assert not isinstance(count, str)
-        if count.number is not None and count.number.text != self.proposal.count:
+        count = ask_read(f"How many stitches after {'it' if rows == '1' else 'them'}?", default, read)
+        if count.number is not None and (count.each or count.number.text != self.proposal.count):
             self.typed.append(count.number)
-        return CountAnswer(text=count.text)
+        return CountAnswer(text=count.text, each=count.each)
 
     def ask_each(self, rows: str, count: str, words: str = "") -> CountAnswer:
         """Ask for the count after each of several rows that change it.
@@ -122,21 +113,18 @@ class NumberQuestions:
         last = self._in_size(count)
         in_last = () if not last or not self.before else (self.before,) * (many - 1) + (last,)
 
-        def read(answer: str) -> tuple[int, ...]:
-            return in_last if _ONLY_LAST.fullmatch(answer) else read_each(answer)
-
-        def trouble(answer: str) -> str:
-            found = read(answer)
+        def read(answer: str) -> tuple[int, ...] | str:
+            found = in_last if _ONLY_LAST.fullmatch(answer) else read_each(answer)
             if len(found) != many:
                 short = " Or answer last, if only the last row changes it." if in_last else ""
                 return f"Write {many} numbers, with a space between them.{short}"
-            return "" if found[-1] == last or not last else f"The last of them is {last}, as was said."
+            return found if found[-1] == last or not last else f"The last of them is {last}, as was said."
 
         print_folded(["The number changes in these rows, and each needs its own, as you count it."])
         default = self._in_steps(many, last) if in_last else ""
         if in_last and re.search(r"\blast\s+(?:row|rnd|round)\b", words, re.I):
             default = "it changes in the last"
-        each = read(ask_checked(f"How many stitches after each of the {many} rows?", default, trouble))
+        each = ask_read(f"How many stitches after each of the {many} rows?", default, read)
         self.typed.append(AnsweredNumber(values=each[:1]))
         return CountAnswer(each=each)
 
@@ -153,9 +141,7 @@ class NumberQuestions:
             verb: What is done with them: "cast on", "picked up".
         """
         printed = self._printed(self.proposal.moved)
-        answer = ask_checked(f"How many stitches are {verb}?", printed, _trouble(self._read))
-        found = self._read(answer)
-        assert isinstance(found, AnsweredNumber)
+        found = ask_read(f"How many stitches are {verb}?", printed, self._read)
         if found.text != printed:
             self.typed.append(found)
         return found.text
@@ -164,12 +150,12 @@ class NumberQuestions:
         """Ask what goes on hold, and under which names."""
         many = len(self.file.sizes)
 
-        def trouble(answer: str) -> str:
+        def read(answer: str) -> tuple[str] | str:
             told = "Write it as 12 for thumb; where there are several, with ; between them."
-            return "" if read_held(answer, many) else told
+            return (held,) if (held := read_held(answer, many)) else told
 
         printed = read_held(self.proposal.moved, many)
-        held = read_held(ask_checked("How many go on hold, and for what?", printed, trouble), many)
+        (held,) = ask_read("How many go on hold, and for what?", printed, read)
         for each in held.split(";") if held != printed else ():
             found = self._read(each.partition(" for ")[0])
             if isinstance(found, AnsweredNumber):
@@ -206,13 +192,3 @@ class NumberQuestions:
         if isinstance(found, str):
             return 0
         return found.values[0] if found.single else found.values[self.file.sizes.index(self.file.size)]
-
-
-def _trouble(read: Callable[[str], object]) -> Callable[[str], str]:
-    """Return what says what is wrong with an answer that is read to a sentence."""
-
-    def trouble(answer: str) -> str:
-        found = read(answer)
-        return found if isinstance(found, str) else ""
-
-    return trouble

@@ -4,8 +4,11 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable
+from typing import TypeVar
 
 from stepper.sitting.folding import print_folded
+
+_Read = TypeVar("_Read")
 
 ENTER_TAKES = "Enter takes what stands in brackets."
 """Said once, before the first question."""
@@ -81,23 +84,22 @@ def read_line(prompt: str) -> str:
     return line.rstrip("\n")
 
 
-def ask_checked(question: str, default: str, trouble: Callable[[str], str]) -> str:
-    """Ask until an answer will do.
+def ask_read(question: str, default: str, read: Callable[[str], _Read | str]) -> _Read:
+    """Ask until an answer is read, and return what it says.
 
     Args:
         question: It, on one line.
         default: What Enter takes.
-        trouble: Returns what is wrong with an answer, as a sentence; empty if it will do.
+        read: Returns what an answer says, or what is wrong with it, as a sentence.
 
     Raises:
         LaterAsked: As `ask`; `BackAsked` and `StopAsked` likewise.
     """
     while True:
-        answer = ask(question, default)
-        told = trouble(answer)
-        if not told:
-            return answer
-        print_folded([told])
+        found = read(ask(question, default))
+        if not isinstance(found, str):
+            return found
+        print_folded([found])
 
 
 def ask_yes(question: str) -> bool:
@@ -106,17 +108,18 @@ def ask_yes(question: str) -> bool:
     Raises:
         LaterAsked: As `ask`; `BackAsked` and `StopAsked` likewise.
     """
-    answer = ask_checked(f"{question} yes or no", "yes", _yes_or_no)
-    return answer.lower().startswith("y")
+    known = {"yes": True, "y": True, "no": False, "n": False}
+    return ask_read(f"{question} yes or no", "yes", lambda said: known.get(said.lower(), "Answer yes or no."))
 
 
-def yes_or_later(answer: str) -> str:
-    """Return what is wrong with an answer that may only be yes, or leaves it open; empty if it will do."""
-    return "" if answer.lower() in ("yes", "y") else "Answer yes or later."
+def ask_right(question: str) -> None:
+    """Ask for yes, or to leave it open; Enter means yes.
 
-
-def _yes_or_no(answer: str) -> str:
-    return "" if answer.lower() in ("yes", "y", "no", "n") else "Answer yes or no."
+    Raises:
+        LaterAsked: As `ask`; `BackAsked` and `StopAsked` likewise.
+    """
+    known = {"yes": True, "y": True}
+    ask_read(f"{question} yes or later", "yes", lambda said: known.get(said.lower(), "Answer yes or later."))
 
 
 def can_ask() -> bool:

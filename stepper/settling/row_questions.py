@@ -22,7 +22,7 @@ from stepper.project.page.proposals import Kept, Proposal, propose
 from stepper.project.reading.own_words import find_own_row, words_refused
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.number_questions import CountAnswer, NumberQuestions
-from stepper.settling.prompting import BackAsked, ask, ask_checked, read_line, turn_away, yes_or_later
+from stepper.settling.prompting import BackAsked, ask, ask_right, read_line, turn_away
 from stepper.sitting.folding import print_folded
 
 HELP: Final = (
@@ -287,5 +287,5 @@ def ask_front(left: LeftOpen, file: FileInHand) -> str:
         LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise.
     """
     print_folded(["It stands in front of the pattern, so it is never knitted from there."])
-    ask_checked("Keep it as a comment? yes or later", "yes", yes_or_later)
+    ask_right("Keep it as a comment?")
     return take_mark_off(file.text, left.first)

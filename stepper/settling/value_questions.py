@@ -13,7 +13,7 @@ from stepper.project.page.quoting import size_line, value
 from stepper.project.problems import one_of
 from stepper.project.sizes import find_size, read_sizes
 from stepper.settling.file_in_hand import FileInHand
-from stepper.settling.prompting import LaterAsked, ask_checked, ask_yes, yes_or_later
+from stepper.settling.prompting import LaterAsked, ask, ask_read, ask_right, ask_yes
 from stepper.sitting.folding import print_folded
 
 _MOST = 300.0
@@ -33,7 +33,7 @@ def ask_value(left: LeftOpen, file: FileInHand) -> str:
     for said, ask_it in _BY_MARK:
         if said in left.why:
             return ask_it(left, file)
-    ask_checked("Is it right as it stands? yes or later", "yes", yes_or_later)
+    ask_right("Is it right as it stands?")
     return take_mark_off(file.text, left.first)
 
 
@@ -44,20 +44,14 @@ def ask_needles(file: FileInHand) -> str:
         LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise.
     """
     print_folded(["The lines speak of a smaller and a larger needle, and the file does not say which."])
-    sizes = [_needle_in_mm("The smaller needle?"), _needle_in_mm("The larger needle?")]
+    sizes = [
+        ask_read(f"The {which} needle?", "", lambda said: _mm(said) or "Write it as 3.25 mm, or as US 3.")
+        for which in ("smaller", "larger")
+    ]
     rows = file.text.split("\n")
     at = next((at for at, row in enumerate(rows, start=1) if row.startswith("sections:")), len(rows))
     listed = ", ".join(f"{format_number(mm)} mm" for mm in sorted(sizes))
     return put_rows(file.text, at, at, [f"needles: {listed}", "", rows[at - 1]])
-
-
-def _needle_in_mm(question: str) -> float:
-    def trouble(answer: str) -> str:
-        return "" if _mm(answer) is not None else "Write it as 3.25 mm, or as US 3."
-
-    found = _mm(ask_checked(question, "", trouble))
-    assert found is not None
-    return found
 
 
 def _mm(answer: str) -> float | None:
@@ -69,13 +63,11 @@ def _size(left: LeftOpen, file: FileInHand) -> str:
     """Ask which size she knits."""
     told = f"The sizes are {one_of(file.sizes).replace(' or ', ' and ')}."
 
-    def trouble(answer: str) -> str:
-        return "" if find_size(answer, file.sizes) is not None else told
+    def read(answer: str) -> int | str:
+        found = find_size(answer, file.sizes)
+        return told if found is None else found
 
-    answer = ask_checked(f"Which size do you knit: {one_of(file.sizes)}?", file.size, trouble)
-    found = find_size(answer, file.sizes)
-    assert found is not None
-    file.size = file.sizes[found]
+    file.size = file.sizes[ask_read(f"Which size do you knit: {one_of(file.sizes)}?", file.size, read)]
     return put_value(file.text, left.first, r"(?<=size:)\s*[^#\n]*?(?=\s*#)", f" {value(file.size)}")
 
 
@@ -83,14 +75,13 @@ def _sizes(left: LeftOpen, file: FileInHand) -> str:
     """Ask what the sizes are called; they stand as numbers so far."""
     many = len(file.sizes)
 
-    def trouble(answer: str) -> str:
+    def read(answer: str) -> tuple[str, ...] | str:
         names = read_sizes(answer)
         if len(names) != many:
             return f"Its lists have {many} numbers, so write {many} names: S (M, L)."
-        return "" if len({name.lower() for name in names}) == many else "Each size has a name of its own."
+        return names if len({name.lower() for name in names}) == many else "Each size has a name of its own."
 
-    answer = ask_checked(f"What are its {many} sizes called?", size_line(file.sizes), trouble)
-    names = read_sizes(answer)
+    names = ask_read(f"What are its {many} sizes called?", size_line(file.sizes), read)
     text = put_value(file.text, left.first, r"(?<=sizes:)\s*[^#\n]*?(?=\s*#)", f" {size_line(names)}")
     old = file.sizes.index(file.size)
     renamed = re.sub(
@@ -107,12 +98,12 @@ def _sizes(left: LeftOpen, file: FileInHand) -> str:
 def _no_sizes(left: LeftOpen, file: FileInHand) -> str:
     """Ask for the sizes where the page is not sure about them."""
 
-    def trouble(answer: str) -> str:
+    def read(answer: str) -> tuple[str, ...] | str:
         names = read_sizes(answer)
         different = len({name.lower() for name in names}) == len(names)
-        return "" if names and different else "Write them as printed, each once: S (M, L)."
+        return names if names and different else "Write them as printed, each once: S (M, L)."
 
-    names = read_sizes(ask_checked("Which sizes does it print?", "", trouble))
+    names = ask_read("Which sizes does it print?", "", read)
     rows = [f"sizes: {size_line(names)}"]
     if len(names) > 1:
         rows += ["knit:", f"  size: {value(names[0])}  # LOOK: which size do you knit?"]
@@ -123,18 +114,15 @@ def _no_sizes(left: LeftOpen, file: FileInHand) -> str:
 def _length(left: LeftOpen, file: FileInHand) -> str:
     """Ask for a length that is left to her."""
 
-    def trouble(answer: str) -> str:
-        values, told = read_length(_with_unit(answer, file), inches=file.inches)
+    def read(answer: str) -> tuple[str] | str:
+        length = answer if read_number(answer) is None else f"{answer} {'in' if file.inches else 'cm'}"
+        values, told = read_length(length, inches=file.inches)
         if told or not values or values[0] <= 0:
             return "Write one length: 24 cm."
-        return "" if len(values) == 1 else "It is one length, of the size that you knit: 24 cm."
+        return (length,) if len(values) == 1 else "It is one length, of the size that you knit: 24 cm."
 
-    answer = ask_checked(f"How long do you want the {left.key}?", "", trouble)
-    return put_value(file.text, left.first, r":\s*(?=#)", f": {_with_unit(answer, file)}  ")
-
-
-def _with_unit(answer: str, file: FileInHand) -> str:
-    return f"{answer} {'in' if file.inches else 'cm'}" if read_number(answer) is not None else answer
+    (length,) = ask_read(f"How long do you want the {left.key}?", "", read)
+    return put_value(file.text, left.first, r":\s*(?=#)", f": {length}  ")
 
 
 def _gauge(left: LeftOpen, file: FileInHand) -> str:
@@ -148,32 +136,32 @@ def _gauge(left: LeftOpen, file: FileInHand) -> str:
         asked = []
     for key, question in asked:
         now = re.search(rf"\b{key}: (?P<now>[\d.]+)", left.text)
-        answer = ask_checked(question, now["now"] if now is not None else "", _amount)
-        amount = format_number(read_number(answer) or 1)
-        text = put_in_row(text, left.first, rf"\b{key}: [\d.]+", f"{key}: {amount}")
+        amount = ask_read(question, now["now"] if now is not None else "", _amount)
+        text = put_in_row(text, left.first, rf"\b{key}: [\d.]+", f"{key}: {format_number(amount)}")
     if "which of its needles" in left.why:
         now = re.search(r"\bneedle: (?P<now>[\d.]+ mm)", left.text)
-        answer = ask_checked(
+        needle_mm = ask_read(
             "Which needle gives it?",
             now["now"] if now is not None else "",
-            lambda said: "" if _mm(said) is not None else "Write it as 3.75 mm, or as US 5.",
+            lambda said: _mm(said) or "Write it as 3.75 mm, or as US 5.",
         )
-        needle = f"needle: {format_number(_mm(answer) or 1)} mm"
+        needle = f"needle: {format_number(needle_mm)} mm"
         text = put_in_row(text, left.first, r"\bneedle: [\d.]+ mm", needle)
     return take_mark_off(text, left.first)
 
 
-def _amount(answer: str) -> str:
+def _amount(answer: str) -> float | str:
     amount = read_number(answer)
-    good = amount is not None and 0.01 <= amount <= _MOST
-    return "" if good else f"Write a number above 0, up to {_MOST:g}."
+    if amount is None or not 0.01 <= amount <= _MOST:
+        return f"Write a number above 0, up to {_MOST:g}."
+    return amount
 
 
 def _yarn(left: LeftOpen, file: FileInHand) -> str:
     """Ask what a yarn is called."""
     now = re.search(r"name: (?P<now>\"[^\"]*\"|[^,}]+)", left.text)
     default = now["now"].strip().strip('"') if now is not None else ""
-    answer = ask_checked(f"What is the yarn {left.key} called?", default, lambda _: "")
+    answer = ask(f"What is the yarn {left.key} called?", default)
     return put_value(file.text, left.first, r"name: (?:\"[^\"]*\"|[^,}]+)", f"name: {value(answer)}")
 
 

@@ -9,12 +9,12 @@ from stepper.settling.prompting import (
     LaterAsked,
     StopAsked,
     ask,
-    ask_checked,
+    ask_read,
+    ask_right,
     ask_yes,
     can_ask,
     read_line,
     turn_away,
-    yes_or_later,
 )
 from tests.settling.typed import type_answers
 
@@ -53,8 +53,15 @@ def test_an_answer_that_will_not_do_is_asked_again(monkeypatch: pytest.MonkeyPat
     type_answers(monkeypatch, "maybe", "NO", "perhaps", "")
     assert not ask_yes("Now?")
     assert "Answer yes or no." in capsys.readouterr().out
-    assert ask_checked("Right?", "yes", yes_or_later) == "yes"
+    ask_right("Right?")
     assert "Answer yes or later." in capsys.readouterr().out
+
+
+def test_an_answer_is_returned_as_it_is_read(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
+    """Nobody has to read it a second time."""
+    type_answers(monkeypatch, "none", "")
+    assert ask_read("How many?", "7", lambda said: int(said) if said.isdecimal() else "In figures.") == 7
+    assert capsys.readouterr().out == "How many? [7] In figures.\nHow many? [7] "
 
 
 def test_without_a_terminal_nobody_can_answer(monkeypatch: pytest.MonkeyPatch) -> None:
