@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from stepper.project.keys.pictures import Pixels
 from stepper.project.model import Chart, Fabric, Yarn
-from stepper.project.problems import Problem
+from stepper.project.problems import Problem, Span
 
 Pictures = Callable[[str], Pixels | str]
 """Returns the picture that the file names, or what is wrong with it as a sentence."""
@@ -28,3 +28,7 @@ class FileDraft:
     """Names of charts that could not be read: lines that use them are not checked."""
     pictures: Pictures | None = None
     """Finds the pictures that charts name; None if there is no folder to look in."""
+
+    def report(self, place: Span, message: str, hint: str = "") -> None:
+        """Add a problem at a place, as `Span.problem` makes it."""
+        self.problems.append(place.problem(message, hint))

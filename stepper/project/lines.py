@@ -42,17 +42,14 @@ def read_work(
     """
     own = abbreviations if abbreviations is not None else Abbreviations()
     if not isinstance(node, Scalar) or node.folded:
-        draft.problems.append(
-            node.place.problem(
-                "the lines of `work` must stand in a block.", 'Write "work: |" and the lines below it.'
-            )
-        )
+        told = "the lines of `work` must stand in a block."
+        draft.report(node.place, told, 'Write "work: |" and the lines below it.')
         return ()
     rows = [
         row for row in block_lines(node, draft.text_lines) if row[0].strip() and row[0].lstrip()[:1] != "#"
     ]
     if not rows:
-        draft.problems.append(node.place.problem("`work` is empty."))
+        draft.report(node.place, "`work` is empty.")
     respelt = Respelt()
     rows = take_stripes(rows, stripes if stripes is not None else StripeSequences(), words.yarns, respelt)
     rows = take_definitions(rows, own, words.names, draft.problems, respelt)
@@ -230,18 +227,15 @@ def _sizes_from_here(
     found, missing = sizes_called(match.group(match.lastindex or 1), words.size_names)
     if missing and re.match(r"\s*(?:for\s+)?sizes?\s", text, re.I) and "needle" not in text.lower():
         hint = nearest_size(missing, words.size_names)
-        draft.problems.append(place.problem(f'there is no size "{missing}".', hint))
+        draft.report(place, f'there is no size "{missing}".', hint)
         return ()
     if missing or not found:
         return None
     below = rows[index + 1 :]
     if not any(_ALL_SIZES.match(row) or _SOME_SIZES.match(row) for row, _ in below):
-        draft.problems.append(
-            place.problem(
-                f'where "{text.strip()}" ends is not said.',
-                'Write "All sizes:" on a row of its own behind its lines, or "Size L only: ..." in each.',
-            )
-        )
+        told = f'where "{text.strip()}" ends is not said.'
+        hint = 'Write "All sizes:" on a row of its own behind its lines, or "Size L only: ..." in each.'
+        draft.report(place, told, hint)
     return found
 
 
@@ -302,9 +296,7 @@ def read_rows(
             return Rows(taken=count, line=reading.line)
     unread = [one for one in respelt.uses(rows[:1]) if not (one.meaning or one.usual)] if respelt else []
     if first.problems and unread:
-        draft.problems.append(
-            Placer(rows[:1], respelt)(0, len(rows[0][0].strip())).problem(*unread[0].refusal())
-        )
+        draft.report(Placer(rows[:1], respelt)(0, len(rows[0][0].strip())), *unread[0].refusal())
         return Rows(taken=1, line=first.line)
     draft.problems.extend(first.problems)
     return Rows(taken=1, line=first.line, meant=first.meant)

@@ -70,11 +70,8 @@ def read_project(text: str, pictures: Pictures | None = None) -> FileReading:
         return FileReading(project=None, problems=tuple(sorted(set(problems))))
     if not isinstance(root, Mapping):
         place = root.place if root is not None else Span(line=1, column=1)
-        draft.problems.append(
-            place.problem(
-                "a project file holds keys and values.", "Begin with `title: …`; see `stepper start`."
-            )
-        )
+        told = "a project file holds keys and values."
+        draft.report(place, told, "Begin with `title: …`; see `stepper start`.")
         return FileReading(project=None, problems=tuple(draft.problems))
     project = _read_root(root, draft)
     found = tuple(sorted(set(draft.problems)))
@@ -121,8 +118,8 @@ def _read_root(root: Mapping, draft: FileDraft) -> Project | None:
     lengths = read_own_lengths(fields, draft)
     sections = give_lengths(_sections(fields, draft, abbreviations, stripes), lengths, draft)
     fields.close()
-    outline.check_labels(sections, switches, draft.problems)
-    check_alterations(alterations, sections, draft.sizes, draft.problems)
+    outline.check_labels(sections, switches, draft)
+    check_alterations(alterations, sections, draft)
     if not draft.sizes or not sections:
         return None
     return Project(
@@ -155,9 +152,7 @@ def _finish_by(fields: Fields, draft: FileDraft) -> str | None:
     try:
         return datetime.date.fromisoformat(node.text.strip()).isoformat()
     except ValueError:
-        draft.problems.append(
-            node.place.problem(f'"{node.text}" is not a date.', "Write it as 2027-02-14: year, month, day.")
-        )
+        draft.report(node.place, f'"{node.text}" is not a date.', "Write it as 2027-02-14: year, month, day.")
         return None
 
 
@@ -167,7 +162,7 @@ def _units(fields: Fields, draft: FileDraft) -> str:
         return "cm"
     word = {"inch": "in", "inches": "in"}.get(node.text.strip().lower(), node.text.strip().lower())
     if word not in ("cm", "in"):
-        draft.problems.append(node.place.problem(f'`units` is "{node.text}".', "Write cm or in."))
+        draft.report(node.place, f'`units` is "{node.text}".', "Write cm or in.")
     return word
 
 
@@ -178,11 +173,8 @@ def _sizes(fields: Fields, draft: FileDraft) -> tuple[str, ...]:
     sizes = read_sizes(node.text)
     lowered = [size.lower() for size in sizes]
     if not sizes or len(set(lowered)) != len(lowered):
-        draft.problems.append(
-            node.place.problem(
-                f'"{node.text}" does not name sizes that differ.', "Write them as printed: 1 (2, 3, 4)."
-            )
-        )
+        told = f'"{node.text}" does not name sizes that differ.'
+        draft.report(node.place, told, "Write them as printed: 1 (2, 3, 4).")
         return ()
     return sizes
 
@@ -192,12 +184,7 @@ def _size(node: Scalar | None, draft: FileDraft) -> int:
         return 0
     found = find_size(node.text, draft.sizes)
     if found is None:
-        draft.problems.append(
-            node.place.problem(
-                f'there is no size "{node.text}".',
-                nearest_size(node.text, draft.sizes),
-            )
-        )
+        draft.report(node.place, f'there is no size "{node.text}".', nearest_size(node.text, draft.sizes))
         return 0
     return found
 
@@ -211,12 +198,8 @@ def _knit(fields: Fields, draft: FileDraft) -> tuple[int, tuple[Switch, ...], Sp
     switches = []
     for item in inner.items("then"):
         if not isinstance(item, Mapping):
-            draft.problems.append(
-                item.place.problem(
-                    "an entry of `then` must name a line and a size.",
-                    "Write - {from: Final increase, size: 2}.",
-                )
-            )
+            told = "an entry of `then` must name a line and a size."
+            draft.report(item.place, told, "Write - {from: Final increase, size: 2}.")
             continue
         entry = Fields(item, "an entry of `then`", draft.problems)
         label = entry.text("from", required=True)
@@ -249,20 +232,13 @@ def _alone(node: Scalar | None, size: int, switches: Sequence[Switch], draft: Fi
         return node.place
     name, knitted = draft.sizes[only], draft.sizes[size]
     if only != size:
-        draft.problems.append(
-            node.place.problem(
-                f"the file is kept for size {name} alone, and size {knitted} is to be knitted.",
-                f"Its single counts are those of size {name}: put those of size {knitted} in their place, "
-                f"then write only: {knitted}",
-            )
-        )
+        told = f"the file is kept for size {name} alone, and size {knitted} is to be knitted."
+        hint = f"Its single counts are those of size {name}: put those of size {knitted} in their place, "
+        draft.report(node.place, told, f"{hint}then write only: {knitted}")
     elif switches:
-        draft.problems.append(
-            switches[0].place.problem(
-                f"the file is kept for size {name} alone, so that no other can be switched to.",
-                "Take `only` out and give the counts of every size, or take `then` out.",
-            )
-        )
+        told = f"the file is kept for size {name} alone, so that no other can be switched to."
+        hint = "Take `only` out and give the counts of every size, or take `then` out."
+        draft.report(switches[0].place, told, hint)
     return node.place
 
 
@@ -274,7 +250,7 @@ def _charts(fields: Fields, draft: FileDraft, own: dict[str, str]) -> dict[str, 
     outer = Fields(node, "`charts`", draft.problems)
     for name, (_, value) in outer.found.items():
         if not isinstance(value, Mapping):
-            draft.problems.append(value.place.problem(f'chart "{name}" must hold a key and rows.'))
+            draft.report(value.place, f'chart "{name}" must hold a key and rows.')
             draft.faulty.add(name)
             continue
         before = len(draft.problems)
@@ -316,12 +292,9 @@ def _read_stripes(fields: Fields, draft: FileDraft) -> StripeSequences:
     names = [*draft.yarns, *(yarn.name for yarn in draft.yarns.values())]
     for name, (key, value) in inner.found.items() if inner is not None else ():
         if not isinstance(value, Scalar) or not found.take([f"{name}: {value.text}"], names):
-            draft.problems.append(
-                key.place.problem(
-                    f'"{name}" is not read as a stripe sequence.',
-                    'Write it as stripe sequence: "4 rnds MC, 2 rnds CC", in yarns of the file.',
-                )
-            )
+            told = f'"{name}" is not read as a stripe sequence.'
+            hint = 'Write it as stripe sequence: "4 rnds MC, 2 rnds CC", in yarns of the file.'
+            draft.report(key.place, told, hint)
     return found
 
 
@@ -337,16 +310,12 @@ def _alterations(fields: Fields, draft: FileDraft) -> tuple[Alteration, ...]:
         elif isinstance(item, Scalar):
             made = read_alteration(item.text, item.place, inches=draft.inches)
             if made is None:
-                draft.problems.append(
-                    item.place.problem(
-                        f'"{item.text}" is not an alteration the program can carry out.',
-                        say_instead(item.text),
-                    )
-                )
+                told = f'"{item.text}" is not an alteration the program can carry out.'
+                draft.report(item.place, told, say_instead(item.text))
             else:
                 found.append(made)
         else:
-            draft.problems.append(item.place.problem("an alteration is one line of words."))
+            draft.report(item.place, "an alteration is one line of words.")
     return tuple(found)
 
 
@@ -361,7 +330,7 @@ def _cues(fields: Fields, draft: FileDraft) -> tuple[OwnCue, ...]:
             meant = value.text.strip()
             found.append(OwnCue(words=words, meant=meant, place=key.place, meant_place=value.place))
         else:
-            draft.problems.append(value.place.problem("a cue is one line of words."))
+            draft.report(value.place, "a cue is one line of words.")
     return tuple(found)
 
 
@@ -379,17 +348,14 @@ def _sections(
     )
     for item in fields.items("sections", required=True):
         if not isinstance(item, Mapping):
-            draft.problems.append(item.place.problem("a section must hold a name and work."))
+            draft.report(item.place, "a section must hold a name and work.")
             continue
         section = _section(item, words, draft, abbreviations, stripes)
         if section is None:
             continue
         if section.name in names:
-            draft.problems.append(
-                section.place.problem(
-                    f'"{section.name}" names two sections; the first is on line {names[section.name].line}.'
-                )
-            )
+            told = f'"{section.name}" names two sections; the first is on line {names[section.name].line}.'
+            draft.report(section.place, told)
         names[section.name] = section.place
         sections.append(section)
     return tuple(sections)
@@ -420,9 +386,7 @@ def _short_rows(fields: Fields, draft: FileDraft) -> str:
     word = " ".join(node.text.lower().replace("&", "and").split())
     method = {"german": "german", "wrap": "wrap", "wrap and turn": "wrap", "plain": "plain"}.get(word, "")
     if not method:
-        draft.problems.append(
-            node.place.problem(f'`short_rows` is "{node.text}".', "Write german, wrap and turn, or plain.")
-        )
+        draft.report(node.place, f'`short_rows` is "{node.text}".', "Write german, wrap and turn, or plain.")
     return method
 
 
@@ -436,5 +400,5 @@ def _chosen(fields: Fields, name: str, known: dict[str, Yarn] | dict[str, Fabric
         return node.text.strip()
     if known:
         hint = nearest(node.text, known) or f"The file has {one_of(known)}."
-        draft.problems.append(node.place.problem(f'there is no {name} "{node.text}" in this file.', hint))
+        draft.report(node.place, f'there is no {name} "{node.text}" in this file.', hint)
     return first

@@ -20,9 +20,10 @@ import re
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
+from stepper.project.draft import FileDraft
 from stepper.project.lengths import read_length, read_needle
 from stepper.project.model import Alteration, RuleKind, Section
-from stepper.project.problems import Problem, Span, nearest, one_of
+from stepper.project.problems import Span, nearest, one_of
 from stepper.project.sizes import find_size, nearest_size
 
 EXAMPLES = (
@@ -233,19 +234,14 @@ def meets(alteration: Alteration, section: str) -> bool:
 
 
 def check_alterations(
-    alterations: Iterable[Alteration],
-    sections: Sequence[Section],
-    sizes: Sequence[str],
-    problems: list[Problem],
+    alterations: Iterable[Alteration], sections: Sequence[Section], draft: FileDraft
 ) -> None:
     """Report alterations that name a section, a label or a size the file does not have."""
     names = [section.name for section in sections]
     for alteration in alterations:
         if alteration.section and names and not any(meets(alteration, name) for name in names):
             hint = nearest(alteration.section, names) or f"The sections are {one_of(names)}."
-            problems.append(
-                alteration.place.problem(f'there is no section "{alteration.section}" to alter.', hint)
-            )
+            draft.report(alteration.place, f'there is no section "{alteration.section}" to alter.', hint)
         labels = {line.label for section in sections for line in section.lines if line.label}
         if (
             alteration.kind is RuleKind.COUNT
@@ -255,12 +251,8 @@ def check_alterations(
             hint = nearest(alteration.words, labels) or (
                 f"The labelled lines are {one_of(sorted(labels))}." if labels else "No line has a label."
             )
-            problems.append(
-                alteration.place.problem(f'there is no line labelled "{alteration.words}" to alter.', hint)
-            )
-        if alteration.kind is RuleKind.SIZE and sizes and find_size(alteration.words, tuple(sizes)) is None:
-            problems.append(
-                alteration.place.problem(
-                    f'there is no size "{alteration.words}".', nearest_size(alteration.words, tuple(sizes))
-                )
-            )
+            draft.report(alteration.place, f'there is no line labelled "{alteration.words}" to alter.', hint)
+        sizes = draft.sizes if alteration.kind is RuleKind.SIZE else ()
+        if sizes and find_size(alteration.words, sizes) is None:
+            hint = nearest_size(alteration.words, sizes)
+            draft.report(alteration.place, f'there is no size "{alteration.words}".', hint)

@@ -28,7 +28,7 @@ def read_spacing(fields: Fields, draft: FileDraft) -> Manner:
     words = " ".join(node.text.lower().split())
     if words not in _NAMES:
         hint = nearest(words, _NAMES) or "Write evenly mixed, sayable or in two runs."
-        draft.problems.append(node.place.problem(f'`spacing` is "{node.text}".', hint))
+        draft.report(node.place, f'`spacing` is "{node.text}".', hint)
     return _NAMES.get(words, Manner.SAYABLE)
 
 
@@ -39,6 +39,6 @@ def read_rounds_over(fields: Fields, draft: FileDraft) -> int:
         return 1
     match = re.fullmatch(r"(\d)(?:\s+(?:rounds?|rnds?|rows?))?", " ".join(node.text.lower().split()))
     if match is None or not 1 <= int(match[1]) <= MOST_ROUNDS_OVER:
-        draft.problems.append(node.place.problem(f'`over` is "{node.text}".', "Write 2 rounds."))
+        draft.report(node.place, f'`over` is "{node.text}".', "Write 2 rounds.")
         return 1
     return int(match[1])

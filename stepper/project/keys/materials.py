@@ -40,7 +40,7 @@ def read_yes(fields: Fields, name: str, draft: FileDraft) -> bool:
         return False
     word = node.text.strip().lower()
     if word not in ("yes", "no", "true", "false"):
-        draft.problems.append(node.place.problem(f'`{name}` is "{node.text}".', "Write yes or no."))
+        draft.report(node.place, f'`{name}` is "{node.text}".', "Write yes or no.")
     return word in ("yes", "true")
 
 
@@ -53,7 +53,7 @@ def read_needles(fields: Fields, draft: FileDraft) -> tuple[float, ...]:
     sizes = {mm for mm in found if mm is not None}
     if not found or None in found or len(sizes) < len(found):
         hint = "Write each size once, with commas between them: 3.5 mm, 4 mm."
-        draft.problems.append(node.place.problem(f'`needles` is "{node.text}".', hint))
+        draft.report(node.place, f'`needles` is "{node.text}".', hint)
         return ()
     return tuple(sorted(sizes))
 
@@ -70,9 +70,7 @@ def read_amount(
     except ValueError:
         value = -1.0
     if not 0 < value <= most:
-        draft.problems.append(
-            node.place.problem(f'`{name}` is "{node.text}".', f"Write a number above 0, up to {most:g}.")
-        )
+        draft.report(node.place, f'`{name}` is "{node.text}".', f"Write a number above 0, up to {most:g}.")
         return None
     return value
 
@@ -87,18 +85,15 @@ def read_yarns(fields: Fields, draft: FileDraft) -> dict[str, Yarn]:
     for key, (name_node, value) in outer.found.items():
         outer.asked.append(key)
         if not re.fullmatch(r"[A-Za-z]\w{0,2}", key):
-            draft.problems.append(
-                name_node.place.problem(
-                    f'"{key}" is not a key for a yarn.', "Use up to three letters: MC, A, B."
-                )
-            )
+            told = f'"{key}" is not a key for a yarn.'
+            draft.report(name_node.place, told, "Use up to three letters: MC, A, B.")
         if isinstance(value, Scalar):
             yarns[key] = Yarn(
                 key=key, name=value.text.strip() or key, colour=None, grams=None, metres=None, bought=None
             )
             continue
         if not isinstance(value, Mapping):
-            draft.problems.append(value.place.problem(f'yarn "{key}" must hold keys and values.'))
+            draft.report(value.place, f'yarn "{key}" must hold keys and values.')
             continue
         yarns[key] = _yarn(key, value, draft)
     outer.close()
@@ -119,9 +114,7 @@ def _yarn(key: str, value: Mapping, draft: FileDraft) -> Yarn:
     bought = read_amount(inner, "bought", draft)
     inner.close()
     if colour is not None and not re.fullmatch(r"#[0-9a-fA-F]{6}", colour.text.strip()):
-        draft.problems.append(
-            colour.place.problem(f'"{colour.text}" is not a colour.', 'Write it as "#ece6d8", in quotes.')
-        )
+        draft.report(colour.place, f'"{colour.text}" is not a colour.', 'Write it as "#ece6d8", in quotes.')
     return Yarn(
         key=key,
         name=name.text.strip() if name is not None else key,
@@ -141,7 +134,7 @@ def _in_either(fields: Fields, name: str, other: str, factor: float, draft: File
     value = read_amount(fields, other, draft)
     if name in fields.found:
         message = f"a skein's {name} and {other} are both given."
-        draft.problems.append(fields.place(other).problem(message, "Write one of them."))
+        draft.report(fields.place(other), message, "Write one of them.")
         fields.take(name)
     return None if value is None else value * factor
 
@@ -163,7 +156,7 @@ def read_fabrics(fields: Fields, draft: FileDraft) -> dict[str, Fabric]:
         outer.asked.append(name)
         if not isinstance(value, Mapping):
             told = f'gauge "{name}" must hold stitches and rounds.'
-            draft.problems.append(value.place.problem(told, f'Write it as "{given}: {FORMS[given]}".'))
+            draft.report(value.place, told, f'Write it as "{given}: {FORMS[given]}".')
             continue
         inner = Fields(value, f'gauge "{name}"', draft.problems)
         needle = _needle(inner, draft)
@@ -180,7 +173,7 @@ def read_fabrics(fields: Fields, draft: FileDraft) -> dict[str, Fabric]:
         fabrics[name] = Fabric(name=name, needle_mm=needle, gauge=gauge, blocked=blocked, swatch=swatch)
     if not outer.found:
         hint = f'Write it as "{given}: {FORMS[given]}".'
-        draft.problems.append(node.place.problem(f"`{given}` is empty.", hint))
+        draft.report(node.place, f"`{given}` is empty.", hint)
     return fabrics
 
 
@@ -198,9 +191,7 @@ def _swatch(fields: Fields, draft: FileDraft) -> Swatch | None:
     yarn = inner.text("yarn")
     inner.close()
     if yarn is not None and yarn.text.strip() not in draft.yarns:
-        draft.problems.append(
-            yarn.place.problem(f'there is no yarn "{yarn.text}".', f"The yarns are {one_of(draft.yarns)}.")
-        )
+        draft.report(yarn.place, f'there is no yarn "{yarn.text}".', f"The yarns are {one_of(draft.yarns)}.")
     if stitches is None or rounds is None or grams is None:
         return None
     return Swatch(
@@ -222,11 +213,8 @@ def read_float_limit(fields: Fields, draft: FileDraft) -> tuple[float | None, in
         return None, int(counted[1])
     values, trouble = read_length(node.text, inches=draft.inches)
     if trouble or len(values) != 1 or not 0 < values[0] <= 500:
-        draft.problems.append(
-            node.place.problem(
-                f'`longest_float` is "{node.text}".', "Write a length or a count: 2.5 cm, or 5 sts."
-            )
-        )
+        told = f'`longest_float` is "{node.text}".'
+        draft.report(node.place, told, "Write a length or a count: 2.5 cm, or 5 sts.")
         return None, None
     return values[0], None
 
@@ -252,7 +240,7 @@ def _needle(fields: Fields, draft: FileDraft) -> float | None:
     mm = read_needle(node.text)
     if mm is None:
         message = f'"{node.text}" names no needle size that is the same everywhere.'
-        draft.problems.append(node.place.problem(message, "Give the size in millimetres: 3.75 mm."))
+        draft.report(node.place, message, "Give the size in millimetres: 3.75 mm.")
     return mm
 
 
@@ -265,7 +253,7 @@ def read_one_length(fields: Fields, name: str, draft: FileDraft) -> float | None
 def _one_length(node: Scalar, name: str, draft: FileDraft) -> float | None:
     values, trouble = read_length(node.text, inches=draft.inches)
     if trouble or len(values) != 1:
-        draft.problems.append(node.place.problem(trouble or f"`{name}` must be one length."))
+        draft.report(node.place, trouble or f"`{name}` must be one length.")
         return None
     return values[0]
 
@@ -307,9 +295,7 @@ def read_wanted_ease(fields: Fields, draft: FileDraft) -> dict[str, float]:
             continue
         values, trouble = read_length(text.lstrip("+-−"), inches=draft.inches)
         if trouble or len(values) != 1:
-            draft.problems.append(
-                scalar.place.problem(trouble or "an ease is one length.", "Write 8 cm or -2 cm.")
-            )
+            draft.report(scalar.place, trouble or "an ease is one length.", "Write 8 cm or -2 cm.")
             continue
         wanted[name] = sign * values[0]
     return wanted

@@ -24,8 +24,7 @@ def read_chart(name: str, node: Mapping, draft: FileDraft, own: dict[str, str] |
         draft: What is known of the file so far.
         own: The stitches that the page means by its own abbreviations, by these.
     """
-    problems, yarns = draft.problems, draft.yarns
-    fields = Fields(node, f'chart "{name}"', problems)
+    fields = Fields(node, f'chart "{name}"', draft.problems)
     if "picture" in fields.found:
         return _read_picture(name, fields, draft, own)
     key_node = fields.mapping("key", required=True)
@@ -36,36 +35,31 @@ def read_chart(name: str, node: Mapping, draft: FileDraft, own: dict[str, str] |
     key: dict[str, Cell] = {}
     sound = True
     if key_node is not None:
-        inner = Fields(key_node, "`key`", problems)
+        inner = Fields(key_node, "`key`", draft.problems)
         for sign, (where, value) in inner.found.items():
             if len(sign) != 1:
-                problems.append(
-                    where.place.problem(f'"{sign}" is not one sign.', "One sign stands for one stitch.")
-                )
+                draft.report(where.place, f'"{sign}" is not one sign.', "One sign stands for one stitch.")
                 sound = False
             elif not isinstance(value, Scalar):
-                problems.append(value.place.problem("a sign stands for a yarn or a stitch."))
+                draft.report(value.place, "a sign stands for a yarn or a stitch.")
                 sound = False
             else:
-                cell = read_key(value.text, value.place, yarns, own)
+                cell = read_key(value.text, value.place, draft.yarns, own)
                 if isinstance(cell, Problem):
-                    problems.append(cell)
+                    draft.problems.append(cell)
                     sound = False
                     cell = Cell("k", None)
                 key[sign] = cell
     if rows is None or key_node is None:
         return None
     if not isinstance(rows, Scalar) or not rows.block:
-        problems.append(
-            rows.place.problem(
-                "the rows of a chart must stand in a block.", 'Write "rows: |" and the rows below it.'
-            )
-        )
+        told = "the rows of a chart must stand in a block."
+        draft.report(rows.place, told, 'Write "rows: |" and the rows below it.')
         return None
     chart, found = draw_chart(name, block_lines(rows, draft.text_lines), key, node.place)
     if sound:
-        problems.extend(found)
-    return chart and _with_repeat(_with_drawn(chart, drawn, problems), repeat, problems)
+        draft.problems.extend(found)
+    return chart and _with_repeat(_with_drawn(chart, drawn, draft), repeat, draft)
 
 
 def _read_picture(name: str, fields: Fields, draft: FileDraft, own: dict[str, str] | None) -> Chart | None:
@@ -82,7 +76,7 @@ def _read_picture(name: str, fields: Fields, draft: FileDraft, own: dict[str, st
         cell = read_key(value.text, value.place, draft.yarns, own) if isinstance(value, Scalar) else None
         if not re.fullmatch(r"#[0-9a-fA-F]{6}", sign) or cell is None:
             hint = 'Write it as "#ece6d8": A, the colour in quotes.'
-            draft.problems.append(where.place.problem(f'"{sign}" is not a colour.', hint))
+            draft.report(where.place, f'"{sign}" is not a colour.', hint)
             sound = False
         elif isinstance(cell, Problem):
             draft.problems.append(cell)
@@ -95,44 +89,38 @@ def _read_picture(name: str, fields: Fields, draft: FileDraft, own: dict[str, st
     found = find(picture.text.strip()) if find is not None else "no picture can be read here."
     if isinstance(found, str):
         hint = "A picture is a PNG file beside the project file."
-        draft.problems.append(picture.place.problem(found, hint))
+        draft.report(picture.place, found, hint)
         return None
     wide = int(stitches) if stitches is not None else None
     chart, problems = chart_of_picture(name, found, colours, picture.place, stitches=wide)
     draft.problems.extend(problems)
-    return chart and _with_repeat(_with_drawn(chart, drawn, draft.problems), repeat, draft.problems)
+    return chart and _with_repeat(_with_drawn(chart, drawn, draft), repeat, draft)
 
 
-def _with_repeat(chart: Chart, node: Scalar | None, problems: list[Problem]) -> Chart:
+def _with_repeat(chart: Chart, node: Scalar | None, draft: FileDraft) -> Chart:
     """Mark the edges: the squares outside `repeat: 5-12`, counted from the right as they are knitted."""
     if node is None:
         return chart
     match = re.fullmatch(r"(\d{1,4})\s*[-\u2013\u2014]\s*(\d{1,4})", node.text.strip())
     first, last = (int(match.group(1)), int(match.group(2))) if match else (0, 0)
     if not 1 <= first <= last <= chart.width:
-        problems.append(
-            node.place.problem(
-                f'"{node.text}" is not a stretch of the {chart.width} squares of chart "{chart.name}".',
-                "Number the squares from the right: repeat: 3-10.",
-            )
-        )
+        told = f'"{node.text}" is not a stretch of the {chart.width} squares of chart "{chart.name}".'
+        draft.report(node.place, told, "Number the squares from the right: repeat: 3-10.")
         return chart
     return replace(chart, edge_right=first - 1, edge_left=chart.width - last)
 
 
-def _with_drawn(chart: Chart, node: Scalar | None, problems: list[Problem]) -> Chart:
+def _with_drawn(chart: Chart, node: Scalar | None, draft: FileDraft) -> Chart:
     """Read which rows are drawn: `all rows`, or `RS rows` if the others are worked back plain."""
     if node is None:
         return chart
     word = node.text.strip().lower().removesuffix(" rows").removesuffix(" only")
     if word not in ("rs", "all"):
-        problems.append(node.place.problem(f'`drawn` is "{node.text}".', "Write RS rows, or all rows."))
+        draft.report(node.place, f'`drawn` is "{node.text}".', "Write RS rows, or all rows.")
     return replace(chart, right_side_only=word == "rs")
 
 
-def check_labels(
-    sections: tuple[Section, ...], switches: tuple[Switch, ...], problems: list[Problem]
-) -> None:
+def check_labels(sections: tuple[Section, ...], switches: tuple[Switch, ...], draft: FileDraft) -> None:
     """Report switches at missing lines, and labels that a switch cannot tell apart."""
     labels: dict[str, list[int]] = {}
     names: dict[str, str] = {}
@@ -147,11 +135,7 @@ def check_labels(
             hint = nearest(switch.label, names.values()) or (
                 f"The labelled lines are {one_of(names.values())}." if names else "No line has a label."
             )
-            problems.append(switch.place.problem(f'there is no line labelled "{switch.label}".', hint))
+            draft.report(switch.place, f'there is no line labelled "{switch.label}".', hint)
         elif len(found) > 1:
-            problems.append(
-                switch.place.problem(
-                    f'"{switch.label}" labels {len(found)} lines ({one_of(str(line) for line in found)}).',
-                    "Give the line of the switch a label of its own.",
-                )
-            )
+            told = f'"{switch.label}" labels {len(found)} lines ({one_of(str(line) for line in found)}).'
+            draft.report(switch.place, told, "Give the line of the switch a label of its own.")

@@ -97,12 +97,12 @@ def read_own_lengths(file: Fields, draft: FileDraft) -> dict[str, OwnLength]:
         if not text.strip():
             if MARK not in draft.text_lines[key.place.line - 1]:
                 told = f'how long "{name}" is to be is not said.'
-                draft.problems.append(key.place.problem(told, _HINT.format(name)))
+                draft.report(key.place, told, _HINT.format(name))
         else:
             values, trouble = read_length(text, inches=draft.inches)
             if trouble or len(values) != 1:
                 told = trouble or "a length of yours is one length, of the size that you knit."
-                draft.problems.append(place.problem(told, _HINT.format(name)))
+                draft.report(place, told, _HINT.format(name))
             else:
                 mm = values[0]
         given[" ".join(name.lower().split())] = OwnLength(mm=mm, printed=text.strip(), place=key.place)
@@ -132,14 +132,14 @@ def give_lengths(
     for name, place in asked.items():
         if name not in given:
             told = f'how long it is to be is left to you, and the file does not give "{name}".'
-            draft.problems.append(place.problem(told, f'Write "lengths:" and below it "  {name}: 24 cm".'))
+            draft.report(place, told, f'Write "lengths:" and below it "  {name}: 24 cm".')
     for name, length in given.items():
         if name not in asked:
             hint = nearest(name, asked) or (
                 f"They ask for {one_of(asked)}." if asked else 'Write "alterations: - body 4 cm longer".'
             )
             told = f'no line leaves the length of "{name}" to you.'
-            draft.problems.append(length.place.problem(told, hint))
+            draft.report(length.place, told, hint)
     return tuple(made)
 
 
@@ -161,7 +161,7 @@ def _give(line: Line, section: str, given: dict[str, OwnLength], draft: FileDraf
         left = tuple(known.mm + less for less in length.values)
         if min(left) <= 0:
             words = f'"{_named(length, section)}" is {known.printed}: nothing is left of it.'
-            draft.problems.append(length.place.problem(words))
+            draft.report(length.place, words)
             return replace(line, sentences=(Unread(line.place),))
         words = f"{_named(length, section)}: {known.printed} by `lengths`"
         words += f", so {_printed(left, draft)} here" if any(length.values) else ""

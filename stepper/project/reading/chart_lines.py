@@ -28,16 +28,14 @@ class ChartBuilder(PartBuilder):
             found.extend(self._piece(piece))
         if any(later <= number for number, later in pairwise(found)):
             told = f"rounds {', '.join(map(str, found))} are not in the order of their numbers."
-            self.problems.append(self._tree_place(tree).problem(told))
+            self.report(self._tree_place(tree), told)
         return tuple(sorted(set(found)))
 
     def _piece(self, piece: Tree[Token]) -> range:
         ends = [self._one_for_all(token) for token in piece.children if isinstance(token, Token)]
         first, last = ends[0], ends[-1]
         if last < first or last - first > 999:
-            self.problems.append(
-                self._tree_place(piece).problem(f"rounds {first}-{last} do not run upwards.")
-            )
+            self.report(self._tree_place(piece), f"rounds {first}-{last} do not run upwards.")
             return range(first, first + 1)
         return range(first, last + 1)
 
@@ -94,7 +92,7 @@ class ChartBuilder(PartBuilder):
         numbers = self._span(span)
         if numbers != tuple(range(numbers[0], numbers[-1] + 1)):
             told = "rounds of a chart are read from one to another, with none left out between."
-            self.problems.append(made.place.problem(told, "Write each round by itself."))
+            self.report(made.place, told, "Write each round by itself.")
         return replace(made, first=numbers[0], last=numbers[-1])
 
     def _do_chart_all(self, tree: Any) -> ChartWork:

@@ -94,7 +94,7 @@ class EdgeBuilder(ShapingBuilder):
         if word not in ("1", "one", "2", "two"):
             told = f"{word} stitches changed at one end are no increase or decrease that is known here."
             hint = 'Write the row out, or "bind off 3 sts at the beginning of the next 2 rows".'
-            self.problems.append(place.problem(told, hint))
+            self.report(place, told, hint)
         return 2 if word in ("2", "two") else 1
 
     def _inset(self, tree: Any) -> int:
@@ -182,7 +182,7 @@ class EdgeBuilder(ShapingBuilder):
         place = self._tree_place(tree)
         stitch = self._edge_stitch(tree)
         if stitch == "bo":
-            self.problems.append(place.problem(_AT_BEGINNING, _HINT))
+            self.report(place, _AT_BEGINNING, _HINT)
         number = self._numbers(next(child for child in tree.children if type_of(child) == "NUMBERS"))
         return Phrase((Work(stitch, number, None, place),), place)
 
@@ -209,7 +209,7 @@ class EdgeBuilder(ShapingBuilder):
         beside = [str(child) for child in tree.children if type_of(child) in _BESIDE]
         if words.startswith("p"):
             told = "stitches are picked up along one edge, not on several rows."
-            self.problems.append(self._tree_place(tree).problem(told))
+            self.report(self._tree_place(tree), told)
         stitch = "co" if re.match(r"c(ast\s+on|o)", words) else "bo"
         self.said.extend(f"{'cast on' if stitch == 'co' else 'bind off'} {word}" for word in beside)
         return stitch
@@ -225,7 +225,7 @@ class EdgeBuilder(ShapingBuilder):
         both = _at_both_ends(where)
         at_end = both or ("end" in where.split() and "and" not in where.split())
         if not re.search(r"beg|start", where) and not (at_end and stitch == "co"):
-            self.problems.append(place.problem(f'"{where}": {_AT_BEGINNING}', _HINT))
+            self.report(place, f'"{where}": {_AT_BEGINNING}', _HINT)
         row = (change, rest, change) if both else (rest, change) if at_end else (change, rest)
         return AtIntervals("", legs, False, place, Phrase(row, place), first)
 

@@ -59,6 +59,10 @@ class ElementBuilder:
     picked_from: str = ""
     """`WS` if stitches are picked up from that side."""
 
+    def report(self, place: Span, message: str, hint: str = "") -> None:
+        """Add a problem at a place, as `Span.problem` makes it."""
+        self.problems.append(place.problem(message, hint))
+
     # --- small parts ---
 
     def _place(self, token: Token) -> Span:
@@ -79,14 +83,11 @@ class ElementBuilder:
         values = tuple(int(part) for part in re.findall(r"\d+", text))
         place = self._place(token)
         if self.words and len(values) not in (1, self.words):
-            self.problems.append(
-                place.problem(
-                    f'"{token}" has {len(values)} numbers; the pattern has {self.words} sizes.',
-                    "Write one number for all sizes, or one for each, in the order of `sizes`.",
-                )
-            )
+            told = f'"{token}" has {len(values)} numbers; the pattern has {self.words} sizes.'
+            hint = "Write one number for all sizes, or one for each, in the order of `sizes`."
+            self.report(place, told, hint)
         if max(values) > MOST:
-            self.problems.append(place.problem(f"{max(values)} is more than any garment has."))
+            self.report(place, f"{max(values)} is more than any garment has.")
             return Numbers(tuple(min(value, MOST) for value in values), place)
         return Numbers(values, place)
 
@@ -98,7 +99,7 @@ class ElementBuilder:
         """Return the one value of a number; report one that has several."""
         if len(set(numbers.values)) > 1:
             told = f'"{printed}" differs by size, and this number has to be the same for all.'
-            self.problems.append(numbers.place.problem(told, _BY_SIZE))
+            self.report(numbers.place, told, _BY_SIZE)
         return numbers.values[0]
 
     def _one(self, place: Span) -> Numbers:
@@ -115,11 +116,9 @@ class ElementBuilder:
             told = f'the two units of "{token}" differ; {text.strip()} is taken.'
             self.assumed.append(Assumed(told, place))
         if trouble:
-            self.problems.append(place.problem(trouble))
+            self.report(place, trouble)
         elif self.words and len(values) not in (1, self.words):
-            self.problems.append(
-                place.problem(f'"{printed}" has {len(values)} lengths; the pattern has {self.words} sizes.')
-            )
+            self.report(place, f'"{printed}" has {len(values)} lengths; the pattern has {self.words} sizes.')
         if own:
             return Length(tuple(-value for value in values) or (0.0,), place, str(token), own)
         return Length(values or (0.0,), place, text.strip())
@@ -154,7 +153,7 @@ class ElementBuilder:
         yarn = next((str(token).split()[-1] for token in tokens if token.type == "YARN_REF"), None)
         place = self._tree_place(tree)
         if stitches.find_stitch(code) is None:
-            self.problems.append(place.problem(f'"{code}" is not a stitch of the table.'))
+            self.report(place, f'"{code}" is not a stitch of the table.')
             code = stitch
         if bare:
             return Until(code, "end", None, yarn, place)
@@ -188,14 +187,14 @@ class ElementBuilder:
         place = self._tree_place(tree)
         self._say_where("pu", tree)
         if not str(tree.children[0]).lower().startswith("p"):
-            self.problems.append(place.problem("only picking up goes by the rows of an edge."))
+            self.report(place, "only picking up goes by the rows of an edge.")
         return PickUp(self._numbers(numbers[0]), self._numbers(numbers[1]), along.lower(), place)
 
     def _el_in_each(self, tree: Any) -> Element:
         number = next(child for child in tree.children if child.type == "NUMBERS")
         place, words = self._tree_place(tree), str(tree.children[-1]).lower()
         if not str(tree.children[0]).lower().startswith("p"):
-            self.problems.append(place.problem("only picking up goes by the stitches of an edge."))
+            self.report(place, "only picking up goes by the stitches of an edge.")
         self._say_how(tree)
         along = "cast-on edge" if re.search(r"cast-?\s?on|\bco\b", words) else "bound-off edge"
         self.said.append(f"pick up in each stitch of the {along}")
@@ -219,7 +218,7 @@ class ElementBuilder:
     def _charted(self, tree: Any, over: Numbers | None, goal: str, short: Numbers | None) -> Element:
         place = self._tree_place(tree)
         if goal in ("marker", "behind") and self._goal_name(tree.children[-1]):
-            self.problems.append(place.problem("a chart is worked to the next marker, or to the end."))
+            self.report(place, "a chart is worked to the next marker, or to the end.")
         chart = next(one for one in tree.children if getattr(one, "type", "") in ("CHART", "PATTERN_OF"))
         name = name_of(str(chart)) if chart.type == "PATTERN_OF" else chart_called(str(chart))
         number = None
@@ -227,7 +226,7 @@ class ElementBuilder:
             ends = [token for token in piece.children if isinstance(token, Token)]
             number = self._one_for_all(ends[0])
             if len(ends) > 1:
-                self.problems.append(place.problem("a round works one round of a chart, not several."))
+                self.report(place, "a round works one round of a chart, not several.")
         return ChartPart(name, number, over, goal, short, place, chart.type == "PATTERN_OF")
 
     def _el_across(self, tree: Any) -> Element:
@@ -250,9 +249,7 @@ class ElementBuilder:
         values = tuple(int(part) for part in re.findall(r"\d+", match.group(1)))
         place = self._tree_place(tree)
         if self.words and len(values) not in (1, self.words):
-            self.problems.append(
-                place.problem(f"{len(values)} numbers stand here; the pattern has {self.words} sizes.")
-            )
+            self.report(place, f"{len(values)} numbers stand here; the pattern has {self.words} sizes.")
         return Numbers(values, place), words
 
     def _el_edge(self, tree: Any) -> Element:
@@ -272,7 +269,7 @@ class ElementBuilder:
     def _el_cable(self, tree: Any) -> Element:
         place, code = self._tree_place(tree), " ".join(str(tree.children[0]).lower().split())
         if stitches.find_stitch(code) is None:
-            self.problems.append(place.problem(f'"{tree.children[0]}" is no cable: its numbers do not fit.'))
+            self.report(place, f'"{tree.children[0]}" is no cable: its numbers do not fit.')
             return Work("k", self._one(place), None, place)
         return Work(code, self._one(place), None, place)
 
@@ -306,12 +303,8 @@ class ElementBuilder:
         manner = next((token for token in tree.scan_values(_is_manner)), None)
         other = re.search(r"garter|stockinette|stocking|st\s+st|\d", str(manner or ""), re.I)
         if manner is not None and (other is not None or manner.type != "MANNER"):
-            self.problems.append(
-                self._place(manner).problem(
-                    f'"{manner}" is read of whole rows, not of a stretch of one.',
-                    "Write the stitches of the stretch, for example k to end.",
-                )
-            )
+            told = f'"{manner}" is read of whole rows, not of a stretch of one.'
+            self.report(self._place(manner), told, "Write the stitches of the stretch, for example k to end.")
         words = " ".join(str(child) for child in tree.children if isinstance(child, Token))
         return re.search(r"\brib", words, re.I) is not None
 
@@ -360,7 +353,7 @@ class ElementBuilder:
         if rep.data == "star_total":
             token, tail = rep.children[0], rep.children[-1]
             if "total" not in str(tail).lower() and "all" not in str(tail).lower():
-                self.problems.append(place.problem("how often the stitches are worked in all is not clear."))
+                self.report(place, "how often the stitches are worked in all is not clear.")
             return Several(self._inside(inside), self._often(token, place), "times", None, place)
         if rep.data == "star_to":
             goal, short = self._goal(rep.children[0])

@@ -30,7 +30,7 @@ class NeedleBuilder(EdgeBuilder):
         named = [_needles_in(str(part.children[1]))[0] for part in parts]
         if named != list(range(1, len(parts) + 1)):
             told = "the needles are numbered from 1, in the order of the round."
-            self.problems.append(place.problem(told))
+            self.report(place, told)
         counts = tuple(self._numbers(part.children[0]) for part in parts)
         return OverNeedles(self._numbers(tree.children[0]), counts, place)
 
@@ -67,7 +67,7 @@ class NeedleBuilder(EdgeBuilder):
             for number in _needles_in(str(head)) or [0]:
                 if number in parts:
                     told = f"needle {number} is worked twice in one round."
-                    self.problems.append(self._place(head).problem(told))
+                    self.report(self._place(head), told)
                 parts[number] = self._inside(part.children[1])
                 places[number] = self._place(head)
         elements: list[Element] = []

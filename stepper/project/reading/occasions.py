@@ -90,7 +90,7 @@ class OccasionBuilder(ElementBuilder):
         """Read "5 rounds in total"; report a word there that counts something else."""
         tail = next(child for child in tree.children if type_of(child) == "COUNT_TAIL")
         if not re.match(r"in\s+(?:all|total)|total", str(tail), re.I):
-            self.problems.append(self._place(tail).problem(f'"{tail}" is not understood of rounds.'))
+            self.report(self._place(tail), f'"{tail}" is not understood of rounds.')
         number = next(child for child in tree.children if type_of(child) == "NUMBERS")
         return Rounds(self._numbers(number), False, True)
 
@@ -129,12 +129,9 @@ class OccasionBuilder(ElementBuilder):
             return "picked up"
         place = self._place(token)
         if word != "start":
-            self.problems.append(
-                place.problem(
-                    f'how far the piece has come "{token}" is not known.',
-                    'Measure from the cast-on edge, or write "for" and the length worked from here.',
-                )
-            )
+            told = f'how far the piece has come "{token}" is not known.'
+            hint = 'Measure from the cast-on edge, or write "for" and the length worked from here.'
+            self.report(place, told, hint)
         self.assumed.append(Assumed(f'"{token}" is measured from the beginning of this section.', place))
         return "section"
 
@@ -226,7 +223,7 @@ class OccasionBuilder(ElementBuilder):
     def _two_markers(self, sections: Token) -> None:
         """Take the words for the stitches between two markers; report those for several sections."""
         if not re.match(r"between\b.*\b(?:markers|ms)$", str(sections), re.I):
-            self.problems.append(self._place(sections).problem("only two markers are counted between."))
+            self.report(self._place(sections), "only two markers are counted between.")
         self.said.extend([str(sections)] if len(str(sections).split()) > 2 else [])
 
     def nth(self, token: Token) -> Numbers:

@@ -59,7 +59,7 @@ class PartBuilder(NeedleBuilder):
         often = self._repeats(repeats)
         place = self._tree_place(tree)
         if not isinstance(often, Times | UntilLength):
-            self.problems.append(place.problem("how often they are worked again is not said."))
+            self.report(place, "how often they are worked again is not said.")
         times = 1
         if isinstance(often, Times):
             times = self.same_for_all(often.number, ", ".join(map(str, often.number.values)))

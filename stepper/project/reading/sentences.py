@@ -141,7 +141,7 @@ class Builder(ChartBuilder):
         place, ridges = self._tree_place(tree), self._numbers(number)
         if len(tree.children) > 2 and code_of(tree.children[0]) == "p":
             hint = "Write how many rows are purled."
-            self.problems.append(place.problem("a ridge is knitted on both sides.", hint))
+            self.report(place, "a ridge is knitted on both sides.", hint)
         rows = Numbers(tuple(2 * ridge for ridge in ridges.values), ridges.place)
         return WorkRounds("garter", Rounds(rows, more is not None), place)
 
@@ -240,7 +240,7 @@ class Builder(ChartBuilder):
         made = self._sentence(tree.children[0])
         last = made[-1]
         if not isinstance(last, Repeated) or not isinstance(last.duration, Times | UntilLength):
-            self.problems.append(self._tree_place(tree).problem("how many rows that is cannot be told."))
+            self.report(self._tree_place(tree), "how many rows that is cannot be told.")
             return made
         return [*made[:-1], replace(last, but_last=True)]
 
@@ -355,12 +355,8 @@ class Builder(ChartBuilder):
         if mm is None and re.match(BARE_SIZE, str(token), re.I):
             return [Needle(0.0, place, str(token))]
         if mm is None:
-            self.problems.append(
-                place.problem(
-                    f'"{token}" names no needle size that is the same everywhere.',
-                    "Give the size in millimetres, for example 3.75 mm needles.",
-                )
-            )
+            told = f'"{token}" names no needle size that is the same everywhere.'
+            self.report(place, told, "Give the size in millimetres, for example 3.75 mm needles.")
             return []
         printed = us_number(str(token))
         listed = printed is not None and mm not in (printed.mm, *printed.also_mm)

@@ -58,19 +58,12 @@ class ShapingBuilder(OccasionBuilder):
         code = "" if lead is None or kind == "change" else self._lead_stitch(lead)
         row = Evenly(direction, numbers if to else None, None if to else numbers, place, code)
         if first and (others is None or code not in ("k", "p")):
-            self.problems.append(
-                place.problem(
-                    "a change in the first of several rounds is read of rounds that are knitted or purled.",
-                    "Write that round by itself, and the others after it.",
-                )
-            )
+            told = "a change in the first of several rounds is read of rounds that are knitted or purled."
+            self.report(place, told, "Write that round by itself, and the others after it.")
         if others is None and kind in ("", "change") and re.search(r"\blast\b", which, re.I):
-            self.problems.append(
-                place.problem(
-                    "the last row is worked already where this begins.",
-                    'Write it with those rows: "Work in rib for 6 rows, inc 8 sts evenly on last row."',
-                )
-            )
+            told = "the last row is worked already where this begins."
+            hint = 'Write it with those rows: "Work in rib for 6 rows, inc 8 sts evenly on last row."'
+            self.report(place, told, hint)
         if others is None:
             return [row]
         return [row, others] if first else [others, row]
@@ -115,7 +108,7 @@ class ShapingBuilder(OccasionBuilder):
         if change.startswith("dec") or self._numbers(number).values != (1,):
             told = "only one increase in every so many stitches is read."
             hint = "Write the round out, for example *k8, k2tog; rep from *."
-            self.problems.append(place.problem(told, hint))
+            self.report(place, told, hint)
         group = (Work(code, plain, None, place), Work("inc", self._one(place), None, place))
         rest = Until(code, "end", None, None, place)
         others = self._lead(lead, place)
@@ -186,11 +179,11 @@ class ShapingBuilder(OccasionBuilder):
             elif isinstance(made, WorkRounds | Striped):
                 base = made
             else:
-                self.problems.append(made.place.problem("say how often it is worked, beside the other."))
+                self.report(made.place, "say how often it is worked, beside the other.")
         place = self._tree_place(tree)
         if edges and (parts or yarns or base):
             told = "beside a shaping of one edge, another of one edge is read."
-            self.problems.append(edges[0].place.problem(told, "Name the edge of each."))
+            self.report(edges[0].place, told, "Name the edge of each.")
         if edges:
             return EdgesTogether(tuple(edges), place)
         return Together(tuple(parts), place, base, tuple(yarns))

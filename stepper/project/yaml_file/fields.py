@@ -57,6 +57,10 @@ class Fields:
                 continue
             self.found[name] = (key, value)
 
+    def report(self, place: Span, message: str, hint: str = "") -> None:
+        """Add a problem at a place, as `Span.problem` makes it."""
+        self.problems.append(place.problem(message, hint))
+
     def place(self, name: str) -> Span:
         """Return the place of a key, or of the mapping if the key is missing."""
         return self.found[name][0].place if name in self.found else self.node.place
@@ -70,15 +74,11 @@ class Fields:
         if meant is not None:
             self.asked.append(meant)
             key, value = self.found[meant]
-            self.problems.append(
-                key.place.problem(f"`{meant}` is not a key of {self.what}.", f'Did you mean "{name}"?')
-            )
+            self.report(key.place, f"`{meant}` is not a key of {self.what}.", f'Did you mean "{name}"?')
             self.found[name] = (key, value)
             return value
         if required:
-            self.problems.append(
-                self.node.place.problem(f"{self.what} has no `{name}`.", f"Add a line `{name}: …`.")
-            )
+            self.report(self.node.place, f"{self.what} has no `{name}`.", f"Add a line `{name}: …`.")
         return None
 
     def _misspelt(self, name: str) -> str | None:
@@ -99,11 +99,11 @@ class Fields:
         if not isinstance(node, Scalar):
             form = _as_printed(node) if name == "sizes" else FORMS.get(name)
             hint = f'Write it as "{name}: {form}".' if form else ""
-            self.problems.append(node.place.problem(f"`{name}` must be a single value.", hint))
+            self.report(node.place, f"`{name}` must be a single value.", hint)
             return None
         if not node.text.strip():
             hint = "Put a value that begins with # in quotes." if name == "colour" else ""
-            self.problems.append(self.place(name).problem(f"`{name}` is empty.", hint))
+            self.report(self.place(name), f"`{name}` is empty.", hint)
             return None
         return node
 
@@ -114,7 +114,7 @@ class Fields:
             return node
         hint = f'Write it as "{name}: {FORMS[name]}".' if name in FORMS else ""
         told = f"`{name}` must hold keys and values, indented under it."
-        self.problems.append(node.place.problem(told, hint))
+        self.report(node.place, told, hint)
         return None
 
     def items(self, name: str, *, required: bool = False) -> list[Node]:
@@ -124,7 +124,7 @@ class Fields:
             return []
         if isinstance(node, Sequence):
             return node.items
-        self.problems.append(node.place.problem(f'`{name}` must be a list: lines that begin with "- ".'))
+        self.report(node.place, f'`{name}` must be a list: lines that begin with "- ".')
         return []
 
     def close(self) -> None:
@@ -134,7 +134,7 @@ class Fields:
                 asked = [each for each in dict.fromkeys(self.asked) if each not in self.found]
                 hint = nearest(name, asked) or nearest(name, self.asked)
                 hint = hint or f"The keys here are {one_of(dict.fromkeys(self.asked))}."
-                self.problems.append(key.place.problem(f"`{name}` is not a key of {self.what}.", hint))
+                self.report(key.place, f"`{name}` is not a key of {self.what}.", hint)
 
 
 def _as_printed(node: Node) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.project.draft import FileDraft
 from stepper.project.keys.outline import check_labels
 from stepper.project.reader import read_project
 from tests.project.samples import project
@@ -29,6 +30,6 @@ def test_a_label_that_two_lines_bear_cannot_carry_a_switch() -> None:
 
 def test_no_switch_needs_no_label() -> None:
     """A pattern without labels is fine."""
-    problems: list[object] = []
-    check_labels((), (), problems)  # type: ignore[arg-type]
-    assert problems == []
+    draft = FileDraft(text_lines=[])
+    check_labels((), (), draft)
+    assert draft.problems == []
