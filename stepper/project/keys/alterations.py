@@ -57,7 +57,10 @@ _LENGTH = re.compile(
     r"(?P<way>longer|shorter)",
     re.I,
 )
-_BIND_OFF = re.compile(rf"(?:bind|cast)[ -]off\s+(?P<manner>.+?){_IN}", re.I)
+_BIND_OFF = re.compile(
+    r"(?:bind|cast)[ -]off\s+(?P<manner>.+?)(?:\s+in\s+(?!pattern|rib)(?:the\s+)?(?P<section>.+?))?", re.I
+)
+"""Words that are a manner, "in pattern", name no section."""
 _NAMED_BIND_OFF = re.compile(rf"(?P<manner>.+?)\s+(?:bind|cast)[ -]off{_IN}", re.I)
 _RIBBING = re.compile(
     rf"(?P<used>{_RIB})(?:\s+rib(?:bing)?)?(?:\s+instead\s+of\s+(?P<printed>{_RIB})(?:\s+rib(?:bing)?)?)?{_IN}",
@@ -71,7 +74,6 @@ _KEEP_FREE = re.compile(
     rf"(?P<side>,?\s+from\s+the\s+side)?{_IN}",
     re.I,
 )
-_IN_PATTERN = re.compile(r"in (?:pattern|rib)", re.I)
 
 
 def read_alteration(text: str, place: Span, *, inches: bool = False) -> Alteration | None:
@@ -216,11 +218,10 @@ def _read_bind_off(plain: str, place: Span, inches: bool) -> Alteration | None:
         return Alteration(
             kind=RuleKind.BIND_OFF, text=plain, place=place, section=_section(named), words=manner
         )
-    # "in pattern" is a manner, not a section: take it out of the way of "in SECTION".
-    match = _BIND_OFF.fullmatch(_IN_PATTERN.sub("in-pattern", plain))
+    match = _BIND_OFF.fullmatch(plain)
     if match is None:
         return None
-    manner = match["manner"].replace("in-pattern", "in pattern").lower()
+    manner = match["manner"].lower()
     return Alteration(kind=RuleKind.BIND_OFF, text=plain, place=place, section=_section(match), words=manner)
 
 

@@ -76,6 +76,9 @@ def test_binding_off_in_pattern_names_no_section() -> None:
     everywhere = read_alteration("bind off in pattern", HERE)
     assert everywhere is not None
     assert (everywhere.words, everywhere.section) == ("in pattern", "")
+    ribbed = read_alteration("cast off loosely in rib in the body", HERE)
+    assert ribbed is not None
+    assert (ribbed.words, ribbed.section) == ("loosely in rib", "body")
 
 
 def test_a_rib_is_read_stitch_by_stitch() -> None:
