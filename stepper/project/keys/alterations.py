@@ -17,8 +17,9 @@ A section is named in full, or by a word of its name: `sleeves` means every sect
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
+from typing import Final
 
 from stepper.project.draft import FileDraft
 from stepper.project.lengths import read_length, read_needle
@@ -85,10 +86,13 @@ def read_alteration(text: str, place: Span, *, inches: bool = False) -> Alterati
         inches: Whether a length without a unit is in inches.
     """
     plain = " ".join(text.split())
-    for read in (_read_simple, _read_free, _read_count, _read_length, _read_size, _read_rib, _read_bind_off):
-        found = read(plain, place, inches)
-        if found is not None:
-            return found
+    for kind, words, fill in _RULES:
+        match = words.fullmatch(plain)
+        if match is not None:
+            section = (match.groupdict().get("section") or "").strip()
+            rule = fill(Alteration(kind=kind, text=plain, place=place, section=section), match, inches)
+            if rule is not None:
+                return rule
     return None
 
 
@@ -108,102 +112,56 @@ def say_instead(text: str) -> str:
     return f"Change the rows themselves, and keep it for your notes as\n{note}"
 
 
-def _section(match: re.Match[str]) -> str:
-    return (match["section"] or "").strip()
+def _as_it_is(rule: Alteration, match: re.Match[str], inches: bool) -> Alteration:
+    return rule
 
 
-def _read_simple(plain: str, place: Span, inches: bool) -> Alteration | None:
-    match = _NOTE.fullmatch(plain)
-    if match:
-        return Alteration(kind=RuleKind.NOTE, text=match["note"], place=place)
-    match = _NO_BOBBLES.fullmatch(plain)
-    if match:
-        return Alteration(kind=RuleKind.NO_BOBBLES, text=plain, place=place, section=_section(match))
-    match = _NO_CHANGE.fullmatch(plain)
-    if match:
-        return Alteration(kind=RuleKind.NO_NEEDLE_CHANGE, text=plain, place=place, section=_section(match))
-    match = _NEEDLE.fullmatch(plain)
-    if match is None:
-        return None
+def _note(rule: Alteration, match: re.Match[str], inches: bool) -> Alteration:
+    return replace(rule, text=match["note"])
+
+
+def _needle(rule: Alteration, match: re.Match[str], inches: bool) -> Alteration | None:
     used = read_needle(match["used"])
     printed = read_needle(match["printed"]) if match["printed"] else None
     if used is None or (printed is None and match["printed"]):
         return None
-    section = _section(match)
-    return Alteration(
-        kind=RuleKind.NEEDLE, text=plain, place=place, section=section, mm=used, instead_of=printed
-    )
+    return replace(rule, mm=used, instead_of=printed)
 
 
-def _read_free(plain: str, place: Span, inches: bool) -> Alteration | None:
-    match = _KEEP_FREE.fullmatch(plain)
-    if match is None:
-        return None
+def _keep_free(rule: Alteration, match: re.Match[str], inches: bool) -> Alteration | None:
     where = [word for word in ("front", "back") if word in match["where"].lower()]
-    words = " ".join([*where, *(["side"] if match["side"] else [])])
     if not where:
         return None
-    found = Alteration(kind=RuleKind.KEEP_FREE, text=plain, place=place, section=_section(match), words=words)
-    amount, unit = match["amount"].strip(), match["unit"].lower()
-    if unit.startswith("st"):
-        return replace(found, stitches=int(amount)) if amount.isdigit() and int(amount) > 1 else None
-    values, trouble = read_length(f"{amount} {unit}", inches=inches)
-    return None if trouble or len(values) != 1 else replace(found, mm=values[0])
+    rule = replace(rule, words=" ".join([*where, *(["side"] if match["side"] else [])]))
+    amount = match["amount"].strip()
+    if match["unit"].lower().startswith("st"):
+        return replace(rule, stitches=int(amount)) if amount.isdigit() and int(amount) > 1 else None
+    return _lengthened(rule, match, inches)
 
 
-def _read_count(plain: str, place: Span, inches: bool) -> Alteration | None:
-    match = _COUNT.fullmatch(plain)
-    if match is None or int(match["count"]) < 1:
-        return None
-    label = match["label"].strip()
-    return Alteration(kind=RuleKind.COUNT, text=plain, place=place, stitches=int(match["count"]), words=label)
+def _count(rule: Alteration, match: re.Match[str], inches: bool) -> Alteration | None:
+    stitches = int(match["count"])
+    return replace(rule, stitches=stitches, words=match["label"].strip()) if stitches else None
 
 
-def _read_length(plain: str, place: Span, inches: bool) -> Alteration | None:
-    match = _LENGTH.fullmatch(plain)
-    if match is None:
-        return None
-    sign = 1 if match["way"].lower() == "longer" else -1
-    amount, unit = match["amount"].strip(), match["unit"].lower()
-    section = _section(match)
-    if unit[0] == "r":
-        if not amount.isdigit():
-            return None
-        return Alteration(
-            kind=RuleKind.LENGTH, text=plain, place=place, section=section, rounds=sign * int(amount)
-        )
-    values, trouble = read_length(f"{amount} {unit}", inches=inches)
-    if trouble or len(values) != 1:
-        return None
-    return Alteration(kind=RuleKind.LENGTH, text=plain, place=place, section=section, mm=sign * values[0])
+def _length(rule: Alteration, match: re.Match[str], inches: bool) -> Alteration | None:
+    sign, amount = 1 if match["way"].lower() == "longer" else -1, match["amount"].strip()
+    if match["unit"].lower().startswith("r"):
+        return replace(rule, rounds=sign * int(amount)) if amount.isdigit() else None
+    return _lengthened(rule, match, inches, sign)
 
 
-def _read_size(plain: str, place: Span, inches: bool) -> Alteration | None:
-    match = _SIZE.fullmatch(plain)
-    if match is None:
-        return None
-    return Alteration(
-        kind=RuleKind.SIZE,
-        text=plain,
-        place=place,
-        section=_section(match),
-        words=match["size"].strip(),
-    )
+def _lengthened(rule: Alteration, match: re.Match[str], inches: bool, sign: int = 1) -> Alteration | None:
+    values, trouble = read_length(f"{match['amount'].strip()} {match['unit'].lower()}", inches=inches)
+    return None if trouble or len(values) != 1 else replace(rule, mm=sign * values[0])
 
 
-def _read_rib(plain: str, place: Span, inches: bool) -> Alteration | None:
-    match = _RIBBING.fullmatch(plain)
-    if match is None:
-        return None
-    rib, printed = _rib(match["used"]), _rib(match["printed"] or "")
-    return Alteration(
-        kind=RuleKind.RIB,
-        text=plain,
-        place=place,
-        section=_section(match),
-        rib=rib,
-        rib_printed=printed,
-    )
+def _size(rule: Alteration, match: re.Match[str], inches: bool) -> Alteration:
+    return replace(rule, words=match["size"].strip())
+
+
+def _ribbing(rule: Alteration, match: re.Match[str], inches: bool) -> Alteration:
+    return replace(rule, rib=_rib(match["used"]), rib_printed=_rib(match["printed"] or ""))
 
 
 def _rib(words: str) -> tuple[tuple[str, int], ...]:
@@ -211,18 +169,30 @@ def _rib(words: str) -> tuple[tuple[str, int], ...]:
     return tuple((code, int(times)) for code, times in pairs)
 
 
-def _read_bind_off(plain: str, place: Span, inches: bool) -> Alteration | None:
-    named = _NAMED_BIND_OFF.fullmatch(plain)
-    if named is not None:
-        manner = f"by the {named['manner'].lower()} method"
-        return Alteration(
-            kind=RuleKind.BIND_OFF, text=plain, place=place, section=_section(named), words=manner
-        )
-    match = _BIND_OFF.fullmatch(plain)
-    if match is None:
-        return None
-    manner = match["manner"].lower()
-    return Alteration(kind=RuleKind.BIND_OFF, text=plain, place=place, section=_section(match), words=manner)
+def _named_bind_off(rule: Alteration, match: re.Match[str], inches: bool) -> Alteration:
+    return replace(rule, words=f"by the {match['manner'].lower()} method")
+
+
+def _bind_off(rule: Alteration, match: re.Match[str], inches: bool) -> Alteration:
+    return replace(rule, words=match["manner"].lower())
+
+
+_Fill = Callable[[Alteration, re.Match[str], bool], Alteration | None]
+_RULES: Final[tuple[tuple[RuleKind, re.Pattern[str], _Fill], ...]] = (
+    (RuleKind.NOTE, _NOTE, _note),
+    (RuleKind.NO_BOBBLES, _NO_BOBBLES, _as_it_is),
+    (RuleKind.NO_NEEDLE_CHANGE, _NO_CHANGE, _as_it_is),
+    (RuleKind.NEEDLE, _NEEDLE, _needle),
+    (RuleKind.KEEP_FREE, _KEEP_FREE, _keep_free),
+    (RuleKind.COUNT, _COUNT, _count),
+    (RuleKind.LENGTH, _LENGTH, _length),
+    (RuleKind.SIZE, _SIZE, _size),
+    (RuleKind.RIB, _RIBBING, _ribbing),
+    (RuleKind.BIND_OFF, _NAMED_BIND_OFF, _named_bind_off),
+    (RuleKind.BIND_OFF, _BIND_OFF, _bind_off),
+)
+"""The words of each kind of rule, the first that reads them, and what fills it; None where they are no such
+rule."""
 
 
 def meets(alteration: Alteration, section: str) -> bool:
