@@ -102,14 +102,19 @@ def ask_read(question: str, default: str, read: Callable[[str], _Read | str]) ->
         print_folded([found])
 
 
-def ask_yes(question: str) -> bool:
-    """Ask for yes or no; Enter means yes.
+def ask_yes(question: str, default: str = "yes") -> bool:
+    """Ask for yes or no.
+
+    Args:
+        question: It, on one line.
+        default: What Enter means; empty where it has to be said.
 
     Raises:
         LaterAsked: As `ask`; `BackAsked` and `StopAsked` likewise.
     """
     known = {"yes": True, "y": True, "no": False, "n": False}
-    return ask_read(f"{question} yes or no", "yes", lambda said: known.get(said.lower(), "Answer yes or no."))
+    told = "Answer yes or no."
+    return ask_read(f"{question} yes or no", default, lambda said: known.get(said.lower(), told))
 
 
 def ask_right(question: str) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
@@ -19,18 +19,27 @@ from stepper.project.page.kept_rows import (
 )
 from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open, lines_below
 from stepper.project.page.proposals import Kept, Proposal, propose
-from stepper.project.reading.own_words import find_own_row, words_refused
+from stepper.project.reading.own_words import find_depended_on, find_own_row, words_refused
 from stepper.settling.file_in_hand import FileInHand
-from stepper.settling.number_questions import CountAnswer, NumberQuestions
-from stepper.settling.prompting import BackAsked, ask, ask_right, read_line, turn_away
+from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
+from stepper.settling.prompting import (
+    BackAsked,
+    ask,
+    ask_right,
+    ask_yes,
+    read_line,
+    turn_away,
+)
 from stepper.sitting.folding import print_folded
 
 HELP: Final = (
-    "rows: to be knitted by these words; you are asked how many rows and how many stitches after them",
+    "12 rows, 84 sts: to be knitted by these words, and what there is after them; 84 sts, or 12 rows, if the "
+    "other is right in brackets; until 12 cm, 84 sts; same, +4 or -4 for the stitches; rows: to be asked",
     "note: only said at its place; nothing is knitted for it",
     "out: not for you, or said already; it stays in the file as a comment",
-    "cast on, pick up, hold, bind off: what comes or goes by these words",
-    "type: write the row anew, or some words of it: old words => new words, or first words ... last => new",
+    "cast on 38, pick up 31, hold 12 for thumb, bind off: what comes or goes by these words",
+    "old words => new words, or first words ... last => new: the row is read with this change",
+    "type: write the row anew",
     "split: ask about each of its sentences",
     "later: leave it open; back: the answer before again; stop: end here, what is answered stays",
     "note all, out all: this and all that is open below it in its part (all lines, if it does not fit)",
@@ -63,9 +72,12 @@ _ANSWERS: Final = {
 _SHORT: Final = {Kept.OUT: "out"}
 _IN_FRONT: Final = "stands in front of the pattern"
 """What the mark says of text between a stitch pattern and the first part: mostly remarks."""
+_SHOWN: Final = 40
+"""Letters of the page's words that are shown of a row that is written; of words twice as long."""
 _MOST_SHOWN: Final = 4
 """Most rows that are shown as they were written; of more, the first two and the last."""
-_WHAT: Final = "What is it: rows, note, out, or ? for more"
+_WHAT: Final = "What is it?"
+_MOVED: Final = re.compile(r"(?P<verb>cast on|pick up|hold)\s+(?P<moved>\d.*)", re.I)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -101,7 +113,7 @@ def look_at(left: LeftOpen, text: str) -> RowAsked:
         so_far = SoFar(stitches=None, flat=so_far.flat)
     behind = rows[left.last].strip() if left.last < len(rows) else ""
     proposal = propose(left.text, empty=so_far.stitches == 0, behind=behind)
-    if _IN_FRONT in left.why and not proposal.numbered:
+    if is_remark(left):
         proposal = replace(proposal, kept=Kept.NOTE)
     refused = _why_refused(left.text) if proposal.kept is Kept.ROWS else ""
     if refused:
@@ -109,11 +121,39 @@ def look_at(left: LeftOpen, text: str) -> RowAsked:
     return RowAsked(left=left, so_far=so_far, proposal=proposal, refused=refused)
 
 
+def is_remark(left: LeftOpen) -> bool:
+    """Return whether an open row is likely only said, wherever it stands."""
+    if left.kind is not LeftKind.ROW:
+        return False
+    proposal = propose(left.text)
+    return proposal.kept is Kept.NOTE or (_IN_FRONT in left.why and not proposal.numbered)
+
+
 def _why_refused(words: str) -> str:
-    """Return why words cannot be kept as rows, whatever their count; empty if they can."""
+    """Return why words cannot be kept as rows, whatever their count; empty if they can, together or one by
+    one."""
+    depended = find_depended_on(words)
+    if depended and depended.keys() <= _ROW_BY_ROW:
+        return ""
     own = find_own_row(f"Own words: {words} 1 sts.")
     refused = words_refused(own) if own is not None else None
     return f"As it stands it cannot be kept: {refused[2]}" if refused is not None else ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Reply:
+    """What she answers to what a row is; what it leaves open is asked for."""
+
+    kept: Kept
+    numbers: RowNumbers | None = None
+    moved: str = ""
+    """What comes or goes, as it is written in the file."""
+    count: str | None = None
+    """The stitches after a row in which some go on hold; empty for the rest of them."""
+    below: bool = False
+    """Whether it is for all that is open below it, too."""
+    change: str = ""
+    """Words of the row and what is to stand in their place, as typed."""
 
 
 def ask_row(asked: RowAsked, file: FileInHand) -> str:
@@ -129,9 +169,16 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
     words = asked.left.text
     print_folded([f"  {asked.refused}"] if asked.refused else [])
     while True:
-        answer = _ask_kind(asked)
-        kept = _ANSWERS[answer.removesuffix(" all")]
-        if answer.endswith(" all"):
+        numbers = NumberQuestions(
+            proposal=asked.proposal,
+            before=asked.so_far.stitches,
+            file=file,
+            words=asked.left.text,
+            flat=asked.so_far.flat,
+        )
+        reply = _ask_kind(asked, numbers)
+        kept = reply.kept
+        if reply.below:
             return _all_below(asked.left, file, Kept.NOTE if kept is Kept.NOTE else Kept.OUT)
         if kept is Kept.SPLIT:
             sentences = split_sentences(asked.left.text)
@@ -144,12 +191,12 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
         try:
             made: Sequence[tuple[str, ...]]
             if kept is Kept.ANEW:
-                made = (_type(words),)
+                made = (_type(words, reply.change),)
                 words = made[0][0] if len(made[0]) == 1 else words
             else:
-                numbers = NumberQuestions(proposal=asked.proposal, before=asked.so_far.stitches, file=file)
-                made = _keep(kept, asked, numbers)
-                file.settle_sizes(numbers.typed)
+                made = _keep(reply, asked, numbers)
+                if made:
+                    file.settle_sizes(numbers.typed)
         except BackAsked:  # to what it is, not yet to the answer before
             file.text, file.alone = before, alone
             continue
@@ -158,17 +205,58 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
             return text
 
 
-def _ask_kind(asked: RowAsked) -> str:
-    proposed = asked.proposal.kept
-    default = "later" if asked.left.kind is LeftKind.LINE else _SHORT.get(proposed, proposed.value)
+def _ask_kind(asked: RowAsked, numbers: NumberQuestions) -> _Reply:
+    """Ask what a row is, with all its numbers where the page says them."""
+    proposed, default = _propose(asked, numbers)
     while True:
-        answer = ask(_WHAT, default).lower()
-        plain = answer.removesuffix(" all")
-        if plain in _ANSWERS and (plain == answer or _ANSWERS[plain] in (Kept.NOTE, Kept.OUT)):
-            return answer
-        print_folded(
-            HELP if answer in ("?", "help") else ["Answer rows, note, out or another; ? tells them all."]
-        )
+        answer = ask(_WHAT, default)
+        if answer == default and proposed is not None:
+            return proposed
+        if "=>" in answer:
+            return _Reply(kept=Kept.ANEW, change=answer)
+        word = answer.lower()
+        plain = word.removesuffix(" all")
+        if plain in _ANSWERS and (plain == word or _ANSWERS[plain] in (Kept.NOTE, Kept.OUT)):
+            return _Reply(kept=_ANSWERS[plain], below=plain != word)
+        moved = _MOVED.fullmatch(answer)
+        if moved is not None:
+            return _Reply(kept=_ANSWERS[moved["verb"].lower()], moved=moved["moved"])
+        found = numbers.read(answer)
+        if isinstance(found, RowNumbers):
+            told = numbers.trouble_with(found)
+            if not told:
+                return _Reply(kept=Kept.ROWS, numbers=found)
+            print_folded([told])
+        elif found is not None:
+            print_folded([found])
+        else:
+            told = "Answer rows, note, out or another, or 12 rows, 84 sts; ? tells them all."
+            print_folded(HELP if answer in ("?", "help") else [told])
+
+
+def _propose(asked: RowAsked, numbers: NumberQuestions) -> tuple[_Reply | None, str]:
+    """Return what Enter takes, and how it stands in brackets; None where that is one of the short answers."""
+    kept = asked.proposal.kept
+    if asked.left.kind is LeftKind.LINE:
+        return None, "later"
+    if kept is Kept.ROWS and asked.defines:
+        return _Reply(kept=kept), "by its words"
+    if kept is Kept.ROWS:
+        found = numbers.propose()
+        whole = not numbers.trouble_with(found)
+        return (_Reply(kept=kept, numbers=found), numbers.say(found)) if whole else (None, "rows")
+    moved = numbers.moved_proposed()
+    if kept in (Kept.CAST_ON, Kept.PICK_UP) and moved:
+        return _Reply(kept=kept, moved=moved), f"{kept.value} {moved} sts"
+    if kept is Kept.HOLD and moved:
+        printed = numbers.propose().count
+        count = printed.text if printed is not None else ""
+        then = count or "the rest"
+        then += " sts as printed" if then[-1].isdigit() or then.endswith(")") else ""
+        return _Reply(kept=kept, moved=moved, count=count), f"hold {moved}, then {then}"
+    if kept is Kept.BIND_OFF:
+        return _Reply(kept=kept), "bind off all sts"
+    return None, _SHORT.get(kept, kept.value)
 
 
 def _all_below(left: LeftOpen, file: FileInHand, kept: Kept) -> str:
@@ -188,8 +276,16 @@ def _all_below(left: LeftOpen, file: FileInHand, kept: Kept) -> str:
     return text
 
 
-def _type(words: str) -> tuple[str, ...]:
-    """Ask for rows in her words, until an empty line."""
+def _type(words: str, change: str = "") -> tuple[str, ...]:
+    """Ask for rows in her words, until an empty line.
+
+    Args:
+        words: The row as it stands.
+        change: What is to be changed in it, if that is said already; then nothing else is asked.
+    """
+    if change:
+        changed = _changed(words, change)
+        return (changed,) if changed else ()
     print_folded([words, "Write it as it is to be read, one row on a line; an empty line ends."])
     rows: list[str] = []
     while True:
@@ -197,16 +293,23 @@ def _type(words: str) -> tuple[str, ...]:
         turn_away(line)
         if not line:
             return tuple(rows)
-        old, arrow, new = (each.strip() for each in line.partition("=>"))
-        stretch = _find_stretch(old, words)
-        if not arrow:
-            rows.append(line)
-        elif stretch:
-            words = re.sub(r"\s+(?=[,.;:)])", "", " ".join(words.replace(stretch, new, 1).split()))
+        changed = _changed(words, line) if "=>" in line else ""
+        if changed:
+            words = changed
             rows = [words]
             print_folded([words])
-        else:
-            print_folded([f'"{old}" does not stand in it.'])
+        elif "=>" not in line:
+            rows.append(line)
+
+
+def _changed(words: str, change: str) -> str:
+    """Return words with what an answer changes in them, `old => new`; empty, told, if that is not there."""
+    old, _, new = (each.strip() for each in change.partition("=>"))
+    stretch = _find_stretch(old, words)
+    if not stretch:
+        print_folded([f'"{old}" does not stand in it.'])
+        return ""
+    return re.sub(r"\s+(?=[,.;:)])", "", " ".join(words.replace(stretch, new, 1).split()))
 
 
 def _find_stretch(old: str, words: str) -> str:
@@ -218,32 +321,64 @@ def _find_stretch(old: str, words: str) -> str:
     return found[0] if found is not None else ""
 
 
-def _keep(kept: Kept, asked: RowAsked, numbers: NumberQuestions) -> Sequence[tuple[str, ...]]:
-    """Ask what the program has to know of a row that is kept so.
+def _keep(reply: _Reply, asked: RowAsked, numbers: NumberQuestions) -> Sequence[tuple[str, ...]]:
+    """Ask what the program has to know of a row that is kept so, and is not answered yet.
 
     Returns:
         The rows that may be written, the best form first; none if no form fits what she answers.
     """
-    words, numbered = asked.left.text, asked.proposal.numbered
+    kept, words, numbered = reply.kept, asked.left.text, asked.proposal.numbered
     if kept in (Kept.NOTE, Kept.OUT, Kept.BIND_OFF):
         return _each_alone(write_kept(words, kept))
     if kept in (Kept.CAST_ON, Kept.PICK_UP):
         verb = "cast on" if kept is Kept.CAST_ON else "picked up"
-        return _each_alone(write_kept(words, kept, moved=numbers.ask_moved(verb)))
+        return _each_alone(write_kept(words, kept, moved=numbers.ask_moved(verb, reply.moved)))
     if kept is Kept.HOLD:
-        moved = numbers.ask_held()
-        return _each_alone(write_kept(words, kept, moved=moved, count=numbers.ask_count("1").text))
-    rows = asked.proposal.rows if numbered else numbers.ask_rows()
-    count = CountAnswer() if asked.defines else numbers.ask_count(rows)
-    if not count.each and numbers.changes(count.text) and rows != "1":
-        count = numbers.ask_each(rows, count.text, words)
-        if not count.each:
-            return ()
-    if count.each:
-        return (write_each(words, count.each),)
-    by_number = write_numbered(words, count.text) if numbered else ()
-    plain = write_kept(words, kept, rows=rows, count=count.text, flat=asked.so_far.flat)
+        moved = numbers.ask_held(reply.moved)
+        count = numbers.ask_count() if reply.count is None else reply.count
+        return _each_alone(write_kept(words, kept, moved=moved, count=count))
+    if asked.defines and reply.numbers is None:
+        found: RowNumbers | None = RowNumbers(rows=asked.proposal.rows, count=CountAnswer())
+    elif reply.numbers is not None:
+        found = numbers.complete(reply.numbers)
+    else:
+        found = numbers.ask_numbers()
+    if found is None or found.count is None:
+        return ()
+    rows, count_text = found.rows, found.count.text
+    depended = find_depended_on(words)
+    if depended:
+        counts = numbers.row_by_row(found)
+        return (write_each(words, counts),) if counts and _may_be_rows(words, depended, asked) else ()
+    if found.count.each:
+        return (write_each(words, tuple(map(str, found.count.each))),)
+    by_number = write_numbered(words, count_text) if numbered and rows == asked.proposal.rows else ()
+    plain = write_kept(words, kept, rows=rows, count=count_text, flat=asked.so_far.flat)
     return _each_alone((*by_number, *plain))
+
+
+_OFF: Final = re.compile(r"\b(?:(?:bind|cast)(?:ing)?[\s-]+off|bound[\s-]+off|BO)\b[^.;]*", re.I)
+_AT_EDGE: Final = re.compile(
+    r"\bat\s+(?:the\s+)?(?:beg|start\b|(?:each|both|either)\s+(?:end|side)|(?:[a-z]+\s+)?edges?\b)", re.I
+)
+_ROW_BY_ROW: Final = {"go", "at once"}
+"""What rows may say that are kept one by one, each with its count."""
+
+
+def _may_be_rows(words: str, depended: Mapping[str, str], asked: RowAsked) -> bool:
+    """Return whether words that later rows depend on may be kept as rows, each with its count; tell why not.
+
+    Stitches bound off at an edge leave whole rows; where the page does not say that they are, she is asked.
+    """
+    no = [why for kind, why in depended.items() if kind not in _ROW_BY_ROW]
+    if not no and asked.so_far.flat is False and "go" in depended:
+        no = [depended["go"]]  # a round has no edge
+    at_edge = all(_AT_EDGE.search(found) for found in _OFF.findall(words))
+    if not no and not at_edge and not ask_yes("Are all stitches bound off at an edge of the piece?", ""):
+        no = [depended["go"]]
+    how = "Type it so that it is read, or say later."
+    print_folded([f"It cannot be kept as rows: {why} {how}" for why in no[:1]])
+    return not no
 
 
 def _each_alone(forms: Sequence[str]) -> tuple[tuple[str, ...], ...]:
@@ -261,11 +396,18 @@ def _first_read(made: Sequence[tuple[str, ...]], left: LeftOpen, file: FileInHan
         problems = file.problems_with(text, at, len(rows))
         if not problems:
             shown = rows if len(rows) <= _MOST_SHOWN else (*rows[:2], "…", rows[-1])
-            print_folded([f"Written: {row}" for row in shown])
+            print_folded([f"Written: {_shortened(row, left.text)}" for row in shown])
             return text
         told = [f"{each.message} {each.hint}".strip() for each in problems]
     print_folded([f"That is not read: {each}" for each in told[:2]])
     return ""
+
+
+def _shortened(row: str, words: str) -> str:
+    """Return a row as it is shown: of words of the page, which she has just read, the first few."""
+    plain = " ".join(words.split())
+    stem = plain[_SHOWN:].rstrip(".")
+    return row.replace(stem, " …", 1) if len(plain) > 2 * _SHOWN and stem in row else row
 
 
 def _place_of(left: LeftOpen, text: str) -> int:

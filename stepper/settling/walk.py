@@ -10,6 +10,7 @@ file again.
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Final
@@ -21,6 +22,7 @@ from stepper.project.problems import Problem, UnsoundFileError
 from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, write_whole
 from stepper.settling.prompting import ENTER_TAKES, BackAsked, LaterAsked, StopAsked, ask_yes
 from stepper.settling.row_questions import ask_front, ask_row, look_at
+from stepper.settling.together import alike_below, ask_together
 from stepper.settling.value_questions import ask_needles, ask_value
 from stepper.sitting.folding import print_folded
 from stepper.sitting.patience import patience
@@ -44,6 +46,8 @@ class Settling:
     """What is left open in this run."""
     before: list[tuple[str, frozenset[_Key]]] = field(default_factory=list)
     """The texts before the answers so far, each with what was left open then."""
+    apart: set[LeftOpen] = field(default_factory=set)
+    """What is asked about one by one, though it could be kept together."""
     answered: int = 0
 
     def run(self) -> bool:
@@ -78,20 +82,27 @@ class Settling:
         if found is None:
             return False
         left, problem = found
-        file = take_in_hand(self.text, self.path.parent)
-        _show(left, sum(self._is_open(each) for each in find_left_open(self.text)))
-        key = _key_of(left)
+        opened = [each for each in find_left_open(self.text) if self._is_open(each)]
+        together = () if problem is not None or left in self.apart else alike_below(left, opened)
         kept = (self.text, frozenset(self.later))
         try:
-            text = self._ask(left, problem, file)
+            if together:
+                _show_all(together, len(opened))
+                text = ask_together(together, self.text)
+            else:
+                _show(left, len(opened))
+                text = self._ask(left, problem, take_in_hand(self.text, self.path.parent))
         except LaterAsked:
-            self.later.add(key)
+            self.later.update(map(_key_of, together or (left,)))
             self.before.append(kept)
             return True
         if self._take_changes():
             return True  # the answer was to what stood there before: it is asked again
+        if text == self.text and together:
+            self.apart.update(together)
+            return True
         if text == self.text:
-            self.later.add(key)
+            self.later.add(_key_of(left))
         self._write(text)
         self.before.append(kept)
         self.answered += 1
@@ -191,9 +202,19 @@ def _key_of(left: LeftOpen) -> _Key:
 def _show(left: LeftOpen, many: int) -> None:
     """Show what is asked about, with its place and what is not understood."""
     part = f", {left.part}" if left.part else ""
+    head = f"{many} open. {_where(left)}{part}."
     if left.kind is LeftKind.LINE:
         head = f"Read, and does not fit: line {left.first}{part}."
-    else:
-        where = f"{left.where[0].upper()}{left.where[1:]} of the page" if left.where else f"Line {left.first}"
-        head = f"{many} open. {where}{part}."
     print_folded(["", head, f"  {left.text}", *(f"  {said}" for said in left.why.split("\n") if said)])
+
+
+def _show_all(together: Sequence[LeftOpen], many: int) -> None:
+    """Show several pieces that are asked about in one question."""
+    first = together[0]
+    part = f", {first.part}" if first.part else ""
+    rows = [f"  {number}. {each.text}" for number, each in enumerate(together, start=1)]
+    print_folded(["", f"{many} open. From {_where(first).lower()}{part}: {len(together)} remarks.", *rows])
+
+
+def _where(left: LeftOpen) -> str:
+    return f"{left.where[0].upper()}{left.where[1:]} of the page" if left.where else f"Line {left.first}"

@@ -35,19 +35,24 @@ def settle(text: str, number: int = 0) -> list[str]:
 @pytest.mark.parametrize(
     ("words", "answers", "rows"),
     [
-        ("Twirl k2 in loops.", ["", "", ""], ["Own words: Twirl k2 in loops."]),
-        ("Twirl k2 in loops.", ["r", "3", "same", "every"], ["Own words, 3 rounds: Twirl k2 in loops."]),
-        ("Twirl k2 in loops. 50 (54, 58) sts.", ["", "", ""], ["Own words: Twirl k2 in loops. 50 (54, 58) sts."]),
-        ("Twirl k2 in loops.", ["", "", "50 54 58"], ["Own words: Twirl k2 in loops. 50 (54, 58) sts."]),
-        ("Twirl k2 in loops.", ["", "", "54", ""], ["knit: {size: M, only: M}", "Own words: Twirl k2 in loops. 54 sts."]),
-        ("Twirl k2 for 7 cm.", ["", "", ""], ["Own words, for 7 cm: Twirl k2 for 7 cm."]),
-        ("Rnd 4: P2, loop.", ["", ""], ["Rnd 4: Own words: P2, loop."]),
-        ("Twirl by twos. 2 sts dec'd.", ["", "", ""], ["Own words: Twirl by twos. 2 sts dec'd."]),
+        ("Twirl k2 in loops.", [""], ["Own words: Twirl k2 in loops."]),
+        ("Twirl k2 in loops.", ["3 rounds", "every"], ["Own words, 3 rounds: Twirl k2 in loops."]),
+        ("Twirl k2 in loops.", ["r", "3", "every"], ["Own words, 3 rounds: Twirl k2 in loops."]),
+        ("Twirl k2 in loops. 50 (54, 58) sts.", [""], ["Own words: Twirl k2 in loops. 50 (54, 58) sts."]),
+        ("Twirl k2 in loops.", ["50 54 58 sts"], ["Own words: Twirl k2 in loops. 50 (54, 58) sts."]),
+        ("Twirl k2 in loops.", ["1 row, 50 (54, 58)"], ["Own words: Twirl k2 in loops. 50 (54, 58) sts."]),
+        ("Twirl k2 in loops.", ["54 sts", ""], ["knit: {size: M, only: M}", "Own words: Twirl k2 in loops. 54 sts."]),
+        ("Twirl k2 for 7 cm.", [""], ["Own words, for 7 cm: Twirl k2 for 7 cm."]),
+        ("Twirl k2 in loops.", ["until 7 cm, same"], ["Own words, until piece measures 7 cm: Twirl k2 in loops."]),
+        ("Rnd 4: P2, loop.", [""], ["Rnd 4: Own words: P2, loop."]),
+        ("Twirl by twos. 2 sts dec'd.", [""], ["Own words: Twirl by twos. 2 sts dec'd."]),
         ("Show it to her.", [""], ["Note: Show it to her."]),
         ("Show it to her.", ["out"], ["# Show it to her."]),
         ("Off they go.", ["bind off"], ["Own words, bind off all sts: Off they go."]),
+        ("The thumb waits.", ["hold 8 (9, 10) for thumb", ""], ["Own words, hold 8 (9, 10) sts for thumb: The thumb waits."]),
         ("The thumb waits.", ["h", "8 for thumb", "", "e"], ["Own words, hold 8 sts for thumb: The thumb waits."]),
         ("Twirl k2 in loops.", ["t", "K10, purl to end.", "Knit 2 rounds.", ""], ["K10, purl to end.", "Knit 2 rounds."]),
+        ("Purl 1 rnd of loops.", ["of loops =>"], ["Purl 1 rnd."]),
         ("Purl 1 rnd of loops.", ["t", "of loops =>", ""], ["Purl 1 rnd."]),
         ("Purl 1 rnd or as many as she likes to.", ["t", "nowhere =>", "or ... to =>", ""], ["Purl 1 rnd."]),
     ],
@@ -86,12 +91,12 @@ def test_words_that_cannot_be_kept_are_told_before_she_answers(
 ) -> None:
     """What is proposed is then to write it anew; if she keeps it all the same, it is told again and asked again."""
     text = file_with("Twirl 12 loops, turn, twirl back.")
-    type_answers(monkeypatch, "rows", "", "", "note")
+    type_answers(monkeypatch, "rows", "", "note")
     assert settle(text) == ["Note: Twirl 12 loops, turn, twirl back."]
     shown = capsys.readouterr().out
     assert "As it stands it cannot be kept: the row is turned before its end" in shown
-    assert "What is it: rows, note, out, or ? for more [type]" in shown
-    assert "That is not read: the row is turned before its end" in shown
+    assert "What is it? [type]" in shown
+    assert "It cannot be kept as rows: the row is turned before its end" in shown
 
 
 def test_a_row_that_is_typed_wrong_can_be_gone_on_with(
@@ -140,7 +145,7 @@ def test_back_from_a_number_asks_what_it_is(monkeypatch: pytest.MonkeyPatch, cap
     """And from there the answer before; a file kept for one size in between is as it was."""
     type_answers(monkeypatch, "r", "back", "r", "7", "back", "note")
     assert settle(file_with("Twirl k2 in loops.")) == ["Note: Twirl k2 in loops."]
-    assert capsys.readouterr().out.count("What is it:") == 3
+    assert capsys.readouterr().out.count("What is it?") == 3
     type_answers(monkeypatch, "back")
     with pytest.raises(BackAsked):
         settle(file_with("Twirl k2 in loops."))
@@ -177,3 +182,36 @@ def test_text_in_front_of_the_pattern_stays_a_comment(monkeypatch: pytest.Monkey
     assert ask_front(front, take_in_hand(text, Path())) == "\n".join(text.split("\n")[1:])
     between = file_with("Twirl k2 all round.").replace('"twirl" is not understood here.', "this stands in front of the pattern.")
     assert look_at(find_left_open(between)[0], between).proposal.kept is Kept.NOTE
+
+
+@pytest.mark.parametrize(
+    ("words", "answers", "rows"),
+    [
+        ("Cast off 2 loops at the beginning of the next 2 twirls.", ["2 rows, 38 36", ""], 2),
+        ("Twirl, binding off the 2 loops.", ["1 row, 38", "yes", ""], 1),
+        ("Twirl, binding off the 2 loops.", ["1 row, 38", "no", "note"], 0),
+        ("Twirl 12, turn, twirl back.", ["2 rows, 38 36", "note"], 0),
+        ("Slip 3 loops to a holder, twirl.", ["2 rows, 38 36", "note"], 0),
+        ("Join into a round of twirls.", ["2 rows, 38 36", "note"], 0),
+    ],
+)
+def test_words_that_bind_off_or_turn_are_never_silently_plain_rows(
+    words: str, answers: list[str], rows: int, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """However she counts them: at an edge is asked where the page does not say it, the rest is refused."""
+    text = project(f"Cast on 40 (44, 48) sts.\nWork flat.\n{MARK}\nNote: {words}\nBind off.", size="M")
+    type_answers(monkeypatch, *answers)
+    kept = settle(text)
+    assert sum(row.startswith("Own words: by the words above") for row in kept) == rows
+    shown = capsys.readouterr().out
+    assert ("cannot be kept as rows" in shown) == (rows == 0)
+    assert ("at an edge of the piece? yes or no" in shown) == ("yes" in answers or "no" in answers)
+
+
+def test_rounds_have_no_edge_to_bind_off_at(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
+    """A round that binds off some stitches leaves a gap, wherever it is."""
+    type_answers(monkeypatch, "2 rounds, 38 36", "note")
+    assert settle(file_with("Cast off 2 loops at the beginning of the next 2 twirls.")) == [
+        "Note: Cast off 2 loops at the beginning of the next 2 twirls."
+    ]
+    assert "It cannot be kept as rows: stitches bound off leave an edge" in capsys.readouterr().out

@@ -37,14 +37,14 @@ def test_each_answer_is_in_the_file_before_the_next_question(
 ) -> None:
     """Whatever happens then, it is kept."""
     path = written(tmp_path, TWO)
-    type_answers(monkeypatch, "r", "", "")
+    type_answers(monkeypatch, "")
     settling = Settling(path=path)
     assert not settling.run()  # the input ended
     assert settling.answered == 1
     assert "Own words: Twirl k2 in loops." in path.read_text()
     (left,) = find_left_open(path.read_text())
     assert left.where == "row 5"
-    type_answers(monkeypatch, "r", "", "")
+    type_answers(monkeypatch, "")
     capsys.readouterr()
     assert Settling(path=path).run()
     shown = capsys.readouterr().out

@@ -95,13 +95,62 @@ def read_duration(answer: str, sizes: int, *, inches: bool) -> AnsweredNumber | 
     return (lasts,)
 
 
+_SAID_ROWS: Final = r"\d+(?:[\s,;:/(\[\])]+\d+)*[)\]]?\s*(?:rows?|rnds?|rounds?)\b\.?"
+_SAID_LENGTH: Final = r"(?:until|for)\b.*?(?:\b(?:cms?|mm|inch(?:es)?|ins?)\b|[\"”″]|\d(?=\s*(?:,\s+|;|$)))"
+_FROM: Final = r"(?:\s+(?:from|above|below|after|beyond)\s+[^,;]+?)?"
+_JOINED: Final = r"(?:\s*[,;]\s*(?:then\s+)?|\s+then\s+|\s+)"
+_SAID_COUNT: Final = (
+    r"(?:(?:the\s+)?same|=|[+-]\s*\d+(?:\s*(?:sts?|stitches))?|\d+(?:[\s,;:/(\[\])]+\d+)*[)\]]?"
+    r"(?:\s*(?:sts?|stitches)\b)?)\.?(?:\s+after)?"
+)
+_SAID: Final = re.compile(
+    rf"(?P<rows>{_SAID_ROWS}|{_SAID_LENGTH}{_FROM})(?:{_JOINED}(?P<count>{_SAID_COUNT}))?"
+    rf"|(?P<alone>{_SAID_COUNT})",
+    re.I,
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SaidNumbers:
+    """An answer that says how many rows, how many stitches, or both, as typed."""
+
+    rows: str = ""
+    count: str = ""
+
+
+def split_numbers(answer: str, sizes: int, *, bare: bool = False) -> SaidNumbers | None:
+    """Split an answer into how many rows and how many stitches after them: `12 rows, 84 sts`.
+
+    Args:
+        answer: As typed.
+        sizes: How many sizes the file has, since a list of as many is one number.
+        bare: Whether a number alone is one of rows, as where these are asked for; else it is neither.
+
+    Returns:
+        What is said of each; None if the answer is of another kind, or does not say of which a number is.
+    """
+    plain = answer.strip()
+    two = re.fullmatch(r"(\d+)\s*[,;]\s*(\d+|[+-]\d+|same)", plain, re.I)
+    if two is not None and sizes != len(two.groups()):
+        return SaidNumbers(rows=two[1], count=two[2])
+    match = _SAID.fullmatch(plain)
+    if match is None:
+        return None
+    if match["rows"]:
+        return SaidNumbers(rows=match["rows"], count=match["count"] or "")
+    if plain[0].isdigit() and re.search(r"(?:\b|\d)st", plain, re.I) is None:
+        return SaidNumbers(rows=plain) if bare else None
+    return SaidNumbers(count=plain)
+
+
 def read_each(answer: str) -> tuple[int, ...]:
     """Read the counts after each of several rows, `17 16 15`; 0 at the end is the last row bound off.
 
     Returns:
         The counts; empty if they are not numbers from 1 up to there.
     """
-    if not re.fullmatch(r"\d+(?:[\s,;]+\d+)*", answer.strip()):
+    answer = re.sub(r"\s*\b(?:sts?|stitches)\b\.?(?:\s+after)?\s*$", "", answer.strip(), flags=re.I)
+    if not re.fullmatch(r"\d+(?:[\s,;]+\d+)*", answer):
         return ()
     values = tuple(int(each) for each in re.findall(r"\d{1,5}", answer))
     return values if all(0 < each <= MOST for each in values[:-1]) and values[-1] <= MOST else ()

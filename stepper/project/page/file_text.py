@@ -72,18 +72,17 @@ def write_file(pasted: Pasted) -> WrittenFile:
     for part in pasted.parts:
         rows += _section(part, gauges)
     if not pasted.parts:
-        rows += [
-            "  - name: pattern",
-            "    work: |",
-            f"      # {MARK}: no line of a pattern was found in the text.",
-            "      Note: Type the lines of the pattern here, each as it is printed.",
-        ]
+        rows += ["  - name: pattern", "    work: |", *_NO_LINE]
     looks = tuple(at for at, row in enumerate(rows, start=1) if re.search(rf"# {MARK}\b", row))
     lines = sum(piece.kind == "line" for piece in pasted.pieces)
     notes = sum(bool(re.search(rf"# {MARK} \(rows? \d", row)) for row in rows)
     return WrittenFile(text="\n".join(rows) + "\n", looks=looks, lines=lines, notes=notes)
 
 
+_NO_LINE: Final = (
+    f"      # {MARK}: no line of a pattern was found in the text.",
+    "      Note: Type the lines of the pattern here, each as it is printed.",
+)
 _KEPT: Final = (
     "# A row that is to be knitted and is not read can be kept in its words, with the stitches after it:",
     "# Own words: work the motif as on page 3. 96 sts.",
@@ -289,7 +288,7 @@ def _section(part: PagePart, gauges: Sequence[FoundGauge]) -> list[str]:
         named = piece.front not in ("", "heading", before)
         rows += [f"      {row}" for row in ([_named(piece.front)] if named else []) + _piece(piece)]
         before = piece.front
-    return rows
+    return rows if any(piece.kind != "comment" for piece in part.pieces) else [*rows, *_NO_LINE]
 
 
 def _piece(piece: Piece) -> list[str]:

@@ -82,23 +82,23 @@ def write_numbered(words: str, count: str) -> tuple[str, ...]:
     return (f"{head['head'].strip()} Own words: {_counted(plain[head.end() :], count)}",)
 
 
-def write_each(words: str, counts: Sequence[int]) -> tuple[str, ...]:
-    """Write rows that change the number of stitches: the words once as a note, then a row for each count.
+def write_each(words: str, counts: Sequence[str]) -> tuple[str, ...]:
+    """Write rows one by one: the words once as a note, then a row for each with its count.
 
     Args:
         words: The words of the page, which are for all of the rows.
-        counts: The stitches after each row; 0 at the end where that is bound off.
+        counts: The stitches after each row, a number or a list; empty for the same as before it, `0` at the
+            end where all are bound off.
     """
     plain = " ".join(words.split())
-    return (
-        f"Note: {plain}",
-        *(
-            f"Own words: by the words above, row {number} of {len(counts)}. {count} sts."
-            if count
-            else f"Own words, bind off all sts: by the words above, row {number} of {len(counts)}."
-            for number, count in enumerate(counts, start=1)
-        ),
-    )
+    rows = [f"Note: {plain}"]
+    for number, count in enumerate(counts, start=1):
+        which = f"by the words above{f', row {number} of {len(counts)}' if len(counts) > 1 else ''}."
+        if count == "0":
+            rows.append(f"Own words, bind off all sts: {which}")
+        else:
+            rows.append(f"Own words: {which}{f' {count} sts.' if count else ''}")
+    return tuple(rows)
 
 
 def split_sentences(words: str) -> list[str]:

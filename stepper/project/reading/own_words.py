@@ -140,23 +140,27 @@ _ELSEWHERE = (
         r"\bw\s*&\s*t\b|\bwrap(?:\s+and|\s*&)\s+turn\b|\bshort[\s-]+rows?\b|\bturn\b(?!\s*\.?\s*$)",
         "the row is turned before its end, and own words stand for whole rows.",
         "Write short rows so that they are read.",
-        "",
+        "turn",
     ),
     (
         r"\bjoin(?:ing|ed)?\b[^.]*\bround\b|\bwork\s+(?:flat|in\s+rows|back\s+and\s+forth)\b",
         "rows become rounds there, or rounds rows, which the rows after it have to know of.",
         'Write that as a line of its own: "Join in the round.", "Work flat."',
-        "",
+        "join",
     ),
     (
         r"\bat\s+the\s+same\s+time\b",
         "two things are worked at the same time there, over more rows than the words stand for.",
         "Write the rows one by one.",
-        "",
+        "at once",
     ),
 )
-"""Words whose meaning later rows depend on: a pattern, why they are refused, what to write, and which of
-`OwnRow.moves` makes them known."""
+"""Words whose meaning later rows depend on: a pattern, why they are refused, what to write, and their kind,
+which for the first two is what `OwnRow.moves` makes known."""
+_WORKED_ON: Final = re.compile(
+    r"\b(?:[kp]\s?\d+|[kp]|knit|purl|work|patt(?:ern)?|rib|back|rep(?:eat)?|rows?|rnds?)\b", re.I
+)
+"""Words behind a turn by which the line is more than one row."""
 _NOT_READ = ("is not understood here", "ends too early")
 _COME_OR_GO = re.compile(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b|\bpick(?:ing)?\s+up\b", re.I)
 
@@ -194,6 +198,16 @@ def misspelt_own(plain: str) -> tuple[int, str, str] | None:
     return own.words_at + counted.start("sts"), counted["sts"], meant[0][1]
 
 
+def find_depended_on(words: str) -> dict[str, str]:
+    """Find what later rows would have to know of some words, whatever their count.
+
+    Returns:
+        What it is - `go`: stitches bound off, `held`: put on hold or taken back, `turn`: a row turned before
+        its end, `join`: rows that become rounds, `at once`: two works over the same rows - with what is told.
+    """
+    return {kind: message for pattern, message, _, kind in _ELSEWHERE if re.search(pattern, words, re.I)}
+
+
 def words_refused(own: OwnRow) -> tuple[int, int, str, str] | None:
     """Return why the words of a row cannot be kept: place and length in the line, message, hint; None if they
     can."""
@@ -211,9 +225,13 @@ def words_refused(own: OwnRow) -> tuple[int, int, str, str] | None:
             "no words follow to be read aloud.",
             'Write "Own words: work the motif as on page 3. 96 sts."',
         )
-    for pattern, message, hint, moves in _ELSEWHERE:
+    for pattern, message, hint, kind in _ELSEWHERE:
         found = re.search(pattern, own.words, re.I)
-        if found is not None and (not moves or moves != own.moves):
+        if found is None or kind == own.moves:
+            continue
+        behind = own.words[found.end() :]
+        if not (own.moves == "held" and found[0].lower() == "turn" and not _WORKED_ON.search(behind)):
+            # "k28, turn, leave the others on a thread": what is behind the turn is on hold, and known
             return own.words_at + found.start(), len(found[0]), message, hint
     found = _COME_OR_GO.search(own.words)
     if found is not None and not own.count and own.moves != "come":

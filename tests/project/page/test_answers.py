@@ -4,7 +4,15 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.page.answers import AnsweredNumber, read_duration, read_each, read_held, read_numbers
+from stepper.project.page.answers import (
+    AnsweredNumber,
+    SaidNumbers,
+    read_duration,
+    read_each,
+    read_held,
+    read_numbers,
+    split_numbers,
+)
 
 
 @pytest.mark.parametrize(
@@ -76,3 +84,32 @@ def test_what_goes_on_hold_has_a_number_and_may_have_a_name() -> None:
     assert read_held("54 (58, 60) sts for first sleeve; 54 58 60 for second sleeve", 3) == "54 (58, 60) for first sleeve; 54 (58, 60) for second sleeve"
     assert read_held("12", 3) == "12"
     assert [read_held(answer, 3) for answer in ("", "for thumb", "12 (13)", "0 for thumb", "12 in thumb")] == [""] * 5
+
+
+@pytest.mark.parametrize(
+    ("answer", "found"),
+    [
+        ("12 rows, 84 sts", ("12 rows", "84 sts")),
+        ("12 rnds 84 sts", ("12 rnds", "84 sts")),
+        ("6 (6, 8) rows, then 88 (92, 96) sts after", ("6 (6, 8) rows", "88 (92, 96) sts after")),
+        ("6 6 8 rows", ("6 6 8 rows", "")),
+        ("88 92 96 sts", ("", "88 92 96 sts")),
+        ("12, 84", ("12", "84")),
+        ("until 12 cm", ("until 12 cm", "")),
+        ("until 12, same", ("until 12", "same")),
+        ("until 12 cm from underarm, 84", ("until 12 cm from underarm", "84")),
+        ("for 2½ in; -4", ("for 2½ in", "-4")),
+        ("the same", ("", "the same")),
+    ],
+)
+def test_one_answer_is_split_into_rows_and_stitches(answer: str, found: tuple[str, str]) -> None:
+    """What is a list and what are two numbers is told by the words between them."""
+    assert split_numbers(answer, 3) == SaidNumbers(rows=found[0], count=found[1])
+
+
+@pytest.mark.parametrize("answer", ["84", "88 (92, 96)", "rows", "note", "12 loops", "", "12 rows of 84 loops"])
+def test_an_answer_of_another_kind_is_not_split(answer: str) -> None:
+    """A number alone may be either; where rows are asked for, it is rows."""
+    assert split_numbers(answer, 3) is None
+    assert split_numbers("84", 3, bare=True) == SaidNumbers(rows="84")
+    assert split_numbers("12, 84", 2) is None  # the list of two sizes

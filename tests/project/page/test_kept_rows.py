@@ -84,10 +84,16 @@ def test_what_comes_and_goes_by_the_words_is_written_before_the_colon() -> None:
 
 def test_rows_that_change_the_number_have_each_its_own_count() -> None:
     """The words stand once, as a note; 0 at the end binds off."""
-    rows = write_each("Take off 1 at the neck each row, at the same time let the loops go.", (7, 5, 0))
+    rows = write_each("Take off 1 at the neck each row, at the same time let the loops go.", ("7", "5", "0"))
     assert rows[0] == "Note: Take off 1 at the neck each row, at the same time let the loops go."
     plan = plan_of(project("\n".join(["Cast on 9 sts.", "Work flat.", *rows]), size="M"))
     assert [each.after for each in plan.rounds] == [9, 7, 5, 0]
+    assert write_each("Go on.", ("", "8 (9)")) == (
+        "Note: Go on.",
+        "Own words: by the words above, row 1 of 2.",
+        "Own words: by the words above, row 2 of 2. 8 (9) sts.",
+    )
+    assert write_each("Go on.", ("8",))[1:] == ("Own words: by the words above. 8 sts.",)
 
 
 def test_a_note_and_a_comment_keep_all_words() -> None:

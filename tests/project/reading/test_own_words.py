@@ -7,6 +7,7 @@ import pytest
 from stepper.project.duration import UntilLength, UntilLike, UntilRows
 from stepper.project.instructions import BindOff, Count, Line, OwnWords, Phrase, WithYarn
 from stepper.project.problems import Problem, Span
+from stepper.project.reading.own_words import find_depended_on
 from stepper.project.reading.wording import Words, read_line
 from stepper.project.stitchwork import Work
 
@@ -261,3 +262,18 @@ def test_a_word_that_is_right_is_not_suggested_in_its_own_place(text: str) -> No
 def test_two_other_words_before_a_colon_are_a_label() -> None:
     """One of the two has to be right before the other is taken for a slip."""
     assert read("Down wards: Knit.").label == "Down wards"
+
+
+def test_a_turn_before_stitches_on_hold_is_the_end_of_the_row() -> None:
+    """What is behind it waits, and is known; where more is worked behind the turn, the line is two rows."""
+    assert own_of(read("Own words, hold 12 sts for neck: patt 28, turn; leave the others on a thread.")).held
+    told = "Own words, hold 12 sts for neck: patt 28, turn and work back, the others on a thread."
+    assert "the row is turned before its end" in refused(told).message
+
+
+def test_what_later_rows_would_have_to_know_is_found_by_kind() -> None:
+    """Whoever keeps such words as rows has to ask about each."""
+    assert find_depended_on("Twirl to the end.") == {}
+    words = "Cast off 3, k4, turn, slip 5 to a holder, at the same time twirl."
+    assert set(find_depended_on(words)) == {"go", "turn", "held", "at once"}
+    assert set(find_depended_on("Join in the round.")) == {"join"}
