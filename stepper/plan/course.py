@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from stepper.plan.alter import PLAIN_CHART, Altered, size_in
@@ -12,7 +13,8 @@ from stepper.plan.lines.again.another_part import (
     lines_after_own,
     lines_of,
     part_meant,
-    rows_meant,
+    parts_meant,
+    sections_of_piece,
     times_again,
 )
 from stepper.plan.lines.again.reversed_part import match_other_side, work_reversed
@@ -53,8 +55,11 @@ class Course:
         for section in self.needles.project.sections:
             self._begin(section, section.name)
             self._work(section, section.lines)
+            if section is not sections_of_piece(section, self.needles.project.sections)[-1]:
+                continue  # the second piece comes behind all sections of the first
             for instruction, source in self.to_come:
-                self._made_again(instruction, (source,), section)
+                piece = sections_of_piece(source, self.needles.project.sections)
+                self._made_again(instruction, piece, section)
             self.to_come = []
         note_left_on_hold(self.needles)
 
@@ -137,7 +142,7 @@ class Course:
         elif section in parts:
             self._made_again(instruction, parts, section)
         else:
-            self._again(instruction, parts[0], 0, ending)
+            self._again(instruction, parts_meant(instruction, parts, needles, ending))
 
     def _made_again(self, instruction: AsPart, parts: tuple[Section, ...], section: Section) -> None:
         """Work a piece, or a whole garment, once more or several times."""
@@ -148,25 +153,40 @@ class Course:
             return
         for copy in range(1, instruction.times + 1):
             for source in parts:
-                self._again(instruction, source, copy)
+                self._again(instruction, ((source, None),), copy)
 
-    def _again(self, instruction: AsPart, source: Section, copy: int, ending: str = "") -> None:
-        """Work the lines of one section again, as a copy of it or in the section that the line stands in."""
+    def _again(
+        self, instruction: AsPart, sources: Sequence[tuple[Section, int | None]], copy: int = 0
+    ) -> None:
+        """Work sections again, as a copy of them or in the section that the line stands in.
+
+        Args:
+            instruction: The line that asks for it.
+            sources: The sections, each with after how many rows it ends; None for all of them.
+            copy: Which copy it is; 0 where they are worked in the section in hand.
+        """
         needles = self.needles
-        lines = lines_of(instruction, source, needles)
-        rows = rows_meant(instruction, source, needles, ending)
-        if not lines or rows == 0:
+        worked = [(source, rows, lines_of(instruction, source, needles)) for source, rows in sources]
+        if any(not lines or rows == 0 for _, rows, lines in worked):
             return
-        begun, left = 0, lines
-        if not copy and not instruction.from_mark:
+        begun = 0
+        if worked and not copy and not instruction.from_mark:
+            source, rows, lines = worked[0]
             left, begun = lines_after_own(instruction, lines, source, needles)
-        if not left:
-            return
+            if not left:
+                return
+            worked[0] = source, rows, left
         if instruction.reversed_:
-            of_lines = {line.place.line for line in lines}
-            work_reversed(instruction, source, of_lines, rows, needles, begun=begun)
+            own = [line for source, _ in sources for line in lines_of(instruction, source, needles)]
+            work_reversed(instruction, sources, {line.place.line for line in own}, needles, begun=begun)
             return
-        rows = None if rows is None else rows - begun
+        for source, rows, lines in worked:
+            self._work_again(source, lines, None if rows is None else rows - begun, copy)
+            begun = 0
+
+    def _work_again(self, source: Section, lines: tuple[Line, ...], rows: int | None, copy: int) -> None:
+        """Work lines of one section again, as many of their rows as are meant."""
+        needles = self.needles
         size = self.size
         self.size = self.begun_in.get(source.name, self.size)
         if copy:
@@ -177,7 +197,7 @@ class Course:
             needles.limit = len(needles.drafts) + rows
         needles.remarks.append(f"as the {source.name}")
         try:
-            self._work(source, left)
+            self._work(source, lines)
         except PartReachedError:
             pass
         finally:

@@ -24,6 +24,15 @@ def test_make_two_may_stand_before_the_lines() -> None:
     assert counts(plan, "sleeves") == counts(plan, "sleeves, second") == [8, 8, 8, 0]
 
 
+def test_the_second_piece_comes_behind_all_sections_of_the_first() -> None:
+    """ "Make 2" stands below the heading of the piece, and its cap has a heading of its own."""
+    cap = ("== sleeves, cap", "Bind off 2 sts at beg of next 2 rows.", "Bind off.")
+    plan = knit("== sleeves", "Make 2.", *SLEEVE[1:-1], *cap, "== collar", "CO 4 sts.", "Bind off.")
+    assert counts(plan, "sleeves, second") == [8, 8, 8]
+    assert counts(plan, "sleeves, cap, second") == counts(plan, "sleeves, cap") == [6, 4, 0]
+    assert [round_.section for round_ in plan.rounds][-1] == "collar"
+
+
 def test_three_are_the_piece_and_two_more() -> None:
     """Make 3."""
     assert [round_.after for round_ in knit(*SLEEVE, "Make 3.").rounds].count(0) == 3

@@ -196,6 +196,30 @@ def begins_work(row: str) -> bool:
     return _BEGINS_WORK.match(row) is not None
 
 
+_WHOLE = re.compile(
+    r"(?:(?:the|left|right|first|second|1st|2nd)\s+)*(?:back|fronts?|sleeves?|mittens?|mitts?|gloves?|socks?|stockings?"
+    r"|slippers?|bootees?|legwarmers?)",
+    re.I,
+)
+"""A piece that is knitted by itself, and may have headings of its own below it."""
+_WITHIN = re.compile(
+    r"(?:(?:the|upper|lower|top|sleeve|thumb|heel)\s+)*(?:cuffs?|hand|palm|thumb|gusset|fingers?|tip|top|heel|flap|instep"
+    r"|sole|foot|toe|leg|armholes?|neck(?:line)?|shoulders?|head|cap|crown|welt|hem|ribbing|rib|border|edging)",
+    re.I,
+)
+"""A part of such a piece."""
+
+
+def is_whole_piece(name: str) -> bool:
+    """Return whether a heading names a piece that is knitted by itself: "right mitten"."""
+    return _WHOLE.fullmatch(name) is not None
+
+
+def is_within_piece(name: str) -> bool:
+    """Return whether a heading names a part of a piece: "cuff", "armholes"."""
+    return _WITHIN.fullmatch(name) is not None
+
+
 def _all_of_parts(words: str) -> bool:
     """Return whether every word names a part or goes with the name of one."""
     return all(_OF_PARTS.fullmatch(word) or _PART.fullmatch(word) for word in words.split())

@@ -16,7 +16,7 @@ from dataclasses import dataclass, replace
 from stepper.project.marks.mark_references import plain_reference
 from stepper.project.marks.part_marks import single_stars
 from stepper.project.own_stitches.abbreviations import Abbreviations
-from stepper.project.page.headings import heading_of, is_clutter
+from stepper.project.page.headings import heading_of, is_clutter, is_whole_piece
 from stepper.project.page.own_abbreviations import read_lists
 from stepper.project.page.own_stripes import PageStripes, read_sequences
 from stepper.project.page.page_lines import PageLines
@@ -150,10 +150,18 @@ def _title(rows: Sequence[str]) -> str:
 
 
 def _merged(parts: list[PagePart]) -> tuple[PagePart, ...]:
-    """Merge parts without any stitches into the part before them; number names that repeat."""
+    """Merge parts without any stitches into the part before them; number names that repeat.
+
+    The heading of a piece goes with the part that is named after it, and a piece of which nothing is read yet
+    stays one.
+    """
     kept: list[PagePart] = []
-    for part in parts:
-        if kept and not part.is_worked:
+    for at, part in enumerate(parts):
+        below = parts[at + 1] if at + 1 < len(parts) else None
+        unread = any(piece.kind == "note" for piece in part.pieces)
+        if below is not None and below.piece == part.name and not part.is_worked and not unread:
+            below.pieces[:0] = part.pieces
+        elif kept and not part.is_worked and not (unread and is_whole_piece(part.name)):
             kept[-1].pieces += part.pieces
         elif part.pieces:
             kept.append(part)
@@ -162,7 +170,7 @@ def _merged(parts: list[PagePart]) -> tuple[PagePart, ...]:
         del kept[0]
     taken: dict[str, int] = {}
     for part in kept:
-        taken[part.name] = taken.get(part.name, 0) + 1
-        if taken[part.name] > 1:
-            part.name = f"{part.name} {taken[part.name]}"
+        name = part.full_name
+        taken[name] = taken.get(name, 0) + 1
+        part.name = f"{name} {taken[name]}" if taken[name] > 1 else name
     return tuple(kept)

@@ -33,9 +33,18 @@ class PagePart:
 
     name: str
     aside: str = ""
+    piece: str = ""
+    """Name of the whole piece it belongs to: `right mitten` of its cuff; empty if it is one itself."""
+    heading: str = ""
+    """Its heading as printed; empty without one."""
     defines: bool = False
     """Whether it is only a stitch pattern that stands before the garment: nothing is worked there."""
     pieces: list[Piece] = field(default_factory=list)
+
+    @property
+    def full_name(self) -> str:
+        """Its name behind that of its piece: `right mitten, cuff`."""
+        return f"{self.piece}, {self.name}" if self.piece else self.name
 
     @property
     def is_worked(self) -> bool:

@@ -20,6 +20,8 @@ from stepper.project.page.headings import (
     heading_of,
     inline_part,
     is_clutter,
+    is_whole_piece,
+    is_within_piece,
     shouted_part,
     small_part,
 )
@@ -136,10 +138,7 @@ class Sorter:
     def _take(self, at: int) -> int:
         """Sort a row, with those that continue it; return the next row."""
         row = self.lines.rows[at]
-        heading = None if is_clutter(row) and self.mode != "chart" else heading_of(row)
-        if heading is None and any(self.lines.rows[:at]):
-            above = self.lines.rows[at - 1]
-            heading = shouted_part(row, self._below(at)) or small_part(row, above, self._below(at))
+        heading = self._heading_at(at)
         if self._is_title(at, heading):
             self.title = row
             self._comment(row, at, "title")
@@ -160,6 +159,33 @@ class Sorter:
         return at + 1
 
     # --- headings ---
+
+    def _heading_at(self, at: int) -> Heading | None:
+        """Return what a row heads, by itself or by the rows around it; None if it is an ordinary row."""
+        row = self.lines.rows[at]
+        heading = None if is_clutter(row) and self.mode != "chart" else heading_of(row)
+        if heading is None and any(self.lines.rows[:at]):
+            above = self.lines.rows[at - 1]
+            heading = shouted_part(row, self._below(at)) or small_part(row, above, self._below(at))
+        return heading
+
+    def _heads_a_piece(self, heading: Heading, at: int) -> bool:
+        """Return whether a heading is of a whole piece and the next, right below it, of a part of that."""
+        below = next((row for row in range(at + 1, len(self.lines.rows)) if self.lines.rows[row]), None)
+        found = self._heading_at(below) if below is not None and is_whole_piece(heading.name) else None
+        within = found is not None and found.kind == "part" and is_within_piece(found.name)
+        return within and below is not None and self._work_follows(below + 1)
+
+    def _piece_of(self, name: str, row: str) -> str:
+        """Return the piece of which a heading is a part: one right above it, or in larger letters."""
+        last = self.parts[-1] if self.parts and self.mode == "work" else None
+        if last is None or not is_within_piece(name):
+            return ""
+        if last.piece:
+            return last.piece if _is_shouted(row) == _is_shouted(last.heading) else ""
+        bare = all(piece.kind == "comment" for piece in last.pieces)
+        smaller = _is_shouted(last.heading) and not _is_shouted(row)
+        return last.name if is_whole_piece(last.name) and (bare or smaller) else ""
 
     def _is_title(self, at: int, heading: Heading | None) -> bool:
         """Return whether a row is the first of the text and names the garment."""
@@ -190,7 +216,7 @@ class Sorter:
             return has_key(below)
         if heading.kind == "front":
             return self.mode != "work" or not heading.rest or bool(kind_of(row, kind_under(heading)))
-        return bool(_OFTEN.search(heading.aside)) or not self.lines.is_worked(row)
+        return _is_often(heading) or not self.lines.is_worked(row)
 
     def _head(self, heading: Heading, at: int) -> int:
         row = self.lines.rows[at]
@@ -203,11 +229,12 @@ class Sorter:
             return at + 1
         if self.mode == "work" and self.parts and _SHAPED.match(heading.name):
             pass  # what is shaped goes on with the fabric and the lengths of its piece
-        elif self._knits or self._work_follows(at + 1):
-            self._open(heading.name, heading.aside)
+        elif self._knits or self._work_follows(at + 1) or self._heads_a_piece(heading, at):
+            piece = self._piece_of(heading.name, row)
+            self._open(heading.name, heading.aside, piece=piece, heading=row)
         else:
             self.mode, self.context = "front", ""
-        often = bool(_OFTEN.search(heading.aside))
+        often = _is_often(heading)
         made = self.lines.read(row) if often and self.mode == "work" else None
         if made is not None:
             self.pieces.append(Piece(kind="line", text=row, row=at + 1, line=made))
@@ -244,8 +271,10 @@ class Sorter:
         self._name(" ".join(self.lines.rows[at : at + taken]), at, taken, kind)
         return at + taken
 
-    def _open(self, name: str, aside: str = "", *, defines: bool = False) -> None:
-        self.parts.append(PagePart(name=name, aside=aside, defines=defines))
+    def _open(
+        self, name: str, aside: str = "", *, piece: str = "", heading: str = "", defines: bool = False
+    ) -> None:
+        self.parts.append(PagePart(name=name, aside=aside, piece=piece, heading=heading, defines=defines))
         self.mode, self.context = "work", ""
 
     def _work_follows(self, at: int) -> bool:
@@ -389,6 +418,16 @@ _COUNTED = re.compile(
     r"(?:inc|dec)reas(?:e|ing)\s+(?:rows|rounds|rnds)\s*:?$",
     re.I,
 )
+
+
+def _is_shouted(row: str) -> bool:
+    """Return whether a heading is in capitals, what stands in brackets behind it aside."""
+    return re.sub(r"[(\[].*", "", row).isupper()
+
+
+def _is_often(heading: Heading) -> bool:
+    """Return whether a heading says that its part is made more than once: "Sleeves (two)"."""
+    return bool(_OFTEN.search(f"({heading.aside})"))
 
 
 def names_a_shaping(row: str) -> bool:

@@ -2,7 +2,14 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.page.headings import heading_of, inline_part, is_clutter, shouted_part
+from stepper.project.page.headings import (
+    heading_of,
+    inline_part,
+    is_clutter,
+    is_whole_piece,
+    is_within_piece,
+    shouted_part,
+)
 
 
 @pytest.mark.parametrize(
@@ -124,3 +131,11 @@ def test_a_row_of_capitals_above_a_cast_on_is_a_part_whatever_it_is_called() -> 
     assert shouted_part("SECOND SQUARE", "Next row: Knit.") is None
     assert shouted_part("REPEAT ROWS 1-2", "Cast on 20 sts.") is None
     assert shouted_part("Second square", "Cast on 20 sts.") is None
+
+
+def test_a_piece_is_told_from_a_part_of_it() -> None:
+    """A sleeve is knitted by itself, its head is not; a yoke is neither."""
+    assert all(map(is_whole_piece, ("right mitten", "the back", "sleeves", "first sock")))
+    assert all(map(is_within_piece, ("cuff", "thumb gusset", "sleeve head", "armholes", "heel flap")))
+    assert not any(map(is_whole_piece, ("yoke", "cuff", "back neck")))
+    assert not any(map(is_within_piece, ("yoke", "sleeve", "body")))

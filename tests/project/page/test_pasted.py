@@ -92,3 +92,50 @@ def test_a_part_that_comes_twice_gets_a_number() -> None:
 def test_what_no_pattern_holds_is_told_apart_quickly(text: str) -> None:
     """A page copied badly must not stop the program for half a minute: thousands of brackets take a moment."""
     assert processor_s(lambda: take_apart(text), tries=1) < usual_s(5)
+
+
+MITTENS = """Loop mittens
+
+RIGHT MITTEN
+
+cuff
+With thin needles, cast on 36 sts. Join in the round.
+Knit 12 rounds.
+
+thumb gusset
+Inc rnd: K18, m1, k to end. 37 sts.
+Bind off.
+
+LEFT MITTEN
+Loop it as the right one, and never mind.
+
+cuff
+Cast on 36 sts.
+Knit 2 rounds.
+
+FINISHING
+Weave in ends.
+"""
+
+
+def test_small_headings_below_a_piece_are_parts_of_it() -> None:
+    """Else nobody could mean the right mitten by its name; a piece of which nothing is read stays one."""
+    pasted = take_apart(MITTENS)
+    assert [part.name for part in pasted.parts] == [
+        "right mitten, cuff",
+        "right mitten, thumb gusset",
+        "left mitten",
+        "left mitten, cuff",
+    ]
+    assert "RIGHT MITTEN" in [piece.text for piece in pasted.parts[0].pieces]
+    assert_nothing_is_dropped(MITTENS, pasted)
+
+
+def test_headings_of_one_size_are_parts_side_by_side() -> None:
+    """In "BACK", "NECK" nothing says that the neck is of the back."""
+    page = "BACK\nCast on 40 sts.\nKnit 2 rows.\nNECK\nKnit 2 rows.\nBind off.\n"
+    assert [part.name for part in take_apart(page).parts] == ["back", "neck"]
+    smaller = page.replace("NECK", "Neck")
+    assert [part.name for part in take_apart(smaller).parts] == ["back", "back, neck"]
+    twice = smaller.replace("BACK", "SLEEVES (two)").replace("Neck", "Sleeve head")
+    assert [part.name for part in take_apart(twice).parts] == ["sleeves", "sleeves, sleeve head"]

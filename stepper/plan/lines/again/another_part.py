@@ -8,6 +8,7 @@ the rows it came to the first time, and the lines are worked for as many.
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import Final
 
@@ -34,8 +35,8 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
     """Find the part that a line means, among those before its own section.
 
     Returns:
-        Its section; all sections up to here for the second of a whole garment; empty, and reported, if
-        unknown.
+        Its section, or those of a piece that has several; all sections up to here for the second of a whole
+        garment; empty, and reported, if unknown.
     """
     sections = needles.project.sections
     before = sections[: sections.index(section)] if section in sections else sections
@@ -47,6 +48,9 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
     named = exact or [one for one in before if nouns and nouns <= set(_words(one.name))]
     if len(named) > 1 and not exact:
         named = [one for one in named if "first" in _words(one.name)] or named
+    pieces = {_piece(one) for one in named}
+    if len(pieces) == 1 and nouns <= set(_words(*pieces)):
+        return sections_of_piece(named[0], before)
     if len(named) == 1:
         return tuple(named)
     if not named and nouns <= set(_words(section.name)) and _made_again(instruction):
@@ -62,6 +66,16 @@ def part_meant(instruction: AsPart, section: Section, needles: Needles) -> tuple
         instruction.place, f'{what} "{instruction.part}".', f"The parts so far are {known}.", anywhere=True
     )
     return ()
+
+
+def _piece(section: Section) -> str:
+    """Return the name of the piece that a section belongs to: `right mitten` of `right mitten, cuff`."""
+    return section.name.lower().partition(", ")[0]
+
+
+def sections_of_piece(section: Section, sections: Sequence[Section]) -> tuple[Section, ...]:
+    """Return the sections of the piece that a section belongs to, in their order."""
+    return tuple(one for one in sections if _piece(one) == _piece(section))
 
 
 def _made_again(instruction: AsPart) -> bool:
@@ -142,6 +156,36 @@ def _beginning(line: Line) -> Sentence | None:
     return worked if alone else None
 
 
+def parts_meant(
+    instruction: AsPart, parts: Sequence[Section], needles: Needles, ending: str = ""
+) -> tuple[tuple[Section, int | None], ...]:
+    """Return the sections of a piece that are worked again, up to where the line ends.
+
+    Each with after how many rows it ends, None for all of them; none, reported, if the piece never gets that
+    far.
+
+    Args:
+        instruction: The line that works the piece again.
+        parts: Its sections, in their order.
+        needles: The knitting in hand.
+        ending: As `rows_meant`.
+    """
+    if len(parts) == 1 or instruction.from_mark or instruction.to_mark:
+        return ((parts[0], rows_meant(instruction, parts[0], needles, ending)),)
+    if not instruction.upto and instruction.until is None:
+        return tuple((part, None) for part in parts)
+    counted = not instruction.upto and not isinstance(instruction.until, UntilCount)
+    side = find_side_ended(ending)
+    for at, part in enumerate(parts[:1] if counted else parts):  # a length goes on over the sections
+        own = [number for number, draft in enumerate(needles.drafts) if draft.section == part.name]
+        found = _rows_to_end(instruction, own, needles, side) if own else None
+        if found is not None:
+            last = ((part, found),) if found else ()
+            return (*((one, None) for one in parts[:at]), *last)
+    _report_no_end(instruction, _piece(parts[0]), needles)
+    return ()
+
+
 def rows_meant(instruction: AsPart, source: Section, needles: Needles, ending: str = "") -> int | None:
     """Return after how many rows a part ends, counted as it was worked before; None for all of its lines.
 
@@ -158,10 +202,14 @@ def rows_meant(instruction: AsPart, source: Section, needles: Needles, ending: s
     own = [at for at, draft in enumerate(needles.drafts) if draft.section == source.name]
     found = _rows_to_end(instruction, own, needles, find_side_ended(ending)) if own else None
     if found is None:
-        told = f"the {source.name} never comes to where this line ends."
-        needles.miss(instruction.place, told, "Write its lines out.", anywhere=True)
+        _report_no_end(instruction, source.name, needles)
         return 0
     return found
+
+
+def _report_no_end(instruction: AsPart, name: str, needles: Needles) -> None:
+    told = f"the {name} never comes to where this line ends."
+    needles.miss(instruction.place, told, "Write its lines out.", anywhere=True)
 
 
 def _rows_to_end(instruction: AsPart, own: list[int], needles: Needles, side: str) -> int | None:

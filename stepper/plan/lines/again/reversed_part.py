@@ -8,6 +8,7 @@ move to the next; if two rows in turn have them, they are exchanged. Source: com
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from stepper.craft.stitches import Kind, stitch
@@ -57,9 +58,8 @@ class _Row:
 
 def work_reversed(
     instruction: AsPart,
-    source: Section,
+    sources: Iterable[tuple[Section, int | None]],
     lines: set[int],
-    rows: int | None,
     needles: Needles,
     *,
     begun: int = 0,
@@ -68,14 +68,16 @@ def work_reversed(
 
     Args:
         instruction: The line that asks for it.
-        source: The part.
+        sources: Its sections, each with how many of its rows are worked; None for all of those lines.
         lines: Lines of the file whose rows are worked.
-        rows: How many of its rows; None for all of those lines.
         needles: The knitting in hand.
         begun: How many of its rows are worked already, on stitches of this section's own.
     """
-    drafts = [draft for draft in needles.drafts if draft.section == source.name and draft.line in lines]
-    _work_mirrored(drafts[:rows], begun, instruction, needles)
+    drafts: list[DraftRound] = []
+    for source, rows in sources:
+        own = [draft for draft in needles.drafts if draft.section == source.name and draft.line in lines]
+        drafts += own[:rows]
+    _work_mirrored(drafts, begun, instruction, needles)
 
 
 def match_other_side(instruction: AsPart, needles: Needles) -> None:

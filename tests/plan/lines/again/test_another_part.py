@@ -211,3 +211,44 @@ def test_which_row_ends_them_is_not_chosen() -> None:
     rounds, told = rounds_and_told("Rep from * to ** until piece measures 4 cm, ending with a WS row.")
     assert rounds == 0
     assert told
+
+
+MITTEN = (
+    "== right mitten, cuff",
+    "CO 16 sts. Join in the round.",
+    "Knit 3 rounds.",
+    "== right mitten, hand",
+    "Knit 2 rounds.",
+    "== right mitten, thumb gusset",
+    "Inc round: K8, m1, k to end. 17 sts.",
+    "Bind off.",
+    "== left mitten",
+)
+
+
+@pytest.mark.parametrize(
+    ("lines", "rows"),
+    [
+        (("Work as for right mitten.",), [16] * 6 + [17, 0]),
+        (("Work as for right mitten to thumb gusset.", "K7, m1, k to end. 17 sts.", "Bind off."), [16] * 6 + [17, 0]),
+        (("Work as for right mitten until 17 sts.", "Bind off."), [16] * 6 + [17, 0]),
+        (("Work as for cuff.", "Bind off."), [16] * 4 + [0]),
+    ],
+)
+def test_a_piece_of_several_sections_is_worked_again_whole(lines: tuple[str, ...], rows: list[int]) -> None:
+    """A page names them by small headings; the piece is all of them, up to where the line ends."""
+    assert counts(knit(*MITTEN, *lines), "left mitten") == rows
+
+
+@pytest.mark.parametrize("line", ["Work as for right mitten to crown.", "Work as for right mitten until 30 sts."])
+def test_a_piece_that_never_gets_there_is_refused(line: str) -> None:
+    """Whichever of its sections was meant."""
+    assert "the right mitten never comes to where this line ends" in refused(*MITTEN, line)
+
+
+def test_a_piece_is_mirrored_over_its_sections() -> None:
+    """What is bound off at the beginning comes a row later from the other edge, in the next section or not."""
+    right = ("== right front", "CO 12 sts. Work flat.", "Knit 2 rows.", "== right front, armhole")
+    armhole = ("Bind off 3 sts, k to end. 9 sts.", "Knit 1 row.", "Bind off.")
+    plan = knit(*right, *armhole, "== left front", "Work as for right front, reversing shaping.")
+    assert counts(plan, "left front") == [12, 12, 12, 12, 9, 0]
