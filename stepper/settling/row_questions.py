@@ -18,6 +18,7 @@ from stepper.project.page.kept_rows import (
     write_numbered,
 )
 from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open, lines_below
+from stepper.project.page.left_words import Shortened, shorten
 from stepper.project.page.proposals import Kept, Proposal, propose
 from stepper.project.reading.own_words import find_depended_on, find_own_row, words_refused
 from stepper.settling.file_in_hand import FileInHand
@@ -89,6 +90,8 @@ class RowAsked:
     proposal: Proposal
     refused: str = ""
     """Why its words cannot be kept as rows, as a sentence; empty if they can."""
+    shortened: Shortened | None = None
+    """The row without words that change nothing, if it is read so."""
 
     @property
     def defines(self) -> bool:
@@ -118,7 +121,9 @@ def look_at(left: LeftOpen, text: str) -> RowAsked:
     refused = _why_refused(left.text) if proposal.kept is Kept.ROWS else ""
     if refused:
         proposal = replace(proposal, kept=Kept.ANEW)
-    return RowAsked(left=left, so_far=so_far, proposal=proposal, refused=refused)
+    open_row = left.kind is LeftKind.ROW and not is_remark(left)
+    shortened = shorten(left.text) if open_row else None
+    return RowAsked(left=left, so_far=so_far, proposal=proposal, refused=refused, shortened=shortened)
 
 
 def is_remark(left: LeftOpen) -> bool:
@@ -152,6 +157,8 @@ class _Reply:
     """The stitches after a row in which some go on hold; empty for the rest of them."""
     below: bool = False
     """Whether it is for all that is open below it, too."""
+    without: bool = False
+    """Whether it is read without the words that change nothing."""
     change: str = ""
     """Words of the row and what is to stand in their place, as typed."""
 
@@ -167,7 +174,11 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
         LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise.
     """
     words = asked.left.text
-    print_folded([f"  {asked.refused}"] if asked.refused else [])
+    without = _without(asked, file)
+    if without and asked.shortened is not None:
+        print_folded([f'  It is read without "{asked.shortened.left}", which is said with it.'])
+    elif asked.refused:
+        print_folded([f"  {asked.refused}"])
     while True:
         numbers = NumberQuestions(
             proposal=asked.proposal,
@@ -176,8 +187,10 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
             words=asked.left.text,
             flat=asked.so_far.flat,
         )
-        reply = _ask_kind(asked, numbers)
+        reply = _ask_kind(asked, numbers, without)
         kept = reply.kept
+        if reply.without:
+            return _first_read((without,), asked.left, file)
         if reply.below:
             return _all_below(asked.left, file, Kept.NOTE if kept is Kept.NOTE else Kept.OUT)
         if kept is Kept.SPLIT:
@@ -205,9 +218,21 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
             return text
 
 
-def _ask_kind(asked: RowAsked, numbers: NumberQuestions) -> _Reply:
+def _without(asked: RowAsked, file: FileInHand) -> tuple[str, ...]:
+    """Return the rows without the words that change nothing, which are a note; none if that is not read."""
+    if asked.shortened is None:
+        return ()
+    rows = (f"Note: … {asked.shortened.left}", asked.shortened.text)
+    at = _place_of(asked.left, file.text)
+    text = put_rows(file.text, at, at + asked.left.last - asked.left.first, rows)
+    return rows if not file.problems_with(text, at, len(rows)) else ()
+
+
+def _ask_kind(asked: RowAsked, numbers: NumberQuestions, without: Sequence[str]) -> _Reply:
     """Ask what a row is, with all its numbers where the page says them."""
     proposed, default = _propose(asked, numbers)
+    if without:
+        proposed, default = _Reply(kept=Kept.ANEW, without=True), "read without that"
     while True:
         answer = ask(_WHAT, default)
         if answer == default and proposed is not None:

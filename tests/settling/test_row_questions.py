@@ -215,3 +215,15 @@ def test_rounds_have_no_edge_to_bind_off_at(monkeypatch: pytest.MonkeyPatch, cap
         "Note: Cast off 2 loops at the beginning of the next 2 twirls."
     ]
     assert "It cannot be kept as rows: stitches bound off leave an edge" in capsys.readouterr().out
+
+
+def test_a_row_that_is_read_without_some_words_is_proposed_so(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """It is then worked out to the stitch; the words left out are said before it."""
+    words = "Knit 4 rounds, which looks like a small wall."
+    type_answers(monkeypatch, "")
+    assert settle(file_with(words)) == ["Note: … which looks like a small wall", "Knit 4 rounds."]
+    assert 'It is read without "which looks like a small wall", which is said with it.' in capsys.readouterr().out
+    type_answers(monkeypatch, "1 round, same")
+    assert settle(file_with(words)) == [f"Own words: {words}"]
