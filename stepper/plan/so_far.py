@@ -22,6 +22,20 @@ class SoFar:
 _UNKNOWN = SoFar(stitches=None, flat=None)
 
 
+def finds_fault(text: str, row: int) -> bool:
+    """Return whether something does not fit at a row of a file, in the size that is knitted.
+
+    Args:
+        text: The whole file.
+        row: The row, from 1.
+    """
+    reading = read_project(text)
+    project = reading.project or reading.partial
+    if project is None:
+        return True
+    return any(each.place.line == row for each in work_as_knitted(project, frozenset()).findings)
+
+
 def find_so_far(text: str, first: int, last: int) -> SoFar:
     """Find what is on the needles before a row.
 

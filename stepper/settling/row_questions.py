@@ -20,6 +20,7 @@ from stepper.project.page.kept_rows import (
 from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open, lines_below
 from stepper.project.page.left_words import Shortened, shorten
 from stepper.project.page.proposals import Kept, Proposal, propose
+from stepper.project.page.same_lines import SamePart, find_same
 from stepper.project.reading.own_words import find_depended_on, find_own_row, words_refused
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
@@ -31,6 +32,7 @@ from stepper.settling.prompting import (
     read_line,
     turn_away,
 )
+from stepper.settling.same_part import ask_part, rows_again, say_part, tell_part
 from stepper.sitting.folding import print_folded
 
 HELP: Final = (
@@ -41,6 +43,7 @@ HELP: Final = (
     "cast on 38, pick up 31, hold 12 for thumb, bind off: what comes or goes by these words",
     "old words => new words, or first words ... last => new: the row is read with this change",
     "type: write the row anew",
+    "again: lines of another part once more; again right mitten 9-20",
     "split: ask about each of its sentences",
     "later: leave it open; back: the answer before again; stop: end here, what is answered stays",
     "note all, out all: this and all that is open below it in its part (all lines, if it does not fit)",
@@ -69,6 +72,8 @@ _ANSWERS: Final = {
     "t": Kept.ANEW,
     "split": Kept.SPLIT,
     "s": Kept.SPLIT,
+    "again": Kept.AGAIN,
+    "a": Kept.AGAIN,
 }
 _SHORT: Final = {Kept.OUT: "out"}
 _IN_FRONT: Final = "stands in front of the pattern"
@@ -78,7 +83,9 @@ _SHOWN: Final = 40
 _MOST_SHOWN: Final = 4
 """Most rows that are shown as they were written; of more, the first two and the last."""
 _WHAT: Final = "What is it?"
-_MOVED: Final = re.compile(r"(?P<verb>cast on|pick up|hold)\s+(?P<moved>\d.*)", re.I)
+_MOVED: Final = re.compile(
+    r"(?P<verb>cast on|pick up|hold)\s+(?P<moved>\d.*)|(?P<again>again)\s+(?P<part>.+)", re.I
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -92,6 +99,8 @@ class RowAsked:
     """Why its words cannot be kept as rows, as a sentence; empty if they can."""
     shortened: Shortened | None = None
     """The row without words that change nothing, if it is read so."""
+    same: SamePart | None = None
+    """The part that it works once more; None if its words refer to none."""
 
     @property
     def defines(self) -> bool:
@@ -123,7 +132,10 @@ def look_at(left: LeftOpen, text: str) -> RowAsked:
         proposal = replace(proposal, kept=Kept.ANEW)
     open_row = left.kind is LeftKind.ROW and not is_remark(left)
     shortened = shorten(left.text) if open_row else None
-    return RowAsked(left=left, so_far=so_far, proposal=proposal, refused=refused, shortened=shortened)
+    same = find_same(left.text, text, left.first) if open_row else None
+    return RowAsked(
+        left=left, so_far=so_far, proposal=proposal, refused=refused, shortened=shortened, same=same
+    )
 
 
 def is_remark(left: LeftOpen) -> bool:
@@ -157,6 +169,8 @@ class _Reply:
     """The stitches after a row in which some go on hold; empty for the rest of them."""
     below: bool = False
     """Whether it is for all that is open below it, too."""
+    part: SamePart | None = None
+    """The part that comes once more."""
     without: bool = False
     """Whether it is read without the words that change nothing."""
     change: str = ""
@@ -177,6 +191,8 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
     without = _without(asked, file)
     if without and asked.shortened is not None:
         print_folded([f'  It is read without "{asked.shortened.left}", which is said with it.'])
+    elif asked.same is not None:
+        tell_part(asked.same)
     elif asked.refused:
         print_folded([f"  {asked.refused}"])
     while True:
@@ -203,7 +219,11 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
         before, alone = file.text, file.alone
         try:
             made: Sequence[tuple[str, ...]]
-            if kept is Kept.ANEW:
+            if kept is Kept.AGAIN:
+                part = reply.part or ask_part(asked.same, reply.moved, asked.left, file)
+                more = _type("") if asked.same is not None and not asked.same.plain else ()
+                made = ((*rows_again(part, asked.left, file), *more),) if part is not None else ()
+            elif kept is Kept.ANEW:
                 made = (_type(words, reply.change),)
                 words = made[0][0] if len(made[0]) == 1 else words
             else:
@@ -233,6 +253,9 @@ def _ask_kind(asked: RowAsked, numbers: NumberQuestions, without: Sequence[str])
     proposed, default = _propose(asked, numbers)
     if without:
         proposed, default = _Reply(kept=Kept.ANEW, without=True), "read without that"
+    elif asked.same is not None:
+        same = asked.same if asked.same.plain else None
+        proposed, default = _Reply(kept=Kept.AGAIN, part=same), say_part(asked.same)
     while True:
         answer = ask(_WHAT, default)
         if answer == default and proposed is not None:
@@ -245,7 +268,8 @@ def _ask_kind(asked: RowAsked, numbers: NumberQuestions, without: Sequence[str])
             return _Reply(kept=_ANSWERS[plain], below=plain != word)
         moved = _MOVED.fullmatch(answer)
         if moved is not None:
-            return _Reply(kept=_ANSWERS[moved["verb"].lower()], moved=moved["moved"])
+            verb, said = moved["verb"] or moved["again"], moved["moved"] or moved["part"]
+            return _Reply(kept=_ANSWERS[verb.lower()], moved=said)
         found = numbers.read(answer)
         if isinstance(found, RowNumbers):
             told = numbers.trouble_with(found)
@@ -311,7 +335,8 @@ def _type(words: str, change: str = "") -> tuple[str, ...]:
     if change:
         changed = _changed(words, change)
         return (changed,) if changed else ()
-    print_folded([words, "Write it as it is to be read, one row on a line; an empty line ends."])
+    told = "Write it as it is to be read, one row on a line; an empty line ends."
+    print_folded([words, told] if words else [f"What comes behind these lines? {told}"])
     rows: list[str] = []
     while True:
         line = " ".join(read_line("> ").split())

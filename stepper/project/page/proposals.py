@@ -37,6 +37,8 @@ class Kept(Enum):
     """All stitches bound off."""
     ANEW = "type"
     """Written anew, since its own words alone would leave nothing to knit."""
+    AGAIN = "again"
+    """Lines of another part once more."""
     SPLIT = "split"
     """Sentence by sentence, since they are of several kinds."""
 

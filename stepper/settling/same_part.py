@@ -1,0 +1,108 @@
+"""Ask which lines of another part come once more: the second mitten, the front as the back."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import Final
+
+from stepper.plan.so_far import finds_fault
+from stepper.project.page.kept_rows import put_rows
+from stepper.project.page.left_open import LeftOpen
+from stepper.project.page.same_lines import SamePart, line_meant, lines_between, parts_above
+from stepper.settling.file_in_hand import FileInHand
+from stepper.settling.prompting import ask_read
+from stepper.sitting.folding import print_folded
+
+_SHOWN: Final = 70
+"""Letters of a line that are shown where many are listed."""
+_RANGE: Final = re.compile(r"(?:lines?\s+)?(?P<first>\d{1,4})(?:\s*(?:-|–|to)\s*(?P<last>\d{1,4}))?", re.I)
+
+
+def tell_part(part: SamePart) -> None:
+    """Show the lines of a part that would come once more."""
+    if not part.plain:
+        print_folded([f"  It refers to {part.name}, and says more: again asks which lines come once more."])
+        return
+    _list(part)
+
+
+def _list(part: SamePart) -> None:
+    print_folded([f"  Lines {part.first} to {part.last} of {part.name}:"])
+    print_folded(
+        f"  {number}. {_cut(line.text)}"
+        for number, line in enumerate(part.lines, start=1)
+        if part.first <= number <= part.last
+    )
+
+
+def say_part(part: SamePart) -> str:
+    """Return a part and its lines as they stand in brackets."""
+    return f"again, lines {part.first} to {part.last} of {part.name}" if part.plain else "again"
+
+
+def rows_again(part: SamePart, left: LeftOpen, file: FileInHand) -> tuple[str, ...]:
+    """Return the rows of the file that work a part once more.
+
+    One line that means it, where that is read and fits; else its lines, written once more, below the words
+    of the page as a note.
+
+    Args:
+        part: The part, and which of its lines.
+        left: The row that asks for it.
+        file: The file.
+    """
+    line = line_meant(part)
+    if line:
+        text = put_rows(file.text, left.first, left.last, [line])
+        if not file.problems_with(text, left.first, 1) and not finds_fault(text, left.first):
+            return (line,)
+    return (f"Note: {' '.join(left.text.split())}", *lines_between(part, part.first, part.last))
+
+
+def ask_part(found: SamePart | None, said: str, left: LeftOpen, file: FileInHand) -> SamePart | None:
+    """Ask which lines of which part come once more.
+
+    Args:
+        found: What the words refer to; None if nothing.
+        said: What she answered already behind "again": a part, lines, both or nothing.
+        left: The row that asks for it.
+        file: The file.
+
+    Returns:
+        The part; None, told, if no part stands above.
+
+    Raises:
+        LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise.
+    """
+    parts = {part.name: part for part in parts_above(file.text, left.first)}
+    if not parts:
+        print_folded(["No part stands above this row."])
+        return None
+    match = re.fullmatch(rf"(?P<name>[a-z][a-z ]*?)?\s*(?P<lines>{_RANGE.pattern})?", said.strip(), re.I)
+    name = (match["name"] or "").strip().lower() if match is not None else ""
+    part = parts.get(name) or (found if not name else None)
+    if part is None:
+        told = f"The parts are {', '.join(parts)}."
+        question = f"Which part again: {', '.join(parts)}?"
+        part = ask_read(question, "", lambda answer: parts.get(answer.lower(), told))
+
+    def read(answer: str) -> tuple[int, int] | str:
+        lines = _RANGE.fullmatch(answer.strip())
+        first = int(lines["first"]) if lines is not None else 0
+        last = int(lines["last"] or first) if lines is not None else 0
+        known = 0 < first <= last <= len(part.lines)
+        return (first, last) if known else f"Write two numbers from 1 to {len(part.lines)}: 3 to 12."
+
+    chosen = read(match["lines"]) if match is not None and match["lines"] else ""
+    if isinstance(chosen, str):
+        _list(replace(part, first=1, last=len(part.lines)))
+        if part.mirrored:
+            print_folded(["  The page means the other side. Lines come as they stand here, not mirrored."])
+        chosen = ask_read("From which line to which?", f"{part.first} to {part.last}", read)
+    whole = chosen == (1, len(part.lines))
+    return replace(part, first=chosen[0], last=chosen[1], upto="", plain=part.plain and whole)
+
+
+def _cut(line: str) -> str:
+    return line if len(line) <= _SHOWN else f"{line[: _SHOWN - 2].rsplit(' ', 1)[0]} …"
