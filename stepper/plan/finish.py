@@ -124,20 +124,25 @@ def _remark(remark: str, draft: DraftRound, project: Project) -> str:
     return said
 
 
-_EACH_SIZE: Final = re.compile(r"(?P<first>\d+(?:\.\d+)?) ?\((?P<others>[\d., ;]+)\)")
+_ONE: Final = r"(?:\d+(?:\.\d+)?[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])"
+_EACH_SIZE: Final = re.compile(
+    rf"(?<![\d./]){_ONE}(?: ?[(\[] ?{_ONE}(?:(?: ?[,;:/] ?| ?[-–] ?| ){_ONE})* ?[)\]])+"
+    rf"|[(\[] ?{_ONE}(?: ?[,;:] ?{_ONE}){{2,}} ?[)\]]"
+)
+"""A number for each size, the first before brackets or in them, the others in one pair or several."""
 
 
 def in_size(remark: str, size: int, of: int) -> str:
     """Return a remark with the numbers of one size, where it lists one for each.
 
     Args:
-        remark: As printed: "ending 4 (4, 5, 5) sts before the marker".
+        remark: As printed: "ending 4 (4, 5, 5) sts before the marker", in brackets of any kind.
         size: From 0.
         of: How many sizes there are; a list of any other length is left alone.
     """
 
     def own(match: re.Match[str]) -> str:
-        numbers = [match["first"], *re.split(r"[,;] ?", match["others"])]
+        numbers = re.findall(_ONE, match.group())
         return numbers[size] if len(numbers) == of else match.group()
 
     return _EACH_SIZE.sub(own, remark)

@@ -24,6 +24,9 @@ def test_a_remark_names_the_stitches_of_her_size_alone() -> None:
     assert in_size(listed, 0, 4) == "ending last rnd 4 sts before the marker"
     assert in_size("2 (2.5; 3) cm", 1, 3) == "2.5 cm"
     assert in_size(listed, 1, 3) == listed
+    assert in_size("[4: 4: 5: 6] loops for 2¾ (3, 3¼, 3½) in", 2, 4) == "5 loops for 3¼ in"
+    assert in_size("4 (5, 6) (7) loops", 3, 4) == in_size("4 (5-6-7) loops", 3, 4) == "7 loops"
+    assert in_size("twirl 4 (see page 3), 2/4 (5) and row 1 (RS)", 0, 2) == "twirl 4 (see page 3), 2/4 (5) and row 1 (RS)"
 
 
 def test_an_end_is_told_at_the_end_of_each_section_and_nowhere_else() -> None:
