@@ -13,7 +13,7 @@ from stepper.errors import ProjectError
 from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open
 from stepper.settling.file_in_hand import read_lines
 from stepper.settling.prompting import can_ask
-from stepper.settling.row_questions import look_at
+from stepper.settling.rows_asked import look_at
 from stepper.settling.walk import Settling
 from stepper.sitting.folding import print_folded
 from stepper.store.location import journal_path

@@ -4,10 +4,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
 from typing import Final
 
-from stepper.plan.so_far import SoFar, find_so_far
 from stepper.project.page.kept_rows import (
     marked_rows,
     put_rows,
@@ -18,163 +16,20 @@ from stepper.project.page.kept_rows import (
     write_numbered,
 )
 from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open, lines_below
-from stepper.project.page.left_words import Shortened, shorten
-from stepper.project.page.proposals import Kept, Proposal, propose
-from stepper.project.page.same_lines import SamePart, find_same
-from stepper.project.reading.own_words import find_depended_on, find_own_row, words_refused
+from stepper.project.page.proposals import Kept
+from stepper.project.reading.own_words import find_depended_on
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
-from stepper.settling.prompting import (
-    BackAsked,
-    ask,
-    ask_right,
-    ask_yes,
-    read_line,
-    turn_away,
-)
-from stepper.settling.same_part import ask_part, rows_again, say_part, tell_part
+from stepper.settling.prompting import BackAsked, ask_right, ask_yes, read_line, turn_away
+from stepper.settling.replies import Reply, ask_kind
+from stepper.settling.rows_asked import ROW_BY_ROW, RowAsked
+from stepper.settling.same_part import ask_part, rows_again, tell_part
 from stepper.sitting.folding import print_folded
 
-HELP: Final = (
-    "12 rows, 84 sts: to be knitted by these words, and what there is after them; 84 sts, or 12 rows, if the "
-    "other is right in brackets; until 12 cm, 84 sts; same, +4 or -4 for the stitches; rows: to be asked",
-    "note: only said at its place; nothing is knitted for it",
-    "out: not for you, or said already; it stays in the file as a comment",
-    "cast on 38, pick up 31, hold 12 for thumb, bind off: what comes or goes by these words",
-    "old words => new words, or first words ... last => new: the row is read with this change",
-    "type: write the row anew",
-    "again: lines of another part once more; again right mitten 9-20",
-    "split: ask about each of its sentences",
-    "later: leave it open; back: the answer before again; stop: end here, what is answered stays",
-    "note all, out all: this and all that is open below it in its part (all lines, if it does not fit)",
-    "The first letter of each will do.",
-)
-"""What can be answered, each with what it does."""
-
-_ANSWERS: Final = {
-    "rows": Kept.ROWS,
-    "r": Kept.ROWS,
-    "note": Kept.NOTE,
-    "n": Kept.NOTE,
-    "out": Kept.OUT,
-    "o": Kept.OUT,
-    "leave out": Kept.OUT,
-    "cast on": Kept.CAST_ON,
-    "c": Kept.CAST_ON,
-    "pick up": Kept.PICK_UP,
-    "p": Kept.PICK_UP,
-    "hold": Kept.HOLD,
-    "h": Kept.HOLD,
-    "bind off": Kept.BIND_OFF,
-    "cast off": Kept.BIND_OFF,
-    "b": Kept.BIND_OFF,
-    "type": Kept.ANEW,
-    "t": Kept.ANEW,
-    "split": Kept.SPLIT,
-    "s": Kept.SPLIT,
-    "again": Kept.AGAIN,
-    "a": Kept.AGAIN,
-}
-_SHORT: Final = {Kept.OUT: "out"}
-_IN_FRONT: Final = "stands in front of the pattern"
-"""What the mark says of text between a stitch pattern and the first part: mostly remarks."""
 _SHOWN: Final = 40
 """Letters of the page's words that are shown of a row that is written; of words twice as long."""
 _MOST_SHOWN: Final = 4
 """Most rows that are shown as they were written; of more, the first two and the last."""
-_WHAT: Final = "What is it?"
-_MOVED: Final = re.compile(
-    r"(?P<verb>cast on|pick up|hold)\s+(?P<moved>\d.*)|(?P<again>again)\s+(?P<part>.+)", re.I
-)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class RowAsked:
-    """What is known of a row before she answers."""
-
-    left: LeftOpen
-    so_far: SoFar
-    proposal: Proposal
-    refused: str = ""
-    """Why its words cannot be kept as rows, as a sentence; empty if they can."""
-    shortened: Shortened | None = None
-    """The row without words that change nothing, if it is read so."""
-    same: SamePart | None = None
-    """The part that it works once more; None if its words refer to none."""
-
-    @property
-    def defines(self) -> bool:
-        """Whether it is a numbered row where nothing is on the needles: one of a stitch pattern."""
-        return self.so_far.stitches == 0 and self.proposal.numbered
-
-
-def look_at(left: LeftOpen, text: str) -> RowAsked:
-    """Find what can be proposed for a row.
-
-    Args:
-        left: The row.
-        text: The whole file.
-    """
-    rows = text.split("\n")
-    above = any(
-        each.kind is LeftKind.ROW and each.part == left.part and each.first < left.first
-        for each in find_left_open(text)
-    )
-    so_far = find_so_far(text, left.first, left.last)
-    if above:  # what is still open above it may change the number
-        so_far = SoFar(stitches=None, flat=so_far.flat)
-    behind = rows[left.last].strip() if left.last < len(rows) else ""
-    proposal = propose(left.text, empty=so_far.stitches == 0, behind=behind)
-    if is_remark(left):
-        proposal = replace(proposal, kept=Kept.NOTE)
-    refused = _why_refused(left.text) if proposal.kept is Kept.ROWS else ""
-    if refused:
-        proposal = replace(proposal, kept=Kept.ANEW)
-    open_row = left.kind is LeftKind.ROW and not is_remark(left)
-    shortened = shorten(left.text) if open_row else None
-    same = find_same(left.text, text, left.first) if open_row else None
-    return RowAsked(
-        left=left, so_far=so_far, proposal=proposal, refused=refused, shortened=shortened, same=same
-    )
-
-
-def is_remark(left: LeftOpen) -> bool:
-    """Return whether an open row is likely only said, wherever it stands."""
-    if left.kind is not LeftKind.ROW:
-        return False
-    proposal = propose(left.text)
-    return proposal.kept is Kept.NOTE or (_IN_FRONT in left.why and not proposal.numbered)
-
-
-def _why_refused(words: str) -> str:
-    """Return why words cannot be kept as rows, whatever their count; empty if they can, together or one by
-    one."""
-    depended = find_depended_on(words)
-    if depended and depended.keys() <= _ROW_BY_ROW:
-        return ""
-    own = find_own_row(f"Own words: {words} 1 sts.")
-    refused = words_refused(own) if own is not None else None
-    return f"As it stands it cannot be kept: {refused[2]}" if refused is not None else ""
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Reply:
-    """What she answers to what a row is; what it leaves open is asked for."""
-
-    kept: Kept
-    numbers: RowNumbers | None = None
-    moved: str = ""
-    """What comes or goes, as it is written in the file."""
-    count: str | None = None
-    """The stitches after a row in which some go on hold; empty for the rest of them."""
-    below: bool = False
-    """Whether it is for all that is open below it, too."""
-    part: SamePart | None = None
-    """The part that comes once more."""
-    without: bool = False
-    """Whether it is read without the words that change nothing."""
-    change: str = ""
-    """Words of the row and what is to stand in their place, as typed."""
 
 
 def ask_row(asked: RowAsked, file: FileInHand) -> str:
@@ -195,6 +50,7 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
         tell_part(asked.same)
     elif asked.refused:
         print_folded([f"  {asked.refused}"])
+    made: Sequence[Sequence[str]]
     while True:
         numbers = NumberQuestions(
             proposal=asked.proposal,
@@ -203,7 +59,7 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
             words=asked.left.text,
             flat=asked.so_far.flat,
         )
-        reply = _ask_kind(asked, numbers, without)
+        reply = ask_kind(asked, numbers, without)
         kept = reply.kept
         if reply.without:
             return _first_read((without,), asked.left, file)
@@ -211,6 +67,12 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
             return _all_below(asked.left, file, Kept.NOTE if kept is Kept.NOTE else Kept.OUT)
         if kept is Kept.SPLIT:
             sentences = split_sentences(asked.left.text)
+            if reply.kinds:
+                kinds = zip(sentences, reply.kinds, strict=True)
+                made = ([row for one, each in kinds for row in write_kept(one, each)],)
+                text = _first_read(made, asked.left, file)
+                if text:
+                    return text
             if len(sentences) < 2:
                 print_folded(["It is one sentence."])
                 continue
@@ -218,7 +80,6 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
             return put_rows(file.text, asked.left.first, asked.left.last, rows)
         before, alone = file.text, file.alone
         try:
-            made: Sequence[tuple[str, ...]]
             if kept is Kept.AGAIN:
                 part = reply.part or ask_part(asked.same, reply.moved, asked.left, file)
                 more = _type("") if asked.same is not None and not asked.same.plain else ()
@@ -246,66 +107,6 @@ def _without(asked: RowAsked, file: FileInHand) -> tuple[str, ...]:
     at = _place_of(asked.left, file.text)
     text = put_rows(file.text, at, at + asked.left.last - asked.left.first, rows)
     return rows if not file.problems_with(text, at, len(rows)) else ()
-
-
-def _ask_kind(asked: RowAsked, numbers: NumberQuestions, without: Sequence[str]) -> _Reply:
-    """Ask what a row is, with all its numbers where the page says them."""
-    proposed, default = _propose(asked, numbers)
-    if without:
-        proposed, default = _Reply(kept=Kept.ANEW, without=True), "read without that"
-    elif asked.same is not None:
-        same = asked.same if asked.same.plain else None
-        proposed, default = _Reply(kept=Kept.AGAIN, part=same), say_part(asked.same)
-    while True:
-        answer = ask(_WHAT, default)
-        if answer == default and proposed is not None:
-            return proposed
-        if "=>" in answer:
-            return _Reply(kept=Kept.ANEW, change=answer)
-        word = answer.lower()
-        plain = word.removesuffix(" all")
-        if plain in _ANSWERS and (plain == word or _ANSWERS[plain] in (Kept.NOTE, Kept.OUT)):
-            return _Reply(kept=_ANSWERS[plain], below=plain != word)
-        moved = _MOVED.fullmatch(answer)
-        if moved is not None:
-            verb, said = moved["verb"] or moved["again"], moved["moved"] or moved["part"]
-            return _Reply(kept=_ANSWERS[verb.lower()], moved=said)
-        found = numbers.read(answer)
-        if isinstance(found, RowNumbers):
-            told = numbers.trouble_with(found)
-            if not told:
-                return _Reply(kept=Kept.ROWS, numbers=found)
-            print_folded([told])
-        elif found is not None:
-            print_folded([found])
-        else:
-            told = "Answer rows, note, out or another, or 12 rows, 84 sts; ? tells them all."
-            print_folded(HELP if answer in ("?", "help") else [told])
-
-
-def _propose(asked: RowAsked, numbers: NumberQuestions) -> tuple[_Reply | None, str]:
-    """Return what Enter takes, and how it stands in brackets; None where that is one of the short answers."""
-    kept = asked.proposal.kept
-    if asked.left.kind is LeftKind.LINE:
-        return None, "later"
-    if kept is Kept.ROWS and asked.defines:
-        return _Reply(kept=kept), "by its words"
-    if kept is Kept.ROWS:
-        found = numbers.propose()
-        whole = not numbers.trouble_with(found)
-        return (_Reply(kept=kept, numbers=found), numbers.say(found)) if whole else (None, "rows")
-    moved = numbers.moved_proposed()
-    if kept in (Kept.CAST_ON, Kept.PICK_UP) and moved:
-        return _Reply(kept=kept, moved=moved), f"{kept.value} {moved} sts"
-    if kept is Kept.HOLD and moved:
-        printed = numbers.propose().count
-        count = printed.text if printed is not None else ""
-        then = count or "the rest"
-        then += " sts as printed" if then[-1].isdigit() or then.endswith(")") else ""
-        return _Reply(kept=kept, moved=moved, count=count), f"hold {moved}, then {then}"
-    if kept is Kept.BIND_OFF:
-        return _Reply(kept=kept), "bind off all sts"
-    return None, _SHORT.get(kept, kept.value)
 
 
 def _all_below(left: LeftOpen, file: FileInHand, kept: Kept) -> str:
@@ -371,7 +172,7 @@ def _find_stretch(old: str, words: str) -> str:
     return found[0] if found is not None else ""
 
 
-def _keep(reply: _Reply, asked: RowAsked, numbers: NumberQuestions) -> Sequence[tuple[str, ...]]:
+def _keep(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> Sequence[tuple[str, ...]]:
     """Ask what the program has to know of a row that is kept so, and is not answered yet.
 
     Returns:
@@ -411,8 +212,6 @@ _OFF: Final = re.compile(r"\b(?:(?:bind|cast)(?:ing)?[\s-]+off|bound[\s-]+off|BO
 _AT_EDGE: Final = re.compile(
     r"\bat\s+(?:the\s+)?(?:beg|start\b|(?:each|both|either)\s+(?:end|side)|(?:[a-z]+\s+)?edges?\b)", re.I
 )
-_ROW_BY_ROW: Final = {"go", "at once"}
-"""What rows may say that are kept one by one, each with its count."""
 
 
 def _may_be_rows(words: str, depended: Mapping[str, str], asked: RowAsked) -> bool:
@@ -420,7 +219,7 @@ def _may_be_rows(words: str, depended: Mapping[str, str], asked: RowAsked) -> bo
 
     Stitches bound off at an edge leave whole rows; where the page does not say that they are, she is asked.
     """
-    no = [why for kind, why in depended.items() if kind not in _ROW_BY_ROW]
+    no = [why for kind, why in depended.items() if kind not in ROW_BY_ROW]
     if not no and asked.so_far.flat is False and "go" in depended:
         no = [depended["go"]]  # a round has no edge
     at_edge = all(_AT_EDGE.search(found) for found in _OFF.findall(words))
@@ -435,7 +234,7 @@ def _each_alone(forms: Sequence[str]) -> tuple[tuple[str, ...], ...]:
     return tuple((form,) for form in forms)
 
 
-def _first_read(made: Sequence[tuple[str, ...]], left: LeftOpen, file: FileInHand) -> str:
+def _first_read(made: Sequence[Sequence[str]], left: LeftOpen, file: FileInHand) -> str:
     """Return the text with the first form that is read; empty, with what is wrong told, if none is."""
     told: list[str] = []
     at = _place_of(left, file.text)

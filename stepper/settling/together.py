@@ -8,28 +8,29 @@ from stepper.project.page.kept_rows import put_rows, take_mark_off, write_kept
 from stepper.project.page.left_open import LeftKind, LeftOpen
 from stepper.project.page.proposals import Kept
 from stepper.settling.prompting import ask_read
-from stepper.settling.row_questions import is_remark
+from stepper.settling.rows_asked import is_remark
 from stepper.sitting.folding import print_folded
 
 
-def alike_below(left: LeftOpen, opened: Sequence[LeftOpen]) -> tuple[LeftOpen, ...]:
+def alike_below(left: LeftOpen, opened: Sequence[LeftOpen], text: str) -> tuple[LeftOpen, ...]:
     """Return what may be kept in one answer: a remark with those right below it, or all text in front.
 
     Args:
         left: The first of them.
         opened: All that is open, in the order of the file.
+        text: The whole file.
 
     Returns:
         Two or more, this one among them; none if it has to be asked about by itself.
     """
-    at = opened.index(left)
+    at, rows = opened.index(left), text.split("\n")
     if left.kind is LeftKind.FRONT:
         found = [each for each in opened if each.kind is LeftKind.FRONT]
     elif left.kind is LeftKind.ROW:
         found = []
         for each in opened[at:]:
-            below = not found or each.first == found[-1].last + 1
-            if not below or not is_remark(each):
+            between = rows[found[-1].last : each.first - 1] if found else []
+            if any(row.strip() and not row.strip().startswith("#") for row in between) or not is_remark(each):
                 break
             found.append(each)
     else:

@@ -21,7 +21,8 @@ from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open, l
 from stepper.project.problems import Problem, UnsoundFileError
 from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, write_whole
 from stepper.settling.prompting import ENTER_TAKES, BackAsked, LaterAsked, StopAsked, ask_yes
-from stepper.settling.row_questions import ask_front, ask_row, look_at
+from stepper.settling.row_questions import ask_front, ask_row
+from stepper.settling.rows_asked import look_at
 from stepper.settling.together import alike_below, ask_together
 from stepper.settling.value_questions import ask_needles, ask_value
 from stepper.sitting.folding import print_folded
@@ -83,7 +84,7 @@ class Settling:
             return False
         left, problem = found
         opened = [each for each in find_left_open(self.text) if self._is_open(each)]
-        together = () if problem is not None or left in self.apart else alike_below(left, opened)
+        together = () if problem is not None or left in self.apart else alike_below(left, opened, self.text)
         kept = (self.text, frozenset(self.later))
         try:
             if together:

@@ -10,7 +10,8 @@ from stepper.project.page.left_open import LeftKind, find_left_open, line_at
 from stepper.project.page.proposals import Kept
 from stepper.settling.file_in_hand import take_in_hand
 from stepper.settling.prompting import BackAsked, LaterAsked
-from stepper.settling.row_questions import HELP, ask_front, ask_row, look_at
+from stepper.settling.row_questions import ask_front, ask_row
+from stepper.settling.rows_asked import look_at
 from tests.project.samples import project
 from tests.settling.typed import type_answers
 
@@ -151,22 +152,6 @@ def test_back_from_a_number_asks_what_it_is(monkeypatch: pytest.MonkeyPatch, cap
         settle(file_with("Twirl k2 in loops."))
 
 
-def test_what_can_be_answered_is_told(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
-    """By a question mark, and by an answer that is none."""
-    type_answers(monkeypatch, "?", "knot", "rows all", "n")
-    settle(file_with("Twirl k2 in loops."))
-    shown = capsys.readouterr().out
-    assert all(line in shown for line in HELP)
-    assert shown.count("? tells them all.") == 2
-
-
-def test_the_number_before_is_not_known_behind_an_open_row() -> None:
-    """That row may change it."""
-    text = file_with("Twirl k2 in loops.", "Twirl again.")
-    first, second = (look_at(each, text) for each in find_left_open(text))
-    assert (first.so_far.stitches, second.so_far.stitches) == (44, None)
-
-
 def test_rows_of_a_stitch_pattern_are_asked_for_no_count(monkeypatch: pytest.MonkeyPatch) -> None:
     """They are worked over as many stitches as a line says."""
     text = project(f"Loop panel (10 sts):\nRow 1: P10.\n{MARK}\nNote: Row 2: P2, loops, p2.\nCast on 40 sts.", size="M")
@@ -227,3 +212,11 @@ def test_a_row_that_is_read_without_some_words_is_proposed_so(
     assert 'It is read without "which looks like a small wall", which is said with it.' in capsys.readouterr().out
     type_answers(monkeypatch, "1 round, same")
     assert settle(file_with(words)) == [f"Own words: {words}"]
+
+
+def test_remarks_and_an_end_are_settled_in_one_answer(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
+    """Sentence by sentence it would be three."""
+    words = "Lay the loops flat. Graft the sts tog."
+    type_answers(monkeypatch, "")
+    assert settle(file_with(words, behind="")) == ["Note: Lay the loops flat.", "Own words, bind off all sts: Graft the sts tog."]
+    assert "What is it? [a note, then bind off all sts]" in capsys.readouterr().out

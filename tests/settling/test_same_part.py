@@ -10,7 +10,8 @@ from stepper.plan.compile import compile_plan
 from stepper.project.page.left_open import find_left_open
 from stepper.project.reader import read_project
 from stepper.settling.file_in_hand import take_in_hand
-from stepper.settling.row_questions import ask_row, look_at
+from stepper.settling.row_questions import ask_row
+from stepper.settling.rows_asked import look_at
 from tests.settling.typed import type_answers
 
 RIGHT = """\

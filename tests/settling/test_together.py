@@ -21,13 +21,14 @@ def hat(*rows: str, front: str = "") -> str:
 def together(text: str, number: int = 0) -> list[str]:
     """Return the words of what may be kept with an open row."""
     opened = find_left_open(text)
-    return [each.text for each in alike_below(opened[number], opened)]
+    return [each.text for each in alike_below(opened[number], opened, text)]
 
 
 def test_remarks_are_together_until_something_is_knitted() -> None:
     """A line between them, or a row that may be knitted, ends it."""
     text = hat("Note: It is soft.", "Note: This is her hat.", "Note: Twirl k2 in loops.", "Note: It ends.")
     assert together(text) == ["It is soft.", "This is her hat."]
+    assert together(text.replace("Note: It is soft.", "Note: It is soft.\n      # soft")) == together(text)
     assert together(text, 2) == []
     assert together(text, 3) == []
     assert together(hat("Note: It is soft.", "Knit 1 row.", "Note: This is her hat.")) == []
@@ -51,7 +52,7 @@ def test_all_text_in_front_is_one_question(monkeypatch: pytest.MonkeyPatch) -> N
     front = "# LOOK (row 3 of the text): it may be an instruction.\n# Loops.\n#\n# LOOK (row 4 of the text): it may.\n# Twirls.\n"
     text = hat("Note: It is soft.", front=front)
     opened = find_left_open(text)
-    both = alike_below(opened[0], opened)
+    both = alike_below(opened[0], opened, text)
     assert [each.kind for each in both] == [LeftKind.FRONT, LeftKind.FRONT]
     type_answers(monkeypatch, "")
     assert ask_together(both, text) == text.replace("# LOOK (row 3 of the text): it may be an instruction.\n", "").replace(

@@ -1,0 +1,150 @@
+"""Ask what an open row is, in one question: what Enter takes, what may be answered, and what that means."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from stepper.project.page.left_open import LeftKind
+from stepper.project.page.proposals import Kept
+from stepper.project.page.same_lines import SamePart
+from stepper.settling.number_questions import NumberQuestions, RowNumbers
+from stepper.settling.prompting import ask
+from stepper.settling.rows_asked import RowAsked
+from stepper.settling.same_part import say_part
+from stepper.sitting.folding import print_folded
+
+HELP: Final = (
+    "12 rows, 84 sts: to be knitted by these words, and what there is after them; 84 sts, or 12 rows, if the "
+    "other is right in brackets; until 12 cm, 84 sts; same, +4 or -4 for the stitches; rows: to be asked",
+    "note: only said at its place; nothing is knitted for it",
+    "out: not for you, or said already; it stays in the file as a comment",
+    "cast on 38, pick up 31, hold 12 for thumb, bind off: what comes or goes by these words",
+    "old words => new words, or first words ... last => new: the row is read with this change",
+    "type: write the row anew",
+    "again: lines of another part once more; again right mitten 9-20",
+    "split: ask about each of its sentences",
+    "later: leave it open; back: the answer before again; stop: end here, what is answered stays",
+    "note all, out all: this and all that is open below it in its part (all lines, if it does not fit)",
+    "The first letter of each will do.",
+)
+"""What can be answered, each with what it does."""
+
+_ANSWERS: Final = {
+    "rows": Kept.ROWS,
+    "r": Kept.ROWS,
+    "note": Kept.NOTE,
+    "n": Kept.NOTE,
+    "out": Kept.OUT,
+    "o": Kept.OUT,
+    "leave out": Kept.OUT,
+    "cast on": Kept.CAST_ON,
+    "c": Kept.CAST_ON,
+    "pick up": Kept.PICK_UP,
+    "p": Kept.PICK_UP,
+    "hold": Kept.HOLD,
+    "h": Kept.HOLD,
+    "bind off": Kept.BIND_OFF,
+    "cast off": Kept.BIND_OFF,
+    "b": Kept.BIND_OFF,
+    "type": Kept.ANEW,
+    "t": Kept.ANEW,
+    "split": Kept.SPLIT,
+    "s": Kept.SPLIT,
+    "again": Kept.AGAIN,
+    "a": Kept.AGAIN,
+}
+_SHORT: Final = {Kept.OUT: "out"}
+_OFF: Final = "bind off all sts"
+_WHAT: Final = "What is it?"
+_MOVED: Final = re.compile(
+    r"(?P<verb>cast on|pick up|hold)\s+(?P<moved>\d.*)|(?P<again>again)\s+(?P<part>.+)", re.I
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Reply:
+    """What she answers to what a row is; what it leaves open is asked for."""
+
+    kept: Kept
+    numbers: RowNumbers | None = None
+    moved: str = ""
+    """What comes or goes, as it is written in the file."""
+    count: str | None = None
+    """The stitches after a row in which some go on hold; empty for the rest of them."""
+    below: bool = False
+    """Whether it is for all that is open below it, too."""
+    kinds: tuple[Kept, ...] = ()
+    """What each of its sentences is, if they are settled together."""
+    part: SamePart | None = None
+    """The part that comes once more."""
+    without: bool = False
+    """Whether it is read without the words that change nothing."""
+    change: str = ""
+    """Words of the row and what is to stand in their place, as typed."""
+
+
+def ask_kind(asked: RowAsked, numbers: NumberQuestions, without: Sequence[str]) -> Reply:
+    """Ask what a row is, with all its numbers where the page says them."""
+    proposed, default = _propose(asked, numbers)
+    if without:
+        proposed, default = Reply(kept=Kept.ANEW, without=True), "read without that"
+    elif asked.same is not None:
+        same = asked.same if asked.same.plain else None
+        proposed, default = Reply(kept=Kept.AGAIN, part=same), say_part(asked.same)
+    while True:
+        answer = ask(_WHAT, default)
+        if answer == default and proposed is not None:
+            return proposed
+        if "=>" in answer:
+            return Reply(kept=Kept.ANEW, change=answer)
+        word = answer.lower()
+        plain = word.removesuffix(" all")
+        if plain in _ANSWERS and (plain == word or _ANSWERS[plain] in (Kept.NOTE, Kept.OUT)):
+            return Reply(kept=_ANSWERS[plain], below=plain != word)
+        moved = _MOVED.fullmatch(answer)
+        if moved is not None:
+            verb, said = moved["verb"] or moved["again"], moved["moved"] or moved["part"]
+            return Reply(kept=_ANSWERS[verb.lower()], moved=said)
+        found = numbers.read(answer)
+        if isinstance(found, RowNumbers):
+            told = numbers.trouble_with(found)
+            if not told:
+                return Reply(kept=Kept.ROWS, numbers=found)
+            print_folded([told])
+        elif found is not None:
+            print_folded([found])
+        else:
+            told = "Answer rows, note, out or another, or 12 rows, 84 sts; ? tells them all."
+            print_folded(HELP if answer in ("?", "help") else [told])
+
+
+def _propose(asked: RowAsked, numbers: NumberQuestions) -> tuple[Reply | None, str]:
+    """Return what Enter takes, and how it stands in brackets; None where that is one of the short answers."""
+    kept = asked.proposal.kept
+    if asked.left.kind is LeftKind.LINE:
+        return None, "later"
+    if kept is Kept.ROWS and asked.defines:
+        return Reply(kept=kept), "by its words"
+    if kept is Kept.ROWS:
+        found = numbers.propose()
+        whole = not numbers.trouble_with(found)
+        return (Reply(kept=kept, numbers=found), numbers.say(found)) if whole else (None, "rows")
+    moved = numbers.moved_proposed()
+    if kept in (Kept.CAST_ON, Kept.PICK_UP) and moved:
+        return Reply(kept=kept, moved=moved), f"{kept.value} {moved} sts"
+    if kept is Kept.HOLD and moved:
+        printed = numbers.propose().count
+        count = printed.text if printed is not None else ""
+        then = count or "the rest"
+        then += " sts as printed" if then[-1].isdigit() or then.endswith(")") else ""
+        return Reply(kept=kept, moved=moved, count=count), f"hold {moved}, then {then}"
+    if kept is Kept.BIND_OFF:
+        return Reply(kept=kept), _OFF
+    kinds = asked.sentence_kinds if kept is Kept.SPLIT else ()
+    if kinds and set(kinds) <= {Kept.NOTE, Kept.BIND_OFF} and kinds.count(Kept.BIND_OFF) == 1:
+        said = ", then ".join(_OFF if kind is Kept.BIND_OFF else "a note" for kind in kinds)
+        return Reply(kept=kept, kinds=kinds), said
+    return None, _SHORT.get(kept, kept.value)

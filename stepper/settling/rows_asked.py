@@ -1,0 +1,94 @@
+"""What is known of an open row before she answers: the stitches before it, what its words say of it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Final
+
+from stepper.plan.so_far import SoFar, find_so_far
+from stepper.project.page.kept_rows import split_sentences
+from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open
+from stepper.project.page.left_words import Shortened, shorten
+from stepper.project.page.proposals import Kept, Proposal, propose
+from stepper.project.page.same_lines import SamePart, find_same
+from stepper.project.reading.own_words import find_depended_on, find_own_row, words_refused
+
+_IN_FRONT: Final = "stands in front of the pattern"
+"""What the mark says of text between a stitch pattern and the first part: mostly remarks."""
+ROW_BY_ROW: Final = {"go", "at once"}
+"""What rows may say that are kept one by one, each with its count."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RowAsked:
+    """What is known of a row before she answers."""
+
+    left: LeftOpen
+    so_far: SoFar
+    proposal: Proposal
+    refused: str = ""
+    """Why its words cannot be kept as rows, as a sentence; empty if they can."""
+    shortened: Shortened | None = None
+    """The row without words that change nothing, if it is read so."""
+    same: SamePart | None = None
+    """The part that it works once more; None if its words refer to none."""
+
+    @property
+    def sentence_kinds(self) -> tuple[Kept, ...]:
+        """What each of its sentences may be."""
+        empty = self.so_far.stitches == 0
+        return tuple(propose(each, empty=empty).kept for each in split_sentences(self.left.text))
+
+    @property
+    def defines(self) -> bool:
+        """Whether it is a numbered row where nothing is on the needles: one of a stitch pattern."""
+        return self.so_far.stitches == 0 and self.proposal.numbered
+
+
+def look_at(left: LeftOpen, text: str) -> RowAsked:
+    """Find what can be proposed for a row.
+
+    Args:
+        left: The row.
+        text: The whole file.
+    """
+    rows = text.split("\n")
+    above = any(
+        each.kind is LeftKind.ROW and each.part == left.part and each.first < left.first
+        for each in find_left_open(text)
+    )
+    so_far = find_so_far(text, left.first, left.last)
+    if above:  # what is still open above it may change the number
+        so_far = SoFar(stitches=None, flat=so_far.flat)
+    behind = rows[left.last].strip() if left.last < len(rows) else ""
+    proposal = propose(left.text, empty=so_far.stitches == 0, behind=behind)
+    if is_remark(left):
+        proposal = replace(proposal, kept=Kept.NOTE)
+    refused = _why_refused(left.text) if proposal.kept is Kept.ROWS else ""
+    if refused:
+        proposal = replace(proposal, kept=Kept.ANEW)
+    open_row = left.kind is LeftKind.ROW and not is_remark(left)
+    shortened = shorten(left.text) if open_row else None
+    same = find_same(left.text, text, left.first) if open_row else None
+    return RowAsked(
+        left=left, so_far=so_far, proposal=proposal, refused=refused, shortened=shortened, same=same
+    )
+
+
+def is_remark(left: LeftOpen) -> bool:
+    """Return whether an open row is likely only said, wherever it stands."""
+    if left.kind is not LeftKind.ROW:
+        return False
+    proposal = propose(left.text)
+    return proposal.kept is Kept.NOTE or (_IN_FRONT in left.why and not proposal.numbered)
+
+
+def _why_refused(words: str) -> str:
+    """Return why words cannot be kept as rows, whatever their count; empty if they can, together or one by
+    one."""
+    depended = find_depended_on(words)
+    if depended and depended.keys() <= ROW_BY_ROW:
+        return ""
+    own = find_own_row(f"Own words: {words} 1 sts.")
+    refused = words_refused(own) if own is not None else None
+    return f"As it stands it cannot be kept: {refused[2]}" if refused is not None else ""

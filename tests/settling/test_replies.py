@@ -1,0 +1,77 @@
+"""The one question about a row: what can be answered to it. All rows are invented."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from stepper.project.page.left_open import find_left_open
+from stepper.project.page.proposals import Kept
+from stepper.settling.file_in_hand import take_in_hand
+from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
+from stepper.settling.replies import HELP, Reply, ask_kind
+from stepper.settling.rows_asked import look_at
+from tests.settling.test_row_questions import file_with
+from tests.settling.typed import type_answers
+
+
+def reply_to(words: str, without: tuple[str, ...] = ()) -> Reply:
+    """Ask what a row of the hat is."""
+    text = file_with(words)
+    asked = look_at(find_left_open(text)[0], text)
+    file = take_in_hand(text, Path())
+    return ask_kind(
+        asked,
+        NumberQuestions(proposal=asked.proposal, before=asked.so_far.stitches, file=file, words=words, flat=False),
+        without,
+    )
+
+
+@pytest.mark.parametrize(
+    ("answer", "reply"),
+    [
+        ("note all", Reply(kept=Kept.NOTE, below=True)),
+        ("o", Reply(kept=Kept.OUT)),
+        ("hold 8 for thumb", Reply(kept=Kept.HOLD, moved="8 for thumb")),
+        ("Again right paw 1-2", Reply(kept=Kept.AGAIN, moved="right paw 1-2")),
+        ("k2 => p2", Reply(kept=Kept.ANEW, change="k2 => p2")),
+        ("1 round, same", Reply(kept=Kept.ROWS, numbers=RowNumbers(rows="1", count=CountAnswer()))),
+        ("", Reply(kept=Kept.ROWS, numbers=RowNumbers(rows="1", count=CountAnswer()))),
+    ],
+)
+def test_one_answer_says_all(answer: str, reply: Reply, monkeypatch: pytest.MonkeyPatch) -> None:
+    """What it leaves out is asked for afterwards."""
+    type_answers(monkeypatch, answer)
+    assert reply_to("Twirl k2 in loops.") == reply
+
+
+@pytest.mark.parametrize(
+    ("words", "shown"),
+    [
+        ("Twirl k2 in loops.", "[1 round, then 44 sts as before]"),
+        ("Twirl k2 in loops until it is long.", "[rows]"),
+        ("Dec 2 in loops.", "[rows]"),
+        ("Place 8 (9, 10) sts on a holder for thumb.", "[hold 8 (9, 10) for thumb, then the rest]"),
+        ("Place 8 (9, 10) sts on a holder. 32 (35, 38) sts.", "[hold 8 (9, 10), then 32 (35, 38) sts as printed]"),
+        ("Rnd 4: Twirl k2.", "[1 round, then 44 sts as before]"),
+        ("Graft the sts tog.", "[bind off all sts]"),
+        ("It is soft.", "[note]"),
+    ],
+)
+def test_what_enter_takes_stands_in_brackets(
+    words: str, shown: str, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Nothing is taken that is not said there."""
+    type_answers(monkeypatch, "note")
+    reply_to(words)
+    assert shown in capsys.readouterr().out
+
+
+def test_what_can_be_answered_is_told(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> None:
+    """By a question mark, and by an answer that is none."""
+    type_answers(monkeypatch, "?", "knot", "rows all", "n")
+    reply_to("Twirl k2 in loops.")
+    shown = capsys.readouterr().out
+    assert all(line in shown for line in HELP)
+    assert shown.count("? tells them all.") == 2
