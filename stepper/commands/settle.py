@@ -10,7 +10,7 @@ from stepper.commands.check import sound_lines
 from stepper.commands.loading import load
 from stepper.commands.standard_streams import print_document
 from stepper.errors import ProjectError
-from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open
+from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open
 from stepper.settling.file_in_hand import read_lines
 from stepper.settling.prompting import can_ask
 from stepper.settling.rows_asked import look_at

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.plan.compile import work_as_knitted
-from stepper.project.page.kept_rows import put_rows
+from stepper.project.page.unread.kept_rows import put_rows
 from stepper.project.reader import read_project
 
 

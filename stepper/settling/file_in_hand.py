@@ -12,8 +12,8 @@ from pathlib import Path
 
 from stepper.craft.figures import list_words
 from stepper.errors import SurroundingsError
-from stepper.project.page.answers import AnsweredNumber
-from stepper.project.page.kept_rows import keep_for_size
+from stepper.project.page.unread.answers import AnsweredNumber
+from stepper.project.page.unread.kept_rows import keep_for_size
 from stepper.project.problems import Problem
 from stepper.project.reader import read_project
 from stepper.project.yaml_file.source import read_picture, read_text

@@ -10,7 +10,7 @@ import re
 from dataclasses import dataclass, field, replace
 from typing import Final
 
-from stepper.project.page.answers import (
+from stepper.project.page.unread.answers import (
     AnsweredNumber,
     read_duration,
     read_each,
@@ -18,7 +18,7 @@ from stepper.project.page.answers import (
     read_numbers,
     split_numbers,
 )
-from stepper.project.page.proposals import Kept, Proposal
+from stepper.project.page.unread.proposals import Kept, Proposal
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.prompting import ask_read
 from stepper.sitting.folding import print_folded

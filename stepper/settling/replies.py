@@ -7,9 +7,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from stepper.project.page.left_open import LeftKind
-from stepper.project.page.proposals import Kept
-from stepper.project.page.same_lines import SamePart
+from stepper.project.page.unread.left_open import LeftKind
+from stepper.project.page.unread.proposals import Kept
+from stepper.project.page.unread.same_lines import SamePart
 from stepper.settling.number_questions import NumberQuestions, RowNumbers
 from stepper.settling.prompting import ask
 from stepper.settling.rows_asked import RowAsked

@@ -6,7 +6,7 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Final
 
-from stepper.project.page.kept_rows import (
+from stepper.project.page.unread.kept_rows import (
     marked_rows,
     put_rows,
     split_sentences,
@@ -15,8 +15,8 @@ from stepper.project.page.kept_rows import (
     write_kept,
     write_numbered,
 )
-from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open, lines_below
-from stepper.project.page.proposals import Kept
+from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, lines_below
+from stepper.project.page.unread.proposals import Kept
 from stepper.project.reading.own_words import find_depended_on
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
@@ -42,7 +42,6 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
     Raises:
         LaterAsked: It is left open; `BackAsked` and `StopAsked` likewise.
     """
-    words = asked.left.text
     without = _without(asked, file)
     if without and asked.shortened is not None:
         print_folded([f'  It is read without "{asked.shortened.left}", which is said with it.'])
@@ -50,7 +49,7 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
         tell_part(asked.same)
     elif asked.refused:
         print_folded([f"  {asked.refused}"])
-    made: Sequence[Sequence[str]]
+    words = asked.left.text
     while True:
         numbers = NumberQuestions(
             proposal=asked.proposal,
@@ -60,43 +59,58 @@ def ask_row(asked: RowAsked, file: FileInHand) -> str:
             flat=asked.so_far.flat,
         )
         reply = ask_kind(asked, numbers, without)
-        kept = reply.kept
-        if reply.without:
-            return _first_read((without,), asked.left, file)
-        if reply.below:
-            return _all_below(asked.left, file, Kept.NOTE if kept is Kept.NOTE else Kept.OUT)
-        if kept is Kept.SPLIT:
-            sentences = split_sentences(asked.left.text)
-            if reply.kinds:
-                kinds = zip(sentences, reply.kinds, strict=True)
-                made = ([row for one, each in kinds for row in write_kept(one, each)],)
-                text = _first_read(made, asked.left, file)
-                if text:
-                    return text
-            if len(sentences) < 2:
-                print_folded(["It is one sentence."])
-                continue
-            rows = marked_rows(sentences, asked.left.where, "")
-            return put_rows(file.text, asked.left.first, asked.left.last, rows)
         before, alone = file.text, file.alone
-        try:
-            if kept is Kept.AGAIN:
-                part = reply.part or ask_part(asked.same, reply.moved, asked.left, file)
-                more = _type("") if asked.same is not None and not asked.same.plain else ()
-                made = ((*rows_again(part, asked.left, file), *more),) if part is not None else ()
-            elif kept is Kept.ANEW:
-                made = (_type(words, reply.change),)
-                words = made[0][0] if len(made[0]) == 1 else words
-            else:
-                made = _keep(reply, asked, numbers)
-                if made:
-                    file.settle_sizes(numbers.typed)
-        except BackAsked:  # to what it is, not yet to the answer before
-            file.text, file.alone = before, alone
-            continue
-        text = _first_read(made, asked.left, file)
+        if reply.below:
+            return _all_below(asked.left, file, Kept.NOTE if reply.kept is Kept.NOTE else Kept.OUT)
+        if reply.kept is Kept.SPLIT and not reply.kinds:
+            text = _split(asked.left, file)
+        else:
+            try:
+                made = (without,) if reply.without else _made(reply, asked, numbers, words)
+            except BackAsked:  # to what it is, not yet to the answer before
+                file.text, file.alone = before, alone
+                continue
+            if reply.kept is Kept.ANEW and made and len(made[0]) == 1:
+                words = made[0][0]  # what is changed next is what she wrote
+            text = _first_read(made, asked.left, file)
         if text:
             return text
+
+
+def _split(left: LeftOpen, file: FileInHand) -> str:
+    """Return the text with the sentences of a row under a mark each; empty, told, if it is one sentence."""
+    sentences = split_sentences(left.text)
+    if len(sentences) < 2:
+        print_folded(["It is one sentence."])
+        return ""
+    return put_rows(file.text, left.first, left.last, marked_rows(sentences, left.where, ""))
+
+
+def _made(
+    reply: Reply, asked: RowAsked, numbers: NumberQuestions, words: str
+) -> Sequence[tuple[str, ...]]:
+    """Return the rows that an answer comes to, the best form first, with what it leaves open asked for.
+
+    Args:
+        reply: The answer.
+        asked: The row.
+        numbers: The questions about its numbers.
+        words: Its words, as they are changed by now.
+    """
+    file = numbers.file
+    if reply.kept is Kept.SPLIT:
+        kinds = zip(split_sentences(asked.left.text), reply.kinds, strict=True)
+        return (tuple(row for one, kind in kinds for row in write_kept(one, kind)),)
+    if reply.kept is Kept.AGAIN:
+        part = reply.part or ask_part(asked.same, reply.moved, asked.left, file)
+        more = _type("") if asked.same is not None and not asked.same.plain else ()
+        return ((*rows_again(part, asked.left, file), *more),) if part is not None else ()
+    if reply.kept is Kept.ANEW:
+        return (_type(words, reply.change),)
+    made = _keep(reply, asked, numbers)
+    if made:
+        file.settle_sizes(numbers.typed)
+    return made
 
 
 def _without(asked: RowAsked, file: FileInHand) -> tuple[str, ...]:

@@ -6,11 +6,11 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from stepper.plan.so_far import SoFar, find_so_far
-from stepper.project.page.kept_rows import split_sentences
-from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open
-from stepper.project.page.left_words import Shortened, shorten
-from stepper.project.page.proposals import Kept, Proposal, propose
-from stepper.project.page.same_lines import SamePart, find_same
+from stepper.project.page.unread.kept_rows import split_sentences
+from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open
+from stepper.project.page.unread.left_words import Shortened, shorten
+from stepper.project.page.unread.proposals import Kept, Proposal, propose
+from stepper.project.page.unread.same_lines import SamePart, find_same
 from stepper.project.reading.own_words import find_depended_on, find_own_row, words_refused
 
 _IN_FRONT: Final = "stands in front of the pattern"

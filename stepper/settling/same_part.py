@@ -7,9 +7,9 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.plan.so_far import finds_fault
-from stepper.project.page.kept_rows import put_rows
-from stepper.project.page.left_open import LeftOpen
-from stepper.project.page.same_lines import SamePart, line_meant, lines_between, parts_above
+from stepper.project.page.unread.kept_rows import put_rows
+from stepper.project.page.unread.left_open import LeftOpen
+from stepper.project.page.unread.same_lines import SamePart, line_meant, lines_between, parts_above
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.prompting import ask_read
 from stepper.sitting.folding import print_folded

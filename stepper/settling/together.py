@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from stepper.project.page.kept_rows import put_rows, take_mark_off, write_kept
-from stepper.project.page.left_open import LeftKind, LeftOpen
-from stepper.project.page.proposals import Kept
+from stepper.project.page.unread.kept_rows import put_rows, take_mark_off, write_kept
+from stepper.project.page.unread.left_open import LeftKind, LeftOpen
+from stepper.project.page.unread.proposals import Kept
 from stepper.settling.prompting import ask_read
 from stepper.settling.rows_asked import is_remark
 from stepper.sitting.folding import print_folded

@@ -7,9 +7,9 @@ from collections.abc import Callable
 
 from stepper.craft.figures import format_number
 from stepper.project.lengths import read_length, read_needle, read_number
-from stepper.project.page.kept_rows import put_in_row, put_rows, put_value, take_mark_off
-from stepper.project.page.left_open import LeftOpen, indent_of
 from stepper.project.page.quoting import size_line, value
+from stepper.project.page.unread.kept_rows import put_in_row, put_rows, put_value, take_mark_off
+from stepper.project.page.unread.left_open import LeftOpen, indent_of
 from stepper.project.problems import one_of
 from stepper.project.sizes import find_size, read_sizes
 from stepper.settling.file_in_hand import FileInHand

@@ -16,8 +16,8 @@ from pathlib import Path
 from typing import Final
 
 from stepper.errors import ProjectError
-from stepper.project.page.kept_rows import keep_for_size
-from stepper.project.page.left_open import LeftKind, LeftOpen, find_left_open, line_at
+from stepper.project.page.unread.kept_rows import keep_for_size
+from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, line_at
 from stepper.project.problems import Problem, UnsoundFileError
 from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, write_whole
 from stepper.settling.prompting import ENTER_TAKES, BackAsked, LaterAsked, StopAsked, ask_yes

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from stepper.errors import SurroundingsError
-from stepper.project.page.answers import AnsweredNumber
+from stepper.project.page.unread.answers import AnsweredNumber
 from stepper.settling.file_in_hand import take_in_hand, write_whole
 from tests.project.samples import project
 from tests.settling.typed import type_answers

@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from stepper.project.page.answers import AnsweredNumber
-from stepper.project.page.proposals import Kept, Proposal
+from stepper.project.page.unread.answers import AnsweredNumber
+from stepper.project.page.unread.proposals import Kept, Proposal
 from stepper.settling.file_in_hand import take_in_hand
 from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
 from tests.project.samples import project

@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from stepper.project.page.left_open import find_left_open
-from stepper.project.page.proposals import Kept
+from stepper.project.page.unread.left_open import find_left_open
+from stepper.project.page.unread.proposals import Kept
 from stepper.settling.file_in_hand import take_in_hand
 from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
 from stepper.settling.replies import HELP, Reply, ask_kind

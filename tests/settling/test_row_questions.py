@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from stepper.project.page.left_open import LeftKind, find_left_open, line_at
-from stepper.project.page.proposals import Kept
+from stepper.project.page.unread.left_open import LeftKind, find_left_open, line_at
+from stepper.project.page.unread.proposals import Kept
 from stepper.settling.file_in_hand import take_in_hand
 from stepper.settling.prompting import BackAsked, LaterAsked
 from stepper.settling.row_questions import ask_front, ask_row

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from stepper.project.page.left_open import find_left_open
-from stepper.project.page.proposals import Kept
+from stepper.project.page.unread.left_open import find_left_open
+from stepper.project.page.unread.proposals import Kept
 from stepper.settling.rows_asked import is_remark, look_at
 from tests.settling.test_row_questions import file_with
 

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from stepper.plan.compile import compile_plan
-from stepper.project.page.left_open import find_left_open
+from stepper.project.page.unread.left_open import find_left_open
 from stepper.project.reader import read_project
 from stepper.settling.file_in_hand import take_in_hand
 from stepper.settling.row_questions import ask_row

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.page.left_open import LeftKind, find_left_open
+from stepper.project.page.unread.left_open import LeftKind, find_left_open
 from stepper.settling.together import alike_below, ask_together
 from tests.project.samples import project
 from tests.settling.typed import type_answers

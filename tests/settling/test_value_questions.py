@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from stepper.project.page.left_open import find_left_open
+from stepper.project.page.unread.left_open import find_left_open
 from stepper.settling.file_in_hand import take_in_hand
 from stepper.settling.prompting import LaterAsked
 from stepper.settling.value_questions import ask_needles, ask_value

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from stepper.errors import ProjectError, SurroundingsError
-from stepper.project.page.left_open import find_left_open
+from stepper.project.page.unread.left_open import find_left_open
 from stepper.settling.walk import Settling
 from tests.project.samples import project
 from tests.settling.typed import type_answers

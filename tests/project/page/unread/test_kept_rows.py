@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.page.kept_rows import (
+from stepper.project.page.unread.kept_rows import (
     keep_for_size,
     marked_rows,
     put_rows,
@@ -15,8 +15,8 @@ from stepper.project.page.kept_rows import (
     write_kept,
     write_numbered,
 )
-from stepper.project.page.left_open import find_left_open
-from stepper.project.page.proposals import Kept
+from stepper.project.page.unread.left_open import find_left_open
+from stepper.project.page.unread.proposals import Kept
 from tests.plan.test_compile import plan_of
 from tests.project.samples import project
 

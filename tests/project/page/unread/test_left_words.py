@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.page.left_words import shorten
+from stepper.project.page.unread.left_words import shorten
 
 
 @pytest.mark.parametrize(

@@ -10,9 +10,9 @@ from collections.abc import Sequence
 from typing import Final
 
 from stepper.project.page.marks import MARK
-from stepper.project.page.proposals import LONGEST, Kept, printed_change, printed_count
 from stepper.project.page.quoting import comment, value, writable
 from stepper.project.page.stops import sentences_of
+from stepper.project.page.unread.proposals import LONGEST, Kept, printed_change, printed_count
 
 _HEAD: Final = re.compile(
     r"^(?P<head>\W*(?:(?:[\w'-]+\s+){0,3}?(?:rows?|rnds?|rounds?)\b[^:.]{0,40}:"

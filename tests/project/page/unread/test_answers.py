@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.page.answers import (
+from stepper.project.page.unread.answers import (
     AnsweredNumber,
     SaidNumbers,
     read_duration,

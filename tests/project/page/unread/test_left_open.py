@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.project.page.left_open import (
+from stepper.project.page.unread.left_open import (
     LeftKind,
     find_left_open,
     is_work_row,

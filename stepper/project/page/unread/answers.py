@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from typing import Final
 
-from stepper.project.page.proposals import one_list
+from stepper.project.page.unread.proposals import one_list
 from stepper.project.reading.wording import reads
 
 MOST: Final = 2_000

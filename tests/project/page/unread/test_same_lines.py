@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.page.same_lines import find_same, line_meant, lines_between, parts_above
+from stepper.project.page.unread.same_lines import find_same, line_meant, lines_between, parts_above
 
 FILE = """\
 sections:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from difflib import SequenceMatcher
 from typing import Final
 
-from stepper.project.page.left_open import is_work_row
+from stepper.project.page.unread.left_open import is_work_row
 
 _SECTION: Final = re.compile(r"^\s*- name:\s*(?P<name>.*?)\s*$")
 _REFERS: Final = re.compile(

@@ -6,7 +6,7 @@ import time
 
 import pytest
 
-from stepper.project.page.proposals import Kept, one_list, printed_change, printed_count, propose
+from stepper.project.page.unread.proposals import Kept, one_list, printed_change, printed_count, propose
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,1 @@
+"""What a printed page leaves unread: found, its words weighed, and kept as the knitter answers."""
