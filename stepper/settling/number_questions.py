@@ -19,6 +19,7 @@ from stepper.project.page.unread.answers import (
     split_numbers,
 )
 from stepper.project.page.unread.proposals import Kept, Proposal
+from stepper.project.page.unread.steps import counts_by_words
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.prompting import ask_read
 from stepper.sitting.folding import print_folded
@@ -93,6 +94,10 @@ class NumberQuestions:
         say how many."""
         rows = "" if isinstance(self._read_rows(self.proposal.rows), str) else self.proposal.rows
         count = CountAnswer(text=self._printed(self.proposal.count) or self.proposal.change)
+        told = self._by_words(count.text)
+        if told:
+            kept = replace(count, each=told)
+            return RowNumbers(rows=str(len(told)), count=kept, typed=(AnsweredNumber(values=told[:1]),))
         if not count.text and _CHANGES.search(self.words):
             return RowNumbers(rows=rows)
         each = self._each_proposed(rows, count.text) if self._needs_each(rows, count) else ()
@@ -236,6 +241,14 @@ class NumberQuestions:
         each = ask_read(f"How many stitches after each of the {many} rows?", default, read)
         self.typed.append(AnsweredNumber(values=each[:1]))
         return each
+
+    def _by_words(self, count: str) -> tuple[int, ...]:
+        """Return the count after each row where the words tell them all."""
+        sizes = self.file.sizes
+        if not self.before:
+            return ()
+        last = self._in_size(count)
+        return counts_by_words(self.words, self.before, last, sizes.index(self.file.size), len(sizes))
 
     def _needs_each(self, rows: str, count: CountAnswer | None) -> bool:
         """Return whether several rows change the number, and where is not said."""

@@ -96,7 +96,7 @@ def ask_part(found: SamePart | None, said: str, left: LeftOpen, file: FileInHand
 
     chosen = read(match["lines"]) if match is not None and match["lines"] else ""
     if isinstance(chosen, str):
-        _list(replace(part, first=1, last=len(part.lines)))
+        _list(replace(part, first=max(1, part.first - 2)))
         if part.mirrored:
             print_folded(["  The page means the other side. Lines come as they stand here, not mirrored."])
         chosen = ask_read("From which line to which?", f"{part.first} to {part.last}", read)

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from enum import Enum
 from typing import Final
 
-from stepper.project.page.orders import holds_instruction
+from stepper.project.page.orders import holds_instruction, is_order
 from stepper.project.page.stops import sentences_of
 from stepper.project.reading.elements import WORDS
 from stepper.project.reading.wording import reads
@@ -162,9 +162,15 @@ _MAKING_UP: Final = re.compile(
 """Words about making up, or what is done to the piece beside the knitting."""
 _TOLD: Final = re.compile(
     r"^\W*(?:[a-z]+(?:\s+[a-z]+)?:\s*)?(?:you\s+(?:now\s+)?(?:have|should|will)|there\s+(?:are|will)|if\b|when\b|this\b|these\b"
-    r"|note\b|it\b|see\b|all\s+r(?:ou)?nds\s+are|the\s+\w+\s+(?:is|are|can|may|should)\b|\W*try\b|do\s+not\b|don't\b|remember\b)",
+    r"|instead\s+of\b|alternatively\b|optional|note\b|it\b|see\b|all\s+r(?:ou)?nds\s+are|the\s+\w+\s+(?:is|are|can|may|should)\b|\W*try\b|do\s+not\b|don't\b|remember\b)",
     re.I,
 )
+_SAYS: Final = re.compile(
+    r"^\W*(?:[\w'’-]+\s+){1,4}?(?:is|are|was|has|have|knits|designs|lives|keeps|writes|shifts|ends|begins?|serves|stands"
+    r"|lies|looks|gives|shows|repeats|makes|drops?\s+a\s+little|comes|goes|works\s+best)\b",
+    re.I,
+)
+"""A sentence that says something of a thing or a person, and gives no order."""
 _HEAD_ALONE: Final = re.compile(
     r"^\W*(?:[\w'-]+\s+){0,3}(?:rows?|rnds?|rounds?|sections?)\s*[.:]?\s*$|\bas\s+foll(?:ow)?s\W*$",
     re.I,
@@ -186,6 +192,8 @@ def propose(text: str, *, empty: bool = False, behind: str = "") -> Proposal:
     kinds = {_kind(each, empty=empty) for each in sentences_of(said)}
     if len(kinds) > 1 and kinds & {Kept.BIND_OFF, Kept.CAST_ON, Kept.PICK_UP}:
         kept = Kept.SPLIT
+    if kept is Kept.NOTE and Kept.ROWS in kinds:
+        kept = Kept.ROWS  # what is told first is not all
     head = _HEAD.match(said)
     rows = _rows_in_head(head) if head is not None else _rows(said)
     return Proposal(
@@ -239,6 +247,8 @@ def _kind(said: str, *, empty: bool) -> Kept:
     if empty and re.search(r"\bpick(?:ing)?\s+up\b", said, re.I):
         return Kept.PICK_UP
     if _HEAD_ALONE.search(said) or _MAKING_UP.match(said) or _TOLD.match(said):
+        return Kept.NOTE
+    if _SAYS.match(said) and not is_order(said) and not _STITCHES.search(said):
         return Kept.NOTE
     if not holds_instruction(said) and not _STITCHES.search(said):
         return Kept.NOTE

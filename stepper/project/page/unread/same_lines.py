@@ -25,6 +25,7 @@ _ALIKE: Final = re.compile(
 _UP_TO: Final = re.compile(
     r"\b(?:to|until|as\s+far\s+as|short\s+of|before)\s+(?:the\s+)?(?P<name>[a-z]+(?:\s+[a-z]+)?)", re.I
 )
+_TO_THE_END: Final = re.compile(r"\W*(?:complete|finish)\b", re.I)
 _SIDES: Final = {"first", "second", "other", "the", "one", "of", "and"}
 _LIKE: Final = 0.6
 """How much alike two lines are, from 0 to 1, that are taken for the same in two parts."""
@@ -150,7 +151,8 @@ def _first_meant(part: SamePart, text: str, row: int) -> int:
 
 def _last_meant(part: SamePart, words: str, first: int) -> tuple[int, str]:
     """Return the line before the first of what the words name as the end, with that; or the last line."""
-    for match in reversed(list(_UP_TO.finditer(words))):
+    ends = [] if _TO_THE_END.match(words) else list(_UP_TO.finditer(words))
+    for match in reversed(ends):
         for name in (match["name"], match["name"].split()[0]):
             stem = re.compile(rf"\b{re.escape(_stem(name))}", re.I)
             for number, line in enumerate(part.lines, start=1):

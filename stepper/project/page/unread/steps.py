@@ -1,0 +1,119 @@
+"""Work out the count after each row of a shaping that is told in words: "every other rnd 3 times". No I/O.
+
+What is worked out is proposed to the knitter. It comes to the count that the page prints, with as many
+stitches in each shaping row, or nothing is proposed; what is cast off at the beginning of rows is all told.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import Final
+
+from stepper.project.reading.elements import WORDS
+
+_MOST_ROWS: Final = 200
+_MOST_A_ROW: Final = 16
+"""Most stitches that one shaping row takes or adds."""
+_LIST: Final = r"\d+(?:\s?[(\[][\d\s,;:/–—-]+[)\]])*"
+_WORD_NUMBERS: Final = {word: number for number, word in enumerate(WORDS) if number > 1}
+_NUMBER: Final = rf"(?:{_LIST}|once|twice|{'|'.join(_WORD_NUMBERS)})"
+_ROWS: Final = r"(?:rows?|rnds?|rounds?)"
+_NEXT: Final = (
+    rf"\bnext\s+(?P<next>{_NUMBER})\s+{_ROWS}\b"
+    rf"|\b(?:(?P<following>{_NUMBER})\s+(?:foll\w*\s+)?|foll\w*\s+(?P<after>{_NUMBER})\s+)(?:alt\w*|other)\s+{_ROWS}\b"
+)
+_EVERY: Final = (
+    rf"\bevery\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*|second|2nd|[RW]S)\s+|(?P<nth>\d+)(?:st|nd|rd|th)\s+)?{_ROWS}\s+"
+    rf"(?P<times>{_NUMBER})\s*(?:more\s+)?(?:times?\b)?"
+)
+_SHAPED: Final = re.compile(rf"{_NEXT}|{_EVERY}", re.I)
+_UNSURE: Final = re.compile(
+    r"\bat\s+the\s+same\s+time\b|\buntil\b|\bor\b|\b(?:cast|bind)(?:ing)?\s+off\b|\bevery\b(?!\s+(?:foll\w*\s+)?"
+    rf"(?:(?:other|alt\w*|second|2nd|[RW]S|\d+(?:st|nd|rd|th))\s+)?{_ROWS}\s+{_NUMBER})",
+    re.I,
+)
+"""Words by which the rows of the shaping are not all told."""
+_OFF: Final = re.compile(
+    rf"(?:\b(?:cast|bind)\s+off|,|\band|\bthen)\s+(?P<sts>{_LIST})\s+(?:sts?|stitches)\s+at\s+(?:the\s+)?beg\w*\s+of\s+"
+    rf"(?:each\s+of\s+)?(?:the\s+)?(?:(?:next|foll\w*)\s+)?(?P<rows>{_NUMBER})\s+(?:foll\w*\s+)?{_ROWS}\b",
+    re.I,
+)
+"""Stitches cast off at the beginning of rows: "Cast off 7 sts at the beginning of the next 4 rows"."""
+
+
+def counts_by_words(words: str, before: int, last: int, size: int, of: int) -> tuple[int, ...]:
+    """Return the stitches after each row of a shaping.
+
+    Args:
+        words: The words of the page.
+        before: The stitches before it. Range: 1 and up.
+        last: The stitches after it, as printed; 0 if that is not printed.
+        size: The size that is knitted, from 0.
+        of: How many sizes there are; a list of another length is not read.
+
+    Returns:
+        The counts; none if the words do not tell them all.
+    """
+    said = " ".join(words.split())
+    off = _cast_off(said, before, size, of)
+    if off:
+        return off if last in (0, off[-1]) else ()
+    rows = list(_shaping_rows(said, size, of)) if not _UNSURE.search(said) else []
+    shaped = sum(rows)
+    if not last or not shaped or len(rows) > _MOST_ROWS:
+        return ()
+    step, over = divmod(last - before, shaped)
+    if over or not step or abs(step) > _MOST_A_ROW:
+        return ()
+    counts, here = [], before
+    for row in rows:
+        here += step if row else 0
+        counts.append(here)
+    return tuple(counts)
+
+
+def _shaping_rows(said: str, size: int, of: int) -> Iterator[bool]:
+    """Yield for each row whether it shapes; nothing if a number cannot be read."""
+    rows: list[bool] = []
+    for match in _SHAPED.finditer(said):
+        number = next((match[name] for name in ("next", "following", "after", "times") if match[name]), "")
+        times = _in_size(number, size, of)
+        if times is None or times > _MOST_ROWS:
+            return
+        other = match["following"] or match["after"] or match["other"]
+        interval = int(match["nth"] or 0) or (2 if other else 1)
+        by_side = (match["other"] or "").upper() in ("RS", "WS")
+        if by_side and len(rows) % 2 == 0:
+            return  # which row is on that side cannot be told
+        rows += ([False] * (interval - 1) + [True]) * times
+    yield from rows
+
+
+def _cast_off(said: str, before: int, size: int, of: int) -> tuple[int, ...]:
+    """Return the counts where stitches are cast off at the beginning of rows, and nothing else is said."""
+    found = list(_OFF.finditer(said))
+    if not found or len(re.findall(r"\b(?:cast|bind)\s+off\b", said[found[0].end() :], re.I)) > 0:
+        return ()
+    counts, here = [], before
+    for match in found:
+        sts, rows = _in_size(match["sts"], size, of), _in_size(match["rows"], size, of)
+        if sts is None or rows is None or rows > _MOST_ROWS:
+            return ()
+        for _ in range(rows):
+            here -= sts
+            counts.append(here)
+    return tuple(counts) if here > 0 else ()
+
+
+def _in_size(number: str, size: int, of: int) -> int | None:
+    """Return a number in one size; None for a list that is not of the sizes."""
+    word = number.lower()
+    if word in ("once", "twice"):
+        return 1 if word == "once" else 2
+    if word in _WORD_NUMBERS:
+        return _WORD_NUMBERS[word]
+    values = [int(each) for each in re.findall(r"\d+", number)]
+    if len(values) not in (1, of):
+        return None
+    return values[0] if len(values) == 1 else values[size]
