@@ -311,16 +311,21 @@ class NumberQuestions:
                 self.typed.append(found)
         return held
 
-    def ask_count(self) -> str:
-        """Ask how many stitches one row leaves; return that as written in the file, empty for the same."""
+    def ask_rest(self) -> str:
+        """Ask how many stitches stay on the needles where others go on hold, if the words may change that.
+
+        Returns:
+            The number as written in the file; empty for the rest of them.
+        """
         shown = self._printed(self.proposal.count) or self.proposal.change
-        same = "the same" if self.before is None else f"the same, {self.before}"
-        default = f"{shown}, as printed" if shown else same
+        if not _CHANGES.search(self.words):
+            return shown
+        default = f"{shown}, as printed" if shown else "the rest"
 
         def read(answer: str) -> _Typed | str:
             return _Typed(text=shown) if answer == default else self._read_count(answer)
 
-        count = ask_read("How many stitches after it?", default, read)
+        count = ask_read("How many stitches stay on the needles?", default, read)
         if count.number is not None and count.number.text != self.proposal.count:
             self.typed.append(count.number)
         return count.text

@@ -58,6 +58,8 @@ _ANSWERS: Final = {
 }
 _SHORT: Final = {Kept.OUT: "out"}
 _OFF: Final = "bind off all sts"
+_HERS: Final = "in your own words"
+"""What is told of a line that would have to know the stitches of a row kept in words; it may be kept so, too."""
 _WHAT: Final = "What is it?"
 _MOVED: Final = re.compile(
     r"(?P<verb>cast on|pick up|hold)\s+(?P<moved>\d.*)|(?P<again>again)\s+(?P<part>.+)", re.I
@@ -125,6 +127,10 @@ def _propose(asked: RowAsked, numbers: NumberQuestions) -> tuple[Reply | None, s
     """Return what Enter takes, and how it stands in brackets; None where that is one of the short answers."""
     kept = asked.proposal.kept
     if asked.left.kind is LeftKind.LINE:
+        found = numbers.propose()
+        goes_on = _HERS in asked.left.why and kept is Kept.ROWS and not asked.refused
+        if goes_on and numbers.is_whole(found):
+            return Reply(kept=kept, numbers=found), numbers.say(found)
         return None, "later"
     if kept is Kept.ROWS and asked.defines:
         return Reply(kept=kept), "by its words"

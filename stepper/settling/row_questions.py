@@ -200,7 +200,7 @@ def _keep(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> Sequence[t
         return _each_alone(write_kept(words, kept, moved=numbers.ask_moved(verb, reply.moved)))
     if kept is Kept.HOLD:
         moved = numbers.ask_held(reply.moved)
-        count = numbers.ask_count() if reply.count is None else reply.count
+        count = numbers.ask_rest() if reply.count is None else reply.count
         return _each_alone(write_kept(words, kept, moved=moved, count=count))
     if asked.defines and reply.numbers is None:
         found: RowNumbers | None = RowNumbers(rows=asked.proposal.rows, count=CountAnswer())
@@ -270,7 +270,7 @@ def _shortened(row: str, words: str) -> str:
     """Return a row as it is shown: of words of the page, which she has just read, the first few."""
     plain = " ".join(words.split())
     stem = plain[_SHOWN:].rstrip(".")
-    return row.replace(stem, " …", 1) if len(plain) > 2 * _SHOWN and stem in row else row
+    return row.replace(stem, " …", 1) if len(row) > 2 * _SHOWN < len(plain) and stem in row else row
 
 
 def _place_of(left: LeftOpen, text: str) -> int:

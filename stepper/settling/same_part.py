@@ -99,7 +99,8 @@ def ask_part(found: SamePart | None, said: str, left: LeftOpen, file: FileInHand
         _list(replace(part, first=max(1, part.first - 2)))
         if part.mirrored:
             print_folded(["  The page means the other side. Lines come as they stand here, not mirrored."])
-        chosen = ask_read("From which line to which?", f"{part.first} to {part.last}", read)
+        default = f"{part.first} to {part.last}" if part.plain or part.to_end else ""
+        chosen = ask_read("From which line to which?", default, read)
     whole = chosen == (1, len(part.lines))
     return replace(part, first=chosen[0], last=chosen[1], upto="", plain=part.plain and whole)
 

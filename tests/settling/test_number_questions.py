@@ -33,10 +33,10 @@ def test_what_is_printed_is_taken_by_enter_and_asks_for_no_size(
 ) -> None:
     """It is the page's own, for all its sizes."""
     asked = questions(Proposal(kept=Kept.HOLD, rows="4 (5, 6)", count="50 (54, 58)", moved="8 (9, 10) for thumb"), 54)
-    type_answers(monkeypatch, "", "", "")
+    type_answers(monkeypatch, "", "")
     assert asked.ask_numbers() == RowNumbers(rows="4 (5, 6)", count=CountAnswer(text="50 (54, 58)"))
     assert "[4 (5, 6) rows, then 50 (54, 58) sts as printed]" in capsys.readouterr().out
-    assert asked.ask_count() == "50 (54, 58)"
+    assert asked.ask_rest() == "50 (54, 58)"
     assert asked.ask_held() == "8 (9, 10) for thumb"
     assert asked.typed == []
 
@@ -181,3 +181,15 @@ def test_rows_that_lose_as_many_each_are_proposed_so(monkeypatch: pytest.MonkeyP
     found = asked.ask_numbers()
     assert found is not None
     assert found.count == CountAnswer(each=(89, 87, 83))
+
+
+def test_what_stays_beside_stitches_on_hold_is_asked_where_the_row_does_more(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Else it is the rest of them, as the number on hold says."""
+    assert questions(words="Twirl 8, the others wait.").ask_rest() == ""
+    type_answers(monkeypatch, "many", "")
+    assert questions(words="Dec 1 loop, the others wait.").ask_rest() == ""
+    assert "How many stitches stay on the needles? [the rest]" in capsys.readouterr().out
+    type_answers(monkeypatch, "35")
+    assert questions(words="Dec 1 loop, the others wait.").ask_rest() == "35"

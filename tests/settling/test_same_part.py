@@ -71,13 +71,14 @@ def test_words_that_say_more_ask_which_lines_and_what_is_otherwise(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
     """Enter alone never takes the same for what the page says is not."""
-    type_answers(monkeypatch, "", "1 to 9", "1 to 3", "Knit 6 rounds.", "Bind off.", "")
+    type_answers(monkeypatch, "", "", "1 to 9", "1 to 3", "Knit 6 rounds.", "Bind off.", "")
     rows, counts = settle("", "Work it as for right paw, but with 6 rounds, on the opposite side.")
     assert rows.endswith("Inc rnd: K4, m1r, k to end. 9 sts.\n      Knit 6 rounds.\n      Bind off.\n")
     assert counts == [8, 8, 8, 8, *[9] * 7, 0]
     shown = capsys.readouterr().out
     assert "It refers to right paw, and says more" in shown
     assert "not mirrored" in shown
+    assert "From which line to which? Please answer" in shown
     assert "Write two numbers from 1 to 5" in shown
 
 

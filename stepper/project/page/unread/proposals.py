@@ -83,6 +83,8 @@ _REMAIN: Final = re.compile(
     re.I,
 )
 """The count that rows are worked until."""
+_LEFT: Final = re.compile(rf"(?P<count>{_NUMBER})\s*{_STS}\s+(?:remain\b|rem\b|are\s+left\b)", re.I)
+"""The count that remains, whatever is told of it."""
 _HEAD: Final = re.compile(
     r"^\W*(?:(?:[\w'-]+\s+){0,3}?(?:rows?|rnds?|rounds?)\b\.?\s*"
     r"(?P<first>\d+)(?:\s*(?:[-–—]|to|and|&)\s*(?P<last>\d+))?\s*(?:\([^)]{1,20}\))?\s*[:.]"
@@ -162,7 +164,7 @@ _MAKING_UP: Final = re.compile(
 """Words about making up, or what is done to the piece beside the knitting."""
 _TOLD: Final = re.compile(
     r"^\W*(?:[a-z]+(?:\s+[a-z]+)?:\s*)?(?:you\s+(?:now\s+)?(?:have|should|will)|there\s+(?:are|will)|if\b|when\b|this\b|these\b"
-    r"|instead\s+of\b|alternatively\b|optional|note\b|it\b|see\b|all\s+r(?:ou)?nds\s+are|the\s+\w+\s+(?:is|are|can|may|should)\b|\W*try\b|do\s+not\b|don't\b|remember\b)",
+    r"|end(?:ing)?\s+(?:with|on|after)\b|instead\s+of\b|alternatively\b|optional|note\b|it\b|see\b|all\s+r(?:ou)?nds\s+are|the\s+\w+\s+(?:is|are|can|may|should)\b|\W*try\b|do\s+not\b|don't\b|remember\b)",
     re.I,
 )
 _SAYS: Final = re.compile(
@@ -218,7 +220,8 @@ def printed_count(text: str, *, alone: bool = False) -> str:
     if alone:
         match = re.fullmatch(rf"\W*(?P<count>{_NUMBER})\s*(?:[a-z]+\s+)?{_STS}\W*", said, re.I)
         return one_list(match["count"]) if match is not None else ""
-    match = _BEHIND.search(said) or _REMAIN.search(said)
+    left = list(_LEFT.finditer(said))
+    match = _BEHIND.search(said) or _REMAIN.search(said) or (left[-1] if left else None)
     return one_list(match["count"]) if match is not None else ""
 
 

@@ -55,6 +55,8 @@ class SamePart:
     """What the words name as the end, if that is a section of the part: `gusset`; else empty."""
     plain: bool = True
     """Whether the words say nothing else; if not, she has to say which lines, and what is otherwise."""
+    to_end: bool = True
+    """Whether all the rest of it is meant: "Complete as for …"; if not, no lines are proposed to her."""
     mirrored: bool = False
     """Whether the words speak of the other side: lines that are copied are not mirrored."""
 
@@ -114,6 +116,7 @@ def find_same(words: str, text: str, row: int) -> SamePart | None:
         last=last,
         upto=upto,
         plain=not _is_otherwise(words, part),
+        to_end=_TO_THE_END.match(words) is not None,
         mirrored=_MIRRORED.search(words) is not None,
     )
 

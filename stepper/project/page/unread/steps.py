@@ -93,7 +93,7 @@ def _shaping_rows(said: str, size: int, of: int) -> Iterator[bool]:
 def _cast_off(said: str, before: int, size: int, of: int) -> tuple[int, ...]:
     """Return the counts where stitches are cast off at the beginning of rows, and nothing else is said."""
     found = list(_OFF.finditer(said))
-    if not found or len(re.findall(r"\b(?:cast|bind)\s+off\b", said[found[0].end() :], re.I)) > 0:
+    if not found or re.search(r"(?<!as you )\b(?:cast|bind)\s+off\b", said[found[0].end() :], re.I):
         return ()
     counts, here = [], before
     for match in found:
