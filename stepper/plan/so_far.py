@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from stepper.plan.compile import work_as_knitted
+from stepper.plan.compile import compile_plan, faults_of, work_as_knitted
+from stepper.project.draft import Pictures
 from stepper.project.page.unread.kept_rows import put_rows
+from stepper.project.problems import Problem, Span
 from stepper.project.reader import read_project
 
 
@@ -20,6 +22,23 @@ class SoFar:
 
 
 _UNKNOWN = SoFar(stitches=None, flat=None)
+
+
+def find_misfits(text: str, pictures: Pictures) -> tuple[Problem, ...]:
+    """Find what does not fit in the size that is knitted; others are not worked out, which takes their time.
+
+    Args:
+        text: The whole file.
+        pictures: Finds the pictures that charts name.
+    """
+    reading = read_project(text, pictures)
+    project = reading.project or reading.partial
+    if project is None:
+        return reading.problems
+    if project.alone is None and not project.switches:
+        project = replace(project, alone=Span(line=1, column=1))
+    faults = compile_plan(project).problems if reading.project is not None else faults_of(project)
+    return (*reading.problems, *faults)
 
 
 def finds_fault(text: str, row: int) -> bool:

@@ -59,7 +59,7 @@ _ANSWERS: Final = {
 _SHORT: Final = {Kept.OUT: "out"}
 _OFF: Final = "bind off all sts"
 _HERS: Final = "in your own words"
-"""What is told of a line that would have to know the stitches of a row kept in words; it may be kept so, too."""
+"""Told of a line that would have to know the stitches of a row in own words; it may be kept so too."""
 _WHAT: Final = "What is it?"
 _MOVED: Final = re.compile(
     r"(?P<verb>cast on|pick up|hold)\s+(?P<moved>\d.*)|(?P<again>again)\s+(?P<part>.+)", re.I

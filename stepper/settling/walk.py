@@ -16,9 +16,11 @@ from pathlib import Path
 from typing import Final
 
 from stepper.errors import ProjectError
+from stepper.plan.so_far import find_misfits
 from stepper.project.page.unread.kept_rows import keep_for_size
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, line_at
 from stepper.project.problems import Problem, UnsoundFileError
+from stepper.project.yaml_file.source import read_picture
 from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, write_whole
 from stepper.settling.prompting import ENTER_TAKES, BackAsked, LaterAsked, StopAsked, ask_yes
 from stepper.settling.row_questions import ask_front, ask_row
@@ -160,7 +162,7 @@ class Settling:
         begins = _part_begins(rows, first.first) if first is not None else len(rows) + 1
         if first is not None and not any(re.match(r"\s*work:", row) for row in rows[: begins - 1]):
             return first, None  # nothing stands before its part
-        for problem in self._problems():
+        for problem in self._problems(everywhere=first is None):
             if problem.line >= begins:
                 break
             if first is not None and _NO_STITCHES in problem.message:
@@ -170,8 +172,15 @@ class Settling:
                 return line, problem
         return (first, None) if first is not None else None
 
-    def _problems(self) -> tuple[Problem, ...]:
-        """Return what does not fit, in the order of the file, marks aside."""
+    def _problems(self, *, everywhere: bool) -> tuple[Problem, ...]:
+        """Return what does not fit, in the order of the file, marks aside.
+
+        Args:
+            everywhere: Whether in every size of the file, or in the one that is knitted.
+        """
+        if not everywhere:
+            found = find_misfits(self.text, lambda picture: read_picture(self.path.parent / picture))
+            return tuple(sorted(found, key=lambda each: each.line))
         try:
             with patience(f"Working out every round of {self.path.name}"):
                 load_project(self.path, marks=False)

@@ -177,7 +177,7 @@ _HEAD_ALONE: Final = re.compile(
     r"^\W*(?:[\w'-]+\s+){0,3}(?:rows?|rnds?|rounds?|sections?)\s*[.:]?\s*$|\bas\s+foll(?:ow)?s\W*$",
     re.I,
 )
-_STITCHES: Final = re.compile(r"\b(?:[kp]\d|k\d?tog|ssk|yo|knit|purl|[kp]\s|m1|sl\s)", re.I)
+_STITCHES: Final = re.compile(r"\b(?:[kp]\d|k\d?tog|ssk|yo|knit\b|purl\b|[kp]\s|m1|sl\s)", re.I)
 
 
 def propose(text: str, *, empty: bool = False, behind: str = "") -> Proposal:
