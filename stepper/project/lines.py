@@ -132,6 +132,7 @@ _HEADING = re.compile(
 
 
 _NUMBERED = re.compile(rf"^\s*{SECTION_NUMBER}")
+_WORKED_OVER = re.compile(r"\s*(?:[:,\u2013\u2014-]\s*|\bis\s+)(worked\s+over\b[^()]*)$", re.I)
 _NOTE = re.compile(r"^\s*note:\s*", re.I)
 
 
@@ -140,7 +141,8 @@ def _as_heading(text: str, below: str) -> str:
     note."""
     row = _NOTE.sub("", below)  # a first row that is not read stands as a note in a pasted file
     if heads_pattern(text, row):
-        head = _NUMBERED.sub(lambda number: " " * len(number.group()), text.rstrip().rstrip(":"))
+        head = _NUMBERED.sub(lambda number: " " * len(number.group()), text.rstrip().rstrip(":."))
+        head = _WORKED_OVER.sub(r" (\1)", head)
         return f"{head}:" if row == below else f"Note: {head}"
     match = _HEADING.match(text)
     if match is None:

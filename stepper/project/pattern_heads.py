@@ -3,9 +3,15 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 
 NAME_ENDS = r"(?:pattern|patt|stitch|st|rib|ribbing|lace|mesh|twill|moss|cable|panel|motif)"
 """What the name of a stitch pattern ends with."""
+_OF_SEVERAL = r"\s+(?:[a-h]|[ivx]{1,3}|\d{1,2})"
+NUMBERED = rf"(?:{_OF_SEVERAL})?"
+"""The letter or number by which such names are told apart: "Panel A"."""
+BEFORE_WIDTH = r"\s*(?:[(,:\u2013\u2014-]|\bis\b|(?=worked\s+over\b))\s*(?:is\s+)?"
+"""What stands between a name and the stitches that the pattern needs."""
 WIDTH = (
     r"(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|(?:worked\s+)?over\b|\d+\s*sts\b|any\b"
     r"|(?:odd|even)\s+number\b)[^()]*\)?"
@@ -28,7 +34,8 @@ _HEAD = re.compile(
     rf"\s*{SECTION_NUMBER}"
     r"(?!(?:work|cont|continue|knit|purl|beg|begin|change|rep|repeat|cast|with|using|next|now|in|on|for"
     r"|these|this|that|rows?|rnds?|rounds?)\b)(?!.*\bforms?\b)"
-    rf"(?:(?P<name>[A-Za-z][\w' -]{{0,40}}\b{NAME_ENDS})\b\.?\s*(?:[(,]\s*{WIDTH})?"
+    rf"(?:(?P<name>[A-Za-z][\w' -]{{0,40}}\b{NAME_ENDS}{NUMBERED}"
+    rf"|(?:panel|cable|motif|patt(?:ern)?){_OF_SEVERAL})\b\.?\s*(?:{BEFORE_WIDTH}{WIDTH}\.?)?"
     rf"|(?P<wide>[A-Za-z][\w' -]{{0,40}}?)\s*\(\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH}))\s*:?\s*",
     re.I,
 )
@@ -62,3 +69,17 @@ def key_of(name: str) -> str:
     """Return a name in the form used for looking up patterns: without "the", "pattern" or "stitch"."""
     words = re.sub(rf"^\s*{SECTION_NUMBER}(?:the\s+)?", "", " ".join(name.lower().split()))
     return re.sub(r"(?:\s+(?:pattern|patt|stitch|st))+\.?$", "", words)
+
+
+def key_called(name: str, known: Iterable[str]) -> str:
+    """Return the key of the pattern that a line calls, by the whole of its name or by how it ends.
+
+    "Row 2 of panel" means the braid panel, where no other name of the page ends so.
+
+    Args:
+        name: As the line calls it.
+        known: The keys of the patterns of the page.
+    """
+    key, keys = key_of(name), set(known)
+    ending = [one for one in keys if one.endswith(f" {key}")] if key else []
+    return ending[0] if key not in keys and len(ending) == 1 else key

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.pattern_heads import heads_pattern, name_in_head
+from stepper.project.pattern_heads import heads_pattern, key_called, name_in_head
 
 
 @pytest.mark.parametrize(
@@ -17,6 +17,9 @@ from stepper.project.pattern_heads import heads_pattern, name_in_head
         ("TWISTED RIB", "twisted rib"),
         ("Ladder (6 sts)", "ladder"),
         ("6.1 Ridge (any number of sts; 4 rnds)", "ridge"),
+        ("PANEL A (worked over 12 sts)", "panel a"),
+        ("Panel B: worked over 6 sts.", "panel b"),
+        ("Cable panel 2 is worked over 22 sts", "cable panel 2"),
     ],
 )
 def test_a_name_above_a_first_row_heads_a_pattern(row: str, name: str) -> None:
@@ -43,3 +46,12 @@ def test_a_name_above_a_first_row_heads_a_pattern(row: str, name: str) -> None:
 def test_what_is_worked_heads_none(row: str, below: str) -> None:
     """A row taken for a heading would be knitted nowhere."""
     assert not heads_pattern(row, below)
+
+
+def test_a_panel_is_called_by_the_end_of_its_name_where_no_other_ends_so() -> None:
+    """With two of them nobody can tell which is meant, and the name stays unknown."""
+    assert key_called("panel", ["braid panel", "rope"]) == "braid panel"
+    assert key_called("Panel", ["braid panel", "rope panel"]) == "panel"
+    assert key_called("rope panel", ["braid panel", "rope panel"]) == "rope panel"
+    assert key_called("panel a", ["panel b"]) == "panel a"
+    assert key_called("pattern", ["stitch pattern"]) == "pattern"

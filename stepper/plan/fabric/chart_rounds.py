@@ -14,7 +14,7 @@ from stepper.plan.stitches.round_sources import ChartRound
 from stepper.plan.stitches.run_repeats import join_runs
 from stepper.project.instructions import ONLY_CHART
 from stepper.project.model import Cell, Chart
-from stepper.project.pattern_heads import key_of
+from stepper.project.pattern_heads import key_called
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.stitchwork import ChartPart
 
@@ -93,7 +93,7 @@ def next_chart_round(chart: Chart, needles: Needles) -> int:
 def rounds_of_part(part: ChartPart, needles: Needles) -> int:
     """Return how many rounds the chart, or the page's own pattern, of a part of a round has; 0 if unknown."""
     if part.defined:
-        return len(needles.patterns.get(key_of(part.name), ()))
+        return len(needles.patterns.get(key_called(part.name, needles.patterns), ()))
     chart = charts_by_name(needles).get(part.name.lower())
     return len(chart.rounds) if chart is not None else 0
 

@@ -19,7 +19,7 @@ from stepper.plan.stitches.phrase import work_phrase
 from stepper.plan.stitches.round_sources import ChartRound, RoundSources
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.plan.stitches.row_facing import face, mirror_places
-from stepper.project.pattern_heads import key_of
+from stepper.project.pattern_heads import key_called
 from stepper.project.stitchwork import ChartPart
 
 _MOST = 240
@@ -97,7 +97,7 @@ def _works(draft: DraftRound, key: str, needles: Needles) -> bool:
 def _key(part: ChartPart, needles: Needles) -> str:
     """Return what the rows of a chart or panel are counted under."""
     if part.defined:
-        return key_of(part.name)
+        return key_called(part.name, needles.patterns)
     chart = charts_by_name(needles).get(part.name.lower())
     return chart.name if chart is not None else ""
 

@@ -24,8 +24,8 @@ from stepper.plan.state.in_hand import Cell
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.phrase import work_phrase
 from stepper.plan.stitches.round_sources import ChartRound, RoundSources
-from stepper.plan.stitches.row_elements import MisfitError
-from stepper.project.pattern_heads import key_of
+from stepper.plan.stitches.row_elements import MisfitError, fixed_uses
+from stepper.project.pattern_heads import key_called
 from stepper.project.problems import Span
 from stepper.project.stitchwork import ChartPart, PickUp
 
@@ -34,6 +34,7 @@ def supplies_of(needles: Needles) -> RoundSources:
     """Gather what a round may ask for."""
     return RoundSources(
         chart=lambda part, room: _chart(part, room, needles),
+        width=lambda part: width_of_panel(part, needles),
         look=lambda place: _look(place, needles),
         stretch=lambda name, start, number, place: stretch_of(name, start, number, needles, place),
         flat=needles.flat,
@@ -73,7 +74,7 @@ def _panel(part: ChartPart, room: int, needles: Needles) -> ChartRound:
     Raises:
         MisfitError: it has no such row, its row is for the other side, or it needs other than these stitches.
     """
-    key = key_of(part.name)
+    key = key_called(part.name, needles.patterns)
     cycle = needles.patterns.get(key, ())
     if not cycle:
         hint = f'Write its rows under its name: "{part.name.capitalize()} (10 sts)", then "Row 1: ...".'
@@ -81,7 +82,7 @@ def _panel(part: ChartPart, room: int, needles: Needles) -> ChartRound:
     hidden = "" if part.number else hidden_by_own_words(key, needles, name=part.name)
     if hidden:
         raise MisfitError(part.place, hidden, NAME_ROUND)
-    number = part.number or needles.last.charts.get(key, 0) % len(cycle) + 1
+    number = _row_due(part, key, len(cycle), needles)
     if not 1 <= number <= len(cycle):
         raise MisfitError(part.place, f"{part.name} has {len(cycle)} rows, not {number}.")
     first = cycle[0].side
@@ -98,6 +99,24 @@ def _panel(part: ChartPart, room: int, needles: Needles) -> ChartRound:
         told = f"row {number} of {part.name} does not fit the {room} stitches it has here: {misfit}"
         raise MisfitError(part.place, told) from None
     return ChartRound(before=tuple(flatten(made.items)), repeat=(), after=(), name=key, number=number)
+
+
+def _row_due(part: ChartPart, key: str, rows: int, needles: Needles) -> int:
+    """Return which row of a panel comes, from 1: that of the line, or the one after the last."""
+    return part.number or needles.last.charts.get(key, 0) % rows + 1
+
+
+def width_of_panel(part: ChartPart, needles: Needles) -> int:
+    """Return the stitches that the row of a panel has by itself; 0 for a chart, and where many counts fit."""
+    key = key_called(part.name, needles.patterns)
+    rows = needles.patterns.get(key, ()) if part.defined else ()
+    number = _row_due(part, key, len(rows), needles) if rows else 0
+    if not 1 <= number <= len(rows) or rows[number - 1].own is not None:
+        return 0
+    try:
+        return sum(fixed_uses(element, needles.size) for element in rows[number - 1].elements)
+    except MisfitError:
+        return 0
 
 
 def _pair(needles: Needles) -> tuple[int, ...]:

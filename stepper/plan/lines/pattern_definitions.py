@@ -17,10 +17,10 @@ from stepper.plan.lines.numbered_rounds import lines_by_number, row_of, side_of,
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Times
 from stepper.project.instructions import Count, Forms, Line, Phrase, Repeated, WorkRounds
-from stepper.project.pattern_heads import ANY_WIDTH, NAME_ENDS, OF_GARMENT, WIDTH, key_of
+from stepper.project.pattern_heads import ANY_WIDTH, NAME_ENDS, NUMBERED, OF_GARMENT, WIDTH, key_of
 from stepper.project.problems import one_of
 
-_NAME = re.compile(rf"^[^(,]*?\b{NAME_ENDS}\.?$", re.I)
+_NAME = re.compile(rf"^[^(,]*?\b{NAME_ENDS}{NUMBERED}\.?$", re.I)
 _WITH_WIDTH = re.compile(rf"^(?P<name>[^(,]*?)\s*[,(]\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH})$", re.I)
 
 
@@ -39,7 +39,7 @@ def defined_name(line: Line, needles: Needles) -> str:
     if not named and (wide is None or OF_GARMENT.search(name)):
         return ""
     key = key_of(name)
-    return key if key and key in _called(needles) else ""
+    return key if key and _is_called(key, needles) else ""
 
 
 def _called(needles: Needles) -> set[str]:
@@ -53,6 +53,11 @@ def _called(needles: Needles) -> set[str]:
         if isinstance(one, Phrase):
             called.update(key_of(part.name) for part in chart_parts_in(one.elements))
     return called
+
+
+def _is_called(key: str, needles: Needles) -> bool:
+    """Return whether a line calls a pattern by its name, or by how its name ends: "row 2 of panel"."""
+    return any(key == name or (name and key.endswith(f" {name}")) for name in _called(needles))
 
 
 def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
@@ -75,7 +80,7 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
         needles.report(
             block[0].place, f"row {one_of(map(str, missing))} of {name} pattern is not written out."
         )
-    called = name in _called(needles)
+    called = _is_called(name, needles)
     if needles.count or not called:
         told = "kept for where a line calls them" if called else "kept, and no line calls them by that name"
         needles.warn(block[0].place, f"the rows of {name} pattern are not worked here: they are {told}.")

@@ -279,6 +279,8 @@ class Cursor(RowRepeats):
             return element.over.of(self.size)
         if element.goal != "fill":
             return self.goal(element) - self.used
+        if own := self.supplies.width(element):
+            return own
         behind = 0
         for each in after:
             if isinstance(each, Mark) and each.stitch != "pm":

@@ -88,6 +88,8 @@ class RoundSources:
 
     chart: Callable[[ChartPart, int], ChartRound] = _no_chart
     """Returns the round of a chart, or of a pattern that the page defines, over so many stitches."""
+    width: Callable[[ChartPart], int] = lambda part: 0
+    """Returns the stitches that a panel has by its own rows; 0 where they fit many counts."""
     look: Callable[[Span], Cells] = _not_seen
     """Returns, for each stitch the row meets, how it goes on in pattern: a stitch, and a yarn or none."""
     stretch: Callable[[str, int, int, Span], Cells] = lambda name, start, number, place: _not_seen(place)

@@ -14,6 +14,7 @@ from functools import cache
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.project.instructions import Line, Phrase
+from stepper.project.own_stitches.crossings_told import name_bobble, put_crossings
 from stepper.project.own_stitches.stitches_told import NUMBERS, TOLD, Made
 from stepper.project.problems import Span
 from stepper.project.reading.wording import Words, read_line, reads
@@ -81,7 +82,8 @@ _DEPENDS = re.compile(
     re.I,
 )
 """Words that make what is worked depend on the side or the place, or that repeat it until somewhere."""
-_NAMED_BEFORE = re.compile(r"^\s*(?P<name>[^:–;,()]{2,50}?)\s*(?::|–|\s-\s)\s*(?=\S)")
+_NAMED_BEFORE = re.compile(r"^\s*(?P<name>[^:–;,()]{2,50}?)\s*(?::|–|\s-\s|\bas\s+follows\b:?)\s*(?=\S)")
+_NUMBER_WORDS = re.compile(r"\b(?:two|three|four|five|six)\b", re.I)
 _WORKED = frozenset({Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE})
 _MOST = 24
 """An abbreviation is of so many stitches at most; what is longer is a row."""
@@ -109,7 +111,7 @@ def read_meaning(words: str) -> Meaning | None:
     plain = _FOR_LOOKS.sub("", _LEANS.sub("", plain)).strip(" .;,")
     found = _stitches(plain)
     named = _NAMED_BEFORE.match(plain)
-    if found is None and named is not None and _stitches(named.group("name")) is None:
+    if found is None and named is not None and _stitches(named.group("name")) in (None, ["mb"]):
         found = _stitches(plain[named.end() :])
     if found is None or not 0 < len(found) <= _MOST:
         return None
@@ -128,13 +130,19 @@ def _stitches(words: str) -> list[str] | None:
     below = re.sub(r"\bin\s+the\s+row\s+below\b", "", words, flags=re.I)
     if _DEPENDS.search(below):
         return None
+    words = put_crossings(_numbered(words))
     for pattern, made in _words():
         words = pattern.sub(made, words)
-    words = words.strip(" ,.")
+    words = name_bobble(words.strip(" ,."))
     if not reads(words):  # asked first: to find out why not takes long
         return None
     line = read_line(words, lambda offset, length: _PLACE, Words(sizes=1)).line
     return _codes(line) if line is not None else None
+
+
+def _numbered(words: str) -> str:
+    """Return words with the small numbers as figures."""
+    return _NUMBER_WORDS.sub(lambda word: NUMBERS[word.group().lower()], words)
 
 
 def _codes(line: Line) -> list[str] | None:

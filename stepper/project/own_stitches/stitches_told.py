@@ -17,7 +17,7 @@ _STS = r"(?:(?:stitch(?:es)?|sts?)\b)"
 _NEXT = rf"(?:the\s+)?(?:next|following|same|one|first|a|1)?\s*{_STS}"
 _BAR = (
     r"(?:(?:make\s+(?:1|a|one)(?:\s+st(?:itch)?)?|m1)\s+by\s+)?(?:from\s+(?:the\s+)?(?:front\s+to\s+(?:the\s+)?back|back\s+to\s+(?:the\s+)?front)\s*,?\s*)?"
-    r"(?:pick(?:ing)?\s+up|lift(?:ing)?|raise|insert(?:ing)?\s+(?:the\s+)?(?:left\s+|lh\s+)?needle\s+(?:tip\s+)?under|with\s+(?:the\s+)?left\s+needle\s*,?\s*"
+    r"(?:pick(?:ing)?\s+up|lift(?:ing)?|raise|insert(?:ing)?\s+(?:the\s+)?(?:left\s+|lh\s+)?needle\s+(?:tip\s+)?under|with\s+(?:the\s+)?left(?:-hand)?\s+needle(?:\s+tip)?\s*,?\s*"
     r"(?:pick\s+up|lift))\s+(?:up\s+)?(?:the\s+)?(?:horizontal\s+)?(?:running\s+)?(?:bar|strand|thread|loop)"
     rf"(?:\s+(?:(?:that\s+)?(?:lies|lying|is)\s+)?(?:before\s+the\s+next\s+{_STS}|(?:in\s+)?between\s+(?:the\s+)?(?:two\s+|2\s+)?(?:needles|{_STS}|(?:last\s+)?st(?:itch)?\s+"
     r"(?:just\s+worked|worked|and)[^,;]*?(?:next(?:\s+(?:one|st(?:itch)?))?|one))))?"
@@ -26,14 +26,8 @@ _BAR = (
 _ON_LEFT = (
     r"(?:\s*,?\s*(?:and\s+)?(?:place|put|slip)\s+(?:it\s+)?(?:on|onto)\s+(?:the\s+)?left(?:-hand)?\s+needle)?"
 )
-_IT = r"(?:it|this|this\s+(?:loop|bar|strand)|the\s+(?:loop|bar|strand)|lifted\s+(?:loop|bar|strand))"
-_CN = r"(?:(?:a\s+|the\s+)?(?:cable\s+(?:needle|pin)|cn))"
-_FROM_LEFT = r"(?:\s+from\s+(?:the\s+)?(?:left(?:-hand)?\s+needle|lh\s+needle|lhn|ln))?"
-_BOTH_OFF = (
-    r"(?:\s*,?\s*(?:and\s+)?(?:then\s+)?(?:slip|sl|drop|take|let)\s+both\s*(?:sts|stitches|loops)?\s+"
-    r"(?:(?:slip|sl|drop)\s+)?(?:off|from)(?:\s+(?:the\s+)?(?:left(?:-hand)?\s+)?needle)?(?:\s+together)?)?"
-)
-_THROUGH_BACK = r"\s*(?:\(?(?:through|thru|in(?:to)?)\s+(?:the\s+|their\s+)?back(?:s)?(?:\s+(?:loops?|legs?|of\s+it))?\)?|tbl)"
+_IT = r"(?:it|this|this\s+(?:loop|bar|strand)|the\s+(?:lifted\s+)?(?:loop|bar|strand)|lifted\s+(?:loop|bar|strand))"
+_THROUGH_BACK = r"\s*(?:\(?(?:through|thru|in(?:to)?)\s+(?:the\s+|their\s+)?back(?:s)?(?:\s+(?:loops?|legs?|of\s+(?:it|(?:the\s+)?(?:loops?|st(?:itch)?\b))))?\)?|tbl)"
 _THROUGH_FRONT = r"\s*(?:(?:through|in(?:to)?)\s+(?:the\s+|their\s+)?fronts?(?:\s+(?:loops?|legs?|of\s+it))?)"
 NUMBERS = {word: str(number) for number, word in enumerate(WORDS[:7]) if number}
 
@@ -52,28 +46,6 @@ def _lifted(match: re.Match[str]) -> str:
     return words  # worked so the loop is open: a hole, and none of these
 
 
-def _crossed(match: re.Match[str]) -> str:
-    """Return the cable that a crossing told with a cable needle makes; the words if it has no name here."""
-    held, other, again = (int(match.group(name)) for name in ("held", "other", "again"))
-    first, second = match.group("first")[0].lower(), match.group("second")[0].lower()
-    if held != again:
-        return match.group()
-    if match.group("where").lower() == "front":
-        purled = {"kk": "", "pk": "p"}.get(first + second)
-        name = f"{held}/{other} l{purled}c"
-    else:
-        purled = {"kk": "", "kp": "p"}.get(first + second)
-        name = f"{other}/{held} r{purled}c"
-    return name if purled is not None else match.group()
-
-
-def _bobble(match: re.Match[str]) -> str:
-    """Return the bobble where its stitches are all made in one and all taken together; else the words."""
-    made = len(match.group("made").split(","))
-    taken = {int(number) for number in re.findall(r"\d+", f"{match.group('rows')} {match.group('end')}")}
-    return "mb" if taken == {made} else match.group()
-
-
 def _grouped(match: re.Match[str]) -> str:
     return f"({match.group('made')}) in next st"
 
@@ -89,6 +61,7 @@ TOLD: tuple[tuple[str, Made], ...] = (
     (r"\bknitting\b|\bk(?:nit)?\s+it\s+in(?=to\b)", "knit"),
     (r"\bpurling\b", "purl"),
     (r"\byarn\s*over(?:\s+needle)?\b|\bbring\s+(?:the\s+)?yarn\s+over\s+(?:the\s+)?(?:right\s+)?needle\b", "yo"),
+    (r"\b(?:bring\s+(?:the\s+)?)?yarn\s+(?:forward|to\s+(?:the\s+)?front|(?:a?round|over)\s+(?:the\s+)?(?:right\s+)?needle)(?:\s+between\s+(?:the\s+)?needles)?\s+to\s+make\s+(?:a|1|one)(?:\s+(?:new\s+|extra\s+)?st(?:itch)?)?", "yo"),
     (r"\b(?:pass|lift|pull)\s+(?:the\s+)?(?:2|two|both)\s+(?:sl(?:ipped|ped)?\s+)?(?:sts?|stitches)\s+over(?:\s+(?:it|the\s+knit(?:ted)?\s+st(?:itch)?))?", "p2sso"),
     (r"\b(?:pass|lift|pull)\s+(?:the\s+)?(?:sl(?:ipped|ped)?\s+)?(?:st|stitch)\s+over(?:\s+(?:it|the\s+knit(?:ted)?\s+st(?:itch)?))?", "psso"),
     # A loop between two stitches, lifted and worked.
@@ -105,16 +78,6 @@ TOLD: tuple[tuple[str, Made], ...] = (
      rf",?\s*(?:knitwise|kwise|as\s+if\s+to\s+knit)\s*,?\s*(?:one\s+(?:at\s+a\s+time|by\s+one|after\s+the\s+other)|individually|separately)?\s*,?\s*(?:and\s+)?(?:(?:return|sl|place|put)\s+(?:them|both)\s+(?:back\s+)?(?:to|on|onto)\s+(?:the\s+)?left(?:-hand)?\s+needle\s*,?\s*)?(?:and\s+)?(?:then\s+)?"
      rf"k(?:nit)?\s+(?:them|both|these\s+2(?:\s+{_STS})?|the\s+2\s+{_STS}|2)\s*tog(?:ether)?{_THROUGH_BACK}", "ssk"),
     (rf"\bsl\s+(?:the\s+)?(?:next\s+)?2\s+(?:next\s+)?{_STS}?\s*(?:tog(?:ether)?\s+(?:knitwise|kwise|as\s+if\s+to\s+(?:knit|k2tog))|as\s+if\s+to\s+k(?:nit)?\s*2?\s*tog(?:ether)?)", "sl2 kwise"),
-    # Cables, told with a cable needle.
-    (rf"\b(?:sl|place|put)\s+(?:the\s+)?(?:next\s+)?(?P<held>\d)\s*{_STS}?\s*(?:knit\s+|purl\s+)?(?:on|onto|to)\s+{_CN}\s*,?\s*(?:and\s+)?(?:hold|leave)?\s*(?:it\s+|them\s+)?(?:at|in|to)\s+(?:the\s+)?(?P<where>front|back)"
-     rf"(?:\s+of\s+(?:the\s+)?work)?\s*[,;]?\s*(?:and\s+)?(?:then\s+)?(?P<first>k|knit|p|purl)\s*(?:next\s+)?(?P<other>\d)(?:\s*{_STS})?{_FROM_LEFT}\s*[,;]?\s*(?:and\s+)?(?:then\s+)?"
-     rf"(?P<second>k|knit|p|purl)\s*(?:the\s+)?(?P<again>\d)(?:\s*{_STS})?\s+from\s+{_CN}", _crossed),
-    # Two stitches worked in the other order without one.
-    (rf"(?:\bskip\s+(?:the\s+)?(?:first|next|1)\s*{_STS}\s*[,;]?\s*(?:and\s+)?)?\bk(?:nit)?\s+(?:in(?:to)?\s+)?(?:the\s+)?(?:second|2nd)\s+st(?:itch)?(?:\s+on\s+(?:the\s+)?left(?:-hand)?\s+needle)?"
-     rf"(?P<behind>{_THROUGH_BACK})?(?:{_THROUGH_FRONT})?\s*[,;]?\s*(?:and\s+)?(?:then\s+)?k(?:nit)?\s+(?:in(?:to)?\s+)?(?:the\s+)?(?:first|1st|skipped)\s+st(?:itch)?(?:{_THROUGH_FRONT})?{_BOTH_OFF}",
-     lambda m: "1/1 lc" if m.group("behind") else "1/1 rc"),
-    (rf"\bk(?:nit)?\s*2\s*(?:{_STS}\s*)?tog(?:ether)?\s*,?\s*(?:but\s+|and\s+)?(?:leave|leaving|keep|keeping)\s+(?:them\s+|sts\s+|stitches\s+|both\s+)?on\s+(?:the\s+)?(?:left(?:-hand)?\s+)?needle\s*,?\s*(?:and\s+)?"
-     rf"(?:then\s+)?k(?:nit)?\s+(?:the\s+)?first\s+st(?:itch)?\s+again{_BOTH_OFF}", "1/1 rc"),
     # The loop of a stitch.
     (rf"\b(k|p)(?:nit|url)?\s+in(?:to)?\s+(?:the\s+)?back(?:\s+loop)?\s+of\s+{_NEXT}", r"\g<1>1 tbl"),
     (r"\bk(?:nit)?\s+(?:in(?:to)?\s+)?(?:the\s+)?(?:next\s+)?st(?:itch)?\s+(?:in\s+the\s+row\s+)?below(?:\s+(?:the\s+)?next\s+st(?:itch)?)?", "k1b"),
@@ -140,7 +103,6 @@ TOLD: tuple[tuple[str, Made], ...] = (
     (r"\b(?:sl 1 kwise, sl 1|sl 2) kwise, k2tog tbl\b", "ssk"),
     (r"\bmake 1\s+(left|right)\b", lambda m: f"m1{m.group(1)[0]}"),
     (rf"\(?(?P<made>(?:[kp]1(?: tbl)?|yo)(?:, (?:[kp]1(?: tbl)?|yo))+)\)?\s*,?\s*(?:all\s+)?in(?:to)?\s+{_NEXT}", _grouped),
-    (r"\((?P<made>[^()]+)\) in next st(?P<rows>(?:, turn, [kp]\d)+), turn, (?P<end>[kp]\dtog(?: tbl)?)$", _bobble),
 )  # fmt: skip
 
 

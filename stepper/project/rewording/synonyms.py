@@ -45,6 +45,7 @@ from stepper.project.rewording.work.joined_synonyms import JOINED
 from stepper.project.rewording.work.length_synonyms import LENGTHS
 from stepper.project.rewording.work.marker_synonyms import MARKERS, NEEDLEWORK
 from stepper.project.rewording.work.own_length_synonyms import OWN_LENGTHS
+from stepper.project.rewording.work.panel_synonyms import PANELS, PANELS_SET
 from stepper.project.rewording.work.part_synonyms import AGAIN, DIVIDED
 from stepper.project.rewording.work.pattern_synonyms import PATTERNS, STRETCHES
 from stepper.project.rewording.work.row_synonyms import ROWS
@@ -68,6 +69,8 @@ SYNONYMS: tuple[Synonym, ...] = (
     *WHOLE_PAGES,
     *HEADS,
     *CHARTS,
+    *PANELS_SET,
+    *PANELS,
     *STRETCHES,
     *SIDES,
     *PAGE_ROWS,

@@ -14,9 +14,13 @@ _MM = r"\d{1,2}(?:\.\d+|[¼½¾])?"
 _FABRIC = r"(?:the\s+)?(?:stockinette|stocking\s+st|st\.?\s?st\b|patt(?:ern)?\b|rib\b|ribbing|garter|seed\s+st|moss\s+st|established)"
 _BE = r"(?:be|look|curl|roll|lie|seem|appear|feel|stretch|fold|flare|pull|help|keep|allow|give|create|become)"
 _NOT_WORK = r"(?![^.]*\b(?:work\w*|knit\w*|turn\w*|join\w*|held|hold|repeat\w*|patt\w*|flat|side|facing|same)\b)"
+_HELD = (
+    r"(?:(?:the|all|both|side|centre|center|front|neck|button|lace|cable|cabled|(?:garter|moss|seed|g)\.?(?:\s*st(?:itch)?\.?)?|double|rope|braid)\s+)*"
+    r"(?:patt(?:ern)?s?|lace|cables?|panels?|ribs?|ribbing|fabric|borders?|edgings?|edges|edge\s+st(?:itche)?s|bands?|bobbles?|(?:moss|seed|garter|g|st|stocking)\.?\s*st(?:itch)?)\b\.?"
+)
 _KEPT = (
-    r"(?:(?:still\s+)?(?:(?:keeping|maintaining)\s+(?:the\s+)?(?:patt(?:ern)?s?|lace|cables?|panels?|ribs?|fabric)\s+(?:correct|continuous|as\s+(?:set|established)|in\s+place)"
-    r"|keeping\s+(?:to\s+)?(?:the\s+)?continuity\s+of\s+(?:the\s+)?patt(?:(?:ern)?s\b|ern\b|\b\.?)"
+    rf"(?:(?:still\s+)?(?:(?:keeping|maintaining)\s+(?:{_HELD}(?:\s*(?:,|and|&)\s*{_HELD})*)\s+(?:correct|continuous|as\s+(?:set|established|before)|in\s+place)"
+    rf"|keeping\s+(?:to\s+)?(?:the\s+)?continuity\s+of\s+(?:{_HELD}(?:\s*(?:,|and|&)\s*{_HELD})*)(?:\s+correct)?"
     r"|keeping\s+(?:in|to)\s+(?:the\s+)?patt(?:ern\b|\b\.?)|maintaining\s+(?:the\s+)?patt(?:ern)?)(?:\s+(?:throughout|all\s+the\s+time|as\s+far\s+as\s+possible))?)"
 )
 """Ways to say that a shaping goes on in pattern."""
@@ -62,7 +66,8 @@ PRINTING: tuple[Synonym, ...] = (
     row("as", r"^\s*work\s+(?:1|one)\s+(?:rnd|round)\s+as\s*:?\s*(?=\()", "", "Work 1 rnd as (p1, k8, p1, k2) around."),
     said_row("keeping|maintaining", rf"^\s*(?P<said>{_KEPT})\s*,?\s*(?={_AT_ENDS})", "Keeping patt correct, cast off 3 sts at beg of next row."),
     said_row_behind("keeping|maintaining", rf"^(\s*{_AT_ENDS}[^.;:*]*?)\s*,\s*(?P<said>{_KEPT})\s*\.?\s*$", "Cast off 3 sts at beg of next 2 rows, keeping continuity of pattern."),
-    row("keeping|maintaining", rf"^\s*{_KEPT}\s*,\s*(?:work|cont(?:inue)?)\s+(?:even\s+|straight\s+|without\s+(?:further\s+)?shaping\s+)?(?=until\b|for\b|{N}\s+(?:more\s+)?rows?\s*(?:\.|$))", "work in pattern ", "Keeping pattern correct, work until armhole measures 20 cm."),
+    row("keeping|maintaining", rf"^\s*{_KEPT}\s*,\s*(?:work|cont(?:inue)?)\s+(?:in\s+patt(?:ern)?\.?\s+|even\s+|straight\s+|without\s+(?:further\s+)?shaping\s+)?(?=until\b|for\b)", "work in pattern ", "Keeping pattern correct, work until armhole measures 20 cm."),
+    row("keeping|maintaining", rf"^\s*{_KEPT}\s*,\s*(?:work|cont(?:inue)?)\s+(?:in\s+patt(?:ern)?\.?\s+|even\s+|straight\s+|without\s+(?:further\s+)?shaping\s+)?(?={N}\s+(?:more\s+)?rows?\s*(?:\.|$))", "work in pattern for ", "Keeping pattern correct, work 6 rows."),
     said_row("keeping", r"^\s*(?P<said>keeping\s+(?:the\s+)?(?:neck|armhole|side|front|raglan|other)\s+edges?\s+(?:straight|even))\s*,\s*", "Keeping neck edge straight, work 4 rows."),
     # --- remarks, told by how they begin ---
     row("(", r"\s*\(\s*(?P<said>(?:for|see|so\s+that|to\s+(?:avoid|prevent|form|create)|this\s+(?:is|will|forms|makes)|these\s+(?:are|will))\s+[a-z][a-z' -]*)\)", "", "Next row: Rib 12, cast off 8 sts (for pocket opening), rib to end."),

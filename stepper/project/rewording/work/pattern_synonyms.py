@@ -116,8 +116,6 @@ STRETCHES: tuple[Synonym, ...] = (
     row("to", rf"([,;:]\s*(?:and\s+)?)({_FULL}){_GOAL}", r"\1work in \2", "K5, seed st to last 5 sts, k5."),
     row("patt", rf"([,;:]\s*(?:and\s+)?)work\s+(?:in\s+)?(?:the\s+)?((?:(?!(?:{_NO})\b)[a-z][a-z'-]*\s+){{1,3}})patt(?:ern)?\b\.?{_GOAL}", r"\1work next rnd of \2stitch", "K to m, sm, work in Rope Pattern to m, sm, k to end."),
     row("panel|cable|motif|lace", rf"([,;:]\s*(?:and\s+)?)work\s+(?:in\s+)?(?:the\s+)?{_PATTERN_NAME}{_GOAL}", r"\1work next rnd of \2", "K to m, sm, work in Rope Cable to m, sm, k to end."),
-    row("patt|panel|cable|motif|lace", rf"([,;:]\s*(?:and\s+)?)work\s+(?:in\s+)?(?:the\s+)?{_PATTERN_NAME}\s+(?:over|across)\s+(?:the\s+)?(?:next\s+)?({N})(?:\s+{STS})?(?=\s*[,;.]|\s*$)", r"\1work next rnd of \2 over \3 sts", "K5, work Rope Cable over next 6 sts, k5."),
     row("patt|panel|cable|motif|lace", rf"([,;:]\s*(?:and\s+)?)work\s+(?:in\s+)?(?:the\s+)?{_PATTERN_NAME}{_BESIDE}", r"\1work next rnd of \2 to fill", "K to m, sm, work Rope Cable, sm, k to end."),
-    row("patt|panel|cable|motif|lace", rf"([,;:]\s*(?:and\s+)?)work\s+((?:row|rnd|round)\s+\d+\s+of\s+)(?:the\s+)?{_PATTERN_NAME}{_BESIDE}", r"\1work \2\3 to fill", "P2, work row 1 of Rope Cable, p2."),
 )
 """The rows, in the order tried."""
