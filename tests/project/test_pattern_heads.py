@@ -54,4 +54,3 @@ def test_a_panel_is_called_by_the_end_of_its_name_where_no_other_ends_so() -> No
     assert key_called("Panel", ["braid panel", "rope panel"]) == "panel"
     assert key_called("rope panel", ["braid panel", "rope panel"]) == "rope panel"
     assert key_called("panel a", ["panel b"]) == "panel a"
-    assert key_called("pattern", ["stitch pattern"]) == "pattern"
