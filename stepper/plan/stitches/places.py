@@ -142,10 +142,15 @@ class RoundProgress:
         return self.facing.end // 2
 
     def _centre(self, element: Until | Several | ChartPart, short: int) -> int:
-        """Return the place of the middle of the row, or where a number of middle stitches begin."""
+        """Return the place of the middle of the row, or where a number of middle stitches begin.
+
+        The one stitch in the middle is that of the row before, as in a shawl that grows at its edges and spine.
+        """
         width = short if element.goal == "centre" else 1
+        grown = self.made > self.used and width < 2
+        width = width or int(grown and self.facing.end % 2)
         beside = self.facing.end - width
-        if beside < 0 or beside % 2 or self.used != self.made:
+        if beside < 0 or beside % 2 or not (self.used == self.made or (grown and width)):
             told = f"the {self.facing.end} stitches of the row have no {width} in the middle"
             if beside >= 0 and beside % 2 == 0:
                 told = "stitches were changed before the middle, so nobody can tell which one is meant"

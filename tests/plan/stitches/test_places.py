@@ -22,6 +22,7 @@ FLAT = "Cast on 21 sts. Work flat.\n"
         (MARKED, "K to centre 10 sts, p10, k to end.", [("k", 15), ("p", 10), ("k", 15)]),
         (FLAT, "K to centre st, p1, k to end.", [("k", 10), ("p", 1), ("k", 10)]),
         (FLAT, "K to 2 sts before center st, p5, k to end.", [("k", 8), ("p", 5), ("k", 8)]),
+        (FLAT, "K3, yo, p to center, k1, p to last 3 sts, yo, k3.", [("k", 3), ("p", 7), ("k", 1), ("p", 7), ("k", 3)]),
     ],
 )
 def test_a_place_is_where_it_says(head: str, line: str, runs: list[tuple[str, int]]) -> None:
@@ -39,6 +40,7 @@ def test_a_place_is_where_it_says(head: str, line: str, runs: list[tuple[str, in
         (MARKED, "K to 12 sts past 2nd m.", "past the end"),
         (MARKED, "K to centre st, p to end.", "have no 1 in the middle"),
         (FLAT, "Ssk, k to centre st, p to end.", "changed before the middle"),
+        (FLAT, "Yo, k to centre 3 sts, p to end.", "changed before the middle"),
         (
             "Cast on 20 sts. Work flat.\nK15, turn.\nP10, turn.\n",
             "K to 6 sts past last turn, turn.",

@@ -150,9 +150,12 @@ class Knitter:
             place = end // 2 - short
         elif goal in ("centre", "before centre"):
             width = short if goal == "centre" else 1
+            grown = self.made > self.taken
+            if width == 0 and end % 2 and grown:  # the spine of a shawl, before which the edge has grown
+                width = 1
             if end < width or (end - width) % 2:
                 raise RefusalError(f"have no {width} in the middle")
-            if self.taken != self.made:
+            if self.taken != self.made and not (width == 1 and grown):
                 raise RefusalError("stitches were changed before the middle")
             place = (end - width) // 2 - (short if goal == "before centre" else 0)
         else:
