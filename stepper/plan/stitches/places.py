@@ -144,7 +144,7 @@ class RoundProgress:
     def _centre(self, element: Until | Several | ChartPart, short: int) -> int:
         """Return the place of the middle of the row, or where a number of middle stitches begin.
 
-        The one stitch in the middle is that of the row before, as in a shawl that grows at its edges and spine.
+        The one stitch in the middle is that of the row before, as in a shawl that grows at edges and spine.
         """
         width = short if element.goal == "centre" else 1
         grown = self.made > self.used and width < 2
