@@ -231,7 +231,7 @@ PARAGRAPHS: tuple[Synonym, ...] = (
         "Cont in st st, inc 1 st as before at each end of every foll 4th row until there are 28 sts.",
     ),
     # --- fabrics ---
-    said_row_behind("across all", rf"\b(in\s+[a-z ]+?\s+st(?:itch)?)\s+(?P<said>across\s+all\s+{STS})(?=\s*[.]|\s*$)", "Work 4 rows in moss st across all sts."),
+    said_row_behind("across all|over all", rf"\b(in\s+[a-z ]+?\s+st(?:itch)?)\s+(?P<said>(?:across|over)\s+all\s+{STS})(?=\s*[.]|\s*$)", "Work 4 rows in moss st across all sts."),
     row(
         "st",
         rf"\b({_PLAIN})\s+((?:{_BEGUN}|starting)\s+with\s+an?\s+(?:k|knit|p|purl|rs|ws)\s+row)",
