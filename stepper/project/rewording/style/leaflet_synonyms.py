@@ -119,13 +119,13 @@ LEAFLETS: tuple[Synonym, ...] = (
     # --- edges ---
     row(
         "at the beg|at beg",
-        rf"\b((?:{OFF}|bo))(?:\s+for\s+(?:the\s+)?(?:armholes?|shoulders?|neck))?\s+at\s+(?:the\s+)?(beg(?:inning)?)\.?\s+of\s+(?:the\s+)?(next|foll(?:owing)?)\s+({N})\s+rows\s+({N})\s+{STS}\s*,\s*(?:then\s+)?at\s+(?:the\s+)?beg(?:inning)?\.?\s+of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+({N})\s+rows\s+({N})\s+{STS}",
-        r"\1 \5 sts at \2 of \3 \4 rows, then \7 sts at \2 of next \6 rows",
+        rf"\b((?:{OFF}|bo))(?:\s+(?P<said>for\s+(?:the\s+)?(?:armholes?|shoulders?|neck)))?\s+at\s+(?:the\s+)?(beg(?:inning)?)\.?\s+of\s+(?:the\s+)?(next|foll(?:owing)?)\s+({N})\s+rows\s+({N})\s+{STS}\s*,\s*(?:then\s+)?at\s+(?:the\s+)?beg(?:inning)?\.?\s+of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+({N})\s+rows\s+({N})\s+{STS}",
+        r"\1 \6 sts at \3 of \4 \5 rows, then \8 sts at \3 of next \7 rows",
         "Bind off at the beg of the next 2 rows 6 sts, at the beg of the next 4 rows 2 sts.",
     ),
     row(
         "at the beg|at beg",
-        rf"\b((?:{OFF}|bo))(?:\s+for\s+(?:the\s+)?(?:armholes?|shoulders?|neck))?\s+at\s+(?:the\s+)?(beg(?:inning)?)\.?\s+of\s+(?:the\s+)?(next|foll(?:owing)?)\s+({N})\s+rows\s+({N})\s+{STS}",
+        rf"\b((?:{OFF}|bo))(?:\s+(?P<said>for\s+(?:the\s+)?(?:armholes?|shoulders?|neck)))?\s+at\s+(?:the\s+)?(beg(?:inning)?)\.?\s+of\s+(?:the\s+)?(next|foll(?:owing)?)\s+({N})\s+rows\s+({N})\s+{STS}",
         r"\1 \5 sts at \2 of \3 \4 rows",
         "Bind off for shoulders at the beg of the next 6 rows 4 sts.",
     ),
