@@ -32,7 +32,7 @@ from stepper.project.rewording.style.other_word_synonyms import OTHER_WORDS
 from stepper.project.rewording.style.paragraph_synonyms import PARAGRAPHS, STOPS
 from stepper.project.rewording.style.plain_synonyms import EVERYDAY
 from stepper.project.rewording.style.prose_synonyms import PROSE
-from stepper.project.rewording.style.textured_synonyms import TEXTURED
+from stepper.project.rewording.style.textured_synonyms import RIBS_BEGUN, TEXTURED
 from stepper.project.rewording.style.told_synonyms import TOLD
 from stepper.project.rewording.style.whole_page_synonyms import WHOLE_PAGES
 from stepper.project.rewording.style.yarn_synonyms import YARNS
@@ -92,6 +92,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *EVERYDAY,
     *CASTING,
     *FABRICS,
+    *RIBS_BEGUN,
     *JOINED,
     *UNTIL,
     *NOTATION,

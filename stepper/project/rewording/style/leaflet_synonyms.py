@@ -126,7 +126,7 @@ LEAFLETS: tuple[Synonym, ...] = (
     row(
         "at the beg|at beg",
         rf"\b((?:{OFF}|bo))(?:\s+(?P<said>for\s+(?:the\s+)?(?:armholes?|shoulders?|neck)))?\s+at\s+(?:the\s+)?(beg(?:inning)?)\.?\s+of\s+(?:the\s+)?(next|foll(?:owing)?)\s+({N})\s+rows\s+({N})\s+{STS}",
-        r"\1 \5 sts at \2 of \3 \4 rows",
+        r"\1 \6 sts at \3 of \4 \5 rows",
         "Bind off for shoulders at the beg of the next 6 rows 4 sts.",
     ),
     row(

@@ -29,5 +29,16 @@ TEXTURED: tuple[Synonym, ...] = (
     row("way|manner", rf"^(\s*cont(?:inue)?)\s+(?:to\s+work\s+)?in\s+this\s+(?:way|manner|fashion)\s*,?\s+(?=(?:inc|dec)\w*\.?\s+{N}\s+{STS}\s+(?:at\s+)?(?:each|both|either)\s+ends?\b)", r"\1 as set, ", "Cont in this way, inc 1 st at each end of every 6th row 3 times."),
     row("more|extra|additional", rf"(\brep(?:eat)?\s+(?:these|the\s+last|last|{ROUND}\s+\d+\s*(?:-|to|and)\s*\d+)[^.;:,]*?(?:times(?:\s+more)?|twice(?:\s+more)?|once\s+more|more))\s*,\s*(?P<said>(?:but\s+)?(?:working|with)\s+{_REPEATS}(?:\s+(?:(?:at|on)\s+(?:each|either|both)\s+sides?(?:\s+of\s+(?:the\s+)?{_STITCH}(?:\s+st(?:itch)?)?)?|between\s+(?:the\s+)?(?:markers|corners|edges)))?(?:\s+(?:{_EACH_TIME}))?){END}", r"\1", "Repeat these 8 rows 3 more times, working one more repeat of the lace on each side every time.", spelt_out=True),
     row("mark ", rf"^(\s*(?:place|put|attach|hang|tie)\s+(?:an?\s+)?(?:[a-z]+\s+)?(?:markers?|threads?)\s+(?:at|on|in)\s+[^.;:,]*?(?:row|rnd|round))\s+(?P<said>to\s+mark\s+(?:(?:the\s+)?(?:beg(?:inning)?|start|base|position|end)\s+of\s+)?(?:the\s+)?(?:[a-z]+\s+)?(?:armholes?|underarms?|sleeves?|necks?|raglans?|pockets?|side\s+seams?)(?:\s+shapings?)?){END}", r"\1", "Place a marker at each end of last row to mark armholes.", spelt_out=True),
+    row("not turn", rf"((?:^|[.;,])\s*)(?P<said>do\s+not\s+turn\s+at\s+(?:the\s+)?end\s+of\s+(?:the\s+)?(?:last\s+|this\s+|final\s+)?{ROUND}){END}", r"\1", "Do not turn at the end of the last row.", spelt_out=True),
+    row("and inc|and dec", rf"(\bending\s+with\s+(?:an?\s+|the\s+)?(?:{ROUND}\s+\d+|\d+(?:st|nd|rd|th)\s+{ROUND}))\s+and\s+(?=(?:inc|dec)\w*\.?\s+{N}\b)", r"\1, ", "Work 7 cm in rib, ending with a 1st row and inc 4 sts evenly across last row."),
+    row("not press|not iron|not steam|not flatten", rf"(?:(^|[.])\s*|\s*[;,]\s*(?:but\s+)?)(?P<said>do\s+not\s+(?:press|iron|steam|flatten|over-?press)(?:\s+(?:the\s+)?(?:ribs?|ribbing|cables?|bobbles?|lace|moss\s+st(?:itch)?|garter\s+st(?:itch)?|knitting|work|pieces?|bands?))?){END}", r"\1", "Do not press. Join shoulder seams.", spelt_out=True),
 )  # fmt: skip
 """The rows, in the order tried."""
+
+_ROW_OF_RIB = rf"beg(?:in(?:ning)?)?\.?\s+with\s+(?:an?\s+|the\s+)?(?:{ROUND}\s+(\d{{1,2}})|(\d{{1,2}})(?:st|nd|rd|th)\s+{ROUND})(?:\s+of\s+(?:the\s+)?rib)?"
+
+RIBS_BEGUN: tuple[Synonym, ...] = (
+    row("as-", rf"^(\s*){_ROW_OF_RIB}\s*,?\s+(work\s+in\s+as-[a-z ]+?rib)\s+(?=for\b|until\b)", r"\1\4 beginning with row \2\3 ", "Beg with a 2nd row, work 5 rows in rib as given for back."),
+    row("as-", rf"(\bwork\s+in\s+as-[a-z ]+?rib)\s+((?:for|until)\s+[^.;,]*?)\s*,\s*{_ROW_OF_RIB}{END}", r"\1 beginning with row \3\4 \2", "Work 5 rows in rib as given for back, beg with a 2nd row."),
+)  # fmt: skip
+"""The row of a part's rib with which another begins, once the rib is called by its part."""
