@@ -58,10 +58,10 @@ def write_kept(
     if kept is Kept.HOLD:
         return (f"Own words, {_holds(moved)}: {_counted(plain, count)}",)
     several = rows not in ("", "1")
-    head = _HEAD.match(plain)
+    head, plain = _take_aside(plain)
     made = []
-    if head is not None and not several:
-        made.append(f"{head['head'].strip()} Own words: {_counted(plain[head.end() :], count)}")
+    if head and not several:
+        made.append(f"{head} Own words: {_counted(plain.removeprefix(head).lstrip(), count)}")
     if not several:
         lasts = ""
     elif rows[0].isdigit():
@@ -75,11 +75,21 @@ def write_kept(
 
 def write_numbered(words: str, count: str) -> tuple[str, ...]:
     """Write a row whose head says which rows it is, all of which leave the same number."""
-    plain = " ".join(words.split())
-    head = _HEAD.match(plain)
-    if head is None:
-        return ()
-    return (f"{head['head'].strip()} Own words: {_counted(plain[head.end() :], count)}",)
+    head, plain = _take_aside(" ".join(words.split()))
+    return (f"{head} Own words: {_counted(plain.removeprefix(head).lstrip(), count)}",) if head else ()
+
+
+def _take_aside(plain: str) -> tuple[str, str]:
+    """Return the head of a row and the row; a name in brackets in the head, "Rnd 15 (shift):", behind it."""
+    match = _HEAD.match(plain)
+    if match is None:
+        return "", plain
+    head = match["head"].strip()
+    aside = re.search(r"\s*\((?![RW]S\b)(?P<name>[^()]*[a-z][^()]*)\)(?=\s*:$)", head, re.I)
+    if aside is None or not re.search(r"\d", head[: aside.start()]):
+        return head, plain
+    head = f"{head[: aside.start()]}:"
+    return head, f"{head} {aside['name'].strip()}: {plain[match.end() :]}"
 
 
 def write_each(words: str, counts: Sequence[str]) -> tuple[str, ...]:

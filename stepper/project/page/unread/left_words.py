@@ -20,9 +20,10 @@ LONGEST: Final = 600
 """Most letters of a row that are looked at."""
 _MOST_TRIED: Final = 12
 """Most ways to shorten a row that are tried."""
+_UNSHAPED: Final = re.compile(r"without\s+(?:any\s+)?(?:further\s+)?shaping", re.I)
 _BEGINS: Final = re.compile(
     r"\s*[(\[](?=[^()\[\]]*[a-z]{3})|\s*[,;]\s+(?:or|if|so|taking|being|making\s+sure|remembering|not|as"
-    r"|which|where|unless|for|to\s+be|preferably|ideally|see|even\s+if|but|and\s+if|ending)\b"
+    r"|which|where|unless|for|to\s+be|preferably|ideally|see|even\s+if|but|and\s+if|ending|without)\b"
     r"|\s+(?:or\s+(?:until|for|to|the|as|your|whatever|longer|desired)|if\s+(?:possible|necessary|needed|you|liked|preferred)"
     r"|so\s+(?:that|as)|instead\s+of|in\s+order\s+to)\b",
     re.I,
@@ -82,10 +83,14 @@ def _ways(plain: str) -> Iterator[Shortened]:
                 kept = re.sub(r"\s+(?=[,.;])", "", f"{plain[:start]}{plain[stop:]}".strip())
                 if kept and not has_row_head(left):
                     yield Shortened(text=kept, left=left)
+                if kept and end[0].strip() == ",":
+                    yield Shortened(text=f"{plain[:start]} {plain[stop:].lstrip(' ,')}", left=left)
 
 
 def _may_be_left(left: str) -> bool:
     """Return whether some words change nothing that is knitted."""
+    if _UNSHAPED.fullmatch(left):
+        return True
     if _WORKS.search(left) or re.search(r"[.!?]\s+[A-Z]", left):
         return False
     if _SEEN.match(left):

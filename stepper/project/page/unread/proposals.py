@@ -167,6 +167,8 @@ _TOLD: Final = re.compile(
     r"|end(?:ing)?\s+(?:with|on|after)\b|instead\s+of\b|alternatively\b|optional|note\b|it\b|see\b|all\s+r(?:ou)?nds\s+are|the\s+\w+\s+(?:is|are|can|may|should)\b|\W*try\b|do\s+not\b|don't\b|remember\b)",
     re.I,
 )
+_LEADS_ON: Final = re.compile(r"\b(?:on|in|at)\s+the\s+(?:next|foll\w*)\s+(?:row|rnd|round)s?\s*:$", re.I)
+"""What is told of the row below: "Remove the markers on the next rnd:"."""
 _SAYS: Final = re.compile(
     r"^\W*(?:[\w'’-]+\s+){1,4}?(?:is|are|was|has|have|knits|designs|lives|keeps|writes|shifts|ends|begins?|serves|stands"
     r"|lies|looks|gives|shows|repeats|makes|drops?\s+a\s+little|comes|goes|works\s+best)\b",
@@ -250,6 +252,8 @@ def _kind(said: str, *, empty: bool) -> Kept:
     if empty and re.search(r"\bpick(?:ing)?\s+up\b", said, re.I):
         return Kept.PICK_UP
     if _HEAD_ALONE.search(said) or _MAKING_UP.match(said) or _TOLD.match(said):
+        return Kept.NOTE
+    if _LEADS_ON.search(said):
         return Kept.NOTE
     if _SAYS.match(said) and not is_order(said) and not _STITCHES.search(said):
         return Kept.NOTE

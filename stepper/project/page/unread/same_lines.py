@@ -11,7 +11,8 @@ from stepper.project.page.unread.left_open import is_work_row
 
 _SECTION: Final = re.compile(r"^\s*- name:\s*(?P<name>.*?)\s*$")
 _REFERS: Final = re.compile(
-    r"\b(?:as\s+(?:given\s+|described\s+)?(?:for|on|the)|same\s+as|to\s+(?:match|correspond)|like\s+(?:the|first|right|left)"
+    r"\b(?:as\s+(?:given\s+|described\s+)?(?:for|on|the)|(?<!measures )(?<!measures the )same\s+as"
+    r"|to\s+(?:match|correspond)|like\s+(?:the|first|right|left)"
     r"|(?:match|correspond)(?:es|ing|s)?\s+(?:to|with))\b",
     re.I,
 )

@@ -135,3 +135,10 @@ def test_a_mark_is_taken_off_with_its_row_or_alone() -> None:
 def test_the_file_can_be_kept_for_one_size(text: str, kept: str) -> None:
     """Below the size, in whichever form that is written."""
     assert keep_for_size(text, "M") == kept
+
+
+def test_a_name_in_the_head_of_a_row_comes_behind_it() -> None:
+    """ "Rnd 15 (loop rnd):" would be no row with a number; the side of a row stays in its head."""
+    assert write_kept("Rnd 15 (loop rnd): Twirl.", Kept.ROWS)[0] == "Rnd 15: Own words: loop rnd: Twirl."
+    assert write_numbered("Rnd 15 (loop rnd): Twirl.", "") == ("Rnd 15: Own words: loop rnd: Twirl.",)
+    assert write_numbered("Row 1 (RS): Twirl.", "") == ("Row 1 (RS): Own words: Twirl.",)

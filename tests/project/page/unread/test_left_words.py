@@ -17,6 +17,11 @@ from stepper.project.page.unread.left_words import shorten
         ),
         ("Bind off in rib, not like a tight drum.", "Bind off in rib.", "not like a tight drum"),
         ("Knit 4 rounds (see the drawing of the ears).", "Knit 4 rounds.", "see the drawing of the ears"),
+        (
+            "Work in garter st, without any shaping, until armhole measures 8 cm.",
+            "Work in garter st until armhole measures 8 cm.",
+            "without any shaping",
+        ),
         ("Purl 1 row, which looks like a small wall.", "Purl 1 row.", "which looks like a small wall"),
     ],
 )
