@@ -222,7 +222,7 @@ def _keep(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> Sequence[t
     return _each_alone((*by_number, *plain))
 
 
-_OFF: Final = re.compile(r"\b(?:(?:bind|cast)(?:ing)?[\s-]+off|bound[\s-]+off|BO)\b[^.;]*", re.I)
+_OFF: Final = re.compile(r"\b(?:(?:bind|cast)(?:ing)?[\s-]+off|bound[\s-]+off|BO)\b(?:sts?\.|[^.;])*", re.I)
 _AT_EDGE: Final = re.compile(
     r"\bat\s+(?:the\s+)?(?:beg|start\b|(?:each|both|either)\s+(?:end|side)|(?:[a-z]+\s+)?edges?\b)", re.I
 )

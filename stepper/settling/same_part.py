@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import replace
 from typing import Final
 
@@ -81,11 +82,11 @@ def ask_part(found: SamePart | None, said: str, left: LeftOpen, file: FileInHand
         return None
     match = re.fullmatch(rf"(?P<name>[a-z][a-z ]*?)?\s*(?P<lines>{_RANGE.pattern})?", said.strip(), re.I)
     name = (match["name"] or "").strip().lower() if match is not None else ""
-    part = parts.get(name) or (found if not name else None)
+    part = _called(name, parts) or (found if not name else None)
     if part is None:
         told = f"The parts are {', '.join(parts)}."
         question = f"Which part again: {', '.join(parts)}?"
-        part = ask_read(question, "", lambda answer: parts.get(answer.lower(), told))
+        part = ask_read(question, "", lambda answer: _called(answer, parts) or told)
 
     def read(answer: str) -> tuple[int, int] | str:
         lines = _RANGE.fullmatch(answer.strip())
@@ -103,6 +104,12 @@ def ask_part(found: SamePart | None, said: str, left: LeftOpen, file: FileInHand
         chosen = ask_read("From which line to which?", default, read)
     whole = chosen == (1, len(part.lines))
     return replace(part, first=chosen[0], last=chosen[1], upto="", plain=part.plain and whole)
+
+
+def _called(name: str, parts: Mapping[str, SamePart]) -> SamePart | None:
+    """Return the part that a name means, with or without its article; None if none has it."""
+    plain = name.lower().removeprefix("the ")
+    return next((part for each, part in parts.items() if each.removeprefix("the ") == plain), None)
 
 
 def _cut(line: str) -> str:

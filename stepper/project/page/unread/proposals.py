@@ -102,7 +102,7 @@ _SO_MANY: Final = re.compile(
     re.I,
 )
 _LONGER: Final = re.compile(
-    r"\b(?:until|till|for|times|rows|rnds|rounds|rep(?:eat(?:ing)?)?\s+(?!from)|cont(?:inue)?|even|straight|throughout"
+    r"\b(?:until|till|for|times|patterns|repeats|rows|rnds|rounds|rep(?:eat(?:ing)?)?\s+(?!from)|cont(?:inue)?|even|straight|throughout"
     r"|every|alt(?:ernate)?|length|long|in\s+patt(?:ern)?|rib(?:bing)?|complete|as\s+(?:given\s+)?for|same)\b",
     re.I,
 )

@@ -35,8 +35,8 @@ _UNSURE: Final = re.compile(
 )
 """Words by which the rows of the shaping are not all told."""
 _OFF: Final = re.compile(
-    rf"(?:\b(?:cast|bind)\s+off|,|\band|\bthen)\s+(?P<sts>{_LIST})\s+(?:sts?|stitches)\s+at\s+(?:the\s+)?beg\w*\s+of\s+"
-    rf"(?:each\s+of\s+)?(?:the\s+)?(?:(?:next|foll\w*)\s+)?(?P<rows>{_NUMBER})\s+(?:foll\w*\s+)?{_ROWS}\b",
+    rf"(?:\b(?:cast|bind)(?:ing)?\s+off|,|\band|\bthen)\s+(?P<sts>{_LIST})\s+(?:sts?\b\.?|stitches)\s+at\s+"
+    rf"(?:the\s+)?beg\w*\s+of\s+(?:each\s+of\s+)?(?:the\s+)?(?:(?:next|foll\w*)\s+)?(?P<rows>{_NUMBER})\s+(?:foll\w*\s+)?{_ROWS}\b",
     re.I,
 )
 """Stitches cast off at the beginning of rows: "Cast off 7 sts at the beginning of the next 4 rows"."""
@@ -93,7 +93,7 @@ def _shaping_rows(said: str, size: int, of: int) -> Iterator[bool]:
 def _cast_off(said: str, before: int, size: int, of: int) -> tuple[int, ...]:
     """Return the counts where stitches are cast off at the beginning of rows, and nothing else is said."""
     found = list(_OFF.finditer(said))
-    if not found or re.search(r"(?<!as you )\b(?:cast|bind)\s+off\b", said[found[0].end() :], re.I):
+    if not found or re.search(r"(?<!as you )\b(?:cast|bind)(?:ing)?\s+off\b", said[found[0].end() :], re.I):
         return ()
     counts, here = [], before
     for match in found:

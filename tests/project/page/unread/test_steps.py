@@ -18,6 +18,7 @@ from stepper.project.page.unread.steps import counts_by_words
         ),
         ("Dec 1 loop at each end of the next 3 rows, and then at each end of every RS row twice.", 81, 71, (79, 77, 75, 75, 73, 73, 71)),
         ("Loosen 1 at the neck on the next 4 rows, then on the 3 following alternate rows.", 28, 21, (27, 26, 25, 24, 24, 23, 23, 22, 22, 21)),
+        ("Twirl, casting off 3 sts. at the beginning of each of the next 2 rows.", 26, 20, (23, 20)),
         ("Inc 2 loops every 4th row 2 times.", 20, 24, (20, 20, 20, 22, 22, 22, 22, 24)),
         ("Cast off 7 (8) sts at the beginning of the next 2 rows, and 6 sts at the beg of the 2 rows after that.", 55, 0, (48, 41, 35, 29)),
     ],
