@@ -36,6 +36,8 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     if duration.start == "flap" and needles.last.apart > max(needles.section.start, piece):
         needles.warn(duration.length.place, "measured from the row that set the other stitches aside.")
         return needles.last.apart
+    if duration.start == "section" and duration.of in _WHOLE and ", " in needles.section.name:
+        return _piece_of_sections(needles, piece)
     if duration.start != "cast-on":
         _tell_what_came_before(duration, needles, piece)
         return max(needles.section.start, piece)
@@ -48,6 +50,17 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
             kind="length",
         )
     return piece
+
+
+def _piece_of_sections(needles: Needles, piece: int) -> int:
+    """Return where the piece begins that the section in hand is a part of, as "right mitten, gusset" is.
+
+    "Until piece measures 18 cm" below such a heading means the mitten and not its gusset alone.
+    """
+    name = needles.section.name.partition(", ")[0]
+    here = max(needles.section.start, piece)
+    own = (at for at in range(piece, here) if needles.drafts[at].section.partition(", ")[0] == name)
+    return next(own, here)
 
 
 def _tell_what_came_before(duration: UntilLength, needles: Needles, piece: int) -> None:

@@ -252,3 +252,12 @@ def test_a_piece_is_mirrored_over_its_sections() -> None:
     armhole = ("Bind off 3 sts, k to end. 9 sts.", "Knit 1 row.", "Bind off.")
     plan = knit(*right, *armhole, "== left front", "Work as for right front, reversing shaping.")
     assert counts(plan, "left front") == [12, 12, 12, 12, 9, 0]
+
+
+def test_a_piece_is_measured_over_its_sections() -> None:
+    """ "Piece measures" below the heading of its gusset means the mitten: 30 rounds are 10 cm, so 15 are 5 cm."""
+    cuff = ("== right mitten, cuff", "CO 16 sts. Join in the round.", "Knit 3 rounds.")
+    plan = knit(*cuff, "== right mitten, hand", "Knit until piece measures 5 cm.", "Bind off.")
+    assert len(counts(plan, "right mitten, cuff")) + len(counts(plan, "right mitten, hand")) == 1 + 15 + 1
+    alone = knit(*cuff, "== hand", "Knit until piece measures 5 cm.", "Bind off.")
+    assert len(counts(alone, "hand")) == 15 + 1
