@@ -32,6 +32,9 @@ _CHANGES: Final = re.compile(
     re.I,
 )
 """Words by which the number of stitches is likely another after a row: it is not proposed to be the same."""
+_TOGETHER: Final = re.compile(r"\b(?:[kp]\s?\d?\s?tog|tog|ssk|ssp|skpo|psso|m1\w?|kfb|pfb)\b", re.I)
+_OVER: Final = re.compile(r"\b(?:yo|yrn|yfwd|wfwd|yarn\s+over|w\.\s?fwd)\b", re.I)
+"""What makes good in lace what is worked together."""
 _NEEDS_COUNT: Final = "Say how many stitches after them, too: 84 sts, or same."
 _NEEDS_ROWS: Final = "Say how many rows, or until what length: 12 rows, or until 12 cm."
 
@@ -98,7 +101,7 @@ class NumberQuestions:
         if told:
             kept = replace(count, each=told)
             return RowNumbers(rows=str(len(told)), count=kept, typed=(AnsweredNumber(values=told[:1]),))
-        if not count.text and _CHANGES.search(self.words):
+        if not count.text and self._may_change:
             return RowNumbers(rows=rows)
         each = self._each_proposed(rows, count.text) if self._needs_each(rows, count) else ()
         typed = (AnsweredNumber(values=each[:1]),) if each else ()
@@ -122,6 +125,13 @@ class NumberQuestions:
             printed = " as printed" if not numbers.typed else ""
             return f"{rows}, then {count.text}{'' if count.text.endswith('d') else ' sts'}{printed}"
         return f"{rows}, then {'as many sts' if self.before is None else f'{self.before} sts'} as before"
+
+    @property
+    def _may_change(self) -> bool:
+        """Whether the words make another number of stitches likely."""
+        if _CHANGES.search(self.words):
+            return True
+        return _TOGETHER.search(self.words) is not None and _OVER.search(self.words) is None
 
     def is_whole(self, numbers: RowNumbers) -> bool:
         """Return whether nothing has to be asked about numbers any more."""
@@ -318,14 +328,9 @@ class NumberQuestions:
             The number as written in the file; empty for the rest of them.
         """
         shown = self._printed(self.proposal.count) or self.proposal.change
-        if not _CHANGES.search(self.words):
+        if not self._may_change or shown:
             return shown
-        default = f"{shown}, as printed" if shown else "the rest"
-
-        def read(answer: str) -> _Typed | str:
-            return _Typed(text=shown) if answer == default else self._read_count(answer)
-
-        count = ask_read("How many stitches stay on the needles?", default, read)
+        count = ask_read("How many stitches stay on the needles after it?", "", self._read_count)
         if count.number is not None and count.number.text != self.proposal.count:
             self.typed.append(count.number)
         return count.text

@@ -143,8 +143,8 @@ def _propose(asked: RowAsked, numbers: NumberQuestions) -> tuple[Reply | None, s
         return Reply(kept=kept, moved=moved), f"{kept.value} {moved} sts"
     if kept is Kept.HOLD and moved:
         printed = numbers.propose().count
-        count = printed.text if printed is not None else ""
-        then = count or "the rest"
+        count = printed.text if printed is not None else None
+        then = "how many sts" if count is None else count or "the rest"
         then += " sts as printed" if then[-1].isdigit() or then.endswith(")") else ""
         return Reply(kept=kept, moved=moved, count=count), f"hold {moved}, then {then}"
     if kept is Kept.BIND_OFF:

@@ -188,8 +188,12 @@ def test_what_stays_beside_stitches_on_hold_is_asked_where_the_row_does_more(
 ) -> None:
     """Else it is the rest of them, as the number on hold says."""
     assert questions(words="Twirl 8, the others wait.").ask_rest() == ""
-    type_answers(monkeypatch, "many", "")
-    assert questions(words="Dec 1 loop, the others wait.").ask_rest() == ""
-    assert "How many stitches stay on the needles? [the rest]" in capsys.readouterr().out
-    type_answers(monkeypatch, "35")
-    assert questions(words="Dec 1 loop, the others wait.").ask_rest() == "35"
+    type_answers(monkeypatch, "many", "", "35")
+    assert questions(words="K2 tog, the others wait.").ask_rest() == "35"
+    assert "How many stitches stay on the needles after it? Write a number" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(("words", "same"), [("K2 tog, twirl.", False), ("Twirl, m1, twirl.", False), ("K2tog, yo, twirl.", True)])
+def test_stitches_worked_together_change_the_number_where_none_make_them_good(words: str, *, same: bool) -> None:
+    """Lace keeps its number; a lone decrease does not, and Enter must not say so."""
+    assert (questions(words=words).propose().count is not None) == same

@@ -54,6 +54,7 @@ def test_one_answer_says_all(answer: str, reply: Reply, monkeypatch: pytest.Monk
         ("Dec 2 in loops.", "[rows]"),
         ("Place 8 (9, 10) sts on a holder for thumb.", "[hold 8 (9, 10) for thumb, then the rest]"),
         ("Place 8 (9, 10) sts on a holder. 32 (35, 38) sts.", "[hold 8 (9, 10), then 32 (35, 38) sts as printed]"),
+        ("Place 8 (9, 10) sts on a holder, K2 tog, twirl.", "[hold 8 (9, 10), then how many sts]"),
         ("Rnd 4: Twirl k2.", "[1 round, then 44 sts as before]"),
         ("Graft the sts tog.", "[bind off all sts]"),
         ("It is soft.", "[note]"),
