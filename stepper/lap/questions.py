@@ -15,7 +15,7 @@ from stepper.language.places import sentence_case
 from stepper.language.remedy_words import name_remedy
 from stepper.language.understanding.fault_vocabulary import FAULT_WORDINGS
 from stepper.plan.model import Plan
-from stepper.screen.open_questions import Asked
+from stepper.screen.open_questions import OpenQuestions
 from stepper.screen.ui_state import pick_number_cue
 from stepper.session import cues
 from stepper.session.cues import Cue
@@ -56,7 +56,7 @@ _CAUGHT: Final = "it is caught"
 _CAUSES: Final = Choice(says="What probably went wrong", ask="what happened")
 
 
-def find_question(plan: Plan, state: State, asked: Asked) -> PageQuestion | None:
+def find_question(plan: Plan, state: State, asked: OpenQuestions) -> PageQuestion | None:
     """Return what is asked of her now; None if nothing is.
 
     Args:

@@ -23,7 +23,7 @@ from stepper.project.keys.alterations import meets
 from stepper.project.model import Alteration, Project, RuleKind, Section
 from stepper.project.problems import Span
 from stepper.project.sizes import find_size
-from stepper.project.stitchwork import Length, Numbers
+from stepper.project.stitchwork import Numbers, PrintedLength
 
 ALTERED: Final = ", altered"
 """Ending of a length that is no longer the printed one."""
@@ -162,7 +162,7 @@ def _longer(sentence: WorkRounds, rule: Alteration, round_mm: float) -> WorkRoun
         lengths = tuple(value + by for value in duration.length.values)
         if min(lengths) <= 0:
             return None
-        length = Length(lengths, duration.length.place, duration.length.printed + ALTERED)
+        length = PrintedLength(lengths, duration.length.place, duration.length.printed + ALTERED)
         return replace(sentence, duration=replace(duration, length=length))
     if isinstance(duration, Rounds):
         more = rule.rounds if rule.mm is None else half_up(rule.mm / round_mm)

@@ -4,7 +4,15 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.project.instructions import BindOff, ChartWork, Count, Evenly, Phrase, Sentence, WorkRounds
+from stepper.project.instructions import (
+    BindOff,
+    ChartWork,
+    Evenly,
+    Phrase,
+    PrintedCount,
+    Sentence,
+    WorkRounds,
+)
 from stepper.project.model import Alteration, Chart
 from stepper.project.stitchwork import ChartPart, Element, Numbers, Several, Work
 
@@ -22,7 +30,7 @@ def with_count(sentence: Sentence, stitches: int) -> Sentence:
     """Spread the change to another count, and expect that one at the end of the line."""
     if isinstance(sentence, Evenly):
         return replace(sentence, to=Numbers((stitches,), sentence.place), by=None)
-    if isinstance(sentence, Count) and not sentence.change:
+    if isinstance(sentence, PrintedCount) and not sentence.change:
         return replace(sentence, number=Numbers((stitches,), sentence.place))
     return sentence
 

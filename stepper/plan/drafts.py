@@ -7,7 +7,7 @@ from dataclasses import dataclass, fields, is_dataclass
 
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Item, Run, runs_written
-from stepper.project.instructions import Count, Evenly, OwnWords
+from stepper.project.instructions import Evenly, OwnWords, PrintedCount
 from stepper.project.model import Fabric
 from stepper.project.problems import Span
 from stepper.project.stitchwork import (
@@ -37,7 +37,7 @@ class Template:
     """Knit on the right side and, in rows, purl on the wrong side."""
     side: str = ""
     """`RS` or `WS` if the line is only for rows of that side."""
-    counts: tuple[Count, ...] = ()
+    counts: tuple[PrintedCount, ...] = ()
     """Counts printed with it, if it is written out before it is worked."""
     evenly: Evenly | None = None
     """The change spread evenly over it, if that is all the line says."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Length, Numbers
+from stepper.project.stitchwork import Numbers, PrintedLength
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,7 +23,7 @@ class Rounds:
 class UntilLength:
     """A duration by length."""
 
-    length: Length
+    length: PrintedLength
     measured: bool
     """Whether the whole piece is measured (`until piece measures`) or only what is worked now (`for`)."""
     start: str

@@ -14,7 +14,7 @@ from typing import Final
 from stepper.project.duration import Duration, Ended, Paced, UntilCount, UntilLength, UntilLike, UntilRows
 from stepper.project.laying_out import BeginFurther, MarkEvery, MarkRow, MoveOver, OverNeedles, SetApart
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Element, Hold, Length, Numbers
+from stepper.project.stitchwork import Element, Hold, Numbers, PrintedLength
 from stepper.project.stripes.striping import StripesCalled
 
 
@@ -165,7 +165,7 @@ class Leg:
     """`RS` or `WS` if the words name it (`every RS row`), else empty."""
     until: Numbers | None = None
     """Stitches at which it ends (`until 38 sts rem`); None if the words say how often."""
-    length: Length | None = None
+    length: PrintedLength | None = None
     """How far apart, if the words give a length instead of rows (`every 2 cm`)."""
     between: bool = False
     """Whether `until` counts the stitches between two markers, not all."""
@@ -403,7 +403,7 @@ class OwnWords:
     """The words, as they are read out; lists of sizes stand in them as printed."""
     rows: Numbers | None
     """How many rows are worked by these words; None for one."""
-    count: Count | None
+    count: PrintedCount | None
     """The stitches after them, or gained or lost in them, as printed; None if the number stays the same."""
     place: Span
     word: str = ""
@@ -429,7 +429,7 @@ class Unread:
 
 
 @dataclass(frozen=True, slots=True)
-class Count:
+class PrintedCount:
     """The count printed at the end of a line."""
 
     number: Numbers
@@ -488,7 +488,7 @@ Sentence = (
     | Remark
     | OwnWords
     | Unread
-    | Count
+    | PrintedCount
     | RowsCount
 )
 

@@ -24,7 +24,7 @@ class Numbers:
 
 
 @dataclass(frozen=True, slots=True)
-class Length:
+class PrintedLength:
     """A length as printed: one for all sizes, or one for each. Unit: mm."""
 
     values: tuple[float, ...]

@@ -24,7 +24,7 @@ from stepper.screen.drawing.style import Terminal
 from stepper.screen.event_log import LogEntry, find_way_back, list_entries
 from stepper.screen.garment_record import NO_RECORD, GarmentRecord, record_garment
 from stepper.screen.keys import PAGES, Page
-from stepper.screen.open_questions import NOTHING_ASKED, Asked, find_asked
+from stepper.screen.open_questions import NOTHING_ASKED, OpenQuestions, find_asked
 from stepper.screen.pages.journal_page import find_marked
 from stepper.screen.pages.remedies_page import find_marked_remedy
 from stepper.screen.ports import ScreenSetup, Sitting
@@ -66,7 +66,7 @@ class Screen:
         self._news = True
         self._history: tuple[int, tuple[LogEntry, ...]] = (-1, ())
         self._record: tuple[int, GarmentRecord] = (-1, NO_RECORD)
-        self._asked: tuple[tuple[int, Plan] | None, Asked] = (None, NOTHING_ASKED)
+        self._asked: tuple[tuple[int, Plan] | None, OpenQuestions] = (None, NOTHING_ASKED)
         self._shown: Sitting | None = None
         self._app: Application[None] | None = None
         self._loop: asyncio.AbstractEventLoop | None = None
@@ -363,7 +363,7 @@ class Screen:
         deaf = self._why_no_ears not in ("", GETTING_READY)
         return (TYPED_CUES, LARGER_LETTERS) if deaf else (LARGER_LETTERS,)
 
-    def _find_asked(self, session: Session) -> Asked:
+    def _find_asked(self, session: Session) -> OpenQuestions:
         """Find what is asked, once for each event."""
         known, asked = self._asked
         if known is None or known[0] != session.state.seq or known[1] is not session.plan:

@@ -20,7 +20,7 @@ from stepper.session.state import State
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Asked:
+class OpenQuestions:
     """What is asked and still open."""
 
     questions: tuple[str, ...] = ()
@@ -37,17 +37,17 @@ class Asked:
     """What is known of the fault in hand; None if none is looked for."""
 
 
-NOTHING_ASKED = Asked()
+NOTHING_ASKED = OpenQuestions()
 
 
-def find_asked(plan: Plan, state: State) -> Asked:
+def find_asked(plan: Plan, state: State) -> OpenQuestions:
     """Find what is asked and still open."""
     effects = tuple(ask_place(state) if state.question is not None else ask_open(plan, state))
     counting = state.question is None and state.knitting.doubt is None and state.knitting.tens is not None
     shown = () if counting else effects
     inquiry = inquire(plan, state)
     ways = inquiry.remedies if inquiry is not None else ()
-    return Asked(
+    return OpenQuestions(
         questions=tuple(tell_effect(effect, plan) for effect in shown),
         expect=next((found for effect in shown if (found := _expected(effect)) is not None), None),
         remedies=tuple(f"{sentence_case(name_remedy(way, plan)).rstrip('.')}." for way in ways),

@@ -10,7 +10,7 @@ from stepper.screen.course import SummedPlan
 from stepper.screen.device_status import DeviceStatus
 from stepper.screen.event_log import LogEntry
 from stepper.screen.garment_record import NO_RECORD, GarmentRecord
-from stepper.screen.open_questions import NOTHING_ASKED, Asked
+from stepper.screen.open_questions import NOTHING_ASKED, OpenQuestions
 from stepper.screen.ui_state import UIState
 from stepper.screen.yarns import NO_YARNS, Yarns
 from stepper.session.state import State
@@ -25,7 +25,7 @@ class Scene:
     ui: UIState = field(default_factory=UIState)
     yarns: Yarns = NO_YARNS
     devices: DeviceStatus = field(default_factory=DeviceStatus)
-    asked: Asked = NOTHING_ASKED
+    asked: OpenQuestions = NOTHING_ASKED
     """What is asked and still open."""
     told: tuple[str, ...] = ()
     """The answer to the last cue, without the step itself, which is shown anyway."""

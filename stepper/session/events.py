@@ -32,12 +32,12 @@ from stepper.session.state import (
     Doubt,
     Knitting,
     NoteKept,
+    Observation,
     Position,
     Question,
     ReadingAlong,
     Reminder,
-    Sight,
-    Stride,
+    StrideKept,
     Verified,
 )
 from stepper.session.steps import By, RoundSort
@@ -176,7 +176,7 @@ class StrideSet(Event):
         if self.sort is None:
             return replace(knitting, by=self.by, strides=())
         kept = [each for each in knitting.strides if each.sort is not self.sort]
-        return replace(knitting, strides=(*kept, Stride(sort=self.sort, by=self.by)))
+        return replace(knitting, strides=(*kept, StrideKept(sort=self.sort, by=self.by)))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -345,7 +345,7 @@ class Observed(Event):
     """The knitter said what she saw, or in which round a fault is."""
 
     place: Position
-    sight: Sight | None = None
+    sight: Observation | None = None
     index: int | None = None
     """The round the fault is in, if she said so."""
 

@@ -78,7 +78,7 @@ class Seen(Enum):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Sight:
+class Observation:
     """One thing seen."""
 
     seen: Seen
@@ -118,7 +118,7 @@ class Fault:
     difference: int
     """Stitches too many; below 0 for too few. Unit: stitches."""
     answers: tuple[Answer, ...] = ()
-    sights: tuple[Sight, ...] = ()
+    sights: tuple[Observation, ...] = ()
     index: int | None = None
     """The round it is in, if she saw it."""
     confirmed: bool = False
@@ -193,7 +193,7 @@ class Ball:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Stride:
+class StrideKept:
     """How much one step reads out of rounds of one sort."""
 
     sort: RoundSort
@@ -209,7 +209,7 @@ class Knitting:
     """Stops before the step in hand that are heard and done (`stepper.session.stops`)."""
     by: By = By.ROUND
     """How much one step reads out of a round of a sort for which nothing was chosen."""
-    strides: tuple[Stride, ...] = ()
+    strides: tuple[StrideKept, ...] = ()
     """What was chosen for each sort of rounds, at most one for each."""
     corrections: tuple[LengthCorrection, ...] = ()
     """What measuring changed, at most one for each stretch."""

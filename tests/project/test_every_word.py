@@ -21,7 +21,7 @@ from stepper.project.reader import read_project
 from stepper.project.reading.parsing import NOTE, made_plain, stop_of
 from stepper.project.reading.wording import EXAMPLES, Words, read_line
 from stepper.project.rewording.reference import other_wordings
-from stepper.project.stitchwork import Length
+from stepper.project.stitchwork import PrintedLength
 from tests.project.wording_patterns import patterns
 
 HERE = Path(__file__).parent
@@ -153,7 +153,7 @@ def reading(text: str, sizes: int, size_names: tuple[str, ...]) -> Line | None:
 
 def bare(record: object) -> object:
     """Take places and printed words out of a record, so that two readings can be compared."""
-    if isinstance(record, Length):
+    if isinstance(record, PrintedLength):
         return record.values, record.own
     if isinstance(record, tuple):
         return tuple(bare(inner) for inner in record)

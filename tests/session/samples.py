@@ -20,12 +20,12 @@ from stepper.session.state import (
     Asking,
     Doubt,
     DoubtKind,
+    Observation,
     Position,
     Question,
     ReadingAlong,
     Reminder,
     Seen,
-    Sight,
 )
 from stepper.session.steps import By, RoundSort
 
@@ -137,7 +137,7 @@ FIELDS: dict[str, st.SearchStrategy[Any]] = {
     "seq": st.integers(1, 70),
     "answers": st.lists(st.builds(Answer, first=COUNTS, end=COUNTS, stitches=COUNTS), max_size=4).map(tuple),
     "sight": st.none()
-    | st.builds(Sight, seen=st.sampled_from(Seen), number=st.integers(-99, 99), index=st.none() | COUNTS),
+    | st.builds(Observation, seen=st.sampled_from(Seen), number=st.integers(-99, 99), index=st.none() | COUNTS),
     "index": st.none() | COUNTS,
     "remedy": st.sampled_from(RemedyKind),
     "difference": st.integers(-99, 99),

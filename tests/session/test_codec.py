@@ -33,12 +33,12 @@ from stepper.session.state import (
     Doubt,
     DoubtKind,
     Mend,
+    Observation,
     Position,
     Question,
     ReadingAlong,
     Reminder,
     Seen,
-    Sight,
     State,
 )
 from stepper.session.steps import By, RoundSort
@@ -317,7 +317,7 @@ FROZEN: tuple[tuple[str, int, str, Event], ...] = (
         "observed",
         1,
         '{"at":"2025-03-03T20:15:00+01:00","place":{"index":4},"sight":{"seen":"left","number":-11},"index":3}',
-        events.Observed(at=AT, place=Position(index=4), sight=Sight(seen=Seen.LEFT, number=-11), index=3),
+        events.Observed(at=AT, place=Position(index=4), sight=Observation(seen=Seen.LEFT, number=-11), index=3),
     ),
     (
         "remedied",

@@ -41,11 +41,11 @@ from stepper.session.state import (
     UNDO_DEPTH,
     Fault,
     Knitting,
+    Observation,
     Position,
     ReadingAlong,
     Reminder,
     Seen,
-    Sight,
     State,
     Verified,
 )
@@ -209,7 +209,7 @@ def test_the_round_she_names_for_a_fault_stays_named_whatever_is_seen_later() ->
     state = State(seq=1, knitting=Knitting(place=place))
     for event, named in (
         (Observed(at=AT, place=place, index=4), 4),
-        (Observed(at=AT, place=place, sight=Sight(seen=Seen.LOOP, number=0)), 4),
+        (Observed(at=AT, place=place, sight=Observation(seen=Seen.LOOP, number=0)), 4),
         (Observed(at=AT, place=place, index=2), 2),
     ):
         state = evolve(state, event)
@@ -221,8 +221,8 @@ def test_a_second_look_at_the_same_takes_the_place_of_the_first() -> None:
     """She looked again, and closer; what she saw elsewhere stays."""
     place = Position(index=6)
     state = State(seq=1, knitting=Knitting(place=place))
-    here, there = Sight(seen=Seen.LEFT, number=1, index=4), Sight(seen=Seen.LEFT, number=0, index=5)
-    again = Sight(seen=Seen.LEFT, number=0, index=4)
+    here, there = Observation(seen=Seen.LEFT, number=1, index=4), Observation(seen=Seen.LEFT, number=0, index=5)
+    again = Observation(seen=Seen.LEFT, number=0, index=4)
     for sight in (here, there, again):
         state = evolve(state, Observed(at=AT, place=place, sight=sight))
 
@@ -305,9 +305,9 @@ def test_her_fault_rate_is_learned_from_counts_alone() -> None:
 def test_a_fault_that_was_a_slip_of_counting_is_taken_from_the_rate_again() -> None:
     """Only where the very count that was wrong comes out, and no loop was caught in between; and never below none."""
     wrong = evolve_all(State(), [_knitted(40, 2), _counted(19)])
-    loop = Observed(at=AT, place=Position(index=3), sight=Sight(seen=Seen.LOOP, number=1))
-    none = Observed(at=AT, place=Position(index=3), sight=Sight(seen=Seen.LOOP, number=0))
-    left = Observed(at=AT, place=Position(index=3), sight=Sight(seen=Seen.LEFT, number=1, index=2))
+    loop = Observed(at=AT, place=Position(index=3), sight=Observation(seen=Seen.LOOP, number=1))
+    none = Observed(at=AT, place=Position(index=3), sight=Observation(seen=Seen.LOOP, number=0))
+    left = Observed(at=AT, place=Position(index=3), sight=Observation(seen=Seen.LEFT, number=1, index=2))
     for between, faults in (((), 0), ((none,), 0), ((left,), 0), ((loop,), 1)):
         assert evolve_all(wrong, [*between, _counted(20)]).knitting.faults == faults, between
     assert evolve(wrong, _counted(20, index=4)).knitting.faults == 1
@@ -385,7 +385,7 @@ def test_a_count_that_differs_from_the_last_begins_the_search_anew_but_for_the_l
 ):
     """What was seen fitted a fault of one stitch, and two are off: only that no loop hangs is still true."""
     place = Position(index=6)
-    none_hangs, left = Sight(seen=Seen.LOOP, number=0), Sight(seen=Seen.LEFT, number=0, index=4)
+    none_hangs, left = Observation(seen=Seen.LOOP, number=0), Observation(seen=Seen.LEFT, number=0, index=4)
     state = State(seq=1, knitting=Knitting(place=place))
     counted = [
         Counted(at=AT, place=place, stitches=each, expected=20, expected_end=20) for each in (19, 19, 18)

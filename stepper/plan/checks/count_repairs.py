@@ -12,7 +12,7 @@ from itertools import islice
 from typing import Any
 
 from stepper.plan.drafts import Finding
-from stepper.project.instructions import Count, Line
+from stepper.project.instructions import Line, PrintedCount
 from stepper.project.model import Project
 from stepper.project.problems import one_of
 from stepper.project.records import records_in
@@ -57,7 +57,7 @@ class NumberRepair:
         begun = [one for one in self.project.sections if one.place.line <= finding.place.line]
         lines = [line for one in begun[-1:] for line in one.lines if line.place.line <= finding.place.line]
         for back, line in enumerate(reversed(lines)):
-            if back and any(isinstance(sentence, Count) for sentence in line.sentences):
+            if back and any(isinstance(sentence, PrintedCount) for sentence in line.sentences):
                 return
             yield from _own_numbers(line, finding)
 

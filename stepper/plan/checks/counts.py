@@ -7,12 +7,12 @@ from stepper.plan.drafts import Finding
 from stepper.plan.fabric.marker_sections import between_markers, sections
 from stepper.plan.model import Run
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Count
+from stepper.project.instructions import PrintedCount
 from stepper.project.problems import Span
 from stepper.project.stitchwork import PickUp
 
 
-def check_count(instruction: Count, needles: Needles) -> None:
+def check_count(instruction: PrintedCount, needles: Needles) -> None:
     """Compare a printed count with the stitches on the needles, or with what the last round changed."""
     printed = instruction.number.of(needles.size)
     if needles.counting.lost:
@@ -54,7 +54,7 @@ def check_count(instruction: Count, needles: Needles) -> None:
         needles.counting.off = short
 
 
-def _check_sections(instruction: Count, printed: int, needles: Needles) -> None:
+def _check_sections(instruction: PrintedCount, printed: int, needles: Needles) -> None:
     """Compare a count printed of a part of the stitches (between markers, each section) with those there.
 
     "3 gusset sts" are those between its markers, or all stitches where it is on the needles by itself; "20
@@ -107,7 +107,7 @@ def _picked_up_to(printed: int, place: Span, needles: Needles) -> bool:
     return True
 
 
-def check_promised(counts: tuple[Count, ...], needles: Needles, *, first: bool) -> None:
+def check_promised(counts: tuple[PrintedCount, ...], needles: Needles, *, first: bool) -> None:
     """Compare the counts printed with a round that is written out before it is worked.
 
     What it gains or loses applies each time, the stitches after it only the first time.

@@ -30,7 +30,6 @@ from stepper.project.instructions import (
     AtIntervals,
     BreakYarn,
     ChartWork,
-    Count,
     Evenly,
     Join,
     Labelled,
@@ -38,6 +37,7 @@ from stepper.project.instructions import (
     Needle,
     OwnWords,
     Phrase,
+    PrintedCount,
     Remark,
     Repeated,
     RowsCount,
@@ -88,9 +88,9 @@ def said_after_round(line: Line) -> tuple[Sentence, ...]:
     return rest[len(_counts_of_round(line)) :]
 
 
-def _counts_of_round(line: Line) -> tuple[Count | RowsCount, ...]:
+def _counts_of_round(line: Line) -> tuple[PrintedCount | RowsCount, ...]:
     """Return the counts printed right behind the round of a line."""
-    return take_leading(line.sentences[len(_lead(line)) + 1 :], (Count, RowsCount))
+    return take_leading(line.sentences[len(_lead(line)) + 1 :], (PrintedCount, RowsCount))
 
 
 def template_of(sentence: Sentence, needles: Needles) -> Template:
@@ -376,7 +376,7 @@ def _work_written(number: int, line: Line, template: Template, needles: Needles)
 def _check_counts(line: Line, needles: Needles, *, last: bool) -> None:
     """Check the counts of a numbered round: a change after each, stitches and rounds after the last."""
     for sentence in _counts_of_round(line):
-        if isinstance(sentence, Count) and (last or sentence.change):
+        if isinstance(sentence, PrintedCount) and (last or sentence.change):
             check_count(sentence, needles)
         elif isinstance(sentence, RowsCount) and last:
             needles.line.start = len(needles.drafts) - max(1, len(line.numbers))

@@ -16,7 +16,7 @@ from stepper.plan.lines.line_in_hand import begin_line
 from stepper.plan.lines.numbered_rounds import lines_by_number, row_of, side_of, template_of
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Times
-from stepper.project.instructions import Count, Forms, Line, Phrase, Repeated, WorkRounds
+from stepper.project.instructions import Forms, Line, Phrase, PrintedCount, Repeated, WorkRounds
 from stepper.project.pattern_heads import ANY_WIDTH, NAME_ENDS, NUMBERED, OF_GARMENT, WIDTH, key_of
 from stepper.project.problems import one_of
 
@@ -73,7 +73,7 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
         if repeated in made:
             made[number] = made[repeated]
             continue
-        counts = tuple(one for one in line.sentences if isinstance(one, Count))
+        counts = tuple(one for one in line.sentences if isinstance(one, PrintedCount))
         made[number] = replace(_numbered(template_of(row, needles), number), counts=counts)
     missing = [number for number in range(1, max(order) + 1) if number not in order]
     if missing:

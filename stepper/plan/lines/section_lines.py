@@ -24,7 +24,7 @@ from stepper.plan.lines.pattern_definitions import closes_definition, define_pat
 from stepper.plan.lines.rows_or_rounds import settle_rows
 from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import BindOff, Count, Flat, Join, Line, Phrase, Remark, RowsCount
+from stepper.project.instructions import BindOff, Flat, Join, Line, Phrase, PrintedCount, Remark, RowsCount
 from stepper.project.model import Section
 from stepper.project.stitchwork import Mark
 
@@ -81,14 +81,14 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
         needles.section.named.update(dict.fromkeys(names, written))
     if named and first.times is None and is_only_defined(name, first, section, needles):
         needles.section.label = None
-        printed = take_leading(first.sentences[1:], Count)
+        printed = take_leading(first.sentences[1:], PrintedCount)
         needles.section.named.update(dict.fromkeys(names, replace(written, counts=printed)))
         for sentence in first.sentences[1 + len(printed) :]:
             work(sentence, needles)
         return
     needles.remarks.extend(_said_besides(first))
     take_side(first, needles, turns=turns_midway(first))
-    counts = [sentence for sentence in first.sentences if isinstance(sentence, Count | RowsCount)]
+    counts = [sentence for sentence in first.sentences if isinstance(sentence, PrintedCount | RowsCount)]
     if first.times is None:
         counts = []
     for _ in range(first.times.of(needles.size) if first.times is not None else 1):

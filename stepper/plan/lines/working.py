@@ -60,7 +60,6 @@ from stepper.project.instructions import (
     BindOff,
     BreakYarn,
     ChartWork,
-    Count,
     Crossed,
     EdgeRows,
     EdgeShaping,
@@ -74,6 +73,7 @@ from stepper.project.instructions import (
     Needle,
     OwnWords,
     Phrase,
+    PrintedCount,
     Remark,
     Repeated,
     Return,
@@ -123,7 +123,7 @@ _give(Ended, end_with)
 _give(StopShort, stop_short)
 _give(Crossed, check_crossings)
 _give(Paced, check_pace)
-_give(Count, check_count)
+_give(PrintedCount, check_count)
 _give(RowsCount, check_rounds)
 _give(Return, take_back)
 _give(Needle, change_needle)

@@ -25,7 +25,7 @@ from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_facing import Facing, face, mirror_places
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Length
+from stepper.project.stitchwork import PrintedLength
 
 MOST_ROUNDS = 20_000
 """More rounds than any garment has; a larger number is a slip of the pen."""
@@ -336,7 +336,9 @@ class Needles:
         """Return the length knitted since a round, on the needles. Unit: mm."""
         return sum(draft.height_mm for draft in self.drafts[origin:])
 
-    def length_in_rounds(self, length: Length, *, origin: int, blocked: bool = False) -> tuple[float, float]:
+    def length_in_rounds(
+        self, length: PrintedLength, *, origin: int, blocked: bool = False
+    ) -> tuple[float, float]:
         """Turn a length into rounds still to work, not yet rounded.
 
         Args:

@@ -14,7 +14,7 @@ from stepper.plan.state.needle_and_yarn import fabric_on
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import Duration, UntilLength
 from stepper.project.model import Fabric
-from stepper.project.stitchwork import Length
+from stepper.project.stitchwork import PrintedLength
 
 _CLOSE = re.compile(r"\b(garter|moss|seed|linen)\b", re.I)
 """Fabrics whose rows are well apart from those of stockinette."""
@@ -51,7 +51,7 @@ def gauge_for(manner: str, duration: Duration, needles: Needles) -> Fabric:
     return own
 
 
-def tell_other_needle(length: Length, needles: Needles) -> None:
+def tell_other_needle(length: PrintedLength, needles: Needles) -> None:
     """Tell, once for a needle, that a length on it becomes rows by the gauge of another needle."""
     fabric, mm = needles.fabric, needles.needle_mm
     if needles.project.spacing is None or fabric.needle_mm is None or mm is None:
@@ -67,7 +67,7 @@ def tell_other_needle(length: Length, needles: Needles) -> None:
     )
 
 
-def _tell_other_fabric(length: Length, needles: Needles, mm: float) -> None:
+def _tell_other_fabric(length: PrintedLength, needles: Needles, mm: float) -> None:
     """Tell that the gauge of her needle is that of another fabric than the pattern has here."""
     printed = needles.alterations.printed_mm
     if printed is None or is_same_needle(printed, mm):
@@ -83,7 +83,7 @@ def _tell_other_fabric(length: Length, needles: Needles, mm: float) -> None:
     )
 
 
-def _tell_once(length: Length, needles: Needles, told: str) -> None:
+def _tell_once(length: PrintedLength, needles: Needles, told: str) -> None:
     if all(told != caution.message for caution in needles.cautions):
         needles.warn(length.place, told)
 

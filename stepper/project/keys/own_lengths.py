@@ -20,7 +20,7 @@ from stepper.project.model import Section
 from stepper.project.page.marks import MARK
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.records import records_in
-from stepper.project.stitchwork import Length
+from stepper.project.stitchwork import PrintedLength
 from stepper.project.yaml_file.fields import Fields
 from stepper.project.yaml_file.source import Scalar
 
@@ -143,7 +143,7 @@ def give_lengths(
     return tuple(made)
 
 
-def _named(length: Length, section: str) -> str:
+def _named(length: PrintedLength, section: str) -> str:
     """Return the name of a length: that of its section where the words name no part."""
     words = length.own.split()
     if "piece" in words:
@@ -180,17 +180,17 @@ def _printed(left: tuple[float, ...], draft: FileDraft) -> str:
     return f"{first}{more} {unit}"
 
 
-def _own(record: object) -> Iterator[Length]:
+def _own(record: object) -> Iterator[PrintedLength]:
     """Yield the lengths left to the knitter in a record and all records inside it."""
-    return (each for each in records_in(record) if isinstance(each, Length) and each.own)
+    return (each for each in records_in(record) if isinstance(each, PrintedLength) and each.own)
 
 
 def _filled(record: Any, section: str, given: dict[str, OwnLength], draft: FileDraft) -> Any:
     """Return a record with every length left to the knitter as she gives it."""
-    if isinstance(record, Length) and record.own:
+    if isinstance(record, PrintedLength) and record.own:
         mm = given[_named(record, section)].mm or 0.0
         left = tuple(mm + less for less in record.values)
-        return Length(left, record.place, _printed(left, draft))
+        return PrintedLength(left, record.place, _printed(left, draft))
     if isinstance(record, tuple):
         return tuple(_filled(inner, section, given, draft) for inner in record)
     if is_dataclass(record) and not isinstance(record, type) and any(_own(record)):

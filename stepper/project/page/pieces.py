@@ -5,7 +5,16 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
-from stepper.project.instructions import BreakYarn, Count, Line, Needle, Phrase, Remark, TurnMethod, WithYarn
+from stepper.project.instructions import (
+    BreakYarn,
+    Line,
+    Needle,
+    Phrase,
+    PrintedCount,
+    Remark,
+    TurnMethod,
+    WithYarn,
+)
 
 _KEYED = re.compile(r"(?:(?<=\s)|^)(\S)\s*=\s*([^;=]+?)(?=\s*[;,]\s*\S\s*=|\s*[;,.]?$)")
 """The key of a chart drawn as text: ". = MC; a = A"."""
@@ -85,7 +94,7 @@ def has_key(row: str) -> bool:
 
 def works(line: Line) -> bool:
     """Return whether a line works stitches, rather than naming a needle or a count."""
-    idle = (Count, Needle, Remark, WithYarn, BreakYarn, TurnMethod)
+    idle = (PrintedCount, Needle, Remark, WithYarn, BreakYarn, TurnMethod)
     worked = [sentence for sentence in line.sentences if not isinstance(sentence, idle)]
     if not worked:
         return False

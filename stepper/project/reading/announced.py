@@ -9,9 +9,9 @@ from stepper.project.instructions import (
     ONLY_CHART,
     Assumed,
     ChartWork,
-    Count,
     Line,
     Needle,
+    PrintedCount,
     Repeated,
     RowsCount,
     Sentence,
@@ -20,7 +20,7 @@ from stepper.project.instructions import (
 from stepper.project.records import records_in
 from stepper.project.stitchwork import ChartPart
 
-_BETWEEN = Needle | WithYarn | Count | RowsCount
+_BETWEEN = Needle | WithYarn | PrintedCount | RowsCount
 """What may stand between a chart that is announced and its rows."""
 _TOLD = "how many of its rows are worked is not said: all of them, once, are."
 

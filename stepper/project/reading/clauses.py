@@ -22,7 +22,6 @@ from stepper.project.instructions import (
     AtIntervals,
     BindOff,
     BreakYarn,
-    Count,
     EdgeRows,
     EdgeShaping,
     Evenly,
@@ -31,6 +30,7 @@ from stepper.project.instructions import (
     Line,
     Needle,
     Phrase,
+    PrintedCount,
     Remark,
     Repeated,
     Return,
@@ -270,7 +270,7 @@ def _finished(clause: str, sizes: int, joint: _Joint, follows: str) -> bool:
     line = _read(clause, sizes)
     if line is None:
         return False
-    worked = [one for one in line.sentences if not isinstance(one, Count)]
+    worked = [one for one in line.sentences if not isinstance(one, PrintedCount)]
     last = worked[-1] if worked else None
     if _HEADED.match(clause):
         return isinstance(last, Phrase | WorkRounds | Repeated | Evenly | BindOff)

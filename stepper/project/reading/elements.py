@@ -25,10 +25,10 @@ from stepper.project.stitchwork import (
     ChartPart,
     Element,
     Hold,
-    Length,
     Mark,
     Numbers,
     PickUp,
+    PrintedLength,
     Several,
     Spread,
     TurnHere,
@@ -105,11 +105,11 @@ class ElementBuilder:
     def _one(self, place: Span) -> Numbers:
         return Numbers((1,), place)
 
-    def _length(self, token: Token) -> Length:
+    def _length(self, token: Token) -> PrintedLength:
         place = self._place(token)
         own, printed = split_own(str(token))
         if own and not printed:
-            return Length((0.0,), place, str(token), own)
+            return PrintedLength((0.0,), place, str(token), own)
         text, same = in_one_unit(printed, inches=self.inches)
         values, trouble = read_length(text, inches=self.inches)
         if not same:
@@ -120,8 +120,8 @@ class ElementBuilder:
         elif self.words and len(values) not in (1, self.words):
             self.report(place, f'"{printed}" has {len(values)} lengths; the pattern has {self.words} sizes.')
         if own:
-            return Length(tuple(-value for value in values) or (0.0,), place, str(token), own)
-        return Length(values or (0.0,), place, text.strip())
+            return PrintedLength(tuple(-value for value in values) or (0.0,), place, str(token), own)
+        return PrintedLength(values or (0.0,), place, text.strip())
 
     # --- inside a round ---
 

@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass, replace
 from typing import Any
 
-from stepper.project.instructions import Assumed, Count, Phrase, Sentence
+from stepper.project.instructions import Assumed, Phrase, PrintedCount, Sentence
 from stepper.project.laying_out import BeginFurther, MoveOver, OverNeedles, SetApart
 from stepper.project.reading.edges import EdgeBuilder
 from stepper.project.reading.elements import name_part
@@ -78,7 +78,7 @@ class NeedleBuilder(EdgeBuilder):
         count = [self._do_count(last)] if last is not None and last.data == "tail" else []
         return [Phrase(tuple(elements), place), *count]
 
-    def _do_count(self, tree: Any) -> Count:
+    def _do_count(self, tree: Any) -> PrintedCount:
         raise NotImplementedError
 
     def _do_needle_ends(self, tree: Any) -> Phrase:

@@ -14,7 +14,7 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from stepper.project.duration import Rounds, UntilLength, UntilLike, UntilRows
-from stepper.project.instructions import BindOff, Count, Line, OwnWords, Phrase, WorkRounds
+from stepper.project.instructions import BindOff, Line, OwnWords, Phrase, PrintedCount, WorkRounds
 from stepper.project.problems import Problem, Span
 from stepper.project.spelling import near
 from stepper.project.stitchwork import Hold, Numbers, Work
@@ -282,7 +282,7 @@ def known_refused(own: OwnRow, problems: tuple[Problem, ...], place: Span) -> tu
 
 
 def _moving(
-    line: Line, own: OwnRow, words: str, count: Count | None, place: Span
+    line: Line, own: OwnRow, words: str, count: PrintedCount | None, place: Span
 ) -> OwnWords | Problem:
     """Return the words with what comes or goes by them: all stitches, or some that go on hold in the row."""
     row = line.sentences[-1]
@@ -301,7 +301,9 @@ def _moving(
     return replace(kept, beside=row)
 
 
-def with_own_words(line: Line, own: OwnRow, text: str, count: Count | None, place: Span) -> Line | Problem:
+def with_own_words(
+    line: Line, own: OwnRow, text: str, count: PrintedCount | None, place: Span
+) -> Line | Problem:
     """Return a line with the words in place of the plain row it was read with.
 
     Args:

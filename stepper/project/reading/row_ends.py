@@ -10,7 +10,6 @@ from stepper.craft.stitches import Kind, find_stitch
 from stepper.project.instructions import (
     Assumed,
     AtIntervals,
-    Count,
     EdgeShaping,
     EdgesTogether,
     Evenly,
@@ -18,6 +17,7 @@ from stepper.project.instructions import (
     Line,
     Needle,
     Phrase,
+    PrintedCount,
     RowsCount,
     Sentence,
     Together,
@@ -148,7 +148,7 @@ def with_open_edge(sentences: tuple[Sentence, ...]) -> tuple[tuple[Sentence, ...
     Returns:
         The sentences, and what was assumed.
     """
-    rest = [one for one in sentences if not isinstance(one, Count | RowsCount)]
+    rest = [one for one in sentences if not isinstance(one, PrintedCount | RowsCount)]
     row = rest[-1] if rest else None
     edge = row.elements[0] if isinstance(row, Phrase) and len(row.elements) == 1 else None
     if not isinstance(row, Phrase) or not isinstance(edge, Work) or edge.stitch != "bo":

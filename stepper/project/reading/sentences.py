@@ -18,7 +18,6 @@ from stepper.project.instructions import (
     Assumed,
     BindOff,
     BreakYarn,
-    Count,
     Flat,
     Forms,
     Going,
@@ -26,6 +25,7 @@ from stepper.project.instructions import (
     Leg,
     Needle,
     Phrase,
+    PrintedCount,
     Repeated,
     Return,
     RowsCount,
@@ -326,7 +326,7 @@ class Builder(ChartBuilder):
         tails = [str(child) for child in tree.children if getattr(child, "type", "") == "EDGE_TAIL"]
         self.said.extend([f"graft {' '.join(tails)}"] if tails else [])
         made: list[Sentence] = (
-            [Count(self._numbers(number), self._place(number))] if number is not None else []
+            [PrintedCount(self._numbers(number), self._place(number))] if number is not None else []
         )
         return [*made, BindOff("", place, "graft")]
 
@@ -386,7 +386,7 @@ class Builder(ChartBuilder):
         number = tree.children[1]
         words = [str(child).lower().rstrip(".") for child in tree.children[2:] if child is not None]
         place = self._tree_place(tree)
-        return [Count(self._numbers(number), self._place(number)), BindOff(" ".join(words), place)]
+        return [PrintedCount(self._numbers(number), self._place(number)), BindOff(" ".join(words), place)]
 
     def _do_back(self, tree: Any) -> Return:
         name = re.sub(
@@ -409,14 +409,14 @@ class Builder(ChartBuilder):
     def _do_mark_every(self, tree: Any) -> MarkEvery:
         return MarkEvery(self._numbers(tree.children[0]), self._tree_place(tree))
 
-    def _do_count(self, tree: Any) -> Count:
+    def _do_count(self, tree: Any) -> PrintedCount:
         token = next(child for child in tree.children if isinstance(child, Token) and child.type == "NUMBERS")
         tail = next(
             (str(child).lower() for child in tree.children if getattr(child, "type", "") == "COUNT_TAIL"), ""
         )
         change = 1 if tail.startswith("inc") else -1 if tail.startswith("dec") else 0
         within = next((str(child) for child in tree.children if type_of(child) == "SECTIONS"), "")
-        return Count(self._numbers(token), self._place(token), change, _part_counted(within))
+        return PrintedCount(self._numbers(token), self._place(token), change, _part_counted(within))
 
     def _do_rows_count(self, tree: Any) -> RowsCount:
         tokens = {token.type: token for token in tree.children if token is not None}
@@ -450,7 +450,7 @@ class Builder(ChartBuilder):
 
 
 def _part_counted(words: str) -> str:
-    """Return which part of the stitches a count is of, as `Count.sections`; empty for all."""
+    """Return which part of the stitches a count is of, as `PrintedCount.sections`; empty for all."""
     if not words:
         return ""
     if re.match(r"of\b", words, re.I):

@@ -16,10 +16,10 @@ from dataclasses import dataclass, field, replace
 from stepper.project.duration import Rounds
 from stepper.project.instructions import (
     Assumed,
-    Count,
     Labelled,
     Line,
     Phrase,
+    PrintedCount,
     Remark,
     RowsCount,
     Sentence,
@@ -235,13 +235,13 @@ def _read_own(own: OwnRow, text: str, place_of: Callable[[int, int], Span], word
     if head.line is None:
         known = place_of(own.known_at, own.known_length)
         return LineReading(line=None, problems=known_refused(own, head.problems, known))
-    count: Count | None = None
+    count: PrintedCount | None = None
     if own.count:
         counted = read_line(own.count, lambda at, length: place_of(own.counted_at + at, length), words)
         if counted.line is None:
             return LineReading(line=None, problems=counted.problems)
         (found,) = counted.line.sentences
-        assert isinstance(found, Count)
+        assert isinstance(found, PrintedCount)
         count = found
     made = with_own_words(head.line, own, text, count, place)
     if isinstance(made, Problem):
@@ -283,7 +283,7 @@ def _rows_in_doubt(
 
 def _one_row(sentences: tuple[Sentence, ...]) -> bool:
     """Return whether a line is one row, with at most a yarn before it and a count after."""
-    rest = [one for one in sentences if not isinstance(one, Count | RowsCount | WithYarn)]
+    rest = [one for one in sentences if not isinstance(one, PrintedCount | RowsCount | WithYarn)]
     if len(rest) != 1:
         return False
     (row,) = rest

@@ -50,7 +50,7 @@ _STRIPE_WORD = re.compile(r"\bstrip(?:e|ed|es|ing)\b", re.I)
 
 
 @dataclass(frozen=True, slots=True)
-class Called:
+class StripedRow:
     """A row without the words that call for stripes."""
 
     reworded: Reworded
@@ -104,7 +104,7 @@ class StripeSequences:
         self.known[" ".join(head["name"].lower().split())] = stripes
         return taken
 
-    def call(self, row: str, place: Span) -> Called | None:
+    def call(self, row: str, place: Span) -> StripedRow | None:
         """Take the words that call for stripes out of a row.
 
         Returns:
@@ -146,7 +146,7 @@ class StripeSequences:
         cut.append(match.span())
         return _without(row, sorted(cut), called)
 
-    def _whole(self, match: re.Match[str], row: str, place: Span) -> Called | None:
+    def _whole(self, match: re.Match[str], row: str, place: Span) -> StripedRow | None:
         stripes = self.find(match["name"])
         if stripes is None:
             return None
@@ -155,10 +155,10 @@ class StripeSequences:
         called = StripesCalled(match["name"], stripes, place, whole=True, goes_on=bool(match["more"]))
         words = f"{match['lead']}Work {times * called.rounds} rounds."
         at = match.start("name")
-        return Called(Reworded(words, (*([at] * len(words)), len(row))), called, 0)
+        return StripedRow(Reworded(words, (*([at] * len(words)), len(row))), called, 0)
 
 
-def _without(row: str, cuts: list[tuple[int, int]], called: StripesCalled) -> Called | None:
+def _without(row: str, cuts: list[tuple[int, int]], called: StripesCalled) -> StripedRow | None:
     """Cut the words that call for stripes out of a row, and say "work" where nothing else does."""
     text, places, done, at = "", list[int](), 0, 0
     for start, end in cuts:
@@ -174,13 +174,13 @@ def _without(row: str, cuts: list[tuple[int, int]], called: StripesCalled) -> Ca
     lead = len(text) - len(text.lstrip(" ,;"))
     text, places, at = text[lead:], places[lead:], max(0, at - lead)
     if _ALONE.match(text):
-        return Called(Reworded("", (0,)), called, 0)
+        return StripedRow(Reworded("", (0,)), called, 0)
     if re.match(r"(?:until|for)\b", text, re.I):
         text, places = f"Work {text}", [*([0] * 5), *places]
     working = re.match(r"working\s+(?=\S)", text, re.I)
     if working is not None:
         text, places = f"Work {text[working.end() :]}", [*places[:5], *places[working.end() :]]
-    return Called(Reworded(text[:1].upper() + text[1:], tuple(places)), called, min(at, len(text)))
+    return StripedRow(Reworded(text[:1].upper() + text[1:], tuple(places)), called, min(at, len(text)))
 
 
 _REPEATED = re.compile(

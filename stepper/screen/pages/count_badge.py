@@ -11,7 +11,7 @@ from stepper.language.measures import length, plural
 from stepper.plan.model import Plan, Round
 from stepper.screen.drawing.rows import Row, Styled, clean, paragraph, row_width, text_width
 from stepper.screen.drawing.style import Badge, Depth, paint_badge
-from stepper.screen.open_questions import NOTHING_ASKED, Asked
+from stepper.screen.open_questions import NOTHING_ASKED, OpenQuestions
 from stepper.session.changed_plan.plan_question import first_say
 from stepper.session.counting.checks import expected_at_end
 from stepper.session.counting.count_timing import why_count
@@ -28,7 +28,7 @@ class CountVerdict:
     detail: str
 
 
-def judge_count(plan: Plan, state: State, asked: Asked = NOTHING_ASKED) -> CountVerdict:
+def judge_count(plan: Plan, state: State, asked: OpenQuestions = NOTHING_ASKED) -> CountVerdict:
     """Return how the count stands: a fault first, then a count asked for, then the last good count.
 
     Args:
@@ -69,7 +69,7 @@ def count_expected(plan: Plan, state: State) -> tuple[int, int]:
     return count_at(plan, place), expected_at_end(plan, place)
 
 
-def _fault(fault: Fault, asked: Asked) -> CountVerdict:
+def _fault(fault: Fault, asked: OpenQuestions) -> CountVerdict:
     many = abs(fault.difference)
     off = f"{many} too {'many' if fault.difference > 0 else 'few'}" if many else "a fault was seen"
     questions = " ".join(asked.questions)

@@ -15,7 +15,7 @@ from stepper.plan.model import Plan
 from stepper.session.fault.landmarks import Landmark, is_turned
 from stepper.session.fault.search import BREAK_ODDS, Search, search, window
 from stepper.session.fault.symptoms import SPREAD, Cause, Symptoms, list_symptoms
-from stepper.session.state import Fault, Seen, Sight, State
+from stepper.session.state import Fault, Observation, Seen, State
 
 LOOPED = (Cause.DROPPED, Cause.YARN_OVER)
 """What leaves a live loop hanging."""
@@ -143,7 +143,7 @@ def _fits(told: Symptoms, index: int, fault: Fault) -> bool:
     return all(_agrees(told, index, sight) for sight in fault.sights)
 
 
-def _agrees(told: Symptoms, index: int, sight: Sight) -> bool:
+def _agrees(told: Symptoms, index: int, sight: Observation) -> bool:
     """Return whether one thing seen agrees; a round that is not to blame is as it should be."""
     if sight.seen is Seen.LOOP:
         return told.loop == bool(sight.number)

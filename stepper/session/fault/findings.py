@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from stepper.session.state import Answer, Fault, Narrowing, Position, Seen, Sight
+from stepper.session.state import Answer, Fault, Narrowing, Observation, Position, Seen
 
 
 def count_off(before: Fault | None, place: Position, off: int) -> Fault:
@@ -48,7 +48,9 @@ def choose_way(fault: Fault | None, remedy: str) -> Fault | None:
     return replace(fault, chosen=next((each for each in Narrowing if each.value == remedy), None))
 
 
-def add_sight(fault: Fault | None, place: Position, sight: Sight | None, index: int | None) -> Fault | None:
+def add_sight(
+    fault: Fault | None, place: Position, sight: Observation | None, index: int | None
+) -> Fault | None:
     """Add what was seen; where no fault was looked for yet, looking begins.
 
     Args:

@@ -41,7 +41,7 @@ from stepper.session.fault.remedies import may_hang_a_loop
 from stepper.session.fault.search import most_counted, search
 from stepper.session.fault.tinking import reverse
 from stepper.session.fault.ways import Remedy, RemedyKind
-from stepper.session.state import Answer, Fault, Position, Seen, Sight, State
+from stepper.session.state import Answer, Fault, Observation, Position, Seen, State
 
 NO_FAULT = "No fault is being looked for; give a count first."
 
@@ -137,7 +137,7 @@ def saw(plan: Plan, state: State, cue: Saw) -> Decision:
         return Refusal(sentence=NO_FAULT)
     if state.place == Position():
         return Refusal(sentence="Nothing has been knitted yet.")
-    sight = Sight(seen=cue.seen, number=cue.sign * cue.number, index=_looked_at(plan, state, cue.seen))
+    sight = Observation(seen=cue.seen, number=cue.sign * cue.number, index=_looked_at(plan, state, cue.seen))
     return (Observed(at=cue.at, place=state.place, sight=sight),)
 
 

@@ -11,7 +11,7 @@ from typing import TypeVar
 import pytest
 
 from stepper.plan.compile import compile_plan, findings_of
-from stepper.project.instructions import Count
+from stepper.project.instructions import PrintedCount
 from stepper.project.model import Project
 from stepper.project.reader import read_project
 from stepper.project.stitchwork import Numbers
@@ -40,7 +40,7 @@ def with_changed_counts(sound: Project) -> Iterator[tuple[str, int, Project]]:
     for at, section in enumerate(sound.sections):
         for line_at, line in enumerate(section.lines):
             for place, sentence in enumerate(line.sentences):
-                if not isinstance(sentence, Count):
+                if not isinstance(sentence, PrintedCount):
                     continue
                 values = sentence.number.values
                 for size, by in product(range(len(sound.sizes)), (1, -1)):

@@ -8,13 +8,13 @@ from __future__ import annotations
 
 from stepper.plan.drafts import Template
 from stepper.plan.fabric.own_fabric import hers, in_own_words, keeps_its_count
-from stepper.project.instructions import Count, OwnWords
+from stepper.project.instructions import OwnWords, PrintedCount
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Numbers, Until, Work
 
 HERE = Span(line=7, column=1)
 OWN = Template((), HERE, own=OwnWords("twist", None, None, HERE))
-COUNTED = Template((), HERE, own=OwnWords("twist", None, Count(Numbers((64,), HERE), HERE), HERE))
+COUNTED = Template((), HERE, own=OwnWords("twist", None, PrintedCount(Numbers((64,), HERE), HERE), HERE))
 PURL = Template((Until("p", "end", None, None, HERE),), HERE)
 LACE = Template((Work("yo", Numbers((1,), HERE), None, HERE), Until("k", "end", None, None, HERE)), HERE)
 

@@ -35,7 +35,7 @@ from stepper.project.instructions import Line
 from stepper.project.model import Fabric, Project, Section
 from stepper.project.problems import Span
 from stepper.project.reader import read_project
-from stepper.project.stitchwork import Length, Numbers
+from stepper.project.stitchwork import Numbers, PrintedLength
 from tests.project.samples import project as sample
 
 HERE = Span(line=1, column=1)
@@ -559,7 +559,7 @@ def test_a_length_begins_where_the_strip_of_rows_has_the_place(base: Project) ->
             of, measured = chance.choice(("", "", "piece", "yoke", "hand", "back")), chance.random() < 0.8
             long = chance.choice((20.0, 60.0, 200.0, max(MM, strip.tall(strip.below(strip.piece)))))
             duration = UntilLength(
-                length=Length((long,), HERE, "some"), measured=measured, start=start, blocked=False, of=of
+                length=PrintedLength((long,), HERE, "some"), measured=measured, start=start, blocked=False, of=of
             )
             case = (number, start, of, strip.rows, strip.texts, strip.start)
             origin = strip.origin(start, of)

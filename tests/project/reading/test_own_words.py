@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.duration import UntilLength, UntilLike, UntilRows
-from stepper.project.instructions import BindOff, Count, Line, OwnWords, Phrase, WithYarn
+from stepper.project.instructions import BindOff, Line, OwnWords, Phrase, PrintedCount, WithYarn
 from stepper.project.problems import Problem, Span
 from stepper.project.reading.own_words import find_depended_on
 from stepper.project.reading.wording import Words, read_line
@@ -65,7 +65,7 @@ def test_only_a_count_that_ends_the_words_by_itself_is_taken_off(
 def test_the_count_keeps_its_place() -> None:
     """A problem with it stands under it."""
     own = own_of(read("Own words: twist. 96 (98, 100) sts."))
-    assert isinstance(own.count, Count)
+    assert isinstance(own.count, PrintedCount)
     assert (own.count.place.column, own.count.number.place.length) == (19, 12)
     assert refused("Own words: twist. 96 (98) sts.").column == 19
     assert refused("Own words, 4 (6) rows: twist.").column == 12

@@ -9,7 +9,15 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from stepper.project.duration import Rounds, UntilLength
-from stepper.project.instructions import AtIntervals, ChartWork, Count, Evenly, Phrase, Repeated, WorkRounds
+from stepper.project.instructions import (
+    AtIntervals,
+    ChartWork,
+    Evenly,
+    Phrase,
+    PrintedCount,
+    Repeated,
+    WorkRounds,
+)
 from stepper.project.problems import Span
 from stepper.project.reading.parsing import legal_words
 from stepper.project.reading.wording import EXAMPLES, LineReading, Words, read_line
@@ -54,7 +62,7 @@ def test_a_list_may_be_parted_by_colons() -> None:
     line = read("Dec row: K to last 3 (4:5:6:7:8) sts, k2tog, k1. 80 [84:92:96:100:104] sts.").line
     assert line is not None
     assert line.label == "Dec row"
-    assert [sentence.number.values for sentence in line.sentences if isinstance(sentence, Count)] == [
+    assert [sentence.number.values for sentence in line.sentences if isinstance(sentence, PrintedCount)] == [
         (80, 84, 92, 96, 100, 104)
     ]
 
@@ -181,10 +189,10 @@ def test_a_count_at_the_end_is_kept_apart_from_the_round() -> None:
     """The printed count is checked, not worked."""
     reading = read("K34, k to end. 152 (164, 180, 192, 208, 220) sts.")
     assert reading.line is not None
-    assert isinstance(reading.line.sentences[1], Count)
+    assert isinstance(reading.line.sentences[1], PrintedCount)
     bracketed = read("*k4, k2tog; rep from * to end (60 sts).").line
     assert bracketed is not None
-    assert isinstance(bracketed.sentences[1], Count)
+    assert isinstance(bracketed.sentences[1], PrintedCount)
 
 
 def test_a_label_is_taken_off_the_front() -> None:
@@ -334,7 +342,7 @@ def test_a_count_behind_a_colon_ends_a_row() -> None:
     made = read("K1, k2tog, k to end: 39 sts.").line
     assert made is not None
     assert made.label is None
-    assert [type(sentence).__name__ for sentence in made.sentences] == ["Phrase", "Count"]
+    assert [type(sentence).__name__ for sentence in made.sentences] == ["Phrase", "PrintedCount"]
 
 
 @pytest.mark.parametrize("line", ["(" * 300 + "k1", "K1, " * 3000 + "k1.", "(k1, " * 200])

@@ -21,7 +21,17 @@ from stepper.session.fault.diagnosis import choose_question
 from stepper.session.fault.inquiry import inquire
 from stepper.session.fault.search import search
 from stepper.session.fault.tinking import reverse
-from stepper.session.state import Answer, Fault, Knitting, Narrowing, Position, Seen, Sight, State, Verified
+from stepper.session.state import (
+    Answer,
+    Fault,
+    Knitting,
+    Narrowing,
+    Observation,
+    Position,
+    Seen,
+    State,
+    Verified,
+)
 from tests.agreed import compare
 from tests.agreed_sitting import plan_of, shown
 
@@ -76,14 +86,14 @@ def _case(plan: Plan, dice: random.Random) -> State:
     return state
 
 
-def _sights(place: Position, dice: random.Random, *, must: bool) -> Iterator[Sight]:
+def _sights(place: Position, dice: random.Random, *, must: bool) -> Iterator[Observation]:
     """Look at one thing or two; `must` leaves out that no loop hangs there, since that alone begins no search."""
     if dice.random() < 0.6 and not must:
-        yield Sight(seen=Seen.LOOP, number=dice.choice((0, 0, 0, 1)))
+        yield Observation(seen=Seen.LOOP, number=dice.choice((0, 0, 0, 1)))
     if must or dice.random() < 0.5:
         seen = dice.choice((Seen.CHANGES, Seen.LEFT, Seen.WHOLE))
         number = 1 if seen is Seen.WHOLE else dice.choice((-2, -1, 0, 1, 2))
-        yield Sight(
+        yield Observation(
             seen=seen, number=number, index=dice.choice((None, place.index, max(0, place.index - 1)))
         )
 

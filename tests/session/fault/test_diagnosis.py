@@ -11,7 +11,7 @@ from stepper.session.fault.diagnosis import Likely, choose_question, diagnose, i
 from stepper.session.fault.landmarks import Landmark, Sections
 from stepper.session.fault.search import Search
 from stepper.session.fault.symptoms import Cause
-from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
+from stepper.session.state import Answer, Fault, Knitting, Observation, Position, Seen, State, Verified
 from stepper.sitting.project_file import load_project
 from tests import fabric, hunt
 from tests.plans import final_increase
@@ -50,7 +50,7 @@ def test_a_loop_tells_a_dropped_stitch_from_an_increase_left_out() -> None:
     assert fault is not None
 
     assert diagnose(garment, state, fault)[0].cause is Cause.LEFT_OUT
-    looped = Fault(place=fault.place, difference=-1, sights=(Sight(seen=Seen.LOOP, number=1),))
+    looped = Fault(place=fault.place, difference=-1, sights=(Observation(seen=Seen.LOOP, number=1),))
     assert diagnose(garment, state, looped)[0].cause is Cause.DROPPED
 
 
@@ -61,7 +61,7 @@ def test_what_is_seen_in_one_round_says_nothing_of_another() -> None:
         knitting=Knitting(place=Position(index=4), verified=Verified(place=Position(index=1), stitches=80))
     )
     right = Fault(
-        place=Position(index=4), difference=-1, sights=(Sight(seen=Seen.CHANGES, number=0, index=3),)
+        place=Position(index=4), difference=-1, sights=(Observation(seen=Seen.CHANGES, number=0, index=3),)
     )
     found = [each for each in diagnose(garment, state, right) if each.cause is Cause.LEFT_OUT]
 
@@ -116,7 +116,7 @@ def test_a_question_tells_the_likeliest_two_apart() -> None:
     asked = choose_question(Fault(place=Position(index=4), difference=-1), two)
     assert asked == (Seen.LOOP, 3)
     assert shows(two[0], *asked) != shows(two[1], *asked)
-    looked = Fault(place=Position(index=4), difference=-1, sights=(Sight(seen=Seen.LOOP, number=0),))
+    looked = Fault(place=Position(index=4), difference=-1, sights=(Observation(seen=Seen.LOOP, number=0),))
     assert choose_question(looked, two) == (Seen.CHANGES, 3)
     assert choose_question(looked, two[:1]) is None
     assert choose_question(looked, ()) is None
@@ -177,9 +177,9 @@ def test_what_is_asked_first_is_what_is_seen_at_a_glance() -> None:
     assert choose_question(in_hand, (left_out, replace(repeat, changes=0))) == (Seen.CHANGES, 3)
     assert choose_question(later, (left_out,)) is None
     assert choose_question(later, ()) is None
-    asked = replace(later, sights=(Sight(seen=Seen.LEFT, number=0, index=3),))
+    asked = replace(later, sights=(Observation(seen=Seen.LEFT, number=0, index=3),))
     assert choose_question(asked, (left_out, replace(repeat, changes=0))) == (Seen.CHANGES, 3)
-    everywhere = replace(later, sights=(Sight(seen=Seen.LEFT, number=0),))
+    everywhere = replace(later, sights=(Observation(seen=Seen.LEFT, number=0),))
     assert choose_question(everywhere, (left_out, repeat)) is None
 
 
@@ -224,7 +224,7 @@ def test_a_change_is_the_only_landmark_only_of_its_own_round() -> None:
 def test_another_round_seen_to_be_worked_in_one_place_clears_all_others() -> None:
     """She looked at the round of increases and it is plain: that is the fault, and no other round is to blame."""
     yoke = made(("yoke", ["co80", "(k8 m1)x10", "k90", "(k9 m1)x10", "k100"]))
-    seen = Sight(seen=Seen.WHOLE, number=1, index=3)
+    seen = Observation(seen=Seen.WHOLE, number=1, index=3)
     fault = Fault(place=Position(index=4), difference=-10, sights=(seen,))
     state = State(knitting=Knitting(place=Position(index=4)))
     found = diagnose(yoke, state, fault)

@@ -6,11 +6,11 @@ import pytest
 
 from stepper.session.fault.findings import add_answers, add_sight, choose_way, count_off, is_slip
 from stepper.session.fault.ways import RemedyKind
-from stepper.session.state import Answer, Fault, Narrowing, Position, Seen, Sight
+from stepper.session.state import Answer, Fault, Narrowing, Observation, Position, Seen
 
 HERE, THERE = Position(index=3), Position(index=4)
-LOOP, NO_LOOP = Sight(seen=Seen.LOOP, number=1), Sight(seen=Seen.LOOP, number=0)
-LEFT = Sight(seen=Seen.LEFT, number=2, index=2)
+LOOP, NO_LOOP = Observation(seen=Seen.LOOP, number=1), Observation(seen=Seen.LOOP, number=0)
+LEFT = Observation(seen=Seen.LEFT, number=2, index=2)
 OFF = Fault(place=HERE, difference=-2, sights=(LOOP, LEFT), index=2, chosen=Narrowing.RECOUNT)
 
 

@@ -9,11 +9,11 @@ from stepper.session.fault.making_good import is_located, make_good, spread_left
 from stepper.session.fault.search import search
 from stepper.session.fault.ways import Remedy, RemedyKind
 from stepper.session.machine import Session
-from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
+from stepper.session.state import Answer, Fault, Knitting, Observation, Position, Seen, State, Verified
 from tests.plans import plan
 from tests.playbook import after, transcript
 
-NO_LOOP = Sight(seen=Seen.LOOP, number=0)
+NO_LOOP = Observation(seen=Seen.LOOP, number=0)
 GUSSET = plan(
     (
         "hand",

@@ -16,7 +16,7 @@ from stepper.session.fault.remedies import list_remedies
 from stepper.session.fault.search import search
 from stepper.session.fault.ways import Remedy, RemedyKind
 from stepper.session.fault.workable import find_exact_round
-from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
+from stepper.session.state import Answer, Fault, Knitting, Observation, Position, Seen, State, Verified
 from stepper.sitting.project_file import load_project
 from tests import fabric, hunt
 from tests.hunt import Trial
@@ -107,7 +107,7 @@ def test_every_remedy_brings_the_count_right(path: Path) -> None:
     assert tried & {"plain", "accept"}
 
 
-NO_LOOP = Sight(seen=Seen.LOOP, number=0)
+NO_LOOP = Observation(seen=Seen.LOOP, number=0)
 
 
 def test_what_mends_comes_before_what_takes_back_and_ripping_is_last() -> None:
@@ -130,7 +130,7 @@ def test_nothing_is_offered_before_the_loop_is_looked_for() -> None:
     fault = Fault(place=Position(index=10), difference=-1, confirmed=True)
     (only,) = ways(garment, after(garment.rounds[9]), fault)
     assert (only.kind, only.look, only.place) == (RemedyKind.LOOK, (Seen.LOOP, 9), Position(index=10))
-    hangs = replace(fault, sights=(Sight(seen=Seen.LOOP, number=1),))
+    hangs = replace(fault, sights=(Observation(seen=Seen.LOOP, number=1),))
     assert [way.kind for way in ways(garment, after(garment.rounds[9]), hangs)] == [RemedyKind.LADDER]
 
 
@@ -177,7 +177,7 @@ def test_a_whole_repeat_is_gone_on_with() -> None:
     [
         {"confirmed": True},
         {"answers": (Answer(first=0, end=1, stitches=3),)},
-        {"sights": (Sight(seen=Seen.LOOP, number=1),)},
+        {"sights": (Observation(seen=Seen.LOOP, number=1),)},
         {"index": 9},
     ],
     ids=lambda known: next(iter(known)),
@@ -267,7 +267,7 @@ def test_no_piece_is_mended_in_the_next_one() -> None:
     assert RemedyKind.PLAIN not in {way.kind for way in found}
 
 
-def _midway(garment: Plan, index: int, stitch: int, sights: tuple[Sight, ...]) -> tuple[Remedy, ...]:
+def _midway(garment: Plan, index: int, stitch: int, sights: tuple[Observation, ...]) -> tuple[Remedy, ...]:
     """Count one too few twice in the middle of a round; the last good count was at the beginning of the one before."""
     place = Position(index=index, stitch=stitch)
     verified = Verified(place=Position(index=index - 1), stitches=1)

@@ -43,7 +43,17 @@ from stepper.session.fault.respond import (
 from stepper.session.fault.ways import RemedyKind
 from stepper.session.machine import Session
 from stepper.session.respond import TOLD
-from stepper.session.state import Answer, Asking, Fault, Knitting, Position, Seen, Sight, State, Verified
+from stepper.session.state import (
+    Answer,
+    Asking,
+    Fault,
+    Knitting,
+    Observation,
+    Position,
+    Seen,
+    State,
+    Verified,
+)
 from tests.plans import plan
 
 LACE = plan(("shawl", [("co40", {"markers": (10, 30)}), ("k40", {"markers": (10, 30)}), "(k2 yo k2tog)x10"]))
@@ -97,7 +107,7 @@ def test_what_tells_the_likeliest_causes_apart_is_asked_alone() -> None:
             place=Position(index=3),
             difference=difference,
             answers=(Answer(first=0, end=1, stitches=9 + difference),),
-            sights=(Sight(seen=Seen.LOOP, number=0),),
+            sights=(Observation(seen=Seen.LOOP, number=0),),
         )
         verified = Verified(place=Position(index=1), stitches=80)
         knitting = Knitting(place=Position(index=3), verified=verified, fault=fault)
@@ -181,8 +191,8 @@ def test_the_round_of_a_mend_and_the_end_of_a_round_begun_with_a_fault_are_count
 def test_once_a_loop_is_caught_the_stitches_are_counted() -> None:
     """It may not have been the only one; where none hung there is nothing to count anew."""
     for number, counted in ((1, True), (0, False)):
-        hung = Fault(place=Position(index=2), difference=-1, sights=(Sight(seen=Seen.LOOP, number=number),))
-        event = Observed(at="", place=Position(index=2), sight=Sight(seen=Seen.LOOP, number=0))
+        hung = Fault(place=Position(index=2), difference=-1, sights=(Observation(seen=Seen.LOOP, number=number),))
+        event = Observed(at="", place=Position(index=2), sight=Observation(seen=Seen.LOOP, number=0))
         before, after = _knitting(2, fault=hung), _knitting(2)
         told = [each for each in tell_search(LACE, before, event, after) if isinstance(each, AskCount)]
         assert [each.expect for each in told] == ([40] if counted else [])
@@ -224,7 +234,7 @@ YOKE = plan(
         [("co80", {"markers": (20, 40, 60)}), ("k80", {"markers": (20, 40, 60)}), "k80", "(k8 m1)x10", "k90"],
     )
 )
-OFF = Fault(place=Position(index=2), difference=-1, sights=(Sight(seen=Seen.LOOP, number=0),))
+OFF = Fault(place=Position(index=2), difference=-1, sights=(Observation(seen=Seen.LOOP, number=0),))
 
 
 def _looking(fault: Fault | None = OFF, index: int = 2, stitch: int = 0) -> State:
@@ -287,7 +297,7 @@ def test_asked_for_a_count_once_more_she_is_told_how_many_and_how_to_find_them()
 def test_a_fault_she_has_seen_herself_is_not_counted_once_more() -> None:
     """She named the round it is in: to ask whether she counted right would be to doubt her eyes."""
     plain = plan(("body", ["co40", "k40", "k40", "k40"]))
-    none_hangs = Sight(seen=Seen.LOOP, number=0)
+    none_hangs = Observation(seen=Seen.LOOP, number=0)
     fault = Fault(place=Position(index=3), difference=-1, sights=(none_hangs,))
     for looked, asked in (
         (fault, True),
@@ -303,7 +313,7 @@ def test_a_loop_below_the_last_round_is_still_caught(flat: bool) -> None:
     """Seen when all is worked but nothing is sewn up: in rows its bars are seen from either side."""
     notes: dict[str, object] = {"flat": flat}
     piece = plan(("body", [("co20", notes), ("k20", notes), ("k20", notes)]))
-    hanging = Fault(place=Position(index=3), difference=0, sights=(Sight(seen=Seen.LOOP, number=1),))
+    hanging = Fault(place=Position(index=3), difference=0, sights=(Observation(seen=Seen.LOOP, number=1),))
     state = State(seq=3, knitting=Knitting(place=Position(index=3), fault=hanging))
     (effect,) = ask_next(piece, state)
     assert isinstance(effect, TellLadder)
@@ -313,6 +323,6 @@ def test_a_loop_below_the_last_round_is_still_caught(flat: bool) -> None:
 def test_where_no_count_is_off_none_is_asked_for_once_more() -> None:
     """She looked for a loop and there is none; nothing else says that her count is wrong."""
     piece = plan(("body", ["co20", "k20", "k20"]))
-    looked = Fault(place=Position(index=2), difference=0, sights=(Sight(seen=Seen.LOOP, number=0),))
+    looked = Fault(place=Position(index=2), difference=0, sights=(Observation(seen=Seen.LOOP, number=0),))
     state = State(seq=3, knitting=Knitting(place=Position(index=2), fault=looked))
     assert not any(isinstance(each, AskAgain) for each in ask_next(piece, state))

@@ -24,7 +24,7 @@ from stepper.session.cues import (
 from stepper.session.events import Counted, Doubted, Event, Observed, Searched
 from stepper.session.machine import Session
 from stepper.session.replay import replay_events
-from stepper.session.state import Fault, Knitting, Position, Seen, Sight, State, Verified
+from stepper.session.state import Fault, Knitting, Observation, Position, Seen, State, Verified
 from tests.agreed_sitting import plan_of
 from tests.plans import final_increase, plan
 from tests.playbook import AT, after, check, opened, tell, transcript
@@ -117,7 +117,7 @@ def test_counting_once_more_changes_nothing_and_is_offered_once() -> None:
     assert session.state.knitting.faults == 0, "a slip of counting is no fault of her knitting"
     twice = after(_at(2), "count is 79", "no loop", "i miscounted", "count is 79")
     assert twice.state.knitting.fault == Fault(
-        place=Position(index=2), difference=-1, sights=(Sight(seen=Seen.LOOP, number=0),), confirmed=True
+        place=Position(index=2), difference=-1, sights=(Observation(seen=Seen.LOOP, number=0),), confirmed=True
     )
 
 
@@ -428,7 +428,7 @@ def test_what_is_left_over_belongs_to_the_round_last_worked_at() -> None:
     for place, index in (((2, 0), 1), ((2, 5), 2), ((4, 0), 3)):
         (event,) = _at(*place).consider(Saw(at=AT, seen=Seen.LEFT, number=2, sign=-1)).events
         assert isinstance(event, Observed)
-        assert event.sight == Sight(seen=Seen.LEFT, number=-2, index=index)
+        assert event.sight == Observation(seen=Seen.LEFT, number=-2, index=index)
 
 
 def test_a_remedy_is_one_of_those_there_are() -> None:

@@ -4,10 +4,10 @@ import pytest
 
 from stepper.session.fault.search import search
 from stepper.session.fault.spot import find_spot
-from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
+from stepper.session.state import Answer, Fault, Knitting, Observation, Position, Seen, State, Verified
 from tests.plans import plan
 
-NO_LOOP = Sight(seen=Seen.LOOP, number=0)
+NO_LOOP = Observation(seen=Seen.LOOP, number=0)
 
 
 def _spot_in(rounds: list[object], answer: Answer, off: int) -> int | None:

@@ -8,14 +8,14 @@ from stepper.craft.counting import RIP_SHARE
 from stepper.session.fault.diagnosis import diagnose
 from stepper.session.fault.search import search
 from stepper.session.fault.taking_back import rip_back, undo_stitches
-from stepper.session.state import Answer, Fault, Knitting, Position, Seen, Sight, State, Verified
+from stepper.session.state import Answer, Fault, Knitting, Observation, Position, Seen, State, Verified
 from tests.plans import plan
 
 MARKED = plan(
     ("yoke", [("co80", {"markers": (20, 40, 60)}), ("k80", {"markers": (20, 40, 60)}), "k80", "k80"])
 )
 VERIFIED = Verified(place=Position(index=1), stitches=80)
-NO_LOOP = Sight(seen=Seen.LOOP, number=0)
+NO_LOOP = Observation(seen=Seen.LOOP, number=0)
 
 
 def test_stitches_are_undone_to_the_beginning_of_the_stretch() -> None:
