@@ -12,8 +12,10 @@ import pytest
 from stepper.language.phrasing import say_round
 from stepper.plan.blend import Blend, blends
 from stepper.plan.export import plan_document
-from stepper.sitting.project_file import load_sizes, plan_of_text
+from stepper.project.reader import read_project
+from stepper.sitting.project_file import load_sizes
 from tests.blend_simulator import Worked, knit, printed_target, rounds_alike
+from tests.fixtures import compile_in_size
 
 ROOT = Path(__file__).parent
 GARMENTS = sorted(
@@ -26,9 +28,15 @@ GARMENTS = sorted(
 
 
 def document(page: str, knit_line: str) -> dict[str, Any]:
-    """Compile a page with another way to knit it, and read the plan back from its JSON."""
+    """Compile a page with another way to knit it, and read the plan back from its JSON.
+
+    That its other sizes come out is known: the page was loaded as it is.
+    """
     old = next(line for line in page.splitlines() if line.startswith("knit:"))
-    plan = plan_of_text(page.replace(old, knit_line, 1), "blend", ROOT)
+    project = read_project(page.replace(old, knit_line, 1)).project
+    assert project is not None
+    plan = compile_in_size(project, project.size).plan
+    assert plan is not None
     found: dict[str, Any] = json.loads(json.dumps(plan_document(plan, spoken=lambda each: say_round(each, plan))))
     return found
 

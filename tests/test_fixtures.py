@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.phrasing import say_round
-from tests.fixtures import SAMPLES, plan_in_size, plan_named, plans_of
+from stepper.plan.compile import compile_plan
+from tests.fixtures import SAMPLES, compile_in_size, plan_in_size, plan_named, plans_of, project_of
 from tests.invariants import broken_invariants
 
 
@@ -37,6 +39,15 @@ def test_every_stitch_cast_on_is_bound_off(path: Path) -> None:
     for plan in plans_of(path):
         gained = sum(run.leaves - run.uses for round_ in plan.rounds for run in round_.runs)
         assert gained == 0
+
+
+def test_a_size_alone_is_what_it_is_among_the_others() -> None:
+    """Else the tests would rest on other garments than those that are knitted."""
+    for path in SAMPLES:
+        if path.stem in ("hat", "mittens"):
+            project = replace(project_of(path), switches=())
+            for size in range(len(project.sizes)):
+                assert compile_in_size(project, size).plan == compile_plan(replace(project, size=size)).plan
 
 
 def test_the_shawl_grows_by_four_on_every_right_side_row() -> None:

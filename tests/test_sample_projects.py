@@ -58,8 +58,7 @@ def sizes_measured(name: str) -> list[tuple[float, Project, Plan, dict[str, Meas
     made = []
     for size, bust in enumerate(BUSTS_MM[name]):
         alone = replace(project, size=size, switches=(), body={"bust": float(bust)})
-        plan = compile_plan(alone).plan
-        assert plan is not None
+        plan = plan_in_size(FOLDER / f"{name}.yaml", size)
         made.append((bust, alone, plan, {line.name: line for line in measure_garment(plan.rounds, alone)}))
     return made
 

@@ -3,11 +3,38 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
 
+from stepper.commands import fit
 from stepper.commands.main import main
+from stepper.plan.blend import Blend, blends
+from stepper.project.model import Project
+from stepper.sitting.project_file import PrintedSizes, load_sizes
+
+
+@pytest.fixture(scope="module", autouse=True)
+def _each_file_is_worked_once() -> Iterator[None]:
+    """Work the garment and its blends once for all that is printed of it: that takes most of the time."""
+    tried: dict[int, tuple[Blend, ...]] = {}
+
+    @cache
+    def load(path: Path, text: str) -> PrintedSizes:
+        sized = load_sizes(path)
+        tried[id(sized.project)] = tuple(blends(sized.project, sized.readings))
+        return sized
+
+    def known(project: Project, readings: object) -> tuple[Blend, ...]:
+        return tried[id(project)]
+
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(fit, "load_sizes", lambda path: load(path, path.read_text(encoding="utf-8")))
+        patch.setattr(fit, "blends", known)
+        yield
+
 
 SWITCHBACK = str(Path(__file__).parents[1] / "fixtures" / "switchback.yaml")
 

@@ -8,13 +8,14 @@ A row that is refused is put into the plainest words, which the table has too, s
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import lru_cache
 
 from stepper.plan.compile import compile_plan, faults_of
 from stepper.plan.model import Plan, Round
 from stepper.project.problems import Problem
 from stepper.project.reader import read_project
+from tests.fixtures import compile_in_size
 from tests.project.corpus_entries import CORPUS
 from tests.project.corpus_judge import runs_of
 
@@ -136,7 +137,7 @@ def _plans(text: str) -> tuple[Plan, ...]:
     """Work a file that is accepted, in every size."""
     project = read_project(text).project
     assert project is not None
-    plans = [compile_plan(replace(project, size=size)).plan for size in range(len(project.sizes))]
+    plans = [compile_in_size(project, size).plan for size in range(len(project.sizes))]
     return tuple(plan for plan in plans if plan is not None)
 
 

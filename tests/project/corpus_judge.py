@@ -8,9 +8,9 @@ from functools import lru_cache
 
 from stepper.plan.compile import compile_plan, findings_of
 from stepper.plan.model import Plan, Round
-from stepper.project.model import Project
 from stepper.project.problems import Problem
 from stepper.project.reader import read_project
+from tests.fixtures import compile_in_size
 from tests.project.corpus_entries import Entry, Row, Runs, entries, joined
 
 HEAD = """\
@@ -93,8 +93,8 @@ def worked(text: str, sizes: int) -> tuple[tuple[Plan, ...], tuple[Problem, ...]
         return (), reading.problems
     plans = []
     for size in range(sizes):
-        project: Project = replace(reading.project, size=size)
-        compiled = compile_plan(project)
+        # Worked as the first, all sizes are checked.
+        compiled = compile_in_size(reading.project, size) if size else compile_plan(replace(reading.project, size=0))
         if compiled.plan is None:
             return (), compiled.problems
         plans.append(compiled.plan)
