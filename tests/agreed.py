@@ -16,10 +16,9 @@ from pathlib import Path
 
 import pytest
 
-from stepper.plan.compile import compile_plan
+from stepper.plan.compile import Compiled, compile_plan
 from stepper.plan.model import Plan, Round, Run, Stretch
 from stepper.plan.stitches.abbreviate import in_its_yarn
-from stepper.project.model import Project
 from stepper.project.problems import Problem
 from stepper.project.reader import read_project
 
@@ -64,12 +63,11 @@ def rows_from(text: str) -> list[str]:
     reading = read_project(text)
     if reading.project is None:
         return ["not read", *map(problem_row, reading.problems)]
-    return compiled_rows(reading.project)
+    return compiled_rows(compile_plan(reading.project))
 
 
-def compiled_rows(project: Project) -> list[str]:
+def compiled_rows(made: Compiled) -> list[str]:
     """Write what becomes of a project: what is worked, or `refused` and why."""
-    made = compile_plan(project)
     if made.plan is not None:
         return work_lines(made.plan)
     return ["refused", *map(problem_row, made.problems)]

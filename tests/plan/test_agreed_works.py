@@ -15,9 +15,10 @@ from pathlib import Path
 
 import pytest
 
-from stepper.plan.compile import faults_of
+from stepper.plan.compile import compile_plan, faults_of
 from stepper.project.reader import FileReading, read_project
 from tests.agreed import compare, compiled_rows, problem_row
+from tests.fixtures import compile_in_size
 from tests.project.corpus_judge import text_of
 
 WORKS = Path(__file__).parent / "works"
@@ -59,9 +60,9 @@ def rows_of(reading: FileReading, *, formerly: bool) -> list[str]:
     if reading.project is None:
         return ["not read", *map(problem_row, reading.problems)]
     project = replace(reading.project, spacing=None) if formerly else reading.project
-    rows = compiled_rows(project)
+    rows = compiled_rows(compile_plan(project))
     for size in range(1, len(project.sizes)) if rows[0] != "refused" else ():
-        rows += [f"in size {project.sizes[size]}", *compiled_rows(replace(project, size=size))]
+        rows += [f"in size {project.sizes[size]}", *compiled_rows(compile_in_size(project, size))]
     return rows
 
 

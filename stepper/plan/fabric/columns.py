@@ -15,13 +15,14 @@ from __future__ import annotations
 from bisect import bisect_right
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from itertools import accumulate, pairwise, takewhile
 from typing import NamedTuple
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
 from stepper.plan.drafts import DraftRound, own_words_of
 from stepper.plan.fabric.borders import border_of, keep_borders
-from stepper.plan.model import Run, flatten, runs_written
+from stepper.plan.model import Item, Run, flatten, runs_written
 from stepper.plan.state.in_hand import Cell, Column
 from stepper.plan.stitches.cable_cells import crossings, look_of, looks_of
 from stepper.plan.stitches.row_facing import mirror_places
@@ -68,20 +69,25 @@ class StandingColumns(NamedTuple):
     """What a new stitch made purlwise looks like from the right side, `k` or `p`; empty of any other."""
 
 
-def lay_columns(draft: DraftRound) -> list[StandingColumns]:
+def lay_columns(draft: DraftRound) -> tuple[StandingColumns, ...]:
     """Lay out what a row leaves, from the first stitch of its right side.
 
     Raises:
         UnknownFabricError: it twists stitches of which nobody can tell which are purled.
     """
+    if draft.words:
+        raise UnknownFabricError(own_words_of(draft.line))
+    return _laid(draft.phrase, wrong=draft.side == "WS")
+
+
+@lru_cache(maxsize=1024)
+def _laid(phrase: tuple[Item, ...], *, wrong: bool) -> tuple[StandingColumns, ...]:
+    """Lay out a phrase, which comes again in other rows, and in every blend that is tried."""
     made: list[StandingColumns] = []
     chunk: list[Stitch] = []
     at = 0
-    yarns = {run.yarn for run in runs_written(draft.phrase) if stitch(run.stitch).kind is not Kind.SHIFT}
-    wrong = draft.side == "WS"
-    if draft.words:
-        raise UnknownFabricError(own_words_of(draft.line))
-    for run in flatten(draft.phrase):
+    yarns = {run.yarn for run in runs_written(phrase) if stitch(run.stitch).kind is not Kind.SHIFT}
+    for run in flatten(phrase):
         entry = stitch(run.stitch)
         if entry.kind is Kind.MARK:
             continue
@@ -102,11 +108,11 @@ def lay_columns(draft: DraftRound) -> list[StandingColumns]:
         at = _plain(run, entry, at, made, wrong=wrong, coloured=len(yarns) > 1)
     at = _changed(chunk, at, made, wrong=wrong)
     if not wrong:
-        return made
-    return [
+        return tuple(made)
+    return tuple(
         each._replace(below=tuple(at - 1 - place for place in reversed(each.below)))
         for each in reversed(made)
-    ]
+    )
 
 
 def _plain(
