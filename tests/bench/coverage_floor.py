@@ -76,6 +76,8 @@ LONG = (
     "few_gaps_none_is_shorter",
     "every_set_of_forbidden_places",
     "smallest_of_all_half_steps",
+    "rounds_of_all_sizes_are_said",
+    "rounds_of_many_changes_are_said",
 )
 """Tests, by words of their names, that take long under a tracer and reach no line that others do not, left out besides."""
 
