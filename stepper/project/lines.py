@@ -108,7 +108,7 @@ def _marked(
 
 
 _HEAD = re.compile(
-    r"(?<=[.!])\s+(?=(?:\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)|(?:row|rnd|round)\s+\d+|next\s+(?:row|rnd|round))\b[^.:*]{0,16}:)",
+    r"(?<=[.!])\s+(?=(?:\d+(?:st|nd|rd|th)(?:\s*(?:,|-|to|and)\s*\d+(?:st|nd|rd|th)){0,4}\s+(?:rows?|rnds?|rounds?)|(?:row|rnd|round)\s+\d+|next\s+(?:row|rnd|round))\b[^.:*]{0,16}:)",
     re.I,
 )
 _SOME_SIZES = re.compile(
@@ -133,6 +133,9 @@ _HEADING = re.compile(
 
 _NUMBERED = re.compile(rf"^\s*{SECTION_NUMBER}")
 _WORKED_OVER = re.compile(r"\s*(?:[:,\u2013\u2014-]\s*|\bis\s+)(worked\s+over\b[^()]*)$", re.I)
+_ALSO_SAID = re.compile(r"(?<=\d|s|e),\s*(?:worked\s+)?in\s+(?:the\s+)?(?:rounds?|rows)\)$", re.I)
+_LONGEST_NAME = 48
+"""Letters that the name of a line may have."""
 _NOTE = re.compile(r"^\s*note:\s*", re.I)
 
 
@@ -143,6 +146,7 @@ def _as_heading(text: str, below: str) -> str:
     if heads_pattern(text, row):
         head = _NUMBERED.sub(lambda number: " " * len(number.group()), text.rstrip().rstrip(":."))
         head = _WORKED_OVER.sub(r" (\1)", head)
+        head = _ALSO_SAID.sub(")", head) if len(head) > _LONGEST_NAME else head
         return f"{head}:" if row == below else f"Note: {head}"
     match = _HEADING.match(text)
     if match is None:

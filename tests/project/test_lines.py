@@ -66,3 +66,20 @@ def test_a_row_that_only_opens_lines_for_sizes_may_be_the_last_of_a_section() ->
     found = read_project(text).project
     assert found is not None
     assert [len(section.lines) for section in found.sections] == [2, 0]
+
+
+def test_a_row_of_the_page_may_hold_several_heads_of_rows() -> None:
+    """"4th row: As 2nd. 5th to 8th rows: ..." are two lines, also where the second is of several rows."""
+    rows = "1st row: K. 2nd row: P. 3rd row: P. 4th row: As 2nd. 5th to 8th rows: Repeat 1st and 2nd rows twice."
+    read = read_project(project(f"Cast on 10 sts. Work flat.\n{rows}"))
+    assert read.project is not None
+    numbers = [line.numbers for line in read.project.lines if line.numbers]
+    assert numbers == [(1,), (2,), (3,), (4,), (5, 6, 7, 8)]
+
+
+def test_a_long_heading_of_a_pattern_is_its_name() -> None:
+    """That it is worked in rounds is said there too; a name has so many letters at most."""
+    head = "Ropes and twists pattern (multiple of 4 sts, worked in the round)"
+    read = read_project(project(f"{head}\nRnd 1: *K2, p2; rep from * to end.\nCast on 8 sts."))
+    assert read.project is not None
+    assert read.project.lines[0].label == "Ropes and twists pattern (multiple of 4 sts)"

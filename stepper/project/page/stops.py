@@ -16,7 +16,8 @@ ENDS = (".", ":", "!", "?")
 """Signs that end a sentence at the end of a row."""
 _SENTENCE = re.compile(
     r"(?:(?<=[.!?])|(?<=sts[\])])|(?<=sts\.[\])])|(?<=follows:)(?=\s+(?:Row|Rnd|Round|Next|1st)\b))(?<!\bSt\.)(?<!\bNo\.)(?<!\bapprox\.)(?<!\be\.g\.)(?<!\bi\.e\.)\s+"
-    r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round|ROW|RND|ROUND)\b)"
+    r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round|ROW|RND|ROUND)\b"
+    r"|\d+(?:st|nd|rd|th)(?:\s*(?:,|-|to|and)\s*\d+(?:st|nd|rd|th)){1,4}\s+(?:rows|rnds|rounds|ROWS|RNDS|ROUNDS)\b)"
 )
 _GOES_ON = re.compile(
     r"[,;(\[&/+-]$|\b(?:and|or|to|the|of|for|until|every|from|with|an?|at|last|ending|repeating|k|p|rep)$"

@@ -64,7 +64,7 @@ PRINTING: tuple[Synonym, ...] = (
     row("then rem", rf"(\b{OFF}\s+[^.;:]*\brows)\s*,?\s*then\s+(?:the\s+)?(?=rem\w*\s+{N}\s+{STS})", r"\1. Bind off ", "Cast off 4 sts at beg of next 2 rows, then rem 14 sts."),
     row("knit", rf"\bknit\s+({N}\s+{ROUND})\s+in\s+(?={_FABRIC})", r"work \1 in ", "Cast on 20 sts and knit 5 rows in stockinette."),
     row("as", r"^\s*work\s+(?:1|one)\s+(?:rnd|round)\s+as\s*:?\s*(?=\()", "", "Work 1 rnd as (p1, k8, p1, k2) around."),
-    said_row("keeping|maintaining", rf"^\s*(?P<said>{_KEPT})\s*,?\s*(?={_AT_ENDS})", "Keeping patt correct, cast off 3 sts at beg of next row."),
+    said_row_behind("keeping|maintaining", rf"^(\s*(?:[a-z][a-z ]{{1,30}}:\s*)?)(?P<said>{_KEPT})\s*,?\s*(?={_AT_ENDS})", "Keeping patt correct, cast off 3 sts at beg of next row."),
     said_row_behind("keeping|maintaining", rf"^(\s*{_AT_ENDS}[^.;:*]*?)\s*,\s*(?P<said>{_KEPT})\s*\.?\s*$", "Cast off 3 sts at beg of next 2 rows, keeping continuity of pattern."),
     row("keeping|maintaining", rf"^\s*{_KEPT}\s*,\s*(?:work|cont(?:inue)?)\s+(?:in\s+patt(?:ern)?\.?\s+|even\s+|straight\s+|without\s+(?:further\s+)?shaping\s+)?(?=until\b|for\b)", "work in pattern ", "Keeping pattern correct, work until armhole measures 20 cm."),
     row("keeping|maintaining", rf"^\s*{_KEPT}\s*,\s*(?:work|cont(?:inue)?)\s+(?:in\s+patt(?:ern)?\.?\s+|even\s+|straight\s+|without\s+(?:further\s+)?shaping\s+)?(?={N}\s+(?:more\s+)?rows?\s*(?:\.|$))", "work in pattern for ", "Keeping pattern correct, work 6 rows."),
