@@ -18,7 +18,7 @@ from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.row_ends import fabric_goes_on
 from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.respelt import Respelt
-from stepper.project.sizes import nearest_size, sizes_called
+from stepper.project.sizes import is_for_some, nearest_size, sizes_called
 from stepper.project.stripes.stripe_rows import take_stripes
 from stepper.project.stripes.stripe_sequences import StripeSequences
 from stepper.project.yaml_file.source import Node, Scalar, block_lines
@@ -116,7 +116,11 @@ _SOME_SIZES = re.compile(
     r"|^\s*only\s+(?:for\s+)?(?:the\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*$",
     re.I,
 )
-_ALL_SIZES = re.compile(r"^\s*(?:for\s+)?all\s+sizes\s*:?\s*$", re.I)
+_ALL_SIZES = re.compile(
+    r"^\s*(?:for\s+)?(?:all\s+sizes|every(?:one|body))"
+    r"(?:\s+(?:again|joins?\s+in|together|(?:from\s+)?here|now))*\s*[:.!]?\s*$",
+    re.I,
+)
 
 
 _PART = (
@@ -164,9 +168,7 @@ def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:
 
 
 _SENTENCE = re.compile(r"(?<=[.!])\s+(?=[A-Z])")
-_FOR_SOME = re.compile(
-    r"^\s*(?:(?:only\s+)?for\s+|only\s+)?sizes?\b[^:]*:|^[^:.]*\bonly\s*:|\bat\s+the\s+same\s+time\b", re.I
-)
+_SAME_TIME = re.compile(r"\bat\s+the\s+same\s+time\b", re.I)
 
 
 def _sentenced(row: tuple[str, Span]) -> list[tuple[str, Span]]:
@@ -180,7 +182,7 @@ def _sentenced(row: tuple[str, Span]) -> list[tuple[str, Span]]:
 def _claused(row: tuple[str, Span]) -> list[tuple[str, Span]]:
     """Split a row that reads only clause by clause: what is worked one after the other."""
     text, place = row
-    if _FOR_SOME.search(text) or reads(text):
+    if is_for_some(text) or _SAME_TIME.search(text) or reads(text):
         return [row]
     parts = [
         (text[start:end], Span(line=place.line, column=place.column + start, length=end - start))
@@ -193,7 +195,7 @@ def _parted(row: tuple[str, Span], before: re.Pattern[str]) -> list[tuple[str, S
     """Split a row behind each match if only its parts can be read, and all of them can."""
     text, place = row
     starts = [0, *(match.end() for match in before.finditer(text))]
-    if len(starts) < 2 or _FOR_SOME.search(text) or reads(text):
+    if len(starts) < 2 or is_for_some(text) or _SAME_TIME.search(text) or reads(text):
         return [row]
     ends = [*starts[1:], len(text)]
     parts = [

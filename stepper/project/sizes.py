@@ -49,6 +49,33 @@ _RELATIVE = re.compile(r"(?:the\s+)?(?:small|larg|bigg)(?:er|est)\s+sizes?\s*\((
 _THE = re.compile(r"^\s*the\s+", re.I)
 
 
+_PEOPLE = {
+    "man": r"m[ae]n(?:'?s)?|gents?|gentlem[ae]n",
+    "woman": r"wom[ae]n(?:'?s)?|lad(?:y|ies)(?:'?s)?",
+    "child": r"child(?:ren)?(?:'?s)?|kid(?:'?s)?|little\s+ones?",
+    "adult": r"adult(?:'?s)?|grown[-\s]?up(?:'?s)?",
+    "baby": r"bab(?:y|ies)(?:'?s)?",
+    "toddler": r"toddler(?:'?s)?",
+    "newborn": r"new[-\s]?born(?:s)?",
+    "boy": r"boy(?:'?s)?",
+    "girl": r"girl(?:'?s)?",
+    "teen": r"teen(?:'?s)?|teenager(?:'?s)?",
+}
+"""For whom a size is, in the words of pages: "men", "for him" is none of them."""
+
+
+def _who(name: str) -> str:
+    """Return for whom a size is, in one word; the name itself, in small letters, if it names nobody."""
+    plain = " ".join(name.split()).lower()
+    return next((who for who, words in _PEOPLE.items() if re.fullmatch(words, plain)), plain)
+
+
+def names_people(name: str) -> bool:
+    """Return whether a name is of people for whom a garment is made: "Women", "Grown-ups and children"."""
+    parts = [part for part in re.split(r"\s*(?:,|&|\band\b)\s*", _THE.sub("", name.strip())) if part]
+    return bool(parts) and all(_who(part) in _PEOPLE for part in parts)
+
+
 def size_called(name: str, sizes: tuple[str, ...]) -> int | None:
     """Return the index of a size, from 0, by its name or number ("2nd size", "size 2"), if there is one.
 
@@ -56,6 +83,9 @@ def size_called(name: str, sizes: tuple[str, ...]) -> int | None:
     """
     found = find_size(name, sizes)
     wanted = " ".join(name.split()).lower()
+    if found is None:
+        people = [_who(size) for size in sizes]
+        found = people.index(_who(wanted)) if people.count(_who(wanted)) == 1 else None
     if found is None and wanted in _WORDS:
         found = find_size(_WORDS[wanted], sizes)
     nth = re.fullmatch(r"(\d{1,2})(st|nd|rd|th)?", wanted)
@@ -109,6 +139,27 @@ _IN_PROSE = re.compile(
     re.I,
 )
 _MORE = re.compile(r"[.!]\s+\S")
+HEAD_OF_SIZES = re.compile(
+    r"^\s*(?:for\s+)?(?:the\s+)?"
+    r"(?!(?:all|every|each|both|any|[a-z\s]*\bneedles?|shoe|foot|head|hook|finished)\b)"
+    r"([^:.]{1,40}?)\s+sizes?\s*:\s*(?=\S)",
+    re.I,
+)
+"""The head of a line for sizes that are named before the word: "Child and adult sizes: knit 2 rounds."."""
+_FOR_SOME = re.compile(r"^\s*(?:(?:only\s+)?for\s+|only\s+)?sizes?\b[^:]*:|^[^:.]*\bonly\s*:", re.I)
+PEOPLE_HEAD = re.compile(r"^\s*(?:for\s+)?(?:the\s+)?([a-z][a-z ,'&-]{1,40}?)\s*:\s*(?=\S)", re.I)
+"""A label that may be the names of sizes, where these are of people: "Men: knit 2 rounds."."""
+
+
+def is_for_some(text: str) -> bool:
+    """Return whether a line begins with the sizes it is for, whether the file has them or not.
+
+    Such a line stays whole: where it does not read so, nobody can tell how far "Men only:" reaches.
+    """
+    if _FOR_SOME.match(text) or HEAD_OF_SIZES.match(text):
+        return True
+    people = PEOPLE_HEAD.match(text)
+    return people is not None and names_people(people.group(1))
 
 
 def sizes_in_prose(plain: str) -> re.Match[str] | None:

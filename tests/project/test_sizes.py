@@ -4,7 +4,15 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.sizes import find_size, nearest_size, read_sizes, sizes_called, sizes_in_prose
+from stepper.project.sizes import (
+    find_size,
+    is_for_some,
+    names_people,
+    nearest_size,
+    read_sizes,
+    sizes_called,
+    sizes_in_prose,
+)
 
 
 @pytest.mark.parametrize(
@@ -112,3 +120,36 @@ def test_sizes_before_a_comma_are_for_that_sentence(line: str, names: str) -> No
     """What follows in another sentence may be for all sizes again, so the line is not read as a whole."""
     match = sizes_in_prose(line)
     assert (match is not None and match.group(match.lastindex or 0)) == (names or False)
+
+
+@pytest.mark.parametrize(
+    ("words", "found"),
+    [("men", (1,)), ("Women", (0,)), ("ladies and men", (0, 1)), ("Women's", (0,)), ("children", ()), ("the men", (1,))],
+)
+def test_people_are_found_by_what_pages_call_them(words: str, found: tuple[int, ...]) -> None:
+    """"Men:" is the size called "man". Words for people: common practice."""
+    assert sizes_called(words, ("woman", "man"))[0] == found
+
+
+def test_two_sizes_for_the_same_people_are_not_told_apart() -> None:
+    """Where both sizes are a child's, "Kids:" names neither of them alone."""
+    assert sizes_called("kids", ("child", "children")) == ((), "kids")
+
+
+@pytest.mark.parametrize(
+    ("line", "some"),
+    [
+        ("Grown-up size only: knit 1 round.", True), ("Child and adult sizes: knit 1 round.", True), ("Men: knit 1 round.", True),
+        ("For size S: knit 1 round.", True), ("All sizes: knit 1 round.", False), ("Needle size: 4 mm.", False),
+        ("Crown: knit 1 round.", False), ("Knit 1 round.", False),
+    ],
+)  # fmt: skip
+def test_a_line_for_some_sizes_is_known_by_its_head(line: str, some: bool) -> None:
+    """It is never cut: how far its head reaches nobody can tell from a part of it."""
+    assert is_for_some(line) is some
+
+
+def test_names_of_people_are_no_names_of_parts() -> None:
+    """A label of people is for their size; "Thumb" is the name of a line."""
+    assert names_people("Women and children")
+    assert not names_people("Thumb")

@@ -20,6 +20,7 @@ from stepper.project.problems import Span
 from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words, reads
+from stepper.project.sizes import is_for_some
 from stepper.project.stripes.stripe_sequences import StripeSequences
 
 _MOST_ROWS = 8
@@ -125,6 +126,8 @@ class PageLines:
             text: The text.
             row: Row of the page where it begins, from 1.
         """
+        if is_for_some(text):
+            return [Piece(kind="note", text=text, row=row, why=self.why(text))]
         pieces: list[Piece] = []
         sentences = sentences_of(text)
         for whole in sentences:

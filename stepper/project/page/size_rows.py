@@ -18,7 +18,8 @@ _AGE = r"(?:\s*(?:months?|mths?|mos?|years?|yrs?|y|m))?"
 _ONE = (
     rf"(?:(?:women'?s|men'?s|child(?:ren)?'?s?|adults?'?s?|baby|toddler|kids?'?)\s+)?(?:{_LETTER}"
     rf"|\d{{1,3}}(?:\.\d|[½¼¾])?{_AGE}"
-    r"|newborn|preemie|one(?:\s+size)?(?:\s+fits\s+(?:all|most))?|child|adult|baby|toddler|\d{1,2}T)"
+    r"|newborn|preemie|one(?:\s+size)?(?:\s+fits\s+(?:all|most))?|child(?:ren)?|kids?|adults?|baby|babies|toddlers?"
+    r"|wom[ae]n|m[ae]n|lad(?:y|ies)|grown-?\s?ups?|teens?|teenagers?|\d{1,2}T)"
 )
 _SIZE = re.compile(rf"{_ONE}(?:\s?[-/\u2013]\s?{_ONE})?", re.I)
 _RANGE = re.compile(rf"({_ONE})\s*(?:[-/\u2013]|\s+to\s+)\s*({_ONE})", re.I)

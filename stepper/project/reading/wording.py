@@ -42,7 +42,15 @@ from stepper.project.reading.row_ends import change_in_doubt, joined_stops, on_r
 from stepper.project.reading.sentences import Builder, Head
 from stepper.project.rewording.asides import label_times
 from stepper.project.rewording.yarn_names import find_called, with_names
-from stepper.project.sizes import find_size, nearest_size, sizes_called, sizes_in_prose
+from stepper.project.sizes import (
+    HEAD_OF_SIZES,
+    PEOPLE_HEAD,
+    find_size,
+    names_people,
+    nearest_size,
+    sizes_called,
+    sizes_in_prose,
+)
 from stepper.project.stitchwork import Numbers
 
 EXAMPLES = (
@@ -135,7 +143,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     if note:
         remark = Remark(text[note.end() :].strip().rstrip("."), place_of(note.end(), len(plain) - note.end()))
         return LineReading(line=_line(None, Head(), (remark,), text, whole))
-    only = sizes_in_prose(plain) or _SIZES_ONLY.match(plain) if words.size_names else None
+    only = _find_sizes(plain, words)
     if only is not None:
         return _for_sizes(text, only, place_of, words)
     own = _read_own_words(text, plain, place_of, words)
@@ -302,6 +310,10 @@ def _foreign(label: str | None, words: Words) -> tuple[str, str] | None:
         return f'"{name}:" reads as the name of the line, and nothing would be knitted with it.', (
             f'Write "With {name}, ..." for the yarn, or "Chart {name}" for a chart.'
         )
+    if names_people(name) or HEAD_OF_SIZES.match(f"{name}: -"):
+        return f'"{name}:" reads as the name of the line; it would be worked in every size.', (
+            "Write the name of a size as `sizes` has it before the colon, or leave the words out."
+        )
     parts = [part for part in re.split(r"\s*(?:,|&|\band\b)\s*", name) if part]
     if parts and all(find_size(part, words.size_names) is not None for part in parts):
         return f'"{name}:" reads as the name of the line; it would be worked in every size.', (
@@ -328,6 +340,18 @@ _SIZES_ONLY = re.compile(
     r"|^\s*only\s+(?:for\s+)?(?:the\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*(?=\S)",
     re.I,
 )
+
+
+def _find_sizes(plain: str, words: Words) -> re.Match[str] | None:
+    """Find the sizes that a line is for at its front; None if it is for all of them."""
+    if not words.size_names:
+        return None
+    found = sizes_in_prose(plain) or _SIZES_ONLY.match(plain) or HEAD_OF_SIZES.match(plain)
+    people = PEOPLE_HEAD.match(plain) if found is None else None
+    if people is None or not names_people(people.group(1)):
+        return found
+    places, missing = sizes_called(people.group(1), words.size_names)
+    return people if places and not missing else None
 
 
 def _for_sizes(

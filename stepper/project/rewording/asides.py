@@ -104,7 +104,7 @@ def label_instructs(label: str) -> str:
     numbered = _NUMBERED.match(name)
     if numbered is not None and not _NO_NAME.search(numbered.group("name")):
         name = numbered.group("name")
-    if re.match(r"(?:for\s+)?(?:sizes?\b|[\w ,]{1,40}?\ssizes?(?:\s*\([\w ,]+\))?\s+only$)", name, re.I):
+    if re.match(r"(?:for\s+)?(?:sizes?\b|[\w ,'-]{1,40}?\ssizes?(?:\s*\([\w ,]+\))?\s+only$)", name, re.I):
         return ""  # a line for some sizes: the size names set it apart from a label
     found = _LABEL.search(name)
     if found is not None:

@@ -98,3 +98,10 @@ def test_a_row_of_thousands_of_clauses_is_not_read_at_each_of_them() -> None:
     pieces = Counted(rows=(text,), words=Words(sizes=1)).by_sentence(text, 1)
     assert {piece.kind for piece in pieces} <= {"line", "note"}
     assert len(asked) < 60
+
+
+def test_a_paragraph_for_one_size_is_not_cut() -> None:
+    """Cut at its full stops, its second sentence would be worked in every size."""
+    text = "Men only: Twiddle around. Knit one round. 40 sts."
+    pieces = page(text, sizes=2).by_sentence(text, 1)
+    assert [(piece.kind, piece.text) for piece in pieces] == [("note", text)]

@@ -53,6 +53,8 @@ def test_without_names_the_lists_tell_how_many_sizes() -> None:
         (["Shoe sizes 36/37 (38/39, 40/41)"], ("36/37", "38/39", "40/41")),
         (["Sizes: XS (S, M,", "L)"], ("XS", "S", "M", "L")),
         (["Sizes: 1 (2, 3) Adult"], ("1", "2", "3")),
+        (["Sizes: toddler (child, grown-up)"], ("toddler", "child", "grown-up")),
+        (["Sizes: women (men)"], ("women", "men")),
         (["Size 8 needles"], ()),
         (["Finished size: 20 cm wide"], ()),
     ],

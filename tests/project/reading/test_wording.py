@@ -282,6 +282,24 @@ def test_a_line_for_one_size_need_not_say_size() -> None:
     assert 'no size "XL"' in problem.message
 
 
+@pytest.mark.parametrize(
+    "line",
+    ["Grown-up size: Knit 2 rounds.", "Grown-ups: Knit 2 rounds.", "For the adult size: Knit 2 rounds.", "Grown-up size only: Knit 2 rounds."],
+)
+def test_a_size_before_the_word_is_no_name_of_the_line(line: str) -> None:
+    """"Adult size: …" was worked in the child's size too, under that name."""
+    made = read_line(line, place_of, Words(sizes=2, size_names=("child", "grown-up"))).line
+    assert made is not None
+    assert (made.only, made.label) == ((1,), None)
+
+
+@pytest.mark.parametrize("line", ["Men: Knit 2 rounds.", "Large size: Knit 2 rounds.", "Women and men: Knit 2 rounds."])
+@pytest.mark.parametrize("sizes", [(), ("child", "grown-up")])
+def test_a_size_that_the_file_does_not_have_is_refused(line: str, sizes: tuple[str, ...]) -> None:
+    """Taken for a name, the line would be worked in every size."""
+    assert read_line(line, place_of, Words(sizes=len(sizes), size_names=sizes)).line is None
+
+
 @pytest.mark.parametrize(("line", "told"), [("MC: Knit 2 rounds.", "With MC"), ("S and L: Knit 2 rounds.", "Size S and L only")])
 def test_a_label_that_is_a_yarn_or_sizes_is_refused(line: str, told: str) -> None:
     """Taken for a name, the yarn would not be taken up and the line would be worked in every size."""
