@@ -27,13 +27,14 @@ KINDS = (
     "abbreviations",
     "stitch patterns",
     "notes of the designer",
+    "comments",
     "chart",
     "page",
     "copyright",
     "heading",
 )
 """Every kind of text that is not knitted. `page`: page numbers, running heads, addresses, rules. `heading`:
-the name of a part, which becomes the name of its section."""
+the name of a part, which becomes the name of its section. `comments`: what readers wrote below the page."""
 
 _HEADED = (
     (r"finished\s+size|(?:finished|knitted|actual)?\s*(?:measurements?|dimensions?)|finished|ease"
@@ -48,6 +49,7 @@ _HEADED = (
     (r"special|techniques?|stitch\s+(?:guide|patterns?)|pattern\s+stitch|stitches", "stitch patterns"),
     (r"charts?|chart\s+key|key|legend|symbols?", "chart"),
     (r"copyright", "copyright"),
+    (r"comments", "comments"),
 )  # fmt: skip
 _SOFT = frozenset(
     ("", "title", "sizes", "finished measurements", "needles", "notions", "yarn", "materials", "chart")
@@ -148,6 +150,11 @@ _STITCH_PATTERN = re.compile(
     r"\bmultiple\s+of\s+\d+|\b(?:pattern|stitch|rib)\s*\((?:worked|multiple|over)\b", re.I
 )
 _CHART = re.compile(r"^\W*(?:charts?|key|legend|schematics?|symbols?)\b|\bsee\s+(?:the\s+)?chart\b", re.I)
+_SPEAKER = re.compile(
+    r"^\W*[^\W\d][\w.' -]{0,30}?(?:\s+(?:says|said|writes|wrote|asks|asked|replies|replied))?\s*:\s*|^\W+",
+    re.I,
+)
+"""Who wrote a comment: "Anja says: "."""
 _PROSE = re.compile(r"[^\W\d_]{3,}(?:['’][a-z]+)?")
 
 
@@ -181,6 +188,8 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
         return ""
     if is_clutter(sentence) and not (context == "finished measurements" and re.fullmatch(r"\d+", sentence)):
         return "copyright" if _COPYRIGHT.search(sentence) else "page"
+    if context == "comments":
+        return "" if is_order(_SPEAKER.sub("", sentence)) else context
     if _means_something(sentence, context):
         return "abbreviations" if context != "chart" else "chart"
     if _is_gauge(sentence, context):

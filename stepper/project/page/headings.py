@@ -44,6 +44,16 @@ _FRONT = re.compile(
 )
 """Words that head text that is not knitted: materials, gauge, abbreviations."""
 
+_COMMENTS = re.compile(
+    r"(?:(?:leave|post|add)\s+(?:a|your)\s+)?(?:\d{1,4}\s+)?(?:(?:readers?'?s?'?|your|the)\s+)?"
+    r"(?:comments?|responses?|replies|reactions|thoughts\s+on\s.{1,60})(?:\s*\(\d{1,4}\))?"
+    r"|what\s+(?:our|the|my|other)\s+(?:readers|knitters)\s+(?:say|said|wrote|think|thought)(?:\s+about\s.{1,40})?",
+    re.I,
+)
+"""What heads the comments of readers below a page: "3 comments", "What our readers say"."""
+_TOP = re.compile(r"(?:the\s+)?top", re.I)
+"""The last part of a hat or mitten, which is no word of a part beside others: "top down"."""
+
 _CHART = re.compile(r"^chart\s+([A-Za-z0-9][\w-]*)\b(?!\s*,)(?P<rest>[^.]*)$", re.I)
 _CLUTTER = re.compile(
     r"^(?:(?:page|p\.)\s*\d+(?:\s*(?:of|/)\s*\d+)?|\d{1,3}|\d+\s*/\s*\d+|-\s*\d+\s*-|https?://\S+|www\.\S+"
@@ -101,6 +111,8 @@ def heading_of(row: str) -> Heading | None:
     chart = _CHART.match(plain.rstrip(":"))
     if chart and len(plain) <= 60:
         return Heading(kind="chart", name=chart.group(1).lower(), rest=chart.group("rest").strip(" :"))
+    if _COMMENTS.fullmatch(plain.rstrip(": ")):
+        return Heading(kind="front", name="comments")
     if _STITCH_PATTERN.match(plain):
         return Heading(kind="front", name="stitch pattern")
     front = _FRONT.match(plain)
@@ -145,7 +157,7 @@ def _part(plain: str) -> Heading | None:
         and len(bare) <= 48
         and not re.search(r"[\d.,;*(\[=]", bare)
         and bare[:1].isalpha()
-        and bool(_PART.search(bare) or _MADE.fullmatch(aside))
+        and bool(_PART.search(bare) or _TOP.fullmatch(bare) or _MADE.fullmatch(aside))
         and not bare.lower().endswith("as follows")
     )
     if not sound:

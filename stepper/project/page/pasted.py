@@ -80,7 +80,8 @@ def take_apart(text: str) -> Pasted:
     parts = _merged(sorter.parts)
     pieces = [*sorter.front, *(piece for part in parts for piece in part.pieces)]
     doubtful = [piece for piece in sorter.front if piece.kind == "note"]
-    told = [piece for piece in pieces if piece.kind == "comment" and piece.front not in ("heading", "page")]
+    untold = ("heading", "page", "comments")
+    told = [piece for piece in pieces if piece.kind == "comment" and piece.front not in untold]
     return Pasted(
         title=_title(rows),
         sizes=sizes,

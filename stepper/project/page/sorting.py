@@ -262,6 +262,8 @@ class Sorter:
     def _head_front(self, heading: Heading, at: int) -> int:
         """Take a heading of front matter, with the rest of its row."""
         kind = kind_under(heading)
+        if kind == "comments" and not self._knits:
+            kind = "notes of the designer"  # readers comment on what is there
         if self._defines or not (self.mode == "work" and _ASIDE.match(heading.name)):
             self.mode, self.context, self.begun, self.apart = "front", kind, False, False
         if not heading.rest:
@@ -347,7 +349,7 @@ class Sorter:
 
     def _begins(self, sentence: str, after: int) -> bool:
         """Return whether knitting begins, or goes on, at a sentence in the front matter."""
-        if kind_of(sentence, self.context, apart=self.apart):
+        if self.context == "comments" or kind_of(sentence, self.context, apart=self.apart):
             return False
         worked = self.lines.is_worked(sentence)
         casts = casts_on(sentence) or (worked and bool(re.search(r"\b(?:cast\s+on|co)\s+\d", sentence, re.I)))

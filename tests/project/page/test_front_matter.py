@@ -63,6 +63,9 @@ def test_behind_an_empty_row_a_list_has_ended() -> None:
         ("Stitch guide", "stitch patterns"),
         ("Pattern notes", "notes of the designer"),
         ("Notions: buttons", "notions"),
+        ("12 thoughts on “The Long Way Shawl”", "comments"),
+        ("Comments (3)", "comments"),
+        ("What our readers say", "comments"),
     ],
 )
 def test_a_heading_gives_its_kind_to_what_stands_below(row: str, kind: str) -> None:
@@ -82,3 +85,19 @@ def test_knitting_may_begin_below_a_list_of_needles_but_not_among_abbreviations(
 def test_a_sentence_of_endless_length_is_not_named() -> None:
     """No page has one; whatever it is, the knitter is sent to it."""
     assert kind_of("wool " * 400) == ""
+
+
+@pytest.mark.parametrize(
+    ("sentence", "kind"),
+    [
+        ("Anja says: I added 10 rows to the body.", "comments"),
+        ("I cast on 76 though, because my gauge was off.", "comments"),
+        ("“Made three pairs in a week.”", "comments"),
+        ("Anja: Cast on 76 stitches.", ""),
+        ("Row 5: K2, yo, k2tog.", ""),
+        ("Knit 2 rounds.", ""),
+    ],
+)
+def test_what_readers_tell_is_no_order(sentence: str, kind: str) -> None:
+    """A comment that begins as an order stands under a mark: it may be a correction, or the page goes on."""
+    assert kind_of(sentence, "comments") == kind

@@ -332,3 +332,21 @@ def test_a_heading_of_two_shapings_heads_what_follows() -> None:
     kinds = {piece.text: piece.kind for piece in take_apart(page).pieces}
     assert kinds["Shape armholes and neck"] == "label"
     assert kinds["Bind off 6 (7) sts at beg of next 2 rows."] == "line"
+
+
+def test_comments_of_readers_are_no_knitting() -> None:
+    """What they did otherwise is not worked, and what looks like an order among it stands under a mark."""
+    page = (
+        "HAT\nCast on 60 sts. Join in the round.\nKnit 4 rounds.\nBind off.\n\nComments (2)\n\nAnja: I did 10 rounds. So warm!\n\n"
+        "Bo says: Where do I start?\n\nCas: Cast on 70 sts for a big head.\n\nPia: Mine has 64 stitches.\n"
+    )
+    pieces = take_apart(page).pieces
+    assert [piece.text for piece in pieces if piece.kind == "note"] == ["Cas: Cast on 70 sts for a big head."]
+    assert {piece.front for piece in pieces[-5:] if piece.kind == "comment"} == {"comments"}
+    assert [piece.text for piece in pieces if piece.kind == "line"][-1] == "Bind off."
+
+
+def test_comments_before_the_knitting_are_the_designers() -> None:
+    """What stands below them may be the pattern."""
+    page = "Warm Hat\n\nComments\nThis is a plain hat.\n\nCast on 60 sts. Join in the round.\nKnit 4 rounds.\n"
+    assert [piece.kind for piece in take_apart(page).pieces][-2:] == ["line", "line"]
