@@ -97,6 +97,9 @@ SILENT = {
     "s",
     # "Exactly as the first", "the first one", "40 cm long measured from the underarm": as without them.
     "exactly", "one", "measured", "just", "live",
+    # "Until you've got 20 cm", "12 new ones over the gap", "your own thumb", "as long as you want it", "always with one stitch
+    # less", "being careful not to twist": talk around what is said.
+    "got", "new", "own", "it", "always", "being",
     # "Proceed as for the back", "until the sleeve seam measures 40 cm": it is worked, and the sleeve is as long.
     "proceed", "seam",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
@@ -108,6 +111,10 @@ SILENT_THERE = {
     # The head names the rows, and the change falls on each of them whether that is said again or not.
     "Rows 1 and 2: Cast off 4 sts at the beginning of each row.": ("each",),
     "Rows 3-6: Inc 1 st at each end of every row.": ("every",),
+    # The piece goes on in rows either way, the decrease is named again, and what is joined is the round.
+    "Turn and work in rows.": ("turn",),
+    "Continue decreasing every 2nd round, with one stitch less before the decrease each time, until 10 sts remain.": ("decreasing",),
+    "Join round, taking care not to twist.": ("round",),
 }
 """Words that may be left out of one line, and tell in others."""
 

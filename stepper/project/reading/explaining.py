@@ -15,6 +15,7 @@ from dataclasses import dataclass
 from stepper.project.problems import one_of
 from stepper.project.reading.parsing import Stopped, legal_words, list_expected, split_label, stop_of
 from stepper.project.reading.unsupported import find_unsupported
+from stepper.project.rewording.talk import is_talk
 from stepper.project.spelling import near, slips
 
 _MOST_EXPECTED = 5
@@ -226,6 +227,8 @@ def _best(text: str, stop: int, known: frozenset[str], left: Trials) -> Repair |
             if split_label(trial)[0] is not None and split_label(text)[0] is None:
                 continue  # a head that became a label is not what was meant
             after = stop_of(trial)
+            if after is None and is_talk(trial):
+                continue  # "Think of the sea" is no slip for talk of "this"
             if after is None:
                 fits.append(twin)
             elif further is None and count == 1 and len(match.group()) >= 4 and after > stop + len(twin) + 2:

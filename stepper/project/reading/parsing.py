@@ -130,12 +130,23 @@ def understood(plain: str) -> Understood:
     first = Understood(label, side, start, outcome, as_printed(plain))
     if not isinstance(outcome, Stopped) and not _STOP_IN_ROWS.search(plain):
         return first
-    made = reword(plain)
+    found = _in_other_words(plain, first, spoken=False)
+    if not isinstance(found.outcome, Stopped):
+        return found
+    told = _in_other_words(plain, first, spoken=True)
+    return found if isinstance(told.outcome, Stopped) else told
+
+
+def _in_other_words(plain: str, first: Understood, *, spoken: bool) -> Understood:
+    """Read a line reworded, with signs for the yarns it calls by a colour, or else without."""
+    made = reword(plain, spoken=spoken)
+    if spoken and made == reword(plain):
+        return first
     if made.yarns:
         signed = _as_recast(plain, first, made)
         if not isinstance(signed.outcome, Stopped):
             return signed
-        made = reword(plain, signed=False)
+        made = reword(plain, signed=False, spoken=spoken)
     return _as_recast(plain, first, made)
 
 

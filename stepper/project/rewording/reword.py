@@ -4,7 +4,8 @@ Theory of operation. A line that does not read as written is taken through the t
 `stepper.project.rewording.synonyms`. A letter that moves keeps its place, and a letter that is put in takes
 the place of the words it replaces, so that a problem is shown where it is printed. Words that work no
 stitches are cut out and kept, to be said with the line. A name in the head of a line, as in "Row 5 (dec
-row):", becomes its label.
+row):", becomes its label. A line that is not read so either is looked at once more as talk to the knitter; no
+other line is touched by that.
 """
 
 from __future__ import annotations
@@ -19,8 +20,10 @@ from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.openings import write_openings_in_order
 from stepper.project.rewording.reworded import Reworded, as_printed
 from stepper.project.rewording.signs.page_row_synonyms import SPLIT_HEADS
+from stepper.project.rewording.style.spoken_synonyms import SPOKEN
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
+from stepper.project.rewording.talk import take_talk_out
 from stepper.project.rewording.yarn_names import printed_again, sign_yarns
 
 _MOST = 8
@@ -39,16 +42,20 @@ _HEAD_NAME = re.compile(
 
 
 @lru_cache(maxsize=1024)
-def reword(plain: str, *, signed: bool = True) -> Reworded:
+def reword(plain: str, *, signed: bool = True, spoken: bool = False) -> Reworded:
     """Put a line into the grammar's words.
 
     Args:
         plain: The line, made plain.
         signed: Whether signs are put for the yarns that it calls by a colour.
+        spoken: Whether talk is taken out of it first, and counts and repeats told in the second person are
+            put as they are printed elsewhere.
     """
     printed = as_printed(plain)
     for head in SPLIT_HEADS:
         printed = put_words(printed, head) if ":" in plain else printed
+    if spoken:
+        printed = _as_printed_elsewhere(printed)
     line = sign_yarns(printed) if signed else printed
     yarns = line.yarns
     made = write_openings_in_order(_without_name(line))
@@ -63,6 +70,16 @@ def reword(plain: str, *, signed: bool = True) -> Reworded:
     if not yarns:
         return made
     return replace(made, yarns=yarns, kept=tuple(printed_again(words, yarns) for words in made.kept))
+
+
+def _as_printed_elsewhere(line: Reworded) -> Reworded:
+    """Return a line that talks to the knitter as other pages print it; the same if nothing in it talks."""
+    line = take_talk_out(line)
+    for synonym in SPOKEN:
+        low = line.text.lower()
+        if any(piece in low for piece in synonym.has):
+            line = put_words(line, synonym)
+    return line
 
 
 @cache
