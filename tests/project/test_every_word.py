@@ -113,6 +113,8 @@ SILENT_THERE = {
     "Rows 3-6: Inc 1 st at each end of every row.": ("every",),
     # The piece goes on in rows either way, the decrease is named again, and what is joined is the round.
     "Turn and work in rows.": ("turn",),
+    "Rep rows 1 and 2 four more times, until you have 17 sts.": ("until",),
+    "Row 3: K1, k2tog, knit until there's 1 stitch left, k1.": ("there's",),
     "Continue decreasing every 2nd round, with one stitch less before the decrease each time, until 10 sts remain.": ("decreasing",),
     "Join round, taking care not to twist.": ("round",),
 }

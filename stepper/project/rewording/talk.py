@@ -34,7 +34,7 @@ _WORK: Final = re.compile(
     r"next|previous|following|opposite|alternat\w*|optional|only|just\s+for|leave|left\s+out|leav\w*|longer|shorter|wider|"
     r"narrower|bigger|smaller|larger|looser|tighter|fewer|less|"
     r"sides?|fronts?|backs?|left|right|middle|cent(?:er|re)|begin\w*|ends?|start\w*|edges?|top|bottom|first|last|final|second|third|"
-    r"more|goes|here\s+(?:you|we)|time\s+(?:to|for)|yarns?|wool|balls?|skeins?|colou?r\w*|shades?|strip\w*|contrast\w*|main|background|"
+    r"plain|even|straight|from\s+(?:here|now)|more|goes|here\s+(?:you|we)|time\s+(?:to|for)|yarns?|wool|balls?|skeins?|colou?r\w*|shades?|strip\w*|contrast\w*|main|background|"
     r"white|black|grey|gray|red|blue|green|yellow|orange|purple|pink|brown|cream|navy|"
     r"for\s+(?:the\s+)?(?:wom[ae]n|m[ae]n|lad(?:y|ies)|kids?|child(?:ren)?|adults?|grown-?ups?|bab(?:y|ies)|toddlers?|big|small|tall|short|large|little)\b.*"
     r")(?![\w-])",

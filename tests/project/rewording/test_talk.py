@@ -49,6 +49,7 @@ def test_a_sentence_of_talk_is_known(sentence: str) -> None:
         "You can leave it out.",
         "That part is optional.",
         "Everything is in blue from here.",
+        "It is plain from here.",
         "This bit is in purple.",
         "Here you change colour.",
         "It's time to cut the yarn.",
