@@ -16,6 +16,8 @@ from typing import Any
 from stepper.errors import SurroundingsError
 
 _ERRORS_ONLY = 3
+_NOT_REPACKED = "session.disable_prepacking"
+"""Name of the setting. Source: onnxruntime_session_options_config_keys.h of onnxruntime."""
 _MMAP_THRESHOLD, _TRIM_THRESHOLD = -3, -1
 """Names of the settings of `mallopt` in the C library of Linux, from its malloc.h."""
 _LARGE_BYTES, _SPARE_BYTES = 4 << 20, 32 << 20
@@ -23,12 +25,13 @@ _LARGE_BYTES, _SPARE_BYTES = 4 << 20, 32 << 20
 # of a core; from 16 MB on the most is 245 MB.
 
 
-def load_network(path: Path, whose: str) -> Any:
+def load_network(path: Path, whose: str, *, repacked: bool = True) -> Any:
     """Load a network.
 
     Args:
         path: Its file.
         whose: What to call it in the sentence if it cannot be loaded.
+        repacked: Whether its weights are kept a second time as they are multiplied fastest.
 
     Returns:
         An `onnxruntime.InferenceSession`.
@@ -42,6 +45,8 @@ def load_network(path: Path, whose: str) -> Any:
         options.intra_op_num_threads = 1
         options.enable_cpu_mem_arena = False  # an arena never gives back what the longest utterance took
         options.log_severity_level = _ERRORS_ONLY
+        if not repacked:
+            options.add_session_config_entry(_NOT_REPACKED, "1")
         give_memory_back()
         return runtime.InferenceSession(str(path), options, providers=["CPUExecutionProvider"])
     except Exception as error:  # onnxruntime raises its own kinds, which derive from nothing narrower

@@ -32,6 +32,40 @@ def test_what_is_no_network_is_a_sentence(tmp_path: Path) -> None:
             load_network(path, "The model")
 
 
+_LOADS_THE_DECODER = """
+import sys
+import numpy as np
+from stepper.ears.bundled.moonshine_model import MoonshineModel
+from stepper.ears import onnx_session
+from stepper.ears.bundled import moonshine_model
+
+def anonymous_mb():
+    lines = open("/proc/self/status").read().splitlines()
+    return int(next(line for line in lines if line.startswith("RssAnon")).split()[1]) / 1024
+
+if sys.argv[1] == "repacked":
+    load = onnx_session.load_network
+    moonshine_model.load_network = lambda path, whose, repacked=True: load(path, whose)
+model = MoonshineModel()
+held = anonymous_mb()
+sound = (np.random.default_rng(1).standard_normal(16_000) * 900).astype(np.int16)
+print(held, model.encode(sound.tobytes()).first.tobytes().hex())
+"""
+
+
+@pytest.mark.skipif(find_spec("moonshine_voice") is None, reason="the recogniser is not installed")
+@pytest.mark.skipif(sys.platform != "linux", reason="this reads what Linux tells of a process")
+def test_the_decoder_holds_its_weights_once_and_says_the_same() -> None:
+    """To the last digit of each token's likelihood, since its products are of whole numbers."""
+    held, likely = {}, {}
+    for how in ("repacked", "once"):
+        command = [sys.executable, "-c", _LOADS_THE_DECODER, how]
+        said = subprocess.run(command, capture_output=True, text=True, check=True).stdout.split()
+        held[how], likely[how] = float(said[0]), said[1]
+    assert likely["once"] == likely["repacked"]
+    assert held["repacked"] - held["once"] > 3
+
+
 _TAKES_AND_GIVES = """
 import sys
 from stepper.ears.onnx_session import give_memory_back

@@ -70,8 +70,8 @@ class SoundTree:
         sounded = np.full(len(self._parents), -math.inf, np.float32)
         gap = sounded.copy()
         gap[0] = start[0]
-        reached, entered = np.empty_like(gap), np.empty_like(gap)
-        silence, emitted = likely[:, NOTHING], likely[:, self._columns]
+        reached, entered, emitted = np.empty_like(gap), np.empty_like(gap), np.empty_like(gap)
+        silence = likely[:, NOTHING]
         for at in range(len(likely)):  # in place, being a fifth of all work over a film
             np.maximum(gap, sounded, out=reached)
             reached.take(self._ends, out=found[at], mode="clip")
@@ -79,7 +79,8 @@ class SoundTree:
             entered[self._again] = gap[self._before_again]
             np.add(reached, silence[at], out=gap)
             np.maximum(sounded, entered, out=sounded)
-            sounded += emitted[at]
+            likely[at].take(self._columns, out=emitted, mode="clip")  # all frames at once would take 7 MB
+            sounded += emitted
             sounded[0], gap[0] = -math.inf, start[at + 1]  # nothing leads into the root from here
         np.maximum(gap, sounded).take(self._ends, out=found[-1], mode="clip")
         found[0] = -math.inf
