@@ -78,6 +78,8 @@ class Wordings:
     only_called: Callable[[str], bool] = lambda text: False
     """Whether a text is a cue that people say to each other in any film, so that it counts only behind the
     address word."""
+    moves: Callable[[Hashable], bool] = lambda means: False
+    """Whether what a wording means moves the knitting, so that it has to be surer than a question."""
     last_number: Callable[[str], float | None] = lambda text: None
     """The number that a text ends with, apart from one word such as a unit; None if there is none."""
     english: Callable[[str], str] = lambda text: text

@@ -14,6 +14,7 @@ from stepper.language.understanding.understand import NotUnderstood, asked_by_id
 from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
+from stepper.session import cues
 from stepper.session.cues import Count, Enough, No, Note, Yes
 
 MOST: Final = 999
@@ -25,6 +26,11 @@ _UNITS: Final = {"": "", "centimeters": "cm", "inches": "in"}
 _TENS: Final[Mapping[str, float]] = {words(number): number for number in range(1, 21)}
 # What may be added to a count made aloud.
 _COUNT: Final = next(row for row in VOCABULARY if row.cue is Count)
+MOVING: Final = (
+    cues.Next, cues.GoOn, cues.Back, cues.AtStitch, cues.AtMarker, cues.GoTo, cues.RoundsDone,
+    cues.RoundsBack, cues.StitchesBack, cues.YarnDone, cues.Undo, cues.Redo, cues.Tink, cues.Yes,
+)  # fmt: skip
+"""The cues that move the place, or may: a yes, where a move was read back."""
 _FEWEST_WORDS: Final = 2
 # A single word heard while a film is on would be a guess.
 _FEWEST_OF_A_QUESTION: Final = 4
@@ -55,6 +61,7 @@ def list_wordings(plan: Plan | None, own: Mapping[str, str] | None = None) -> Wo
         known=lambda text: plan is not None and is_cue(text, plan, own),
         remark=lambda text: plan is not None and is_remark(text, plan),
         only_called=is_small_talk,
+        moves=moves,
         last_number=last_number,
     )
 
@@ -204,6 +211,17 @@ def _frame(phrase: str, means: Hashable, numbers: Mapping[str, float] | None = N
 def _places(plan: Plan) -> tuple[str, ...]:
     labels = (round_.label for round_ in plan.rounds if round_.label)
     return tuple(dict.fromkeys(drop_articles(normalise(name)) for name in (*plan.sections, *labels)))
+
+
+def moves(means: Hashable) -> bool:
+    """Return whether what a wording means to a recogniser moves the knitting.
+
+    Args:
+        means: As `meaning_of` gives it, alone or with a number behind it.
+    """
+    while isinstance(means, tuple):
+        means = means[0]
+    return means in MOVING
 
 
 def meaning_of(row: Wording) -> tuple[Hashable, ...]:

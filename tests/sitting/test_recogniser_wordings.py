@@ -9,14 +9,17 @@ from stepper.ears.wordings import Reply
 from stepper.language.numbers import number
 from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.session.cues import Length
+from stepper.session.rules import RULES
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import (
+    MOVING,
     is_cue,
     is_small_talk,
     last_number,
     list_lengths,
     list_numbers,
     list_wordings,
+    moves,
 )
 
 SAMPLE = Path(__file__).parents[1] / "fixtures" / "switchback.yaml"
@@ -86,6 +89,32 @@ def test_inches_and_centimetres_are_not_the_same_and_compete() -> None:
         if frame.before == "it measures"
     }
     assert means[""] == means["centimeters"] != means["inches"]
+
+
+@pytest.mark.parametrize(
+    ("text", "moves_it"),
+    [("next step", True), ("go on", True), ("rip back", True), ("yes it is", True), ("go to yoke", True),
+     ("what is next", False), ("hold on", False), ("not now", False), ("i dropped a stitch", False)],
+)  # fmt: skip
+def test_it_is_known_what_moves_the_knitting(text: str, moves_it: bool) -> None:
+    """A phrase, a word behind the address word, and with a place in it."""
+    wordings = list_wordings(load_project(SAMPLE).plan)
+    means = wordings.phrases.get(text) or wordings.called[text].means
+    assert wordings.moves(means) is moves_it
+
+
+def test_a_number_in_a_frame_moves_the_knitting_as_the_frame_does() -> None:
+    """What a number means stands behind what its frame means."""
+    frames = {frame.before: frame.means for frame in list_wordings(load_project(SAMPLE).plan).frames}
+    assert moves((frames["go to round"], 12))
+    assert not moves((frames["it measures"], 12))
+
+
+def test_every_cue_that_is_decided_as_a_move_moves_the_knitting() -> None:
+    """So that a new kind of move is not heard on less than the others are."""
+    decided = {cue for (_, cue), rule in RULES.items() if rule.__module__ == "stepper.session.moves"}
+    assert decided
+    assert decided <= set(MOVING)
 
 
 def test_a_remark_may_hold_numbers_and_has_to_hold_something() -> None:

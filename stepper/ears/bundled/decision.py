@@ -33,6 +33,8 @@ class Candidate:
     """What it sounds like."""
     is_word: bool = False
     """Whether it is a single word, or a number with no word around it."""
+    moves: bool = False
+    """Whether it moves the knitting."""
 
 
 def total_score(scored: Candidate, thresholds: Thresholds) -> float:
@@ -54,6 +56,8 @@ def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | N
     if score < (thresholds.agreed if best.words >= 0 else thresholds.least):
         return None
     least, clear = thresholds.least_word if best.is_word else -math.inf, thresholds.clear
+    if best.moves:
+        least = max(least, thresholds.least_moving)
     if best.number is not None:
         least, clear = max(least, thresholds.least_number), thresholds.clear_number
     if score < least:

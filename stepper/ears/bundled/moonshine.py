@@ -230,6 +230,7 @@ class MoonshineRecogniser:
                 number=fit.number,
                 row=fit.sounds,
                 is_word=fit.text in self._short,
+                moves=self._wordings.moves(fit.means),
             )
             for fit in fits
         ]

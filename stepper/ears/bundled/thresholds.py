@@ -34,8 +34,12 @@ class Thresholds:
     least_word: float
     """The least for a single word or a bare number, whatever the decoder says: what is left of a longer cue
     in noise is often like one. A natural logarithm."""
+    least_moving: float
+    """The least for what moves the knitting, whatever the decoder says: of a sentence that is not listened
+    for it often finds such a cue no less likely than what it writes freely ("go on" of "wrong yarn"). A
+    natural logarithm."""
     clear_number: float
-    """The same for a text with a number in it: being asked again costs a second, a wrong count a hunt for a
+    """`clear` for a text with a number in it: being asked again costs a second, a wrong count a hunt for a
     fault that is not there. A natural logarithm."""
     least_number: float
     """The least for a text with a number in it, whatever the words say. A natural logarithm."""
@@ -47,6 +51,7 @@ STRICT: Final = Thresholds(
     agreed=-20.0,
     clear=3.0,
     least_word=-4.0,
+    least_moving=-10.0,
     clear_number=4.0,
     least_number=-3.0,
 )

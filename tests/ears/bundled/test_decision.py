@@ -76,6 +76,15 @@ def test_behind_the_address_word_less_is_asked_for() -> None:
     assert decide(doubtful, LOOSE) is not None
 
 
+@pytest.mark.parametrize("words", [-0.1, 0.0, 2.7])
+def test_what_moves_the_knitting_has_to_fit_whatever_the_decoder_says(words: float) -> None:
+    """Behind the address word "wrong yarn" of one voice fits "go on" at -18, and the decoder finds that likely."""
+    said = Candidate(text="what is next", means="next step", sounds=LOOSE.least_moving - 1, words=words)
+    assert decide([said], LOOSE) == said
+    assert decide([replace(said, moves=True)], LOOSE) is None
+    assert decide([replace(said, moves=True, sounds=LOOSE.least_moving + 1)], LOOSE) is not None
+
+
 def test_a_number_has_to_be_clearer_than_a_cue() -> None:
     """To ask again costs a second, a wrong count a hunt for a fault that is not there."""
     between = (STRICT.clear + STRICT.clear_number) / 2
