@@ -71,8 +71,8 @@ SILENT = {
     "foll",
     # "The same length as the back to armhole": nothing else is measured there.
     "length",
-    # "Size 8 or 4 mm", "color A", "7 in tall", "1\" (4cm)", "increase by 8": the number or letter says it.
-    "size", "color", "tall", "4cm", "by",
+    # "Size 8 or 4 mm", "color A", "7 in tall", "increase by 8": the number or letter says it.
+    "size", "color", "tall", "by",
     # "Your needles", "facing you", "work in rows now": said to her, and nothing else is meant without them.
     "your", "now",
     # "You will have 16 heel sts", "the 41 sts obtained", "needle number 1", "any desired length": none is another.
@@ -87,7 +87,7 @@ SILENT = {
     "front",
     # "FINISHING Weave in ends": what it heads says so. "All following rows", "previously wrapped", "every 4th row thereafter".
     "finishing", "following", "previously", "thereafter", "remain",
-    # "Evenly spaced", "arranging 16 on each", "a second holder", "the larger circular", "1st patt row", "thus ending", a star
+    # "Evenly spaced", "arranging 16 on each", "a second holder", "the larger circular", "1st patt row", a star
     # closed by "repeat to last 4 sts", "rep round 1 only until", "rep rows 1 and 2 10 times more": the words beside them
     # say what is done.
     "spaced", "arranging", "second", "circular", "patt", "thus", "repeat", "rep", "only", "these",
@@ -99,7 +99,7 @@ SILENT = {
     "exactly", "one", "measured", "just", "live",
     # "Until you've got 20 cm", "12 new ones over the gap", "your own thumb", "as long as you want it", "always with one stitch
     # less", "being careful not to twist": talk around what is said.
-    "got", "new", "own", "it", "always", "being",
+    "got", "new", "own", "it", "always",
     # "Proceed as for the back", "until the sleeve seam measures 40 cm": it is worked, and the sleeve is as long.
     "proceed", "seam",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
@@ -111,12 +111,17 @@ SILENT_THERE = {
     # The head names the rows, and the change falls on each of them whether that is said again or not.
     "Rows 1 and 2: Cast off 4 sts at the beginning of each row.": ("each",),
     "Rows 3-6: Inc 1 st at each end of every row.": ("every",),
-    # The piece goes on in rows either way, the decrease is named again, and what is joined is the round.
+    # The piece goes on in rows either way, and the decrease is named again.
     "Turn and work in rows.": ("turn",),
     "Rep rows 1 and 2 four more times, until you have 17 sts.": ("until",),
     "Row 3: K1, k2tog, knit until there's 1 stitch left, k1.": ("there's",),
     "Continue decreasing every 2nd round, with one stitch less before the decrease each time, until 10 sts remain.": ("decreasing",),
-    "Join round, taking care not to twist.": ("round",),
+    # A count behind a comma is the count; a marker is placed at the beginning; a length of yarn is waste yarn; "end WS row".
+    "Bind off 7 sts at beg of next 4 rows, leaving 22 sts.": ("leaving",),
+    "Join in the round, placing a marker at beg of rnd.": ("marker",),
+    "Knit, inc 6 sts evenly over row.": ("over",),
+    "Place next 20 sts on a length of waste yarn.": ("waste",),
+    "Work even until piece measures 9 cm, ending after a wrong-side row.": ("after",),
 }
 """Words that may be left out of one line, and tell in others."""
 

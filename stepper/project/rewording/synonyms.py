@@ -18,6 +18,7 @@ from stepper.project.rewording.remarks.remark_synonyms import BESIDE, REMARKS, T
 from stepper.project.rewording.signs.list_synonyms import LISTS, STATED_COUNTS
 from stepper.project.rewording.signs.notation import NOTATION, NUMBERS
 from stepper.project.rewording.signs.old_print_synonyms import OLD_PRINT, STATED
+from stepper.project.rewording.signs.one_form_synonyms import ONE_FORM
 from stepper.project.rewording.signs.page_row_synonyms import HEADS, PAGE_ROWS
 from stepper.project.rewording.signs.printing_synonyms import PRINTING, SPELLINGS
 from stepper.project.rewording.signs.side_synonyms import SIDES
@@ -56,6 +57,7 @@ from stepper.project.rewording.work.until_synonyms import UNTIL
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
+    *ONE_FORM,
     *LISTS,
     *BESIDE,
     *THROUGH,

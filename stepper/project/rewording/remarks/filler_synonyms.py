@@ -296,11 +296,5 @@ LATE_FILLERS: tuple[Synonym, ...] = (
         r"\5 rib",
         "Work 8 rnds in 1x1 rib (k1, p1 all round).",
     ),
-    row(
-        "each end|both ends",
-        r"\b(at\s+(?:each|both)\s+ends?\s+of)\s+the\s+next\s+(?=row\b)",
-        r"\1 next ",
-        "Dec 1 st at both ends of the next and following 3 alternate rows.",
-    ),
 )  # fmt: skip
 """The rows that are tried on what others leave, in the order tried."""

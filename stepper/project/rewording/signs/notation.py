@@ -28,35 +28,6 @@ _NAMED = (
 )
 
 NUMBERS: tuple[Synonym, ...] = (
-    row("{", r"\{(?=[\d\s,;:.-]+\})", "(", "Cast on 80 {88, 96} sts."),
-    row("}", r"(?<=[\d\s])\}", ")", "K4 {6, 8}, p2, k to end."),
-    row(
-        "-",
-        rf"(?<![\w(\[/.-])(\d+)\s*-\s*(?=\d+\s*-[\d\s-]*\d\s+(?:{STS}|{ROUND}|(?:more\s+)?times\b))([\d\s-]+?)(?=\s+(?:{STS}|{ROUND}|(?:more\s+)?times\b))",
-        r"\1 (\2)",
-        "Cast on 64-72-80 sts.",
-    ),
-    row("-", r"(\d)\s*-\s*(?=[(\[]\s*\d+(?:\s*[-,]\s*\d+)*\s*[)\]])", r"\1 ", "Cast on 64-(72-80) sts."),
-    row(
-        "/",
-        rf"(?<![\w(\[/.])(\d+)/(?=\d+/[\d/]*\d\s+(?:{STS}|{ROUND}))([\d/]+)(?=\s+(?:{STS}|{ROUND}))",
-        r"\1 (\2)",
-        "Cast on 64/72/80 sts.",
-    ),
-    row(
-        "-|/",
-        rf"(\d\s*[(\[]\s*{_LIST})\s*[-/]\s*(?=[\d\s,/-]*\d\s*[)\]])",
-        r"\1, ",
-        "CO 96 (104-112) sts.",
-        again=True,
-    ),
-    row(
-        ")|]",
-        rf"(\d(?:st|nd|rd|th)?\s*[(\[]\s*{_FIGURES})\s*[)\]]\s*[(\[]\s*(?={_FIGURES}\s*[)\]])",
-        r"\1, ",
-        "CO 80(88) [96] sts.",
-        again=True,
-    ),
     row(
         ")|]",
         rf"(\d+)\s*,?\s*[(\[]\s*({_LIST})\s*[)\]]\s*,?\s*({_LIST})(?=\s+{STS})",

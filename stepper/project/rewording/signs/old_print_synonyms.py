@@ -95,7 +95,6 @@ OLD_PRINT: tuple[Synonym, ...] = (
     row("thus|like this|in this way", r"^(\s*(?:now\s+)?(?:work|cont(?:inue)?|proceed|begin|commence)\b[^.:*\d]*?)\s+(?:thus|like\s+this|in\s+this\s+way)\s*:\s*$", r"\1 as follows:", "Work in pattern thus:"),
     said_row("as foll", r"^\s*(?P<said>(?:now\s+)?work\s+(?:the\s+|next\s+)*(?:\d{1,2}|two|three|four|five|six|eight|ten)\s+(?:pattern\s+|patt\.?\s+)?(?:rows|rnds|rounds)(?:\s+as\s+foll(?:ow)?s)?)\s*:\s*$", "Now work next 4 rows as follows:"),
     # --- between rows and shapings ---
-    row("of the next|of the foll", r"(?<!\bat\s)(\b(?:each|both)\s+(?:end|side|edge)s?\s+of)\s+the\s+(?=(?:next|foll(?:owing)?)\b)", r"\1 ", "Inc 1 st each end of the next row."),
     row("row|rnd|round", rf"(^\s*|[.;,]\s+)(work|cont(?:inue)?)\s+((?:even\s+)?in\s+{_FABRIC})\s+(?:for\s+)?({N}\s+(?:more\s+)?{ROUND})(?=\s*[.,;]|\s*$)", r"\1work \4 \3", "Work in pattern 10 rows."),
     row("on the rem|on these|on rem", rf"^(\s*)(?:and\s+)?on\s+(?:the\s+|these\s+)?(?:rem(?:aining)?\.?\s+)?({N}\s+{STS})\s*,?\s+(?=(?:knit|purl|k|p|work|rib)\s+(?:{N}\s+{ROUND}|even\b|in\b|until\b|for\b))", r"\1\2. ", "On the remaining 22 stitches knit 6 rows."),
     row("needle", r"\b(?:off\s+)?on(?:to)?\s+an?(?:other)?\s+(?:extra|separate|third|(?<=another\s))\s*needle\b", "on a spare needle", "K5, slip next 6 sts on an extra needle, k to end."),

@@ -59,7 +59,6 @@ PRINTING: tuple[Synonym, ...] = (
     said_row_behind("off", rf"\b({OFF})\s+(?P<said>tightly|firmly|neatly|(?:very|fairly|rather)\s+loosely)\b", "Bind off tightly in ribbing."),
     row("further", rf"\bfor\s+(?:a\s+)?further\s+(?={N}\s+{ROUND}|{LONG})", "for ", "Work in k2, p2 rib for a further 12 rows."),
     row("you have", rf"\buntil\s+you\s+have\s+(?={LONG}\s*(?:[.,;]|$))", "until piece measures ", "Knit until you have 6 inches."),
-    row("beg", rf"(\b{STS})\s+(?:at\s+)?beg(?:inning)?\.?\s+(?=next\s+(?:{N}\s+)?{ROUND})", r"\1 at beg of ", "Bind off 3 sts beg next 2 rows."),
     row("then", r",\s*and\s+then\s+(?=on\b|every\b|each\b)", ", then ", "Dec 1 st at each end of next 3 rows, and then on foll 2 alt rows."),
     row("then rem", rf"(\b{OFF}\s+[^.;:]*\brows)\s*,?\s*then\s+(?:the\s+)?(?=rem\w*\s+{N}\s+{STS})", r"\1. Bind off ", "Cast off 4 sts at beg of next 2 rows, then rem 14 sts."),
     row("knit", rf"\bknit\s+({N}\s+{ROUND})\s+in\s+(?={_FABRIC})", r"work \1 in ", "Cast on 20 sts and knit 5 rows in stockinette."),

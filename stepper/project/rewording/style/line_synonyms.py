@@ -244,7 +244,7 @@ LINES: tuple[Synonym, ...] = (
         "and",
         r"(?<=\S),?\s*\band\s+(?:pm|place\s+(?:an?\s+)?marker)\b[^.,;]*(?=\s*[.]|\s*$)",
         KEPT,
-        "Join in the round and place marker.",
+        "Join in the round and place marker (BOR).",
     ),
     row(
         "in",

@@ -75,7 +75,6 @@ MAGAZINES: tuple[Synonym, ...] = (
     row("tog", rf"{_FIRST}{_TOG}\s+at\s+(?:the\s+)?({_EDGE})\s+({_OFTEN}\s+{_LEGS}){_END}", r"\1Dec 1 st at \2 \3, working decreases 0 sts in from edge", "K2tog at neck edge every row 4 times."),
     # --- counts behind what is repeated ---
     row("times|more|once|twice", rf"(\brep(?:eat)?\s+(?:the\s+)?(?:last|these|those)\s+(?:{N}\s+)?{ROUND})\s*,\s*(?={_LEGS}\b)", r"\1 ", "Repeat last 4 rows, 3 times more."),
-    row("(|-|–|—", rf"(\b(?:rep(?:eat)?|inc(?:rease)?|dec(?:rease)?|{OFF}|bo|cast\s+on|co)\b[^()*:]*\b{_COUNTED})\s*\.?\s*\(\s*({_TOTAL})\s*\)(?=\s*\.?\s*$)", r"\1. \2", "Repeat last 4 rows 5 times (60 sts)."),
     row("-|–|—", rf"(^[^()*]*\brep(?:eat)?\s+(?:rows?|rnds?|rounds?)\s+\d+)\s*[-–—]+\s*({_TOTAL})(?=\s*\.?\s*$)", r"\1. \2", "Row 4: Rep row 2 - 24 sts."),
     row("at the end of|at end of", rf"([-–—(]\s*{N}\s+{STS})\s+at\s+(?:the\s+)?end\s+of\s+(?:this|the)\s+(?:row|rnd|round)(?=\s*\)?\s*\.?\s*$)", r"\1", "Row 2: Kfb in each st across - 12 sts at the end of this row."),
     # --- heads ---
@@ -195,7 +194,6 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("purl", r"\b((?:knit|k)\s+\d,?\s+(?:purl|p)\s+\d)\s+(?:sts|stitches)\s+(?=for\b)", r"\1 ", "Knit 2, purl 2 sts for 4 inches."),
     row("last st", r"(,\s*)sl(?:ip)?\s+(?:the\s+)?last\s+(?:st|stitch)\b", r"\1sl 1", "Row 1: K to last st, sl last st."),
     row("k r", r"(,\s*)(k|p|knit|purl)\s+(?:rnd|round|row)(?=\s*\*?\s*[.]?\s*$)", r"\1\2 to end", "Rnd 3: K1, sl marker, k rnd."),
-    row("beg", rf"(\b{STS}\.?)\s+beg(?:inning)?\.?\s+(?:of\s+)?(?=next\s+(?:{N}\s+)?(?:rs|ws)\s)", r"\1 at beg of ", "Cast off 3 sts beg next 2 WS rows."),
     row("yif|yib", r"\b(sl(?:ip)?\s*\d*(?:\s*(?:the\s+)?(?:last|first|next)\s+(?:st|stitch))?)\s+yi([fb])\b", r"\1 wyi\2", "Row 1: k1, sl1 yif, k to end."),
     row("next r", r"^(\s*next\s+(?:row|rnd|round))\s*,\s*(?=[kp]\s?\d|\*|\(|\[|(?:k|p|knit|purl|sl|ssk|yo)\b)", r"\1: ", "Next rnd, k1, remove marker, k to end."),
     row(". ", r"(\([^()*.]*(?:tog|\d|\bst))\.\s+(?=[kp]\s?\d|(?:sl|ssk|yo|inc|k|p)\b)", r"\1, ", "Next row: (K2tog. K1) to end.", again=True),
@@ -205,8 +203,6 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("inc", r"(,\s*)inc(?:rease)?(?:\s+1)?\s+in\s+(?:the\s+)?last\s+(?:st|stitch)\b(?=\s*(?:-|–|\(|\.\s))", r"\1inc 1", "Next row: Inc in first st, k38, inc in last st - 42 sts."),
     row("*", r"(\*[^*]*\*)\s*,\s*$", r"\1.", "Row 1: P 2, * yo, k 2 tog, k 1, P 2 *,"),
     row("end", r"\*\s*((?:(?!rep)[^*])*?)\s*,?\s*\*\s*,?\s*(?:and\s+)?end(?:ing)?(?:\s+with)?\s+([kp])\s*(\d+)(?=\s*\.?\s*$)", r"*\1; rep from * to last \3 sts, \2\3", "Row 1: *p 2, k 1, * end p 2."),
-    row("end|finish", rf"(\b{N}\s+(?:more\s+)?rows?(?:\s+(?:in\s+[a-z0-9, ]+?|even|straight|without\s+shaping))?){_ENDING}(?:the\s+)?(?:rs|right\s+side)\s+facing(?:\s+(?:you|for\s+(?:the\s+)?next\s+row))?{_END}", r"\1. ends with a WS row", "Work 9 rows in rib, ending with RS facing for next row."),
-    row("end|finish", rf"(\b{N}\s+(?:more\s+)?rows?(?:\s+(?:in\s+[a-z0-9, ]+?|even|straight|without\s+shaping))?){_ENDING}(?:the\s+)?(?:ws|wrong\s+side)\s+facing(?:\s+(?:you|for\s+(?:the\s+)?next\s+row))?{_END}", r"\1. ends with a RS row", "Work 9 rows in rib, ending with WS facing for next row."),
     row("follow|foll", r"(\bneedles?|\bdpns?)\s*,?\s*(?:and\s+)?(?P<said>(?:(?:then|now)\s+)?(?:work|cont(?:inue)?|proceed|beg(?:in)?)\s+in\s+(?:[a-z]+\s+){0,3}patt?(?:ern)?\.?\s+as\s+foll(?:ow)?s?\.?)\s*[:.]?\s*$", r"\1.", "Change to larger needles and work in pattern as follows:", spelt_out=True),
     row("follow|foll", rf"(\b(?:{STS}|inch(?:es)?|in|cm|{ROUND}))\s*\.?\s*,?\s*(?:and\s+)?(?P<said>(?:then|now)\s+(?:shape\s+(?:the\s+)?[a-z]+(?:\s+[a-z]+)?|work\s+(?:an?\s+|the\s+)?buttonholes?)\s+as\s+foll(?:ow)?s?\.?)\s*[:.]?\s*$", r"\1.", "Work 4 rows in st st, then shape waist as follows:", spelt_out=True),
     row("holder", r"\bst\.?\s?-\s?holder\b|\bst\.\s*holder\b", "st holder", "Place first 8 sts on st-holder."),

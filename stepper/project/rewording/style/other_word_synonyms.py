@@ -85,14 +85,10 @@ OTHER_WORDS: tuple[Synonym, ...] = (
     # --- the last stitch ---
     row("fasten", r"((?:^|[:,.;]\s*|\bthen\s+)(?:[kp]\s?[2-9]\s*tog(?:\s+tbl)?|ssk|skpo?|sk2po?|s2kpo?|sl\s?1\s*,\s*k\s?(?:1|2\s?tog)\s*,\s*psso))\s*,?\s*(?:and\s+|then\s+)*(?:(?:break|cut)\s+(?:the\s+)?(?:yarn|wool)\s*,?\s*(?:and\s+)?)?fasten\s+off(?=\s*\.?\s*$)", r"\1. Bind off rem 1 st", "K2tog and fasten off."),
     # --- lengths in two units ---
-    row(":", r"([(\[]\s*[\d.¼½¾⅛⅜⅝⅞/ ,]*[\d¼½¾⅛⅜⅝⅞])\s*:\s*(?=\d[\d.¼½¾⅛⅜⅝⅞/ :]*[)\]]\s*(?:cms?\b|ins?\b|inch|mm\b|\"))", r"\1, ", "Work until back measures 15½ (16:16½) in.", again=True),
-    row("cm", rf"(\b(?:measures|is|for)\s+{_LIST}\s*cms?)\s*,?\s*[(\[]?\s*({_LIST}\s*(?:inch(?:es)?|in|\"))\.?(?:\s*[)\]])?(?!\s*[\d(\[])(?=\s*[,.;]|\s+(?:from|or|in\s+all)\b|\s*$)(?!\s*,\s*{N}\s+{ROUND})", r"\1 [\2]", "Work straight until sleeve measures 43 (44, 45) cm, 17 (17½, 17¾) in, ending with a WS row."),
-    row("in|\"", rf"(\b(?:measures|is|for)\s+{_LIST}\s*(?:inch(?:es)?|in|\"))\s*,?\s*[(\[]?\s*({_LIST}\s*cms?)(?:\s*[)\]])?(?!\s*[\d(\[])(?=\s*[,.;]|\s+(?:from|or|in\s+all)\b|\s*$)", r"\1 [\2]", "Work straight until sleeve measures 17 (17½, 17¾) in, 43 (44, 45) cm, ending with a WS row."),
     row("from", rf"(\bmeasures\s+{_LIST}\s*(?:cms?|in|inch(?:es)?|\")(?:\s*\[[^\]]*\])?)\s*,\s*(?=from\b)", r"\1 ", "Work straight until front measures 30 cm, 11¾ in, from beg."),
     # --- where a length is taken, and how it ends ---
     row("measured", r"\b(until\s+(?:the\s+)?(?:armholes?|piece|work|sleeve|back|front))\s*,?\s*(?:when\s+)?measured\s+(?:vertically|straight(?:\s+up)?|flat)\s*,?\s*(?:is|measures|comes\s+to)\s+", r"\1 measures ", "Work even until the armhole, measured vertically, is 20 cm."),
     row("measured", rf"(\b(?:measures|is)\s+{LONG})\s*,?\s*(?:when\s+)?measured\s+(?:vertically|straight(?:\s+up)?|flat)(?:\s+up)?", r"\1", "Work even until armhole measures 19 cm, measured straight up."),
-    row("so |thus|thereby|here ", r"\s*,\s*(?:so|thus|thereby|but\s+here|here)\s+(end|finish)(?:ing)?\s+(?=(?:with|after|on|at)\b)", r", \1ing ", "Work 1 row, thus ending with a WS row."),
     row("end with|finish with|end after", r"(^\s*|[.!]\s+)(?:end|finish)\s+(?:with|after|on)\s+(?=an?\s+(?:rs|ws|right[-\s]side|wrong[-\s]side)\s+row\b(?=\s*\.?\s*$))", r"\1ends with ", "Work even until piece measures 20 cm. End with a WS row."),
     # --- what a sentence is for ---
     row("for ", rf"^(\s*)for\s+(?:the\s+)?({_PART})\s*,?\s+(?=(?:work|knit|purl|cont(?:inue)?|cast|[kp])\b)", r"\1\2: ", "For the cuff work 16 rounds in k2, p2 rib."),

@@ -74,13 +74,6 @@ PARAGRAPHS: tuple[Synonym, ...] = (
         "CO 48 sts. Pm for beg of rnd and join.",
     ),
     row(
-        "join",
-        rf"\bjoin(?:\s+in\s+(?:the\s+)?(?:rnd|round)s?)?\s*,\s*(?P<said>(?:pm|place\s+(?:an?\s+)?marker|marking)(?:\s+for)?(?:\s+{_BOR})?)(?=\s*[.;]|\s*$)",
-        "join in the round",
-        "CO 30 sts. Join, place marker.",
-        spelt_out=True,
-    ),
-    row(
         "on each",
         rf"\b((?:cast\s+on|co)\s+{N}\s+{STS})\s*(?:,\s*|[(]\s*)({N})\s+(?:{STS}\s+)?on\s+each\s+of\s+(two|three|four|[2-4])\s+needles\s*[)]?",
         r"\1. divide over \3 needles. \2 sts on each needle",
@@ -278,6 +271,5 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     said_row("fold", r"(?:(?<=^)|(?<=[.!]))\s*(?P<said>fold\s+(?:the\s+)?(?:hem|brim|facing|band|casing)\s+to\s+(?:the\s+)?(?:ws|wrong\s+side|inside)\s+along\s+(?:the\s+)?(?:turning|fold|purl|picot)\s+(?:rnd|round|row|ridge|line)\s+and\s+(?:sew|knit)(?:\s+or\s+(?:sew|knit))?\s+(?:in(?:to)?\s+place|down)(?:\s+later)?)\s*\.?\s*$", "Fold hem to WS along turning round and sew into place later."),
     said_row("c4|c6|c8", rf"^\s*(?P<said>{_CABLES})\s*\.?\s*$", "C6B: slip next 3 sts on to cable needle and hold at back of work, k3, then k3 from cable needle."),
     row("all sizes", rf"^(\s*)all\s+sizes\s*:\s*(?=[a-z]+\s+(?:rnd|round|row)\s*:|(?:bo|{OFF}|work|knit|k|purl)\b)", r"\1", "All sizes: Dec rnd: K1, k2tog, k to end."),
-    row("evenly", rf"\b(evenly(?:\s+(?:spaced|across|around)(?:\s+(?:the\s+)?(?:row|rnd|round))?)*)\s*[(\[]\s*({N}\s+{STS})\s*[)\]]", r"\1. \2", "K, dec 3 sts evenly across the row (60 sts)."),
 )
 """The rows, in the order tried."""

@@ -40,12 +40,6 @@ EVERYDAY: tuple[Synonym, ...] = (
     row("very", r"\bvery\s+loosely\b", "loosely", "Cast off very loosely."),
     row("incr|decr", r"\b(inc|dec)r\b\.?(?=\s+\d)", r"\1", "Incr. 1 st at each end of next row."),
     said_row("(", r"\s*\(\s*(?P<said>all\s+sizes)\s*\)", "Work in k1, p1 rib for 2 cm (all sizes)."),
-    row(
-        "working",
-        r",?\s*(?:and\s+)?end(?:ing)?\s+by\s+working\s+an?\s+((?:rs|ws|right[-\s]side|wrong[-\s]side)\s+row)",
-        r", ending with a \1",
-        "Work even until piece measures 9 cm, end by working a wrong side row.",
-    ),
     row("times)", rf"\*\s*\(\s*({N}\s+times|twice)\s*\)\s*,?\s*(?=[a-z])", r"* \1, ", "*K3, kfb* (4 times) Knit to end."),
     row("stitches|sts", rf"\bknit\s+the\s+remaining\s+{STS}(?=\s*[.,;]|\s*$)", "knit to end", "K10, knit the remaining stitches."),
     row(
@@ -299,13 +293,6 @@ EVERYDAY: tuple[Synonym, ...] = (
         r"\bjoin\s+(?:the\s+)?(?:round|rnd)(?=\s*,?\s*(?:taking|being)\b)",
         "join in the round",
         "Join round, taking care not to twist.",
-    ),
-    row(
-        "twist",
-        rf"\s*,\s*(?P<said>(?:being|taking)\s+care(?:ful)?\s+not\s+to\s+twist(?:\s+(?:the\s+)?{STS})?)\s*,?\s*and\s+(?:pm|place\s+(?:an?\s+)?marker)\b",
-        " and place marker",
-        "Join in the round, taking care not to twist sts, and pm for start of rnd.",
-        spelt_out=True,
     ),
     row(
         "start",

@@ -258,7 +258,6 @@ PROSE: tuple[Synonym, ...] = (
         r"\1 ",
         "Pick up and knit 60 sts evenly around armhole.",
     ),
-    row("evenly", rf"\bevenly(?:\s+across\s+the\s+next\s+{ROUND})?\s*\(\s*({N}\s+{STS})\s*\)(?=\s*[.]?\s*$)", r"evenly. \1", "Dec 6 sts evenly across next round (74 sts)."),
     row(
         "place|pm",
         r"(^\s*)(place\s+(?:a\s+)?marker|pm)\s+at\s+(?:the\s+)?(?:beg(?:inning)?|start|end)\s+of\s+(?:the\s+)?(?:round|rnd)(?=\s*[.]?\s*$)",

@@ -107,12 +107,6 @@ SPOKEN: tuple[Synonym, ...] = (
         "Do this 4 more times.",
     ),
     row("and ", r"^(\s*)and\s+(?:then\s+)?(?=(?:divide|join|place|knit|work|purl|spread|arrange|change|turn)\b)", r"\1", "and divide sts over four needles."),
-    row(
-        "twist",
-        r"(?:\s*[,;(-]\s*(?:and\s+)?|\s+and\s+|\s+|(?<=[.!])\s*)(?:(?:please\s+|just\s+)?(?:mak(?:e|ing)\s+sure|mind(?:ing)?|watch(?:ing)?(?:\s+out)?|(?:be(?:ing)?\s+)?careful|tak(?:e|ing)\s+care)(?:\s+(?:that|you|they|it|the|your|stitches|sts))*\s+(?:don't|do\s+not|not\s+to|aren't|are\s+not|isn't|not)\s+(?:get\s+)?twist(?:ed)?|without\s+twisting)(?:\s+(?:the|your|any|them|it|of|stitches|sts|cast-?on|row|round))*\s*\)?(?=\s*[.,!]|\s*$)",
-        ", being careful not to twist",
-        "Join in the round without twisting.",
-    ),
     row("a r|a p|plain", r"\b(knit|purl|work)\s+(?:a|one)\s+(?:plain\s+|single\s+)?(round|rnd|row)\b(?=\s*[.,!]|\s*$|\s+and\b)", r"\1 1 \2", "Knit a plain round."),
     row("plain", rf"\b(knit|purl|work)\s+({N})\s+(?:more\s+)?plain\s+({ROUND})", r"\1 \2 \3", "Knit two plain rounds."),
     row("your", r"\b((?:change|switch|go\s+back|back)\s+to)\s+your\s+(?=(?:larger|smaller|bigger|longer|shorter|thicker|thinner|circular|double|dpns?|straight|\d))", r"\1 ", "Switch to your larger needles and knit one round."),
@@ -151,7 +145,6 @@ SPOKEN: tuple[Synonym, ...] = (
         "Cut the yarn, leaving a long tail for sewing up.",
     ),
     row("knit straight|knit on", r"\bknit\s+(?:straight(?:\s+(?:on|up))?|on)\s+(?=until\b)", "work straight ", "Knit straight until the mitten measures 20 cm."),
-    row("switch", r"\bswitch\s+(?:back\s+)?to\s+(?=(?:larger|smaller|bigger|longer|shorter)\b)", "change to ", "Switch to larger needles and knit one round."),
     row(
         "reaches|comes|covers",
         rf"\b(until\s+)(?:the\s+|your\s+)?([a-z]+)\s+(?P<said>(?:reaches|comes\s+(?:up\s+)?to|covers)\s+(?:the\s+)?(?:(?:tip|top|end|base|middle|bottom)\s+of\s+)?your\s+[a-z ]{{2,30}}?)\s*[,(]\s*(?:that's\s+|which\s+is\s+)?(?:about\s+|roughly\s+|around\s+|approx\.?\s+)?({LONG})(?:\s+or\s+so)?\s*\)?(?=\s*\.|\s*$)",

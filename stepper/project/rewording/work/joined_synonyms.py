@@ -25,27 +25,11 @@ _UNTIL = rf"\s*,?\s*(until\s+(?:there\s+are\s+|you\s+have\s+)?{N}\s+{STS}[^.;,]*
 JOINED: tuple[Synonym, ...] = (
     # --- joined in the round ---
     row(
-        "placing",
-        r"\bjoin\b((?:\s+(?:to\s+work\s+|for\s+working\s+)?in\s+(?:the\s+)?(?:rnd|round)s?)?)\s*,?\s*(?P<said>placing\s+(?:an?\s+)?marker"
-        r"(?:\s+(?:for|at)\s+(?:the\s+)?(?:beg(?:inning)?|start|bor)(?:\s+of\s+(?:the\s+)?(?:rnd|round))?)?)(?=\s*[.,;]|\s*$)",
-        "join in the round",
-        "CO 20 sts. Join, placing a marker for beg of rnd.",
-        spelt_out=True,
-    ),
-    row(
-        "join",
-        r"\bjoin\s*,?\s*and\s+(?P<said>(?:pm|place\s+(?:an?\s+)?marker)(?:\s+for\s+(?:the\s+)?(?:bor|beg(?:inning)?(?:\s+of\s+(?:the\s+)?(?:rnd|round))?))?)(?=\s*[.;]|\s*$)",
-        "join in the round",
-        "CO 20 sts. Join and pm.",
-        spelt_out=True,
-    ),
-    row(
         "join",
         r"\bjoin(?:\s+(?:to\s+work\s+|for\s+working\s+)?in\s+(?:the\s+)?(?:rnd|round)s?)?\s*,?\s*and\s+(?=(?:k|knit|p|purl|work)\b)",
         "join in the round. ",
         "CO 20 sts. Join and work 4 rnds in k1, p1 rib.",
     ),
-    row("pm|place", r"\b(join\b[^.;:]*?)\s*;\s*(?=(?:pm|place\s+(?:an?\s+)?(?:\w+\s+)?marker)\b)", r"\1. ", "Join, being careful not to twist; pm for BOR."),
     said_row_behind(
         "bor|beg|start|cent",
         r"\b((?:pm|place\s+(?:an?\s+)?(?:\w+\s+)?marker))\s*\(\s*(?P<said>(?:(?:bor|beg(?:inning)?|start|end)(?:\s+of\s+(?:the\s+)?(?:rnd|round))?|cent(?:er|re)\s+back|back\s+cent(?:er|re)|side|underarm|[\s,/])+)\s*\)",

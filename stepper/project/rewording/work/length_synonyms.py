@@ -109,12 +109,6 @@ LENGTHS: tuple[Synonym, ...] = (
     ),
     # --- endings ---
     row(
-        "row",
-        r"(?<=\w)\s*,?\s*(?:and\s+)?(?:end(?:ing)?|finish(?:ing)?)\s+(?:with|on|after)\s+an?\s+(?=(?:p|purl|k|knit|rs|ws|right-?\s?side|wrong-?\s?side)\s+row\b)",
-        ", ending with a ",
-        "Work even for 5 cm, end on a P row.",
-    ),
-    row(
         "ending",
         rf",\s*((?:inc|dec)(?:reas(?:e|ing))?\.?\s+{N}\s+{STS}\s+evenly(?:\s+(?:across|in|on|over)\s+(?:the\s+)?last\s+row)?)\s*,?\s*(?:and\s+)?(ending\s+with\s+(?:a\s+)?(?:rs|ws)(?:\s+row)?)(?=\s*[.]|\s*$)",
         r", \2, \1",
@@ -128,7 +122,7 @@ LENGTHS: tuple[Synonym, ...] = (
                 "facing",
                 rf",?\s*(?:end|ending|finish|finishing)\s+(?:with|on)\s+(?:the\s+)?(?:{facing})\s+facing(?:\s+for\s+(?:the\s+)?next\s+row)?\b",
                 f", ending with a {side} row",
-                f"Work even until piece measures 4 cm, ending with {facing[:2].upper()} facing for next row.",
+                f"Work even until piece measures 4 cm, ending with {facing[:2].upper()} facing.",
             ),
             row(
                 "row",

@@ -19,6 +19,7 @@ ROWS: tuple[Synonym, ...] = (
         r"\1\2 \3 \4-\5:",
         "Every even round from 2 to 6: Knit.",
     ),
+    row("st", rf"\s*(?::\s|=)\s*({N}\s+{STS})(?=\s*[.]?\s*$)", r". \1", "K1, k2tog, k to end: 78 sts."),
     row(
         "even|odd",
         rf"^(\s*)({ROUND})\s+(\d+)\s*(?:-|to|through)\s*(\d+)\s*,?\s*\(?\s*(even|odd)(?:[-\s]numbered)?(?:\s+{ROUND}(?:\s+only)?)?\s*\)?\s*:",
@@ -257,9 +258,7 @@ ROWS: tuple[Synonym, ...] = (
         r"\1rease",
         "Inc 10 sts evenly around.",
     ),
-    row("st", rf"\s*(?::\s|=)\s*({N}\s+{STS})(?=\s*[.]?\s*$)", r". \1", "K1, k2tog, k to end = 78 sts."),
     # --- numbers ---
-    row(":", r"([(\[][\d\s,]*\d)\s*:\s*(?=\d)", r"\1, ", "K10[12:14], p2.", again=True),
     row("-", r"\b([kp])\s*-\s*(?=[(\[]\s*\d)", r"\10 ", "K- (2, 4), p2."),
     row("-", r"([(\[,]\s*)-(?=\s*[,)\]])", r"\10", "K2 (-, 4), p2.", again=True),
     row(

@@ -200,7 +200,7 @@ BETWEEN: tuple[Synonym, ...] = (
         "and ",
         rf"\b({OFF}|bo)(\s+{N}\s+{STS}\.?\s+{_AT_BEG})\s*,?\s+and\s+(?:then\s+)?(?={N}\s+{STS}\.?\s+{_AT_BEG})",
         r"\1\2. \1 ",
-        "Bind off 5 sts at beg of next 2 rows, and 4 sts at beg of next 4 rows.",
+        "Bind off 5 sts at beg of next 2 rows, and 3 sts at beg of the 2 rows after that.",
         again=True,
     ),
     row(
@@ -208,12 +208,6 @@ BETWEEN: tuple[Synonym, ...] = (
         rf"\b((?:{_CHANGE}|(?:{OFF}|bo)\s+{N}\s+{STS})\b{_LONG}){_COUNT}(?:and\s+)?then\s+{_WORK}",
         r"\1. \2. ",
         "Cast off 6 sts at beg of next 2 rows (62 sts), then dec 1 st at each end of next 4 rows.",
-    ),
-    row(
-        "sts|stitches",
-        rf"\b((?:{_CHANGE}|(?:{OFF}|bo)\s+{N}\s+{STS}\.?\s+{_AT_BEG})(?:[^.;:*]*?(?:{ROUND}|\btimes|\btwice|\bonce))?)\s*[(-]+\s*({N}\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|in\s+all))?)\.?\s*\)?(?=\s*-?\s*\.?\s*$)",
-        r"\1. \2",
-        "Inc 1 st at each end of every 4th row 5 times (60 sts).",
     ),
 )
 """The rows, in the order tried."""

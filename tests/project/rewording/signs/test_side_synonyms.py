@@ -69,7 +69,7 @@ def test_what_has_no_end_or_no_row_stays_as_it_is(printed: str) -> None:
         ("Change to smaller needles (3.25 mm).", "Change to 3.25 mm needles."),
         (
             "Switch to larger circular needle, US 8, and knit 1 row.",
-            "Switch to US 8 needles, and knit 1 row.",
+            "change to US 8 needles, and knit 1 row.",
         ),
         ("Change to the smaller UK 10 needles.", "Change to UK 10 needles."),
         (

@@ -17,7 +17,7 @@ from stepper.project.rewording.reword import reword
         ("Round 2: Knit every stitch.", "Round 2: Knit."),
         ("Repeat until 28 sts remain.", "rep last rows until 28 sts remain."),
         ("Continue working on these 32 sts.", "32 sts."),
-        ('Work even in st st for \u00bd" more.', 'Work even in st st for \u00bd".'),
+        ('Work even in st st for \u00bd" more.', "Work even in st st for \u00bd in."),
         ("Work straight until piece measures 5 in from 1st row of armhole shaping.", "Work straight until armhole measures 5 in."),
         ("Bind off 3 sts at beg of next 2 rows, then decrease 1 st at each end of next row.", "Bind off 3 sts at beg of next 2 rows. decrease 1 st at each end of next row."),
         ("Rep from ** to ** twice, then rows 1-2 once.", "again from ** to ** twice. work rows 1-2 once."),

@@ -13,7 +13,7 @@ from stepper.project.rewording.reword import reword
     [
         ("Knit a further 3 cm.", "Knit for 3 cm."),
         ("Work 4 rounds without shaping.", "Work 4 rounds even."),
-        ("Work even until piece measures 4 cm, ending with RS facing for next row.", "Work even until piece measures 4 cm, ending with a ws row."),
+        ("Work even until piece measures 4 cm, ending with RS facing for next row.", "Work even until piece measures 4 cm, ending with a WS row."),
         ("Knit 3 rounds, then bind off.", "Knit 3 rounds. bind off."),
         ("Break CC and join A.", "Break CC. join A."),
     ],
