@@ -15,7 +15,6 @@ from dataclasses import dataclass
 from stepper.project.problems import one_of
 from stepper.project.reading.parsing import Stopped, legal_words, list_expected, split_label, stop_of
 from stepper.project.reading.unsupported import find_unsupported
-from stepper.project.rewording.talk import is_talk
 from stepper.project.spelling import near, slips
 
 _MOST_EXPECTED = 5
@@ -196,7 +195,7 @@ def mend(plain: str, names: frozenset[str], trials: Trials | None = None) -> tup
     known = legal_words() | names | {part for name in names for part in name.lower().split()}
     text, repairs, grown = plain, list[Repair](), list[tuple[int, int]]()
     for _ in range(_MOST_REPAIRS):
-        stop = stop_of(text)
+        stop = stop_of(text, spoken=False)
         if stop is None:
             break
         if len(text) > _MOST_MENDED:
@@ -208,7 +207,7 @@ def mend(plain: str, names: frozenset[str], trials: Trials | None = None) -> tup
         repairs.append(Repair(found.offset - moved, found.word, found.twins))
         text = text[: found.offset] + found.twins[0] + text[found.offset + len(found.word) :]
         grown.append((found.offset, len(found.twins[0]) - len(found.word)))
-    done = stop_of(text) is None
+    done = stop_of(text, spoken=False) is None
     return sorted(repairs, key=lambda repair: repair.offset), text if done else None
 
 
@@ -226,9 +225,7 @@ def _best(text: str, stop: int, known: frozenset[str], left: Trials) -> Repair |
             trial = text[: match.start()] + twin + text[match.end() :]
             if split_label(trial)[0] is not None and split_label(text)[0] is None:
                 continue  # a head that became a label is not what was meant
-            after = stop_of(trial)
-            if after is None and is_talk(trial):
-                continue  # "Think of the sea" is no slip for talk of "this"
+            after = stop_of(trial, spoken=False)
             if after is None:
                 fits.append(twin)
             elif further is None and count == 1 and len(match.group()) >= 4 and after > stop + len(twin) + 2:

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from stepper.craft import stitches
 from stepper.project.grammar import grammar_text
 from stepper.project.rewording.asides import hides, instructs, label_instructs
-from stepper.project.rewording.reword import reword
+from stepper.project.rewording.reword import reword, talks
 from stepper.project.rewording.reworded import Reworded, as_printed
 
 if TYPE_CHECKING:
@@ -123,15 +123,20 @@ _STOP_IN_ROWS = re.compile(r"(?:^|[:.])\s*[kp]\.\s*\d+\s+(?:rows?|rnds?|rounds?)
 """Rows of the old style, "K. 6 rows", where the full stop would else end a row that is knitted."""
 
 
-def understood(plain: str) -> Understood:
-    """Read a plain line as written, or else reworded in the grammar's words."""
+def understood(plain: str, *, spoken: bool = True) -> Understood:
+    """Read a plain line as written, or else reworded in the grammar's words.
+
+    Args:
+        plain: The line, made plain.
+        spoken: Whether a line that is not read so is read as talk to the knitter, too.
+    """
     label, side, start = split_label(plain)
     outcome = _labelled(label, plain, start) or parse_line(plain[start:])
     first = Understood(label, side, start, outcome, as_printed(plain))
     if not isinstance(outcome, Stopped) and not _STOP_IN_ROWS.search(plain):
         return first
     found = _in_other_words(plain, first, spoken=False)
-    if not isinstance(found.outcome, Stopped):
+    if not isinstance(found.outcome, Stopped) or not spoken or not talks(plain):
         return found
     told = _in_other_words(plain, first, spoken=True)
     return found if isinstance(told.outcome, Stopped) else told
@@ -140,8 +145,6 @@ def understood(plain: str) -> Understood:
 def _in_other_words(plain: str, first: Understood, *, spoken: bool) -> Understood:
     """Read a line reworded, with signs for the yarns it calls by a colour, or else without."""
     made = reword(plain, spoken=spoken)
-    if spoken and made == reword(plain):
-        return first
     if made.yarns:
         signed = _as_recast(plain, first, made)
         if not isinstance(signed.outcome, Stopped):
@@ -190,11 +193,16 @@ _SAY_IT = (
 )
 
 
-def stop_of(plain: str) -> int | None:
-    """Return the offset where the reading of a plain line stops; None if it reads, or is a note."""
+def stop_of(plain: str, *, spoken: bool = True) -> int | None:
+    """Return the offset where the reading of a plain line stops; None if it reads, or is a note.
+
+    Args:
+        plain: The line, made plain.
+        spoken: Whether it is read as talk to the knitter, too.
+    """
     if NOTE.match(plain):
         return None
-    read = understood(plain)
+    read = understood(plain, spoken=spoken)
     return read.start + read.outcome.offset if isinstance(read.outcome, Stopped) else None
 
 

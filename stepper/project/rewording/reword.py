@@ -82,6 +82,15 @@ def _as_printed_elsewhere(line: Reworded) -> Reworded:
     return line
 
 
+def talks(plain: str) -> bool:
+    """Return whether anything in a line talks to the knitter, so that it is worth rewording as such.
+
+    Args:
+        plain: The line, made plain.
+    """
+    return _as_printed_elsewhere(as_printed(plain)).text != plain
+
+
 @cache
 def _candidates() -> Candidates:
     """Return the rows of the table, prepared to be looked for."""
