@@ -42,6 +42,8 @@ _HEAD = re.compile(
 """The name of a stitch pattern, often with the stitches it needs: "Ladder lace (multiple of 6 sts)".
 
 With these it may be any name, but of a part: "Ridge (any number of sts; 4 rnds)", "Ladder (6 sts)"."""
+_WIDTH_ALONE = re.compile(rf"\(\s*(?:(?:worked\s+)?over\s+(?:an?\s+)?)?{ANY_WIDTH}\s*", re.I)
+"""What a pattern needs, in a row of its own below the name: "(multiple of 4 sts plus 2)"."""
 _FIRST = re.compile(r"\W*(?:(?:row|rnd|round)s?\s+1\b(?!\d)|(?:1st|first)\s+(?:row|rnd|round)\b)", re.I)
 """The head of the first row of a pattern."""
 
@@ -57,6 +59,11 @@ def heads_pattern(row: str, below: str) -> bool:
     if match is None or (match["wide"] and not match["any"] and OF_GARMENT.search(match["wide"])):
         return False
     return bool(_FIRST.match(below))
+
+
+def goes_with_head(row: str, above: str) -> bool:
+    """Return whether a row only says the stitches that the pattern named in the row above needs."""
+    return _WIDTH_ALONE.fullmatch(row) is not None and heads_pattern(f"{above} {row}", "Row 1")
 
 
 def name_in_head(row: str) -> str:

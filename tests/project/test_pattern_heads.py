@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.pattern_heads import heads_pattern, key_called, name_in_head
+from stepper.project.pattern_heads import goes_with_head, heads_pattern, key_called, name_in_head
 
 
 @pytest.mark.parametrize(
@@ -54,3 +54,19 @@ def test_a_panel_is_called_by_the_end_of_its_name_where_no_other_ends_so() -> No
     assert key_called("Panel", ["braid panel", "rope panel"]) == "panel"
     assert key_called("rope panel", ["braid panel", "rope panel"]) == "rope panel"
     assert key_called("panel a", ["panel b"]) == "panel a"
+
+
+@pytest.mark.parametrize(
+    ("row", "above", "goes"),
+    [
+        ("(multiple of 4 sts plus 2)", "BASKET STITCH", True),
+        ("(over an odd number of sts)", "Seed Stitch", True),
+        ("(multiple of 4 sts plus 2)", "BACK", True),
+        ("(multiple of 4 sts plus 2), work 4 rows", "BASKET STITCH", False),
+        ("(28 sts)", "Heel flap", False),
+        ("(make 2)", "Sleeve", False),
+    ],
+)
+def test_the_stitches_a_pattern_needs_may_stand_below_its_name(row: str, above: str, goes: bool) -> None:
+    """Magazines set them in a row of their own; the sizes of a part or how often it is made are none of it."""
+    assert goes_with_head(row, above) == goes

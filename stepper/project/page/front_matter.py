@@ -82,8 +82,11 @@ _NO_KEY = re.compile(
     r"|graft|divide)\.?$",
     re.I,
 )
-_PAIRS = re.compile(r"^(?:\s*[A-Za-z0-9]{1,6}\.?\s*[,=:–-]\s*[^\d;*]+(?:;|\.?$))+\.?$")
-"""Abbreviations in a row of pairs: "K., knit; p., purl"."""
+_PAIRS = re.compile(
+    r"^(?:\s*[A-Za-z0-9]{1,6}(?:\(s\))?(?:\.[A-Za-z0-9]{1,6})?\.?\s*[,=:–-]\s*"
+    r"(?:[^\d;*]|\b[12](?=\s+(?:sts?|stitch|stitches|loops?)\b))+(?:;|\.?$))+\.?$"
+)
+"""Abbreviations in a row of pairs: "K., knit; st.st., stocking stitch; dec., work 2 sts. together"."""
 _GAUGE = re.compile(
     r"\d[\d.,/½¼¾ ]*(?:sts?|stitches)\b[^!?]*(?:\b(?:to|per|over|in|on|x|by|and|measure)\b|[=/x&×:,])[^!?]*\d"
     r"|\d[\d./½¼¾ ]*(?:rows?|rnds?|rounds?)\b[^!?]*(?:=|\bto\b|\bper\b|\bover\b|/)[^!?]*\d"

@@ -18,10 +18,14 @@ _GAUGE = re.compile(
     r"(?P<word>rows?|rnds?|rounds?)\b",
     re.I,
 )
-_OVER = re.compile(rf"(?P<over>{_NUMBER})\s*(?:x\s*\d+\s*)?(?P<unit>cms?|in(?:ch(?:es)?)?\b|\"|″|”|'')", re.I)
+_INCH = r"(?:the\s+|an?\s+|one\s+|1\s+)(?:square\s+|sq\.?\s+)?inch\b"
+_OVER = re.compile(
+    rf"(?P<inch>{_INCH})|(?P<over>{_NUMBER})\s*(?:x\s*\d+\s*)?(?P<unit>cms?|in(?:ch(?:es)?)?\b|\"|″|”|'')",
+    re.I,
+)
 _ALONE = re.compile(
     rf"(?<![\w.])(?P<number>{_NUMBER})\s*(?:(?P<st>sts?|stitches)|rows?|rnds?|rounds?)\b\.?\s*"
-    rf"(?:(?P<sure>=|/|per)|to|over|in)\s*(?:(?:the\s+|an?\s+|one\s+|1\s+)?(?P<inch>inch)\b|(?P<over>{_NUMBER})\s*(?P<unit>cms?|in(?:ch(?:es)?)?\b|\"|″|”|''))",
+    rf"(?:(?P<sure>=|/|per)|to|over|in)\s*(?:(?P<inch>{_INCH}|inch\b)|(?P<over>{_NUMBER})\s*(?P<unit>cms?|in(?:ch(?:es)?)?\b|\"|″|”|''))",
     re.I,
 )
 """Stitches, or rows, over a length of their own: "22 sts = 4 in"; with its word also "5 sts to the inch"."""
@@ -77,7 +81,7 @@ YARN_WORDS = re.compile(
     r"|lace\s*weight|4[- ]?ply|[2-8]-ply|"
     r"merino|alpaca|cotton|silk|mohair|linen|acrylic|nylon|cashmere|skeins?|balls?|hanks?|cones?"
     r"|main\s+(?:shade|colou?r)|"
-    r"contrast(?:ing)?\s+(?:shade|colou?r)|weight)\b|\b\d+\s*(?:g|gr|gms?|grams?|oz|yds?|yards?|metres"
+    r"contrast(?:ing)?\s+(?:shade|colou?r)|weight)\b|\b\d+(?:\s*[(\[][\d\s,;:–-]+[)\]])?\s*(?:g|gr|gms?|grams?|ozs?|yds?|yards?|metres"
     r"|meters)\b",
     re.I,
 )
@@ -168,8 +172,7 @@ def _told_apart(text: str) -> tuple[FoundGauge, ...]:
         number = read_number(match.group("number"))
         line = _line_of(text, match)
         if number and not _SIZE_OF_PATTERN.search(line) and (match.group("sure") or _WORD_GAUGE.search(line)):
-            scale = 4.0 if match.group("inch") else _scale(match)
-            told.setdefault("stitches" if match.group("st") else "rounds", round(number * scale, 2))
+            told.setdefault("stitches" if match.group("st") else "rounds", round(number * _scale(match), 2))
     if not 0 < told.get("stitches", 0) <= 200:
         return ()
     return (FoundGauge(name="plain", stitches=told["stitches"], rounds=told.get("rounds"), needle_mm=None),)
@@ -193,7 +196,7 @@ def _is_gauge(lead: str, tail: str, over: re.Match[str] | None, *, goes_on: bool
 
 def _sentence(text: str) -> str:
     """Return what stands before the end of a sentence or a paragraph, or before the next "Needles: …"."""
-    return re.split(r"(?<!\d)[.;](?!\d)|\.\s|\n\n|\n(?=\s*[A-Z][A-Za-z ]{2,30}:)", text)[0]
+    return re.split(r"(?<!\d)(?<!\bsq)[.;](?!\d)|(?<!\bsq)\.\s|\n\n|\n(?=\s*[A-Z][A-Za-z ]{2,30}:)", text)[0]
 
 
 def _last_sentence(text: str) -> str:
@@ -202,6 +205,8 @@ def _last_sentence(text: str) -> str:
 
 def _scale(over: re.Match[str] | None) -> float:
     """Return the factor that brings a gauge to 10 cm, or to 4 in."""
+    if over is not None and over.group("inch"):
+        return 4.0
     value = read_number(over.group("over")) if over else None
     if over is None or not value:
         return 1.0
@@ -222,7 +227,7 @@ def _fabric(tail: str, lead: str) -> str:
 def in_inches(text: str) -> bool:
     """Return whether the page measures in inches first: its gauge, or most of its lengths."""
     over = [_OVER.search(_sentence(text[match.end() :])) for match in _GAUGE.finditer(text)]
-    units = [match.group("unit").lower()[0] for match in over if match]
+    units = [(match.group("unit") or "inch").lower()[0] for match in over if match]
     if not units and find_gauges(text):
         units = [(match.group("unit") or "inch").lower()[0] for match in _ALONE.finditer(text)]
     if units:

@@ -10,6 +10,7 @@ import re
 from collections.abc import Sequence
 
 from stepper.project.page.headings import HOW_OFTEN
+from stepper.project.pattern_heads import goes_with_head
 
 _ORDER = (
     r"(?:Cast|Bind|CO\b|BO\b|With|Using|Work|Knit|Purl|K\s?\d|P\s?\d|Pick|Place|Return|Rejoin|Join|Row|Rnd|Round|Next"
@@ -43,7 +44,7 @@ _MADE_HEADING = re.compile(
 
 def set_headings_apart(rows: Sequence[str]) -> tuple[list[str], list[int]]:
     """Cut rows of a page so that a heading inside a row has a row of its own: its part begins even if what is
-    below is not read.
+    below is not read. The stitches that a pattern needs come into the row of its name.
 
     Args:
         rows: The rows of the page.
@@ -55,6 +56,9 @@ def set_headings_apart(rows: Sequence[str]) -> tuple[list[str], list[int]]:
     cut: list[str] = []
     origins: list[int] = []
     for number, row in enumerate(rows, 1):
+        if cut and goes_with_head(row, cut[-1]):
+            cut[-1] += f" {row}"
+            continue
         done = 0
         made = _MADE_HEADING.match(row)
         for match in [made] if made else _HEADING.finditer(row):

@@ -39,8 +39,8 @@ _SUBHEAD = re.compile(
     r"(?:\s+(?:and|&)\s+(?:(?:back|front|v)[\s-]+)?(?:neck(?:line)?|armholes?|shoulders?|sleeves?|raglan))?"
     r"|turn(?:ing)?\s+(?:the\s+)?heel|heel\s+turn(?:ing)?"
     r"|(?:divide|separate|split)\s+for(?:\s+[a-z]+){1,5}"
-    r"|(?:(?:first|second|final|sleeve|body|yoke|raglan|waist|bust|hip|crown|hat|top|thumb|gusset|toe|heel|foot|leg|calf|hand|wrist"
-    r"|forearm|palm|finger|neck|armhole|shoulder|front|back|side|left|right|shawl|cap)\s+){0,3}"
+    r"|(?:(?:v[-\s]neck|first|second|final|sleeve|body|yoke|raglan|waist|bust|hip|crown|hat|top|thumb|gusset|toe|heel|foot|leg|calf|hand|wrist"
+    r"|forearm|palm|finger|neck|armhole|shoulder|front|back|side|left|right|shawl|cap)\s+(?:(?:and|&)\s+)?){0,3}"
     r"(?:shapings?|increases|decreases|(?:inc|dec)reas(?:e|ing)\s+(?:rows|rounds|rnds)))\s*:?$",
     re.I,
 )

@@ -15,7 +15,7 @@ from stepper.project.page.orders import has_row_head, is_fragment
 ENDS = (".", ":", "!", "?")
 """Signs that end a sentence at the end of a row."""
 _SENTENCE = re.compile(
-    r"(?:(?<=[.!?])|(?<=sts[\])])|(?<=sts\.[\])])|(?<=follows:)(?=\s+(?:Row|Rnd|Round|Next|1st)\b))(?<!\bSt\.)(?<!\bNo\.)(?<!\bapprox\.)(?<!\be\.g\.)(?<!\bi\.e\.)\s+"
+    r"(?:(?<=[.!?])|(?<=sts[\])])|(?<=sts\.[\])])|(?<=follows:)(?=\s+(?:Row|Rnd|Round|Next|1st)\b))(?<!\bSt\.)(?<!\bNo\.)(?<!\bapprox\.)(?<!\be\.g\.)(?<!\bi\.e\.)\s+(?!\((?:or|about|approx)\b)"
     r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round|ROW|RND|ROUND)\b"
     r"|\d+(?:st|nd|rd|th)(?:\s*(?:,|-|to|and)\s*\d+(?:st|nd|rd|th)){1,4}\s+(?:rows|rnds|rounds|ROWS|RNDS|ROUNDS)\b)"
 )
@@ -39,6 +39,16 @@ _ON_NEEDLE = re.compile(
     re.I,
 )
 """What is worked or lies on one needle, each needle in a row of its own: "Needle 1: K to last 3 sts, …"."""
+_SHORTENED = re.compile(
+    r"(?:(?<![:—-])\s(?:k|p)|\b(?:cont|foll|alt|rep|approx|patt|inc|dec)|\bat\s+(?:the\s+)?beg|\d\s+sts?|\bNos?)\.$",
+    re.I,
+)
+"""A word cut short by a full stop at the end of a row: a small letter below goes on with its sentence."""
+_GOES_ON_SMALL = re.compile(
+    r"(?:at|on|of|each|both|in|to|tog|rem|remain|until|from|for|and|over|row|rows|alt|foll|every|next|straight|without|"
+    r"end|stitch|stitches|needles?|evenly|knitwise|purlwise)\b\.?|\d"
+)
+"""What such a sentence goes on with; none of it begins an instruction of its own."""
 _ONE_STITCH = re.compile(r":\s*[kp]$", re.I)
 """A row worked in one stitch, after which a new one begins: "Row 2: P"."""
 _GOES_WITH_STITCH = re.compile(r"^[\d,;(\[]|^(?:to|tog|all|across|around|until|every|even|for)\b", re.I)
@@ -109,6 +119,8 @@ def goes_on(row: str, following: str) -> bool:
         return True
     if begins_row(following):
         return False
+    if _SHORTENED.search(row) and _GOES_ON_SMALL.match(following):
+        return True
     if row.endswith(ENDS):
         return _stops_go_on(row, following)
     return not _BEGINS_ANEW.match(following)

@@ -27,6 +27,8 @@ from stepper.project.page.headings import heading_of
         ("BO all sts.", "abbreviations", ""),
         ("Rep rows 1 and 2 until piece measures 5 cm.", "abbreviations", ""),
         ("K., knit; p., purl; st., stitch.", "abbreviations", "abbreviations"),
+        ("St(s)., stitch(es); st.st., stocking stitch; dec., work 2 sts. together.", "abbreviations", "abbreviations"),
+        ("K., knit; p., purl 12 rows; st., stitch.", "abbreviations", ""),
         ("Row 1: Knit.", "abbreviations", ""),
         ("k = knit", "", "abbreviations"),
         ("MC = oatmeal", "", "yarn"),

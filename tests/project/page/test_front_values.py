@@ -18,6 +18,10 @@ from stepper.project.page.front_values import (
         ("22 sts and 30 rows to 10 cm over stocking stitch using 4 mm needles.", "stockinette", 22, 30, 4.0),
         ("5 sts and 7 rows = 1 inch in St st on US 7 needles", "stockinette", 20, 28, 4.5),
         ("Gauge: 12 sts & 15 rnds = 5 cm in lace", "lace", 24, 30, None),
+        ("Tension.—7 sts. and 9 rows to one inch.", "plain", 28, 36, None),
+        ("5½ sts. and 7½ rows to one square inch, on 4 mm needles.", "plain", 22, 30, 4.0),
+        ("7 sts and 9 rows to 1 sq. inch", "plain", 28, 36, None),
+        ("Tension: 6 sts. and 8 rows to the inch", "plain", 24, 32, None),
         ("21.5 stitches by 29 rounds over 10 cm", "plain", 21.5, 29, None),
     ],
 )
