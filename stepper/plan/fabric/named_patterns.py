@@ -17,6 +17,7 @@ from stepper.craft.stitch_patterns import PATTERNS, StitchPattern, find_pattern
 from stepper.plan.drafts import Template, without_places
 from stepper.plan.fabric.columns import as_seen
 from stepper.plan.fabric.established import establish, spread_since, stands_in_its_rounds
+from stepper.plan.fabric.page_pattern import pattern_of
 from stepper.plan.model import flatten
 from stepper.plan.state.fitting_counts import nearest_counts
 from stepper.plan.state.measuring_places import is_rib
@@ -33,7 +34,7 @@ from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 NAMED = "named "
 """Prefix of the manner of rounds worked in a pattern called by name."""
 RIB_OF = "as-"
-"""Before the name of a part whose rib is meant: "in rib as given for back" is called `as-back rib`."""
+"""Before the name of a part whose rib or pattern is meant: "in rib as given for back" is `as-back rib`."""
 
 
 def named_cycle(manner: str, needles: Needles, place: Span) -> tuple[Template, ...] | None:
@@ -45,6 +46,8 @@ def named_cycle(manner: str, needles: Needles, place: Span) -> tuple[Template, .
         place: Where the line calls it.
     """
     name = manner.removeprefix(NAMED)
+    if name.startswith(RIB_OF) and not name.endswith(" rib"):
+        return _page_pattern_of(key_of(name).removeprefix(RIB_OF), needles, place)
     if name.startswith(RIB_OF):
         return _rib_of(name.removeprefix(RIB_OF).removesuffix(" rib"), needles, place)
     own = needles.patterns.get(key_of(name))
@@ -56,6 +59,18 @@ def named_cycle(manner: str, needles: Needles, place: Span) -> tuple[Template, .
     return _cycle(
         needles, place, len(pattern.rows), lambda row: _worked(pattern, row, needles.count, needles)
     )
+
+
+def _page_pattern_of(part: str, needles: Needles, place: Span) -> tuple[Template, ...] | None:
+    """Return the rows that the page calls the pattern of another part; None, and reported, without any."""
+    rows = needles.patterns.get(pattern_of(part))
+    if rows is None:
+        needles.report(
+            place,
+            f"no rows of the {part} are called its pattern, so nobody can tell which are meant.",
+            'Say so where they stand: "These 4 rows form the pattern."',
+        )
+    return rows
 
 
 def _rib_of(part: str, needles: Needles, place: Span) -> tuple[Template, ...] | None:

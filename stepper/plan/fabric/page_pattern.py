@@ -16,6 +16,11 @@ from stepper.project.problems import Span
 
 THE_PATTERN = "the pattern"
 """The key of its rows among the patterns of the page."""
+def pattern_of(part: str) -> str:
+    """Return the key of the rows that the page calls the pattern of one part, by the name of its section."""
+    return f"{THE_PATTERN} of {part.lower()}"
+
+
 _FORMS = re.compile(r"\b(?:form|make|set(?:\s+up)?|establish)\s+(?:the\s+)?patt(?:ern)?\b\.?(?!\s+st)", re.I)
 
 
@@ -31,6 +36,7 @@ def keep_page_pattern(lines: list[Line], needles: Needles) -> None:
     cycle = needles.patterns.get(needles.section.defined) or needles.established.cycle
     if len(cycle) > 1:
         needles.patterns[THE_PATTERN] = cycle
+        needles.patterns[pattern_of(needles.section.name)] = cycle
 
 
 def may_mean_page_pattern(place: Span, needles: Needles) -> bool:

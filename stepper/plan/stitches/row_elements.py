@@ -177,13 +177,15 @@ _OF_A_PAIR = {"first": "", "1st": "", "one": "", "second": _SECOND, "2nd": _SECO
 def _of_a_pair(name: str, held: dict[str, int]) -> list[str]:
     """Return the part called the first or second of a pair, each made in a section of its own ("make 2").
 
-    "Sleeve sts" of a pair alike are those of the one that still waits, the first before the second.
+    "Sleeve sts" of a pair alike are those of the one that still waits, the first before the second; so are
+    those of the left and the right one of a pair made alike.
     """
     which, _, part = name.partition(" ")
     if which in _OF_A_PAIR and part:
         pair = (f"{part}{_OF_A_PAIR[which]}", f"{part}s{_OF_A_PAIR[which]}")
         return [called for called in pair if called in held]
-    waiting = [called for called in (f"{name}s", f"{name}s{_SECOND}") if name and called in held]
+    one = part if which in ("left", "right") else name
+    waiting = [called for called in (f"{one}s", f"{one}s{_SECOND}") if one and called in held]
     return waiting[:1] if len({held[called] for called in waiting}) == 1 else []
 
 

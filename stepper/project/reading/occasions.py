@@ -197,9 +197,11 @@ class OccasionBuilder(ElementBuilder):
 
     def filling(self, tree: Any) -> Leg:
         """Read an interval without an end of its own, which is that of the rounds beside it."""
-        kinds = ("NTH", "NUMBERS", "OTHER")
+        kinds = ("NTH", "NUMBERS", "OTHER", "SIDE")
         token = [child for child in tree.children if type_of(child) in kinds][-1]
         place = self._place(token)
+        if token.type == "SIDE":
+            return Leg(Numbers((2,), place), None, False, side_of(str(token)))
         return Leg(Numbers((2,), place) if token.type == "OTHER" else self.nth(token), None, False)
 
     def so_often(self, tree: Any, every: Numbers, side: str = "") -> Leg:

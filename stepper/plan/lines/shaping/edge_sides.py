@@ -13,12 +13,14 @@ import re
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import flatten, other_side
+from stepper.plan.state.measuring_places import is_rib
 from stepper.plan.state.needles import Needles
 from stepper.project.problems import Span
 
 _NEAR = 6
 """A change within this many stitches of an end of the row is one at that end."""
 _INNER = re.compile(r"\b(?:neck\w*|front\s+edges?|v-?neck)\b", re.I)
+_A_FRONT = re.compile(r"\b(left|right)\s+front\b", re.I)
 _OUTER = re.compile(
     r"\b(?:arm-?holes?|underarms?|side\s+(?:edges?|seams?)|sleeves?|shoulders?|raglans?)\b", re.I
 )
@@ -55,6 +57,13 @@ def side_beginning_at(edge: str, place: Span, needles: Needles) -> str:
             return side
         if sides:
             break
+    side = _of_a_front(edge, needles)
+    if side:
+        where = "begin" if side == "RS" else "end"
+        front = needles.section.name
+        told = f"the {edge} edge is taken as the one where right-side rows {where}"
+        needles.warn(place, f"{told}, as on a {front} worked from its lower edge up.")
+        return side
     needles.report(
         place,
         f'"at {edge} edge" does not say at which end of the row, and nothing before it shows which.',
@@ -62,6 +71,21 @@ def side_beginning_at(edge: str, place: Span, needles: Needles) -> str:
     )
     needles.lose()
     return ""
+
+
+def _of_a_front(edge: str, needles: Needles) -> str:
+    """Return the side of the rows that begin at an edge of a left or right front that nothing has shaped yet.
+
+    Worked upwards, a left front has its side seam where right-side rows begin, a right front its opening: as
+    it is worn (common practice). A rib it begins with shows that it is worked upwards.
+    """
+    front = _A_FRONT.search(needles.section.name)
+    begun = max((at for at, draft in enumerate(needles.drafts) if not draft.before), default=0)
+    piece = needles.drafts[begun + 1 :]
+    if front is None or not needles.flat or not piece or not is_rib(piece[0]):
+        return ""
+    inner = edge in ("neck", "front")
+    return "RS" if (front.group(1).lower() == "right") == inner else "WS"
 
 
 def side_ending_at(edge: str, place: Span, needles: Needles) -> str:

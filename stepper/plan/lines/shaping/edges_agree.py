@@ -19,7 +19,7 @@ from stepper.project.instructions import Line
 
 _FOR: re.Pattern[str] = re.compile(
     r"\b(?:for|at)\s+(?:the\s+)?(?:(?:back|front|left|right)\s+)?"
-    r"(?:(?P<inner>v?-?neck)|(?P<outer>arm-?hole|underarm|shoulder))(?:\s+(?:edge|shaping))?\b",
+    r"(?:(?P<inner>v?-?neck)|(?P<outer>arm-?hole|underarm|shoulder|raglan))(?:\s+(?:edge|shaping))?\b",
     re.I,
 )
 """What a row is shaped for; a row that names both is left alone."""

@@ -60,10 +60,17 @@ def work_edges_together(instruction: EdgesTogether, needles: Needles) -> None:
 def _counted_out(instruction: EdgesTogether, needles: Needles) -> tuple[EdgeShaping, ...]:
     """Return the shapings with a number of times each, that of one which ends at a count worked out.
 
-    None, and reported, where the line leaves open how often, or no number of times comes to the count.
+    None, and reported, where the line leaves open how often, or no number of times comes to the count. A
+    shaping of every right-side or wrong-side row that says no end goes on as long as the other.
     """
     size, count = needles.size, needles.count
     left_open: list[EdgeShaping] = []
+    beside = [part for part in instruction.parts if _goes_along(part)]
+    if beside and len(beside) < len(instruction.parts):
+        apart = tuple(part for part in instruction.parts if part not in beside)
+        found = _counted_out(replace(instruction, parts=apart), needles)
+        end = max((row for part in found for row in _rows_of(part, needles)), default=0)
+        return (*found, *(_ended_with(part, end, needles) for part in beside if found))
     for part in instruction.parts:
         *others, last = part.legs
         unclear = any(leg.length or leg.upto or leg.between for leg in part.legs)
@@ -93,6 +100,22 @@ def _counted_out(instruction: EdgesTogether, needles: Needles) -> tuple[EdgeShap
     ended = replace(last, times=Numbers((times,), last.until.place), until=None)
     counted = replace(part, legs=(*others, ended))
     return tuple(counted if each is part else each for each in instruction.parts)
+
+
+def _goes_along(part: EdgeShaping) -> bool:
+    """Return whether a shaping of every row of one side says no end of its own."""
+    *others, leg = part.legs
+    ended = leg.times is not None or leg.until is not None or leg.upto is not None
+    return not others and part.first is None and bool(leg.side) and not ended
+
+
+def _ended_with(part: EdgeShaping, end: int, needles: Needles) -> EdgeShaping:
+    """Return a shaping that goes along with another, as often as it falls on a row up to the other's last."""
+    (leg,) = part.legs
+    first = 1 if _side_of(1, needles) == leg.side else 2
+    times = len(range(first, end + 1, max(1, leg.every.of(needles.size))))
+    needles.warn(part.place, f"the {part.edge} edge is shaped as long as the other, {times} times.")
+    return replace(part, legs=(replace(leg, times=Numbers((times,), part.place)),))
 
 
 def _times_said(part: EdgeShaping, size: int) -> int:
