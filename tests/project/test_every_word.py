@@ -122,6 +122,18 @@ SILENT_THERE = {
     "Knit, inc 6 sts evenly over row.": ("over",),
     "Place next 20 sts on a length of waste yarn.": ("waste",),
     "Work even until piece measures 9 cm, ending after a wrong-side row.": ("after",),
+    # "Foll 6th row 3 times" is every sixth row that follows. A row of buttonholes has its own number behind its name.
+    "Inc 1 st at each end of every foll. 6th row 3 times.": ("every",),
+    "Inc 1 st at each end of the 5th row and of every foll 8th row until there are 66 sts.": ("every",),
+    # What is on a holder is knitted from it, whether the verb or the second holder is named again or not.
+    "Pick up and knit 6 sts down left front, 8 sts from front holder and k 10 sts from back holder.": ("k", "holder"),
+    "1st buttonhole row (RS): Rib 3, cast off 3, rib to end.": ("buttonhole",),
+    "2nd buttonhole row: Rib, casting on 3 sts over those cast off.": ("buttonhole", "those"),
+    "Next row: Rib to end, casting on 3 sts over those cast off on previous row.": ("those",),
+    # Behind stitches that were left on one side of a neck, those at the yarn are the centre ones.
+    "Rejoin yarn to rem sts, cast off centre 21 sts, k to end.": ("centre",),
+    "Inc 1 st at each end of every 6th row until 70 sts are on needle.": ("are",),
+    "Work in st st and stripe sequence of 6 rows B, 6 rows A until piece measures 20 cm.": ("sequence",),
 }
 """Words that may be left out of one line, and tell in others."""
 

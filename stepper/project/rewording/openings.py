@@ -20,6 +20,8 @@ from stepper.project.rewording.reworded import Reworded
 
 _WITH: Final = r"(?:with|using|working\s+with)\s+(?:the\s+|a\s+|an\s+|your\s+)?"
 _SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
+_FRACTION: Final = r"(?:\d\s?(?:[¼½¾]|[13]/[24])\s?mm(?:\s*\(\s*(?:uk|us|no\.?)\s*\d{1,2}\s*\))?)"
+"""A size in millimetres as British pages print it: "3¼mm", "3¼mm (No. 10)"."""
 _NOUN: Final = r"(?:needles?|ndls?\.?|dpns?|circulars?)"
 _LIKE: Final = (
     r"(?:(?:set\s+of|pair\s+of|two|four|five|2|4|5|short|long|shorter|longer|straight|circular|circ\.?|double[-\s]pointed|"
@@ -40,7 +42,7 @@ _KINDS: Final = tuple(
         ),
         (
             "sized",
-            rf"{_WITH}(?P<needle>(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|finer|thinner|thicker|coarser)(?:\s+|$){_LIKE}{_NOUN})(?=\W|$)",
+            rf"{_WITH}(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|finer|thinner|thicker|coarser)(?:\s+|$){_LIKE}{_NOUN})(?=\W|$)",
         ),
         ("sizeless", rf"(?:with|using|on)\s+(?:the\s+|a\s+|an\s+|your\s+)?{_LIKE}{_NOUN}(?=\W|$)"),
         (
@@ -62,7 +64,7 @@ _BARE: Final = tuple(
     for kind, expression in (
         (
             "sized",
-            rf"(?:the\s+|a\s+|an\s+|your\s+)?(?P<needle>(?:{SIZE}|{UK_SIZE}|smaller|larger|finer|thinner|thicker|coarser)\s+{_LIKE}{_NOUN})(?=\W|$)",
+            rf"(?:the\s+|a\s+|an\s+|your\s+)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|smaller|larger|finer|thinner|thicker|coarser)\s+{_LIKE}{_NOUN})(?=\W|$)",
         ),
         ("sizeless", r"dpns?(?=\W|$)"),
         ("yarn", r"(?:yarn\s+|colou?r\s+)?(?-i:(?P<yarn>MC|CC\d?|[A-Z]))(?=\s*,|\s+and\b|\s*$)"),

@@ -17,6 +17,7 @@ from typing import Final
 
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
+from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.openings import write_openings_in_order
 from stepper.project.rewording.reworded import Reworded, as_printed
 from stepper.project.rewording.signs.page_row_synonyms import SPLIT_HEADS
@@ -58,7 +59,7 @@ def reword(plain: str, *, signed: bool = True, spoken: bool = False) -> Reworded
         printed = _as_printed_elsewhere(printed)
     line = sign_yarns(printed) if signed else printed
     yarns = line.yarns
-    made = write_openings_in_order(_without_name(line))
+    made = write_gathered(write_openings_in_order(_without_name(line)))
     at = -1
     while (found := _candidates().find_first(made.text, at + 1)) is not None:
         at, synonym = found, SYNONYMS[found]

@@ -31,6 +31,7 @@ from stepper.project.rewording.style.magazine_synonyms import BOOKLETS, BRITISH,
 from stepper.project.rewording.style.name_synonyms import ASIDES
 from stepper.project.rewording.style.other_word_synonyms import OTHER_WORDS
 from stepper.project.rewording.style.paragraph_synonyms import PARAGRAPHS, STOPS
+from stepper.project.rewording.style.piece_synonyms import PIECES
 from stepper.project.rewording.style.plain_synonyms import EVERYDAY
 from stepper.project.rewording.style.prose_synonyms import PROSE
 from stepper.project.rewording.style.textured_synonyms import RIBS_BEGUN, TEXTURED
@@ -63,6 +64,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *THROUGH,
     *YARNS,
     *OLD_PRINT,
+    *PIECES,
     *OTHER_WORDS,
     *BETWEEN,
     *FILLERS,

@@ -16,7 +16,7 @@ _BE = r"(?:be|look|curl|roll|lie|seem|appear|feel|stretch|fold|flare|pull|help|k
 _NOT_WORK = r"(?![^.]*\b(?:work\w*|knit\w*|turn\w*|join\w*|held|hold|repeat\w*|patt\w*|flat|side|facing|same)\b)"
 _HELD = (
     r"(?:(?:the|all|both|side|centre|center|front|neck|button|lace|cable|cabled|(?:garter|moss|seed|g)\.?(?:\s*st(?:itch)?\.?)?|double|rope|braid)\s+)*"
-    r"(?:patt(?:ern)?s?|lace|cables?|panels?|ribs?|ribbing|fabric|borders?|edgings?|edges|edge\s+st(?:itche)?s|bands?|bobbles?|(?:moss|seed|garter|g|st|stocking)\.?\s*st(?:itch)?)\b\.?"
+    r"(?:patt(?:ern)?s?|lace|cables?|panels?|ribs?|ribbing|fabric|stripes?|borders?|edgings?|edges|edge\s+st(?:itche)?s|bands?|bobbles?|(?:moss|seed|garter|g|st|stocking)\.?\s*st(?:itch)?)\b\.?"
 )
 _KEPT = (
     rf"(?:(?:still\s+)?(?:(?:keeping|maintaining)\s+(?:{_HELD}(?:\s*(?:,|and|&)\s*{_HELD})*)\s+(?:correct|continuous|as\s+(?:set|established|before)|in\s+place)"

@@ -37,9 +37,6 @@ _OVER = rf"(?:the\s+|those\s+)?(?:(?:bound|cast)[-\s]?off(?:\s+{STS})?|{STS}\s+(
 _HEAD = r"(^\s*(?:(?:next|buttonhole)\s+row|row\s+\d+)\s*(?:\([^)]*\)\s*)?:\s*)"
 _YARN = r"(?-i:MC|CC\d?|[A-Z]\d?)"
 _ORDINALS = ("2nd", "3rd", "4th", "5th", "6th", "7th", "8th", "9th", "10th", "11th", "12th")
-_CENTRE = rf"(?:slip|place|put|leave)\s+(?:the\s+)?(?:next\s+)?cent(?:re|er)\s+({N})\s+{STS}\s+(?:on(?:to)?|to)\s+{HELD_BY}"
-_REJOIN = r"(?:re-?)?join\s+(?:the\s+)?yarn(?:\s+to\s+(?:the\s+)?rem(?:aining)?\.?\s+(?:\d[\d\s,()\[\]:]*)?(?:sts|stitches))?"
-_RS = r"(?:with\s+(?:rs|right\s+side)\s+facing\s*,?\s*)?"
 _STOCKING = r"(?:st\.?\s?st\.?|stocking\s+st(?:itch)?|stockinette(?:\s+st(?:itch)?)?)"
 
 MAGAZINES: tuple[Synonym, ...] = (
@@ -47,7 +44,6 @@ MAGAZINES: tuple[Synonym, ...] = (
     row("and", rf"(^\s*|[.;:]\s*)(with\s+(?:(?-i:MC|CC\d?|[A-H])|{_COLOUR}))\s+and\s+{_ACT}", r"\1\2, ", "Join in contrast colour and work 6 rows in st st."),
     row("thereafter", r"\b((?:every|each)\s+[^.,;:]{1,40}?)\s+thereafter\b", r"\1", "Dec 1 st at each end of next row and every 2 cm thereafter until 30 sts remain."),
     said_row_behind("beg|start", rf"{_FIRST}(?P<said>(?:begin(?:ning)?|beg|start(?:ing)?)\.?\s+at\s+(?:the\s+)?(?:[a-z]+\s+){{0,2}}?(?:(?:base|top|bottom|back|front|cent(?:re|er))\s+of\s+(?:the\s+)?[a-z]+|edge|end|bottom|top|base|neck|hem|cuff|toe|waist|head))\s*(?:,|\s+and\b|\.(?=\s+cast\b))\s*(?=(?:(?:with|using)\s+[^.;:]*?)?(?:cast\s+on|co)\b)", "Beg at base of body, with A, cast on 6 sts."),
-    row("rows more|rounds more|rnds more", rf"\b({N})\s+({ROUND})\s+more{_END}", r"\1 more \2", "Work in st st for 3 rows more."),
     row("remainder", r"\b(k|knit|p|purl|rib|work)\s+(?:the\s+)?remainder(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?(?=\s*[,.;)]|\s*$)", r"\1 to end", "Row 1: K15, k remainder."),
     row("using", rf"(^\s*|[.;:]\s*|\b(?:and|then)\s+)using\s+(?:the\s+)?(?:(?:yarn|colou?r)\s+)?((?-i:MC|CC\d?|[A-H])|{_COLOUR})\s*,?\s+{_ACT}", r"\1with \2, ", "Using MC cast on 20 sts."),
     # --- ribs and fabrics ---
@@ -102,7 +98,7 @@ MAGAZINES: tuple[Synonym, ...] = (
     row("a further", rf"\b(work|knit|k|purl|p|rib|patt)\s+a\s+further\s+(?={N}\s+{ROUND})", r"\1 ", "Work a further 6 rows straight."),
     said_row("dpns|double|magic", r"\s*,?\s*(?P<said>(?:switching|changing|change|switch)\s+to\s+(?:the\s+)?(?:dpns|double[-\s]pointed\s+needles|magic\s+loop)\s+(?:when|as|if)\s+(?:necessary|needed|required))(?=\s*[.]|\s*$)", "Work dec rnd every other rnd until 16 sts remain, switching to dpns when necessary."),
     # --- which rows and stitches ---
-    row("of the|on the", r"\b(of|on)\s+the\s+(?=(?:\d{1,2}(?:st|nd|rd|th)|third|fourth|fifth|sixth|seventh|eighth|tenth)\s+(?:and|&)\s+(?:every|foll))", r"\1 ", "Inc 1 st at each end of the 3rd and every 8th row 4 times."),
+    row("of the|on the", r"\b(of|on)\s+the\s+(?=(?:\d{1,2}(?:st|nd|rd|th)|third|fourth|fifth|sixth|seventh|eighth|tenth)(?:\s+row)?\s+(?:and|&)\s+(?:every|foll))", r"\1 ", "Inc 1 st at each end of the 3rd and every 8th row 4 times."),
     row("tog", rf"{_FIRST}{_TOG}\s+at\s+{_ENDS}\s+of\s+(?:the\s+)?(next\s+(?:row{_END}|(?:and|row)\b[^.;:,]*)|every\b[^.;:,]*){_END}", r"\1Dec 1 st at each end of \2, working decreases 0 sts in from edge", "K2tog at each end of the next and every alternate row until 30 sts remain."),
     row("tog", rf"(:\s*){_TOG}\s+at\s+{_ENDS}(?:\s+of\s+(?:the\s+)?row)?{_END}", r"\1k2tog, work in pattern to last 2 sts, k2tog", "Next row: K2tog at each end of row."),
     row("on these|on the|over these|on rem", rf"{_FIRST}(?:cont(?:inue)?|go\s+on)\s+(?:on|over|with)\s+(?:these|those|the|rem(?:aining)?)\s+({N}\s+{STS})(?:\s+only)?{_END}", r"\1\2", "Cont on these 20 sts only."),
@@ -229,7 +225,7 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
 
 BRITISH: tuple[Synonym, ...] = (
     row("placing|leaving|slipping", rf"\b(turn)\s*,?\s+(?:and\s+)?(?:placing|leaving|slipping)\s+(?:the\s+)?rem(?:aining)?\.?\s+{STS}\s+(?:on(?:to)?|to)\s+{HELD_BY}", r"\1 and hold all sts", "Next row (RS): K12, turn, placing rem sts on a holder."),
-    said_row_behind("straight", rf"({LONG}\.?)\s+(?P<said>(?:measured\s+)?on\s+the\s+straight)(?=\s*[,.;]|\s*$)", "Work straight until armhole measures 20 cm on the straight, ending with a WS row."),
+    said_row_behind("straight", rf"({LONG}s?\.?)\s+(?P<said>(?:measured\s+)?on\s+the\s+straight)(?=\s*[,.;]|\s*$)", "Work straight until armhole measures 20 cm on the straight, ending with a WS row."),
     row("proceed", r"\bproceed(?:ing)?\s+(?=in\b|even\b|straight\b|without\b|until\b)", "cont ", "Proceed in st st until work measures 30 cm."),
     row("y fwd|y rn|y on", r"\by\s(fwd|rn|on)\b", r"y\1", "K2, *y fwd, k2tog; rep from * to end."),
     row("rib", rf"(\brib(?:bing)?)\s+(?={LONG}\s*(?:[.,]|$))", r"\1 for ", "K1, P1 rib 3 in."),
@@ -254,7 +250,6 @@ BRITISH: tuple[Synonym, ...] = (
         "until front measures same as back to shoulder",
         "Cont straight until armhole matches back.",
     ),
-    row("cent", rf"{_RS}{_CENTRE}\s*,\s*{_RS}{_REJOIN}\s*(?:,|\band\b)\s*", r"with RS facing, rejoin yarn to rem sts. Hold \1, ", "Slip centre 20 sts onto a holder, rejoin yarn to rem sts, k to end."),
     row("and k", rf"(\bpick\s+up\s[^.;]*?)(?<!\bup)\s*,?\s+and\s+(?:k|knit)\s*(?={N}\s+{STS}\s+from\b)", r"\1, k ", "Pick up and knit 6 sts down left front, 8 sts from front holder and k 10 sts from back holder."),
     row("with a knit|with a k|with a rs|with an rs", rf"^(\s*)(?:cont(?:inue)?|work)\s+in\s+({_STOCKING})\s*,\s*(?:beg(?:inning)?|start(?:ing)?|commencing)\s+with\s+an?\s+(?:k|knit|rs)\s+row\s*,\s*(?=until\b)", r"\1next row (rs): work in \2 ", "Cont in stocking st, starting with a knit row, until work measures 30 cm."),
     row("with|using", rf"^(\s*)({OFF}|bo)((?:\s+(?:all|rem(?:aining)?|the|{STS}|loosely|very|in|pattern|patt|rib|knitwise|purlwise))*)\s+(?:with|using)\s+(?:an?\s+|the\s+)?((?:larger|bigger|smaller)|\d(?:\.\d+)?\s?mm)\s+needles?(?=\s*[.]?\s*$)", r"\1change to \4 needles. \2\3", "Bind off loosely with larger needle."),

@@ -253,13 +253,6 @@ JOINED: tuple[Synonym, ...] = (
         "Cast on 20 sts provisionally.",
     ),
     row(
-        "mm",
-        r"(\bmm)\s*\(\s*(?P<said>(?:(?:old\s+)?uk\s+)?no\.?\s*\d{1,2})\s*\)\s*(?=(?:circular|double-pointed|needles?|dpns?)\b)",
-        r"\1 ",
-        "Change to 4 mm (No. 8) needles.",
-        spelt_out=True,
-    ),
-    row(
         "through",
         rf"^(\s*(?:break|cut)\s+(?:the\s+)?yarn\s*,?\s*(?:and\s+)?(?:draw|pull|thread|run|pass)\s+(?:(?:the\s+)?(?:yarn|tail|end|it)\s+)?(?:twice\s+)?through\s+(?:the\s+)?(?:rem(?:aining)?\s+)?)({N})\s+({STS})",
         r"\2 \3. \1 \3",

@@ -91,12 +91,6 @@ DIVIDED: tuple[Synonym, ...] = (
         "Work 6 cm in rib as given for back.",
     ),
     row(
-        "rib as|ribbing as",
-        rf"\bin\s+rib(?:bing)?\s+{_AS_GIVEN}(?=\s+(?:for|until)\b)",
-        r"in as-\1 rib",
-        "Work in rib as for back for 6 cm.",
-    ),
-    row(
         "(make|(work|(knit|alike|(2|(two|(both|[2|[two|[both",
         rf"^\s*(?P<said>(?:(?:{_PIECES}s?\b[\s,]*)+|{_ANY_PIECE}\s*))[(\[]\s*(?:(?:make|work|knit)\s+(?:2|two|both)(?:\s+(?:alike|the\s+same))?|(?:both|2|two)(?:\s+(?:alike|the\s+same))?|(?:worked|knit(?:ted)?|made)\s+alike)\s*[)\]]\s*:?\s*$",
         "make 2.",
