@@ -12,7 +12,15 @@ from dataclasses import dataclass
 from typing import Final
 
 from stepper.project.duration import Duration, Ended, Paced, UntilCount, UntilLength, UntilLike, UntilRows
-from stepper.project.laying_out import BeginFurther, MarkEvery, MarkRow, MoveOver, OverNeedles, SetApart
+from stepper.project.laying_out import (
+    BeginFurther,
+    MarkAfter,
+    MarkEvery,
+    MarkRow,
+    MoveOver,
+    OverNeedles,
+    SetApart,
+)
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Hold, Numbers, PrintedLength
 from stepper.project.stripes.striping import StripesCalled
@@ -171,6 +179,8 @@ class Leg:
     """Whether `until` counts the stitches between two markers, not all."""
     each: bool = False
     """Whether the words name each row (`every row`, `next 3 rows`), and not only how often (`3 times`)."""
+    total: bool = False
+    """Whether the times are all there are, and not those from here on: `a total of 6 times`."""
     upto: UntilLength | None = None
     """Length at which it ends (`until sleeve measures 36 cm`), if the words give one instead of a number."""
 
@@ -479,6 +489,7 @@ Sentence = (
     | BindOff
     | Return
     | MarkEvery
+    | MarkAfter
     | AsPart
     | MarkRow
     | OverNeedles

@@ -17,11 +17,24 @@ class MarkEvery:
 
 
 @dataclass(frozen=True, slots=True)
+class MarkAfter:
+    """Markers placed without working a stitch: `Place markers in turn after 16, 20 and 32 sts`."""
+
+    counts: tuple[Numbers, ...]
+    """Stitches from the beginning to the first marker, from there to the next, and so on."""
+    ends: bool
+    """Whether the one number there is counts from each end: `Place a marker 40 sts in from each side`."""
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class MarkRow:
     """A mark placed in the row just worked, to measure from: `place markers at each end of last row`."""
 
     text: str
     place: Span
+    onwards: bool = False
+    """Whether all lengths of the piece count from it: `the piece is now measured from here`."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -102,6 +102,8 @@ SILENT = {
     "got", "new", "own", "it", "always",
     # "Proceed as for the back", "until the sleeve seam measures 40 cm": it is worked, and the sleeve is as long.
     "proceed", "seam",
+    # "The marker threads", "the back piece", "in the piece": a thread that marks is a marker, the back is a piece.
+    "threads", "piece",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
     "purlwise", "knitwise",
 }  # fmt: skip

@@ -22,6 +22,7 @@ from stepper.plan.lines.numbered_rounds import (
 )
 from stepper.plan.lines.pattern_definitions import closes_definition, define_pattern, defined_name
 from stepper.plan.lines.rows_or_rounds import settle_rows
+from stepper.plan.lines.techniques import is_technique, keep_technique
 from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import BindOff, Flat, Join, Line, Phrase, PrintedCount, Remark, RowsCount
@@ -79,6 +80,10 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
         written = replace(template_of(first.sentences[0], needles), side=first.side)
         names = {name, short_name(name, section)} - {""}
         needles.section.named.update(dict.fromkeys(names, written))
+    if is_technique(first, needles):
+        needles.section.label = None
+        keep_technique(first, replace(written, counts=take_leading(first.sentences[1:], Count)), needles)
+        return
     if named and first.times is None and is_only_defined(name, first, section, needles):
         needles.section.label = None
         printed = take_leading(first.sentences[1:], PrintedCount)

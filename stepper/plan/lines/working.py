@@ -33,6 +33,7 @@ from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.lines.held.returned import take_back
 from stepper.plan.lines.held.set_apart import set_apart, take_as_the_others
+from stepper.plan.lines.marking import mark_after
 from stepper.plan.lines.named_rounds import ROUND_NAME
 from stepper.plan.lines.own_words import begins_or_ends
 from stepper.plan.lines.rounds import repeat, work_template
@@ -87,7 +88,15 @@ from stepper.project.instructions import (
     WithYarn,
     WorkRounds,
 )
-from stepper.project.laying_out import BeginFurther, MarkEvery, MarkRow, MoveOver, OverNeedles, SetApart
+from stepper.project.laying_out import (
+    BeginFurther,
+    MarkAfter,
+    MarkEvery,
+    MarkRow,
+    MoveOver,
+    OverNeedles,
+    SetApart,
+)
 from stepper.project.pattern_heads import key_of
 from stepper.project.stitchwork import Across, Element, Hold, Mark, Numbers, PickUp, TurnHere, Work
 
@@ -435,6 +444,13 @@ def _(instruction: Flat, needles: Needles) -> None:
 def _(instruction: MarkRow, needles: Needles) -> None:
     needles.remarks.append(instruction.text)
     needles.last.marked = len(needles.drafts)
+    if instruction.onwards:
+        needles.last.measured = len(needles.drafts)
+
+
+@work.register
+def _(instruction: MarkAfter, needles: Needles) -> None:
+    mark_after(instruction, needles)
 
 
 @work.register

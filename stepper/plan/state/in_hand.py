@@ -163,6 +163,8 @@ class LastWorked:
     name."""
     markers_lost: int = 0
     """Line of the row in own words behind which nobody can tell where the markers are; 0 for none."""
+    measured: int = 0
+    """Draft from which a line says that the piece is measured onwards; 0 if none does."""
     marked: int = 0
     """Index after the draft into which marks to measure from were last hung; 0 for none."""
 

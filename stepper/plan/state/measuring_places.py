@@ -36,6 +36,8 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     if duration.start == "flap" and needles.last.apart > max(needles.section.start, piece):
         needles.warn(duration.length.place, "measured from the row that set the other stitches aside.")
         return needles.last.apart
+    if duration.start == "section" and needles.last.measured > max(needles.section.start, piece):
+        return needles.last.measured
     if duration.start == "section" and duration.of in _WHOLE and ", " in needles.section.name:
         return _piece_of_sections(needles, piece)
     if duration.start != "cast-on":

@@ -87,6 +87,8 @@ class Needles:
     """Number of drafts at which a part worked again ends; None while there is none."""
     patterns: dict[str, tuple[Template, ...]] = field(default_factory=dict)
     """The rows of the patterns that the page defines, by name."""
+    techniques: dict[str, Template] = field(default_factory=dict)
+    """The rounds that the page explains before they are worked, by name."""
 
     section: SectionInHand
     line: LineInHand = field(default_factory=LineInHand)
@@ -170,7 +172,9 @@ class Needles:
 
     def begin_section(self, name: str, yarn: str, fabric: Fabric) -> None:
         """Take up a section; with nothing on the needles it begins a piece."""
-        self.section = SectionInHand(name=name, yarn=yarn, fabric=fabric, start=len(self.drafts))
+        self.section = SectionInHand(
+            name=name, yarn=yarn, fabric=fabric, start=len(self.drafts), named=dict(self.techniques)
+        )
         self.yarn, self.fabric = yarn, fabric
         self.leave_stripes()
         if not self.count:

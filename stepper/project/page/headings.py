@@ -250,3 +250,34 @@ def inline_part(row: str) -> str:
     begins = _all_of_parts(words) and (casts_on(match.group(2)) or begins_work(row))
     named = bool(_PART.search(words)) and (words.isupper() or begins)
     return words.lower() if named else ""
+
+
+_EXPLAINED = re.compile(
+    r"^\s*(?P<name>[A-Z][A-Z-]+(?:[ /][A-Z][A-Z-]+){0,3}|(?:Increas|Decreas)(?:e|ing) tip|Raglan(?: tip)?"
+    r"|(?:Toe|Thumb|Crown|Raglan|Gusset) (?:decreases|increases))(?:\s*\([^()]*\))?\s*:?\s*$"
+)
+
+
+_SHOUTED = re.compile(
+    r"^\s*[A-Z][A-Z/ \u2013-]{2,60}?(?:\s*\((?:applies to|for|worked) [a-z ]+\))?\s*:\s*$"
+)
+_ORDERED = re.compile(
+    r"\b(?:KNIT|PURL|CAST|BIND|WORK|JOIN|TURN|REPEAT|REP|CHANGE|SLIP|PICK|PLACE|MAKE|BREAK|CUT|HOLD|CONTINUE|BEGIN|EVERY|EACH|ALL|BOTH|"
+    r"ONLY|NOT|UNTIL|TIMES|TWICE|AGAIN|ROWS?|ROUNDS?|RNDS?|SIZES?|WITH|REVERSE|REVERSING|SAME|AS|[SMLX]{1,4}|MC|CC|[A-H]|RS|WS)\b"
+)
+
+
+def shouts(row: str) -> bool:
+    """Return whether a row in capitals with a colon is a heading that says nothing to do."""
+    return _SHOUTED.match(row) is not None and _ORDERED.search(row.split("(")[0]) is None
+
+
+def names_technique(row: str) -> bool:
+    """Return whether a row may be the name of a round that is explained below it."""
+    return _EXPLAINED.match(row) is not None
+
+
+def is_explained(label: str, row: str) -> bool:
+    """Return whether the label of a line is the name in a row, with "round" behind it."""
+    match = _EXPLAINED.match(row)
+    return match is not None and label.lower() == f"{match['name'].lower()} round"

@@ -11,6 +11,10 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from stepper.project.rewording.reword import put_words
+from stepper.project.rewording.reworded import as_printed
+from stepper.project.rewording.signs.mixed_list_synonyms import MIXED_LISTS
+
 _LETTER = (
     r"(?:\d?X{0,4}[SML]|\dX|X{1,3}[- ]?(?:small|large)|(?:extra|x)[-\s]?(?:small|large)|small|medium|large)"
 )
@@ -45,6 +49,8 @@ _BEHIND = re.compile(
     rf"|,\s*(?!{_LETTER}\b|{_ONE}\b|and\b)[a-z]{{2,}}).*$", re.I
 )
 """What may follow a list: its unit, the same in another unit, a remark."""
+_AMID = re.compile(r"([)\]])\s*(?:months?|mths?|mos?|years?|yrs?)(?=\s*[(\[]?\s*\d)", re.I)
+"""The unit of ages behind a bracket, where more sizes follow: "1/3 (6/9 - 12/18) months 2 years"."""
 _LIST = re.compile(
     r"(?<![\d.½¼¾])\d+(?:\.\d+"
     r"|\s?[½¼¾])?,?(?:\s*[(\[]\s*[\d–-][\d.½¼¾]*(?:\s*[,;:/–-]\s*[\d–-][\d.½¼¾]*)*\s*[)\]])+"
@@ -121,6 +127,7 @@ def _closed(row: str, below: Sequence[str]) -> str:
 
 def _readings(text: str) -> list[tuple[str, ...]]:
     """Read a list of sizes, in every way it can be read."""
+    text = _AMID.sub(r"\1", text)
     text = re.split(r"\.\s|\.$", _BEHIND.sub("", text))[0]
     text = re.sub(rf"(?<=[\d½¼¾)\]])\s*{_UNIT}(?!\w)\.?", "", text).strip(" .:")
     bracketed = bool(re.search(r"[(\[]", text))
@@ -170,9 +177,18 @@ def _lists_of(rows: Sequence[str]) -> Counter[int]:
     for row in rows:
         if _SIZE_ROW.match(row) or _FIT_ROW.search(row):
             continue
-        for found in _LIST.findall(row):
+        for found in _LIST.findall(_in_one_bracket(row)):
             lengths[len(re.findall(r"[\d½¼¾.]+|(?<=[\s(\[,;:])[–-](?=\s*[,;:)\]])", found))] += 1
     return lengths
+
+
+def _in_one_bracket(row: str) -> str:
+    """Return a row whose lists stand in one bracket each: "64 (68-72) 76 sts" is "64 (68, 72, 76) sts"."""
+    line = as_printed(row.replace("\u2013", "-"))
+    for other in MIXED_LISTS:
+        for _ in range(row.count("(") if other.again and ")" in row else 1):
+            line = put_words(line, other)
+    return line.text
 
 
 def infer_sizes(rows: Sequence[str]) -> int:

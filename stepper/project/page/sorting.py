@@ -20,9 +20,12 @@ from stepper.project.page.headings import (
     heading_of,
     inline_part,
     is_clutter,
+    is_explained,
     is_whole_piece,
     is_within_piece,
+    names_technique,
     shouted_part,
+    shouts,
     small_part,
 )
 from stepper.project.page.orders import SWATCH, casts_on, has_row_head, holds_instruction, is_order
@@ -32,6 +35,8 @@ from stepper.project.page.stops import ENDS, is_broken_at, sentences_of
 from stepper.project.pattern_heads import heads_pattern, name_in_head
 from stepper.project.rewording.asides import label_instructs
 
+_MOST_EXPLAINED = 3
+"""Sentences of an explanation that are tried as one round: what is changed, and how."""
 _ASIDE = re.compile(r"(?:pattern\s+)?notes?$|hints?$|needles?$|gauge$|tension$", re.I)
 """Headings that may come in the middle of a pattern without ending it."""
 _SUBHEAD = re.compile(
@@ -142,12 +147,16 @@ class Sorter:
         if self._is_title(at, heading):
             self.title = row
             self._comment(row, at, "title")
+        elif (explained := self._explained(at)) > at:
+            return explained
         elif heads_pattern(row, self._below(at)):
             return self._head_pattern(at)
         elif heading is not None and self._is_heading(heading, at):
             return self._head(heading, at)
         elif self.mode == "chart" and self.charts[-1].take(row):
             self._comment(row, at, "chart")
+        elif shouts(row):
+            self._comment(row, at, "heading")
         elif self._is_of_the_page(at):
             self._comment(row, at, kind_of(row) if is_clutter(row) else "page")
         else:
@@ -186,6 +195,32 @@ class Sorter:
         bare = all(piece.kind == "comment" for piece in last.pieces)
         smaller = _is_shouted(last.heading) and not _is_shouted(row)
         return last.name if is_whole_piece(last.name) and (bare or smaller) else ""
+
+    def _explained(self, at: int) -> int:
+        """Take a row with the round explained below it, "DECREASE TIP:"; return the next row, or this one.
+
+        It is one line of the file, which names the round; nothing is worked there.
+        """
+        rows = self.lines.rows
+        if not names_technique(rows[at]) or not self._below(at):
+            return at
+        begin = rows.index(self._below(at), at + 1)
+        end = begin + self.lines.run_on(begin)
+        sentences = sentences_of(" ".join(rows[begin:end]))
+        for taken in range(1, min(len(sentences), _MOST_EXPLAINED) + 1):
+            text = " ".join([rows[at], *sentences[:taken]])
+            line = self.lines.read(text)
+            if line is None or not is_explained(line.label or "", rows[at]):
+                continue
+            before = self.mode, self.context
+            if self.mode != "work" or self._defines:
+                self._open("explanations", defines=True)
+            self.pieces.append(Piece(kind="line", text=text, row=at + 1, line=line))
+            if sentences[taken:]:
+                self.pieces.extend(self.lines.by_sentence(" ".join(sentences[taken:]), begin + 1))
+            self.mode, self.context = before
+            return end
+        return at
 
     def _is_title(self, at: int, heading: Heading | None) -> bool:
         """Return whether a row is the first of the text and names the garment."""

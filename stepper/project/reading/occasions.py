@@ -220,7 +220,7 @@ class OccasionBuilder(ElementBuilder):
             return Leg(every, None, False, side, self._numbers(number), between=True)
         repeats = self._repeats(tree)
         assert isinstance(repeats, Times)
-        return Leg(every, repeats.number, repeats.more, side)
+        return Leg(every, repeats.number, repeats.more, side, total=repeats.total)
 
     def _two_markers(self, sections: Token) -> None:
         """Take the words for the stitches between two markers; report those for several sections."""

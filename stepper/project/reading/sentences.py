@@ -36,7 +36,7 @@ from stepper.project.instructions import (
     WithYarn,
     WorkRounds,
 )
-from stepper.project.laying_out import MarkEvery, MarkRow
+from stepper.project.laying_out import MarkAfter, MarkEvery, MarkRow
 from stepper.project.lengths import read_needle, us_number
 from stepper.project.reading.chart_lines import ChartBuilder
 from stepper.project.reading.elements import name_part
@@ -405,6 +405,15 @@ class Builder(ChartBuilder):
 
     def _do_mark_row(self, tree: Any) -> MarkRow:
         return MarkRow(" ".join(str(tree.children[0]).split()), self._tree_place(tree))
+
+    def _do_measured_on(self, tree: Any) -> MarkRow:
+        return MarkRow(" ".join(str(tree.children[0]).split()), self._tree_place(tree), onwards=True)
+
+    def _do_mark_after(self, tree: Any) -> MarkAfter:
+        counts = tuple(self._numbers(child) for child in tree.children if type_of(child) == "NUMBERS")
+        return MarkAfter(counts, tree.data == "mark_ends", self._tree_place(tree))
+
+    _do_mark_ends = _do_mark_after
 
     def _do_mark_every(self, tree: Any) -> MarkEvery:
         return MarkEvery(self._numbers(tree.children[0]), self._tree_place(tree))

@@ -12,10 +12,12 @@ from __future__ import annotations
 
 from stepper.project.rewording.remarks.advice_synonyms import ADVICE
 from stepper.project.rewording.remarks.comment_synonyms import COMMENTS
+from stepper.project.rewording.remarks.continental_remarks import CONTINENTAL_REMARKS
 from stepper.project.rewording.remarks.explained_synonyms import EXPLAINED
 from stepper.project.rewording.remarks.filler_synonyms import FILLERS, LATE_FILLERS
 from stepper.project.rewording.remarks.remark_synonyms import BESIDE, REMARKS, THROUGH
 from stepper.project.rewording.signs.list_synonyms import LISTS, STATED_COUNTS
+from stepper.project.rewording.signs.mixed_list_synonyms import MIXED_LISTS
 from stepper.project.rewording.signs.notation import NOTATION, NUMBERS
 from stepper.project.rewording.signs.old_print_synonyms import OLD_PRINT, STATED
 from stepper.project.rewording.signs.one_form_synonyms import ONE_FORM
@@ -23,6 +25,7 @@ from stepper.project.rewording.signs.page_row_synonyms import HEADS, PAGE_ROWS
 from stepper.project.rewording.signs.printing_synonyms import PRINTING, SPELLINGS
 from stepper.project.rewording.signs.side_synonyms import SIDES
 from stepper.project.rewording.signs.sign_synonyms import SIGNS
+from stepper.project.rewording.style.continental_synonyms import CONTINENTAL, CONTINENTAL_SIGNS, TECHNIQUES
 from stepper.project.rewording.style.garment_synonyms import GARMENTS
 from stepper.project.rewording.style.homely_synonyms import HOMELY
 from stepper.project.rewording.style.leaflet_synonyms import LEAFLETS
@@ -58,8 +61,11 @@ from stepper.project.rewording.work.until_synonyms import UNTIL
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
+    *MIXED_LISTS,
     *ONE_FORM,
     *LISTS,
+    *CONTINENTAL_REMARKS,
+    *CONTINENTAL_SIGNS,
     *BESIDE,
     *THROUGH,
     *YARNS,
@@ -86,6 +92,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *ADVICE,
     *NUMBERS,
     *STATED_COUNTS,
+    *CONTINENTAL,
     *TOLD,
     *DIVIDED,
     *HOMELY,
@@ -116,6 +123,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *EXPLAINED,
     *COMMENTS,
     *STATED,
+    *TECHNIQUES,
     *LATE_FILLERS,
 )
 """Every other wording, in the order tried."""

@@ -6,10 +6,14 @@ from stepper.project.page.headings import (
     heading_of,
     inline_part,
     is_clutter,
+    is_explained,
     is_whole_piece,
     is_within_piece,
+    names_technique,
     shouted_part,
+    shouts,
 )
+from stepper.project.page.pasted import take_apart
 
 
 @pytest.mark.parametrize(
@@ -142,3 +146,46 @@ def test_a_piece_is_told_from_a_part_of_it() -> None:
     assert all(map(is_within_piece, ("cuff", "thumb gusset", "sleeve head", "armholes", "heel flap")))
     assert not any(map(is_whole_piece, ("yoke", "cuff", "back neck")))
     assert not any(map(is_within_piece, ("yoke", "sleeve", "body")))
+
+EXPLAINING = """PEBBLE SLOPE
+DECREASE TIP (applies to the sleeves):
+Decrease 1 stitch on each side of the marker thread as follows: Work until 3 stitches remain before the marker thread, \
+knit 2 together, knit 2 (the marker thread sits between these stitches), slip 1 stitch as if to knit, knit 1, pass the \
+slipped stitch over (= 2 stitches decreased).
+
+SLEEVE:
+Cast on 40 stitches on double pointed needles size 3 mm. Join in the round. Knit 4 rounds.
+Decrease 2 stitches under the sleeve - read DECREASE TIP = 38 stitches.
+"""
+
+
+@pytest.mark.parametrize("row", ["DECREASE TIP:", "RAGLAN", "DECREASE TIP (applies to the sleeves):", "Toe decreases", "Increase tip:"])
+def test_a_name_may_head_an_explanation(row: str) -> None:
+    """In capitals, or one of a few in small letters."""
+    assert names_technique(row)
+
+
+@pytest.mark.parametrize("row", ["Knit 2 rounds.", "Sleeve", "DECREASE 8 STS:", "Row 1:"])
+def test_what_counts_or_works_is_no_such_name(row: str) -> None:
+    """It would be passed over as a heading."""
+    assert not names_technique(row)
+
+
+def test_the_label_of_the_line_is_the_name() -> None:
+    """Another label means that the line was read as something else."""
+    assert is_explained("DECREASE TIP round", "DECREASE TIP (applies to the sleeves):")
+    assert not is_explained("Dec round", "DECREASE TIP:")
+
+
+@pytest.mark.parametrize(("row", "heading"), [("ASSEMBLY:", True), ("SHORT OVERVIEW OF THE PIECE:", True), ("KNIT ALL ROWS:", False), ("SIZES M AND L:", False), ("ALL ROUNDS:", False), ("MC:", False)])
+def test_capitals_with_a_colon_head_something_unless_they_order(row: str, *, heading: bool) -> None:
+    """A row that says what to do, how often or for whom is no heading."""
+    assert shouts(row) is heading
+
+
+def test_an_explanation_becomes_one_line_before_the_garment() -> None:
+    """Nothing is worked there, so it is no part of its own; the sleeve calls it."""
+    page = take_apart(EXPLAINING)
+    assert [part.defines for part in page.parts] == [True, False]
+    assert [piece.text[:12] for piece in page.parts[0].pieces if piece.kind == "line"] == ["DECREASE TIP"]
+    assert [piece.text for piece in page.pieces if piece.kind == "note"] == []

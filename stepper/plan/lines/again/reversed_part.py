@@ -18,7 +18,7 @@ from stepper.plan.lines.working import work
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.run_repeats import condense
-from stepper.project.instructions import AsPart, BindOff
+from stepper.project.instructions import AsPart, BindOff, Return
 from stepper.project.model import Section
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Hold, Numbers, Several, Until, Work
@@ -83,6 +83,11 @@ def work_reversed(
 def match_other_side(instruction: AsPart, needles: Needles) -> None:
     """Work what is left of a side as the mirror image of the side before it, from the row it has come to."""
     place, drafts = instruction.place, needles.drafts
+    if not needles.count and not needles.counting.lost and _waits_alone(needles):
+        needles.warn(place, "the stitches of the other side are taken back first, and yarn joined.")
+        here = next(at for at in range(len(drafts) - 1, -1, -1) if drafts[at].divide)
+        begun = drafts[min(here + (drafts[here].codes == {"rest", "hold"}), len(drafts) - 1)]
+        work(Return("", place, wrong_side=begun.side == "WS"), needles)
     back = next((at for at in range(len(drafts) - 1, -1, -1) if "return" in drafts[at].codes), None)
     parted = next((at for at in range((back or 0) - 1, -1, -1) if drafts[at].divide), None)
     if back is None or parted is None or drafts[parted].section != needles.section.name:
@@ -96,6 +101,12 @@ def match_other_side(instruction: AsPart, needles: Needles) -> None:
         needles.miss(place, "the rows of this side do not go on as those of the first side.", anywhere=True)
         return
     _work_mirrored(first, done, instruction, needles)
+
+
+def _waits_alone(needles: Needles) -> bool:
+    """Return whether the only stitches on hold are those of the other side, as many as the first side had."""
+    parted = [at for at in range(needles.section.start, len(needles.drafts)) if needles.drafts[at].divide]
+    return bool(parted) and list(needles.held.values()) == [needles.drafts[parted[-1]].after]
 
 
 def _work_mirrored(drafts: list[DraftRound], skip: int, instruction: AsPart, needles: Needles) -> None:

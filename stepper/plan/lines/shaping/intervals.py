@@ -29,6 +29,7 @@ from stepper.plan.lines.shaping.likewise import (
 )
 from stepper.plan.lines.shaping.schedule import occasions, tell_sides_around
 from stepper.plan.lines.shaping.to_length import ends_at, tell_how_often
+from stepper.plan.lines.techniques import as_placed
 from stepper.plan.model import runs_written
 from stepper.plan.state.held_below import piece_begun
 from stepper.plan.state.needles import Needles
@@ -49,7 +50,10 @@ def find_named_round(label: str, place: Span, needles: Needles) -> Template | No
         alike = [other for other in named if not _opposite(other, name)]
         hint = nearest(name, alike) or 'Write it out first, as "Dec round: k1, k2tog, …".'
         needles.miss(place, f'"{name}" has not been written out in this section.', hint)
-    return template
+    elif name in needles.techniques and not needles.count and not needles.counting.lost:
+        needles.miss_stitches(place)
+        return None
+    return as_placed(name, template, needles) if template is not None else None
 
 
 def _written_out(name: str, named: Mapping[str, Template]) -> Template | None:
@@ -111,7 +115,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     sided, shifted = template, template is not literal
     goes_on = _pattern_goes_on(instruction, template, needles)
     before, worked = len(needles.findings), 0
-    intervals = legs(instruction, needles)
+    intervals = legs(instruction, template, needles)
     end = ends_at(intervals, needles)
     for plain, leg in occasions(intervals, needles, since=since, end=end):
         if shifted:
@@ -339,12 +343,18 @@ def round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
     return Template(instruction.round.elements, instruction.round.place, side=needles.line.side)
 
 
-def legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
-    """Return the legs; one time less if "next and every 4th row 5 times" includes the next one."""
+def legs(instruction: AtIntervals, template: Template, needles: Needles) -> tuple[Leg, ...]:
+    """Return the legs; one time less if "next and every 4th row 5 times" includes the next one.
+
+    "Decrease like this every 3 cm a total of 5 times" includes the one shown just before, if only that was
+    worked: a total behind a series of them is of another.
+    """
     if instruction.label in needles.section.in_all:
         needles.section.in_all.discard(instruction.label)
         return _once_less(instruction.legs, needles)
     first = instruction.legs[0]
+    if first.total and instruction.again and _worked_once(template, needles):
+        return _once_less(instruction.legs, needles)
     if instruction.first is None or first.times is None:
         return instruction.legs
     times = first.times.of(needles.size)
@@ -356,6 +366,12 @@ def legs(instruction: AtIntervals, needles: Needles) -> tuple[Leg, ...]:
         line=instruction.place.line,
     )
     return _once_less(instruction.legs, needles) if needles.reads_second(choice) else instruction.legs
+
+
+def _worked_once(template: Template, needles: Needles) -> bool:
+    """Return whether the section has worked such a shaping once and no more."""
+    drafts = needles.drafts[needles.section.start :]
+    return sum(_is_like(draft, template) for draft in drafts) == 1
 
 
 def _once_less(legs: tuple[Leg, ...], needles: Needles) -> tuple[Leg, ...]:

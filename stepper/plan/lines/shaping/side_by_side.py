@@ -171,7 +171,8 @@ def _put_down(
     if part.first is not None:
         at += part.first.of(needles.size)
         schedule.due.setdefault(at, []).append(template)
-    for leg in _filled(legs(part, needles), schedule.rounds if beside else None, at - since, needles):
+    rounds = schedule.rounds if beside else None
+    for leg in _filled(legs(part, template, needles), rounds, at - since, needles):
         if leg.side and not template.side:
             template = replace(template, side=leg.side)
         if leg.side not in ("", template.side):

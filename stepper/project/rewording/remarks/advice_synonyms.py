@@ -95,7 +95,7 @@ ADVICE: tuple[Synonym, ...] = (
     said_row(
         "from the|in one piece|sideways|seamless",
         rf"{_S}(?P<said>(?:the|this|your)\s+{_PLAIN}\s+(?:is|are)\s+(?:worked|knit|knitted|made)\s+(?:from\s+the\s+(?:top\s+down|bottom\s+up|toe\s+up|cuff\s+down|top|bottom|neck\s+down)|in\s+one\s+piece|sideways|seamlessly))(?=[.!]|$){_E}",
-        "The hat is worked from the bottom up.",
+        "The blanket is knit sideways.",
     ),
     row(
         "see |photo|picture",

@@ -167,7 +167,7 @@ FILLERS: tuple[Synonym, ...] = (
         "mm|size",
         rf"((?:^|[.:])\s*)((?:cast\s+on|co)\s+{N}\s+{STS})\s+(?:on|with|using)\s+(?:the\s+|a\s+)?(?P<said>(?:circular|double[-\s]pointed|straight|short|long)\s+needles?|dpns?|needles?)\s+(?:size\s+|no\.?\s+)?(\d+(?:\.\d+)?\s*mm)\b",
         r"\1change to \4 needles. \2",
-        "Cast on 36 sts on double pointed needles 2.5 mm.",
+        "Co 36 sts on double pointed needles 2.5 mm.",
         spelt_out=True,
     ),
     row(

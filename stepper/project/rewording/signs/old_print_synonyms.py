@@ -48,7 +48,7 @@ STATED: tuple[Synonym, ...] = (
     said_row(
         "measures|should be|now be",
         rf"{_S}(?P<said>(?:the\s+|your\s+)?(?:work|piece|knitting)\s+(?:(?:should\s+(?:now\s+)?|now\s+)?(?:be|measures?))\s+(?:(?:now|about|approx(?:imately|\.)?|roughly|around)\s+)*\d[\d\s./¼½¾]*(?:cm|in|inch|inches|\")(?:\s+(?:long|wide|across|at\s+this\s+point|now))*){_E}",
-        "Work measures approx. 9 inches.",
+        "Knitting measures approx. 9 inches.",
     ),
     said_row(
         "finish|work|crochet",

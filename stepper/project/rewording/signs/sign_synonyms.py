@@ -9,10 +9,8 @@ from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
 _STITCH = rf"(?:[kp]\s?\d+|{stitch_words()})(?![\w&/-])"
 _RIB = r"(?:k\s?\d+(?:\s?tbl)?\s*,?\s*p\s?\d+|p\s?\d+\s*,?\s*k\s?\d+(?:\s?tbl)?)"
 """Two kinds of stitches, each with its number, are what is repeated: a border in front of them would be a third."""
-_FRACTIONS = r"\d+[¼½¾]?"
 _HEADED = rf"^\s*(?:[a-z][a-z-]*\s+){{0,3}}{ROUND}[^:.]*:"
 """The head of a row: behind its stitches a bare number can only be their count, which is compared."""
-_UNIT = r"(?:cms?|ins?|inch(?:es)?|\")"
 _ONE_UNIT = r'\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:cm|mm|inch(?:es)?|in|")'
 _TODAY = r"(?:^\s*|(?<=[.:;])\s*)"
 _METHOD = r"(?:german|wrap\s+and\s+turn|shadow\s+wrap)\s+"

@@ -64,7 +64,7 @@ OTHER_WORDS: tuple[Synonym, ...] = (
     row("x ", rf"\b({N})\s*x\s+(?:in\s+|on\s+)?(?:the\s+)?(?:every|each)\s+({_NTH}\s+)?(rnd|round|row)s?\b", r"every \2\3 \1 times", "Dec 1 st at each end 3 x in every 4th row."),
     row("x ", rf"\b({N})\s*x\s+(?:in|on)\s+(?:the\s+)?foll(?:owing)?\s+({_NTH})\s+(rnd|round|row)\b", r"every \2 \3 \1 times", "Dec 1 st at each end 1 x in the following 4th row."),
     row("decreases|increases", rf"\brep(?:eat)?\s+(?:the|these)\s+(inc|dec)reases\s+(?=(?:in\s+|on\s+)?(?:every|each)\b)(?:in\s+|on\s+)?(every|each)\s+({_NTH}\s+)?(rnd|round|row)", r"rep same \1 \4 \2 \3\4", "Repeat the decreases in every 4th round 3 times."),
-    row("in every", rf"(\btimes\s*,?\s*(?:and\s+)?(?:then\s+)?)(?:in|on)\s+(?=every\s+(?:{_NTH}\s+)?{ROUND})", r"\1", "Rep dec round every 4th round 3 times, then in every round twice."),
+    row("in every|on every", rf"(\btimes\s*,?\s*(?:and\s+)?(?:then\s+)?)(?:in|on)\s+(?=every\s+(?:{_NTH}\s+)?{ROUND})", r"\1", "Rep dec round every 4th round 3 times, then in every round twice."),
     # --- needles by their place in the round ---
     *(_both(one, other) for one, other in ((0, 2), (1, 3), (1, 2), (0, 3))),
     *(_on(one) for one in range(4)),

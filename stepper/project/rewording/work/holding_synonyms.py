@@ -37,7 +37,7 @@ HOLDING: tuple[Synonym, ...] = (
         "thread|string|length|pin|yarn",
         rf"\b({_PUT}\s+[^.,;]*?\b{STS}\s+(?:on|onto|to))\s+(?:(?:an?\s+)?(?:length\s+of\s+)?(?:spare\s+|contrast(?:ing)?\s+)?(?:thread|string|safety\s+pin)|(?:an?\s+)?(?:length\s+of\s+|spare\s+|contrast(?:ing)?\s+|smooth\s+)+yarn)\b",
         r"\1 a holder",
-        "K10, put next 12 sts on a thread, k to end.",
+        "K10, put next 12 sts on spare yarn, k to end.",
     ),
     # --- stitches that the row has just worked ---
     row(

@@ -165,7 +165,7 @@ JOINED: tuple[Synonym, ...] = (
         "way|manner",
         rf"^(\s*)(inc|dec)(?:rease)?\s+{_MANNER}\s+((?:on\s+)?(?:every|each)\s+\S+\s+(rnd|round|row))\b",
         r"\1work \2 \4 \3",
-        "Inc in this way every 3rd rnd 3 times in all.",
+        "Inc in this way every 3rd rnd 3 times.",
     ),
     row(
         "end",
