@@ -95,7 +95,7 @@ CONTINENTAL_SIGNS: tuple[Synonym, ...] = (
     row("beginning", rf"\b(?:insert|place|put)\s+(?:1|one|a)\s+{_THREAD}\s+at\s+the\s+(?:beginning|start)\s+of\s+the\s+round(?:\s*(?:=|[(]\s*=?)\s*(?P<said>(?:mid\s+|the\s+middle\s+|center\s+|centre\s+)?(?:under\s+(?:the\s+)?(?:sleeve|arm)|back|front|side))\s*[)]?)?", "place marker for beginning of round", "Insert 1 marker thread at the beginning of the round = mid under sleeve.", spelt_out=True),
     row("last row|last round", rf"\b(?:insert|place|put)\s+(?:1|one|a)\s+{_THREAD}\s+(?P<said>in\s+the\s+middle)\s+of\s+the\s+last\s+(row|round)", r"mark the last \2", "Insert a marker thread in the middle of the last row.", spelt_out=True),
     row("turn", r"\bturn\s+the\s+(?:piece|knitting)\b(?=\s*[.,;]|\s*$)", "turn", "Row 1 (RS): Knit to last 10 sts, skpo, turn the piece."),
-    row("on the", rf"\b((?:knit|purl|work)\s+until\s+{N}\s+{STS}\s+{_LEFT})\s+on\s+the\s+(?:needle|row|round)(?=\s*,)", r"\1", "Row 1 (RS): Knit until 10 stitches remain on the needle, skpo, turn."),
+    row("on the", rf"\b((?:knit|purl|work)\s+until\s+{N}\s+{STS}\s+rem(?:ain)?)\s+on\s+the\s+(?:needle|row|round)(?=\s*,)", r"\1", "Row 1 (RS): Knit until 10 stitches remain on the needle, skpo, turn."),
     row("knit|purl", r"(?:(?<=^)|(?<=[,;:*(]))(\s*)(\d{1,2})\s+(knit|purl)(?=\s*[,;*)]|\s*[.]?\s*$)", r"\1\3 \2", "*2 knit, 2 purl; rep from * to end."),
     row("*-*|from *", r"(\*[^*]+?)\s*\*\s*,?\s*rep(?:eat)?\s+(?:(?:from\s+)?\*\s*-\s*\*|from\s+\*(?:\s+to\s+\*)?)(?:\s+(?:the\s+whole|all\s+the\s+way|all)\s+(?:the\s+)?round|(?<=-\*)(?=\s*[.=]|\s*$))", r"\1; rep from * to end", "*Knit 4, knit 2 together*, repeat *-* all the way round."),
 )  # fmt: skip
