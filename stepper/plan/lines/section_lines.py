@@ -82,7 +82,8 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
         needles.section.named.update(dict.fromkeys(names, written))
     if is_technique(first, needles):
         needles.section.label = None
-        keep_technique(first, replace(written, counts=take_leading(first.sentences[1:], Count)), needles)
+        printed = take_leading(first.sentences[1:], PrintedCount)
+        keep_technique(first, replace(written, counts=printed), needles)
         return
     if named and first.times is None and is_only_defined(name, first, section, needles):
         needles.section.label = None
