@@ -61,8 +61,8 @@ from stepper.project.rewording.work.until_synonyms import UNTIL
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
-    *MIXED_LISTS,
     *ONE_FORM,
+    *MIXED_LISTS,
     *LISTS,
     *CONTINENTAL_REMARKS,
     *CONTINENTAL_SIGNS,

@@ -29,25 +29,5 @@ MIXED_LISTS: tuple[Synonym, ...] = (
         r"\1 \2 \3, \4)",
         "Next round: Knit 20(22) 24, bind off 8 sts, k to end.",
     ),
-    row(
-        ")",
-        rf"((?<![\d./])\d+(?:\.\d+)?(?:\s?[½¼¾])?\s*[(]\s*{_LIST})\s*[)]\s*[(]\s*(?={_LIST}\s*[)](?:\s*{_COUNTED}|\s*[(]))",
-        r"\1, ",
-        "Work even until piece measures 9 (9½) (10) cm.",
-        again=True,
-    ),
-    row(
-        "-",
-        rf"(?<![\w./(\[½¼¾-])({_FIGURE})\s*-\s*({_FIGURE}(?:\s*-\s*{_FIGURE})+)(?=\s*{_COUNTED})",
-        r"\1 (\2)",
-        "Work even until piece measures 28-29-30 cm.",
-    ),
-    row(
-        "-",
-        rf"(\d(?:\s?[½¼¾])?\s*[(]\s*{_FIGURE}(?:\s*,\s*{_FIGURE})*)\s*-\s*(?={_LIST}\s*[)]\s*{_COUNTED})",
-        r"\1, ",
-        "Work even until piece measures 9 (9½-10) cm.",
-        again=True,
-    ),
 )  # fmt: skip
 """The rows, in the order tried."""

@@ -81,7 +81,7 @@ ONE_FORM: tuple[Synonym, ...] = (
         "Change to larger needles; work in st st for 5 cm.",
     ),
     row(
-        "waste|scrap|contrast",
+        "waste|scrap|contrast|spare",
         r"\b(?:on|onto|on\s+to|to)\s+(?:an?\s+|some\s+)?(?:(?:piece|length|strand|bit|spare\s+length)\s+of\s+)?(?:waste|scrap|spare|contrasting)\s+yarn\b",
         "on waste yarn",
         "Place next 20 sts on a length of waste yarn.",

@@ -82,7 +82,6 @@ PHRASES: tuple[Synonym, ...] = (
     said_row_behind("on next|on the next|on following|on the following", rf"(\b{_BIND})\s+(?P<said>on\s+(?:the\s+)?(?:next|following)\s+(?:row|rnd|round)){_E}", "Bind off all sts on the next row."),
     # --- needles ---
     row("take up", rf"{_B}take\s+up\s+(?:the\s+|your\s+)?((?:smaller|larger)\s+(?:circular\s+)?needles?)(?:\s+again)?{_E}", r"\1change to \2", "Take up the larger needles."),
-    row("needle", r"\b(to|with|using)\s+needles?\s+(\d(?:\.\d+)?\s?mm)\b(?!\s*needle)", r"\1 \2 needles", "Switch to needle 3 mm."),
     row("move to|transfer to|switch over to", rf"{_B}(?:move|transfer|switch\s+over)\s+to\s+(?=(?:dpns|double[-\s]pointed|magic\s+loop)\b)", r"\1change to ", "Move to dpns when needed."),
     row("stockinette|stocking|st st|garter", rf"\b(change\s+to\s+{_NEEDLE})\s+and\s+({_FABRIC})\s*,?\s+and\s+(?:work|knit)\s+(?=until\b|for\b)", r"\1. Work in \2 ", "Change to larger needles and stockinette stitch, and work until piece measures 20 cm."),
     # --- shaping ---

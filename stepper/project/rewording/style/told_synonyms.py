@@ -36,7 +36,6 @@ _NAMED_ROWS = (
 
 TOLD: tuple[Synonym, ...] = (
     row("as foll|like this|thus", rf"^(\s*)(?:now\s+)?(?:(?:on\s+)?(?:the\s+)?next\s+(row|rnd|round)(?:\s+is\s+(?:worked|knitted)|\s*,?\s+(?:work|knit))?|(?:work|knit)\s+(?:the\s+)?(?:next|1|one)\s+(row|rnd|round))\s+{_THUS}\s*:\s*(?=\S)", r"\1Next \2\3: ", "Next round is worked as follows: K2, k2tog, k to end."),
-    row("mm", r"\b((?:change|switch)\s+to|with|using)\s+(?:the\s+)?((?:circular|straight)\s+needles?|dpns)\s+(?:size\s+|no\.?\s+)?(\d+(?:\.\d+)?\s*mm)\b", r"\1 \3 \2", "Switch to circular needle 2.5 mm."),
     row("side", r"^(\s*)(knit|purl)\s+(?:1|one)\s+row\s+(?:back\s+)?(?:from|on)\s+the\s+(right|wrong)\s+side(?=\s*\.?\s*$)", r"\1with \3 side facing, \2 1 row", "Purl 1 row from the wrong side."),
     row("divided|split", r"\bfrom\s+where\s+(?:it|the\s+(?:work|piece|body|stitches))\s+(?:was|were)\s+(?:divided|split)\b", "from the divide", "Knit until body measures 12 cm from where it was divided."),
     row("front", rf"^(\s*(?:there\s+are\s+(?:now\s+)?)?)({N}\s+{STS})\s+(?:on|in|for)\s+(?:the\s+)?front\s+and\s+(?:(?:on|in|for)\s+)?(?:the\s+)?back(?=\s*\.?\s*$)", r"\2 each for front and back", "There are 12 sts on the front and on the back."),

@@ -33,12 +33,6 @@ HOLDING: tuple[Synonym, ...] = (
     ),
     # --- what holds the stitches ---
     row("on to", r"\bon\s+to\s+(?=(?:an?\s+|the\s+)?(?:st|hold|waste|scrap|spare|needle|dpn|thread))", "onto ", "K10, sl next 12 sts on to a holder, k to end."),
-    row(
-        "thread|string|length|pin|yarn",
-        rf"\b({_PUT}\s+[^.,;]*?\b{STS}\s+(?:on|onto|to))\s+(?:(?:an?\s+)?(?:length\s+of\s+)?(?:spare\s+|contrast(?:ing)?\s+)?(?:thread|string|safety\s+pin)|(?:an?\s+)?(?:length\s+of\s+|spare\s+|contrast(?:ing)?\s+|smooth\s+)+yarn)\b",
-        r"\1 a holder",
-        "K10, put next 12 sts on spare yarn, k to end.",
-    ),
     # --- stitches that the row has just worked ---
     row(
         "these|those|them|just worked|just knit",
