@@ -18,16 +18,30 @@ _COUNTED: Final = (
 
 MIXED_LISTS: tuple[Synonym, ...] = (
     row(
-        ") ",
-        rf"(?:(?<=[\d½¼¾])|(?<=[\d½¼¾]\s))([(]\s*{_LIST})\s*[)]\s*({_LIST})(?=\s*{_COUNTED}|\s*[(]\s*{_FIGURE}\s*[-,)])",
-        r"\1, \2)",
+        ") |)(",
+        rf"((?<![\d./]){_FIGURE}\s*[(]\s*{_LIST})\s*(?:([)])\s*({_LIST})(?=\s*{_COUNTED}|\s*[(]\s*{_LIST}\s*[)])|[)]\s*[(]\s*(?={_LIST}\s*[)]\s*(?:{_COUNTED}|[(]|\d)))",
+        r"\1, \3\2",
         "Cast on 64(68) 72 sts.",
+        again=True,
     ),
     row(
         ") ",
         rf"\b(knit|purl|k|p|to)\s*({_FIGURE})\s*([(]\s*{_LIST})\s*[)]\s*({_LIST})(?=\s*(?:[,;]|[.]?\s*$))",
         r"\1 \2 \3, \4)",
         "Next round: Knit 20(22) 24, bind off 8 sts, k to end.",
+    ),
+    row(
+        "-",
+        rf"(?<![\w./(\[½¼¾-])({_FIGURE})\s*-\s*({_FIGURE}(?:\s*-\s*{_FIGURE})+)(?=\s*{_COUNTED})",
+        r"\1 (\2)",
+        "Knit 3-5-6 ridges.",
+    ),
+    row(
+        "-",
+        rf"(\d(?:\s?[½¼¾])?\s*[(]\s*{_FIGURE}(?:\s*,\s*{_FIGURE})*)\s*-\s*(?={_LIST}\s*[)]\s*{_COUNTED})",
+        r"\1, ",
+        "Knit 3-5-6 ridges.",
+        again=True,
     ),
 )  # fmt: skip
 """The rows, in the order tried."""
