@@ -10,8 +10,9 @@ from stepper.project.rewording.synonym import ROUND, STS, Synonym, row
 
 _F = r"(?:\d+(?:\.\d+)?(?:\s?[¼½¾⅛⅜⅝⅞]|[\s-][1-7]/[248])?|[¼½¾⅛⅜⅝⅞])"
 """One number, as `7`, `7.5`, `7½`, `7-1/2`."""
-_UNIT = r"(?:cms?\b|ins?\b|inch(?:es)?\b|\"|”|″)"
-_COUNTED = rf"(?:{STS}|{ROUND}|{_UNIT})"
+_UNIT = r"(?:cms?\b|mm\b|ins?\b|inch(?:es)?\b|\"|”|″)"
+COUNTED = rf"(?:(?:(?:new|band|edge|more)\s+)?{STS}|{ROUND}|(?:more\s+)?times\b|ridges?\b|repeats?\b|{_UNIT})"
+"""What a list of sizes is of."""
 _COMMAS = rf"{_F}(?:\s*,\s*{_F})*"
 _LISTED = rf"{_F}(?:\s*[(\[]\s*{_COMMAS}\s*[)\]])?"
 _SIDE = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
@@ -33,7 +34,7 @@ ONE_FORM: tuple[Synonym, ...] = (
     ),
     row(
         "-|/",
-        rf"(?<![\w(\[/.-])(?<![\d(\[,.:/-]\s)(\d+)\s*([-/])\s*(\d+(?:\s*\2\s*\d+)+)(?=\s+(?:{STS}|{ROUND}|(?:more\s+)?times\b))",
+        rf"(?<![\w(\[/.-])(?<![\d(\[,.:/-]\s)({_F})\s*([-/])\s*({_F}(?:\s*\2\s*{_F})+)(?=\s+{COUNTED})",
         r"\1 (\3)",
         "Cast on 64-72-80 sts.",
     ),
