@@ -119,10 +119,10 @@ def _try(project: Project, readings: frozenset[SecondReading]) -> _Tried:
     drawn: dict[tuple[object, ...], ChartRound] = {}
     knitted = _work_garment(project, project.size, Caches(drawn=drawn), readings, knitted=True)
     findings, known = list(knitted.findings), knitted.caches.alone_findings
-    for size in range(len(project.sizes)):
-        if project.alone is None and size in known:
+    for size in range(len(project.sizes)) if project.alone is None else ():
+        if size in known:
             findings += known[size]
-        elif project.alone is None and (project.switches or size != project.size):
+        elif project.switches or size != project.size:
             findings += _work_garment(project, size, Caches(drawn=drawn), readings, knitted=False).findings
     return _Tried(knitted=knitted, findings=tuple(findings))
 

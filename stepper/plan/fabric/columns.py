@@ -7,7 +7,8 @@ one), or else the one farther from the edge. Changes that cancel out at one plac
 column where it was. An increase adds a new column, which continues the repeat beside it, on the side away
 from the edge; without a repeat it is stockinette. One made purlwise (m1p, pfb) is a column that looks so, and
 one made away from the edges between two columns that are alike is a third of them.
-Cables are told by `stepper.plan.stitches.cable_cells`.
+Cables are told by `stepper.plan.stitches.cable_cells`. It is long because each kind of change has a rule of
+its own for what becomes of the columns, and all of them work on the one row that is laid out.
 """
 
 from __future__ import annotations

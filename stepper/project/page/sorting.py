@@ -4,6 +4,7 @@ Theory of operation. The rows are read once. In front matter every sentence gets
 (`stepper.project.page.front_matter`); one without a kind goes under a mark, so that no instruction is
 silently passed over. Knitting begins at the heading of a part with something to knit below it, or where
 stitches are cast on without a heading; from there on every row is a line of the pattern or goes under a mark.
+It is long because what a row is hangs on where the page has got to, which is the one state of `Sorter`.
 """
 
 from __future__ import annotations

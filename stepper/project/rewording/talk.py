@@ -133,8 +133,7 @@ def is_talk(sentence: str) -> bool:
 
 def _stitches_in(words: str) -> bool:
     """Return whether words hold a stitch, a verb of the craft or a yarn by its letter."""
-    found = instructs(re.sub(_OFTEN_SAID, " ", words))
-    return found is not None
+    return instructs(_OFTEN_SAID.sub(" ", words)) is not None
 
 
 _OFTEN_SAID: Final = re.compile(

@@ -62,28 +62,28 @@ class Proposal:
     empty if the words do not say."""
 
 
-_NUMBER: Final = r"\d+(?:\s?[(\[][\d\s,;:/–—-]+[)\]])*"
+NUMBER: Final = r"\d+(?:\s?[(\[][\d\s,;:/–—-]+[)\]])*"
 """A number as printed, with its list of sizes in one pair of brackets or several."""
 _STS: Final = r"(?:sts?\b|stitches\b)"
 _BEHIND: Final = re.compile(
-    rf"(?:(?<=[.!?:;)])|(?<=\s)[=–—-]|[(\[–—=]|\bnow(?:\s+have)?|\btotal\s+of|\bhave)\s*(?P<count>{_NUMBER})"
+    rf"(?:(?<=[.!?:;)])|(?<=\s)[=–—-]|[(\[–—=]|\bnow(?:\s+have)?|\btotal\s+of|\bhave)\s*(?P<count>{NUMBER})"
     rf"(?:\s+[a-z]+){{0,2}}?\s*{_STS}\.?(?:\s+(?:in\s+total|total|rem(?:ain(?:ing)?)?|left|on\s+(?:the\s+)?needles?"
     rf"|for\s+all\s+sizes)){{0,2}}\s*[)\]]?\s*[.;]?\s*$",
     re.I,
 )
 """The count behind a row."""
 _CHANGED: Final = re.compile(
-    rf"(?P<count>{_NUMBER})\s*{_STS}\s*(?P<way>inc|dec)(?:'d|reased|\.)?(?:\s+(?:in\s+all|each\s+time))?[)\]]?\s*[.;]?\s*$",
+    rf"(?P<count>{NUMBER})\s*{_STS}\s*(?P<way>inc|dec)(?:'d|reased|\.)?(?:\s+(?:in\s+all|each\s+time))?[)\]]?\s*[.;]?\s*$",
     re.I,
 )
 """The stitches gained or lost in a row, behind it."""
 _REMAIN: Final = re.compile(
-    rf"\b(?:until|to|leaving|there\s+(?:are|will\s+be))\s+(?:there\s+are\s+)?(?P<count>{_NUMBER})"
+    rf"\b(?:until|to|leaving|there\s+(?:are|will\s+be))\s+(?:there\s+are\s+)?(?P<count>{NUMBER})"
     rf"(?:\s+[a-z]+)?\s*{_STS}\s*(?:rem\b|remain|are\s+left|left)",
     re.I,
 )
 """The count that rows are worked until."""
-_LEFT: Final = re.compile(rf"(?P<count>{_NUMBER})\s*{_STS}\s+(?:remain\b|rem\b|are\s+left\b)", re.I)
+_LEFT: Final = re.compile(rf"(?P<count>{NUMBER})\s*{_STS}\s+(?:remain\b|rem\b|are\s+left\b)", re.I)
 """The count that remains, whatever is told of it."""
 _HEAD: Final = re.compile(
     r"^\W*(?:(?:[\w'-]+\s+){0,3}?(?:rows?|rnds?|rounds?)\b\.?\s*"
@@ -95,10 +95,13 @@ _HEAD: Final = re.compile(
 )
 """The head of a row that says how many rows it is."""
 _WORD_NUMBERS: Final = {word: str(number) for number, word in enumerate(WORDS) if number > 1}
+_OFTEN: Final = {"once": "1", "twice": "2"}
+NUMBER_OR_WORD: Final = rf"(?:{NUMBER}|{'|'.join([*_OFTEN, *_WORD_NUMBERS])})"
+"""The same, or a word for how often or how many."""
 _SO_MANY: Final = re.compile(
     rf"\b(?:for|next|foll(?:owing)?|work|knit|purl|rib|these|another|further|last)\s+(?:the\s+|these\s+)?(?:next\s+)?"
-    rf"(?P<rows>{_NUMBER}|{'|'.join(_WORD_NUMBERS)})\s+(?:more\s+|further\s+|foll(?:owing)?\s+)?(?:rows|rnds|rounds)\b"
-    rf"|^\W*(?P<plain>{_NUMBER}|{'|'.join(_WORD_NUMBERS)})\s+(?:rows|rnds|rounds)\b",
+    rf"(?P<rows>{NUMBER}|{'|'.join(_WORD_NUMBERS)})\s+(?:more\s+|further\s+|foll(?:owing)?\s+)?(?:rows|rnds|rounds)\b"
+    rf"|^\W*(?P<plain>{NUMBER}|{'|'.join(_WORD_NUMBERS)})\s+(?:rows|rnds|rounds)\b",
     re.I,
 )
 _LONGER: Final = re.compile(
@@ -116,7 +119,7 @@ _CHART: Final = re.compile(
 )
 _REPEATED: Final = re.compile(
     rf"\brep(?:eat)?\b.*?\b(?:last|these|those)\s+(?P<rows>\d+|{'|'.join(_WORD_NUMBERS)})\b[^.]*?"
-    rf"(?P<times>{_NUMBER}|{'|'.join(_WORD_NUMBERS)}|once|twice)\s*(?:more\s*)?(?:times?(?:\(s\))?)?\b",
+    rf"(?P<times>{NUMBER}|{'|'.join(_WORD_NUMBERS)}|once|twice)\s*(?:more\s*)?(?:times?(?:\(s\))?)?\b",
     re.I,
 )
 _UNIT: Final = r"(?:cms?\b|mm\b|ins?\b|inch(?:es)?\b|[\"”″])"
@@ -133,20 +136,20 @@ _FROM: Final = re.compile(
 """Where a length is measured from, if not from the beginning of the piece."""
 _HELD: Final = re.compile(
     rf"\b(?:place|put|slip|leave|transfer|hold)\s+(?:the\s+)?(?:next\s+|foll(?:owing)?\s+|first\s+|rem(?:aining)?\s+"
-    rf"|last\s+|these\s+|cent(?:re|er)\s+)?(?P<number>{_NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}"
+    rf"|last\s+|these\s+|cent(?:re|er)\s+)?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}"
     rf"[^,.;]*?\b(?:hold(?:er)?s?|(?:waste|spare|scrap)\s+yarn|thread|spare\s+needle|safety[- ]pin|pin)\b"
     rf"(?:\s+(?:for|as)\s+(?:the\s+)?(?P<name>[a-z]+(?:\s+(?:sleeve|thumb|front|back|neck|shoulder|side))?))?",
     re.I,
 )
 _CAST: Final = re.compile(
-    rf"\b(?:cast(?:ing)?\s+on|CO)\b[^.;]*?(?P<number>{_NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}", re.I
+    rf"\b(?:cast(?:ing)?\s+on|CO)\b[^.;]*?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}", re.I
 )
 _PICKED: Final = re.compile(
-    rf"\bpick(?:ing)?\s+up\b[^.;]*?(?P<number>{_NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}", re.I
+    rf"\bpick(?:ing)?\s+up\b[^.;]*?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}", re.I
 )
 _BINDING: Final = re.compile(r"^\W*(?:[^.;]*[,.]\s*)?(?:cast|bind)\s+off\b", re.I)
 _BOUND_IN_PART: Final = re.compile(
-    rf"\b(?:cast|bind)\s+off\s+(?:the\s+)?(?:next\s+|first\s+|cent(?:re|er)\s+)?{_NUMBER}\s*{_STS}?|\bends?\b|\brows?\b",
+    rf"\b(?:cast|bind)\s+off\s+(?:the\s+)?(?:next\s+|first\s+|cent(?:re|er)\s+)?{NUMBER}\s*{_STS}?|\bends?\b|\brows?\b",
     re.I,
 )
 _ENDING: Final = re.compile(
@@ -220,7 +223,7 @@ def printed_count(text: str, *, alone: bool = False) -> str:
     """
     said = " ".join(text.split())[-LONGEST:]
     if alone:
-        match = re.fullmatch(rf"\W*(?P<count>{_NUMBER})\s*(?:[a-z]+\s+)?{_STS}\W*", said, re.I)
+        match = re.fullmatch(rf"\W*(?P<count>{NUMBER})\s*(?:[a-z]+\s+)?{_STS}\W*", said, re.I)
         return one_list(match["count"]) if match is not None else ""
     left = list(_LEFT.finditer(said))
     match = _BEHIND.search(said) or _REMAIN.search(said) or (left[-1] if left else None)
@@ -271,7 +274,7 @@ def _rows_in_head(head: re.Match[str]) -> str:
 def _rows(said: str) -> str:
     repeated = _REPEATED.search(said)
     if repeated is not None:
-        rows, times = _figure(repeated["rows"]), _figure(repeated["times"])
+        rows, times = in_figures(repeated["rows"]), in_figures(repeated["times"])
         numbers = [int(rows) * int(each) for each in re.findall(r"\d+", times)]
         return one_list(" ".join(map(str, numbers)))
     many = _SO_MANY.search(said)
@@ -279,7 +282,7 @@ def _rows(said: str) -> str:
         several = (
             len(_ROWS.findall(said)) > 1 or _MORE.search(said) is not None
         )  # "on next 4 rows, then on 3 alt rows": neither is how many
-        return "" if several else one_list(_figure(many["rows"] or many["plain"]))
+        return "" if several else one_list(in_figures(many["rows"] or many["plain"]))
     chart = _CHART.search(said)
     if chart is not None:
         return str(max(1, int(chart["last"]) - int(chart["first"]) + 1))
@@ -296,9 +299,10 @@ def _rows(said: str) -> str:
     return until if reads(f"Knit {until}.") else ""  # "from the third stripe" is no place that is known
 
 
-def _figure(word: str) -> str:
-    plain = word.lower()
-    return {"once": "1", "twice": "2"}.get(plain) or _WORD_NUMBERS.get(plain, word)
+def in_figures(number: str) -> str:
+    """Write a number that may be a word in figures: `twice` as `2`; any other as it is."""
+    plain = number.lower()
+    return _OFTEN.get(plain) or _WORD_NUMBERS.get(plain, number)
 
 
 def _plain_length(printed: str) -> str:

@@ -10,33 +10,30 @@ import re
 from collections.abc import Iterator
 from typing import Final
 
-from stepper.project.reading.elements import WORDS
+from stepper.project.page.unread.proposals import NUMBER, NUMBER_OR_WORD, in_figures
 
 _MOST_ROWS: Final = 200
 _MOST_A_ROW: Final = 16
 """Most stitches that one shaping row takes or adds."""
-_LIST: Final = r"\d+(?:\s?[(\[][\d\s,;:/–—-]+[)\]])*"
-_WORD_NUMBERS: Final = {word: number for number, word in enumerate(WORDS) if number > 1}
-_NUMBER: Final = rf"(?:{_LIST}|once|twice|{'|'.join(_WORD_NUMBERS)})"
 _ROWS: Final = r"(?:rows?|rnds?|rounds?)"
 _NEXT: Final = (
-    rf"\bnext\s+(?P<next>{_NUMBER})\s+{_ROWS}\b"
-    rf"|\b(?:(?P<following>{_NUMBER})\s+(?:foll\w*\s+)?|foll\w*\s+(?P<after>{_NUMBER})\s+)(?:alt\w*|other)\s+{_ROWS}\b"
+    rf"\bnext\s+(?P<next>{NUMBER_OR_WORD})\s+{_ROWS}\b"
+    rf"|\b(?:(?P<following>{NUMBER_OR_WORD})\s+(?:foll\w*\s+)?|foll\w*\s+(?P<after>{NUMBER_OR_WORD})\s+)(?:alt\w*|other)\s+{_ROWS}\b"
 )
 _EVERY: Final = (
     rf"\bevery\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*|second|2nd|[RW]S)\s+|(?P<nth>\d+)(?:st|nd|rd|th)\s+)?{_ROWS}\s+"
-    rf"(?P<times>{_NUMBER})\s*(?:more\s+)?(?:times?\b)?"
+    rf"(?P<times>{NUMBER_OR_WORD})\s*(?:more\s+)?(?:times?\b)?"
 )
 _SHAPED: Final = re.compile(rf"{_NEXT}|{_EVERY}", re.I)
 _UNSURE: Final = re.compile(
     r"\bat\s+the\s+same\s+time\b|\buntil\b|\bor\b|\b(?:cast|bind)(?:ing)?\s+off\b|\bevery\b(?!\s+(?:foll\w*\s+)?"
-    rf"(?:(?:other|alt\w*|second|2nd|[RW]S|\d+(?:st|nd|rd|th))\s+)?{_ROWS}\s+{_NUMBER})",
+    rf"(?:(?:other|alt\w*|second|2nd|[RW]S|\d+(?:st|nd|rd|th))\s+)?{_ROWS}\s+{NUMBER_OR_WORD})",
     re.I,
 )
 """Words by which the rows of the shaping are not all told."""
 _OFF: Final = re.compile(
-    rf"(?:\b(?:cast|bind)(?:ing)?\s+off|,|\band|\bthen)\s+(?P<sts>{_LIST})\s+(?:sts?\b\.?|stitches)\s+at\s+"
-    rf"(?:the\s+)?beg\w*\s+of\s+(?:each\s+of\s+)?(?:the\s+)?(?:(?:next|foll\w*)\s+)?(?P<rows>{_NUMBER})\s+(?:foll\w*\s+)?{_ROWS}\b",
+    rf"(?:\b(?:cast|bind)(?:ing)?\s+off|,|\band|\bthen)\s+(?P<sts>{NUMBER})\s+(?:sts?\b\.?|stitches)\s+at\s+"
+    rf"(?:the\s+)?beg\w*\s+of\s+(?:each\s+of\s+)?(?:the\s+)?(?:(?:next|foll\w*)\s+)?(?P<rows>{NUMBER_OR_WORD})\s+(?:foll\w*\s+)?{_ROWS}\b",
     re.I,
 )
 """Stitches cast off at the beginning of rows: "Cast off 7 sts at the beginning of the next 4 rows"."""
@@ -108,12 +105,7 @@ def _cast_off(said: str, before: int, size: int, of: int) -> tuple[int, ...]:
 
 def _in_size(number: str, size: int, of: int) -> int | None:
     """Return a number in one size; None for a list that is not of the sizes."""
-    word = number.lower()
-    if word in ("once", "twice"):
-        return 1 if word == "once" else 2
-    if word in _WORD_NUMBERS:
-        return _WORD_NUMBERS[word]
-    values = [int(each) for each in re.findall(r"\d+", number)]
+    values = [int(each) for each in re.findall(r"\d+", in_figures(number))]
     if len(values) not in (1, of):
         return None
     return values[0] if len(values) == 1 else values[size]
