@@ -18,7 +18,8 @@ from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.row_ends import fabric_goes_on
 from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.respelt import Respelt
-from stepper.project.sizes import is_for_some, nearest_size, sizes_called
+from stepper.project.size_blocks import SizeBlocks
+from stepper.project.sizes import is_for_some
 from stepper.project.stripes.stripe_rows import take_stripes
 from stepper.project.stripes.stripe_sequences import StripeSequences
 from stepper.project.yaml_file.source import Node, Scalar, block_lines
@@ -30,6 +31,7 @@ def read_work(
     draft: FileDraft,
     abbreviations: Abbreviations | None = None,
     stripes: StripeSequences | None = None,
+    behind: str = "",
 ) -> tuple[Line, ...]:
     """Read the lines of a section; rows that begin with # are left out.
 
@@ -39,15 +41,15 @@ def read_work(
         draft: What is known of the file so far; gets the problems.
         abbreviations: Those that the page explains; gets those explained among the rows.
         stripes: The stripe sequences that the page defines; gets those defined among the rows.
+        behind: Name of the section behind it; empty for the last.
     """
     own = abbreviations if abbreviations is not None else Abbreviations()
     if not isinstance(node, Scalar) or node.folded:
         told = "the lines of `work` must stand in a block."
         draft.report(node.place, told, 'Write "work: |" and the lines below it.')
         return ()
-    rows = [
-        row for row in block_lines(node, draft.text_lines) if row[0].strip() and row[0].lstrip()[:1] != "#"
-    ]
+    printed = [row for row in block_lines(node, draft.text_lines) if row[0].strip()]
+    rows = [row for row in printed if row[0].lstrip()[:1] != "#"]
     if not rows:
         draft.report(node.place, "`work` is empty.")
     respelt = Respelt()
@@ -60,19 +62,30 @@ def read_work(
         for number, (text, place) in enumerate(rows)
     ]
     lines: list[Line] = []
-    index, only = 0, tuple[int, ...]()
+    index = 0
+    blocks = SizeBlocks(words.size_names, printed, behind, draft)
     while index < len(rows):
-        sizes = _sizes_from_here(rows, index, words, draft)
-        if sizes is not None:
-            only, index = sizes, index + 1
+        if blocks.take(rows[index], rows[index + 1 :]):
+            index += 1
             continue
+        only = blocks.sizes()
         found = read_rows(rows[index:], words, draft, respelt)
         index += found.taken
         line = found.line or found.meant or _unread(rows[index - 1])
         line = _as_printed(line, rows[index - found.taken : index], respelt, own)
         line = replace(line, marks=marks[index - 1]) if marks[index - 1] else line
         line = replace(line, opens=opening) if opening and not lines else line
-        lines.append(replace(line, only=only) if only and not line.only else line)
+        lines.append(_for_sizes(line, only))
+    return _joined(lines)
+
+
+def _for_sizes(line: Line, only: tuple[int, ...]) -> Line:
+    """Return a line for the sizes of the head above it, unless its own words name fewer."""
+    return replace(line, only=only) if only and (not line.only or set(only) <= set(line.only)) else line
+
+
+def _joined(lines: list[Line]) -> tuple[Line, ...]:
+    """Return the lines of a section, each with what it has from the one beside it."""
     for at in range(len(lines) - 1):
         lines[at], lines[at + 1] = fabric_goes_on(lines[at], lines[at + 1])
     for at in range(len(lines)):
@@ -111,17 +124,6 @@ _HEAD = re.compile(
     r"(?<=[.!])\s+(?=(?:\d+(?:st|nd|rd|th)(?:\s*(?:,|-|to|and)\s*\d+(?:st|nd|rd|th)){0,4}\s+(?:rows?|rnds?|rounds?)|(?:row|rnd|round)\s+\d+|next\s+(?:row|rnd|round))\b[^.:*]{0,16}:)",
     re.I,
 )
-_SOME_SIZES = re.compile(
-    r"^\s*(?:for\s+)?(?:sizes?\s+)?([^:.]{1,60}?)(?:\s+sizes?)?\s+only\s*:?\s*$|^\s*(?:for\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*$"
-    r"|^\s*only\s+(?:for\s+)?(?:the\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*$",
-    re.I,
-)
-_ALL_SIZES = re.compile(
-    r"^\s*(?:for\s+)?(?:all\s+sizes|every(?:one|body))"
-    r"(?:\s+(?:again|joins?\s+in|together|(?:from\s+)?here|now))*\s*[:.!]?\s*$",
-    re.I,
-)
-
 
 _PART = (
     r"(?:left|right|first|second|main|upper|lower|back|front|body|yoke|sleeves?|neck(?:band|line)?|collar|cuffs?|hem|hood|"
@@ -203,48 +205,6 @@ def _parted(row: tuple[str, Span], before: re.Pattern[str]) -> list[tuple[str, S
         for start, end in zip(starts, ends, strict=True)
     ]
     return parts if all(reads(part) for part, _ in parts) else [row]
-
-
-def names_sizes(text: str, words: Words) -> bool:
-    """Return whether a row of its own says for which sizes those below it are: `L only:`, `All sizes:`."""
-    if not words.size_names:
-        return False
-    match = _SOME_SIZES.match(text)
-    if match is None:
-        return _ALL_SIZES.match(text) is not None
-    found, missing = sizes_called(match.group(match.lastindex or 1), words.size_names)
-    return bool(found) and not missing
-
-
-def _sizes_from_here(
-    rows: list[tuple[str, Span]], index: int, words: Words, draft: FileDraft
-) -> tuple[int, ...] | None:
-    """Return the sizes that a separate row names for the lines below it: `L only:`, up to `All sizes:`.
-
-    Returns:
-        The indices of the sizes, empty for all of them; None if the row is not such a row.
-    """
-    text, place = rows[index]
-    if not words.size_names:
-        return None
-    if _ALL_SIZES.match(text):
-        return ()
-    match = _SOME_SIZES.match(text)
-    if match is None:
-        return None
-    found, missing = sizes_called(match.group(match.lastindex or 1), words.size_names)
-    if missing and re.match(r"\s*(?:for\s+)?sizes?\s", text, re.I) and "needle" not in text.lower():
-        hint = nearest_size(missing, words.size_names)
-        draft.report(place, f'there is no size "{missing}".', hint)
-        return ()
-    if missing or not found:
-        return None
-    below = rows[index + 1 :]
-    if not any(_ALL_SIZES.match(row) or _SOME_SIZES.match(row) for row, _ in below):
-        told = f'where "{text.strip()}" ends is not said.'
-        hint = 'Write "All sizes:" on a row of its own behind its lines, or "Size L only: ..." in each.'
-        draft.report(place, told, hint)
-    return found
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

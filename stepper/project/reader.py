@@ -346,11 +346,13 @@ def _sections(
         size_names=draft.sizes,
         yarns={key: yarn.name for key, yarn in draft.yarns.items()},
     )
-    for item in fields.items("sections", required=True):
+    items = fields.items("sections", required=True)
+    for number, item in enumerate(items):
         if not isinstance(item, Mapping):
             draft.report(item.place, "a section must hold a name and work.")
             continue
-        section = _section(item, words, draft, abbreviations, stripes)
+        behind = _name_of(items[number + 1]) if number + 1 < len(items) else ""
+        section = _section(item, words, draft, abbreviations, stripes, behind)
         if section is None:
             continue
         if section.name in names:
@@ -361,8 +363,19 @@ def _sections(
     return tuple(sections)
 
 
+def _name_of(item: object) -> str:
+    """Return the name of a section that is not read yet; empty if it has none."""
+    entries = item.entries if isinstance(item, Mapping) else []
+    return next((text.text for key, text in entries if key.text == "name" and isinstance(text, Scalar)), "")
+
+
 def _section(
-    item: Mapping, words: Words, draft: FileDraft, abbreviations: Abbreviations, stripes: StripeSequences
+    item: Mapping,
+    words: Words,
+    draft: FileDraft,
+    abbreviations: Abbreviations,
+    stripes: StripeSequences,
+    behind: str,
 ) -> Section | None:
     fields = Fields(item, "a section", draft.problems)
     name = fields.text("name", required=True)
@@ -375,7 +388,7 @@ def _section(
     fields.close()
     if work is None or name is None:
         return None
-    lines = read_work(work, words, draft, abbreviations, stripes)
+    lines = read_work(work, words, draft, abbreviations, stripes, behind)
     return Section(name=title, gauge=gauge, yarn=yarn, lines=lines, place=name.place, short_rows=short_rows)
 
 

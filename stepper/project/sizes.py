@@ -12,7 +12,7 @@ def read_sizes(text: str) -> tuple[str, ...]:
     Returns:
         The names in order; empty if the text holds none.
     """
-    parts = re.split(r"[(\[\]),;]+", text)
+    parts = re.split(r"[(\[\]){},;]+", text)
     return tuple(" ".join(part.split()) for part in parts if part.strip())
 
 
@@ -35,7 +35,7 @@ _WORDS = {
     "extra large": "xl",
     "x-large": "xl",
 }
-_RANGE = re.compile(r"\s*(?:-|\bto\b|\bthrough\b)\s*", re.I)
+_RANGE = re.compile(r"\s*(?:[-\u2013]|\bto\b|\bthrough\b)\s*", re.I)
 _NTHS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
 
 _MANY = {"two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
@@ -115,8 +115,8 @@ def sizes_called(words: str, sizes: tuple[str, ...]) -> tuple[tuple[int, ...], s
         if not 0 < many <= len(sizes):
             return (), words.strip()
         return tuple(range(many)) if first else tuple(range(len(sizes) - many, len(sizes))), ""
-    for name in re.split(r"\s*(?:[,&()\[\]]|\band\b|\bor\b)\s*", _THE.sub("", words)):
-        if not name.strip(" -"):
+    for name in re.split(r"\s*(?:[,&()\[\]{}]|\band\b|\bor\b)\s*", _THE.sub("", words)):
+        if not name.strip(" -\u2013"):
             continue  # a dash in a list of sizes: not worked in that size
         one = size_called(name, sizes)
         ends = [size_called(end, sizes) for end in _RANGE.split(name)]

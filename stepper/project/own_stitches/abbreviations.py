@@ -30,6 +30,11 @@ _ALIKE = (
 """Stitches that look alike or nearly so, and keep every count."""
 _MOVED = ("k", "p", "sl")
 """Stitches that rows give a number and a place; a page that means another stitch by them is not read."""
+_DOUBLE = ("mds", "ds", "dst")
+_TELLS_DOUBLE = re.compile(
+    r"\bdouble\s+st(?:itch)?\b|\bgerman\s+short\s+rows?\b|\b(?:two|both|2)\s+(?:legs|strands)\b", re.I
+)
+"""Words that explain the stitch made at the turn of a German short row, however it is drawn up."""
 _WORDS = re.compile(
     r"(?:in|to|on|at|as|of|or|an|be|is|it|up|by|for|end|rows?|rnds?|rounds?|rep|and|all|beg|sts?|rs|ws|mc|cc|bor|co|bo"
     r"|cont|patt|rem|foll|alt|tog|tbl|pm|sm|rm|m|est|next|turn|until|with|work|repeat|then)$",
@@ -89,6 +94,8 @@ class Abbreviations:
             The problem, if the page means another stitch by letters that rows use in other ways; such a
             meaning is not taken in.
         """
+        if name.lower() in _DOUBLE and _TELLS_DOUBLE.search(words):
+            return None  # the rows know it as the stitch of a German short row
         entry = find_stitch(name.lower())
         meaning = read_meaning(self.put(words).text)
         usual = entry.code if entry is not None else ""

@@ -79,6 +79,11 @@ _MADE = re.compile(
 """How often a part is made: what such words stand behind is a part, whatever it is called."""
 _INLINE = re.compile(r"^([^\W\d_][^:]{1,40}?)\s*(?::|\.\s*[–—])\s*(\S.*)$")
 
+_SIZE_COLUMNS = re.compile(
+    r"\s*(?:[(\[](?:cm|in|inches)[)\]]\s*)?(?:(?:\d{1,3}|\d?X{0,3}[SML]|\dX)[\s|]+){2,}(?:\d{1,3}|\d?X{0,3}[SML]|\dX)[\s|]*"
+)
+"""The sizes over the columns of a table, behind what the table is of."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Heading:
@@ -137,6 +142,8 @@ def _heads_front(plain: str, front: re.Match[str]) -> bool:
         return False  # "Sizes S and M only:" is above lines of the pattern
     if plain[:1].islower() and not re.match(r"\s*:", after):
         return False  # the last word of a broken row: "needles"
+    if "measurement" in front.group().lower() and _SIZE_COLUMNS.fullmatch(after):
+        return True  # the head of a table: "Measurements 1 2 3 4 5"
     if not after.strip() or re.match(r"\.?\s*[:=–—]|\s+-\s", after):
         return not re.match(r"note\s*:", plain, re.I)  # "Note:" is a remark of the wording
     return front.group().isupper() or (plain.lower().startswith("size") and bool(re.search(r"[(\[]", after)))
@@ -230,6 +237,32 @@ def is_whole_piece(name: str) -> bool:
 def is_within_piece(name: str) -> bool:
     """Return whether a heading names a part of a piece: "cuff", "armholes"."""
     return _WITHIN.fullmatch(name) is not None
+
+
+_IN_WORDS = re.compile(
+    r"^(?!.*\b(?:rnds?|rounds?|rows?)\s+\d).*\bchart\s+(?P<chart>[A-Za-z0-9]+)\b.{0,30}\b(?:in\s+words|written\s+out|written\s+instructions)\W*$",
+    re.I,
+)
+"""What stands over the rounds of a chart that are told in words beside it."""
+_STRETCH = re.compile(
+    r"(?:(?:first|second|third|fourth|fifth|final|last|next|left|right|back|front|neck|shoulder|yoke|body|sleeve|raglan|upper|lower|main|"
+    r"colou?r|colou?rwork|contrast|stranded|eyelet|lace|textured|garter|ribbed|german|hem|cuff|cap)\s+){0,3}"
+    r"(?:short[-\s]rows?(?:\s+(?:shaping|section))?|(?:colou?r(?:work)?\s+)(?:band|section|motif|yoke|border)|colou?rwork|"
+    r"(?:eyelet|lace|textured|garter|stranded)\s+(?:band|section|border)|division|separation)\s*:?$",
+    re.I,
+)
+"""What only names a stretch of the knitting: "Back neck short rows", "Second colour band"."""
+
+
+def chart_in_words(row: str) -> str:
+    """Return the chart whose rounds the rows below tell in words; empty if a row does not say so."""
+    match = _IN_WORDS.search(row)
+    return match["chart"] if match is not None else ""
+
+
+def names_a_stretch(row: str) -> bool:
+    """Return whether a row only names a stretch of the knitting: "Short rows", "Second colour band"."""
+    return _STRETCH.match(row.strip()) is not None
 
 
 def _all_of_parts(words: str) -> bool:

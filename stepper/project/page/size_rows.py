@@ -39,13 +39,13 @@ _FIT_ROW = re.compile(
     rf"((?:{_LETTER}\b|\d).*)$",
     re.I,
 )
-_BARE = re.compile(rf"^\W*({_LETTER}\b(?:[\s,;:/|()\[\]·\u2013-]+(?:and\s+)?{_LETTER}\b)+)\W*$", re.I)
+_BARE = re.compile(rf"^\W*({_LETTER}\b(?:[\s,;:/|()\[\]{{}}·\u2013-]+(?:and\s+)?{_LETTER}\b)+)\W*$", re.I)
 _LONGEST = 400
 """Most letters of a row that are looked at."""
 _LADDER = {"XXS": 0, "XS": 1, "S": 2, "M": 3, "L": 4, "XL": 5, "XXL": 6, "2XL": 6, "3XL": 7}
 _UNIT = r"(?:cms?|mm|in|ins|inch|inches|\"|\u2033|\u201d)"
 _BEHIND = re.compile(
-    rf"(?<=[)\]])\s*(?:{_UNIT}(?!\w)|[;.:\u2013-]|(?!{_LETTER}\b)[a-z]{{2,}}"
+    rf"(?<=[)\]}}])\s*(?:{_UNIT}(?!\w)|[;.:\u2013-]|(?!{_LETTER}\b)[a-z]{{2,}}"
     rf"|,\s*(?!{_LETTER}\b|{_ONE}\b|and\b)[a-z]{{2,}}).*$", re.I
 )
 """What may follow a list: its unit, the same in another unit, a remark."""
@@ -53,7 +53,7 @@ _AMID = re.compile(r"([)\]])\s*(?:months?|mths?|mos?|years?|yrs?)(?=\s*[(\[]?\s*
 """The unit of ages behind a bracket, where more sizes follow: "1/3 (6/9 - 12/18) months 2 years"."""
 _LIST = re.compile(
     r"(?<![\d.½¼¾])\d+(?:\.\d+"
-    r"|\s?[½¼¾])?,?(?:\s*[(\[]\s*[\d–-][\d.½¼¾]*(?:\s*[,;:/–-]\s*[\d–-][\d.½¼¾]*)*\s*[)\]])+"
+    r"|\s?[½¼¾])?,?(?:\s*[(\[{]\s*[\d–-][\d.½¼¾]*(?:\s*[,;:/–-]\s*[\d–-][\d.½¼¾]*)*\s*[)\]}])+"
     r"|(?<![\w.(\[–-])\d+(?:[–-]\d+){2,}(?=\s+(?:sts?|stitches|times)\b)"
 )
 
@@ -119,7 +119,7 @@ def _candidates(rows: Sequence[str]) -> list[tuple[str, ...]]:
 def _closed(row: str, below: Sequence[str]) -> str:
     """Append the rows below to a row whose bracket they close."""
     for following in below[:2]:
-        if sum(map(row.count, "([")) <= sum(map(row.count, ")]")) or not following:
+        if sum(map(row.count, "([{")) <= sum(map(row.count, ")]}")) or not following:
             break
         row = f"{row} {following}"
     return row
@@ -129,10 +129,10 @@ def _readings(text: str) -> list[tuple[str, ...]]:
     """Read a list of sizes, in every way it can be read."""
     text = _AMID.sub(r"\1", text)
     text = re.split(r"\.\s|\.$", _BEHIND.sub("", text))[0]
-    text = re.sub(rf"(?<=[\d½¼¾)\]])\s*{_UNIT}(?!\w)\.?", "", text).strip(" .:")
-    bracketed = bool(re.search(r"[(\[]", text))
+    text = re.sub(rf"(?<=[\d½¼¾)\]}}])\s*{_UNIT}(?!\w)\.?", "", text).strip(" .:")
+    bracketed = bool(re.search(r"[(\[{]", text))
     if bracketed or re.search(r"[,;:]", text):
-        parts = re.split(r"[()\[\],;:]+|\s+and\s+|\s&\s", text)
+        parts = re.split(r"[()\[\]{},;:]+|\s+and\s+|\s&\s", text)
         spaced = [re.split(r"\s+[-\u2013]\s+", part) for part in parts]  # "6/9 - 12/18 - 24" are three
         parts = [piece for pieces in spaced for piece in pieces]
         chained = [_links(part) if _CHAIN.fullmatch(part.strip()) else [part] for part in parts]
@@ -178,7 +178,7 @@ def _lists_of(rows: Sequence[str]) -> Counter[int]:
         if _SIZE_ROW.match(row) or _FIT_ROW.search(row):
             continue
         for found in _LIST.findall(_in_one_bracket(row)):
-            lengths[len(re.findall(r"[\d½¼¾.]+|(?<=[\s(\[,;:])[–-](?=\s*[,;:)\]])", found))] += 1
+            lengths[len(re.findall(r"[\d½¼¾.]+|(?<=[\s(\[{,;:])[–-](?=\s*[,;:)\]}])", found))] += 1
     return lengths
 
 

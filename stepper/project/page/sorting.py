@@ -12,18 +12,19 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
-from stepper.project.lines import names_sizes
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under
 from stepper.project.page.front_pieces import front_pieces
 from stepper.project.page.headings import (
     Heading,
     begins_work,
+    chart_in_words,
     heading_of,
     inline_part,
     is_clutter,
     is_explained,
     is_whole_piece,
     is_within_piece,
+    names_a_stretch,
     names_technique,
     shouted_part,
     shouts,
@@ -35,6 +36,7 @@ from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
 from stepper.project.page.stops import ENDS, is_broken_at, sentences_of
 from stepper.project.pattern_heads import heads_pattern, name_in_head
 from stepper.project.rewording.asides import label_instructs
+from stepper.project.size_blocks import names_sizes
 
 _MOST_EXPLAINED = 3
 """Sentences of an explanation that are tried as one round: what is changed, and how."""
@@ -53,6 +55,7 @@ _SUBHEAD = re.compile(
 """Rows that say what follows is for, such as "Shape armholes"."""
 _SHAPED = re.compile(
     r"(?:shape|shaping)\b|(?:[a-z]+\s+(?:(?:and|&)\s+)?){1,4}shaping$"
+    r"|(?:separat(?:e|ing|ion)|divid(?:e|ing)|division|split(?:ting)?)\b(?:\s+(?:for|the|of|and|body|sleeves?|fronts?|backs?|yoke|from|to))*$"
     r"|divide\s+(?:for\s+)?(?:the\s+)?(?:v[- ]?neck|neck(?:line|\s+opening)?|armholes?|shoulders?)$",
     re.I,
 )
@@ -105,6 +108,8 @@ class Sorter:
     """Kind of the heading above the front matter; empty if there is none."""
     begun: bool = False
     """Whether that heading has any text below it yet."""
+    said_chart: str = ""
+    """The chart whose rounds the rows in hand tell in words; empty if they are rows of their own."""
     apart: bool = False
     """Whether an empty row separates that text from what comes next."""
 
@@ -255,7 +260,7 @@ class Sorter:
         return _is_often(heading) or not self.lines.is_worked(row)
 
     def _head(self, heading: Heading, at: int) -> int:
-        row = self.lines.rows[at]
+        row, self.said_chart = self.lines.rows[at], ""
         if heading.kind == "front":
             return self._head_front(heading, at)
         if heading.kind == "chart":
@@ -428,10 +433,18 @@ class Sorter:
     def _content(self, at: int) -> int:
         """Take a row of the pattern, with those that continue it; return the next row."""
         row = self.lines.rows[at]
-        if names_sizes(row, self.lines.words):
+        if names_sizes(row, self.lines.words.size_names, self.lines.rows[at + 1 :]):
             # "Sizes S, M only:" is for all lines up to the next such row, and joins none of them.
             self.pieces.append(Piece(kind="line", text=row, row=at + 1))
             return at + 1
+        in_words = chart_in_words(row)
+        if in_words or (self.said_chart and re.match(r"\W*(?:rnds?|rounds?|rows?)\s+\d", row, re.I)):
+            # The rounds of a chart in words are worked where the chart is called, not once more here.
+            self.said_chart = in_words or self.said_chart
+            why = f"this says chart {self.said_chart} in words, and is not worked a second time here."
+            self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=why))
+            return at + 1
+        self.said_chart = ""
         part = inline_part(row)
         fresh = not self.parts or self.parts[-1].name != part or bool(self.pieces)
         worked = self.lines.joined(at)[1] is not None or self._begins_in(row) or begins_work(row)
@@ -470,4 +483,6 @@ def _is_often(heading: Heading) -> bool:
 
 def names_a_shaping(row: str) -> bool:
     """Return whether a row only says what those below are for: "Crown shaping", "Decrease rounds:"."""
+    if names_a_stretch(row):
+        return True
     return bool(_SUBHEAD.match(row)) and (not _WORKING.search(row) or bool(_COUNTED.match(row)))

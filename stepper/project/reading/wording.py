@@ -28,6 +28,7 @@ from stepper.project.instructions import (
 )
 from stepper.project.problems import Problem, Span
 from stepper.project.reading.explaining import Explained, Trials, explain, meant_words, misspelt_head
+from stepper.project.reading.left_out_sizes import sizes_left_out
 from stepper.project.reading.own_words import (
     OwnRow,
     find_own_row,
@@ -181,7 +182,24 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     said = tuple(dict.fromkeys((*said, *builder.said)))
     builder.assumed.extend(Assumed(_NOT_TURNED, whole) for words_ in said if _NO_TURN.search(words_))
     line = _line(label, head, sentences, text, whole, said)
-    return LineReading(line=replace(line, times=head.times, assumed=tuple(builder.assumed)))
+    line = replace(line, times=head.times, assumed=tuple(builder.assumed))
+    return _without_dashed(line, plain, place_of, words)
+
+
+_DASHED = (
+    "a size has a dash in this list and a number in another of the line.",
+    'Write a line for those sizes alone: "Sizes 3 and 4 only: ...".',
+)
+
+
+def _without_dashed(
+    line: Line, plain: str, place_of: Callable[[int, int], Span], words: Words
+) -> LineReading:
+    """Return a line for the sizes that have no dash in its lists of sizes."""
+    left_out = sizes_left_out(plain, words.sizes)
+    if left_out.doubtful is not None:
+        return LineReading(line=None, problems=(place_of(*left_out.doubtful).problem(*_DASHED),))
+    return LineReading(line=replace(line, only=left_out.worked))
 
 
 def _named(

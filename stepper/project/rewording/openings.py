@@ -25,9 +25,12 @@ _FRACTION: Final = r"(?:\d\s?(?:[¼½¾]|[13]/[24])\s?mm(?:\s*\(\s*(?:uk|us|no\.
 _NOUN: Final = r"(?:needles?|ndls?\.?|dpns?|circulars?)"
 _LIKE: Final = (
     r"(?:(?:set\s+of|pair\s+of|two|four|five|2|4|5|short|long|shorter|longer|straight|circular|circ\.?|double[-\s]pointed|"
-    r"spare|second|other|single|\d+\s*(?:cm|in\.?|inch(?:es)?|\")|[,-])\s*)*"
+    r"spare|second|other|single|\d+\s*(?:cm|in\.?|inch(?:es)?|\")(?:\s*/\s*\d+\s*(?:cm|in\.?|inch(?:es)?|\"))?|[,-])\s*)*"
 )
-_PLACE: Final = (
+_CABLE: Final = r"\d+\s*(?:cm|in\.?|inch(?:es)?|\")(?:\s*/\s*\d+\s*(?:cm|in\.?|inch(?:es)?|\"))?"
+_LONG: Final = rf"(?:\s*\(\s*(?:{_CABLE}(?:\s+long)?|{_CABLE}\s+cable)\s*\))?"
+"""How long a circular needle is, in brackets behind it."""
+PLACE: Final = (
     r"(?:left|right|front|back|cent(?:er|re)|middle|side|neck|neckline|shoulder|armhole|armpit|underarm|thumb|heel|gusset|"
     r"flap|edge|edges|selvedge|selvage|band|button|buttonhole|collar|hood|body|sleeve|cuff|hem|lower|upper|bottom|top|"
     r"first|second|other|inside|outside|corner|seam|opening|cast-?on|cast-?off|bind-?off|bound-?off|end|beginning|tip|"
@@ -42,7 +45,7 @@ _KINDS: Final = tuple(
         ),
         (
             "sized",
-            rf"{_WITH}(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|finer|thinner|thicker|coarser)(?:\s+|$){_LIKE}{_NOUN})(?=\W|$)",
+            rf"{_WITH}(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|finer|thinner|thicker|coarser)(?:\s+|$){_LIKE}{_NOUN})(?=\W|$){_LONG}",
         ),
         ("sizeless", rf"(?:with|using|on)\s+(?:the\s+|a\s+|an\s+|your\s+)?{_LIKE}{_NOUN}(?=\W|$)"),
         (
@@ -55,7 +58,7 @@ _KINDS: Final = tuple(
         ),
         (
             "place",
-            rf"(?:beg(?:inning|in)?|start(?:ing)?)\.?\s+(?:at|from|in|on)\s+{_PLACE}(?:\s+{_PLACE})*(?<!\bof)(?<!\bthe)(?=\W|$)",
+            rf"(?:beg(?:inning|in)?|start(?:ing)?)\.?\s+(?:at|from|in|on)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\W|$)",
         ),
     )
 )
@@ -64,9 +67,13 @@ _BARE: Final = tuple(
     for kind, expression in (
         (
             "sized",
-            rf"(?:the\s+|a\s+|an\s+|your\s+)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|smaller|larger|finer|thinner|thicker|coarser)\s+{_LIKE}{_NOUN})(?=\W|$)",
+            rf"(?:the\s+|a\s+|an\s+|your\s+)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|smaller|larger|finer|thinner|thicker|coarser)\s+{_LIKE}{_NOUN})(?=\W|$){_LONG}",
         ),
         ("sizeless", r"dpns?(?=\W|$)"),
+        (
+            "joined",
+            r"(?:re-?)?(?:join|attach)(?:ing)?\s+(?:the\s+|a\s+)?(?:new\s+|working\s+)?yarn(?=\s*,|\s+and\b)",
+        ),
         ("yarn", r"(?:yarn\s+|colou?r\s+)?(?-i:(?P<yarn>MC|CC\d?|[A-Z]))(?=\s*,|\s+and\b|\s*$)"),
         (
             "method",
@@ -116,6 +123,8 @@ def split_opening(text: str, start: int) -> tuple[tuple[tuple[str, int, int], ..
         group = {"sized": "needle", "yarn": "yarn", "facing": "side"}.get(kind)
         span = match.span(group) if group else match.span()
         found.append((kind, *span))
+        if kind == "sized" and match.end() > span[1]:
+            found.append(("cable", span[1], match.end()))
         joint = _JOINT.match(text, match.end())
         if joint is None:
             return None
@@ -152,11 +161,14 @@ def write_openings_in_order(line: Reworded) -> Reworded:
         for kind, form in _ORDER:
             for _, first, end in (phrase for phrase in phrases if phrase[0] == kind):
                 before, after = form.split("{}")
-                text += [before, line.text[first:end], after]
+                cable = _CABLE_IN.search(line.text, first, end) if kind == "sized" else None
+                cut = cable.span() if cable is not None else (end, end)
+                kept += [line.text[cut[0] : end].replace('"', " in")] if cable is not None else []
+                text += [before, line.text[first : cut[0]], line.text[cut[1] : end], after]
                 places += [line.places[first]] * len(before)
-                places += line.places[first:end]
+                places += [*line.places[first : cut[0]], *line.places[cut[1] : end]]
                 places += [line.places[max(first, end - 1)]] * len(after)
-        kept += [line.text[first:end] for kind, first, end in phrases if kind in _SAID]
+        kept += [line.text[first:end].strip(" ()") for kind, first, end in phrases if kind in _SAID]
         done = behind
         if text[-1].endswith(". "):
             # A small letter behind a full stop is taken for what follows an abbreviation.
@@ -171,4 +183,5 @@ def write_openings_in_order(line: Reworded) -> Reworded:
 
 
 _ORDER: Final = (("sized", "Change to {}. "), ("yarn", "With {}, "), ("facing", "With {} facing, "))
-_SAID: Final = ("sizeless", "method", "place")
+_SAID: Final = ("sizeless", "method", "place", "joined", "cable")
+_CABLE_IN: Final = re.compile(rf"{_CABLE}\s*-?\s*(?=(?:circular|circ|needle|long)|$)", re.IGNORECASE)

@@ -20,11 +20,14 @@ from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.openings import write_openings_in_order
 from stepper.project.rewording.reworded import Reworded, as_printed
+from stepper.project.rewording.signs.colour_counts import write_colour_counts
 from stepper.project.rewording.signs.page_row_synonyms import SPLIT_HEADS
+from stepper.project.rewording.signs.size_lists import write_lists_plainly
 from stepper.project.rewording.style.spoken_synonyms import SPOKEN
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
 from stepper.project.rewording.talk import take_talk_out
+from stepper.project.rewording.work.pick_ups import write_pick_ups
 from stepper.project.rewording.yarn_names import printed_again, sign_yarns
 
 _MOST = 8
@@ -52,14 +55,14 @@ def reword(plain: str, *, signed: bool = True, spoken: bool = False) -> Reworded
         spoken: Whether talk is taken out of it first, and counts and repeats told in the second person are
             put as they are printed elsewhere.
     """
-    printed = as_printed(plain)
+    printed = write_lists_plainly(as_printed(plain))
     for head in SPLIT_HEADS:
         printed = put_words(printed, head) if ":" in plain else printed
     if spoken:
         printed = _as_printed_elsewhere(printed)
     line = sign_yarns(printed) if signed else printed
     yarns = line.yarns
-    made = write_gathered(write_openings_in_order(_without_name(line)))
+    made = write_gathered(write_pick_ups(write_colour_counts(write_openings_in_order(_without_name(line)))))
     at = -1
     while (found := _candidates().find_first(made.text, at + 1)) is not None:
         at, synonym = found, SYNONYMS[found]

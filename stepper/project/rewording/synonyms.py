@@ -26,6 +26,7 @@ from stepper.project.rewording.signs.printing_synonyms import PRINTING, SPELLING
 from stepper.project.rewording.signs.side_synonyms import SIDES
 from stepper.project.rewording.signs.sign_synonyms import SIGNS
 from stepper.project.rewording.style.continental_synonyms import CONTINENTAL, CONTINENTAL_SIGNS, TECHNIQUES
+from stepper.project.rewording.style.designer_synonyms import IN_ROWS, STATEMENTS
 from stepper.project.rewording.style.garment_synonyms import GARMENTS
 from stepper.project.rewording.style.homely_synonyms import HOMELY
 from stepper.project.rewording.style.leaflet_synonyms import LEAFLETS
@@ -64,6 +65,8 @@ SYNONYMS: tuple[Synonym, ...] = (
     *ONE_FORM,
     *MIXED_LISTS,
     *LISTS,
+    *STATEMENTS,
+    *IN_ROWS,
     *CONTINENTAL_REMARKS,
     *CONTINENTAL_SIGNS,
     *BESIDE,

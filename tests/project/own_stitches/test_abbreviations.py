@@ -67,6 +67,14 @@ def test_letters_with_numbers_and_places_keep_their_meaning() -> None:
     assert own.known == {}
 
 
+def test_the_stitch_of_a_short_row_keeps_its_meaning() -> None:
+    """A page explains at length how a double stitch is drawn up; the rows know it."""
+    made = defined(MDS="make double stitch: slip 1 st purlwise, pull the yarn up so that the st looks like two legs")
+    assert made.put("Row 2: MDS, p to end.").text == "Row 2: MDS, p to end."
+    assert made.used("Row 2: MDS, p to end.") == []
+    assert defined(MDS="make a deep scallop").used("Row 2: MDS, p to end.")
+
+
 def test_inc_is_a_stitch_only_where_one_is_worked() -> None:
     """ "Inc 1 st at each end" says where, and not which."""
     own = defined(inc="purl into front and back of st")

@@ -107,6 +107,14 @@ def test_the_size_that_some_lines_are_for_is_no_front_matter() -> None:
     assert heading_of("needles") is None
 
 
+def test_a_table_of_measurements_is_front_matter() -> None:
+    """The sizes over its columns are no instruction."""
+    heading = heading_of("Measurements 1 2 3 4 5")
+    assert heading is not None
+    assert heading.kind == "front"
+    assert heading_of("Measurements 1 2 of the body are taken") is None
+
+
 def test_a_part_in_plain_letters_begins_with_a_cast_on() -> None:
     """A label like "Crown:" may be the name of a round."""
     assert inline_part("Back: Using 3 mm needles cast on 98 sts.") == "back"

@@ -11,6 +11,8 @@ from stepper.project.page.size_rows import infer_sizes, sizes_of
         (["Sizes: XS (S, M, L, 1X)"], ("XS", "S", "M", "L", "1X")),
         (["SIZE", "Small (Medium, Large)"], ("Small", "Medium", "Large")),
         (["Sizes 1 (2, 3, 4)"], ("1", "2", "3", "4")),
+        (["SIZES", "1 [2, 3] (4, 5) {6, 7}"], ("1", "2", "3", "4", "5", "6", "7")),
+        (["Sizes: XS (S, M) [L, XL] {2XL}"], ("XS", "S", "M", "L", "XL", "2XL")),
         (["To fit chest 81 [86, 91] cm"], ("81", "86", "91")),
         (["Size: 2-4 yrs (6-8 yrs)"], ("2-4 yrs", "6-8 yrs")),
         (["Size: one size"], ("one size",)),
@@ -26,6 +28,7 @@ def test_sizes_are_found_as_printed(rows: list[str], sizes: tuple[str, ...]) -> 
 def test_without_names_the_lists_tell_how_many_sizes() -> None:
     """Most lists of a pattern are whole."""
     assert infer_sizes(["Cast on 8 (9, 10) sts.", "K4 (5, 6).", "Hold 3 (4)."]) == 3
+    assert infer_sizes(["Cast on 8 [9, 10] (11) {12} sts.", "K4 (5, 6)."]) == 5
     assert infer_sizes(["Knit."]) == 1
 
 

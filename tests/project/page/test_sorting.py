@@ -254,6 +254,8 @@ Shape Shoulders Cast off 6 sts at beg of next 2 rows; 23 sts.
         "Decrease rounds:",
         "Sleeve increases",
         "Begin crown decrease rounds:",
+        "Back neck short rows",
+        "Second colour band:",
     ],
 )
 def test_a_row_that_names_a_shaping_is_a_heading(row: str) -> None:
@@ -263,12 +265,48 @@ def test_a_row_that_names_a_shaping_is_a_heading(row: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "row", ["Repeat decreases", "Stop increases.", "Continue shaping", "Omit second increases"]
+    "row", ["Repeat decreases", "Stop increases.", "Continue shaping", "Omit second increases", "Repeat short rows"]
 )
 def test_a_row_that_tells_what_to_do_with_a_shaping_is_no_heading(row: str) -> None:
     """It would be passed over in silence."""
     page = take_apart(f"Hat\n\nCast on 40 sts.\nKnit 4 rounds.\n{row}\nKnit 2 rounds.\n")
     assert {piece.kind for piece in page.pieces if row in piece.text} == {"note"}
+
+
+def test_sizes_are_sent_on_to_a_heading_of_the_page() -> None:
+    """The lines between are for the others, and all come together at the heading."""
+    page = """\
+Sizes: S [M] {L}
+Materials
+Wool, needles 4 mm
+
+YOKE
+Cast on 40 [44] {48} sts. Join in the round.
+Knit 2 rounds.
+Sizes S and M: proceed to "Second colour band".
+Knit 4 rounds.
+Second colour band
+Knit 1 round. 40 [44] {48} sts.
+"""
+    pasted = take_apart(page)
+    assert pasted.sizes == ("S", "M", "L")
+    assert [piece.text for piece in pasted.pieces if piece.kind == "note"] == []
+    assert "Second colour band:" in write_file(pasted).text
+
+
+def test_a_chart_told_in_words_is_not_worked_twice() -> None:
+    """Its rounds are worked where the chart is called; told beside it they stand under a mark."""
+    page = """\
+YOKE
+Cast on 40 sts. Join in the round.
+Work chart B, rnds 1-2.
+Here is Chart B in words:
+Rnd 1: *3 MC, 1 CC; rep from * around.
+Rnd 2: *1 MC, 3 CC; rep from * around.
+Next rnd: *K2, k2tog; rep from * around. 30 sts.
+"""
+    notes = [piece.text for piece in take_apart(page).pieces if piece.kind == "note"]
+    assert [text.split(":")[0] for text in notes] == ["Here is Chart B in words", "Rnd 1", "Rnd 2"]
 
 
 def test_a_stitch_pattern_in_front_of_the_garment_is_a_definition() -> None:

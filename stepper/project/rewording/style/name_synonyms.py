@@ -44,11 +44,6 @@ ASIDES: tuple[Synonym, ...] = (
         rf"\b({_WORKS}\s*{N}(?:\s+{STS})?)\s+(?P<said>for\s+(?:the\s+)?{_PARTS})(?=\s*[,;.)]|\s*$)",
         "K28 for back, pm, k4 for underarm, pm, k to end.",
     ),
-    said_row_behind(
-        "(",
-        rf"\b({_WORKS}\s*{N}(?:\s+{STS})?)\s*\(\s*(?P<said>{_PARTS})\s*\)",
-        "K30 (front), pm, k14 (sleeve), pm, k16 (back).",
-    ),
     row(
         "st",
         rf"\b((?:{_WORKS}|to\s+(?:the\s+)?last\s)\s*{N})\s+(?P<said>{_PARTS})\s+(?={STS})",

@@ -1,0 +1,97 @@
+"""Write lists of sizes in one form, whatever brackets and words they are printed with. No I/O.
+
+A page of many sizes sets its numbers in groups: "88 [96, 104] (112, 120) {128}". A group may hold ordinals
+("every 8th [6th, 6th] (4th) rnd"), lengths with their unit each, how often in words ("once [twice, 3
+times]"), and a dash for a size that has no such number. All become one bracket behind the first number, as
+the grammar reads them, each letter with its printed place. A dash becomes a nought here; which sizes it
+leaves out of the line is for `stepper.project.reading.left_out_sizes` to say. Source: the print of patterns
+in many sizes; common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import Final
+
+from stepper.project.rewording.reworded import Reworded
+
+_UNIT: Final = r"(?:cm|mm|in|inch(?:es)?|\")(?![\w])"
+_NUMBER: Final = r"\d+(?:\.\d+)?(?:\s?[¼½¾⅛⅜⅝⅞])?(?:st|nd|rd|th)?(?!\w)"
+_VALUE: Final = rf"(?:(?:{_NUMBER}|[¼½¾])(?:\s?(?:{_UNIT}|times\b))?|once\b|twice\b|-)"
+_SIGN: Final = r"\s*[,;:/]\s*"
+_GROUP: Final = rf"\s*(?:,\s*)?[(\[{{]\s*{_VALUE}(?:{_SIGN}{_VALUE})*\s*[)\]}}]"
+SIZE_LIST: Final = re.compile(rf"(?:(?<![\w.¼½¾/-])|(?<=\b[kp])){_VALUE}(?:{_GROUP})+", re.I)
+"""A list of sizes as printed, made plain: a first number and groups in brackets."""
+_EACH: Final = re.compile(_VALUE, re.I)
+_ODD: Final = re.compile(r"\{|[)\]]\s*,?\s*[(\[]|\b(?:once|twice)\s*[(\[,]|[(\[,]\s*(?:once|twice|\d+\s?times)\b|-\s*[,)\](\[]|[,(\[]\s*-|\d\s?(?:cm|mm|in|\")\s*[(\[,]", re.I)
+"""What a list has that the grammar does not read as it stands."""
+_TIMES: Final = {"once": "1", "twice": "2"}
+
+
+def write_lists_plainly(line: Reworded) -> Reworded:
+    """Write each list of sizes of a line as one number and one bracket.
+
+    Returns:
+        The line; the same if all its lists are read as they are.
+    """
+    if not _ODD.search(line.text):
+        return line
+    text: list[str] = []
+    places: list[int] = []
+    done = 0
+    for match, _ in find_lists(line.text):
+        written = _written(line.text, match)
+        if written is None:
+            continue
+        text.append(line.text[done : match.start()])
+        places.extend(line.places[done : match.start()])
+        for words, at in written:
+            text.append(words)
+            places.extend([line.places[at]] * len(words))
+        done = match.end()
+    if not done:
+        return line
+    return replace(
+        line, text="".join(text) + line.text[done:], places=(*places, *line.places[done:])
+    )
+
+
+def find_lists(text: str) -> list[tuple[re.Match[str], list[str]]]:
+    """Find the lists of sizes of a line made plain, each with its values as printed; a dash is one too."""
+    found = [
+        (match, [value.group() for value in _EACH.finditer(match.group())]) for match in SIZE_LIST.finditer(text)
+    ]
+    return [
+        (match, values)
+        for match, values in found
+        # "64 - (72, 80)", "k to end - (24)": the dash stands between the two.
+        if values[0] != "-" or (len(values) > 2 and not text[: match.start()].rstrip()[-1:].isdigit())
+    ]
+
+
+def _written(text: str, match: re.Match[str]) -> list[tuple[str, int]] | None:
+    """Return the pieces of a list with the offset of each; None if the list is no list of sizes."""
+    values = list(_EACH.finditer(text, match.start(), match.end()))
+    printed = [value.group() for value in values]
+    if all(word == "-" for word in printed) or not _ODD.search(match.group()):
+        return None
+    often = any(word.lower() in _TIMES or word.lower().endswith("times") for word in printed)
+    units = {unit.group().lower() for word in printed if (unit := re.search(rf"{_UNIT}$", word, re.I))}
+    if len(units) > 1:
+        return None
+    nought = "0th" if any(word[-2:] in ("st", "nd", "rd", "th") for word in printed) else "0"
+    behind = re.match(r"\s*(?:(?:more\s+)?times\b)", text[match.end() :], re.I)
+    pieces: list[tuple[str, int]] = []
+    for number, value in enumerate(values):
+        word = re.sub(rf"\s?(?:{_UNIT}|times)$", "", value.group(), flags=re.I)
+        word = nought if word == "-" else _TIMES.get(word.lower(), word)
+        joint = ("", " (", *([", "] * (len(values) - 2)))[number]
+        pieces += [(joint, value.start()), (word, value.start())]
+    last = match.end() - 1
+    pieces.append((")", last))
+    if units:
+        pieces.append((f" {units.pop()}", last))
+    if often and behind is None:
+        pieces.append((" times", last))
+    return pieces
