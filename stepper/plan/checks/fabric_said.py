@@ -1,19 +1,29 @@
-"""Hold how a page explains a fabric against how its rows are worked: "garter st (knit every row)". No I/O.
+"""Hold what a page says of a fabric against how its rows are worked: "garter st (knit every row)". No I/O.
 
 Explained for rows and worked in the round, garter stitch would purl every other round, though the page says
-to knit.
+to knit. "Taking inc sts into st st" beside a rib makes stockinette, and no rib.
 """
 
 from __future__ import annotations
 
 import re
 
+from stepper.plan.fabric.columns import KNIT, UnknownFabricError
+from stepper.plan.fabric.established import columns_of
+from stepper.plan.state.in_hand import Column
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line, WorkRounds
 
 _EVERY = re.compile(r"\b(?:every|each|all)\b.*\b(?:rows?|rnds?|rounds?)\b", re.I)
 _KNIT, _PURL = re.compile(r"\b(?:k|knit)\b", re.I), re.compile(r"\b(?:p|purl)\b", re.I)
 _ONE_AND_ONE = re.compile(r"\b(?:1|one|rs|right\s+side)\b", re.I)
+_TAKEN_INTO = re.compile(
+    r"\binto\s+(?:the\s+)?(?:.*?\s)?(?:(?P<moss>moss|seed)|(?P<rib>rib(?:bing)?)|(?P<garter>garter)"
+    r"|(?P<stockinette>st\.?\s?st|stockinette|stocking))\b",
+    re.I,
+)
+_EDGE = 3
+"""Stitches at an edge that are looked at for the fabric which new ones are said to be taken into."""
 
 
 def check_fabric_said(block: list[Line], needles: Needles, begin: int) -> None:
@@ -25,6 +35,7 @@ def check_fabric_said(block: list[Line], needles: Needles, begin: int) -> None:
         begin: Index of the first draft of them.
     """
     for line in block:
+        _check_taken_into(line, needles)
         manners = {one.manner for one in line.sentences if isinstance(one, WorkRounds)}
         said = [words for words in line.said if _KNIT.search(words)]
         drafts = [draft for draft in needles.drafts[begin:] if draft.line == line.place.line and draft.before]
@@ -58,3 +69,34 @@ def _hold_against(words: str, manner: str, line: Line, needles: Needles, *, flat
             line.place,
             f'"{words}" is said of rows; in the round every round of stockinette is knitted.',
         )
+
+
+def _check_taken_into(line: Line, needles: Needles) -> None:
+    """Report new stitches that the line takes into another fabric than the one that goes on beside them."""
+    named = next((found for words in line.said if (found := _TAKEN_INTO.search(words))), None)
+    if named is None or needles.counting.lost or not needles.count:
+        return
+    try:
+        columns, _ = columns_of(needles)
+    except UnknownFabricError:
+        return
+    wanted, edge = str(named.lastgroup), [*columns[:_EDGE], *columns[-_EDGE:]]
+    if not _is_of(wanted, edge, columns):
+        said = {"moss": f"{named['moss']} stitch", "garter": "garter stitch"}.get(wanted, wanted)
+        needles.report(
+            line.place,
+            f"the new stitches are to be taken into {said}, and beside them another pattern goes on.",
+            'Write the rows out, or "taking inc sts into patt" if the pattern goes on over them.',
+        )
+
+
+def _is_of(fabric: str, edge: list[Column], columns: list[Column]) -> bool:
+    """Return whether the stitches at the edges are of a fabric."""
+    if fabric == "stockinette":
+        return all(set(column) == {KNIT} for column in edge)
+    if fabric == "garter":
+        return len(set(edge)) == 1 and [code for code, _ in edge[0]] in (["k", "p"], ["p", "k"])
+    looks = {tuple(code for code, _ in column) for column in columns}
+    if fabric == "rib":
+        return any(len(set(look)) == 1 for look in looks) and len(looks) > 1
+    return any(len(set(look)) > 1 for look in looks) and len(looks) > 1

@@ -17,12 +17,13 @@ from bisect import bisect_right
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import accumulate, pairwise, takewhile
+from itertools import accumulate, pairwise
 from typing import NamedTuple
 
 from stepper.craft.stitches import STITCHES, Kind, Stitch, stitch
 from stepper.plan.drafts import DraftRound, own_words_of
 from stepper.plan.fabric.borders import border_of, keep_borders
+from stepper.plan.fabric.repeats import SEEN, first_repeat_of, repeat_of
 from stepper.plan.model import Item, Run, flatten, runs_written
 from stepper.plan.state.in_hand import Cell, Column
 from stepper.plan.stitches.cable_cells import crossings, look_of, looks_of
@@ -30,10 +31,7 @@ from stepper.plan.stitches.row_facing import mirror_places
 
 KNIT: Cell = ("k", "")
 PURL: Cell = ("p", "")
-WIDEST_REPEAT = 24
-"""Most stitches of a repeat that a new column is found in. Unit: stitches."""
-_SEEN = 3 * WIDEST_REPEAT
-_SELVEDGE = 3
+SELVEDGE = 3
 """Stitches beside an edge or a marker that a line may work its own way. Unit: stitches; an assumption."""
 
 
@@ -304,7 +302,7 @@ def _field_of(place: int, edges: list[int]) -> tuple[int, int]:
 
 
 def _near(place: int, edges: list[int]) -> bool:
-    return any(-_SELVEDGE <= place - edge < _SELVEDGE for edge in edges)
+    return any(-SELVEDGE <= place - edge < SELVEDGE for edge in edges)
 
 
 def _kept(
@@ -341,23 +339,16 @@ def fill_columns(columns: Sequence[Column | None], edges: list[int], period: int
     for low, high in pairwise(edges):
         middle = (low + high) / 2
         fresh = [place for place in range(low, high) if made[place] is None]
+        told = [place for place in range(low, high) if made[place] is not None] or [high]
         for place in sorted(fresh, key=lambda place: abs(place + 0.5 - middle)):
             if place < middle:
-                inwards = made[place + 1 : min(high, place + 1 + _SEEN)]
+                inwards = made[place + 1 : min(high, place + 1 + SEEN)]
             else:
-                inwards = made[max(low, place - _SEEN) : place][::-1]
-            made[place] = _repeated_before(inwards) or (KNIT,) * period
+                inwards = made[max(low, place - SEEN) : place][::-1]
+            outermost = not told[0] < place < told[-1] or _near(place, [low, high])
+            repeat = repeat_of(inwards) if outermost else first_repeat_of(inwards)
+            made[place] = repeat[-1] if repeat else (KNIT,) * period
     return made  # type: ignore[return-value] # from the first edge to the last each is filled
-
-
-def _repeated_before(columns: Sequence[Column | None]) -> Column | None:
-    """Return the column that comes before others in their repeat; None where they begin with none."""
-    beside = list(takewhile(bool, columns))
-    for width in range(1, min(WIDEST_REPEAT, len(beside) // 2) + 1):
-        seen = beside[: 3 * width]
-        if seen[width:] == seen[:-width]:
-            return beside[width - 1]
-    return None
 
 
 def trace_columns(drafts: Sequence[DraftRound]) -> list[Column]:
@@ -417,7 +408,7 @@ def _agreeing(columns: Sequence[Column], place: int, told: dict[int, _Told]) -> 
     In an edge of garter stitch the row back knits what was made inside it; stockinette would be purled.
     """
     sure = {number: cell for number, (cell, one) in told.items() if one and cell is not None}
-    beside = sorted(range(len(columns)), key=lambda at: abs(at - place))[: 2 * _SELVEDGE + 1]
+    beside = sorted(range(len(columns)), key=lambda at: abs(at - place))[: 2 * SELVEDGE + 1]
     return next(
         (columns[at] for at in beside if all(columns[at][number] == cell for number, cell in sure.items())),
         columns[place],

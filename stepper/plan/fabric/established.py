@@ -33,6 +33,7 @@ from stepper.plan.fabric.columns import (
 )
 from stepper.plan.fabric.own_fabric import hers, hers_after, in_own_words
 from stepper.plan.fabric.rows_ahead import rows_ahead
+from stepper.plan.fabric.shaped_edges import EdgeNotes, settle_edges
 from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.state.in_hand import Cell, Column, Established, HeldFabric
 from stepper.plan.state.needles import Needles
@@ -249,6 +250,9 @@ def _after(
         return columns
     noticed = Noticed()
     made = carry_columns(columns, draft, phase, lambda name: _kept(name, number, needles), noticed=noticed)
+    notes = EdgeNotes()
+    made = settle_edges(columns, made, draft, phase, notes)
+    needles.established.doubt = notes.told(draft.line) or needles.established.doubt
     own = draft.template is not None and asks_pattern(draft.template.elements)
     shapes = changed or draft.shapes
     if shapes and not own:

@@ -49,3 +49,15 @@ def test_stockinette_explained_for_rows_is_told_in_the_round() -> None:
     plan = plan_of(project(f"{ROUND}Work in st st (k 1 row, p 1 row) for 4 cm."))
     assert any("said of rows; in the round every round" in caution.text for caution in plan.warnings)
     assert {run.stitch for round_ in plan.rounds[1:] for run in round_.runs} == {"k"}
+
+
+@pytest.mark.parametrize("before", ["moss stitch", "k1, p1 rib", "garter stitch", "stockinette stitch"])
+@pytest.mark.parametrize("said", ["moss st", "rib", "garter st", "st st", "patt"])
+def test_new_stitches_taken_into_another_fabric_than_the_one_beside_them_are_refused(before: str, said: str) -> None:
+    """Moss stitch beside a rib, or stockinette beside moss stitch: the pattern went on over them, in silence. Source: common practice."""
+    work = f"{FLAT.replace('40', '41')}Work in {before} for 4 rows.\nInc 1 st at each end of next row, taking inc sts into {said}.\nWork 2 rows in patt."
+    same = {"moss st": "moss", "rib": "rib", "garter st": "garter", "st st": "stockinette", "patt": ""}[said]
+    if same in before:
+        assert plan_of(project(work)).rounds[-1].after == 43
+    else:
+        assert "beside them another pattern goes on" in faults(project(work))

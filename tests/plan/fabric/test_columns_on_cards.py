@@ -183,10 +183,18 @@ def write_new(cards: list[Card | None], bounds: list[int], rows: int) -> list[Ca
                     break
                 beside.append(card)
             found: Card | None = None
-            for width in range(1, 25):
-                part = beside[: 3 * width]
-                if found is None and len(beside) >= 2 * width and part == (part[:width] * 3)[: len(part)]:
-                    found = part[width - 1]
+            longest = 0
+            written = [card is not None for card in cards[low:high]]
+            between = any(written[: place - low]) and any(written[place - low + 1 :])
+            outside = not between or place - low < 3 or high - place <= 3
+            for width in range(1, min(24, len(beside) // 2) + 1):
+                breaks = [at for at, card in enumerate(beside) if card != beside[at % width]]
+                holds = (breaks or [len(beside)])[0]
+                if outside and holds >= 2 * width and holds > longest:
+                    found, longest = beside[width - 1], holds
+                if not outside and holds >= min(3 * width, len(beside)):
+                    found = beside[width - 1]
+                    break
             made[place] = found or (("k", ""),) * rows
     return [card or (("k", ""),) * rows for card in made]
 

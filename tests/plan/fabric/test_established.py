@@ -116,12 +116,12 @@ def test_a_rib_goes_on_between_decreases_at_intervals() -> None:
 
 
 def test_new_stitches_are_worked_into_the_rib() -> None:
-    """By hand: k2 p2 over 40, growing one stitch in: two knit ones, then a purl; the edge stays."""
+    """By hand: k2 p2 over 40, growing one stitch in: at the beginning k, p, p grow outwards, at the end k, k, p; the edges stay."""
     plan = knit(
         f"{ROUND}{RIB}Inc 1 st at each end of every 2nd round 3 times. 46 sts.\nWork 1 round in pattern."
     )
-    # The two stitches at the beginning stay; behind them k, k, p grow. At the end p, k, k grow before the last.
-    assert seen(plan.rounds[-1]) == "kkp" + "kkpp" * 10 + "kkp"
+    # The edge stitch, then what comes before the second stitch of the rib: p, p, k. At the end k, k before a p that was there.
+    assert seen(plan.rounds[-1]) == "k" + "ppk" + ("kkpp" * 10)[1:] + "kkp"
 
 
 def test_seed_stitch_keeps_its_phase_around_a_decrease() -> None:

@@ -67,7 +67,7 @@ FABRICS: tuple[Synonym, ...] = (
     ),
     said_row(
         "into",
-        rf",?\s*(?P<said>(?:taking|working|incorporating|bringing|keeping)\s+(?:all\s+|the\s+)*(?:inc(?:reased|reases|'d)?|new|extra|dec(?:reases?)?)\s*(?:{STS}\s+)?(?:in)?to\s+(?:the\s+)?(?:{_SET})(?:\s+as\s+(?:set|established|they\s+(?:come|occur)))?)(?=\s*[.,;]|\s*$)",
+        rf",?\s*(?P<said>(?:taking|working|incorporating|bringing|keeping)\s+(?:all\s+|the\s+|these\s+)*(?:(?:inc(?:reased|reases|'d)?|new|extra|dec(?:reases?)?|cast-?on)\s*(?:{STS}\s+)?|{STS}\s+)(?:in)?to\s+(?:the\s+)?(?:{_SET}|{_NAMING}(?:moss|seed)(?:\s+st(?:itch)?)?)(?:\s+as\s+(?:set|established|they\s+(?:come|occur)))?)(?=\s*[.,;]|\s*$)",
         "Inc 1 st at each end of next and 3 foll 4th rows, taking inc sts into patt.",
     ),
     row(
