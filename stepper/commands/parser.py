@@ -12,16 +12,17 @@ from typing import Any, NoReturn
 
 from stepper.project.spelling import near
 from stepper.project.yaml_file.missing_file import PROJECT_ENDINGS
+from stepper.regex import regex
 from stepper.sitting.folding import write_folded
 
 Examples = Sequence[tuple[str, str]]
 """Command lines as they are typed, each with what it does."""
 
-_UNKNOWN = re.compile(r"unrecognized arguments: (?P<words>.*)")
+_UNKNOWN = regex(r"unrecognized arguments: (?P<words>.*)")
 _REQUIRED = "the following arguments are required: "
-_VALUELESS = re.compile(r"argument (?P<name>\S+): expected one argument")
-_OPTION = re.compile(r"--?[A-Za-z]")
-_CHOICE = re.compile(
+_VALUELESS = regex(r"argument (?P<name>\S+): expected one argument")
+_OPTION = regex(r"--?[A-Za-z]")
+_CHOICE = regex(
     r"argument (?P<name>.*): invalid choice: '(?P<word>[^']*)' \(choose from (?P<known>.*)\)"
 )
 

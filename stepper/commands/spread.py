@@ -13,11 +13,12 @@ from stepper.craft.gauge import Gauge
 from stepper.errors import ProjectError
 from stepper.language.even_words import LOOKS
 from stepper.plan.state.fitting_counts import costs, nearest_counts
+from stepper.regex import regex
 from stepper.sitting.folding import print_folded
 
 _ALIKE = "Look: all gaps are alike."
 _STITCHES = r"\s*(-?\d+)\s*(?:sts?|stitches)?\s*"
-_COUNTS = re.compile(
+_COUNTS = regex(
     rf"{_STITCHES}(?:\bto\b|->|[-\u2013\u2014\u2192:,/]|\.{{2,3}}|\s){_STITCHES}", re.IGNORECASE
 )
 

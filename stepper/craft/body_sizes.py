@@ -7,10 +7,10 @@ a figure from here must say so. The wearer's own measurements are always better.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
 from stepper.craft.gauge import from_mm
+from stepper.records import dataclass
 
 Range = tuple[float, float]
 Measure = Literal["bust", "back_waist", "arm", "upper_arm", "armhole", "waist", "hip"]

@@ -12,10 +12,10 @@ knitters is published, so hers is learned from her own counts. No I/O.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import Literal
 
 from stepper.craft.bounds import require_positive
+from stepper.records import dataclass
 
 BackTo = Literal["fault", "count"]
 

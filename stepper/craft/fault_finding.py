@@ -15,9 +15,10 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from itertools import accumulate
 from typing import Literal
+
+from stepper.records import dataclass
 
 Sparing = Literal["counts", "stitches"]
 

@@ -12,7 +12,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from stepper.records import dataclass
 
 WEEK = 7
 """Length of the sums from which the spread is taken. Unit: days."""

@@ -8,10 +8,10 @@ millimetres; `to_mm` and `from_mm` convert at the edges. No I/O.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import Literal
 
 from stepper.craft.bounds import require_finite, require_not_negative, require_positive
+from stepper.records import dataclass
 
 Unit = Literal["mm", "cm", "in"]
 

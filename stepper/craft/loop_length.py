@@ -12,9 +12,9 @@ the real work is better than any of them. No I/O.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from stepper.craft.gauge import Gauge
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

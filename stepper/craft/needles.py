@@ -7,8 +7,9 @@ tools/knitting_needles). Rows say so if printed tables disagree. No I/O.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from typing import Final
+
+from stepper.records import dataclass
 
 US_SIZE: Final = r"us\s*(?:size\s*)?#?\s*\d+(?:\.\d+|\s*1/2|½)?"
 """Regular expression for a US size as pages write it: "US 5", "US size 10½". Ignore case."""

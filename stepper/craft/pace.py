@@ -9,7 +9,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from stepper.records import dataclass
 
 DEFAULT_STITCHES_PER_MINUTE = 30.0
 """Pace before anything is measured. Common practice; timed hobby knitters are between 20 and 45."""

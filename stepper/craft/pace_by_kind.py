@@ -9,12 +9,12 @@ same way: a doorbell in the first step of an evening says nothing of a garment. 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from enum import StrEnum
 from types import MappingProxyType
 from typing import Final
 
 from stepper.craft.pace import BREAK_FACTOR, Pace, TimedStretch, measure_pace, weighted_median
+from stepper.records import dataclass
 
 
 class KnittingKind(StrEnum):

@@ -6,9 +6,9 @@ No I/O.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from stepper.craft.bounds import require_not_negative, require_positive
+from stepper.records import dataclass
 
 YARD_M = 0.9144
 """Unit: m. Source: international yard, 1959, exact."""

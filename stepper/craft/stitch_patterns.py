@@ -8,7 +8,9 @@ side comes first. Source: stitch dictionaries, US and UK; common practice.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+
+from stepper.records import dataclass
+from stepper.regex import regex
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -118,7 +120,7 @@ _ALSO = {
     "half-twisted rib": "twisted rib",
     "half twisted rib": "twisted rib",
 }
-_LAST = re.compile(r"\s+(?:pattern|patt|stitch|st|sts)\.?$")
+_LAST = regex(r"\s+(?:pattern|patt|stitch|st|sts)\.?$")
 
 _STITCH = r"[kp]\s?\d{1,2}(?:\s*tbl\b|\s+through\s+(?:the\s+)?back\s+loop)?"
 RIB = (

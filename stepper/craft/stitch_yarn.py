@@ -11,13 +11,13 @@ loop at either end of a range are assumptions of this project.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from functools import lru_cache
 from types import MappingProxyType
 from typing import Final
 
 from stepper.craft.loop_length import DRY
 from stepper.craft.stitches import Kind, stitch
+from stepper.records import dataclass
 
 Three = tuple[float, float, float]
 """Low, likely, high."""

@@ -7,10 +7,11 @@ count), as checked in the tests; cables by the Council's `n/m RC` form. The pseu
 
 from __future__ import annotations
 
-import re
-from dataclasses import dataclass
 from enum import Enum
 from functools import lru_cache
+
+from stepper.records import dataclass
+from stepper.regex import regex
 
 
 class Kind(Enum):
@@ -186,10 +187,10 @@ ALIASES: dict[str, str] = {spelling: entry.code for entry in ENTRIES for spellin
 _WHOLE_WORDS = ("k1b", "mb", "bead")
 # These are worked on their own as well, though they keep the count.
 
-_CABLE = re.compile(r"^(\d{1,2})/(\d{1,2})(?:/(\d{1,2}))? (r|l)(p?)c$")
-_UK_CABLE = re.compile(r"^(c|t)([2-9]|1\d|20)(f|b)$")
-_OWN = re.compile(r"^own(?: (\d{1,5}) to (\d{1,5}))?$")
-_INTO_ONE = re.compile(r"^\((?:(?:[kp]1(?: tbl)?|yo)(?:, )?){2,9}\) in one$")
+_CABLE = regex(r"^(\d{1,2})/(\d{1,2})(?:/(\d{1,2}))? (r|l)(p?)c$")
+_UK_CABLE = regex(r"^(c|t)([2-9]|1\d|20)(f|b)$")
+_OWN = regex(r"^own(?: (\d{1,5}) to (\d{1,5}))?$")
+_INTO_ONE = regex(r"^\((?:(?:[kp]1(?: tbl)?|yo)(?:, )?){2,9}\) in one$")
 
 
 @lru_cache(maxsize=256)

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cache
 
 from stepper.craft.even.phrases import Phrase
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True)

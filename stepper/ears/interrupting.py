@@ -16,7 +16,6 @@ from __future__ import annotations
 import time
 from collections import deque
 from collections.abc import Callable
-from dataclasses import dataclass
 from queue import Empty, SimpleQueue
 from threading import Lock, Thread
 from typing import Protocol
@@ -28,6 +27,7 @@ from stepper.ears.gate import CHUNK_S
 from stepper.ears.listen import measure_level_db
 from stepper.ears.over_speech import OverSpeech
 from stepper.ears.ports import Canceller
+from stepper.records import dataclass
 
 WAIT_S = 3.0
 """How long to wait for a cue after the last sound of somebody near. Unit: s."""

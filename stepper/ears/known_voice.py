@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Sequence
-from dataclasses import dataclass
 from pathlib import Path
 from statistics import NormalDist
 
@@ -18,6 +17,7 @@ from stepper.ears.ports import Finder, Foresighted, FoundAlone, Heard, LoneFinde
 from stepper.ears.speaker_embedding import SpeakerEncoder, Vector, likeness
 from stepper.errors import SurroundingsError
 from stepper.files import make_private_folder, read_plain, write_private
+from stepper.records import dataclass
 
 PIECE_S = 1.5
 """Length of the pieces the threshold is set on: about that of a cue. Unit: s."""

@@ -7,7 +7,7 @@ import math
 from array import array
 from collections import deque
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from operator import mul
 from typing import Any
 
@@ -21,6 +21,7 @@ from stepper.ears.ports import Finder, Foresighted, Heard, LoneFinder, Recognise
 from stepper.ears.seeking import Seeking
 from stepper.ears.seeking_alone import SeekingAlone
 from stepper.errors import NotInstalledError
+from stepper.records import dataclass
 
 _CHUNK_BYTES = round(HEARING_RATE_HZ * CHUNK_S) * 2
 _SPEECH = 0.5

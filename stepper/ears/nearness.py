@@ -6,10 +6,10 @@ and counts of six development voices, 240 each in quiet and 20, 10 and 5 dB abov
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final
 
 from stepper.ears.ports import FoundAlone
+from stepper.records import dataclass
 
 FALLS_DB: Final = 6.5
 """A cue alone is taken only where the sound falls this far behind it. Of the cues and counts that the gate

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Hashable
-from dataclasses import dataclass
 from typing import Final, Protocol, runtime_checkable
+
+from stepper.records import dataclass
 
 LATEST_S: Final = 1.7
 """What has been over for longer is not answered any more: by then she says it again, or something else, and

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from stepper.records import dataclass
 
 Listener = Literal["auto", "bundled", "vosk"]
 """Which recogniser listens."""

@@ -8,10 +8,12 @@ phrases that mean the same do not compete.
 from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from enum import Enum
 from functools import cache
 from typing import Final
+
+from stepper.records import dataclass
 
 
 class Reply(Enum):

@@ -11,6 +11,7 @@ from types import MappingProxyType
 from typing import Final
 
 from stepper.craft.stitches import STITCHES, find_stitch
+from stepper.regex import regex
 
 WORDS: Final = MappingProxyType(
     {
@@ -39,8 +40,8 @@ _NOT_ALONE: Final = frozenset(
 _CODES: Final = [code for code in STITCHES if len(code) > 1 and code not in _NOT_ALONE]
 _EITHER: Final = "|".join(re.escape(each) for each in sorted((*_CODES, *WORDS), key=len, reverse=True))
 _NO_TIME: Final = r"(?<!(?<!\w)\d )(?<!(?<!\w)\d\d )(?<!\d\.\d\d )(?<!\d:\d\d )pm"
-_ALONE: Final = re.compile(rf"(?<![\w.&/-])(?:{_EITHER}|{_NO_TIME})(?![\w&/-])", re.IGNORECASE)
-_COUNTED: Final = re.compile(
+_ALONE: Final = regex(rf"(?<![\w.&/-])(?:{_EITHER}|{_NO_TIME})(?![\w&/-])", re.IGNORECASE)
+_COUNTED: Final = regex(
     r"(?<![\w.&/-])(k|p|sl|CO |BO )(\d{1,3})( tbl| wyi[bf])?(?![\w&/.-])", re.IGNORECASE
 )
 

@@ -14,6 +14,7 @@ from itertools import pairwise
 
 from stepper.language.abbreviations import expand_abbreviations
 from stepper.language.numbers import LARGEST, decimal, spoken_decimal, words
+from stepper.regex import regex
 
 _UNITS = {
     "mm": ("millimetre", "millimetres"),
@@ -24,11 +25,11 @@ _UNITS = {
 # A figure by itself: "k2tog" and "2027-02-14" are left as they are. "4 in" means inches at the end of a
 # phrase, as in "to 4 in." and "4 in to reach", but not in "4 in the yoke".
 _INCHES = r"in(?! (?!(?:to|across|around|by)\b)\w)"
-_FIGURE = re.compile(rf"(?<![\w.,/-])(\d+(?:\.\d+)?)(?: (mm|cm|g|{_INCHES})\b)?(?![\w/]|-\d|[.,]\d)")
+_FIGURE = regex(rf"(?<![\w.,/-])(\d+(?:\.\d+)?)(?: (mm|cm|g|{_INCHES})\b)?(?![\w/]|-\d|[.,]\d)")
 
 
 _PARTS = "½⅓⅔¼¾⅛⅜⅝⅞"
-_FRACTION = re.compile(
+_FRACTION = regex(
     rf"(?<![\w.,/-])(\d+[- ]?[{_PARTS}]|[{_PARTS}]|\d+[- ]\d/\d|\d/\d)"
     rf"(?: (mm|cm|g|{_INCHES})\b)?(?![\w/]|-\d)"
 )

@@ -7,7 +7,6 @@ else tells an event aloud (`stepper.session.effects.TellEvent`), the row says ho
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Any, Final
 
@@ -15,6 +14,7 @@ from stepper.language.measures import length, plural, weight
 from stepper.language.places import place_name, round_word
 from stepper.language.remedy_words import note_remedy
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session import events
 from stepper.session.events import Event
 from stepper.session.state import Position

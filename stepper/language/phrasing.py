@@ -9,9 +9,7 @@ is left out: "three pine, four chalk". A round of even changes is said as its ph
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.aloud import spell_out
@@ -19,8 +17,10 @@ from stepper.language.even_words import said_evenly
 from stepper.language.numbers import LARGEST, words
 from stepper.plan.model import Group, Item, Plan, Round, Run
 from stepper.plan.stitches.abbreviate import leave_out_rests, put_on_hold, taken_from_hold, yarns_of
+from stepper.records import dataclass
+from stepper.regex import regex
 
-_STAR = re.compile(r"\*\s*")
+_STAR = regex(r"\*\s*")
 """The sign from which a repeat begins, in the page's own words; a voice would leave it out."""
 _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
 
@@ -93,7 +93,7 @@ class _Manner:
         return cls(plan.yarns if coloured else None, plain, bool(worked))
 
 
-_BIND_OFF = re.compile(r"bind off(?: \d+)?(?: sts)?((?: [a-z]+)*)$")
+_BIND_OFF = regex(r"bind off(?: \d+)?(?: sts)?((?: [a-z]+)*)$")
 # How to bind off does not show in the stitches, so it is only in the instruction.
 
 

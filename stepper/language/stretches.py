@@ -7,18 +7,18 @@ its end alone. No I/O.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from typing import Final
 
+from stepper.regex import regex
 from stepper.session.speech_length import MOST_S, WORDS_PER_MINUTE, seconds_of
 
-_SENTENCES: Final = re.compile(r"(?<=[.?!]) ")
-_COLONS: Final = re.compile(r"(?<!times)(?<!once)(?<!twice): ")
-_SEMICOLONS: Final = re.compile(r"; ")
-_COMMAS: Final = re.compile(r", ")
+_SENTENCES: Final = regex(r"(?<=[.?!]) ")
+_COLONS: Final = regex(r"(?<!times)(?<!once)(?<!twice): ")
+_SEMICOLONS: Final = regex(r"; ")
+_COMMAS: Final = regex(r", ")
 _TIMES: Final = r"\b(?:times|once|twice)"
-_HELD: Final = {_SEMICOLONS: re.compile(rf"{_TIMES}:"), _COMMAS: re.compile(rf"{_TIMES}\b")}
+_HELD: Final = {_SEMICOLONS: regex(rf"{_TIMES}:"), _COMMAS: regex(rf"{_TIMES}\b")}
 # What holds the parts on both sides of a sign together: "twelve times: ...; ..." and "..., ..., nine times".
 
 

@@ -7,11 +7,11 @@ import socket
 import sys
 import webbrowser
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Final
 
 from stepper.errors import SurroundingsError
 from stepper.lap.door import is_at_home, is_here
+from stepper.records import dataclass
 
 USUAL_PORT: Final = 8642
 """The port that is tried first, so that a firewall needs one rule. Source: chosen here; unassigned at IANA,

@@ -11,7 +11,7 @@ import time
 from collections import deque
 from collections.abc import Callable, Mapping
 from contextlib import suppress
-from dataclasses import asdict, dataclass, field
+from dataclasses import asdict, field
 from typing import Any, Final
 
 from aiohttp import WSCloseCode, WSMsgType, web
@@ -23,6 +23,7 @@ from stepper.lap.ports import Sight, Taker
 from stepper.lap.questions import foresee_number
 from stepper.lap.squares import LEAST_ROOM, MOST_ROOM
 from stepper.lap.touches import LARGEST_NUMBER, LONGEST_DEVICE, Touch, parse_touch
+from stepper.records import dataclass
 
 BEAT_S: Final = 20.0
 """How often a device is asked whether it is still there. Unit: s."""

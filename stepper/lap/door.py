@@ -5,9 +5,10 @@ from __future__ import annotations
 import hmac
 import secrets
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from ipaddress import IPv6Address, ip_address
 from typing import Final
+
+from stepper.records import dataclass
 
 HANDFUL: Final = 5
 """Most devices at once."""

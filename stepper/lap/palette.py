@@ -9,10 +9,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass, fields
+from dataclasses import fields
 from typing import Final
 
 from stepper.craft.colours.colour import Lab, Rgb, contrast, lab, rgb_from_hex, rgb_of_lab
+from stepper.records import dataclass
 from stepper.screen.drawing.style import Badge, Depth, best_ink, paint_badge
 from stepper.screen.yarns import Yarns
 

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import Protocol
 
 from stepper.lap.touches import Touch
+from stepper.records import dataclass
 from stepper.screen.scene import Scene
 from stepper.session.cues import View
 from stepper.session.machine import Session

@@ -6,7 +6,6 @@ And what a number would mean before it is sent.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from typing import Final
 
 from stepper.language.changes import name_place_choice
@@ -15,6 +14,7 @@ from stepper.language.places import sentence_case
 from stepper.language.remedy_words import name_remedy
 from stepper.language.understanding.fault_vocabulary import FAULT_WORDINGS
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.screen.open_questions import OpenQuestions
 from stepper.screen.ui_state import pick_number_cue
 from stepper.session import cues

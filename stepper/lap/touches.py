@@ -8,10 +8,10 @@ malformed is no touch at all.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Any, Final
 
+from stepper.records import dataclass
 from stepper.session import cues
 from stepper.session.cues import Cue
 from stepper.session.events import Advanced

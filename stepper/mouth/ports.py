@@ -15,12 +15,12 @@ Everything outside this room knows only `Speaker`; its fake is in `stepper.mouth
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from enum import Enum
 from threading import Event
 from typing import Protocol
 
 from stepper.errors import SurroundingsError
+from stepper.records import dataclass
 
 
 class NoVoiceError(SurroundingsError):

@@ -8,13 +8,13 @@ vowels) are dropped.
 from __future__ import annotations
 
 import json
-import re
 from collections.abc import Sequence
 from typing import Final, Protocol
 
 from stepper.errors import SurroundingsError
 from stepper.mouth.ports import NoVoiceError
 from stepper.mouth.worker import Worker, WorkerGoneError
+from stepper.regex import regex
 
 Sounds = tuple[str, ...]
 """A text as a row of sounds, each in the International Phonetic Alphabet."""
@@ -31,7 +31,7 @@ SOUNDS: Final = (
 """Every sound that is distinguished."""
 
 _KNOWN: Final = frozenset(SOUNDS)
-_NO_SOUND: Final = re.compile(r"\([a-z-]+\)|[ˈˌːʲ\u0329\u200d\s_]")
+_NO_SOUND: Final = regex(r"\([a-z-]+\)|[ˈˌːʲ\u0329\u200d\s_]")
 # A change of language in brackets, stress, length, and ties between letters.
 _TIMEOUT_S = 5.0
 

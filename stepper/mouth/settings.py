@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
+
+from stepper.records import dataclass
 
 Engine = Literal["auto", "espeak", "natural", "pyttsx3", "none"]
 """Which voice speaks: whichever suits the system, eSpeak NG, the natural voice of the extra `natural`, the

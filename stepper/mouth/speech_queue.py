@@ -9,13 +9,14 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from threading import Condition, Event, Thread
 
 from stepper.mouth.pieces import strip_unspeakable
 from stepper.mouth.ports import Mouth, NoVoiceError, SpokenLine, Tone
 from stepper.mouth.settings import SpeechSettings
 from stepper.mouth.tones import TONE_RATE_HZ, make_tone
+from stepper.records import dataclass
 
 _CLOSE_TIMEOUT_S = 2.0
 """How long closing waits for the last line to be cut off; after that the thread is left alone."""

@@ -5,7 +5,7 @@ Only the garment as it is knitted is altered; the printed sizes are checked as t
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
 
 from stepper.craft.gauge import half_up
@@ -24,6 +24,7 @@ from stepper.project.model import Alteration, Project, RuleKind, Section
 from stepper.project.problems import Span
 from stepper.project.sizes import find_size
 from stepper.project.stitchwork import Numbers, PrintedLength
+from stepper.records import dataclass
 
 ALTERED: Final = ", altered"
 """Ending of a length that is no longer the printed one."""

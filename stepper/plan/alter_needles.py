@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.project.instructions import Needle, Sentence
 from stepper.project.keys.alterations import meets
 from stepper.project.model import Alteration, Project, RuleKind
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,7 +6,7 @@ The printed sizes are known to work out by then, so each way is worked once, as 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.craft.even.spacing import count_gaps, gaps_between
 from stepper.plan.alter import Altered, apply_rules
@@ -20,6 +20,7 @@ from stepper.plan.stitches.evenly import shaping_places
 from stepper.plan.stitches.run_repeats import laid_flat
 from stepper.project.instructions import Evenly, Line
 from stepper.project.model import Project, Switch
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

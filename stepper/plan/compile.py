@@ -6,7 +6,7 @@ with its switches of size. Only the last becomes the plan. No I/O.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.plan.alter import Altered, apply_rules
 from stepper.plan.checks.count_repairs import NumberRepair
@@ -23,6 +23,7 @@ from stepper.plan.stitches.round_sources import ChartRound, TwoReadings
 from stepper.project.instructions import Unread
 from stepper.project.model import Project
 from stepper.project.problems import Problem, Span
+from stepper.records import dataclass
 
 _MOST_CHOICES = 12
 """Most ambiguous wordings that are tried both ways; each costs working the garment once more in every

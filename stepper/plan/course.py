@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.plan.alter import PLAIN_CHART, Altered, size_in
 from stepper.plan.checks.fabric_said import check_fabric_said
@@ -28,6 +28,7 @@ from stepper.plan.state.size_alone import AloneIn, why_unmet
 from stepper.project.duration import Ended
 from stepper.project.instructions import AsPart, Line
 from stepper.project.model import Project, Section, Switch
+from stepper.records import dataclass
 
 
 @dataclass(slots=True, kw_only=True)

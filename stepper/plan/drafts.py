@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Iterable
-from dataclasses import dataclass, fields, is_dataclass
+from dataclasses import fields, is_dataclass
 
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Item, Run, runs_written
@@ -22,6 +22,7 @@ from stepper.project.stitchwork import (
     Work,
     every_element,
 )
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True)

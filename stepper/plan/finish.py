@@ -18,6 +18,7 @@ from stepper.plan.stitches.run_repeats import laid_flat
 from stepper.plan.yarn.floats import longest_floats
 from stepper.plan.yarn.strand_remarks import with_strands
 from stepper.project.model import Project
+from stepper.regex import regex
 
 
 def finish(needles: Needles, project: Project, cautions: tuple[Caution, ...]) -> Plan:
@@ -113,7 +114,7 @@ def _round(
     )
 
 
-_DRAWN: Final = re.compile(r"(?<=through )((?:(?:the|all|rem|rem\.|remaining) ){0,2})(?=(?:sts|stitches)\b)")
+_DRAWN: Final = regex(r"(?<=through )((?:(?:the|all|rem|rem\.|remaining) ){0,2})(?=(?:sts|stitches)\b)")
 
 
 def _remark(remark: str, draft: DraftRound, project: Project) -> str:
@@ -125,7 +126,7 @@ def _remark(remark: str, draft: DraftRound, project: Project) -> str:
 
 
 _ONE: Final = r"(?:\d+(?:\.\d+)?[½¼¾⅓⅔⅛⅜⅝⅞]?|[½¼¾⅓⅔⅛⅜⅝⅞])"
-_EACH_SIZE: Final = re.compile(
+_EACH_SIZE: Final = regex(
     rf"(?<![\d./]){_ONE}(?: ?[(\[] ?{_ONE}(?:(?: ?[,;:/] ?| ?[-–] ?| ){_ONE})* ?[)\]])+"
     rf"|[(\[] ?{_ONE}(?: ?[,;:] ?{_ONE}){{2,}} ?[)\]]"
 )

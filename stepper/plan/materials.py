@@ -5,11 +5,12 @@ Records, and how they follow from the project. No I/O.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.craft.loop_length import Estimate, loop_by_rule_mm, loop_by_state, loop_estimate, loop_mm
 from stepper.craft.skeins import Skein, loop_mm_from_weight
 from stepper.project.model import Fabric, Project, Swatch
+from stepper.records import dataclass
 
 FLOAT_MM = 25.0
 """Longest float left free if the file says nothing. Source: an inch (J. Richards, "Stranding and catching

@@ -7,11 +7,12 @@ Records only; frozen, checked when built elsewhere (`tests.invariants`). A round
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.craft.even.manners import Manner
 from stepper.craft.stitches import stitch
 from stepper.plan.materials import Materials
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,9 +6,8 @@ wait for the whole garment to be gone through again.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, eq=False)

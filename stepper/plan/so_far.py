@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.plan.compile import compile_plan, faults_of, work_as_knitted
 from stepper.project.draft import Pictures
 from stepper.project.page.unread.kept_rows import put_rows
 from stepper.project.problems import Problem, Span
 from stepper.project.reader import read_project
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,10 +6,10 @@ A ring is a round, the neck inside. Both the full screen and the page for print 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Round
+from stepper.records import dataclass
 
 NARROWEST, WIDEST = 0.15, 0.8
 """Share of the radius that is left to the neck at least and at most, so that every ring can be seen."""

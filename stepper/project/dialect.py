@@ -7,8 +7,10 @@ from __future__ import annotations
 
 import re
 
-_US = re.compile(r"\b(?:bind(?:ing)?\s+off|bound\s+off|bo|stockinette|center|gray)\b", re.I)
-_UK = re.compile(r"\b(?:cast(?:ing)?\s+off|stocking\s+st(?:itch)?|centre|grey|tension)\b", re.I)
+from stepper.regex import regex
+
+_US = regex(r"\b(?:bind(?:ing)?\s+off|bound\s+off|bo|stockinette|center|gray)\b", re.I)
+_UK = regex(r"\b(?:cast(?:ing)?\s+off|stocking\s+st(?:itch)?|centre|grey|tension)\b", re.I)
 
 
 def is_american(text: str) -> bool:

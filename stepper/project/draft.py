@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.project.keys.pictures import Pixels
 from stepper.project.model import Chart, Fabric, Yarn
 from stepper.project.problems import Problem, Span
+from stepper.records import dataclass
 
 Pictures = Callable[[str], Pixels | str]
 """Returns the picture that the file names, or what is wrong with it as a sentence."""

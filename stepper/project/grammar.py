@@ -10,6 +10,7 @@ import re
 from importlib import resources
 
 from stepper.craft import needles, stitch_patterns, stitches
+from stepper.regex import regex
 
 _OTHERWISE = {
     "m": "a marker, as in `k to m`",
@@ -17,7 +18,7 @@ _OTHERWISE = {
     "dec": "the word before a number of stitches",
 }
 """Forms of the stitch table that mean something else where a stitch could be, and what."""
-_ONE = re.compile(r"^(?:inc|dec)\s*(?:1|one)$")
+_ONE = regex(r"^(?:inc|dec)\s*(?:1|one)$")
 
 
 def stitch_words() -> str:

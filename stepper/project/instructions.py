@@ -8,7 +8,6 @@ It is longer than other modules: one union holds all of these records, and the p
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final
 
 from stepper.project.duration import Duration, Ended, Paced, UntilCount, UntilLength, UntilLike, UntilRows
@@ -24,6 +23,7 @@ from stepper.project.laying_out import (
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Hold, Numbers, PrintedLength
 from stepper.project.stripes.striping import StripesCalled
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Numbers
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True)

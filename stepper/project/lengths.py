@@ -6,10 +6,11 @@ import re
 
 from stepper.craft.gauge import to_mm
 from stepper.craft.needles import MM_SIZE, US_SIZE, NeedleSize, needle_from_uk, needle_from_us
+from stepper.regex import regex
 
 _FRACTIONS = {"¼": 0.25, "½": 0.5, "¾": 0.75, "⅛": 0.125, "⅜": 0.375, "⅝": 0.625, "⅞": 0.875}
-_UNIT = re.compile(r'\s*(cm|mm|inches|inch|in|")\s*$', re.I)
-_ONE = re.compile(r"(?:(\d+(?:\.\d+)?)?\s*([¼½¾⅛⅜⅝⅞])|(?:(\d+)\s+)?(\d+)/(\d+)|(\d+(?:\.\d+)?))\s*")
+_UNIT = regex(r'\s*(cm|mm|inches|inch|in|")\s*$', re.I)
+_ONE = regex(r"(?:(\d+(?:\.\d+)?)?\s*([¼½¾⅛⅜⅝⅞])|(?:(\d+)\s+)?(\d+)/(\d+)|(\d+(?:\.\d+)?))\s*")
 
 
 def read_length(text: str, *, inches: bool = False) -> tuple[tuple[float, ...], str]:
@@ -40,7 +41,7 @@ def read_length(text: str, *, inches: bool = False) -> tuple[tuple[float, ...], 
     return tuple(values), ""
 
 
-_TWO = re.compile(
+_TWO = regex(
     r"(?P<one>.*?(?P<unit>cm|mm|inch(?:es)?|in|\"))\s*(?:/|[(\[])\s*(?P<other>[\d¼½¾⅛⅜⅝⅞].*?(?P<also>cm|mm|inch(?:es)?|in|\"))\s*[)\]]?",
     re.I,
 )

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
@@ -23,6 +23,8 @@ from stepper.project.sizes import is_for_some
 from stepper.project.stripes.stripe_rows import take_stripes
 from stepper.project.stripes.stripe_sequences import StripeSequences
 from stepper.project.yaml_file.source import Node, Scalar, block_lines
+from stepper.records import dataclass
+from stepper.regex import regex
 
 
 def read_work(
@@ -120,7 +122,7 @@ def _marked(
     return made, marks, opening
 
 
-_HEAD = re.compile(
+_HEAD = regex(
     r"(?<=[.!])\s+(?=(?:\d+(?:st|nd|rd|th)(?:\s*(?:,|-|to|and)\s*\d+(?:st|nd|rd|th)){0,4}\s+(?:rows?|rnds?|rounds?)|(?:row|rnd|round)\s+\d+|next\s+(?:row|rnd|round))\b[^.:*]{0,16}:)",
     re.I,
 )
@@ -130,19 +132,19 @@ _PART = (
     r"ribbing|welt|border|edging|crown|brim|hand|thumb|gusset|heel(?:\s+flap)?|toe|foot|leg|instep|sole|pocket|button|"
     r"buttonhole|bands?|armholes?|shoulders?|raglan|cap|waist|bust|half|side|lower|body)"
 )
-_HEADING = re.compile(
+_HEADING = regex(
     rf"^(?P<name>\s*(?:(?:to\s+)?shape\s+)?(?:the\s+)?{_PART}(?:\s+(?:and\s+)?{_PART}){{0,3}}(?:\s+shaping)?)\s*[.]?\s*$",
     re.I,
 )
 """A separate row that names a part or what is shaped, without a colon: "Yoke.", "Shape armholes"."""
 
 
-_NUMBERED = re.compile(rf"^\s*{SECTION_NUMBER}")
-_WORKED_OVER = re.compile(r"\s*(?:[:,\u2013\u2014-]\s*|\bis\s+)(worked\s+over\b[^()]*)$", re.I)
-_ALSO_SAID = re.compile(r"(?<=\d|s|e),\s*(?:worked\s+)?in\s+(?:the\s+)?(?:rounds?|rows)\)$", re.I)
+_NUMBERED = regex(rf"^\s*{SECTION_NUMBER}")
+_WORKED_OVER = regex(r"\s*(?:[:,\u2013\u2014-]\s*|\bis\s+)(worked\s+over\b[^()]*)$", re.I)
+_ALSO_SAID = regex(r"(?<=\d|s|e),\s*(?:worked\s+)?in\s+(?:the\s+)?(?:rounds?|rows)\)$", re.I)
 _LONGEST_NAME = 48
 """Letters that the name of a line may have."""
-_NOTE = re.compile(r"^\s*note:\s*", re.I)
+_NOTE = regex(r"^\s*note:\s*", re.I)
 
 
 def _as_heading(text: str, below: str) -> str:
@@ -169,8 +171,8 @@ def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:
     return _parted(row, _HEAD)
 
 
-_SENTENCE = re.compile(r"(?<=[.!])\s+(?=[A-Z])")
-_SAME_TIME = re.compile(r"\bat\s+the\s+same\s+time\b", re.I)
+_SENTENCE = regex(r"(?<=[.!])\s+(?=[A-Z])")
+_SAME_TIME = regex(r"\bat\s+the\s+same\s+time\b", re.I)
 
 
 def _sentenced(row: tuple[str, Span]) -> list[tuple[str, Span]]:

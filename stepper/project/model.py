@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from enum import StrEnum
 
 from stepper.craft.even.manners import Manner
 from stepper.craft.gauge import Gauge
 from stepper.project.instructions import Line
 from stepper.project.problems import Span
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from stepper.regex import regex
+
 NAME_ENDS = r"(?:pattern|patt|stitch|st|rib|ribbing|lace|mesh|twill|moss|cable|panel|motif)"
 """What the name of a stitch pattern ends with."""
 _OF_SEVERAL = r"\s+(?:[a-h]|[ivx]{1,3}|\d{1,2})"
@@ -21,7 +23,7 @@ ANY_WIDTH = (
     r"(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|any\s+(?:number|mult(?:iple)?)\b|(?:odd|even)\s+number\b)[^()]*\)?"
 )
 """The same where it fits many counts, as no part of a garment does: "Heel flap (28 sts)" is a part."""
-OF_GARMENT = re.compile(
+OF_GARMENT = regex(
     r"\b(?:left|right|front|back|body|sleeve|yoke|neck(?:band|line)?|collar|cuff|brim|crown|hat|cap|band|thumb|hand|palm"
     r"|finger|arm|ear|head|tail|wing|sole|heel|flap|foot|feet|toe|leg|gusset|hem|edg(?:e|ing)|border|hood|pocket|shoulder"
     r"|raglan|waist|bodice|skirt|bib|armhole|underarm|strap|welt|tab|gore|instep|section|part|piece|side|half|size)s?\b",
@@ -30,7 +32,7 @@ OF_GARMENT = re.compile(
 """Words of parts of a garment: what is named by one, with the stitches it has, is knitted where it stands."""
 SECTION_NUMBER = r"(?:\d{1,2}(?:\.\d{1,2})*[.)]?\s+)?"
 """The number of a section of the page, if one stands before a name: "6.1 Ridge (any number of sts)"."""
-_HEAD = re.compile(
+_HEAD = regex(
     rf"\s*{SECTION_NUMBER}"
     r"(?!(?:work|cont|continue|knit|purl|beg|begin|change|rep|repeat|cast|with|using|next|now|in|on|for"
     r"|these|this|that|rows?|rnds?|rounds?)\b)(?!.*\bforms?\b)"
@@ -42,9 +44,9 @@ _HEAD = re.compile(
 """The name of a stitch pattern, often with the stitches it needs: "Ladder lace (multiple of 6 sts)".
 
 With these it may be any name, but of a part: "Ridge (any number of sts; 4 rnds)", "Ladder (6 sts)"."""
-_WIDTH_ALONE = re.compile(rf"\(\s*(?:(?:worked\s+)?over\s+(?:an?\s+)?)?{ANY_WIDTH}\s*", re.I)
+_WIDTH_ALONE = regex(rf"\(\s*(?:(?:worked\s+)?over\s+(?:an?\s+)?)?{ANY_WIDTH}\s*", re.I)
 """What a pattern needs, in a row of its own below the name: "(multiple of 4 sts plus 2)"."""
-_FIRST = re.compile(r"\W*(?:(?:row|rnd|round)s?\s+1\b(?!\d)|(?:1st|first)\s+(?:row|rnd|round)\b)", re.I)
+_FIRST = regex(r"\W*(?:(?:row|rnd|round)s?\s+1\b(?!\d)|(?:1st|first)\s+(?:row|rnd|round)\b)", re.I)
 """The head of the first row of a pattern."""
 
 

@@ -7,11 +7,11 @@ from __future__ import annotations
 
 import difflib
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from typing import Final
 
 from stepper.errors import ProjectError
 from stepper.project.spelling import near
+from stepper.records import dataclass
 
 WIDEST_EXCERPT = 96
 """How much of a line of the file is shown with a problem. Unit: columns."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import datetime
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.project.draft import FileDraft, Pictures
 from stepper.project.instructions import Line, Unread
@@ -42,6 +42,7 @@ from stepper.project.sizes import find_size, nearest_size, read_sizes
 from stepper.project.stripes.stripe_sequences import StripeSequences
 from stepper.project.yaml_file.fields import Fields
 from stepper.project.yaml_file.source import Mapping, Scalar, read_nodes
+from stepper.records import dataclass
 
 
 @dataclass(slots=True, kw_only=True)

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.project.own_stitches.abbreviations import OwnStitch
 from stepper.project.problems import Span
 from stepper.project.rewording.reworded import Reworded
 from stepper.project.stripes.striping import StripesCalled
+from stepper.records import dataclass
 
 Row = tuple[str, Span]
 """A row of the file with its place."""

@@ -10,33 +10,35 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Final
 
 from stepper.project.draft import FileDraft
 from stepper.project.problems import Span
 from stepper.project.rewording.asides import instructs
 from stepper.project.sizes import nearest_size, sizes_called
+from stepper.records import dataclass
+from stepper.regex import regex
 
 Row = tuple[str, Span]
 
-_SOME_SIZES = re.compile(
+_SOME_SIZES = regex(
     r"^\s*(?:for\s+)?(?:sizes?\s+)?([^:.]{1,60}?)(?:\s+sizes?)?\s+only\s*:?\s*$|^\s*(?:for\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*$"
     r"|^\s*only\s+(?:for\s+)?(?:the\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*$",
     re.I,
 )
-_ALL_SIZES = re.compile(
+_ALL_SIZES = regex(
     r"^\s*(?:for\s+)?(?:all\s+sizes|every(?:one|body))"
     r"(?:\s+(?:again|joins?\s+in|together|(?:from\s+)?here|now))*(?:\s*:?\s*(?:resume(?:\s+here)?"
     r"|(?:continue|cont|proceed|work)(?:\s+here|\s+as\s+follows)?))?\s*[:.!]?\s*$",
     re.I,
 )
-_HEAD_OF_ALL: Final = re.compile(
+_HEAD_OF_ALL: Final = regex(
     r"^[\s#]*(?P<name>[A-Z][\w' -]{1,40}?)\s*[(\[]\s*(?:for\s+)?all\s+sizes\s*[)\]]\s*:?\s*$", re.I
 )
 """A heading that is for all sizes: "Hem band (all sizes)"."""
-_ALL_THEN: Final = re.compile(r"^\s*(?:for\s+)?all\s+sizes\s*[:,-]\s*(?=\S)", re.I)
-_JUMP: Final = re.compile(
+_ALL_THEN: Final = regex(r"^\s*(?:for\s+)?all\s+sizes\s*[:,-]\s*(?=\S)", re.I)
+_JUMP: Final = regex(
     r"^\s*(?:for\s+)?(?:sizes?\s+(?P<sizes>[^:.]{1,60}?)|(?P<named>[^:.,]{1,40}?)\s+sizes?)"
     r"(?:\s+only)?\s*[:,]\s*(?:please\s+)?"
     r"(?:proceed|go|skip|jump|move|continue|pass)(?:\s+(?:on|ahead|straight|directly|right|down|forward))*\s+(?:to|with|at)\s+"
@@ -44,7 +46,7 @@ _JUMP: Final = re.compile(
     r"(?:\s+(?:section|heading|part)(?:\s+below)?|\s+below)?\s*[.!]?\s*$",
     re.I,
 )
-_ROW: Final = re.compile(r"\b(?:rows?|rnds?|rounds?)\b", re.I)
+_ROW: Final = regex(r"\b(?:rows?|rnds?|rounds?)\b", re.I)
 
 
 def _called(text: str) -> str:

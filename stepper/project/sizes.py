@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from difflib import get_close_matches
 
+from stepper.regex import regex
+
 
 def read_sizes(text: str) -> tuple[str, ...]:
     """Read the size line: `1 (2, 3, 4)`, `S (M, L)` or a single name.
@@ -35,18 +37,18 @@ _WORDS = {
     "extra large": "xl",
     "x-large": "xl",
 }
-_RANGE = re.compile(r"\s*(?:[-\u2013]|\bto\b|\bthrough\b)\s*", re.I)
+_RANGE = regex(r"\s*(?:[-\u2013]|\bto\b|\bthrough\b)\s*", re.I)
 _NTHS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
 
 _MANY = {"two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
-_SOME = re.compile(
+_SOME = regex(
     r"(?:the\s+)?(?:(two|three|four|[2-4])\s+(smallest|largest)|(smallest|largest)\s+(two|three|four|[2-4]))",
     re.I,
 )
 """Several sizes at one end of the list."""
-_RELATIVE = re.compile(r"(?:the\s+)?(?:small|larg|bigg)(?:er|est)\s+sizes?\s*\(([^()]+)\)", re.I)
+_RELATIVE = regex(r"(?:the\s+)?(?:small|larg|bigg)(?:er|est)\s+sizes?\s*\(([^()]+)\)", re.I)
 """Sizes that are named in brackets behind what they are: "smaller sizes (S and M)"."""
-_THE = re.compile(r"^\s*the\s+", re.I)
+_THE = regex(r"^\s*the\s+", re.I)
 
 
 _PEOPLE = {
@@ -130,7 +132,7 @@ def sizes_called(words: str, sizes: tuple[str, ...]) -> tuple[tuple[int, ...], s
     return tuple(dict.fromkeys(found)), ""
 
 
-_IN_PROSE = re.compile(
+_IN_PROSE = regex(
     r"^\s*(?:for\s+)?(?:the\s+)?(?:sizes?\s+([^:.]{1,40}?)|([^:.,]{1,40}?)\s+sizes?)\s+only\s*[,-]\s*(?=\S)"
     r"|^\s*only\s+for\s+(?:the\s+)?(?:sizes?\s+([^:.]{1,40}?)|([^:.,]{1,40}?)\s+sizes?)\s*[,:]\s*(?-i:(?=[A-Za-z(*][a-z\d]))"
     r"|^\s*(?:for|in)\s+(?!all\b|the\s+(?:other|rem\w*)\b)(?:the\s+)?(?:sizes?\s+([^:.,]{1,40}?(?:,[^:.,]{1,12}?){0,3})|([^:.,]{1,30}?)\s+sizes?)\s*,\s*(?-i:(?=[a-z(*][a-z]))"
@@ -138,16 +140,16 @@ _IN_PROSE = re.compile(
     r"\s*[,:]\s*(?-i:(?=[a-z(*]))",
     re.I,
 )
-_MORE = re.compile(r"[.!]\s+\S")
-HEAD_OF_SIZES = re.compile(
+_MORE = regex(r"[.!]\s+\S")
+HEAD_OF_SIZES = regex(
     r"^\s*(?:for\s+)?(?:the\s+)?"
     r"(?!(?:all|every|each|both|any|[a-z\s]*\bneedles?|shoe|foot|head|hook|finished)\b)"
     r"([^:.]{1,40}?)\s+sizes?\s*:\s*(?=\S)",
     re.I,
 )
 """The head of a line for sizes that are named before the word: "Child and adult sizes: knit 2 rounds."."""
-_FOR_SOME = re.compile(r"^\s*(?:(?:only\s+)?for\s+|only\s+)?sizes?\b[^:]*:|^[^:.]*\bonly\s*:", re.I)
-PEOPLE_HEAD = re.compile(r"^\s*(?:for\s+)?(?:the\s+)?([a-z][a-z ,'&-]{1,40}?)\s*:\s*(?=\S)", re.I)
+_FOR_SOME = regex(r"^\s*(?:(?:only\s+)?for\s+|only\s+)?sizes?\b[^:]*:|^[^:.]*\bonly\s*:", re.I)
+PEOPLE_HEAD = regex(r"^\s*(?:for\s+)?(?:the\s+)?([a-z][a-z ,'&-]{1,40}?)\s*:\s*(?=\S)", re.I)
 """A label that may be the names of sizes, where these are of people: "Men: knit 2 rounds."."""
 
 

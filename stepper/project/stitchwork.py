@@ -6,9 +6,9 @@ The sentences built from them are in `stepper.project.instructions`.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from stepper.project.problems import Span
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,6 @@ Rows are plain records; how they are drawn is up to the caller.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 from itertools import product
 from typing import Final
 
@@ -17,6 +16,7 @@ from stepper.craft.colours.colour_vision import VISIONS, Vision, hardest_vision,
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.project.model import Chart, Project
+from stepper.records import dataclass
 
 CALLED: Final[Mapping[Vision, str]] = {
     "red-blind": "red-blind (protanopia)",

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from stepper.language.measures import plural
 from stepper.language.outlook import say_day, say_hours
+from stepper.records import dataclass
 from stepper.session.pace.outlook import Outlook
 from stepper.session.progress import Progress
 

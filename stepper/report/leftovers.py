@@ -7,7 +7,6 @@ when it is kept again; all others stay as they are.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from typing import Final
 
 from stepper.craft.figures import format_number
@@ -19,6 +18,7 @@ from stepper.project.page.quoting import value
 from stepper.project.problems import Problem
 from stepper.project.yaml_file.fields import Fields
 from stepper.project.yaml_file.source import Mapping, read_nodes
+from stepper.records import dataclass
 from stepper.report.yarn import YarnRow
 
 FILE_NAME: Final = "leftovers.yarn"

@@ -6,13 +6,13 @@ The rows are plain records, so that a terminal, a JSON document and a page for p
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 
 from stepper.craft.skeins import Skein, metres_to_be_sure, skeins_to_buy
 from stepper.plan.model import Plan
 from stepper.plan.yarn.worked_twice import second_pieces, with_second_pieces
 from stepper.plan.yarn.yarn_left import Forecast, Weighing, forecast
 from stepper.plan.yarn.yarn_use import CAUSES, PARTS, Amount, total, yarn_use
+from stepper.records import dataclass
 from stepper.session.events import Event, Weighed
 from stepper.session.replay import list_standing
 

@@ -9,13 +9,13 @@ Source of the signs: chart symbols of the Craft Yarn Council, where a keyboard's
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 from types import MappingProxyType
 from typing import Final, NamedTuple
 
 from stepper.craft.stitches import Kind, Stitch, stitch
 from stepper.plan.model import Group, Round, Run
+from stepper.records import dataclass
 from stepper.screen.course import SummedPlan
 from stepper.screen.drawing.rows import Styled
 from stepper.screen.drawing.style import Badge, Terminal, paint_badge

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import accumulate
 
+from stepper.records import dataclass
 from stepper.screen.cells import CAUGHT, MARKER, ChartRow, Square, SquareLook, chart_row, draw_square
 from stepper.screen.course import SummedPlan
 from stepper.screen.drawing.rows import Row, Styled, join_spans

@@ -5,11 +5,11 @@ No I/O.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from itertools import accumulate, groupby
 
 from stepper.plan.model import Plan, Round
 from stepper.plan.stitches.abbreviate import yarns_of
+from stepper.records import dataclass
 from stepper.session.state import Position
 
 

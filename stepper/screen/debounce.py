@@ -10,9 +10,11 @@ step it made is taken back.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import Enum
 from typing import Final
+
+from stepper.records import dataclass
 
 BOUNCE_S: Final = 0.25
 """Presses of one key closer together than this count as one. Unit: s."""

@@ -5,9 +5,11 @@ What a page shows of them is drawn in `pages/device_signs`.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import Enum
 from typing import Final
+
+from stepper.records import dataclass
 
 GETTING_READY: Final = "they are still getting ready"
 """Why nothing is heard as long as the ears are being opened."""

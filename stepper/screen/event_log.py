@@ -7,12 +7,12 @@ cannot reach, or that was undone and superseded, is reached by going to its plac
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from typing import Final
 
 from stepper.language.event_words import journal_words
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session import events
 from stepper.session.cues import AtStitch, Cue, GoTo, Redo, Undo
 from stepper.session.events import Event

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from stepper.language.event_words import notes_words
 from stepper.language.places import sentence_case
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session.events import Advanced, Event, Measured, Noted, Placed, PlanChanged, Remedied, Respaced
 from stepper.session.pace.learning import evening_of
 from stepper.session.pace.time_spent import time_spent

@@ -7,12 +7,12 @@ does what cannot be said: each row names a cue that can be spoken too. No I/O.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from enum import Enum
 from types import MappingProxyType
 from typing import Final
 
 from stepper.language.understanding.vocabulary import recommend_wordings
+from stepper.records import dataclass
 from stepper.session import cues
 from stepper.session.state import State
 

@@ -6,12 +6,11 @@ known of a fault takes a while, so it is done once for each event and not for ea
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from stepper.language.effect_words import tell_effect
 from stepper.language.places import sentence_case
 from stepper.language.remedy_words import name_remedy
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session.effects import AskSections, Effect
 from stepper.session.fault.inquiry import Inquiry, inquire
 from stepper.session.fault.respond import AskAgain

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Protocol
 
+from stepper.records import dataclass
 from stepper.screen.drawing.style import Depth
 from stepper.screen.yarns import Yarns
 from stepper.session.cues import Cue

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.screen.course import SummedPlan
 from stepper.screen.device_status import DeviceStatus
 from stepper.screen.event_log import LogEntry

@@ -9,8 +9,8 @@ memory.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 
+from stepper.records import dataclass
 from stepper.screen.drawing.style import Depth
 
 _DUMB = frozenset(("", "dumb", "unknown"))

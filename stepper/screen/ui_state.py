@@ -9,10 +9,11 @@ shown.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from typing import Final
 
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.screen.debounce import Presses, PressVerdict, judge_press
 from stepper.screen.drawing.rows import clean
 from stepper.screen.keys import BY_KEY, LONGEST_NUMBER, NUMBER_KEYS, Page, TypedEntry

@@ -6,9 +6,10 @@ The sign is the second channel: it tells three yarns in a round apart without an
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.craft.colours.colour import Rgb
+from stepper.records import dataclass
 from stepper.screen.drawing.rows import Styled, clean
 from stepper.screen.drawing.style import BOLD, Depth, Paint, dim_colour, paint_ground
 

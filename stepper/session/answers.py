@@ -6,11 +6,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from types import MappingProxyType
 from typing import Any, Final
 
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session import cues
 from stepper.session.changed_plan import respacing
 from stepper.session.counting import doubts

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
+from stepper.records import dataclass
 from stepper.session.cues import Cue
 
 

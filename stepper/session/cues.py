@@ -8,9 +8,10 @@ long because it is one list, from which `CUES` is derived: each class is a name,
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from enum import Enum
 
+from stepper.records import dataclass
 from stepper.session.questions.topics import HelpWith, PartTopic, Topic
 from stepper.session.state import Asking, Seen
 from stepper.session.steps import By

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from typing import Any
 
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session.events import Event
 from stepper.session.state import State
 

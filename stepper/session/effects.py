@@ -6,13 +6,13 @@ tested without a language and the words without a session. Each becomes one line
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import Enum
 
 from stepper.plan.model import Run
 from stepper.plan.under_way.absorb import Mend
 from stepper.plan.under_way.carry import Difference
 from stepper.plan.under_way.resuming import PlaceChoice
+from stepper.records import dataclass
 from stepper.session.cues import Cue, View
 from stepper.session.events import Event
 from stepper.session.fault.diagnosis import Likely

@@ -8,7 +8,7 @@ version: see `stepper.session.codec`. The file is long because it is one list, f
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.craft.pace_by_kind import KnittingKind
 from stepper.plan.under_way.absorb import Mend
@@ -16,6 +16,7 @@ from stepper.plan.under_way.carry import Difference
 from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
 from stepper.plan.yarn.yarn_left import Weighing
+from stepper.records import dataclass
 from stepper.session.amendments import (
     go_back_to,
     move_mends,

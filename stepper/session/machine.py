@@ -7,13 +7,14 @@ was told and tells nothing that is lost.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.plan.model import Plan
 from stepper.plan.under_way.absorb import apply_mends
 from stepper.plan.under_way.carry import Carried, carry
 from stepper.plan.under_way.lengthen import correct_lengths
 from stepper.plan.under_way.respace import apply_respacings
+from stepper.records import dataclass
 from stepper.session.changed_plan.carry_over import adapt
 from stepper.session.cues import Choose, Cue
 from stepper.session.decide import decide

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session.counting.tally import count_at
 from stepper.session.state import Position, State
 

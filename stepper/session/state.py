@@ -10,7 +10,6 @@ working out an inverse for each event. The rest (numbering, listening, what can 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import Enum
 
 from stepper.craft.pace_by_kind import KnittingKind
@@ -20,6 +19,7 @@ from stepper.plan.under_way.lengthen import LengthCorrection
 from stepper.plan.under_way.respace import Respacing
 from stepper.plan.under_way.resuming import PlaceChoice
 from stepper.plan.yarn.yarn_left import Weighing
+from stepper.records import dataclass
 from stepper.session.steps import By, RoundSort, sort_of
 
 NOTES_KEPT = 12

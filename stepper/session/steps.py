@@ -12,7 +12,7 @@ no longer than `stepper.session.speech_length` allows; what does is read phrase 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import Enum
 from functools import lru_cache
 from itertools import chain, takewhile
@@ -22,6 +22,7 @@ from stepper.craft.stitches import stitch
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Group, Item, Round, Run, flatten
 from stepper.plan.stitches.run_repeats import join_runs
+from stepper.records import dataclass
 from stepper.session.speech_length import (
     MOST_S,
     REPEAT_S,

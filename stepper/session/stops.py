@@ -7,19 +7,19 @@ stops before its step are heard (`Knitting.heard`). Pure.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Iterator
 from itertools import chain
 from typing import Final
 
 from stepper.plan.model import Plan, Round
 from stepper.plan.yarn.strand_remarks import catches_of
+from stepper.regex import regex
 from stepper.session.speech_length import MOST_S, seconds_of, seconds_of_items, seconds_of_lead, yarns_said
 from stepper.session.state import State
 from stepper.session.steps import By, cut_into_steps
 
-_FLOATS_OVER: Final = re.compile(r": it floats over \d+ stitch(?:es)?")
-_FULL_STOP: Final = re.compile(r"\. (?=[A-Z])")
+_FLOATS_OVER: Final = regex(r": it floats over \d+ stitch(?:es)?")
+_FULL_STOP: Final = regex(r"\. (?=[A-Z])")
 
 
 def stops_before(plan: Plan, round_: Round, by: By) -> tuple[tuple[str, ...], ...]:
@@ -108,7 +108,7 @@ def _shared_out(remarks: Iterable[str]) -> Iterator[tuple[str, ...]]:
     yield tuple(held)
 
 
-_UNITS: Final = re.compile(r"\b(mm|cm|sts|RS|WS)\b")
+_UNITS: Final = regex(r"\b(mm|cm|sts|RS|WS)\b")
 _SAID: Final = {
     "mm": "millimetre", "cm": "centimetre", "sts": "stitches", "RS": "right side", "WS": "wrong side",
 }  # fmt: skip

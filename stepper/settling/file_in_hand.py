@@ -7,7 +7,6 @@ import shutil
 import stat
 from collections.abc import Iterable
 from contextlib import suppress
-from dataclasses import dataclass
 from pathlib import Path
 
 from stepper.craft.figures import list_words
@@ -17,6 +16,7 @@ from stepper.project.page.unread.kept_rows import keep_for_size
 from stepper.project.problems import Problem
 from stepper.project.reader import read_project
 from stepper.project.yaml_file.source import read_picture, read_text
+from stepper.records import dataclass
 from stepper.settling.prompting import ask_read
 from stepper.sitting.folding import print_folded
 

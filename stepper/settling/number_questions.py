@@ -7,7 +7,7 @@ Enter takes: "14 rounds, then 144 sts as before". Only what neither the page nor
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from typing import Final
 
 from stepper.project.page.unread.answers import (
@@ -20,20 +20,22 @@ from stepper.project.page.unread.answers import (
 )
 from stepper.project.page.unread.proposals import Kept, Proposal
 from stepper.project.page.unread.steps import counts_by_words
+from stepper.records import dataclass
+from stepper.regex import regex
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.prompting import ask_read
 from stepper.sitting.folding import print_folded
 
 _MOST_CHANGED = 1000
 """Stitches gained or lost in one row that are taken for a slip, and more."""
-_CHANGES: Final = re.compile(
+_CHANGES: Final = regex(
     r"\b(?:(?:inc|dec)(?:s|\.|reas(?:e|es|ing|ings))?|(?:bind|cast)(?:ing)?[\s-]+off|cast(?:ing)?[\s-]+on|CO|BO"
     r"|pick(?:ing)?\s+up|(?<!without )(?<!any )shap(?:e|ing))(?!\w)",
     re.I,
 )
 """Words by which the number of stitches is likely another after a row: it is not proposed to be the same."""
-_TOGETHER: Final = re.compile(r"\b(?:[kp]\s?\d?\s?tog|tog|ssk|ssp|skpo|psso|m1\w?|kfb|pfb)\b", re.I)
-_OVER: Final = re.compile(r"\b(?:yo|yrn|yfwd|wfwd|yarn\s+over|w\.\s?fwd)\b", re.I)
+_TOGETHER: Final = regex(r"\b(?:[kp]\s?\d?\s?tog|tog|ssk|ssp|skpo|psso|m1\w?|kfb|pfb)\b", re.I)
+_OVER: Final = regex(r"\b(?:yo|yrn|yfwd|wfwd|yarn\s+over|w\.\s?fwd)\b", re.I)
 """What makes good in lace what is worked together."""
 _NEEDS_COUNT: Final = "Say how many stitches after them, too: 84 sts, or same."
 _NEEDS_ROWS: Final = "Say how many rows, or until what length: 12 rows, or until 12 cm."
@@ -61,7 +63,7 @@ class RowNumbers:
     """What she typed and the page does not print."""
 
 
-_ONLY_LAST: Final = re.compile(r"(?:it changes in |only )?(?:the )?last(?: one| row)?", re.I)
+_ONLY_LAST: Final = regex(r"(?:it changes in |only )?(?:the )?last(?: one| row)?", re.I)
 """The answer that all rows but the last keep the number."""
 
 

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
 
 from stepper.project.page.unread.left_open import LeftKind
 from stepper.project.page.unread.proposals import Kept
 from stepper.project.page.unread.same_lines import SamePart
+from stepper.records import dataclass
+from stepper.regex import regex
 from stepper.settling.number_questions import NumberQuestions, RowNumbers
 from stepper.settling.prompting import ask
 from stepper.settling.rows_asked import RowAsked
@@ -61,7 +62,7 @@ _OFF: Final = "bind off all sts"
 _HERS: Final = "in your own words"
 """Told of a line that would have to know the stitches of a row in own words; it may be kept so too."""
 _WHAT: Final = "What is it?"
-_MOVED: Final = re.compile(
+_MOVED: Final = regex(
     r"(?P<verb>cast on|pick up|hold)\s+(?P<moved>\d.*)|(?P<again>again)\s+(?P<part>.+)", re.I
 )
 

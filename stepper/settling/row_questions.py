@@ -18,6 +18,7 @@ from stepper.project.page.unread.kept_rows import (
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, lines_below
 from stepper.project.page.unread.proposals import Kept
 from stepper.project.reading.own_words import find_depended_on
+from stepper.regex import regex
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.number_questions import CountAnswer, NumberQuestions, RowNumbers
 from stepper.settling.prompting import BackAsked, ask_right, ask_yes, read_line, turn_away
@@ -222,8 +223,8 @@ def _keep(reply: Reply, asked: RowAsked, numbers: NumberQuestions) -> Sequence[t
     return _each_alone((*by_number, *plain))
 
 
-_OFF: Final = re.compile(r"\b(?:(?:bind|cast)(?:ing)?[\s-]+off|bound[\s-]+off|BO)\b(?:sts?\.|[^.;])*", re.I)
-_AT_EDGE: Final = re.compile(
+_OFF: Final = regex(r"\b(?:(?:bind|cast)(?:ing)?[\s-]+off|bound[\s-]+off|BO)\b(?:sts?\.|[^.;])*", re.I)
+_AT_EDGE: Final = regex(
     r"\bat\s+(?:the\s+)?(?:beg|start\b|(?:each|both|either)\s+(?:end|side)|(?:[a-z]+\s+)?edges?\b)", re.I
 )
 

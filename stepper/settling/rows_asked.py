@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
 
 from stepper.plan.so_far import SoFar, find_so_far
@@ -12,6 +12,7 @@ from stepper.project.page.unread.left_words import Shortened, shorten
 from stepper.project.page.unread.proposals import Kept, Proposal, propose
 from stepper.project.page.unread.same_lines import SamePart, find_same
 from stepper.project.reading.own_words import find_depended_on, find_own_row, words_refused
+from stepper.records import dataclass
 
 _IN_FRONT: Final = "stands in front of the pattern"
 """What the mark says of text between a stitch pattern and the first part: mostly remarks."""

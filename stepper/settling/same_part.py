@@ -11,13 +11,14 @@ from stepper.plan.so_far import finds_fault
 from stepper.project.page.unread.kept_rows import put_rows
 from stepper.project.page.unread.left_open import LeftOpen
 from stepper.project.page.unread.same_lines import SamePart, line_meant, lines_between, parts_above
+from stepper.regex import regex
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.prompting import ask_read
 from stepper.sitting.folding import print_folded
 
 _SHOWN: Final = 70
 """Letters of a line that are shown where many are listed."""
-_RANGE: Final = re.compile(r"(?:lines?\s+)?(?P<first>\d{1,4})(?:\s*(?:-|–|to)\s*(?P<last>\d{1,4}))?", re.I)
+_RANGE: Final = regex(r"(?:lines?\s+)?(?P<first>\d{1,4})(?:\s*(?:-|–|to)\s*(?P<last>\d{1,4}))?", re.I)
 
 
 def tell_part(part: SamePart) -> None:

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from pathlib import Path
 from typing import Final
 
@@ -21,6 +21,8 @@ from stepper.project.page.unread.kept_rows import keep_for_size
 from stepper.project.page.unread.left_open import LeftKind, LeftOpen, find_left_open, line_at
 from stepper.project.problems import Problem, UnsoundFileError
 from stepper.project.yaml_file.source import read_picture
+from stepper.records import dataclass
+from stepper.regex import regex
 from stepper.settling.file_in_hand import FileInHand, read_lines, take_in_hand, write_whole
 from stepper.settling.prompting import ENTER_TAKES, BackAsked, LaterAsked, StopAsked, ask_yes
 from stepper.settling.row_questions import ask_front, ask_row
@@ -33,7 +35,7 @@ from stepper.sitting.project_file import load_project
 
 _NO_NEEDLES: Final = "is clear only where the file names two sizes"
 _NO_STITCHES: Final = "there are no stitches on the needles"
-_IN_SIZE: Final = re.compile(r"^size (?P<first>[^:]+): .*?(?:\(also size (?P<others>[^)]+)\)\.)?$", re.S)
+_IN_SIZE: Final = regex(r"^size (?P<first>[^:]+): .*?(?:\(also size (?P<others>[^)]+)\)\.)?$", re.S)
 _Key = tuple[LeftKind, str, str]
 
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from contextlib import ExitStack
-from dataclasses import dataclass
 from pathlib import Path
 
 from stepper.devices.played_sound import PlayedSound
 from stepper.mouth.ports import Speaker
+from stepper.records import dataclass
 from stepper.screen.device_status import GETTING_READY
 from stepper.session.events import Event
 from stepper.sitting.clock import now

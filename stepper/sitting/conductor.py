@@ -12,7 +12,7 @@ So a whole session runs in a test without a disk, a screen or a sound device.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from queue import Empty, SimpleQueue
 
 from stepper.language.aloud import spell_out
@@ -22,6 +22,7 @@ from stepper.language.stretches import part_long_sentences
 from stepper.language.understanding.own_words import list_own_words
 from stepper.language.understanding.understand import NotUnderstood, understand
 from stepper.mouth.ports import Speaker, SpokenLine, Tone
+from stepper.records import dataclass
 from stepper.session.clock_cues import Beat, Silence
 from stepper.session.cues import Again, Asks, Cue, Listen, Next, Where
 from stepper.session.effects import (

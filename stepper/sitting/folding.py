@@ -12,6 +12,7 @@ import sys
 from collections.abc import Iterable
 from typing import Protocol
 
+from stepper.regex import regex
 from stepper.screen.drawing.rows import text_width
 from stepper.screen.terminal_abilities import TerminalAbilities, assess_terminal
 
@@ -20,9 +21,9 @@ NARROWEST = 20
 PROSE_COLUMNS = 80
 """Width of a report that is read as a page, wherever it goes. Unit: columns."""
 _DEEPEST = 24
-_LEADING = re.compile(r"\s*(?:>?\s*\d+(?:-\d+)?[.:]?\s+|[-*]\s+)?")
+_LEADING = regex(r"\s*(?:>?\s*\d+(?:-\d+)?[.:]?\s+|[-*]\s+)?")
 # What a line begins with that its continuation is to stand clear of: an indentation, a number, a bullet.
-_PAINT = re.compile(r"\x1b\[[0-9;]*m")
+_PAINT = regex(r"\x1b\[[0-9;]*m")
 # Colours take no columns; a row with any was laid out for the terminal already.
 
 

@@ -5,10 +5,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import AbstractContextManager
-from dataclasses import dataclass
 from typing import Protocol
 
 from stepper.mouth.ports import Speaker
+from stepper.records import dataclass
 from stepper.session.cues import Cue, View
 from stepper.session.events import Event
 from stepper.sitting.conductor import Conductor

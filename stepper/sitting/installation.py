@@ -6,14 +6,16 @@ import json
 import re
 import shlex
 import sys
-from dataclasses import dataclass
 from enum import Enum
 from importlib.metadata import Distribution, PackageNotFoundError, distribution
 from pathlib import Path
 
+from stepper.records import dataclass
+from stepper.regex import regex
+
 _NAME = "stepper"
 _NO_EXTRA_OF_HERS = {"test"}
-_OF_EXTRA = re.compile(r"""([\w.-]+).*\bextra\s*==\s*['"]([\w-]+)['"]""")
+_OF_EXTRA = regex(r"""([\w.-]+).*\bextra\s*==\s*['"]([\w-]+)['"]""")
 
 
 class Way(Enum):

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.mouth.ports import Speaker
 from stepper.mouth.settings import SpeechSettings
+from stepper.records import dataclass
 from stepper.session.cues import Cue, View
 from stepper.session.events import Event
 from stepper.session.pace.silence import SILENCE_S

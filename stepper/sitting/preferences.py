@@ -22,7 +22,7 @@ import math
 import os
 import tomllib
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field, fields, replace
+from dataclasses import field, fields, replace
 from difflib import get_close_matches
 from pathlib import Path
 from typing import Any, Final, TypeVar, get_args
@@ -31,6 +31,7 @@ from stepper.ears.settings import HearingSettings, Listener
 from stepper.files import read_plain
 from stepper.language.understanding.understand import list_phrases
 from stepper.mouth.settings import Engine, SpeechSettings
+from stepper.records import dataclass
 from stepper.sitting.user_folders import settings_folder
 
 MOST_BYTES: Final = 100_000

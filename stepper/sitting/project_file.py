@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache
 from pathlib import Path
 from typing import Never
@@ -15,6 +15,7 @@ from stepper.project.page.marks import find_standing_marks
 from stepper.project.problems import Problem, UnsoundFileError
 from stepper.project.reader import FileReading, read_project
 from stepper.project.yaml_file.source import read_picture, read_text
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from importlib.util import find_spec
 from pathlib import Path
 
@@ -12,6 +11,7 @@ from stepper.ears.ports import Recogniser
 from stepper.ears.wordings import Reply
 from stepper.errors import SurroundingsError
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session.cues import Count, Cue, No, Yes
 from stepper.sitting.preferences import Preferences, read_preferences, settings_path
 from stepper.sitting.recogniser_wordings import list_wordings

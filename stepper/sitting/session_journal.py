@@ -5,12 +5,12 @@ from __future__ import annotations
 import sys
 from collections.abc import Generator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from pathlib import Path
 
 from stepper.errors import ProjectError
 from stepper.plan.model import Plan
 from stepper.plan.under_way.fingerprint import fingerprint
+from stepper.records import dataclass
 from stepper.session.codec import STATE_VERSION, decode_event, encode_event, encode_state
 from stepper.session.events import Event, PlanChanged
 from stepper.session.machine import Considered, Session

@@ -18,7 +18,6 @@ from __future__ import annotations
 import re
 import tomllib
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Final
 
@@ -27,6 +26,7 @@ from stepper.errors import SurroundingsError
 from stepper.files import read_plain
 from stepper.language.understanding.understand import list_phrases
 from stepper.language.understanding.vocabulary import VOCABULARY
+from stepper.records import dataclass
 from stepper.sitting.preferences import TOO_MANY_DIGITS, quote_value, show_value, suggest_nearest
 from stepper.sitting.recogniser_wordings import meaning_of
 

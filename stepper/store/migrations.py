@@ -9,11 +9,11 @@ from __future__ import annotations
 import secrets
 import sqlite3
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 
 from stepper.errors import SurroundingsError
+from stepper.records import dataclass
 from stepper.store.database import transaction
 from stepper.store.digests import chain_seed, entry_digest, plan_digest, snapshot_digest
 from stepper.store.failures import damaged_error, not_a_journal_error

@@ -8,12 +8,12 @@ from __future__ import annotations
 
 import sqlite3
 from contextlib import closing, suppress
-from dataclasses import dataclass
 from pathlib import Path
 from types import MappingProxyType
 from typing import Final
 
 from stepper.files import keep_private, open_plain
+from stepper.records import dataclass
 from stepper.store.copies import Copies
 from stepper.store.database import connect, keep_all_in_one_file
 from stepper.store.examination import examine

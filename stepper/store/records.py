@@ -7,8 +7,9 @@ understands.
 from __future__ import annotations
 
 import json
-from dataclasses import dataclass
 from datetime import datetime
+
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import tempfile
 from contextlib import closing, suppress
-from dataclasses import dataclass, field
+from dataclasses import field
 from pathlib import Path
 
 from stepper.errors import SurroundingsError
 from stepper.files import write_new_private
+from stepper.records import dataclass
 from stepper.store.copies import Copies
 from stepper.store.examination import examine
 from stepper.store.failures import damaged_error

@@ -10,11 +10,11 @@ import sqlite3
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from contextlib import closing
-from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from stepper.errors import SurroundingsError
+from stepper.records import dataclass
 from stepper.store.digests import chain_seed, entry_digest, plan_digest
 from stepper.store.examination import FIRST_WITH_CHECKSUMS, examine
 from stepper.store.history import (

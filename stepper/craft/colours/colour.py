@@ -5,10 +5,10 @@ Colours are sRGB, as in `#1f4d3a`. No I/O.
 
 from __future__ import annotations
 
-import re
-from dataclasses import dataclass
+from stepper.records import dataclass
+from stepper.regex import regex
 
-_HEX = re.compile(r"#?([0-9a-fA-F]{3}|[0-9a-fA-F]{6})")
+_HEX = regex(r"#?([0-9a-fA-F]{3}|[0-9a-fA-F]{6})")
 
 _CUBE_ROOT_FROM = (6 / 29) ** 3
 

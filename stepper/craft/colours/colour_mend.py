@@ -7,7 +7,6 @@ sets a motif off from its ground in grey and what every kind of eye can see. No 
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from typing import Final
 
 from stepper.craft.colours.colour import Rgb, change_lightness, lab
@@ -18,6 +17,7 @@ from stepper.craft.colours.colour_difference import (
     value_difference,
 )
 from stepper.craft.colours.colour_vision import hardest_vision
+from stepper.records import dataclass
 
 HARD_BELOW: Final = 10.0
 """CIEDE2000 difference below which two colours are called hard to tell apart. A convention of this project:

@@ -23,7 +23,6 @@ All is whole-number arithmetic. No I/O.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 from itertools import pairwise
@@ -35,6 +34,7 @@ from stepper.craft.even.phrases import Phrase, Plain, Repeat, SpacedStretch, unf
 from stepper.craft.even.sayable import shortest
 from stepper.craft.stitches import stitch
 from stepper.craft.window import Gaps, Window
+from stepper.records import dataclass
 
 MOST_GAPS_OFF = 2
 """How far a change may stand from its even place in a sayable round. Unit: gaps."""

@@ -19,10 +19,10 @@ seven. Numbers are figures in what `speak_phrase` returns; they become words whe
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from functools import cache
 
 from stepper.craft.stitches import stitch
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,9 +13,9 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Collection, Iterator, Sequence
-from dataclasses import dataclass
 
 from stepper.craft.even.spacing import gaps_between
+from stepper.records import dataclass
 
 
 def respread(

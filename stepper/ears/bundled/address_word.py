@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
 
 from stepper.ears.bundled.sound_distance import VOWELS, SoundDistances
 from stepper.ears.bundled.spotting import PronouncedPhrase
 from stepper.mouth.pronunciation import Sounds
+from stepper.records import dataclass
 
 FEWEST_SYLLABLES: Final = 2
 """A shorter word is a part of too many others that a film says."""

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Collection, Hashable, Sequence
-from dataclasses import dataclass
 
 from stepper.ears.bundled.thresholds import (
     FOUND_WHOLE,
@@ -15,6 +14,7 @@ from stepper.ears.bundled.thresholds import (
     Thresholds,
 )
 from stepper.mouth.pronunciation import Sounds
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

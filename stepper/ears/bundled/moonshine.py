@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Collection
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from stepper.ears.bundled.address_word import AddressWord, judge_address
@@ -40,6 +40,7 @@ from stepper.ears.bundled.token_tree import as_model_writes, build_token_tree
 from stepper.ears.ports import LATEST_S, FoundAlone, Heard, Place
 from stepper.ears.wordings import Reply, Wordings, strip_address
 from stepper.mouth.pronunciation import Pronouncer
+from stepper.records import dataclass
 
 _MOST = 8
 # Enough to hold a text of another meaning beside several wordings of the first.

@@ -10,7 +10,7 @@ import importlib
 import importlib.util
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 from typing import Any, Final
 
@@ -18,6 +18,7 @@ from stepper.ears.bundled.token_tree import Node
 from stepper.ears.onnx_session import load_network
 from stepper.ears.packaged_weights import weights_path
 from stepper.errors import NotInstalledError, SurroundingsError
+from stepper.records import dataclass
 
 _BEGIN, _END = 1, 2
 _FIRST_WORD = 3

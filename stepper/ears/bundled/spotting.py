@@ -10,12 +10,12 @@ from __future__ import annotations
 import importlib
 import math
 from collections.abc import Collection, Hashable, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from stepper.ears.bundled.sound_tree import Endings, SoundTree, find_span, log_anything, log_silence
 from stepper.ears.wordings import Frame, Reply, Wordings, list_address_ways
 from stepper.mouth.pronunciation import Pronounces, Sounds
+from stepper.records import dataclass
 
 _MOST_OPENINGS = 3
 # What may follow the number is tried at little cost.

@@ -13,8 +13,10 @@ for numbers on which the free transcript agrees gave 12 more of 816 counts heard
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
+
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

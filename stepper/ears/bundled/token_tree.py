@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
+from dataclasses import field
+
+from stepper.records import dataclass
 
 Tokens = tuple[int, ...]
 

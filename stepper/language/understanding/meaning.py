@@ -9,12 +9,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
 
 from stepper.language.same_words import ARTICLES
 from stepper.language.understanding.question_meanings import REMARKS, SENSES, Sense
 from stepper.language.understanding.trade_words import ASKS_NOTHING, COUNTED, IDEA_OF, JOINED, PHRASES, TRADE
+from stepper.records import dataclass
+from stepper.regex import regex
 from stepper.session.cues import Asks, HowFarIn, HowFarTo
 
 
@@ -84,7 +86,7 @@ def find_remark(said: str, names: Names) -> str | None:
     return whole[0].wording if len(whole) == 1 and whole[0].is_surely_meant else None
 
 
-_SEVERAL: Final = re.compile(
+_SEVERAL: Final = regex(
     r"\b(?:stitches|increases|decreases|two|three|four|five|several|some|not|never|if|maybe|always)\b|\d"
 )
 """What speaks of more than one, or of none."""
@@ -136,7 +138,7 @@ def _with_place(sense: Sense, place: str) -> Asks:
     return cue
 
 
-_PREFACE: Final = re.compile(
+_PREFACE: Final = regex(
     r"(?:(?:and|but|oh|ah|right|sorry|whoops|oops|damn|listen|excuse me|so|i think|i believe|i am afraid) )*"
     r"(?:(?:can|could|will|would) you )?(?:please )?"
     r"(?P<tells>tell me|say|give me|read me|read|let me know|do you know|i wonder|any idea)? ?"
@@ -149,7 +151,7 @@ _WHETHER: Final = frozenset(
     )
 )
 _ASKED: Final[Mapping[str, str]] = {"what": "which", "which": "which", "when": "when", "where": "where"}
-_HOW_MANY: Final = re.compile(
+_HOW_MANY: Final = regex(
     r"how many(?P<more>(?: more| further| extra)*)(?: of)?(?: (?P<noun>\w+))?(?P<rounds> rounds?\b)?"
 )
 _PLACE, _NAMED = "theplace", "named"

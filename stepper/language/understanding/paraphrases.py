@@ -6,11 +6,12 @@ say the same if they come to the same words.
 
 from __future__ import annotations
 
-import re
 from typing import Final
 
+from stepper.regex import regex
+
 _ALIKE: Final = tuple(
-    (re.compile(rf"\b(?:{pattern})\b"), plain)
+    (regex(rf"\b(?:{pattern})\b"), plain)
     for pattern, plain in (
         (r"until|till|before|up to", "to"),
         (r"(?:do|will|must|should|shall|can) i (?:have to |need to )?", "do i "),

@@ -6,9 +6,9 @@ said beyond what it may hold; the row with most needs wins, and two that are as 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Final
 
+from stepper.records import dataclass
 from stepper.session import cues
 from stepper.session.questions.topics import PartTopic, Topic
 

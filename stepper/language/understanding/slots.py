@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from difflib import get_close_matches
 from functools import lru_cache
 from typing import Any, Final
@@ -17,6 +16,7 @@ from stepper.language.understanding.normal_text import drop_articles, normalise
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
 from stepper.plan.same_plan import SamePlan
+from stepper.records import dataclass
 from stepper.session.cues import Asks, RemindMe
 from stepper.session.moves import DIVISION_NAMES, RIB_NAMES, bare_words
 

@@ -7,9 +7,10 @@ such a word in it is not answered.
 
 from __future__ import annotations
 
-import re
 from types import MappingProxyType
 from typing import Final
+
+from stepper.regex import regex
 
 _IDEAS: Final = MappingProxyType(
     {
@@ -118,7 +119,7 @@ TRADE: Final = frozenset(
 """Ideas that hardly anything but knitting is about: what was heard needs one of them."""
 
 PHRASES: Final = tuple(
-    (re.compile(rf"\b(?:{pattern})\b"), plain)
+    (regex(rf"\b(?:{pattern})\b"), plain)
     for pattern, plain in (
         (r"what is number of|what number of", "how many"),
         (r"^(?:have i got|have i|do i have|are there|is there) many", "how many"),

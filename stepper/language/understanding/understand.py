@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from difflib import SequenceMatcher, get_close_matches
 from functools import cache, lru_cache
 from typing import Final
@@ -40,6 +40,8 @@ from stepper.language.understanding.vocabulary import VOCABULARY
 from stepper.language.understanding.wordings import Wording
 from stepper.plan.model import Plan
 from stepper.plan.same_plan import SamePlan
+from stepper.records import dataclass
+from stepper.regex import regex
 from stepper.session.cues import Asks, Count, Cue, Enough, Explain, Help, Ten
 from stepper.session.moves import bare_words
 
@@ -180,9 +182,9 @@ def _by_ideas(said: str, plan: Plan, nearly: type[Cue], at: str) -> Cue | None:
     return None if cue is None else replace(cue, at=at)
 
 
-_ASKED_FOR: Final = re.compile(r"(?:can|could|would|will) you (?:please )?")
+_ASKED_FOR: Final = regex(r"(?:can|could|would|will) you (?:please )?")
 """How a question is asked politely; what moves something is said as it stands."""
-_EXPLAINED: Final = re.compile(
+_EXPLAINED: Final = regex(
     r"(?:(?:what (?:is|are|does|was)|how (?:do i|is|does|to)|explain|tell me|how) )+"
     r"(?:(?:i |to )?(?:do|work|knit|make|meant by|meaning of) )?(?P<stitch>.+?)"
     r"(?: (?:mean|means|stand for|go|done|worked|made|again|work))*"
@@ -278,7 +280,7 @@ class _Frame:
     fixed_letters: int
 
 
-_SLOT: Final = re.compile(r"\{(\w+)\}")
+_SLOT: Final = regex(r"\{(\w+)\}")
 
 
 @cache

@@ -7,7 +7,7 @@ value would bring it to the printed one, and working the pattern with that value
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field, fields, is_dataclass, replace
+from dataclasses import field, fields, is_dataclass, replace
 from itertools import islice
 from typing import Any
 
@@ -17,6 +17,7 @@ from stepper.project.model import Project
 from stepper.project.problems import one_of
 from stepper.project.records import records_in
 from stepper.project.stitchwork import Numbers
+from stepper.records import dataclass
 
 _MOST_NUMBERS = 12
 _MOST_TOLD = 3

@@ -13,11 +13,12 @@ from stepper.plan.fabric.established import columns_of
 from stepper.plan.state.in_hand import Column
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line, WorkRounds
+from stepper.regex import regex
 
-_EVERY = re.compile(r"\b(?:every|each|all)\b.*\b(?:rows?|rnds?|rounds?)\b", re.I)
-_KNIT, _PURL = re.compile(r"\b(?:k|knit)\b", re.I), re.compile(r"\b(?:p|purl)\b", re.I)
-_ONE_AND_ONE = re.compile(r"\b(?:1|one|rs|right\s+side)\b", re.I)
-_TAKEN_INTO = re.compile(
+_EVERY = regex(r"\b(?:every|each|all)\b.*\b(?:rows?|rnds?|rounds?)\b", re.I)
+_KNIT, _PURL = regex(r"\b(?:k|knit)\b", re.I), regex(r"\b(?:p|purl)\b", re.I)
+_ONE_AND_ONE = regex(r"\b(?:1|one|rs|right\s+side)\b", re.I)
+_TAKEN_INTO = regex(
     r"\binto\s+(?:the\s+)?(?:.*?\s)?(?:(?P<moss>moss|seed)|(?P<rib>rib(?:bing)?)|(?P<garter>garter)"
     r"|(?P<stockinette>st\.?\s?st|stockinette|stocking))\b",
     re.I,

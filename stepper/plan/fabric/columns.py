@@ -15,7 +15,6 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import accumulate, pairwise
 from typing import NamedTuple
@@ -28,6 +27,7 @@ from stepper.plan.model import Item, Run, flatten, runs_written
 from stepper.plan.state.in_hand import Cell, Column
 from stepper.plan.stitches.cable_cells import crossings, look_of, looks_of
 from stepper.plan.stitches.row_facing import mirror_places
+from stepper.records import dataclass
 
 KNIT: Cell = ("k", "")
 PURL: Cell = ("p", "")

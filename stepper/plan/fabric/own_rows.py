@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 
 from stepper.plan.drafts import Template, own_words_in
@@ -13,8 +12,9 @@ from stepper.plan.state.in_hand import Established
 from stepper.plan.state.needles import Needles
 from stepper.project.pattern_heads import key_of
 from stepper.project.problems import Span
+from stepper.regex import regex
 
-_HEAD = re.compile(r"^[^:]{1,60}:\s*(?=\S)")
+_HEAD = regex(r"^[^:]{1,60}:\s*(?=\S)")
 
 
 def words_due(items: Iterable[Item], needles: Needles) -> str:

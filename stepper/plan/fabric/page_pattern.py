@@ -13,6 +13,7 @@ from stepper.plan.state.measuring_places import is_rib
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line
 from stepper.project.problems import Span
+from stepper.regex import regex
 
 THE_PATTERN = "the pattern"
 """The key of its rows among the patterns of the page."""
@@ -21,7 +22,7 @@ def pattern_of(part: str) -> str:
     return f"{THE_PATTERN} of {part.lower()}"
 
 
-_FORMS = re.compile(r"\b(?:form|make|set(?:\s+up)?|establish)\s+(?:the\s+)?patt(?:ern)?\b\.?(?!\s+st)", re.I)
+_FORMS = regex(r"\b(?:form|make|set(?:\s+up)?|establish)\s+(?:the\s+)?patt(?:ern)?\b\.?(?!\s+st)", re.I)
 
 
 def _is_border(draft: DraftRound) -> bool:

@@ -12,7 +12,6 @@ pattern correct").
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from itertools import pairwise, takewhile
 
 from stepper.plan.drafts import DraftRound
@@ -21,6 +20,7 @@ from stepper.plan.fabric.columns import KNIT, SELVEDGE, StandingColumns, fields,
 from stepper.plan.fabric.repeats import SEEN, repeat_of
 from stepper.plan.state.in_hand import Column
 from stepper.plan.stitches.cable_cells import look_of
+from stepper.records import dataclass
 
 _OTHER_ENDS = frozenset(("bo", "co", "pu", "hold", "return", "rest", "turn", "w&t"))
 """What gives a row another edge than it had."""

@@ -45,8 +45,9 @@ from stepper.project.duration import (
 from stepper.project.instructions import Going, WorkRounds
 from stepper.project.problems import Span, one_of
 from stepper.project.stitchwork import Numbers, Several, Until, Work
+from stepper.regex import regex
 
-_NEXT = re.compile(r"\s*(?:\*\*?\s*)?next\s+(?:row|rnd|round)\b", re.I)
+_NEXT = regex(r"\s*(?:\*\*?\s*)?next\s+(?:row|rnd|round)\b", re.I)
 
 
 def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:

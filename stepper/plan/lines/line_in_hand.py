@@ -20,9 +20,10 @@ from stepper.plan.state.in_hand import LineInHand
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line, Phrase
 from stepper.project.stitchwork import Element, Hold, Several, TurnHere, Work, every_element
+from stepper.regex import regex
 
-_JOINS = re.compile(r"\b(?:re)?(?:join|attach)\w*\b", re.I)
-_ROUND = re.compile(r"\s*(?:[\w-]+\s+)?(?:rnd|round)\b(?:\s+\d+)?\s*:", re.IGNORECASE)
+_JOINS = regex(r"\b(?:re)?(?:join|attach)\w*\b", re.I)
+_ROUND = regex(r"\s*(?:[\w-]+\s+)?(?:rnd|round)\b(?:\s+\d+)?\s*:", re.IGNORECASE)
 
 
 def begin_line(line: Line, needles: Needles) -> None:

@@ -20,12 +20,13 @@ from stepper.project.instructions import (
     WorkRounds,
 )
 from stepper.project.model import Section
+from stepper.regex import regex
 
-ROUND_NAME = re.compile(r"\b(?:round|rnd|row)(?:\s+\d{1,2})?$", re.I)
+ROUND_NAME = regex(r"\b(?:round|rnd|row)(?:\s+\d{1,2})?$", re.I)
 """A label that names a round, which other lines may call."""
-_IN_THIS_WAY = re.compile(r"\b(?:this|that|the\s+same)\s+(?:way|manner|fashion)\b", re.I)
+_IN_THIS_WAY = regex(r"\b(?:this|that|the\s+same)\s+(?:way|manner|fashion)\b", re.I)
 """Words of a line that calls the round above it, which was worked there."""
-_IN_ALL = re.compile(r"\b(?:in\s+(?:all|total)|total)\b", re.I)
+_IN_ALL = regex(r"\b(?:in\s+(?:all|total)|total)\b", re.I)
 
 _SHAPED = {f"{change} {each}" for change in ("decrease", "increase") for each in ("round", "row")}
 

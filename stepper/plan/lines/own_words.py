@@ -19,12 +19,13 @@ from stepper.project.instructions import BindOff, OwnWords, Phrase
 from stepper.project.model import RuleKind
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Work
+from stepper.regex import regex
 
 _WORD = {1: "more", -1: "fewer"}
-_COMES = re.compile(r"\b(?:(?P<cast>cast(?:ing)?[\s-]+on|CO)|(?P<picked>pick(?:ing)?[\s-]+up))\b", re.I)
-_MARKERS = re.compile(r"\b(?:markers?|mkrs?|pm|sm|slm|rm|m\d?)\b", re.I)
-_NEEDLES = re.compile(r"\b(?:needles?|ndls?|dpns?|n\d)\b", re.I)
-_BOBBLES = re.compile(r"\b(?:bobbles?|mb)\b", re.I)
+_COMES = regex(r"\b(?:(?P<cast>cast(?:ing)?[\s-]+on|CO)|(?P<picked>pick(?:ing)?[\s-]+up))\b", re.I)
+_MARKERS = regex(r"\b(?:markers?|mkrs?|pm|sm|slm|rm|m\d?)\b", re.I)
+_NEEDLES = regex(r"\b(?:needles?|ndls?|dpns?|n\d)\b", re.I)
+_BOBBLES = regex(r"\b(?:bobbles?|mb)\b", re.I)
 
 
 def begins_or_ends(own: OwnWords, needles: Needles) -> Phrase | BindOff | None:

@@ -19,9 +19,10 @@ from stepper.project.duration import Times
 from stepper.project.instructions import Forms, Line, Phrase, PrintedCount, Repeated, WorkRounds
 from stepper.project.pattern_heads import ANY_WIDTH, NAME_ENDS, NUMBERED, OF_GARMENT, WIDTH, key_of
 from stepper.project.problems import one_of
+from stepper.regex import regex
 
-_NAME = re.compile(rf"^[^(,]*?\b{NAME_ENDS}{NUMBERED}\.?$", re.I)
-_WITH_WIDTH = re.compile(rf"^(?P<name>[^(,]*?)\s*[,(]\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH})$", re.I)
+_NAME = regex(rf"^[^(,]*?\b{NAME_ENDS}{NUMBERED}\.?$", re.I)
+_WITH_WIDTH = regex(rf"^(?P<name>[^(,]*?)\s*[,(]\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH})$", re.I)
 
 
 def defined_name(line: Line, needles: Needles) -> str:

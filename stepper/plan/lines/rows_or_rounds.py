@@ -15,22 +15,23 @@ from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Join, Line, Phrase
 from stepper.project.model import Section
 from stepper.project.stitchwork import Across, PickUp, Work
+from stepper.regex import regex
 
-_ROWS = re.compile(r"(?<!short )(?<!short-)\brows?\b(?!\s+below)|\b[RW]S\b|\b(?:right|wrong)\s+side\b", re.I)
-_ROUNDS = re.compile(
+_ROWS = regex(r"(?<!short )(?<!short-)\brows?\b(?!\s+below)|\b[RW]S\b|\b(?:right|wrong)\s+side\b", re.I)
+_ROUNDS = regex(
     r"\b(?:rnds?|rounds?|around|bor|dpns?|double[- ]pointed)\b|\bNeedles?\s+1\b|\bN1\b|"
     r"\bjoin(?:ed|ing)?\b(?!\s+(?:the\s+|new\s+)?(?:yarn|MC|CC|[A-Z]\b))",
     re.I,
 )
 
-_A_ROUND = re.compile(r"\b(?:rnds?|rounds?)\b(?!\s+(?:neck|the\b))|\bNeedles?\s+1\s*:|\bN1\s*:", re.I)
-_FACING = re.compile(r"\b(?:[RW]S|(?:right|wrong)\s+side)(?:\s+of\s+(?:the\s+)?[a-z ]+?)?\s+facing\b", re.I)
+_A_ROUND = regex(r"\b(?:rnds?|rounds?)\b(?!\s+(?:neck|the\b))|\bNeedles?\s+1\s*:|\bN1\s*:", re.I)
+_FACING = regex(r"\b(?:[RW]S|(?:right|wrong)\s+side)(?:\s+of\s+(?:the\s+)?[a-z ]+?)?\s+facing\b", re.I)
 _OPEN_SAY = (
     'Say where the rows begin: join the yarn at the gap and write "Work flat", '
     'or write "rounds" where the gap is closed again.'
 )
-_PURL_FIRST = re.compile(r"\bp(?:url)?\s*(?:1|one)\s+row\b", re.I)
-_RIGHT_NEXT = re.compile(r"^[^:]*\(?\b(?:RS|right\s+side)\b\)?[^:]*:", re.I)
+_PURL_FIRST = regex(r"\bp(?:url)?\s*(?:1|one)\s+row\b", re.I)
+_RIGHT_NEXT = regex(r"^[^:]*\(?\b(?:RS|right\s+side)\b\)?[^:]*:", re.I)
 """A right-side row right behind a single row that is purled: that one was the wrong side."""
 
 

@@ -15,6 +15,7 @@ from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.phrase import WorkedPhrase
 from stepper.project.instructions import Line, Phrase, TurnMethod
 from stepper.project.stitchwork import Element, TurnHere, every_element
+from stepper.regex import regex
 
 _TURNING = (
     "nothing says how short rows are turned: taken as German short rows, with a double stitch at every turn. "
@@ -81,5 +82,5 @@ def turned_in(lines: tuple[Line, ...]) -> str:
     return "german" if any(_DOUBLE.search(line.text) for line in lines) else ""
 
 
-_DOUBLE = re.compile(r"\b(?:m?ds|double\s+st(?:itche?)?s?)\b", re.I)
+_DOUBLE = regex(r"\b(?:m?ds|double\s+st(?:itche?)?s?)\b", re.I)
 """The stitch that only German short rows have."""

@@ -99,8 +99,9 @@ from stepper.project.laying_out import (
 )
 from stepper.project.pattern_heads import key_of
 from stepper.project.stitchwork import Across, Element, Hold, Mark, Numbers, PickUp, TurnHere, Work
+from stepper.regex import regex
 
-_MADE_AGAIN = re.compile(
+_MADE_AGAIN = regex(
     r"make\s+(?:[2-9]|two|three|four|five|six)\b(?!\s+(?:st|button|eyelet|tassel|pompom))", re.IGNORECASE
 )
 

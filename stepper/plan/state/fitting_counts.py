@@ -6,8 +6,9 @@ import re
 
 from stepper.craft.figures import format_number
 from stepper.craft.gauge import Gauge, from_mm
+from stepper.regex import regex
 
-_OFFER = re.compile(
+_OFFER = regex(
     r"It would fit on (?P<counts>\d+(?:(?:, | or )\d+)*) stitches(?: instead of (?P<count>\d+))?\."
 )
 

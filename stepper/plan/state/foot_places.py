@@ -8,11 +8,10 @@ tip of the toe.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
+from stepper.records import dataclass
 
 _TURNS = {"turn", "w&t"}
 _APART = 6

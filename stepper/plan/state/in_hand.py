@@ -5,7 +5,7 @@ Each is made afresh where it begins: a section and a line with their first round
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.plan.drafts import Finding, Template
 from stepper.plan.model import Item
@@ -15,6 +15,7 @@ from stepper.plan.stitches.round_sources import ChartRound
 from stepper.project.instructions import Line
 from stepper.project.model import Fabric
 from stepper.project.problems import Span
+from stepper.records import dataclass
 
 
 @dataclass(slots=True, kw_only=True)

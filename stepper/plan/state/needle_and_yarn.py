@@ -11,8 +11,9 @@ from stepper.project.dialect import is_american
 from stepper.project.instructions import BreakYarn, Needle, WithYarn
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Span, nearest, one_of
+from stepper.regex import regex
 
-_NO = re.compile(r"no\.?\s*(?P<number>\d+)", re.I)
+_NO = regex(r"no\.?\s*(?P<number>\d+)", re.I)
 """A number that a US page takes from the US table, and an old UK page from its own."""
 
 

@@ -11,8 +11,9 @@ import re
 from stepper.craft.needles import is_same_needle
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Needle
+from stepper.regex import regex
 
-_WORD = re.compile(r"\b(larger|bigger|smaller)\b(?=(?:\bno\.|[^.;:])*\bneedles?\b)", re.I)
+_WORD = regex(r"\b(larger|bigger|smaller)\b(?=(?:\bno\.|[^.;:])*\bneedles?\b)", re.I)
 _OTHER = {"larger": "smaller", "smaller": "larger"}
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 from stepper.craft.gauge import half_up
 from stepper.craft.stitches import Kind, stitch
@@ -26,6 +26,7 @@ from stepper.plan.stitches.row_facing import Facing, face, mirror_places
 from stepper.project.model import Fabric, Project
 from stepper.project.problems import Span
 from stepper.project.stitchwork import PrintedLength
+from stepper.records import dataclass
 
 MOST_ROUNDS = 20_000
 """More rounds than any garment has; a larger number is a slip of the pen."""

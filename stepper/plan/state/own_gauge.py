@@ -15,8 +15,9 @@ from stepper.plan.state.needles import Needles
 from stepper.project.duration import Duration, UntilLength
 from stepper.project.model import Fabric
 from stepper.project.stitchwork import PrintedLength
+from stepper.regex import regex
 
-_CLOSE = re.compile(r"\b(garter|moss|seed|linen)\b", re.I)
+_CLOSE = regex(r"\b(garter|moss|seed|linen)\b", re.I)
 """Fabrics whose rows are well apart from those of stockinette."""
 
 

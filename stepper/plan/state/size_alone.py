@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
 from itertools import pairwise
 
 from stepper.craft.stitches import stitch
@@ -15,6 +14,7 @@ from stepper.plan.stitches.run_repeats import laid_flat
 from stepper.project.instructions import Line
 from stepper.project.model import Project
 from stepper.project.problems import one_of
+from stepper.records import dataclass
 
 FEWEST_CHANGES = 3
 """Fewer changes than this in a written-out round have their places for a reason. Source: chosen here."""

@@ -7,7 +7,7 @@ because every kind of element moves the one place, in one class.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from itertools import groupby
 
 from stepper.craft.even.manners import Manner
@@ -46,6 +46,7 @@ from stepper.project.stitchwork import (
     Until,
     Work,
 )
+from stepper.records import dataclass
 
 MOST_STITCHES = 20_000
 """More stitches than any round has; a larger number is a slip of the pen."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache
 
 from stepper.craft.even import spacing
@@ -13,6 +13,7 @@ from stepper.craft.even.phrases import KNIT_TOGETHER, MAKE_ONE, Part, Plain, Rep
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run, flatten
 from stepper.plan.stitches.run_repeats import condense, join_runs
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.craft.stitches import Stitch
 from stepper.plan.model import Run
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.project.stitchwork import Element, Mark
+from stepper.records import dataclass
 
 
 @dataclass(slots=True, kw_only=True)

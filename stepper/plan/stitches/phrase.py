@@ -6,8 +6,6 @@ The elements of a line are worked from left to right with a cursor on the left n
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run, flatten, runs_written
 from stepper.plan.stitches.cursor import Cursor
@@ -16,6 +14,7 @@ from stepper.plan.stitches.row_elements import JustWorked, MisfitError
 from stepper.plan.stitches.row_facing import Facing, Left, face, leave
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Across, Element
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

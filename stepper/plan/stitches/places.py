@@ -6,12 +6,13 @@ All of them are counted from where the row begins (`stepper.plan.stitches.row_fa
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.plan.stitches.round_sources import RoundSources
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.plan.stitches.row_facing import Facing
 from stepper.project.stitchwork import ChartPart, Several, Until
+from stepper.records import dataclass
 
 _OF_A_KIND = {"gusset": 2, "thumb": 2, "center": 1, "centre": 1}
 """Number of markers of each kind; if the row meets a different number, some are of another kind."""

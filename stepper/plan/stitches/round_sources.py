@@ -6,12 +6,13 @@ Records and pure functions; no I/O.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.plan.model import Run
 from stepper.plan.stitches.row_elements import MisfitError
 from stepper.project.problems import Span
 from stepper.project.stitchwork import ChartPart, PickUp
+from stepper.records import dataclass
 
 Cells = tuple[tuple[str, str], ...]
 """How stitches are worked one by one: a stitch, and a yarn or none for the one in hand."""

@@ -4,7 +4,6 @@ I/O."""
 from __future__ import annotations
 
 from collections.abc import Container, Iterable
-from dataclasses import dataclass
 from typing import Final
 
 from stepper.craft.stitches import stitch
@@ -22,6 +21,7 @@ from stepper.project.stitchwork import (
     TurnHere,
     Work,
 )
+from stepper.records import dataclass
 
 UNNAMED: Final = "holder"
 """What stitches on hold are called for which the page has no name."""

@@ -10,9 +10,9 @@ on the way. Everything inside a row is counted from where the row begins, and co
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from stepper.plan.model import Item, flatten
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

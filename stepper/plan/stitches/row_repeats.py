@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Group, Item, Run, flatten
@@ -13,6 +13,7 @@ from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.stitches.row_elements import MisfitError, fixed_uses
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Mark, Several, Until, Work
+from stepper.records import dataclass
 
 
 @dataclass(slots=True, kw_only=True)

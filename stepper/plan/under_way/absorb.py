@@ -10,7 +10,7 @@ place. So the instructions and expected counts of all later rounds fit the fabri
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.craft.even.manners import Manner
 from stepper.craft.stitches import Kind, stitch
@@ -19,6 +19,7 @@ from stepper.plan.stitches.abbreviate import instruction
 from stepper.plan.stitches.evenly import Change, even_round, shaping_places
 from stepper.plan.stitches.run_repeats import condense, laid_flat
 from stepper.plan.under_way.respace import spread_of
+from stepper.records import dataclass
 
 ALTERED = "worked over the count in hand"
 """How a round says that it differs from the pattern because a count was off."""

@@ -11,7 +11,7 @@ the caller tells `changes`, which of them are already knitted, and a count that 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from difflib import SequenceMatcher
 from enum import StrEnum
 
@@ -20,6 +20,7 @@ from stepper.plan.under_way.aligning import renamed_sections
 from stepper.plan.under_way.fingerprint import Knitted, placed_alike
 from stepper.plan.under_way.lengthen import LengthCorrection, in_rows, rounds_at_gauge
 from stepper.plan.under_way.resuming import PlaceChoice, resume
+from stepper.records import dataclass
 
 _Work = tuple[tuple[Run, ...], float | None, bool, str, tuple[str, ...]]
 

@@ -9,11 +9,12 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import lcm
 
 from stepper.craft.gauge import SPAN_MM, correct_gauge, half_up
 from stepper.plan.model import Plan, Round, Stretch
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

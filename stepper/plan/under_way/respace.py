@@ -10,7 +10,7 @@ she is in and the one across the join are filled up to theirs where they are not
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 
 from stepper.craft.even.respacing import respread
@@ -20,6 +20,7 @@ from stepper.plan.model import Plan, Round
 from stepper.plan.stitches.abbreviate import instruction
 from stepper.plan.stitches.evenly import Change, carry_mark, round_at
 from stepper.plan.stitches.run_repeats import laid_flat
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -17,7 +17,7 @@ Theory of operation. What is knitted is a sequence of rounds; names, labels and 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.craft.stitches import Stitch
 from stepper.craft.stitches import stitch as stitch_of
@@ -26,6 +26,7 @@ from stepper.plan.under_way.aligning import common_lengths, renamed_sections, se
 from stepper.plan.under_way.fingerprint import Knitted, describe_knitted, placed_alike
 from stepper.plan.under_way.labelled import same_distance
 from stepper.plan.under_way.respace import NoRoomError, moves_marker, respace, spread_of
+from stepper.records import dataclass
 
 MOST_CHOICES = 4
 """Places offered at most: about as many as can be kept in mind while they are read out (Cowan 2001, from

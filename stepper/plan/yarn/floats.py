@@ -7,11 +7,11 @@ round it can cross the beginning of the round (common practice).
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Run
+from stepper.records import dataclass
 
 _SHIFTS: Final = (0, 1, -1, 2, -2)
 """Stitches by which catches are moved off those of the round below, smallest first."""

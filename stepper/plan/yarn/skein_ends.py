@@ -7,7 +7,6 @@ yarn whose skein the file does not describe, nor without a gauge.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import accumulate
 
@@ -17,6 +16,7 @@ from stepper.plan.same_plan import SamePlan
 from stepper.plan.yarn.worked_twice import with_second_pieces
 from stepper.plan.yarn.yarn_left import LABEL_OFF, Weighing, forecast
 from stepper.plan.yarn.yarn_use import Amount, yarn_use
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

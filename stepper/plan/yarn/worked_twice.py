@@ -15,12 +15,13 @@ from stepper.plan.lines.again.another_part import COPIES
 from stepper.plan.model import Plan, Round
 from stepper.plan.same_plan import SamePlan
 from stepper.plan.yarn.yarn_use import Amount, total
+from stepper.regex import regex
 
 _OF_TWO = r"(?:sleeve|mitten|mitt|glove|sock|stocking|slipper|legwarmer|front|cuff|strap|pocket|thumb|piece)"
-_MAKE_TWO = re.compile(r"\b(?:make|work|knit)\s+(?:2|two)\b(?!\s*(?:rows?|rnds?|rounds?|tog|st))", re.I)
-_PLURAL = re.compile(rf"^(?:(?:both|two|2|the)\s+)*{_OF_TWO}s\b(?!\s+(?:and|&))|\bboth\s+alike\b", re.I)
+_MAKE_TWO = regex(r"\b(?:make|work|knit)\s+(?:2|two)\b(?!\s*(?:rows?|rnds?|rounds?|tog|st))", re.I)
+_PLURAL = regex(rf"^(?:(?:both|two|2|the)\s+)*{_OF_TWO}s\b(?!\s+(?:and|&))|\bboth\s+alike\b", re.I)
 """A section of such a name is written once and meant for two."""
-_THE_OTHER = re.compile(
+_THE_OTHER = regex(
     rf"\b(?:second|other|left|right)\s+({_OF_TWO})\b.*\b(?:same|alike|likewise|identical|match(?:es)?|as\s+(?:the\s+|for\s+)*"
     rf"(?:first|left|right|this))|\b(?:make|work|knit)\s+(?:a\s+second|another)\s+({_OF_TWO})\b",
     re.I,

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
 
 from stepper.craft.skeins import metres_to_be_sure, skeins_to_buy
@@ -18,6 +18,7 @@ from stepper.plan.materials import HAND_VARIES, SCALE_G, Stock
 from stepper.plan.model import Plan
 from stepper.plan.yarn.worked_twice import with_second_pieces
 from stepper.plan.yarn.yarn_use import Amount, total, yarn_use
+from stepper.records import dataclass
 
 LABEL_OFF: Final = 0.05
 """How far a skein may be off its label. Common practice: a twentieth."""

@@ -7,7 +7,7 @@ a bind-off by its manner. Identical rounds are worked out once.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 from types import MappingProxyType
 from typing import Final, Literal
 
@@ -25,6 +25,7 @@ from stepper.craft.stitch_yarn import (
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.materials import Loop
 from stepper.plan.model import Plan, Round, Run
+from stepper.records import dataclass
 
 YarnPart = Literal["stitches", "floats", "edges", "ends"]
 """What yarn goes into. Edges: cast on, picked up, bound off, grafted. Ends: woven in."""

@@ -26,6 +26,7 @@ from stepper.project.lengths import read_length, read_needle
 from stepper.project.model import Alteration, RuleKind, Section
 from stepper.project.problems import Span, nearest, one_of
 from stepper.project.sizes import find_size, nearest_size
+from stepper.regex import regex
 
 EXAMPLES = (
     "no bobbles",
@@ -45,31 +46,31 @@ EXAMPLES = (
 
 _IN = r"(?:\s+in\s+(?:the\s+)?(?P<section>.+?))?"
 _RIB = r"[kp]\s*\d+(?:\s*,\s*[kp]\s*\d+)+"
-_NO_BOBBLES = re.compile(rf"(?:no|without|leave out) bobbles{_IN}", re.I)
-_NOTE = re.compile(r"note:\s*(?P<note>.*\S)\s*", re.I)
-_LEFT_OUT = re.compile(r"\s*(?:no|without|omit|skip|leave\s+out)\s", re.I)
-_NO_CHANGE = re.compile(rf"no needle changes?{_IN}", re.I)
-_NEEDLE = re.compile(
+_NO_BOBBLES = regex(rf"(?:no|without|leave out) bobbles{_IN}", re.I)
+_NOTE = regex(r"note:\s*(?P<note>.*\S)\s*", re.I)
+_LEFT_OUT = regex(r"\s*(?:no|without|omit|skip|leave\s+out)\s", re.I)
+_NO_CHANGE = regex(rf"no needle changes?{_IN}", re.I)
+_NEEDLE = regex(
     r"needles?\s+(?P<used>.+?)(?:\s+instead\s+of\s+(?P<printed>.+?))?(?:\s+in\s+(?:the\s+)?(?P<section>.+))?",
     re.I,
 )
-_LENGTH = re.compile(
+_LENGTH = regex(
     r"(?P<section>.+?):?\s+(?P<amount>\d[\d./\s½¼¾]*)\s*(?P<unit>cm|mm|in|inch|inches|rounds?|rows?|rnds?)\s+"
     r"(?P<way>longer|shorter)",
     re.I,
 )
-_BIND_OFF = re.compile(
+_BIND_OFF = regex(
     r"(?:bind|cast)[ -]off\s+(?P<manner>.+?)(?:\s+in\s+(?!pattern|rib)(?:the\s+)?(?P<section>.+?))?", re.I
 )
 """Words that are a manner, "in pattern", name no section."""
-_NAMED_BIND_OFF = re.compile(rf"(?P<manner>.+?)\s+(?:bind|cast)[ -]off{_IN}", re.I)
-_RIBBING = re.compile(
+_NAMED_BIND_OFF = regex(rf"(?P<manner>.+?)\s+(?:bind|cast)[ -]off{_IN}", re.I)
+_RIBBING = regex(
     rf"(?P<used>{_RIB})(?:\s+rib(?:bing)?)?(?:\s+instead\s+of\s+(?P<printed>{_RIB})(?:\s+rib(?:bing)?)?)?{_IN}",
     re.I,
 )
-_SIZE = re.compile(r"size\s+(?P<size>.+?)\s+in\s+(?:the\s+)?(?P<section>.+)", re.I)
-_COUNT = re.compile(r"(?P<count>\d+)\s*(?:sts?|stitch(?:es)?)\s+at\s+(?:the\s+)?(?P<label>.+)", re.I)
-_KEEP_FREE = re.compile(
+_SIZE = regex(r"size\s+(?P<size>.+?)\s+in\s+(?:the\s+)?(?P<section>.+)", re.I)
+_COUNT = regex(r"(?P<count>\d+)\s*(?:sts?|stitch(?:es)?)\s+at\s+(?:the\s+)?(?P<label>.+)", re.I)
+_KEEP_FREE = regex(
     r"keep\s+(?P<amount>\d[\d./\s½¼¾]*?)\s*(?P<unit>sts?|stitch(?:es)?|cm|mm|in|inch|inches)\s+free\s+at\s+"
     r"(?P<where>(?:the |and |centre |center |front |back )*(?:centre|center|front|back))"
     rf"(?P<side>,?\s+from\s+the\s+side)?{_IN}",

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, fields, is_dataclass, replace
+from dataclasses import fields, is_dataclass, replace
 from typing import Any
 
 from stepper.craft.figures import format_number
@@ -23,6 +23,8 @@ from stepper.project.records import records_in
 from stepper.project.stitchwork import PrintedLength
 from stepper.project.yaml_file.fields import Fields
 from stepper.project.yaml_file.source import Scalar
+from stepper.records import dataclass
+from stepper.regex import regex
 
 _PIECE = ("piece", "work", "it", "section")
 """Words that name no part: the section is meant."""
@@ -38,7 +40,7 @@ class OwnLength:
     place: Span
 
 
-_OWN = re.compile(
+_OWN = regex(
     r"(?:the\s+)?desired\s+length\s+of\s+(?:the\s+)?(?P<name>[a-z]\w*)(?:\s+less\s+(?P<less>.+))?", re.I
 )
 

@@ -9,7 +9,6 @@ told.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from math import gcd
 
 from stepper.craft.colours.colour import Lab, Rgb, lab
@@ -17,6 +16,7 @@ from stepper.craft.colours.colour_difference import colour_difference
 from stepper.project.keys.charts import MAX_ROUNDS, MAX_WIDTH
 from stepper.project.model import Cell, Chart
 from stepper.project.problems import Problem, Span
+from stepper.records import dataclass
 
 TOLERANCE = 10.0
 """Farthest a pixel may be from the colour of its yarn. Unit: CIEDE2000. A convention of this project: colours

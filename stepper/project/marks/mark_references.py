@@ -12,6 +12,7 @@ from stepper.project.problems import Span
 from stepper.project.reading.elements import WORDS
 from stepper.project.respelt import Respelt, Row
 from stepper.project.rewording.reworded import Reworded
+from stepper.regex import regex
 
 _MARK = r"[(\[]?(?P<{name}>\*{{1,4}}|\u2020{{1,2}}|\u2021|\u00a7)[)\]]?"
 _NUMBERS = {word: number for number, word in enumerate(WORDS)} | {"once": 1, "twice": 2}
@@ -25,22 +26,22 @@ _OFTEN = (
     r"(?P<all>\s*,?\s*(?:in\s+total|in\s+all|altogether|\(?total\)?))?|(?P<until>until\s+[^*]*))"
 )
 _END = r"\s*(?P<end>\.?)(?=\s*$|\s+[A-Z\d(\[])"
-_BETWEEN = re.compile(
+_BETWEEN = regex(
     rf"^\s*(?:then\s+)?(?P<verb>rep(?:eat)?|work|knit)\s+(?:again\s+)?{_WHAT}(?P<by>from|between)\s+"
     rf"{_MARK.format(name='first')}\s*(?:up\s+)?(?:to|and|through|-|\u2013)\s*{_MARK.format(name='last')}\s*,?\s*"
     rf"(?:for\s+)?(?:a\s+total\s+of\s+)?{_OFTEN}?{_END}",
     re.I,
 )
-_SINCE = re.compile(
+_SINCE = regex(
     rf"^\s*(?:then\s+)?(?P<verb>rep(?:eat)?)\s+{_WHAT}from\s+{_MARK.format(name='first')}\s*,?\s*{_OFTEN}{_END}",
     re.I,
 )
-_NOTE = re.compile(r"\s*(?:note|own\s+words)\b", re.I)
-_TOTAL = re.compile(r"\ba\s+total\s+of\b", re.I)
-_TAIL = re.compile(
+_NOTE = regex(r"\s*(?:note|own\s+words)\b", re.I)
+_TOTAL = regex(r"\ba\s+total\s+of\b", re.I)
+_TAIL = regex(
     r"[;,.]\s*(?:then\s+)?(?=rep(?:eat)?\s+(?:again\s+)?from\s+\*\s+(?:\d{1,2}|once|twice|until)\b)", re.I
 )
-_ROWS = re.compile(r"\b(?:rows?|rnds?|rounds?)\b", re.I)
+_ROWS = regex(r"\b(?:rows?|rnds?|rounds?)\b", re.I)
 
 
 def plain_reference(text: str) -> Reworded | None:

@@ -6,26 +6,27 @@ import re
 from collections.abc import Iterable
 
 from stepper.project.problems import Span
+from stepper.regex import regex
 
 Row = tuple[str, Span]
-_MARK = re.compile(
+_MARK = regex(
     r"(?:(?<=^)|(?<=[\s(\[.]))[(\[]?(?P<mark>\*{2,4}|\u2020{1,2}|\u2021|\u00a7)[)\]]?(?=\s|\.?$|[A-Z][a-z]{2}|CO\b)"
 )
-_STAR = re.compile(_MARK.pattern.replace("{2,4}", "{1,4}"))
-_FROM_STAR = re.compile(r"^\s*(?:work|again|rep(?:eat)?)\s+from\s+\*\s+to\s+\*(?=\s|\.|$)", re.I)
-_FROM_STAR_ON = re.compile(
+_STAR = regex(_MARK.pattern.replace("{2,4}", "{1,4}"))
+_FROM_STAR = regex(r"^\s*(?:work|again|rep(?:eat)?)\s+from\s+\*\s+to\s+\*(?=\s|\.|$)", re.I)
+_FROM_STAR_ON = regex(
     r"^\s*(?:work|again|rep(?:eat)?)\s+from\s+\*\s+(?:to\s+(?:\*{2,4}|\u2020{1,2}|\u2021|\u00a7)|until\b)",
     re.I,
 )
-_AGAIN_STAR = re.compile(
+_AGAIN_STAR = regex(
     r"^\s*rep(?:eat)?\s+from\s+\*\s+(?:\d{1,2}|once|twice|two|three|four|five)\b(?!\s+(?:sts|stitch))", re.I
 )
-_ROWS = re.compile(r"\b(?:rows?|rnds?|rounds?|until|continu(?:e|ing)|cont)\b", re.I)
+_ROWS = regex(r"\b(?:rows?|rnds?|rounds?|until|continu(?:e|ing)|cont)\b", re.I)
 """Words of a line that works rows; without them a star in front of it begins a repeat of stitches."""
-_HEADED = re.compile(r"\s*(?:[a-z]+\s+){0,2}(?:rows?|rnds?|rounds?)\b[^:*]{0,30}:[^*]*\*[^*]*\*", re.I)
-_NOTE = re.compile(r"\s*note\s*:", re.I)
-_REFERS = re.compile(r"\b(?:to|from|until|at|between|and|rep(?:eat)?)\s*[(\[]?$", re.I)
-_ENDS = re.compile(r"[.!:;]\s*[)\]]?\s*$")
+_HEADED = regex(r"\s*(?:[a-z]+\s+){0,2}(?:rows?|rnds?|rounds?)\b[^:*]{0,30}:[^*]*\*[^*]*\*", re.I)
+_NOTE = regex(r"\s*note\s*:", re.I)
+_REFERS = regex(r"\b(?:to|from|until|at|between|and|rep(?:eat)?)\s*[(\[]?$", re.I)
+_ENDS = regex(r"[.!:;]\s*[)\]]?\s*$")
 
 
 def single_stars(rows: Iterable[str]) -> bool:

@@ -8,13 +8,15 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 from stepper.craft.stitches import find_stitch, stitch
 from stepper.project.instructions import Assumed, Line
 from stepper.project.own_stitches.meaning import Meaning, read_meaning
 from stepper.project.problems import Problem, Span
 from stepper.project.rewording.reworded import Reworded
+from stepper.records import dataclass
+from stepper.regex import regex
 
 _ALIKE = (
     frozenset({"ssk", "skp", "k2tog tbl"}),
@@ -31,11 +33,11 @@ _ALIKE = (
 _MOVED = ("k", "p", "sl")
 """Stitches that rows give a number and a place; a page that means another stitch by them is not read."""
 _DOUBLE = ("mds", "ds", "dst")
-_TELLS_DOUBLE = re.compile(
+_TELLS_DOUBLE = regex(
     r"\bdouble\s+st(?:itch)?\b|\bgerman\s+short\s+rows?\b|\b(?:two|both|2)\s+(?:legs|strands)\b", re.I
 )
 """Words that explain the stitch made at the turn of a German short row, however it is drawn up."""
-_WORDS = re.compile(
+_WORDS = regex(
     r"(?:in|to|on|at|as|of|or|an|be|is|it|up|by|for|end|rows?|rnds?|rounds?|rep|and|all|beg|sts?|rs|ws|mc|cc|bor|co|bo"
     r"|cont|patt|rem|foll|alt|tog|tbl|pm|sm|rm|m|est|next|turn|until|with|work|repeat|then)$",
     re.I,
@@ -179,17 +181,17 @@ class Abbreviations:
         return replace(line, assumed=(*line.assumed, *told))
 
 
-_VERB = re.compile(r"\b(?:work|make|do)\s+(?:an?\s+)?$", re.I)
-_LABEL = re.compile(r"^[^:*(\[]{1,60}:")
-_OVER = re.compile(r"\s+over\s+(?:the\s+)?(?:next\s+)?(\d+)\s*(?:sts?|stitches)\b", re.I)
-_AGAIN = re.compile(
+_VERB = regex(r"\b(?:work|make|do)\s+(?:an?\s+)?$", re.I)
+_LABEL = regex(r"^[^:*(\[]{1,60}:")
+_OVER = regex(r"\s+over\s+(?:the\s+)?(?:next\s+)?(\d+)\s*(?:sts?|stitches)\b", re.I)
+_AGAIN = regex(
     r"\s*(?:\d+\s*(?:times|x\b)|(?:once|twice|(?:two|three)\s+times)\b|to\s+(?:end|last|m\b|marker)"
     r"|(?:across|around)\b|x\s*\d)",
     re.I,
 )
-_INTO_NEXT = re.compile(r"\s+in(?:to)?\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+st(?:itch)?\b", re.I)
-_IN_BRACKETS = re.compile(r"\s*\(\s*(\d{1,2})\s*(?:times|x)\s*\)", re.I)
-_NUMBER = re.compile(r"\s+(\d{1,2})(?=\s*[,.;\])*]|\s*$)")
+_INTO_NEXT = regex(r"\s+in(?:to)?\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+st(?:itch)?\b", re.I)
+_IN_BRACKETS = regex(r"\s*\(\s*(\d{1,2})\s*(?:times|x)\s*\)", re.I)
+_NUMBER = regex(r"\s+(\d{1,2})(?=\s*[,.;\])*]|\s*$)")
 
 
 def _behind_label(text: str) -> int:
@@ -213,7 +215,7 @@ def _in_its_place(meaning: Meaning, text: str, end: int) -> tuple[str, int]:
     return (f"({meaning.text})" if _AGAIN.match(text, end) else meaning.text), end
 
 
-_ALL_OVER = re.compile(r"\d|one\b|two\b|at\b|each\b|evenly\b|sts?\b|stitch|to\b|every\b|on\b|by\b", re.I)
+_ALL_OVER = regex(r"\d|one\b|two\b|at\b|each\b|evenly\b|sts?\b|stitch|to\b|every\b|on\b|by\b", re.I)
 
 
 def _is_a_change(one: OwnStitch, text: str) -> bool:

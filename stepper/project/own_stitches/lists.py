@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind, find_stitch
 from stepper.project.own_stitches.abbreviations import Abbreviations
@@ -13,8 +12,10 @@ from stepper.project.problems import Problem, Span
 from stepper.project.reading.own_words import is_own_row
 from stepper.project.reading.parsing import NOTE, made_plain
 from stepper.project.respelt import Respelt, Row
+from stepper.records import dataclass
+from stepper.regex import regex
 
-_HEAD = re.compile(
+_HEAD = regex(
     r"^\s*(?:(?:special|other|unusual|key\s+to|list\s+of|stitch)\s+)?(?:abbreviations?|stitches|terms)(?:\s+used)?"
     r"(?:\s+in\s+(?:this|the)\s+pattern)?\s*(?::|-(?=\s)|$)\s*",
     re.I,
@@ -23,37 +24,37 @@ _HEAD = re.compile(
 _SIGN = r"\s*(?:[=:\u2013\u2014]|-(?=\s))\s*"
 _SHORT = r"[A-Za-z][A-Za-z0-9/&]{0,7}(?:-[A-Za-z0-9]{1,3})?"
 _LONG = r"[A-Za-z][\w'/ -]{2,40}?"
-_ENTRY = re.compile(
+_ENTRY = regex(
     rf"^\W{{0,3}}(?:{_LONG}\s*[(\[](?P<behind>{_SHORT})[)\]]|(?P<name>{_SHORT})(?:\s*[(\[](?P<long>{_LONG})[)\]])?){_SIGN}"
     r"(?P<words>\S.*)$"
 )
-_OTHER_ENTRY = re.compile(
+_OTHER_ENTRY = regex(
     r"\W{0,3}[A-Za-z][\w()&]{0,9}(?:\s*[/,]\s*[A-Za-z][\w()&]{0,9}){0,4}\s*(?:[=\u2013\u2014]|-(?=\s))"
 )
 """A row of a list that explains words, and no stitch: "st(s) - stitch(es)", "pm / sm - place / slip"."""
-_ENTRIES = re.compile(
+_ENTRIES = regex(
     rf"[;.]\s+(?=(?:{_LONG}\s*\({_SHORT}\)|{_SHORT}(?:\s*\({_LONG}\))?)\s*=)|;\s+(?={_SHORT}\s*:)"
     rf"|,\s+(?={_SHORT}\s*=)"
 )
-_NO_NAME = re.compile(
+_NO_NAME = regex(
     r"(?:rows?|rnds?|rounds?|next|mc|cc\d?|size|note|nb|tip|[a-z]{1,2}\d*\s?mm|(?:cm|in|mm|rs|ws)"
     r"|body|back|fronts?|brim|crown|cuff|cuffs|hem|neck|collar|heel|foot|toe|leg|hand|thumb|band|yoke|rib|border|edging|hood|"
     r"sleeves?|shape|gauge|tension|needles?|yarn|chart|left|right|first|second|all|both|then|setup|set-up|dec|sizes?)$",
     re.I,
 )
 """What stands before a colon or an equals sign and is no stitch: rows, parts, yarns, measures."""
-_ROW = re.compile(r"^\W*(?:next|rows?|rnds?|rounds?|\d)", re.I)
-_VOCABULARY = re.compile(
+_ROW = regex(r"^\W*(?:next|rows?|rnds?|rounds?|\d)", re.I)
+_VOCABULARY = regex(
     r"(?:k|p|st|sts|rep|rem|rnds?|rows?|rs|ws|mc|cc\d?|beg|cont|patt|tog|tbl|inc|dec|alt|foll|approx|bor|co|bo|cn|dpns?|"
     r"pm|sm|rm|sl|kwise|pwise|wyif|wyib|yo|psso|p2sso|m|ds|w&t|lh|rh|eor|meas|prev|sk|ch)$",
     re.I,
 )
 """Abbreviations of words that are read anyway."""
-_A_LINE = re.compile(
+_A_LINE = regex(
     r"\b(?:until|rows?|rnds?|rounds?|rep(?:eat)?|cast|bind|end|last|sts\s+rem|remain|measures)\b|\*", re.I
 )
 """Words of a line that is worked, which no list explains."""
-_SHOUTED = re.compile(r"(?=.*[A-Z].*[A-Z0-9]|.*\d)[A-Za-z0-9/&-]+$")
+_SHOUTED = regex(r"(?=.*[A-Z].*[A-Z0-9]|.*\d)[A-Za-z0-9/&-]+$")
 
 
 def take_definitions(

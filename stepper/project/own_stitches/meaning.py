@@ -9,7 +9,6 @@ place in the row or a choice.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import cache
 
 from stepper.craft.stitches import Kind, stitch
@@ -19,6 +18,8 @@ from stepper.project.own_stitches.stitches_told import NUMBERS, TOLD, Made
 from stepper.project.problems import Span
 from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.stitchwork import Element, Several, Work
+from stepper.records import dataclass
+from stepper.regex import regex
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,23 +68,23 @@ def _words() -> tuple[tuple[re.Pattern[str], Made], ...]:
     return tuple((re.compile(words, re.I), made) for words, made in TOLD)
 
 
-_CLAIM = re.compile(
+_CLAIM = regex(
     r"\s*[(\[–-]?\s*(?:=\s*)?(?P<by>\d|one|two|three|four)\s+(?:sts?|stitch(?:es)?)\s+(?P<what>inc(?:reased|['’]?d)?|dec(?:reased|['’]?d)?|more|less|made|lost)"
     r"\.?\s*[)\]]?\s*\.?\s*$",
     re.I,
 )
-_LEANS = re.compile(
+_LEANS = regex(
     r"\s*[(\[](?:(?:left|right)[- ]leaning|single|double|cent(?:re|er)d|decrease|increase|\s)+[)\]]",
     re.I,
 )
-_FOR_LOOKS = re.compile(r"[.;]\s*this\s+(?:makes|gives|creates|forms|leans)\b[^.\d]*\.?\s*$", re.I)
-_DEPENDS = re.compile(
+_FOR_LOOKS = regex(r"[.;]\s*this\s+(?:makes|gives|creates|forms|leans)\b[^.\d]*\.?\s*$", re.I)
+_DEPENDS = regex(
     r"\bor\b|\bif\b|\b[rw]s\b|\b(?:right|wrong)\s+side|\brows?\b|\brounds?\b|\brnds?\b|\blast\b|\bend\b|\brep(?:eat)?\b|\bcast\b|\bbind\b",
     re.I,
 )
 """Words that make what is worked depend on the side or the place, or that repeat it until somewhere."""
-_NAMED_BEFORE = re.compile(r"^\s*(?P<name>[^:–;,()]{2,50}?)\s*(?::|–|\s-\s|\bas\s+follows\b:?)\s*(?=\S)")
-_NUMBER_WORDS = re.compile(r"\b(?:two|three|four|five|six)\b", re.I)
+_NAMED_BEFORE = regex(r"^\s*(?P<name>[^:–;,()]{2,50}?)\s*(?::|–|\s-\s|\bas\s+follows\b:?)\s*(?=\S)")
+_NUMBER_WORDS = regex(r"\b(?:two|three|four|five|six)\b", re.I)
 _WORKED = frozenset({Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE})
 _MOST = 24
 """An abbreviation is of so many stitches at most; what is longer is a row."""

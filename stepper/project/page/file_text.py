@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from itertools import groupby
 from typing import Final
 
@@ -28,9 +27,11 @@ from stepper.project.page.pieces import PagePart, Piece
 from stepper.project.page.quoting import comment, size_line, value, writable
 from stepper.project.records import records_in
 from stepper.project.stitchwork import ChartPart, Until, Work
+from stepper.records import dataclass
+from stepper.regex import regex
 
-_RIBBED = re.compile(r"\b(?:rib|ribbing|neckband|cuffs?|hem|brim|welt|collar|button\s*bands?|bands?)\b")
-_COLOURED = re.compile(r"colou?r|strand|fair|chart|pattern")
+_RIBBED = regex(r"\b(?:rib|ribbing|neckband|cuffs?|hem|brim|welt|collar|button\s*bands?|bands?)\b")
+_COLOURED = regex(r"colou?r|strand|fair|chart|pattern")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -14,6 +14,7 @@ from stepper.project.grammar import abbreviations
 from stepper.project.page.front_values import YARN_WORDS
 from stepper.project.page.headings import Heading, is_clutter
 from stepper.project.page.orders import LONGEST, casts_on, has_row_head, holds_instruction, is_order
+from stepper.regex import regex
 
 KINDS = (
     "title",
@@ -59,21 +60,21 @@ _KNOWN = (
     r"|m1[lrp]?|psso|p2sso|tbl|rnds?|cont|foll|rem|alt|patt|cn|mc|cc\d?|bor|co|bo|dpns?|approx|wy[ib]f?|w&t"
     r"|[ct]\d[fb]|m|ds|st\(s\)|rnd\(s\)|lh|rh|eor|nor|mk|kwise|pwise|meas|tw\d\w?|lp|rev\s+st\s+st"
 )
-_DEFINED = re.compile(rf"^\W*(?:{_KNOWN})\s*(?:[=:–—]|-(?=\s)|\s-\s)\s*\S", re.I)
+_DEFINED = regex(rf"^\W*(?:{_KNOWN})\s*(?:[=:–—]|-(?=\s)|\s-\s)\s*\S", re.I)
 """An abbreviation and what it means, anywhere."""
-_LISTED = re.compile(
+_LISTED = regex(
     r"^\W*(?!(?:row|rnd|round|rows|rnds|rounds)s?\b\W*\d)(?P<key>[^\s=:]{1,12}(?:\s(?:st|sts|st\s+st))?"
     r"|[A-Za-z]{1,4}\s?&\s?[A-Za-z]{1,3})"
     r"\s*(?:[=:–—]|-\s|\s)\s*(?P<words>\S.*)$",
     re.I,
 )
 """An abbreviation and its meaning in a list; the sign between them may have been lost in copying."""
-_SPELT_OUT = re.compile(
+_SPELT_OUT = regex(
     r"(?:knit|purl|bind|cast|repeat|increas|decreas|slip|place|contin|begin|make|making|remove|yarn|wrap)",
     re.I,
 )
 """How the meanings of the common abbreviations begin."""
-_NO_KEY = re.compile(
+_NO_KEY = regex(
     r"(?:rows?|rnds?|rounds?|next|cast|bind|join|work|knit|purl|repeat|continue|place|change|break"
     r"|using|with|body|sleeves?|"
     r"back|fronts?|brim|crown|cuff|hem|neck|neckband|collar|heel|foot|toe|leg|hand|thumb|band|yoke|rib"
@@ -82,25 +83,25 @@ _NO_KEY = re.compile(
     r"|graft|divide)\.?$",
     re.I,
 )
-_PAIRS = re.compile(
+_PAIRS = regex(
     r"^(?:\s*[A-Za-z0-9]{1,6}(?:\(s\))?(?:\.[A-Za-z0-9]{1,6})?\.?\s*[,=:–-]\s*"
     r"(?:[^\d;*]|\b[12](?=\s+(?:sts?|stitch|stitches|loops?)\b))+(?:;|\.?$))+\.?$"
 )
 """Abbreviations in a row of pairs: "K., knit; st.st., stocking stitch; dec., work 2 sts. together"."""
-_GAUGE = re.compile(
+_GAUGE = regex(
     r"\d[\d.,/½¼¾ ]*(?:sts?|stitches)\b[^!?]*(?:\b(?:to|per|over|in|on|x|by|and|measure)\b|[=/x&×:,])[^!?]*\d"
     r"|\d[\d./½¼¾ ]*(?:rows?|rnds?|rounds?)\b[^!?]*(?:=|\bto\b|\bper\b|\bover\b|/)[^!?]*\d"
     r"|\b(?:gauge|tension|swatch)\b",
     re.I,
 )
-_GAUGE_PART = re.compile(
+_GAUGE_PART = regex(
     r"^\W*(?:(?:sts|rows?|rnds)\W+)?[\d.½¼¾]+\s*(?:sts?|stitches|rows?|rnds?|rounds?)\b(?:\W+(?:and|&"
     r"|by|x|=|per|to|over|in)\b.*)?\W*$"
     r"|^\W*(?:=|over|to|per)?\s*[\d.½¼¾/]+\s*(?:cm|mm|in|inch(?:es)?|\"|″)\W",
     re.I,
 )
-_HOW_KNITTED = re.compile(r"\b(?:knit(?:ted)?|work(?:ed)?)\s+(?:in|on|over|with|flat|using)\b", re.I)
-_NOT_IN_A_GAUGE = re.compile(
+_HOW_KNITTED = regex(r"\b(?:knit(?:ted)?|work(?:ed)?)\s+(?:in|on|over|with|flat|using)\b", re.I)
+_NOT_IN_A_GAUGE = regex(
     r"\*|\b[kp]\d|\b(?:cast|bind)\s+o|\buntil\b|\brep\b|k2tog|\bssk\b|\byo\b|\b(?:inc|dec)(?:reas\w+)?\b"
     r"|\b(?:knit|purl|work|slip)\s+(?:\d|each|every|all)",
     re.I,
@@ -113,52 +114,52 @@ _MEASURE = (
     r"|measures?|shoulder\s+width|arm|hand|"
     r"across|deep)\b"
 )
-_MEASURED = re.compile(
+_MEASURED = regex(
     rf"{_MEASURE}[^!?]{{0,400}}\d|\d[^!?]{{0,200}}{_UNIT}[^!?]{{0,200}}{_MEASURE}|^\W*(?:actual|finished)\b[^!?]*\d"
     rf"|^[\d\s.,½¼¾/()\[\]:;–-]+{_UNIT}\W*$",
     re.I,
 )
-_TABLE = re.compile(
+_TABLE = regex(
     rf"^(?:[^\W\d]+\W+){{0,5}}[\d\s.,½¼¾/()\[\]:;–-]*\d(?:\s*{_UNIT})?[\d\s.,½¼¾/()\[\]:;–-]*(?:{_UNIT})?\W*$"
 )
-_COLUMN = re.compile(rf"^\W*(?:[\w/]+\W+){{0,3}}{_MEASURE}\W*$", re.I)
+_COLUMN = regex(rf"^\W*(?:[\w/]+\W+){{0,3}}{_MEASURE}\W*$", re.I)
 """A measurement whose numbers are in the next row."""
-_SIZES = re.compile(
+_SIZES = regex(
     r"^\W*(?:(?:shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?"
     r"|sizing)\b|\bto\s+fit\b|^\W*one\s+size\b|^(?:[\s,/(\[]*\b(?:\d?X{0,3}[SML]|\dX|small|medium|large"
     r"|one\s+size)\b[\s,/)\]]*){2,}$",
     re.I,
 )
-_LETTERED = re.compile(
+_LETTERED = regex(
     r"^\W*(?:MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*(?!main\b"
     r"|contrast)[A-Za-z][^\d]*(?:\(?\d+\s+(?:skein|ball|hank).*)?$"
 )
-_NEEDLES = re.compile(
+_NEEDLES = regex(
     r"\b(?:needles?|circulars?|dpns?|double[- ]pointed|crochet\s+hook|hook)\b|^\W*(?:US|UK)\s*\d+\b", re.I
 )
-_TOOL = re.compile(r"\W*(?:\d+\s*prs?|\d+\s*pairs?|US|size)\b", re.I)
-_NOTIONS = re.compile(
+_TOOL = regex(r"\W*(?:\d+\s*prs?|\d+\s*pairs?|US|size)\b", re.I)
+_NOTIONS = regex(
     r"\b(?:markers?|holders?|tapestry|darning|scrap\s+yarn|waste\s+yarn|scissors|buttons?"
     r"|cable\s+needle|row\s+counter|pins?|"
     r"zip(?:per)?|ribbon|elastic|beads?|tape\s+measure|pom[- ]?pom)\b",
     re.I,
 )
-_COPYRIGHT = re.compile(
+_COPYRIGHT = regex(
     r"©|\(c\)\s*(?:\d{4}|by)|\bcopyright\b|all\s+rights\s+reserved|\b(?:personal|private)\s+use\b"
     r"|may\s+not\s+be\s+(?:sold|copied|reproduced)",
     re.I,
 )
-_ADDRESS = re.compile(r"https?://|\bwww\.|\S{1,64}@\S{1,64}\.\S", re.I)
-_STITCH_PATTERN = re.compile(
+_ADDRESS = regex(r"https?://|\bwww\.|\S{1,64}@\S{1,64}\.\S", re.I)
+_STITCH_PATTERN = regex(
     r"\bmultiple\s+of\s+\d+|\b(?:pattern|stitch|rib)\s*\((?:worked|multiple|over)\b", re.I
 )
-_CHART = re.compile(r"^\W*(?:charts?|key|legend|schematics?|symbols?)\b|\bsee\s+(?:the\s+)?chart\b", re.I)
-_SPEAKER = re.compile(
+_CHART = regex(r"^\W*(?:charts?|key|legend|schematics?|symbols?)\b|\bsee\s+(?:the\s+)?chart\b", re.I)
+_SPEAKER = regex(
     r"^\W*[^\W\d][\w.' -]{0,30}?(?:\s+(?:says|said|writes|wrote|asks|asked|replies|replied))?\s*:\s*|^\W+",
     re.I,
 )
 """Who wrote a comment: "Anja says: "."""
-_PROSE = re.compile(r"[^\W\d_]{3,}(?:['’][a-z]+)?")
+_PROSE = regex(r"[^\W\d_]{3,}(?:['’][a-z]+)?")
 
 
 def kind_under(heading: Heading) -> str:

@@ -7,76 +7,78 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.craft.needles import MM_SIZE, US_SIZE
 from stepper.project.lengths import read_needle, read_number
+from stepper.records import dataclass
+from stepper.regex import regex
 
 _NUMBER = r"\d+(?:\.\d+)?(?:\s?[½¼¾]|\s1/2)?"
-_GAUGE = re.compile(
+_GAUGE = regex(
     rf"(?P<st>{_NUMBER})\s*(?:sts?|stitches)\b\.?\s*(?:and|&|,|x|×|by|/)\s*(?P<rows>{_NUMBER})\s*"
     r"(?P<word>rows?|rnds?|rounds?)\b",
     re.I,
 )
 _INCH = r"(?:the\s+|an?\s+|one\s+|1\s+)(?:square\s+|sq\.?\s+)?inch\b"
-_OVER = re.compile(
+_OVER = regex(
     rf"(?P<inch>{_INCH})|(?P<over>{_NUMBER})\s*(?:x\s*\d+\s*)?(?P<unit>cms?|in(?:ch(?:es)?)?\b|\"|″|”|'')",
     re.I,
 )
-_ALONE = re.compile(
+_ALONE = regex(
     rf"(?<![\w.])(?P<number>{_NUMBER})\s*(?:(?P<st>sts?|stitches)|rows?|rnds?|rounds?)\b\.?\s*"
     rf"(?:(?P<sure>=|/|per)|to|over|in)\s*(?:(?P<inch>{_INCH}|inch\b)|(?P<over>{_NUMBER})\s*(?P<unit>cms?|in(?:ch(?:es)?)?\b|\"|″|”|''))",
     re.I,
 )
 """Stitches, or rows, over a length of their own: "22 sts = 4 in"; with its word also "5 sts to the inch"."""
-_FABRIC = re.compile(
+_FABRIC = regex(
     r"\b(?:in|over|of)\s+(?:the\s+)?((?!the\b|all\b|each\b|one\b)[a-z][a-z ]*?)"
     r"(?=\s+(?:on|with|using|before|after|worked|and|or|to|in)\b|\s*[,.;(]|\s*$)",
     re.I,
 )
-_NEEDLE = re.compile(
+_NEEDLE = regex(
     rf"{MM_SIZE}\b|\b{US_SIZE}|\bsize\s+\d+(?:\.\d+)?\s*\(US\)", re.I
 )
-_COMPARED = re.compile(r"\b(?P<which>larger|bigger|smaller)(?:[ -]sized?)?\s+(?:[\w-]+\s+)?needles?\b", re.I)
+_COMPARED = regex(r"\b(?P<which>larger|bigger|smaller)(?:[ -]sized?)?\s+(?:[\w-]+\s+)?needles?\b", re.I)
 """A gauge on one of the two needles of the page, which it does not call by size."""
-_SIZE_OF_PATTERN = re.compile(r"\b(?:charts?|repeats?|reps?|multiples?|motifs?|panels?)\b", re.I)
+_SIZE_OF_PATTERN = regex(r"\b(?:charts?|repeats?|reps?|multiples?|motifs?|panels?)\b", re.I)
 """What a page calls that which has its stitches and rows without a length."""
-_WORD_GAUGE = re.compile(r"\b(?:gauge|tension|swatch)\b", re.I)
-_SKEIN = re.compile(
+_WORD_GAUGE = regex(r"\b(?:gauge|tension|swatch)\b", re.I)
+_SKEIN = regex(
     r"(?P<g>\d+)\s*g(?:rams?|ms?)?\b\W{0,6}(?:=|per|/|,)?\s*(?P<m>\d+)\s*(?P<u>m|metres?|meters?|yds?"
     r"|yards?)\b|"
     r"(?P<m2>\d+)\s*(?P<u2>m|metres?|meters?|yds?|yards?)\b\W{0,6}(?:per|/|="
     r"|,)?\s*(?P<g2>\d+)\s*g(?:rams?|ms?)?\b",
     re.I,
 )
-_KEYED = re.compile(
+_KEYED = regex(
     r"(?<![\w(])(?:yarn\s+|shade\s+|colou?r\s+)?(MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*([^;,.()\n]+)"
 )
 _AMOUNT = (
     r"\d+(?:\s*[(\[][\d\s,;.½¼¾-]+[)\]])*\s*(?:g|gr|gms?|grams?|oz|yds?|yards?|m|metres?|meters?|skeins?|balls?|hanks?)\b"
 )
-_WEIGHED = re.compile(
+_WEIGHED = regex(
     rf"(?<![\w(])(?P<key>MC|CC\d?)\s*[:=–—-]?\s*{_AMOUNT}|{_AMOUNT}\s+(?:of\s+)?(?P<behind>MC|CC\d?)\b"
 )
 """Yarns of a list of amounts: "MC 50 g, CC1 20 g", "50 g of MC"."""
-_BRACKETED = re.compile(r"([A-Za-z][A-Za-z' -]{1,60}?)\s*\((MC|CC\d?|[A-F])\)")
-_ROLE = re.compile(
+_BRACKETED = regex(r"([A-Za-z][A-Za-z' -]{1,60}?)\s*\((MC|CC\d?|[A-F])\)")
+_ROLE = regex(
     r"\b(?P<role>main|contrast(?:ing)?)\s+(?:colou?r|shade|yarn)\s*(?P<number>[1-9])?\s*(?:[:=]|\s[–—-]\s)|"
     r"(?<![\w(])(?-i:(?P<key>MC|CC\d?))\s*(?:[:=]|\s[–—-]\s)\s*(?:main|contrast(?:ing)?)\b",
     re.I,
 )
 """A yarn called by what it does alone: "Main colour: 419 yds", "CC - contrast color"."""
-_SHADED = re.compile(r"\b(?:shade|colou?r|yarn)\s+(MC|CC\d?|[A-F])\s*\(([^)\n]+)\)")
-_LETTERED = re.compile(r"\b(?i:shade|colou?r|yarn)\s+(MC|CC\d?|[A-F])(?=\s*(?:[;,.:)\n]|$))")
+_SHADED = regex(r"\b(?:shade|colou?r|yarn)\s+(MC|CC\d?|[A-F])\s*\(([^)\n]+)\)")
+_LETTERED = regex(r"\b(?i:shade|colou?r|yarn)\s+(MC|CC\d?|[A-F])(?=\s*(?:[;,.:)\n]|$))")
 """A yarn called by its letter alone: "50 g in colour A"."""
-_MEASURE = re.compile(
+_MEASURE = regex(
     r"\d\s*(?:cms?|mm|in|inch(?:es)?|\"|\u2033|\u201d)(?!\w)|\b(?:chest|bust|waist|hips?|length|width"
     r"|circumference|depth|height|"
     r"armhole|sleeve|shoulder|wrist|measurements?)\b|^[\d\s.,()\[\]:;-]+$",
     re.I,
 )
 """Words after the letters of a schematic, which no yarn is called."""
-YARN_WORDS = re.compile(
+YARN_WORDS = regex(
     r"\b(?:yarns?|wool|worsted|aran|chunky|bulky|fingering|sport(?:\s+weight)?|dk|double\s+knitting"
     r"|lace\s*weight|4[- ]?ply|[2-8]-ply|"
     r"merino|alpaca|cotton|silk|mohair|linen|acrylic|nylon|cashmere|skeins?|balls?|hanks?|cones?"

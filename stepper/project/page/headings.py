@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 
 from stepper.project.page.orders import casts_on, holds_instruction
+from stepper.records import dataclass
+from stepper.regex import regex
 
-_PART = re.compile(
+_PART = regex(
     r"\b(?:body|sleeves?|yoke|neck(?:band|line)?|collar|cuffs?|brim|crown|hat|band|thumbs?|hands?|palm"
     r"|fingers?|arms?|ears?|head|tail|wings?|muzzle|beak|paws?|flippers?|soles?|mittens|mitts|socks|helmet"
     r"|muffler|wristlets?|bonnet|flower|petals?|lid|"
@@ -20,13 +21,13 @@ _PART = re.compile(
 )
 """Words that name a part of a garment, or the beginning of its instructions."""
 
-_OF_PARTS = re.compile(
+_OF_PARTS = regex(
     r"(?:left|right|front|back|first|second|upper|lower|top|bottom|side|main|both|and|button|of|the|to"
     r"|make|making|up|inner|outer)",
     re.I,
 )
 """Words that go with the name of a part."""
-_FRONT = re.compile(
+_FRONT = regex(
     r"^(?:(?:pattern|designer'?s?|general|important)\s+notes?|(?:finished|knitted"
     r"|actual)\s+(?:measurements?|sizes?|dimensions?)|"
     r"skill\s+level|level|special\s+(?:stitches|techniques|abbreviations?)|before\s+you\s+(?:begin"
@@ -44,42 +45,42 @@ _FRONT = re.compile(
 )
 """Words that head text that is not knitted: materials, gauge, abbreviations."""
 
-_COMMENTS = re.compile(
+_COMMENTS = regex(
     r"(?:(?:leave|post|add)\s+(?:a|your)\s+)?(?:\d{1,4}\s+)?(?:(?:readers?'?s?'?|your|the)\s+)?"
     r"(?:comments?|responses?|replies|reactions|thoughts\s+on\s.{1,60})(?:\s*\(\d{1,4}\))?"
     r"|what\s+(?:our|the|my|other)\s+(?:readers|knitters)\s+(?:say|said|wrote|think|thought)(?:\s+about\s.{1,40})?",
     re.I,
 )
 """What heads the comments of readers below a page: "3 comments", "What our readers say"."""
-_TOP = re.compile(r"(?:the\s+)?top", re.I)
+_TOP = regex(r"(?:the\s+)?top", re.I)
 """The last part of a hat or mitten, which is no word of a part beside others: "top down"."""
 
-_CHART = re.compile(r"^chart\s+([A-Za-z0-9][\w-]*)\b(?!\s*,)(?P<rest>[^.]*)$", re.I)
-_CLUTTER = re.compile(
+_CHART = regex(r"^chart\s+([A-Za-z0-9][\w-]*)\b(?!\s*,)(?P<rest>[^.]*)$", re.I)
+_CLUTTER = regex(
     r"^(?:(?:page|p\.)\s*\d+(?:\s*(?:of|/)\s*\d+)?|\d{1,3}|\d+\s*/\s*\d+|-\s*\d+\s*-|https?://\S+|www\.\S+"
     r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•\s]{3,})$",
     re.I,
 )
-_STITCH_PATTERN = re.compile(
+_STITCH_PATTERN = regex(
     r"^[A-Z][\w' -]{0,40}\b(?:pattern|stitch|patt|st|rib|lace|cable|panel)\s*"
     r"\((?:[a-z ]*\bmultiple\b|(?:worked\s+)?over\b|\d+\s*sts|any\b)[^)]*\)\s*:?$",
     re.I,
 )
 """The name of a stitch pattern with the stitches it needs: "Lace pattern (over 8 sts)"."""
-_NUMBERED = re.compile(
+_NUMBERED = regex(
     r"^(?:step|part|section)\s+(?:\d{1,2}|[IVX]{1,4}|one|two|three|four|five)\s*[:.–—-]\s*", re.I
 )
 HOW_OFTEN = r"(?:make|work|knit)\s+(?:\d{1,2}|one|two|three|four|five|six|both)"
 """How often a part is made, in brackets behind its name."""
-_MADE = re.compile(
+_MADE = regex(
     rf"{HOW_OFTEN}(?:\s+(?:alike|the\s+same|of\s+each))?"
     r"|(?:both|two|2)(?:\s+(?:alike|the\s+same))?|(?:worked|knit(?:ted)?|made)\s+alike",
     re.I,
 )
 """How often a part is made: what such words stand behind is a part, whatever it is called."""
-_INLINE = re.compile(r"^([^\W\d_][^:]{1,40}?)\s*(?::|\.\s*[–—])\s*(\S.*)$")
+_INLINE = regex(r"^([^\W\d_][^:]{1,40}?)\s*(?::|\.\s*[–—])\s*(\S.*)$")
 
-_SIZE_COLUMNS = re.compile(
+_SIZE_COLUMNS = regex(
     r"\s*(?:[(\[](?:cm|in|inches)[)\]]\s*)?(?:(?:\d{1,3}|\d?X{0,3}[SML]|\dX)[\s|]+){2,}(?:\d{1,3}|\d?X{0,3}[SML]|\dX)[\s|]*"
 )
 """The sizes over the columns of a table, behind what the table is of."""
@@ -203,7 +204,7 @@ def small_part(row: str, above: str, below: str) -> Heading | None:
     return Heading(kind="part", name=plain) if named else None
 
 
-_BEGINS_WORK = re.compile(
+_BEGINS_WORK = regex(
     r"^[^:]+?\s*(?::|\.\s*[–—])\s*(?:(?:with|using|in)\b[^.;:]{1,60}?)?"
     r"\b(?:begin|beginning|start|starting|commence|commencing)\b(?!\s+(?:the\s+)?(?:dec|inc|shap|row|rnd|round))",
     re.I,
@@ -215,13 +216,13 @@ def begins_work(row: str) -> bool:
     return _BEGINS_WORK.match(row) is not None
 
 
-_WHOLE = re.compile(
+_WHOLE = regex(
     r"(?:(?:the|left|right|first|second|1st|2nd)\s+)*(?:back|fronts?|sleeves?|mittens?|mitts?|gloves?|socks?|stockings?"
     r"|slippers?|bootees?|legwarmers?)",
     re.I,
 )
 """A piece that is knitted by itself, and may have headings of its own below it."""
-_WITHIN = re.compile(
+_WITHIN = regex(
     r"(?:(?:the|upper|lower|top|sleeve|thumb|heel)\s+)*(?:cuffs?|hand|palm|thumb|gusset|fingers?|tip|top|heel|flap|instep"
     r"|sole|foot|toe|leg|armholes?|neck(?:line)?|shoulders?|head|cap|crown|welt|hem|ribbing|rib|border|edging)",
     re.I,
@@ -239,12 +240,12 @@ def is_within_piece(name: str) -> bool:
     return _WITHIN.fullmatch(name) is not None
 
 
-_IN_WORDS = re.compile(
+_IN_WORDS = regex(
     r"^(?!.*\b(?:rnds?|rounds?|rows?)\s+\d).*\bchart\s+(?P<chart>[A-Za-z0-9]+)\b.{0,30}\b(?:in\s+words|written\s+out|written\s+instructions)\W*$",
     re.I,
 )
 """What stands over the rounds of a chart that are told in words beside it."""
-_STRETCH = re.compile(
+_STRETCH = regex(
     r"(?:(?:first|second|third|fourth|fifth|final|last|next|left|right|back|front|neck|shoulder|yoke|body|sleeve|raglan|upper|lower|main|"
     r"colou?r|colou?rwork|contrast|stranded|eyelet|lace|textured|garter|ribbed|german|hem|cuff|cap)\s+){0,3}"
     r"(?:short[-\s]rows?(?:\s+(?:shaping|section))?|(?:colou?r(?:work)?\s+)(?:band|section|motif|yoke|border)|colou?rwork|"
@@ -285,16 +286,16 @@ def inline_part(row: str) -> str:
     return words.lower() if named else ""
 
 
-_EXPLAINED = re.compile(
+_EXPLAINED = regex(
     r"^\s*(?P<name>[A-Z][A-Z-]+(?:[ /][A-Z][A-Z-]+){0,3}|(?:Increas|Decreas)(?:e|ing) tip|Raglan(?: tip)?"
     r"|(?:Toe|Thumb|Crown|Raglan|Gusset) (?:decreases|increases))(?:\s*\([^()]*\))?\s*:?\s*$"
 )
 
 
-_SHOUTED = re.compile(
+_SHOUTED = regex(
     r"^\s*[A-Z][A-Z/ \u2013-]{2,60}?(?:\s*\((?:applies to|for|worked) [a-z ]+\))?\s*:\s*$"
 )
-_ORDERED = re.compile(
+_ORDERED = regex(
     r"\b(?:KNIT|PURL|CAST|BIND|WORK|JOIN|TURN|REPEAT|REP|CHANGE|SLIP|PICK|PLACE|MAKE|BREAK|CUT|HOLD|CONTINUE|BEGIN|EVERY|EACH|ALL|BOTH|"
     r"ONLY|NOT|UNTIL|TIMES|TWICE|AGAIN|ROWS?|ROUNDS?|RNDS?|SIZES?|WITH|REVERSE|REVERSING|SAME|AS|[SMLX]{1,4}|MC|CC|[A-H]|RS|WS)\b"
 )

@@ -11,18 +11,19 @@ import re
 from typing import Final
 
 from stepper.project.problems import Problem
+from stepper.regex import regex
 
 MARK: Final = "LOOK"
 """The word that marks where the knitter has to look."""
 
-_STANDING: Final = re.compile(
+_STANDING: Final = regex(
     rf"(?:^|(?<=\s))# ?{MARK}(?P<row> \(rows? \d[^)]*\))?(?::[ \t]*(?P<why>.*?)|\.)[ \t]*$", re.MULTILINE
 )
 _OF_A_ROW: Final = (
     'Write it so that it is read, keep it as "{form}", or delete this row to leave it as a note.'
 )
 _ROWS: Final = "Own words: … 96 sts."
-_COUNTED: Final = re.compile(
+_COUNTED: Final = regex(
     r"^note\s*:\s*[^:]*[.;)]\s*[\[(=–—-]*\s*\d+(?:\s*[(\[][\d\s,:-]+[)\]])?\s*(?:sts?|stitches)\b[\])]*\.?$",
     re.IGNORECASE,
 )

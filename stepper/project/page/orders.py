@@ -11,13 +11,14 @@ from __future__ import annotations
 import re
 
 from stepper.project.grammar import abbreviations
+from stepper.regex import regex
 
 LONGEST = 800
 """Most letters of a sentence that are looked at; no sentence of a printed page is longer."""
 _COUNT = r"(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve|each|every|all)"
 _ORDINAL = r"(?:\d+(?:st|nd|rd|th)|first|second|third|fourth|fifth|sixth|seventh|eighth)"
 _ROUND = r"(?:rows?|rnds?|rounds?)"
-_ROW_HEAD = re.compile(
+_ROW_HEAD = regex(
     r"^\W*(?:r|rd|rnd)\.?\s*\d+\s*(?:\([rw]s\)\s*)?[.:)]|"
     rf"^\W*(?:(?:short|dec|inc)[- ]?)?{_ROUND}\b\.?\s*(?:\d|\([rw]s\)|[rw]s\b)|^\W*(?:rnds?|rows)\s+[a-z]"
     rf"|^\W*\d+\.\s*{_ROUND}\b|^\W*{_ORDINAL}(?:\W+(?:and|to|&"
@@ -32,18 +33,18 @@ _STITCH = (
     rf"(?:[kp]\s?\d+(?:\s?tog)?(?:\s?tbl)?|\d+[kp]|{abbreviations()}|skpo|sk2po|s2kp2|psso|p2sso"
     r"|sl\s?\d+|[ct]\d[fblr]{1,2}|c\d\d?|tw\d\w?|cr\d\w?|w&t|\d/\d\s[rl]p?c)"
 )
-_WORKED = re.compile(
+_WORKED = regex(
     rf"(?<![\w.]){_STITCH}(?![\w])|(?<![\w.])(?:pm|sm|rm|bo|co)(?=\s*[,;]|\s+\d)|(?<=[,;]\s)(?:pm|sm|rm"
     rf"|turn)\b",
     re.I,
 )
 """Stitches written as abbreviations."""
-_FRAGMENT = re.compile(
+_FRAGMENT = regex(
     rf"^[\s*(\[]*(?:{_STITCH}|[a-z]{{1,3}}\d{{1,2}}[a-z]{{0,3}})(?:[\s,;]+(?>{_STITCH}))*+[\s*)\]]*[.;]?$",
     re.I,
 )
 """A row of nothing but stitches. A stitch once read is not read anew: a long row would take for ever."""
-_REPEATED = re.compile(
+_REPEATED = regex(
     rf"\brep(?:eat)?\b\.?\s[^.]{{0,24}}?(?:\*|\b{_ROUND}\b|\bbetween\b|\bonce\b|\btwice\b|\btimes\b)"
     rf"|\*\s*rep\b",
     re.I,
@@ -56,24 +57,24 @@ _VERB = (
     r"|leave|skip|drop|wrap"
     r"|k|p|bo|co|rib|cont(?:inue)?|divide|transfer|return|pass|unravel|rip|remove)"
 )
-_COUNTED = re.compile(
+_COUNTED = regex(
     rf"(?<![\w'-]){_VERB}\b(?!\s*[:=])[^.!?]*?\b{_COUNT}\b[^.!?]{{0,40}}?\b(?:sts?|stitch(?:es)?"
     rf"|{_ROUND}|times|ridges|"
     rf"markers?)\b",
     re.I,
 )
-_LASTING = re.compile(
+_LASTING = regex(
     rf"(?<![\w'-]){_VERB}\b[^.!?]*\b(?:until|for|to)\s+(?:[a-z' ]{{0,40}}?(?:measures?"
     rf"|is)\s+)?(?:about\s+)?\d[^.!?]*?(?:cms?|mm|in|inches|\"|″)(?!\w)"
     r"|\buntil\b[^.!?]*\b(?:measures?|rem(?:ains?)?|desired|long|length|sts|stitches)\b",
     re.I,
 )
-_EVERY = re.compile(
+_EVERY = regex(
     rf"\b(?:inc|dec)(?:reas(?:e|es|ed|ing))?\b[^.!?]*\b(?:{_COUNT}|alt\w*|other)\b[^.!?]*\b(?:end|side"
     rf"|edge|{_ROUND}|needle)\b",
     re.I,
 )
-_SAID = re.compile(
+_SAID = regex(
     rf"\b\d+\s+(?:more\s+)?{_ROUND}\b|\b{_ROUND}\s+\d+\b|\b\d+\s+(?:inc|dec)\w*\b|\bat\s+the\s+same\s+time\b"
     rf"|\b(?:{_ORDINAL}|every|each|other|alt\w*|next|last|foll\w*)\s+(?:(?:\d+|other|alt\w*|foll\w*"
     rf"|[rw]s)\s+)*{_ROUND}\b"
@@ -95,7 +96,7 @@ _LEAD = (
     r"|(?:with|using|on|at|for|from|beg(?:inning)?|starting|after|when|once|to|in|leaving|holding"
     r"|before)\s(?:[^,.:]|\.\d){1,70}[,:]\s+)*"
 )
-_BEGINS = re.compile(
+_BEGINS = regex(
     rf"^\W*+(?:[^\W\d][^:.]{{0,40}}:\s+\W*+)?{_LEAD}(?:cast\s+(?:on|off)|bind\s+off|co|bo|knit|purl|work"
     rf"|rep(?:eat)?|inc(?:rease)?"
     r"|dec(?:rease)?|slip|sl|pick\s+up|pick\s+and|place|pm|sm|join|turn|break|cut|divide|separate"
@@ -111,7 +112,7 @@ _BEGINS = re.compile(
     r"(?=[\s.,;:*(\[\d]|$)(?!\s*[:=])",
     re.I,
 )
-_MADE = re.compile(
+_MADE = regex(
     r"^\W*(?:[\w ]{1,30}:\s+)?(?:knit\s+(?:flat|from\s+the|in\s+one\s+piece|seamless\w*|sideways|top"
     r"|bottom|side)"
     r"|join\s+(?:us|the\s+(?:group|club|fun)|our)|work(?:\s+(?:gauge|begins|starts|is)|s?\s+(?:well"
@@ -119,24 +120,24 @@ _MADE = re.compile(
     re.I,
 )
 """Prose that begins like an instruction: how the garment is made."""
-_ALONE = re.compile(
+_ALONE = regex(
     r"^\W*\d[\d\s,:;()\[\]–-]*(?:body\s+|sleeve\s+)?(?:sts?|stitches)\b(?:\s+(?:rem\w*|left|on|the"
     r"|needles?|inc\w*|dec\w*|total|in|all|each|for|now|you|have|a|size))*\W*$",
     re.I,
 )
 """A count of stitches on its own."""
-_STITCHES = re.compile(
+_STITCHES = regex(
     r"(?<!\bmultiple of )\b\d+(?:\s*[(\[][^)\]]*[)\]])?\s*(?:sts|stitches)\b(?!\s*\+)", re.I
 )
 """A number of stitches."""
-_CASTS_ON = re.compile(
+_CASTS_ON = regex(
     rf"^\W*+(?:[^\W\d][^:.]{{0,40}}:\s+\W*+)?(?:{_LEAD}|(?:with|using|on)\s(?:[^.:]"
     rf"|\.\d){{1,70}}?\s)(?:(?:loosely|provisionally|now|and)\s+)?"
     r"(?:(?:cast\s+on|co|pick\s+up\s+and\s+(?:knit|k))\b(?!\s+(?:a|an|some|any)\s+(?:multiple|few"
     r"|swatch|odd|even|number))[^.]*?\d)",
     re.I,
 )
-SWATCH = re.compile(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
+SWATCH = regex(r"\b(?:swatch|gauge|tension|square|sample|test)\b", re.I)
 """Words of a piece knitted only to measure, which is no garment."""
 
 

@@ -7,13 +7,14 @@ the knitter sees what is taken and can put it right.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.project.own_stitches.abbreviations import Abbreviations, OwnStitch
 from stepper.project.own_stitches.lists import Entry, entries_of, goes_on
 from stepper.project.page.pieces import Piece
 from stepper.project.page.quoting import value
 from stepper.project.problems import Span
+from stepper.records import dataclass
 
 _LISTS = ("abbreviations", "stitch patterns")
 _PLACE = Span(line=1, column=1)

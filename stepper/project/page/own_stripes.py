@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.project.page.front_values import find_yarns
 from stepper.project.page.pieces import Piece
 from stepper.project.page.quoting import value
 from stepper.project.reading.parsing import made_plain
 from stepper.project.stripes.stripe_sequences import StripeSequences
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

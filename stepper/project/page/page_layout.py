@@ -16,8 +16,10 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
+
+from stepper.records import dataclass
+from stepper.regex import regex
 
 EDGE: Final = 0.09
 """Share of a page's height, at its top and at its foot, that holds running heads."""
@@ -31,7 +33,7 @@ _LEAST_IN_FULL: Final = 0.5
 """Smallest share of a column's letters in full lines; the rest are headings and paragraph ends."""
 _SAME_ROW: Final = 0.5
 """Lines whose middles are closer than this share of their height are on one row."""
-_PAGE_NUMBER = re.compile(r"(?:page\s*)?\d{1,3}(?:\s*(?:of|/)\s*\d{1,3})?|[-–]\s*\d{1,3}\s*[-–]", re.I)
+_PAGE_NUMBER = regex(r"(?:page\s*)?\d{1,3}(?:\s*(?:of|/)\s*\d{1,3})?|[-–]\s*\d{1,3}\s*[-–]", re.I)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

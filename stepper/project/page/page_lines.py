@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from itertools import islice
 
 from stepper.project.draft import FileDraft
@@ -22,13 +22,15 @@ from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words, reads
 from stepper.project.sizes import is_for_some
 from stepper.project.stripes.stripe_sequences import StripeSequences
+from stepper.records import dataclass
+from stepper.regex import regex
 
 _MOST_ROWS = 8
 """Most rows of a page that one sentence may span."""
-_CLAUSE = re.compile(r"\s*[,;]\s+|\s+(?=and\s)")
+_CLAUSE = regex(r"\s*[,;]\s+|\s+(?=and\s)")
 _MOST_CLAUSES = 24
 """A cast-on ends within so many commas, a list of nine sizes among them; a row may be thousands long."""
-_STITCHES = re.compile(r"\bst(?:itche)?s\b", re.I)
+_STITCHES = regex(r"\bst(?:itche)?s\b", re.I)
 _PLACE = Span(line=1, column=1)
 _STOPS = "full stops stand between the stitches of this row; it is not clear where each sentence ends."
 

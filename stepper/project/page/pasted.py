@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.project.marks.mark_references import plain_reference
 from stepper.project.marks.part_marks import single_stars
@@ -28,6 +28,7 @@ from stepper.project.page.size_rows import sizes_of
 from stepper.project.page.sorting import Sorter, names_a_shaping
 from stepper.project.reading.wording import Words
 from stepper.project.stripes.stripe_sequences import StripeSequences
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

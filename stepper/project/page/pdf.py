@@ -9,12 +9,12 @@ from __future__ import annotations
 import io
 import logging
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Final
 
 from stepper.craft.figures import list_words
 from stepper.errors import ProjectError
 from stepper.project.page.page_layout import PrintedLine, PrintedPage, reading_order
+from stepper.records import dataclass
 
 if TYPE_CHECKING:
     from pdfminer.layout import LTComponent

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.project.instructions import (
     BreakYarn,
@@ -15,8 +15,10 @@ from stepper.project.instructions import (
     TurnMethod,
     WithYarn,
 )
+from stepper.records import dataclass
+from stepper.regex import regex
 
-_KEYED = re.compile(r"(?:(?<=\s)|^)(\S)\s*=\s*([^;=]+?)(?=\s*[;,]\s*\S\s*=|\s*[;,.]?$)")
+_KEYED = regex(r"(?:(?<=\s)|^)(\S)\s*=\s*([^;=]+?)(?=\s*[;,]\s*\S\s*=|\s*[;,.]?$)")
 """The key of a chart drawn as text: ". = MC; a = A"."""
 
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 
 from stepper.craft.figures import format_number
 from stepper.project.lengths import read_needle, read_number
 from stepper.project.page.quoting import list_values, size_line, value
 from stepper.project.sizes import find_size, read_sizes
+from stepper.records import dataclass
 
 Answers = Mapping[str, str]
 """The answers so far, by the name of the question."""

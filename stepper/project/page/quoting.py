@@ -5,9 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-_UNPRINTABLE = re.compile("[^\t\n\r\x20-\x7e\x85\xa0-\ud7ff\ue000-\ufefe\uff00-\ufffd\U00010000-\U0010ffff]")
-_PLAIN = re.compile(r"[A-Za-z0-9][A-Za-z0-9 .'-]*")
-_GUESSED = re.compile(r"(?:.*[:#]|.*\s$|[-?]\s|.*: )")
+from stepper.regex import regex
+
+_UNPRINTABLE = regex("[^\t\n\r\x20-\x7e\x85\xa0-\ud7ff\ue000-\ufefe\uff00-\ufffd\U00010000-\U0010ffff]")
+_PLAIN = regex(r"[A-Za-z0-9][A-Za-z0-9 .'-]*")
+_GUESSED = regex(r"(?:.*[:#]|.*\s$|[-?]\s|.*: )")
 
 
 def writable(text: str) -> str:

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 
 from stepper.project.page.headings import HOW_OFTEN
 from stepper.project.pattern_heads import goes_with_head
+from stepper.regex import regex
 
 _ORDER = (
     r"(?:Cast|Bind|CO\b|BO\b|With|Using|Work|Knit|Purl|K\s?\d|P\s?\d|Pick|Place|Return|Rejoin|Join|Row|Rnd|Round|Next"
@@ -29,12 +30,12 @@ _SHAPED = (
     rf"Shape\s+(?:(?:the|and|for|{_WITH_PART}|{_PART}|Top|Side|of)\s+){{0,3}}"
     rf"(?:{_PART}|Top|Neck|raglan|armholes?|neck|shoulders?|crown|toe|top|sleeve|cap)"
 )
-_HEADING = re.compile(
+_HEADING = regex(
     rf"(?:(?<=^)|(?<=[.!?)\]]\s))(?P<name>{_SHAPED}|{_NAMED}|(?:{_WITH_PART.upper()}\s+){{0,2}}{_PART.upper()})"
     rf"(?:\s*(?P<sign>[…–—-]|\.\.\.)\s*|\s+)(?={_ORDER})"
 )
 
-_MADE_HEADING = re.compile(
+_MADE_HEADING = regex(
     r"^(?P<name>(?!(?:work|knit|purl|make|cast|bind|with|using|pick|join|sew|rep(?:eat)?|next|then)\b)"
     rf"[a-z][a-z' -]{{0,30}}?\s*:?\s*[(\[]{HOW_OFTEN}\b[^()\[\]\d]{{0,20}}[)\]])\s*[:.–—-]?\s+(?=\S)",
     re.I,

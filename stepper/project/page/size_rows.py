@@ -9,11 +9,12 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from stepper.project.rewording.reword import put_words
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.signs.mixed_list_synonyms import MIXED_LISTS
+from stepper.records import dataclass
+from stepper.regex import regex
 
 _LETTER = (
     r"(?:\d?X{0,4}[SML]|\dX|X{1,3}[- ]?(?:small|large)|(?:extra|x)[-\s]?(?:small|large)|small|medium|large)"
@@ -25,33 +26,33 @@ _ONE = (
     r"|newborn|preemie|one(?:\s+size)?(?:\s+fits\s+(?:all|most))?|child(?:ren)?|kids?|adults?|baby|babies|toddlers?"
     r"|wom[ae]n|m[ae]n|lad(?:y|ies)|grown-?\s?ups?|teens?|teenagers?|\d{1,2}T)"
 )
-_SIZE = re.compile(rf"{_ONE}(?:\s?[-/\u2013]\s?{_ONE})?", re.I)
-_RANGE = re.compile(rf"({_ONE})\s*(?:[-/\u2013]|\s+to\s+)\s*({_ONE})", re.I)
-_CHAIN = re.compile(rf"{_ONE}(?:\s*[-\u2013/|·]\s*{_ONE}){{2,}}", re.I)
-_SIZE_ROW = re.compile(
+_SIZE = regex(rf"{_ONE}(?:\s?[-/\u2013]\s?{_ONE})?", re.I)
+_RANGE = regex(rf"({_ONE})\s*(?:[-/\u2013]|\s+to\s+)\s*({_ONE})", re.I)
+_CHAIN = regex(rf"{_ONE}(?:\s*[-\u2013/|·]\s*{_ONE}){{2,}}", re.I)
+_SIZE_ROW = regex(
     r"^\W*(?:(?:finished|shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?"
     r"|sizing)\b(?:\s+(?:available|shown|included|range)\b)?\s*[:=.\u2013-]?\s*(\S.*)$",
     re.I,
 )
-_FIT_ROW = re.compile(
+_FIT_ROW = regex(
     r"\bto\s+fit\b\W*(?:(?:sizes?|bust/chest|bust|chest|head|hand|foot|waist|hips?|ages?"
     r"|shoe\s+size)\b\W*)*[^\d\n]{0,20}?"
     rf"((?:{_LETTER}\b|\d).*)$",
     re.I,
 )
-_BARE = re.compile(rf"^\W*({_LETTER}\b(?:[\s,;:/|()\[\]{{}}·\u2013-]+(?:and\s+)?{_LETTER}\b)+)\W*$", re.I)
+_BARE = regex(rf"^\W*({_LETTER}\b(?:[\s,;:/|()\[\]{{}}·\u2013-]+(?:and\s+)?{_LETTER}\b)+)\W*$", re.I)
 _LONGEST = 400
 """Most letters of a row that are looked at."""
 _LADDER = {"XXS": 0, "XS": 1, "S": 2, "M": 3, "L": 4, "XL": 5, "XXL": 6, "2XL": 6, "3XL": 7}
 _UNIT = r"(?:cms?|mm|in|ins|inch|inches|\"|\u2033|\u201d)"
-_BEHIND = re.compile(
+_BEHIND = regex(
     rf"(?<=[)\]}}])\s*(?:{_UNIT}(?!\w)|[;.:\u2013-]|(?!{_LETTER}\b)[a-z]{{2,}}"
     rf"|,\s*(?!{_LETTER}\b|{_ONE}\b|and\b)[a-z]{{2,}}).*$", re.I
 )
 """What may follow a list: its unit, the same in another unit, a remark."""
-_AMID = re.compile(r"([)\]])\s*(?:months?|mths?|mos?|years?|yrs?)(?=\s*[(\[]?\s*\d)", re.I)
+_AMID = regex(r"([)\]])\s*(?:months?|mths?|mos?|years?|yrs?)(?=\s*[(\[]?\s*\d)", re.I)
 """The unit of ages behind a bracket, where more sizes follow: "1/3 (6/9 - 12/18) months 2 years"."""
-_LIST = re.compile(
+_LIST = regex(
     r"(?<![\d.½¼¾])\d+(?:\.\d+"
     r"|\s?[½¼¾])?,?(?:\s*[(\[{]\s*[\d–-][\d.½¼¾]*(?:\s*[,;:/–-]\s*[\d–-][\d.½¼¾]*)*\s*[)\]}])+"
     r"|(?<![\w.(\[–-])\d+(?:[–-]\d+){2,}(?=\s+(?:sts?|stitches|times)\b)"

@@ -10,7 +10,7 @@ It is long because what a row is hangs on where the page has got to, which is th
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under
 from stepper.project.page.front_pieces import front_pieces
@@ -37,12 +37,14 @@ from stepper.project.page.stops import ENDS, is_broken_at, sentences_of
 from stepper.project.pattern_heads import heads_pattern, name_in_head
 from stepper.project.rewording.asides import label_instructs
 from stepper.project.size_blocks import names_sizes
+from stepper.records import dataclass
+from stepper.regex import regex
 
 _MOST_EXPLAINED = 3
 """Sentences of an explanation that are tried as one round: what is changed, and how."""
-_ASIDE = re.compile(r"(?:pattern\s+)?notes?$|hints?$|needles?$|gauge$|tension$", re.I)
+_ASIDE = regex(r"(?:pattern\s+)?notes?$|hints?$|needles?$|gauge$|tension$", re.I)
 """Headings that may come in the middle of a pattern without ending it."""
-_SUBHEAD = re.compile(
+_SUBHEAD = regex(
     r"(?:(?:shape|shaping|divide|begin|separate|split)\b(?:\s+(?!and\b)[a-z]+){0,4}"
     r"(?:\s+(?:and|&)\s+(?:(?:back|front|v)[\s-]+)?(?:neck(?:line)?|armholes?|shoulders?|sleeves?|raglan))?"
     r"|turn(?:ing)?\s+(?:the\s+)?heel|heel\s+turn(?:ing)?"
@@ -53,19 +55,19 @@ _SUBHEAD = re.compile(
     re.I,
 )
 """Rows that say what follows is for, such as "Shape armholes"."""
-_SHAPED = re.compile(
+_SHAPED = regex(
     r"(?:shape|shaping)\b|(?:[a-z]+\s+(?:(?:and|&)\s+)?){1,4}shaping$"
     r"|(?:separat(?:e|ing|ion)|divid(?:e|ing)|division|split(?:ting)?)\b(?:\s+(?:for|the|of|and|body|sleeves?|fronts?|backs?|yoke|from|to))*$"
     r"|divide\s+(?:for\s+)?(?:the\s+)?(?:v[- ]?neck|neck(?:line|\s+opening)?|armholes?|shoulders?)$",
     re.I,
 )
 """Headings of a shaping within a piece: "Shape armholes", "Neck shaping", "Divide for neck"."""
-_WORKING = re.compile(
+_WORKING = regex(
     r"\b(?:rows?|rnds?|rounds?|sts?|stitches|working|knitting|even(?:ly)?|straight|with|as|rib|pattern"
     r"|patt|until)\b",
     re.I,
 )
-_HEAD_ORDERS = re.compile(
+_HEAD_ORDERS = regex(
     r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn(?!\s+(?:the\s+)?heel)|purl|slip|return|transfer"
     r"|hold|break"
     r"|change|increase|decrease|close)\b(?!-)"
@@ -75,17 +77,17 @@ _HEAD_ORDERS = re.compile(
     re.I,
 )
 """Headings that name a part and also tell the knitter to do something."""
-_OFTEN = re.compile(
+_OFTEN = regex(
     r"\b(?:make|work|knit)\s+(?:[2-9]|\d\d|two|three|four|five|six|both)\b"
     r"|\b(?:\d+|two|both|worked)\s+(?:alike|the\s+same)\b|\btwice\b|[(\[]\s*(?:2|two|both)\s*[)\]]|\bx\s?2\b",
     re.I,
 )
-_OF_DEFINITION = re.compile(r"\W*(?:rep(?:eat)?|these|this)\b", re.I)
+_OF_DEFINITION = regex(r"\W*(?:rep(?:eat)?|these|this)\b", re.I)
 """What a sentence behind the rows of a stitch pattern begins with: "Rep rows 1-4 for pattern."."""
 _OFTEN_WHY = "this part is knitted more than once, and stands here once."
-_STITCH_STOP = re.compile(r"\b[kp]\.$", re.I)
+_STITCH_STOP = regex(r"\b[kp]\.$", re.I)
 """The full stop after an abbreviated stitch, as in "K. 132": at the end of a row it ends no sentence."""
-_PAGE_NUMBER = re.compile(
+_PAGE_NUMBER = regex(
     r"(?:(?<=\w)|^)\W*+\b(?:page\s*|p\.\s*)?\d+(?:\s*(?:of|/)\s*\d+)?\W*$|^\W*(?:page\s*)?\d+\W+", re.I
 )
 
@@ -464,7 +466,7 @@ class Sorter:
         return at + taken
 
 
-_COUNTED = re.compile(
+_COUNTED = regex(
     r"^(?:(?:begin|start)\s+(?:(?:the|crown|top|toe|sleeve|raglan|yoke)\s+){0,2})?"
     r"(?:inc|dec)reas(?:e|ing)\s+(?:rows|rounds|rnds)\s*:?$",
     re.I,

@@ -11,62 +11,63 @@ from itertools import pairwise
 
 from stepper.project.page.headings import heading_of, is_clutter
 from stepper.project.page.orders import has_row_head, is_fragment
+from stepper.regex import regex
 
 ENDS = (".", ":", "!", "?")
 """Signs that end a sentence at the end of a row."""
-_SENTENCE = re.compile(
+_SENTENCE = regex(
     r"(?:(?<=[.!?])|(?<=sts[\])])|(?<=sts\.[\])])|(?<=follows:)(?=\s+(?:Row|Rnd|Round|Next|1st)\b))(?<!\bSt\.)(?<!\bNo\.)(?<!\bapprox\.)(?<!\be\.g\.)(?<!\bi\.e\.)\s+(?!\((?:or|about|approx)\b)"
     r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round|ROW|RND|ROUND)\b"
     r"|\d+(?:st|nd|rd|th)(?:\s*(?:,|-|to|and)\s*\d+(?:st|nd|rd|th)){1,4}\s+(?:rows|rnds|rounds|ROWS|RNDS|ROUNDS)\b)"
 )
-_GOES_ON = re.compile(
+_GOES_ON = regex(
     r"[,;(\[&/+-]$|\b(?:and|or|to|the|of|for|until|every|from|with|an?|at|last|ending|repeating|k|p|rep)$"
     r"|\bin$(?<![\d)\]½¼¾]in)(?<![\d)\]½¼¾] in)",
     re.I,
 )
-_BEGINS_ANEW = re.compile(r"^(?:[*(\[]?[A-Z]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)|[-•*]\s)")
-_NUMBER_OF_ROW = re.compile(
+_BEGINS_ANEW = regex(r"^(?:[*(\[]?[A-Z]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round)|[-•*]\s)")
+_NUMBER_OF_ROW = regex(
     r"^\W*(?:r|rd|rnd|row|round)?\.?\s*\d{1,3}(?:st|nd|rd|th)?(?:\s+(?:row|rnd|round))?\.$", re.I
 )
 """The number of a row followed by a full stop: "R1. Knit", "1st row. P"."""
-_LETTER = re.compile(r"^\s*[A-H]\.$")
+_LETTER = regex(r"^\s*[A-H]\.$")
 """The letter of a step: "B. Work 4 rows"."""
-_HEAD_ALONE = re.compile(r"^\W*(?:row|rnd|round)s?\s+\d{1,3}(?:\s*[(\[][rw]s[)\]])?\s*:$", re.I)
+_HEAD_ALONE = regex(r"^\W*(?:row|rnd|round)s?\s+\d{1,3}(?:\s*[(\[][rw]s[)\]])?\s*:$", re.I)
 """The head of a row, with what is worked in the row of the page below."""
-_ON_NEEDLE = re.compile(
+_ON_NEEDLE = regex(
     r"^(?:(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)(\d)(?:\s*(?:,|and|&)\s*(?:N|needles?\s*)?\d)*\s*:"
     r"|(?:place|put|slip)\s+\d[\d\s(),:;\[\]]*(?:sts|stitches)\s+on(?:to)?\s+(?:the\s+)?needle\s*(?:number\s*)?(\d))",
     re.I,
 )
 """What is worked or lies on one needle, each needle in a row of its own: "Needle 1: K to last 3 sts, …"."""
-_SHORTENED = re.compile(
+_SHORTENED = regex(
     r"(?:(?<![:—-])\s(?:k|p)|\b(?:cont|foll|alt|rep|approx|patt|inc|dec)|\bat\s+(?:the\s+)?beg|\d\s+sts?|\bNos?)\.$",
     re.I,
 )
 """A word cut short by a full stop at the end of a row: a small letter below goes on with its sentence."""
-_GOES_ON_SMALL = re.compile(
+_GOES_ON_SMALL = regex(
     r"(?:at|on|of|each|both|in|to|tog|rem|remain|until|from|for|and|over|row|rows|alt|foll|every|next|straight|without|"
     r"end|stitch|stitches|needles?|evenly|knitwise|purlwise)\b\.?|\d"
 )
 """What such a sentence goes on with; none of it begins an instruction of its own."""
-_ONE_STITCH = re.compile(r":\s*[kp]$", re.I)
+_ONE_STITCH = regex(r":\s*[kp]$", re.I)
 """A row worked in one stitch, after which a new one begins: "Row 2: P"."""
-_GOES_WITH_STITCH = re.compile(r"^[\d,;(\[]|^(?:to|tog|all|across|around|until|every|even|for)\b", re.I)
+_GOES_WITH_STITCH = regex(r"^[\d,;(\[]|^(?:to|tog|all|across|around|until|every|even|for)\b", re.I)
 """What belongs to the stitch at the end of the row above: "Row 3: K" / "to end"."""
-_LIST = re.compile(r"[(\[]\s*\d+\s*[:,;]?$")
+_LIST = regex(r"[(\[]\s*\d+\s*[:,;]?$")
 """A list of sizes that begins at the end of a row, whatever brackets were left open or closed before it."""
-_ROWS = re.compile(r"\b(?:rows|rnds|rounds)\b", re.I)
+_ROWS = regex(r"\b(?:rows|rnds|rounds)\b", re.I)
 """What is repeated from a star are rows then, and no stitches."""
-_SO_MANY = re.compile(r"\bfor\s+\S+\s+(?:rows|rnds|rounds|cm|in|inches|\")\.?$", re.I)
-_IN_LAST = re.compile(r"^(?:inc|dec)(?:rease)?\b[^.:]*\bevenly\b[^.:]*\blast\s+(?:row|rnd|round)\b", re.I)
+_SO_MANY = regex(r"\bfor\s+\S+\s+(?:rows|rnds|rounds|cm|in|inches|\")\.?$", re.I)
+_IN_LAST = regex(r"^(?:inc|dec)(?:rease)?\b[^.:]*\bevenly\b[^.:]*\blast\s+(?:row|rnd|round)\b", re.I)
 """A change in the last row of what the row above it works: it is no row of its own."""
-_SPREAD = re.compile(r"^(?:inc|dec)(?:rease)?\b[^.:]*\bevenly\b", re.I)
+_SPREAD = regex(r"^(?:inc|dec)(?:rease)?\b[^.:]*\bevenly\b", re.I)
 """A change spread over the row whose head stands in front of it: "Row 8: Purl. Decrease 6 sts evenly."""
-_PLAIN_ROW = re.compile(r":\s*(?:knit|purl|k|p)\s*\.$", re.I)
-_AS_FOLLOWS = re.compile(r"\bas\s+foll(?:ow)?s\s*:$", re.I)
-_STEPS = re.compile(r"^\d[\d\s(),:;\[\]]*(?:sts|stitches)\s+\d", re.I)
+_PLAIN_ROW = regex(r":\s*(?:knit|purl|k|p)\s*\.$", re.I)
+_AS_FOLLOWS = regex(r"\bas\s+foll(?:ow)?s\s*:$", re.I)
+_STEPS = regex(r"^\d[\d\s(),:;\[\]]*(?:sts|stitches)\s+\d", re.I)
 """The steps of binding off over rows: "5 sts 3 times, then 4 sts twice"."""
-_REPEATS = re.compile(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
+_REPEATS = regex(r"^\W*rep(?:eat)?\.?\s+from\b", re.I)
 
 
 def sentences_of(text: str) -> list[str]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 from typing import Any
 
@@ -16,6 +16,7 @@ from stepper.project.reading.manners import chart_called, name_of
 from stepper.project.reading.occasions import type_of
 from stepper.project.reading.part_references import PartBuilder
 from stepper.project.stitchwork import Numbers
+from stepper.records import dataclass
 
 
 @dataclass(slots=True, kw_only=True)

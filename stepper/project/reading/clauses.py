@@ -14,7 +14,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import lru_cache
 
 from stepper.project.duration import Ended
@@ -40,6 +39,8 @@ from stepper.project.instructions import (
 from stepper.project.problems import Span
 from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.stitchwork import Hold, PickUp, Work
+from stepper.records import dataclass
+from stepper.regex import regex
 
 _ROWS = r"(?:rows?|rnds?|rounds?)\b"
 _NUMBER = r"(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve)"
@@ -57,60 +58,60 @@ _HEAD = (
 )
 """What a row begins with that is told by its number."""
 _NAMED = r"(?:(?:inc|dec|set-?up|foundation)(?:\.|rease)?\s+(?:row|rnd|round)\b)"
-_JOINT = re.compile(
+_JOINT = regex(
     rf"(?P<head>\s*[,;]\s*(?:and\s+)?(?={_HEAD})|(?<=[.:!])\s+(?={_HEAD})|(?<=\S)\s+(?=(?:{_HEAD}|{_NAMED})[^:;,.*]{{0,24}}:))"
     rf"|(?P<stop>\s*;\s+(?:and\s+)?(?:(?:then|now)\s+)?)(?=\S)"
     rf"|\s*[,;]?\s+(?:and\s+)?(?P<then>then)\s+(?={_VERB})|\s*[,;]\s+(?:and\s+)?(?={_VERB})|\s+and\s+(?={_VERB})",
     re.I,
 )
-_UNSAFE = re.compile(
+_UNSAFE = regex(
     r"\b(?:at\s+the\s+same\s+time|at\s+same\s+time|while|whilst|if|unless|when|whenever|or|instead|except|only|"
     r"otherwise|but|alternat\w*|reversing|both|respectively|simultaneously)\b",
     re.I,
 )
 """Words that tie works together in a way that working them one by one would miss."""
-_LED = re.compile(r"\*|\bas\s+foll\w*|\bthus\b", re.I)
+_LED = regex(r"\*|\bas\s+foll\w*|\bthus\b", re.I)
 """What is only cut where rows with heads follow: stars belong to one row, "as follows" to what follows."""
-_HEADED = re.compile(rf"\s*(?:{_HEAD}|(?:knit|purl)\s+the\s+(?:first|next)\s+(?:row|rnd|round)\b)", re.I)
-_ROW_HEAD = re.compile(rf"[^:.]*\b{_ROWS}[^:.]*:", re.I)
+_HEADED = regex(rf"\s*(?:{_HEAD}|(?:knit|purl)\s+the\s+(?:first|next)\s+(?:row|rnd|round)\b)", re.I)
+_ROW_HEAD = regex(rf"[^:.]*\b{_ROWS}[^:.]*:", re.I)
 """The head of a row, which holds for all that stands behind it."""
-_BACK = re.compile(
+_BACK = regex(
     rf"\b(?:(?:last|this|that|same|these|those)\s+(?:\w+\s+)?{_ROWS}|same\s+time|throughout)", re.I
 )
-_SHAPES = re.compile(r"(?:inc|dec|bind\s+off|cast\s+off|bo\b|cast\s+on|co\b|k(?:nit)?\s*2\s*tog)", re.I)
-_SEQUENT = re.compile(rf"\b(?:next|foll(?:owing)?)\s+(?:\d+\s+|\w+\s+)?(?:alt(?:ernate)?\s+)?{_ROWS}", re.I)
-_EACH_SIDE = re.compile(
+_SHAPES = regex(r"(?:inc|dec|bind\s+off|cast\s+off|bo\b|cast\s+on|co\b|k(?:nit)?\s*2\s*tog)", re.I)
+_SEQUENT = regex(rf"\b(?:next|foll(?:owing)?)\s+(?:\d+\s+|\w+\s+)?(?:alt(?:ernate)?\s+)?{_ROWS}", re.I)
+_EACH_SIDE = regex(
     r"(?:(?:bind|cast)\s+off|bo)\s+\d[\d\s,()]*(?:sts?|stitches)\b\.?\s+(?:at\s+(?:the\s+)?(?:beg|beginning|start)\b\.?"
     r"\s+of\s+(?:each|every)\s+row\b|(?:at\s+)?(?:each|both)\s+sides?\b)",
     re.I,
 )
 """Stitches bound off at both sides of a piece, which no row before it can hold."""
-_WHOLE = re.compile(
+_WHOLE = regex(
     r"(?:bind|cast)\s+off(?:\s+(?:all|rem\w*|loosely|in\b|knitwise|purlwise|on\b)|\s*\.?$)|bo\s*\.?$", re.I
 )
-_OFF = re.compile(r"(?:(?:bind|cast)\s+off|bo)\s+\d", re.I)
+_OFF = regex(r"(?:(?:bind|cast)\s+off|bo)\s+\d", re.I)
 """Stitches bound off, with the rest of their row behind them."""
-_ONE_ROW = re.compile(
+_ONE_ROW = regex(
     r"\b(?:of\s+(?:the\s+)?(?:next|foll(?:owing)?)\s+(?:row|rnd|round)|at\s+(?:the\s+)?(?:armhole|neck|front)\s+(?:side|edge|end))\s*$",
     re.I,
 )
 """What is worked in one row, named as a whole."""
-_SET = re.compile(rf"\d|\buntil\b|\b{_NUMBER}\b", re.I)
-_SHARED = re.compile(
+_SET = regex(rf"\d|\buntil\b|\b{_NUMBER}\b", re.I)
+_SHARED = regex(
     rf"\d\s+(?:more\s+)?{_ROWS}.*\b(?:(?:until|times|twice|once)\b|for\s+(?:about\s+)?\d)", re.I
 )
 """A number of rows with an end or a number of times behind it, which may be of the rows before as well."""
-_AGAIN = re.compile(rf"rep(?:eat)?\b[^,;]*\b{_ROWS}|(?:these|this|last)\s+(?:{_NUMBER}\s+)?{_ROWS}", re.I)
+_AGAIN = regex(rf"rep(?:eat)?\b[^,;]*\b{_ROWS}|(?:these|this|last)\s+(?:{_NUMBER}\s+)?{_ROWS}", re.I)
 """Rows worked again, or called a pattern."""
-_EVENLY_ON = re.compile(
+_EVENLY_ON = regex(
     rf"(?:work|cont(?:inue)?|proceed)\b(?!\s+(?:even|straight|plain|without|{_NUMBER}\b))", re.I
 )
 """Work that does not say that nothing more is shaped: a shaping in front of it may go on in it."""
-_IN_ROWS = re.compile(
+_IN_ROWS = regex(
     rf"(?:work|knit|purl|k|p|rib)\.?\s+(?:{_NUMBER}\s+{_ROWS}|in\b|even\b|until\b|for\b)", re.I
 )
 """Rows over all stitches, which no row of picking up goes on with."""
-_ALL_ROW = re.compile(
+_ALL_ROW = regex(
     r"(?:knit|purl|k|p)\s*\.?$|\b(?:to\s+(?:the\s+)?end|across|around)(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?\s*\.?$",
     re.I,
 )

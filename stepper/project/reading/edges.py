@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from typing import Any
 
 from stepper.project.instructions import (
@@ -20,6 +19,7 @@ from stepper.project.reading.elements import WORDS
 from stepper.project.reading.occasions import type_of
 from stepper.project.reading.shapings import ShapingBuilder
 from stepper.project.stitchwork import Element, Numbers, Until, Work
+from stepper.records import dataclass
 
 _INSET = 1
 """Stitches between the edge and a change if the words do not say how many; common practice."""

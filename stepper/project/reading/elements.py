@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from typing import Any
 
 from lark import Token, Tree
@@ -35,6 +35,7 @@ from stepper.project.stitchwork import (
     Until,
     Work,
 )
+from stepper.records import dataclass
 
 MOST = 9999
 """The largest number a line may hold: stitches, rounds or times."""

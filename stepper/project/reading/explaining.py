@@ -10,12 +10,13 @@ from __future__ import annotations
 
 import difflib
 import re
-from dataclasses import dataclass
 
 from stepper.project.problems import one_of
 from stepper.project.reading.parsing import Stopped, legal_words, list_expected, split_label, stop_of
 from stepper.project.reading.unsupported import find_unsupported
 from stepper.project.spelling import near, slips
+from stepper.records import dataclass
+from stepper.regex import regex
 
 _MOST_EXPECTED = 5
 _MOST_REPAIRS = 4
@@ -24,7 +25,7 @@ _MOST_TRIALS = 80
 """Most lines read in the search for one word; each costs about a third of a millisecond."""
 _MOST_MENDED = 1000
 """Longest line searched for a misspelt word, in letters; in longer ones each trial costs too much."""
-_WORD = re.compile(r"[^\W_][\w'&]*")
+_WORD = regex(r"[^\W_][\w'&]*")
 _HEADS = ("rnd", "rnds", "round", "rounds", "row", "rows")
 
 
@@ -320,7 +321,7 @@ def _nearest_line(body: str, examples: tuple[str, ...]) -> str:
 _ALIKE = 0.75
 """How alike two lines must be for one to be offered for the other. Range: 0 to 1; an assumption."""
 _MOST_STRANGE = 2
-_WORKS = re.compile(r"\d|\b(?:[kp]|ssk|yo|pm|sm)\b", re.I)
+_WORKS = regex(r"\d|\b(?:[kp]|ssk|yo|pm|sm)\b", re.I)
 """Signs of a line that works stitches."""
 _AS_NOTE = "Words that are only to be said can stand as a note: Note: …"
 

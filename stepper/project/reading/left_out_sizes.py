@@ -9,13 +9,14 @@ no count. Source: common practice of patterns in many sizes.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from typing import Final
 
 from stepper.project.rewording.signs.size_lists import find_lists
+from stepper.records import dataclass
+from stepper.regex import regex
 
-_HOW_OFTEN: Final = re.compile(r"\s*(?:more\s+)?(?:times|x|rnds?|rounds?|rows?)\b", re.I)
-_DASH: Final = re.compile(r"(?:^|[\s,(\[{])-\s*[,)\]}(\[{]")
+_HOW_OFTEN: Final = regex(r"\s*(?:more\s+)?(?:times|x|rnds?|rounds?|rows?)\b", re.I)
+_DASH: Final = regex(r"(?:^|[\s,(\[{])-\s*[,)\]}(\[{]")
 
 
 @dataclass(frozen=True, slots=True)

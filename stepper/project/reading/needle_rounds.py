@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from stepper.project.instructions import Assumed, Phrase, PrintedCount, Sentence
@@ -12,6 +12,7 @@ from stepper.project.reading.edges import EdgeBuilder
 from stepper.project.reading.elements import name_part
 from stepper.project.reading.occasions import type_of
 from stepper.project.stitchwork import Element, Mark, Numbers, Until, Work
+from stepper.records import dataclass
 
 
 @dataclass(slots=True, kw_only=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from lark import Token
@@ -22,6 +22,7 @@ from stepper.project.duration import (
 from stepper.project.instructions import Assumed, Leg
 from stepper.project.reading.elements import ElementBuilder
 from stepper.project.stitchwork import Numbers
+from stepper.records import dataclass
 
 _NTHS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
 _WHOLE = ("hat", "mitten", "mitt", "shawl", "scarf", "cowl")

@@ -10,7 +10,7 @@ stitches.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
 
 from stepper.project.duration import Rounds, UntilLength, UntilLike, UntilRows
@@ -18,21 +18,23 @@ from stepper.project.instructions import BindOff, Line, OwnWords, Phrase, Printe
 from stepper.project.problems import Problem, Span
 from stepper.project.spelling import near
 from stepper.project.stitchwork import Hold, Numbers, Work
+from stepper.records import dataclass
+from stepper.regex import regex
 
 _NUMBER = r"\d+(?:\s*[\(\[{][\d\s,;:]+[\)\]}]|(?:-\d+)+)?|one|two|three|four|five|six|seven|eight|nine|ten"
-_OWN = re.compile(
+_OWN = regex(
     rf"(?:^|(?<=[:,.)]))\s*(?P<name>own\s+words)\s*"
     rf"(?:,\s*(?P<rows>{_NUMBER})\s+(?P<word>rows?|rounds?|rnds?)\s*(?=:|$)|,\s*(?P<known>[^:]+?)\s*(?=:))?"
     r"(?P<colon>:)?\s*",
     re.I,
 )
 _COUNTED = rf"(?:{_NUMBER})\s*(?:sts?|stitches)\b(?:\s+(?:rem(?:ain)?|left|inc'd|dec'd|increased|decreased))?"
-_COUNT = re.compile(
+_COUNT = regex(
     rf"(?:(?<=[.!])\s+|^)[(\[]?(?P<count>{_COUNTED})[)\]]?\s*\.?\s*$|"
     rf"\s+[-=]\s*(?P<behind>{_COUNTED})\s*\.?\s*$",
     re.I,
 )
-_OPEN_COUNT = re.compile(rf"[(\[]\s*{_COUNTED}\s*[)\]]\s*\.?\s*$", re.I)
+_OPEN_COUNT = regex(rf"[(\[]\s*{_COUNTED}\s*[)\]]\s*\.?\s*$", re.I)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -75,7 +77,7 @@ class OwnRow:
 
 
 _KNIT: Final = " Knit "
-_MOVES: Final = re.compile(
+_MOVES: Final = regex(
     r"(?P<come>(?:cast|CO|pick)\b(?!\s+off))|(?P<go>(?:bind|cast)\s+off\b|BO\b)|(?P<held>hold\b)", re.I
 )
 _LASTS: Final = (
@@ -157,20 +159,20 @@ _ELSEWHERE = (
 )
 """Words whose meaning later rows depend on: a pattern, why they are refused, what to write, and their kind,
 which for the first two is what `OwnRow.moves` makes known."""
-_WORKED_ON: Final = re.compile(
+_WORKED_ON: Final = regex(
     r"\b(?:[kp]\s?\d+|[kp]|knit|purl|work|patt(?:ern)?|rib|back|rep(?:eat)?|rows?|rnds?)\b", re.I
 )
 """Words behind a turn by which the line is more than one row."""
 _NOT_READ = ("is not understood here", "ends too early")
-_COME_OR_GO = re.compile(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b|\bpick(?:ing)?\s+up\b", re.I)
+_COME_OR_GO = regex(r"\bcast(?:ing)?[\s-]+on\b|\bCO\b|\bpick(?:ing)?\s+up\b", re.I)
 
 
-_NEARLY = re.compile(
+_NEARLY = regex(
     rf"(?:^|(?<=[:,.)]))\s*(?P<own>[a-z]+)\s+(?P<words>[a-z]+)\s*"
     rf"(?:,\s*(?:{_NUMBER})\s+(?P<rows>[a-z]+)\s*|,[^:]*)?:",
     re.I,
 )
-_NEARLY_COUNT = re.compile(rf"(?<=[.!])\s+[(\[]?(?:{_NUMBER})\s*(?P<sts>[a-z]+)[)\]]?\s*\.?\s*$", re.I)
+_NEARLY_COUNT = regex(rf"(?<=[.!])\s+[(\[]?(?:{_NUMBER})\s*(?P<sts>[a-z]+)[)\]]?\s*\.?\s*$", re.I)
 _LEGAL: Final = {
     "own": ("own",),
     "words": ("words",),

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
@@ -12,6 +11,8 @@ from stepper.project.grammar import grammar_text
 from stepper.project.rewording.asides import hides, instructs, label_instructs
 from stepper.project.rewording.reword import reword, talks
 from stepper.project.rewording.reworded import Reworded, as_printed
+from stepper.records import dataclass
+from stepper.regex import regex
 
 if TYPE_CHECKING:
     from lark import Lark, Token, Tree
@@ -26,7 +27,7 @@ _PLAIN = str.maketrans(
     }
 )  # fmt: skip
 
-_HEAD = re.compile(
+_HEAD = regex(
     r"^\s*(?:(?:even|odd)(?:[-\s]numbered)?\s+(?:rnds?|rounds?|rows?)\s+\d[^:.*\[]*|(?:short[-\s]?)?(?:rnds?|rounds?|rows?)\b\.?\s*\d[^:.*\[]*|next\s+(?:rnd|round|row)[^:]*"
     r"|(?:for\s+)?(?:the\s+)?(?:next|foll(?:owing)?\.?)\s+(?:\d[\d\s,;()\[\]]*|(?:two|three|four|five|six|seven|eight|"
     r"nine|ten)\s+)(?:rnds|rounds|rows)\b\.?"
@@ -35,11 +36,11 @@ _HEAD = re.compile(
     r"|(?:all|every|rs|ws|(?:right|wrong)[-\s]side)\b[^:.*\[]*\b(?:rnds?|rounds?|rows?))\s*(?:\(?[rw]s\)?\s*)?:",
     re.I,
 )
-_LABEL = re.compile(r"^\s*([^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*")
-_NEEDLE = re.compile(r"(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d[\d\s,&and]*|each\s+needle", re.I)
+_LABEL = regex(r"^\s*([^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*")
+_NEEDLE = regex(r"(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d[\d\s,&and]*|each\s+needle", re.I)
 """A needle of a sock, which is not the name of a line: "N1:", "Needles 1 and 3:"."""
-_LABEL_SIDE = re.compile(r"\s*\(?\b([rw])s\)?$|\s*\(\s*(r|w)(?:ight|rong)\s+side\s*\)$", re.I)
-NOTE = re.compile(r"^\s*note\s*:\s*", re.I)
+_LABEL_SIDE = regex(r"\s*\(?\b([rw])s\)?$|\s*\(\s*(r|w)(?:ight|rong)\s+side\s*\)$", re.I)
+NOTE = regex(r"^\s*note\s*:\s*", re.I)
 
 _EXPECTED = {
     "NUMBERS": "a number",
@@ -119,7 +120,7 @@ class Understood:
     reworded: Reworded
 
 
-_STOP_IN_ROWS = re.compile(r"(?:^|[:.])\s*[kp]\.\s*\d+\s+(?:rows?|rnds?|rounds?)\b", re.I)
+_STOP_IN_ROWS = regex(r"(?:^|[:.])\s*[kp]\.\s*\d+\s+(?:rows?|rnds?|rounds?)\b", re.I)
 """Rows of the old style, "K. 6 rows", where the full stop would else end a row that is knitted."""
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from typing import Any
 
 from lark import Token
@@ -12,13 +11,15 @@ from stepper.project.duration import Duration, Times, UntilLength
 from stepper.project.instructions import AsPart
 from stepper.project.reading.needle_rounds import NeedleBuilder
 from stepper.project.reading.occasions import type_of
+from stepper.records import dataclass
+from stepper.regex import regex
 
-_LEAD = re.compile(
+_LEAD = regex(
     r"^(?:work(?:ing)?\s+)?(?:exactly\s+)?(?:the\s+)?(?:as|same\s+as)\s+"
     r"(?:(?:given|directed|instructed|described|set\s+out|worked)\s+)?(?:for\s+)?(?:the\s+)?",
     re.I,
 )
-_MARKS = re.compile(r"\*{1,4}|[\u2020\u2021\u00a7]{1,2}")
+_MARKS = regex(r"\*{1,4}|[\u2020\u2021\u00a7]{1,2}")
 
 
 @dataclass(slots=True, kw_only=True)

@@ -6,7 +6,7 @@ It is longer than other modules: the methods are found by the names of the rules
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from lark import Token, Tree
@@ -44,6 +44,7 @@ from stepper.project.reading.manners import forms_name, is_as_set, is_even, mann
 from stepper.project.reading.occasions import edge_of, side_of, type_of
 from stepper.project.reading.shapings import code_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
+from stepper.records import dataclass
 
 _WORKED = (Kind.PLAIN, Kind.INCREASE, Kind.DECREASE, Kind.CABLE)
 

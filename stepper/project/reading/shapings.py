@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from lark import Token
@@ -29,6 +29,7 @@ from stepper.project.problems import Span
 from stepper.project.reading.manners import manner_of
 from stepper.project.reading.occasions import OccasionBuilder, side_of, type_of
 from stepper.project.stitchwork import Numbers, Several, Until, Work
+from stepper.records import dataclass
 
 
 @dataclass(slots=True, kw_only=True)

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 from stepper.project.duration import Rounds
 from stepper.project.instructions import (
@@ -53,6 +53,8 @@ from stepper.project.sizes import (
     sizes_in_prose,
 )
 from stepper.project.stitchwork import Numbers
+from stepper.records import dataclass
+from stepper.regex import regex
 
 EXAMPLES = (
     "Cast on 80 sts.",
@@ -122,7 +124,7 @@ def reads(text: str) -> bool:
     return stop_of(plain[some.end() :] if some else plain) is None
 
 
-_SPACES = re.compile(r"(?<=\S)[^\S\n]{2,}(?=\S)")
+_SPACES = regex(r"(?<=\S)[^\S\n]{2,}(?=\S)")
 
 
 def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> LineReading:
@@ -284,7 +286,7 @@ _SEVERAL_ROWS = (
     'Write the row after the colon, as in "Next 2 rows: K2, p2, k to end.".',
 )
 _ROW_ONLY = "a line for rows that stand apart gives the row that is worked on each of them."
-_NO_TURN = re.compile(r"\b(?:do\s+not|don't)\s+turn\b", re.I)
+_NO_TURN = regex(r"\b(?:do\s+not|don't)\s+turn\b", re.I)
 _NOT_TURNED = '"do not turn" is said and changes nothing: in rows, the next is counted as of the other side.'
 
 
@@ -352,7 +354,7 @@ def _read_spread(text: str, place_of: Callable[[int, int], Span], words: Words) 
     return read_line(_SPACES.sub(" ", text), place, words)
 
 
-_SIZES_ONLY = re.compile(
+_SIZES_ONLY = regex(
     r"^\s*(?:for\s+)?sizes?\s+(?!\d+\s+needles?\b)([^:]{1,60}?)(?:\s+only\s*[:-]|\s*:)\s*(?=\S)|^\s*(?:for\s+)?([^:.,]{1,30}?)(?:\s+sizes?)?\s+only\s*:"
     r"\s*(?=\S)"
     r"|^\s*only\s+(?:for\s+)?(?:the\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*(?=\S)",
@@ -395,7 +397,7 @@ def _for_sizes(
     return LineReading(line=replace(reading.line, only=places))
 
 
-_LISTED = re.compile(r"(\d+)\s*[(\[]\s*(\d+(?:\s*[,;:]\s*\d+)*)\s*[)\]]")
+_LISTED = regex(r"(\d+)\s*[(\[]\s*(\d+(?:\s*[,;:]\s*\d+)*)\s*[)\]]")
 
 
 def _read_padded(

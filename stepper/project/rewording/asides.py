@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 
 from stepper.project.grammar import abbreviations
+from stepper.regex import regex
 
 _STITCHES = (
     rf"[kp]\s?\d+|sl\s?\d+|[kp]\d?tog|[kp]\s?[23]\s?tog|m1\w*|{abbreviations()}|"
@@ -33,17 +34,17 @@ _PLACES = (
 )
 """Places named with such words but not instructions: the end of the row, the cast-on edge, row ends."""
 
-_INSTRUCTING = re.compile(
+_INSTRUCTING = regex(
     rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|{_OFTEN}|{_TOOLS})(?![\w-])", re.I
 )
-_ROWS = re.compile(
+_ROWS = regex(
     rf"(?P<place>{_PLACES})|(?<![\w-])(?:{_STITCHES}|{_VERBS}|twice|thrice|times|again|until|"
     r"(?:\d+|next|foll(?:owing)?|every|each|last|alt(?:ernate)?|other)\s+(?:\w+\s+)?(?:rows?|rnds?|rounds?))(?![\w-])",
     re.I,
 )
 
 
-_LABEL = re.compile(
+_LABEL = regex(
     rf"\b(?:rnds?|rounds?|rows?)\b.*\d|(?<![\w-])(?:{_STITCHES}|once\s+more|more\s+times|turn(?!\s+(?:the\s+)?heel)|to\s+(?:the\s+)?end|"
     r"(?:and|,)\s*(?:work|knit|purl|inc|dec)|(?:with|in|using)\s+(?-i:MC|CC\d?|[A-Z])(?=\W|$)|(?:\d+|two|three|four|five|six|seven|eight|nine|ten|next|last|these)\s+(?:more\s+|alt\w*\s+)?"
     r"(?:rows?|rnds?|rounds?)|(?<!short\s)(?<!short-)(?:rows|rnds|rounds)|foll(?:owing)?|every|each|both|all(?!\s+sizes$)|alt|"
@@ -52,7 +53,7 @@ _LABEL = re.compile(
     re.I,
 )
 """Words in a label that say how often, in which rows, on which needle or for whom: they name no line."""
-_LABEL_VERBS = re.compile(
+_LABEL_VERBS = regex(
     r"(?:(?:if|unless|when)\b|(?:for|from)\s+(?:the\s+)?next|at\s+the\s+same\s+time|(?:work(?:ing|ed)?|continu(?:e|ing)|cont|change|chang(?:e|ing)|"
     r"switch|with|using|knit|purl|break|cut|turn|on|in|at|join(?:ing)?\s+(?:in|for|to|and|with)|rejoin|"
     r"(?:bo|(?:bind|cast)\s+off)(?=\s+(?:in|with|using|as|all|rem\w*|loosely)\b)|"
@@ -61,25 +62,25 @@ _LABEL_VERBS = re.compile(
     re.I,
 )
 """Words that begin an instruction."""
-_NAMED = re.compile(
+_NAMED = regex(
     r"\b(?:round|rnd|row|ridge|heel|edge|edging|band|section|part|shaping|hem|cuff|rib|ribbing)$", re.I
 )
-_NUMBERED = re.compile(r"^(?P<name>[^\d()\[\],]*?[a-z]\s+(?:round|rnd|row))\s+\d{1,3}$", re.I)
+_NUMBERED = regex(r"^(?P<name>[^\d()\[\],]*?[a-z]\s+(?:round|rnd|row))\s+\d{1,3}$", re.I)
 """A name with a number, as pages call the successive rounds of a shaping: "Dec rnd 2"."""
-_NO_NAME = re.compile(
+_NO_NAME = regex(
     r"\b(?:after|before|since|from|for|through|to|till|than|as|of|off|like|if|when|where|in|on|at|with|by|and|or|the|an?|"
     r"work\w*|continu\w*|cont|change|switch|using|knit|purl|cast|bind|turn|join\w*|rejoin|begin\w*|start\w*|end\w*|"
     r"see|follow\w*|skip|omit)\b",
     re.I,
 )
 """Words that make "rnd 2" a round of the pattern, not the end of a name: "Work rnd 2", "After row 3"."""
-_ROWS_OF_PATTERN = re.compile(
+_ROWS_OF_PATTERN = regex(
     r"(?<=[a-z\d])\s*[;,]\s*(?:over\s+)?\d{1,3}[\s-]*(?:rows?|rnds?|rounds?)"
     r"(?:\s+(?:rep(?:eat)?|patt(?:ern)?))?\s*\)\s*$",
     re.I,
 )
 """How many rows a stitch pattern has, behind the stitches it needs: "Ridge (any number of sts; 4 rnds)"."""
-_WORK_TIMES = re.compile(
+_WORK_TIMES = regex(
     r"(?:\s*[(\[]?\s*\bwork(?:ed)?\s+|\s*[(\[]\s*|\s*,\s*)(?:(\d{1,3})\s*(?:times|x)|x\s*(\d{1,3})|(twice))\s*[)\]]?$",
     re.I,
 )

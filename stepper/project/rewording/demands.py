@@ -12,11 +12,13 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.regex import regex
+
 Demand = frozenset[str]
 """Pieces of words in small letters, one of which must be in the text."""
 _Tokens = list[tuple[str, str]]
 
-_TOKEN: Final = re.compile(
+_TOKEN: Final = regex(
     r"(?P<letters>[^\\\[\]()|*+?{}^$.\s]+(?![*+?{])|[^\\\[\]()|*+?{}^$.\s])"
     r"|(?P<sign>\\[^\w\s])"
     r"|(?P<escape>\\(?:u[0-9a-fA-F]{4}|x[0-9a-fA-F]{2}|\d+|.))"

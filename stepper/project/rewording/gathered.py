@@ -17,6 +17,7 @@ from typing import Final
 
 from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.synonym import N
+from stepper.regex import regex
 
 _STS: Final = r"(?:stitches|stitch|sts?)\b(?:\.(?=\s*(?:[,;]|(?-i:[a-z]))))?"
 _PART: Final = (
@@ -36,7 +37,7 @@ _VERB: Final = (
     r"(?:(?P<pick>(?:pick\s+up|pu)(?:\s+(?:and\s+|&\s+)?(?:knit\b|k(?![a-z])\.?))?)"
     r"|(?P<work>knit|purl|rib|patt|work|[kp](?=\d)|[kp]\b)\.?(?:\s+in\s+patt(?:ern)?\b\.?)?(?:\s+across\b)?)?"
 )
-_ITEM: Final = re.compile(
+_ITEM: Final = regex(
     rf"{_VERB}\s*(?:the\s+|these\s+)?"
     rf"(?:(?P<number>{N})\s*)?(?:(?P<before>{_NAME})\s+)?(?P<held>held\s+)?{_STS}"
     rf"(?:\s+(?:left\s+)?(?:from|of|on|off|at)\s+(?:a\s+|the\s+)?(?:(?P<name>{_NAME})\s+)?(?P<thing>{_THING})"
@@ -45,13 +46,13 @@ _ITEM: Final = re.compile(
     rf"|\s+(?P<edge>(?=[a-z]){_EDGE}))?",
     re.IGNORECASE,
 )
-_JOINT: Final = re.compile(r"\s*,\s*(?:(?:and|then)\s+)*|\s+and\s+(?:then\s+)?|\s+then\s+", re.IGNORECASE)
-_END: Final = re.compile(r"\s*(?:$|[.;:(\[=]|[—–-])")
-_START: Final = re.compile(
+_JOINT: Final = regex(r"\s*,\s*(?:(?:and|then)\s+)*|\s+and\s+(?:then\s+)?|\s+then\s+", re.IGNORECASE)
+_END: Final = regex(r"\s*(?:$|[.;:(\[=]|[—–-])")
+_START: Final = regex(
     r"(?:^|[.!:,]\s|(?<=[a-z])(?<!\bup)\s+and\s)\s*(?=(?:k|p|knit|purl|rib|patt|work|pick|pu)\b|[kp]\d)", re.I
 )
-_PICKS: Final = re.compile(r"\bpick\s+up\b|\bpu\b|\b(?:holder|pin|sleeves?|bands?)\b", re.IGNORECASE)
-_APART: Final = re.compile(r"\b(?:neck|bands?|border|collar|hood|button|buttonhole)\b")
+_PICKS: Final = regex(r"\bpick\s+up\b|\bpu\b|\b(?:holder|pin|sleeves?|bands?)\b", re.IGNORECASE)
+_APART: Final = regex(r"\b(?:neck|bands?|border|collar|hood|button|buttonhole)\b")
 """Parts that wait on a holder until a row gathers them; others, as an instep, may lie on the needle."""
 _LEAST: Final = 2
 """One item is read by itself."""

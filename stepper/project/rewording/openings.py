@@ -17,6 +17,7 @@ from typing import Final
 
 from stepper.craft.needles import BARE_SIZE, SIZE, UK_SIZE
 from stepper.project.rewording.reworded import Reworded
+from stepper.regex import regex
 
 _WITH: Final = r"(?:with|using|working\s+with)\s+(?:the\s+|a\s+|an\s+|your\s+)?"
 _SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
@@ -37,7 +38,7 @@ PLACE: Final = (
     r"point|paw|paws|foot|feet|leg|legs|head|nose|snout|muzzle|ear|ears|tail|arm|arms|hand|hands|crown|brim|waist|base|narrow|wide|of|the|at)"
 )
 _KINDS: Final = tuple(
-    (kind, re.compile(expression, re.IGNORECASE))
+    (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
         (
             "facing",
@@ -63,7 +64,7 @@ _KINDS: Final = tuple(
     )
 )
 _BARE: Final = tuple(
-    (kind, re.compile(expression, re.IGNORECASE))
+    (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
         (
             "sized",
@@ -82,16 +83,16 @@ _BARE: Final = tuple(
     )
 )
 """Kinds that need no "with" of their own behind another phrase: "with MC and smaller needles"."""
-_JOINT: Final = re.compile(r"\s*,\s*(?:and\s+)?|\s+and\s+|\s+", re.IGNORECASE)
-_ACTS: Final = re.compile(
+_JOINT: Final = regex(r"\s*,\s*(?:and\s+)?|\s+and\s+|\s+", re.IGNORECASE)
+_ACTS: Final = regex(
     r"(?:k|p|knit|purl|co|cast|pick|pu|bo|bind|work|cont|continue|rejoin|re-join|join|inc|dec|increase|decrease|rib|return|"
     r"\*|\(|m1[lr]?|k2tog|p2tog|ssk|sl|slip|yo)(?![\w-])|[kp]\d",
     re.IGNORECASE,
 )
 """What follows an opening: something to do."""
-_HARMLESS: Final = re.compile(r"(?:pick|pu|cast\s+on|co)\b", re.IGNORECASE)
+_HARMLESS: Final = regex(r"(?:pick|pu|cast\s+on|co)\b", re.IGNORECASE)
 """Stitches picked up or cast on are as many wherever they begin."""
-_STARTS: Final = re.compile(r"(?:^|[.!]|(?<!\d):)\s*(?=[A-Za-z])")
+_STARTS: Final = regex(r"(?:^|[.!]|(?<!\d):)\s*(?=[A-Za-z])")
 """Where a sentence of a line begins, behind its label or head too."""
 
 
@@ -184,4 +185,4 @@ def write_openings_in_order(line: Reworded) -> Reworded:
 
 _ORDER: Final = (("sized", "Change to {}. "), ("yarn", "With {}, "), ("facing", "With {} facing, "))
 _SAID: Final = ("sizeless", "method", "place", "joined", "cable")
-_CABLE_IN: Final = re.compile(rf"{_CABLE}\s*-?\s*(?=(?:circular|circ|needle|long)|$)", re.IGNORECASE)
+_CABLE_IN: Final = regex(rf"{_CABLE}\s*-?\s*(?=(?:circular|circ|needle|long)|$)", re.IGNORECASE)

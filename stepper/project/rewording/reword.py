@@ -29,13 +29,14 @@ from stepper.project.rewording.synonyms import SYNONYMS
 from stepper.project.rewording.talk import take_talk_out
 from stepper.project.rewording.work.pick_ups import write_pick_ups
 from stepper.project.rewording.yarn_names import printed_again, sign_yarns
+from stepper.regex import regex
 
 _MOST = 8
 """Most times one row of the table is tried again on its own result."""
-_PIECES = re.compile(r"\\(\d)")
-_CHOICE = re.compile(r"^or\s+(?:until|up\s+to|to|when)\b", re.I)
+_PIECES = regex(r"\\(\d)")
+_CHOICE = regex(r"^or\s+(?:until|up\s+to|to|when)\b", re.I)
 """What begins a remark that leaves a length to the knitter; the rest of it is looked through."""
-_HEAD_NAME = re.compile(
+_HEAD_NAME = regex(
     r"^\s*(?:next\s+)?(?P<what>row|rnd|round)s?(?:\s+\d+)?\s*(?:\(?[rw]s\)?)?\s*"
     r"(?P<cut>\(\s*(?![rw]s\b|(?:right|wrong)\s+side\b)"
     r"(?!and\b|all\b|every\b|\d|(?:in\s+|with\s+|using\s+)?(?:yarn\s+|colou?r\s+)?(?-i:MC|CC\d?|C\d|[A-H]|[YZ])\s*[,)])"
@@ -147,7 +148,7 @@ def _alone(words: str) -> str:
     return _JOINT.sub("", words.strip())
 
 
-_JOINT: Final = re.compile(r"^(?:and|then)\s+|[\s,;]+(?:and|then)$", re.IGNORECASE)
+_JOINT: Final = regex(r"^(?:and|then)\s+|[\s,;]+(?:and|then)$", re.IGNORECASE)
 
 
 def _hides_instruction(match: re.Match[str], synonym: Synonym) -> bool:

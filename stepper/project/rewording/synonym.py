@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from functools import cache
+
+from stepper.records import dataclass
 
 KEPT = "\0"
 """Instead of words: the match is taken out of the line and said with it."""

@@ -19,10 +19,11 @@ from typing import Final
 
 from stepper.project.rewording.asides import instructs
 from stepper.project.rewording.reworded import Reworded
+from stepper.regex import regex
 
 _LONGEST: Final = 300
 """Most letters of a sentence that may be talk."""
-_WORK: Final = re.compile(
+_WORK: Final = regex(
     r"\d|[*\[\]:=]|(?<![\w'-])(?:"
     r"st(?:itch(?:es)?|s)?|rows?|rounds?|rnds?|needles?|dpns?|markers?|holders?|loops?|ridges?|purls?|knits?|wraps?|"
     r"cms?|mm|inch(?:es)?|ribs?|ribbing|garter|stock(?:inette|ing)|moss|seed|cables?|charts?|pattern|patt|sizes?|"
@@ -41,13 +42,13 @@ _WORK: Final = re.compile(
     re.IGNORECASE,
 )
 """Words of the work: with one of them a sentence may say what is knitted."""
-_FREE: Final = re.compile(
+_FREE: Final = regex(
     r"\b(?:(?:that|it|this|they|you|all)(?:'s|'re|\s+is|\s+are)?\s+(?:all\s+)?right|all\s+right|right\s+(?:away|now)|back\s+home|"
     r"in\s+the\s+end|the\s+end|(?:the\s+)?other\s+day|once\s+in\s+a\s+while|(?:no|any|many|much)\s+(?:longer|more)|more\s+(?:fun|often|or\s+less)|knit(?:s|ting)?\s+(?:along|group|friends?|bags?))\b",
     re.IGNORECASE,
 )
 """Everyday phrases with such a word, which say nothing of the work."""
-_GO_ON: Final = re.compile(
+_GO_ON: Final = regex(
     r"(?:[,;-]|\b(?:and|then|so|now|but|or)\b)\s*(?:(?:then|just|now|please|simply)\s+)*"
     r"(?:do|go|keep|carry|continue|stop|finish|put|take|move|make|add|lift|pull|draw|pass|cut|break|change|switch|place|remove|use|close|open|swap|return|fold|count|measure)\b",
     re.IGNORECASE,
@@ -73,26 +74,26 @@ _BESIDES: Final = (
     r"|get\s+(?:comfortable|cosy|cozy|yourself)|come\s+back|feel\s+free|treat\s+yourself|give\s+yourself|pat\s+yourself|cross\s+your\s+fingers|believe\s+(?:me|it)|bear\s+with\s+me|keep\s+calm|"
     r"wear\s+(?:it|them)|write\s+(?:to\s+)?(?:me|us)|see\s+you)"
 )
-_BEGINS: Final = re.compile(
+_BEGINS: Final = regex(
     rf"(?:{_CRY}\b\s*[,!]?\s*)?(?:(?:and|but|so|yes|no|well|now|oh)\s*,?\s+)?(?:{_WHO}|{_BESIDES}\b)|{_CRY}(?:\W*$|\s*[,!-]\s*{_CRY}\W*$)",
     re.IGNORECASE,
 )
 """How talk begins."""
-_ASKS: Final = re.compile(
+_ASKS: Final = regex(
     rf"(?:{_CRY}\b\s*[,!]?\s*)?(?:(?:and|but|so)\s+)?(?:is|are|do|does|did|can|could|have|has|isn't|aren't|don't|doesn't|haven't|will|would|what|why|who|how|see|ready|still|got|scared|confused|tired|done)\b",
     re.IGNORECASE,
 )
-_HABIT: Final = re.compile(
+_HABIT: Final = regex(
     r"i\s+(?:(?:also|really|do|still|personally)\s+)*(?:always|usually|often|normally|sometimes|never|mostly|like|love|prefer|hate|enjoy)\b"
     r"(?![^.!?]*(?:[\d*:=]|\b(?:until|every|each|both|rows?|rounds?|rnds?|here|first|last|next|more|ends?|sides?|edges?|inc\w*|dec\w*|add\w*|slip\w*|purl\w*|knit(?!ting)\w*)\b))[^.!?]*$",
     re.IGNORECASE,
 )
 """What the writer does or likes: it may name a way to do it, but no row and nothing that is shaped."""
-_REASON: Final = re.compile(
+_REASON: Final = regex(
     r"(?:\s*,\s*|\s+(?:-\s+)?)(?P<said>(?:(?:so(?:\s+that)?|because|since|otherwise|or\s+else)\s+(?:you|it|it's|they|they're|there|there's|your|the|that|that's|this|i|we|everything|nobody|nothing|it'll|you'll|they'll)|or\s+(?:it|you|your|the|they|there)(?:\s+[a-z]+){0,2}(?:'ll|\s+will|\s+won't|\s+might|\s+may|\s+gets?)|as\s+you\s+(?:come|go|get|reach))\b[^.!?:;()*\d]*?)(?=\s*[.!?)]|\s*$)",
     re.IGNORECASE,
 )
-_NO_REASON: Final = re.compile(
+_NO_REASON: Final = regex(
     r"(?<![\w'-])(?:until|till|times?|twice|thrice|again|every|each|both|only|more|less|fewer|instead|ends?|ending|remain\w*|left|over|"
     r"between|from|before|after|turn\w*|number|even|odd|multiple|divisible|count\w*|have|has|same|match\w*|meet\w*|line\s+up|cent(?:er|re)\w*|middle|"
     r"continu\w*|repeat\w*|increas\w*|decreas\w*|knit\w*|purl\w*|work\w*|slip\w*|pick\w*|cast\w*|bind\w*|place\w*|hold\w*|join\w*|move\w*|"
@@ -100,13 +101,13 @@ _NO_REASON: Final = re.compile(
     re.IGNORECASE,
 )
 """Words with which a reason says how many stitches there are to be, or what else is done."""
-_BRACKET: Final = re.compile(r"\s*\((?P<said>[^()\d*]{2,160}?)\)")
-_CRIES: Final = re.compile(
+_BRACKET: Final = regex(r"\s*\((?P<said>[^()\d*]{2,160}?)\)")
+_CRIES: Final = regex(
     r"(?:,\s*|\s+-\s+)(?P<said>sorry|hurray|hooray|yay|phew|promise|honest(?:ly)?|alas|sadly|i\s+promise|trust\s+me|believe\s+me|really|ta-?da|easy|please|poor\s+you|lucky\s+you)(?=\s*[.,!?)]|\s*$)",
     re.IGNORECASE,
 )
-_SENTENCE: Final = re.compile(r"[^.!?]*(?:[.!?]+(?=\s|$|[)])\s*|$|[.!?])")
-_MAYBE: Final = re.compile(
+_SENTENCE: Final = regex(r"[^.!?]*(?:[.!?]+(?=\s|$|[)])\s*|$|[.!?])")
+_MAYBE: Final = regex(
     r"\b(?:i|i'm|you|you're|we|it|it's|its|they|there|here|that|that's|this|my|so|because|since|ok|okay|good|great|enjoy|"
     r"have\s+(?:fun|a)|trust|put\s+on|send|tell|show|sorry|hurray|hooray|yay|phew|well|happy|voila|nobody|everybody|people|oh|yes|otherwise|or)\b|[?!]",
     re.IGNORECASE,
@@ -136,7 +137,7 @@ def _stitches_in(words: str) -> bool:
     return instructs(_OFTEN_SAID.sub(" ", words)) is not None
 
 
-_OFTEN_SAID: Final = re.compile(
+_OFTEN_SAID: Final = regex(
     r"(?<![\w-])(?:not|\w+n't|n't|more|then|without|times?|change|every|one|each|both|while|cut|break|place|again)(?![\w-])",
     re.IGNORECASE,
 )

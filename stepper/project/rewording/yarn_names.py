@@ -16,6 +16,7 @@ from dataclasses import fields, is_dataclass, replace
 from typing import Any, Final
 
 from stepper.project.rewording.reworded import Reworded
+from stepper.regex import regex
 
 _SHADE: Final = (
     r"(?:white|black|gr[ae]y|pink|blue|navy|green|yellow|brown|cream|purple|orange|beige|lilac|lemon|turquoise|gold|"
@@ -36,7 +37,7 @@ _WITH: Final = (
     r"(?:the\s+)?(?:yarn\s+|colou?r\s+)?"
 )
 _PLACES: Final = tuple(
-    re.compile(expression, re.IGNORECASE)
+    regex(expression, re.IGNORECASE)
     for expression in (
         rf"(?<![-\w]){_WITH}{_NAME}{_WOOL}{_GOES_ON}",
         rf"(?<![-\w])[kp]\.?\s?\d+\s+{_NAME}(?=\s*[,;.)*\]]|\s*$|\s+and\s+[kp]\.?\s?\d)",
@@ -45,15 +46,15 @@ _PLACES: Final = tuple(
     )
 )
 """Where a colour can only be a yarn; "and" is behind a yarn or a needle alone."""
-_BEFORE_STITCH: Final = re.compile(
+_BEFORE_STITCH: Final = regex(
     rf"(?<=[*,;:])\s*(?:with\s+)?{_NAME},?\s+(?P<stitch>[kp]\.?\s?\d+)\.?"
     rf"(?=\s*[,;]\s*(?:with\s+)?(?:(?:{_TINT}|{_SHADE})[-\s]+){{0,2}}{_SHADE},?\s+[kp]\.?\s?\d|\s*[,;]?\s*\*?\s*[,;]?\s*rep|\s*\*|\s*\.?\s*$)",
     re.IGNORECASE,
 )
 """A colour before each single stitch, as old booklets print it: "With Black K. 1, Grey K. 3"."""
-_ANY: Final = re.compile(rf"\b{_SHADE}\b", re.IGNORECASE)
-_AND: Final = re.compile(r"\band\s+(?:the\s+)?$", re.IGNORECASE)
-_YARN_OR_NEEDLE: Final = re.compile(
+_ANY: Final = regex(rf"\b{_SHADE}\b", re.IGNORECASE)
+_AND: Final = regex(r"\band\s+(?:the\s+)?$", re.IGNORECASE)
+_YARN_OR_NEEDLE: Final = regex(
     r"(?:needles?|dpns?|circulars?|CC\d|MC)\s+and\s+(?:the\s+)?$", re.IGNORECASE
 )
 _SIGNS: Final = tuple(f"CC{number}" for number in range(9, 2, -1))

@@ -8,12 +8,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from stepper.project.problems import Span
 from stepper.project.reading.elements import WORDS
 from stepper.project.rewording.reworded import Reworded
 from stepper.project.stripes.striping import StripesCalled
+from stepper.records import dataclass
+from stepper.regex import regex
 
 _NUMBERS = {word: number for number, word in enumerate(WORDS) if number}
 _N = rf"(?:\d{{1,2}}|{'|'.join(_NUMBERS)})"
@@ -22,31 +24,31 @@ _NAME = (
     r"(?:(?:(?!(?:of|in|the|with|to|and|by|your|this|a|an|rep|repeat|work|knit|purl|full|whole|entire|complete|all|keep"
     r"|keeping|continue|continuing|cont|rounds?|rnds?|rows?)\b)[a-z]+\s+)?(?:stripe|striped|striping|colou?r)\s+(?:sequence|pattern|patt|order|repeat)|stripes)"
 )
-_DEFINED = re.compile(
+_DEFINED = regex(
     rf"^\s*(?:work\s+(?:the\s+)?)?(?P<name>{_NAME})\b\s*(?:\([^()]*\))?\s*(?P<sign>[:=]|-(?=\s)|$)\s*", re.I
 )
-_USED = re.compile(
+_USED = regex(
     r"[,;]?\s*\b(?:(?:while\s+)?(?:still\s+)?(?P<on>continu(?:e|ing)|cont|keep(?:ing)?(?:\s+to)?|maintain(?:ing)?|carry(?:ing)?\s+on)\s+)?"
     r"(?:(?:in|with|to|and|by|following|according\s+to|as\s+per)\s+)?(?:the\s+|your\s+)?"
     rf"(?P<name>{_NAME})(?:\s+(?P<set>as\s+(?:set|established|before|given|above)|correct(?:ly)?|throughout))?(?!\s+of\b)\s*,?",
     re.I,
 )
-_BEGIN = re.compile(
+_BEGIN = regex(
     r"[,;]?\s*\b(?i:beg(?:in(?:ning)?)?|start(?:ing)?)\.?\s+(?i:with|from|at|on)\s+(?:the\s+)?"
     rf"(?:(?P<round>(?:{_ROUNDS}\s+\d{{1,2}}|first\s+{_ROUNDS}|beginning|start))\s+of\s+(?:the\s+)?(?=(?i:{_NAME}))"
     rf"|(?:(?P<number>{_N})\s+{_ROUNDS}\s+(?:in|of|with)?\s*)?(?P<yarn>[A-Z][A-Za-z]?\d?)(?:\s+stripe)?(?=\s*,|\s+and\b|\s*\.?\s*$)\s*,?)",
 )
-_TIMES = re.compile(
+_TIMES = regex(
     rf"^(?P<lead>\s*(?:then\s+)?)(?:work|repeat|rep|knit)\s+(?:the\s+)?(?:(?:full|whole|entire|complete)\s+)?(?P<name>{_NAME})\s+"
     rf"(?P<times>once|twice|{_N}\s+times)(?P<more>\s+more)?(?P<after>\s*[.,]?\s*)$",
     re.I,
 )
-_UNTIL = re.compile(rf"^\s*(?:repeat|rep|work)\s+(?:the\s+)?(?P<name>{_NAME})\s+(?=until\b|for\b)", re.I)
-_ALONE = re.compile(
+_UNTIL = regex(rf"^\s*(?:repeat|rep|work)\s+(?:the\s+)?(?P<name>{_NAME})\s+(?=until\b|for\b)", re.I)
+_ALONE = regex(
     r"^\s*(?:is\s+|are\s+)?(?:(?:body|sleeves?|piece|hat|yoke)\s+(?:is|are)\s+)?(?:work(?:ed)?|knit(?:ted)?|continue|cont)?\W*(?:throughout)?\W*$",
     re.I,
 )
-_STRIPE_WORD = re.compile(r"\bstrip(?:e|ed|es|ing)\b", re.I)
+_STRIPE_WORD = regex(r"\bstrip(?:e|ed|es|ing)\b", re.I)
 
 
 @dataclass(frozen=True, slots=True)
@@ -183,24 +185,24 @@ def _without(row: str, cuts: list[tuple[int, int]], called: StripesCalled) -> St
     return StripedRow(Reworded(text[:1].upper() + text[1:], tuple(places)), called, min(at, len(text)))
 
 
-_REPEATED = re.compile(
+_REPEATED = regex(
     r"\s*[,;.]?\s*(?:\b(?:rep(?:eat)?)\b\s*(?:from\s*\*|(?:these|this|the)\s+(?:\d+\s+)?(?:rounds?|rnds?|rows?|stripes?|sequence))?)\s*"
     r"(?:throughout|for\s+(?:stripe\s+)?(?:pattern|sequence))?\s*[.]?\s*$|\s*[,;.]?\s*\bthroughout\.?\s*$",
     re.I,
 )
-_GROUP = re.compile(
+_GROUP = regex(
     rf"[(\[](?P<inner>[^()\[\]]+)[)\]]\s*(?:x\s*)?(?P<times>twice|{_N}\s*(?:times|x)|(?<=x\s)\d+|\d+)", re.I
 )
-_EACH = re.compile(
+_EACH = regex(
     rf"^(?P<n>{_N})\s+{_ROUNDS}\s+(?:each\s+)?(?:of\s+|in\s+)?(?:each\s+)?(?:of\s+)?(?P<yarns>[^,;]+(?:\s*,\s*[^,;]+)*?\s*,?\s*(?:and|&)\s*[^,;]+)$",
     re.I,
 )
-_STRIPE = re.compile(
+_STRIPE = regex(
     rf"^(?:work\s+|knit\s+|then\s+)*(?P<n>{_N})\s*(?:{_ROUNDS})?\s*(?:(?:in|of|with)\s+)?(?:(?:yarn|colou?r)\s+)?(?P<yarn>[A-Za-z]\w*(?:\s+[a-z]+)?)$"
     rf"|^(?P<behind>[A-Za-z]\w*)\s*[:-]?\s*(?P<m>{_N})\s*{_ROUNDS}$",
     re.I,
 )
-_NUMBERED = re.compile(
+_NUMBERED = regex(
     rf"^{_ROUNDS}\s+(?P<from>\d{{1,2}})(?:\s*(?:-|to|and|&)\s*(?P<to>\d{{1,2}}))?\s*[:=-]?\s*(?:(?:in|with)\s+)?(?:(?:yarn|colou?r)\s+)?(?P<yarn>[A-Za-z]\w*)$",
     re.I,
 )

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from stepper.project.problems import Span
+from stepper.records import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,17 +7,18 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from stepper.project.problems import Problem
+from stepper.records import dataclass
+from stepper.regex import regex
 
 STEP = 2
 """Indentation of what stands under a key, as `stepper start` writes it. Unit: columns."""
 
-_KEY = re.compile(r"""(?:"[^"]*"|'[^']*'|[^\s"'#\[\]{},|>*&!-][^:#\[\]{}]*):(?P<value>\s.*|$)""")
-_BLOCK = re.compile(r"[|>][-+0-9]*\s*(?:#.*)?$")
-_DASH = re.compile(r"-\s+")
-_QUOTED = re.compile(r""""(?:\\.|[^"\\])*"|'[^']*'""")
+_KEY = regex(r"""(?:"[^"]*"|'[^']*'|[^\s"'#\[\]{},|>*&!-][^:#\[\]{}]*):(?P<value>\s.*|$)""")
+_BLOCK = regex(r"[|>][-+0-9]*\s*(?:#.*)?$")
+_DASH = regex(r"-\s+")
+_QUOTED = regex(r""""(?:\\.|[^"\\])*"|'[^']*'""")
 
 
 @dataclass(slots=True, kw_only=True)

@@ -11,7 +11,7 @@ import sys
 import warnings
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass, field
+from dataclasses import field
 from io import BytesIO
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, cast
@@ -24,6 +24,7 @@ from stepper.project.keys.pictures import MAX_COLOURS, MAX_PIXELS, Pixel, Pixels
 from stepper.project.problems import Problem, Span
 from stepper.project.yaml_file.indentation import find_slip
 from stepper.project.yaml_file.missing_file import name_folder, name_missing
+from stepper.records import dataclass
 
 MAX_BYTES = 1_000_000
 """Largest project file. A long pattern with charts has about 20,000 bytes."""

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 from html import escape
 from typing import Final
 
 from stepper.craft.figures import format_number
+from stepper.regex import regex
 
 Attribute = str | float | None
 
-_NO_XML: Final = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\ud800-\udfff\ufffe\uffff]")
+_NO_XML: Final = regex("[\x00-\x08\x0b\x0c\x0e-\x1f\ud800-\udfff\ufffe\uffff]")
 """A character that a document of XML, as every drawing is, may not hold. Source: XML 1.0, section 2.2."""
 
 

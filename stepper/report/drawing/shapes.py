@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from typing import Literal
 
 from stepper.craft.figures import format_number
+from stepper.records import dataclass
 from stepper.report.drawing.markup import svg, tag, text
 
 Point = tuple[float, float]

@@ -6,12 +6,12 @@ Every line has its own dash pattern and its name beside it, so that nothing is c
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 
 from stepper.language.measures import length
 from stepper.plan.blend import Blend
 from stepper.plan.model import Plan
 from stepper.project.model import Project
+from stepper.records import dataclass
 from stepper.report.drawing.shapes import Area, Drawing, Label, Path, Point, Shape
 from stepper.report.drawing.yoke_profile import (
     WearerOutline,

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from stepper.craft.yoke import joined_width
 from stepper.project.model import Project
+from stepper.records import dataclass
 from stepper.report.measure.garment_lines import yoke_without_band
 from stepper.report.measure.measuring import AnyRound
 from stepper.report.measure.roles import Roles, YokeRole, assign_roles, count_before_edges

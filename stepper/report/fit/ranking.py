@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from stepper.plan.blend import Blend
 from stepper.plan.model import Group, Run
 from stepper.project.model import Project
+from stepper.records import dataclass
 from stepper.report.measure.measurements import measure_garment
 from stepper.report.measure.measuring import Measurement, body_of
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from stepper.plan.blend import Blend
 from stepper.plan.model import Plan
 from stepper.project.model import Project
+from stepper.records import dataclass
 from stepper.report.fit.cautions import find_cautions, find_unblended
 from stepper.report.fit.lines import describe_spacing
 from stepper.report.fit.ranking import RankedBlend, find_wishes, rank_blends, wanted_ease

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 from stepper.language.measures import length
 from stepper.project.model import Project
+from stepper.records import dataclass
 from stepper.report.fit.lines import WIDE, signed_length
 from stepper.report.fit.ranking import RankedBlend, Wish, find_wishes, measured_eases
 from stepper.report.measure.measuring import Measurement

@@ -11,9 +11,10 @@ import re
 from stepper.craft.needles import is_same_needle
 from stepper.plan.model import Item, runs_written
 from stepper.project.model import Fabric, Project
+from stepper.regex import regex
 from stepper.report.measure.measuring import AnyRound
 
-_RIB = re.compile(r"\b(?:rib\w*|cuffs?|brim|edge|edging|bands?|hem)\b", re.IGNORECASE)
+_RIB = regex(r"\b(?:rib\w*|cuffs?|brim|edge|edging|bands?|hem)\b", re.IGNORECASE)
 
 
 class Fabrics:

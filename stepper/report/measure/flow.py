@@ -7,10 +7,11 @@ Stitches put on hold link strands by their name. Nothing here depends on the ord
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from typing import Literal
 
 from stepper.plan.model import Item, runs_written
+from stepper.records import dataclass
 from stepper.report.measure.measuring import AnyRound
 
 Beginning = Literal["cast-on", "pick-up", "return"]

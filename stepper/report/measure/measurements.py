@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from stepper.project.model import Project
+from stepper.records import dataclass
 from stepper.report.measure.garment_lines import measure_torso, measure_yoke
 from stepper.report.measure.measuring import AnyRound, Measurement
 from stepper.report.measure.roles import Roles, assign_roles

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from stepper.craft.fit import fit_word
 from stepper.plan.drafts import DraftRound
 from stepper.plan.model import Round
 from stepper.project.model import Project
+from stepper.records import dataclass
 
 COMPARED_LENGTHS = ("foot_length",)
 """Lengths of the wearer that a garment has to match; others are only shown beside it."""

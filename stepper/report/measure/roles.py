@@ -5,8 +5,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
 
+from stepper.records import dataclass
+from stepper.regex import regex
 from stepper.report.measure.flow import Flow, Passage, Strand, follow_stitches
 from stepper.report.measure.measuring import AnyRound
 from stepper.report.measure.tape import is_whole
@@ -20,11 +21,11 @@ _WIDEST = 0.9
 _JOIN_ROUNDS = 8
 # Body and sleeves are joined within this many rounds.
 
-_TORSO = re.compile(r"\b(?:back|fronts?|body)\b", re.IGNORECASE)
-_HALF = re.compile(r"\b(?:back|fronts?)\b", re.IGNORECASE)
-_SLEEVE = re.compile(r"\bsleeves?\b", re.IGNORECASE)
-_BAND = re.compile(r"\b(?:button\s*-?\s*(?:hole\s*)?|front\s+|left\s+|right\s+)bands?\b", re.IGNORECASE)
-_FRONT_EDGE = re.compile(r"\bfronts?\b", re.IGNORECASE)
+_TORSO = regex(r"\b(?:back|fronts?|body)\b", re.IGNORECASE)
+_HALF = regex(r"\b(?:back|fronts?)\b", re.IGNORECASE)
+_SLEEVE = regex(r"\bsleeves?\b", re.IGNORECASE)
+_BAND = regex(r"\b(?:button\s*-?\s*(?:hole\s*)?|front\s+|left\s+|right\s+)bands?\b", re.IGNORECASE)
+_FRONT_EDGE = regex(r"\bfronts?\b", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

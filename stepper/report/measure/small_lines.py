@@ -9,6 +9,7 @@ from dataclasses import replace
 from itertools import groupby
 from typing import Literal
 
+from stepper.regex import regex
 from stepper.report.measure.flow import Flow, Strand
 from stepper.report.measure.measuring import AnyRound, Measurement
 from stepper.report.measure.tape import Tape, count_unworked, is_whole
@@ -22,11 +23,11 @@ HEEL_ROWS = 6
 """Fewer short rows than this do not make a heel. Chosen here."""
 
 _KINDS: tuple[tuple[Kind, re.Pattern[str], str], ...] = (
-    ("sock", re.compile(r"\b(?:socks?|foot|heel|toe)\b", re.IGNORECASE), "foot"),
-    ("mitten", re.compile(r"\b(?:mitts?|mittens?|hand|thumb|gloves?)\b", re.IGNORECASE), "hand"),
-    ("hat", re.compile(r"\b(?:hat|cap|beanie|beret|brim|crown|tam|bonnet)\b", re.IGNORECASE), "head"),
+    ("sock", regex(r"\b(?:socks?|foot|heel|toe)\b", re.IGNORECASE), "foot"),
+    ("mitten", regex(r"\b(?:mitts?|mittens?|hand|thumb|gloves?)\b", re.IGNORECASE), "hand"),
+    ("hat", regex(r"\b(?:hat|cap|beanie|beret|brim|crown|tam|bonnet)\b", re.IGNORECASE), "head"),
 )
-_SIDE = re.compile(r"^(?:left|right|first|second)\b", re.IGNORECASE)
+_SIDE = regex(r"^(?:left|right|first|second)\b", re.IGNORECASE)
 
 
 def measure_small(rounds: Sequence[AnyRound], flow: Flow, tape: Tape) -> Iterator[Measurement]:

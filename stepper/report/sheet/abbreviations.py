@@ -11,6 +11,7 @@ from typing import Final
 from stepper.craft.stitches import Kind, find_stitch, stitch
 from stepper.language.abbreviations import WORDS
 from stepper.plan.model import Plan, runs_written
+from stepper.regex import regex
 
 _HOW: Final[Mapping[str, str]] = MappingProxyType(
     {
@@ -51,9 +52,9 @@ _HOW: Final[Mapping[str, str]] = MappingProxyType(
 # How a stitch is made, if its name does not say so. Source: Craft Yarn Council, knitting abbreviations, and
 # common practice; from memory.
 
-_MAIN: Final = re.compile(r"^(MC|CC|C)\s*(\d*)$", re.IGNORECASE)
-_CABLE: Final = re.compile(r"^(\d+)/(\d+) (r|l)(p?)c$")
-_UK_CABLE: Final = re.compile(r"^c(\d+)(f|b)$")
+_MAIN: Final = regex(r"^(MC|CC|C)\s*(\d*)$", re.IGNORECASE)
+_CABLE: Final = regex(r"^(\d+)/(\d+) (r|l)(p?)c$")
+_UK_CABLE: Final = regex(r"^c(\d+)(f|b)$")
 _PLAIN_WORDS: Final = frozenset(("approx", "ch"))
 # Words as well, or spelled out where they stand.
 

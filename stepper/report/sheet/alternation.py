@@ -4,10 +4,11 @@ boxes. Pure."""
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
 
 from stepper.plan.model import Round
+from stepper.records import dataclass
 from stepper.report.sheet.blocks import RoundRow
 
 LEAST: Final = 4

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Literal
 
+from stepper.records import dataclass
 from stepper.report.sheet.looks import YarnLooks
 
 

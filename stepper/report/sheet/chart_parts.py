@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 from typing import Final
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.language.measures import plural
 from stepper.project.model import Cell, Chart
+from stepper.records import dataclass
 
 MOST_MM: Final = 5.2
 """Side of a square on paper, where there is room. Chosen here. Unit: mm."""

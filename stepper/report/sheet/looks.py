@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 
 from stepper.craft.colours.colour import Rgb, contrast, rgb_from_hex
 from stepper.project.model import Project
+from stepper.records import dataclass
 
 _DARK, _LIGHT = "#1c1b19", "#ffffff"
 _NO_COLOUR = Rgb(238, 236, 231)

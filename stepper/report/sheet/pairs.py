@@ -7,19 +7,19 @@ gusset do in a pair of mittens; both are then told.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Final
 
 from stepper.plan.model import Plan, Round
+from stepper.regex import regex
 from stepper.report.sheet.blocks import CountCheck, RoundRow
 
 MOST_UNLIKE: Final = 0.5
 """Share of the rows of a section that may differ in what is worked. Chosen here."""
 
 _SIDES: Final = (("left", "right"), ("first", "second"))
-_PART: Final = re.compile(r"\W+|\w+")
+_PART: Final = regex(r"\W+|\w+")
 
 
 def find_pairs(plan: Plan, rows: Mapping[str, Sequence[RoundRow]]) -> dict[str, str]:

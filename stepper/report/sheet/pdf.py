@@ -8,9 +8,10 @@ from __future__ import annotations
 
 import io
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, fields, is_dataclass
+from dataclasses import fields, is_dataclass
 from typing import Any, assert_never
 
+from stepper.records import dataclass
 from stepper.report.sheet.blocks import (
     Block,
     Bullets,

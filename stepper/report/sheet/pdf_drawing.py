@@ -7,14 +7,17 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from types import MappingProxyType
 from typing import Any, Final
 from xml.etree import ElementTree
 
+from stepper.records import dataclass
+from stepper.regex import regex
+
 _INK, _SOFT, _WASH = "#1c1b19", "#55514a", "#f4f1ea"
-_TOKEN: Final = re.compile(r"[A-Za-z]|-?\d*\.?\d+")
-_NUMBER: Final = re.compile(r"-?\d*\.?\d+")
+_TOKEN: Final = regex(r"[A-Za-z]|-?\d*\.?\d+")
+_NUMBER: Final = regex(r"-?\d*\.?\d+")
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,9 +6,11 @@ A strip is as wide as the sheet between its margins and is never cut. All length
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from importlib.resources import files
 from typing import Any, Final
+
+from stepper.records import dataclass
 
 MM: Final = 72 / 25.4
 """A millimetre. Unit: pt."""

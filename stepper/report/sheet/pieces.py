@@ -10,10 +10,11 @@ is counted without its neckband.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.plan.model import Plan, Round
 from stepper.project.model import Project
+from stepper.records import dataclass
 from stepper.report.measure.fabrics import Fabrics
 from stepper.report.measure.garment_lines import yoke_without_band
 from stepper.report.measure.roles import Roles, assign_roles

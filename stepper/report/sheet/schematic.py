@@ -12,13 +12,14 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from itertools import pairwise
 from typing import Literal
 
 from stepper.craft.figures import format_number, list_words
 from stepper.language.measures import length
 from stepper.language.places import sentence_case
+from stepper.records import dataclass
 from stepper.report.drawing.markup import svg, tag, text
 from stepper.report.drawing.shapes import Point, list_points
 from stepper.report.sheet.pieces import GarmentPiece, Level, merge_like_pieces
@@ -29,7 +30,7 @@ _LETTERS = 40.0
 # The larger of width and height, in letter heights.
 
 
-@dataclass
+@dataclass(slots=True)
 class _Sheet:
     """What is drawn so far, and how far it reaches."""
 

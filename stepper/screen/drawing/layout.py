@@ -4,8 +4,8 @@ I/O."""
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
+from stepper.records import dataclass
 from stepper.screen.drawing.rows import Row, cut
 
 

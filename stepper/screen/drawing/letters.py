@@ -9,12 +9,12 @@ I/O.
 from __future__ import annotations
 
 import unicodedata
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import product
 from types import MappingProxyType
 from typing import Final
 
+from stepper.records import dataclass
 from stepper.screen.drawing.numerals import FIELD
 from stepper.screen.drawing.rows import Row, Styled
 from stepper.screen.drawing.style import BOLD, Terminal

@@ -5,13 +5,13 @@ Block characters are drawn as rectangles, so that the picture looks the same wha
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from types import MappingProxyType
 from typing import Final
 from xml.sax.saxutils import escape, quoteattr
 
 from stepper.craft.colours.colour import Rgb, rgb_from_hex
+from stepper.regex import regex
 from stepper.screen.drawing.rows import Row, Styled, text_width
 from stepper.screen.drawing.style import Paint
 from stepper.screen.drawing.unprintable import blank_unprintable, show_unprintable
@@ -50,7 +50,7 @@ _BLOCKS: Final = MappingProxyType(
 _PAIRS: Final = MappingProxyType({"▛": "▀▖", "▜": "▀▗", "▙": "▄▘", "▟": "▄▝", "▚": "▘▗", "▞": "▝▖"})
 # Block characters that are drawn as two of those above.
 _ALL: Final = "".join((*_BLOCKS, *_PAIRS))
-_PARTS: Final = re.compile(f"([{_ALL}])\\1*|[^ {_ALL}]+")
+_PARTS: Final = regex(f"([{_ALL}])\\1*|[^ {_ALL}]+")
 # The same block character several times, or a word.
 
 

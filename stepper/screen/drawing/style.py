@@ -9,7 +9,7 @@ contrast of black on white). Nothing is conveyed by colour alone.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from enum import Enum
 from functools import lru_cache
 from types import MappingProxyType
@@ -17,6 +17,7 @@ from typing import Final
 
 from stepper.craft.colours.colour import Rgb, contrast, lab, rgb_from_hex
 from stepper.craft.colours.colour_difference import colour_difference
+from stepper.records import dataclass
 
 BLACK: Final = Rgb(0, 0, 0)
 WHITE: Final = Rgb(255, 255, 255)

@@ -11,10 +11,11 @@ section 7.
 
 from __future__ import annotations
 
-import re
 from typing import Final
 
-UNPRINTABLE: Final = re.compile(
+from stepper.regex import regex
+
+UNPRINTABLE: Final = regex(
     "[\x00-\x08\x0b-\x1f\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ud800-\udfff\ufff9-\ufffb]"
 )
 """One such character."""

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from bisect import bisect_left
-from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind
 from stepper.language.measures import plural
 from stepper.plan.model import Round
+from stepper.records import dataclass
 from stepper.screen.course import SummedPlan
 from stepper.screen.drawing.rows import Row, Styled, write_fact
 from stepper.session.counting.tally import each_stitch, shaping_at

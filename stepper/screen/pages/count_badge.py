@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Final
 
 from stepper.language.measures import length, plural
 from stepper.plan.model import Plan, Round
+from stepper.records import dataclass
 from stepper.screen.drawing.rows import Row, Styled, clean, paragraph, row_width, text_width
 from stepper.screen.drawing.style import Badge, Depth, paint_badge
 from stepper.screen.open_questions import NOTHING_ASKED, OpenQuestions

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from stepper.language.phrasing import in_yarn, said_items
 from stepper.language.places import sentence_case
 from stepper.plan.yarn.strand_remarks import catches_of
+from stepper.records import dataclass
 from stepper.screen.drawing.letters import enlarge
 from stepper.screen.drawing.rows import Row, Styled, paragraph, wrap
 from stepper.screen.drawing.style import BOLD, Badge, Terminal

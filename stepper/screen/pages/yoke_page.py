@@ -13,13 +13,13 @@ from __future__ import annotations
 import math
 from bisect import bisect_left
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import accumulate, groupby
 from typing import Final, NamedTuple
 
 from stepper.craft.colours.colour import Rgb
 from stepper.plan.yoke import yoke_of
+from stepper.records import dataclass
 from stepper.screen.cells import draw_squares
 from stepper.screen.course import SummedPlan
 from stepper.screen.drawing.layout import Block, stack_blocks

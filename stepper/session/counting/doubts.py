@@ -11,10 +11,11 @@ that it is never in the way. No I/O.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Final
 
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session.counting import checks
 from stepper.session.counting.tally import count_at
 from stepper.session.cues import Count, Cue, Length, MarkerCounts, No, Saw, SectionCount, ThatIsAll, Yes

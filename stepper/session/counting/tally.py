@@ -6,11 +6,11 @@ No I/O. Places are in stitches as counted on the right needle (`Run.progress`).
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from itertools import accumulate, pairwise, repeat
 
 from stepper.craft.stitches import Kind, Stitch, stitch
 from stepper.plan.model import Plan, Round, Run
+from stepper.records import dataclass
 from stepper.session.state import Position
 from stepper.session.steps import MARKS
 

@@ -7,10 +7,10 @@ neither a label nor a hand is exact; a yarn whose skein the file does not descri
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from stepper.plan.model import Plan
 from stepper.plan.yarn.skein_ends import SkeinEnd, find_skein_ends
+from stepper.records import dataclass
 from stepper.session.effects import Effect
 from stepper.session.state import Knitting, Position
 

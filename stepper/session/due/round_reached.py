@@ -6,10 +6,10 @@ All of it is told before the first instruction of the new round. Pure.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from stepper.plan.model import Plan
 from stepper.plan.yarn.worked_twice import second_pieces
+from stepper.records import dataclass
 from stepper.session.due.next_skein import tell_skeins
 from stepper.session.due.to_fetch import tell_ready
 from stepper.session.effects import AskLength, Effect, RestHands, TellSecond

@@ -6,9 +6,9 @@ Said once, two rounds ahead, while both hands are still in a round that needs no
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session.effects import Effect
 from stepper.session.questions.about_ahead import yarns_taken_up
 from stepper.session.state import Position

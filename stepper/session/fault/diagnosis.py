@@ -9,9 +9,8 @@ that round. Two kinds that predict the same cannot be told apart; the likelier t
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session.fault.landmarks import Landmark, is_turned
 from stepper.session.fault.search import BREAK_ODDS, Search, search, window
 from stepper.session.fault.symptoms import SPREAD, Cause, Symptoms, list_symptoms

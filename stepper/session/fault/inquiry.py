@@ -5,9 +5,10 @@ The state holds only what was counted and seen. No I/O.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session.counting.count_timing import stitches_per_minute
 from stepper.session.fault.diagnosis import Likely, diagnose
 from stepper.session.fault.remedies import list_remedies, may_hang_a_loop

@@ -7,12 +7,12 @@ next. Sections are in working order.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 from itertools import pairwise
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Plan, Round
+from stepper.records import dataclass
 from stepper.session.counting.tally import each_stitch, markers_in, tally_stitches
 from stepper.session.state import Position
 

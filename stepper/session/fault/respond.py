@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session.counting.count_timing import lifeline_before, why_count
 from stepper.session.counting.tally import count_at, markers_in
 from stepper.session.cues import Cue

@@ -14,10 +14,11 @@ are the landmarks, one left out makes its section run on to the next, one too ma
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.craft.fault_finding import CountedSection, NextCount, next_count, plain_odds
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session.counting.tally import piece_begun, tally_stitches
 from stepper.session.fault.landmarks import Landmark, Sections, is_turned, sections_at
 from stepper.session.fault.symptoms import SPREAD, list_symptoms

@@ -9,12 +9,12 @@ published; the odds are assumptions.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from enum import Enum
 from functools import lru_cache
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Plan, Run, flatten
+from stepper.records import dataclass
 
 
 class Cause(Enum):

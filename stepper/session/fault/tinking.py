@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from stepper.craft.stitches import stitch
 from stepper.plan.model import Plan, Run
 from stepper.plan.stitches.run_repeats import join_runs
+from stepper.records import dataclass
 from stepper.session.state import Position
 
 

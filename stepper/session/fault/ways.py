@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import StrEnum
 
 from stepper.craft.pace import DEFAULT_STITCHES_PER_MINUTE
 from stepper.plan.under_way.absorb import Mend
 from stepper.plan.under_way.respace import Respacing
+from stepper.records import dataclass
 from stepper.session.fault.landmarks import Landmark
 from stepper.session.state import Position, Seen
 

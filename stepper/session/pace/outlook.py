@@ -8,7 +8,6 @@ what was already knitted on it counts as still to do, because half an evening sa
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import lru_cache
 from typing import Final
@@ -19,6 +18,7 @@ from stepper.craft.pace_by_kind import KnittingKind, PaceByKind, measure_pace_by
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan, Round
 from stepper.plan.same_plan import SamePlan
+from stepper.records import dataclass
 from stepper.session.pace.learning import evening_of
 from stepper.session.state import Day, Position, State, TimedStep
 

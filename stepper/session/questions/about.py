@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from functools import partial
 from types import MappingProxyType
 from typing import Final
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan
+from stepper.records import dataclass
 from stepper.session.cues import About, Explain, HowFarIn, HowFarTo
 from stepper.session.decision import Decision, Refusal
 from stepper.session.effects import Effect

@@ -6,7 +6,6 @@ One record for each answer, beside what works it out; the words stand in `steppe
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 
 from stepper.craft.stitches import Kind, stitch
@@ -16,6 +15,7 @@ from stepper.plan.yarn.skein_ends import SkeinEnd
 from stepper.plan.yarn.worked_twice import with_second_pieces
 from stepper.plan.yarn.yarn_left import forecast
 from stepper.plan.yarn.yarn_use import Amount, total, yarn_use
+from stepper.records import dataclass
 from stepper.session.counting.tally import tally_stitches
 from stepper.session.due.next_skein import find_ends_ahead
 from stepper.session.effects import Effect

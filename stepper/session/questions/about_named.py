@@ -6,11 +6,11 @@ One record for each answer, beside what works it out; the words stand in `steppe
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import groupby, pairwise
 
 from stepper.craft.stitches import Kind
 from stepper.plan.model import Plan, Round
+from stepper.records import dataclass
 from stepper.session.effects import Effect
 from stepper.session.moves import DIVISION_NAMES, bare_words
 from stepper.session.questions.about_ahead import changes_in

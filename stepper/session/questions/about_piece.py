@@ -6,11 +6,11 @@ One record for each answer, beside what works it out; the words stand in `steppe
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from stepper.craft.stitches import Kind
 from stepper.plan.kinds import kind_of
 from stepper.plan.model import Plan, Round
+from stepper.records import dataclass
 from stepper.session.counting.count_timing import why_count
 from stepper.session.counting.tally import count_at
 from stepper.session.effects import Effect

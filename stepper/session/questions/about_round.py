@@ -6,13 +6,13 @@ One record for each answer, beside what works it out; the words stand in `steppe
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from itertools import islice
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.plan.yarn.floats import floats
 from stepper.plan.yarn.strand_remarks import catches_of
+from stepper.records import dataclass
 from stepper.session.counting.tally import between_markers, markers_in, placed_runs
 from stepper.session.effects import Effect, Lead, TellFinished, TellStep
 from stepper.session.state import State

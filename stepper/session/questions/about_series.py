@@ -8,13 +8,13 @@ from its first round in the section to its last.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from enum import Enum
 from functools import lru_cache
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Plan, Round
 from stepper.plan.same_plan import SamePlan
+from stepper.records import dataclass
 from stepper.session.effects import Effect
 from stepper.session.state import State
 

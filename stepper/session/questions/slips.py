@@ -8,11 +8,11 @@ the next would fall on the other side of the work.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from enum import Enum
 from operator import attrgetter
 
 from stepper.plan.model import Plan, Round
+from stepper.records import dataclass
 from stepper.session.effects import Effect, Refuse
 from stepper.session.state import State
 

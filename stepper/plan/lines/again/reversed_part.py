@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.drafts import DraftRound, Template, own_words_of
@@ -22,6 +22,8 @@ from stepper.project.instructions import AsPart, BindOff, Return
 from stepper.project.model import Section
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Hold, Numbers, Several, Until, Work
+from stepper.records import dataclass
+from stepper.regex import regex
 
 _PAIRS = (
     ("k2tog", "ssk"), ("p2tog", "ssp"), ("k3tog", "sssk"), ("p3tog", "sssp"),
@@ -215,7 +217,7 @@ def _work_row(row: _Row, place: Span, needles: Needles) -> bool:
     return len(needles.findings) == before and not needles.counting.lost
 
 
-_OTHER_SIDE = re.compile(
+_OTHER_SIDE = regex(
     r"\b(left|right)(?=\s+(?:side|front|shoulder|half|neck|armhole|edge|sleeve)\b(?!\s+(?:of\s+(?:the\s+)?work\s+)?facing))",
     re.I,
 )

@@ -16,8 +16,9 @@ from stepper.plan.stitches.row_elements import UNNAMED, is_unnamed, name_apart
 from stepper.project.instructions import Phrase
 from stepper.project.laying_out import SetApart
 from stepper.project.stitchwork import Hold
+from stepper.regex import regex
 
-_HEEL = re.compile(r"\bheel\b", re.IGNORECASE)
+_HEEL = regex(r"\bheel\b", re.IGNORECASE)
 
 
 def set_apart(instruction: SetApart, needles: Needles) -> None:

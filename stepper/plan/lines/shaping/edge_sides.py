@@ -16,12 +16,13 @@ from stepper.plan.model import flatten, other_side
 from stepper.plan.state.measuring_places import is_rib
 from stepper.plan.state.needles import Needles
 from stepper.project.problems import Span
+from stepper.regex import regex
 
 _NEAR = 6
 """A change within this many stitches of an end of the row is one at that end."""
-_INNER = re.compile(r"\b(?:neck\w*|front\s+edges?|v-?neck)\b", re.I)
-_A_FRONT = re.compile(r"\b(left|right)\s+front\b", re.I)
-_OUTER = re.compile(
+_INNER = regex(r"\b(?:neck\w*|front\s+edges?|v-?neck)\b", re.I)
+_A_FRONT = regex(r"\b(left|right)\s+front\b", re.I)
+_OUTER = regex(
     r"\b(?:arm-?holes?|underarms?|side\s+(?:edges?|seams?)|sleeves?|shoulders?|raglans?)\b", re.I
 )
 

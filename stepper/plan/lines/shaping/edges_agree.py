@@ -16,8 +16,9 @@ from stepper.plan.lines.shaping.edge_sides import shaped_at_one_end
 from stepper.plan.model import other_side
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import Line
+from stepper.regex import regex
 
-_FOR: re.Pattern[str] = re.compile(
+_FOR: re.Pattern[str] = regex(
     r"\b(?:for|at)\s+(?:the\s+)?(?:(?:back|front|left|right)\s+)?"
     r"(?:(?P<inner>v?-?neck)|(?P<outer>arm-?hole|underarm|shoulder|raglan))(?:\s+(?:edge|shaping))?\b",
     re.I,

@@ -7,7 +7,7 @@ such rounds. Where it does neither, nobody can tell, and the round is refused. S
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template, without_places
@@ -18,6 +18,7 @@ from stepper.project.duration import UntilCount
 from stepper.project.instructions import AtIntervals, Leg, Repeated
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Mark, Numbers, Several, Work
+from stepper.records import dataclass
 
 ALIKE = "alike "
 """Begins the name of a round worked "in this manner", "as before"."""

@@ -7,7 +7,7 @@ Rounds beside which they run say how long the whole lasts, so no shaping may fal
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import Template
@@ -35,6 +35,7 @@ from stepper.project.duration import Rounds, UntilCount, UntilLength
 from stepper.project.instructions import AtIntervals, Leg, Striped, Together, WithYarn, WorkRounds
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Numbers, Until
+from stepper.records import dataclass
 
 
 @dataclass(slots=True)

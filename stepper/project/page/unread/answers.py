@@ -3,17 +3,18 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from typing import Final
 
 from stepper.project.page.unread.proposals import one_list
 from stepper.project.reading.wording import reads
+from stepper.records import dataclass
+from stepper.regex import regex
 
 MOST: Final = 2_000
 """Most stitches or rows that an answer may name; more is a slip."""
-_LIST: Final = re.compile(r"\d+(?:[\s,;:/(\[\])]+\d+)*[)\]\s]*")
+_LIST: Final = regex(r"\d+(?:[\s,;:/(\[\])]+\d+)*[)\]\s]*")
 
-_HELD: Final = re.compile(
+_HELD: Final = regex(
     r"(?P<number>\d[^a-z]*?)\s*(?:sts?\b\.?\s*)?(?:for\s+(?P<name>[a-z][a-z -]*))?", re.I
 )
 
@@ -103,7 +104,7 @@ _SAID_COUNT: Final = (
     r"(?:(?:the\s+)?same|=|[+-]\s*\d+(?:\s*(?:sts?|stitches))?|\d+(?:[\s,;:/(\[\])]+\d+)*[)\]]?"
     r"(?:\s*(?:sts?|stitches)\b)?)\.?(?:\s+after)?"
 )
-_SAID: Final = re.compile(
+_SAID: Final = regex(
     rf"(?P<rows>{_SAID_ROWS}|{_SAID_LENGTH}{_FROM})(?:{_JOINED}(?P<count>{_SAID_COUNT}))?"
     rf"|(?P<alone>{_SAID_COUNT})",
     re.I,

@@ -13,19 +13,20 @@ from stepper.project.page.marks import MARK
 from stepper.project.page.quoting import comment, value, writable
 from stepper.project.page.stops import sentences_of
 from stepper.project.page.unread.proposals import LONGEST, Kept, printed_change, printed_count
+from stepper.regex import regex
 
-_HEAD: Final = re.compile(
+_HEAD: Final = regex(
     r"^(?P<head>\W*(?:(?:[\w'-]+\s+){0,3}?(?:rows?|rnds?|rounds?)\b[^:.]{0,40}:"
     r"|\d+(?:st|nd|rd|th)\s+(?:rows?|rnds?|rounds?)\b[^:.]{0,30}[:.]))\s*(?=\S)",
     re.I,
 )
-_COUNT_BEHIND: Final = re.compile(
+_COUNT_BEHIND: Final = regex(
     r"(?:(?<=[.!?)])\s+[(\[]?|\s*[–—=]\s*|\s+-\s+|\s*[(\[])"
     r"\d+(?:\s?[(\[][\d\s,;:/–—-]+[)\]])*(?:\s+[a-z]+){0,2}?\s*(?:sts?|stitches)\b[^.\d]{0,24}[.;]?\s*$",
     re.I,
 )
 """The count that ends the words of a row, with what joins it to them."""
-_ROUNDS: Final = re.compile(r"\b(?:rnds?|rounds?)\b", re.I)
+_ROUNDS: Final = regex(r"\b(?:rnds?|rounds?)\b", re.I)
 
 
 def write_kept(

@@ -8,19 +8,20 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from enum import Enum
 from typing import Final
 
 from stepper.project.page.marks import MARK, find_standing_marks
+from stepper.records import dataclass
+from stepper.regex import regex
 
-_NOTE: Final = re.compile(r"note\s*:\s*", re.I)
-_ROW_MARK: Final = re.compile(
+_NOTE: Final = regex(r"note\s*:\s*", re.I)
+_ROW_MARK: Final = regex(
     rf"# ?{MARK} \((?P<row>rows? \d[^)]*?)(?: of the text)?\)(?:: *(?P<why>.*)|\.)\s*$"
 )
-_VALUE_MARK: Final = re.compile(rf"# ?{MARK}(?:: *(?P<why>.*)|\.)\s*$")
-_SECTION: Final = re.compile(r"^\s*- name:\s*(?P<name>.*?)\s*$")
-_KEY: Final = re.compile(r"^\s*(?P<key>\"[^\"]*\"|[^\s#:][^:#]*?)\s*:")
+_VALUE_MARK: Final = regex(rf"# ?{MARK}(?:: *(?P<why>.*)|\.)\s*$")
+_SECTION: Final = regex(r"^\s*- name:\s*(?P<name>.*?)\s*$")
+_KEY: Final = regex(r"^\s*(?P<key>\"[^\"]*\"|[^\s#:][^:#]*?)\s*:")
 _OPEN_END: Final = " …"
 """What stands behind a note that breaks off, so that the row below it is not taken for its end."""
 

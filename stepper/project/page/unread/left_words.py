@@ -9,19 +9,20 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import islice
 from typing import Final
 
 from stepper.project.page.orders import has_row_head
 from stepper.project.reading.wording import reads
+from stepper.records import dataclass
+from stepper.regex import regex
 
 LONGEST: Final = 600
 """Most letters of a row that are looked at."""
 _MOST_TRIED: Final = 12
 """Most ways to shorten a row that are tried."""
-_UNSHAPED: Final = re.compile(r"without\s+(?:any\s+)?(?:further\s+)?shaping", re.I)
-_BEGINS: Final = re.compile(
+_UNSHAPED: Final = regex(r"without\s+(?:any\s+)?(?:further\s+)?shaping", re.I)
+_BEGINS: Final = regex(
     r"\s*[(\[](?=[^()\[\]]*[a-z]{3})|\s*[,;]\s+(?:or|if|so|taking|being|making\s+sure|remembering|not|as"
     r"|which|where|unless|for|to\s+be|preferably|ideally|see|even\s+if|but|and\s+if|ending|without)\b"
     r"|\s+(?:or\s+(?:until|for|to|the|as|your|whatever|longer|desired)|if\s+(?:possible|necessary|needed|you|liked|preferred)"
@@ -29,8 +30,8 @@ _BEGINS: Final = re.compile(
     re.I,
 )
 """Where words begin that may be left out."""
-_ENDS: Final = re.compile(r"\s*(?:[.;,)\]]|$)")
-_WORKS: Final = re.compile(
+_ENDS: Final = regex(r"\s*(?:[.;,)\]]|$)")
+_WORKS: Final = regex(
     r"\b(?:[kp]\s?\d+|[kp]\d?tog\w*|ssk|ssp|yo|m1\w*|sl\s?\d*|tog|together|knit(?:ting)?|purl(?:ing)?"
     r"|(?:inc|dec)(?:reas\w*)?|(?:bind|cast)(?:ing)?\s+o(?:n|ff)|bo|co|pick\w*|join\w*|turn\w*|hold\w*|place|slip\w*"
     r"|rep(?:eat\w*)?|every|each|next|last|times|twice|once|rows?\s+\d|\d+\s*(?:sts?|stitches|rows|rnds|rounds)"
@@ -38,12 +39,12 @@ _WORKS: Final = re.compile(
     re.I,
 )
 """Words that change what is knitted: what holds one is never left out."""
-_LASTS: Final = re.compile(r"\b(?:until|for|to)\b|\bend(?:ing|s)?\b|\b\d", re.I)
-_CHOICE: Final = re.compile(
+_LASTS: Final = regex(r"\b(?:until|for|to)\b|\bend(?:ing|s)?\b|\b\d", re.I)
+_CHOICE: Final = regex(
     r"^\W*or\b|\bif\s+(?:possible|you|liked|preferred)\b|\bpreferably\b|\bideally\b|\bso\s+much\s+the\b", re.I
 )
 """How long is worked may only be left out where it is another choice, or a wish."""
-_SEEN: Final = re.compile(r"^\W*(?:see|as\s+(?:shown|above|below))\b", re.I)
+_SEEN: Final = regex(r"^\W*(?:see|as\s+(?:shown|above|below))\b", re.I)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -7,7 +7,6 @@ letters; still nothing is made up: a number that is proposed is printed in the r
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from enum import Enum
 from typing import Final
 
@@ -15,6 +14,8 @@ from stepper.project.page.orders import holds_instruction, is_order
 from stepper.project.page.stops import sentences_of
 from stepper.project.reading.elements import WORDS
 from stepper.project.reading.wording import reads
+from stepper.records import dataclass
+from stepper.regex import regex
 
 LONGEST: Final = 2_000
 """Most letters of a row that are looked at."""
@@ -65,27 +66,27 @@ class Proposal:
 NUMBER: Final = r"\d+(?:\s?[(\[][\d\s,;:/–—-]+[)\]])*"
 """A number as printed, with its list of sizes in one pair of brackets or several."""
 _STS: Final = r"(?:sts?\b|stitches\b)"
-_BEHIND: Final = re.compile(
+_BEHIND: Final = regex(
     rf"(?:(?<=[.!?:;)])|(?<=\s)[=–—-]|[(\[–—=]|\bnow(?:\s+have)?|\btotal\s+of|\bhave)\s*(?P<count>{NUMBER})"
     rf"(?:\s+[a-z]+){{0,2}}?\s*{_STS}\.?(?:\s+(?:in\s+total|total|rem(?:ain(?:ing)?)?|left|on\s+(?:the\s+)?needles?"
     rf"|for\s+all\s+sizes)){{0,2}}\s*[)\]]?\s*[.;]?\s*$",
     re.I,
 )
 """The count behind a row."""
-_CHANGED: Final = re.compile(
+_CHANGED: Final = regex(
     rf"(?P<count>{NUMBER})\s*{_STS}\s*(?P<way>inc|dec)(?:'d|reased|\.)?(?:\s+(?:in\s+all|each\s+time))?[)\]]?\s*[.;]?\s*$",
     re.I,
 )
 """The stitches gained or lost in a row, behind it."""
-_REMAIN: Final = re.compile(
+_REMAIN: Final = regex(
     rf"\b(?:until|to|leaving|there\s+(?:are|will\s+be))\s+(?:there\s+are\s+)?(?P<count>{NUMBER})"
     rf"(?:\s+[a-z]+)?\s*{_STS}\s*(?:rem\b|remain|are\s+left|left)",
     re.I,
 )
 """The count that rows are worked until."""
-_LEFT: Final = re.compile(rf"(?P<count>{NUMBER})\s*{_STS}\s+(?:remain\b|rem\b|are\s+left\b)", re.I)
+_LEFT: Final = regex(rf"(?P<count>{NUMBER})\s*{_STS}\s+(?:remain\b|rem\b|are\s+left\b)", re.I)
 """The count that remains, whatever is told of it."""
-_HEAD: Final = re.compile(
+_HEAD: Final = regex(
     r"^\W*(?:(?:[\w'-]+\s+){0,3}?(?:rows?|rnds?|rounds?)\b\.?\s*"
     r"(?P<first>\d+)(?:\s*(?:[-–—]|to|and|&)\s*(?P<last>\d+))?\s*(?:\([^)]{1,20}\))?\s*[:.]"
     r"|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?:rows?|rnds?|rounds?)\b[^:.]{0,20}[:.]"
@@ -98,91 +99,91 @@ _WORD_NUMBERS: Final = {word: str(number) for number, word in enumerate(WORDS) i
 _OFTEN: Final = {"once": "1", "twice": "2"}
 NUMBER_OR_WORD: Final = rf"(?:{NUMBER}|{'|'.join([*_OFTEN, *_WORD_NUMBERS])})"
 """The same, or a word for how often or how many."""
-_SO_MANY: Final = re.compile(
+_SO_MANY: Final = regex(
     rf"\b(?:for|next|foll(?:owing)?|work|knit|purl|rib|these|another|further|last)\s+(?:the\s+|these\s+)?(?:next\s+)?"
     rf"(?P<rows>{NUMBER}|{'|'.join(_WORD_NUMBERS)})\s+(?:more\s+|further\s+|foll(?:owing)?\s+)?(?:rows|rnds|rounds)\b"
     rf"|^\W*(?P<plain>{NUMBER}|{'|'.join(_WORD_NUMBERS)})\s+(?:rows|rnds|rounds)\b",
     re.I,
 )
-_LONGER: Final = re.compile(
+_LONGER: Final = regex(
     r"\b(?:until|till|for|times|patterns|repeats|rows|rnds|rounds|rep(?:eat(?:ing)?)?\s+(?!from)|cont(?:inue)?|even|straight|throughout"
     r"|every|alt(?:ernate)?|length|long|in\s+patt(?:ern)?|rib(?:bing)?|complete|as\s+(?:given\s+)?for|same)\b",
     re.I,
 )
 """Words of a row that is likely more than one."""
-_ROWS: Final = re.compile(r"\b(?:rows|rnds|rounds)\b", re.I)
-_MORE: Final = re.compile(r"\bthen\b|\bevery\b|\balt", re.I)
+_ROWS: Final = regex(r"\b(?:rows|rnds|rounds)\b", re.I)
+_MORE: Final = regex(r"\bthen\b|\bevery\b|\balt", re.I)
 """Words by which a number of rows is not all of them."""
-_A_ROW: Final = re.compile(r"\b(?:row|rnd|round)\b", re.I)
-_CHART: Final = re.compile(
+_A_ROW: Final = regex(r"\b(?:row|rnd|round)\b", re.I)
+_CHART: Final = regex(
     r"\b(?:rows|rnds|rounds)\s+(?P<first>\d+)\s*(?:[-–—]|to|through)\s*(?P<last>\d+)\b", re.I
 )
-_REPEATED: Final = re.compile(
+_REPEATED: Final = regex(
     rf"\brep(?:eat)?\b.*?\b(?:last|these|those)\s+(?P<rows>\d+|{'|'.join(_WORD_NUMBERS)})\b[^.]*?"
     rf"(?P<times>{NUMBER}|{'|'.join(_WORD_NUMBERS)}|once|twice)\s*(?:more\s*)?(?:times?(?:\(s\))?)?\b",
     re.I,
 )
 _UNIT: Final = r"(?:cms?\b|mm\b|ins?\b|inch(?:es)?\b|[\"”″])"
 _LENGTH: Final = rf"\d[\d.½¼¾⅛⅜⅝⅞]*(?:\s?[(\[][\d\s.,;:½¼¾⅛⅜⅝⅞–—-]+[)\]])*\s*{_UNIT}"
-_LASTING: Final = re.compile(
+_LASTING: Final = regex(
     rf"\b(?:until|till)\b(?P<until>(?P<what>[^.;]*?)\s(?:measures?|is)\s+(?:about\s+)?(?P<length>{_LENGTH}))"
     rf"|\b(?:for|work)\s+(?:about\s+|another\s+)?(?P<for>{_LENGTH})",
     re.I,
 )
-_FROM: Final = re.compile(
+_FROM: Final = regex(
     rf"^\s*(?:[/(\[]\s*{_LENGTH}\s*[)\]]?)?\s*(?:long\s+)?(?P<from>(?:above|below|beyond|past|after|from)\s+[^,.;(]+)",
     re.I,
 )
 """Where a length is measured from, if not from the beginning of the piece."""
-_HELD: Final = re.compile(
+_HELD: Final = regex(
     rf"\b(?:place|put|slip|leave|transfer|hold)\s+(?:the\s+)?(?:next\s+|foll(?:owing)?\s+|first\s+|rem(?:aining)?\s+"
     rf"|last\s+|these\s+|cent(?:re|er)\s+)?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}"
     rf"[^,.;]*?\b(?:hold(?:er)?s?|(?:waste|spare|scrap)\s+yarn|thread|spare\s+needle|safety[- ]pin|pin)\b"
     rf"(?:\s+(?:for|as)\s+(?:the\s+)?(?P<name>[a-z]+(?:\s+(?:sleeve|thumb|front|back|neck|shoulder|side))?))?",
     re.I,
 )
-_CAST: Final = re.compile(
+_CAST: Final = regex(
     rf"\b(?:cast(?:ing)?\s+on|CO)\b[^.;]*?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}", re.I
 )
-_PICKED: Final = re.compile(
+_PICKED: Final = regex(
     rf"\bpick(?:ing)?\s+up\b[^.;]*?(?P<number>{NUMBER})\s*(?:[a-z]+\s+){{0,2}}?{_STS}", re.I
 )
-_BINDING: Final = re.compile(r"^\W*(?:[^.;]*[,.]\s*)?(?:cast|bind)\s+off\b", re.I)
-_BOUND_IN_PART: Final = re.compile(
+_BINDING: Final = regex(r"^\W*(?:[^.;]*[,.]\s*)?(?:cast|bind)\s+off\b", re.I)
+_BOUND_IN_PART: Final = regex(
     rf"\b(?:cast|bind)\s+off\s+(?:the\s+)?(?:next\s+|first\s+|cent(?:re|er)\s+)?{NUMBER}\s*{_STS}?|\bends?\b|\brows?\b",
     re.I,
 )
-_ENDING: Final = re.compile(
+_ENDING: Final = regex(
     rf"^\W*(?:graft\b|(?:[^.;]*,\s*)?(?:draw|thread|run|pull)\s+(?:yarn|tail|end|it)?[^.;]*\bthrough\s+(?:the\s+)?"
     rf"(?:all\s+)?(?:the\s+)?(?:rem\w*\s+|live\s+)?{_STS})",
     re.I,
 )
 """Ways to end a piece without binding off."""
-_MAKING_UP: Final = re.compile(
+_MAKING_UP: Final = regex(
     r"^\W*(?:(?:carefully|neatly|loosely)\s+)?(?:join(?!ing?\s+(?:in|to)\b)|sew|press|block|weave|steam|graft|seam|stitch|oversew|fold"
     r"|attach|pin|wash|soak|darn|fasten|cut|thread\s+(?:the\s+)?ribbon|set\s+in|close|arrange|draw|run)\b"
     r"(?![^.]*\b(?:round|rnd|rnds)\b)",
     re.I,
 )
 """Words about making up, or what is done to the piece beside the knitting."""
-_TOLD: Final = re.compile(
+_TOLD: Final = regex(
     r"^\W*(?:[a-z]+(?:\s+[a-z]+)?:\s*)?(?:you\s+(?:now\s+)?(?:have|should|will)|there\s+(?:are|will)|if\b|when\b|this\b|these\b"
     r"|end(?:ing)?\s+(?:with|on|after)\b|instead\s+of\b|alternatively\b|optional|note\b|it\b|see\b|all\s+r(?:ou)?nds\s+are|the\s+\w+\s+(?:is|are|can|may|should)\b|\W*try\b|do\s+not\b|don't\b|remember\b)",
     re.I,
 )
-_LEADS_ON: Final = re.compile(r"\b(?:on|in|at)\s+the\s+(?:next|foll\w*)\s+(?:row|rnd|round)s?\s*:$", re.I)
+_LEADS_ON: Final = regex(r"\b(?:on|in|at)\s+the\s+(?:next|foll\w*)\s+(?:row|rnd|round)s?\s*:$", re.I)
 """What is told of the row below: "Remove the markers on the next rnd:"."""
-_SAYS: Final = re.compile(
+_SAYS: Final = regex(
     r"^\W*(?:[\w'’-]+\s+){1,4}?(?:is|are|was|has|have|knits|designs|lives|keeps|writes|shifts|ends|begins?|serves|stands"
     r"|lies|looks|gives|shows|repeats|makes|drops?\s+a\s+little|comes|goes|works\s+best)\b",
     re.I,
 )
 """A sentence that says something of a thing or a person, and gives no order."""
-_HEAD_ALONE: Final = re.compile(
+_HEAD_ALONE: Final = regex(
     r"^\W*(?:[\w'-]+\s+){0,3}(?:rows?|rnds?|rounds?|sections?)\s*[.:]?\s*$|\bas\s+foll(?:ow)?s\W*$",
     re.I,
 )
-_STITCHES: Final = re.compile(r"\b(?:[kp]\d|k\d?tog|ssk|yo|knit\b|purl\b|[kp]\s|m1|sl\s)", re.I)
+_STITCHES: Final = regex(r"\b(?:[kp]\d|k\d?tog|ssk|yo|knit\b|purl\b|[kp]\s|m1|sl\s)", re.I)
 
 
 def propose(text: str, *, empty: bool = False, behind: str = "") -> Proposal:

@@ -3,30 +3,32 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from difflib import SequenceMatcher
 from typing import Final
 
 from stepper.project.page.unread.left_open import is_work_row
+from stepper.records import dataclass
+from stepper.regex import regex
 
-_SECTION: Final = re.compile(r"^\s*- name:\s*(?P<name>.*?)\s*$")
-_REFERS: Final = re.compile(
+_SECTION: Final = regex(r"^\s*- name:\s*(?P<name>.*?)\s*$")
+_REFERS: Final = regex(
     r"\b(?:as\s+(?:given\s+|described\s+)?(?:for|on|the)|(?<!measures )(?<!measures the )same\s+as"
     r"|to\s+(?:match|correspond)|like\s+(?:the|first|right|left)"
     r"|(?:match|correspond)(?:es|ing|s)?\s+(?:to|with))\b",
     re.I,
 )
 """Words by which a row works another part once more."""
-_MIRRORED: Final = re.compile(r"\brevers|\bopposite|\bmirror|\bcorrespond", re.I)
-_ALIKE: Final = re.compile(
+_MIRRORED: Final = regex(r"\brevers|\bopposite|\bmirror|\bcorrespond", re.I)
+_ALIKE: Final = regex(
     r"work|complete|knit|make|finish|it|all|this|in|the|same|way|as|for|given|described|on|to|match|until|end|of|and|up"
     r"|exactly|like|both|piece|rest"
 )
 """Words that say nothing but that another part comes once more."""
-_UP_TO: Final = re.compile(
+_UP_TO: Final = regex(
     r"\b(?:to|until|as\s+far\s+as|short\s+of|before)\s+(?:the\s+)?(?P<name>[a-z]+(?:\s+[a-z]+)?)", re.I
 )
-_TO_THE_END: Final = re.compile(r"\W*(?:complete|finish)\b", re.I)
+_TO_THE_END: Final = regex(r"\W*(?:complete|finish)\b", re.I)
 _SIDES: Final = {"first", "second", "other", "the", "one", "of", "and"}
 _LIKE: Final = 0.6
 """How much alike two lines are, from 0 to 1, that are taken for the same in two parts."""

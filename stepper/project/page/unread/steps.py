@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from typing import Final
 
 from stepper.project.page.unread.proposals import NUMBER, NUMBER_OR_WORD, in_figures
+from stepper.regex import regex
 
 _MOST_ROWS: Final = 200
 _MOST_A_ROW: Final = 16
@@ -24,14 +25,14 @@ _EVERY: Final = (
     rf"\bevery\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*|second|2nd|[RW]S)\s+|(?P<nth>\d+)(?:st|nd|rd|th)\s+)?{_ROWS}\s+"
     rf"(?P<times>{NUMBER_OR_WORD})\s*(?:more\s+)?(?:times?\b)?"
 )
-_SHAPED: Final = re.compile(rf"{_NEXT}|{_EVERY}", re.I)
-_UNSURE: Final = re.compile(
+_SHAPED: Final = regex(rf"{_NEXT}|{_EVERY}", re.I)
+_UNSURE: Final = regex(
     r"\bat\s+the\s+same\s+time\b|\buntil\b|\bor\b|\b(?:cast|bind)(?:ing)?\s+off\b|\bevery\b(?!\s+(?:foll\w*\s+)?"
     rf"(?:(?:other|alt\w*|second|2nd|[RW]S|\d+(?:st|nd|rd|th))\s+)?{_ROWS}\s+{NUMBER_OR_WORD})",
     re.I,
 )
 """Words by which the rows of the shaping are not all told."""
-_OFF: Final = re.compile(
+_OFF: Final = regex(
     rf"(?:\b(?:cast|bind)(?:ing)?\s+off|,|\band|\bthen)\s+(?P<sts>{NUMBER})\s+(?:sts?\b\.?|stitches)\s+at\s+"
     rf"(?:the\s+)?beg\w*\s+of\s+(?:each\s+of\s+)?(?:the\s+)?(?:(?:next|foll\w*)\s+)?(?P<rows>{NUMBER_OR_WORD})\s+(?:foll\w*\s+)?{_ROWS}\b",
     re.I,

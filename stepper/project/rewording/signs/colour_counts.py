@@ -13,26 +13,27 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded
+from stepper.regex import regex
 
 _YARN: Final = r"(?-i:MC\d?|CC\d?|C\d|BC|DC|[A-H]|[YZ])"
 _LISTED: Final = r"\d+(?:\s*\([\d\s,]+\))?"
 _BEFORE: Final = r"(?:(?<=^)|(?<=[*:,;(\[])|(?<=[*:,;(\[]\s)|(?<=\bthen\s)|(?<=\bend\s)|(?<=\band\s))"
-_COUNT: Final = re.compile(
+_COUNT: Final = regex(
     rf"{_BEFORE}(?P<number>{_LISTED})\s?(?:(?:sts?|stitch(?:es)?)\s+)?(?:(?:in|with)\s+)?(?P<yarn>{_YARN})(?:\s+(?:sts?|stitch(?:es)?))?"
     rf"(?=\s*[,;.*)\]]|\s+(?:and|then|rep(?:eat)?)\b|\s*$)",
     re.I,
 )
-_HEAD: Final = re.compile(
+_HEAD: Final = regex(
     r"^\s*(?:(?:next\s+)?(?:rnds?|rounds?)\b[^:*]{0,24}|(?:next\s+)?(?:rows?)\b[^:*]{0,16}(?:\(\s*rs\s*\)|\brs\b)[^:*]{0,12}|"
     r"(?:[a-z]+[\s-]){0,3}(?:rnd|round)(?:\s+\d+)?):\s*|^\s*(?=\*)",
     re.I,
 )
-_ALONE: Final = re.compile(
+_ALONE: Final = regex(
     rf"^\s*(?:next\s+)?(?:rnds?|rounds?)\b[\d\s,&-]*(?:(?:and|to)\s+\d+\s*)?:\s*(?:all\s+)?(?P<yarn>{_YARN})(?:\s+only)?(?=\s*\.?\s*$)", re.I
 )
 """A round of one colour: "Rnds 10 and 11: MC"."""
-_OPEN_STAR: Final = re.compile(r"^[^*]*\*[^*.]*?(?=\s*\.?\s*$)")
-_STITCHES: Final = re.compile(r"(?<![\w-])(?:[kp]\s?\d|knit|purl|sl|m1\w*|k2tog|ssk|yo|ws|wrong)(?![\w-])", re.I)
+_OPEN_STAR: Final = regex(r"^[^*]*\*[^*.]*?(?=\s*\.?\s*$)")
+_STITCHES: Final = regex(r"(?<![\w-])(?:[kp]\s?\d|knit|purl|sl|m1\w*|k2tog|ssk|yo|ws|wrong)(?![\w-])", re.I)
 
 
 def write_colour_counts(line: Reworded) -> Reworded:

@@ -15,16 +15,17 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded
+from stepper.regex import regex
 
 _UNIT: Final = r"(?:cm|mm|in|inch(?:es)?|\")(?![\w])"
 _NUMBER: Final = r"\d+(?:\.\d+)?(?:\s?[¼½¾⅛⅜⅝⅞])?(?:st|nd|rd|th)?(?!\w)"
 _VALUE: Final = rf"(?:(?:{_NUMBER}|[¼½¾])(?:\s?(?:{_UNIT}|times\b))?|once\b|twice\b|-)"
 _SIGN: Final = r"\s*[,;:/]\s*"
 _GROUP: Final = rf"\s*(?:,\s*)?[(\[{{]\s*{_VALUE}(?:{_SIGN}{_VALUE})*\s*[)\]}}]"
-SIZE_LIST: Final = re.compile(rf"(?:(?<![\w.¼½¾/-])|(?<=\b[kp])){_VALUE}(?:{_GROUP})+", re.I)
+SIZE_LIST: Final = regex(rf"(?:(?<![\w.¼½¾/-])|(?<=\b[kp])){_VALUE}(?:{_GROUP})+", re.I)
 """A list of sizes as printed, made plain: a first number and groups in brackets."""
-_EACH: Final = re.compile(_VALUE, re.I)
-_ODD: Final = re.compile(r"\{|[)\]]\s*,?\s*[(\[]|\b(?:once|twice)\s*[(\[,]|[(\[,]\s*(?:once|twice|\d+\s?times)\b|-\s*[,)\](\[]|[,(\[]\s*-|\d\s?(?:cm|mm|in|\")\s*[(\[,]", re.I)
+_EACH: Final = regex(_VALUE, re.I)
+_ODD: Final = regex(r"\{|[)\]]\s*,?\s*[(\[]|\b(?:once|twice)\s*[(\[,]|[(\[,]\s*(?:once|twice|\d+\s?times)\b|-\s*[,)\](\[]|[,(\[]\s*-|\d\s?(?:cm|mm|in|\")\s*[(\[,]", re.I)
 """What a list has that the grammar does not read as it stands."""
 _TIMES: Final = {"once": "1", "twice": "2"}
 

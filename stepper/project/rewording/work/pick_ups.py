@@ -15,6 +15,7 @@ from typing import Final
 from stepper.project.rewording.openings import PLACE
 from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.synonym import N
+from stepper.regex import regex
 
 _SPOT: Final = (
     rf"(?:{PLACE}|sts|stitches|cast|bound|on|off|bo|co|line|cent(?:er|re)d?|remaining|rem|each|steek|sloped|straight|curve|curved|"
@@ -25,11 +26,11 @@ _WHERE: Final = (
     rf"(?:along|from|down|up|across|around|round|over|in|on|at|between|into)(?:\s+(?:to|from|along))?(?:\s+{_SPOT})+"
 )
 _STITCHES: Final = r"(?:sts?|stitch(?:es)?)"
-_FIRST: Final = re.compile(
+_FIRST: Final = regex(
     rf"\b(?:pick\s+up\s+and\s+(?:knit|k)|pu\s*&\s*k|puk)\s+(?:the\s+)?{N}(?:\s+{_STITCHES})?(?P<where>\s+{_WHERE})?(?=\s*[,;.]|\s+and\b|\s*$)",
     re.I,
 )
-_NEXT: Final = re.compile(
+_NEXT: Final = regex(
     rf"(?P<joint>\s*[,;]\s*(?:and\s+)?(?:then\s+)?|\s+and\s+(?:then\s+)?)(?P<mark>(?:pm|place\s+(?:a\s+)?marker)(?:\s+for\s+[a-z][a-z ]{{1,20}}?)?(?:\s*,\s*(?:and\s+)?|\s+and\s+))?"
     rf"(?:then\s+)?(?:another\s+)?(?P<number>{N})(?:\s+more)?\s+{_STITCHES}(?P<where>\s+{_WHERE})(?=\s*[,;.]|\s+and\b|\s*$)",
     re.I,

@@ -1,0 +1,74 @@
+"""Regular expressions compiled late: they answer as those of Python's `re`, which is asked beside them."""
+
+from __future__ import annotations
+
+import re
+import subprocess
+import sys
+from collections.abc import Callable
+
+import pytest
+
+from stepper.regex import regex
+
+PATTERN = r"(?P<work>k|p)(\d+)|(yo)"
+TEXT = "K2, p3, yo, k12"
+QUESTIONS: dict[str, Callable[[re.Pattern[str]], object]] = {
+    "match": lambda asked: [_shown(asked.match(TEXT)), _shown(asked.match(TEXT, 4)), _shown(asked.match(TEXT, 4, 5))],
+    "fullmatch": lambda asked: [_shown(asked.fullmatch(TEXT)), _shown(asked.fullmatch("K2"))],
+    "search": lambda asked: [_shown(asked.search(TEXT)), _shown(asked.search(TEXT, pos=3))],
+    "finditer": lambda asked: [_shown(each) for each in asked.finditer(TEXT)],
+    "findall": lambda asked: asked.findall(TEXT),
+    "split": lambda asked: [asked.split(TEXT), asked.split(TEXT, maxsplit=1)],
+    "sub": lambda asked: [asked.sub("", TEXT), asked.sub(lambda found: found[0] * 2, TEXT, count=1)],
+    "pattern": lambda asked: asked.pattern,
+}
+
+
+def _shown(match: re.Match[str] | None) -> object:
+    return None if match is None else (match.span(), match.groups(), match.lastgroup)
+
+
+@pytest.mark.parametrize("question", QUESTIONS)
+@pytest.mark.parametrize("flags", [0, re.I])
+def test_it_answers_as_a_pattern_compiled_at_once(question: str, flags: int) -> None:
+    """The first time, when it is compiled, and every time after."""
+    late, at_once = regex(PATTERN, flags), re.compile(PATTERN, flags)
+    ask = QUESTIONS[question]
+    assert [ask(late), ask(late)] == [ask(at_once), ask(at_once)]
+
+
+def test_each_question_may_be_the_first() -> None:
+    """And the others are answered behind it."""
+    at_once = re.compile(PATTERN)
+    for first in QUESTIONS.values():
+        late = regex(PATTERN)
+        first(late)
+        assert [ask(late) for ask in QUESTIONS.values()] == [ask(at_once) for ask in QUESTIONS.values()]
+
+
+def test_nothing_is_compiled_before_it_is_asked() -> None:
+    """What this is for: a wrong expression is not even looked at until somebody asks it."""
+    wrong = regex("(")
+    assert "(" in repr(wrong)
+    with pytest.raises(re.error):
+        wrong.search(TEXT)
+
+
+_ALL = """
+import gc, importlib, pkgutil, stepper
+for each in pkgutil.walk_packages(stepper.__path__, "stepper."):
+    if not each.name.endswith("__main__"):
+        importlib.import_module(each.name)
+late = [each for each in gc.get_objects() if type(each).__name__ == "_LateRegex"]
+for each in late:
+    each.search("")
+print(len(late))
+"""
+
+
+def test_every_expression_of_the_house_compiles() -> None:
+    """One that is wrong would be told to whoever asks it first."""
+    asked = subprocess.run([sys.executable, "-c", _ALL], capture_output=True, text=True, check=False)
+    assert asked.stderr == ""
+    assert int(asked.stdout) > 400
