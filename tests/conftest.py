@@ -12,6 +12,9 @@ from hypothesis import HealthCheck, Phase, settings
 
 pytest_plugins = ["tests.sound_room"]
 
+# What is collected stays to the end, and is searched once, behind it.
+gc.disable()
+
 # A busy machine is no fault of the code, and explaining a failure may take longer than finding it.
 settings.register_profile(
     "house",
@@ -58,6 +61,7 @@ def pytest_collection_finish() -> None:
     gc.collect()
     gc.freeze()
     gc.set_threshold(50_000, 20, 10)
+    gc.enable()
 
 
 def _tell_briefly(item: pytest.Item, nextitem: pytest.Item | None) -> bool:
