@@ -21,7 +21,7 @@ _PART: Final = (
 _BUILT: Final = (
     rf"(?:{_PART}|(?:the|this|it|they|each|then|first|finally|both|2|two|and|is|are|as\s+one|worked|knitted|knit|divided|split|continued|joined|sewn|together|"
     r"in\s+the\s+round|in\s+(?:one\s+)?pieces?|back\s+and\s+forth|separately|in\s+sections|on|with|an?|short|long|circular|double[-\s]pointed|straight|needles?|dpns|"
-    r"from|at|to|for|between|mid(?:dle)?|centre|center|of|under|back|front|neck|side|edge|top\s+down|top|bottom\s+up|bottom|down|up|downwards|upwards|inside|"
+    r"from|at|to|for|between|mid(?:dle)?|centre|center|of|under|side|edge|top\s+down|bottom\s+up|bottom|down|up|downwards|upwards|inside|"
     r"onwards|before|after\s+which|while|placed?|put|thread|stitch\s+holders?|aside))"
 )
 """Words of which a sentence on how the garment is built is made; none says how many stitches, how often or how long."""
@@ -46,7 +46,7 @@ CONTINENTAL_REMARKS: tuple[Synonym, ...] = (
     said_row("thread|marker", rf"{_S}(?P<said>(?:let|allow|move|carry|bring)\s+(?:the\s+)?{_THREAD}\s+(?:to\s+)?(?:follow|upwards?|up|along|with\s+you)(?:\s+(?:your|the)\s+(?:work|piece|knitting))?(?:\s+(?:onwards|upwards|up|along|as\s+you\s+go|in\s+the\s+piece))*){_E}", "Allow the marker threads to follow your work onwards."),
     said_row("example", rf"{_S}(?P<said>(?:if|in)\s+(?:we\s+use\s+)?this\s+example\s*,\s*[^.!?*]*?(?:after|approx|together)\b[^.!?*]*?\b(?:alternately|each|every)\b[^.!?*]*?{STS}){_E}", "In this example, make 1 yarn over after alternately every 6th and 7th stitch."),
     said_row("how often|how to|evenly", rf"{_S}(?P<said>to\s+(?:work\s+out|calculate|figure\s+out|find\s+out)\s+how\s+(?:often\s+)?to\s+(?:increase|decrease)(?:\s*/\s*decrease)?(?:\s+evenly)?\s*,\s*[^!?*]*?[=]\s*\d+[.,]\d+){_E}", "To calculate how to increase evenly, count the stitches on the needle (e.g. 160 stitches) and divide by the number of increases to be made (e.g. 24) = 6.7."),
-    said_row("worked|knitted|divided", rf"{_S}(?P<said>(?:the\s+)?{_PART}(?:\s*(?:,|and)\s*(?:the\s+)?{_PART})*\s+(?:is|are)\s+(?:then\s+)?(?:worked|knitted|knit|divided|continued)(?:\s*[,/]?\s*{_BUILT})*){_E}", "Neck and yoke are worked in the round on circular needle, from mid back and top down."),
+    said_row("worked|knitted|divided", rf"{_S}(?P<said>(?:the\s+)?{_PART}(?:\s*(?:,|and)\s*(?:the\s+)?{_PART})*\s+(?:is|are)\s+(?:then\s+)?(?:worked|knitted|knit|divided|continued)(?:\s*(?:[,/]\s*)?{_BUILT})*){_E}", "Neck and yoke are worked in the round on circular needle, from mid back and top down."),
     said_row("finish each|work each|now worked|worked separately", rf"{_S}(?P<said>(?:now\s+)?(?:(?:finish|work|complete)\s+(?:each|the)\s+(?:shoulders?|pieces?|parts?|sides?)\s+separately|(?:the\s+)?(?:back|front)(?:\s+piece)?\s+and\s+(?:the\s+)?(?:back|front)(?:\s+piece)?\s+are\s+now\s+(?:worked|knitted|finished)\s+separately)){_E}", "The back and the front are now worked separately."),
     said_row("after the last", rf"{_S}(?P<said>(?:there\s+are\s+)?{N}\s+{STS}\s+(?:left|remain(?:ing)?)(?:\s+on\s+the\s+(?:round|row|needle))?\s+after\s+the\s+last\s+{_THREAD}(?:\s*[(]\s*=?\s*(?:half\s+)?(?:back|front)(?:\s+piece)?\s*[)])?){_E}", "There are 16 stitches left on the round after the last marker thread."),
     row("start the piece", rf"{_S}(?P<said>start\s+the\s+(?:piece|work)\s+here)\s*[:!.]*\s*$", "", "Start the piece here:", spelt_out=True),

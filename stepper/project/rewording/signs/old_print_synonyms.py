@@ -52,7 +52,7 @@ STATED: tuple[Synonym, ...] = (
     ),
     said_row(
         "finish|work|crochet",
-        rf"{_S}(?P<said>(?:finish|edge|trim)\s+(?:(?:the|all|off|neck|necks?|armholes?|edges?|edge|lower|upper|front|fronts|bottom|top|and|sleeves?|cuffs?|collar|outer)\s+)+with\s+(?:a|an|one|two|1|2)\s+(?:rows?|rounds?)\s+of\s+(?:single\s+crochet|double\s+crochet|crochet|slip\s+st(?:itch(?:es)?)?|sc|blanket\s+stitch)(?:\s+(?:all\s+)?around)?){_E}",
+        rf"{_S}(?P<said>(?:finish|edge|trim)\s+(?:(?:the|all|off|necks?|armholes?|edges?|lower|upper|fronts?|bottom|top|and|sleeves?|cuffs?|collar|outer)\s+)+with\s+(?:a|an|one|two|1|2)\s+(?:rows?|rounds?)\s+of\s+(?:single\s+crochet|double\s+crochet|crochet|slip\s+st(?:itch(?:es)?)?|sc|blanket\s+stitch)(?:\s+(?:all\s+)?around)?){_E}",
         "Finish neck with a row of slip stitch.",
     ),
     said_row(
@@ -62,7 +62,7 @@ STATED: tuple[Synonym, ...] = (
     ),
     said_row(
         "gather",
-        rf"{_S}(?P<said>gather\s+(?:up\s+)?(?:the\s+)?(?:cast-?\s?on\s+(?:sts|stitches|edge)|(?:lower|outer|bottom)\s+edge|edges?)(?:\s*,?\s*(?:and\s+)?(?:draw|pull|fasten|secure|sew|tie)\s*(?:(?:up|it|off|tight|tightly|firmly|securely|in|together|closed)\s*)*)*){_E}",
+        rf"{_S}(?P<said>gather\s+(?:up\s+)?(?:the\s+)?(?:cast-?\s?on\s+(?:sts|stitches|edge)|(?:lower|outer|bottom)\s+edge|edges?)(?:\s*(?:,\s*)?(?:and\s+)?(?:draw|pull|fasten|secure|sew|tie)(?:\s+(?:up|it|off|tight|tightly|firmly|securely|in|together|closed)\b)*)*){_E}",
         "Gather the cast-on sts and draw up tightly.",
     ),
 )  # fmt: skip
@@ -115,7 +115,7 @@ OLD_PRINT: tuple[Synonym, ...] = (
     row("k/p|knit/purl", r"(^\s*|[.;,]\s+)(?:k/p|knit/purl)\s+rows\s+(?=for\b)", r"\1K 1 row, P 1 row ", "K/P rows for 12 rows."),
     row("and p", r"(^\s*|[.;,]\s+)k\.?\s?(\d{1,2})\s+and\s+p\.?\s?(\d{1,2})\s*,?\s+(?=(?:for|until|to\s+(?:the\s+)?end|across)\b)", r"\1k\2, p\3 ", "K.3 and p. 3 for 4 inches."),
     row("across", r"\b([kp])\.?\s?(\d{1,2})\s*,\s*([kp])\.?\s?(\d{1,2})\s*,?\s+across\s+(?:the\s+)?row" + _END, r"\1\2, \3\4 across", "K.1, p.1 across row."),
-    row("(mc|(cc", rf"^(?=(?:[^:(]*:\s*)?(?:(?:\({_YARN}\)\s*[kp]\s?\d{{1,3}}|[kp]\s?\d{{1,3}}\s+in\s+{_YARN})\s*,?\s*){{2,}}(?:around|across|to\s+(?:the\s+)?end)?\s*[.]?\s*$)([^(]*)\(({_YARN})\)\s*([kp]\s?\d{{1,3}})", r"\1\3 in \2", "Rnd 4: (MC) k2, (CC) k2 around.", again=True),
+    row("(mc|(cc", rf"^(?=(?:[^:(]*:\s*)?(?:(?:\({_YARN}\)\s*[kp]\s?\d{{1,3}}|[kp]\s?\d{{1,3}}\s+in\s+{_YARN})\s*(?:,\s*)?){{2,}}(?:around|across|to\s+(?:the\s+)?end)?\s*[.]?\s*$)([^(]*)\(({_YARN})\)\s*([kp]\s?\d{{1,3}})", r"\1\3 in \2", "Rnd 4: (MC) k2, (CC) k2 around.", again=True),
     row("to end|to the end", r"(\*[^*;]*?)\s*;\s*to\s+(?:the\s+)?end" + _END, r"\1; rep from * to end", "Row 2: *p3, k1; to end."),
     row("between", r"(\*[^*]*?)\s*[;,]?\s*\*\s*[;,]?\s*rep(?:eat)?\s+between\s+(?:the\s+)?\*\s?s?(?=\s*[.]?\s*$)", r"\1; rep from * to end", "Row 3: *k1, p1, * repeat between *s."),
     row("end", rf"(\bto\s+last\s+{N}\s+(?:sts|stitches))\.?\s+end\s+(?:with\s+)?(?=[kp]\s?\d|k2tog|ssk|sl\s?\d)", r"\1, ", "K to last 3 sts. end k2tog, k1."),

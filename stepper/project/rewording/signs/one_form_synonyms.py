@@ -49,7 +49,7 @@ ONE_FORM: tuple[Synonym, ...] = (
     ),
     row(
         ")|]",
-        rf"({_F})\s*[(\[]\s*({_COMMAS})\s*[)\]]\s*,?\s*({_COMMAS})(?=(?:\s*[(\[]\s*{_COMMAS}\s*[)\]]\s*,?\s*(?:{_COMMAS})?)*\s*{_UNIT})",
+        rf"({_F})\s*[(\[]\s*({_COMMAS})\s*[)\]]\s*,?\s*({_COMMAS})(?=(?:\s*[(\[]\s*{_COMMAS}\s*[)\]]\s*(?:,\s*)?(?:{_COMMAS})?)*\s*{_UNIT})",
         r"\1 (\2, \3)",
         "Work even until armhole measures 18 [19] 20 cm.",
         again=True,

@@ -207,7 +207,7 @@ LEAFLETS: tuple[Synonym, ...] = (
     said_row_behind("end to end", rf"\b(pick\s+up(?:\s+and\s+k(?:nit)?)?\s+{N}\s+{STS})\s+(?P<said>from\s+end\s+to\s+end)\b", "Pick up 62 sts from end to end."),
     # --- said ---
     row("des", r"\bor\s+(?:any\s+)?des(?:ired|\.)\s+(?:len(?:gth|\.)?)\s+(?=to\b)", "or desired length ", "Work even until piece measures 36 cm or any des. length to underarm."),
-    said_row("reaches", r"\s*,?\s*(?P<said>or\s+until\s+(?:the\s+)?(?:knitting|piece|work|it|mitten|mitt|hand|glove)\s+reaches\s+(?:the\s+)?(?:(?:base|tip|top|nail|end|middle|knuckle|knuckles|wrist|elbow|finger|thumb|nail|little|pinky|index|ring|middle|of|the|on|your)\s*)+)(?=\s*\.?\s*$)", "K even for 6 rows or until the knitting reaches the base of the nail on your pinky finger."),
+    said_row("reaches", r"\s*,?\s*(?P<said>or\s+until\s+(?:the\s+)?(?:knitting|piece|work|it|mitten|mitt|hand|glove)\s+reaches\s+(?:the\s+)?(?:(?:base|tip|top|nail|end|middle|knuckles?|wrist|elbow|finger|thumb|little|pinky|index|ring|of|the|on|your)\b\s*)+)(?=\s*\.?\s*$)", "K even for 6 rows or until the knitting reaches the base of the nail on your pinky finger."),
     row("sew", r"(?:(?<=^)|(?<=[.!]))\s*(?:starting|beginning)\s+at\s+(?:the\s+)?(?:cast[-\s]?(?:on|off)|bound[-\s]?off|lower|upper|top|bottom)\s+edge\s*,\s*sew\b[^.!;]*", KEPT, "Starting at the cast off edge, sew up the side seam."),
     row("four rows|these ", rf"^(\s*)rep(?:eat)?\s+these\s+({N})\s+({ROUND})\s+for\s+(?:the\s+)?((?:[a-z]+\s+){{1,3}}(?:rib|patt(?:ern)?|stitch|st))(?=\s*\.?\s*$)", r"\1these \2 \3 form \4", "Repeat these four rows for Mock Cable Rib."),
     # --- fabrics ---

@@ -123,7 +123,7 @@ PROSE: tuple[Synonym, ...] = (
         "Cast on 40 sts with 4 mm needles.",
     ),
     row("rib", r"\bin\s+rib(?:bing)?\s+(?:of\s+)?(k\s?\d+)\s*,?\s*(p\s?\d+)\s*,?\s*(?=for\b|until\b)", r"in \1, \2 rib ", "Work in ribbing of k2, p2, for 6 cm."),
-    row("then", rf"(\b(?:{ROUND}|rib(?:bing)?)|{LONG})\s*,\s*(?:and\s+)?then\s+(?=(?:{OFF}|bo)(?:\s+(?:all|loosely|in\s+[a-z ]+))*\s*(?:\.|$)|change\s+to\b|break\b)", r"\1. ", "Work in k1, p1 rib for 2 inches, then bind off in pattern."),
+    row("then", rf"(\b(?:{ROUND}|rib(?:bing)?)|{LONG})\s*,\s*(?:and\s+)?then\s+(?=(?:{OFF}|bo)(?:\s+(?:all|loosely))*(?:\s+in\s+[a-z ]+)?\s*(?:\.|$)|change\s+to\b|break\b)", r"\1. ", "Work in k1, p1 rib for 2 inches, then bind off in pattern."),
     row(
         "or ",
         r"(?<=[\w\"\])])\s*,?\s*\b(?P<said>or\s+(?:until|up\s+to|to|when)\s+(?![^.;]*\b(?:desired|required|wanted|preferred|like|want|wish|prefer)\b)[a-z][a-z' ]+)(?=\s*[.;]|\s*$)",
@@ -181,7 +181,7 @@ PROSE: tuple[Synonym, ...] = (
     ),
     said_row_behind(
         ":",
-        rf"({N}\s+{STS})\s*:\s*(?P<said>(?:\d[\d\s(),\[\]]*(?:{STS}\s+)?(?:each\s+|for\s+|on\s+|and\s+)+{_HELD_IN}{{1,5}}[\s,]*)+)(?=\.?\s*$)",
+        rf"({N}\s+{STS})\s*:\s*(?P<said>(?:\d[\d\s(),\[\]]*(?:{STS}\s+)?(?:each\s+|for\s+|on\s+|and\s+)+{_HELD_IN}{{1,5}})+)(?=\.?\s*$)",
         "Work the last 2 rnds 2 more times. 72 sts: 14 each sleeve, 22 each for front and back.",
     ),
     # --- held, drawn through, marked, picked up ---
