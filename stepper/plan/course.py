@@ -8,6 +8,7 @@ from dataclasses import field
 from stepper.plan.alter import PLAIN_CHART, Altered, size_in
 from stepper.plan.checks.fabric_said import check_fabric_said
 from stepper.plan.checks.held_left import check_picked_up, note_left_on_hold
+from stepper.plan.checks.other_side import check_other_side
 from stepper.plan.lines.again.another_part import (
     copy_of,
     lines_after_own,
@@ -181,9 +182,12 @@ class Course:
             own = [line for source, _ in sources for line in lines_of(instruction, source, needles)]
             work_reversed(instruction, sources, {line.place.line for line in own}, needles, begun=begun)
             return
+        begin, here = len(needles.drafts), needles.section.name
         for source, rows, lines in worked:
             self._work_again(source, lines, None if rows is None else rows - begun, copy)
             begun = 0
+        if worked:
+            check_other_side(here, worked[0][0].name, begin, instruction.place, needles)
 
     def _work_again(self, source: Section, lines: tuple[Line, ...], rows: int | None, copy: int) -> None:
         """Work lines of one section again, as many of their rows as are meant."""

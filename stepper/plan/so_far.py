@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from stepper.plan.checks.other_side import is_one_sided
 from stepper.plan.compile import compile_plan, faults_of, work_as_knitted
 from stepper.project.draft import Pictures
 from stepper.project.page.unread.kept_rows import put_rows
@@ -54,6 +55,21 @@ def finds_fault(text: str, row: int) -> bool:
     if project is None:
         return True
     return any(each.place.line == row for each in work_as_knitted(project, frozenset()).findings)
+
+
+def shapes_one_edge(text: str, rows: frozenset[int]) -> bool:
+    """Return whether lines of a file shape one edge more than the other, in the size that is knitted.
+
+    Args:
+        text: The whole file.
+        rows: Where the lines stand in it, from 1.
+    """
+    reading = read_project(text)
+    project = reading.project or reading.partial
+    if project is None:
+        return False
+    drafts = work_as_knitted(project, frozenset()).drafts
+    return is_one_sided(draft for draft in drafts if draft.line in rows)
 
 
 def find_so_far(text: str, first: int, last: int) -> SoFar:

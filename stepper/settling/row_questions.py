@@ -104,8 +104,10 @@ def _made(
         return (tuple(row for one, kind in kinds for row in write_kept(one, kind)),)
     if reply.kept is Kept.AGAIN:
         part = reply.part or ask_part(asked.same, reply.moved, asked.left, file)
-        more = _type("") if asked.same is not None and not asked.same.plain else ()
-        return ((*rows_again(part, asked.left, file), *more),) if part is not None else ()
+        rows = rows_again(part, asked.left, file) if part is not None else ()
+        if not rows:
+            return ()
+        return ((*rows, *(_type("") if asked.same is not None and not asked.same.plain else ())),)
     if reply.kept is Kept.ANEW:
         return (_type(words, reply.change),)
     made = _keep(reply, asked, numbers)

@@ -7,10 +7,11 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Final
 
-from stepper.plan.so_far import finds_fault
+from stepper.plan.checks.other_side import faces
+from stepper.plan.so_far import finds_fault, shapes_one_edge
 from stepper.project.page.unread.kept_rows import put_rows
 from stepper.project.page.unread.left_open import LeftOpen
-from stepper.project.page.unread.same_lines import SamePart, line_meant, lines_between, parts_above
+from stepper.project.page.unread.same_lines import SamePart, line_meant, lines_between, parts_above, piece_at
 from stepper.regex import regex
 from stepper.settling.file_in_hand import FileInHand
 from stepper.settling.prompting import ask_read
@@ -47,18 +48,23 @@ def rows_again(part: SamePart, left: LeftOpen, file: FileInHand) -> tuple[str, .
     """Return the rows of the file that work a part once more.
 
     One line that means it, where that is read and fits; else its lines, written once more, below the words
-    of the page as a note.
+    of the page as a note. The other side of a garment is mirrored; none, told, where that cannot be done.
 
     Args:
         part: The part, and which of its lines.
         left: The row that asks for it.
         file: The file.
     """
-    line = line_meant(part)
-    if line:
-        text = put_rows(file.text, left.first, left.last, [line])
-        if not file.problems_with(text, left.first, 1) and not finds_fault(text, left.first):
+    across = faces(piece_at(file.text, left.first), part.name)
+    for line in (line_meant(part), line_meant(part, mirrored=True) if across else ""):
+        text = put_rows(file.text, left.first, left.last, [line]) if line else ""
+        if text and not file.problems_with(text, left.first, 1) and not finds_fault(text, left.first):
             return (line,)
+    chosen = part.lines[part.first - 1 : part.last]
+    if across and shapes_one_edge(file.text, frozenset(line.row for line in chosen)):
+        told = "These lines shape one edge more than the other: here they would make the same side as"
+        print_folded([f"{told} {part.name} again. Write them as they are for this side."])
+        return ()
     return (f"Note: {' '.join(left.text.split())}", *lines_between(part, part.first, part.last))
 
 

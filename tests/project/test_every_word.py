@@ -113,8 +113,7 @@ SILENT_THERE = {
     # The head names the rows, and the change falls on each of them whether that is said again or not.
     "Rows 1 and 2: Cast off 4 sts at the beginning of each row.": ("each",),
     "Rows 3-6: Inc 1 st at each end of every row.": ("every",),
-    # The piece goes on in rows either way, and the decrease is named again.
-    "Turn and work in rows.": ("turn",),
+    # The decrease is named again.
     "Rep rows 1 and 2 four more times, until you have 17 sts.": ("until",),
     "Row 3: K1, k2tog, knit until there's 1 stitch left, k1.": ("there's",),
     "Continue decreasing every 2nd round, with one stitch less before the decrease each time, until 10 sts remain.": ("decreasing",),

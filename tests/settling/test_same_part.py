@@ -89,3 +89,48 @@ def test_lines_of_any_part_can_be_asked_for(monkeypatch: pytest.MonkeyPatch, cap
     type_answers(monkeypatch, "again", "wrong paw", "right paw", "")
     assert settle("", "Loop the other one.")[1] == [8, 8, 8, 8, 9, 9, 9, 0]
     assert "The parts are right paw." in capsys.readouterr().out
+
+
+FRONTS = """\
+title: Waistcoat
+units: cm
+sizes: one
+yarn: {MC: oat}
+gauge: {plain: {needle: 4 mm, stitches: 20, rounds: 28}}
+sections:
+  - name: left front
+    work: |
+      Cast on 12 sts. Work flat.
+      Next row (RS): K to last 3 sts, k2tog, k1.
+      Next row: Purl.
+      Bind off.
+  - name: right front
+    work: |
+"""
+
+
+def test_a_second_front_is_the_image_of_the_first(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Its lines once more would make two left fronts. By hand: the decrease leans the other way, at the other end."""
+    type_answers(monkeypatch, "")
+    text = f"{FRONTS}      # LOOK (row 9 of the text).\n      Note: Work it same as for left front.\n"
+    (opened,) = find_left_open(text)
+    made = ask_row(look_at(opened, text), take_in_hand(text, Path()))
+    assert made.removeprefix(FRONTS) == "      Work as for left front, reversing shaping.\n"
+    project = read_project(made).project
+    assert project is not None
+    plan = compile_plan(project).plan
+    assert plan is not None
+    assert [each.instruction for each in plan.rounds if each.section == "right front"][1] == "k1, ssk, k9"
+
+
+def test_lines_that_shape_one_edge_are_not_copied_to_the_other_side(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Behind a row of her own only lines could be copied, and they are for the other front; the row that follows is written out."""
+    type_answers(monkeypatch, "again left front 2-4", "out")
+    own = "      Cast on 12 sts. Work flat.\n"
+    text = f"{FRONTS}{own}      # LOOK (row 9 of the text).\n      Note: Work the rest same as for left front.\n"
+    (opened,) = find_left_open(text)
+    made = ask_row(look_at(opened, text), take_in_hand(text, Path()))
+    assert "k2tog" not in made.removeprefix(FRONTS)
+    assert "the same side as left front again" in " ".join(capsys.readouterr().out.split())

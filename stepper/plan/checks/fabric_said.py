@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 
-from stepper.plan.fabric.columns import KNIT, UnknownFabricError
+from stepper.plan.fabric.columns import KNIT, UnknownFabricError, trace_columns
 from stepper.plan.fabric.established import columns_of
 from stepper.plan.state.in_hand import Column
 from stepper.plan.state.needles import Needles
@@ -21,6 +21,11 @@ _ONE_AND_ONE = regex(r"\b(?:1|one|rs|right\s+side)\b", re.I)
 _TAKEN_INTO = regex(
     r"\binto\s+(?:the\s+)?(?:.*?\s)?(?:(?P<moss>moss|seed)|(?P<rib>rib(?:bing)?)|(?P<garter>garter)"
     r"|(?P<stockinette>st\.?\s?st|stockinette|stocking))\b",
+    re.I,
+)
+_AS_THEY_LOOK = re.compile(
+    r"\bk(?:nit(?:ting)?)?\s+(?:all\s+)?(?:the\s+)?knits?\b.{0,12}?(?:,|and|&)\s*p(?:url(?:ing)?)?\s+(?:all\s+)?(?:the\s+)?"
+    r"purls?\b",
     re.I,
 )
 _EDGE = 3
@@ -37,6 +42,7 @@ def check_fabric_said(block: list[Line], needles: Needles, begin: int) -> None:
     """
     for line in block:
         _check_taken_into(line, needles)
+        _check_as_they_look(line, needles, begin)
         manners = {one.manner for one in line.sentences if isinstance(one, WorkRounds)}
         said = [words for words in line.said if _KNIT.search(words)]
         drafts = [draft for draft in needles.drafts[begin:] if draft.line == line.place.line and draft.before]
@@ -89,6 +95,31 @@ def _check_taken_into(line: Line, needles: Needles) -> None:
             f"the new stitches are to be taken into {said}, and beside them another pattern goes on.",
             'Write the rows out, or "taking inc sts into patt" if the pattern goes on over them.',
         )
+
+
+def _check_as_they_look(line: Line, needles: Needles, begin: int) -> None:
+    """Report a row "knit the knits and purl the purls" that works a stitch otherwise than it looks.
+
+    The pattern that goes on does so in a rib; in moss stitch it purls the knit stitches.
+    """
+    if not _AS_THEY_LOOK.search(line.text):
+        return
+    for at in range(max(1, begin), len(needles.drafts)):
+        draft = needles.drafts[at]
+        told = draft.line == line.place.line and draft.before == draft.after and draft.codes <= {"k", "p"}
+        if not told or needles.drafts[at - 1].after != draft.before:
+            continue
+        try:
+            below, worked = trace_columns(needles.drafts[at - 1 : at]), trace_columns([draft])
+        except UnknownFabricError:
+            continue
+        if [column[0][0] for column in worked] != [column[0][0] for column in below]:
+            needles.report(
+                line.place,
+                "the pattern that goes on here does not knit the knit stitches and purl the purl ones.",
+                'Write "work in pattern" if it goes on, or the stitches of the row.',
+            )
+            return
 
 
 def _is_of(fabric: str, edge: list[Column], columns: list[Column]) -> bool:

@@ -235,6 +235,7 @@ def last_for(
     start: int,
     first: int = 0,
     less: int = 0,
+    again: bool = False,
 ) -> None:
     """Work a cycle for a duration; rounds of it since `start` count unless the line says "more".
 
@@ -246,6 +247,7 @@ def last_for(
         start: Index of the first draft that counts.
         first: Round of the cycle that the first of them is, from 0.
         less: Rounds of the end that are left for what the line says next.
+        again: Whether the line repeats rounds written out before, so that a total number of rows is of those.
     """
     forget_cut_short(cycle, needles)
     done = len(needles.drafts) - start
@@ -267,7 +269,8 @@ def last_for(
     elif isinstance(duration, UntilAllWorked):
         work_until_none_waits(cycle, duration, needles, start=at)
     elif isinstance(duration, UntilRows):
-        repeat(cycle, rows_left(duration, needles) - less, needles, place, start=at)
+        these = _so_far(cycle, needles) if again else 0
+        repeat(cycle, rows_left(duration, needles, these) - less, needles, place, start=at)
     elif isinstance(duration, UntilLike):
         repeat(cycle, like_another(duration, needles) - less, needles, place, start=at)
     else:
@@ -355,14 +358,27 @@ def _counted(needles: Needles, duration: UntilCount | UntilBetween) -> int | Non
     return None
 
 
-def rows_left(duration: UntilRows, needles: Needles) -> int:
-    """Return the rows still to work until a piece has so many; tell those before this line that count."""
+def rows_left(duration: UntilRows, needles: Needles, these: int = 0) -> int:
+    """Return the rows still to work until a piece has so many; tell those before this line that count.
+
+    Args:
+        duration: How many rows.
+        needles: The knitting in hand.
+        these: Rows just worked of those that the line repeats, of which "until 8 rows have been worked" is
+            said; 0 if it repeats none.
+    """
     own = reversed(needles.drafts[needles.section.start :])
     before = len([*takewhile(lambda draft: draft.before, own)])
     rows, place = duration.number.of(needles.size) - before, duration.number.place
+    if 0 < these < before and not duration.in_all:
+        told = f"the {these} rows just worked of these count towards them, {before - these} before do not."
+        needles.warn(place, f'{told} Write "in all" if they do.')
+        rows, before = duration.number.of(needles.size) - these, these
+    elif 0 < these < before and rows > 0:
+        needles.warn(place, f"the {before} rows of this piece before the line count towards them.")
     if rows < 1:
         needles.report(place, f"{before} rows are worked already.")
-    elif before and not duration.in_all:
+    elif before and not duration.in_all and not these:
         needles.warn(place, f"the {before} rows of this piece before the line count towards them.")
     return rows
 

@@ -319,7 +319,7 @@ def _(instruction: Repeated, needles: Needles) -> None:
     begin = len(needles.drafts)
     try:
         less = int(instruction.but_last)
-        last_for(cycle, instruction.duration, needles, instruction.place, start=start, less=less)
+        last_for(cycle, instruction.duration, needles, instruction.place, start=start, less=less, again=True)
         tell_other_side(cycle, instruction.place, needles, begin=begin)
     finally:
         establish_pattern(instruction, cycle, needles, start=begin)

@@ -52,6 +52,8 @@ MOST_STITCHES = 20_000
 """More stitches than any round has; a larger number is a slip of the pen."""
 _MOST_STEPS = 50_000
 _TOO_MANY = "this comes to more stitches than any round has."
+_TURNED = "the line turns in the middle of a row and goes on: what is worked back is a row of its own."
+_ROWS = 'Write each row as a sentence: "K10, turn. P10, turn. K to end."'
 
 _ASIDE = ("sleeve", "thumb", "gusset", "instep", "underarm", "neck", "tab")
 """Parts that wait on hold while others are worked."""
@@ -127,6 +129,8 @@ class Cursor(RowRepeats):
             self.steps += 1
             if self.steps > _MOST_STEPS:
                 raise MisfitError(element.place, _TOO_MANY)
+            if self.turned and not _may_follow_turn(element):
+                raise MisfitError(element.place, _TURNED, _ROWS)
             self.closes_gap = self.method == "wrap" and _is_decrease(elements[number + 1 : number + 2])
             if isinstance(element, Several):
                 self.several(element, elements[number + 1 :], items)
@@ -475,6 +479,12 @@ def _is_decrease(elements: tuple[Element, ...]) -> bool:
     if not isinstance(first, Work) or first.stitch == "pattern":
         return False
     return stitch(first.stitch).kind is Kind.DECREASE
+
+
+def _may_follow_turn(element: Element) -> bool:
+    """Return whether an element may stand behind a turn: one that works no stitch of the row."""
+    casts_on = isinstance(element, Work) and element.stitch == "co"
+    return casts_on or isinstance(element, Mark | Hold | TurnHere)
 
 
 def _is_turn(item: Item) -> bool:

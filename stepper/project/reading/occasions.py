@@ -19,7 +19,7 @@ from stepper.project.duration import (
     UntilLike,
     UntilRows,
 )
-from stepper.project.instructions import Assumed, Leg
+from stepper.project.instructions import Leg
 from stepper.project.reading.elements import ElementBuilder
 from stepper.project.stitchwork import Numbers
 from stepper.records import dataclass
@@ -108,15 +108,19 @@ class OccasionBuilder(ElementBuilder):
         return None, side_of(str(tree.children[0]))
 
     def _start(self, from_: Any) -> str:
-        """Return where a length is measured from: `section`, `cast-on` or `divide`; report any other."""
+        """Return where a length is measured from: `section`, `cast-on` or `divide`; report any other.
+
+        "From start" is the cast-on edge as "from beginning" is, unless it is of a part that the page names.
+        """
         if from_ is None:
             return "section"
         token = from_.children[0]
         word = re.sub(r"^from\s+(the\s+)?", "", str(token).lower())
         stretch = re.match(r"(end|top|beg|start)\w*\s+of\s+(?:the\s+)?(.+)$", word)
-        if stretch is not None:
+        whole = stretch is not None and stretch.group(2) in ("work", "piece", "knitting", "project")
+        if stretch is not None and not (whole and stretch.group(1) in ("beg", "start")):
             return f"{'end' if stretch.group(1) in ('end', 'top') else 'beg'} {stretch.group(2)}"
-        if re.match(r"cast|beg|commencement$|co$|(?:tip|point)\s+of\s+(?:the\s+)?toe$", word):
+        if re.match(r"cast|beg|start|commencement$|co$|(?:tip|point)\s+of\s+(?:the\s+)?toe$", word):
             return "cast-on"
         if re.match(r"(?:(?:back|base|bottom)\s+of\s+(?:the\s+)?)?heel$", word):
             return "heel"
@@ -128,12 +132,9 @@ class OccasionBuilder(ElementBuilder):
             return "marked"
         if word.startswith("pick"):
             return "picked up"
-        place = self._place(token)
-        if word != "start":
-            told = f'how far the piece has come "{token}" is not known.'
-            hint = 'Measure from the cast-on edge, or write "for" and the length worked from here.'
-            self.report(place, told, hint)
-        self.assumed.append(Assumed(f'"{token}" is measured from the beginning of this section.', place))
+        told = f'how far the piece has come "{token}" is not known.'
+        hint = 'Measure from the cast-on edge, or write "for" and the length worked from here.'
+        self.report(self._place(token), told, hint)
         return "section"
 
     def _repeats(self, tree: Any) -> Duration:

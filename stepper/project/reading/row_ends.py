@@ -26,7 +26,7 @@ from stepper.project.instructions import (
 )
 from stepper.project.reading.needle_rounds import joined_needles
 from stepper.project.reading.sentences import Head
-from stepper.project.stitchwork import Several, Until, Work
+from stepper.project.stitchwork import Element, Several, TurnHere, Until, Work
 
 
 def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...]:
@@ -54,6 +54,60 @@ def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...])
         else:
             made.append(sentence)
     return tuple(made)
+
+
+def split_at_turns(sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...]:
+    """Split rows that turn and go on: `K10, turn, p10, turn, k to end` is three rows.
+
+    What turns behind a stitch worked several times is a bobble, and is left as it stands.
+    """
+    return tuple(
+        row
+        for sentence in sentences
+        for row in (_rows_of(_cast_on_turned(sentence)) if isinstance(sentence, Phrase) else (sentence,))
+    )
+
+
+def _rows_of(phrase: Phrase) -> tuple[Phrase, ...]:
+    """Return the rows of a phrase, each but the last with its turn."""
+    elements = phrase.elements
+    ends = [
+        at
+        for at, (turn, following) in enumerate(pairwise(elements), start=1)
+        if isinstance(turn, TurnHere) and _is_worked(following) and not _bobble(elements[at - 2])
+    ]
+    if not ends:
+        return (phrase,)
+    bounds = pairwise((0, *ends, len(elements)))
+    return tuple(
+        replace(phrase, elements=elements[first:last], note="" if first else phrase.note)
+        for first, last in bounds
+    )
+
+
+def _cast_on_turned(phrase: Phrase) -> Phrase:
+    """Return a phrase without the turns about stitches cast on in its middle: `turn, cast on 5 sts, turn`."""
+    elements = phrase.elements
+    for at in range(len(elements) - 2):
+        turn, made, back = elements[at : at + 3]
+        about = isinstance(turn, TurnHere) and isinstance(back, TurnHere)
+        if about and isinstance(made, Work) and made.stitch == "co":
+            note = phrase.note or "turn to cast on, and turn back"
+            return _cast_on_turned(
+                replace(phrase, elements=(*elements[:at], made, *elements[at + 3 :]), note=note)
+            )
+    return phrase
+
+
+def _is_worked(element: Element) -> bool:
+    """Return whether an element works stitches that stand on the needle."""
+    return isinstance(element, Until) or (isinstance(element, Work) and element.stitch != "co")
+
+
+def _bobble(element: Element) -> bool:
+    """Return whether several stitches are worked into one."""
+    found = find_stitch(element.stitch) if isinstance(element, Work) else None
+    return found is not None and found.uses == 1 and found.leaves > 2
 
 
 def change_in_doubt(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> Evenly | None:

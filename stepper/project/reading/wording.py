@@ -39,7 +39,14 @@ from stepper.project.reading.own_words import (
     words_refused,
 )
 from stepper.project.reading.parsing import NOTE, Stopped, Understood, made_plain, stop_of, understood
-from stepper.project.reading.row_ends import change_in_doubt, joined_stops, on_rows, with_open_edge, work_once
+from stepper.project.reading.row_ends import (
+    change_in_doubt,
+    joined_stops,
+    on_rows,
+    split_at_turns,
+    with_open_edge,
+    work_once,
+)
 from stepper.project.reading.sentences import Builder, Head
 from stepper.project.rewording.asides import label_times
 from stepper.project.rewording.yarn_names import find_called, with_names
@@ -171,7 +178,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     label, times = label_times(label) if label else (label, 0)
     if times:
         head = replace(head, times=Numbers((times,), whole))
-    sentences, open_edge = with_open_edge(joined_stops(head, label, sentences))
+    sentences, open_edge = with_open_edge(split_at_turns(joined_stops(head, label, sentences)))
     builder.assumed.extend((*open_edge, *work_once(head, label, sentences)))
     placed = on_rows(head, sentences)
     builder.problems.extend(_rows_in_doubt(head, label, sentences, placed, whole))

@@ -314,3 +314,32 @@ def test_a_rib_in_rows_stands_by_itself_on_a_ridge(before: str, count: int) -> N
     first = ("kp" * count)[:count]
     turned = first[::-1].translate(str.maketrans("kp", "pk"))
     assert told == [first, turned, first, turned]
+
+
+def test_rows_of_a_repeat_are_counted_from_its_first() -> None:
+    """Four rows of stockinette, then two of a pattern that is repeated until eight are worked: six more, by hand, and that is told.
+
+    They were taken as the rows of the whole piece, so that two were worked. "In all" leaves it open: those of the piece, told.
+    """
+    head = "Cast on 20 sts. Work flat.\nWork 4 rows in St st.\nRow 1 (RS): K1, *p1, k1; rep from * to last st, k1.\nRow 2: Purl.\n"
+    plan = plan_of(project(f"{head}Rep rows 1 and 2 until 8 rows have been worked.\nBind off."))
+    assert len(plan.rounds) == 1 + 4 + 8 + 1
+    assert any("2 rows just worked of these count" in caution.text for caution in plan.warnings)
+    plan = plan_of(project(f"{head}Rep rows 1 and 2 until 8 rows have been worked in all.\nBind off."))
+    assert len(plan.rounds) == 1 + 8 + 1
+    assert any("6 rows of this piece before the line count" in caution.text for caution in plan.warnings)
+
+
+@pytest.mark.parametrize("start", ["start", "beg", "the beginning", "beg of work", "start of piece", "cast-on edge"])
+def test_from_the_start_is_from_the_cast_on_edge(start: str) -> None:
+    """By hand: 10 cm are 28 rounds, ten of which are the hem's. "From start" was measured from the heading, "from beg" was not."""
+    work = f"Cast on 40 sts.\nJoin in the round.\nKnit 10 rounds.\n  - name: leg\n    work: |\nKnit until piece measures 10 cm from {start}.\nBind off."
+    text = project(work).replace("        - name: leg\n          work: |", "  - name: leg\n    work: |")
+    assert len(plan_of(text).rounds) == 1 + 28 + 1
+
+
+def test_from_the_start_of_a_part_is_from_there() -> None:
+    """By hand: 10 cm are 28 rounds behind the ten of the hem."""
+    work = "Cast on 40 sts.\nJoin in the round.\nKnit 10 rounds.\n  - name: leg\n    work: |\nKnit 4 rounds.\nKnit until piece measures 10 cm from start of leg.\nBind off."
+    text = project(work).replace("        - name: leg\n          work: |", "  - name: leg\n    work: |")
+    assert len(plan_of(text).rounds) == 1 + 38 + 1

@@ -8,7 +8,7 @@ from __future__ import annotations
 import pytest
 
 from stepper.plan.model import Plan
-from tests.plan.test_compile import plan_of
+from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
 START = "Cast on 20 sts. Work flat.\nKnit 1 row.\nPurl 1 row.\n"
@@ -91,3 +91,24 @@ def test_a_rib_behind_a_turn_loses_no_stitch_to_the_double_stitch(words: str) ->
 def test_a_double_stitch_in_a_row_says_that_they_are_german(words: str) -> None:
     """No other method has one: nothing is assumed."""
     assert told(plan_of(project(f"{START}K15, turn.\n{words}\nDS, k to end.\nPurl 1 row.\nBind off."))) == []
+
+
+def test_rows_with_their_turns_on_one_line_are_rows() -> None:
+    """By hand: ten of 40 stitches, ten back, and all 40. On one line they were one row that knitted thirty: the ten purled back
+    were taken for the ten behind them."""
+    for words in ("K10, turn, p10, turn, k to end.", "Next row: K10, w&t; p10, w&t; k to end."):
+        made = plan(f"Cast on 40 sts. Work flat.\nWork 4 rows in st st.\n{words}\nPurl 1 row.\nBind off.")
+        assert len(made.rounds) == 1 + 4 + 3 + 1 + 1
+        assert [sum(run.uses for run in each.runs if run.stitch in ("k", "p", "ds")) for each in made.rounds[5:8]] == [10, 10, 40]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "K5, (k1, yo, k1) in next st, turn, p3, turn, k3tog, k to end.",
+        "(K3, turn, p3, turn) twice, k to end.",
+    ],
+)
+def test_a_row_that_turns_and_goes_on_is_refused(words: str) -> None:
+    """What is worked behind a turn goes back over the stitches before it; counted on, every number after it was wrong."""
+    assert "what is worked back is a row of its own" in faults(project(f"Cast on 40 sts. Work flat.\nWork 4 rows in st st.\n{words}"))

@@ -86,3 +86,18 @@ def test_garter_stitch_named_alone_is_that_of_the_shaping_below() -> None:
     rows = plan_of(project(f"{HEAD}{shaped}")).rounds[3:-1]
     assert [row.after for row in rows] == [38, 38, 38, 38, 36]
     assert {run.stitch for row in rows[1:4] for run in row.runs} == {"k"}
+
+
+
+@pytest.mark.parametrize(
+    ("line", "rows"),
+    [
+        ("K10, turn, p10, turn, k to end.", [40, 40, 40]),
+        ("Next row: K30, w&t; p20, w&t; k to end.", [40, 40, 40]),
+        ("K20, turn, cast on 5 sts, turn, k to end.", [45]),  # the turns only bring the yarn to where it is cast on
+    ],
+)
+def test_a_row_that_turns_and_goes_on_is_several(line: str, rows: list[int]) -> None:
+    """What is worked behind a turn is another row, over the same stitches."""
+    plan = plan_of(project(f"{HEAD}{line}\nBind off."))
+    assert [round_.after for round_ in plan.rounds[3:-1]] == rows

@@ -102,7 +102,7 @@ def find_same(words: str, text: str, row: int) -> SamePart | None:
     if not _REFERS.search(words):
         return None
     said = {_stem(word) for word in re.findall(r"[a-z]+", words.lower())}
-    here = _piece_at(text, row)
+    here = piece_at(text, row)
     named = [
         part
         for part in parts_above(text, row)
@@ -167,15 +167,22 @@ def _last_meant(part: SamePart, words: str, first: int) -> tuple[int, str]:
     return len(part.lines), ""
 
 
-def line_meant(part: SamePart) -> str:
+def line_meant(part: SamePart, *, mirrored: bool = False) -> str:
     """Return the line that works a part once more from its beginning, in words that are read; empty if only
-    lines of its middle are meant."""
+    lines of its middle are meant.
+
+    Args:
+        part: The part.
+        mirrored: Whether it is the other side of the garment.
+    """
     if part.first > 1 or not part.plain:
         return ""
-    return f"Work as for {part.name}{f' to {part.upto}' if part.upto else ''}."
+    end = ", reversing shaping" if mirrored else ""
+    return f"Work as for {part.name}{f' to {part.upto}' if part.upto else ''}{end}."
 
 
-def _piece_at(text: str, row: int) -> str:
+def piece_at(text: str, row: int) -> str:
+    """Return the piece that a row of the file is of, in lower case; empty above the first section."""
     for above in reversed(text.split("\n")[: row - 1]):
         head = _SECTION.match(above)
         if head is not None:

@@ -264,7 +264,13 @@ LINES: tuple[Synonym, ...] = (
         r"\1. ",
         "K20, pm for BOR and join.",
     ),
-    row("turn", r"\bturn\s+and\s+(?=work\b)", "", "Turn and work in rows."),
+    row("turn", r"(^\s*|[.:]\s+)turn\s+and\s+(?=(?:work|knit|purl)\b)", r"\1Turn work. ", "Turn and work in rows."),
+    row(
+        "turn",
+        r"(^\s*|[.:]\s+)((?:join|with|change\s+to)\b[^.;:]*?)\s*(?:,\s*(?:and\s+)?|\s+and\s+)turn\s+and\s+(?=(?:work|knit|purl)\b)",
+        r"\1Turn work. \2 and ",
+        "Join in contrast colour and turn and work 6 rows.",
+    ),
     row(
         "marker",
         r"\bplace\s+(?:an?\s+)?(bor|end|side)\s+marker\b",
