@@ -35,7 +35,9 @@ from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
 from stepper.project.page.stops import ENDS, is_broken_at, sentences_of
 from stepper.project.pattern_heads import heads_pattern, name_in_head
+from stepper.project.reading.parsing import made_plain
 from stepper.project.rewording.asides import label_instructs
+from stepper.project.rewording.remarks.idle import is_imprint
 from stepper.project.size_blocks import names_sizes
 from stepper.records import dataclass
 from stepper.regex import regex
@@ -447,6 +449,11 @@ class Sorter:
             self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=why))
             return at + 1
         self.said_chart = ""
+        taken = self.lines.run_on(at)
+        text = " ".join(self.lines.rows[at : at + taken])
+        if all(is_imprint(made_plain(sentence)) for sentence in sentences_of(text)):
+            self._comment(text, at, "copyright")
+            return at + taken
         part = inline_part(row)
         fresh = not self.parts or self.parts[-1].name != part or bool(self.pieces)
         worked = self.lines.joined(at)[1] is not None or self._begins_in(row) or begins_work(row)

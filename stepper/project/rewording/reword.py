@@ -19,6 +19,7 @@ from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.openings import write_openings_in_order
+from stepper.project.rewording.remarks.idle import orders_besides
 from stepper.project.rewording.reworded import Reworded, as_printed
 from stepper.project.rewording.signs.colour_counts import write_colour_counts
 from stepper.project.rewording.signs.page_row_synonyms import SPLIT_HEADS
@@ -153,7 +154,11 @@ _JOINT: Final = regex(r"^(?:and|then)\s+|[\s,;]+(?:and|then)$", re.IGNORECASE)
 
 def _hides_instruction(match: re.Match[str], synonym: Synonym) -> bool:
     """Return whether the words that would only be said with the line may be an instruction."""
-    if not synonym.said or synonym.spelt_out:
+    if not synonym.said:
+        return False
+    if orders_besides(match.group(synonym.said) or ""):
+        return True
+    if synonym.spelt_out:
         return False
     words = _CHOICE.sub("", match.group(synonym.said) or "")
     return instructs(re.sub(r"\d[\d\s(),;]*", " ", words)) is not None
@@ -172,7 +177,7 @@ def _kept_end(match: re.Match[str]) -> int:
     start = lead.end() if lead else 0
     found = commands(words[start:])
     if found is None:
-        return match.end()
+        return match.start() if orders_besides(words[start:]) else match.end()
     cut = re.search(r"[,;]\s*(?:and\s+|then\s+)?", words[start : start + found.start()])
     return match.start() + start + cut.end() if cut else match.start()
 

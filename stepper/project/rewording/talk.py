@@ -8,6 +8,7 @@ order never does (`_BEGINS`): with who or what it is about, as a question, with 
 is to do besides knitting ("have a cup of tea"). A sentence that begins with any other verb is no talk,
 whatever else it says. A reason ("so you know where your round begins") stands behind the order it
 explains; it may name the stitches, but nothing that is done to them. What is talk is said at its place.
+Sentences of other pages that work no stitch (`remarks.idle`) are taken out with it.
 Source: common practice.
 """
 
@@ -18,6 +19,7 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.asides import instructs
+from stepper.project.rewording.remarks.idle import is_idle
 from stepper.project.rewording.reworded import Reworded
 from stepper.regex import regex
 
@@ -150,8 +152,6 @@ def take_talk_out(line: Reworded) -> Reworded:
     Returns:
         The line without sentences, brackets and reasons that are talk; the same if it has none.
     """
-    if not _MAYBE.search(line.text):
-        return line
     cuts: list[tuple[int, int, str]] = []
     for match in _SENTENCE.finditer(line.text):
         if match.end() > match.start():
@@ -172,10 +172,12 @@ def take_talk_out(line: Reworded) -> Reworded:
 
 
 def _cuts_in(text: str, start: int, end: int) -> list[tuple[int, int, str]]:
-    """Return what is talk from one place of a line to another: where it stands, and its words."""
+    """Return what is talk, or works no stitch, between two places of a line: where it stands, its words."""
     sentence = text[start:end]
-    if is_talk(sentence):
+    if is_idle(sentence) or (_MAYBE.search(sentence) and is_talk(sentence)):
         return [(start, end, sentence)]
+    if not _MAYBE.search(sentence):
+        return []
     found = [
         (start + match.start(), start + match.end(), match.group("said"))
         for match in _BRACKET.finditer(sentence)

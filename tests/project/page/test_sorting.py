@@ -388,3 +388,12 @@ def test_comments_before_the_knitting_are_the_designers() -> None:
     """What stands below them may be the pattern."""
     page = "Warm Hat\n\nComments\nThis is a plain hat.\n\nCast on 60 sts. Join in the round.\nKnit 4 rounds.\n"
     assert [piece.kind for piece in take_apart(page).pieces][-2:] == ["line", "line"]
+
+
+def test_what_a_leaflet_says_of_itself_is_kept_and_asked_about_by_nobody() -> None:
+    """Printed behind the making up, it would be read out with the last round, or stand under a mark."""
+    page = "Hat\nBRIM\nCast on 40 sts. Join in the round.\nKnit 3 rounds.\nBind off.\n{}\n"
+    (last,) = take_apart(page.format("Printed in England. Have you a question about this pattern?")).pieces[-1:]
+    assert (last.kind, last.front) == ("comment", "copyright")
+    (last,) = take_apart(page.format("Printed in England. Then repeat from the cast-on for the second one.")).pieces[-1:]
+    assert last.kind == "note"

@@ -1,0 +1,200 @@
+"""Tell whether a sentence of a page works no stitch: facts, what is to come, advice, making up, imprint. No I/O.
+
+Theory of operation. This is the one place that decides it for sentences of no fixed words; rows of the tables in
+`remarks/` spell out theirs. A sentence is idle if it has one of the forms below and, in every part of it that the
+form leaves free, no word that could order something (`_ORDERS`): nothing that is worked, moved, counted or chosen,
+no number, no word for how often, how far, for which size or in which rows. A form is a statement whose verb does
+nothing to a stitch ("looks", "is optional", "comes next"), or an order for what is off the needles ("trim
+ends"). A bare imperative, a passive ("is kept", "are worked"), a condition with anything to knit behind it
+and a sentence with a second half of another form are never idle: they stay unread. A name with a capital is no free
+word, and so a fact on how many rows a pattern has is a form of its own, with its numbers. Source: common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+_LONGEST: Final = 220
+"""Most letters of a sentence that may be idle."""
+_NUMBER: Final = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)"
+_ORDERS: Final = re.compile(
+    rf"[\d*\[\]:=/()]|(?<![\w'-])(?:{_NUMBER}|one|dozen|[kp]|sts?|rs|ws|mc|cc|yo|ssk|skp|psso|m1\w*|kfb|inc|dec|rep|cont|patt|foll|alt|beg|rem|co|bo|pm|sm|rm|"
+    r"knit\w*|purl\w*|work\w*|slip\w*|cast\w*|bind\w*|bound|pick\w*|increas\w*|decreas\w*|repeat\w*|turn\w*|cross\w*|(?:re)?join\w*|hold\w*|held|wrap\w*|"
+    r"plac(?:e|es|ed|ing)|put\w*|tak(?:e|es|en|ing)|took|leav(?:e|es|ing)|(?:is|are|be|was|were)\s+left|skip\w*|omit\w*|drop\w*|ravel\w*|unravel\w*|undo\w*|undone|rip\w*|"
+    r"frog\w*|graft\w*|mov(?:e|es|ed|ing)|add\w*|los(?:e|es|ing)|lost|keep\w*|kept|continu\w*|begin\w*|began|begun|start\w*|finish\w*|stop\w*|go|goes|going|gone|chang(?:e|es|ed|ing)|"
+    r"ends?\s+(?:with|at|on|in|after|before|when|here|there|one)|ending|ended|switch\w*|swap\w*|exchang\w*|us(?:e|es|ed|ing)|break\w*|cut\w*|divid\w*|split\w*|separat\w*|mirror\w*|revers\w*|"
+    r"count\w*|measur\w*|transfer\w*|return\w*|remov\w*|replac\w*|mak(?:e|es|ing)|made|let|do|does|done|did|insert\w*|fold\w*|doubled?|lift\w*|pass\w*|draw\w*|pull\w*|carry|carried|"
+    r"try|choos\w*|stretch\w*\s+to|shap(?:e|es|ed)|needs?|needed|needing|must|want\w*|wish\w*|prefer\w*|may|might|could|should|shall|can|"
+    r"every|each|both|all|only|just|except\w*|unless|until|till|while|if|whether|or|when|whenever|wherever|again|same|alike|instead|alternat\w*|others?|another|next|following|previous|"
+    r"more|less|fewer|longer|shorter|wider|narrower|larger|smaller|once|twice|thrice|times?|half|double|no|not|without|further|extra|additional|last|first|second|third|remaining|"
+    r"sizes?|versions?|plain|garter|stock(?:inette|ing)|moss|seed|straight|even|flat|back\s+and\s+forth|in\s+the\s+rounds?|in\s+(?:rows|rounds)|n't|don't|then|before|after|from\s+(?:here|now)|here|now|"
+    r"throughout|always|never|as\s+(?:for|on|before|given|in)|live|optional\w*|colou?rs?|background|contrast\w*|(?:on|with)\s+the\s+(?:right|wrong)\s+side|(?:for|of)\s+(?:wom[ae]n|m[ae]n|child\w*|bab(?:y|ies)|adults?))(?![\w-])",
+    re.IGNORECASE,
+)
+"""Words with one of which the free part of a sentence may say what is knitted, how often, how far or for whom."""
+_HARMLESS: Final = re.compile(
+    r"\b(?:cast[-\s]on\s+edge|(?:cast|bound)[-\s]off\s+edge|stitch\s+counts?|row\s+counters?|purl\s+(?:bumps?|stitch(?:es)?|ridges?)|columns?\s+of\s+(?:purl|knit)|"
+    r"(?:the|your)\s+(?:work|knitting)(?=\s*[.,]|\s*$)|stitch\s+holders?|spare\s+yarn|light-?\s?colou?red|dark-?\s?colou?red|one-?\s?colou?red|(?:a\s+(?:little|bit)\s+)?more\s+(?:room|height|depth|ease|give|hold)|"
+    r"at\s+first\s+sight|not\s+to\s+scale|after\s+(?:the\s+)?first\s+(?:few\s+)?(?:repeats?|rows|rounds)|all\s+round|and\s+all)\b",
+    re.IGNORECASE,
+)
+"""Things called by such words, which order nothing."""
+_FREE: Final = r"[a-z' ,-]*?"
+_LEAD: Final = (
+    r"(?:(?:please\s+)?(?:note|remember)(?:\s+that\b|\s*[,:-]+)\s*|(?:tip|hint|nb|n\.b\.|a\s+note\s+on\s+the\s+[a-z]+)\s*[:-]+\s*|(?:as\s+you\s+(?:can|will)\s+see|of\s+course|by\s+the\s+way|usually|at\s+this\s+point)\s*,\s*)?"
+)
+_HE: Final = r"(?:the|this|that|these|those|your|our|an?|it|they|there|most|some|short\s+rows|beginners|knitters|sleeves|bands|edges|cables|markers|seams|floats|borders|collars|socks|mittens|wool|linen|cotton|lace|raglans?)"
+"""What a statement begins with. An order begins with its verb, and no verb is among these."""
+_VERY: Final = r"(?:(?:a\s+bit|a\s+little|quite|rather|very|fairly|so|somewhat|nearly|perfectly|entirely|purely|slightly|particularly|really|too)\s+)*"
+_QUALITY: Final = (
+    r"(?:easy|easier|easiest|hard|tricky|fiddly|simple|meant\s+to\s+(?:roll|curl|flare|hang|drape|sag|lie|sit|look|be\s+(?:loose|snug|tight|roomy))|hidden|visible|invisible|complete|ready|identical|different|stretchy|elastic|loose|tight|snug|"
+    r"roomy|essential|necessary|helpful|useful|normal|correct|reversible|soft|warm|light|thick|thin|approximate|decorative|neat|tidy|pretty|as\s+pretty\s+as|nice|strong|firm|"
+    r"best\s+in|a\s+(?:great\s+|big\s+|little\s+)?help|of\s+no\s+consequence|as\s+(?:it|they)\s+should\s+be|drawn\s+as\s+seen\s+from\s+the\s+right\s+side|shown\s+(?:in|on|overleaf|above|below)|mirrored|based\s+on)"
+)
+_STATES: Final = (
+    rf"(?:(?:is|are|will\s+be|becomes?|gets?)\s+{_VERY}{_QUALITY}|(?:will\s+)?(?:look|looks|feel|feels|seem|seems)\b|(?:will\s+)?(?:curl|curls|roll|rolls|drape|drapes|flare|flares|relax|relaxes)\b|"
+    r"(?:will\s+)?(?:differ|differs|vary|varies)\b|shows?\s+(?:where|how|what|less|up)|(?:come|comes)\s+out|slopes?\b|pulls?\s+in\b|draws?\s+in\b|drops?\s+(?:a\s+little|a\s+bit|slightly)\s+(?:in\s+wear|in\s+use)|"
+    r"(?:gives?|saves?|prevents?|avoids?|protects?|hides?|covers?|resembles?|mirrors?)\b|(?:will\s+)?(?:do|serve)(?=\s*$)|makes?\s+(?:it|them|sewing|seaming|counting|picking\s+up|finishing)\s+(?:much\s+|a\s+little\s+)?(?:easy|easier|simple|simpler|neat|neater|quick|quicker))"
+)
+"""Verbs that do nothing to a stitch."""
+_STATEMENT: Final = re.compile(rf"{_LEAD}(?:here\s+)?(?P<who>{_HE}\b{_FREE})\s+{_STATES}(?P<rest>.*)", re.IGNORECASE)
+_SIGHT: Final = re.compile(
+    r"(?:as\s+you\s+(?:can|will)\s+see|you\s+(?:can|will)\s+(?:now\s+)?see\s+(?:that|how)|now\s+you\s+can\s+see|from\s+the\s+(?:right|wrong)\s+side\s+(?:this|it)\s+looks)\b(?P<rest>.*)",
+    re.IGNORECASE,
+)
+_NAME: Final = r"(?:(?:the|this|your)\s+)?(?!(?-i:Row|Rnd|Round|RS|WS|Rep|Repeat|Work|Knit|Purl|Cast|Bind|Then|Now|Next|Make)\b)[a-z][a-z'-]*(?:\s+(?!and\b|every\b|each\b|last\b|next\b|these\b)[a-z][a-z'-]*){0,3}"
+_REPEATS: Final = rf"(?:over|every|after)\s+{_NUMBER}(?:\s+(?:rows|rounds|rnds))?"
+_PEOPLE: Final = r"(?:it|this|that|they|these|everything|the\s+(?:fabric|edges?|hem|holes?|gaps?|wool|yarn|seam|stitches|work))"
+_SETTLES: Final = (
+    r"(?:(?:will|should|is\s+sure\s+to)\s+(?:all\s+)?(?:relax|vanish|disappear|even\s+out|settle|block\s+out|wash\s+out|sort\s+itself\s+out|come\s+right|be\s+hidden)|(?:relaxes|vanishes|disappears|evens\s+out|settles))"
+    r"(?:\s+(?:in\s+the\s+wash|in\s+wear|in\s+(?:washing|blocking|pressing)|with\s+(?:washing|blocking|pressing|wear|time)|later|when\s+(?:it\s+is\s+)?(?:washed|blocked|pressed)|by\s+itself))?"
+)
+_CALM: Final = r"(?:do\s+not|don't|no\s+need\s+to)\s+(?:worry|panic|be\s+(?:alarmed|surprised|afraid)|mind\s+(?:it|them|that)|despair)"
+_MEND: Final = r"(?:close|mend|sew|darn|catch|stitch)\s+(?:it|them)(?:\s+(?:up|together))?\s+(?:later|afterwards|when\s+(?:sewing|making|finishing)(?:\s+up)?)?\s*(?:with\s+(?:the|a|your)\s+(?:yarn\s+|loose\s+)?(?:tail|end|thread|wool))?(?:\s+(?:later|afterwards|of\s+the\s+(?:yarn|wool)))*"
+_ELSEWHERE: Final = r"(?:look\s+at|see|consult|compare(?:\s+it)?\s+with|watch)\s+(?:the|our|my)\s+(?:photographs?|photos?|pictures?|drawing|diagram|sketch|video|schematic|glossary|notes)"
+_CALMED: Final = rf"(?:{_CALM}(?:\s*[,:;-]+\s*(?:{_PEOPLE}\s+{_SETTLES}|it\s+gets\s+(?:easier|better)))?|{_PEOPLE}\s+{_SETTLES}|{_MEND}|{_ELSEWHERE}(?:\s+(?:on|at|in)\s+the\s+(?:back\s+page|cover|front|back|(?:last|first|next|centre)\s+pages?|end\s+of\s+the\s+(?:pattern|leaflet)))?)"
+_IF: Final = re.compile(
+    rf"{_LEAD}if\s+(?:you\s+are\s+(?:not\s+sure|unsure|in\s+doubt)\b(?:\s+(?:which|what|how))?)?(?P<who>(?:\s*(?:you|your|the|it|they|there|this|a)\b)?{_FREE})(?:\s+(?:here|which\s+is\s+which|at\s+(?:this|that|either|one)\s+(?:stage|point|corner|place)))?\s*,\s*(?:then\s+|just\s+|please\s+)?{_CALMED}",
+    re.IGNORECASE,
+)
+_DONE: Final = r"(?:(?:when|once|after)\s+(?:completely\s+|quite\s+|thoroughly\s+)?(?:dry|dried|washed|washing|blocked|blocking|pressed|pressing|(?:it|they|everything|the\s+pieces?)\s+(?:is|are)\s+(?:completely\s+|quite\s+)?dry|all\s+(?:the\s+)?(?:knitting|seams)\s+(?:is|are)\s+done)\s*,\s*)?"
+_ENDS: Final = r"(?:all\s+|any\s+|the\s+|loose\s+|yarn\s+|remaining\s+)*(?:ends?|tails?|threads?)"
+_TRIM: Final = r"(?:ribbons?|elastic|lining|zip(?:per)?|buttons?|cords?|tapes?|lace\s+edging|fabric|felt|cotton|thread|patch(?:es)?|press-?\s?studs?|snaps?|hooks?|beads?|pompoms?|pom-poms?|tassels?|fringes?|label|strap|handles?|pockets?)"
+_SEAM: Final = r"(?:(?:the|both|all|left|right|first|second|side|shoulder|sleeve|back|front|underarm|raglans?|cent(?:er|re)|inner|outer|and|&|of|neckband|collar|button|bands?|row|ends?|edges?|seams?)(?:\s+|\s*,\s*|(?=\s*[.,]|\s*$)))+"
+_MADE_UP: Final = (
+    rf"trim\s+{_ENDS}|(?:fasten\s+off|fasten|weave(?:\s+in)?|darn(?:\s+in)?|run\s+in|sew\s+in|neaten|secure|knot)\s+(?:in\s+)?{_ENDS}|cut\s+(?:the\s+|a\s+)?(?:ribbon|elastic|cord|tape|lining|felt|fabric)|thread\s+(?:the\s+)?(?:ribbon|elastic|cord|tape|one\s+half|a\s+ribbon)|"
+    rf"(?:attach|oversew|tack|baste|pin|glue|cover|stitch|catch\s+down)\s+(?:on\s+|down\s+)?(?:the\s+|an?\s+)?(?:[a-z]+\s+)?{_TRIM}|line\s+the\s+[a-z]+\s+with|(?:re-?shape|steam|pat|pin\s+out|felt)\s+(?:the\s+|it\b|each\s+|gently\b|lightly\b|while\b|to\b)|"
+    r"(?:dry|store)\s+(?:flat|away|in\s+the\s+shade|folded)|(?:block|press|wash|steam)\s+(?:the\s+|all\s+)?(?:pieces?|work|parts|garment)|(?:do\s+not|don't|never)\s+(?:press|iron|wring|tumble|bleach|steam|hang)|leave\s+(?:it\s+|them\s+)?(?:until|till)\s+(?:completely\s+|quite\s+)?dry|"
+    rf"join\s+(?=[^.]*\b(?:raglans?|seams?|shoulder\s+and\s+(?:the\s+)?(?:neckband|collar))\b)(?!{_SEAM}in\b){_SEAM}(?=\s*(?:[.,]|$))|overlap\s+the\s+ends|slip-?\s?stitch\s+(?:the\s+|it\s+)|run\s+a\s+thread\s+through\s+the\s+(?:top|edge)|"
+    r"match\s+(?:the\s+)?(?:stripes|patterns?|checks)\s+and\s+(?:sew|backstitch|seam|stitch)|backstitch\s+(?:the\s+|all\s+)|make\s+a\s+(?:small\s+|large\s+|big\s+)?(?:pompom|pom-pom|tassel)|"
+    r"(?:wash|launder)\s+(?:by\s+hand|as|in|with|separately|warm|cool)|lay\s+the\s+[a-z]+\s+flat|keep\s+(?:a\s+little|some)\s+(?:of\s+the\s+)?(?:yarn|wool)\s+for\s+(?:mending|repairs)"
+)
+_MAKING_UP: Final = re.compile(rf"(?:(?:then|now|finally|lastly|gently|carefully|neatly)\s*,?\s+)?{_DONE}(?:gently\s+|carefully\s+|neatly\s+)?(?:{_MADE_UP})(?![\w-])(?P<sewn>.*)", re.IGNORECASE)
+"""An order for what is off the needles."""
+_NOT_SEWN: Final = re.compile(
+    r"[*\[\]=]|(?<![\w'-])(?:[kp]\d*|sts?|\d+\s+(?:sts?|stitches|rows|rounds|rnds)|(?:rows?|rounds?|rnds?)(?!\s+ends?\b)|knit\w*|purl\w*|work(?:ed|ing|s)?|work(?=\s+(?:a|an|the|in|\d))|cast(?!-on)|bind|bound(?!-off)|pick\w*|inc\w*|dec\w*|"
+    r"repeat\w*|rep|graft\w*|crochet\w*|chains?|chain|needles?|held|holders?|loops?|stitches\s+(?:on|from|left|of)|(?:live|remaining|open|held)\s+stitches|until|unless|every|instead|again|times|twice|other|same|i-?cord|second\s+piece|yarn\s+\w\b|hold\w*|"
+    r"slip(?!-?\s?st)\w*|slipping|markers?|casting|continu\w*|cont|pass\w*|go|goes|going|begin\w*|start\w*|add\w*|mak(?:e|es|ing)|made|sizes?|versions?|as\s+(?:for|on|before|given|with)|(?:of|in)\s+(?:garter|stock\w*|moss|seed|rib\w*|pattern|plain)|plain|"
+    r"colou?rs?|(?:an?|the|one|each|first|last|next|extra)\s+stitch|(?:on|to|over)\s+(?:the\s+)?(?:right\s+side\s+rows?|heel|toe|sleeve|body|front)(?=\s*$)|skip\w*|omit(?!ting\s+(?:the\s+)?rib)\w*|unravel\w*|undo\w*|rip\w*|"
+    r"turn(?!\s+(?:to|right|inside|back|up|down)\b)|join(?:ing)?\s+(?:in|to|yarn|wool)|(?-i:MC|CC|[A-H]))(?![\w-])",
+    re.IGNORECASE,
+)
+"""Words with which what is made up may be on the needles after all."""
+_SPOT: Final = r"(?:(?:the|at|in|on|of|and|to|between|under|mid|middle|centre|center|back|front|side|left|right|inner|outer|underarm|sleeve|arm|foot|sole|leg|palm|hand|mitten|glove|sock|shoulder|little-finger|index-finger|thumb|needles?|\d(?:st|nd|rd|th)?|each)\s*)+"
+_ROUNDS_BEGIN: Final = r"(?:(?:the\s+)?rounds?|rnds|each\s+round|the\s+change\s+of\s+(?:the\s+)?rounds?|the\s+beginning\s+of\s+(?:the\s+|each\s+)?rounds?)\s+(?:begins?|starts?|lies|is|are|falls)"
+_SAID: Final = r"(?:shaping\s+of\s+the\s+|shaping\s+for\s+the\s+)?(?:the\s+)?[a-z]+(?:\s+(?:line|edge|shaping|opening|flap))?"
+_EXTRA: Final = r"(?:pockets?|pompoms?|pom-poms?|ties?|cords?|lining|fringes?|tassels?|embroidery|buttons?|belt|loop|patch(?:es)?|flowers?|beads?|ribbons?|bows?)"
+_TOOL: Final = r"(?:stitch\s+holder|safety\s+pin|(?:length|piece|scrap)\s+of\s+(?:spare|scrap|waste|contrasting)\s+yarn|bit\s+of\s+string|coin|paper\s+clip|row\s+counter|pencil)"
+_COUNT: Final = r"(?:the\s+(?:stitch\s+count|number\s+of\s+(?:sts|stitches)))"
+_FORMS: Final = re.compile(
+    rf"{_LEAD}(?:"
+    # how many rows and stitches a pattern has
+    rf"{_NAME}\s+repeats\s+{_REPEATS}(?:(?:\s*,\s*|\s+and\s+|\s*,\s+and\s+){_NAME}\s+(?:repeats\s+)?{_REPEATS})*(?:\s*,\s+so\s+(?:keep|have)\s+(?:\w+\s+)?(?:little\s+|row\s+)?counters?(?:\s+going)?(?:\s*,?\s*or\s+a\s+pencil)?)?"
+    rf"|{_NAME}\s+is\s+(?:worked\s+over\s+)?a\s+multiple\s+of\s+{_NUMBER}\s+(?:sts|stitches)(?:\s*(?:plus|\+)\s*\d+)?(?:\s+on\s+each\s+side\s+of\s+the\s+cent(?:er|re)\s+(?:st|stitch))?"
+    r"|(?:one|each)\s+repeat\s+(?:of\s+the\s+(?:chart|pattern)\s+)?measures\s+(?:about\s+|approximately\s+)?\d+\s*(?:cm|mm|ins?|inch(?:es)?)(?:\s+(?:across|wide|in\s+width|in\s+height))?"
+    rf"|{_COUNT}\s+(?:is|stays|remains)\s+(?:unchanged|constant|the\s+same)(?:\s+(?:throughout|(?:at\s+the\s+end\s+of|in|on|after)\s+(?:every|each)\s+(?:row|round|rnd)|from\s+(?:row\s+to\s+row|round\s+to\s+round)))?|{_COUNT}\s+(?:varies|changes)\s+from\s+(?:row\s+to\s+row|round\s+to\s+round)"
+    # where the rounds begin, as it is
+    rf"|{_ROUNDS_BEGIN}\s+(?=(?:at|in|on|between|under|mid)\b){_SPOT}(?:\s*[,(]\s*(?:this|that|which)(?:\s+is|'s)\s+(?:going\s+to\s+be\s+)?{_SPOT}\)?)?"
+    # what is to come
+    rf"|the\s+next\s+(?:row|round)\s+(?:makes|sets|prepares|opens|closes)\s+the\s+(?:extra\s+|new\s+)?[a-z]+(?:\s+for\s+the\s+[a-z]+(?:\s+(?:panels?|shaping))?)?|(?:now|next|then|here)\s+comes?\s+(?:the\s+)?{_SAID}(?:\s+of\s+the\s+[a-z]+)?|{_SAID}\s+(?:comes\s+next|follows)"
+    r"|the\s+steek\s+is\s+cut\s+(?:only\s+)?(?:when|once|after)\s+all\s+(?:the\s+)?knitting\s+is\s+done|(?:these|the\s+held)\s+stitches\s+will\s+be\s+(?:picked\s+up|used)\s+again\s+later(?:\s+for\s+the\s+[a-z]+)?"
+    rf"|(?:(?:all\s+)?(?:the\s+)?pieces\s+are\s+now\s+joined\s+and\s+)?(?:you\s+are|you're)\s+now\s+ready\s+(?:for|to\s+(?:begin|start|shape))\s+the\s+[a-z]+|(?:this|the|these)\s+(?:edges?|seams?|openings?|slits?|holes?|loops?|tails?)\s+will\s+later\s+be\s+(?:folded|sewn|hidden|closed|seamed|used)(?P<later>[a-z ]*)"
+    # advice
+    rf"|an?\s+{_TOOL}(?:\s+or\s+an?\s+{_TOOL})?\s+will\s+do|both\s+(?:fronts|sleeves|socks|mittens)\s+are\s+begun\s+at\s+the\s+(?:lower|upper|bottom|top)\s+edge"
+    rf"|(?:the|a)\s+{_EXTRA}\s+(?:is|are)\s+optional(?:\s+and\s+(?:may|can)\s+be\s+left\s+out(?:\s+without\s+(?:any\s+)?(?:harm|loss)(?:\s+to\s+the\s+(?:fit|look|shape))?)?)?|the\s+(?:cuffs?|brim|collar)\s+(?:can|may)\s+be\s+(?:turned|folded|worn)\s+(?:back|up|down|over)"
+    r"|check\s+your\s+(?:tension|gauge|measurements)(?:\s+(?:again|now|often|from\s+time\s+to\s+time))*(?:\s+before\s+going\s+(?:on|any\s+further))?|(?:please\s+)?read\s+(?:through\s+)?(?:all\s+)?(?:the|this)\s+(?:steps|section|instructions|notes)(?:\s+carefully)?\s+before\s+(?:you\s+)?(?:begin|start|going\s+on|beginning|starting)(?:\s+the\s+[a-z]+)?"
+    r"|care\s+(?:should|must)\s+be\s+taken\s+not\s+to\s+(?:pull|stretch|twist|split)\s+the\s+[a-z]+(?:\s+(?:too\s+)?(?:tight|tightly|out\s+of\s+shape))?|count\s+your\s+stitches\s+(?:often|carefully|now)\s*,\s*as\s+(?:a|an|the|it)\b[a-z ]{3,40}\b(?:easily|often)\s+(?:lost|missed|overlooked)"
+    r"|(?:slip|sl)\s+(?:all\s+)?(?:the\s+)?markers\s+as\s+you\s+(?:come\s+to|reach|pass)\s+them|(?:it\s+is\s+)?(?:do\s+not|don't)\s+put\s+it\s+off|catch\s+(?:any\s+)?floats\s+(?:longer\s+than|of\s+more\s+than|over\s+more\s+than)\s+\d+\s+(?:sts|stitches)"
+    r")",
+    re.IGNORECASE,
+)
+"""Sentences whose words are all told, numbers among them."""
+
+
+_IMPRINT: Final = re.compile(
+    r"printed\s+in\s+(?:(?:great|new|the)\s+)?[a-z]+(?:\s+in\s+\d{4})?|all\s+rights\s+reserved(?:\s*;\s*for\s+(?:private|personal)\s+use\s+only)?|errors\s+and\s+omissions\s+excepted|have\s+you\s+(?:a|any)\s+questions?\s+(?:about|on)\s+this\s+(?:pattern|leaflet)\s*\??|(?:first\s+)?published\s+in\s+\d{4}"
+    r"|(?:for\s+(?:support|help|advice|helpful\s+advice|questions)\s*,?\s*(?:please\s+)?)?(?:write|please\s+write)\s+to\s+(?:us|the\s+address)\b(?:\s+(?:on|at|under|below|above|overleaf|the|my|our|website|picture|this|page|pattern))*|we\s+can\s+answer\s+in\s+\w+\s+languages|this\s+(?:pattern|leaflet)\s+(?:is\s+for\s+(?:personal|private)\s+use(?:\s+only)?|(?:must|may)\s+not\s+be\s+(?:re-?sold|copied|sold|reproduced)(?:[\s,]+(?:or|and|in|any|form|of|by|way|trade|except|on|condition|that|it|is|sold|its|complete|state|copied|shared|lent|without|written|permission))*)"
+    r"|do\s+not\s+copy(?:\s+or\s+(?:distribute|share|sell))?|translated\s+from\s+the\s+(?:[a-z]+(?:\s+edition)?|(?:first|second|third|[a-z]+)(?:\s*,\s*revised)?\s+edition)|(?:the\s+)?yarn\s+amounts\s+are\s+(?:approximate|based\s+on\s+average\s+requirements)(?:\s+and\s+are\s+approximate)?|leaflet\s+(?:no\.?\s*)?\d+(?:\s+\d+\s?p)?",
+    re.IGNORECASE,
+)
+"""What a leaflet says of itself: where it was printed, who may use it, whom to ask."""
+_BESIDES: Final = re.compile(
+    rf"(?:[,;:]|\band|\bthen)\s+(?:then\s+)?(?:(?:(?:bind|cast)\s+(?:on|off)|graft|turn|begin\s+again)(?=\s*(?:$|[.,;])|\s+(?:the|all|\d))|pick\s+up\s+(?:and\s+knit\s+)?{_NUMBER}|"
+    r"slipping\s+the\s+first|placing\s+an?\s+marker|go\s+on\s+to|pass\s+it\s+over|continue\s+(?:plain|in|to)\b|so\s+(?:add|knit|purl|work)\s)|"
+    rf"\bending\s+with\s+an?\s+[rw]s|\bleaving\s+{_NUMBER}\s+(?:sts|stitches)|\bover\s+the\s+(?:next|last)\s+{_NUMBER}\s+(?:sts|stitches)|\bwith\s+the\s+(?:live|held)\s+(?:sts|stitches)|\bunless\s+you\s+(?:work|knit)|"
+    r"\bonly\s+on\s+(?:the\s+)?(?:right|wrong|rs|ws)\b|\bloop\s+of\s+\d+\s+ch",
+    re.IGNORECASE,
+)
+"""What stands in no remark."""
+
+
+def is_idle(sentence: str) -> bool:
+    """Return whether a sentence works no stitch and says nothing of how the knitting goes on.
+
+    Args:
+        sentence: One sentence, made plain.
+
+    Returns:
+        Whether it can only be said. False in every doubt, as what is only said is not knitted.
+    """
+    words = " ".join(sentence.split()).strip(" .!\"'")
+    if not words or len(words) > _LONGEST or orders_besides(words):
+        return False
+    if _IMPRINT.fullmatch(words):
+        return True
+    made_up = _MAKING_UP.fullmatch(words)
+    if made_up is not None:
+        return _NOT_SEWN.search(made_up.group("sewn")) is None
+    for form in (_FORMS, _STATEMENT, _SIGHT, _IF):
+        match = form.fullmatch(words)
+        if match is not None and not any(map(_orders, match.groupdict().values())):
+            return True
+    return False
+
+
+def is_imprint(sentence: str) -> bool:
+    """Return whether a sentence is about the leaflet itself and not worth saying while she knits.
+
+    Args:
+        sentence: One sentence, made plain.
+    """
+    words = " ".join(sentence.split()).strip(" .!\"'")
+    return _IMPRINT.fullmatch(words) is not None and not orders_besides(words)
+
+
+def orders_besides(words: str) -> bool:
+    """Return whether words that a row of the tables would only say hold an order of their own.
+
+    It looks for what stands in no remark, whatever the row lets pass: an order behind a comma or "and", how a row
+    ends, stitches that are left, on the needle or still to come, and a condition.
+
+    Args:
+        words: The words taken out of a line, made plain.
+    """
+    return _BESIDES.search(words) is not None
+
+
+def _orders(words: str | None) -> bool:
+    """Return whether the free words of a sentence hold one that could order something."""
+    return _ORDERS.search(_HARMLESS.sub(" ", words or "")) is not None
