@@ -1,8 +1,9 @@
 """Stops: what is told before a step, as a step of its own where both together go on for too long.
 
 To change needles, take up a ball or pick up along an edge is something to do, so she hears it, does it, and
-says "next step" to hear the stitches. A stop has no stitches: the place stays, and the state counts how many
-stops before its step are heard (`Knitting.heard`). Pure.
+says "next step" to hear the stitches. What only tells something (how many rows a pattern has) is no stop, as
+there is nothing to answer to. A stop has no stitches: the place stays, and the state counts how many stops
+before its step are heard (`Knitting.heard`). Pure.
 """
 
 from __future__ import annotations
@@ -12,6 +13,7 @@ from itertools import chain
 from typing import Final
 
 from stepper.plan.model import Plan, Round
+from stepper.plan.told_only import is_told_only
 from stepper.plan.yarn.strand_remarks import catches_of
 from stepper.regex import regex
 from stepper.session.speech_length import MOST_S, seconds_of, seconds_of_items, seconds_of_lead, yarns_said
@@ -38,10 +40,11 @@ def stops_before(plan: Plan, round_: Round, by: By) -> tuple[tuple[str, ...], ..
     before, catches = remarks_before(round_), list_first_catches(plan, round_)
     if not before and not catches:
         return ()
+    doing = tuple(each for each in before if not is_told_only(each))
     first = cut_into_steps(round_, by)[0]
     step_s = seconds_of_lead(round_) + seconds_of_items(first.items, yarns_said(round_.phrase))
-    if step_s + _seconds((*before, *catches)) <= MOST_S:
-        return ()
+    if step_s + _seconds((*doing, *catches)) <= MOST_S:
+        return ()  # a fact is no step of its own, however long it takes to say
     behind = catches if step_s + _seconds(catches) > MOST_S else ()
     return tuple(_shared_out((*before, *behind)))
 

@@ -109,6 +109,30 @@ def test_a_short_remark_is_told_with_its_step() -> None:
     assert stops_before(garment, garment.rounds[1], By.ROUND) == ()
 
 
+def test_a_fact_is_told_with_its_step_however_long_it_is() -> None:
+    """A cue that answers to nothing to do is one that she would have to say for the program's sake."""
+    fact = "The Ladder repeats over 4 rows, the Rope over 8 and the Diamond over 10"
+    garment = plan(("body", ["co88", ("k40 p8 k40", {"remarks": (fact,)}), "k88"]))
+    assert stops_before(garment, garment.rounds[1], By.ROUND) == ()
+    check(
+        opened(garment),
+        """
+        > next step
+        The Ladder repeats over 4 rows, the Rope over 8 and the Diamond over 10. Round 2: knit forty, purl eight, knit forty.
+        > next step
+        Round 3: knit all eighty eight.
+        """,
+    )
+
+
+def test_a_fact_among_what_is_to_be_done_is_told_in_its_turn() -> None:
+    """Needle and edge still are heard before the stitches, and the fact with them, once."""
+    said = ("change to 4.5 mm needles", "The hem is meant to roll a little", "pick up along the right front edge, with RS facing")
+    garment = plan(("band", ["co88", ("k88 pu18", {"remarks": said}), "k106"]))
+    stops = stops_before(garment, garment.rounds[1], By.ROUND)
+    assert tuple(chain(*stops)) == said
+
+
 def test_every_remark_of_a_garment_is_told_once_in_stops_or_with_its_step() -> None:
     """Nothing is lost between the two, whatever is read out at one cue."""
     garment = plan_named("switchback")

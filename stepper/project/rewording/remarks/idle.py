@@ -36,7 +36,7 @@ _ORDERS: Final = re.compile(
 _HARMLESS: Final = re.compile(
     r"\b(?:cast[-\s]on\s+edge|(?:cast|bound)[-\s]off\s+edge|stitch\s+counts?|row\s+counters?|purl\s+(?:bumps?|stitch(?:es)?|ridges?)|columns?\s+of\s+(?:purl|knit)|"
     r"(?:the|your)\s+(?:work|knitting)(?=\s*[.,]|\s*$)|stitch\s+holders?|spare\s+yarn|light-?\s?colou?red|dark-?\s?colou?red|one-?\s?colou?red|(?:a\s+(?:little|bit)\s+)?more\s+(?:room|height|depth|ease|give|hold)|"
-    r"at\s+first\s+sight|not\s+to\s+scale|after\s+(?:the\s+)?first\s+(?:few\s+)?(?:repeats?|rows|rounds)|all\s+round|and\s+all)\b",
+    r"at\s+first\s+sight|in\s+the\s+first\s+wash|not\s+to\s+scale|after\s+(?:the\s+)?first\s+(?:few\s+)?(?:repeats?|rows|rounds)|all\s+round|and\s+all)\b",
     re.IGNORECASE,
 )
 """Things called by such words, which order nothing."""
@@ -50,11 +50,11 @@ _VERY: Final = r"(?:(?:a\s+bit|a\s+little|quite|rather|very|fairly|so|somewhat|n
 _QUALITY: Final = (
     r"(?:easy|easier|easiest|hard|tricky|fiddly|simple|meant\s+to\s+(?:roll|curl|flare|hang|drape|sag|lie|sit|look|be\s+(?:loose|snug|tight|roomy))|hidden|visible|invisible|complete|ready|identical|different|stretchy|elastic|loose|tight|snug|"
     r"roomy|essential|necessary|helpful|useful|normal|correct|reversible|soft|warm|light|thick|thin|approximate|decorative|neat|tidy|pretty|as\s+pretty\s+as|nice|strong|firm|"
-    r"best\s+in|a\s+(?:great\s+|big\s+|little\s+)?help|of\s+no\s+consequence|as\s+(?:it|they)\s+should\s+be|drawn\s+as\s+seen\s+from\s+the\s+right\s+side|shown\s+(?:in|on|overleaf|above|below)|mirrored|based\s+on)"
+    r"wide|close-fitting|generous|clear\s+to\s+see|a\s+(?:great\s+|big\s+|little\s+)?help|of\s+no\s+consequence|as\s+(?:it|they)\s+should\s+be|drawn\s+as\s+seen\s+from\s+the\s+right\s+side|shown\s+(?:in|on|overleaf|above|below)|mirrored|based\s+on)"
 )
 _STATES: Final = (
-    rf"(?:(?:is|are|will\s+be|becomes?|gets?)\s+{_VERY}{_QUALITY}|(?:will\s+)?(?:look|looks|feel|feels|seem|seems)\b|(?:will\s+)?(?:curl|curls|roll|rolls|drape|drapes|flare|flares|relax|relaxes)\b|"
-    r"(?:will\s+)?(?:differ|differs|vary|varies)\b|shows?\s+(?:where|how|what|less|up)|(?:come|comes)\s+out|slopes?\b|pulls?\s+in\b|draws?\s+in\b|drops?\s+(?:a\s+little|a\s+bit|slightly)\s+(?:in\s+wear|in\s+use)|"
+    rf"(?:(?:is|are|will\s+be|becomes?|gets?)\s+(?:now\s+)?{_VERY}{_QUALITY}|(?:will\s+)?(?:look|looks|feel|feels|seem|seems)\b|(?:will\s+)?(?:curl|curls|roll|rolls|drape|drapes|flare|flares|relax|relaxes)\b|"
+    r"(?:will\s+)?(?:differ|differs|vary|varies)\b|may\s+(?:bleed|shed|curl|roll|shrink|felt)\b|will\s+help\s+you(?:\s+later)?|(?<=seam\s)runs?\s+(?:down|along|up)|shows?\s+(?:where|how|what|less|up)|(?:come|comes)\s+out|slopes?\b|pulls?\s+in\b|draws?\s+in\b|drops?\s+(?:a\s+little|a\s+bit|slightly)\s+(?:in\s+wear|in\s+use)|"
     r"(?:gives?|saves?|prevents?|avoids?|protects?|hides?|covers?|resembles?|mirrors?)\b|(?:will\s+)?(?:do|serve)(?=\s*$)|makes?\s+(?:it|them|sewing|seaming|counting|picking\s+up|finishing)\s+(?:much\s+|a\s+little\s+)?(?:easy|easier|simple|simpler|neat|neater|quick|quicker))"
 )
 """Verbs that do nothing to a stitch."""
@@ -86,7 +86,7 @@ _MADE_UP: Final = (
     rf"trim\s+{_ENDS}|(?:fasten\s+off|fasten|weave(?:\s+in)?|darn(?:\s+in)?|run\s+in|sew\s+in|neaten|secure|knot)\s+(?:in\s+)?{_ENDS}|cut\s+(?:the\s+|a\s+)?(?:ribbon|elastic|cord|tape|lining|felt|fabric)|thread\s+(?:the\s+)?(?:ribbon|elastic|cord|tape|one\s+half|a\s+ribbon)|"
     rf"(?:attach|oversew|tack|baste|pin|glue|cover|stitch|catch\s+down)\s+(?:on\s+|down\s+)?(?:the\s+|an?\s+)?(?:[a-z]+\s+)?{_TRIM}|line\s+the\s+[a-z]+\s+with|(?:re-?shape|steam|pat|pin\s+out|felt)\s+(?:the\s+|it\b|each\s+|gently\b|lightly\b|while\b|to\b)|"
     r"(?:dry|store)\s+(?:flat|away|in\s+the\s+shade|folded)|(?:block|press|wash|steam)\s+(?:the\s+|all\s+)?(?:pieces?|work|parts|garment)|(?:do\s+not|don't|never)\s+(?:press|iron|wring|tumble|bleach|steam|hang)|leave\s+(?:it\s+|them\s+)?(?:until|till)\s+(?:completely\s+|quite\s+)?dry|"
-    rf"join\s+(?=[^.]*\b(?:raglans?|seams?|shoulder\s+and\s+(?:the\s+)?(?:neckband|collar))\b)(?!{_SEAM}in\b){_SEAM}(?=\s*(?:[.,]|$))|overlap\s+the\s+ends|slip-?\s?stitch\s+(?:the\s+|it\s+)|run\s+a\s+thread\s+through\s+the\s+(?:top|edge)|"
+    rf"join\s+(?=[^.]*\b(?:raglans?|seams?|shoulder\s+and\s+(?:the\s+)?(?:neckband|collar))\b)(?!{_SEAM}in\b){_SEAM}(?=\s*(?:[.,]|$))|set\s+(?:the\s+)?sleeves\s+(?:in\b|into\b)|catch\s+down\s+the|using\s+an?\s+(?:flat|invisible|mattress|overcast|backstitch|narrow)\s+(?:seam|stitch)\s*,\s*(?:join|sew)\s+the\s+(?:pieces|edges|parts)|wind\s+the\s+remaining\s+(?:wool|yarn)|overlap\s+the\s+ends|slip-?\s?stitch\s+(?:the\s+|it\s+)|run\s+a\s+thread\s+through\s+the\s+(?:top|edge)|"
     r"match\s+(?:the\s+)?(?:stripes|patterns?|checks)\s+and\s+(?:sew|backstitch|seam|stitch)|backstitch\s+(?:the\s+|all\s+)|make\s+a\s+(?:small\s+|large\s+|big\s+)?(?:pompom|pom-pom|tassel)|"
     r"(?:wash|launder)\s+(?:by\s+hand|as|in|with|separately|warm|cool)|lay\s+the\s+[a-z]+\s+flat|keep\s+(?:a\s+little|some)\s+(?:of\s+the\s+)?(?:yarn|wool)\s+for\s+(?:mending|repairs)"
 )
@@ -120,9 +120,13 @@ _FORMS: Final = re.compile(
     rf"|the\s+next\s+(?:row|round)\s+(?:makes|sets|prepares|opens|closes)\s+the\s+(?:extra\s+|new\s+)?[a-z]+(?:\s+for\s+the\s+[a-z]+(?:\s+(?:panels?|shaping))?)?|(?:now|next|then|here)\s+comes?\s+(?:the\s+)?{_SAID}(?:\s+of\s+the\s+[a-z]+)?|{_SAID}\s+(?:comes\s+next|follows)"
     r"|the\s+steek\s+is\s+cut\s+(?:only\s+)?(?:when|once|after)\s+all\s+(?:the\s+)?knitting\s+is\s+done|(?:these|the\s+held)\s+stitches\s+will\s+be\s+(?:picked\s+up|used)\s+again\s+later(?:\s+for\s+the\s+[a-z]+)?"
     rf"|(?:(?:all\s+)?(?:the\s+)?pieces\s+are\s+now\s+joined\s+and\s+)?(?:you\s+are|you're)\s+now\s+ready\s+(?:for|to\s+(?:begin|start|shape))\s+the\s+[a-z]+|(?:this|the|these)\s+(?:edges?|seams?|openings?|slits?|holes?|loops?|tails?)\s+will\s+later\s+be\s+(?:folded|sewn|hidden|closed|seamed|used)(?P<later>[a-z ]*)"
+    r"|there\s+is\s+a\s+lot\s+of\s+[a-z ]{3,40}\s+ahead\s+of\s+you|the\s+(?:hardest|worst|tricky|fiddly|boring)\s+part\s+is\s+(?:now\s+)?(?:over|done|behind\s+you)|(?:you\s+have\s+now\s+reached\s+the|(?:that|this)\s+is\s+the\s+end\s+of\s+the)\s+(?:increases|decreases|shaping|short\s+rows|underarms?|armholes?|waist|hips?|shoulders?|heel|toe|cuff|crown|rib|pattern)"
+    rf"|(?:the|all\s+the|any)\s+(?:{_TRIM}|hem|facing)\s+(?:is|are)\s+sewn\s+(?:in|on|down)(?:\s+by\s+hand)?|(?:all\s+|the\s+)+ends\s+(?:can|may)\s+be\s+woven\s+in\s+(?:as\s+you\s+go|later|at\s+the\s+end)|this\s+(?:pattern|leaflet)\s+is\s+written\s+for\s+(?:beginners|(?:[a-z]+\s+)?knitters)"
     # advice
     rf"|an?\s+{_TOOL}(?:\s+or\s+an?\s+{_TOOL})?\s+will\s+do|both\s+(?:fronts|sleeves|socks|mittens)\s+are\s+begun\s+at\s+the\s+(?:lower|upper|bottom|top)\s+edge"
     rf"|(?:the|a)\s+{_EXTRA}\s+(?:is|are)\s+optional(?:\s+and\s+(?:may|can)\s+be\s+left\s+out(?:\s+without\s+(?:any\s+)?(?:harm|loss)(?:\s+to\s+the\s+(?:fit|look|shape))?)?)?|the\s+(?:cuffs?|brim|collar)\s+(?:can|may)\s+be\s+(?:turned|folded|worn)\s+(?:back|up|down|over)"
+    r"|(?:write\s+down|note|make\s+a\s+note\s+of|keep\s+a\s+note\s+of)\s+(?:the\s+number\s+of|how\s+many|the)\s+(?:rows?|rounds?)(?:\s+(?:you\s+have\s+worked|you\s+worked|you\s+end(?:ed)?\s+on|worked|so\s+far))?(?:\s+(?:for|on)\s+the\s+(?:second|other)\s+[a-z]+)?|use\s+a\s+row\s+counter"
+    r"|for\s+an?\s+(?:firmer|looser|snugger|neater|closer|softer|stretchier|tighter)\s+[a-z]+\s*,?\s+(?:use|choose)\s+a\s+(?:smaller|larger|finer|thicker)\s+needle(?:\s+size)?|if\s+(?:your|the)\s+stitches\s+are\s+(?:too\s+)?crowded\s*,\s*use\s+a\s+longer\s+(?:circular\s+)?needle"
     r"|check\s+your\s+(?:tension|gauge|measurements)(?:\s+(?:again|now|often|from\s+time\s+to\s+time))*(?:\s+before\s+going\s+(?:on|any\s+further))?|(?:please\s+)?read\s+(?:through\s+)?(?:all\s+)?(?:the|this)\s+(?:steps|section|instructions|notes)(?:\s+carefully)?\s+before\s+(?:you\s+)?(?:begin|start|going\s+on|beginning|starting)(?:\s+the\s+[a-z]+)?"
     r"|care\s+(?:should|must)\s+be\s+taken\s+not\s+to\s+(?:pull|stretch|twist|split)\s+the\s+[a-z]+(?:\s+(?:too\s+)?(?:tight|tightly|out\s+of\s+shape))?|count\s+your\s+stitches\s+(?:often|carefully|now)\s*,\s*as\s+(?:a|an|the|it)\b[a-z ]{3,40}\b(?:easily|often)\s+(?:lost|missed|overlooked)"
     r"|(?:slip|sl)\s+(?:all\s+)?(?:the\s+)?markers\s+as\s+you\s+(?:come\s+to|reach|pass)\s+them|(?:it\s+is\s+)?(?:do\s+not|don't)\s+put\s+it\s+off|catch\s+(?:any\s+)?floats\s+(?:longer\s+than|of\s+more\s+than|over\s+more\s+than)\s+\d+\s+(?:sts|stitches)"
@@ -135,10 +139,15 @@ _FORMS: Final = re.compile(
 _IMPRINT: Final = re.compile(
     r"printed\s+in\s+(?:(?:great|new|the)\s+)?[a-z]+(?:\s+in\s+\d{4})?|all\s+rights\s+reserved(?:\s*;\s*for\s+(?:private|personal)\s+use\s+only)?|errors\s+and\s+omissions\s+excepted|have\s+you\s+(?:a|any)\s+questions?\s+(?:about|on)\s+this\s+(?:pattern|leaflet)\s*\??|(?:first\s+)?published\s+in\s+\d{4}"
     r"|(?:for\s+(?:support|help|advice|helpful\s+advice|questions)\s*,?\s*(?:please\s+)?)?(?:write|please\s+write)\s+to\s+(?:us|the\s+address)\b(?:\s+(?:on|at|under|below|above|overleaf|the|my|our|website|picture|this|page|pattern))*|we\s+can\s+answer\s+in\s+\w+\s+languages|this\s+(?:pattern|leaflet)\s+(?:is\s+for\s+(?:personal|private)\s+use(?:\s+only)?|(?:must|may)\s+not\s+be\s+(?:re-?sold|copied|sold|reproduced)(?:[\s,]+(?:or|and|in|any|form|of|by|way|trade|except|on|condition|that|it|is|sold|its|complete|state|copied|shared|lent|without|written|permission))*)"
+    r"|(?:the\s+publishers\s+cannot\s+accept|no)\s+responsibility\s+(?:can\s+be\s+accepted\s+)?for\s+(?:the\s+)?(?:use\s+of|results?\s+with)\s+other\s+(?:yarns?|wools?)|please\s+send\s+a\s+stamped\s+addressed\s+envelope(?:\s+with\s+your\s+enquiry)?|(?:see|turn\s+to)\s+page\s+\d+(?:\s+for\s+the\s+[a-z]+)?|continued\s+(?:overleaf|on\s+(?:the\s+next\s+page|page\s+\d+))"
     r"|do\s+not\s+copy(?:\s+or\s+(?:distribute|share|sell))?|translated\s+from\s+the\s+(?:[a-z]+(?:\s+edition)?|(?:first|second|third|[a-z]+)(?:\s*,\s*revised)?\s+edition)|(?:the\s+)?yarn\s+amounts\s+are\s+(?:approximate|based\s+on\s+average\s+requirements)(?:\s+and\s+are\s+approximate)?|leaflet\s+(?:no\.?\s*)?\d+(?:\s+\d+\s?p)?",
     re.IGNORECASE,
 )
 """What a leaflet says of itself: where it was printed, who may use it, whom to ask."""
+_TO_DO: Final = re.compile(
+    r"(?:please\s+)?(?:check|count|read|write|note(?!\s+that)|make|keep|use|for|if|see|look|turn)\b", re.IGNORECASE
+)
+"""How advice begins that she may want to follow before she goes on."""
 _BESIDES: Final = re.compile(
     rf"(?:[,;:]|\band|\bthen)\s+(?:then\s+)?(?:(?:(?:bind|cast)\s+(?:on|off)|graft|turn|begin\s+again)(?=\s*(?:$|[.,;])|\s+(?:the|all|\d))|pick\s+up\s+(?:and\s+knit\s+)?{_NUMBER}|"
     r"slipping\s+the\s+first|placing\s+an?\s+marker|go\s+on\s+to|pass\s+it\s+over|continue\s+(?:plain|in|to)\b|so\s+(?:add|knit|purl|work)\s)|"
@@ -181,6 +190,16 @@ def is_imprint(sentence: str) -> bool:
     """
     words = " ".join(sentence.split()).strip(" .!\"'")
     return _IMPRINT.fullmatch(words) is not None and not orders_besides(words)
+
+
+def leaves_nothing_to_do(sentence: str) -> bool:
+    """Return whether a sentence that is only said tells something, and asks for nothing to be done.
+
+    Args:
+        sentence: One sentence, made plain.
+    """
+    words = " ".join(sentence.split()).strip(" .!\"'")
+    return is_idle(words) and not _MAKING_UP.fullmatch(words) and not _TO_DO.match(words)
 
 
 def orders_besides(words: str) -> bool:

@@ -1,0 +1,39 @@
+"""Which remarks leave nothing to do. The sentences are invented; what each is, is common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.plan.told_only import is_told_only
+
+
+@pytest.mark.parametrize(
+    "remark",
+    [
+        "The Fern repeats over 6 rounds, the Twig over 4",
+        "The hem is meant to roll a little",
+        "Now comes the shaping of the neck",
+        "The hem is meant to roll. The edge will curl",
+    ],
+)
+def test_a_fact_leaves_nothing_to_do(remark: str) -> None:
+    """She would have to say "next step" to nothing."""
+    assert is_told_only(remark)
+
+
+@pytest.mark.parametrize(
+    "remark",
+    [
+        "pick up along the right front edge",
+        "change to 4.5 mm needles",
+        "with RS facing",
+        "place a marker after 10 stitches from the beginning, without working them",
+        "when it is done: Weave in all ends",
+        "Weave in all ends",
+        "Check your tension again",
+        "The hem is meant to roll. Change to 4.5 mm needles",
+    ],
+)
+def test_what_is_to_be_done_before_a_step_is_not_passed_over(remark: str) -> None:
+    """Said along with the stitches it would be forgotten."""
+    assert not is_told_only(remark)
