@@ -42,6 +42,7 @@ from stepper.language.places import (
 )
 from stepper.language.yarn_left import tell_yarn_left
 from stepper.plan.model import Group, Plan, Round
+from stepper.plan.told_only import lead_in_once
 from stepper.plan.yarn.strand_remarks import catches_of
 from stepper.session import answers, effects
 from stepper.session.counting.tally import Shaping, shaping_at
@@ -81,7 +82,7 @@ def _step(effect: effects.TellStep, plan: Plan) -> str:
     if not begins:
         return said
     before = () if effect.heard else remarks_before(round_)
-    remarks = [f"{sentence_case(remark.rstrip('.'))}." for remark in before]
+    remarks = [f"{sentence_case(remark.rstrip('.'))}." for remark in lead_in_once(before)]
     catches = shorten_catches(catches_of(round_)) if effect.slower else list_first_catches(plan, round_)
     # Behind the stitches: she works those first.
     behind = [f"{each}." for each in catches if effect.slower or each not in effect.heard]

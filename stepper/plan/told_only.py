@@ -3,12 +3,25 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from functools import lru_cache
 from typing import Final
 
 from stepper.project.rewording.remarks.idle import leaves_nothing_to_do
 
+WHEN_DONE: Final = "when it is done: "
+"""Before a remark of what comes once the last stitch of a piece is worked: seams, ends, pressing."""
 _FULL_STOP: Final = re.compile(r"[.!] +(?=[A-Z])")
+
+
+def lead_in_once(remarks: Iterable[str]) -> tuple[str, ...]:
+    """Return remarks said one after another, of which the first alone says that they come when it is done."""
+    led = tuple(remarks)
+    again = (
+        bool(at) and one.startswith(WHEN_DONE) and led[at - 1].startswith(WHEN_DONE)
+        for at, one in enumerate(led)
+    )
+    return tuple(one.removeprefix(WHEN_DONE) if twice else one for one, twice in zip(led, again, strict=True))
 
 
 @lru_cache(maxsize=1024)

@@ -13,7 +13,7 @@ from itertools import chain
 from typing import Final
 
 from stepper.plan.model import Plan, Round
-from stepper.plan.told_only import is_told_only
+from stepper.plan.told_only import is_told_only, lead_in_once
 from stepper.plan.yarn.strand_remarks import catches_of
 from stepper.regex import regex
 from stepper.session.speech_length import MOST_S, seconds_of, seconds_of_items, seconds_of_lead, yarns_said
@@ -104,11 +104,11 @@ def _shared_out(remarks: Iterable[str]) -> Iterator[tuple[str, ...]]:
     """Put sentences together until a stop is full."""
     held: list[str] = []
     for each in (one for remark in remarks for one in _sentences(remark)):
-        if held and _seconds((*held, each)) > MOST_S:
-            yield tuple(held)
+        if held and _seconds(lead_in_once((*held, each))) > MOST_S:
+            yield lead_in_once(held)
             held = []
         held.append(each)
-    yield tuple(held)
+    yield lead_in_once(held)
 
 
 _UNITS: Final = regex(r"\b(mm|cm|sts|RS|WS)\b")

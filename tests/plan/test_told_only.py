@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.plan.told_only import is_told_only
+from stepper.plan.told_only import is_told_only, lead_in_once
 
 
 @pytest.mark.parametrize(
@@ -37,3 +37,12 @@ def test_a_fact_leaves_nothing_to_do(remark: str) -> None:
 def test_what_is_to_be_done_before_a_step_is_not_passed_over(remark: str) -> None:
     """Said along with the stitches it would be forgotten."""
     assert not is_told_only(remark)
+
+
+def test_what_comes_when_a_piece_is_done_is_led_in_once() -> None:
+    """Five times "when it is done" in a row are not listened to."""
+    said = ("change needles", "when it is done: Weave in ends", "when it is done: When dry, trim ends", "with B", "when it is done: Block")
+    assert lead_in_once(said) == (
+        "change needles", "when it is done: Weave in ends", "When dry, trim ends", "with B", "when it is done: Block",
+    )  # fmt: skip
+    assert lead_in_once(()) == ()

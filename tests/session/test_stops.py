@@ -133,6 +133,17 @@ def test_a_fact_among_what_is_to_be_done_is_told_in_its_turn() -> None:
     assert tuple(chain(*stops)) == said
 
 
+def test_making_up_is_led_in_once_at_a_stop() -> None:
+    """Each stop says when, since she hears it before she binds off; within a stop once is enough."""
+    done = tuple(f"when it is done: {each}" for each in ("Weave in all ends", "Join left back raglan and the ends of neckband", "When dry, trim ends"))
+    garment = plan(("hat", ["co20", ("bo20", {"remarks": done})]))
+    told = [tell_effect(TellStep(index=1, part=cut_into_steps(garment.rounds[1], By.ROUND)[0], lead=Lead.ROUND, stop=each), garment)
+            for each in stops_before(garment, garment.rounds[1], By.ROUND)]
+    assert told == [
+        "When it is done: Weave in all ends. Join left back raglan and the ends of neckband. When dry, trim ends.",
+    ]
+
+
 def test_every_remark_of_a_garment_is_told_once_in_stops_or_with_its_step() -> None:
     """Nothing is lost between the two, whatever is read out at one cue."""
     garment = plan_named("switchback")

@@ -55,6 +55,7 @@ from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import move_over, over_needles
 from stepper.plan.state.own_gauge import gauge_for
 from stepper.plan.stitches.round_sources import TwoReadings
+from stepper.plan.told_only import WHEN_DONE
 from stepper.project.duration import Ended, Paced, Times, UntilCount, UntilLength
 from stepper.project.instructions import (
     AtIntervals,
@@ -402,7 +403,7 @@ def _(instruction: BindOff, needles: Needles) -> None:
         return
     if needles.count == 0 and instruction.how == "graft" and len(needles.drafts) > needles.section.start:
         last = needles.drafts[-1]  # the underarms of a finished piece: nothing of it is on the needles
-        last.remarks = (*last.remarks, "when it is done: graft what is left open")
+        last.remarks = (*last.remarks, f"{WHEN_DONE}graft what is left open")
         return
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles to bind off.")
@@ -478,7 +479,7 @@ def _(instruction: Remark, needles: Needles) -> None:
         return
     if needles.count == 0 and len(needles.drafts) > needles.section.start:
         last = needles.drafts[-1]  # the stitches are off: there may be no round left to say it with
-        last.remarks = (*last.remarks, f"when it is done: {instruction.text}")
+        last.remarks = (*last.remarks, f"{WHEN_DONE}{instruction.text}")
     else:
         needles.remarks.append(instruction.text)
 

@@ -14,6 +14,8 @@ from stepper.project.grammar import abbreviations
 from stepper.project.page.front_values import YARN_WORDS
 from stepper.project.page.headings import Heading, is_clutter
 from stepper.project.page.orders import LONGEST, casts_on, has_row_head, holds_instruction, is_order
+from stepper.project.reading.parsing import made_plain
+from stepper.project.rewording.remarks.idle import leaves_nothing_to_do
 from stepper.regex import regex
 
 KINDS = (
@@ -159,6 +161,7 @@ _SPEAKER = regex(
     re.I,
 )
 """Who wrote a comment: "Anja says: "."""
+_BULLET = regex(r"^[•·*-]\s+")
 _PROSE = regex(r"[^\W\d_]{3,}(?:['’][a-z]+)?")
 
 
@@ -198,6 +201,8 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
         return "abbreviations" if context != "chart" else "chart"
     if _is_gauge(sentence, context):
         return "gauge" if context not in ("notes of the designer", "finished measurements") else context
+    if leaves_nothing_to_do(made_plain(_BULLET.sub("", sentence))):
+        return "notes of the designer" if is_soft(context) else context
     if holds_instruction(sentence):
         return ""
     shown = _shown(sentence)

@@ -103,3 +103,23 @@ def test_a_sentence_of_endless_length_is_not_named() -> None:
 def test_what_readers_tell_is_no_order(sentence: str, kind: str) -> None:
     """A comment that begins as an order stands under a mark: it may be a correction, or the page goes on."""
     assert kind_of(sentence, "comments") == kind
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "• Catch floats longer than 5 sts.",
+        "The lace is a multiple of 8 sts plus 1 on each side of the center st.",
+        "The Ladder repeats over 4 rows, the Rope over 8.",
+        "Slip the markers as you come to them.",
+    ],
+)
+def test_what_a_page_tells_before_the_knitting_is_no_instruction_for_its_stitches(sentence: str) -> None:
+    """It names rows and stitches, and stood under a mark for that."""
+    assert kind_of(sentence) == "notes of the designer"
+
+
+def test_an_order_among_what_a_page_tells_stands_under_a_mark() -> None:
+    """A note of the designer is knitted by nobody."""
+    assert kind_of("The Ladder is worked over 4 rows, then repeat row 1.") == ""
+    assert kind_of("Slip the first stitch of every row as you come to it.") == ""

@@ -29,7 +29,7 @@ _ORDERS: Final = re.compile(
     r"every|each|both|all|only|just|except\w*|unless|until|till|while|if|whether|or|when|whenever|wherever|again|same|alike|instead|alternat\w*|others?|another|next|following|previous|"
     r"more|less|fewer|longer|shorter|wider|narrower|larger|smaller|once|twice|thrice|times?|half|double|no|not|without|further|extra|additional|last|first|second|third|remaining|"
     r"sizes?|versions?|plain|garter|stock(?:inette|ing)|moss|seed|straight|even|flat|back\s+and\s+forth|in\s+the\s+rounds?|in\s+(?:rows|rounds)|n't|don't|then|before|after|from\s+(?:here|now)|here|now|"
-    r"throughout|always|never|as\s+(?:for|on|before|given|in)|live|optional\w*|colou?rs?|background|contrast\w*|(?:on|with)\s+the\s+(?:right|wrong)\s+side|(?:for|of)\s+(?:wom[ae]n|m[ae]n|child\w*|bab(?:y|ies)|adults?))(?![\w-])",
+    r"throughout|always|never|as\s+(?:for|on|before|given|in)|live|optional\w*|colou?rs?|shades?|background|contrast\w*|main|white|black|gr[ea]y|red|blue|green|yellow|orange|purple|pink|brown|cream|navy|(?<!into\sthe\s)rib\w*|(?:on|with)\s+the\s+(?:right|wrong)\s+side|(?:for|of)\s+(?:wom[ae]n|m[ae]n|child\w*|bab(?:y|ies)|adults?))(?![\w-])",
     re.IGNORECASE,
 )
 """Words with one of which the free part of a sentence may say what is knitted, how often, how far or for whom."""
@@ -48,14 +48,14 @@ _HE: Final = r"(?:the|this|that|these|those|your|our|an?|it|they|there|most|some
 """What a statement begins with. An order begins with its verb, and no verb is among these."""
 _VERY: Final = r"(?:(?:a\s+bit|a\s+little|quite|rather|very|fairly|so|somewhat|nearly|perfectly|entirely|purely|slightly|particularly|really|too)\s+)*"
 _QUALITY: Final = (
-    r"(?:easy|easier|easiest|hard|tricky|fiddly|simple|meant\s+to\s+(?:roll|curl|flare|hang|drape|sag|lie|sit|look|be\s+(?:loose|snug|tight|roomy))|hidden|visible|invisible|complete|ready|identical|different|stretchy|elastic|loose|tight|snug|"
+    r"(?:easy|easier|easiest|hard|tricky|fiddly|simple|meant\s+to\s+(?:roll|curl|flare|hang|drape|sag|lie|sit|look|be\s+(?:loose|snug|tight|roomy))|hidden|visible|invisible|complete|ready|stretchy|elastic|loose|tight|snug|"
     r"roomy|essential|necessary|helpful|useful|normal|correct|reversible|soft|warm|light|thick|thin|approximate|decorative|neat|tidy|pretty|as\s+pretty\s+as|nice|strong|firm|"
-    r"wide|close-fitting|generous|clear\s+to\s+see|a\s+(?:great\s+|big\s+|little\s+)?help|of\s+no\s+consequence|as\s+(?:it|they)\s+should\s+be|drawn\s+as\s+seen\s+from\s+the\s+right\s+side|shown\s+(?:in|on|overleaf|above|below)|mirrored|based\s+on)"
+    r"wide|close-fitting|generous|clear\s+to\s+see|a\s+(?:great\s+|big\s+|little\s+)?help|of\s+no\s+consequence|as\s+(?:it|they)\s+should\s+be|drawn\s+as\s+seen\s+from\s+the\s+right\s+side|shown\s+(?:in|on|overleaf|above|below)|based\s+on)"
 )
 _STATES: Final = (
     rf"(?:(?:is|are|will\s+be|becomes?|gets?)\s+(?:now\s+)?{_VERY}{_QUALITY}|(?:will\s+)?(?:look|looks|feel|feels|seem|seems)\b|(?:will\s+)?(?:curl|curls|roll|rolls|drape|drapes|flare|flares|relax|relaxes)\b|"
     r"(?:will\s+)?(?:differ|differs|vary|varies)\b|may\s+(?:bleed|shed|curl|roll|shrink|felt)\b|will\s+help\s+you(?:\s+later)?|(?<=seam\s)runs?\s+(?:down|along|up)|shows?\s+(?:where|how|what|less|up)|(?:come|comes)\s+out|slopes?\b|pulls?\s+in\b|draws?\s+in\b|drops?\s+(?:a\s+little|a\s+bit|slightly)\s+(?:in\s+wear|in\s+use)|"
-    r"(?:gives?|saves?|prevents?|avoids?|protects?|hides?|covers?|resembles?|mirrors?)\b|(?:will\s+)?(?:do|serve)(?=\s*$)|makes?\s+(?:it|them|sewing|seaming|counting|picking\s+up|finishing)\s+(?:much\s+|a\s+little\s+)?(?:easy|easier|simple|simpler|neat|neater|quick|quicker))"
+    r"(?:gives?|saves?|prevents?|avoids?|protects?|hides?)\b|(?:will\s+)?(?:do|serve)(?=\s*$)|makes?\s+(?:it|them|sewing|seaming|counting|picking\s+up|finishing)\s+(?:much\s+|a\s+little\s+)?(?:easy|easier|simple|simpler|neat|neater|quick|quicker))"
 )
 """Verbs that do nothing to a stitch."""
 _STATEMENT: Final = re.compile(rf"{_LEAD}(?:here\s+)?(?P<who>{_HE}\b{_FREE})\s+{_STATES}(?P<rest>.*)", re.IGNORECASE)
@@ -86,7 +86,7 @@ _MADE_UP: Final = (
     rf"trim\s+{_ENDS}|(?:fasten\s+off|fasten|weave(?:\s+in)?|darn(?:\s+in)?|run\s+in|sew\s+in|neaten|secure|knot)\s+(?:in\s+)?{_ENDS}|cut\s+(?:the\s+|a\s+)?(?:ribbon|elastic|cord|tape|lining|felt|fabric)|thread\s+(?:the\s+)?(?:ribbon|elastic|cord|tape|one\s+half|a\s+ribbon)|"
     rf"(?:attach|oversew|tack|baste|pin|glue|cover|stitch|catch\s+down)\s+(?:on\s+|down\s+)?(?:the\s+|an?\s+)?(?:[a-z]+\s+)?{_TRIM}|line\s+the\s+[a-z]+\s+with|(?:re-?shape|steam|pat|pin\s+out|felt)\s+(?:the\s+|it\b|each\s+|gently\b|lightly\b|while\b|to\b)|"
     r"(?:dry|store)\s+(?:flat|away|in\s+the\s+shade|folded)|(?:block|press|wash|steam)\s+(?:the\s+|all\s+)?(?:pieces?|work|parts|garment)|(?:do\s+not|don't|never)\s+(?:press|iron|wring|tumble|bleach|steam|hang)|leave\s+(?:it\s+|them\s+)?(?:until|till)\s+(?:completely\s+|quite\s+)?dry|"
-    rf"join\s+(?=[^.]*\b(?:raglans?|seams?|shoulder\s+and\s+(?:the\s+)?(?:neckband|collar))\b)(?!{_SEAM}in\b){_SEAM}(?=\s*(?:[.,]|$))|set\s+(?:the\s+)?sleeves\s+(?:in\b|into\b)|catch\s+down\s+the|using\s+an?\s+(?:flat|invisible|mattress|overcast|backstitch|narrow)\s+(?:seam|stitch)\s*,\s*(?:join|sew)\s+the\s+(?:pieces|edges|parts)|wind\s+the\s+remaining\s+(?:wool|yarn)|overlap\s+the\s+ends|slip-?\s?stitch\s+(?:the\s+|it\s+)|run\s+a\s+thread\s+through\s+the\s+(?:top|edge)|"
+    rf"join\s+(?=[^.]*\b(?:raglans?|seams?|shoulder\s+and\s+(?:the\s+)?(?:neckband|collar))\b)(?!{_SEAM}in\b){_SEAM}(?=\s*(?:[.,]|$))|set\s+(?:the\s+)?sleeves\s+(?:in\b|into\b)|catch\s+down\s+the|using\s+an?\s+(?:flat|invisible|mattress|overcast|backstitch|narrow)\s+(?:seam|stitch)\s*,\s*(?:join|sew)\s+the\s+(?:pieces|edges|parts)|wind\s+the\s+remaining\s+(?:wool|yarn)|overlap\s+the\s+ends|slip-?\s?stitch\s+(?:the\s+|it\s+)|run\s+a\s+thread\s+through\s+the\s+(?:top|edge)(?!\s+(?:sts|stitches))|"
     r"match\s+(?:the\s+)?(?:stripes|patterns?|checks)\s+and\s+(?:sew|backstitch|seam|stitch)|backstitch\s+(?:the\s+|all\s+)|make\s+a\s+(?:small\s+|large\s+|big\s+)?(?:pompom|pom-pom|tassel)|"
     r"(?:wash|launder)\s+(?:by\s+hand|as|in|with|separately|warm|cool)|lay\s+the\s+[a-z]+\s+flat|keep\s+(?:a\s+little|some)\s+(?:of\s+the\s+)?(?:yarn|wool)\s+for\s+(?:mending|repairs)"
 )
@@ -94,7 +94,7 @@ _MAKING_UP: Final = re.compile(rf"(?:(?:then|now|finally|lastly|gently|carefully
 """An order for what is off the needles."""
 _NOT_SEWN: Final = re.compile(
     r"[*\[\]=]|(?<![\w'-])(?:[kp]\d*|sts?|\d+\s+(?:sts?|stitches|rows|rounds|rnds)|(?:rows?|rounds?|rnds?)(?!\s+ends?\b)|knit\w*|purl\w*|work(?:ed|ing|s)?|work(?=\s+(?:a|an|the|in|\d))|cast(?!-on)|bind|bound(?!-off)|pick\w*|inc\w*|dec\w*|"
-    r"repeat\w*|rep|graft\w*|crochet\w*|chains?|chain|needles?|held|holders?|loops?|stitches\s+(?:on|from|left|of)|(?:live|remaining|open|held)\s+stitches|until|unless|every|instead|again|times|twice|other|same|i-?cord|second\s+piece|yarn\s+\w\b|hold\w*|"
+    r"repeat\w*|rep|graft\w*|crochet\w*|chains?|chain|needles?|held|holders?|loops?|stitches\s+(?:on|from|left|of)|(?:live|remaining|open|held|top|edge|last)\s+stitches|until|unless|every|instead|again|times|twice|other|same|i-?cord|second\s+piece|yarn\s+\w\b|hold\w*|"
     r"slip(?!-?\s?st)\w*|slipping|markers?|casting|continu\w*|cont|pass\w*|go|goes|going|begin\w*|start\w*|add\w*|mak(?:e|es|ing)|made|sizes?|versions?|as\s+(?:for|on|before|given|with)|(?:of|in)\s+(?:garter|stock\w*|moss|seed|rib\w*|pattern|plain)|plain|"
     r"colou?rs?|(?:an?|the|one|each|first|last|next|extra)\s+stitch|(?:on|to|over)\s+(?:the\s+)?(?:right\s+side\s+rows?|heel|toe|sleeve|body|front)(?=\s*$)|skip\w*|omit(?!ting\s+(?:the\s+)?rib)\w*|unravel\w*|undo\w*|rip\w*|"
     r"turn(?!\s+(?:to|right|inside|back|up|down)\b)|join(?:ing)?\s+(?:in|to|yarn|wool)|(?-i:MC|CC|[A-H]))(?![\w-])",
@@ -115,6 +115,7 @@ _FORMS: Final = re.compile(
     r"|(?:one|each)\s+repeat\s+(?:of\s+the\s+(?:chart|pattern)\s+)?measures\s+(?:about\s+|approximately\s+)?\d+\s*(?:cm|mm|ins?|inch(?:es)?)(?:\s+(?:across|wide|in\s+width|in\s+height))?"
     rf"|{_COUNT}\s+(?:is|stays|remains)\s+(?:unchanged|constant|the\s+same)(?:\s+(?:throughout|(?:at\s+the\s+end\s+of|in|on|after)\s+(?:every|each)\s+(?:row|round|rnd)|from\s+(?:row\s+to\s+row|round\s+to\s+round)))?|{_COUNT}\s+(?:varies|changes)\s+from\s+(?:row\s+to\s+row|round\s+to\s+round)"
     # where the rounds begin, as it is
+    r"|the\s+last\s+repeat\s+ends\s+at\s+(?:the\s+)?(?:bor|beginning\s+of\s+the\s+(?:round|rnd))(?:\s*,\s*which\s+serves\s+as\s+its\s+marker)?"
     rf"|{_ROUNDS_BEGIN}\s+(?=(?:at|in|on|between|under|mid)\b){_SPOT}(?:\s*[,(]\s*(?:this|that|which)(?:\s+is|'s)\s+(?:going\s+to\s+be\s+)?{_SPOT}\)?)?"
     # what is to come
     rf"|the\s+next\s+(?:row|round)\s+(?:makes|sets|prepares|opens|closes)\s+the\s+(?:extra\s+|new\s+)?[a-z]+(?:\s+for\s+the\s+[a-z]+(?:\s+(?:panels?|shaping))?)?|(?:now|next|then|here)\s+comes?\s+(?:the\s+)?{_SAID}(?:\s+of\s+the\s+[a-z]+)?|{_SAID}\s+(?:comes\s+next|follows)"
@@ -152,7 +153,8 @@ _BESIDES: Final = re.compile(
     rf"(?:[,;:]|\band|\bthen)\s+(?:then\s+)?(?:(?:(?:bind|cast)\s+(?:on|off)|graft|turn|begin\s+again)(?=\s*(?:$|[.,;])|\s+(?:the|all|\d))|pick\s+up\s+(?:and\s+knit\s+)?{_NUMBER}|"
     r"slipping\s+the\s+first|placing\s+an?\s+marker|go\s+on\s+to|pass\s+it\s+over|continue\s+(?:plain|in|to)\b|so\s+(?:add|knit|purl|work)\s)|"
     rf"\bending\s+with\s+an?\s+[rw]s|\bleaving\s+{_NUMBER}\s+(?:sts|stitches)|\bover\s+the\s+(?:next|last)\s+{_NUMBER}\s+(?:sts|stitches)|\bwith\s+the\s+(?:live|held)\s+(?:sts|stitches)|\bunless\s+you\s+(?:work|knit)|"
-    r"\bonly\s+on\s+(?:the\s+)?(?:right|wrong|rs|ws)\b|\bloop\s+of\s+\d+\s+ch",
+    r"\bonly\s+on\s+(?:the\s+)?(?:right|wrong|rs|ws)\b|\bloop\s+of\s+\d+\s+ch|\bput\s+(?:an?|the|one|each)\s+(?:st|stitch)\b|"
+    r"\bjoining\s+(?:the\s+)?\d+\s+(?:held|live|open)\b|(?:[,;]|\band|\bthen)\s+(?:then\s+)?(?:work|knit|purl)\s+(?:the\s+)?(?:collar|neckband|bands?|borders?|edging|sleeves?|hood|thumb|cuffs?)\b",
     re.IGNORECASE,
 )
 """What stands in no remark."""

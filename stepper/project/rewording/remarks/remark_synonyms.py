@@ -71,6 +71,13 @@ REMARKS: tuple[Synonym, ...] = (
         "work flat.",
         "The sleeves are worked flat.",
     ),
+    row(
+        "first worked flat|first worked back|first knitted back",
+        rf"^\s*(?P<said>(?:the\s+)?(?:{_PART}\s+){{1,3}}(?:is|are)\s+first\s+(?:worked|knitted)\s+(?:flat|back\s+and\s+forth(?:\s+in\s+rows)?)(?:\s+from\s+the\s+opening(?:\s+at\s+the\s+(?:back|front|side))?)?\s*,?\s+(?:and\s+)?(?:(?:then|thereafter|afterwards|later)\s+in\s+the\s+rounds?(?:\s+on\s+(?:the\s+|a\s+)?circular\s+needle)?))\s*(?:\.|$)",
+        "work flat.",
+        "The yoke is first worked back and forth from the opening, then in the round.",
+        spelt_out=True,
+    ),
     said_row(
         "for a",
         r"^\s*(?P<said>for\s+an?\s+(?:closer|looser|snugger|neater|tidier|better|firmer|tighter|softer|cleaner|stretchier)\s+(?:fit|edge|finish|corner|join|look|line|neckline|cuff))\s*,\s*",

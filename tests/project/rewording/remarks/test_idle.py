@@ -87,6 +87,12 @@ ORDERS = (
     "A stitch holder takes the next 14 stitches.",
     "The last repeat ends with k2 instead of k4.",
     "No round of the first colour is repeated.",
+    "The left front is identical to the right.",
+    "The left front mirrors the right.",
+    "The cable is mirrored on the left front.",
+    "The collar is reversible rib.",
+    "The hem looks pretty in blue.",
+    "Run a thread through the top stitches and draw up.",
 )
 
 TAILS = (
@@ -140,6 +146,9 @@ def test_what_a_leaflet_says_of_itself_is_an_imprint() -> None:
         "Trim ends and graft the toe.",
         "Steam the strip and turn.",
         "Fasten off, leaving the loop of 8 chain at each corner.",
+        "Pin out 5 points and put a stitch back on the needle at each.",
+        "Close the gap beneath each arm by joining the 10 held stitches with those of the body.",
+        "Join raglan seams, then work the collar over the stitches left on holders.",
     ],
 )
 def test_rows_of_the_tables_take_no_order_out_either(line: str) -> None:
