@@ -194,7 +194,7 @@ IN_ROWS: tuple[Synonym, ...] = (
     ),
     row(
         "(*|[*",
-        r"\b(work\s+(?:in\s+)?(\d+)\s*x\s*(\d+)\s+rib(?:bing)?)\s*[(\[]\s*\*\s*(?P<said>k\s?\2\s*,\s*p\s?\3)\s*\*?[^()\[\]]{0,40}[)\]]",
+        r"\b(work\s+(?:in\s+)?(\d+)\s*x\s*(\d+)\s+rib(?:bing)?)\s*[(\[]\s*\*\s*(?P<said>k\s?\2\s*,\s*p\s?\3)\s*\*?(?:[\s;,.*]|\b(?:rep(?:eat)?|from|to|the|end|around|round|across)\b)*[)\]]",
         r"\1",
         "Work 2x2 rib (*k2, p2*, repeat from * to * to end) for 3 cm.",
         spelt_out=True,
