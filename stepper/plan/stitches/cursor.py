@@ -55,6 +55,8 @@ _TOO_MANY = "this comes to more stitches than any round has."
 _TURNED = "the line turns in the middle of a row and goes on: what is worked back is a row of its own."
 _ROWS = 'Write each row as a sentence: "K10, turn. P10, turn. K to end."'
 
+_OF_BODY = frozenset(("front", "back", "half", "body"))
+"""Words for a part of a body that is on hold as one."""
 _ASIDE = ("sleeve", "thumb", "gusset", "instep", "underarm", "neck", "tab")
 """Parts that wait on hold while others are worked."""
 
@@ -188,13 +190,22 @@ class Cursor(RowRepeats):
             self._until(Until(element.stitch, "end", None, None, element.place), items)
             return
         supplies = self.supplies
-        name, number = held_stitches(
-            element, held, self.size, supplies.section, supplies.copied, supplies.held_by
-        )
+        try:
+            name, number = held_stitches(
+                element, held, self.size, supplies.section, supplies.copied, supplies.held_by
+            )
+        except MisfitError:
+            # "76 sts of the front, 46 sts of the right sleeve, 76 sts of the back": both are of the body.
+            number = element.number.of(self.size) if element.number is not None else 0
+            words = set(element.name.split())
+            of_body = bool(words & {"front", "back"}) and words <= _OF_BODY
+            if not number or not of_body or not self._from_hold(element, number, items):
+                raise
+            return
         self.returned.append(name)
         self.advance(Run("return", number, name), items)
 
-    def _from_hold(self, element: Work, times: int, items: list[Item]) -> bool:
+    def _from_hold(self, element: Work | Across, times: int, items: list[Item]) -> bool:
         """Work stitches of the one part on hold that the line does not name: `k68 front sts` of a body.
 
         Only where nothing is on the needles, and plain stitches; all of it is worked by the end of the round.

@@ -30,6 +30,7 @@ _ENTRY = regex(
 )
 _OTHER_ENTRY = regex(
     r"\W{0,3}[A-Za-z][\w()&]{0,9}(?:\s*[/,]\s*[A-Za-z][\w()&]{0,9}){0,4}\s*(?:[=\u2013\u2014]|-(?=\s))"
+    r"|\W{0,3}[A-Za-z]\w{0,6}\(\S{1,3}\)\s*:"
 )
 """A row of a list that explains words, and no stitch: "st(s) - stitch(es)", "pm / sm - place / slip"."""
 _ENTRIES = regex(

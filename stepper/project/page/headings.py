@@ -14,7 +14,7 @@ _PART = regex(
     r"|muffler|wristlets?|bonnet|flower|petals?|lid|"
     r"heel(?:\s+flap)?|foot|feet|toes?|legs?|gusset|back|fronts?|hem|edg(?:e|ing)|border|rib(?:bing)?|"
     r"button\s*bands?|buttonhole\s+band|hood|pockets?|shoulders?|raglan|cowl|shawl|scarf|mitten|mitt|sock|"
-    r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welt|centre|center|finishing|making\s+up|"
+    r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welt|centre|center|finishing|assembly|making\s+up|"
     r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|section|panel|flap|placket|trim|ruffle|directions"
     r"|instructions|pattern|set-?up|cast-?on|bind-?off|tab|lace|main)\b",
     re.I,
@@ -249,7 +249,9 @@ _STRETCH = regex(
     r"(?:(?:first|second|third|fourth|fifth|final|last|next|left|right|back|front|neck|shoulder|yoke|body|sleeve|raglan|upper|lower|main|"
     r"colou?r|colou?rwork|contrast|stranded|eyelet|lace|textured|garter|ribbed|german|hem|cuff|cap)\s+){0,3}"
     r"(?:short[-\s]rows?(?:\s+(?:shaping|section))?|(?:colou?r(?:work)?\s+)(?:band|section|motif|yoke|border)|colou?rwork|"
-    r"(?:eyelet|lace|textured|garter|stranded)\s+(?:band|section|border)|division|separation)\s*:?$",
+    r"(?:eyelet|lace|textured|garter|stranded)\s+(?:band|section|border)|division|separation)\s*:?$"
+    r"|(?:short[-\s]rows?\s+(?:for|at)\s+(?:the\s+)?(?:back\s+)?neck|(?:raise|shape)\s+(?:the\s+)?back\s+(?:of\s+(?:the\s+)?)?neck"
+    r"(?:\s+(?:with|using)\s+(?:german\s+)?short[-\s]rows?)?)\s*:?$",
     re.I,
 )
 """What only names a stretch of the knitting: "Back neck short rows", "Second colour band"."""

@@ -18,6 +18,8 @@ _ORDER = (
     r"|Cont|Continue|Dec|Decrease|Inc|Increase|Change|At|Beg|Beginning|Starting|Sl|Slip|\d(?:st|nd|rd|th)\s)"
 )
 """How the text below a heading begins."""
+_ROW_NAME = r"(?:Inc|Dec)(?:rease)?\.?\s+(?:Rnd|Row|Round)\b[^.:]{0,24}:"
+"""What makes the name of a row of a name of a part: "Body Inc Rnd:", "Neck Dec Row (RS):"."""
 _PART = (
     r"(?:Back|Fronts?|Sleeves?|Body|Yoke|Neck(?:band|line)?|Collar|Hood|Thumb|Hand|Heel|Foot|Toe|Gusset|Cuffs?|Leg|Crown|Brim"
     r"|Border|Edging|Armholes?|Shoulders?|Raglan|Cap|Band|Bands|Hem|Welt|Instep|Flap|Mitten|Mitt|Sock|Hat|Pocket|Cowl|Scarf|Shawl|Palm|Ribbing|Finger)"
@@ -32,7 +34,7 @@ _SHAPED = (
 )
 _HEADING = regex(
     rf"(?:(?<=^)|(?<=[.!?)\]]\s))(?P<name>{_SHAPED}|{_NAMED}|(?:{_WITH_PART.upper()}\s+){{0,2}}{_PART.upper()})"
-    rf"(?:\s*(?P<sign>[…–—-]|\.\.\.)\s*|\s+)(?={_ORDER})"
+    rf"(?:\s*(?P<sign>[…–—-]|\.\.\.)\s*|\s+)(?={_ORDER})(?!{_ROW_NAME})"
 )
 
 _MADE_HEADING = regex(

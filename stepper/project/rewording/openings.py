@@ -73,7 +73,8 @@ _BARE: Final = tuple(
         ("sizeless", r"dpns?(?=\W|$)"),
         (
             "joined",
-            r"(?:re-?)?(?:join|attach)(?:ing)?\s+(?:the\s+|a\s+)?(?:new\s+|working\s+)?yarn(?=\s*,|\s+and\b)",
+            rf"(?:re-?)?(?:join|attach)(?:ing)?\s+(?:the\s+|a\s+)?(?:new\s+|working\s+)?yarn"
+            rf"(?:\s+(?:at|in)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?<!\band))?(?=\s*,|\s+and\b)",
         ),
         ("yarn", r"(?:yarn\s+|colou?r\s+)?(?-i:(?P<yarn>MC|CC\d?|[A-Z]))(?=\s*,|\s+and\b|\s*$)"),
         (

@@ -62,9 +62,10 @@ def reword(plain: str, *, signed: bool = True, spoken: bool = False) -> Reworded
         printed = put_words(printed, head) if ":" in plain else printed
     if spoken:
         printed = _as_printed_elsewhere(printed)
+    printed = write_colour_counts(printed)
     line = sign_yarns(printed) if signed else printed
     yarns = line.yarns
-    made = write_gathered(write_pick_ups(write_colour_counts(write_openings_in_order(_without_name(line)))))
+    made = write_gathered(write_pick_ups(write_openings_in_order(_without_name(line))))
     at = -1
     while (found := _candidates().find_first(made.text, at + 1)) is not None:
         at, synonym = found, SYNONYMS[found]

@@ -42,6 +42,7 @@ from stepper.project.rewording.style.textured_synonyms import RIBS_BEGUN, TEXTUR
 from stepper.project.rewording.style.told_synonyms import TOLD
 from stepper.project.rewording.style.whole_page_synonyms import WHOLE_PAGES
 from stepper.project.rewording.style.yarn_synonyms import YARNS
+from stepper.project.rewording.style.yoke_synonyms import YOKES
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.work.cast_on_synonyms import CASTING
 from stepper.project.rewording.work.chart_synonyms import CHARTS
@@ -66,6 +67,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *MIXED_LISTS,
     *LISTS,
     *STATEMENTS,
+    *YOKES,
     *IN_ROWS,
     *CONTINENTAL_REMARKS,
     *CONTINENTAL_SIGNS,

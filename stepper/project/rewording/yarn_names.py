@@ -21,8 +21,9 @@ from stepper.regex import regex
 _SHADE: Final = (
     r"(?:white|black|gr[ae]y|pink|blue|navy|green|yellow|brown|cream|purple|orange|beige|lilac|lemon|turquoise|gold|"
     r"red|ecru|ivory|charcoal|teal|coral|burgundy|maroon|mauve|violet|lavender|tan|camel|fawn|oatmeal|mustard|rust|"
-    r"khaki|aqua|crimson|scarlet|magenta|taupe|plum|peach|silver)"
+    r"khaki|aqua|crimson|scarlet|magenta|taupe|plum|peach|silver|(?-i:BC|PC|DC))"
 )
+"""A colour, or the letters of a background, a pattern or a dominant colour."""
 _TINT: Final = (
     r"(?:light|dark|pale|deep|soft|bright|off|mid|medium|royal|sky|baby|olive|forest|lime|rose|dusty|natural)"
 )
@@ -30,7 +31,7 @@ _NAME: Final = rf"(?P<name>(?:(?:{_TINT}|{_SHADE})[-\s]+){{0,2}}{_SHADE})(?![-\w
 _WOOL: Final = r"(?:\s+(?:yarn|wool|colou?r))?"
 _GOES_ON: Final = (
     r"(?=\s*[,;:.)*\]]|\s*$|\s+(?:and|then|only|alone|until|till|for|knit|purl|k|p|work|cast|co|cont|continue|bind|bo|"
-    r"pick|change)\b|\s+[kp]\s?\d)"
+    r"pick|change|on)\b|\s+[kp]\s?\d)"
 )
 _WITH: Final = (
     r"\b(?:with|using|in|join(?:\s+in)?|re-?join|break(?:\s+off)?|cut|(?:change|switch|go\s+back|return)\s+to|and)\s+"
@@ -75,7 +76,7 @@ def sign_yarns(line: Reworded) -> Reworded:
     signs = [sign for sign in _SIGNS if sign not in line.text]
 
     def sign_of(name: str) -> str | None:
-        known = " ".join(name.lower().replace("-", " ").split())
+        known = name if name.isupper() else " ".join(name.lower().replace("-", " ").split())
         if known not in names and len(names) < len(signs):
             names[known] = signs[len(names)]
         return names.get(known)

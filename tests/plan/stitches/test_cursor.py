@@ -216,6 +216,16 @@ def test_a_part_on_hold_is_worked_in_pieces_where_the_line_names_the_others() ->
     assert plan.rounds[-2].held == {}
 
 
+def test_front_and_back_are_taken_from_the_body_by_the_stitches_of_each() -> None:
+    """A bottom-up yoke joins "30 sts of the front"; a name that is no part of a body is not taken from it."""
+    joining = "Knit across 20 sts of the sleeve, 30 sts of the front and {}. 80 sts.\nBind off."
+    plan = plan_of(project(JOINED + joining.format("30 sts of the back")))
+    assert plan.rounds[-2].after == 80
+    assert plan.rounds[-2].held == {}
+    assert "nothing is on hold" in faults(project(JOINED + joining.format("30 sts of the right sleeve")))
+    assert "left on hold for body" in faults(project(JOINED + joining.format("32 sts of the back")))
+
+
 def test_what_is_left_of_such_a_part_is_told() -> None:
     """Stitches left on hold by a slip in the numbers would be missed rows later."""
     assert "are not worked" in faults(project(f"{JOINED}K30 front sts, k20 sts from sleeve holder, k20 back sts.\nBind off."))

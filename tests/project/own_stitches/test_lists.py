@@ -96,6 +96,7 @@ def test_a_meaning_goes_on_in_small_letters() -> None:
     """The row below would change what is worked, and must not be lost."""
     assert goes_on("SE: slip 1 purlwise", "with yarn in front")
     assert not goes_on("SE: slip 1 purlwise.", "with yarn in front")
+    assert not goes_on("ssk: slip 2 sts, knit them together tbl", "st(s): stitch(es)")
     assert not goes_on("SE: slip 1 purlwise", "T2: k2tog, yo")
     assert not goes_on("SE: slip 1 purlwise", "Row 1: Knit.")
 

@@ -29,6 +29,7 @@ def test_without_names_the_lists_tell_how_many_sizes() -> None:
     """Most lists of a pattern are whole."""
     assert infer_sizes(["Cast on 8 (9, 10) sts.", "K4 (5, 6).", "Hold 3 (4)."]) == 3
     assert infer_sizes(["Cast on 8 [9, 10] (11) {12} sts.", "K4 (5, 6)."]) == 5
+    assert infer_sizes(["Cast on 8, 9, 10 (11, 12) sts.", "K4, 5, 5 (6, 6), pm."]) == 5
     assert infer_sizes(["Knit."]) == 1
 
 

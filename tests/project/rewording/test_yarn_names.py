@@ -26,6 +26,15 @@ def worked(line: str) -> list[tuple[str, int, str | None]]:
     ]
 
 
+def test_the_letters_of_background_and_pattern_are_yarns() -> None:
+    """Only where a yarn can stand: "bc" in small letters, or before stitches that cross, is none."""
+    assert find_called("BC", {"MC": "main", "BC": "background"}) == "BC"
+    assert sign_yarns(as_printed("Rnds 1-2: Knit with BC.")).yarns == (("CC9", "BC"),)
+    assert reads("Rnd 1: *K3 BC, k1 PC; rep from * to end.")
+    assert sign_yarns(as_printed("Rnd 1: K2, 4 BC, k2.")).yarns == ()
+    assert sign_yarns(as_printed("Knit with bc.")).yarns == ()
+
+
 def test_a_two_colour_row_says_which_yarn_works_each_stitch() -> None:
     """A row in the wrong colours is seen across the room, and ripped back."""
     assert worked("Row 1: *K2 soft white, p3 dark grey; rep from * to end.") == [("k", 2, "MC"), ("p", 3, "A")]

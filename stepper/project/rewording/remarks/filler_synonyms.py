@@ -99,8 +99,8 @@ FILLERS: tuple[Synonym, ...] = (
         "Knit 1 round where you decrease 4 sts evenly.",
     ),
     row(
-        "loosely|tightly|firmly",
-        r"\s*,?\s+(?:(?:but|and)\s+)?not\s+too\s+(?:tightly|firmly)\b",
+        "not",
+        r"\s*,?\s+(?:(?:but|and)\s+)?not\s+(?:too\s+(?:tight(?:ly)?|firmly)|tightly)\b",
         " loosely",
         "Cast off all sts in rib, not too tightly.",
     ),

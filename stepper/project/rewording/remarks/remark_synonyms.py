@@ -115,7 +115,6 @@ BESIDE: tuple[Synonym, ...] = (
     said_row_behind(" or ", rf"((?:^|[.;])\s*)(?P<said>(?:divide|distribute|arrange|spread|place)\s+(?:the\s+|all\s+)*(?:{STS}|them)\s+(?:evenly\s+)?(?:over|on|onto|between|among)\s+(?:3|three|4|four)\s+or\s+(?:4|four|5|five)\s+{_DPN})(?=\s*[.]|\s*$)", "Divide sts evenly over 3 or 4 dpn."),
     said_row("to co|to cast on", r"(?<=,)\s*(?:and\s+)?use\s+(?:the\s+|an?\s+|your\s+)?(?P<said>(?:[a-z]+[\s-]){1,4}?(?:method|technique|cast-on))\s+to(?=\s+(?:co|cast\s+on)\b)", "K10, use the cable method to CO 1 st over gap, k to end."),
     said_row_behind("as before", rf"\b((?:co|cast\s+on)\s+{N}\s+{STS})\s+(?P<said>as\s+before)(?=\s*[,;.]|\s*$)", "K10, CO 4 sts as before, k to end."),
-    row("more", rf"(,\s*(?:co|cast\s+on)\s+{N})\s+(?P<said>more)\s+(?={STS}\s*,)", r"\1 ", "K10, CO 4 sts, pm, CO 4 more sts, k to end.", spelt_out=True),
     row("half of", r"\b(for\s+half\s+of)\s+(?=(?:back|front|body|sleeve|heel|sole|instep)\b)", r"\1 the ", "K12 for half of back, k to end."),
     row("join", r"\b((?:re-?)?join\s+(?:the\s+)?yarn)\s+and\s*,\s*", r"\1, ", "Join yarn and, beginning at right edge, pick up and knit 3 sts."),
     said_row_behind("circular", rf"\b((?:dpns?|double[\s-]pointed\s+needles?))\s+(?P<said>or\s+(?:an?\s+)?(?:short\s+|long\s+)?circular(?:\s+needle)?(?:\s+for\s+magic\s+loop)?){_END}", "Place 12 held sts on larger dpns or circular needle."),

@@ -15,7 +15,7 @@ from typing import Final
 from stepper.project.rewording.reworded import Reworded
 from stepper.regex import regex
 
-_YARN: Final = r"(?-i:MC\d?|CC\d?|C\d|BC|DC|[A-H]|[YZ])"
+_YARN: Final = r"(?-i:MC\d?|CC\d?|C\d|BC|PC|DC|[A-H]|[YZ])"
 _LISTED: Final = r"\d+(?:\s*\([\d\s,]+\))?"
 _BEFORE: Final = r"(?:(?<=^)|(?<=[*:,;(\[])|(?<=[*:,;(\[]\s)|(?<=\bthen\s)|(?<=\bend\s)|(?<=\band\s))"
 _COUNT: Final = regex(

@@ -17,7 +17,7 @@ _COMMAS = rf"{_F}(?:\s*,\s*{_F})*"
 _LISTED = rf"{_F}(?:\s*[(\[]\s*{_COMMAS}\s*[)\]])?"
 _SIDE = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 
-_JOINED = r"(\bjoin\b[^.;]*?)\s*[,;]?\s*(?:and\s+)?(?:placing|place|pm|marking)\b(?:\s+an?)?(?:\s+(?:marker|m)\b)?"
+_JOINED = r"(\bjoin\b[^.;]*?)\s*[,;]?\s*(?:and\s+)?(?:placing|place|pm|marking)\b(?:\s+an?)?(?:\s+(?:unique|different|contrasting|distinctive|special|colou?red)(?:-colou?red)?(?=\s))?(?:\s+(?:marker|m)\b)?"
 _STARTED = r"(?:beg(?:in(?:ning)?)?\.?|start)"
 
 ONE_FORM: tuple[Synonym, ...] = (
@@ -74,7 +74,7 @@ ONE_FORM: tuple[Synonym, ...] = (
         for first, second, one, other in (("in", "cm", 4, 10), ("cm", "in", 10, 4))
     ),
     # --- what is taken up, and where stitches wait ---
-    row("switch", r"\bswitch(?:ing)?\s+(?:back\s+)?to\s+(?=[^.;,]{0,30}\bneedles?\b)", "change to ", "Switch to larger needles and work in st st for 5 cm."),
+    row("switch", r"(?:\bswitch|^switching)\s+(?:back\s+)?to\s+(?=[^.;,]{0,30}\bneedles?\b)", "change to ", "Switch to larger needles and work in st st for 5 cm."),
     row(
         "change",
         r"(\bchange\s+to\s+[\w\s./()-]{1,40}?\bneedles?\b(?:\s*\([^)]*\))?)\s*(?:;\s*(?:and\s*,?\s*|then\s+)?|,?\s*(?:and|then)\s*,\s*)(?!beg|start)(?=[a-z(*])",

@@ -22,10 +22,22 @@ _NUMBER: Final = r"\d+(?:\.\d+)?(?:\s?[¼½¾⅛⅜⅝⅞])?(?:st|nd|rd|th)?(?!\
 _VALUE: Final = rf"(?:(?:{_NUMBER}|[¼½¾])(?:\s?(?:{_UNIT}|times\b))?|once\b|twice\b|-)"
 _SIGN: Final = r"\s*[,;:/]\s*"
 _GROUP: Final = rf"\s*(?:,\s*)?[(\[{{]\s*{_VALUE}(?:{_SIGN}{_VALUE})*\s*[)\]}}]"
-SIZE_LIST: Final = regex(rf"(?:(?<![\w.¼½¾/-])|(?<=\b[kp])){_VALUE}(?:{_GROUP})+", re.I)
-"""A list of sizes as printed, made plain: a first number and groups in brackets."""
+_OPENED: Final = re.sub(
+    r"\w+",
+    lambda word: rf"(?<=\b{word[0]}\s)",
+    "on|off|co|bo|knit|purl|work|are|is|have|after|measures|ending|finishing|decrease|increase|dec|inc|decreasing|increasing|remaining|rem|"
+    "across|over|the|next|last|every|for|of|until|before|by|another|additional|around|approx|about|hold|cm|in",
+)
+_FIRST: Final = (
+    rf"(?:(?:{_OPENED}|(?<=^)|(?<=\blast\sround\s)|(?<=\blast\srnd\s)|(?<=[a-z][a-z][a-z]\sand\s)|(?<=[.:=(]\s)|(?<=[=(])|(?<=[a-z][a-z][a-z],\s))(?:{_NUMBER}\s*,\s+)+(?={_VALUE}{_GROUP})"
+    rf"|(?<![\w.¼½¾/-])|(?<=\b[kp])(?:(?:{_NUMBER}\s*,\s+){{3,}})?)"
+)
+"""Where a list begins, with what it has before its last number outside brackets: "88, 96, 104 (112, 120)" is one
+list, and "rep rnds 1 and 2, 5 (6, 7) times" has one of three."""
+SIZE_LIST: Final = regex(rf"{_FIRST}{_VALUE}(?:{_GROUP})+", re.I)
+"""A list of sizes as printed, made plain: a number, or several with commas, and groups in brackets."""
 _EACH: Final = regex(_VALUE, re.I)
-_ODD: Final = regex(r"\{|[)\]]\s*,?\s*[(\[]|\b(?:once|twice)\s*[(\[,]|[(\[,]\s*(?:once|twice|\d+\s?times)\b|-\s*[,)\](\[]|[,(\[]\s*-|\d\s?(?:cm|mm|in|\")\s*[(\[,]", re.I)
+_ODD: Final = regex(r"\{|[)\]]\s*,?\s*[(\[]|\b(?:once|twice)\s*[(\[,]|[(\[,]\s*(?:once|twice|\d+\s?times)\b|-\s*[,)\](\[]|[,(\[]\s*-|\d\s?(?:cm|mm|in|\")\s*[(\[,]|\d\s*,\s+[\d.½¼¾]+(?:st|nd|rd|th)?\s*[(\[]", re.I)
 """What a list has that the grammar does not read as it stands."""
 _TIMES: Final = {"once": "1", "twice": "2"}
 

@@ -15,10 +15,14 @@ _E = r"\s*(?:[.!]+|$)"
 _Y = r"(?-i:MC|CC\d?|C\d|[A-H]|[YZ])"
 _SIDE = r"(?:left|right|front|back|first|second|upper|lower|cent(?:er|re)|main|half|side)"
 _PART = r"(?:sleeves?|fronts?|backs?|bod(?:y|ies)|yoke|hal(?:f|ves)|underarms?|shoulders?|armholes?|necks?|sides?|panels?|raglans?(?:\s+(?:lines?|seams?))?|steek|bands?|saddles?|gussets?)"
-_NAMED = rf"(?:(?:the|each|both|every|your)\s+)?(?:{_SIDE}\s+){{0,2}}{_PART}(?:\s+(?:section|sections|panel|panels|{STS}))?"
+_NAMED = rf"(?:(?:each\s+of\s+)?(?:the|each|both|every|your)\s+)?(?:{_SIDE}\s+){{0,2}}{_PART}(?:\s+(?:section|sections|panel|panels|{STS}))?"
 _PARTS = rf"{_NAMED}(?:\s*(?:,|and|&|\+)\s*{_NAMED}){{0,3}}"
 _IN_PART = rf"{N}(?:\s+{STS})?(?:\s+each)?\s+(?:(?:in|for|on|at|per|across)\s+)?{_PARTS}(?:\s+each)?"
-_MANY = rf"{_IN_PART}(?:\s*(?:[,;+]|[,;]?\s*(?:and|&))\s*{_IN_PART}){{1,5}}"
+_OF_PART = rf"{_PARTS}(?:\s+have)?\s*[:=]?\s*{N}(?:\s+{STS})?(?:\s+each)?"
+_MANY = (
+    rf"(?:{_IN_PART}(?:\s*(?:[,;+]|[,;]?\s*(?:and|&|plus))\s*{_IN_PART}){{1,5}}"
+    rf"|{_OF_PART}(?:\s*(?:[,;+]|[,;]?\s*(?:and|&|plus))\s*{_OF_PART}){{1,5}})"
+)
 _HAVE = (
     r"(?:(?:now\s+)?you(?:\s+(?:will|should|now))*\s+have(?:\s+now)?|there\s+(?:are|will\s+be|should(?:\s+now)?\s+be)(?:\s+now)?|"
     r"(?:this|that)\s+(?:gives|leaves|makes)\s+(?:you\s+)?|(?:these|they)\s+are\s+(?:distributed|divided)\s+as\s+follows|(?:stitch\s+)?(?:distribution|breakdown))"
@@ -48,7 +52,7 @@ STATEMENTS: tuple[Synonym, ...] = (
     ),
     said_row_behind(
         "each|front|back|sleeve|body",
-        rf"((?:^|[.!;]\s+)(?:{_HAVE}\s+)?(?:a\s+total\s+of\s+)?{N}\s+{STS}(?:\s+(?:total|in\s+total|in\s+all|on\s+(?:your|the)\s+needles?))?)\s*(?:[;,-]|\()\s*(?P<said>{_MANY})\)?(?=\s*\.?\s*$)",
+        rf"((?:^|[.!;]\s+)(?:{_HAVE}\s+)?(?:a\s+total\s+of\s+)?{N}\s+{STS}(?:\s+(?:total|in\s+total|in\s+all|on\s+(?:your|the)\s+needles?))?)\s*(?:[:;,-]|\()\s*(?P<said>{_MANY})\)?(?=\s*\.?\s*$)",
         "Knit 1 rnd. You should now have 240 sts (50 sts for each sleeve, 70 sts each for front and back).",
     ),
     said_row(
@@ -69,7 +73,7 @@ STATEMENTS: tuple[Synonym, ...] = (
     # --- where the round begins, what is counted ---
     said_row(
         "bor|beginning of|round begins|round starts|rnd begins|rnd starts|rounds begin|rounds start",
-        rf"{_S}(?P<said>(?:the\s+)?(?:bor|beginning\s+of\s+(?:the\s+)?(?:rnd|round)|(?:round|rnd)s?\s+(?:now\s+)?(?:begins?|starts?))(?:\s+{_PLACES})+){_E}",
+        rf"{_S}[(]?(?P<said>(?:the\s+)?(?:bor|beginning\s+of\s+(?:the\s+)?(?:rnd|round)|(?:round|rnd)s?\s+(?:now\s+)?(?:begins?|starts?))(?:\s+{_PLACES})+)(?:\s*\.?\s*[)])?{_E}",
         "The BOR is at the centre of the back.",
     ),
     said_row(

@@ -77,7 +77,6 @@ PHRASES: tuple[Synonym, ...] = (
     said_row("multiple of|divisible by", r"\s*[;,]\s+(?P<said>(?:the|this|your)\s+(?:final\s+|total\s+)?number\s+(?:of\s+(?:sts|stitches)\s+)?(?:must|should|has\s+to|needs\s+to)\s+be\s+(?:a\s+multiple\s+of|divisible\s+by)\s+\d+)(?=\s*[.]|\s*$)", "Pick up 80 sts evenly around the neckline; the number must be a multiple of 4."),
     row("live", rf"\blive\s+(?={STS})", "", "Place the 20 live stitches on a holder."),
     row("from the right side|from the wrong side", rf"{_B}from\s+the\s+(right|wrong)\s+side\s*,\s*(?={_PICKED}\b)", r"\1With \2 side facing, ", "From the right side, pick up and knit 48 sts along the bottom edge."),
-    row("held", rf"((?:\b{_PICKED}\b)[^.;:]*?,\s*(?:and\s+)?)(?:knit|k)\s+(?:the\s+)?(held\s+{STS})\b", r"\1k across \2", "Pick up and knit 12 sts along the thumb opening, knit the held sts."),
     row("needle", r"\b(?:using|with)\s+(?:an?\s+|the\s+)?(?:3|three)[-\s]needle\s+(?:bind[-\s]?off|cast[-\s]?off)(?:\s+(?:method|technique))?", "with a three-needle bind-off", "Bind off all sts using a 3-needle bind off."),
     said_row_behind("on next|on the next|on following|on the following", rf"(\b{_BIND})\s+(?P<said>on\s+(?:the\s+)?(?:next|following)\s+(?:row|rnd|round)){_E}", "Bind off all sts on the next row."),
     # --- needles ---

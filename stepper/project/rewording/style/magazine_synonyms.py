@@ -96,7 +96,6 @@ MAGAZINES: tuple[Synonym, ...] = (
     said_row_behind("twist", r"(\bjoin\s+in\s+the\s+(?:round|rnd))\s*,\s*(?P<said>(?:be\s+)?careful\s+not\s+to\s+twist(?:\s+(?:the\s+)?(?:sts|stitches))?|making\s+sure\s+(?:that\s+)?(?:the\s+)?(?:sts|stitches)\s+are\s+not\s+twisted)", "Join in the round, careful not to twist."),
     # --- how long ---
     row("a further", rf"\b(work|knit|k|purl|p|rib|patt)\s+a\s+further\s+(?={N}\s+{ROUND})", r"\1 ", "Work a further 6 rows straight."),
-    said_row("dpns|double|magic", r"\s*,?\s*(?P<said>(?:switching|changing|change|switch)\s+to\s+(?:the\s+)?(?:dpns|double[-\s]pointed\s+needles|magic\s+loop)\s+(?:when|as|if)\s+(?:necessary|needed|required))(?=\s*[.]|\s*$)", "Work dec rnd every other rnd until 16 sts remain, switching to dpns when necessary."),
     # --- which rows and stitches ---
     row("of the|on the", r"\b(of|on)\s+the\s+(?=(?:\d{1,2}(?:st|nd|rd|th)|third|fourth|fifth|sixth|seventh|eighth|tenth)(?:\s+row)?\s+(?:and|&)\s+(?:every|foll))", r"\1 ", "Inc 1 st at each end of the 3rd and every 8th row 4 times."),
     row("tog", rf"{_FIRST}{_TOG}\s+at\s+{_ENDS}\s+of\s+(?:the\s+)?(next\s+(?:row{_END}|(?:and|row)\b[^.;:,]*)|every\b[^.;:,]*){_END}", r"\1Dec 1 st at each end of \2, working decreases 0 sts in from edge", "K2tog at each end of the next and every alternate row until 30 sts remain."),
@@ -208,7 +207,7 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("correspond|to match first|to match the first", rf"{_FIRST}(?:(?:work|knit)(?=[^.;]*\scorrespond)|complete|finish)\s+(?:(?:the\s+)?(?:other|second|2nd|left|right|opposite)\s+{_HALF}\s+)?to\s+(?:correspond\s+(?:with|to)|match)\s+(?:the\s+)?(?:first|other)\s+{_HALF}((?:\s*,\s*(?:but\s+)?revers(?:e|ing)\s+(?:all\s+|the\s+)*shapings?)?){_END}", r"\1Complete to match first side\2", "Work to correspond with first side, reversing shaping."),
     row("to correspond", rf"{_FIRST}(?:work|complete|finish|knit)\s+(?:the\s+)?(?:other|second|2nd|opposite)\s+{_HALF}\s+to\s+correspond{_END}", r"\1Complete to match first side, reversing shaping", "Work other side to correspond."),
     row("for patt|for the patt", rf"(\brep(?:eat)?\s+(?:these|the\s+last|last|{ROUND})\s+[^.;:]*?)\s+for\s+(?:the\s+)?patt(?:ern)?\s+(?=(?:until|for)\b)", r"\1 ", "Rep these 2 rows for patt until work measures 20 cm."),
-    row("of k", rf"\bwork\s+({LONG})\s+of\s+(k\s?\d+\s*,?\s*p\s?\d+\s+rib(?:bing)?)", r"work in \2 for \1", "Work 5 cm of k2, p2 rib."),
+    row("rib", rf"\bwork\s+({LONG})\s+(?:of\s+)?(k\s?\d+(?:\s?tbl)?\s*,?\s*p\s?\d+(?:\s?tbl)?\s+rib(?:bing)?)", r"work in \2 for \1", "Work 5 cm of k2, p2 rib."),
     row("back and forth", rf"(\bwork\s+back\s+and\s+forth\s+(?:in\s+rows\s+)?(?:on|over)\s+(?:(?:these|the|next)\s+)*{N}\s+{STS})(?:\s+only)?\s+as\s+foll(?:ow)?s\s*:?\s*$", r"\1", "Work back and forth on these 32 sts as follows:"),
     row("for ", rf"(\b{N}\s+{ROUND})\s+(?P<said>for\s+(?:the\s+)?(?:border|edging|hem|band|brim|cuff))\s+(?=and\b)", r"\1 ", "Knit 4 rows for border and bind off loosely.", spelt_out=True),
     row("evenly:", rf"\b(evenly(?:\s+(?:spaced|across|around))?)\s*:\s*({N}\s+{STS})(?=\s*\.?\s*$)", r"\1. \2", "Next round: Knit, increasing 8 sts evenly: 68 sts."),

@@ -182,7 +182,7 @@ PROSE: tuple[Synonym, ...] = (
     said_row_behind(
         ":",
         rf"({N}\s+{STS})\s*:\s*(?P<said>(?:\d[\d\s(),\[\]]*(?:{STS}\s+)?(?:each\s+|for\s+|on\s+|and\s+)+{_HELD_IN}{{1,5}})+)(?=\.?\s*$)",
-        "Work the last 2 rnds 2 more times. 72 sts: 14 each sleeve, 22 each for front and back.",
+        "Work the last 2 rnds 2 more times. 72 sts: 24 on each needle, 48 for the sole.",
     ),
     # --- held, drawn through, marked, picked up ---
     row(" one ", r"\b(held\s+(?:sts|stitches)\s+(?:of|for|from)\s+)one\s+(?=sleeve|front|side|shoulder|thumb|cuff)", r"\1first ", "Transfer 20 held sts of one sleeve to needle."),

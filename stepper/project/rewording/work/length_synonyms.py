@@ -83,8 +83,8 @@ LENGTHS: tuple[Synonym, ...] = (
         "Knit until piece measures 6 cm from CO edge.",
     ),
     said_row_behind(
-        "cent",
-        r"\b(from\s+(?:the\s+)?cast-on(?:\s+edge)?)\s+(?P<said>at\s+(?:the\s+)?cent(?:er|re)\s+(?:front|back))\b",
+        "at|in",
+        r"\b(from\s+(?:the\s+)?cast-on(?:\s+edge)?)\s+(?P<said>(?:at|in)\s+(?:the\s+)?(?:cent(?:er|re)\s+(?:of\s+the\s+)?)?(?:front|back))\b",
         "Work until piece measures 8 cm from cast-on edge at centre front.",
     ),
     row("another", rf"\bfor\s+another\s+(?={LONG}|{N}\s+{ROUND})", "for ", "Knit for another 3 cm."),

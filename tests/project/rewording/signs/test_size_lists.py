@@ -27,6 +27,9 @@ def written(printed: str) -> str:
         ("Work for 14 cm (15 cm, 16 cm).", "Work for 14 (15, 16) cm."),
         ("Work for 11½ [12] {12½}\".", "Work for 11½ (12, 12½)\"."),
         ("[– (–, 96) sts]", "[0 (0, 96) sts]"),
+        ("CO 80, 84, 88 (92, 96) sts.", "CO 80 (84, 88, 92, 96) sts."),
+        ("Knit 3, 4 (5, 6) rnds, k20, 22, 24, 26 (28), pm.", "Knit 3 (4, 5, 6) rnds, k20 (22, 24, 26, 28), pm."),
+        ("K across 9, 9 (8, 8) sts of front, 4, 5 (6, 6) sts of sleeve.", "K across 9 (9, 8, 8) sts of front, 4 (5, 6, 6) sts of sleeve."),
     ],
 )
 def test_a_list_becomes_one_number_and_one_bracket(printed: str, read: str) -> None:
@@ -44,6 +47,10 @@ def test_a_list_becomes_one_number_and_one_bracket(printed: str, read: str) -> N
         "Work for 4 cm (2 in).",
         "Row 3 [RS] (12 sts): Knit.",
         "Rep row 1 once, then row 2 twice.",
+        "Rep rnds 1 and 2, 12 (14, 16) times.",
+        "K2, 4 (5, 6) sts on hold.",
+        "Rep rnds 1-4, 5 (6, 7) times.",
+        "Work rows 1, 2 (3, 4) of chart.",
     ],
 )
 def test_what_is_no_such_list_stays(printed: str) -> None:
