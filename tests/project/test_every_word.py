@@ -131,6 +131,17 @@ SILENT_THERE = {
     "1st buttonhole row (RS): Rib 3, cast off 3, rib to end.": ("buttonhole",),
     "2nd buttonhole row: Rib, casting on 3 sts over those cast off.": ("buttonhole", "those"),
     "Next row: Rib to end, casting on 3 sts over those cast off on previous row.": ("those",),
+    # A count is of what is on the needles, whatever they are called; the rows last worked are the short ones.
+    "Knit 1 rnd. Still 40 sts.": ("still",),
+    "Knit 1 rnd. 40 total sts.": ("total",),
+    "Knit 1 rnd. You now have 40 body sts.": ("body",),
+    "K20, CO 4 sts. - 44 body sts.": ("body",),
+    "Rep the last 2 short rows twice more.": ("short",),
+    # The round is joined once; a second sleeve is knitted; a third holder is one; a firm edge is loose or not too firm.
+    "CO 40 sts. Join to work in the rnd again and knit to BOR.": ("again",),
+    "Knit the other sleeve the same way, but do not cut the yarn.": ("knit",),
+    "Place first 8 sts on a holder, the next 24 sts on another holder, and the last 8 sts on a third holder.": ("third",),
+    "Cast off all sts in rib, not too tightly.": ("too",),
     # Behind stitches that were left on one side of a neck, those at the yarn are the centre ones.
     "Rejoin yarn to rem sts, cast off centre 21 sts, k to end.": ("centre",),
     "Inc 1 st at each end of every 6th row until 70 sts are on needle.": ("are",),

@@ -111,7 +111,7 @@ YOKES: tuple[Synonym, ...] = (
     said_row_behind("(", rf"(\b(?:place|slip|put)\s+(?:the\s+)?(?:next\s+)?{N}\s+{STS})\s*[(](?P<said>{_WHICH}{_PART})[)](?=\s+(?:on|onto|to)\b)", "K20, place the next 8 sts (left sleeve) on waste yarn, k to end."),
     said_row_behind("incl", rf"(\b(?:k|p|knit|purl)\s?{N}(?:\s+(?:{_WHICH}{_PART}\s+)?{STS})?)\s*[(](?P<said>incl(?:uding|\.|udes)?\s+(?:the\s+|all\s+|both\s+|2\s+|4\s+|two\s+)*(?:raglan|seam|side)\s+{STS})[)](?=\s*[,.;]|\s*$)", "K20 back sts (incl. the raglan sts), hold 8 sts, k to end."),
     row("more", rf"\b((?:co|cast\s+on)\s+{N})\s+more\s+({STS})", r"\1 \2", "K20, CO 4 sts, pm, CO 4 more sts, k to end."),
-    said_row_behind("co |cast|underarm", rf"(\bpick\s+up\s+and\s+(?:knit|k)\s+{N}(?:\s+{STS})?)\s+(?P<said>(?:from|along|in|into|across|through|over)\s+(?:the\s+|each\s+)?(?:(?:underarm\s+)?(?:co|cast[-\s]on)|underarm)\s+(?:{STS}|edge))(?=\s*[,;.]|\s+and\b|\s*$)", "CO 20 sts. Pick up and knit 4 sts from the CO sts, k to end."),
+    said_row_behind("co |cast|underarm", rf"(\bpick\s+up\s+and\s+(?:knit|k)\s+{N}(?:\s+{STS})?)\s+(?P<said>(?:from|along|in|into|across|through|over)\s+(?:the\s+|each\s+)?(?:(?:co|cast[-\s]on)\s+{STS}|underarm\s+(?:{STS}|(?:(?:co|cast[-\s]on)\s+)?(?:{STS}|edge))))(?=\s*[,;.]|\s+and\b|\s*$)", "CO 20 sts. Pick up and knit 4 sts from the CO sts, k to end."),
     row("more", rf"(\bpick\s+up\s+and\s+(?:knit|k)\s+{N})\s+more\s+({STS})", r"\1 \2", "CO 20 sts. Pick up and knit 4 more sts."),
     row(
         "holder|waste|scrap|pin",
