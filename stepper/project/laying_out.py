@@ -51,13 +51,16 @@ class SetApart:
     heel: bool
     """Whether the rows are those of a heel, so that the others are the instep."""
     place: Span
+    needle: int = 0
+    """The needle they lie on, from 1; 0 if the line does not say."""
 
 
 @dataclass(frozen=True, slots=True)
 class BeginFurther:
     """Stitches knitted once more to where the rounds begin from now on: `K10, pm for new BOR`."""
 
-    number: Numbers
+    number: Numbers | None
+    """None for those on the first needle: `Knit the sts from N1 onto N4`."""
     place: Span
 
 
@@ -70,6 +73,8 @@ class OverNeedles:
     counts: tuple[Numbers, ...]
     """Stitches on each needle in order; a single number if all are alike; none if divided evenly."""
     place: Span
+    counted: bool = False
+    """Whether they are only counted where they lie: `56 sts rem: 28 on needle 1, 28 on needle 2`."""
 
 
 @dataclass(frozen=True, slots=True)

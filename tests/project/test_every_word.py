@@ -106,6 +106,8 @@ SILENT = {
     "threads", "piece",
     # The usual way of slipping is purlwise, and s2kp slips knitwise.
     "purlwise", "knitwise",
+    # "On each needle tip", "above the thumb gap": a needle of two tips, the gap that the thumb's stitches left.
+    "tip", "thumb",
 }  # fmt: skip
 """Words that may be left out of a line without changing what is knitted."""
 

@@ -18,6 +18,7 @@ from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.model import Item, Run, flatten
 from stepper.plan.state.in_hand import Column, Established
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED
 from stepper.plan.stitches.places import begins_round
 from stepper.plan.stitches.row_elements import fixed_uses
 from stepper.plan.stitches.run_repeats import condense
@@ -62,7 +63,11 @@ def begin_further(instruction: BeginFurther, needles: Needles) -> None:
     """Knit some stitches of the next round, and let the rounds begin behind them."""
     if needles.counting.lost:
         return
-    number, place = instruction.number.of(needles.size), instruction.place
+    place = instruction.place
+    if instruction.number is None and not needles.ends:
+        needles.miss(place, UNDIVIDED, SAY_HOW)
+        return
+    number = instruction.number.of(needles.size) if instruction.number is not None else needles.ends[0]
     last = _last_of_section(needles)
     cast_on = last is not None and not last.before and last.codes <= {"co"}
     behind_rows = needles.flat and last is not None and not closes(last)

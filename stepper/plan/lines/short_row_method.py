@@ -53,15 +53,20 @@ def _tell_assumed(needles: Needles) -> None:
 def count_unwrapped(needles: Needles) -> int | None:
     """Count the stitches between the last wrap and the nearest one behind it, around a ring in the round.
 
+    The stitch that is turned at becomes a double stitch, and lies within the short row; one that is wrapped
+    lies beyond it.
+
     Returns:
-        The stitches; None unless short rows that are wrapped and turned end at both ends of them.
+        The stitches; None unless short rows that are wrapped and turned, or turned with double stitches, end
+        at both ends of them.
     """
     rows = needles.short_rows
-    if rows.gap is None or rows.method != "wrap":
+    if rows.gap is None or rows.method not in ("wrap", "german"):
         return None
+    doubled = 2 if rows.method == "german" else 0
     behind = [rows.gap - turn if needles.side == "WS" else turn - rows.gap for turn in rows.turns]
     apart = behind if needles.flat else [stitches % needles.count for stitches in behind]
-    return min((stitches for stitches in apart if stitches > 0), default=None)
+    return min((stitches - doubled for stitches in apart if stitches > doubled), default=None)
 
 
 def turning_of(elements: tuple[Element, ...]) -> str:

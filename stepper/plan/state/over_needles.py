@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED
 from stepper.project.laying_out import MoveOver, OverNeedles
@@ -31,6 +33,11 @@ def over_needles(instruction: OverNeedles, needles: Needles) -> None:
     else:
         counts = [total // number] * number if total % number == 0 else []
     ends = tuple(sum(counts[: at + 1]) for at in range(len(counts) - 1))
+    if instruction.counted and needles.ends and ends != needles.ends:
+        bounds = [0, *needles.ends, total]
+        lie = " + ".join(str(end - start) for start, end in pairwise(bounds))
+        needles.report(place, f"{' + '.join(map(str, counts))} stitches are counted; the needles hold {lie}.")
+        return
     said, needles.ends = ends == needles.ends, ends
     if counts and said:
         return

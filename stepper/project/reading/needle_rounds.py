@@ -35,17 +35,25 @@ class NeedleBuilder(EdgeBuilder):
         counts = tuple(self._numbers(part.children[0]) for part in parts)
         return OverNeedles(self._numbers(tree.children[0]), counts, place)
 
+    def _do_divided_lying(self, tree: Any) -> OverNeedles:
+        return replace(self._do_divided_as(tree), counted=True)
+
     def _do_moved(self, tree: Any) -> MoveOver:
         source, to = _needles_in(str(tree.children[1]))
         return MoveOver(self._numbers(tree.children[0]), source, to, self._tree_place(tree))
 
     def _do_apart(self, tree: Any) -> SetApart:
-        numbers = [self._numbers(child) for child in tree.children if type_of(child) == "NUMBERS"]
-        name = next((str(child) for child in tree.children if type_of(child) == "FOR_NAME"), "")
-        held = any(type_of(child) == "HOLD_OTHERS" for child in tree.children)
-        others = numbers[1] if len(numbers) > 1 else None
-        heel = any(type_of(child) == "OF_HEEL" for child in tree.children)
-        return SetApart(numbers[0], others, name_part(name), held, heel, self._tree_place(tree))
+        words = {type_of(child): str(child) for child in tree.children}
+        counted = [type_of(child) for child in tree.children]
+        held = "HOLD_OTHERS" in words
+        waiting = counted.index("HOLD_OTHERS") if held else len(counted)
+        worked, others = (
+            next((self._numbers(child) for child in part if type_of(child) == "NUMBERS"), None)
+            for part in (tree.children[:waiting], tree.children[waiting:])
+        )
+        needle = next(iter(_needles_in(words.get("ON_NEEDLE", ""))), 0)
+        name, place = name_part(words.get("FOR_NAME", "")), self._tree_place(tree)
+        return SetApart(worked, others, name, held, "OF_HEEL" in words, place, needle)
 
     def _do_hold_last(self, tree: Any) -> SetApart:
         number = next(child for child in tree.children if type_of(child) == "NUMBERS")
@@ -58,6 +66,9 @@ class NeedleBuilder(EdgeBuilder):
 
     def _do_further(self, tree: Any) -> BeginFurther:
         return BeginFurther(self._numbers(tree.children[0]), self._tree_place(tree))
+
+    def _do_needle_further(self, tree: Any) -> BeginFurther:
+        return BeginFurther(None, self._tree_place(tree))
 
     def _do_needled(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)

@@ -15,7 +15,7 @@ ROUND = r"(?:rounds?|rnds?|rows?)\b"
 STS = r"(?:stitches|stitch|sts?)\b"
 END = r"(?=\s*[,.;)\]]|\s*$)"
 LONG = (
-    r'\d[\d\s./¼½¾⅛⅜⅝⅞]*(?:\s*[(\[][^)\]]*[)\]])?\s*(?:cm|mm|inch(?:es)?|in|")'
+    r'(?:\d|[¼½¾⅛⅜⅝⅞])[\d\s./¼½¾⅛⅜⅝⅞]*(?:\s*[(\[][^)\]]*[)\]])?\s*(?:cm|mm|inch(?:es)?|in|")'
     r"(?:\s*\[[\d\s.,()¼½¾⅛⅜⅝⅞/]*(?:cm|mm|in)\])?"  # the same in the other unit
 )
 HELD_BY = r"(?:hold|(?:a\s+)?(?:st(?:itch)?\s+)?holder|(?:waste|scrap)\s+yarn|(?:a\s+)?spare\s+needle)\b"

@@ -28,6 +28,7 @@ from stepper.project.rewording.signs.sign_synonyms import SIGNS
 from stepper.project.rewording.style.continental_synonyms import CONTINENTAL, CONTINENTAL_SIGNS, TECHNIQUES
 from stepper.project.rewording.style.designer_synonyms import IN_ROWS, STATEMENTS
 from stepper.project.rewording.style.garment_synonyms import GARMENTS
+from stepper.project.rewording.style.hand_and_foot_synonyms import HANDS_AND_FEET
 from stepper.project.rewording.style.homely_synonyms import HOMELY
 from stepper.project.rewording.style.leaflet_synonyms import LEAFLETS
 from stepper.project.rewording.style.line_synonyms import LINES
@@ -52,6 +53,7 @@ from stepper.project.rewording.work.holding_synonyms import HOLDING
 from stepper.project.rewording.work.joined_synonyms import JOINED
 from stepper.project.rewording.work.length_synonyms import LENGTHS
 from stepper.project.rewording.work.marker_synonyms import MARKERS, NEEDLEWORK
+from stepper.project.rewording.work.needle_synonyms import BY_NEEDLES
 from stepper.project.rewording.work.own_length_synonyms import OWN_LENGTHS
 from stepper.project.rewording.work.panel_synonyms import PANELS, PANELS_SET
 from stepper.project.rewording.work.part_synonyms import AGAIN, DIVIDED
@@ -69,6 +71,8 @@ SYNONYMS: tuple[Synonym, ...] = (
     *STATEMENTS,
     *YOKES,
     *IN_ROWS,
+    *BY_NEEDLES,
+    *HANDS_AND_FEET,
     *CONTINENTAL_REMARKS,
     *CONTINENTAL_SIGNS,
     *BESIDE,

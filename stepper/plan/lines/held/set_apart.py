@@ -7,15 +7,17 @@ by the name the line gives; those of a heel are the instep.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from stepper.plan.fabric.established import keep_held
 from stepper.plan.lines.held.gaps import pieces_ahead, pieces_at_yarn
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED
 from stepper.plan.stitches.row_elements import UNNAMED, is_unnamed, name_apart
 from stepper.project.instructions import Phrase
 from stepper.project.laying_out import SetApart
-from stepper.project.stitchwork import Hold
+from stepper.project.stitchwork import Hold, Numbers
 from stepper.regex import regex
 
 _HEEL = regex(r"\bheel\b", re.IGNORECASE)
@@ -28,6 +30,10 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
     if not needles.count:
         needles.miss_stitches(instruction.place)
         return
+    if instruction.needle:
+        instruction = _on_needle(instruction, needles)
+        if instruction.number is None:
+            return
     if instruction.number is None and instruction.others is None:
         _hold_beyond_gap(instruction, needles)
         return
@@ -55,6 +61,27 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
         _hold(instruction, number, tuple(beside[1:]) or (waiting,), needles)
     if not needles.flat:
         needles.turn_to_rows("RS")
+
+
+def _on_needle(instruction: SetApart, needles: Needles) -> SetApart:
+    """Return rows over the stitches on one needle as rows over those that come next.
+
+    Without their number, and reported, if others come next or the needle holds another number.
+    """
+    if not needles.ends:
+        needles.report(instruction.place, UNDIVIDED, SAY_HOW)
+    elif instruction.needle != 1:
+        told = f"the yarn hangs before needle 1; needle {instruction.needle} does not come next."
+        needles.report(instruction.place, told, "Say how the stitches before them are worked or held.")
+    else:
+        holds = needles.ends[0]
+        number = instruction.number or Numbers((holds,), instruction.place)
+        if number.of(needles.size) == holds:
+            return replace(instruction, number=number)
+        told = f"needle 1 holds {holds} stitches, not {number.of(needles.size)}."
+        needles.report(instruction.place, told)
+    needles.lose()
+    return replace(instruction, number=None)
 
 
 def _hold_beyond_gap(instruction: SetApart, needles: Needles) -> None:

@@ -123,7 +123,7 @@ OLD_PRINT: tuple[Synonym, ...] = (
     row("m1", r"(?<=\bm1)\s+(?=[kp]\s?(?:\d|to\b))", ", ", "Rnd 2: K1, m1 k to end."),
     # --- needles of a sock ---
     *(
-        row(f"{figure} n|{word} n", rf"(^\s*|[.;,:]\s+)(?:on\s+)?(?:the\s+)?(?:{figure}|{word})\s+needle\s*[:,-]\s*{_BEGINS}", rf"\1needle {number}: ", f"{word.capitalize()} needle: k1, ssk, k to end.")
+        row(f"{figure} n|{word} n", rf"(^\s*|[.;,:]\s+)(?:on\s+)?(?:the\s+)?(?:{figure}|{word})\s+needle\s*(?::\s*(?=work\b)|[:,-]\s*{_BEGINS})", rf"\1needle {number}: ", f"{word.capitalize()} needle: k1, ssk, k to end.")
         for number, (figure, word) in enumerate(_ORDINALS, 1)
     ),
     row("needle|n1|n2|n3", r"^(\s*)work\s+(?:the\s+)?(?:sts|stitches)\s+on\s+(?:the\s+)?(?:needle\s*|N)(\d)\s+as\s+foll(?:ow)?s\s*:\s*", r"\1needle \2: ", "Work sts on Needle 1 as follows: K2, k2tog, k to end."),

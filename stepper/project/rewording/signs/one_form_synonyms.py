@@ -28,7 +28,7 @@ ONE_FORM: tuple[Synonym, ...] = (
     row("}", rf"(\(\s*{_F}(?:\s*[,;:/-]\s*{_F})*)\s*\}}", r"\1)", "Work even until armhole measures 7½ {8, 8½}\"."),
     row(
         "-|:|/|,",
-        rf"(?<![\w(\[,.:/-])(?<![\d(\[,.:/-]\s)({_F})\s*([-:/,])\s*({_F}(?:\s*\2\s*{_F})+)(?=\s*{_UNIT})",
+        rf"(?<![\w(\[,.:/-])(?<![\d(\[,.:/-]\s)(?<!needle\s)(?<!ndl\s)({_F})\s*([-:/,])\s*({_F}(?:\s*\2\s*{_F})+)(?=\s*{_UNIT})",
         r"\1 (\3)",
         "Work even until armhole measures 18-19-20 cm.",
     ),

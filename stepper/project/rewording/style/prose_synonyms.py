@@ -128,7 +128,7 @@ PROSE: tuple[Synonym, ...] = (
         "or ",
         r"(?<=[\w\"\])])\s*,?\s*\b(?P<said>or\s+(?:until|up\s+to|to|when)\s+(?![^.;]*\b(?:desired|required|wanted|preferred|like|want|wish|prefer)\b)[a-z][a-z' ]+)(?=\s*[.;]|\s*$)",
         "",
-        "Work even until piece measures 9 cm or until the mitten reaches the tip of the finger.",
+        "Work even until piece measures 9 cm or until the yarn is almost used up.",
     ),
     said_row("if you", r"\s*\(\s*(?P<said>or\s+(?:more|less|fewer|longer|shorter)\s+if\s+you\s+(?:wish|want|like|prefer)[a-z ]*)\)", "Repeat rows 1-2 7 times (or more if you wish for a longer scarf)."),
     # --- remarks ---

@@ -10,8 +10,10 @@ _PUT = r"(?:leav|plac|put|keep|slip|mov|transferr?)(?:e|ing|ting|ping)?"
 _OTHERS = r"(?:the\s+)?(?:rem(?:aining)?|others?|rest(?:\s+of\s+the)?)"
 _HEEL = r"(?:the\s+)?heel(?:\s+flap)?"
 _WHERE = rf"(?:over|on|across)\s+(?:the\s+)?(?:(?:first|next)\s+)?({N})(?:\s+heel)?\s+{STS}(?:\s+only)?"
+_APART = rf"\bwork\s+in\s+rows\s+over\s+(?:next\s+{N}\s+)?sts(?:\s+of\s+heel)?(?:\s+on\s+needle\s+\d)?"
+_RESTS = r"(?:(?:to\s+|at\s+)?(?:rest|wait)(?:ing|s)?|unworked|not\s+worked|(?:left\s+)?(?:on|at)\s+hold|aside)"
+_ON_WHAT = r"(?:\s+(?:for\s+now|for\s+later|(?:on|to)\s+(?:the\s+|your\s+|their\s+)?(?:other\s+|second\s+)?(?:cables?|needles?(?:\s+\d(?:\s*(?:,|and|&)\s*\d)*)?)))*"
 _GAP = r"(?:across|over|to\s+close|closing)\s+(?:the\s+)?gap"
-_ON_NEEDLES = r"(needles?\s+\d(?:\s*(?:,\s*and|,|and|&)\s*\d)*)"
 _MORE = rf"(?:k|knit)\s*({N})(?:\s+(?:(?:more|of\s+the|heel)\s+)*(?:{STS}))?"
 _BOR = r"(?:bor|(?:the\s+)?(?:new\s+)?(?:rnds?|rounds?|(?:beg(?:inning)?|start)\.?(?:\s+of\s+(?:the\s+)?(?:rnds?|rounds?))?))"
 _BEGINS = (
@@ -27,13 +29,15 @@ HEELS: tuple[Synonym, ...] = (
     row("heel", rf"(?:(?<=^)|(?<=[.:;]))(\s*)(?P<said>{_HEEL})\s+is\s+(?:now\s+)?(?:worked|knit(?:ted)?)(?:\s+{_ROWS})?\s+{_WHERE}", r"\1work in rows over next \3 sts of heel", "The heel flap is worked back and forth over the first 32 sts."),
     row("heel", rf"(?:(?<=^)|(?<=[.:;]))(\s*)work\s+(?P<said>{_HEEL})(?:\s+{_ROWS})?\s+{_WHERE}", r"\1work in rows over next \3 sts of heel", "Work heel flap back and forth over next 32 sts."),
     row("back and|in rows|flat", rf"(?:(?<=^)|(?<=[.:;]))(\s*)(?:now\s+)?work\s+{_ROWS}\s+{_WHERE}(?:\s+(?:for|as)\s+(?:the\s+)?heel(?:\s+flap)?)(?![\w-])", r"\1work in rows over next \2 sts of heel", "Work back and forth over the first 32 sts for heel."),
-    row("back and|in rows|flat", rf"(?:(?<=^)|(?<=[.:;]))(\s*)(?:now\s+)?work\s+{_ROWS}\s+{_WHERE}", r"\1work in rows over next \2 sts", "Work back and forth over the first 32 sts."),
+    row("back and|in rows|flat", rf"(?:(?<=^)|(?<=[.:;]))(\s*)(?:you(?:\s+will|'ll)?\s+)?(?:now\s+)?work\s+{_ROWS}\s+{_WHERE}", r"\1work in rows over next \2 sts", "Work back and forth over the first 32 sts."),
     row(
         "in rows over",
-        rf"(\bwork\s+in\s+rows\s+over\s+next\s+{N}\s+sts(?:\s+of\s+heel)?)\s*[;,.]?\s*(?:and\s+|then\s+|while\s+)?{_PUT}\s+{_OTHERS}\s+(?:({N})\s+)?(?:{STS}\s+)?(?:(?:on|onto|to)\s+{HELD_BY}|unworked)",
+        rf"({_APART})\s*[;,.]?\s*(?:and\s+|then\s+|while\s+)?{_PUT}\s+{_OTHERS}\s+(?:({N})\s+)?(?:{STS}\s+)?(?:(?:on|onto|to)\s+{HELD_BY}|unworked|{_RESTS}{_ON_WHAT}(?P<said>\s*[;,(]\s*(?:these|those|they)\s+are\s+(?:your\s+|the\s+)?instep\s+{STS}\)?)?(?=\s*[.;]|\s*$))",
         r"\1, hold others \2 sts",
         "Work in rows over next 32 sts of heel; leave others on hold.",
+        spelt_out=True,
     ),
+    row("in rows over", rf"({_APART})\s*[;,.]\s*(?P<said>(?:the\s+)?(?:(?:other|second|rem(?:aining)?|instep)\s+)?(?:half\s+of\s+(?:the\s+)?|({N}\s+))?(?:instep\s+)?{STS}\s+(?:(?:on\s+needles?\s+\d(?:\s*(?:,|and|&)\s*\d)*|will|are|is|now|be|left|held|not\s+worked|unworked|remain|stay|at\s+this\s+time|for\s+now|for\s+later)\s*)*(?:{_RESTS})?{_ON_WHAT})(?=\s*[.;]|\s*$)", r"\1, hold others \3 sts", "Work in rows over next 32 sts of heel. The instep sts will wait on the cable.", spelt_out=True),
     row("rem", rf"(\b(?:k|p|knit|purl)\s?\d+(?:\s+{STS})?)\s*\.\s*(?=(?:place|put|slip|sl|leave|transfer)\s+(?:the\s+)?rem(?:aining)?\s+{N}\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY})", r"\1, ", "K16. Place remaining 16 sts on hold for instep."),
     row("last", rf"\b(?:place|put|slip|sl|leave|transfer)\s+(?:the\s+)?last\s+({N})\s+{STS}\s+(?:on|onto|to)\s+{HELD_BY}(?=(?:\s+for\s+[a-z ]+)?\s*(?:[.]|$))", r"hold last \1 sts", "Slip last 32 sts to a holder for instep."),
     # --- the turn of the heel ---
@@ -41,8 +45,6 @@ HEELS: tuple[Synonym, ...] = (
     row("until all|until the heel", rf"\b(rep(?:eat)?\s+[^.;*]*?)\buntil\s+all\s+(?:of\s+)?(?:the\s+)?(?:heel\s+|flap\s+)?{STS}\s+(?:have\s+been|are)\s+(?:worked|used(?:\s+up)?)(?=\s*[.]?\s*$|\s*,?\s*end)", r"\1until all sts are worked", "Repeat rows 3 and 4 until all heel sts have been worked."),
     # --- where the rounds begin from now on ---
     row("begin|bor|beg", rf"(?:^\s*|[,;.]\s*(?:and\s+|then\s+)?){_MORE}\s*[.;,]\s*(?:and\s+)?(?P<said>{_BEGINS})(?=\s*\.?\s*$)", r". k\1 sts to new beginning", "Knit 9 heel sts. Beginning of round now at centre of heel.", spelt_out=True),
-    # --- needles in prose ---
-    row("needle", rf"(?:(?<=[.;,])|(?<=\band))\s*\b(knit|k|purl|p|work)\s+(?:even\s+)?(?:across|all\s+sts\s+on|over)\s+(?:all\s+)?(?:{STS}\s+(?:on|of)\s+)?{_ON_NEEDLES}(?=\s*[.;,]|\s*$|\s+and\b)", r" \2: \1 to end", "Needle 1: K to last 3 sts, k2tog, k1. Knit across needles 2 and 3. Needle 4: K1, ssk, k to end."),
     # --- buttonholes closed, a garter tab that is turned ---
     row("casting", rf"\bcasting\s+on\s+({N})(?:\s+{STS})?\s+(?:over|above|at|in\s+place\s+of)\s+(?:each\s+(?:buttonhole|gap|opening|set\s+of\s+{_OFF})|(?:the\s+)?{_OFF}){_BEFORE}", r"casting on \1 sts over each buttonhole", "Knit, casting on 2 sts over those bound off on previous row."),
     row("off", rf"\b(to\s+(?:the\s+)?(?:next\s+)?){_OFF}{_BEFORE}(?=\s*,\s*(?:co|cast\s+on)\b)", r"\1buttonhole", "K to bound-off sts, cast on 2 sts, k to end."),

@@ -227,7 +227,7 @@ HOLDING: tuple[Synonym, ...] = (
         "needle|dpn",
         rf"\b(?:divide|arrange|distribute|split|spread|place|put)\s+(?:all\s+|the\s+|these\s+)*(?:{STS}\s+)?(?:evenly\s+)?(?:over|onto|on|among|between|across)\s+({_FEW})\s+{_DPNS}\s*[:,]\s*(?={N}\s+{STS}\s+on\s+(?:the\s+)?(?:N|needle\s*|first|1st)\d?)",
         r"divide over \1 needles, ",
-        "Divide sts over 3 needles: 8 sts on N1, 16 sts on N2, 8 sts on N3.",
+        "Divide sts over 5 needles: 8 sts on N1, 8 sts on N2, 8 sts on N3, 8 sts on N4, 8 sts on N5.",
     ),
     row(
         "needle|dpn",
@@ -244,15 +244,15 @@ HOLDING: tuple[Synonym, ...] = (
     row("pm", r"(\.\s*pm)\s*,\s*(?:and\s+)?(?=join\b)", r"\1 and ", "Divide evenly onto 4 needles, pm, and join in the rnd."),
     row(
         "each|per needle|per dpn",
-        rf"(divide\s+over\s+{_FEW}\s+needles)\s*[,;.(-]\s*(?:with\s+)?({N})(?:\s+{STS})?\s+(?:(?:on|to)\s+each(?:\s+(?:needle|dpn))?|per\s+(?:needle|dpn))\s*\)?\s*,?\s*and\s+(?=join\b)",
+        rf"(divide\s+over\s+{_FEW}\s+needles)\s*[,:;.(-]\s*(?:with\s+)?({N})(?:\s+{STS})?\s+(?:(?:on|to)\s+each(?:\s+(?:needle|dpn))?|per\s+(?:needle|dpn))\s*\)?\s*,?\s*and\s+(?=join\b)",
         r"\1. \2 sts on each needle. ",
         "Divide sts evenly over 4 needles (14 sts on each) and join in the round.",
     ),
     row(
         "each|per needle|per dpn",
-        rf"((?:cast\s+on|co)\s+{N}\s+{STS}|divide\s+over\s+{_FEW}\s+needles)\s*[,;.(-]\s*(?:with\s+)?({N})(?:\s+{STS})?\s+(?:(?:on|to|per)\s+each(?:\s+(?:needle|dpn))?|per\s+(?:needle|dpn))\s*\)?",
+        rf"((?:cast\s+on|co)\s+{N}\s+{STS}|divide\s+over\s+{_FEW}\s+needles)\s*[,:;.(-]\s*(?:with\s+)?({N})(?:\s+{STS})?\s+(?:(?:on|to|per)\s+each(?:\s+(?:needle|dpn))?|per\s+(?:needle|dpn))\s*\)?",
         r"\1. \2 sts on each needle",
-        "Using a magic cast-on, CO 24 sts; 12 sts on each needle.",
+        "Using a magic cast-on, CO 24 sts, with 12 on each needle.",
     ),
 )
 """The rows, in the order tried."""

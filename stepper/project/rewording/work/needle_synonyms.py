@@ -1,0 +1,115 @@
+"""Other wordings for stitches laid over needles, counted on them, and worked needle by needle. No I/O.
+
+A sock, mitten or hat in the round lies on several needles, and a page of today names them in many ways: "Ndl 2",
+"second needle", "N2". They become `needle 2` first, so that every row behind these has one name of a needle to know.
+What is counted on the needles behind a shaping ("14 sts on N1, 28 sts on N2") is compared with where they end.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from stepper.project.rewording.synonym import STS, N, Synonym, row
+
+_NEEDLE: Final = r"(?:needle|dpn)s?"
+_FEW: Final = ("", "", "two", "three", "four")
+_TAKEN: Final = r"(?:(?:the|all|these|your|rem(?:aining)?|live|foot|leg|sock|cuff)\s+)*"
+_LAY: Final = rf"(?:(?:re-?)?(?:divide|arrange|distribute)|split|spread|place|put)\s+(?:{_TAKEN}(?:{N}\s+)?{STS}\s*|them\s+)?(?:evenly\s+)?"
+_OVER: Final = r"(?:over|onto|on|among|between|across|to)\s+(?:your\s+|the\s+)?"
+_SO: Final = r"[:,(-]*\s*(?:(?:as\s+foll(?:ow)?s\s*:?|so\s+(?:that\s+)?(?:there\s+are|you\s+have)|with|having)\s*)?"
+_ENDS: Final = r"\s*\)?(?=\s*[.;]|\s*$)"
+_NEXT: Final = r"\s*(?:,\s*and|[,;]|and)\s+"
+_FIRST: Final = {"the sts": rf"(?:across\s+)?(?:the\s+)?(?:{STS}\s+)?", "the first 4 sts": rf"(?:across\s+)?(?:the\s+)?(?:first\s+)?({N})\s+(?:{STS}\s+)?"}
+_OF: Final = r"needles?\s*[1-5](?:\s*(?:,\s*and|,|and|&)\s*(?:needle\s*)?[1-5])*"
+_ST_ST: Final = r"(?:st\.?\s?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
+_PATT: Final = r"(?:patt(?:ern)?(?:\s+as\s+(?:set|est(?:ablished|\.)?))?|(?:est(?:ablished|\.)\s+)?patt(?:ern)?|[a-z'-]+\s+(?:patt(?:ern)?|rib(?:bing)?|st(?:itch)?|lace))"
+_FLAT: Final = r"(?:\s+(?:back\s+and\s+forth(?:\s+in\s+rows)?|in\s+rows|flat))?"
+_ALONE: Final = rf"\s+(?:over|on|across|using)\s+(?:just\s+|only\s+)?(?:(?:the\s+)?(?:heel\s+)?{STS}\s+(?:on|of)\s+)?needle\s+([1-5])(?:\s+only)?(?=\s*[.;,:]|\s*$)"
+_FABRICS: Final = ((_ST_ST, "knit to end", "st st"), (rf"(?!{_ST_ST}){_PATT}", "work in pattern to end", "patt"))
+
+
+def _items(needles: int) -> tuple[str, ...]:
+    """Return the two ways to count what lies on each of some needles: number first, and needle first."""
+    sign = r"\s*(?::|=|-+|\()\s*"
+    behind = _NEXT.join(
+        rf"({N})(?:\s+{STS})?\s+(?:(?:are|is)\s+)?on(?:to)?\s+(?:the\s+)?needle\s*{at}" for at in range(1, needles + 1)
+    )
+    before = r"\s*\)?[,;]?\s+(?:and\s+)?".join(rf"needle\s*{at}{sign}({N})\s+{STS}" for at in range(1, needles + 1))
+    return behind, before
+
+
+def _each_needle(needles: int) -> str:
+    return ", ".join(rf"\{at} sts on needle {at}" for at in range(1, needles + 1))
+
+
+def _laid(needles: int) -> tuple[Synonym, ...]:
+    """Return the rows for stitches laid over some needles by a list, and for those counted on them."""
+    few, each = _FEW[needles], _each_needle(needles)
+    shown = ", ".join(f"16 sts on N{at}" for at in range(1, needles + 1))
+    behind, before = _items(needles)
+    moved = each
+    for at in range(needles, 0, -1):
+        moved = moved.replace(rf"\{at} ", rf"\{at + 1} ")
+    figures = r"\s*([-/])\s*".join([r"(\d+)", r"(\d+)"]) + r"\s*\2\s*(\d+)" * (needles - 2)
+    plain = ", ".join(rf"\{at if at == 1 else at + 1} sts on needle {at}" for at in range(1, needles + 1))
+    return (
+        row("needle 1", rf"(^\s*|[.:]\s+){_LAY}(?:{_OVER}(?:{few}|{needles})\s+{_NEEDLE}\s*)?{_SO}?{behind}{_ENDS}", rf"\1divide over {needles} needles, {moved}", f"Arrange sts so that there are {shown}."),
+        row("needle 1", rf"(^\s*|[.:]\s+){_LAY}(?:{_OVER}(?:{few}|{needles})\s+{_NEEDLE}\s*)?{_SO}?{before}{_ENDS}", rf"\1divide over {needles} needles, {moved}", f"Divide sts as follows: {shown}.".replace("16 sts on N1", "N1: 16 sts").replace("16 sts on N2", "N2: 16 sts").replace("16 sts on N3", "N3: 16 sts").replace("16 sts on N4", "N4: 16 sts")),
+        row("-|/", rf"^\s*{_LAY}{_OVER}(?:{few}|{needles})\s+{_NEEDLE}\s*{_SO}{figures}{_ENDS}", f"divide over {needles} needles, {plain}", f"Divide sts over {few} needles: {'-'.join(['16'] * needles)}."),
+        row("needle 1", rf"(\b(?:{STS}|rem(?:ain)?|times|more|once|twice|dec'?d|inc'?d|end))\s*[.,;:(=-]+\s*{behind}{_ENDS}", rf"\1. lying over {needles} needles, {moved}", f"Rep last 2 rnds until {needles * 16} sts rem - {shown}."),
+    )
+
+
+BY_NEEDLES: tuple[Synonym, ...] = (
+    # --- what a needle is called ---
+    row("ndl", r"\bndl(s?)\.?\s*(?:#\s*|no\.?\s*)?(?=[1-5](?!\.?\d|\s*mm))", r"needle\1 ", "Ndl 1: K to last 3 sts, k2tog, k1; ndl 2: k1, ssk, k to end."),
+    row("n1|n2|n3|n4", r"(?<!\w)N([1-5])((?:\s*,\s*N[1-5])*\s*,?\s*(?:and|&)\s*N[1-5])(?!\w)", r"needles \1\2", "N1 and N3: K to end. N2: Work in patt.", exact=True),
+    row("n1|n2|n3|n4|n5", r"(?<!\w)N([1-5])(?!\w)", r"needle \1", "Arrange sts so there are 16 sts on N1 and 16 sts on N2.", exact=True),
+    row("needle 1,|needle 2,|needle 3,|needles", r"(\bneedles?\s+[1-5](?:\s*,\s*[1-5])*\s*(?:,\s*and|,|and|&)\s*)needle\s+(?=[1-5])", r"\1", "N1, N2 and N3: K to end.", again=True),
+    row("needle", r"\bneedles?\s+(?:#\s*|no\.\s*|number\s+)(?=[1-5]\s*[:;,.)]|[1-5]$)", "needle ", "Needle #1: K to end; needle #2: k to end."),
+    # --- those of the first needle knitted once more ---
+    *(
+        row("needle", rf"((?:^|[.;,])\s*(?:and\s+|then\s+)?)(?:knit|k)\s+{_FIRST[told]}(?:of|from|on)\s+needle\s+1\s+(?:onto|on\s+to|with|using|to)\s+(?:the\s+)?(?:same\s+needle\s+as\s+)?needle\s+[345](?=\s*[.;,(-]|\s*$)", words, f"Knit {told} of N1 onto N3.")
+        for told, words in (("the sts", r"\1k needle 1 to the new beginning"), ("the first 4 sts", r"\1k\2 sts to new beginning"))
+    ),
+    # --- how many lie on each ---
+    row("each", rf"({N})(?:\s+{STS})?\s+each\s+on\s+(?:the\s+)?needles?\s+([1-5])\s*(?:and|&)\s*(?:needle\s+)?([1-5])\b", r"\1 sts on needle \2, \1 sts on needle \3", "Divide over three needles: 16 sts on N1, 8 sts each on N2 and N3."),
+    row("each", rf"({N})(?:\s+{STS})?\s+on\s+needles?\s+([1-5])\s*(?:and|&)\s*(?:needle\s+)?([1-5])\s+each\b", r"\1 sts on needle \2, \1 sts on needle \3", "Divide over three needles: 16 sts on N1, 8 sts on N2 and N3 each."),
+    row("each of", rf"({N})(?:\s+{STS})?\s+on\s+each\s+of\s+needles?\s+([1-5])\s*(?:and|&)\s*(?:needle\s+)?([1-5])\b", r"\1 sts on needle \2, \1 sts on needle \3", "Divide over three needles: 16 sts on N1, 8 sts on each of N2 and N3."),
+    row("per |needle tip|to a|to each|each dpn", rf"({N}\s+{STS})\s+(?:per|on\s+each|to\s+(?:a|each))\s+(?:needle(?:\s+tip)?|dpn)\b", r"\1 on each needle", "Divide evenly over 2 needles, 16 sts per needle."),
+    row("on each needle", rf"(\b(?:{STS}|rem(?:ain)?|beginning))\s*[;:(-]+\s*({N}\s+{STS}\s+on\s+each\s+needle){_ENDS}", r"\1. \2", "Knit until there are 32 sts; 16 sts on each needle."),
+    row("on each needle", rf"\b{_LAY}in\s+half\b\s*{_SO}({N}\s+{STS}\s+on\s+each\s+needle){_ENDS}", r"divide over 2 needles. \1", "Divide the stitches in half, so you have 16 stitches on each needle tip."),
+    *(synonym for needles in (4, 3, 2) for synonym in _laid(needles)),
+    # --- rows over the stitches on one of them ---
+    row("heel|back and|in rows|flat", rf"(\b(?:heel(?:\s+flap)?|back\s+and\s+forth|in\s+rows|flat)\b[^.;:]*?\s)(?:over|on|across|with|using)\s+(?:just\s+|only\s+)?(?:the\s+)?({N})\s+(?:heel\s+)?{STS}\s+(?:on|of|from)\s+needle\s+([1-5])(?:\s+only)?(?=\s*[.;,:]|\s*$)", r"\1over next \2 sts on needle \3", "The heel flap is worked back and forth over the 16 sts on N1."),
+    row("heel", rf"(^\s*|[.]\s+)(?P<said>(?:the\s+)?heel(?:\s+flap)?)\s+is\s+(?:now\s+)?(?:worked|knit(?:ted)?){_FLAT}{_ALONE}", r"\1work in rows over sts of heel on needle \3", "The heel is worked back and forth on N1 only."),
+    row("heel", rf"(^\s*|[.]\s+)(?:now\s+)?work\s+(?P<said>(?:the\s+)?heel(?:\s+flap)?){_FLAT}{_ALONE}", r"\1work in rows over sts of heel on needle \3", "Work the heel back and forth over the sts on N1 only."),
+    row("back and|in rows|flat", rf"(^\s*|[.]\s+)(?:you(?:\s+will|'ll)?\s+)?(?:now\s+)?work(?P<said>{_FLAT}){_ALONE}", r"\1work in rows over sts on needle \3", "Work back and forth on N1 only.", spelt_out=True),
+    # --- what is worked on them ---
+    row(
+        "same as|rep|as for|as on|as needle",
+        r"(needles?\s*([1-5])\s*:\s*)([^:.]*?)(\s*[;.]\s*(?:[^:]*:[^:]*[;.]\s*)??needle\s*[1-5]\s*:\s*)(?:(?:work\s+)?(?:the\s+)?same\s+as|rep(?:eat)?(?:\s+as\s+for)?|(?:work\s+)?as\s+(?:for|on)?)\s*needle\s*\2(?=\s*[.;(]|\s*$)",
+        r"\1\3\4\3",
+        "Needle 1: K1, ssk, k to last 3 sts, k2tog, k1. Needle 2: Same as Needle 1.",
+        again=True,
+    ),
+    row("rep", r"(needle\s*1\s*:\s*)([^:.]*?)\s*[;.]\s*rep(?:eat)?\s+(?:for|on|across)\s+needle\s*2(?=\s*[.;(]|\s*$)", r"\1\2; needle 2: \2", "Needle 1: K1, ssk, k to last 3 sts, k2tog, k1. Repeat for Needle 2."),
+    row("needle", rf"((?:^|[.;:])\s*(?:and\s+|then\s+)?)(k|knit|p|purl)\s+to\s+(end|last\s+{N}\s+{STS})\s+(?:of|on)\s+needle\s+([1-5])(?=\s*[,;.])(?=.*needles?\s+[1-5])", r"\1needle \4: \2 to \3", "Knit to last 3 sts of N1, k2tog, k1; knit across N2; on N3, k1, ssk, knit to end."),
+    row("needle", rf"((?:^|[:.;,])\s*(?:and\s+|then\s+)?)(k|knit|p|purl)\s+(?:even\s+)?(?:(?:across|over)\s+)?(?:(?:all\s+)?{STS}\s+on\s+)?({_OF})(?=\s*[,;.]|\s+and\b)(?=.*needles?\s+[1-5])", r"\1\3: \2 to end", "Knit across N1; N2: k1, ssk, k to end."),
+    row("needle", rf"((?:^|[:.;])\s*)work\s+(?:(?:across|over)\s+)?(?:{STS}\s+on\s+)?({_OF})(?=\s*[;.])(?=.*needles?\s+[1-5])", r"\1\2: work to end", "Work N1; on N2, k1, ssk, k to end."),
+    row("needle", rf"(\bneedles?\s*[1-5]\b.*?(?:[;.,]\s*(?:and\s+|then\s+)?|\band\s+))(k|knit|p|purl)\s+(?:(?:across|over)\s+)?(?:{STS}\s+on\s+)?({_OF})(?=\s*\.?\s*$)", r"\1\3: \2 to end", "N1: K1, ssk, k to end; knit N2."),
+    row("needle", rf"((?:^|[:.;,])\s*(?:and\s+|then\s+)?)work\s+(?:even\s+)?in\s+patt(?:ern)?(?:\s+as\s+(?:set|est(?:ablished)?))?\s+(?:on|across|over)\s+(?:{STS}\s+on\s+)?({_OF})(?=\s*[,;.]|\s*$)", r"\1\2: work in pattern to end", "N1: K1, ssk, k to end; work in patt across N2."),
+    row("needle", rf"((?:^|[:.;,])\s*(?:and\s+|then\s+)?)work\s+(?:even\s+)?(?:across\s+|over\s+)?({_OF})\s+in\s+patt(?:ern)?(?:\s+as\s+(?:set|est(?:ablished)?))?(?=\s*[,;.]|\s*$)", r"\1\2: work in pattern to end", "N1: K1, ssk, k to end; work N2 in patt."),
+    *(
+        row(
+            "needle",
+            rf"(^\s*|[.]\s+)(?:work|cont(?:inue)?)(?:\s+(?:even|straight))?\s*,?\s+(?:working\s+|keeping\s+|with\s+)?(?:(?:{STS}\s+on\s+)?({_OF})\s+in\s+{first}|in\s+{first}\s+on\s+({_OF}))"
+            rf"\s*,?\s+(?:and\s+)?(?:(?:{STS}\s+on\s+)?({_OF})\s+in\s+{second}|(?:in\s+)?{second}\s+on\s+({_OF}))\s*,?\s+(?=(?:until|for)\b)",
+            rf"\1\2\3: {one}; \4\5: {other}. rep last {what} ",
+            f"Work even, working N1 and N3 in {shown} and N2 in {beside}, until foot measures 12 cm.",
+        )
+        for what in ("round",)
+        for (first, one, shown), (second, other, beside) in (_FABRICS, _FABRICS[::-1])
+    ),
+)  # fmt: skip
+"""The rows, in the order tried."""
