@@ -18,6 +18,7 @@ from stepper.plan.lines.again.another_part import (
     sections_of_piece,
     times_again,
 )
+from stepper.plan.lines.again.rest_of_part import find_rest
 from stepper.plan.lines.again.reversed_part import match_other_side, work_reversed
 from stepper.plan.lines.line_in_hand import begin_line
 from stepper.plan.lines.section_lines import blocks, work_block
@@ -129,11 +130,15 @@ class Course:
 
     def _as_part(self, instruction: AsPart, section: Section, ending: str) -> None:
         needles = self.needles
-        if instruction.rest:
+        if instruction.rest and not instruction.part:
             match_other_side(instruction, needles)
             return
         parts = part_meant(instruction, section, needles)
         if not parts or needles.counting.lost:
+            return
+        if instruction.rest:
+            for source, lines in find_rest(instruction, parts, section, needles):
+                self._work_again(source, lines, None, 0)
             return
         if parts == (section,) and instruction.from_mark:
             lines = lines_of(instruction, section, needles)

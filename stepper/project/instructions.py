@@ -394,7 +394,7 @@ class AsPart:
     reversed_: bool = False
     """Whether the shaping is mirrored."""
     rest: bool = False
-    """Whether only the rest is worked, to match the other side of this part."""
+    """Whether only the rest is worked: to match the other side of this part, or as another part goes on."""
 
 
 @dataclass(frozen=True, slots=True)

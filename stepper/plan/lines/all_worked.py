@@ -2,16 +2,23 @@
 
 Each row works up to the gap that the turn before it left, closes it with one more stitch of those that wait,
 and turns. All are worked when neither a right-side row nor a wrong-side row leaves any waiting at its turn.
+Where one stitch is left at a side, the decrease takes it, and the stitch worked behind the decrease is left
+out (common practice).
 """
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from stepper.craft.stitches import stitch
 from stepper.plan.drafts import DraftRound, Template
 from stepper.plan.lines.cut_short import tell_cut_short
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import UntilAllWorked
+from stepper.project.problems import Span
+from stepper.project.stitchwork import TurnHere, Work
 
 _MOST_ROWS = 400
 """More rows than the turn of any heel has."""
@@ -37,7 +44,7 @@ def work_until_none_waits(
             last.remarks = (*last.remarks, f"all stitches are worked, {needles.count} remain")
             return
         side, findings = needles.side, len(needles.findings)
-        work_template(cycle[(start + number) % len(cycle)], needles)
+        work_heel_row(cycle[(start + number) % len(cycle)], place, needles)
         if len(needles.findings) > findings or needles.counting.lost:
             return
         now = _left_waiting(needles.drafts[-1])
@@ -46,6 +53,31 @@ def work_until_none_waits(
         waiting[side] = now
     needles.report(place, "the rows take in none of the stitches that wait beyond their turns.")
     needles.lose()
+
+
+def work_heel_row(row: Template, place: Span, needles: Needles) -> None:
+    """Work a row; without the stitch behind its decrease where only one waits on this side of a heel."""
+    rows = needles.drafts[-3:]
+    left = [_left_waiting(draft) for draft in rows]
+    # Both sides have to come to one stitch: where only one of them does, a number of the page is wrong.
+    last = len(rows) == 3 and rows[1].side == needles.side and left in ([left[0], 1, 1], [1, 1, 0])
+    short = _without_last_stitch(row) if last else row
+    findings = len(needles.findings)
+    work_template(short, needles)
+    if short is not row and len(needles.findings) == findings:
+        needles.warn(place, "the last stitch behind the decrease is left out where none is left to work.")
+
+
+def _without_last_stitch(row: Template) -> Template:
+    """Return a row without the one stitch between its last decrease and its turn; the same if it has none."""
+    if len(row.elements) < 3:
+        return row
+    *before, decrease, last, turn = row.elements
+    plain = isinstance(last, Work) and last.stitch in ("k", "p") and last.times.values == (1,)
+    closes = isinstance(decrease, Work) and stitch(decrease.stitch).uses == 2
+    if not (plain and closes and isinstance(turn, TurnHere)):
+        return row
+    return replace(row, elements=(*before, decrease, turn))
 
 
 def _left_waiting(draft: DraftRound) -> int:

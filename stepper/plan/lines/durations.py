@@ -20,9 +20,9 @@ from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.fabric.own_rows import begins_in_own_words
 from stepper.plan.fabric.page_pattern import may_mean_page_pattern
 from stepper.plan.fabric.ribs import rib_stands
-from stepper.plan.lines.all_worked import work_until_none_waits
+from stepper.plan.lines.all_worked import work_heel_row, work_until_none_waits
 from stepper.plan.lines.cut_short import forget_cut_short, tell_cut_short
-from stepper.plan.lines.rounds import repeat, work_template
+from stepper.plan.lines.rounds import repeat
 from stepper.plan.lines.shaping.edge_sides import side_ending_at
 from stepper.plan.lines.short_row_method import count_unwrapped
 from stepper.plan.model import Stretch, other_side
@@ -317,7 +317,7 @@ def _to_count(
                 tell_cut_short(cycle, duration.number.place, needles, at=start + number)
             return
         findings = len(needles.findings)
-        work_template(cycle[(start + number) % len(cycle)], needles)
+        work_heel_row(cycle[(start + number) % len(cycle)], duration.number.place, needles)
         now = _counted(needles, duration)
         if now is None or len(needles.findings) > findings:
             return

@@ -71,6 +71,9 @@ class PartBuilder(NeedleBuilder):
 
     _do_again_from = _do_again_between
 
+    def _do_as_part_rest(self, tree: Any) -> AsPart:
+        return AsPart(part_named(str(tree.children[0])), self._tree_place(tree), rest=True)
+
     def _do_complete_like(self, tree: Any) -> AsPart:
         return AsPart("", self._tree_place(tree), reversed_=True, rest=True)
 

@@ -24,8 +24,15 @@ def test_the_rows_end_when_no_stitch_waits_on_either_side() -> None:
     assert [one.after for one in rounds] == [13, 12, 11, 10, 9, 8]
 
 
-def test_a_heel_that_does_not_come_out_even_is_refused() -> None:
-    """With one stitch left beyond the gap there is none for the k1."""
+def test_the_stitch_behind_the_last_decreases_is_left_out_where_none_is_left() -> None:
+    """By hand: 16 stitches, 5 wait on each side after the first two rows; 2, 2 and the last one are taken in: 8 rows."""
+    plan = plan_of(project(HEEL.replace("first 14", "first 16").replace("K7", "K8")))
+    assert [one.after for one in plan.rounds[3:]] == [15, 14, 13, 12, 11, 10, 9, 8]
+    assert any("left out" in caution.text for caution in plan.warnings)
+
+
+def test_a_heel_whose_sides_do_not_come_out_alike_is_refused() -> None:
+    """With one stitch left beyond the gap on one side alone there is none for the k1, and a number is wrong."""
     assert "0 of the" in faults(project(HEEL.replace("K7", "K8")))
 
 

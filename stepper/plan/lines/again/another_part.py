@@ -80,7 +80,8 @@ def sections_of_piece(section: Section, sections: Sequence[Section]) -> tuple[Se
 
 def _made_again(instruction: AsPart) -> bool:
     """Return whether a line makes a second one, rather than works a part as another."""
-    return not (instruction.to_mark or instruction.upto or instruction.until or instruction.reversed_)
+    own = instruction.to_mark or instruction.upto or instruction.until or instruction.reversed_
+    return not (own or instruction.rest)
 
 
 def _words(name: str) -> list[str]:

@@ -33,7 +33,7 @@ def test_an_instruction_is_never_part_of_what_is_only_said(printed: str) -> None
     ("printed", "read"),
     [
         ("On needle 1, k5, k2tog; on needle 2, knit.", "needle 1: k5, k2tog; needle 2: knit."),
-        ("N1: K to last 3 sts on needle, k2tog, k1; N2: knit to end of needle.", "N1: K to last 3 sts, k2tog, k1; N2: knit to end."),
+        ("N1: K to last 3 sts on needle, k2tog, k1; N2: knit to end of needle.", "needle 1: K to last 3 sts, k2tog, k1; needle 2: knit to end."),
         ("*K1, m1r, knit to last st on needle, m1l, k1; rep from * on second needle.", "needles 1 and 2: K1, m1r, knit to last st, m1l, k1."),
         ("Place 16 sts on each of 2 needles.", "divide over 2 needles. 16 sts on each needle."),
     ],
