@@ -46,7 +46,7 @@ HANDS: dict[str, tuple[int, int]] = {
     **dict.fromkeys(("bo", "graft", "draw", "hold"), (1, 0)),
     "rest": (1, 1),
     "split": (1, 2),
-    **dict.fromkeys(("pm", "sm", "rm", "turn", "w&t"), (0, 0)),
+    **dict.fromkeys(("pm", "sm", "rm", "turn", "w&t", "join 2nd ball", "other ball"), (0, 0)),
 }
 """Takes from the left needle, gives to the right. Source: Craft Yarn Council master list, from memory."""
 _CABLE = re.compile(r"(\d+)/(\d+)(?:/(\d+))? [rl]p?c")

@@ -131,6 +131,11 @@ class DraftRound:
         return any(stitch(code).shapes for code in self.codes)
 
     @property
+    def two_balls(self) -> bool:
+        """Whether two sides of a neck are worked at once in it, each from its own ball."""
+        return not self.codes.isdisjoint(("join 2nd ball", "other ball"))
+
+    @property
     def gauge(self) -> str:
         """Name of the gauge it is knitted at."""
         return self.fabric.name

@@ -107,7 +107,7 @@ def _round(
         chart=draft.chart,
         chart_round=draft.chart_round,
         gauge=draft.gauge,
-        markers=draft.markers,
+        markers=() if draft.two_balls else draft.markers,  # what parts the sides of a neck is no marker
         line=draft.line,
         altered=draft.altered,
         words=words,

@@ -219,6 +219,13 @@ class EdgeShaping:
 
 
 @dataclass(frozen=True, slots=True)
+class BothSides:
+    """Two sides of a neck worked at once from here on, each from its own ball of yarn."""
+
+    place: Span
+
+
+@dataclass(frozen=True, slots=True)
 class Together:
     """Shapings that run side by side: `…, at the same time work neck dec row every 4th row 5 times`."""
 
@@ -448,7 +455,7 @@ class PrintedCount:
     """+1 if the line prints stitches gained (`8 sts inc'd`), -1 if stitches lost; 0 for a count."""
     sections: str = ""
     """What part it counts: `between` two markers, `each` section, the `gusset` or thumb, each of a `pair` of
-    parts that are all there is (front and back); empty for all stitches."""
+    parts that are all there is (front and back), each of the two `sides` of a neck; empty for all."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -482,6 +489,7 @@ Sentence = (
     | Labelled
     | Going
     | Join
+    | BothSides
     | Flat
     | Needle
     | WithYarn

@@ -72,7 +72,8 @@ class Until:
     yarn: str | None
     place: Span
     name: str = ""
-    """`marker`: `first`, `2` (the second), `last`, `end` or the kind (`gusset`, `side`) if the line says so;
+    """`marker`: `first`, `2` (the second), `last`, `end`, the kind (`gusset`, `side`) or the `neck` edge
+    between two sides worked at once, if the line says so;
     `turn`: `ds` or `wrap` if it names that stitch; `end`: `across` if the line says no more than that."""
     ribbed: bool = False
     """`pattern`: whether the words say that the fabric is a rib."""
@@ -101,7 +102,8 @@ class Several:
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """A marker placed, slipped or removed: `pm`, `sm`, `rm`; or the start of a sock needle: `needle`."""
+    """A marker placed, slipped or removed: `pm`, `sm`, `rm`; or the start of a sock needle: `needle`; or
+    where two sides that are worked at once part: `join 2nd ball`, `other ball`."""
 
     stitch: str
     name: str

@@ -123,7 +123,7 @@ def joined_runs(text: str) -> Runs:
 
 
 def joined(runs: Iterable[tuple[str, int, str]]) -> Runs:
-    """Join equal neighbours; markers are no stitches, and a turn is a turn however it is made.
+    """Join equal neighbours; markers, and the other ball of a neck, are no stitches, and a turn is a turn however it is made.
 
     At the end of a row that leaves no stitch unworked the work is turned anyhow, whether that is written or not.
     """
@@ -132,7 +132,7 @@ def joined(runs: Iterable[tuple[str, int, str]]) -> Runs:
     made: list[tuple[str, int, str]] = []
     for printed, times, yarn in laid:
         code = {"w&t": "turn"}.get(printed, stitch(printed).code)
-        if code in ("pm", "sm", "rm") or not times or (code == "turn" and whole):
+        if code in ("pm", "sm", "rm", "join 2nd ball", "other ball") or not times or (code == "turn" and whole):
             continue
         of = "" if code in ("hold", "return", "rest", "turn", "graft", "draw") else yarn
         if made and made[-1][0] == code and made[-1][2] == of:

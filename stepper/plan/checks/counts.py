@@ -5,6 +5,7 @@ from __future__ import annotations
 from stepper.plan.checks.count_reading import read_as
 from stepper.plan.drafts import Finding
 from stepper.plan.fabric.marker_sections import between_markers, sections
+from stepper.plan.lines.held.gaps import pieces_ahead
 from stepper.plan.model import Run
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import PrintedCount
@@ -70,6 +71,9 @@ def _check_sections(instruction: PrintedCount, printed: int, needles: Needles) -
                 f"{needles.count} in all.",
             )
         return
+    if instruction.sections == "sides":
+        _check_sides(instruction.place, printed, needles)
+        return
     if not needles.markers:
         needles.report(instruction.place, "there are no markers on the needles to count between.")
         return
@@ -81,6 +85,19 @@ def _check_sections(instruction: PrintedCount, printed: int, needles: Needles) -
         needles.report(
             instruction.place, f"the pattern prints {printed} stitches there; the lines come to {counts}."
         )
+
+
+def _check_sides(place: Span, printed: int, needles: Needles) -> None:
+    """Compare a count printed of each side of a neck: of both at once, or of one while the other waits."""
+    found = sections(needles) if needles.two_balls else tuple(pieces_ahead(needles))
+    if len(found) != 2 and needles.held:
+        found = (needles.count, *(number for number in needles.held.values() if number == printed))[:2]
+    if len(found) != 2:
+        needles.report(place, "a count of each side is printed, and the stitches are not in two sides.")
+    elif set(found) != {printed}:
+        counts = " and ".join(map(str, dict.fromkeys(found)))
+        told = f"the pattern prints {printed} stitches on each side; the lines come to {counts}."
+        needles.report(place, told)
 
 
 def _picked_up_to(printed: int, place: Span, needles: Needles) -> bool:

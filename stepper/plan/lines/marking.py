@@ -9,6 +9,7 @@ from __future__ import annotations
 from itertools import accumulate
 
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.both_sides import BESIDE_NECK
 from stepper.project.laying_out import MarkAfter
 
 
@@ -16,6 +17,10 @@ def mark_after(instruction: MarkAfter, needles: Needles) -> None:
     """Place markers after so many stitches each, or one in from each end; report what does not fit."""
     counts = [numbers.of(needles.size) for numbers in instruction.counts]
     if needles.counting.lost:
+        return
+    if needles.two_balls:
+        needles.report(instruction.place, BESIDE_NECK)
+        needles.lose()
         return
     places = tuple(accumulate(counts))
     if instruction.ends:

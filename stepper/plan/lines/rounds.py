@@ -18,7 +18,7 @@ from stepper.plan.lines.held.gaps import refuse_across_gap
 from stepper.plan.lines.held.just_held import hold_what_was_worked
 from stepper.plan.lines.own_words import tell_markers_lost, work_own_row
 from stepper.plan.lines.short_row_method import tell_turning
-from stepper.plan.model import Item, flatten
+from stepper.plan.model import Item, flatten, runs_written
 from stepper.plan.state.needles import MOST_ROUNDS, Needles, PartReachedError
 from stepper.plan.stitches.phrase import WorkedPhrase, work_phrase
 from stepper.plan.stitches.row_elements import MisfitError
@@ -77,8 +77,7 @@ def work_template(template: Template, needles: Needles) -> None:
             needles.short_rows.back.add(id(template))
     if needles.markers and any(isinstance(one, Mark) and one.name == "all" for one in template.elements):
         needles.remarks.append("remove the markers")  # where they hang is not said stitch by stitch
-    needles.markers = worked.markers
-    _keep_names(template, needles)
+    _keep_markers(template, worked, needles)
     if worked.parted and not needles.flat:
         needles.turn_to_rows()
     needles.emit(
@@ -96,6 +95,14 @@ def work_template(template: Template, needles: Needles) -> None:
     if worked.begins and not needles.flat:
         begin_round_at(worked.begins, template, needles)
     check_promised(template.counts, needles, first=first)
+
+
+def _keep_markers(template: Template, worked: WorkedPhrase, needles: Needles) -> None:
+    """Take the markers as a row leaves them; the one that parts two sides goes on as long as it does."""
+    joins = any(run.stitch == "join 2nd ball" for run in runs_written(worked.items))
+    needles.sides_parted = (needles.two_balls or joins) and len(worked.markers) == 1
+    needles.markers = worked.markers
+    _keep_names(template, needles)
 
 
 def _keep_names(template: Template, needles: Needles) -> None:
@@ -231,6 +238,7 @@ def work_out(template: Template, needles: Needles) -> WorkedPhrase:
         needles.size,
         needles.yarn,
         needles.markers,
+        needles.two_balls,
         wrong,
         needles.short_rows.gap,
         needles.short_rows.turns,

@@ -37,6 +37,7 @@ from stepper.plan.lines.marking import mark_after
 from stepper.plan.lines.named_rounds import ROUND_NAME
 from stepper.plan.lines.own_words import begins_or_ends
 from stepper.plan.lines.rounds import repeat, work_template
+from stepper.plan.lines.shaping.both_sides_shaping import over_both_sides, part_sides
 from stepper.plan.lines.shaping.edge_shaping import work_at_edge
 from stepper.plan.lines.shaping.edges_side_by_side import work_edges_together
 from stepper.plan.lines.shaping.intervals import (
@@ -49,17 +50,18 @@ from stepper.plan.lines.shaping.likewise import shown_before, work_as_shown
 from stepper.plan.lines.shaping.side_by_side import work_together
 from stepper.plan.lines.stripes import end_in_stripes, work_stripes
 from stepper.plan.lines.wrong_side import tell_other_side, tell_wrong_side
-from stepper.plan.model import Run
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import move_over, over_needles
 from stepper.plan.state.own_gauge import gauge_for
+from stepper.plan.stitches.both_sides import BESIDE_NECK
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.told_only import WHEN_DONE
 from stepper.project.duration import Ended, Paced, Times, UntilCount, UntilLength
 from stepper.project.instructions import (
     AtIntervals,
     BindOff,
+    BothSides,
     BreakYarn,
     ChartWork,
     Crossed,
@@ -126,6 +128,7 @@ _give(Striped, work_stripes)
 _give(Going, go_on_in)
 _give(AtIntervals, work_at_intervals)
 _give(EdgeShaping, work_at_edge)
+_give(BothSides, part_sides)
 _give(EdgesTogether, work_edges_together)
 _give(Together, work_together)
 _give(Evenly, work_evenly)
@@ -408,10 +411,10 @@ def _(instruction: BindOff, needles: Needles) -> None:
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles to bind off.")
         return
-    needles.markers = ()
     code = {"graft": "graft", "draw": "draw"}.get(instruction.how, "bo")
     end_in_stripes(instruction, needles)
-    needles.emit((Run(code, needles.count, needles.yarn),), 0, bound_off=instruction.manner)
+    needles.emit(over_both_sides(code, needles), 0, bound_off=instruction.manner)
+    needles.markers = ()
     needles.section.pattern = ()
     needles.short_rows.turns = ()
     needles.side = "RS"
@@ -458,6 +461,10 @@ def _(instruction: MarkAfter, needles: Needles) -> None:
 @work.register
 def _(instruction: MarkEvery, needles: Needles) -> None:
     every = instruction.every.of(needles.size)
+    if needles.two_balls:
+        needles.report(instruction.place, BESIDE_NECK)
+        needles.lose()
+        return
     if not 0 < every < max(needles.count, 1):
         needles.report(
             instruction.place, f"a marker every {every} stitches does not go on {needles.count} stitches."

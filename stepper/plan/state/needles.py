@@ -60,6 +60,8 @@ class Needles:
     """Section and line that last put stitches on hold under each name."""
     markers: tuple[int, ...] = ()
     """Places of the markers, from the right side. Unit: stitches from the beginning."""
+    sides_parted: bool = False
+    """Whether a second ball was joined, at the one place that `markers` then has; see `two_balls`."""
     ends: tuple[int, ...] = ()
     """Where the needles of a sock end, but the last; empty if nobody can tell. Unit: stitches."""
     flat: bool = False
@@ -134,6 +136,7 @@ class Needles:
         """Go on with a count that is known again."""
         self.counting.lost, self.counting.off, self.count = False, 0, count
         self.markers, self.ends, self.short_rows.turns, self.short_rows.gap = (), (), (), None
+        self.sides_parted = False
 
     def warn(self, place: Span, message: str) -> None:
         """Note something the knitter should know."""
@@ -150,6 +153,11 @@ class Needles:
         return self.side == "WS" and (self.flat or self.short_rows.gap is not None)
 
     @property
+    def two_balls(self) -> bool:
+        """Whether two sides of a neck are worked at once, each from its own ball; no marker is there then."""
+        return self.sides_parted and len(self.markers) == 1
+
+    @property
     def here(self) -> Span:
         """Where the line in hand stands; the beginning of the file before the first."""
         return self.line.place or Span(line=max(1, self.line.number), column=1)
@@ -162,6 +170,7 @@ class Needles:
             flat=self.flat,
             side="WS" if self.wrong else "RS",
             markers=self.markers,
+            parted=self.two_balls,
             gap=self.short_rows.gap,
             turns=self.short_rows.turns,
         )
@@ -180,7 +189,7 @@ class Needles:
         self.leave_stripes()
         if not self.count:
             self.stripes_left = None
-            self.flat, self.side, self.markers = False, "RS", ()
+            self.flat, self.side, self.markers, self.sides_parted = False, "RS", (), False
             self.short_rows = replace(self.short_rows, gap=None, turns=())
 
     def emit(
@@ -242,8 +251,17 @@ class Needles:
         self._next_side(phrase, turned=turned)
         self._add(draft)
 
+    def _refuse_one_piece(self) -> None:
+        """Report a row worked as over one piece, where the needles hold two sides of a neck."""
+        told = "two sides are worked at once here, each from its own ball, and this is not read of both."
+        self.report(self.here, told, "Write the row out, for each side to its neck edge.")
+        self.lose()
+
     def _add(self, draft: DraftRound) -> None:
         """Take a round as worked; what was said of it alone is not said of the next."""
+        if self.two_balls and draft.after and not (draft.two_balls and draft.flat):
+            self._refuse_one_piece()
+            return
         if not self.count:
             self.joined, self.last.markers_lost = False, 0
             begin = len(self.drafts)

@@ -13,6 +13,7 @@ from itertools import groupby
 from stepper.craft.even.manners import Manner
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run
+from stepper.plan.stitches.both_sides import BALLS, cross_neck
 from stepper.plan.stitches.cable_cells import cross_again
 from stepper.plan.stitches.evenly import even_round, in_fabric, usual_change
 from stepper.plan.stitches.inline_repeats import said_so_often
@@ -383,6 +384,9 @@ class Cursor(RowRepeats):
     def _mark(self, element: Mark, items: list[Item]) -> None:
         if element.name == "all":
             self.waiting, self.placed = [], []
+            return
+        if self.facing.parted or element.stitch in BALLS:
+            cross_neck(element, self, items)
             return
         if element.stitch == "pm":
             self.placed.append(self.made)

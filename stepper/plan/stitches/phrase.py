@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Group, Item, Run, flatten, runs_written
+from stepper.plan.stitches.both_sides import with_other_ball
 from stepper.plan.stitches.cursor import Cursor
 from stepper.plan.stitches.round_sources import RoundSources
 from stepper.plan.stitches.row_elements import JustWorked, MisfitError
@@ -81,6 +82,8 @@ def work_phrase(
     items = cursor.work_row(elements)
     cursor.check_taken(place)
     used, made = cursor.used, cursor.made
+    if met.parted:
+        items = with_other_ball(items, met, yarn, place)
     worked = tuple(items)
     _leave_rest(cursor, items, count, place)
     after = count - used + made

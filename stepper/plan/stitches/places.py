@@ -70,6 +70,8 @@ class RoundProgress:
 
     def _marker(self, element: Until | Several | ChartPart, name: str) -> int:
         """Return the place of the next marker or the last; in the round, its end counts as one."""
+        if self.facing.parted or name == "neck":
+            return self._neck(element, name)
         if name == "first" and self.facing.markers and self.facing.markers[0] < self.used:
             raise MisfitError(element.place, "the first marker of the row is behind this place.")
         if name.isdigit():
@@ -112,6 +114,18 @@ class RoundProgress:
             "no marker is left in this round.",
             "Place markers first: pm in a line, or Place marker every 20 sts.",
         )
+
+    def _neck(self, element: Until | Several | ChartPart, name: str) -> int:
+        """Return the place where two sides that are worked at once part."""
+        if name == "neck" and self.facing.parted and self.waiting:
+            self.aimed = self.waiting[0]
+            return self.aimed
+        told = "no marker is left where two sides are worked at once."
+        if name == "neck" and self.facing.parted:
+            told = "the neck edge is behind this place."
+        elif name == "neck":
+            told = "two sides are not worked at once here, so nobody can tell where the neck edge is."
+        raise MisfitError(element.place, told, 'Write "to end", or "to last 3 sts".')
 
     def _marker_by_number(self, element: Until | Several | ChartPart, number: int) -> int:
         """Return the place of the second marker of the row, the third, and so on.

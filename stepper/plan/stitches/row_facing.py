@@ -35,6 +35,8 @@ class Facing:
     """Whether the row goes on from a turn in the round."""
     wrong: bool = False
     """Whether it is worked from the wrong side."""
+    parted: bool = False
+    """Whether the one marker is none, but the neck between two sides that are worked at once."""
     begins_at_turn: bool = False
 
     @property
@@ -61,6 +63,7 @@ def face(
     flat: bool,
     side: str,
     markers: tuple[int, ...] = (),
+    parted: bool = False,
     gap: int | None = None,
     turns: tuple[int, ...] = (),
 ) -> Facing:
@@ -71,12 +74,13 @@ def face(
         flat: Whether the piece is worked in rows.
         side: Side of the row, `RS` or `WS`.
         markers: Places of the markers, from the right side.
+        parted: Whether the one marker is the neck between two sides worked at once.
         gap: Where the last row was turned before its end, from the right side; None after a whole row.
         turns: Places of all turns not worked past yet, from the right side.
     """
     wrong = side == "WS"
     if gap is None and not wrong:
-        return Facing(count=count, end=count, markers=markers, turns=turns)
+        return Facing(count=count, end=count, markers=markers, turns=turns, parted=parted)
 
     def own(place: int) -> int:
         return count - place if wrong else place
@@ -94,6 +98,7 @@ def face(
             turns=tuple(end - start for end in ends if end > start),
             turns_behind=tuple(end for end in ends if end <= start),
             wrong=wrong,
+            parted=parted,
             begins_at_turn=gap is not None,
         )
     start %= count

@@ -381,7 +381,7 @@ class ElementBuilder:
 
     def _el_mark(self, tree: Any) -> Element:
         words = str(tree.children[0]).lower()
-        code = "pm" if words.startswith("p") else "rm" if words.startswith("r") else "sm"
+        code = _MARKS.get(words[0], "sm")
         _, _, name = words.partition(" for ")
         self.said.extend([" ".join(str(tree.children[0]).split())] if name else [])
         if code == "rm" and words.endswith("markers"):
@@ -435,6 +435,8 @@ class ElementBuilder:
         return TurnHere(method, self._tree_place(tree), left)
 
 
+_MARKS = {"p": "pm", "r": "rm", "j": "join 2nd ball", "o": "other ball"}
+"""What is meant by a word of a marker, or of the two balls of a neck, by its first letter; else `sm`."""
 _TAILS = ("EDGE_TAIL", "FROM_PLACE", "FOR_NAME", "MANNER", "BIND_MANNER", "MODIFIER")
 
 

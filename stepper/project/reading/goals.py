@@ -37,6 +37,8 @@ def read_goal(tree: Any) -> str:
     words = next(str(child).lower() for child in tree.children if getattr(child, "type", "") == "MARKER")
     if re.search(r"\b(?:bor|beg|beginning|end)\b", words):
         return "end"
+    if "neck" in words:
+        return "neck"
     if re.search(r"\b(?:first|1st)\b", words):
         return "first"
     by_number = re.search(r"\s#?([1-8])$", words)

@@ -17,6 +17,7 @@ from stepper.project.duration import Duration, Ended, Rounds, Times, UntilLength
 from stepper.project.instructions import (
     Assumed,
     BindOff,
+    BothSides,
     BreakYarn,
     Flat,
     Forms,
@@ -346,6 +347,9 @@ class Builder(ChartBuilder):
     def _do_flat(self, tree: Any) -> Flat:
         return Flat(self._tree_place(tree), tree.children[0].type == "TURN_WORK")
 
+    def _do_both_sides(self, tree: Any) -> BothSides:
+        return BothSides(self._tree_place(tree))
+
     def _do_needle(self, tree: Any) -> list[Sentence]:
         token = tree.children[0]
         place = self._place(token)
@@ -467,6 +471,8 @@ def _part_counted(words: str) -> str:
         return "gusset"
     if re.match(r"each\s+for\b", words, re.I):
         return "pair"
+    if re.search(r"\bside\b", words, re.I):
+        return "sides"
     return "each" if re.search(r"each|every|all", words, re.I) else "between"
 
 

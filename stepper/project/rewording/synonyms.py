@@ -45,6 +45,7 @@ from stepper.project.rewording.style.whole_page_synonyms import WHOLE_PAGES
 from stepper.project.rewording.style.yarn_synonyms import YARNS
 from stepper.project.rewording.style.yoke_synonyms import YOKES
 from stepper.project.rewording.synonym import Synonym
+from stepper.project.rewording.work.both_sides_synonyms import BOTH_SIDES
 from stepper.project.rewording.work.cast_on_synonyms import CASTING
 from stepper.project.rewording.work.chart_synonyms import CHARTS
 from stepper.project.rewording.work.fabric_synonyms import FABRICS
@@ -80,6 +81,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *YARNS,
     *OLD_PRINT,
     *PIECES,
+    *BOTH_SIDES,
     *OTHER_WORDS,
     *BETWEEN,
     *FILLERS,

@@ -30,7 +30,7 @@ def refuse_across_gap(items: Iterable[Item], after: int, place: Span, needles: N
         needles: The knitting before it.
     """
     last = needles.drafts[-1] if needles.drafts else None
-    if last is None or last.after != needles.count or after > needles.count:
+    if last is None or last.after != needles.count or after > needles.count or needles.two_balls:
         return
     gap = _bound_off_within(last)
     runs = list(runs_written(tuple(items)))

@@ -10,6 +10,7 @@ from __future__ import annotations
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template
 from stepper.plan.lines.rounds import work_template
+from stepper.plan.lines.shaping.both_sides_shaping import work_at_both
 from stepper.plan.lines.shaping.edge_sides import side_beginning_at
 from stepper.plan.lines.shaping.intervals import none_in_size, work_between
 from stepper.plan.lines.shaping.schedule import occasions
@@ -22,6 +23,9 @@ from stepper.project.stitchwork import Element, Numbers, Until, Work
 def work_at_edge(instruction: EdgeShaping, needles: Needles) -> None:
     """Change stitches at one edge, row by row, as often as the line says."""
     if needles.counting.lost or none_in_size(instruction.number, needles):
+        return
+    if needles.two_balls:
+        work_at_both(instruction, needles)
         return
     side = side_beginning_at(instruction.edge, instruction.place, needles)
     if not side:

@@ -137,19 +137,19 @@ SHAPING: tuple[Synonym, ...] = (
     # --- several at one edge ---
     row(
         "edge",
-        rf"((?:^|[.:])\s*)at\s+(?:the\s+)?(neck|armhole|front|side)\s+edges?\s*,?\s*((?:bo|{OFF})\s+{N}\s+{STS})\b",
+        rf"((?:^|[.:])\s*)at\s+(?:the\s+|each\s+)?(neck|armhole|front|side)\s+edges?\s*,?\s*((?:bo|{OFF})\s+{N}\s+{STS})\b",
         r"\1\3 at \2 edge",
         "At neck edge, bind off 3 sts once, then 2 sts twice.",
     ),
     row(
         "edge",
-        rf"\b(bo|{OFF})\s+at\s+(?:the\s+|each\s+)?(neck|armhole|front|side)\s+edges?\s*,?\s*(?:every\s+other\s+row\s*,?\s*)?({N}\s+{STS})\b",
+        rf"\b(bo|{OFF})\s+(?:at|from)\s+(?:the\s+|each\s+)?(neck|armhole|front|side)\s+edges?\s*,?\s*(?:every\s+other\s+row\s*,?\s*)?({N}\s+{STS})\b",
         r"\1 \3 at \2 edge",
         "Bind off at neck edge 3 sts once, 2 sts twice.",
     ),
     row(
         "edge",
-        rf"((bo|{OFF})\s+{N}\s+{STS}\s+at\s+(?:the\s+)?(neck|armhole|front|side)\s+edge\s+(?:{N}\s+times|once|twice))\s*,?\s*(?:then\s+|and\s+)?({N}\s+{STS})\s+(?={N}\s+times\b|once\b|twice\b)",
+        rf"((bo|{OFF})\s+{N}\s+{STS}\s+at\s+(?:the\s+|each\s+)?(neck|armhole|front|side)\s+edge\s+(?:{N}\s+times|once|twice))\s*,?\s*(?:then\s+|and\s+)?({N}\s+{STS})\s+(?={N}\s+times\b|once\b|twice\b)",
         r"\1. \2 \4 at \3 edge ",
         "Bind off 3 sts at neck edge once, then 2 sts twice.",
         again=True,
