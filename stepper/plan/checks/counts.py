@@ -88,14 +88,13 @@ def _check_sections(instruction: PrintedCount, printed: int, needles: Needles) -
 
 
 def _check_sides(place: Span, printed: int, needles: Needles) -> None:
-    """Compare a count printed of each side of a neck: of both at once, or of one while the other waits."""
+    """Compare a count printed of each side of a neck: of both at once, or of the one in hand."""
     found = sections(needles) if needles.two_balls else tuple(pieces_ahead(needles))
-    if len(found) != 2 and needles.held:
-        found = (needles.count, *(number for number in needles.held.values() if number == printed))[:2]
-    if len(found) != 2:
+    divided = any(draft.divide for draft in needles.drafts[needles.section.start :])
+    if len(found) != 2 and not (divided or needles.held):
         needles.report(place, "a count of each side is printed, and the stitches are not in two sides.")
-    elif set(found) != {printed}:
-        counts = " and ".join(map(str, dict.fromkeys(found)))
+    elif set(found if len(found) == 2 else (needles.count,)) != {printed}:
+        counts = " and ".join(map(str, dict.fromkeys(found if len(found) == 2 else (needles.count,))))
         told = f"the pattern prints {printed} stitches on each side; the lines come to {counts}."
         needles.report(place, told)
 

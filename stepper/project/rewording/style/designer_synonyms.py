@@ -56,9 +56,9 @@ STATEMENTS: tuple[Synonym, ...] = (
         "Knit 1 rnd. You should now have 240 sts (50 sts for each sleeve, 70 sts each for front and back).",
     ),
     said_row(
-        "each side|each shoulder|each front|either side|each sleeve",
-        rf"{_S}(?P<said>{N}\s+{STS}\s+(?:rem(?:ain(?:ing)?)?\b\.?\s+|left\s+)?(?:on|for|at|in)?\s*(?:each|either)\s+(?:side|shoulder|front|sleeve)(?:\s+of\s+(?:the\s+)?(?:neck|front|back|opening))?){_E}$",
-        "Next row (RS): K28, BO 16 sts, k to end. 28 sts rem each side.",
+        "each shoulder|each front|either side|each sleeve|each side of",
+        rf"{_S}(?P<said>{N}\s+{STS}\s+(?:rem(?:ain(?:ing)?)?\b\.?\s+|left\s+)?(?:on|for|at|in)?\s*(?:(?:each|either)\s+(?:shoulder|front|sleeve)|(?:either\s+side|each\s+side(?=\s+of\s+(?:the\s+)?(?:front|back|opening))))(?:\s+of\s+(?:the\s+)?(?:neck|front|back|opening))?){_E}$",
+        "Next row (RS): K28, BO 16 sts, k to end. 28 sts rem for each shoulder.",
     ),
     said_row(
         "markers on",

@@ -71,7 +71,7 @@ BOTH_SIDES: tuple[Synonym, ...] = (
         "each side",
         rf"((?:^|[.:;]\s+|[(\[])\s*{N}\s+{STS}){_REST}(?=\s*[.)\]]|\s*$)",
         r"\1 on each side of the neck",
-        "Next row (RS): K28, join 2nd ball, bind off 30 sts, k to end. 28 sts each side.",
+        "Next row (RS): K28, bind off 30 sts, k to end. 28 sts each side.",
     ),
     row(
         "shoulder edge",

@@ -20,7 +20,7 @@ def test_the_lines_are_read(printed: str) -> None:
     ("printed", "kept"),
     [
         ("You should now have 50 sts for each sleeve and 70 sts each for front and back.", "50 sts for each sleeve"),
-        ("44 sts rem on each side of neck.", "44 sts rem on each side of neck"),
+        ("44 sts rem for each shoulder.", "44 sts rem for each shoulder"),
         ("There are 4 markers on your needle.", "There are 4 markers"),
         ("Rounds start at the left underarm.", "Rounds start at the left underarm"),
         ("Please do not copy or distribute this pattern.", "do not copy"),
@@ -38,7 +38,7 @@ def test_what_is_told_is_said_and_works_nothing(printed: str, kept: str) -> None
     "printed",
     [
         "You should now have 50 sts for each sleeve, inc 2 sts evenly.",
-        "44 sts rem on each side of neck, bind off 4.",
+        "44 sts rem for each shoulder, bind off 4.",
         "There are 4 markers on your needle, remove two.",
         "Rounds start at the left underarm with k2.",
         "Do not count short rows as rounds except the last.",
