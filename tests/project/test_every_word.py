@@ -115,6 +115,13 @@ SILENT_THERE = {
     # The head names the rows, and the change falls on each of them whether that is said again or not.
     "Rows 1 and 2: Cast off 4 sts at the beginning of each row.": ("each",),
     "Rows 3-6: Inc 1 st at each end of every row.": ("every",),
+    # Of two sides worked at once, what is done at the neck edge is done at each; balls are of one side each.
+    "Bind off 2 sts at each neck edge once. 46 sts.": ("each",),
+    "Bind off 6 sts at each shoulder edge twice.": ("each",),
+    "Dec 1 st at each neck edge every 4th row 8 times — 18 sts rem each side.": ("each",),
+    "Dec 1 st at each neck edge every RS row twice. 42 sts.": ("each",),
+    "Working both sides at the same time with separate balls of yarn, dec 1 st at each neck edge every RS row twice.": ("separate", "each"),
+    "Working each side at the same time with a separate ball, bind off 2 sts at each neck edge once.": ("separate", "each"),
     # The decrease is named again.
     "Rep rows 1 and 2 four more times, until you have 17 sts.": ("until",),
     "Row 3: K1, k2tog, knit until there's 1 stitch left, k1.": ("there's",),
