@@ -20,6 +20,7 @@ from stepper.plan.lines.again.another_part import (
 )
 from stepper.plan.lines.again.rest_of_part import find_rest
 from stepper.plan.lines.again.reversed_part import match_other_side, work_reversed
+from stepper.plan.lines.again.section_rows import keep_section_rows
 from stepper.plan.lines.line_in_hand import begin_line
 from stepper.plan.lines.section_lines import blocks, work_block
 from stepper.plan.lines.shaping.edges_agree import check_edges
@@ -58,6 +59,7 @@ class Course:
         for section in self.needles.project.sections:
             self._begin(section, section.name)
             self._work(section, section.lines)
+            keep_section_rows(self.needles)
             if section is not sections_of_piece(section, self.needles.project.sections)[-1]:
                 continue  # the second piece comes behind all sections of the first
             for instruction, source in self.to_come:
@@ -75,7 +77,13 @@ class Course:
             # A chart and its copy without bobbles share a name, so what was read of one must not be used for
             # the other.
             needles.caches.drawn, needles.caches.charted = {}, {}
+        in_hand = needles.stripes.last if needles.stripes is not None else needles.yarn
         needles.begin_section(name, section.yarn, project.fabrics[section.gauge])
+        if needles.count and in_hand and not section.own_yarn and in_hand != section.yarn:
+            needles.yarn = in_hand
+            called = project.yarns[in_hand].name
+            told = f"{section.name} goes on in {called}: nothing names another yarn here."
+            needles.warn(section.place, told)
         method = section.short_rows or turned_in(section.lines)
         needles.short_rows.method = method or needles.short_rows.method
         needles.alterations.printed_mm = None

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 from functools import lru_cache
 from typing import Final
 
 from stepper.project.rewording.remarks.idle import leaves_nothing_to_do
+from stepper.regex import regex
 
 WHEN_DONE: Final = "when it is done: "
 """Before a remark of what comes once the last stitch of a piece is worked: seams, ends, pressing."""
-_FULL_STOP: Final = re.compile(r"[.!] +(?=[A-Z])")
+_FULL_STOP: Final = regex(r"[.!] +(?=[A-Z])")
 
 
 def lead_in_once(remarks: Iterable[str]) -> tuple[str, ...]:

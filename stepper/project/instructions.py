@@ -159,6 +159,8 @@ class ChartWork:
     """Whether the times are all there are, and not those from here on: `4 times in all`."""
     announced: bool = False
     """Whether it is only said to begin; which of its rounds are worked is said next."""
+    numbers: tuple[int, ...] = ()
+    """Its rounds, where they are not worked upwards one after the other: `rnds 5, 4 and 3 of chart A`."""
 
 
 @dataclass(frozen=True, slots=True)

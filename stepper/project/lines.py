@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from itertools import pairwise
 
 from stepper.project.draft import FileDraft
 from stepper.project.instructions import Line, Remark, Unread
@@ -11,7 +12,7 @@ from stepper.project.marks.mark_references import take_references
 from stepper.project.marks.part_marks import single_stars, without_marks
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.lists import take_definitions
-from stepper.project.pattern_heads import SECTION_NUMBER, heads_pattern
+from stepper.project.pattern_heads import SECTION_NUMBER, WRITTEN, as_first_row, heads_pattern
 from stepper.project.problems import Span
 from stepper.project.reading.announced import rows_of_announced
 from stepper.project.reading.clauses import clauses_of
@@ -59,9 +60,14 @@ def read_work(
     rows = take_definitions(rows, own, words.names, draft.problems, respelt)
     rows = take_references(rows, respelt)
     rows, marks, opening = _marked(rows)
+    heads = [
+        _as_heading(text, rows[number + 1][0] if number + 1 < len(rows) else "")
+        for number, (text, _) in enumerate(rows)
+    ]
+    below = [False, *(heads_pattern(text, under) for (text, _), (under, _) in pairwise(rows))]
     rows = [
-        (_as_heading(text, rows[number + 1][0]), place) if number + 1 < len(rows) else (text, place)
-        for number, (text, place) in enumerate(rows)
+        (as_first_row(head) if first else head, place)
+        for head, first, (_, place) in zip(heads, below, rows, strict=False)
     ]
     lines: list[Line] = []
     index = 0
@@ -141,6 +147,7 @@ _HEADING = regex(
 
 _NUMBERED = regex(rf"^\s*{SECTION_NUMBER}")
 _WORKED_OVER = regex(r"\s*(?:[:,\u2013\u2014-]\s*|\bis\s+)(worked\s+over\b[^()]*)$", re.I)
+_WRITTEN = regex(rf"(?<=\w){WRITTEN}(?=\s*(?:[(,]|$))", re.I)
 _ALSO_SAID = regex(r"(?<=\d|s|e),\s*(?:worked\s+)?in\s+(?:the\s+)?(?:rounds?|rows)\)$", re.I)
 _LONGEST_NAME = 48
 """Letters that the name of a line may have."""
@@ -153,7 +160,7 @@ def _as_heading(text: str, below: str) -> str:
     row = _NOTE.sub("", below)  # a first row that is not read stands as a note in a pasted file
     if heads_pattern(text, row):
         head = _NUMBERED.sub(lambda number: " " * len(number.group()), text.rstrip().rstrip(":."))
-        head = _WORKED_OVER.sub(r" (\1)", head)
+        head = _WORKED_OVER.sub(r" (\1)", _WRITTEN.sub("", head))
         head = _ALSO_SAID.sub(")", head) if len(head) > _LONGEST_NAME else head
         return f"{head}:" if row == below else f"Note: {head}"
     match = _HEADING.match(text)

@@ -163,6 +163,8 @@ class Section:
     place: Span
     short_rows: str = ""
     """How short rows are turned: `german`, `wrap` or `plain`; empty if the section does not say."""
+    own_yarn: bool = False
+    """Whether the file names its yarn; else it goes on in the yarn in hand."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 
 from stepper.regex import regex
 
-NAME_ENDS = r"(?:pattern|patt|stitch|st|rib|ribbing|lace|mesh|twill|moss|cable|panel|motif)"
+NAME_ENDS = r"(?:pattern|patt|stitch|st|rib|ribbing|lace|mesh|twill|moss|cable|panel|motif|chart)"
 """What the name of a stitch pattern ends with."""
 _OF_SEVERAL = r"\s+(?:[a-h]|[ivx]{1,3}|\d{1,2})"
 NUMBERED = rf"(?:{_OF_SEVERAL})?"
@@ -30,14 +30,18 @@ OF_GARMENT = regex(
     re.I,
 )
 """Words of parts of a garment: what is named by one, with the stitches it has, is knitted where it stands."""
+WRITTEN = (
+    r"(?:\s*[(,:\u2013\u2014-]?\s*(?:written(?:\s+(?:out|instructions?|version|directions?))?|in\s+words)\b\s*\)?)?"
+)
+"""What a heading says of a chart whose rows are written below it: "Chart A (written instructions)"."""
 SECTION_NUMBER = r"(?:\d{1,2}(?:\.\d{1,2})*[.)]?\s+)?"
 """The number of a section of the page, if one stands before a name: "6.1 Ridge (any number of sts)"."""
 _HEAD = regex(
     rf"\s*{SECTION_NUMBER}"
     r"(?!(?:work|cont|continue|knit|purl|beg|begin|change|rep|repeat|cast|with|using|next|now|in|on|for"
     r"|these|this|that|rows?|rnds?|rounds?)\b)(?!.*\bforms?\b)"
-    rf"(?:(?P<name>[A-Za-z][\w' -]{{0,40}}\b{NAME_ENDS}{NUMBERED}"
-    rf"|(?:panel|cable|motif|patt(?:ern)?){_OF_SEVERAL})\b\.?\s*(?:{BEFORE_WIDTH}{WIDTH}\.?)?"
+    rf"(?:(?P<name>(?:\d\s?[x/]\s?\d\s+(?={NAME_ENDS}\b)|[A-Za-z][\w' -]{{0,40}}\b){NAME_ENDS}{NUMBERED}"
+    rf"|(?P<one>(?:panel|cable|motif|patt(?:ern)?|chart){_OF_SEVERAL}))\b\.?{WRITTEN}\s*(?:{BEFORE_WIDTH}{WIDTH}\.?)?"
     rf"|(?P<wide>[A-Za-z][\w' -]{{0,40}}?)\s*\(\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH}))\s*:?\s*",
     re.I,
 )
@@ -48,6 +52,14 @@ _WIDTH_ALONE = regex(rf"\(\s*(?:(?:worked\s+)?over\s+(?:an?\s+)?)?{ANY_WIDTH}\s*
 """What a pattern needs, in a row of its own below the name: "(multiple of 4 sts plus 2)"."""
 _FIRST = regex(r"\W*(?:(?:row|rnd|round)s?\s+1\b(?!\d)|(?:1st|first)\s+(?:row|rnd|round)\b)", re.I)
 """The head of the first row of a pattern."""
+_ONLY = regex(
+    r"\s*(?P<each>(?:all|every|each)\s+(?P<row>row|rnd|round)s?)\s*(?:\(rs\s*(?:&|and)\s*ws\)\s*)?:", re.I
+)
+"""The head of the one row that is a whole pattern: "All rows:"."""
+_IN_WORDS = regex(
+    r"\W*(?:in\s+words|written(?:\s+(?:out|instructions?|version|directions?))?)\s*[:.]?\s*", re.I
+)
+"""A row that only says that the rows of a chart are written out below it."""
 
 
 def heads_pattern(row: str, below: str) -> bool:
@@ -60,7 +72,25 @@ def heads_pattern(row: str, below: str) -> bool:
     match = _HEAD.fullmatch(row)
     if match is None or (match["wide"] and not match["any"] and OF_GARMENT.search(match["wide"])):
         return False
-    return bool(_FIRST.match(below))
+    return bool(_FIRST.match(below) or _ONLY.match(below))
+
+
+def is_in_words(row: str) -> bool:
+    """Return whether a row below the name of a chart only says that its rows are written: "In words:"."""
+    return _IN_WORDS.fullmatch(row) is not None
+
+
+def as_first_row(row: str) -> str:
+    """Return the only row of a pattern as its first: "All rows: K." is "Row 1:   K.", letters in place.
+
+    Any other row is returned as it is. To be asked of a row right below the name of a pattern alone.
+    """
+    match = _ONLY.match(row)
+    if match is None:
+        return row
+    head = f"{match['row']} 1"
+    room = match.end() - 1 - match.start("each") - len(head)
+    return f"{row[: match.start('each')]}{head}:{' ' * room}{row[match.end():]}"
 
 
 def goes_with_head(row: str, above: str) -> bool:
@@ -71,12 +101,17 @@ def goes_with_head(row: str, above: str) -> bool:
 def name_in_head(row: str) -> str:
     """Return the name in a row for which `heads_pattern` holds, in lower case."""
     match = _HEAD.fullmatch(row)
-    return " ".join((match["name"] or match["wide"]).lower().split()) if match else ""
+    return " ".join((match["name"] or match["one"] or match["wide"]).lower().split()) if match else ""
 
 
 def key_of(name: str) -> str:
-    """Return a name in the form used for looking up patterns: without "the", "pattern" or "stitch"."""
-    words = re.sub(rf"^\s*{SECTION_NUMBER}(?:the\s+)?", "", " ".join(name.lower().split()))
+    """Return a name in the form used for looking up patterns: without "the", "pattern" or "stitch".
+
+    A rib is called by its stitches: "2 x 2 ribbing" is `2x2 rib`.
+    """
+    words = " ".join(name.lower().split())
+    words = re.sub(r"^(\d)\s?[x/]\s?(\d)\s+rib(?:bing)?(?=\s|$)", r"\1x\2 rib", words)
+    words = re.sub(rf"^\s*{SECTION_NUMBER}(?:the\s+)?", "", words)
     return re.sub(r"(?:\s+(?:pattern|patt|stitch|st))+\.?$", "", words)
 
 

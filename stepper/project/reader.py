@@ -38,6 +38,7 @@ from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.lists import can_be_name
 from stepper.project.problems import Problem, Span, nearest, one_of
 from stepper.project.reading.wording import Words
+from stepper.project.reading.written_charts import call_written_charts
 from stepper.project.sizes import find_size, nearest_size, read_sizes
 from stepper.project.stripes.stripe_sequences import StripeSequences
 from stepper.project.yaml_file.fields import Fields
@@ -361,7 +362,7 @@ def _sections(
             draft.report(section.place, told)
         names[section.name] = section.place
         sections.append(section)
-    return tuple(sections)
+    return call_written_charts(tuple(sections), draft.charts)
 
 
 def _name_of(item: object) -> str:
@@ -390,7 +391,10 @@ def _section(
     if work is None or name is None:
         return None
     lines = read_work(work, words, draft, abbreviations, stripes, behind)
-    return Section(name=title, gauge=gauge, yarn=yarn, lines=lines, place=name.place, short_rows=short_rows)
+    own = "yarn" in fields.found
+    return Section(
+        name=title, gauge=gauge, yarn=yarn, lines=lines, place=name.place, short_rows=short_rows, own_yarn=own
+    )
 
 
 def _short_rows(fields: Fields, draft: FileDraft) -> str:

@@ -5,8 +5,11 @@ from __future__ import annotations
 import pytest
 
 from stepper.plan.compile import compile_plan
+from stepper.plan.model import flatten
 from stepper.project.reader import read_project
 from tests.plan.lines.again.test_another_part import counts, knit, refused
+from tests.plan.test_compile import plan_of
+from tests.project.samples import project
 
 SLEEVE = ("== sleeve", "CO 8 sts. Work flat.", "Knit 2 rows.", "Bind off.")
 
@@ -63,3 +66,15 @@ def test_a_second_piece_begins_in_the_size_the_first_began_in() -> None:
     plan = compile_plan(project).plan
     assert plan is not None
     assert [round_.after for round_ in plan.rounds] == [8, 12, 0, 8, 12, 0]
+
+
+def test_a_section_goes_on_in_the_yarn_in_hand() -> None:
+    """A heading changes no yarn: that it goes on in contrast is told, and one that the file names is taken up."""
+    work = "Cast on 12 sts. Join in the round.\nWith A, knit 2 rounds."
+    later = "  - name: band\n{}    work: |\n      Knit 2 rounds.\n      Bind off.\n"
+    plan = plan_of(project(work) + later.format(""))
+    assert {run.yarn for one in plan.rounds[1:5] for run in flatten(one.phrase)} == {"A"}
+    assert any("band goes on in moss" in caution.text for caution in plan.warnings)
+    named = plan_of(project(work) + later.format("    yarn: MC\n"))
+    assert {run.yarn for one in named.rounds[3:5] for run in flatten(one.phrase)} == {"MC"}
+    assert not any("goes on in" in caution.text for caution in named.warnings)

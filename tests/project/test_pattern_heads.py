@@ -4,7 +4,15 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.project.pattern_heads import goes_with_head, heads_pattern, key_called, name_in_head
+from stepper.project.pattern_heads import (
+    as_first_row,
+    goes_with_head,
+    heads_pattern,
+    is_in_words,
+    key_called,
+    key_of,
+    name_in_head,
+)
 
 
 @pytest.mark.parametrize(
@@ -70,3 +78,45 @@ def test_a_panel_is_called_by_the_end_of_its_name_where_no_other_ends_so() -> No
 def test_the_stitches_a_pattern_needs_may_stand_below_its_name(row: str, above: str, goes: bool) -> None:
     """Magazines set them in a row of their own; the sizes of a part or how often it is made are none of it."""
     assert goes_with_head(row, above) == goes
+
+
+@pytest.mark.parametrize(
+    ("row", "name"),
+    [
+        ("2x2 Rib (multiple of 4 sts)", "2x2 rib"),
+        ("Chart A (multiple of 6 sts, 5 rnds)", "chart a"),
+        ("CHART B", "chart b"),
+        ("Lace Chart (written instructions)", "lace chart"),
+        ("Slip Stitch Pattern", "slip stitch pattern"),
+    ],
+)
+def test_a_rib_by_its_numbers_and_a_chart_in_words_are_patterns(row: str, name: str) -> None:
+    """Their rows stand below, often one for all: "Every rnd:"."""
+    assert heads_pattern(row, "Every rnd: *K2, p2; rep from * to end.")
+    assert heads_pattern(row, "Row 1 (RS): Knit.")
+    assert not heads_pattern(row, "Every other rnd: Knit.")
+    assert not heads_pattern(row, "All rnds are knit.")
+    assert name_in_head(row) == name
+
+
+def test_the_only_row_of_a_pattern_is_its_first() -> None:
+    """Each letter behind its head keeps its place, so that a problem stands under what is printed."""
+    for row in ("Every rnd: *K2, p2.", "All rows: Knit.", "  Each row: Purl.", "All rows (RS & WS): Knit."):
+        first = as_first_row(row)
+        assert len(first) == len(row)
+        assert first.split() == [row.lower().split()[1].rstrip("s:"), "1:", *row.split(":")[1].split()]
+    assert as_first_row("All WS rows: Purl.") == "All WS rows: Purl."
+    assert as_first_row("Every rnd 4 times: Knit.") == "Every rnd 4 times: Knit."
+
+
+def test_a_rib_has_one_key() -> None:
+    """However its numbers are joined."""
+    assert {key_of(name) for name in ("2x2 rib", "2 x 2 ribbing", "2/2 Rib")} == {"2x2 rib"}
+    assert key_of("twisted rib") == "twisted rib"
+
+
+def test_a_row_only_says_that_a_chart_is_written_below() -> None:
+    """Any other word makes it a row of the page."""
+    assert is_in_words("In words:")
+    assert is_in_words("Written instructions:")
+    assert not is_in_words("Written instructions for Chart B:")

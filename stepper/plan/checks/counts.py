@@ -25,7 +25,7 @@ def check_count(instruction: PrintedCount, needles: Needles) -> None:
     if instruction.change and needles.drafts:
         last = needles.drafts[-1]
         changed = (last.after - last.before) * instruction.change
-        if changed != printed:
+        if changed != printed and printed * instruction.change != _changed_by_rows_above(needles):
             gained = "gained" if instruction.change > 0 else "lost"
             needles.report(
                 instruction.place,
@@ -53,6 +53,15 @@ def check_count(instruction: PrintedCount, needles: Needles) -> None:
             )
         )
         needles.counting.off = short
+
+
+def _changed_by_rows_above(needles: Needles) -> int | None:
+    """Return what the numbered rows right above a line without rows of its own gained; None without any."""
+    rows, end = needles.last.written
+    here = len(needles.drafts)
+    if not rows or end != here or needles.line.start != here:
+        return None
+    return needles.drafts[-1].after - needles.drafts[-len(rows)].before
 
 
 def _check_sections(instruction: PrintedCount, printed: int, needles: Needles) -> None:

@@ -23,7 +23,7 @@ _TAKEN_INTO = regex(
     r"|(?P<stockinette>st\.?\s?st|stockinette|stocking))\b",
     re.I,
 )
-_AS_THEY_LOOK = re.compile(
+_AS_THEY_LOOK = regex(
     r"\bk(?:nit(?:ting)?)?\s+(?:all\s+)?(?:the\s+)?knits?\b.{0,12}?(?:,|and|&)\s*p(?:url(?:ing)?)?\s+(?:all\s+)?(?:the\s+)?"
     r"purls?\b",
     re.I,

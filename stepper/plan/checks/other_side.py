@@ -15,8 +15,9 @@ from stepper.plan.drafts import DraftRound
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
 from stepper.project.problems import Span
+from stepper.regex import regex
 
-_SIDED: Final = re.compile(r"\b(?:fronts?|shoulders?|half|side)\b", re.I)
+_SIDED: Final = regex(r"\b(?:fronts?|shoulders?|half|side)\b", re.I)
 """Parts of a garment of which there is one for each side of the body."""
 _PAIRS: Final = (("left", "right"), ("first", "second"), ("1st", "2nd"), ("one", "other"))
 

@@ -13,6 +13,7 @@ from stepper.plan.state.needles import Needles
 from stepper.project.duration import Rounds
 from stepper.project.instructions import ChartWork, WorkRounds
 from stepper.project.model import Chart
+from stepper.project.problems import one_of
 from stepper.project.stitchwork import Numbers
 
 
@@ -54,6 +55,9 @@ def work_chart(instruction: ChartWork, needles: Needles) -> None:
         needles.report(instruction.place, told)
         return
     times = instruction.times.of(needles.size) if instruction.times else 1
+    if instruction.numbers:
+        _work_in_own_order(instruction, chart, times, needles)
+        return
     cycle = _rounds(range(first, last + 1), chart, instruction, needles)
     begin = len(needles.drafts)
     if instruction.lasts is not None:
@@ -66,6 +70,25 @@ def work_chart(instruction: ChartWork, needles: Needles) -> None:
         needles.section.pattern = cycle
     else:
         establish(cycle, needles, start=begin)
+
+
+def _work_in_own_order(instruction: ChartWork, chart: Chart, times: int, needles: Needles) -> None:
+    """Work rounds of a chart in the order in which the line names them: "rnds 5, 4, 3 and 2 of chart A"."""
+    missing = [number for number in instruction.numbers if not 1 <= number <= len(chart.rounds)]
+    rounds, told = len(chart.rounds), ""
+    if missing:
+        told = f'chart "{chart.name}" has {rounds} rounds, and no round {one_of(map(str, missing))}.'
+    elif chart.right_side_only:
+        told = "that chart shows right-side rows alone, and its rows are worked in another order here."
+    elif instruction.lasts is not None:
+        told = "how long rows in another order go on is read in repeats alone."
+    if told:
+        needles.report(instruction.place, told, "Write each round by itself.")
+        return
+    begin = len(needles.drafts)
+    cycle = _rounds(instruction.numbers, chart, instruction, needles)
+    repeat(cycle, times * len(cycle), needles, instruction.place)
+    establish(cycle, needles, start=begin)
 
 
 def _go_on_beside(instruction: ChartWork, chart: Chart, needles: Needles) -> None:

@@ -86,9 +86,15 @@ def cycle_of(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] 
 
 
 def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | None:
-    """Set up a rib named by its stitches, as "k2, p2 rib"; in rows it ends as it begins."""
+    """Set up a rib named by its stitches, as "k2, p2 rib"; in rows it ends as it begins.
+
+    The page's own rows of that name come first.
+    """
     place = instruction.place
     knit, purl = (int(word) for word in instruction.manner.split()[1:])
+    own = needles.patterns.get(f"{knit}x{purl} rib")
+    if own is not None:
+        return own
     over = needles.count % (knit + purl)
     if over and not (needles.flat and over == knit):
         multiple = f"a multiple of {knit + purl}{f', or {knit} more' if needles.flat else ''}"

@@ -136,6 +136,8 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
     _refuse_disorder(block, needles)
     if min(order) == 1:
         needles.section.numbered = {}
+        needles.section.numberings += 1
+        needles.section.first_side = side_of(1, order)
     elif block[0].label:
         _fill_before(order, block[0], needles)
     turns = any(turns_midway(line) for line in block)
@@ -417,6 +419,9 @@ def _shapes_each(row: Sentence, line: Line) -> bool:
 def _chart_fills(line: Line, drawn: ChartWork, needles: Needles) -> bool:
     """Return whether the times in a line for rows of a chart agree with its numbers; report it if not."""
     chart = charts_by_name(needles).get(drawn.name.lower())
+    if drawn.numbers:
+        needles.report(drawn.place, "rows of a chart in another order are read in a line without numbers.")
+        return False
     if drawn.times is None and drawn.lasts is None:
         return True
     rounds = (drawn.last or (len(chart.rounds) if chart is not None else 0)) - (drawn.first or 1) + 1

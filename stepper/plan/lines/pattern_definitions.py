@@ -49,6 +49,8 @@ def _called(needles: Needles) -> set[str]:
     for one in (one for line in needles.project.lines for one in line.sentences):
         if isinstance(one, WorkRounds) and one.manner.startswith(NAMED):
             called.add(key_of(one.manner.removeprefix(NAMED)))
+        if isinstance(one, WorkRounds) and one.manner.startswith("rib "):
+            called.add("{}x{} rib".format(*one.manner.split()[1:]))
         if isinstance(one, Repeated):
             called.add(key_of(one.pattern))
         if isinstance(one, Phrase):

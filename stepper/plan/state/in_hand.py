@@ -39,6 +39,10 @@ class SectionInHand:
     """The rounds last set up or repeated, shaping and all."""
     numbered: dict[int, Template] = field(default_factory=dict)
     """The rounds written out, by number."""
+    numberings: int = 0
+    """How often its rounds were numbered from 1."""
+    first_side: str = ""
+    """The side of round 1, if it is in rows and the page says so."""
     named: dict[str, Template] = field(default_factory=dict)
     """Rounds with a name of their own: `dec round`."""
     in_all: set[str] = field(default_factory=set)

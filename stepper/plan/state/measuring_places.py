@@ -14,6 +14,11 @@ from stepper.plan.state.held_below import height_of, piece_begun, rows_below
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import UntilLength, UntilLike
 from stepper.project.problems import one_of
+from stepper.regex import regex
+
+_IN_ONE_PIECE = frozenset({"piece", "work", "shawl", "cowl", "scarf", "wrap", "blanket"})
+_NUMBERED = regex(r"(?:section|part|clue|stage)\s+(?:\w{1,5})\b", re.I)
+"""The name of a section by its number: one of a piece that is worked on."""
 
 
 def measured_from(duration: UntilLength, needles: Needles) -> int:
@@ -38,6 +43,8 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
         return needles.last.apart
     if duration.start == "section" and needles.last.measured > max(needles.section.start, piece):
         return needles.last.measured
+    if duration.start == "section" and duration.of in _IN_ONE_PIECE and _NUMBERED.match(needles.section.name):
+        return piece
     if duration.start == "section" and duration.of in _WHOLE and ", " in needles.section.name:
         return _piece_of_sections(needles, piece)
     if duration.start != "cast-on":
@@ -253,7 +260,7 @@ def stretch_named(name: str, needles: Needles, drafts: Sequence[int]) -> tuple[i
         Index of its first draft, and the index after its last; None if there is none.
     """
     texts = needles.project.line_texts
-    word = re.compile(rf"\b{re.escape(_stem(name))}", re.I)
+    word = regex(rf"\b{re.escape(_stem(name))}", re.I)
     rib = _stem(name) == "rib"
     own = [
         at

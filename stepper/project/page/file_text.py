@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from itertools import groupby
+from itertools import groupby, pairwise
 from typing import Final
 
 from stepper.craft.figures import format_number
@@ -25,6 +25,8 @@ from stepper.project.page.own_stripes import stripe_rows
 from stepper.project.page.pasted import Pasted
 from stepper.project.page.pieces import PagePart, Piece
 from stepper.project.page.quoting import comment, size_line, value, writable
+from stepper.project.pattern_heads import heads_pattern, key_of, name_in_head
+from stepper.project.reading.written_charts import written_key
 from stepper.project.records import records_in
 from stepper.project.stitchwork import ChartPart, Until, Work
 from stepper.records import dataclass
@@ -253,7 +255,8 @@ def _charts(pasted: Pasted) -> list[str]:
         for record in records_in(line.sentences)
         if isinstance(record, ChartWork | ChartPart) and not getattr(record, "defined", False)
     )
-    missing = [name for name in asked if name not in drawn]
+    written = _written(pasted)
+    missing = [name for name in asked if name not in drawn and not written_key(name, written, drawn)]
     if not drawn and not missing:
         return []
     rows = ["", "charts:"]
@@ -272,6 +275,16 @@ def _charts(pasted: Pasted) -> list[str]:
             "      .",
         ]
     return rows
+
+
+def _written(pasted: Pasted) -> set[str]:
+    """Return the keys of the charts whose rows the page writes out."""
+    found = set[str]()
+    for part in pasted.parts:
+        told = [piece for piece in part.pieces if piece.kind != "comment"]
+        heads = (head.text for head, below in pairwise(told) if heads_pattern(head.text, below.text))
+        found |= {key for name in heads if "chart" in (key := key_of(name_in_head(name))).split()}
+    return found
 
 
 def _sign(sign: str) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from stepper.project.page.orders import casts_on, holds_instruction
+from stepper.project.rewording.asides import label_instructs
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -16,7 +17,7 @@ _PART = regex(
     r"button\s*bands?|buttonhole\s+band|hood|pockets?|shoulders?|raglan|cowl|shawl|scarf|mitten|mitt|sock|"
     r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welt|centre|center|finishing|assembly|making\s+up|"
     r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|section|panel|flap|placket|trim|ruffle|directions"
-    r"|instructions|pattern|set-?up|cast-?on|bind-?off|tab|lace|main)\b",
+    r"|instructions|pattern|set-?up|cast-?on|(?:i-?cord|picot|stretchy|elastic)\s+bind[\s-]?off|bind-?off|tab|lace|main)\b",
     re.I,
 )
 """Words that name a part of a garment, or the beginning of its instructions."""
@@ -45,6 +46,12 @@ _FRONT = regex(
 )
 """Words that head text that is not knitted: materials, gauge, abbreviations."""
 
+_BARE = regex(
+    r"\W*(?:(?:with|using)\s[^,]{1,30},\s*)?(?:work|cont(?:inue)?|rep(?:eat)?)\s+"
+    r"(?:even|straight|as\b|until|for|(?:\d+|one|two|three|four|five|six|eight|ten)\s+(?:more\s+)?(?:rows?|rnds?|rounds?|cm|in)\b|\d)",
+    re.I,
+)
+"""A row that says only how long something is worked."""
 _COMMENTS = regex(
     r"(?:(?:leave|post|add)\s+(?:a|your)\s+)?(?:\d{1,4}\s+)?(?:(?:readers?'?s?'?|your|the)\s+)?"
     r"(?:comments?|responses?|replies|reactions|thoughts\s+on\s.{1,60})(?:\s*\(\d{1,4}\))?"
@@ -70,6 +77,23 @@ _STITCH_PATTERN = regex(
 _NUMBERED = regex(
     r"^(?:step|part|section)\s+(?:\d{1,2}|[IVX]{1,4}|one|two|three|four|five)\s*[:.–—-]\s*", re.I
 )
+_SECTION = regex(
+    r"(?P<called>(?:section|part|clue|stage)\s+(?:\d{1,2}|[A-H]|[IVX]{1,4}|one|two|three|four|five|six|seven|eight|nine|ten)\b)"
+    r"\s*(?:[:.\u2013\u2014-]\s*)?(?P<title>[^\d.;*:()\[\]]{0,48}?)\s*(?:[(\[](?P<aside>[^()\[\]\d.;*]{1,60})[)\]])?\s*:?",
+    re.I,
+)
+"""A section by its number, with what it is about: "SECTION 3 (eyelets)", "Section 2: Lace"."""
+_YARN = regex(r"\bcolou?rs?\s+[A-H]\b|\b(?:MC|CC\d?)\b|^[A-H]$")
+_UNSAID = regex(rf"{_YARN.pattern}|\b(?:once\s+)?(?:again|more)$", re.I)
+"""Words of an aside that tell nothing to do: a yarn by its letter, "stripes again"."""
+_FABRIC_HEAD = regex(
+    r"(?:(?:the|first|second|third|fourth|final|last|upper|lower|main|top|bottom)\s+)*"
+    r"(?:colou?r\s?work|fair\s+isle|stranded|lace|eyelets?|stripes?|striped|mosaic|garter|stockinette|slip(?:ped)?[\s-]st(?:itch)?"
+    r"|textured?|mesh|cables?|cabled|ridges?|increases?|transition)"
+    r"(?:\s+(?:stitch|stripes?|ridges?|bands?|section|panel|part|lace|eyelets?|edging|colou?rwork))*\s*:?",
+    re.I,
+)
+"""What a part of a shawl or cowl is called by its fabric: "Colorwork", "Second Slip Stitch Section"."""
 HOW_OFTEN = r"(?:make|work|knit)\s+(?:\d{1,2}|one|two|three|four|five|six|both)"
 """How often a part is made, in brackets behind its name."""
 _MADE = regex(
@@ -114,6 +138,10 @@ def heading_of(row: str) -> Heading | None:
         row: A row of the text, as copied.
     """
     plain = _undressed(row)
+    part = _part(plain)
+    section = _section(row) if part is None or not _all_of_parts(part.name) else None
+    if section is not None:
+        return section
     chart = _CHART.match(plain.rstrip(":"))
     if chart and len(plain) <= 60:
         return Heading(kind="chart", name=chart.group(1).lower(), rest=chart.group("rest").strip(" :"))
@@ -125,7 +153,45 @@ def heading_of(row: str) -> Heading | None:
     if front and _heads_front(plain, front):
         rest = plain[front.end() :].lstrip(" :.-–—=")
         return Heading(kind="front", name=front.group().lower(), rest=rest)
-    return _part(plain)
+    return part
+
+
+def _section(row: str) -> Heading | None:
+    """Return what a row heads that calls a section by its number; None if it says what is worked, too."""
+    match = _SECTION.fullmatch(" ".join(row.split()).strip("*_#•~=|<> "))
+    if match is None or not match["called"][0].isupper():
+        return None
+    title, aside = match["title"].strip(" -"), (match["aside"] or "").strip()
+    titled = not title or title.isupper() or title[:1].isupper()
+    if not titled or any(label_instructs(words) for words in (title, _UNSAID.sub("", aside)) if words):
+        return None
+    name = f"{match['called']}: {title}" if title else match["called"]
+    return Heading(kind="part", name=name.lower(), aside=aside)
+
+
+def names_one_yarn(row: str) -> bool:
+    """Return whether the heading of a section names one yarn, in which it is then worked."""
+    match = _SECTION.fullmatch(" ".join(row.split()).strip("*_#•~=|<> "))
+    words = f"{match['title']} {match['aside'] or ''}".strip() if match is not None else ""
+    several = re.search(r"\bcolou?rs\b|(?:&|,|\band\b)\s*(?:[A-H]|MC|CC\d?)\b", words)
+    return not several and len(_YARN.findall(words)) == 1
+
+
+def fabric_part(row: str, below: str) -> Heading | None:
+    """Return the part of a shawl or cowl that a row heads by its fabric; None if it heads none.
+
+    Where the row below it only says how long, "Work 10 rows", the heading is the one to name the fabric.
+
+    Args:
+        row: The row.
+        below: The next row that is not empty; empty if there is none.
+    """
+    plain = _undressed(row)
+    words = [word for word in plain.rstrip(": ").split() if word not in ("and", "the", "of")]
+    titled = bool(words) and all(word[:1].isupper() for word in words)
+    if not titled or _FABRIC_HEAD.fullmatch(plain) is None or _BARE.match(below):
+        return None
+    return Heading(kind="part", name=plain.rstrip(": ").lower())
 
 
 def _undressed(row: str) -> str:

@@ -16,6 +16,7 @@ from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.page.orders import SWATCH, casts_on
 from stepper.project.page.pieces import Piece, works
 from stepper.project.page.stops import ENDS, begins_row, goes_on, sentences_of, stands_in_stops
+from stepper.project.pattern_heads import as_first_row, heads_pattern, is_in_words
 from stepper.project.problems import Span
 from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.parsing import made_plain
@@ -105,10 +106,17 @@ class PageLines:
                 break  # the row of stitches would be cut in two
             if taken < most and not self.rows[at + taken - 1].endswith(ENDS):
                 break  # the row below goes on with the sentence: "Rep last 2 rows 3 times" / "more"
-            line = self.read(" ".join(self.rows[at : at + taken]))
+            line = self.read(self._text(at, taken))
             if line is not None:
                 return taken, line
         return self._broken_anywhere(at)
+
+    def _text(self, at: int, taken: int) -> str:
+        """Join rows; the only row of a pattern whose name stands above it, "All rows:", is its first."""
+        text = " ".join(self.rows[at : at + taken])
+        before = reversed(self.rows[max(0, at - 3) : at])
+        above = next((row for row in before if row and not is_in_words(row)), "")
+        return as_first_row(text) if heads_pattern(above, text) else text
 
     def _broken_anywhere(self, at: int) -> tuple[int, Line | None]:
         """Read a row that does not end its sentence together with those below it, however they begin."""

@@ -18,6 +18,7 @@ from stepper.project.page.headings import (
     Heading,
     begins_work,
     chart_in_words,
+    fabric_part,
     heading_of,
     inline_part,
     is_clutter,
@@ -25,6 +26,7 @@ from stepper.project.page.headings import (
     is_whole_piece,
     is_within_piece,
     names_a_stretch,
+    names_one_yarn,
     names_technique,
     shouted_part,
     shouts,
@@ -34,7 +36,7 @@ from stepper.project.page.orders import SWATCH, casts_on, has_row_head, holds_in
 from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
 from stepper.project.page.stops import ENDS, is_broken_at, sentences_of
-from stepper.project.pattern_heads import heads_pattern, name_in_head
+from stepper.project.pattern_heads import heads_pattern, is_in_words, name_in_head
 from stepper.project.reading.parsing import made_plain
 from stepper.project.rewording.asides import label_instructs
 from stepper.project.rewording.remarks.idle import is_imprint
@@ -70,7 +72,7 @@ _WORKING = regex(
     re.I,
 )
 _HEAD_ORDERS = regex(
-    r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn(?!\s+(?:the\s+)?heel)|purl|slip|return|transfer"
+    r"^(?:repeat|rep|join|pick|cast|bind|place|continue|cont|graft|sew|turn(?!\s+(?:the\s+)?heel)|purl|slip(?!\s+st(?:itch)?\b)|return|transfer"
     r"|hold|break"
     r"|change|increase|decrease|close)\b(?!-)"
     r"|^(?:work|knit|make|begin|divide)\b.*\b(?:in|even|straight|until|for|with|rows?|rounds?|rnds?"
@@ -159,8 +161,10 @@ class Sorter:
             self._comment(row, at, "title")
         elif (explained := self._explained(at)) > at:
             return explained
-        elif heads_pattern(row, self._below(at)):
+        elif heads_pattern(row, self._first_below(at)):
             return self._head_pattern(at)
+        elif is_in_words(row) and self.pieces and heads_pattern(self.pieces[-1].text, self._below(at)):
+            self._comment(row, at, "heading")
         elif heading is not None and self._is_heading(heading, at):
             return self._head(heading, at)
         elif self.mode == "chart" and self.charts[-1].take(row):
@@ -186,6 +190,8 @@ class Sorter:
         if heading is None and any(self.lines.rows[:at]):
             above = self.lines.rows[at - 1]
             heading = shouted_part(row, self._below(at)) or small_part(row, above, self._below(at))
+        if heading is None and self.mode == "work" and self._knits:
+            heading = fabric_part(row, self._below(at))
         return heading
 
     def _heads_a_piece(self, heading: Heading, at: int) -> bool:
@@ -279,11 +285,11 @@ class Sorter:
             self._open(heading.name, heading.aside, piece=piece, heading=row)
         else:
             self.mode, self.context = "front", ""
-        often = _is_often(heading)
-        made = self.lines.read(row) if often and self.mode == "work" else None
+        often, yarn = _is_often(heading), names_one_yarn(row)
+        made = self.lines.read(row) if (often or yarn) and self.mode == "work" else None
         if made is not None:
             self.pieces.append(Piece(kind="line", text=row, row=at + 1, line=made))
-        elif often or (_HEAD_ORDERS.search(heading.name) and not names_a_shaping(row)):
+        elif often or yarn or (_HEAD_ORDERS.search(heading.name) and not names_a_shaping(row)):
             why = _OFTEN_WHY if often else self.lines.why(row)
             self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=why))
         else:
@@ -293,6 +299,11 @@ class Sorter:
     def _below(self, at: int) -> str:
         """Return the next row that is not empty; empty if there is none."""
         return next((row for row in self.lines.rows[at + 1 :] if row), "")
+
+    def _first_below(self, at: int) -> str:
+        """Return the next row that is not empty and not only "In words:"; empty if there is none."""
+        below = (row for row in self.lines.rows[at + 1 :] if row and not is_in_words(row))
+        return next(below, "")
 
     def _head_pattern(self, at: int) -> int:
         """Take the heading of a stitch pattern: its rows are lines, of the part in hand or one before all."""

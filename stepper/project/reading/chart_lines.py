@@ -23,10 +23,13 @@ from stepper.records import dataclass
 class ChartBuilder(PartBuilder):
     """Builds the records of lines that work rounds by their numbers, from a chart or as written above."""
 
-    def _span(self, tree: Tree[Token]) -> tuple[int, ...]:
+    def _span(self, tree: Tree[Token], *, head: bool = False) -> tuple[int, ...]:
+        """Return the numbers of rounds; three or more that are worked again may run downwards one by one."""
         found: list[int] = []
         for piece in tree.find_data("piece"):
             found.extend(self._piece(piece))
+        if not head and len(found) > 2 and all(later == number - 1 for number, later in pairwise(found)):
+            return tuple(found)
         if any(later <= number for number, later in pairwise(found)):
             told = f"rounds {', '.join(map(str, found))} are not in the order of their numbers."
             self.report(self._tree_place(tree), told)
@@ -92,8 +95,7 @@ class ChartBuilder(PartBuilder):
         made = self._chart(tree, chart, None, repeats)
         numbers = self._span(span)
         if numbers != tuple(range(numbers[0], numbers[-1] + 1)):
-            told = "rounds of a chart are read from one to another, with none left out between."
-            self.report(made.place, told, "Write each round by itself.")
+            return replace(made, numbers=numbers)
         return replace(made, first=numbers[0], last=numbers[-1])
 
     def _do_chart_all(self, tree: Any) -> ChartWork:

@@ -36,7 +36,7 @@ _HEAD = regex(
     r"|(?:all|every|rs|ws|(?:right|wrong)[-\s]side)\b[^:.*\[]*\b(?:rnds?|rounds?|rows?))\s*(?:\(?[rw]s\)?\s*)?:",
     re.I,
 )
-_LABEL = regex(r"^\s*([^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*")
+_LABEL = regex(r"^\s*((?:\d\s?[x/]\s?\d\s+(?=rib))?[^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*", re.I)
 _NEEDLE = regex(r"(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d[\d\s,&and]*|each\s+needle", re.I)
 """A needle of a sock, which is not the name of a line: "N1:", "Needles 1 and 3:"."""
 _LABEL_SIDE = regex(r"\s*\(?\b([rw])s\)?$|\s*\(\s*(r|w)(?:ight|rong)\s+side\s*\)$", re.I)

@@ -88,7 +88,7 @@ class Builder(ChartBuilder):
 
     def _head(self, tree: Tree[Token]) -> Head:
         spans = list(tree.find_data("span"))
-        numbers = self._span(spans[0]) if spans else ()
+        numbers = self._span(spans[0], head=True) if spans else ()
         if tree.data == "head_parity":
             odd = str(tree.children[0]).lower().startswith("odd")
             numbers = tuple(number for number in numbers if number % 2 == odd)
@@ -221,7 +221,7 @@ class Builder(ChartBuilder):
 
     def _do_forms_span(self, tree: Any) -> Forms:
         place = self._tree_place(tree)
-        numbers = self._span(tree.children[1])
+        numbers = self._span(tree.children[1], head=True)
         return Forms(Numbers((len(numbers),), place), forms_name(str(tree.children[2])), place, numbers)
 
     def _do_forms(self, tree: Any) -> Forms:

@@ -65,6 +65,12 @@ _LABEL_VERBS = regex(
 _NAMED = regex(
     r"\b(?:round|rnd|row|ridge|heel|edge|edging|band|section|part|shaping|hem|cuff|rib|ribbing)$", re.I
 )
+_SLIP_STITCH = regex(
+    r"slip[\s-]+st(?:itch)?\s+(?:[a-z]+\s+)?"
+    r"(?:pattern|patt|rib|ribbing|mosaic|mesh|lace|motif|panel|chart|check)\b",
+    re.I,
+)
+"""The name of a fabric that begins as an order does."""
 _NUMBERED = regex(r"^(?P<name>[^\d()\[\],]*?[a-z]\s+(?:round|rnd|row))\s+\d{1,3}$", re.I)
 """A name with a number, as pages call the successive rounds of a shaping: "Dec rnd 2"."""
 _NO_NAME = regex(
@@ -111,7 +117,7 @@ def label_instructs(label: str) -> str:
     if found is not None:
         return found.group()
     begun = _LABEL_VERBS.match(f"{name} ")
-    if begun is None:
+    if begun is None or _SLIP_STITCH.match(name):
         return ""
     verb = begun.group().split()[0].lower() not in ("with", "using", "on", "in", "at", "for", "from")
     if verb and _NAMED.search(name) and len(name.split()) <= 4:

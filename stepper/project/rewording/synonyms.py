@@ -39,6 +39,7 @@ from stepper.project.rewording.style.paragraph_synonyms import PARAGRAPHS, STOPS
 from stepper.project.rewording.style.piece_synonyms import PIECES
 from stepper.project.rewording.style.plain_synonyms import EVERYDAY
 from stepper.project.rewording.style.prose_synonyms import PROSE
+from stepper.project.rewording.style.shawl_synonyms import SHAWLS
 from stepper.project.rewording.style.textured_synonyms import RIBS_BEGUN, TEXTURED
 from stepper.project.rewording.style.told_synonyms import TOLD
 from stepper.project.rewording.style.whole_page_synonyms import WHOLE_PAGES
@@ -90,6 +91,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *OWN_LENGTHS,
     *WHOLE_PAGES,
     *HEADS,
+    *SHAWLS,
     *CHARTS,
     *TEXTURED,
     *PANELS_SET,

@@ -39,7 +39,7 @@ _BEGIN = regex(
     rf"|(?:(?P<number>{_N})\s+{_ROUNDS}\s+(?:in|of|with)?\s*)?(?P<yarn>[A-Z][A-Za-z]?\d?)(?:\s+stripe)?(?=\s*,|\s+and\b|\s*\.?\s*$)\s*,?)",
 )
 _TIMES = regex(
-    rf"^(?P<lead>\s*(?:then\s+)?)(?:work|repeat|rep|knit)\s+(?:the\s+)?(?:(?:full|whole|entire|complete)\s+)?(?P<name>{_NAME})\s+"
+    rf"^(?P<lead>\s*(?:then\s+)?)(?:work|repeat|rep|knit)\s+(?:the\s+)?(?:(?:full|whole|entire|complete)\s+)?(?:(?P<rows>\d{{1,3}})[-\s](?:row|rnd|round)\s+)?(?P<name>{_NAME})\s+"
     rf"(?P<times>once|twice|{_N}\s+times)(?P<more>\s+more)?(?P<after>\s*[.,]?\s*)$",
     re.I,
 )
@@ -48,6 +48,10 @@ _ALONE = regex(
     r"^\s*(?:is\s+|are\s+)?(?:(?:body|sleeves?|piece|hat|yoke)\s+(?:is|are)\s+)?(?:work(?:ed)?|knit(?:ted)?|continue|cont)?\W*(?:throughout)?\W*$",
     re.I,
 )
+_COUNTED = regex(
+    rf"\s*[(\[]?\s*(?P<rows>\d{{1,3}})\s+{_ROUNDS}(?:\s+(?:total|in\s+(?:all|total)))?\s*[)\]]?\.?\s*", re.I
+)
+"""How many rows a sequence has, in a row of its own below it."""
 _STRIPE_WORD = regex(r"\bstrip(?:e|ed|es|ing)\b", re.I)
 
 
@@ -101,6 +105,9 @@ class StripeSequences:
         if not listed:
             while taken < len(rows) and (more := read_stripes(rows[taken], told)) is not None:
                 stripes, taken = (*(stripes or ()), *more), taken + 1
+            counted = _COUNTED.fullmatch(rows[taken]) if taken < len(rows) else None
+            if counted is not None and int(counted["rows"]) == sum(number for number, _ in stripes or ()):
+                taken += 1
         if not stripes or (listed and not head["sign"]):
             return 0
         self.known[" ".join(head["name"].lower().split())] = stripes
@@ -150,7 +157,7 @@ class StripeSequences:
 
     def _whole(self, match: re.Match[str], row: str, place: Span) -> StripedRow | None:
         stripes = self.find(match["name"])
-        if stripes is None:
+        if stripes is None or (match["rows"] and int(match["rows"]) != sum(number for number, _ in stripes)):
             return None
         word = match["times"].lower().split()[0]
         times = {"once": 1, "twice": 2}.get(word) or _number(word)

@@ -15,6 +15,7 @@ from stepper.project.instructions import PrintedCount
 from stepper.project.model import Project
 from stepper.project.reader import read_project
 from stepper.project.stitchwork import Numbers
+from tests.plan.test_compile import compiled, plan_of
 from tests.project.samples import HEAD, project
 from tests.project.wording_patterns import Pattern, as_file, patterns
 
@@ -156,3 +157,11 @@ def test_a_count_behind_a_switch_of_size_is_checked() -> None:
     head = HEAD.replace("knit: {{size: {size}}}", "knit: {{size: {size}, then: [{{from: Increase, size: S}}]}}")
     work = f"{ROUND}Knit 2 rounds.\nIncrease: increase evenly to 50 (54, 58) sts. 50 (54, 58) sts.\nKnit 1 round."
     assert unchecked(project(work, head=head)) == []
+
+
+def test_a_change_below_numbered_rows_is_that_of_all_of_them() -> None:
+    """"4 sts inc'd." in a row of its own below four rows speaks of the four; two is what none of them gained."""
+    rows = "Cast on 10 sts. Work flat.\nRow 1: K1, yo, k to last st, yo, k1.\nRow 2: Knit.\nRow 3: K1, yo, k to last st, yo, k1.\nRow 4: Knit.\n"
+    assert [one.after for one in plan_of(project(rows + "4 sts inc'd.\nBind off.", sizes="S", size="S")).rounds[1:]] == [12, 12, 14, 14, 0]
+    for wrong in ("2 sts inc'd.", "Knit 1 row.\n4 sts inc'd."):
+        assert compiled(project(f"{rows}{wrong}\nBind off.", sizes="S", size="S")).plan is None

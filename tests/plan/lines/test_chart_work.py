@@ -123,3 +123,14 @@ def test_a_chart_between_markers_fills_the_stitches_between_them() -> None:
 def test_a_round_of_a_chart_that_is_past_is_not_worked_to(work: str, told: str) -> None:
     """Which rows are meant is told, never guessed."""
     assert told in faults(project(START + work, head=FOUR))
+
+
+def test_rounds_of_a_chart_are_worked_in_the_order_of_the_line() -> None:
+    """A band that is mirrored goes down the chart again; a round that the chart has not is told."""
+    line = "Work rnds 3, 2 and 1 of chart peak."
+    rounds = plan_of(project(START + line, head=FOUR)).rounds[-3:]
+    up = plan_of(project(START + "Work rnds 1-3 of chart peak.", head=FOUR)).rounds[-3:]
+    assert [one.phrase for one in rounds] == [one.phrase for one in reversed(up)]
+    assert "no round" in faults(project(START + "Work rnds 99, 98 and 97 of chart peak.", head=FOUR))
+    assert "without numbers" in faults(project(START + "Rnds 1-3: Work rnds 3, 2 and 1 of chart peak.", head=FOUR))
+    assert "in repeats" in faults(project(START + "Work rnds 3, 2 and 1 of chart peak for 5 cm.", head=FOUR))

@@ -170,3 +170,12 @@ def test_a_part_with_a_shoulder_that_no_line_names_is_not_measured(ending: str) 
     head = BACK.replace("{rows}", "20").replace(work, f"{work if 'Work' not in ending else ''}      {ending}\n")
     front = "Cast on 40 sts. Work flat.\nWork in stockinette st until front measures same as back to shoulders.\nBind off."
     assert "is of the shoulder" in faults(project(front, head=head, sizes="one", size="one"))
+
+
+def test_a_numbered_section_is_measured_as_the_piece_it_is_a_part_of() -> None:
+    """"Until piece measures 10 cm" in Section 2 of a cowl means the cowl: 28 rounds, 14 of them in Section 1."""
+    work = "Cast on 60 sts.\nJoin in the round.\nKnit for 5 cm."
+    later = "  - name: {}\n    work: |\n      Knit until piece measures 10 cm.\n      Bind off.\n"
+    text = project(work).replace("- name: body", "- name: section 1")
+    assert len(plan_of(text + later.format("section 2")).rounds) == 1 + 28 + 1
+    assert len(plan_of(text + later.format("edging")).rounds) == 1 + 14 + 28 + 1

@@ -232,3 +232,42 @@ def test_a_row_that_is_not_read_is_offered_to_be_kept_and_not_kept_by_itself() -
 def test_a_page_that_is_read_needs_no_such_offer() -> None:
     """It would only be one thing more to read."""
     assert "Own words" not in write_file(take_apart(TORN.replace("brkyobrk", "p2"))).text
+
+
+IN_WORDS = """Tarn Cowl
+Materials
+MC: 50 g, CC: 50 g
+Gauge: 22 sts and 28 rnds = 10 cm in stockinette on 4 mm needles
+
+Stitch patterns
+2x2 Rib (multiple of 4 sts)
+Every rnd: *K2, p2; rep from * to end.
+
+Chart A (multiple of 4 sts, 2 rnds)
+In words:
+Rnd 1: *K1 MC, k3 CC; rep from *.
+Rnd 2: *K2 MC, k2 CC; rep from *.
+
+Cowl
+With MC, cast on 80 sts. Join in the round.
+Work in 2x2 Rib for 3 cm.
+
+Colorwork
+Work Rnds 1-2 of Chart A 4 times.
+
+SECTION 2 (color CC)
+Knit 2 rnds.
+Bind off.
+"""
+
+
+def test_a_chart_in_words_is_not_asked_for_and_its_rows_are_knitted() -> None:
+    """The page draws none, and needs none."""
+    pasted = take_apart(IN_WORDS)
+    assert not [piece.text for piece in pasted.pieces if piece.kind == "note"]
+    made = write_file(pasted).text
+    assert "charts:" not in made
+    assert [part.name for part in pasted.parts][-2:] == ["colorwork", "section 2"]
+    reading = read_project(re.sub(r"  # LOOK.*", "", made))
+    assert reading.project is not None, reading.problems
+    assert [one.after for one in plan_of(reading.project).rounds][-11:] == [80] * 10 + [0]

@@ -3,12 +3,14 @@ from __future__ import annotations
 import pytest
 
 from stepper.project.page.headings import (
+    fabric_part,
     heading_of,
     inline_part,
     is_clutter,
     is_explained,
     is_whole_piece,
     is_within_piece,
+    names_one_yarn,
     names_technique,
     shouted_part,
     shouts,
@@ -197,3 +199,56 @@ def test_an_explanation_becomes_one_line_before_the_garment() -> None:
     assert [part.defines for part in page.parts] == [True, False]
     assert [piece.text[:12] for piece in page.parts[0].pieces if piece.kind == "line"] == ["DECREASE TIP"]
     assert [piece.text for piece in page.pieces if piece.kind == "note"] == []
+
+
+@pytest.mark.parametrize(
+    ("row", "name"),
+    [
+        ("SECTION 7", "section 7"),
+        ("SECTION 1: STOCKINETTE", "section 1: stockinette"),
+        ("Section 3 (eyelets, color A)", "section 3"),
+        ("SECTION 6 (stripes again)", "section 6"),
+        ("Clue 2: Ripples", "clue 2: ripples"),
+    ],
+)
+def test_a_section_by_its_number_is_a_part(row: str, name: str) -> None:
+    """Pages of today cut a shawl into such sections, and lines call them by their numbers."""
+    heading = heading_of(row)
+    assert heading is not None
+    assert (heading.kind, heading.name) == ("part", name)
+
+
+@pytest.mark.parametrize(
+    "row",
+    [
+        "Section 2: Knit 4 rows",
+        "Section 3: Repeat",
+        "section 2 is worked flat",
+        "Section 2: work as for Section 1",
+        "Section 4 (work twice)",
+        "Step 2: Turn",
+    ],
+)
+def test_a_section_that_says_what_is_worked_is_no_heading(row: str) -> None:
+    """A row taken for a heading would be knitted nowhere."""
+    heading = heading_of(row)
+    assert heading is None or not heading.name.startswith(("section", "step"))
+
+
+def test_a_heading_names_the_one_yarn_of_its_section() -> None:
+    """With two of them the rows say which."""
+    assert names_one_yarn("SECTION 5 (color B)")
+    assert names_one_yarn("Section 3 (eyelets, color A)")
+    assert names_one_yarn("Section 3 in MC")
+    assert not names_one_yarn("SECTION 2 (stripes, colors A & B)")
+    assert not names_one_yarn("SECTION 2")
+
+
+def test_a_part_is_called_by_its_fabric() -> None:
+    """But not where the heading is all that names the fabric of the rows below it."""
+    for row in ("Colorwork", "Second Slip Stitch Section", "GARTER RIDGES", "Eyelet Band"):
+        assert fabric_part(row, "Row 1: Knit.") is not None
+    assert fabric_part("Garter Stitch", "Work 10 rows.") is None
+    assert fabric_part("Stockinette", "With CC, work for 4 in.") is None
+    assert fabric_part("Lace and lemon cake", "Row 1: Knit.") is None
+    assert fabric_part("garter ridge", "Row 1: Knit.") is None

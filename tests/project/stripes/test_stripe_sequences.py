@@ -119,3 +119,14 @@ def test_the_stripes_may_stand_below_their_head() -> None:
     assert made.take(["Stripe sequence", "2 rnds MC", "1 rnd CC", "Knit 4 rounds."], YARNS) == 3
     assert made.known == {"stripe sequence": ((2, "MC"), (1, "CC"))}
     assert StripeSequences().take(["Stripe sequence", "Knit 4 rounds."], YARNS) == 0
+
+
+def test_how_many_rows_a_sequence_has_is_checked() -> None:
+    """Below its list, and where it is called: a sum that is another is none of this sequence."""
+    made = StripeSequences()
+    assert made.take(["Stripe sequence", "2 rows MC", "1 row CC", "(3 rows)", "Knit."], YARNS) == 4
+    assert StripeSequences().take(["Stripe sequence", "2 rows MC", "1 row CC", "(4 rows)"], YARNS) == 3
+    called = made.call("Work the 3-row stripe sequence 4 times.", PLACE)
+    assert called is not None
+    assert called.reworded.text == "Work 12 rounds."
+    assert made.call("Work the 4-row stripe sequence 4 times.", PLACE) is None

@@ -15,10 +15,12 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.regex import regex
+
 _LONGEST: Final = 220
 """Most letters of a sentence that may be idle."""
 _NUMBER: Final = r"(?:\d+|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)"
-_ORDERS: Final = re.compile(
+_ORDERS: Final = regex(
     rf"[\d*\[\]:=/()]|(?<![\w'-])(?:{_NUMBER}|one|dozen|[kp]|sts?|rs|ws|mc|cc|yo|ssk|skp|psso|m1\w*|kfb|inc|dec|rep|cont|patt|foll|alt|beg|rem|co|bo|pm|sm|rm|"
     r"knit\w*|purl\w*|work\w*|slip\w*|cast\w*|bind\w*|bound|pick\w*|increas\w*|decreas\w*|repeat\w*|turn\w*|cross\w*|(?:re)?join\w*|hold\w*|held|wrap\w*|"
     r"plac(?:e|es|ed|ing)|put\w*|tak(?:e|es|en|ing)|took|leav(?:e|es|ing)|(?:is|are|be|was|were)\s+left|skip\w*|omit\w*|drop\w*|ravel\w*|unravel\w*|undo\w*|undone|rip\w*|"
@@ -33,7 +35,7 @@ _ORDERS: Final = re.compile(
     re.IGNORECASE,
 )
 """Words with one of which the free part of a sentence may say what is knitted, how often, how far or for whom."""
-_HARMLESS: Final = re.compile(
+_HARMLESS: Final = regex(
     r"\b(?:cast[-\s]on\s+edge|(?:cast|bound)[-\s]off\s+edge|stitch\s+counts?|row\s+counters?|purl\s+(?:bumps?|stitch(?:es)?|ridges?)|columns?\s+of\s+(?:purl|knit)|"
     r"(?:the|your)\s+(?:work|knitting)(?=\s*[.,]|\s*$)|stitch\s+holders?|spare\s+yarn|light-?\s?colou?red|dark-?\s?colou?red|one-?\s?colou?red|(?:a\s+(?:little|bit)\s+)?more\s+(?:room|height|depth|ease|give|hold)|"
     r"at\s+first\s+sight|in\s+the\s+first\s+wash|not\s+to\s+scale|after\s+(?:the\s+)?first\s+(?:few\s+)?(?:repeats?|rows|rounds)|all\s+round|and\s+all)\b",
@@ -58,8 +60,8 @@ _STATES: Final = (
     r"(?:gives?|saves?|prevents?|avoids?|protects?|hides?)\b|(?:will\s+)?(?:do|serve)(?=\s*$)|makes?\s+(?:it|them|sewing|seaming|counting|picking\s+up|finishing)\s+(?:much\s+|a\s+little\s+)?(?:easy|easier|simple|simpler|neat|neater|quick|quicker))"
 )
 """Verbs that do nothing to a stitch."""
-_STATEMENT: Final = re.compile(rf"{_LEAD}(?:here\s+)?(?P<who>{_HE}\b{_FREE})\s+{_STATES}(?P<rest>.*)", re.IGNORECASE)
-_SIGHT: Final = re.compile(
+_STATEMENT: Final = regex(rf"{_LEAD}(?:here\s+)?(?P<who>{_HE}\b{_FREE})\s+{_STATES}(?P<rest>.*)", re.IGNORECASE)
+_SIGHT: Final = regex(
     r"(?:as\s+you\s+(?:can|will)\s+see|you\s+(?:can|will)\s+(?:now\s+)?see\s+(?:that|how)|now\s+you\s+can\s+see|from\s+the\s+(?:right|wrong)\s+side\s+(?:this|it)\s+looks)\b(?P<rest>.*)",
     re.IGNORECASE,
 )
@@ -74,7 +76,7 @@ _CALM: Final = r"(?:do\s+not|don't|no\s+need\s+to)\s+(?:worry|panic|be\s+(?:alar
 _MEND: Final = r"(?:close|mend|sew|darn|catch|stitch)\s+(?:it|them)(?:\s+(?:up|together))?\s+(?:later|afterwards|when\s+(?:sewing|making|finishing)(?:\s+up)?)?\s*(?:with\s+(?:the|a|your)\s+(?:yarn\s+|loose\s+)?(?:tail|end|thread|wool))?(?:\s+(?:later|afterwards|of\s+the\s+(?:yarn|wool)))*"
 _ELSEWHERE: Final = r"(?:look\s+at|see|consult|compare(?:\s+it)?\s+with|watch)\s+(?:the|our|my)\s+(?:photographs?|photos?|pictures?|drawing|diagram|sketch|video|schematic|glossary|notes)"
 _CALMED: Final = rf"(?:{_CALM}(?:\s*[,:;-]+\s*(?:{_PEOPLE}\s+{_SETTLES}|it\s+gets\s+(?:easier|better)))?|{_PEOPLE}\s+{_SETTLES}|{_MEND}|{_ELSEWHERE}(?:\s+(?:on|at|in)\s+the\s+(?:back\s+page|cover|front|back|(?:last|first|next|centre)\s+pages?|end\s+of\s+the\s+(?:pattern|leaflet)))?)"
-_IF: Final = re.compile(
+_IF: Final = regex(
     rf"{_LEAD}if\s+(?:you\s+are\s+(?:not\s+sure|unsure|in\s+doubt)\b(?:\s+(?:which|what|how))?)?(?P<who>(?:\s*(?:you|your|the|it|they|there|this|a)\b)?{_FREE})(?:\s+(?:here|which\s+is\s+which|at\s+(?:this|that|either|one)\s+(?:stage|point|corner|place)))?\s*,\s*(?:then\s+|just\s+|please\s+)?{_CALMED}",
     re.IGNORECASE,
 )
@@ -90,9 +92,9 @@ _MADE_UP: Final = (
     r"match\s+(?:the\s+)?(?:stripes|patterns?|checks)\s+and\s+(?:sew|backstitch|seam|stitch)|backstitch\s+(?:the\s+|all\s+)|make\s+a\s+(?:small\s+|large\s+|big\s+)?(?:pompom|pom-pom|tassel)|"
     r"(?:wash|launder)\s+(?:by\s+hand|as|in|with|separately|warm|cool)|lay\s+the\s+[a-z]+\s+flat|keep\s+(?:a\s+little|some)\s+(?:of\s+the\s+)?(?:yarn|wool)\s+for\s+(?:mending|repairs)"
 )
-_MAKING_UP: Final = re.compile(rf"(?:(?:then|now|finally|lastly|gently|carefully|neatly)\s*,?\s+)?{_DONE}(?:gently\s+|carefully\s+|neatly\s+)?(?:{_MADE_UP})(?![\w-])(?P<sewn>.*)", re.IGNORECASE)
+_MAKING_UP: Final = regex(rf"(?:(?:then|now|finally|lastly|gently|carefully|neatly)\s*,?\s+)?{_DONE}(?:gently\s+|carefully\s+|neatly\s+)?(?:{_MADE_UP})(?![\w-])(?P<sewn>.*)", re.IGNORECASE)
 """An order for what is off the needles."""
-_NOT_SEWN: Final = re.compile(
+_NOT_SEWN: Final = regex(
     r"[*\[\]=]|(?<![\w'-])(?:[kp]\d*|sts?|\d+\s+(?:sts?|stitches|rows|rounds|rnds)|(?:rows?|rounds?|rnds?)(?!\s+ends?\b)|knit\w*|purl\w*|work(?:ed|ing|s)?|work(?=\s+(?:a|an|the|in|\d))|cast(?!-on)|bind|bound(?!-off)|pick\w*|inc\w*|dec\w*|"
     r"repeat\w*|rep|graft\w*|crochet\w*|chains?|chain|needles?|held|holders?|loops?|stitches\s+(?:on|from|left|of)|(?:live|remaining|open|held|top|edge|last)\s+stitches|until|unless|every|instead|again|times|twice|other|same|i-?cord|second\s+piece|yarn\s+\w\b|hold\w*|"
     r"slip(?!-?\s?st)\w*|slipping|markers?|casting|continu\w*|cont|pass\w*|go|goes|going|begin\w*|start\w*|add\w*|mak(?:e|es|ing)|made|sizes?|versions?|as\s+(?:for|on|before|given|with)|(?:of|in)\s+(?:garter|stock\w*|moss|seed|rib\w*|pattern|plain)|plain|"
@@ -107,7 +109,7 @@ _SAID: Final = r"(?:shaping\s+of\s+the\s+|shaping\s+for\s+the\s+)?(?:the\s+)?[a-
 _EXTRA: Final = r"(?:pockets?|pompoms?|pom-poms?|ties?|cords?|lining|fringes?|tassels?|embroidery|buttons?|belt|loop|patch(?:es)?|flowers?|beads?|ribbons?|bows?)"
 _TOOL: Final = r"(?:stitch\s+holder|safety\s+pin|(?:length|piece|scrap)\s+of\s+(?:spare|scrap|waste|contrasting)\s+yarn|bit\s+of\s+string|coin|paper\s+clip|row\s+counter|pencil)"
 _COUNT: Final = r"(?:the\s+(?:stitch\s+count|number\s+of\s+(?:sts|stitches)))"
-_FORMS: Final = re.compile(
+_FORMS: Final = regex(
     rf"{_LEAD}(?:"
     # how many rows and stitches a pattern has
     rf"{_NAME}\s+repeats\s+{_REPEATS}(?:(?:\s*,\s*|\s+and\s+|\s*,\s+and\s+){_NAME}\s+(?:repeats\s+)?{_REPEATS})*(?:\s*,\s+so\s+(?:keep|have)\s+(?:\w+\s+)?(?:little\s+|row\s+)?counters?(?:\s+going)?(?:\s*,?\s*or\s+a\s+pencil)?)?"
@@ -137,7 +139,7 @@ _FORMS: Final = re.compile(
 """Sentences whose words are all told, numbers among them."""
 
 
-_IMPRINT: Final = re.compile(
+_IMPRINT: Final = regex(
     r"printed\s+in\s+(?:(?:great|new|the)\s+)?[a-z]+(?:\s+in\s+\d{4})?|all\s+rights\s+reserved(?:\s*;\s*for\s+(?:private|personal)\s+use\s+only)?|errors\s+and\s+omissions\s+excepted|have\s+you\s+(?:a|any)\s+questions?\s+(?:about|on)\s+this\s+(?:pattern|leaflet)\s*\??|(?:first\s+)?published\s+in\s+\d{4}"
     r"|(?:for\s+(?:support|help|advice|helpful\s+advice|questions)\s*,?\s*(?:please\s+)?)?(?:write|please\s+write)\s+to\s+(?:us|the\s+address)\b(?:\s+(?:on|at|under|below|above|overleaf|the|my|our|website|picture|this|page|pattern))*|we\s+can\s+answer\s+in\s+\w+\s+languages|this\s+(?:pattern|leaflet)\s+(?:is\s+for\s+(?:personal|private)\s+use(?:\s+only)?|(?:must|may)\s+not\s+be\s+(?:re-?sold|copied|sold|reproduced)(?:[\s,]+(?:or|and|in|any|form|of|by|way|trade|except|on|condition|that|it|is|sold|its|complete|state|copied|shared|lent|without|written|permission))*)"
     r"|(?:the\s+publishers\s+cannot\s+accept|no)\s+responsibility\s+(?:can\s+be\s+accepted\s+)?for\s+(?:the\s+)?(?:use\s+of|results?\s+with)\s+other\s+(?:yarns?|wools?)|please\s+send\s+a\s+stamped\s+addressed\s+envelope(?:\s+with\s+your\s+enquiry)?|(?:see|turn\s+to)\s+page\s+\d+(?:\s+for\s+the\s+[a-z]+)?|continued\s+(?:overleaf|on\s+(?:the\s+next\s+page|page\s+\d+))"
@@ -145,11 +147,11 @@ _IMPRINT: Final = re.compile(
     re.IGNORECASE,
 )
 """What a leaflet says of itself: where it was printed, who may use it, whom to ask."""
-_TO_DO: Final = re.compile(
+_TO_DO: Final = regex(
     r"(?:please\s+)?(?:check|count|read|write|note(?!\s+that)|make|keep|use|for|if|see|look|turn)\b", re.IGNORECASE
 )
 """How advice begins that she may want to follow before she goes on."""
-_BESIDES: Final = re.compile(
+_BESIDES: Final = regex(
     rf"(?:[,;:]|\band|\bthen)\s+(?:then\s+)?(?:(?:(?:bind|cast)\s+(?:on|off)|graft|turn|begin\s+again)(?=\s*(?:$|[.,;])|\s+(?:the|all|\d))|pick\s+up\s+(?:and\s+knit\s+)?{_NUMBER}|"
     r"slipping\s+the\s+first|placing\s+an?\s+marker|go\s+on\s+to|pass\s+it\s+over|continue\s+(?:plain|in|to)\b|so\s+(?:add|knit|purl|work)\s)|"
     rf"\bending\s+with\s+an?\s+[rw]s|\bleaving\s+{_NUMBER}\s+(?:sts|stitches)|\bover\s+the\s+(?:next|last)\s+{_NUMBER}\s+(?:sts|stitches)|\bwith\s+the\s+(?:live|held)\s+(?:sts|stitches)|\bunless\s+you\s+(?:work|knit)|"

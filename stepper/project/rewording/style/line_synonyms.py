@@ -318,7 +318,7 @@ LINES: tuple[Synonym, ...] = (
     ),
     row(
         "total",
-        r"\ba\s+total\s+of\s+(\S+)\s+times\b",
+        rf"\ba\s+total\s+of\s+({N}|\S+)\s+times\b",
         r"\1 times in all",
         "Rep Rnds 1 and 2 a total of 5 times.",
     ),

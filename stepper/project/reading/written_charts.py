@@ -1,0 +1,103 @@
+"""Charts whose rows the page writes out: lines that call one work the rows under its name. No I/O.
+
+"Chart A (6 sts)" above "Rnd 1: *K1 CC, k5 MC; rep from *." names a pattern like any other that a page
+defines. Where no chart of that name is drawn, "Work rnds 1-5 of Chart A" means those rows.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Collection
+from dataclasses import fields, is_dataclass, replace
+from typing import Any
+
+from stepper.project.duration import Times
+from stepper.project.instructions import ONLY_CHART, ChartWork, Line, Repeated, Sentence, WorkRounds
+from stepper.project.model import Section
+from stepper.project.pattern_heads import key_of
+from stepper.project.stitchwork import ChartPart, Numbers
+from stepper.regex import regex
+
+_NAME = regex(
+    r"^(?P<name>chart\s+[\w' -]+?|[\w' -]*?\bchart(?:\s+(?:[a-z]|\d{1,2}))?)\s*(?:[(,:].*)?$", re.I
+)
+"""The name in the label of the rows of a chart: "Chart A (6 sts)", "Lace Chart"."""
+
+
+def chart_in_label(label: str) -> str:
+    """Return the key of the chart whose rows a label heads; empty if it heads none."""
+    match = _NAME.match(label.strip())
+    return key_of(match["name"]) if match is not None else ""
+
+
+def call_written_charts(sections: tuple[Section, ...], drawn: Collection[str]) -> tuple[Section, ...]:
+    """Return sections whose lines work the rows that the page writes out for its charts.
+
+    Args:
+        sections: The sections of the file.
+        drawn: The names of the charts that the file draws; a line that calls one of those means the drawing.
+    """
+    heads = (line.label for section in sections for line in section.lines if line.label and line.numbers)
+    written = {key for label in heads if (key := chart_in_label(label))}
+    if not written:
+        return sections
+    known = {name.lower() for name in drawn}
+    return tuple(
+        replace(section, lines=tuple(_called(line, written, known) for line in section.lines))
+        for section in sections
+    )
+
+
+def written_key(name: str, written: Collection[str], drawn: Collection[str] = ()) -> str:
+    """Return the key of the written chart that a line calls by a name; empty if it means none.
+
+    Args:
+        name: As the line has it, in words joined by hyphens: `a`, `lace`, `upper-yoke`.
+        written: The keys of the charts that the page writes out.
+        drawn: The names of those that are drawn, in small letters.
+    """
+    plain = name.lower().replace("-", " ")
+    if name.lower() in drawn or plain in drawn:
+        return ""
+    if name == ONLY_CHART:
+        return next(iter(written)) if len(written) == 1 and not drawn else ""
+    fits = [key for key in (f"chart {plain}", f"{plain} chart") if key in written]
+    return fits[0] if len(fits) == 1 else ""
+
+
+def _called(line: Line, written: Collection[str], drawn: Collection[str]) -> Line:
+    sentences = tuple(_as_rows(one, written, drawn) for one in line.sentences)
+    return line if sentences == line.sentences else replace(line, sentences=sentences)
+
+
+def _as_rows(record: Any, written: Collection[str], drawn: Collection[str]) -> Any:
+    """Return a record in which what works a written chart works its rows."""
+    if isinstance(record, ChartWork):
+        key = written_key(record.name, written, drawn)
+        return _rows_of(record, key) if key else record
+    if isinstance(record, ChartPart) and not record.defined:
+        key = written_key(record.name, written, drawn)
+        return replace(record, name=key, defined=True) if key else record
+    if isinstance(record, tuple):
+        made = tuple(_as_rows(inner, written, drawn) for inner in record)
+        return record if all(new is old for new, old in zip(made, record, strict=True)) else made
+    if is_dataclass(record) and not isinstance(record, type):
+        changed = {
+            each.name: new
+            for each in fields(record)
+            if (new := _as_rows(getattr(record, each.name), written, drawn)) is not getattr(record, each.name)
+        }
+        return replace(record, **changed) if changed else record
+    return record
+
+
+def _rows_of(chart: ChartWork, key: str) -> Sentence:
+    """Return what works the rows of a written chart; the chart itself where that would say something else."""
+    if chart.following or chart.whole or chart.announced or chart.total or (chart.first and not chart.last):
+        return chart
+    numbers = chart.numbers or (tuple(range(chart.first, (chart.last or 0) + 1)) if chart.first else ())
+    once = Numbers((1,), chart.place)
+    if chart.lasts is not None and not numbers:
+        return WorkRounds(f"named {key}", chart.lasts, chart.place)
+    lasts = chart.lasts or Times(chart.times or once, False)
+    return Repeated(numbers, chart.rounds, lasts, False, chart.place, pattern=key)
