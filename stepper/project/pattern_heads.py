@@ -14,12 +14,16 @@ NUMBERED = rf"(?:{_OF_SEVERAL})?"
 """The letter or number by which such names are told apart: "Panel A"."""
 BEFORE_WIDTH = r"\s*(?:[(,:\u2013\u2014-]|\bis\b|(?=worked\s+over\b))\s*(?:is\s+)?"
 """What stands between a name and the stitches that the pattern needs."""
+_FLAT_OR_ROUND = (
+    r"(?:(?:worked\s+)?(?:in\s+(?:the\s+)?(?:rnds?|rounds?|rows)|flat|back\s+and\s+forth)\s*[,;]\s*)?"
+)
 WIDTH = (
-    r"(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|(?:worked\s+)?over\b|\d+\s*sts\b|any\b"
+    rf"{_FLAT_OR_ROUND}(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|(?:worked\s+)?over\b|\d+\s*sts\b|any\b"
     r"|(?:odd|even)\s+number\b)[^()]*\)?"
 )
 """What a heading says of the stitches that a pattern needs, behind a bracket or comma."""
 ANY_WIDTH = (
+    rf"{_FLAT_OR_ROUND}"
     r"(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|any\s+(?:number|mult(?:iple)?)\b|(?:odd|even)\s+number\b)[^()]*\)?"
 )
 """The same where it fits many counts, as no part of a garment does: "Heel flap (28 sts)" is a part."""
@@ -39,7 +43,7 @@ SECTION_NUMBER = r"(?:\d{1,2}(?:\.\d{1,2})*[.)]?\s+)?"
 _HEAD = regex(
     rf"\s*{SECTION_NUMBER}"
     r"(?!(?:work|cont|continue|knit|purl|beg|begin|change|rep|repeat|cast|with|using|next|now|in|on|for"
-    r"|these|this|that|rows?|rnds?|rounds?)\b)(?!.*\bforms?\b)"
+    r"|these|this|that|here|below|above|see|the\s+following|rows?|rnds?|rounds?)\b)(?!.*\bforms?\b)"
     rf"(?:(?P<name>(?:\d\s?[x/]\s?\d\s+(?={NAME_ENDS}\b)|[A-Za-z][\w' -]{{0,40}}\b){NAME_ENDS}{NUMBERED}"
     rf"|(?P<one>(?:panel|cable|motif|patt(?:ern)?|chart){_OF_SEVERAL}))\b\.?{WRITTEN}\s*(?:{BEFORE_WIDTH}{WIDTH}\.?)?"
     rf"|(?P<wide>[A-Za-z][\w' -]{{0,40}}?)\s*\(\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH}))\s*:?\s*",

@@ -86,6 +86,7 @@ def test_the_stitches_a_pattern_needs_may_stand_below_its_name(row: str, above: 
         ("2x2 Rib (multiple of 4 sts)", "2x2 rib"),
         ("Chart A (multiple of 6 sts, 5 rnds)", "chart a"),
         ("CHART B", "chart b"),
+        ("Twisted rib (in the rnd, even number of sts)", "twisted rib"),
         ("Lace Chart (written instructions)", "lace chart"),
         ("Slip Stitch Pattern", "slip stitch pattern"),
     ],

@@ -26,7 +26,12 @@ from stepper.plan.fabric.named_patterns import (
     take_rows_as_pattern,
 )
 from stepper.plan.fabric.new_beginning import begin_further, split_at_beginning, stop_short
-from stepper.plan.lines.again.repeated_rounds import check_rounds, establish_pattern, repeated_cycle
+from stepper.plan.lines.again.repeated_rounds import (
+    check_rounds,
+    establish_pattern,
+    of_rows_above,
+    repeated_cycle,
+)
 from stepper.plan.lines.chart_work import work_chart
 from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_words, work_even
 from stepper.plan.lines.ended_rounds import end_with
@@ -291,6 +296,7 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
 
 @work.register
 def _(instruction: Repeated, needles: Needles) -> None:
+    instruction = of_rows_above(instruction, needles)
     if instruction.implied and not instruction.numbers:
         told = "the line does not say how often the rows before it are repeated."
         needles.miss(instruction.place, told, 'Say it: "rep last 2 rows 4 times", or until what length.')

@@ -161,6 +161,12 @@ _SPEAKER = regex(
     re.I,
 )
 """Who wrote a comment: "Anja says: "."""
+_GROWS = regex(
+    r"(?:it|(?:the|this|your)\s+(?:shawl|scarf|cowl|wrap|blanket|crescent|triangle|piece|border|lace|body|design|pattern|stitch\s+pattern)"
+    r"|[A-Z]\w+(?:\s+[A-Z]\w+){0,2})\s+(?:then\s+|also\s+|simply\s+)?(?:starts|begins|grows|gains|features|comes|gets)\b"
+    r"(?!.*(?:[;*]|\b(?:you|then|repeat|rep|work|knit|purl|slip|until|but|except|if|cast|co|bind|bo|pick)\b))[^.!?]*[.!?]?$"
+)
+"""What a page tells of a shawl before it casts on: "It grows by 4 sts on every RS row"."""
 _BULLET = regex(r"^[•·*-]\s+")
 _PROSE = regex(r"[^\W\d_]{3,}(?:['’][a-z]+)?")
 
@@ -203,6 +209,8 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
         return "gauge" if context not in ("notes of the designer", "finished measurements") else context
     if leaves_nothing_to_do(made_plain(_BULLET.sub("", sentence))):
         return "notes of the designer" if is_soft(context) else context
+    if _GROWS.match(sentence) and is_soft(context):
+        return "notes of the designer"
     if holds_instruction(sentence):
         return ""
     shown = _shown(sentence)
@@ -311,4 +319,5 @@ def _is_unnamed(text: str) -> bool:
     """Return whether a text is not prose: signs and numbers that no kind of front matter explains."""
     words = _PROSE.findall(text)
     letters = sum(len(word) for word in words)
-    return not words or letters * 2 < len("".join(text.split())) or bool(re.search(r"[*]\S|\d[kp]\b", text))
+    starred = re.search(r"(?!^\*(?:or|see|note)\b)[*]\S|\d[kp]\b", text, re.I)
+    return not words or letters * 2 < len("".join(text.split())) or starred is not None

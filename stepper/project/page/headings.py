@@ -65,9 +65,18 @@ _TOP = regex(r"(?:the\s+)?top", re.I)
 _CHART = regex(r"^chart\s+([A-Za-z0-9][\w-]*)\b(?!\s*,)(?P<rest>[^.]*)$", re.I)
 _CLUTTER = regex(
     r"^(?:(?:page|p\.)\s*\d+(?:\s*(?:of|/)\s*\d+)?|\d{1,3}|\d+\s*/\s*\d+|-\s*\d+\s*-|https?://\S+|www\.\S+"
+    r"|(?:tech(?:nical(?:ly)?)?[\s-]+edit\w*|test[\s-]+knit\w*|photograph\w*|photos?|illustrations?|layout)\s*(?:\bby\b|:).*"
+    r"|thank(?:s|\s+you)(?:\s+so\s+much|\s+very\s+much)?\s+for\s+(?:supporting|buying|purchasing|choosing|knitting|reading|testing|your)\b[^:]*"
     r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•\s]{3,})$",
     re.I,
 )
+_TOLD_BELOW = regex(
+    r"work\s+(?:(?:rows|rnds|rounds)\s+1\s*[-\u2013]\s*\d+\s+(?:of|from)\s+)?(?:the\s+)?(?:[a-z]+\s+){0,2}chart(?:\s+[a-z\d])?\s*[,(]?\s*"
+    r"or\s+(?:follow(?:ing)?\s+|use\s+|work\s+(?:from\s+)?|from\s+)?(?:the\s+)?(?:written|row[-\s]by[-\s]row)\s+(?:instructions|directions|rows|version|out)"
+    r"(?:\s+(?:below|here|that\s+follow|as\s+follows))?\s*\)?\s*[:.]?",
+    re.I,
+)
+"""A chart that is to be worked from the drawing or from the rows written right below."""
 _STITCH_PATTERN = regex(
     r"^[A-Z][\w' -]{0,40}\b(?:pattern|stitch|patt|st|rib|lace|cable|panel)\s*"
     r"\((?:[a-z ]*\bmultiple\b|(?:worked\s+)?over\b|\d+\s*sts|any\b)[^)]*\)\s*:?$",
@@ -122,6 +131,11 @@ class Heading:
     """Words in brackets after the name: `make 2`, or the name of a gauge."""
     rest: str = ""
     """The rest of the same row; it belongs to the content."""
+
+
+def is_told_below(row: str) -> bool:
+    """Return whether a row only says that a chart is worked, whose rows may stand right below it."""
+    return _TOLD_BELOW.fullmatch(" ".join(row.split())) is not None
 
 
 def is_clutter(row: str) -> bool:

@@ -23,6 +23,7 @@ from stepper.project.page.headings import (
     inline_part,
     is_clutter,
     is_explained,
+    is_told_below,
     is_whole_piece,
     is_within_piece,
     names_a_stretch,
@@ -163,6 +164,8 @@ class Sorter:
             return explained
         elif heads_pattern(row, self._first_below(at)):
             return self._head_pattern(at)
+        elif self.mode == "work" and is_told_below(row) and heads_pattern("Chart A", self._below(at)):
+            self._comment(row, at, "heading")  # those rows are worked
         elif is_in_words(row) and self.pieces and heads_pattern(self.pieces[-1].text, self._below(at)):
             self._comment(row, at, "heading")
         elif heading is not None and self._is_heading(heading, at):

@@ -42,10 +42,24 @@ def call_written_charts(sections: tuple[Section, ...], drawn: Collection[str]) -
     if not written:
         return sections
     known = {name.lower() for name in drawn}
-    return tuple(
-        replace(section, lines=tuple(_called(line, written, known) for line in section.lines))
-        for section in sections
-    )
+    made = [tuple(_called(line, written, known) for line in section.lines) for section in sections]
+    made = _defined_first(made, written)
+    return tuple(replace(section, lines=lines) for section, lines in zip(sections, made, strict=True))
+
+
+def _defined_first(sections: list[tuple[Line, ...]], written: Collection[str]) -> list[tuple[Line, ...]]:
+    """Put the rows of charts in front of all lines, where they stand behind one: pages print charts last."""
+    front: list[Line] = []
+    made: list[tuple[Line, ...]] = []
+    for lines in sections:
+        kept: list[Line] = []
+        of_chart = False
+        for line in lines:
+            headed = bool(line.label and line.numbers and chart_in_label(line.label) in written)
+            of_chart = headed or (of_chart and bool(line.numbers or line.every) and not line.label)
+            (front if of_chart else kept).append(line)
+        made.append(tuple(kept))
+    return [(*front, *made[0]), *made[1:]] if front else sections
 
 
 def written_key(name: str, written: Collection[str], drawn: Collection[str] = ()) -> str:

@@ -123,3 +123,19 @@ def test_an_order_among_what_a_page_tells_stands_under_a_mark() -> None:
     """A note of the designer is knitted by nobody."""
     assert kind_of("The Ladder is worked over 4 rows, then repeat row 1.") == ""
     assert kind_of("Slip the first stitch of every row as you come to it.") == ""
+
+
+def test_how_a_shawl_grows_is_told_and_not_knitted() -> None:
+    """What the page orders stays an order: a cast-on, a row, what she does."""
+    for told in (
+        "It grows by four sts on every RS row: one inside each edge and one on either side of the spine.",
+        "Osier Bank starts with a garter tab and gains 4 sts every other row.",
+    ):
+        assert kind_of(told) == "notes of the designer"
+    for order in (
+        "It begins with a tab: cast on 3 sts and knit 6 rows.",
+        "It grows by four sts; repeat rows 1 and 2 to keep it growing.",
+        "The shawl begins with 3 sts, then knit every row.",
+        "Increase 4 sts on every RS row.",
+    ):
+        assert kind_of(order) == ""

@@ -8,6 +8,7 @@ from stepper.project.page.headings import (
     inline_part,
     is_clutter,
     is_explained,
+    is_told_below,
     is_whole_piece,
     is_within_piece,
     names_one_yarn,
@@ -252,3 +253,20 @@ def test_a_part_is_called_by_its_fabric() -> None:
     assert fabric_part("Stockinette", "With CC, work for 4 in.") is None
     assert fabric_part("Lace and lemon cake", "Row 1: Knit.") is None
     assert fabric_part("garter ridge", "Row 1: Knit.") is None
+
+
+def test_a_chart_may_be_worked_from_the_rows_below() -> None:
+    """Not where it says how often, or which of its later rows: those are told nowhere else."""
+    assert is_told_below("Work Rows 1-8 of Lace Chart, or follow the written instructions below:")
+    assert is_told_below("Work Chart A (or written instructions below)")
+    assert not is_told_below("Work Rows 1-8 of Lace Chart 3 times, or follow the written instructions below:")
+    assert not is_told_below("Work Rows 5-8 of Lace Chart or the written instructions below")
+    assert not is_told_below("Work Rows 1-8 of Lace Chart.")
+
+
+def test_thanks_and_credits_are_the_page_s_own() -> None:
+    """No instruction may hide in them."""
+    for row in ("Tech edited by a patient friend.", "Thank you for supporting a small designer!", "Photos: the author"):
+        assert is_clutter(row)
+    for row in ("Thank you for knitting 4 rows.", "Photo: shows row 3. Knit 2 rows.", "Test knit 4 rows first."):
+        assert not is_clutter(row)

@@ -397,3 +397,14 @@ def test_what_a_leaflet_says_of_itself_is_kept_and_asked_about_by_nobody() -> No
     assert (last.kind, last.front) == ("comment", "copyright")
     (last,) = take_apart(page.format("Printed in England. Then repeat from the cast-on for the second one.")).pieces[-1:]
     assert last.kind == "note"
+
+
+def test_rows_told_below_a_chart_are_worked_once() -> None:
+    """The line above them chooses between the drawing and the rows; without rows below it is left to the knitter."""
+    line = "Work Rows 1-2 of Lace Chart, or follow the written instructions below:"
+    page = "Shawl\nCast on 19 sts.\n" + line + "\n{}"
+    assert sorted_signs(page.format("Row 1 (RS): Knit.\nRow 2: Purl.")).split("\n")[-1] == "line"
+    pieces = take_apart(page.format("Row 1 (RS): Knit.\nRow 2: Purl.")).pieces
+    assert next(piece.kind for piece in pieces if piece.text == line) == "comment"
+    alone = take_apart(page.format("Knit 2 rows.")).pieces
+    assert next(piece.kind for piece in alone if line.startswith(piece.text[:20])) == "note"

@@ -52,3 +52,18 @@ def test_times_in_all_and_rounds_through_one_are_no_rows_by_number() -> None:
     """What a drawn chart alone can tell - which of its rounds come next - is refused and not guessed."""
     for line in ("Work chart lace through rnd 2.", "Work next rnd of Lace Chart."):
         assert compiled(project(LACE + BODY.format(line), sizes="S", size="S")).plan is None
+
+
+def test_charts_printed_last_are_worked_where_they_are_called() -> None:
+    """Their rows stand behind the garment, and none of them is knitted there."""
+    first, last = LACE, BODY.format("Work Lace Chart twice.")
+    at_the_end = project(f"{last}\n{first}", sizes="S", size="S")
+    in_front = plan_of(project(f"{first}{last}", sizes="S", size="S"))
+    assert [one.phrase for one in plan_of(at_the_end).rounds] == [one.phrase for one in in_front.rounds]
+
+
+def test_a_chart_counted_by_its_colours_is_one() -> None:
+    """"1 MC, 3 A" behind the name of the chart is a round of it as below it."""
+    chart = "Chart A (4 sts)\nRnd 1: *1 MC, 3 A; rep from * around.\nRnd 2: A.\n"
+    plan = plan_of(project(chart + BODY.format("Work Rnds 1 and 2 of Chart A."), sizes="S", size="S"))
+    assert [one.after for one in plan.rounds] == [12, 12, 12, 0]

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from stepper.craft.stitch_patterns import find_pattern
 from stepper.plan.drafts import DraftRound, Template, without_places
 from stepper.plan.fabric.established import establish
 from stepper.plan.fabric.named_patterns import NAMED, comes_on_side, named_cycle
@@ -77,6 +78,22 @@ def repeated_cycle(repeated: Repeated, needles: Needles) -> tuple[Template, ...]
             return ()
         return tuple(needles.section.numbered[number] for number in repeated.numbers)
     return last_rounds(repeated, needles)
+
+
+def of_rows_above(repeated: Repeated, needles: Needles) -> Repeated:
+    """Return a line that repeats rows "of the lace pattern" as one of those above, if no others can be meant.
+
+    The page defines no pattern that is called so, and the section numbers its rows once.
+    """
+    key, section = key_of(repeated.pattern), needles.section
+    known = any(key in (name, name.split()[-1]) for name in needles.patterns)
+    known = known or find_pattern(repeated.pattern) is not None
+    more = repeated.again or getattr(repeated.duration, "more", False)
+    written = repeated.numbers and set(repeated.numbers) <= set(section.numbered)
+    if not key or known or not more or not written or section.numberings != 1:
+        return repeated
+    needles.warn(repeated.place, f'the rows of "{repeated.pattern}" are taken to be those above.')
+    return replace(repeated, pattern="", again=True)
 
 
 def _pattern_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:

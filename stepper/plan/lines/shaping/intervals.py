@@ -71,12 +71,16 @@ def _opposite(one: str, other: str) -> bool:
 
 
 def _just_shaped(label: str, needles: Needles) -> Template | None:
-    """Return the round just worked where a label means it: `same inc row`; None if it does not shape so."""
+    """Return the round just worked where a label means it: `same inc row`; None if it does not shape so.
+
+    "Rep this rnd every 6th rnd" is `same rnd`, which increases or decreases.
+    """
     drafts = needles.drafts[needles.section.start :]
     if not label.startswith(_SAME) or not drafts or drafts[-1].evenly or not _shapes(drafts[-1]):
         return None
     grown = drafts[-1].after - drafts[-1].before
-    return drafts[-1].template if grown * (1 if "inc" in label else -1) > 0 else None
+    told = {"inc": 1, "dec": -1}.get(label.removeprefix(_SAME)[:3], 1 if grown > 0 else -1)
+    return drafts[-1].template if grown * told > 0 else None
 
 
 def _shapes(draft: DraftRound) -> bool:

@@ -23,13 +23,15 @@ _COUNT: Final = regex(
     rf"(?=\s*[,;.*)\]]|\s+(?:and|then|rep(?:eat)?)\b|\s*$)",
     re.I,
 )
+_CHART: Final = r"(?:(?:[a-z][a-z' -]*\s)?chart\b[^:*]{0,48}:\s*)?"
+"""The name of a chart that is told in words, in front of its first round."""
 _HEAD: Final = regex(
-    r"^\s*(?:(?:next\s+)?(?:rnds?|rounds?)\b[^:*]{0,24}|(?:next\s+)?(?:rows?)\b[^:*]{0,16}(?:\(\s*rs\s*\)|\brs\b)[^:*]{0,12}|"
+    rf"^\s*{_CHART}(?:(?:next\s+)?(?:rnds?|rounds?)\b[^:*]{{0,24}}|(?:next\s+)?(?:rows?)\b[^:*]{{0,16}}(?:\(\s*rs\s*\)|\brs\b)[^:*]{{0,12}}|"
     r"(?:[a-z]+[\s-]){0,3}(?:rnd|round)(?:\s+\d+)?):\s*|^\s*(?=\*)",
     re.I,
 )
 _ALONE: Final = regex(
-    rf"^\s*(?:next\s+)?(?:rnds?|rounds?)\b[\d\s,&-]*(?:(?:and|to)\s+\d+\s*)?:\s*(?:all\s+)?(?P<yarn>{_YARN})(?:\s+only)?(?=\s*\.?\s*$)", re.I
+    rf"^\s*{_CHART}(?:next\s+)?(?:rnds?|rounds?)\b[\d\s,&-]*(?:(?:and|to)\s+\d+\s*)?:\s*(?:all\s+)?(?P<yarn>{_YARN})(?:\s+only)?(?=\s*\.?\s*$)", re.I
 )
 """A round of one colour: "Rnds 10 and 11: MC"."""
 _OPEN_STAR: Final = regex(r"^[^*]*\*[^*.]*?(?=\s*\.?\s*$)")

@@ -6,8 +6,8 @@ Source: common practice.
 
 from __future__ import annotations
 
-from stepper.project.rewording.said_rows import said_row_behind
-from stepper.project.rewording.synonym import END, STS, N, Synonym, row
+from stepper.project.rewording.said_rows import said_row, said_row_behind
+from stepper.project.rewording.synonym import END, LONG, ROUND, STS, N, Synonym, row
 
 _LIST = r"(?:rows?|rnds?|rounds?)\s+\d+(?:\s*(?:-|to)\s*\d+|(?:\s*,\s*\d+)*\s*,?\s*(?:and|&)\s*\d+)?"
 _SECTION = r"section\s+(?:\d{1,2}|[a-h])\b"
@@ -49,9 +49,9 @@ _DRAWN = (
 _AGAIN = r"\s*[;,.]\s*rep(?:eat)?\s+from\s+\*\s+"
 _PLACE = r"(?:wings?|borders?|edges?|edgings?|sides?|half|halves|sections?|triangles?|panels?|bands?|quarters?|wedges?|segments?)"
 _SHARE = (
-    rf"(?:{N}\s+(?:{STS}\s+(?:in|for|on|at|between)\s+(?:each|the|every|both)\s+(?:(?:garter|side|edge|lace|left|right|outer|inner|cent(?:er|re))\s+){{0,2}}(?:{_PLACE}|spine|middle)"
+    rf"(?:{N}\s+(?:(?:{STS}\s+)?(?:in|for|on|at|between)\s+(?:each|either|the|every|both)\s+(?:(?:garter|side|edge|lace|left|right|outer|inner|cent(?:er|re))\s+){{0,2}}(?:{_PLACE}|spine|middle)"
     rf"|{STS}\s+between\s+(?:the\s+)?markers|(?:cent(?:er|re)|spine|edge|border|garter|wing|selvedge)\s+{STS}(?:\s+(?:on|at)\s+(?:each|either|both)\s+(?:sides?|edges?|ends?))?)"
-    r"(?:\s+each)?)"
+    r"(?:\s+each)?|(?:the|1|one)\s+(?:spine|cent(?:er|re)(?:\s+st(?:itch)?)?))"
 )
 """What a count behind a row says of a part of it."""
 _TOLD_OFF = (
@@ -69,6 +69,15 @@ SHAWLS: tuple[Synonym, ...] = (
     row("section", rf"\b(?:cont(?:inue)?)\s+(?:to\s+(?:work|rep(?:eat)?)|working|repeating)\s+({_LIST}\s+of\s+{_SECTION})(?=\s+(?:until|{N}\s+(?:more\s+)?times|once|twice)\b)", r"work \1", "Continue to work Rows 1 and 2 of Section 1 3 more times."),
     said_row_behind("carrying", rf"(\b{_CHART}[^.;:]*?)\s*,?\s*(?P<said>(?:and\s+)?carrying\s+(?:the\s+)?(?:unused|other|non-?working|idle|floating)\s+(?:colou?rs?|yarns?|strands?)(?:\s+loosely)?(?:\s+(?:across|along|at|on|behind)\s+(?:the\s+)?(?:back|wrong\s+side|ws)(?:\s+of\s+(?:the\s+)?work)?)?(?:\s+loosely)?){END}", "Work Chart fern, carrying the unused color loosely across the back."),
     row("section|part", r"^\s*(?P<said>(?i:section|part|clue|stage)\s+(?:\d{1,2}|[A-H]|[IVX]{1,4})\b[^.;*\d&]{0,48}?)(?:\b(?:in|with)\s+)?(?:(?:[Cc]olou?r|COLOU?R)\s+([A-H])|\b(MC|CC\d?))\s*[)\]]?\s*:?\s*$", r"with \2\3", "Section 5 (color A)", exact=True),
+    row("every|each", r"\b(rep(?:eat)?|work)\s+(?:this|(?:the\s+)?(?:last|above|previous))\s+(row|rnd|round)\s+(?=(?:(?:on|in)\s+)?(?:every|each)\s+(?:(?:other|second|third|fourth|fifth|sixth|eighth|tenth|\d+(?:st|nd|rd|th)|foll(?:owing)?|alt(?:ernate)?|rs|ws)\s+)+(?:row|rnd|round))", r"\1 same \2 ", "Rep this rnd every 6th rnd 4 more times."),
+    said_row_behind("same as", rf"(\bfor\s+(?:{LONG}|{N}\s+{ROUND})[^.;:,]*?)\s*,\s*(?P<said>(?:the\s+)?(?:same\s+as|as)\s+(?:for\s+|on\s+)?(?:the\s+)?(?:bottom|lower|beginning|start|first|other|cast-on|cuff|body|hem|brim)(?:\s+(?:edge|rib|ribbing|border|end|edging|band))?){END}", "Work in 2x2 Rib for 3 cm, same as the bottom."),
+    # --- the beginning of the round moved on ---
+    row("bor", r"\b(remove|rm)\s+(?:the\s+)?bor\b(?!\s+m)", r"\1 BOR marker", "Shift rnd: Remove BOR, k1, place BOR marker."),
+    row("replace", r"\breplace\s+(?:the\s+)?bor(?:\s+m(?:arker)?)?(?=\s*[.,;]|\s*$)", "place BOR marker", "Shift rnd: Remove BOR marker, k1, replace BOR."),
+    # --- what was worked so far ---
+    row("have worked|have now worked|have completed", rf"((?:^|[.;]\s)\s*)(?P<said>(?:you\s+(?:will\s+|should\s+)?(?:now\s+)?have|there\s+are)\s+(?:now\s+)?(?:worked|completed|knit(?:ted)?)\s+(?:a\s+total\s+of\s+)?{N}\s+(?:(?:increase|decrease|inc|dec|lace|eyelet|pattern|full|complete|garter|stripe|rs|ws)\s+)*(?:rows|rnds|rounds|ridges|repeats|reps|stripes)(?:\s+(?:in\s+(?:all|total)|so\s+far|total))?)(?=\s*[.!]?\s*$)", r"\1", "You have worked 36 increase rows.", spelt_out=True),
+    said_row("are knit", r"(?:(?<=^)|(?<=[.]))\s*(?P<said>all\s+(?:rnds|rounds)(?:\s+of\s+(?:the\s+|each\s+)?(?:charts?|colou?r\s+pattern))?\s+are\s+knit(?:ted)?)(?=\s*[.])", "All rounds of the color pattern are knit."),
+    said_row("number", r"(?:(?<=^)|(?<=[.]))\s*(?P<said>(?:the|each)\s+numbers?\s+(?:is|are|gives?|shows?|tells?)\s+(?:the\s+number\s+of|how\s+many)\s+(?:sts|stitches)(?:\s+(?:to\s+knit|are\s+knit(?:ted)?))?\s+(?:in|with|of)\s+(?:that|the|each)\s+colou?r)(?=\s*[.])", "The number is the number of sts in that color."),
     # --- a count told by its parts ---
     row("sts|stitches", rf"((?:^|[-.;:,(\[]|\band)\s*{N}\s+{STS}(?:\s+(?:total|in\s+all|rem(?:ain)?))?)\s*[:;,-]\s*(?:with\s+)?(?P<said>{_SHARE}(?:\s*(?:,|;|\+|\band\b|&)\s*(?:and\s+)?{_SHARE})*){END}", r"\1", "97 sts: 45 sts in each wing, 1 center st, and 3 sts in each border.", spelt_out=True),
     said_row_behind("there is|you have|there's", rf"((?:inc|dec)(?:reased|'d)?)\s*[;,]\s*(?P<said>(?:there\s+is|there's|you\s+(?:now\s+)?have)\s+(?:now\s+)?(?:room|enough\s+sts)\s+for\s+(?:1|one|2|two|an?)\s+(?:more|additional|extra|further)\s+(?:lace\s+|pattern\s+|chart\s+)?rep(?:eat)?s?(?:\s+(?:in|on|at)\s+(?:each|either|both)\s+(?:wings?|sides?|half|halves|sections?))?){END}", "16 sts inc'd; there is now room for one more lace repeat in each wing."),
