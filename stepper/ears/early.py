@@ -28,6 +28,7 @@ class Early:
         recognise: Callable[[bytes], Heard | None],
         stands_out: Callable[[Heard], bool] = lambda heard: True,
         hears_alone: Callable[[], bool] = lambda: False,
+        goes_on: Callable[[bytes, Heard], bool] = lambda segment, heard: False,
     ) -> None:
         """Begin with nothing heard.
 
@@ -36,9 +37,11 @@ class Early:
             recognise: Returns the cue that a stretch of sound is, if nothing longer begins with it.
             stands_out: Tells whether what was heard is much louder than what is behind it.
             hears_alone: Tells whether cues without the address word count now.
+            goes_on: Tells whether something else sounds behind a cue in a stretch of sound: "step back" may
+                be the beginning of "step back from there".
         """
         self._gate, self._recognise, self._stands_out = gate, recognise, stands_out
-        self._hears_alone = hears_alone
+        self._hears_alone, self._goes_on = hears_alone, goes_on
         self._heard: Heard | None = None
 
     def take(self) -> Heard | None:
@@ -58,7 +61,7 @@ class Early:
         elif quiet >= _SURE_CHUNKS and self._heard is not None:
             heard, self._heard = self._heard, None
             is_hers = self._gate.is_clear and not self._gate.amid_talk and self._stands_out(heard)
-            if heard.addressed or is_hers:
+            if (heard.addressed or is_hers) and not self._goes_on(self._gate.so_far(to_now=True), heard):
                 self._gate.accept()
                 return replace(heard, goes_on=False)
         return None

@@ -132,9 +132,16 @@ class Gate:
         own = _at_share(self._own_levels[: len(self._own_levels) - self._quiet], _LOUD_SHARE)
         return sum(level >= own - _AS_LOUD_DB for level in self._just_before) >= _TALK_CHUNKS
 
-    def so_far(self) -> bytes:
-        """Return the utterance under way, cut out as if it ended here; empty where there is none."""
-        return b"".join(self._whole()) if self._utterance else b""
+    def so_far(self, *, to_now: bool = False) -> bytes:
+        """Return the utterance under way, cut out as if it ended here; empty where there is none.
+
+        Args:
+            to_now: Whether all that followed its last loud sound belongs to it.
+        """
+        if not self._utterance:
+            return b""
+        whole = self._whole()
+        return b"".join([*whole, *self._utterance[self._end() :]] if to_now else whole)
 
     def accept(self) -> None:
         """End the utterance under way before its silence does: it is known by now.

@@ -118,6 +118,11 @@ class KnowingRecogniser:
         heard = inner.recognise_early(segment) if isinstance(inner, Foresighted) else None
         return None if heard is None else self._if_hers(heard, segment)
 
+    def goes_on(self, segment: bytes, heard: Heard) -> bool:
+        """Return whether something else sounds behind a cue that was known early."""
+        inner = self._recogniser
+        return isinstance(inner, Foresighted) and inner.goes_on(segment, heard)
+
     def _if_hers(self, heard: Heard, segment: bytes) -> Heard | None:
         alike = likeness(self._encoder.vector(segment), self._voice.vector)
         return heard if alike >= self._voice.threshold else None

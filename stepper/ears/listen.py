@@ -16,7 +16,15 @@ from stepper.ears.answers import Answers
 from stepper.ears.early import Early
 from stepper.ears.gate import CHUNK_S, Gate
 from stepper.ears.loudness import Loudness
-from stepper.ears.nearness import ABOVE_DB, ANSWER_ABOVE_DB, ANSWER_FALLS_DB, DOUBTFUL, FALLS_DB
+from stepper.ears.nearness import (
+    ABOVE_DB,
+    ANSWER_ABOVE_DB,
+    ANSWER_FALLS_DB,
+    DOUBTFUL,
+    FALLS_DB,
+    MORE_FALLS_DB,
+    MOVING_FALLS_DB,
+)
 from stepper.ears.ports import Finder, Foresighted, Heard, LoneFinder, Recogniser
 from stepper.ears.seeking import Seeking
 from stepper.ears.seeking_alone import SeekingAlone
@@ -72,7 +80,9 @@ def listen(
     if isinstance(recogniser, Finder):
         seeking = Seeking(recogniser.find, hears_alone)
     if isinstance(recogniser, Foresighted):
-        early = Early(gate, recogniser.recognise_early, attention.stands_out, hears_alone)
+        early = Early(
+            gate, recogniser.recognise_early, attention.stands_out, hears_alone, recogniser.goes_on
+        )
     for block in microphone.blocks():
         if not block:  # sound is missing here: what came before it is no part of what comes after
             yield from attention.torn()
@@ -99,7 +109,7 @@ def listen(
             if early is not None and not attention.waits:
                 heard += attention.known_early(early.take())
             if seeking is not None:
-                heard += attention.sought(seeking.take(chunk, level), seeking.ago_s)
+                heard += attention.sought(seeking.take(chunk, level), seeking)
                 is_open = not attention.waits and not any(each.text for each in heard)
                 if seeking_alone is not None and seeking.looked_into and hears_alone() and is_open:
                     heard += attention.sought_alone(seeking, seeking_alone)
@@ -166,20 +176,26 @@ class _Attention:
             yield _NOT_UNDERSTOOD
         self._begun = None
 
-    def sought(self, cut: bytes | None, ago_s: tuple[float, float]) -> Iterator[Heard]:
+    def sought(self, cut: bytes | None, seeking: Seeking) -> Iterator[Heard]:
         """Take a cue that was found amid other sound, whatever the gate made of that; it is over by now.
 
         Args:
             cut: What was cut out; None for nothing.
-            ago_s: How long ago it began, and ended. Unit: s.
+            seeking: What cut it out.
         """
         heard = self._recogniser.recognise(cut) if cut else None
-        if heard is not None and heard.text and heard.addressed:
+        if heard is not None and heard.text and heard.addressed and not self._goes_on(heard, seeking):
             self._gate.reset()
-            self._gate.leave_out(*ago_s)
+            self._gate.leave_out(*seeking.ago_s)
             self._begun = None
-            self._loudness.leave_out(ago_s[0])
+            self._loudness.leave_out(seeking.ago_s[0])
             yield replace(heard, goes_on=False)
+
+    def _goes_on(self, heard: Heard, seeking: Seeking) -> bool:
+        """Return whether what moves the knitting has not been said to its end: it goes on as loud, or with
+        other sounds hardly softer."""
+        falls_db = self._loudness.fall_db(*seeking.ago_s) if heard.moves else None
+        return falls_db is not None and falls_db < (MORE_FALLS_DB if seeking.says_more else MOVING_FALLS_DB)
 
     def known_early(self, heard: Heard | None) -> Iterator[Heard]:
         """Take a cue that was known before the silence behind it was whole, if one was."""

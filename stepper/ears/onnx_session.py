@@ -17,7 +17,8 @@ from stepper.errors import SurroundingsError
 
 _ERRORS_ONLY = 3
 _NOT_REPACKED = "session.disable_prepacking"
-"""Name of the setting. Source: onnxruntime_session_options_config_keys.h of onnxruntime."""
+_NOT_IN_STEPS = "session.disable_quant_qdq"
+"""Names of the settings. Source: onnxruntime_session_options_config_keys.h of onnxruntime."""
 _MMAP_THRESHOLD, _TRIM_THRESHOLD = -3, -1
 """Names of the settings of `mallopt` in the C library of Linux, from its malloc.h."""
 _LARGE_BYTES, _SPARE_BYTES = 4 << 20, 32 << 20
@@ -25,13 +26,15 @@ _LARGE_BYTES, _SPARE_BYTES = 4 << 20, 32 << 20
 # of a core; from 16 MB on the most is 245 MB.
 
 
-def load_network(path: Path, whose: str, *, repacked: bool = True) -> Any:
+def load_network(path: Path, whose: str, *, repacked: bool = True, in_steps: bool = True) -> Any:
     """Load a network.
 
     Args:
         path: Its file.
         whose: What to call it in the sentence if it cannot be loaded.
         repacked: Whether its weights are kept a second time as they are multiplied fastest.
+        in_steps: Whether weights that are stored in 8 bits may be multiplied so, by numbers that are rounded
+            to 8 bits too; else they become real numbers here, once.
 
     Returns:
         An `onnxruntime.InferenceSession`.
@@ -47,6 +50,8 @@ def load_network(path: Path, whose: str, *, repacked: bool = True) -> Any:
         options.log_severity_level = _ERRORS_ONLY
         if not repacked:
             options.add_session_config_entry(_NOT_REPACKED, "1")
+        if not in_steps:
+            options.add_session_config_entry(_NOT_IN_STEPS, "1")
         give_memory_back()
         return runtime.InferenceSession(str(path), options, providers=["CPUExecutionProvider"])
     except Exception as error:  # onnxruntime raises its own kinds, which derive from nothing narrower

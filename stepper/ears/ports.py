@@ -29,6 +29,8 @@ class Heard:
     hundred")."""
     is_answer: bool = False
     """Whether it answers what is open, without the name: a single word, a bare number, "not now"."""
+    moves: bool = False
+    """Whether it moves the knitting, so that it has to be said to its end."""
     means: Hashable = None
     """What tells an answer from another, if not its words: "I don't know" is "I do not know"."""
     span_s: tuple[float, float] | None = None
@@ -45,6 +47,8 @@ class Place:
     """Where the cue ends; None if nothing behind the word sounds like a cue so far."""
     may_go_on: bool
     """Whether more words would make another cue of it."""
+    says_more: bool = False
+    """Whether something else sounds in the 0.3 s behind it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -142,4 +146,12 @@ class Foresighted(Protocol):
 
         Args:
             segment: As in `Recogniser.recognise`, with a tenth of a second of silence at its end.
+        """
+
+    def goes_on(self, segment: bytes, heard: Heard) -> bool:
+        """Return whether something else sounds behind a cue that was known early and moves the knitting.
+
+        Args:
+            segment: The same stretch, with all that has followed.
+            heard: The cue.
         """

@@ -69,6 +69,8 @@ class Seeking:
         self._attentive = self._awaits = self._wide = 0
         self.ago_s = (0.0, 0.0)
         """How long ago what was cut out last began, and ended. Unit: s."""
+        self.says_more = False
+        """Whether something else sounds behind what was cut out last."""
 
     def take(self, chunk: bytes, level_db: float) -> bytes | None:
         """Take one more chunk; return a cue with the address word, cut out, if one is found that is over.
@@ -150,6 +152,7 @@ class Seeking:
             for _ in range(int(place.end_s / CHUNK_S)):
                 self._chunks.popleft()
             return None
+        self.says_more = place.says_more
         start = max(0, round((place.start_s - _BEFORE_S) * HEARING_RATE_HZ))
         return sound[start * 2 : round((place.end_s + _AFTER_S) * HEARING_RATE_HZ) * 2]
 

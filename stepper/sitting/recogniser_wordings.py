@@ -93,8 +93,12 @@ def list_lengths() -> dict[str, float]:
 
 
 def is_cue(text: str, plan: Plan, own: Mapping[str, str] | None = None) -> bool:
-    """Return whether a transcript is a cue exactly as it stands, or a question by what it is about."""
-    if len(text.split()) < _FEWEST_WORDS:
+    """Return whether a transcript is a cue exactly as it stands, or a question by what it is about.
+
+    One word behind others that mean nothing is none: "slow down" is written down as "so done".
+    """
+    said = text.split()
+    if len(said) < _FEWEST_WORDS or drop_articles(normalise(text)) == said[-1]:
         return False
     if not isinstance(understand(text, plan, own=own), NotUnderstood):
         return True

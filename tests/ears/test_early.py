@@ -19,12 +19,19 @@ class Listener:
         self.gate = Gate()
         self.asked: list[bytes] = []
         self.heard = heard
-        self.hears_alone = False
-        self.early = Early(self.gate, self._recognise, hears_alone=lambda: self.hears_alone)
+        self.hears_alone = self.goes_on = False
+        self.followed: list[bytes] = []
+        self.early = Early(
+            self.gate, self._recognise, hears_alone=lambda: self.hears_alone, goes_on=self._goes_on
+        )
 
     def _recognise(self, segment: bytes) -> Heard | None:
         self.asked.append(segment)
         return self.heard
+
+    def _goes_on(self, segment: bytes, heard: Heard) -> bool:
+        self.followed.append(segment)
+        return self.goes_on
 
     def take(self, chunks: list[tuple[bool, float]]) -> list[tuple[int, str]]:
         """Return what is known early, each with the number of the chunk by which it is."""
@@ -98,3 +105,12 @@ def test_what_goes_on_with_other_talk_is_not_known_early() -> None:
     listener.heard = CUE
     assert listener.take([*talk, *QUIET * 8]) == []
     assert len(listener.asked) == 2
+
+
+def test_what_goes_on_behind_a_short_silence_ends_with_the_whole_one() -> None:
+    """ "Step back from there": a stop and a soft sound are as silent as the end; all that followed is told."""
+    listener = Listener(CUE)
+    listener.goes_on = True
+    assert listener.take([*QUIET * 30, *SAID, *QUIET * 40]) == [(30 + 25 + 11, "whole")]
+    assert len(listener.followed) == 1
+    assert len(listener.followed[0]) - len(listener.asked[0]) == 3 * len(CHUNK)

@@ -252,3 +252,13 @@ def test_what_was_refused_and_then_found_to_be_a_cue_never_counts_as_the_room() 
 
     assert opened(is_told=True) == 12
     assert opened(is_told=False) < 12
+
+
+def test_an_utterance_under_way_is_cut_where_it_would_end_or_to_now() -> None:
+    """Behind its last loud sound 0.15 s are kept, five chunks, and all of the silence where that is asked for."""
+    gate = Gate()
+    run(gate, [*QUIET, *[(True, -30.0)] * 20, *[(False, -60.0)] * 8])
+    cut, whole = gate.so_far(), gate.so_far(to_now=True)
+    assert whole.startswith(cut)
+    assert len(whole) - len(cut) == (8 - 5) * 1024
+    assert Gate().so_far(to_now=True) == b""

@@ -139,9 +139,15 @@ def test_what_is_known_early_is_hers_too() -> None:
         def recognise_early(self, segment: bytes) -> Heard | None:
             return Heard(text="next step", score=0.9) if segment else None
 
+        def goes_on(self, segment: bytes, heard: Heard) -> bool:
+            return len(segment) > len(heard.text)
+
     voice = enrol(HER * 16_000 * 15, ByFirstSample()).voice  # type: ignore[arg-type]
     knowing = KnowingRecogniser(Early(), voice, ByFirstSample())  # type: ignore[arg-type]
     assert knowing.recognise_early(HER * 16_000) == Heard(text="next step", score=0.9)
     assert knowing.recognise_early(OTHER * 16_000) is None
     assert knowing.recognise_early(b"") is None
+    assert knowing.goes_on(bytes(100), Heard(text="next step", score=0.9))
+    assert not knowing.goes_on(b"", Heard(text="next step", score=0.9))
+    assert not KnowingRecogniser(Parrot(), voice, ByFirstSample()).goes_on(HER, Heard(text="", score=0.0))  # type: ignore[arg-type]
     assert KnowingRecogniser(Parrot(), voice, ByFirstSample()).recognise_early(HER) is None  # type: ignore[arg-type]

@@ -284,6 +284,30 @@ def test_a_cue_a_little_louder_than_a_film_is_found_by_its_sounds_and_heard_once
     assert recogniser.segments
 
 
+MOVES = Heard(text="go back", score=0.9, addressed=True, moves=True)
+
+
+@pytest.mark.parametrize("heard", [MOVES, replace(MOVES, moves=False)], ids=["moves", "moves nothing"])
+@pytest.mark.parametrize("behind", [1700, 1300, 700])
+@pytest.mark.parametrize("more", [False, True])
+def test_what_moves_the_knitting_is_taken_amid_a_film_where_it_was_said_to_its_end(
+    heard: Heard, behind: int, more: bool
+) -> None:
+    """Behind it the sound falls by 0, 2.3 or 7.7 dB, by the definition of the decibel: 20 log 1700 / 1300. "Go
+    back" of "go back to bed" goes on as loud; where other sounds follow, even 7.7 dB are too little."""
+
+    class Found(Sought):
+        def find(self, sound: bytes) -> Place | None:
+            end_s = len(sound) / 32_000 - 0.5
+            place = Place(start_s=end_s - 1, end_s=end_s, may_go_on=False, says_more=more)
+            return place if end_s > 1.2 else None
+
+    quiet = array("h", [behind, -behind] * 8000).tobytes()
+    said = [*listen(Tape(FILM + LOUDER * 2 + quiet), Found(heard), lambda chunk: 0.0)]
+    taken = not heard.moves or (behind == 700 and not more)
+    assert bool(said) is taken
+
+
 def test_a_gap_in_the_sound_is_a_gap_in_what_is_looked_into() -> None:
     """What lies before and after words of the program's own is not one sound."""
 

@@ -5,6 +5,7 @@ import sys
 from importlib.util import find_spec
 from pathlib import Path
 
+import numpy as np
 import pytest
 
 from stepper.ears.onnx_session import load_network
@@ -32,6 +33,23 @@ def test_what_is_no_network_is_a_sentence(tmp_path: Path) -> None:
             load_network(path, "The model")
 
 
+def test_the_encoder_multiplies_real_numbers_as_its_file_says() -> None:
+    """As the same file without any optimisation, where a weight is its eight bits times its scale.
+
+    Source: DequantizeLinear of the ONNX standard. Left to itself onnxruntime rounds the other factor too.
+    """
+    runtime = pytest.importorskip("onnxruntime")
+    path = weights_path("encoder.onnx")
+    options = runtime.SessionOptions()
+    options.graph_optimization_level = runtime.GraphOptimizationLevel.ORT_DISABLE_ALL
+    options.intra_op_num_threads = 1
+    plain = runtime.InferenceSession(str(path), options, providers=["CPUExecutionProvider"])
+    sound = {"input_values": np.random.default_rng(1).standard_normal((1, 16_000)).astype(np.float32) / 20}
+    expected = plain.run(None, sound)[0]
+    in_real_numbers = load_network(path, "The model", in_steps=False).run(None, sound)[0]
+    assert np.abs(in_real_numbers - expected).max() < 0.002 * np.abs(expected).max()
+
+
 _LOADS_THE_DECODER = """
 import sys
 import numpy as np
@@ -45,7 +63,7 @@ def anonymous_mb():
 
 if sys.argv[1] == "repacked":
     load = onnx_session.load_network
-    moonshine_model.load_network = lambda path, whose, repacked=True: load(path, whose)
+    moonshine_model.load_network = lambda path, whose, repacked=True, **how: load(path, whose, **how)
 model = MoonshineModel()
 held = anonymous_mb()
 sound = (np.random.default_rng(1).standard_normal(16_000) * 900).astype(np.int16)

@@ -91,6 +91,16 @@ def is_whole(fit: float, behind: int, *, is_word: bool) -> bool:
     return fit >= least and behind <= stray
 
 
+def says_more(behind: Collection[int], last: int) -> bool:
+    """Return whether something else sounds behind a cue than its own last sound, which may still fade.
+
+    Args:
+        behind: The likeliest column of each frame behind it; 0 for no sound.
+        last: The column of its last sound.
+    """
+    return any(column not in (0, last) for column in behind)
+
+
 def is_drawn_out(length_s: float, sounds: int) -> bool:
     """Return whether sounds lie too far apart to be of one cue: words that have a pause between.
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Collection
+from collections.abc import Callable, Collection, Hashable
 from dataclasses import replace
 from typing import Any
 
@@ -14,18 +14,20 @@ from stepper.ears.bundled.decision import (
     is_drawn_out,
     is_whole,
     leave_out_ends,
+    says_more,
     total_score,
 )
 from stepper.ears.bundled.moonshine_model import Encoded, MoonshineModel
 from stepper.ears.bundled.sound_distance import similar_phrases
 from stepper.ears.bundled.sound_model import FRAME_S, SoundModel
-from stepper.ears.bundled.sound_tree import NOTHING, find_span
+from stepper.ears.bundled.sound_tree import NOTHING, column_of, find_span
 from stepper.ears.bundled.spotting import PhraseMatch, Spotter
 from stepper.ears.bundled.thresholds import (
     ALIKE_WITHIN,
     ALONE,
     BEGUN,
     CALLED,
+    CALLED_AT_ALL,
     EARLY,
     FOUND,
     FOUND_UNASKED,
@@ -133,7 +135,11 @@ class MoonshineRecogniser:
 
     def recognise(self, segment: bytes) -> Heard | None:
         """Return the cue that a stretch of sound is, or None."""
-        utterance = self.take_in(segment)
+        states = self._model.states(segment)
+        likely = self._sound_model.likely(states)
+        if self._is_for_others(likely):
+            return None
+        utterance = self._taken_in(states, likely)
         # Her word for the program is understood in front of a cue even if it is not asked for.
         written = self._wordings.last_number(utterance.transcript)
         found = self._decided(utterance, written)
@@ -166,6 +172,20 @@ class MoonshineRecogniser:
         heard = self._decided(utterance, self._wordings.last_number(utterance.transcript))
         return heard if heard is not None and self._is_complete(heard.text) else None
 
+    def goes_on(self, segment: bytes, heard: Heard) -> bool:
+        """Return whether something else sounds behind a cue that was known early and moves the knitting.
+
+        Args:
+            segment: The same stretch, with all that has followed.
+            heard: The cue.
+        """
+        row = self._spotter.sounds_of(heard.text) if heard.moves else ()
+        if not row:
+            return False
+        likely = self._sound_model.likely(self._model.states(segment))
+        _, end = find_span(likely, [row])
+        return says_more(likely[end:].argmax(1), column_of(row[-1]))
+
     def find(self, sound: bytes) -> Place | None:
         """Return where in a stretch of sound the address word and a cue behind it stand, amid anything."""
         if not self._behind.address:
@@ -181,12 +201,14 @@ class MoonshineRecogniser:
             return Place(start_s=0.0, end_s=None, may_go_on=True)
         longest = max(fits, key=lambda fit: len(fit.sounds))  # "forty" fits "forty six" as well, with a rest
         start, end = self._spotter.span(likely, longest)
-        behind = likely[end : end + _BEHIND_FRAMES].argmax(1) != NOTHING
-        is_over = is_whole(fits[0].score, int(behind.sum()), is_word=longest.text in self._short)
+        behind = likely[end : end + _BEHIND_FRAMES].argmax(1)
+        count = int((behind != NOTHING).sum())
+        is_over = is_whole(fits[0].score, count, is_word=longest.text in self._short)
         return Place(
             start_s=start * FRAME_S,
             end_s=end * FRAME_S if is_over else None,
             may_go_on=self._wordings.may_go_on(longest.text),
+            says_more=says_more(behind, column_of(longest.sounds[-1])),
         )
 
     def hears_alone(self) -> bool:
@@ -322,6 +344,21 @@ class MoonshineRecogniser:
         fits = self._spotter.best(likely, 1, 0.0, addressed=addressed, asked=asked)
         return bool(fits) and fits[0].score >= EARLY and self._is_complete(fits[0].text)
 
+    def _moves(self, text: str, means: Hashable) -> bool:
+        """Return whether something moves the knitting, but for a word that answers what is open."""
+        called = self._wordings.called.get(text)
+        return self._wordings.moves(means) and (called is None or called.answers is None)
+
+    def _is_for_others(self, likely: Any) -> bool:
+        """Return whether the address word is asked for and nothing in the sounds is like it: most of a film.
+
+        The decoder, which takes longer than all else, is then not asked what was said.
+        """
+        if self.hears_alone() or self._spotter.called(likely)[0] >= CALLED_AT_ALL:
+            return False
+        fits = self._spotter.best(likely, 1, 0.0, addressed=True, asked=self._asked())
+        return not fits or fits[0].score < UNWEIGHED
+
     def _is_complete(self, text: str) -> bool:
         return text in self._closed
 
@@ -341,6 +378,7 @@ class MoonshineRecogniser:
             addressed=addressed,
             goes_on=goes_on,
             is_answer=not addressed and (found.is_word or found.text in self._longer),
+            moves=self._moves(found.text, found.means),
             means=found.means,
             span_s=span and (span[0] * FRAME_S, span[1] * FRAME_S),
         )

@@ -22,6 +22,11 @@ _AS_GOOD = 0.05
 # Silence behind a row changes its likelihood by rounding alone.
 
 
+def column_of(sound: str) -> int:
+    """Return the column of a sound in what is likely in each frame."""
+    return SOUNDS.index(sound) + 1
+
+
 class SoundTree:
     """Rows of sounds, ready to be laid over an utterance."""
 
@@ -37,7 +42,7 @@ class SoundTree:
         for row in rows:
             node = 0
             for sound in row:
-                step = (node, SOUNDS.index(sound) + 1)
+                step = (node, column_of(sound))
                 if step not in known:
                     known[step] = len(parents)
                     parents.append(node)

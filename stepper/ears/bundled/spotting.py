@@ -71,6 +71,7 @@ class Spotter:
         ]
         self.phrases = tuple(each for each in spoken if each.sounds)
         """Every phrase and single word that can be heard."""
+        self._sounds = {each.text: each.sounds for each in self.phrases}
         self.unspeakable = tuple(each.text for each in spoken if not each.sounds)
         """The phrases that have no sound, and so can never be heard."""
         self._phrase_tree = SoundTree([each.sounds for each in self.phrases])
@@ -183,6 +184,10 @@ class Spotter:
             return ""
         above = self._address.points(likely) - log_anything(likely)[:, None]
         return self._ways[int(above.max(0).argmax())]
+
+    def sounds_of(self, text: str) -> Sounds:
+        """Return what a phrase or a single word sounds like; empty where it is none."""
+        return self._sounds.get(text, ())
 
     def span(self, likely: Any, match: PhraseMatch) -> tuple[int, int]:
         """Find where in an utterance something was said behind the address word, with anything around it.

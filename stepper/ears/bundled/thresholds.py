@@ -72,6 +72,8 @@ UNWEIGHED: Final = -40.0
 or finds less likely, counts as this unlikely."""
 CALLED: Final = -6.0
 """The address word is taken to be there, with nothing or no cue after it, when it fits this well."""
+CALLED_AT_ALL: Final = -20.0
+"""Where it fits worse than this, and no cue behind it fits either, nobody writes down what was said."""
 BEGUN: Final = -6.0
 """A cue with a number is taken to be begun, and waited for, when its beginning fits this well."""
 EARLY: Final = -12.0

@@ -86,6 +86,9 @@ class _Watched:
     def recognise_early(self, segment: bytes) -> Heard | None:
         return self._inner.recognise_early(segment) if isinstance(self._inner, Foresighted) else None
 
+    def goes_on(self, segment: bytes, heard: Heard) -> bool:
+        return isinstance(self._inner, Foresighted) and self._inner.goes_on(segment, heard)
+
     def find(self, sound: bytes) -> Place | None:
         return self._inner.find(sound) if isinstance(self._inner, Finder) else None
 

@@ -10,6 +10,7 @@ from stepper.ears.bundled.decision import (
     is_drawn_out,
     is_whole,
     leave_out_ends,
+    says_more,
     total_score,
 )
 from stepper.ears.bundled.thresholds import LOOSE, STRICT
@@ -141,6 +142,16 @@ def test_a_longer_cue_amid_a_film_is_waited_for_where_only_part_of_it_fits(
 ) -> None:
     """ "When do I change colour" was cut off behind "change", and heard as "when do I turn"."""
     assert is_whole(fit, behind, is_word=False) is is_over
+
+
+@pytest.mark.parametrize(
+    ("behind", "more"),
+    [([], False), ([0, 0, 0], False), ([7, 0, 7, 0], False), ([0, 0, 9], True), ([7, 7, 9], True)],
+    ids=["nothing", "silence", "its own last sound fades", "another sound", "both"],
+)
+def test_what_sounds_behind_a_cue_is_more_than_its_own_last_sound(behind: list[int], more: bool) -> None:
+    """The "t" of "one stitch" may be found twice, and "go" ends as "going" goes on."""
+    assert says_more(behind, 7) is more
 
 
 def test_two_words_with_a_pause_between_are_no_cue_and_a_slow_one_is() -> None:

@@ -4,12 +4,14 @@ from array import array
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
+from typing import Any
 
 import pytest
 
 from stepper.ears.bundled.decision import Candidate
 from stepper.ears.bundled.moonshine import Listening, MoonshineRecogniser, Utterance, said_behind
 from stepper.ears.nearness import CLEAR_NUMBER
+from stepper.ears.ports import Heard
 from stepper.ears.wordings import Called, Frame, Reply, Wordings
 from stepper.language.understanding.normal_text import normalise
 from tests.ears.hearing import NETWORKS, NUDGES, model, needs_recogniser, nudges, sound
@@ -124,6 +126,40 @@ def test_only_a_cue_that_begins_nothing_longer_is_known_early(
     assert {each and each.text for each in heard} == {early}
 
 
+@pytest.mark.parametrize(("line", "goes_on"), [("go back", False), ("go back to bed", True)])
+def test_a_cue_that_moves_is_told_from_what_only_begins_as_it(
+    line: str, goes_on: bool, network: str, tmp_path: Path
+) -> None:
+    """ "Go back" may be the beginning of what is said to a child; of what moves nothing it is not asked."""
+    moving = replace(WORDINGS, moves=lambda means: means == "back")
+    recogniser = MoonshineRecogniser(moving, model=model(network))
+    heard = Heard(text="go back", score=1.0, moves=True)
+    for each in nudges(sound(line, tmp_path)):
+        assert recogniser.goes_on(each, heard) is goes_on
+        assert not recogniser.goes_on(each, replace(heard, moves=False))
+        found = recogniser.recognise(each)
+        assert (found is not None and found.moves) is not goes_on
+
+
+def test_what_nobody_calls_is_not_written_down(network: str, tmp_path: Path) -> None:
+    """Two thirds of what a film says behind the gate cost the decoder's time for nothing."""
+
+    class Written(MoonshineRecogniser):
+        written = 0
+
+        def _taken_in(self, states: Any, likely: Any) -> Utterance:
+            self.written += 1
+            return super()._taken_in(states, likely)
+
+    recogniser = Written(WORDINGS, address="stepper", model=model(network))
+    for each in nudges(sound("please sit down and listen to me", tmp_path)):
+        assert recogniser.recognise(each) is None
+    assert not recogniser.written
+    for each in nudges(sound("stepper, paint the garage", tmp_path)):
+        assert recogniser.recognise(each) is not None
+    assert recogniser.written == len(NUDGES)
+
+
 class Doubting(MoonshineRecogniser):
     """A recogniser whose decoder would rather have something else, though not by much."""
 
@@ -179,10 +215,13 @@ def test_behind_an_address_word_only_what_is_addressed_is_heard(network: str, tm
 
 
 def test_a_cue_behind_the_name_is_found_amid_talk(network: str, tmp_path: Path) -> None:
-    """Where it stands, to a fifth of a second; nothing is found in the talk alone, nor where no name is kept."""
+    """Where it stands, to a fifth of a second; nothing is found in the talk alone, nor where no name is kept.
+
+    The talk is 14 dB softer; 12 dB softer one sound more of it is heard behind the cue than may be.
+    """
     film = array("h", sound("somebody followed us from the station, please sit down", tmp_path))
     cue = array("h", sound("stepper, next step", tmp_path))
-    both = array("h", (each // 4 for each in film * 2))
+    both = array("h", (each // 5 for each in film * 2))
     at = len(film) - len(cue) // 2
     for place, each in enumerate(cue, at):
         both[place] = max(-32_768, min(32_767, both[place] + each))
