@@ -43,22 +43,26 @@ class Early:
         self._gate, self._recognise, self._stands_out = gate, recognise, stands_out
         self._hears_alone, self._goes_on = hears_alone, goes_on
         self._heard: Heard | None = None
+        self._segment = b""
 
     def take(self) -> Heard | None:
         """Look at what the gate took last; return a cue once it is surely over, and end the utterance.
 
         Without the address word only where she is far louder than the room, and not amid other talk: a film
         pauses within its sentences, too. Nor is it looked at there while the word is not asked for, since
-        few say it then: they are heard when the silence is whole.
+        few say it then: they are heard when the silence is whole. Near a film half of the silences are over
+        before they are sure, so what was said is recognised only then.
         """
         quiet = self._gate.quiet_chunks
         if quiet < _LOOK_CHUNKS:
-            self._heard = None
+            self._heard, self._segment = None, b""
         elif quiet == _LOOK_CHUNKS:
             stands_clear = self._gate.is_clear and not self._gate.amid_talk
-            is_worth_it = stands_clear or not self._hears_alone()
-            self._heard = self._recognise(self._gate.so_far()) if is_worth_it else None
-        elif quiet >= _SURE_CHUNKS and self._heard is not None:
+            if stands_clear or not self._hears_alone():
+                self._segment = self._gate.so_far()
+        if self._segment and (self._gate.is_clear or quiet >= _SURE_CHUNKS):
+            self._heard, self._segment = self._recognise(self._segment), b""
+        if quiet >= _SURE_CHUNKS and self._heard is not None:
             heard, self._heard = self._heard, None
             is_hers = self._gate.is_clear and not self._gate.amid_talk and self._stands_out(heard)
             if (heard.addressed or is_hers) and not self._goes_on(self._gate.so_far(to_now=True), heard):

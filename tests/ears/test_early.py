@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from stepper.ears.early import Early
@@ -58,6 +60,19 @@ def test_it_is_recognised_while_the_silence_lasts() -> None:
     listener = Listener(CUE)
     assert listener.take([*QUIET * 30, *SAID, *QUIET * 3]) == []
     assert len(listener.asked) == 1
+
+
+def test_near_a_film_a_silence_that_does_not_last_costs_nothing() -> None:
+    """It is recognised once the silence is sure, in the very sound that would have been taken before."""
+    listener, room = Listener(replace(CUE, addressed=True)), [(False, -40.0)]
+    assert listener.take([*room * 60, *SAID, *room * 5, *SAID]) == []
+    assert listener.asked == []
+    assert listener.take(room * 8) == [(5, "next step")]
+    assert len(listener.asked) == 1
+    quiet = Listener(CUE)
+    quiet.take([*QUIET * 60, *SAID, *QUIET * 5, *SAID, *QUIET * 3])
+    assert len(quiet.asked) == 2
+    assert len(quiet.asked[1]) == len(listener.asked[0])
 
 
 def test_what_is_no_whole_cue_ends_as_it_always_did() -> None:

@@ -142,6 +142,13 @@ def test_a_single_word_is_never_heard_as_a_cue() -> None:
     assert all(len(phrase.split()) > 1 for phrase in list_wordings(plan).phrases)
 
 
+def test_a_single_word_behind_others_that_mean_nothing_is_none_either() -> None:
+    """ "Stepper, slow down" of a synthetic voice was written down as "so done", which finished the step."""
+    plan = load_project(SAMPLE).plan
+    assert not any(is_cue(said, plan) for said in ("so done", "well next", "please undo"))
+    assert all(is_cue(said, plan) for said in ("next please", "another round done", "well where am i"))
+
+
 def test_a_short_wording_that_is_only_typed_is_small_talk_and_what_is_listened_for_is_not() -> None:
     """ "Good night" in a film must not end her evening, nor "wait for me" hold her up."""
     plan = load_project(SAMPLE).plan
