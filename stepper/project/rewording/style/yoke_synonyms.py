@@ -120,7 +120,7 @@ YOKES: tuple[Synonym, ...] = (
         "Place first 8 sts on a holder, the next 24 sts on another holder, and the last 8 sts on a third holder.",
         again=True,
     ),
-    row("sleeve|held", r"(^\s*|[,.]\s*|:\s*)(k|knit)\s+(?:the\s+)?(held\s+)?(sleeve\s+)?(sts|stitches)(?=\s*[,.;]|\s*$)(?<!k sts)(?<!knit sts)(?<!the sts)", r"\1knit across held \4\5", "Pick up and knit 4 sts, knit the sleeve sts, pick up and knit 4 sts."),
+    row("sleeve|held", rf"(\bpick\s+up\s+and\s+(?:knit|k)\b[^.;:]*?,\s*(?:and\s+)?(?:then\s+)?)(?:knit|k)\s+(?:the\s+)?((?:held\s+sleeve|held|sleeve)\s+{STS})(?=\s*[,.;]|\s*$)", r"\1knit across \2", "Pick up and knit 4 sts, knit the sleeve sts, pick up and knit 4 sts."),
     row("but do not|but don't", r"\s*,?\s*but\s+(?:do\s+not|don't)\s+(?:cut|break)(?:\s+off)?\s+(?:the\s+)?yarn(?:\s+this\s+time)?(?=\s*\.?\s*$)", ". Do not cut the yarn", "Knit the other sleeve the same way, but do not cut the yarn."),
     # --- put together ---
     said_row(
