@@ -13,7 +13,7 @@ _PART = regex(
     r"\b(?:body|sleeves?|yoke|neck(?:band|line)?|collar|cuffs?|brim|crown|hat|band|thumbs?|hands?|palm"
     r"|fingers?|arms?|ears?|head|tail|wings?|muzzle|beak|paws?|flippers?|soles?|mittens|mitts|socks|helmet"
     r"|muffler|wristlets?|bonnet|flower|petals?|lid|"
-    r"heel(?:\s+flap)?|foot|feet|toes?|legs?|gusset|back|fronts?|hem|edg(?:e|ing)|border|rib(?:bing)?|"
+    r"heel(?:\s+flap)?|foot|feet|toes?|legs?|gusset|back|fronts?|hem|edg(?:es?|ings?)|border|rib(?:bing)?|"
     r"button\s*bands?|buttonhole\s+band|hood|pockets?|shoulders?|raglan|cowl|shawl|scarf|mitten|mitt|sock|"
     r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welt|centre|center|finishing|assembly|making\s+up|"
     r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|section|panel|flap|placket|trim|ruffle|directions"
@@ -343,9 +343,13 @@ def chart_in_words(row: str) -> str:
     return match["chart"] if match is not None else ""
 
 
+_FLANKED = re.compile(r"\s*([~=\u2013\u2014])\s*[A-Z][A-Za-z' -]{2,40}(?:\([a-z ]{3,20}\))?\s*\1\s*")
+"""A heading between two signs of decoration, which no sentence has: "~ Set up raglans ~"."""
+
+
 def names_a_stretch(row: str) -> bool:
-    """Return whether a row only names a stretch of the knitting: "Short rows", "Second colour band"."""
-    return _STRETCH.match(row.strip()) is not None
+    """Return whether a row only names a stretch of the knitting: "Short rows", "~ Set up raglans ~"."""
+    return _STRETCH.match(row.strip()) is not None or _FLANKED.fullmatch(row) is not None
 
 
 def _all_of_parts(words: str) -> bool:

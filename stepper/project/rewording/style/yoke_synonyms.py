@@ -66,6 +66,11 @@ YOKES: tuple[Synonym, ...] = (
     row("double", rf"\b(knit|purl|k)\s+(?:one|1)\s+(?:rnd|round)(?:\s+over\s+all\s+{STS})?\s+and\s+(?P<said>(?:work|knit)\s+(?:the\s+|all\s+|remaining\s+)*(?:double\s+stitches|ds|wraps)\s+together\s+as\s+you\s+(?:pass|reach|come\s+to|meet)\s+them)(?=\s*\.?\s*$)", r"\1 1 round", "Knit one round over all sts and work the double stitches together as you pass them.", spelt_out=True),
     row("resolve", r"\bresolve\s+(?=(?:the\s+|each\s+)?(?:ds|double\s+st(?:itch)?)\b(?!\s+(?:of|on)))", "work ", "Row 3 (RS): Make a DS, k to DS, resolve DS, k3, turn."),
     row("past next|past the next", rf"\b(knit|purl|k|p)\s+to\s+({N})\s+{STS}\s+past\s+(?:the\s+)?next\s+(?:two|2)\s+(?:markers|m)\b", r"\1 to marker, sm, \1 to marker, sm, \1 \2", "Row 2 (WS): Make a DS, p to 3 sts past next two markers, turn."),
+    row("previous|last", r"^((?![^:]*\b[rw]s\b)[^:]*:[^:]*?\b(?:k|knit)\s+to)\s+(?:the\s+)?(ds|double\s+st(?:itch)?)\s+(?P<said>(?:of|from)\s+(?:the\s+)?(?:previous|last)\s+rs\s+row)", r"\1 \2", "Short Row 3: Make DS, knit to DS of previous RS row, work DS as one st, k4, turn.", spelt_out=True),
+    row("previous|last", r"^((?![^:]*\b[rw]s\b)[^:]*:[^:]*?\b(?:p|purl)\s+to)\s+(?:the\s+)?(ds|double\s+st(?:itch)?)\s+(?P<said>(?:of|from)\s+(?:the\s+)?(?:previous|last)\s+ws\s+row)", r"\1 \2", "Short Row 4: Make DS, purl to DS of previous WS row, work DS as one st, p4, turn.", spelt_out=True),
+    row("twisted", rf"\btaking\s+care\s+(?:that\s+)?(?:your|the)\s+{STS}\s+(?:aren't|are\s+not)\s+twisted", "being careful not to twist", "CO 40 sts. Join in the round, taking care your stitches aren't twisted."),
+    row("pm, and", r"\bpm\s*,\s*and\s+(?=join\b)", "pm and ", "CO 20 sts. Pick up and knit 20 sts, pm, and join."),
+    row("last st", r"(,\s*|;\s*)(k|p|knit|purl)\s+(?:the\s+)?last\s+st(?:itch)?(?=\s*\.?\s*$)", r"\1\2 1", "Work flat. CO 20 sts. K10, bind off 9 sts, k the last st."),
     # --- what is beside a row ---
     said_row(
         "to longer|to shorter|to the longer|to the shorter|to a longer|to dpn|to the dpn|to magic|to double|to the double|to circ|to a shorter|to the next|to next",
@@ -105,13 +110,16 @@ YOKES: tuple[Synonym, ...] = (
         "Work even until body measures 12 in / 30 cm from cast-on edge, or to 2 in / 5 cm less than desired length.",
     ),
     row("stopping", rf"\s*,?\s*(?:and\s+)?stopping\s+({N}\s+{STS})\s+before\s+{_BOR}(?:\s+(?:marker|m))?(?:\s+(?:on|of|in)\s+(?:the\s+)?(?:last|final)\s+(?:rnd|round))?(?=\s*\.?\s*$)", r", ending last rnd \1 before BOR", "Knit until piece measures 8 cm, stopping 4 sts before BOR on the final rnd."),
+    said_row_behind("raglan", rf"({LONG}(?:\s+from\s+end\s+of\s+[a-z]+)?)\s*,?\s+(?P<said>measured\s+(?:straight\s+)?(?:down|along)\s+(?:the\s+)?raglan(?:\s+(?:line|sts|stitches))?)(?=\s*\.?\s*$)", "Knit until yoke measures 8 cm, measured straight down the raglan line."),
+    said_row_behind("or until", rf"(\bknit\s+{N}\s+{ROUND})\s*,?\s+(?P<said>or\s+until\s+(?:the\s+|your\s+)?(?:yoke|body|sleeve|piece|collar|neckband)\s+(?:measures|is)\s+(?:about\s+|approx\.?\s+|approximately\s+)?{LONG}(?:\s+from\s+(?:the\s+)?(?:bottom|end|base)\s+of\s+(?:the\s+)?(?:collar|neckband|ribbing)|\s+from\s+(?:the\s+)?(?:underarm|cast-on(?:\s+edge)?|co\s+edge))?(?:\s+at\s+(?:the\s+)?cent(?:er|re)\s+(?:front|back))?)(?=\s*\.?\s*$)", "Knit 4 rnds, or until yoke measures approx 8 cm from bottom of collar at center front."),
     row("match", r"\b((?:front\s+|back\s+)?armholes?)\s+match(?:es)?\s+(?:those\s+of\s+)?(?:the\s+)?(back|front)\b", r"armhole measures same as \2", "Work even until front armholes match back."),
     # --- the divide, and what waits ---
     row("bor", r"^(\s*(?:[^:.*]{1,40}:\s*)?)remov(?:e|ing)\s+(?:the\s+)?(?:bor|beginning\s+of\s+(?:rnd|round))(?:\s+(?:marker|m))?\s*[.,;]\s*(?=(?:k|p)\s?\d|k\s|knit|purl)", r"\1remove marker, ", "Remove BOR. K20, hold 8 sts, k to end."),
     said_row_behind("(", rf"(\b(?:place|slip|put)\s+(?:the\s+)?(?:next\s+)?{N}\s+{STS})\s*[(](?P<said>{_WHICH}{_PART})[)](?=\s+(?:on|onto|to)\b)", "K20, place the next 8 sts (left sleeve) on waste yarn, k to end."),
     said_row_behind("incl", rf"(\b(?:k|p|knit|purl)\s?{N}(?:\s+(?:{_WHICH}{_PART}\s+)?{STS})?)\s*[(](?P<said>incl(?:uding|\.|udes)?\s+(?:the\s+|all\s+|both\s+|2\s+|4\s+|two\s+)*(?:raglan|seam|side)\s+{STS})[)](?=\s*[,.;]|\s*$)", "K20 back sts (incl. the raglan sts), hold 8 sts, k to end."),
+    said_row_behind("(that|(this", rf"(\b(?:place|slip|put)\s+(?:the\s+)?next\s+{N}\s+{STS}\s+(?:on|onto|to)\s+{_ON})\s*[(](?P<said>(?:that's|that\s+is|this\s+is)\s+(?:your\s+|the\s+)?(?:left|right|first|second)\s+sleeve)[)]", "K20, put the next 8 sts onto scrap yarn (that's your first sleeve), k to end."),
     row("more", rf"\b((?:co|cast\s+on)\s+{N})\s+more\s+({STS})", r"\1 \2", "K20, CO 4 sts, pm, CO 4 more sts, k to end."),
-    said_row_behind("co |cast|underarm", rf"(\bpick\s+up\s+and\s+(?:knit|k)\s+{N}(?:\s+{STS})?)\s+(?P<said>(?:from|along|in|into|across|through|over)\s+(?:the\s+|each\s+)?(?:(?:co|cast[-\s]on)\s+{STS}|underarm\s+(?:{STS}|(?:(?:co|cast[-\s]on)\s+)?(?:{STS}|edge))))(?=\s*[,;.]|\s+and\b|\s*$)", "CO 20 sts. Pick up and knit 4 sts from the CO sts, k to end."),
+    said_row_behind("co |cast|underarm", rf"(\bpick\s+up\s+and\s+(?:knit|k)\s+{N}(?:\s+{STS})?)\s+(?P<said>(?:from|along|in|into|across|through|over)\s+(?:the\s+|each\s+)?(?:rem(?:aining)?\s+)?(?:co\s+{STS}|underarm\s+(?:{STS}|(?:(?:co|cast[-\s]on)\s+)?(?:{STS}|edge))))(?=\s*[,;.]|\s+and\b|\s*$)", "CO 20 sts. Pick up and knit 4 sts from the CO sts, k to end."),
     row("more", rf"(\bpick\s+up\s+and\s+(?:knit|k)\s+{N})\s+more\s+({STS})", r"\1 \2", "CO 20 sts. Pick up and knit 4 more sts."),
     row(
         "holder|waste|scrap|pin",
