@@ -180,6 +180,9 @@ class Knitter:
         for at, each in enumerate(elements):
             after = elements[at + 1 :]
             starts.append(self.made)
+            casts_on = isinstance(each, Work) and each.stitch == "co"
+            if self.turned and not (casts_on or isinstance(each, Mark | Hold | TurnHere)):
+                raise RefusalError("turns in the middle of a row")
             self.before_decrease = bool(after) and isinstance(after[0], Work) and after[0].stitch in DECREASES
             if isinstance(each, Work):
                 if each.stitch == "pattern":
