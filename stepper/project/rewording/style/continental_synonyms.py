@@ -106,7 +106,7 @@ CONTINENTAL: tuple[Synonym, ...] = (
     row("=", rf"^\s*=\s*({N}\s+{STS})\s*\.?\s*$", r"\1.", "= 58 (64, 70) sts."),
     row("=", rf"(?<=[a-z\d])\s*=\s*({N}\s+{STS})\s+{_LEFT}\s+(?:on|for|in|at)\s+(?:the\s+)?{_WHERE}(?=\s*\.?\s*$)", r". \1", "Knit 2 rounds = 24 sts remain on the round."),
     row("left|rem", rf"^\s*(?:there\s+are\s+(?:now\s+)?|you\s+now\s+have\s+)?({N}\s+{STS})\s+(?:are\s+)?{_LEFT}\s+(?:on|for|in)\s+(?:the\s+)?{_WHERE}{_E}", r"\1.", "There are 24 (26, 28) stitches left for the shoulder."),
-    row("after", rf"^\s*after\s+(?:(?:the|all)\s+)?(?:(?:last|final|these|those)\s+)?(?:increas|decreas)(?:e|es|ings?)(?:\s+round)?\s*,?\s*(?:there\s+are|you\s+have)\s+({N}\s+{STS})(?:\s+{_LEFT})?(?:\s+on\s+(?:the\s+)?(?:(?:circular|larger|smaller|long|short|working|left|right)\s+)?(?:needles?|round|row))?{_E}", r"\1.", "After the last increase there are 88 stitches on the needle."),
+    row("after", rf"^\s*after\s+(?:(?:the|all)\s+)?(?:(?:last|final|these|those)\s+)?(?:increas|decreas)(?:e|es|ings?)(?:\s+round)?\s*,?\s*(?:there\s+are|you\s+have)\s+({N}\s+{STS})(?:\s+{_LEFT})?(?:\s+on\s+(?:the\s+)?(?:(?:circular|larger|smaller|long|short|working|left|right|heel|sole|toe)\s+)?(?:needles?|round|row))?{_E}", r"\1.", "After the last increase there are 88 stitches on the needle."),
     row("=", rf"[(]\s*=\s*({N})\s+{STS}\s+(increas|decreas)ed(?:\s+(?:in\s+total|on\s+the\s+(?:round|row)))*\s*[)]", r"(\1 sts \2ed)", "Row 5: Knit 2, yo, k to last 2 sts, yo, k2 (= 2 stitches increased on the row)."),
     # --- what is explained elsewhere ---
     *(
