@@ -19,7 +19,7 @@ _EVERY = regex(r"\b(?:every|each|all)\b.*\b(?:rows?|rnds?|rounds?)\b", re.I)
 _KNIT, _PURL = regex(r"\b(?:k|knit)\b", re.I), regex(r"\b(?:p|purl)\b", re.I)
 _ONE_AND_ONE = regex(r"\b(?:1|one|rs|right\s+side)\b", re.I)
 _TAKEN_INTO = regex(
-    r"\binto\s+(?:the\s+)?(?:.*?\s)?(?:(?P<moss>moss|seed)|(?P<rib>rib(?:bing)?)|(?P<garter>garter)"
+    r"(?:\binto|\b(?:new|extra|inc\w*)\s+(?:sts?|stitch(?:es)?)\s+in)\s+(?:the\s+)?(?:.*?\s)?(?:(?P<moss>moss|seed)|(?P<rib>rib(?:bing)?)|(?P<garter>garter)"
     r"|(?P<stockinette>st\.?\s?st|stockinette|stocking))\b",
     re.I,
 )

@@ -286,6 +286,29 @@ def stretch_named(name: str, needles: Needles, drafts: Sequence[int]) -> tuple[i
     return own[0], end
 
 
+_EVEN = 8
+"""Rows worked even that end a shaping. Chosen here: armholes are shaped in every sixth row at the most."""
+
+
+def last_shaped(name: str, needles: Needles, drafts: range) -> int | None:
+    """Return the last row of a shaping at the edges, as of the armholes; None if none is of that name.
+
+    It goes on over the rows between that are worked even, up to a row of the neck or the shoulders, or to
+    where the piece is divided.
+    """
+    stretch = stretch_named(name, needles, drafts)
+    if stretch is None or _stem(name) not in ("armhole", "underarm", "raglan"):
+        return None
+    last = stretch[0]
+    for at in range(stretch[0], drafts.stop):
+        draft = needles.drafts[at]
+        other = re.search(r"\b(?:neck|shoulder)", needles.project.line_texts.get(draft.line, ""), re.I)
+        if at - last >= _EVEN or draft.divide or other is not None or not draft.after:
+            break
+        last = at if draft.before != draft.after else last
+    return last
+
+
 def _with_bound_off(own: list[int], opened: list[int]) -> list[int]:
     """Return the rows of an armhole with those right before them that bind off for it and do not say so.
 
@@ -333,20 +356,12 @@ def like_another(duration: UntilLike, needles: Needles) -> int:
         told = f'no part called "{duration.part}" was worked before this one.'
         needles.miss(duration.place, told, f"The parts so far are {known}.", anywhere=True)
         return 0
-    found = stretch_named(duration.upto, needles, range(part[0], part[-1] + 1))
-    if found is None and _stem(duration.upto) == "shoulder" and _ends_straight(part, needles):
-        told = f"the {duration.part} is bound off at once: its length up to there is taken."
-        needles.warn(duration.place, told)
-        found = part[-1], part[-1] + 1
-    if found is None and _stem(duration.upto) == "shoulder" and (step := _shoulder_step(part, needles)):
-        told = f"the {duration.part} is taken to bind off its shoulders from line {drafts[step].line} on."
-        needles.warn(duration.place, told)
-        found = step, part[-1] + 1
+    found = first_row_of(duration, part, needles)
     if found is None:
         told = f"no row of the {duration.part} is of the {duration.upto}, so nobody can tell how long it is."
         needles.report(duration.place, told, "Write the length itself.", kind="length")
         return 0
-    target = sum(draft.height_mm for draft in drafts[part[0] : found[0]])
+    target = sum(draft.height_mm for draft in drafts[part[0] : found])
     done = needles.height_mm(own) + height_of(needles, rows_below(needles, own))
     rounds = half_up((target - done) * needles.fabric.gauge.rounds / 100)
     rounds -= 0 if duration.fewer is None else duration.fewer.of(needles.size)
@@ -354,6 +369,34 @@ def like_another(duration: UntilLike, needles: Needles) -> int:
         needles.report(duration.place, "the piece is as long already.", kind="length")
         return 0
     return rounds
+
+
+def first_row_of(duration: UntilLike, part: Sequence[int], needles: Needles) -> int | None:
+    """Return the row of another part that is the first of its armholes or shoulders; tell how it was found.
+
+    Args:
+        duration: Where in that part a line ends.
+        part: Indices of its drafts.
+        needles: The knitting in hand.
+
+    Returns:
+        Index of its draft; None if nobody can tell.
+    """
+    found = stretch_named(duration.upto, needles, range(part[0], part[-1] + 1))
+    if found is not None:
+        return found[0]
+    if _stem(duration.upto) != "shoulder":
+        return None
+    if _ends_straight(part, needles):
+        told = f"the {duration.part} is bound off at once: its length up to there is taken."
+        needles.warn(duration.place, told)
+        return part[-1]
+    step = _shoulder_step(part, needles)
+    if step is not None:
+        line = needles.drafts[step].line
+        told = f"the {duration.part} is taken to bind off its shoulders from line {line} on."
+        needles.warn(duration.place, told)
+    return step
 
 
 _STRAIGHT = 6

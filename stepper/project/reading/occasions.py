@@ -167,7 +167,9 @@ class OccasionBuilder(ElementBuilder):
         number = next((child for child in tree.children if type_of(child) == "NUMBERS"), None)
         rows = self._numbers(number) if number is not None else self._one(place)
         side = next((side_of(str(child)) for child in tree.children if type_of(child) == "SIDE"), "")
-        if tree.data in ("when_next", "when_rows", "when_side"):
+        if tree.data == "when_side_and":
+            legs = self._behind_first(legs, tree)
+        if tree.data in ("when_next", "when_rows", "when_side", "when_side_and"):
             legs = (Leg(self._one(place), rows, False, side, each=not side), *legs)
         return None, legs
 
@@ -181,6 +183,17 @@ class OccasionBuilder(ElementBuilder):
         rest = Numbers(tuple(max(0, value - 1) for value in leg.times.values), leg.times.place)
         once = Leg(first, self._one(first.place), False, leg.side)
         return None, (once, replace(leg, times=rest), *more)
+
+    def _behind_first(self, legs: tuple[Leg, ...], tree: Any) -> tuple[Leg, ...]:
+        """Return the intervals behind "next RS row and"; report times that may or may not count that row."""
+        leg, *more = legs
+        if leg.times is None:
+            return legs
+        if not any(tree.find_data("n_total")):
+            told = "whether the next row is one of these times is not said."
+            self.report(leg.times.place, told, 'Write "on next RS row, then every 4th row 5 times".')
+        rest = Numbers(tuple(max(0, value - 1) for value in leg.times.values), leg.times.place)
+        return (replace(leg, times=rest), *more)
 
     def leg(self, tree: Any) -> Leg:
         """Read one interval: every so many rows, so many times or to a count."""

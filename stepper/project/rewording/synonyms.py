@@ -50,6 +50,7 @@ from stepper.project.rewording.work.both_sides_synonyms import BOTH_SIDES
 from stepper.project.rewording.work.cast_on_synonyms import CASTING
 from stepper.project.rewording.work.chart_synonyms import CHARTS
 from stepper.project.rewording.work.fabric_synonyms import FABRICS
+from stepper.project.rewording.work.front_synonyms import FRONTS
 from stepper.project.rewording.work.heel_synonyms import HEELS
 from stepper.project.rewording.work.holding_synonyms import HOLDING
 from stepper.project.rewording.work.joined_synonyms import JOINED
@@ -83,6 +84,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *OLD_PRINT,
     *PIECES,
     *BOTH_SIDES,
+    *FRONTS,
     *OTHER_WORDS,
     *BETWEEN,
     *FILLERS,

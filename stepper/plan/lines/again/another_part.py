@@ -15,9 +15,16 @@ from typing import Final
 from stepper.craft.gauge import half_up
 from stepper.plan.drafts import DraftRound
 from stepper.plan.lines.ended_rounds import find_side_ended
-from stepper.plan.state.measuring_places import measured_from, stretch_named, without_heel, without_held
+from stepper.plan.state.measuring_places import (
+    first_row_of,
+    last_shaped,
+    measured_from,
+    stretch_named,
+    without_heel,
+    without_held,
+)
 from stepper.plan.state.needles import Needles
-from stepper.project.duration import Rounds, UntilCount, UntilLength
+from stepper.project.duration import Rounds, UntilCount, UntilLength, UntilLike
 from stepper.project.instructions import AsPart, Line, Phrase, Return, Sentence
 from stepper.project.model import Section
 from stepper.project.problems import one_of
@@ -219,7 +226,9 @@ def _rows_to_end(instruction: AsPart, own: list[int], needles: Needles, side: st
     The row back after the last that shapes belongs to it if the line ends with a row of that side.
     """
     if instruction.upto:
-        return _named(instruction, range(own[0], own[-1] + 1), needles)
+        return _named(instruction, range(own[0], own[-1] + 1), needles, side)
+    if isinstance(instruction.until, UntilLike):
+        return _like(instruction.until, own, needles)
     if isinstance(instruction.until, UntilLength):
         return _long(instruction.until, own, needles)
     if isinstance(instruction.until, UntilCount):
@@ -238,16 +247,45 @@ def _rows_to_end(instruction: AsPart, own: list[int], needles: Needles, side: st
     return None
 
 
-def _named(instruction: AsPart, drafts: range, needles: Needles) -> int | None:
-    """Return the number of rows before the first that belongs to what the line names."""
+def _named(instruction: AsPart, drafts: range, needles: Needles, side: str) -> int | None:
+    """Return the number of rows before the first that belongs to what the line names, or up to its end.
+
+    A second front whose armhole begins with a row of the other side ends a plain row earlier, which is told.
+    """
     name = re.sub(r"\s+(?:shapings?|opening|divide)$", "", instruction.upto)
+    if name.startswith("end of "):
+        return _ended(name.removeprefix("end of "), instruction, drafts, needles, side)
     stretch = stretch_named(name, needles, drafts)
     if stretch is None:
         return None
     line = needles.drafts[stretch[0]].line
     told = f"{instruction.upto}: worked up to line {line}, as that is where it begins."
+    last = needles.drafts[stretch[0] - 1]
+    earlier = bool(side) and last.flat and last.side != side and last.before == last.after
+    if earlier:
+        told = f"{instruction.upto}: worked up to a row before line {line}, to end with a {side} row."
     needles.warn(instruction.place, told)
-    return stretch[0] - drafts.start
+    return stretch[0] - drafts.start - earlier
+
+
+def _ended(name: str, instruction: AsPart, drafts: range, needles: Needles, side: str) -> int | None:
+    """Return the number of rows up to the last that shapes what the line names, or the row back behind it."""
+    last = last_shaped(name, needles, drafts)
+    if last is None:
+        return None
+    told = f"{instruction.upto}: worked up to the last such row of line {needles.drafts[last].line}."
+    needles.warn(instruction.place, told)
+    if side and needles.drafts[last].side != side and last + 1 in drafts:
+        back = needles.drafts[last + 1]
+        last += back.flat and back.before == back.after
+    return last + 1 - drafts.start
+
+
+def _like(until: UntilLike, own: list[int], needles: Needles) -> int | None:
+    """Return the rows of a part up to so many before its shoulders or the like; None if there are none."""
+    first = first_row_of(until, own, needles)
+    fewer = 0 if until.fewer is None else until.fewer.of(needles.size)
+    return None if first is None or first - own[0] - fewer < 1 else first - own[0] - fewer
 
 
 def _long(until: UntilLength, own: list[int], needles: Needles) -> int | None:

@@ -66,8 +66,8 @@ FABRICS: tuple[Synonym, ...] = (
         "Join to work in the round (be careful not to twist the row).",
     ),
     said_row(
-        "into",
-        rf",?\s*(?P<said>(?:taking|working|incorporating|bringing|keeping)\s+(?:all\s+|the\s+|these\s+)*(?:(?:inc(?:reased|reases|'d)?|new|extra|dec(?:reases?)?|cast-?on)\s*(?:{STS}\s+)?|{STS}\s+)(?:in)?to\s+(?:the\s+)?(?:{_SET}|{_NAMING}(?:moss|seed)(?:\s+st(?:itch)?)?)(?:\s+as\s+(?:set|established|they\s+(?:come|occur)))?)(?=\s*[.,;]|\s*$)",
+        "taking|working|incorporating|bringing|keeping",
+        rf",?\s*(?P<said>(?:taking|working|incorporating|bringing|keeping)\s+(?:all\s+|the\s+|these\s+)*(?:(?:inc(?:reased|reases|'d)?|new|extra|dec(?:reases?)?|cast-?on)\s*(?:{STS}\s+)?|{STS}\s+)(?:in|into|to)\s+(?:the\s+)?(?:{_SET}|{_NAMING}(?:moss|seed)(?:\s+st(?:itch)?)?)(?:\s+as\s+(?:set|established|they\s+(?:come|occur)))?)(?!\s*,\s*(?:for|until)\b)(?=\s*[.,;]|\s*$)",
         "Inc 1 st at each end of next and 3 foll 4th rows, taking inc sts into patt.",
     ),
     row(
