@@ -74,6 +74,11 @@ def without_places(value: object) -> Hashable:
     return str(value)
 
 
+_IN_PATTERN = (Until, Work)
+_RESTS_ON_MORE = (ChartPart, PickUp, Across, Spread)
+# Kinds of elements that every round of every size is looked through for.
+
+
 def _asks(element: Element) -> bool:
     if isinstance(element, Several):
         return bool(element.reading)
@@ -81,8 +86,18 @@ def _asks(element: Element) -> bool:
         return True  # which markers these are depends on the rounds before
     if isinstance(element, Hold) and element.times is None:
         return True  # they go on hold under the name of the section
-    pattern = isinstance(element, Until | Work) and element.stitch == "pattern"
-    return pattern or isinstance(element, ChartPart | PickUp | Across | Spread)
+    pattern = isinstance(element, _IN_PATTERN) and element.stitch == "pattern"
+    return pattern or isinstance(element, _RESTS_ON_MORE)
+
+
+def _is_whole(phrase: tuple[Item, ...]) -> bool:
+    """Return whether a round works stitches, and leaves none unworked at its end."""
+    works = False
+    for item in phrase:
+        if isinstance(item, Run) and item.stitch == "rest":
+            return False
+        works = works or bool(item.uses and item.leaves)
+    return works
 
 
 @dataclass(slots=True, kw_only=True)
@@ -154,8 +169,7 @@ class DraftRound:
         A short row adds nothing where it was not worked, so it does not count.
         """
         if self.whole is None:
-            short = any(isinstance(item, Run) and item.stitch == "rest" for item in self.phrase)
-            self.whole = not short and any(item.uses and item.leaves for item in self.phrase)
+            self.whole = _is_whole(self.phrase)
         return self.fabric.gauge.round_mm if self.whole else 0.0
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import lru_cache
 
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import is_unnamed
@@ -25,12 +26,11 @@ def check_picked_up(lines: Sequence[Line], needles: Needles, since: int) -> None
     if needles.counting.lost or not needles.held:
         return
     for line in lines:
+        named = (name for name in needles.held if not is_unnamed(name) and _speaks_of(name, line.text))
+        name = next(named, "")
         own = (draft for draft in needles.drafts[since:] if draft.line == line.place.line)
-        picked = any("pu" in draft.codes for draft in own)
-        for name, number in needles.held.items() if picked else ():
-            there = rf"\bfrom\s+(?:the\s+)?{re.escape(name)}\b"
-            if is_unnamed(name) or not re.search(there, line.text, re.I):
-                continue
+        if name and any("pu" in draft.codes for draft in own):
+            number = needles.held[name]
             needles.report(
                 line.place,
                 f"{number} stitches are on hold for {name}, and the line picks up new ones there.",
@@ -38,6 +38,12 @@ def check_picked_up(lines: Sequence[Line], needles: Needles, since: int) -> None
             )
             needles.lose()
             return
+
+
+@lru_cache(maxsize=4096)  # every line is asked in every size
+def _speaks_of(name: str, words: str) -> bool:
+    """Return whether a line works from the place that held stitches are named for."""
+    return re.search(rf"\bfrom\s+(?:the\s+)?{re.escape(name)}\b", words, re.I) is not None
 
 
 def note_left_on_hold(needles: Needles) -> None:

@@ -48,7 +48,17 @@ def chart_parts_in(elements: tuple[Element, ...]) -> list[ChartPart]:
 
 def asks_pattern(elements: tuple[Element, ...]) -> bool:
     """Return whether a round goes on with the pattern somewhere."""
-    return any(isinstance(one, Until | Work) and one.stitch == "pattern" for one in every_element(elements))
+    for one in elements:
+        if isinstance(one, Several):
+            if asks_pattern(one.elements):
+                return True
+        elif isinstance(one, _IN_PATTERN) and one.stitch == "pattern":
+            return True
+    return False
+
+
+_IN_PATTERN = (Until, Work)
+"""Elements that may be worked in pattern; every round of every size is looked through for them."""
 
 
 def _next(element: Element) -> Element:

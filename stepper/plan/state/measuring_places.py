@@ -78,14 +78,14 @@ def _tell_what_came_before(duration: UntilLength, needles: Needles, piece: int) 
     Behind stitches put on hold or picked up a piece begins for her, too; a section that bears the name of
     what is measured needs no word.
     """
-    if duration.of and duration.of in needles.section.name.lower():
+    if duration.start != "section" or (duration.of and duration.of in needles.section.name.lower()):
         return
     here = needles.section.start
     before = needles.drafts[piece:here]
     parted = any(draft.codes & {"hold", "return", "pu"} for draft in before)
     parted = parted or _begins_with(needles, here, "return", "pu")
     reached = sum(draft.height_mm for draft in before)
-    if parted or duration.start != "section" or reached <= 0:
+    if parted or reached <= 0:
         return
     unit, mm = ("in", 25.4) if needles.project.units == "in" else ("cm", 10)
     begun = f"{reached / mm:.1f} {unit} behind the cast-on"

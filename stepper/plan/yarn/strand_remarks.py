@@ -217,17 +217,13 @@ def _carried(
     stitches in such rounds lies lowest, since it needs most to be seen.
     """
     whole, inside = Counter[str](), Counter[str]()
-    known: dict[int, Counter[str]] = {}
+    often = Counter(id(each.runs) for each in rounds)  # like rounds share their runs
     for each in rounds:
-        runs = each.runs
-        if id(runs) not in known:
-            known[id(runs)] = Counter[str]()
-            for run in runs:
-                if stitch(run.stitch).kind is not Kind.SHIFT:
-                    known[id(runs)][run.yarn] += run.leaves
-        counted = known[id(runs)]
-        whole.update(counted)
-        inside.update(counted if each.index in stranded else dict.fromkeys(counted, 0))
+        times = often.pop(id(each.runs), 0)
+        for run in each.runs if times else ():
+            if stitch(run.stitch).kind is not Kind.SHIFT:
+                whole[run.yarn] += times * run.leaves
+                inside[run.yarn] += times * run.leaves * (each.index in stranded)
     ground = max(whole, key=lambda yarn: whole[yarn])
     order = sorted(inside, key=lambda yarn: (yarn == ground, inside[yarn]))
     told: set[frozenset[str]] = set()

@@ -9,7 +9,6 @@ from typing import TYPE_CHECKING
 from stepper.craft import stitches
 from stepper.project.grammar import grammar_text
 from stepper.project.rewording.asides import hides, instructs, label_instructs
-from stepper.project.rewording.reword import reword, talks
 from stepper.project.rewording.reworded import Reworded, as_printed
 from stepper.records import dataclass
 from stepper.regex import regex
@@ -136,6 +135,9 @@ def understood(plain: str, *, spoken: bool = True) -> Understood:
     first = Understood(label, side, start, outcome, as_printed(plain))
     if not isinstance(outcome, Stopped) and not _STOP_IN_ROWS.search(plain):
         return first
+    # Loaded here: a line that reads as it is written needs none of the sixty tables of other wordings.
+    from stepper.project.rewording.reword import talks
+
     found = _in_other_words(plain, first, spoken=False)
     if not isinstance(found.outcome, Stopped) or not spoken or not talks(plain):
         return found
@@ -145,6 +147,8 @@ def understood(plain: str, *, spoken: bool = True) -> Understood:
 
 def _in_other_words(plain: str, first: Understood, *, spoken: bool) -> Understood:
     """Read a line reworded, with signs for the yarns it calls by a colour, or else without."""
+    from stepper.project.rewording.reword import reword
+
     made = reword(plain, spoken=spoken)
     if made.yarns:
         signed = _as_recast(plain, first, made)

@@ -33,10 +33,12 @@ def refuse_across_gap(items: Iterable[Item], after: int, place: Span, needles: N
     if last is None or last.after != needles.count or after > needles.count or needles.two_balls:
         return
     gap = _bound_off_within(last)
+    if not gap:
+        return
     runs = list(runs_written(tuple(items)))
-    if gap and not after and [run.stitch for run in runs] == ["hold"]:
+    if not after and [run.stitch for run in runs] == ["hold"]:
         _refuse_hold_over_gap(runs[0].yarn, gap, place, needles)
-    if not gap or _ENDS_THERE & {run.stitch for run in runs}:
+    if _ENDS_THERE & {run.stitch for run in runs}:
         return
     needles.report(
         place,

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import lru_cache
 
 from stepper.plan.drafts import DraftRound
 from stepper.plan.lines.shaping.edge_sides import shaped_at_one_end
@@ -66,6 +67,7 @@ def _refuse(line: Line, edge: str, other: DraftRound, draft: DraftRound, needles
 _SIDE = {"RS": "right-side row", "WS": "wrong-side row"}
 
 
+@lru_cache(maxsize=4096)  # every line is asked for each that is worked, in every size
 def _edge(text: str) -> str:
     """Return `inner` or `outer` if a line names one edge; empty if it names none, or both."""
     named = {kind for match in _FOR.finditer(text) for kind, words in match.groupdict().items() if words}
