@@ -67,7 +67,7 @@ LONG = (
     "heard_as_meant_and_measured",
     "avoiding_is_the_best_of_all",
     "agrees_with",
-    "(longer_than_ten_seconds and (switchback or cardigan or socks))",
+    "(longer_than_ten_seconds and (switchback or cardigan or socks or mittens))",
     "light_is_encoded",
     "another_pair_vanish",
     "counts_lie_between",
