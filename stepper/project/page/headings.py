@@ -343,7 +343,7 @@ def chart_in_words(row: str) -> str:
     return match["chart"] if match is not None else ""
 
 
-_FLANKED = re.compile(r"\s*([~=\u2013\u2014])\s*[A-Z][A-Za-z' -]{2,40}(?:\([a-z ]{3,20}\))?\s*\1\s*")
+_FLANKED = regex(r"\s*([~=\u2013\u2014])\s*[A-Z][A-Za-z' -]{2,40}(?:\([a-z ]{3,20}\))?\s*\1\s*")
 """A heading between two signs of decoration, which no sentence has: "~ Set up raglans ~"."""
 
 
