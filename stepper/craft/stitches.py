@@ -173,7 +173,7 @@ ENTRIES: tuple[Stitch, ...] = (
     _other("sm", 0, 0, "slip marker", Kind.MARK, also="slip marker, slm"),
     _other("rm", 0, 0, "remove marker", Kind.MARK, also="remove marker"),
     _other("join 2nd ball", 0, 0, "join a second ball of yarn", Kind.MARK),
-    _other("other ball", 0, 0, "take the other ball of yarn", Kind.MARK),
+    _other("other ball", 0, 0, "take the ball of the other side", Kind.MARK),
     _other("turn", 0, 0, "turn", Kind.MARK),
     _other("w&t", 0, 0, "wrap and turn", Kind.MARK, also="wrap and turn"),
 )

@@ -122,6 +122,10 @@ SILENT_THERE = {
     "Dec 1 st at each neck edge every RS row twice. 42 sts.": ("each",),
     "Working both sides at the same time with separate balls of yarn, dec 1 st at each neck edge every RS row twice.": ("separate", "each"),
     "Working each side at the same time with a separate ball, bind off 2 sts at each neck edge once.": ("separate", "each"),
+    # Where the round begins hangs a marker, whether it is called so or not.
+    "Shift rnd: Remove BOR marker, k1, replace BOR.": ("marker",),
+    "Remove BOR marker, k5, replace marker for new BOR.": ("marker",),
+    "Remove BOR marker, place 12 sts on scrap yarn, k to end.": ("marker",),
     # The decrease is named again.
     "Rep rows 1 and 2 four more times, until you have 17 sts.": ("until",),
     "Row 3: K1, k2tog, knit until there's 1 stitch left, k1.": ("there's",),

@@ -419,7 +419,10 @@ def _(instruction: BindOff, needles: Needles) -> None:
         return
     code = {"graft": "graft", "draw": "draw"}.get(instruction.how, "bo")
     end_in_stripes(instruction, needles)
-    needles.emit(over_both_sides(code, needles), 0, bound_off=instruction.manner)
+    bound_off = over_both_sides(code, needles)
+    if not needles.two_balls:  # where they part is known until both are bound off
+        needles.markers = ()
+    needles.emit(bound_off, 0, bound_off=instruction.manner)
     needles.markers = ()
     needles.section.pattern = ()
     needles.short_rows.turns = ()

@@ -29,7 +29,6 @@ _WRAPPED: Final = rf"(?:ds|double\s+{STS}|wrapped\s+{STS}|wraps|turned\s+{STS}|t
 
 HANDS_AND_FEET: tuple[Synonym, ...] = (
     # --- as it stands ---
-    row("est", r"\b(as\s+|in\s+)est\b\.?(?!\w)(?!\s*[.]\s*\w)", r"\1established", "Cont in patt as est until piece measures 4 cm."),
     row("established rib", r"\bin\s+established\s+(rib)(?:bing)?\b", r"in \1 as established", "Continue in established rib for 4 cm."),
     row(
         "begin|start",

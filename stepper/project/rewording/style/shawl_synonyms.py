@@ -72,7 +72,7 @@ SHAWLS: tuple[Synonym, ...] = (
     row("every|each", r"\b(rep(?:eat)?|work)\s+(?:this|(?:the\s+)?(?:last|above|previous))\s+(row|rnd|round)\s+(?=(?:(?:on|in)\s+)?(?:every|each)\s+(?:(?:other|second|third|fourth|fifth|sixth|eighth|tenth|\d+(?:st|nd|rd|th)|foll(?:owing)?|alt(?:ernate)?|rs|ws)\s+)+(?:row|rnd|round))", r"\1 same \2 ", "Rep this rnd every 6th rnd 4 more times."),
     said_row_behind("same as", rf"(\bfor\s+(?:{LONG}|{N}\s+{ROUND})[^.;:,]*?)\s*,\s*(?P<said>(?:the\s+)?(?:same\s+as|as)\s+(?:for\s+|on\s+)?(?:the\s+)?(?:bottom|lower|beginning|start|first|other|cast-on|cuff|body|hem|brim)(?:\s+(?:edge|rib|ribbing|border|end|edging|band))?){END}", "Work in 2x2 Rib for 3 cm, same as the bottom."),
     # --- the beginning of the round moved on ---
-    row("bor", r"\b(remove|rm)\s+(?:the\s+)?bor\b(?!\s+m)", r"\1 BOR marker", "Shift rnd: Remove BOR, k1, place BOR marker."),
+    row("bor", r"\b(remove|rm)\s+(?:the\s+)?bor\b(?!\s+m)", r"\1 BOR marker", "K6, remove BOR, k6, place BOR marker."),
     row("replace", r"\breplace\s+(?:the\s+)?bor(?:\s+m(?:arker)?)?(?=\s*[.,;]|\s*$)", "place BOR marker", "Shift rnd: Remove BOR marker, k1, replace BOR."),
     # --- what was worked so far ---
     row("have worked|have now worked|have completed", rf"((?:^|[.;]\s)\s*)(?P<said>(?:you\s+(?:will\s+|should\s+)?(?:now\s+)?have|there\s+are)\s+(?:now\s+)?(?:worked|completed|knit(?:ted)?)\s+(?:a\s+total\s+of\s+)?{N}\s+(?:(?:increase|decrease|inc|dec|lace|eyelet|pattern|full|complete|garter|stripe|rs|ws)\s+)*(?:rows|rnds|rounds|ridges|repeats|reps|stripes)(?:\s+(?:in\s+(?:all|total)|so\s+far|total))?)(?=\s*[.!]?\s*$)", r"\1", "You have worked 36 increase rows.", spelt_out=True),

@@ -44,7 +44,7 @@ YOKES: tuple[Synonym, ...] = (
     row("have been", rf"({_S})({N}\s+{STS})\s+(?:have\s+been|were)\s+(?:(inc)reased|(dec)reased)(?=\s*\.?\s*$)", r"\1 \2 \3\4'd", "Rnd 1: *K9, M1L; rep from * around. 4 sts have been increased."),
     row("count", rf"({_S})(?:the\s+)?stitch\s+count\s+(?:(inc)reases|(dec)reases)\s+by\s+({N})(?:\s+{STS})?(?=\s*\.?\s*$)", r"\1 \4 sts \2\3'd", "Rnd 1: *K9, M1L; rep from * around. Stitch count increases by 4."),
     row("short row", rf"\b(rep(?:eat)?|work)\s+(?:the\s+)?(last|previous|these)\s+({N})\s+short[-\s]rows\b", r"\1 \2 \3 rows", "Rep the last 2 short rows twice more."),
-    row("est", r"\bas\s+est(?:ab)?\b\.?", "as established", "Work 4 rows as est."),
+    row("est", r"\b(as|in)\s+est(?:ab)?\b\.?", r"\1 established", "Work 4 rows as est."),
     said_row(
         "on hold",
         rf"{_S}(?P<said>(?:the\s+)?(?:(?:sleeve|body|front|back|other|remaining|rem|held)\s+)+{STS}\s+(?:will\s+)?(?:remain|stay|rest|wait|are\s+left|are)\s+on\s+hold(?:\s+(?:while|until)\s+(?:you\s+)?(?:work|knit|the)\s+(?:the\s+)?(?:body|sleeves?|yoke)(?:\s+is\s+(?:done|finished|complete))?)?){_E}",
@@ -69,7 +69,7 @@ YOKES: tuple[Synonym, ...] = (
     row("previous|last", r"^((?![^:]*\b[rw]s\b)[^:]*:[^:]*?\b(?:k|knit)\s+to)\s+(?:the\s+)?(ds|double\s+st(?:itch)?)\s+(?P<said>(?:of|from)\s+(?:the\s+)?(?:previous|last)\s+rs\s+row)", r"\1 \2", "Short Row 3: Make DS, knit to DS of previous RS row, work DS as one st, k4, turn.", spelt_out=True),
     row("previous|last", r"^((?![^:]*\b[rw]s\b)[^:]*:[^:]*?\b(?:p|purl)\s+to)\s+(?:the\s+)?(ds|double\s+st(?:itch)?)\s+(?P<said>(?:of|from)\s+(?:the\s+)?(?:previous|last)\s+ws\s+row)", r"\1 \2", "Short Row 4: Make DS, purl to DS of previous WS row, work DS as one st, p4, turn.", spelt_out=True),
     row("twisted", rf"\btaking\s+care\s+(?:that\s+)?(?:your|the)\s+{STS}\s+(?:aren't|are\s+not)\s+twisted", "being careful not to twist", "CO 40 sts. Join in the round, taking care your stitches aren't twisted."),
-    row("pm, and", r"\bpm\s*,\s*and\s+(?=join\b)", "pm and ", "CO 20 sts. Pick up and knit 20 sts, pm, and join."),
+    row("pm, and", r"(?<!needles,\s)\bpm\s*,\s*and\s+(?=join\b)", "pm and ", "CO 20 sts. Pick up and knit 20 sts, pm, and join."),
     row("last st", r"(,\s*|;\s*)(k|p|knit|purl)\s+(?:the\s+)?last\s+st(?:itch)?(?=\s*\.?\s*$)", r"\1\2 1", "Work flat. CO 20 sts. K10, bind off 9 sts, k the last st."),
     # --- what is beside a row ---
     said_row(

@@ -235,6 +235,12 @@ HOLDING: tuple[Synonym, ...] = (
         r"divide over \1 needles",
         "Divide sts evenly over 3 needles.",
     ),
+    row(
+        "needles|dpns",
+        rf"\b(divide\s+over\s+{_FEW}\s+needles)\s*,\s*(?=(?:pm|place|join|and\b))(?:and\s+)?",
+        r"\1. ",
+        "Divide evenly onto 4 needles, pm, and join in the rnd.",
+    ),
     row("pm", r"(\.\s*pm)\s*,\s*(?:and\s+)?(?=join\b)", r"\1 and ", "Divide evenly onto 4 needles, pm, and join in the rnd."),
     row(
         "each|per needle|per dpn",

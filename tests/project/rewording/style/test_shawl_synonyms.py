@@ -31,7 +31,7 @@ BACK = "slip both sts back to left needle"
         (f"K2, *{BACK}, k2tog tbl, k1; rep from * until 1 st remains.", "bind off all sts.", ("K2, *slip",)),
         (f"With WS facing, bind off: K1, *k1, {BACK}, p2tog; rep from * to end.", "With WS facing, bind off all sts.", ("bind off: K1",)),
         ("Rep this rnd every 6th rnd 4 more times.", "Rep same rnd every 6th rnd 4 more times.", ()),
-        ("Rnd 15: Remove BOR, k6, replace BOR.", "Rnd 15: Remove marker, k6, place marker for BOR.", ()),
+        ("Rnd 15: Remove BOR, k6, replace BOR.", "Rnd 15: remove marker, k6, place marker for BOR.", ()),
         ("You have worked 36 increase rows.", ".", ("You have worked 36 increase rows",)),
         ("105 sts: 3 at each edge, 49 on each side, and the spine.", "105 sts.", ("3 at each edge, 49 on each side, and the spine",)),
         ("*CO 2 sts, BO 4 sts, slip st back to left needle; rep from * to end.", "bind off all sts.", ("*CO 2 sts",)),

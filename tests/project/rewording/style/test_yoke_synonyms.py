@@ -48,7 +48,6 @@ def test_what_they_become(printed: str, plain: str) -> None:
         "Knit until yoke measures 8 cm from bottom of ribbing.",
         "Knit until yoke measures 8 cm from back neck.",
         "Work even until body measures 8 cm, or to 2 cm less than the back.",
-        "Remove BOR, pm.",
         "Next rnd: K4, sm, knit the sleeve sts, sm, k to end.",
         "Place first 8 sts on a holder, the next 24 sts on the back needle.",
         "Use the tails at the underarms to graft 4 sts.",
