@@ -26,7 +26,7 @@ def test_a_heading_in_a_row_stands_apart(row: str, parts: list[str]) -> None:
 
 @pytest.mark.parametrize(
     "row",
-    ["Work Back as for Front.", "Knit the ears (make two) like the tail.", "Ears (make two)", "K to end. Sleeve sts remain on hold.", "Back of the neck is shaped by short rows.", "Body Inc Rnd: K1, M1L, k to end.", "Neck Dec Row (RS): K1, ssk, k to end.", ""],
+    ["Work Back as for Front.", "Knit the ears (make two) like the tail.", "Ears (make two)", "K to end. Sleeve sts remain on hold.", "Back of the neck is shaped by short rows.", "Raglan Dec Row (RS): K2, ssk, knit to end.", "Left Front Decrease Round: Knit.", "Body Inc Rnd: K1, M1L, k to end.", "Neck Dec Row (RS): K1, ssk, k to end.", ""],
 )
 def test_a_sentence_about_a_part_stays_whole(row: str) -> None:
     """It heads nothing."""

@@ -228,7 +228,7 @@ def _rows_to_end(instruction: AsPart, own: list[int], needles: Needles, side: st
     if instruction.upto:
         return _named(instruction, range(own[0], own[-1] + 1), needles, side)
     if isinstance(instruction.until, UntilLike):
-        return _like(instruction.until, own, needles)
+        return _like(instruction.until, own, needles, side)
     if isinstance(instruction.until, UntilLength):
         return _long(instruction.until, own, needles)
     if isinstance(instruction.until, UntilCount):
@@ -281,11 +281,23 @@ def _ended(name: str, instruction: AsPart, drafts: range, needles: Needles, side
     return last + 1 - drafts.start
 
 
-def _like(until: UntilLike, own: list[int], needles: Needles) -> int | None:
-    """Return the rows of a part up to so many before its shoulders or the like; None if there are none."""
+def _like(until: UntilLike, own: list[int], needles: Needles, side: str) -> int | None:
+    """Return the rows of a part up to so many before its shoulders or the like; None if there are none.
+
+    It ends a plain row earlier to end with a row of the side that the line names, which is told.
+    """
     first = first_row_of(until, own, needles)
-    fewer = 0 if until.fewer is None else until.fewer.of(needles.size)
-    return None if first is None or first - own[0] - fewer < 1 else first - own[0] - fewer
+    if first is None:
+        return None
+    last = first - 1 - (0 if until.fewer is None else until.fewer.of(needles.size))
+    if last <= own[0]:
+        return None
+    draft = needles.drafts[last]
+    plain = draft.flat and draft.before == draft.after
+    earlier = bool(side) and until.fewer is None and plain and draft.side != side
+    if earlier:
+        needles.warn(until.place, f"worked a row less than up to the {until.upto}, to end with a {side} row.")
+    return last + 1 - own[0] - earlier
 
 
 def _long(until: UntilLength, own: list[int], needles: Needles) -> int | None:
