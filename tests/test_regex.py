@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import importlib
+import pkgutil
 import re
 import subprocess
 import sys
@@ -9,7 +11,9 @@ from collections.abc import Callable
 
 import pytest
 
+import stepper
 from stepper.regex import regex
+from tests.hanging import hung_on, may_hang, needs_clock, words_again
 
 PATTERN = r"(?P<work>k|p)(\d+)|(yo)"
 TEXT = "K2, p3, yo, k12"
@@ -72,3 +76,20 @@ def test_every_expression_of_the_house_compiles() -> None:
     asked = subprocess.run([sys.executable, "-c", _ALL], capture_output=True, text=True, check=False)
     assert asked.stderr == ""
     assert int(asked.stdout) > 400
+
+
+@needs_clock
+def test_no_expression_of_the_house_hangs_on_words_said_again_and_again() -> None:
+    """A line of a page may be anything, also a word that somebody typed thirty times."""
+    late = type(regex(""))
+    modules = [each.name for each in pkgutil.walk_packages(stepper.__path__, "stepper.") if not each.name.endswith("__main__")]
+    found = {(name, key): one for name in modules for key, one in vars(importlib.import_module(name)).items() if isinstance(one, late)}
+    asked = {place: one for place, one in found.items() if may_hang(one.pattern)}
+    assert len(asked) > 100
+    hung = [
+        (*place, line)
+        for place, one in asked.items()
+        for line in words_again(one.pattern)
+        if hung_on([one.search, one.fullmatch], line)
+    ]
+    assert hung == []

@@ -29,6 +29,8 @@ def repeat_of(columns: Sequence[Column | None]) -> list[Column]:
         holds = width + sum(1 for _ in alike)
         if holds >= 2 * width and holds > longest:
             best, longest = width, holds
+        if longest == len(beside):
+            break  # none holds longer
     return beside[:best]
 
 

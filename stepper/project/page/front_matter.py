@@ -128,8 +128,8 @@ _COLUMN = regex(rf"^\W*(?:[\w/]+\W+){{0,3}}{_MEASURE}\W*$", re.I)
 """A measurement whose numbers are in the next row."""
 _SIZES = regex(
     r"^\W*(?:(?:shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?"
-    r"|sizing)\b|\bto\s+fit\b|^\W*one\s+size\b|^(?:[\s,/(\[]*\b(?:\d?X{0,3}[SML]|\dX|small|medium|large"
-    r"|one\s+size)\b[\s,/)\]]*){2,}$",
+    r"|sizing)\b|\bto\s+fit\b|^\W*one\s+size\b|^(?:[\s,/(\[]*+\b(?:\d?X{0,3}[SML]|\dX|small|medium|large"
+    r"|one\s+size)\b[\s,/)\]]*+){2,}$",
     re.I,
 )
 _LETTERED = regex(

@@ -103,7 +103,7 @@ _NOT_SEWN: Final = regex(
     re.IGNORECASE,
 )
 """Words with which what is made up may be on the needles after all."""
-_SPOT: Final = r"(?:(?:the|at|in|on|of|and|to|between|under|mid|middle|centre|center|back|front|side|left|right|inner|outer|underarm|sleeve|arm|foot|sole|leg|palm|hand|mitten|glove|sock|shoulder|little-finger|index-finger|thumb|needles?|\d(?:st|nd|rd|th)?|each)\s*)+"
+_SPOT: Final = r"(?:(?:the|at|in|on|of|and|to|between|under|mid|middle|centre|center|back|front|side|left|right|inner|outer|underarm|sleeve|arm|foot|sole|leg|palm|hand|mitten|glove|sock|shoulder|little-finger|index-finger|thumb|needles?|\d(?:st|nd|rd|th)?|each)\b\s*)+"
 _ROUNDS_BEGIN: Final = r"(?:(?:the\s+)?rounds?|rnds|each\s+round|the\s+change\s+of\s+(?:the\s+)?rounds?|the\s+beginning\s+of\s+(?:the\s+|each\s+)?rounds?)\s+(?:begins?|starts?|lies|is|are|falls)"
 _SAID: Final = r"(?:shaping\s+of\s+the\s+|shaping\s+for\s+the\s+)?(?:the\s+)?[a-z]+(?:\s+(?:line|edge|shaping|opening|flap))?"
 _EXTRA: Final = r"(?:pockets?|pompoms?|pom-poms?|ties?|cords?|lining|fringes?|tassels?|embroidery|buttons?|belt|loop|patch(?:es)?|flowers?|beads?|ribbons?|bows?)"
