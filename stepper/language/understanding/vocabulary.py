@@ -10,7 +10,7 @@ people taught the ears; they count behind the address word, and alone only in an
 Slots in braces are filled by what is said there: `{number}`, `{length}`, `{weight}`, `{yarn}`, `{place}` (a
 section or a label), `{text}` (anything, only at the end); `fills` names the field of the cue if it is not
 called like the slot. A bare number is not a cue: it would be heard half a dozen times during an hour of film,
-so a count needs words around it. The module is long because it is this one table.
+so a count needs words around it.
 
 "done" alone is for the keyboard, where it finishes the step: of the people asked, half meant "this step" and
 half "for tonight" when they said it.

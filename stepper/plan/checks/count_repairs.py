@@ -7,15 +7,14 @@ value would bring it to the printed one, and working the pattern with that value
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import field, fields, is_dataclass, replace
+from dataclasses import field, replace
 from itertools import islice
-from typing import Any
 
 from stepper.plan.drafts import Finding
 from stepper.project.instructions import Line, PrintedCount
 from stepper.project.model import Project
+from stepper.project.nested_records import records_in, replace_nested
 from stepper.project.problems import one_of
-from stepper.project.records import records_in
 from stepper.project.stitchwork import Numbers
 from stepper.records import dataclass
 
@@ -114,23 +113,10 @@ def _own_numbers(line: Line, finding: Finding) -> Iterator[Numbers]:
     )
 
 
-def _with(record: Any, old: Numbers, new: Numbers) -> Any:
-    """Replace a number wherever it is in a record."""
-    if record is old:
-        return new
-    if isinstance(record, tuple):
-        made = tuple(_with(inner, old, new) for inner in record)
-        return made if any(one is not other for one, other in zip(made, record, strict=True)) else record
-    if isinstance(record, Project):
-        return replace(record, sections=_with(record.sections, old, new))
-    if is_dataclass(record) and not isinstance(record, type):
-        changed = {
-            each.name: made
-            for each in fields(record)
-            if (made := _with(getattr(record, each.name), old, new)) is not getattr(record, each.name)
-        }
-        return replace(record, **changed) if changed else record
-    return record
+def _with(project: Project, old: Numbers, new: Numbers) -> Project:
+    """Replace a number wherever it is in the lines of a project."""
+    sections = replace_nested(project.sections, lambda inner: new if inner is old else inner)
+    return replace(project, sections=sections)
 
 
 def _set(numbers: Numbers, size: int, value: int) -> Numbers:

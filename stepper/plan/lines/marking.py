@@ -10,7 +10,8 @@ from itertools import accumulate
 
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.both_sides import BESIDE_NECK
-from stepper.project.laying_out import MarkAfter
+from stepper.project.laying_out import MarkAfter, MarkEvery
+from stepper.project.problems import Span
 
 
 def mark_after(instruction: MarkAfter, needles: Needles) -> None:
@@ -18,9 +19,7 @@ def mark_after(instruction: MarkAfter, needles: Needles) -> None:
     counts = [numbers.of(needles.size) for numbers in instruction.counts]
     if needles.counting.lost:
         return
-    if needles.two_balls:
-        needles.report(instruction.place, BESIDE_NECK)
-        needles.lose()
+    if _refuse_beside_neck(instruction.place, needles):
         return
     places = tuple(accumulate(counts))
     if instruction.ends:
@@ -32,3 +31,24 @@ def mark_after(instruction: MarkAfter, needles: Needles) -> None:
         return
     needles.markers = places
     needles.remarks.append(f"place a marker after {after} stitches from the beginning, without working them")
+
+
+def mark_every(instruction: MarkEvery, needles: Needles) -> None:
+    """Place markers every so many stitches; report where they do not go on those in hand."""
+    every = instruction.every.of(needles.size)
+    if _refuse_beside_neck(instruction.place, needles):
+        return
+    if not 0 < every < max(needles.count, 1):
+        told = f"a marker every {every} stitches does not go on {needles.count} stitches."
+        needles.report(instruction.place, told)
+        return
+    needles.markers = tuple(range(every, needles.count, every))
+    needles.remarks.append(f"place a marker every {every} stitches")
+
+
+def _refuse_beside_neck(place: Span, needles: Needles) -> bool:
+    """Report markers beside a neck whose sides are worked at once; return whether they are."""
+    if needles.two_balls:
+        needles.report(place, BESIDE_NECK)
+        needles.lose()
+    return needles.two_balls

@@ -38,7 +38,7 @@ from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.lines.held.returned import take_back
 from stepper.plan.lines.held.set_apart import set_apart, take_as_the_others
-from stepper.plan.lines.marking import mark_after
+from stepper.plan.lines.marking import mark_after, mark_every
 from stepper.plan.lines.named_rounds import ROUND_NAME
 from stepper.plan.lines.own_words import begins_or_ends
 from stepper.plan.lines.rounds import repeat, work_template
@@ -59,7 +59,6 @@ from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_y
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import move_over, over_needles
 from stepper.plan.state.own_gauge import gauge_for
-from stepper.plan.stitches.both_sides import BESIDE_NECK
 from stepper.plan.stitches.round_sources import TwoReadings
 from stepper.plan.told_only import WHEN_DONE
 from stepper.project.duration import Ended, Paced, Times, UntilCount, UntilLength
@@ -152,6 +151,8 @@ _give(OverNeedles, over_needles)
 _give(MoveOver, move_over)
 _give(SetApart, set_apart)
 _give(BeginFurther, begin_further)
+_give(MarkAfter, mark_after)
+_give(MarkEvery, mark_every)
 
 
 # --- written-out rounds -------------------------------------------------------------------------------
@@ -460,27 +461,6 @@ def _(instruction: MarkRow, needles: Needles) -> None:
     needles.last.marked = len(needles.drafts)
     if instruction.onwards:
         needles.last.measured = len(needles.drafts)
-
-
-@work.register
-def _(instruction: MarkAfter, needles: Needles) -> None:
-    mark_after(instruction, needles)
-
-
-@work.register
-def _(instruction: MarkEvery, needles: Needles) -> None:
-    every = instruction.every.of(needles.size)
-    if needles.two_balls:
-        needles.report(instruction.place, BESIDE_NECK)
-        needles.lose()
-        return
-    if not 0 < every < max(needles.count, 1):
-        needles.report(
-            instruction.place, f"a marker every {every} stitches does not go on {needles.count} stitches."
-        )
-        return
-    needles.markers = tuple(range(every, needles.count, every))
-    needles.remarks.append(f"place a marker every {every} stitches")
 
 
 @work.register

@@ -260,7 +260,7 @@ def stretch_named(name: str, needles: Needles, drafts: Sequence[int]) -> tuple[i
         Index of its first draft, and the index after its last; None if there is none.
     """
     texts = needles.project.line_texts
-    word = regex(rf"\b{re.escape(_stem(name))}", re.I)
+    word = re.compile(rf"\b{re.escape(_stem(name))}", re.I)
     rib = _stem(name) == "rib"
     own = [
         at

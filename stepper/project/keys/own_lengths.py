@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import fields, is_dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from stepper.craft.figures import format_number
@@ -17,9 +17,9 @@ from stepper.project.draft import FileDraft
 from stepper.project.instructions import Assumed, Line, Unread
 from stepper.project.lengths import read_length
 from stepper.project.model import Section
+from stepper.project.nested_records import records_in, replace_nested
 from stepper.project.page.marks import MARK
 from stepper.project.problems import Span, nearest, one_of
-from stepper.project.records import records_in
 from stepper.project.stitchwork import PrintedLength
 from stepper.project.yaml_file.fields import Fields
 from stepper.project.yaml_file.source import Scalar
@@ -189,15 +189,12 @@ def _own(record: object) -> Iterator[PrintedLength]:
 
 def _filled(record: Any, section: str, given: dict[str, OwnLength], draft: FileDraft) -> Any:
     """Return a record with every length left to the knitter as she gives it."""
-    if isinstance(record, PrintedLength) and record.own:
-        mm = given[_named(record, section)].mm or 0.0
-        left = tuple(mm + less for less in record.values)
-        return PrintedLength(left, record.place, _printed(left, draft))
-    if isinstance(record, tuple):
-        return tuple(_filled(inner, section, given, draft) for inner in record)
-    if is_dataclass(record) and not isinstance(record, type) and any(_own(record)):
-        changed = {
-            each.name: _filled(getattr(record, each.name), section, given, draft) for each in fields(record)
-        }
-        return replace(record, **changed)
-    return record
+
+    def fill(inner: Any) -> Any:
+        if not isinstance(inner, PrintedLength) or not inner.own:
+            return inner
+        mm = given[_named(inner, section)].mm or 0.0
+        left = tuple(mm + less for less in inner.values)
+        return PrintedLength(left, inner.place, _printed(left, draft))
+
+    return replace_nested(record, fill)

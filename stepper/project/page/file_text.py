@@ -10,6 +10,7 @@ from typing import Final
 from stepper.craft.figures import format_number
 from stepper.project.instructions import BreakYarn, ChartWork, Line, Needle, WithYarn
 from stepper.project.keys.own_lengths import asked_lengths
+from stepper.project.nested_records import records_in
 from stepper.project.page.front_values import (
     FoundGauge,
     FoundYarn,
@@ -27,7 +28,6 @@ from stepper.project.page.pieces import PagePart, Piece
 from stepper.project.page.quoting import comment, size_line, value, writable
 from stepper.project.pattern_heads import heads_pattern, key_of, name_in_head
 from stepper.project.reading.written_charts import written_key
-from stepper.project.records import records_in
 from stepper.project.stitchwork import ChartPart, Until, Work
 from stepper.records import dataclass
 from stepper.regex import regex

@@ -17,7 +17,7 @@ from stepper.project.instructions import (
     Sentence,
     WithYarn,
 )
-from stepper.project.records import records_in
+from stepper.project.nested_records import records_in
 from stepper.project.stitchwork import ChartPart
 
 _BETWEEN = Needle | WithYarn | PrintedCount | RowsCount

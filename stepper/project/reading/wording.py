@@ -5,6 +5,9 @@ that columns stay true. A note and a label are taken off its front. The rest goe
 `wording.lark` (`stepper.project.reading.parsing`), and the tree becomes records of
 `stepper.project.instructions`. Where the grammar stops, `stepper.project.reading.explaining` says why and
 which word was meant.
+
+It is longer than other modules: what is taken off the front of a line, its label, sizes and notes, is taken
+off here in one order, and each step reads what the one before has left.
 """
 
 from __future__ import annotations

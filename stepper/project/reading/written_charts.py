@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Collection
-from dataclasses import fields, is_dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from stepper.project.duration import Times
 from stepper.project.instructions import ONLY_CHART, ChartWork, Line, Repeated, Sentence, WorkRounds
 from stepper.project.model import Section
+from stepper.project.nested_records import replace_nested
 from stepper.project.pattern_heads import key_of
 from stepper.project.stitchwork import ChartPart, Numbers
 from stepper.regex import regex
@@ -80,29 +81,19 @@ def written_key(name: str, written: Collection[str], drawn: Collection[str] = ()
 
 
 def _called(line: Line, written: Collection[str], drawn: Collection[str]) -> Line:
-    sentences = tuple(_as_rows(one, written, drawn) for one in line.sentences)
-    return line if sentences == line.sentences else replace(line, sentences=sentences)
+    """Return a line in which what works a written chart works its rows."""
 
+    def as_rows(inner: Any) -> Any:
+        if isinstance(inner, ChartWork):
+            key = written_key(inner.name, written, drawn)
+            return _rows_of(inner, key) if key else inner
+        if isinstance(inner, ChartPart) and not inner.defined:
+            key = written_key(inner.name, written, drawn)
+            return replace(inner, name=key, defined=True) if key else inner
+        return inner
 
-def _as_rows(record: Any, written: Collection[str], drawn: Collection[str]) -> Any:
-    """Return a record in which what works a written chart works its rows."""
-    if isinstance(record, ChartWork):
-        key = written_key(record.name, written, drawn)
-        return _rows_of(record, key) if key else record
-    if isinstance(record, ChartPart) and not record.defined:
-        key = written_key(record.name, written, drawn)
-        return replace(record, name=key, defined=True) if key else record
-    if isinstance(record, tuple):
-        made = tuple(_as_rows(inner, written, drawn) for inner in record)
-        return record if all(new is old for new, old in zip(made, record, strict=True)) else made
-    if is_dataclass(record) and not isinstance(record, type):
-        changed = {
-            each.name: new
-            for each in fields(record)
-            if (new := _as_rows(getattr(record, each.name), written, drawn)) is not getattr(record, each.name)
-        }
-        return replace(record, **changed) if changed else record
-    return record
+    sentences = replace_nested(line.sentences, as_rows)
+    return line if sentences is line.sentences else replace(line, sentences=sentences)
 
 
 def _rows_of(chart: ChartWork, key: str) -> Sentence:

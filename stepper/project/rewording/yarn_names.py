@@ -12,9 +12,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import fields, is_dataclass, replace
+from dataclasses import replace
 from typing import Any, Final
 
+from stepper.project.nested_records import replace_nested
 from stepper.project.rewording.reworded import Reworded
 from stepper.regex import regex
 
@@ -122,19 +123,7 @@ def printed_again(words: str, yarns: tuple[tuple[str, str], ...]) -> str:
 
 def with_names(record: Any, names: Mapping[str, str]) -> Any:
     """Return a record, or a tuple of records, in which each field that is a sign is the name."""
-    if isinstance(record, str):
-        return names.get(record, record)
-    if isinstance(record, tuple) and not hasattr(record, "_fields"):
-        made = tuple(with_names(inner, names) for inner in record)
-        return record if all(new is old for new, old in zip(made, record, strict=True)) else made
-    if is_dataclass(record) and not isinstance(record, type):
-        changed = {
-            each.name: new
-            for each in fields(record)
-            if (new := with_names(getattr(record, each.name), names)) is not getattr(record, each.name)
-        }
-        return replace(record, **changed) if changed else record
-    return record
+    return replace_nested(record, lambda inner: names.get(inner, inner) if isinstance(inner, str) else inner)
 
 
 def find_called(name: str, yarns: Mapping[str, str]) -> str:

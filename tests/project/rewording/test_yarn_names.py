@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.project.nested_records import records_in
 from stepper.project.problems import Span
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words, read_line, reads
-from stepper.project.records import records_in
 from stepper.project.rewording.reworded import as_printed
 from stepper.project.rewording.yarn_names import find_called, printed_again, sign_yarns, with_names
 from stepper.project.stitchwork import Work

@@ -160,7 +160,7 @@ def _last_meant(part: SamePart, words: str, first: int) -> tuple[int, str]:
     ends = [] if _TO_THE_END.match(words) else list(_UP_TO.finditer(words))
     for match in reversed(ends):
         for name in (match["name"], match["name"].split()[0]):
-            stem = regex(rf"\b{re.escape(_stem(name))}", re.I)
+            stem = re.compile(rf"\b{re.escape(_stem(name))}", re.I)
             for number, line in enumerate(part.lines, start=1):
                 if number > first and stem.search(line.section.partition(", ")[2]):
                     return number - 1, name
