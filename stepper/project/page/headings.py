@@ -17,17 +17,19 @@ _PART = regex(
     r"button\s*bands?|buttonhole\s+band|hood|pockets?|shoulders?|raglan|cowl|shawl|scarf|mitten|mitt|sock|"
     r"skirt|waist|bodice|armholes?|underarms?|tip|straps?|welt|centre|center|finishing|assembly|making\s+up|"
     r"(?:to\s+)?make\s+up|to\s+(?:make|finish)|section|panel|flap|placket|trim|ruffle|directions"
-    r"|instructions|pattern|set-?up|cast-?on|(?:i-?cord|picot|stretchy|elastic)\s+bind[\s-]?off|bind-?off|tab|lace|main)\b",
+    r"|instructions|pattern|set-?up|cast-?on|gussets|steek|frill|(?:arm|wrist)bands?|(?:working\s+)?method|to\s+complete|sewing\s+up|(?:i-?cord|picot|stretchy|elastic)\s+bind[\s-]?off|bind-?off|tab|lace|main)\b",
     re.I,
 )
 """Words that name a part of a garment, or the beginning of its instructions."""
 
 _OF_PARTS = regex(
-    r"(?:left|right|front|back|first|second|upper|lower|top|bottom|side|main|both|and|button|of|the|to"
+    r"(?:left|right|front|back|first|second|third|fourth|little|index|ring|middle|upper|lower|top|bottom|side|main|both|and|button|of|the|to"
     r"|make|making|up|inner|outer)",
     re.I,
 )
 """Words that go with the name of a part."""
+_WORN = regex(r"(?:gloves?|caps?|cravat|romper|tunic|jacket|ties|belt|dress)", re.I)
+"""What is worn, and may be named in the title too: a heading only where all words beside it are of parts."""
 _FRONT = regex(
     r"^(?:(?:pattern|designer'?s?|general|important)\s+notes?|(?:finished|knitted"
     r"|actual)\s+(?:measurements?|sizes?|dimensions?)|"
@@ -61,6 +63,13 @@ _COMMENTS = regex(
 """What heads the comments of readers below a page: "3 comments", "What our readers say"."""
 _TOP = regex(r"(?:the\s+)?top", re.I)
 """The last part of a hat or mitten, which is no word of a part beside others: "top down"."""
+
+_ENDING = regex(
+    r"finish(?:ing)?(?:\s+(?:off|up|touches|details|instructions))?|(?:sewing|seaming)\s+(?:it\s+|them\s+)?(?:all\s+)?(?:up|together)|putting\s+(?:it\s+|them\s+|everything\s+)?(?:all\s+)?together"
+    r"|to\s+(?:complete|assemble)|(?:wet[-\s]|steam\s+)?blocking(?:\s+and\s+(?:finishing|care))?|(?:blocking|washing|finishing)\s+(?:and|&)\s+(?:care|blocking|seaming|drying|making\s+up)|after-?\s?care|care(?:\s+(?:instructions|of\s+your\s+[a-z]+))?",
+    re.I,
+)
+"""What heads the end of a page, where the pieces are made up: "Finishing touches", "Putting it together"."""
 
 _CHART = regex(r"^chart\s+([A-Za-z0-9][\w-]*)\b(?!\s*,)(?P<rest>[^.]*)$", re.I)
 _CLUTTER = regex(
@@ -111,6 +120,8 @@ _MADE = regex(
     re.I,
 )
 """How often a part is made: what such words stand behind is a part, whatever it is called."""
+_BANDED = regex(r"\((button(?:hole)?)\)(?=\s+band\b)", re.I)
+"""Which band of a cardigan this is: "Left Front (Button) Band"."""
 _INLINE = regex(r"^([^\W\d_][^:]{1,40}?)\s*(?::|\.\s*[–—])\s*(\S.*)$")
 
 _SIZE_COLUMNS = regex(
@@ -152,7 +163,7 @@ def heading_of(row: str) -> Heading | None:
         row: A row of the text, as copied.
     """
     plain = _undressed(row)
-    part = _part(plain)
+    part = _part(_BANDED.sub(r"\1", plain))
     section = _section(row) if part is None or not _all_of_parts(part.name) else None
     if section is not None:
         return section
@@ -239,13 +250,15 @@ def _part(plain: str) -> Heading | None:
     bare = bare.rstrip(": ").strip()
     if bare.endswith(".") and _all_of_parts(bare[:-1]):
         bare = bare[:-1]
+    if _ENDING.fullmatch(bare) and bare[:1].isupper():
+        return Heading(kind="part", name=bare.lower(), aside=aside)
     words = bare.split()
     sound = (
         0 < len(words) <= 6
         and len(bare) <= 48
         and not re.search(r"[\d.,;*(\[=]", bare)
         and bare[:1].isalpha()
-        and bool(_PART.search(bare) or _TOP.fullmatch(bare) or _MADE.fullmatch(aside))
+        and bool(_PART.search(bare) or _TOP.fullmatch(bare) or _MADE.fullmatch(aside) or _is_worn(words))
         and not bare.lower().endswith("as follows")
     )
     if not sound:
@@ -325,36 +338,22 @@ _IN_WORDS = regex(
     re.I,
 )
 """What stands over the rounds of a chart that are told in words beside it."""
-_STRETCH = regex(
-    r"(?:(?:first|second|third|fourth|fifth|final|last|next|left|right|back|front|neck|shoulder|yoke|body|sleeve|raglan|upper|lower|main|"
-    r"colou?r|colou?rwork|contrast|stranded|eyelet|lace|textured|garter|ribbed|german|hem|cuff|cap)\s+){0,3}"
-    r"(?:short[-\s]rows?(?:\s+(?:shaping|section))?|(?:colou?r(?:work)?\s+)(?:band|section|motif|yoke|border)|colou?rwork|"
-    r"(?:eyelet|lace|textured|garter|stranded)\s+(?:band|section|border)|division|separation)\s*:?$"
-    r"|(?:short[-\s]rows?\s+(?:for|at)\s+(?:the\s+)?(?:back\s+)?neck|(?:raise|shape)\s+(?:the\s+)?back\s+(?:of\s+(?:the\s+)?)?neck"
-    r"(?:\s+(?:with|using)\s+(?:german\s+)?short[-\s]rows?)?)\s*:?$",
-    re.I,
-)
-"""What only names a stretch of the knitting: "Back neck short rows", "Second colour band"."""
-
-
 def chart_in_words(row: str) -> str:
     """Return the chart whose rounds the rows below tell in words; empty if a row does not say so."""
     match = _IN_WORDS.search(row)
     return match["chart"] if match is not None else ""
 
 
-_FLANKED = regex(r"\s*([~=\u2013\u2014])\s*[A-Z][A-Za-z' -]{2,40}(?:\([a-z ]{3,20}\))?\s*\1\s*")
-"""A heading between two signs of decoration, which no sentence has: "~ Set up raglans ~"."""
-
-
-def names_a_stretch(row: str) -> bool:
-    """Return whether a row only names a stretch of the knitting: "Short rows", "~ Set up raglans ~"."""
-    return _STRETCH.match(row.strip()) is not None or _FLANKED.fullmatch(row) is not None
+def _is_worn(words: list[str]) -> bool:
+    """Return whether words call a thing that is worn, and nothing else: "LEFT GLOVE"."""
+    worn = [word for word in words if _WORN.fullmatch(word)]
+    return bool(worn) and all(word in worn or _OF_PARTS.fullmatch(word) for word in words)
 
 
 def _all_of_parts(words: str) -> bool:
     """Return whether every word names a part or goes with the name of one."""
-    return all(_OF_PARTS.fullmatch(word) or _PART.fullmatch(word) for word in words.split())
+    kinds = (_OF_PARTS, _PART, _WORN)
+    return all(any(kind.fullmatch(word) for kind in kinds) for word in words.split())
 
 
 def inline_part(row: str) -> str:

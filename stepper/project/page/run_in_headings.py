@@ -9,7 +9,8 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from stepper.project.page.headings import HOW_OFTEN
+from stepper.project.page.headings import HOW_OFTEN, heading_of
+from stepper.project.page.stops import ENDS
 from stepper.project.pattern_heads import goes_with_head
 from stepper.regex import regex
 
@@ -44,6 +45,22 @@ _MADE_HEADING = regex(
 )
 """A part with how often it is made, whatever it is called, before a sentence: "Ears: (make two) Cast on."."""
 
+_STOPPED = regex(
+    rf"^(?P<name>(?:(?:(?:The|Top|Left|Right|First|Second|Upper|Lower|Front|Back|Little|Index|Ring|Middle|Button|Buttonhole|Neck|Heel|Thumb)\s+){{0,2}}(?:{_PART}|Thumb|Opening|Hole|Pattern|Frill|Top|Point)"
+    rf"|(?:Shape|Shaping|Divide\s+for|Shaping\s+of)\s+(?:the\s+)?{_PART}|{_PART}\s+shaping)\.)\s+(?=[^\s\u2013\u2014-])",
+    re.I,
+)
+"""A part before the first sentence of its row, with a full stop between: "Cuff. Cast on"."""
+
+
+def _stopped_heading(row: str, above: str) -> re.Match[str] | None:
+    """Return the part that a row begins with, and its full stop; None if it may end a sentence above."""
+    match = _STOPPED.match(row) if row[:1].isupper() else None
+    if match is None or (above and not above.endswith((*ENDS, ")", "]")) and heading_of(above) is None):
+        return None
+    rest = row[match.end() :]
+    return match if rest[:1] in "*([" or rest[:1].isupper() or rest[:1].isdigit() else None
+
 
 def set_headings_apart(rows: Sequence[str]) -> tuple[list[str], list[int]]:
     """Cut rows of a page so that a heading inside a row has a row of its own: its part begins even if what is
@@ -63,7 +80,7 @@ def set_headings_apart(rows: Sequence[str]) -> tuple[list[str], list[int]]:
             cut[-1] += f" {row}"
             continue
         done = 0
-        made = _MADE_HEADING.match(row)
+        made = _MADE_HEADING.match(row) or _stopped_heading(row, cut[-1] if cut else "")
         for match in [made] if made else _HEADING.finditer(row):
             before = row[done : match.start()].strip()
             cut += [before, match.group("name")] if before else [match.group("name")]

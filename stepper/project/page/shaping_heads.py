@@ -15,14 +15,14 @@ from stepper.project.page.pieces import Piece
 
 
 def name_by_headings(
-    pieces: Sequence[Piece], read: Callable[[str], Line | None], shapes: Callable[[str], bool]
+    pieces: Sequence[Piece], read: Callable[[str], Line | None], shapes: Callable[[str, str], bool]
 ) -> list[Piece]:
     """Return the pieces of a part with each heading of a shaping as the label of the line below it.
 
     Args:
         pieces: As they stand on the page.
         read: Reads a stretch of text as one line; None if it is not one.
-        shapes: Whether a row only says what is shaped below it.
+        shapes: Whether a row only says what is shaped below it; it is given the row below, too.
 
     Returns:
         The same pieces. A heading stays a comment where the line below has a name of its own, is not read, or
@@ -30,7 +30,7 @@ def name_by_headings(
     """
     named = list(pieces)
     for at, (head, below) in enumerate(pairwise(pieces)):
-        if head.kind != "comment" or head.front != "heading" or not shapes(head.text):
+        if head.kind != "comment" or head.front != "heading" or not shapes(head.text, below.text):
             continue
         if below.kind != "line" or below.line is None or below.line.label:
             continue

@@ -26,7 +26,6 @@ from stepper.project.page.headings import (
     is_told_below,
     is_whole_piece,
     is_within_piece,
-    names_a_stretch,
     names_one_yarn,
     names_technique,
     shouted_part,
@@ -37,6 +36,7 @@ from stepper.project.page.orders import SWATCH, casts_on, has_row_head, holds_in
 from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
 from stepper.project.page.stops import ENDS, is_broken_at, sentences_of
+from stepper.project.page.stretches import names_a_stretch
 from stepper.project.pattern_heads import heads_pattern, is_in_words, name_in_head
 from stepper.project.reading.parsing import made_plain
 from stepper.project.rewording.asides import label_instructs
@@ -56,7 +56,7 @@ _SUBHEAD = regex(
     r"|(?:divide|separate|split)\s+for(?:\s+[a-z]+){1,5}"
     r"|(?:(?:v[-\s]neck|first|second|final|sleeve|body|yoke|raglan|waist|bust|hip|crown|hat|top|thumb|gusset|toe|heel|foot|leg|calf|hand|wrist"
     r"|forearm|palm|finger|neck|armhole|shoulder|front|back|side|left|right|shawl|cap)\s+(?:(?:and|&)\s+)?){0,3}"
-    r"(?:shapings?|increases|decreases|(?:inc|dec)reas(?:e|ing)\s+(?:rows|rounds|rnds)))\s*:?$",
+    r"(?:shapings?|increases|decreases|(?:inc|dec)reas(?:e|ing)\s+(?:rows|rounds|rnds)))\s*[:.]?$",
     re.I,
 )
 """Rows that say what follows is for, such as "Shape armholes"."""
@@ -292,12 +292,16 @@ class Sorter:
         made = self.lines.read(row) if (often or yarn) and self.mode == "work" else None
         if made is not None:
             self.pieces.append(Piece(kind="line", text=row, row=at + 1, line=made))
-        elif often or yarn or (_HEAD_ORDERS.search(heading.name) and not names_a_shaping(row)):
+        elif often or yarn or (_HEAD_ORDERS.search(heading.name) and not self._names_a_shaping(at)):
             why = _OFTEN_WHY if often else self.lines.why(row)
             self.pieces.append(Piece(kind="note", text=row, row=at + 1, why=why))
         else:
             self._comment(row, at, "heading")
         return at + 1
+
+    def _names_a_shaping(self, at: int) -> bool:
+        """Return whether a row only says what those below are for."""
+        return names_a_shaping(self.lines.rows[at], self._below(at))
 
     def _below(self, at: int) -> str:
         """Return the next row that is not empty; empty if there is none."""
@@ -474,7 +478,7 @@ class Sorter:
         if part and fresh and worked:
             self._open(part)
         taken, line = self.lines.joined(at)
-        if line is None and names_a_shaping(row):
+        if line is None and self._names_a_shaping(at):
             self._comment(row, at, "heading")
             return at + 1
         text = " ".join(self.lines.rows[at : at + taken])
@@ -504,8 +508,13 @@ def _is_often(heading: Heading) -> bool:
     return bool(_OFTEN.search(f"({heading.aside})"))
 
 
-def names_a_shaping(row: str) -> bool:
-    """Return whether a row only says what those below are for: "Crown shaping", "Decrease rounds:"."""
-    if names_a_stretch(row):
+def names_a_shaping(row: str, below: str = "") -> bool:
+    """Return whether a row only says what those below are for: "Crown shaping", "Decrease rounds:".
+
+    Args:
+        row: The row.
+        below: The next row that is not empty; empty if there is none, or it is not known.
+    """
+    if names_a_stretch(row, below):
         return True
     return bool(_SUBHEAD.match(row)) and (not _WORKING.search(row) or bool(_COUNTED.match(row)))

@@ -46,7 +46,7 @@ _WORK: Final = regex(
 """Words of the work: with one of them a sentence may say what is knitted."""
 _FREE: Final = regex(
     r"\b(?:(?:that|it|this|they|you|all)(?:'s|'re|\s+is|\s+are)?\s+(?:all\s+)?right|all\s+right|right\s+(?:away|now)|back\s+home|"
-    r"in\s+the\s+end|the\s+end|(?:the\s+)?other\s+day|once\s+in\s+a\s+while|(?:no|any|many|much)\s+(?:longer|more)|more\s+(?:fun|often|or\s+less)|knit(?:s|ting)?\s+(?:along|group|friends?|bags?))\b",
+    r"in\s+the\s+end|the\s+end|(?:first|second|third|last|next)\s+(?:[a-z]+\s+)?(?:bridge|station|film|episode|chapter|cup|mug|glass|evening|week|weekend)|(?:the\s+)?other\s+day|once\s+in\s+a\s+while|(?:no|any|many|much)\s+(?:longer|more)|more\s+(?:fun|often|or\s+less)|knit(?:s|ting)?\s+(?:along|group|friends?|bags?))\b",
     re.IGNORECASE,
 )
 """Everyday phrases with such a word, which say nothing of the work."""
@@ -104,11 +104,17 @@ _NO_REASON: Final = regex(
 )
 """Words with which a reason says how many stitches there are to be, or what else is done."""
 _BRACKET: Final = regex(r"\s*\((?P<said>[^()\d*]{2,160}?)\)")
+_WHOLE_BRACKET: Final = regex(r"(?:(?<=^)|(?<=[.!?]\s))\s*\((?P<said>[^()*]{2,300})\)[.!]?\s*")
+"""A bracket that is a sentence of its own, or several."""
 _CRIES: Final = regex(
     r"(?:,\s*|\s+-\s+)(?P<said>sorry|hurray|hooray|yay|phew|promise|honest(?:ly)?|alas|sadly|i\s+promise|trust\s+me|believe\s+me|really|ta-?da|easy|please|poor\s+you|lucky\s+you)(?=\s*[.,!?)]|\s*$)",
     re.IGNORECASE,
 )
-_SENTENCE: Final = regex(r"[^.!?]*(?:[.!?]+(?=\s|$|[)])\s*|$|[.!?])")
+_SENTENCE: Final = regex(
+    r"(?:[^.!?]|(?<=\d)\.(?=\d)|(?<=\bapprox)\.|(?<=[\s\d\u00bd\u00bc\u00be]ins)\.(?=\s[a-z(])"
+    r"|(?<=[\s\d\u00bd\u00bc\u00be]in)\.(?=\s[a-z(]))*(?:[.!?]+(?=\s|$|[)])\s*|$|[.!?])"
+)
+"""A sentence: the full stop of a number, of "approx." and of inches within it is none of its end."""
 _MAYBE: Final = regex(
     r"\b(?:i|i'm|you|you're|we|it|it's|its|they|there|here|that|that's|this|my|so|because|since|ok|okay|good|great|enjoy|"
     r"have\s+(?:fun|a)|trust|put\s+on|send|tell|show|sorry|hurray|hooray|yay|phew|well|happy|voila|nobody|everybody|people|oh|yes|otherwise|or)\b|[?!]",
@@ -153,9 +159,13 @@ def take_talk_out(line: Reworded) -> Reworded:
         The line without sentences, brackets and reasons that are talk; the same if it has none.
     """
     cuts: list[tuple[int, int, str]] = []
+    brackets = [match.span() for match in _WHOLE_BRACKET.finditer(line.text) if _is_all_talk(match["said"])]
+    cuts += [(start, end, line.text[start:end].strip(" ()")) for start, end in brackets]
     for match in _SENTENCE.finditer(line.text):
-        if match.end() > match.start():
+        inside = any(start < match.end() and match.start() < end for start, end in brackets)
+        if match.end() > match.start() and not inside:
             cuts += _cuts_in(line.text, match.start(), match.end())
+    cuts.sort()
     if not cuts:
         return line
     text: list[str] = []
@@ -169,6 +179,12 @@ def take_talk_out(line: Reworded) -> Reworded:
     places += line.places[done:]
     kept = tuple(said.strip(" .,;-") for _, _, said in cuts)
     return replace(line, text="".join(text), places=tuple(places), kept=(*line.kept, *kept))
+
+
+def _is_all_talk(words: str) -> bool:
+    """Return whether each sentence of a bracket is talk or works no stitch."""
+    said = [match.group().strip() for match in _SENTENCE.finditer(words) if match.group().strip(" .!?")]
+    return bool(said) and all(is_idle(one) or is_talk(one) for one in said)
 
 
 def _cuts_in(text: str, start: int, end: int) -> list[tuple[int, int, str]]:

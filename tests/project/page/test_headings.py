@@ -11,7 +11,6 @@ from stepper.project.page.headings import (
     is_told_below,
     is_whole_piece,
     is_within_piece,
-    names_a_stretch,
     names_one_yarn,
     names_technique,
     shouted_part,
@@ -271,15 +270,3 @@ def test_thanks_and_credits_are_the_page_s_own() -> None:
         assert is_clutter(row)
     for row in ("Thank you for knitting 4 rows.", "Photo: shows row 3. Knit 2 rows.", "Test knit 4 rows first."):
         assert not is_clutter(row)
-
-
-@pytest.mark.parametrize("row", ["Short rows for the back neck", "~ Set up raglans ~", "~ Shape the back neck (optional) ~", "Raise the back neck with short rows:"])
-def test_what_only_names_a_stretch_is_no_line(row: str) -> None:
-    """Nothing is knitted by it, and nothing is asked of the knitter."""
-    assert names_a_stretch(row)
-
-
-@pytest.mark.parametrize("row", ["~ Knit 4 rnds ~", "* Knit to end, purl *", "Short rows for 4 cm", "~ Set up raglans", "Short rows for the back neck: k20, turn."])
-def test_a_row_with_work_in_it_names_no_stretch(row: str) -> None:
-    """A number, or one sign alone, and it may be an instruction."""
-    assert not names_a_stretch(row)

@@ -16,6 +16,9 @@ from stepper.project.page.run_in_headings import set_headings_apart
         ("Knit 2 rows. Left Sleeve Cast on 40 sts.", ["Knit 2 rows.", "Left Sleeve", "Cast on 40 sts."]),
         ("Shape raglan – Cast off 3 sts at beg of next 2 rows.", ["Shape raglan", "Cast off 3 sts at beg of next 2 rows."]),
         ("Ears: (make two) Using brown, cast on 5 sts.", ["Ears: (make two)", "Using brown, cast on 5 sts."]),
+        ("Cuff. Cast on 36 sts loosely.", ["Cuff.", "Cast on 36 sts loosely."]),
+        ("Thumb gusset. Round 1: K20, m1r, k to end.", ["Thumb gusset.", "Round 1: K20, m1r, k to end."]),
+        ("Shape crown. *K2tog; rep from * to end.", ["Shape crown.", "*K2tog; rep from * to end."]),
         ("Prickles (knit 6 alike): Cast on 3 sts.", ["Prickles (knit 6 alike)", "Cast on 3 sts."]),
     ],
 )
@@ -31,6 +34,13 @@ def test_a_heading_in_a_row_stands_apart(row: str, parts: list[str]) -> None:
 def test_a_sentence_about_a_part_stays_whole(row: str) -> None:
     """It heads nothing."""
     assert set_headings_apart([row])[0] == [row]
+
+
+def test_a_part_with_a_full_stop_may_end_the_sentence_above() -> None:
+    """Its first letter alone does not make it a heading."""
+    assert set_headings_apart(["Knit 20 sts of the Left", "Front. Knit to end."])[0] == ["Knit 20 sts of the Left", "Front. Knit to end."]
+    assert set_headings_apart(["Knit 20 rows.", "Front. Knit to end."])[0] == ["Knit 20 rows.", "Front.", "Knit to end."]
+    assert set_headings_apart(["Hand. then knit"])[0] == ["Hand. then knit"]
 
 
 def test_pieces_are_numbered_as_the_page_is() -> None:

@@ -15,6 +15,9 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.project.rewording.remarks.making_up import TRIM, begins_making_up, makes_up
+from stepper.project.rewording.remarks.told_facts import tells_fact
+from stepper.project.rewording.remarks.wishes import tells_wish
 from stepper.regex import regex
 
 _LONGEST: Final = 220
@@ -80,29 +83,6 @@ _IF: Final = regex(
     rf"{_LEAD}if\s+(?:you\s+are\s+(?:not\s+sure|unsure|in\s+doubt)\b(?:\s+(?:which|what|how))?)?(?P<who>(?:\s*(?:you|your|the|it|they|there|this|a)\b)?{_FREE})(?:\s+(?:here|which\s+is\s+which|at\s+(?:this|that|either|one)\s+(?:stage|point|corner|place)))?\s*,\s*(?:then\s+|just\s+|please\s+)?{_CALMED}",
     re.IGNORECASE,
 )
-_DONE: Final = r"(?:(?:when|once|after)\s+(?:completely\s+|quite\s+|thoroughly\s+)?(?:dry|dried|washed|washing|blocked|blocking|pressed|pressing|(?:it|they|everything|the\s+pieces?)\s+(?:is|are)\s+(?:completely\s+|quite\s+)?dry|all\s+(?:the\s+)?(?:knitting|seams)\s+(?:is|are)\s+done)\s*,\s*)?"
-_ENDS: Final = r"(?:all\s+|any\s+|the\s+|loose\s+|yarn\s+|remaining\s+)*(?:ends?|tails?|threads?)"
-_TRIM: Final = r"(?:ribbons?|elastic|lining|zip(?:per)?|buttons?|cords?|tapes?|lace\s+edging|fabric|felt|cotton|thread|patch(?:es)?|press-?\s?studs?|snaps?|hooks?|beads?|pompoms?|pom-poms?|tassels?|fringes?|label|strap|handles?|pockets?)"
-_SEAM: Final = r"(?:(?:the|both|all|left|right|first|second|side|shoulder|sleeve|back|front|underarm|raglans?|cent(?:er|re)|inner|outer|and|&|of|neckband|collar|button|bands?|row|ends?|edges?|seams?)(?:\s+|\s*,\s*|(?=\s*[.,]|\s*$)))+"
-_MADE_UP: Final = (
-    rf"trim\s+{_ENDS}|(?:fasten\s+off|fasten|weave(?:\s+in)?|darn(?:\s+in)?|run\s+in|sew\s+in|neaten|secure|knot)\s+(?:in\s+)?{_ENDS}|cut\s+(?:the\s+|a\s+)?(?:ribbon|elastic|cord|tape|lining|felt|fabric)|thread\s+(?:the\s+)?(?:ribbon|elastic|cord|tape|one\s+half|a\s+ribbon)|"
-    rf"(?:attach|oversew|tack|baste|pin|glue|cover|stitch|catch\s+down)\s+(?:on\s+|down\s+)?(?:the\s+|an?\s+)?(?:[a-z]+\s+)?{_TRIM}|line\s+the\s+[a-z]+\s+with|(?:re-?shape|steam|pat|pin\s+out|felt)\s+(?:the\s+|it\b|each\s+|gently\b|lightly\b|while\b|to\b)|"
-    r"(?:dry|store)\s+(?:flat|away|in\s+the\s+shade|folded)|(?:block|press|wash|steam)\s+(?:the\s+|all\s+)?(?:pieces?|work|parts|garment)|(?:do\s+not|don't|never)\s+(?:press|iron|wring|tumble|bleach|steam|hang)|leave\s+(?:it\s+|them\s+)?(?:until|till)\s+(?:completely\s+|quite\s+)?dry|"
-    rf"join\s+(?=[^.]*\b(?:raglans?|seams?|shoulder\s+and\s+(?:the\s+)?(?:neckband|collar))\b)(?!{_SEAM}in\b){_SEAM}(?=\s*(?:[.,]|$))|set\s+(?:the\s+)?sleeves\s+(?:in\b|into\b)|catch\s+down\s+the|using\s+an?\s+(?:flat|invisible|mattress|overcast|backstitch|narrow)\s+(?:seam|stitch)\s*,\s*(?:join|sew)\s+the\s+(?:pieces|edges|parts)|wind\s+the\s+remaining\s+(?:wool|yarn)|overlap\s+the\s+ends|slip-?\s?stitch\s+(?:the\s+|it\s+)|run\s+a\s+thread\s+through\s+the\s+(?:top|edge)(?!\s+(?:sts|stitches))|"
-    r"match\s+(?:the\s+)?(?:stripes|patterns?|checks)\s+and\s+(?:sew|backstitch|seam|stitch)|backstitch\s+(?:the\s+|all\s+)|make\s+a\s+(?:small\s+|large\s+|big\s+)?(?:pompom|pom-pom|tassel)|"
-    r"(?:wash|launder)\s+(?:by\s+hand|as|in|with|separately|warm|cool)|lay\s+the\s+[a-z]+\s+flat|keep\s+(?:a\s+little|some)\s+(?:of\s+the\s+)?(?:yarn|wool)\s+for\s+(?:mending|repairs)"
-)
-_MAKING_UP: Final = regex(rf"(?:(?:then|now|finally|lastly|gently|carefully|neatly)\s*,?\s+)?{_DONE}(?:gently\s+|carefully\s+|neatly\s+)?(?:{_MADE_UP})(?![\w-])(?P<sewn>.*)", re.IGNORECASE)
-"""An order for what is off the needles."""
-_NOT_SEWN: Final = regex(
-    r"[*\[\]=]|(?<![\w'-])(?:[kp]\d*|sts?|\d+\s+(?:sts?|stitches|rows|rounds|rnds)|(?:rows?|rounds?|rnds?)(?!\s+ends?\b)|knit\w*|purl\w*|work(?:ed|ing|s)?|work(?=\s+(?:a|an|the|in|\d))|cast(?!-on)|bind|bound(?!-off)|pick\w*|inc\w*|dec\w*|"
-    r"repeat\w*|rep|graft\w*|crochet\w*|chains?|chain|needles?|held|holders?|loops?|stitches\s+(?:on|from|left|of)|(?:live|remaining|open|held|top|edge|last)\s+stitches|until|unless|every|instead|again|times|twice|other|same|i-?cord|second\s+piece|yarn\s+\w\b|hold\w*|"
-    r"slip(?!-?\s?st)\w*|slipping|markers?|casting|continu\w*|cont|pass\w*|go|goes|going|begin\w*|start\w*|add\w*|mak(?:e|es|ing)|made|sizes?|versions?|as\s+(?:for|on|before|given|with)|(?:of|in)\s+(?:garter|stock\w*|moss|seed|rib\w*|pattern|plain)|plain|"
-    r"colou?rs?|(?:an?|the|one|each|first|last|next|extra)\s+stitch|(?:on|to|over)\s+(?:the\s+)?(?:right\s+side\s+rows?|heel|toe|sleeve|body|front)(?=\s*$)|skip\w*|omit(?!ting\s+(?:the\s+)?rib)\w*|unravel\w*|undo\w*|rip\w*|"
-    r"turn(?!\s+(?:to|right|inside|back|up|down)\b)|join(?:ing)?\s+(?:in|to|yarn|wool)|(?-i:MC|CC|[A-H]))(?![\w-])",
-    re.IGNORECASE,
-)
-"""Words with which what is made up may be on the needles after all."""
 _SPOT: Final = r"(?:(?:the|at|in|on|of|and|to|between|under|mid|middle|centre|center|back|front|side|left|right|inner|outer|underarm|sleeve|arm|foot|sole|leg|palm|hand|mitten|glove|sock|shoulder|little-finger|index-finger|thumb|needles?|\d(?:st|nd|rd|th)?|each)\b\s*)+"
 _ROUNDS_BEGIN: Final = r"(?:(?:the\s+)?rounds?|rnds|each\s+round|the\s+change\s+of\s+(?:the\s+)?rounds?|the\s+beginning\s+of\s+(?:the\s+|each\s+)?rounds?)\s+(?:begins?|starts?|lies|is|are|falls)"
 _SAID: Final = r"(?:shaping\s+of\s+the\s+|shaping\s+for\s+the\s+)?(?:the\s+)?[a-z]+(?:\s+(?:line|edge|shaping|opening|flap))?"
@@ -124,7 +104,7 @@ _FORMS: Final = regex(
     r"|the\s+steek\s+is\s+cut\s+(?:only\s+)?(?:when|once|after)\s+all\s+(?:the\s+)?knitting\s+is\s+done|(?:these|the\s+held)\s+stitches\s+will\s+be\s+(?:picked\s+up|used)\s+again\s+later(?:\s+for\s+the\s+[a-z]+)?"
     rf"|(?:(?:all\s+)?(?:the\s+)?pieces\s+are\s+now\s+joined\s+and\s+)?(?:you\s+are|you're)\s+now\s+ready\s+(?:for|to\s+(?:begin|start|shape))\s+the\s+[a-z]+|(?:this|the|these)\s+(?:edges?|seams?|openings?|slits?|holes?|loops?|tails?)\s+will\s+later\s+be\s+(?:folded|sewn|hidden|closed|seamed|used)(?P<later>[a-z ]*)"
     r"|there\s+is\s+a\s+lot\s+of\s+[a-z ]{3,40}\s+ahead\s+of\s+you|the\s+(?:hardest|worst|tricky|fiddly|boring)\s+part\s+is\s+(?:now\s+)?(?:over|done|behind\s+you)|(?:you\s+have\s+now\s+reached\s+the|(?:that|this)\s+is\s+the\s+end\s+of\s+the)\s+(?:increases|decreases|shaping|short\s+rows|underarms?|armholes?|waist|hips?|shoulders?|heel|toe|cuff|crown|rib|pattern)"
-    rf"|(?:the|all\s+the|any)\s+(?:{_TRIM}|hem|facing)\s+(?:is|are)\s+sewn\s+(?:in|on|down)(?:\s+by\s+hand)?|(?:all\s+|the\s+)+ends\s+(?:can|may)\s+be\s+woven\s+in\s+(?:as\s+you\s+go|later|at\s+the\s+end)|this\s+(?:pattern|leaflet)\s+is\s+written\s+for\s+(?:beginners|(?:[a-z]+\s+)?knitters)"
+    rf"|(?:the|all\s+the|any)\s+(?:{TRIM}|hem|facing)\s+(?:is|are)\s+sewn\s+(?:in|on|down)(?:\s+by\s+hand)?|(?:all\s+|the\s+)+ends\s+(?:can|may)\s+be\s+woven\s+in\s+(?:as\s+you\s+go|later|at\s+the\s+end)|this\s+(?:pattern|leaflet)\s+is\s+written\s+for\s+(?:beginners|(?:[a-z]+\s+)?knitters)"
     # advice
     rf"|an?\s+{_TOOL}(?:\s+or\s+an?\s+{_TOOL})?\s+will\s+do|both\s+(?:fronts|sleeves|socks|mittens)\s+are\s+begun\s+at\s+the\s+(?:lower|upper|bottom|top)\s+edge"
     rf"|(?:the|a)\s+{_EXTRA}\s+(?:is|are)\s+optional(?:\s+and\s+(?:may|can)\s+be\s+left\s+out(?:\s+without\s+(?:any\s+)?(?:harm|loss)(?:\s+to\s+the\s+(?:fit|look|shape))?)?)?|the\s+(?:cuffs?|brim|collar)\s+(?:can|may)\s+be\s+(?:turned|folded|worn)\s+(?:back|up|down|over)"
@@ -171,19 +151,26 @@ def is_idle(sentence: str) -> bool:
     Returns:
         Whether it can only be said. False in every doubt, as what is only said is not knitted.
     """
-    words = " ".join(sentence.split()).strip(" .!\"'")
+    words = _bare(sentence)
     if not words or len(words) > _LONGEST or orders_besides(words):
         return False
-    if _IMPRINT.fullmatch(words):
+    if _IMPRINT.fullmatch(words) or tells_fact(words) or tells_wish(words):
         return True
-    made_up = _MAKING_UP.fullmatch(words)
-    if made_up is not None:
-        return _NOT_SEWN.search(made_up.group("sewn")) is None
+    if begins_making_up(words):
+        return makes_up(words)
     for form in (_FORMS, _STATEMENT, _SIGHT, _IF):
         match = form.fullmatch(words)
         if match is not None and not any(map(_orders, match.groupdict().values())):
             return True
     return False
+
+
+def _bare(sentence: str) -> str:
+    """Return a sentence without the signs around it: its full stop, quotation marks, brackets around the whole."""
+    words = " ".join(sentence.split()).strip(" .!\"'")
+    if words[:1] == "(" and words[-1:] == ")" and "(" not in words[1:]:
+        words = words[1:-1].strip(" .!\"'")
+    return words
 
 
 def is_imprint(sentence: str) -> bool:
@@ -203,7 +190,7 @@ def leaves_nothing_to_do(sentence: str) -> bool:
         sentence: One sentence, made plain.
     """
     words = " ".join(sentence.split()).strip(" .!\"'")
-    return is_idle(words) and not _MAKING_UP.fullmatch(words) and not _TO_DO.match(words)
+    return is_idle(words) and not begins_making_up(words) and not _TO_DO.match(words)
 
 
 def orders_besides(words: str) -> bool:

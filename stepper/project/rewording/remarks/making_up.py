@@ -1,0 +1,89 @@
+"""Tell an order for what is off the needles: seams, ends, buttons, washing. No I/O.
+
+Theory of operation. Such a sentence begins with a verb of making up and the thing it is done to, and holds no word
+with which anything may be on the needles after all (`_NOT_SEWN`): stitches that are live, a needle, a yarn that is
+joined in, rows by number. What is marked on a finished piece ("Mark the positions for 6 buttons") is told with the
+numbers it has. Source: common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from stepper.regex import regex
+
+_DONE: Final = r"(?:(?:when|once|after)\s+(?:completely\s+|quite\s+|thoroughly\s+)?(?:dry|dried|washed|washing|blocked|blocking|pressed|pressing|(?:it|they|everything|the\s+pieces?)\s+(?:is|are)\s+(?:completely\s+|quite\s+)?dry|all\s+(?:the\s+)?(?:knitting|seams)\s+(?:is|are)\s+done)\s*,\s*)?"
+_ENDS: Final = r"(?:all\s+|any\s+|the\s+|loose\s+|yarn\s+|remaining\s+)*(?:ends?|tails?|threads?)"
+TRIM: Final = r"(?:ribbons?|elastic|lining|zip(?:per)?|buttons?|cords?|tapes?|lace\s+edging|fabric|felt|cotton|thread|patch(?:es)?|press-?\s?studs?|snaps?|hooks?|beads?|pompoms?|pom-poms?|tassels?|fringes?|label|strap|handles?|pockets?)"
+_SEAM: Final = r"(?:(?:the|both|all|left|right|first|second|side|shoulder|sleeve|back|front|underarm|raglans?|cent(?:er|re)|inner|outer|and|&|of|neckband|collar|button|bands?|row|ends?|edges?|seams?)(?:\s+|\s*,\s*|(?=\s*[.,]|\s*$)))+"
+_MADE_UP: Final = (
+    rf"trim\s+{_ENDS}|(?:fasten\s+off|fasten|weave(?:\s+in)?|darn(?:\s+in)?|run\s+in|sew\s+in|neaten|secure|knot)\s+(?:in\s+)?{_ENDS}|cut\s+(?:the\s+|a\s+)?(?:ribbon|elastic|cord|tape|lining|felt|fabric)|thread\s+(?:the\s+)?(?:ribbon|elastic|cord|tape|one\s+half|a\s+ribbon)|"
+    rf"(?:attach|oversew|tack|baste|pin|glue|cover|stitch|catch\s+down)\s+(?:on\s+|down\s+)?(?:the\s+|an?\s+)?(?:[a-z]+\s+)?{TRIM}|line\s+the\s+[a-z]+\s+with|(?:re-?shape|steam|pat|pin\s+out|felt)\s+(?:the\s+|it\b|each\s+|gently\b|lightly\b|while\b|to\b)|"
+    r"(?:dry|store)\s+(?:flat|away|in\s+the\s+shade|folded)|(?:block|press|wash|steam)\s+(?:the\s+|all\s+)?(?:pieces?|work|parts|garment)|(?:do\s+not|don't|never)\s+(?:press|iron|wring|tumble|bleach|steam|hang)|leave\s+(?:it\s+|them\s+)?(?:until|till)\s+(?:completely\s+|quite\s+)?dry|"
+    rf"join\s+(?=[^.]*\b(?:raglans?|seams?|shoulder\s+and\s+(?:the\s+)?(?:neckband|collar))\b)(?!{_SEAM}in\b){_SEAM}(?=\s*(?:[.,]|$))|set\s+(?:the\s+)?sleeves\s+(?:in\b|into\b)|catch\s+down\s+the|using\s+an?\s+(?:flat|invisible|mattress|overcast|backstitch|narrow)\s+(?:seam|stitch)\s*,\s*(?:join|sew)\s+the\s+(?:pieces|edges|parts)|wind\s+the\s+remaining\s+(?:wool|yarn)|overlap\s+the\s+ends|slip-?\s?stitch\s+(?:the\s+|it\s+)|run\s+a\s+thread\s+through\s+the\s+(?:top|edge)(?!\s+(?:sts|stitches))|"
+    r"match\s+(?:the\s+)?(?:stripes|patterns?|checks)\s+and\s+(?:sew|backstitch|seam|stitch)|backstitch\s+(?:the\s+|all\s+)|make\s+a\s+(?:small\s+|large\s+|big\s+)?(?:pompom|pom-pom|tassel)|"
+    r"(?:wash|launder)\s+(?:by\s+hand|as|in|with|separately|warm|cool)|lay\s+the\s+[a-z]+\s+flat|keep\s+(?:a\s+little|some)\s+(?:of\s+the\s+)?(?:yarn|wool)\s+for\s+(?:mending|repairs)"
+)
+_L: Final = r"(?:[\d\u00bd\u00bc\u00be][\d\s()\[\]{},:/.\u00bd\u00bc\u00be-]*|two|three|four|five|six|seven|eight|nine|ten)"
+_LONG: Final = r"(?:cms?\.?|mm|ins?\.?|inch(?:es)?|\"|'')"
+_OPENINGS: Final = r"(?:small\s+|remaining\s+)?(?:openings?|holes?|gaps?)\s+(?:under|at|in)\s+(?:the\s+|each\s+)?(?:arms?|underarms?|armpits?)"
+_ALSO: Final = (
+    rf"leave\s+(?:(?:it|them|everything)\s+)?(?:until|till|to)\s+(?:(?:bone|completely|quite|thoroughly)\s+)*dry|let\s+(?:it\s+|them\s+|everything\s+)?dry|(?:slip-?\s?)?stitch\s+(?:the\s+|both\s+|all\s+)?(?:button\s?)?(?:bands?|collar|hem|facings?|edging|pockets?|lining|flaps?)\s+(?:neatly\s+)?(?:in(?:to)?|to|down|round|around|on)\b"
+    r"|join\s+(?:the\s+)?cast-?\s?on\s+and\s+(?:cast|bound|bind)-?\s?off\s+edges|cover\s+with\s+(?:an?\s+)?(?:clean\s*,?\s+)?(?:damp|wet)\s+(?:tea\s+)?(?:cloths?|towels?)|(?:lay|place|put)\s+(?:it|them|the\s+[a-z]+)\s+(?:between|under|on)\s+(?:two\s+|a\s+|some\s+)?(?:(?:damp|wet|dry|clean)\s+)+(?:tea\s+)?(?:towels?|cloths?)"
+    r"|use\s+the\s+(?:(?:cast-on|beginning|yarn|long|first)\s+)?(?:tails?|ends?)(?:\s+at\s+the\s+base\s+of\s+the\s+thumb)?\s+to\s+(?:close|sew|mend|darn|neaten)\s+(?:up\s+)?(?:any\s+|the\s+)?(?:holes?|gaps?)|fold\s+(?:the\s+)?(?:collar|neckband|hem|brim|cuffs?)\s+(?:in\s+half\s+)?(?:to\s+the\s+(?:inside|wrong\s+side)|inwards)\s+and\s+(?:whip-?\s?stitch|slip-?\s?stitch|sew|catch)"
+    rf"|make\s+an?\s+(?:small\s+|large\s+|big\s+)?(?:{_L}\s*-?\s*{_LONG}\s+)?(?:pompom|pom-pom|tassel)|cut\s+{_L}\s+(?:threads|strands|lengths)(?:\s+of\s+(?:yarn|wool))?\s+(?:of\s+|each\s+)?(?:about\s+)?{_L}\s*{_LONG}(?:\s+(?:each|long))?|pull\s+{_L}\s+(?:threads|strands|lengths)\s+(?:half-?\s?way\s+)?through|tie\s+an?\s+(?:knot|bow|double\s+knot)\b|gather\s+(?:up\s+)?the\s+top\s+of\s+(?:the\s+|each\s+)?sleeves?"
+    rf"|stretch\s+(?:it|(?:the\s+)?(?:beret|tam|hat|scarf|shawl|piece|blanket|stole))\s+(?:over|on|out|according\s+to|to)\b|graft\s+(?:together\s+)?the\s+{_OPENINGS}|close\s+(?:up\s+)?(?:the\s+|any\s+){_OPENINGS}|mark\s+{_L}\s*{_LONG}\s+down\s+from\s+(?:the\s+)?shoulders?(?:\s+seams?)?(?:\s+on\s+(?:the\s+)?front\s+and\s+back)?\s*,?\s+(?:and|then)\s+(?:sew|set|stitch)"
+    r"|pin\s+(?:it|them|the\s+[a-z]+)\s+out|squeeze\s+(?:out\s+(?:the\s+)?(?:water|moisture)|the\s+water\s+out)|roll\s+(?:it\s+|them\s+|the\s+[a-z]+\s+)?(?:up\s+)?in\s+an?\s+towel|thread\s+blocking\s+wires|see\s+(?:the\s+)?ball\s+bands?\s+for\s+(?:washing|care|pressing)|turn\s+the\s+(?:vest|jumper|sweater|cardigan|pullover|garment|tee|dress)\s+inside\s+out"
+    rf"|the\s+[a-z]+\s+seams?\s+(?:may|can)\s+be\s+left\s+open|an?\s+(?:gentle|light|good)\s+(?:steam|press|soak|wash|blocking|steaming)\s+(?:will\s+)?(?:helps?|evens?|opens?|makes?|brings?)|line\s+the\s+[a-z]+\s+with\s+(?:cotton|felt|fabric|silk)"
+)
+"""More of it, each with the thing it is done to."""
+_TOKEN: Final = (
+    rf"(?:\d+(?:st|nd|rd|th)|{_L}|(?:{_LONG}|the|an?|at|on|in|of|from|to|be|is|come|comes|will|with|and|first|last|second|third|fourth|fifth|sixth|seventh|one|others?|rem(?:ain(?:ing|der))?|evenly|spaced|apart|equally|between|these|this|that|same|"
+    r"lower|upper|top|bottom|front|left|right|neck|neckband|hem|cast-?\s?on|edges?|edging|border|up|down|above|below|safety|pin|pins|start|beginning|centre|center|shaping|buttons?|buttonholes?|bands?|button|side|along|for|girl|boy|just)(?![a-z]))"
+)
+_MARKED: Final = (
+    rf"(?:with\s+pins\s*,?\s*)?(?:mark|place\s+(?:markers?|pins))\s+(?:(?:the\s+|out\s+)?(?:positions?|places?)\s+)?(?:of|for)\s+(?:the\s+)?(?:{_L}\s*)?buttons?\b(?:[\s,;:()\[\]]*(?<![a-z]){_TOKEN})*[\s)\]]*"
+)
+"""Where buttons will sit, marked on a finished band."""
+_LABEL: Final = (
+    r"(?:(?:(?:front|button|buttonhole|left|right)\s+)?(?:neck)?(?:bands?|edgings?)|collar|sleeves?|pompom|cords?|ties|finishing|to\s+(?:finish|complete|make\s+up)|making\s+up|assembly|blocking|body|hood|pockets?|seams)\s*[:.]\s*"
+)
+_MAKING_UP: Final = regex(
+    rf"(?:{_LABEL})?(?:(?:then|now|finally|lastly|gently|carefully|neatly)\s*,?\s+)?{_DONE}(?:gently\s+|carefully\s+|neatly\s+)?(?:(?P<marked>{_MARKED})|(?:{_MADE_UP}|{_ALSO})(?:(?<=\s)|(?![\w-]))(?P<sewn>.*))",
+    re.IGNORECASE,
+)
+"""An order for what is off the needles."""
+_HARMLESS: Final = regex(
+    r"(?:loosely\s+)?to\s+(?:the\s+)?first\s+(?:row|rnd|round)\s+of\s+(?:the\s+)?[a-z]+|\b(?:co|cast-on|cast\s+on)\s+edge|\bpurl\s+(?:ridges?|bumps?)|\b(?:until|till)\s+(?:(?:it(?:'s|\s+is)|they(?:'re|\s+are))\s+)?(?:(?:completely|quite|bone)\s+)?dry(?:\s+before\s+unpinning)?|\bbetween\s+(?:the\s+)?markers|\bcut\s+to\s+the\s+size\s+of\s+the\s+[a-z]+|\bthen\s+wear\s+(?:it|them)(?:\s+(?:until\s+the\s+(?:elbows|toes|heels)\s+go|often|proudly|a\s+lot))?",
+    re.IGNORECASE,
+)
+"""Words of making up in which one that works a stitch stands for a place or a time."""
+_NOT_SEWN: Final = regex(
+    r"[*\[\]=]|(?<![\w'-])(?:[kp]\d*|sts?|\d+\s+(?:sts?|stitches|rows|rounds|rnds)|(?:rows?|rounds?|rnds?)(?!\s+ends?\b)|knit\w*|purl\w*|work(?:ed|ing|s)?|work(?=\s+(?:a|an|the|in|\d))|cast(?!-on)|bind|bound(?!-off)|pick\w*|inc(?!h)\w*|dec\w*|"
+    r"repeat\w*|rep|graft\w*|crochet\w*|chains?|chain|needles?|held|holders?|loops?|stitches\s+(?:on|from|left|of)|(?:live|remaining|open|held|top|edge|last)\s+stitches|until|unless|every|instead|again|times|twice|other|same|i-?cord|second\s+piece|yarn\s+\w\b|hold\w*|"
+    r"slip(?!-?\s?st|per)\w*|slipping|markers?|casting|continu\w*|cont|pass\w*|go|goes|going|begin\w*|start\w*|add\w*|mak(?:e|es|ing)|made|sizes?|versions?|as\s+(?:for|on|before|given|with)|(?:of|in)\s+(?:garter|stock\w*|moss|seed|rib\w*|pattern|plain)|plain|"
+    r"colou?rs?|(?:an?|the|one|each|first|last|next|extra)\s+stitch|(?:on|to|over)\s+(?:the\s+)?(?:right\s+side\s+rows?|heel|toe|sleeve|body|front)(?=\s*$)|skip\w*|omit(?!ting\s+(?:the\s+)?rib)\w*|unravel\w*|undo\w*|rip\w*|"
+    r"turn(?!\s+(?:to|right|inside|back|up|down)\b)|join(?:ing)?\s+(?:in|to|yarn|wool)|(?-i:MC|CC|[A-H]))(?![\w-])",
+    re.IGNORECASE,
+)
+"""Words with which what is made up may be on the needles after all."""
+
+
+def begins_making_up(words: str) -> bool:
+    """Return whether a sentence begins as one of making up, whatever it goes on with.
+
+    Args:
+        words: One sentence, made plain, without its full stop.
+    """
+    return _MAKING_UP.fullmatch(words) is not None
+
+
+def makes_up(words: str) -> bool:
+    """Return whether a sentence is of making up, and all of it is done off the needles.
+
+    Args:
+        words: One sentence, made plain, without its full stop.
+    """
+    match = _MAKING_UP.fullmatch(words)
+    return match is not None and (match["sewn"] is None or _NOT_SEWN.search(_HARMLESS.sub(" ", match["sewn"])) is None)

@@ -1,0 +1,85 @@
+"""Tell facts with numbers, how a piece is built, and what knitters find, from what orders the same. No I/O.
+
+Theory of operation. Each form spells out every word, so that a number can stand in it: how many repeats lie around,
+what can be counted along an edge, how long something is by now. Such a sentence states what follows from lines that
+are read beside it; none says what is done, in which rows or for which size. What "is to be", "needs" or "should be
+made" is no fact, nor is one with a second half. Source: common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from stepper.regex import regex
+
+_L: Final = r"(?:\d[\d\s()\[\]{},:/.\u00bd\u00bc\u00be\u2013-]*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)"
+"""A number, or one for each size."""
+_STS: Final = r"(?:sts|stitches)"
+_HAS: Final = r"(?:there\s+(?:are|will\s+be|should\s+be)|you(?:\s+have|'ll\s+have|\s+will\s+have|\s+should\s+have))(?:\s+(?:now|then|made|about))*"
+_MOTIFS: Final = r"(?:repeats?|reps?|panels?|wedges|diamonds|motifs|cables|ropes|leaves|hearts|stars|points|scallops|picots)"
+_PATTERN: Final = r"(?:the\s+)?(?:[a-z]+\s+)?(?:pattern|chart|lace|motif|cable)(?:\s+[a-z])?"
+_AROUND: Final = (
+    r"(?:around|across|all\s+round|(?:in|into|on|per|over)\s+(?:the|each|a|every)?\s*(?:rounds?|rnds?|rows?|wing|half|needle|panel)|(?:on|along)\s+(?:the\s+top\s+of\s+the\s+foot|each\s+(?:side|edge|needle)|the\s+edge|the\s+(?:front|back|instep)))"
+)
+_BIT: Final = r"(?:body|sleeve|yoke|hat|sock|foot|leg|cuff|mitten|mitt|thumb|scarf|shawl|cowl|jumper|sweater|cardigan|pullover|vest|garment|piece|work|brim|hand|back|front|neckband|collar)"
+_LONG: Final = r"(?:cm|mm|ins?\.?|inch(?:es)?|\"|'')"
+_FROM: Final = (
+    r"(?:from\s+(?:the\s+)?(?:cast[-\s]on(?:\s+edge)?|co(?:\s+edge)?|beg(?:inning)?|start|division|divide|shoulder(?:\s+down)?|underarm|heel|hem|(?:tip|back|middle)\s+of\s+the\s+[a-z]+)"
+    r"|with\s+(?:the\s+)?brim\s+(?:un)?folded|without\s+(?:the\s+)?(?:turned-up\s+)?(?:cuff|brim|edge)|when\s+(?:laid\s+flat|blocked|unstretched))"
+)
+_SHAPED: Final = r"(?:shaping|shapings|increases|decreases|short\s+rows|increasing|decreasing)"
+_PLACE: Final = r"(?:(?:cent(?:er|re)|middle|side|sides|start|beginning)(?:\s+of\s+(?:the\s+)?(?:(?:back|front|left|right)\s+)?(?:neck|back|front|body|heel|sole|sleeve|sleeves|palm|rounds?|rnds?))?|(?:underarm|raglan|side)s?(?:\s+lines?)?)"
+_FINDS: Final = r"(?:(?:the\s+)?(?:hardest|easiest|trickiest|most\s+[a-z]+)|(?:a\s+(?:bit|little)\s+|rather\s+|quite\s+|too\s+)?(?:hard|easy|easier|harder|tricky|fiddly|awkward|boring|slow|difficult|confusing))"
+_ROWS: Final = r"(?:(?:the\s+)?(?:first|second|third|last|next)\s+(?:few\s+)?(?:rows?|rounds?|rnds?|stitches)|(?:row|round|rnd)s?\s+\d+(?:\s*(?:-|and|to)\s*\d+)?|it|this|that|them|(?:this|the)\s+(?:part|heel|thumb|cable|bobble|cast-on|chart|row|round|section|technique))"
+
+_FACT: Final = regex(
+    # what lies beside each other, and what can be counted
+    rf"{_HAS}\s+{_L}\s*(?:(?:full|little|small|pattern|chart|lace)\s+)*{_MOTIFS}\s+(?:of\s+{_PATTERN}\s+{_AROUND}|of\s+(?:the\s+|a\s+)?{_L}[-\s](?:sts?|stitch(?:es)?)(?:\s+pattern)?(?:\s+{_AROUND})?|{_AROUND}|of\s+{_L}\s*{_STS}(?:\s+each)?)"
+    rf"|(?:the\s+)?(?:repeat|pattern|motif)\s+(?:goes|fits|comes)\s+{_L}\s*times\s+{_AROUND}"
+    rf"|{_HAS}\s+{_L}\s*(?:picots|points|scallops)(?:\s+in\s+all)?|{_HAS}\s+(?:worked\s+)?{_L}\s*(?:inc(?:rease)?|dec(?:rease)?)\s+(?:rounds|rnds|rows)(?:\s+in\s+all)?"
+    rf"|you\s+(?:should|will|can|may)(?:\s+now)?(?:\s+be\s+able\s+to)?\s+(?:count|see|find)\s+{_L}\s*(?:(?:slipped|slip|chain|edge|selvedge|garter|purl)\s+)*(?:{_STS}|loops|ridges|bumps|chains)\s+(?:along|on|at|down)\s+(?:each|the|both)\s+(?:edge|side)s?(?:\s+of\s+the\s+(?:flap|heel|piece|heel\s+flap))?"
+    rf"|(?:if\s+you\s+like\s+to\s+count\s*[:,]\s*)?(?:that|this|it)(?:'s|\s+is|\s+makes|\s+was)\s+{_L}\s*(?:more\s+|further\s+)?(?:(?:rs|ws|right-?\s?side|inc(?:rease)?|dec(?:rease)?|pattern|lace|garter)\s+)*(?:rows|rnds|rounds|repeats|ridges)(?:\s+(?:in\s+all|altogether|in\s+total|so\s+far|worked))?(?:\s+(?:after|counting)\s+(?:the\s+)?(?:row|rnd|round)\s+\d+)?"
+    rf"|if\s+you\s+like\s+to\s+count\s*[:,]\s*you(?:'ll|\s+will)\s+have\s+made\s+{_L}\s*(?:increase|decrease)\s+(?:rounds|rows|rnds)"
+    rf"|{_L}\s*(?:rows|rnds|rounds|repeats|ridges)(?:\s+of\s+[a-z]+)?\s+(?:(?:have\s+been|are|now)\s+)*(?:worked|done|completed)(?:\s+(?:in\s+all|so\s+far|altogether))?"
+    rf"|there\s+(?:will\s+be|are)\s+{_L}\s*{_STS}\s+you\s+(?:haven't|have\s+not)\s+(?:knitted|knit|worked)(?:\s*,\s*that's\s+(?:right|fine|ok|as\s+it\s+should\s+be))?"
+    rf"|there\s+are\s+{_L}\s*{_STS}\s+between\s+(?:the\s+)?(?:two\s+)?(?:cables|ropes|panels|leaves)|{_L}\s*{_STS}\s+have\s+been\s+(?:added|increased|decreased)(?:\s+in\s+all)?|each\s+time\s+you\s+work\s+(?:them|these\s+rows)\s*,?\s+you(?:'ll|\s+will)\s+add\s+{_L}\s*{_STS}"
+    # how long something is by now
+    rf"|(?:the\s+|your\s+)?{_BIT}\s+(?:now\s+)?(?:measures|is\s+now|should\s+(?:now\s+)?(?:be|measure))\s+(?:approx(?:\.|imately)?\s*|about\s+|roughly\s+)?{_L}\s*{_LONG}(?:\s+(?:long|high|wide|deep|across|around))?(?:\s*,?\s*(?:measured\s+)?{_FROM})*"
+    rf"|the\s+ease\s+(?:allowed\s+)?is\s+(?:about\s+)?{_L}\s*{_LONG}(?:\s+at\s+the\s+(?:chest|bust|hips?))?"
+    # how it is built
+    rf"|the\s+markers?\s+(?:indicates?|marks?|shows?)\s+the\s+{_PLACE}"
+    r"|the\s+(?:[a-z]+\s+)?(?:neck|heel|toe|shoulders?|collar|bust|sleeve\s+caps?|back\s+of\s+the\s+neck|hood)\s+(?:is|are)\s+(?:(?:now|then|first)\s+)?(?:shaped|raised|turned|lifted|formed)\s+(?:with|by|in|by\s+means\s+of)\s+(?:(?:german|wrapped|japanese|some|a\s+few)\s+)?(?:short\s+rows|wedges)(?:\s*,?\s+without\s+a\s+flap)?"
+    rf"|(?:all\s+)?(?:the\s+)?(?:(?:armhole|neck|shoulder|raglan|waist|yoke|toe|heel|crown|gusset|sleeve|hip|thumb|front|back)\s+)?{_SHAPED}\s+(?:is|are)\s+(?:now\s+)?(?:complete|completed|finished|done|over)"
+    r"|(?:the|both)\s+(?:two\s+)?(?:wings|halves|sides|fronts|wedges)\s+(?:always\s+)?have\s+the\s+same\s+number\s+of\s+(?:sts|stitches)|the\s+two\s+halves\s+mirror\s+each\s+other"
+    r"|the\s+[a-z]+\s+edges?\s+(?:is|are)\s+(?:left\s+)?(?:unshaped|straight)\s+(?:for\s+(?:ease\s+of|easier)|to\s+make)\s+(?:sewing|seaming|picking\s+up)(?:\s+(?:up|easier|easy))?"
+    r"|(?:rows?|rounds?|rnds?)\s+\d+\s+is\s+where\s+the\s+[a-z]+\s+(?:appear|begin\s+to\s+show|show)|(?:rows|rounds|rnds)\s+\d+\s*(?:-|to)\s*\d+\s+of\s+the\s+(?-i:[A-Z])[a-z]+\s+form\s+the\s+pattern"
+    # which way a chart is read, where it is the ordinary way
+    r"|(?:(?:the\s+)?charts?\s+(?:is|are)\s+(?:always\s+)?read|all\s+(?:rounds|rnds)(?:\s+of\s+the\s+charts?)?\s+are\s+read|read\s+(?:every|each)\s+(?:round|rnd)|read\s+all\s+(?:rounds|rnds)|read\s+(?:the\s+)?charts?)\s+from\s+right\s+to\s+left(?:\s+(?:on|in)\s+(?:every|each|all)\s+(?:rounds?|rnds?))?"
+    r"|read\s+(?:the\s+)?(?:rs|right-?\s?side)\s+rows\s+from\s+right\s+to\s+left(?:\s*,?\s*(?:and\s+)?(?:ws|wrong-?\s?side)\s+rows\s+from\s+left\s+to\s+right)?"
+    # what knitters find
+    rf"|(?:beginners|(?:some|many|most)\s+(?:people|knitters|of\s+us)|you)\s+(?:may|might|will|often|usually)?\s*(?:well\s+)?find\s+{_ROWS}\s+{_FINDS}|{_ROWS}\s+(?:is|are)\s+{_FINDS}(?:\s*,?\s+but\s+it\s+gets\s+(?:easier|better|quicker))?"
+    r"|(?:several\s+|some\s+|two\s+)?things\s+(?:now\s+)?happen\s+at\s+(?:the\s+same\s+time|once)(?:\s+here)?|(?:this|it)\s+(?:may|might|will)\s+(?:feel|look|seem)\s+like\s+a\s+lot\s+of\s+(?:plain\s+)?knitting|(?:there\s+is|it's|it\s+is)\s+(?:a\s+lot|plenty|miles)\s+of\s+plain\s+knitting(?:\s+but\s+it's\s+good\s+for\s+you|\s+ahead)?"
+    r"|they(?:'re|\s+are)\s+not\s+left\s+and\s+right(?:\s*,?\s+(?:so\s+)?(?:you\s+can\s+)?wear\s+them\s+either\s+way(?:\s+round)?)?|(?:you\s+can\s+wear|wear)\s+them\s+(?:either\s+way(?:\s+round)?|on\s+either\s+(?:hand|foot))"
+    r"|(?:this|that|it)\s+(?:takes|took|will\s+take)\s+(?:me\s+|you\s+)?(?:about\s+)?(?:as\s+far\s+as\s+the\s+(?:[a-z]+\s+){1,3}(?:bridge|station|stop|river|tunnel|border|church)|(?:an|one|two|three|a\s+few|several)\s+(?:evenings?|days?|weeks?|films?|episodes?|hours?|weekends?)(?:\s+or\s+(?:two|so))?)"
+    r"|markers\s+are\s+not\s+(?:essential|necessary)(?:\s*,?\s+but\s+(?:they\s+)?save\s+a\s+lot\s+of\s+counting)?|(?:the\s+|a\s+)?[a-z ]{3,30}\s+pulls\s+in\s+(?:quite\s+a\s+bit|a\s+lot|more\s+than\s+you\s+(?:might\s+)?think)"
+    r"|(?:wool|a?\s*[a-z-]+\s+(?:yarn|wool)|yarn)(?:\s+with\s+(?:some|a\s+little)\s+grip)?\s+is\s+best\s+for\s+(?:the\s+)?(?:colourwork|colorwork|cables|lace|steeks?|ribs?|stitch\s+pattern|pattern)"
+    r"|(?:it\s+is|it's)\s+easie(?:r|st)\s+to\s+knit\s+both\s+(?:sleeves|socks|mittens|fronts)\s+at\s+(?:once|the\s+same\s+time)(?:\s+on\s+(?:one|a)\s+long\s+needle)?|an?\s+(?:row\s+counter|lifeline|marker\s+of\s+another\s+kind)\s+is\s+(?:a\s+(?:great\s+)?help|a\s+good\s+idea|useful|handy)(?:\s+(?:here|from\s+here(?:\s+on)?))?"
+    r"|(?:here\s*,?\s+)?i(?:'d)?\s+(?:strongly\s+)?recommend\s+(?:running|using|adding|inserting)\s+a\s+lifeline(?:\s+(?:here|now|at\s+this\s+point))?|(?:run|insert|add|put\s+in)\s+a\s+lifeline(?:\s+(?:here|now|at\s+this\s+point))?"
+    r"|it\s+(?:does\s+not|doesn't)\s+matter\s+on\s+which\s+side\s+the\s+ends\s+come\s+out|the\s+(?:slipped|chain)\s+edges?\s+(?:makes?|will\s+make)\s+(?:it\s+easy\s+to\s+pick\s+up|picking\s+up(?:\s+the\s+(?:sts|stitches))?\s+(?:easy|easier))"
+    # what she does beside the knitting
+    r"|(?:now\s+)?try\s+(?:it|them|(?:the|your)\s+[a-z]+)\s+on(?:\s+(?:now|here|as\s+you\s+go|from\s+time\s+to\s+time|often))?(?:\s+for\s+(?:size|length|fit))?|(?:mind|be\s+careful|take\s+care)\s+(?:that\s+)?you\s+(?:don't|do\s+not)\s+twist\s+(?:it|them|anything|the\s+(?:round|sts|stitches|cast-on))|(?:mind|beware\s+of|be\s+careful\s+with)\s+the\s+twist"
+    r"|move\s+(?:the|your)\s+(?:safety-?\s?pin|removable\s+)?markers?\s+up(?:wards)?(?:\s+(?:as\s+you\s+(?:go|work|knit)|with\s+the\s+work|now\s+and\s+then|from\s+time\s+to\s+time|every\s+now\s+and\s+then))|(?:carry|strand|take)\s+(?:the\s+)?(?:colou?rs?|yarns?|unused\s+yarns?|unused\s+colou?rs?)(?:\s+not\s+in\s+use)?\s+(?:loosely\s+)?up\s+the\s+side(?:\s+of\s+the\s+(?:work|piece))?(?:\s+when\s+striping)?"
+    r"|(?:make\s+a\s+note\s+of|note(?:\s+down)?|write\s+down|jot\s+down|remember)\s+(?:which|what|the|how\s+many)\s+(?:pattern\s+|chart\s+)?(?:rows?|rounds?|rnds?)(?:\s+(?:of|in)\s+the\s+(?:stripe\s+sequence|stripes|pattern|chart|lace))?\s+(?:you\s+(?:have\s+)?(?:just\s+)?)?(?:ended|finished|stopped|worked|knitted|knit|left\s+off)(?:\s+(?:on|with|at|in|after))?(?:\s+so\s+far)?",
+    re.I,
+)
+"""Facts and advice whose words are all told."""
+
+
+def tells_fact(sentence: str) -> bool:
+    """Return whether a sentence only states what the lines around it make, or what is done beside the knitting.
+
+    Args:
+        sentence: One sentence, made plain, without its full stop and without brackets around it.
+    """
+    return _FACT.fullmatch(sentence) is not None

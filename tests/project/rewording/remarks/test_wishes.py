@@ -1,0 +1,80 @@
+"""What is done only by her who wishes to, and look-alikes that are for all or for some. All are invented."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.reading.parsing import made_plain
+from stepper.project.reading.wording import reads
+from stepper.project.rewording.remarks.idle import is_idle
+from stepper.project.rewording.remarks.wishes import tells_wish
+from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
+
+WISHES = (
+    "If the yoke feels short, add a few plain rounds here.",
+    "If the body seems short, knit a few more rounds.",
+    "If the neck is too wide, work it on smaller needles.",
+    "If you like, place a marker after each repeat.",
+    "If you wish, place a marker between the repeats.",
+    "If you've got lots of yarn left you can do another 10 rows of the plain part here.",
+    "If you have enough yarn, you can work another repeat.",
+    "If you want a folded brim, make it twice as long.",
+    "If you'd like a longer cuff, knit 10 more rounds.",
+    "If you would prefer a deeper hem, work a few more rows.",
+    "For a slouchy hat work on to rnd 24.",
+    "For a longer hat, work 8 more rounds.",
+    "For a deeper yoke, add 4 rounds.",
+    "If your row gauge is off, add or remove repeats here.",
+    "If you wish, work a row of crochet along the sides.",
+    "If you find a hole at either corner, pick up an extra stitch there and work it together with its neighbor on the next rnd.",
+    "Tip: to avoid holes, pick up an extra st on each side of the underarm and decrease it away in the next rnd.",
+    "Alternatively, work 14 rnds of ribbing and fold the band to the inside.",
+    'If you need more depth, knit without increasing until the yoke is 7 (7.25, 7.5)" deep.',
+    "Make it longer if you like.",
+)
+
+ORDERS = (
+    "If you are making the larger size, knit 4 more rounds.",
+    "If you want the second size, cast on 80 sts.",
+    "If you leave out the pocket, knit straight on over all stitches.",
+    "If the fabric puckers here, work two more plain rounds.",
+    "For the longer version, work 8 more rounds.",
+    "For a larger size, knit 10 more rounds.",
+    "For a neat edge, slip the first st of every row.",
+    "For a neater edge, slip the first st of every row.",
+    "If you want short sleeves, bind off; otherwise continue.",
+    "If you like, knit 2 rounds, then continue with the crown.",
+    "If you have 80 sts, knit 4 rounds.",
+    "If you have enough stitches, begin the yoke.",
+    "If the count is odd, k2tog once.",
+    "To avoid a hole, pick up an extra stitch in the corner.",
+    "If you want the garter version, skip to section 4.",
+    "If the body is 40 cm long, bind off.",
+    "If you need 2 more sts, increase them here.",
+    "If you wish, bind off now and work the second sleeve.",
+    "If you find a hole, pick up an extra stitch there.",
+    "If you like, work row 3 as given for the back.",
+    "For a snugger cowl, leave off 8 stitches at the cast-on.",
+    "Alternatively, work k1, p1.",
+)
+
+
+@pytest.mark.parametrize("sentence", WISHES)
+def test_what_is_done_only_by_her_who_wishes_to_is_only_said(sentence: str) -> None:
+    """The pattern as printed is knitted without it, and she hears of it at its place."""
+    assert is_idle(made_plain(sentence))
+    assert reads(sentence)
+
+
+@pytest.mark.parametrize("sentence", ORDERS)
+def test_a_look_alike_that_orders_is_not(sentence: str) -> None:
+    """What is only said is not knitted: in doubt it stays unread."""
+    assert not is_idle(made_plain(sentence))
+
+
+@pytest.mark.parametrize("sentence", VEILED_ORDERS)
+def test_no_order_in_other_words_is_taken_for_one(sentence: str) -> None:
+    """Written before these forms, in the passive and of a third person."""
+    plain = made_plain(sentence).strip(" .()")
+    assert not tells_wish(plain)
+    assert not is_idle(made_plain(sentence))
