@@ -1,18 +1,21 @@
-"""The records of the house: `dataclass` as the standard library's, whose methods are written late. No I/O.
+"""The records of the house: `dataclass` as the standard library's, whose methods are written late.
 
-The library writes six methods for each frozen class with slots, as text, and compiles each of them while the
-module is imported. With some five hundred classes that was a third of the time until a command began, and a
-command makes records of a few of them. Here such a class gets its `__init__`, its `__eq__` and its `__hash__`
-when one is first made, compared or hashed. They do what the library's do, which `tests/test_records.py`
-compares. `__init__` puts each value straight into its slot, in two thirds of the time. Any other class is the
-library's.
+The library writes three to six methods for each class with slots, as text, and compiles each of them while
+the module is imported. With some six hundred classes that was a third of the time until a command began, and
+a command makes records of a few of them. Here such a class gets its `__init__`, its `__eq__` and its
+`__hash__` when one is first made, compared or hashed. What Python makes of their text is kept between starts
+(`stepper.kept`). They do what the library's do, which `tests/test_records.py` compares. `__init__` puts each
+value straight into its slot, in two thirds of the time. Any other class is the library's.
 """
 
 from __future__ import annotations
 
 import dataclasses
+import marshal
 from reprlib import recursive_repr
 from typing import TYPE_CHECKING, Any, cast
+
+from stepper.kept import KeptTable
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -22,11 +25,14 @@ else:
     def dataclass(**options: bool) -> Callable[[type], type]:
         """Return what makes a dataclass of a class, with the options of the library's `dataclass`.
 
-        A frozen class with slots has no fields that `__init__` takes and does not keep (`InitVar`).
+        A class with slots has no fields that `__init__` takes and does not keep (`InitVar`).
         """
-        late = options.get("frozen") and options.get("slots") and options.keys() <= _OPTIONS
+        late = options.get("slots") and options.keys() <= _OPTIONS
         return _LateMethods(options) if late else dataclasses.dataclass(**options)
 
+
+_CODES: KeptTable[str, bytes] = KeptTable("methods", most=3000)
+"""What Python makes of the text of a method; of the house's own there are a third as many."""
 
 _OPTIONS = {"frozen", "slots", "kw_only", "eq"}
 """Options that are known here; a class with others is the library's."""
@@ -36,9 +42,10 @@ _MADE = object()
 
 
 class _LateMethods:
-    """Makes a dataclass, frozen and with slots, whose methods are written when they are first called."""
+    """Makes a dataclass with slots, whose methods are written when they are first called."""
 
     def __init__(self, options: dict[str, bool]) -> None:
+        self._frozen = options.get("frozen", False)
         self._compared = options.get("eq", True)
         self._kw_only = options.get("kw_only", False)
 
@@ -55,9 +62,11 @@ class _LateMethods:
             init=False, repr=False, eq=False, slots=True, kw_only=self._kw_only
         )
         made: type = with_fields(written)
-        methods: dict[str, Callable[..., object]] = {**_SHARED, "__init__": _late_init(made)}
+        methods: dict[str, Callable[..., object] | None] = {"__repr__": _REPR, "__init__": _late_init(made)}
+        if self._frozen:
+            methods |= _OF_FROZEN
         if self._compared:
-            methods |= {"__eq__": _late_eq(made), "__hash__": _late_hash(made)}
+            methods |= {"__eq__": _late_eq(made), "__hash__": _late_hash(made) if self._frozen else None}
         for name, method in methods.items():
             # Python itself enters an empty __hash__ for a class that says how it is compared.
             if name not in own or (name == "__hash__" and own[name] is None and "__eq__" in own):
@@ -97,7 +106,8 @@ def _write(made: type, name: str, text: str, known: dict[str, object]) -> Callab
         text: What stands behind the name: parameters and body.
         known: What the text speaks of.
     """
-    exec(f"def {name}{text}", known)
+    whole = f"def {name}{text}"
+    exec(marshal.loads(_CODES.get(whole, lambda: marshal.dumps(compile(whole, "<string>", "exec")))), known)
     method: Any = known[name]
     method.__qualname__ = f"{made.__qualname__}.{name}"
     method.__module__ = made.__module__
@@ -157,11 +167,11 @@ def _set_state(self: Any, state: list[object]) -> None:
         object.__setattr__(self, field.name, value)
 
 
-_SHARED: dict[str, Callable[..., object]] = {
-    "__repr__": recursive_repr()(_repr),
+_REPR = recursive_repr()(_repr)
+_OF_FROZEN: dict[str, Callable[..., object]] = {
     "__setattr__": _refuse_set,
     "__delattr__": _refuse_delete,
     "__getstate__": _get_state,
     "__setstate__": _set_state,
 }
-"""Methods that are the same for all classes."""
+"""Methods that are the same for all frozen classes."""

@@ -20,11 +20,12 @@ PACKAGE = ROOT / "stepper"
 
 MAY_IMPORT = {
     "errors": set(),
-    "records": set(),
-    "regex": set(),
     "files": set(),
+    "kept": {"files"},
+    "records": {"kept"},
+    "regex": {"kept"},
     "craft": {"errors"},
-    "project": {"craft", "files", "errors"},
+    "project": {"craft", "kept", "files", "errors"},
     "plan": {"project", "craft", "errors"},
     "session": {"plan", "craft", "errors"},
     "language": {"session", "plan", "craft", "errors"},

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import atexit
 import gc
 import sys
 from collections.abc import Sequence
@@ -62,6 +63,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         surroundings, 130 interrupted.
     """
     gc.set_threshold(_OBJECTS_BETWEEN_SEARCHES, 20, 10)
+    atexit.register(gc.freeze)  # nor does Python search all there is once more as it ends
     words = list(sys.argv[1:] if argv is None else argv)
     if completion.is_asked():
         completion.answer(_parser(completion.words_so_far())[0])

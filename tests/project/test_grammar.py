@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+import sys
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 
@@ -26,12 +28,13 @@ def forget() -> None:
         built.cache_clear()
 
 
-def test_a_stitch_added_to_the_table_is_read(monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_stitch_added_to_the_table_is_read(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
     """Whoever adds an abbreviation adds it once; a second list would be forgotten."""
     assert read("K1, k6tog, k to end.").line is None
     said = {"said": "knit six together", "wrong_side": "", "spellings": ("knit six as one",)}
     added = replace(stitches.STITCHES["k3tog"], code="k6tog", uses=6, **said)
     with monkeypatch.context() as table:
+        table.setattr(sys, "pycache_prefix", str(tmp_path))  # where the tables of this grammar are kept
         table.setattr(stitches, "ENTRIES", (*stitches.ENTRIES, added))
         table.setitem(stitches.STITCHES, "k6tog", added)
         table.setitem(stitches.ALIASES, "knit six as one", "k6tog")

@@ -14,8 +14,10 @@ from stepper.records import dataclass
 from stepper.regex import regex
 
 if TYPE_CHECKING:
-    from lark import Lark, Token, Tree
+    from lark import Token, Tree
     from lark.exceptions import UnexpectedInput
+
+    from stepper.project.reading.tables import LineParser
 
 _PLAIN = str.maketrans(
     {
@@ -212,17 +214,12 @@ def stop_of(plain: str, *, spoken: bool = True) -> int | None:
 
 
 @lru_cache(maxsize=1)
-def build_parser() -> Lark:
-    """Build the parser once; its tables are kept between runs of the program if a cache can be written."""
-    from lark import Lark
+def build_parser() -> LineParser:
+    """Build the parser once; what takes long in it is kept between runs of the program."""
+    # Loaded here: whoever only words what was read, as the screen does, needs no parser.
+    from stepper.project.reading.tables import LineParser, load_tables
 
-    from stepper.project.reading.lexing import FirstLetterLexer
-
-    text, cut_by = grammar_text(), FirstLetterLexer
-    try:
-        return Lark(text, start="line", parser="lalr", lexer=cut_by, maybe_placeholders=True, cache=True)
-    except OSError:
-        return Lark(text, start="line", parser="lalr", lexer=cut_by, maybe_placeholders=True)
+    return LineParser(load_tables(grammar_text()))
 
 
 @lru_cache(maxsize=4096)

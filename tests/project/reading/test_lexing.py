@@ -2,25 +2,27 @@
 
 from __future__ import annotations
 
-import re
 from functools import cache
 
-import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from lark.exceptions import UnexpectedCharacters
 from lark.lexer import BasicLexer, Lexer, LexerThread
 
-from stepper.project.reading.lexing import FirstLetterLexer, may_begin
-from stepper.project.reading.parsing import build_parser, legal_words
+from stepper.project.grammar import grammar_text
+from stepper.project.reading.lexing import FirstLetterLexer
+from stepper.project.reading.parsing import legal_words
+from stepper.project.reading.tables import build, load_tables
 from stepper.project.reading.wording import EXAMPLES
 
 
 @cache
 def lexers() -> tuple[Lexer, Lexer]:
     """The generator's own lexer and the one by first letters, both of the whole grammar."""
-    conf = build_parser().lexer_conf
-    return BasicLexer(conf), FirstLetterLexer(conf)
+    grammar = grammar_text()
+    tables = load_tables(grammar)
+    ours = FirstLetterLexer(tables["kinds"], tables["beginning"], tables["ignored"])
+    return BasicLexer(build(grammar).lexer_conf), ours
 
 
 def cut(lexer: Lexer, text: str) -> tuple[list[tuple[object, ...]], int | None]:
@@ -51,33 +53,3 @@ def test_any_words_in_any_order_are_cut_into_the_same_tokens(words: list[str], j
     own, ours = lexers()
     text = joint.join(words)
     assert cut(ours, text) == cut(own, text)
-
-
-@pytest.mark.parametrize(
-    ("expression", "begin", "never"),
-    [
-        ("knit", "k", "Kp"),
-        ("(?i:knit)", "kK", "p"),
-        ("(?i:knit|(?-i:MC))", "kKM", "m"),
-        (r"(?:the\s+)?row", "tr", "o"),
-        (r"[,;]?\s*and", ",; a", "n"),
-        (r"(?!row)\d+", "07", "r"),
-        (r"(?<=sts\s)(?:in|over)", "io", "s"),
-        ("(?i:[a-c])", "aBcC", "d"),
-        ("[^a]", "ab", ""),
-        (".", "ab", ""),
-        (r"\w", "a1", ""),
-        (r"(a)?\1b", "ab", ""),
-        ("x*", "xy", ""),
-    ],
-)
-def test_what_may_begin_is_told_letter_by_letter(expression: str, begin: str, never: str) -> None:
-    """A kind of token that is left out wrongly would make a legal line unreadable; where in doubt it is tried."""
-    assert all(may_begin(expression, letter) for letter in begin)
-    assert not any(may_begin(expression, letter) for letter in never)
-
-
-@given(st.from_regex(re.compile(r"(?i)(?:the\s+)?(?:[kp]\d{1,2}|ro?ws?|\(?rs\)?|[½-¾]|\d+(?:st|nd))"), fullmatch=True))
-def test_whatever_matches_may_begin_as_it_does(text: str) -> None:
-    """Drawn from the expression itself."""
-    assert may_begin(r"(?i)(?:the\s+)?(?:[kp]\d{1,2}|ro?ws?|\(?rs\)?|[½-¾]|\d+(?:st|nd))", text[0])

@@ -1,0 +1,105 @@
+"""What every start would work out anew and alike, kept on the disk between starts.
+
+It lies beside the compiled modules, where Python keeps what it makes of the program's text, or, where nobody
+may write, in the user's folder for such things. It is plain values, written as those modules are, for this
+Python alone. Whatever is missing, or is not whole, is worked out again, so these files may be deleted at any
+time.
+"""
+
+from __future__ import annotations
+
+import atexit
+import binascii
+import marshal
+import os
+import sys
+from collections.abc import Callable, Hashable, Iterator
+from contextlib import suppress
+from importlib.util import cache_from_source
+from pathlib import Path
+from typing import Any, Generic, TypeVar
+
+from stepper.files import create_private, read_plain
+
+_MOST_BYTES = 32 << 20
+
+_Key = TypeVar("_Key", bound=Hashable)
+_Value = TypeVar("_Value")
+
+
+class KeptTable(Generic[_Key, _Value]):
+    """A table kept between starts: read when first asked, written as the process ends if something is new."""
+
+    def __init__(self, name: str, *, most: int) -> None:
+        """Name the table.
+
+        Args:
+            name: As for `keep`; another one for another form of what is in it.
+            most: Rows that are kept at the most; where there are more, some are of a program that has
+                changed, and only what this process worked out is kept.
+        """
+        self._name = name
+        self._most = most
+        self._kept: dict[_Key, _Value] | None = None
+        self._new: dict[_Key, _Value] = {}
+
+    def get(self, key: _Key, work_out: Callable[[], _Value]) -> _Value:
+        """Return what stands at a key, worked out now if nothing does."""
+        if self._kept is None:
+            self._kept = read_kept(self._name) or {}
+            atexit.register(self._keep_new)
+        found = self._kept.get(key)
+        if found is None:
+            found = self._kept[key] = self._new[key] = work_out()
+        return found
+
+    def _keep_new(self) -> None:
+        """Keep what is new beside what was kept meanwhile."""
+        if self._new:
+            kept = {**(read_kept(self._name) or {}), **self._new}
+            keep(self._name, kept if len(kept) <= self._most else self._new)
+
+
+def read_kept(name: str) -> Any:
+    """Return what was kept under a name; None if nothing was, or not by this Python, or not whole."""
+    for place in _places(name):
+        with suppress(OSError, ValueError, EOFError, TypeError):
+            head, _, kept = read_plain(place, _MOST_BYTES).partition(b"\n")
+            if head == _head(kept):
+                return marshal.loads(kept)
+    return None
+
+
+def keep(name: str, value: Any) -> None:
+    """Keep a value under a name, in the place of what was kept there; where none can be written, nothing is.
+
+    Args:
+        name: The name, as part of a file's name.
+        value: Numbers, words, bytes, None, and lists, tuples and tables of them.
+    """
+    kept = marshal.dumps(value)
+    for place in _places(name):
+        beside = place.with_name(f"{place.name}-{os.getpid()}")
+        try:
+            place.parent.mkdir(parents=True, exist_ok=True)
+            with create_private(beside) as file:
+                file.write(_head(kept) + b"\n" + kept)
+            beside.replace(place)
+        except OSError:
+            with suppress(OSError):
+                beside.unlink(missing_ok=True)
+            continue
+        return
+
+
+def _head(kept: bytes) -> bytes:
+    """Return the first line of a file: which Python wrote it, and a sum of what it wrote."""
+    return f"{binascii.crc32(kept)} {sys.version!r}".encode()
+
+
+def _places(name: str) -> Iterator[Path]:
+    """Yield where something may be kept, the place that counts first."""
+    yield Path(cache_from_source(__file__)).with_name(f"{name}.{sys.implementation.cache_tag}.kept")
+    from platformdirs import user_cache_path  # asked for only where the first place was no good
+
+    yield user_cache_path("stepper", appauthor=False) / f"{name}.{sys.implementation.cache_tag}.kept"
