@@ -7,7 +7,7 @@ from threading import Lock
 
 from stepper.mouth.ports import NoVoiceError
 from stepper.mouth.settings import SpeechSettings
-from stepper.mouth.worker import Worker, WorkerGoneError
+from stepper.mouth.worker import Worker, WorkerGoneError, wait_until_ready
 
 _ANSWER_TIMEOUT_S = 10.0
 """The longest piece takes a few hundredths of a second, or a few seconds with a natural voice; a worker that
@@ -32,7 +32,7 @@ class ProcessVoice:
         self._lock = Lock()
         self._worker = self._start()
         try:
-            about = self._worker.started()
+            about = wait_until_ready(self._worker, self._replace)
         except NoVoiceError:
             self._worker.close()
             raise
@@ -56,7 +56,7 @@ class ProcessVoice:
         try:
             return self._worker.ask(question, _ANSWER_TIMEOUT_S)[1]
         except WorkerGoneError:
-            self._restart()
+            wait_until_ready(self._replace(), self._replace)
         try:
             return self._worker.ask(question, _ANSWER_TIMEOUT_S)[1]
         except WorkerGoneError:
@@ -75,10 +75,11 @@ class ProcessVoice:
         options = {"voice": self._settings.voice, "volume": self._settings.volume}
         return Worker(self._module, options)
 
-    def _restart(self) -> None:
+    def _replace(self) -> Worker:
+        """Start another worker in the place of one that has died."""
         with self._lock:  # closing meanwhile must not leave a new worker behind
             self._worker.close()
             if self._closed:
                 raise NoVoiceError("it is closed")
             self._worker = self._start()
-        self._worker.started()
+            return self._worker

@@ -13,7 +13,7 @@ from typing import Final, Protocol
 
 from stepper.errors import SurroundingsError
 from stepper.mouth.ports import NoVoiceError
-from stepper.mouth.worker import Worker, WorkerGoneError
+from stepper.mouth.worker import Worker, WorkerGoneError, wait_until_ready
 from stepper.regex import regex
 
 Sounds = tuple[str, ...]
@@ -53,8 +53,8 @@ class Pronouncer:
             SurroundingsError: It cannot be started.
         """
         try:
-            self._worker = Worker("stepper.mouth.espeak_worker", {"voice": "en-us", "volume": 1.0})
-            self._worker.started()
+            self._worker = self._start()
+            wait_until_ready(self._worker, self._replace)
         except NoVoiceError as reason:
             raise SurroundingsError(f"It is not known how words are pronounced: {reason}.") from reason
 
@@ -73,6 +73,15 @@ class Pronouncer:
     def close(self) -> None:
         """End the worker. A second call does nothing."""
         self._worker.close()
+
+    def _start(self) -> Worker:
+        return Worker("stepper.mouth.espeak_worker", {"voice": "en-us", "volume": 1.0})
+
+    def _replace(self) -> Worker:
+        """Start another worker in the place of one that has died."""
+        self._worker.close()
+        self._worker = self._start()
+        return self._worker
 
 
 def split_phonemes(written: str) -> Sounds:

@@ -19,7 +19,7 @@ from stepper.devices.ports import NoOutputError, OutputStream
 from stepper.mouth.playback import REOPEN_EVERY_S
 from stepper.mouth.ports import NoVoiceError
 from stepper.mouth.settings import SpeechSettings
-from stepper.mouth.worker import Worker, WorkerGoneError
+from stepper.mouth.worker import Worker, WorkerGoneError, wait_until_ready
 
 _FEWEST_WORDS_JUDGED = 4
 _UNHEARD_SHARE = 0.2
@@ -55,7 +55,7 @@ class SystemVoiceMouth:
         self._next: Worker | None = None
         try:
             self._next = self._start()
-            about = self._next.started()
+            about = wait_until_ready(self._next, self._replace_next)
         except NoVoiceError:
             self.close()
             raise
@@ -161,10 +161,20 @@ class SystemVoiceMouth:
             if self._closed or self._next is None:
                 raise NoVoiceError("it is closed")
             worker = self._next
-        if not self._next_is_ready:
-            worker.started()
-            self._next_is_ready = True
-        return worker
+        if self._next_is_ready:
+            return worker
+        wait_until_ready(worker, self._replace_next)
+        self._next_is_ready = True
+        return self._ready_worker()
+
+    def _replace_next(self) -> Worker:
+        """Start another process for the next line, as the one that was started for it has died."""
+        with self._lock:
+            if self._closed or self._next is None:
+                raise NoVoiceError("it is closed")
+            self._next.close()
+            self._next = self._start()
+            return self._next
 
     def _finish(self, worker: Worker) -> None:
         with self._lock:

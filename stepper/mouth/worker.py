@@ -11,7 +11,7 @@ import os
 import signal
 import subprocess
 import sys
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from contextlib import suppress
 from pathlib import Path
 from threading import Timer
@@ -30,6 +30,10 @@ class WorkerGoneError(Exception):
     """The worker ended, or was ended, before it answered."""
 
 
+class EndedAtStartError(NoVoiceError):
+    """The worker ended by itself before it was ready."""
+
+
 class Worker:
     """One worker process, from its start to its end."""
 
@@ -43,6 +47,7 @@ class Worker:
         Raises:
             NoVoiceError: The process cannot be started.
         """
+        self._hung = False
         # The worker must find the same code that this program runs, wherever that was found.
         root = str(Path(stepper.__path__[0]).resolve().parent)
         paths = os.pathsep.join(filter(None, [root, os.environ.get("PYTHONPATH", "")]))
@@ -71,12 +76,15 @@ class Worker:
             What it says of its voice.
 
         Raises:
-            NoVoiceError: It cannot speak.
+            EndedAtStartError: It ended.
+            NoVoiceError: It cannot speak, or was not ready in time.
         """
         try:
             return cast("dict[str, Any]", json.loads(self._answer(timeout_s)[1]))
         except WorkerGoneError:
-            raise NoVoiceError("its process ended before it was ready") from None
+            if self._hung:
+                raise NoVoiceError(f"its process was not ready within {timeout_s:.0f} seconds") from None
+            raise EndedAtStartError("its process ended before it was ready") from None
 
     def ask(self, question: Mapping[str, Any], timeout_s: float) -> tuple[bytes, bytes]:
         """Ask one question and wait for the answer.
@@ -117,9 +125,13 @@ class Worker:
             with suppress(OSError):  # what could not be written is no longer of use
                 cast("BinaryIO", pipe).close()
 
+    def _end_hung(self) -> None:
+        self._hung = True
+        self.kill()
+
     def _answer(self, timeout_s: float) -> tuple[bytes, bytes]:
         # A pipe cannot be read with a timeout on every system; a read ends everywhere when the writer dies.
-        watchdog = Timer(timeout_s, self.kill)
+        watchdog = Timer(timeout_s, self._end_hung)
         watchdog.daemon = True
         watchdog.start()
         try:
@@ -132,6 +144,32 @@ class Worker:
         if kind == worker_protocol.REFUSED:
             raise NoVoiceError(body.decode("utf-8", "replace"))
         return kind, body
+
+
+def wait_until_ready(
+    worker: Worker, replace: Callable[[], Worker], timeout_s: float = START_TIMEOUT_S
+) -> dict[str, Any]:
+    """Wait until a worker is ready; one that ends by itself before is replaced once.
+
+    A start of eSpeak failed once in fifteen thousand, on a busy machine, and never again by hand.
+
+    Args:
+        worker: It.
+        replace: Starts another in its place, and cleans up after it.
+        timeout_s: How long each may take. Unit: seconds.
+
+    Returns:
+        What the one that is ready says of its voice.
+
+    Raises:
+        NoVoiceError: It cannot speak, or was not ready in time; or the second ended as well.
+    """
+    with suppress(EndedAtStartError):
+        return worker.started(timeout_s)
+    try:
+        return replace().started(timeout_s)
+    except EndedAtStartError:
+        raise NoVoiceError("its process ended twice before it was ready") from None
 
 
 _NEW_GROUP = 0

@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 
 from stepper.mouth.ports import NoVoiceError
@@ -8,9 +10,21 @@ from stepper.mouth.settings import SpeechSettings
 
 
 def test_a_worker_that_is_none_is_a_reason() -> None:
-    """A process that ends before it is ready is told as half a sentence."""
-    with pytest.raises(NoVoiceError, match="ended before it was ready"):
+    """A process that ends before it is ready, and the one tried in its place too, is told as half a sentence."""
+    with pytest.raises(NoVoiceError, match="ended twice before it was ready"):
         ProcessVoice("stepper.mouth.nowhere", SpeechSettings())
+
+
+def test_a_voice_that_dies_at_its_first_start_speaks(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Started once more it is as good as any; that it died is nothing she has to know."""
+    dies_once = "import os, signal, pathlib\nmark = pathlib.Path(__file__).with_name('mark')\n"
+    dies_once += "if not mark.exists(): mark.touch(), os.kill(os.getpid(), signal.SIGKILL)\n"
+    (tmp_path / "worker_of_test.py").write_text(f"{dies_once}from stepper.mouth.espeak_worker import main\nmain()\n")
+    monkeypatch.setenv("PYTHONPATH", str(tmp_path))
+    voice = ProcessVoice("worker_of_test", SpeechSettings())
+    assert (tmp_path / "mark").exists()
+    assert len(voice.speech("One.", 150)) > 5_000
+    voice.close()
 
 
 def test_any_worker_that_keeps_to_the_pipe_is_a_voice() -> None:
