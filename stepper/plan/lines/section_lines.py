@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from stepper.craft.stitches import STITCHES
 from stepper.plan.fabric.page_pattern import keep_page_pattern
+from stepper.plan.lines.fastened_off import fasten_off
 from stepper.plan.lines.line_in_hand import begin_line, take_side, turns_midway
 from stepper.plan.lines.named_rounds import is_named_round, is_only_defined, short_name
 from stepper.plan.lines.numbered_rounds import (
@@ -25,7 +26,7 @@ from stepper.plan.lines.rows_or_rounds import settle_rows
 from stepper.plan.lines.techniques import is_technique, keep_technique
 from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import BindOff, Flat, Join, Line, Phrase, PrintedCount, Remark, RowsCount
+from stepper.project.instructions import Flat, Join, Line, Phrase, PrintedCount, RowsCount
 from stepper.project.model import Section
 from stepper.project.stitchwork import Mark
 
@@ -105,14 +106,7 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
                 work(sentence, needles)
     for sentence in counts:
         work(sentence, needles)
-    if needles.count == 1 and not needles.counting.lost and _fastens_off(first):
-        work(BindOff("", first.place, how="draw"), needles)
-
-
-def _fastens_off(line: Line) -> bool:
-    """Return whether a line fastens off: the last stitch is drawn through, and leaves the needle."""
-    remarks = [sentence.text for sentence in line.sentences if isinstance(sentence, Remark)]
-    return any(words.lower().startswith("fasten off") for words in (*line.said, *remarks))
+    fasten_off(first, section, needles)
 
 
 def _is_followed_by_wrong_side(line: Line, section: Section) -> bool:
