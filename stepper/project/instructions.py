@@ -112,6 +112,8 @@ class Repeated:
     """Name of the one round that is meant; empty if it is called by number or as the last."""
     pattern: str = ""
     """Name of the pattern whose rounds the numbers, or the count, are of; empty for rounds of the section."""
+    short: bool = False
+    """Whether the last ones are the last short rows, whatever was worked since."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -13,7 +13,7 @@ from stepper.project.duration import Duration, Times
 from stepper.project.instructions import ChartWork, Repeated
 from stepper.project.problems import Span
 from stepper.project.reading.manners import chart_called, name_of
-from stepper.project.reading.occasions import type_of
+from stepper.project.reading.occasions import is_short, type_of
 from stepper.project.reading.part_references import PartBuilder
 from stepper.project.stitchwork import Numbers
 from stepper.records import dataclass
@@ -81,7 +81,8 @@ class ChartBuilder(PartBuilder):
         number = next((child for child in tree.children if type_of(child) == "NUMBERS"), None)
         one = None if str(tree.children[-1]).lower().rstrip(".").endswith("s") else self._one(place)
         last = self._numbers(number) if number is not None else one
-        return Repeated((), last, Times(self._one(place), True), True, place, True)
+        short = is_short(tree.children[-1])
+        return Repeated((), last, Times(self._one(place), True), True, place, True, short=short)
 
     def _pattern_lasts(self, repeats: Any, place: Span) -> Duration:
         return Times(Numbers((1,), place), False) if repeats is None else self._repeats(repeats)

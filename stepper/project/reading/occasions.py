@@ -266,6 +266,11 @@ def type_of(child: Any) -> str:
     return str(getattr(child, "type", ""))
 
 
+def is_short(rows: Token) -> bool:
+    """Return whether rows are called short: "the last 2 short rows"."""
+    return str(rows).lower().startswith("short")
+
+
 def side_of(words: str) -> str:
     """Return the side that words name: `RS` or `WS`."""
     return "WS" if re.match(r"w", words.strip(), re.I) else "RS"

@@ -42,7 +42,7 @@ from stepper.project.lengths import read_needle, us_number
 from stepper.project.reading.chart_lines import ChartBuilder
 from stepper.project.reading.elements import name_part
 from stepper.project.reading.manners import forms_name, is_as_set, is_even, manner_of
-from stepper.project.reading.occasions import edge_of, side_of, type_of
+from stepper.project.reading.occasions import edge_of, is_short, side_of, type_of
 from stepper.project.reading.shapings import code_of
 from stepper.project.stitchwork import Element, Numbers, Several, Until, Work
 from stepper.records import dataclass
@@ -273,17 +273,19 @@ class Builder(ChartBuilder):
         """Read "rep last round"; several without a number means those just written out."""
         place = self._tree_place(tree)
         several = str(tree.children[2]).lower().rstrip(".").endswith("s")
-        last = None if several else self._one(place)
-        return Repeated((), last, self._repeats(tree.children[3]), True, place)
+        last, short = None if several else self._one(place), is_short(tree.children[2])
+        return Repeated((), last, self._repeats(tree.children[3]), True, place, short=short)
 
     def _do_rep_last_many(self, tree: Any) -> Repeated:
-        number, repeats = tree.children[2], tree.children[4]
-        return Repeated((), self._numbers(number), self._repeats(repeats), True, self._tree_place(tree))
+        _, _, number, rows, repeats = tree.children
+        lasts, place = self._repeats(repeats), self._tree_place(tree)
+        return Repeated((), self._numbers(number), lasts, True, place, short=is_short(rows))
 
     def _do_work_last_many(self, tree: Any) -> Repeated:
         """Read "work these 2 rows 16 times", which counts the once just written out."""
-        number, repeats = tree.children[1], tree.children[3]
-        return Repeated((), self._numbers(number), self._repeats(repeats), False, self._tree_place(tree))
+        _, number, rows, repeats = tree.children
+        lasts, place = self._repeats(repeats), self._tree_place(tree)
+        return Repeated((), self._numbers(number), lasts, False, place, short=is_short(rows))
 
     def _do_work_spans(self, tree: Any) -> list[Sentence]:
         place = self._tree_place(tree)

@@ -20,6 +20,7 @@ from stepper.project.duration import Times
 from stepper.project.instructions import Line, Repeated, RowsCount
 from stepper.project.pattern_heads import key_of
 from stepper.project.problems import one_of
+from stepper.project.stitchwork import TurnHere, every_element
 
 
 def fill_numbers(line: Line, repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
@@ -132,9 +133,7 @@ def _fits_sides(repeated: Repeated, first: str, rows: int, needles: Needles) -> 
         told = f"a {needles.side} row comes next, and row {number} of the pattern is none."
         needles.report(repeated.place, told, "Work one row before it, or begin with another row.")
         return False
-    lasts = repeated.duration
-    once = isinstance(lasts, Times) and lasts.number.of(needles.size) == 1
-    if rows % 2 and not once:
+    if rows % 2 and not _once(repeated, needles):
         told = f"{rows} rows, worked again, would each come on the other side the second time."
         needles.report(repeated.place, told, "Write the rows out, or repeat an even number of them.")
         return False
@@ -190,6 +189,10 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
         return rounds
     wanted = repeated.last.of(needles.size)
     drafts = needles.drafts[needles.section.start :]
+    if repeated.short:
+        drafts = _short_rows(drafts, wanted, repeated, needles)
+        if not drafts:
+            return ()
     if len(drafts) < wanted:
         needles.miss(repeated.place, f"only {len(drafts)} rounds come before this line in the section.")
         return ()
@@ -213,6 +216,32 @@ def last_rounds(repeated: Repeated, needles: Needles) -> tuple[Template, ...]:
         )
         return ()
     return again
+
+
+def _short_rows(
+    drafts: list[DraftRound], wanted: int, repeated: Repeated, needles: Needles
+) -> list[DraftRound]:
+    """Return the last short rows, whatever was worked since; none, reported, if they cannot come next.
+
+    A row that works to its end is none, and one of the other side than the next would begin at the wrong end:
+    then "short row" means it and the row back, or the page is wrong.
+    """
+    short = [draft for draft in drafts if draft.template is not None and _turns(draft.template)][-wanted:]
+    odd = wanted % 2 and not _once(repeated, needles)
+    if len(short) < wanted or odd or short[0].side != needles.side:
+        told = f"the last {wanted} short rows are not known, or do not begin where the work stands."
+        needles.miss(repeated.place, told, "Write out the rows that are repeated.")
+        return []
+    return short
+
+
+def _turns(template: Template) -> bool:
+    return any(isinstance(element, TurnHere) for element in every_element(template.elements))
+
+
+def _once(repeated: Repeated, needles: Needles) -> bool:
+    lasts = repeated.duration
+    return isinstance(lasts, Times) and lasts.number.of(needles.size) == 1
 
 
 def _in_its_yarn(draft: DraftRound, template: Template, last: list[DraftRound]) -> Template:

@@ -43,7 +43,7 @@ YOKES: tuple[Synonym, ...] = (
     row("increased|decreased", rf"({_S})you(?:'ve|\s+have)\s+(inc|dec)reased\s+({N}\s+{STS})(?=\s*\.?\s*$)", r"\1 \3 \2'd", "Rnd 1: *K9, M1L; rep from * around. You have increased 4 sts."),
     row("have been", rf"({_S})({N}\s+{STS})\s+(?:have\s+been|were)\s+(?:(inc)reased|(dec)reased)(?=\s*\.?\s*$)", r"\1 \2 \3\4'd", "Rnd 1: *K9, M1L; rep from * around. 4 sts have been increased."),
     row("count", rf"({_S})(?:the\s+)?stitch\s+count\s+(?:(inc)reases|(dec)reases)\s+by\s+({N})(?:\s+{STS})?(?=\s*\.?\s*$)", r"\1 \4 sts \2\3'd", "Rnd 1: *K9, M1L; rep from * around. Stitch count increases by 4."),
-    row("short row", rf"\b(rep(?:eat)?|work)\s+(?:the\s+)?(last|previous|these)\s+({N})\s+short[-\s]rows\b", r"\1 \2 \3 rows", "Rep the last 2 short rows twice more."),
+    row("short row|short-row", rf"\b(rep(?:eat)?|work)\s+(?:(?:the\s+)?(?:last|previous|prev\.?)|these)\s+({N})\s+short[-\s]rows\b", r"\1 last \2 short rows", "Rep the last 2 short rows twice more."),
     row("est", r"\b(as|in)\s+est(?:ab)?\b\.?", r"\1 established", "Work 4 rows as est."),
     said_row(
         "on hold",

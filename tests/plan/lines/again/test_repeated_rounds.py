@@ -173,3 +173,31 @@ def test_the_cast_on_of_a_piece_is_no_row_to_repeat(last: str) -> None:
 def test_stitches_cast_on_at_the_beginning_of_rows_are_repeated() -> None:
     """A sleeve grows so from the side; the piece stands on the needles by then."""
     assert counts("Cast on 20 sts.\nKnit 2 rows.\nNext row: Cast on 4 sts, k to end.\nRep last row 3 times.\nBind off.")[-2] == 36
+
+
+SHORT = "Cast on 20 sts. Work flat.\nShort row 1 (RS): K to last 3 sts, w&t.\nShort row 2 (WS): P to last 3 sts, w&t.\n"
+
+
+@pytest.mark.parametrize(
+    "again", ["Rep the last 2 short rows once.", "Repeat last two short rows once more.", "Rep previous 2 short-rows once."]
+)
+@pytest.mark.parametrize("between", ["", "Next row: K to end.\nNext row: P to end.\n"])
+def test_the_last_short_rows_are_worked_again_whatever_lies_between(again: str, between: str) -> None:
+    """The two whole rows between were worked again in their place, and the counts were the same."""
+    rows = plan_of(project(f"{SHORT}{between}{again}\nBind off.")).rounds[-3:-1]
+    worked = [sum(run.times for run in row.runs if run.stitch in ("k", "p")) for row in rows]
+    assert worked == ([17, 14] if between else [14, 14])
+    assert [row.side for row in rows] == ["RS", "WS"]
+
+
+@pytest.mark.parametrize(
+    ("between", "again"),
+    [
+        ("Next row: K to end.\n", "Rep the last 2 short rows once."),
+        ("", "Rep last short row twice."),
+        ("", "Rep the last 3 short rows twice."),
+    ],
+)
+def test_short_rows_that_cannot_come_next_are_refused(between: str, again: str) -> None:
+    """They begin at the other edge, or a short row and the row back are meant by one."""
+    assert "short rows are not known" in first_problem(f"{SHORT}{between}{again}\nBind off.").message
