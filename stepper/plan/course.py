@@ -200,7 +200,9 @@ class Course:
             self._work_again(source, lines, None if rows is None else rows - begun, copy)
             begun = 0
         if worked:
-            check_other_side(here, worked[0][0].name, begin, instruction.place, needles)
+            source = worked[0][0]
+            here = copy_of(source, copy).name if copy else here
+            check_other_side(here, source.name, begin, instruction.place, needles)
 
     def _work_again(self, source: Section, lines: tuple[Line, ...], rows: int | None, copy: int) -> None:
         """Work lines of one section again, as many of their rows as are meant."""

@@ -1,8 +1,8 @@
 """See to it that a front worked as the other one is no second copy of it, its neck at the wrong edge. No I/O.
 
-"Work as for left front" means the other side of a garment; rows that shape one edge more than the other have
-to be mirrored for it. Where the page does not say so, the line is refused. Source: common practice
-("reversing shaping").
+"Work as for left front" means the other side of a garment, and so does "Make 2" below a front; rows that
+shape one edge more than the other have to be mirrored for it. Where the page does not say so, the line is
+refused. Of other parts two may be alike, which is told. Source: common practice ("reversing shaping").
 """
 
 from __future__ import annotations
@@ -33,7 +33,12 @@ def check_other_side(here: str, source: str, begin: int, place: Span, needles: N
         needles: The knitting in hand.
     """
     drafts = needles.drafts[begin:]
-    if needles.counting.lost or not faces(here, source) or not is_one_sided(drafts):
+    copied = _words(here) == _words(source) | {"second"}
+    if needles.counting.lost or not (copied or faces(here, source)) or not is_one_sided(drafts):
+        return
+    if not faces(here, source):
+        told = f"{source} is shaped more at one edge than the other, and the second is worked just the same"
+        needles.warn(place, told + ". Write its rows out if it is to be the other way round.")
         return
     needles.report(
         place,
@@ -47,15 +52,25 @@ def faces(here: str, source: str) -> bool:
     """Return whether two sections are the two sides of a garment, by their names: left front, right front."""
     if not _SIDED.search(here) or not _SIDED.search(source):
         return False
-    ours, theirs = set(here.lower().split()), set(source.lower().split())
+    ours, theirs = _words(here), _words(source)
     across = any(
         (one in ours and other in theirs) or (other in ours and one in theirs) for one, other in _PAIRS
     )
     return across or ("second" in ours and ours - {"second"} == theirs)
 
 
+def _words(name: str) -> set[str]:
+    return set(name.lower().replace(",", " ").split())
+
+
 def is_one_sided(drafts: Iterable[DraftRound]) -> bool:
-    """Return whether rows take or make more stitches in one half, as seen from the right side."""
+    """Return whether rows take or make more stitches in one half, as seen from the right side.
+
+    Not told of a piece that takes stitches back from hold: it has two sides, and binds off between them.
+    """
+    drafts = tuple(drafts)
+    if any("return" in draft.codes for draft in drafts):
+        return False
     more = 0
     for draft in drafts:
         if not draft.before or not draft.after or draft.evenly:

@@ -39,6 +39,25 @@ def test_a_second_front_that_would_be_the_first_again_is_refused(first: str, sec
     assert "the same one again" in faults(garment(first, rows, second, line))
 
 
+@pytest.mark.parametrize(("name", "refused"), [("front", True), ("fronts", True), ("side panel", True), ("pocket", False), ("sleeve", False)])
+@pytest.mark.parametrize("rows", [ONE_EDGE, BOUND_OFF])
+def test_a_second_of_one_sided_rows_is_refused_for_a_front_and_told_of_other_parts(name: str, refused: bool, rows: str) -> None:
+    """"Make 2" below a front gave two left fronts; two pockets may be alike."""
+    text = garment(name, rows + "\nMake 2.", "edging", "Cast on 4 sts. Work flat.")
+    if refused:
+        assert "the same one again" in faults(text)
+    else:
+        assert any("the second is worked just the same" in caution.text for caution in plan_of(text).warnings)
+
+
+@pytest.mark.parametrize("rows", [BOTH_EDGES, "Next row (RS): K13, turn, leave rem 17 sts on a holder.\nBind off.\nWith RS facing, rejoin yarn to held sts, bind off 4 sts, k to end.\nBind off."])
+def test_a_second_of_a_piece_that_is_its_own_image_is_read(rows: str) -> None:
+    """Shaped alike at both edges, or parted in two sides that are each other's image."""
+    plan = plan_of(garment("front", rows + "\nMake 2.", "edging", "Cast on 4 sts. Work flat."))
+    assert "front, second" in {each.section for each in plan.rounds}
+    assert not any("just the same" in caution.text for caution in plan.warnings)
+
+
 def test_a_front_that_is_mirrored_is_read() -> None:
     """By hand: what leaned left at the end of the row leans right at its beginning."""
     plan = plan_of(garment("left front", ONE_EDGE, "right front", "Work as for left front, reversing shaping."))
