@@ -48,8 +48,7 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     if duration.start == "section" and duration.of in _WHOLE and ", " in needles.section.name:
         return _piece_of_sections(needles, piece)
     if duration.start != "cast-on":
-        _tell_what_came_before(duration, needles, piece)
-        return max(needles.section.start, piece)
+        return _behind_another_section(duration, needles, piece)
     taken_back = _begins_with(needles, piece, "return") and not _begins_with(needles, piece, "co")
     if taken_back and not rows_below(needles, piece):
         needles.report(
@@ -72,25 +71,32 @@ def _piece_of_sections(needles: Needles, piece: int) -> int:
     return next(own, here)
 
 
-def _tell_what_came_before(duration: UntilLength, needles: Needles, piece: int) -> None:
-    """Tell the knitter that a piece is measured from its section, where that goes on with what is there.
+def _behind_another_section(duration: UntilLength, needles: Needles, piece: int) -> int:
+    """Return where a piece is measured from below the heading of a section; what that leaves open is told.
 
-    Behind stitches put on hold or picked up a piece begins for her, too; a section that bears the name of
-    what is measured needs no word.
+    "Until piece measures 30 cm" means all of it, from its cast-on edge, unless the section cast on or picked
+    up its own stitches, or others went on hold since: there a piece begins for the knitter, too. A section
+    that bears the name of what is measured is measured alone, and so is one behind rows that are longer
+    already. Source: common practice.
     """
+    here = max(needles.section.start, piece)
     if duration.start != "section" or (duration.of and duration.of in needles.section.name.lower()):
-        return
-    here = needles.section.start
+        return here
     before = needles.drafts[piece:here]
     parted = any(draft.codes & {"hold", "return", "pu"} for draft in before)
     parted = parted or _begins_with(needles, here, "return", "pu")
     reached = sum(draft.height_mm for draft in before)
     if parted or reached <= 0:
-        return
+        return here
     unit, mm = ("in", 25.4) if needles.project.units == "in" else ("cm", 10)
-    begun = f"{reached / mm:.1f} {unit} behind the cast-on"
-    told = f'measured from the beginning of "{needles.section.name}", {begun}'
+    name, long = needles.section.name, f"{reached / mm:.1f} {unit}"
+    if duration.of in _WHOLE and duration.length.of(needles.size) > reached:
+        told = f'measured from the cast-on edge, {long} before "{name}"'
+        needles.warn(duration.length.place, f'{told}; write "for" and the length if only this part is meant.')
+        return piece
+    told = f'measured from the beginning of "{name}", {long} behind the cast-on'
     needles.warn(duration.length.place, f'{told}; write "from cast-on edge" if all of it is meant.')
+    return here
 
 
 def without_heel(duration: UntilLength, needles: Needles) -> UntilLength:

@@ -274,8 +274,8 @@ class Strip:
         found = self.named(name, self.below(piece))
         return found[0] if found else None
 
-    def origin(self, start: str, of: str) -> int:
-        """Return the row from whose beginning a length is measured."""
+    def origin(self, start: str, of: str, long: float) -> int:
+        """Return the row from whose beginning a length is measured: a piece that is to be longer is measured whole."""
         piece, section, here = (
             self.piece,
             max(self.start, self.piece),
@@ -317,6 +317,9 @@ class Strip:
         )
         reached = sum(row.tall for row in before)
         if start == "section" and not (of and of in self.section.lower()) and not moved and reached:
+            if of in ("piece", "work", "it") and long > reached:
+                self.told.append(f'measured from the cast-on edge, {reached / 10:.1f} cm before "{self.section}"')
+                return piece
             self.told.append(
                 f'measured from the beginning of "{self.section}", {reached / 10:.1f} cm behind the cast-on'
             )
@@ -562,7 +565,7 @@ def test_a_length_begins_where_the_strip_of_rows_has_the_place(base: Project) ->
                 length=PrintedLength((long,), HERE, "some"), measured=measured, start=start, blocked=False, of=of
             )
             case = (number, start, of, strip.rows, strip.texts, strip.start)
-            origin = strip.origin(start, of)
+            origin = strip.origin(start, of, long)
             assert measured_from(duration, needles) == origin, case
             seen.add((start, bool(strip.told), bool(strip.refused)))
             assert same(needles, strip), case

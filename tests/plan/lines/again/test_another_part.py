@@ -259,5 +259,5 @@ def test_a_piece_is_measured_over_its_sections() -> None:
     cuff = ("== right mitten, cuff", "CO 16 sts. Join in the round.", "Knit 3 rounds.")
     plan = knit(*cuff, "== right mitten, hand", "Knit until piece measures 5 cm.", "Bind off.")
     assert len(counts(plan, "right mitten, cuff")) + len(counts(plan, "right mitten, hand")) == 1 + 15 + 1
-    alone = knit(*cuff, "== hand", "Knit until piece measures 5 cm.", "Bind off.")
+    alone = knit(*cuff, "== hand", "Knit until hand measures 5 cm.", "Bind off.")
     assert len(counts(alone, "hand")) == 15 + 1
