@@ -53,19 +53,26 @@ def tell_other_side(cycle: tuple[Template, ...], place: Span, needles: Needles, 
     """
     if not needles.flat or needles.counting.lost or len({without_places(each) for each in cycle}) == 1:
         return
-    worked = [each for each in needles.drafts[needles.section.start : begin] if each.template == cycle[0]]
-    sides = {each.side for each in worked}
-    if len(sides) != 1 or not all(each.flat for each in worked):
-        return  # a line for rows 1 and 4 has no side of its own
-    side = sides.pop()
-    if {each.side for each in needles.drafts[begin:] if each.template == cycle[0]} <= {side}:
+    moved = next((each for each in dict.fromkeys(cycle) if _changes_side(each, needles, begin)), None)
+    if moved is None:
         return
+    side = next(each.side for each in needles.drafts[needles.section.start : begin] if each.template == moved)
     now = "each time on the other side in turn" if len(cycle) % 2 else f"on the {other_side(side)} now"
+    which = "the first" if moved == cycle[0] else "one"
     needles.warn(
         place,
-        f"the first of these rows was worked on the {side}, and comes {now}. If that is not meant, a row "
+        f"{which} of these rows was worked on the {side}, and comes {now}. If that is not meant, a row "
         "is missing.",
     )
+
+
+def _changes_side(row: Template, needles: Needles, begin: int) -> bool:
+    """Return whether a row was worked on one side alone before a draft, and is on the other from there on."""
+    before = [each for each in needles.drafts[needles.section.start : begin] if each.template == row]
+    sides = {each.side for each in before}
+    if len(sides) != 1 or not all(each.flat for each in before):
+        return False  # a line for rows 1 and 4 has no side of its own
+    return not {each.side for each in needles.drafts[begin:] if each.template == row} <= sides
 
 
 def _is_plain(code: str) -> bool:
