@@ -80,6 +80,12 @@ _BACK = regex(
 )
 _SHAPES = regex(r"(?:inc|dec|bind\s+off|cast\s+off|bo\b|cast\s+on|co\b|k(?:nit)?\s*2\s*tog)", re.I)
 _SEQUENT = regex(rf"\b(?:next|foll(?:owing)?)\s+(?:\d+\s+|\w+\s+)?(?:alt(?:ernate)?\s+)?{_ROWS}", re.I)
+_AMONG = regex(
+    r"\b(?:of|on|in)\s+(?:the\s+)?"
+    r"(?:\d+(?:st|nd|rd|th)|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)\b",
+    re.I,
+)
+"""Rows by their numbers from the first of those before: "dec 1 st at each end of 3rd and foll 4th row"."""
 _EACH_SIDE = regex(
     r"(?:(?:bind|cast)\s+off|bo)\s+\d[\d\s,()]*(?:sts?|stitches)\b\.?\s+(?:at\s+(?:the\s+)?(?:beg|beginning|start)\b\.?"
     r"\s+of\s+(?:each|every)\s+row\b|(?:at\s+)?(?:each|both)\s+sides?\b)",
@@ -243,7 +249,7 @@ def _may_follow(front: str, work: str, joint: _Joint) -> bool:
         or (_OFF.match(work) is not None and _ALL_ROW.search(work) is not None)
         or not _SHAPES.match(work)
         or _WHOLE.match(work) is not None
-        or _SEQUENT.search(work) is not None
+        or (_SEQUENT.search(work) is not None and _AMONG.search(work) is None)
     )
 
 

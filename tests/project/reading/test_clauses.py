@@ -80,6 +80,8 @@ def test_each_work_of_a_long_sentence_is_one(printed: str, works: list[str]) -> 
     [
         "Work 12 rows even, dec 1 st each side every 4th row 3 times.",
         "Dec 1 st each side every 4th row 3 times, work in garter st.",
+        "Work 8 rows in st st, dec 1 st at each end of 3rd and foll 4th row.",
+        "Knit 8 rows, inc 1 st at each end of the third and every foll 4th row twice.",
         "Row 2 purl, row 1 knit.",
         "Rows 1-4: Knit 2 rows; purl 2 rows.",
         "Work 4 rows; 2 rows in rib; 3 times.",
