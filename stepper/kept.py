@@ -8,56 +8,19 @@ time.
 
 from __future__ import annotations
 
-import atexit
 import binascii
 import marshal
 import os
 import sys
-from collections.abc import Callable, Hashable, Iterator
+from collections.abc import Iterator
 from contextlib import suppress
 from importlib.util import cache_from_source
 from pathlib import Path
-from typing import Any, Generic, TypeVar
+from typing import Any
 
 from stepper.files import create_private, read_plain
 
 _MOST_BYTES = 32 << 20
-
-_Key = TypeVar("_Key", bound=Hashable)
-_Value = TypeVar("_Value")
-
-
-class KeptTable(Generic[_Key, _Value]):
-    """A table kept between starts: read when first asked, written as the process ends if something is new."""
-
-    def __init__(self, name: str, *, most: int) -> None:
-        """Name the table.
-
-        Args:
-            name: As for `keep`; another one for another form of what is in it.
-            most: Rows that are kept at the most; where there are more, some are of a program that has
-                changed, and only what this process worked out is kept.
-        """
-        self._name = name
-        self._most = most
-        self._kept: dict[_Key, _Value] | None = None
-        self._new: dict[_Key, _Value] = {}
-
-    def get(self, key: _Key, work_out: Callable[[], _Value]) -> _Value:
-        """Return what stands at a key, worked out now if nothing does."""
-        if self._kept is None:
-            self._kept = read_kept(self._name) or {}
-            atexit.register(self._keep_new)
-        found = self._kept.get(key)
-        if found is None:
-            found = self._kept[key] = self._new[key] = work_out()
-        return found
-
-    def _keep_new(self) -> None:
-        """Keep what is new beside what was kept meanwhile."""
-        if self._new:
-            kept = {**(read_kept(self._name) or {}), **self._new}
-            keep(self._name, kept if len(kept) <= self._most else self._new)
 
 
 def read_kept(name: str) -> Any:

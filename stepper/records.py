@@ -1,21 +1,18 @@
-"""The records of the house: `dataclass` as the standard library's, whose methods are written late.
+"""The records of the house: `dataclass` as the standard library's, whose methods are written late. No I/O.
 
 The library writes three to six methods for each class with slots, as text, and compiles each of them while
 the module is imported. With some six hundred classes that was a third of the time until a command began, and
 a command makes records of a few of them. Here such a class gets its `__init__`, its `__eq__` and its
-`__hash__` when one is first made, compared or hashed. What Python makes of their text is kept between starts
-(`stepper.kept`). They do what the library's do, which `tests/test_records.py` compares. `__init__` puts each
-value straight into its slot, in two thirds of the time. Any other class is the library's.
+`__hash__` when one is first made, compared or hashed. They do what the library's do, which
+`tests/test_records.py` compares. `__init__` puts each value straight into its slot, in two thirds of the
+time. Any other class is the library's.
 """
 
 from __future__ import annotations
 
 import dataclasses
-import marshal
 from reprlib import recursive_repr
 from typing import TYPE_CHECKING, Any, cast
-
-from stepper.kept import KeptTable
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -30,9 +27,6 @@ else:
         late = options.get("slots") and options.keys() <= _OPTIONS
         return _LateMethods(options) if late else dataclasses.dataclass(**options)
 
-
-_CODES: KeptTable[str, bytes] = KeptTable("methods", most=3000)
-"""What Python makes of the text of a method; of the house's own there are a third as many."""
 
 _OPTIONS = {"frozen", "slots", "kw_only", "eq"}
 """Options that are known here; a class with others is the library's."""
@@ -107,7 +101,7 @@ def _write(made: type, name: str, text: str, known: dict[str, object]) -> Callab
         known: What the text speaks of.
     """
     whole = f"def {name}{text}"
-    exec(marshal.loads(_CODES.get(whole, lambda: marshal.dumps(compile(whole, "<string>", "exec")))), known)
+    exec(whole, known)
     method: Any = known[name]
     method.__qualname__ = f"{made.__qualname__}.{name}"
     method.__module__ = made.__module__

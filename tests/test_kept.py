@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import subprocess
 import sys
 from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 
-from stepper.kept import KeptTable, keep, read_kept
+from stepper.kept import keep, read_kept
 
 VALUE = {"rows": [1, -2], ("a", 0): b"\0\n\xff", "none": None}
 
@@ -74,43 +73,3 @@ def test_where_nobody_may_write_nothing_is_kept(beside: Path, tmp_path: Path) ->
     (tmp_path / "hers").write_text("another")
     keep("a", VALUE)
     assert read_kept("a") is None
-
-
-_ASK = """
-import sys
-from stepper.kept import KeptTable
-table = KeptTable("rows", most=3)
-for key in sys.argv[1:]:
-    print(table.get(key, lambda: print("worked out", end=" ") or key.upper()))
-"""
-
-
-def ask(beside: Path, *keys: str) -> list[str]:
-    """Ask a table in a process of its own."""
-    told = subprocess.run(
-        [sys.executable, "-X", f"pycache_prefix={beside}", "-c", _ASK, *keys], capture_output=True, text=True, check=True
-    )
-    return told.stdout.splitlines()
-
-
-def test_a_table_is_worked_out_row_by_row_and_kept_at_the_end(beside: Path) -> None:
-    """Each start adds what it was the first to ask."""
-    assert ask(beside, "a", "b", "a") == ["worked out A", "worked out B", "A"]
-    assert ask(beside, "b", "c") == ["B", "worked out C"]
-    assert ask(beside, "a", "b", "c") == ["A", "B", "C"]
-
-
-def test_a_table_that_grows_too_large_begins_anew(beside: Path) -> None:
-    """Rows of former versions would stay for ever."""
-    ask(beside, "a", "b", "c")
-    assert ask(beside, "c", "d") == ["C", "worked out D"]
-    assert ask(beside, "a", "d") == ["worked out A", "D"]
-
-
-def test_two_tables_of_one_name_lose_nothing_of_each_other(beside: Path) -> None:
-    """Two starts at once: the later to end keeps what the earlier one kept meanwhile."""
-    table: KeptTable[str, int] = KeptTable("rows", most=3)
-    assert table.get("mine", lambda: 1) == 1
-    assert ask(beside, "theirs") == ["worked out THEIRS"]
-    assert read_kept("rows") == {"theirs": "THEIRS"}
-    assert table.get("mine", lambda: 2) == 1
