@@ -150,7 +150,6 @@ SILENT_THERE = {
     "Knit 1 rnd. 40 total sts.": ("total",),
     "Knit 1 rnd. You now have 40 body sts.": ("body",),
     "K20, CO 4 sts. - 44 body sts.": ("body",),
-    "Rep the last 2 short rows twice more.": ("short",),
     # The round is joined once; a second sleeve is knitted; a third holder is one; a firm edge is loose or not too firm.
     "CO 40 sts. Join to work in the rnd again and knit to BOR.": ("again",),
     "Knit the other sleeve the same way, but do not cut the yarn.": ("knit",),
