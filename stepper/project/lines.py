@@ -12,7 +12,14 @@ from stepper.project.marks.mark_references import take_references
 from stepper.project.marks.part_marks import single_stars, without_marks
 from stepper.project.own_stitches.abbreviations import Abbreviations
 from stepper.project.own_stitches.lists import take_definitions
-from stepper.project.pattern_heads import SECTION_NUMBER, WRITTEN, as_first_row, heads_pattern
+from stepper.project.pattern_heads import (
+    SECTION_NUMBER,
+    WRITTEN,
+    as_first_row,
+    as_plain_head,
+    heads_pattern,
+    run_in_head,
+)
 from stepper.project.problems import Span
 from stepper.project.reading.announced import rows_of_announced
 from stepper.project.reading.clauses import clauses_of
@@ -59,6 +66,7 @@ def read_work(
     rows = take_stripes(rows, stripes if stripes is not None else StripeSequences(), words.yarns, respelt)
     rows = take_definitions(rows, own, words.names, draft.problems, respelt)
     rows = take_references(rows, respelt)
+    rows = [part for row in rows for part in _cut_at_head(row)]
     rows, marks, opening = _marked(rows)
     heads = [
         _as_heading(text, rows[number + 1][0] if number + 1 < len(rows) else "")
@@ -129,7 +137,7 @@ def _marked(
 
 
 _HEAD = regex(
-    r"(?<=[.!])\s+(?=(?:\d+(?:st|nd|rd|th)(?:\s*(?:,|-|to|and)\s*\d+(?:st|nd|rd|th)){0,4}\s+(?:rows?|rnds?|rounds?)|(?:row|rnd|round)\s+\d+|next\s+(?:row|rnd|round))\b[^.:*]{0,16}:)",
+    r"(?<=[.!])\s+(?=(?:\d+(?:st|nd|rd|th)(?:\s*(?:,|-|to|and)\s*\d+(?:st|nd|rd|th)){0,4}\s+(?:rows?|rnds?|rounds?)|2nd\s+and\s+(?:all|every)\s+[a-z]+\.?\s+(?:row|rnd|round)s?|(?:row|rnd|round)\s+\d+|next\s+(?:row|rnd|round))\b[^.:*]{0,16}:)",
     re.I,
 )
 
@@ -159,7 +167,7 @@ def _as_heading(text: str, below: str) -> str:
     note."""
     row = _NOTE.sub("", below)  # a first row that is not read stands as a note in a pasted file
     if heads_pattern(text, row):
-        head = _NUMBERED.sub(lambda number: " " * len(number.group()), text.rstrip().rstrip(":."))
+        head = _NUMBERED.sub(lambda number: " " * len(number.group()), as_plain_head(text))
         head = _WORKED_OVER.sub(r" (\1)", _WRITTEN.sub("", head))
         head = _ALSO_SAID.sub(")", head) if len(head) > _LONGEST_NAME else head
         return f"{head}:" if row == below else f"Note: {head}"
@@ -168,6 +176,16 @@ def _as_heading(text: str, below: str) -> str:
         return text
     name = match.group("name")
     return f"Note: {name.strip()}" if _HEADING.match(below) else f"{name}:"
+
+
+def _cut_at_head(row: tuple[str, Span]) -> list[tuple[str, Span]]:
+    """Cut a row behind the name of the pattern that it tells: "Moss stitch: Row 1: *K1, p1; rep from *."."""
+    text, place = row
+    at = run_in_head(text)
+    if not at:
+        return [row]
+    rest = Span(line=place.line, column=place.column + at, length=len(text) - at)
+    return [(text[:at].rstrip(), replace(place, length=at)), (text[at:], rest)]
 
 
 def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:

@@ -12,10 +12,10 @@ NAME_ENDS = r"(?:pattern|patt|stitch|st|rib|ribbing|lace|mesh|twill|moss|cable|p
 _OF_SEVERAL = r"\s+(?:[a-h]|[ivx]{1,3}|\d{1,2})"
 NUMBERED = rf"(?:{_OF_SEVERAL})?"
 """The letter or number by which such names are told apart: "Panel A"."""
-BEFORE_WIDTH = r"\s*(?:[(,:\u2013\u2014-]|\bis\b|(?=worked\s+over\b))\s*(?:is\s+)?"
+BEFORE_WIDTH = r"\s*(?:[(,:\u2013\u2014-]|\bis\b|(?=(?:worked\s+)?over\b))\s*(?:is\s+)?"
 """What stands between a name and the stitches that the pattern needs."""
 _FLAT_OR_ROUND = (
-    r"(?:(?:worked\s+)?(?:in\s+(?:the\s+)?(?:rnds?|rounds?|rows)|flat|back\s+and\s+forth)\s*[,;]\s*)?"
+    r"(?:(?:worked\s+)?(?:in\s+(?:the\s+)?(?:rnds?|rounds?|rows)|flat|back\s+and\s+forth)\s*[,;:]\s*)?"
 )
 WIDTH = (
     rf"{_FLAT_OR_ROUND}(?:[a-z ]*\bmult(?:iple)?\.?\s+of\b|(?:worked\s+)?over\b|\d+\s*sts\b|any\b"
@@ -40,21 +40,53 @@ WRITTEN = (
 """What a heading says of a chart whose rows are written below it: "Chart A (written instructions)"."""
 SECTION_NUMBER = r"(?:\d{1,2}(?:\.\d{1,2})*[.)]?\s+)?"
 """The number of a section of the page, if one stands before a name: "6.1 Ridge (any number of sts)"."""
-_HEAD = regex(
-    rf"\s*{SECTION_NUMBER}"
+_NO_ORDER = (
     r"(?!(?:work|cont|continue|knit|purl|beg|begin|change|rep|repeat|cast|with|using|next|now|in|on|for"
     r"|these|this|that|here|below|above|see|the\s+following|rows?|rnds?|rounds?)\b)(?!.*\bforms?\b)"
-    rf"(?:(?P<name>(?:\d\s?[x/]\s?\d\s+(?={NAME_ENDS}\b)|[A-Za-z][\w' -]{{0,40}}\b){NAME_ENDS}{NUMBERED}"
+)
+_BY_STITCHES = r"k\s?\d{1,2}\s*[,/]?\s*p\s?\d{1,2}\s+(?=rib)"
+"""A rib called by its stitches: "K2, P2 rib"."""
+_HEAD = regex(
+    rf"\s*{SECTION_NUMBER}{_NO_ORDER}"
+    rf"(?:(?P<name>(?:\d\s?[x/]\s?\d\s+(?={NAME_ENDS}\b)|{_BY_STITCHES}|[A-Za-z][\w' -]{{0,40}}\b)"
+    rf"{NAME_ENDS}{NUMBERED}"
     rf"|(?P<one>(?:panel|cable|motif|patt(?:ern)?|chart){_OF_SEVERAL}))\b\.?{WRITTEN}\s*(?:{BEFORE_WIDTH}{WIDTH}\.?)?"
-    rf"|(?P<wide>[A-Za-z][\w' -]{{0,40}}?)\s*\(\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH}))\s*:?\s*",
+    rf"|(?P<wide>[A-Za-z][\w' -]{{0,40}}?)\s*\(\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH}))\s*(?::|\s-)?\s*",
     re.I,
 )
 """The name of a stitch pattern, often with the stitches it needs: "Ladder lace (multiple of 6 sts)".
 
 With these it may be any name, but of a part: "Ridge (any number of sts; 4 rnds)", "Ladder (6 sts)"."""
+_RUN_IN = regex(
+    rf"\s*{SECTION_NUMBER}{_NO_ORDER}(?P<name>(?:{_BY_STITCHES})?[A-Za-z\d][\w' /-]{{0,48}}?)"
+    rf"(?:\s*\(\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH}))?"
+    r"\s*(?::|\.?\s*[\u2013\u2014]|\s-)\s+(?=\S)",
+    re.I,
+)
+"""What names a stitch pattern in the row that tells it: "Moss stitch (odd number): Row 1: ..."."""
+_ENDS_AS_NAME = regex(rf".*\b{NAME_ENDS}{NUMBERED}", re.I)
+_ONE_ROW = regex(r"\W*(?:[kp]\s?\d|[kp]\b|knit\b|purl\b|sl\b|slip\b|yo\b|ssk\b|k2tog\b|[*(\[])", re.I)
+_NO_COLON = regex(
+    r"^(?P<head>\s*(?:(?:row|rnd|round)\s+1|(?:1st|first)\s+(?:row|rnd|round))(?:\s*\([rw]s\))?)\s"
+    rf"(?!\s*\([rw]s\b)(?={_ONE_ROW.pattern})",
+    re.I,
+)
+"""The head of a first row that has no colon."""
+_HOW_WORKED = regex(
+    r"\s*[,;]\s*(?:(?:worked|knit(?:ted)?)\s+)?(?:in\s+(?:the\s+)?(?:rnds?|rounds?|rows)|flat|back\s+and\s+forth)"
+    r"(?=\s*(?:[:,;)]|$))",
+    re.I,
+)
+_OPEN_WIDTH = regex(
+    rf"^(?P<name>[^(),:]*?\b{NAME_ENDS}{NUMBERED})\s*(?:[,:]\s*|\s(?=over\b))"
+    r"(?P<width>(?:mult(?:iple)?\.?\s+of\b|(?:worked\s+)?over\b|(?:odd|even)\s+number\b)[^()]*)$",
+    re.I,
+)
 _WIDTH_ALONE = regex(rf"\(\s*(?:(?:worked\s+)?over\s+(?:an?\s+)?)?{ANY_WIDTH}\s*", re.I)
 """What a pattern needs, in a row of its own below the name: "(multiple of 4 sts plus 2)"."""
-_FIRST = regex(r"\W*(?:(?:row|rnd|round)s?\s+1\b(?!\d)|(?:1st|first)\s+(?:row|rnd|round)\b)", re.I)
+_FIRST = regex(
+    r"\W*(?:(?:(?:row|rnd|round)/)?(?:row|rnd|round)s?\s+1\b(?!\d)|(?:1st|first)\s+(?:row|rnd|round)\b)", re.I
+)
 """The head of the first row of a pattern."""
 _ONLY = regex(
     r"\s*(?P<each>(?:all|every|each)\s+(?P<row>row|rnd|round)s?)\s*(?:\(rs\s*(?:&|and)\s*ws\)\s*)?:", re.I
@@ -79,6 +111,36 @@ def heads_pattern(row: str, below: str) -> bool:
     return bool(_FIRST.match(below) or _ONLY.match(below))
 
 
+def run_in_head(row: str) -> int:
+    """Return where the first row of a stitch pattern begins behind the pattern's name; 0 if there is none."""
+    match = _named_in_row(row)
+    told = row[match.end() :] if match is not None else ""
+    return match.end() if match is not None and (_FIRST.match(told) or _ONLY.match(told)) else 0
+
+
+def tells_pattern(row: str) -> bool:
+    """Return whether a row names a stitch pattern and gives its only row: "Rib pattern: *K2, p2; rep"."""
+    match = _named_in_row(row)
+    return match is not None and _ONE_ROW.match(row, match.end()) is not None
+
+
+def _named_in_row(row: str) -> re.Match[str] | None:
+    match = _RUN_IN.match(row)
+    if match is None or not (match["any"] or _ENDS_AS_NAME.fullmatch(match["name"])):
+        return None
+    return match
+
+
+def as_plain_head(row: str) -> str:
+    """Return the heading of a pattern as other pages print it: its stitches in brackets.
+
+    How it is worked, flat or in the round, is left out.
+    """
+    plain = _HOW_WORKED.sub("", row.rstrip().rstrip(":.").rstrip(" -"))
+    plain = re.sub(r"^\s*k\s?(\d{1,2})\s*[,/]?\s*p\s?(\d{1,2})\s+(?=rib)", r"\1x\2 ", plain, flags=re.I)
+    return _OPEN_WIDTH.sub(r"\g<name> (\g<width>)", plain)
+
+
 def is_in_words(row: str) -> bool:
     """Return whether a row below the name of a chart only says that its rows are written: "In words:"."""
     return _IN_WORDS.fullmatch(row) is not None
@@ -87,11 +149,12 @@ def is_in_words(row: str) -> bool:
 def as_first_row(row: str) -> str:
     """Return the only row of a pattern as its first: "All rows: K." is "Row 1:   K.", letters in place.
 
-    Any other row is returned as it is. To be asked of a row right below the name of a pattern alone.
+    A first row without a colon gets one, "Row 1 (RS) K2" is "Row 1 (RS):K2". Any other row is returned
+    as it is. To be asked of a row right below the name of a pattern alone.
     """
     match = _ONLY.match(row)
     if match is None:
-        return row
+        return _NO_COLON.sub(lambda bare: f"{bare['head']}:", row, count=1)
     head = f"{match['row']} 1"
     room = match.end() - 1 - match.start("each") - len(head)
     return f"{row[: match.start('each')]}{head}:{' ' * room}{row[match.end():]}"
@@ -114,9 +177,16 @@ def key_of(name: str) -> str:
     A rib is called by its stitches: "2 x 2 ribbing" is `2x2 rib`.
     """
     words = " ".join(name.lower().split())
-    words = re.sub(r"^(\d)\s?[x/]\s?(\d)\s+rib(?:bing)?(?=\s|$)", r"\1x\2 rib", words)
+    words = _RIB.sub(_by_numbers, words)
     words = re.sub(rf"^\s*{SECTION_NUMBER}(?:the\s+)?", "", words)
     return re.sub(r"(?:\s+(?:pattern|patt|stitch|st))+\.?$", "", words)
+
+
+_RIB = regex(r"^(?:(\d)\s?[x/]\s?(\d)|k\s?(\d)\s*[,/]?\s*p\s?(\d))\s+rib(?:bing)?(?=\s|$)")
+
+
+def _by_numbers(match: re.Match[str]) -> str:
+    return f"{match[1] or match[3]}x{match[2] or match[4]} rib"
 
 
 def key_called(name: str, known: Iterable[str]) -> str:

@@ -54,8 +54,8 @@ class Work:
     ribbed: bool = False
     """`pattern`: whether the words say that the fabric is a rib."""
     fabric: str = ""
-    """`k`: the fabric that the stretch is worked in, `garter`, `stockinette`, `reverse`, `seed` or `moss`;
-    empty for none."""
+    """`k`: the fabric that the stretch is worked in, `garter`, `stockinette`, `reverse`, `seed`, `moss` or
+    `opposite`; empty for none."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,12 +6,15 @@ import pytest
 
 from stepper.project.pattern_heads import (
     as_first_row,
+    as_plain_head,
     goes_with_head,
     heads_pattern,
     is_in_words,
     key_called,
     key_of,
     name_in_head,
+    run_in_head,
+    tells_pattern,
 )
 
 
@@ -121,3 +124,37 @@ def test_a_row_only_says_that_a_chart_is_written_below() -> None:
     assert is_in_words("In words:")
     assert is_in_words("Written instructions:")
     assert not is_in_words("Written instructions for Chart B:")
+
+
+@pytest.mark.parametrize(
+    ("row", "rest"),
+    [
+        ("Moss stitch (odd number of sts): Every row: K1, *p1, k1; rep from * to end.", "Every row: K1, *p1, k1; rep from * to end."),
+        ("moss st - 1st row: K1, (p1, k1) to end.", "1st row: K1, (p1, k1) to end."),
+        ("K2, P2 rib (multiple of 4 sts): Row 1: *K2, p2; rep from * to end.", "Row 1: *K2, p2; rep from * to end."),
+        ("Neck: Row 1: K2, p2.", ""),
+        ("Heel flap (28 sts): Row 1: Sl 1, k to end.", ""),
+        ("Work in rib: Row 1: K2, p2.", ""),
+    ],
+)
+def test_a_pattern_may_be_told_in_the_row_of_its_name(row: str, rest: str) -> None:
+    """A part of the garment is worked where it stands, whatever its stitches."""
+    at = run_in_head(row)
+    assert (row[at:] if at else "") == rest
+
+
+def test_a_row_may_name_and_tell_a_whole_pattern() -> None:
+    """One row is all there is of a rib."""
+    assert tells_pattern("Twisted rib (multiple of 4 sts): *(K1 tbl) twice, p2; rep from * to end.")
+    assert tells_pattern("Rib pattern: K2, p2 alternately.")
+    assert not tells_pattern("Rib round: *K2, p2; rep from * to end.")
+    assert not tells_pattern("Cuff: K2, p2 to end.")
+
+
+def test_a_heading_is_put_as_other_pages_print_it() -> None:
+    """What it says of rows and rounds is no word of its name."""
+    assert as_plain_head("Grain pattern: even number of sts, in rounds.") == "Grain pattern (even number of sts)"
+    assert as_plain_head("Grain panel over 5 sts, worked in the rnd:") == "Grain panel (over 5 sts)"
+    assert as_plain_head("K2, P2 RIB (multiple of 4 sts plus 2)") == "2x2 RIB (multiple of 4 sts plus 2)"
+    assert as_first_row("Row 1 (RS) K2, p2.") == "Row 1 (RS):K2, p2."
+    assert as_first_row("Row 1 (RS): K2, p2.") == "Row 1 (RS): K2, p2."

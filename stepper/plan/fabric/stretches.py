@@ -24,7 +24,8 @@ def stretch_of(name: str, start: int, number: int, needles: Needles, place: Span
     """Return how the stitches of a stretch are worked from this side.
 
     Args:
-        name: `garter`, `stockinette`, `reverse`, `seed` or `moss`.
+        name: `garter`, `stockinette`, `reverse`, `seed`, `moss`, or `opposite`, which purls what shows a knit
+            stitch and knits what shows a purl one, whatever their order.
         start: Stitches from where the row begins to the stretch.
         number: Stitches of the stretch.
         needles: The knitting in hand.
@@ -38,6 +39,12 @@ def stretch_of(name: str, start: int, number: int, needles: Needles, place: Span
         raise MisfitError(place, told, "Write k or p for the stretch, round by round.")
     if name == "moss" and is_american(needles):
         raise MisfitError(place, "moss stitch is another pattern on a US page than on a UK one.", _WRITE)
+    if name == "opposite":
+        below = _below(needles)[start : start + number]
+        if len(below) != number or not set(below) <= _OTHER.keys():
+            told = "not every stitch below is known to be a knit or a purl stitch, so the row is not clear."
+            raise MisfitError(place, told, "Write the row out, stitch by stitch.")
+        return tuple((_OTHER[code], "") for code in below)
     if name in ("moss", "seed"):
         return tuple((code, "") for code in _moss(start, number, needles, place))
     code = "k" if name == "garter" or (name == "stockinette") != needles.wrong else "p"

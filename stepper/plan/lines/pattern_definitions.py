@@ -43,6 +43,37 @@ def defined_name(line: Line, needles: Needles) -> str:
     return key if key and _is_called(key, needles) else ""
 
 
+def told_in_a_row(line: Line, needles: Needles) -> str:
+    """Return the name of the pattern that a line tells in its only row: "Rib pattern: *K2, p2; rep from *".
+
+    Such a line is worked like any other, under its name, unless that says the many counts which the pattern
+    fits, or nothing is on the needles to work it on.
+    """
+    label = line.label or ""
+    wide = _WITH_WIDTH.match(label)
+    name = wide["name"] if wide is not None else label
+    if line.times is not None or line.side or not isinstance(next(iter(line.sentences), None), Phrase):
+        return ""
+    if wide is not None and wide["any"]:
+        return key_of(name)
+    bare = needles.count == 0 and not needles.counting.lost
+    return key_of(name) if bare and _NAME.match(name) and not OF_GARMENT.search(name) else ""
+
+
+def define_row(name: str, line: Line, needles: Needles) -> None:
+    """Keep the only row of a pattern under its name."""
+    counts = tuple(one for one in line.sentences if isinstance(one, PrintedCount))
+    needles.patterns[name] = (replace(template_of(line.sentences[0], needles), counts=counts),)
+    if needles.count or not _is_called(name, needles):
+        _tell_kept(name, line, needles)
+
+
+def _tell_kept(name: str, line: Line, needles: Needles) -> None:
+    called = _is_called(name, needles)
+    told = "kept for where a line calls them" if called else "kept, and no line calls them by that name"
+    needles.warn(line.place, f"the rows of {name} pattern are not worked here: they are {told}.")
+
+
 def _called(needles: Needles) -> set[str]:
     """Collect the names of the patterns that the lines of the garment call."""
     called: set[str] = set()
@@ -83,10 +114,8 @@ def define_pattern(name: str, block: list[Line], needles: Needles) -> None:
         needles.report(
             block[0].place, f"row {one_of(map(str, missing))} of {name} pattern is not written out."
         )
-    called = _is_called(name, needles)
-    if needles.count or not called:
-        told = "kept for where a line calls them" if called else "kept, and no line calls them by that name"
-        needles.warn(block[0].place, f"the rows of {name} pattern are not worked here: they are {told}.")
+    if needles.count or not _is_called(name, needles):
+        _tell_kept(name, block[0], needles)
     first = side_of(1, order)
     needles.patterns[name] = tuple(
         replace(made[number], side=first if number == 1 else "") for number in sorted(made)

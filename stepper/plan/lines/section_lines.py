@@ -21,7 +21,13 @@ from stepper.plan.lines.numbered_rounds import (
     template_of,
     work_numbered,
 )
-from stepper.plan.lines.pattern_definitions import closes_definition, define_pattern, defined_name
+from stepper.plan.lines.pattern_definitions import (
+    closes_definition,
+    define_pattern,
+    define_row,
+    defined_name,
+    told_in_a_row,
+)
 from stepper.plan.lines.rows_or_rounds import settle_rows
 from stepper.plan.lines.techniques import is_technique, keep_technique
 from stepper.plan.lines.working import work
@@ -71,8 +77,11 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
         return
     if needles.section.defined and closes_definition(first, needles):
         return
-    needles.section.defined = ""
+    needles.section.defined = told_in_a_row(first, needles)
     begin_line(first, needles)
+    if needles.section.defined:
+        define_row(needles.section.defined, first, needles)
+        return
     needles.line.turns_back = _is_followed_by_wrong_side(first, section)
     needles.section.label = first.label or needles.section.label
     name = (first.label or "").lower()

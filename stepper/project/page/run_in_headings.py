@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from stepper.project.page.headings import HOW_OFTEN, heading_of
 from stepper.project.page.stops import ENDS
-from stepper.project.pattern_heads import goes_with_head
+from stepper.project.pattern_heads import goes_with_head, run_in_head
 from stepper.regex import regex
 
 _ORDER = (
@@ -78,6 +78,10 @@ def set_headings_apart(rows: Sequence[str]) -> tuple[list[str], list[int]]:
     for number, row in enumerate(rows, 1):
         if cut and goes_with_head(row, cut[-1]):
             cut[-1] += f" {row}"
+            continue
+        if at := run_in_head(row):
+            cut += [row[:at].rstrip(), row[at:]]
+            origins += [number, number]
             continue
         done = 0
         made = _MADE_HEADING.match(row) or _stopped_heading(row, cut[-1] if cut else "")

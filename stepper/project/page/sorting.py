@@ -37,7 +37,13 @@ from stepper.project.page.page_lines import PageLines
 from stepper.project.page.pieces import DrawnChart, PagePart, Piece, has_key
 from stepper.project.page.stops import ENDS, is_broken_at, sentences_of
 from stepper.project.page.stretches import names_a_stretch
-from stepper.project.pattern_heads import heads_pattern, is_in_words, name_in_head
+from stepper.project.pattern_heads import (
+    as_plain_head,
+    heads_pattern,
+    is_in_words,
+    name_in_head,
+    tells_pattern,
+)
 from stepper.project.reading.parsing import made_plain
 from stepper.project.rewording.asides import label_instructs
 from stepper.project.rewording.remarks.idle import is_imprint
@@ -164,6 +170,9 @@ class Sorter:
             return explained
         elif heads_pattern(row, self._first_below(at)):
             return self._head_pattern(at)
+        elif not self._knits and tells_pattern(row) and self.lines.read(row) is not None:
+            self._open("stitch pattern", defines=True)
+            return self._content(at)
         elif self.mode == "work" and is_told_below(row) and heads_pattern("Chart A", self._below(at)):
             self._comment(row, at, "heading")  # those rows are worked
         elif is_in_words(row) and self.pieces and heads_pattern(self.pieces[-1].text, self._below(at)):
@@ -317,7 +326,7 @@ class Sorter:
         row = self.lines.rows[at]
         if not self._knits:
             self._open(name_in_head(row), defines=True)
-        instructs = label_instructs(row.rstrip(" :"))  # "(over then 10 sts)": no name of a line
+        instructs = label_instructs(as_plain_head(row))  # "(over then 10 sts)": no name of a line
         why = f'"{instructs}" is not understood here.' if instructs else ""
         self.pieces.append(Piece(kind="note" if why else "line", text=row, row=at + 1, why=why))
         return at + 1

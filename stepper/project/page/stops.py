@@ -18,7 +18,8 @@ ENDS = (".", ":", "!", "?")
 _SENTENCE = regex(
     r"(?:(?<=[.!?])|(?<=sts[\])])|(?<=sts\.[\])])|(?<=follows:)(?=\s+(?:Row|Rnd|Round|Next|1st)\b))(?<!\bSt\.)(?<!\bNo\.)(?<!\bapprox\.)(?<!\be\.g\.)(?<!\bi\.e\.)\s+(?!\((?:or|about|approx)\b)"
     r"(?=[A-Z*(\[]|\d+(?:st|nd|rd|th)\s+(?:row|rnd|round|ROW|RND|ROUND)\b"
-    r"|\d+(?:st|nd|rd|th)(?:\s*(?:,|-|to|and)\s*\d+(?:st|nd|rd|th)){1,4}\s+(?:rows|rnds|rounds|ROWS|RNDS|ROUNDS)\b)"
+    r"|\d+(?:st|nd|rd|th)(?:\s*(?:,|-|to|and)\s*\d+(?:st|nd|rd|th)){1,4}\s+(?:rows|rnds|rounds|ROWS|RNDS|ROUNDS)\b"
+    r"|2nd\s+and\s+(?:all|every)\s+[a-z]+\.?\s+(?:row|rnd|round)s?\b)"
 )
 _GOES_ON = regex(
     r"[,;(\[&/+-]$|\b(?:and|or|to|the|of|for|until|every|from|with|an?|at|last|ending|repeating|k|p|rep)$"

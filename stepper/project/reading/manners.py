@@ -67,6 +67,7 @@ _STRETCHES = (
     (r"in\s+(?:the\s+)?rev(?:erse)?\.?\s+(?:stockinette|stocking|st)(?:\s+st(?:itch)?)?", "reverse"),
     (r"in\s+(?:the\s+)?seed(?:\s+st(?:itch)?)?", "seed"),
     (r"in\s+(?:the\s+)?moss(?:\s+st(?:itch)?)?|moss", "moss"),
+    (r"in\s+opposite", "opposite"),
 )
 """Fabrics that one row can work over a stretch, whichever row it is."""
 

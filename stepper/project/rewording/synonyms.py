@@ -63,11 +63,13 @@ from stepper.project.rewording.work.part_synonyms import AGAIN, DIVIDED
 from stepper.project.rewording.work.pattern_synonyms import PATTERNS, STRETCHES
 from stepper.project.rewording.work.row_synonyms import ROWS
 from stepper.project.rewording.work.shaping_synonyms import BETWEEN, SHAPING
+from stepper.project.rewording.work.stitch_row_synonyms import STITCH_ROWS
 from stepper.project.rewording.work.until_synonyms import UNTIL
 
 SYNONYMS: tuple[Synonym, ...] = (
     *STOPS,
     *SPELLINGS,
+    *STITCH_ROWS,
     *ONE_FORM,
     *MIXED_LISTS,
     *LISTS,

@@ -65,3 +65,10 @@ def test_seed_stitch_begins_with_a_knit_stitch_where_nothing_lies_below(line: st
 def test_a_stretch_longer_than_the_row_is_refused() -> None:
     """Eleven stitches cannot give twelve in garter stitch."""
     assert "working 12 in garter stitch" in faults(project(f"{FLAT}Row 1: Work first 12 sts in garter st.\nBind off."))
+
+
+def test_the_opposite_is_of_each_stitch_as_it_shows() -> None:
+    """Worked back, a knit stitch of the row below shows as a purl one, and is knitted."""
+    assert stitches("Row 1 (RS): K2, p2, k7.\nRow 2: Knit the purls and purl the knits.", 2) == "kkkkkkkppkk"
+    told = faults(project(f"{FLAT}Row 1 (RS): K1, *yo, k2tog; rep from * to end.\nRow 2: Knit the purls and purl the knits."))
+    assert "not every stitch below is known to be a knit or a purl stitch" in told

@@ -150,3 +150,16 @@ def test_a_definition_among_stitches_is_told() -> None:
     assert "ladder lace pattern are not worked here: they are kept for where a line calls them" in said.text
     cast_on, join, *rest = LACE.splitlines(keepends=True)
     assert knit("".join([*rest, cast_on, join]) + "Work 1 rnd in ladder lace.").warnings == ()
+
+
+def test_a_pattern_of_one_row_may_be_told_with_its_name() -> None:
+    """Worked where it stands, the rib before the cast-on would have no stitches, and any other be a row too many."""
+    rows = "Twisted rib pattern (multiple of 4 sts): *(K1 tbl) twice, p2; rep from * to end.\n"
+    plan = knit(f"{rows}Cast on 24 sts.\nJoin in the round.\nWork in twisted rib pattern for 2 rounds.")
+    assert [round_.instruction for round_ in plan.rounds][1:] == ["*(k1 tbl) 2 times, p2; rep from * to end"] * 2
+    assert len(knit(f"Cast on 24 sts.\nJoin in the round.\n{rows}Knit 1 round.").rounds) == 2
+
+
+def test_a_rib_told_on_the_needles_is_worked() -> None:
+    """"Rib: k2, p2" behind the cast-on is the first round of the cuff."""
+    assert len(knit("Cast on 24 sts.\nJoin in the round.\nRib: *K2, p2; rep from * to end.").rounds) == 2

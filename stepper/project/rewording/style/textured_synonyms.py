@@ -20,6 +20,7 @@ _STITCH = r"(?:cent(?:er|re)|spine)"
 TEXTURED: tuple[Synonym, ...] = (
     row("spine|backbone", rf"\b(?:the\s+)?{_SPINE}(?:\s+{STS})?", "centre st", "K3, yo, k to spine, yo, k1, yo, k to last 3 sts, yo, k3."),
     row("k cent|k the cent|knit cent|knit the cent|k mid", rf"\b(?:k|knit)\s+(?:the\s+)?{_MIDDLE}\s+st(?:itch)?(?=\s*[,;.]|\s*$)", "k1", "K3, yo, k to center st, yo, k center st, yo, k to last 3 sts, yo, k3."),
+    row("p cent|p the cent|purl cent|purl the cent|p mid", rf"([,;*]\s*)(?:p|purl)\s+(?:the\s+)?{_MIDDLE}\s+st(?:itch)?(?=\s*[,;.]|\s*$)", r"\1p1", "*P1, k1; rep from * to 2 sts before center st, p2tog, p center st, p2tog tbl, *k1, p1; rep from * to end."),
     row("k|knit|knitting", rf"\b((?:work|knit)\s+even|work|patt(?:ern)?)\s*,\s*(?:knitting|k)\s+(?:all\s+)?(?:the\s+)?knits?(?:\s+{STS})?\s+and\s+(?:purling|p)\s+(?:all\s+)?(?:the\s+)?purls?(?:\s+{STS})?{END}", "work in pattern to end", "Rnd 2: Work even, knitting the knit sts and purling the purl sts."),
     row("k the knit|k all", rf"\bk\s+(?:all\s+)?(?:the\s+)?knit(?:\s+{STS})?\s+and\s+p\s+(?:all\s+)?(?:the\s+)?purl(?:\s+{STS})?(?:\s+as\s+they\s+(?:appear|face\s+you|come))?", "work in pattern to end", "All WS rows: K the knit sts and p the purl sts."),
     row("as for row|as for rnd|as for round|as rows", rf"^(\s*(?:{ROUND}\s+\d+\s*(?:-|to|and)\s*\d+\s*(?:\([rw]s\)\s*)?:\s*)?)work\s+(?:as\s+for|as|same\s+as)\s+(?=(?:rows|rnds|rounds)\s+\d+\s*(?:-|to|and)\s*\d+)", r"\1rep ", "Rows 11-14: Work as for rows 3-6."),

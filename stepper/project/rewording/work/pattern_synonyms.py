@@ -108,8 +108,6 @@ PATTERNS: tuple[Synonym, ...] = (
 """The rows, in the order tried."""
 
 STRETCHES: tuple[Synonym, ...] = (
-    row("seed|garter", rf"((?:^|[,;:])\s*(?:and\s+)?)(?:work\s+)?(seed|garter)(?:\s+st(?:itch)?)?\s+(\d+)(?:\s+{STS})?{_BESIDE}", r"\1work \3 sts in \2 st", "Seed 5, k to last 5, seed 5."),
-    row("seed|garter", rf"{_BEHIND}(?:work\s+)?(seed|garter)(?:\s+st(?:itch)?)?\s+(\d+)(?:\s+{STS})?(?=\s*[,;.(]|\s*$)", r"\1work \3 sts in \2 st", "K to last 5 sts, seed 5."),
     row("in seed|in moss|in garter|in st|in rev", rf"((?:^|[,;:])\s*(?:and\s+)?)(?:[kp]\s?|work\s+)?({N})(?:\s+{STS})?\s+in\s+({_FULL}){_BESIDE}", r"\1work \2 sts in \3", "5 sts in seed st, k to last 5 sts, 5 sts in seed st."),
     row("in seed|in moss|in garter|in st|in rev", rf"{_BEHIND}(?:[kp]\s?|work\s+)?({N})(?:\s+{STS})?\s+in\s+({_FULL})(?=\s*[,;.(]|\s*$)", r"\1work \2 sts in \3", "K to last 5 sts, k5 in garter st."),
     row("over", rf"((?:^|[,;:])\s*(?:and\s+)?)work\s+(?:in\s+)?({_FULL})\s+over\s+(?:the\s+)?(?:first\s+|next\s+|last\s+)?({N})(?:\s+{STS})?(?=\s*[,;.]|\s*$)", r"\1work \3 sts in \2", "Work seed st over next 5 sts, k to end."),
