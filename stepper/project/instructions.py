@@ -187,6 +187,8 @@ class Leg:
     """Whether the times are all there are, and not those from here on: `a total of 6 times`."""
     upto: UntilLength | None = None
     """Length at which it ends (`until sleeve measures 36 cm`), if the words give one instead of a number."""
+    worked: bool = False
+    """Whether the words name the side by how its rows are worked: `every k row` of stockinette."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,13 +8,14 @@ marked: the stitches behind the marker then begin it. Source: common practice.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from stepper.plan.drafts import Template
 from stepper.plan.lines.named_rounds import is_named_round
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import AtIntervals, Labelled, Line, Together
-from stepper.project.stitchwork import Mark, Numbers, Several, Until
+from stepper.project.stitchwork import Element, Mark, Numbers, Several, Until
 
 TIP = " tip round"
 """Ends the name of a round that a page explains under "DECREASE TIP" and the like."""
@@ -66,6 +67,30 @@ def as_placed(name: str, template: Template, needles: Needles) -> Template:
     marks = [at for at, one in enumerate(others) if isinstance(one, Mark)]
     if group.goal != "markers" or not isinstance(first, Until) or first.goal != "marker" or len(marks) != 1:
         return template
-    before, behind = others[: marks[0]], others[marks[0] + 1 :]
+    return _around_beginning(template, first, others[: marks[0]], others[marks[0] + 1 :])
+
+
+def beside_marker(template: Template, needles: Needles) -> Template | None:
+    """Return a change written for each side of "the marker" as worked here; None, and reported, if unclear.
+
+    In the round the one marker is that of the beginning, and the stitches behind it begin the round; where
+    others lie in the round, nobody can tell which is meant.
+    """
+    first, *others = template.elements
+    if not isinstance(first, Until) or first.goal != "marker" or needles.counting.lost:
+        return template
+    if len(needles.markers) == (1 if needles.flat else 0):
+        at = next(at for at, one in enumerate(others) if isinstance(one, Mark))
+        behind = tuple(others[at + 1 : -1])
+        return template if needles.flat else _around_beginning(template, first, others[:at], behind)
+    told = "there is no marker in the row." if not needles.markers else "which marker is meant cannot be told."
+    needles.report(template.place, told, "Write the round out, marker by marker.")
+    return None
+
+
+def _around_beginning(
+    template: Template, first: Until, before: Sequence[Element], behind: Sequence[Element]
+) -> Template:
+    """Return a round written for a marker as worked around the beginning of the round."""
     short = first.short if first.short is not None else Numbers((0,), first.place)
     return replace(template, elements=(*behind, replace(first, goal="last", short=short), *before))

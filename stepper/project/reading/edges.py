@@ -18,7 +18,7 @@ from stepper.project.problems import Span
 from stepper.project.reading.elements import WORDS
 from stepper.project.reading.occasions import type_of
 from stepper.project.reading.shapings import ShapingBuilder
-from stepper.project.stitchwork import Element, Numbers, Until, Work
+from stepper.project.stitchwork import Element, Mark, Numbers, Until, Work
 from stepper.records import dataclass
 
 _INSET = 1
@@ -81,6 +81,8 @@ class EdgeBuilder(ShapingBuilder):
         edge = edge_of(where)
         if edge:
             return EdgeShaping(stitch, Numbers((number,), place), edge, legs, place, inset, first)
+        if "of" in where.split():
+            return AtIntervals("", legs, False, place, self._beside_marker(stitch, number, inset, place), first)
         written = self._ends(stitch, number, where, inset, tree)
         once = first is None and len(legs) == 1 and legs[0].times is not None and legs[0].times.values == (1,)
         if once and not legs[0].side and legs[0].every.values == (1,):
@@ -101,7 +103,8 @@ class EdgeBuilder(ShapingBuilder):
         """Return how far from the edge a change is worked; reported as assumed if the line does not say."""
         token = next((child for child in tree.children if type_of(child) == "INSET"), None)
         if token is None:
-            text = "how far from the edge it is worked is not said; one stitch in from the edge is taken."
+            edge = "marker" if "of" in self._where(tree).split() else "edge"
+            text = f"how far from the {edge} it is worked is not said; one stitch in from the {edge} is taken."
             self.assumed.append(Assumed(text, self._tree_place(tree)))
             return _INSET
         word = re.search(r"\b(\d|one|two|three|four|five)\b", str(token), re.I)
@@ -124,6 +127,15 @@ class EdgeBuilder(ShapingBuilder):
         else:
             made.append(Until("pattern", "end", None, None, place))
         return Phrase(tuple(made), place)
+
+    def _beside_marker(self, stitch: str, number: int, inset: int, place: Span) -> Phrase:
+        """Write out the row with a change on both sides of the one marker there is."""
+        change = Work(stitch, Numbers((number,), place), None, place)
+        stay = (Work("pattern", Numbers((inset,), place), None, place),) if inset else ()
+        short = Numbers((number * (2 if stitch == "dec" else 1) + inset,), place)
+        before = (Until("pattern", "marker", short, None, place), change, *stay)
+        rest = Until("pattern", "end", None, None, place)
+        return Phrase((*before, Mark("sm", "", place), *stay, change, rest), place)
 
     # --- bound off and cast on at the beginning of rows, or at one edge ---
 

@@ -203,11 +203,15 @@ class OccasionBuilder(ElementBuilder):
         if tree.data in ("leg_side", "leg_other_side"):
             side = side_of(str(next(child for child in tree.children if type_of(child) == "SIDE")))
             every = Numbers((2 if tree.data == "leg_side" else 4,), place)
+        elif tree.data == "leg_worked":
+            every, side = Numbers((2,), place), "WS" if str(token).lower().startswith("p") else "RS"
         elif tree.data == "leg":
             every = Numbers((2,), place) if token.type == "OTHER" else self.nth(token)
         made = self.so_often(tree.children[-1], every, side)
         if tree.data == "leg_length":
             return replace(made, length=self._length(token))
+        if tree.data == "leg_worked":
+            return replace(made, worked=True)
         return replace(made, each=True) if tree.data == "leg_each" else made
 
     def filling(self, tree: Any) -> Leg:

@@ -10,6 +10,7 @@ from lark import Token
 
 from stepper.project.duration import Paced, Rounds, UntilCount, UntilLength
 from stepper.project.instructions import (
+    Assumed,
     AtIntervals,
     Crossed,
     EdgeShaping,
@@ -42,6 +43,12 @@ class ShapingBuilder(OccasionBuilder):
         return self._evenly(tree, to=True)
 
     def _do_evenly_by(self, tree: Any) -> list[Sentence]:
+        return self._evenly(tree, to=False)
+
+    def _do_evenly_open(self, tree: Any) -> list[Sentence]:
+        """Read "knit 1 round, decreasing 4 sts", which leaves open where: spread over the round."""
+        text = "where in the round is not said; the changes are spread evenly."
+        self.assumed.append(Assumed(text, self._tree_place(tree)))
         return self._evenly(tree, to=False)
 
     def _evenly(self, tree: Any, *, to: bool) -> list[Sentence]:

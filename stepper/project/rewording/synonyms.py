@@ -53,9 +53,11 @@ from stepper.project.rewording.work.fabric_synonyms import FABRICS
 from stepper.project.rewording.work.front_synonyms import FRONTS
 from stepper.project.rewording.work.heel_synonyms import HEELS
 from stepper.project.rewording.work.holding_synonyms import HOLDING
+from stepper.project.rewording.work.interval_synonyms import COUNTED, INTERVALS
 from stepper.project.rewording.work.joined_synonyms import JOINED
 from stepper.project.rewording.work.length_synonyms import LENGTHS
 from stepper.project.rewording.work.marker_synonyms import MARKERS, NEEDLEWORK
+from stepper.project.rewording.work.measured_synonyms import MEASURED
 from stepper.project.rewording.work.needle_synonyms import BY_NEEDLES
 from stepper.project.rewording.work.own_length_synonyms import OWN_LENGTHS
 from stepper.project.rewording.work.panel_synonyms import PANELS, PANELS_SET
@@ -64,6 +66,7 @@ from stepper.project.rewording.work.pattern_synonyms import PATTERNS, STRETCHES
 from stepper.project.rewording.work.row_synonyms import ROWS
 from stepper.project.rewording.work.shaping_synonyms import BETWEEN, SHAPING
 from stepper.project.rewording.work.stitch_row_synonyms import STITCH_ROWS
+from stepper.project.rewording.work.times_synonyms import TIMES
 from stepper.project.rewording.work.until_synonyms import UNTIL
 
 SYNONYMS: tuple[Synonym, ...] = (
@@ -89,6 +92,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *FRONTS,
     *OTHER_WORDS,
     *BETWEEN,
+    *MEASURED,
     *FILLERS,
     *MAGAZINE_WORDS,
     *GARMENTS,
@@ -107,6 +111,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *SIGNS,
     *BRITISH,
     *ADVICE,
+    *TIMES,
     *NUMBERS,
     *STATED_COUNTS,
     *CONTINENTAL,
@@ -130,7 +135,9 @@ SYNONYMS: tuple[Synonym, ...] = (
     *ASIDES,
     *MARKERS,
     *SHAPING,
+    *INTERVALS,
     *LENGTHS,
+    *COUNTED,
     *PATTERNS,
     *LINES,
     *ROWS,

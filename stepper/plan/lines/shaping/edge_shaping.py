@@ -12,7 +12,7 @@ from stepper.plan.drafts import Template
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.shaping.both_sides_shaping import work_at_both
 from stepper.plan.lines.shaping.edge_sides import side_beginning_at
-from stepper.plan.lines.shaping.intervals import none_in_size, work_between
+from stepper.plan.lines.shaping.intervals import none_in_size, refuse_worked_sides, work_between
 from stepper.plan.lines.shaping.schedule import occasions
 from stepper.plan.lines.shaping.to_length import ends_at, tell_how_often
 from stepper.plan.state.needles import Needles
@@ -23,6 +23,8 @@ from stepper.project.stitchwork import Element, Numbers, Until, Work
 def work_at_edge(instruction: EdgeShaping, needles: Needles) -> None:
     """Change stitches at one edge, row by row, as often as the line says."""
     if needles.counting.lost or none_in_size(instruction.number, needles):
+        return
+    if refuse_worked_sides(instruction.legs, needles):
         return
     if needles.two_balls:
         work_at_both(instruction, needles)

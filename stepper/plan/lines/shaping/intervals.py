@@ -29,7 +29,7 @@ from stepper.plan.lines.shaping.likewise import (
 )
 from stepper.plan.lines.shaping.schedule import occasions, tell_sides_around
 from stepper.plan.lines.shaping.to_length import ends_at, tell_how_often
-from stepper.plan.lines.techniques import as_placed
+from stepper.plan.lines.techniques import as_placed, beside_marker
 from stepper.plan.model import runs_written
 from stepper.plan.state.held_below import piece_begun
 from stepper.plan.state.needles import Needles
@@ -105,6 +105,8 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         if named is None:
             return
         template = named
+    if refuse_worked_sides(instruction.legs, needles):
+        return
     tell_sides_around(instruction, needles)
     if not any(leg.side for leg in instruction.legs):
         template = as_shown(template, needles)
@@ -149,6 +151,15 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         cycle, start = _between(needles, instruction.place, goes_on=goes_on)
         needles.last.repeated = ((template, cycle[start % len(cycle)]), 1)
         needles.last.counted = len(needles.drafts)
+
+
+def refuse_worked_sides(asked: tuple[Leg, ...], needles: Needles) -> bool:
+    """Report "every k row" where not all k rows are right-side rows, as they are in stockinette alone."""
+    leg = next((leg for leg in asked if leg.worked), None)
+    if leg is None or (needles.flat and ground(needles) in ("plain", "")):
+        return False
+    needles.report(leg.every.place, "which rows are knit rows cannot be told here.", 'Write "every RS row".')
+    return True
 
 
 def _repeats_own_words(instruction: AtIntervals, needles: Needles) -> bool:
@@ -344,7 +355,8 @@ def round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
             refuse_own_words(found, instruction.place, needles)
             return None
         return found
-    return Template(instruction.round.elements, instruction.round.place, side=needles.line.side)
+    written = Template(instruction.round.elements, instruction.round.place, side=needles.line.side)
+    return beside_marker(written, needles)
 
 
 def legs(instruction: AtIntervals, template: Template, needles: Needles) -> tuple[Leg, ...]:

@@ -19,8 +19,10 @@ from stepper.regex import regex
 
 _UNIT: Final = r"(?:cm|mm|in|inch(?:es)?|\")(?![\w])"
 _NUMBER: Final = r"\d+(?:\.\d+)?(?:\s?[¼½¾⅛⅜⅝⅞])?(?:st|nd|rd|th)?(?!\w)"
-_VALUE: Final = rf"(?:(?:{_NUMBER}|[¼½¾])(?:\s?(?:{_UNIT}|times\b))?|once\b|twice\b|-)"
-_SIGN: Final = r"\s*[,;:/]\s*"
+_WORDS: Final = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty")
+_SPELT: Final = rf"(?:{'|'.join(_WORDS)})\b"
+_VALUE: Final = rf"(?:{_SPELT}|(?:{_NUMBER}|[¼½¾])(?:\s?(?:{_UNIT}|times\b))?|once\b|twice\b|-)"
+_SIGN: Final = r"\s*(?:[,;:/]|(?<=(?:st|nd|rd|th))-|(?<=(?:st|nd|rd|th)\s)-)\s*"
 _GROUP: Final = rf"\s*(?:,\s*)?[(\[{{]\s*{_VALUE}(?:{_SIGN}{_VALUE})*\s*[)\]}}]"
 _OPENED: Final = re.sub(
     r"\w+",
@@ -37,9 +39,10 @@ list, and "rep rnds 1 and 2, 5 (6, 7) times" has one of three."""
 SIZE_LIST: Final = regex(rf"{_FIRST}{_VALUE}(?:{_GROUP})+", re.I)
 """A list of sizes as printed, made plain: a number, or several with commas, and groups in brackets."""
 _EACH: Final = regex(_VALUE, re.I)
-_ODD: Final = regex(r"\{|[)\]]\s*,?\s*[(\[]|\b(?:once|twice)\s*[(\[,]|[(\[,]\s*(?:once|twice|\d+\s?times)\b|-\s*[,)\](\[]|[,(\[]\s*-|\d\s?(?:cm|mm|in|\")\s*[(\[,]|\d\s*,\s+[\d.½¼¾]+(?:st|nd|rd|th)?\s*[(\[]", re.I)
+_ODD: Final = regex(rf"\b{_SPELT}\s*[(\[]\s*{_SPELT}|" r"(?:st|nd|rd|th)\s?-\s?\d+(?:st|nd|rd|th)|\{|[)\]]\s*,?\s*[(\[]|\b(?:once|twice)\s*[(\[,]|[(\[,]\s*(?:once|twice|\d+\s?times)\b|-\s*[,)\](\[]|[,(\[]\s*-|\d\s?(?:cm|mm|in|\")\s*[(\[,]|\d\s*,\s+[\d.½¼¾]+(?:st|nd|rd|th)?\s*[(\[]", re.I)
 """What a list has that the grammar does not read as it stands."""
 _TIMES: Final = {"once": "1", "twice": "2"}
+_AS_DIGITS: Final = {word: str(at) for at, word in enumerate(_WORDS, start=1)}
 
 
 def write_lists_plainly(line: Reworded) -> Reworded:
@@ -98,7 +101,7 @@ def _written(text: str, match: re.Match[str]) -> list[tuple[str, int]] | None:
     pieces: list[tuple[str, int]] = []
     for number, value in enumerate(values):
         word = re.sub(rf"\s?(?:{_UNIT}|times)$", "", value.group(), flags=re.I)
-        word = nought if word == "-" else _TIMES.get(word.lower(), word)
+        word = nought if word == "-" else _TIMES.get(word.lower(), _AS_DIGITS.get(word.lower(), word))
         joint = ("", " (", *([", "] * (len(values) - 2)))[number]
         pieces += [(joint, value.start()), (word, value.start())]
     last = match.end() - 1

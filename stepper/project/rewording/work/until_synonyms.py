@@ -35,7 +35,7 @@ UNTIL: tuple[Synonym, ...] = (
     ),
     row(
         "inc|dec",
-        rf"(^\s*|[.!]\s*)(?:cont(?:inue)?|keep|carry\s+on|go\s+on)\s+(?:to\s+)?(?:(inc)|(dec))(?:rease|reasing|\.)?\s*,?\s+{_MANNER}\s*,?\s+(?=(?:on\s+)?(?:every|each)\s[^.;]*?\b(row|rnd|round)s?\b)",
+        rf"(^\s*|[.!]\s*)(?:cont(?:inue)?|keep|carry\s+on|go\s+on)\s+(?:to\s+)?(?:(inc)|(dec))(?:rease|reasing|\.)?\s*,?\s+{_MANNER}\s*,?\s+(?![^.;]*\b(?:less|fewer)\s+between\b)(?=(?:on\s+)?(?:every|each)\s[^.;]*?\b(row|rnd|round)s?\b)",
         r"\1rep alike \2\3 \4 ",
         "Continue decreasing in this way every other round until 16 sts remain.",
     ),

@@ -1,0 +1,173 @@
+"""Other wordings for where a length is measured, what it may be instead, and what it is like. No I/O.
+
+A length has a place it is measured from; along which line it is measured changes no row and is said with the
+line. Where a page prints a length and leaves another open ("6 in or desired length to heel"), the printed one
+is worked and the words are said. Source: the wording of patterns in print, US and UK; common practice.
+"""
+
+from __future__ import annotations
+
+from stepper.project.rewording.said_rows import said_row, said_row_behind
+from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+
+_STOCKINETTE = r"(?:st\.?\s?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
+_RIB = r"(?:rib(?:bing)?|\(?k\s?\d\s*[,/]?\s*p\s?\d\)?\s+rib(?:bing)?|\dx\d\s+rib(?:bing)?)"
+_FABRIC = rf"(?:{_STOCKINETTE}|{_RIB}|garter(?:[-\s]st(?:itch)?)?|(?:moss|seed)(?:\s+st(?:itch)?)?)"
+_FRONT = r"(?:front|back|forehead|chest|neck|side)"
+_ALONG = (
+    r"(?:(?:measured|measuring)\s+(?:straight\s+)?(?:flat|straight|(?:up|down|along|at|in)\s+(?:the\s+|your\s+)?(?:(?:cent(?:er|re)|middle)(?:\s+of)?\s+(?:the\s+)?)?"
+    r"(?:front|back|underarm|sleeve|side|seam|edge|fold|palm|sole)))"
+)
+_WISHED = r"(?:desired|required|wanted|preferred|chosen)"
+_OTHER_LENGTH = (
+    rf"(?:(?:your\s+|the\s+)?(?:{_WISHED}\s+(?:[a-z]+\s+)?length|length\s+(?:{_WISHED}|you\s+(?:like|want|wish|prefer|need)))"
+    r"(?:\s+(?:to|before|for)\s+(?:the\s+|your\s+)?(?:heel|toe|cuff|hem|crown|underarm|thumb|gusset|shoulder|wrist|neck|rib|leg|sleeve|body))?)"
+)
+_SIDE = r"(?:(?:rs|ws|right[-\s]side|wrong[-\s]side)(?:\s+row)?|(?:p|purl|k|knit)\s+row)"
+_BACK = r"(back|(?:left|right)\s+(?:front|sleeve)|front|(?:first|other|left|right)\s+side)"
+_SAME = r"(?:the\s+)?same\s+(?:length|depth|height|size)\s+as\s+(?:(?:on|for|that\s+of|in)\s+)?(?:the\s+)?"
+
+MEASURED: tuple[Synonym, ...] = (
+    # --- what a length may be instead ---
+    said_row_behind(
+        "desired|required|wanted|preferred|chosen|length you",
+        rf"(\b(?:until|for)\b[^.;]*?{LONG}(?:\s+from\s+[a-z -]{{3,24}}?)?)\s*,?\s+(?P<said>or\s+(?:until\s+|to\s+|for\s+)?{_OTHER_LENGTH})\s*,?(?=\s*,?\s*(?:ending|end|from)\b|\s*[.]|\s*$)",
+        "Rep rnds 1 and 2 until sock measures 6 in or desired length to heel, ending with rnd 2.",
+    ),
+    said_row_behind(
+        "you want|you like|you wish|you prefer",
+        rf"(^\s*(?:knit|purl|work|cont(?:inue)?)\b[^.;]*?{LONG}(?:\s+from\s+[a-z -]{{3,24}}?)?)\s*,?\s+(?P<said>or\s+until\s+(?:the\s+|your\s+)?[a-z]+\s+is\s+(?:about\s+|approx\.?\s+)?{LONG}\s+(?:less|short(?:er)?)\s+than\s+you\s+(?:want|like|wish|prefer)(?:\s+it)?(?:\s+to\s+be)?)(?=\s*[.]|\s*$)",
+        "Knit 20 cm or until the tee is about 7 cm shorter than you want it.",
+    ),
+    said_row_behind(
+        "or until",
+        rf"(\b(?:work|rep(?:eat)?)\s+[^.;,]*?\b{N}\s+{ROUND}(?:\s+(?:in|of)\s+[^.;,]*?)?)\s*,?\s+(?P<said>or\s+until\s+(?:the\s+|your\s+)?(?:yoke|body|sleeve|piece|collar|neckband|cuff|brim|rib|ribbing|hem|work|it|band|leg|flap|heel\s+flap)\s+(?:measures|is)\s+(?:about\s+|approx\.?\s+)?{LONG}(?:\s+long)?(?:\s+from\s+(?:the\s+)?(?:beg(?:inning)?|start|cast-on(?:\s+edge)?|co(?:\s+edge)?))?)(?=\s*[.]|\s*$)",
+        "Work 18 rounds in rib, or until piece measures 6 cm from cast-on edge.",
+    ),
+    said_row(
+        "all sizes", rf"(?<=[a-z\"])\s*,\s*(?P<said>(?:for\s+)?all\s+sizes)(?=\s*[.]|\s*$)", "Continue straight until sleeve measures 40 cm, all sizes."
+    ),
+    # --- along which line, from where ---
+    said_row_behind(
+        "measur",
+        rf"(\buntil\b[^.;]*?{LONG}(?:\s+from\s+[a-z -]{{3,30}}?)?)\s*,?\s+(?P<said>{_ALONG})(?=\s*,\s*end|\s*[.]|\s*$)",
+        "Knit until sleeve measures 20 cm, measuring along the underarm.",
+    ),
+    said_row_behind(
+        "cast-on|co edge|cast on",
+        rf"(\b(?:from|above)\s+(?:the\s+)?(?:cast[-\s]on|co)(?:\s+edge)?)\s*,?\s+(?P<said>(?:in|at)\s+(?:the\s+)?(?:(?:cent(?:er|re)|middle)(?:\s+of)?\s+(?:the\s+)?)?{_FRONT})(?=\s*,\s*end|\s*[.]|\s*$)",
+        "Knit until the piece measures 11 cm from the cast-on edge in the middle of the front.",
+    ),
+    row("measured from", rf"({LONG})\s*,\s+(?:measured|measuring)\s+(?=from\s)", r"\1 ", "Knit until piece measures 20 cm, measured from the cast-on edge."),
+    row("from", rf"({LONG})\s+(?:down|up)\s+(?=from\s+(?:the\s+)?(?:underarm|cast|beginning|beg\b|rib|marker))", r"\1 ", "Knit until body measures 30 cm down from underarm."),
+    row("from the last|from last", r"\bfrom\s+(?:the\s+)?last\s+(?:rnd|round|row)\s+of\s+(?:the\s+)?(rib(?:bing)?|garter(?:\s+st)?|border|cuff|hem|neckband|collar)\b", r"from end of \1", "Work even until piece measures 20 cm from the last row of rib."),
+    row(
+        "armhole",
+        rf"(\buntil\s+(?:the\s+)?armholes?\s+measures?\s+{LONG})\s+(?:above|from)\s+(?:the\s+)?(?:(?:bound|cast)[-\s]off\s+(?:{STS}|edge)|(?:underarm\s+)?(?:bind|cast)[-\s]off)",
+        r"\1",
+        "Work even until armhole measures 5 in above bound-off sts.",
+    ),
+    # --- the same as another part ---
+    row(
+        "same length|same depth",
+        rf"\buntil\s+(?:the\s+)?armholes?\s+(?:is|are|measures?)\s+{_SAME}{_BACK}(?:\s+to\s+(?:the\s+)?shoulders?)?(?=\s*,\s*end|\s*[.]|\s*$)",
+        r"until armhole measures same as \1 to shoulder",
+        "Work even until armhole is same length as on back, ending with a WS row.",
+    ),
+    row(
+        "same length",
+        rf"\buntil\s+(?:(?:the\s+)?(?:work|piece|it|front|body)\s+(?:from\s+(?:the\s+)?(?:beg(?:inning)?|start|cast-on(?:\s+edge)?)\s+)?(?:is|measures)\s+)?{_SAME}{_BACK}\s+(?=(?:up\s+)?to\s+(?:the\s+)?(?:armhole|underarm|shoulder|neck|raglan))",
+        r"until piece measures same as \1 ",
+        "Cont even until work from beg measures same length as Back to armhole, ending with a purl row.",
+    ),
+    row(
+        "same as",
+        r"(\buntil\s+(?:the\s+)?armholes?\s+measures?\s+same\s+as\s+(?:the\s+)?(?:back|front))\s+to\s+(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?(shoulders?)",
+        r"\1 to \2",
+        "Cont even until armhole measures same as back to beg of shoulder shaping.",
+    ),
+    said_row_behind(
+        "same row",
+        r"(\bto\s+(?:the\s+)?(?:armhole|shoulder|underarm|neck|raglan)s?(?:\s+shapings?)?)\s*,\s*(?P<said>ending\s+(?:with|on|after)\s+(?:the\s+)?same\s+(?:patt(?:ern)?\s+)?row(?:\s+of\s+(?:the\s+)?patt(?:ern)?)?)(?=\s*[.]|\s*$)",
+        "Work in st st until front measures same as back to armhole shaping, ending with the same row.",
+    ),
+    # --- how it is worked until then ---
+    row(
+        "flat|rows|forth",
+        rf"(^\s*|[.!]\s*)work\s+(?:flat|back\s+and\s+forth(?:\s+in\s+rows)?|in\s+rows)\s+in\s+(?={_FABRIC}\s+(?:for|until)\b)",
+        r"\1work flat. work in ",
+        "Work flat in 1x1 rib for 8 rows, ending with a WS row.",
+    ),
+    said_row_behind(
+        "in the round|in rounds|in rnds",
+        rf"(\b(?:cont(?:inue)?|work|knit)\s+(?:even\s+|straight\s+)?in\s+{_STOCKINETTE})\s+(?P<said>in\s+(?:the\s+)?(?:rounds?|rnds?))(?=\s+(?:until|for)\b)",
+        "Knit in stocking stitch in the round until the body measures 17 cm.",
+    ),
+    row(
+        "without",
+        r"\b(?:cont(?:inue)?|work|knit|carry\s+on|go\s+on|keep\s+going)\s*,?\s+without\s+(?:any\s+|further\s+|more\s+|any\s+more\s+)+(?:increas(?:es|ing)|decreas(?:es|ing)|shaping|incs|decs)\s*,?\s+(?=(?:until|for)\b)",
+        "work even ",
+        "Carry on without any increases until the sleeve is 24 cm from the beginning.",
+    ),
+    row(
+        "without",
+        r"(\bin\s+patt(?:ern)?(?:\s+as\s+(?:set|est(?:ablished)?))?)\s*,?\s+without\s+(?:any\s+|further\s+|more\s+)?(?:increas(?:es|ing)|decreas(?:es|ing)|shaping)\s*,?\s+(?=(?:until|for)\b)",
+        r"\1 ",
+        "Cont in pattern without shaping until piece measures 10 cm.",
+    ),
+    row("without", r"(\bwork\s+(?:even|straight))\s*,\s*without\s+(?:increas|decreas|shap)ing\s*,?\s+(?=(?:until|for)\b)", r"\1 ", "Work even, without increasing, for 6 rounds."),
+    row("straight on", r"\b(cont(?:inue)?|work|knit)\s+straight\s+on\s+(?=until\b)", r"\1 straight ", "Continue straight on until the foot measures 18 cm."),
+    row(
+        " row",
+        rf"(^\s*|[.]\s*)[(]?\s*((?:k|knit)\s+(?:1|one)\s+row)\s*,\s*((?:p|purl)\s+(?:1|one)\s+row)\s*[)]?\s*,?\s+(?=(?:until|for)\b)",
+        r"\1\2. \3. rep last 2 rows ",
+        "(K 1 row, P 1 row) until piece measures 9 inches.",
+    ),
+    # --- a stretch of a fabric ---
+    row(
+        "cm|in|\"",
+        rf"\bwork\s+({LONG})\s+(?:even\s+|straight\s+)in\s+({_FABRIC})(?=\s*[.,;(]|\s*$)",
+        r"work in \2 for \1",
+        "Work 3 cm even in st st.",
+    ),
+    row("cm|in|\"", rf"\bwork\s+({LONG})\s+(?:even|straight)(?=\s*[.,;]|\s*$)", r"work even for \1", "Work 3 cm straight."),
+    row(
+        "cm|in|\"",
+        rf"\bwork\s+({LONG})\s+(?:of\s+|in\s+)?({_FABRIC})(?=\s*[.,;]|\s*$)",
+        r"work in \2 for \1",
+        "Work 3 cm moss stitch.",
+    ),
+    row(
+        ",",
+        rf"(\bwork\s+in\s+{_FABRIC}\s+for\s+{LONG}(?:\s*\([^()]*\))?)\s*,\s*(?:and\s+)?(?:then\s+)?(?=(?:change|work|dec|inc|cast|bind|knit|purl|cont)\b)",
+        r"\1. ",
+        "Work in rib for 2 in, change to larger needles.",
+    ),
+    row(
+        "rib",
+        rf"((?:^|[.])\s*)(?:work\s+in\s+|work\s+|knit\s+)?(?:rib(?:bing)?\s+)?[(]?\s*(k)\s?(\d)\s*[,/]?\s*(p)\s?(\d)\s*[)]?(?:\s+rib(?:bing)?)?\s+(?:a?round|in\s+the\s+round)\s+(?=for\s+{LONG})",
+        r"\1work in \2\3, \4\5 rib ",
+        "K2 P2 rib around for 6 cm.",
+    ),
+    row(
+        "bind off|cast off|b.o",
+        rf"(\b(?:{ROUND}|{LONG})(?:\s+in\s+[^.;,]*?)?)\s*,\s*(?:and\s+)?(?:then\s+)?(?=(?:bind|cast)\s+off\s+(?:all\b|loosely\b|in\s+(?:rib|patt)))",
+        r"\1. ",
+        "Work 6 rnds in k1, p1 rib, bind off in rib.",
+    ),
+    row("rib", rf"((?:^|[.])\s*)(?:work\s+in\s+)?rib\s+(for\s+{LONG})\s*\(\s*(k)\s?(\d)\s*,?\s*(p)\s?(\d)\s*\)", r"\1work in \3\4, \5\6 rib \2", "Rib for 6 cm (k2, p2)."),
+    # --- endings ---
+    row(
+        "end on|end with|end after|finish",
+        rf"(\buntil\b[^.;]*?),?\s*(?:end|finish)\s+(?:on|after|with)\s+(?:a\s+)?(?:(right|wrong)[-\s]side(?:\s+row)?|(rs|ws)(?:\s+row)?)(?=\s*[.]|\s*$)",
+        r"\1, ending with a \2\3 side row",
+        "Work until piece measures 9 inches from start, end on wrong side.",
+    ),
+    row(
+        "end with|end on|end after|finish with|finish on|finish after",
+        rf"(\buntil\b[^.;]*?{LONG}[^.;]*)\.\s+(?:end|finish)\s+(?:on|after|with)\s+(?:an?\s+)?({_SIDE})(?:\s+(?:as\s+before|again))?(?=\s*[.]|\s*$)",
+        r"\1, ending with a \2",
+        "Continue in garter st until piece is 30 cm. End with a purl row.",
+    ),
+)  # fmt: skip
+"""The rows, in the order tried."""
