@@ -77,13 +77,13 @@ def beside_marker(template: Template, needles: Needles) -> Template | None:
     others lie in the round, nobody can tell which is meant.
     """
     first, *others = template.elements
-    if not isinstance(first, Until) or first.goal != "marker" or needles.counting.lost:
+    if not isinstance(first, Until) or needles.counting.lost:
         return template
     if len(needles.markers) == (1 if needles.flat else 0):
         at = next(at for at, one in enumerate(others) if isinstance(one, Mark))
         behind = tuple(others[at + 1 : -1])
         return template if needles.flat else _around_beginning(template, first, others[:at], behind)
-    told = "there is no marker in the row." if not needles.markers else "which marker is meant cannot be told."
+    told = "which marker is meant cannot be told." if needles.markers else "no marker is in the row."
     needles.report(template.place, told, "Write the round out, marker by marker.")
     return None
 

@@ -82,7 +82,8 @@ class EdgeBuilder(ShapingBuilder):
         if edge:
             return EdgeShaping(stitch, Numbers((number,), place), edge, legs, place, inset, first)
         if "of" in where.split():
-            return AtIntervals("", legs, False, place, self._beside_marker(stitch, number, inset, place), first)
+            beside = self._beside_marker(stitch, number, inset, place)
+            return AtIntervals("", legs, False, place, beside, first)
         written = self._ends(stitch, number, where, inset, tree)
         once = first is None and len(legs) == 1 and legs[0].times is not None and legs[0].times.values == (1,)
         if once and not legs[0].side and legs[0].every.values == (1,):
@@ -103,8 +104,9 @@ class EdgeBuilder(ShapingBuilder):
         """Return how far from the edge a change is worked; reported as assumed if the line does not say."""
         token = next((child for child in tree.children if type_of(child) == "INSET"), None)
         if token is None:
-            edge = "marker" if "of" in self._where(tree).split() else "edge"
-            text = f"how far from the {edge} it is worked is not said; one stitch in from the {edge} is taken."
+            text = "how far from the edge it is worked is not said; one stitch in from the edge is taken."
+            if "of" in self._where(tree).split():
+                text = "how far from the marker is not said: as a round before shows it, or one stitch in."
             self.assumed.append(Assumed(text, self._tree_place(tree)))
             return _INSET
         word = re.search(r"\b(\d|one|two|three|four|five)\b", str(token), re.I)

@@ -27,7 +27,7 @@ from stepper.records import dataclass
 _NTHS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
 _WHOLE = ("hat", "mitten", "mitt", "shawl", "scarf", "cowl")
 """What is measured as a whole, whatever part of it is being worked."""
-_LEGS = ("leg", "leg_each", "leg_side", "leg_other_side", "leg_length")
+_LEGS = ("leg", "leg_each", "leg_side", "leg_other_side", "leg_worked", "leg_length")
 
 
 @dataclass(slots=True, kw_only=True)

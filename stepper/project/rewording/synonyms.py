@@ -57,7 +57,7 @@ from stepper.project.rewording.work.interval_synonyms import COUNTED, INTERVALS
 from stepper.project.rewording.work.joined_synonyms import JOINED
 from stepper.project.rewording.work.length_synonyms import LENGTHS
 from stepper.project.rewording.work.marker_synonyms import MARKERS, NEEDLEWORK
-from stepper.project.rewording.work.measured_synonyms import MEASURED
+from stepper.project.rewording.work.measured_synonyms import AS_LONG, MEASURED
 from stepper.project.rewording.work.needle_synonyms import BY_NEEDLES
 from stepper.project.rewording.work.own_length_synonyms import OWN_LENGTHS
 from stepper.project.rewording.work.panel_synonyms import PANELS, PANELS_SET
@@ -92,7 +92,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *FRONTS,
     *OTHER_WORDS,
     *BETWEEN,
-    *MEASURED,
+    *AS_LONG,
     *FILLERS,
     *MAGAZINE_WORDS,
     *GARMENTS,
@@ -140,6 +140,7 @@ SYNONYMS: tuple[Synonym, ...] = (
     *COUNTED,
     *PATTERNS,
     *LINES,
+    *MEASURED,
     *ROWS,
     *MAGAZINES,
     *PRINTING,

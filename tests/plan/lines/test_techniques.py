@@ -40,3 +40,18 @@ def test_a_round_before_the_cast_on_that_nobody_calls_is_no_explanation() -> Non
     """The cast-on may have been forgotten."""
     found = faults(project("Dec round: K1, k2tog, k to end.\nCast on 24 sts.\nKnit 2 rounds."))
     assert "no stitches on the needles" in found
+
+
+def test_each_side_of_the_marker_is_around_the_beginning_of_the_round_or_at_the_one_of_a_row() -> None:
+    """The one marker of a round is where it begins; a stitch of each side lies between it and the change."""
+    shaped = "Inc 1 st at each side of marker on the 2nd and every foll 2nd {0} until there are 26 sts."
+    assert told(knit(f"{ROUND}{shaped.format('round')}"), 2) == ["knit", "k1, inc, k20, inc, k1"]
+    flat = "Cast on 24 sts. Work flat.\nK12, pm, k12.\nPurl 1 row.\n"
+    assert told(knit(f"{flat}{shaped.format('row')}"), 1) == ["p10, inc, p1, sm, p1, inc, p10"]
+
+
+def test_nobody_can_tell_which_marker_is_meant_where_another_lies_in_the_round() -> None:
+    """That of the beginning and another: the page means one of them."""
+    shaped = "Inc 1 st at each side of marker on the 2nd and every foll 2nd round until there are 26 sts."
+    assert "which marker is meant" in faults(project(f"{ROUND}K12, pm, k12.\n{shaped}"))
+    assert "no marker is in the row" in faults(project(f"Cast on 24 sts. Work flat.\nKnit 2 rows.\n{shaped.replace('round', 'row')}"))

@@ -24,6 +24,7 @@ from stepper.plan.lines.shaping.likewise import (
     BESIDE,
     CLOSER,
     ONWARDS,
+    as_shown_beside,
     carry_on_shaping,
     come_closer,
 )
@@ -356,7 +357,10 @@ def round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
             return None
         return found
     written = Template(instruction.round.elements, instruction.round.place, side=needles.line.side)
-    return beside_marker(written, needles)
+    if not isinstance(written.elements[0], Until) or written.elements[0].goal != "marker":
+        return written
+    placed = beside_marker(written, needles)
+    return as_shown_beside(placed, needles) if placed is not None else None
 
 
 def legs(instruction: AtIntervals, template: Template, needles: Needles) -> tuple[Leg, ...]:

@@ -186,6 +186,26 @@ def _is_beside(at: int, template: Template, instruction: AtIntervals, needles: N
     return False
 
 
+def as_shown_beside(written: Template, needles: Needles) -> Template | None:
+    """Return the round that changes a stitch on each side of the one marker, as the section shows it.
+
+    Returns:
+        The last such round of the section, or the one written if there is none; None, and reported, if what
+        it shows is worked elsewhere.
+    """
+    grows = any(isinstance(one, Work) and one.stitch == "inc" for one in written.elements)
+    last = _last("inc" if grows else "dec", needles, before=len(needles.drafts))
+    if last is None and not needles.section.named:
+        return written
+    if last is not None:
+        draft = needles.drafts[last[0]]
+        if abs(draft.after - draft.before) == 2 and (not needles.flat or _at_marks(last[1].elements)):
+            return last[1]
+    told = "a round that shapes is written out before this, and is not worked beside the marker."
+    needles.report(written.place, told, 'Name that round: "rep dec round every 4th round".')
+    return None
+
+
 def _at_marks(elements: tuple[Element, ...]) -> bool:
     """Return whether every change of a round stands beside a marker, or one plain stretch from it."""
     laid = [inner for one in elements for inner in (one.elements if isinstance(one, Several) else (one,))]

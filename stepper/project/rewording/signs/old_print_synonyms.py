@@ -103,6 +103,7 @@ OLD_PRINT: tuple[Synonym, ...] = (
     row("co", r"\b(co)(?=\d)", r"\1 ", "CO40 sts."),
     row("1st]|1st)", r"(?<=[\w)\]])\s*[(\[]\s*1st\s*[)\]](?=\s*\.?\s*$)", " (1 st)", "Row 5: sl1, k2tog, psso [1st]"),
     row("last", rf"(\bto\s+(?:the\s+)?last\s+(?:{N}\s+)?(?:sts?|stitch(?:es)?))\s+(?=[kp]\s?\d)", r"\1, ", "Row 7: P to last stitch K1."),
+    row("tog", r"\b([kp])\.\s?([23])\s+tog(?:ether)?\b\.?(?=\s+at\s+(?:each|both)\b)", r"\1\2tog", "K.2 tog. at both ends of next 6 rows."),
     row("throw", r"\bthrow(?:ing)?\s+(?:the\s+)?(?:wool|yarn|cotton|thread)\s+(?:forward|over)\b", "yo", "Row 3: Slip 1, throw the wool forward, k2tog, knit 4."),
     row("knitted|purled", rf"^(\s*{_HEAD})(knit|purl)(?:t?ed)(?:\s+plain)?" + _END, r"\1\2", "4th round: Knitted."),
     row("quite plain", rf"^(\s*{_HEAD})quite\s+plain" + _END, r"\1knit", "4th round: Quite plain."),

@@ -52,7 +52,7 @@ _LEFT: Final = r"(?:left|remain(?:ing)?|rem)"
 _WHERE: Final = (
     r"(?:shoulders?|needles?|round|row|back|front|neck|(?:each\s+)?parts?|(?:back\s+|front\s+)?piece|heel\s+needle|thread|side)"
 )
-_NTH_ROUND: Final = r"(?:\d+(?:st|nd|rd|th)|second|third|fourth|sixth|eighth|other)\s+(rounds?|rnds?|rows?)"
+_NTH_ROUND: Final = r"(?:\d+(?:st|nd|rd|th)(?:\s*[(][\d\s,a-z]+[)])?|rs|ws|second|third|fourth|sixth|eighth|other)\s+(rounds?|rnds?|rows?)"
 _BESIDE: Final = rf"(?:at|on|in)\s+each\s+side\s+of\s+(?:each|every|both|all(?:\s+the)?|the)\s+{_THREAD}"
 """Beside each marker, where the words do not say how many there are."""
 _EACH: Final = rf"(?:at|on|in)\s+each\s+side\s+of\s+(?:each|every|both|all|the)(?:\s+of)?(?:\s+the)?(?:\s+({N}))?\s+{_THREAD}"

@@ -14,7 +14,7 @@ _WHOLE = r"(?:body|sleeve|foot|leg|cuff|sock|hat|hand|thumb|mitten|scarf|cowl|yo
 _DESIRED = (
     rf"{_SHORTER}?(?:the\s+|your\s+)?(?:total\s+|full\s+|finished\s+)?(?:(?:desired|required|wanted|preferred)\s+"
     rf"(?:(?:total|finished|{_WHOLE})\s+)?length|length\s+(?:desired|required|wanted|you\s+(?:like|want|wish|prefer)))"
-    r"(?:\s+to\s+(?:the\s+)?(?:underarm|armhole|shoulder|cuff|hem|toe|crown)s?)?"
+    r"(?:\s+(?:to|before|for)\s+(?:the\s+|your\s+)?(?:underarm|armhole|shoulder|cuff|hem|toe|crown|heel|thumb|gusset|wrist|neck|rib|leg|sleeve|body)s?)?"
 )
 _AS_LONG = r"(?:as\s+long\s+as\s+(?:desired|required|wanted|you\s+(?:like|want|wish|prefer))|long\s+enough)"
 _IT = rf"(?:it|(?:the\s+|your\s+)?{_WHOLE})"
@@ -350,7 +350,7 @@ LINES: tuple[Synonym, ...] = (
     ),
     row(
         "knit|work",
-        rf"\b(?:knit|work)\s+({LONG}(?:\s*\[[^\]]*\])?)\s+(in\s+[^.;]+?)(?=\s*[.;]|\s*,\s*end|\s*$)",
+        rf"\b(?:knit|work)\s+({LONG}(?:\s*\[[^\]]*\])?)\s+(in\s+[^.;]+?)(?=\s*[.;]|\s*,\s*end|\s*,?\s*(?:and\s+)?then\b|\s*,\s*change\b|\s*$)",
         r"work \2 for \1",
         "Work 5 cm in k2, p2 rib.",
     ),

@@ -92,7 +92,6 @@ MAGAZINES: tuple[Synonym, ...] = (
     row("dec r|inc r", r"([.]\s+)(dec|inc)\s+(rnd|round|row)\s+(?=(?:on\s+)?every\b)", r"\1Work \2 \3 ", "Knit 2 rnds, then dec rnd every 8th rnd 6 times."),
     row("twice into|twice in|front and back|once in", r"(^\s*|[:.]\s*)(?:(?:k|knit)\s+(?:twice\s+in(?:to)?|in(?:to)?\s+(?:the\s+)?front\s+and\s+(?:the\s+)?back\s+of)|inc(?:rease)?\s+once\s+in(?:to)?)\s+(?:every|each)\s+st(?:itch)?\b(?:\s+(?:to\s+(?:the\s+)?end|across|around))?", r"\1*kfb; rep from * to end", "Next row: K twice into every st."),
     row("all st|all ro", rf"\b(knit|purl)\s+all\s+(?:sts|stitches|rows|rounds|rnds)\s+(?=(?:until|for\s+(?:{LONG}|{N}\s+{ROUND}))\b)", r"\1 ", "Knit all sts until hat measures 15 cm."),
-    row("only until", r"\b((?:rnd|round|row)\s+\d+)\s+only\s+(?=until\b)", r"\1 ", "Work rnd 1 only until 16 sts remain."),
     said_row_behind("twist", r"(\bjoin\s+in\s+the\s+(?:round|rnd))\s*,\s*(?P<said>(?:be\s+)?careful\s+not\s+to\s+twist(?:\s+(?:the\s+)?(?:sts|stitches))?|making\s+sure\s+(?:that\s+)?(?:the\s+)?(?:sts|stitches)\s+are\s+not\s+twisted)", "Join in the round, careful not to twist."),
     # --- how long ---
     row("a further", rf"\b(work|knit|k|purl|p|rib|patt)\s+a\s+further\s+(?={N}\s+{ROUND})", r"\1 ", "Work a further 6 rows straight."),
@@ -207,7 +206,6 @@ MAGAZINE_WORDS: tuple[Synonym, ...] = (
     row("correspond|to match first|to match the first", rf"{_FIRST}(?:(?:work|knit)(?=[^.;]*\scorrespond)|complete|finish)\s+(?:(?:the\s+)?(?:other|second|2nd|left|right|opposite)\s+{_HALF}\s+)?to\s+(?:correspond\s+(?:with|to)|match)\s+(?:the\s+)?(?:first|other)\s+{_HALF}((?:\s*,\s*(?:but\s+)?revers(?:e|ing)\s+(?:all\s+|the\s+)*shapings?)?){_END}", r"\1Complete to match first side\2", "Work to correspond with first side, reversing shaping."),
     row("to correspond", rf"{_FIRST}(?:work|complete|finish|knit)\s+(?:the\s+)?(?:other|second|2nd|opposite)\s+{_HALF}\s+to\s+correspond{_END}", r"\1Complete to match first side, reversing shaping", "Work other side to correspond."),
     row("for patt|for the patt", rf"(\brep(?:eat)?\s+(?:these|the\s+last|last|{ROUND})\s+[^.;:]*?)\s+for\s+(?:the\s+)?patt(?:ern)?\s+(?=(?:until|for)\b)", r"\1 ", "Rep these 2 rows for patt until work measures 20 cm."),
-    row("rib", rf"\bwork\s+({LONG})\s+(?:of\s+)?(k\s?\d+(?:\s?tbl)?\s*,?\s*p\s?\d+(?:\s?tbl)?\s+rib(?:bing)?)", r"work in \2 for \1", "Work 5 cm of k2, p2 rib."),
     row("back and forth", rf"(\bwork\s+back\s+and\s+forth\s+(?:in\s+rows\s+)?(?:on|over)\s+(?:(?:these|the|next)\s+)*{N}\s+{STS})(?:\s+only)?\s+as\s+foll(?:ow)?s\s*:?\s*$", r"\1", "Work back and forth on these 32 sts as follows:"),
     row("for ", rf"(\b{N}\s+{ROUND})\s+(?P<said>for\s+(?:the\s+)?(?:border|edging|hem|band|brim|cuff))\s+(?=and\b)", r"\1 ", "Knit 4 rows for border and bind off loosely.", spelt_out=True),
     row("evenly:", rf"\b(evenly(?:\s+(?:spaced|across|around))?)\s*:\s*({N}\s+{STS})(?=\s*\.?\s*$)", r"\1. \2", "Next round: Knit, increasing 8 sts evenly: 68 sts."),

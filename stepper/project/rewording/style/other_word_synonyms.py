@@ -79,7 +79,7 @@ OTHER_WORDS: tuple[Synonym, ...] = (
     row("row and of|rnd and of|round and of|row, and of", r"(\b\d{1,2}(?:st|nd|rd|th))\s+(?:row|rnd|round)\s*,?\s+and\s+(?:of|on|in)\s+(?=every\b)", r"\1 and ", "Inc 1 st at each end of the 5th row and of every foll 8th row until there are 66 sts."),
     row("every ", rf"(\bevery\s+foll(?:owing)?\s+{_NTH}(?:\s*[(\[][^)\]]*[)\]])?\s+(?:row|rnd|round))\s*,\s*(?=to\s+{N}\s+{STS})", r"\1 ", "Inc 1 st at each end of the 5th row and of every 8th row after it, to 65 sts."),
     row("times and every", r"(\bevery\b[^.;:]*?\btimes)\s+and\s+(?=every\b)", r"\1, then ", "Rep dec round 4 x in every 2nd round and 5 x in every round."),
-    row("each |both |neck edge|armhole edge|front edge", r"(?<![\w-])(?<!\ba\s)(?<!\ban\s)(?<!\bone\s)(inc|dec)(?:rease)?\.?\s+(?=(?:at|on)\s+(?:the\s+)?(?:(?:each|both)\s+(?:ends?|sides?|edges?)|(?:neck|armhole|front|raglan)\s+edges?)\b)", r"\1 1 st ", "Dec at both ends of every RS row 4 times."),
+    row("each |both |neck edge|armhole edge|front edge|raglan edge", r"(?<![\w-])(?<!\ba\s)(?<!\ban\s)(?<!\bone\s)(inc|dec)(?:rease)?\.?\s+(?=(?:at|on)\s+(?:the\s+)?(?:(?:each|both)\s+(?:ends?|sides?|edges?)|(?:neck|armhole|front|raglan)\s+edges?)\b)", r"\1 1 st ", "Dec at both ends of every RS row 4 times."),
     row("beg", rf"(?<![\w-])(inc|dec)(?:rease)?\.?\s+(?=at\s+(?:the\s+)?beg(?:inning)?\.?\s+of\s+(?:each\s+of\s+)?(?:the\s+)?next\s+{N}\s+rows)", r"\1 1 st ", "Dec at beg of next 2 rows."),
     row("work these|knit these|work the last", rf"\b(?:work|knit)\s+(?:these|(?:the\s+)?last)\s+({N}\s+)?({ROUND})\s+(?=until\s+(?!all\b|the\s+end\b|{N}\s+{ROUND}))", r"rep last \1\2 ", "Work these 2 rows until piece measures 5 cm."),
     # --- the last stitch ---

@@ -104,7 +104,7 @@ PARAGRAPHS: tuple[Synonym, ...] = (
         r"\1change to \3. with \2, ",
         "With MC and the larger circular needle, cast on 60 sts.",
     ),
-    row("flat in", r"\bwork\s+flat\s+in\s+(?=[a-z])", "work flat. work in ", "CO 40 sts. Work flat in st st for 4 rows."),
+    row("flat in|forth in", r"\bwork\s+(?:flat|back\s+and\s+forth(?:\s+in\s+rows)?)\s+in\s+(?!rows\b)(?=[a-z\d])", "work flat. work in ", "CO 40 sts. Work flat in st st for 4 rows."),
     row(
         "back and forth",
         rf"\b((?:cast\s+on|co)\s+{N}\s+{STS}\.\s*)working\s+back\s+and\s+forth\s*,\s*{_BEGUN}\s+with\s+a\s+(?:k|knit)\s+row\s+and\s+(?=work)",
@@ -234,7 +234,7 @@ PARAGRAPHS: tuple[Synonym, ...] = (
     row("st", rf"^(\s*{_BEGUN}\s+with\s+an?\s+(?:k|knit|p|purl|rs|ws)\s+row)\s*,\s*({_PLAIN})\s+({N}\s+rows)", r"\1, work \3 in \2", "Starting with a k row, st st 10 rows."),
     row("rib", rf"((?:^|[.])\s*)rib\s+({N}\s+{ROUND})\s*(?:in\s+|\(\s*)([kp]\s?\d+\s*,\s*[kp]\s?\d+)\s*[)]?(?=\s*[.]|\s*$)", r"\1work \2 in \3 rib", "Rib 10 rounds (k1, p1)."),
     row("for", rf"\b([kp]\s?\d+(?:(?:\s*,)?\s*[kp]\s?\d+)+)\s+around\s+(for\s+{LONG})", r"(\1) to end. work \2", "K2, p1 around for 2 cm."),
-    row("even", rf"((?:^|[.])\s*)work\s+({LONG})\s+(?:even|straight)(?=\s*[.]|\s*$)", r"\1work even for \2", "Work 4 cm even."),
+    row("even|straight", rf"((?:^|[.])\s*)work\s+({LONG})\s+(?:even|straight)(?=\s*[.]|\s*$)", r"\1work even for \2", "Work 4 cm even."),
     row("pattern st", r"\bin\s+pattern\s+st(?:itch)?\b", "in pattern", "Work in pattern st to last 4 sts, k4."),
     row("another", r"\bwork\s+another\s+(row|rnd|round)\s+(?:even\s+)?in\s+(?:the\s+)?patt(?:ern)?\b", r"work 1 \1 in pattern", "Work another round in the pattern."),
     row("on these", rf"\b((?:cont(?:inue)?|work)\s+in\s+{_PLAIN})\s+on\s+(?:these|the)\s+({N}\s+{STS})\s+for\s+({N}\s+{ROUND})", r"\2. \1 for \3", "Continue in st st on these 60 sts for 5 rows."),

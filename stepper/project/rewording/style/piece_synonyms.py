@@ -23,7 +23,7 @@ _SHAPES = r"(?:inc|dec)(?:reas(?:e|ing))?\b"
 PIECES: tuple[Synonym, ...] = (
     # --- sizes and signs ---
     said_row_behind("mm", r"\b(\d(?:\.\d+)?\s?mm)\s*\(\s*(?P<said>(?:(?:old\s+)?uk\s*)?(?:no\.?|size)\s*\d{1,2})\s*\)(?=\s+(?:[a-z-]+\s+)?(?:needles?|dpns?)\b)", "Change to 4mm (No. 8) needles."),
-    row("rows more|rounds more|rnds more", rf"\b({N})\s+({ROUND})\s+more\b(?!\s+than)", r"\1 more \2", "Rib 10 rows more."),
+    row("rows more|rounds more|rnds more|row more|rnd more|round more", rf"\b({N})\s+({ROUND})\s+more\b(?!\s+than)", r"\1 more \2", "Rib 10 rows more."),
     row("few rows", r"\bwork\s+a\s+few\s+(?:more\s+)?rows\s+(?=(?:straight|even|without\s+(?:further\s+)?shaping|in\s+[a-z .]+?)\s+until\b)", "work ", "Work a few rows straight until work measures 9 cm."),
     row("foll.", r"\b(foll)\.(?=\s+(?:\d|alt\b|row|rnd|[a-z]))", r"\1", "Inc 1 st at each end of every foll. 6th row 3 times."),
     row("buttonhole row", r"^(\s*)(?:1st|first)\s+buttonhole\s+row\b", r"\1Row 1", "1st buttonhole row (RS): Rib 3, cast off 3, rib to end."),

@@ -49,7 +49,8 @@ _DRAWN = (
 _AGAIN = r"\s*[;,.]\s*rep(?:eat)?\s+from\s+\*\s+"
 _PLACE = r"(?:wings?|borders?|edges?|edgings?|sides?|half|halves|sections?|triangles?|panels?|bands?|quarters?|wedges?|segments?)"
 _SHARE = (
-    rf"(?:{N}\s+(?:(?:{STS}\s+)?(?:in|for|on|at|between)\s+(?:each|either|the|every|both)\s+(?:(?:garter|side|edge|lace|left|right|outer|inner|cent(?:er|re))\s+){{0,2}}(?:{_PLACE}|spine|middle)"
+    rf"(?:{N}\s+(?:(?:{STS}\s+)?(?:in|for|on|at|between)\s+(?:each|either|the|every|both)\s+(?:(?:garter|side|edge|lace|left|right|outer|inner|cent(?:er|re))\s+){{0,2}}(?:{_PLACE}|spine|middle|sock|corner)"
+    rf"|(?:{STS}\s+)?(?:per\s+{_PLACE}|between\s+(?:the\s+)?corners?(?:\s+{STS})?|(?:on\s+|at\s+)?(?:each|either)\s+sides?\s+of\s+(?:the\s+)?(?:spine|cent(?:er|re)(?:\s+st(?:itch)?)?)|corner\s+{STS})"
     rf"|{STS}\s+between\s+(?:the\s+)?markers|(?:cent(?:er|re)|spine|edge|border|garter|wing|selvedge)\s+{STS}(?:\s+(?:on|at)\s+(?:each|either|both)\s+(?:sides?|edges?|ends?))?)"
     r"(?:\s+each)?|(?:the|1|one)\s+(?:spine|cent(?:er|re)(?:\s+st(?:itch)?)?))"
 )
@@ -79,7 +80,8 @@ SHAWLS: tuple[Synonym, ...] = (
     said_row("are knit", r"(?:(?<=^)|(?<=[.]))\s*(?P<said>all\s+(?:rnds|rounds)(?:\s+of\s+(?:the\s+|each\s+)?(?:charts?|colou?r\s+pattern))?\s+are\s+knit(?:ted)?)(?=\s*[.])", "All rounds of the color pattern are knit."),
     said_row("number", r"(?:(?<=^)|(?<=[.]))\s*(?P<said>(?:the|each)\s+numbers?\s+(?:is|are|gives?|shows?|tells?)\s+(?:the\s+number\s+of|how\s+many)\s+(?:sts|stitches)(?:\s+(?:to\s+knit|are\s+knit(?:ted)?))?\s+(?:in|with|of)\s+(?:that|the|each)\s+colou?r)(?=\s*[.])", "The number is the number of sts in that color."),
     # --- a count told by its parts ---
-    row("sts|stitches", rf"((?:^|[-.;:,(\[]|\band)\s*{N}\s+{STS}(?:\s+(?:total|in\s+all|rem(?:ain)?))?)\s*[:;,-]\s*(?:with\s+)?(?P<said>{_SHARE}(?:\s*(?:,|;|\+|\band\b|&)\s*(?:and\s+)?{_SHARE})*){END}", r"\1", "97 sts: 45 sts in each wing, 1 center st, and 3 sts in each border.", spelt_out=True),
+    row("sts|stitches", rf"((?:^|[-.;:,(\[]|\b(?:and|are|have|until))\s*{N}\s+{STS}(?:\s+(?:total|in\s+all|rem(?:ain)?))?)\s*[:;,-]\s*(?:with\s+|i\.?e\.?\s*,?\s*)?(?P<said>{_SHARE}(?:\s*(?:,|;|\+|\band\b|&)\s*(?:and\s+)?{_SHARE})*){END}", r"\1", "97 sts: 45 sts in each wing, 1 center st, and 3 sts in each border.", spelt_out=True),
+    row("(", rf"((?:^|[-.;:,]|\b(?:and|are|have|until))\s*{N}\s+{STS}(?:\s+(?:total|in\s+all|rem(?:ain)?))?)\s*[(]\s*(?P<said>{_SHARE}(?:\s*(?:,|;|\+|\band\b|&)\s*(?:and\s+)?{_SHARE})*)\s*[)]{END}", r"\1", "221 sts (107 sts per wing).", spelt_out=True),
     said_row_behind("there is|you have|there's", rf"((?:inc|dec)(?:reased|'d)?)\s*[;,]\s*(?P<said>(?:there\s+is|there's|you\s+(?:now\s+)?have)\s+(?:now\s+)?(?:room|enough\s+sts)\s+for\s+(?:1|one|2|two|an?)\s+(?:more|additional|extra|further)\s+(?:lace\s+|pattern\s+|chart\s+)?rep(?:eat)?s?(?:\s+(?:in|on|at)\s+(?:each|either|both)\s+(?:wings?|sides?|half|halves|sections?))?){END}", "16 sts inc'd; there is now room for one more lace repeat in each wing."),
     # --- ways to bind off ---
     row("rep from|repeat from", rf"(^\s*|[.]\s+|\bfacing\s*,\s*)(?P<said>{_TOLD_OFF}?(?:[kp]\s?[12]\s*,\s*)?\*\s*{_DECREASED}{_AGAIN}{_NONE}{_DRAWN})(?=\s*\.?\s*$)", r"\1bind off all sts", "K2, *slip both sts back to left needle, k2tog tbl, k1; rep from * until 1 st remains.", spelt_out=True),

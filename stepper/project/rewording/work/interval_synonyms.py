@@ -22,7 +22,6 @@ _YARN = r"(?:MC|CC\d?|[A-Z])"
 
 INTERVALS: tuple[Synonym, ...] = (
     # --- decreases at the ends of rows ---
-    row("k2tog,|k2tog ,", r"\b(k2tog)\s*,\s+(?=at\s+(?:each|both)\s)", r"\1 ", "K.2 tog. at both ends of next 6 rows."),
     row(
         "then",
         rf"(\bat\s+beg(?:inning)?\.?\s+of\s+(?:the\s+)?next\s+{N}\s+rows)\s*,?\s*(?:and\s+)?then\s+(?=(?:k2tog|dec|inc|work|cont)\b)",
@@ -37,27 +36,33 @@ INTERVALS: tuple[Synonym, ...] = (
     ),
     row(
         "cont",
-        rf"{_START}cont(?:inue)?\s+(?:to\s+)?(dec|inc)(?:reas(?:e|ing)|\.)?\s+(?={N}\s+{STS}\s+(?:{_ENDS}|at\s+(?:the\s+)?{_EDGE})\b)",
-        r"\1\2 ",
+        rf"(^\s*|[.!]\s*)cont(?:inue)?\s+(?:to\s+)?(?:(dec)|(inc))(?:reas(?:e|ing)|\.)?\s+(?:1|one)\s+{STS}\s+{_ENDS}\s+(?:(?:of|on)\s+)?(?=(?:every|each)\s[^.;]*?\b(row|rnd|round)s?\b)",
+        r"\1rep alike \2\3 \4 ",
         "Cont to dec 1 st at each end of every RS row until 20 sts rem.",
     ),
     row(
+        "cont",
+        rf"{_START}cont(?:inue)?\s+(?:to\s+)?(dec|inc)(?:reas(?:e|ing)|\.)?\s+(?={N}\s+{STS}\s+at\s+(?:the\s+)?{_EDGE}\b(?![^.]*\bas\s+(?:set|before|established)\b))",
+        r"\1\2 ",
+        "Cont to dec 1 st at neck edge on every 4th row until 20 sts rem.",
+    ),
+    row(
+        "before and after",
+        rf"(\b(?:inc|dec)(?:rease|reasing)?\.?\s+{N}\s+{STS})\s+before\s+and\s+after\s+(?:the\s+)?(?=marker\b)",
+        r"\1 at each side of ",
+        "Inc 1 st before and after marker on every 8th round 6 times.",
+    ),
+    row(
         "raglan edge",
-        r"(\b(?:dec|inc)(?:rease)?\.?\s+(?:1|one)\s+st\s+at\s+(?:the\s+)?)raglan\s+edge\b(?!\s+(?:as|inside|within))",
+        r"(\b(?:dec|inc)(?:rease)?\.?\s+(?:1|one)\s+st\s+at\s+(?:the\s+)?)raglan\s+edge\b(?![^.]*\b(?:as\s+(?:set|before|established)|inside|within)\b)",
         r"\1armhole edge",
-        "Cont to dec 1 st at raglan edge on every RS row until 20 sts rem.",
+        "Cont to dec at raglan edge on every RS row until 20 sts rem.",
     ),
     row(
         "only",
         rf"(\bat\s+(?:the\s+)?{_EDGE})\s+only\s+(?=(?:(?:on|of|in)\s+)?(?:the\s+)?(?:every|each|next|foll)\b)",
         r"\1 ",
         "Dec 1 st at neck edge only on every RS row until 20 sts rem.",
-    ),
-    row(
-        "as set|as before|as est",
-        rf"(\b(?:every|each)\s+(?:\S+\s+)?{ROUND})\s+as\s+(?:set|before|established)(?=\s*,?\s*(?:and\s+)?(?:at\s+the\s+same\s+time|until)\b)",
-        r"\1",
-        "Dec 1 st at armhole edge on every RS row as set, at the same time dec 1 st at neck edge on next 4 rows.",
     ),
     row(
         "then",
@@ -83,6 +88,7 @@ INTERVALS: tuple[Synonym, ...] = (
         r"every RS \1",
         "Rep this inc every other row (i.e. on every row from the right side) 8 times in all.",
     ),
+    row("raglan shaping", rf"(\buntil\s+{N}\s+{STS}\s+rem(?:ain)?)\s+in\s+(?:the\s+)?raglan\s+shaping\b", r"\1", "Work as for back until 30 sts rem in raglan shaping."),
     # --- how often ---
     row(
         "have been",
@@ -108,17 +114,11 @@ INTERVALS: tuple[Synonym, ...] = (
         r"\1. ",
         "Rep inc rnd every 8th rnd until there are 60 sts, then work even until sleeve measures 40 cm.",
     ),
-    *(
-        row(
-            "less|fewer",
-            rf"(^\s*|[.!]\s*){_GO_ON}\s*,?\s+(?:{_MANNER}\s*,?\s+)?{before}(?:on\s+|in\s+)?({_EVERY}){behind}\s*,?\s+(?=until\b)",
-            r"\1rep closer dec rnd \2 ",
-            example,
-        )
-        for before, behind, example in (
-            (rf"{_LESS}\s*,?\s+", "", "Continue to dec in this manner, working one st less between the decreases in every RS row, until 19 sts remain."),
-            ("", rf"\s*,?\s+{_LESS}(?:\s+each\s+time)?", "Continue to decrease in this manner on every other round, with one st fewer between decreases each time, until 16 sts rem."),
-        )
+    row(
+        "less|fewer",
+        rf"(^\s*|[.!]\s*){_GO_ON}\s*,?\s+(?:{_MANNER}\s*,?\s+)?{_LESS}\s*,?\s+(?:on\s+|in\s+)?({_EVERY})\s*,?\s+(?=until\b)",
+        r"\1rep closer dec rnd \2 ",
+        "Continue to dec in this manner, working one st less between the decreases in every RS row, until 19 sts remain.",
     ),
     # --- spread over a row ---
     row(
@@ -139,7 +139,6 @@ INTERVALS: tuple[Synonym, ...] = (
         r"\1, ",
         "Knit 1 round and decrease 8 sts evenly.",
     ),
-    row("last of", rf"\b(?:on|in)\s+the\s+last\s+of\s+(?:these|those)(?:\s+{ROUND})?\s*,?\s+(?=(?:inc|dec))", "on the last round ", "Knit 8 rounds. In the last of these decrease 4 sts evenly."),
     row("cont", rf"(^\s*|[.]\s*)cont(?:inu(?:e|ing))?\s+(?:in|with)\s+((?-i:{_YARN}))\s*,\s*(?=(?:knit|purl|work|rep)\b)", r"\1with \2, ", "Continuing in MC, knit 1 round."),
 )  # fmt: skip
 """The rows, in the order tried."""
@@ -162,7 +161,7 @@ COUNTED: tuple[Synonym, ...] = (
         "each needle",
         rf"({N}\s+{STS}(?:\s+rem(?:ain)?)?)\s*[,;:-]\s*({N})\s+(?:{STS}\s+)?on\s+each\s+needle(?=\s*[.]|\s*$)",
         r"\1. \2 sts on each needle",
-        "Work rnd 1 3 times: 20 sts rem, 10 on each needle.",
+        "Work rnd 1 3 times - 20 sts rem, 10 on each needle.",
     ),
     row(
         "between",
@@ -172,6 +171,7 @@ COUNTED: tuple[Synonym, ...] = (
     ),
     row("-", rf"([.])\s*-+\s*(?={N}\s+{STS}\s+(?:dec|inc))", r"\1 ", "K1, k2tog, k to end. - 1 st decreased."),
     row("each on", rf"((?:^|[.])\s*{N}\s+{STS}\s+each)\s+on\s+(?:the\s+)?front\s+and\s+back(?:\s+pieces?)?(?=\s*[.]|\s*$)", r"\1 for front and back", "Knit 1 round. 78 sts each on front and back piece."),
+    row("now there are|now you have", rf"((?:^|[.])\s*)now\s+(?:there\s+are|you\s+have)\s+({N}\s+{STS}\s+each)\s+on\s+(?:the\s+)?front\s+and\s+back(?:\s+pieces?)?(?=\s*[.]|\s*$)", r"\1\2 for front and back", "Knit 1 round. Now there are 39 sts each on front and back piece."),
     row("now rem|left on|still rem", rf"((?:^|[.])\s*{N}\s+{STS})\s+(?:(?:now|still)\s+remain|left\s+on\s+(?:the\s+)?needles?)(?=\s*[.]|\s*$)", r"\1 rem", "Knit 1 round. 40 sts now remain."),
     row("this gives|this leaves|that leaves|that gives", rf"((?:^|[.])\s*)th(?:is|at)\s+(?:gives|leaves|makes)\s+(?:you\s+(?:with\s+)?)?({N}\s+{STS})(?=\s*[.]|\s*$)", r"\1\2", "Knit 1 round. This leaves 40 sts."),
     row("+", rf"[(]\s*\+\s*({N})(?:\s+{STS})?\s*[)](?=\s*[.]?\s*$)", r"(\1 sts inc)", "K1, m1, k to end (+1 st)."),

@@ -84,7 +84,7 @@ LENGTHS: tuple[Synonym, ...] = (
     ),
     said_row_behind(
         "at|in",
-        r"\b(from\s+(?:the\s+)?cast-on(?:\s+edge)?)\s+(?P<said>(?:at|in)\s+(?:the\s+)?(?:cent(?:er|re)\s+(?:of\s+the\s+)?)?(?:front|back))\b",
+        r"\b(from\s+(?:the\s+)?cast-on(?:\s+edge)?)\s+(?P<said>(?:at|in)\s+(?:the\s+)?(?:(?:cent(?:er|re)|middle)\s+(?:of\s+(?:the\s+)?)?)?(?:front|back|forehead))\b",
         "Work until piece measures 8 cm from cast-on edge at centre front.",
     ),
     row("another", rf"\bfor\s+another\s+(?={LONG}|{N}\s+{ROUND})", "for ", "Knit for another 3 cm."),
@@ -268,10 +268,23 @@ LENGTHS: tuple[Synonym, ...] = (
     ),
     row(
         "rnd|round|row",
-        rf"\b(knit|purl)\s+({N}\s+{ROUND})\s+(?:in\s+|with\s+)?((?-i:{_YARN}))\s*,\s*(?:then\s+)?(?:\1\s+)?(?={N}\s+{ROUND}\s+(?:in\s+|with\s+)?(?-i:{_YARN})(?!\w))",
+        rf"\b(knit|purl)\s+({N}\s+{ROUND})\s+(?:in\s+|with\s+)?((?-i:{_YARN}))\s*(?:,\s*(?:and\s+)?|and\s+)(?:then\s+)?(?:\1\s+)?(?={N}\s+{ROUND}\s+(?:in\s+|with\s+)?(?-i:{_YARN})(?!\w))",
         r"with \3, \1 \2. \1 ",
         "Knit 2 rnds A, 2 rnds B.",
         again=True,
+    ),
+    row(
+        "all in",
+        rf"\bwork\s+({N}\s+{ROUND})\s+(?:in\s+|with\s+)?((?-i:{_YARN}))\s*(?:,\s*(?:and\s+)?|and\s+)(?=.*?\b(?:in|with)\s+(?-i:{_YARN})\s*,\s*all\s+in\s+((?:seed|moss|garter)(?:\s+st(?:itch)?)?|{_STOCKINETTE})(?=\s*[.]|\s*$))",
+        r"with \2, work \1 in \3. work ",
+        "Work 2 rows in CC, 6 rows in MC and 5 rows in CC, all in seed st.",
+        again=True,
+    ),
+    row(
+        "all in",
+        rf"\bwork\s+({N}\s+{ROUND})\s+(?:in\s+|with\s+)?((?-i:{_YARN}))\s*,\s*all\s+in\s+((?:seed|moss|garter)(?:\s+st(?:itch)?)?|{_STOCKINETTE})(?=\s*[.]|\s*$)",
+        r"with \2, work \1 in \3",
+        "Work 2 rows in CC and 4 rows in MC, all in garter st.",
     ),
     # --- needles ---
     row("back", r"\bchange\s+back\s+to\b", "change to", "Change back to larger needles."),

@@ -25,48 +25,9 @@ _OTHER_LENGTH = (
 )
 _SIDE = r"(?:(?:rs|ws|right[-\s]side|wrong[-\s]side)(?:\s+row)?|(?:p|purl|k|knit)\s+row)"
 _BACK = r"(back|(?:left|right)\s+(?:front|sleeve)|front|(?:first|other|left|right)\s+side)"
-_SAME = r"(?:the\s+)?same\s+(?:length|depth|height|size)\s+as\s+(?:(?:on|for|that\s+of|in)\s+)?(?:the\s+)?"
+_SAME = r"(?:the\s+)?same\s+(?:length|depth|height)\s+as\s+(?:(?:on|for|that\s+of|in)\s+)?(?:the\s+)?"
 
-MEASURED: tuple[Synonym, ...] = (
-    # --- what a length may be instead ---
-    said_row_behind(
-        "desired|required|wanted|preferred|chosen|length you",
-        rf"(\b(?:until|for)\b[^.;]*?{LONG}(?:\s+from\s+[a-z -]{{3,24}}?)?)\s*,?\s+(?P<said>or\s+(?:until\s+|to\s+|for\s+)?{_OTHER_LENGTH})\s*,?(?=\s*,?\s*(?:ending|end|from)\b|\s*[.]|\s*$)",
-        "Rep rnds 1 and 2 until sock measures 6 in or desired length to heel, ending with rnd 2.",
-    ),
-    said_row_behind(
-        "you want|you like|you wish|you prefer",
-        rf"(^\s*(?:knit|purl|work|cont(?:inue)?)\b[^.;]*?{LONG}(?:\s+from\s+[a-z -]{{3,24}}?)?)\s*,?\s+(?P<said>or\s+until\s+(?:the\s+|your\s+)?[a-z]+\s+is\s+(?:about\s+|approx\.?\s+)?{LONG}\s+(?:less|short(?:er)?)\s+than\s+you\s+(?:want|like|wish|prefer)(?:\s+it)?(?:\s+to\s+be)?)(?=\s*[.]|\s*$)",
-        "Knit 20 cm or until the tee is about 7 cm shorter than you want it.",
-    ),
-    said_row_behind(
-        "or until",
-        rf"(\b(?:work|rep(?:eat)?)\s+[^.;,]*?\b{N}\s+{ROUND}(?:\s+(?:in|of)\s+[^.;,]*?)?)\s*,?\s+(?P<said>or\s+until\s+(?:the\s+|your\s+)?(?:yoke|body|sleeve|piece|collar|neckband|cuff|brim|rib|ribbing|hem|work|it|band|leg|flap|heel\s+flap)\s+(?:measures|is)\s+(?:about\s+|approx\.?\s+)?{LONG}(?:\s+long)?(?:\s+from\s+(?:the\s+)?(?:beg(?:inning)?|start|cast-on(?:\s+edge)?|co(?:\s+edge)?))?)(?=\s*[.]|\s*$)",
-        "Work 18 rounds in rib, or until piece measures 6 cm from cast-on edge.",
-    ),
-    said_row(
-        "all sizes", rf"(?<=[a-z\"])\s*,\s*(?P<said>(?:for\s+)?all\s+sizes)(?=\s*[.]|\s*$)", "Continue straight until sleeve measures 40 cm, all sizes."
-    ),
-    # --- along which line, from where ---
-    said_row_behind(
-        "measur",
-        rf"(\buntil\b[^.;]*?{LONG}(?:\s+from\s+[a-z -]{{3,30}}?)?)\s*,?\s+(?P<said>{_ALONG})(?=\s*,\s*end|\s*[.]|\s*$)",
-        "Knit until sleeve measures 20 cm, measuring along the underarm.",
-    ),
-    said_row_behind(
-        "cast-on|co edge|cast on",
-        rf"(\b(?:from|above)\s+(?:the\s+)?(?:cast[-\s]on|co)(?:\s+edge)?)\s*,?\s+(?P<said>(?:in|at)\s+(?:the\s+)?(?:(?:cent(?:er|re)|middle)(?:\s+of)?\s+(?:the\s+)?)?{_FRONT})(?=\s*,\s*end|\s*[.]|\s*$)",
-        "Knit until the piece measures 11 cm from the cast-on edge in the middle of the front.",
-    ),
-    row("measured from", rf"({LONG})\s*,\s+(?:measured|measuring)\s+(?=from\s)", r"\1 ", "Knit until piece measures 20 cm, measured from the cast-on edge."),
-    row("from", rf"({LONG})\s+(?:down|up)\s+(?=from\s+(?:the\s+)?(?:underarm|cast|beginning|beg\b|rib|marker))", r"\1 ", "Knit until body measures 30 cm down from underarm."),
-    row("from the last|from last", r"\bfrom\s+(?:the\s+)?last\s+(?:rnd|round|row)\s+of\s+(?:the\s+)?(rib(?:bing)?|garter(?:\s+st)?|border|cuff|hem|neckband|collar)\b", r"from end of \1", "Work even until piece measures 20 cm from the last row of rib."),
-    row(
-        "armhole",
-        rf"(\buntil\s+(?:the\s+)?armholes?\s+measures?\s+{LONG})\s+(?:above|from)\s+(?:the\s+)?(?:(?:bound|cast)[-\s]off\s+(?:{STS}|edge)|(?:underarm\s+)?(?:bind|cast)[-\s]off)",
-        r"\1",
-        "Work even until armhole measures 5 in above bound-off sts.",
-    ),
+AS_LONG: tuple[Synonym, ...] = (
     # --- the same as another part ---
     row(
         "same length|same depth",
@@ -76,28 +37,86 @@ MEASURED: tuple[Synonym, ...] = (
     ),
     row(
         "same length",
-        rf"\buntil\s+(?:(?:the\s+)?(?:work|piece|it|front|body)\s+(?:from\s+(?:the\s+)?(?:beg(?:inning)?|start|cast-on(?:\s+edge)?)\s+)?(?:is|measures)\s+)?{_SAME}{_BACK}\s+(?=(?:up\s+)?to\s+(?:the\s+)?(?:armhole|underarm|shoulder|neck|raglan))",
+        rf"\buntil\s+(?:(?:the\s+)?(?:work|piece|it)\s+from\s+(?:the\s+)?(?:beg(?:inning)?|start|cast-on(?:\s+edge)?)\s+(?:is|measures)\s+)?{_SAME}{_BACK}\s+(?=(?:up\s+)?to\s+(?:the\s+)?(?:armhole|underarm|shoulder|neck|raglan))",
         r"until piece measures same as \1 ",
         "Cont even until work from beg measures same length as Back to armhole, ending with a purl row.",
     ),
     row(
         "same as",
-        r"(\buntil\s+(?:the\s+)?armholes?\s+measures?\s+same\s+as\s+(?:the\s+)?(?:back|front))\s+to\s+(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?(shoulders?)",
-        r"\1 to \2",
+        r"\buntil\s+(?:the\s+)?armholes?\s+measures?\s+same\s+as\s+(?:the\s+)?(back|front)\s+to\s+(?:the\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?shoulders?",
+        r"until armhole measures same as \1 to shoulder",
         "Cont even until armhole measures same as back to beg of shoulder shaping.",
+    ),
+    row(
+        "rib",
+        rf"((?:^|[.])\s*)(?:work\s+in\s+|work\s+|knit\s+)?(?:rib(?:bing)?\s+[(]?\s*(?=[^.]{{3,9}}[)\d]\s+(?:a?r|in))|(?=[^.]{{3,9}}\srib))(k)\s?(\d)\s*[,/]?\s*(p)\s?(\d)\s*[)]?(?:\s+rib(?:bing)?)?\s+(?:a?round|in\s+the\s+round)\s+(?=for\s+{LONG})",
+        r"\1work in \2\3, \4\5 rib ",
+        "K2 P2 rib around for 6 cm.",
+    ),
+    row("rib", r"\bin\s+[(]\s*k\s?\d\s*[.,]\s*p\s?\d\s*[)]\s+rib(?:bing)?\s+(?=as\s+(?:given\s+)?(?:for|on)\s)", "in rib ", "Work 6 cm in (k2. p2) ribbing as given for back."),
+)  # fmt: skip
+"""The rows for what is as long as another part, and for ribs, in the order tried; before a sentence is parted."""
+
+MEASURED: tuple[Synonym, ...] = (
+    # --- what a length may be instead ---
+    said_row_behind(
+        "you want|you like|you wish|you prefer",
+        rf"(^\s*(?:knit|purl|work|cont(?:inue)?)\s+(?:for\s+)?{LONG})\s*,?\s+(?P<said>or\s+until\s+(?:the\s+|your\s+)?[a-z]+\s+is\s+(?:about\s+|approx\.?\s+)?{LONG}\s+(?:less|short(?:er)?)\s+than\s+you\s+(?:want|like|wish|prefer)(?:\s+it)?(?:\s+to\s+be)?)(?=\s*[.]|\s*$)",
+        "Knit 20 cm or until the tee is about 7 cm shorter than you want it.",
+    ),
+    said_row_behind(
+        "or until",
+        rf"(\b(?:work|rep(?:eat)?)\s+[^.;,]*?\b{N}\s+{ROUND}(?:\s+(?:in|of)\s+[^.;,]*?)?)\s*,?\s+(?P<said>or\s+until\s+(?:the\s+|your\s+)?(?:yoke|body|sleeve|piece|collar|neckband|cuff|brim|rib|ribbing|hem|work|it|band|leg|flap|heel\s+flap)\s+(?:measures|is)\s+(?:about\s+|approx\.?\s+)?{LONG}(?:\s+long)?(?:\s+from\s+(?:the\s+)?(?:beg(?:inning)?|start|cast-on(?:\s+edge)?|co(?:\s+edge)?))?)(?=\s*[.]|\s*$)",
+        "Work 18 rounds in rib, or until piece measures 6 cm from cast-on edge.",
+    ),
+    said_row(
+        "all sizes", r"(?<=[a-z\"])\s*,\s*(?P<said>(?:for\s+)?all\s+sizes)(?=\s*[.]|\s*$)", "Continue straight until sleeve measures 40 cm, all sizes."
+    ),
+    # --- along which line, from where ---
+    said_row_behind(
+        "measur",
+        rf"(\buntil\b[^.;]*?{LONG}(?:\s+from\s+[a-z -]{{3,30}}?)?)\s*,?\s+(?P<said>{_ALONG})(?=\s*,\s*end|\s*[.]|\s*$)",
+        "Knit until sleeve measures 20 cm, measuring along the underarm.",
+    ),
+    row(" from ", rf"({LONG})\s*,\s+(?:(?:measured|measuring)\s+)?(?=from\s+(?:the\s+)?(?:cast|beg|start|under|marker|end\s+of|top\s+of|rib))", r"\1 ", "Knit until piece measures 20 cm, measured from the cast-on edge."),
+    row("from", rf"({LONG})\s+(?:down|up)\s+(?=from\s+(?:the\s+)?(?:underarm|cast|beginning|beg\b|rib|marker))", r"\1 ", "Knit until body measures 30 cm down from underarm."),
+    row("from the last|from last", r"\bfrom\s+(?:the\s+)?last\s+(?:rnd|round|row)\s+of\s+(?:the\s+)?(rib(?:bing)?|garter(?:\s+st)?|border|cuff|hem|neckband|collar)\b", r"from end of \1", "Work even until piece measures 20 cm from the last row of rib."),
+    row(
+        "armhole",
+        rf"(\buntil\s+(?:the\s+)?armholes?\s+measures?\s+{LONG})\s+(?:above|from)\s+(?:the\s+)?(?:(?:bound|cast)[-\s]off\s+(?:{STS}|edge)|(?:underarm\s+)?(?:bind|cast)[-\s]off)",
+        r"\1",
+        "Work even until armhole measures 5 in above bound-off sts.",
     ),
     said_row_behind(
         "same row",
         r"(\bto\s+(?:the\s+)?(?:armhole|shoulder|underarm|neck|raglan)s?(?:\s+shapings?)?)\s*,\s*(?P<said>ending\s+(?:with|on|after)\s+(?:the\s+)?same\s+(?:patt(?:ern)?\s+)?row(?:\s+of\s+(?:the\s+)?patt(?:ern)?)?)(?=\s*[.]|\s*$)",
         "Work in st st until front measures same as back to armhole shaping, ending with the same row.",
     ),
+    row("from lower edge|from the lower edge|from bottom|from the bottom", r"\bfrom\s+(?:the\s+)?(?:lower|bottom)\s+edge\b", "from cast-on edge", "Work even until piece measures 20 cm from lower edge."),
+    row(
+        "ending on",
+        r"\bending\s+on\s+(?=(?:row|rnd|round)\s+\d)",
+        "ending with ",
+        "Work in rib for 6 cm, ending on a 2nd row.",
+    ),
     # --- how it is worked until then ---
     row(
-        "flat|rows|forth",
-        rf"(^\s*|[.!]\s*)work\s+(?:flat|back\s+and\s+forth(?:\s+in\s+rows)?|in\s+rows)\s+in\s+(?={_FABRIC}\s+(?:for|until)\b)",
-        r"\1work flat. work in ",
-        "Work flat in 1x1 rib for 8 rows, ending with a WS row.",
+        "rem|these",
+        rf"(^\s*|[.]\s*)((?:work|cont(?:inue)?)\s+(?:even\s+|straight\s+|in\s+patt(?:ern)?\s+)?)on\s+(?:(?:the|these)\s+(?:rem(?:aining)?\.?\s+)?|rem(?:aining)?\.?\s+)({N}\s+{STS})(?:\s+only)?\s*,?\s+((?:until|for)\s+(?!(?:the\s+)?(?:first|second|left|right)\b)[^.;]*)(?=[.;]|$)",
+        r"\1\2\4. \3",
+        "Work even on these 20 sts for 10 rows.",
     ),
+    row(
+        "on these|on the ",
+        rf"(\bwork\s+{N}\s+{ROUND}(?:\s+in\s+{_FABRIC})?)\s+on\s+(?:these|the)\s+({N}\s+{STS})(?=\s*[.]|\s*$)",
+        r"\1. \2",
+        "Work 10 rows in rib on these 20 sts.",
+    ),
+    row("m.st", r"\bm\.\s?st\b\.?(?=\s+\d)", "moss", "Row 1: M.st 3, k2tog, k to end."),
+    row("m.st", r"(?<=[,;:*] )m\.\s?st\b\.?(?=\s+to\b)", "work in moss st", "Row 1: K2, m.st to last 2 sts, k2."),
+    row("m.st", r"\bm\.\s?st\b\.?", "moss st", "Work in m.st for 4 cm."),
+    row("garter-st|moss-st|seed-st|stocking-st|rib-st", r"\b(garter|moss|seed|stocking)-(st(?:itch)?)\b", r"\1 \2", "Work 4 rows in garter-stitch."),
+    said_row_behind("approx|about", rf"(\b(?:{LONG}|{_FABRIC}))\s*\(\s*(?P<said>=?\s*(?:approx\.?|approximately|about)\s+{N}\s+{ROUND})\s*\)", "Work 4 cm rib (= approx. 16 rnds)."),
     said_row_behind(
         "in the round|in rounds|in rnds",
         rf"(\b(?:cont(?:inue)?|work|knit)\s+(?:even\s+|straight\s+)?in\s+{_STOCKINETTE})\s+(?P<said>in\s+(?:the\s+)?(?:rounds?|rnds?))(?=\s+(?:until|for)\b)",
@@ -105,13 +124,13 @@ MEASURED: tuple[Synonym, ...] = (
     ),
     row(
         "without",
-        r"\b(?:cont(?:inue)?|work|knit|carry\s+on|go\s+on|keep\s+going)\s*,?\s+without\s+(?:any\s+|further\s+|more\s+|any\s+more\s+)+(?:increas(?:es|ing)|decreas(?:es|ing)|shaping|incs|decs)\s*,?\s+(?=(?:until|for)\b)",
+        r"\b(?:cont(?:inue)?|work|knit|carry\s+on|go\s+on|keep\s+going)\s*,?\s+without\s+(?:any\s+|further\s+|more\s+|any\s+more\s+)+(?:increas(?:es|ing)|decreas(?:es|ing)|incs|decs)\s*,?\s+(?=(?:until|for)\b)",
         "work even ",
         "Carry on without any increases until the sleeve is 24 cm from the beginning.",
     ),
     row(
-        "without",
-        r"(\bin\s+patt(?:ern)?(?:\s+as\s+(?:set|est(?:ablished)?))?)\s*,?\s+without\s+(?:any\s+|further\s+|more\s+)?(?:increas(?:es|ing)|decreas(?:es|ing)|shaping)\s*,?\s+(?=(?:until|for)\b)",
+        "pattern even|patt even",
+        r"(\bin\s+patt(?:ern)?(?:\s+as\s+(?:set|est(?:ablished)?))?)\s+even\s+(?=(?:until|for)\b)",
         r"\1 ",
         "Cont in pattern without shaping until piece measures 10 cm.",
     ),
@@ -119,7 +138,7 @@ MEASURED: tuple[Synonym, ...] = (
     row("straight on", r"\b(cont(?:inue)?|work|knit)\s+straight\s+on\s+(?=until\b)", r"\1 straight ", "Continue straight on until the foot measures 18 cm."),
     row(
         " row",
-        rf"(^\s*|[.]\s*)[(]?\s*((?:k|knit)\s+(?:1|one)\s+row)\s*,\s*((?:p|purl)\s+(?:1|one)\s+row)\s*[)]?\s*,?\s+(?=(?:until|for)\b)",
+        r"(^\s*|[.]\s*)[(]\s*(knit\s+(?:1|one)\s+row)\.\s*(purl\s+(?:1|one)\s+row)\s*[)]\s*,?\s+(?=(?:until|for)\b)",
         r"\1\2. \3. rep last 2 rows ",
         "(K 1 row, P 1 row) until piece measures 9 inches.",
     ),
@@ -130,28 +149,27 @@ MEASURED: tuple[Synonym, ...] = (
         r"work in \2 for \1",
         "Work 3 cm even in st st.",
     ),
-    row("cm|in|\"", rf"\bwork\s+({LONG})\s+(?:even|straight)(?=\s*[.,;]|\s*$)", r"work even for \1", "Work 3 cm straight."),
+    row(
+        "these|the ",
+        rf"(\bwork\s+in\s+{_FABRIC})\s+on\s+(?:these|the)\s+({N}\s+{STS})\s+(for\s+{LONG})(?=\s*[.,;]|\s*$)",
+        r"\1 \3. \2",
+        "Work 3 cm in rib on these 20 sts.",
+    ),
     row(
         "cm|in|\"",
-        rf"\bwork\s+({LONG})\s+(?:of\s+|in\s+)?({_FABRIC})(?=\s*[.,;]|\s*$)",
+        rf"\bwork\s+({LONG})\s+(?:of\s+)?(?:work\s+in\s+)?({_FABRIC})(?=\s*[.,;]|\s*$)",
         r"work in \2 for \1",
         "Work 3 cm moss stitch.",
     ),
     row(
         ",",
-        rf"(\bwork\s+in\s+{_FABRIC}\s+for\s+{LONG}(?:\s*\([^()]*\))?)\s*,\s*(?:and\s+)?(?:then\s+)?(?=(?:change|work|dec|inc|cast|bind|knit|purl|cont)\b)",
+        rf"(\bwork\s+in\s+{_FABRIC}\s+for\s+{LONG}(?:\s*\([^()]*\))?)\s*,\s*(?:and\s+)?(?:then\s+)?(?=(?:change|work|knit|purl|cont)\b|(?:dec|inc)(?:rease)?\.?\s+{N}\s+{STS}\s+(?:at\s+)?(?:each|both)\b)",
         r"\1. ",
         "Work in rib for 2 in, change to larger needles.",
     ),
     row(
-        "rib",
-        rf"((?:^|[.])\s*)(?:work\s+in\s+|work\s+|knit\s+)?(?:rib(?:bing)?\s+)?[(]?\s*(k)\s?(\d)\s*[,/]?\s*(p)\s?(\d)\s*[)]?(?:\s+rib(?:bing)?)?\s+(?:a?round|in\s+the\s+round)\s+(?=for\s+{LONG})",
-        r"\1work in \2\3, \4\5 rib ",
-        "K2 P2 rib around for 6 cm.",
-    ),
-    row(
         "bind off|cast off|b.o",
-        rf"(\b(?:{ROUND}|{LONG})(?:\s+in\s+[^.;,]*?)?)\s*,\s*(?:and\s+)?(?:then\s+)?(?=(?:bind|cast)\s+off\s+(?:all\b|loosely\b|in\s+(?:rib|patt)))",
+        rf"(\b(?:{ROUND}|{LONG})(?:\s+in\s+{_FABRIC})?)\s*,\s*(?:and\s+)?(?:then\s+)?(?=(?:bind|cast)\s+off\s+(?:all\b|loosely\b|in\s+(?:rib|patt)))",
         r"\1. ",
         "Work 6 rnds in k1, p1 rib, bind off in rib.",
     ),
@@ -159,7 +177,7 @@ MEASURED: tuple[Synonym, ...] = (
     # --- endings ---
     row(
         "end on|end with|end after|finish",
-        rf"(\buntil\b[^.;]*?),?\s*(?:end|finish)\s+(?:on|after|with)\s+(?:a\s+)?(?:(right|wrong)[-\s]side(?:\s+row)?|(rs|ws)(?:\s+row)?)(?=\s*[.]|\s*$)",
+        r"(\buntil\b[^.;]*?),?\s*(?:end|finish)\s+(?:on|after|with)\s+(?:a\s+)?(?:(right|wrong)[-\s]side(?:\s+row)?|(rs|ws)(?:\s+row)?)(?=\s*[.]|\s*$)",
         r"\1, ending with a \2\3 side row",
         "Work until piece measures 9 inches from start, end on wrong side.",
     ),

@@ -120,5 +120,14 @@ OWN_LENGTHS: tuple[Synonym, ...] = (
         r"until \1 measures desired length of \1__to_\2_of_\3_\4",
         "Knit until hand reaches the tip of your little finger.",
     ),
+    row(
+        "fits",
+        r"\buntil\s+(?:the\s+)?(?:button\s?|buttonhole\s+|front\s+|neck\s+)?(band|border|strip|edging)\s*,?\s+"
+        r"(?P<said>(?:(?:when\s+)?(?:very\s+)?slightly\s+stretched\s*,?\s+)?fits\s+(?:up|along|a?round|down)\s+(?:the\s+)?(?:left\s+|right\s+|whole\s+|outer\s+)?(?:fronts?|edge)(?:\s+edges?)?"
+        r"(?:\s+to\s+(?:the\s+)?(?:(?:beg(?:inning)?|start|top|end)\s+of\s+(?:the\s+)?)?(?:neck(?:band|\s+shapings?|\s+edge)?|v-neck|hem|shoulder))?(?:\s*,?\s*when\s+(?:very\s+)?slightly\s+stretched)?)(?=\s*,\s*end|\s*[.]|\s*$)",
+        r"until \1 measures desired length of \1",
+        "Work in k1, p1 rib until band, when slightly stretched, fits up left front to neck shaping.",
+        spelt_out=True,
+    ),
 )
 """The rows, in the order tried."""

@@ -174,7 +174,7 @@ SHAPING: tuple[Synonym, ...] = (
     ),
     row(
         "side",
-        r"(^\s*|[.!:]\s*)(?:(inc)|(dec))(?:rease|\.)?\s+(?:1|one)\s+(?:st|stitch)\s+(?:at|on)?\s*(?:each|either|both)\s+sides?\s+of\s+(?:each|every|both|the|all)\s+(?:of\s+the\s+)?"
+        r"(^\s*|[.!:]\s*)(?:(inc)|(dec))(?:rease|\.)?\s+(?:1|one)\s+(?:st|stitch)\s+(?:at|on)?\s*(?:each|either|both)\s+sides?\s+of\s+(?:(?:each|every|both|all)\s+(?:of\s+the\s+)?|the\s+(?=[a-z\s]*\bmarkers\b))"
         r"(?:(?:raglan|side|gusset|thumb)\s+)?markers?\s+(?=(?:on\s+)?(?:every|each|next)\s[^.;]*?\b(row|rnd|round)s?\b)",
         r"\1rep beside \2\3 \4 ",
         "Dec 1 st each side of each marker every 4th rnd 2 times more.",

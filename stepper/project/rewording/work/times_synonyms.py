@@ -7,7 +7,7 @@ silent. Source: the wording of patterns in print, US and UK; common practice.
 
 from __future__ import annotations
 
-from stepper.project.rewording.synonym import END, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
 
 _GO_ON = r"(?:keep(?:\s+on)?|cont(?:inue)?|carry\s+on|go\s+on)"
 _SPAN = rf"{ROUND}\s+\d+(?:\s*(?:-|–|and|&|to)\s*\d+)?"
@@ -17,7 +17,7 @@ _OFTEN = rf"(?:{N}\s+(?:more\s+)?times(?:\s+more)?|once(?:\s+more)?|twice(?:\s+m
 _TOTAL = r"(?:in\s+(?:all|total)|altogether|all\s+told|total)"
 _START = r"(^\s*|[.!;]\s*|,?\s*(?:and\s+)?then\s+)"
 _HAVE = r"(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?)"
-_SIGN = r"\s*(?:[-–—:=;,]+|[(\[])\s*"
+_SIGN = r"\s*[-:=;,]+\s*"
 _MADE = r"(?:have\s+been|are|were)\s+(?:worked|used(?:\s+up)?|decreased)"
 
 TIMES: tuple[Synonym, ...] = (
@@ -41,7 +41,7 @@ TIMES: tuple[Synonym, ...] = (
     ),
     row(
         "do ",
-        rf"{_START}do\s+(?={_THESE}\s+(?:until|a\s+total\s+of|{N}\s+times\s+{_TOTAL}|once\s+more|twice\s+more|{N}\s+more\s+times|{N}\s+times\s+more)\b)",
+        rf"{_START}do\s+(?={_THESE}\s+(?:until|a\s+total\s+of|{N}\s+times\s+{_TOTAL}|once\s+more|twice\s+more)\b)",
         r"\1rep ",
         "Do these two rows 4 times altogether.",
     ),
@@ -99,7 +99,7 @@ TIMES: tuple[Synonym, ...] = (
     # --- counts of rows behind ---
     row(
         "total|worked|in all|altogether| row| rnd| round",
-        rf"(\b(?:rep(?:eat)?|work)\s+[^.;:]*?(?:\btimes(?:\s+more)?|\bonce\s+more|\btwice\s+more)){_SIGN}({N}\s+{ROUND})(?:\s+(?:{_TOTAL}|(?:have\s+been\s+)?worked(?:\s+{_TOTAL})?))?\s*[)\]]?(?=\s*[.,]|\s*$)",
+        rf"(\b(?:rep(?:eat)?|work)\s+[^.;:]*?(?:\btimes(?:\s+more)?|\bonce\s+more|\btwice\s+more)){_SIGN}({N}\s+{ROUND})(?:\s+(?:{_TOTAL}|(?:have\s+been\s+)?worked(?:\s+{_TOTAL})?))?(?=\s*[.,]|\s*$)",
         r"\1. \2",
         "Repeat these 2 rows 14 more times: 30 rows total.",
     ),
@@ -110,17 +110,23 @@ TIMES: tuple[Synonym, ...] = (
         "Rep Rows 1-8 twice more. 205 sts, then 221 sts.",
     ),
     # --- one more ---
+    row("another", r"\b(knit|purl)\s+another\s+(round|rnd|row)\b", r"\1 1 \2", "Purl 1 row, knit 1 row, purl another row."),
     row(
-        "more",
-        rf"\b(knit|purl|work)\s+({N})\s+({ROUND})\s+more(?=\s*[,.;]|\s*$)",
-        r"\1 \2 more \3",
-        "Purl 1 rnd, knit 1 rnd, then purl 1 rnd more.",
+        "for a total of",
+        rf"{_START}(?:work|rep(?:eat)?)\s+((?:the\s+)?[a-z][a-z'-]*(?:\s+[a-z][a-z'-]*)?\s+(?:rnd|round|row))\s+for\s+a\s+total\s+of\s+({N})\s+{ROUND}(?=\s*[.,]|\s*$)",
+        r"\1rep \2 \3 times in all",
+        "Work rib rnd for a total of 18 rnds.",
     ),
-    row("another", rf"\b(knit|purl)\s+another\s+(round|rnd|row)\b", r"\1 1 \2", "Purl 1 row, knit 1 row, purl another row."),
+    row(
+        "removing",
+        rf"(^\s*|[.]\s*)((?:knit|purl)\s+{N}\s+{ROUND})\s*,\s*removing\s+(?:(?:all|any|the)\s+)*markers?\s+on\s+(?:the\s+)?first\s+(?:one|row|rnd|round|of\s+(?:these|them))",
+        r"\1remove markers. \2",
+        "Knit 4 rows, removing any markers on the first row.",
+    ),
     # --- all worked ---
     row(
         "every|each",
-        rf"\buntil\s+(?:every|each)\s+((?:heel|flap|gusset|side)\s+)?(?:st|stitch)\s+has\s+been\s+(worked|used(?:\s+up)?)\b",
+        r"\buntil\s+(?:every|each)\s+((?:heel|flap|gusset|side)\s+)?(?:st|stitch)\s+has\s+been\s+(worked|used(?:\s+up)?)\b",
         r"until all the \1sts have been \2",
         "Rep rows 3 and 4 until every heel st has been worked. 20 sts remain.",
     ),

@@ -354,3 +354,12 @@ def test_every_row_behind_every_rs_row_falls_on_both_sides() -> None:
     row = "Dec row: K1, ssk, k to last 3 sts, k2tog, k1.\nWork dec row every RS row 3 times, then every row 4 times. 26 sts."
     told = faults(project(work.replace(work.splitlines()[2], row), sizes="S", size="S"))
     assert "it also falls on others" in told
+
+
+def test_every_knit_row_is_a_right_side_row_of_stockinette_and_of_nothing_else() -> None:
+    """In garter stitch every row is knit; in the round none is a row of one side. Source: common practice."""
+    shaped = "Dec 1 st at each end of every k row 2 times.\nBind off."
+    plan = plan_of(project(f"Cast on 20 sts. Work flat.\nWork 2 rows in stockinette.\n{shaped}"))
+    assert [(one.side, one.after) for one in plan.rounds[3:6]] == [("RS", 18), ("WS", 18), ("RS", 16)]
+    for before in ("Cast on 20 sts. Work flat.\nWork 2 rows in garter st.", "Cast on 20 sts. Join in the round.\nKnit 2 rounds."):
+        assert "cannot be told" in faults(project(f"{before}\n{shaped}"))

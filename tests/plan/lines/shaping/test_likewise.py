@@ -111,3 +111,13 @@ def test_a_count_that_the_manner_does_not_come_to_is_refused(rem: int) -> None:
     """From 64 it goes by eight: neither 10 nor 61 is among what it leaves."""
     shown = "Cast on 80 sts.\nJoin in the round.\nNext rnd: *K8, k2tog; rep from * around.\nNext rnd: *K7, k2tog; rep from * around.\n"
     assert "never leaves" in faults(project(f"{shown}Continue decreasing in this manner until {rem} sts rem.\n"))
+
+
+def test_each_side_of_the_marker_is_worked_as_the_section_shows_it() -> None:
+    """Two stitches in, as the round before is; one that shapes elsewhere in the row shows nothing of it."""
+    shaped = "Inc 1 st each side of marker on the 4th and every foll 4th round until there are 46 sts."
+    shown = "Cast on 40 sts.\nJoin in the round.\nKnit 1 round.\nNext rnd: K2, m1l, k to last 2 sts, m1r, k2.\n"
+    work = plan_of(project(f"{shown}{shaped}\n"))
+    assert [[run.stitch for run in one.phrase] for one in work.rounds if one.after > one.before > 0] == [["k", "m1l", "k", "m1r", "k"]] * 3
+    elsewhere = "Cast on 40 sts. Work flat.\nK20, pm, k20.\nNext row: K1, m1, k to last st, m1, k1.\n"
+    assert "is not worked beside the marker" in faults(project(f"{elsewhere}{shaped.replace('round', 'row')}\n"))
