@@ -12,8 +12,8 @@ from stepper.plan.drafts import Template
 from stepper.plan.lines.rounds import work_template
 from stepper.plan.lines.shaping.both_sides_shaping import work_at_both
 from stepper.plan.lines.shaping.edge_sides import side_beginning_at
-from stepper.plan.lines.shaping.intervals import none_in_size, refuse_worked_sides, work_between
-from stepper.plan.lines.shaping.schedule import occasions
+from stepper.plan.lines.shaping.intervals import none_in_size, work_between
+from stepper.plan.lines.shaping.schedule import occasions, refuse_worked_sides
 from stepper.plan.lines.shaping.to_length import ends_at, tell_how_often
 from stepper.plan.state.needles import Needles
 from stepper.project.instructions import EdgeShaping, Leg

@@ -28,7 +28,7 @@ from stepper.plan.lines.shaping.likewise import (
     carry_on_shaping,
     come_closer,
 )
-from stepper.plan.lines.shaping.schedule import occasions, tell_sides_around
+from stepper.plan.lines.shaping.schedule import occasions, refuse_worked_sides, tell_sides_around
 from stepper.plan.lines.shaping.to_length import ends_at, tell_how_often
 from stepper.plan.lines.techniques import as_placed, beside_marker
 from stepper.plan.model import runs_written
@@ -106,8 +106,6 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         if named is None:
             return
         template = named
-    if refuse_worked_sides(instruction.legs, needles):
-        return
     tell_sides_around(instruction, needles)
     if not any(leg.side for leg in instruction.legs):
         template = as_shown(template, needles)
@@ -152,15 +150,6 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
         cycle, start = _between(needles, instruction.place, goes_on=goes_on)
         needles.last.repeated = ((template, cycle[start % len(cycle)]), 1)
         needles.last.counted = len(needles.drafts)
-
-
-def refuse_worked_sides(asked: tuple[Leg, ...], needles: Needles) -> bool:
-    """Report "every k row" where not all k rows are right-side rows, as they are in stockinette alone."""
-    leg = next((leg for leg in asked if leg.worked), None)
-    if leg is None or (needles.flat and ground(needles) in ("plain", "")):
-        return False
-    needles.report(leg.every.place, "which rows are knit rows cannot be told here.", 'Write "every RS row".')
-    return True
 
 
 def _repeats_own_words(instruction: AtIntervals, needles: Needles) -> bool:
@@ -350,6 +339,8 @@ def _stitches(elements: tuple[Element, ...]) -> set[str]:
 
 def round_of(instruction: AtIntervals, needles: Needles) -> Template | None:
     """Return the round that is worked at intervals: written in the line itself, or by its name."""
+    if refuse_worked_sides(instruction.legs, needles):
+        return None
     if instruction.round is None:
         found = find_named_round(instruction.label, instruction.place, needles)
         if found is not None and found.own is not None:

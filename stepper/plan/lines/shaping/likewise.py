@@ -13,6 +13,7 @@ from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template, without_places
 from stepper.plan.lines.own_words import refuse_own_words
 from stepper.plan.lines.rounds import work_template
+from stepper.plan.lines.shaping.schedule import refuse_worked_sides
 from stepper.plan.state.needles import Needles
 from stepper.project.duration import UntilCount
 from stepper.project.instructions import AtIntervals, Leg, Repeated
@@ -127,6 +128,8 @@ def carry_on_shaping(
         the one before; None if nobody can tell, which is reported.
     """
     label, place = instruction.label, instruction.place
+    if refuse_worked_sides(instruction.legs, needles):
+        return None
     last = _last(label, needles, before=len(needles.drafts))
     if last is None:
         what = "increases" if "inc" in label else "decreases"

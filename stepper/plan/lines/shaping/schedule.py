@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from stepper.craft.gauge import half_up
+from stepper.plan.fabric.established import ground
 from stepper.plan.fabric.marker_sections import between_markers
 from stepper.plan.lines.shaping.to_length import refuse_none
 from stepper.plan.state.needles import MOST_ROUNDS, Needles
@@ -117,3 +118,12 @@ def tell_sides_around(instruction: AtIntervals, needles: Needles) -> None:
     often = {1: "every", 2: "every other"}.get(every, f"every {every}th")
     told = f"{_AROUND}: the {named.side} rows of this line, worked around, are taken as {often} round."
     needles.warn(named.every.place, f'{told} Write "every round" where each one is meant.')
+
+
+def refuse_worked_sides(asked: tuple[Leg, ...], needles: Needles) -> bool:
+    """Report "every k row" where not all k rows are right-side rows, as they are in stockinette alone."""
+    leg = next((leg for leg in asked if leg.worked), None)
+    if leg is None or (needles.flat and ground(needles) in ("plain", "")):
+        return False
+    needles.report(leg.every.place, "which rows are knit rows cannot be told here.", 'Write "every RS row".')
+    return True

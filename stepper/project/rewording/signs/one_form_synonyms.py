@@ -21,6 +21,7 @@ _JOINED = r"(\bjoin\b[^.;]*?)\s*[,;]?\s*(?:and\s+)?(?:placing|place|pm|marking)\
 _STARTED = r"(?:beg(?:in(?:ning)?)?\.?|start)"
 
 ONE_FORM: tuple[Synonym, ...] = (
+    row("arm edge|arm-edge", r"\barm[-\s]edge\b", "armhole edge", "Dec 1 st at arm edge of next 4 rows."),
     row("last of", r"\b(?:on|in)\s+the\s+last\s+of\s+(?:these|those)(?:\s+(?:rows|rounds|rnds))?\s*,?\s+(?=(?:inc|dec))", "on the last round ", "Knit 8 rounds. In the last of these decrease 4 sts evenly."),
     # --- short words ---
     row("b.|c.", r"(?<![\w.])([bc])\.\s?o\.?(?=\s)", r"\1o", "B.O. 4 sts at beg of next 2 rows."),

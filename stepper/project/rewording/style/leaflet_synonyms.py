@@ -136,7 +136,6 @@ LEAFLETS: tuple[Synonym, ...] = (
         "Bind off 4 sts at beg of next 6 rows, rem 16 sts bind off for neck.",
         spelt_out=True,
     ),
-    row("arm edge|arm-edge", r"\barm[-\s]edge\b", "armhole edge", "Dec 1 st at arm edge of next 4 rows."),
     row("mark ", r"\bmark\s+(?:the\s+)?beg(?:inning)?\.?\s+and\s+(?:the\s+)?end\s+of\s+(?:the\s+)?(last|this)\s+(row)(?P<said>\s+for\s+(?:the\s+)?beg(?:inning)?\.?\s+of\s+(?:the\s+)?(?:armholes?|neck))?", r"mark each end of \1 \2", "Mark beg and end of last row for beg of armholes.", spelt_out=True),
     row("armhole sh", rf"\buntil\s+(?:the\s+)?(?:piece|work|panel|front|back|it|body)\s+measures\s+({LONG})\s+from\s+(?:the\s+)?(?:beg(?:inning)?\s+of\s+(?:the\s+)?)?armhole\s+shaping\b", r"until armhole measures \1", "Work until piece measures 9 cm from armhole shaping."),
     said_row(

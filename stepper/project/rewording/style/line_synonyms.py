@@ -14,7 +14,7 @@ _WHOLE = r"(?:body|sleeve|foot|leg|cuff|sock|hat|hand|thumb|mitten|scarf|cowl|yo
 _DESIRED = (
     rf"{_SHORTER}?(?:the\s+|your\s+)?(?:total\s+|full\s+|finished\s+)?(?:(?:desired|required|wanted|preferred)\s+"
     rf"(?:(?:total|finished|{_WHOLE})\s+)?length|length\s+(?:desired|required|wanted|you\s+(?:like|want|wish|prefer)))"
-    r"(?:\s+(?:to|before|for)\s+(?:the\s+|your\s+)?(?:underarm|armhole|shoulder|cuff|hem|toe|crown|heel|thumb|gusset|wrist|neck|rib|leg|sleeve|body)s?)?"
+    r"(?:\s+(?:to|before|for)\s+(?:the\s+|your\s+)?(?:underarm|armhole|shoulder|cuff|hem|toe|crown|heel|thumb|gusset|wrist|neck|rib|leg|sleeve|body)s?)?(?:\s+minus\s+\d[\d./\s¼½¾]*(?:cm|in|inches|\"))?"
 )
 _AS_LONG = r"(?:as\s+long\s+as\s+(?:desired|required|wanted|you\s+(?:like|want|wish|prefer))|long\s+enough)"
 _IT = rf"(?:it|(?:the\s+|your\s+)?{_WHOLE})"

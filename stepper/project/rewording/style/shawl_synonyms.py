@@ -50,11 +50,15 @@ _AGAIN = r"\s*[;,.]\s*rep(?:eat)?\s+from\s+\*\s+"
 _PLACE = r"(?:wings?|borders?|edges?|edgings?|sides?|half|halves|sections?|triangles?|panels?|bands?|quarters?|wedges?|segments?)"
 _SHARE = (
     rf"(?:{N}\s+(?:(?:{STS}\s+)?(?:in|for|on|at|between)\s+(?:each|either|the|every|both)\s+(?:(?:garter|side|edge|lace|left|right|outer|inner|cent(?:er|re))\s+){{0,2}}(?:{_PLACE}|spine|middle|sock|corner)"
-    rf"|(?:{STS}\s+)?(?:per\s+{_PLACE}|between\s+(?:the\s+)?corners?(?:\s+{STS})?|(?:on\s+|at\s+)?(?:each|either)\s+sides?\s+of\s+(?:the\s+)?(?:spine|cent(?:er|re)(?:\s+st(?:itch)?)?)|corner\s+{STS})"
+    rf"|(?:{STS}\s+)?(?:per\s+{_PLACE}|between\s+(?:the\s+)?corners?(?:\s+{STS})?|(?:on\s+|at\s+)?(?:each|either)\s+sides?\s+of\s+(?:the\s+)?(?:spine|cent(?:er|re)(?:\s+st(?:itch)?)?)|corner\s+{STS}|of\s+(?:them|these|which)\s+(?:are\s+)?in\s+(?:st\.?\s?st|stockinette|stocking\s+st(?:itch)?|garter\s+st(?:itch)?|patt(?:ern)?)(?:\s+(?:at|on)\s+(?:either|each)\s+sides?(?:\s+of\s+(?:the\s+)?[a-z]+)?)?)"
     rf"|{STS}\s+between\s+(?:the\s+)?markers|(?:cent(?:er|re)|spine|edge|border|garter|wing|selvedge)\s+{STS}(?:\s+(?:on|at)\s+(?:each|either|both)\s+(?:sides?|edges?|ends?))?)"
     r"(?:\s+each)?|(?:the|1|one)\s+(?:spine|cent(?:er|re)(?:\s+st(?:itch)?)?))"
 )
 """What a count behind a row says of a part of it."""
+_MADE = (
+    rf"(?:(?:you(?:'ll|\s+will|\s+should)?(?:\s+now)?\s+have|there\s+are)\s+(?:now\s+)?(?:worked|completed|made|knit(?:ted)?)|that(?:'s|\s+is|\s+makes))\s+(?:a\s+total\s+of\s+)?{N}\s+(?:(?:increase|decrease|inc|dec|lace|eyelet|pattern|full|complete|garter|stripe|rs|ws)\s+)*(?:rows|rnds|rounds|ridges|repeats|reps|stripes)"
+    r"(?:\s+(?:in\s+(?:all|total)|so\s+far|total))?"
+)
 _TOLD_OFF = (
     r"(?:(?:(?:work\s+(?:an?\s+)?)?(?:i-?cord\s+|picot\s+|stretchy\s+)?(?:bo|bind(?:ing)?[\s-]+off)(?:\s+(?:all\s+)?(?:the\s+)?sts)?"
     r"(?:\s+(?:very\s+|somewhat\s+)?(?:loosely|stretchily|purlwise|knitwise)|\s+on\s+(?:the\s+)?[rw]s)*(?:\s+(?:as\s+follows|like\s+this|this\s+way))?)\s*[:,.-]\s*)"
@@ -76,7 +80,8 @@ SHAWLS: tuple[Synonym, ...] = (
     row("bor", r"\b(remove|rm)\s+(?:the\s+)?bor\b(?!\s+m)", r"\1 BOR marker", "K6, remove BOR, k6, place BOR marker."),
     row("replace", r"\breplace\s+(?:the\s+)?bor(?:\s+m(?:arker)?)?(?=\s*[.,;]|\s*$)", "place BOR marker", "Shift rnd: Remove BOR marker, k1, replace BOR."),
     # --- what was worked so far ---
-    row("have worked|have now worked|have completed", rf"((?:^|[.;]\s)\s*)(?P<said>(?:you\s+(?:will\s+|should\s+)?(?:now\s+)?have|there\s+are)\s+(?:now\s+)?(?:worked|completed|knit(?:ted)?)\s+(?:a\s+total\s+of\s+)?{N}\s+(?:(?:increase|decrease|inc|dec|lace|eyelet|pattern|full|complete|garter|stripe|rs|ws)\s+)*(?:rows|rnds|rounds|ridges|repeats|reps|stripes)(?:\s+(?:in\s+(?:all|total)|so\s+far|total))?)(?=\s*[.!]?\s*$)", r"\1", "You have worked 36 increase rows.", spelt_out=True),
+    row("have worked|have now worked|have completed|have made|that's|that is", rf"((?:^|[.;]\s)\s*)(?P<said>{_MADE})(?=\s*[.!]?\s*$)", r"\1", "You have worked 36 increase rows.", spelt_out=True),
+    row("have worked|have made|do them|work them|worked them|done them", rf"\s*[(]\s*(?P<said>{_MADE}|you(?:'ll|\s+will)\s+(?:do|work|have\s+(?:done|worked))\s+(?:them|these\s+rows)\s+{N}\s+times)\.?\s*[)](?=\s*[.]?\s*$)", "", "Rep rows 1 and 2 until there are 60 sts (you will have worked them 12 times).", spelt_out=True),
     said_row("are knit", r"(?:(?<=^)|(?<=[.]))\s*(?P<said>all\s+(?:rnds|rounds)(?:\s+of\s+(?:the\s+|each\s+)?(?:charts?|colou?r\s+pattern))?\s+are\s+knit(?:ted)?)(?=\s*[.])", "All rounds of the color pattern are knit."),
     said_row("number", r"(?:(?<=^)|(?<=[.]))\s*(?P<said>(?:the|each)\s+numbers?\s+(?:is|are|gives?|shows?|tells?)\s+(?:the\s+number\s+of|how\s+many)\s+(?:sts|stitches)(?:\s+(?:to\s+knit|are\s+knit(?:ted)?))?\s+(?:in|with|of)\s+(?:that|the|each)\s+colou?r)(?=\s*[.])", "The number is the number of sts in that color."),
     # --- a count told by its parts ---

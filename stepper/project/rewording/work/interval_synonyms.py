@@ -89,6 +89,19 @@ INTERVALS: tuple[Synonym, ...] = (
         "Rep this inc every other row (i.e. on every row from the right side) 8 times in all.",
     ),
     row("raglan shaping", rf"(\buntil\s+{N}\s+{STS}\s+rem(?:ain)?)\s+in\s+(?:the\s+)?raglan\s+shaping\b", r"\1", "Work as for back until 30 sts rem in raglan shaping."),
+    *(
+        row(
+            "beg",
+            pattern,
+            r"\1\3 \4 at beg of every \2 row \5. \3 \6 at beg of every \2 row \7" if told else r"\1\2 \4 at beg of every \3 row \5. \2 \6 at beg of every \3 row \7",
+            example,
+        )
+        for told, pattern, example in (
+            (False, rf"(^\s*|[.:]\s*)({OFF}|bo)(?:\s+for\s+(?:the\s+)?shoulders?)?\s*,?\s+at\s+(?:the\s+)?beg(?:inning)?\s+of\s+(rs|ws)\s+rows\s*,?\s+({N}\s+{STS})\s+(once|twice|{N}\s+times)\s*,?\s*(?:and\s+|then\s+)+({N}\s+{STS})\s+(once|twice|{N}\s+times)", "Cast off at beg of RS rows 7 sts twice and 6 sts once."),
+            (True, rf"(^\s*|[.:]\s*)at\s+(?:the\s+)?beg(?:inning)?\s+of\s+(rs|ws)\s+rows\s*,?\s+({OFF}|bo)\s+({N}\s+{STS})\s+(once|twice|{N}\s+times)\s*,?\s*(?:and\s+|then\s+)+({N}\s+{STS})\s+(once|twice|{N}\s+times)", "At beg of RS rows, bind off 7 sts twice, then 6 sts once."),
+        )
+    ),
+    row("and then every|and then on every", r"(\btimes)\s*,?\s*and\s+then\s+(?=(?:on\s+)?every\s)", r"\1, then ", "Rep dec rnd every 2nd rnd 3 times and then every rnd 5 times."),
     # --- how often ---
     row(
         "have been",
@@ -174,6 +187,7 @@ COUNTED: tuple[Synonym, ...] = (
     row("now there are|now you have", rf"((?:^|[.])\s*)now\s+(?:there\s+are|you\s+have)\s+({N}\s+{STS}\s+each)\s+on\s+(?:the\s+)?front\s+and\s+back(?:\s+pieces?)?(?=\s*[.]|\s*$)", r"\1\2 for front and back", "Knit 1 round. Now there are 39 sts each on front and back piece."),
     row("now rem|left on|still rem", rf"((?:^|[.])\s*{N}\s+{STS})\s+(?:(?:now|still)\s+remain|left\s+on\s+(?:the\s+)?needles?)(?=\s*[.]|\s*$)", r"\1 rem", "Knit 1 round. 40 sts now remain."),
     row("this gives|this leaves|that leaves|that gives", rf"((?:^|[.])\s*)th(?:is|at)\s+(?:gives|leaves|makes)\s+(?:you\s+(?:with\s+)?)?({N}\s+{STS})(?=\s*[.]|\s*$)", r"\1\2", "Knit 1 round. This leaves 40 sts."),
+    row("the first time", rf"({N}\s+{STS})(?:\s*\([^()]*\))?\s+the\s+first\s+time(?=\s*[.]|\s*$)", r"\1", "Row 8: Knit. 189 sts the first time."),
     row("+", rf"[(]\s*\+\s*({N})(?:\s+{STS})?\s*[)](?=\s*[.]?\s*$)", r"(\1 sts inc)", "K1, m1, k to end (+1 st)."),
 )  # fmt: skip
 """The rows, in the order tried."""

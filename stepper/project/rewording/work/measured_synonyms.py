@@ -11,7 +11,7 @@ from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 
 _STOCKINETTE = r"(?:st\.?\s?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?)"
-_RIB = r"(?:rib(?:bing)?|\(?k\s?\d\s*[,/]?\s*p\s?\d\)?\s+rib(?:bing)?|\dx\d\s+rib(?:bing)?)"
+_RIB = r"(?:rib(?:bing)?|\(?k\s?\d(?:\s+tbl)?\s*[,/]?\s*p\s?\d(?:\s+tbl)?\)?\s+rib(?:bing)?|\dx\d\s+rib(?:bing)?)"
 _FABRIC = rf"(?:{_STOCKINETTE}|{_RIB}|garter(?:[-\s]st(?:itch)?)?|(?:moss|seed)(?:\s+st(?:itch)?)?)"
 _FRONT = r"(?:front|back|forehead|chest|neck|side)"
 _ALONG = (
@@ -53,6 +53,27 @@ AS_LONG: tuple[Synonym, ...] = (
         r"\1work in \2\3, \4\5 rib ",
         "K2 P2 rib around for 6 cm.",
     ),
+    row(
+        "rib",
+        r"\bin\s+(?:1x1|k\s?1,?\s*p\s?1|twisted)\s+rib(?:bing)?\s*\(\s*(k\s?1)\s+tbl\s*,\s*(p\s?1)\s*\)",
+        r"in \1 tbl, \2 rib",
+        "Work in 1x1 ribbing (k1 tbl, p1) for 3 cm.",
+    ),
+    row(
+        "but stop when|but only until|but stopping when",
+        rf"\b(?:knit|work)\s+(?:it\s+)?(?:just\s+|exactly\s+)?(?:(?:the\s+)?same\s+as|like|as\s+for|as)\s+(?:for\s+)?(?:the\s+)?{_BACK}\s*,?\s*but\s+(?:stop(?:ping)?\s+when|only\s+until)\s+(?:the\s+)?(?:piece|work|it)\s+(?:is|measures)\s+({LONG})(?:\s+long)?",
+        r"Work as for \1 until piece measures \2",
+        "Work as for back, but stop when piece measures 12 cm.",
+    ),
+    row(
+        "as long as the back|as long as back",
+        r"\buntil\s+(?:the\s+)?(?:left\s+|right\s+)?front\s+is\s+as\s+long\s+as\s+(?:the\s+)?back(?:\s+is)?(?=\s*[.]|\s*$)",
+        "until front measures same as back to shoulder",
+        "Knit until the front is as long as the back.",
+    ),
+    row("garter-st|moss-st|seed-st|stocking-st|rib-st", r"\b(garter|moss|seed|stocking)-(st(?:itch)?)\b", r"\1 \2", "Work 4 rows in garter-stitch."),
+    row("knit as for", r"(^\s*|[.]\s*)knit\s+(?=as\s+for\s)", r"\1work ", "Knit as for back until piece measures 12 cm."),
+    row("knit,", r"(^\s*|[.]\s*)knit(?:\s*,\s*(?:and\s+)?knit)+\s+(?=until\b)", r"\1knit ", "Knit, knit, knit until piece measures 12 cm."),
     row("rib", r"\bin\s+[(]\s*k\s?\d\s*[.,]\s*p\s?\d\s*[)]\s+rib(?:bing)?\s+(?=as\s+(?:given\s+)?(?:for|on)\s)", "in rib ", "Work 6 cm in (k2. p2) ribbing as given for back."),
 )  # fmt: skip
 """The rows for what is as long as another part, and for ribs, in the order tried; before a sentence is parted."""
@@ -78,7 +99,7 @@ MEASURED: tuple[Synonym, ...] = (
         rf"(\buntil\b[^.;]*?{LONG}(?:\s+from\s+[a-z -]{{3,30}}?)?)\s*,?\s+(?P<said>{_ALONG})(?=\s*,\s*end|\s*[.]|\s*$)",
         "Knit until sleeve measures 20 cm, measuring along the underarm.",
     ),
-    row(" from ", rf"({LONG})\s*,\s+(?:(?:measured|measuring)\s+)?(?=from\s+(?:the\s+)?(?:cast|beg|start|under|marker|end\s+of|top\s+of|rib))", r"\1 ", "Knit until piece measures 20 cm, measured from the cast-on edge."),
+    row(" from ", rf"({LONG})\s*,\s+(?:(?:measured|measuring)\s+)?(?=from\s+(?:the\s+)?(?:cast|beg|start|under|marker|(?:end|top|back|base|tip)\s+of|rib))", r"\1 ", "Knit until piece measures 20 cm, measured from the cast-on edge."),
     row("from", rf"({LONG})\s+(?:down|up)\s+(?=from\s+(?:the\s+)?(?:underarm|cast|beginning|beg\b|rib|marker))", r"\1 ", "Knit until body measures 30 cm down from underarm."),
     row("from the last|from last", r"\bfrom\s+(?:the\s+)?last\s+(?:rnd|round|row)\s+of\s+(?:the\s+)?(rib(?:bing)?|garter(?:\s+st)?|border|cuff|hem|neckband|collar)\b", r"from end of \1", "Work even until piece measures 20 cm from the last row of rib."),
     row(
@@ -115,7 +136,6 @@ MEASURED: tuple[Synonym, ...] = (
     row("m.st", r"\bm\.\s?st\b\.?(?=\s+\d)", "moss", "Row 1: M.st 3, k2tog, k to end."),
     row("m.st", r"(?<=[,;:*] )m\.\s?st\b\.?(?=\s+to\b)", "work in moss st", "Row 1: K2, m.st to last 2 sts, k2."),
     row("m.st", r"\bm\.\s?st\b\.?", "moss st", "Work in m.st for 4 cm."),
-    row("garter-st|moss-st|seed-st|stocking-st|rib-st", r"\b(garter|moss|seed|stocking)-(st(?:itch)?)\b", r"\1 \2", "Work 4 rows in garter-stitch."),
     said_row_behind("approx|about", rf"(\b(?:{LONG}|{_FABRIC}))\s*\(\s*(?P<said>=?\s*(?:approx\.?|approximately|about)\s+{N}\s+{ROUND})\s*\)", "Work 4 cm rib (= approx. 16 rnds)."),
     said_row_behind(
         "in the round|in rounds|in rnds",
@@ -174,7 +194,26 @@ MEASURED: tuple[Synonym, ...] = (
         "Work 6 rnds in k1, p1 rib, bind off in rib.",
     ),
     row("rib", rf"((?:^|[.])\s*)(?:work\s+in\s+)?rib\s+(for\s+{LONG})\s*\(\s*(k)\s?(\d)\s*,?\s*(p)\s?(\d)\s*\)", r"\1work in \3\4, \5\6 rib \2", "Rib for 6 cm (k2, p2)."),
+    row(
+        "for the ",
+        rf"(\bwork\s+in\s+{_FABRIC})\s+(?P<said>for\s+the\s+(?:yoke|body|sleeve|back|front|top|crown|leg|foot))\s*,\s*(?:even\s*,\s*)?(?=(?:until|for)\b)",
+        r"\1 ",
+        "Work in garter st for the yoke, without any shaping, until the armhole measures 8 cm.",
+        spelt_out=True,
+    ),
+    row(
+        "times (|more (",
+        rf"(\btimes(?:\s+more)?)\s*\(\s*(?P<said>(?:about\s+|approx\.?\s+)?{LONG}(?:\s*[;,]\s*[a-z ]+)?)\s*\)(?=\s*[.]|\s*$)",
+        r"\1",
+        "Rep last rnd 24 more times (4 in; brim folds double).",
+    ),
     # --- endings ---
+    row(
+        "end with|end on|end after",
+        rf"(\brep(?:eat)?\b[^.;]*?\buntil\s+(?:there\s+are\s+|you\s+have\s+)?{N}\s+{STS}(?:\s+rem(?:ain)?)?)\.\s+end\s+(?:on|after|with)\s+((?:row|rnd|round)\s+\d+)(?=\s*[.]|\s*$)",
+        r"\1. ends with \2",
+        "Rep rows 3 and 4 until there are 60 sts. End with row 4.",
+    ),
     row(
         "end on|end with|end after|finish",
         r"(\buntil\b[^.;]*?),?\s*(?:end|finish)\s+(?:on|after|with)\s+(?:a\s+)?(?:(right|wrong)[-\s]side(?:\s+row)?|(rs|ws)(?:\s+row)?)(?=\s*[.]|\s*$)",
@@ -183,8 +222,8 @@ MEASURED: tuple[Synonym, ...] = (
     ),
     row(
         "end with|end on|end after|finish with|finish on|finish after",
-        rf"(\buntil\b[^.;]*?{LONG}[^.;]*)\.\s+(?:end|finish)\s+(?:on|after|with)\s+(?:an?\s+)?({_SIDE})(?:\s+(?:as\s+before|again))?(?=\s*[.]|\s*$)",
-        r"\1, ending with a \2",
+        rf"(\buntil\b[^.;]*?{LONG}[^.;]*)\.\s+(?:end|finish)\s+(?:on|after|with)\s+(?:an?\s+)?({_SIDE}|(?:row|rnd|round)\s+\d+)(?:\s+(?:as\s+before|again))?(?=\s*[.]|\s*$)",
+        r"\1, ending with \2",
         "Continue in garter st until piece is 30 cm. End with a purl row.",
     ),
 )  # fmt: skip

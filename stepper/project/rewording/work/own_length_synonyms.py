@@ -65,7 +65,7 @@ _NAMED = r"\G1_\G2_\G3_\G4_\G6_\G5"
 OWN_LENGTHS: tuple[Synonym, ...] = (
     said_row(
         _WORDS,
-        rf"\s*\(\s*(?P<said>or\s+(?:until\s+)?(?:{_SHORT}|{_BEFORE})?{_OF_HERS}{_REACHED})\s*\)",
+        rf"\s*\(\s*(?P<said>or\s+(?:until\s+)?(?:{_SHORT}|{_BEFORE})?{_OF_HERS}{_REACHED}(?:\s+(?:minus|less)\s+{LONG})?)\s*\)",
         "Work even until body measures desired length (or 2 in short of desired total length).",
     ),
     *_both(
@@ -119,6 +119,19 @@ OWN_LENGTHS: tuple[Synonym, ...] = (
         rf"{_NOT_OR}\buntil\s+{_ONE}({_PART})\s+(?:reaches|comes\s+(?:up\s+)?to)\s+(?:the\s+|your\s+)*{_TIP}\b(?!\s*[,(\[]+\s*(?:about\s+|approx(?:imately|\.)?\s+)?\d)",
         r"until \1 measures desired length of \1__to_\2_of_\3_\4",
         "Knit until hand reaches the tip of your little finger.",
+    ),
+    row(
+        "your ",
+        rf"{_NOT_OR}\buntil\s+{_ONE}({_PART})\s*,?\s*(?P<said>(?:(?:(?:slightly\s+)?stretched|laid\s+flat)(?:\s+and\s+not\s+(?:pulled|stretched))?)?)\s*,?\s*{_MEASURES}\s+{_SHORT}(?:the\s+length\s+of\s+)?(?:the\s+|your\s+)+(foot|hand|arm|leg)\b(?!\s+(?:length|measure))",
+        r"until \1 measures desired length of \1__\4 less \3",
+        "Knit every round until foot is 5 cm shorter than your foot.",
+        spelt_out=True,
+    ),
+    row(
+        "than you",
+        rf"{_NOT_OR}\buntil\s+{_ONE}({_PART})\s+{_MEASURES}\s+{_SHORT}you(?:'d|\s+would)?\s+(?:like|want|wish|need|prefer)(?:\s+(?:it|them))?(?:\s+to\s+be)?(?=\s*[.,;]|\s*$)",
+        r"until \1 measures desired length of \1 less \2",
+        "Work in pattern until sleeve is 5 cm less than you want it to be.",
     ),
     row(
         "fits",
