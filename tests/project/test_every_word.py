@@ -113,6 +113,16 @@ SILENT = {
 """Words that may be left out of a line without changing what is knitted."""
 
 SILENT_THERE = {
+    # A total is one of the readings of the bare number; a count holds where a repeat ends, whether "until" says so or not.
+    "Repeat these 2 rows 14 more times: 30 rows total.": ("total",),
+    "Work rows 1 and 2 4 times in total, until you have 18 sts.": ("until",),
+    "Rep last 2 rnds until there are 28 sts on each needle, 56 altogether.": ("altogether",),
+    # "Until measures same as back to shoulder" is of the piece; "as for back" is worked; rounds in stockinette are every round.
+    "Cont even until armhole measures same as back to beg of shoulder shaping.": ("armhole",),
+    "Knit as for back until piece measures 12 cm.": ("knit",),
+    "Continuing in MC, knit 1 round.": ("continuing",),
+    "Knit every round, at the same time inc 1 st at each end of 5th and every foll 8th round until there are 66 sts.": ("every",),
+    "Knit until body measures 30 cm down from underarm.": ("down",),
     # The head names the rows, and the change falls on each of them whether that is said again or not.
     "Rows 1 and 2: Cast off 4 sts at the beginning of each row.": ("each",),
     "Rows 3-6: Inc 1 st at each end of every row.": ("every",),
