@@ -119,7 +119,7 @@ def _work_mirrored(drafts: list[DraftRound], skip: int, instruction: AsPart, nee
         needles.miss(place, told, "Write its rows out.", anywhere=True)
         return
     rows = [_row(draft) for draft in drafts]
-    _shift_edges(rows)
+    _shift_edges(rows, skip)
     needles.warn(place, _TOLD)
     needles.flat = True
     for row in rows[skip:]:
@@ -162,8 +162,11 @@ def _row(draft: DraftRound) -> _Row:
     return _Row(draft=draft, edge=edge, body=runs[1:] if edge is not None else runs)
 
 
-def _shift_edges(rows: list[_Row]) -> None:
+def _shift_edges(rows: list[_Row], done: int) -> None:
     """Move what is bound off or cast on at the beginning of a row to the row after it, exchanging the two.
+
+    Nothing comes into one of the rows that are done already: there each edge comes a row later than the one
+    before it.
 
     The last step of a shoulder binds off all that is left, two rows after the step before it. It comes a row
     later like the others, since its edge is at the beginning of that row.
@@ -182,8 +185,26 @@ def _shift_edges(rows: list[_Row]) -> None:
         other = rows[at + 1]
         for one in (row, other):
             one.taken = one.edge.times if one.edge is not None and one.edge.stitch == "bo" else 0
+        if at < done and other.edge is not None:
+            carried, row.edge = row.edge, None
+            at = _carry_on(carried, rows, at + 1)
+            continue
         row.edge, other.edge = other.edge, row.edge
         at += 2
+
+
+def _carry_on(carried: Run, rows: list[_Row], at: int) -> int:
+    """Put an edge into a row, that row's into the one after it, and so on; return the row behind the last."""
+    moved: Run | None = carried
+    while moved is not None:
+        draft = rows[at].draft if at < len(rows) else None
+        if at == len(rows) or (draft is not None and not draft.after):
+            rows.insert(at, _Row(draft=None, edge=None, body=()))
+        row = rows[at]
+        row.taken = row.edge.times if row.edge is not None and row.edge.stitch == "bo" else 0
+        moved, row.edge = row.edge, moved
+        at += 1
+    return at
 
 
 def _ends_in_step(rows: list[_Row]) -> bool:
@@ -207,6 +228,10 @@ def _work_row(row: _Row, place: Span, needles: Needles) -> bool:
         needles.needle_mm, needles.fabric = draft.needle_mm, draft.fabric
         needles.remarks.extend(_OTHER_SIDE.sub(_exchanged, remark) for remark in draft.remarks)
         if draft.bound_off is not None:
+            if draft.before != needles.count and not needles.counting.lost:
+                told = f"from the other edge {needles.count} stitches are left, not {draft.before}."
+                needles.miss(place, told, "Write the rows of this side out.", anywhere=True)
+                return False
             how = "draw" if draft.codes == {"draw"} else "bind off"
             work(BindOff(draft.bound_off, place, how=how), needles)
             return len(needles.findings) == before

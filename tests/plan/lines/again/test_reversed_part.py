@@ -167,3 +167,24 @@ def test_the_other_side_of_a_neck_is_taken_back_first() -> None:
     neck = ("== left front", "CO 30 sts. Work flat.", "Work 4 rows in st st.", "Bind off center 10 sts, work to end.", "Hold sts beyond gap.")
     lines = (*neck, "Bind off 1 st at neck edge of next row.", "Work 1 row in st st.", "Bind off.", "Complete like other side, reversing shaping.")
     assert rows(*lines)[-5:] == ["RS return 10 from the holder", "WS purl", "RS knit", "WS bind off 1, p9", "RS bind off"]
+
+
+@pytest.mark.parametrize("steps", [1, 2])
+def test_a_neck_edge_behind_the_shoulder_of_the_row_that_parts_the_sides_is_bound_off_on_both(steps: int) -> None:
+    """The 4 stitches of the neck edge went into the row in which the other side is taken up: 11 were left for the shoulder, in
+    silence. By hand: 7 at the shoulder, 4 at the neck and what is left, on both sides, a row later on the second."""
+    lines = (
+        "== left front",
+        "CO 65 sts. Work flat.",
+        "Work 4 rows in st st.",
+        f"Next row (RS): Bind off 7 sts, k until there are {11 if steps == 1 else 18} sts on right needle and turn, leaving rem sts on a holder.",
+        "Bind off 4 sts at beg of next row.",
+        *(["Bind off 7 sts at beg of next row.", "Purl 1 row."] if steps == 2 else []),
+        "Bind off rem 7 sts.",
+        f"With RS facing, rejoin yarn to rem sts, bind off centre {29 if steps == 1 else 15} sts, k to end.",
+        "Complete to match first side, reversing shaping.",
+    )
+    two = ["WS bind off 7, p7"] if steps == 2 else []
+    first = [f"WS bind off 7, p{11 if steps == 1 else 18}", f"RS bind off 4, k{7 if steps == 1 else 14}"]
+    told = rows(*lines)
+    assert told[-5 if steps == 2 else -3 :] == [*first, *two, *(["RS knit"] if two else []), "WS bind off"]
