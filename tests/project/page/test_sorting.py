@@ -122,7 +122,8 @@ def pages(draw: st.DrawFn) -> tuple[str, list[str]]:
         if which == "work":
             words = draw(st.sampled_from(INSTRUCTIONS))
             said.append(words)
-            if rows and rows[-1].endswith(".") and draw(st.integers(0, 3)) == 0:
+            alone = words[0].isdigit() and rows and rows[-1] in FRONT  # a count behind a gauge is of the gauge
+            if rows and rows[-1].endswith(".") and not alone and draw(st.integers(0, 3)) == 0:
                 rows[-1] += f" {words}"
                 continue
             width = draw(st.sampled_from([0, 0, 24, 40]))
