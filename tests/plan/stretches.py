@@ -1,7 +1,9 @@
 """Short stretches of a page in which what came before changes what a line means, each with its meaning as a knitter works it out.
 
 The meanings were written by hand before any of them was read by the program. Source: common practice. The form is that of
-`lookalikes`; `== name` begins a part of its own. It is long because it is a table.
+`lookalikes`; `== name` begins a part of its own. Altered since: "every 4th row" that falls on the right side has the second reading
+that `lookalikes` gives it; three stretches that were thought to need a refusal have the meaning that they have word by word, two of them
+with what has to be told. It is long because it is a table.
 """
 
 from __future__ import annotations
