@@ -56,6 +56,7 @@ def test_garter_stitch_is_shaped_on_either_side() -> None:
         ("Row 1 (RS): Knit.\nRow 2: Purl.\nRow 3: Knit.\nRow 4: Purl.", "Rep rows 1-2 twice.", 0),
         ("Row 1: Knit.\nRow 2: Knit.\nRow 3: Knit.", "Rep rows 1-3 twice.", 0),
         ("Work 4 rows in k2, p2 rib.\nWork 2 rows in st st.", "Rep last 3 rows once.", 1),
+        ("Rows 1 and 4: *K2, p2; rep from * to end.\nRow 2: Purl.\nRow 3: Knit.\nRow 5: Knit.", "Rep rows 1-5 once.", 1),
         ("Row 1 and 4: *K2, p2; rep from * to end.\nRows 2 and 3: *P2, k2; rep from * to end.", "Rep rows 1-4 twice.", 0),
     ],
 )
