@@ -111,16 +111,21 @@ def _rib(instruction: WorkRounds, needles: Needles) -> tuple[Template, ...] | No
     if not needles.flat:
         return (row,)
     looks = Template((Until("pattern", "end", None, None, place),), place)
-    _begin_rib((row, looks), knit, purl, needles)
+    second = instruction.first is not None and instruction.first.of(needles.size) % 2 == 0
+    _begin_rib((row, looks), knit, purl, needles, wrong=needles.wrong != second)
     return (row, looks)
 
 
-def _begin_rib(cycle: tuple[Template, ...], knit: int, purl: int, needles: Needles) -> None:
-    """Leave the fabric below: a rib in rows stands by itself, also on a ridge that breaks into the rows."""
+def _begin_rib(cycle: tuple[Template, ...], knit: int, purl: int, needles: Needles, *, wrong: bool) -> None:
+    """Leave the fabric below: a rib in rows stands by itself, also on a ridge that breaks into the rows.
+
+    Its row 1 is for the side that comes next, or for the other where the line begins with a 2nd row
+    (`wrong`: it is for the wrong side).
+    """
     here, fits = len(needles.drafts), needles.count // (knit + purl) + 1
     row = [(KNIT,) * knit + (PURL,) * purl for _ in range(fits)]
     cells = [cell for pair in row for cell in pair][: needles.count]
-    if needles.wrong:
+    if wrong:
         cells = [PURL if cell == KNIT else KNIT for cell in reversed(cells)]
     needles.established = Established(
         cycle=cycle, start=here, end=here, reached=here, columns=[(cell,) for cell in cells]

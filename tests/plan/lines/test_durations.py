@@ -343,3 +343,11 @@ def test_from_the_start_of_a_part_is_from_there() -> None:
     work = "Cast on 40 sts.\nJoin in the round.\nKnit 10 rounds.\n  - name: leg\n    work: |\nKnit 4 rounds.\nKnit until piece measures 10 cm from start of leg.\nBind off."
     text = project(work).replace("        - name: leg\n          work: |", "  - name: leg\n    work: |")
     assert len(plan_of(text).rounds) == 1 + 38 + 1
+
+
+def test_a_rib_begun_with_its_second_row_has_its_first_on_the_other_side() -> None:
+    """Begun with row 1 on the wrong side, the band shows purl stitches at both ends. Source: common practice."""
+    rows = "Cast on 14 sts. Work flat.\nRow 1 (RS): Knit.\nWork 2 rows in k2, p2 rib, beginning with row "
+    begun = [plan_of(project(f"{rows}{number}.")).rounds[-2].phrase for number in (1, 2)]
+    worked = ["".join(run.stitch * run.times for run in flatten(phrase)) for phrase in begun]
+    assert worked == ["kkppkkppkkppkk", "ppkkppkkppkkpp"]

@@ -95,7 +95,7 @@ ONE_FORM: tuple[Synonym, ...] = (
     row("even|straight", rf"\b(?:work|cont(?:inue)?)\s+(?:even|straight)\s+({_LISTED}|(?:one|two|three|four|five|six|seven|eight|nine|ten))\s+((?:more\s+)?{ROUND})(?:\s+(?:even|straight|without\s+shaping))?", r"work \1 \2 even", "Work even 4 rounds."),
     row("across", r"\b(knit|purl)\s+across\s*,\s*(?=(?:inc|dec)(?:reas)?)", r"\1, ", "Next row: Knit across, inc 6 sts evenly."),
     row("with", r"\b(beg(?:in(?:ning)?)?|start(?:ing)?)\s+with\s+(?=(?:k|p|knit|purl|rs|ws)\s+row\b)", r"\1 with a ", "Beg with p row, work 6 rows in st st."),
-    row("rib", r"[(\[]\s*(k\s?\d+)\s*,?\s*(p\s?\d+)\s*[)\]]\s*(?=rib)", r"\1, \2 ", "Work 8 rows in [K2, P2] rib."),
+    row("rib", r"[(\[]\s*(k\s?\d+)\s*[.,]?\s*(p\s?\d+)\s*[)\]]\s*(?=rib)", r"\1, \2 ", "Work 8 rows in [K2, P2] rib."),
     row("turn;", r"\bturn\s*;\s*(?=leav)", "turn, ", "Next row: K20, turn; leave rem sts unworked."),
     row("knit all", rf"\bknit\s+(?=all\s+\d+\s+{ROUND}\s+of\b[^.;]*\bchart\b)", "work ", "Knit all 20 rnds of Chart A."),
     row("as given|as worked|as described", r"\bas\s+(?:given|worked|described)\s+for\s+(?=(?:the\s+)?(?:back|front|left|right|first|second|sleeve|body)\b)", "as for ", "Work as given for Back to armhole, ending with a WS row."),

@@ -12,7 +12,7 @@ from stepper.project.rewording.synonym import HELD_BY, OFF, ROUND, STS, N, Synon
 _PART = r"(?:(?:(?:left|right)\s+)?front|back|body|sleeves?)"
 _RIB = r"(?:k\.?\s?\d{1,2}\s*,\s*p\.?\s?\d{1,2}\s+)?rib(?:bing)?"
 _RIBBED = rf"(?:{_PART}|hem|cuffs?)"
-_AS_GIVEN = r"as\s+(?:(?:given|worked|set|directed|described|instructed)\s+)?(?:for|on|at)\s+(?:the\s+)?"
+_AS_GIVEN = r"as\s+(?:(?:(?:given|worked|set|directed|described|instructed)\s+)?(?:for|on|at)\s+(?:the\s+)?)?"
 _UP_TO = r"(?=\s+(?:to|until|as\s+far\s+as|up\s+to)\b)"
 _STEP = r"(?P<said>for\s+(?:the\s+)?(?:first|left|right|second|other)\s+(?:side|front|shoulder|half)(?:\s+(?:of\s+(?:the\s+)?)?neck)?)"
 _REJOIN = r"(?:re-?join|join|join\s+in|attach)\s+(?:the\s+)?(?:yarn|wool)"

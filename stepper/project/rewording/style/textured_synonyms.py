@@ -39,6 +39,8 @@ TEXTURED: tuple[Synonym, ...] = (
 _ROW_OF_RIB = rf"beg(?:in(?:ning)?)?\.?\s+with\s+(?:an?\s+|the\s+)?(?:{ROUND}\s+(\d{{1,2}})|(\d{{1,2}})(?:st|nd|rd|th)\s+{ROUND})(?:\s+of\s+(?:the\s+)?rib)?"
 
 RIBS_BEGUN: tuple[Synonym, ...] = (
+    row("rib", rf"^(\s*){_ROW_OF_RIB}\s*,?\s+(work)\s+({N}\s+{ROUND})\s+(?:in\s+)?((?:k\s?\d+\s*,?\s*p\s?\d+|\d\s?x\s?\d)\s+rib(?:bing)?){END}", r"\1\4 \5 in \6 beginning with row \2\3", "Beg with a 2nd row, work 5 rows in k1, p1 rib."),
+    row("rib", rf"^(\s*){_ROW_OF_RIB}\s*,?\s+(work\s+in\s+(?:k\s?\d+\s*,?\s*p\s?\d+|\d\s?x\s?\d)\s+rib(?:bing)?)\s+(?=for\b|until\b)", r"\1\4 beginning with row \2\3 ", "Beg with a 2nd row, work in k2, p2 rib for 6 cm."),
     row("as-", rf"^(\s*){_ROW_OF_RIB}\s*,?\s+(work\s+in\s+as-[a-z ]+?rib)\s+(?=for\b|until\b)", r"\1\4 beginning with row \2\3 ", "Beg with a 2nd row, work 5 rows in rib as given for back."),
     row("as-", rf"(\bwork\s+in\s+as-[a-z ]+?rib)\s+((?:for|until)\s+[^.;,]*?)\s*,\s*{_ROW_OF_RIB}{END}", r"\1 beginning with row \3\4 \2", "Work 5 rows in rib as given for back, beg with a 2nd row."),
 )  # fmt: skip

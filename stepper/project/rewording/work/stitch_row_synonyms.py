@@ -72,6 +72,9 @@ STITCH_ROWS: tuple[Synonym, ...] = (
     row("turn|altern|contin|through", r"(:\s*|^\s*)((?:[kp](?:nit|url)?\s?\d{1,2}(?:\s+tbl)?\s*,\s*)+[kp](?:nit|url)?\s?\d{1,2}(?:\s+tbl)?)\s*,?\s+(?:in\s+turn|alternately|alternating|continuously|throughout)" + _END, r"\1*\2; rep from * to end", "Rib pattern: K2, p2 in turn."),
     row("contin|always|throughout", r"(\brep(?:eat)?\.?\s+from\s+\*)\s*,?\s+(?:continuously|always|throughout)" + _END, r"\1 to end", "Rnd 1: *K1, p1, rep from * continuously."),
     row("always|contin|throughout", rf"^(?=.*\b(?:always|continuously|throughout)\b)(\s*)(?:always\s+)?(rep(?:eat)?)\s+(these\s+{N}\s+{ROUND}|{ROUND}\s+\d+\s*(?:-|to|and|&)\s*\d+)(?:\s+(?:always|continuously|throughout))?(?=\s*\.?\s*$)", r"\1\2 \3 for pattern", "Always repeat rows 1-8."),
+    row("tbl|back loop", r"(\bin\s+)(?:1\s?x\s?1\s+)?rib(?:bing)?\s*\(\s*k\s?1?\s?(?:tbl|through\s+(?:the\s+)?back\s+loop)\s*,\s*p\s?1\s*\)", r"\1twisted rib", "Work in 1x1 ribbing (k1 tbl, p1) for 4 cm."),
+    row("flat", r"^(\s*)work\s+(flat|back\s+and\s+forth(?:\s+in\s+rows)?)\s+(?=in\s+(?:\d\s?x|k\s?\d|rib|st\b|stock|garter|moss|seed|patt))", r"\1Work \2. Work ", "Work flat in 1x1 rib for 8 rows, ending with a WS row."),
+    row("more", rf"(\b(?:knit|purl|work)\s+(?:1|one|2|two|3|three))\s+({ROUND})\s+more(?=\s*[.,;]|\s*$)", r"\1 more \2", "Purl 1 rnd, knit 1 rnd, then purl 1 rnd more."),
     # --- rows by what the stitches show ---
     *(
         row(
