@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 
 from stepper.project.grammar import abbreviations
+from stepper.project.page.abbreviation_lists import lists_abbreviations
 from stepper.project.page.front_values import YARN_WORDS
 from stepper.project.page.headings import Heading, is_clutter
 from stepper.project.page.orders import LONGEST, casts_on, has_row_head, holds_instruction, is_order
@@ -129,7 +130,9 @@ _COLUMN = regex(rf"^\W*(?:[\w/]+\W+){{0,3}}{_MEASURE}\W*$", re.I)
 _SIZES = regex(
     r"^\W*(?:(?:shoe|foot|garment|dress|child(?:ren)?'?s?|adult|women'?s|men'?s)\s+)?(?:sizes?"
     r"|sizing)\b|\bto\s+fit\b|^\W*one\s+size\b|^(?:[\s,/(\[]*+\b(?:\d?X{0,3}[SML]|\dX|small|medium|large"
-    r"|one\s+size)\b[\s,/)\]]*+){2,}$",
+    r"|one\s+size)\b[\s,/)\]]*+){2,}$"
+    r"|^[\s(]*(?:\d?X{0,3}[SML]|\dX)\s*[{\[(](?:\s*(?:\d?X{0,3}[SML]|\dX)\s*[-,:/]?){1,9}[}\])]\s*$"
+    r"|^\W*\d{1,2}(?:\s*[-/\u2013]\s*\d{1,2})?(?:[\s|,:]+\d{1,2}(?:\s*[-/\u2013]\s*\d{1,2})?){1,9}[\s|]*(?:years?|yrs?|months?|mths?)\.?$",
     re.I,
 )
 _LETTERED = regex(
@@ -215,7 +218,8 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
         return ""
     shown = _shown(sentence)
     if context == "materials":
-        return shown if shown in ("yarn", "needles", "notions") else "" if _is_unnamed(sentence) else context
+        named = ("yarn", "needles", "notions", "sizes")
+        return shown if shown in named else "" if _is_unnamed(sentence) else context
     sized = context in ("sizes", "finished measurements")
     if sized and not _SIZES.match(sentence) and (_TABLE.match(sentence) or _COLUMN.match(sentence)):
         return "finished measurements"
@@ -233,6 +237,8 @@ def _means_something(sentence: str, context: str) -> bool:
     """Return whether a sentence is an abbreviation and its meaning."""
     if has_row_head(sentence) or casts_on(sentence):
         return False
+    if context != "chart" and lists_abbreviations(sentence):
+        return True
     if context == "yarn" or (context != "abbreviations" and _LETTERED.match(sentence)):
         return False
     if context != "abbreviations":

@@ -76,6 +76,11 @@ _CLUTTER = regex(
     r"^(?:(?:page|p\.)\s*\d+(?:\s*(?:of|/)\s*\d+)?|\d{1,3}|\d+\s*/\s*\d+|-\s*\d+\s*-|https?://\S+|www\.\S+"
     r"|(?:tech(?:nical(?:ly)?)?[\s-]+edit\w*|test[\s-]+knit\w*|photograph\w*|photos?|illustrations?|layout)\s*(?:\bby\b|:).*"
     r"|thank(?:s|\s+you)(?:\s+so\s+much|\s+very\s+much)?\s+for\s+(?:supporting|buying|purchasing|choosing|knitting|reading|testing|your)\b[^:]*"
+    r"|(?:[^.;:*\d]{0,70}\W)?page\s+(?:\d{1,2}|one|two|three|four|five|six)\s+of\s+(?:\d{1,2}|one|two|three|four|five|six)(?:\W[^.;:*\d]{0,70})?"
+    r"|(?:leaflet\s+|design\s+)?no\.?\s?\d{3,5}|[a-z][a-z._-]{2,40}(?:\s[a-z._-]{2,20}){0,2}\s*[|·•]\s*v\.?\s?\d+(?:\.\d+){0,2}"
+    r"|(?:made\s+with\s+love\W+)?tag\s+(?:us|me|your\s+\w+)(?:\s+(?:with\s+)?[#@]\w+|\s+on\s+[a-z]+)?\W*"
+    r"|(?:made|knitted)\s+with\s+love\W*"
+    r"|(?-i:[A-Z]{3,}\s+[A-Z]{3,})\s+(?:knits\s+and|lives|designs|teaches)\b[^;:*\d]{0,160}"
     r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•\s]{3,})$",
     re.I,
 )

@@ -75,7 +75,7 @@ _EVERY = regex(
     re.I,
 )
 _SAID = regex(
-    rf"\b\d+\s+(?:more\s+)?{_ROUND}\b|\b{_ROUND}\s+\d+\b|\b\d+\s+(?:inc|dec)\w*\b|\bat\s+the\s+same\s+time\b"
+    rf"\b\d+\s+(?:more\s+)?{_ROUND}\b|\b{_ROUND}\s+\d+\b|\b\d+\s+(?:inc(?!h)|dec)\w*\b|\bat\s+the\s+same\s+time\b"
     rf"|\b(?:{_ORDINAL}|every|each|other|alt\w*|next|last|foll\w*)\s+(?:(?:\d+|other|alt\w*|foll\w*"
     rf"|[rw]s)\s+)*{_ROUND}\b"
     r"|\b(?:two|three|four|five|six|\d+)\s+times\b|\btwice\b|\bonce\s+more\b|\brib(?:bing)?\s+\d"

@@ -139,3 +139,19 @@ def test_how_a_shawl_grows_is_told_and_not_knitted() -> None:
         "Increase 4 sts on every RS row.",
     ):
         assert kind_of(order) == ""
+
+
+@pytest.mark.parametrize(
+    ("row", "context", "kind"),
+    [
+        ("2-3 | 4-5 | 6-7 | 8-9 years", "", "sizes"),
+        ("3-6, 6-12, 12-18 months", "", "sizes"),
+        ("XS {S-M-L-XL-2XL}", "", "sizes"),
+        ("Sizes XS S M L XL 2XL", "materials", "sizes"),
+        ("US 6 [4 mm] circular needle, 32 inches or longer", "needles", "needles"),
+        ("2 4 6 rows", "", ""),
+    ],
+)
+def test_sizes_and_needles_in_odd_print(row: str, context: str, kind: str) -> None:
+    """Ages between strokes, letters in braces, "32 inches", which is no increase."""
+    assert kind_of(row, context) == kind

@@ -34,7 +34,7 @@ _ANY_PIECE = (
 )
 """What a page may call a piece that is made twice: "Earflaps (make 2)"."""
 _RIBBED = r"(back|front|body|sleeves?|hem|cuffs?)"
-_AS_GIVEN = rf"as\s+(?:(?:given|worked|set|directed|described)\s+)?(?:for|on|at)\s+(?:the\s+)?{_RIBBED}\b"
+_AS_GIVEN = rf"as\s+(?:(?:given|worked|set|directed|described)\s+)?(?:(?:for|on|at)\s+)?(?:the\s+)?{_RIBBED}\b"
 _LIKE_PART = (
     r"(?:(?:on|for|that\s+of)\s+)?(?:the\s+)?(back|(?:(?:left|right)\s+)?front)\s+(?:up\s+)?to\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+)?"
     r"(?:the\s+)?(shoulder|armhole|neck|underarm)s?(?:\s+shapings?)?"
@@ -63,6 +63,36 @@ AGAIN: tuple[Synonym, ...] = (
         "Make another sock.",
     ),
     row(
+        "need two|need a pair|need 2|knit two of|make two of|knit 2 of|make 2 of",
+        rf"{_START}(?:(?:you(?:'ll|\s+will)?\s+need|knit|make|work)\s+(?:two|2|a\s+pair)\s+of\s+(?:these|them|those)|you(?:'ll|\s+will)?\s+need\s+a\s+pair){_STOP}",
+        r"\1make again 1",
+        "You need two of these.",
+    ),
+    row(
+        "same|alike|ditto",
+        rf"{_START}(?:(?:now\s+)?(?:work|make|knit|do)\s+)?(?:the\s+)?(?:second|other)(?:\s+one)?\s+(?:is\s+)?(?:(?:worked|made|knit|knitted|done)\s+)?(?:(?:just|exactly)\s+)?(?:the\s+same|alike|ditto|in\s+the\s+same\s+way){_STOP}",
+        r"\1make again 1",
+        "The other one is just the same.",
+    ),
+    row(
+        "from here",
+        rf"{_START}(?:work|cont(?:inue)?)\s+as\s+(?:(?:given\s+)?for\s+)?(?:the\s+)?((?:left|right|first|second)\s+(?:front|side|mitten|mitt|glove|sock|shoulder))\s+from\s+here(?:\s+on)?\b",
+        r"\1complete as for \2",
+        "Work as Left Front from here, reversing all shapings.",
+    ),
+    row(
+        "to match",
+        rf"{_START}cont(?:inue)?\s+to\s+(?:match|correspond\s+(?:with|to))\s+(?:the\s+)?(?=(?:left|right|first)\s+(?:front|side|sleeve|shoulder)\b)",
+        r"\1complete to match ",
+        "Continue to match left front, reversing all shapings.",
+    ),
+    row(
+        "like",
+        rf"{_START}(?:complete|finish)\s+it\s+(?=(?:like|as|to\s+match|to\s+correspond)\b)",
+        r"\1complete ",
+        "Finish it like the left side.",
+    ),
+    row(
         "complete|finish|work",
         rf"{_START}(?:complete|finish)\s+(?:(?:this|second|other)\s+(?:side\s+)?)?(?:to\s+(?:match|correspond\s+(?:with|to))|as\s+(?:given\s+)?for|(?:the\s+)?same\s+as|like|as)\s+{_SIDE}",
         r"\1complete like other side",
@@ -84,6 +114,12 @@ AGAIN: tuple[Synonym, ...] = (
 """The rows, in the order tried."""
 
 DIVIDED: tuple[Synonym, ...] = (
+    row(
+        "rib as|ribbing as",
+        rf"((?:^|[.:]|\band)\s*)(?:(?:work|cont(?:inue)?|knit)\s+)?(?:in\s+)?rib(?:bing)?\s+{_AS_GIVEN}\s+for\s+({LONG}|{N}\s+{ROUND})",
+        r"\1work in as-\2 rib for \3",
+        "Work in rib as for back for 6 cm.",
+    ),
     row(
         "rib as|ribbing as",
         rf"\b(work|cont(?:inue)?)\s+({LONG}|{N}\s+{ROUND})\s+in\s+rib(?:bing)?\s+{_AS_GIVEN}",
