@@ -73,7 +73,7 @@ def lists_abbreviations(text: str) -> bool:
         each = [(match["key"], match["words"]) for match in found if match is not None]
         alike = sum(key[0].lower() == words[0].lower() for key, words in each)
         meant = sum(bool(_MEANT.match(words)) for _, words in each)
-        return min(alike, meant) >= _ALIKE * len(each)
+        return bool(min(alike, meant) >= _ALIKE * len(each))
     return head is not None and _only_names(body)
 
 

@@ -39,11 +39,11 @@ _ALSO: Final = (
 )
 """More of it, each with the thing it is done to."""
 _TOKEN: Final = (
-    rf"(?:\d+(?:st|nd|rd|th)|{_L}|(?:{_LONG}|the|an?|at|on|in|of|from|to|be|is|come|comes|will|with|and|first|last|second|third|fourth|fifth|sixth|seventh|one|others?|rem(?:ain(?:ing|der))?|evenly|spaced|apart|equally|between|these|this|that|same|"
+    rf"(?:(?<!\d)(?:\d+(?:st|nd|rd|th)(?![a-z])|\d+(?:\.\d+)?(?:\s?[\u00bd\u00bc\u00be])?(?!\d)|[\u00bd\u00bc\u00be])|(?<![a-z])(?:{_LONG}|the|an?|at|on|in|of|from|to|be|is|come|comes|will|with|and|first|last|second|third|fourth|fifth|sixth|seventh|one|others?|rem(?:ain(?:ing|der))?|evenly|spaced|apart|equally|between|these|this|that|same|"
     r"lower|upper|top|bottom|front|left|right|neck|neckband|hem|cast-?\s?on|edges?|edging|border|up|down|above|below|safety|pin|pins|start|beginning|centre|center|shaping|buttons?|buttonholes?|bands?|button|side|along|for|girl|boy|just)(?![a-z]))"
 )
 _MARKED: Final = (
-    rf"(?:with\s+pins\s*,?\s*)?(?:mark|place\s+(?:markers?|pins))\s+(?:(?:the\s+|out\s+)?(?:positions?|places?)\s+)?(?:of|for)\s+(?:the\s+)?(?:{_L}\s*)?buttons?\b(?:[\s,;:()\[\]]*(?<![a-z]){_TOKEN})*[\s)\]]*"
+    rf"(?:with\s+pins\s*,?\s*)?(?:mark|place\s+(?:markers?|pins))\s+(?:(?:the\s+|out\s+)?(?:positions?|places?)\s+)?(?:of|for)\s+(?:the\s+)?(?:{_L}\s*)?buttons?\b(?:[\s,;:()\[\]/-]*{_TOKEN})*[\s)\]]*"
 )
 """Where buttons will sit, marked on a finished band."""
 _LABEL: Final = (

@@ -8,6 +8,7 @@ from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import reads
 from stepper.project.rewording.remarks.idle import is_idle
 from stepper.project.rewording.remarks.making_up import makes_up
+from tests.hanging import hung_on, needs_clock
 from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 
 MADE_UP = (
@@ -115,3 +116,10 @@ def test_no_order_in_other_words_is_taken_for_one(sentence: str) -> None:
     plain = made_plain(sentence).strip(" .()")
     assert not makes_up(plain)
     assert not is_idle(made_plain(sentence))
+
+
+@needs_clock
+@pytest.mark.parametrize("again", ["1 ", "4 (", "first ", "a, ", "\u00bd "])
+def test_a_word_or_number_said_again_is_told_at_once(again: str) -> None:
+    """Where buttons sit is told by words in any order, each of which may come again."""
+    assert not hung_on([makes_up], f"Mark positions for 6 buttons {again * 60}~")
