@@ -28,6 +28,10 @@ _AS_THEY_LOOK = regex(
     r"purls?\b",
     re.I,
 )
+_HALVES = regex(
+    r"(?=.*\b(?:instep|top\s+of\b.*\bfoot)\b)(?=.*\bpatt)(?=.*\b(?:sole|bottom\s+of\b.*\bfoot)\b)", re.I
+)
+"""Words that give the two halves of a foot their fabrics: "instep in pattern, sole in St st"."""
 _EDGE = 3
 """Stitches at an edge that are looked at for the fabric which new ones are said to be taken into."""
 
@@ -43,6 +47,8 @@ def check_fabric_said(block: list[Line], needles: Needles, begin: int) -> None:
     for line in block:
         _check_taken_into(line, needles)
         _check_as_they_look(line, needles, begin)
+        if any(_HALVES.search(words) for words in line.said):
+            _check_halves(line, needles)
         manners = {one.manner for one in line.sentences if isinstance(one, WorkRounds)}
         said = [words for words in line.said if _KNIT.search(words)]
         drafts = [draft for draft in needles.drafts[begin:] if draft.line == line.place.line and draft.before]
@@ -76,6 +82,19 @@ def _hold_against(words: str, manner: str, line: Line, needles: Needles, *, flat
             line.place,
             f'"{words}" is said of rows; in the round every round of stockinette is knitted.',
         )
+
+
+def _check_halves(line: Line, needles: Needles) -> None:
+    """Report a foot whose sole is no plain half of the round, or whose instep has no pattern."""
+    try:
+        columns, _ = columns_of(needles)
+    except UnknownFabricError:
+        columns = []
+    plain = "".join("k" if set(column) == {KNIT} else "." for column in columns)
+    stretch = max(map(len, (plain * 2).split(".")), default=0)
+    if "." not in plain or stretch * 4 < len(plain):
+        told = "an instep in pattern and a plain sole are gone on with, and the rounds before have not both."
+        needles.report(line.place, told, "Write the round out.")
 
 
 def _check_taken_into(line: Line, needles: Needles) -> None:

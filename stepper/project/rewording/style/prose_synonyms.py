@@ -28,7 +28,10 @@ _HELD_IN = r"(?:(?:the|both|left|right|front|back|body|sleeves?|sides?|needles?|
 _WORDS = {
     "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10,
 }  # fmt: skip
-_LARGER = {"eleven": 11, "twelve": 12, "fifteen": 15, "sixteen": 16, "twenty": 20}
+_LARGER = {
+    "eleven": 11, "twelve": 12, "thirteen": 13, "fourteen": 14, "fifteen": 15, "sixteen": 16, "seventeen": 17, "eighteen": 18,
+    "nineteen": 19, "twenty": 20,
+}  # fmt: skip
 _FABRICS = (
     r"(?:(?:rev(?:erse)?\.?\s+)?(?:st\.?\s?st\.?|stockinette(?:\s+st(?:itch)?\.?)?|stocking\s+st(?:itch)?\.?)"
     r"|garter(?:\s+st(?:itch)?\.?)?|(?:seed|moss)\s+st(?:itch)?\.?|[1-9]\s?x\s?[1-9]\s+rib(?:bing)?)"
@@ -40,6 +43,10 @@ _LENGTH = rf"(?:piece|work|it)\s+measures\s+{LONG}"
 
 PROSE: tuple[Synonym, ...] = (
     # --- numbers in words ---
+    *(
+        row(word, rf"\b{word}\b(?=\s*(?:[(,][\w\s,]*)?\)\s*(?:more\s+)?times\b)", str(number), f"Rep rows 1 and 2 {word} ({word}, {word}) more times.")
+        for word, number in (_WORDS | _LARGER).items()
+    ),
     *(
         row(word, rf"\b{word}\s+(?=inch(?:es)?\b|cms?\b|centimet(?:er|re)s\b)", f"{number} ", f"Work in k1, p1 rib for {word} inches.")
         for word, number in _WORDS.items()

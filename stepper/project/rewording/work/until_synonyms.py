@@ -10,8 +10,8 @@ _MANNER = (
 )
 _GO_ON = r"(?:cont(?:inue)?|work|keep\s+on|carry\s+on|proceed|go\s+on)(?:\s+(?:working|dec(?:reas)?ing|shaping|to\s+(?:dec(?:rease)?|work)))?"
 _LESS = (
-    r"(?:working|having|with|knitting|leaving|and\s+work(?:ing)?)\s+(?:1|one)\s+(?:st|stitch)\s+(?:less|fewer)\s+between\s+(?:the\s+)?dec(?:rease)?s"
-    r"(?:\s+(?:each\s+time|(?:on|in|at)\s+(?:each|every)(?:\s+(?:foll(?:owing)?|subsequent|succeeding|successive))?\s+dec(?:rease|reasing)?\s+(?:round|rnd|row)))?"
+    r"(?:working|having|with|knitting|leaving|and\s+work(?:ing)?)\s+(?:1|one)\s+(?:(?:st|stitch)\s+(?:less|fewer)|(?:less|fewer)\s+(?:st|stitch))\s+between\s+(?:the\s+)?dec(?:rease)?s"
+    r"(?:\s+(?:each\s+time|each\s+dec(?:rease|reasing)?\s+(?:round|rnd|row)|(?:on|in|at)\s+(?:each|every)(?:\s+(?:foll(?:owing)?|subsequent|succeeding|successive))?\s+dec(?:rease|reasing)?\s+(?:round|rnd|row)))?"
 )
 _SHAPING = r"(?:\s*,?\s+(?:inc(?:reas)?(?:ing)?|dec(?:reas)?(?:ing)?|shaping)(?:\s+as\s+(?:set|established|before))?)?"
 _DONE = r"(?:(?:have|has)\s+been|are)\s+(?:worked|knitted|knit|completed?)"
@@ -40,13 +40,13 @@ UNTIL: tuple[Synonym, ...] = (
         "Continue decreasing in this way every other round until 16 sts remain.",
     ),
     row(
-        "less between|fewer between",
+        "between",
         rf"(^\s*|[.!]\s*){_GO_ON}(?:\s+{_MANNER})?\s*,?\s+((?:on\s+)?(?:every|each)\s+(?:\S+\s+)?(?:round|rnd|row))\s*,?\s+{_LESS}\s*,?\s+(?=until\s+(?:there\s+are\s+)?{N}\s+{STS})",
         r"\1rep closer dec rnd \2 ",
         "Continue in this manner every 2nd rnd, working 1 st less between decreases each time, until 12 sts remain.",
     ),
     row(
-        "less between|fewer between",
+        "between",
         rf"(^\s*|[.!]\s*){_GO_ON}(?:\s+{_MANNER})?\s*,?\s+{_LESS}\s*,?\s+(?=until\s+(?:there\s+are\s+)?{N}\s+{STS})",
         r"\1rep onwards dec rnd ",
         "Continue in this manner, working 1 st less between decreases on each following dec round, until 12 sts remain.",
