@@ -17,18 +17,22 @@ from typing import Final
 
 from stepper.craft.needles import BARE_SIZE, SIZE, UK_SIZE
 from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.synonym import STS, N
 from stepper.regex import regex
 
-_WITH: Final = r"(?:with|using|working\s+with)\s+(?:the\s+|a\s+|an\s+|your\s+)?"
+_WITH: Final = r"(?:with|using|on|working\s+with)\s+(?:the\s+|a\s+|an\s+|your\s+)?"
 _SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 _FRACTION: Final = r"(?:\d\s?(?:[¼½¾]|[13]/[24])\s?mm(?:\s*\(\s*(?:uk|us|no\.?)\s*\d{1,2}\s*\))?)"
 """A size in millimetres as British pages print it: "3¼mm", "3¼mm (No. 10)"."""
+_WORD: Final = r"(?:smaller|larger|finer|thinner|thicker|coarser|bigger|smallest|largest)"
 _NOUN: Final = r"(?:needles?|ndls?\.?|dpns?|circulars?)"
 _LIKE: Final = (
     r"(?:(?:set\s+of|pair\s+of|two|four|five|2|4|5|short|long|shorter|longer|straight|circular|circ\.?|double[-\s]pointed|"
     r"spare|second|other|single|\d+\s*(?:cm|in\.?|inch(?:es)?|\")(?:\s*/\s*\d+\s*(?:cm|in\.?|inch(?:es)?|\"))?|[,-])\s*)*"
 )
 _CABLE: Final = r"\d+\s*(?:cm|in\.?|inch(?:es)?|\")(?:\s*/\s*\d+\s*(?:cm|in\.?|inch(?:es)?|\"))?"
+_BY_ROLE: Final = r"(?:(?:main|contrast(?:ing)?)\s+(?:colou?r|yarn)(?!\s*[(\[]))"
+"""A yarn by what it is for, where the page gives no letters for it behind."""
 _LONG: Final = rf"(?:\s*\(\s*(?:{_CABLE}(?:\s+long)?|{_CABLE}\s+cable)\s*\))?"
 """How long a circular needle is, in brackets behind it."""
 PLACE: Final = (
@@ -46,12 +50,16 @@ _KINDS: Final = tuple(
         ),
         (
             "sized",
-            rf"{_WITH}(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|finer|thinner|thicker|coarser)(?:\s+|$){_LIKE}{_NOUN})(?=\W|$){_LONG}",
+            rf"{_WITH}(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|{_WORD})(?:\s+|$){_LIKE}{_NOUN})(?=\W|$){_LONG}",
+        ),
+        (
+            "behind",
+            rf"{_WITH}(?P<needle>{_LIKE}{_NOUN}\s+(?:size\s+)?(?:\d+(?:\.\d+)?\s?mm|no\.?\s?\d{{1,2}}\.\d+))(?=\W|$){_LONG}",
         ),
         ("sizeless", rf"(?:with|using|on)\s+(?:the\s+|a\s+|an\s+|your\s+)?{_LIKE}{_NOUN}(?=\W|$)"),
         (
             "yarn",
-            r"(?:with|using)\s+(?:the\s+)?(?:yarn\s+|colou?r\s+)?(?-i:(?P<yarn>MC|CC\d?|[A-Z]))(?=\s*,|\s+and\b|\s+[a-z]|\s*$)",
+            rf"(?:with|using|in)\s+(?:the\s+|your\s+)?(?:yarn\s+|colou?r\s+)?(?P<yarn>(?-i:MC|CC\d?|[A-Z])|{_BY_ROLE})(?=\s*[,.;:]|\s+and\b|\s+[a-z]|\s*$)",
         ),
         (
             "method",
@@ -59,7 +67,7 @@ _KINDS: Final = tuple(
         ),
         (
             "place",
-            rf"(?:beg(?:inning|in)?|start(?:ing)?)\.?\s+(?:at|from|in|on)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\W|$)",
+            rf"(?:beg(?:inning|in)?|start(?:ing)?|commencing)\.?\s+(?:at|from|in|on)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\W|$)",
         ),
     )
 )
@@ -68,7 +76,7 @@ _BARE: Final = tuple(
     for kind, expression in (
         (
             "sized",
-            rf"(?:the\s+|a\s+|an\s+|your\s+)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|smaller|larger|finer|thinner|thicker|coarser)\s+{_LIKE}{_NOUN})(?=\W|$){_LONG}",
+            rf"(?:the\s+|a\s+|an\s+|your\s+)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{_WORD})\s+{_LIKE}{_NOUN})(?=\W|$){_LONG}",
         ),
         ("sizeless", r"dpns?(?=\W|$)"),
         (
@@ -76,7 +84,14 @@ _BARE: Final = tuple(
             rf"(?:re-?)?(?:join|attach)(?:ing)?\s+(?:the\s+|a\s+)?(?:new\s+|working\s+)?yarn"
             rf"(?:\s+(?:at|in)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?<!\band))?(?=\s*,|\s+and\b)",
         ),
-        ("yarn", r"(?:yarn\s+|colou?r\s+)?(?-i:(?P<yarn>MC|CC\d?|[A-Z]))(?=\s*,|\s+and\b|\s*$)"),
+        (
+            "yarn",
+            rf"(?:yarn\s+|colou?r\s+)?(?P<yarn>(?-i:MC|CC\d?|[A-Z])|{_BY_ROLE})(?=\s*[,.;:]|\s+and\b|\s*$)",
+        ),
+        (
+            "behind",
+            rf"(?P<needle>{_LIKE}{_NOUN}\s+(?:size\s+)?(?:\d+(?:\.\d+)?\s?mm|no\.?\s?\d{{1,2}}\.\d+))(?=\W|$){_LONG}",
+        ),
         (
             "method",
             r"(?:the\s+|an?\s+)?(?:[a-z]+[-\s]){1,3}?(?:method|technique|cast-on|bind-off|cast-off)(?=\s*,|\s+and\b|\s*$)",
@@ -108,8 +123,22 @@ def split_opening(text: str, start: int) -> tuple[tuple[tuple[str, int, int], ..
         Kind, start and end of each phrase, in their order, and the offset behind them; None if the sentence
         opens otherwise, or with a phrase of no known kind.
     """
-    at = start
-    found: list[tuple[str, int, int]] = []
+    found, at, open_end = _phrases(text, start)
+    if not open_end:
+        return None
+    acts = _ACTS.match(text, at)
+    if not found or acts is None:
+        return None
+    if sum(kind == "yarn" for kind, _, _ in found) > 1:
+        return None  # two yarns are held together, which is not knitted with one after the other
+    if any(kind == "place" for kind, _, _ in found) and not _HARMLESS.match(text, at):
+        return None  # "beginning at the armhole edge, bind off 5 sts" says which edge is meant
+    return tuple(found), at
+
+
+def _phrases(text: str, start: int) -> tuple[list[tuple[str, int, int]], int, bool]:
+    """Return the phrases from a place on, where they end, and whether a joint stands behind the last."""
+    at, found = start, list[tuple[str, int, int]]()
     while True:
         match, kind = None, ""
         for kinds in (_KINDS, _BARE if found else ()):
@@ -121,24 +150,16 @@ def split_opening(text: str, start: int) -> tuple[tuple[tuple[str, int, int], ..
             if match is not None:
                 break
         if match is None:
-            break
-        group = {"sized": "needle", "yarn": "yarn", "facing": "side"}.get(kind)
+            return found, at, True
+        group = {"sized": "needle", "behind": "needle", "yarn": "yarn", "facing": "side"}.get(kind)
         span = match.span(group) if group else match.span()
         found.append((kind, *span))
-        if kind == "sized" and match.end() > span[1]:
+        if kind in ("sized", "behind") and match.end() > span[1]:
             found.append(("cable", span[1], match.end()))
         joint = _JOINT.match(text, match.end())
         if joint is None:
-            return None
+            return found, match.end(), False
         at = joint.end()
-    acts = _ACTS.match(text, at)
-    if not found or acts is None:
-        return None
-    if sum(kind == "yarn" for kind, _, _ in found) > 1:
-        return None  # two yarns are held together, which is not knitted with one after the other
-    if any(kind == "place" for kind, _, _ in found) and not _HARMLESS.match(text, at):
-        return None  # "beginning at the armhole edge, bind off 5 sts" says which edge is meant
-    return tuple(found), at
 
 
 def write_openings_in_order(line: Reworded) -> Reworded:
@@ -147,6 +168,7 @@ def write_openings_in_order(line: Reworded) -> Reworded:
     Returns:
         The line; the same if no sentence opens with more than the grammar reads as it is.
     """
+    line = _cast_ons_in_order(line)
     text: list[str] = []
     places: list[int] = []
     kept = list(line.kept)
@@ -160,16 +182,7 @@ def write_openings_in_order(line: Reworded) -> Reworded:
         phrases, behind = opening
         text.append(line.text[done : start.end()])
         places.extend(line.places[done : start.end()])
-        for kind, form in _ORDER:
-            for _, first, end in (phrase for phrase in phrases if phrase[0] == kind):
-                before, after = form.split("{}")
-                cable = _CABLE_IN.search(line.text, first, end) if kind == "sized" else None
-                cut = cable.span() if cable is not None else (end, end)
-                kept += [line.text[cut[0] : end].replace('"', " in")] if cable is not None else []
-                text += [before, line.text[first : cut[0]], line.text[cut[1] : end], after]
-                places += [line.places[first]] * len(before)
-                places += [*line.places[first : cut[0]], *line.places[cut[1] : end]]
-                places += [line.places[max(first, end - 1)]] * len(after)
+        _write_in_order(phrases, line, text, places, kept)
         kept += [line.text[first:end].strip(" ()") for kind, first, end in phrases if kind in _SAID]
         done = behind
         if text[-1].endswith(". "):
@@ -184,6 +197,91 @@ def write_openings_in_order(line: Reworded) -> Reworded:
     return replace(line, text="".join(text), places=tuple(places), kept=tuple(kept))
 
 
-_ORDER: Final = (("sized", "Change to {}. "), ("yarn", "With {}, "), ("facing", "With {} facing, "))
+def _cast_ons_in_order(line: Reworded) -> Reworded:
+    """Write what a cast-on says behind it of needles, yarn and manner before it, as an opening would."""
+    for match in reversed(list(_CAST_ON.finditer(line.text))):
+        phrases, at, _ = _phrases(line.text, match.end())
+        at = phrases[-1][2] if phrases else at
+        behind = _BEHIND.match(line.text, at)
+        wanted = {kind for kind, _, _ in phrases}
+        if not wanted & {"sized", "behind", "yarn"} or "facing" in wanted or behind is None:
+            continue
+        number = match["number"] or behind["number"]
+        if number is None or (match["number"] and behind["number"]):
+            continue
+        if sum(kind == "yarn" for kind, _, _ in phrases) > 1:
+            continue
+        text, places, kept = list[str](), list[int](), list(line.kept)
+        _write_in_order(tuple(phrases), line, text, places, kept)
+        kept += [line.text[first:end].strip(" ()") for kind, first, end in phrases if kind in _SAID]
+        head = match.start("act")
+        act = (head, match.end("number") if match["number"] else match.end("act"))
+        count = (behind.start("number"), behind.end("number")) if behind["number"] else (at, at)
+        gap = " " if behind["number"] else ""
+        written = "".join(text) + line.text[slice(*act)].capitalize() + gap + line.text[slice(*count)]
+        at = behind.end("number") if behind["number"] else at
+        line = replace(
+            line,
+            text=line.text[:head] + written + line.text[at:],
+            places=(
+                *line.places[:head], *places, *line.places[slice(*act)], *[line.places[head]] * len(gap),
+                *line.places[slice(*count)], *line.places[at:],
+            ),
+            kept=tuple(kept),
+        )  # fmt: skip
+    return line
+
+
+_CAST_ON: Final = regex(
+    rf"(?:(?<=^)|(?<=[.!:]\s))(?P<act>cast\s+on|co)(?:\s+(?P<number>{N}\s+{STS}))?\s*,?\s+(?=with|using|in\b|on\b)",
+    re.IGNORECASE,
+)
+_BEHIND: Final = regex(
+    rf"(?=\s*(?:[.,;(]|$|and\s+(?:join|divide|distribute|place|work|knit)\b))|\s*:\s*(?P<number>{N}\s+{STS})",
+    re.IGNORECASE,
+)
+
+
+def _write_in_order(
+    phrases: tuple[tuple[str, int, int], ...],
+    line: Reworded,
+    text: list[str],
+    places: list[int],
+    kept: list[str],
+) -> None:
+    """Write needles, yarn and side, and keep how long the needles are."""
+    for kind, form in _ORDER:
+        for name, first, end in (phrase for phrase in phrases if phrase[0] in kind):
+            before, after = form.split("{}")
+            kept += [line.text[first:end]] if name == "behind" else []
+            cable = _CABLE_IN.search(line.text, first, end) if name == "sized" else None
+            cut = cable.span() if cable is not None else (end, end)
+            kept += [line.text[cut[0] : end].replace('"', " in")] if cable is not None else []
+            text += [before, _named(name, line.text[first : cut[0]]), line.text[cut[1] : end], after]
+            places += [line.places[first]] * len(before)
+            written = len(text[-3]) + len(text[-2])
+            same = [*line.places[first : cut[0]], *line.places[cut[1] : end]]
+            places += same if written == len(same) else [line.places[first]] * written
+            places += [line.places[max(first, end - 1)]] * len(after)
+
+
+def _named(kind: str, words: str) -> str:
+    """Return needles with their size before them, and a yarn by its letters."""
+    if kind == "behind":
+        size = _SIZE_BEHIND.search(words)
+        assert size is not None  # its phrase was found by it
+        return f"{size['mm']} mm needles"
+    if kind == "yarn" and _ROLE.match(words):
+        return "MC" if words[0] in "mM" else "CC"
+    return words
+
+
+_SIZE_BEHIND: Final = regex(r"(?:size\s+|no\.?\s?)?(?P<mm>\d+(?:\.\d+)?)(?:\s?mm)?$", re.IGNORECASE)
+_ROLE: Final = regex(_BY_ROLE, re.IGNORECASE)
+_ORDER: Final = (
+    (("sized", "behind"), "Change to {}. "),
+    (("yarn",), "With {}, "),
+    (("facing",), "With {} facing, "),
+)
 _SAID: Final = ("sizeless", "method", "place", "joined", "cable")
 _CABLE_IN: Final = regex(rf"{_CABLE}\s*-?\s*(?=(?:circular|circ|needle|long)|$)", re.IGNORECASE)

@@ -10,6 +10,7 @@ from functools import lru_cache
 from importlib import resources
 
 from stepper.craft.stitches import STITCHES, Kind
+from stepper.project.rewording.second_look import SECOND_LOOK
 from stepper.project.rewording.style.spoken_synonyms import SPOKEN
 from stepper.project.rewording.synonyms import SYNONYMS
 
@@ -22,7 +23,7 @@ def page() -> str:
 
 def other_wordings() -> tuple[str, ...]:
     """Return an example line for each other printed wording that is read too."""
-    return tuple(dict.fromkeys(synonym.example for synonym in (*SYNONYMS, *SPOKEN)))
+    return tuple(dict.fromkeys(synonym.example for synonym in (*SYNONYMS, *SECOND_LOOK, *SPOKEN)))
 
 
 def stitch_lines() -> tuple[str, ...]:

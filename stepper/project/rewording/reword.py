@@ -21,6 +21,7 @@ from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.openings import write_openings_in_order
 from stepper.project.rewording.remarks.idle import orders_besides
 from stepper.project.rewording.reworded import Reworded, as_printed
+from stepper.project.rewording.second_look import SECOND_LOOK
 from stepper.project.rewording.signs.colour_counts import write_colour_counts
 from stepper.project.rewording.signs.page_row_synonyms import SPLIT_HEADS
 from stepper.project.rewording.signs.size_lists import write_lists_plainly
@@ -80,9 +81,23 @@ def reword(plain: str, *, signed: bool = True, spoken: bool = False) -> Reworded
 
 
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
-    """Return a line that talks to the knitter as other pages print it; the same if nothing in it talks."""
-    line = take_talk_out(line)
-    for synonym in SPOKEN:
+    """Return a line that nothing else reads as other pages print it; the same if it has no such words."""
+    again = _by_rows(line, SECOND_LOOK)
+    if again.text != line.text:
+        again = replace(again, text=_SENTENCE.sub(lambda found: _capital(found, line.text), again.text))
+    return _by_rows(take_talk_out(again), SPOKEN)
+
+
+def _capital(found: re.Match[str], printed: str) -> str:
+    """Begin a sentence that is not printed as one with a capital: a small letter follows an abbreviation."""
+    return found.group() if found.group() in printed else found.group().upper()
+
+
+_SENTENCE: Final = regex(r"\. +[a-z]")
+
+
+def _by_rows(line: Reworded, rows: tuple[Synonym, ...]) -> Reworded:
+    for synonym in rows:
         low = line.text.lower()
         if any(piece in low for piece in synonym.has):
             line = put_words(line, synonym)

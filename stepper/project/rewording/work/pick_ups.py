@@ -23,7 +23,7 @@ _SPOT: Final = (
 )
 _WHERE: Final = (
     rf"(?:evenly\s+)?(?:spaced\s+)?(?!(?:across|from|on|over)\s+(?:the\s+)?(?:left\s+|right\s+|second\s+|first\s+)?(?:sleeve|body)\b)"
-    rf"(?:along|from|down|up|across|around|round|over|in|on|at|between|into)(?:\s+(?:to|from|along))?(?:\s+{_SPOT})+"
+    rf"(?:along|from|down|up|across|around|round|over|in|on|at|between|into|to)(?:\s+(?:to|from|along))?(?:\s+{_SPOT})+"
 )
 _STITCHES: Final = r"(?:sts?|stitch(?:es)?)"
 _FIRST: Final = regex(

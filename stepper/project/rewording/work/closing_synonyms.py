@@ -1,0 +1,65 @@
+"""Other wordings for how stitches are closed: bound off within a row and at its end, drawn up, grafted, and buttonholes. No I/O.
+
+The stitch left on the right needle by a bind-off is the first of those worked behind it: "until there are 16 sts on
+right needle after last BO" is 16 stitches, of which the first needs no more work. Source: the wording of patterns in
+print, US and UK; common practice.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from stepper.project.rewording.said_rows import said_row_behind
+from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym, row
+
+_BO: Final = rf"(?:{OFF}|bo|b\.o\.)"
+_VERB: Final = r"(?:k|p|knit|purl|work|patt|rib|moss)"
+_BOUND: Final = r"(?:(?:the\s+|last\s+|first\s+|previous\s+|these\s+)*(?:(?:cast|bound|bind)[-\s]off|bo|buttonhole|gap)(?:\s+(?:sts|stitches|st|edge))?)"
+_ON_RIGHT: Final = r"on\s+(?:the\s+)?right(?:[-\s]hand)?\s+needle"
+_YARN: Final = r"(?:yarn\s+)?(?-i:MC|CC\d?|[A-H])(?![\w'&/-])"
+_E: Final = r"(?=\s*[.;]|\s*$)"
+_SEEN: Final = rf"(?:as\s+(?:you\s+(?:meet|see|come\s+to)\s+(?:them|it)|they\s+(?:appear|face\s+you|come|show|present))|knitting\s+(?:the\s+)?knit(?:s|\s+{STS})?\s*(?:,|and|&)\s*(?:and\s+)?purling\s+(?:the\s+)?purl(?:s|\s+{STS})?)"
+_THROUGH: Final = r"(?:thread|draw|pull|run|pass)"
+_REST: Final = r"(?:rem(?:aining)?\.?|final|last)"
+_CUT: Final = r"(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool)"
+_SHOULDER: Final = r"(?:(?:the|each|both|all|left|right|front|back|and|of)\s+)*shoulders?(?:\s+(?:sts|stitches|seams?))?(?:\s+together)?"
+_THREE: Final = r"(?:an?\s+|the\s+)?(?:three|3)[-\s]needle\s+(?:bind[-\s]?off|cast[-\s]?off|bo)(?:\s+(?:method|technique))?"
+_KITCHENER: Final = r"(?P<said>(?:using|with|in|by)\s+(?:the\s+)?kitchener(?:\s+(?:stitch|st))?(?:\s+method)?(?:\s*\(\s*see\s+[^().;\d]*\))?)"
+
+CLOSINGS: tuple[Synonym, ...] = (
+    # --- within a row ---
+    row("until there|until you|until ", rf"\b({_VERB})\s+until\s+(?:there\s+are\s+|you\s+have\s+)({N})\s+{STS}\s+(?:{_ON_RIGHT}\s+)?(?:after|from|since|beyond)\s+{_BOUND}(?=\s*[,;.*]|\s*$|\s+and\b)", r"\1 \2", "Next row: Rib 8, BO 2 sts, rib until there are 6 sts on right needle after last BO, BO 2 sts, k to end."),
+    said_row_behind("including|incl", rf"(\b{_VERB}\s*{N}(?:\s+{STS})?)\s*[(,]?\s*(?P<said>(?:including|incl\.?|counting)\s+(?:the\s+)?(?:one\s+|1\s+)?{STS}\s+(?:that\s+is\s+)?(?:already\s+|left\s+)*on\s+(?:the\s+)?(?:right(?:[-\s]hand)?\s+)?needle(?:\s+(?:after|from)\s+{_BOUND})?)\s*\)?", "Next row: K8, cast off 2 sts, k6 (including st on needle after cast off), cast off 2 sts, k to end."),
+    said_row_behind("off for", rf"(^\s*(?:(?:on\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+{ROUND}\s*[:,]?\s*)?)(?P<said>{_BO}\s+for\s+(?:the\s+)?armholes?)\s*(?:as\s+foll(?:ow)?s|thus|like\s+this)?\s*:\s*(?={_BO}\s+{N})", "Next row: bind off for the armholes: bind off 4 sts, k to last 4 sts, bind off 4 sts."),
+    said_row_behind("remov", rf"(\b{_BO}\s+{N}(?:\s+{STS})?)\s*[,(]?\s*(?P<said>(?:taking\s+out|removing)\s+(?:the\s+)?(?:(?:side|bor|underarm|end)\s+)?(?:marker|m)(?:\s+(?:as\s+you\s+(?:go|come\s+to\s+it)))?)\s*\)?(?=\s*[,.;]|\s*$)", "BO 8 sts, removing side marker, k to end."),
+    # --- at the end ---
+    row("rib|k", rf"(\b{N}\s+(?:rows|rnds|rounds))\s*,\s*(?:and\s+)?(?:then\s+)?(?={_BO}\b)", r"\1. ", "K1 P1 for 6 rnds, bind off in rib."),
+    row("work rib|work moss|work seed", r"\bwork\s+(rib|moss|seed)(?:\s+st(?:itch)?)?\s+as\s+(?:set|established|before)\s+(?=(?:for|until)\b)", r"work in \1 ", "Work 1 row in k1, p1 rib. Work rib as set for 6 rows."),
+    row("with|in ", rf"(^\s*|[.]\s*)({_BO}(?:\s+(?:all\s+|the\s+|{STS}\s*|loosely\s*)*)?(?:\s*(?:in|with)\s+(?:(?:moss|garter|seed)\s+st(?:itch)?|(?:k\d+,?\s*p\d+\s+)?rib(?:bing)?|patt(?:ern)?))?)\s+(?:in|with|using)\s+({_YARN}){_E}", r"\1with \3, \2", "Cast off in moss st with CC."),
+    row("knit over knit", rf"(\b{_BO}(?:\s+(?:all\s+{STS}|loosely))*)\s+(?:with\s+)?knit\s+over\s+knit{_E}", r"\1 in pattern", "Bind off with knit over knit."),
+    row("as you|as they|knitting the", rf"(\b{_BO}(?:\s+(?:all|the|rem(?:aining)?|{STS}|loosely))*)\s*,?\s+{_SEEN}{_E}", r"\1 in pattern", "Bind off all sts as you meet them."),
+    said_row_behind("larger|bigger", rf"(\b{_BO}\b[^.;:]*?)\s*,\s*(?P<said>using\s+an?\s+(?:larger|bigger)\s+needle(?:\s+(?:if\s+(?:necessary|needed|desired|required|you\s+(?:tend\s+to\s+)?bind\s+off\s+tightly)|to\s+do\s+so))?)(?=\s*[.;]|\s*$)", "Bind off loosely in rib, using a larger needle if necessary."),
+    said_row_behind("incl", rf"(\b{_BO}\s+all\s+{STS})\s*,\s*(?P<said>incl(?:uding|\.)?\s+(?:the\s+)?steek(?:\s+{STS})?)\s*(?:,(?=\s*in\b)|(?=[.;]|$))", "Bind off all sts, incl. the steek, in pattern."),
+    # --- shoulders, grafting, drawing up ---
+    row("shoulder", rf"(^\s*|[.]\s*)(?:with\s+(?:rs|right\s+sides?)\s+together\s*,\s*)?(?:join|work|bind\s+off|close)\s+{_SHOULDER}\s+(?:using|with|in|by)\s+{_THREE}{_E}", r"\1join shoulders with 3-needle bind off", "With RS together, join front and back shoulders using the 3-needle BO."),
+    row("kitchener", rf"\bgraft(?:\s+(?:tog(?:ether)?|closed|the|rem(?:aining)?|toe|top|all|live|tip|of|sts|stitches))*\s*,?\s+{_KITCHENER}(?=\s*[.;]|\s*$)", "graft the sts together", "CO 8 sts. Graft the toe with Kitchener stitch.", spelt_out=True),
+    row("tail|length|end", rf"(\b{_CUT})\s*,?\s+(?P<said>(?:with|leaving)\s+an?\s+(?:{LONG}\s+|(?:good|long)\s+)*(?:tail|end|length)(?:\s+(?:for\s+)?(?:to\s+)?(?:grafting|graft|sewing(?:\s+up)?))?)\s*,?\s*(?=and\b|[.;]|$|thread|draw|pull|run|pass)", r"\1 ", "CO 8 sts. Cut the yarn with a 12 cm tail and graft the sts.", spelt_out=True),
+    row("graft", rf"(\b{_CUT})\s*,?\s*(?:and\s+)?(?=graft\b)", r"\1. ", "CO 8 sts. Cut the yarn and graft the sts."),
+    said_row_behind("leav", rf"(\b{_CUT})\s*,?\s+(?P<said>(?:but\s+|and\s+)?leav(?:e|ing)\s+(?:the\s+|all\s+)*{STS}\s+on\s+(?:the\s+)?needles?)(?=\s*[.;]|\s*$)", "Break yarn, leaving sts on the needle."),
+    row("off", rf"\b(break|cut)\s+off\s+(?:the\s+)?(?:yarn|wool)\s*,?\s*(?:and\s+)?(?={_THROUGH}\b)", r"\1 yarn, ", "CO 8 sts. Break off wool, thread through remaining 8 sts, draw up tightly and fasten off."),
+    row("through", rf"\b({_CUT}\s*,?\s*(?:and\s+)?{_THROUGH}\s+(?:it|the\s+(?:yarn|end|tail)))\s+through(?=\s*[,.;]|\s+and\b|\s*$)", r"\1 through remaining sts", "CO 8 sts. Cut the yarn, thread it through, pull tight."),
+    row("double", rf"\b({_THROUGH}(?:\s+(?:it|the\s+(?:yarn|end|tail)))?)\s+(?P<said>double)\s+(?=through)", r"\1 ", "CO 8 sts. Cut the yarn, pull it double through the remaining sts.", spelt_out=True),
+    row("twice", rf"\b({_THROUGH}(?:\s+(?:it|(?:the\s+)?(?:yarn|end|tail)))?)\s+(through\s+(?:the\s+|all\s+)*(?:{_REST}\s+)?(?:{N}\s+)?{STS})\s+twice\b", r"\1 twice \2", "CO 8 sts. Cut yarn, thread through the remaining sts twice."),
+    row("through", rf"(^\s*|[.,]\s+)((?:{_CUT}\s*(?:,\s*(?:and\s+)?|\s+and\s+))?{_THROUGH}\s+(?:(?:the\s+)?(?:yarn|wool|tail|end|it)\s+)?(?:twice\s+)?through\s+)(?:the\s+|all\s+)*{_REST}\s+({N})(?:\s+({STS}))?", r"\1\3 sts. \2remaining sts", "CO 8 sts. Cut the yarn and thread it through the final 8 sts."),
+    row("draw up", rf"^(\s*)draw\s+up\s+(?:the\s+)?rem(?:aining)?\s+{STS}(?P<said>\s+with\s+an?\s+(?:double|doubled)\s+(?:thread|yarn|strand))?{_E}", r"\1draw yarn through remaining sts", "CO 8 sts. Draw up the remaining stitches with a double thread.", spelt_out=True),
+    # --- buttonholes ---
+    row("buttonhole", r"^\s*(?:now\s+)?(?:work|make)\s+(?:a|the|one|1)\s+buttonhole(?:\s+(?:as\s+foll(?:ow)?s|thus|like\s+this|over\s+the\s+next\s+rows?))?\s*:\s*", "Buttonhole row: ", "Work a buttonhole: k2, yo, k2tog, k to end."),
+    row("moss|m.st|m. st|seed", rf"\b(?:(moss|seed)(?:\s+st(?:itch)?)?|(m)\.?\s?st\.?)\s+(?=to\s+(?:end|last|marker|{N}\s+{STS}\s+before))", r"work in \1\2 st ", "CO 9 sts. Work flat. Work 1 row in moss st. Buttonhole row (RS): Moss 3, yo, k2tog, moss to end."),
+    row("work in m st", r"\bwork\s+in\s+m\s+st\b", "work in moss st", "CO 9 sts. Work flat. 1st row: M.st 3, cast off 1 st, m.st to end."),
+    row("m.st|m. st|m st", r"\bm\.?\s?st\.?\s+(?=\d)", "moss ", "CO 9 sts. Work flat. 1st row: M.st 3, cast off 1 st, m.st to end."),
+    row("rib 2|rib two", r"\b(?P<said>rib\s+(?:2|two)\s+tog(?:ether)?)\b", "k2tog", "Buttonhole row (RS): Rib 3, yo, rib 2 tog, rib 2.", spelt_out=True),
+    row("rib to|patt to", r"\b(?:rib|patt)\s+to\s+(?=(?:the\s+)?(?:next\s+)?(?:cast|bound|bind)[-\s]?off\b|buttonhole)", "work in pattern to ", "Next row: K3, bind off 2 sts, k to end. Next row: Rib to bound-off sts, cast on 2 sts, rib to end."),
+    row("casting on", rf"\b(casting\s+on\s+{N}(?:\s+{STS})?\s+(?:over|above|at|in\s+place\s+of))\s+(?:(?:each|every)\s+(?:(?:pair|group|set|lot)\s+of\s+(?:{N}\s+)?|{N}\s+)|(?:the\s+)?{N}\s+)(?:(?:cast|bound|bind)[-\s]?off(?:\s+{STS})?|{STS}\s+(?:cast|bound)\s+off)", r"\1 each buttonhole", "Next row: K3, bind off 2 sts, k to end. Next row: Work in pattern, casting on 2 sts over each pair of bound-off sts."),
+    row("cast on", rf"^(\s*)(?:on\s+(?:the\s+)?)?(?:next|foll(?:owing)?|return)\s+(row|rnd|round)\s*[,:]?\s*(?:cast\s+on|co)\s+({N}(?:\s+{STS})?)\s+(over|above)\s+(?:the\s+|each\s+|those\s+)*(?:set\s+of\s+)?(?:cast|bound)[-\s]?off(?:\s+{STS})?{_E}", r"\1next \2: work in pattern, casting on \3 \4 each buttonhole", "Next row: K3, bind off 2 sts, k to end. On the next row, cast on 2 sts over the bound-off sts."),
+)  # fmt: skip
+"""The rows, tried early, when lists stand in one form."""

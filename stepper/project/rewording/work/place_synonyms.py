@@ -1,0 +1,83 @@
+"""Other wordings for places: markers, needles and their sizes, edges picked up along, a gusset and its instep. No I/O.
+
+Source: the wording of patterns in print, US and UK; common practice.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from stepper.craft.needles import SIZE
+from stepper.project.rewording.said_rows import said_row, said_row_behind
+from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+
+_E: Final = r"(?=\s*[.;]|\s*$)"
+_MARK: Final = r"(?:marker\s+threads?|markers?|m)"
+_SET: Final = r"(?:insert|place|put|set|hang|pm)"
+_NUMBERS: Final = ("", "", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
+_KIND: Final = r"(?:(?:(?:short|long|shorter|longer)\s+)?(?:circular|double[-\s]pointed|dp|sock|straight)\s+)?"
+_NDLS: Final = r"(?:needles?|dpns?)"
+_PICK: Final = r"(?:pick\s+up(?:\s+(?:and|&)\s+(?:knit|k))?|pu(?:\s+(?:and|&)\s+k(?:nit)?)?|knit\s+up)"
+_HOLDER: Final = r"(?:(?:the|a|an|st|stitch|waste|scrap|spare|left|right|front|back|neck|pocket)\s+)*(?:holders?|yarn|thread|wool|needle|safety[\s-]pin|pin)"
+_SPOT: Final = r"(?:(?:the|top|bottom|lower|upper|left|right|front|back|neck|neckband|neckline|edge|shoulder|seam|cent(?:er|re)|of|underarm|cast-?\s?on|hem|side|corner|armhole|collar|rib|ribbing|and|at|end(?:ing)?|finish(?:ing)?|opening)\b\s*)+(?<!\s)"
+_CORNER: Final = r"(?:\s+(?:in|at|from|between)\s+(?:the\s+)?(?:gap|corner|space|top\s+of\s+(?:the\s+)?(?:flap|heel|gusset))(?:\s+(?:between|of|before)\s+[a-z ]{3,40}?)?)?"
+_INSTEP: Final = r"(?:across\s+)?(?:the\s+)?(?:\d+\s+)?instep(?:\s+sts|\s+stitches)?\s*(?:even\s+)?(?:in\s+(?:established\s+|set\s+|charted\s+)?patt(?:ern)?(?:\s+as\s+(?:set|established))?|as\s+(?:set|established)|in\s+(?:est|estab)\.?\s+patt(?:ern)?)"
+_HEEL_BEGINS: Final = r"(?:(?:this|which|it)\s+is\s+(?:now\s+)?(?:the|your)\s+(?:new\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?(?:rnd|round)s?|(?:the\s+|your\s+)?(?:rnd|round|beg(?:inning)?\s+of\s+(?:the\s+)?(?:rnd|round)|bor)\s+(?:now\s+)?(?:begins|starts|is)(?:\s+now)?\s+(?=(?:at|in)\b))(?:\s*,?\s*(?:at|in)\s+(?:the\s+)?(?:cent(?:er|re)|middle)\s+of\s+(?:the\s+)?(?:heel|sole))?"
+
+PLACES: tuple[Synonym, ...] = (
+    # --- markers ---
+    *(
+        row(
+            "apart",
+            rf"\b{_SET}\s+(?:{count}|{_NUMBERS[count]})\s+{_MARK}\s*(?:(?:in|on|around)\s+(?:the\s+)?(?:piece|work|round|needle)\s*)?,?\s*({N})\s+{STS}\s+apart\b",
+            "place markers in turn after " + " and ".join([r"\1"] * (count - 1)) + " sts",
+            f"CO {count * 12} sts. Join in the round. Insert {count} markers in the piece, 12 sts apart.",
+        )
+        for count in range(3, 11)
+    ),
+    row("each side|both sides", rf"\b{_SET}\s+an?\s+{_MARK}\s+(?:on|at|in)\s+(?:each|both)\s+sides?\s*,?\s+(?:with|so\s+that\s+there\s+are)\s+({N})\s+{STS}\s+(?P<said>(?:for|on)\s+(?:the\s+)?(?:front|back)\s+and\s+(?:for\s+|on\s+)?(?:the\s+)?(?:front|back)){_E}", r"place markers in turn after \1 sts", "CO 48 sts. Join in the round. Place a marker on each side with 24 sts for the front and the back.", spelt_out=True),
+    row("after", rf"\b{_SET}\s+(?:another|an?|the\s+second|a\s+second|2nd|1|one)\s+{_MARK}\s+after\s+({N})\s+{STS}\s*(?:\(\s*=?\s*(?P<said>(?:the\s+)?(?:(?:left|right|other)\s+)?sides?(?:\s+seam)?)\s*\))?{_E}", r"place markers in turn after \1 sts", "CO 48 sts. Join in the round. Place another marker after 24 sts (= right side).", spelt_out=True),
+    row("after", rf"\bplace\s+marker\s+for\s+beginning\s+of\s+the\s+round\s*,?\s+and\s+(?:another|one|1|an?)(?:\s+{_MARK})?\s+after\s+({N})\s+{STS}\s*(?:\(\s*=?\s*(?P<said>(?:the\s+)?(?:(?:left|right|other)\s+)?sides?)\s*\))?{_E}", r"place markers in turn after \1 sts", "CO 48 sts. Join in the round. Insert a marker thread at the start of the round and another after 24 stitches (the sides).", spelt_out=True),
+    row("in turn", rf"(\b(?:knit|purl|k|p)\s+{N}\s+{ROUND})\s*,?\s+and\s+(?=place\s+markers\s+in\s+turn)", r"\1. ", "CO 48 sts. Join in the round. Knit 1 rnd and put 2nd marker after 24 sts (= right side)."),
+    row("from each", rf"\b{_SET}\s+(?:(?:2|two)\s+|an?\s+)?{_MARK}\s+({N})\s+{STS}\s+(?:in\s+)?from\s+each\s+(?:edge|end|side)\b", r"place markers \1 sts in from each side", "CO 48 sts. Work flat. Place markers 12 sts in from each edge."),
+    row("remov", rf"\b(remov)(e|ing)\s+(?:(?:all|any|the|other|of|stitch|raglan|repeat|side|both|rem|remaining)\s+)+(?:markers|ms)\b(?:\s+on\s+(?:the\s+)?(?:first|next)\s+(?:one|{ROUND})(?:\s+of\s+them)?)?{_E}", r"\1\2 markers", "K8, pm, k8. Knit 4 rows, removing any markers on the first row."),
+    row("remov", r"^(\s*(?:[^:.]{1,30}:\s*)?)(work\s+in\s+[^.;:,*]*?)\s*,\s*removing\s+markers(?:\s+as\s+you\s+(?:come|go)(?:\s+to\s+them)?)?(?=\s*\.?\s*$)", r"\1remove markers. \2", "K8, pm, k8. Next row: Work in moss st across all sts, removing markers."),
+    row("slip it|remove it|sl it", r"(\bto\s+(?:the\s+)?(?:(?:first|second|third|next|other|last)\s+)?(?:marker|m)\s*,\s*)(slip|sl|remove)\s+it\b", r"\1\2 marker", "K8, pm, k8. Next row: knit to the first marker, slip it, knit to end."),
+    # --- needles ---
+    row("to ", rf"\b((?:change|switch|go)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?)({_KIND}{_NDLS})\s+(?:size\s+)?no\.?\s*(\d{{1,2}}\.\d+)(?!\s*mm|\d)", r"\1\3 mm \2", "Change to circular needle no. 4.5."),
+    row("to ", rf"\b((?:change|switch|go)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?)({_KIND}{_NDLS})\s+(?:size\s+)?(\d+(?:\.\d+)?\s?mm)\b", r"\1\3 \2", "Change to short circular needle 4.5 mm."),
+    row("to ", rf"\b((?:change|switch|go)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?)({SIZE})(?=\s*[.;]|\s*$|\s+and\b|,\s*(?!\d))", r"\1\2 needles", "Change to 4 mm."),
+    row("short|long|sock", rf"(\b(?:change|switch)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?(?:{SIZE}\s+))(?:short|long|shorter|longer|sock)\s+(?=(?:circular\s+|double[-\s]pointed\s+)?{_NDLS}\b)", r"\1", "Change to 4.5 mm short circular needle."),
+    said_row_behind("(", rf"(\b(?:change|switch)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?(?:{SIZE}|smaller|larger)\s+{_KIND}{_NDLS})\s*\(\s*(?P<said>(?:(?:in\s+)?{LONG}|dpns?|double[-\s]pointed|circular)(?:\s+long|\s+length|\s+cable)?)\s*\)", "Change to 4 mm needle (40 cm)."),
+    row("follow|folls", rf"(\b(?:change|switch)\s+to\s+(?:the\s+)?(?:[a-z0-9./]+\.?\s+){{1,4}}{_NDLS})\s*,?\s*(?:and\s+)?(?:proceed|continue|cont|work)(?:\s+in\s+patt(?:ern)?)?\s+as\s+foll(?:ow)?s?\.?\s*[:.]*[\s-]*$", r"\1", "Change to 4 mm needles and proceed as follows:"),
+    row("rib for", rf"\b(?:and\s+)?rib\s+for\s+({LONG}|{N}\s+{ROUND})\s*\(\s*(k\s?\d)\s*,\s*(p\s?\d)\s*\)", r"and work in \2, \3 rib for \1", "Change to 3 mm needles and rib for 6 cm (k2, p2)."),
+    # --- picked up, and worked across ---
+    row("all r|all a|all the way", r"\ball\s+(?:the\s+way\s+)?(a?round)\s+(?=(?:the\s+|each\s+)?(?:armhole|neck|edge|neckline|collar|hood|sleeve)\b)", r"\1 ", "With RS facing, pick up and knit 44 sts evenly all round armhole edge."),
+    row("co", r"\b(?:CO|[Cc]ast\s+[Oo]n)\s+(?=edge\b)", "cast-on ", "Pick up and knit 4 sts along CO edge.", exact=True),
+    said_row_behind("this st|marker in", rf"(\b(?:1|one)\s+{STS}(?:\s+(?:in|at|from)\s+(?:the\s+)?(?:cent(?:er|re)|point|base|bottom|middle)(?:\s+of\s+(?:the\s+)?(?:v|neck|front))?)?)\s*\(\s*(?P<said>(?:and\s+)?(?:mark\s+(?:this|it)(?:\s+{STS})?|place\s+(?:a\s+|the\s+)?marker\s+(?:in|on|around)\s+this\s+{STS}))\s*\)", "Pick up and knit 35 sts along back neck edge, 1 st in center of V (mark this st) and 40 sts along right front neck edge."),
+    row("of v|of the v|of neck", rf"(,\s*(?:and\s+)?)(?:1|one)\s+{STS}\s+(?P<said>(?:in|at|from)\s+(?:the\s+)?(?:cent(?:er|re)|point|base|bottom|middle)\s+of\s+(?:the\s+)?(?:v|neck))(?=\s*[,.;]|\s+and\b)", r"\1pick up and knit 1 st", "Pick up and knit 35 sts along back neck edge, 1 st in center of V and pick up and knit 40 sts along right front neck edge.", spelt_out=True),
+    row("more", rf"\b{_PICK}\s+({N})\s+more(?:\s+{STS})?(?=\s*[.,;]|\s*$)", r"pick up and knit \1 sts", "Pick up 3 stitches, knit across held sts and pick up 3 more."),
+    row("sleeve|thumb", rf"(\b{_PICK}\b[^.;:]*?(?:,\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?))(knit|k)\s+(?:across\s+)?(?:the\s+)?(?:({N})\s+)?(?:held\s+)?(sleeve|thumb)\s+{STS}(?:\s+(?:from|on)\s+(?:{_HOLDER}|hold))?(?=\s*[,.;]|\s*$|\s+and\b)", r"\1\2 across \3 held \4 sts", "Pick up and knit 3 sts, k 15 thumb sts from waste yarn."),
+    said_row("end at|ending at|to end", r"\s*,?\s*(?P<said>(?:to\s+end|ending|finishing)\s+at\s+(?:the\s+)?cent(?:er|re)\s+of\s+(?:the\s+)?underarm)(?=\s*[.,;(]|\s*$)", "Pick up and knit 4 sts, k held sts, pick up and knit 4 sts to end at center of underarm."),
+    row("these|those|them", rf"\b(knit|k)\s+(?:across\s+)?(?:these|those|them)(?:\s+(?:{N}\s+)?{STS})?\s*(?:,\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?)(?={_PICK}\b)", r"\1 to end, ", "Return 15 held thumb sts to dpns. Knit these sts, then pick up and knit 3 sts."),
+    said_row_behind("cast|co ", rf"(\b{_PICK}\s+(?:{N})\s+{STS})\s+(?P<said>(?:from|in|along|across|over)\s+(?:the\s+)?(?:{N}\s+)?(?:(?:cast-?\s?on|co)(?:\s+{STS})?|{STS}\s+(?:that\s+(?:you|were)\s+)?cast\s+on))(?=\s*[,.;]|\s*$|\s+and\b)", "Pick up and knit 2 sts from the 2 cast-on sts."),
+    row("rem", rf"(,\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?)(k|knit|p|purl)\.?\s+(?:the\s+)?rem(?:aining)?\s+({N})(?:\s+{STS})?{_E}", r"\1\2 \3", "Pick up and knit 2 sts, then k. the remaining 25 sts."),
+    said_row_behind("beg|start|end", rf"(\b{_PICK}\s+{N}\s+{STS}[^.;:,]*?)\s*,\s*(?P<said>(?:beg(?:inning)?|start(?:ing)?)(?:\s+and\s+(?:ending|finishing))?\s+at\s+{_SPOT}){_E}", "Pick up and knit 80 sts down left front edge, beg at top of neckband."),
+    row("from", rf"\b(k|knit)\s*({N})\s+(from)\s+(?=(?:the\s+)?(?:(?:left|right|front|back|neck)\s+)*(?:neck|holder|front|back)\b)", r"\1 \2 sts \3 ", "With RS facing, K33 from back neck, pick up and knit 48 sts down left side of neck."),
+    said_row_behind("mark them", rf"(\b(?:knit|k)\s+(?:the\s+)?{N}\s+{STS}\s+from\s+(?:the\s+)?(?:safety[\s-]pin|pin|holder))\s+(?P<said>and\s+mark\s+(?:them|it|this\s+{STS}))(?=\s*[,.;])", "Pick up and knit 20 sts down left neck, knit the 2 sts from safety pin and mark them, pick up and knit 20 sts up right neck."),
+    # --- pockets ---
+    row("pocket", rf"(?:,\s*(?:and\s+)?|\s+and\s+)(?:in\s+(?:place\s+of\s+(?:these|them)|their\s+place)\s*,?\s*)?(k|knit|p|purl|work|patt)\s+(?:across\s+)?(?:the\s+)?({N})\s+{STS}\s+(?:of|from)\s+(?:the\s+|one\s+|a\s+)?(?:(?:first|second|other|left|right)\s+)?pocket(?:\s+lining)?(?:\s+{STS})?(?=\s*[,.;]|\s*$)", r", \1 across \2 held pocket lining sts", "K10, slip next 20 sts on a holder, k across 20 sts of pocket lining, k to end."),
+    row("pocket", rf"(^\s*|[:.,]\s*)(?:k|knit)\s+(?:across\s+)?(?:the\s+)?({N})\s+{STS}\s+(?:on|from)\s+(?:the\s+|each\s+)?pocket\s+(?:st(?:itch)?\s+)?holder\s*,\s*(inc|dec)(?:reas(?:e|ing))?\.?\s+({N}\s+{STS}\s+evenly)(?:\s+across)?", r"\1return \2 held sts to needles. Knit 1 row, \3reasing \4", "With RS facing, knit across 20 sts on pocket holder, inc 2 sts evenly across."),
+    # --- a gusset and its instep ---
+    row("extra", rf"\b{_PICK}\s+(?:(?:an|a|one|1)\s+extra(?:\s+{STS})?|(?:one|1)\s+(?:more\s+)?{STS}){_CORNER}(?=\s*[,.;]|\s*$|\s+and\b|\s+plus\b)", "pick up and knit 1 st", "Pick up and knit 15 sts along the side of the heel flap, pick up 1 extra stitch in the gap."),
+    said_row_behind("to reach|to the cent|to the mid", rf"(\b(?:k|knit)\s*{N}(?:\s+(?:heel\s+)?{STS})?)\s+(?P<said>to\s+(?:reach\s+|get\s+to\s+)?(?:the\s+)?(?:cent(?:er|re)|middle)\s+of\s+(?:the\s+)?(?:sole|heel))(?=\s*[.;,]|\s*$)", "Pick up and knit 12 sts, then knit 7 heel sts to reach the middle of the sole."),
+    row("begin|start|bor|beg", rf"(?:,\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?|[.;]\s*|^\s*)(?:k|knit)\s*({N})(?:\s+(?:heel\s+)?{STS})?\s*[.;,]\s*(?P<said>{_HEEL_BEGINS})\s*[.;,(-]*\s*({N}\s+{STS}(?:\s+total)?)\s*\)?\s*\.?\s*$", r". k\1 sts to new beginning. \3", "Pick up and knit 4 sts, k40, k9. This is the new beginning of the round, at the center of the heel. 44 sts.", spelt_out=True),
+    row("instep|established", rf"((?:needles?\s*|N)\d(?:\s*(?:,|and|&)\s*(?:needles?\s*|N)?\d)*\s*:\s*)(?:work\s+{_INSTEP}|work\s+in\s+established\s+patt(?:ern)?)(?=\s*[.;]|\s*$)", r"\1work in pattern", "CO 40 sts. Divide over 4 needles. Join in the round. N1: Knit to last 3 sts, k2tog, k1; N2 and N3: work instep in pattern; N4: k1, ssk, knit to end."),
+    row("instep", rf"(\bto\s+(?:the\s+)?(?:(?:first|1st)\s+)?(?:marker|m))\s*,\s*(?:work|patt|knit)\s+{_INSTEP}\s*,\s*(?=(?:k|knit)\s+to\s+end)", r"\1, sm, work in pattern to marker, sm, ", "CO 40 sts. Join in the round. K10, pm, k20, pm, k10. Rnd 2: Knit to marker, work instep in pattern, knit to end."),
+    row("instep", rf"(\b(?:sm|slip\s+(?:the\s+)?(?:marker|m)|sl\s+(?:marker|m))\s*,\s*)(?:work|patt)\s+{_INSTEP}(?:\s+to\s+(?:the\s+)?(?:next\s+)?(?:marker|m))?\s*,\s*(?=sm\b|slip\b|sl\s+m)", r"\1work in pattern to marker, ", "CO 40 sts. Join in the round. K10, pm, k20, pm, k10. Rnd 1: Knit to 3 sts before first marker, k2tog, k1, slip marker, work instep in pattern, slip marker, k1, ssk, knit to end."),
+    row("needle 1|needle 4", rf"((?:k|knit)\s+to\s+last\s+{N}\s+{STS})\s+(?:of|on)\s+needle\s+1\s*,\s*([^;:.]*?)\s*;\s*(?:work\s+)?{_INSTEP}\s*;\s*(?:on\s+)?needle\s+4\s*[,:]\s*", r"needle 1: \1, \2; needles 2 and 3: work in pattern; needle 4: ", "CO 40 sts. Divide over 4 needles. Join in the round. Rnd 1: Knit to last 3 sts of needle 1, k2tog, k1; work instep even in pattern; on needle 4, k1, ssk, knit to end."),
+    row("needle|n1|n2", r"\b(?:slip|move|transfer)\s+(?:the\s+)?(?:first|last)\s+(?:st|stitch)\s+(?:of|from|on)\s+(needle\s+\d|N\d)\s+(?:on)?to\s+(?:the\s+(?:end|beginning|start)\s+of\s+)?(needle\s+\d|N\d)\b", r"slip 1 st from \1 to \2", "CO 40 sts. Divide over 2 needles. Slip last st of N1 onto N2."),
+    row("each needle", rf"\b(?:now\s+)?(?:there\s+are|you\s+have)\s+(?:now\s+)?({N}\s+{STS}\s+on\s+each\s+needle)\b", r"\1", "CO 40 sts. Divide over 2 needles. Now there are 20 sts on each needle."),
+    row("creased", rf"\.\s*-+\s*({N}\s+{STS})\s+(?:(inc)|(dec))reased(?=\s*\.?\s*$)", r". \1 \2\3'd", "CO 8 sts. Rnd 1: K1, ssk, knit to end. - 1 st decreased."),
+)  # fmt: skip
+"""The rows, tried early, when lists stand in one form."""

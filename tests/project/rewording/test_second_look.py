@@ -1,0 +1,60 @@
+"""Wordings looked for in lines that nothing else reads. Source: the wording of patterns in print; common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.page.stops import sentences_of
+from stepper.project.reading.parsing import made_plain, understood
+from stepper.project.reading.wording import reads
+from stepper.project.rewording import reword as rewording
+from stepper.project.rewording.reword import reword
+from stepper.project.rewording.second_look import SECOND_LOOK
+from stepper.project.rewording.synonym import Synonym
+
+
+def is_read(line: str) -> bool:
+    """Return whether a line reads whole, or sentence by sentence."""
+    return reads(line) or all(reads(each) for each in sentences_of(line))
+
+
+@pytest.fixture
+def _fresh() -> object:
+    """Forget what was reworded by another table, before and after."""
+    reword.cache_clear()
+    yield
+    reword.cache_clear()
+
+
+def test_every_row_reads_its_example() -> None:
+    """A row that leaves its line unread is taken out or mended."""
+    assert [row.example for row in SECOND_LOOK if not is_read(row.example)] == []
+
+
+@pytest.mark.usefixtures("_fresh")
+def test_every_row_is_needed(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A row without which its line is read all the same, in the same words, is taken out."""
+    idle = []
+    for row in SECOND_LOOK:
+        others = tuple(other for other in SECOND_LOOK if other is not row)
+        read = [last_words(each) for each in (row.example, *sentences_of(row.example))]
+        monkeypatch.setattr(rewording, "SECOND_LOOK", others)
+        reword.cache_clear()
+        idle += [row.example] if [last_words(each) for each in (row.example, *sentences_of(row.example))] == read else []
+        monkeypatch.setattr(rewording, "SECOND_LOOK", SECOND_LOOK)
+        reword.cache_clear()
+    assert idle == []
+
+
+def last_words(line: str) -> str:
+    """Return the words in which a line was read, or where it stopped."""
+    found = understood(made_plain(line))
+    return found.reworded.text
+
+
+@pytest.mark.parametrize("line", ["Knit 2 rounds.", "K8, place next 8 sts on a holder, k to end.", "CO 40 sts. Join in the round."])
+def test_what_reads_is_not_looked_at_again(line: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    """These rows change no line that reads without them."""
+    reword.cache_clear()
+    monkeypatch.setattr(rewording, "SECOND_LOOK", (Synonym(r".*", "nonsense", line, ("",)),))
+    assert is_read(line)
