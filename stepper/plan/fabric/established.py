@@ -244,7 +244,8 @@ def _after(
         raise UnknownFabricError("short rows in the round changed its stitches")
     if period > 1 and _is_short(draft):
         raise UnknownFabricError("some rows were not worked to their end")
-    if len(set(columns)) == 1 and not draft.from_turn and agrees(draft, columns[0][phase]):
+    plain = len(set(columns)) == 1 and not draft.from_turn and agrees(draft, columns[0][phase])
+    if plain and not _brings_another(columns[0], draft, number, needles):
         return columns[:1] * draft.after
     if draft.from_turn:
         return columns
@@ -258,6 +259,13 @@ def _after(
     if shapes and not own:
         _take_down(noticed, made, draft, needles.established)
     return made
+
+
+def _brings_another(column: Column, draft: DraftRound, number: int, needles: Needles) -> bool:
+    """Return whether a row takes back stitches of another fabric than that of the stitches on the needle."""
+    names = {run.yarn for run in flatten(draft.phrase) if run.stitch == "return"}
+    came = [columns for name in names if (columns := _kept(name, number, needles)) is not None]
+    return any(set(other) != set(column) for columns in came for other in columns)
 
 
 def _take_down(noticed: Noticed, made: list[Column], draft: DraftRound, known: Established) -> None:

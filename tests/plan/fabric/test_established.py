@@ -411,6 +411,21 @@ def test_what_was_on_hold_comes_back_with_its_pattern() -> None:
     assert seen(knit(work).rounds[-1]) == ("kkpp" * 10)[10:30]
 
 
+def test_an_instep_comes_back_in_its_pattern_beside_a_plain_heel() -> None:
+    """Its two rounds, one of them knitted, went on plain for the rest of the foot, as the heel beside it did. Where
+    they stand is counted by hand: the heel was divided behind round 2, the round that picks up is round 1."""
+    work = (
+        f"{ROUND}Round 1: Knit.\nRound 2: *K3, p1; rep from * to end.\nRep rounds 1 and 2 twice more.\n"
+        "Work in rows over next 20 sts of heel; leave others on hold.\nRow 1: Knit.\nRow 2: Purl.\n"
+        "Next round: Knit across heel sts, pm, work across instep sts, pm. Join in the round.\n"
+        "K10 to new beginning.\n"
+        + "Next round: Knit to marker, sm, work in pattern to marker, sm, knit to end.\n" * 3
+    )
+    rows = [flatten(each.phrase) for each in knit(work).rounds[-3:]]
+    after = ["".join(run.stitch * run.times for run in row if run.stitch in ("k", "p"))[10:30] for row in rows]
+    assert after == ["kkkp" * 5, "k" * 20, "kkkp" * 5]
+
+
 def test_a_row_that_agrees_with_the_fabric_sets_up_nothing() -> None:
     """Markers placed in a knit row of stockinette do not make garter stitch of it."""
     work = f"{ROWS}Work in stockinette for 1 cm, ending with a WS row.\nK10, pm, k to end.\nWork 3 rows even."

@@ -69,6 +69,7 @@ PARTINGS: tuple[Synonym, ...] = (
     row("rem", rf"(^\s*|[.,:]\s*)(?:return|place|slip|put|transfer)\s+(?:the\s+)?rem(?:aining)?\s+({N})\s+(?:held\s+)?{STS}\s+(?:back\s+)?{_ONTO}\s+(?:the\s+)?(?:needles?|dpns?)\b", r"\1return \2 held sts to needles", "Return the remaining 38 sts to needles."),
     row("held", rf"\b{_REJOIN}\s+to\s+(?:the\s+)?({N}\s+)?held\s+({_PART})\s+{STS}(?:\s*(?:,\s*(?:and\s+)?|\s+and\s+)|{_E})", r"return \1held \2 sts to needles. ", "With RS facing, rejoin yarn to held front sts."),
     said_row_behind("edge", rf"(\b{_REJOIN}\s+to\s+(?:the\s+)?rem(?:aining)?\s+(?:{N}\s+)?{STS})\s+(?P<said>at\s+(?:the\s+)?(?:neck|armhole|front|side)\s+edge)(?=\s*[,.;]|\s+and\b)", "Join yarn to remaining sts at neck edge, bind off 12 sts, k to end."),
+    row("rem", rf"(\b{_REJOIN}\s+to\s+(?:the\s+)?rem(?:aining)?)\s+({N})\s+({STS})((?:\s+{_FACING})?\s*(?:,\s*(?:and\s+)?|\s+and\s+))((?:k|knit|p|purl|patt|work)(?:\s+in\s+patt(?:ern)?)?\s+to\s+(?:the\s+)?end)(?=\s*\.?\s*$)", r"\1 \3\4\6. \2 sts", "K20, turn. With RS facing, slip next 12 sts onto a holder, rejoin yarn to rem 20 sts, k to end."),
     *(
         row(
             "join|attach",

@@ -22,6 +22,11 @@ _HOLDER: Final = r"(?:(?:the|a|an|st|stitch|waste|scrap|spare|left|right|front|b
 _SPOT: Final = r"(?:(?:the|top|bottom|lower|upper|left|right|front|back|neck|neckband|neckline|edge|shoulder|seam|cent(?:er|re)|of|underarm|cast-?\s?on|hem|side|corner|armhole|collar|rib|ribbing|and|at|end(?:ing)?|finish(?:ing)?|opening)\b\s*)+(?<!\s)"
 _CORNER: Final = r"(?:\s+(?:in|at|from|between)\s+(?:the\s+)?(?:gap|corner|space|top\s+of\s+(?:the\s+)?(?:flap|heel|gusset))(?:\s+(?:between|of|before)\s+[a-z ]{3,40}?)?)?"
 _INSTEP: Final = r"(?:across\s+)?(?:the\s+)?(?:\d+\s+)?instep(?:\s+sts|\s+stitches)?\s*(?:even\s+)?(?:in\s+(?:established\s+|set\s+|charted\s+)?patt(?:ern)?(?:\s+as\s+(?:set|established))?|as\s+(?:set|established)|in\s+(?:est|estab)\.?\s+patt(?:ern)?)"
+_BESIDE: Final = "|".join(
+    rf"{which}\b[^.,;]*?(?:needle\s+|N){one}\b[^.,;]*?(?:needle\s+|N){other}\b"
+    for which, one, other in (("last", 1, 2), ("last", 2, 3), ("last", 3, 4), ("first", 2, 1), ("first", 3, 2), ("first", 4, 3))
+)
+"""A stitch that moves to the needle beside it: the last of one is not next to the end of the one before."""
 _HEEL_BEGINS: Final = r"(?:(?:this|which|it)\s+is\s+(?:now\s+)?(?:the|your)\s+(?:new\s+)?(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?(?:rnd|round)s?|(?:the\s+|your\s+)?(?:rnd|round|beg(?:inning)?\s+of\s+(?:the\s+)?(?:rnd|round)|bor)\s+(?:now\s+)?(?:begins|starts|is)(?:\s+now)?\s+(?=(?:at|in)\b))(?:\s*,?\s*(?:at|in)\s+(?:the\s+)?(?:cent(?:er|re)|middle)\s+of\s+(?:the\s+)?(?:heel|sole))?"
 
 PLACES: tuple[Synonym, ...] = (
@@ -48,7 +53,7 @@ PLACES: tuple[Synonym, ...] = (
     row("to ", rf"\b((?:change|switch|go)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?)({_KIND}{_NDLS})\s+(?:size\s+)?(\d+(?:\.\d+)?\s?mm)\b", r"\1\3 \2", "Change to short circular needle 4.5 mm."),
     row("to ", rf"\b((?:change|switch|go)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?)({SIZE})(?=\s*[.;]|\s*$|\s+and\b|,\s*(?!\d))", r"\1\2 needles", "Change to 4 mm."),
     row("short|long|sock", rf"(\b(?:change|switch)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?(?:{SIZE}\s+))(?:short|long|shorter|longer|sock)\s+(?=(?:circular\s+|double[-\s]pointed\s+)?{_NDLS}\b)", r"\1", "Change to 4.5 mm short circular needle."),
-    said_row_behind("(", rf"(\b(?:change|switch)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?(?:{SIZE}|smaller|larger)\s+{_KIND}{_NDLS})\s*\(\s*(?P<said>(?:(?:in\s+)?{LONG}|dpns?|double[-\s]pointed|circular)(?:\s+long|\s+length|\s+cable)?)\s*\)", "Change to 4 mm needle (40 cm)."),
+    said_row_behind("(", rf"(\b(?:change|switch)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?(?:{SIZE}|smaller|larger)\s+{_KIND}{_NDLS})\s*\(\s*(?P<said>(?:\d{{2,3}}\s*(?:cm|in|inch(?:es)?|\")|dpns?|double[-\s]pointed|circular)(?:\s+long|\s+length|\s+cable)?)\s*\)", "Change to 4 mm needle (40 cm)."),
     row("follow|folls", rf"(\b(?:change|switch)\s+to\s+(?:the\s+)?(?:[a-z0-9./]+\.?\s+){{1,4}}{_NDLS})\s*,?\s*(?:and\s+)?(?:proceed|continue|cont|work)(?:\s+in\s+patt(?:ern)?)?\s+as\s+foll(?:ow)?s?\.?\s*[:.]*[\s-]*$", r"\1", "Change to 4 mm needles and proceed as follows:"),
     row("rib for", rf"\b(?:and\s+)?rib\s+for\s+({LONG}|{N}\s+{ROUND})\s*\(\s*(k\s?\d)\s*,\s*(p\s?\d)\s*\)", r"and work in \2, \3 rib for \1", "Change to 3 mm needles and rib for 6 cm (k2, p2)."),
     # --- picked up, and worked across ---
@@ -76,7 +81,7 @@ PLACES: tuple[Synonym, ...] = (
     row("instep", rf"(\bto\s+(?:the\s+)?(?:(?:first|1st)\s+)?(?:marker|m))\s*,\s*(?:work|patt|knit)\s+{_INSTEP}\s*,\s*(?=(?:k|knit)\s+to\s+end)", r"\1, sm, work in pattern to marker, sm, ", "CO 40 sts. Join in the round. K10, pm, k20, pm, k10. Rnd 2: Knit to marker, work instep in pattern, knit to end."),
     row("instep", rf"(\b(?:sm|slip\s+(?:the\s+)?(?:marker|m)|sl\s+(?:marker|m))\s*,\s*)(?:work|patt)\s+{_INSTEP}(?:\s+to\s+(?:the\s+)?(?:next\s+)?(?:marker|m))?\s*,\s*(?=sm\b|slip\b|sl\s+m)", r"\1work in pattern to marker, ", "CO 40 sts. Join in the round. K10, pm, k20, pm, k10. Rnd 1: Knit to 3 sts before first marker, k2tog, k1, slip marker, work instep in pattern, slip marker, k1, ssk, knit to end."),
     row("needle 1|needle 4", rf"((?:k|knit)\s+to\s+last\s+{N}\s+{STS})\s+(?:of|on)\s+needle\s+1\s*,\s*([^;:.]*?)\s*;\s*(?:work\s+)?{_INSTEP}\s*;\s*(?:on\s+)?needle\s+4\s*[,:]\s*", r"needle 1: \1, \2; needles 2 and 3: work in pattern; needle 4: ", "CO 40 sts. Divide over 4 needles. Join in the round. Rnd 1: Knit to last 3 sts of needle 1, k2tog, k1; work instep even in pattern; on needle 4, k1, ssk, knit to end."),
-    row("needle|n1|n2", r"\b(?:slip|move|transfer)\s+(?:the\s+)?(?:first|last)\s+(?:st|stitch)\s+(?:of|from|on)\s+(needle\s+\d|N\d)\s+(?:on)?to\s+(?:the\s+(?:end|beginning|start)\s+of\s+)?(needle\s+\d|N\d)\b", r"slip 1 st from \1 to \2", "CO 40 sts. Divide over 2 needles. Slip last st of N1 onto N2."),
+    row("needle|n1|n2", rf"\b(?:slip|move|transfer)\s+(?:the\s+)?(?={_BESIDE})(?:first|last)\s+(?:st|stitch)\s+(?:of|from|on)\s+(needle\s+\d|N\d)\s+(?:on)?to\s+(?:the\s+(?:end|beginning|start)\s+of\s+)?(needle\s+\d|N\d)\b", r"slip 1 st from \1 to \2", "CO 40 sts. Divide over 2 needles. Slip last st of N1 onto N2."),
     row("each needle", rf"\b(?:now\s+)?(?:there\s+are|you\s+have)\s+(?:now\s+)?({N}\s+{STS}\s+on\s+each\s+needle)\b", r"\1", "CO 40 sts. Divide over 2 needles. Now there are 20 sts on each needle."),
     row("creased", rf"\.\s*-+\s*({N}\s+{STS})\s+(?:(inc)|(dec))reased(?=\s*\.?\s*$)", r". \1 \2\3'd", "CO 8 sts. Rnd 1: K1, ssk, knit to end. - 1 st decreased."),
 )  # fmt: skip
