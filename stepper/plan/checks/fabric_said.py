@@ -12,7 +12,7 @@ from stepper.plan.fabric.columns import KNIT, UnknownFabricError, trace_columns
 from stepper.plan.fabric.established import columns_of
 from stepper.plan.state.in_hand import Column
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Line, WorkRounds
+from stepper.project.instructions import Line, Remark, WorkRounds
 from stepper.regex import regex
 
 _EVERY = regex(r"\b(?:every|each|all)\b.*\b(?:rows?|rnds?|rounds?)\b", re.I)
@@ -28,6 +28,7 @@ _AS_THEY_LOOK = regex(
     r"purls?\b",
     re.I,
 )
+_THESE_ONLY = regex(r"\bon\s+these\s+(?:sts|stitches)\s+(?:only|alone)\b", re.I)
 _HALVES = regex(
     r"(?=.*\b(?:instep|top\s+of\b.*\bfoot)\b)(?=.*\bpatt)(?=.*\b(?:sole|bottom\s+of\b.*\bfoot)\b)", re.I
 )
@@ -47,6 +48,11 @@ def check_fabric_said(block: list[Line], needles: Needles, begin: int) -> None:
     for line in block:
         _check_taken_into(line, needles)
         _check_as_they_look(line, needles, begin)
+        before = needles.drafts[begin - 1].codes if begin else frozenset[str]()
+        words = (*line.said, *(one.text for one in line.sentences if isinstance(one, Remark)))
+        if "rest" in before and "hold" not in before and any(map(_THESE_ONLY.search, words)):
+            told = "a row before this turns in its middle, and no line says that the rest of it waits."
+            needles.report(line.place, told, 'Write in that row: "K20, turn, leave rem 40 sts on a holder."')
         if any(_HALVES.search(words) for words in line.said):
             _check_halves(line, needles)
         manners = {one.manner for one in line.sentences if isinstance(one, WorkRounds)}

@@ -39,7 +39,7 @@ from stepper.plan.state.in_hand import Cell, Column, Established, HeldFabric
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.cable_cells import look_of
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Until
+from stepper.project.stitchwork import Across, Until
 
 HINT = 'Name the fabric ("Work in k2, p2 rib for 5 cm", "Knit 5 rounds") or write the round out.'
 
@@ -262,7 +262,10 @@ def _after(
 
 
 def _brings_another(column: Column, draft: DraftRound, number: int, needles: Needles) -> bool:
-    """Return whether a row takes back stitches of another fabric than that of the stitches on the needle."""
+    """Return whether a row takes back stitches in their pattern, which is another than that on the needle."""
+    elements = draft.template.elements if draft.template is not None else ()
+    if not any(isinstance(one, Across) and one.stitch == "pattern" for one in elements):
+        return False
     names = {run.yarn for run in flatten(draft.phrase) if run.stitch == "return"}
     came = [columns for name in names if (columns := _kept(name, number, needles)) is not None]
     return any(set(other) != set(column) for columns in came for other in columns)

@@ -237,7 +237,7 @@ _CAST_ON: Final = regex(
     re.IGNORECASE,
 )
 _BEHIND: Final = regex(
-    rf"(?=\s*(?:[.,;(]|$|and\s+(?:join|divide|distribute|place|work|knit)\b))|\s*:\s*(?P<number>{N}\s+{STS})",
+    rf"(?=\s*(?:[.;(]|,(?!\s*\d)|$|and\s+(?:join|divide|distribute|place|work|knit)\b))|\s*:\s*(?P<number>{N}\s+{STS})",
     re.IGNORECASE,
 )
 

@@ -28,7 +28,7 @@ def _fresh() -> object:
 
 def test_every_row_reads_its_example() -> None:
     """A row that leaves its line unread is taken out or mended."""
-    assert [row.example for row in SECOND_LOOK if not is_read(row.example)] == []
+    assert [row.example for row in SECOND_LOOK if not reads(row.example)] == []
 
 
 @pytest.mark.usefixtures("_fresh")

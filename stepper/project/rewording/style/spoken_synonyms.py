@@ -240,7 +240,7 @@ SPOKEN: tuple[Synonym, ...] = (
     said_row(
         "needle",
         r"\s+(?P<said>(?:with|using)\s+(?:a|your|the)\s+(?:tapestry|darning|wool|yarn|sewing|blunt)\s+needle)(?=\s*[.,]|\s+and\b|\s*$)",
-        "Thread it through the last 8 stitches with your tapestry needle.",
+        "Graft the stitches with your tapestry needle.",
     ),
     row(
         "twice",

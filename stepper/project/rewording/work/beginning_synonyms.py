@@ -36,11 +36,17 @@ BEGINNINGS: tuple[Synonym, ...] = (
     row("bor|beg", rf"\b(?:place\s+(?:a\s+|the\s+)?{_BEG}\s+(?:marker|m)|(?:pm|place\s+(?:a\s+)?(?:marker|m))\s+for\s+{_BEG})\s*,?\s*and\s+join(?:\s+in\s+the\s+round)?(?=\s*[.,;]|\s*$)", "join in the round and place marker for beginning of the round", "CO 96 sts. Place BOR marker and join."),
     # --- spread over needles ---
     row("equally", r"\bequally\b(?=\s+(?:over|on|onto|between|among|amongst|across)\b)", "evenly", "CO 56 sts. Divide equally between 4 needles."),
-    row(
-        "needle|dpn|ndl",
-        rf"({_CO}|(?:^|(?<=\.)))\s*(?:[,;.]\s*(?:and\s+)?(?:then\s+)?|\s+and\s+|\s*){_LAY}\s+(?:(?:them|these|all|the|your)\s+)*(?:{STS}\s+)?(?:out\s+)?(?:evenly\s+)?{_ON}\s+(?:to\s+)?({_FEW})\s+{_NDLS}(?:\s*[,;]?\s*(?:and\s+)?(?=join|close|be\b|being|taking)|\s*(?=[.;:(]|$|,\s*(?!\d+-)))",
-        r"\1. divide over \2 needles. ",
-        "CO 56 sts, distribute them equally on 4 needles and join.",
+    *(
+        row(
+            "needle|dpn|ndl",
+            rf"{before}{_LAY}\s+(?:(?:them|these|all|the|your)\s+)*(?:{STS}\s+)?(?:out\s+)?(?:evenly\s+)?{_ON}\s+(?:to\s+)?({_FEW})\s+{_NDLS}(?:\s*[,;]?\s*(?:and\s+)?(?=join|close|be\b|being|taking)|\s*(?=[.;:(]|$|,(?!\s*\d)))",
+            words,
+            example,
+        )
+        for before, words, example in (
+            (rf"({_CO})\s*(?:[,;.]\s*(?:and\s+)?(?:then\s+)?|\s+and\s+)", r"\1. divide over \2 needles. ", "CO 56 sts, distribute them equally on 4 needles and join."),
+            (r"(^\s*|[.]\s+)", r"\1divide over \2 needles. ", "Spread them over three needles and join into a ring."),
+        )
     ),
     row("per needle|per dpn|each needle", rf"(\bdivide\s+over\s+{_FEW}\s+needles)[\s.]*[(:,-]+\s*({N})(?:\s+{STS})?\s+(?:per|each|on\s+each)\s+(?:needle|dpn)\s*\)?\s*,?\s*(?:and\s+)?(?=join|close|[.,;]|$)", r"\1. \2 sts on each needle. ", "CO 56 sts and distribute over 4 dpns: 14 sts each needle."),
     *(

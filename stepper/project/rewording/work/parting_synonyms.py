@@ -55,7 +55,7 @@ PARTINGS: tuple[Synonym, ...] = (
     row("continue", r"\b(k|knit)\s+to\s+end\s+of\s+(?:the\s+)?(?:back|front|body)(?:\s+(?:sts|stitches))?\s*,?\s*and\s+(?:continue|knit\s+on|keep\s+knitting|k)\s+to\s+(?:the\s+)?(?:new\s+)?bor(?:\s+(?:marker|m))?\b", r"\1 to end", "K8, pm for new BOR, knit to end of back sts and continue to BOR marker."),
     row("across", rf"\b(k|knit|purl|p)\s+across\s+(?:the\s+)?(?:(?:left|right)\s+)?(?:front|back)(?:\s+{STS})?(?:\s+to\s+(?:the\s+)?(?:first|next|second|third|fourth)\s+(?:marker|m))?(?=\s*,\s*(?:(?:remove\s+(?:marker|m)|rm)\s*,\s*)?{_PUT}\s+(?:the\s+)?(?:next\s+)?{N}\s+(?:(?:left|right)\s+)?(?:sleeve\s+)?{STS}\s+{_ONTO}\s)", r"\1 to marker", "K8, pm, k24. Knit across back to first marker, place 8 sleeve sts on a holder, k to end."),
     row("on ", rf"(^\s*|[.;:=(]\s*|\s-\s*)({N})\s+(?:{_PART}\s+)?({STS})(?:\s+(?:remain|rem|left|now|are))*\s+on\s+(?:the|your)\s+(?:(?:circular|working)\s+)?needles?(?:\s+for\s+(?:the\s+)?{_PART})?(?=\s*\)?\s*\.?\s*$)", r"\1\2 \3", "K8, hold 8 sts, k16. 24 body sts remain on the needle."),
-    row("sleeve", rf"\b(k|knit|p|purl)\s*({N})\s+{STS}\s+(?:of|from)\s+(?:the\s+)?((?:(?:left|right|first|second|other)\s+)?)sleeve(?=\s*[,.;(]|\s*$|\s+and\b)", r"\1 across \2 held \3sleeve sts", "K8, hold 8 sts for left sleeve, k8. Next rnd: K8 sts of left sleeve, k16."),
+    row("sleeve", rf"\b(k|knit|p|purl)\s*({N})\s+{STS}\s+(?:of|from)\s+(?:the\s+)?((?:(?:left|right|first|second|other)\s+)?)sleeve(?=\s*[,.;(]|\s*$|\s+and\b)", r"\1 across \2 held \3sleeve sts", "Next rnd: K8 sts of left sleeve, k16."),
     row("sleeve", rf"\b(k|knit|p|purl|work|patt)\s+across\s+(?:the\s+)?(?:(?:{STS}\s+)?(?:of|from)\s+)?(?:the\s+)?(?:(?:one|first)\s+|((?:left|right|second)\s+)|other\s+)?sleeve(?:\s+{STS})?(?=\s*[,.;(]|\s*$|\s+and\b)", r"\1 across held \2sleeve sts", "Next rnd: Knit across left sleeve, k16."),
     row("held", rf"\b(k|knit|p|purl)\s*({N})\s+held\s+((?:(?:left|right|first|second)\s+)?(?:sleeve|body|front|back|thumb)\s+)?{STS}(?=\s*[,.;(]|\s*$|\s+and\b)", r"\1 across \2 held \3sts", "Next rnd: K30 held sleeve sts, k40."),
     row("patt", r"\bpatt\s+across\s+(?=(?:the\s+)?(?:held|left|right|front|back|sleeve)\b)", "work across ", "Next row: Patt across left front."),
@@ -73,15 +73,15 @@ PARTINGS: tuple[Synonym, ...] = (
     *(
         row(
             "join|attach",
-            rf"(^\s*|[.:]\s*|facing\s*,\s*){_PUT}\s+(?:the\s+)?(?:cent(?:er|re)|middle|next|first)\s+{number}{STS}\s+{_ONTO}\s+{_HOLDER}(?:\s+for\s+(?:the\s+)?[a-z ]{{4,20}}?)?\s*[,.;]\s*(?:and\s+)?{before}(?P<said>{_REJOIN}\s+to\s+(?:the\s+)?rem(?:aining|ainder)?(?:\s+(?:{N}\s+)?{STS})?){after}(?:\s*(?:,\s*(?:and\s+)?|\s+and\s+)|{_E})",
+            rf"(^\s*|[.:]\s*|facing\s*,\s*){_PUT}\s+(?:the\s+)?(?:cent(?:er|re)|middle|next|first)\s+{number}{STS}\s+{_ONTO}\s+{_HOLDER}(?:\s+for\s+(?:the\s+)?[a-z ]{{4,20}}?)?\s*[,.;]\s*(?:and\s+)?{before}(?P<said>{_REJOIN}\s+to\s+(?:the\s+)?rem(?:aining|ainder)?(?:\s+{STS})?){after}(?:\s*(?:,\s*(?:and\s+)?|\s+and\s+)|{_E})",
             words,
             re.sub(r"(?<=next |ntre )\d+ sts", "st", example) if one else example,
             spelt_out=True,
         )
         for number, held, one in ((rf"({N})\s+", r"\2", False), ("()", "1", True))
         for before, after, words, example in (
-            (rf"{_FACING}\s*,?\s*", "", rf"\1with \3 facing, take up remaining sts. Hold {held} sts, ", "K20, turn. Leave centre 12 sts on a holder; with RS facing, rejoin yarn to rem 20 sts, k to end."),
-            ("", rf"\s+{_FACING}", rf"\1with \4 facing, take up remaining sts. Hold {held} sts, ", "K20, turn. Leave centre 12 sts on a holder, rejoin yarn to rem 20 sts with RS facing and k to end."),
+            (rf"{_FACING}\s*,?\s*", "", rf"\1with \3 facing, take up remaining sts. Hold {held} sts, ", "K20, turn. Leave centre 12 sts on a holder; with RS facing, rejoin yarn to rem sts, k to end."),
+            ("", rf"\s+{_FACING}", rf"\1with \4 facing, take up remaining sts. Hold {held} sts, ", "K20, turn. Leave centre 12 sts on a holder, rejoin yarn to rem sts with RS facing and k to end."),
             ("", "", rf"\1take up remaining sts. Hold {held} sts, ", "K20, turn. With RS facing, slip next 12 sts onto a holder, rejoin yarn to rem 20 sts, k to end."),
         )
     ),
