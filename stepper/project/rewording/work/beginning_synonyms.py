@@ -33,12 +33,12 @@ BEGINNINGS: tuple[Synonym, ...] = (
     said_row("twist", rf"(^\s*|(?<=[.!])\s*)(?P<said>{_TWIST})\s*(?:[.!]+|$)", "CO 96 sts. Join in the round. Mind you don't twist them!"),
     row("mark", rf"(\bjoin\s+in\s+the\s+round)\s*(?:,\s*(?:and\s+)?|\s+and\s+)mark(?:ing)?\s+{_BEG}(?P<said>\s+with\s+an?\s+(?:[a-z]+\s+){{0,2}}(?:marker|thread|yarn|pin))?(?=\s*[.,;]|\s*$)", r"\1 and place marker for beginning of the round", "CO 96 sts. Join in the round, and mark the beginning of your round.", spelt_out=True),
     row("marker", rf"(\b(?:place|put|insert|set|hang)\s+a\s+marker(?:\s+thread)?|\bpm)\s+(?:at|for|on)\s+{_BEG}(?:\s*\(\s*=?\s*(?P<said>(?:the\s+)?(?:left\s+side|right\s+side|(?:cent(?:er|re)|middle|mid)\s+(?:of\s+(?:the\s+)?)?(?:back|front)|underarm|side(?:\s+seam)?))\s*\))?(?=\s*[.,;]|\s*$|\s+and\b)", "place marker for beginning of the round", "CO 96 sts. Join in the round, place a marker at the beginning of the round (= the left side).", spelt_out=True),
-    row("bor|beg", rf"\b(?:place\s+(?:a\s+|the\s+)?{_BEG}\s+(?:marker|m)|(?:pm|place\s+(?:a\s+)?(?:marker|m))\s+for\s+{_BEG})\s*,?\s*and\s+join(?:\s+in\s+the\s+round)?(?=\s*[.,;]|\s*$)", "join in the round and place marker for beginning of the round", "CO 96 sts. Place BOR marker and join."),
+    row("and join", rf"\b(?:place\s+(?:a\s+|the\s+)?{_BEG}\s+(?:marker|m)|(?:pm|place\s+(?:a\s+)?(?:marker|m))\s+for\s+{_BEG})\s*,?\s*and\s+join(?:\s+in\s+the\s+round)?(?=\s*[.,;]|\s*$)", "join in the round and place marker for beginning of the round", "CO 96 sts. Place BOR marker and join."),
     # --- spread over needles ---
     row("equally", r"\bequally\b(?=\s+(?:over|on|onto|between|among|amongst|across)\b)", "evenly", "CO 56 sts. Divide equally between 4 needles."),
     *(
         row(
-            "needle|dpn|ndl",
+            "divid|distribut|spread|arrang|split|plac|put|lay",
             rf"{before}{_LAY}\s+(?:(?:them|these|all|the|your)\s+)*(?:{STS}\s+)?(?:out\s+)?(?:evenly\s+)?{_ON}\s+(?:to\s+)?({_FEW})\s+{_NDLS}(?:\s*[,;]?\s*(?:and\s+)?(?=join|close|be\b|being|taking)|\s*(?=[.;:(]|$|,(?!\s*\d)))",
             words,
             example,
