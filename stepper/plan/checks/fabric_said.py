@@ -49,8 +49,8 @@ def check_fabric_said(block: list[Line], needles: Needles, begin: int) -> None:
         _check_taken_into(line, needles)
         _check_as_they_look(line, needles, begin)
         before = needles.drafts[begin - 1].codes if begin else frozenset[str]()
-        words = (*line.said, *(one.text for one in line.sentences if isinstance(one, Remark)))
-        if "rest" in before and "hold" not in before and any(map(_THESE_ONLY.search, words)):
+        heard = (*line.said, *(one.text for one in line.sentences if isinstance(one, Remark)))
+        if "rest" in before and "hold" not in before and any(map(_THESE_ONLY.search, heard)):
             told = "a row before this turns in its middle, and no line says that the rest of it waits."
             needles.report(line.place, told, 'Write in that row: "K20, turn, leave rem 40 sts on a holder."')
         if any(_HALVES.search(words) for words in line.said):
