@@ -41,7 +41,7 @@ PARTINGS: tuple[Synonym, ...] = (
     ),
     row(
         "only|alone",
-        rf"(\b(?:k|p|knit|purl|patt|work|rib)\s*{N}(?:\s+{STS})?\s*,\s*turn)\s*[,;]?\s*(?:and\s+)?(?:cont(?:inue)?|work|proceed)\s+on\s+these\s+(?:{N}\s+)?{STS}\s*(?:only|alone)?\s*[,;]\s*(?:slipping|leaving|placing|putting)\s+(?:the\s+)?rem(?:aining)?\.?\s+{STS}\s+{_ONTO}\s+{_HOLDER}{_E}",
+        rf"(\b(?:k|p|knit|purl|patt|work|rib)\s*({N})(?:\s+{STS})?\s*,\s*turn)\s*[,;]?\s*(?:and\s+)?(?:cont(?:inue)?|work|proceed)\s+on\s+these\s+(?:\2\s+)?{STS}\s*(?:only|alone)?\s*[,;]\s*(?:slipping|leaving|placing|putting)\s+(?:the\s+)?rem(?:aining)?\.?\s+{STS}\s+{_ONTO}\s+{_HOLDER}{_E}",
         r"\1, leaving remaining sts on a holder",
         "K20, turn, and continue on these 20 sts only, slipping remaining sts on to a spare needle.",
     ),
