@@ -18,6 +18,7 @@ from typing import Final
 from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.gathered import write_gathered
+from stepper.project.rewording.on_needles.pick_ups import write_pick_ups
 from stepper.project.rewording.openings import write_openings_in_order
 from stepper.project.rewording.remarks.idle import orders_besides
 from stepper.project.rewording.reworded import Reworded, as_printed
@@ -29,7 +30,6 @@ from stepper.project.rewording.style.spoken_synonyms import SPOKEN
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
 from stepper.project.rewording.talk import take_talk_out
-from stepper.project.rewording.work.pick_ups import write_pick_ups
 from stepper.project.rewording.yarn_names import printed_again, sign_yarns
 from stepper.regex import regex
 

@@ -8,10 +8,10 @@ over, as printed.
 
 from __future__ import annotations
 
+from stepper.project.rewording.on_needles.closing_synonyms import CLOSINGS
+from stepper.project.rewording.on_needles.parting_synonyms import PARTINGS
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.work.beginning_synonyms import BEGINNINGS
-from stepper.project.rewording.work.closing_synonyms import CLOSINGS
-from stepper.project.rewording.work.parting_synonyms import PARTINGS
 from stepper.project.rewording.work.place_synonyms import PLACES
 
 SECOND_LOOK: tuple[Synonym, ...] = (*BEGINNINGS, *PARTINGS, *CLOSINGS, *PLACES)

@@ -10,6 +10,12 @@ Source: the wording of patterns in print, US and UK; common practice.
 
 from __future__ import annotations
 
+from stepper.project.rewording.on_needles.both_sides_synonyms import BOTH_SIDES
+from stepper.project.rewording.on_needles.cast_on_synonyms import CASTING
+from stepper.project.rewording.on_needles.holding_synonyms import HOLDING
+from stepper.project.rewording.on_needles.joined_synonyms import JOINED
+from stepper.project.rewording.on_needles.marker_synonyms import MARKERS, NEEDLEWORK
+from stepper.project.rewording.on_needles.needle_synonyms import BY_NEEDLES
 from stepper.project.rewording.remarks.advice_synonyms import ADVICE
 from stepper.project.rewording.remarks.comment_synonyms import COMMENTS
 from stepper.project.rewording.remarks.continental_remarks import CONTINENTAL_REMARKS
@@ -46,19 +52,13 @@ from stepper.project.rewording.style.whole_page_synonyms import WHOLE_PAGES
 from stepper.project.rewording.style.yarn_synonyms import YARNS
 from stepper.project.rewording.style.yoke_synonyms import YOKES
 from stepper.project.rewording.synonym import Synonym
-from stepper.project.rewording.work.both_sides_synonyms import BOTH_SIDES
-from stepper.project.rewording.work.cast_on_synonyms import CASTING
 from stepper.project.rewording.work.chart_synonyms import CHARTS
 from stepper.project.rewording.work.fabric_synonyms import FABRICS
 from stepper.project.rewording.work.front_synonyms import FRONTS
 from stepper.project.rewording.work.heel_synonyms import HEELS
-from stepper.project.rewording.work.holding_synonyms import HOLDING
 from stepper.project.rewording.work.interval_synonyms import COUNTED, INTERVALS
-from stepper.project.rewording.work.joined_synonyms import JOINED
 from stepper.project.rewording.work.length_synonyms import LENGTHS
-from stepper.project.rewording.work.marker_synonyms import MARKERS, NEEDLEWORK
 from stepper.project.rewording.work.measured_synonyms import AS_LONG, MEASURED
-from stepper.project.rewording.work.needle_synonyms import BY_NEEDLES
 from stepper.project.rewording.work.own_length_synonyms import OWN_LENGTHS
 from stepper.project.rewording.work.panel_synonyms import PANELS, PANELS_SET
 from stepper.project.rewording.work.part_synonyms import AGAIN, DIVIDED

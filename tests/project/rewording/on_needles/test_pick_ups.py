@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
+from stepper.project.rewording.on_needles.pick_ups import write_pick_ups
 from stepper.project.rewording.reworded import as_printed
-from stepper.project.rewording.work.pick_ups import write_pick_ups
 
 
 def test_each_stretch_is_a_picking_up_of_its_own() -> None:
