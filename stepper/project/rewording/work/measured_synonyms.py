@@ -133,8 +133,6 @@ MEASURED: tuple[Synonym, ...] = (
         r"\1. \2",
         "Work 10 rows in rib on these 20 sts.",
     ),
-    row("m.st", r"\bm\.\s?st\b\.?(?=\s+\d)", "moss", "Row 1: M.st 3, k2tog, k to end."),
-    row("m.st", r"(?<=[,;:*] )m\.\s?st\b\.?(?=\s+to\b)", "work in moss st", "Row 1: K2, m.st to last 2 sts, k2."),
     row("m.st", r"\bm\.\s?st\b\.?", "moss st", "Work in m.st for 4 cm."),
     said_row_behind("approx|about", rf"(\b(?:{LONG}|{_FABRIC}))\s*\(\s*(?P<said>=?\s*(?:approx\.?|approximately|about)\s+{N}\s+{ROUND})\s*\)", "Work 4 cm rib (= approx. 16 rnds)."),
     said_row_behind(
