@@ -113,6 +113,18 @@ SILENT = {
 """Words that may be left out of a line without changing what is knitted."""
 
 SILENT_THERE = {
+    # "4 mm" is a needle's; the pattern's name says its row again; "so", "is" and "stitches" are the grammar of print.
+    "Divide the stitches in half, so you have 16 stitches on each needle tip.": ("so",),
+    "Change to 5 mm needles and place panels as follows:": ("needles",),
+    "Continue on larger needles and work 6 rows in garter st.": ("continue",),
+    "Work in twisted rib (k1tbl, p1) for 6 rnds.": ("twisted",),
+    "Change to 4 mm needles and work 10 rows in st st, beginning with a k row.": ("needles",),
+    "Change to 4 mm needles and starting with a knit row, work in st st for 3 cm.": ("needles",),
+    "Change to 4 mm needles and, beginning with a purl row, work in st st for 3 cm.": ("needles",),
+    "The other one is just the same.": ("is",),
+    "Change to 3.75 mm needles and knit 2 rounds.": ("needles",),
+    "Change to 4 mm needles and st.st.": ("needles",),
+    "Graft the stitches with your tapestry needle.": ("stitches",),
     # A total is one of the readings of the bare number; a count holds where a repeat ends, whether "until" says so or not.
     "Repeat these 2 rows 14 more times: 30 rows total.": ("total",),
     "Work rows 1 and 2 4 times in total, until you have 18 sts.": ("until",),

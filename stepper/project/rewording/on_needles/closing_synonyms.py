@@ -33,7 +33,6 @@ CLOSINGS: tuple[Synonym, ...] = (
     said_row_behind("off for", rf"(^\s*(?:(?:on\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+{ROUND}\s*[:,]?\s*)?)(?P<said>{_BO}\s+for\s+(?:the\s+)?armholes?)\s*(?:as\s+foll(?:ow)?s|thus|like\s+this)?\s*:\s*(?={_BO}\s+{N})", "Next row: bind off for the armholes: bind off 4 sts, k to last 4 sts, bind off 4 sts."),
     said_row_behind("remov", rf"(\b{_BO}\s+{N}(?:\s+{STS})?)\s*[,(]?\s*(?P<said>(?:taking\s+out|removing)\s+(?:the\s+)?(?:(?:side|bor|underarm|end)\s+)?(?:marker|m)(?:\s+(?:as\s+you\s+(?:go|come\s+to\s+it)))?)\s*\)?(?=\s*[,.;]|\s*$)", "BO 8 sts, removing side marker, k to end."),
     # --- at the end ---
-    row("cast off|bind off|bo ", rf"(\b{N}\s+(?:rows|rnds|rounds))\s*,\s*(?:and\s+)?(?:then\s+)?(?={_BO}\b)", r"\1. ", "K1 P1 for 6 rnds, bind off in rib."),
     row("work rib|work moss|work seed", r"\bwork\s+(rib|moss|seed)(?:\s+st(?:itch)?)?\s+as\s+(?:set|established|before)\s+(?=(?:for|until)\b)", r"work in \1 ", "Work 1 row in k1, p1 rib. Work rib as set for 6 rows."),
     row("cast off|bind off|bo ", rf"(^\s*|[.]\s*)({_BO}(?:\s+(?:all\s+|the\s+|{STS}\s*|loosely\s*)*)?(?:\s*(?:in|with)\s+(?:(?:moss|garter|seed)\s+st(?:itch)?|(?:k\d+,?\s*p\d+\s+)?rib(?:bing)?|patt(?:ern)?))?)\s+(?:in|with|using)\s+({_YARN}){_E}", r"\1with \3, \2", "Cast off in moss st with CC."),
     row("knit over knit", rf"(\b{_BO}(?:\s+(?:all\s+{STS}|loosely))*)\s+(?:with\s+)?knit\s+over\s+knit{_E}", r"\1 in pattern", "Bind off with knit over knit."),
@@ -53,10 +52,6 @@ CLOSINGS: tuple[Synonym, ...] = (
     row("draw up", rf"^(\s*)draw\s+up\s+(?:the\s+)?rem(?:aining)?\s+{STS}(?P<said>\s+with\s+an?\s+(?:double|doubled)\s+(?:thread|yarn|strand))?{_E}", r"\1draw yarn through remaining sts", "Draw up the remaining stitches with a double thread.", spelt_out=True),
     # --- buttonholes ---
     row("buttonhole", r"^\s*(?:now\s+)?(?:work|make)\s+(?:a|the|one|1)\s+buttonhole(?:\s+(?:as\s+foll(?:ow)?s|thus|like\s+this|over\s+the\s+next\s+rows?))?\s*:\s*", "Buttonhole row: ", "Work a buttonhole: k2, yo, k2tog, k to end."),
-    row("moss|m.st|m. st|seed", rf"\b(?:(moss|seed)(?:\s+st(?:itch)?)?|(m)\.?\s?st\.?)\s+(?=to\s+(?:end|last|marker|{N}\s+{STS}\s+before))", r"work in \1\2 st ", "Buttonhole row (RS): Moss 3, yo, k2tog, moss to end."),
-    row("work in m st", r"\bwork\s+in\s+m\s+st\b", "work in moss st", "1st row: M.st 3, cast off 1 st, m.st to end."),
-    row("m.st|m. st|m st", r"\bm\.?\s?st\.?\s+(?=\d)", "moss ", "1st row: M.st 3, cast off 1 st, m.st to end."),
-    row("rib 2|rib two", r"\b(?P<said>rib\s+(?:2|two)\s+tog(?:ether)?)\b", "k2tog", "Buttonhole row (RS): Rib 3, yo, rib 2 tog, rib 2.", spelt_out=True),
     row("rib to|patt to", r"\b(?:rib|patt)\s+to\s+(?=(?:the\s+)?(?:next\s+)?(?:cast|bound|bind)[-\s]?off\b|buttonhole)", "work in pattern to ", "Next row: Rib to bound-off sts, cast on 2 sts, rib to end."),
     row("casting on", rf"\b(casting\s+on\s+{N}(?:\s+{STS})?\s+(?:over|above|at|in\s+place\s+of))\s+(?:(?:each|every)\s+(?:(?:pair|group|set|lot)\s+of\s+(?:{N}\s+)?|{N}\s+)|(?:the\s+)?{N}\s+)(?:(?:cast|bound|bind)[-\s]?off(?:\s+{STS})?|{STS}\s+(?:cast|bound)\s+off)", r"\1 each buttonhole", "Next row: Work in pattern, casting on 2 sts over each pair of bound-off sts."),
     row("cast on", rf"^(\s*)(?:on\s+(?:the\s+)?)?(?:next|foll(?:owing)?|return)\s+(row|rnd|round)\s*[,:]?\s*(?:cast\s+on|co)\s+({N}(?:\s+{STS})?)\s+(over|above)\s+(?:the\s+|each\s+|those\s+)*(?:set\s+of\s+)?(?:cast|bound)[-\s]?off(?:\s+{STS})?{_E}", r"\1next \2: work in pattern, casting on \3 \4 each buttonhole", "On the next row, cast on 2 sts over the bound-off sts."),

@@ -133,12 +133,6 @@ SPOKEN: tuple[Synonym, ...] = (
         spelt_out=True,
     ),
     row("as long as you", r"\b(?:is|are)\s+(?:just\s+)?as\s+long\s+as\s+you(?:'d)?\s+(?:want|like|need|wish|please|prefer)(?:\s+(?:it|them|yours))?(?:\s+to\s+be)?\b", "measures desired length", "Knit every round until the leg is as long as you want it to be."),
-    row(
-        "than you",
-        rf"\b(until\s+)(?:the|your)\s+([a-z]+)\s+(?:is|measures)\s+(?:about\s+)?({LONG})\s+(?:shorter|less)\s+than\s+(?:you\s+(?:want|need|like|wish)(?:\s+it)?(?:\s+to\s+be)?|the\s+length\s+you\s+(?:want|need)|your\s+\2)(?=\s*[.,!(]|\s*$)",
-        r"\1\2 measures \3 less than desired \2 length",
-        "Knit until the foot is 5 cm shorter than you want it to be.",
-    ),
     said_row(
         "tail|end",
         r"\s*,?\s*(?P<said>(?:but\s+|and\s+)?leav(?:e|ing)\s+(?:yourself\s+)?(?:an?\s+)?(?:nice\s+)?(?:long|short|good|generous)\s+(?:tail|end)(?:\s+(?:for|to)\s+(?:sew\w*|seam\w*|clos\w*|weav\w*|darn\w*)(?:\s+(?:up|with|in|it|later|on|the\s+[a-z]+))*)?)(?=\s*[.,!]|\s*$)",

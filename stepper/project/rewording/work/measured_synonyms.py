@@ -54,12 +54,6 @@ AS_LONG: tuple[Synonym, ...] = (
         "K2 P2 rib around for 6 cm.",
     ),
     row(
-        "rib",
-        r"\bin\s+(?:1x1|k\s?1,?\s*p\s?1|twisted)\s+rib(?:bing)?\s*\(\s*(k\s?1)\s+tbl\s*,\s*(p\s?1)\s*\)",
-        r"in \1 tbl, \2 rib",
-        "Work in 1x1 ribbing (k1 tbl, p1) for 3 cm.",
-    ),
-    row(
         "but stop when|but only until|but stopping when",
         rf"\b(?:knit|work)\s+(?:it\s+)?(?:just\s+|exactly\s+)?(?:(?:the\s+)?same\s+as|like|as\s+for|as)\s+(?:for\s+)?(?:the\s+)?{_BACK}\s*,?\s*but\s+(?:stop(?:ping)?\s+when|only\s+until)\s+(?:the\s+)?(?:piece|work|it)\s+(?:is|measures)\s+({LONG})(?:\s+long)?",
         r"Work as for \1 until piece measures \2",
@@ -74,7 +68,6 @@ AS_LONG: tuple[Synonym, ...] = (
     row("garter-st|moss-st|seed-st|stocking-st|rib-st", r"\b(garter|moss|seed|stocking)-(st(?:itch)?)\b", r"\1 \2", "Work 4 rows in garter-stitch."),
     row("knit as for", r"(^\s*|[.]\s*)knit\s+(?=as\s+for\s)", r"\1work ", "Knit as for back until piece measures 12 cm."),
     row("knit,", r"(^\s*|[.]\s*)knit(?:\s*,\s*(?:and\s+)?knit)+\s+(?=until\b)", r"\1knit ", "Knit, knit, knit until piece measures 12 cm."),
-    row("rib", r"\bin\s+[(]\s*k\s?\d\s*[.,]\s*p\s?\d\s*[)]\s+rib(?:bing)?\s+(?=as\s+(?:given\s+)?(?:for|on)\s)", "in rib ", "Work 6 cm in (k2. p2) ribbing as given for back."),
 )  # fmt: skip
 """The rows for what is as long as another part, and for ribs, in the order tried; before a sentence is parted."""
 

@@ -9,7 +9,7 @@ from typing import Final
 
 from stepper.craft.needles import SIZE
 from stepper.project.rewording.said_rows import said_row, said_row_behind
-from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import ROUND, STS, N, Synonym, row
 
 _E: Final = r"(?=\s*[.;]|\s*$)"
 _MARK: Final = r"(?:marker\s+threads?|markers?|m)"
@@ -45,7 +45,6 @@ PLACES: tuple[Synonym, ...] = (
     row("after", rf"\bplace\s+marker\s+for\s+beginning\s+of\s+the\s+round\s*,?\s+and\s+(?:another|one|1|an?)(?:\s+{_MARK})?\s+after\s+({N})\s+{STS}\s*(?:\(\s*=?\s*(?P<said>(?:the\s+)?(?:(?:left|right|other)\s+)?sides?)\s*\))?{_E}", r"place markers in turn after \1 sts", "CO 48 sts. Join in the round. Insert a marker thread at the start of the round and another after 24 stitches (the sides).", spelt_out=True),
     row("in turn", rf"(\b(?:knit|purl|k|p)\s+{N}\s+{ROUND})\s*,?\s+and\s+(?=place\s+markers\s+in\s+turn)", r"\1. ", "CO 48 sts. Join in the round. Knit 1 rnd and put 2nd marker after 24 sts (= right side)."),
     row("from each", rf"\b{_SET}\s+(?:(?:2|two)\s+|an?\s+)?{_MARK}\s+({N})\s+{STS}\s+(?:in\s+)?from\s+each\s+(?:edge|end|side)\b", r"place markers \1 sts in from each side", "CO 48 sts. Work flat. Place markers 12 sts in from each edge."),
-    row("remov", rf"\b(remov)(e|ing)\s+(?:(?:all|any|the|other|of|stitch|raglan|repeat|side|both|rem|remaining)\s+)+(?:markers|ms)\b(?:\s+on\s+(?:the\s+)?(?:first|next)\s+(?:one|{ROUND})(?:\s+of\s+them)?)?{_E}", r"\1\2 markers", "Knit 4 rows, removing any markers on the first row."),
     row("remov", r"^(\s*(?:[^:.]{1,30}:\s*)?)(work\s+in\s+[^.;:,*]*?)\s*,\s*removing\s+markers(?:\s+as\s+you\s+(?:come|go)(?:\s+to\s+them)?)?(?=\s*\.?\s*$)", r"\1remove markers. \2", "Next row: Work in moss st across all sts, removing markers."),
     row("slip it|remove it|sl it", r"(\bto\s+(?:the\s+)?(?:(?:first|second|third|next|other|last)\s+)?(?:marker|m)\s*,\s*)(slip|sl|remove)\s+it\b", r"\1\2 marker", "Next row: knit to the first marker, slip it, knit to end."),
     # --- needles ---
@@ -55,7 +54,6 @@ PLACES: tuple[Synonym, ...] = (
     row("short|long|sock", rf"(\b(?:change|switch)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?(?:{SIZE}\s+))(?:short|long|shorter|longer|sock)\s+(?=(?:circular\s+|double[-\s]pointed\s+)?{_NDLS}\b)", r"\1", "Change to 4.5 mm short circular needle."),
     said_row_behind("(", rf"(\b(?:change|switch)\s+(?:back\s+)?to\s+(?:the\s+|a\s+)?(?:{SIZE}|smaller|larger)\s+{_KIND}{_NDLS})\s*\(\s*(?P<said>(?:\d{{2,3}}\s*(?:cm|in|inch(?:es)?|\")|dpns?|double[-\s]pointed|circular)(?:\s+long|\s+length|\s+cable)?)\s*\)", "Change to 4 mm needle (40 cm)."),
     row("follow|folls", rf"(\b(?:change|switch)\s+to\s+(?:the\s+)?(?:[a-z0-9./]+\.?\s+){{1,4}}{_NDLS})\s*,?\s*(?:and\s+)?(?:proceed|continue|cont|work)(?:\s+in\s+patt(?:ern)?)?\s+as\s+foll(?:ow)?s?\.?\s*[:.]*[\s-]*$", r"\1", "Change to 4 mm needles and proceed as follows:"),
-    row("rib for", rf"\b(?:and\s+)?rib\s+for\s+({LONG}|{N}\s+{ROUND})\s*\(\s*(k\s?\d)\s*,\s*(p\s?\d)\s*\)", r"and work in \2, \3 rib for \1", "Change to 3 mm needles and rib for 6 cm (k2, p2)."),
     # --- picked up, and worked across ---
     row("all r|all a|all the way", r"\ball\s+(?:the\s+way\s+)?(a?round)\s+(?=(?:the\s+|each\s+)?(?:armhole|neck|edge|neckline|collar|hood|sleeve)\b)", r"\1 ", "With RS facing, pick up and knit 44 sts evenly all round armhole edge."),
     row("co", r"\b(?:CO|[Cc]ast\s+[Oo]n)\s+(?=edge\b)", "cast-on ", "Pick up and knit 4 sts along CO edge.", exact=True),
@@ -83,6 +81,5 @@ PLACES: tuple[Synonym, ...] = (
     row("needle 1|needle 4", rf"((?:k|knit)\s+to\s+last\s+{N}\s+{STS})\s+(?:of|on)\s+needle\s+1\s*,\s*([^;:.]*?)\s*;\s*(?:work\s+)?{_INSTEP}\s*;\s*(?:on\s+)?needle\s+4\s*[,:]\s*", r"needle 1: \1, \2; needles 2 and 3: work in pattern; needle 4: ", "Rnd 1: Knit to last 3 sts of needle 1, k2tog, k1; work instep even in pattern; on needle 4, k1, ssk, knit to end."),
     row("needle|n1|n2", rf"\b(?:slip|move|transfer)\s+(?:the\s+)?(?={_BESIDE})(?:first|last)\s+(?:st|stitch)\s+(?:of|from|on)\s+(needle\s+\d|N\d)\s+(?:on)?to\s+(?:the\s+(?:end|beginning|start)\s+of\s+)?(needle\s+\d|N\d)\b", r"slip 1 st from \1 to \2", "CO 40 sts. Divide over 2 needles. Slip last st of N1 onto N2."),
     row("each needle", rf"\b(?:now\s+)?(?:there\s+are|you\s+have)\s+(?:now\s+)?({N}\s+{STS}\s+on\s+each\s+needle)\b", r"\1", "CO 40 sts. Divide over 2 needles. Now there are 20 sts on each needle."),
-    row("creased", rf"\.\s*-+\s*({N}\s+{STS})\s+(?:(inc)|(dec))reased(?=\s*\.?\s*$)", r". \1 \2\3'd", "Rnd 1: K1, ssk, knit to end. - 1 st decreased."),
 )  # fmt: skip
 """The rows, tried early, when lists stand in one form."""
