@@ -116,6 +116,12 @@ AGAIN: tuple[Synonym, ...] = (
 DIVIDED: tuple[Synonym, ...] = (
     row(
         "rib as|ribbing as",
+        rf"((?:^|[.:]|\band)\s*)(?:(?:work|cont(?:inue)?|knit)\s+)?(?:in\s+)?rib(?:bing)?\s+{_AS_GIVEN}\s+for\s+({LONG}|{N}\s+{ROUND})",
+        r"\1work in as-\2 rib for \3",
+        "Work in rib as for back for 6 cm.",
+    ),
+    row(
+        "rib as|ribbing as",
         rf"\b(work|cont(?:inue)?)\s+({LONG}|{N}\s+{ROUND})\s+in\s+rib(?:bing)?\s+{_AS_GIVEN}",
         r"\1 in as-\3 rib for \2",
         "Work 6 cm in rib as given for back.",
