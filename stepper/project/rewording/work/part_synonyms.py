@@ -118,7 +118,7 @@ DIVIDED: tuple[Synonym, ...] = (
         "rib as|ribbing as",
         rf"((?:^|[.:]|\band)\s*)(?:(?:work|cont(?:inue)?|knit)\s+)?(?:in\s+)?rib(?:bing)?\s+{_AS_GIVEN}\s+for\s+({LONG}|{N}\s+{ROUND})",
         r"\1work in as-\2 rib for \3",
-        "Work in rib as for back for 6 cm.",
+        "Rib as for the back for 6 cm.",
     ),
     row(
         "rib as|ribbing as",
