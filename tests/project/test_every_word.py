@@ -148,7 +148,6 @@ SILENT_THERE = {
     "Change to short circular needle 4.5 mm.": ("short",),
     "Change to 4.5 mm short circular needle.": ("short",),
     "Change to 4 mm needles and proceed as follows:": ("needles",),
-    "Change to 3 mm needles and rib for 6 cm (k2, p2).": ("needles",),
     "Pick up 3 stitches, knit across held sts and pick up 3 more.": ("stitches",),
     "Pick up and knit 3 sts, k 15 thumb sts from waste yarn.": ("waste",),
     "Pick up and knit 4 sts, k held sts, pick up and knit 4 sts to end at center of underarm.": ("k",),

@@ -64,7 +64,7 @@ from stepper.project.rewording.reword import reword
         ("Work 9 rows in (K1. P1) ribbing.", "Work 9 rows in k1, p1 ribbing."),
         ("Work 5 cm in (k2, p2) rib, ending with a WS row.", "work in k2, p2 rib for 5 cm, ending with a WS row."),
         ("Work in (K1. P1) ribbing for 5 cm, ending with a RS row.", "Work in k1, p1 ribbing for 5 cm, ending with a RS row."),
-        ("Work flat in 1x1 rib for 8 rows, ending with a WS row.", "work flat. work in 1x1 rib for 8 rows. ends with a WS row."),
+        ("Work flat in 1x1 rib for 8 rows, ending with a WS row.", "Work flat. Work in 1x1 rib for 8 rows. ends with a WS row."),
         ("Work in 1x1 rib for 8 rows, ending with a WS row.", "Work in 1x1 rib for 8 rows. ends with a WS row."),
         ("Work 8 rows in k2, p2 rib, ending with a RS row.", "Work 8 rows in k2, p2 rib. ends with a RS row."),
         ("K2 P2 rib around for 6 cm.", "work in k2, p2 rib for 6 cm."),
