@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Hashable
 from typing import Final, Protocol, runtime_checkable
 
@@ -49,6 +50,9 @@ class Place:
     """Whether more words would make another cue of it."""
     says_more: bool = False
     """Whether something else sounds in the 0.3 s behind it."""
+    fit: float = -math.inf
+    """How well the sounds of the cue behind the word fit: a natural log-probability above that of the
+    likeliest of any kind, 0 or less; minus infinity where there is none."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

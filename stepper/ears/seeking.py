@@ -41,6 +41,7 @@ _OVER_CHUNKS, _SOFTER_CHUNKS, _FALLEN_DB = 10, 9, 3.0
 _ALONE_DB = 0.5
 # Where cues alone count: more than their loudness tells them from those of a film.
 _BEFORE_S, _AFTER_S = 0.25, 0.22
+_BEFORE_CHUNKS = round(_BEFORE_S / CHUNK_S)
 _WAIT_S, _LONG_WAIT_S = 0.35, 0.9
 _ATTENTIVE_CHUNKS = round(2.0 / CHUNK_S)
 # So long it is looked on behind the address word, and behind the last cue that was seen there: a count takes
@@ -66,7 +67,9 @@ class Seeking:
         self._lately: deque[float] = deque(maxlen=_LATELY_CHUNKS)
         self._room: deque[float] = deque(maxlen=_ROOM)
         self._passed = 0
-        self._attentive = self._awaits = self._wide = 0
+        self._attentive = self._awaits = self._wide = self._taken = 0
+        self._began: int | None = None
+        # The chunk in which the address word began, as seen last.
         self.ago_s = (0.0, 0.0)
         """How long ago what was cut out last began, and ended. Unit: s."""
         self.says_more = False
@@ -82,6 +85,7 @@ class Seeking:
         self._chunks.append(chunk)
         self._lately.append(level_db)
         self._passed += 1
+        self._taken += 1
         self._attentive, self._awaits = max(0, self._attentive - 1), max(0, self._awaits - 1)
         self._wide = max(0, self._wide - 1)
         self._has_looked = False
@@ -117,6 +121,7 @@ class Seeking:
         """Begin anew: what was said so far is dealt with."""
         self._chunks.clear()
         self._attentive = self._awaits = self._wide = 0
+        self._began = None
         self._has_looked = False
 
     def _apart_chunks(self) -> int:
@@ -131,17 +136,13 @@ class Seeking:
         return bool(louder) and fmean(louder) - fmean(softer) >= _FALLEN_DB
 
     def _look(self) -> bytes | None:
-        """Look into the narrow window, and into the wide one if the address word is in it or just was."""
-        place = None
-        if not self._attentive:
-            place = self._find(self._last(_NARROW_CHUNKS))
-            if place is None:
-                return None
-        if place is None or place.end_s is None or len(self._chunks) > _NARROW_CHUNKS:
-            place = self._find(self._last(_WIDE_CHUNKS))
-        if place is None:
+        """Look into the windows, and cut out the whole cue that fits best in one of them, once it is over."""
+        seen = self._places()
+        if not seen:
             return None
-        sound = self._last(_WIDE_CHUNKS)
+        place, sound = max(reversed(seen), key=lambda each: (each[0].end_s is not None, each[0].fit))
+        if place.start_s > 0:
+            self._began = self._taken - round((len(sound) / _BYTES_S - place.start_s) / CHUNK_S)
         wait_s = _LONG_WAIT_S if place.may_go_on else _WAIT_S
         if place.end_s is None or len(sound) / _BYTES_S - place.end_s < wait_s:
             if place.end_s is not None or not self._attentive:  # she may be in the middle of a count
@@ -149,12 +150,39 @@ class Seeking:
             return None
         self.ago_s = (len(sound) / _BYTES_S - place.start_s, len(sound) / _BYTES_S - place.end_s)
         if self.ago_s[1] > LATEST_S:  # left out of what is looked into next, where it would be found again
-            for _ in range(int(place.end_s / CHUNK_S)):
+            left = len(self._chunks) - int(self.ago_s[1] / CHUNK_S)
+            for _ in range(left):
                 self._chunks.popleft()
             return None
         self.says_more = place.says_more
         start = max(0, round((place.start_s - _BEFORE_S) * HEARING_RATE_HZ))
         return sound[start * 2 : round((place.end_s + _AFTER_S) * HEARING_RATE_HZ) * 2]
+
+    def _places(self) -> list[tuple[Place, bytes]]:
+        """Return where the address word, and a cue behind it, stand in each window, and the window itself.
+
+        A wide window holds more of a film, and the networks hear a cue in it less well: so the last one
+        begins where the word was seen to begin.
+        """
+        seen = list[tuple[Place, bytes]]()
+        if not self._attentive:
+            self._began = None
+            self._add(seen, self._last(_NARROW_CHUNKS))
+            if not seen:
+                return seen
+        if not seen or seen[0][0].end_s is None or len(self._chunks) > _NARROW_CHUNKS:
+            self._add(seen, self._last(_WIDE_CHUNKS))
+        if self._began is not None:
+            self._add(seen, self._last(self._taken - self._began + _BEFORE_CHUNKS))
+        elif seen and seen[-1][0].start_s > _BEFORE_S:
+            place, sound = seen[-1]
+            self._add(seen, sound[round((place.start_s - _BEFORE_S) * HEARING_RATE_HZ) * 2 :])
+        return seen
+
+    def _add(self, seen: list[tuple[Place, bytes]], sound: bytes) -> None:
+        place = self._find(sound)
+        if place is not None:
+            seen.append((place, sound))
 
     def _last(self, chunks: int) -> bytes:
         return b"".join(list(self._chunks)[-chunks:])

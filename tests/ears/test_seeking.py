@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+import math
+
 import pytest
 
 from stepper.ears.gate import CHUNK_S
@@ -22,6 +24,34 @@ class Finder:
         """Find the next; the last again and again."""
         self.looked_into.append(len(sound) / BYTES_S)
         return self.places[min(len(self.looked_into), len(self.places)) - 1]
+
+
+class Said:
+    """Finds a cue where it was said, in any window that holds its beginning; but for those that hide it."""
+
+    def __init__(self, began_s: float, ended_s: float, *, may_go_on: bool, hidden_in_s: float = math.inf) -> None:
+        self.began_s, self.ended_s, self.may_go_on, self.hidden_in_s = began_s, ended_s, may_go_on, hidden_in_s
+        self.now_s = 0.0
+        self.looked_into: list[float] = []
+
+    def find(self, sound: bytes) -> Place | None:
+        """Find it as far as it is said."""
+        length_s = len(sound) / BYTES_S
+        self.looked_into.append(length_s)
+        first_s = self.now_s - length_s
+        if not first_s <= self.began_s < self.now_s or length_s > self.hidden_in_s:
+            return None
+        so_far_s = min(self.now_s, self.ended_s)  # of a number there is a whole one mostly
+        end_s = so_far_s - first_s if self.may_go_on or so_far_s == self.ended_s else None
+        return Place(start_s=self.began_s - first_s, end_s=end_s, may_go_on=self.may_go_on, fit=0.0)
+
+    def play(self, seeking: Seeking, seconds: float, level_db: float) -> list[bytes]:
+        """Let sound of one loudness pass; return what was cut out."""
+        cuts = []
+        for _ in range(round(seconds / CHUNK_S)):
+            self.now_s += CHUNK_S
+            cuts.append(seeking.take(bytes(CHUNK_BYTES), level_db))
+        return [cut for cut in cuts if cut is not None]
 
 
 def play(seeking: Seeking, seconds: float, level_db: float) -> list[bytes]:
@@ -74,7 +104,7 @@ def test_while_cues_alone_count_what_goes_on_is_looked_into_half_as_often_and_wh
 
 def test_a_cue_that_is_over_is_cut_out_with_a_little_around_it() -> None:
     """From a quarter second before the word to 0.22 s behind the cue, out of the wide window."""
-    seeking = Seeking(Finder(Place(start_s=2.0, end_s=3.5, may_go_on=False)).find)
+    seeking = Seeking(Finder(*[Place(start_s=2.0, end_s=3.5, may_go_on=False)] * 2, None).find)
     play(seeking, 15.0, ROOM_DB)
     first, *_ = play(seeking, 1.0, NEAR_DB)
     assert len(first) / BYTES_S == pytest.approx(0.25 + 1.5 + 0.22, abs=0.001)
@@ -93,14 +123,14 @@ def test_a_cue_that_is_over_is_cut_out_with_a_little_around_it() -> None:
 )
 def test_what_may_still_go_on_is_waited_for(place: Place, is_cut: bool) -> None:
     """ "Count is two hundred" is no count before 0.9 s have passed; "stepper" alone never is a cue."""
-    seeking = Seeking(Finder(place).find)
+    seeking = Seeking(Finder(place, place, None).find)
     play(seeking, 15.0, ROOM_DB)
     assert bool(play(seeking, 0.6, NEAR_DB)) is is_cut
 
 
 def test_after_the_word_it_is_looked_on_though_she_is_no_louder_by_then() -> None:
     """For two seconds, in the wide window, or the soft end of a cue would be missed."""
-    finder = Finder(*[Place(start_s=1.0, end_s=None, may_go_on=True)] * 3, None)
+    finder = Finder(*[Place(start_s=0.0, end_s=None, may_go_on=True)] * 3, None)
     seeking = Seeking(finder.find)
     play(seeking, 15.0, ROOM_DB)
     play(seeking, 0.6, NEAR_DB)
@@ -109,14 +139,42 @@ def test_after_the_word_it_is_looked_on_though_she_is_no_louder_by_then() -> Non
     assert before + 3 <= len(finder.looked_into) <= before + 6
 
 
+def test_where_the_word_was_seen_to_begin_it_is_looked_from_then_on() -> None:
+    """In a wide window what a film says hides what she says: "go by marker" fitted at 0 in the narrow one, and at the next
+    look not at all in the wide one."""
+    said = Said(15.5, 16.7, may_go_on=False, hidden_in_s=2.5)
+    seeking = Seeking(said.find)
+    said.play(seeking, 15.5, ROOM_DB)
+    cut, *_ = said.play(seeking, 2.2, NEAR_DB)
+    assert len(cut) / BYTES_S == pytest.approx(0.25 + 1.2 + 0.22, abs=2 * CHUNK_S)
+    wide, from_the_word = said.looked_into[-2:]
+    assert wide == pytest.approx(5.0, abs=CHUNK_S)
+    assert from_the_word < 2.5
+
+
+def test_of_what_the_windows_show_the_whole_cue_that_fits_best_is_taken() -> None:
+    """A window with more of the film in it shows half of a cue, or another."""
+    whole = Place(start_s=1.0, end_s=1.9, may_go_on=False, fit=-0.4)
+    others = (
+        Place(start_s=1.0, end_s=None, may_go_on=True, fit=0.0),
+        Place(start_s=2.0, end_s=3.1, may_go_on=False, fit=-3.0),
+    )
+    for other in others:
+        seeking = Seeking(Finder(whole, other, other).find)
+        play(seeking, 15.0, ROOM_DB)
+        cut, *_ = play(seeking, 0.6, NEAR_DB)
+        assert len(cut) / BYTES_S == pytest.approx(0.25 + 0.9 + 0.22, abs=0.001)
+
+
 def test_a_count_that_takes_longer_than_two_seconds_is_looked_at_until_it_is_over() -> None:
     """ "Stepper, i have two hundred and fifty seven stitches" takes three, and is soft at its end by then: 12 of 64
     counts behind the word were lost so, 10 dB above a film."""
-    said_just_now, over = (Place(start_s=1.0, end_s=end_s, may_go_on=True) for end_s in (4.9, 3.9))
-    seeking = Seeking(Finder(*[said_just_now] * 9, over).find)
-    play(seeking, 15.0, ROOM_DB)
-    assert play(seeking, 0.6, NEAR_DB) == []
-    assert len(play(seeking, 4.0, ROOM_DB - 20)) >= 1
+    said = Said(15.1, 18.1, may_go_on=True)
+    seeking = Seeking(said.find)
+    said.play(seeking, 15.0, ROOM_DB)
+    assert said.play(seeking, 0.6, NEAR_DB) == []
+    cut, *_ = said.play(seeking, 4.0, ROOM_DB - 20)
+    assert len(cut) / BYTES_S == pytest.approx(0.25 + 3.0 + 0.22, abs=2 * CHUNK_S)
 
 
 def test_what_is_dealt_with_is_not_heard_again() -> None:
@@ -173,10 +231,10 @@ def test_a_short_number_is_waited_for_in_the_narrow_window() -> None:
 def test_what_has_been_over_for_long_is_neither_cut_out_nor_in_the_way_of_what_is_said_next() -> None:
     """Three seconds later she has said it again, or something else, and it would be taken for the answer."""
     long_over = Place(start_s=1.0, end_s=2.0, may_go_on=False)
-    finder = Finder(long_over, long_over, Place(start_s=1.0, end_s=None, may_go_on=False))
+    finder = Finder(long_over, long_over, None, Place(start_s=1.0, end_s=None, may_go_on=False))
     seeking = Seeking(finder.find)
     play(seeking, 15.0, ROOM_DB)
     assert play(seeking, 1.0, NEAR_DB) == []
-    _, first, _, then, *_ = finder.looked_into
+    _, first, _, _, then, *_ = finder.looked_into
     assert first == pytest.approx(5.0, abs=CHUNK_S)
     assert then < 5.0 - 2.0 + 0.5

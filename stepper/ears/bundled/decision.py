@@ -6,11 +6,13 @@ import math
 from collections.abc import Collection, Hashable, Sequence
 
 from stepper.ears.bundled.thresholds import (
+    EXPECTED,
     FOUND_WHOLE,
     FOUND_WORD,
     SLOWEST_S,
     STRAY,
     STRAY_WORD,
+    UNASKED_NUMBER,
     Thresholds,
 )
 from stepper.mouth.pronunciation import Sounds
@@ -35,6 +37,8 @@ class Candidate:
     """Whether it is a single word, or a number with no word around it."""
     moves: bool = False
     """Whether it moves the knitting."""
+    answers: bool = False
+    """Whether it answers what is open."""
 
 
 def total_score(scored: Candidate, thresholds: Thresholds) -> float:
@@ -45,25 +49,34 @@ def total_score(scored: Candidate, thresholds: Thresholds) -> float:
 def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | None:
     """Take the likeliest text if it is likely enough and clear of any that means something else.
 
+    What answers an open question needs to be less clear of what does not.
+
     Args:
         scored: In any order.
         thresholds: How sure to be.
     """
-    best = max(scored, key=lambda each: total_score(each, thresholds), default=None)
+    best = max(scored, key=lambda each: _expected_score(each, thresholds), default=None)
     if best is None:
         return None
     score = total_score(best, thresholds)
     if score < (thresholds.agreed if best.words >= 0 else thresholds.least):
         return None
     least, clear = thresholds.least_word if best.is_word else -math.inf, thresholds.clear
+    if best.is_word and best.number is not None and not best.answers:
+        least = max(least, UNASKED_NUMBER)
     if best.moves:
         least = max(least, thresholds.least_moving)
     if best.number is not None:
         least, clear = max(least, thresholds.least_number), thresholds.clear_number
     if score < least:
         return None
-    rivals = [total_score(each, thresholds) for each in scored if each.means != best.means]
-    return best if not rivals or score - max(rivals) >= clear else None
+    rivals = [_expected_score(each, thresholds) for each in scored if each.means != best.means]
+    return best if not rivals or _expected_score(best, thresholds) - max(rivals) >= clear else None
+
+
+def _expected_score(scored: Candidate, thresholds: Thresholds) -> float:
+    """Return what tells between candidates: while a question is open most of what is said answers it."""
+    return total_score(scored, thresholds) + (EXPECTED if scored.answers else 0.0)
 
 
 def leave_out_ends(scored: Sequence[Candidate], longer: Collection[str]) -> list[Candidate]:

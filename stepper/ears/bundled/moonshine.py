@@ -209,6 +209,7 @@ class MoonshineRecogniser:
             end_s=end * FRAME_S if is_over else None,
             may_go_on=self._wordings.may_go_on(longest.text),
             says_more=says_more(behind, column_of(longest.sounds[-1])),
+            fit=fits[0].score,
         )
 
     def hears_alone(self) -> bool:
@@ -254,6 +255,7 @@ class MoonshineRecogniser:
                 row=fit.sounds,
                 is_word=fit.text in self._short,
                 moves=self._wordings.moves(fit.means),
+                answers=self._answers_open(fit),
             )
             for fit in fits
         ]
@@ -343,6 +345,13 @@ class MoonshineRecogniser:
             return False
         fits = self._spotter.best(likely, 1, 0.0, addressed=addressed, asked=asked)
         return bool(fits) and fits[0].score >= EARLY and self._is_complete(fits[0].text)
+
+    def _answers_open(self, fit: PhraseMatch) -> bool:
+        """Return whether something answers what is open."""
+        asked, called = self._asked(), self._wordings.called.get(fit.text)
+        if called is not None and called.answers in asked:
+            return True
+        return Reply.NUMBER in asked and fit.number is not None and fit.text in self._short
 
     def _moves(self, text: str, means: Hashable) -> bool:
         """Return whether something moves the knitting, but for a word that answers what is open."""

@@ -1,11 +1,12 @@
 """Are people's single words heard through the gate, alone in answer to a question and behind the address word?
 
-    python -m tests.bench.voice.single_words FOLDER RECORDINGS [--alone] [--ratio 10] [--most 12] [--choosing] [--again]
+    python -m tests.bench.voice.single_words FOLDER RECORDINGS [--alone] [--all-open] [--ratio 10] [--most 12] [--choosing] [--again]
 
 FOLDER holds the material, for the film; RECORDINGS has recordings of Speech Commands with a manifest.tsv, of which
 those by people are taken whom `people.tsv` has under measuring, or with --choosing under choosing. Nobody among them
-says the address word: a synthetic voice, held out from all choosing, says it 0.05 to 0.2 s before the word. With
---alone nothing is in front, no film is on for the program, and a question is open. With --again each word is said
+says the address word: a synthetic voice, held out from all choosing, says it 0.05 to 0.2 s before the word. The question
+that the word answers is open while it is said, and none for a word that answers none; with --all-open every question
+all the time, which the program never has. With --alone nothing is in front, and no film is on for the program. With --again each word is said
 again two seconds later, as whoever hears the low tone does: how many are heard at once, and how many of the others
 then. Wilson's interval of 95 %.
 """
@@ -16,6 +17,7 @@ import argparse
 import csv
 import random
 from collections import Counter
+from collections.abc import Sequence
 from pathlib import Path
 
 import numpy as np
@@ -56,6 +58,32 @@ def levelled(sound: np.ndarray) -> np.ndarray:
     return speech * (_LEVEL / loudness(speech))
 
 
+class Asked:
+    """Which questions are open at each moment of a stream."""
+
+    def __init__(self, said: Sequence[tuple[str, float]]) -> None:
+        """Take what is said, and when it ends; nothing for every question all the time."""
+        self._said = [(end_s + _LATEST_S, _answered_by(word)) for word, end_s in said]
+        self._open = frozenset(Reply) if not said else frozenset[Reply]()
+
+    def __call__(self) -> frozenset[Reply]:
+        """Return those that are open now."""
+        return self._open
+
+    def at(self, at_s: float) -> None:
+        """Go on to a moment: what the next word answers is open from the end of what the one before is given."""
+        while self._said and self._said[0][0] < at_s:
+            self._said.pop(0)
+        if self._said:
+            self._open = self._said[0][1]
+
+
+def _answered_by(word: str) -> frozenset[Reply]:
+    if word in DIGITS:
+        return frozenset({Reply.NUMBER})
+    return frozenset({Reply.YES_OR_NO}) if word in ("yes", "no") else frozenset()
+
+
 def main() -> None:
     parser = argparse.ArgumentParser(
         description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
@@ -63,6 +91,7 @@ def main() -> None:
     parser.add_argument("folder", type=Path)
     parser.add_argument("recordings", type=Path)
     parser.add_argument("--alone", action="store_true")
+    parser.add_argument("--all-open", action="store_true")
     parser.add_argument("--ratio", type=float, help="how much louder than the film; dB; quiet unless given")
     parser.add_argument("--most", type=int, default=12, help="recordings of each word")
     parser.add_argument("--choosing", action="store_true")
@@ -103,10 +132,9 @@ def main() -> None:
     for _, start_s, sound in said:
         start = round(start_s * RATE_HZ)
         stream[start : start + len(sound)] += sound
-    recogniser = MoonshineRecogniser(
-        wordings, address="stepper", is_addressed=lambda: not args.alone, asked=lambda: frozenset(Reply)
-    )
-    outcome = hear(as_16_bit(stream), recogniser)
+    asked = Asked([] if args.all_open else [(word, start_s + len(sound) / RATE_HZ) for word, start_s, sound in said])
+    recogniser = MoonshineRecogniser(wordings, address="stepper", is_addressed=lambda: not args.alone, asked=asked)
+    outcome = hear(as_16_bit(stream), recogniser, asked.at)
     recogniser.close()
     right, wrong, of = Counter[str](), Counter[str](), Counter[str]()
     answers = [(word, _answer_to(start_s, len(sound) / RATE_HZ, outcome)) for word, start_s, sound in said]

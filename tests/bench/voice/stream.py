@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from itertools import cycle, islice
 
@@ -50,8 +50,8 @@ class Outcome:
 class _Stream:
     """A microphone that gives a stream as fast as it is taken, and knows how far it is."""
 
-    def __init__(self, sound: np.ndarray) -> None:
-        self._sound, self.at_s = sound, 0.0
+    def __init__(self, sound: np.ndarray, passes: Callable[[float], object]) -> None:
+        self._sound, self._passes, self.at_s = sound, passes, 0.0
         self._begun_s, self._cpu_s = 0.0, time.process_time()
 
     @property
@@ -62,6 +62,7 @@ class _Stream:
     def blocks(self) -> Iterator[bytes]:
         for start in range(0, len(self._sound), _BLOCK):
             self.at_s = (start + _BLOCK) / RATE_HZ
+            self._passes(self.at_s)
             self._begun_s, self._cpu_s = max(self.now_s, self.at_s), time.process_time()
             yield self._sound[start : start + _BLOCK].tobytes()
 
@@ -102,9 +103,17 @@ class _Watched:
         pass
 
 
-def hear(sound: np.ndarray, recogniser: Recogniser) -> Outcome:
-    """Let a recogniser listen to a stream."""
-    outcome, stream = Outcome(), _Stream(sound)
+def hear(
+    sound: np.ndarray, recogniser: Recogniser, passes: Callable[[float], object] = lambda at_s: None
+) -> Outcome:
+    """Let a recogniser listen to a stream.
+
+    Args:
+        sound: The stream.
+        recogniser: Who listens.
+        passes: Told before each block where that ends. Unit: s.
+    """
+    outcome, stream = Outcome(), _Stream(sound, passes)
     began = time.process_time()
     for heard in listen(stream, _Watched(recogniser, outcome, stream), load_speech_detector()):
         if heard.text:

@@ -13,7 +13,7 @@ from stepper.ears.bundled.decision import (
     says_more,
     total_score,
 )
-from stepper.ears.bundled.thresholds import LOOSE, STRICT
+from stepper.ears.bundled.thresholds import EXPECTED, LOOSE, STRICT, UNASKED_NUMBER
 
 _UNLIKE = 0.1
 
@@ -115,6 +115,39 @@ def test_a_single_word_has_to_fit_wherever_it_is_said(number: float | None) -> N
     """What noise leaves of "no loop" is like "no", and of a count like a number."""
     doubtful = replace(scored("no", STRICT.least_word - 1), is_word=True, number=number)
     assert decide([doubtful], LOOSE) is None
+    assert decide([replace(doubtful, sounds=0.0)], LOOSE) is not None
+
+
+def test_what_answers_an_open_question_is_taken_rather_than_what_does_not() -> None:
+    """ "No" and "go" fit a word in a film alike. Without a question neither is clear of the other; "go" that is far
+    clearer than "no" is "go" though."""
+    no, go = replace(scored("no", 0.0), is_word=True), replace(scored("go", -0.2), is_word=True)
+    assert decide([no, go], LOOSE) is None
+    answer = replace(no, answers=True)
+    assert decide([answer, go], LOOSE) == answer
+    clearer = replace(go, sounds=answer.sounds + EXPECTED + LOOSE.clear + 0.1)
+    assert decide([answer, clearer], LOOSE) == clearer
+
+
+def test_two_answers_to_one_question_are_told_apart_as_ever() -> None:
+    """A number is asked for: that makes "two" no likelier than "three"."""
+    two, three = (replace(scored(text, 0.0), is_word=True, number=number, answers=True) for text, number in (("two", 2), ("three", 3)))
+    assert decide([two, three], LOOSE) is None
+    assert decide([replace(two, sounds=LOOSE.clear_number + 0.1 + three.sounds), three], LOOSE) is not None
+
+
+def test_what_answers_has_to_fit_as_any_word_does() -> None:
+    """A question in the room makes no answer of what a film says."""
+    doubtful = replace(scored("no", LOOSE.least_word - 1), is_word=True, answers=True)
+    assert decide([doubtful], LOOSE) is None
+
+
+def test_a_bare_number_that_nobody_asked_for_has_to_fit_well() -> None:
+    """What a film leaves of "keep the tally" is like "two"; asked for, or with a word around it, less is enough."""
+    doubtful = replace(scored("two", UNASKED_NUMBER - 1), is_word=True, number=2)
+    assert decide([doubtful], LOOSE) is None
+    assert decide([replace(doubtful, answers=True)], LOOSE) is not None
+    assert decide([replace(doubtful, is_word=False)], LOOSE) is not None
     assert decide([replace(doubtful, sounds=0.0)], LOOSE) is not None
 
 
