@@ -8,6 +8,7 @@ stands behind the address word is looked for; `seeking_alone` looks into the sam
 
 from __future__ import annotations
 
+import math
 from collections import deque
 from collections.abc import Callable
 from statistics import fmean, median
@@ -162,7 +163,8 @@ class Seeking:
         """Return where the address word, and a cue behind it, stand in each window, and the window itself.
 
         A wide window holds more of a film, and the networks hear a cue in it less well: so the last one
-        begins where the word was seen to begin.
+        begins where the word was seen to begin. The word with nothing behind it has to be in both windows; so
+        has any cue while those alone count, since hardly anybody says the word then.
         """
         seen = list[tuple[Place, bytes]]()
         if not self._attentive:
@@ -170,11 +172,20 @@ class Seeking:
             self._add(seen, self._last(_NARROW_CHUNKS))
             if not seen:
                 return seen
+        if self._began is not None and not self._hears_alone():
+            self._add(seen, self._last(self._taken - self._began + _BEFORE_CHUNKS))
+            if seen and seen[0][0].end_s is not None:
+                return seen
+        before = len(seen)
         if not seen or seen[0][0].end_s is None or len(self._chunks) > _NARROW_CHUNKS:
             self._add(seen, self._last(_WIDE_CHUNKS))
-        if self._began is not None:
-            self._add(seen, self._last(self._taken - self._began + _BEFORE_CHUNKS))
-        elif seen and seen[-1][0].start_s > _BEFORE_S:
+            is_hidden = len(seen) == before
+            is_seen = self._began is not None or any(each.fit > -math.inf for each, _ in seen)
+            if is_hidden and (self._hears_alone() or not is_seen):
+                return []
+        if self._hears_alone():
+            return seen[-1:]
+        if seen and seen[-1][0].start_s > _BEFORE_S:
             place, sound = seen[-1]
             self._add(seen, sound[round((place.start_s - _BEFORE_S) * HEARING_RATE_HZ) * 2 :])
         return seen

@@ -6,9 +6,9 @@ import math
 from collections.abc import Collection, Hashable, Sequence
 
 from stepper.ears.bundled.thresholds import (
-    EXPECTED,
     FOUND_WHOLE,
     FOUND_WORD,
+    LARGEST_DIGIT,
     SLOWEST_S,
     STRAY,
     STRAY_WORD,
@@ -49,7 +49,8 @@ def total_score(scored: Candidate, thresholds: Thresholds) -> float:
 def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | None:
     """Take the likeliest text if it is likely enough and clear of any that means something else.
 
-    What answers an open question needs to be less clear of what does not.
+    What answers an open question needs to be less clear of what does not. A single digit that nobody asked
+    for is nothing: no round has so few stitches, and "forward" begins as "four".
 
     Args:
         scored: In any order.
@@ -63,6 +64,8 @@ def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | N
         return None
     least, clear = thresholds.least_word if best.is_word else -math.inf, thresholds.clear
     if best.is_word and best.number is not None and not best.answers:
+        if best.number <= LARGEST_DIGIT:
+            return None
         least = max(least, UNASKED_NUMBER)
     if best.moves:
         least = max(least, thresholds.least_moving)
@@ -76,7 +79,7 @@ def decide(scored: Sequence[Candidate], thresholds: Thresholds) -> Candidate | N
 
 def _expected_score(scored: Candidate, thresholds: Thresholds) -> float:
     """Return what tells between candidates: while a question is open most of what is said answers it."""
-    return total_score(scored, thresholds) + (EXPECTED if scored.answers else 0.0)
+    return total_score(scored, thresholds) + (thresholds.expected if scored.answers else 0.0)
 
 
 def leave_out_ends(scored: Sequence[Candidate], longer: Collection[str]) -> list[Candidate]:

@@ -144,11 +144,13 @@ def main() -> None:
         wrong[word] += heard is not None and heard != word
     print(", ".join(f"{word} {right[word]}/{of[word]}" for word in words))
     print(f"heard {share(right.total(), of.total())}, another {share(wrong.total(), of.total())}")
+    others = Counter(f"{word} as {heard}" for word, heard in answers[:: 2 if args.again else 1] if heard not in (None, word))
+    print("another:", ", ".join(f"{what} {times}" for what, times in others.items()) or "none")
     if args.again:
         pairs = list(zip(answers[::2], answers[1::2], strict=True))
         later = sum(first is None and second == word for (word, first), (_, second) in pairs)
-        others = sum(first is None and second not in (None, word) for (word, first), (_, second) in pairs)
-        print(f"heard when said again {later}, another {others}, lost {of.total() - right.total() - wrong.total() - later - others}")
+        other = sum(first is None and second not in (None, word) for (word, first), (_, second) in pairs)
+        print(f"heard when said again {later}, another {other}, lost {of.total() - right.total() - wrong.total() - later - other}")
     print(f"CPU {outcome.all_cpu_s / (len(stream) / RATE_HZ):.1%} of a core")
 
 

@@ -13,7 +13,7 @@ from stepper.ears.bundled.decision import (
     says_more,
     total_score,
 )
-from stepper.ears.bundled.thresholds import EXPECTED, LOOSE, STRICT, UNASKED_NUMBER
+from stepper.ears.bundled.thresholds import LOOSE, STRICT, UNASKED_NUMBER
 
 _UNLIKE = 0.1
 
@@ -110,7 +110,7 @@ def test_a_number_alone_has_to_fit_better_than_one_behind_the_address_word() -> 
     assert decide([count], LOOSE) == count
 
 
-@pytest.mark.parametrize("number", [None, 6.0])
+@pytest.mark.parametrize("number", [None, 60.0])
 def test_a_single_word_has_to_fit_wherever_it_is_said(number: float | None) -> None:
     """What noise leaves of "no loop" is like "no", and of a count like a number."""
     doubtful = replace(scored("no", STRICT.least_word - 1), is_word=True, number=number)
@@ -120,12 +120,13 @@ def test_a_single_word_has_to_fit_wherever_it_is_said(number: float | None) -> N
 
 def test_what_answers_an_open_question_is_taken_rather_than_what_does_not() -> None:
     """ "No" and "go" fit a word in a film alike. Without a question neither is clear of the other; "go" that is far
-    clearer than "no" is "go" though."""
+    clearer than "no" is "go" though. Without the address word a film answers, too: there nothing is expected."""
     no, go = replace(scored("no", 0.0), is_word=True), replace(scored("go", -0.2), is_word=True)
     assert decide([no, go], LOOSE) is None
     answer = replace(no, answers=True)
     assert decide([answer, go], LOOSE) == answer
-    clearer = replace(go, sounds=answer.sounds + EXPECTED + LOOSE.clear + 0.1)
+    assert decide([answer, go], STRICT) is None
+    clearer = replace(go, sounds=answer.sounds + LOOSE.expected + LOOSE.clear + 0.1)
     assert decide([answer, clearer], LOOSE) == clearer
 
 
@@ -143,12 +144,20 @@ def test_what_answers_has_to_fit_as_any_word_does() -> None:
 
 
 def test_a_bare_number_that_nobody_asked_for_has_to_fit_well() -> None:
-    """What a film leaves of "keep the tally" is like "two"; asked for, or with a word around it, less is enough."""
-    doubtful = replace(scored("two", UNASKED_NUMBER - 1), is_word=True, number=2)
+    """What a film leaves of a cue is like a number; asked for, or with a word around it, less is enough."""
+    doubtful = replace(scored("ninety", UNASKED_NUMBER - 1), is_word=True, number=90)
     assert decide([doubtful], LOOSE) is None
     assert decide([replace(doubtful, answers=True)], LOOSE) is not None
     assert decide([replace(doubtful, is_word=False)], LOOSE) is not None
     assert decide([replace(doubtful, sounds=0.0)], LOOSE) is not None
+
+
+def test_a_single_digit_that_nobody_asked_for_is_no_count() -> None:
+    """Cut short, "forward" is "four"; and it is not "go" either, which fits worse."""
+    four, go = replace(scored("four", 0.0), is_word=True, number=4), scored("go", -4.0)
+    assert decide([four, go], LOOSE) is None
+    assert decide([replace(four, answers=True), go], LOOSE) is not None
+    assert decide([replace(four, text="count is four", is_word=False), go], LOOSE) is not None
 
 
 @pytest.mark.parametrize(
