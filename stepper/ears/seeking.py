@@ -167,33 +167,32 @@ class Seeking:
         has any cue while those alone count, since hardly anybody says the word then.
         """
         seen = list[tuple[Place, bytes]]()
+        alone = self._hears_alone()
         if not self._attentive:
             self._began = None
-            self._add(seen, self._last(_NARROW_CHUNKS))
-            if not seen:
-                return seen
-        if self._began is not None and not self._hears_alone():
+            if not self._add(seen, self._last(_NARROW_CHUNKS)):
+                return []
+        elif self._began is not None and not alone:
             self._add(seen, self._last(self._taken - self._began + _BEFORE_CHUNKS))
             if seen and seen[0][0].end_s is not None:
                 return seen
-        before = len(seen)
         if not seen or seen[0][0].end_s is None or len(self._chunks) > _NARROW_CHUNKS:
-            self._add(seen, self._last(_WIDE_CHUNKS))
-            is_hidden = len(seen) == before
-            is_seen = self._began is not None or any(each.fit > -math.inf for each, _ in seen)
-            if is_hidden and (self._hears_alone() or not is_seen):
+            is_cue = self._began is not None or any(each.fit > -math.inf for each, _ in seen)
+            if not self._add(seen, self._last(_WIDE_CHUNKS)) and (alone or not is_cue):
                 return []
-        if self._hears_alone():
+        if alone:
             return seen[-1:]
         if seen and seen[-1][0].start_s > _BEFORE_S:
             place, sound = seen[-1]
             self._add(seen, sound[round((place.start_s - _BEFORE_S) * HEARING_RATE_HZ) * 2 :])
         return seen
 
-    def _add(self, seen: list[tuple[Place, bytes]], sound: bytes) -> None:
+    def _add(self, seen: list[tuple[Place, bytes]], sound: bytes) -> bool:
+        """Add what is seen in a window; return whether anything is."""
         place = self._find(sound)
         if place is not None:
             seen.append((place, sound))
+        return place is not None
 
     def _last(self, chunks: int) -> bytes:
         return b"".join(list(self._chunks)[-chunks:])

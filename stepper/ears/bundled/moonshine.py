@@ -1,4 +1,8 @@
-"""The bundled recogniser: texts that fit the sounds, weighed by the decoder of a model that knows words."""
+"""The bundled recogniser: texts that fit the sounds, weighed by the decoder of a model that knows words.
+
+It is long because what is cut out, what is known early and what is found amid a film are heard by one object,
+over the same models and the same thresholds.
+"""
 
 from __future__ import annotations
 

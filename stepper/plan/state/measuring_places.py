@@ -1,4 +1,7 @@
-"""Where a length is measured from: an edge, the underarm, an armhole or the end of a rib. No I/O."""
+"""Where a length is measured from: an edge, the underarm, an armhole or the end of a rib. No I/O.
+
+It is long because each place that print measures from has a rule of its own, and one line is asked of all.
+"""
 
 from __future__ import annotations
 
