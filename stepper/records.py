@@ -4,8 +4,8 @@ The library writes three to six methods for each class with slots, as text, and 
 the module is imported. With some six hundred classes that was a third of the time until a command began, and
 a command makes records of a few of them. Here such a class gets its `__init__`, its `__eq__` and its
 `__hash__` when one is first made, compared or hashed. They do what the library's do, which
-`tests/test_records.py` compares. `__init__` puts each value straight into its slot, in two thirds of the
-time. Any other class is the library's.
+`tests/test_records.py` compares. The `__init__` of a frozen class puts each value straight into its slot, in
+two thirds of the time. Any other class is the library's.
 """
 
 from __future__ import annotations
@@ -56,7 +56,8 @@ class _LateMethods:
             init=False, repr=False, eq=False, slots=True, kw_only=self._kw_only
         )
         made: type = with_fields(written)
-        methods: dict[str, Callable[..., object] | None] = {"__repr__": _REPR, "__init__": _late_init(made)}
+        init = _late_init(made, frozen=self._frozen)
+        methods: dict[str, Callable[..., object] | None] = {"__repr__": _REPR, "__init__": init}
         if self._frozen:
             methods |= _OF_FROZEN
         if self._compared:
@@ -68,9 +69,9 @@ class _LateMethods:
         return made
 
 
-def _late_init(made: type) -> Callable[..., None]:
+def _late_init(made: type, *, frozen: bool) -> Callable[..., None]:
     def init(self: object, /, *values: object, **named: object) -> None:
-        _write(made, "__init__", *_init_text(made))(self, *values, **named)
+        _write(made, "__init__", *_init_text(made, frozen=frozen))(self, *values, **named)
 
     return init
 
@@ -109,7 +110,7 @@ def _write(made: type, name: str, text: str, known: dict[str, object]) -> Callab
     return cast("Callable[..., object]", method)
 
 
-def _init_text(made: Any) -> tuple[str, dict[str, object]]:
+def _init_text(made: Any, *, frozen: bool) -> tuple[str, dict[str, object]]:
     """Word the `__init__` of a class: its parameters, and a line for each value that goes into its slot."""
     known: dict[str, object] = {"_MADE": _MADE}
     places, names, body = ["self"], ["*"], [""]
@@ -126,8 +127,9 @@ def _init_text(made: Any) -> tuple[str, dict[str, object]]:
             continue
         if field.init:
             (names if field.kw_only else places).append(parameter)
-        known[f"_set_{name}"] = getattr(made, name).__set__
-        body.append(f" _set_{name}(self, {value})")
+        if frozen:
+            known[f"_set_{name}"] = getattr(made, name).__set__
+        body.append(f" _set_{name}(self, {value})" if frozen else f" self.{name} = {value}")
     if hasattr(made, "__post_init__"):
         body.append(" self.__post_init__()")
     parameters = [*places, *(names if len(names) > 1 else [])]

@@ -74,20 +74,21 @@ def without_places(value: object) -> Hashable:
     return str(value)
 
 
-_IN_PATTERN = (Until, Work)
 _RESTS_ON_MORE = (ChartPart, PickUp, Across, Spread)
 # Kinds of elements that every round of every size is looked through for.
 
 
 def _asks(element: Element) -> bool:
+    if isinstance(element, Work):  # what most elements are
+        return element.stitch == "pattern"
+    if isinstance(element, Until):
+        # Which markers those of a gusset are depends on the rounds before.
+        return element.stitch == "pattern" or element.name in ("gusset", "thumb")
     if isinstance(element, Several):
         return bool(element.reading)
-    if isinstance(element, Until) and element.name in ("gusset", "thumb"):
-        return True  # which markers these are depends on the rounds before
-    if isinstance(element, Hold) and element.times is None:
-        return True  # they go on hold under the name of the section
-    pattern = isinstance(element, _IN_PATTERN) and element.stitch == "pattern"
-    return pattern or isinstance(element, _RESTS_ON_MORE)
+    if isinstance(element, Hold):
+        return element.times is None  # they go on hold under the name of the section
+    return isinstance(element, _RESTS_ON_MORE)
 
 
 def _is_whole(phrase: tuple[Item, ...]) -> bool:

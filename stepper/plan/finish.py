@@ -107,7 +107,8 @@ def _round(
         chart=draft.chart,
         chart_round=draft.chart_round,
         gauge=draft.gauge,
-        markers=() if draft.two_balls else draft.markers,  # what parts the sides of a neck is no marker
+        # What parts the sides of a neck is no marker.
+        markers=() if draft.markers and draft.two_balls else draft.markers,
         line=draft.line,
         altered=draft.altered,
         words=words,

@@ -4,18 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import fields, is_dataclass, replace
+from functools import cache
 from typing import Any
 
 
 def records_in(record: object) -> Iterator[object]:
     """Yield a record and all records inside it, each before what it holds, and those of a tuple in order."""
+    kind: Any = type(record)
     if isinstance(record, tuple):
         for inner in record:
             yield from records_in(inner)
-    elif is_dataclass(record):
+    elif (names := _field_names(kind)) is not None:
         yield record
-        for each in fields(record):
-            yield from records_in(getattr(record, each.name))
+        for name in names:
+            yield from records_in(getattr(record, name))
+
+
+@cache
+def _field_names(kind: type) -> tuple[str, ...] | None:
+    """Return the names of the fields of a record; None for any other value."""
+    return tuple(each.name for each in fields(kind)) if is_dataclass(kind) else None
 
 
 def replace_nested(record: Any, change: Callable[[Any], Any]) -> Any:

@@ -7,7 +7,9 @@ to knit. "Taking inc sts into st st" beside a rib makes stockinette, and no rib.
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
+from stepper.plan.drafts import DraftRound
 from stepper.plan.fabric.columns import KNIT, UnknownFabricError, trace_columns
 from stepper.plan.fabric.established import columns_of
 from stepper.plan.state.in_hand import Column
@@ -48,21 +50,28 @@ def check_fabric_said(block: list[Line], needles: Needles, begin: int) -> None:
     for line in block:
         _check_taken_into(line, needles)
         _check_as_they_look(line, needles, begin)
-        before = needles.drafts[begin - 1].codes if begin else frozenset[str]()
         heard = (*line.said, *(one.text for one in line.sentences if isinstance(one, Remark)))
-        if "rest" in before and "hold" not in before and any(map(_THESE_ONLY.search, heard)):
+        if begin and any(map(_THESE_ONLY.search, heard)) and _ends_short(needles.drafts[begin - 1]):
             told = "a row before this turns in its middle, and no line says that the rest of it waits."
             needles.report(line.place, told, 'Write in that row: "K20, turn, leave rem 40 sts on a holder."')
         if any(_HALVES.search(words) for words in line.said):
             _check_halves(line, needles)
         manners = {one.manner for one in line.sentences if isinstance(one, WorkRounds)}
         said = [words for words in line.said if _KNIT.search(words)]
+        if len(manners) != 1 or not said:
+            continue
         drafts = [draft for draft in needles.drafts[begin:] if draft.line == line.place.line and draft.before]
-        if len(manners) != 1 or not said or not drafts:
+        if not drafts:
             continue
         (manner,), flat = manners, drafts[-1].flat
         for words in said:
             _hold_against(words, manner, line, needles, flat=flat)
+
+
+def _ends_short(draft: DraftRound) -> bool:
+    """Return whether a row leaves its rest unworked, and puts none of it on hold."""
+    codes = draft.codes
+    return "rest" in codes and "hold" not in codes
 
 
 def _hold_against(words: str, manner: str, line: Line, needles: Needles, *, flat: bool) -> None:
@@ -127,7 +136,7 @@ def _check_as_they_look(line: Line, needles: Needles, begin: int) -> None:
 
     The pattern that goes on does so in a rib; in moss stitch it purls the knit stitches.
     """
-    if not _AS_THEY_LOOK.search(line.text):
+    if not _goes_as_they_look(line.text):
         return
     for at in range(max(1, begin), len(needles.drafts)):
         draft = needles.drafts[at]
@@ -145,6 +154,12 @@ def _check_as_they_look(line: Line, needles: Needles, begin: int) -> None:
                 'Write "work in pattern" if it goes on, or the stitches of the row.',
             )
             return
+
+
+@lru_cache(maxsize=4096)  # every line is asked in every size
+def _goes_as_they_look(text: str) -> bool:
+    """Return whether a line knits the knits and purls the purls."""
+    return _AS_THEY_LOOK.search(text) is not None
 
 
 def _is_of(fabric: str, edge: list[Column], columns: list[Column]) -> bool:

@@ -7,6 +7,7 @@ the back are meant there; behind the rib of a band the rib is. Nobody can tell, 
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from stepper.plan.drafts import DraftRound
 from stepper.plan.state.measuring_places import is_rib
@@ -25,6 +26,12 @@ def pattern_of(part: str) -> str:
 _FORMS = regex(r"\b(?:form|make|set(?:\s+up)?|establish)\s+(?:the\s+)?patt(?:ern)?\b\.?(?!\s+st)", re.I)
 
 
+@lru_cache(maxsize=4096)  # every line is asked in every size
+def _forms_pattern(text: str) -> bool:
+    """Return whether a line calls the rows in hand the pattern."""
+    return _FORMS.search(text) is not None
+
+
 def _is_border(draft: DraftRound) -> bool:
     """Return whether a row is ribbed, or knitted or purled throughout."""
     return is_rib(draft) or draft.codes in ({"k"}, {"p"})
@@ -32,7 +39,7 @@ def _is_border(draft: DraftRound) -> bool:
 
 def keep_page_pattern(lines: list[Line], needles: Needles) -> None:
     """Keep the rows in hand where a line calls them the pattern, and gives them no other name."""
-    if needles.counting.lost or not any(_FORMS.search(line.text) for line in lines):
+    if needles.counting.lost or not any(_forms_pattern(line.text) for line in lines):
         return
     cycle = needles.patterns.get(needles.section.defined) or needles.established.cycle
     if len(cycle) > 1:

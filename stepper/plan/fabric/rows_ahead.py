@@ -6,6 +6,7 @@ its rows.
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from dataclasses import replace
 from math import lcm
 
@@ -57,7 +58,7 @@ def rows_ahead(known: Established, needles: Needles) -> list[DraftRound]:
     return ahead if all(draft.before == draft.after for draft in ahead) else []
 
 
-def count_on_beside(template: Template, named: set[str], needles: Needles) -> None:
+def count_on_beside(template: Template, named: Collection[str], needles: Needles) -> None:
     """Count the row just worked "in pattern" for the charts and panels that the pattern holds.
 
     Args:

@@ -24,9 +24,9 @@ def over_openings(template: Template, needles: Needles) -> Template:
     Raises:
         MisfitError: no stitches were bound off within the row before, or not so many openings are ahead.
     """
-    elements = tuple(inner for one in template.elements for inner in _unwrapped(one))
-    if not any(_asks(one, needles) for one in elements):
+    if not any(_asks(one, needles) for one in template.elements):
         return template
+    elements = tuple(inner for one in template.elements for inner in _unwrapped(one))
     ahead = _openings(needles)
     made: list[Element] = []
     used = 0
@@ -52,17 +52,18 @@ def over_openings(template: Template, needles: Needles) -> Template:
 
 def _unwrapped(element: Element) -> tuple[Element, ...]:
     """Return a row's parts, with "knit, casting on … over each" taken apart."""
-    if isinstance(element, Several) and any(
-        isinstance(inner, Several) and inner.goal == "openings" for inner in element.elements
-    ):
-        return element.elements
-    return (element,)
+    return element.elements if isinstance(element, Several) and _wraps_openings(element) else (element,)
+
+
+def _wraps_openings(element: Several) -> bool:
+    """Return whether "casting on … over each" stands within other words of a row."""
+    return any(isinstance(inner, Several) and inner.goal == "openings" for inner in element.elements)
 
 
 def _asks(element: Element, needles: Needles) -> bool:
     """Return whether an element works up to an opening; "the gap" is one where no short row was turned."""
     if isinstance(element, Several):
-        return element.goal == "openings"
+        return element.goal == "openings" or _wraps_openings(element)
     if not isinstance(element, Until):
         return False
     gap = element.goal == "turn" and not element.name and element.short is None

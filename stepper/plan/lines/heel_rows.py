@@ -31,11 +31,10 @@ def as_far_as_meant(template: Template, needles: Needles) -> Template:
         MisfitError: nobody can tell.
     """
     _refuse_open_end(template, needles)
-    *before, last = _worked(template) or (None,)
-    gap = needles.short_rows.gap
-    if not isinstance(last, Until) or last.goal != "end" or last.name != "across":
+    if needles.flat or needles.short_rows.gap is None or needles.line.around:
         return template
-    if needles.flat or gap is None or needles.line.around:
+    *before, last = _worked(template) or (None,)
+    if not isinstance(last, Until) or last.goal != "end" or last.name != "across":
         return template
     met = needles.facing
     ahead = [turn for turn in met.turns if turn <= met.end]
@@ -70,7 +69,6 @@ def _refuse_open_end(template: Template, needles: Needles) -> None:
         MisfitError: the row may end with the heel or with the round; or it is one that came back from a turn
             when it was first worked, and would now be purled around.
     """
-    *before, last = _worked(template) or (None,)
     short_rows, line = needles.short_rows, needles.line
     if needles.flat or needles.side != "RS" or short_rows.gap not in (None, 0):
         return
@@ -79,6 +77,7 @@ def _refuse_open_end(template: Template, needles: Needles) -> None:
         raise MisfitError(template.place, told, _HOLD)
     if not short_rows.turns:
         return
+    *before, last = _worked(template) or (None,)
     if not isinstance(last, Until) or last.goal != "end" or last.name or line.around:
         return
     slips = all(isinstance(one, Work) and one.stitch.startswith("sl") for one in before)

@@ -65,9 +65,10 @@ def work_template(template: Template, needles: Needles) -> None:
     for name, number in worked.held:
         needles.held[name] = needles.held.get(name, 0) + number
         needles.held_by[name] = (needles.section.name, template.place.line)
-    needles.last.charts.update(worked.charts)
-    count_on_beside(template, {name for name, _ in worked.charts}, needles)
-    needles.last.beside.update(name for name, _ in worked.charts)
+    charts = dict(worked.charts)
+    needles.last.charts.update(charts)
+    count_on_beside(template, charts.keys(), needles)
+    needles.last.beside.update(charts)
     if worked.left.passed and not needles.short_rows.slipped:
         needles.remarks.append(_PASSING[needles.short_rows.method or "german"])
     tell_turning(template, worked, needles)
@@ -99,10 +100,14 @@ def work_template(template: Template, needles: Needles) -> None:
 
 def _keep_markers(template: Template, worked: WorkedPhrase, needles: Needles) -> None:
     """Take the markers as a row leaves them; the one that parts two sides goes on as long as it does."""
-    joins = any(run.stitch == "join 2nd ball" for run in runs_written(worked.items))
-    needles.sides_parted = (needles.two_balls or joins) and len(worked.markers) == 1
+    needles.sides_parted = len(worked.markers) == 1 and (needles.two_balls or _joins_ball(worked.items))
     needles.markers = worked.markers
     _keep_names(template, needles)
+
+
+def _joins_ball(items: tuple[Item, ...]) -> bool:
+    """Return whether a row joins the second ball, with which two sides of a neck are worked at once."""
+    return any(run.stitch == "join 2nd ball" for run in runs_written(items))
 
 
 def _keep_names(template: Template, needles: Needles) -> None:

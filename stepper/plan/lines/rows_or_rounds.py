@@ -52,14 +52,15 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
         return
     if drafts[-1].before or drafts[-1].after != needles.count or needles.project.spacing is None:
         return  # without a spacing the plan is made as it was before, for a journal knitted then
-    if _ROUNDS.search(line.text):
+    _, rounds = _words(line.text)
+    if rounds:
         return
     after = [other.text for other in section.lines if other.place.line > line.place.line]
-    rounds_follow = any(map(_ROUNDS.search, after))
+    follow = [_words(text) for text in after]
+    rounds_follow = any(rounds for _, rounds in follow)
     # Stitches are picked up with the right side facing for a neckband in the round as for a band in rows.
-    text = _FACING.sub("", line.text) if rounds_follow else line.text
-    here = _ROWS.search(text) is not None
-    if here or (any(map(_ROWS.search, after)) and not rounds_follow):
+    here, _ = _words(_FACING.sub("", line.text) if rounds_follow else line.text)
+    if here or (not rounds_follow and any(rows for rows, _ in follow)):
         needles.free = True
         purled_first = _PURL_FIRST.search(line.text) and after and _RIGHT_NEXT.search(after[0])
         needles.turn_to_rows("WS" if purled_first else None)
@@ -118,7 +119,7 @@ def speaks_of_rows(line: Line) -> bool:
     return (line.rows or rows) and not rounds
 
 
-@lru_cache(maxsize=1024)
+@lru_cache(maxsize=4096)
 def _words(text: str) -> tuple[bool, bool]:
     """Return whether a line has words of rows, and of rounds; it is asked again in every size and trial."""
     return _ROWS.search(text) is not None, _ROUNDS.search(text) is not None

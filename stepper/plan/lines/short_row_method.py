@@ -8,6 +8,7 @@ it.
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from stepper.plan.drafts import Template
 from stepper.plan.model import flatten
@@ -30,6 +31,8 @@ def tell_turning(template: Template, worked: WorkedPhrase, needles: Needles) -> 
         rows.method, rows.turned_at = said, None
     elif worked.turned and not rows.method and not rows.slipped:
         rows.turned_at = rows.turned_at or template.place
+    if rows.turned_at is None:
+        return  # no turn is left to tell of
     first = next((run for run in flatten(worked.items) if run.uses and run.stitch != "rest"), None)
     doubled = first is not None and first.stitch == "ds"
     if doubled or (worked.left.passed and not rows.slipped):
@@ -71,8 +74,10 @@ def count_unwrapped(needles: Needles) -> int | None:
 
 def turning_of(elements: tuple[Element, ...]) -> str:
     """Return how a line says that it turns: `wrap` or `german`; empty where it does not say."""
-    turns = (one.method for one in every_element(elements) if isinstance(one, TurnHere))
-    return next(filter(None, turns), "")
+    for one in every_element(elements):
+        if isinstance(one, TurnHere) and one.method:
+            return one.method
+    return ""
 
 
 def turned_in(lines: tuple[Line, ...]) -> str:
@@ -84,7 +89,13 @@ def turned_in(lines: tuple[Line, ...]) -> str:
             said = turning_of(sentence.elements) if isinstance(sentence, Phrase) else ""
             if said:
                 return said
-    return "german" if any(_DOUBLE.search(line.text) for line in lines) else ""
+    return "german" if any(_speaks_of_double(line.text) for line in lines) else ""
+
+
+@lru_cache(maxsize=4096)  # every line is asked in every size
+def _speaks_of_double(text: str) -> bool:
+    """Return whether a line names the stitch that only German short rows have."""
+    return _DOUBLE.search(text) is not None
 
 
 _DOUBLE = regex(r"\b(?:m?ds|double\s+st(?:itche?)?s?)\b", re.I)

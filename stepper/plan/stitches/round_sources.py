@@ -41,11 +41,13 @@ class ChartRound:
 
     def times(self, count: int) -> int:
         """Return how many repeats there is room for on so many stitches."""
-        return max(0, count - self.edges) // self.uses if self.uses else 0
+        uses = self.uses
+        return max(0, count - self.edges) // uses if uses else 0
 
     def fits(self, count: int) -> bool:
         """Return whether whole repeats fill so many stitches, with the edges."""
-        return self.edges + self.times(count) * self.uses == count
+        uses, within = self.uses, count - self.edges
+        return within >= 0 and within % uses == 0 if uses else within == 0
 
     def near(self, count: int) -> list[int]:
         """Return the numbers of stitches next to one on which it does not fit that it would fit on."""

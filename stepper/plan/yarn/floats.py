@@ -13,6 +13,8 @@ from stepper.craft.stitches import Kind, stitch
 from stepper.plan.model import Run
 from stepper.records import dataclass
 
+_WITHOUT_STRAND: Final = (Kind.EDGE, Kind.SHIFT)
+"""Kinds of stitches that no yarn is carried behind."""
 _SHIFTS: Final = (0, 1, -1, 2, -2)
 """Stitches by which catches are moved off those of the round below, smallest first."""
 
@@ -28,36 +30,24 @@ class Float:
     """How many it passes. Range: 1 and up. Unit: stitches."""
 
 
-def floats(runs: Sequence[Run], *, flat: bool) -> tuple[Float, ...]:
+def floats(runs: Sequence[Run], *, flat: bool, over: int = 0) -> tuple[Float, ...]:
     """Find every float of a round, including those across the join.
 
     Args:
         runs: The round, laid out flat.
         flat: Whether the row has ends, which no float crosses.
+        over: Only those that pass more stitches than these. Unit: stitches.
 
     Returns:
         In the order of the yarns and of the round; one across the join begins before the end of the round.
     """
-    segments: dict[str, list[tuple[int, int]]] = {}
-    worked = [run for run in runs if run.leaves and stitch(run.stitch).kind not in (Kind.EDGE, Kind.SHIFT)]
-    place = 0
-    for run in worked:
-        own = segments.setdefault(run.yarn, [])
-        end = place + run.leaves
-        if own and own[-1][1] == place:
-            own[-1] = (own[-1][0], end)
-        else:
-            own.append((place, end))
-        place = end
-    if len(segments) < 2:
-        return ()
-    found = []
-    for yarn, own in segments.items():
-        starts = [start for start, _ in own[1:]] + ([] if flat else [own[0][0] + place])
-        for (_, end), start in zip(own, starts, strict=False):
-            if start > end:
-                found.append(Float(yarn=yarn, start=end % place, stitches=start - end))
-    return tuple(found)
+    strands, total = _strands(runs, flat=flat)
+    return tuple(
+        Float(yarn=yarn, start=end % total, stitches=start - end)
+        for yarn, gaps in strands.items()
+        for end, start in gaps
+        if start - end > over
+    )
 
 
 def longest_floats(runs: Sequence[Run], *, flat: bool) -> tuple[tuple[str, int], ...]:
@@ -71,13 +61,42 @@ def longest_floats(runs: Sequence[Run], *, flat: bool) -> tuple[tuple[str, int],
         Yarn and stitches, in the order in which the yarns first appear; empty with fewer than two yarns.
         Unit: stitches.
     """
-    worked = [run for run in runs if run.leaves and stitch(run.stitch).kind not in (Kind.EDGE, Kind.SHIFT)]
-    longest = dict.fromkeys((run.yarn for run in worked), 0)
-    if len(longest) < 2:
-        return ()
-    for each in floats(runs, flat=flat):
-        longest[each.yarn] = max(longest[each.yarn], each.stitches)
+    strands, _ = _strands(runs, flat=flat)
+    longest = {
+        yarn: max((start - end for end, start in gaps), default=0) for yarn, gaps in strands.items()
+    }
     return tuple(longest.items())
+
+
+def _strands(runs: Sequence[Run], *, flat: bool) -> tuple[dict[str, list[tuple[int, int]]], int]:
+    """Find where each yarn of a round passes behind others.
+
+    Returns:
+        For each yarn, in the order in which they first appear, where its own stitches end and where they go
+        on, beyond the end of the round across the join; empty with fewer than two yarns. Behind it the
+        stitches of the round. Unit: stitches from its beginning.
+    """
+    own: dict[str, list[tuple[int, int]]] = {}
+    place = 0
+    for run in runs:
+        leaves = run.leaves
+        if not leaves or stitch(run.stitch).kind in _WITHOUT_STRAND:
+            continue
+        stretches = own.setdefault(run.yarn, [])
+        end = place + leaves
+        if stretches and stretches[-1][1] == place:
+            stretches[-1] = (stretches[-1][0], end)
+        else:
+            stretches.append((place, end))
+        place = end
+    if len(own) < 2:
+        return {}, place
+    strands = {}
+    for yarn, stretches in own.items():
+        starts = [start for start, _ in stretches[1:]] + ([] if flat else [stretches[0][0] + place])
+        ends = [end for _, end in stretches]
+        strands[yarn] = [(end, start) for end, start in zip(ends, starts, strict=False) if start > end]
+    return strands, place
 
 
 def catches(one: Float, limit: int, total: int, shift: int) -> tuple[int, ...]:

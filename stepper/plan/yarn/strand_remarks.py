@@ -114,9 +114,8 @@ def find_catches(round_: Round, project: Project, below: Mapping[str, tuple[int,
     limit, _ = float_limit(project, project.fabrics[round_.gauge])
     total = sum(run.leaves for run in round_.runs)
     long: dict[str, list[Float]] = {}
-    for one in floats(round_.runs, flat=round_.flat):
-        if one.stitches > limit:
-            long.setdefault(one.yarn, []).append(one)
+    for one in floats(round_.runs, flat=round_.flat, over=limit):
+        long.setdefault(one.yarn, []).append(one)
     caught: Caught = {}
     sentences = []
     for yarn, found in long.items():
@@ -222,8 +221,9 @@ def _carried(
         times = often.pop(id(each.runs), 0)
         for run in each.runs if times else ():
             if stitch(run.stitch).kind is not Kind.SHIFT:
-                whole[run.yarn] += times * run.leaves
-                inside[run.yarn] += times * run.leaves * (each.index in stranded)
+                left = times * run.leaves
+                whole[run.yarn] += left
+                inside[run.yarn] += left * (each.index in stranded)
     ground = max(whole, key=lambda yarn: whole[yarn])
     order = sorted(inside, key=lambda yarn: (yarn == ground, inside[yarn]))
     told: set[frozenset[str]] = set()
