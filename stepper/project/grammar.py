@@ -7,6 +7,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from importlib import resources
 
 from stepper.craft import needles, stitch_patterns, stitches
@@ -24,9 +25,14 @@ _ONE = regex(r"^(?:inc|dec)\s*(?:1|one)$")
 def stitch_words() -> str:
     """Return a regular expression for every form of the stitch table that by itself names one worked stitch.
 
-    The longest forms come first. Case and the number of spaces are left to whoever compiles it.
+    Of those that begin alike the longest come first. Case and the number of spaces are left to whoever
+    compiles it.
     """
-    return "|".join(_form(form) for form in stitches.whole_words() if form not in _OTHERWISE)
+    return _by_first_letter(_stitch_forms())
+
+
+def _stitch_forms() -> list[str]:
+    return [form for form in stitches.whole_words() if form not in _OTHERWISE]
 
 
 def abbreviations() -> str:
@@ -34,8 +40,18 @@ def abbreviations() -> str:
 
     "Bobble" may be in the name of a hat, k2tog only in a row.
     """
-    forms = (form for form in stitches.whole_words() if form not in _OTHERWISE and not _prose(form))
-    return "|".join(_form(form) for form in forms)
+    return _by_first_letter(form for form in _stitch_forms() if not _prose(form))
+
+
+def _by_first_letter(forms: Iterable[str]) -> str:
+    """Return an expression for some forms, those with the same first letter together.
+
+    Where case does not matter, Python tries one alternative after the other: of sixty, at every word.
+    """
+    begun: dict[str, list[str]] = {}
+    for form in forms:
+        begun.setdefault(form[0], []).append(_form(form)[1:])
+    return "|".join(f"{letter}(?:{'|'.join(ways)})" for letter, ways in begun.items())
 
 
 def _prose(form: str) -> bool:
@@ -55,7 +71,7 @@ def grammar_text() -> str:
     """Return the whole grammar as text for the parser generator."""
     text = resources.files("stepper.project").joinpath("wording.lark").read_text(encoding="utf-8")
     tables = {
-        "<STITCHES>": stitch_words(),
+        "<STITCHES>": "|".join(map(_form, _stitch_forms())),
         "<NEEDLES>": needles.NEEDLES,
         "<RIB>": stitch_patterns.RIB,
         "<KNOWN>": stitch_patterns.KNOWN,

@@ -216,6 +216,7 @@ def _best(text: str, stop: int, known: frozenset[str], left: Trials) -> Repair |
     """Find the word whose legal replacement lets the line be read to its end, or at least further."""
     further: Repair | None = None
     trials = 0
+    labelled = split_label(text)[0] is not None
     for count, _, match, twins in _candidates(text, stop, known):
         fits = []
         for twin in twins:
@@ -224,7 +225,7 @@ def _best(text: str, stop: int, known: frozenset[str], left: Trials) -> Repair |
             if trials > _MOST_TRIALS or left.left < 0:
                 return further
             trial = text[: match.start()] + twin + text[match.end() :]
-            if split_label(trial)[0] is not None and split_label(text)[0] is None:
+            if not labelled and split_label(trial)[0] is not None:
                 continue  # a head that became a label is not what was meant
             after = stop_of(trial, spoken=False)
             if after is None:

@@ -82,9 +82,11 @@ class Candidates:
         ]
         self._always = reduce(or_, (1 << at for piece, at in own if not piece), 0)
         self._own = _Pieces(1, {}).with_more((piece, 0, at) for piece, at in own if piece)
-        self._spaced = frozenset(
-            at for at, row in enumerate(table) if any(piece.split() != [piece] for piece in row.has)
-        )
+        self._spaced = {
+            at: row.has
+            for at, row in enumerate(table)
+            if any(piece.split() != [piece] for piece in row.has)
+        }
         self._known = _Known(0, (0,) * _DEMANDS, _Pieces(_DEMANDS, {}))
 
     def find_first(self, text: str, start: int) -> int | None:
@@ -104,7 +106,7 @@ class Candidates:
             start += step
             rows >>= step
             at = start - 1
-            if at in self._spaced and not any(piece in low for piece in self._table[at].has):
+            if at in self._spaced and not any(map(low.count, self._spaced[at])):
                 continue
             if (self._searches.get(at) or self._prepared(at))(text) is not None:
                 return at

@@ -97,13 +97,15 @@ _SENTENCE: Final = regex(r"\. +[a-z]")
 
 
 def _by_rows(line: Reworded, rows: tuple[Synonym, ...]) -> Reworded:
+    low = line.text.lower()
     for synonym in rows:
-        low = line.text.lower()
         if any(piece in low for piece in synonym.has):
             line = put_words(line, synonym)
+            low = line.text.lower()
     return line
 
 
+@lru_cache(maxsize=1024)
 def talks(plain: str) -> bool:
     """Return whether anything in a line talks to the knitter, so that it is worth rewording as such.
 
@@ -155,6 +157,8 @@ def put_words(line: Reworded, synonym: Synonym) -> Reworded:
             words = match.group(synonym.said) if synonym.said else ""
             kept.extend([_alone(words)] if words else [])
         done = end
+    if not text:
+        return line
     text.append(line.text[done:])
     places.extend(line.places[done:])
     return Reworded("".join(text), tuple(places), tuple(kept), line.name)

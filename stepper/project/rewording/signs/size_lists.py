@@ -51,7 +51,7 @@ def write_lists_plainly(line: Reworded) -> Reworded:
     Returns:
         The line; the same if all its lists are read as they are.
     """
-    if not _ODD.search(line.text):
+    if not any(map(line.text.count, "([{")) or not _ODD.search(line.text):
         return line
     text: list[str] = []
     places: list[int] = []
