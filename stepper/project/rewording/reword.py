@@ -21,6 +21,7 @@ from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.on_needles.pick_ups import write_pick_ups
 from stepper.project.rewording.openings import write_openings_in_order
 from stepper.project.rewording.remarks.idle import orders_besides
+from stepper.project.rewording.remarks.stated_synonyms import STATED_FACTS
 from stepper.project.rewording.reworded import Reworded, as_printed
 from stepper.project.rewording.second_look import SECOND_LOOK
 from stepper.project.rewording.signs.colour_counts import write_colour_counts
@@ -85,7 +86,7 @@ def _as_printed_elsewhere(line: Reworded) -> Reworded:
     again = _by_rows(line, SECOND_LOOK)
     if again.text != line.text:
         again = replace(again, text=_SENTENCE.sub(lambda found: _capital(found, line.text), again.text))
-    return _by_rows(take_talk_out(again), SPOKEN)
+    return _by_rows(take_talk_out(again), (*STATED_FACTS, *SPOKEN))
 
 
 def _capital(found: re.Match[str], printed: str) -> str:
@@ -112,7 +113,8 @@ def talks(plain: str) -> bool:
     Args:
         plain: The line, made plain.
     """
-    return _as_printed_elsewhere(as_printed(plain)).text != plain
+    printed = write_lists_plainly(as_printed(plain))
+    return _as_printed_elsewhere(printed).text != printed.text
 
 
 @cache

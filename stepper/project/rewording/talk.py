@@ -56,6 +56,8 @@ _GO_ON: Final = regex(
     re.IGNORECASE,
 )
 """A clause that orders something though its sentence began as talk: "It's pretty, now go on."."""
+_LEAD: Final = regex(r"^(?:(?:and|now|then|so)\s*,?\s+)+(?=put\s+(?:the\s+kettle|your\s+feet|on\s+(?:a|some)\s)|take\s+(?:a\s+(?:break|breath|photo|picture|nap|rest)|your\s+time))", re.IGNORECASE)
+"""What stands before one thing she does besides knitting: "then put the kettle on"."""
 _WHO: Final = (
     r"(?:(?:i|it|that|this|they|there|here|he|she|all(?=\s+(?:you|that|i)\b)|who|what|nobody|no\s+one|somebody|someone|everybody|everyone|nothing|something|"
     r"mine|(?:most|some|many)\s+(?:people|knitters|of\s+us)|people|knitters|(?:my|our)\s+[a-z]+)(?:'(?:s|m|ve|d|ll|re))?(?=\s+[a-z])"
@@ -104,6 +106,8 @@ _NO_REASON: Final = regex(
 )
 """Words with which a reason says how many stitches there are to be, or what else is done."""
 _BRACKET: Final = regex(r"\s*\((?P<said>[^()\d*]{2,160}?)\)")
+_ASKED: Final = regex(r"(?:(?<=^)|(?<=[.!?]\s))\s*(?P<said>(?:(?:do|would)\s+you\s+)?(?:want|like|prefer|fancy|need)\s+[a-z' -]{3,50}\?\s+[^.!?*]{3,120}[.!]?)(?=\s|$)", re.IGNORECASE)
+"""A question of what she would like, with what she may then do."""
 _WHOLE_BRACKET: Final = regex(r"(?:(?<=^)|(?<=[.!?]\s))\s*\((?P<said>[^()*]{2,300})\)[.!]?\s*")
 """A bracket that is a sentence of its own, or several."""
 _CRIES: Final = regex(
@@ -135,7 +139,7 @@ def is_talk(sentence: str) -> bool:
     if _HABIT.match(words) and not _GO_ON.search(words):
         return True
     bare = _FREE.sub(" ", words)
-    if _WORK.search(bare) or _GO_ON.search(words) or _stitches_in(bare):
+    if _WORK.search(bare) or _GO_ON.search(_LEAD.sub("", words)) or _stitches_in(bare):
         return False
     return bool(_BEGINS.match(words)) or (words.endswith("?") and bool(_ASKS.match(words)))
 
@@ -160,6 +164,7 @@ def take_talk_out(line: Reworded) -> Reworded:
     """
     cuts: list[tuple[int, int, str]] = []
     brackets = [match.span() for match in _WHOLE_BRACKET.finditer(line.text) if _is_all_talk(match["said"])]
+    brackets += [match.span("said") for match in _ASKED.finditer(line.text) if is_idle(match["said"])]
     cuts += [(start, end, line.text[start:end].strip(" ()")) for start, end in brackets]
     for match in _SENTENCE.finditer(line.text):
         inside = any(start < match.end() and match.start() < end for start, end in brackets)

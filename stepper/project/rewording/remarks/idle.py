@@ -15,7 +15,9 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.project.rewording.remarks.lasting import tells_lasting
 from stepper.project.rewording.remarks.making_up import TRIM, begins_making_up, makes_up
+from stepper.project.rewording.remarks.standing_facts import STANDING, facts_of
 from stepper.project.rewording.remarks.told_facts import tells_fact
 from stepper.project.rewording.remarks.wishes import tells_wish
 from stepper.regex import regex
@@ -154,15 +156,20 @@ def is_idle(sentence: str) -> bool:
     words = _bare(sentence)
     if not words or len(words) > _LONGEST or orders_besides(words):
         return False
-    if _IMPRINT.fullmatch(words) or tells_fact(words) or tells_wish(words):
+    if _IMPRINT.fullmatch(words) or tells_fact(words) or tells_lasting(words) or tells_wish(words):
         return True
     if begins_making_up(words):
         return makes_up(words)
-    for form in (_FORMS, _STATEMENT, _SIGHT, _IF):
-        match = form.fullmatch(words)
-        if match is not None and not any(map(_orders, match.groupdict().values())):
-            return True
-    return False
+    if any(_has_form(words, form) for form in (_FORMS, STANDING, _STATEMENT, _SIGHT, _IF)):
+        return True
+    facts = facts_of(words)
+    return len(facts) > 1 and all(tells_fact(fact) or _has_form(fact, STANDING) for fact in facts)
+
+
+def _has_form(words: str, form: re.Pattern[str]) -> bool:
+    """Return whether a sentence has a form, and the parts that the form leaves free order nothing."""
+    match = form.fullmatch(words)
+    return match is not None and not any(map(_orders, match.groupdict().values()))
 
 
 def _bare(sentence: str) -> str:

@@ -17,9 +17,22 @@ _MORE: Final = r"(?:longer|shorter|wider|narrower|deeper|taller|larger|bigger|sm
 _TURNS_OUT: Final = r"(?:short|shallow|tight|loose|wide|narrow|deep|long|small|big|high|low|snug|baggy|floppy|flimsy)"
 _PIECE: Final = r"(?:yoke|body|sleeves?|neck|neckband|collar|cuffs?|brim|hat|crown|foot|leg|heel|toe|thumb|hand|band|hem|shawl|scarf|cowl|armholes?|it|this|fit|length|edge)"
 _HOLE: Final = r"(?:holes?|gaps?)"
+_SHORT: Final = r"(?:you(?:'re|\s+are)\s+(?:running\s+)?(?:short\s+(?:of|on)|low\s+on|(?:almost|nearly)\s+out\s+of|worried\s+about|running\s+out\s+of)\s+(?:the\s+)?(?:yarn|wool)|(?:the|your)\s+(?:yarn|wool)\s+(?:is\s+(?:running\s+)?(?:short|low|out)|runs\s+(?:short|out|low)|does\s+not\s+last))"
+_LIKES: Final = rf"(?:you\s+(?:like|want|prefer|wish(?:\s+for)?|would\s+like|fancy)\s+(?:an?\s+|the\s+|your\s+)[a-z]+(?:[-\s][a-z]+){{0,3}}|{_SHORT})"
+_THIS_PART: Final = r"(?:(?:this|the\s+next|the\s+following)\s+(?:whole\s+)?(?:section|part|step|paragraph)|(?:the|these|all\s+the|both)\s+(?:short\s+rows|picots?|picot\s+edging|buttonholes?|pockets?|ties|eyelets|last\s+repeat|embroidery|pompom|lace\s+edging|fold\s?line))"
+_SKIPPED: Final = r"(?:(?:just|simply|you\s+(?:can|may|could|might))\s+)*(?:skip|omit|leave\s+out|leave\s+off|miss\s+out|do\s+without)\s+"
+_LEFT_OUT: Final = regex(
+    rf"(?:note\s*[:-]\s*|tip\s*[:-]\s*)?(?:if\s+{_LIKES}\s*,\s*(?:then\s+)?{_SKIPPED}{_THIS_PART}(?:\s+(?:altogether|entirely|completely))?|{_SKIPPED}{_THIS_PART}\s+if\s+{_LIKES}|(?:this|the\s+next)\s+(?:section|part|step)\s+(?:is\s+optional|(?:can|may)\s+be\s+(?:skipped|omitted|left\s+out))(?:\s*,?\s+if\s+{_LIKES})?|{_THIS_PART}\s+(?:is|are)\s+optional)",
+    re.I,
+)
+"""A part that may be left out: the plan has it, as it is printed."""
+_QUESTION: Final = regex(r"(?:(?:do|would)\s+you\s+)?(?:want|like|prefer|fancy|need)\s+(?P<wish>(?:an?|it|the|your)\s+[a-z' -]{2,40}?)\s*\?+\s+(?P<answer>\S.*)", re.I)
+"""A wish of hers as a question, and what she may do about it."""
+_ADDS: Final = regex(r"\b(?:more|extra|another|additional|again|longer|shorter|further|fewer|less|deeper)\b", re.I)
+_FOR_A: Final = regex(r"(?:tip\s*:\s*|note\s*:\s*)?for\s+an?\s+(?:un)?(?:folded|turned|double)", re.I)
 _WISH: Final = (
     r"(?:if\s+(?:you(?:'d|\s+would)?\s+(?:like|want|wish|prefer|fancy)\b[a-z' -]{0,60}|you(?:'ve\s+got|\s+have|\s+still\s+have)\s+(?:lots\s+of|enough|plenty\s+of|some|more|a\s+lot\s+of)\s+(?:yarn|wool)(?:\s+(?:left|over|to\s+spare))*"
-    rf"|(?:the|your)?\s*{_PIECE}\s+(?:feels?|seems?|looks?|is|are|turns?\s+out)\s+(?:(?:a\s+bit|a\s+little|too|rather|very)\s+)*{_TURNS_OUT}(?:\s+(?:for\s+you|to\s+you|on\s+you))?|your\s+(?:row\s+)?(?:gauge|tension)\s+is\s+(?:off|different)|you\s+need\s+(?:more|extra)\s+(?:length|depth|width|room|height)"
+    rf"|(?:the|your)?\s*{_PIECE}\s+(?:feels?|seems?|looks?|is|are|turns?\s+out)\s+(?:(?:a\s+bit|a\s+little|too|rather|very)\s+)*{_TURNS_OUT}(?:\s+(?:for\s+you|to\s+you|on\s+you))?|(?:the|your)\s+{_PIECE}\s+(?:does\s+not|doesn't|do\s+not|don't)\s+(?:yet\s+|quite\s+)*(?:reach|come\s+(?:down\s+|up\s+)?to|cover)\s+(?:your|the)\s+(?:[a-z]+\s+){{0,2}}[a-z]+(?:\s+yet|\s+comfortably)*|{_SHORT}|your\s+(?:row\s+)?(?:gauge|tension)\s+is\s+(?:off|different)|you\s+need\s+(?:more|extra)\s+(?:length|depth|width|room|height)"
     rf"|you\s+(?:find|get|see)\s+(?:an?\s+|any\s+)?{_HOLE}\b[a-z' -]{{0,30}}|there\s+(?:is|are)\s+(?:an?\s+|any\s+)?{_HOLE}\b[a-z' -]{{0,30}})\s*,?"
     rf"|for\s+an?\s+(?:{_MORE}|slouchy|folded|unfolded|turned-up|double)\s+[a-z]+\s*,?|alternatively\s*,)\s+"
 )
@@ -28,16 +41,17 @@ _TAKEN_UP: Final = (
 )
 _SAID: Final = regex(
     rf"(?:tip\s*:\s*|note\s*:\s*)?{_WISH}{_TAKEN_UP}(?P<rest>(?:[^.!?:;*]|(?<=\d)\.(?=\d))*)"
-    rf"|(?:tip\s*:\s*(?:you\s+can\s+)?|you\s+can\s+)(?:to\s+(?:avoid|prevent|close)\s+(?:an?\s+|any\s+|the\s+)?{_HOLE}[a-z ]{{0,30}},\s*)?(?:you\s+can\s+)?pick\s+up\s+(?:an|one)\s+extra\s+(?:st|stitch)\b[a-z' ]{{0,50}}\s+and\s+(?:decrease\s+it\s+away|work\s+it\s+together|knit\s+it\s+together|k2tog)(?:\s+(?:in|on)\s+the\s+(?:next|following)\s+(?:rnd|round|row)|\s+with\s+(?:its|the)\s+neighbou?r(?:ing)?(?:\s+(?:st|stitch))?)*|(?:so\s+)?(?:do\s+)?make\s+(?:it|them|the\s+[a-z]+)\s+{_MORE}\s+if\s+you\s+(?:like|want|wish|prefer|feel\s+like\s+it)"
+    rf"|(?:tip\s*:\s*(?:you\s+can\s+)?|you\s+can\s+)(?:to\s+(?:avoid|prevent|close)\s+(?:an?\s+|any\s+|the\s+)?{_HOLE}[a-z ]{{0,30}},\s*)?(?:you\s+can\s+)?pick\s+up\s+(?:an|one)\s+extra\s+(?:st|stitch)\b[a-z' ]{{0,50}}\s+and\s+(?:decrease\s+it\s+away|work\s+it\s+together|knit\s+it\s+together|k2tog)(?:\s+(?:in|on)\s+the\s+(?:next|following)\s+(?:rnd|round|row)|\s+with\s+(?:its|the)\s+neighbou?r(?:ing)?(?:\s+(?:st|stitch))?)*|(?:[a-z' ]{{3,50}}\s+(?:is|are)\s+(?:lovely|nice|cosy|cozy|warm|fun|pretty|smart)[a-z' ]{{0,30}},\s+)?(?:so\s+)?(?:do\s+)?make\s+(?:it|them|the\s+[a-z]+)\s+{_MORE}\s+if\s+you\s+(?:like|want|wish|prefer|feel\s+like\s+it)"
     rf"|(?:you\s+can\s+)?(?:add|knit|work)\s+(?:a\s+few|some)\s+(?:more|extra)\s+(?:plain\s+)?(?:rows|rounds|rnds)\s+(?:here\s+)?if\s+you\s+(?:like|want|wish|prefer)(?:\s+(?:it|an?)\s+{_MORE}(?:\s+[a-z]+)?)?",
     re.I,
 )
 _TWO: Final = regex(
-    r"\b(?:then|otherwise|or\s+else|before|sizes?|versions?|style|instead|here\s+and|only|unless|else|(?:cast|bind)\s+off|skip|go\s+(?:on\s+)?to\s+(?:the\s+)?(?:next|section|part|step|page)|continue\s+(?:with|as|from)|as\s+(?:follows|for|given|before)|follow\w*|row\s+\d|leave\s+out|omit)\b"
+    r"\b(?:then|otherwise|or\s+else|before|sizes?|versions?|style|instead|here\s+and|only|unless|else|(?:cast|bind)\s+off|(?<=,\s)(?:and\s+|or\s+)?for\s+(?:an?|the)|skip|go\s+(?:on\s+)?to\s+(?:the\s+)?(?:next|section|part|step|page)|continue\s+(?:with|as|from)|as\s+(?:follows|for|given|before)|follow\w*|row\s+\d|leave\s+out|omit)\b"
     r"|(?:,\s*(?:and\s+)?|\band\s+)(?:knit|work|purl|cast|bind|turn|continue|join|place|slip|repeat|rep|pick|increase|decrease|inc|dec|[kp]\d*)\b(?!\s+it\s+(?:together|tog|away)\b)",
     re.I,
 )
 """Words with which the sentence may say that the pattern itself goes one way or the other."""
+_BEFORE: Final = regex(r"\s+before\s+(?:beginning\s+|starting\s+|working\s+)?the\s+(?:cuffs?|rib(?:bing)?|hem|toe|heel|crown|bind-off|edging|border|band|collar)\s*$", re.I)
 _UNDONE: Final = regex(r"(?:pick\s+up|make|add)\b[^.]*\bextra\s+(?:st|stitch)\b(?![^.]*\b(?:together|decrease\s+it|k2tog)\b)", re.I)
 """A stitch picked up and not lost again: the counts of the pattern are without it."""
 
@@ -48,10 +62,17 @@ def tells_wish(sentence: str) -> bool:
     Args:
         sentence: One sentence, made plain, without its full stop and without brackets around it.
     """
+    asked = _QUESTION.fullmatch(sentence)
+    if asked is not None:
+        return tells_wish(f"if you want {asked['wish']}, {asked['answer']}")
+    if _LEFT_OUT.fullmatch(sentence):
+        return True
     match = _SAID.fullmatch(sentence)
     if match is None or _UNDONE.search(sentence):
         return False
     if match["rest"] is None:
         return True
     wish, rest = sentence[: match.start("rest")], match["rest"]
-    return not _TWO.search(rest) and not re.search(r"\b(?:sizes?|versions?|style)\b", wish, re.I)
+    if _FOR_A.match(sentence) and not _ADDS.search(rest):
+        return False  # "for a folded collar work 12 cm" is one of two ways, each of them whole
+    return not _TWO.search(_BEFORE.sub(" ", rest)) and not re.search(r"\b(?:sizes?|versions?|style)\b", wish, re.I)

@@ -165,7 +165,7 @@ IN_ROWS: tuple[Synonym, ...] = (
     ),
     said_row(
         "chart is worked|chart repeats|chart is repeated",
-        rf"{_S}(?P<said>(?:the\s+)?chart\s+(?:repeats|is\s+(?:repeated|worked))\s+(?:a\s+total\s+of\s+)?(?:twice|{N}\s+times)\s+(?:around|across|in\s+all|in\s+total|(?:on|in)\s+each\s+(?:rnd|round))){_E}",
+        rf"{_S}(?P<said>(?:the\s+)?chart\s+(?:repeats|is\s+(?:repeated|worked))\s+(?:a\s+total\s+of\s+)?(?:twice|{N}\s+times)\s+(?:around|across|(?:on|in)\s+each\s+(?:rnd|round))){_E}",
         "The chart is worked 19 times around.",
     ),
     said_row_behind(

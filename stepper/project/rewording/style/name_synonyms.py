@@ -190,13 +190,13 @@ ASIDES: tuple[Synonym, ...] = (
     ),
     row(
         "read",
-        r"^\s*read\s+(?:through|the)\b[^.;:\d]*",
+        r"^\s*read\s+(?:through|the)\b[^.;:\d]*(?=[.;:]|$)",
         KEPT,
         "Read through to the end of this section before going on.",
     ),
     row(
         "yarn",
-        r"^\s*carry\s+(?:the\s+)?(?:unused\s+)?yarns?\b[^.;:\d]*",
+        r"^\s*carry\s+(?:the\s+)?(?:unused\s+)?yarns?\b[^.;:\d]*(?=[.;:]|$)",
         KEPT,
         "Carry yarn not in use loosely up the inside.",
     ),
