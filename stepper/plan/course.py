@@ -28,6 +28,7 @@ from stepper.plan.lines.short_row_method import turned_in
 from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles, PartReachedError
 from stepper.plan.state.size_alone import AloneIn, why_unmet
+from stepper.plan.told_only import WHEN_DONE
 from stepper.project.duration import Ended
 from stepper.project.instructions import AsPart, Line
 from stepper.project.model import Project, Section, Switch
@@ -66,7 +67,16 @@ class Course:
                 piece = sections_of_piece(source, self.needles.project.sections)
                 self._made_again(instruction, piece, section)
             self.to_come = []
+        self._tell_what_is_left()
         note_left_on_hold(self.needles)
+
+    def _tell_what_is_left(self) -> None:
+        """Tell with the last round what is said behind it and no later round is there to say: making up."""
+        needles = self.needles
+        if needles.remarks and needles.drafts and not needles.reached:
+            last = needles.drafts[-1]
+            last.remarks = (*last.remarks, *(f"{WHEN_DONE}{each}" for each in needles.remarks))
+            needles.remarks = []
 
     def _begin(self, section: Section, name: str) -> None:
         """Take up a section: its gauge, its needle, its yarn."""

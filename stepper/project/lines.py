@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import replace
 from itertools import pairwise
 
@@ -26,6 +27,7 @@ from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.row_ends import fabric_goes_on
 from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.respelt import Respelt
+from stepper.project.rewording.remarks.edge_rules import insets_in
 from stepper.project.size_blocks import SizeBlocks
 from stepper.project.sizes import is_for_some
 from stepper.project.stripes.stripe_rows import take_stripes
@@ -68,16 +70,9 @@ def read_work(
     rows = take_references(rows, respelt)
     rows = [part for row in rows for part in _cut_at_head(row)]
     rows, marks, opening = _marked(rows)
-    heads = [
-        _as_heading(text, rows[number + 1][0] if number + 1 < len(rows) else "")
-        for number, (text, _) in enumerate(rows)
-    ]
-    below = [False, *(heads_pattern(text, under) for (text, _), (under, _) in pairwise(rows))]
-    rows = [
-        (as_first_row(head) if first else head, place)
-        for head, first, (_, place) in zip(heads, below, rows, strict=False)
-    ]
+    rows = _under_heads(rows)
     lines: list[Line] = []
+    words.insets = {}
     index = 0
     blocks = SizeBlocks(words.size_names, printed, behind, draft)
     while index < len(rows):
@@ -88,11 +83,30 @@ def read_work(
         found = read_rows(rows[index:], words, draft, respelt)
         index += found.taken
         line = found.line or found.meant or _unread(rows[index - 1])
+        words.insets |= insets_in((*line.said, *_remarks_of(line)))
         line = _as_printed(line, rows[index - found.taken : index], respelt, own)
         line = replace(line, marks=marks[index - 1]) if marks[index - 1] else line
         line = replace(line, opens=opening) if opening and not lines else line
         lines.append(_for_sizes(line, only))
     return _joined(lines)
+
+
+def _under_heads(rows: list[tuple[str, Span]]) -> list[tuple[str, Span]]:
+    """Return rows with those that head others made labels, and the first row below each named a row."""
+    heads = [
+        _as_heading(text, rows[number + 1][0] if number + 1 < len(rows) else "")
+        for number, (text, _) in enumerate(rows)
+    ]
+    below = [False, *(heads_pattern(text, under) for (text, _), (under, _) in pairwise(rows))]
+    return [
+        (as_first_row(head) if first else head, place)
+        for head, first, (_, place) in zip(heads, below, rows, strict=False)
+    ]
+
+
+def _remarks_of(line: Line) -> Iterator[str]:
+    """Yield what a line only says."""
+    yield from (one.text for one in line.sentences if isinstance(one, Remark))
 
 
 def _for_sizes(line: Line, only: tuple[int, ...]) -> Line:

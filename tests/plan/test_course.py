@@ -36,6 +36,15 @@ def test_the_second_piece_comes_behind_all_sections_of_the_first() -> None:
     assert [round_.section for round_ in plan.rounds][-1] == "collar"
 
 
+def test_making_up_is_told_with_the_last_round_whatever_is_still_on_the_needles() -> None:
+    """A section that only says what is sewn has no round of its own, and none comes behind it."""
+    for end in ("Bind off.", "Place all sts on a holder.", "Knit 1 row."):
+        plan = knit("== body", "CO 8 sts. Work flat.", "Knit 2 rows.", end, "== finishing", "Sew side seams.", "Weave in ends.")
+        assert plan.rounds[-1].remarks[-2:] == ("when it is done: Sew side seams", "when it is done: Weave in ends")
+    plan = knit("== body", *SLEEVE[1:], "== finishing", "Sew side seams.", "== pocket", *SLEEVE[1:])
+    assert [each.remarks for each in plan.rounds][4] == ("Sew side seams",)
+
+
 def test_three_are_the_piece_and_two_more() -> None:
     """Make 3."""
     assert [round_.after for round_ in knit(*SLEEVE, "Make 3.").rounds].count(0) == 3

@@ -25,7 +25,7 @@ _SIGN = r"\s*(?:[=:\u2013\u2014]|-(?=\s))\s*"
 _SHORT = r"[A-Za-z][A-Za-z0-9/&]{0,7}(?:-[A-Za-z0-9]{1,3})?"
 _LONG = r"[A-Za-z][\w'/ -]{2,40}?"
 _ENTRY = regex(
-    rf"^\W{{0,3}}(?:{_LONG}\s*[(\[](?P<behind>{_SHORT})[)\]]|(?P<name>{_SHORT})(?:\s*[(\[](?P<long>{_LONG})[)\]])?){_SIGN}"
+    rf"^\W{{0,3}}(?:{_LONG}\s*[(\[](?P<behind>{_SHORT})[)\]]|(?P<name>{_SHORT})(?:\s*[(\[](?P<long>{_LONG})[)\]])?)(?:{_SIGN}|(?<=[)\]])\s+(?=[A-Z][a-z]))"
     r"(?P<words>\S.*)$"
 )
 _OTHER_ENTRY = regex(

@@ -49,7 +49,9 @@ _HEADED = (
     (r"notions|equipment|tools|haberdashery|extras", "notions"),
     (r"yarns?|colou?rs?|shades?|wool", "yarn"),
     (r"materials?|you(?:\s+will|.ll)?\s+need|what\s+you|supplies|requirements", "materials"),
-    (r"(?:special\s+)?abbreviations?|terms|glossary", "abbreviations"),
+    (r"(?:special\s+)?abbreviations?|terms|glossary|stitch\s+(?:key|explan|definit|abbrev|glossary)[a-z]*"
+        r"|(?:explanations?|key|list)\s+(?:of|to|for)\s+(?:the\s+)?(?:stitches|abbrev[a-z]*|terms)",
+        "abbreviations"),
     (r"special|techniques?|stitch\s+(?:guide|patterns?)|pattern\s+stitch|stitches", "stitch patterns"),
     (r"charts?|chart\s+key|key|legend|symbols?", "chart"),
     (r"copyright", "copyright"),
@@ -66,7 +68,7 @@ _KNOWN = (
 _DEFINED = regex(rf"^\W*(?:{_KNOWN})\s*(?:[=:–—]|-(?=\s)|\s-\s)\s*\S", re.I)
 """An abbreviation and what it means, anywhere."""
 _LISTED = regex(
-    r"^\W*(?!(?:row|rnd|round|rows|rnds|rounds)s?\b\W*\d)(?P<key>[^\s=:]{1,12}(?:\s(?:st|sts|st\s+st))?"
+    r"^\W*(?!(?:row|rnd|round|rows|rnds|rounds)s?\b\W*\d)(?P<key>[A-Za-z0-9]{1,6}\s?/\s?[A-Za-z0-9]{1,6}(?=\s*[=:\u2013\u2014])|[^\s=:]{1,12}(?:\s(?:st|sts|st\s+st))?"
     r"|[A-Za-z]{1,4}\s?&\s?[A-Za-z]{1,3})"
     r"\s*(?:[=:–—]|-\s|\s)\s*(?P<words>\S.*)$",
     re.I,
@@ -77,6 +79,8 @@ _SPELT_OUT = regex(
     re.I,
 )
 """How the meanings of the common abbreviations begin."""
+_SPELT = regex(r"^[(\[][A-Za-z0-9' /-]{3,40}[)\]]\s*")
+"""The name in full between a short form and what it means: "C4B (Cable 4 Back) Slip 2 sts ..."."""
 _NO_KEY = regex(
     r"(?:rows?|rnds?|rounds?|next|cast|bind|join|work|knit|purl|repeat|continue|place|change|break"
     r"|using|with|body|sleeves?|"
@@ -251,11 +255,11 @@ def _means_something(sentence: str, context: str) -> bool:
     match = _LISTED.match(sentence)
     if match is None or _NO_KEY.match(match.group("key")) or match.group("key").endswith((",", ";", ".")):
         return False
-    key, words = match.group("key"), match.group("words")
+    key, words = match.group("key"), _SPELT.sub("", match.group("words"))
     if not _PROSE.search(words) or _counts(words):
         return False
     signed = bool(re.match(r"\s*(?:[=:–—]|-\s)", sentence[match.end("key") :]))
-    named = bool(re.fullmatch(_KNOWN, key, re.I))
+    named = all(re.fullmatch(_KNOWN, one, re.I) for one in re.split(r"\s?/\s?", key))
     if not holds_instruction(sentence):
         return True
     return (signed and (named or key.upper() == key)) or (named and bool(_SPELT_OUT.match(words)))

@@ -38,11 +38,12 @@ _FRONT = regex(
     r"supplies(?:\s+needed)?|requirements|what\s+you(?:'ll|\s+will)?\s+need|haberdashery|glossary"
     r"|legend|symbols?|inspiration|"
     r"pattern\s+stitch(?:es)?|stitches\s+used|shoe\s+sizes?|"
-    r"(?:[a-z]+\s+(?:and|&)\s+)?abbreviations?(?:\s+used)?|materials?(?:\s+needed)?|measurements?"
+    r"(?:[a-z]+\s+(?:and|&)\s+)?abbreviations?(?:\s+used|\s+(?:and|&)\s+(?:terms|techniques|stitches|symbols|definitions|glossary))?|materials?(?:\s+needed)?|measurements?"
     r"|yarns?|needles?|notions|notes?|sizes?|"
     r"sizing|gauge|tension|techniques?|equipment|tools|you(?:['’]ll|\s+will)\s+need"
     r"|about(?:\s+the\s+pattern)?|"
-    r"construction|stitch\s+guide|stitch\s+patterns?|key|charts?|chart\s+key|schematic|copyright|difficulty|"
+    r"construction|stitch\s+guide|stitch\s+patterns?|stitch\s+(?:key|explanations?|definitions?|abbreviations?|glossary)"
+    r"|(?:explanations?|key|glossary|list)\s+(?:of|to|for)\s+(?:the\s+)?(?:stitches|abbreviations|terms|symbols)|key|charts?|chart\s+key|schematic|copyright|difficulty|"
     r"ease|colou?rs?|shades?|hints?|introduction|description|to\s+fit)\b",
     re.I,
 )

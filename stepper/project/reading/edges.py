@@ -103,6 +103,9 @@ class EdgeBuilder(ShapingBuilder):
     def _inset(self, tree: Any) -> int:
         """Return how far from the edge a change is worked; reported as assumed if the line does not say."""
         token = next((child for child in tree.children if type_of(child) == "INSET"), None)
+        kind = "dec" if str(tree.children[0]).lower().startswith("dec") else "inc"
+        if token is None and kind in self.insets and "of" not in self._where(tree).split():
+            return self.insets[kind]
         if token is None:
             text = "how far from the edge it is worked is not said; one stitch in from the edge is taken."
             if "of" in self._where(tree).split():

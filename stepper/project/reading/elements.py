@@ -57,6 +57,8 @@ class ElementBuilder:
     """Words that work no stitches, to be said with the line."""
     assumed: list[Assumed] = field(default_factory=list)
     """What the line leaves open."""
+    insets: dict[str, int] = field(default_factory=dict)
+    """How many stitches stand outside a change at an edge, of each kind, where the page said so before."""
     picked_from: str = ""
     """`WS` if stitches are picked up from that side."""
 

@@ -52,6 +52,7 @@ from stepper.project.reading.row_ends import (
 )
 from stepper.project.reading.sentences import Builder, Head
 from stepper.project.rewording.asides import label_times
+from stepper.project.rewording.remarks.edge_rules import insets_in
 from stepper.project.rewording.yarn_names import find_called, with_names
 from stepper.project.sizes import (
     HEAD_OF_SIZES,
@@ -119,6 +120,8 @@ class Words:
     inches: bool = False
     size_names: tuple[str, ...] = ()
     """The names of the sizes, for lines that are for some of them."""
+    insets: dict[str, int] = field(default_factory=dict)
+    """How many stitches stand outside all increases and decreases of the section, as its lines say so far."""
     yarns: dict[str, str] = field(default_factory=dict)
     """The names of the yarns, by their keys."""
     trials: Trials = field(default_factory=Trials)
@@ -176,7 +179,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     def printed_at(offset: int, length: int) -> Span:
         return place_of(*read.reworded.place(read.start + offset, length))
 
-    builder = Builder(place_of=printed_at, words=words.sizes)
+    builder = Builder(place_of=printed_at, words=words.sizes, insets=words.insets | insets_in(said))
     head, sentences = _named(builder.build(read.outcome, inches=words.inches), read, words)
     label, times = label_times(label) if label else (label, 0)
     if times:

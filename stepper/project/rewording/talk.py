@@ -56,7 +56,11 @@ _GO_ON: Final = regex(
     re.IGNORECASE,
 )
 """A clause that orders something though its sentence began as talk: "It's pretty, now go on."."""
-_LEAD: Final = regex(r"^(?:(?:and|now|then|so)\s*,?\s+)+(?=put\s+(?:the\s+kettle|your\s+feet|on\s+(?:a|some)\s)|take\s+(?:a\s+(?:break|breath|photo|picture|nap|rest)|your\s+time))", re.IGNORECASE)
+_LEAD: Final = regex(
+    r"^(?:(?:and|now|then|so)\s*,?\s+)+(?=put\s+(?:the\s+kettle|your\s+feet|on\s+(?:a|some)\s)"
+    r"|take\s+(?:a\s+(?:break|breath|photo|picture|nap|rest)|your\s+time))",
+    re.IGNORECASE,
+)
 """What stands before one thing she does besides knitting: "then put the kettle on"."""
 _WHO: Final = (
     r"(?:(?:i|it|that|this|they|there|here|he|she|all(?=\s+(?:you|that|i)\b)|who|what|nobody|no\s+one|somebody|someone|everybody|everyone|nothing|something|"
@@ -106,7 +110,11 @@ _NO_REASON: Final = regex(
 )
 """Words with which a reason says how many stitches there are to be, or what else is done."""
 _BRACKET: Final = regex(r"\s*\((?P<said>[^()\d*]{2,160}?)\)")
-_ASKED: Final = regex(r"(?:(?<=^)|(?<=[.!?]\s))\s*(?P<said>(?:(?:do|would)\s+you\s+)?(?:want|like|prefer|fancy|need)\s+[a-z' -]{3,50}\?\s+[^.!?*]{3,120}[.!]?)(?=\s|$)", re.IGNORECASE)
+_ASKED: Final = regex(
+    r"(?:(?<=^)|(?<=[.!?]\s))\s*(?P<said>(?:(?:do|would)\s+you\s+)?(?:want|like|prefer|fancy|need)"
+    r"\s+[a-z' -]{3,50}\?\s+[^.!?*]{3,120}[.!]?)(?=\s|$)",
+    re.IGNORECASE,
+)
 """A question of what she would like, with what she may then do."""
 _WHOLE_BRACKET: Final = regex(r"(?:(?<=^)|(?<=[.!?]\s))\s*\((?P<said>[^()*]{2,300})\)[.!]?\s*")
 """A bracket that is a sentence of its own, or several."""

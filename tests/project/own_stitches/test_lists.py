@@ -92,6 +92,16 @@ def test_a_list_of_a_page_is_read_entry_by_entry() -> None:
     ]
 
 
+def test_a_name_in_full_may_stand_for_the_sign_before_a_meaning() -> None:
+    """The page's own meaning goes with its name; a row with a bracket behind its head is none."""
+    row = "C4B (Cable 4 Back) Slip 2 sts to cable needle and hold in back, k2, then k2 from cable needle."
+    assert [(entry.name, entry.read) for entry in entries_of(row)] == [("C4B", True)]
+    told = "kfb (knit into front and back) Knit next st without removing it from left needle, then k through back of same st."
+    assert [(entry.name, entry.read) for entry in entries_of(told)] == [("kfb", True)]
+    for other in ("Row 2 (WS) Purl to end.", "Back (make one) Cast on 20 sts.", "Dec (right side) K1, ssk, k to end."):
+        assert entries_of(other) == []
+
+
 def test_a_meaning_goes_on_in_small_letters() -> None:
     """The row below would change what is worked, and must not be lost."""
     assert goes_on("SE: slip 1 purlwise", "with yarn in front")

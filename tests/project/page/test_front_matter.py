@@ -150,6 +150,10 @@ def test_how_a_shawl_grows_is_told_and_not_knitted() -> None:
         ("Sizes XS S M L XL 2XL", "materials", "sizes"),
         ("US 6 [4 mm] circular needle, 32 inches or longer", "needles", "needles"),
         ("2 4 6 rows", "", ""),
+        ("M1L / M1R = make 1 left / right", "abbreviations", "abbreviations"),
+        ("C4B (Cable 4 Back) Slip 2 sts to cable needle and hold in back, k2, then k2 from cable needle.", "abbreviations", "abbreviations"),
+        ("Body (worked once) Slip 2 sts to holder.", "abbreviations", ""),
+        ("Work all decreases 2 sts in from the edge.", "", ""),
     ],
 )
 def test_sizes_and_needles_in_odd_print(row: str, context: str, kind: str) -> None:

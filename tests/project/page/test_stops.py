@@ -15,6 +15,8 @@ from stepper.project.page.stops import begins_row, goes_on, is_broken_at, senten
         ("Work in St. St. for 5 cm. Next row: K.", ["Work in St. St. for 5 cm.", "Next row: K."]),
         ("With No. 10 needles cast on 98 sts. Knit.", ["With No. 10 needles cast on 98 sts.", "Knit."]),
         ("1st rnd: *P3. K6. Rep from * around. 2nd rnd: K.", ["1st rnd: *P3. K6. Rep from * around.", "2nd rnd: K."]),
+        ("Needle, 16 in. (40.5 cm) long", ["Needle, 16 in. (40.5 cm) long"]),
+        ("Work for 16 in. (40 sts) remain.", ["Work for 16 in.", "(40 sts) remain."]),
         ("B. Now work 4 rows. C. Cast off.", ["B. Now work 4 rows.", "C. Cast off."]),
         ("K2, p2. Knit 4 rows. C4F.", ["K2, p2.", "Knit 4 rows.", "C4F."]),
     ],

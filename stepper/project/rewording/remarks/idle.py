@@ -15,6 +15,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.project.rewording.remarks.edge_rules import insets_in
 from stepper.project.rewording.remarks.lasting import tells_lasting
 from stepper.project.rewording.remarks.making_up import TRIM, begins_making_up, makes_up
 from stepper.project.rewording.remarks.standing_facts import STANDING, facts_of
@@ -158,12 +159,16 @@ def is_idle(sentence: str) -> bool:
         return False
     if _IMPRINT.fullmatch(words) or tells_fact(words) or tells_lasting(words) or tells_wish(words):
         return True
+    if insets_in((words,)):
+        return True
     if begins_making_up(words):
         return makes_up(words)
     if any(_has_form(words, form) for form in (_FORMS, STANDING, _STATEMENT, _SIGHT, _IF)):
         return True
     facts = facts_of(words)
-    return len(facts) > 1 and all(tells_fact(fact) or _has_form(fact, STANDING) for fact in facts)
+    return len(facts) > 1 and all(
+        tells_fact(fact) or tells_lasting(fact) or _has_form(fact, STANDING) for fact in facts
+    )
 
 
 def _has_form(words: str, form: re.Pattern[str]) -> bool:
@@ -197,7 +202,7 @@ def leaves_nothing_to_do(sentence: str) -> bool:
         sentence: One sentence, made plain.
     """
     words = " ".join(sentence.split()).strip(" .!\"'")
-    return is_idle(words) and not begins_making_up(words) and not _TO_DO.match(words)
+    return is_idle(words) and not insets_in((words,)) and not begins_making_up(words) and not _TO_DO.match(words)
 
 
 def orders_besides(words: str) -> bool:

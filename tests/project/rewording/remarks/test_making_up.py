@@ -12,6 +12,14 @@ from tests.hanging import hung_on, needs_clock
 from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 
 MADE_UP = (
+    "Give a final press to all the seams.",
+    "Join cast off sts at underarms.",
+    "Run a blocking wire through the straight top edge and pin it out flat, then pull out the spine and pin each picot to a point.",
+    "Leave it until it is bone dry.",
+    "For the folded collar, turn it to the inside and slip stitch loosely in place.",
+    "If you're using a pompom, tie it on through the center of the crown so you can take it off for washing.",
+    "Fold the brim up twice.",
+    "Take the tail to the inside and fasten off.",
     "Leave until bone dry.",
     "Leave until bone dry before unpinning.",
     "Leave to dry completely.",
@@ -62,6 +70,11 @@ MADE_UP = (
 )
 
 ORDERS = (
+    "Join cast off sts at underarms and k the sleeve sts.",
+    "Turn it to the inside and cast off together with the cast-on edge.",
+    "For the folded collar, knit 20 rounds, then turn it to the inside.",
+    "Fold the brim and pick up 60 sts along the fold.",
+    "Take the tail to the inside and knit 2 sts.",
     "Leave the stitches on a holder until the piece is dry.",
     "Stitch 4 is dropped.",
     "Slip stitch the first stitch of every row.",

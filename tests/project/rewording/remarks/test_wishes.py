@@ -11,6 +11,16 @@ from stepper.project.rewording.remarks.wishes import tells_wish
 from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 
 WISHES = (
+    "If your yoke does not reach your underarm yet, knit a few more rounds without increasing.",
+    "If the sleeve is too short for you, work a few more rounds before the cuff.",
+    "Want a slouchy hat? Add another full repeat here.",
+    "If you are running short of yarn, you can skip this section.",
+    "If you are low on yarn, leave out the last repeat.",
+    "If you prefer a boat neck, skip the short rows.",
+    "Skip this section if you like a boat neck.",
+    "The short rows are optional.",
+    "This section can be skipped.",
+    "Long cuffs are lovely under a coat, so do make them longer if you feel like it.",
     "If the yoke feels short, add a few plain rounds here.",
     "If the body seems short, knit a few more rounds.",
     "If the neck is too wide, work it on smaller needles.",
@@ -34,6 +44,16 @@ WISHES = (
 )
 
 ORDERS = (
+    "For a folded collar work 12 cm, for a single one 6 cm.",
+    "For a folded brim work 12 cm.",
+    "For a doubled neckband, knit 20 rounds.",
+    "If you skipped the short rows, knit 6 rounds now.",
+    "If your yoke does not reach your underarm yet, repeat rounds 3 and 4, otherwise go on.",
+    "If you are short of yarn, skip the next row.",
+    "Skip this round in the two smallest sizes.",
+    "The short rows are left out for a boat neck.",
+    "Want a slouchy hat? The second size is worked to Row 24.",
+    "If you like it plain, skip to Row 5.",
     "If you are making the larger size, knit 4 more rounds.",
     "If you want the second size, cast on 80 sts.",
     "If you leave out the pocket, knit straight on over all stitches.",

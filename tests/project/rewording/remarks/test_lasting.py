@@ -1,0 +1,82 @@
+"""Orders that last and change no stitch, and their look-alikes that do. All are invented; what each is, is common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.reading.parsing import made_plain
+from stepper.project.reading.wording import reads
+from stepper.project.rewording.remarks.idle import is_idle
+from stepper.project.rewording.remarks.lasting import tells_lasting
+from tests.project.rewording.remarks.test_idle import plan_of_line
+from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
+
+LASTING = (
+    "Carry the yarn not in use loosely across the back of the work.",
+    "Carry the colour not in use loosely on the wrong side and twist the yarns every 4 sts.",
+    "Carry colours not in use loosely up the side of the work, twisting them round each other every other row.",
+    "Strand the unused colour loosely behind the work.",
+    "Take the yarn not in use up the side.",
+    "Catch floats longer than 5 sts on the wrong side.",
+    "Carry the yarn not in use loosely across the WS and catch any float longer than 5 sts.",
+    "Twist the two yarns around each other where a float would pass behind more than five stitches.",
+    "Twist yarns at each colour change to avoid holes.",
+    "Do not cut the yarn between stripes.",
+    "Keep the floats loose.",
+    "Hold Colour B as the dominant colour throughout.",
+    "Hold MC in your right hand and CC in the left to keep the contrasting colour dominant.",
+    "Keep track of where you are in the stitch pattern.",
+    "Keep careful track of your rows.",
+    "Slip markers on every row.",
+    "Slip markers as you come to them unless told otherwise.",
+    "Move the markers up as you work, and keep track of the rows.",
+    "Switch to a longer needle whenever the stitches feel crowded.",
+    "Change to the short circular needle when there are enough stitches.",
+    "Change to the short circular needle if you have not already done so.",
+    "Swap to dpns when the circumference gets too small for the circular needle.",
+    "Use a shorter needle as soon as the sts become too few for the circular.",
+    "Work instructions in round brackets the number of times stated.",
+    "Work the instructions in square brackets as many times as stated after the brackets.",
+    "Where only one number is given, it applies to all sizes.",
+)
+ORDERS = (
+    "Carry the yarn not in use up the side and knit 4 rows.",
+    "Take the yarn over the needle.",
+    "Take the yarn over.",
+    "Bring the yarn to the front.",
+    "Carry on with the yarn not in use for 4 rounds.",
+    "Hold the two colours together for the next round.",
+    "Hold Colour B double throughout.",
+    "Twist the yarns at each stitch on the next round.",
+    "Twist 2 sts at the beginning of every round.",
+    "Keep track of where you are, and stay in pattern throughout.",
+    "Keep track of the rows and decrease on every 8th.",
+    "Slip the markers and the first stitch as you come to them.",
+    "Switch to a longer needle and purl one round.",
+    "Change to the short circular needle when there are 60 sts, then purl.",
+    "Use a smaller needle whenever the lace is worked.",
+    "Change to the larger needle when the stitches feel crowded.",
+    "Swap to dpns when 40 sts remain and begin the toe.",
+    "Work instructions in round brackets 4 times.",
+    "Where only one number is given, work it for the smallest size only.",
+)
+
+
+@pytest.mark.parametrize("sentence", LASTING)
+def test_what_lasts_and_changes_no_stitch_is_told(sentence: str) -> None:
+    """She hears of it where it is printed, and no row comes of it."""
+    assert is_idle(made_plain(sentence))
+    assert reads(sentence)
+
+
+@pytest.mark.parametrize("sentence", ORDERS)
+def test_an_order_on_stitches_in_the_same_words_is_none(sentence: str) -> None:
+    """Only said, it would not be knitted."""
+    assert not tells_lasting(made_plain(sentence).rstrip("."))
+    assert plan_of_line(sentence) != "remark"
+
+
+def test_no_veiled_order_is_only_said() -> None:
+    """Neither as a sentence of its own nor by a row of the tables that takes words out of a line."""
+    assert [each for each in VEILED_ORDERS if tells_lasting(made_plain(each).rstrip("."))] == []
+    assert [each for each in VEILED_ORDERS if plan_of_line(each) == "remark"] == []
