@@ -111,8 +111,8 @@ _NO_REASON: Final = regex(
 """Words with which a reason says how many stitches there are to be, or what else is done."""
 _BRACKET: Final = regex(r"\s*\((?P<said>[^()\d*]{2,160}?)\)")
 _ASKED: Final = regex(
-    r"(?:(?<=^)|(?<=[.!?]\s))\s*(?P<said>(?:(?:do|would)\s+you\s+)?(?:want|like|prefer|fancy|need)"
-    r"\s+[a-z' -]{3,50}\?\s+[^.!?*]{3,120}[.!]?)(?=\s|$)",
+    r"(?:(?<=^)|(?<=[.!?]\s))\s*(?P<said>(?:(?:(?:do|would)\s+you\s+)?(?:want|like|prefer|fancy|need)"
+    r"\s+[a-z' -]{3,50}|(?:yarn|wool)\s+running\s+(?:out|short|low))\?\s+[^.!?*]{3,120}[.!]?)(?=\s|$)",
     re.IGNORECASE,
 )
 """A question of what she would like, with what she may then do."""

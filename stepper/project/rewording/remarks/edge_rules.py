@@ -15,7 +15,7 @@ from stepper.regex import regex
 
 _NUMBERS: Final = {"one": 1, "two": 2, "three": 3, "four": 4}
 _KIND: Final = r"(?:(?P<kind>inc|dec)(?:\.|s\b\.?|reases|reasings|reasing)?|(?:side\s+)?shapings?)"
-_FAR: Final = r"(?P<far>\d|one|two|three|four)\s+(?:sts?|stitch(?:es)?)\s+in\s+from\s+(?:the\s+|each\s+|both\s+)?(?:side\s+)?(?:edges?|ends?)(?:\s+of\s+(?:the\s+)?rows?)?"
+_FAR: Final = r"(?P<far>\d|one|two|three|four)\s+(?:sts?|stitch(?:es)?)\s+(?:in\s+from|inside(?:\s+of)?)\s+(?:the\s+|each\s+|both\s+)?(?:side\s+)?(?:edges?|ends?)(?:\s+of\s+(?:the\s+)?rows?)?"
 _RULE: Final = regex(
     rf"(?:note\s*[:-]\s*)?(?:please\s+)?(?:(?:work|make)\s+all\s+(?:the\s+)?{_KIND}\s+{_FAR}|all\s+(?:the\s+)?{_KIND.replace('kind', 'other')}\s+are\s+(?:worked|made|done)\s+{_FAR.replace('far', 'away')})(?:\s+(?:throughout|unless\s+(?:otherwise\s+)?(?:stated|told|instructed)(?:\s+otherwise)?))?",
     re.IGNORECASE,

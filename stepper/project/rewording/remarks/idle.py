@@ -138,7 +138,7 @@ _BESIDES: Final = regex(
     rf"(?:[,;:]|\band|\bthen)\s+(?:then\s+)?(?:(?:(?:bind|cast)\s+(?:on|off)|graft|turn|begin\s+again)(?=\s*(?:$|[.,;])|\s+(?:the|all|\d))|pick\s+up\s+(?:and\s+knit\s+)?{_NUMBER}|"
     r"slipping\s+the\s+first|placing\s+an?\s+marker|go\s+on\s+to|pass\s+it\s+over|continue\s+(?:plain|in|to)\b|so\s+(?:add|knit|purl|work)\s)|"
     rf"\bending\s+with\s+an?\s+[rw]s|\bleaving\s+{_NUMBER}\s+(?:sts|stitches)|\bover\s+the\s+(?:next|last)\s+{_NUMBER}\s+(?:sts|stitches)|\bwith\s+the\s+(?:live|held)\s+(?:sts|stitches)|\bunless\s+you\s+(?:work|knit)|"
-    r"\bonly\s+on\s+(?:the\s+)?(?:right|wrong|rs|ws)\b|\bloop\s+of\s+\d+\s+ch|\bput\s+(?:an?|the|one|each)\s+(?:st|stitch)\b|"
+    r"\botherwise\s+(?:cast|bind|knit|purl|work|go|continue|turn|skip|begin)\b|[,;]\s+(?:working|knitting|purling|slipping|casting|binding)\s+(?:off\s+)?(?:the\s+)?(?:first|last|next|\d)|\bonly\s+on\s+(?:the\s+)?(?:right|wrong|rs|ws)\b|\bloop\s+of\s+\d+\s+ch|\bput\s+(?:an?|the|one|each)\s+(?:st|stitch)\b|"
     r"\bjoining\s+(?:the\s+)?\d+\s+(?:held|live|open)\b|(?:[,;]|\band|\bthen)\s+(?:then\s+)?(?:work|knit|purl)\s+(?:the\s+)?(?:collar|neckband|bands?|borders?|edging|sleeves?|hood|thumb|cuffs?)\b",
     re.IGNORECASE,
 )

@@ -1,10 +1,11 @@
 """Tell orders that last and change no stitch: how yarns are carried, rows counted, needles changed as they fit. No I/O.
 
-Theory of operation. Designers print these in any order of the same few words, so each kind is a way to begin and the
-closed list of words that it may go on with. No such list holds a verb of the craft, a number of stitches to work, a
-side of the work on which something is done to stitches, or "until": with any of those the sentence is none of these.
-"Change to the short needle when there are 60 sts" has a count, and "hold the two colours together" makes one yarn of
-two; both stay unread. Source: common practice.
+Theory of operation. Designers print these in any order of the same few words, in the imperative, in the passive and with
+"when changing colours" before or behind. So a kind is told by its words alone: some of which one must be there (a yarn and
+what is done to it; a needle, a change and how the stitches fit) and a closed list of all others. No list holds a verb of the
+craft, a stitch by number, "until" or "then": with any of those the sentence is none of these. Numbers stand in the few
+phrases of `_MEASURES` alone. "Change to the short needle when there are 60 sts" has a count, "hold the two colours together"
+makes one yarn of two, and "take the yarn over" is a stitch; all stay unread. Source: common practice.
 """
 
 from __future__ import annotations
@@ -12,65 +13,87 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.records import dataclass
 from stepper.regex import regex
 
 _FEW: Final = r"(?:\d{1,2}|two|three|four|five|six|seven|eight|nine|ten)"
-_COLOUR: Final = r"(?:(?:yarns?|colou?rs?|strands?|wools?|threads?|floats?|shades?|contrasting|contrast|background|main|dominant)|(?-i:MC|CC\d?)|colou?r\s+(?-i:[A-H]))"
-
-
-def _words(*words: str) -> str:
-    """Return a sentence's rest made of the words given, with commas and brackets between them."""
-    return rf"(?:[\s,;()-]+(?:{'|'.join(words)})(?![\w-]))*"
-
-
-_CARRYING: Final = _words(
-    _COLOUR,
-    rf"(?:every|each|after)\s+(?:{_FEW}\s+(?:sts|stitches)|(?:other|second|third|fourth|few|\d(?:nd|rd|th))\s+(?:st|stitch|row|round|rnd)|(?:few|two|2)\s+(?:sts|stitches|rows|rounds|rnds))",
-    rf"(?:longer|more|over\s+more)\s+than\s+{_FEW}\s+(?:sts|stitches)|(?:over|across|of)\s+{_FEW}\s+(?:or\s+more\s+)?(?:sts|stitches)",
-    r"not\s+in\s+use|you\s+are\s+not\s+using|not\s+being\s+used|unused|inactive|not\s+too\s+tight(?:ly)?|not\s+(?:so\s+)?tight(?:ly)?|loose(?:ly)?|evenly|gently|up|along|across|over|behind|at|on|of|in|to|by|with|from|as|the|a|an|this|these|any|all|your|it|them|"
-    r"one|two|both|each\s+other|one\s+another|around|round|back|inside|side|edge|wrong\s+side|ws|work|piece|knitting|fabric|hand|left|right|colou?r\s+changes?|(?:each|every)\s+(?:colou?r\s+)?change(?:\s+of\s+colou?r)?|"
-    r"where|when|whenever|a\s+float\s+would\s+(?:pass\s+behind|be|span)|is|are|would\s+be|they\s+(?:are|would\s+be)|and|or|but|so|that|avoid(?:ing)?|prevent(?:ing)?|stop|keep(?:ing)?|long|holes?|gaps?|loops?|puckering|snagging|form|no|"
-    r"carry(?:ing)?|strand(?:ing)?|twist(?:ing)?|catch(?:ing)?|trap(?:ping)?|weav(?:e|ing)(?:\s+in)?|cross(?:ing)?(?=\s+the\s+yarns)|does\s+not|do\s+not|don't|pull(?:ing)?|tight|pucker|visible|dominant|throughout|always|"
-    r"as\s+you\s+go|when\s+(?:changing|striping|working\s+stripes)|for\s+(?:narrow|short)\s+stripes|sts|stitches",
-)
-_CARRIED: Final = (
-    rf"(?:(?:(?:carry|strand|twist|catch|trap)\s+(?:(?:up|in)\s+)?|(?:take|bring|run)\s+(?=[^.]*\b(?:up\s+the\s+side|not\s+in\s+use|unused)))(?=[^.]*\b{_COLOUR})|(?:keep|leave)\s+(?=(?:the\s+|your\s+|all\s+)?(?:floats?|strands)\b)|weave\s+in\s+(?=(?:the\s+|any\s+|all\s+)*(?:floats?|unused|long\s+floats|yarn\s+not|colou?r\s+not))"
-    rf"|(?:do\s+not|don't|never)\s+(?:pull|draw|strand|carry)\s+(?=[^.]*\b{_COLOUR}))(?:the|all|any|your|an?|both|it|{_COLOUR}){_CARRYING}"
-    rf"|(?:do\s+not|don't)\s+(?:cut|break)(?:\s+off)?\s+(?:the\s+|your\s+)?{_COLOUR}\s+(?:between|after\s+each|at\s+each|when\s+changing)(?:\s+(?:the|stripes?|colou?rs?|colou?r\s+changes?))+{_CARRYING}"
-)
-_HELD: Final = (
-    rf"(?:always\s+)?(?:hold|keep|use)\s+(?:the\s+)?{_COLOUR}(?:\s+(?:colou?r|yarn|strand))?\s+(?:(?:as\s+(?:the\s+)?)?dominant(?:\s+(?:colou?r|yarn|one))?|in\s+(?:your|the)\s+(?:left|right)\s+hand(?:\s+and\s+(?:the\s+)?{_COLOUR}(?:\s+(?:colou?r|yarn))?\s+in\s+(?:your|the)\s+(?:left|right)(?:\s+hand)?)?)"
-    rf"(?:\s+(?:to\s+keep\s+(?:the\s+)?{_COLOUR}(?:\s+(?:colou?r|yarn))?\s+dominant|throughout|at\s+all\s+times|for\s+the\s+whole\s+(?:yoke|garment|chart|mitten|hat)))*"
-)
-_TRACKED: Final = (
-    r"keep\s+(?:careful\s+|good\s+|close\s+|a\s+)?(?:track|count|note|record)\s+of(?:\s+(?:the|your|how|many|number|where|which|what|you|are|have|are\s+on|rows?|rounds?|rnds?|repeats?|increases|decreases|shapings?|chart|pattern|stitch|worked|knitted|been|in|on|of|and|so\s+far|here|from\s+here\s+on|as\s+you\s+go|carefully))+"
-)
-_MARKED: Final = (
-    r"(?:slip|sl|move)\s+(?:all\s+)?(?:the\s+|your\s+)?(?:stitch\s+)?markers?(?:\s+(?:on|in)\s+(?:every|each)\s+(?:row|round|rnd)|\s+(?:as|when|whenever)\s+you\s+(?:come\s+to|reach|pass|meet|get\s+to|encounter)\s+(?:them|it|one)|\s+throughout|\s+along)+(?:\s*,?\s+unless\s+(?:told|stated|instructed|directed|noted)\s+otherwise)?"
-    r"|leave\s+(?:the\s+|all\s+)*markers\s+(?:in\s+place|where\s+they\s+are)(?:\s+(?:throughout|as\s+you\s+go))?"
-)
-_OTHER_NEEDLE: Final = (
-    r"(?:(?:an?|the|your)\s+)?(?:(?:set\s+of\s+)?(?:dpns?|double[-\s]point(?:ed\s+needle)?s?|magic\s+loop|two\s+circulars)|(?:(?:short(?:er)?|long(?:er)?|circular|16\s?(?:in\.?|\"|inch)|40\s?cm|60\s?cm|24\s?(?:in\.?|\"|inch))\s+)+(?:needles?|circulars?|circs?|cables?|cord|ones?)(?:\s+needle)?)(?:\s+or\s+(?:dpns?|magic\s+loop))?"
-)
-_FITTING: Final = _words(
-    r"the|your|stitches|sts|work|knitting|piece|hat|sleeve|yoke|crown|circumference|rounds?|rnds?|needles?|circular|dpns|it|they|there|you|have|has|get|gets|become|becomes|is|are|feel|feels|to|too|for|on|onto|comfortabl[ey]|easily|any\s+more|any\s+longer|longer|no|not|don't|doesn't|do\s+not|does\s+not|"
-    r"fit|reach|stretch|go|around|round|few|many|enough|plenty|crowded|cramped|small|tight|short|big|large|already|done|so|if|when|whenever|necessary|needed|required|convenient|possible|"
-    r"and|room|will|can|of|in|between|without|stretching|strain"
-)
-_FITTED: Final = rf"(?:(?:you\s+(?:can|may|will\s+need\s+to|might\s+need\s+to)\s+)?(?:change|switch|swap|move|transfer\s+(?:the\s+)?(?:sts|stitches|work))\s+(?:on)?to|use)\s+{_OTHER_NEEDLE}\s*,?\s+(?:when|whenever|if|once|as\s+soon\s+as|as)(?![\w-])(?=[^.]*\b(?:fit|reach|stretch|crowded|cramped|small|tight|short|big|large|few|many|enough|plenty|already|necessary|needed|required|convenient|possible|room)\b){_FITTING}"
-_FIGURES: Final = _words(
-    r"(?:round|square|curly|round\s+or\s+square)?\s*(?:brackets?|parenthes[ei]s|braces)|figures?|numbers?|instructions?|directions|changes|sizes?|the|in|for|to|refer|refers|apply|applies|it|they|this|these|are|is|given|stated|shown|larger|largest|smaller|other|all|only|one|where|there|if|and|as|many|times|work(?:ed)?|after|behind|indicated|of|set|separate|stand|stands|first|brackets"
-)
-_CONVENTIONS: Final = (
-    rf"(?:work|repeat|knit)\s+(?:the\s+)?(?:instructions?|directions|stitches|sts|figures)?\s*(?:inside|within|in|between)\s+(?:the\s+)?(?:round\s+|square\s+)?(?:brackets|parentheses|\(\s*\)|\[\s*\])\s+(?:the\s+number\s+of\s+times|as\s+many\s+times\s+as|as\s+often\s+as)\s+(?:is\s+)?(?:stated|indicated|given|shown|they\s+say)(?:\s+(?:after|behind)\s+(?:the\s+)?(?:(?:last|second|closing)\s+)?(?:brackets?|parenthes[ei]s|them))?"
-    rf"|(?:figures|numbers|instructions|directions|changes)\s+(?:given\s+)?in\s+(?:the\s+)?(?:round\s+|square\s+)?(?:brackets|parentheses)\s+(?:refer|apply|are)(?=\s+(?:to|for)\b){_FIGURES.replace(',;()', ',;:()')}"
-    rf"|(?:where|if|when)\s+(?:only\s+)?(?:one|a\s+single)\s+(?:figure|number|instruction|set\s+of\s+figures)\s+(?:only\s+)?(?:is|are)\s+(?:given|shown|stated|printed)\s*,\s*(?:it|this|they)\s+(?:applies|apply|refers?|is|are)\s+(?:to|for)\s+(?:all|every|each)\s+sizes?"
-)
-_LASTING: Final = regex(
-    rf"(?:(?:please\s+)?(?:remember|be\s+sure|make\s+sure|take\s+care)\s+to\s+|(?:note|tip|nb)\s*[:,-]\s*|please\s+|from\s+here\s+on\s*,?\s+)?(?:{_CARRIED}|{_HELD}|{_TRACKED}|{_MARKED}|{_FITTED})(?:\s*[,;]?\s+(?:and\s+)?(?:{_CARRIED}|{_TRACKED}|{_MARKED}))*|{_CONVENTIONS}",
+_MEASURES: Final = regex(
+    rf"\b(?:(?:longer|more|over|greater)\s+(?:than\s+)?{_FEW}|{_FEW}\s+or\s+more|over\s+{_FEW}(?:\s+or\s+more)?|every|each|after\s+(?:every|each)|about\s+every|once\s+every|at\s+least\s+every)\s+(?:{_FEW}\s+|few\s+|other\s+|second\s+|third\s+|fourth\s+|\d(?:nd|rd|th)\s+)?(?:sts?|stitch(?:es)?|rows?|rounds?|rnds?|cm|inch(?:es)?|in)\b"
+    r"|\b(?:to\s+work\s+and\s+count|from\s+(?:time\s+to\s+time|now\s+on)|as\s+you\s+(?:go(?:\s+along)?|work|knit)|at\s+the\s+same\s+tension|with\s+the\s+(?:wrong|right)\s+side)\b",
     re.I,
 )
-_ONE_OF_TWO: Final = regex(r"\btogether\b|\bdouble\b", re.I)
+"""How long, how far apart and when: what may hold a number, or a word that orders elsewhere."""
+_WORD: Final = regex(r"[a-z0-9'/-]+", re.I)
+_SMALL: Final = (
+    "the a an all any your this these that those it its them they their there you of on in at to up by with from for as and or but so also always never not no "
+    "do don't does doesn't is are be been being will would should may can could must have has when whenever where if once while please remember sure make take care note tip nb careful "
+    "just simply too very enough more most quite rather only one two both each other another here throughout every"
+)
+_SETS: Final = {
+    "yarn": "yarn yarns colour colours color colors strand strands wool wools thread threads float floats shade shades mc cc cc1 cc2 contrast contrasting background main dominant dark light darker lighter",
+    "handled": "carry carried carrying strand stranded stranding twist twisted twisting catch caught catching trap trapped trapping weave weaving woven cross crossed crossing pull run runs running",
+    "cut": "cut break broken",
+    "slack": "tight tightly loose loosely relaxed slack even",
+    "counted": "count mark tick",
+    "counts": "track count counter tally note record tick ticking mark off keep keeping keeps",
+    "rows": "row rows round rounds rnds rnd repeat repeats increases decreases shapings shaping number chart pattern stitch place",
+    "slipped": "slip sl move slipping moving",
+    "marker": "marker markers",
+    "changed": "work change switch swap move use transfer changing switching",
+    "needle": "needle needles circular circulars circ dpns dpn double-pointed double-points points cable cord loop magic",
+    "fitting": "fit fits reach stretch stretches stretching crowded cramped small tight few many enough plenty necessary needed required convenient possible room grows grow increases comfortable comfortably already need",
+}
+_MORE: Final = {
+    "yarn": "let idle get gets become use unused inactive using used loosely loose loosely evenly gently tight tightly along across over behind below above under under back wrong ws inside side edge work piece knitting fabric hand left right around round change changes changing "
+    "working knitting stripes stripe striping narrow short long would pass span avoid avoiding prevent preventing stop keep keeping hole holes gap gaps loop loops form forms puckering pucker puckers snag snagging visible neat tidy show shows through float in end ends between",
+    "rows": "go often thread threads safety pin pins easier easy use counting along between sure careful good close where which what how have worked knitted are carefully far help helps helpful row-counter",
+    "marker": "come reach meet get pass encounter along place unless told stated instructed noted otherwise directed forget leave",
+    "needle": "short shorter long longer length set ones stitches sts work knitting piece hat sleeve yoke crown circumference number get gets become becomes feel feels seems comfortably easily any go around round big large done becomes space without strain having onto off 40 60 80 cm size soon",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class _Kind:
+    """One kind of such orders, told by its words."""
+
+    one_of: tuple[str, ...]
+    """Names of the sets of which each has a word in it."""
+    others: str
+    """Every other word it may have."""
+    starts: str
+    """How it may not begin, or what it may not hold, as a regular expression."""
+
+    def has(self, words: list[str]) -> bool:
+        """Return whether words are of this kind and no other words are among them."""
+        sets = [frozenset(_SETS[name].split()) for name in self.one_of]
+        known = frozenset(f"{_SMALL} {self.others}".split()).union(*sets)
+        return all(not each.isdisjoint(words) for each in sets) and known.issuperset(words)
+
+
+_KINDS: Final = (
+    _Kind(("yarn", "handled"), _MORE["yarn"], r"\b(?:take|bring|put)\b|\bover\s*$|\btogether\b|\bdouble\b|^(?:cross|draw|pull)\b|\band\s+change\b|\b(?:is|are)\s+(?:caught|trapped|twisted|woven)\b.*\bevery\b"),
+    _Kind(("yarn", "slack"), _MORE["yarn"], r"^(?!(?:please\s+)?(?:take\s+care|make\s+sure|be\s+(?:careful|sure)|keep|let|the\s+(?:floats|strands)|floats|strands|leave)\b)|\btogether\b|\bdouble\b|\bcast\b"),
+    _Kind(("counted", "rows"), _MORE["rows"], r"^(?!(?:please\s+)?(?:count\s+(?:the\s+|your\s+)?(?:rows|rounds|rnds|repeats)|(?:mark|tick)\s+(?:off\s+)?(?:each|every|the)\b))|\b(?:and|so)\s+(?!so\s+far|you)|\b(?:stitch|place|chart|increases|decreases|shapings|shaping|keep)\b"),
+    _Kind(("yarn", "cut"), _MORE["yarn"], r"^(?!(?:do\s+not|don't|never|there\s+is\s+no\s+need)\b)"),
+    _Kind(("counts", "rows"), _MORE["rows"], r"^(?!(?:please\s+)?(?:keep\s+(?:\w+\s+)?(?:track|count|tally|note|record)|(?:use|a)\b.*\bcounter|mark\s+off|tick|it\s+helps))|\b(?:and|so)\s+(?!so\s+far)(?:keep\s+in|stay|repeat|increases|decreases|place|mark)|\bmake\b|\btake\b"),
+    _Kind(("slipped", "marker"), _MORE["marker"], r"\b(?:place|stitch)(?!\s+markers?)\b.*\bmarker|\bremove|\bone\b|\btwo\b|\bto\s+the\s+(?:left|right)"),
+    _Kind(("changed", "needle", "fitting"), _MORE["needle"], r"^(?:\w+\s+)?work\s+(?!on\b)|\bwork\s+(?:the|a)\b|\b(?:of|to)\s+(?:larger|smaller)\b|\bone\s+size\b|\d(?!0\s?cm)(?:\d|\s)*(?:sts|stitches)"),
+)  # fmt: skip
+_UNTAKEN: Final = regex(r"\b(?:not\s+in\s+use|not\s+being\s+used|(?:you\s+are\s+)?not\s+using|unused)\b", re.I)
+_UP: Final = regex(r"(?:carry|take|bring|run|strand)\s+(?:[a-z0-9']+\s+){1,6}?(?:loosely\s+)?up\s+(?:along\s+)?the\s+(?:side|edge)(?:\s+of\s+the\s+(?:work|piece|knitting))?(?:\s+when\s+striping)?", re.I)
+_HELD: Final = regex(
+    r"(?:always\s+)?(?:hold|keep|use)\s+(?:the\s+)?(?:[a-z0-9]+\s+){1,3}(?:(?:as\s+(?:the\s+)?)?dominant(?:\s+(?:colou?r|yarn|one))?|in\s+(?:your|the)\s+(?:left|right)\s+hand(?:\s+and\s+(?:the\s+)?(?:[a-z0-9]+\s+){1,3}in\s+(?:your|the)\s+(?:left|right)(?:\s+hand)?)?)"
+    r"(?:\s+(?:to\s+keep\s+(?:the\s+)?(?:[a-z0-9]+\s+){1,2}dominant|throughout|at\s+all\s+times|for\s+the\s+whole\s+(?:yoke|garment|chart|mitten|hat)))*",
+    re.I,
+)
+_TENSION: Final = regex(r"(?:(?:please\s+)?(?:remember|try|be\s+sure|take\s+care)\s+to\s+)?(?:keep|maintain|watch|mind)\s+(?:an?\s+|your\s+|the\s+)?(?:even\s+|loose\s+|steady\s+|relaxed\s+)?(?:tension|gauge|floats?)(?:\s+(?:even|loose|steady|relaxed|consistent|throughout|in\s+(?:the\s+)?(?:colou?r(?:work)?|stranded)\s*(?:section|part|pattern)?|on\s+the\s+(?:purl|wrong[-\s]side)\s+rows))*", re.I)
+_CONVENTIONS: Final = regex(
+    r"(?:work|repeat|knit)\s+(?:the\s+)?(?:instructions?|directions|stitches|sts|figures|those|what\s+stands)?\s*(?:inside|within|in|between)\s+(?:the\s+)?(?:round\s+|square\s+)?(?:brackets|parentheses|\(\s*\)|\[\s*\])\s+(?:the\s+number\s+of\s+times|as\s+many\s+times\s+as|as\s+often\s+as)\s+(?:is\s+)?(?:stated|indicated|given|shown|they\s+say)(?:\s+(?:after|behind)\s+(?:the\s+)?(?:(?:last|second|closing)\s+)?(?:brackets?|parenthes[ei]s|them))?"
+    r"|(?:figures|numbers|instructions|directions|changes|sizes)\s+(?:given\s+)?in\s+(?:the\s+)?(?:round\s+|square\s+)?(?:brackets|parentheses)\s+(?:refer\s+to|apply\s+to|are\s+for)\s+(?:the\s+)?(?:larger|other|bigger|remaining)\s+sizes?(?:\s*[;,.]\s*(?:and\s+)?(?:where|if|when)\s+(?:there\s+is\s+)?(?:only\s+)?(?:one|a\s+single)\s+(?:figure|number|set\s+of\s+figures)\s*(?:only\s*)?(?:(?:is|are)\s+(?:given|shown|stated|printed)\s*)?,?\s*(?:it|this|they)\s+(?:applies|apply|refers?|is|are)\s+(?:to|for)\s+(?:all|every|each)\s+sizes?)?"
+    r"|(?:where|if|when)\s+(?:only\s+)?(?:one|a\s+single)\s+(?:figure|number|instruction|set\s+of\s+figures)\s+(?:only\s+)?(?:is|are)\s+(?:given|shown|stated|printed)\s*,\s*(?:it|this|they)\s+(?:applies|apply|refers?|is|are)\s+(?:to|for)\s+(?:all|every|each)\s+sizes?",
+    re.I,
+)
+_OTHER_SIGNS: Final = regex(r"[*\[\]:=;!?/]|\.(?!$)")
 
 
 def tells_lasting(sentence: str) -> bool:
@@ -79,4 +102,10 @@ def tells_lasting(sentence: str) -> bool:
     Args:
         sentence: One sentence, made plain, without its full stop and without brackets around it.
     """
-    return _LASTING.fullmatch(sentence) is not None and not _ONE_OF_TWO.search(sentence)
+    if any(form.fullmatch(sentence) for form in (_UP, _HELD, _TENSION, _CONVENTIONS)):
+        return True
+    bare = _MEASURES.sub(" every ", _UNTAKEN.sub(" unused ", sentence))
+    if _OTHER_SIGNS.search(bare):
+        return False
+    words = [word.lower() for word in _WORD.findall(bare)]
+    return any(kind.has(words) and not re.search(kind.starts, bare.strip(), re.I) for kind in _KINDS)

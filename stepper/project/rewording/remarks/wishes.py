@@ -22,7 +22,11 @@ _LIKES: Final = rf"(?:you\s+(?:like|want|prefer|wish(?:\s+for)?|would\s+like|fan
 _THIS_PART: Final = r"(?:(?:this|the\s+next|the\s+following)\s+(?:whole\s+)?(?:section|part|step|paragraph)|(?:the|these|all\s+the|both)\s+(?:short\s+rows|picots?|picot\s+edging|buttonholes?|pockets?|ties|eyelets|last\s+repeat|embroidery|pompom|lace\s+edging|fold\s?line))"
 _SKIPPED: Final = r"(?:(?:just|simply|you\s+(?:can|may|could|might))\s+)*(?:skip|omit|leave\s+out|leave\s+off|miss\s+out|do\s+without)\s+"
 _LEFT_OUT: Final = regex(
-    rf"(?:note\s*[:-]\s*|tip\s*[:-]\s*)?(?:if\s+{_LIKES}\s*,\s*(?:then\s+)?{_SKIPPED}{_THIS_PART}(?:\s+(?:altogether|entirely|completely))?|{_SKIPPED}{_THIS_PART}\s+if\s+{_LIKES}|(?:this|the\s+next)\s+(?:section|part|step)\s+(?:is\s+optional|(?:can|may)\s+be\s+(?:skipped|omitted|left\s+out))(?:\s*,?\s+if\s+{_LIKES})?|{_THIS_PART}\s+(?:is|are)\s+optional)",
+    rf"(?:note\s*[:-]\s*|tip\s*[:-]\s*)?(?:if\s+{_LIKES}\s*,\s*(?:then\s+)?{_SKIPPED}{_THIS_PART}(?:\s+(?:altogether|entirely|completely))?|{_SKIPPED}{_THIS_PART}\s+if\s+{_LIKES}|(?:this|the\s+next)\s+(?:section|part|step)\s+(?:is\s+optional|(?:can|may)\s+be\s+(?:skipped|omitted|left\s+out))(?:\s*,?\s+if\s+{_LIKES})?|{_THIS_PART}\s+(?:is|are)\s+optional"
+    rf"|feel\s+free\s+to\s+(?:skip|omit|leave\s+out|lengthen|shorten|adjust|add\s+to)\s+(?:(?:the|these|any|this|some)\s+)?[a-z]+(?:\s+[a-z]+)?(?:\s+here)?|(?:the|these)\s+(?:bobbles|beads|stripes|pockets?|ties|picots|buttons|buttonholes|embroidery|eyelets|bands?|fringe|pompom|tassels?|short\s+rows)\s+(?:can|may|could)\s+be\s+(?:left\s+out|omitted|skipped)(?:\s+if\s+you\s+[a-z' ]{{3,40}})?"
+    rf"|(?:add|work|knit)\s+(?:a\s+few\s+|some\s+)?(?:more|extra|fewer)\s+(?:rows|rounds|rnds|repeats)\s+(?:here\s+|now\s+)?for\s+an?\s+{_MORE}\s+[a-z]+|(?:stop|end)\s+(?:sooner|earlier|later)\s+if\s+you\s+(?:want|like|prefer|wish|would\s+like)(?:\s+it|\s+an?)\s+{_MORE}(?:\s+[a-z]+)?|(?:those|knitters|anyone)\s+who\s+(?:like|likes|want|wants|prefer|prefers)\s+an?\s+[a-z]+\s+[a-z]+\s+(?:may|can)\s+(?:add|work|knit)\s+(?:a\s+few\s+|some\s+)?(?:more\s+|extra\s+)?(?:rows|rounds|rnds|repeats)"
+    rf"|if\s+you\s+(?:don't|do\s+not)\s+(?:like|want|care\s+for|need)\s+(?:the\s+)?(?:ties|bobbles|beads|pockets?|buttons|picots|fringe|tassels?|pompoms?|eyelets|stripes)\s*,\s+(?:just\s+|simply\s+)?(?:leave|skip|omit)\s+(?:them|it|these)(?:\s+(?:off|out))?"
+    rf"|(?:lengthen|shorten|add\s+(?:length|rows|rounds|repeats)|work\s+(?:a\s+few\s+)?(?:more|fewer|extra)\s+(?:rows|rounds|rnds|repeats)|make\s+it\s+{_MORE}|adjust\s+(?:the\s+)?(?:length|width|size))(?:\s+(?:it|the\s+[a-z]+|here|at\s+this\s+point|now))*\s*,?\s+if\s+(?:you\s+(?:like|wish|prefer|want|need)(?:\s+to|\s+it\s+{_MORE}|\s+it)?|desired|preferred|needed|necessary|required)(?:\s+here)?)",
     re.I,
 )
 """A part that may be left out: the plan has it, as it is printed."""
@@ -32,12 +36,12 @@ _ADDS: Final = regex(r"\b(?:more|extra|another|additional|again|longer|shorter|f
 _FOR_A: Final = regex(r"(?:tip\s*:\s*|note\s*:\s*)?for\s+an?\s+(?:un)?(?:folded|turned|double)", re.I)
 _WISH: Final = (
     r"(?:if\s+(?:you(?:'d|\s+would)?\s+(?:like|want|wish|prefer|fancy)\b[a-z' -]{0,60}|you(?:'ve\s+got|\s+have|\s+still\s+have)\s+(?:lots\s+of|enough|plenty\s+of|some|more|a\s+lot\s+of)\s+(?:yarn|wool)(?:\s+(?:left|over|to\s+spare))*"
-    rf"|(?:the|your)?\s*{_PIECE}\s+(?:feels?|seems?|looks?|is|are|turns?\s+out)\s+(?:(?:a\s+bit|a\s+little|too|rather|very)\s+)*{_TURNS_OUT}(?:\s+(?:for\s+you|to\s+you|on\s+you))?|(?:the|your)\s+{_PIECE}\s+(?:does\s+not|doesn't|do\s+not|don't)\s+(?:yet\s+|quite\s+)*(?:reach|come\s+(?:down\s+|up\s+)?to|cover)\s+(?:your|the)\s+(?:[a-z]+\s+){{0,2}}[a-z]+(?:\s+yet|\s+comfortably)*|{_SHORT}|your\s+(?:row\s+)?(?:gauge|tension)\s+is\s+(?:off|different)|you\s+need\s+(?:more|extra)\s+(?:length|depth|width|room|height)"
+    rf"|(?:the|your)?\s*{_PIECE}\s+(?:feels?|seems?|looks?|is|are|turns?\s+out)\s+(?:(?:a\s+bit|a\s+little|too|rather|very)\s+)*{_TURNS_OUT}(?:\s+(?:for\s+you|to\s+you|on\s+you))?|(?:the|your)\s+{_PIECE}\s+(?:does\s+not|doesn't|do\s+not|don't)\s+(?:yet\s+|quite\s+)*(?:reach|come\s+(?:down\s+|up\s+)?to|cover)\s+(?:your|the)\s+(?:[a-z]+\s+){{0,2}}[a-z]+(?:\s+yet|\s+comfortably)*|{_SHORT}|your\s+(?:row\s+)?(?:gauge|tension)\s+(?:is\s+(?:off|different)|differs\b[a-z ]{{0,30}}|does\s+not\s+match\b[a-z ]{{0,20}}|is\s+not\s+the\s+same\b[a-z ]{{0,20}})|you\s+need\s+(?:more|extra)\s+(?:length|depth|width|room|height)"
     rf"|you\s+(?:find|get|see)\s+(?:an?\s+|any\s+)?{_HOLE}\b[a-z' -]{{0,30}}|there\s+(?:is|are)\s+(?:an?\s+|any\s+)?{_HOLE}\b[a-z' -]{{0,30}})\s*,?"
-    rf"|for\s+an?\s+(?:{_MORE}|slouchy|folded|unfolded|turned-up|double)\s+[a-z]+\s*,?|alternatively\s*,)\s+"
+    rf"|for\s+an?\s+(?:{_MORE}|slouchy|folded|unfolded|turned-up|double)\s+[a-z]+\s*,?|alternatively\s*,|(?:to\s+(?:make|get|have)|for)\s+(?:it\s+|(?:an?|the|your)\s+)?{_MORE}(?:\s+[a-z]+)?\s*,|(?:the\s+|your\s+)?(?:yarn|wool)\s+running\s+(?:out|short|low)\s*\?)\s+"
 )
 _TAKEN_UP: Final = (
-    r"(?:(?:just|simply|you\s+(?:can|may|could|might)|feel\s+free\s+to)\s+)*(?:add|knit|work|make|place|use|try|do|run|go|continue|carry|pick\s+up|cast\s+on|change|adjust|repeat|remove)\b"
+    r"(?:(?:just|simply|you\s+(?:can|may|could|might)|feel\s+free\s+to)\s+)*(?:add|knit|work|make|place|use|try|do|run|go|continue|carry|pick\s+up|cast\s+on|change|adjust|repeat|remove|lengthen|shorten|stop|this\s+is\s+the\s+place\s+to|here\s+is\s+the\s+place\s+to)\b"
 )
 _SAID: Final = regex(
     rf"(?:tip\s*:\s*|note\s*:\s*)?{_WISH}{_TAKEN_UP}(?P<rest>(?:[^.!?:;*]|(?<=\d)\.(?=\d))*)"
