@@ -80,6 +80,9 @@ def _check_sections(instruction: PrintedCount, printed: int, needles: Needles) -
                 f"{needles.count} in all.",
             )
         return
+    if instruction.sections.startswith("round "):
+        _check_behind(int(instruction.sections.split()[1]), printed, instruction.place, needles)
+        return
     if instruction.sections == "sides":
         _check_sides(instruction.place, printed, needles)
         return
@@ -93,6 +96,24 @@ def _check_sections(instruction: PrintedCount, printed: int, needles: Needles) -
         counts = ", ".join(str(number) for number in dict.fromkeys(found))
         needles.report(
             instruction.place, f"the pattern prints {printed} stitches there; the lines come to {counts}."
+        )
+
+
+def _check_behind(number: int, printed: int, place: Span, needles: Needles) -> None:
+    """Compare a count printed of a round worked before, "After rnd 12: 160 sts", by its number or its chart's."""
+    worked = needles.drafts[needles.section.start :]
+    written = needles.section.numbered.get(number)
+    found = {
+        draft.after
+        for draft in worked
+        if draft.chart_round == number or (written is not None and draft.template is written)
+    }
+    if not found:
+        needles.report(place, f"no round {number} was worked here before, so that its count cannot be checked.")
+    elif printed not in found:
+        counts = ", ".join(map(str, sorted(found)))
+        needles.report(
+            place, f"the pattern prints {printed} stitches after round {number}; the lines come to {counts}."
         )
 
 

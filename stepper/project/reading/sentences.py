@@ -469,6 +469,9 @@ def _part_counted(words: str) -> str:
     """Return which part of the stitches a count is of, as `PrintedCount.sections`; empty for all."""
     if not words:
         return ""
+    behind = re.match(r"behind\s+\w+\s+(\d+)", words, re.I)
+    if behind is not None:
+        return f"round {behind[1]}"
     if re.match(r"of\b", words, re.I):
         return "gusset"
     if re.match(r"each\s+for\b", words, re.I):

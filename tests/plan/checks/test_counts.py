@@ -165,3 +165,20 @@ def test_a_change_below_numbered_rows_is_that_of_all_of_them() -> None:
     assert [one.after for one in plan_of(project(rows + "4 sts inc'd.\nBind off.", sizes="S", size="S")).rounds[1:]] == [12, 12, 14, 14, 0]
     for wrong in ("2 sts inc'd.", "Knit 1 row.\n4 sts inc'd."):
         assert compiled(project(f"{rows}{wrong}\nBind off.", sizes="S", size="S")).plan is None
+
+
+@pytest.mark.parametrize(
+    ("count", "told"),
+    [
+        ("After Rnd 1: 50 sts.", ""),
+        ("After round 1 there are 50 sts, after round 3 60 sts.", ""),
+        ("After the 3rd rnd you will have 60 sts.", ""),
+        ("After Rnd 3: 62 sts.", "the pattern prints 62 stitches after round 3; the lines come to 60"),
+        ("After Rnd 9: 60 sts.", "no round 9 was worked here before"),
+    ],
+)
+def test_a_count_of_a_round_worked_before_is_checked_by_its_number(count: str, told: str) -> None:
+    """It stands behind all the rounds of a chart, and each of its numbers is of another."""
+    rounds = "Rnd 1: *K4, m1; rep from * to end.\nRnd 2: Knit.\nRnd 3: *K5, m1; rep from * to end.\n"
+    found = compiled(project(f"CO 40 sts. Join in the round.\n{rounds}{count}\nKnit 1 round.")).problems
+    assert [each.message.partition(": ")[2][: len(told)] for each in found] == ([told] if told else [])

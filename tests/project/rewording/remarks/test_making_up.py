@@ -12,6 +12,10 @@ from tests.hanging import hung_on, needs_clock
 from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 
 MADE_UP = (
+    "With the tail, close the small gap at the underarm.",
+    "Turn the work inside out and weave in all ends.",
+    "Dampen the piece, pin it to size and let it dry.",
+    "Roll the brim up and tack it in place.",
     "Give a final press to all the seams.",
     "Join cast off sts at underarms.",
     "Run a blocking wire through the straight top edge and pin it out flat, then pull out the spine and pin each picot to a point.",
@@ -70,6 +74,9 @@ MADE_UP = (
 )
 
 ORDERS = (
+    "Sew the seams, working the last 4 stitches together.",
+    "Roll the brim up and knit both layers together.",
+    "Lay the piece flat and pick up along the edge.",
     "Join cast off sts at underarms and k the sleeve sts.",
     "Turn it to the inside and cast off together with the cast-on edge.",
     "For the folded collar, knit 20 rounds, then turn it to the inside.",

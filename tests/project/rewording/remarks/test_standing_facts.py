@@ -11,6 +11,12 @@ from stepper.project.rewording.remarks.standing_facts import STANDING, facts_of
 from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 
 FACTS = (
+    "Each round has 7 repeats of the chart.",
+    "The motif comes 12 times around the yoke.",
+    "The markers sit on either side of the spine stitch.",
+    "The ribbing pulls in more than you expect.",
+    "A thick line marks the repeat.",
+    "All chart rounds are read from right to left.",
     "The chart is read from right to left on every rnd, and the 6-st repeat is worked 18 (20, 22) times.",
     "The 8-stitch repeat is worked 12 (13, 14) times around.",
     "Each repeat has 12 sts and you'll work it 8 (9, 10) times per round.",
@@ -35,6 +41,11 @@ FACTS = (
     "Tip: place a marker after every repeat.",
 )
 ORDERS = (
+    "Each round has 7 repeats of the chart and one stitch more at the end, which is purled.",
+    "Each round has one stitch more than the last.",
+    "The ribbing pulls in, so increase 8 sts.",
+    "A thick line marks the stitches that are purled.",
+    "The markers sit on either side of the spine stitch, which is knitted on every row.",
     "The chart is worked twice in all.",
     "The pattern is worked 4 times.",
     "The pattern is repeated twice on the body.",

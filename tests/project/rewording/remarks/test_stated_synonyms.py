@@ -21,6 +21,12 @@ from tests.project.reading.test_wording import read
         ("At the end of the shaping you have 64 sts.", 64),
         ("20 sts remain when all the decreases are done.", 20),
         ("There should now be 60 stitches on your needles.", 60),
+        ("By now there should be 54 sts left on your needle.", 54),
+        ("The neck decreases are now finished and 24 sts remain.", 24),
+        ("When you have finished the shaping you will be left with 12 stitches.", 12),
+        ("Your total should be 210 sts.", 210),
+        ("60 stitches should now be on the needle.", 60),
+        ("At this stage you should have 168 stitches altogether: as many for the back as for the front.", 168),
         ("This gives you a total of 88 sts.", 88),
         ("(145 sts: 69 between each border and the marker, 1 spine st, and 3 sts in each border.)", 145),
         ("[149 sts: 71 sts each side of the spine, 1 spine st and 3 sts in each edge]", 149),
@@ -35,7 +41,7 @@ def test_a_count_in_a_sentence_is_a_count(printed: str, count: int) -> None:
 
 @pytest.mark.parametrize(
     "printed",
-    ["From 1st to 2nd row forms rib.", "These 2 rows set the sts (st st with g st border at each front edge).", "The last 2 rows set the stitches as they will be worked."],
+    ["The 4 rows just worked form the pattern.", "From 1st to 2nd row forms rib.", "These 2 rows set the sts (st st with g st border at each front edge).", "The last 2 rows set the stitches as they will be worked."],
 )
 def test_rows_that_set_the_stitches_form_the_pattern(printed: str) -> None:
     """What comes "as set" goes on with them."""
@@ -59,6 +65,10 @@ def test_a_tail_through_the_last_stitches_ends_them() -> None:
         "When all of the decreases are done, bind off the remaining 20 sts.",
         "When all of the decreases are done, 20 sts are put on a holder for the shoulder.",
         "These 2 rows set the sts and are repeated until piece measures 10 cm.",
+        "60 stitches should now be put on the needle.",
+        "You are now left with 16 sts to bind off.",
+        "After Rnd 12 work 4 rounds plain.",
+        "The first 2 rows set the rib.",
         "After Rnd 12, decrease to 160 sts.",
         "There should be 96 sts; if not, decrease to that number.",
         "(145 sts: 69 between each border and the marker, then k1)",

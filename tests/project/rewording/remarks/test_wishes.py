@@ -11,6 +11,14 @@ from stepper.project.rewording.remarks.wishes import tells_wish
 from tests.project.rewording.remarks.veiled_orders import VEILED_ORDERS
 
 WISHES = (
+    "If your row gauge differs from mine, work more or fewer rounds here.",
+    "Lengthen here if you wish.",
+    "Feel free to leave out the bobbles.",
+    "The bobbles can be left out if you do not care for them.",
+    "To make a longer scarf, simply repeat the chart until you like the length.",
+    "Add more rounds here for a deeper yoke.",
+    "Stop sooner if you want a shorter cowl.",
+    "If you don't like ties, leave them off.",
     "If your yoke does not reach your underarm yet, knit a few more rounds without increasing.",
     "If the sleeve is too short for you, work a few more rounds before the cuff.",
     "Want a slouchy hat? Add another full repeat here.",
@@ -44,6 +52,10 @@ WISHES = (
 )
 
 ORDERS = (
+    "If you need a longer sleeve, add rows, otherwise cast off.",
+    "Add 4 rounds for the second size.",
+    "Add one stitch at each edge.",
+    "Stop here for the short version and cast off.",
     "For a folded collar work 12 cm, for a single one 6 cm.",
     "For a folded brim work 12 cm.",
     "For a doubled neckband, knit 20 rounds.",
