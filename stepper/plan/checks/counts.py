@@ -100,7 +100,7 @@ def _check_sections(instruction: PrintedCount, printed: int, needles: Needles) -
 
 
 def _check_behind(number: int, printed: int, place: Span, needles: Needles) -> None:
-    """Compare a count printed of a round worked before, "After rnd 12: 160 sts", by its number or its chart's."""
+    """Compare a count printed of a round worked before, "After rnd 12: 160 sts", by its number."""
     worked = needles.drafts[needles.section.start :]
     written = needles.section.numbered.get(number)
     found = {
@@ -109,7 +109,8 @@ def _check_behind(number: int, printed: int, place: Span, needles: Needles) -> N
         if draft.chart_round == number or (written is not None and draft.template is written)
     }
     if not found:
-        needles.report(place, f"no round {number} was worked here before, so that its count cannot be checked.")
+        told = f"no round {number} was worked here before, so that its count cannot be checked."
+        needles.report(place, told)
     elif printed not in found:
         counts = ", ".join(map(str, sorted(found)))
         needles.report(

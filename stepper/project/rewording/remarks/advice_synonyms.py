@@ -1,7 +1,7 @@
 """Advice, opinions and explanations beside the work: told at their place, worth no stitches. No I/O.
 
 What is a remark has to be certain from its words alone. A sentence that may change what is knitted ("remember
-to slip the first stitch", "want a longer cuff? Work 10 more rounds") is none, nor one with a word that says
+to slip the first stitch", "the longer cuff has 10 more rounds") is none, nor one with a word that says
 what to do, how often or in which rows (`asides`), unless its row spells out every word.
 """
 
