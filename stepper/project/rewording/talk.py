@@ -70,7 +70,7 @@ _WHO: Final = (
 )
 _CRY: Final = (
     r"(?:ok(?:ay)?|good|great|yes|no|oh|ah|aha|wow|phew|whew|hurray|hooray|yay|hey|voil[aà]|ta-?da+|well\s+done|well|thanks?|thank\s+you|sorry|"
-    r"congratulations|(?:happy|merry)\s+[a-z]+|cheers|see|hello|hi|easy|easy-peasy|nearly\s+there|almost\s+there|not\s+(?:bad|to\s+worry|hard|so)|nice|lovely|"
+    r"congratulations|(?:happy|merry)\s+[a-z]+|cheers|see|hello|hi|easy|easy-peasy|nearly\s+there|almost\s+there|good\s+luck|not\s+(?:bad|to\s+worry|hard|so)|nice|lovely|"
     r"beautiful|pretty|perfect|done|ready|finished|never\s+mind|promise|phooey|alas|and\s+(?:that's|there)|there\s+you\s+go|there|so\s+(?:easy|far)|how\s+[a-z]+|what\s+a)"
 )
 _BESIDES: Final = (

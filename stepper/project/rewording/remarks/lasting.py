@@ -37,17 +37,17 @@ _SETS: Final = {
     "counted": "count mark tick",
     "counts": "track count counter tally note record tick ticking mark off keep keeping keeps",
     "rows": "row rows round rounds rnds rnd repeat repeats increases decreases shapings shaping number chart pattern stitch place",
-    "slipped": "slip sl move slipping moving",
+    "slipped": "slip sl move slipping moving slipped moved",
     "marker": "marker markers",
-    "changed": "work change switch swap move use transfer changing switching",
+    "changed": "divide go over work change switch swap move use transfer changing switching",
     "needle": "needle needles circular circulars circ dpns dpn double-pointed double-points points cable cord loop magic",
     "fitting": "fit fits reach stretch stretches stretching crowded cramped small tight few many enough plenty necessary needed required convenient possible room grows grow increases comfortable comfortably already need",
 }
 _MORE: Final = {
     "yarn": "let idle get gets become use unused inactive using used loosely loose loosely evenly gently tight tightly along across over behind below above under under back wrong ws inside side edge work piece knitting fabric hand left right around round change changes changing "
-    "working knitting stripes stripe striping narrow short long would pass span avoid avoiding prevent preventing stop keep keeping hole holes gap gaps loop loops form forms puckering pucker puckers snag snagging visible neat tidy show shows through float in end ends between",
-    "rows": "go often thread threads safety pin pins easier easy use counting along between sure careful good close where which what how have worked knitted are carefully far help helps helpful row-counter",
-    "marker": "come reach meet get pass encounter along place unless told stated instructed noted otherwise directed forget leave",
+    "working knitting stripes stripe striping narrow short long would pass span avoid avoiding prevent preventing stop keep keeping hole holes gap gaps loop loops form forms puckering without new old from them nice pucker puckers snag snagging visible neat tidy show shows through float in end ends between",
+    "rows": "go often thread threads safety pin pins easier easy use counting along between sure careful good close where which what how have worked knitted are carefully far help helps helpful row-counter paper list notebook",
+    "marker": "come reach reached meet met get pass passed encounter along place unless told stated instructed noted otherwise directed forget leave",
     "needle": "short shorter long longer length set ones stitches sts work knitting piece hat sleeve yoke crown circumference number get gets become becomes feel feels seems comfortably easily any go around round big large done becomes space without strain having onto off 40 60 80 cm size soon",
 }
 
@@ -77,7 +77,7 @@ _KINDS: Final = (
     _Kind(("yarn", "cut"), _MORE["yarn"], r"^(?!(?:do\s+not|don't|never|there\s+is\s+no\s+need)\b)"),
     _Kind(("counts", "rows"), _MORE["rows"], r"^(?!(?:please\s+)?(?:keep\s+(?:\w+\s+)?(?:track|count|tally|note|record)|(?:use|a)\b.*\bcounter|mark\s+off|tick|it\s+helps))|\b(?:and|so)\s+(?!so\s+far)(?:keep\s+in|stay|repeat|increases|decreases|place|mark)|\bmake\b|\btake\b"),
     _Kind(("slipped", "marker"), _MORE["marker"], r"\b(?:place|stitch)(?!\s+markers?)\b.*\bmarker|\bremove|\bone\b|\btwo\b|\bto\s+the\s+(?:left|right)"),
-    _Kind(("changed", "needle", "fitting"), _MORE["needle"], r"^(?:\w+\s+)?work\s+(?!on\b)|\bwork\s+(?:the|a)\b|\b(?:of|to)\s+(?:larger|smaller)\b|\bone\s+size\b|\d(?!0\s?cm)(?:\d|\s)*(?:sts|stitches)"),
+    _Kind(("changed", "needle", "fitting"), _MORE["needle"], r"^(?:\w+\s+)?work\s+(?!on\b)|^(?:\w+\s+)?go\s+(?!over\s+to\b)|\bdivide\s+(?!(?:the\s+(?:sts|stitches|work)\s+|it\s+|them\s+)?(?:over|onto|on)\b)|\b\d\s+(?:needles|dpns)\b|\bwork\s+(?:the|a)\b|\b(?:of|to)\s+(?:larger|smaller)\b|\bone\s+size\b|\d(?!0\s?cm)(?:\d|\s)*(?:sts|stitches)"),
 )  # fmt: skip
 _UNTAKEN: Final = regex(r"\b(?:not\s+in\s+use|not\s+being\s+used|(?:you\s+are\s+)?not\s+using|unused)\b", re.I)
 _UP: Final = regex(r"(?:carry|take|bring|run|strand)\s+(?:[a-z0-9']+\s+){1,6}?(?:loosely\s+)?up\s+(?:along\s+)?the\s+(?:side|edge)(?:\s+of\s+the\s+(?:work|piece|knitting))?(?:\s+when\s+striping)?", re.I)
@@ -93,6 +93,7 @@ _CONVENTIONS: Final = regex(
     r"|(?:where|if|when)\s+(?:only\s+)?(?:one|a\s+single)\s+(?:figure|number|instruction|set\s+of\s+figures)\s+(?:only\s+)?(?:is|are)\s+(?:given|shown|stated|printed)\s*,\s*(?:it|this|they)\s+(?:applies|apply|refers?|is|are)\s+(?:to|for)\s+(?:all|every|each)\s+sizes?",
     re.I,
 )
+_STITCH_MARKERS: Final = regex(r"\bstitch\s+markers\b", re.I)
 _OTHER_SIGNS: Final = regex(r"[*\[\]:=;!?/]|\.(?!$)")
 
 
@@ -107,5 +108,6 @@ def tells_lasting(sentence: str) -> bool:
     bare = _MEASURES.sub(" every ", _UNTAKEN.sub(" unused ", sentence))
     if _OTHER_SIGNS.search(bare):
         return False
+    bare = _STITCH_MARKERS.sub("markers", bare)
     words = [word.lower() for word in _WORD.findall(bare)]
     return any(kind.has(words) and not re.search(kind.starts, bare.strip(), re.I) for kind in _KINDS)
