@@ -11,6 +11,7 @@ makes one yarn of two, and "take the yarn over" is a stitch; all stay unread. So
 from __future__ import annotations
 
 import re
+from functools import cache
 from typing import Final
 
 from stepper.records import dataclass
@@ -65,9 +66,15 @@ class _Kind:
 
     def has(self, words: list[str]) -> bool:
         """Return whether words are of this kind and no other words are among them."""
-        sets = [frozenset(_SETS[name].split()) for name in self.one_of]
-        known = frozenset(f"{_SMALL} {self.others}".split()).union(*sets)
+        sets, known = _sets_of(self)
         return all(not each.isdisjoint(words) for each in sets) and known.issuperset(words)
+
+
+@cache
+def _sets_of(kind: _Kind) -> tuple[tuple[frozenset[str], ...], frozenset[str]]:
+    """Return the sets of which a kind has a word each, and all words that it may have."""
+    sets = tuple(frozenset(_SETS[name].split()) for name in kind.one_of)
+    return sets, frozenset(f"{_SMALL} {kind.others}".split()).union(*sets)
 
 
 _KINDS: Final = (
