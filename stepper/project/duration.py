@@ -28,7 +28,8 @@ class UntilLength:
     start: str
     """Where measuring begins: `section`, `cast-on`, `divide` (the round that put stitches on hold), `picked
     up`, `marked`, `heel` (the back of it), `foot` (the heel or the toe, whichever it begins with), `piece`
-    (all of it), or `beg` or `end` and what begins or ends: `end rib`, `beg armhole`."""
+    (all of it), `armhole edge` (where an armhole begins, or the piece where none does yet), or `beg` or `end`
+    and what begins or ends: `end rib`, `beg armhole`."""
     blocked: bool
     """Whether the length is after blocking."""
     ending: int | None = None

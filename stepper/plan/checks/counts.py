@@ -8,6 +8,7 @@ from stepper.plan.fabric.marker_sections import between_markers, sections
 from stepper.plan.lines.held.gaps import pieces_ahead
 from stepper.plan.model import Run
 from stepper.plan.state.needles import Needles
+from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED
 from stepper.project.instructions import PrintedCount
 from stepper.project.problems import Span
 from stepper.project.stitchwork import PickUp
@@ -80,11 +81,13 @@ def _check_sections(instruction: PrintedCount, printed: int, needles: Needles) -
                 f"{needles.count} in all.",
             )
         return
-    if instruction.sections.startswith("round "):
-        _check_behind(int(instruction.sections.split()[1]), printed, instruction.place, needles)
-        return
     if instruction.sections == "sides":
         _check_sides(instruction.place, printed, needles)
+        return
+    kind, _, number = instruction.sections.partition(" ")
+    if number:
+        check = _check_needle if kind == "needle" else _check_after_row
+        check(int(number), instruction.place, printed, needles)
         return
     if not needles.markers:
         needles.report(instruction.place, "there are no markers on the needles to count between.")
@@ -99,25 +102,6 @@ def _check_sections(instruction: PrintedCount, printed: int, needles: Needles) -
         )
 
 
-def _check_behind(number: int, printed: int, place: Span, needles: Needles) -> None:
-    """Compare a count printed of a round worked before, "After rnd 12: 160 sts", by its number."""
-    worked = needles.drafts[needles.section.start :]
-    written = needles.section.numbered.get(number)
-    found = {
-        draft.after
-        for draft in worked
-        if draft.chart_round == number or (written is not None and draft.template is written)
-    }
-    if not found:
-        told = f"no round {number} was worked here before, so that its count cannot be checked."
-        needles.report(place, told)
-    elif printed not in found:
-        counts = ", ".join(map(str, sorted(found)))
-        needles.report(
-            place, f"the pattern prints {printed} stitches after round {number}; the lines come to {counts}."
-        )
-
-
 def _check_sides(place: Span, printed: int, needles: Needles) -> None:
     """Compare a count printed of each side of a neck: of both at once, or of the one in hand."""
     found = sections(needles) if needles.two_balls else tuple(pieces_ahead(needles))
@@ -128,6 +112,40 @@ def _check_sides(place: Span, printed: int, needles: Needles) -> None:
         counts = " and ".join(map(str, dict.fromkeys(found if len(found) == 2 else (needles.count,))))
         told = f"the pattern prints {printed} stitches on each side; the lines come to {counts}."
         needles.report(place, told)
+
+
+def _check_needle(number: int, place: Span, printed: int, needles: Needles) -> None:
+    """Compare a count printed of one needle with what it holds."""
+    bounds = [0, *needles.ends, needles.count]
+    if not needles.ends or not 1 <= number < len(bounds):
+        needles.report(place, UNDIVIDED if not needles.ends else f"there is no needle {number}.", SAY_HOW)
+        return
+    holds = bounds[number] - bounds[number - 1]
+    if holds != printed:
+        needles.report(place, f"the pattern prints {printed} stitches on needle {number}; it holds {holds}.")
+
+
+def _check_after_row(number: int, place: Span, printed: int, needles: Needles) -> None:
+    """Compare a count printed of a row further up with the stitches after it.
+
+    Where the rows were worked several times, the count may be of any of these times.
+    """
+    written = needles.section.numbered.get(number)
+    here = needles.drafts[needles.section.start :]
+    found = [
+        draft.after
+        for draft in here
+        if draft.chart_round == number or (written is not None and draft.template == written)
+    ]
+    if not found:
+        needles.report(
+            place,
+            f"a count is printed after row {number}, and no row {number} is worked above.",
+            "Write the count behind the line that works the row.",
+        )
+    elif printed not in found:
+        counts = " and ".join(map(str, dict.fromkeys(found)))
+        needles.report(place, f"the pattern prints {printed} stitches after row {number}; it leaves {counts}.")
 
 
 def _picked_up_to(printed: int, place: Span, needles: Needles) -> bool:

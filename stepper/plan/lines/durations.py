@@ -19,7 +19,7 @@ from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import NAMED, edged_cycle, named_cycle
 from stepper.plan.fabric.own_rows import begins_in_own_words
 from stepper.plan.fabric.page_pattern import may_mean_page_pattern
-from stepper.plan.fabric.ribs import rib_stands
+from stepper.plan.fabric.ribs import rib_below, rib_stands
 from stepper.plan.lines.all_worked import work_heel_row, work_until_none_waits
 from stepper.plan.lines.cut_short import forget_cut_short, tell_cut_short
 from stepper.plan.lines.rounds import repeat
@@ -135,6 +135,14 @@ def _begin_rib(cycle: tuple[Template, ...], knit: int, purl: int, needles: Needl
 def work_even(instruction: WorkRounds, needles: Needles) -> None:
     """Go on with the established fabric for a duration, without shaping."""
     if instruction.manner == "rib" and not rib_stands(needles):
+        below = rib_below(needles)
+        if below is not None:
+            told = f"in rib: as line {below.place.line}, over the plain round that begins the yarn."
+            needles.warn(instruction.place, told)
+            begin = len(needles.drafts)
+            last_for((below,), instruction.duration, needles, instruction.place, start=begin)
+            establish((below,), needles, start=begin)
+            return
         told = "no rib stands under these stitches, so nobody can tell which are knitted."
         needles.miss(instruction.place, told, 'Name it: "Work in k2, p2 rib for 5 cm".')
         return

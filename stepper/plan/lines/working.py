@@ -268,13 +268,15 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     going_on = instruction.manner in ("pattern", "rib") and instruction.edges is None
     needles.section.garter = instruction.manner == "garter" or (needles.section.garter and going_on)
     begin = len(needles.drafts)
-    continues = going_on and begin > needles.line.start
+    # What a line works in a fabric of its own ("Purl 2 rounds") is none of the rounds it then works in pattern.
+    continues = going_on and begin > needles.line.start and needles.line.named != begin
     shaped = continues and needles.drafts[needles.line.start].before != needles.count
     until_count = isinstance(instruction.duration, UntilCount)  # only shaping can reach another count
     goes_on = going_on and not until_count and (shaped or not continues)
     goes_on = goes_on and bool(needles.section.pattern or goes_on_from_before(instruction.place, needles))
     if goes_on or goes_on_with_name(instruction, needles):
         work_even(instruction, needles)
+        needles.line.named = len(needles.drafts)
         return
     cycle = cycle_of(instruction, needles)
     if cycle is None:
@@ -291,6 +293,7 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     finally:
         needles.fabric = own
         establish(cycle[first:] + cycle[:first], needles, start=begin)
+    needles.line.named = -1 if instruction.once else len(needles.drafts)
     if instruction.edges is None:
         needles.established.name = key_of(instruction.manner)
 

@@ -76,6 +76,8 @@ class LineInHand:
     """Whether it calls itself a row: `Next row:`, `Row 1:`."""
     turns_back: bool = False
     """Whether the line after it is a wrong-side row."""
+    named: int = -1
+    """Index after the last draft of rounds that it gives in a fabric of their own: `Purl 2 rounds.`"""
 
 
 @dataclass(slots=True, kw_only=True)

@@ -36,6 +36,8 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
     if duration.start in ("heel", "foot"):
         foot = _foot_begun(duration, needles, piece)
         return foot.origin if foot is not None else piece
+    if duration.start == "armhole edge":
+        return _along_armhole(duration, needles, piece)
     ways = {"divide": _divide, "marked": _marked, "picked up": _picked_up}
     if duration.start in ways:
         return ways[duration.start](duration, needles, piece)
@@ -72,6 +74,18 @@ def _piece_of_sections(needles: Needles, piece: int) -> int:
     here = max(needles.section.start, piece)
     own = (at for at in range(piece, here) if needles.drafts[at].section.partition(", ")[0] == name)
     return next(own, here)
+
+
+def _along_armhole(duration: UntilLength, needles: Needles, piece: int) -> int:
+    """Return where an armhole edge begins: at the armhole, or in a piece worked downwards with the piece.
+
+    From the shoulder down nothing is bound off before the edge ends; short rows at the shoulder add no length.
+    """
+    armhole = stretch_named("armhole", needles, range(piece, len(needles.drafts)))
+    begun = piece if armhole is None else armhole[0]
+    what = "the piece begins, as no armhole was shaped yet" if armhole is None else "the armhole begins"
+    needles.warn(duration.length.place, f"along the armhole edge: measured from where {what}.")
+    return begun
 
 
 def _behind_another_section(duration: UntilLength, needles: Needles, piece: int) -> int:

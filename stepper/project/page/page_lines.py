@@ -26,6 +26,7 @@ from stepper.project.stripes.stripe_sequences import StripeSequences
 from stepper.records import dataclass
 from stepper.regex import regex
 
+_AGAIN = regex(r"rep(?:eat)?\.?\s+from\s+\*", re.I)
 _MOST_ROWS = 8
 """Most rows of a page that one sentence may span."""
 _CLAUSE = regex(r"\s*[,;]\s+|\s+(?=and\s)")
@@ -139,7 +140,7 @@ class PageLines:
         if is_for_some(text):
             return [Piece(kind="note", text=text, row=row, why=self.why(text))]
         pieces: list[Piece] = []
-        sentences = sentences_of(text)
+        sentences = self._starred_joined(sentences_of(text))
         for whole in sentences:
             sentence, line = whole, self.read(whole) if len(sentences) > 1 else None
             clauses = self._clauses_of(whole, row) if line is None else []
@@ -157,6 +158,19 @@ class PageLines:
             else:
                 pieces.append(Piece(kind="note", text=sentence, row=row, why=self.why(sentence)))
         return pieces
+
+    def _starred_joined(self, sentences: list[str]) -> list[str]:
+        """Join what stands between a star and "Rep from * once more.", where it reads as rounds worked again."""
+        if not any(_AGAIN.match(one) for one in sentences):
+            return sentences
+        made: list[str] = []
+        for one in sentences:
+            made.append(one)
+            star = next((at for at in range(len(made) - 2, -1, -1) if made[at].lstrip().startswith("*")), None)
+            if _AGAIN.match(one) and star is not None:
+                joined = " ".join(made[star:])
+                made[star:] = [joined] if self.read(joined) is not None else made[star:]
+        return made
 
     def _clauses_of(self, sentence: str, row: int) -> list[Piece]:
         """Cut a sentence into clauses that are each a line; empty if it is not made of such."""

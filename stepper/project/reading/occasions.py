@@ -124,8 +124,8 @@ class OccasionBuilder(ElementBuilder):
             return "cast-on"
         if re.match(r"(?:(?:back|base|bottom)\s+of\s+(?:the\s+)?)?heel$", word):
             return "heel"
-        if word == "armhole":
-            return "beg armhole"
+        if word in ("armhole", "armhole edge"):
+            return "beg armhole" if word == "armhole" else word
         if word in ("underarm", "divide", "division") or word.startswith("divid"):
             return "divide"
         if re.match(r"mark|colou?red", word):

@@ -431,7 +431,8 @@ class Builder(ChartBuilder):
             (str(child).lower() for child in tree.children if getattr(child, "type", "") == "COUNT_TAIL"), ""
         )
         change = 1 if tail.startswith("inc") else -1 if tail.startswith("dec") else 0
-        within = next((str(child) for child in tree.children if type_of(child) == "SECTIONS"), "")
+        parts = ("SECTIONS", "AFTER_ROW", "ON_NEEDLE")
+        within = next((str(child) for child in tree.children if type_of(child) in parts), "")
         return PrintedCount(self._numbers(token), self._place(token), change, _part_counted(within))
 
     def _do_rows_count(self, tree: Any) -> RowsCount:
@@ -469,9 +470,9 @@ def _part_counted(words: str) -> str:
     """Return which part of the stitches a count is of, as `PrintedCount.sections`; empty for all."""
     if not words:
         return ""
-    behind = re.match(r"behind\s+\w+\s+(\d+)", words, re.I)
-    if behind is not None:
-        return f"round {behind[1]}"
+    placed = re.match(r"(after\s+\w+|on)\b\D*(\d+)$", words, re.I)
+    if placed:
+        return f"{'needle' if placed.group(1).lower() == 'on' else 'row'} {placed.group(2)}"
     if re.match(r"of\b", words, re.I):
         return "gusset"
     if re.match(r"each\s+for\b", words, re.I):

@@ -27,6 +27,7 @@ from stepper.project.rewording.second_look import SECOND_LOOK
 from stepper.project.rewording.signs.colour_counts import write_colour_counts
 from stepper.project.rewording.signs.page_row_synonyms import SPLIT_HEADS
 from stepper.project.rewording.signs.size_lists import write_lists_plainly
+from stepper.project.rewording.starred_rounds import write_starred_rounds
 from stepper.project.rewording.style.spoken_synonyms import SPOKEN
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
@@ -67,6 +68,7 @@ def reword(plain: str, *, signed: bool = True, spoken: bool = False) -> Reworded
     printed = write_colour_counts(printed)
     line = sign_yarns(printed) if signed else printed
     yarns = line.yarns
+    line = write_starred_rounds(line)
     made = write_gathered(write_pick_ups(write_openings_in_order(_without_name(line))))
     at = -1
     while (found := _candidates().find_first(made.text, at + 1)) is not None:

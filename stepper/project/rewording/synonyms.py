@@ -52,8 +52,10 @@ from stepper.project.rewording.style.whole_page_synonyms import WHOLE_PAGES
 from stepper.project.rewording.style.yarn_synonyms import YARNS
 from stepper.project.rewording.style.yoke_synonyms import YOKES
 from stepper.project.rewording.synonym import Synonym
+from stepper.project.rewording.work.adjunct_synonyms import ADJUNCTS
 from stepper.project.rewording.work.chart_synonyms import CHARTS
 from stepper.project.rewording.work.fabric_synonyms import FABRICS
+from stepper.project.rewording.work.first_row_synonyms import FIRST_ROWS
 from stepper.project.rewording.work.front_synonyms import FRONTS
 from stepper.project.rewording.work.heel_synonyms import HEELS
 from stepper.project.rewording.work.interval_synonyms import COUNTED, INTERVALS
@@ -67,6 +69,7 @@ from stepper.project.rewording.work.row_synonyms import ROWS
 from stepper.project.rewording.work.shaping_synonyms import BETWEEN, SHAPING
 from stepper.project.rewording.work.stitch_row_synonyms import STITCH_ROWS
 from stepper.project.rewording.work.times_synonyms import TIMES
+from stepper.project.rewording.work.told_count_synonyms import TOLD_COUNTS
 from stepper.project.rewording.work.until_synonyms import UNTIL
 
 SYNONYMS: tuple[Synonym, ...] = (
@@ -76,6 +79,9 @@ SYNONYMS: tuple[Synonym, ...] = (
     *ONE_FORM,
     *MIXED_LISTS,
     *LISTS,
+    *TOLD_COUNTS,
+    *FIRST_ROWS,
+    *ADJUNCTS,
     *STATEMENTS,
     *YOKES,
     *IN_ROWS,

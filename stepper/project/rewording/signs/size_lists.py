@@ -21,8 +21,9 @@ _UNIT: Final = r"(?:cm|mm|in|inch(?:es)?|\")(?![\w])"
 _NUMBER: Final = r"\d+(?:\.\d+)?(?:\s?[¼½¾⅛⅜⅝⅞])?(?:st|nd|rd|th)?(?!\w)"
 _WORDS: Final = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty")
 _SPELT: Final = rf"(?:{'|'.join(_WORDS)})\b"
-_VALUE: Final = rf"(?:{_SPELT}|(?:{_NUMBER}|[¼½¾])(?:\s?(?:{_UNIT}|times\b))?|once\b|twice\b|-)"
-_SIGN: Final = r"\s*(?:[,;:/]|(?<=(?:st|nd|rd|th))-|(?<=(?:st|nd|rd|th)\s)-)\s*"
+_ALT: Final = r"alt(?:ernate|\.)?(?!\w)"
+_VALUE: Final = rf"(?:{_SPELT}|(?:{_NUMBER}|[¼½¾])(?:\s?(?:{_UNIT}|times\b))?|once\b|twice\b|{_ALT}|-)"
+_SIGN: Final = r"\s*(?:[,;:/]|(?<=(?:st|nd|rd|th))-|(?<=(?:st|nd|rd|th)\s)-|(?<=\balt)-)\s*"
 _GROUP: Final = rf"\s*(?:,\s*)?[(\[{{]\s*{_VALUE}(?:{_SIGN}{_VALUE})*\s*[)\]}}]"
 _OPENED: Final = re.sub(
     r"\w+",
@@ -39,7 +40,7 @@ list, and "rep rnds 1 and 2, 5 (6, 7) times" has one of three."""
 SIZE_LIST: Final = regex(rf"{_FIRST}{_VALUE}(?:{_GROUP})+", re.I)
 """A list of sizes as printed, made plain: a number, or several with commas, and groups in brackets."""
 _EACH: Final = regex(_VALUE, re.I)
-_ODD: Final = regex(rf"\b{_SPELT}\s*[(\[]\s*{_SPELT}|" r"(?:st|nd|rd|th)\s?-\s?\d+(?:st|nd|rd|th)|\{|[)\]]\s*,?\s*[(\[]|\b(?:once|twice)\s*[(\[,]|[(\[,]\s*(?:once|twice|\d+\s?times)\b|-\s*[,)\](\[]|[,(\[]\s*-|\d\s?(?:cm|mm|in|\")\s*[(\[,]|\d\s*,\s+[\d.½¼¾]+(?:st|nd|rd|th)?\s*[(\[]", re.I)
+_ODD: Final = regex(rf"[(\[,;:/-]\s*{_ALT}\s*[,;:/)\]-]|{_ALT}\s*[(\[]\s*\d|\b{_SPELT}\s*[(\[]\s*{_SPELT}|" r"(?:st|nd|rd|th)\s?-\s?\d+(?:st|nd|rd|th)|\{|[)\]]\s*,?\s*[(\[]|\b(?:once|twice)\s*[(\[,]|[(\[,]\s*(?:once|twice|\d+\s?times)\b|-\s*[,)\](\[]|[,(\[]\s*-|\d\s?(?:cm|mm|in|\")\s*[(\[,]|\d\s*,\s+[\d.½¼¾]+(?:st|nd|rd|th)?\s*[(\[]", re.I)
 """What a list has that the grammar does not read as it stands."""
 _TIMES: Final = {"once": "1", "twice": "2"}
 _AS_DIGITS: Final = {word: str(at) for at, word in enumerate(_WORDS, start=1)}
@@ -96,11 +97,15 @@ def _written(text: str, match: re.Match[str]) -> list[tuple[str, int]] | None:
     units = {unit.group().lower() for word in printed if (unit := re.search(rf"{_UNIT}$", word, re.I))}
     if len(units) > 1:
         return None
-    nought = "0th" if any(word[-2:] in ("st", "nd", "rd", "th") for word in printed) else "0"
+    ordinal = any(word[-2:] in ("st", "nd", "rd", "th") for word in printed)
+    nought = "0th" if ordinal else "0"
+    if not ordinal and any(word.lower().startswith("alt") for word in printed):
+        return None
     behind = re.match(r"\s*(?:(?:more\s+)?times\b)", text[match.end() :], re.I)
     pieces: list[tuple[str, int]] = []
     for number, value in enumerate(values):
         word = re.sub(rf"\s?(?:{_UNIT}|times)$", "", value.group(), flags=re.I)
+        word = "2nd" if word.lower().startswith("alt") else word
         word = nought if word == "-" else _TIMES.get(word.lower(), _AS_DIGITS.get(word.lower(), word))
         joint = ("", " (", *([", "] * (len(values) - 2)))[number]
         pieces += [(joint, value.start()), (word, value.start())]

@@ -102,6 +102,25 @@ INTERVALS: tuple[Synonym, ...] = (
         )
     ),
     row("and then every|and then on every", r"(\btimes)\s*,?\s*and\s+then\s+(?=(?:on\s+)?every\s)", r"\1, then ", "Rep dec rnd every 2nd rnd 3 times and then every rnd 5 times."),
+    # --- an interval to a count, then another ---
+    row(
+        "to|until",
+        rf"(\b(?:dec|inc)\w*\.?\s+{N}\s+{STS}\s+[^.;]*?\b(?:every|each)\s[^.;]*?\b{ROUND}\s+(?:to|until(?:\s+there\s+are)?)\s+{N}\s+{STS}{_OR_LEFT})\s*,?\s+(?:and\s+)?then\s+(?:{_ENDS}\s+)?(?:of\s+|on\s+|in\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+({N})\s+(?:rows|rounds|rnds)\b",
+        r"\1, then every row \2 times",
+        "Dec 1 st at each end of next and every foll alt row to 35 sts, then on foll 5 rows.",
+    ),
+    row(
+        "to|until",
+        rf"(\b(?:dec|inc)\w*\.?\s+{N}\s+{STS}\s+[^.;]*?\b(?:every|each)\s[^.;]*?\b{ROUND}\s+(?:to|until(?:\s+there\s+are)?)\s+{N}\s+{STS}{_OR_LEFT})\s*,?\s+(?:and\s+)?then\s+(?:(?:dec|inc)\w*\.?\s+{N}\s+{STS}\s+)?(?:{_ENDS}\s+)?(?:of\s+|on\s+|in\s+)?(?=(?:every|each)\b)",
+        r"\1, then ",
+        "Dec 1 st at each end of every RS row until 31 sts rem, then of every row until 17 sts rem.",
+    ),
+    row(
+        "following",
+        rf"\bevery\s+({_NTH})\s+(row|rnd|round)\s+following\b",
+        r"every foll \1 \2",
+        "Inc 1 st at each end of 3rd row and every 6th row following until there are 60 sts.",
+    ),
     # --- how often ---
     row(
         "have been",
