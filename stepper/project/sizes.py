@@ -132,12 +132,20 @@ def sizes_called(words: str, sizes: tuple[str, ...]) -> tuple[tuple[int, ...], s
     return tuple(dict.fromkeys(found)), ""
 
 
+_CALLED = (
+    r"(?:(?:extra[-\s])?(?:small|medium|large)|(?:x{1,4}|\d?x)?[sl]|m|child(?:ren)?|adults?|babies|baby|teens?|newborn|men|women|toddlers?)"
+)
+_SOME_CALLED = rf"{_CALLED}(?:\s*(?:,|&|/|,?\s+and\b)\s*{_CALLED}){{0,4}}"
+"""Sizes by their names alone: "Small and Large"."""
+_VERB = r"(?-i:(?=(?:now\s+)?(?:work|knit|purl|rep|repeat|cont|continue|cast|bind|dec|inc)\b))"
 _IN_PROSE = regex(
     r"^\s*(?:for\s+)?(?:the\s+)?(?:sizes?\s+([^:.]{1,40}?)|([^:.,]{1,40}?)\s+sizes?)\s+only\s*[,-]\s*(?=\S)"
     r"|^\s*only\s+for\s+(?:the\s+)?(?:sizes?\s+([^:.]{1,40}?)|([^:.,]{1,40}?)\s+sizes?)\s*[,:]\s*(?-i:(?=[A-Za-z(*][a-z\d]))"
     r"|^\s*(?:for|in)\s+(?!all\b|the\s+(?:other|rem\w*)\b)(?:the\s+)?(?:sizes?\s+([^:.,]{1,40}?(?:,[^:.,]{1,12}?){0,3})|([^:.,]{1,30}?)\s+sizes?)\s*,\s*(?-i:(?=[a-z(*][a-z]))"
     r"|^\s*if\s+(?:you(?:\s+are|'re)\s+)?(?:making|knitting|working)\s+(?:the\s+)?(?:sizes?\s+([^:.]{1,40}?)|([^:.,]{1,40}?)\s+sizes?)"
-    r"\s*[,:]\s*(?-i:(?=[a-z(*]))",
+    r"\s*[,:]\s*(?-i:(?=[a-z(*]))"
+    rf"|^\s*(?:for|in)\s+(?:the\s+)?({_SOME_CALLED})(?:\s+only)?\s*,\s*{_VERB}"
+    rf"|^\s*(?:for|in)\s+(?:the\s+)?sizes?\s+({_SOME_CALLED})(?:\s+only)?\s*,?\s+{_VERB}",
     re.I,
 )
 _MORE = regex(r"[.!]\s+\S")

@@ -338,5 +338,20 @@ LOOKALIKES: tuple[Lookalike, ...] = (
     # --- turns once more ---
     _(FLAT40, "Next row: K10, turn, p10, turn, k to end.", "40*3"),
     _(FLAT40, "Next row: K30, wrap next st, turn.\nNext row: P to end.", "40*2"),
+    # --- rows of their own beside rows in pattern, and rounds between stars ---
+    _(ROUND40, "Purl 2 rounds. Work 3 rounds in k2, p2 rib.", "40*5", {2: "p40", 3: " ".join(["k2 p2"] * 10)}),
+    _(ROUND40, "Work 3 rounds in k2, p2 rib. Work 2 rounds in pattern.", "40*5"),
+    _(ROUND40, "*Knit 1 rnd, purl 1 rnd; rep from * once more.", "40*4", {2: "p40", 3: "k40"}),
+    _(ROUND40, "*Knit 1 rnd, purl 1 rnd; rep from * twice.", "40*6", {5: "k40", 6: "p40"}),
+    _(ROUND40, "(Knit 1 rnd, purl 1 rnd) twice.", "40*4", {4: "p40"}),
+    _(ROUND40, "*Knit 1 rnd, purl 1 rnd; rep from * to end.", ""),
+    _(ROUND40, "*With A, knit 1 rnd; with MC, knit 2 rnds; rep from * once more.", "40*6", yarns="AMMAMM"),
+    _(BARE40, "Work 3 rows in garter st (1st row is WS).", "40*3"),
+    _(FLAT40, "Dec 1 st at each end of next and every foll alt row to 36 sts, then on foll 2 rows.", "38 38 36 34 32"),
+    _(FLAT40, "Dec 1 st at each end of every RS row until 36 sts rem, then of every row until 32 sts rem.", "38 38 36 34 32"),
+    _(FLAT40, "Dec 1 st at each end of next and foll 2 alt rows, then on foll 2 rows.", "38 38 36 36 34 32 30"),
+    _(DEC2, "Work Rnds 1 and 2 alternately until 37 sts rem.", "38 38 37"),
+    _(DEC2, "After Rnd 1: 39 sts.", "-"),
+    _(DEC2, "After Rnd 1: 38 sts.", ""),
 )
 # fmt: on

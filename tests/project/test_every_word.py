@@ -122,11 +122,15 @@ SILENT_THERE = {
     "Change to 4 mm needles and starting with a knit row, work in st st for 3 cm.": ("needles",),
     "Change to 4 mm needles and, beginning with a purl row, work in st st for 3 cm.": ("needles",),
     "The other one is just the same.": ("is",),
+    "Knit rib (K1, P1) for 5 cm.": ("knit",),
+    "Row 3 (RS): Make DS, k to prev DS (slipping Ms), k DS, k4, turn.": ("prev",),
+    "Row 3 (RS): Make DS, k to prev DS, k DS, k4, turn.": ("prev",),
     "Change to 3.75 mm needles and knit 2 rounds.": ("needles",),
     "Change to 4 mm needles and st.st.": ("needles",),
     "Graft the stitches with your tapestry needle.": ("stitches",),
     # A total is one of the readings of the bare number; a count holds where a repeat ends, whether "until" says so or not.
     "Repeat these 2 rows 14 more times: 30 rows total.": ("total",),
+    "Repeat the last 2 rnds three times more, for 8 rnds altogether.": ("altogether",),
     "Work rows 1 and 2 4 times in total, until you have 18 sts.": ("until",),
     "Rep last 2 rnds until there are 28 sts on each needle, 56 altogether.": ("altogether",),
     # "Until measures same as back to shoulder" is of the piece; "as for back" is worked; rounds in stockinette are every round.

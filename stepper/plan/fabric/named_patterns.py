@@ -75,7 +75,11 @@ def _page_pattern_of(part: str, needles: Needles, place: Span) -> tuple[Template
 
 def _rib_of(part: str, needles: Needles, place: Span) -> tuple[Template, ...] | None:
     """Return the rows of the rib that another part begins with; None, and reported, if it has none."""
-    drafts = [draft for draft in needles.drafts if draft.section.lower() == part and draft.before]
+    drafts = [
+        draft
+        for draft in needles.drafts
+        if draft.section.lower().removesuffix("s") == part.removesuffix("s") and draft.before
+    ]
     ribbed = [draft.template for draft in takewhile(is_rib, drafts) if draft.template is not None]
     for period in range(1, len(ribbed) // 2 + 1):
         if all(template == ribbed[at % period] for at, template in enumerate(ribbed)):

@@ -69,10 +69,11 @@ from stepper.project.rewording.work.row_synonyms import ROWS
 from stepper.project.rewording.work.shaping_synonyms import BETWEEN, SHAPING
 from stepper.project.rewording.work.stitch_row_synonyms import STITCH_ROWS
 from stepper.project.rewording.work.times_synonyms import TIMES
-from stepper.project.rewording.work.told_count_synonyms import TOLD_COUNTS
+from stepper.project.rewording.work.told_count_synonyms import AFTER_ROWS, TOLD_COUNTS
 from stepper.project.rewording.work.until_synonyms import UNTIL
 
 SYNONYMS: tuple[Synonym, ...] = (
+    *AFTER_ROWS,
     *STOPS,
     *SPELLINGS,
     *STITCH_ROWS,

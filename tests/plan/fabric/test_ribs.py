@@ -31,3 +31,18 @@ def test_moss_stitch_is_no_rib() -> None:
     """It looks like one on each row, and going on "in rib" over it made more moss stitch."""
     work = "Cast on 21 sts.\nRow 1: K1, *p1, k1; rep from * to end.\nRep last row 5 times.\nWork 4 rows in rib.\nBind off."
     assert "no rib stands under these stitches" in faults(project(work))
+
+
+RING = "Cast on 24 sts.\nJoin in the round.\nWork in k1, p1 rib for 2 rnds.\n"
+
+
+def test_a_rib_goes_on_over_the_plain_round_that_begins_a_yarn() -> None:
+    """A plain round hides the purls of two colours; the rib over it is the one below, and that is told."""
+    plan = plan_of(project(f"{RING}With A, knit 1 rnd. Work 2 rnds in rib.\nBind off."))
+    assert [[run.stitch for run in row.runs][:2] for row in plan.rounds[-3:-1]] == [["k", "p"], ["k", "p"]]
+    assert any("plain round that begins the yarn" in told.text for told in plan.warnings)
+
+
+def test_a_rib_is_not_guessed_over_a_plain_round_of_the_same_yarn() -> None:
+    """There the plain round may end the rib."""
+    assert "no rib stands under these stitches" in faults(project(f"{RING}Knit 1 rnd. Work 2 rnds in rib.\nBind off."))

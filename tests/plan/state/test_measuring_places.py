@@ -16,6 +16,9 @@ ARMHOLE = "Cast on 60 sts. Work flat.\nWork 10 rows in stockinette.\nBind off 4 
         # 5 cm are 14 rows; the two that bind off count.
         (ARMHOLE + "Work even until armhole measures 5 cm.", 10 + 14),
         (ARMHOLE + "Work even until piece measures 5 cm from beg of armhole shaping.", 10 + 14),
+        # Along the edge of an armhole is from where it begins; from the shoulder down that is where the piece does.
+        (ARMHOLE + "Work even until piece measures 5 cm along the armhole edge.", 10 + 14),
+        ("Cast on 60 sts. Work flat.\nWork in stockinette until back measures 5 cm along the armhole edge.", 14),
         # The rows before it speak of the armhole, and are none of it.
         (
             "Cast on 60 sts. Work flat.\nWork 10 rows in stockinette.\n"

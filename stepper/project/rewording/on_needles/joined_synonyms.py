@@ -108,12 +108,6 @@ JOINED: tuple[Synonym, ...] = (
     ),
     row("g", r"\bg\.?\s?st\b\.?(?=\s|,|;|$)", "garter st", "Work 4 rows in g st."),
     row(
-        "*",
-        r"\bin\s+\*\s*(k\s?\d+\s*,\s*p\s?\d+)\s*\*\s*(?=rib)",
-        r"in \1 ",
-        "Work 4 rnds in *k1, p1* rib.",
-    ),
-    row(
         "rib",
         rf"\brib\s+({N})\s+more\s+({ROUND})",
         r"work \1 more \2 in rib",

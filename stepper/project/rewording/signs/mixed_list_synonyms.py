@@ -12,8 +12,6 @@ from stepper.project.rewording.synonym import Synonym, row
 
 _FIGURE: Final = r"\d+(?:\.\d+)?(?:\s?[½¼¾])?"
 _LIST: Final = rf"{_FIGURE}(?:\s*[,-]\s*{_FIGURE})*"
-_NTH: Final = r"\d+(?:st|nd|rd|th)"
-_NTHS: Final = rf"{_NTH}(?:\s*,\s*{_NTH})*"
 
 MIXED_LISTS: tuple[Synonym, ...] = (
     row(
@@ -22,19 +20,6 @@ MIXED_LISTS: tuple[Synonym, ...] = (
         r"\1, \3\2",
         "Cast on 64(68) 72 sts.",
         again=True,
-    ),
-    row(
-        "th)|nd)|rd)|st)|th )",
-        rf"({_NTH}\s*[(]\s*{_NTHS})\s*[)]\s+({_NTH})\s*[(]\s*(?={_NTHS}\s*[)])",
-        r"\1, \2, ",
-        "Work dec rnd every 10th (9th) 8th (7th) rnd 4 more times.",
-        again=True,
-    ),
-    row(
-        "th)|nd)|rd)|st)|th )",
-        rf"({_NTH}\s*[(]\s*{_NTHS})\s*[)]\s+({_NTH})(?=\s+(?:row|rnd|round)\b)",
-        r"\1, \2)",
-        "Work dec rnd every 10th (9th) 8th rnd 4 more times.",
     ),
     row(
         ") ",

@@ -14,11 +14,14 @@ from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 
 _C: Final = r"(?:the\s+)?chart\b(?:\s+(?-i:[A-Z]|\d)\b)?"
 _STOP: Final = r"(?=\s*[.,;]|\s*$|\s+and\s+(?:inc|dec|join|work|read)\w*ing\b)"
+_END: Final = r"(?=\s*[.;]|\s*$)"
 _SHOWN: Final = r"(?:where|as|when(?:ever)?)\s+(?:shown|indicated|marked|given|noted|charted)(?:\s+(?:in|on|by)\s+(?:the\s+)?chart)?"
 _REPEAT: Final = r"(?:the\s+|each\s+)?(?:(?:\d+[-\s]?(?:st|stitch|sts|stitches)\s+)?(?:pattern\s+|patt\s+)?(?:rep(?:eat)?|motif|patt(?:ern)?))"
-_PER_ROW: Final = rf"(?:around|across|in\s+(?:each|every)\s+{ROUND}|(?:on|in|per)\s+(?:(?:each|every|the)\s+)?{ROUND})(?:\s+(?:the\s+)?(?:{ROUND}))?"
+_PER_ROW: Final = rf"(?:(?:in|on|per)\s+(?:(?:each|every|the)\s+)?{ROUND})"
 _OWN: Final = r"(?:[a-z][a-z'-]*\s+){1,3}?(?:pattern|patt|stitch|lace|rib(?:bing)?|panel|cable|motif)"
 _ROWS: Final = rf"(?:(?:rnds|rounds|rows)\s+1\s*(?:-|to|through)\s*\d+|the\s+(?:{N}\s+)?(?:rnds|rounds|rows)|the\s+(?:\d+[-\s](?:row|rnd|round)\s+)?rep(?:eat)?)"
+_CHART_DONE: Final = rf"(?:all\s+(?:of\s+)?(?:the\s+)?(?:{N}\s+)?(?:rnds|rounds|rows)\s+of\s+)?{_C}\s+(?:is|are|has\s+been|have\s+been)\s+(?:completed?|finished|worked|done|knit(?:ted)?)"
+_K_P: Final = r"[(\[]?\s*k\s?\d{1,2}\s*[.,]\s*p\s?\d{1,2}\.?\s*[)\]]?\s*rib(?:bing)?"
 _DS: Final = r"(?:ds|double\s+st(?:itch)?)"
 
 ADJUNCTS: tuple[Synonym, ...] = (
@@ -46,30 +49,91 @@ ADJUNCTS: tuple[Synonym, ...] = (
         r"\1work next round of \2 ",
         "Next rnd: Work in chart to marker, sm, k1, sm, work in chart to end.",
     ),
+    said_row(
+        "chart",
+        rf"^\s*(?P<said>(?:when|once|after)\s+{_CHART_DONE})\s*,\s*(?=[a-z])",
+        "When Chart A is complete, break CC.",
+    ),
+    said_row(
+        "chart",
+        rf"(?:^|(?<=[.;]))\s*(?P<said>(?:{_C}\s+is\s+read|read\s+(?:all\s+(?:rnds|rounds|rows)\s+of\s+)?{_C})\s+(?:from\s+)?(?:right\s+to\s+left|(?:the\s+)?bottom\s+(?:to|up\s+to)\s+(?:the\s+)?top)(?:\s+(?:on|in|for)\s+(?:every|each|all)\s+(?:rnds?|rounds?|rows?))?(?:\s*,?\s+and\s+{_REPEAT}\s+is\s+worked\s+{N}\s+times(?:\s+{_PER_ROW})?)?)(?=\s*\.?\s*$|\s*[.;]\s)",
+        "The chart is read from right to left on every rnd, and the 4-st repeat is worked 24 times.",
+    ),
+    # --- how often, and where from ---
+    row(
+        "work them",
+        rf"(^\s*|[.;]\s+)work\s+them\s+(?={N}\s+times\s+(?:in\s+(?:all|total)|altogether)|a\s+total\s+of|until\b)",
+        r"\1rep these rows ",
+        "Work them 4 times in total.",
+    ),
+    row("from the joining|from joining", r"\bfrom\s+(?:the\s+)?joining\s+(?:rnd|round|row)\b", "from beginning of joining", "Knit until yoke measures 8 cm from the joining rnd."),
+    said_row_behind(
+        " or ",
+        rf"({LONG})\s+(?P<said>for\s+an?\s+(?!total)[a-z][a-z -]{{2,24}}?\s*,?\s+or\s+{LONG}\s+(?:for|if)\s+[a-z][a-z ,'-]*?)(?=\s*\.?\s*$)",
+        "Rep rnd 1 until brim measures 4 in for a folded brim or 2 in for a single one.",
+    ),
+    said_row_behind(
+        "rib",
+        rf"(\brep(?:eat)?\s+(?:the\s+)?last\s+(?:{N}\s+)?{ROUND})\s+(?P<said>(?:for|of|in)\s+(?:the\s+)?{_K_P})(?=\s+(?:for|until)\b)",
+        "Rep last 2 rows for (K2. P2) ribbing for 6 cm.",
+    ),
+    row(
+        "slipping",
+        rf"(\b(?:knit|work|purl)\s+{N}\s+(?:rnd|round)s?)\s*,\s*slipping\s+(?:the\s+)?(?:last|first)\s+({N}\s+)?({STS})\s+(?:of|from)\s+(?:the\s+)?(?:N|needle\s*)(\d)\s+(?:on)?to\s+(?:the\s+)?(?:N|needle\s*)(\d)(?:\s+at\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:instep|rnd|round|sole|heel))?)?{_END}",
+        r"\1. slip \2 \3 from needle \4 to needle \5",
+        "Knit 1 rnd, slipping the last 2 sts of N1 to N2.",
+    ),
+    row("slip ", r"\bslip\s{2,}(?=(?:st|stitch)\s+from\s+needle)", "slip 1 ", "Knit 1 rnd, slipping the last st of N1 to N2 at the end of the instep."),
+    row(
+        "as set|as est",
+        rf"((?:^|[:;.])\s*(?:on\s+)?(?:N|needle\s*)\d\s*:\s*)(?:work\s+)?(?:in\s+)?(?:the\s+)?{_OWN}\s+as\s+(?:set|est(?:ablished)?)(?=\s*[.;]|\s*$)",
+        r"\1work in pattern to end",
+        "Rnd 1: N1: Work Lace Rib as set; N2: Knit.",
+    ),
+    # --- what the rows just written are ---
+    row(
+        "set the",
+        rf"\b((?:these|the\s+last|last)\s+(?:{N}\s+)?(?:rows|rnds|rounds))\s+set\s+the\s+(?:{STS}|layout)\s*(?P<said>(?:\(\s*[^()]*\))?)(?=\s*[.]|\s*$)",
+        r"\1 set the pattern",
+        "These 2 rows set the sts (st st with garter st border at each edge).",
+        spelt_out=True,
+    ),
+    row(
+        "rows.|rnds.|rounds.",
+        r"^(\s*(?:\d+(?:st|nd|rd|th)\s*(?:,|and|&|to)\s*)+\d+(?:st|nd|rd|th)\s+(?:rows|rnds|rounds))\.\s*(?=(?:as\s+\d|knit|purl|k|p|rep)\b)",
+        r"\1: ",
+        "5th and 6th rows. Knit.",
+    ),
+    said_row_behind("make a button", r"(\b(?:yo|yrn|yfwd|k2tog|ssk))\s*\(\s*(?P<said>to\s+make\s+(?:a\s+|the\s+)?(?:buttonhole|eyelet|hole))\s*\)", "Row 1: Rib 2, *k2tog, yo (to make a buttonhole), rib 4; rep from * to end."),
     # --- beside the rows of a pattern ---
+    said_row_behind(
+        "between",
+        rf"(^\s*(?:cont(?:inue)?|work)\s+(?:even\s+)?in\s+patt(?:ern)?\s+as\s+(?:set|est(?:ablished)?))\s*,\s*(?P<said>(?:working|keeping)\s+(?:next\s+(?:row|rnd|round)\s+of\s+)?(?:the\s+)?(?:[a-z]+\s+){{1,3}}?(?:panel|cable|chart|lace|pattern|motif)s?(?:\s+[a-z0-9])?\s+between\s+(?:the\s+)?markers?(?:\s+and\s+[a-z. ]{{3,20}}?\s+(?:at|on)\s+(?:each|either)\s+side)?)\s*,(?=\s+(?:until|for)\b)",
+        "Cont in pattern as set, working next row of cable panel between markers and st st at each side, until piece measures 20 cm.",
+    ),
     said_row_behind(
         "around|over all|across all",
         rf"(\b(?:work|rep(?:eat)?)\s+(?:{ROUND}\s+\d+(?:\s*(?:-|to|through|and|&)\s*\d+)?\s+of\s+)(?:the\s+)?{_OWN})\s+(?P<said>(?:around|over|across)\s+all\s+(?:the\s+)?{STS})\s*,?(?=\s+(?:until|for|{N}\s+times|once|twice)\b|\s*[.,]|\s*$)",
-        "Moss rib: Rnd 1: *K1, p1; rep from * to end. Rnd 2: Knit. Work Rnds 1-2 of Moss Rib over all sts until piece measures 10 cm.",
+        "Work Rnds 1-2 of Fern Lace over all sts until piece measures 10 cm.",
     ),
     row(
         "until",
         rf"(\bwork\s+{ROUND}\s+\d+(?:\s*(?:-|to|through|and|&)\s*\d+)?\s+of\s+(?:the\s+)?{_OWN})\s*,\s+(?=until\b)",
         r"\1 ",
-        "Moss rib: Rnd 1: *K1, p1; rep from * to end. Rnd 2: Knit. Work Rnds 1-2 of Moss Rib, until piece measures 10 cm.",
+        "Work Rnds 1-2 of Fern Lace, until piece measures 10 cm.",
     ),
     row(
         "as given|as for|as on|as worked|as set",
         rf"(\b(?:work|rep(?:eat)?)\s+(?:the\s+|all\s+)?(?:{N}\s+{ROUND}|{ROUND}\s+\d+(?:\s*(?:-|to|through|and|&)\s*\d+)?)\s+of\s+(?:the\s+)?(?:[a-z][a-z'-]*\s+){{1,3}}?(?:pattern|patt|stitch|lace|rib(?:bing)?|border|moss|seed|band))\s+(?P<said>as\s+(?:(?:given|worked|set)\s+)?(?:for|on)\s+(?:the\s+)?(?:back|front|(?:left|right)\s+front|sleeves?|body|first\s+\w+))(?=\s+(?:{N}\s+(?:more\s+)?times|once|twice|until|for)\b|\s*[.,]|\s*$)",
         r"\1",
-        "Border patt: Row 1: Knit. Row 2: Purl. Work the 2 rows of border patt as given for back 3 times.",
+        "Work the 2 rows of border patt as given for back 3 times.",
         spelt_out=True,
     ),
     row(
         "rep them|repeat them",
-        rf"(^\s*|[.;]\s+)rep(?:eat)?\s+them\s+(?=until\b|for\b|{N}\s+(?:more\s+)?times\b|once\s+more|twice\s+more)",
+        rf"(^\s*|[.;]\s+)rep(?:eat)?\s+them\s+(?=until\b|for\b)",
         r"\1rep these rows ",
-        "Rows 1-2: Knit. Repeat them until work measures 10 cm.",
+        "Repeat them until work measures 10 cm.",
     ),
     # --- German short rows ---
     row("prev", rf"\bprev\.?\s+(?={_DS}\b)", "previous ", "Row 3 (RS): Make DS, k to prev DS, k DS, k4, turn."),
@@ -89,13 +153,6 @@ ADJUNCTS: tuple[Synonym, ...] = (
         "over all",
         rf"(\bwork\s+(?:{N}\s+{ROUND}|in\s+[a-z ]+?)(?:\s+in\s+[a-z ]+?)?)\s+(?P<said>over\s+all\s+(?:the\s+)?{STS})(?=\s*,|\s+(?:until|for|and\s+end)\b)",
         "Work 12 rows in st st over all sts, ending with a WS row.",
-    ),
-    row("and ending", rf"(\bwork\s+{N}\s+{ROUND}(?:\s+in\s+[a-z ]+?)?)\s+and\s+(?=ending\s+with\b)", r"\1, ", "Work 12 rows in st st and ending with a WS row."),
-    row(
-        "along|from",
-        rf"(\buntil\s+(?:the\s+)?(?:piece|work|it|back|front|body|sleeve)\s+(?:measures|is)\s+{LONG})\s*,\s+(?=from\s+armhole\s+edge\b)",
-        r"\1 ",
-        "Work in st st until back measures 14 cm, measured along the armhole edge.",
     ),
 )  # fmt: skip
 """The rows, in the order tried; lists of sizes stand in one form."""

@@ -27,7 +27,7 @@ _OWN: Final = rf"((?:{_NAMES}\s+){{0,2}}?{_NAMES})(\s+(?:pattern|patt|stitch|st|
 _AND: Final = r"\s*,?\s*(?:and\s+)?(?:then\s+)?"
 _LASTS: Final = rf"(for\s+(?:{N}\s+{ROUND}|{LONG})|until\s+[^.;]*)"
 _STARRED: Final = r"[*(\[]\s*(k\s?\d{1,2}(?:\s+tbl)?)\s*[.,]?\s*(p\s?\d{1,2}(?:\s+tbl)?)\s*[*)\]]"
-_ROWS: Final = rf"((?:{ROUND}|r)\s+\d+(?:\s*(?:,|-|and|&|to)\s*\d+)+|(?:these|the\s+last|last)\s+(?:two|2)\s+{ROUND})"
+_ROWS: Final = rf"(?:{ROUND})\s+\d+(?:\s*(?:,|-|and|&|to)\s*\d+)+"
 
 FIRST_ROWS: tuple[Synonym, ...] = (
     # --- the side of the first row ---
@@ -54,13 +54,13 @@ FIRST_ROWS: tuple[Synonym, ...] = (
         "beg|start|commenc",
         rf"{_START}(?:now\s+|then\s+)?(?:begin|start|commence)\s+(?:working\s+)?(?:(?:in|with)\s+)?(?:the\s+)?{_OWN}\s*,?\s+(?:with|on|at|from)\s+(?:R|(?:row|rnd|round)\s+)(\d+){_AND}(?:work|cont(?:inue)?|knit)\s+(?:even\s+|straight\s+)?{_LASTS}",
         r"\1work rows \4 on of \2\3 \5",
-        "Moss rib (multiple of 2): Row 1: *K1, p1; rep from * to end. Row 2: Knit. Begin Moss Rib with Row 1 and work for 10 rows.",
+        "Begin Moss Rib with Row 1 and work for 10 rows.",
     ),
     row(
         "rows ",
         r"\bwork\s+rows\s+(\d+)\s+on\s+of\s+((?:[a-z'-]+\s+)*?[a-z'-]+\s+(?:pattern|patt|stitch|st|lace|rib(?:bing)?|panel|cable))\s+(?=for\b|until\b)",
         r"work in \2, beginning with row \1 ",
-        "Moss rib (multiple of 2): Row 1: *K1, p1; rep from * to end. Row 2: Knit. Begin Moss Rib with Row 1 and work for 10 rows.",
+        "Begin Wave Pattern with Row 1 and work for 10 rows.",
     ),
     row(
         "rows ",
@@ -96,13 +96,13 @@ FIRST_ROWS: tuple[Synonym, ...] = (
     # --- rows that take turns ---
     row(
         "alternately|in turn|alternat",
-        rf"\b(?:work|rep(?:eat)?|knit)\s+{_ROWS}\s*,?\s+(?:alternately|in\s+turn|in\s+alternation)\s*,?\s+(?=until\b)",
+        rf"\b(?:work|rep(?:eat)?|knit)\s+({_ROWS})\s*,?\s+(?:alternately|in\s+turn|in\s+alternation)\s*,?\s+(?=until\b)",
         r"rep \1 ",
         "Work Rnds 1 and 2 alternately until 40 sts rem.",
     ),
     row(
         "alternat",
-        rf"{_START}(?:(?:work|cont(?:inue)?|go\s+on)\s+(?:in\s+(?:this|the\s+same)\s+(?:way|manner)\s*,?\s+)?)?alternat(?:e|ing)\s+{_ROWS}\s*,?\s+(?=until\b)",
+        rf"{_START}(?:(?:work|cont(?:inue)?|go\s+on)\s+(?:in\s+(?:this|the\s+same)\s+(?:way|manner)\s*,?\s+)?)?alternat(?:e|ing)\s+({_ROWS})\s*,?\s+(?=until\b)",
         r"\1rep \2 ",
         "Alternate Rnds 1 and 2 until 40 sts rem.",
     ),

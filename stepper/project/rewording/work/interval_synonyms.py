@@ -107,7 +107,7 @@ INTERVALS: tuple[Synonym, ...] = (
         "to|until",
         rf"(\b(?:dec|inc)\w*\.?\s+{N}\s+{STS}\s+[^.;]*?\b(?:every|each)\s[^.;]*?\b{ROUND}\s+(?:to|until(?:\s+there\s+are)?)\s+{N}\s+{STS}{_OR_LEFT})\s*,?\s+(?:and\s+)?then\s+(?:{_ENDS}\s+)?(?:of\s+|on\s+|in\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+({N})\s+(?:rows|rounds|rnds)\b",
         r"\1, then every row \2 times",
-        "Dec 1 st at each end of next and every foll alt row to 35 sts, then on foll 5 rows.",
+        "Dec 1 st at each end of every RS row to 35 sts, then on next 5 rows.",
     ),
     row(
         "to|until",

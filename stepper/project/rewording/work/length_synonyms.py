@@ -105,7 +105,7 @@ LENGTHS: tuple[Synonym, ...] = (
         "same|matches",
         r"\b(until\s+(?:the\s+)?(?:[a-z]+\s+){1,2}?)(?:matches|(?:is|measures)\s+(?:the\s+)?same(?:\s+length)?\s+as)\s+(?=[a-z ]+\s+to\b)",
         r"\1measures same as ",
-        "Work even until front is the same length as back to armhole.",
+        "Work even until left sleeve is the same length as right sleeve to underarm.",
     ),
     # --- endings ---
     row(

@@ -29,7 +29,7 @@ _SAME = r"(?:the\s+)?same\s+(?:length|depth|height)\s+as\s+(?:(?:on|for|that\s+o
 
 _OTHER = r"(?:(?:that|those)\s+(?:of|on|for)\s+|on\s+|for\s+)?(?:the\s+)?((?:left\s+|right\s+)?(?:front|back|sleeve)|body)(?:\s+(?:armholes?|piece))?"
 _LIKE = r"(?:(?:measures?|is|are)\s+(?:exactly\s+)?(?:the\s+)?(?:same(?:\s+(?:length|depth|height))?\s+as|as\s+(?:long|deep)\s+as|equal\s+to)|match(?:es)?|equals?)"
-_OWN = r"(?:the\s+|your\s+)?(?:piece|work|it|(?:left\s+|right\s+)?front|back|body|sleeve|you)"
+_OWN = r"(?:the\s+|your\s+)?(?:piece|work|it|(?:left\s+|right\s+)?front|back|body|sleeve)"
 _UPTO = r"(?:(?:up\s+)?to|at|before)\s+((?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+(?:the\s+)?)?(?:shoulder|armhole|underarm|neck|raglan)s?(?:\s+shapings?)?)"
 _FEWER = rf"(?:is|are|measures?|has)\s+({N})\s+rows\s+(?:short(?:er)?|less|fewer)\s+(?:than|of)\s+"
 _STOP = r"(?=\s*,\s*end|\s*[.;]|\s*$)"
@@ -38,11 +38,10 @@ AS_LONG: tuple[Synonym, ...] = (
     # --- the same as another part ---
     row(
         "same|match|as long as|as deep as|equal",
-        rf"\buntil\s+(?:(?:the\s+)?(armhole)s?|{_OWN})\s+{_LIKE}\s+{_OTHER}\s+{_UPTO}{_STOP}",
-        r"until \1 measures same as \2 to \3",
+        rf"\buntil\s+(?:(?:the\s+)?(armhole)s?|({_OWN}))\s+{_LIKE}\s+{_OTHER}\s+{_UPTO}{_STOP}",
+        r"until \1\2 measures same as \3 to \4",
         "Work even until armholes measure the same as those of the back to the beginning of the shoulder shaping.",
     ),
-    row("until  measures", r"\buntil\s\s+measures\s+(?=same\s+as\b)", "until piece measures ", "Work even until it is as long as the back to the armholes."),
     row(
         "rows",
         rf"\buntil\s+(?:(?:the\s+)?armholes?|{_OWN})\s+{_FEWER}{_OTHER}\s+{_UPTO}{_STOP}",
@@ -67,12 +66,6 @@ AS_LONG: tuple[Synonym, ...] = (
         rf"(\buntil\s+(?:the\s+)?(?:piece|work|it|back|front|body)\s+(?:is|measures)\s+{LONG})(?:\s+long)?\s*,?\s+(?:(?:measured|measuring)\s+)?(?:straight\s+)?(?:(?:down|up)\s+)?(?:along|at|on|down|up)\s+(?:the\s+)?armhole(?:\s+edge)?{_STOP}",
         r"\1 from armhole edge",
         "Work in st st until back measures 14 cm along the armhole edge.",
-    ),
-    row(
-        "armhole depth",
-        r"\buntil\s+(?:the\s+)?armhole\s+depth\s+(is|measures|reaches)\s+",
-        r"until armhole measures ",
-        "Work even until armhole depth is 18 cm.",
     ),
     row(
         "same length|same depth",

@@ -33,8 +33,8 @@ _ANY_PIECE = (
     r"[a-z][a-z'-]+(?:\s+(?!(?:rows?|rounds?|rnds?|sts?|stitch|pattern|chart)\b)[a-z][a-z'-]+){0,2}"
 )
 """What a page may call a piece that is made twice: "Earflaps (make 2)"."""
-_RIBBED = r"(back|front|body|sleeves?|hem|cuffs?)"
-_AS_GIVEN = rf"as\s+(?:(?:given|worked|set|directed|described)\s+)?(?:(?:for|on|at)\s+)?(?:the\s+)?{_RIBBED}\b"
+_RIBBED = r"(back|front|body|sleeves?|hem|cuffs?|neckband|collar|neck|brim|(?:button|front|first)\s*band|first\s+(?:sleeve|cuff))"
+_AS_GIVEN = rf"(?:(?:the\s+)?same\s+)?as\s+(?:(?:given|worked|set|directed|described)\s+)?(?:(?:for|on|at)\s+)?(?:the\s+)?{_RIBBED}\b"
 _LIKE_PART = (
     r"(?:(?:on|for|that\s+of)\s+)?(?:the\s+)?(back|(?:(?:left|right)\s+)?front)\s+(?:up\s+)?to\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)\s+of\s+)?"
     r"(?:the\s+)?(shoulder|armhole|neck|underarm)s?(?:\s+shapings?)?"
@@ -115,9 +115,9 @@ AGAIN: tuple[Synonym, ...] = (
 
 DIVIDED: tuple[Synonym, ...] = (
     row(
-        "rib as|ribbing as",
-        rf"((?:^|[.:]|\band)\s*)(?:(?:work|cont(?:inue)?|knit)\s+)?(?:in\s+)?rib(?:bing)?\s+{_AS_GIVEN}\s+for\s+({LONG}|{N}\s+{ROUND})",
-        r"\1work in as-\2 rib for \3",
+        "rib as|ribbing as|rib rnd as|rib round as|rib row as|rib same|ribbing same|row same|rnd same|round same",
+        rf"((?:^|[.:]|\band)\s*)(?:(?:work|cont(?:inue)?|knit)\s+)?(?:in\s+)?(?:the\s+)?rib(?:bing)?(?:\s+(?:rnd|round|row))?\s+{_AS_GIVEN}\s+(for\s+(?:{LONG}|{N}\s+{ROUND})|until\b)",
+        r"\1work in as-\2 rib \3",
         "Rib as for the back for 6 cm.",
     ),
     row(
@@ -170,12 +170,6 @@ DIVIDED: tuple[Synonym, ...] = (
         " ",
         "Work on these sts only for left side.",
         spelt_out=True,
-    ),
-    row(
-        "shorter|less|fewer",
-        rf"\buntil\s+(?:the\s+)?(?:(?:left|right)\s+)?(?:front|work|piece|armhole|it)\s+(?:is|measures)\s+({N})\s+rows?\s+(?:shorter|less|fewer)\s+than\s+{_LIKE_PART}",
-        r"until piece measures same as \2 to \3 less \1 rows",
-        "Work straight until front is 15 rows shorter than back to shoulder.",
     ),
     row(
         "less|fewer",

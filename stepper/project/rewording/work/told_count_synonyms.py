@@ -22,33 +22,36 @@ _DONE: Final = r"(?:\s+(?:is|has\s+been)\s+(?:worked|completed?|done|knitted|fin
 _BEHIND: Final = r"(?:(?:(?:at|by)\s+(?:the\s+)?end\s+of|on\s+completion\s+of|on\s+completing|after(?:\s+(?:working|completing|knitting|finishing))?|once|when)\s+)"
 _COUNT: Final = rf"({N}\s+{STS}){_LEFT}(?:\s+on\s+(?:the\s+|your\s+)?needles?)?"
 
-TOLD_COUNTS: tuple[Synonym, ...] = (
-    # --- after a row further up ---
+AFTER_ROWS: tuple[Synonym, ...] = (
     row(
         "after|end of|when|once|on completi",
         rf"((?:^|[.!;(\[]|,\s*(?:and\s+)?(?=after\b))\s*)(?:and\s+)?{_BEHIND}{_NUMBERED}{_DONE}\s*[:,=-]*\s*{_HAVE}{_COUNT}(?:\s*,\s*(?:and\s+)?(?=after\b)|{_STOP})",
         r"\1\3 after row \2. ",
-        "Rnds 1-2: Knit. After Rnd 2 you should have 20 sts.",
+        "After Rnd 2 you should have 20 sts.",
         again=True,
     ),
     row(
         "after|end of",
         rf"((?:^|[.!;(\[])\s*){_HAVE}{_COUNT}\s+(?:after|at\s+(?:the\s+)?end\s+of)\s+{_NUMBERED}{_STOP}",
         r"\1\2 after row \3",
-        "Rnds 1-2: Knit. 20 sts at the end of Rnd 2.",
+        "20 sts at the end of Rnd 2.",
     ),
     row(
         "count after|count at|sts after|sts at|stitches after|stitches at",
         rf"((?:^|[.!;(\[])\s*)(?:(?:st|stitch)\s+count|{STS})\s+(?:after|at\s+(?:the\s+)?end\s+of)\s+{_NUMBERED}\s*[:=-]+\s*({N})(?:\s+{STS})?{_LEFT}{_STOP}",
         r"\1\3 sts after row \2",
-        "Rnds 1-2: Knit. Stitch count after rnd 2: 20 sts.",
+        "Stitch count after rnd 2: 20 sts.",
     ),
+)  # fmt: skip
+"""The rows for a count of a row further up, tried before its number and the count are taken for a list."""
+
+TOLD_COUNTS: tuple[Synonym, ...] = (
     # --- on one needle ---
     row(
         "on n|on each of n",
-        rf"(\buntil\s+(?:there\s+are\s+|you\s+have\s+)?(?:only\s+)?{N}\s+{STS}{_LEFT})\s*[,;:(-]+\s*(?:with\s+|leaving\s+|and\s+)?(?={N}(?:\s+{STS}|\s+of\s+(?:them|these))?\s+on\s+(?:N|needle|ndl|each))",
+        rf"(\buntil\s+(?:there\s+are\s+|you\s+have\s+)?(?:only\s+)?{N}\s+{STS}{_LEFT})\s*[,;:(-]+\s*(?:with\s+|leaving\s+|and\s+)?(?={N}(?:\s+{STS}|\s+of\s+(?:them|these))?\s+on\s+(?:N|needle|ndl|each\s+of))",
         r"\1. ",
-        "Divide sts over 2 needles, 20 sts on needle 1, 20 sts on needle 2. Rep rnds 1 and 2 until 36 sts rem, with 18 on N2.",
+        "Rep rnds 1 and 2 until 36 sts rem, with 18 on N2.",
     ),
     row(
         "on n",
@@ -58,8 +61,8 @@ TOLD_COUNTS: tuple[Synonym, ...] = (
     ),
     # --- rows worked ---
     row(
-        "until|for",
-        rf"(\b(?:times(?:\s+more)?|more|once|twice))\s*,\s*(?:until\s+(?:there\s+are|you\s+have)|for)\s+({N}\s+{ROUND})(?:\s+(?:in|on)\s+(?:the\s+)?(?:heel\s+)?flap)?(?:\s+(?:in\s+(?:all|total)|altogether))?(?=\s*[.]|\s*$)",
+        "until",
+        rf"(\b(?:times(?:\s+more)?|more|once|twice))\s*,\s*until\s+(?:there\s+are|you\s+have)\s+({N}\s+{ROUND})(?:\s+(?:in|on)\s+(?:the\s+)?(?:heel\s+)?flap)?(?:\s+(?:in\s+(?:all|total)|altogether))?(?=\s*[.]|\s*$)",
         r"\1. \2",
         "Rep last 2 rows 13 times more, until there are 28 rows in the flap.",
     ),

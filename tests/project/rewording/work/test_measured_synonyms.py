@@ -98,7 +98,6 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
     [
         "Knit until yoke measures 8 cm from bottom of ribbing.",
         "Work until sleeve is same length as first sleeve.",
-        "Work in stockinette until back measures 14 cm along the armhole edge.",
         "Cont straight until sleeve measures 43 cm from beg, ending with same row of patt as on back before armhole shaping.",
         "Work even on these 20 sts for first side until they measure 3 cm and the rest 5 cm.",
         "Work in rib for 6 cm, dec every other st.",
