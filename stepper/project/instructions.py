@@ -461,8 +461,8 @@ class PrintedCount:
     """+1 if the line prints stitches gained (`8 sts inc'd`), -1 if stitches lost; 0 for a count."""
     sections: str = ""
     """What part it counts: `between` two markers, `each` section, the `gusset` or thumb, each of a `pair` of
-    parts that are all there is (front and back), each of the two `sides` of a neck, those on `needle 2`; `row 9` for
-    all stitches after the row of that printed number, worked further up; empty for all in hand."""
+    parts that are all there is (front and back), each of the two `sides` of a neck, those on `needle 2`;
+    `row 9` for all stitches after the row of that printed number, further up; empty for all in hand."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -145,7 +145,8 @@ def _check_after_row(number: int, place: Span, printed: int, needles: Needles) -
         )
     elif printed not in found:
         counts = " and ".join(map(str, dict.fromkeys(found)))
-        needles.report(place, f"the pattern prints {printed} stitches after row {number}; it leaves {counts}.")
+        told = f"the pattern prints {printed} stitches after row {number}; it leaves {counts}."
+        needles.report(place, told)
 
 
 def _picked_up_to(printed: int, place: Span, needles: Needles) -> bool:

@@ -28,11 +28,11 @@ _PLAIN = frozenset({"k"})
 
 
 def rib_below(needles: Needles) -> Template | None:
-    """Return the round of a rib that goes on over the plain round a yarn is begun with; None if there is none.
+    """Return the round of a rib that goes on over the plain one a yarn is begun with; None if there is none.
 
-    "With B, knit 1 rnd, then 1 rnd in rib", in the round: a plain round begins the new colour, so that no purls
-    of two colours show, and the rib goes on over it. Behind other plain rounds it is not said which stitches
-    are knitted. Source: common practice.
+    "With B, knit 1 rnd, then 1 rnd in rib", in the round: a plain round begins the new colour, so that no
+    purls of two colours show, and the rib goes on over it. Behind other plain rounds it is not said which
+    stitches are knitted. Source: common practice.
     """
     here = needles.drafts[needles.section.start :]
     if needles.flat or len(here) < _ROUNDS or here[-1].codes != _PLAIN:

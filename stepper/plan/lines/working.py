@@ -268,7 +268,7 @@ def _(instruction: WorkRounds, needles: Needles) -> None:
     going_on = instruction.manner in ("pattern", "rib") and instruction.edges is None
     needles.section.garter = instruction.manner == "garter" or (needles.section.garter and going_on)
     begin = len(needles.drafts)
-    # What a line works in a fabric of its own ("Purl 2 rounds") is none of the rounds it then works in pattern.
+    # Rounds that the line gives in a fabric of their own ("Purl 2 rounds") are none of those in pattern.
     continues = going_on and begin > needles.line.start and needles.line.named != begin
     shaped = continues and needles.drafts[needles.line.start].before != needles.count
     until_count = isinstance(instruction.duration, UntilCount)  # only shaping can reach another count

@@ -79,7 +79,7 @@ def _piece_of_sections(needles: Needles, piece: int) -> int:
 def _along_armhole(duration: UntilLength, needles: Needles, piece: int) -> int:
     """Return where an armhole edge begins: at the armhole, or in a piece worked downwards with the piece.
 
-    From the shoulder down nothing is bound off before the edge ends; short rows at the shoulder add no length.
+    From the shoulder down nothing is bound off before the edge ends, and short rows add no length.
     """
     armhole = stretch_named("armhole", needles, range(piece, len(needles.drafts)))
     begun = piece if armhole is None else armhole[0]

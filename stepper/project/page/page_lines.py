@@ -160,16 +160,16 @@ class PageLines:
         return pieces
 
     def _starred_joined(self, sentences: list[str]) -> list[str]:
-        """Join what stands between a star and "Rep from * once more.", where it reads as rounds worked again."""
+        """Join what stands between a star and "Rep from * once more.", if it reads as rounds worked again."""
         if not any(_AGAIN.match(one) for one in sentences):
             return sentences
         made: list[str] = []
         for one in sentences:
             made.append(one)
-            star = next((at for at in range(len(made) - 2, -1, -1) if made[at].lstrip().startswith("*")), None)
-            if _AGAIN.match(one) and star is not None:
-                joined = " ".join(made[star:])
-                made[star:] = [joined] if self.read(joined) is not None else made[star:]
+            stars = [at for at, text in enumerate(made[:-1]) if text.lstrip().startswith("*")]
+            if stars and _AGAIN.match(one):
+                joined = " ".join(made[stars[-1] :])
+                made[stars[-1] :] = [joined] if self.read(joined) is not None else made[stars[-1] :]
         return made
 
     def _clauses_of(self, sentence: str, row: int) -> list[Piece]:

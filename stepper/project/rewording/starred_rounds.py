@@ -1,7 +1,7 @@
 """Write rounds between stars as rounds and a repeat of the last of them. No I/O.
 
-"*Knit 1 rnd, purl 1 rnd; rep from * 3 times more" stars rounds as other rows star stitches. It becomes "Knit 1
-rnd. Purl 1 rnd. Rep last 2 rounds 3 times more", which is the same as long as each of its parts works a
+"*Knit 1 rnd, purl 1 rnd; rep from * 3 times more" stars rounds as other rows star stitches. It becomes "Knit
+1 rnd. Purl 1 rnd. Rep last 2 rounds 3 times more", which is the same as long as each of its parts works a
 number of rounds that is known, and all of it stands between the star and the repeat. Where a number differs
 by size, or anything else stands there, the line is left as it is. Source: common practice.
 """
@@ -19,21 +19,35 @@ _WORDS: Final = ("a", "one", "two", "three", "four", "five", "six", "seven", "ei
 _N: Final = rf"(?:\d{{1,2}}|{'|'.join(_WORDS)})"
 _ROUND: Final = r"(?:rounds?|rnds?|rows?)"
 _YARN: Final = r"(?:yarn\s+|colou?r\s+)?(?-i:MC|CC\d?|[A-Z])\b"
-_FABRIC: Final = r"(?:k\s?\d\s*,\s*p\s?\d\s+rib(?:bing)?|rib(?:bing)?|garter(?:\s+st(?:itch)?)?|(?:seed|moss)(?:\s+st(?:itch)?)?|st\.?\s?st|stockinette(?:\s+st(?:itch)?)?|stocking\s+st(?:itch)?|patt(?:ern)?)"
+_FABRIC: Final = (
+    r"(?:k\s?\d\s*,\s*p\s?\d\s+rib(?:bing)?|rib(?:bing)?|(?:garter|seed|moss)(?:\s+st(?:itch)?)?|st\.?\s?st"
+    r"|(?:stockinette|stocking)(?:\s+st(?:itch)?)?|patt(?:ern)?)"
+)
 _PART: Final = regex(
-    rf"(?:(?P<yarn>(?:with|in|using)\s+{_YARN})\s*,?\s+)?(?:(?P<verb>knit\b|purl\b|work\b|rib\b|k|p)\s*)?(?P<number>{_N})\s+{_ROUND}\b"
-    rf"(?P<manner>\s+(?:in\s+)?{_FABRIC})?(?:\s+(?P<behind>(?:with|in|using)\s+{_YARN}))?",
+    rf"(?:(?P<yarn>(?:with|in|using)\s+{_YARN})\s*,?\s+)?(?:(?P<verb>knit\b|purl\b|work\b|rib\b|k|p)\s*)?"
+    rf"(?P<number>{_N})\s+{_ROUND}\b(?P<manner>\s+(?:in\s+)?{_FABRIC})?"
+    rf"(?:\s+(?P<behind>(?:with|in|using)\s+{_YARN}))?",
     re.I,
 )
 _JOINT: Final = regex(r"\s*(?:[,;.]\s*(?:(?:and|then)\s+)*|\s(?:and\s+)?(?:then\s+)?)", re.I)
+_ALL: Final = r"(?:in\s+(?:all|total)|altogether|total)"
 _TIMES: Final = (
-    rf"(?P<times>once(?:\s+more)?|twice(?:\s+more)?|(?:another\s+)?{_N}\s+(?:more\s+)?times(?:\s+more)?(?:\s+(?:in\s+(?:all|total)|altogether|total))?|a\s+total\s+of\s+{_N}\s+times"
-    r"|until\s+[^*;]*)"
+    rf"(?P<times>once(?:\s+more)?|twice(?:\s+more)?|a\s+total\s+of\s+{_N}\s+times|until\s+[^*;]*"
+    rf"|(?:another\s+)?{_N}\s+(?:more\s+)?times(?:\s+more)?(?:\s+{_ALL})?)"
 )
-_REPEAT: Final = regex(rf"\s*[;,.]?\s*(?:and\s+)?rep(?:eat)?\.?\s+(?:from\s+)?\*(?:\s*(?:to|-)\s*\*)?\s*,?\s*{_TIMES}", re.I)
-_CLOSED: Final = regex(rf"\s*[.;,]?\s*[*)\]]\s*,?\s*(?:(?:rep(?:eat)?|work)(?:ed|ing)?\s+(?:from\s+|between\s+)?(?:\*\s*(?:-|to|and)\s*\*|these)\s*,?\s*)?(?P<times>{_N}\s+times(?:\s+(?:in\s+(?:all|total)|altogether|total))?|twice|a\s+total\s+of\s+{_N}\s+times)", re.I)
+_FROM: Final = r"(?:rep(?:eat)?|work)(?:ed|ing)?\.?\s+(?:from\s+|between\s+)?"
+_REPEAT: Final = regex(
+    rf"\s*[;,.]?\s*(?:and\s+)?rep(?:eat)?\.?\s+(?:from\s+)?\*(?:\s*(?:to|-)\s*\*)?\s*,?\s*{_TIMES}", re.I
+)
+_CLOSED: Final = regex(
+    rf"\s*[.;,]?\s*[*)\]]\s*,?\s*(?:{_FROM}(?:\*\s*(?:-|to|and)\s*\*|these)\s*,?\s*)?"
+    rf"(?P<times>{_N}\s+times(?:\s+{_ALL})?|twice|a\s+total\s+of\s+{_N}\s+times)",
+    re.I,
+)
 _END: Final = regex(r"\s*[.;]?\s*$|\s*[.;]\s+(?=[A-Z])")
-_START: Final = regex(r"(?:^\s*|[.:;]\s*)[*(\[]\s*(?=(?:with|in|using|knit|purl|work|rib|[kp](?=\d|\s))\b|[kp]\d)", re.I)
+_START: Final = regex(
+    r"(?:^\s*|[.:;]\s*)[*(\[]\s*(?=(?:with|in|using|knit|purl|work|rib|[kp](?=\d|\s))\b|[kp]\d)", re.I
+)
 _MOST: Final = 8
 """Parts between two stars."""
 
@@ -68,7 +82,7 @@ _ANY: Final = regex(rf"[*(\[][^*]*\b{_N}\s+{_ROUND}\b", re.I)
 
 
 def _parts(text: str, at: int) -> list[re.Match[str]]:
-    """Return the parts from a place on, each of which works a number of rounds; empty if there is one at most."""
+    """Return the parts from a place on, each of which works a number of rounds."""
     parts: list[re.Match[str]] = []
     while len(parts) < _MOST:
         joint = _JOINT.match(text, at) if parts else None

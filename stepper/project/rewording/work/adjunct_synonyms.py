@@ -108,7 +108,7 @@ ADJUNCTS: tuple[Synonym, ...] = (
     # --- beside the rows of a pattern ---
     said_row_behind(
         "between",
-        rf"(^\s*(?:cont(?:inue)?|work)\s+(?:even\s+)?in\s+patt(?:ern)?\s+as\s+(?:set|est(?:ablished)?))\s*,\s*(?P<said>(?:working|keeping)\s+(?:next\s+(?:row|rnd|round)\s+of\s+)?(?:the\s+)?(?:[a-z]+\s+){{1,3}}?(?:panel|cable|chart|lace|pattern|motif)s?(?:\s+[a-z0-9])?\s+between\s+(?:the\s+)?markers?(?:\s+and\s+[a-z. ]{{3,20}}?\s+(?:at|on)\s+(?:each|either)\s+side)?)\s*,(?=\s+(?:until|for)\b)",
+        r"(^\s*(?:cont(?:inue)?|work)\s+(?:even\s+)?in\s+patt(?:ern)?\s+as\s+(?:set|est(?:ablished)?))\s*,\s*(?P<said>(?:working|keeping)\s+(?:next\s+(?:row|rnd|round)\s+of\s+)?(?:the\s+)?(?:[a-z]+\s+){1,3}?(?:panel|cable|chart|lace|pattern|motif)s?(?:\s+[a-z0-9])?\s+between\s+(?:the\s+)?markers?(?:\s+and\s+[a-z. ]{3,20}?\s+(?:at|on)\s+(?:each|either)\s+side)?)\s*,(?=\s+(?:until|for)\b)",
         "Cont in pattern as set, working next row of cable panel between markers and st st at each side, until piece measures 20 cm.",
     ),
     said_row_behind(
@@ -131,7 +131,7 @@ ADJUNCTS: tuple[Synonym, ...] = (
     ),
     row(
         "rep them|repeat them",
-        rf"(^\s*|[.;]\s+)rep(?:eat)?\s+them\s+(?=until\b|for\b)",
+        r"(^\s*|[.;]\s+)rep(?:eat)?\s+them\s+(?=until\b|for\b)",
         r"\1rep these rows ",
         "Repeat them until work measures 10 cm.",
     ),

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.craft.stitch_patterns import KNOWN, RIB
 from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 
 _START: Final = r"(^\s*|[.;]\s+)"
