@@ -51,7 +51,7 @@ ADJUNCTS: tuple[Synonym, ...] = (
     ),
     said_row(
         "chart",
-        rf"^\s*(?P<said>(?:when|once|after)\s+{_CHART_DONE})\s*,\s*(?=[a-z])",
+        rf"^\s*(?P<said>(?:when|once|after)\s+{_CHART_DONE})\s*,\s*(?=[a-z\d])",
         "When Chart A is complete, break CC.",
     ),
     said_row(
@@ -90,6 +90,14 @@ ADJUNCTS: tuple[Synonym, ...] = (
         r"\1work in pattern to end",
         "Rnd 1: N1: Work Lace Rib as set; N2: Knit.",
     ),
+    said_row_behind(
+        "of the",
+        rf"(\brep(?:eat)?\s+(?:the\s+)?(?:last\s+)?{N}\s+{ROUND})\s+(?P<said>of\s+the\s+(?:rib(?:bing)?|patt(?:ern)?|border|cuff))(?=\s+(?:until|for)\b)",
+        "Rep last 2 rows of the rib until cuff measures 5 cm.",
+    ),
+    row("deep", rf"(\buntil\s+(?:the\s+)?(?:rib|ribbing|cuff|hem|border|brim|band|neckband|collar|welt|yoke)\s+(?:is|measures)\s+{LONG})\s+deep\b", r"\1", "Rep last 2 rows until the cuff is 5 cm deep."),
+    row("pattern row|patt row|pattern rnd|patt rnd|pattern round", r"(\bending\s+(?:with|after|on)\s+)(?:a\s+)?patt(?:ern)?\s+(row|rnd|round)\s+(?=\d)", r"\1\2 ", "Rep rows 1-8 until piece measures 10 cm, ending with pattern row 8."),
+    row("and then every|and then on every", r"(\bnext\s+(?:row|rnd|round))\s+and\s+then\s+(?=(?:on\s+)?every\b)", r"\1, then ", "Inc 1 st at each end of next row and then every foll 6th row 8 times more."),
     # --- what the rows just written are ---
     row(
         "set the",

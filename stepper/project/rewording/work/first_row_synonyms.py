@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import LONG, ROUND, N, Synonym, row
 
 _START: Final = r"(^\s*|[.;]\s+)"
 _BEGUN: Final = r"(?:beg(?:in(?:ning)?)?|start(?:ing)?|commenc(?:e|ing))\.?\s+(?:with|on|at)\s+(?:an?\s+|the\s+)?"
@@ -54,6 +54,12 @@ FIRST_ROWS: tuple[Synonym, ...] = (
         rf"{_START}(?:now\s+|then\s+)?(?:begin|start|commence)\s+(?:working\s+)?(?:(?:in|with)\s+)?(?:the\s+)?{_OWN}\s*,?\s+(?:with|on|at|from)\s+(?:R|(?:row|rnd|round)\s+)(\d+){_AND}(?:work|cont(?:inue)?|knit)\s+(?:even\s+|straight\s+)?{_LASTS}",
         r"\1work rows \4 on of \2\3 \5",
         "Begin Moss Rib with Row 1 and work for 10 rows.",
+    ),
+    row(
+        "with row|with rnd|with round",
+        rf"{_START}(?:begin|start)\s+(?:with|on|at)\s+(?:row|rnd|round)\s+(\d+)\s+of\s+(?:the\s+)?{_OWN}{_AND}work\s+(?:for\s+)?({N}\s+{ROUND}|{LONG})(?=\s*[.,;]|\s*$)",
+        r"\1work rows \2 on of \3\4 for \5",
+        "Begin with Row 3 of Eyelet Rib and work 10 rows.",
     ),
     row(
         "rows ",
@@ -101,7 +107,7 @@ FIRST_ROWS: tuple[Synonym, ...] = (
     ),
     row(
         "alternat",
-        rf"{_START}(?:(?:work|cont(?:inue)?|go\s+on)\s+(?:in\s+(?:this|the\s+same)\s+(?:way|manner)\s*,?\s+)?)?alternat(?:e|ing)\s+({_ROWS})\s*,?\s+(?=until\b)",
+        rf"{_START}(?:(?:work|cont(?:inue)?|go\s+on)\s+(?:to\s+|in\s+(?:this|the\s+same)\s+(?:way|manner)\s*,?\s+)?)?alternat(?:e|ing)\s+({_ROWS})\s*,?\s+(?=until\b)",
         r"\1rep \2 ",
         "Alternate Rnds 1 and 2 until 40 sts rem.",
     ),

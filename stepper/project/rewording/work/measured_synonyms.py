@@ -61,6 +61,7 @@ AS_LONG: tuple[Synonym, ...] = (
         "Work as for the back until you are 6 rows short of the shoulder shaping.",
     ),
     # --- along the edge of an armhole ---
+    row("armhole edge", rf"\buntil\s+(?:the\s+)?armhole\s+edge\s+(?:is|measures)\s+({LONG})(?:\s+long)?{_STOP}", r"until piece measures \1 from armhole edge", "Work in st st until the armhole edge measures 18 cm."),
     row(
         "armhole",
         rf"(\buntil\s+(?:the\s+)?(?:piece|work|it|back|front|body)\s+(?:is|measures)\s+{LONG})(?:\s+long)?\s*,?\s+(?:(?:measured|measuring)\s+)?(?:straight\s+)?(?:(?:down|up)\s+)?(?:along|at|on|down|up)\s+(?:the\s+)?armhole(?:\s+edge)?{_STOP}",
