@@ -130,7 +130,6 @@ SILENT_THERE = {
     "Graft the stitches with your tapestry needle.": ("stitches",),
     # A total is one of the readings of the bare number; a count holds where a repeat ends, whether "until" says so or not.
     "Repeat these 2 rows 14 more times: 30 rows total.": ("total",),
-    "Repeat the last 2 rnds three times more, for 8 rnds altogether.": ("altogether",),
     "Work rows 1 and 2 4 times in total, until you have 18 sts.": ("until",),
     "Rep last 2 rnds until there are 28 sts on each needle, 56 altogether.": ("altogether",),
     # "Until measures same as back to shoulder" is of the piece; "as for back" is worked; rounds in stockinette are every round.

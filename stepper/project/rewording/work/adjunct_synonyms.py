@@ -86,7 +86,7 @@ ADJUNCTS: tuple[Synonym, ...] = (
     row("slip ", r"\bslip\s{2,}(?=(?:st|stitch)\s+from\s+needle)", "slip 1 ", "Knit 1 rnd, slipping the last st of N1 to N2 at the end of the instep."),
     row(
         "as set|as est",
-        rf"((?:^|[:;.])\s*(?:on\s+)?(?:N|needle\s*)\d\s*:\s*)(?:work\s+)?(?:in\s+)?(?:the\s+)?{_OWN}\s+as\s+(?:set|est(?:ablished)?)(?=\s*[.;]|\s*$)",
+        rf"((?:^|[:;.])\s*(?:on\s+)?(?:N|needle\s*)\d\s*:\s*)work\s+(?P<said>(?:in\s+)?(?:the\s+)?{_OWN}\s+as\s+(?:set|est(?:ablished)?))(?=\s*[.;]|\s*$)",
         r"\1work in pattern to end",
         "Rnd 1: N1: Work Lace Rib as set; N2: Knit.",
     ),
