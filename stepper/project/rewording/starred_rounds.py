@@ -78,7 +78,7 @@ def write_starred_rounds(line: Reworded) -> Reworded:
     return _written(line, start, parts, f"Rep last {number} rounds {often}", found.end())
 
 
-_ANY: Final = regex(rf"[*(\[][^*]*\b{_N}\s+{_ROUND}\b", re.I)
+_ANY: Final = regex(rf"\b{_N}\s+{_ROUND}\b", re.I)
 
 
 def _parts(text: str, at: int) -> list[re.Match[str]]:
