@@ -67,7 +67,7 @@ _RUN_IN = regex(
 _ENDS_AS_NAME = regex(rf".*\b{NAME_ENDS}{NUMBERED}", re.I)
 _ONE_ROW = regex(r"\W*(?:[kp]\s?\d|[kp]\b|knit\b|purl\b|sl\b|slip\b|yo\b|ssk\b|k2tog\b|[*(\[])", re.I)
 _NO_COLON = regex(
-    r"^(?P<head>\s*(?:(?:row|rnd|round)\s+1|(?:1st|first)\s+(?:row|rnd|round))(?:\s*\([rw]s\))?)\s"
+    r"^(?P<head>\s*(?:(?:row|rnd|round|(?-i:R))\s?1|(?:1st|first)\s+(?:row|rnd|round))(?:\s*\([rw]s\))?)\s"
     rf"(?!\s*\([rw]s\b)(?={_ONE_ROW.pattern})",
     re.I,
 )
@@ -85,7 +85,9 @@ _OPEN_WIDTH = regex(
 _WIDTH_ALONE = regex(rf"\(\s*(?:(?:worked\s+)?over\s+(?:an?\s+)?)?{ANY_WIDTH}\s*", re.I)
 """What a pattern needs, in a row of its own below the name: "(multiple of 4 sts plus 2)"."""
 _FIRST = regex(
-    r"\W*(?:(?:(?:row|rnd|round)/)?(?:row|rnd|round)s?\s+1\b(?!\d)|(?:1st|first)\s+(?:row|rnd|round)\b)", re.I
+    r"\W*(?:[rw]s\W+)?(?:(?:(?:row|rnd|round)/)?(?:row|rnd|round)s?\.?\s*(?:#|no\.)?\s*1\b(?!\d)"
+    r"|(?:1st|first)\s+(?:row|rnd|round)\b|r\s?1\b(?=\W))",
+    re.I,
 )
 """The head of the first row of a pattern."""
 _ONLY = regex(

@@ -114,7 +114,11 @@ def context_plans(entry: Entry) -> tuple[Plan, ...]:
 @lru_cache(maxsize=4096)
 def verdict(name: str) -> Verdict:
     """Say what the program makes of an entry."""
-    entry = entries()[name]
+    return judge(entries()[name])
+
+
+def judge(entry: Entry) -> Verdict:
+    """Say what the program makes of an entry, be it of the corpus or made of one."""
     contexts = context_plans(entry)
     lines = entry.before + entry.printed + entry.after
     text, places = text_of(lines, entry.sizes, entry.units, entry.own)

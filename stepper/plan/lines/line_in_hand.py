@@ -105,7 +105,7 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
 def _calls_a_round_row(line: Line, needles: Needles) -> bool:
     """Return whether a line may say "row" for a round: no side is named, and the work is closed before it."""
     drafts = needles.drafts
-    if needles.flat or line.side or needles.held or not drafts or not drafts[-1].before:
+    if needles.flat or line.side or needles.held or not drafts or not (drafts[-1].before or needles.joined):
         return False
     phrases = [sentence for sentence in line.sentences if isinstance(sentence, Phrase)]
     elements = [one for phrase in phrases for one in phrase.elements]

@@ -141,6 +141,8 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
     elif block[0].label:
         _fill_before(order, block[0], needles)
     turns = any(turns_midway(line) for line in block)
+    if needles.joined and needles.drafts and not needles.drafts[-1].before:
+        needles.section.rows_are_rounds = not any(line.side for line in block)
     begin = len(needles.drafts)
     spread: dict[int, tuple[Template, ...]] = {}
     label = block[0].label
@@ -149,7 +151,8 @@ def work_numbered(block: list[Line], needles: Needles) -> None:
         if label and line is block[0]:
             needles.section.label, label = label, None
         begin_line(line, needles)
-        needles.line.turns_back = number + 1 in order and order[number + 1].rows
+        turns_back = number + 1 in order and order[number + 1].rows
+        needles.line.turns_back = turns_back and not needles.section.rows_are_rounds
         if number == min(line.numbers, default=number):
             needles.remarks.extend(line.said)
         alone = len(line.numbers) == 1 and not line.every

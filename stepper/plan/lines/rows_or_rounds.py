@@ -18,6 +18,8 @@ from stepper.project.stitchwork import Across, PickUp, Work
 from stepper.regex import regex
 
 _ROWS = regex(r"(?<!short )(?<!short-)\brows?\b(?!\s+below)|\b[RW]S\b|\b(?:right|wrong)\s+side\b", re.I)
+_R = regex(r"\s*[Rr]\s?\d")
+"""The head of a row or a round, as the work goes: "R1:"."""
 _ROUNDS = regex(
     r"\b(?:rnds?|rounds?|around|bor|dpns?|double[- ]pointed)\b|\bNeedles?\s+1\b|\bN1\b|"
     r"\bjoin(?:ed|ing)?\b(?!\s+(?:the\s+|new\s+)?(?:yarn|MC|CC|[A-Z]\b))",
@@ -60,6 +62,7 @@ def settle_rows(line: Line, section: Section, needles: Needles) -> None:
     rounds_follow = any(rounds for _, rounds in follow)
     # Stitches are picked up with the right side facing for a neckband in the round as for a band in rows.
     here, _ = _words(_FACING.sub("", line.text) if rounds_follow else line.text)
+    here = here or (says_neither(line) and not rounds_follow)
     if here or (not rounds_follow and any(rows for rows, _ in follow)):
         needles.free = True
         purled_first = _PURL_FIRST.search(line.text) and after and _RIGHT_NEXT.search(after[0])
@@ -111,6 +114,11 @@ def _takes_back(line: Line) -> bool:
         if isinstance(sentence, Phrase)
         for one in sentence.elements
     )
+
+
+def says_neither(line: Line) -> bool:
+    """Return whether the head of a line stands for a row as well as for a round: "R1:"."""
+    return _R.match(line.text) is not None
 
 
 def speaks_of_rows(line: Line) -> bool:

@@ -28,7 +28,7 @@ from stepper.plan.lines.pattern_definitions import (
     defined_name,
     told_in_a_row,
 )
-from stepper.plan.lines.rows_or_rounds import settle_rows
+from stepper.plan.lines.rows_or_rounds import says_neither, settle_rows
 from stepper.plan.lines.techniques import is_technique, keep_technique
 from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles
@@ -73,6 +73,8 @@ def _work_lines(block: list[Line], section: Section, needles: Needles) -> None:
         if defined:
             define_pattern(defined, block, needles)
         else:
+            if says_neither(first):
+                settle_rows(first, section, needles)
             work_numbered(block, needles)
         return
     if needles.section.defined and closes_definition(first, needles):

@@ -31,6 +31,8 @@ class SectionInHand:
     """The fabric it names; on another needle the rounds may be in a different one."""
     own_yarn_again: bool = False
     """Whether another yarn was broken, so that the next round has to say that it is worked in this one."""
+    rows_are_rounds: bool = False
+    """Whether its page calls rounds rows: one stood right behind the cast-on that was joined."""
     ridge_told: bool = False
     """Whether it was told that a shaped row comes on the other side than its stitches are for."""
     label: str | None = None

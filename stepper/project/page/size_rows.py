@@ -12,6 +12,7 @@ from collections.abc import Sequence
 
 from stepper.project.rewording.reword import put_words
 from stepper.project.rewording.reworded import as_printed
+from stepper.project.rewording.signs.list_forms import write_in_one_bracket
 from stepper.project.rewording.signs.mixed_list_synonyms import MIXED_LISTS
 from stepper.project.rewording.signs.size_lists import write_lists_plainly
 from stepper.records import dataclass
@@ -186,7 +187,7 @@ def _lists_of(rows: Sequence[str]) -> Counter[int]:
 
 def _in_one_bracket(row: str) -> str:
     """Return a row whose lists stand in one bracket each: "64 (68-72) 76 sts" is "64 (68, 72, 76) sts"."""
-    line = write_lists_plainly(as_printed(row.replace("\u2013", "-")))
+    line = write_lists_plainly(write_in_one_bracket(as_printed(row.replace("\u2013", "-"))))
     for other in MIXED_LISTS:
         for _ in range(row.count("(") if other.again and ")" in row else 1):
             line = put_words(line, other)

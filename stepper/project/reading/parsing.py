@@ -40,7 +40,7 @@ _HEAD = regex(
 _LABEL = regex(r"^\s*((?:\d\s?[x/]\s?\d\s+(?=rib))?[^\W\d_][^:.*\[\]]{0,48}?)\s*:\s*", re.I)
 _NEEDLE = regex(r"(?:on\s+)?(?:N|needles?\s*|ndls?\.?\s*)\d[\d\s,&and]*|each\s+needle", re.I)
 """A needle of a sock, which is not the name of a line: "N1:", "Needles 1 and 3:"."""
-_LABEL_SIDE = regex(r"\s*\(?\b([rw])s\)?$|\s*\(\s*(r|w)(?:ight|rong)\s+side\s*\)$", re.I)
+_LABEL_SIDE = regex(r"\s*[,-]?\s*\(?\b([rw])s\)?$|\s*\(\s*(r|w)(?:ight|rong)\s+side\s*\)$", re.I)
 NOTE = regex(r"^\s*note\s*:\s*", re.I)
 
 _EXPECTED = {
@@ -138,25 +138,31 @@ def understood(plain: str, *, spoken: bool = True) -> Understood:
     if not isinstance(outcome, Stopped) and not _STOP_IN_ROWS.search(plain):
         return first
     # Loaded here: a line that reads as it is written needs none of the sixty tables of other wordings.
-    from stepper.project.rewording.reword import talks
+    from stepper.project.rewording.reword import talks, undress
 
-    found = _in_other_words(plain, first, spoken=False)
-    if not isinstance(found.outcome, Stopped) or not spoken or not talks(plain):
-        return found
-    told = _in_other_words(plain, first, spoken=True)
-    return found if isinstance(told.outcome, Stopped) else told
+    manners = [False, True] if undress(plain).text != plain else [False]
+    if _BARE_HEAD.match(plain):
+        manners.reverse()  # "R1" is neither a row nor a round, which other tables make a row of it
+    found = first
+    for talked in [False, True] if spoken and talks(plain) else [False]:
+        for undressed in manners:
+            other = _in_other_words(plain, first, spoken=talked, undressed=undressed)
+            if not isinstance(other.outcome, Stopped):
+                return other
+            found = other if found is first else found
+    return found
 
 
-def _in_other_words(plain: str, first: Understood, *, spoken: bool) -> Understood:
+def _in_other_words(plain: str, first: Understood, *, spoken: bool, undressed: bool = False) -> Understood:
     """Read a line reworded, with signs for the yarns it calls by a colour, or else without."""
     from stepper.project.rewording.reword import reword
 
-    made = reword(plain, spoken=spoken)
+    made = reword(plain, spoken=spoken, undressed=undressed)
     if made.yarns:
         signed = _as_recast(plain, first, made)
         if not isinstance(signed.outcome, Stopped):
             return signed
-        made = reword(plain, signed=False, spoken=spoken)
+        made = reword(plain, signed=False, spoken=spoken, undressed=undressed)
     return _as_recast(plain, first, made)
 
 
@@ -184,9 +190,16 @@ def _as_recast(plain: str, first: Understood, made: Reworded) -> Understood:
     return Understood(first.label, first.side, first.start, found, first.reworded)
 
 
+_BARE_HEAD = regex(r"(?:(?-i:R|Rw)|rows?|rnds?|rounds?)\s?\.?#?\d", re.I)
+"""The number of a row, which is no name: "R1", "Row1"."""
+
+
 def _labelled(label: str | None, plain: str, start: int) -> Stopped | None:
     """Stop at a label that is an instruction: `Decrease round, every 4th round:`."""
     words = label_instructs(label) if label else ""
+    if label and _BARE_HEAD.match(label):
+        told = f'"{label}" is read as the name of its line, and numbers a row.'
+        return Stopped(0 - start, label, None, told, 'Write "Row 1: ..." or "Rnd 1: ...".')
     if not words or label is None:
         return None
     at = max(0, plain.lower().find(words.lower()))

@@ -25,7 +25,9 @@ from stepper.project.rewording.remarks.stated_synonyms import STATED_FACTS
 from stepper.project.rewording.reworded import Reworded, as_printed
 from stepper.project.rewording.second_look import SECOND_LOOK
 from stepper.project.rewording.signs.colour_counts import write_colour_counts
+from stepper.project.rewording.signs.list_forms import write_in_one_bracket
 from stepper.project.rewording.signs.page_row_synonyms import SPLIT_HEADS
+from stepper.project.rewording.signs.plain_signs import HEAD_SIGNS, PLAIN_SIGNS
 from stepper.project.rewording.signs.size_lists import write_lists_plainly
 from stepper.project.rewording.starred_rounds import write_starred_rounds
 from stepper.project.rewording.style.spoken_synonyms import SPOKEN
@@ -51,7 +53,7 @@ _HEAD_NAME = regex(
 
 
 @lru_cache(maxsize=1024)
-def reword(plain: str, *, signed: bool = True, spoken: bool = False) -> Reworded:
+def reword(plain: str, *, signed: bool = True, spoken: bool = False, undressed: bool = False) -> Reworded:
     """Put a line into the grammar's words.
 
     Args:
@@ -59,8 +61,9 @@ def reword(plain: str, *, signed: bool = True, spoken: bool = False) -> Reworded
         signed: Whether signs are put for the yarns that it calls by a colour.
         spoken: Whether talk is taken out of it first, and counts and repeats told in the second person are
             put as they are printed elsewhere.
+        undressed: Whether its signs are first put as most pages have them.
     """
-    printed = write_lists_plainly(as_printed(plain))
+    printed = write_lists_plainly(undress(plain) if undressed else as_printed(plain))
     for head in SPLIT_HEADS:
         printed = put_words(printed, head) if ":" in plain else printed
     if spoken:
@@ -81,6 +84,12 @@ def reword(plain: str, *, signed: bool = True, spoken: bool = False) -> Reworded
     if not yarns:
         return made
     return replace(made, yarns=yarns, kept=tuple(printed_again(words, yarns) for words in made.kept))
+
+
+@lru_cache(maxsize=1024)
+def undress(plain: str) -> Reworded:
+    """Return a line with its signs as most pages have them: heads, lists, stars, what is before a count."""
+    return _by_rows(write_in_one_bracket(_by_rows(as_printed(plain), HEAD_SIGNS)), PLAIN_SIGNS)
 
 
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
@@ -104,6 +113,8 @@ def _by_rows(line: Reworded, rows: tuple[Synonym, ...]) -> Reworded:
     for synonym in rows:
         if any(piece in low for piece in synonym.has):
             line = put_words(line, synonym)
+            while synonym.again and line.text.lower() != low:
+                low, line = line.text.lower(), put_words(line, synonym)
             low = line.text.lower()
     return line
 

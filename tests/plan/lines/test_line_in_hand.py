@@ -86,6 +86,14 @@ def test_a_row_behind_rounds_that_are_closed_is_a_round_and_that_is_told() -> No
     assert "speaks of a row: taken as a round" in plan.warnings[0].text
 
 
+def test_a_row_right_behind_the_join_is_a_round_and_that_is_told() -> None:
+    """Knitted to and fro behind "Join in the round", the first rib of a hat came out in rows and nothing showed it."""
+    work = "Cast on 48 sts. Join in the round.\nRow 1: *K2, p2; rep from * to end.\nRow 2: *K2, p2; rep from * to end.\nKnit 3 rounds."
+    plan = plan_of(project(work, sizes="one", size="one"))
+    assert [round_.flat for round_ in plan.rounds] == [False] * 6
+    assert "speaks of a row: taken as a round" in plan.warnings[0].text
+
+
 @pytest.mark.parametrize(
     "rows", ["Row 1: Knit.\nRow 2: Purl.", "Next row: Knit.\nNext row (WS): Purl.", "Next row: BO 4, k to end.\nNext row: BO 4, p to end."]
 )

@@ -43,6 +43,22 @@ def test_a_piece_that_is_joined_or_speaks_of_rounds_stays_in_the_round(work: str
     assert not any(round_.flat for round_ in plan_of(project(f"{work}\nBind off.")).rounds)
 
 
+@pytest.mark.parametrize(
+    ("work", "flat"),
+    [
+        ("Cast on 20 sts.\nR1: Knit.\nR2: Purl.", True),
+        ("Cast on 20 sts. Join in the round.\nR1: Knit.\nR2: Purl.", False),
+        ("Cast on 20 sts.\nR1: *K2, p2; rep from * around.\nR2: Purl.", False),
+        ("Cast on 20 sts. Work flat.\nR1 (RS): Knit.\nR2 (WS): Purl.", True),
+    ],
+)
+def test_a_head_of_one_letter_is_a_row_or_a_round_as_the_work_goes(work: str, *, flat: bool) -> None:
+    """ "R1" stands for both: as a mere name its rows had no number, and a piece in rows was worked around."""
+    plan = plan_of(project(work, sizes="one", size="one"))
+    assert [round_.flat for round_ in plan.rounds[1:]] == [flat] * 2
+    assert plan.warnings == ()
+
+
 def test_a_single_purled_row_before_a_right_side_row_is_of_the_wrong_side() -> None:
     """Purled on the right side it would be a ridge that nobody printed."""
     plan = plan_of(project("Cast on 20 sts.\nPurl 1 row.\nDec row (RS): K1, k2tog, k to end.\nBind off."))

@@ -144,7 +144,7 @@ _STITCHES: tuple[Synonym, ...] = (
     row("k|p", r"\b([kp])\.\s*(?=\d|to\b)", r"\1 ", "*K. 2, p. 2; rep from * to end."),
     row(
         "k|p",
-        r"(?<![\w./-])(\d+)\s?([kp])\b\.?(?=\s*[,;)*]|\s*\.|\s*$)",
+        r"(?<![\w./-])(\d+)\s?([kp])\b\.?(?=\s*[,;)\]*]|\s*\.|\s*$)",
         r"\2\1",
         "1k, 2p, k to end.",
     ),
