@@ -70,12 +70,9 @@ def pages(seed: str, files: list[str]) -> None:
         compared = compare_pages(text, dress_page(text, manners, f"{seed} {file}"))
         lines, still = lines + compared.before, still + compared.alike
         print(f"{compared.alike:4} of {compared.before:4}  {file}  {', '.join(f'{one.kind}: {one.name}' for one in manners)}", flush=True)
-        for one in compared.lost:
-            print("    lost ", one)
-        for one in compared.unread:
-            print("    not read ", one)
-        for one in compared.new:
-            print("    other", one)
+        for told, lines_of in (("lost", compared.lost), ("read otherwise", compared.new), ("part", compared.parts)):
+            for one in lines_of:
+                print(f"    {told}: {one}")
     print(f"all: {still} of {lines} alike ({still / max(1, lines):.3f})")
 
 

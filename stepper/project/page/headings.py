@@ -82,7 +82,7 @@ _CLUTTER = regex(
     r"|(?:made\s+with\s+love\W+)?tag\s+(?:us|me|your\s+\w+)(?:\s+(?:with\s+)?[#@]\w+|\s+on\s+[a-z]+)?\W*"
     r"|(?:made|knitted)\s+with\s+love\W*"
     r"|(?-i:[A-Z]{3,}\s+[A-Z]{3,})\s+(?:knits\s+and|lives|designs|teaches)\b[^;:*\d]{0,160}"
-    r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•\s]{3,})$",
+    r"|(?:©|\(c\)|copyright\b).*|all\s+rights\s+reserved.*|[-=_*~·•/\\#+^:|<>\s]{3,})$",
     re.I,
 )
 _TOLD_BELOW = regex(
@@ -225,9 +225,18 @@ def fabric_part(row: str, below: str) -> Heading | None:
     return Heading(kind="part", name=plain.rstrip(": ").lower())
 
 
+_SIGNS = "*_#•~=|<>–—·«» "
+"""Signs about a heading that are never part of it."""
+_SET_OFF = regex(
+    r"^(?:[-/\\+^:.]{2,}|[/\\](?=\s)|-\s(?=.*\s-$))|(?:(?:\s|\b)[-/\\+^.]{2,}|(?:\s|^):{2,}|\s[-/\\])$"
+)
+"""What else sets a heading off: "--- YOKE ---", "////// BODY", "YOKE ------", "[SLEEVES]"."""
+
+
 def _undressed(row: str) -> str:
     """Strip the decoration from a heading: stars and rules, its number, letters set wide."""
-    plain = " ".join(row.split()).strip("*_#•~=|<>–— ")
+    plain = _SET_OFF.sub("", " ".join(row.split()).strip(_SIGNS)).strip(_SIGNS)
+    plain = plain[1:-1] if re.fullmatch(r"\[[^\[\]]+\]", plain) else plain
     if re.fullmatch(r"(?:[A-Z] ){3,}[A-Z]", plain):
         plain = plain.replace(" ", "")
     plain = _NUMBERED.sub("", plain)

@@ -29,6 +29,7 @@ from stepper.project.page.sorting import Sorter, names_a_shaping
 from stepper.project.reading.wording import Words
 from stepper.project.stripes.stripe_sequences import StripeSequences
 from stepper.records import dataclass
+from stepper.regex import regex
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -70,7 +71,7 @@ def take_apart(text: str) -> Pasted:
         The pieces, with the title and sizes. Always: the pieces put together are the text, white space aside;
         each is a line, a note, or front matter of a named kind.
     """
-    printed = [" ".join(writable(row).split()) for row in text.splitlines()]
+    printed = [" ".join(_closed_up(writable(row)).split()) for row in text.splitlines()]
     rows, origins = set_headings_apart(printed)
     found = sizes_of(rows)
     sizes = found.names or tuple(str(number) for number in range(1, found.number + 1))
@@ -96,6 +97,15 @@ def take_apart(text: str) -> Pasted:
         text=_running(sorted([*told, *doubtful], key=lambda piece: piece.row)),
         yarn_rows=tuple(piece.text for piece in told if piece.front == "yarn"),
     )
+
+
+_WIDE = regex(r"\W*(?:[A-Z](?: [A-Z])*)(?:\s{2,}[A-Z](?: [A-Z])*)+\W*")
+_WITHIN = regex(r"(?<=[A-Z]) (?=[A-Z])")
+
+
+def _closed_up(row: str) -> str:
+    """Return a heading of several words with its letters set wide as words: "L E F T   F R O N T"."""
+    return _WITHIN.sub("", row) if _WIDE.fullmatch(row) and len(row.split()) > 3 else row
 
 
 def _sorted(rows: Sequence[str], words: Words, stripes: PageStripes) -> tuple[Sorter, Abbreviations]:

@@ -560,10 +560,16 @@ def of_kind(kind: str) -> list[Manner]:
     return [manner for manner in MANNERS if manner.kind == kind]
 
 
-def designer(chance: random.Random, kinds: Sequence[str] = tuple(_KINDS), most: int = 4) -> tuple[Manner, ...]:
-    """Return the manners of one designer, of some kinds drawn by chance, in the order in which they can be put on."""
-    drawn = set(chance.sample(list(kinds), min(most, len(kinds))))
-    return tuple(chance.choice(of_kind(kind)) for kind in _ORDER if kind in drawn)
+def designer(chance: random.Random, most: int = 4) -> tuple[Manner, ...]:
+    """Return the manners of one designer of a whole page, of some kinds drawn by chance, in the order in which they are put on.
+
+    No page has all its letters large or all small, and one that gives a second unit has another unit for its first.
+    """
+    drawn = set(chance.sample([kind for kind in _KINDS if kind != "both units"], most))
+    no_page = ("LOUD", "all small", "small first letter", "no stop")
+    return tuple(
+        chance.choice([manner for manner in of_kind(kind) if manner.name not in no_page]) for kind in _ORDER if kind in drawn
+    )
 
 
 _ORDER = ("both units", "units", "counts", "groups", "stars", "stitches", "joints", "lists", "fractions", "heads", "next", "print")

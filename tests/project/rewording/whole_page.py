@@ -55,6 +55,8 @@ class Compared:
     """Lines of which a sentence is not read alike any more, as they were printed."""
     unread: tuple[str, ...]
     """What is not read of the dressed page."""
+    parts: tuple[str, ...]
+    """Names of parts that the page has in one dress alone."""
     new: tuple[str, ...]
     """Lines of the dressed page with a sentence that was not on the page."""
 
@@ -94,12 +96,16 @@ def dress_page(text: str, manners: Sequence[Manner], seed: str, *, heading: str 
     return "\n".join(rows)
 
 
+_WORDS = ("place", "text", "assumed", "said", "name", "note", "printed")
+"""Fields of records that hold places and words as printed."""
+
+
 def shape(record: object) -> object:
-    """Return what a record says, without where it stands and in which words."""
+    """Return what a record says, without where it stands and in which words; of a length or a needle its figures."""
     if dataclasses.is_dataclass(record):
         return (
             type(record).__name__,
-            *(shape(getattr(record, one.name)) for one in dataclasses.fields(record) if one.name not in ("place", "text", "assumed", "said", "name", "note")),
+            *(shape(getattr(record, one.name)) for one in dataclasses.fields(record) if one.name not in _WORDS),
         )
     if isinstance(record, tuple | list):
         return tuple(shape(one) for one in record)
@@ -127,5 +133,6 @@ def compare_pages(text: str, dressed: str) -> Compared:
         alike=(counts[0] & counts[1]).total(),
         lost=tuple(dict.fromkeys(line for key in counts[0] - counts[1] for line in old[key])),
         unread=tuple(f"{piece.row}: {piece.text}" for piece in apart(dressed).pieces if piece.kind == "note"),
+        parts=tuple(sorted({part.name for part in apart(text).parts} ^ {part.name for part in apart(dressed).parts})),
         new=tuple(dict.fromkeys(line for key in counts[1] - counts[0] for line in new[key])),
     )

@@ -36,7 +36,7 @@ _FORMS: Final = (
         re.I,
     ),
     regex(
-        rf"(?:(?<![\w(\[.,:/½¼¾-])(?<![\d½¼¾/]\s)(?<!\d,\s)(?<!\d\s[-/]\s)|(?<=\b[kp])|{_IN_BRACKET})(?:{_NO_LIST}|{_COUNTED})"
+        rf"(?:(?<![\w(\[.,:/½¼¾-])(?<![\d½¼¾]\s)(?<!\d,\s)(?<!\d\s[-/]\s)|(?<=\b[kp])|{_IN_BRACKET})(?:{_NO_LIST}|{_COUNTED})"
         rf"{_PART}(\s?[-/]\s?){_PART}(?:\1{_PART})+(?!\s*[-/(\[\w]?[-/])(?!\w|\s*(?:[lr]p?c|rib|cable|mm\s+needles?)\b)",
         re.I,
     ),

@@ -71,7 +71,8 @@ HEAD_SIGNS: tuple[Synonym, ...] = (
 
 STITCH_SIGNS: tuple[Synonym, ...] = (
     row("tog", r"\b([kp])\s?([23])\s?-\s?tog\b", r"\1\2tog", "*K3, K2-tog; rep from * to end."),
-    row("tog.", r"(tog)\.(?=\s*[*)\]])", r"\1", "(K1, k2tog.) to end."),
+    row("tog.", r"(tog)\.(?=\s*[*)\]]|\s+(?:\d{1,2}\s+times|twice|all|to|around|across)\b)", r"\1", "(K1, k2tog.) to end."),
+    row("k|p|s|y|m", rf"({_ONE})\s+(?={_ONE}|[srp]l?m\b)(?![kp]\d+\s+rib)", r"\1, ", "Row 1: *K1 sl1 yo k2tog; rep from * to end.", again=True),
     row("k.|p.", rf"\b([kp])\.\s?(?=\d)(?!\d+\s+(?:more\s+)?{ROUND})", r"\1", "(K. 1 p. 1) 5 times, k. 10."),
     row("m1 |m 1", r"(?<![\w-])m\s?1\s?([lr])?(?=\s*[,;.)\]*]|\s*$)", r"m1\1", "*K to 1 st before m, M1 R, k1, sm; rep from * around."),
     row(";", rf"({_ONE})\s*;\s*(?={_ONE}|[kp]\s+to\b|psso\b)", r"\1, ", "K1, *yf, k2; sl 1; k2 tog, psso; k1; rep from * to end.", again=True),
