@@ -282,3 +282,21 @@ def test_what_stands_at_the_foot_of_a_page_is_of_the_page(row: str) -> None:
 def test_what_looks_like_it_and_orders_is_not(row: str) -> None:
     """In doubt it is asked about."""
     assert not is_clutter(row)
+
+
+@pytest.mark.parametrize(
+    "row",
+    ["--- YOKE ---", "////// YOKE", "/ Yoke /", "[YOKE]", "YOKE ------", "::: Yoke :::", "\\\\ YOKE", "++ Yoke ++", "- YOKE -", "<< Yoke >>"],
+)
+def test_a_heading_is_known_in_any_decoration(row: str) -> None:
+    """A part that is not seen to begin loses its name, and its measures run from the part above."""
+    heading = heading_of(row)
+    assert heading is not None
+    assert (heading.kind, heading.name) == ("part", "yoke")
+
+
+@pytest.mark.parametrize("row", ["- Sleeves, as for body", "[k2, p2] to end", "[160 sts]", "SLEEVES [both]"])
+def test_signs_about_other_rows_are_no_decoration(row: str) -> None:
+    """A bracket that closes another word's belongs to it."""
+    heading = heading_of(row)
+    assert heading is None or (heading.name, heading.aside) == ("sleeves", "both")

@@ -139,3 +139,9 @@ def test_headings_of_one_size_are_parts_side_by_side() -> None:
     assert [part.name for part in take_apart(smaller).parts] == ["back", "back, neck"]
     twice = smaller.replace("BACK", "SLEEVES (two)").replace("Neck", "Sleeve head")
     assert [part.name for part in take_apart(twice).parts] == ["sleeves", "sleeves, sleeve head"]
+
+
+def test_a_heading_of_several_words_set_wide_is_read_as_words() -> None:
+    """Its words stand apart by more blanks than its letters."""
+    page = take_apart("Heron cardigan\n\nL E F T   F R O N T\nCast on 40 sts. Work flat.\nKnit 2 rows.\n\nR I G H T   F R O N T\nCast on 40 sts.\nKnit 2 rows.\n")
+    assert [part.name for part in page.parts if part.is_worked] == ["left front", "right front"]

@@ -27,10 +27,11 @@ _CALLED: Final = (
 )
 """What a page calls a row: "Moss stitch row", "Neck dec row"."""
 _HEAD: Final = (
-    rf"(?:(?:short[-\s])?{ROUND}\s+\d{{1,3}}(?:{_JOINT}\d{{1,3}})*|{_NTH}(?:{_JOINT}{_NTH})*\s+{ROUND}|{_NAMED}\s+(?:{_NAMED}\s+)?(?:row|rnd|round)(?:\s+\d{{1,2}})?|{_CALLED})"
+    rf"(?:(?:short[-\s])?{ROUND}\s+\d{{1,3}}(?:{_JOINT}\d{{1,3}})*|{_NTH}(?:{_JOINT}{_NTH})*\s+{ROUND}|{_NAMED}\s+(?:{_NAMED}\s+)?(?:row|rnd|round)(?:\s+\d{{1,2}})?"
+    rf"|(?:all|every)\s+(?:(?:other|foll)\s+)?(?:{_SIDE}|even|odd)\s+{ROUND}|{_CALLED})"
 )
 """How a row is called: by its number, by its place, by what it is for."""
-_SIDED: Final = rf"(?:\s*\(\s*{_SIDE}\s*\))?"
+_SIDED: Final = rf"(?:\s*\(\s*(?:{_SIDE}|(?:inc|dec)[a-z]*(?:\s+(?:row|rnd|round))?)\s*\))?"
 _REST: Final = r"(?![a-z\s-]{1,30}(?:\([rw]s\)\s*)?:)(?=[a-z*(\[])"
 """What is worked in the row, and no second name of it: "Row 1 - Set-up row (RS): K2"."""
 _COUNT: Final = (
@@ -54,6 +55,12 @@ HEAD_SIGNS: tuple[Synonym, ...] = (
     row("row|rnd|round", rf"{_AT}((?:rows?|rnds?|rounds?))\.?(?=\d)", r"\1 ", "Row1: K2, p2, k to end."),
     row("row|rnd|round", rf"{_AT}((?:rows?|rnds?|rounds?))\.\s+(?=\d)", r"\1 ", "Rnd. 1: K2, p2, k to end."),
     row("st|nd|rd|th", rf"{_AT}()(\d{{1,3}})(?:st|nd|rd|th)({_JOINT})(\d{{1,3}})(?:st|nd|rd|th)\s+(rows|rnds|rounds)\b(?!\s*:)", r"\1\5 \2\3\4", "2nd-4th rows - Work in st st."),
+    row(".:", rf"{_AT}({_HEAD})\.(?=\s*:)", r"\1", "Dec. rnd.: K1, k2tog, k to end."),
+    row("+", r"\b(rows|rnds|rounds)\s+(\d{1,3})\s*[+]\s*(\d{1,3})\b", r"\1 \2 and \3", "Rows 2 + 4: Purl."),
+    row("rep|work", r"\b(rep(?:eat)?|work)\b\.?\s+(?-i:R)\s?(\d{1,3})\s*(-|to|and|&)\s*(?-i:R)?\s?(\d{1,3})\b", r"\1 rows \2 \3 \4", "Rep R1-R4 until piece measures 10 cm."),
+    row("cast|co", r"^(\s*)(cast\s+on|co)\s*:\s*(?=\d)", r"\1\2 ", "Cast on: 64 sts."),
+    row("&", r"(?<=\w) &(?-i:(?= [a-z]))", " and", "Dec 1 st at each end of next & every foll 4th row 5 times."),
+    row("@", r"(?<=\s)@\s?(?=(?:the\s+)?(?:beg|end|each|both|neck|armhole))", "at ", "BO 5 sts @ beg of next 2 rows."),
     # --- the side ---
     row("[rs|[ws|[right|[wrong|{rs|{ws", rf"{_AT}({_HEAD}\s*)[\[{{]\s*({_SIDE})\s*[\]}}]", r"\1(\2)", "Row 1 [RS]: K2, p2, k to end."),
     row("rs|ws|side", rf"{_AT}({_HEAD})\s*(?:,|-)\s*({_SIDE})(?:\s+facing)?\s*(?=[:.]|-\s)", r"\1 (\2)", "Row 1, RS: K2, p2, k to end."),
@@ -76,10 +83,14 @@ STITCH_SIGNS: tuple[Synonym, ...] = (
     row("k.|p.", rf"\b([kp])\.\s?(?=\d)(?!\d+\s+(?:more\s+)?{ROUND})", r"\1", "(K. 1 p. 1) 5 times, k. 10."),
     row("m1 |m 1", r"(?<![\w-])m\s?1\s?([lr])?(?=\s*[,;.)\]*]|\s*$)", r"m1\1", "*K to 1 st before m, M1 R, k1, sm; rep from * around."),
     row(";", rf"({_ONE})\s*;\s*(?={_ONE}|[kp]\s+to\b|psso\b)", r"\1, ", "K1, *yf, k2; sl 1; k2 tog, psso; k1; rep from * to end.", again=True),
+    row(";", r"(?<=[a-z\d)])\s*;\s*(?=[kp]\s+to\s+(?:the\s+)?(?:end|last|m\b|marker))", ", ", "Rnd 2: K5, slip marker; k to end."),
     row(". ", rf"([(\[*][^()\[\]*:]*?{_ONE})\.\s+(?={_ONE}[^()\[\]*:]*[)\]*])", r"\1, ", "(K2. P2) to end.", again=True),
     row("k|p", rf"({_ONE})\s+(?=[kp]\s+to\b)", r"\1, ", "Row 2: K4 p to end."),
     row("last", rf"(\bto\s+(?:the\s+)?last\s+(?:{N}\s+)?(?:sts?|stitch(?:es)?)\b|\bbefore\s+(?:the\s+)?(?:m|marker)\b)\s+(?={_ONE})", r"\1, ", "Row 2: K2, p to last 2 sts k2."),
     row("rnd.|rnds.|row.|rows.", r"\b(rnds?|rows?)\.\s+(?=[a-z]|\d)(?!\d[\d\s(),-]*\s(?:sts|stitches)\b)(?-i:(?![A-Z]))", r"\1 ", "Rep rnds. 2 and 3 twice."),
+    row("rem.", r"(\b(?:leave|place|slip|put|hold|the|on|off|to|purl|knit|last)\s+)rem\.\s+(?=\d|sts?\b|stitch)", r"\1rem ", "Place rem. 24 sts on a holder for back neck."),
+    row("rep.", r"\b(rep)\.\s+(?=(?:these|the|last|row|rnd|round)s?\b)", r"\1 ", "Rep. these 2 rows 3 times."),
+    row("[", r"\[\s*((?:(?:left|right|front|back|sleeve|body|heel|instep|sole|thumb|palm|hand|neck|raglan|underarm|cent(?:er|re)|shoulder|half|first|second|other|of)\s*){1,3})\]", r"(\1)", "K10 [front], pm, k10 [back]."),
     row("sts.|st.", r"(?<!\bst\s)\b((?<=\d\s)sts?)\.\s+(?-i:(?=[a-z]))(?!st\b)", r"\1 ", "K to last 2 sts. of row, k2."),
 )  # fmt: skip
 """The rows for single stitches and what joins them, in the order tried."""
@@ -87,7 +98,9 @@ STITCH_SIGNS: tuple[Synonym, ...] = (
 REPEAT_SIGNS: tuple[Synonym, ...] = (
     row("{", rf"\{{({_STITCHES})\}}", r"[\1]", "{K2, p2} to end."),
     row("times)|times]|twice)|twice]|x", r"([)\]*])\s*[(\[]\s*((?:\d{1,2}|two|three|four|five|six)\s+times|twice|x\s?\d{1,2}|\d{1,2}\s?x)\s*[)\]]", r"\1 \2", "[K2, p2] (3 times), k to end."),
+    row("x", r"([)\]*])\s*(?:(\d{1,2})\s?x|x\s?(\d{1,2}))(?!\w)", r"\1 \2\3 times", "Next rnd: *k7, m1* 8x. 64 sts."),
     row("-", r"(\*[^*]*?)\s+-+\s*(?=rep(?:eat)?\b\.?\s+from\s+\*)", r"\1; ", "*K2, p2 - rep from * to end."),
+    row("*", r"\brep(?:eat)?\b\.?\s+\*\s*(?:to|-)\s*\*", "rep between *s", "* K4, K2 tog *, rep. * to * to end."),
     row("rep", rf"\*([^*]+?)[,;]?\s*\*\s*[,;]?\s*rep(?:eat)?\b\.?\s+(?={_FAR})", r"*\1; rep from * ", "*K2, p2*; rep to last 2 sts, k2."),
     row("rep", r"(\*[^*;]*?)[,;]\s*rep(?:eat)?\b\.?\s+(?=(?:to\s+(?:the\s+)?last|to\s+(?:the\s+)?end|across|around)\b[^*]*$)", r"\1; rep from * ", "K1, *p1, k1; rep to last st, k1."),
     row("*", rf"^([^*]*)\*((?:(?!\brep(?:eat)?\b)[^*])+?)[,;]?\s*\*(?=\s*\.\s*[(\[]?{_COUNT}\s*[)\]]?\s*\.?\s*$)", r"\1*\2; rep from * to end", "Dec rnd: *K2tog, k3*. 16 sts."),
