@@ -39,15 +39,26 @@ _VERB: Final = (
 )
 _ITEM: Final = regex(
     rf"{_VERB}\s*(?:the\s+|these\s+)?"
-    rf"(?:(?P<number>{N})\s*)?(?:(?P<before>{_NAME})\s+)?(?P<held>held\s+)?{_STS}"
+    rf"(?:(?P<number>{N})\s*)?(?:(?P<before>{_NAME})\s+)?(?P<held>held\s+(?:(?P<after>{_NAME})\s+)?)?(?:{_STS}|(?<=[\d)\]])(?=\s+(?:of|from)\s))"
     rf"(?:\s+(?:left\s+)?(?:from|of|on|off|at)\s+(?:a\s+|the\s+)?(?:(?P<name>{_NAME})\s+)?(?P<thing>{_THING})"
     rf"(?:\s+(?:at|for|of)\s+(?P<at>{_NAME}))?"
-    rf"|\s+(?:from|of|on)\s+(?P<of>{_NAME})(?=\s*(?:[,.;:(\[—–-]|and\b|then\b|$))"
+    rf"|(?(held)\s+(?:at|for)\s+(?P<near>{_NAME})(?=\s*(?:[,.;:(\[—–-]|and\b|then\b|$))|(?!))"
+    rf"|\s+(?:from|of|on)\s+(?:(?:the\s+)?top\s+of\s+)?(?P<of>{_NAME})(?=\s*(?:[,.;:(\[—–-]|and\b|then\b|$))"
     rf"|\s+(?P<edge>(?=[a-z]){_EDGE}))?",
     re.IGNORECASE,
 )
-_JOINT: Final = regex(r"\s*,\s*(?:(?:and|then)\s+)*|\s+and\s+(?:then\s+)?|\s+then\s+", re.IGNORECASE)
-_END: Final = regex(r"\s*(?:$|[.;:(\[=]|[—–-])")
+_MARK: Final = r"(?:pm|place\s+(?:a\s+)?marker)"
+_JOINT: Final = regex(
+    rf"(?:\s*,\s*(?:(?:and|then)\s+)*|\s+and\s+(?:then\s+)?|\s+then\s+)(?P<mark>{_MARK}(?:\s*,\s*(?:(?:and|then)\s+)*|\s+and\s+))?(?!{_MARK})",
+    re.IGNORECASE,
+)
+_END: Final = regex(rf"\s*(?:$|[.;:(\[=]|[—–-]|,\s*(?:and\s+)?(?={_MARK}(?:\s+for\s+[a-z ]+)?\s*[.;(]))")
+_MARKED: Final = regex(
+    r"\s*,?\s*placing\s+(?:a\s+)?markers?\s+(?:(?:at|in|on)\s+(?:each|every)(?:\s+(?:one\s+)?of\s+the(?:\s+(?:four|4|two|2))?)?\s+(?:joins?|joints?|junctions?|transitions?)"
+    r"|between\s+(?:the\s+)?(?:each\s+)?(?:pieces?|parts?|sections?))(?=\s*(?:$|[.;:(\[=]|[—–-]))",
+    re.IGNORECASE,
+)
+"""Markers between all items, told once behind them."""
 _START: Final = regex(
     r"(?:^|[.!:,]\s|(?<=[a-z])(?<!\bup)\s+and\s)\s*(?=(?:k|p|knit|purl|rib|patt|work|pick|pu)\b|[kp]\d)", re.I
 )
@@ -97,7 +108,7 @@ def write_gathered(line: Reworded) -> Reworded:
 
 def _items(text: str, start: int) -> tuple[list[_Written], list[str], int] | None:
     """Return the items of the list that begins at a place, the edges that are said with them, and its end."""
-    at, picking, work = start, False, ""
+    at, picking, work, mark = start, False, "", ""
     written: list[_Written] = []
     said: list[str] = []
     picked = held = 0
@@ -124,21 +135,29 @@ def _items(text: str, start: int) -> tuple[list[_Written], list[str], int] | Non
             verb = work if work in ("p", "purl", "work") else "work" if work in ("rib", "patt") else "k"
             first, last = match.span("number") if groups["number"] else (match.start(), match.start())
             space = " " if groups["number"] else ""
-            written.append((f"{verb} across ", first, last, f"{space}held {name + ' ' if name else ''}sts"))
+            whose = f"{space}held {name + ' ' if name else ''}sts"
+            written.append((f"{mark}{verb} across ", first, last, whose))
             held += 1
         elif (picking and groups["number"] and not name) or (picking and groups["of"]):
-            written.append(("pick up and knit ", *match.span("number"), " sts"))
+            written.append((f"{mark}pick up and knit ", *match.span("number"), " sts"))
             edge = (groups["edge"] or groups["of"] or "").strip()
             said += [edge] if edge else []
             picked += 1
         else:
             return None
+        marked = _MARKED.match(text, end)
+        if marked is not None:
+            written[1:] = [
+                (f"pm, {before.removeprefix('pm, ')}", first, last, behind)
+                for before, first, last, behind in written[1:]
+            ]
+            end = marked.end()
         if _END.match(text, end):
             break
         joint = _JOINT.match(text, end)
         if joint is None:
             return None
-        at = joint.end()
+        at, mark = joint.end(), "pm, " if joint["mark"] else ""
     if len(written) < _LEAST or not held:
         return None  # edges alone are read one by one
     return written, said, end
@@ -146,6 +165,7 @@ def _items(text: str, start: int) -> tuple[list[_Written], list[str], int] | Non
 
 def _name_of(groups: dict[str, str | None]) -> str:
     """Return the name of the part an item takes its stitches from; empty if it says none."""
-    words = groups["before"] or groups["name"] or groups["at"] or groups["of"] or ""
+    said = (groups[key] for key in ("before", "name", "at", "near", "after", "of") if groups[key])
+    words = next(said, None) or ""
     plain = re.sub(r"\bthe\s+|-", lambda match: " " if match.group() == "-" else "", words.lower())
     return " ".join(plain.split())

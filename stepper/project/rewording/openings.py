@@ -33,29 +33,38 @@ _LIKE: Final = (
 _CABLE: Final = r"\d+\s*(?:cm|in\.?|inch(?:es)?|\")(?:\s*/\s*\d+\s*(?:cm|in\.?|inch(?:es)?|\"))?"
 _BY_ROLE: Final = r"(?:(?:main|contrast(?:ing)?)\s+(?:colou?r|yarn)(?!\s*[(\[]))"
 """A yarn by what it is for, where the page gives no letters for it behind."""
-_LONG: Final = rf"(?:\s*\(\s*(?:{_CABLE}(?:\s+long)?|{_CABLE}\s+cable)\s*\))?"
+_LONG: Final = (
+    rf"(?:\s*\(\s*(?:{_CABLE}(?:\s+long)?|{_CABLE}\s+cable)\s*\)"
+    r"|\s+(?:with\s+points|pointed)\s+at\s+both\s+ends)?"
+)
 """How long a circular needle is, in brackets behind it."""
 PLACE: Final = (
     r"(?:left|right|front|back|cent(?:er|re)|middle|side|neck|neckline|shoulder|armhole|armpit|underarm|thumb|heel|gusset|"
     r"flap|edge|edges|selvedge|selvage|band|button|buttonhole|collar|hood|body|sleeve|cuff|hem|lower|upper|bottom|top|"
     r"first|second|other|inside|outside|corner|seam|opening|cast-?on|cast-?off|bind-?off|bound-?off|end|beginning|tip|"
-    r"point|paw|paws|foot|feet|leg|legs|head|nose|snout|muzzle|ear|ears|tail|arm|arms|hand|hands|crown|brim|waist|base|narrow|wide|of|the|at)"
+    r"point|paw|paws|foot|feet|leg|legs|head|nose|snout|muzzle|ear|ears|tail|arm|arms|hand|hands|crown|brim|waist|base|narrow|wide|raglan|yoke|neckband|of|the|at)"
 )
 _KINDS: Final = tuple(
     (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
         (
             "facing",
-            rf"(?:(?:and\s+)?with\s+)?(?:the\s+)?(?P<side>{_SIDE})(?:\s+of\s+(?:the\s+)?(?:work|piece|knitting|fabric|front|back|body|sleeve|left\s+front|right\s+front))?\s+facing(?:\s+(?:you|me|out|outwards))?\b",
+            rf"(?:(?:and\s+)?with\s+)?(?:the\s+)?(?P<side>{_SIDE})(?:\s+of\s+(?:the\s+)?(?:work|piece|knitting|fabric|front|back|body|sleeve|left\s+front|right\s+front))?\s+(?:facing(?:\s+(?:you|me|out|outwards))?|towards?\s+you)\b",
+        ),
+        (
+            "facing",
+            rf"from\s+(?:the\s+)?(?P<side>{_SIDE})(?:\s+of\s+(?:the\s+)?work)?"
+            r"(?=\s*,|\s+(?:with|using|pick|pu)\b)",
         ),
         (
             "sized",
-            rf"{_WITH}(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|{_WORD})(?:\s+|$){_LIKE}{_NOUN})(?=\W|$){_LONG}",
+            rf"{_WITH}(?:(?:two|three|four|[2-4])\s+of\s+(?:the\s+|your\s+)?)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{BARE_SIZE}|{_WORD})(?:\s+|$){_LIKE}{_NOUN})(?=\W|$){_LONG}",
         ),
         (
             "behind",
             rf"{_WITH}(?P<needle>{_LIKE}{_NOUN}\s+(?:size\s+)?(?:\d+(?:\.\d+)?\s?mm|no\.?\s?\d{{1,2}}\.\d+))(?=\W|$){_LONG}",
         ),
+        ("sized", rf"{_WITH}(?P<needle>{SIZE}|{_FRACTION})(?=\s*,|\s+and\b)"),
         ("sizeless", rf"(?:with|using|on)\s+(?:the\s+|a\s+|an\s+|your\s+)?{_LIKE}{_NOUN}(?=\W|$)"),
         (
             "yarn",
@@ -67,7 +76,7 @@ _KINDS: Final = tuple(
         ),
         (
             "place",
-            rf"(?:beg(?:inning|in)?|start(?:ing)?|commencing)\.?\s+(?:at|from|in|on)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\W|$)",
+            rf"(?:(?:beg(?:inning|in)?|start(?:ing)?|commencing)\.?\s+(?:at|from|in|on)|along|down|up|around|round)\s+{PLACE}(?:\s+{PLACE})*(?<!\bof)(?<!\bthe)(?=\W|$)",
         ),
     )
 )
@@ -78,7 +87,10 @@ _BARE: Final = tuple(
             "sized",
             rf"(?:the\s+|a\s+|an\s+|your\s+)?(?P<needle>(?:{SIZE}|{_FRACTION}|{UK_SIZE}|{_WORD})\s+{_LIKE}{_NOUN})(?=\W|$){_LONG}",
         ),
-        ("sizeless", r"dpns?(?=\W|$)"),
+        (
+            "sizeless",
+            rf"(?:dpns?|(?:the\s+|an?\s+|your\s+)?(?:{_CABLE}\s+)?(?:circ\.?|{_LIKE}{_NOUN}))(?=\W|$)",
+        ),
         (
             "joined",
             rf"(?:re-?)?(?:join|attach)(?:ing)?\s+(?:the\s+|a\s+)?(?:new\s+|working\s+)?yarn"
@@ -106,8 +118,17 @@ _ACTS: Final = regex(
     re.IGNORECASE,
 )
 """What follows an opening: something to do."""
-_HARMLESS: Final = regex(r"(?:pick|pu|cast\s+on|co)\b", re.IGNORECASE)
-"""Stitches picked up or cast on are as many wherever they begin."""
+_HARMLESS: Final = regex(
+    r"(?:pick|pu|cast\s+on|co)\b|(?:knit|k)\s*(?:across\s+)?(?:the\s+)?\d[^.;,]*?\bfrom\s+[^.;,()]*?\b(?:holder|hold|pin)\s*,\s*(?:then\s+)?(?:pick|pu)\b",
+    re.IGNORECASE,
+)
+"""Stitches picked up or cast on are as many wherever they begin; so are those of a neck that is gathered."""
+_BEGUN: Final = regex(r"\s*\.\s+(?=(?:pick|pu)\b)", re.IGNORECASE)
+"""Between a sentence that only says where to begin and the one that picks up from there."""
+_WITH_SIDE: Final = regex(
+    r"(?:and\s+)?(?:with\s+)?(?:the\s+)?\w+(?:[-\s]side)?(?:\s+of\s+\w+(?:\s+\w+){0,2})?\s+facing\b",
+    re.IGNORECASE,
+)
 _STARTS: Final = regex(r"(?:^|[.!]|(?<!\d):)\s*(?=[A-Za-z])")
 """Where a sentence of a line begins, behind its label or head too."""
 
@@ -125,7 +146,10 @@ def split_opening(text: str, start: int) -> tuple[tuple[tuple[str, int, int], ..
     """
     found, at, open_end = _phrases(text, start)
     if not open_end:
-        return None
+        stop = _BEGUN.match(text, at) if any(kind == "place" for kind, _, _ in found) else None
+        if stop is None:
+            return None
+        at = stop.end()
     acts = _ACTS.match(text, at)
     if not found or acts is None:
         return None
@@ -177,7 +201,7 @@ def write_openings_in_order(line: Reworded) -> Reworded:
         if start.end() < done:
             continue
         opening = split_opening(line.text, start.end())
-        if opening is None or (len(opening[0]) == 1 and opening[0][0][0] in ("facing", "yarn")):
+        if opening is None or _is_plain(opening[0], line.text, start.end()):
             continue  # the grammar reads it as it is
         phrases, behind = opening
         text.append(line.text[done : start.end()])
@@ -195,6 +219,14 @@ def write_openings_in_order(line: Reworded) -> Reworded:
     text.append(line.text[done:])
     places.extend(line.places[done:])
     return replace(line, text="".join(text), places=tuple(places), kept=tuple(kept))
+
+
+def _is_plain(phrases: tuple[tuple[str, int, int], ...], text: str, start: int) -> bool:
+    """Return whether an opening is one phrase that the grammar reads: "with rs facing", not "from rs"."""
+    if len(phrases) != 1:
+        return False
+    kind = phrases[0][0]
+    return kind == "yarn" or (kind == "facing" and _WITH_SIDE.match(text, start) is not None)
 
 
 def _cast_ons_in_order(line: Reworded) -> Reworded:
@@ -273,10 +305,11 @@ def _named(kind: str, words: str) -> str:
         return f"{size['mm']} mm needles"
     if kind == "yarn" and _ROLE.match(words):
         return "MC" if words[0] in "mM" else "CC"
-    return words
+    return f"{words} needles" if kind == "sized" and _BARE_OF_NOUN.search(words) else words
 
 
 _SIZE_BEHIND: Final = regex(r"(?:size\s+|no\.?\s?)?(?P<mm>\d+(?:\.\d+)?)(?:\s?mm)?$", re.IGNORECASE)
+_BARE_OF_NOUN: Final = regex(r"[\d)m½]$", re.IGNORECASE)
 _ROLE: Final = regex(_BY_ROLE, re.IGNORECASE)
 _ORDER: Final = (
     (("sized", "behind"), "Change to {}. "),

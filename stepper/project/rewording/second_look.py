@@ -9,10 +9,27 @@ over, as printed.
 from __future__ import annotations
 
 from stepper.project.rewording.on_needles.closing_synonyms import CLOSINGS
+from stepper.project.rewording.on_needles.dividing_synonyms import DIVISIONS
+from stepper.project.rewording.on_needles.marker_synonyms import PLACED
+from stepper.project.rewording.on_needles.needle_change_synonyms import NEEDLE_CHANGES
+from stepper.project.rewording.on_needles.needle_synonyms import NEEDLE_BY_NEEDLE
 from stepper.project.rewording.on_needles.parting_synonyms import PARTINGS
+from stepper.project.rewording.on_needles.returning_synonyms import RETURNS
+from stepper.project.rewording.on_needles.uniting_synonyms import UNITED
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.work.beginning_synonyms import BEGINNINGS
 from stepper.project.rewording.work.place_synonyms import PLACES
 
-SECOND_LOOK: tuple[Synonym, ...] = (*BEGINNINGS, *PARTINGS, *CLOSINGS, *PLACES)
+SECOND_LOOK: tuple[Synonym, ...] = (
+    *BEGINNINGS,
+    *RETURNS,
+    *PARTINGS,
+    *DIVISIONS,
+    *CLOSINGS,
+    *NEEDLE_BY_NEEDLE,
+    *PLACES,
+    *NEEDLE_CHANGES,
+    *PLACED,
+    *UNITED,
+)
 """The rows, in the order tried."""

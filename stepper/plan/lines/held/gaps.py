@@ -66,6 +66,11 @@ def _refuse_hold_over_gap(name: str, gap: int, place: Span, needles: Needles) ->
         )
 
 
+def gap_in(needles: Needles) -> bool:
+    """Return whether the round just worked has left a gap within what is on the needle."""
+    return _parted_by(needles) is not None
+
+
 def pieces_at_yarn(needles: Needles) -> list[int]:
     """Return the pieces that gaps have parted, the one at which the yarn hangs first.
 

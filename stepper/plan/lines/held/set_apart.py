@@ -10,7 +10,7 @@ import re
 from dataclasses import replace
 
 from stepper.plan.fabric.established import keep_held
-from stepper.plan.lines.held.gaps import pieces_ahead, pieces_at_yarn
+from stepper.plan.lines.held.gaps import gap_in, pieces_at_yarn
 from stepper.plan.model import Item, Run
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.needle_by_needle import SAY_HOW, UNDIVIDED
@@ -51,7 +51,12 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
         told = "rows over a part of the stitches begin in the middle of a short row here: that is not read."
         needles.miss(instruction.place, told, "End the round first.")
         return
-    beside = pieces_ahead(needles)
+    beside = pieces_at_yarn(needles)
+    if not beside and not needles.flat and gap_in(needles):
+        told = "the round before has bound off stitches within, and its pieces at both ends are one."
+        needles.report(instruction.place, told, "Say which stitches go on hold.")
+        needles.lose()
+        return
     if beside and beside[0] != number:
         told = f"the row before has bound off stitches, and the next {beside[0]} come before its gap."
         needles.report(instruction.place, told, f"Work on {beside[0]} stitches, or say which wait where.")
@@ -60,7 +65,7 @@ def set_apart(instruction: SetApart, needles: Needles) -> None:
     if waiting:
         _hold(instruction, number, tuple(beside[1:]) or (waiting,), needles)
     if not needles.flat:
-        needles.turn_to_rows("RS")
+        needles.turn_to_rows("WS" if beside else "RS")
 
 
 def _on_needle(instruction: SetApart, needles: Needles) -> SetApart:

@@ -15,7 +15,7 @@ from stepper.project.rewording.synonym import LONG, OFF, ROUND, STS, N, Synonym,
 _BO: Final = rf"(?:{OFF}|bo|b\.o\.)"
 _VERB: Final = r"(?:k|p|knit|purl|work|patt|rib|moss)"
 _BOUND: Final = r"(?:(?:the\s+|last\s+|first\s+|previous\s+|these\s+)*(?:(?:cast|bound|bind)[-\s]off|bo|buttonhole|gap)(?:\s+(?:sts|stitches|st|edge))?)"
-_ON_RIGHT: Final = r"on\s+(?:the\s+)?right(?:[-\s]hand)?\s+needle"
+_ON_RIGHT: Final = r"on\s+(?:the\s+|your\s+)?(?:right(?:[-\s]hand)?|rh)\s+needle"
 _YARN: Final = r"(?:yarn\s+)?(?-i:MC|CC\d?|[A-H])(?![\w'&/-])"
 _E: Final = r"(?=\s*[.;]|\s*$)"
 _SEEN: Final = rf"(?:as\s+(?:you\s+(?:meet|see|come\s+to)\s+(?:them|it)|they\s+(?:appear|face\s+you|come|show|present))|knitting\s+(?:the\s+)?knit(?:s|\s+{STS})?\s*(?:,|and|&)\s*(?:and\s+)?purling\s+(?:the\s+)?purl(?:s|\s+{STS})?)"
@@ -24,11 +24,12 @@ _REST: Final = r"(?:rem(?:aining)?\.?|final|last)"
 _CUT: Final = r"(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool)"
 _SHOULDER: Final = r"(?:(?:the|each|both|all|left|right|front|back|and|of)\s+)*shoulders?(?:\s+(?:sts|stitches|seams?))?(?:\s+together)?"
 _THREE: Final = r"(?:an?\s+|the\s+)?(?:three|3)[-\s]needle\s+(?:bind[-\s]?off|cast[-\s]?off|bo)(?:\s+(?:method|technique))?"
+_TOGETHER: Final = r"(?:(?:with|place|holding)\s+)?(?:the\s+)?(?:rs|ws|(?:right|wrong)\s+sides?)\s+(?:(?:held|facing|of\s+(?:the\s+)?(?:work|fabric|pieces))\s+)*(?:together|(?:facing\s+)?(?:each\s+other|in|inwards?|out|outwards?))"
 _KITCHENER: Final = r"(?P<said>(?:using|with|in|by)\s+(?:the\s+)?kitchener(?:\s+(?:stitch|st))?(?:\s+method)?(?:\s*\(\s*see\s+[^().;\d]*\))?)"
 
 CLOSINGS: tuple[Synonym, ...] = (
     # --- within a row ---
-    row("until there|until you|until ", rf"\b({_VERB})\s+until\s+(?:there\s+are\s+|you\s+have\s+)({N})\s+{STS}\s+(?:{_ON_RIGHT}\s+)?(?:after|from|since|beyond)\s+{_BOUND}(?=\s*[,;.*]|\s*$|\s+and\b)", r"\1 \2", "Next row: Rib 8, BO 2 sts, rib until there are 6 sts on right needle after last BO, BO 2 sts, k to end."),
+    row("until there|until you|until ", rf"\b({_VERB})\s+until\s+(?:there\s+are\s+|you\s+have\s+)({N})\s+{STS}\s+(?:{_ON_RIGHT}\s+)?(?:after|from|since|beyond)\s+{_BOUND}(?=\s*[,;.*]|\s*$|\s+and\b|\s+for\b)", r"\1 \2", "Next row: Rib 8, BO 2 sts, rib until there are 6 sts on right needle after last BO, BO 2 sts, k to end."),
     said_row_behind("including|incl", rf"(\b{_VERB}\s*{N}(?:\s+{STS})?)\s*[(,]?\s*(?P<said>(?:including|incl\.?|counting)\s+(?:the\s+)?(?:one\s+|1\s+)?{STS}\s+(?:that\s+is\s+)?(?:already\s+|left\s+)*on\s+(?:the\s+)?(?:right(?:[-\s]hand)?\s+)?needle(?:\s+(?:after|from)\s+{_BOUND})?)\s*\)?", "Next row: K8, cast off 2 sts, k6 (including st on needle after cast off), cast off 2 sts, k to end."),
     said_row_behind("off for", rf"(^\s*(?:(?:on\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+{ROUND}\s*[:,]?\s*)?)(?P<said>{_BO}\s+for\s+(?:the\s+)?armholes?)\s*(?:as\s+foll(?:ow)?s|thus|like\s+this)?\s*:\s*(?={_BO}\s+{N})", "Next row: bind off for the armholes: bind off 4 sts, k to last 4 sts, bind off 4 sts."),
     said_row_behind("remov", rf"(\b{_BO}\s+{N}(?:\s+{STS})?)\s*[,(]?\s*(?P<said>(?:taking\s+out|removing)\s+(?:the\s+)?(?:(?:side|bor|underarm|end)\s+)?(?:marker|m)(?:\s+(?:as\s+you\s+(?:go|come\s+to\s+it)))?)\s*\)?(?=\s*[,.;]|\s*$)", "BO 8 sts, removing side marker, k to end."),
@@ -40,7 +41,9 @@ CLOSINGS: tuple[Synonym, ...] = (
     said_row_behind("larger|bigger", rf"(\b{_BO}\b[^.;:]*?)\s*,\s*(?P<said>using\s+an?\s+(?:larger|bigger)\s+needle(?:\s+(?:if\s+(?:necessary|needed|desired|required|you\s+(?:tend\s+to\s+)?bind\s+off\s+tightly)|to\s+do\s+so))?)(?=\s*[.;]|\s*$)", "Bind off loosely in rib, using a larger needle if necessary."),
     said_row_behind("incl", rf"(\b{_BO}\s+all\s+{STS})\s*,\s*(?P<said>incl(?:uding|\.)?\s+(?:the\s+)?steek(?:\s+{STS})?)\s*(?:,(?=\s*in\b)|(?=[.;]|$))", "Bind off all sts, incl. the steek, in pattern."),
     # --- shoulders, grafting, drawing up ---
-    row("shoulder", rf"(^\s*|[.]\s*)(?:with\s+(?:rs|right\s+sides?)\s+together\s*,\s*)?(?:join|work|bind\s+off|close)\s+{_SHOULDER}\s+(?:using|with|in|by)\s+{_THREE}{_E}", r"\1join shoulders with 3-needle bind off", "With RS together, join front and back shoulders using the 3-needle BO."),
+    row("shoulder", rf"(^\s*|[.]\s*)(?P<said>{_TOGETHER}\s*(?:,|and)\s*)?(?:join|work|bind\s+off|close)\s+{_SHOULDER}\s*,?\s+(?:using|with|in|by)\s+{_THREE}{_E}", r"\1join shoulders with 3-needle bind off", "With RS together, join front and back shoulders using the 3-needle BO.", spelt_out=True),
+    row("shoulder", rf"(^\s*|[.]\s*)(?:join|work|bind\s+off|close)\s+{_SHOULDER}\s*,?\s+(?:using|with|in|by)\s+{_THREE}\s*,?\s+(?P<said>{_TOGETHER}){_E}", r"\1join shoulders with 3-needle bind off", "Join shoulders with a three-needle bind-off, right sides held together.", spelt_out=True),
+    said_row_behind("graft", rf"(^\s*graft\s+(?:the\s+)?(?:rem(?:aining)?\s+)?(?:{N}\s+)?{STS})\s+(?P<said>(?:of|on|from)\s+(?:(?:each|both|the\s+two|the)\s+needles?|(?:the\s+)?(?:front|back|palm|instep|sole|top)\s+and\s+(?:the\s+)?(?:front|back|palm|instep|sole)))(?=\s+(?:together|using|with)\b|\s*[.;]|\s*$)", "Graft the remaining sts of each needle together."),
     row("kitchener", rf"\bgraft(?:\s+(?:tog(?:ether)?|closed|the|rem(?:aining)?|toe|top|all|live|tip|of|sts|stitches))*\s*,?\s+{_KITCHENER}(?=\s*[.;]|\s*$)", "graft the sts together", "CO 8 sts. Graft the toe with Kitchener stitch.", spelt_out=True),
     row("tail|length|end", rf"(\b{_CUT})\s*,?\s+(?P<said>(?:with|leaving)\s+an?\s+(?:{LONG}\s+)?(?:(?:good|long)\s+)?(?:tail|end|length))\s*,?\s*(?=and\s+graft|thread|draw|pull|run|pass)", r"\1 ", "CO 8 sts. Cut the yarn with a 12 cm tail and graft the sts.", spelt_out=True),
     row("graft", rf"(\b{_CUT})\s*,?\s*(?:and\s+)?(?=graft\b)", r"\1. ", "CO 8 sts. Cut the yarn and graft the sts."),

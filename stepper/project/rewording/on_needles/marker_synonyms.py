@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from typing import Final
+
+from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import KEPT, ROUND, STS, N, Synonym, row
 
 _NTH = r"(?:first|second|third|fourth|1st|2nd|3rd|4th|next|another|new|stitch)"
@@ -108,3 +111,36 @@ NEEDLEWORK: tuple[Synonym, ...] = (
     ),
 )
 """The rows, in the order tried."""
+
+_BEG: Final = r"(?:bor|(?:beg(?:inning)?|start)[-\s]of[-\s](?:the[-\s])?(?:rnd|round))"
+_FOR_BEG: Final = rf"(?:for|to\s+mark|as)\s+(?:the\s+|your\s+|a\s+)?(?:new\s+)?{_BEG}"
+_SPOT: Final = (
+    r"(?:(?:the|your|left|right|front|back|side|cent(?:er|re)|middle|mid|underarm|underarms|first|body|of|between|at|seam|shoulder|sleeve|neck|raglan|steek|heel|sole|"
+    r"foot|leg|hand|palm|thumb|line|point)\b\s*){1,7}(?<!\s)"
+)
+_MARK: Final = r"(?:markers?|m)\b"
+_IS: Final = rf"(?:(?:this|it|which|that)\s+(?:(?:is|marks|will\s+be|now\s+marks|indicates|denotes)\s+(?:now\s+)?)|[=(]\s*=?\s*){_SPOT}"
+"""What is told of the place of a marker, in words that say nothing else."""
+_NEW_BEG: Final = rf"(?:this|here|it)\s+is\s+(?:now\s+)?(?:the|your)\s+(?:new\s+)?{_BEG}(?:\s+(?:from\s+now\s+on|from\s+here(?:\s+on)?))?(?:\s*,?\s+(?:at|in)\s+{_SPOT})?"
+_KNITS: Final = rf"((?:(?<=^)|(?<=[.:,;]\s)|(?<=[.:,;]))\s*(?:k|knit)\s*{N})(?:\s+more)?(?:\s+{STS})?\s*(?:[,;]\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?)"
+_PUTS: Final = r"(?:pm|(?:re-?)?place|put|set|hang|move)"
+_OF_ROW: Final = r"(?:place|put|hang|set)\s+(?:an?\s+|the\s+)?(?:(?:st|stitch|removable|locking|contrasting)\s+)?markers?\s+(?:at|on)\s+(?:each|both)\s+(?:ends?|edges?|sides?)\s+of\s+(?:the\s+)?(?:last|this)\s+row|mark\s+(?:each|both)\s+(?:ends?|edges?|sides?)\s+of\s+(?:the\s+)?(?:last|this)\s+row"
+_FOR_WHAT: Final = r"(?:(?:for|to\s+(?:show|mark|denote|indicate))\s+(?:the\s+)?(?:(?:beg(?:inning)?|start|position|base|bottom|top|end|placement)\s+of\s+(?:the\s+)?)?(?:armholes?|sleeves?|side\s+(?:seams?|openings?|slits?)|shoulders?|underarms?|seams?|pockets?|neck)(?:\s+(?:placement|openings?|shapings?))?)"
+
+PLACED: tuple[Synonym, ...] = (
+    # --- what a marker is called ---
+    row("m", r"\b(place|slip|sl|remove|replace)\s+(?:(?:the|a|an|your)\s+)?(?:(?:gusset|thumb|side|stitch|st|new|first|second|next|contrasting|raglan|other)\s+)?m(?=\s*[,.;:)]|\s*$|\s+and\b|\s+for\b)", r"\1 marker", "Next rnd: K20, place gusset m, m1l, place m, k to end."),
+    row("marker", r"\b(place\s+)(?:your|(?:a|the)\s+(?:contrasting|different(?:[-\s]colou?red)?|colou?red|gusset|thumb|side|raglan|underarm|locking|removable))\s+(?=marker\b(?!\s+(?:in|on|into|around)\b))", r"\1", "K20, place a contrasting marker, k20."),
+    row("of", rf"\b(k|p|knit|purl|work)\s+to\s+(?:the\s+)?{_BEG}\s+(?:marker|m)\b", r"\1 to end", "Next row: K to beg-of-rnd marker."),
+    # --- where the round begins ---
+    row("this|here|it", rf"(?:^\s*|(?<=[:]\s))(?:remove\s+(?:the\s+)?(?:{_BEG}\s+)?{_MARK}\s*,\s*)?(?:k|knit)\s*({N})(?:\s+{STS})?\s*(?:,\s*(?:and\s+)?|\s+and\s+)(?:pm|(?:re-?)?place\s+(?:the\s+|a\s+)?(?:{_BEG}\s+)?{_MARK})\s*[:;,.(-]+\s*(?P<said>{_NEW_BEG})\)?(?=\s*\.?\s*$)", r"K\1, pm for new BOR", "Remove BOR marker, k4, replace BOR marker; this is the new beginning of round.", spelt_out=True),
+    row("bor|beg|start", rf"{_KNITS}{_PUTS}\s+(?:(?:a|the|your)\s+)?(?:new\s+)?{_BEG}\s+{_MARK}(?:\s+(?:here|there|to\s+this\s+(?:point|place|spot)))?(?:\s*,?\s+(?P<said>(?:at|in)\s+{_SPOT}))?(?=\s*[.;]|\s*$)", r"\1, pm for new BOR", "Knit 4 sts and place your BOR marker here, in the middle of the underarm.", spelt_out=True),
+    row("replace", rf"^(\s*)remove\s+(?:the\s+)?(?:{_BEG}\s+)?{_MARK}\s*,\s*(?:k|knit)\s*({N})(?:\s+{STS})?\s*,\s*(?:and\s+)?replace\s+(?:the\s+)?(?:{_BEG}\s+)?{_MARK}(?=\s*\.?\s*$)", r"\1K\2, pm for new BOR", "Remove marker, knit 4, replace marker."),
+    row("bor|beg|start", rf"\b{_PUTS}\s+(?:(?:a|the|your)\s+)?{_BEG}\s+{_MARK}(?:\s+here)?", "pm for BOR", "Place BOR m."),
+    said_row_behind("is |mark|=|(|will", rf"(\b(?:pm|place\s+(?:(?:a|the|your)\s+)?{_MARK})(?:\s+{_FOR_BEG})?)\s*[.;:,]*\s*(?P<said>{_IS})\)?(?=\s*\.?\s*$)", "Place BOR marker; this is the center back."),
+    row("join", rf"\b(join(?:\s+(?:to|for)\s+work(?:ing)?)?\s+in\s+(?:the\s+)?(?:rnd|round)s?)\s*(?:,\s*(?:and\s+)?|\s+and\s+)(?:pm|plac(?:e|ing)\s+(?:(?:a|the|your)\s+)?{_MARK})\s+(?:{_FOR_BEG}|(?P<said>(?:on|in|around|before)\s+(?:the\s+)?first\s+{STS}))(?=\s*[.;]|\s*$)", r"\1. Pm for BOR", "Join in rnd, placing a marker on first st.", spelt_out=True),
+    row("join", rf"(^\s*|[.,]\s*)(?:pm|place\s+(?:(?:a|the|your)\s+)?{_MARK})(?:\s+{_FOR_BEG})?\s*,?\s+and\s+(?=join\b)", r"\1", "Arrange the sts evenly on 4 dpn, place m, and join for working in rnds."),
+    # --- the ends of a row ---
+    said_row_behind("each|both", rf"(\b(?:{_OF_ROW}))(?:\s+with\s+(?:a\s+)?(?:waste\s+yarn|(?:contrasting|colou?red)\s+(?:thread|yarn)|threads?|markers?))?\s+\(?(?P<said>{_FOR_WHAT})\)?(?=\s*[.;]|\s*$)", "Place a marker at each end of last row for beg of armholes."),
+)  # fmt: skip
+"""The rows for lines that nothing else reads, in the order tried."""

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from typing import Final
 
+from stepper.project.rewording.said_rows import said_row, said_row_behind
 from stepper.project.rewording.synonym import STS, N, Synonym, row
 
 _NEEDLE: Final = r"(?:needle|dpn)s?"
@@ -113,3 +114,39 @@ BY_NEEDLES: tuple[Synonym, ...] = (
     ),
 )  # fmt: skip
 """The rows, in the order tried."""
+
+_NAMED: Final = r"(?:N\s?|(?:needles?|ndls?\.?)\s*#?)"
+_N12: Final = rf"{_NAMED}[1-5](?:\s*(?:,\s*and|,|and|&)\s*(?:{_NAMED})?[1-5])*(?!\w)"
+_FABRIC: Final = r"(?:(?:[a-z'-]+\s+){0,3}(?:patt(?:ern)?|rib(?:bing)?|lace|panel|cables?|chart(?:\s+[a-z])?|st(?:itch)?))"
+_SET: Final = r"as\s+(?:set|est(?:ablished|\.)?)"
+_PART: Final = r"(?:(?:(?:the|first|last|next|rem(?:aining)?|instep|sole|heel|palm|back|front|top|bottom|hand)\s+)*)"
+_WAIT: Final = r"(?:just\s+|simply\s+|now\s+)?(?:rests?|waits?|stays?|(?:are|is)\s+(?:not\s+worked|left\s+(?:alone|unworked))|remains?\s+(?:on\s+hold|unworked))"
+_MEANWHILE: Final = r"(?:\s+(?:while|until|during)\s+(?:you\s+(?:work|knit|turn)\s+)?(?:(?:working|knitting|turning)\s+)?(?:the\s+)?heel(?:\s+(?:flap\s+)?is\s+(?:being\s+)?(?:worked|knitted|done|finished|complete|turned))?)?"
+
+NEEDLE_BY_NEEDLE: tuple[Synonym, ...] = (
+    # --- what is worked on each ---
+    row("as set|as est|established", rf"({_N12}\s*:\s*)(?:work|knit)\s+(?:in\s+|the\s+|across\s+(?:in\s+)?)*(?:established\s+(?={_FABRIC}))?(?:{_FABRIC}\s+{_SET}|(?<=established\s){_FABRIC})(?:\s*\((?:rnd|round|row)\s+\d+\))?(?=\s*[.;]|\s*$)", r"\1work in pattern to end", "Rnd 1: N1: Work Lace Rib as set. N2: K1, ssk, k to end."),
+    row("n|needle", rf"({_N12}\s*:\s*)(knit|purl)(?=\s*[.;]|\s*$)", r"\1\2 to end", "N1: Work lace rib as set; N2: Knit."),
+    row("in patt", rf"((?:^|[.;:,])\s*(?:and\s+)?)(?:knit|work)\s+(?:across\s+)?(?:the\s+{STS}\s+(?:on|of)\s+)?({_N12})\s+in\s+patt(?:ern)?(?:\s+{_SET})?\s*[,;]\s*(?:and\s+)?(?:then\s+)?(knit|purl)\s+(?:across\s+)?({_N12})(?=\s*\.?\s*$)", r"\1\2: work in pattern to end; \4: \3 to end", "Knit across N1 in pattern, knit N2."),
+    row("on each needle", r"((?:^|:)\s*)on\s+each\s+needle\s*[,:]\s*(?=[kps*(]|work)", r"\1each needle: ", "Dec rnd: On each needle, k1, ssk, k to last 3 sts, k2tog, k1."),
+    row("*", rf"(\*[^*]*?\bto\s+last\s+{N}\s+{STS})\s+(?:of|on)\s+{_NAMED}1([^*]*\brep(?:eat)?\s+from\s+\*\s+(?:on|for|across)\s+){_NAMED}2(?!\w)", r"\1\2second needle", "Rnd 1: *K1, ssk, k to last 3 sts of N1, k2tog, k1; rep from * on N2."),
+    row("*", rf"(\brep(?:eat)?\s+from\s+\*\s+(?:on|for|across)\s+){_NAMED}2(?!\w)", r"\1second needle", "Rnd 1: *K1, ssk, k to last 3 sts on needle, k2tog, k1; rep from * on N2."),
+    row("half", rf"\*\s*((?:with\s+[A-Z]\w?,\s*)?)([^*;.]*?\b(?:k|knit|work)\s+to)\s+last\s+({N})\s+({STS})\s+of\s+(?:this|the|first|the\s+first)\s+half\s*,\s*([^*;.]*?)\s*[;,]\s*rep(?:eat)?\s+from\s+\*\s+(?:for|on|over|across)\s+(?:the\s+)?(?:second|other)\s+half\b", r"\1\2 \3 \4 before halfway, \5, \2 last \3 \4, \5", "Dec rnd: *K1, ssk, work to last 3 sts of this half, k2tog, k1; rep from * for second half."),
+    # --- a stitch that changes needles ---
+    row("slipping|moving|transferring", rf"(\b(?:knit|work)\s+(?:1|one)\s+(?:rnd|round)(?:\s+(?:even|in\s+patt(?:ern)?))?)\s*,\s*(?:slipping|moving|transferring)\s+(the\s+)?((?:last|first)\s+{STS}\s+(?:of|on|from)\s+{_NAMED}[1-5]\s+(?:on)?to\s+{_NAMED}[1-5])(?P<said>\s+at\s+the\s+end\s+of\s+(?:the\s+)?(?:instep|round|rnd|needle))?(?=\s*[.;]|\s*$)", r"\1. Slip \2\3", "CO 40 sts. Divide over 2 needles. Knit 1 rnd, slipping the last st of N1 to N2.", spelt_out=True),
+    said_row_behind("(a ", rf"(\b(?:slip|move|transfer)\s+(?:the\s+)?(?:first|last)\s+{STS}\s+(?:of|on|from)\s+{_NAMED}[1-5])\s*\(\s*(?P<said>an?\s+(?:purl|knit)(?:\s+{STS})?)\s*\)", "CO 40 sts. Divide over 2 needles. Slip the first st of N2 (a purl st) to the end of N1."),
+    # --- how many lie on each ---
+    row("1", rf"((?:^|[.;])\s*){_NAMED}1\s*:\s*({N})\s+{STS}\s*[.,;]\s*{_NAMED}2\s*:\s*({N})\s+{STS}(?=\s*\.?\s*$)", r"\1Lying over 2 needles, \2 sts on needle 1, \3 sts on needle 2", "CO 40 sts. Divide over 2 needles. Slip last st of N1 to N2. N1: 19 sts. N2: 21 sts."),
+    said_row_behind("with ", rf"(\buntil\s+{N}\s+{STS}\s+(?:rem|remain))\s*,?\s+(?P<said>with\s+{N}\s+{STS}\s+on\s+{_NAMED}[1-5])(?=\s*\.?\s*$)", "Rep Rnds 1 and 2 until 56 sts rem, with 27 sts on N2."),
+    row("1", rf"((?:^|[.])\s*)(?:place|put|arrange|divide|distribute)\s+{_PART}({N})\s+{_PART}{STS}\s+on(?:to)?\s+{_NAMED}1\s*,?\s+and\s+{_PART}({N})\s+{_PART}{STS}\s+on(?:to)?\s+{_NAMED}2{_ENDS}", r"\1divide over 2 needles, \2 sts on needle 1, \3 sts on needle 2", "Place 28 instep sts on N1 and 28 sole sts on N2."),
+    row("2|two", rf"((?:^|[.])\s*){_LAY}{_OVER}(?:two|2)\s+{_NEEDLE}\s*[,:]\s*({N})(?:\s+{STS})?\s+for\s+(?:the\s+)?(?:back|front|instep|top)\s*(?:,\s*(?:and\s+)?|\s+and\s+)({N})(?:\s+{STS})?\s+for\s+(?:the\s+)?(?:palm|front|back|sole|heel){_ENDS}", r"\1divide over 2 needles, \2 sts on needle 1, \3 sts on needle 2", "Divide the sts over 2 needles, 24 for the back and 24 for the palm."),
+    row("each half", rf"((?:^|[.])\s*)divide\s+(?:the\s+)?{STS}\s+(?P<said>for\s+(?:the\s+)?(?:back|front|palm|top)\s+and\s+(?:the\s+)?(?:back|front|palm|sole))\s*,?\s+with\s+({N}\s+{STS})\s+in\s+each\s+half(?:\s*,\s*beginning\s+at\s+the\s+(?:start|beginning)\s+of\s+the\s+(?:rnd|round))?{_ENDS}", r"\1divide over 2 needles. \3 on each needle", "Divide sts for back and palm with 24 sts in each half.", spelt_out=True),
+    row("graft", rf"((?:^|[.])\s*)with\s+({N}\s+{STS}\s+on\s+each\s+needle)\s*,\s*(?=graft\b)", r"\1\2. ", "With 12 sts on each needle, graft the toe."),
+    # --- how long ---
+    said_row_behind("without", rf"(\bon\s+{_N12})\s*,\s*(?P<said>without\s+(?:further\s+|any\s+)?(?:decreasing|increasing|shaping|decreases|increases))\s*,(?=\s*(?:until|for)\b)", "Continue in patt on N1 and in St st on N2, without decreasing, until foot measures 18 cm."),
+    row("with|working|keeping", rf"((?:^|[.])\s*)(?:cont(?:inue)?|work)(?:\s+(?:even|straight|{_SET}|in\s+this\s+(?:manner|way)))*\s*,?\s+(?:working|with|keeping)\s+(?:in\s+)?((?:[a-z'-]+\s+)?[a-z.]+(?:\s+st(?:itch)?)?)\s+on\s+({_N12})\s*,?\s+and\s+(?:in\s+)?((?:[a-z'-]+\s+)?[a-z.]+(?:\s+st(?:itch)?)?)\s+on\s+({_N12})\s*,?\s+(?=(?:until|for)\b)", r"\1Work, working in \2 on \3 and in \4 on \5, ", "Continue in this manner, with Lace Rib on N1 and stockinette on N2, until foot measures 18 cm."),
+    row("with|working|keeping", rf"((?:^|[.])\s*)(?:cont(?:inue)?|work)(?:\s+(?:even|straight|{_SET}|in\s+this\s+(?:manner|way)))+\s*,?\s+(?:working|with|keeping)\s+(?={_N12}\s+in\b)", r"\1Work even, working ", "Work even as set, with N1 in pattern and N2 in St st, until foot measures 18 cm."),
+    # --- those that wait ---
+    said_row("rest|wait|stay|left|remain|not worked", rf"((?:^|(?<=[.])))\s*(?P<said>(?:the\s+)?(?:instep\s+)?(?:{STS}\s+(?:on|of)\s+(?:{_NAMED}[1-5](?!\w)|the\s+(?:instep|other\s+needles?))|{_NAMED}[1-5])\s+{_WAIT}{_MEANWHILE}|(?:the\s+)?instep\s+{STS}\s+{_WAIT}(?:\s+on\s+{_NAMED}[1-5])?{_MEANWHILE})\s*(?:[.]|$)", "The sts on N1 rest while the heel is being worked."),
+)  # fmt: skip
+"""The rows for lines that nothing else reads, in the order tried."""

@@ -109,7 +109,6 @@ SPOKEN: tuple[Synonym, ...] = (
     row("and ", r"^(\s*)and\s+(?:then\s+)?(?=(?:divide|join|place|knit|work|purl|spread|arrange|change|turn)\b)", r"\1", "and divide sts over four needles."),
     row("a r|a p|plain", r"\b(knit|purl|work)\s+(?:a|one)\s+(?:plain\s+|single\s+)?(round|rnd|row)\b(?=\s*[.,!]|\s*$|\s+and\b)", r"\1 1 \2", "Knit a plain round."),
     row("plain", rf"\b(knit|purl|work)\s+({N})\s+(?:more\s+)?plain\s+({ROUND})", r"\1 \2 \3", "Knit two plain rounds."),
-    row("your", r"\b((?:change|switch|go\s+back|back)\s+to)\s+your\s+(?=(?:larger|smaller|bigger|longer|shorter|thicker|thinner|circular|double|dpns?|straight|\d))", r"\1 ", "Switch to your larger needles and knit one round."),
     row("until you|until there's", r"\buntil\s+(?:you've(?:\s+got)?|there's)(?=\s+(?:about\s+|roughly\s+|around\s+)?\d)", "until you have", "Work in stockinette until you've got 20 cm."),
     row("it's", r"\buntil\s+it's\b(?=\s+(?:about\s+|roughly\s+|around\s+)?\d)", "until it is", "Knit every round until it's about 20 cm long."),
     row("turn ", r"\bturn\s+(?:the|your)\s+(?:work|knitting|piece|needles?)(?:\s+(?:a?round|over))?(?=\s*[.,;!]|\s*$|\s+and\s+(?:purl|knit|work)\b)", "turn", "Turn your work."),

@@ -17,10 +17,10 @@ def written(printed: str) -> str:
 @pytest.mark.parametrize(
     ("printed", "words"),
     [
-        ("Change to circular needle no. 4.5.", "Change to 4.5 mm circular needle"),
-        ("Change to short circular needle 4.5 mm.", "Change to 4.5 mm circular needle"),
-        ("Change to 4 mm.", "Change to 4 mm needles"),
-        ("Change to 4 mm needle (40 cm).", "Change to 4 mm needle"),
+        ("Change to circular needle no. 4.5.", "change to 4.5 mm circular needles"),
+        ("Change to short circular needle 4.5 mm.", "change to 4.5 mm circular needles"),
+        ("Change to 4 mm.", "change to 4 mm needles"),
+        ("Change to 4 mm needle (40 cm).", "change to 4 mm needles"),
     ],
 )
 def test_needles_are_those_of_the_size_printed(printed: str, words: str) -> None:

@@ -1,0 +1,56 @@
+"""Other wordings for a row that divides a piece, and for going on with one of its parts. No I/O.
+
+"Work 40 sts for the right front, bind off 8, work until there are 84 sts on right needle after the bind-off for the
+back": for which part stitches are is said with the row. Which part goes on is told by its stitches; those beyond wait,
+whether the page leaves them on the needle or moves them. A part that is told by its name alone is not read: where it
+lies is not said. Source: the wording of patterns in print, US and UK; common practice.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from stepper.project.rewording.said_rows import said_row_behind
+from stepper.project.rewording.synonym import STS, N, Synonym, row
+
+_PIECE: Final = r"(?:front|back|sleeve|body|shoulder|side|hood|yoke|neck|thumb|hand|palm|instep|sole|heel|underarm|band|button\s?band|panel)s?"
+_PART: Final = rf"(?:(?:the|a|one|first|second|other|left|right|centre|center|half|half\s+of)\s+)*{_PIECE}(?:\s+(?:neck|front|back|band))?"
+_VERB: Final = r"(?:k|p|knit|purl|work|patt|rib)"
+_IN_PATT: Final = r"(?:\s+in\s+(?:the\s+)?(?:patt(?:ern)?|rib(?:bing)?)(?:\s+as\s+(?:set|established))?)"
+_NEEDLE: Final = r"(?:(?:the|your|left|right|left-hand|right-hand|lh|rh|main|circular|working|spare)\s+)*(?:needles?|cable)(?:\s+of\s+(?:the\s+|your\s+)?(?:circular\s+)?needle)?"
+_YARN: Final = r"(?:yarn|wool|thread)"
+_HOLDER: Final = rf"(?:(?:(?:an?|the|another|separate|some|st|stitch|waste|scrap|spare|contrasting)\s+)*(?:(?:st|stitch)?-?\s?holders?|(?:waste|scrap|spare)\s+(?:{_YARN}|needles?)|(?:lengths?|pieces?)\s+of\s+(?:(?:waste|scrap|spare)\s+)?{_YARN}|threads?|pins?|hold))"
+_WHERE: Final = rf"(?:(?:unworked|waiting|where\s+they\s+are|aside)(?:\s+on\s+{_NEEDLE})?|(?:on\s+to|onto|on|to)\s+(?:{_HOLDER}|{_NEEDLE}))"
+_OTHERS: Final = rf"(?:the\s+)?(?:rest(?:\s+of\s+the\s+{STS})?|others?(?:\s+{STS})?|remaining(?:\s+{STS})?|remainder(?:\s+of\s+the\s+{STS})?|rem\.?\s+{STS}|(?:(?:back|front|left|right|and)\s+)+{STS})"
+_LEAVE: Final = rf"(?:leav(?:e|ing)|plac(?:e|ing)|put(?:ting)?|mov(?:e|ing)|slip(?:ping)?|transfer(?:ring)?|keep(?:ing)?)\s+{_OTHERS}\s+{_WHERE}(?:\s*,?\s+or\s+(?:(?:move|put|slip|place|transfer)\s+(?:them\s+|these\s+)?)?(?:on\s+to|onto|on|to)\s+{_HOLDER})?(?:\s+(?:for\s+(?:now|later)|while\s+you\s+work|in\s+the\s+meantime))?"
+_GO_ON: Final = r"(?:now\s+)?(?:cont(?:inue)?|work|proceed|go\s+on|knit)(?:\s+(?:working|knitting|even))?(?:\s+(?:flat|in\s+rows|back\s+and\s+forth(?:\s+in\s+rows)?))?\s+(?:on|over|with)"
+_ONE: Final = r"(?:(?:the|these|those)\s+)?"
+_SHAPED: Final = r"(?:(?:left|right)\s+front|front|back|(?:left|right|first)\s+(?:side|shoulder|half))"
+_STEP: Final = r"for\s+(?:the\s+)?(?:first|left|right|second)\s+(?:side|front|shoulder|half)(?:\s+of\s+(?:the\s+)?(?:neck|front|back))?"
+_BOUND: Final = r"(?:(?:the\s+|last\s+|first\s+|previous\s+)*(?:(?:cast|bound|bind)[-\s]off|bo)(?:\s+(?:sts|stitches|edge))?)"
+_ON_RIGHT: Final = r"on\s+(?:the\s+|your\s+)?(?:right(?:[-\s]hand)?|rh)\s+needle"
+_REMOVE: Final = r"remov(?:e|ing)\s+(?:both\s+|the\s+|all\s+)*(?:gusset\s+|thumb\s+)?(?:markers|ms)(?:\s+as\s+you\s+(?:go|come\s+to\s+them))?"
+_START: Final = r"(^\s*|[.:]\s*)"
+_E: Final = r"(?=\s*[.;:]|\s*$)"
+
+DIVISIONS: tuple[Synonym, ...] = (
+    # --- for which part stitches are ---
+    row("until", rf"\b(work)(?:{_IN_PATT})?\s+until\s+(?:there\s+are\s+|you\s+have\s+)({N})\s+{STS}\s+(?:{_ON_RIGHT}\s+)?(?:after|from|since|beyond)\s+{_BOUND}(?=\s*[,;]|\s+for\b|\s+and\b)", r"work \2 sts in pattern", "Next row: Work 40 sts in pattern, BO 8 sts, work until there are 80 sts on RH needle after the bind-off for the back, BO 8 sts, work to end."),
+    row("for ", rf"(\b{_VERB}\s*{N}(?:\s+{STS})?(?:{_IN_PATT})?)\s+(?P<said>for\s+{_PART})(?=\s*[,.;(]|\s*$|\s+and\b)", r"\1", "Next row: Work 40 sts in pattern for the right front, BO 8 sts, work to end.", spelt_out=True),
+    row("for ", rf"(\b{_VERB}(?:{_IN_PATT})?\s+to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:row|rnd|round))?)\s+(?P<said>for\s+{_PART})(?=\s*[.;(]|\s*$)", r"\1", "Next row: K20, pm, k to end for the left front.", spelt_out=True),
+    said_row_behind("(", rf"(\b{_VERB}(?:{_IN_PATT})?\s+to\s+(?:the\s+)?end)\s*\(\s*=?\s*(?P<said>{_PART})\s*\)", "Next row: K20, pm, k to end (other half of the back)."),
+    row("work", rf"((?:[:,]\s+|\band\s+))work\s+({N})\s+{STS}(?=\s*(?:,|\.?\s*$))", r"\1work \2 sts in pattern", "Next row: Work 24 sts for the left front, hold 40 sts, cast on 8 sts, work 48 sts."),
+    # --- going on with one part ---
+    row("only|alone|just|leav", rf"{_START}{_GO_ON}\s+(?:just\s+|only\s+)?{_ONE}(?:next\s+)?({N})\s+(?:(?:{_SHAPED})\s+{STS}|{STS}\s+(?:of|for)\s+(?:the\s+)?{_SHAPED})(?:\s+(?:only|alone))?(?:\s*[.,;]\s*(?:and\s+)?{_LEAVE}){_E}", r"\1work in rows over next \2 sts, hold others", "Cast on 180 sts. Work flat. Continue on the 40 left front sts only. Leave the rest on the cable or move them to waste yarn."),
+    row("only|alone|just", rf"{_START}{_GO_ON}\s+(?:just\s+|only\s+)?{_ONE}(?:next\s+)?({N})\s+(?:(?:{_SHAPED})\s+{STS}|{STS}\s+(?:of|for)\s+(?:the\s+)?{_SHAPED})(?:\s+(?:only|alone)){_E}", r"\1work in rows over next \2 sts", "Cast on 180 sts. Work flat. Continue on the 40 sts of the left front only."),
+    row("over", rf"{_START}(?:now\s+)?work\s+(?:the\s+)?(?:left|right)\s+front\s+(?:back\s+and\s+forth\s+|in\s+rows\s+)?(?:over|on)\s+(?:the\s+)?next\s+({N})\s+{STS}(?:\s+only)?\s*[.,;]\s*(?:and\s+)?{_LEAVE}{_E}", r"\1work in rows over next \2 sts, hold others", "Cast on 180 sts. Work flat. Work the left front over the next 40 sts, leaving the other sts on hold."),
+    row("last", rf"{_START}{_GO_ON}\s+(?:the\s+)?last\s+(?:set|group|lot)\s+of\s+({N}\s+)?{STS}\s+(?:only|alone|{_STEP})(?:\s*[.,;]\s*(?:and\s+)?{_LEAVE})?{_E}", r"\1hold sts beyond gap", "Cast on 60 sts. Work flat. Continue on the last set of sts for the left shoulder."),
+    row("only for|first group|first set", rf"(\bon\s+(?:these|this))\s+(?:first\s+)?({N}\s+{STS}|(?:set|group|lot)\s+of\s+{STS})\s+(only)(?:\s+{_STEP})?{_E}", r"\1 \2 \3", "Turn and work on these 24 sts only for the first side of neck."),
+    row("turn", rf"(\b{_VERB}\s*{N}(?:\s+{STS})?\s*,\s*turn)\s*[,;]?\s*(?:and\s+)?(?:leave|leaving)\s+{_OTHERS}\s+{_WHERE}(?=\s*\.?\s*$)", r"\1, leaving remaining sts on a holder", "Next row: K24, turn, leaving remaining sts on the needle."),
+    # --- the gusset of a thumb waits ---
+    row("gusset", r"\b(k|p|knit|purl|work)\s+to\s+(?:the\s+)?(?:thumb\s+)?gusset(?=\s*,|\s+and\b)", r"\1 to marker", "Next rnd: Knit to the gusset, hold 17 sts, knit to end."),
+    row("remov", rf"\b(to\s+(?:the\s+)?(?:first\s+|next\s+)?(?:gusset\s+|thumb\s+)?(?:marker|m))\s*,\s*(?:place|put|slip|transfer|move)\s+(?:the\s+)?(?:next\s+)?({N})\s+(?:gusset\s+|thumb\s+)?{STS}\s+(?:on\s+to|onto|on|to)\s+{_HOLDER}(?:\s*,\s*|\s+(?:and\s+|while\s+)?){_REMOVE}", r"\1, remove marker, hold \2 sts for thumb, remove marker", "Next rnd: Knit to gusset marker, place 17 gusset sts on waste yarn and remove markers, knit to end."),
+    row("gusset", rf"\b(?:place|put|slip|transfer|move)\s+(?:the\s+)?({N})\s+gusset\s+{STS}\s+(?:on\s+to|onto|on|to)\s+{_HOLDER}(?=\s*[,;]|\s+and\b)", r"hold \1 sts for thumb", "Next rnd: Knit to marker, put the 17 gusset sts on hold, CO 3 sts, knit to end."),
+    said_row_behind("their place|the gap|the hole|the opening|them", rf"(\b(?:co|cast\s+on)\s+{N}(?:\s+{STS})?)\s+(?P<said>(?:in\s+(?:their|its)\s+place|in\s+place\s+of\s+(?:them|these)|(?:to\s+bridge|over|across|above)\s+(?:the\s+)?(?:gap|hole|opening|thumb)))(?=\s*[,.;]|\s*$|\s+and\b)", "Next rnd: K20, hold 17 sts for thumb, cast on 3 sts in their place, k to end."),
+)  # fmt: skip
+"""The rows, tried on lines that nothing else reads."""

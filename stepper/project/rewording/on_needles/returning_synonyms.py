@@ -1,0 +1,65 @@
+"""Other wordings for stitches that come back to the needles, and for the yarn that is joined to them. No I/O.
+
+What a page says of it has three parts in any order: whose stitches they are and what they hung on, where the yarn is
+joined, and which side faces then. Where the yarn is joined is said; the side is where the next row begins. Yarn that
+is joined at an edge without a word of stitches takes up the other half only where the same sentence goes on with it
+("and work to match"): else it may be the yarn for a band that is picked up. Source: the wording of patterns in print,
+US and UK; common practice.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from stepper.craft.needles import SIZE
+from stepper.project.rewording.said_rows import said_row_behind
+from stepper.project.rewording.synonym import STS, N, Synonym, row
+
+_PUT: Final = r"(?:place|put|slip|sl|transfer|return|move|take|pick\s+up)"
+_PART: Final = r"(?:(?:(?:left|right|first|second|other)\s+)?(?:front|back|sleeve|body|thumb|shoulder|side|instep|finger)|(?:index|middle|ring|little)\s+finger)"
+_WHOSE: Final = rf"(?:(?:the|one|each|a|either|your)\s+)*(?:first\s+(?=sleeve))?({_PART})"
+_YARN: Final = r"(?:yarn|wool|thread)"
+_THING: Final = rf"(?:(?:(?:an?|the|its|their|your|{_PART}|neck|st|stitch|waste|scrap|spare|stitch)\s+)*(?:(?:st|stitch)?-?\s?holders?|(?:waste|scrap|spare)\s+(?:{_YARN}|needle)|{_YARN}|pin|hold))"
+_NEEDLE: Final = rf"(?:(?:(?:the|a|an|your|main|working|left|right|{SIZE}|smaller|larger|short|long|\d{{2}}\s*(?:cm|in|\"))\s*(?:,\s*)?)*(?:set\s+of\s+)?(?:(?:circular|double[-\s]pointed|dp|[2-5]|two|three|four|five)\s+)*(?:needles?|dpns?|circulars?|circ))(?!\w)(?!\s*[1-5](?![\d.]))"
+_ONTO: Final = r"(?:(?:back\s+)?(?:on\s+to|onto|on|to))"
+_SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
+_FACING: Final = rf"(?:(?:with\s+)?(?:the\s+)?({_SIDE})(?:\s+of\s+(?:the\s+)?work)?\s+facing(?:\s+you)?)"
+_READY: Final = rf"(?:ready\s+(?:for|to\s+(?:work|begin(?:\s+with)?|start(?:\s+with)?))\s+an?\s+({_SIDE})\s+row)"
+_JOIN: Final = r"(?:(?:re-?)?(?:join|attach)(?:\s+in)?)"
+_REJOIN: Final = rf"(?:{_JOIN}\s+(?:the\s+|a\s+|an\s+)?(?:(?:new|working|main|second|2nd)\s+)?(?:ball\s+of\s+|strand\s+of\s+|end\s+of\s+)?{_YARN})"
+_SPOT: Final = (
+    r"(?:(?:(?:at|to|in|by|from)\s+(?:the\s+)?)(?:(?:neck|neckline|armhole|front|back|side|inner|outer|left|right|underarm|thumb|palm|hand|cent(?:er|re)|middle|beginning|beg|start|"
+    r"base|edge|end|of|the|gap|inside|row|rnd|round|heel|opening|shoulder|sleeve|body|raglan|corner|bottom|top|lower|upper|bound|cast|off|on|sts|stitches|first|second|other)\b[\s-]*)+(?<!\s))"
+)
+_EDGE: Final = r"(?:at\s+(?:the\s+)?(?:neck|armhole|front|side|inner|cent(?:er|re))\s+(?:edge|end)(?:\s+of\s+(?:the\s+)?(?:(?:left|right|other|second)\s+)?(?:shoulder|front|side|neck|half))?)"
+_AND: Final = r"(?:\s*[.;,]\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?)"
+_MATCH: Final = r"(?:work|complete|finish|knit)(?:\s+(?:it|this\s+side|the\s+second\s+side))?\s+(?:to\s+(?:match|correspond)(?:\s+(?:with|to))?|as\s+for|the\s+same\s+as|like)(?:\s+(?:the\s+)?(?:first|other)\s+(?:side|half|shoulder))?(?=\s*[.,;]|\s*$)"
+_START: Final = r"(^\s*|[.:]\s*)"
+_E: Final = r"(?=\s*[.;]|\s*$)"
+_BACK: Final = rf"return\s+(?:{N}\s+)?(?:held\s+)?(?:{_PART}\s+)?sts\s+to\s+needles"
+
+RETURNS: tuple[Synonym, ...] = (
+    # --- whose stitches they are ---
+    row("set of", rf"\b({_PUT}\s+)(?:the\s+|one\s+|a\s+|first\s+)*set\s+of\s+(?=(?:held\s+)?(?:sleeve|thumb)\s+{STS})", r"\1", "Place one set of sleeve sts onto dpns."),
+    row("off|from", rf"\btake\s+((?:the\s+)?(?:{N}\s+)?(?:held\s+)?(?:{_PART}\s+)?{STS})\s+((?:off|from)\s+{_THING}){_AND}(?:place|put|slip|divide|arrange|distribute)\s+(?:them\s+)?(?:evenly\s+)?(?:over|onto|on\s+to|on|to|between)\s+", r"place \1 \2 onto ", "Take the sleeve sts off the holder and place them on dpns."),
+    row("for|of|from|on hold", rf"\b{_PUT}\s+(?:the\s+)?(?:held\s+)?({N}\s+)?(?:held\s+)?{STS}\s+(?:(?:on|from)\s+{_THING}\s+)?(?:for|of|from)\s+{_WHOSE}(?:\s+{STS})?(?:\s+(?:from|off)\s+{_THING})?\s+{_ONTO}\s+(?={_NEEDLE})", r"return \1held \2 sts to ", "Move the sts for one sleeve from the scrap yarn onto dpns."),
+    row("from|off", rf"\b{_PUT}\s+(?:the\s+)?(?:held\s+)?({N}\s+)?(?:held\s+)?{STS}\s+(?:from|off)\s+(?:the\s+)?({_PART})\s+(?:st(?:itch)?\s+)?holder\s+{_ONTO}\s+(?={_NEEDLE})", r"return \1held \2 sts to ", "With RS facing, slip 40 sts from front holder to needle."),
+    row("from|off|held|hold|place|put|return|rem", rf"\b(?:{_PUT}\s+(?:the\s+)?(?:held\s+|rem(?:aining)?\s+)?({N}\s+)?(?:held\s+)?(?:({_PART})\s+)?{STS}\s+(?:from|off)\s+{_THING}|{_PUT}\s+(?:the\s+)?(?:held\s+({N}\s+)?|({N}\s+)?held\s+)(?:({_PART})\s+)?{STS}|return\s+(?:the\s+)?(?:rem(?:aining)?\s+)?({N}\s+)?(?:({_PART})\s+)?{STS}|{_PUT}\s+(?:the\s+)?({N}\s+)?({_PART})\s+{STS})\s+{_ONTO}\s+(?={_NEEDLE})", r"return \1\3\4\6\8held \2\5\7\9 sts to ", "Pick up the held thumb sts on 3 dpns."),
+    row("return to|go back to", rf"(\b)(?:return|go\s+back)\s+to\s+(?:the\s+)?(?:held\s+)?({N}\s+)?(?:held\s+)?{STS}(?:\s+on\s+hold)?\s+for\s+{_WHOSE}(?={_AND}|\s*$)", r"return \2held \3 sts to needles", "Return to sts on hold for back. With WS facing, join yarn."),
+    # --- the needles they come to ---
+    row("return", rf"\b(return\s+(?:{N}\s+)?held\s+(?:{_PART}\s+)?)\s*(sts\s+to)\s+(?:(?:the|a|an|your|set\s+of)\s+)*({SIZE}|smaller|larger)\s+(?:{_NEEDLE})", r"change to \3 needles. \1\2 needles", "Move the sts for one sleeve from the scrap yarn onto the larger dpns."),
+    row("return", rf"\b(return\s+(?:{N}\s+)?held\s+(?:{_PART}\s+)?)\s*(sts\s+to)\s+(?:(?:the|a|your|set\s+of)\s+)*([2-5]|two|three|four|five)\s+(?:dpns?|(?:double[-\s]pointed\s+)?needles)(?!\w)", r"\1\2 needles. Divide over \3 needles", "Pick up the held thumb sts on 3 dpns."),
+    row("return", rf"\b(return\s+(?:{N}\s+)?held\s+(?:{_PART}\s+)?)\s*(sts\s+to)\s+{_NEEDLE}(?!\w)", r"\1\2 needles", "Return held 30 sts to the needle and rejoin yarn at the neck edge with RS facing."),
+    row("dividing", rf"(\bneedles)\s*,\s*(?:dividing|distributing|spreading|arranging)\s+(?:them|the\s+{STS})?\s*(?:evenly\s+)?(?:over|between|on|onto)\s+(\w+)\s+(?:dpns|needles)(?!\w)", r"\1. Divide over \2 needles", "Return held thumb sts to needles, dividing them over 3 dpns."),
+    # --- the yarn is joined, and a side faces ---
+    row("facing|ready", rf"{_START}({_BACK})(?:{_AND}{_REJOIN}(?:\s+{_SPOT})?)?\s*[,;]?\s*{_READY}{_E}", r"\1With \3 facing, \2", "Return the held right front sts to the needle; join yarn at the armhole edge, ready for a WS row."),
+    row("facing", rf"{_START}({_BACK}){_AND}(?:{_FACING}\s*,?\s*{_REJOIN}(?:\s+{_SPOT})?|{_REJOIN}(?:\s+{_SPOT})?\s*,?\s+{_FACING}){_E}", r"\1With \3\4 facing, \2", "Return held 30 sts to the needle and rejoin yarn at the neck edge with RS facing."),
+    row("join|attach", rf"(\bneedles(?:\.\s+Divide\s+over\s+\w+\s+needles)?){_AND}{_REJOIN}(?:\s+{_SPOT})?{_E}", r"\1", "Return the held right front sts to the needle; join yarn at the armhole edge."),
+    row("join|attach", rf"(\bneedles){_AND}{_JOIN}\s+((?-i:MC|CC\d?|[A-H]))\b(?:\s+(?P<said>{_SPOT}))?{_E}", r"\1. Join \2", "Return held sleeve sts to needle, join MC at underarm.", spelt_out=True),
+    row("join|attach", rf"{_START}{_REJOIN}\s+to\s+(?:the\s+)?(?:held\s+({N}\s+)?|({N}\s+)?held\s+)(?:({_PART})\s+)?{STS}(?:\s+{_SPOT})?\s*,?\s*(?:{_READY}|{_FACING}){_E}", r"\1With \5\6 facing, return \2\3held \4 sts to needles", "Join yarn to the held sts at the armhole edge, ready for a WS row."),
+    row("match|correspond|as for|same as|like", rf"{_START}(?:{_FACING}\s*,\s*)?{_REJOIN}\s+{_EDGE}(?:\s*,?\s*{_FACING}|\s*,\s*{_READY}){_AND}({_MATCH})", r"\1With \2\3\4 facing, take up remaining sts. Complete like other side", "Rejoin yarn at the neck edge of the right shoulder, WS facing, and work to match, reversing all shaping."),
+    row("rem", rf"{_START}{_REJOIN}\s+{_EDGE}\s+of\s+(?:the\s+)?rem(?:aining)?\.?\s+({N})\s+{STS}{_AND}({_MATCH})", r"\1Take up \2 remaining sts. Complete like other side", "Join the wool at the neck edge of the remaining 43 sts and work to correspond with the first side."),
+    said_row_behind("join|attach", rf"{_START}(?P<said>{_REJOIN}\s+{_SPOT}){_E}", "Rejoin yarn at beginning of underarm sts."),
+    row("join|attach", rf"(^\s*|[.:,;]\s*(?:and\s+)?|\band\s+){_JOIN}\s+((?-i:MC|CC\d?|[A-H]))\s+(?P<said>{_SPOT}){_E}", r"\1join \2", "Join MC at the center of the underarm.", spelt_out=True),
+)  # fmt: skip
+"""The rows, tried on lines that nothing else reads."""

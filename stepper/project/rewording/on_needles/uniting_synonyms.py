@@ -1,0 +1,38 @@
+"""Other wordings for pieces that are joined in one row or round: worked across, with stitches cast on between. No I/O.
+
+"Knit the 40 sts of the left sleeve, pm, knit the front sts" works what waits or what lies on the needle; which of the
+two is for the plan to say. Stitches cast on between two parts stand in their row, and "join" begins a sentence of its
+own behind them. Source: the wording of patterns in print, US and UK; common practice.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from stepper.craft.needles import SIZE
+from stepper.project.rewording.said_rows import said_row_behind
+from stepper.project.rewording.synonym import STS, N, Synonym, row
+
+_PART: Final = r"(?:(?:(?:left|right|first|second|other)\s+)?(?:front|back|sleeve))"
+_VERB: Final = r"(?:knit|k|purl|p|work)"
+_CO: Final = rf"(?:(?:co|cast\s+on)\s+{N}(?:\s+(?:more\s+|new\s+)?(?:underarm\s+)?{STS})?)"
+_FOR: Final = r"for\s+(?:the\s+)?(?:(?:left|right|front|first|second|back)\s+)*(?:underarm|neck|neckline|armhole|armpit|front|steek|sleeve)s?"
+_RND: Final = r"(?:(?:to|for|and)\s+(?:begin\s+)?(?:work|knit)(?:ing)?\s+)?in\s+(?:the\s+)?(?:rounds?|rnds?)"
+_NEEDLES: Final = rf"(?:{SIZE}|smaller|larger)"
+_NDL: Final = r"(?:\s+(?:\d+\s*(?:cm|in\.?|inch|\"))?\s*(?:long\s+)?(?:circular\s+)?(?:needles?|circ|circular))?"
+_FACING: Final = r"(?:with\s+)?(?:the\s+)?(?:rs|right\s+sides?)(?:\s+of\s+(?:all\s+)?(?:the\s+)?(?:work|pieces))?\s+facing(?:\s+you)?"
+_UNITE: Final = r"(?:now\s+)?(?:join|unite|put\s+together)\s+(?:the\s+)?(?:(?:body|fronts?|back|sleeves?|pieces|all|both|and|two|three|four|the|yoke)[\s,]+)+(?:together\s+)?(?:as\s+foll(?:ow)?s|in\s+(?:the\s+)?following\s+order|thus)"
+
+UNITED: tuple[Synonym, ...] = (
+    # --- what only heads the row ---
+    row("across all", rf"((?:\bneedles?|\bfacing)\s*,\s*|^\s*|[.:]\s*)(?:join\s+(?:in\s+)?(?:the\s+)?yarn\s+and\s+)?work\s+across\s+all\s+{STS}(?:\s+on\s+(?:the\s+)?(?:holders|needles?))?\s+as\s+foll(?:ow)?s\.?\s*[:;]\s*-?\s*(?:next\s+(?:row|rnd|round)\s*:\s*)?(?=[kpw])", r"\1", "With RS facing and smaller needles, work across all sts as follows: K31 of right front, K37 of first sleeve."),
+    row("as follows|as folls|order|thus", rf"^(\s*)(?:using|with)\s+(?:the\s+|a\s+)?({_NEEDLES}){_NDL}(?:\s*(?:,|\band)\s*{_FACING})?\s*,\s*(?P<said>{_UNITE})\s*:?\s*$", r"\1change to \2 needles", "Using the larger 32 in needle, join body and sleeves as follows:", spelt_out=True),
+    row("as follows|as folls|order|thus", rf"^(\s*)(?P<said>{_UNITE})\s*,?\s*(?:using|with)\s+(?:the\s+|a\s+)?({_NEEDLES}){_NDL}(?:\s*(?:,|\band)\s*{_FACING})?\s*:?\s*$", r"\1change to \3 needles", "Join body and sleeves as follows, using larger needle and with right sides facing:", spelt_out=True),
+    said_row_behind("as follows|as folls|order|thus", rf"^(\s*)(?P<said>{_UNITE})(?:\s*,?\s*{_FACING})?\s*:?\s*$", "Join body and sleeves as follows:"),
+    # --- worked across ---
+    row("sts of|stitches of|sts from|sts for", rf"\b({_VERB})(?:\s+|(?=\d))(?:across\s+)?(?:the\s+|all\s+)*({N}\s+)?(?:held\s+)?{STS}\s+(?:of|from|for)\s+(?:the\s+)?({_PART})(?=\s*[,.;(]|\s*$|\s+and\b)", r"\1 across \2held \3 sts", "Next row: Knit the 30 sts of the left front, cast on 24 sts, knit the 30 held sts of the right front."),
+    row("front sts|back sts|front stitches|back stitches|sleeve sts|sleeve stitches", rf"((?:[:,]\s+(?:and\s+|then\s+)*|^\s*))(?<!\bsm,\s)({_VERB})\s+(?:all\s+|the\s+)*(held\s+)?({_PART})\s+{STS}(?=\s*[,.;]|\s*$|\s+and\b)(?![^.]*\bsm\b)", r"\1\2 across \3\4 sts", "Joining round: K front sts, CO 8 sts, k back sts, CO 8 sts."),
+    # --- cast on between, and joined ---
+    said_row_behind("for ", rf"(\b{_CO})\s+(?P<said>{_FOR})(?=\s*,?\s+(?:and|then)\s+|\s*,)", "Knit to the end of the row, CO 16 sts for the front neck, and join in the rnd."),
+)  # fmt: skip
+"""The rows, tried on lines that nothing else reads."""
