@@ -45,6 +45,8 @@ SILENT = {
     "desired",
     # "On to a holder", "12 sts on each needle", stitches divided "evenly" where no other way is said.
     "to", "needle", "evenly",
+    # "Larger" and "4 mm" are needles'.
+    "needles",
     # "Right side facing" in the head of a row is its side.
     "facing",
     # The beginning of the round is the only marker there is where it begins.
@@ -113,12 +115,36 @@ SILENT = {
 """Words that may be left out of a line without changing what is knitted."""
 
 SILENT_THERE = {
+    # What stitches hung on, where the yarn is joined, what a marker is called, for which part they lie on a needle.
+    "Slip the 13 sts from the waste yarn back on to three needles.": ("waste",),
+    "Change to the larger No. 10 needles.": ("larger",),
+    "Move the sts for one sleeve from the scrap yarn onto dpns.": ("scrap",),
+    "Move the sts for one sleeve from the scrap yarn onto the larger dpns.": ("scrap",),
+    "With RS facing, slip 40 sts from front holder to needle.": ("holder",),
+    "Return held 30 sts to the needle and rejoin yarn at the neck edge with RS facing.": ("neck",),
+    "Return the held right front sts to the needle; join yarn at the armhole edge, ready for a WS row.": ("armhole",),
+    "Return the held right front sts to the needle; join yarn at the armhole edge.": ("armhole",),
+    "Join yarn to the held sts at the armhole edge, ready for a WS row.": ("armhole",),
+    "Rejoin yarn at the neck edge of the right shoulder, WS facing, and work to match, reversing all shaping.": ("right",),
+    "Break yarn and leave these 3 sets of sts on holders.": ("3",),
+    "Rnd 1: N1: Work Lace Rib as set. N2: K1, ssk, k to end.": ("lace",),
+    "N1: Work lace rib as set; N2: Knit.": ("lace",),
+    "CO 40 sts. Divide over 2 needles. Knit 1 rnd, slipping the last st of N1 to N2.": ("divide",),
+    "CO 40 sts. Divide over 2 needles. Move one stitch from N2 to N1, so that there are 20 sts on each needle.": ("divide",),
+    "CO 40 sts. Divide over 2 needles. Slip the first st of N2 (a purl st) to the end of N1.": ("divide",),
+    "CO 40 sts. Divide over 2 needles. Slip last st of N1 to N2. N1: 19 sts. N2: 21 sts.": ("divide",),
+    "Place 28 instep sts on N1 and 28 sole sts on N2.": ("instep", "sole"),
+    "With 12 sts on each needle, graft the toe.": ("toe",),
+    "Swap over to the 4 mm dpns.": ("over",),
+    "Next rnd: K20, place gusset m, m1l, place m, k to end.": ("gusset",),
+    "K20, place a contrasting marker, k20.": ("contrasting",),
+    "Knit 4 sts and place your BOR marker here, in the middle of the underarm.": ("here",),
+    "With the circular needle, cast on 64 stitches using the long tail method and join to knit in the round. Place your marker.": ("knit",),
     # "4 mm" is a needle's; the pattern's name says its row again; "so", "is" and "stitches" are the grammar of print.
     "Divide the stitches in half, so you have 16 stitches on each needle tip.": ("so",),
     "Change to 5 mm needles and place panels as follows:": ("needles",),
     "Continue on larger needles and work 6 rows in garter st.": ("continue",),
     "Work in twisted rib (k1tbl, p1) for 6 rnds.": ("twisted",),
-    "Change to 4 mm needles and work 10 rows in st st, beginning with a k row.": ("needles",),
     "Change to 4 mm needles and starting with a knit row, work in st st for 3 cm.": ("needles",),
     "Change to 4 mm needles and, beginning with a purl row, work in st st for 3 cm.": ("needles",),
     "The other one is just the same.": ("is",),
@@ -139,7 +165,6 @@ SILENT_THERE = {
     "Knit every round, at the same time inc 1 st at each end of 5th and every foll 8th round until there are 66 sts.": ("every",),
     "Knit until body measures 30 cm down from underarm.": ("down",),
     # --- where the stitches are: one way to say it of several that mean the same, or a place that is one ---
-    "CO 96 sts. Join the work into a round and place a marker at the beginning of the round.": ("marker",),
     "CO 56 sts. Divide equally between 4 needles.": ("equally",),
     "CO 56 sts, distribute them equally on 4 needles and join.": ("equally",),
     "K20, turn, and continue on these 20 sts only, slipping remaining sts on to a spare needle.": ("20",),
@@ -148,9 +173,6 @@ SILENT_THERE = {
     "Place 30 sts from holder on needle, join yarn at neck edge and knit to end.": ("neck",),
     "CO 8 sts. Graft the toe with Kitchener stitch.": ("toe",),
     "CO 8 sts. Break off wool, thread through remaining 8 sts, draw up tightly and fasten off.": ("off",),
-    "Change to short circular needle 4.5 mm.": ("short",),
-    "Change to 4.5 mm short circular needle.": ("short",),
-    "Change to 4 mm needles and proceed as follows:": ("needles",),
     "Pick up 3 stitches, knit across held sts and pick up 3 more.": ("stitches",),
     "Pick up and knit 3 sts, k 15 thumb sts from waste yarn.": ("waste",),
     "Pick up and knit 4 sts, k held sts, pick up and knit 4 sts to end at center of underarm.": ("k",),

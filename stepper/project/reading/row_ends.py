@@ -26,7 +26,7 @@ from stepper.project.instructions import (
 )
 from stepper.project.reading.needle_rounds import joined_needles
 from stepper.project.reading.sentences import Head
-from stepper.project.stitchwork import Element, Several, TurnHere, Until, Work
+from stepper.project.stitchwork import Element, Hold, Several, TurnHere, Until, Work
 
 
 def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...]) -> tuple[Sentence, ...]:
@@ -48,7 +48,8 @@ def joined_stops(head: Head, label: str | None, sentences: tuple[Sentence, ...])
         if plain and isinstance(sentence, Evenly) and not sentence.stitch:
             made[-1] = replace(sentence, stitch=plain)
             continue
-        goes_on = _open(before) and (numbered or head.next or _slight(before))
+        one_row = numbered or head.next or _slight(before)
+        goes_on = one_row and (_open(before) or _casts_on(before, sentence))
         if goes_on and isinstance(before, Phrase) and isinstance(sentence, Phrase):
             made[-1] = replace(before, elements=(*before.elements, *sentence.elements))
         else:
@@ -177,6 +178,14 @@ def _open(row: Sentence | None) -> bool:
     if isinstance(last, Until | Several):
         return last.goal in ("last", "marker", "times")
     return isinstance(last, Work)
+
+
+def _casts_on(row: Sentence | None, following: Sentence) -> bool:
+    """Return whether a row puts some stitches on hold and the next sentence casts on in their place."""
+    last = row.elements[-1] if isinstance(row, Phrase) else None
+    first = following.elements[0] if isinstance(following, Phrase) else None
+    held = isinstance(last, Hold) and last.times is not None and not last.rest
+    return held and isinstance(first, Work) and first.stitch == "co"
 
 
 def _plain(row: Sentence | None) -> str:

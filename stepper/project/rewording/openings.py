@@ -49,7 +49,7 @@ _KINDS: Final = tuple(
     for kind, expression in (
         (
             "facing",
-            rf"(?:(?:and\s+)?with\s+)?(?:the\s+)?(?P<side>{_SIDE})(?:\s+of\s+(?:the\s+)?(?:work|piece|knitting|fabric|front|back|body|sleeve|left\s+front|right\s+front))?\s+(?:facing(?:\s+(?:you|me|out|outwards))?|towards?\s+you)\b",
+            rf"(?:(?:and\s+)?with\s+)?(?:the\s+)?(?P<side>{_SIDE})(?:\s+of\s+(?:the\s+)?(?:work|piece|knitting|fabric|front|back|body|sleeve|left\s+front|right\s+front))?\s+(?:facing(?:\s+(?:you|me|out|outwards|as\s+before|again))?|towards?\s+you)\b",
         ),
         (
             "facing",
@@ -126,7 +126,7 @@ _HARMLESS: Final = regex(
 _BEGUN: Final = regex(r"\s*\.\s+(?=(?:pick|pu)\b)", re.IGNORECASE)
 """Between a sentence that only says where to begin and the one that picks up from there."""
 _WITH_SIDE: Final = regex(
-    r"(?:and\s+)?(?:with\s+)?(?:the\s+)?\w+(?:[-\s]side)?(?:\s+of\s+\w+(?:\s+\w+){0,2})?\s+facing\b",
+    r"(?:and\s+)?(?:with\s+)?(?:the\s+)?\w+(?:[-\s]side)?(?:\s+of\s+\w+(?:\s+\w+){0,2})?\s+facing\b(?!\s+(?:as|again)\b)",
     re.IGNORECASE,
 )
 _STARTS: Final = regex(r"(?:^|[.!]|(?<!\d):)\s*(?=[A-Za-z])")

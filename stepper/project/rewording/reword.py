@@ -30,6 +30,7 @@ from stepper.project.rewording.signs.page_row_synonyms import SPLIT_HEADS
 from stepper.project.rewording.signs.plain_signs import HEAD_SIGNS, PLAIN_SIGNS
 from stepper.project.rewording.signs.size_lists import write_lists_plainly
 from stepper.project.rewording.starred_rounds import write_starred_rounds
+from stepper.project.rewording.style.paragraph_synonyms import STOPS
 from stepper.project.rewording.style.spoken_synonyms import SPOKEN
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
@@ -94,7 +95,7 @@ def undress(plain: str) -> Reworded:
 
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
     """Return a line that nothing else reads as other pages print it; the same if it has no such words."""
-    again = _by_rows(line, SECOND_LOOK)
+    again = _by_rows(_by_rows(line, STOPS) if "." in line.text else line, SECOND_LOOK)
     if again.text != line.text:
         again = replace(again, text=_SENTENCE.sub(lambda found: _capital(found, line.text), again.text))
     return _by_rows(take_talk_out(again), (*STATED_FACTS, *SPOKEN))
@@ -106,6 +107,7 @@ def _capital(found: re.Match[str], printed: str) -> str:
 
 
 _SENTENCE: Final = regex(r"\. +[a-z]")
+"""A list of sizes as printed, with its first number."""
 
 
 def _by_rows(line: Reworded, rows: tuple[Synonym, ...]) -> Reworded:

@@ -23,7 +23,7 @@ _THROUGH: Final = r"(?:thread|draw|pull|run|pass)"
 _REST: Final = r"(?:rem(?:aining)?\.?|final|last)"
 _CUT: Final = r"(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool)"
 _SHOULDER: Final = r"(?:(?:the|each|both|all|left|right|front|back|and|of)\s+)*shoulders?(?:\s+(?:sts|stitches|seams?))?(?:\s+together)?"
-_THREE: Final = r"(?:an?\s+|the\s+)?(?:three|3)[-\s]needle\s+(?:bind[-\s]?off|cast[-\s]?off|bo)(?:\s+(?:method|technique))?"
+_THREE: Final = r"(?:an?\s+|the\s+)?(?:three|3)[-\s]needle\s+(?:(?:bind[-\s]?off|cast[-\s]?off|bo)(?:\s+(?:method|technique))?|method|technique)"
 _TOGETHER: Final = r"(?:(?:with|place|holding)\s+)?(?:the\s+)?(?:rs|ws|(?:right|wrong)\s+sides?)\s+(?:(?:held|facing|of\s+(?:the\s+)?(?:work|fabric|pieces))\s+)*(?:together|(?:facing\s+)?(?:each\s+other|in|inwards?|out|outwards?))"
 _KITCHENER: Final = r"(?P<said>(?:using|with|in|by)\s+(?:the\s+)?kitchener(?:\s+(?:stitch|st))?(?:\s+method)?(?:\s*\(\s*see\s+[^().;\d]*\))?)"
 
@@ -31,8 +31,14 @@ CLOSINGS: tuple[Synonym, ...] = (
     # --- within a row ---
     row("until there|until you|until ", rf"\b({_VERB})\s+until\s+(?:there\s+are\s+|you\s+have\s+)({N})\s+{STS}\s+(?:{_ON_RIGHT}\s+)?(?:after|from|since|beyond)\s+{_BOUND}(?=\s*[,;.*]|\s*$|\s+and\b|\s+for\b)", r"\1 \2", "Next row: Rib 8, BO 2 sts, rib until there are 6 sts on right needle after last BO, BO 2 sts, k to end."),
     said_row_behind("including|incl", rf"(\b{_VERB}\s*{N}(?:\s+{STS})?)\s*[(,]?\s*(?P<said>(?:including|incl\.?|counting)\s+(?:the\s+)?(?:one\s+|1\s+)?{STS}\s+(?:that\s+is\s+)?(?:already\s+|left\s+)*on\s+(?:the\s+)?(?:right(?:[-\s]hand)?\s+)?needle(?:\s+(?:after|from)\s+{_BOUND})?)\s*\)?", "Next row: K8, cast off 2 sts, k6 (including st on needle after cast off), cast off 2 sts, k to end."),
-    said_row_behind("off for", rf"(^\s*(?:(?:on\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+{ROUND}\s*[:,]?\s*)?)(?P<said>{_BO}\s+for\s+(?:the\s+)?armholes?)\s*(?:as\s+foll(?:ow)?s|thus|like\s+this)?\s*:\s*(?={_BO}\s+{N})", "Next row: bind off for the armholes: bind off 4 sts, k to last 4 sts, bind off 4 sts."),
+    said_row_behind("armhole", rf"(^\s*(?:(?:on\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+{ROUND}\s*[:,]?\s*)?)(?P<said>{_BO}(?:\s+{N}\s+{STS}\s+(?:on|at|in)\s+(?:each|both)\s+sides?)?\s+for\s+(?:the\s+)?armholes?)\s*(?:as\s+foll(?:ow)?s|thus|like\s+this)?\s*:\s*(?={_BO}\s+{N})", "Next row: bind off for the armholes: bind off 4 sts, k to last 4 sts, bind off 4 sts."),
     said_row_behind("remov", rf"(\b{_BO}\s+{N}(?:\s+{STS})?)\s*[,(]?\s*(?P<said>(?:taking\s+out|removing)\s+(?:the\s+)?(?:(?:side|bor|underarm|end)\s+)?(?:marker|m)(?:\s+(?:as\s+you\s+(?:go|come\s+to\s+it)))?)\s*\)?(?=\s*[,.;]|\s*$)", "BO 8 sts, removing side marker, k to end."),
+    row("it is", rf"\buntil\s+it\s+is\s+({N}\s+{STS})\s+left\b(?:\s+(?:on|in)\s+(?:the\s+)?(?:rnd|round|row)(?=\s*[,.;]))?", r"until \1 remain", "Next round: bind off 5 sts, knit until it is 5 sts left on the round, bind off 5 sts."),
+    row("these", rf"(\b(?:until|last)\s+({N})\s+{STS}(?:\s+remain)?[^.;:,]*,\s*(?:and\s+)?)(?:{_BO})\s+(?:these|them)(?:\s+{STS})?(?=\s*[.;]|\s*$)", r"\1bind off \2 sts", "Next round: bind off 5 sts, knit until 5 sts remain, bind off these."),
+    said_row_behind("side", r"(\bbefore\s+(?:the\s+)?(?:second\s+|other\s+|next\s+)?(?:marker\s+thread|marker|m))\s+(?P<said>(?:in|on|at)\s+(?:the\s+)?(?:right|left|other)\s+side)(?=\s*,)", "Next round: bind off 5 sts, knit until 5 sts remain before the marker in the right side, bind off 10 sts, k to end."),
+    row("in rnd|in round|on the r|in the r|in row", rf"(\buntil\s+{N}\s+{STS}\s+(?:rem|remain|are\s+left))\s+(?:in|on)\s+(?:the\s+)?(?:rnd|round|row)(?=\s*[,;])", r"\1", "Next rnd: BO 5 sts, k until 5 sts rem in rnd, BO 5 sts."),
+    row("rem", rf"(,\s*(?:and\s+)?)(?:{_BO})\s+(?:the\s+)?rem(?:aining)?\s+({N})\s+{STS}(?=\s*[.;]|\s*$)", r"\1bind off \2 sts", "Next rnd: BO 5 sts, k to last 5 sts, BO rem 5 sts."),
+    row("each p|each h", rf"(^\s*|[.]\s*)({N}\s+{STS})\s+(?:remain|rem|are\s+left)\s+(?:on|for)\s+each\s+(?:part|piece|half)(?=\s*\.?\s*$)", r"\1\2 each for front and back", "Next round: bind off 5 sts, k20, bind off 5 sts, k to end. 20 sts remain on each part."),
     # --- at the end ---
     row("work rib|work moss|work seed", r"\bwork\s+(rib|moss|seed)(?:\s+st(?:itch)?)?\s+as\s+(?:set|established|before)\s+(?=(?:for|until)\b)", r"work in \1 ", "Work 1 row in k1, p1 rib. Work rib as set for 6 rows."),
     row("cast off|bind off|bo ", rf"(^\s*|[.]\s*)({_BO}(?:\s+(?:all\s+|the\s+|{STS}\s*|loosely\s*)*)?(?:\s*(?:in|with)\s+(?:(?:moss|garter|seed)\s+st(?:itch)?|(?:k\d+,?\s*p\d+\s+)?rib(?:bing)?|patt(?:ern)?))?)\s+(?:in|with|using)\s+({_YARN}){_E}", r"\1with \3, \2", "Cast off in moss st with CC."),

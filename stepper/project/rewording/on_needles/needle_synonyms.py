@@ -121,7 +121,7 @@ _FABRIC: Final = r"(?:(?:[a-z'-]+\s+){0,3}(?:patt(?:ern)?|rib(?:bing)?|lace|pane
 _SET: Final = r"as\s+(?:set|est(?:ablished|\.)?)"
 _PART: Final = r"(?:(?:(?:the|first|last|next|rem(?:aining)?|instep|sole|heel|palm|back|front|top|bottom|hand)\s+)*)"
 _WAIT: Final = r"(?:just\s+|simply\s+|now\s+)?(?:rests?|waits?|stays?|(?:are|is)\s+(?:not\s+worked|left\s+(?:alone|unworked))|remains?\s+(?:on\s+hold|unworked))"
-_MEANWHILE: Final = r"(?:\s+(?:while|until|during)\s+(?:you\s+(?:work|knit|turn)\s+)?(?:(?:working|knitting|turning)\s+)?(?:the\s+)?heel(?:\s+(?:flap\s+)?is\s+(?:being\s+)?(?:worked|knitted|done|finished|complete|turned))?)?"
+_MEANWHILE: Final = r"(?:\s+(?:while|until|during)\s+(?:you\s+(?:work|knit|turn)\s+)?(?:(?:working|knitting|turning)\s+)?(?:the\s+)?heel(?:\s+(?:flap\s+)?is\s+(?:being\s+)?(?:worked|knitted|done|finished|complete|turned))?(?:\s+(?:back\s+and\s+forth\s+)?(?:on|over)\s+(?:N\s?|needle\s+)[1-5])?)?"
 
 NEEDLE_BY_NEEDLE: tuple[Synonym, ...] = (
     # --- what is worked on each ---
@@ -134,6 +134,7 @@ NEEDLE_BY_NEEDLE: tuple[Synonym, ...] = (
     row("half", rf"\*\s*((?:with\s+[A-Z]\w?,\s*)?)([^*;.]*?\b(?:k|knit|work)\s+to)\s+last\s+({N})\s+({STS})\s+of\s+(?:this|the|first|the\s+first)\s+half\s*,\s*([^*;.]*?)\s*[;,]\s*rep(?:eat)?\s+from\s+\*\s+(?:for|on|over|across)\s+(?:the\s+)?(?:second|other)\s+half\b", r"\1\2 \3 \4 before halfway, \5, \2 last \3 \4, \5", "Dec rnd: *K1, ssk, work to last 3 sts of this half, k2tog, k1; rep from * for second half."),
     # --- a stitch that changes needles ---
     row("slipping|moving|transferring", rf"(\b(?:knit|work)\s+(?:1|one)\s+(?:rnd|round)(?:\s+(?:even|in\s+patt(?:ern)?))?)\s*,\s*(?:slipping|moving|transferring)\s+(the\s+)?((?:last|first)\s+{STS}\s+(?:of|on|from)\s+{_NAMED}[1-5]\s+(?:on)?to\s+{_NAMED}[1-5])(?P<said>\s+at\s+the\s+end\s+of\s+(?:the\s+)?(?:instep|round|rnd|needle))?(?=\s*[.;]|\s*$)", r"\1. Slip \2\3", "CO 40 sts. Divide over 2 needles. Knit 1 rnd, slipping the last st of N1 to N2.", spelt_out=True),
+    row("so ", rf"\b(?:slip|move|transfer)\s+({N})\s+{STS}\s+from\s+({_NAMED}[1-5])\s+(?:on)?to\s+({_NAMED}[1-5])\s*,?\s+so\s+(?:that\s+)?(?:there\s+are|you\s+have)\s+(?=(?:{N})\s+{STS}\s+on\s+each\s+needle)", r"slip \1 sts from \2 to \3. ", "CO 40 sts. Divide over 2 needles. Move one stitch from N2 to N1, so that there are 20 sts on each needle."),
     said_row_behind("(a ", rf"(\b(?:slip|move|transfer)\s+(?:the\s+)?(?:first|last)\s+{STS}\s+(?:of|on|from)\s+{_NAMED}[1-5])\s*\(\s*(?P<said>an?\s+(?:purl|knit)(?:\s+{STS})?)\s*\)", "CO 40 sts. Divide over 2 needles. Slip the first st of N2 (a purl st) to the end of N1."),
     # --- how many lie on each ---
     row("1", rf"((?:^|[.;])\s*){_NAMED}1\s*:\s*({N})\s+{STS}\s*[.,;]\s*{_NAMED}2\s*:\s*({N})\s+{STS}(?=\s*\.?\s*$)", r"\1Lying over 2 needles, \2 sts on needle 1, \3 sts on needle 2", "CO 40 sts. Divide over 2 needles. Slip last st of N1 to N2. N1: 19 sts. N2: 21 sts."),

@@ -60,7 +60,6 @@ PARTINGS: tuple[Synonym, ...] = (
     row("patt", r"\bpatt\s+across\s+(?=(?:the\s+)?(?:held|left|right|front|back|sleeve)\b)", "work across ", "Next row: Patt across left front."),
     # --- taken up again ---
     row("needle", r"\b(onto|on|to)\s+(?:the\s+)?((?:circular\s+|double[-\s]pointed\s+)?(?:needles?|dpns?))\s+(?:size\s+)?(\d+(?:\.\d+)?\s?mm)\b", r"\1 \3 \2", "Slip the 28 sts from the thread onto needle 4 mm."),
-    row("join|attach", rf"(^\s*|[.:]\s*)({_BACK})\s*(?:[.;,]\s*(?:and\s+)?|\s+and\s+){_FACING}\s*,?\s*{_REJOIN}{_AT}{_E}", r"\1With \3 facing, \2", "Transfer 30 front sts to the needle. With WS facing, rejoin yarn."),
     row("join|attach", rf"(^\s*|[.:]\s*|facing\s*,\s*)({_BACK})\s*(?:[;,]\s*(?:and\s+)?|\s+and\s+){_REJOIN}{_AT}(?:\s*,\s*(?:and\s+)?|\s+and\s+|(?=\s*[.;]|\s*$))", r"\1\2. ", "Place 30 sts from holder on needle, join yarn at neck edge and knit to end."),
     row("held", rf"\b{_REJOIN}\s+to\s+(?:the\s+)?({N}\s+)?held\s+({_PART})\s+{STS}(?:\s*(?:,\s*(?:and\s+)?|\s+and\s+)|{_E})", r"return \1held \2 sts to needles. ", "With RS facing, rejoin yarn to held front sts."),
     said_row_behind("edge", rf"(\b{_REJOIN}\s+to\s+(?:the\s+)?rem(?:aining)?\s+(?:{N}\s+)?{STS})\s+(?P<said>at\s+(?:the\s+)?(?:neck|armhole|front|side)\s+edge)(?=\s*[,.;]|\s+and\b)", "Join yarn to remaining sts at neck edge, bind off 12 sts, k to end."),

@@ -32,6 +32,9 @@ UNITED: tuple[Synonym, ...] = (
     # --- worked across ---
     row("sts of|stitches of|sts from|sts for", rf"\b({_VERB})(?:\s+|(?=\d))(?:across\s+)?(?:the\s+|all\s+)*({N}\s+)?(?:held\s+)?{STS}\s+(?:of|from|for)\s+(?:the\s+)?({_PART})(?=\s*[,.;(]|\s*$|\s+and\b)", r"\1 across \2held \3 sts", "Next row: Knit the 30 sts of the left front, cast on 24 sts, knit the 30 held sts of the right front."),
     row("front sts|back sts|front stitches|back stitches|sleeve sts|sleeve stitches", rf"((?:[:,]\s+(?:and\s+|then\s+)*|^\s*))(?<!\bsm,\s)({_VERB})\s+(?:all\s+|the\s+)*(held\s+)?({_PART})\s+{STS}(?=\s*[,.;]|\s*$|\s+and\b)(?![^.]*\bsm\b)", r"\1\2 across \3\4 sts", "Joining round: K front sts, CO 8 sts, k back sts, CO 8 sts."),
+    row("at |for ", rf"\b({_VERB})(?:\s+|(?=\d))(?:across\s+)?(?:the\s+)?({N})\s+{STS}\s+(?:(?:left\s+)?on\s+(?:an?\s+|the\s+)?(?:st(?:itch)?\s+)?holder\s+(?:at|for)|held\s+(?:for|at))\s+(?:the\s+)?((?:(?:left|right|cent(?:er|re)|front|back)\s+)*(?:front|back|neck|sleeve|thumb))(?=\s*[,.;(]|\s*$|\s+and\b)", r"\1 across \2 held \3 sts", "K across 13 sts on holder at front neck."),
+    row("held", rf"\b(work)\s+across\s+(?:the\s+)?((?:{N}\s+)?held\s+(?:thumb\s+|sleeve\s+)?{STS})\s+in\s+(?:established\s+)?(?:patt(?:ern)?|rib(?:bing)?)(?:\s+as\s+(?:set|established))?(?=\s*[.;,]|\s*$)", r"\1 across \2", "Work across the held sts in pattern."),
+    row("last st", rf"([,;]\s*(?:and\s+|then\s+)*)(k|p|knit|purl)\s+(?:the\s+)?last\s+st(?:itch)?(?=\s*[.(]\s*{N}\s+{STS})", r"\1\2 1", "Next rnd: K19, hold 10 sts, cast on 6 sts, k10, k the last st. 36 sts."),
     # --- cast on between, and joined ---
     said_row_behind("for ", rf"(\b{_CO})\s+(?P<said>{_FOR})(?=\s*,?\s+(?:and|then)\s+|\s*,)", "Knit to the end of the row, CO 16 sts for the front neck, and join in the rnd."),
 )  # fmt: skip
