@@ -18,6 +18,8 @@ from stepper.plan.lines.again.another_part import (
     sections_of_piece,
     times_again,
 )
+from stepper.plan.lines.again.other_front import match_other_front, other_front
+from stepper.plan.lines.again.other_shaping import shaping_of
 from stepper.plan.lines.again.rest_of_part import find_rest
 from stepper.plan.lines.again.reversed_part import match_other_side, work_reversed
 from stepper.plan.lines.again.section_rows import keep_section_rows
@@ -149,10 +151,19 @@ class Course:
     def _as_part(self, instruction: AsPart, section: Section, ending: str) -> None:
         needles = self.needles
         if instruction.rest and not instruction.part:
-            match_other_side(instruction, needles)
+            front = other_front(instruction, section, needles)
+            if front:
+                match_other_front(instruction, front, section, needles)
+            else:
+                match_other_side(instruction, needles)
             return
         parts = part_meant(instruction, section, needles)
         if not parts or needles.counting.lost:
+            return
+        if instruction.shaped:
+            shaped = shaping_of(instruction, parts, needles)
+            if shaped is not None:
+                self._work_again(*shaped, 0)
             return
         if instruction.rest:
             for source, lines in find_rest(instruction, parts, section, needles):

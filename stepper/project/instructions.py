@@ -222,6 +222,8 @@ class EdgeShaping:
     """Stitches between the edge and the change."""
     first: Numbers | None = None
     """Row on which it is worked in addition to the legs, counted from here."""
+    as_before: bool = False
+    """Whether it is worked as the rows before it show at that edge, instead of `inset` stitches in."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -256,6 +258,15 @@ class EdgesTogether:
     """Both edges shaped side by side: `dec 1 st at armhole edge …, at the same time 1 st at neck edge …`."""
 
     parts: tuple[EdgeShaping, ...]
+    place: Span
+    base: WorkRounds | None = None
+    """Rows beside which they run, where the line says how many: `Work 4 rows, at the same time …`."""
+
+
+@dataclass(frozen=True, slots=True)
+class AtOnce:
+    """Says that the next two lines, which shape one thing each, are worked side by side."""
+
     place: Span
 
 
@@ -408,6 +419,10 @@ class AsPart:
     """Whether the shaping is mirrored."""
     rest: bool = False
     """Whether only the rest is worked: to match the other side of this part, or as another part goes on."""
+    front: str = ""
+    """The other front, whose rest is worked as its mirror image: `left front`; else empty."""
+    shaped: str = ""
+    """The shaping of the other part that is worked alone: `armhole`, `raglan`; empty for the part itself."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -486,6 +501,7 @@ Sentence = (
     | AtIntervals
     | EdgeShaping
     | EdgesTogether
+    | AtOnce
     | Together
     | Crossed
     | Paced

@@ -23,6 +23,7 @@ from stepper.project.pattern_heads import (
 )
 from stepper.project.problems import Span
 from stepper.project.reading.announced import rows_of_announced
+from stepper.project.reading.at_once import join_at_once
 from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.row_ends import fabric_goes_on
 from stepper.project.reading.wording import Words, read_line, reads
@@ -121,7 +122,7 @@ def _joined(lines: list[Line]) -> tuple[Line, ...]:
     for at in range(len(lines)):
         here, following = rows_of_announced(lines[at], lines[at + 1] if at + 1 < len(lines) else None)
         lines[at : at + 2] = [here] if following is None else [here, following]
-    return tuple(lines)
+    return tuple(join_at_once(lines))
 
 
 def _marked(

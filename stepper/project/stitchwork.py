@@ -179,8 +179,13 @@ class Spread:
     change: int
     """+1 for an increase, -1 for a decrease."""
     by: Numbers
-    over: Numbers
+    over: Numbers | None
+    """The stitches they are spread over; None if the words say how many are left behind them."""
     place: Span
+    short: Numbers | None = None
+    """Stitches left at the end of the row (`evenly to last 5 sts`); None if `over` says how far it is."""
+    stitch: str = ""
+    """`k` or `p` if the words say how the others are worked; empty for as the fabric has them."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -44,7 +44,7 @@ from stepper.plan.lines.own_words import begins_or_ends
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.shaping.both_sides_shaping import over_both_sides, part_sides
 from stepper.plan.lines.shaping.edge_shaping import work_at_edge
-from stepper.plan.lines.shaping.edges_side_by_side import work_edges_together
+from stepper.plan.lines.shaping.edges_side_by_side import refuse_at_once, work_edges_together
 from stepper.plan.lines.shaping.intervals import (
     find_named_round,
     none_in_size,
@@ -64,6 +64,7 @@ from stepper.plan.told_only import WHEN_DONE
 from stepper.project.duration import Ended, Paced, Times, UntilCount, UntilLength
 from stepper.project.instructions import (
     AtIntervals,
+    AtOnce,
     BindOff,
     BothSides,
     BreakYarn,
@@ -134,6 +135,7 @@ _give(AtIntervals, work_at_intervals)
 _give(EdgeShaping, work_at_edge)
 _give(BothSides, part_sides)
 _give(EdgesTogether, work_edges_together)
+_give(AtOnce, refuse_at_once)
 _give(Together, work_together)
 _give(Evenly, work_evenly)
 _give(ChartWork, work_chart)

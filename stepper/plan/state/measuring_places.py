@@ -48,6 +48,9 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
         return needles.last.apart
     if duration.start == "section" and needles.last.measured > max(needles.section.start, piece):
         return needles.last.measured
+    rib = _rib_begun(needles, piece) if duration.of in ("rib", "ribbing") else None
+    if duration.start == "section" and rib is not None:
+        return rib
     if duration.start == "section" and duration.of in _IN_ONE_PIECE and _NUMBERED.match(needles.section.name):
         return piece
     if duration.start == "section" and duration.of in _WHOLE and ", " in needles.section.name:
@@ -63,6 +66,18 @@ def measured_from(duration: UntilLength, needles: Needles) -> int:
             kind="length",
         )
     return piece
+
+
+def _rib_begun(needles: Needles, piece: int) -> int | None:
+    """Return where the rib in hand begins, as "until rib measures 5 cm" leaves out what lies below it.
+
+    None where the last rows are ribbed in part, as those of a broken rib: they may all belong to it.
+    """
+    at = len(needles.drafts)
+    while at > piece and (is_rib(needles.drafts[at - 1]) or not needles.drafts[at - 1].before):
+        at -= 1
+    near = needles.drafts[max(piece, at - _EVEN) : at]
+    return None if at == len(needles.drafts) and any(map(is_rib, near)) else at
 
 
 def _piece_of_sections(needles: Needles, piece: int) -> int:

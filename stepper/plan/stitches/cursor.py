@@ -458,7 +458,9 @@ class Cursor(RowRepeats):
 
     def _spread(self, element: Spread, items: list[Item]) -> None:
         """Make or lose stitches evenly over the next so many, with half a gap at both ends."""
-        over, by = element.over.of(self.size), element.by.of(self.size)
+        short = element.short.of(self.size) if element.short is not None else 0
+        left = self.facing.end - self.used - short
+        over, by = element.over.of(self.size) if element.over is not None else left, element.by.of(self.size)
         self.need(over, f"the change over {over} stitches", element.place)
         after = over + element.change * by
         change = usual_change(over, after, self.yarn)
@@ -468,9 +470,11 @@ class Cursor(RowRepeats):
             raise MisfitError(
                 element.place, f"the {by} changes do not fit {over} stitches: {error}"
             ) from error
-        seen = self.supplies.look(element.place)
+        seen = self.supplies.look(element.place)[self.used : self.used + over]
+        if element.stitch:
+            seen = ((element.stitch, ""),) * over
         try:
-            runs = in_fabric(phrase, seen[self.used : self.used + over])
+            runs = in_fabric(phrase, seen)
         except ValueError as error:
             raise MisfitError(element.place, f"{error}.") from error
         for run in runs:

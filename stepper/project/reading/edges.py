@@ -43,6 +43,12 @@ class EdgeBuilder(ShapingBuilder):
         """Read a change at the ends that goes on as long as the rounds beside it."""
         return self._ended(tree, (self.filling(tree),))
 
+    def _do_ends_filling_first(self, tree: Any) -> Sentence:
+        """Read a change "on 2nd and every alt row", that goes on as long as the rounds beside it."""
+        row = next(child for child in tree.children if type_of(child) in ("NEXT", "NTH"))
+        first = self._one(self._tree_place(tree)) if row.type == "NEXT" else self.nth(row)
+        return self._ended(tree, (self.filling(tree),), first)
+
     def _do_ends_times(self, tree: Any) -> Sentence:
         place = self._tree_place(tree)
         often = next(child for child in tree.children if hasattr(child, "data"))
@@ -77,10 +83,12 @@ class EdgeBuilder(ShapingBuilder):
         where = self._where(tree)
         stitch = "dec" if change.startswith("dec") else "inc"
         number = self._changed(change, place)
-        inset = self._inset(tree)
+        as_before = where.endswith("before")
+        inset = _INSET if as_before else self._inset(tree)
         edge = edge_of(where)
         if edge:
-            return EdgeShaping(stitch, Numbers((number,), place), edge, legs, place, inset, first)
+            changed = Numbers((number,), place)
+            return EdgeShaping(stitch, changed, edge, legs, place, inset, first, as_before)
         if "of" in where.split():
             beside = self._beside_marker(stitch, number, inset, place)
             return AtIntervals("", legs, False, place, beside, first)
@@ -236,6 +244,8 @@ class EdgeBuilder(ShapingBuilder):
         stitch = self._edge_stitch(tree)
         number = self._numbers(next(child for child in tree.children if type_of(child) == "NUMBERS"))
         edge = edge_of(where)
+        if where.endswith("before"):
+            self.report(place, '"as before" is read of a decrease or an increase at an edge.')
         if edge:
             return EdgeShaping(stitch, number, edge, legs, place, 0, first)
         change, rest = Work(stitch, number, None, place), Until("pattern", "end", None, None, place)

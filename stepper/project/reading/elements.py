@@ -427,7 +427,11 @@ class ElementBuilder:
         by, over = (
             self._numbers(child) for child in tree.children if getattr(child, "type", "") == "NUMBERS"
         )
-        return Spread(-1 if change.startswith("dec") else 1, by, over, self._tree_place(tree))
+        place, direction = self._tree_place(tree), -1 if change.startswith("dec") else 1
+        said = {str(getattr(child, "type", "")): str(child).lower() for child in tree.children}
+        if "LAST" not in said:
+            return Spread(direction, by, over, place)
+        return Spread(direction, by, None, place, over, said.get("KNITTED", "")[:1])
 
     def _el_turn(self, tree: Any) -> Element:
         words = str(tree.children[0]).lower()

@@ -217,7 +217,9 @@ class OccasionBuilder(ElementBuilder):
     def filling(self, tree: Any) -> Leg:
         """Read an interval without an end of its own, which is that of the rounds beside it."""
         kinds = ("NTH", "NUMBERS", "OTHER", "SIDE")
-        token = [child for child in tree.children if type_of(child) in kinds][-1]
+        token = next((child for child in reversed(tree.children) if type_of(child) in kinds), None)
+        if token is None:
+            return Leg(self._one(self._tree_place(tree)), None, False, each=True)
         place = self._place(token)
         if token.type == "SIDE":
             return Leg(Numbers((2,), place), None, False, side_of(str(token)))

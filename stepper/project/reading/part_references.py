@@ -75,7 +75,15 @@ class PartBuilder(NeedleBuilder):
         return AsPart(part_named(str(tree.children[0])), self._tree_place(tree), rest=True)
 
     def _do_complete_like(self, tree: Any) -> AsPart:
-        return AsPart("", self._tree_place(tree), reversed_=True, rest=True)
+        _, how, *names = str(tree.children[0]).lower().split()
+        front = " ".join(names) if how == "alike" else ""
+        return AsPart("", self._tree_place(tree), reversed_=True, rest=True, front=front)
+
+    def _do_as_part_shaped(self, tree: Any) -> AsPart:
+        shaped, part, until = tree.children
+        lasts = self._until(until) if until is not None else None
+        name = str(shaped).lower().split()[-1]
+        return AsPart(part_named(str(part)), self._tree_place(tree), until=lasts, shaped=name)
 
 
 def part_named(words: str) -> str:

@@ -12,6 +12,7 @@ from stepper.project.duration import Paced, Rounds, UntilCount, UntilLength
 from stepper.project.instructions import (
     Assumed,
     AtIntervals,
+    AtOnce,
     Crossed,
     EdgeShaping,
     EdgesTogether,
@@ -189,16 +190,19 @@ class ShapingBuilder(OccasionBuilder):
             else:
                 self.report(made.place, "say how often it is worked, beside the other.")
         place = self._tree_place(tree)
-        if edges and (parts or yarns or base):
+        if edges and (parts or yarns or isinstance(base, Striped)):
             told = "beside a shaping of one edge, another of one edge is read."
             self.report(edges[0].place, told, "Name the edge of each.")
         if edges:
-            return EdgesTogether(tuple(edges), place)
+            return EdgesTogether(tuple(edges), place, base if isinstance(base, WorkRounds) else None)
         return Together(tuple(parts), place, base, tuple(yarns))
 
     def _do_rep_filling(self, tree: Any) -> AtIntervals:
         """Read a shaping that goes on as long as the rounds beside it: "rep dec rnd every 4th rnd"."""
         return AtIntervals(_named(tree), (self.filling(tree),), True, self._tree_place(tree))
+
+    def _do_at_once(self, tree: Any) -> AtOnce:
+        return AtOnce(self._tree_place(tree))
 
     def _do_crossed(self, tree: Any) -> list[Sentence]:
         """Read "crossing cable every 8th rnd" beside rounds in pattern, whose own rounds cross it."""

@@ -18,9 +18,12 @@ from stepper.project.rewording.on_needles.returning_synonyms import RETURNS
 from stepper.project.rewording.on_needles.uniting_synonyms import UNITED
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.work.beginning_synonyms import BEGINNINGS
+from stepper.project.rewording.work.edge_synonyms import ABBREVIATED, EDGES
 from stepper.project.rewording.work.place_synonyms import PLACES
+from stepper.project.rewording.work.reference_synonyms import REFERENCES
 
 SECOND_LOOK: tuple[Synonym, ...] = (
+    *ABBREVIATED,
     *BEGINNINGS,
     *RETURNS,
     *PARTINGS,
@@ -31,5 +34,7 @@ SECOND_LOOK: tuple[Synonym, ...] = (
     *NEEDLE_CHANGES,
     *PLACED,
     *UNITED,
+    *EDGES,
+    *REFERENCES,
 )
 """The rows, in the order tried."""

@@ -79,7 +79,7 @@ def work_reversed(
     for source, rows in sources:
         own = [draft for draft in needles.drafts if draft.section == source.name and draft.line in lines]
         drafts += own[:rows]
-    _work_mirrored(drafts, begun, instruction, needles)
+    work_mirrored(drafts, begun, instruction, needles)
 
 
 def match_other_side(instruction: AsPart, needles: Needles) -> None:
@@ -102,7 +102,7 @@ def match_other_side(instruction: AsPart, needles: Needles) -> None:
     if done >= len(first) or (done and first[done].side != needles.side):
         needles.miss(place, "the rows of this side do not go on as those of the first side.", anywhere=True)
         return
-    _work_mirrored(first, done, instruction, needles)
+    work_mirrored(first, done, instruction, needles)
 
 
 def _waits_alone(needles: Needles) -> bool:
@@ -111,7 +111,15 @@ def _waits_alone(needles: Needles) -> bool:
     return bool(parted) and list(needles.held.values()) == [needles.drafts[parted[-1]].after]
 
 
-def _work_mirrored(drafts: list[DraftRound], skip: int, instruction: AsPart, needles: Needles) -> None:
+def work_mirrored(drafts: list[DraftRound], skip: int, instruction: AsPart, needles: Needles) -> None:
+    """Work rows as their mirror images.
+
+    Args:
+        drafts: The rows of the other side, from where it began.
+        skip: How many of them are left out, as they are worked here already.
+        instruction: The line that asks for it.
+        needles: The knitting in hand.
+    """
     place = instruction.place
     why = _hindrance(drafts[skip:])
     if why or len(drafts) <= skip:
@@ -160,6 +168,11 @@ def _row(draft: DraftRound) -> _Row:
     whole = not draft.before or not draft.after
     edge = runs[0] if runs and runs[0].stitch in ("bo", "co") and not whole else None
     return _Row(draft=draft, edge=edge, body=runs[1:] if edge is not None else runs)
+
+
+def begins_at_edge(draft: DraftRound) -> bool:
+    """Return whether a row binds off or casts on at its beginning, which its image does a row later."""
+    return _row(draft).edge is not None
 
 
 def _shift_edges(rows: list[_Row], done: int) -> None:
@@ -213,7 +226,9 @@ def _ends_in_step(rows: list[_Row]) -> bool:
         return False
     step, last = rows[-3].draft, rows[-1].draft
     edge = rows[-3].edge
-    if step is None or last is None or last.after or last.bound_off is None or rows[-2].edge is not None:
+    if step is None or last is None or last.after or rows[-2].edge is not None:
+        return False
+    if last.bound_off is None and last.codes != {"bo"}:
         return False
     alike = edge is not None and edge.stitch == "bo" and abs(last.before - edge.times) <= _STEPS_APART
     return alike and step.side == last.side

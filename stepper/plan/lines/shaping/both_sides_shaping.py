@@ -44,7 +44,7 @@ def work_at_both(instruction: EdgeShaping, needles: Needles) -> None:
     """Change stitches at both neck edges, or bind them off at both armholes, as often as the line says."""
     off, place = instruction.stitch == "bo", instruction.place
     inner = instruction.edge in ("neck", "front")
-    if instruction.stitch == "co" or not (inner or off):
+    if instruction.as_before or instruction.stitch == "co" or not (inner or off):
         told = f"two sides are worked at once here, and this is not read of both {instruction.edge} edges."
         needles.report(place, told, "Write the rows out, or say at each end of which rows.")
         needles.lose()

@@ -39,6 +39,8 @@ def side_beginning_at(edge: str, place: Span, needles: Needles) -> str:
 
     shaped = shaped_at_one_end(needles)
     named = [(begins, draft) for begins, draft in shaped if own.search(words(draft))]
+    # A line that shapes both edges side by side does not tell which of its rows is at which.
+    named = [each for each in named if not across.search(words(each[1]))] or named
     opposite = [
         (other_side(begins), draft)
         for begins, draft in shaped

@@ -12,13 +12,14 @@ from dataclasses import replace
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template
 from stepper.plan.lines.rounds import work_template
-from stepper.plan.lines.shaping.edge_shaping import edge_rows
+from stepper.plan.lines.shaping.edge_shaping import edge_rows, refuse_as_before
 from stepper.plan.lines.shaping.edge_sides import side_beginning_at
 from stepper.plan.lines.shaping.intervals import work_between
 from stepper.plan.lines.shaping.side_by_side import join_shapings
 from stepper.plan.model import other_side
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import EdgeShaping, EdgesTogether
+from stepper.project.duration import Rounds
+from stepper.project.instructions import AtOnce, EdgeShaping, EdgesTogether
 from stepper.project.stitchwork import Numbers
 
 
@@ -29,7 +30,8 @@ def work_edges_together(instruction: EdgesTogether, needles: Needles) -> None:
     before = len(needles.findings)
     due: dict[int, list[Template]] = {}
     sides: dict[str, str] = {}
-    for part in _counted_out(instruction, needles):
+    lasts = _rows_beside(instruction, needles)
+    for part in _counted_out(instruction, lasts, needles):
         side = side_beginning_at(part.edge, part.place, needles)
         if not side:
             return
@@ -39,9 +41,17 @@ def work_edges_together(instruction: EdgesTogether, needles: Needles) -> None:
             needles.report(part.place, told, "Write the rows out.")
             break
         sides[part.edge] = side
-        begins, ends = edge_rows(part, needles)
+        begins, ends = edge_rows(part, side, needles)
         for at in _rows_of(part, needles):
-            due.setdefault(at, []).append(begins if _side_of(at, needles) == side else ends)
+            row = begins if _side_of(at, needles) == side else ends
+            if row is None:
+                refuse_as_before(part, needles)
+                return
+            due.setdefault(at, []).append(row)
+    last = max(due, default=0)
+    if lasts and last > lasts:
+        told = f"the shaping takes {last} rows, and {lasts} are worked beside it."
+        needles.report(instruction.place, told, "Check how often it is worked, or how many rows there are.")
     if len(needles.findings) > before:
         needles.lose()
         return
@@ -55,22 +65,48 @@ def work_edges_together(instruction: EdgesTogether, needles: Needles) -> None:
         if len(needles.findings) > before:
             return
         done = at
+    work_between(lasts - done, needles, instruction.place, goes_on=goes_on)
 
 
-def _counted_out(instruction: EdgesTogether, needles: Needles) -> tuple[EdgeShaping, ...]:
+def refuse_at_once(instruction: AtOnce, needles: Needles) -> None:
+    """Report two things told to be worked at the same time of which it is not plain where each is told."""
+    told = "what is worked at the same time is not told in the two lines below this one."
+    needles.report(instruction.place, told, 'Write both in one line, with "at the same time" between them.')
+
+
+def _rows_beside(instruction: EdgesTogether, needles: Needles) -> int:
+    """Return how many rows the line gives for its shapings; 0 if none, or if they are reported."""
+    base = instruction.base
+    if base is None:
+        return 0
+    plain = (base.bare or base.manner in ("pattern", "stockinette")) and not base.even
+    if not plain or base.first or base.edges or base.but_last:
+        told = "beside the shaping of an edge, rows are read that go on as before."
+        needles.report(base.place, told, 'Write "Work 6 rows".')
+    if isinstance(base.duration, Rounds) and not base.duration.total:
+        return base.duration.number.of(needles.size)
+    needles.report(base.place, "beside the shaping of an edge, rows are read by their number.")
+    return 0
+
+
+def _counted_out(instruction: EdgesTogether, lasts: int, needles: Needles) -> tuple[EdgeShaping, ...]:
     """Return the shapings with a number of times each, that of one which ends at a count worked out.
 
     None, and reported, where the line leaves open how often, or no number of times comes to the count. A
-    shaping of every right-side or wrong-side row that says no end goes on as long as the other.
+    shaping that says no end goes on as long as the other, or as the rows that the line gives.
     """
     size, count = needles.size, needles.count
     left_open: list[EdgeShaping] = []
     beside = [part for part in instruction.parts if _goes_along(part)]
-    if beside and len(beside) < len(instruction.parts):
+    if beside and (lasts or len(beside) < len(instruction.parts)):
         apart = tuple(part for part in instruction.parts if part not in beside)
-        found = _counted_out(replace(instruction, parts=apart), needles)
-        end = max((row for part in found for row in _rows_of(part, needles)), default=0)
-        return (*found, *(_ended_with(part, end, needles) for part in beside if found))
+        if any(part.legs[-1].until is not None for part in apart):
+            return _to_one_count(instruction, lasts, needles)
+        found = _counted_out(replace(instruction, parts=apart), lasts, needles) if apart else ()
+        end = lasts or max((row for part in found for row in _rows_of(part, needles)), default=0)
+        if not end or (apart and not found):
+            return ()
+        return (*found, *(_ended_with(part, end, needles) for part in beside))
     for part in instruction.parts:
         *others, last = part.legs
         unclear = any(leg.length or leg.upto or leg.between for leg in part.legs)
@@ -102,20 +138,47 @@ def _counted_out(instruction: EdgesTogether, needles: Needles) -> tuple[EdgeShap
     return tuple(counted if each is part else each for each in instruction.parts)
 
 
-def _goes_along(part: EdgeShaping) -> bool:
-    """Return whether a shaping of every row of one side says no end of its own."""
+def _to_one_count(instruction: EdgesTogether, lasts: int, needles: Needles) -> tuple[EdgeShaping, ...]:
+    """Return two shapings that end together, on the row that leaves the stitches one of them goes on to."""
+    (last,) = (part.legs[-1] for part in instruction.parts if part.legs[-1].until is not None)
+    assert last.until is not None
+    wanted, far = last.until.of(needles.size), abs(needles.count)
+    open_ends = [_worked_often(part, far) for part in instruction.parts]
+    rows = {row for part in open_ends for row in _rows_of(part, needles)}
+    for row in sorted(rows):
+        ended = tuple(_ended_with(part, row, needles, tell=False) for part in instruction.parts)
+        gained = (_change(part, needles) * _times_said(part, needles.size) for part in ended)
+        count = needles.count + sum(gained)
+        over = any(at > row for part in ended for at in _rows_of(part, needles))
+        if count == wanted and not over and not lasts and len(instruction.parts) == 2:
+            words = f"worked on to row {row} from here, which leaves {wanted} stitches."
+            needles.warn(instruction.place, f"both edges: {words}")
+            return ended
+    told = f"no row leaves {wanted} stitches beside the other shaping."
+    needles.report(last.until.place, told, "Write how often each is worked.")
+    return ()
+
+
+def _worked_often(part: EdgeShaping, times: int) -> EdgeShaping:
+    """Return a shaping with a number of times for its last interval, whatever else ends it."""
     *others, leg = part.legs
-    ended = leg.times is not None or leg.until is not None or leg.upto is not None
-    return not others and part.first is None and bool(leg.side) and not ended
+    number = Numbers((times,), part.place)
+    return replace(part, legs=(*others, replace(leg, times=number, until=None)))
 
 
-def _ended_with(part: EdgeShaping, end: int, needles: Needles) -> EdgeShaping:
-    """Return a shaping that goes along with another, as often as it falls on a row up to the other's last."""
-    (leg,) = part.legs
-    first = 1 if _side_of(1, needles) == leg.side else 2
-    times = len(range(first, end + 1, max(1, leg.every.of(needles.size))))
-    needles.warn(part.place, f"the {part.edge} edge is shaped as long as the other, {times} times.")
-    return replace(part, legs=(replace(leg, times=Numbers((times,), part.place)),))
+def _goes_along(part: EdgeShaping) -> bool:
+    """Return whether a shaping says no end of its own."""
+    *others, leg = part.legs
+    return not others and leg.times is None and leg.until is None and leg.upto is None and not leg.length
+
+
+def _ended_with(part: EdgeShaping, end: int, needles: Needles, *, tell: bool = True) -> EdgeShaping:
+    """Return a shaping that goes on to a row, counted from here, as often as it falls on one up to there."""
+    in_all = sum(row <= end for row in _rows_of(_worked_often(part, end), needles))
+    if tell:
+        needles.warn(part.place, f"the {part.edge} edge is shaped as long as the other, {in_all} times.")
+    said = _times_said(part, needles.size)
+    return _worked_often(part, max(0, in_all - said))
 
 
 def _times_said(part: EdgeShaping, size: int) -> int:

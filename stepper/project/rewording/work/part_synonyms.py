@@ -93,6 +93,12 @@ AGAIN: tuple[Synonym, ...] = (
         "Finish it like the left side.",
     ),
     row(
+        "complete|finish",
+        rf"{_START}(?:complete|finish)(?:\s+(?:right|left)\s+front)?\s+(?:exactly\s+)?(?:to\s+(?:match|correspond\s+(?:with|to))|as\s+(?:given\s+)?for|(?:the\s+)?same\s+as|like|as)\s+(?:the\s+)?((?:left|right)\s+front)\b",
+        r"\1complete alike \2",
+        "Complete to match left front, reversing shapings.",
+    ),
+    row(
         "complete|finish|work",
         rf"{_START}(?:complete|finish)\s+(?:(?:this|second|other)\s+(?:side\s+)?)?(?:to\s+(?:match|correspond\s+(?:with|to))|as\s+(?:given\s+)?for|(?:the\s+)?same\s+as|like|as)\s+{_SIDE}",
         r"\1complete like other side",

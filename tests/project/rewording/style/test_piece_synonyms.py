@@ -31,7 +31,7 @@ def test_a_line_is_put_into_the_words_that_are_read(printed: str, read: str) -> 
     "printed",
     [
         "Work 2 rows more than on back.",
-        "Dec 1 st at raglan edge on every RS row as set, at the same time dec 1 st at neck edge on next 4 rows.",
+        "Dec 1 st at raglan edge on every RS row inside the border, at the same time dec 1 st at neck edge on next 4 rows.",
         "Next row: K30, turn and work on these sts or on the others.",
         "Work in patt as given for the scarf for 10 cm.",
         "Work as back as far as you like.",
