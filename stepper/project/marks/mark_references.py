@@ -21,8 +21,11 @@ _WHAT = (
     r"(?:(?:the\s+)?(?:rows?|rnds|rounds|instructions|directions|section|steps|lines|sequence)\s+)?"
     r"(?:again\s+)?"
 )
+_MORE = r"(?:more|further|additional|extra)"
 _OFTEN = (
-    rf"(?:(?P<again>again)|(?P<times>once|twice|{_N}\s+(?:more\s+)?times?)(?P<more>\s+more(?:\s+times?)?)?"
+    rf"(?:(?P<again>(?:once\s+)?again|(?:another|(?:1|one)\s+{_MORE})\s+time|(?:1|one)\s+time\s+more)"
+    rf"|(?P<others>(?:another|an?\s+{_MORE})\s+)?(?P<times>once|twice|{_N}\s+(?:{_MORE}\s+)?times?)"
+    r"(?P<more>\s+more(?:\s+times?)?)?"
     r"(?P<all>\s*,?\s*(?:in\s+total|in\s+all|altogether|\(?total\)?))?|(?P<until>until\s+[^*]*))"
 )
 _END = r"\s*(?P<end>\.?)(?=\s*$|\s+[A-Z\d(\[])"
@@ -37,9 +40,12 @@ _SINCE = regex(
     re.I,
 )
 _NOTE = regex(r"\s*(?:note|own\s+words)\b", re.I)
+_FURTHER = regex(rf"\b{_MORE}\b", re.I)
 _TOTAL = regex(r"\ba\s+total\s+of\b", re.I)
 _TAIL = regex(
-    r"[;,.]\s*(?:then\s+)?(?=rep(?:eat)?\s+(?:again\s+)?from\s+\*\s+(?:\d{1,2}|once|twice|until)\b)", re.I
+    r"[;,.]\s*(?:then\s+)?"
+    r"(?=rep(?:eat)?\s+(?:again\s+)?from\s+\*\s+(?:\d{1,2}|once|twice|until|another|an?)\b)",
+    re.I,
 )
 _ROWS = regex(r"\b(?:rows?|rnds?|rounds?)\b", re.I)
 
@@ -75,7 +81,7 @@ def _often(match: re.Match[str]) -> str | None:
     number = _NUMBERS.get(word) or int(word)
     if match["all"] or _TOTAL.search(match.group()):
         return f"{number - 1} times" if number > 1 else None
-    more = match["more"] or "more" in match["times"].lower()
+    more = match["more"] or match["others"] or _FURTHER.search(match["times"])
     if not (repeats or more):
         return None  # "work from * to ** twice": with or without the time that is written
     return f"{number} times"

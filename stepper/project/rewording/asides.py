@@ -62,6 +62,10 @@ _LABEL_VERBS = regex(
     re.I,
 )
 """Words that begin an instruction."""
+_BY_THE_WAY = regex(
+    r"^(?:(?:and|now|next|so|first|here|finally|from\s+(?:here|now|this\s+point)(?:\s+on)?)\s*,?\s+)+", re.I
+)
+"""Words before an instruction that only say it is its turn."""
 _NAMED = regex(
     r"\b(?:round|rnd|row|ridge|heel|edge|edging|band|section|part|shaping|hem|cuff|rib|ribbing)$", re.I
 )
@@ -116,6 +120,7 @@ def label_instructs(label: str) -> str:
     found = _LABEL.search(name)
     if found is not None:
         return found.group()
+    name = _BY_THE_WAY.sub("", name)
     begun = _LABEL_VERBS.match(f"{name} ")
     if begun is None or _SLIP_STITCH.match(name):
         return ""

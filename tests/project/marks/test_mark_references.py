@@ -14,6 +14,10 @@ from stepper.project.respelt import Respelt
     [
         ("Rep rounds between * and ** 2 more times.", "again from * to ** 2 times."),
         ("Repeat from * to * twice more.", "again from * to * 2 times."),
+        ("Repeat from * to * another time.", "again from * to * 1 times."),
+        ("Rep rows between ** and ** once again.", "again from ** to ** 1 times."),
+        ("Work rounds from * to ** an additional two times.", "again from * to ** 2 times."),
+        ("Rep rnds between * and ** 3 further times.", "again from * to ** 3 times."),
         ("Work from † to †† again.", "again from † to †† 1 times."),
         ("Repeat instructions from * to ** one more time.", "again from * to ** 1 times."),
         ("Work from * to * 3 times in total.", "again from * to * 2 times."),

@@ -111,7 +111,7 @@ SPOKEN: tuple[Synonym, ...] = (
     row("plain", rf"\b(knit|purl|work)\s+({N})\s+(?:more\s+)?plain\s+({ROUND})", r"\1 \2 \3", "Knit two plain rounds."),
     row("until you|until there's", r"\buntil\s+(?:you've(?:\s+got)?|there's)(?=\s+(?:about\s+|roughly\s+|around\s+)?\d)", "until you have", "Work in stockinette until you've got 20 cm."),
     row("it's", r"\buntil\s+it's\b(?=\s+(?:about\s+|roughly\s+|around\s+)?\d)", "until it is", "Knit every round until it's about 20 cm long."),
-    row("turn ", r"\bturn\s+(?:the|your)\s+(?:work|knitting|piece|needles?)(?:\s+(?:a?round|over))?(?=\s*[.,;!]|\s*$|\s+and\s+(?:purl|knit|work)\b)", "turn", "Turn your work."),
+    row("turn ", r"\bturn\s+(?:the|your)\s+(?:work|knitting|piece|needles?)(?:\s+(?:a?round|over))?(?=\s*[.,;!]|\s*$|\s+and\s+(?:purl|knit|work)\b)", "turn", "Turn your knitting."),
     said_row(
         "pull",
         r"(?:(?<=^)|(?<=[.!?]))\s*(?P<said>(?:and\s+|now\s+|then\s+)?pull\s+(?:it\s+|them\s+|everything\s+|up\s+|together\s+|the\s+hole\s+)*(?:tight(?:ly)?|closed|snug(?:ly)?|firmly|up|together)(?:\s+like\s+an?\s+[a-z ]{1,30})?)\s*(?:[.!]+|$)",
@@ -171,7 +171,7 @@ SPOKEN: tuple[Synonym, ...] = (
         rf"(?:(?<=^)|(?<=[.!?]))\s*(?P<said>(?:now\s+)?you(?:'ll|\s+will|\s+should|\s+can)?\s+(?:now\s+)?(?:be\s+able\s+to\s+)?(?:count|see)\s+{N}\s+(?:[a-z]+\s+){{0,2}}(?:stitches|ridges|bumps|holes|loops|eyelets|chains)\s+(?:along|at|on|down|up)\s+(?:the|each|both)\s+(?:sides?|edges?))\s*(?:[.!]+|$)",
         "You should be able to count 15 long slipped stitches along the side.",
     ),
-    row("to the end", rf"(\*[^*]+\*)\s+(?:all\s+the\s+way\s+)?to\s+the\s+end(?:\s+of\s+(?:the\s+|your\s+)?{ROUND})?(?=\s*[.,;(]|\s*$)", r"\1 to end", "Row 1: *Slip 1, knit 1* to the end."),
+    row("to the end|to end", rf"(\*[^*]+\*)\s+(?:all\s+the\s+way\s+)?to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+|your\s+)?{ROUND})?(?=\s*[.,;(]|\s*$)", r"\1 to end", "Row 1: *Slip 1, knit 1* all the way to the end."),
     row("on each", rf"\s*(?:\(\s*|,\s+)({N})(?:\s+{STS})?\s+on\s+each(?:\s+(?:one|needle))?(?:\s*\))?(?=\s*\.|\s*$)", r". \1 sts on each needle", "Divide sts over four needles, 15 on each one."),
     row("the", rf"\b(knit|purl)\s+(?:all\s+)?(?:of\s+)?the\s+({N})\s+(?:heel\s+)?({STS})(?=\s*[.,;])", r"\1 \2 \3", "Knit the 18 heel stitches."),
     row(

@@ -1,0 +1,98 @@
+r"""Other words for one thing, put into those that the rest of the tables knows: verbs, times, rows, markers, ends. No I/O.
+
+What thirty designers say in thirty words is brought into one, word by word and wherever it stands, so that a sentence
+that reads in one wording reads in all. These rows are looked for first, and only in a line that nothing else reads
+(`stepper.project.rewording.second_look`): what reads without them is never changed. Each says the same in every line
+that its pattern finds; what depends on the fabric or on the rows before is left alone. Source: the wording of patterns
+in print, US and UK, old and modern; common practice.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from stepper.project.rewording.said_rows import said_row_behind
+from stepper.project.rewording.synonym import LONG, OFF, STS, N, Synonym, row
+
+_ON: Final = r"(?:(?:keep|go|carry)\s+on|keep\s+going)"
+_SHAPING: Final = r"(?:any\s+)?(?:more\s+|further\s+)?shaping"
+_OFF: Final = rf"(?:{OFF}|(?-i:BO))"
+_E: Final = r"(?=\s*[.;,)]|\s*$)"
+_NEEDLES: Final = r"(?:larger|smaller|bigger|finer|thicker|us\s+(?:size\s+)?\d|no\.?\s*\d|size\s+\d|\d[\d./¼½¾\s]*mm|circular|dpns?|double)"
+_BOTH: Final = r"(?:each|either|both)\s+(?:sides?|ends?|edges?)"
+_ROW: Final = r"(?:row|rnd|round)"
+_ROWS: Final = r"(?:rows|rnds|rounds)"
+_EDGE: Final = r"(?:armhole|neck|raglan|front|inner|outer|shaped)\s+edge"
+_RS: Final = r"(?:rs|right[-\s]side)"
+_WAITS: Final = r"(?:an?\s+|the\s+)?(?:(?:piece|length|strand|bit)\s+of\s+)?(?:waste\s+yarn|scrap\s+yarn|spare\s+yarn|(?:st(?:itch)?[-\s])?holders?|spare\s+needle|safety[-\s]pin|thread)\b"
+_MOVED: Final = r"(?:the\s+)?(?:next|first|last|these|those|rem(?:aining)?|cent(?:re|er)|\d)[^.;:]{0,80}?\s"
+_ONE_ROW: Final = rf"(?:\b(?:knit|purl|work)\s+(?:1|one|a)\s+{_ROW}|\b(?:to|at)\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?{_ROW})?|\bacross|(?:^|:)\s*(?:knit|purl|k|p))"
+_BEGINS: Final = r"(^\s*|[.;:]\s+|\b(?:and|then)\s+|,\s*)"
+
+SAME_WORDS: tuple[Synonym, ...] = (
+    # --- how often ---
+    row("further|additional|extra|another", rf"\b(?:an?\s+(?:further|additional|extra)|another)\s+({N})\s+times\b", r"\1 more times", "Rep last row an additional 3 times."),
+    row("further|additional|extra", rf"\b({N})\s+(?:further|additional|extra)\s+times\b", r"\1 more times", "Rep last row 3 additional times."),
+    row(" time", r"\b(?:another|(?:1|one)\s+more|(?:1|one)\s+(?:additional|further|extra)|(?:1|one)(?=\s+time\s+more))\s+time(?:\s+more)?(?=\s*[-.,;:)]|\s*$|\s+and\b)", "once more", "Rep rows 1 and 2 another time."),
+    row("two times", r"\btwo\s+times\b(?!\s+more)", "twice", "Rows 4 to 7 As rows 2 to 3, two times."),
+    row("total of|in total|in all|times total", rf"\b(?:for\s+a\s+total\s+of|a\s+total\s+of|for(?=\s+{N}\s+times\s+(?:in|total)))\s+({N})\s+times\b(?:\s+(?:in\s+(?:all|total)|total))?", r"\1 times in all", "Work these 6 rnds for a total of 3 times."),
+    row("work", rf"{_BEGINS}work\s+(?=(?:the\s+|these\s+)?(?:last|these|previous)\s+(?:{N}\s+)?{_ROW}s?\b[^.;]*?\b(?:more|again)\b)", r"\1rep ", "Work last 2 rows, 2 times more - 34 sts."),
+    row("previous|preceding|these last", rf"\b(?:the\s+|these\s+)?(?:previous|preceding|these\s+last)\s+(?=(?:{N}\s+)?{_ROWS}\b)", "last ", "The preceding 2 rows form rib."),
+    row("only|just", rf"\buntil\s+(?:there\s+are\s+)?(?:only|just)\s+(?={N}\s+{STS})", "until ", "Dec 1 st at each end of next and every foll alt row until only 36 sts remain, then on foll 2 rows. 32 sts."),
+    row("same way|same manner", r"\bin\s+the\s+same\s+(?:way|manner)\s+as\s+(?:for\s+|given\s+for\s+)?(?=(?:the\s+)?(?:back|front|left|right|first|second|other|body|sleeve)\b)", "as for ", "Work in the same way as for left front to armhole, ending with a WS row."),
+    row("same as", r"(\brib|\bpatt(?:ern)?|\bst(?:itch)?)\s+(?:the\s+)?same\s+as\s+(?:for\s+)?(?=(?:the\s+)?(?:back|front|sleeves?|body|welt)\b)", r"\1 as for ", "Work 4 (4: 5: 5) cm in rib same as for back, ending after a 1st row."),
+    # --- going on ---
+    row("on in|going in", rf"\b{_ON}\s+(?=in\s)", "cont ", "Keep on in st st until work measures 3 cm, ending with a k row."),
+    row("shaping|even|straight", rf"\b(?:{_ON}|proceed|work\s+evenly)\s+(?:even|straight|without\s+{_SHAPING})\b", "work even", "Carry on without shaping for next 3 rows."),
+    row("without", rf"\b(?:work|cont(?:inue)?)\s+without\s+{_SHAPING}\b", "work even", "Work without shaping in st st with CC until piece measures 1 cm."),
+    row("as before", r"(\b(?:work|cont(?:inue)?)\s+(?:even|straight))\s+as\s+before\b", r"\1", "Work even as before until piece measures 4 cm."),
+    row("now", rf"{_BEGINS}(work|cont(?:inue)?)\s+now\s+(?=in\s)", r"\1\2 ", "Work now in st st for 3 rows more."),
+    row("now", rf"(\bneedles?)\s+now{_E}", r"\1", "Change to smaller needles now."),
+    # --- verbs ---
+    row("over to|swap|move to", rf"\b(?:change\s+over|swap(?:\s+over)?|move(?:\s+over)?|switch\s+over)\s+to\s+(?:the\s+)?(?={_NEEDLES})", "change to ", "Swap to 3 1/4mm needles. Knit 1 round."),
+    row("to the", rf"\b(change|switch)\s+to\s+the\s+(?={_NEEDLES}[^.;]*\bneedle)", r"\1 to ", "Change to the 5 mm needles and work in pattern as follows:"),
+    row("attach", r"\b(?:re-?attach(?:\s+the)?\s+(yarn|wool)|attach(?:\s+the)?\s+(yarn|wool)\s+again)\b", r"rejoin \1\2", "With RS facing, reattach yarn to held sts."),
+    row("work", rf"\bturn\s+(?:the\s+|your\s+)?work\b(?={_E}|\s+and\b)", "turn", "K20, turn work, leaving rem sts unworked."),
+    row("evenly", rf"\s*,?\s+and\s+(?:at\s+the\s+same\s+time\s+)?(?=(?:inc|dec)(?:rease)?\s+{N}\s+{STS}\s+evenly\s+(?:in|on|across|over)\s+(?:the\s+)?(?:last|first|next|this)\s+{_ROW}\b)", ", ", "Rib 3 rows, and at the same time increase 4 stitches evenly in last row. 44 sts."),
+    row("inc|dec", rf"({_ONE_ROW})\s*,?\s+and\s+(?:at\s+the\s+same\s+time\s+)?(inc|dec)(?:rease)?\s+({N}\s+{STS}\s+evenly)", r"\1, \2 \3", "Rib to end, and at the same time increase 4 sts evenly."),
+    row("evenly|tightly|loosely", rf"(\b{_OFF}\b[^.;,]*?)\s*,?\s+(?:loosely\s+(?:and|but)\s+evenly|evenly\s+(?:and|but)\s+loosely|(?:but\s+)?not\s+too\s+tightly){_E}", r"\1 loosely", "Bind off all sts loosely and evenly."),
+    row("off", r"(^\s*|[.]\s+)(?:cast\s+off|(?-i:BO))\s+(?=(?:purlwise|knitwise|as\s+foll(?:ow)?s|loosely|stretchily)\b[^.:]*:)", r"\1bind off ", "Cast off purlwise: P2, *slip both sts back to left needle, p2tog, p1; rep from * until 1 st remains on the right needle and none on the left, cut yarn and draw through."),
+    row("loosely", rf"(^\s*|[.,]\s*|\b(?:and|then)\s+)loosely\s+(bind\s+off|cast\s+off|(?-i:BO))(?:\s+all)?(?:\s+{STS})?{_E}", r"\1\2 all sts loosely", "When piece measures 2 cm, loosely bind off all sts."),
+    row("bo", r"(?-i:\bBO\b)(?=\s+(?:all|loosely|in|rem|the|centre|center|\d)\b|\s*[.,])(?<!-needle\sBO)", "bind off", "Work in k2, p2 rib for 2 rows, BO all sts loosely."),
+    row("carefully", r"\bcarefully\s+(?=join\b)", "", "Carefully join in the round."),
+    row("round", r"\bjoin\s+(?:the\s+(?:round|rnd)|into\s+a\s+(?:round|rnd|ring)|in\s+a\s+(?:round|rnd|ring)|for\s+(?:knitting|working)\s+in\s+(?:rnds|rounds))(?=\s*[,.;]|\s*$|\s+and\b|\s+being\b)", "join in the round", "Join the round."),
+    # --- where stitches wait ---
+    row("move|transfer", rf"\b(?:move|transfer)\s+(?={_MOVED}(?:on|onto|on\s+to|to)\s+{_WAITS})", "place ", "K8, move next 8 sts onto a holder, k to end."),
+    row("holder|needle", r"\b(st|stitch)-(?=holders?\b)", r"\1 ", "K10, slip next 8 sts onto a stitch-holder, k to end."),
+    said_row_behind("later|aside|needed", rf"(\b{_WAITS})\s*,?\s+(?P<said>(?:to\s+be\s+(?:worked|used|knitted|picked\s+up)\s+later(?:\s+on)?|(?:to\s+work|to\s+use|for|until)\s+later(?:\s+on)?|until\s+(?:they\s+are\s+)?needed(?:\s+later)?|and\s+(?:set|put|lay)\s+(?:it\s+|them\s+)?aside)){_E}", "Next row: K10, turn, place rem sts on a holder to be worked later."),
+    # --- markers ---
+    row("mkr", r"\bmkr(s?)\b", r"marker\1", "K to mkr, slip mkr, k to end."),
+    row("place m|pl m", r"\b(?:place|pl)\s+m(?=\s*[,.;)]|\s+(?:for|at|on|and)\b|\s*$)", "place marker", "K10, place m, k to end."),
+    # --- ends and edges ---
+    row("row end", r"\bto\s+(?:the\s+)?row\s+end\b", "to end of row", "Row 1: *K1, p1, rep from * to row end."),
+    row("to the end", r"\bto\s+the\s+end\b(?!\s+of\b)", "to end", "Next row (RS): Rib 3, yrn, rib 2 tog, rib to the end."),
+    row("to the last", r"\bto\s+the\s+last\s+(?=\d)", "to last ", "Row 1: K2tog twice, k to the last 4 sts, k2tog twice. 16 sts."),
+    row("edge", rf"(\b(?:dec(?:rease)?|inc(?:rease)?|{_OFF}|k\s?2\s?tog\.?)[^.;]*?)\s(?:on|along|at\s+the)\s+(?:the\s+)?({_EDGE})(?=\s+(?:of|on|in|every|each|twice|once|\d|foll|next|and)\b|\s*[.,])", r"\1 at \2", "Dec 1 st along neck edge of next 4 rows."),
+    row("edge", rf"(^\s*|[.]\s+)on\s+(?:the\s+)?({_EDGE}\s*,\s*)(?={_OFF})", r"\1at \2", "On neck edge, bind off 3 sts once, then 2 sts twice."),
+    row("each|both|either", rf"(\b(?:dec(?:rease)?|inc(?:rease)?|k\s?2\s?tog\.?)\b[^.;]*?)\s(?:(?:at|on)\s+)?{_BOTH}\s+(?:of|on|in)\s+(?:the\s+)?(?=(?:next|every|each|foll|row|this|\d+(?:st|nd|rd|th))\b)", r"\1 at each end of ", "3rd and 4th rows: Dec 1 st on each side of row."),
+    # --- which rows ---
+    row("2nd|second|alt", rf"\b(?:every|each)\s+(?:2nd|second|alternate|alt)\s+(?={_ROW}\b)", "every other ", "2nd and every 2nd round: knit."),
+    row("subsequent|each following|each foll", r"\b(?:every\s+subsequent|each\s+(?:following|foll|subsequent))\s+(?=\d+th|alt)", "every foll ", "Inc 1 st at each end of next and every subsequent 6th row to 50 sts."),
+    row("following|foll|next", rf"^(\s*)(?:(?:on|in)\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+({_ROW})\s*(\([rw]s\))?\s*[:,]\s*(?=[a-z*(\[])", r"\1Next \2 \3: ", "On the next row, k2, p2 to last 2 sts, k2."),
+    row(" a r", rf"\b(work|knit|purl)\s+a\s+({_ROW})\b", r"\1 1 \2", "Work a row even. K2tog. Fasten off."),
+    row("end", r"\s*[,;]?\s*(?:and\s+)?end(?:ing)?\s+(?:(?:after|by|having)\s+)?(?:just\s+)?(?:complet(?:ing|ed)|work(?:ing|ed))\s+(?=(?:an?|the)\s+(?:rs|ws|right[-\s]side|wrong[-\s]side|purl|p|knit|k)\s+row\b)", ", ending with ", "Work in garter st for 4 rows, ending after working a WS row."),
+    row("from", rf"\bfrom\s+(?:the\s+)?{_RS}(?=\s*,|\s+(?:and|with)\b)", "with RS facing", "From RS, pick up and knit 62 sts along left front edge."),
+    row("facing you", rf"\b(with\s+(?:the\s+)?{_RS}\s+facing)\s+you\b", r"\1", "Rejoin yarn to held sts with right side facing you, bind off 10 sts, k to end."),
+    row("at same time", r"\bat\s+same\s+time\b", "at the same time", "Dec 1 st at raglan edge on every RS row, at same time dec 1 st at neck edge on next 4 rows."),
+    # --- how far ---
+    row("reach", rf"\b(until|till)\s+(?:the\s+|your\s+)?([a-z]+(?:\s+edge)?)\s+(?:has\s+)?reach(?:es|ed)\s+(?={LONG})", r"\1 \2 measures ", "Work in st st until piece has reached 5 cm."),
+    # --- yarns and stitches ---
+    row("knit |purl ", r"([,:*(]\s*|\bwork\s+)(k|p)(?:nit|url)\s+(\d{1,3})(?=\s*[,;*).\]]|\s*$)", r"\1\2\3", "On every right side row, work knit 1, ssk, k to end, 3 times."),
+    row("in pat", r"\bin\s+pat\b", "in pattern", "Round 2: Knit to marker, work instep in pat, knit to end."),
+    row("using|in ", r"(?<!join\s)\b(?:using\s+(?:yarn\s+)?(?=(?-i:MC|CC\d?|[A-H])\b)|in\s+(?:yarn\s+)?(?=(?-i:MC|CC\d?|[B-H])\b))", "with ", "Cont using MC only until piece measures 4 cm."),
+    row("with yarn", r"\bwith\s+yarn\s+(?=(?-i:MC|CC\d?|[A-H])\b)", "with ", "Work even in st st with yarn CC until piece measures 1 cm."),
+    row("stitch", rf"\b(until\s+{N}\s+)stitches(?=\s+(?:rem|are\s+left))", r"\1sts", "On every RS row, dec 1 st at each end until 14 stitches rem."),
+    row("rease", r"\b(inc|dec)rease\s+(?=(?:1|one)\s+st(?:itch)?\b)", r"\1 ", "Working in St st, increase 1 st each side of the next row, then every 6th row until there are 46 sts."),
+    row("1 stitch", r"\b1\s+stitch(?=\s+(?:at|on|each|both)\s)", "1 st", "Dec 1 stitch at each end of next 2 rows, then 1 stitch at each end of foll 2 alt rows."),
+)  # fmt: skip
+"""The rows, in the order tried."""
