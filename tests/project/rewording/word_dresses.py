@@ -41,7 +41,7 @@ _HOLDER = r"(?:waste yarn|scrap yarn|spare yarn|(?:a )?(?:st(?:itch)? )?holders?
 
 WORDS: tuple[Family, ...] = (
     # --- verbs ---
-    _family("even", r"\b(?:work|cont(?:inue)?) (?:even|straight|without shaping)\b(?! \d)(?! (?:two|three|four|five|six|eight|ten)\b)",
+    _family("even", r"(?<!to )\b(?:work|cont(?:inue)?) (?:even|straight|without shaping)\b(?! \d)(?! (?:two|three|four|five|six|eight|ten)\b)",
             "work even", "continue even", "cont even", "work straight", "continue straight", "cont straight",
             "work without shaping", "continue without shaping", "cont without shaping", "cont working even", "continue to work even",
             "carry on without shaping", "work without further shaping", "work evenly without shaping"),
@@ -75,8 +75,8 @@ WORDS: tuple[Family, ...] = (
             "repeat ", "work ", "rep "),
     _family("dec", r"\bdec(?:rease)? (?=1 st\b)", "dec ", "decrease "),
     _family("inc", r"\binc(?:rease)? (?=1 st\b)", "inc ", "increase "),
-    _family("dec some", r"(?<=, )dec(?:reasing|rease|'g|ing)? (?=\d+(?: \([\d, ]+\))? sts)", "decreasing ", "dec'ing ", "dec ", "and decrease ", "and at the same time decrease ", "decrease "),
-    _family("inc some", r"(?<=, )inc(?:reasing|rease|'g|ing)? (?=\d+(?: \([\d, ]+\))? sts)", "increasing ", "inc'ing ", "inc ", "and increase ", "and at the same time increase ", "increase "),
+    _family("dec some", r"(?<!round, )(?<!row, )(?<!rnd, )(?<=, )dec(?:reasing|rease|'g|ing)? (?=\d+(?: \([\d, ]+\))? sts)", "decreasing ", "dec'ing ", "dec ", "and decrease ", "and at the same time decrease ", "decrease "),
+    _family("inc some", r"(?<!round, )(?<!row, )(?<!rnd, )(?<=, )inc(?:reasing|rease|'g|ing)? (?=\d+(?: \([\d, ]+\))? sts)", "increasing ", "inc'ing ", "inc ", "and increase ", "and at the same time increase ", "increase "),
     _family("return", r"\breturn (?:the )?((?:\d+(?: \([\d, ]+\))? )?held (?:\w+ )?sts) to (?:the )?needles?\b", r"return \1 to needles", r"return the \1 to the needles", r"place \1 back on needles", r"transfer \1 to needles",
             r"place the \1 back onto the needles", r"slip the \1 back to the needle", r"put the \1 back on the needle", r"move \1 back to needles"),
     _family("continue", r"\bcont(?:inue)?\b(?= in\b)", "cont", "continue", "carry on", "go on", "proceed", "keep on"),
