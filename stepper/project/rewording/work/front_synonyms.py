@@ -7,7 +7,7 @@ from stepper.project.rewording.synonym import OFF, STS, N, Synonym, row
 
 _S = r"(?:(?<=^)|(?<=[.!]))\s*"
 _E = r"\s*(?:[.!]+|$)"
-_SHAPES = r"(?:(?:all|both|the|neck|armhole|raglan|sleeve|cap|side|front|waist|edge)\s+)*(?:shapings?|decreas(?:es|ing|e\s+rows)|decs?\b\.?|increas(?:es|ing|e\s+rows)|incs?\b\.?)(?:\s+(?:rows|rounds))?"
+_SHAPES = r"(?:(?:all|both)\s+)?(?:(?:the|neck|armhole|raglan|sleeve|cap|side|front|waist|edge)\s+)*(?:shapings?|decreas(?:es|ing|e\s+rows)|decs?\b\.?|increas(?:es|ing|e\s+rows)|incs?\b\.?)(?:\s+(?:rows|rounds))?"
 _DONE = r"(?:(?:is|are|has\s+been|have\s+been)\s+)(?:now\s+)?(?:completed?|finished|done|worked)"
 _HAVE = r"(?:(?:there\s+(?:are|will\s+be|should\s+be)|you\s+(?:will\s+|should\s+)?have|you(?:\s+are|'re)\s+left\s+with)\s+)?"
 _LEFT = rf"{N}\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?\b\.?|left))?"
