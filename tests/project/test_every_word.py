@@ -248,6 +248,12 @@ SILENT_THERE = {
     # Behind stitches that were left on one side of a neck, those at the yarn are the centre ones.
     "Rejoin yarn to rem sts, cast off centre 21 sts, k to end.": ("centre",),
     "Inc 1 st at each end of every 6th row until 70 sts are on needle.": ("are",),
+    # "Are left", "ending after", "facing you", "has reached" and "every subsequent": as without them.
+    "48 sts are left.": ("are",),
+    "Inc 1 st at each end of next and every subsequent 6th row to 50 sts.": ("subsequent",),
+    "Work in garter st for 4 rows, ending after working a WS row.": ("after",),
+    "Rejoin yarn to held sts with right side facing you, bind off 10 sts, k to end.": ("you",),
+    "Work in st st until piece has reached 5 cm.": ("has",),
     "Work in st st and stripe sequence of 6 rows B, 6 rows A until piece measures 20 cm.": ("sequence",),
 }
 """Words that may be left out of one line, and tell in others."""
