@@ -68,7 +68,7 @@ WORDS: tuple[Family, ...] = (
     _family("join yarn", r"(?<!re-)\bjoin(?: the)? yarn\b(?= (?:to|at|and)|,)", "join yarn", "attach yarn", "join the yarn", "attach the yarn"),
     _family("join", r"\bjoin (?:to work |for working )?in (?:the )?(?:round|rnd)(?=[.,;])",
             "join in the round", "join to work in the round", "join for working in the round", "join in the rnd", "join for working in rnds",
-            "join to knit in the round", "join into a round", "join for knitting in the round", "join in a round", "join the round", "join to begin working in the round"),
+            "join to knit in the round", "join into a round", "join for knitting in the round", "join in a round", "join to begin working in the round"),
     _family("turn", r"\bturn\b(?! the| work|s| [a-z]+ing)(?=[.,;]|$)", "turn", "turn work", "turn the work"),
     _family("repeat", r"\brep(?:eat)?\b(?= (?:from|the|last|these|rows?|rnds?|rounds?|dec|inc|\w+ (?:row|rnd)))", "rep", "repeat"),
     _family("work again", rf"(?<![\w,] )\brep(?:eat)? (?=(?:the last|last|these|rows|rnds|rounds)\b[^.;]*?(?:{NUMBER} (?:more times|times more)|(?:once|twice) more))",

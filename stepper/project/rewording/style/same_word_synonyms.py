@@ -79,7 +79,7 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("loosely", rf"(^\s*|[.,]\s*|\b(?:and|then)\s+)loosely\s+(bind\s+off|cast\s+off|(?-i:BO))(?:\s+all)?(?:\s+{STS})?{_E}", r"\1\2 all sts loosely", "When piece measures 2 cm, loosely bind off all sts."),
     row("bo", r"(?-i:\bBO\b)(?=\s+(?:all|loosely|in|rem|the|centre|center|\d)\b|\s*[.,])(?<!-needle\sBO)", "bind off", "Work in k2, p2 rib for 2 rows, BO all sts loosely."),
     said_row("carefully", r"\b(?P<said>carefully)\s+(?=join\b)", "Carefully join in the round."),
-    row("round", r"\bjoin\s+(?:the\s+(?:round|rnd)|into\s+a\s+(?:round|rnd|ring)|in\s+a\s+(?:round|rnd|ring)|for\s+(?:knitting|working)\s+in\s+(?:rnds|rounds))(?=\s*[,.;]|\s*$|\s+and\b|\s+being\b)", "join in the round", "Join the round."),
+    row("round", r"\bjoin\s+(?:into\s+a\s+(?:round|rnd|ring)|in\s+a\s+(?:round|rnd|ring)|for\s+(?:knitting|working)\s+in\s+(?:rnds|rounds))(?=\s*[,.;]|\s*$|\s+and\b|\s+being\b)", "join in the round", "Join into a ring, being careful not to twist."),
     row("pu |knit up|& k", rf"\b(?:(?-i:PU)\s*(?:and|&)\s*k(?:nit)?|(?:pick\s+up|(?-i:PU))\s*&\s*k(?:nit)?|knit\s+up)\s+(?={N}\b)", "pick up and knit ", "PU and knit 12 sts along back neck, 8 sts down left front neck, pm, 6 sts along front neck and 8 sts up right front neck."),
     # --- where stitches wait ---
     row("move|transfer", rf"\b(?:move|transfer)\s+(?={_MOVED}(?:on|onto|on\s+to|to)\s+{_WAITS})", "place ", "K8, move next 8 sts onto a holder, k to end."),
