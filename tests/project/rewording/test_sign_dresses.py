@@ -23,7 +23,12 @@ def sample(kind: str, each: int = 2) -> list[tuple[str, Manner]]:
     """Draw entries for every manner of a kind, always the same."""
     drawn = []
     for manner in of_kind(kind):
-        names = sorted(name for name, one in entries().items() if one.meanings[0] != ["refuse"])
+        # "R1" is neither a row nor a round, so nothing is told of a row that is taken as a round.
+        names = sorted(
+            name
+            for name, one in entries().items()
+            if one.meanings[0] != ["refuse"] and (one.told or "") != "taken as a round"
+        )
         random.Random(f"{kind} {manner.name}").shuffle(names)
         fitting = (name for name in names if in_dress(entries()[name], manner) is not None)
         drawn += [(name, manner) for name, _ in zip(fitting, range(each), strict=False)]

@@ -19,7 +19,7 @@ def written(printed: str) -> str:
     [
         ("Work to match, reversing all shaping.", "complete like other side, reversing all shaping"),
         ("Work second side to match first, reversing shaping.", "complete like other side, reversing shaping"),
-        ("Rejoin yarn at neck edge, RS facing, and work to correspond with first side.", "complete like other side"),
+        ("Rejoin yarn at neck edge, RS facing, and work to correspond with first side.", "With RS facing, take up remaining sts. complete like other side"),
         ("Complete to match left front, reversing shapings.", "complete alike left front, reversing shapings"),
         ("Complete as for right front, working neck decs at end of RS rows.", "complete alike right front, reversing shaping"),
         ("Shape raglans same as back until 33 sts rem.", "shape raglan as for back until 33 sts rem"),
