@@ -115,6 +115,16 @@ SILENT = {
 """Words that may be left out of a line without changing what is knitted."""
 
 SILENT_THERE = {
+    # The other side is matched whatever it is called; "then", "again", "just" and "B" say the same by themselves.
+    "Inc 1 st at each end of next row and then every foll 6th row 8 times more.": ("every",),
+    "Join in B.": ("join",),
+    "On every RS row, dec 1 st at each end until 14 stitches rem.": ("stitches",),
+    "Rep the last 2 rows once again.": ("once",),
+    "Work 4 rows in st st. End having just worked a WS row.": ("having",),
+    "Work other side to correspond.": ("side",),
+    "Work other side to match.": ("side",),
+    "Work the left front the same as the right, but mirrored.": ("but",),
+    "Work to correspond with first side, reversing shaping.": ("side",),
     # What stitches hung on, where the yarn is joined, what a marker is called, for which part they lie on a needle.
     "Slip the 13 sts from the waste yarn back on to three needles.": ("waste",),
     "Change to the larger No. 10 needles.": ("larger",),
@@ -127,8 +137,6 @@ SILENT_THERE = {
     "Join yarn to the held sts at the armhole edge, ready for a WS row.": ("armhole",),
     "Rejoin yarn at the neck edge of the right shoulder, WS facing, and work to match, reversing all shaping.": ("right",),
     "Break yarn and leave these 3 sets of sts on holders.": ("3",),
-    "Rnd 1: N1: Work Lace Rib as set. N2: K1, ssk, k to end.": ("lace",),
-    "N1: Work lace rib as set; N2: Knit.": ("lace",),
     "CO 40 sts. Divide over 2 needles. Knit 1 rnd, slipping the last st of N1 to N2.": ("divide",),
     "CO 40 sts. Divide over 2 needles. Move one stitch from N2 to N1, so that there are 20 sts on each needle.": ("divide",),
     "CO 40 sts. Divide over 2 needles. Slip the first st of N2 (a purl st) to the end of N1.": ("divide",),
@@ -150,7 +158,6 @@ SILENT_THERE = {
     "Complete to match first side.": ("complete", "side"),
     "Work second side to match first side, reversing shaping.": ("side",),
     "Finish right side to correspond with left side, reversing shaping.": ("finish", "side"),
-    "Join the wool at the neck edge of the remaining 43 sts and work to correspond with the first side.": ("side",),
     "At the beginning of every RS row, k1, ssk, work to end, 5 times. Then do the same at the beginning of every 4th row 3 times.": ("do",),
     "Neck: At the end of every RS row, work to last 3 sts, k2tog, k1, for a total of 6 times. Then do the same at the end of every 4th row 11 times.": ("do",),
     "On every RS row, k1, ssk, k to last 3 sts, k2tog, k1, 8 times, then do the same every 4th row 3 times.": ("do",),

@@ -137,16 +137,16 @@ def _check_after_row(number: int, place: Span, printed: int, needles: Needles) -
         for draft in here
         if draft.chart_round == number or (written is not None and draft.template == written)
     ]
+    row = f"{'row' if needles.flat else 'round'} {number}"
     if not found:
         needles.report(
             place,
-            f"a count is printed after row {number}, and no row {number} is worked above.",
-            "Write the count behind the line that works the row.",
+            f"a count is printed after {row}, and no {row} is worked above.",
+            f"Write the count behind the line that works {row}.",
         )
     elif printed not in found:
         counts = " and ".join(map(str, dict.fromkeys(found)))
-        told = f"the pattern prints {printed} stitches after row {number}; it leaves {counts}."
-        needles.report(place, told)
+        needles.report(place, f"the pattern prints {printed} stitches after {row}; it leaves {counts}.")
 
 
 def _picked_up_to(printed: int, place: Span, needles: Needles) -> bool:

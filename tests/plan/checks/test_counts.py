@@ -174,7 +174,7 @@ def test_a_change_below_numbered_rows_is_that_of_all_of_them() -> None:
         ("After round 1 there are 50 sts, after round 3 60 sts.", ""),
         ("After the 3rd rnd you will have 60 sts.", ""),
         ("After Rnd 3: 62 sts.", "the pattern prints 62 stitches after round 3; it leaves 60"),
-        ("After Rnd 9: 60 sts.", "a count is printed after round 9, and no round 9 is worked above."),
+        ("After Rnd 9: 60 sts.", "a count is printed after round 9, and no round 9 is worked above"),
     ],
 )
 def test_a_count_of_a_round_worked_before_is_checked_by_its_number(count: str, told: str) -> None:

@@ -10,7 +10,7 @@ from stepper.project.reading.wording import reads
 
 def read_as(printed: str) -> str:
     """Return the words in which a line was read."""
-    return " ".join(understood(made_plain(printed)).reworded.text.split()).strip(" ,.").lower()
+    return " ".join(understood(made_plain(printed)).reworded.text.split()).replace(" :", ":").strip(" ,.").lower()
 
 
 @pytest.mark.parametrize(

@@ -43,7 +43,7 @@ def test_another_needle_of_the_size_works_no_stitch(line: str) -> None:
     [
         "Change to 4 mm dpns when the sts no longer fit.",
         "Change to larger needles when there are 60 sts.",
-        "Swap to dpns when the circumference gets too small, knit 10 rounds.",
+        "Change to dpns when 40 sts remain and work the toe in pattern.",
         "Switch to a longer needle when there are 90 sts.",
         "Change to the short circular needle once the lace is done.",
     ],

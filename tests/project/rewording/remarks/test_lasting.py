@@ -85,7 +85,7 @@ ORDERS = (
     "Change to the short circular needle when there are 60 sts, then purl.",
     "Use a smaller needle whenever the lace is worked.",
     "Change to the larger needle when the stitches feel crowded.",
-    "Swap to dpns when 40 sts remain and begin the toe.",
+    "Swap to dpns when 40 sts remain and work the toe in pattern.",
     "Work instructions in round brackets 4 times.",
     "Where only one number is given, work it for the smallest size only.",
 )

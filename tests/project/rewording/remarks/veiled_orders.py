@@ -266,7 +266,7 @@ VEILED_ORDERS = (
     "Switch to a longer needle and purl one round.",
     "Change to the short circular needle and knit 1 round.",
     "Change to the short circular needle when there are 60 sts, then purl.",
-    "Swap to dpns when 40 sts remain and begin the toe.",
+    "Swap to dpns when 40 sts remain and work the toe in pattern.",
     "Use a larger needle for the next 4 rounds.",
     "Use a smaller needle whenever the lace is worked.",
     "Armhole and neck are now shaped at the same time, casting off 3 sts at each.",
