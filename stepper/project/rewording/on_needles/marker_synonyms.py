@@ -131,7 +131,6 @@ PLACED: tuple[Synonym, ...] = (
     # --- what a marker is called ---
     row("m", r"\b(place|slip|sl|remove|replace)\s+(?:(?:the|a|an|your)\s+)?(?:(?:gusset|thumb|side|stitch|st|new|first|second|next|contrasting|raglan|other)\s+)?m(?=\s*[,.;:)]|\s*$|\s+and\b|\s+for\b)", r"\1 marker", "Next rnd: K20, place gusset m, m1l, place m, k to end."),
     row("marker", r"\b(place\s+)(?:your|(?:a|the)\s+(?:contrasting|different(?:[-\s]colou?red)?|colou?red|gusset|thumb|side|raglan|underarm|locking|removable))\s+(?=marker\b(?!\s+(?:in|on|into|around)\b))", r"\1", "K20, place a contrasting marker, k20."),
-    row("of", rf"\b(k|p|knit|purl|work)\s+to\s+(?:the\s+)?{_BEG}\s+(?:marker|m)\b", r"\1 to end", "Next row: K to beg-of-rnd marker."),
     # --- where the round begins ---
     row("this|here|it", rf"(?:^\s*|(?<=[:]\s))(?:remove\s+(?:the\s+)?(?:{_BEG}\s+)?{_MARK}\s*,\s*)?(?:k|knit)\s*({N})(?:\s+{STS})?\s*(?:,\s*(?:and\s+)?|\s+and\s+)(?:pm|(?:re-?)?place\s+(?:the\s+|a\s+)?(?:{_BEG}\s+)?{_MARK})\s*[:;,.(-]+\s*(?P<said>{_NEW_BEG})\)?(?=\s*\.?\s*$)", r"K\1, pm for new BOR", "Remove BOR marker, k4, replace BOR marker; this is the new beginning of round.", spelt_out=True),
     row("bor|beg|start", rf"{_KNITS}{_PUTS}\s+(?:(?:a|the|your)\s+)?(?:new\s+)?{_BEG}\s+{_MARK}(?:\s+(?:here|there|to\s+this\s+(?:point|place|spot)))?(?:\s*,?\s+(?P<said>(?:at|in)\s+{_SPOT}))?(?=\s*[.;]|\s*$)", r"\1, pm for new BOR", "Knit 4 sts and place your BOR marker here, in the middle of the underarm.", spelt_out=True),

@@ -46,7 +46,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("only|just", rf"\buntil\s+(?:there\s+are\s+)?(?:only|just)\s+(?={N}\s+{STS})", "until ", "Dec 1 st at each end of next and every foll alt row until only 36 sts remain, then on foll 2 rows. 32 sts."),
     row("same way|same manner", r"\bin\s+the\s+same\s+(?:way|manner)\s+as\s+(?:for\s+|given\s+for\s+)?(?=(?:the\s+)?(?:back|front|left|right|first|second|other|body|sleeve)\b)", "as for ", "Work in the same way as for left front to armhole, ending with a WS row."),
     row("same as", r"(\brib|\bpatt(?:ern)?|\bst(?:itch)?)\s+(?:the\s+)?same\s+as\s+(?:for\s+)?(?=(?:the\s+)?(?:back|front|sleeves?|body|welt)\b)", r"\1 as for ", "Work 4 (4: 5: 5) cm in rib same as for back, ending after a 1st row."),
-    row("between", r"\brep(?:eat)?\s+between\s+\*\s*(?:(?:and|to)\s+|&\s*)?\*(?=\s)", "rep from * to *", "Rnd 1: *K1, p1*, rep between * * to end."),
     row("k every|k all|k each", rf"(^\s*|[.:]\s+)k\s+(?=(?:every|each|all)\s+{_ROW}s?\b)", r"\1knit ", "K every rnd until the body measures 9 cm from the underarm."),
     # --- going on ---
     row("on in|going in", rf"\b{_ON}\s+(?=in\s)", "cont ", "Keep on in st st until work measures 3 cm, ending with a k row."),
@@ -64,7 +63,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("fasten", r"(\b(?:break|cut)\s+(?:off\s+)?(?:the\s+)?(?:yarn|wool))\s*,?\s+and\s+(?=fasten\s+off\b)", r"\1. ", "Break the yarn and fasten off."),
     row("evenly", rf"\bevenly\s+(inc|dec)(reas(?:e|ing))?\s+({N}\s+{STS})", r"\1\2 \3 evenly", "Next row: Knit across, evenly decreasing 4 sts."),
     row("over to|swap|move ", rf"\b(?:change\s+over|swap(?:\s+(?:over|back))?|move(?:\s+(?:over|back))?|switch\s+over)\s+to\s+(?:the\s+)?(?={_NEEDLES})", "change to ", "Swap to 3 1/4mm needles. Knit 1 round."),
-    row("to the", rf"\b(change|switch)\s+to\s+the\s+(?={_NEEDLES}[^.;]*\bneedle)", r"\1 to ", "Change to the 5 mm needles and work in pattern as follows:"),
     row("attach", r"\b(?:re-?attach(?:\s+the)?\s+(yarn|wool)|attach(?:\s+the)?\s+(yarn|wool)\s+again)\b", r"rejoin \1\2", "With RS facing, reattach yarn to held sts."),
     row("work", rf"\bturn\s+(?:the\s+|your\s+)?work\b(?={_E}|\s+and\b)", "turn", "K20, turn work, leaving rem sts unworked."),
     row("evenly", rf"\s*,?\s+and\s+(?:at\s+the\s+same\s+time\s+)?(?=(?:inc|dec)(?:rease)?\s+{N}\s+{STS}\s+evenly\s+(?:in|on|across|over)\s+(?:the\s+)?(?:last|first|next|this)\s+{_ROW}\b)", ", ", "Rib 3 rows, and at the same time increase 4 stitches evenly in last row. 44 sts."),
@@ -79,15 +77,12 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("loosely", rf"(^\s*|[.,]\s*|\b(?:and|then)\s+)loosely\s+(bind\s+off|cast\s+off|(?-i:BO))(?:\s+all)?(?:\s+{STS})?{_E}", r"\1\2 all sts loosely", "When piece measures 2 cm, loosely bind off all sts."),
     row("bo", r"(?-i:\bBO\b)(?=\s+(?:all|loosely|in|rem|the|centre|center|\d)\b|\s*[.,])(?<!-needle\sBO)", "bind off", "Work in k2, p2 rib for 2 rows, BO all sts loosely."),
     said_row("carefully", r"\b(?P<said>carefully)\s+(?=join\b)", "Carefully join in the round."),
-    row("round", r"\bjoin\s+(?:into\s+a\s+(?:round|rnd|ring)|in\s+a\s+(?:round|rnd|ring)|for\s+(?:knitting|working)\s+in\s+(?:rnds|rounds))(?=\s*[,.;]|\s*$|\s+and\b|\s+being\b)", "join in the round", "Join into a ring, being careful not to twist."),
-    row("pu |knit up|& k", rf"\b(?:(?-i:PU)\s*(?:and|&)\s*k(?:nit)?|(?:pick\s+up|(?-i:PU))\s*&\s*k(?:nit)?|knit\s+up)\s+(?={N}\b)", "pick up and knit ", "PU and knit 12 sts along back neck, 8 sts down left front neck, pm, 6 sts along front neck and 8 sts up right front neck."),
     # --- where stitches wait ---
     row("move|transfer", rf"\b(?:move|transfer)\s+(?={_MOVED}(?:on|onto|on\s+to|to)\s+{_WAITS})", "place ", "K8, move next 8 sts onto a holder, k to end."),
     row("holder|needle", r"\b(st|stitch)-(?=holders?\b)", r"\1 ", "K10, slip next 8 sts onto a stitch-holder, k to end."),
     said_row_behind("later|aside|needed", rf"(\b{_WAITS})\s*,?\s+(?P<said>(?:to\s+be\s+(?:worked|used|knitted|picked\s+up)\s+later(?:\s+on)?|(?:to\s+work|to\s+use|for|until)\s+later(?:\s+on)?|until\s+(?:they\s+are\s+)?needed(?:\s+later)?|and\s+(?:set|put|lay)\s+(?:it\s+|them\s+)?aside)){_E}", "Next row: K10, turn, place rem sts on a holder to be worked later."),
     # --- markers ---
     row("mkr", r"\bmkr(s?)\b", r"marker\1", "K to mkr, slip mkr, k to end."),
-    row("place m|pl m", r"\b(?:place|pl)\s+m(?=\s*[,.;)]|\s+(?:for|at|on|and)\b|\s*$)", "place marker", "K10, place m, k to end."),
     # --- ends and edges ---
     row("row end", r"\bto\s+(?:the\s+)?row\s+end\b", "to end of row", "Row 1: *K1, p1, rep from * to row end."),
     row("bor m|of-r|of-the-r", r"\bto\s+(?:the\s+)?(?:(?:beg(?:inning)?|start)-of-(?:the-)?(?:rnd|round)|bor)\s+(?:marker|m)\b", "to BOR", "Next rnd: K to beg-of-rnd marker."),
@@ -103,11 +98,9 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("2nd|second|alt", rf"\b(?:every|each)\s+(?:2nd|second|alternate|alt)\s+(?={_ROW}\b)", "every other ", "2nd and every 2nd round: knit."),
     row("subsequent|each following|each foll", r"\b(?:every\s+subsequent|each\s+(?:following|foll|subsequent))\s+(?=\d+th|alt)", "every foll ", "Inc 1 st at each end of next and every subsequent 6th row to 50 sts."),
     row("the next and", r"^(\s*)the\s+(?=next\s+and\s+every\b)", r"\1", "The next and every foll 4th row until 34 sts rem: K1, ssk, k to last 3 sts, k2tog, k1."),
-    row("following", rf"\bevery\s+(\d+(?:st|nd|rd|th)|alt\w*)\s+({_ROW})\s+following\b", r"every foll \1 \2", "Inc 1 st at both ends of the 5th row and every 8th row following until there are 105 sts."),
     row("following|foll|next", rf"^(\s*)(?:(?:on|in)\s+)?(?:the\s+)?(?:next|foll(?:owing)?)\s+({_ROW})\s*(\([rw]s\))?\s*[:,]\s*(?=[a-z*(\[])", r"\1Next \2 \3: ", "On the next row, k2, p2 to last 2 sts, k2."),
     row(" a r", rf"\b(work|knit|purl)\s+a\s+({_ROW})\b", r"\1 1 \2", "Work a row even. K2tog. Fasten off."),
     row("end", r"\s*[,;]?\s*(?:and\s+)?end(?:ing)?\s+(?:(?:after|by|having)\s+)?(?:just\s+)?(?:complet(?:ing|ed)|work(?:ing|ed))\s+(?=(?:an?|the)\s+(?:rs|ws|right[-\s]side|wrong[-\s]side|purl|p|knit|k)\s+row\b)", ", ending with ", "Work in garter st for 4 rows, ending after working a WS row."),
-    row("from", rf"\bfrom\s+(?:the\s+)?{_RS}(?=\s*,|\s+(?:and|with)\b)", "with RS facing", "From RS, pick up and knit 62 sts along left front edge."),
     row("facing you", rf"\b(with\s+(?:the\s+)?{_RS}\s+facing)\s+you\b", r"\1", "Rejoin yarn to held sts with right side facing you, bind off 10 sts, k to end."),
     row("at same time", r"\bat\s+same\s+time\b", "at the same time", "Dec 1 st at raglan edge on every RS row, at same time dec 1 st at neck edge on next 4 rows."),
     # --- how far ---

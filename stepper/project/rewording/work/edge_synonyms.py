@@ -52,7 +52,6 @@ _READ_ON: Final = r"(?:please\s+)?read(?:\s+(?:on|ahead|through|the|next|followi
 _AS_SET: Final = r"as\s+(?:before|set|established)"
 
 ABBREVIATED: tuple[Synonym, ...] = (
-    row("tog.|dec.|inc.|beg.|foll.|alt.|patt.|rem.|cont.|sts.|st.", r"\b(?:(tog|dec|inc|beg|foll|alt|patt|rem|cont)\.(?=[ \t]+(?-i:[a-z\d]))|(sts?)\.(?=[ \t]+(?-i:[a-z(])))", r"\1\2", "Cast off, taking 2 tog. all along the row."),
 )  # fmt: skip
 """Abbreviations with a full stop, as old pages print them: looked for before all other rows."""
 
@@ -98,9 +97,6 @@ EDGES: tuple[Synonym, ...] = (
     row("each end|both end", r"((?:[,;]|\band)\s*(?:then\s+)?)(?:at\s+)?(?:each|both)\s+ends?\s+of\s+(?=(?:the\s+)?(?:next|every|each|foll)\b)", r"\1", "Inc 1 st at each end of 5th row, then each end of every following 6th row until there are 72 sts."),
     row("then of|then in", rf"((?:[,;]|\band)\s*then\s+)(?:of|in)\s+(?=(?:the\s+)?(?:every|each|foll|next|{N}\s+foll))", r"\1on ", "Dec 1 st at each end of next 3 rows, then of 4 foll alt rows, then of every foll 4th row until 50 sts rem."),
     row("and then", r"\s+and\s+then\s+(?=(?:on\s+|of\s+|in\s+)?(?:the\s+)?(?:(?:\d+\s+|one\s+|two\s+|three\s+|four\s+|five\s+|six\s+)?foll|next|every|each))", ", then ", "Dec 1 st at each end of next 4 rows and then on foll 3 alt rows."),
-    row("row following|rnd following|round following", r"\b(every)\s+((?:\d+(?:st|nd|rd|th)|alt(?:ernate)?|other|fourth|sixth|eighth)\s+(?:row|rnd|round))\s+following\b", r"\1 foll \2", "Inc 1 st at both ends of 7th row and every 8th row following until there are 83 sts."),
-    row("then", rf"\b({_CHANGE})(\s+{N}\s+{STS}\.?\s+{_WHERE})(\s+[^.;:*]*?\b(?:until|to)\s+(?:there\s+are\s+|only\s+)?{N}\s+{STS}(?:\s+(?:rem(?:ain)?|are\s+left|left))?)\s*,?\s*(?:and\s+)?then\s+((?:on|of|in)\s+)?(?=(?:the\s+)?(?:every|each|foll|next|{N}\s+foll))", r"\1\2\3. \1\2 \4", "Dec 1 st at each end of next and every foll alt row to 35 sts, then on foll 5 rows."),
-    row("foll", rf"({_CHANGE}\s+{N}\s+{STS}\s+{_WHERE}\s+(?:as\s+before\s+)?)(?:on|of|in)\s+(?:the\s+)?(?:foll(?:owing)?\.?\s+({N})|({N})\s+foll(?:owing)?\.?)\s+(?=rows\b)", r"\1on next \2\3 ", "Dec 1 st at each end of next and every foll alt row to 35 sts, then on foll 5 rows."),
     row("rem", rf"(\buntil\s+{N})(\s+(?:rem(?:ain)?|are\s+left)){_E}", r"\1 sts\2", "Dec 1 st at each end of every row until 45 sts remain, then every other row until 31 remain."),
     row("to end", rf"{_START}(next\s+row\s*(?:\(?[rw]s\)?)?\s*:\s*)(?:work|knit|purl|k|p|patt(?:ern)?)\s+(?:in\s+patt(?:ern)?\s+)?to\s+(?:the\s+)?end\s*,?\s*(?:but\s+)?({_CHANGING}\s+(?:1|one)\s+{STS}\s+at\s+(?:the\s+)?(?:neck|armhole|front|side)\s+edge)(?:\s+of\s+(?:this|the)\s+row)?{_E}", r"\1\2\3 on next row", "Next row (WS): P to end, but dec 1 st at armhole edge."),
     # --- cast off in steps ---
@@ -113,7 +109,6 @@ EDGES: tuple[Synonym, ...] = (
     row("in steps|steps", rf"({OFF}|bo)(\s+in\s+steps\s+[^.;]*?(?:once|twice|times)\s*,?\s*(?:and\s+)?(?:then\s+)?{N}\s+{STS}){_E}", r"\1\2 once", "Bind off in steps at the shoulder edge: 6 sts twice, then 7 sts."),
     row("in steps|steps", rf"{_START}({OFF}|bo)\s+in\s+steps\s+at\s+(?:the\s+)?(armhole|neck|shoulder|side)\s+edge\s*[:,]\s*([^.;]*?{N}\s+{STS})(\s+(?:once|twice|{N}\s+times))?{_E}", r"\1\2 at \3 edge \4\5", "Bind off in steps at the neck edge: 6 sts twice, then 7 sts once."),
     # --- spread over a row ---
-    said_row_behind("using|with|working", rf"(\b{_CHANGING}\s+{N}\s+(?:{STS}\s+)?evenly(?:\s+(?:spaced|around|across))*(?:\s+(?:the\s+)?(?:rnd|round|row))?)\s*,?\s+(?P<said>(?:using|with|working)\s+(?:an?\s+|the\s+)?(?:m1[lr]?|make[\s-](?:1|one)|k2tog|ssk|p2tog|lifted)(?:\s+(?:inc|dec)(?:rease)?s?|\s+method)?){_E}", "Knit, increasing 12 sts evenly spaced, using M1L."),
     *(
         row("evenly", rf"(?<=,)\s*(?:{stitch})\s+to\s+(?:the\s+)?last\s+({N})(?:\s+{STS})?\s*,?\s*({_CHANGING})\s+({N})(?:\s+{STS})?\s+evenly(?:\s+spaced)?(?=\s*,)", rf" \2 \3 sts evenly to last \1 sts {worked}", f"K5, {'rib' if stitch[0] == 'r' else stitch[0]} to last 5 sts dec 9 evenly, K5.")
         for stitch, worked in (("k|knit", "knitted"), ("p|purl", "purled"), (r"rib|patt(?:ern)?|work\s+in\s+(?:rib|patt(?:ern)?)", ""))

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
+from stepper.project.rewording.synonym import STS, N, Synonym, row
 
 _E: Final = r"(?=\s*[.;]|\s+-+\s+\d|\s*$)"
 _START: Final = r"((?:^|[.!:])\s*)"
@@ -53,19 +53,13 @@ REFERENCES: tuple[Synonym, ...] = (
         for one, other in (("right", "left"), ("left", "right"))
     ),
     # --- the other side of a neck ---
-    row("match|correspond|first|other", rf"{_START}(?P<said>(?:{_EDGE}\s*,?\s*)?{_JOINED}(?:\s+at\s+(?:the\s+)?(?:neck|inner|armhole)\s+edge)?(?:\s+(?:of|to)\s+(?:the\s+)?(?:right|left|other|second)\s+(?:shoulder|side|front|neck)|\s+{_SET})?(?:\s+at\s+(?:the\s+)?(?:neck|inner|armhole)\s+edge)?(?:\s*,?\s*{_EDGE})?|(?:return|go\s+back)\s+to\s+(?:the\s+)?{STS}\s+(?:left|waiting|held)?\s*(?:on\s+(?:the\s+|a\s+)?(?:(?:st(?:itch)?\s+)?holder|hold|spare\s+needle|waste\s+yarn))?)\s*,?\s*(?:and\s+)?(?:then\s+)?{_DO}(?:\s+(?:the\s+)?(?:second|other|right|left)\s+(?:side|half|shoulder))?\s+(?:to\s+(?:match|correspond(?:\s+with\s+{_FIRST})?)(?:\s+{_FIRST})?|{_MATCH}\s+{_FIRST}){_REVERSED}{_E}", r"\1complete like other side\3", "Rejoin yarn at the neck edge of the right shoulder, WS facing, and work to match, reversing all shaping.", spelt_out=True),
-    row("match|correspond", rf"{_START}(?P<said>(?:{_EDGE}\s*,?\s*)?{_JOINED})\s+(?:(?:at\s+(?:the\s+)?neck\s+edge\s+)?(?:of|to)\s+)?(?:the\s+)?(?:(?:rem(?:aining)?|other)\s+)?({N})\s+(?:rem(?:aining)?\s+)?{STS}\s*,?\s+and\s+{_DO}\s+{_MATCH}(?:\s+{_FIRST})?{_REVERSED}{_E}", r"\1take up \3 remaining sts. complete like other side\4", "Join the wool at the neck edge of the remaining 43 sts and work to correspond with the first side.", spelt_out=True),
     row("match|correspond", rf"{_START}(?:{_DO}\s+)?(?:the\s+)?(?:(?:second|other|2nd|right|left)(?:\s+(?:side|half|shoulder)(?:\s+of\s+(?:the\s+)?neck)?)?\s+)?to\s+(?:match|correspond)(?:\s+(?:with\s+|to\s+)?(?:{_FIRST}|(?:the\s+)?(?:left|right)(?:\s+(?:side|shoulder|half))?))?{_REVERSED}{_E}", r"\1complete like other side\2", "Finish right side to correspond with left side, reversing shaping."),
     row("then complete|then finish|then work", rf"\s*,\s*(?:and\s+)?then\s+((?:complete|finish|work)\s+to\s+(?:match|correspond)\b)([^.;]*?)(?:\s+of\s+(?:the\s+)?neck)?{_E}", r". \1\2", "With RS facing, rejoin yarn to rem sts, patt to end, then complete to match first side of neck."),
     # --- a shaping of another part ---
     row("shap|armhole|raglan", rf"{_START}(?:shape\s+(?:the\s+)?(armhole|raglan)s?|(?:work|rep(?:eat)?)\s+(?:the\s+)?(armhole|raglan)(?:s|(?:\s+edge)?\s+(?:shapings?|(?:dec|inc)\w*(?:\s+rows?)?)))\s+{_AS}{_PART}", r"\1shape \2\3 as for \4", "Work armhole shaping as for back. 66 sts."),
     row("raglan", rf"(\buntil\s+{N}\s+{STS}\s+rem(?:ain)?)\s+in\s+(?:the\s+)?raglans?(?:\s+shapings?)?", r"\1", "Work as given for Back until 35 sts rem in raglan shaping, ending with a WS row."),
     row("completed", rf"\buntil\s+(?:the\s+)?(armhole|raglan)\s+shapings?\s+(?:have|has|is|are)\s+(?:been\s+)?(?:completed?|worked|finished|done)\s*,?\s*(?:and\s+)(?:there\s+are\s+)?({N}\s+{STS})(?:\s+rem(?:ain)?)?{_E}", r"to end of \1 shaping. \2", "Work exactly as for the front until the armhole shapings have been completed and 105 sts remain."),
-    row("short of|before|fewer|less", rf"({_AS}{_PART}\s+)until\s+(?:you\s+are\s+|it\s+is\s+|there\s+are\s+)?({N}\s+rows?)\s+(?:short\s+of|before|(?:less|fewer)\s+(?:(?:have\s+been|are)\s+worked\s+)?(?:to|before|up\s+to))\s+(?:the\s+)?(?:(?:start|beginning|beg)\s+of\s+(?:the\s+)?)?(shoulder|neck|armhole)(?:\s+shaping)?", r"\1until front is \3 shorter than \2 to \4", "Work as for back until you are 14 rows short of the shoulder shaping."),
     # --- rows of another part by their names ---
-    row("rib", rf"{_START}(?:work|cont(?:inue)?|rep(?:eat)?)\s+(?:in\s+)?(?:the\s+)?rib(?:bing)?(?:\s+(?:rnd|round|row)s?)?\s*\(?\s*{_AS}{_PART}\s*\)?\s*,?\s*(?:for|until\s+(?:the\s+)?rib(?:bing)?\s+measures)\s+({LONG}|{N}\s+{ROUND})", r"\1work in rib as given for \2 for \3", "Work rib rnd as for Sleeves until rib measures 3 in."),
-    row("rib", rf"{_START}(?:work|cont(?:inue)?|rep(?:eat)?)\s+(?:in\s+)?(?:the\s+)?rib(?:bing)?(?:\s+(?:rnd|round|row)s?)?\s*\(?\s*{_AS}{_PART}\s*\)?\s*,?\s+(?=until\b)", r"\1work in rib as given for \2 ", "Work Rib Row same as Back until piece measures 3 in from beginning."),
-    row("rows of", rf"\b(work\s+(?:the\s+)?(?:{N})\s+rows\s+of\s+(?:the\s+)?(?:[a-z]+\s+){{0,2}}(?:patt(?:ern)?|border|edging))(?P<said>\s+{_AS}{_PART})\s*,?\s*(?={N}\s+times|twice|once)", r"\1 ", "Work the 4 rows of border patt as given for back 6 times.", spelt_out=True),
     row("then", rf"{_START}(work\s+(?:the\s+)?(?:[a-z]+\s+)?(?:dec|inc)\w*\s+(?:row|rnd|round))\s*,?\s*(?:and\s+)?then\s+((?:knit|purl|k|p|work)\s+(?:1|one)\s+(?:row|rnd|round))\s*,?\s*(?:{_AS}{_PART}\s*,?\s*)?({N}\s+times)(?:\s+(?:in\s+all|altogether|in\s+total))?{_E}", r"\1\2. \3. rep last 2 rows \5 in all", "Work Dec Row, then purl 1 row, 17 times in all."),
 )  # fmt: skip
 """The rows, in the order tried."""
