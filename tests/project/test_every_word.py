@@ -137,7 +137,6 @@ SILENT_THERE = {
     "Join yarn to the held sts at the armhole edge, ready for a WS row.": ("armhole",),
     "Rejoin yarn at the neck edge of the right shoulder, WS facing, and work to match, reversing all shaping.": ("right",),
     "Break yarn and leave these 3 sets of sts on holders.": ("3",),
-    "CO 40 sts. Divide over 2 needles. Knit 1 rnd, slipping the last st of N1 to N2.": ("divide",),
     "CO 40 sts. Divide over 2 needles. Move one stitch from N2 to N1, so that there are 20 sts on each needle.": ("divide",),
     "CO 40 sts. Divide over 2 needles. Slip the first st of N2 (a purl st) to the end of N1.": ("divide",),
     "CO 40 sts. Divide over 2 needles. Slip last st of N1 to N2. N1: 19 sts. N2: 21 sts.": ("divide",),

@@ -120,7 +120,7 @@ def test_every_other_wording_is_read() -> None:
     words = Words(sizes=3, names={"peak", "lace"})
     for line in other_wordings():
         draft = FileDraft(text_lines=[])
-        sizes = {len(re.findall(r"\d+", each)) for each in re.findall(r"\d+ \([\d, ]+\)", line)}
+        sizes = {len(re.findall(r"\d+", each)) for each in re.findall(r"\d+ \((?:\d+[,:] )*\d+\)", line)}
         words.sizes = sizes.pop() if len(sizes) == 1 else 3
         assert read_rows([(line, Span(line=1, column=1))], words, draft).line is not None, line
 

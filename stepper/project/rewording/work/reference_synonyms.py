@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.project.rewording.synonym import STS, N, Synonym, row
+from stepper.project.rewording.synonym import LONG, ROUND, STS, N, Synonym, row
 
 _E: Final = r"(?=\s*[.;]|\s+-+\s+\d|\s*$)"
 _START: Final = r"((?:^|[.!:])\s*)"
@@ -61,5 +61,6 @@ REFERENCES: tuple[Synonym, ...] = (
     row("completed", rf"\buntil\s+(?:the\s+)?(armhole|raglan)\s+shapings?\s+(?:have|has|is|are)\s+(?:been\s+)?(?:completed?|worked|finished|done)\s*,?\s*(?:and\s+)(?:there\s+are\s+)?({N}\s+{STS})(?:\s+rem(?:ain)?)?{_E}", r"to end of \1 shaping. \2", "Work exactly as for the front until the armhole shapings have been completed and 105 sts remain."),
     # --- rows of another part by their names ---
     row("then", rf"{_START}(work\s+(?:the\s+)?(?:[a-z]+\s+)?(?:dec|inc)\w*\s+(?:row|rnd|round))\s*,?\s*(?:and\s+)?then\s+((?:knit|purl|k|p|work)\s+(?:1|one)\s+(?:row|rnd|round))\s*,?\s*(?:{_AS}{_PART}\s*,?\s*)?({N}\s+times)(?:\s+(?:in\s+all|altogether|in\s+total))?{_E}", r"\1\2. \3. rep last 2 rows \5 in all", "Work Dec Row, then purl 1 row, 17 times in all."),
+    row("rib", rf"{_START}(?:work|cont(?:inue)?|rep(?:eat)?)\s+(?:in\s+)?(?:the\s+)?rib(?:bing)?(?:\s+(?:rnd|round|row)s?)?\s*\(?\s*{_AS}{_PART}\s*\)?\s*,?\s*(?:for|until\s+(?:the\s+)?rib(?:bing)?\s+measures)\s+({LONG}|{N}\s+{ROUND})", r"\1work in rib as given for \2 for \3", "Work the Rib Rnd (as for collar) for 5 cm."),
 )  # fmt: skip
 """The rows, in the order tried."""
