@@ -42,6 +42,10 @@ _LOUD_SHARE = 0.9
 # A film's own "go on", cut out between two pauses, has the rest of its sentence just before it, and as loud;
 # her cue has not. With the development voices this catches 9 of 12 of a film's; of cues and counts it costs
 # none of 178 in quiet, 2 of 179 at 20 dB above a film and 12 of 135 at 10 dB.
+_SILENT_CHUNKS, _ONSET_CHUNKS, _FROM_SILENCE_DB = round(1.5 / CHUNK_S), round(0.25 / CHUNK_S), 20.0
+# Whoever talked with somebody is the room for the next 15 s, and would not be heard. What begins so far above
+# the last second and a half is let in: in a quiet room all speech, in a film hardly a line. Its first
+# consonant may be softer, for a quarter of a second.
 _REFUSED_AT_FIRST = 3
 # Somebody who was not heard says it again, and by then her own speech would be the room: of 211 cues and
 # counts in quiet, three seconds apart, 46 never opened the gate when each was refused and counted at once.
@@ -56,6 +60,9 @@ class Gate:
         self._when: deque[int] = deque(maxlen=_LEVELS)
         # At which chunk each of the levels was; 0 for those of refused utterances, whose time is over.
         self._before: deque[bytes] = deque(maxlen=_BEFORE_CHUNKS + _OPENING_CHUNKS)
+        self._latest: deque[float] = deque(maxlen=_SILENT_CHUNKS)
+        self._silence_db: float | None = None
+        # How loud it was before the utterance under way, or the last, where that began in silence.
         self._utterance: list[bytes] = []
         self._own_levels: list[float] = []
         self._refused: deque[tuple[int, list[float]]] = deque()
@@ -73,7 +80,7 @@ class Gate:
         Outside an utterance, a chunk no louder than the room stays out whatever it is, so nobody need find
         out. In a quiet room nearly all are such.
         """
-        return bool(self._utterance) or level_db >= self._floor_db() + _NEARER_DB
+        return bool(self._utterance) or self._is_near(level_db)
 
     def take(self, chunk: bytes, *, speech: bool, level_db: float) -> bytes | None:
         """Take the next chunk.
@@ -90,11 +97,16 @@ class Gate:
         self._lately.append(level_db)
         self._taken += 1
         if self._utterance:
+            self._latest.append(level_db)
             return self._go_on(chunk, speech, level_db)
-        near = speech and level_db >= self._floor_db() + _NEARER_DB
+        self._silence_db = None
+        near = speech and self._is_near(level_db)
+        silence_db = self._silence_before(level_db)
+        self._latest.append(level_db)
         self._run = self._run + 1 if near else 0
         self._before.append(chunk)
         if self._run >= _OPENING_CHUNKS:
+            self._silence_db = silence_db
             self._utterance = list(self._before)
             self._own_levels, self._quiet, self._peak = [level_db], 0, level_db
             self._just_before = list(self._lately)[:-_OPENING_CHUNKS]
@@ -188,6 +200,17 @@ class Gate:
         self._before.clear()
         self._lately.clear()
 
+    def _is_near(self, level_db: float) -> bool:
+        """Return whether sound of this level begins near: above the room, or out of silence."""
+        return level_db >= self._floor_db() + _NEARER_DB or self._silence_before(level_db) is not None
+
+    def _silence_before(self, level_db: float) -> float | None:
+        """Return how loud it was before what begins now, where that was silence beside it; else None."""
+        before = list(self._latest)[:-_ONSET_CHUNKS]
+        if len(before) < _SILENT_CHUNKS - _ONSET_CHUNKS or level_db < max(before) + _FROM_SILENCE_DB:
+            return None
+        return max(before)
+
     def _go_on(self, chunk: bytes, speech: bool, level_db: float) -> bytes | None:
         self._utterance.append(chunk)
         self._own_levels.append(level_db)
@@ -229,7 +252,8 @@ class Gate:
         return min(self._peak - below_peak_db, quiet_db)
 
     def _floor_db(self) -> float:
-        return _at_share(self._levels, _PERCENTILE)
+        floor_db = _at_share(self._levels, _PERCENTILE)
+        return floor_db if self._silence_db is None else min(floor_db, self._silence_db)
 
 
 def _at_share(levels: Collection[float], share: float) -> float:

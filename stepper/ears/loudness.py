@@ -29,6 +29,9 @@ _KNOWN = round(10 / CHUNK_S)
 _OFTEN = round(40 / CHUNK_S) // _APART
 # What was so loud for 40 s of the last five minutes is still in the room, though it is silent now. Were it
 # less, more would be asked over a film that is on all the while than by the last 45 s.
+_ALONE_CHUNKS, _SILENT_DB, _OWN_VOICE_DB = round(1.5 / CHUNK_S), 20.0, 8.0
+# After a talk with somebody her own voice is what was loud in the room, and an answer in a word stands 1 to
+# 5 dB below the loud part of that; but in silence, as hardly a word of a film does (`models/ears`).
 _EARLIER_CHUNKS, _LATER_CHUNKS = 3, 4
 # The sounds of a word are found where each is surest, so it begins and ends so much before and behind.
 
@@ -96,7 +99,8 @@ class Loudness:
         the last five minutes.
 
         A short word is as loud as a long one so, one loud line of a film counts for little, and a film that
-        was silent for a minute is not forgotten.
+        was silent for a minute is not forgotten. What is hardly softer than that, and stands in silence,
+        counts as no softer: it may have been she who talked.
 
         Args:
             began_s: How long ago its sounds began. Unit: s.
@@ -114,7 +118,17 @@ class Loudness:
         all_of_it = self._peaks(0, begin)
         if len(all_of_it) > _OFTEN:
             loud = max(loud, all_of_it[-_OFTEN])
-        return _loudest(self._between(begin, end + _LATER_CHUNKS), _PEAK) - loud
+        over_db = _loudest(self._between(begin, end + _LATER_CHUNKS), _PEAK) - loud
+        return 0.0 if -_OWN_VOICE_DB <= over_db < 0 and self._is_alone(begin, end) else over_db
+
+    def _is_alone(self, begin: int, end: int) -> bool:
+        """Return whether silence was before something, and is behind it."""
+        own = self._between(begin, end)
+        softest_db = _loudest(own, len(own) / 3) - _SILENT_DB
+        # Its first sound may be found late ("nine"), and its last may still fade.
+        before = self._between(begin - _ALONE_CHUNKS, begin - _EARLIER_CHUNKS)
+        behind = self._between(end + _LATER_CHUNKS, len(self._levels))
+        return bool(before and behind) and max(_loudest(before, _PEAK), median(behind)) <= softest_db
 
     def _peaks(self, begin: int, end: int) -> list[float]:
         """Return the loudest of each stretch between two chunks, her own words left out, the softest first;

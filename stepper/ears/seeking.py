@@ -30,6 +30,11 @@ _ROOM = round(15 / CHUNK_S) // _EVERY_CHUNKS
 _ABOVE_ROOM_DB = 1.5
 # The mean of the loudest third of the last 1.3 s lies so far above its median of 15 s in 95 of 100 cues 5 dB
 # above a film, and for a third of the time in a film alone.
+_LONG_ROOM, _LONG_SHARE, _TALK_DB = round(300 / CHUNK_S) // _EVERY_CHUNKS, 0.3, 4.0
+_DIP, _DIP_DB = round(3.0 / CHUNK_S) // _EVERY_CHUNKS, 6.0
+# After a talk with somebody her own voice is most of the last 15 s, so much louder than the softest three
+# tenths of the last five minutes; a film is that loud nearly all the time. Where it was so much softer within
+# the last 3 s, what is so much louder than that again is looked into.
 _CLEAR_DB = 12.0
 # What is so much louder has ends that the gate finds; in a quiet room all speech is.
 _SELDOM_CHUNKS = 24
@@ -67,6 +72,7 @@ class Seeking:
         self._chunks: deque[bytes] = deque(maxlen=_WIDE_CHUNKS)
         self._lately: deque[float] = deque(maxlen=_LATELY_CHUNKS)
         self._room: deque[float] = deque(maxlen=_ROOM)
+        self._long_room: deque[float] = deque(maxlen=_LONG_ROOM)
         self._passed = 0
         self._attentive = self._awaits = self._wide = self._taken = 0
         self._began: int | None = None
@@ -94,9 +100,10 @@ class Seeking:
             return None
         loudness_db = sum(sorted(self._lately)[-_LOUDEST_CHUNKS:]) / _LOUDEST_CHUNKS
         self._room.append(loudness_db)
+        self._long_room.append(loudness_db)
         above_db = loudness_db - median(self._room)
         least_db = _ALONE_DB if self._hears_alone() else _ABOVE_ROOM_DB
-        is_worth_it = above_db >= least_db or self._attentive or self._awaits
+        is_worth_it = above_db >= least_db or self._attentive or self._awaits or self._follows_talk()
         if self._passed < self._apart_chunks() or above_db >= _CLEAR_DB or not is_worth_it:
             return None
         self._passed, self._has_looked = 0, True
@@ -129,6 +136,15 @@ class Seeking:
         """Return how far apart the looks are now. Unit: chunks."""
         may_be_over = self._attentive or self._awaits or self._has_fallen()
         return _APART_CHUNKS if may_be_over or not self._hears_alone() else _SELDOM_CHUNKS
+
+    def _follows_talk(self) -> bool:
+        """Return whether something begins anew after a talk that was louder than the room mostly is."""
+        room_db, lately = median(self._room), list(self._room)[-_DIP:]
+        softest_db = min(lately)
+        if room_db - softest_db < _DIP_DB or lately[-1] - softest_db < _DIP_DB:
+            return False
+        soft = sorted(self._long_room)[int(_LONG_SHARE * len(self._long_room))]
+        return room_db - soft >= _TALK_DB
 
     def _has_fallen(self) -> bool:
         """Return whether something louder than what is heard now may just have ended."""

@@ -31,6 +31,33 @@ def test_speech_no_louder_than_the_film_stays_out() -> None:
     assert run(gate, [(True, -28.0)] * 50 + QUIET) == []
 
 
+HER_TALK = ([(True, -30.0)] * 40 + [(False, -60.0)] * 20) * 15
+"""Half a minute of her own voice in a quiet room; each sentence is cut out and refused."""
+
+
+@pytest.mark.parametrize(("silent_s", "room_db", "opens"), [(1.6, -60.0, 1), (0.5, -60.0, 0), (1.6, -48.0, 0)])
+def test_after_a_talk_of_her_own_she_is_heard_out_of_silence(silent_s: float, room_db: float, opens: int) -> None:
+    """She talked with somebody, so her own voice is what the room was like; 1.6 s later she says "stepper". With a film
+    18 dB below, the rest is left to the search amid other sound."""
+    gate = Gate()
+    for speech, level_db in HER_TALK:
+        if gate.take(CHUNK, speech=speech, level_db=level_db):
+            gate.refuse()
+    silence = [(False, room_db)] * round(silent_s / CHUNK_S)
+    assert len(run(gate, [*silence, *[(True, -31.0)] * 25, *QUIET])) == opens
+
+
+def test_what_began_in_silence_is_kept_whole_however_loud_the_talk_was_before() -> None:
+    """A cue of a second, soft in its middle: it ends where the silence is, not where it is softer than the talk."""
+    gate = Gate()
+    for speech, level_db in HER_TALK:
+        if gate.take(CHUNK, speech=speech, level_db=level_db):
+            gate.refuse()
+    cue = [(True, -31.0)] * 10 + [(True, -44.0)] * 12 + [(True, -32.0)] * 10
+    (utterance,) = run(gate, [*[(False, -60.0)] * 50, *cue, *QUIET])
+    assert len(utterance) // 1024 >= len(cue)
+
+
 def test_what_is_longer_than_five_seconds_is_dropped() -> None:
     """Six seconds of speech are no cue."""
     assert run(Gate(), [*QUIET, *[(True, -30.0)] * 188, *QUIET]) == []

@@ -92,3 +92,24 @@ def test_a_room_that_was_heard_for_a_few_seconds_is_not_known() -> None:
     for seconds, is_known in ((9.5, False), (11, True)):
         room = heard((seconds, -50), (0.2, -20), (0.4, -60))
         assert (room.over_room_db(0.55, 0.45) is not None) is is_known
+
+
+HER_TALK = ((10, -60), *((1.2, -20), (0.8, -60)) * 20, (5, -60))
+"""Forty seconds of her own voice at -20 dB in a quiet room, and five of silence."""
+
+
+@pytest.mark.parametrize(("word_db", "over_db"), [(-22, 0), (-26, 0), (-29, -9), (-17, 3)])
+def test_in_silence_her_answer_is_no_softer_than_her_own_talk_before(word_db: float, over_db: float) -> None:
+    """She talked with somebody: her own voice was what was loud, and an answer in a word is 2 dB softer. One that
+    is much softer may come from the next room."""
+    room = heard(*HER_TALK, (0.3, word_db), (0.4, -60))
+    assert room.over_room_db(0.65, 0.45) == pytest.approx(over_db)
+
+
+@pytest.mark.parametrize(
+    ("before", "behind"), [((0.8, -60), (0.4, -30)), ((0.8, -30), (0.4, -60)), ((1.2, -36), (0.4, -36))]
+)
+def test_a_film_s_word_stands_in_no_silence(before: tuple[float, float], behind: tuple[float, float]) -> None:
+    """By hand: its sentence before it, its sentence behind it, or its music 14 dB softer around it."""
+    room = heard(*HER_TALK, (0.5, -30), before, (0.3, -22), behind)
+    assert room.over_room_db(0.65, 0.45) == pytest.approx(-2)

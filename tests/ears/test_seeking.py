@@ -68,6 +68,33 @@ def test_sound_as_loud_as_it_mostly_is_is_not_looked_into() -> None:
     assert finder.looked_into == []
 
 
+@pytest.mark.parametrize(("film_db", "is_looked_into"), [(-36.0, True), (-28.0, False)])
+def test_after_a_talk_of_her_own_what_is_far_louder_than_a_moment_ago_is_looked_into(
+    film_db: float, is_looked_into: bool
+) -> None:
+    """Her own talk was most of the last 15 s, so that nothing is louder than that; the film is what she falls to."""
+    finder = Finder(None)
+    seeking = Seeking(finder.find)
+    play(seeking, 20, film_db)
+    play(seeking, 14, NEAR_DB)
+    play(seeking, 2.5, film_db)
+    before = len(finder.looked_into)
+    play(seeking, 1, NEAR_DB)
+    assert (len(finder.looked_into) > before) is is_looked_into
+
+
+def test_a_line_behind_a_pause_of_a_film_is_not_looked_into() -> None:
+    """It is as loud as the film mostly was in the last minutes, though not in the last moment."""
+    finder = Finder(None)
+    seeking = Seeking(finder.find)
+    for _ in range(6):
+        play(seeking, 12, NEAR_DB)
+        play(seeking, 2.5, -36.0)
+    before = len(finder.looked_into)
+    play(seeking, 1, NEAR_DB)
+    assert len(finder.looked_into) == before
+
+
 def test_what_stands_clear_of_the_room_is_left_to_the_gate() -> None:
     """In a quiet room the gate knows where her words end, and a second opinion would only come before it."""
     finder = Finder(None)
