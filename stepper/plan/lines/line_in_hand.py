@@ -11,6 +11,7 @@ from stepper.plan.lines.rounds import repeat
 from stepper.plan.lines.rows_or_rounds import (
     opened_midway,
     refuse_rows_around_gap,
+    says_neither,
     settle_rounds,
     speaks_of_rows,
 )
@@ -63,7 +64,8 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
     more row if it would end on the wrong side for the line, and a repeat that its count cut short is worked
     to its end.
     """
-    if (line.rows or line.side) and not (
+    opens = _opens_in_rows(line, needles)
+    if (line.rows or line.side or opens) and not (
         turns or needles.short_rows.gap is not None or needles.short_rows.turns
     ):
         begun = needles.flat
@@ -74,7 +76,7 @@ def take_side(line: Line, needles: Needles, *, turns: bool) -> None:
         if line.numbers and _calls_a_round_row(line, needles):
             told = "rows follow rounds: the work is taken as turned after each from here on."
             needles.warn(line.place, f'{told} Write "Rnd" where they are rounds.')
-        if speaks_of_rows(line) and opened_midway(needles) and not _joins_yarn(line, needles):
+        if (speaks_of_rows(line) or opens) and opened_midway(needles) and not _joins_yarn(line, needles):
             refuse_rows_around_gap(line, needles)
         needles.flat = True
         if not begun and line.side:
@@ -113,6 +115,15 @@ def _calls_a_round_row(line: Line, needles: Needles) -> bool:
     codes = drafts[-1].codes
     closed = "hold" not in codes and ("bo" not in codes or _casts_on_over(elements))
     return closed and not opens and not drafts[-1].flat and needles.project.spacing is not None
+
+
+def _opens_in_rows(line: Line, needles: Needles) -> bool:
+    """Return whether a line that says neither row nor round ("R1:") is a row: the round was opened."""
+    drafts = needles.drafts
+    if not says_neither(line) or needles.flat or not drafts or not drafts[-1].before:
+        return False
+    bound_off = "bo" in drafts[-1].codes and "co" not in drafts[-1].codes
+    return opened_midway(needles) or _ends_at_held(needles) or bound_off
 
 
 def _casts_on_over(elements: Sequence[Element]) -> bool:

@@ -130,7 +130,7 @@ def understood(plain: str, *, spoken: bool = True) -> Understood:
 
     Args:
         plain: The line, made plain.
-        spoken: Whether a line that is not read so is read as talk to the knitter, too.
+        spoken: Whether a line that is not read so is read in other signs and as talk to the knitter, too.
     """
     label, side, start = split_label(plain)
     outcome = _labelled(label, plain, start) or parse_line(plain[start:])
@@ -140,9 +140,10 @@ def understood(plain: str, *, spoken: bool = True) -> Understood:
     # Loaded here: a line that reads as it is written needs none of the sixty tables of other wordings.
     from stepper.project.rewording.reword import talks, undress
 
-    manners = [False, True] if undress(plain).text != plain else [False]
-    if _BARE_HEAD.match(plain):
-        manners.reverse()  # "R1" is neither a row nor a round, which other tables make a row of it
+    bare = _BARE_HEAD.match(plain) is not None
+    manners = [False, True] if (spoken or bare) and undress(plain).text != plain else [False]
+    if bare:
+        manners.reverse()  # "R1" is neither a row nor a round; other tables make a row of it
     found = first
     for talked in [False, True] if spoken and talks(plain) else [False]:
         for undressed in manners:
@@ -218,7 +219,7 @@ def stop_of(plain: str, *, spoken: bool = True) -> int | None:
 
     Args:
         plain: The line, made plain.
-        spoken: Whether it is read as talk to the knitter, too.
+        spoken: Whether it is read in other signs and as talk to the knitter, too.
     """
     if NOTE.match(plain):
         return None

@@ -59,6 +59,13 @@ def test_a_head_of_one_letter_is_a_row_or_a_round_as_the_work_goes(work: str, *,
     assert plan.warnings == ()
 
 
+def test_a_head_of_one_letter_is_a_row_where_the_round_was_opened() -> None:
+    """A heel whose other stitches went on hold was worked around, and its flap became a tube."""
+    work = "Cast on 40 sts. Join in the round.\nKnit 2 rounds.\nK20, place next 20 sts on hold for the instep.\nR1: Sl 1, purl to end.\nR2: Sl 1, knit to end."
+    plan = plan_of(project(work, sizes="one", size="one"))
+    assert [round_.side for round_ in plan.rounds if round_.flat][-2:] == ["WS", "RS"]
+
+
 def test_a_single_purled_row_before_a_right_side_row_is_of_the_wrong_side() -> None:
     """Purled on the right side it would be a ridge that nobody printed."""
     plan = plan_of(project("Cast on 20 sts.\nPurl 1 row.\nDec row (RS): K1, k2tog, k to end.\nBind off."))

@@ -43,8 +43,8 @@ _FORMS: Final = (
 )
 """Brackets that come and go or have other signs than commas in them; all in one bracket; chains of three or more."""
 _PARTS: Final = regex(_PART, re.I)
-_PLAIN: Final = regex(rf"{_PART}\s*[(\[]\s*{_PART}(?:\s*,\s*{_PART})*\s*[)\]]", re.I)
-"""A list as the grammar reads it."""
+_PLAIN: Final = regex(r"[\d.½¼¾⅛⅜⅝⅞]+\s*[(\[]\s*[\d.½¼¾⅛⅜⅝⅞]+(?:\s*[,:;-]\s*[\d.½¼¾⅛⅜⅝⅞]+)*\s*[)\]]")
+"""A list that is read as it stands."""
 
 
 def write_in_one_bracket(line: Reworded) -> Reworded:

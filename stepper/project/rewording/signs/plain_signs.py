@@ -87,7 +87,7 @@ STITCH_SIGNS: tuple[Synonym, ...] = (
     row(". ", rf"([(\[*][^()\[\]*:]*?{_ONE})\.\s+(?={_ONE}[^()\[\]*:]*[)\]*])", r"\1, ", "(K2. P2) to end.", again=True),
     row("k|p", rf"({_ONE})\s+(?=[kp]\s+to\b)", r"\1, ", "Row 2: K4 p to end."),
     row("last", rf"(\bto\s+(?:the\s+)?last\s+(?:{N}\s+)?(?:sts?|stitch(?:es)?)\b|\bbefore\s+(?:the\s+)?(?:m|marker)\b)\s+(?={_ONE})", r"\1, ", "Row 2: K2, p to last 2 sts k2."),
-    row("rnd.|rnds.|row.|rows.", r"\b(rnds?|rows?)\.\s+(?=[a-z]|\d)(?!\d[\d\s(),-]*\s(?:sts|stitches)\b)(?-i:(?![A-Z]))", r"\1 ", "Rep rnds. 2 and 3 twice."),
+    row("rnd.|rnds.", r"\b(rnds?)\.\s+(?-i:(?=[a-z])|(?=\d{1,3}\s*(?:-|to\b|and\b|&|until\b|only\b|once\b|twice\b|\.?\s*$)))", r"\1 ", "Rep rnds. 2 and 3 twice."),
     row("rem.", r"(\b(?:leave|place|slip|put|hold|the|on|off|to|purl|knit|last)\s+)rem\.\s+(?=\d|sts?\b|stitch)", r"\1rem ", "Place rem. 24 sts on a holder for back neck."),
     row("rep.", r"\b(rep)\.\s+(?=(?:these|the|last|row|rnd|round)s?\b)", r"\1 ", "Rep. these 2 rows 3 times."),
     row("[", r"\[\s*((?:(?:left|right|front|back|sleeve|body|heel|instep|sole|thumb|palm|hand|neck|raglan|underarm|cent(?:er|re)|shoulder|half|first|second|other|of)\s*){1,3})\]", r"(\1)", "K10 [front], pm, k10 [back]."),
