@@ -113,11 +113,14 @@ _SENTENCE: Final = regex(r"\. +[a-z]")
 def _by_rows(line: Reworded, rows: tuple[Synonym, ...]) -> Reworded:
     low = line.text.lower()
     for synonym in rows:
-        if any(piece in low for piece in synonym.has):
-            line = put_words(line, synonym)
-            while synonym.again and line.text.lower() != low:
-                low, line = line.text.lower(), put_words(line, synonym)
-            low = line.text.lower()
+        for piece in synonym.has:
+            if piece in low:
+                if synonym.pattern.search(line.text) is not None:
+                    line = put_words(line, synonym)
+                    while synonym.again and line.text.lower() != low:
+                        low, line = line.text.lower(), put_words(line, synonym)
+                    low = line.text.lower()
+                break
     return line
 
 
