@@ -80,7 +80,9 @@ class Gate:
         Outside an utterance, a chunk no louder than the room stays out whatever it is, so nobody need find
         out. In a quiet room nearly all are such.
         """
-        return bool(self._utterance) or self._is_near(level_db)
+        if self._utterance or self._is_above_room(level_db):
+            return True
+        return self._silence_before(level_db) is not None
 
     def take(self, chunk: bytes, *, speech: bool, level_db: float) -> bytes | None:
         """Take the next chunk.
@@ -100,8 +102,8 @@ class Gate:
             self._latest.append(level_db)
             return self._go_on(chunk, speech, level_db)
         self._silence_db = None
-        near = speech and self._is_near(level_db)
         silence_db = self._silence_before(level_db)
+        near = speech and (silence_db is not None or self._is_above_room(level_db))
         self._latest.append(level_db)
         self._run = self._run + 1 if near else 0
         self._before.append(chunk)
@@ -200,16 +202,15 @@ class Gate:
         self._before.clear()
         self._lately.clear()
 
-    def _is_near(self, level_db: float) -> bool:
-        """Return whether sound of this level begins near: above the room, or out of silence."""
-        return level_db >= self._floor_db() + _NEARER_DB or self._silence_before(level_db) is not None
+    def _is_above_room(self, level_db: float) -> bool:
+        return level_db >= self._floor_db() + _NEARER_DB
 
     def _silence_before(self, level_db: float) -> float | None:
         """Return how loud it was before what begins now, where that was silence beside it; else None."""
-        before = list(self._latest)[:-_ONSET_CHUNKS]
-        if len(before) < _SILENT_CHUNKS - _ONSET_CHUNKS or level_db < max(before) + _FROM_SILENCE_DB:
+        if len(self._latest) < _SILENT_CHUNKS:
             return None
-        return max(before)
+        loudest_db = max(list(self._latest)[:-_ONSET_CHUNKS])
+        return loudest_db if level_db >= loudest_db + _FROM_SILENCE_DB else None
 
     def _go_on(self, chunk: bytes, speech: bool, level_db: float) -> bytes | None:
         self._utterance.append(chunk)

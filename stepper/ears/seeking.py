@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 from collections import deque
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from statistics import fmean, median
 from typing import Final
 
@@ -71,8 +71,7 @@ class Seeking:
         self._has_looked = False
         self._chunks: deque[bytes] = deque(maxlen=_WIDE_CHUNKS)
         self._lately: deque[float] = deque(maxlen=_LATELY_CHUNKS)
-        self._room: deque[float] = deque(maxlen=_ROOM)
-        self._long_room: deque[float] = deque(maxlen=_LONG_ROOM)
+        self._room: deque[float] = deque(maxlen=_LONG_ROOM)
         self._passed = 0
         self._attentive = self._awaits = self._wide = self._taken = 0
         self._began: int | None = None
@@ -100,10 +99,11 @@ class Seeking:
             return None
         loudness_db = sum(sorted(self._lately)[-_LOUDEST_CHUNKS:]) / _LOUDEST_CHUNKS
         self._room.append(loudness_db)
-        self._long_room.append(loudness_db)
-        above_db = loudness_db - median(self._room)
+        room = list(self._room)
+        room_db = median(room[-_ROOM:])
+        above_db = loudness_db - room_db
         least_db = _ALONE_DB if self._hears_alone() else _ABOVE_ROOM_DB
-        is_worth_it = above_db >= least_db or self._attentive or self._awaits or self._follows_talk()
+        is_worth_it = above_db >= least_db or self._attentive or self._awaits or _follows_talk(room, room_db)
         if self._passed < self._apart_chunks() or above_db >= _CLEAR_DB or not is_worth_it:
             return None
         self._passed, self._has_looked = 0, True
@@ -136,15 +136,6 @@ class Seeking:
         """Return how far apart the looks are now. Unit: chunks."""
         may_be_over = self._attentive or self._awaits or self._has_fallen()
         return _APART_CHUNKS if may_be_over or not self._hears_alone() else _SELDOM_CHUNKS
-
-    def _follows_talk(self) -> bool:
-        """Return whether something begins anew after a talk that was louder than the room mostly is."""
-        room_db, lately = median(self._room), list(self._room)[-_DIP:]
-        softest_db = min(lately)
-        if room_db - softest_db < _DIP_DB or lately[-1] - softest_db < _DIP_DB:
-            return False
-        soft = sorted(self._long_room)[int(_LONG_SHARE * len(self._long_room))]
-        return room_db - soft >= _TALK_DB
 
     def _has_fallen(self) -> bool:
         """Return whether something louder than what is heard now may just have ended."""
@@ -212,3 +203,16 @@ class Seeking:
 
     def _last(self, chunks: int) -> bytes:
         return b"".join(list(self._chunks)[-chunks:])
+
+
+def _follows_talk(room: Sequence[float], room_db: float) -> bool:
+    """Return whether something begins anew after a talk that was louder than the room mostly is.
+
+    Args:
+        room: How loud it was in the last five minutes, and is now. Unit: dB.
+        room_db: How loud it mostly was lately. Unit: dB.
+    """
+    softest_db = min(room[-_DIP:])
+    if room_db - softest_db < _DIP_DB or room[-1] - softest_db < _DIP_DB:
+        return False
+    return room_db - sorted(room)[int(_LONG_SHARE * len(room))] >= _TALK_DB

@@ -47,10 +47,9 @@ def join_at_once(lines: list[Line]) -> list[Line]:
 
 def _announces(line: Line) -> bool:
     """Return whether a line only says that what is told below is worked at the same time."""
-    said = [one for one in line.sentences if not isinstance(one, AtOnce)]
     if any(isinstance(one, AtOnce) for one in line.sentences):
         return True
-    return all(isinstance(one, Remark) for one in said) and ANNOUNCED.search(line.text) is not None
+    return all(isinstance(one, Remark) for one in line.sentences) and ANNOUNCED.search(line.text) is not None
 
 
 def _side_by_side(line: Line) -> bool:

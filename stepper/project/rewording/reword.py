@@ -113,15 +113,21 @@ _SENTENCE: Final = regex(r"\. +[a-z]")
 def _by_rows(line: Reworded, rows: tuple[Synonym, ...]) -> Reworded:
     low = line.text.lower()
     for synonym in rows:
-        for piece in synonym.has:
-            if piece in low:
-                if synonym.pattern.search(line.text) is not None:
-                    line = put_words(line, synonym)
-                    while synonym.again and line.text.lower() != low:
-                        low, line = line.text.lower(), put_words(line, synonym)
-                    low = line.text.lower()
-                break
+        if not _occurs(synonym, line.text, low):
+            continue
+        line = put_words(line, synonym)
+        while synonym.again and line.text.lower() != low:
+            low, line = line.text.lower(), put_words(line, synonym)
+        low = line.text.lower()
     return line
+
+
+def _occurs(synonym: Synonym, text: str, low: str) -> bool:
+    """Return whether a row matches anywhere; its pattern is searched only where a piece of it is there."""
+    for piece in synonym.has:  # `any` takes twice the time, over hundreds of rows a line
+        if piece in low:
+            return synonym.pattern.search(text) is not None
+    return False
 
 
 @lru_cache(maxsize=1024)

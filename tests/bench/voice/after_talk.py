@@ -15,27 +15,21 @@ import random
 from collections import Counter
 from pathlib import Path
 
-import numpy as np
-
 from stepper.ears.bundled.moonshine import MoonshineRecogniser
 from stepper.ears.wordings import Reply
 from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
 from tests.bench.voice.__main__ import SAMPLE, share
-from tests.bench.voice.film import film, loudness
 from tests.bench.voice.material import Clip, clips
-from tests.bench.voice.single_words import ANSWERS, levelled
+from tests.bench.voice.single_words import ANSWERS, Said, answer_to_word, in_room, levelled
 from tests.bench.voice.stream import as_16_bit, hear
 from tests.bench.voice.voices import RATE_HZ, VOICES, Voice, say
 
-_LEVEL, _BEFORE_S, _SILENT_S, _AGAIN_S, _APART_S, _LATEST_S = 0.1, 20.0, 5.0, 2.0, 8.0, 1.6
+_BEFORE_S, _SILENT_S, _AGAIN_S, _APART_S = 20.0, 5.0, 2.0, 8.0
 _ANSWERS = 8
 
 _PAUSES_S = (1.0, 2.0, 4.0, 7.0, 11.0)
 _CUE = "forward"
-
-Said = tuple[str, float, np.ndarray]
-"""What is said, empty for talk, when it begins in s, and its sound."""
 
 
 def talking(voice: Voice, talk: list[Clip], begin_s: float, talk_s: float, source: random.Random) -> list[Said]:
@@ -79,14 +73,7 @@ def end_s(said: Said) -> float:
 
 def heard_of(said: list[Said], talk: list[Clip], ratio_db: float | None, seed: int, *, addressed: bool) -> list[tuple[str, str | None]]:
     """Let what is said be listened to; return each answer or cue, and what was heard in its place."""
-    count = round((end_s(said[-1]) + 2) * RATE_HZ)
-    stream = np.random.default_rng(1).standard_normal(count).astype(np.float32) * 3e-4
-    if ratio_db is not None:
-        behind = film(talk, count / RATE_HZ + 1, seed)[:count]
-        stream = behind * (_LEVEL * 10 ** (-ratio_db / 20) / loudness(behind))
-    for _, start_s, sound in said:
-        start = round(start_s * RATE_HZ)
-        stream[start : start + len(sound)] += sound
+    stream = in_room(said, end_s(said[-1]) + 2, talk, ratio_db, seed)
     recogniser = MoonshineRecogniser(
         list_wordings(load_project(SAMPLE).plan),
         address="stepper",
@@ -95,11 +82,7 @@ def heard_of(said: list[Said], talk: list[Clip], ratio_db: float | None, seed: i
     )
     outcome = hear(as_16_bit(stream), recogniser)
     recogniser.close()
-    return [
-        (each[0], next((text for when, text in outcome.heard if each[1] < when <= end_s(each) + _LATEST_S), None))
-        for each in said
-        if each[0]
-    ]
+    return [(word, answer_to_word(at, len(sound) / RATE_HZ, outcome)) for word, at, sound in said if word]
 
 
 def main() -> None:

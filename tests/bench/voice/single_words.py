@@ -28,7 +28,7 @@ from stepper.sitting.project_file import load_project
 from stepper.sitting.recogniser_wordings import list_wordings
 from tests.bench.voice.__main__ import SAMPLE, share
 from tests.bench.voice.film import film, loudness
-from tests.bench.voice.material import clips
+from tests.bench.voice.material import Clip, clips
 from tests.bench.voice.people import read
 from tests.bench.voice.stream import Outcome, as_16_bit, hear
 from tests.bench.voice.voices import RATE_HZ, VOICES, say, trimmed
@@ -38,6 +38,9 @@ ANSWERS = ("yes", "no", *DIGITS)
 _LEVEL = 0.1
 _APART_S, _LATEST_S, _BEFORE_S = 3.0, 1.6, 16.0
 _AGAIN_S = 2.0
+
+Said = tuple[str, float, np.ndarray]
+"""What is said, when it begins in s, and its sound."""
 
 
 def recorded(folder: Path, part: str) -> dict[str, list[Path]]:
@@ -56,6 +59,19 @@ def levelled(sound: np.ndarray) -> np.ndarray:
     """Bring a clip to the common loudness."""
     speech = sound.astype(np.float32) / 32_768
     return speech * (_LEVEL / loudness(speech))
+
+
+def in_room(said: Sequence[Said], length_s: float, talk: Sequence[Clip], ratio_db: float | None, seed: int) -> np.ndarray:
+    """Lay what is said, each at its time, into a quiet room or so many dB above a film."""
+    count = round(length_s * RATE_HZ)
+    stream = np.random.default_rng(1).standard_normal(count).astype(np.float32) * 3e-4
+    if ratio_db is not None:
+        behind = film(talk, count / RATE_HZ + 1, seed)[:count]
+        stream = behind * (_LEVEL * 10 ** (-ratio_db / 20) / loudness(behind))
+    for _, start_s, sound in said:
+        start = round(start_s * RATE_HZ)
+        stream[start : start + len(sound)] += sound
+    return stream
 
 
 class Asked:
@@ -123,21 +139,14 @@ def main() -> None:
         for pause_s in (_AGAIN_S, args.apart) if args.again else (args.apart,):
             said.append((word, at, sound))
             at += len(sound) / RATE_HZ + pause_s
-    count = round((at + 4) * RATE_HZ)
-    stream = np.random.default_rng(1).standard_normal(count).astype(np.float32) * 3e-4
-    if args.ratio is not None:
-        talk = [clip for clip in clips(args.folder, not args.choosing) if clip.kind == "talk"]
-        behind = film(talk, count / RATE_HZ + 1, args.seed)[:count]
-        stream = behind * (_LEVEL * 10 ** (-args.ratio / 20) / loudness(behind))
-    for _, start_s, sound in said:
-        start = round(start_s * RATE_HZ)
-        stream[start : start + len(sound)] += sound
+    talk = [clip for clip in clips(args.folder, not args.choosing) if clip.kind == "talk"] if args.ratio is not None else []
+    stream = in_room(said, at + 4, talk, args.ratio, args.seed)
     asked = Asked([] if args.all_open else [(word, start_s + len(sound) / RATE_HZ) for word, start_s, sound in said])
     recogniser = MoonshineRecogniser(wordings, address="stepper", is_addressed=lambda: not args.alone, asked=asked)
     outcome = hear(as_16_bit(stream), recogniser, asked.at)
     recogniser.close()
     right, wrong, of = Counter[str](), Counter[str](), Counter[str]()
-    answers = [(word, _answer_to(start_s, len(sound) / RATE_HZ, outcome)) for word, start_s, sound in said]
+    answers = [(word, answer_to_word(start_s, len(sound) / RATE_HZ, outcome)) for word, start_s, sound in said]
     for word, heard in answers[:: 2 if args.again else 1]:
         of[word] += 1
         right[word] += heard == word
@@ -154,7 +163,7 @@ def main() -> None:
     print(f"CPU {outcome.all_cpu_s / (len(stream) / RATE_HZ):.1%} of a core")
 
 
-def _answer_to(start_s: float, length_s: float, outcome: Outcome) -> str | None:
+def answer_to_word(start_s: float, length_s: float, outcome: Outcome) -> str | None:
     """Return what was heard in answer to a word; None if nothing was."""
     end_s = start_s + length_s + _LATEST_S
     return next((text for when, text in outcome.heard if start_s < when <= end_s), None)
