@@ -45,7 +45,7 @@ DRESSES: dict[str, tuple[tuple[str, str], ...]] = {
 }  # fmt: skip
 _LIST = re.compile(r"(?<![\d/.-])(\d+) \((\d+(?:, \d+)*)\)")
 _OTHER_LISTS = re.compile(
-    r"[\d)-]\s*[(\[{]\s*[\dk-]|[(\[{]\s*[\d-]+\s*[,:;/-]|\d\s*[:/–-]\s*\d|\d, [(\d]|\d(?:th|rd|nd) \(|\b(?:[SML]|[2-5]?XL|sizes?)\b",
+    r"[\d)-]\s*[(\[{]\s*[\dk-]|[(\[{]\s*[\d-]+\s*[,:;/-]|\d\s*[:/–-]\s*\d|\d, [(\d]|\d(?:th|rd|nd) \(|[(\[{]\s*(?:once|twice|one|two|three|four|five|six)\b|\b(?:[SML]|[2-5]?XL|sizes?)\b",
     re.IGNORECASE,
 )
 """What is left of a line, without its lists as written here, if it has sizes in another manner."""

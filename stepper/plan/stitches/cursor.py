@@ -58,6 +58,8 @@ _ROWS = 'Write each row as a sentence: "K10, turn. P10, turn. K to end."'
 
 _OF_BODY = frozenset(("front", "back", "half", "body"))
 """Words for a part of a body that is on hold as one."""
+_WHICH_MARKER = "the stitches before it pass a marker; that one may be meant, or the end of the round."
+_SAY_MARKER = 'Write "removing markers" for all, or where it hangs: "K to marker, remove marker, k to end."'
 _ASIDE = ("sleeve", "thumb", "gusset", "instep", "underarm", "neck", "tab")
 """Parts that wait on hold while others are worked."""
 
@@ -142,7 +144,7 @@ class Cursor(RowRepeats):
             elif isinstance(element, Until):
                 self._until(element, items)
             elif isinstance(element, Mark):
-                self._mark(element, items)
+                self._mark(element, items, last)
             elif isinstance(element, Hold) and element.worked:
                 self.behind.append(JustWorked(hold=element, last=last, end=self.made))
             elif isinstance(element, Hold):
@@ -381,7 +383,8 @@ class Cursor(RowRepeats):
         del items[max(at for at, item in enumerate(items) if _is_turn(item))]
         self.turned, self.parted = False, True
 
-    def _mark(self, element: Mark, items: list[Item]) -> None:
+    def _mark(self, element: Mark, items: list[Item], last: int) -> None:
+        """Work a marker; `last` is where the stitches before it begin on the new row."""
         if element.name == "all":
             self.waiting, self.placed = [], []
             return
@@ -406,6 +409,8 @@ class Cursor(RowRepeats):
                 else "there is none left"
             )
             raise MisfitError(element.place, f'"{element.stitch}": no marker is at this place; {where}.')
+        elif element.stitch == "rm" and any(last < mark < self.made for mark in self.placed):
+            raise MisfitError(element.place, _WHICH_MARKER, _SAY_MARKER)
         items.append(Run(element.stitch, 1, self.yarn))
 
     def _until(self, element: Until, items: list[Item]) -> None:

@@ -192,7 +192,7 @@ class Knitter:
             elif isinstance(each, Until):
                 self.until(each)
             elif isinstance(each, Mark):
-                self.mark(each)
+                self.mark(each, starts[-2])
             elif isinstance(each, Several):
                 self.repeat(each, self.times_of(each, after))
             elif isinstance(each, Hold) and each.worked:
@@ -235,8 +235,8 @@ class Knitter:
             raise RefusalError(f"cannot fill the {number} up to this place")
         self.stitches(each.stitch, number // takes, each.yarn or "MC")
 
-    def mark(self, each: Mark) -> None:
-        """Place, slip or remove a marker."""
+    def mark(self, each: Mark, begun: int) -> None:
+        """Place, slip or remove a marker; the words before it began at `begun` stitches on the right needle."""
         hangs = self.left[:1] == [MARK]
         if each.name == "all":
             self.left = [one for one in self.left if one != MARK]
@@ -247,6 +247,10 @@ class Knitter:
             raise RefusalError(
                 f"the next is {ahead[0] - self.taken} stitches on" if ahead else "there is none left"
             )
+        if each.stitch == "rm" and not hangs and not self.facing.parted:
+            passed = [self.right[:at].count("s") for at, one in enumerate(self.right) if one == MARK]
+            if any(begun < place < self.made for place in passed):
+                raise RefusalError("the stitches before it pass a marker")
         if hangs:
             self.left.pop(0)
         if each.stitch == "pm" or (hangs and each.stitch == "sm"):
