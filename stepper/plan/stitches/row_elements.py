@@ -81,7 +81,7 @@ def held_stitches(
     as_own = bool(copied) and own in held and set(element.name.split()) <= set(copied.lower().split())
     unnamed = {part: number for part, number in held.items() if is_unnamed(part)}
     if not element.name and not as_own and unnamed:
-        name = _unnamed_meant(element, unnamed, size, own_lots)
+        name = _unnamed_meant(element, unnamed, size, own_lots, of_sleeve=own.rstrip("s").endswith("sleeve"))
     else:
         name = own if as_own else _meant(element.name, held, section)
     if name not in held and element.number is not None:
@@ -101,11 +101,17 @@ def held_stitches(
 
 
 def _unnamed_meant(
-    element: Across | Return, unnamed: dict[str, int], size: int, own_lots: Container[str]
+    element: Across | Return,
+    unnamed: dict[str, int],
+    size: int,
+    own_lots: Container[str],
+    *,
+    of_sleeve: bool,
 ) -> str:
     """Return which of the parts put on hold without a name a line means, by their number or as the rest.
 
-    What remains beside a piece that was just worked is what was put aside last.
+    What remains beside a piece that was just worked is what was put aside last. In the section of a sleeve two
+    lots of as many stitches are both sleeves, and the one held first is worked first.
 
     Raises:
         MisfitError: several may be meant.
@@ -114,6 +120,8 @@ def _unnamed_meant(
     fits = [part for part, held in unnamed.items() if number is None or held == number]
     if len(fits) == 1:
         return fits.pop()
+    if number is not None and of_sleeve and len(fits) == len(unnamed) == 2:
+        return fits[0]
     if number is None and isinstance(element, Return) and element.on_needle:
         return list(unnamed)[-1]
     if len(unnamed) == 1:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from stepper.plan.model import Plan
+from stepper.plan.model import Plan, flatten
 from tests.plan.test_compile import faults, plan_of
 from tests.project.samples import project
 
@@ -173,3 +173,27 @@ def test_stitches_taken_up_with_the_wrong_side_facing_begin_with_a_wrong_side_ro
     for head in ("", "  - name: shoulder\n    gauge: plain\n    work: |\n"):
         text = project(begin) + head + "".join(f"      {line}\n" for line in taken.splitlines())
         assert [(round_.side, round_.instruction) for round_ in plan_of(text).rounds[-2:]] == [("WS", "purl"), ("RS", "knit")]
+
+
+DIVIDED_YOKE = (
+    "Cast on 80 sts. Join in the round.\nKnit 5 rounds.\n"
+    "Next rnd: Place first 18 sts on waste yarn, cast on 8 sts, k22, place next 18 sts on waste yarn, cast on 8 sts, k to end.\nBind off.\n"
+)
+
+
+def below(part: str, lines: str) -> str:
+    """Write a project whose second section has a name and lines."""
+    head = f"  - name: {part}\n    gauge: plain\n    work: |\n"
+    return project(DIVIDED_YOKE) + head + "".join(f"      {line}\n" for line in lines.splitlines())
+
+
+def test_both_sleeves_held_without_a_name_come_back_one_after_the_other() -> None:
+    """A page seldom names the stitches of a sleeve; in its section they can be no others, and both are alike."""
+    plan = plan_of(below("sleeves", "Sleeves (work two)\nPut the 18 held sts back on the needles.\nJoin in the round.\nKnit 2 rounds.\nBind off."))
+    back = [run.yarn for each in plan.rounds for run in flatten(each.phrase) if run.stitch == "return"]
+    assert back == ["holder", "second holder"]
+
+
+def test_two_lots_alike_are_not_guessed_in_a_part_of_another_name() -> None:
+    """A front may be sewn to either."""
+    assert "18 and 18 stitches are on hold without a name" in faults(below("front", "Put the 18 held sts back on the needles."))
