@@ -2,15 +2,17 @@
 
 The row is worked as if nothing were held. What it has worked first lies at the far end of the needle then, so
 the next row works back over the stitches behind, and the others wait. How many they are is counted: all from
-the beginning of the row, or from where stitches were bound off, to where the line says so. Source: a neck
-divided in one row, common practice.
+the beginning of the row, or from where stitches were bound off, to where the line says so. A round goes on over
+those that are left, wherever the others lay: "k8, slip these sts to waste yarn" are the eight in front of the
+words. Source: a neck divided in one row and the underarms of a body before its yoke, common practice.
 """
 
 from __future__ import annotations
 
 from stepper.plan.drafts import Template
+from stepper.plan.fabric.established import keep_held
 from stepper.plan.lines.held.set_apart import part
-from stepper.plan.model import flatten
+from stepper.plan.model import Item, Run, flatten
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.phrase import WorkedPhrase
 from stepper.plan.stitches.row_elements import UNNAMED, JustWorked, MisfitError, name_apart
@@ -24,11 +26,60 @@ _SHORT = frozenset(("turn", "w&t", "rest"))
 def hold_what_was_worked(worked: WorkedPhrase, template: Template, needles: Needles) -> None:
     """Put stitches of the row just worked on hold, and go on with those that the row has worked last."""
     try:
+        if not needles.drafts[-1].flat:
+            _hold_within_round(worked, template, needles)
+            return
         others = _others(worked, template, needles)
     except MisfitError as misfit:
         needles.miss(misfit.place, misfit.message, misfit.hint)
         return
     part(needles.count - sum(number for _, number in others), others, needles)
+
+
+def _hold_within_round(worked: WorkedPhrase, template: Template, needles: Needles) -> None:
+    """Put stitches on hold that a round has just worked, and go on in the round over the others.
+
+    Raises:
+        MisfitError: it is not clear which they are, or they are not as many as printed.
+    """
+    _check_told(worked, template)
+    items: list[Item] = []
+    held: dict[str, int] = {}
+    markers = list(needles.markers)
+    done = 0
+    for one in worked.behind:
+        if one.last < done:
+            raise _unclear(one.hold.place, "which stitches go on hold here is not clear.")
+        number = _counted(one, one.last, needles.size)
+        name = name_apart(one.hold.name or UNNAMED, {*needles.held, *held})
+        items += [Run("rest", one.last - done, needles.yarn)] * (one.last > done)
+        items.append(Run("hold", number, name))
+        markers = [mark for mark in markers if not one.last < mark < one.end]
+        held[name], done = number, one.end
+    left = needles.count - sum(held.values())
+    if not left:
+        raise _unclear(worked.behind[-1].hold.place, "all stitches of the round go on hold.")
+    items += [Run("rest", needles.count - done, needles.yarn)] * (needles.count > done)
+    waiting = [(one.end, one.end - one.last) for one in worked.behind]
+    needles.markers = tuple(mark - sum(number for end, number in waiting if end <= mark) for mark in markers)
+    keep_held(tuple(items), needles)
+    needles.held.update(held)
+    needles.held_by.update(dict.fromkeys(held, (needles.section.name, template.place.line)))
+    needles.emit(tuple(items), left, divide=True)
+
+
+def _check_told(worked: WorkedPhrase, template: Template) -> None:
+    """Raise if which stitches go on hold hangs on a repeat, on others that wait, or on where a row turned.
+
+    Raises:
+        MisfitError: it is not clear which they are.
+    """
+    place = worked.behind[0].hold.place
+    told = sum(isinstance(one, Hold) and one.worked for one in template.elements)
+    if told != len(worked.behind) or worked.held:
+        raise _unclear(place, "which stitches go on hold here is not clear within a repeat.")
+    if any(run.stitch in _SHORT for run in flatten(worked.items)):
+        raise _unclear(place, "stitches just worked go on hold only in a whole row or round.")
 
 
 def _others(worked: WorkedPhrase, template: Template, needles: Needles) -> tuple[tuple[str, int], ...]:
@@ -37,13 +88,7 @@ def _others(worked: WorkedPhrase, template: Template, needles: Needles) -> tuple
     Raises:
         MisfitError: it is not clear which they are, or they are not as many as printed.
     """
-    place = worked.behind[0].hold.place
-    told = sum(isinstance(one, Hold) and one.worked for one in template.elements)
-    if told != len(worked.behind) or worked.held:
-        raise _unclear(place, "which stitches go on hold here is not clear within a repeat.")
-    last = needles.drafts[-1]
-    if not last.flat or any(run.stitch in _SHORT for run in flatten(worked.items)):
-        raise _unclear(place, "stitches just worked go on hold only in whole rows, not in rounds.")
+    _check_told(worked, template)
     bounds = [0, *_bound_off_at(worked)]
     others: list[tuple[str, int]] = []
     done = 0

@@ -49,7 +49,7 @@ def test_the_fabric_of_what_waits_is_kept() -> None:
         ("K9, bind off 11 sts, k5, place these 5 sts on a holder, k to end.", "behind the 9 before them"),
         ("K9, bind off 11 sts and place these sts on a holder, k to end.", "does not say how many"),
         ("K9, p21, place these 30 sts on a holder.", "none are worked behind"),
-        ("K9, place these 9 sts on a holder, k9, turn.", "only in whole rows"),
+        ("K9, place these 9 sts on a holder, k9, turn.", "only in a whole row"),
     ],
 )
 def test_what_is_not_clear_is_refused(line: str, told: str) -> None:
@@ -57,7 +57,19 @@ def test_what_is_not_clear_is_refused(line: str, told: str) -> None:
     assert told in faults(project(BACK + line))
 
 
-def test_nothing_waits_behind_the_yarn_in_the_round() -> None:
-    """The round comes back to its beginning, and would work them again."""
-    text = "Cast on 30 sts. Join in the round.\nKnit 1 round.\nK9, place these 9 sts on a holder, k to end."
-    assert "not in rounds" in faults(project(text))
+def test_a_round_goes_on_over_what_is_left_of_it() -> None:
+    """Underarms of a body that waits for its yoke: 60 = 5 + 25 + 5 + 25, markers at 12 and 40 of 60, at 7 and 30 of 50."""
+    text = (
+        "Cast on 60 sts. Join in the round.\nNext rnd: K12, pm, k28, pm, k20.\n"
+        "Next rnd: K5, slip these 5 sts to waste yarn, k25, k5 and slip these sts to waste yarn, k to end.\n"
+    )
+    rounds = plan_of(project(text)).rounds
+    assert [(one.after, one.held) for one in rounds[-2:]] == [(60, {}), (50, {"holder": 5, "second holder": 5})]
+    assert [run.stitch for run in flatten(rounds[-1].phrase)] == ["hold", "rest", "hold", "rest"]
+    assert rounds[-1].markers == (7, 30)
+
+
+def test_a_round_holds_as_many_as_it_has_worked() -> None:
+    """Eight said of seven worked: she would look for the eighth."""
+    text = "Cast on 60 sts. Join in the round.\nNext rnd: K7, place these 8 sts on a holder, k to end."
+    assert "8 stitches go on hold of the 7" in faults(project(text))
