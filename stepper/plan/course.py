@@ -23,6 +23,7 @@ from stepper.plan.lines.again.other_shaping import shaping_of
 from stepper.plan.lines.again.rest_of_part import find_rest
 from stepper.plan.lines.again.reversed_part import match_other_side, work_reversed
 from stepper.plan.lines.again.section_rows import keep_section_rows
+from stepper.plan.lines.held.set_apart import leave_waiting
 from stepper.plan.lines.line_in_hand import begin_line
 from stepper.plan.lines.section_lines import blocks, work_block
 from stepper.plan.lines.shaping.edges_agree import check_edges
@@ -30,6 +31,7 @@ from stepper.plan.lines.short_row_method import turned_in
 from stepper.plan.lines.working import work
 from stepper.plan.state.needles import Needles, PartReachedError
 from stepper.plan.state.size_alone import AloneIn, why_unmet
+from stepper.plan.stitches.row_elements import is_sleeve
 from stepper.plan.told_only import WHEN_DONE
 from stepper.project.duration import Ended
 from stepper.project.instructions import AsPart, Line
@@ -183,6 +185,8 @@ class Course:
     def _made_again(self, instruction: AsPart, parts: tuple[Section, ...], section: Section) -> None:
         """Work a piece, or a whole garment, once more or several times."""
         needles = self.needles
+        if needles.count and is_sleeve(section.name) and not needles.counting.lost:
+            leave_waiting(section.name, needles)
         if needles.count:
             told = f"stitches are on the needles where the second {section.name} begins."
             needles.report(instruction.place, told, "Bind them off.")
@@ -190,6 +194,8 @@ class Course:
         for copy in range(1, instruction.times + 1):
             for source in parts:
                 self._again(instruction, ((source, None),), copy)
+                if needles.count and is_sleeve(source.name) and not needles.counting.lost:
+                    leave_waiting(copy_of(source, copy).name, needles)
 
     def _again(
         self, instruction: AsPart, sources: Sequence[tuple[Section, int | None]], copy: int = 0

@@ -19,6 +19,7 @@ from stepper.plan.fabric.marker_sections import pair_of_markers
 from stepper.plan.fabric.named_patterns import comes_on_side
 from stepper.plan.fabric.stretches import stretch_of
 from stepper.plan.model import flatten
+from stepper.plan.state.halves import half_of
 from stepper.plan.state.held_below import held_in_section
 from stepper.plan.state.in_hand import Cell
 from stepper.plan.state.needles import Needles
@@ -42,6 +43,7 @@ def supplies_of(needles: Needles) -> RoundSources:
         copied=needles.copied,
         held=needles.held,
         held_by=held_in_section(needles),
+        half=lambda name: half_of(name, needles),
         tell=needles.warn,
         pair=lambda: _pair(needles),
         named_marker=needles.last.called.get,

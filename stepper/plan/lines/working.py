@@ -37,7 +37,7 @@ from stepper.plan.lines.durations import cycle_of, go_on_in, last_for, times_in_
 from stepper.plan.lines.ended_rounds import end_with
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.lines.held.returned import take_back
-from stepper.plan.lines.held.set_apart import set_apart, take_as_the_others
+from stepper.plan.lines.held.set_apart import leave_waiting, set_apart, take_as_the_others
 from stepper.plan.lines.marking import mark_after, mark_every
 from stepper.plan.lines.named_rounds import ROUND_NAME
 from stepper.plan.lines.own_words import begins_or_ends
@@ -60,6 +60,7 @@ from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import move_over, over_needles
 from stepper.plan.state.own_gauge import gauge_for
 from stepper.plan.stitches.round_sources import TwoReadings
+from stepper.plan.stitches.row_elements import is_sleeve
 from stepper.plan.told_only import WHEN_DONE
 from stepper.project.duration import Ended, Paced, Times, UntilCount, UntilLength
 from stepper.project.instructions import (
@@ -197,6 +198,8 @@ def _(instruction: Phrase, needles: Needles) -> None:
         else:
             none_in_size(none, needles)
         return
+    if _begins_sleeve(instruction, needles):
+        leave_waiting(needles.drafts[-1].section, needles)
     if needles.count and all(isinstance(one, Work) and one.stitch == "co" for one in instruction.elements):
         if _begins_section(needles) and not needles.counting.lost:
             needles.report(
@@ -220,6 +223,15 @@ def _(instruction: Phrase, needles: Needles) -> None:
 def _begins_section(needles: Needles) -> bool:
     """Return whether no row of the section in hand was worked yet, and others were before it."""
     return 0 < needles.section.start == len(needles.drafts)
+
+
+def _begins_sleeve(instruction: Phrase, needles: Needles) -> bool:
+    """Return whether a sleeve is cast on while a body lies on its needle, until the yoke joins both."""
+    first = instruction.elements[0]
+    casts_on = isinstance(first, Work) and first.stitch == "co"
+    if not (casts_on and needles.count and _begins_section(needles)) or needles.counting.lost or needles.flat:
+        return False
+    return is_sleeve(needles.section.name) and not is_sleeve(needles.drafts[-1].section)
 
 
 def _only_turns(instruction: Phrase) -> bool:

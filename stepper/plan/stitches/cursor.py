@@ -202,7 +202,7 @@ class Cursor(RowRepeats):
             number = element.number.of(self.size) if element.number is not None else 0
             words = set(element.name.split())
             of_body = bool(words & {"front", "back"}) and words <= _OF_BODY
-            if not number or not of_body or not self._from_hold(element, number, items):
+            if not of_body or not self._from_hold(element, number, items):
                 raise
             return
         self.returned.append(name)
@@ -212,12 +212,17 @@ class Cursor(RowRepeats):
         """Work stitches of the one part on hold that the line does not name: `k68 front sts` of a body.
 
         Only where nothing is on the needles, and plain stitches; all of it is worked by the end of the round.
+        Without a number (0) they are half of it, where its underarms part it in two halves alike.
         """
         called = {*self.called, *(f"{name}s" for name in self.called), *self.returned}
         others = [name for name in self.supplies.held if name.partition(",")[0] not in called]
+        others = [name for name in others if not is_unnamed(name)] or others
         if element.stitch not in ("k", "p") or len(others) != 1 or not self.called:
             return False
         (name,) = others
+        times = times or self.supplies.half(name)
+        if not times:
+            return False
         left = self.supplies.held[name] - self.taken.get(name, 0)
         if times > left:
             raise MisfitError(

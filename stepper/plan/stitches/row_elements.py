@@ -81,7 +81,7 @@ def held_stitches(
     as_own = bool(copied) and own in held and set(element.name.split()) <= set(copied.lower().split())
     unnamed = {part: number for part, number in held.items() if is_unnamed(part)}
     if not element.name and not as_own and unnamed:
-        name = _unnamed_meant(element, unnamed, size, own_lots, of_sleeve=own.rstrip("s").endswith("sleeve"))
+        name = _unnamed_meant(element, unnamed, size, own_lots, of_sleeve=is_sleeve(section))
     else:
         name = own if as_own else _meant(element.name, held, section)
     if name not in held and element.number is not None:
@@ -200,6 +200,11 @@ def _of_a_pair(name: str, held: dict[str, int]) -> list[str]:
 def is_of_pair(section: str) -> bool:
     """Return whether a section is one that is made twice, by its name: "sleeves", "sleeves, second"."""
     return section.lower().removesuffix(_SECOND).endswith("s")
+
+
+def is_sleeve(section: str) -> bool:
+    """Return whether a section is of a sleeve or both, by its name: "sleeves", "left sleeve", "sleeves, second"."""
+    return section.lower().removesuffix(_SECOND).removesuffix("s").endswith("sleeve")
 
 
 def fixed_uses(element: Element, size: int) -> int:

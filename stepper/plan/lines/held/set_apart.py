@@ -144,6 +144,24 @@ def part(number: int, others: tuple[tuple[str, int], ...], needles: Needles) -> 
     needles.ends = ()
 
 
+def leave_waiting(name: str, needles: Needles) -> None:
+    """Leave all stitches on their needle while another piece is begun: a body that waits for its sleeves.
+
+    Args:
+        name: The piece they are of, as a line may call it later.
+        needles: The knitting in hand; no stitches are on it then.
+    """
+    called = name_apart(name.lower(), needles.held)
+    items: tuple[Item, ...] = (Run("hold", needles.count, called),)
+    keep_held(items, needles)
+    needles.held[called] = needles.count
+    needles.held_by[called] = (needles.section.name, needles.line.number)
+    needles.markers = ()
+    needles.remarks.append(f"the {needles.count} stitches of the {name.lower()} wait on their needle or a holder")
+    needles.emit(items, 0, divide=True)
+    needles.ends = ()
+
+
 def take_as_the_others(instruction: Phrase, needles: Needles) -> bool:
     """Take "place the remaining 32 sts on hold for instep" behind rows over the others as those that wait.
 
