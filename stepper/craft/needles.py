@@ -23,8 +23,12 @@ SIZE: Final = (
     rf"(?:size\s+)?(?:(?:{US_SIZE}\s*/?\s*)?\(?\s*{MM_SIZE}\s*\)?(?:\s*\(\s*{US_SIZE}\s*\))?|{US_SIZE})"
 )
 """Regular expression for a size by either number or both: "3.75 mm", "US 5 (3.75 mm)", "3.75 mm (US 5)"."""
+RIB_ROLE: Final = r"(?:rib(?:bing)?|cuffs?|hem|waistband|band|neckband|edging|border)"
+"""Regular expression for what needles for ribs and edges are called by: "ribbing needles"."""
+MAIN_ROLE: Final = r"(?:main|body|stockinette|stocking[\s-]stitch|st\.?\s?st\.?)"
+"""Regular expression for what the needles of the fabric itself are called by: "main needle", "body needles"."""
 NEEDLES: Final = (
-    rf"(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger)\s+(?:(?:circular|double-pointed)\s+)?needles?"
+    rf"(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|(?:rib|main)-size)\s+(?:(?:circular|double-pointed)\s+)?needles?"
 )
 """Regular expression for needles as an instruction names them: "US 5 circular needle", "larger needles"."""
 

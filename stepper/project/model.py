@@ -198,6 +198,8 @@ class Project:
     needles_mm: tuple[float, ...] = ()
     """The needles that the pattern names, if the file lists them: "smaller" and "larger" are of these.
     Unit: mm."""
+    needle_names: tuple[tuple[str, float], ...] = ()
+    """What the file calls those needles by, "ribbing" or "main", each with its size. Unit: mm."""
     alterations: tuple[Alteration, ...] = ()
     body: dict[str, float] = field(default_factory=dict)
     """The wearer's measurements by name. Unit: mm."""

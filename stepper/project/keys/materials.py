@@ -58,6 +58,14 @@ def read_needles(fields: Fields, draft: FileDraft) -> tuple[float, ...]:
     return tuple(sorted(sizes))
 
 
+def read_needle_names(fields: Fields) -> tuple[tuple[str, float], ...]:
+    """Return what `needles` calls its sizes by, `3.5 mm ribbing, 4 mm main`: the words, the size. Unit: mm."""
+    node = fields.text("needles")
+    parts = re.split(r"\s*(?:,|;|\band\b)\s*", node.text.strip()) if node is not None else []
+    named = ((re.sub(r"[\d.]+\s*mm|\bus\b\s*#?[\d.]*", "", part, flags=re.I).strip(" ()"), read_needle(part)) for part in parts)
+    return tuple((words, mm) for words, mm in named if words and mm is not None)
+
+
 def read_amount(
     fields: Fields, name: str, draft: FileDraft, *, required: bool = False, most: float = 1e5
 ) -> float | None:

@@ -138,32 +138,36 @@ def understood(plain: str, *, spoken: bool = True) -> Understood:
     if not isinstance(outcome, Stopped) and not _STOP_IN_ROWS.search(plain):
         return first
     # Loaded here: a line that reads as it is written needs none of the sixty tables of other wordings.
-    from stepper.project.rewording.reword import talks, undress
+    from stepper.project.rewording.reword import orders, talks, undress
 
     bare = _BARE_HEAD.match(plain) is not None
     manners = [False, True] if (spoken or bare) and undress(plain).text != plain else [False]
     if bare:
         manners.reverse()  # "R1" is neither a row nor a round; other tables make a row of it
     found = first
-    for talked in [False, True] if spoken and talks(plain) else [False]:
+    voices = [(False, False), *([(True, False)] if spoken and talks(plain) else [])]
+    voices += [(True, True)] if spoken and orders(plain) else []
+    for talked, ordered in voices:
         for undressed in manners:
-            other = _in_other_words(plain, first, spoken=talked, undressed=undressed)
+            other = _in_other_words(plain, first, spoken=talked, undressed=undressed, ordered=ordered)
             if not isinstance(other.outcome, Stopped):
                 return other
             found = other if found is first else found
     return found
 
 
-def _in_other_words(plain: str, first: Understood, *, spoken: bool, undressed: bool = False) -> Understood:
+def _in_other_words(
+    plain: str, first: Understood, *, spoken: bool, undressed: bool = False, ordered: bool = False
+) -> Understood:
     """Read a line reworded, with signs for the yarns it calls by a colour, or else without."""
     from stepper.project.rewording.reword import reword
 
-    made = reword(plain, spoken=spoken, undressed=undressed)
+    made = reword(plain, spoken=spoken, undressed=undressed, ordered=ordered)
     if made.yarns:
         signed = _as_recast(plain, first, made)
         if not isinstance(signed.outcome, Stopped):
             return signed
-        made = reword(plain, signed=False, spoken=spoken, undressed=undressed)
+        made = reword(plain, signed=False, spoken=spoken, undressed=undressed, ordered=ordered)
     return _as_recast(plain, first, made)
 
 

@@ -24,7 +24,7 @@ _WITH: Final = r"(?:with|using|on|working\s+with)\s+(?:the\s+|a\s+|an\s+|your\s+
 _SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 _FRACTION: Final = r"(?:\d\s?(?:[¼½¾]|[13]/[24])\s?mm(?:\s*\(\s*(?:uk|us|no\.?)\s*\d{1,2}\s*\))?)"
 """A size in millimetres as British pages print it: "3¼mm", "3¼mm (No. 10)"."""
-_WORD: Final = r"(?:smaller|larger|finer|thinner|thicker|coarser|bigger|smallest|largest)"
+_WORD: Final = r"(?:(?:rib|main)-size|smaller|larger|finer|thinner|thicker|coarser|bigger|smallest|largest)"
 _NOUN: Final = r"(?:needles?|ndls?\.?|dpns?|circulars?)"
 _LIKE: Final = (
     r"(?:(?:set\s+of|pair\s+of|two|four|five|2|4|5|short|long|shorter|longer|straight|circular|circ\.?|double[-\s]pointed|"
@@ -54,7 +54,7 @@ _KINDS: Final = tuple(
         (
             "facing",
             rf"from\s+(?:the\s+)?(?P<side>{_SIDE})(?:\s+of\s+(?:the\s+)?work)?"
-            r"(?=\s*,|\s+(?:with|using|pick|pu)\b)",
+            r"(?=\s*[,:]|\s+(?:with|using|pick|pu)\b)",
         ),
         (
             "sized",
@@ -158,6 +158,17 @@ def split_opening(text: str, start: int) -> tuple[tuple[tuple[str, int, int], ..
     if any(kind == "place" for kind, _, _ in found) and not _HARMLESS.match(text, at):
         return None  # "beginning at the armhole edge, bind off 5 sts" says which edge is meant
     return tuple(found), at
+
+
+def colon_behind_opening(text: str, start: int) -> int | None:
+    """Return where a colon stands behind the phrases that a sentence opens with; None if there is none.
+
+    Args:
+        text: The line.
+        start: Where the sentence begins.
+    """
+    found, at, open_end = _phrases(text, start)
+    return at if found and not open_end and text[at : at + 1] == ":" else None
 
 
 def _phrases(text: str, start: int) -> tuple[list[tuple[str, int, int]], int, bool]:

@@ -35,6 +35,7 @@ from stepper.project.rewording.style.spoken_synonyms import SPOKEN
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
 from stepper.project.rewording.talk import take_talk_out
+from stepper.project.rewording.voice.orders import write_orders
 from stepper.project.rewording.yarn_names import printed_again, sign_yarns
 from stepper.regex import regex
 
@@ -54,7 +55,9 @@ _HEAD_NAME = regex(
 
 
 @lru_cache(maxsize=1024)
-def reword(plain: str, *, signed: bool = True, spoken: bool = False, undressed: bool = False) -> Reworded:
+def reword(
+    plain: str, *, signed: bool = True, spoken: bool = False, undressed: bool = False, ordered: bool = False
+) -> Reworded:
     """Put a line into the grammar's words.
 
     Args:
@@ -63,8 +66,11 @@ def reword(plain: str, *, signed: bool = True, spoken: bool = False, undressed: 
         spoken: Whether talk is taken out of it first, and counts and repeats told in the second person are
             put as they are printed elsewhere.
         undressed: Whether its signs are first put as most pages have them.
+        ordered: Whether what it says in another voice is first put into orders.
     """
     printed = write_lists_plainly(undress(plain) if undressed else as_printed(plain))
+    if ordered:
+        printed = write_orders(printed)
     for head in SPLIT_HEADS:
         printed = put_words(printed, head) if ":" in plain else printed
     if spoken:
@@ -128,6 +134,17 @@ def _occurs(synonym: Synonym, text: str, low: str) -> bool:
         if piece in low:
             return synonym.pattern.search(text) is not None
     return False
+
+
+@lru_cache(maxsize=1024)
+def orders(plain: str) -> bool:
+    """Return whether anything in a line is an order in another voice, so that it is worth rewording as one.
+
+    Args:
+        plain: The line, made plain.
+    """
+    printed = write_lists_plainly(as_printed(plain))
+    return write_orders(printed).text != printed.text
 
 
 @lru_cache(maxsize=1024)

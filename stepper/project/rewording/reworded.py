@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import replace
+
 from stepper.records import dataclass
 
 
@@ -29,3 +32,33 @@ class Reworded:
 def as_printed(plain: str) -> Reworded:
     """Return a line unchanged."""
     return Reworded(plain, tuple(range(len(plain) + 1)))
+
+
+def laid_anew(line: Reworded, start: int, end: int, pieces: Sequence[str | tuple[int, int]]) -> Reworded:
+    """Return a line in which a stretch is written anew from its own words, in another order, and from others.
+
+    Args:
+        line: The line.
+        start: Where the stretch begins in the text.
+        end: Where it ends.
+        pieces: What stands there instead: words, or where in the text they are taken from. Words that are put in
+            take the place of those behind them, at the end of the stretch of those before.
+    """
+    text, places = list[str](), list[int]()
+    here = line.places[start]
+    for at, piece in enumerate(pieces):
+        if isinstance(piece, str):
+            follows = next((other for other in pieces[at + 1 :] if not isinstance(other, str)), None)
+            here = line.places[follows[0]] if follows is not None else here
+            text.append(piece)
+            places += [here] * len(piece)
+        else:
+            first, last = piece
+            text.append(line.text[first:last])
+            places += line.places[first:last]
+            here = line.places[max(first, last - 1)]
+    return replace(
+        line,
+        text=line.text[:start] + "".join(text) + line.text[end:],
+        places=(*line.places[:start], *places, *line.places[end:]),
+    )

@@ -122,7 +122,7 @@ _CRIES: Final = regex(
     r"(?:,\s*|\s+-\s+)(?P<said>sorry|hurray|hooray|yay|phew|promise|honest(?:ly)?|alas|sadly|i\s+promise|trust\s+me|believe\s+me|really|ta-?da|easy|please|poor\s+you|lucky\s+you)(?=\s*[.,!?)]|\s*$)",
     re.IGNORECASE,
 )
-_SENTENCE: Final = regex(
+SENTENCE: Final = regex(
     r"(?:[^.!?]|(?<=\d)\.(?=\d)|(?<=\bapprox)\.|(?<=[\s\d\u00bd\u00bc\u00be]ins)\.(?=\s[a-z(])"
     r"|(?<=[\s\d\u00bd\u00bc\u00be]in)\.(?=\s[a-z(]))*(?:[.!?]+(?=\s|$|[)])\s*|$|[.!?])"
 )
@@ -174,7 +174,7 @@ def take_talk_out(line: Reworded) -> Reworded:
     brackets = [match.span() for match in _WHOLE_BRACKET.finditer(line.text) if _is_all_talk(match["said"])]
     brackets += [match.span("said") for match in _ASKED.finditer(line.text) if is_idle(match["said"])]
     cuts += [(start, end, line.text[start:end].strip(" ()")) for start, end in brackets]
-    for match in _SENTENCE.finditer(line.text):
+    for match in SENTENCE.finditer(line.text):
         inside = any(start < match.end() and match.start() < end for start, end in brackets)
         if match.end() > match.start() and not inside:
             cuts += _cuts_in(line.text, match.start(), match.end())
@@ -196,7 +196,7 @@ def take_talk_out(line: Reworded) -> Reworded:
 
 def _is_all_talk(words: str) -> bool:
     """Return whether each sentence of a bracket is talk or works no stitch."""
-    said = [match.group().strip() for match in _SENTENCE.finditer(words) if match.group().strip(" .!?")]
+    said = [match.group().strip() for match in SENTENCE.finditer(words) if match.group().strip(" .!?")]
     return bool(said) and all(is_idle(one) or is_talk(one) for one in said)
 
 

@@ -1,0 +1,379 @@
+"""Put what a page says in the passive, to "you" or "we", or in -ing, into the order that it is. No I/O.
+
+Theory of operation. "The yarn is cut and drawn through the remaining stitches", "you now knit 5 rounds" and
+"now it is time to bind off" order what "cut the yarn and draw it through" does, in other forms of the same verbs;
+which form is whose verb's stands once, in `stepper.project.rewording.voice.verbs`. A sentence is taken clause by
+clause, and only where a clause begins: "when you knit", "if all stitches are worked" stay as they are, and so does
+every sentence with a condition. Only the present orders: what was done, is going to be done later, may, can or
+should be done is told by other sentences. A passive tells as often what lies there: `2 sts are left`, `the marker
+is placed at the side`, `the edge stitches are slipped`; those verbs are taken only with words that make an order of
+them. What comes out is read by the grammar or not at all. Source: the wording of patterns in print; common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from typing import Final
+
+from stepper.craft.stitch_patterns import KNOWN, RIB
+from stepper.project.rewording.openings import colon_behind_opening
+from stepper.project.rewording.remarks.idle import is_idle
+from stepper.project.rewording.reworded import Reworded, laid_anew
+from stepper.project.rewording.synonym import ROUND, STS, N
+from stepper.project.rewording.talk import SENTENCE, is_talk
+from stepper.project.rewording.voice.verbs import GERUNDS, PARTICIPLES, VERBS
+from stepper.regex import regex
+
+
+def put_in_orders(line: Reworded) -> Reworded:
+    """Return a line with each of its clauses as an order, where it says in other forms what to do."""
+    sentences = [match.span() for match in SENTENCE.finditer(line.text) if match.group().strip(" .")]
+    for start, end in reversed(sentences):
+        sentence = line.text[start:end]
+        if _CONDITION.search(sentence) or is_idle(sentence) or is_talk(sentence):
+            continue
+        behind = len(line.text) - end
+        for turned in (
+            _without_opening,
+            _from_passive,
+            _from_second_person,
+            _from_gerund,
+            _with_row_named,
+            _with_comma,
+            _in_fabric,
+        ):
+            line = turned(line, start, len(line.text) - behind)
+    return line
+
+
+_CONDITION: Final = regex(
+    r"\b(?:if|unless|whether|because|since|although|though|while|whilst|as\s+though|instead|later|not(?!\s+to\b)|never|n't|don't)\b"
+    r"|\bwhen(?:ever)?\s+(?!(?:the\s+|your\s+)?[a-z]+\s+(?:is|measures|has\s+reached)\b|[a-z]+ing\b)",
+    re.IGNORECASE,
+)
+"""What makes a sentence tell of what is not always done, or not now."""
+_VERB: Final = "|".join(sorted(VERBS, key=len, reverse=True))
+_PARTICIPLE: Final = "|".join(sorted(PARTICIPLES, key=len, reverse=True))
+_GERUND: Final = "|".join(sorted(GERUNDS, key=len, reverse=True))
+_SOON: Final = r"(?:now|then|next|first|again|finally|also|just|simply|here|afterwards|once\s+more)"
+_JOINT: Final = r"(?:(?<=[,;:])\s+(?:and\s+)?(?:then\s+)?|\s+and\s+(?:then\s+)?)"
+_STARTS: Final = rf"(?P<joint>\s*(?:(?:and|but|so)\s+)?(?:{_SOON}\s*,?\s+)*|{_JOINT}(?:{_SOON}\s+)*)"
+
+_WHO: Final = r"(?:you|we)"
+_WILL: Final = r"(?P<will>(?:'ll|\s+will|(?:'re|\s+are)\s+(?:now\s+)?(?:going|about)\s+to)(?:\s+(?:need|want|have)\s+to)?)"
+_OPENING: Final = regex(
+    rf"\s*(?:(?:{_SOON}|ok(?:ay)?|right|well|so|and|please)\s*,?\s+)*"
+    rf"(?:(?:(?:it's|it\s+is|that\s+means\s+it's)\s+)?(?:now\s+|finally\s+)?time\s+(?:now\s+)?to|let's|let\s+us|"
+    rf"{_WHO}(?:'re|\s+are)\s+(?:now\s+)?ready\s+to|the\s+(?:next|last|first)\s+(?:step|thing)(?:\s+to\s+do)?\s+is\s+(?:now\s+)?to|"
+    rf"all\s+(?:that\s+)?(?:{_WHO}\s+(?:have\s+to\s+|need\s+to\s+)?do\s+(?:now\s+)?|(?:there\s+)?(?:is|remains|that\s+remains|that's\s+left)\s+(?:to\s+do\s+)?)is\s+(?:to\s+)?|"
+    rf"go\s+ahead\s+and|(?:{_WHO}\s+)?(?:begin|start)\s+(?:off\s+)?by(?=\s+(?:{_GERUND})\b)|be\s+sure\s+to)\s+"
+    rf"(?:{_SOON}\s+)*(?:(?P<verb>{_VERB})|(?P<gerund>{_GERUND}))\b",
+    re.IGNORECASE,
+)
+"""What a sentence says before its order: that it is time for it, that you are ready for it."""
+_SECOND: Final = regex(
+    rf"{_STARTS}{_WHO}(?:\s+{_SOON})*(?:{_WILL}|\s+(?:should\s+now|must|have\s+to|need\s+to))?(?:\s+{_SOON})*\s+(?P<verb>{_VERB})\b(?!\s+(?:to\s+have|been)\b)",
+    re.IGNORECASE,
+)
+_TELLS_HOW: Final = regex(
+    r"\*|\buntil\b|\ball\b|\b(?:knit|purl|work|repeat|rib)\s+(?:the\s+next\s+|another\s+)?\d|:\s*[kp]\d|\b(?:one|two|three|four|five|six|\d+)\s+(?:more\s+)?(?:rows|rounds|rnds)\b|"
+    r"\bneedles?\b|\bfor\s+\d|\b(?:cast|bind)\s+o|\bthe\s+next\s+(?:row|round|rnd)\b",
+    re.IGNORECASE,
+)
+"""What a sentence of what you will do holds if it orders it: without, it announces what the next rows do."""
+_SHAPES: Final = regex(r"(?:increase|decrease)\b", re.IGNORECASE)
+
+_NO_SUBJECT: Final = r"(?:is|are|was|were|be|been|being|has|have|had|will|would|can|could|may|might|should|must|which|that|who|what|where|how|when|while|until|till|as|so|than|before|it|they|you|we|i|he|she|there|this|these|not|no|never|only|always|usually|or|but|with|by)"
+_TOKEN: Final = r"(?:[(\[{][\d\s,.:;/¼½¾-]+[)\]}]|,(?=\s*(?:\d|[kp]\s?\d))|[\w'&/¼½¾-]+(?:\.\d+)?)"
+_THE: Final = rf"(?:the|all|both|each|every|an?|another|one|these|this|those|your|half|{N}|next|last|first|rem(?:aining)?)"
+_ROUNDS_LEAD: Final = r"(?:(?:on|in|at|from|over|after|with)\s+(?!(?:both|each)\b)(?:[^\s,.;:]+\s+){0,6}?(?:row|rnd|round|rows|rnds|rounds|ribbing|rib|needles?)\s*,?\s+)"
+_PASSIVE: Final = regex(
+    rf"{_STARTS}(?P<lead>{_ROUNDS_LEAD}?)(?P<subject>(?!(?:{_VERB})\s+(?!is\b|are\b))(?!{_NO_SUBJECT}\b(?!\s+(?:rows?|rounds?|rnds?|two|sts|stitches|{N})))"
+    rf"{_TOKEN}(?:(?:\s*(?=[(\[{{,]))?\s*(?:(?<=\s)|(?=[(,\[]))(?!{_NO_SUBJECT}\b){_TOKEN}){{0,12}}?)\s+(?:is|are)\s+(?:to\s+be\s+)?"
+    rf"(?:{_SOON}\s+)*(?P<manner>(?:(?!only|usually|normally|generally|typically)[a-z]+ly\s+)?)(?:{_SOON}\s+)*(?P<done>{_PARTICIPLE})\b"
+    r"(?P<particle>(?:(?<=cast)\s+(?:on|off)|(?<=bound)\s+off|(?<=picked)\s+up(?:\s+and\s+(?:knit(?:ted)?|purled))?|(?<=set)\s+aside)?)",
+    re.IGNORECASE,
+)
+_ALSO_DONE: Final = regex(
+    rf"\s*,?\s+(?:and|then)\s+(?:then\s+)?(?P<done>(?!rib|knit\b|left\b){_PARTICIPLE})\b(?=\s+(?!(?:st|sts|stitch|stitches|row|edge)\b)|\s*[.,;]|\s*$)",
+    re.IGNORECASE,
+)
+_NEEDS: Final = {
+    "left": r"\s+(?:on\s+(?:an?\s+|the\s+|hold\b)|unworked\b)(?!needles?\b)",
+    "slipped": r"\s+(?:on|onto|to)\s+(?:an?|hold|holders?|waste|scrap|spare|the\s+(?:left|right|other)|\d)",
+    "moved": r"\s+(?:on|onto|to)\b",
+    "put": r"\s+(?:on|onto|to|back|in)\b",
+    "laid": r"\s+on\b",
+    "held": r"(?!)",
+    "set": r"(?!)",
+    "kept": r"(?!)",
+    "taken": r"(?!)",
+    "made": r"(?!)",
+    "marked": r"(?!)",
+    "measured": r"(?!)",
+    "shaped": r"(?!)",
+    "begun": r"(?!)",
+    "started": r"(?!)",
+    "finished": r"(?!)",
+    "ended": r"(?!)",
+    "stopped": r"(?!)",
+    "proceeded": r"(?!)",
+    "arranged": r"(?!)",
+    "positioned": r"(?!)",
+    "separated": r"(?!)",
+    "added": r"(?!)",
+    "run": r"(?!)",
+    "gone": r"(?!)",
+    "done": r"(?!)",
+    "closed": r"(?!)",
+    "cast": r"(?!)",
+    "casted": r"(?!)",
+    "bound": r"(?!)",
+    "picked": r"(?!)",
+    "knit": r"(?!\s+(?:fabric|stitch|side|row|piece))",
+}
+"""What has to follow a participle that otherwise tells how something lies or was made; `(?!)` is nothing."""
+_MARKER: Final = regex(r"(?:the|this|that|these|those|your|all)\s+(?:[\w-]+\s+){0,2}markers?$", re.IGNORECASE)
+"""Markers that are there already; what is placed is one that is not."""
+_NUMBERED: Final = regex(
+    rf"(?:(?:all|every)\s+(?:other\s+|even\s+|odd\s+)?(?:RS|WS|even|odd|other|(?:right|wrong)[\s-]side)\s*(?:-?numbered\s+)?{ROUND}|{ROUND}\s+\d[\d\s,&-]*(?:(?:and|to)\s+\d+)?)$",
+    re.IGNORECASE,
+)
+"""Rows by their numbers or their side, of which the passive says how they are worked each time."""
+_ROUNDS: Final = regex(
+    rf"(?:(?:another|a|one|the\s+next|next|these|the\s+last)\s+)?(?:{N}\s+)?(?:more\s+)?{ROUND}$|(?:the|this)\s+[a-z]+\s+(?:row|rnd|round)$",
+    re.IGNORECASE,
+)
+_FABRIC: Final = regex(rf"(?:the\s+)?(?:{RIB}|{KNOWN}|rib(?:bing)?)$", re.IGNORECASE)
+_STITCHES: Final = regex(rf".*\b{STS}(?:\s+(?:of|on|at|from)\b.*)?$", re.IGNORECASE)
+_PIECE: Final = regex(
+    r"(?:(?:the|this|your|whole|entire|rest\s+of\s+the|lower|upper)\s+)*(?:body|sleeve|back|front|piece|work|cuff|leg|foot|hand|hem|hat|brim|crown|yoke|collar|neckband|"
+    r"band|cowl|scarf|shawl|blanket|mitten|mitt|sock|bag|strap|border|edging|edge|waistband|skirt|bodice|vest|sweater|jumper|pullover|cardigan|hood|cap|knitting|round)$",
+    re.IGNORECASE,
+)
+_HOW: Final = r"\s+(?:in|straight|even|until|for|without|flat|plain|round|back\s+and\s+forth|as\s+(?:k|p)\d|with\s+(?:smaller|larger|\d)|circularly)\b"
+_ON: Final = regex(_HOW, re.IGNORECASE)
+
+
+def _capital(verb: str, line: Reworded, at: int) -> str:
+    """Return a verb as it stands there: with a capital where it begins the sentence."""
+    before = line.text[:at].rstrip()
+    return verb.capitalize() if not before or before[-1] in ".!?" else verb
+
+
+def _without_opening(line: Reworded, start: int, end: int) -> Reworded:
+    match = _OPENING.match(line.text, start, end)
+    if match is None:
+        return line
+    verb = match["verb"] or GERUNDS[match["gerund"].lower()]
+    return laid_anew(
+        line, start, match.end(), [_lead_space(line, start), _capital(verb.lower(), line, start)]
+    )
+
+
+def _lead_space(line: Reworded, start: int) -> str:
+    return " " if start < len(line.text) and line.text[start] == " " else ""
+
+
+def _from_second_person(line: Reworded, start: int, end: int) -> Reworded:
+    behind = len(line.text) - end
+    for match in reversed(list(_clauses(_SECOND, line, start, end))):
+        rest = line.text[match.start() : len(line.text) - behind]
+        if match["will"] and (
+            not _TELLS_HOW.search(rest) or (_SHAPES.match(match["verb"]) and "*" not in rest)
+        ):
+            continue
+        joint = _BARE_JOINT.match(match["joint"])
+        verb = _capital(match["verb"].lower(), line, match.start())
+        pieces = [joint.group() if joint else _lead_space(line, match.start()), verb]
+        line = laid_anew(line, match.start(), match.end(), pieces)
+    return line
+
+
+_BARE_JOINT: Final = regex(r"\s+(?:(?:and|then)\s+)+|(?<!^)\s+", re.IGNORECASE)
+
+
+def _clauses(pattern: re.Pattern[str], line: Reworded, start: int, end: int) -> Iterator[re.Match[str]]:
+    """Yield where a sentence has a form, at its beginning and at each joint."""
+    at = start
+    while at < end:
+        match = pattern.match(line.text, at, end)
+        if match is not None and match.end() > at:
+            yield match
+            at = match.end()
+        joint = _NEXT.search(line.text, at, end)
+        if joint is None:
+            return
+        at = joint.start() if joint.start() > at else joint.start() + 1
+
+
+_NEXT: Final = regex(r"(?<=[,;:])\s+|\s+and\s+", re.IGNORECASE)
+
+
+def _from_passive(line: Reworded, start: int, end: int) -> Reworded:
+    behind = len(line.text) - end
+    for match in reversed(list(_clauses(_PASSIVE, line, start, end))):
+        end = len(line.text) - behind
+        pieces = _order_of(match, line, end)
+        if pieces is not None:
+            tail = line.text[match.end() : end]
+            line = laid_anew(line, match.start(), match.end(), pieces)
+            line = _also_in_orders(line, len(line.text) - behind - len(tail), len(line.text) - behind)
+    return line
+
+
+def _also_in_orders(line: Reworded, start: int, end: int) -> Reworded:
+    """Turn what else is done in the same clause: "is cut and drawn through"."""
+    match = _ALSO_DONE.search(line.text, start, end)
+    if match is None or re.search(r"\b(?:is|are)\b", line.text[start : match.start()]):
+        return line
+    verb = PARTICIPLES[match["done"].lower()]
+    return laid_anew(line, *match.span("done"), [verb])
+
+
+def _order_of(match: re.Match[str], line: Reworded, end: int) -> list[str | tuple[int, int]] | None:
+    """Return a passive clause as an order, in pieces of the line; None if it may be none."""
+    done, particle = match["done"].lower(), match["particle"]
+    subject, rest = match["subject"], line.text[match.end() : end]
+    if not particle and done in _NEEDS and not re.match(_NEEDS[done], rest, re.IGNORECASE):
+        return None
+    first = match.start("lead") if match["lead"] else match.start("subject")
+    verb = PARTICIPLES[done]
+    written = _capital(verb, line, match.start()) if not match["lead"] else verb
+    lead: list[str | tuple[int, int]] = [match.span("joint")]
+    if match["lead"]:
+        lead.append((first, match.end("lead")))
+    if _NUMBERED.match(subject):
+        return [*lead, match.span("subject"), ": ", verb] if verb in ("knit", "purl", "work") else None
+    said: list[str | tuple[int, int]] = [" ", match.span("manner")] if match["manner"] else []
+    if said:
+        first_manner, last = match.span("manner")
+        said = [" ", (first_manner, last - 1)]
+    whole: list[str | tuple[int, int]] = [" ", *_small(line, *match.span("subject")), *said]
+    if particle:
+        return [*lead, written, _as_order(particle), *whole]
+    if verb in ("work", "knit", "purl", "continue"):
+        return _worked(subject, rest, lead, written, whole, said)
+    if done == "placed" and _MARKER.match(subject):
+        return None
+    return [*lead, written, *whole]
+
+
+def _small(line: Reworded, start: int, end: int) -> list[str | tuple[int, int]]:
+    """Return words that no longer begin the sentence, without their capital."""
+    if not re.match(r"[A-Z][a-z]|A\s", line.text[start:end]):
+        return [(start, end)]
+    return [line.text[start].lower(), (start + 1, end)]
+
+
+def _as_order(particle: str) -> str:
+    return re.sub(r"knitted", "knit", re.sub(r"purled", "purl", particle, flags=re.I), flags=re.I)
+
+
+def _worked(
+    subject: str,
+    rest: str,
+    lead: Sequence[str | tuple[int, int]],
+    written: str,
+    whole: Sequence[str | tuple[int, int]],
+    said: Sequence[str | tuple[int, int]],
+) -> list[str | tuple[int, int]] | None:
+    """Return an order to work what a clause says is worked: rows, a fabric, stitches, a piece."""
+    if _FABRIC.match(subject):
+        return [*lead, written, " in", *whole]
+    if _ROUNDS.match(subject) or _STITCHES.match(subject):
+        return [*lead, written, *whole]
+    if _PIECE.match(subject) and _ON.match(rest):
+        return [*lead, written, *said]
+    return None
+
+
+_BEFORE_ORDER: Final = regex(
+    rf"\s*(?P<gerund>{_GERUND})\b(?P<what>[^,;:.*]*?)\s*,\s+(?P<order>{_VERB}|[kp]\d|\*|co\b|bo\b)",
+    re.IGNORECASE,
+)
+_ALONE: Final = regex(
+    rf"\s*(?:{_SOON}\s+)*(?P<gerund>{_GERUND})\b(?![^.]*[,;]\s+(?:{_VERB})\b)(?!\s+(?:the\s+)?(?:\w+\s+){{0,2}}(?:is|are|will|makes?|gives?|begins?|takes?)\b)",
+    re.IGNORECASE,
+)
+"""A sentence that has only a form in -ing for its verb."""
+_DONE_FIRST: Final = (
+    "switch",
+    "change",
+    "turn",
+    "place",
+    "cut",
+    "break",
+    "join",
+    "rejoin",
+    "swap",
+    "return",
+    "slip",
+    "put",
+)
+"""What is done before what follows: the rest is worked on the other needle, on the other side."""
+
+
+def _from_gerund(line: Reworded, start: int, end: int) -> Reworded:
+    match = _BEFORE_ORDER.match(line.text, start, end)
+    if match is not None:
+        verb = GERUNDS[match["gerund"].lower()]
+        if verb not in _DONE_FIRST or re.search(r"\bas\s+you\b", match["what"]):
+            return line
+        what = match.span("what")
+        order = match["order"].capitalize()
+        pieces = [_lead_space(line, start), _capital(verb, line, start), what, ". ", order]
+        return laid_anew(line, match.start(), match.end(), pieces)
+    match = _ALONE.match(line.text, start, end)
+    if match is None:
+        return line
+    verb = GERUNDS[match["gerund"].lower()]
+    return laid_anew(line, start, match.end(), [_lead_space(line, start), _capital(verb, line, start)])
+
+
+_NAMED_ROW: Final = regex(
+    r"\s*(?P<name>(?:inc|dec)(?:rease)?)\s+(?:on|in)\s+(?:the\s+)?(?P<row>next\s+(?:row|rnd|round)(?:\s*\([RW]S\))?)\s*(?:as\s+follows\s*)?(?=:)|"
+    r"\s*(?P<called>next\s+(?:row|rnd|round)(?:\s*\([RW]S\))?)\s*,\s*(?P<what>(?:inc|dec)(?:rease|reasing)?|buttonholes?|eyelets?|set-?up)\s*(?=:)",
+    re.IGNORECASE,
+)
+
+
+def _with_row_named(line: Reworded, start: int, end: int) -> Reworded:
+    """Write what a row is for in brackets behind it: "Next round, decrease: k1, …", "Decrease on next round: …"."""
+    match = _NAMED_ROW.match(line.text, start, end)
+    if match is None:
+        return line
+    row, name = ("row", "name") if match["row"] else ("called", "what")
+    pieces = [match.span(row), " (", match.span(name), ")"]
+    return laid_anew(line, min(match.start(row), match.start(name)), match.end(), pieces)
+
+
+def _with_comma(line: Reworded, start: int, end: int) -> Reworded:
+    """Write a comma for the colon behind what a sentence opens with: "On needle 3 mm, from RS: …"."""
+    begin = start + len(line.text[start:end]) - len(line.text[start:end].lstrip())
+    colon = colon_behind_opening(line.text, begin)
+    return line if colon is None else laid_anew(line, colon, colon + 1, [","])
+
+
+_FIRST_FABRIC: Final = regex(
+    rf"\s*(?P<fabric>in\s+(?:the\s+)?(?:{RIB}|{KNOWN}|rib(?:bing)?|pattern))\s*,\s+(?P<order>(?:bind|cast)\s+off(?:\s+(?:loosely|all|the|rem\w*|sts|stitches))*)(?=\s*[.;]?\s*$)",
+    re.IGNORECASE,
+)
+
+
+def _in_fabric(line: Reworded, start: int, end: int) -> Reworded:
+    """Write the fabric behind the order that is worked in it: "In rib, bind off all sts"."""
+    match = _FIRST_FABRIC.match(line.text, start, end)
+    if match is None:
+        return line
+    order = match["order"]
+    first = match.start("order")
+    pieces = [
+        _lead_space(line, start),
+        order[0].upper(),
+        (first + 1, match.end("order")),
+        " i",
+        (match.start("fabric") + 1, match.end("fabric")),
+    ]
+    return laid_anew(line, start, match.end(), pieces)

@@ -1,0 +1,64 @@
+"""Take out of a length what a page says beside it for other bodies and other tastes, to be said with the line. No I/O.
+
+"Until the sleeve is 38 cm, or 5 cm short of your wrist bone" has a length, and a measure by which she may choose
+another: the length is worked, and the rest is told. So is "or as long as you like" and "or until your yarn is
+nearly used up". What stands there is looked through for anything else to do. A length that hangs on her alone,
+"until it is as long as you like", is asked for elsewhere. Source: common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import Final
+
+from stepper.project.rewording.remarks.idle import orders_besides
+from stepper.project.rewording.reworded import Reworded, laid_anew
+from stepper.project.rewording.synonym import LONG
+from stepper.regex import regex
+
+_LIKED: Final = (
+    r"(?:like|want|need|prefer|wish|please|fancy|think\s+(?:right|best|fit)|desire|require|choose)(?:d)?"
+)
+_BODY: Final = (
+    r"(?:(?:your|the|her|his|their|its|wearer's|little|middle|index|longest|ring|big|wrist|ankle|elbow|knee|hip|arm|ear|finger|heel|toe|leg|foot|hand|neck|head|waist|bone|joint|knuckle|tip|tips|top|base|of|ears|"
+    r"fingers?|toes?|thumb|wrists?|ankles?|elbows?|knees?|hips?|shoulders?|calf|calves|chin|collarbone|cuff|arms|legs|feet|head|total|length|actual|own|desired|wanted|wished|full|required|recipient's|finished)\b\s*)+"
+)
+_TASTE: Final = (
+    rf"(?:(?:until|till|to|for|when)\s+)?(?:(?:it(?:'s|\s+is)?|the\s+\w+(?:\s+is|\s+measures)?|measures|is)\s+)?(?:just\s+|simply\s+|about\s+)*(?:"
+    rf"(?:however|as)\s+(?:long|short|wide|tall|high|deep|far|many|much)\s+as\s+(?:(?:you|your\s+\w+(?:\s+\w+)?|it)\s+(?:{_LIKED}|would\s+like|'d\s+like|lets?|lasts?|allows?|is\s+long)|possible|needed|desired|required|necessary|wanted|{_BODY}(?:\s+is)?)|"
+    rf"(?:however|as)\s+(?:long|short|wide|tall|high|deep|far|much)\s+(?:(?:you|it)\s+)?(?:{_LIKED}|would\s+like|'d\s+like|(?:has|needs)\s+to\s+be)|"
+    rf"(?:you'd\s+like|you\s+(?:{_LIKED}|would\s+like|are\s+(?:happy|satisfied|pleased))(?:\s+(?:it|with\s+it|with\s+the\s+\w+))?)|"
+    rf"(?:the\s+)?(?:desired|wanted|wished|required|preferred|your(?:\s+own)?|needed)\s+(?:length|height|width|depth|size)(?:\s+(?:you\s+)?{_LIKED})?|(?:the\s+)?(?:length|height|width|depth)\s+(?:(?:that\s+)?(?:you|it)\s+)?(?:{_LIKED}|desired|would\s+like|'d\s+like)|"
+    rf"(?:a\s+(?:bit|little)\s+)?(?:longer|shorter|more|less)(?:\s+(?:if|when|as)\s+(?:you\s+(?:{_LIKED}|would\s+like|are\s+\w+|have\s+\w+\s+(?:arms|legs|feet|hands|fingers))|desired|needed|preferred|wanted|required|necessary))?(?:\s+for\s+(?:an?\s+)?[a-z-]+\s+[a-z-]+)?|"
+    rf"long\s+enough\s+(?:to\s+(?:cover|reach|fit|meet)|for)\s+{_BODY}(?:comfortably)?|(?:(?:it\s+)?(?:reaches|covers|fits|touches|meets|hits|comes\s+to)\s+)(?:just\s+(?:to|above|below|over|past)\s+)?{_BODY}(?:comfortably|snugly|nicely)?|"
+    rf"(?:about\s+)?{LONG}\s+(?:(?:short|shy|less|shorter|longer|more)\s+(?:of|than)|above|below|before|from|past)\s+{_BODY}(?:(?:you\s+(?:{_LIKED}|would\s+like))|is\s+to\s+be)?|"
+    rf"{LONG}\s*,?\s+(?:for|if\s+you\s+(?:want|prefer|like|would\s+like))\s+an?\s+(?:[a-z-]+\s+){{0,3}}[a-z-]+|"
+    rf"(?:you\s+(?:are\s+|have\s+)?)?(?:almost|nearly|just\s+about)?\s*(?:run(?:ning)?\s+out\s+of|(?:run|used)\s+up|run\s+out\s+of|out\s+of)\s+(?:your\s+|the\s+|all\s+)?(?:yarn|wool)|(?:your\s+|the\s+)?(?:yarn|wool)\s+(?:is\s+(?:almost|nearly)\s+(?:used\s+up|gone|finished|out)|runs\s+(?:out|low)|is\s+running\s+(?:out|low|short))"
+    r")"
+)
+_OR: Final = regex(
+    rf"(?<=\w|\)|\")\s*(?:[,-]\s*|\s)\(?(?P<said>(?:or|preferably)\s+(?:else\s+|alternatively\s+)?{_TASTE})\)?(?=\s*[.;,!]|\s*$)",
+    re.IGNORECASE,
+)
+_BRACKETED: Final = regex(rf"\s*\((?P<said>(?:or\s+)?{_TASTE})\s*\)(?=\s*[.;,!]|\s*$)", re.IGNORECASE)
+_LENGTH_FIRST: Final = regex(
+    rf"\buntil\s+(?:the\s+)?(?P<part>[a-z]+)\s+(?P<said>(?:is\s+|measures\s+|reaches\s+)?{_TASTE})\s*(?:,\s*|\s+)\(?(?:or\s+)?(?:about|approx(?:imately|\.)?|around|ca\.?|roughly)\s+(?P<long>{LONG})\)?(?=\s*[.;,!]|\s*$)",
+    re.IGNORECASE,
+)
+_MEASURED: Final = regex(rf"{LONG}|\b\d+\s+(?:rows|rounds|rnds)", re.IGNORECASE)
+
+
+def take_tastes_out(line: Reworded) -> Reworded:
+    """Return a line whose lengths are those it prints; what it says of others is to be said with it."""
+    for match in reversed(list(_LENGTH_FIRST.finditer(line.text))):
+        if not orders_besides(match["said"]):
+            pieces = ["until ", match.span("part"), " measures ", match.span("long")]
+            line = replace(laid_anew(line, *match.span(), pieces), kept=(*line.kept, match["said"].strip()))
+    for pattern in (_OR, _BRACKETED):
+        for match in reversed(list(pattern.finditer(line.text))):
+            before = line.text[: match.start()]
+            if not _MEASURED.search(before[before.rfind(". ") + 1 :]) or orders_besides(match["said"]):
+                continue
+            line = replace(laid_anew(line, *match.span(), []), kept=(*line.kept, match["said"].strip()))
+    return line

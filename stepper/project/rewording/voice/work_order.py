@@ -1,0 +1,201 @@
+"""Put what is said of work without shaping - in which fabric, how, how far - in the order of the grammar. No I/O.
+
+Theory of operation. "Knit the sleeve in the round in stockinette until it measures 40 cm", "Work the next 12 rounds
+in 2x2 rib", "Rib as set for 5 cm", "Smaller needles, garter st for 8 rows": a sentence of work has a verb, or none,
+and behind it phrases of few kinds in any order: what is worked on, a fabric, how the rounds go, that nothing is
+shaped, how far. Each kind is told by how it begins. If phrases of known kinds make up all of the sentence, each
+kind is there once at the most and one of them says how far, they are written as the grammar has them: "join in the
+round. Work in stockinette until it measures 40 cm"; one phrase of no known kind leaves the sentence as it is
+printed. Source: the wording of patterns in print, US and UK; common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from stepper.craft.needles import BARE_SIZE, SIZE, UK_SIZE
+from stepper.craft.stitch_patterns import KNOWN, RIB
+from stepper.project.rewording.reworded import Reworded, laid_anew
+from stepper.project.rewording.synonym import LONG, ROUND, N
+from stepper.project.rewording.talk import SENTENCE
+from stepper.regex import regex
+
+_PART: Final = (
+    r"(?:body|sleeve|back|front|piece|work|cuff|leg|foot|hand|hem|hat|brim|crown|collar|neckband|band|cowl|scarf|shawl|blanket|mitten|mitt|"
+    r"sock|bag|strap|border|edging|waistband|skirt|bodice|vest|sweater|jumper|pullover|cardigan|hood|cap|knitting)"
+)
+_KNIT: Final = r"k\.?\s?\d{1,2}(?:\s*(?:-?tbl|through\s+(?:the\s+)?back\s+loops?))?|knit\s+\d{1,2}"
+_PURL: Final = r"p\.?\s?\d{1,2}(?:\s*-?tbl)?|purl\s+\d{1,2}"
+_STS: Final = rf"(?:(?:{_KNIT})\s*,?\s*(?:{_PURL})|(?:{_PURL})\s*,?\s*(?:{_KNIT}))"
+"""The repeat of a rib, told by its stitches."""
+_NAMED: Final = rf"(?:{RIB}|{KNOWN}|rib(?:bing)?|(?:(?:the\s+)?(?:established\s+)?)?pattern)(?![\w-])"
+_KINDS: Final = tuple(
+    (kind, regex(expression, re.IGNORECASE))
+    for kind, expression in (
+        ("ribbed", rf"(?:in\s+|as\s+)?(?:the\s+)?(?P<rib>rib(?:bing)?|\d\s?[x/]\s?\d\s+rib(?:bing)?)\s*(?:\(|as\s+|of\s+|in\s+|[,:-]\s*)?\s*(?P<sts>{_STS})\s*\)?(?:\s+(?:all\s+)?around)?(?![\w-])"),
+        ("ribbed", rf"(?:in\s+|as\s+)(?P<sts>{_STS})(?:\s+rib(?:bing)?)?(?![\w-])"),
+        ("fabric", rf"(?:in\s+|of\s+)?(?:the\s+)?(?P<fabric>{_NAMED})"),
+        ("round", r"(?:in\s+(?:the\s+round|rounds|rnds)|round\s+and\s+round|around\s+and\s+around|circularly)\b"),
+        ("flat", r"(?:back\s+and\s+forth(?:\s+in\s+rows)?|to\s+and\s+fro|flat|in\s+rows)\b"),
+        ("even", r"(?:straight|even(?:ly)?|without\s+(?:any\s+|further\s+|more\s+)*(?:shaping|increas(?:es|ing|e)|decreas(?:es|ing|e)))\b(?!\s+(?:up|down)\b)"),
+        ("set", r"as\s+(?:set|established|before)\b"),
+        ("rounds", rf"(?:for\s+)?(?:the\s+)?(?:next\s+|first\s+|a\s+further\s+|another\s+)?(?P<number>{N})\s+(?P<more>more\s+)?(?P<row>{ROUND})"),
+        ("next", rf"(?:the\s+)next\s+(?P<row>{ROUND})"),
+        ("long", rf"(?:for\s+)?(?:another\s+|about\s+|approx(?:imately|\.)?\s+)*(?P<long>{LONG})"),
+        ("until", r"(?P<until>(?:until|till)\s+[^*:]+?(?:(?:measures?|is|reach(?:es)?)\b[^*:]+))(?=\s*$)"),
+        ("part", rf"(?:on\s+)?(?:the\s+|this\s+|your\s+)(?:rest\s+of\s+the\s+|whole\s+|entire\s+)?{_PART}\b(?!\s+sts)"),
+        ("verb", r"(?<=,\s)(?:work|continue|cont|knit|proceed)\b"),
+        ("now", r"(?:now|again|from\s+here(?:\s+on)?|from\s+now\s+on)\b"),
+    )
+)  # fmt: skip
+_BY: Final = regex(r"\s*,\s*(?:and\s+)?|\s+", re.IGNORECASE)
+_DO: Final = r"(?P<verb>(?:work(?:ing)?|knit(?:ting)?|purl|continu(?:e|ing)|cont\.?|rib|proceed|go\s+on|carry\s+on|keep(?:ing)?|(?:begin|start)\s+with)(?:\s+(?:working|knitting|ribbing|going))?)(?:\s+(?=\S))"
+_WORKS: Final = regex(rf"(?P<lead>\s*(?:(?:now|then|next|and)\s*,?\s+)*)(?:{_DO})?", re.IGNORECASE)
+_NEEDLE: Final = regex(
+    rf"(?P<lead>\s*(?:then\s+|now\s+)?)(?P<with>(?:with|on|using)\s+)?(?:the\s+)?(?P<needle>(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|(?:rib|main)-size)\s+needles?|"
+    rf"needles?\s+(?:size\s+|no\.?\s*)?(?P<mm>\d+(?:\.\d+)?)\s?mm)\s*(?P<sign>[,:])?\s+",
+    re.IGNORECASE,
+)
+_ENDS: Final = regex(r"\s*[.!]*\s*$")
+_DEFINED: Final = regex(r"\s*(?::|\s-)\s*(?P<row>\*[^*:.]+;\s*rep from \* to end)\s*$", re.IGNORECASE)
+"""The one row that a rib is, told behind its name."""
+_RIB: Final = regex(rf"{RIB}$|(?:(?:single|double|twisted|half[\s-]twisted)\s+)?rib(?:bing)?$", re.IGNORECASE)
+"""Fabrics whose every row is the same: a seed stitch is more than the row that it begins with."""
+
+
+def put_works_in_order(line: Reworded) -> Reworded:
+    """Return a line with its sentences of work in the order of the grammar; the same if it has none that need it."""
+    for match in reversed(list(SENTENCE.finditer(line.text))):
+        start, end = match.span()
+        stop = start + len(match.group().rstrip(" .!"))
+        if stop <= start:
+            continue
+        ordered = _in_order(line, start, stop)
+        cut = _THEN.search(line.text, start, stop) if ordered is line else None
+        if cut is not None:
+            front = _in_order(line, start, cut.start())
+            at = len(front.text) - (len(line.text) - cut.start())
+            if front is not line:
+                ordered = laid_anew(front, at, at + len(cut.group()), [". ", cut["order"].capitalize()])
+        line = ordered
+    return line
+
+
+_BARE_RIB: Final = regex(r"rib(?:bing)?$", re.IGNORECASE)
+_THEN: Final = regex(
+    r"\s*,\s+(?:and\s+)?(?:then\s+)?(?P<order>bo|bind|cast|change|switch|place|break|cut|join|rejoin|divide)\b",
+    re.IGNORECASE,
+)
+"""An order behind a work that is done."""
+
+
+def _in_order(line: Reworded, start: int, end: int) -> Reworded:
+    """Return a line with one sentence in order."""
+    text, at = line.text, start
+    made = list[str | tuple[int, int]]()
+    needle = _NEEDLE.match(text, start, end)
+    if needle is not None:
+        at = needle.end()
+        size = f"{needle['mm']} mm needles" if needle["mm"] else needle.span("needle")
+        made = [needle.span("lead"), "Change to ", size, ". "]
+    defined = _DEFINED.search(text, at, end)
+    end = defined.start() if defined is not None else end
+    works = _WORKS.match(text, at, end)
+    assert works is not None  # all of it may be empty
+    verb = " ".join((works["verb"] or "").lower().split())
+    found = _phrases(text, works.end(), end)
+    if found is None or (needle is not None and not needle["sign"] and not needle["with"]):
+        return line
+    body = _written(verb, found)
+    if body is None:
+        return line
+    lead = [] if needle is not None else [works.span("lead")]
+    if defined is None:
+        return laid_anew(line, start, end, [*made, *lead, *body])
+    named = found.get("fabric")
+    if named is None or not _RIB.match(named["fabric"]) or not {"long", "until"} & set(found):
+        return line
+    flat = [piece for piece in ("Join in the round. ", "Work flat. ") if piece in body]
+    far = found["long"].span("long") if "long" in found else found["until"].span("until")
+    told = [". Work", " for " if "long" in found else " ", far]
+    return laid_anew(line, start, defined.end(), [*made, *flat, defined.span("row"), *told])
+
+
+def _phrases(text: str, start: int, end: int) -> dict[str, re.Match[str]] | None:
+    """Return the phrases that make up a stretch, by their kinds; None if it holds anything else."""
+    found, at = dict[str, re.Match[str]](), start
+    while at < end:
+        for kind, pattern in _KINDS:
+            match = pattern.match(text, at, end)
+            if match is not None and kind not in found:
+                found[kind] = match
+                break
+        else:
+            return None
+        at = match.end()
+        if at < end:
+            joint = _BY.match(text, at, end)
+            if joint is None:
+                return None
+            at = joint.end()
+    return found
+
+
+def _written(verb: str, found: dict[str, re.Match[str]]) -> list[str | tuple[int, int]] | None:
+    """Return a sentence of work in the grammar's order; None if it does not say one thing clearly."""
+    far = [kind for kind in ("rounds", "next", "long", "until") if kind in found]
+    if (
+        len(far) != 1
+        or ("round" in found and "flat" in found)
+        or ("ribbed" in found and "fabric" in found and not _BARE_RIB.match(found["fabric"]["fabric"]))
+    ):
+        return None
+    fabric = _fabric(verb, found)
+    if "verb" in found:
+        if not re.match(r"\w+ing\b", verb) or not fabric:
+            return None
+        verb = "work"
+    elif re.match(r"\w+ing\b", verb):
+        return None  # of a sentence that is no order
+    if not verb and not fabric:
+        return None  # "4 rounds", "10 cm": of what?
+    made = list[str | tuple[int, int]]()
+    if "round" in found:
+        made += ["Join in the round. "]
+    if "flat" in found:
+        made += ["Work flat. "]
+    begin = (
+        "Work"
+        if made
+        or not verb
+        or fabric
+        or verb.startswith(("rib", "keep", "go", "carry", "proceed", "begin", "start"))
+        else None
+    )
+    plain = verb.startswith(("knit", "purl")) and not fabric and "even" not in found
+    if verb.startswith("purl") and not (plain and far[0] in ("rounds", "next")):
+        return None
+    made += [verb[:4].capitalize() if plain else begin or verb.split()[0].capitalize()]
+    if far == ["next"]:
+        made += [" 1 ", found["next"].span("row")]
+        return made if plain else [*made, *(fabric or [" even"])]
+    if far == ["rounds"]:
+        rounds = found["rounds"]
+        made += [" ", rounds.span("number"), " "]
+        made += [rounds.span("more")] if rounds["more"] else []
+        made += [rounds.span("row")]
+        return made if plain else [*made, *(fabric or [" even"])]
+    if not plain:
+        made += fabric or ([" even"] if "even" in found or "set" in found or verb != "continue" else [])
+    made += [" for ", found["long"].span("long")] if "long" in found else [" ", found["until"].span("until")]
+    return made
+
+
+def _fabric(verb: str, found: dict[str, re.Match[str]]) -> list[str | tuple[int, int]]:
+    """Return the fabric as the grammar has it, with a space before it; empty if none is named."""
+    if "ribbed" in found:
+        return [" in ", found["ribbed"].span("sts"), " rib"]
+    if "fabric" in found:
+        return [" in ", found["fabric"].span("fabric")]
+    return [" in rib"] if verb.startswith("rib") or verb.endswith("ribbing") else []
