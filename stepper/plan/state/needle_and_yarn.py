@@ -100,7 +100,7 @@ def _called_so(instruction: Needle, needles: Needles) -> float | None:
     name, _ = _ROLES[instruction.printed]
     project = needles.project
     named = {mm for words, mm in project.needle_names if name.search(words)}
-    if not named:
+    if not named and not project.needles_mm:
         fabrics = project.fabrics.values()
         named = {one.needle_mm for one in fabrics if one.needle_mm and name.search(one.name.replace("_", " "))}
     return named.pop() if len(named) == 1 else None

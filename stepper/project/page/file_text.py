@@ -16,6 +16,7 @@ from stepper.project.page.front_values import (
     FoundYarn,
     find_gauges,
     find_needle,
+    find_needle_names,
     find_needles,
     find_yarns,
     in_inches,
@@ -220,12 +221,20 @@ def _gauges(gauges: Sequence[FoundGauge], text: str, *, inches: bool) -> list[st
 
 
 def _needles(pasted: Pasted, gauges: Sequence[FoundGauge]) -> list[str]:
-    """Return the two needles of the page, if its lines speak of the smaller and no gauge tells."""
-    spoken = any(
-        isinstance(record, Needle) and record.printed in ("smaller", "larger")
+    """Return the needles of the page, if its lines call them smaller, or by their use, and no gauge tells."""
+    words = {
+        record.printed
         for line in _lines(pasted)
         for record in records_in(line.sentences)
-    )
+        if isinstance(record, Needle)
+    }
+    called = find_needle_names(pasted.text) if words & {"rib", "main"} else {}
+    if called:
+        sizes = find_needles(pasted.text)
+        names = {mm: name for name, mm in called.items()}
+        listed = ", ".join(f"{format_number(mm)} mm {names.get(mm, '')}".strip() for mm in sizes)
+        return ["", f"needles: {listed}  # each with what the page calls it by"]
+    spoken = bool(words & {"smaller", "larger", "rib", "main"})
     named, sizes = {gauge.needle_mm for gauge in gauges if gauge.needle_mm}, find_needles(pasted.text)
     if not spoken or len(named) == 2 or len(sizes) != 2:
         return []

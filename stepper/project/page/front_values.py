@@ -9,7 +9,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from stepper.craft.needles import MM_SIZE, US_SIZE
+from stepper.craft.needles import MAIN_ROLE, MM_SIZE, RIB_ROLE, US_SIZE
 from stepper.project.lengths import read_needle, read_number
 from stepper.records import dataclass
 from stepper.regex import regex
@@ -252,6 +252,25 @@ def find_needles(text: str) -> tuple[float, ...]:
     spoken = re.sub(r"[^,;.\n]*\bhooks?\b[^,;\n]*", " ", text, flags=re.I)
     found = (read_needle(match.group().replace("#", "")) for match in _NEEDLE.finditer(spoken))
     return tuple(sorted({size for size in found if size is not None}))
+
+
+_ROLE_BEHIND = regex(
+    rf"(?P<size>{MM_SIZE}\b|\b{US_SIZE})(?:\s+(?:circulars?|circ\.?|needles?|dpns?|double[-\s]pointed|straight)\b)*\s*(?:\bfor\s+(?:the\s+)?|\(\s*|[-–—:=]\s*|,?\s+)(?:(?P<rib>{RIB_ROLE})|{MAIN_ROLE})\b", re.I
+)
+_ROLE_BEFORE = regex(
+    rf"\b(?:(?P<rib>{RIB_ROLE})|{MAIN_ROLE})(?:[\s-]size)?\s*(?:(?:circular\s+)?needles?|dpns?)?\s*[-–—:=(]\s*(?P<size>{MM_SIZE}\b|{US_SIZE})", re.I
+)
+
+
+def find_needle_names(text: str) -> dict[str, float]:
+    """Return the needles that running text calls by their use, `ribbing` and `main`, if each is one size. Unit: mm."""
+    found: dict[str, set[float]] = {}
+    for match in (*_ROLE_BEHIND.finditer(text), *_ROLE_BEFORE.finditer(text)):
+        size = read_needle(match["size"])
+        if size is not None:
+            found.setdefault("ribbing" if match["rib"] else "main", set()).add(size)
+    named = {name: sizes.pop() for name, sizes in found.items() if len(sizes) == 1}
+    return named if len(set(named.values())) == len(named) else {}
 
 
 def find_yarns(rows: Sequence[str]) -> tuple[FoundYarn, ...]:

@@ -14,6 +14,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import Final
 
 from stepper.craft.stitch_patterns import KNOWN, RIB
@@ -35,6 +36,7 @@ def put_in_orders(line: Reworded) -> Reworded:
             continue
         behind = len(line.text) - end
         for turned in (
+            _without_after,
             _without_opening,
             _from_passive,
             _from_second_person,
@@ -55,7 +57,7 @@ _CONDITION: Final = regex(
 """What makes a sentence tell of what is not always done, or not now."""
 _VERB: Final = "|".join(sorted(VERBS, key=len, reverse=True))
 _PARTICIPLE: Final = "|".join(sorted(PARTICIPLES, key=len, reverse=True))
-_GERUND: Final = "|".join(sorted(GERUNDS, key=len, reverse=True))
+_GERUND: Final = "|".join(sorted(GERUNDS.keys() - {"ribbing", "ending"}, key=len, reverse=True))
 _SOON: Final = r"(?:now|then|next|first|again|finally|also|just|simply|here|afterwards|once\s+more)"
 _JOINT: Final = r"(?:(?<=[,;:])\s+(?:and\s+)?(?:then\s+)?|\s+and\s+(?:then\s+)?)"
 _STARTS: Final = rf"(?P<joint>\s*(?:(?:and|but|so)\s+)?(?:{_SOON}\s*,?\s+)*|{_JOINT}(?:{_SOON}\s+)*)"
@@ -73,15 +75,23 @@ _OPENING: Final = regex(
 )
 """What a sentence says before its order: that it is time for it, that you are ready for it."""
 _SECOND: Final = regex(
-    rf"{_STARTS}{_WHO}(?:\s+{_SOON})*(?:{_WILL}|\s+(?:should\s+now|must|have\s+to|need\s+to))?(?:\s+{_SOON})*\s+(?P<verb>{_VERB})\b(?!\s+(?:to\s+have|been)\b)",
+    rf"{_STARTS}{_WHO}(?:\s+{_SOON})*(?:{_WILL}|\s+(?:should\s+now|(?:can|may)\s+now|must|have\s+to|need\s+to))?(?:\s+{_SOON})*\s+(?P<verb>{_VERB})\b(?!\s+(?:to\s+have|been)\b)",
     re.IGNORECASE,
 )
+_NOW_MAY: Final = regex(rf"\s*now\s+{_WHO}\s+(?:can|may)\s+(?P<verb>{_VERB})\b", re.IGNORECASE)
 _TELLS_HOW: Final = regex(
     r"\*|\buntil\b|\ball\b|\b(?:knit|purl|work|repeat|rib)\s+(?:the\s+next\s+|another\s+)?\d|:\s*[kp]\d|\b(?:one|two|three|four|five|six|\d+)\s+(?:more\s+)?(?:rows|rounds|rnds)\b|"
     r"\bneedles?\b|\bfor\s+\d|\b(?:cast|bind)\s+o|\bthe\s+next\s+(?:row|round|rnd)\b",
     re.IGNORECASE,
 )
 """What a sentence of what you will do holds if it orders it: without, it announces what the next rows do."""
+_AFTER: Final = regex(
+    r"\s*(?P<said>(?:(?:after|following)\s+(?:the\s+(?:ribbing|rib|cuff|hem|border|edging|band|brim|welt|heel|gusset|toe|thumb|neckband)|that|this)"
+    r"|(?:when|once|as\s+soon\s+as)\s+(?:this|that|the\s+(?:ribbing|rib|cuff|hem|border|edging|band|brim|welt|heel|gusset|toe|thumb|neckband))\s+is\s+(?:done|finished|complete|completed|ready)))\s*,?\s+"
+    rf"(?=(?:{_VERB}|{_WHO}|\d+|with)\b)",
+    re.IGNORECASE,
+)
+"""What only says that it comes next: that a part is done which the lines before work to its end."""
 _SHAPES: Final = regex(r"(?:increase|decrease)\b", re.IGNORECASE)
 
 _NO_SUBJECT: Final = r"(?:is|are|was|were|be|been|being|has|have|had|will|would|can|could|may|might|should|must|which|that|who|what|where|how|when|while|until|till|as|so|than|before|it|they|you|we|i|he|she|there|this|these|not|no|never|only|always|usually|or|but|with|by)"
@@ -89,7 +99,7 @@ _TOKEN: Final = r"(?:[(\[{][\d\s,.:;/¼½¾-]+[)\]}]|,(?=\s*(?:\d|[kp]\s?\d))|[\
 _THE: Final = rf"(?:the|all|both|each|every|an?|another|one|these|this|those|your|half|{N}|next|last|first|rem(?:aining)?)"
 _ROUNDS_LEAD: Final = r"(?:(?:on|in|at|from|over|after|with)\s+(?!(?:both|each)\b)(?:[^\s,.;:]+\s+){0,6}?(?:row|rnd|round|rows|rnds|rounds|ribbing|rib|needles?)\s*,?\s+)"
 _PASSIVE: Final = regex(
-    rf"{_STARTS}(?P<lead>{_ROUNDS_LEAD}?)(?P<subject>(?!(?:{_VERB})\s+(?!is\b|are\b))(?!{_NO_SUBJECT}\b(?!\s+(?:rows?|rounds?|rnds?|two|sts|stitches|{N})))"
+    rf"{_STARTS}(?P<lead>(?:{_ROUNDS_LEAD}|at\s+the\s+same\s+time\s*,?\s+)?)(?P<subject>(?!(?:at|on|in|from|to|for|over|after|with|of|under|along|around)\b)(?!(?:{_VERB})\s+(?!is\b|are\b))(?!{_NO_SUBJECT}\b(?!\s+(?:rows?|rounds?|rnds?|two|sts|stitches|{N})))"
     rf"{_TOKEN}(?:(?:\s*(?=[(\[{{,]))?\s*(?:(?<=\s)|(?=[(,\[]))(?!{_NO_SUBJECT}\b){_TOKEN}){{0,12}}?)\s+(?:is|are)\s+(?:to\s+be\s+)?"
     rf"(?:{_SOON}\s+)*(?P<manner>(?:(?!only|usually|normally|generally|typically)[a-z]+ly\s+)?)(?:{_SOON}\s+)*(?P<done>{_PARTICIPLE})\b"
     r"(?P<particle>(?:(?<=cast)\s+(?:on|off)|(?<=bound)\s+off|(?<=picked)\s+up(?:\s+and\s+(?:knit(?:ted)?|purled))?|(?<=set)\s+aside)?)",
@@ -142,10 +152,13 @@ _NUMBERED: Final = regex(
 )
 """Rows by their numbers or their side, of which the passive says how they are worked each time."""
 _ROUNDS: Final = regex(
-    rf"(?:(?:another|a|one|the\s+next|next|these|the\s+last)\s+)?(?:{N}\s+)?(?:more\s+)?{ROUND}$|(?:the|this)\s+[a-z]+\s+(?:row|rnd|round)$",
+    rf"(?:(?:another|a|one|the\s+next|next|these|the\s+last)\s+)?(?:{N}\s+)?(?:more\s+)?{ROUND}$|{ROUND}\s+\d[\d\s,&-]*(?:(?:and|to)\s+\d+)?$|(?:the|this)\s+[a-z]+\s+(?:row|rnd|round)$",
     re.IGNORECASE,
 )
 _FABRIC: Final = regex(rf"(?:the\s+)?(?:{RIB}|{KNOWN}|rib(?:bing)?)$", re.IGNORECASE)
+_CHART: Final = regex(r"(?:the\s+)?chart(?:\s+[a-z0-9]+)?$", re.IGNORECASE)
+_PATTERN: Final = regex(r"(?:the\s+|this\s+)?pattern$", re.IGNORECASE)
+_FAR: Final = regex(r"\s+(?:until|for)\b", re.IGNORECASE)
 _STITCHES: Final = regex(rf".*\b{STS}(?:\s+(?:of|on|at|from)\b.*)?$", re.IGNORECASE)
 _PIECE: Final = regex(
     r"(?:(?:the|this|your|whole|entire|rest\s+of\s+the|lower|upper)\s+)*(?:body|sleeve|back|front|piece|work|cuff|leg|foot|hand|hem|hat|brim|crown|yoke|collar|neckband|"
@@ -172,11 +185,24 @@ def _without_opening(line: Reworded, start: int, end: int) -> Reworded:
     )
 
 
+def _without_after(line: Reworded, start: int, end: int) -> Reworded:
+    match = _AFTER.match(line.text, start, end)
+    if match is None:
+        return line
+    first = line.text[match.end()]
+    pieces = [_lead_space(line, start), first.upper()]
+    return replace(laid_anew(line, start, match.end() + 1, pieces), kept=(*line.kept, match["said"]))
+
+
 def _lead_space(line: Reworded, start: int) -> str:
     return " " if start < len(line.text) and line.text[start] == " " else ""
 
 
 def _from_second_person(line: Reworded, start: int, end: int) -> Reworded:
+    if (may := _NOW_MAY.match(line.text, start, end)) is not None:
+        verb = _capital(may["verb"].lower(), line, start)
+        line = laid_anew(line, start, may.end(), [_lead_space(line, start), verb])
+        return line
     behind = len(line.text) - end
     for match in reversed(list(_clauses(_SECOND, line, start, end))):
         rest = line.text[match.start() : len(line.text) - behind]
@@ -244,6 +270,8 @@ def _order_of(match: re.Match[str], line: Reworded, end: int) -> list[str | tupl
     lead: list[str | tuple[int, int]] = [match.span("joint")]
     if match["lead"]:
         lead.append((first, match.end("lead")))
+    if verb == "repeat" and _ROUNDS.match(subject):
+        return [*lead, written, " ", *_small(line, *match.span("subject"))]
     if _NUMBERED.match(subject):
         return [*lead, match.span("subject"), ": ", verb] if verb in ("knit", "purl", "work") else None
     said: list[str | tuple[int, int]] = [" ", match.span("manner")] if match["manner"] else []
@@ -280,8 +308,10 @@ def _worked(
     said: Sequence[str | tuple[int, int]],
 ) -> list[str | tuple[int, int]] | None:
     """Return an order to work what a clause says is worked: rows, a fabric, stitches, a piece."""
-    if _FABRIC.match(subject):
+    if _FABRIC.match(subject) or (_PATTERN.match(subject) and _FAR.match(rest)):
         return [*lead, written, " in", *whole]
+    if _CHART.match(subject):
+        return [*lead, written, *whole]
     if _ROUNDS.match(subject) or _STITCHES.match(subject):
         return [*lead, written, *whole]
     if _PIECE.match(subject) and _ON.match(rest):

@@ -27,6 +27,10 @@ _ROUND_AND_ROUND: Final = regex(
     rf"(?P<lead>rep(?:eat)?\s+(?=[*\[(]))?{_STRETCH}\s*(?:[,;:.-]\s*)*(?:{_BETWEEN}\s*[,-]?\s*)?(?<![a-z]){_TO_END}{_END}",
     re.IGNORECASE,
 )
+_AGAIN: Final = regex(
+    rf"{_STRETCH}\s*(?:[,;:.-]\s*)*rep(?:eat)?\s+(?:from\s+(?:star|\*)\s+to\s+(?:star|\*)|(?:from\s+)?\*\s*-\s*\*)(?=\s*[.;]|\s*$)".replace(r"|\[(?P<square>[^\[\]*]{2,120})\]", ""),
+    re.IGNORECASE,
+)
 _TIMES: Final = regex(
     rf"\*\s*(?P<stars>[^*]{{2,160}}?)\s*[,;]?\s*\*\s*[,:-]\s*(?P<times>{N}\s*times|twice)\b", re.IGNORECASE
 )
@@ -38,6 +42,8 @@ def write_repeats(line: Reworded) -> Reworded:
     for match in reversed(list(_ROUND_AND_ROUND.finditer(line.text))):
         kind = next(name for name in ("stars", "square", "round") if match[name])
         line = laid_anew(line, *match.span(), ["*", match.span(kind), "; rep from * to end"])
+    for match in reversed(list(_AGAIN.finditer(line.text))):
+        line = laid_anew(line, *match.span(), ["*", match.span("stars"), "; rep from *"])
     for match in reversed(list(_TIMES.finditer(line.text))):
         if line.text.count("*") == 2:
             line = laid_anew(line, *match.span(), ["(", match.span("stars"), ") ", match.span("times")])

@@ -33,25 +33,32 @@ _NAMED: Final = rf"(?:{RIB}|{KNOWN}|rib(?:bing)?|(?:(?:the\s+)?(?:established\s+
 _KINDS: Final = tuple(
     (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
+        ("needle", rf"(?:the\s+)?(?P<needle>(?:{SIZE}|{UK_SIZE}|smaller|larger|(?:rib|main)-size)\s+needles?)\b"),
         ("ribbed", rf"(?:in\s+|as\s+)?(?:the\s+)?(?P<rib>rib(?:bing)?|\d\s?[x/]\s?\d\s+rib(?:bing)?)\s*(?:\(|as\s+|of\s+|in\s+|[,:-]\s*)?\s*(?P<sts>{_STS})\s*\)?(?:\s+(?:all\s+)?around)?(?![\w-])"),
         ("ribbed", rf"(?:in\s+|as\s+)(?P<sts>{_STS})(?:\s+rib(?:bing)?)?(?![\w-])"),
-        ("fabric", rf"(?:in\s+|of\s+)?(?:the\s+)?(?P<fabric>{_NAMED})"),
+        ("fabric", rf"(?:in\s+|of\s+)?(?:(?:rounds|rows)\s+of\s+)?(?:the\s+)?(?:established\s+)?(?P<fabric>{_NAMED})"),
+        ("ribbed", rf"(?P<sts>{_STS})(?:\s+rib(?:bing)?)?(?![\w-])"),
         ("round", r"(?:in\s+(?:the\s+round|rounds|rnds)|round\s+and\s+round|around\s+and\s+around|circularly)\b"),
         ("flat", r"(?:back\s+and\s+forth(?:\s+in\s+rows)?|to\s+and\s+fro|flat|in\s+rows)\b"),
         ("even", r"(?:straight|even(?:ly)?|without\s+(?:any\s+|further\s+|more\s+)*(?:shaping|increas(?:es|ing|e)|decreas(?:es|ing|e)))\b(?!\s+(?:up|down)\b)"),
         ("set", r"as\s+(?:set|established|before)\b"),
         ("rounds", rf"(?:for\s+)?(?:the\s+)?(?:next\s+|first\s+|a\s+further\s+|another\s+)?(?P<number>{N})\s+(?P<more>more\s+)?(?P<row>{ROUND})"),
         ("next", rf"(?:the\s+)next\s+(?P<row>{ROUND})"),
-        ("long", rf"(?:for\s+)?(?:another\s+|about\s+|approx(?:imately|\.)?\s+)*(?P<long>{LONG})"),
+        ("long", rf"(?:for\s+)?(?:the\s+(?:first|last|next)\s+)?(?:another\s+|about\s+|approx(?:imately|\.)?\s+)*(?P<long>{LONG})"),
+        ("length", rf"until\s+(?:about\s+)?(?P<long>{LONG})"),
+        ("every", rf"(?:knit\s+)?every\s+(?:single\s+)?(?:round|rnd)\b"),
+        ("plain", r"plain\b"),
         ("until", r"(?P<until>(?:until|till)\s+[^*:]+?(?:(?:measures?|is|reach(?:es)?)\b[^*:]+))(?=\s*$)"),
         ("part", rf"(?:on\s+)?(?:the\s+|this\s+|your\s+)(?:rest\s+of\s+the\s+|whole\s+|entire\s+)?{_PART}\b(?!\s+sts)"),
-        ("verb", r"(?<=,\s)(?:work|continue|cont|knit|proceed)\b"),
+        ("verb", r"(?:work|continue|cont|knit|proceed)\b"),
         ("now", r"(?:now|again|from\s+here(?:\s+on)?|from\s+now\s+on)\b"),
     )
 )  # fmt: skip
-_BY: Final = regex(r"\s*,\s*(?:and\s+)?|\s+", re.IGNORECASE)
-_DO: Final = r"(?P<verb>(?:work(?:ing)?|knit(?:ting)?|purl|continu(?:e|ing)|cont\.?|rib|proceed|go\s+on|carry\s+on|keep(?:ing)?|(?:begin|start)\s+with)(?:\s+(?:working|knitting|ribbing|going))?)(?:\s+(?=\S))"
-_WORKS: Final = regex(rf"(?P<lead>\s*(?:(?:now|then|next|and)\s*,?\s+)*)(?:{_DO})?", re.IGNORECASE)
+_BY: Final = regex(r"\s*,\s*(?:and\s+)?|\s+and\s+|\s+", re.IGNORECASE)
+_COLON: Final = regex(r"\s*:\s*")
+"""What may stand behind a rib that is named first: "Ribbing: 5 cm k2, p2"."""
+_DO: Final = r"(?P<verb>(?:work(?:ing)?|knit(?:ting)?|purl|continue\s+to\s+(?:knit|work)|continu(?:e|ing)|cont\.?|rib|proceed|go\s+on|carry\s+on|keep(?:ing)?|(?:begin|start|end|finish(?:\s+(?:off|up))?)\s+with|(?:change|switch|go\s+over)\s+to)(?:\s+(?:working|knitting|ribbing|going))?)(?:\s+(?=\S))"
+_WORKS: Final = regex(rf"(?P<lead>\s*(?:(?:now|then|next|and|just|simply|first)\s*,?\s+)*)(?:{_DO})?", re.IGNORECASE)
 _NEEDLE: Final = regex(
     rf"(?P<lead>\s*(?:then\s+|now\s+)?)(?P<with>(?:with|on|using)\s+)?(?:the\s+)?(?P<needle>(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|(?:rib|main)-size)\s+needles?|"
     rf"needles?\s+(?:size\s+|no\.?\s*)?(?P<mm>\d+(?:\.\d+)?)\s?mm)\s*(?P<sign>[,:])?\s+",
@@ -84,7 +91,7 @@ def put_works_in_order(line: Reworded) -> Reworded:
 
 _BARE_RIB: Final = regex(r"rib(?:bing)?$", re.IGNORECASE)
 _THEN: Final = regex(
-    r"\s*,\s+(?:and\s+)?(?:then\s+)?(?P<order>bo|bind|cast|change|switch|place|break|cut|join|rejoin|divide)\b",
+    r"(?:\s*,\s+(?:and\s+)?|\s+and\s+)(?:then\s+)?(?P<order>bo|bind|cast|change|switch|place|break|cut|join|rejoin|divide)\b",
     re.IGNORECASE,
 )
 """An order behind a work that is done."""
@@ -110,7 +117,7 @@ def _in_order(line: Reworded, start: int, end: int) -> Reworded:
     body = _written(verb, found)
     if body is None:
         return line
-    lead = [] if needle is not None else [works.span("lead")]
+    lead = [" "] if needle is None and works["lead"][:1] == " " else []
     if defined is None:
         return laid_anew(line, start, end, [*made, *lead, *body])
     named = found.get("fabric")
@@ -135,7 +142,8 @@ def _phrases(text: str, start: int, end: int) -> dict[str, re.Match[str]] | None
             return None
         at = match.end()
         if at < end:
-            joint = _BY.match(text, at, end)
+            colon = _COLON if found.keys() == {"fabric"} and _BARE_RIB.match(found["fabric"]["fabric"]) else None
+            joint = (colon.match(text, at, end) if colon else None) or _BY.match(text, at, end)
             if joint is None:
                 return None
             at = joint.end()
@@ -144,52 +152,55 @@ def _phrases(text: str, start: int, end: int) -> dict[str, re.Match[str]] | None
 
 def _written(verb: str, found: dict[str, re.Match[str]]) -> list[str | tuple[int, int]] | None:
     """Return a sentence of work in the grammar's order; None if it does not say one thing clearly."""
-    far = [kind for kind in ("rounds", "next", "long", "until") if kind in found]
-    if (
-        len(far) != 1
-        or ("round" in found and "flat" in found)
-        or ("ribbed" in found and "fabric" in found and not _BARE_RIB.match(found["fabric"]["fabric"]))
-    ):
-        return None
+    far = [kind for kind in ("rounds", "next", "long", "length", "until") if kind in found]
     fabric = _fabric(verb, found)
-    if "verb" in found:
-        if not re.match(r"\w+ing\b", verb) or not fabric:
-            return None
-        verb = "work"
-    elif re.match(r"\w+ing\b", verb):
-        return None  # of a sentence that is no order
-    if not verb and not fabric:
-        return None  # "4 rounds", "10 cm": of what?
-    made = list[str | tuple[int, int]]()
-    if "round" in found:
-        made += ["Join in the round. "]
-    if "flat" in found:
-        made += ["Work flat. "]
-    begin = (
-        "Work"
-        if made
-        or not verb
-        or fabric
-        or verb.startswith(("rib", "keep", "go", "carry", "proceed", "begin", "start"))
-        else None
-    )
-    plain = verb.startswith(("knit", "purl")) and not fabric and "even" not in found
-    if verb.startswith("purl") and not (plain and far[0] in ("rounds", "next")):
+    if len(far) != 1 or not _agrees(verb, found, fabric):
         return None
-    made += [verb[:4].capitalize() if plain else begin or verb.split()[0].capitalize()]
-    if far == ["next"]:
-        made += [" 1 ", found["next"].span("row")]
-        return made if plain else [*made, *(fabric or [" even"])]
-    if far == ["rounds"]:
-        rounds = found["rounds"]
-        made += [" ", rounds.span("number"), " "]
-        made += [rounds.span("more")] if rounds["more"] else []
+    knits = not fabric and verb.startswith(("knit", "purl", "continue to knit")) or "every" in found
+    made = list[str | tuple[int, int]]()
+    if "needle" in found:
+        made += ["Change to ", found["needle"].span("needle"), ". "]
+    made += ["Join in the round. "] if "round" in found else []
+    made += ["Work flat. "] if "flat" in found else []
+    if knits and "even" not in found:
+        made += ["Purl" if verb.startswith("purl") else "Knit"]
+    else:
+        made += ["Continue" if verb in ("continue", "cont", "cont.") and not fabric and not made else "Work"]
+    if far[0] in ("rounds", "next"):
+        rounds = found[far[0]]
+        made += [" ", rounds.span("number") if far == ["rounds"] else "1", " "]
+        made += [rounds.span("more")] if far == ["rounds"] and rounds["more"] else []
         made += [rounds.span("row")]
-        return made if plain else [*made, *(fabric or [" even"])]
-    if not plain:
-        made += fabric or ([" even"] if "even" in found or "set" in found or verb != "continue" else [])
-    made += [" for ", found["long"].span("long")] if "long" in found else [" ", found["until"].span("until")]
-    return made
+        return made if made[0] in ("Knit", "Purl") or _in_hand(made) in ("Knit", "Purl") else [*made, *(fabric or [" even"])]
+    if _in_hand(made) not in ("Knit", "Purl"):
+        made += fabric or ([] if _in_hand(made) == "Continue" and not {"even", "set"} & set(found) else [" even"])
+    if "until" in found:
+        return [*made, " ", found["until"].span("until")]
+    return [*made, " for " if "long" in found else " until piece measures ", found[far[0]].span("long")]
+
+
+def _in_hand(made: list[str | tuple[int, int]]) -> str | tuple[int, int]:
+    """Return the verb of a sentence that has been begun."""
+    return next(piece for piece in reversed(made) if piece in ("Knit", "Purl", "Work", "Continue"))
+
+
+def _agrees(verb: str, found: dict[str, re.Match[str]], fabric: list[str | tuple[int, int]]) -> bool:
+    """Return whether the verb and the phrases of a sentence order one work together."""
+    if "round" in found and "flat" in found:
+        return False
+    if "ribbed" in found and "fabric" in found and not _BARE_RIB.match(found["fabric"]["fabric"]):
+        return False
+    if verb.startswith("purl") and (fabric or not {"rounds", "next"} & set(found) or "even" in found):
+        return False
+    if ("plain" in found or "every" in found) and (fabric or not ("every" in found or verb.startswith("knit"))):
+        return False
+    goes_on = re.match(r"(?:change|switch|go\s+over)\s+to\b", verb) is not None
+    if goes_on or "needle" in found:
+        return goes_on and bool(fabric)
+    in_hand = re.match(r"\w+ing\b", verb) is not None
+    if "verb" in found or in_hand:
+        return "verb" in found and in_hand and bool(fabric)
+    return bool(verb or fabric)  # "4 rounds", "10 cm": of what?
 
 
 def _fabric(verb: str, found: dict[str, re.Match[str]]) -> list[str | tuple[int, int]]:
