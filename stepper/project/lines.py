@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
@@ -30,6 +30,7 @@ from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.respelt import Respelt
 from stepper.project.rewording.remarks.edge_rules import insets_in
 from stepper.project.size_blocks import SizeBlocks
+from stepper.project.size_heads import cut_at_sizes
 from stepper.project.sizes import is_for_some
 from stepper.project.stripes.stripe_rows import take_stripes
 from stepper.project.stripes.stripe_sequences import StripeSequences
@@ -81,6 +82,7 @@ def read_work(
             index += 1
             continue
         only = blocks.sizes()
+        words.sizes_above = _sizes_above(lines, len(words.size_names))
         found = read_rows(rows[index:], words, draft, respelt)
         index += found.taken
         line = found.line or found.meant or _unread(rows[index - 1])
@@ -108,6 +110,26 @@ def _under_heads(rows: list[tuple[str, Span]]) -> list[tuple[str, Span]]:
 def _remarks_of(line: Line) -> Iterator[str]:
     """Yield what a line only says."""
     yield from (one.text for one in line.sentences if isinstance(one, Remark))
+
+
+def _sizes_above(lines: list[Line], sizes: int) -> tuple[int, ...]:
+    """Return the sizes that the last lines are for, as far up as each is for some: those that "all other sizes"
+    leave out. Empty if it is not clear.
+
+    Args:
+        lines: The lines above.
+        sizes: How many sizes the pattern has.
+    """
+    named: set[int] = set()
+    doubtful = False
+    last: tuple[int, ...] = ()
+    for only in (line.only for line in lines):
+        if not only or len(named) == sizes:
+            named, doubtful = set(), False
+        doubtful = doubtful or bool(named & set(only)) and only != last
+        named |= set(only)
+        last = only
+    return () if doubtful else tuple(sorted(named))
 
 
 def _for_sizes(line: Line, only: tuple[int, ...]) -> Line:
@@ -194,13 +216,25 @@ def _as_heading(text: str, below: str) -> str:
 
 
 def _cut_at_head(row: tuple[str, Span]) -> list[tuple[str, Span]]:
-    """Cut a row behind the name of the pattern that it tells: "Moss stitch: Row 1: *K1, p1; rep from *."."""
+    """Cut a row behind the name of the pattern that it tells: "Moss stitch: Row 1: *K1, p1; rep from *.", and
+    before each further head of sizes."""
     text, place = row
     at = run_in_head(text)
     if not at:
-        return [row]
+        return _stretches(row, cut_at_sizes(text))
     rest = Span(line=place.line, column=place.column + at, length=len(text) - at)
     return [(text[:at].rstrip(), replace(place, length=at)), (text[at:], rest)]
+
+
+def _stretches(row: tuple[str, Span], cut: Sequence[tuple[int, int]]) -> list[tuple[str, Span]]:
+    """Return the stretches of a row as rows of their own."""
+    text, place = row
+    if len(cut) < 2:
+        return [row]
+    return [
+        (text[start:end].rstrip(), Span(line=place.line, column=place.column + start, length=end - start))
+        for start, end in cut
+    ]
 
 
 def _headed(row: tuple[str, Span]) -> list[tuple[str, Span]]:
@@ -241,11 +275,7 @@ def _parted(row: tuple[str, Span], before: re.Pattern[str]) -> list[tuple[str, S
     starts = [0, *(match.end() for match in before.finditer(text))]
     if len(starts) < 2 or is_for_some(text) or _SAME_TIME.search(text) or reads(text):
         return [row]
-    ends = [*starts[1:], len(text)]
-    parts = [
-        (text[start:end].rstrip(), Span(line=place.line, column=place.column + start, length=end - start))
-        for start, end in zip(starts, ends, strict=True)
-    ]
+    parts = _stretches(row, list(zip(starts, [*starts[1:], len(text)], strict=True)))
     return parts if all(reads(part) for part, _ in parts) else [row]
 
 

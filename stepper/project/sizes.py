@@ -40,12 +40,20 @@ _WORDS = {
 _RANGE = regex(r"\s*(?:[-\u2013]|\bto\b|\bthrough\b)\s*", re.I)
 _NTHS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth")
 
-_MANY = {"two": 2, "three": 3, "four": 4, "2": 2, "3": 3, "4": 4}
+_MANY = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "2": 2, "3": 3, "4": 4, "5": 5, "6": 6}
+_HOW_MANY = r"two|three|four|five|six|[2-6]"
+_LOW = r"small(?:er|est)|first"
+_HIGH = r"(?:larg|bigg)(?:er|est)|last"
 _SOME = regex(
-    r"(?:the\s+)?(?:(two|three|four|[2-4])\s+(smallest|largest)|(smallest|largest)\s+(two|three|four|[2-4]))",
+    rf"(?:the\s+)?(?:({_HOW_MANY})\s+(?:({_LOW})|{_HIGH})|(?:({_LOW})|{_HIGH})\s+({_HOW_MANY}))",
     re.I,
 )
 """Several sizes at one end of the list."""
+_FROM_ONE_ON = regex(
+    r"(?P<one>\S+(?:\s+small|\s+large)?)\s+(?:and|&)\s+(?:(?P<up>up(?:wards?)?|above|over|all\s+larger|larger|bigger)|below|down|under|all\s+smaller|smaller)",
+    re.I,
+)
+"""All sizes from one of them on: "L and up"."""
 _RELATIVE = regex(r"(?:the\s+)?(?:small|larg|bigg)(?:er|est)\s+sizes?\s*\(([^()]+)\)", re.I)
 """Sizes that are named in brackets behind what they are: "smaller sizes (S and M)"."""
 _THE = regex(r"^\s*the\s+", re.I)
@@ -96,8 +104,9 @@ def size_called(name: str, sizes: tuple[str, ...]) -> int | None:
         found = int(nth.group(1)) - 1
     if found is None and wanted in _NTHS:
         found = _NTHS.index(wanted)
-    if found is None and wanted in ("smallest", "largest"):
-        found = 0 if wanted == "smallest" else len(sizes) - 1
+    ends = {"smallest": 0, "largest": -1} | ({"smaller": 0, "larger": -1} if len(sizes) == 2 else {})
+    if found is None and wanted in ends:
+        found = ends[wanted] % len(sizes)
     return found if found is not None and 0 <= found < len(sizes) else None
 
 
@@ -113,10 +122,15 @@ def sizes_called(words: str, sizes: tuple[str, ...]) -> tuple[tuple[int, ...], s
     some = _SOME.fullmatch(words.strip())
     if some is not None:
         many = _MANY.get((some.group(1) or some.group(4)).lower(), 0)
-        first = (some.group(2) or some.group(3)).lower() == "smallest"
+        first = bool(some.group(2) or some.group(3))
         if not 0 < many <= len(sizes):
             return (), words.strip()
         return tuple(range(many)) if first else tuple(range(len(sizes) - many, len(sizes))), ""
+    from_one = _FROM_ONE_ON.fullmatch(words.strip())
+    end = size_called(from_one["one"], sizes) if from_one is not None else None
+    if from_one is not None and end is not None:
+        return tuple(range(end, len(sizes)) if from_one["up"] else range(end + 1)), ""
+    words = words if any("/" in size for size in sizes) else words.replace("/", ",")
     for name in re.split(r"\s*(?:[,&()\[\]{}]|\band\b|\bor\b)\s*", _THE.sub("", words)):
         if not name.strip(" -\u2013"):
             continue  # a dash in a list of sizes: not worked in that size
@@ -148,7 +162,8 @@ _IN_PROSE = regex(
     rf"|^\s*(?:for|in)\s+(?:the\s+)?sizes?\s+({_SOME_CALLED})(?:\s+only)?\s*,?\s+{_VERB}",
     re.I,
 )
-_MORE = regex(r"[.!]\s+\S")
+_MORE = regex(r"[.!]\s+(?![(=]?\s*\d+\s+(?:sts|stitches)\b[^.]*\W*$)\S")
+"""A further sentence, if it does not only count what the one before it leaves."""
 HEAD_OF_SIZES = regex(
     r"^\s*(?:for\s+)?(?:the\s+)?"
     r"(?!(?:all|every|each|both|any|[a-z\s]*\bneedles?|shoe|foot|head|hook|finished)\b)"
@@ -180,7 +195,12 @@ def sizes_in_prose(plain: str) -> re.Match[str] | None:
         which may be for all sizes.
     """
     match = _IN_PROSE.match(plain)
-    return match if match is not None and not _MORE.search(plain, match.end()) else None
+    return match if match is not None and not more_behind(plain, match.end()) else None
+
+
+def more_behind(plain: str, at: int) -> bool:
+    """Return whether another sentence follows behind an offset, which may be for all sizes."""
+    return _MORE.search(plain, at) is not None
 
 
 def nearest_size(name: str, sizes: tuple[str, ...]) -> str:

@@ -21,6 +21,7 @@ from stepper.project.problems import Span
 from stepper.project.reading.clauses import clauses_of
 from stepper.project.reading.parsing import made_plain
 from stepper.project.reading.wording import Words, reads
+from stepper.project.size_heads import cut_at_sizes
 from stepper.project.sizes import is_for_some
 from stepper.project.stripes.stripe_sequences import StripeSequences
 from stepper.records import dataclass
@@ -58,6 +59,8 @@ class PageLines:
         if again is not None:
             line = read_rows([(again.text, _PLACE)], self.words, FileDraft(text_lines=[])).line
             return replace(line, text=text) if line is not None else None
+        if len(cut_at_sizes(text)) > 1:
+            return None  # in the file each would be a row
         pieces, _ = without_marks((text, _PLACE), stars=self.stars)
         if len(pieces) != 1:
             return None  # in the file each piece would be a row
@@ -68,7 +71,7 @@ class PageLines:
         called = self.stripes.call(made_plain(printed), _PLACE)
         plain = (called.reworded.text or f"Note: {printed}") if called is not None else printed
         text = self.abbreviations.put(plain).text
-        if not reads(text):
+        if not reads(text, self.words.size_names):
             return None
         line = read_rows([(text, _PLACE)], self.words, FileDraft(text_lines=[])).line
         if line is not None and stands_in_stops(text) and _phrases(line) > 1:
@@ -137,6 +140,9 @@ class PageLines:
             text: The text.
             row: Row of the page where it begins, from 1.
         """
+        cut = cut_at_sizes(text)
+        if len(cut) > 1:
+            return [piece for start, end in cut for piece in self._whole_or_by_sentence(text[start:end], row)]
         if is_for_some(text):
             return [Piece(kind="note", text=text, row=row, why=self.why(text))]
         pieces: list[Piece] = []
@@ -158,6 +164,10 @@ class PageLines:
             else:
                 pieces.append(Piece(kind="note", text=sentence, row=row, why=self.why(sentence)))
         return pieces
+
+    def _whole_or_by_sentence(self, text: str, row: int) -> list[Piece]:
+        line = self.read(text)
+        return [Piece(kind="line", text=text, row=row, line=line)] if line else self.by_sentence(text, row)
 
     def _starred_joined(self, sentences: list[str]) -> list[str]:
         """Join what stands between a star and "Rep from * once more.", if it reads as rounds worked again."""

@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from stepper.project.page.headings import heading_of, is_clutter
 from stepper.project.page.orders import has_row_head, is_fragment
+from stepper.project.sizes import is_for_some
 from stepper.regex import regex
 
 ENDS = (".", ":", "!", "?")
@@ -124,6 +125,8 @@ def goes_on(row: str, following: str) -> bool:
         return False
     if _SHORTENED.search(row) and _GOES_ON_SMALL.match(following):
         return True
+    if row.endswith(ENDS) and is_for_some(following):
+        return False
     if row.endswith(ENDS):
         return _stops_go_on(row, following)
     return not _BEGINS_ANEW.match(following)

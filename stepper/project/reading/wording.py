@@ -54,13 +54,12 @@ from stepper.project.reading.sentences import Builder, Head
 from stepper.project.rewording.asides import label_times
 from stepper.project.rewording.remarks.edge_rules import insets_in
 from stepper.project.rewording.yarn_names import find_called, with_names
+from stepper.project.size_heads import SizeHead, size_head
 from stepper.project.sizes import (
     HEAD_OF_SIZES,
-    PEOPLE_HEAD,
     find_size,
     names_people,
     nearest_size,
-    sizes_called,
     sizes_in_prose,
 )
 from stepper.project.stitchwork import Numbers
@@ -122,19 +121,28 @@ class Words:
     """The names of the sizes, for lines that are for some of them."""
     insets: dict[str, int] = field(default_factory=dict)
     """How many stitches stand outside all increases and decreases of the section, as its lines say so far."""
+    sizes_above: tuple[int, ...] | None = None
+    """The sizes that the lines right above are for, as indices, where those are for some; None if not known."""
     yarns: dict[str, str] = field(default_factory=dict)
     """The names of the yarns, by their keys."""
     trials: Trials = field(default_factory=Trials)
     """How much of the search for words that were meant is left in this file."""
 
 
-def reads(text: str) -> bool:
-    """Return whether a line is in own words or the grammar reads it, without finding out why not."""
+def reads(text: str, size_names: tuple[str, ...] = ()) -> bool:
+    """Return whether a line is in own words or the grammar reads it, without finding out why not.
+
+    Args:
+        text: The line.
+        size_names: The sizes of the pattern, whose names may stand in front of it; empty if not known.
+    """
     if is_own_row(made_plain(text)):
         return True
     plain = made_plain(" ".join(text.split()))
-    some = sizes_in_prose(plain)
-    return stop_of(plain[some.end() :] if some else plain) is None
+    head = size_head(plain, size_names)
+    some = None if head else sizes_in_prose(plain)
+    start = head.end if head else some.end() if some else 0
+    return stop_of(plain[start:]) is None
 
 
 _SPACES = regex(r"(?<=\S)[^\S\n]{2,}(?=\S)")
@@ -159,7 +167,7 @@ def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> 
     if note:
         remark = Remark(text[note.end() :].strip().rstrip("."), place_of(note.end(), len(plain) - note.end()))
         return LineReading(line=_line(None, Head(), (remark,), text, whole))
-    only = _find_sizes(plain, words)
+    only = size_head(plain, words.size_names)
     if only is not None:
         return _for_sizes(text, only, place_of, words)
     own = _read_own_words(text, plain, place_of, words)
@@ -367,37 +375,20 @@ def _read_spread(text: str, place_of: Callable[[int, int], Span], words: Words) 
     return read_line(_SPACES.sub(" ", text), place, words)
 
 
-_SIZES_ONLY = regex(
-    r"^\s*(?:for\s+)?sizes?\s+(?!\d+\s+needles?\b)([^:]{1,60}?)(?:\s+only\s*[:-]|\s*:)\s*(?=\S)|^\s*(?:for\s+)?([^:.,]{1,30}?)(?:\s+sizes?)?\s+only\s*:"
-    r"\s*(?=\S)"
-    r"|^\s*only\s+(?:for\s+)?(?:the\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*(?=\S)",
-    re.I,
-)
-
-
-def _find_sizes(plain: str, words: Words) -> re.Match[str] | None:
-    """Find the sizes that a line is for at its front; None if it is for all of them."""
-    if not words.size_names:
-        return None
-    found = sizes_in_prose(plain) or _SIZES_ONLY.match(plain) or HEAD_OF_SIZES.match(plain)
-    people = PEOPLE_HEAD.match(plain) if found is None else None
-    if people is None or not names_people(people.group(1)):
-        return found
-    places, missing = sizes_called(people.group(1), words.size_names)
-    return people if places and not missing else None
-
-
 def _for_sizes(
-    text: str, only: re.Match[str], place_of: Callable[[int, int], Span], words: Words
+    text: str, only: SizeHead, place_of: Callable[[int, int], Span], words: Words
 ) -> LineReading:
     """Read a line that is for some sizes: `Sizes M and L only: knit 2 rounds.`"""
-    group = only.lastindex or 1
-    places, missing = sizes_called(only.group(group), words.size_names)
-    if missing or not places:
-        place = place_of(only.start(group), len(only.group(group)))
-        hint = nearest_size(missing, words.size_names)
-        return LineReading(line=None, problems=(place.problem(f'there is no size "{missing}".', hint),))
-    start = only.end()
+    places, start = only.places, only.end
+    if only.others:
+        named = words.sizes_above
+        places = tuple(size for size in range(len(words.size_names)) if named and size not in named)
+        if named is not None and len(places) in (0, len(words.size_names)):
+            return LineReading(line=None, problems=(place_of(0, start).problem(*_NO_OTHERS),))
+    elif only.missing:
+        hint = nearest_size(only.missing, words.size_names)
+        told = f'there is no size "{only.missing}".'
+        return LineReading(line=None, problems=(place_of(*only.named_at).problem(told, hint),))
 
     def place_behind(at: int, length: int) -> Span:
         return place_of(start + at, length)
@@ -410,6 +401,10 @@ def _for_sizes(
     return LineReading(line=replace(reading.line, only=places))
 
 
+_NO_OTHERS = (
+    "which sizes the others are is not clear: no line right above is for some of them.",
+    'Write their names: "Sizes M and L only: ...".',
+)
 _LISTED = regex(r"(\d+)\s*[(\[]\s*(\d+(?:\s*[,;:]\s*\d+)*)\s*[)\]]")
 
 

@@ -300,7 +300,7 @@ def test_a_size_that_the_file_does_not_have_is_refused(line: str, sizes: tuple[s
     assert read_line(line, place_of, Words(sizes=len(sizes), size_names=sizes)).line is None
 
 
-@pytest.mark.parametrize(("line", "told"), [("MC: Knit 2 rounds.", "With MC"), ("S and L: Knit 2 rounds.", "Size S and L only")])
+@pytest.mark.parametrize(("line", "told"), [("MC: Knit 2 rounds.", "With MC"), ("S: Knit 2 rounds.", "Size S only")])
 def test_a_label_that_is_a_yarn_or_sizes_is_refused(line: str, told: str) -> None:
     """Taken for a name, the yarn would not be taken up and the line would be worked in every size."""
     problem = read_line(line, place_of, Words(sizes=3, names={"MC"}, size_names=("S", "M", "L"))).problems[0]

@@ -1,0 +1,141 @@
+"""Read the head of a line that is for some sizes: "XS and S only:", "For the two larger sizes, ". No I/O.
+
+Theory of operation. Every page says it its own way, but the parts are the same: words that lead in, the names
+of sizes, "size" or "only" on either side of them, a sign behind. So the words in front of each sign are tried:
+without those that lead in and mark, they must be the names of sizes and nothing else. A head that is marked
+by none of the words is one only before a colon, and only where its names cannot be something else: a number,
+or one letter, is as soon a row or a yarn.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from stepper.project.sizes import (
+    HEAD_OF_SIZES,
+    PEOPLE_HEAD,
+    find_size,
+    more_behind,
+    names_people,
+    sizes_called,
+    sizes_in_prose,
+)
+from stepper.records import dataclass
+from stepper.regex import regex
+
+_SIZES_ONLY: Final = regex(
+    r"^\s*(?:for\s+)?sizes?\s+(?!\d+\s+needles?\b)([^:]{1,60}?)(?:\s+only\s*[:-]|\s*:)\s*(?=\S)|^\s*(?:for\s+)?([^:.,]{1,30}?)(?:\s+sizes?)?\s+only\s*:"
+    r"\s*(?=\S)"
+    r"|^\s*only\s+(?:for\s+)?(?:the\s+)?sizes?\s+([^:.]{1,60}?)\s*:\s*(?=\S)",
+    re.I,
+)
+_SIGN: Final = regex(r"\s*(?P<sign>:|,|\s[\u2013\u2014-])\s*(?=\S)")
+_LEAD: Final = regex(
+    r"\s*(?:(?:(?P<marked>for|in|only)|if\s+(?:you(?:\s+are|['\u2019]re)\s+)?(?:mak|knitt|work)ing|when\s+(?:mak|knitt|work)ing)\s+)*"
+    r"(?P<not>not\s+(?:for|in)\s+)?(?P<names>.+?)\s*$",
+    re.I,
+)
+_MARKS: Final = regex(r"\b(?:sizes?|only)\b", re.I)
+_OTHERS: Final = regex(r"(?:all\s+|the\s+)*(?:other|remaining|rest\s+of\s+the)s?", re.I)
+_ALL_BUT: Final = regex(r"all(?:\s+the)?\s+(?:but|except(?:\s+for)?|other\s+than)\s+(?:the\s+)?(?P<but>.+)", re.I)
+_TO_BE_WORKED: Final = regex(r"(?-i:(?=[a-z(*]))")
+_FARTHEST: Final = 90
+"""Letters in front of the sign, at most."""
+_CUT: Final = regex(
+    r"(?<=[.!)])\s+(?=(?:(?:for|in)\s+)?(?:the\s+)?(?:all\s+other\s+)?(?:sizes?\s+(?!\d+\s+needles?\b)[\dA-Z][^:.;*]{0,40}|[^:.;*]{1,30}\s+sizes?|[^:.;*]{1,30}\s+only)\s*:\s*\S)",
+    re.I,
+)
+"""Before a further head of sizes in the same row."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SizeHead:
+    """The head of a line that is for some sizes."""
+
+    places: tuple[int, ...] = ()
+    """Their indices, from 0; empty if they are not known."""
+    end: int
+    """Offset of the text behind the head, from 0."""
+    missing: str = ""
+    """The first name that no size has; empty if all are found."""
+    named_at: tuple[int, int] = (0, 0)
+    """Offset and length of the names."""
+    others: bool = False
+    """Whether it is for those that the lines right above do not name: "All other sizes:"."""
+
+
+def size_head(plain: str, size_names: tuple[str, ...]) -> SizeHead | None:
+    """Return the head of a line that is for some sizes; None if the line is for all of them.
+
+    Args:
+        plain: The line, made plain.
+        size_names: The sizes of the pattern.
+    """
+    if not size_names:
+        return None
+    for sign in _SIGN.finditer(plain, 0, _FARTHEST):
+        if found := _before(plain[: sign.start()], sign, size_names):
+            return found
+    return _named(plain, size_names)
+
+
+def _before(words: str, sign: re.Match[str], size_names: tuple[str, ...]) -> SizeHead | None:
+    """Return the head that some words are, if they are one as a whole; None if not."""
+    lead = _LEAD.fullmatch(words)
+    if lead is None or re.search(r"[.;*=]", words):
+        return None
+    marked = bool(_MARKS.search(words) or lead["marked"] or lead["not"])
+    names = " ".join(_MARKS.sub(" ", lead["names"]).split())
+    behind = sign.string, sign.end()
+    closed = sign["sign"] == ":" or (
+        marked and _TO_BE_WORKED.match(*behind) and (sign["sign"] != "," or not more_behind(*behind))
+    )
+    if not closed or not names or (len(names) == 1 and lead["marked"] and not _MARKS.search(words)):
+        return None  # "In M, knit 2 rounds": M may be a yarn
+    if marked and _OTHERS.fullmatch(names):
+        return SizeHead(end=sign.end(), others=True)
+    but = _ALL_BUT.fullmatch(names)
+    found, missing = sizes_called(but["but"] if but else names, size_names)
+    if missing or not found or not (marked or but or _is_plain(names, size_names)):
+        return None
+    if but or lead["not"]:
+        found = tuple(size for size in range(len(size_names)) if size not in found)
+    if len(found) in (0, len(size_names)):
+        return None
+    return SizeHead(places=found, end=sign.end(), named_at=(lead.start("names"), len(lead["names"])))
+
+
+def _is_plain(names: str, size_names: tuple[str, ...]) -> bool:
+    """Return whether names that nothing marks are those of sizes, as no row, step or yarn is called."""
+    parts = re.split(r"\s*(?:[,&/]|\band\b)\s*", names)
+    known = all(find_size(part, size_names) is not None for part in parts)
+    single = len(parts) == 1 and (len(names) < 2 or names.lower() in ("one", "two", "three", "four", "five"))
+    return known and not single and not all(re.fullmatch(r"[\d\W]+", part) for part in parts)
+
+
+def _named(plain: str, size_names: tuple[str, ...]) -> SizeHead | None:
+    """Return the head of a line that is marked as one for sizes, whether those are known or not."""
+    found = sizes_in_prose(plain) or _SIZES_ONLY.match(plain) or HEAD_OF_SIZES.match(plain)
+    people = PEOPLE_HEAD.match(plain) if found is None else None
+    if people is not None and names_people(people.group(1)):
+        places, missing = sizes_called(people.group(1), size_names)
+        found = people if places and not missing else None
+    if found is None:
+        return None
+    group = found.lastindex or 1
+    if len(found.group(group)) == 1 and not _MARKS.search(found.group()):
+        return None  # "In M, knit 2 rounds": M may be a yarn
+    places, missing = sizes_called(found.group(group), size_names)
+    at = found.start(group), len(found.group(group))
+    return SizeHead(places=places, end=found.end(), missing=missing or "" if places else missing or found.group(group), named_at=at)
+
+
+def cut_at_sizes(text: str) -> list[tuple[int, int]]:
+    """Return the stretches of a row that holds several heads of sizes; one stretch if it holds at most one.
+
+    "Size S: Knit 1 rnd. Size M: Knit 2 rnds." is two lines, each for its own size.
+    """
+    ends = [match.start() for match in _CUT.finditer(text)]
+    starts = [0, *(match.end() for match in _CUT.finditer(text))]
+    return list(zip(starts, [*ends, len(text)], strict=True))
