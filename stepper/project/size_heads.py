@@ -136,6 +136,11 @@ def cut_at_sizes(text: str) -> list[tuple[int, int]]:
 
     "Size S: Knit 1 rnd. Size M: Knit 2 rnds." is two lines, each for its own size.
     """
-    ends = [match.start() for match in _CUT.finditer(text)]
-    starts = [0, *(match.end() for match in _CUT.finditer(text))]
-    return list(zip(starts, [*ends, len(text)], strict=True))
+    heads = [match for match in _CUT.finditer(text) if not _is_open(text[: match.start()])]
+    starts = [0, *(match.end() for match in heads)]
+    return list(zip(starts, [*(match.start() for match in heads), len(text)], strict=True))
+
+
+def _is_open(text: str) -> bool:
+    """Return whether a bracket is open at the end of a text."""
+    return text.count("(") > text.count(")") or text.count("[") > text.count("]")

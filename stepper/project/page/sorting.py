@@ -12,6 +12,7 @@ from __future__ import annotations
 import re
 from dataclasses import field
 
+from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under
 from stepper.project.page.front_pieces import front_pieces
 from stepper.project.page.headings import (
@@ -115,6 +116,8 @@ class Sorter:
     """Last row that casts on, from 0; -1 if none does."""
     title: str = ""
     """The row that names the garment; empty if none does."""
+    stopped: bool = False
+    """Whether the sentences of the page end in full stops."""
     mode: str = "front"
     """`front`, `work` or `chart`."""
     context: str = ""
@@ -131,6 +134,7 @@ class Sorter:
         rows = self.lines.rows
         casting = (at for at in range(len(rows) - 1, -1, -1) if any(map(casts_on, sentences_of(rows[at]))))
         self.last_cast_on = next(casting, -1)
+        self.stopped = ends_in_stops(rows)
         at = 0
         while at < len(rows):
             if self.lines.rows[at]:
@@ -185,6 +189,10 @@ class Sorter:
             self._comment(row, at, "heading")
         elif self._is_of_the_page(at):
             self._comment(row, at, kind_of(row) if is_clutter(row) else "page")
+        elif self._is_headed_by_shape(at):
+            if casts_on(self._below(at)):
+                self._open(row.strip(" :").lower(), heading=row)
+            self._comment(row, at, "heading")
         else:
             if self.mode == "chart":
                 self.mode = "work" if self._knits else "front"
@@ -315,6 +323,24 @@ class Sorter:
     def _below(self, at: int) -> str:
         """Return the next row that is not empty; empty if there is none."""
         return next((row for row in self.lines.rows[at + 1 :] if row), "")
+
+    def _is_headed_by_shape(self, at: int) -> bool:
+        """Return whether a row of the pattern is a heading by how it stands on the page."""
+        if self.mode != "work" or self._defines or not self._knits:
+            return False
+        above = self.lines.rows[at - 1] if at else ""
+        last = self.pieces[-1] if self.pieces else None
+        apart = not above or is_clutter(above) or (last is not None and last.front == "heading" and last.text == above)
+        if not heads_by_shape(
+            self.lines.rows[at], above, self._below(at), apart=apart, stopped=self.stopped, yarns=self._yarns()
+        ):
+            return False
+        return self.lines.joined(at)[1] is None
+
+    def _yarns(self) -> frozenset[str]:
+        """Return the words, in small letters, that the front matter has where it is about yarn."""
+        told = " ".join(piece.text for piece in self.front if piece.front in ("yarn", "materials"))
+        return frozenset(re.findall(r"[^\W\d_]{2,}", told.lower()))
 
     def _first_below(self, at: int) -> str:
         """Return the next row that is not empty and not only "In words:"; empty if there is none."""
