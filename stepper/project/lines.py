@@ -29,6 +29,7 @@ from stepper.project.reading.row_ends import fabric_goes_on
 from stepper.project.reading.wording import Words, read_line, reads
 from stepper.project.respelt import Respelt
 from stepper.project.rewording.remarks.edge_rules import insets_in
+from stepper.project.rewording.remarks.finishing import goes_on_finishing
 from stepper.project.size_blocks import SizeBlocks
 from stepper.project.size_heads import cut_at_sizes
 from stepper.project.sizes import is_for_some
@@ -74,7 +75,8 @@ def read_work(
     rows, marks, opening = _marked(rows)
     rows = _under_heads(rows)
     lines: list[Line] = []
-    words.insets = {}
+    words.insets, words.finishing = {}, False
+    heads = [row for row in printed if row[0].lstrip()[:1] == "#"]
     index = 0
     blocks = SizeBlocks(words.size_names, printed, behind, draft)
     while index < len(rows):
@@ -82,6 +84,8 @@ def read_work(
             index += 1
             continue
         only = blocks.sizes()
+        while heads and heads[0][1].line < rows[index][1].line:
+            words.finishing = goes_on_finishing(words.finishing, heads.pop(0)[0])
         words.sizes_above = _sizes_above(lines, len(words.size_names))
         found = read_rows(rows[index:], words, draft, respelt)
         index += found.taken

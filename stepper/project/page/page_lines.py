@@ -71,7 +71,7 @@ class PageLines:
         called = self.stripes.call(made_plain(printed), _PLACE)
         plain = (called.reworded.text or f"Note: {printed}") if called is not None else printed
         text = self.abbreviations.put(plain).text
-        if not reads(text, self.words.size_names):
+        if not reads(text, self.words.size_names, finishing=self.words.finishing):
             return None
         line = read_rows([(text, _PLACE)], self.words, FileDraft(text_lines=[])).line
         if line is not None and stands_in_stops(text) and _phrases(line) > 1:

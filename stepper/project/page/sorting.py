@@ -47,6 +47,7 @@ from stepper.project.pattern_heads import (
 )
 from stepper.project.reading.parsing import made_plain
 from stepper.project.rewording.asides import label_instructs
+from stepper.project.rewording.remarks.finishing import goes_on_finishing
 from stepper.project.rewording.remarks.idle import is_imprint
 from stepper.project.size_blocks import names_sizes
 from stepper.records import dataclass
@@ -376,6 +377,7 @@ class Sorter:
     ) -> None:
         self.parts.append(PagePart(name=name, aside=aside, piece=piece, heading=heading, defines=defines))
         self.mode, self.context = "work", ""
+        self.lines.words.finishing = False
 
     def _work_follows(self, at: int) -> bool:
         """Return whether the rows up to the next heading hold anything to knit."""
@@ -402,6 +404,7 @@ class Sorter:
         return bool(self.title) and _PAGE_NUMBER.sub("", row).lower() == self.title.lower()
 
     def _comment(self, row: str, at: int, kind: str) -> None:
+        self.lines.words.finishing = goes_on_finishing(self.lines.words.finishing, row)
         self.pieces.append(Piece(kind="comment", text=row, row=at + 1, front=kind))
         self.begun = self.begun or (self.mode == "front" and heading_of(row) is None)
 
@@ -423,6 +426,7 @@ class Sorter:
 
     def _front(self, at: int) -> int:
         """Take a paragraph of front matter, up to where knitting begins in it; return the next row."""
+        self.lines.words.finishing = False
         taken = self._paragraph(at)
         text = " ".join(self.lines.rows[at : at + taken])
         part = inline_part(text)

@@ -53,6 +53,7 @@ from stepper.project.reading.row_ends import (
 from stepper.project.reading.sentences import Builder, Head
 from stepper.project.rewording.asides import label_times
 from stepper.project.rewording.remarks.edge_rules import insets_in
+from stepper.project.rewording.remarks.finishing import is_off_the_needles
 from stepper.project.rewording.yarn_names import find_called, with_names
 from stepper.project.size_heads import SizeHead, size_head
 from stepper.project.sizes import (
@@ -123,18 +124,21 @@ class Words:
     """How many stitches stand outside all increases and decreases of the section, as its lines say so far."""
     sizes_above: tuple[int, ...] | None = None
     """The sizes that the lines right above are for, as indices, where those are for some; None if not known."""
+    finishing: bool = False
+    """Whether the lines stand below a heading of finishing."""
     yarns: dict[str, str] = field(default_factory=dict)
     """The names of the yarns, by their keys."""
     trials: Trials = field(default_factory=Trials)
     """How much of the search for words that were meant is left in this file."""
 
 
-def reads(text: str, size_names: tuple[str, ...] = ()) -> bool:
+def reads(text: str, size_names: tuple[str, ...] = (), *, finishing: bool = False) -> bool:
     """Return whether a line is in own words or the grammar reads it, without finding out why not.
 
     Args:
         text: The line.
         size_names: The sizes of the pattern, whose names may stand in front of it; empty if not known.
+        finishing: Whether it stands below a heading of finishing.
     """
     if is_own_row(made_plain(text)):
         return True
@@ -142,14 +146,32 @@ def reads(text: str, size_names: tuple[str, ...] = ()) -> bool:
     head = size_head(plain, size_names)
     some = None if head else sizes_in_prose(plain)
     start = head.end if head else some.end() if some else 0
-    return stop_of(plain[start:]) is None
+    return stop_of(plain[start:]) is None or is_off_the_needles(plain, finishing=finishing)
 
 
 _SPACES = regex(r"(?<=\S)[^\S\n]{2,}(?=\S)")
 
 
 def read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> LineReading:
-    """Read one printed line.
+    """Read one printed line. What is not read otherwise, and is all done off the needles, is a remark.
+
+    Args:
+        text: The line as written, possibly joined from several lines of the file.
+        place_of: Returns the place in the file of a stretch of `text`, from its offset from 0 and length.
+        words: The names this garment adds.
+
+    Returns:
+        The line, or the problems that stopped it; never both.
+    """
+    reading = _read_line(text, place_of, words)
+    if reading.line is not None or not is_off_the_needles(made_plain(text), finishing=words.finishing):
+        return reading
+    whole = place_of(0, len(text))
+    return LineReading(line=_line(None, Head(), (Remark(text.strip().rstrip("."), whole),), text, whole))
+
+
+def _read_line(text: str, place_of: Callable[[int, int], Span], words: Words) -> LineReading:
+    """Read one printed line as what it works.
 
     Args:
         text: The line as written, possibly joined from several lines of the file.
