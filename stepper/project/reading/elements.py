@@ -291,6 +291,9 @@ class ElementBuilder:
     def _el_to_all(self, tree: Any) -> Element:
         return self._el_to(tree)
 
+    def _el_off_to_end(self, tree: Any) -> Element:
+        return Until("bo", "end", None, None, self._tree_place(tree))
+
     def _el_work_to(self, tree: Any) -> Element:
         goal, short = self._goal(tree.children[-1])
         fabric, place = stretch_in(tree), self._tree_place(tree)

@@ -30,7 +30,9 @@ _OFTEN = (
 _TOOLS = r"smaller|larger|(?:with|using|in)\s+(?:(?-i:MC|CC\d?|[A-Z])\b|yarn\s+[a-z]\b)"
 _PLACES = (
     r"(?:at\s+)?(?:the\s+)?(?:end|beg(?:inning|in)?|start)\s+of\s+(?:the\s+|this\s+)?(?:rows?|rnds?|rounds?)\b|"
-    r"(?:cast|bound|bind)[-\s]?(?:on|off)(?:\s+edges?)?\b(?!\s+\d)|row(?:s|-)?\s*(?:ends?|edges?)\b"
+    r"(?:cast|bound|bind)[-\s]?(?:on|off)(?:\s+edges?)?\b(?!\s+(?:the\s+)?\d)"
+    r"(?!\s+(?:the\s+)?(?:next|foll(?:owing)?|first|last|cent(?:er|re)|rem(?:aining)?|all|these|those)\s+(?:\d|sts?\b|stitch))|"
+    r"row(?:s|-)?\s*(?:ends?|edges?)\b"
 )
 """Places named with such words but not instructions: the end of the row, the cast-on edge, row ends."""
 

@@ -17,6 +17,7 @@ from stepper.project.rewording.on_needles.needle_synonyms import NEEDLE_BY_NEEDL
 from stepper.project.rewording.on_needles.parting_synonyms import PARTINGS
 from stepper.project.rewording.on_needles.returning_synonyms import RETURNS
 from stepper.project.rewording.on_needles.uniting_synonyms import UNITED
+from stepper.project.rewording.on_needles.waiting_synonyms import WAITING
 from stepper.project.rewording.style.same_word_synonyms import SAME_WORDS
 from stepper.project.rewording.synonym import Synonym
 from stepper.project.rewording.work.beginning_synonyms import BEGINNINGS
@@ -28,6 +29,7 @@ SECOND_LOOK: tuple[Synonym, ...] = (
     *SAME_WORDS,
     *ABBREVIATED,
     *BEGINNINGS,
+    *WAITING,
     *RETURNS,
     *PARTINGS,
     *DIVISIONS,

@@ -24,7 +24,9 @@ _NEEDLE: Final = rf"(?:(?:(?:the|a|an|your|main|working|left|right|{SIZE}|smalle
 _ONTO: Final = r"(?:(?:back\s+)?(?:on\s+to|onto|on|to))"
 _SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 _FACING: Final = rf"(?:(?:with\s+)?(?:the\s+)?({_SIDE})(?:\s+of\s+(?:the\s+)?work)?\s+facing(?:\s+you)?)"
-_READY: Final = rf"(?:ready\s+(?:for|to\s+(?:work|begin(?:\s+with)?|start(?:\s+with)?))\s+an?\s+({_SIDE})\s+row)"
+_READY: Final = (
+    rf"(?:ready\s+(?:for|to\s+(?:work|begin(?:\s+with)?|start(?:\s+with)?))\s+an?\s+({_SIDE})\s+row)"
+)
 _JOIN: Final = r"(?:(?:re-?)?(?:join|attach)(?:\s+in)?)"
 _REJOIN: Final = rf"(?:{_JOIN}\s+(?:the\s+|a\s+|an\s+)?(?:(?:new|working|main|second|2nd)\s+)?(?:ball\s+of\s+|strand\s+of\s+|end\s+of\s+)?{_YARN})"
 _SPOT: Final = (
@@ -58,6 +60,7 @@ RETURNS: tuple[Synonym, ...] = (
     row("join|attach", rf"(\bneedles(?:\.\s+Divide\s+over\s+\w+\s+needles)?){_AND}{_REJOIN}(?:\s+{_SPOT})?{_E}", r"\1", "Return the held right front sts to the needle; join yarn at the armhole edge."),
     row("join|attach", rf"(\bneedles){_AND}{_JOIN}\s+((?-i:MC|CC\d?|[A-H]))\b(?:\s+(?P<said>{_SPOT}))?{_E}", r"\1. Join \2", "Return held sleeve sts to needle, join MC at underarm.", spelt_out=True),
     row("join|attach", rf"{_START}{_REJOIN}\s+to\s+(?:the\s+)?(?:held\s+({N}\s+)?|({N}\s+)?held\s+)(?:({_PART})\s+)?{STS}(?:\s+{_SPOT})?\s*,?\s*(?:{_READY}|{_FACING}){_E}", r"\1With \5\6 facing, return \2\3held \4 sts to needles", "Join yarn to the held sts at the armhole edge, ready for a WS row."),
+    row("join|attach", rf"{_START}{_REJOIN}\s+to\s+(?:the\s+)?({N}\s+)?({_PART})\s+{STS}(?:\s+{_SPOT})?\s*,?\s*(?:{_READY}|{_FACING}){_E}", r"\1With \4\5 facing, take up \2\3 sts", "Rejoin yarn to back sts, ready for a WS row."),
     row("match|correspond|as for|same as|like", rf"{_START}(?:{_FACING}\s*,\s*)?{_REJOIN}\s+{_EDGE}(?:\s*,?\s*{_FACING}|\s*,\s*{_READY}){_AND}({_MATCH})", r"\1With \2\3\4 facing, take up remaining sts. Complete like other side", "Rejoin yarn at the neck edge of the right shoulder, WS facing, and work to match, reversing all shaping."),
     row("as for|same as|to match|like", rf"{_START}(?:{_FACING}\s*,\s*)?{_REJOIN}\s+{_EDGE}(?:\s*,?\s*{_FACING}|\s*,\s*{_READY}){_AND}(?=(?:work|complete|finish|knit)\s+(?:as\s+for|(?:the\s+)?same\s+as|to\s+match|like)\s+(?:the\s+)?(?:left|right|back|front)\b)", r"\1With \2\3\4 facing, take up remaining sts. ", "Rejoin the yarn at the armhole edge with the RS facing and work as for the left front, reversing all shaping."),
     row("rem", rf"{_START}{_REJOIN}\s+{_EDGE}\s+of\s+(?:the\s+)?rem(?:aining)?\.?\s+({N})\s+{STS}{_AND}({_MATCH})", r"\1Take up \2 remaining sts. Complete like other side", "Join the wool at the neck edge of the remaining 43 sts and work to correspond with the first side."),

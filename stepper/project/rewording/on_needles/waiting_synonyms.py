@@ -1,0 +1,123 @@
+"""Other wordings for stitches that wait: who waits, on what, in every form of the verb. No I/O.
+
+"Let the front rest on a thread while you work the back", "the 12 gusset sts are put on a safety pin", "leaving the others to
+wait": whatever the verb and its form, the sentence says which stitches, and that they wait. It is put into one order, "place
+the next 12 gusset sts on a holder", which the rest of the tables knows. What holds them changes no stitch. Stitches told by
+their place alone ("the centre 16") wait only where the same sentence or the next takes up those beyond them: elsewhere
+nobody can tell where they lie. Source: the wording of patterns in print, US and UK; common practice.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from stepper.project.rewording.said_rows import said_row_behind
+from stepper.project.rewording.synonym import OFF, ROUND, STS, N, Synonym, row
+
+# --- who waits ---
+_PIECE: Final = r"(?:front|back|sleeve|body|yoke|hood|collar|neck|shoulder|underarm|heel|flap|instep|sole|foot|leg|thumb|gusset|hand|palm|finger|pocket|panel)"
+_SIDED: Final = r"(?:(?:left|right|first|second|other|back|front|cent(?:er|re)|inner|outer|little|ring|middle|index)[\s-]+)?"
+PART: Final = rf"(?:{_SIDED}{_PIECE})(?:'s)?"
+"""A part of a piece by its name, without an article."""
+_ARTICLE: Final = r"(?:(?:the|these|those|your|all|of|both|just|now)\s+)*"
+_WHICH: Final = r"(?P<which>next|foll(?:owing)?|first|last)"
+_MANY: Final = rf"(?:{_WHICH}\s+)?(?P<number>{N})\s+(?:live\s+|held\s+)?(?:(?P<part>{PART})\s+)?{STS}(?:\s+(?:of|for|from)\s+(?:the\s+)?(?P<of>{PART}))?"
+_NEXT: Final = rf"{_WHICH}\s+(?P<number>{N})\s+(?:(?P<part>{PART})\s+)?{STS}(?:\s+(?:of|for|from)\s+(?:the\s+)?(?P<of>{PART}))?"
+_NAMED: Final = rf"(?:(?:other|second|first)\s+)?(?P<named>{PART})s?(?:\s+{STS})?|{STS}\s+(?:of|for)\s+(?:the\s+)?(?P<whose>{PART})"
+_REST: Final = rf"(?:rest(?:\s+of\s+(?:the|your)\s+{STS})?|remainder(?:\s+of\s+the\s+{STS})?|(?:other|remaining|unworked|rem\.?)\s+(?:{N}\s+)?(?:{PART}\s+)?{STS}|other\s+{N}|others)"
+
+# --- that they wait, and on what ---
+_YARN: Final = r"(?:yarn|wool|cotton|thread|string)"
+_HOLDER: Final = (
+    rf"(?:(?:an?|the|another|your|some|its|their|own|one|two|2nd|second|separate|spare|safety|st|stitch|waste|scrap|contrast(?:ing)?|colou?red|long|short|large|small|"
+    rf"smooth|locking|extra|(?:length|piece|strand|bit|end|scrap)s?\s+of)[\s-]+)*(?:holders?|{_YARN}s?|needles?|pins?|cables?|cords?|hold|(?:stitch\s+)?markers?|dpns?)"
+)
+_ON: Final = r"(?:on\s+to|onto|on|to|over\s+to)"
+_BETTER: Final = rf"(?:\s*,?\s+or\s+(?:(?:on\s+to|onto|on|to)\s+)?{_HOLDER})?"
+ON_HOLDER: Final = rf"(?:{_ON}\s+{_HOLDER}(?:\s+of\s+(?:the\s+|your\s+)?(?:circular\s+)?needles?)?{_BETTER})"
+"""On what stitches wait."""
+_STAY: Final = r"(?:rest|wait|stay|remain|sit|sleep|hang|be)"
+_WAITING: Final = rf"(?:\s+(?:to\s+)?{_STAY}\b)?(?:\s+(?:waiting|resting|sitting|unworked|where\s+they\s+are|there|behind|aside))?"
+_PUT: Final = r"(?:place|put|slip|sl|slide|leave|transfer|move|thread|lay|park|set|keep|hold|store|take)"
+_PUTTING: Final = (
+    r"(?:placing|putting|slipping|sliding|leaving|transferring|moving|keeping|setting|parking|holding)"
+)
+_ARE_PUT: Final = r"(?:(?:are|is|should\s+be|will\s+be|get)\s+(?:now\s+|then\s+|all\s+)?(?:placed|put|slipped|slid|transferred|moved|threaded|set|parked)|(?:now\s+|all\s+)?goe?s?)"
+_STAYING: Final = r"(?:(?:are|is)\s+(?:left|kept|held)|(?:will\s+|can\s+|may\s+|should\s+|now\s+|all\s+|just\s+)*(?:rest|wait|stay|remain|sit|hang)s?)"
+"""What may be said of stitches that wait already: an order only where it says of which of those on the needle."""
+_GAP: Final = r"(?:\s*[,;.]\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?)"
+_FOR_NOW: Final = (
+    r"(?:\s*,?\s+(?:(?:for|until)\s+(?:now|later)|until\s+(?:they\s+are\s+)?(?:needed|wanted)(?:\s+again)?|without\s+(?:knitting|working)\s+(?:them|these)|"
+    r"(?:in\s+)?the\s+same\s+way|as\s+before|in\s+the\s+meantime|to\s+be\s+(?:worked|knitted|picked\s+up|used)\s+later(?:\s+on)?))"
+)
+_E: Final = r"(?=\s*[.;:,]|\s*$|\s+and\b|\s+then\b)"
+_CLOSED: Final = r"(?=\s*[.;]|\s*$)"
+_START: Final = r"(^\s*|[.!:]\s+|[;,]\s*(?:and\s+|then\s+)*|\band\s+(?:then\s+)?)"
+_WHILE: Final = rf"(?:\s*,?\s+while\s+(?:you\s+(?:work|knit|finish|make)|(?:working|knitting))\s+(?:on\s+)?(?:the\s+)?{PART}(?:\s+{STS})?)"
+
+# --- that the work goes on with the others ---
+_SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
+_FACING: Final = rf"(?:(?:with\s+)?(?:the\s+)?(?:{_SIDE})(?:\s+of\s+(?:the\s+)?work)?\s+facing(?:\s+you)?)"
+_SPOT: Final = r"(?:\s+(?:at|to|in|by|from)\s+(?:the\s+)?(?:(?:neck|neckline|armhole|front|side|inner|outer|left|right|cent(?:er|re)|edge|end|beginning|of|the)\b\s*)+(?<!\s))?"
+_JOIN: Final = rf"(?:(?:re-?)?(?:join|attach)\s+(?:the\s+|a\s+|an\s+)?(?:new\s+|second\s+)?(?:ball\s+of\s+|strand\s+of\s+|end\s+of\s+)?{_YARN}{_SPOT}(?:\s+to\s+(?:the\s+)?rem(?:aining|ainder)?\.?(?:\s+{N})?(?:\s+{STS})?)?{_SPOT})"
+_HAS: Final = "hold|yarn|needle|pin|thread|wool|cable|marker|string"
+
+WAITING: tuple[Synonym, ...] = (
+    # --- what is done with them, and to the yarn behind them ---
+    row("back on|back to", rf"(^\s*|[.!:]\s+)(?:now\s+)?(?:pop|stick|get|bring|lift|load|pick\s+up)\s+((?:the\s+)?(?:{N}\s+)?(?:held\s+|live\s+)?(?:{PART}\s+)?{STS}\s+back\s+(?:on|onto|on\s+to|to)\b)", r"\1place \2", "Pop the 20 sleeve sts back on your needles."),
+    said_row_behind("snug|tight|firm", rf"((?:{STS}|marker|holder|yarn|thread|pin|gap|needle)s?)\s*,?\s*(?:and\s+)?(?P<said>(?:pull|draw|tug|tighten|snug)(?:ing)?\s+(?:up\s+)?(?:the\s+)?(?:working\s+)?yarn(?:\s+up)?(?:\s+(?:snug|tight|firm)(?:ly)?)?(?:\s+(?:across|over|at|behind|to\s+close)\s+the\s+(?:gap|hole|opening))?)(?=\s*,|\s+and\b|\s*[.;])", "K8, hold 8 sts for thumb, pull the yarn snug across the gap and knit to end."),
+    row("stop|end|finish|short", rf"(^\s*|[.;]\s*)(?:(?:on|in)\s+(?:the\s+)?last\s+{ROUND}\s*,?\s*)?(?:stop|end|finish)(?:ping|ing)?\s+(?:(?:the\s+|this\s+)?(?:last\s+)?{ROUND}\s+)?({N})\s+{STS}\s+(?:before|short\s+of)\s+(?:the\s+)?(?:end(?:\s+of\s+(?:the\s+|this\s+)?(?:last\s+)?{ROUND})?|bor|beg(?:inning)?(?:\s+of\s+(?:the\s+)?{ROUND})?|(?:bor\s+|end-of-(?:rnd|round)\s+)?marker){_CLOSED}", r"\1stop short \2 sts", "CO 40 sts. Join in the round. Knit 2 rounds. On the last round, stop 4 sts before the end of the round."),
+    row("following|foll", rf"(\b(?:{OFF}|bo)\s+)the\s+(?:following|foll)\s+(?={N}\s+{STS})", r"\1the next ", "K8, bind off the next 4 sts, k8, bind off the following 4 sts, k to end."),
+    row("end|last", rf"(\bto\s+(?:the\s+)?end)\s*,?\s*(?:and\s+)?{_PUT}\s+(?:the\s+)?last\s+({N})\s+{STS}\s+{ON_HOLDER}(?=\s+for\b|\s*[.;]|\s*$)", r"\1, place these \2 sts on a holder", "K8, bind off 4 sts, k to end and slip the last 8 sts to a 2nd holder."),
+    # --- a row that divides: what is worked between lies on the needle ---
+    row("holder|hold|yarn|thread", rf"\b(k|knit|work|p|purl)\s+(?:across\s+)?(?:the\s+)?(?:next\s+)?({N})\s+(?P<said>{PART})\s+{STS}(?=\s*,\s*(?:(?:remove\s+(?:the\s+)?(?:marker|m)|rm)\s*,\s*)?(?:{_PUT}|{_PUTTING})\s+{_ARTICLE}(?:next\s+)?(?:{N}\s+)?(?:{PART}\s+)?(?:{STS}\s+)?(?:{ON_HOLDER}))", r"\1 \2 sts", "Knit the 20 front sts, place the next 8 sts on a holder, k to end.", spelt_out=True),
+    *(
+        row("same way", rf"{before}\b(k|knit|work|p|purl)\s+(?:across\s+)?(?:the\s+)?(?P<said>(?:(?:left|right)\s+)?(?:front|back))(?:\s+{STS})?\s*,\s*({_PUT}\s+{_ARTICLE}(?:{N}\s+)?(?:(?:left|right|second|other)\s+)?sleeve(?:\s+{STS})?\s+{ON_HOLDER})\s+(?:in\s+)?the\s+same\s+way(?=\s*,)", words, f"K8, pm, k8, pm, k20, pm, k8, pm. K to marker,{said} hold 8 sts,{said} knit the back, put the other sleeve on waste yarn the same way, cast on 4 sts, k to end.", spelt_out=True)
+        for before, words, said in (
+            (r"(\bremov(?:e|ing)\s+(?:it|(?:the\s+|next\s+)*(?:marker|m))\b[^.]*?,\s*)", r"\1\2 to marker, remove marker, \4, remove marker", " remove marker,"),
+            (r"(?<!,)(,\s*)", r"\1\2 to marker, \4", ""),
+        )
+    ),
+    # --- those in the middle wait, those beyond come back ---
+    *(
+        row(
+            "join|attach",
+            rf"(^\s*|[.:]\s*)(?:{before}\s*,?\s*)?(?:{_PUT}\s+|let\s+)(?:the\s+)?(?:cent(?:er|re)|middle|next|first)\s+({N})\s+{STS}{_WAITING}\s+{ON_HOLDER}(?:\s+for\s+(?:the\s+)?(?:back\s+|front\s+)?{_PIECE})?{_FOR_NOW}?"
+            rf"{_GAP}(?:{between}\s*,?\s*)?(?P<said>{_JOIN}){after}{_GAP}",
+            words,
+            example,
+            spelt_out=True,
+        )
+        for before, between, after, words, example in (
+            (f"({_FACING})", "(?!)", "", r"\1\2, take up remaining sts. Hold \3 sts, ", "K20, turn. With RS facing, leave the centre 12 sts on a safety pin, join yarn at the neck edge, k to end."),
+            ("(?!)", f"({_FACING})", "", r"\1\3, take up remaining sts. Hold \2 sts, ", "K20, turn. Leave the centre 12 sts on a thread. With RS facing, join yarn at the neck edge, k to end."),
+            ("(?!)", "(?!)", rf"\s*,?\s+({_FACING})", r"\1\4, take up remaining sts. Hold \2 sts, ", "K20, turn. Leave the centre 12 sts on a holder. Join yarn at the neck edge with the RS facing and knit to end."),
+        )
+    ),
+    # --- the rest waits, behind a row that is turned or on which the work goes on ---
+    row("rest|other|rem|unworked", rf"(\bturn)(?:\s+(?:the\s+|your\s+)?work)?\s*(?:,\s*(?:and\s+)?|;\s*|\s+and\s+|\.\s+)(?:{_PUTTING}|{_PUT}|let)\s+(?:the\s+|all\s+)*{_REST}{_WAITING}(?:\s+{ON_HOLDER})?{_FOR_NOW}?{_CLOSED}", r"\1, leaving remaining sts on a holder", "K20, turn, leaving the remaining sts to wait."),
+    row("rest|other|rem", rf"(\b(?:only|alone))\s*[.;,]\s*(?:and\s+)?(?:the\s+|all\s+)*{_REST}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{ON_HOLDER})?{_FOR_NOW}?{_CLOSED}", r"\1, leaving the other sts on a holder", "Cast on 60 sts. Work flat. Work on the 20 sts of the left front only; the others can stay on the needle."),
+    row("last", rf"(^\s*|[.:]\s*)(?:now\s+)?(?:cont(?:inue)?|work|proceed|go\s+on|knit)(?:\s+(?:working|knitting|even|flat))?\s+(?:on|over|with)\s+(?:only\s+|just\s+)?(?:the\s+|these\s+)?last\s+({N})\s+{STS}(?:\s+(?:only|alone))?(?:\s*,\s*leaving\s+the\s+other\s+sts\s+on\s+a\s+holder)?{_CLOSED}", r"\1Hold sts beyond gap. \2 sts", "Cast on 60 sts. Work flat. K20, bind off 20 sts, k20. Continue on the last 20 sts only; the others can stay on the needle."),
+    row("cent|middle", rf"(^\s*|[.!:]\s+){_PUT}\s+(?:the\s+)?(?:cent(?:er|re)|middle)\s+({N})\s+{STS}\s+{ON_HOLDER}(\s+for\s+(?:the\s+)?(?:back\s+|front\s+)?{PART})?{_CLOSED}", r"\1place rem \2 sts on a holder\3", "Next row: bind off 8 sts, k until there are 12 sts on the needle, bind off rem sts. Slip the centre 12 sts to a holder."),
+    # --- one half waits while the other is worked ---
+    row("while", rf"(^\s*|[.!]\s+)(?:let|{_PUT})\s+{_ARTICLE}(?:(?P<named>{PART})s?(?:\s+{STS})?|(?:{N}\s+)?{STS}\s+(?:of|for)\s+(?:the\s+)?(?P<whose>{PART})){_WAITING}(?:\s+{ON_HOLDER})?{_WHILE}(?:\s*:\s*({N}\s+{STS}))?{_CLOSED}", r"\1hold sts beyond gap for \2\3. \4", "Let the front rest on a thread while you work the back."),
+    # --- every form of the verb ---
+    *(
+        row(_HAS, rf"{_START}{head}{_ARTICLE}{who}{verb}\s+{ON_HOLDER}(?:\s+for\s+(?:the\s+)?(?P<use>{PART}))?{_FOR_NOW}?{_E}", r"\1place the \2 \3 \4\5\6 sts on a holder", example)
+        for head, who, verb, example in (
+            (rf"(?:{_PUT}|{_PUTTING}|let)\s+", _MANY, _WAITING, "K8, park the next 8 sts on a piece of string, k to end."),
+            ("", _MANY, rf"\s+{_ARE_PUT}{_WAITING}", "The next 8 sts are put on a safety pin."),
+            ("", _NEXT, rf"\s+{_STAYING}{_WAITING}", "The next 8 sts wait on a thread."),
+        )
+    ),
+    *(
+        row(_HAS, rf"{_START}{head}{_ARTICLE}(?:{_NAMED}){verb}\s+{ON_HOLDER}{_FOR_NOW}?{_E}", r"\1place \2\3 sts on a holder", example)
+        for head, verb, example in (
+            (rf"(?:{_PUT}|{_PUTTING}|let)\s+", _WAITING, "K8, pm, k8. K to marker, put the other sleeve on waste yarn the same way, cast on 4 sts."),
+            ("", rf"\s+{_ARE_PUT}{_WAITING}", "The front sts are put on a thread."),
+        )
+    ),
+    row(_HAS, rf"(^\s*|[.!]\s+)(?:the\s+)?(?:remaining|other|rest\s+of\s+the|live)\s+({N})\s+{STS}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}\s+{ON_HOLDER}(\s+for\s+(?:the\s+)?(?:back\s+|front\s+)?{PART})?{_CLOSED}", r"\1place rem \2 sts on a holder\3", "The remaining 20 sts are put on a thread for the neck."),
+    row(_HAS, rf"(^\s*|[.!]\s+){_PUT}(?:\s+(?:the|all|these|them|it|remaining|rem|live|shoulder|{STS}))*{_WAITING}\s+{ON_HOLDER}{_FOR_NOW}?{_CLOSED}", r"\1place all sts on a holder", "Leave on a safety pin."),
+)  # fmt: skip
+"""The rows, tried on lines that nothing else reads."""
