@@ -6,10 +6,12 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from functools import lru_cache
+from typing import Final
 
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import is_unnamed
 from stepper.project.instructions import Line
+from stepper.regex import regex
 
 
 def check_picked_up(lines: Sequence[Line], needles: Needles, since: int) -> None:
@@ -26,7 +28,12 @@ def check_picked_up(lines: Sequence[Line], needles: Needles, since: int) -> None
     if needles.counting.lost or not needles.held:
         return
     for line in lines:
-        named = (name for name in needles.held if not is_unnamed(name) and _speaks_of(name, line.text))
+        named = (
+            name
+            for name, number in needles.held.items()
+            if not is_unnamed(name)
+            and (_speaks_of(name, line.text) or _picks_as_many(name, number, line.text))
+        )
         name = next(named, "")
         own = (draft for draft in needles.drafts[since:] if draft.line == line.place.line)
         if name and any("pu" in draft.codes for draft in own):
@@ -38,6 +45,23 @@ def check_picked_up(lines: Sequence[Line], needles: Needles, since: int) -> None
             )
             needles.lose()
             return
+
+
+@lru_cache(maxsize=4096)
+def _picks_as_many(name: str, number: int, words: str) -> bool:
+    """Return whether a line picks up as many stitches as wait, along an edge called as they are."""
+    places = set(name.lower().split())
+    for told in _ALONG.finditer(words):
+        if number in map(int, re.findall(r"\d+", told[1])) and places & set(told[2].lower().split()):
+            return True
+    return False
+
+
+_ALONG: Final = regex(
+    r"(?<![\w.])(\d+(?:\s*[(\[{][\d\s,;:]+[)\]}])*)\s*(?:sts?\b|stitches\b)?\s+(?:across|along|over|around|from|at)\s+"
+    r"(?:the\s+)?([a-z]+(?:\s+[a-z]+)?)",
+    re.I,
+)
 
 
 @lru_cache(maxsize=4096)  # every line is asked in every size

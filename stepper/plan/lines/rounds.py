@@ -117,7 +117,7 @@ def _keep_names(template: Template, needles: Needles) -> None:
     if not any(names):
         return
     known = len(names) == len(needles.markers) and not needles.wrong
-    for kind in ("side", "raglan", "underarm"):
+    for kind in ("side", "raglan", "underarm", "marked"):
         own = [number for number, name in enumerate(names, 1) if re.search(rf"\b{kind}s?\b", name)]
         if known and len(own) == 1:
             needles.last.called[kind] = own[0], len(names)

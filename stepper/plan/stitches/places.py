@@ -86,9 +86,19 @@ class RoundProgress:
                 self.aimed = ahead[0]
                 return self.aimed
         own_name = self.supplies.named_marker(name) if name else None
+        if name == "marked" and (own_name is None or self.facing.wrong):
+            told = "from the wrong side, the marker hangs behind the marked stitch"
+            told = told if own_name is not None else "no row before marks one stitch"
+            raise MisfitError(
+                element.place,
+                f"{told}: nobody can tell where it is.",
+                "Write how many stitches come before it.",
+            )
         if own_name is not None and own_name[1] == len(self.facing.markers):
             return self._marker_by_number(element, own_name[0])
-        if own_name is not None and own_name[0] > 1:
+        if own_name is not None and (
+            own_name[0] > 1 or name == "marked" or own_name[1] < len(self.facing.markers)
+        ):
             raise MisfitError(
                 element.place,
                 f"the {name} marker was number {own_name[0]} of {own_name[1]} where it was placed, and the "

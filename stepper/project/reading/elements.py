@@ -132,6 +132,8 @@ class ElementBuilder:
         """Return which marker, or stitch at a turn, a goal means; note a marker assumed to be the next."""
         name = read_goal(tree)
         token = next((child for child in tree.children if getattr(child, "type", "") == "MARKER"), None)
+        if token is not None and re.search(r"\bmarked\b", str(token), re.I):
+            return "marked"  # the one before the stitch that a row marked: no other is taken for it
         which = re.search(r"\b(?:raglan|side|gusset|thumb|underarm|cent(?:er|re))\b", str(token or ""), re.I)
         if token is not None and which is not None and not name:
             kind = str(which[0]).lower()

@@ -132,7 +132,7 @@ HOLDING: tuple[Synonym, ...] = (
     ),
     row(
         "to needles",
-        r"\b(to\s+needles)(?:\s+and\s+(?=join\b)|\s*[,;]\s*(?:and\s+|then\s+)?(?=[a-z]))",
+        r"\b(to\s+needles)(?:\s+and\s+(?=(?:join|pick|pu)\b)|\s*[,;]\s*(?:and\s+|then\s+)?(?=[a-z]))",
         r"\1. ",
         "Return 20 sts to dpns, pick up and knit 3 sts over gap.",
     ),

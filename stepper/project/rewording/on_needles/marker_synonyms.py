@@ -146,3 +146,16 @@ PLACED: tuple[Synonym, ...] = (
     said_row_behind("each|both", rf"(\b(?:{_OF_ROW}))(?:\s+with\s+(?:a\s+)?(?:waste\s+yarn|(?:contrasting|colou?red)\s+(?:thread|yarn)|threads?|markers?))?\s+\(?(?P<said>{_FOR_WHAT})\)?(?=\s*[.;]|\s*$)", "Place a marker at each end of last row for beg of armholes."),
 )  # fmt: skip
 """The rows for lines that nothing else reads, in the order tried."""
+
+_MARKED_ST: Final = r"(?:the\s+|this\s+|your\s+)?(?:(?:marked\s+(?:cent(?:er|re)\s+)?|cent(?:er|re)\s+marked\s+)st(?:itch)?|st(?:itch)?\s+(?:with\s+the\s+marker|you\s+(?:have\s+)?marked))\b"
+_MARKING: Final = r"mark(?:ing)?\s+(?:it|this(?:\s+one)?|the\s+last|that)(?:\s+st(?:itch)?)?(?:\s+with\s+(?:a\s+)?(?:removable\s+|locking\s+|stitch\s+)*(?:marker|pin|thread))?"
+
+MARKED_STITCHES: tuple[Synonym, ...] = (
+    # The marker hangs before the stitch, as seen from the right side.
+    row("mark", rf"(^\s*|[,:]\s*(?:and\s+|then\s+)*)([kp]\s*1|(?:knit|purl)\s+(?:1|one)(?:\s+st(?:itch)?)?)\s*(?:[(,]\s*|\band\s+)(?:and\s+)?{_MARKING}\s*\)?(?=\s*[,.;]|\s*$|\s+and\b)", r"\1pm for marked st, \2", "Set-up rnd: K20, k1 (mark this st), k to end."),
+    row("marked|mark", rf"\b(to\s+(?:{N}\s+(?:{STS}\s+)?(?:before|from)\s+)?)(?:you\s+reach\s+)?{_MARKED_ST}", r"\1the marked marker", "Rnd 2: Knit to 1 st before the marked st, s2kp, k to end."),
+    row("marked|mark", rf"\b(to\s+)within\s+({N}\s+(?:{STS}\s+)?)of\s+{_MARKED_ST}", r"\1\2before the marked marker", "Rnd 2: Knit to within 1 st of the marked st, s2kp, k to end."),
+    row("marked|mark", rf"(\bto\s+the\s+marked\s+marker\b[^.]*?)\b(knit|k|purl|p)\s+{_MARKED_ST}", r"\1\2 1", "Rnd 2: Knit to the marked st, yo, knit the marked st, yo, k to end."),
+    row("rib to", rf"\b(?:rib|patt|work(?:\s+in\s+rib)?)(?=\s+to\s+(?:{N}\s+(?:{STS}\s+)?before\s+)?the\s+marked\s+marker\b)", "work in pattern", "Rnd 2: Rib to 1 st before the marked st, s2kp, rib to end."),
+)  # fmt: skip
+"""The rows for a stitch that is marked and worked to, tried on lines that nothing else reads."""

@@ -27,11 +27,7 @@ _E: Final = r"(?=\s*[.;]|\s*$)"
 
 PARTINGS: tuple[Synonym, ...] = (
     # --- what waits, on what ---
-    said_row_behind("or ", rf"(\b{_ONTO}\s+{_HOLDER})\s+(?P<said>or\s+{_HOLDER})(?=\s*[,.;]|\s*$|\s+(?:for|and)\b)", "Leave sts on a spare needle or length of yarn."),
-    row("pin|length|piece|strand|bit of|cable|thread|scrap|spare|waste", rf"(\b{_PUT}\b[^.;:]*?\b{_ONTO}\s+)(?!(?:an?\s+|the\s+)*(?:(?:st|stitch)\s+)?holder)(?=[a-z])(?:{_HOLDER})(?=\s*[,.;]|\s*$|\s+(?:for|and|or)\b)", r"\1a holder", "Put the sleeve on a thread."),
-    row("thread", rf"\bthread\s+(?=(?:the\s+)?(?:(?:first|last|next)\s+)?{N}\s+(?:\w+\s+)?{STS}\s+{_ONTO}\b)", "place ", "K8, thread the next 8 sts onto a holder, k to end."),
     row("marker", r"\btake\s+(?:(?:the|both|all)\s+)*markers?\s+(?:off|out)\b", "remove marker", "K8, take the marker off, k to end."),
-    row("holder", rf"(^\s*|[.;]\s*(?:then\s+)?|\band\s+){_PUT}\s+(?:the\s+)?(?:first\s+)?(sleeve|body|piece|flap|front|back)\s+{_ONTO}\s+a\s+holder(?=\s*[,.;]|\s*$|\s+and\b)", r"\1place all \2 sts on a holder", "Put the sleeve on a thread."),
     row("holder", rf"(\b{_PUT}\b[^.;:]*?\b{_ONTO}\s+{_HOLDER})\s*,?\s+and\s+(?=(?:make|knit|work)\s+(?:the\s+|an?\s+)?(?:second|other|another|2nd)\b)", r"\1. ", "Slip the sts onto a holder and make the second sleeve in the same way."),
     row(
         "rest|remain|other|left",
@@ -63,7 +59,6 @@ PARTINGS: tuple[Synonym, ...] = (
     row("join|attach", rf"(^\s*|[.:]\s*|facing\s*,\s*)({_BACK})\s*(?:[;,]\s*(?:and\s+)?|\s+and\s+){_REJOIN}{_AT}(?:\s*,\s*(?:and\s+)?|\s+and\s+|(?=\s*[.;]|\s*$))", r"\1\2. ", "Place 30 sts from holder on needle, join yarn at neck edge and knit to end."),
     row("held", rf"\b{_REJOIN}\s+to\s+(?:the\s+)?({N}\s+)?held\s+({_PART})\s+{STS}(?:\s*(?:,\s*(?:and\s+)?|\s+and\s+)|{_E})", r"return \1held \2 sts to needles. ", "With RS facing, rejoin yarn to held front sts."),
     said_row_behind("edge", rf"(\b{_REJOIN}\s+to\s+(?:the\s+)?rem(?:aining)?\s+(?:{N}\s+)?{STS})\s+(?P<said>at\s+(?:the\s+)?(?:neck|armhole|front|side)\s+edge)(?=\s*[,.;]|\s+and\b)", "Join yarn to remaining sts at neck edge, bind off 12 sts, k to end."),
-    row("join yarn|join the|attach|join wool|rejoin|join a|join new", rf"(\b{_REJOIN}\s+to\s+(?:the\s+)?rem(?:aining)?)\s+({N})\s+({STS})((?:\s+{_FACING})?\s*(?:,\s*(?:and\s+)?|\s+and\s+))((?:k|knit|p|purl|patt|work)(?:\s+in\s+patt(?:ern)?)?\s+to\s+(?:the\s+)?end)(?=\s*\.?\s*$)", r"\1 \3\4\6. \2 sts", "K20, turn. With RS facing, slip next 12 sts onto a holder, rejoin yarn to rem 20 sts, k to end."),
     *(
         row(
             "join|attach",
@@ -72,7 +67,7 @@ PARTINGS: tuple[Synonym, ...] = (
             re.sub(r"(?<=next |ntre )\d+ sts", "st", example) if one else example,
             spelt_out=True,
         )
-        for number, held, one in ((rf"({N})\s+", r"\2", False), ("()", "1", True))
+        for number, held, one in (("()", "1", True),)
         for before, after, words, example in (
             (rf"{_FACING}\s*,?\s*", "", rf"\1with \3 facing, take up remaining sts. Hold {held} sts, ", "K20, turn. Leave centre 12 sts on a holder; with RS facing, rejoin yarn to rem sts, k to end."),
             ("", rf"\s+{_FACING}", rf"\1with \4 facing, take up remaining sts. Hold {held} sts, ", "K20, turn. Leave centre 12 sts on a holder, rejoin yarn to rem sts with RS facing and k to end."),

@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import OFF, ROUND, STS, N, Synonym, row
 
 # --- who waits ---
@@ -19,9 +18,9 @@ _PIECE: Final = r"(?:front|back|sleeve|body|yoke|hood|collar|neck|shoulder|under
 _SIDED: Final = r"(?:(?:left|right|first|second|other|back|front|cent(?:er|re)|inner|outer|little|ring|middle|index)[\s-]+)?"
 PART: Final = rf"(?:{_SIDED}{_PIECE})(?:'s)?"
 """A part of a piece by its name, without an article."""
-_ARTICLE: Final = r"(?:(?:the|these|those|your|all|of|both|just|now)\s+)*"
+_ARTICLE: Final = r"(?:(?:the|your|all|of|both|just|now)\s+)*"
 _WHICH: Final = r"(?P<which>next|foll(?:owing)?|first|last)"
-_MANY: Final = rf"(?:{_WHICH}\s+)?(?P<number>{N})\s+(?:live\s+|held\s+)?(?:(?P<part>{PART})\s+)?{STS}(?:\s+(?:of|for|from)\s+(?:the\s+)?(?P<of>{PART}))?"
+_MANY: Final = rf"(?:{_WHICH}\s+)?(?P<number>{N})\s+(?:live\s+)?(?:(?P<part>{PART})\s+)?{STS}(?:\s+(?:of|for|from)\s+(?:the\s+)?(?P<of>{PART}))?"
 _NEXT: Final = rf"{_WHICH}\s+(?P<number>{N})\s+(?:(?P<part>{PART})\s+)?{STS}(?:\s+(?:of|for|from)\s+(?:the\s+)?(?P<of>{PART}))?"
 _NAMED: Final = rf"(?:(?:other|second|first)\s+)?(?P<named>{PART})s?(?:\s+{STS})?|{STS}\s+(?:of|for)\s+(?:the\s+)?(?P<whose>{PART})"
 _REST: Final = rf"(?:rest(?:\s+of\s+(?:the|your)\s+{STS})?|remainder(?:\s+of\s+the\s+{STS})?|(?:other|remaining|unworked|rem\.?)\s+(?:{N}\s+)?(?:{PART}\s+)?{STS}|other\s+{N}|others)"
@@ -29,13 +28,14 @@ _REST: Final = rf"(?:rest(?:\s+of\s+(?:the|your)\s+{STS})?|remainder(?:\s+of\s+t
 # --- that they wait, and on what ---
 _YARN: Final = r"(?:yarn|wool|cotton|thread|string)"
 _HOLDER: Final = (
-    rf"(?:(?:an?|the|another|your|some|its|their|own|one|two|2nd|second|separate|spare|safety|st|stitch|waste|scrap|contrast(?:ing)?|colou?red|long|short|large|small|"
-    rf"smooth|locking|extra|(?:length|piece|strand|bit|end|scrap)s?\s+of)[\s-]+)*(?:holders?|{_YARN}s?|needles?|pins?|cables?|cords?|hold|(?:stitch\s+)?markers?|dpns?)"
+    rf"(?:(?:(?:an?|the|another|your|some|its|their|own|one|two|2nd|second|separate|spare|safety|st|stitch|waste|scrap|contrast(?:ing)?|colou?red|long|short|large|small|"
+    rf"smooth|locking|extra|removable|(?:length|piece|strand|bit|end|scrap)s?\s+of)[\s-]+)*(?:holders?|{_YARN}s?|pins?|cables?|cords?|hold|(?:stitch\s+)?markers?)|(?:(?:an?|the|another|second|2nd|extra|separate|short)\s+)*spare\s+(?:circular\s+|double[-\s]pointed\s+)?(?:needles?|dpns?)|an?(?:other)?\s+extra\s+needle)"
 )
 _ON: Final = r"(?:on\s+to|onto|on|to|over\s+to)"
 _BETTER: Final = rf"(?:\s*,?\s+or\s+(?:(?:on\s+to|onto|on|to)\s+)?{_HOLDER})?"
 ON_HOLDER: Final = rf"(?:{_ON}\s+{_HOLDER}(?:\s+of\s+(?:the\s+|your\s+)?(?:circular\s+)?needles?)?{_BETTER})"
 """On what stitches wait."""
+_LEFT_ON: Final = rf"(?:{ON_HOLDER}|{_ON}\s+(?:(?:the|your|left|right|left-hand|circular|working|main)\s+)*needles?)"
 _STAY: Final = r"(?:rest|wait|stay|remain|sit|sleep|hang|be)"
 _WAITING: Final = rf"(?:\s+(?:to\s+)?{_STAY}\b)?(?:\s+(?:waiting|resting|sitting|unworked|where\s+they\s+are|there|behind|aside))?"
 _PUT: Final = r"(?:place|put|slip|sl|slide|leave|transfer|move|thread|lay|park|set|keep|hold|store|take)"
@@ -65,10 +65,11 @@ _HAS: Final = "hold|yarn|needle|pin|thread|wool|cable|marker|string"
 WAITING: tuple[Synonym, ...] = (
     # --- what is done with them, and to the yarn behind them ---
     row("back on|back to", rf"(^\s*|[.!:]\s+)(?:now\s+)?(?:pop|stick|get|bring|lift|load|pick\s+up)\s+((?:the\s+)?(?:{N}\s+)?(?:held\s+|live\s+)?(?:{PART}\s+)?{STS}\s+back\s+(?:on|onto|on\s+to|to)\b)", r"\1place \2", "Pop the 20 sleeve sts back on your needles."),
-    said_row_behind("snug|tight|firm", rf"((?:{STS}|marker|holder|yarn|thread|pin|gap|needle)s?)\s*,?\s*(?:and\s+)?(?P<said>(?:pull|draw|tug|tighten|snug)(?:ing)?\s+(?:up\s+)?(?:the\s+)?(?:working\s+)?yarn(?:\s+up)?(?:\s+(?:snug|tight|firm)(?:ly)?)?(?:\s+(?:across|over|at|behind|to\s+close)\s+the\s+(?:gap|hole|opening))?)(?=\s*,|\s+and\b|\s*[.;])", "K8, hold 8 sts for thumb, pull the yarn snug across the gap and knit to end."),
+    row("snug|tight|firm|draw|pull", rf"(?:\s*[,;]\s*(?:and\s+)?|\s+and\s+)(?P<said>(?:pull|draw|tug|tighten|snug)(?:ing)?\s+(?:up\s+)?(?:the\s+)?(?:working\s+)?yarn(?:\s+up)?(?:\s+(?:snug|tight|firm)(?:ly)?)?(?:\s+(?:across|over|at|behind|to\s+close)\s+the\s+(?:gap|hole|opening))?)(?:\s*,\s*(?:and\s+)?|\s+and\s+)", ", ", "K8, hold 8 sts for thumb, pull the yarn snug across the gap and knit to end.", spelt_out=True),
     row("stop|end|finish|short", rf"(^\s*|[.;]\s*)(?:(?:on|in)\s+(?:the\s+)?last\s+{ROUND}\s*,?\s*)?(?:stop|end|finish)(?:ping|ing)?\s+(?:(?:the\s+|this\s+)?(?:last\s+)?{ROUND}\s+)?({N})\s+{STS}\s+(?:before|short\s+of)\s+(?:the\s+)?(?:end(?:\s+of\s+(?:the\s+|this\s+)?(?:last\s+)?{ROUND})?|bor|beg(?:inning)?(?:\s+of\s+(?:the\s+)?{ROUND})?|(?:bor\s+|end-of-(?:rnd|round)\s+)?marker){_CLOSED}", r"\1stop short \2 sts", "CO 40 sts. Join in the round. Knit 2 rounds. On the last round, stop 4 sts before the end of the round."),
     row("following|foll", rf"(\b(?:{OFF}|bo)\s+)the\s+(?:following|foll)\s+(?={N}\s+{STS})", r"\1the next ", "K8, bind off the next 4 sts, k8, bind off the following 4 sts, k to end."),
     row("end|last", rf"(\bto\s+(?:the\s+)?end)\s*,?\s*(?:and\s+)?{_PUT}\s+(?:the\s+)?last\s+({N})\s+{STS}\s+{ON_HOLDER}(?=\s+for\b|\s*[.;]|\s*$)", r"\1, place these \2 sts on a holder", "K8, bind off 4 sts, k to end and slip the last 8 sts to a 2nd holder."),
+    row(_HAS, rf"(\b{_PUT}\s+(?:these|those|them)\b[^.,;:]{{0,40}}?\s+){_ON}\s+(?!(?:an?\s+|the\s+)?(?:st(?:itch)?\s+)?holder){_HOLDER}(?=\s*[,.;]|\s*$|\s+(?:for|and)\b)", r"\1on a holder", "K8 and place these 8 sts on a pin, k to end."),
     # --- a row that divides: what is worked between lies on the needle ---
     row("holder|hold|yarn|thread", rf"\b(k|knit|work|p|purl)\s+(?:across\s+)?(?:the\s+)?(?:next\s+)?({N})\s+(?P<said>{PART})\s+{STS}(?=\s*,\s*(?:(?:remove\s+(?:the\s+)?(?:marker|m)|rm)\s*,\s*)?(?:{_PUT}|{_PUTTING})\s+{_ARTICLE}(?:next\s+)?(?:{N}\s+)?(?:{PART}\s+)?(?:{STS}\s+)?(?:{ON_HOLDER}))", r"\1 \2 sts", "Knit the 20 front sts, place the next 8 sts on a holder, k to end.", spelt_out=True),
     *(
@@ -79,6 +80,7 @@ WAITING: tuple[Synonym, ...] = (
         )
     ),
     # --- those in the middle wait, those beyond come back ---
+    row("join|attach", rf"(\b(?:re-?)?(?:join|attach)\s+(?:the\s+|a\s+|an\s+)?(?:new\s+)?(?:ball\s+of\s+|strand\s+of\s+|end\s+of\s+)?{_YARN}\s+to\s+(?:the\s+)?rem(?:aining)?)\.?\s+({N})\s+({STS})((?:\s+{_FACING})?\s*(?:,\s*(?:and\s+)?|\s+and\s+))((?:k|knit|p|purl|patt|work)(?:\s+in\s+patt(?:ern)?)?\s+to\s+(?:the\s+)?end)(?=\s*\.?\s*$)", r"\1 \3\4\5. \2 sts", "K20, turn. With RS facing, slip next 12 sts onto a holder, rejoin yarn to rem 20 sts, k to end."),
     *(
         row(
             "join|attach",
@@ -95,8 +97,8 @@ WAITING: tuple[Synonym, ...] = (
         )
     ),
     # --- the rest waits, behind a row that is turned or on which the work goes on ---
-    row("rest|other|rem|unworked", rf"(\bturn)(?:\s+(?:the\s+|your\s+)?work)?\s*(?:,\s*(?:and\s+)?|;\s*|\s+and\s+|\.\s+)(?:{_PUTTING}|{_PUT}|let)\s+(?:the\s+|all\s+)*{_REST}{_WAITING}(?:\s+{ON_HOLDER})?{_FOR_NOW}?{_CLOSED}", r"\1, leaving remaining sts on a holder", "K20, turn, leaving the remaining sts to wait."),
-    row("rest|other|rem", rf"(\b(?:only|alone))\s*[.;,]\s*(?:and\s+)?(?:the\s+|all\s+)*{_REST}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{ON_HOLDER})?{_FOR_NOW}?{_CLOSED}", r"\1, leaving the other sts on a holder", "Cast on 60 sts. Work flat. Work on the 20 sts of the left front only; the others can stay on the needle."),
+    row("rest|other|rem|unworked", rf"(\bturn)(?:\s+(?:the\s+|your\s+)?work)?\s*(?:,\s*(?:and\s+)?|;\s*|\s+and\s+|\.\s+)(?:{_PUTTING}|{_PUT}|let)\s+(?:the\s+|all\s+)*{_REST}{_WAITING}(?:\s+{_LEFT_ON})?{_FOR_NOW}?{_CLOSED}", r"\1, leaving remaining sts on a holder", "K20, turn, leaving the remaining sts to wait."),
+    row("rest|other|rem", rf"(\b(?:only|alone))\s*[.;,]\s*(?:and\s+)?(?:the\s+|all\s+)*{_REST}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{_LEFT_ON})?{_FOR_NOW}?{_CLOSED}", r"\1, leaving the other sts on a holder", "Cast on 60 sts. Work flat. Work on the 20 sts of the left front only; the others can stay on the needle."),
     row("last", rf"(^\s*|[.:]\s*)(?:now\s+)?(?:cont(?:inue)?|work|proceed|go\s+on|knit)(?:\s+(?:working|knitting|even|flat))?\s+(?:on|over|with)\s+(?:only\s+|just\s+)?(?:the\s+|these\s+)?last\s+({N})\s+{STS}(?:\s+(?:only|alone))?(?:\s*,\s*leaving\s+the\s+other\s+sts\s+on\s+a\s+holder)?{_CLOSED}", r"\1Hold sts beyond gap. \2 sts", "Cast on 60 sts. Work flat. K20, bind off 20 sts, k20. Continue on the last 20 sts only; the others can stay on the needle."),
     row("cent|middle", rf"(^\s*|[.!:]\s+){_PUT}\s+(?:the\s+)?(?:cent(?:er|re)|middle)\s+({N})\s+{STS}\s+{ON_HOLDER}(\s+for\s+(?:the\s+)?(?:back\s+|front\s+)?{PART})?{_CLOSED}", r"\1place rem \2 sts on a holder\3", "Next row: bind off 8 sts, k until there are 12 sts on the needle, bind off rem sts. Slip the centre 12 sts to a holder."),
     # --- one half waits while the other is worked ---
@@ -111,7 +113,7 @@ WAITING: tuple[Synonym, ...] = (
         )
     ),
     *(
-        row(_HAS, rf"{_START}{head}{_ARTICLE}(?:{_NAMED}){verb}\s+{ON_HOLDER}{_FOR_NOW}?{_E}", r"\1place \2\3 sts on a holder", example)
+        row(_HAS, rf"{_START}(?<!only,\s)(?<!alone,\s){head}{_ARTICLE}(?:{_NAMED}){verb}\s+{ON_HOLDER}{_FOR_NOW}?{_E}", r"\1place \2\3 sts on a holder", example)
         for head, verb, example in (
             (rf"(?:{_PUT}|{_PUTTING}|let)\s+", _WAITING, "K8, pm, k8. K to marker, put the other sleeve on waste yarn the same way, cast on 4 sts."),
             ("", rf"\s+{_ARE_PUT}{_WAITING}", "The front sts are put on a thread."),

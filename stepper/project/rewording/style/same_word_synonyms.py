@@ -64,7 +64,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("evenly", rf"\bevenly\s+(inc|dec)(reas(?:e|ing))?\s+({N}\s+{STS})", r"\1\2 \3 evenly", "Next row: Knit across, evenly decreasing 4 sts."),
     row("over to|swap|move ", rf"\b(?:change\s+over|swap(?:\s+(?:over|back))?|move(?:\s+(?:over|back))?|switch\s+over)\s+to\s+(?:the\s+)?(?={_NEEDLES})", "change to ", "Swap to 3 1/4mm needles. Knit 1 round."),
     row("attach", r"\b(?:re-?attach(?:\s+the)?\s+(yarn|wool)|attach(?:\s+the)?\s+(yarn|wool)\s+again)\b", r"rejoin \1\2", "With RS facing, reattach yarn to held sts."),
-    row("work", rf"\bturn\s+(?:the\s+|your\s+)?work\b(?={_E}|\s+and\b)", "turn", "K20, turn work, leaving rem sts unworked."),
     row("evenly", rf"\s*,?\s+and\s+(?:at\s+the\s+same\s+time\s+)?(?=(?:inc|dec)(?:rease)?\s+{N}\s+{STS}\s+evenly\s+(?:in|on|across|over)\s+(?:the\s+)?(?:last|first|next|this)\s+{_ROW}\b)", ", ", "Rib 3 rows, and at the same time increase 4 stitches evenly in last row. 44 sts."),
     said_row_behind("m1|make", rf"(\binc(?:reas(?:e|ing))?\s+{N}\s+{STS}\s+evenly(?:\s+(?:spaced|across|around|distributed))*)\s*[,(]?\s*(?P<said>(?:using|with|by\s+working|working)\s+(?:an?\s+|the\s+)?(?:m1[lr]?|make[-\s](?:1|one)(?:[-\s](?:left|right))?)(?:\s+(?:increases?|method))?)\s*\)?(?=\s*[.;]|\s*$)", "Inc Rnd: Knit, increasing 12 sts evenly spaced, using M1L."),
     row("inc|dec", rf"({_ONE_ROW})\s*,?\s+and\s+(?:at\s+the\s+same\s+time\s+)?(inc|dec)(?:rease)?\s+({N}\s+{STS}\s+evenly)", r"\1, \2 \3", "Rib to end, and at the same time increase 4 sts evenly."),
@@ -78,9 +77,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("bo", r"(?-i:\bBO\b)(?=\s+(?:all|loosely|in|rem|the|centre|center|\d)\b|\s*[.,])(?<!-needle\sBO)", "bind off", "Work in k2, p2 rib for 2 rows, BO all sts loosely."),
     said_row("carefully", r"\b(?P<said>carefully)\s+(?=join\b)", "Carefully join in the round."),
     # --- where stitches wait ---
-    row("move|transfer", rf"\b(?:move|transfer)\s+(?={_MOVED}(?:on|onto|on\s+to|to)\s+{_WAITS})", "place ", "K8, move next 8 sts onto a holder, k to end."),
-    row("holder|needle", r"\b(st|stitch)-(?=holders?\b)", r"\1 ", "K10, slip next 8 sts onto a stitch-holder, k to end."),
-    said_row_behind("later|aside|needed", rf"(\b{_WAITS})\s*,?\s+(?P<said>(?:to\s+be\s+(?:worked|used|knitted|picked\s+up)\s+later(?:\s+on)?|(?:to\s+work|to\s+use|for|until)\s+later(?:\s+on)?|until\s+(?:they\s+are\s+)?needed(?:\s+later)?|and\s+(?:set|put|lay)\s+(?:it\s+|them\s+)?aside)){_E}", "Next row: K10, turn, place rem sts on a holder to be worked later."),
     # --- markers ---
     row("mkr", r"\bmkr(s?)\b", r"marker\1", "K to mkr, slip mkr, k to end."),
     # --- ends and edges ---
