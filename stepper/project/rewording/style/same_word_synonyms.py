@@ -44,7 +44,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("previous|preceding|these last", rf"\b(?:the\s+|these\s+)?(?:previous|preceding|these\s+last)\s+(?=(?:{N}\s+)?{_ROWS}\b)", "last ", "The preceding 2 rows form rib."),
     row("are left|until there|until you", rf"\buntil\s+(?:(?:there\s+are|you\s+have)\s+(?:only\s+|just\s+)?({N}\s+{STS})\s+(?:left|remaining)|({N}\s+{STS})\s+are\s+left)\b", r"until \1\2 rem", "Rep last 2 rows until there are 32 sts remaining, ending with a P row."),
     row("only|just", rf"\buntil\s+(?:there\s+are\s+)?(?:only|just)\s+(?={N}\s+{STS})", "until ", "Dec 1 st at each end of next and every foll alt row until only 36 sts remain, then on foll 2 rows. 32 sts."),
-    row("same way|same manner", r"\bin\s+the\s+same\s+(?:way|manner)\s+as\s+(?:for\s+|given\s+for\s+)?(?=(?:the\s+)?(?:back|front|left|right|first|second|other|body|sleeve)\b)", "as for ", "Work in the same way as for left front to armhole, ending with a WS row."),
     row("same as", r"(\brib|\bpatt(?:ern)?|\bst(?:itch)?)\s+(?:the\s+)?same\s+as\s+(?:for\s+)?(?=(?:the\s+)?(?:back|front|sleeves?|body|welt)\b)", r"\1 as for ", "Work 4 (4: 5: 5) cm in rib same as for back, ending after a 1st row."),
     row("k every|k all|k each", rf"(^\s*|[.:]\s+)k\s+(?=(?:every|each|all)\s+{_ROW}s?\b)", r"\1knit ", "K every rnd until the body measures 9 cm from the underarm."),
     # --- going on ---

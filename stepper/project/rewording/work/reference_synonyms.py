@@ -38,7 +38,39 @@ def _ends(inner: str, outer: str, lean: str, other: str) -> str:
     return rf"(?:{first}(?:\s*,?\s+and\s+{second})?|{second}(?:\s*,?\s+and\s+{first})?)"
 
 
+# --- any part, in any words ---
+_LIKE: Final = (
+    r"(?:(?:exactly|just|again)\s+)?(?:(?:in\s+)?the\s+same(?:\s+(?:way|manner))?\s+as(?:\s+(?:you\s+did\s+)?(?:for|on))?|as\s+(?:(?:you\s+(?:did|worked|knit)|given|worked|directed|described|written|set\s+out)\s+)?(?:for|on)"
+    r"|as(?=\s+(?:the\s+)?(?:left|right|first|section|part|back|front)\b)|like|identical(?:ly)?\s+(?:to|with))\s+(?:the\s+)?"
+)
+_ITEM: Final = r"(?:front|back|sleeve|body|yoke|hood|mitten|mitt|glove|sock|slipper|stocking|legwarmer|wristlet|cuff|shoulder|side|half|strap|band|panel|finger)"
+_OTHER: Final = rf"(?:(?:(?:left|right|first|1st|other)\s+)(?:{_ITEM})|back|front|body|(?:section|part|step|block|stage|tier|square|chapter)\s+\d{{1,2}}|(?:little|ring|middle|index)\s+finger)"
+_MIRRORED: Final = (
+    r"(?:(?:with\s+|work(?:ing)?\s+)?(?:(?:all|the|its)\s+)*(?:shapings?|decreases?|decs?|increases?|everything|sides?)\s+(?:(?:is|are)\s+)?(?:reversed|mirrored|in\s+reverse|the\s+other\s+way\s+(?:a?round))"
+    r"|(?:mirrored|reversed|in\s+(?:mirror\s+image|reverse)|as\s+(?:a|its)\s+mirror\s+image|the\s+other\s+way\s+a?round|mirror-?wise)"
+    r"|(?:mirror(?:ing)?|revers(?:e|ing))(?:\s+(?:all|the|both|its))*\s+(?:shapings?|decreases?|decs?|increases?|everything))"
+)
+_GO: Final = r"(?:(?:now\s+|then\s+)?(?:work|knit|make|complete|finish|cont(?:inue)?))"
+_SELF: Final = r"(?:(?:the|this|your|a|one)\s+)*(?:(?:left|right|second|2nd|other)\s+)?(?:front|sleeve|mitten|mitt|glove|sock|slipper|stocking|legwarmer|wristlet)"
+
 REFERENCES: tuple[Synonym, ...] = (
+    # --- in whatever words ---
+    row("mirror|revers|the other way", rf"(\b(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?)(?:{_OTHER}|(?:left|right|first|other))(?:\s+(?:to|until|up\s+to|as\s+far\s+as)\s+[^.;,]*?)?)\s*[,;]?\s+(?:but\s+|and\s+|only\s+)?(?!reversing\s+shapings?\b)(?:{_MIRRORED}){_E}", r"\1, reversing shaping", "Work as for left front, but mirrored."),
+    *(
+        row("mirror", rf"{_START}(?:(?:work|knit|make)\s+)?(?:the\s+)?{one}\s+({_ITEM})\s+(?:is\s+|as\s+)?(?:(?:worked|knit(?:ted)?|made)\s+)?(?:as\s+)?(?:a|the)?\s*mirror\s+image\s+(?:of|to)\s+(?:the\s+)?{other}(?:\s+\2)?{_E}", rf"\1work as for {other} \2, reversing shaping", f"The {one} front is a mirror image of the {other}.")
+        for one, other in (("right", "left"), ("left", "right"))
+    ),
+    *(
+        row("shoulder|side|half", rf"{_START}(?:{_GO}\s+)?(?:the\s+)?{one}\s+(side|half|shoulder)(?:\s+of\s+(?:the\s+)?neck)?\s+(?:(?:is|are)\s+)?(?:(?:worked|knit(?:ted)?|made)\s+)?(?:{_LIKE}|to\s+(?:match|correspond\s+(?:to|with))\s+(?:the\s+)?){other}(?:\s+\2)?\s*(,\s*revers(?:ing|e)\s+(?:all\s+)?(?:the\s+)?shapings?)?{_E}", r"\1complete like other side\3", f"Work the {one} shoulder as the {other}, reversing shaping.")
+        for one, other in (("left", "right"), ("right", "left"))
+    ),
+    row("follow", rf"{_START}(?:now\s+)?follow\s+(?:all\s+)?(?:the\s+)?(?:instructions|directions|steps|pattern)\s+(?:given\s+)?(?:for|of)\s+(?:the\s+)?(?={_OTHER}\b)", r"\1work as for ", "Follow the instructions for the right mitt as far as the gusset."),
+    row("section|part|step|block|stage|tier|square|chapter", rf"{_START}(?:now\s+)?(?:(?:work|knit|do)\s+((?:section|part|step|block|stage|tier|square|chapter)\s+\d{{1,2}})\s+(?:again|once\s+more|(?:a\s+second|another|one\s+more)\s+time)|rep(?:eat)?\s+((?:section|part|step|block|stage|tier|square|chapter)\s+\d{{1,2}})(?:\s+(?:again|once(?:\s+more)?|one\s+more\s+time))?){_E}", r"\1work as for \2\3", "Repeat Section 3 once more."),
+    row("as|like|same|identical", rf"{_START}(?:{_GO}\s+(?:{_SELF}\s+)?(?<!complete\s)(?<!finish\s)){_LIKE}(?={_OTHER}\b)", r"\1work as for ", "Work exactly like the left mitten up to the thumb."),
+    row("match|correspond", rf"{_START}(?:now\s+)?(?:complete|finish)\s+(?:(?:this|it|the\s+(?:left|right|second)\s+{_ITEM})\s+)?to\s+(?:match|correspond\s+(?:with|to))\s+(?:the\s+)?(?=(?:left|right|first)\s+(?:mitten|mitt|glove|sock|slipper|stocking|wristlet|legwarmer|sleeve)\b)", r"\1complete as for ", "Complete to match the right mitt."),
+    row("as far as", r"(\bwork\s+as\s+for\s+(?:the\s+)?[a-z]+(?:\s+[a-z]+|\s+\d+)?)\s+as\s+far\s+as\s+", r"\1 up to ", "Knit as for the right mitt as far as the gusset."),
+    row("same", rf"{_START}(?:the\s+)?(?:second|2nd|other)\s+({_ITEM})\s*(?:[=:-]+|is)\s*(?:exactly\s+)?(?:the\s+)?same(?:\s+(?:thing|again|way))?(?:\s+again)?{_E}", r"\1make again 1 \2", "Second sleeve = same thing."),
+    row("including|incl", rf"(\b{_LIKE}{_OTHER})\s*,\s*(?P<said>incl(?:uding|\.)?\s+(?:(?:all|the|both)\s+)*(?:markers?|marker\s+threads|armhole\s+markers))\s*,\s*", r"\1 ", "Work like the back, including the markers, until piece measures 50 cm.", spelt_out=True),
     # --- a front as the other, told by its edges ---
     *(
         row("work", rf"{_START}(?:{_DO}\s+)?({{how}})\s*(?:{_AS}|to\s+(?:match|correspond\s+with)\s+(?:the\s+)?)({side}\s+front)\s*,?\s*(?P<said>(?:but\s+)?work(?:ing)?\s+{ends}){_E}".replace("{how}", how), words, example, spelt_out=True)
@@ -53,7 +85,7 @@ REFERENCES: tuple[Synonym, ...] = (
         for one, other in (("right", "left"), ("left", "right"))
     ),
     # --- the other side of a neck ---
-    row("match|correspond", rf"{_START}(?:{_DO}\s+)?(?:the\s+)?(?:(?:second|other|2nd|right|left)(?:\s+(?:side|half|shoulder)(?:\s+of\s+(?:the\s+)?neck)?)?\s+)?to\s+(?:match|correspond)(?:\s+(?:with\s+|to\s+)?(?:{_FIRST}|(?:the\s+)?(?:left|right)(?:\s+(?:side|shoulder|half))?))?{_REVERSED}{_E}", r"\1complete like other side\2", "Finish right side to correspond with left side, reversing shaping."),
+    row("match|correspond", rf"{_START}(?:{_DO}\s+)?(?:the\s+)?(?:(?:second|other|2nd|right|left)(?:\s+(?:side|half|shoulder)(?:\s+of\s+(?:the\s+)?neck)?)?\s+)?to\s+(?:match|correspond)(?:\s+(?:with\s+|to\s+)?(?:{_FIRST}|(?:the\s+)?(?:left|right)(?:\s+(?:side|shoulder|half))?))?{_REVERSED}{_E}", r"\1complete like other side\2", "Complete second side to correspond, reversing shaping."),
     row("then complete|then finish|then work", rf"\s*,\s*(?:and\s+)?then\s+((?:complete|finish|work)\s+to\s+(?:match|correspond)\b)([^.;]*?)(?:\s+of\s+(?:the\s+)?neck)?{_E}", r". \1\2", "With RS facing, rejoin yarn to rem sts, patt to end, then complete to match first side of neck."),
     # --- a shaping of another part ---
     row("shap|armhole|raglan", rf"{_START}(?:shape\s+(?:the\s+)?(armhole|raglan)s?|(?:work|rep(?:eat)?)\s+(?:the\s+)?(armhole|raglan)(?:s|(?:\s+edge)?\s+(?:shapings?|(?:dec|inc)\w*(?:\s+rows?)?)))\s+{_AS}{_PART}", r"\1shape \2\3 as for \4", "Work armhole shaping as for back. 66 sts."),
