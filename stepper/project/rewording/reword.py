@@ -19,6 +19,7 @@ from stepper.project.rewording.asides import commands, instructs
 from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
+from stepper.project.rewording.on_needles.edge_steps import write_edge_steps
 from stepper.project.rewording.on_needles.pick_ups import write_pick_ups
 from stepper.project.rewording.openings import write_openings_in_order
 from stepper.project.rewording.remarks.idle import orders_besides
@@ -102,7 +103,7 @@ def undress(plain: str) -> Reworded:
 
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
     """Return a line that nothing else reads as other pages print it; the same if it has no such words."""
-    line = write_edge_lists(line)
+    line = write_edge_steps(write_edge_lists(line))
     again = _by_rows(_by_rows(line, STOPS) if "." in line.text else line, SECOND_LOOK)
     if again.text != line.text:
         again = replace(again, text=_SENTENCE.sub(lambda found: _capital(found, line.text), again.text))
