@@ -37,6 +37,7 @@ from stepper.project.rewording.style.spoken_synonyms import SPOKEN
 from stepper.project.rewording.synonym import KEPT, Synonym
 from stepper.project.rewording.synonyms import SYNONYMS
 from stepper.project.rewording.talk import take_talk_out
+from stepper.project.rewording.told.sentences import write_told
 from stepper.project.rewording.voice.orders import write_orders
 from stepper.project.rewording.yarn_names import printed_again, sign_yarns
 from stepper.regex import regex
@@ -104,7 +105,7 @@ def undress(plain: str) -> Reworded:
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
     """Return a line that nothing else reads as other pages print it; the same if it has no such words."""
     line = write_edge_steps(write_edge_lists(line))
-    again = _by_rows(_by_rows(line, STOPS) if "." in line.text else line, SECOND_LOOK)
+    again = _by_rows(write_told(_by_rows(line, STOPS) if "." in line.text else line), SECOND_LOOK)
     if again.text != line.text:
         again = replace(again, text=_SENTENCE.sub(lambda found: _capital(found, line.text), again.text))
     return _by_rows(take_talk_out(again), (*STATED_FACTS, *SPOKEN))

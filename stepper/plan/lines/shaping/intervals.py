@@ -24,6 +24,8 @@ from stepper.plan.lines.shaping.likewise import (
     BESIDE,
     CLOSER,
     ONWARDS,
+    WIDENING,
+    WIDER,
     as_shown_beside,
     carry_on_shaping,
     come_closer,
@@ -93,7 +95,8 @@ def _shapes(draft: DraftRound) -> bool:
 def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     """Work a named round at intervals, with plain rounds between."""
     closer = False
-    if instruction.label.startswith((ALIKE, BESIDE, CLOSER, ONWARDS)):
+    step = 1 if instruction.label.startswith((WIDER, WIDENING)) else -1
+    if instruction.label.startswith((ALIKE, BESIDE, CLOSER, ONWARDS, WIDER, WIDENING)):
         found = carry_on_shaping(instruction, needles)
         if found is None:
             return
@@ -125,7 +128,7 @@ def work_at_intervals(instruction: AtIntervals, needles: Needles) -> None:
     for plain, leg in occasions(intervals, needles, since=since, end=end):
         if shifted:
             template = literal if leg.every.of(needles.size) % 2 else sided
-        following = come_closer(template, needles) if closer and worked else template
+        following = come_closer(template, needles, step) if closer and worked else template
         if following is None:
             return
         template, worked = following, worked + 1
@@ -204,7 +207,7 @@ def alternates(leg: Leg, template: Template, instruction: AtIntervals, needles: 
     "Repeat the row 3 times" means each next row of its side; "every row 3 times" says each row.
     """
     every = leg.every.of(needles.size)
-    each = leg.each or instruction.label.startswith((ALIKE, BESIDE, CLOSER, ONWARDS))
+    each = leg.each or instruction.label.startswith((ALIKE, BESIDE, CLOSER, ONWARDS, WIDER, WIDENING))
     least = 1 if each else 3
     if leg.length is not None or every % 2 == 0 or every < least:
         return False

@@ -8,6 +8,7 @@ such rounds. Where it does neither, nobody can tell, and the round is refused. S
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import Final
 
 from stepper.craft.stitches import stitch
 from stepper.plan.drafts import Template, without_places
@@ -20,12 +21,17 @@ from stepper.project.instructions import AtIntervals, Leg, Repeated
 from stepper.project.problems import Span
 from stepper.project.stitchwork import Element, Mark, Numbers, Several, Work
 from stepper.records import dataclass
+from stepper.regex import regex
 
 ALIKE = "alike "
 """Begins the name of a round worked "in this manner", "as before"."""
 CLOSER = "closer "
 """Begins the name of a round with a stitch less between its changes each time, at given intervals."""
 ONWARDS = "onwards "
+"""The same, at the intervals there were."""
+WIDER = "wider "
+"""Begins the name of a round with a stitch more between its changes each time, at given intervals."""
+WIDENING = "widening "
 """The same, at the intervals there were."""
 BESIDE = "beside "
 """Begins the name of a round that changes a stitch on each side of markers, as the page showed before."""
@@ -140,10 +146,13 @@ def carry_on_shaping(
     if template.own is not None:
         refuse_own_words(template, place, needles)
         return None
+    if _shows_otherwise(at, template, instruction, needles):
+        return None
     earlier = _last(label, needles, before=at)
     if label.startswith(BESIDE):
         return (template, instruction.legs, False) if _is_beside(at, template, instruction, needles) else None
-    closer = _next_closer(template, needles.size) if label.startswith((CLOSER, ONWARDS)) else None
+    step = 1 if label.startswith((WIDER, WIDENING)) else -1
+    closer = _next_closer(template, needles.size, step) if label.startswith((*_STEPS,)) else None
     if label.startswith(ALIKE):
         if _spread(template) is None:
             return template, instruction.legs, False
@@ -154,12 +163,13 @@ def carry_on_shaping(
             return None
         closer = _next_closer(template, needles.size)
     if closer is None:
-        told = "the last such round has no stitches between its changes that could become fewer."
+        how = "more" if step > 0 else "fewer"
+        told = f"the last such round has no stitches between its changes that could become {how}."
         needles.miss(place, told, "Write the rounds out.")
         return None
     legs = instruction.legs
-    if label.startswith(ONWARDS):
-        shown = at - earlier[0] if earlier is not None and _alike(earlier[1], template) else 0
+    if label.startswith((ONWARDS, WIDENING)):
+        shown = at - earlier[0] if earlier is not None and _alike(earlier[1], template, step) else 0
         gap = shown or len(needles.drafts) - at
         if gap == 1 and not shown:
             told = "how many rounds lie between two such rounds is not shown before this."
@@ -209,10 +219,19 @@ def as_shown_beside(written: Template, needles: Needles) -> Template | None:
     return None
 
 
-def _at_marks(elements: tuple[Element, ...]) -> bool:
-    """Return whether every change of a round stands beside a marker, or one plain stretch from it."""
+def _at_marks(elements: tuple[Element, ...], *, around: bool = False) -> bool:
+    """Return whether every change of a round stands beside a marker, or one plain stretch from it.
+
+    In a group that is repeated, its end stands beside its beginning; `around` says so of the whole round too.
+    """
     laid = [inner for one in elements for inner in (one.elements if isinstance(one, Several) else (one,))]
-    marks = [at for at, one in enumerate(laid) if isinstance(one, Mark)]
+    marks = {at for at, one in enumerate(laid) if isinstance(one, Mark)}
+    first = 0
+    for one in elements:
+        length = len(one.elements) if isinstance(one, Several) else 1
+        marks |= {at + turn * length for at in marks if first <= at < first + length for turn in (-1, 1)}
+        first += length
+    marks |= {-1, len(laid)} if around else set()
     changes = [
         at
         for at, one in enumerate(laid)
@@ -221,17 +240,49 @@ def _at_marks(elements: tuple[Element, ...]) -> bool:
     return all(any(abs(at - mark) <= 2 for mark in marks) for at in changes)
 
 
-def come_closer(template: Template, needles: Needles) -> Template | None:
-    """Return a round with one stitch less between its changes; None, and reported, if there are none left."""
-    closer = _next_closer(template, needles.size)
+_STEPS: Final = (CLOSER, ONWARDS, WIDER, WIDENING)
+_SAID: Final = regex(r"\b(?:inc|dec)\s+\w+\s+(\d+)$")
+"""How many stitches such a round changes, where the line says it."""
+_AT_MARKERS: Final = regex(r"\b(?:raglan|gusset)\b")
+
+
+def _shows_otherwise(at: int, template: Template, instruction: AtIntervals, needles: Needles) -> bool:
+    """Report a round that changes another number of stitches than the line says, or lies elsewhere."""
+    draft, label = needles.drafts[at], instruction.label
+    changed, said = abs(draft.after - draft.before), _SAID.search(label)
+    hint = "Write the round out with a name, and repeat it by that."
+    if said is not None and changed != int(said.group(1)):
+        told = f"the last such round changed {changed} stitches, and this line says {said.group(1)}."
+        needles.miss(instruction.place, told, hint)
+        return True
+    where = _AT_MARKERS.search(label)
+    if where is None:
+        return False
+    around = not needles.flat and where.group() == "raglan"
+    if _at_marks(template.elements, around=around) and (changed == 2) == (where.group() == "gusset"):
+        return False
+    told = f"the last such round changed {changed} stitches, and does not show how the {where.group()} goes on."
+    needles.miss(instruction.place, told, hint)
+    return True
+
+
+def come_closer(template: Template, needles: Needles, step: int = -1) -> Template | None:
+    """Return a round with one stitch less between its changes; None, and reported, if there are none left.
+
+    `step` is 1 for one stitch more.
+    """
+    closer = _next_closer(template, needles.size, step)
     if closer is None:
         needles.miss(template.place, "no stitches are left between the changes, and the shaping goes on.")
     return closer
 
 
-def _alike(earlier: Template, template: Template) -> bool:
-    """Return whether an earlier round is the same with one stitch more between its changes."""
-    shown = _next_closer(earlier)
+def _alike(earlier: Template, template: Template, step: int = -1) -> bool:
+    """Return whether an earlier round is the same with one stitch more between its changes.
+
+    `step` is 1 where it had one less.
+    """
+    shown = _next_closer(earlier, 0, step)
     return shown is not None and without_places(shown.elements) == without_places(template.elements)
 
 
@@ -256,15 +307,15 @@ def _plain_of(group: Several) -> Work | None:
     return next((one for one in group.elements if isinstance(one, Work) and one.stitch in ("k", "p")), None)
 
 
-def _next_closer(template: Template, size: int = 0) -> Template | None:
+def _next_closer(template: Template, size: int = 0, step: int = -1) -> Template | None:
     """Return a round with one stitch less between its changes; None if it has no such stitches in a size.
 
-    The other sizes have fewer or more of them, and are worked by themselves.
+    The other sizes have fewer or more of them, and are worked by themselves. `step` is 1 for one stitch more.
     """
     group, plain = _spread(template) or (None, None)
     if group is None or plain is None or plain.times.of(size) < 1:
         return None
-    times = Numbers(tuple(max(0, value - 1) for value in plain.times.values), plain.times.place)
+    times = Numbers(tuple(max(0, value + step) for value in plain.times.values), plain.times.place)
     fewer = (replace(plain, times=times),) if times.of(size) else ()
     inside = tuple(other for one in group.elements for other in (fewer if one is plain else (one,)))
     elements = tuple(replace(group, elements=inside) if one is group else one for one in template.elements)

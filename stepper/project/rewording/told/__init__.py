@@ -1,0 +1,1 @@
+"""Sentences that tell in prose what is shaped and repeated, taken apart phrase by phrase."""

@@ -1,0 +1,200 @@
+"""The phrases of which a sentence about shaping is made: what, where, on which rows, how often, how long. No I/O.
+
+Theory of operation. "Continue to increase like this on every 3rd rnd until there are 17 sts between the
+markers" and "On every 3rd rnd, work the increase again, until ..." are one sentence in two orders. Each of
+their phrases is of one of a few kinds (`_KINDS`), told by how it begins; a sentence is taken apart from left
+to right, and one word that belongs to no phrase leaves all of it as it is printed. What the phrases mean
+together is for `shaping`. Source: the wording of patterns in print, US and UK; common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from stepper.project.rewording.synonym import STS, N
+from stepper.records import dataclass
+from stepper.regex import regex
+
+_NTH: Final = (
+    r"(?:\d+(?:st|nd|rd|th)(?:\s*[(\[](?:\s*\d+(?:st|nd|rd|th)?\s*[,;:]?)+[)\]])?"
+    r"|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)"
+)
+_ROW: Final = r"(?:rounds?|rnds?|rows?)"
+_SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
+_ON: Final = r"(?:(?:on|in|of|at|for|across)\s+)?(?:the\s+)?"
+_ALL: Final = r"(?:in\s+(?:all|total)|altogether|total|all\s+told|overall)"
+_CHANGE: Final = r"(?P<dir>inc|dec)(?:reas(?:e|es|ed|ing|ings))?s?\b\.?"
+_DONE: Final = r"(?:worked|made|done|repeated|knitted|knit|completed)"
+_HAS_DONE: Final = (
+    rf"(?:you(?:\s+have|'ve)\s+{_DONE}|(?:it|this|they|these)\s+(?:has|have)\s+been\s+{_DONE}|you\s+have)"
+)
+_WHAT_DONE: Final = r"(?:it|this|that|them|these|the\s+(?:inc|dec)(?:rease)?(?:\s+(?:row|rnd|round))?)"
+_MARKERS: Final = r"(?:(?:raglan|side|gusset|thumb|st(?:itch)?)\s+)?(?:markers?|ms?)\b"
+_KIND: Final = r"(?:raglan|gusset|thumb|crown|sleeve|body|waist|hip|leg|calf|toe|yoke|side)"
+_ADVERB: Final = r"(?:now|then|from\s+(?:here|now)(?:\s+on(?:wards)?)?|simply|just|also|always|meanwhile\s+plain)"
+
+_KINDS: Final = tuple(
+    (kind, regex(expression, re.IGNORECASE))
+    for kind, expression in (
+        # --- how often: with the times before, or on top ---
+        (
+            "all",
+            rf"until\s+{_HAS_DONE}\s+(?:{_WHAT_DONE}\s+)?(?:(?:a\s+total\s+of|in\s+(?:all|total))\s+)?(?P<n>{N})\s+times?(?:\s+{_ALL})?",
+        ),
+        (
+            "all",
+            rf"(?:until\s+(?:{_HAS_DONE}|there\s+are)\s+|for\s+)?(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:{_KIND}\s+)?(?:inc|dec)(?:rease)?(?:s|\s+{_ROW})(?:\s+(?:have\s+been|are|were)\s+{_DONE})?(?:\s+{_ALL})?(?<=\w)(?=\s*[.,;:=(]|\s+[-=]|\s*$)",
+        ),
+        ("all", rf"(?:for\s+)?(?:a\s+total\s+of|{_ALL})\s+(?P<n>{N})(?:\s+times)?\b(?!\s+(?:{STS}|{_ROW}))"),
+        ("all", rf"(?P<n>{N})\s+times?\s*,?\s+{_ALL}"),
+        (
+            "more",
+            rf"(?:(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?P<n2>{N})\s+(?:(?:more|further|additional)\s+times|times\s+(?:more|again|further)))",
+        ),
+        ("more", r"(?:once|twice)\s+(?:more|again)"),
+        ("times", rf"(?:for\s+)?(?P<n>{N})\s+times?\b|once\b|twice\b"),
+        # --- how long ---
+        (
+            "until",
+            rf"(?:until|till|up\s+to|down\s+to|to)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:back\s+|down\s+|up\s+)?to|you're\s+(?:back\s+|down\s+|up\s+)?(?:to|at)|only|again|a\s+total\s+of|the\s+(?:gusset|thumb)\s+has)\s+)*(?P<n>{N})\s+(?:(?:gusset|thumb)\s+)?{STS}"
+            rf"(?:\s+(?:(?P<between>(?:in\s+)?between\s+(?:the\s+)?(?:two\s+)?{_MARKERS})|rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|{_ALL}))*",
+        ),
+        # --- on which rows ---
+        (
+            "every",
+            rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?P<other>(?:other|2nd|second|alt(?:ernate)?\.?)\s+)?(?:(?P<side>{_SIDE})\s+)?(?P<row>{_ROW})\b(?!\s*:)",
+        ),
+        (
+            "every",
+            rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?:(?P<nth>{_NTH})|(?P<number>{N}))\s+(?:(?P<side>{_SIDE})\s+)?(?P<row>{_ROW})\b",
+        ),
+        ("every", rf"(?:on\s+)?(?:every|each)\s+(?P<nth>{_NTH})(?=\s+{N}\s+times)"),
+        ("next", rf"{_ON}(?:next|following|foll)\s+(?:(?P<side>{_SIDE})\s+)?(?P<row>{_ROW})\b(?!\s*:)"),
+        ("next", rf"{_ON}next\b(?=\s*,?\s+(?:and|then)\s+(?:on\s+|in\s+)?(?:the\s+)?(?:every|each)\b)"),
+        # --- in which manner ---
+        (
+            "manner",
+            r"(?:exactly\s+)?(?:(?:in\s+)?(?:this|the\s+same|that|like|a\s+similar)\s+(?:manner|way|fashion)|like\s+(?:this|that|so)|as\s+(?:before|set|established|described|above|shown|you\s+did)|thus|likewise|accordingly)\b",
+        ),
+        (
+            "closer",
+            rf"(?:(?:but\s+)?(?:always\s+)?(?:with|working|having|knitting|leaving)\s+)?(?:1|one)\s+(?:(?:less|fewer)\s+(?:knit\s+|plain\s+)?{STS}|(?:knit\s+|plain\s+)?{STS}\s+(?:less|fewer))\s+(?:between|before)\s+(?:each|every|the)\s+(?:dec(?:rease)?s?|k2tog)(?:\s+(?:every|each)\s+time)?",
+        ),
+        (
+            "wider",
+            rf"(?:(?:but\s+)?(?:always\s+)?(?:with|working|having|knitting|leaving)\s+)?(?:1|one)\s+(?:(?:more|extra|additional)\s+(?:knit\s+|plain\s+)?{STS}|(?:knit\s+|plain\s+)?{STS}\s+more)\s+(?:between|before)\s+(?:each|every|the)\s+(?:inc(?:rease)?s?|m1|yo|kfb)(?:\s+(?:every|each)\s+time)?",
+        ),
+        (
+            "first",
+            r"(?:the\s+(?:row|rnd|round|one)\s+(?:you\s+have\s+|you've\s+)?just\s+worked\s+counts\s+as\s+(?:the\s+)?first(?:\s+(?:one|of\s+(?:the|these)\s+(?:inc|dec)(?:rease)?s))?|(?:counting|including)\s+(?:the\s+(?:one|row|rnd|round|(?:inc|dec)(?:rease)?)\s+(?:you(?:'ve|\s+have)\s+)?just\s+(?:worked|made|done)|the\s+first(?:\s+one)?|this\s+(?:one|row|rnd|round)))\b",
+        ),
+        # --- where ---
+        (
+            "ends",
+            r"(?:at\s+|on\s+|(?<=sts\s)|(?<=st\s))(?:each|both|either)\s+(?:ends?|sides?|edges?)(?:\s+of\s+(?:the\s+)?(?:row|work|piece))?\b(?!\s+of\s+(?:(?:the|each|every|all|both)\s+(?:of\s+the\s+)?)?(?:[a-z]+\s+)?(?:m|markers?|sts?|stitch(?:es)?)\b)",
+        ),
+        ("edge", r"at\s+(?:the\s+|each\s+)?(?:neck|armhole|front|side)\s+edges?\b"),
+        (
+            "marker",
+            rf"(?:at|on)?\s*(?:each|both|either)\s+sides?\s+of\s+(?:the\s+)?(?:raglan\s+|side\s+|gusset\s+)?(?:marker|m)\b|before\s+and\s+after\s+(?:the\s+)?(?:marker|m)\b",
+        ),
+        (
+            "markers",
+            rf"(?:(?:at|on)?\s*(?:each|both|either)\s+sides?\s+of|before\s+and\s+after)\s+(?:(?:each|every|all|both|the)\s+(?:of\s+the\s+)?)?(?:four\s+|two\s+)?{_MARKERS}",
+        ),
+        (
+            "gusset",
+            rf"(?:for\s+(?:the\s+)?(?:thumb\s+)?(?:gusset|thumb)|(?:inside|between|within)\s+(?:the\s+)?(?:two\s+)?{_MARKERS})",
+        ),
+        ("raglan", r"(?:for\s+(?:the\s+)?raglans?|at\s+(?:the\s+|each\s+|all\s+)?(?:four\s+)?raglans?(?:\s+(?:lines?|seams?))?)\b"),
+        # --- what ---
+        (
+            "noun",
+            rf"(?:(?P<this>this|that|these|those|the\s+last|the\s+same)\s+|the\s+|your\s+|all\s+(?:the\s+)?)?(?:(?P<kind>{_KIND})\s+)?(?:shaping\s+)?{_CHANGE}(?:\s+(?P<row>row|rnd|round)s?)?(?:\s+again)?(?!\s*(?:{N}\s+)?{STS})(?=\s|[.,;:]|$)",
+        ),
+        (
+            "again",
+            r"(?:this|that|it|the\s+(?:last|above)|the\s+same)(?:\s+(?P<row>row|rnd|round))?(?:\s+again)?(?=\s|[.,;]|$)(?!\s+(?:\d|end|other|side|manner|way|fashion))",
+        ),
+        ("change", rf"(?:to\s+)?{_CHANGE}(?:\s+(?P<n>{N})\s*{STS}\.?)?"),
+        # --- and the verbs ---
+        (
+            "go",
+            rf"(?:cont(?:inu(?:e|ing))?\.?|keep(?:\s+on)?|go(?:ing)?\s+on|carry(?:ing)?\s+on|proceed)(?:\s+(?:to|with))?(?:\s+(?:work|mak|do|repeat)(?:e|ing)?)?\b",
+        ),
+        ("rep", r"(?:rep(?:eat)?(?:ing|ed)?\b\.?|(?:do|work)(?=\s+(?:this|that|it|the\s+same)\b))"),
+        ("work", r"(?:work(?:ing)?|do|make|knit)\b"),
+        ("are", rf"(?:is|are|happens?|falls?|comes?|occurs?)(?:\s+(?:then\s+)?{_DONE})?\b"),
+        ("adverb", rf"{_ADVERB}\b"),
+    )
+)
+"""The kinds of phrases, in the order tried."""
+_COUNT: Final = regex(
+    rf"\s*(?:[:=,;(\[-]|-+)*\s*(?:(?:and\s+)?(?:you(?:\s+now)?\s+have|there\s+(?:are|will\s+be)(?:\s+now)?|which\s+(?:leaves|gives)(?:\s+you)?)\s+|and\s+|or\s+|=\s*)?"
+    rf"(?P<n>{N})\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|{_ALL}))*\s*[)\]]?(?=\s*[.;]|\s*$)",
+    re.IGNORECASE,
+)
+_GLUE: Final = regex(r"(?:\s*[,;]\s*|\s+)(?:(?:and|then|but)\b\s*,?\s*)*|\s*(?=$)", re.IGNORECASE)
+_END: Final = regex(r"\s*(?:[.!]|$)")
+_MOST: Final = 24
+"""Most phrases of a sentence."""
+
+
+@dataclass(frozen=True, slots=True)
+class ToldPhrase:
+    """One phrase of a sentence."""
+
+    kind: str
+    match: re.Match[str]
+
+    def get(self, name: str) -> str:
+        """Return what a group of the phrase matched; empty if it has none."""
+        return self.match.groupdict().get(name) or ""
+
+
+def split_phrases(text: str, start: int) -> tuple[tuple[ToldPhrase, ...], int] | None:
+    """Take a sentence apart.
+
+    Args:
+        text: The line, made plain.
+        start: Where the sentence begins.
+
+    Returns:
+        Its phrases in their order, the count behind them last as the kind `count`, and the offset of its
+        full stop or of the end; None if a word belongs to none.
+    """
+    found: list[ToldPhrase] = []
+    at = start
+    while len(found) < _MOST:
+        end = _END.match(text, at)
+        if end is not None:
+            return tuple(found), at
+        count = _COUNT.match(text, at) if len(found) > 1 else None
+        if count is not None:
+            found.append(ToldPhrase("count", count))
+            at = count.end()
+            continue
+        glue = _GLUE.match(text, at) if found else None
+        if found and glue is None:
+            return None
+        phrase = _phrase(text, glue.end() if glue is not None else at)
+        if phrase is None:
+            return (tuple(found), at) if glue is not None and ";" in glue.group() else None
+        found.append(phrase)
+        at = phrase.match.end()
+    return None
+
+
+def _phrase(text: str, at: int) -> ToldPhrase | None:
+    """Return the phrase that begins at a place; None if there is none."""
+    for kind, expression in _KINDS:
+        match = expression.match(text, at)
+        if match is not None and match.end() > at and not _within_word(text, match.end()):
+            return ToldPhrase(kind, match)
+    return None
+
+
+def _within_word(text: str, end: int) -> bool:
+    """Return whether a phrase would end in the middle of a word or a number."""
+    return 0 < end < len(text) and text[end - 1].isalnum() and text[end].isalnum()

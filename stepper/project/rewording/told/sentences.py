@@ -1,0 +1,62 @@
+"""Write what a line tells of its shaping in the grammar's words, sentence by sentence. No I/O.
+
+A line is looked at so only where nothing else reads it, and a sentence one of whose words belongs to no
+phrase stays as it is printed.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import Final
+
+from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.told.phrases import split_phrases
+from stepper.project.rewording.told.shaping import Piece, write_shaping
+from stepper.regex import regex
+
+_STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])")
+_TELLS: Final = regex(r"\b(?:inc|dec)(?:reas)?|\b(?:rep(?:eat)?|again|fewer|less|more)\b", re.IGNORECASE)
+
+
+def write_told(line: Reworded) -> Reworded:
+    """Write the sentences of a line that tell of shaping in the grammar's words.
+
+    Returns:
+        The line; the same if it has none that is read so.
+    """
+    if not _TELLS.search(line.text):
+        return line
+    text: list[str] = []
+    places: list[int] = []
+    done = 0
+    for start in _STARTS.finditer(line.text):
+        if start.end() < done:
+            continue
+        found = _told(line.text, start.end())
+        if found is None:
+            continue
+        pieces, end = found
+        text.append(line.text[done : start.end()])
+        places += line.places[done : start.end()]
+        for number, (words, at) in enumerate(pieces):
+            said = words if number else words[:1].upper() + words[1:]
+            text.append(said)
+            same = line.text[at : at + len(said)] == said
+            places += line.places[at : at + len(said)] if same else [line.places[at]] * len(said)
+        done = end
+    if not done:
+        return line
+    text.append(line.text[done:])
+    places += line.places[done:]
+    return replace(line, text="".join(text), places=tuple(places))
+
+
+def _told(text: str, start: int) -> tuple[tuple[Piece, ...], int] | None:
+    """Return a sentence in the grammar's words and where it ends; None if it is not read."""
+    found = split_phrases(text, start)
+    if found is None:
+        return None
+    phrases, end = found
+    pieces = write_shaping(phrases)
+    return None if pieces is None else (pieces, end)

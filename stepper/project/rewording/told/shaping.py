@@ -1,0 +1,274 @@
+"""What the phrases of a sentence about shaping mean together, in the grammar's words. No I/O.
+
+Common practice. What goes on ("continue", "repeat", "more") comes on top of the rows worked so; "in all" and
+"until you have done it 8 times" count those too. A number of times that says neither is only read where
+stitches are counted behind it, which decides. "Do that again" is the row just worked; "the increases" are the
+last row of the part that increases, at the places it shows. A number of stitches that the words give
+("increase 8 sts on every other round") has to be that of the row shown, as a raglan has to lie at markers.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import Final
+
+from stepper.project.rewording.told.phrases import ToldPhrase
+from stepper.records import dataclass
+from stepper.regex import regex
+
+Piece = tuple[str, int]
+"""Words of the grammar, and the offset in the line of what they stand for."""
+_MUCH: Final = ("change", "noun", "again")
+_WHERE: Final = ("ends", "edge", "marker", "markers", "gusset", "raglan")
+_ONES: Final = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10}
+_SIDE: Final = regex(r"w", re.IGNORECASE)
+
+
+@dataclass(slots=True)
+class _Leg:
+    """One interval: every so many rows, so often or to a count."""
+
+    every: ToldPhrase
+    often: ToldPhrase | None = None
+
+
+@dataclass(slots=True)
+class _Told:
+    """What a sentence says."""
+
+    what: list[ToldPhrase]
+    where: ToldPhrase | None
+    first: ToldPhrase | None
+    legs: list[_Leg]
+    count: ToldPhrase | None
+    onwards: bool
+    """Whether it goes on with something: "continue", "repeat", "again"."""
+    manner: bool
+    again: bool
+    """Whether it is worked again: "repeat"."""
+    step: str
+    """`closer` or `wider` if the stitches between the changes become fewer or more each time."""
+    counts_first: bool
+
+
+def write_shaping(phrases: Sequence[ToldPhrase]) -> tuple[Piece, ...] | None:
+    """Write a sentence about shaping in the grammar's words.
+
+    Args:
+        phrases: The phrases it is made of.
+
+    Returns:
+        The words in their order, each with its place; None if they are not read together.
+    """
+    told = _gather(phrases)
+    if told is None or not (told.legs or told.step) or not (told.what or told.step):
+        return None
+    if not told.legs:
+        return _onwards(told, phrases)
+    named = _named(told)
+    when = _when(told)
+    if named is None or when is None:
+        return None
+    count: tuple[Piece, ...] = ()
+    if told.count is not None:
+        count = ((". ", told.count.match.start()), (f"{told.count.get('n')} sts", told.count.match.start("n")))
+    return (*named, *when, *count)
+
+
+def _gather(phrases: Sequence[ToldPhrase]) -> _Told | None:
+    """Sort phrases by what they say; None if one comes twice or belongs to no interval."""
+    told = _Told([], None, None, [], None, False, False, False, "", False)
+    waiting: ToldPhrase | None = None
+    for phrase in phrases:
+        kind = phrase.kind
+        if kind in _MUCH:
+            told.what.append(phrase)
+            told.onwards |= kind == "again" or phrase.match.group().lower().endswith("again")
+        elif kind in _WHERE:
+            if told.where is not None:
+                return None
+            told.where = phrase
+        elif kind == "next":
+            if told.first is not None or told.legs:
+                return None
+            told.first = phrase
+        elif kind == "every":
+            told.legs.append(_Leg(phrase, waiting))
+            waiting = None
+        elif kind in ("all", "more", "times", "until"):
+            if told.legs and told.legs[-1].often is None:
+                told.legs[-1].often = phrase
+            elif told.legs or waiting is not None:
+                return None
+            else:
+                waiting = phrase
+        elif kind == "count":
+            told.count = phrase
+        elif kind in ("closer", "wider"):
+            told.step = kind
+        elif kind == "manner":
+            told.manner = True
+        elif kind == "first":
+            told.counts_first = True
+        elif kind in ("go", "rep"):
+            told.onwards, told.again = True, told.again or kind == "rep"
+    if waiting is not None and told.legs:
+        return None
+    if waiting is not None:
+        if waiting.kind != "until" or not told.step:
+            return None
+        told.count = waiting
+    return told
+
+
+def _direction(told: _Told) -> str:
+    """Return `inc` or `dec`; empty if the words say neither, or both."""
+    said = {phrase.get("dir").lower() for phrase in told.what} - {""}
+    return said.pop() if len(said) == 1 else ""
+
+
+def _row(told: _Told) -> str:
+    """Return the word for a row that the sentence uses."""
+    says = [*told.what, *(leg.every for leg in told.legs), *([told.first] if told.first else [])]
+    rows = [phrase.get("row").lower() for phrase in says if phrase.get("row")]
+    return "row" if any(row.startswith("row") for row in rows) else "round"
+
+
+def _number(told: _Told) -> str | None:
+    """Return how many stitches the words say that a row changes; empty if not, None if that differs."""
+    said = [phrase.get("n") for phrase in told.what if phrase.get("n")]
+    if len(said) > 1:
+        return None
+    if not said:
+        return ""
+    word = said[0].lower()
+    number = _ONES.get(word, int(word) if word.isdigit() else 0)
+    if not number:
+        return None
+    return str(number * (2 if told.where is not None and told.where.kind == "ends" else 1))
+
+
+def _named(told: _Told) -> tuple[Piece, ...] | None:
+    """Return the words for what is worked; None if nobody can tell."""
+    what = told.what[0] if told.what else told.legs[0].every
+    at = what.match.start()
+    direction, row, number = _direction(told), _row(told), _number(told)
+    where = told.where.kind if told.where is not None else ""
+    rows = [phrase for phrase in told.what if phrase.kind == "noun" and phrase.get("row")]
+    if len(told.what) > 2 or number is None or (len(told.what) == 2 and not _one_thing(told)):
+        return None
+    if told.step:
+        wanted = "dec" if told.step == "closer" else "inc"
+        return None if direction not in ("", wanted) or where else ((f"rep {told.step} {wanted} {row} ", at),)
+    if rows and not where:
+        (noun,) = rows[:1]
+        if noun.get("this"):
+            return ((f"rep same {direction} {row} on ", at),)
+        kind = f"{noun.get('kind')} " if noun.get("kind") else ""
+        verb = "rep" if told.onwards else "work"
+        said = noun.match.group("dir").lower()
+        full = noun.match.group()[noun.match.start("dir") - noun.match.start() :].split()[0]
+        name = f"{kind}{full if full.lower().startswith((said + 'rease',)) else said} {noun.get('row')}"
+        return ((f"{verb} {name} on ", at),)
+    if what.kind == "again" and len(told.what) == 1:
+        return ((f"rep same {row} on ", at),) if told.again and not where else None
+    if not direction:
+        return None
+    goes_on = told.onwards or told.manner or any(phrase.kind == "noun" for phrase in told.what)
+    if where in ("ends", "edge", "marker") and not goes_on:
+        if not number:
+            return None
+        assert told.where is not None
+        each = {"ends": "each end", "marker": "each side of the marker"}.get(where, told.where.match.group())
+        said = next(phrase.get("n") for phrase in told.what if phrase.get("n"))
+        return (
+            (f"{direction} {said} st at ", at),
+            (each.removeprefix("at "), told.where.match.start()),
+            (" of ", told.where.match.start()),
+        )
+    if where in ("edge", "marker"):
+        return None
+    if where == "markers":
+        return ((f"rep beside {direction} {row} on ", at),) if number in ("1", "") else None
+    kinds = {phrase.get("kind").lower() for phrase in told.what} - {""}
+    kinds |= {where} if where in ("gusset", "raglan") else set()
+    if not kinds <= {"gusset", "thumb", "raglan"} or len(kinds) > 1:
+        return None  # of which row it is said is not known from what it shapes
+    kind = f"{'raglan' if 'raglan' in kinds else 'gusset'} " if kinds else ""
+    if not goes_on and not kind and not number:
+        return None
+    behind = f" {number}" if number else ""
+    return ((f"rep alike {kind}{direction} {row}{behind} on ", at),)
+
+
+def _one_thing(told: _Told) -> bool:
+    """Return whether two names are of one thing: "continue in this way, increasing", "the decreases again"."""
+    kinds = {phrase.kind for phrase in told.what}
+    return kinds in ({"change", "noun"}, {"noun", "again"}) or kinds == {"change", "again"}
+
+
+def _when(told: _Told) -> tuple[Piece, ...] | None:
+    """Return the words for on which rows and how often; None if how often is not said."""
+    pieces: list[Piece] = []
+    row = _row(told)
+    if told.first is not None:
+        side = _side(told.first)
+        pieces.append((f"next {side}{told.first.get('row') or row} and ", told.first.match.start()))
+    for number, leg in enumerate(told.legs):
+        often = _often(told, leg, first=not number)
+        if often is None:
+            return None
+        pieces += [("" if not number else ", then ", leg.every.match.start()), *_every(leg.every, row), *often]
+    return tuple(pieces)
+
+
+def _side(phrase: ToldPhrase) -> str:
+    side = phrase.get("side")
+    return "" if not side else "WS " if _SIDE.match(side) else "RS "
+
+
+def _every(phrase: ToldPhrase, row: str) -> tuple[Piece, ...]:
+    """Return the words for an interval."""
+    at, side = phrase.match.start(), _side(phrase)
+    each = phrase.get("nth") or phrase.get("number")
+    named = phrase.get("row") or row
+    if not each:
+        return ((f"every {'other ' if phrase.get('other') else ''}{side}{named} ", at),)
+    group = "nth" if phrase.get("nth") else "number"
+    return (("every ", at), (each, phrase.match.start(group)), (f" {side}{named} ", phrase.match.end(group)))
+
+
+def _often(told: _Told, leg: _Leg, *, first: bool) -> tuple[Piece, ...] | None:
+    """Return the words for how often, or to which count; None if nobody can tell."""
+    phrase = leg.often
+    if phrase is None:
+        return None
+    at = phrase.match.start()
+    group = "n" if phrase.match.groupdict().get("n") else "n2"
+    said = phrase.get(group)
+    if phrase.kind == "until":
+        between = " between the markers" if phrase.get("between") else ""
+        return (("until ", at), (said, phrase.match.start(group)), (f" sts{between}", phrase.match.end(group)))
+    if not said:
+        more = " more" if phrase.kind == "more" else ""
+        return ((f"{phrase.match.group().split()[0].lower()}{more}", at),)
+    number = (said, phrase.match.start(group))
+    end = phrase.match.end(group)
+    if phrase.kind == "all" or (told.counts_first and first):
+        return (number, (" times in all", end)) if phrase.kind != "more" else None
+    if phrase.kind == "more":
+        return (number, (" more times", end))
+    open_ = not (told.onwards or told.count or told.first or told.where or told.counts_first)
+    if first and open_ and not any(one.kind == "noun" and one.get("row") for one in told.what):
+        return None  # whether the row shown is one of them is not said, and nothing would tell
+    return (number, (" times", end))
+
+
+def _onwards(told: _Told, phrases: Sequence[ToldPhrase]) -> tuple[Piece, ...] | None:
+    """Return a shaping whose stitches become fewer or more each time, at the intervals there were."""
+    if told.count is None or not told.step:
+        return None
+    start, at = phrases[0].match.start(), told.count.match.start("n")
+    name = "onwards dec" if told.step == "closer" else "widening inc"
+    return ((f"rep {name} {_row(told)} until ", start), (f"{told.count.get('n')} sts", at))
