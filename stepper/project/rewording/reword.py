@@ -30,7 +30,7 @@ from stepper.project.rewording.signs.colour_counts import write_colour_counts
 from stepper.project.rewording.signs.list_forms import write_in_one_bracket
 from stepper.project.rewording.signs.page_row_synonyms import SPLIT_HEADS
 from stepper.project.rewording.signs.plain_signs import HEAD_SIGNS, PLAIN_SIGNS
-from stepper.project.rewording.signs.size_lists import write_lists_plainly
+from stepper.project.rewording.signs.size_lists import write_lists_in_turn, write_lists_plainly
 from stepper.project.rewording.starred_rounds import write_starred_rounds
 from stepper.project.rewording.style.paragraph_synonyms import STOPS
 from stepper.project.rewording.style.spoken_synonyms import SPOKEN
@@ -104,7 +104,7 @@ def undress(plain: str) -> Reworded:
 
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
     """Return a line that nothing else reads as other pages print it; the same if it has no such words."""
-    line = write_edge_steps(write_edge_lists(line))
+    line = write_edge_steps(write_edge_lists(write_lists_in_turn(line)))
     again = _by_rows(write_told(_by_rows(line, STOPS) if "." in line.text else line), SECOND_LOOK)
     if again.text != line.text:
         again = replace(again, text=_SENTENCE.sub(lambda found: _capital(found, line.text), again.text))

@@ -116,3 +116,36 @@ def _written(text: str, match: re.Match[str]) -> list[tuple[str, int]] | None:
     if often and behind is None:
         pieces.append((" times", last))
     return pieces
+
+
+_IN_TURN: Final = regex(
+    rf"(?<![\w.¼½¾/(\[-]){_NUMBER}\s*\(\s*{_NUMBER}\s*\)(?:(?:\s+{_NUMBER}\s*\(\s*{_NUMBER}\s*\))+(?:\s+{_NUMBER}(?!\s*[(\[]))?"
+    rf"|\s+{_NUMBER}(?=\s*(?:{_UNIT}|(?:st|stitch|row|rnd|round|time)(?:e?s)?\b)))"
+)
+"""A list of which every other number stands in brackets: "4 (3.5) 3 (3) 2.5 (2)"."""
+
+
+def write_lists_in_turn(line: Reworded) -> Reworded:
+    """Write each list in which brackets come and go as one number and one bracket.
+
+    Returns:
+        The line; the same if it has none.
+    """
+    text: list[str] = []
+    places: list[int] = []
+    done = 0
+    for match in _IN_TURN.finditer(line.text):
+        text.append(line.text[done : match.start()])
+        places.extend(line.places[done : match.start()])
+        values = list(regex(_NUMBER).finditer(line.text, match.start(), match.end()))
+        for number, value in enumerate(values):
+            joint = "" if not number else " (" if number == 1 else ", "
+            text.append(joint + value.group())
+            places.extend([line.places[value.start()]] * len(joint))
+            places.extend(line.places[value.start() : value.end()])
+        text.append(")")
+        places.append(line.places[match.end() - 1])
+        done = match.end()
+    if not done:
+        return line
+    return replace(line, text="".join(text) + line.text[done:], places=(*places, *line.places[done:]))

@@ -2,7 +2,7 @@
 
 Theory of operation. "Continue to increase like this on every 3rd rnd until there are 17 sts between the
 markers" and "On every 3rd rnd, work the increase again, until ..." are one sentence in two orders. Each of
-their phrases is of one of a few kinds (`_KINDS`), told by how it begins; a sentence is taken apart from left
+their phrases is of one of a few kinds (`SHAPING`), told by how it begins; a sentence is taken apart from left
 to right, and one word that belongs to no phrase leaves all of it as it is printed. What the phrases mean
 together is for `shaping`. Source: the wording of patterns in print, US and UK; common practice.
 """
@@ -12,7 +12,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from stepper.project.rewording.synonym import STS, N
+from stepper.project.rewording.synonym import LONG, STS, N
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -34,7 +34,9 @@ _MARKERS: Final = r"(?:(?:raglan|side|gusset|thumb|st(?:itch)?)\s+)?(?:markers?|
 _KIND: Final = r"(?:raglan|gusset|thumb|crown|sleeve|body|waist|hip|leg|calf|toe|yoke|side)"
 _ADVERB: Final = r"(?:now|then|from\s+(?:here|now)(?:\s+on(?:wards)?)?|simply|just|also|always|meanwhile\s+plain)"
 
-_KINDS: Final = tuple(
+Kinds = tuple[tuple[str, re.Pattern[str]], ...]
+"""Kinds of phrases and how each looks, in the order tried."""
+SHAPING: Final[Kinds] = tuple(
     (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
         # --- how often: with the times before, or on top ---
@@ -61,6 +63,7 @@ _KINDS: Final = tuple(
             rf"(?:\s+(?:(?P<between>(?:in\s+)?between\s+(?:the\s+)?(?:two\s+)?{_MARKERS})|rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|{_ALL}))*",
         ),
         # --- on which rows ---
+        ("every", rf"(?:(?:for|on)\s+)?(?:every|each)\s+(?P<length>{LONG})"),
         (
             "every",
             rf"{_ON}(?:every|each)\s+(?:(?:foll(?:owing)?|subsequent|successive|succeeding)\.?\s+)?(?P<other>(?:other|2nd|second|alt(?:ernate)?\.?)\s+)?(?:(?P<side>{_SIDE})\s+)?(?P<row>{_ROW})\b(?!\s*:)",
@@ -129,7 +132,7 @@ _KINDS: Final = tuple(
         ("adverb", rf"{_ADVERB}\b"),
     )
 )
-"""The kinds of phrases, in the order tried."""
+"""The kinds of phrases about shaping over many rows."""
 _COUNT: Final = regex(
     rf"\s*(?:[:=,;(\[-]|-+)*\s*(?:(?:and\s+)?(?:you(?:\s+now)?\s+have|there\s+(?:are|will\s+be)(?:\s+now)?|which\s+(?:leaves|gives)(?:\s+you)?)\s+|and\s+|or\s+|=\s*)?"
     rf"(?P<n>{N})\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|{_ALL}))*\s*[)\]]?(?=\s*[.;]|\s*$)",
@@ -153,12 +156,13 @@ class ToldPhrase:
         return self.match.groupdict().get(name) or ""
 
 
-def split_phrases(text: str, start: int) -> tuple[tuple[ToldPhrase, ...], int] | None:
+def split_phrases(text: str, start: int, kinds: Kinds = SHAPING) -> tuple[tuple[ToldPhrase, ...], int] | None:
     """Take a sentence apart.
 
     Args:
         text: The line, made plain.
         start: Where the sentence begins.
+        kinds: The kinds of phrases it may have.
 
     Returns:
         Its phrases in their order, the count behind them last as the kind `count`, and the offset of its
@@ -178,7 +182,7 @@ def split_phrases(text: str, start: int) -> tuple[tuple[ToldPhrase, ...], int] |
         glue = _GLUE.match(text, at) if found else None
         if found and glue is None:
             return None
-        phrase = _phrase(text, glue.end() if glue is not None else at)
+        phrase = _phrase(text, glue.end() if glue is not None else at, kinds)
         if phrase is None:
             return (tuple(found), at) if glue is not None and ";" in glue.group() else None
         found.append(phrase)
@@ -186,9 +190,9 @@ def split_phrases(text: str, start: int) -> tuple[tuple[ToldPhrase, ...], int] |
     return None
 
 
-def _phrase(text: str, at: int) -> ToldPhrase | None:
+def _phrase(text: str, at: int, kinds: Kinds) -> ToldPhrase | None:
     """Return the phrase that begins at a place; None if there is none."""
-    for kind, expression in _KINDS:
+    for kind, expression in kinds:
         match = expression.match(text, at)
         if match is not None and match.end() > at and not _within_word(text, match.end()):
             return ToldPhrase(kind, match)

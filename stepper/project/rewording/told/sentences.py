@@ -11,6 +11,7 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.told.evenly import EVENLY, write_evenly
 from stepper.project.rewording.told.phrases import split_phrases
 from stepper.project.rewording.told.shaping import Piece, write_shaping
 from stepper.regex import regex
@@ -29,6 +30,7 @@ def write_told(line: Reworded) -> Reworded:
         return line
     text: list[str] = []
     places: list[int] = []
+    kept = list(line.kept)
     done = 0
     for start in _STARTS.finditer(line.text):
         if start.end() < done:
@@ -36,7 +38,8 @@ def write_told(line: Reworded) -> Reworded:
         found = _told(line.text, start.end())
         if found is None:
             continue
-        pieces, end = found
+        pieces, said, end = found
+        kept += said
         text.append(line.text[done : start.end()])
         places += line.places[done : start.end()]
         for number, (words, at) in enumerate(pieces):
@@ -49,14 +52,15 @@ def write_told(line: Reworded) -> Reworded:
         return line
     text.append(line.text[done:])
     places += line.places[done:]
-    return replace(line, text="".join(text), places=tuple(places))
+    return replace(line, text="".join(text), places=tuple(places), kept=tuple(kept))
 
 
-def _told(text: str, start: int) -> tuple[tuple[Piece, ...], int] | None:
-    """Return a sentence in the grammar's words and where it ends; None if it is not read."""
+def _told(text: str, start: int) -> tuple[tuple[Piece, ...], tuple[str, ...], int] | None:
+    """Return a sentence in the grammar's words, what is only said of it, and where it ends; None if not read."""
     found = split_phrases(text, start)
-    if found is None:
-        return None
-    phrases, end = found
-    pieces = write_shaping(phrases)
-    return None if pieces is None else (pieces, end)
+    pieces = write_shaping(found[0]) if found is not None else None
+    if found is not None and pieces is not None:
+        return pieces, (), found[1]
+    found = split_phrases(text, start, EVENLY)
+    written = write_evenly(found[0]) if found is not None else None
+    return (*written, found[1]) if found is not None and written is not None else None

@@ -231,6 +231,8 @@ def _side(phrase: ToldPhrase) -> str:
 def _every(phrase: ToldPhrase, row: str) -> tuple[Piece, ...]:
     """Return the words for an interval."""
     at, side = phrase.match.start(), _side(phrase)
+    if phrase.get("length"):
+        return (("every ", at), (f"{phrase.get('length')} ", phrase.match.start("length")))
     each = phrase.get("nth") or phrase.get("number")
     named = phrase.get("row") or row
     if not each:

@@ -1,0 +1,108 @@
+"""A change spread evenly over a round, told in prose: in which round, how many, beside what. No I/O.
+
+"Knit 1 round where 8 sts are increased evenly", "On the next round, increase 8 sts evenly spaced" and "Knit 3
+rounds and on the last of these decrease 4 sts, spread evenly" are made of the same few phrases. Source: the
+wording of patterns in print, US and UK; common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import Final
+
+from stepper.project.rewording.synonym import STS, N
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
+from stepper.project.rewording.told.shaping import Piece
+from stepper.regex import regex
+
+_ROW: Final = r"(?:rounds?|rnds?|rows?)\b"
+_DIR: Final = r"(?P<dir>inc|dec)(?:reas(?:e|ing|ed))?\b\.?"
+_FABRIC: Final = r"(?:\s+(?:(?:in\s+)?(?:rib(?:bing)?|patt(?:ern)?|st\.?\s?st|stockinette|stocking\s+st(?:itch)?|garter(?:\s+st(?:itch)?)?)))?"
+
+EVENLY: Final[Kinds] = tuple(
+    (kind, regex(expression, re.IGNORECASE))
+    for kind, expression in (
+        ("lead", rf"(?P<verb>knit|purl|work|rib)\s+(?P<n>{N}|an?)\s+(?:more\s+)?(?P<row>{_ROW})(?P<in>{_FABRIC})"),
+        (
+            "which",
+            rf"(?:(?:on|in|over|across)\s+)?(?:the\s+)?(?P<which>last|first|next|second|following|this)\s+(?:(?:of\s+(?:these|those|them)|one)(?:\s+{_ROW})?|(?P<row>{_ROW}))(?!\s*:)(?:\s+of\s+(?:the\s+)?rib(?:bing)?)?",
+        ),
+        (
+            "said",
+            r"(?:resolving|closing|working|picking\s+up|knitting|hiding)\s+(?:all\s+)?(?:the\s+)?(?:ds|dss|double\s+st(?:itche)?s|wraps?)(?:\s+(?:as\s+(?:one|you\s+(?:come|get)\s+to\s+them|single\s+sts)|together\s+with\s+their\s+sts|with\s+their\s+sts))?\b",
+        ),
+        ("passive", rf"(?:(?:where|while|in\s+which)\s+)?(?:you\s+)?(?P<n>{N})\s+{STS}\s+are\s+{_DIR}"),
+        ("to", rf"(?:(?:where|in\s+which)\s+you\s+)?{_DIR}\s+(?P<even>evenly\s+)?(?:\w+\s+)?to\s+(?P<n>{N})(?:\s+{STS})?"),
+        ("change", rf"(?:(?:where|in\s+which)\s+you\s+)?{_DIR}\s+(?:by\s+)?(?P<n>{N})(?:\s+{STS}\.?)?"),
+        (
+            "evenly",
+            rf"(?:spread\s+|spaced\s+|distributed\s+|dispersed\s+|placed\s+)?evenly\b(?:\s+(?:spaced|spread|distributed|apart))?(?:\s+(?:a?round|across|over|along)\b(?:\s+(?:the\s+)?(?:(?:whole|entire)\s+)?(?:round|rnd|row)\b)?)?|at\s+(?:even|regular)\s+intervals|regularly\s+(?:spaced|spread)",
+        ),
+        ("join", r"(?:at\s+the\s+same\s+time|while|as\s+you\s+go|by|where)\b"),
+    )
+)
+"""The kinds of phrases of which such a sentence is made."""
+_ONE: Final = ("1", "one", "a", "an")
+
+
+def write_evenly(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tuple[str, ...]] | None:
+    """Write a sentence about an even change in the grammar's words.
+
+    Args:
+        phrases: The phrases it is made of.
+
+    Returns:
+        The words in their order, each with its place, and what is only said; None if they are not read.
+    """
+    by_kind: dict[str, ToldPhrase] = {}
+    for phrase in phrases:
+        kind = "change" if phrase.kind in ("passive", "to") else phrase.kind
+        if kind in by_kind:
+            return None
+        by_kind[kind] = phrase
+    change, lead, which = by_kind.get("change"), by_kind.get("lead"), by_kind.get("which")
+    if change is None or ("evenly" not in by_kind and not change.match.groupdict().get("even")):
+        return None
+    number = _number(lead, which)
+    if number is None:
+        return None
+    start = phrases[0].match.start()
+    pieces: list[Piece] = []
+    if lead is not None:
+        verb = lead.get("verb").lower()
+        verb, fabric = ("work", " in rib") if verb == "rib" else (verb, "")
+        pieces += [(f"{verb} ", start), (number, lead.match.start("n")), (f" {lead.get('row')}", lead.match.start("row"))]
+        pieces.append((f"{lead.get('in') or fabric}, ", lead.match.start("in")))
+    direction = "increase" if change.get("dir").lower() == "inc" else "decrease"
+    many = (change.get("n"), change.match.start("n"))
+    at = change.match.start()
+    if change.kind == "to":
+        pieces += [(f"{direction} evenly to ", at), many, (" sts", change.match.end() - 1)]
+    else:
+        pieces += [(f"{direction} ", at), many, (" sts evenly", change.match.end() - 1)]
+    if lead is not None and which is not None and number.lower() not in _ONE:
+        row = "row" if lead.get("row").lower().startswith("row") else "round"
+        first = which.get("which").lower() == "first"
+        pieces.append((f" on {'first' if first else 'last'} {row}", which.match.start()))
+    count = by_kind.get("count")
+    if count is not None:
+        pieces += [(". ", count.match.start()), (f"{count.get('n')} sts", count.match.start("n"))]
+    said = by_kind.get("said")
+    return tuple(pieces), () if said is None else (said.match.group(),)
+
+
+def _number(lead: ToldPhrase | None, which: ToldPhrase | None) -> str | None:
+    """Return how many rounds are worked, the changed one among them; None if which it is, is not said.
+
+    Without such rounds it is the next round; the last one is worked already where the sentence begins.
+    """
+    named = which.get("which").lower() if which is not None else ""
+    if lead is None:
+        return "1" if named in ("next", "following", "this", "") else None
+    number = "1" if lead.get("n").lower() in _ONE else lead.get("n")
+    if number == "1":
+        return number if named in ("", "this", "last") else None
+    if named == "second":
+        return number if number.lower() in ("2", "two") else None
+    return number if named in ("last", "first") else None
