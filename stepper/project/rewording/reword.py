@@ -104,8 +104,8 @@ def undress(plain: str) -> Reworded:
 
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
     """Return a line that nothing else reads as other pages print it; the same if it has no such words."""
-    line = write_edge_steps(write_edge_lists(write_lists_in_turn(line)))
-    again = _by_rows(write_told(_by_rows(line, STOPS) if "." in line.text else line), SECOND_LOOK)
+    line = write_told(write_edge_steps(write_edge_lists(write_lists_in_turn(line))))
+    again = _by_rows(_by_rows(line, STOPS) if "." in line.text else line, SECOND_LOOK)
     if again.text != line.text:
         again = replace(again, text=_SENTENCE.sub(lambda found: _capital(found, line.text), again.text))
     return _by_rows(take_talk_out(again), (*STATED_FACTS, *SPOKEN))

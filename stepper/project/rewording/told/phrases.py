@@ -59,7 +59,7 @@ SHAPING: Final[Kinds] = tuple(
         # --- how long ---
         (
             "until",
-            rf"(?:until|till|up\s+to|down\s+to|to)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:back\s+|down\s+|up\s+)?to|you're\s+(?:back\s+|down\s+|up\s+)?(?:to|at)|only|again|a\s+total\s+of|the\s+(?:gusset|thumb)\s+has)\s+)*(?P<n>{N})\s+(?:(?:gusset|thumb)\s+)?{STS}"
+            rf"(?:until|till|up\s+to|down\s+to|to)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again|a\s+total\s+of|the\s+(?:gusset|thumb)\s+has)\s+)*(?P<n>{N})\s+(?:(?:gusset|thumb)\s+)?{STS}"
             rf"(?:\s+(?:(?P<between>(?:in\s+)?between\s+(?:the\s+)?(?:two\s+)?{_MARKERS})|rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|{_ALL}))*",
         ),
         # --- on which rows ---
@@ -140,6 +140,8 @@ _COUNT: Final = regex(
 )
 _GLUE: Final = regex(r"(?:\s*[,;]\s*|\s+)(?:(?:and|then|but)\b\s*,?\s*)*|\s*(?=$)", re.IGNORECASE)
 _END: Final = regex(r"\s*(?:[.!]|$)")
+_APART: Final = regex(r"\s*\([^()]*\)\s*(?:[.!]|$)")
+"""A bracket behind a sentence, which stays as it is printed: what reads it is looked for afterwards."""
 _MOST: Final = 24
 """Most phrases of a sentence."""
 
@@ -180,13 +182,12 @@ def split_phrases(text: str, start: int, kinds: Kinds = SHAPING) -> tuple[tuple[
             at = count.end()
             continue
         glue = _GLUE.match(text, at) if found else None
-        if found and glue is None:
-            return None
         phrase = _phrase(text, glue.end() if glue is not None else at, kinds)
         if phrase is None:
-            return (tuple(found), at) if glue is not None and ";" in glue.group() else None
+            apart = (glue is not None and ";" in glue.group()) or _APART.match(text, at) is not None
+            return (tuple(found), at) if found and apart else None
         found.append(phrase)
-        at = phrase.match.end()
+        at = phrase.match.start() + len(phrase.match.group().rstrip())
     return None
 
 

@@ -13,11 +13,12 @@ from typing import Final
 from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.told.evenly import EVENLY, write_evenly
 from stepper.project.rewording.told.phrases import split_phrases
+from stepper.project.rewording.told.repeats import REPEATS, write_repeat
 from stepper.project.rewording.told.shaping import Piece, write_shaping
 from stepper.regex import regex
 
 _STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])")
-_TELLS: Final = regex(r"\b(?:inc|dec)(?:reas)?|\b(?:rep(?:eat)?|again|fewer|less|more)\b", re.IGNORECASE)
+_TELLS: Final = regex(r"\b(?:inc|dec)(?:reas)?|\b(?:rep(?:eat)?|again|fewer|less|more|rows?|rounds?|rnds?)\b", re.IGNORECASE)
 
 
 def write_told(line: Reworded) -> Reworded:
@@ -61,6 +62,9 @@ def _told(text: str, start: int) -> tuple[tuple[Piece, ...], tuple[str, ...], in
     pieces = write_shaping(found[0]) if found is not None else None
     if found is not None and pieces is not None:
         return pieces, (), found[1]
-    found = split_phrases(text, start, EVENLY)
-    written = write_evenly(found[0]) if found is not None else None
-    return (*written, found[1]) if found is not None and written is not None else None
+    for kinds, write in ((EVENLY, write_evenly), (REPEATS, write_repeat)):
+        found = split_phrases(text, start, kinds)
+        written = write(found[0]) if found is not None else None
+        if found is not None and written is not None:
+            return (*written, found[1])
+    return None

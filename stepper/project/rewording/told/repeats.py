@@ -1,0 +1,160 @@
+"""Rows and rounds that are worked again, told in prose: which, how often, until when. No I/O.
+
+"Keep working these two rows until you have 28 rows, ending with row 2", "now do just Round 1 another 3 times"
+and "repeat rib round 11 times more, or until brim is 4 cm deep" are made of the same few phrases. A number of
+times behind rows just written out that says neither "more" nor "in all" is left alone, as it may count the
+first time or not. Source: the wording of patterns in print, US and UK; common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import Final
+
+from stepper.project.rewording.synonym import STS, N
+from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
+from stepper.project.rewording.told.shaping import Piece
+from stepper.regex import regex
+
+_ROW: Final = r"(?:short[-\s]?)?(?:rounds?|rnds?|rows?)\b"
+_ALL: Final = r"(?:in\s+(?:all|total)|altogether|total|all\s+told)"
+_DONE: Final = r"(?:worked|made|done|knitted|knit|completed)"
+_DOING: Final = r"(?:repeat(?:ing)?|working|doing|knitting)"
+
+REPEATS: Final[Kinds] = tuple(
+    (kind, regex(expression, re.IGNORECASE))
+    for kind, expression in (
+        (
+            "lead",
+            r"(?:(?:(?:now|then|from\s+(?:here|now)(?:\s+on)?)\s*,?\s*|skip\s+the\s+plain\s+(?:rounds|rnds|rows)\b)\s*)+",
+        ),
+        (
+            "verb",
+            rf"(?:(?:keep(?:\s+on)?|cont(?:inue)?\.?|go\s+on|carry\s+on)\s+(?:to\s+|with\s+)?(?:{_DOING})?|rep(?:eat)?\b\.?|work|do|alternate|knit)(?:\s+(?:just|only))?(?=\s)",
+        ),
+        ("span", rf"(?:only\s+|just\s+)?(?:the\s+)?(?P<row>{_ROW})\s+(?P<n>\d+)(?!\s*[(\[]\s*\d)(?:\s*(?:-|and|&|to|through)\s*(?P<to>\d+))?(?:\s+(?:only|alternately))?(?!\s*[:(])"),
+        ("last", rf"(?:only\s+|just\s+)?(?:these|those|the\s+last|last|the\s+previous|the\s+above)\s+(?:(?P<n>{N})\s+)?(?P<row>{_ROW})"),
+        ("both", rf"(?:both|the\s+two)\s+(?P<row>{_ROW})"),
+        ("this", rf"(?:this|that)\s+(?:(?!inc|dec)[a-z]+\s+)?(?P<row>{_ROW})"),
+        ("named", rf"(?:the\s+)?(?P<name>(?!inc|dec|last|this|that|these|those|next|every|each|same|other|first|second|short|more|all|of)[a-z]+\s+(?:round|rnd|row))\b(?!\s+\d+\b(?!\s*[(\[]|\s+(?:more|times|further)))"),
+        # --- how often ---
+        ("all", rf"(?:until\s+(?:you(?:'ve|\s+have)\s+{_DONE}\s+(?:them|these|it|this)|(?:they|these|it|this)\s+ha(?:s|ve)\s+been\s+{_DONE})\s+)(?:a\s+total\s+of\s+)?(?P<n>{N})\s+times(?:\s+{_ALL})?"),
+        ("all", rf"(?:for\s+)?(?:a\s+total\s+of|{_ALL})\s+(?P<n>{N})\s+times\b|(?P<n2>{N})\s+times\s*,?\s+{_ALL}"),
+        ("more", rf"(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?P<n2>{N})\s+(?:(?:more|further|additional)\s+times|times\s+(?:more|again))"),
+        ("once", r"(?:one\s+(?:last|more|final|further)\s+time|once\s+(?:more|again)|again\s+once|a\s+last\s+time)\b"),
+        ("times", rf"(?P<n>{N})\s+times\b"),
+        ("every", rf"(?:(?:on\s+)?(?:every|each)\s+(?:time|{_ROW}))"),
+        # --- until when ---
+        ("worked", rf"(?:until|till)\s+(?:you(?:'ve|\s+have)(?:\s+{_DONE})?|there\s+are)\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+{_ROW}(?:\s+(?:have\s+been\s+)?{_DONE})?(?P<all>\s+{_ALL})?"),
+        ("worked", rf"(?:until|till)\s+(?P<n>{N})\s+{_ROW}\s+(?:have\s+been|are)\s+{_DONE}(?P<all>\s+{_ALL})?"),
+        (
+            "until",
+            rf"(?:until|till)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again)\s+)*(?P<n>{N})\s+{STS}"
+            rf"(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|once\s+more|{_ALL}))*",
+        ),
+        ("ending", rf"ending\s+(?:with|after)\s+(?:an?\s+)?(?:(?:row|round|rnd)\s+\d+|(?:rs|ws)\s+{_ROW})"),
+        ("done", rf"\(?\s*you(?:'ll|\s+will)\s+(?:then\s+)?have\s+{_DONE}\s+{N}\s+(?:inc|dec)(?:rease)?(?:s|\s+{_ROW})(?:\s+{_ALL})?\s*\)?"),
+        ("or", r"or\s+until\s+[^.;:()]*?(?:is|are|measures?|reach(?:es)?)\s+[^.;:()]*?(?=\s*[.;(]|\s*$)"),
+        ("counts", rf"(?:[:=-]|-+)?\s*(?P<list>\d+(?:\s*,\s*(?:then\s+)?\d+)+)(?:\s*,?\s*(?:and|then)\s+(?:finally\s+)?(?P<end>\d+))?\s+{STS}"),
+    )
+)
+"""The kinds of phrases of which such a sentence is made."""
+
+
+def write_repeat(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tuple[str, ...]] | None:
+    """Write a sentence about rows worked again in the grammar's words.
+
+    Args:
+        phrases: The phrases it is made of.
+
+    Returns:
+        The words in their order, each with its place, and what is only said; None if they are not read.
+    """
+    by_kind: dict[str, ToldPhrase] = {}
+    for phrase in phrases:
+        if phrase.kind in by_kind:
+            return None
+        by_kind[phrase.kind] = phrase
+    what = [by_kind[kind] for kind in ("span", "last", "both", "this", "named") if kind in by_kind]
+    ends = [by_kind[kind] for kind in ("all", "more", "once", "times", "every", "worked", "until") if kind in by_kind]
+    verb = by_kind.get("verb")
+    if verb is None or len(what) != 1 or len(ends) != 1:
+        return None
+    (rows,), (end,) = what, ends
+    again = not re.match(r"work|do\b|knit", verb.match.group(), re.IGNORECASE)
+    often = _often(rows, end, by_kind, again=again)
+    if often is None:
+        return None
+    named = _rows(rows, end, again=again)
+    said = tuple(by_kind[kind].match.group().strip(" ()") for kind in ("or", "done") if kind in by_kind)
+    return (*named, *often, *_behind(by_kind)), said
+
+
+def _rows(rows: ToldPhrase, end: ToldPhrase, *, again: bool) -> tuple[Piece, ...]:
+    """Return the words for the rows."""
+    at, row = rows.match.start(), (rows.get("row") or "round").lower()
+    if rows.kind == "named":
+        return (("rep ", at), (f"{rows.get('name')} ", rows.match.start("name")))
+    if rows.kind == "span":
+        verb = "work" if end.kind in ("once", "times", "every") and not again else "rep"
+        to = rows.get("to")
+        number: tuple[Piece, ...] = ((f"{verb} {row} ", at), (rows.get("n"), rows.match.start("n")))
+        return (*number, ("-", at), (to, rows.match.start("to")), (" ", at)) if to else (*number, (" ", at))
+    if rows.kind == "this":
+        return ((f"rep last {row} ", at),)
+    if rows.kind == "both" or not rows.get("n"):
+        return ((f"rep last {'2 ' if rows.kind == 'both' else ''}{row} ", at),)
+    return (("rep last ", at), (rows.get("n"), rows.match.start("n")), (f" {row} ", at))
+
+
+def _often(
+    rows: ToldPhrase, end: ToldPhrase, by_kind: dict[str, ToldPhrase], *, again: bool
+) -> tuple[Piece, ...] | None:
+    """Return the words for how often or until when; None if nobody can tell."""
+    at, kind = end.match.start(), end.kind
+    counts = by_kind.get("counts")
+    if kind == "every":
+        if counts is None or rows.kind != "span" or rows.get("to"):
+            return None
+        many = len(_listed(counts))
+        return ((f"{many} times", at),)
+    if counts is not None:
+        return None
+    if kind == "once":
+        return (("once" if rows.kind == "span" and not again else "once more", at),)
+    group = "n" if end.match.groupdict().get("n") else "n2"
+    number = (end.get(group), end.match.start(group))
+    if kind == "worked":
+        tail = " rows altogether" if end.get("all") and rows.kind != "last" else " rows so far"
+        return (("until ", at), number, (tail, at)) if not _plural_doubt(rows) else None
+    if kind == "until":
+        return (("until ", at), number, (" sts", at))
+    if kind == "times":
+        return (number, (" times", at)) if again else None
+    tail = " times in all" if kind == "all" else " more times" if again or rows.kind != "span" else " times"
+    return (number, (tail, at))
+
+
+def _plural_doubt(rows: ToldPhrase) -> bool:
+    """Return whether rows are only named, so that which of them lie between is not known."""
+    return rows.kind == "named"
+
+
+def _listed(counts: ToldPhrase) -> list[str]:
+    return re.findall(r"\d+", counts.match.group())
+
+
+def _behind(by_kind: dict[str, ToldPhrase]) -> tuple[Piece, ...]:
+    """Return the words behind: with which row it ends, and the count."""
+    pieces: list[Piece] = []
+    ending, count, counts = by_kind.get("ending"), by_kind.get("count"), by_kind.get("counts")
+    if ending is not None:
+        words = re.sub(r"^\w+\s+\w+\s+(?:an?\s+)?", "", ending.match.group(), flags=re.IGNORECASE)
+        at = ending.match.end() - len(words)
+        pieces += [(". ends with ", ending.match.start()), (words, at)]
+    if count is not None:
+        pieces += [(". ", count.match.start()), (f"{count.get('n')} sts", count.match.start("n"))]
+    if counts is not None:
+        pieces += [(". ", counts.match.start()), (f"{_listed(counts)[-1]} sts", counts.match.start("list"))]
+    return tuple(pieces)
