@@ -24,8 +24,10 @@ from stepper.project.rewording.work.beginning_synonyms import BEGINNINGS
 from stepper.project.rewording.work.edge_synonyms import ABBREVIATED, EDGES
 from stepper.project.rewording.work.place_synonyms import PLACES
 from stepper.project.rewording.work.reference_synonyms import REFERENCES
+from stepper.project.rewording.work.told_row_synonyms import TOLD_ROWS
 
 SECOND_LOOK: tuple[Synonym, ...] = (
+    *TOLD_ROWS,
     *SAME_WORDS,
     *ABBREVIATED,
     *BEGINNINGS,

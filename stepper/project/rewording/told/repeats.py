@@ -98,9 +98,12 @@ def _rows(rows: ToldPhrase, end: ToldPhrase, *, again: bool) -> tuple[Piece, ...
         return (("rep ", at), (f"{rows.get('name')} ", rows.match.start("name")))
     if rows.kind == "span":
         verb = "work" if end.kind in ("once", "times", "every") and not again else "rep"
-        to = rows.get("to")
         number: tuple[Piece, ...] = ((f"{verb} {row} ", at), (rows.get("n"), rows.match.start("n")))
-        return (*number, ("-", at), (to, rows.match.start("to")), (" ", at)) if to else (*number, (" ", at))
+        if not rows.get("to"):
+            return (*number, (" ", at))
+        joint = rows.match.string[rows.match.end("n") : rows.match.start("to")].strip().lower()
+        joint = "-" if joint in ("-", "to", "through") else " and "
+        return (*number, (joint, at), (rows.get("to"), rows.match.start("to")), (" ", at))
     if rows.kind == "this":
         return ((f"rep last {row} ", at),)
     if rows.kind == "both" or not rows.get("n"):
