@@ -261,7 +261,9 @@ def _shows_otherwise(at: int, template: Template, instruction: AtIntervals, need
     around = not needles.flat and where.group() == "raglan"
     if _at_marks(template.elements, around=around) and (changed == 2) == (where.group() == "gusset"):
         return False
-    told = f"the last such round changed {changed} stitches, and does not show how the {where.group()} goes on."
+    told = (
+        f"the last such round changed {changed} stitches, and does not show how the {where.group()} goes on."
+    )
     needles.miss(instruction.place, told, hint)
     return True
 

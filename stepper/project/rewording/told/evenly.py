@@ -23,7 +23,10 @@ _FABRIC: Final = r"(?:\s+(?:(?:in\s+)?(?:rib(?:bing)?|patt(?:ern)?|st\.?\s?st|st
 EVENLY: Final[Kinds] = tuple(
     (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
-        ("lead", rf"(?P<verb>knit|purl|work|rib)\s+(?P<n>{N}|an?)\s+(?:more\s+)?(?P<row>{_ROW})(?P<in>{_FABRIC})"),
+        (
+            "lead",
+            rf"(?P<verb>knit|purl|work|rib)\s+(?P<n>{N}|an?)\s+(?:more\s+)?(?P<row>{_ROW})(?P<in>{_FABRIC})",
+        ),
         (
             "which",
             rf"(?:(?:on|in|over|across)\s+)?(?:the\s+)?(?P<which>last|first|next|second|following|this)\s+(?:(?:of\s+(?:these|those|them)|one)(?:\s+{_ROW})?|(?P<row>{_ROW}))(?!\s*:)(?:\s+of\s+(?:the\s+)?rib(?:bing)?)?",
@@ -33,11 +36,14 @@ EVENLY: Final[Kinds] = tuple(
             r"(?:resolving|closing|working|picking\s+up|knitting|hiding)\s+(?:all\s+)?(?:the\s+)?(?:ds|dss|double\s+st(?:itche)?s|wraps?)(?:\s+(?:as\s+(?:one|you\s+(?:come|get)\s+to\s+them|single\s+sts)|together\s+with\s+their\s+sts|with\s+their\s+sts))?\b",
         ),
         ("passive", rf"(?:(?:where|while|in\s+which)\s+)?(?:you\s+)?(?P<n>{N})\s+{STS}\s+are\s+{_DIR}"),
-        ("to", rf"(?:(?:where|in\s+which)\s+you\s+)?{_DIR}\s+(?P<even>evenly\s+)?(?:\w+\s+)?to\s+(?P<n>{N})(?:\s+{STS})?"),
+        (
+            "to",
+            rf"(?:(?:where|in\s+which)\s+you\s+)?{_DIR}\s+(?P<even>evenly\s+)?(?:\w+\s+)?to\s+(?P<n>{N})(?:\s+{STS})?",
+        ),
         ("change", rf"(?:(?:where|in\s+which)\s+you\s+)?{_DIR}\s+(?:by\s+)?(?P<n>{N})(?:\s+{STS}\.?)?"),
         (
             "evenly",
-            rf"(?:spread\s+|spaced\s+|distributed\s+|dispersed\s+|placed\s+)?evenly\b(?:\s+(?:spaced|spread|distributed|apart))?(?:\s+(?:a?round|across|over|along)\b(?:\s+(?:the\s+)?(?:(?:whole|entire)\s+)?(?:round|rnd|row)\b)?)?|at\s+(?:even|regular)\s+intervals|regularly\s+(?:spaced|spread)",
+            r"(?:spread\s+|spaced\s+|distributed\s+|dispersed\s+|placed\s+)?evenly\b(?:\s+(?:spaced|spread|distributed|apart))?(?:\s+(?:a?round|across|over|along)\b(?:\s+(?:the\s+)?(?:(?:whole|entire)\s+)?(?:round|rnd|row)\b)?)?|at\s+(?:even|regular)\s+intervals|regularly\s+(?:spaced|spread)",
         ),
         ("join", r"(?:at\s+the\s+same\s+time|while|as\s+you\s+go|by|where)\b"),
     )
@@ -72,7 +78,11 @@ def write_evenly(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
     if lead is not None:
         verb = lead.get("verb").lower()
         verb, fabric = ("work", " in rib") if verb == "rib" else (verb, "")
-        pieces += [(f"{verb} ", start), (number, lead.match.start("n")), (f" {lead.get('row')}", lead.match.start("row"))]
+        pieces += [
+            (f"{verb} ", start),
+            (number, lead.match.start("n")),
+            (f" {lead.get('row')}", lead.match.start("row")),
+        ]
         pieces.append((f"{lead.get('in') or fabric}, ", lead.match.start("in")))
     direction = "increase" if change.get("dir").lower() == "inc" else "decrease"
     many = (change.get("n"), change.match.start("n"))

@@ -32,7 +32,9 @@ _HAS_DONE: Final = (
 _WHAT_DONE: Final = r"(?:it|this|that|them|these|the\s+(?:inc|dec)(?:rease)?(?:\s+(?:row|rnd|round))?)"
 _MARKERS: Final = r"(?:(?:raglan|side|gusset|thumb|st(?:itch)?)\s+)?(?:markers?|ms?)\b"
 _KIND: Final = r"(?:raglan|gusset|thumb|crown|sleeve|body|waist|hip|leg|calf|toe|yoke|side)"
-_ADVERB: Final = r"(?:now|then|from\s+(?:here|now)(?:\s+on(?:wards)?)?|simply|just|also|always|meanwhile\s+plain)"
+_ADVERB: Final = (
+    r"(?:now|then|from\s+(?:here|now)(?:\s+on(?:wards)?)?|simply|just|also|always|meanwhile\s+plain)"
+)
 
 Kinds = tuple[tuple[str, re.Pattern[str]], ...]
 """Kinds of phrases and how each looks, in the order tried."""
@@ -100,7 +102,7 @@ SHAPING: Final[Kinds] = tuple(
         ("edge", r"at\s+(?:the\s+|each\s+)?(?:neck|armhole|front|side)\s+edges?\b"),
         (
             "marker",
-            rf"(?:at|on)?\s*(?:each|both|either)\s+sides?\s+of\s+(?:the\s+)?(?:raglan\s+|side\s+|gusset\s+)?(?:marker|m)\b|before\s+and\s+after\s+(?:the\s+)?(?:marker|m)\b",
+            r"(?:at|on)?\s*(?:each|both|either)\s+sides?\s+of\s+(?:the\s+)?(?:raglan\s+|side\s+|gusset\s+)?(?:marker|m)\b|before\s+and\s+after\s+(?:the\s+)?(?:marker|m)\b",
         ),
         (
             "markers",
@@ -110,7 +112,10 @@ SHAPING: Final[Kinds] = tuple(
             "gusset",
             rf"(?:for\s+(?:the\s+)?(?:thumb\s+)?(?:gusset|thumb)|(?:inside|between|within)\s+(?:the\s+)?(?:two\s+)?{_MARKERS})",
         ),
-        ("raglan", r"(?:for\s+(?:the\s+)?raglans?|at\s+(?:the\s+|each\s+|all\s+)?(?:four\s+)?raglans?(?:\s+(?:lines?|seams?))?)\b"),
+        (
+            "raglan",
+            r"(?:for\s+(?:the\s+)?raglans?|at\s+(?:the\s+|each\s+|all\s+)?(?:four\s+)?raglans?(?:\s+(?:lines?|seams?))?)\b",
+        ),
         # --- what ---
         (
             "noun",
@@ -124,7 +129,7 @@ SHAPING: Final[Kinds] = tuple(
         # --- and the verbs ---
         (
             "go",
-            rf"(?:cont(?:inu(?:e|ing))?\.?|keep(?:\s+on)?|go(?:ing)?\s+on|carry(?:ing)?\s+on|proceed)(?:\s+(?:to|with))?(?:\s+(?:work|mak|do|repeat)(?:e|ing)?)?\b",
+            r"(?:cont(?:inu(?:e|ing))?\.?|keep(?:\s+on)?|go(?:ing)?\s+on|carry(?:ing)?\s+on|proceed)(?:\s+(?:to|with))?(?:\s+(?:work|mak|do|repeat)(?:e|ing)?)?\b",
         ),
         ("rep", r"(?:rep(?:eat)?(?:ing|ed)?\b\.?|(?:do|work)(?=\s+(?:this|that|it|the\s+same)\b))"),
         ("work", r"(?:work(?:ing)?|do|make|knit)\b"),

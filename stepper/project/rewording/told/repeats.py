@@ -33,30 +33,63 @@ REPEATS: Final[Kinds] = tuple(
             "verb",
             rf"(?:(?:keep(?:\s+on)?|cont(?:inue)?\.?|go\s+on|carry\s+on)\s+(?:to\s+|with\s+)?(?:{_DOING})?|rep(?:eat)?\b\.?|work|do|alternate|knit)(?:\s+(?:just|only))?(?=\s)",
         ),
-        ("span", rf"(?:only\s+|just\s+)?(?:the\s+)?(?P<row>{_ROW})\s+(?P<n>\d+)(?!\s*[(\[]\s*\d)(?:\s*(?:-|and|&|to|through)\s*(?P<to>\d+))?(?:\s+(?:only|alternately))?(?!\s*[:(])"),
-        ("last", rf"(?:only\s+|just\s+)?(?:these|those|the\s+last|last|the\s+previous|the\s+above)\s+(?:(?P<n>{N})\s+)?(?P<row>{_ROW})"),
+        (
+            "span",
+            rf"(?:only\s+|just\s+)?(?:the\s+)?(?P<row>{_ROW})\s+(?P<n>\d+)(?!\s*[(\[]\s*\d)(?:\s*(?:-|and|&|to|through)\s*(?P<to>\d+))?(?:\s+(?:only|alternately))?(?!\s*[:(])",
+        ),
+        (
+            "last",
+            rf"(?:only\s+|just\s+)?(?:these|those|the\s+last|last|the\s+previous|the\s+above)\s+(?:(?P<n>{N})\s+)?(?P<row>{_ROW})",
+        ),
         ("both", rf"(?:both|the\s+two)\s+(?P<row>{_ROW})"),
         ("this", rf"(?:this|that)\s+(?:(?!inc|dec)[a-z]+\s+)?(?P<row>{_ROW})"),
-        ("named", rf"(?:the\s+)?(?P<name>(?!inc|dec|last|this|that|these|those|next|every|each|same|other|first|second|short|more|all|of)[a-z]+\s+(?:round|rnd|row))\b(?!\s+\d+\b(?!\s*[(\[]|\s+(?:more|times|further)))"),
+        (
+            "named",
+            r"(?:the\s+)?(?P<name>(?!inc|dec|last|this|that|these|those|next|every|each|same|other|first|second|short|more|all|of)[a-z]+\s+(?:round|rnd|row))\b(?!\s+\d+\b(?!\s*[(\[]|\s+(?:more|times|further)))",
+        ),
         # --- how often ---
-        ("all", rf"(?:until\s+(?:you(?:'ve|\s+have)\s+{_DONE}\s+(?:them|these|it|this)|(?:they|these|it|this)\s+ha(?:s|ve)\s+been\s+{_DONE})\s+)(?:a\s+total\s+of\s+)?(?P<n>{N})\s+times(?:\s+{_ALL})?"),
-        ("all", rf"(?:for\s+)?(?:a\s+total\s+of|{_ALL})\s+(?P<n>{N})\s+times\b|(?P<n2>{N})\s+times\s*,?\s+{_ALL}"),
-        ("more", rf"(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?P<n2>{N})\s+(?:(?:more|further|additional)\s+times|times\s+(?:more|again))"),
-        ("once", r"(?:one\s+(?:last|more|final|further)\s+time|once\s+(?:more|again)|again\s+once|a\s+last\s+time)\b"),
+        (
+            "all",
+            rf"(?:until\s+(?:you(?:'ve|\s+have)\s+{_DONE}\s+(?:them|these|it|this)|(?:they|these|it|this)\s+ha(?:s|ve)\s+been\s+{_DONE})\s+)(?:a\s+total\s+of\s+)?(?P<n>{N})\s+times(?:\s+{_ALL})?",
+        ),
+        (
+            "all",
+            rf"(?:for\s+)?(?:a\s+total\s+of|{_ALL})\s+(?P<n>{N})\s+times\b|(?P<n2>{N})\s+times\s*,?\s+{_ALL}",
+        ),
+        (
+            "more",
+            rf"(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?P<n2>{N})\s+(?:(?:more|further|additional)\s+times|times\s+(?:more|again))",
+        ),
+        (
+            "once",
+            r"(?:one\s+(?:last|more|final|further)\s+time|once\s+(?:more|again)|again\s+once|a\s+last\s+time)\b",
+        ),
         ("times", rf"(?P<n>{N})\s+times\b"),
         ("every", rf"(?:(?:on\s+)?(?:every|each)\s+(?:time|{_ROW}))"),
         # --- until when ---
-        ("worked", rf"(?:until|till)\s+(?:you(?:'ve|\s+have)(?:\s+{_DONE})?|there\s+are)\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+{_ROW}(?:\s+(?:have\s+been\s+)?{_DONE})?(?P<all>\s+{_ALL})?"),
-        ("worked", rf"(?:until|till)\s+(?P<n>{N})\s+{_ROW}\s+(?:have\s+been|are)\s+{_DONE}(?P<all>\s+{_ALL})?"),
+        (
+            "worked",
+            rf"(?:until|till)\s+(?:you(?:'ve|\s+have)(?:\s+{_DONE})?|there\s+are)\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+{_ROW}(?:\s+(?:have\s+been\s+)?{_DONE})?(?P<all>\s+{_ALL})?",
+        ),
+        (
+            "worked",
+            rf"(?:until|till)\s+(?P<n>{N})\s+{_ROW}\s+(?:have\s+been|are)\s+{_DONE}(?P<all>\s+{_ALL})?",
+        ),
         (
             "until",
             rf"(?:until|till)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again)\s+)*(?P<n>{N})\s+{STS}"
             rf"(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|once\s+more|{_ALL}))*",
         ),
         ("ending", rf"ending\s+(?:with|after)\s+(?:an?\s+)?(?:(?:row|round|rnd)\s+\d+|(?:rs|ws)\s+{_ROW})"),
-        ("done", rf"\(?\s*you(?:'ll|\s+will)\s+(?:then\s+)?have\s+{_DONE}\s+{N}\s+(?:inc|dec)(?:rease)?(?:s|\s+{_ROW})(?:\s+{_ALL})?\s*\)?"),
+        (
+            "done",
+            rf"\(?\s*you(?:'ll|\s+will)\s+(?:then\s+)?have\s+{_DONE}\s+{N}\s+(?:inc|dec)(?:rease)?(?:s|\s+{_ROW})(?:\s+{_ALL})?\s*\)?",
+        ),
         ("or", r"or\s+until\s+[^.;:()]*?(?:is|are|measures?|reach(?:es)?)\s+[^.;:()]*?(?=\s*[.;(]|\s*$)"),
-        ("counts", rf"(?:[:=-]|-+)?\s*(?P<list>\d+(?:\s*,\s*(?:then\s+)?\d+)+)(?:\s*,?\s*(?:and|then)\s+(?:finally\s+)?(?P<end>\d+))?\s+{STS}"),
+        (
+            "counts",
+            rf"(?:[:=-]|-+)?\s*(?P<list>\d+(?:\s*,\s*(?:then\s+)?\d+)+)(?:\s*,?\s*(?:and|then)\s+(?:finally\s+)?(?P<end>\d+))?\s+{STS}",
+        ),
     )
 )
 """The kinds of phrases of which such a sentence is made."""
@@ -77,7 +110,11 @@ def write_repeat(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
             return None
         by_kind[phrase.kind] = phrase
     what = [by_kind[kind] for kind in ("span", "last", "both", "this", "named") if kind in by_kind]
-    ends = [by_kind[kind] for kind in ("all", "more", "once", "times", "every", "worked", "until") if kind in by_kind]
+    ends = [
+        by_kind[kind]
+        for kind in ("all", "more", "once", "times", "every", "worked", "until")
+        if kind in by_kind
+    ]
     verb = by_kind.get("verb")
     if verb is None or len(what) != 1 or len(ends) != 1:
         return None

@@ -18,7 +18,9 @@ from stepper.project.rewording.told.shaping import Piece, write_shaping
 from stepper.regex import regex
 
 _STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])")
-_TELLS: Final = regex(r"\b(?:inc|dec)(?:reas)?|\b(?:rep(?:eat)?|again|fewer|less|more|rows?|rounds?|rnds?)\b", re.IGNORECASE)
+_TELLS: Final = regex(
+    r"\b(?:inc|dec)(?:reas)?|\b(?:rep(?:eat)?|again|fewer|less|more|rows?|rounds?|rnds?)\b", re.IGNORECASE
+)
 
 
 def write_told(line: Reworded) -> Reworded:
@@ -44,10 +46,10 @@ def write_told(line: Reworded) -> Reworded:
         text.append(line.text[done : start.end()])
         places += line.places[done : start.end()]
         for number, (words, at) in enumerate(pieces):
-            said = words if number else words[:1].upper() + words[1:]
-            text.append(said)
-            same = line.text[at : at + len(said)] == said
-            places += line.places[at : at + len(said)] if same else [line.places[at]] * len(said)
+            put = words if number else words[:1].upper() + words[1:]
+            text.append(put)
+            same = line.text[at : at + len(put)] == put
+            places += line.places[at : at + len(put)] if same else [line.places[at]] * len(put)
         done = end
     if not done:
         return line

@@ -21,7 +21,18 @@ Piece = tuple[str, int]
 """Words of the grammar, and the offset in the line of what they stand for."""
 _MUCH: Final = ("change", "noun", "again")
 _WHERE: Final = ("ends", "edge", "marker", "markers", "gusset", "raglan")
-_ONES: Final = {"one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10}
+_ONES: Final = {
+    "one": 1,
+    "two": 2,
+    "three": 3,
+    "four": 4,
+    "five": 5,
+    "six": 6,
+    "seven": 7,
+    "eight": 8,
+    "nine": 9,
+    "ten": 10,
+}
 _SIDE: Final = regex(r"w", re.IGNORECASE)
 
 
@@ -72,7 +83,10 @@ def write_shaping(phrases: Sequence[ToldPhrase]) -> tuple[Piece, ...] | None:
         return None
     count: tuple[Piece, ...] = ()
     if told.count is not None:
-        count = ((". ", told.count.match.start()), (f"{told.count.get('n')} sts", told.count.match.start("n")))
+        count = (
+            (". ", told.count.match.start()),
+            (f"{told.count.get('n')} sts", told.count.match.start("n")),
+        )
     return (*named, *when, *count)
 
 
@@ -219,7 +233,11 @@ def _when(told: _Told) -> tuple[Piece, ...] | None:
         often = _often(told, leg, first=not number)
         if often is None:
             return None
-        pieces += [("" if not number else ", then ", leg.every.match.start()), *_every(leg.every, row), *often]
+        pieces += [
+            ("" if not number else ", then ", leg.every.match.start()),
+            *_every(leg.every, row),
+            *often,
+        ]
     return tuple(pieces)
 
 
@@ -251,7 +269,11 @@ def _often(told: _Told, leg: _Leg, *, first: bool) -> tuple[Piece, ...] | None:
     said = phrase.get(group)
     if phrase.kind == "until":
         between = " between the markers" if phrase.get("between") else ""
-        return (("until ", at), (said, phrase.match.start(group)), (f" sts{between}", phrase.match.end(group)))
+        return (
+            ("until ", at),
+            (said, phrase.match.start(group)),
+            (f" sts{between}", phrase.match.end(group)),
+        )
     if not said:
         more = " more" if phrase.kind == "more" else ""
         return ((f"{phrase.match.group().split()[0].lower()}{more}", at),)
