@@ -50,7 +50,7 @@ class RoundProgress:
         elif element.goal == "last":
             goal = self.facing.end - short
         elif element.goal == "behind":
-            goal = self._marker(element, name) + short
+            goal = (self.facing.end if name == "end" else self._marker(element, name)) + short
         elif element.goal == "half":
             goal = self._half(element) - short
         elif element.goal in ("centre", "before centre"):

@@ -17,6 +17,13 @@ _DS: Final = r"(?:ds|double\s+st(?:itch)?)"
 _TURN: Final = r"(?=\s*,\s*(?:and\s+)?(?:turn|w&t|wrap))"
 _STITCH: Final = r"(?:[kp]\s?\d|k\d?tog|p\d?tog|ssk|ssp|skp|skpo|sl\b|m1|cdd|dec\b|inc\b|turn|w&t)"
 _PASS: Final = r"(?:sm|slm|slip\s+(?:the\s+)?marker)\b"
+_MANNER: Final = r"(?:in\s+(?:this|the\s+same)\s+(?:manner|way|fashion)|like\s+this|as\s+(?:before|set|established))"
+_GOES_ON: Final = rf"(?:(?:cont(?:inue)?|go\s+on|carry\s+on|keep\s+on|work)(?:\s+(?:to\s+work|working|short\s+rows))?(?:\s+{_MANNER})?)"
+_EACH_TIME: Final = r"(?:(?:at|before)\s+(?:each|every)\s+turn|(?:each|every)\s+time(?:\s+before\s+(?:turning|you\s+turn))?|(?:than|past)\s+(?:the\s+)?(?:last|previous)\s+(?:turn|time)|before\s+(?:each|every)\s+turn)"
+_MORE_TIMES: Final = rf"(?:(?:for\s+)?another\s+({N})\s+times|({N})\s+(?:more\s+times|times\s+more))"
+_RESOLVED: Final = rf"(?:(?:closing|resolving|picking\s+up|hiding|working|knitting|lifting)\s+(?:all\s+(?:of\s+)?|any\s+|each\s+|every\s+)?(?:the\s+)?(?:gaps?|wraps?|{_DS}|double\s+st(?:itche)?s|dss)(?:\s+(?:as\s+(?:you\s+(?:come|get|go)(?:\s+(?:to|across)\s+(?:them|it|each))?|one(?:\s+st(?:itch)?)?|single\s+{STS}|you\s+(?:meet|reach)\s+them)|by\s+(?:knitting|working)\s+(?:the\s+wraps|them|each)\s+(?:together\s+)?with\s+the(?:ir|m)?\s*{STS}|(?:together\s+)?with\s+their\s+{STS}))*)"
+_REPEATS: Final = rf"{N}\s+repeats(?:\s+of\s+{N}\s+{STS})?(?:\s+a?round)?"
+_CHARTED: Final = r"(?:rounds|rnds|rows)\s+\d+\s*-\s*\d+\s+(?:of|from)\s+(?:the\s+)?chart(?:\s+[a-z0-9])?"
 _ENDS: Final = r"(?=\s*[.,;=(]|\s+-|\s*$)"
 _GROUP: Final = r"\*(?!\s)([^*:.()]*(?:\([^*()]*\)[^*:.()]*)*)\*"
 
@@ -32,18 +39,27 @@ TOLD_ROWS: tuple[Synonym, ...] = (
     row("across|over", rf"\b{_WORK}\s+(?P<said>(?:back\s+)?(?:across|over|along)\s+(?:the\s+)?{_PART})\s*,\s*(?={_PASS})", r"\1 to marker, ", "Row 2 (WS): P to marker, sm, p across the back, sm, p4, turn.", again=True, spelt_out=True),
     row("sleeve|front|back|body|palm|instep", rf"(\b{_PASS}\s*,\s*{_WORK}\s+)(?P<said>(?:the\s+)?{_PART})\s*,\s*(?={_PASS})", r"\1to marker, ", "Row 2 (WS): P to marker, sm, p the right sleeve, sm, p4, turn.", again=True, spelt_out=True),
     said_row_behind("on the other", rf"(\b(?:last|previous)\s+(?:{_DS}|wrapped\s+st(?:itch)?|wrap))\s+(?P<said>(?:on|at)\s+(?:the\s+)?other\s+(?:side|end)){_ENDS}", "Row 3: DS, k to 3 sts before the last DS on the other side, turn."),
-    row("further|more|beyond|past", rf"\bto\s+(?:the\s+)?(marker|bor|m)\s*,?\s+(?:and|then)\s+(?:{_WORK}\s+)?({N})(?:\s+{STS})?\s+(?:further|more|beyond(?:\s+it)?|past(?:\s+it)?){_TURN}", r"to \3 sts past \1", "Row 2: P to BOR and 6 sts further, turn."),
+    row("further|more|beyond|past", rf"\b{_WORK}(\s+to\s+)(?:the\s+)?(marker|bor|m)\s*,?\s+(?:and|then)\s+(?:(?:k|p|knit|purl)\s+)?({N})(?:\s+{STS})?\s+(?:further|more|beyond(?:\s+it)?|past(?:\s+it)?){_TURN}", r"\1\2\3, \1 \4", "Row 2: P to BOR and 6 sts further, turn."),
     row("past|beyond", rf"\b{_WORK}\s*({N})(?:\s+{STS})?\s+(?:past|beyond)\s+(?=(?:the\s+)?(?:marker|bor|m)\b)", r"\1 to \2 sts past ", "K 10 past the marker, turn."),
     row(" it,", rf"\bto\s+(?:the\s+)?({_DS})\s*,\s*{_WORK}\s+it\s*,", r"to \1, \2 \1,", "Row 3: Knit to the double st, knit it, knit 5 sts, turn."),
     row("to ", rf"\b({_WORK}\s+to\s+)({N})\s+(?=before\b)", r"\1\3 sts ", "Rnd 1: K1, k2tog, knit to 3 before marker, ssk, k1."),
     row("until", rf"\b{_WORK}\s+until\s+(?:there\s+(?:is|are)\s+)?({N})\s+{STS}\s+(?:is\s+left|are\s+left|left|rem(?:ains?)?)(?=\s*,\s*{_STITCH})", r"\1 to last \2 sts", "Row 2: K1, purl until 1 st is left, k1."),
     row("back to", rf"\b{_WORK}\s+back\s+(?=to\b)", r"\1 ", "Turn, purl back to 3 sts before last turn, turn."),
+    row("across|over", rf"\b{_WORK}\s+(?P<said>(?:back\s+)?(?:across|over|along)\s+(?:the\s+)?{_PART})\s+(?=to\s+{N}\s+{STS}\s+(?:before|past)\b)", r"\1 ", "Cast on 60 sts. K across back to 5 sts before marker, w&t.", spelt_out=True),
+    said_row_behind("from ", rf"((?:^|:)\s*)(?P<said>from\s+(?:the\s+)?(?:bor|beg(?:inning)?\s+of\s+(?:the\s+)?(?:round|rnd)))\s*,\s*(?={_WORK}\b)", "Row 1: From BOR, knit 16, turn."),
+    said_row_behind("closing|resolving|picking|hiding|lifting", rf"(\b(?:knit|k|work)\b[^.;:,]*?)\s*,?\s+(?:while\s+)?(?P<said>{_RESOLVED})(?=\s*[.;]|\s*$)", "Knit to end of round, closing the gaps by knitting the wraps together with their sts."),
+    # --- short rows that go on ---
+    row("further|more|farther", rf"((?:^|[.])\s*){_GOES_ON}\s*,?\s+(?:(?:turning|working|work|going)\s+)?({N})\s+(?:(?:more\s+)?{STS}\s+(?:more|further|farther|beyond)|more\s+{STS})(?:\s+out)?\s+{_EACH_TIME}\s*,?\s+{_MORE_TIMES}{_ENDS}", r"\1Work to \2 sts past last turn, turn. Work to \2 sts past last turn, turn. Rep last 2 rows \3\4 times in all", "Continue in this way, turning 4 sts further out each time, 3 more times."),
+    row("leaving|earlier|before", rf"((?:^|[.])\s*){_GOES_ON}\s*,?\s+(?:(?:leaving)\s+({N})\s+more\s+{STS}\s+unworked|(?:turning)\s+({N})\s+{STS}\s+(?:earlier|sooner))\s+{_EACH_TIME}\s*,?\s+{_MORE_TIMES}{_ENDS}", r"\1Work to \2\3 sts before last turn, turn. Work to \2\3 sts before last turn, turn. Rep last 2 rows \4\5 times in all", "Continue in this way, leaving 5 more sts unworked at each turn, 3 more times."),
+    row("outside|beyond", rf"\buntil\s+(?:there\s+are\s+)?no\s+(?:more\s+)?{STS}\s+(?:remain(?:ing)?|are\s+left|left)\s+(?:outside|beyond)\s+(?:the\s+)?(?:gaps?|turns?)", "until all sts have been worked", "Row 1: Sl 1, k to 1 st before gap, ssk, k1, turn. Rep last row until no sts remain outside the gap."),
+    row("on each side", rf"\buntil\s+(?:there\s+are\s+)?(?:{N}\s+{_DS}s?|{N}\s+double\s+stitches)\s+on\s+each\s+side\s*,?\s+and\s+({N})\s+(?:single\s+|plain\s+)?{STS}\s+between(?:\s+them)?", r"until \1 sts between the wraps", "Rep rows 3 and 4 until there are 10 double stitches on each side and 10 single stitches between them."),
     # --- what a row is called ---
     row("increase|decrease|inc|dec", rf"^(\s*)next\s+({ROUND})\s*[,-]\s*(inc|dec)(?:reas(?:e|ing))?(?:\s+(?:rnd|round|row))?\s*:", r"\1Next \2 (\3 \2):", "Next round, decrease: k1, k2tog, k to end."),
     # --- rib with its stitches behind ---
     row("rib", rf"\bwork\s+(?:({LONG})\s+(?:of\s+|in\s+)?|(?:in\s+)?)rib(?:bing)?(?:\s+(?:in\s+the\s+round|round\s+and\s+round|all\s+round))?\s*(?:,\s*|\(\s*|:\s*)k(?:nit)?\s?(\d)\s*,\s*p(?:url)?\s?(\d)\s*\)?(?=\s*\.?\s*$)(?<=[\d)])", r"work in k\2, p\3 rib for \1", "Work 4 cm rib in the round, k 1, p 1."),
     row("rib", r"\bwork\s+(?:in\s+)?rib(?:bing)?(?:\s+(?:in\s+the\s+round|round\s+and\s+round|all\s+round))?\s*\(\s*k(?:nit)?\s?(\d)\s*,\s*p(?:url)?\s?(\d)\s*\)\s*(?=until\b|for\b)", r"work in k\1, p\2 rib ", "Work rib round and round (knit 1, purl 1) until piece measures 9 cm."),
     # --- which rows are the pattern ---
+    row("purled|knit", rf"((?:^|[.!])\s*)(?:all|every|each)\s+(?:(?:the\s+)?(?:following|foll|other|remaining)\s+)?((?:ws|rs|wrong[-\s]side|right[-\s]side|even|odd))(?:-?\s*numbered)?\s+(row|rnd|round)s?\s+(?:is|are)\s+(?:(knit)(?:ted)?|(purl)ed){_ENDS}", r"\1all \2 \3s: \4\5", "Every following WS row is purled."),
     row("same|like", rf"((?:^|[.!])\s*)(?:(?:every|each|all)\s+(?:(?:the\s+)?(?:following|foll|other|remaining|subsequent)\s+)?)(round|rnd|row)s?\s+(?:is|are)\s+(?:worked\s+|knit\s+)?(?:(?:exactly\s+)?(?:the\s+same|alike)|like\s+this(?:\s+one)?){_ENDS}", r"\1this \2 forms pattern", "K2, p2 around. Every following round is the same. Work until piece measures 5 cm."),
     row("whole|entire|pattern|repeat", rf"((?:^|[.!])\s*)(?:those|these)\s+({N})\s+(rounds|rnds|rows)\s+are\s+(?:your|the)\s+(?:whole\s+|entire\s+|complete\s+)?(?:pattern|repeat|pattern\s+repeat|yoke|lace|texture|cable){_ENDS}", r"\1these \2 \3 form pattern", "Those 2 rows are the whole pattern."),
     # --- what it changes ---
@@ -52,6 +68,9 @@ TOLD_ROWS: tuple[Synonym, ...] = (
     row("gone|fewer|less|lost|taken", rf"((?:^|[.!(])\s*)({N})\s+{STS}\s+(?:gone|fewer|less|lost|taken\s+out|disappear){_ENDS}", r"\1\2 sts dec", "Dec round: K1, k2tog, k to end. 1 st gone."),
     row("more|gained|added|extra", rf"((?:^|[.!(])\s*)({N})\s+{STS}\s+(?:more|gained|added|extra){_ENDS}", r"\1\2 sts inc", "Inc round: K1, m1, k to end. 1 st more."),
     # --- charts ---
-    said_row_behind("repeats", rf"(\bwork\s+(?:rounds|rnds|rows)\s+\d+\s*-\s*\d+\s+(?:of|from)\s+(?:the\s+)?chart(?:\s+[a-z0-9])?)\s*[,:]\s*(?P<said>{N}\s+repeats(?:\s+of\s+{N}\s+{STS})?(?:\s+a?round)?){_ENDS}", "Work rounds 1-8 of Chart A: 35 repeats of 8 sts."),
+    row("repeats", rf"\bwork\s+chart\s+([a-z0-9])\s*,\s*(rounds|rnds|rows)\s+(\d+)\s*(?:-|to)\s*(\d+)\s*[,:]\s*(?P<said>{_REPEATS}){_ENDS}", r"work \2 \3-\4 of chart \1", "Work Chart B, rounds 1 to 30: 12 repeats of 20 sts.", spelt_out=True),
+    said_row_behind("repeats", rf"(\bwork\s+{_CHARTED})\s*[,:]\s*(?P<said>{_REPEATS}){_ENDS}", "Work rounds 1-8 of Chart A: 35 repeats of 8 sts."),
+    said_row_behind("decreas|increas", rf"(\bwork\s+{_CHARTED})\s*,\s*(?P<said>(?:de|in)creasing\s+on\s+(?:round|rnd|row)s?\s+\d+(?:\s*(?:,|and)\s*\d+)*(?:\s+from\s+{N}\s+to\s+{N}\s+{STS})?){_ENDS}", "Work rounds 1-14 of Chart B, decreasing on round 13 from 6 to 4 sts."),
+    said_row_behind("are made|are worked|are shown", rf"(\bwork\s+{_CHARTED}[^.]*\.\s*)(?P<said>(?:de|in)creases\s+are\s+(?:made|worked|shown)\s+on\s+(?:round|rnd|row)s?\s+\d+(?:\s*(?:,|and)\s*\d+)*(?:\s*,?\s+and\s+each\s+repeat\s+(?:then\s+)?has\s+{N}\s+{STS}\s+after(?:\s+it|wards)?)?)\.\s*", "Work rounds 1-8 of Chart A. Decreases are made on round 7, and each repeat has 6 sts after it. 60 sts."),
 )  # fmt: skip
 """The rows, in the order tried."""
