@@ -38,7 +38,7 @@ EVENLY: Final[Kinds] = tuple(
         ("passive", rf"(?:(?:where|while|in\s+which)\s+)?(?:you\s+)?(?P<n>{N})\s+{STS}\s+are\s+{_DIR}"),
         (
             "to",
-            rf"(?:(?:where|in\s+which)\s+you\s+)?{_DIR}\s+(?P<even>evenly\s+)?(?:\w+\s+)?to\s+(?P<n>{N})(?:\s+{STS})?",
+            rf"(?:(?:where|in\s+which)\s+you\s+)?{_DIR}\s+(?P<even>evenly\s+(?:(?:across|around|over|in|on)\s+(?:the\s+)?(?:next\s+)?(?:round|rnd|row)\s+)?)?to\s+(?P<n>{N})(?:\s+{STS})?",
         ),
         ("change", rf"(?:(?:where|in\s+which)\s+you\s+)?{_DIR}\s+(?:by\s+)?(?P<n>{N})(?:\s+{STS}\.?)?"),
         (
@@ -76,7 +76,7 @@ def write_evenly(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
     start = phrases[0].match.start()
     pieces: list[Piece] = []
     if lead is not None:
-        verb = lead.get("verb").lower()
+        verb = {"k": "knit", "p": "purl"}.get(lead.get("verb").lower(), lead.get("verb").lower())
         verb, fabric = ("work", " in rib") if verb == "rib" else (verb, "")
         pieces += [
             (f"{verb} ", start),

@@ -61,8 +61,8 @@ SHAPING: Final[Kinds] = tuple(
         # --- how long ---
         (
             "until",
-            rf"(?:until|till|up\s+to|down\s+to|to)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again|a\s+total\s+of|the\s+(?:gusset|thumb)\s+has)\s+)*(?P<n>{N})\s+(?:(?:gusset|thumb)\s+)?{STS}"
-            rf"(?:\s+(?:(?P<between>(?:in\s+)?between\s+(?:the\s+)?(?:two\s+)?{_MARKERS})|rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|{_ALL}))*",
+            rf"(?:until|till|up\s+to|down\s+to|to)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again|a\s+total\s+of|the\s+(?:shawl|work|piece)\s+has|(?P<gusset>the\s+(?:gusset|thumb)\s+has))\s+)*(?P<n>{N})\s+{STS}"
+            rf"(?:\s+(?:(?P<between>(?:in\s+)?between\s+(?:them\b|(?:the\s+)?(?:two\s+)?{_MARKERS}))|rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|{_ALL}))*",
         ),
         # --- on which rows ---
         ("every", rf"(?:(?:for|on)\s+)?(?:every|each)\s+(?P<length>{LONG})"),
@@ -110,7 +110,7 @@ SHAPING: Final[Kinds] = tuple(
         ),
         (
             "gusset",
-            rf"(?:for\s+(?:the\s+)?(?:thumb\s+)?(?:gusset|thumb)|(?:inside|between|within)\s+(?:the\s+)?(?:two\s+)?{_MARKERS})",
+            rf"(?:for\s+(?:the\s+)?(?:thumb\s+)?(?:gusset|thumb)|(?:inside|between|within)\s+(?:the\s+)?(?:two\s+)?(?:gusset\s+|thumb\s+)?{_MARKERS})",
         ),
         (
             "raglan",
@@ -119,7 +119,7 @@ SHAPING: Final[Kinds] = tuple(
         # --- what ---
         (
             "noun",
-            rf"(?:(?P<this>this|that|these|those|the\s+last|the\s+same)\s+|the\s+|your\s+|all\s+(?:the\s+)?)?(?:(?P<kind>{_KIND})\s+)?(?:shaping\s+)?{_CHANGE}(?:\s+(?P<row>row|rnd|round)s?)?(?:\s+again)?(?!\s*(?:{N}\s+)?{STS})(?=\s|[.,;:]|$)",
+            rf"(?:(?P<this>this|that|these|those|the\s+last|the\s+same)\s+|the\s+|your\s+|an?\s+|all\s+(?:the\s+)?)?(?:(?P<kind>{_KIND})\s+)?(?:shaping\s+)?{_CHANGE}(?:\s+(?P<row>row|rnd|round)s?)?(?:\s+again)?(?!\s*(?:{N}\s+)?{STS})(?=\s|[.,;:]|$)",
         ),
         (
             "again",
@@ -131,6 +131,7 @@ SHAPING: Final[Kinds] = tuple(
             "go",
             r"(?:cont(?:inu(?:e|ing))?\.?|keep(?:\s+on)?|go(?:ing)?\s+on|carry(?:ing)?\s+on|proceed)(?:\s+(?:to|with))?(?:\s+(?:work|mak|do|repeat)(?:e|ing)?)?\b",
         ),
+        ("only", r"only\b"),
         ("rep", r"(?:rep(?:eat)?(?:ing|ed)?\b\.?|(?:do|work)(?=\s+(?:this|that|it|the\s+same)\b))"),
         ("work", r"(?:work(?:ing)?|do|make|knit)\b"),
         ("are", rf"(?:is|are|happens?|falls?|comes?|occurs?)(?:\s+(?:then\s+)?{_DONE})?\b"),
@@ -143,7 +144,7 @@ _COUNT: Final = regex(
     rf"(?P<n>{N})\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|{_ALL}))*\s*[)\]]?(?=\s*[.;]|\s*$)",
     re.IGNORECASE,
 )
-_GLUE: Final = regex(r"(?:\s*[,;]\s*|\s+)(?:(?:and|then|but)\b\s*,?\s*)*|\s*(?=$)", re.IGNORECASE)
+_GLUE: Final = regex(r"(?:\s*[,;]\s*|\s+)(?:(?:and|then|but|thereafter|after\s+that|afterwards)\b\s*,?\s*)*|\s*(?=$)", re.IGNORECASE)
 _END: Final = regex(r"\s*(?:[.!]|$)")
 _APART: Final = regex(r"\s*\([^()]*\)\s*(?:[.!]|$)")
 """A bracket behind a sentence, which stays as it is printed: what reads it is looked for afterwards."""

@@ -35,7 +35,7 @@ REPEATS: Final[Kinds] = tuple(
         ),
         (
             "span",
-            rf"(?:only\s+|just\s+)?(?:the\s+)?(?P<row>{_ROW})\s+(?P<n>\d+)(?!\s*[(\[]\s*\d)(?:\s*(?:-|and|&|to|through)\s*(?P<to>\d+))?(?:\s+(?:only|alternately))?(?!\s*[:(])",
+            rf"(?:only\s+|just\s+)?(?:the\s+)?(?P<row>{_ROW})\s+(?P<n>\d+)(?!\s*[(\[]\s*\d)(?:\s*(?:-|and|&|to|through)\s*(?P<to>\d+))?(?:\s+(?:only|alternately|in\s+turn|over\s+and\s+over(?:\s+again)?|again\s+and\s+again))?(?!\s*[:(])",
         ),
         (
             "last",
@@ -77,7 +77,7 @@ REPEATS: Final[Kinds] = tuple(
         ),
         (
             "until",
-            rf"(?:until|till)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again)\s+)*(?P<n>{N})\s+{STS}"
+            rf"(?:until|till)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again|the\s+(?:shawl|work|piece)\s+has)\s+)*(?P<n>{N})\s+{STS}"
             rf"(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|once\s+more|{_ALL}))*",
         ),
         ("ending", rf"ending\s+(?:with|after)\s+(?:an?\s+)?(?:(?:row|round|rnd)\s+\d+|(?:rs|ws)\s+{_ROW})"),

@@ -15,6 +15,7 @@ from stepper.project.rewording.told.evenly import EVENLY, write_evenly
 from stepper.project.rewording.told.phrases import split_phrases
 from stepper.project.rewording.told.repeats import REPEATS, write_repeat
 from stepper.project.rewording.told.shaping import Piece, write_shaping
+from stepper.project.rewording.told.stripes import write_stripes
 from stepper.regex import regex
 
 _STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])")
@@ -69,4 +70,5 @@ def _told(text: str, start: int) -> tuple[tuple[Piece, ...], tuple[str, ...], in
         written = write(found[0]) if found is not None else None
         if found is not None and written is not None:
             return (*written, found[1])
-    return None
+    striped = write_stripes(text, start)
+    return (striped[0], (), striped[1]) if striped is not None else None

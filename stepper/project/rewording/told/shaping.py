@@ -73,8 +73,10 @@ def write_shaping(phrases: Sequence[ToldPhrase]) -> tuple[Piece, ...] | None:
         The words in their order, each with its place; None if they are not read together.
     """
     told = _gather(phrases)
-    if told is None or not (told.legs or told.step) or not (told.what or told.step):
+    if told is None or not (told.what or told.step):
         return None
+    if not (told.legs or told.step):
+        return _straight_on(told)
     if not told.legs:
         return _onwards(told, phrases)
     named = _named(told)
@@ -130,10 +132,24 @@ def _gather(phrases: Sequence[ToldPhrase]) -> _Told | None:
     if waiting is not None and told.legs:
         return None
     if waiting is not None:
-        if waiting.kind != "until" or not told.step:
+        if waiting.kind != "until" or told.first is not None or told.count is not None:
             return None
         told.count = waiting
     return told
+
+
+def _straight_on(told: _Told) -> tuple[Piece, ...] | None:
+    """Return a named round that is worked again and again: "now only the decrease round until 8 sts remain"."""
+    if told.count is None or told.count.kind != "until" or told.where is not None or len(told.what) != 1:
+        return None
+    (noun,), until = told.what, told.count
+    if noun.kind != "noun" or not noun.get("row") or noun.get("this") or until.get("between"):
+        return None
+    named = _named(told)
+    if named is None or until.get("gusset"):
+        return None
+    (words, at), number = named[0], (until.get("n"), until.match.start("n"))
+    return ((f"rep{words.removeprefix('rep').removeprefix('work').removesuffix('on ')}until ", at), number, (" sts", at))
 
 
 def _direction(told: _Told) -> str:
@@ -207,6 +223,7 @@ def _named(told: _Told) -> tuple[Piece, ...] | None:
         return ((f"rep beside {direction} {row} on ", at),) if number in ("1", "") else None
     kinds = {phrase.get("kind").lower() for phrase in told.what} - {""}
     kinds |= {where} if where in ("gusset", "raglan") else set()
+    kinds -= {"crown"}
     if not kinds <= {"gusset", "thumb", "raglan"} or len(kinds) > 1:
         return None  # of which row it is said is not known from what it shapes
     kind = f"{'raglan' if 'raglan' in kinds else 'gusset'} " if kinds else ""
@@ -268,7 +285,8 @@ def _often(told: _Told, leg: _Leg, *, first: bool) -> tuple[Piece, ...] | None:
     group = "n" if phrase.match.groupdict().get("n") else "n2"
     said = phrase.get(group)
     if phrase.kind == "until":
-        between = " between the markers" if phrase.get("between") else ""
+        inside = phrase.get("between") or phrase.get("gusset")
+        between = " between the markers" if inside else ""
         return (
             ("until ", at),
             (said, phrase.match.start(group)),
