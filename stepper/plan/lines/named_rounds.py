@@ -37,6 +37,24 @@ def is_named_round(line: Line) -> bool:
     return named is not None and isinstance(line.sentences[0], Phrase)
 
 
+def rows_of_one_name(needles: Needles) -> int:
+    """Return how many of the last rows are one pattern by their names: "Rib row 1", "Rib row 2".
+
+    Returns:
+        The number at the end of the last row's name, if the rows before it have the same name and the
+        numbers from 1; else 1.
+    """
+    labels = {line.place.line: (line.label or "").lower() for line in needles.project.lines}
+    last = [labels.get(draft.template.place.line, "") if draft.template else "" for draft in needles.drafts]
+    found = _NUMBERED_NAME.fullmatch(last[-1]) if last else None
+    number = int(found["number"]) if found else 1
+    named = [f"{found['name']} {each}" for each in range(1, number + 1)] if found else []
+    return number if found and last[-number:] == named else 1
+
+
+_NUMBERED_NAME = regex(r"(?P<name>.+\b(?:round|rnd|row)) (?P<number>[2-9]|1\d)", re.I)
+
+
 def in_full(label: str) -> str:
     """Return a name without abbreviations: what was written out as "Dec rnd" is "decrease round"."""
     for short, full in ((r"rnd", "round"), (r"dec", "decrease"), (r"inc", "increase")):

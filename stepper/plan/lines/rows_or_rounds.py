@@ -12,7 +12,7 @@ from functools import lru_cache
 from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.model import flatten
 from stepper.plan.state.needles import Needles
-from stepper.project.instructions import Join, Line, Phrase
+from stepper.project.instructions import Join, Line, Phrase, WorkRounds
 from stepper.project.model import Section
 from stepper.project.stitchwork import Across, PickUp, Work
 from stepper.regex import regex
@@ -27,6 +27,7 @@ _ROUNDS = regex(
 )
 
 _A_ROUND = regex(r"\b(?:rnds?|rounds?)\b(?!\s+(?:neck|the\b))|\bNeedles?\s+1\s*:|\bN1\s*:", re.I)
+_ASIDE = regex(r"\([^()]*\)")
 _FACING = regex(r"\b(?:[RW]S|(?:right|wrong)\s+side)(?:\s+of\s+(?:the\s+)?[a-z ]+?)?\s+facing\b", re.I)
 _OPEN_SAY = (
     'Say where the rows begin: join the yarn at the gap and write "Work flat", '
@@ -87,7 +88,15 @@ def settle_rounds(line: Line, needles: Needles) -> None:
     "Knit across heel sts, pick up 16, knit the instep sts, pick up 16" closes the ring of a sock, and says so
     only by what follows: taken as rows, every other round would be worked back.
     """
-    if not needles.flat or needles.counting.lost or not needles.drafts or needles.project.spacing is None:
+    if needles.counting.lost or not needles.drafts or needles.project.spacing is None:
+        return
+    rounds = _A_ROUND.search(line.text) is not None and not _ROWS.search(line.text)
+    told = _A_ROUND.search(_ASIDE.sub("", line.text)) is not None
+    whole = rounds and told and any(isinstance(sentence, WorkRounds) for sentence in line.sentences)
+    if whole and not needles.flat and needles.short_rows.gap and needles.side == "WS":
+        told = "the row before was turned, so that the wrong side comes next, and this line works rounds."
+        needles.miss(line.place, told, "Write the rows out until the round goes on.")
+    if not needles.flat:
         return
     if any(isinstance(sentence, Join) for sentence in line.sentences):
         return
@@ -95,7 +104,6 @@ def settle_rounds(line: Line, needles: Needles) -> None:
         told = "rows over the stitches that come next begin on the right side; this is the wrong one."
         needles.miss(line.place, told, "Work across them first, then put the others on hold.")
         return
-    rounds = _A_ROUND.search(line.text) is not None and not _ROWS.search(line.text)
     if rounds and closes(needles.drafts[-1]):
         needles.flat, needles.side = False, "RS"
         told = "rounds behind rows: the row that takes stitches back is taken as joined in the round."
@@ -104,6 +112,11 @@ def settle_rounds(line: Line, needles: Needles) -> None:
         told = "this line calls itself a round, and rows are worked over a part of the stitches here."
         hint = 'Say how the others come back: "k across instep sts", "Join in the round."'
         needles.miss(line.place, told, hint)
+    elif whole and needles.count:
+        told = "this line works rounds, and the work goes in rows here: half of them would be worked back."
+        needles.miss(
+            line.place, told, 'Write "Join in the round." where it is joined, or "rows" in the line.'
+        )
 
 
 def _takes_back(line: Line) -> bool:

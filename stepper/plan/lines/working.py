@@ -39,7 +39,7 @@ from stepper.plan.lines.flat_or_round import closes
 from stepper.plan.lines.held.returned import take_back
 from stepper.plan.lines.held.set_apart import leave_waiting, set_apart, take_as_the_others
 from stepper.plan.lines.marking import mark_after, mark_every
-from stepper.plan.lines.named_rounds import ROUND_NAME
+from stepper.plan.lines.named_rounds import ROUND_NAME, rows_of_one_name
 from stepper.plan.lines.own_words import begins_or_ends
 from stepper.plan.lines.rounds import repeat, work_template
 from stepper.plan.lines.shaping.both_sides_shaping import over_both_sides, part_sides
@@ -217,7 +217,9 @@ def _(instruction: Phrase, needles: Needles) -> None:
     work_template(template, needles)
     _close_round(instruction, needles)
     if not _only_edge(instruction.elements):
-        establish((template,), needles, start=len(needles.drafts) - 1)
+        rows = rows_of_one_name(needles)
+        cycle = tuple(each.template for each in needles.drafts[-rows:] if each.template is not None)
+        establish(cycle if rows > 1 else (template,), needles, start=len(needles.drafts) - rows)
 
 
 def _begins_section(needles: Needles) -> bool:

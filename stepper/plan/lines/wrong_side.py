@@ -14,19 +14,24 @@ from stepper.plan.fabric.established import ground
 from stepper.plan.model import other_side
 from stepper.plan.state.needles import Needles
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Element, TurnHere, Until, Work, every_element
+from stepper.project.stitchwork import Element, Hold, TurnHere, Until, Work, every_element
 
 
 def tell_wrong_side(template: Template, needles: Needles) -> None:
-    """Tell, once in a part, of a shaped row knit on the wrong side of stockinette, or purled on the right."""
+    """Tell, once in a part, of a row that shapes or parts stitches, knit on the wrong side of stockinette, or purled on the right."""
     if not needles.flat or needles.counting.lost or template.side or needles.line.side or needles.free:
         return
     if needles.section.ridge_told or needles.short_rows.gap is not None or needles.short_rows.turns:
         return
     found = _stitches_of(template.elements)
     other = "k" if needles.side == "WS" else "p"
-    shaped = any(stitch(code).shapes for code in found)
-    if not shaped or {code[0] for code in found if _is_plain(code)} != {other} or "turn" in found:
+    parts = any(isinstance(element, Hold) for element in every_element(template.elements))
+    shaped = parts or "bo" in found[1:] or any(stitch(code).shapes for code in found if code != "turn")
+    if (
+        not shaped
+        or {code[0] for code in found if _is_plain(code)} != {other}
+        or ("turn" in found and not parts)
+    ):
         return
     if ground(needles) != "plain":
         return

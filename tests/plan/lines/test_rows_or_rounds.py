@@ -82,7 +82,9 @@ def test_a_journal_knitted_before_keeps_its_rounds() -> None:
     assert not any(round_.flat for round_ in plan.rounds)
 
 
-NECK = "Cast on 64 sts. Join in the round.\nKnit 2 rounds.\nK20, place next 24 sts on hold for neck, k to end.\n"
+NECK = (
+    "Cast on 64 sts. Join in the round.\nKnit 2 rounds.\nK20, place next 24 sts on hold for neck, k to end.\n"
+)
 
 
 @pytest.mark.parametrize(
@@ -97,7 +99,11 @@ def test_rows_behind_a_gap_in_the_round_ask_where_they_begin(line: str) -> None:
 
 @pytest.mark.parametrize(
     "line",
-    ["Knit 4 rounds.", "Work flat.\nWork 4 rows in stockinette.", "Row 1 (RS): Rejoin yarn, k to end.\nRow 2: Purl."],
+    [
+        "Knit 4 rounds.",
+        "Work flat.\nWork 4 rows in stockinette.",
+        "Row 1 (RS): Rejoin yarn, k to end.\nRow 2: Purl.",
+    ],
 )
 def test_rounds_and_rows_that_say_where_they_begin_are_taken(line: str) -> None:
     """What closes the gap, or says that it is worked flat from there, leaves nothing open."""
@@ -117,12 +123,33 @@ def test_rounds_behind_the_row_that_closes_a_heel_are_rounds() -> None:
     assert any("taken as joined in the round" in caution.text for caution in plan.warnings)
 
 
-@pytest.mark.parametrize(("back", "refused"), [("", True), ("K across instep sts. Join in the round.\n", False)])
+@pytest.mark.parametrize(
+    ("back", "refused"), [("", True), ("K across instep sts. Join in the round.\n", False)]
+)
 def test_rounds_over_the_stitches_of_a_heel_alone_are_refused(back: str, refused: bool) -> None:
-    """"Knit 2 rounds" while the instep waits would be two rows of garter stitch on the heel, in silence."""
+    """ "Knit 2 rounds" while the instep waits would be two rows of garter stitch on the heel, in silence."""
     heel = "Heel: work back and forth over first 20 sts.\nRow 1 (RS): Knit 20, turn.\nRow 2 (WS): P20, turn.\nRow 3 (RS): Knit 20.\n"
-    text = project(f"Cast on 40 sts. Join in the round.\nKnit 4 rounds.\n{heel}{back}Knit 2 rounds.\nBind off.")
+    text = project(
+        f"Cast on 40 sts. Join in the round.\nKnit 4 rounds.\n{heel}{back}Knit 2 rounds.\nBind off."
+    )
     read = read_project(text).project
     assert read is not None
     found = compile_plan(read).problems
     assert any("rows are worked over a part of the stitches" in each.message for each in found) == refused
+
+
+@pytest.mark.parametrize(
+    ("before", "told"),
+    [
+        ("Cast on 40 sts. Work flat.\nWork 4 rows in st st.\n", "the work goes in rows here"),
+        (
+            "Cast on 40 sts. Join in the round.\nKnit 4 rounds.\nNext row (RS): K16, turn.\n",
+            "the row before was turned",
+        ),
+    ],
+)
+def test_rounds_where_rows_go_on_are_refused(before: str, told: str) -> None:
+    """Knitted back and forth, "knit 6 rounds" would be garter stitch; after a turn it would be purled back."""
+    read = read_project(project(f"{before}Knit 6 rounds.\nBind off.")).project
+    assert read is not None
+    assert any(told in each.message for each in compile_plan(read).problems)

@@ -36,7 +36,13 @@ def test_a_repeat_that_ended_a_row_early_is_noticed_behind_the_rows_even() -> No
 
 @pytest.mark.parametrize(
     "row",
-    ["Next row (WS): K1, ssk, k to last 3 sts, k2tog, k1.", "P1, p2tog, p to end.", "Knit 1 row.", "K10, ssk, turn.", "Bind off 4 sts, k to end."],
+    [
+        "Next row (WS): K1, ssk, k to last 3 sts, k2tog, k1.",
+        "P1, p2tog, p to end.",
+        "Knit 1 row.",
+        "K10, ssk, turn.",
+        "Bind off 4 sts, k to end.",
+    ],
 )
 def test_a_row_that_is_meant_for_that_side_is_not_told(row: str) -> None:
     """Its side is named, its stitches are those of the side, or it makes no shaping in knit stitches to the end."""
@@ -51,13 +57,25 @@ def test_garter_stitch_is_shaped_on_either_side() -> None:
 @pytest.mark.parametrize(
     ("rows", "again", "notes"),
     [
-        ("Row 1 (RS): Knit.\nRow 2: K2, p to last 2 sts, k2.\nRow 3: K1, p to last st, k1.", "Rep rows 1-3 twice.", 1),
+        (
+            "Row 1 (RS): Knit.\nRow 2: K2, p to last 2 sts, k2.\nRow 3: K1, p to last st, k1.",
+            "Rep rows 1-3 twice.",
+            1,
+        ),
         ("Row 1 (RS): Knit.\nRow 2: Purl.\nRow 3: Knit.", "Rep rows 1-2 twice.", 1),
         ("Row 1 (RS): Knit.\nRow 2: Purl.\nRow 3: Knit.\nRow 4: Purl.", "Rep rows 1-2 twice.", 0),
         ("Row 1: Knit.\nRow 2: Knit.\nRow 3: Knit.", "Rep rows 1-3 twice.", 0),
         ("Work 4 rows in k2, p2 rib.\nWork 2 rows in st st.", "Rep last 3 rows once.", 1),
-        ("Rows 1 and 4: *K2, p2; rep from * to end.\nRow 2: Purl.\nRow 3: Knit.\nRow 5: Knit.", "Rep rows 1-5 once.", 1),
-        ("Row 1 and 4: *K2, p2; rep from * to end.\nRows 2 and 3: *P2, k2; rep from * to end.", "Rep rows 1-4 twice.", 0),
+        (
+            "Rows 1 and 4: *K2, p2; rep from * to end.\nRow 2: Purl.\nRow 3: Knit.\nRow 5: Knit.",
+            "Rep rows 1-5 once.",
+            1,
+        ),
+        (
+            "Row 1 and 4: *K2, p2; rep from * to end.\nRows 2 and 3: *P2, k2; rep from * to end.",
+            "Rep rows 1-4 twice.",
+            0,
+        ),
     ],
 )
 def test_rows_that_come_on_the_other_side_again_are_told(rows: str, again: str, notes: int) -> None:
@@ -65,3 +83,17 @@ def test_rows_that_come_on_the_other_side_again_are_told(rows: str, again: str, 
     alike are the same either way, and a line for rows of both sides has none of its own."""
     plan = plan_of(project(f"Cast on 20 sts. Work flat.\n{rows}\n{again}\nBind off."))
     assert sum("of these rows was worked on the" in warning.text for warning in plan.warnings) == notes
+
+
+@pytest.mark.parametrize(
+    "row",
+    [
+        "K5, bind off 10 sts, k to end.",
+        "K5, hold 10 sts for neck, k to end.",
+        "K5, turn, leaving rem sts on a holder.",
+    ],
+)
+def test_a_row_that_parts_the_stitches_in_knit_stitches_is_told(row: str) -> None:
+    """A neck that is divided a row off lies on the wrong side of all that follows."""
+    assert told(f"{START}Knit 1 row.\nNext row: {row}") == 1
+    assert told(f"{START}Next row: {row}") == 0

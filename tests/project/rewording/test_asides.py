@@ -53,7 +53,7 @@ def test_what_says_how_often_or_what_to_do_is_found(words: str, first: str) -> N
 
 
 def test_a_remark_may_hold_numbers_but_no_round() -> None:
-    """"Sew on 4 buttons" is no round; "k10, k2tog" is one, wherever it stands."""
+    """ "Sew on 4 buttons" is no round; "k10, k2tog" is one, wherever it stands."""
     assert commands("sew on 4 buttons, 5 cm apart") is None
     assert commands("block to size") is None
     for words in ("yarn, k10", "yarn and work to end", "ends, then knit 2", "on every 2 rows", "seams twice"):
@@ -119,7 +119,7 @@ def test_a_label_that_instructs_is_found(label: str) -> None:
 
 
 def test_a_label_may_say_how_often_its_round_is_worked() -> None:
-    """"Inc round (work 3 times)" is a name and a number; a heading that is no round keeps its words."""
+    """ "Inc round (work 3 times)" is a name and a number; a heading that is no round keeps its words."""
     assert label_times("Inc round (work 3 times)") == ("Inc round", 3)
     assert label_times("Inc rnd, worked twice") == ("Inc rnd", 2)
     assert label_times("Shaping (work 3 times)") == ("Shaping (work 3 times)", 0)
@@ -127,6 +127,12 @@ def test_a_label_may_say_how_often_its_round_is_worked() -> None:
 
 
 def test_a_label_that_binds_off_instructs() -> None:
-    """"BO in picot: *BO 2, CO 1" would be worked as a round that leaves half of the stitches."""
+    """ "BO in picot: *BO 2, CO 1" would be worked as a round that leaves half of the stitches."""
     assert label_instructs("BO in picot")
     assert not label_instructs("Bind off round")
+
+
+@pytest.mark.parametrize("label", ["Next but one rnd", "Third rnd from here", "Previous rnd", "Same rnd"])
+def test_a_label_that_counts_rounds_instructs(label: str) -> None:
+    """Taken as a name, the round would be worked next."""
+    assert label_instructs(label)

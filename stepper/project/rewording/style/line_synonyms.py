@@ -76,18 +76,26 @@ LINES: tuple[Synonym, ...] = (
             rf"\1next row ({side}): ",
             f"Starting with a {how} row, work 10 rows in stocking stitch.",
         )
-        for side, how, told in (("rs", "knit", r"rs|right\s+side|knit|k"), ("ws", "purl", r"ws|wrong\s+side|purl|p"))
+        for side, how, told in (
+            ("rs", "knit", r"rs|right\s+side|knit|k"),
+            ("ws", "purl", r"ws|wrong\s+side|purl|p"),
+        )
     ),
     # --- what is said with the line ---
     row(
         "block|change|divide|fasten|inside|make|marker|n't|not|sew|soak|steam|try|wash|weave",
-        r"(?:(?<=^)|(?<=[.!]))\s*(?:weave|block|sew|steam|soak|wash|fasten\s+off|(?:slip|sl)\s+markers?\s+as|"
+        r"(?:(?<=^)|(?<=[.!]))\s*(?![^.!;]*\b(?:make|knit|work)\s+(?:the|a|an|your)\s+(?:other|second|2nd|next)\b)(?:weave|block|sew|steam|soak|wash|fasten\s+off|(?:slip|sl)\s+markers?\s+as|"
         r"divide\s+for|try\s+on|turn\s+inside\s+out|(?:do\s+not|don't)\s+(?:break|cut|turn|join)|"
         r"change\s+to\s+(?:(?:an?\s+)?(?:shorter|longer|\d+\s*(?:in|cm|\")(?:\s*\([^)]*\))?)\s+)?(?:dpns?|double-pointed|circular)(?![^.!;]*\b(?:and|then|,)\s*(?:work|knit|k|purl|p|shape|dec\w*|inc\w*|cast|bind|rep\w*|cont\w*)\b)|make\s+(?:1|2|one|two)(?=\s*[.!]|\s*$|\s+(?:alike|the\s+same)\b))\b[^.!;]*;?\s*",
         KEPT,
         "Weave in ends.",
     ),
-    row("leaving", r",?\s*leaving\s+(?:an?\s+)?[^.,;]*(?:tail|end)\b(?:\s+(?:for|to)\s+[^.,;\d]*)?", KEPT, "Break yarn, leaving a long tail."),
+    row(
+        "leaving",
+        r",?\s*leaving\s+(?:an?\s+)?[^.,;]*(?:tail|end)\b(?:\s+(?:for|to)\s+[^.,;\d]*)?",
+        KEPT,
+        "Break yarn, leaving a long tail.",
+    ),
     said_row(
         "desired|required|wanted|preferred|like|long enough|wish|want",
         rf",?\s*\b(?P<said>or\s+{_HER_CHOICE})",
@@ -102,7 +110,7 @@ LINES: tuple[Synonym, ...] = (
     row(
         "closing|hiding|knitting|lifting|picking|purling|resolving|slipping|working",
         r",?\s*\b(?:knitting|purling|working|resolving|picking\s+up|lifting|hiding|closing|slipping)\s+"
-        r"(?=[^.,;]*\b(?:wraps?|ds|double|markers?|legs?|gaps?|turns?)\b)[^.,;]*",
+        r"(?=[^.,;]*\b(?:wraps?|ds|double|markers?|legs?|gaps?|turns?)\b)(?![^.,;]*\b\d+\s+(?:extra|more|new|st|sts|stitch|stitches)\b)[^.,;]*",
         KEPT,
         "K to end, picking up wraps as you come to them.",
     ),
@@ -124,7 +132,12 @@ LINES: tuple[Synonym, ...] = (
         r". \1",
         "Repeat rounds 1 and 2 four more times (8 rounds).",
     ),
-    row("rnd|round|row", rf"\s*\(\s*\d+\s+{ROUND}[^)]*\)", KEPT, "Knit 8 rounds (8 rounds in stockinette)."),
+    row(
+        "rnd|round|row",
+        rf"\s*\(\s*\d+\s+{ROUND}(?![^)]*\b(?:sizes?|only|if|when|unless|instead|not|but|except|on|for)\b)[^)]*\)",
+        KEPT,
+        "Knit 8 rounds (8 rounds in stockinette).",
+    ),
     row(
         "garter|st|stocking",
         r"\s*\((?:=\s*)?(?:garter|st(?:ockinette)?|stocking)\b[^)]*\)",
@@ -264,7 +277,12 @@ LINES: tuple[Synonym, ...] = (
         r"\1. ",
         "K20, pm for BOR and join.",
     ),
-    row("turn", r"(^\s*|[.:]\s+)turn\s+and\s+(?=(?:work|knit|purl)\b)", r"\1Turn work. ", "Turn and work in rows."),
+    row(
+        "turn",
+        r"(^\s*|[.:]\s+)turn\s+and\s+(?=(?:work|knit|purl)\b)",
+        r"\1Turn work. ",
+        "Turn and work in rows.",
+    ),
     row(
         "turn",
         r"(^\s*|[.:]\s+)((?:join|with|change\s+to)\b[^.;:]*?)\s*(?:,\s*(?:and\s+)?|\s+and\s+)turn\s+and\s+(?=(?:work|knit|purl)\b)",
