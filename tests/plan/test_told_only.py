@@ -41,7 +41,13 @@ def test_what_is_to_be_done_before_a_step_is_not_passed_over(remark: str) -> Non
 
 def test_what_comes_when_a_piece_is_done_is_led_in_once() -> None:
     """Five times "when it is done" in a row are not listened to."""
-    said = ("change needles", "when it is done: Weave in ends", "when it is done: When dry, trim ends", "with B", "when it is done: Block")
+    said = (
+        "change needles",
+        "when it is done: Weave in ends",
+        "when it is done: When dry, trim ends",
+        "with B",
+        "when it is done: Block",
+    )
     assert lead_in_once(said) == (
         "change needles", "when it is done: Weave in ends", "When dry, trim ends", "with B", "when it is done: Block",
     )  # fmt: skip

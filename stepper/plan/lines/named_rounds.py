@@ -27,6 +27,9 @@ ROUND_NAME = regex(r"\b(?:round|rnd|row)(?:\s+\d{1,2})?$", re.I)
 _IN_THIS_WAY = regex(r"\b(?:this|that|the\s+same)\s+(?:way|manner|fashion)\b", re.I)
 """Words of a line that calls the round above it, which was worked there."""
 _IN_ALL = regex(r"\b(?:in\s+(?:all|total)|total)\b", re.I)
+_TIMES_IN_ALL = regex(
+    r"\btimes\s*,?\s+(?:in\s+(?:all|total)|altogether|total)\b|\btotal\s+of\s+[\w\s(),]+?\s+times\b", re.I
+)
 
 _SHAPED = {f"{change} {each}" for change in ("decrease", "increase") for each in ("round", "row")}
 
@@ -125,7 +128,9 @@ def _works_rounds(sentence: Sentence, called: Callable[[str], bool]) -> bool:
 def _count_in_all(name: str, written: Line, line: Line, needles: Needles) -> None:
     """Note that "work … times" behind other rounds may count the once that was worked before them."""
     first, second = "so often after the once where it is written out", "so often in all, that once included"
-    if _is_second(f"work {name} … times", first, second, written, line, needles):
+    told = _TIMES_IN_ALL.search(line.text) is not None
+    readings = (second, first) if told else (first, second)
+    if _is_second(f"work {name} … times", *readings, written, line, needles, quiet=told) != told:
         needles.section.in_all.add(name)
 
 

@@ -57,7 +57,7 @@ _LABEL = regex(
 """Words in a label that say how often, in which rows, on which needle or for whom: they name no line."""
 _LABEL_VERBS = regex(
     r"(?:(?:if|unless|when)\b|(?:for|from)\s+(?:the\s+)?next|at\s+the\s+same\s+time|(?:work(?:ing|ed)?|continu(?:e|ing)|cont|change|chang(?:e|ing)|"
-    r"switch|with|using|knit|purl|break|cut|turn|on|in|at|join(?:ing)?\s+(?:in|for|to|and|with)|rejoin|"
+    r"switch|with|using|knit|purl|(?:inc|dec)(?:rease)?\s+\d+(?=\s+st)|break|cut|turn|on|in|at|join(?:ing)?\s+(?:in|for|to|and|with)|rejoin|"
     r"(?:bo|(?:bind|cast)\s+off)(?=\s+(?:in|with|using|as|all|rem\w*|loosely)\b)|"
     r"place\s+(?!(?:a\s+)?markers?\b)|remove|slip|return|"
     r"(?:begin|start)(?:ning|ing)?\s+(?:with|on|at|in|work|working|from))\s)",

@@ -98,6 +98,23 @@ def test_the_one_decrease_round_of_a_section_may_be_called_so_for_short(call: st
     assert [each.after for each in plan.rounds if each.shaping] == after
 
 
+@pytest.mark.parametrize(
+    ("call", "after"),
+    [
+        ("Work dec rnd every 4th rnd 3 times in all.", [38, 36, 34]),
+        ("Work dec rnd every 4th rnd a total of 3 times.", [38, 36, 34]),
+        ("Work dec rnd every 4th rnd 3 times in all. 32 sts.", [38, 36, 34, 32]),
+        ("Work dec rnd every 4th rnd 3 times. 32 sts in all.", [38, 36, 34, 32]),
+    ],
+)
+def test_so_often_in_all_counts_the_round_that_was_worked(call: str, after: list[int]) -> None:
+    """If no printed count shows otherwise, the words are taken at their word."""
+    plan = plan_of(
+        project(f"{HEAD}Dec rnd: K1, k2tog, k to last 3 sts, ssk, k1.\nKnit 3 rnds.\n{call}\nKnit 1 round.")
+    )
+    assert [each.after for each in plan.rounds if each.shaping] == after
+
+
 def test_of_two_decrease_rounds_none_is_meant_by_the_short_name() -> None:
     """Nobody can tell which; nor where the other is only written out below."""
     first, other = "Waist dec rnd: K1, k2tog, k to end.\n", "Hip dec rnd: K2tog, k to end.\n"

@@ -132,7 +132,16 @@ def test_a_label_that_binds_off_instructs() -> None:
     assert not label_instructs("Bind off round")
 
 
-@pytest.mark.parametrize("label", ["Next but one rnd", "Third rnd from here", "Previous rnd", "Same rnd"])
+@pytest.mark.parametrize(
+    "label",
+    [
+        "Next but one rnd",
+        "Third rnd from here",
+        "Previous rnd",
+        "Same rnd",
+        "Dec 4 sts evenly in the purl rnd",
+    ],
+)
 def test_a_label_that_counts_rounds_instructs(label: str) -> None:
     """Taken as a name, the round would be worked next."""
     assert label_instructs(label)
