@@ -91,6 +91,8 @@ _ASKS: Final = regex(
     rf"(?:{_CRY}\b\s*[,!]?\s*)?(?:(?:and|but|so)\s+)?(?:is|are|do|does|did|can|could|have|has|isn't|aren't|don't|doesn't|haven't|will|would|what|why|who|how|see|ready|still|got|scared|confused|tired|done)\b",
     re.IGNORECASE,
 )
+_ANSWERED: Final = regex(r"\b(?:too|short|long|big|small|tight|loose|wide|narrow|enough)\b", re.IGNORECASE)
+"""Words of a question on whose answer it hangs what is done next: "Is it too short? Knit 4 rounds."."""
 _HABIT: Final = regex(
     r"i\s+(?:(?:also|really|do|still|personally)\s+)*(?:always|usually|often|normally|sometimes|never|mostly|like|love|prefer|hate|enjoy)\b"
     r"(?![^.!?]*(?:[\d*:=]|\b(?:until|every|each|both|rows?|rounds?|rnds?|here|first|last|next|more|ends?|sides?|edges?|inc\w*|dec\w*|add\w*|slip\w*|purl\w*|knit(?!ting)\w*)\b))[^.!?]*$",
@@ -148,6 +150,8 @@ def is_talk(sentence: str) -> bool:
         return True
     bare = _FREE.sub(" ", words)
     if _WORK.search(bare) or _GO_ON.search(_LEAD.sub("", words)) or _stitches_in(bare):
+        return False
+    if words.endswith("?") and _ANSWERED.search(words):
         return False
     return bool(_BEGINS.match(words)) or (words.endswith("?") and bool(_ASKS.match(words)))
 

@@ -36,11 +36,11 @@ def test_no_line_is_cut_out_of_a_row_of_stitches() -> None:
 
 def test_neighbours_that_cannot_be_read_stay_together() -> None:
     """One mark for a paragraph, not one for each of its sentences."""
-    pieces = page().by_sentence("Think of the sea. Breathe out. Knit 2 rows. Smile at it.", 3)
+    pieces = page().by_sentence("Steek the front. Zigzag it twice. Knit 2 rows. Pink the edge.", 3)
     assert [(piece.kind, piece.text) for piece in pieces] == [
-        ("note", "Think of the sea. Breathe out."),
+        ("note", "Steek the front. Zigzag it twice."),
         ("line", "Knit 2 rows."),
-        ("note", "Smile at it."),
+        ("note", "Pink the edge."),
     ]
     assert all(piece.row == 3 for piece in pieces)
 

@@ -15,6 +15,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
+from stepper.project.rewording.clauses.telling import asks_to_do, works_nothing
 from stepper.project.rewording.remarks.edge_rules import insets_in
 from stepper.project.rewording.remarks.lasting import tells_lasting
 from stepper.project.rewording.remarks.making_up import TRIM, begins_making_up, makes_up
@@ -49,9 +50,7 @@ _HARMLESS: Final = regex(
 )
 """Things called by such words, which order nothing."""
 _FREE: Final = r"[a-z' ,-]*?"
-_LEAD: Final = (
-    r"(?:(?:please\s+)?(?:note|remember)(?:\s+that\b|\s*[,:-]+)\s*|(?:tip|hint|nb|n\.b\.|a\s+note\s+on\s+the\s+[a-z]+)\s*[:-]+\s*|(?:as\s+you\s+(?:can|will)\s+see|of\s+course|by\s+the\s+way|usually|at\s+this\s+point)\s*,\s*)?"
-)
+_LEAD: Final = r"(?:(?:please\s+)?(?:note|remember)(?:\s+that\b|\s*[,:-]+)\s*|(?:tip|hint|nb|n\.b\.|a\s+note\s+on\s+the\s+[a-z]+)\s*[:-]+\s*|(?:as\s+you\s+(?:can|will)\s+see|of\s+course|by\s+the\s+way|usually|at\s+this\s+point)\s*,\s*)?"
 _HE: Final = r"(?:the|this|that|these|those|your|our|an?|it|they|there|most|some|short\s+rows|beginners|knitters|sleeves|bands|edges|cables|markers|seams|floats|borders|collars|socks|mittens|wool|linen|cotton|lace|raglans?)"
 """What a statement begins with. An order begins with its verb, and no verb is among these."""
 _VERY: Final = r"(?:(?:a\s+bit|a\s+little|quite|rather|very|fairly|so|somewhat|nearly|perfectly|entirely|purely|slightly|particularly|really|too)\s+)*"
@@ -66,7 +65,9 @@ _STATES: Final = (
     r"(?:gives?|saves?|prevents?|avoids?|protects?|hides?)\b|(?:will\s+)?(?:do|serve)(?=\s*$)|makes?\s+(?:it|them|sewing|seaming|counting|picking\s+up|finishing)\s+(?:much\s+|a\s+little\s+)?(?:easy|easier|simple|simpler|neat|neater|quick|quicker))"
 )
 """Verbs that do nothing to a stitch."""
-_STATEMENT: Final = regex(rf"{_LEAD}(?:here\s+)?(?P<who>{_HE}\b{_FREE})\s+{_STATES}(?P<rest>.*)", re.IGNORECASE)
+_STATEMENT: Final = regex(
+    rf"{_LEAD}(?:here\s+)?(?P<who>{_HE}\b{_FREE})\s+{_STATES}(?P<rest>.*)", re.IGNORECASE
+)
 _SIGHT: Final = regex(
     r"(?:as\s+you\s+(?:can|will)\s+see|you\s+(?:can|will)\s+(?:now\s+)?see\s+(?:that|how)|now\s+you\s+can\s+see|from\s+the\s+(?:right|wrong)\s+side\s+(?:this|it)\s+looks)\b(?P<rest>.*)",
     re.IGNORECASE,
@@ -131,13 +132,14 @@ _IMPRINT: Final = regex(
 )
 """What a leaflet says of itself: where it was printed, who may use it, whom to ask."""
 _TO_DO: Final = regex(
-    r"(?:please\s+)?(?:check|count|read|write|note(?!\s+that)|make|keep|use|for|if|see|look|turn)\b", re.IGNORECASE
+    r"(?:please\s+)?(?:check|count|read|write|note(?!\s+that)|make|keep|use|for|if|see|look|turn)\b",
+    re.IGNORECASE,
 )
 """How advice begins that she may want to follow before she goes on."""
 _BESIDES: Final = regex(
     rf"(?:[,;:]|\band|\bthen)\s+(?:then\s+)?(?:(?:(?:bind|cast)\s+(?:on|off)|graft|turn|begin\s+again)(?=\s*(?:$|[.,;])|\s+(?:the|all|\d))|pick\s+up\s+(?:and\s+knit\s+)?{_NUMBER}|"
     r"slipping\s+the\s+first|placing\s+an?\s+marker|go\s+on\s+to|pass\s+it\s+over|continue\s+(?:plain|in|to)\b|so\s+(?:add|knit|purl|work)\s)|"
-    rf"\bending\s+with\s+an?\s+[rw]s|\bleaving\s+{_NUMBER}\s+(?:sts|stitches)|\bover\s+the\s+(?:next|last)\s+{_NUMBER}\s+(?:sts|stitches)|\bwith\s+the\s+(?:live|held)\s+(?:sts|stitches)|\bunless\s+you\s+(?:work|knit)|"
+    rf"\bending\s+with\s+an?\s+[rw]s|\bleaving\s+{_NUMBER}\s+(?:sts|stitches)|\bover\s+the\s+(?:next|last)\s+{_NUMBER}\s+(?:sts|stitches)|\bwith\s+the\s+(?:live|held|open)\s+(?:sts|stitches|loops)|\bunless\s+you\s+(?:work|knit)|"
     r"\botherwise\s+(?:cast|bind|knit|purl|work|go|continue|turn|skip|begin)\b|[,;]\s+(?:working|knitting|purling|slipping|casting|binding)\s+(?:off\s+)?(?:the\s+)?(?:first|last|next|\d)|\bonly\s+on\s+(?:the\s+)?(?:right|wrong|rs|ws)\b|\bloop\s+of\s+\d+\s+ch|\bput\s+(?:an?|the|one|each)\s+(?:st|stitch)\b|"
     r"\bjoining\s+(?:the\s+)?\d+\s+(?:held|live|open)\b|(?:[,;]|\band|\bthen)\s+(?:then\s+)?(?:work|knit|purl)\s+(?:the\s+)?(?:collar|neckband|bands?|borders?|edging|sleeves?|hood|thumb|cuffs?)\b",
     re.IGNORECASE,
@@ -166,9 +168,11 @@ def is_idle(sentence: str) -> bool:
     if any(_has_form(words, form) for form in (_FORMS, STANDING, _STATEMENT, _SIGHT, _IF)):
         return True
     facts = facts_of(words)
-    return len(facts) > 1 and all(
+    if len(facts) > 1 and all(
         tells_fact(fact) or tells_lasting(fact) or _has_form(fact, STANDING) for fact in facts
-    )
+    ):
+        return True
+    return works_nothing(sentence)
 
 
 def _has_form(words: str, form: re.Pattern[str]) -> bool:
@@ -202,7 +206,13 @@ def leaves_nothing_to_do(sentence: str) -> bool:
         sentence: One sentence, made plain.
     """
     words = " ".join(sentence.split()).strip(" .!\"'")
-    return is_idle(words) and not insets_in((words,)) and not begins_making_up(words) and not _TO_DO.match(words)
+    return (
+        is_idle(words)
+        and not insets_in((words,))
+        and not begins_making_up(words)
+        and not _TO_DO.match(words)
+        and not (works_nothing(words) and asks_to_do(words))
+    )
 
 
 def orders_besides(words: str) -> bool:

@@ -71,6 +71,6 @@ PRINTING: tuple[Synonym, ...] = (
     # --- remarks, told by how they begin ---
     row("(", r"\s*\(\s*(?P<said>(?:for|see|so\s+that|to\s+(?:avoid|prevent|form|create)|this\s+(?:is|will|forms|makes)|these\s+(?:are|will))\s+[a-z][a-z' -]*)\)", "", "Next row: Rib 12, cast off 8 sts (for pocket opening), rib to end."),
     row("so |thus|thereby|order|to ", rf"\s*,?\s+(?P<said>{_PURPOSE}\b[^.;:,*\d()]*)(?=\s*[.]?\s*$)", "", "Cast off 8 sts, rib to end, to form pocket opening."),
-    row("will|should|may|can", rf"^\s*(?P<said>(?:this|these|those|it|they|your\s+\w+|the\s+(?:\w+\s+){{1,3}}?)\s*(?:will|should|may|can)\s+(?:now\s+)?{_BE}\b{_NOT_WORK}[^.:;*\d]*)\.?\s*$", "", "These will be the thumb stitches."),
+    row("will|should|may|can", rf"^\s*(?P<said>(?:this|these|those|it|they|your\s+\w+|the\s+(?:\w+\s+){{1,3}}?)\s*(?:will|should|may|can)\s+(?:now\s+)?{_BE}\b(?!\s+(?:now\s+)?(?:put|held|set|cut|wound|drawn|[a-z]+ed|[a-z]+en)\b){_NOT_WORK}[^.:;*\d]*)\.?\s*$", "", "These will be the thumb stitches."),
 )  # fmt: skip
 """The rows that come after all others, in the order tried."""

@@ -1,0 +1,583 @@
+"""Tell by its clauses whether a sentence works no stitch: a fact, a reason, advice, talk. No I/O.
+
+Theory of operation. An order may hide in an imperative, a passive ("are slipped"), a modal ("should be purled"), the second
+person ("you turn here"), a copula that says what something is worked in ("Rounds 2 and 4 are plain"), a fragment ("Garter from
+here"), a participle behind a comma, and in every number, limit and difference ("every", "instead", "except"). So a sentence is
+told only if, with what is harmless put into other words (`neutral`), it has no verb of the craft, no number, no limit and no
+fabric, and each of its clauses does nothing: it states how something looks, feels or turns out, or what somebody thinks; it
+orders what is done off the needles or in the head; it asks. What a condition says is free, as what hangs on it is looked
+through. A verb nobody has listed is let pass only where nothing of the work is named. In doubt the sentence is not told.
+Source: common practice.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from stepper.project.rewording.clauses import word_classes as of
+from stepper.project.rewording.clauses.clause import Clause, Mood, clauses_of, words_of
+from stepper.project.rewording.clauses.neutral import made_neutral
+from stepper.regex import regex
+
+_LONGEST: Final = 320
+"""Most letters of a sentence that is looked through."""
+_ENDS: Final = "?!.\u2026"
+_DANGERS: Final = of.CRAFT | of.FABRIC | of.COLOURS | of.LIMITS | of.NUMBERS
+_WORK: Final = of.STITCH_THINGS | of.PARTS
+_SIGN: Final = regex(r"[*\[\]=/<>#@]|\d")
+_ACTS: Final = of.GENERAL | of.CRAFT
+_PAST: Final = frozenset(
+    [
+        "made",
+        "used",
+        "took",
+        "began",
+        "gave",
+        "got",
+        "put",
+        "went",
+        "came",
+        "kept",
+        "left",
+        "chose",
+        "ended",
+        "did",
+        "started",
+        "finished",
+        "wore",
+        "had",
+        "found",
+    ]
+)
+_LIES: Final = frozenset(
+    ["sit", "sits", "lie", "lies", "fall", "falls", "begin", "begins", "start", "starts"]
+)
+_BEGINNINGS: Final = frozenset(
+    [
+        "bor",
+        "beginning",
+        "start",
+        "hole",
+        "holes",
+        "gap",
+        "gaps",
+        "seam",
+        "seams",
+        "join",
+        "tail",
+        "fold",
+        "opening",
+        "bump",
+        "ends",
+        "bumps",
+        "jog",
+    ]
+)
+_VERDICT: Final = regex(
+    r"\b(?:[a-z]+est|most|best|worst|hardest|favou?rite|easy|easier|hard|harder|tricky|fiddly|boring|fun|quick|nice|pretty|neat|lovely|beautiful|great|important|clever|charm|design|matter|question|good|perfect|generous|little|tiny|small|big|neater|simple|soft|warm|loose|tight|snug|stretchy|firm|elastic|long|short|wide|narrow|deep|high|full|comfortable|"
+    r"so|so-far|too|very|quite|rather|really|[a-z]+(?:able|ible|ful|ous|ive))\b"
+)
+"""Words by which something is judged, so that naming it works nothing."""
+_FRAGMENT: Final = frozenset(
+    [
+        "worth",
+        "fun",
+        "there",
+        "far",
+        "hurry",
+        "worry",
+        "worries",
+        "wonder",
+        "pressure",
+        "problem",
+        "magic",
+        "promise",
+        "breath",
+        "luck",
+        "job",
+        "bad",
+        "patience",
+        "pleasure",
+        "relief",
+        "bliss",
+        "beauty",
+        "joy",
+        "trick",
+        "tada",
+        "phew",
+        "news",
+        "secret",
+        "idea",
+        "friends",
+        "friend",
+        "everyone",
+        "all",
+        "us",
+        "me",
+        "you",
+    ]
+)
+_MILD: Final = frozenset(
+    [
+        "growing",
+        "coming",
+        "getting",
+        "facing",
+        "looking",
+        "missing",
+        "showing",
+        "feeling",
+        "having",
+        "enjoying",
+        "wondering",
+        "thinking",
+        "hoping",
+        "reading",
+    ]
+)
+_YOU_MAY: Final = (
+    of.MINDING
+    | of.SHOWING - of.GENERAL
+    | of.AUXILIARIES - frozenset(["do", "does", "did"])
+    | frozenset(
+        [
+            "deserve",
+            "look",
+            "be",
+            "have",
+            "thank",
+            "read",
+            "admire",
+            "brag",
+            "relax",
+            "breathe",
+            "rest",
+            "wear",
+            "stop",
+            "try",
+            "ask",
+            "skip",
+        ]
+    )
+)
+_IN_THE_HEAD: Final = regex(
+    r"(?:relax|breathe|smile|trust|imagine|guess|celebrate|admire|cheer|persevere|enjoy|believe|bear|beware|hope|forgive)\b|(?:treat|reward|congratulate)\s+yourself\b"
+    r"|(?:send|show|tag|tell|write|ask|visit|watch|listen|google|search|download|print|contact|email|credit|buy|gift|thank|join\s+(?:us|me|our))\b|share\s+(?:it|this|your|an?|the|them)\b|store\s+(?:it|them)\s+(?:flat|folded|away|in)\b"
+    r"|(?:note|remember|know|mind)\b|practi[sc]e\b|swatch\b|plan\b|decide\b|experiment\b|avoid\b"
+    r"|have\s+(?:fun|no\s+fear|faith|patience|a\s+(?:look|cup|break|rest|nap|moment|go|try|seat|snack|biscuit|cookie|piece|glass|drink|good|lovely|nice|great|pencil|friend)|some\s+(?:fun|patience|faith|tea|coffee|cake|chocolate|wine|water))\b"
+    r"|take\s+(?:an?\s+(?:deep\s+)?(?:break|breath|moment|look|photo|picture|nap|rest|note|minute)|your\s+time|care|heart|notes?|photos|it\s+easy|pleasure)\b|pour\b"
+    r"|make\s+(?:an?\s+(?:note|cup|pot|swatch)|notes|yourself|some\s+(?:tea|coffee|notes)|a\s+habit)\b|get\s+(?:comfortable|cosy|cozy|yourself|help|ready|a\s+(?:cup|friend))\b"
+    r"|be\s+(?:careful|patient|brave|kind|gentle|warned|aware|proud|generous|honest|prepared|happy|mindful|bold|nice)\b(?!\s+to\b)|feel\s+(?:free\s+to\s+(?:ask|share|write|contact|experiment|play)|proud|smug)\b"
+    r"|allow\s+(?:yourself|plenty|time|some|enough|so-far|for\s+(?:ease|shrinkage|stretching|growth|growing)|(?:it|them)\s+to\s+dry)\b|save\s+(?:the\s+(?:label|ball\s+band|leftovers?)|some|your|yourself|time|it\s+for)\b",
+)
+"""Orders for the head and for what surrounds the knitting."""
+_LOOKED_AT: Final = regex(
+    r"(?:check|weigh|inspect|recount|verify|test|count|double-check|look\s+(?:at|for|out|over|closely)|compare)\b(?!\s+to\b)|measure\s+(?:yourself|your|an?|the|it|often|carefully|twice|from|on|against)\b"
+    r"|(?:see|consult|read|look\s+(?:up|at))\s+(?:through\s+|carefully\s+|all\s+(?:of\s+)?)?(?:the\s+|my\s+|our\s+|your\s+|this\s+|these\s+)*(?:[a-z]+\s+)?(?:photos?|photographs?|pictures?|website|site|blog|video|tutorial|notes?|label|ball\s+band|page|schematic|glossary|abbreviations|list|book|pattern|section|instructions)\b|read\s+(?:on|through|ahead|carefully)\b"
+    r"|keep\s+(?:track|calm|an?\s+(?:eye|note|record|tally)|notes|count|the\s+(?:label|ball\s+band|leftovers?)|your\s+(?:label|fingers|eyes|tension|gauge))\b|(?:bear|keep)\s+in\s+mind\b"
+)
+"""Orders to look at something."""
+_CARE: Final = regex(
+    r"(?:soak|rinse|steam|block|press|iron|pin|unpin|air|dry|squeeze|wash|hand-?wash|stuff|smooth|pat|stretch|tidy|neaten|snug|tug)\b(?!\s+(?:the\s+)?(?:round|row|rnd|stitch|st)s?\b)|(?:lay|let|leave)\s+(?:it|them|the\s+[a-z]+|everything)\s+(?:(?:to|out|dries?|dry|soak|rest|nicely)\b\s*)+|wait\s+(?:until|till|for)\s+(?:it\s+(?:is|has|to)\s+)?(?:completely\s+|fully\s+)?(?:dr(?:y|ied|ies)|cool)\b|wait\s+so-far\b"
+    r"|try\s+(?:it|them|this|on|(?:the|your)\s+[a-z]+)(?:\s+on)?\b(?!\s+(?:with|in|over)\b)|give\s+(?:it|them|the\s+[a-z]+)\s+an?\s+(?:gentle|good|little|light|bath|wash|tug|soak|steam|press|rest|rinse|name|try|go|hug|shake)\b|give\s+yourself\b"
+    r"|leave\s+(?:an?\s+)?(?:[a-z]+\s+)?(?:tails?|ends?)\b|leave\s+(?:it|them)\s+(?:to\s+dry|for\s+so-far|alone)\b"
+    r"|(?:use|choose|pick|select)\s+(?:whichever|whatever|any\b|your\s+(?:favou?rite|usual|preferred|own)|the\s+[a-z]+\s+you\s+(?:like|love|prefer|know)|a\s+(?:yarn|wool|fibre|fiber|colou?r|shade|shaping|edge)\b)",
+)
+"""Orders for what is done off the needles, and for what she may choose."""
+_MENDS: Final = regex(
+    r"(?:close|mend|sew|darn|catch)\s+(?:it|them|any|the\s+(?:hole|gap)s?)\b|use\s+(?:the|your|that)\s+(?:yarn\s+)?(?:tails?|ends?)\s+(?:[a-z]+\s+){0,4}?to\s+(?:close|sew|mend|tidy|fasten|neaten|tighten)\b"
+)
+"""Orders to mend a hole, if the sentence speaks of one."""
+_HOLES: Final = frozenset(["hole", "holes", "gap", "gaps", "ladder", "ladders"])
+_ELSEWHERE: Final = frozenset(["chart", "charts", "above", "below", "directions", "steps"])
+_SIDES: Final = frozenset(["front", "back", "left", "right", "side", "sides", "top", "bottom", "middle"])
+_FORBIDDEN: Final = regex(
+    r"(?:worry|panic|fret|despair|be|give\s+up|rush|hurry|mind|forget|fear|cry|laugh|ask|tell|let|iron|wring|bleach|tumble|press|steam|stretch|fuss|stress|overthink|pull|twist|split|skimp|underestimate|be\s+tempted|expect|trust|lose\s+(?:heart|hope|patience))\b"
+)
+"""What is forbidden without any stitch being left out."""
+
+
+def works_nothing(sentence: str) -> bool:
+    """Return whether a sentence works no stitch, by what its clauses do.
+
+    Args:
+        sentence: One sentence, made plain, with the sign that ends it.
+
+    Returns:
+        Whether it can only be said. False in every doubt.
+    """
+    said = sentence.strip(" \"'")
+    if not said or len(said) > _LONGEST:
+        return False
+    neutral = made_neutral(said)
+    asks = neutral.rstrip(" \"')!").endswith("?")
+    words = words_of(neutral.strip(_ENDS + " \"'"))
+    if any(word in _ENDS and word != "!" for word in words):
+        return False
+    clauses = clauses_of(words)
+    spoken = [each for each in clauses if each.mood is not Mood.CONDITION]
+    if not any(each.mood is not Mood.PHRASE or _is_cry(each) for each in spoken):
+        return False
+    if any(_endangers(each, first=each is clauses[0]) for each in clauses) or _recommends(clauses):
+        return False
+    whole = [each for each in spoken if each.mood is not Mood.PHRASE]
+    if not whole:
+        if asks:
+            return all(set(each.words) <= of.CRIES | of.ADVERBS for each in spoken)
+        return spoken[0].words[0] in _GREETINGS or not any(set(each.words) & _WORK for each in spoken)
+    if asks and not all(each.mood in (Mood.ASKS, Mood.STATES) for each in whole):
+        return False
+    every = frozenset(words)
+    return all(_does_nothing(each, every, asks=asks) for each in spoken)
+
+
+def asks_to_do(sentence: str) -> bool:
+    """Return whether a sentence that works no stitch asks for something that is done beside the needles.
+
+    Args:
+        sentence: One sentence, made plain.
+    """
+    clauses = clauses_of(words_of(made_neutral(sentence).strip(_ENDS + " \"'")))
+    return any(each.mood is Mood.ORDERS for each in clauses)
+
+
+def _is_cry(clause: Clause) -> bool:
+    """Return whether a phrase stands alone: a cry, or words that judge; nothing of the work."""
+    words = set(clause.words)
+    if clause.words[0] in _GREETINGS:
+        return not words & (of.STITCH_THINGS | of.GENERAL)
+    if clause.words[0] not in of.CRIES | of.ADVERBS | _OPENS or not words & (of.CRIES | _FRAGMENT):
+        return False
+    return not words & (_WORK | of.GENERAL - frozenset(["done"]))
+
+
+def _recommends(clauses: list[Clause]) -> bool:
+    """Return whether a sentence calls it good if something is worked."""
+    worked = any(set(each.words) & of.CRAFT for each in clauses if each.mood is Mood.CONDITION)
+    return worked and any(set(each.words) & _GOOD for each in clauses if each.mood is not Mood.CONDITION)
+
+
+_GOOD: Final = frozenset(
+    [
+        "best",
+        "better",
+        "good",
+        "neater",
+        "nicer",
+        "prettier",
+        "tidier",
+        "ideal",
+        "advisable",
+        "wise",
+        "fine",
+        "safer",
+        "lovely",
+        "great",
+        "recommended",
+    ]
+)
+
+
+_OPENS: Final = frozenset(["not", "worth", "what", "how", "such", "and", "but", "the", "this", "that"])
+_GREETINGS: Final = frozenset(
+    ["welcome", "thanks", "thank", "congratulations", "congrats", "happy", "cheers"]
+)
+
+
+def _endangers(clause: Clause, *, first: bool) -> bool:
+    """Return whether a clause holds a word that may order, wherever it stands."""
+    words = set(clause.words)
+    if clause.mood is Mood.CONDITION and (
+        clause.joint in ("unless", "until", "till") or _runs_on(clause.words)
+    ):
+        return True
+    if clause.mood is Mood.CONDITION and clause.joint == "if" and first:
+        return False
+    if clause.mood is Mood.CONDITION and first:
+        return bool(words & (of.LIMITS | of.FABRIC)) and bool(words & of.CRAFT)
+    return bool(words & _DANGERS) or any(_SIGN.search(word) for word in clause.words)
+
+
+def _runs_on(words: tuple[str, ...]) -> bool:
+    """Return whether an order follows a condition without any sign between: "if you like knit two rounds"."""
+    for at, word in enumerate(words[1:], start=1):
+        if word not in _ACTS | frozenset(["be"]) or word.endswith(("ed", "ing", "s")) or word in _PAST:
+            continue
+        before = next(
+            (
+                each
+                for each in reversed(words[:at])
+                if each not in of.ADVERBS - frozenset(["so", "then", "enough"])
+            ),
+            "",
+        )
+        if before not in _CARRIES and not before.endswith("s"):
+            return True
+    return False
+
+
+_CARRIES: Final = (
+    of.SELF
+    | of.YOU
+    | of.IT
+    | of.PEOPLE
+    | of.MODALS
+    | of.DETERMINERS
+    | frozenset(
+        [
+            "to",
+            "not",
+            "don't",
+            "doesn't",
+            "do",
+            "does",
+            "did",
+            "didn't",
+            "and",
+            "or",
+            "who",
+            "that",
+            "of",
+            "in",
+            "on",
+            "at",
+            "for",
+            "with",
+            "by",
+            "from",
+            "'ll",
+            "'d",
+        ]
+    )
+)
+
+
+def _orders_nothing(clause: Clause, said: frozenset[str]) -> bool:
+    """Return whether an order is for the head, for the eye, or for what is done off the needles."""
+    words, order = set(clause.rest), " ".join((*clause.verbs, *clause.rest))
+    if words & of.STITCH_THINGS and words & _SIDES and not order.startswith(("check", "count", "read")):
+        return False
+    if _IN_THE_HEAD.match(order):
+        return not words & (of.STITCH_THINGS - of.PARTS)
+    if _LOOKED_AT.match(order):
+        return not words & _ELSEWHERE
+    return _CARE.match(order) is not None or (bool(said & _HOLES) and _MENDS.match(order) is not None)
+
+
+def _does_nothing(clause: Clause, said: frozenset[str], *, asks: bool) -> bool:
+    """Return whether a clause without dangerous words does nothing."""
+    words = set(clause.words)
+    if _second_person_acts(clause):
+        return False
+    match clause.mood:
+        case Mood.PHRASE:
+            return not words & of.STITCH_THINGS and not _acts_in(clause.words[:1])
+        case Mood.ASKS:
+            return asks and not words & (_WORK | _ANSWERED)
+        case Mood.ORDERS:
+            return _orders_nothing(clause, said)
+        case Mood.FORBIDS:
+            return _FORBIDDEN.match(" ".join((*clause.verbs, *clause.rest))) is not None
+        case _:
+            return _states_nothing(clause) and not (asks and words & _WORK)
+
+
+_ANSWERED: Final = frozenset(
+    ["too", "short", "long", "big", "small", "tight", "loose", "wide", "narrow", "enough", "still", "yet"]
+)
+"""Words of a question on whose answer it may hang what is done next: "Is it too short?"."""
+
+
+def _acts_in(words: tuple[str, ...]) -> bool:
+    return any(word in _ACTS and word not in of.SHOWING for word in words)
+
+
+def _second_person_acts(clause: Clause) -> bool:
+    """Return whether words say what she, or we, do with the work."""
+    words = clause.words
+    for at, word in enumerate(words):
+        if word not in of.YOU | _SOMEBODY and word not in ("we", "let"):
+            continue
+        verb = next(
+            (
+                each
+                for each in words[at + 1 :]
+                if each not in of.ADVERBS | of.MODALS | of.NEGATIONS | frozenset(["'ll", "'d", "'ve", "'re"])
+            ),
+            "",
+        )
+        if set(words[:at]) & _INDIFFERENT and verb not in of.CRAFT:
+            continue
+        if verb in _ACTS and verb not in _YOU_MAY and not (word == "let"):
+            return True
+        if verb in ("have", "are", "need", "want", "going") and "to" in words[at + 1 : at + 6]:
+            behind = words[words.index("to", at) + 1 :][:1]
+            if behind and behind[0] not in _YOU_MAY:
+                return True
+    return False
+
+
+_INDIFFERENT: Final = frozenset(["what", "matter", "matters", "wonder", "wonders", "whatever", "whichever"])
+
+
+def _states_nothing(clause: Clause) -> bool:
+    """Return whether a statement says nothing that is worked."""
+    subject, rest, verb = set(clause.subject), clause.rest, clause.verbs[-1]
+    if verb in of.COPULAS or verb in ("'s", "'re", "'m") or verb == "be":
+        return _is_nothing(clause)
+    if verb in of.MODALS or verb in ("'ll", "'d"):
+        return not set(clause.words) & _WORK
+    if not rest and verb in (
+        "need",
+        "needs",
+        "want",
+        "wants",
+        "mean",
+        "means",
+        "have",
+        "has",
+        "make",
+        "makes",
+        "like",
+        "love",
+    ):
+        return False
+    about_work = bool(subject & _WORK)
+    if verb in _LIES and subject & _BEGINNINGS:
+        return rest[:1] != () and rest[0] in of.PREPOSITIONS and "now" not in clause.words
+    if subject & (of.SELF - frozenset(["we"])) and not subject & of.DETERMINERS:
+        if verb in of.GENERAL and verb not in _PAST and verb not in of.MINDING:
+            return not set(rest) & _WORK
+        return not _acts_in(rest)
+    if subject & of.YOU or "we" in subject:
+        if verb in ("need", "want"):
+            return (
+                rest[:1] != ("to",)
+                and (not set(rest) & _WORK or "some" in rest)
+                and not set(rest) & of.STITCH_THINGS - frozenset(["yarn", "wool"])
+            )
+        if verb in ("have", "has", "had", "'ve", "see"):
+            return not set(rest) & of.STITCH_THINGS and rest[:1] != ("to",)
+        return verb in _YOU_MAY and not _acts_in(rest)
+    if verb in of.MINDING and subject & of.PEOPLE:
+        return True
+    if verb in _INTO and set(clause.words) & _WORK:
+        return False
+    if verb in of.GIVING or verb in ("'ve", "had"):
+        if set(rest) & of.STITCH_THINGS:
+            return False
+        return not (
+            subject & of.STITCH_THINGS
+            and verb not in ("make", "makes", "give", "gives", "need", "needs", "want", "wants")
+        )
+    if verb in of.SHOWING or verb in of.MINDING:
+        return True
+    if verb in of.GENERAL:
+        moves = rest[:1] and rest[0] in of.PREPOSITIONS
+        return (
+            verb in _GOES
+            and not about_work
+            and not moves
+            and not set(rest) & _WORK
+            and bool(subject & (of.IT | of.PEOPLE))
+        )
+    return not set(clause.words) & _WORK
+
+
+_SOMEBODY: Final = frozenset(
+    ["beginners", "knitters", "people", "everyone", "everybody", "anyone", "anybody", "those", "who"]
+)
+_GOES: Final = frozenset(
+    [
+        "go",
+        "goes",
+        "went",
+        "get",
+        "gets",
+        "got",
+        "do",
+        "does",
+        "did",
+        "serve",
+        "serves",
+        "call",
+        "calls",
+        "match",
+        "matches",
+        "give",
+        "come",
+        "comes",
+    ]
+)
+
+
+_SHOWN: Final = frozenset(
+    [
+        "shown",
+        "pictured",
+        "called",
+        "named",
+        "inspired",
+        "photographed",
+        "modelled",
+        "modeled",
+        "worn",
+        "meant",
+        "designed",
+        "intended",
+    ]
+)
+_INTO: Final = frozenset(
+    ["grow", "grows", "come", "comes", "drop", "drops", "lead", "leads", "shift", "belong", "belongs"]
+)
+"""Verbs that may say what follows on what."""
+
+
+def _is_nothing(clause: Clause) -> bool:
+    """Return whether a statement with a form of "be" says no more than how something is."""
+    subject, rest = (
+        set(clause.subject),
+        [word for word in clause.rest if word not in of.ADVERBS | of.NEGATIONS or word in ("too", "so")],
+    )
+    if not rest:
+        return clause.joint == "as" or clause.subject[0] in ("than", "as")
+    first = rest[0]
+    if first in ("been", "being"):
+        rest = rest[1:]
+        first = rest[0] if rest else ""
+    if (
+        (first.endswith(("ed", "en", "wn", "lt", "ung")) or first in _ACTS)
+        and first not in of.HARMLESS_PARTICIPLES | frozenset(["open"])
+        and first not in of.CRIES
+    ):
+        return not subject & (_WORK | of.IT) and not set(rest) & _WORK and first not in _ACTS
+    if first in of.HARMLESS_PARTICIPLES and "be" in rest:
+        behind = rest[rest.index("be") + 1 :][:1]
+        if behind and behind[0].endswith(("ed", "en", "wn")) and behind[0] not in of.HARMLESS_PARTICIPLES:
+            return False
+    if first.endswith("ing") and first not in _MILD:
+        return not set(clause.words) & _WORK and first not in _ACTS and not subject & of.YOU
+    if first == "to":
+        return (
+            len(rest) > 1
+            and rest[1] in of.SHOWING | of.MINDING | frozenset(["relax", "breathe", "check", "read"])
+            and rest[1] not in of.GIVING
+        )
+    if first in _SHOWN and not subject & of.STITCH_THINGS:
+        return True
+    if subject & of.YOU and not set(rest) & of.STITCH_THINGS:
+        return not _acts_in(tuple(rest))
+    if "there" in subject:
+        return not set(rest) & of.STITCH_THINGS and (
+            not set(rest) & of.PARTS or bool(set(rest) & of.TROUBLES)
+        )
+    if first in of.PREPOSITIONS:
+        if subject & _BEGINNINGS:
+            return "now" not in clause.rest and "now" not in clause.words
+        return not set(rest) & _WORK or (
+            bool(subject & of.PARTS) and not subject & of.STITCH_THINGS and not set(rest) & of.STITCH_THINGS
+        )
+    if set(rest) & _WORK:
+        judged = _VERDICT.search(" ".join(rest)) is not None
+        return judged and not _acts_in(tuple(rest))
+    return True
