@@ -130,7 +130,7 @@ def _sizes_above(lines: list[Line], sizes: int) -> tuple[int, ...]:
     for only in (line.only for line in lines):
         if not only or len(named) == sizes:
             named, doubtful = set(), False
-        doubtful = doubtful or bool(named & set(only)) and only != last
+        doubtful = doubtful or (bool(named & set(only)) and only != last)
         named |= set(only)
         last = only
     return () if doubtful else tuple(sorted(named))

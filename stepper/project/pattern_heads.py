@@ -34,9 +34,7 @@ OF_GARMENT = regex(
     re.I,
 )
 """Words of parts of a garment: what is named by one, with the stitches it has, is knitted where it stands."""
-WRITTEN = (
-    r"(?:\s*[(,:\u2013\u2014-]?\s*(?:written(?:\s+(?:out|instructions?|version|directions?))?|in\s+words)\b\s*\)?)?"
-)
+WRITTEN = r"(?:\s*[(,:\u2013\u2014-]?\s*(?:written(?:\s+(?:out|instructions?|version|directions?))?|in\s+words)\b\s*\)?)?"
 """What a heading says of a chart whose rows are written below it: "Chart A (written instructions)"."""
 SECTION_NUMBER = r"(?:\d{1,2}(?:\.\d{1,2})*[.)]?\s+)?"
 """The number of a section of the page, if one stands before a name: "6.1 Ridge (any number of sts)"."""
@@ -60,7 +58,7 @@ With these it may be any name, but of a part: "Ridge (any number of sts; 4 rnds)
 _RUN_IN = regex(
     rf"\s*{SECTION_NUMBER}{_NO_ORDER}(?P<name>(?:{_BY_STITCHES})?[A-Za-z\d][\w' /-]{{0,48}}?)"
     rf"(?:\s*\(\s*(?:(?P<any>{ANY_WIDTH})|{WIDTH}))?"
-    r"\s*(?::|\.?\s*[\u2013\u2014]|\s-)\s+(?=\S)",
+    r"\s*(?::|\.?\s*[\u2013\u2014]|\s-|(?<=\))\.)\s+(?=\S)",
     re.I,
 )
 """What names a stitch pattern in the row that tells it: "Moss stitch (odd number): Row 1: ..."."""
@@ -86,14 +84,20 @@ _WIDTH_ALONE = regex(rf"\(\s*(?:(?:worked\s+)?over\s+(?:an?\s+)?)?{ANY_WIDTH}\s*
 """What a pattern needs, in a row of its own below the name: "(multiple of 4 sts plus 2)"."""
 _FIRST = regex(
     r"\W*(?:[rw]s\W+)?(?:(?:(?:row|rnd|round)/)?(?:row|rnd|round)s?\.?\s*(?:#|no\.)?\s*1\b(?!\d)"
-    r"|(?:1st|first)\s+(?:row|rnd|round)\b|r\s?1\b(?=\W))",
+    r"|(?:1st|first)(?:\s*(?:[-\u2013,&/]|\band\b|\bto\b)\s*(?:\d{1,2}(?:st|nd|rd|th)|(?:every|each|all|foll\w*|alt\w*|odd)\b))*"
+    r"\s+(?:rows?|rnds?|rounds?)\b|r\s?1\b(?=\W))",
     re.I,
 )
-"""The head of the first row of a pattern."""
+"""The head of the first row of a pattern, or of several of which it is one."""
 _ONLY = regex(
     r"\s*(?P<each>(?:all|every|each)\s+(?P<row>row|rnd|round)s?)\s*(?:\(rs\s*(?:&|and)\s*ws\)\s*)?:", re.I
 )
 """The head of the one row that is a whole pattern: "All rows:"."""
+_NTHS = regex(
+    r"\s*(?P<nths>1st(?:\s*(?:[-\u2013,&]|\band\b|\bto\b)\s*\d{1,2}(?:st|nd|rd|th))+)\s+(?P<rows>rows|rnds|rounds)\b",
+    re.I,
+)
+"""Several rows by their ordinals: "1st-3rd rnds"."""
 _IN_WORDS = regex(
     r"\W*(?:in\s+words|written(?:\s+(?:out|instructions?|version|directions?))?)\s*[:.]?\s*", re.I
 )
@@ -151,15 +155,20 @@ def is_in_words(row: str) -> bool:
 def as_first_row(row: str) -> str:
     """Return the only row of a pattern as its first: "All rows: K." is "Row 1:   K.", letters in place.
 
+    Several by their ordinals are numbered, "1st-3rd rnds:" is "rnds 1-3    :".
     A first row without a colon gets one, "Row 1 (RS) K2" is "Row 1 (RS):K2". Any other row is returned
     as it is. To be asked of a row right below the name of a pattern alone.
     """
     match = _ONLY.match(row)
+    nth = _NTHS.match(row) if match is None else None
+    if nth is not None:
+        head = f"{nth['rows']} {re.sub(r'(?<=[0-9])(?:st|nd|rd|th)', '', nth['nths'])}"
+        return f"{row[: nth.start('nths')]}{head.ljust(nth.end() - nth.start('nths'))}{row[nth.end() :]}"
     if match is None:
         return _NO_COLON.sub(lambda bare: f"{bare['head']}:", row, count=1)
     head = f"{match['row']} 1"
     room = match.end() - 1 - match.start("each") - len(head)
-    return f"{row[: match.start('each')]}{head}:{' ' * room}{row[match.end():]}"
+    return f"{row[: match.start('each')]}{head}:{' ' * room}{row[match.end() :]}"
 
 
 def goes_with_head(row: str, above: str) -> bool:

@@ -38,7 +38,9 @@ _LEAD: Final = regex(
 )
 _MARKS: Final = regex(r"\b(?:sizes?|only)\b", re.I)
 _OTHERS: Final = regex(r"(?:all\s+|the\s+)*(?:other|remaining|rest\s+of\s+the)s?", re.I)
-_ALL_BUT: Final = regex(r"all(?:\s+the)?\s+(?:but|except(?:\s+for)?|other\s+than)\s+(?:the\s+)?(?P<but>.+)", re.I)
+_ALL_BUT: Final = regex(
+    r"all(?:\s+the)?\s+(?:but|except(?:\s+for)?|other\s+than)\s+(?:the\s+)?(?P<but>.+)", re.I
+)
 _TO_BE_WORKED: Final = regex(r"(?-i:(?=[a-z(*]))")
 _FARTHEST: Final = 90
 """Letters in front of the sign, at most."""
@@ -128,7 +130,12 @@ def _named(plain: str, size_names: tuple[str, ...]) -> SizeHead | None:
         return None  # "In M, knit 2 rounds": M may be a yarn
     places, missing = sizes_called(found.group(group), size_names)
     at = found.start(group), len(found.group(group))
-    return SizeHead(places=places, end=found.end(), missing=missing or "" if places else missing or found.group(group), named_at=at)
+    return SizeHead(
+        places=places,
+        end=found.end(),
+        missing=missing or "" if places else missing or found.group(group),
+        named_at=at,
+    )
 
 
 def cut_at_sizes(text: str) -> list[tuple[int, int]]:

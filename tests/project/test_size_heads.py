@@ -90,5 +90,7 @@ def test_all_other_sizes_are_those_not_named_right_above(size: str, rounds: int)
 )
 def test_others_than_whom_must_be_clear(lines: str) -> None:
     """Where the lines above name no size, some twice or all of them, nobody can tell."""
-    read = read_project(project(f"Cast on 40 sts. Join in the round.\n{lines}", sizes="S (M, L, XL)", size="M"))
+    read = read_project(
+        project(f"Cast on 40 sts. Join in the round.\n{lines}", sizes="S (M, L, XL)", size="M")
+    )
     assert "which sizes the others are is not clear" in read.problems[0].message

@@ -331,12 +331,25 @@ class Sorter:
             return False
         above = self.lines.rows[at - 1] if at else ""
         last = self.pieces[-1] if self.pieces else None
-        apart = not above or is_clutter(above) or (last is not None and last.front == "heading" and last.text == above)
+        apart = (
+            not above
+            or is_clutter(above)
+            or (last is not None and last.front == "heading" and last.text == above)
+        )
         if not heads_by_shape(
-            self.lines.rows[at], above, self._below(at), apart=apart, stopped=self.stopped, yarns=self._yarns()
+            self.lines.rows[at],
+            above,
+            self._below(at),
+            apart=apart,
+            stopped=self.stopped,
+            yarns=self._yarns(),
         ):
             return False
-        return self.lines.joined(at)[1] is None
+        words = self.lines.words
+        finishing, words.finishing = words.finishing, False  # below such a heading any name would be told
+        line = self.lines.joined(at)[1]
+        words.finishing = finishing
+        return line is None
 
     def _yarns(self) -> frozenset[str]:
         """Return the words, in small letters, that the front matter has where it is about yarn."""

@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from stepper.project.page.headings import heading_of, is_clutter
 from stepper.project.page.orders import has_row_head, is_fragment
+from stepper.project.rewording.work.counts_apart import counts_apart
 from stepper.project.sizes import is_for_some
 from stepper.regex import regex
 
@@ -124,6 +125,8 @@ def goes_on(row: str, following: str) -> bool:
     if begins_row(following):
         return False
     if _SHORTENED.search(row) and _GOES_ON_SMALL.match(following):
+        return True
+    if row.endswith(":") and counts_apart(f"{row} {following}") is not None and counts_apart(row) is not None:
         return True
     if row.endswith(ENDS) and is_for_some(following):
         return False

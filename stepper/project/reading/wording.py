@@ -54,6 +54,9 @@ from stepper.project.reading.sentences import Builder, Head
 from stepper.project.rewording.asides import label_times
 from stepper.project.rewording.remarks.edge_rules import insets_in
 from stepper.project.rewording.remarks.finishing import is_off_the_needles
+from stepper.project.rewording.reworded import as_printed
+from stepper.project.rewording.signs.size_lists import write_lists_plainly
+from stepper.project.rewording.work.counts_apart import counts_in_doubt
 from stepper.project.rewording.yarn_names import find_called, with_names
 from stepper.project.size_heads import SizeHead, size_head
 from stepper.project.sizes import (
@@ -262,6 +265,9 @@ def _refused(
 ) -> LineReading | None:
     """Return why a line cannot be read; None if the grammar read all of it."""
     foreign = _foreign(read.label, words)
+    doubt = counts_in_doubt(write_lists_plainly(as_printed(plain)).text)
+    if doubt:
+        return LineReading(line=None, problems=(whole.problem(doubt, "Compare them with the printed page."),))
     if foreign:
         return LineReading(line=None, problems=(whole.problem(*foreign),))
     if isinstance(read.outcome, Stopped):
@@ -397,9 +403,7 @@ def _read_spread(text: str, place_of: Callable[[int, int], Span], words: Words) 
     return read_line(_SPACES.sub(" ", text), place, words)
 
 
-def _for_sizes(
-    text: str, only: SizeHead, place_of: Callable[[int, int], Span], words: Words
-) -> LineReading:
+def _for_sizes(text: str, only: SizeHead, place_of: Callable[[int, int], Span], words: Words) -> LineReading:
     """Read a line that is for some sizes: `Sizes M and L only: knit 2 rounds.`"""
     places, start = only.places, only.end
     if only.others:

@@ -39,6 +39,7 @@ from stepper.project.rewording.synonyms import SYNONYMS
 from stepper.project.rewording.talk import take_talk_out
 from stepper.project.rewording.told.sentences import write_told
 from stepper.project.rewording.voice.orders import write_orders
+from stepper.project.rewording.work.counts_apart import write_counts_apart
 from stepper.project.rewording.yarn_names import printed_again, sign_yarns
 from stepper.regex import regex
 
@@ -78,7 +79,7 @@ def reword(
         printed = put_words(printed, head) if ":" in plain else printed
     if spoken:
         printed = _as_printed_elsewhere(printed)
-    printed = write_colour_counts(printed)
+    printed = write_counts_apart(write_colour_counts(printed))
     line = sign_yarns(printed) if signed else printed
     yarns = line.yarns
     line = write_starred_rounds(line)

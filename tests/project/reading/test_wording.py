@@ -272,7 +272,7 @@ def test_a_stop_after_an_abbreviation_ends_the_sentence() -> None:
 
 
 def test_a_line_for_one_size_need_not_say_size() -> None:
-    """"L only: …" is for that size alone, and not a name of the line that is worked in every size."""
+    """ "L only: …" is for that size alone, and not a name of the line that is worked in every size."""
     words = Words(sizes=3, size_names=("S", "M", "L"))
     for line in ("L only: Knit 2 rounds.", "Size L only: Knit 2 rounds.", "For size L: Knit 2 rounds."):
         made = read_line(line, place_of, words).line
@@ -284,23 +284,32 @@ def test_a_line_for_one_size_need_not_say_size() -> None:
 
 @pytest.mark.parametrize(
     "line",
-    ["Grown-up size: Knit 2 rounds.", "Grown-ups: Knit 2 rounds.", "For the adult size: Knit 2 rounds.", "Grown-up size only: Knit 2 rounds."],
+    [
+        "Grown-up size: Knit 2 rounds.",
+        "Grown-ups: Knit 2 rounds.",
+        "For the adult size: Knit 2 rounds.",
+        "Grown-up size only: Knit 2 rounds.",
+    ],
 )
 def test_a_size_before_the_word_is_no_name_of_the_line(line: str) -> None:
-    """"Adult size: …" was worked in the child's size too, under that name."""
+    """ "Adult size: …" was worked in the child's size too, under that name."""
     made = read_line(line, place_of, Words(sizes=2, size_names=("child", "grown-up"))).line
     assert made is not None
     assert (made.only, made.label) == ((1,), None)
 
 
-@pytest.mark.parametrize("line", ["Men: Knit 2 rounds.", "Large size: Knit 2 rounds.", "Women and men: Knit 2 rounds."])
+@pytest.mark.parametrize(
+    "line", ["Men: Knit 2 rounds.", "Large size: Knit 2 rounds.", "Women and men: Knit 2 rounds."]
+)
 @pytest.mark.parametrize("sizes", [(), ("child", "grown-up")])
 def test_a_size_that_the_file_does_not_have_is_refused(line: str, sizes: tuple[str, ...]) -> None:
     """Taken for a name, the line would be worked in every size."""
     assert read_line(line, place_of, Words(sizes=len(sizes), size_names=sizes)).line is None
 
 
-@pytest.mark.parametrize(("line", "told"), [("MC: Knit 2 rounds.", "With MC"), ("S: Knit 2 rounds.", "Size S only")])
+@pytest.mark.parametrize(
+    ("line", "told"), [("MC: Knit 2 rounds.", "With MC"), ("S: Knit 2 rounds.", "Size S only")]
+)
 def test_a_label_that_is_a_yarn_or_sizes_is_refused(line: str, told: str) -> None:
     """Taken for a name, the yarn would not be taken up and the line would be worked in every size."""
     problem = read_line(line, place_of, Words(sizes=3, names={"MC"}, size_names=("S", "M", "L"))).problems[0]
@@ -308,7 +317,7 @@ def test_a_label_that_is_a_yarn_or_sizes_is_refused(line: str, told: str) -> Non
 
 
 def test_a_line_for_several_rows_gives_one_row() -> None:
-    """"Next 2 rows: knit 4 rows" says two things."""
+    """ "Next 2 rows: knit 4 rows" says two things."""
     made = read("Next 2 rows: K2, p2, k to end. 80 sts.").line
     assert made is not None
     assert made.times is not None
@@ -356,7 +365,7 @@ def test_needle_sizes_that_agree_are_not_told() -> None:
 
 
 def test_a_count_behind_a_colon_ends_a_row() -> None:
-    """"K1, k2tog, k to end: 39 sts." is a row with its count, not the name of one."""
+    """ "K1, k2tog, k to end: 39 sts." is a row with its count, not the name of one."""
     made = read("K1, k2tog, k to end: 39 sts.").line
     assert made is not None
     assert made.label is None

@@ -20,10 +20,14 @@ _FINISHING: Final = regex(
     r"(?:\s+(?:touches|details|instructions|and|&|the|of|your|off|up|care|blocking|seaming|washing|drying|edges|ends|seams|making)){0,4}",
     re.I,
 )
-_OF_PIECES: Final = regex(r"(?:side|shoulder|sleeve|underarm|back|front|raglan)\s+seams?|buttons?|pompoms?|ribbons?", re.I)
+_OF_PIECES: Final = regex(
+    r"(?:side|shoulder|sleeve|underarm|back|front|raglan)\s+seams?|buttons?|pompoms?|ribbons?", re.I
+)
 """What may stand before a colon for the same: "Side seams: Sew from hem to underarm."."""
 _HEADING: Final = regex(r"[^\W\d_][^\d.;*]{1,47}")
-_LABEL: Final = regex(r"\s*(?P<name>[^\W\d_][^\d:.;*()]{1,40}?)\s*(?::|\.\s*[\u2013\u2014-]|\s[\u2013\u2014-])\s+(?=\S)")
+_LABEL: Final = regex(
+    r"\s*(?P<name>[^\W\d_][^\d:.;*()]{1,40}?)\s*(?::|\.\s*[\u2013\u2014-]|\s[\u2013\u2014-])\s+(?=\S)"
+)
 _MEASURE: Final = regex(
     r"(?<![\w.])[\d.,\u00bc\u00bd\u00be]+(?:\s*(?:[-\u2013]|to)\s*[\d.,\u00bc\u00bd\u00be]+)?\s*(?:cm|mm|in|inch(?:es)?|\"|''|\u00b0\s*[cf]?|degrees|%|minutes?|hours?|days?)(?![\w])",
     re.I,
@@ -41,7 +45,7 @@ _IN_HAND: Final = regex(
     r"[*\[\]=\d]|(?<![\w'])(?:k|p|[kp]\d\w*|sts?|stitch(?:es)?|rows?|rounds?|rnds?|knit\w*|purl\w*|work\w*|cast\w*|bind\w*|bound|pick\w*|inc|increas\w*|dec|decreas\w*|"
     r"repeat\w*|rep|graft\w*|kitchener|crochet\w*|chains?|needles?|circulars?|dpns?|hold|held|holders?|holding|loops?|live|until|till|unless|every|each\s+(?:other|second)|instead|again|times|twice|"
     r"once|thrice|other|another|second|same|alike|likewise|i-?cords?|markers?|marked|continu\w*|cont|pass\w*|carry|slip\w*|skip\w*|omit\w*|unravel\w*|undo\w*|rip\w*|turn(?:ed|ing)?|rejoin\w*|"
-    r"reattach\w*|attach\s+(?:the\s+)?(?:yarn|wool)|join\w*|begin\w*|start\w*|add\w*|make|makes|making|made|sizes?|versions?|complet\w*|mirror\w*|revers\w*|as\s+(?:for|on|before|given|with)|"
+    r"reattach\w*|attach\s+(?:the\s+)?(?:yarn|wool)|join\w*|begin\w*|start\w*|add\w*|make|makes|making|made|sizes?|versions?|complet(?!ely)\w*|mirror\w*|revers\w*|as\s+(?:for|on|before|given|with)|"
     r"garter|stock\w*|moss|seed|rib|ribs|ribbing|pattern\w*|patt|plain|charts?|colou?rs?|yarn\s+\w|facing|rs|ws|across|three-needle|3-needle|"
     r"thread\s+(?:it|the\s+yarn|the\s+tail|yarn|tail)|draw\w*|pull\w*|gather\w*|clos(?:e|ing)\s+(?:up\s+)?the\s+(?:top|toe|tip|crown|crotch)|shap(?:e|ing)\s+(?!(?:it|them|and|while|to|gently)\b)\w+|measure\w*|"
     r"more|less|fewer|longer|shorter|one|two|three|four|five|six|seven|eight|nine|ten|if|when\s+(?!(?:it|they|everything|dry|dried|damp|wet)\b)\w+|(?-i:MC|CC\d?|[A-H]))(?![\w'])",
@@ -73,7 +77,9 @@ def is_off_the_needles(line: str, *, finishing: bool) -> bool:
         finishing: Whether it stands below a heading of finishing.
     """
     label = _LABEL.match(line)
-    named = label is not None and bool(_FINISHING.fullmatch(label["name"]) or _OF_PIECES.fullmatch(label["name"]))
+    named = label is not None and bool(
+        _FINISHING.fullmatch(label["name"]) or _OF_PIECES.fullmatch(label["name"])
+    )
     if not (finishing or named) or len(line) > _LONGEST:
         return False
     rest = line[label.end() :] if label is not None and named else line
