@@ -21,15 +21,15 @@ _FEWEST: Final = 4
 _ALIKE: Final = 0.6
 """Least share of the entries whose words begin as the short form does."""
 _HEAD: Final = regex(
-    r"^\W*(?:(?:special|other|standard|common|the)\s+)?(?:abbreviations?|abbrevs?|terms"
+    r"^\W*(?:(?:special|other|standard|common|the)\s+)?(?:abbreviations?|abbrevs?|abbrs?|terms"
     r"|others?)\b(?:\s+used)?"
     r"(?:\s+in\s+this\s+(?:pattern|leaflet))?\W+",
     re.I,
 )
 _SIGNED: Final = regex(r",\s+(?=[A-Za-z][^,;=:\u2013-]{0,13}\s*[=:\u2013-]\s*[A-Za-z])")
 _ENTRY: Final = regex(
-    r"(?P<key>[A-Za-z][A-Za-z0-9.&()/]{0,11}(?:\s(?:fwd\.?|st\.?|sts"
-    r"|tog\.?))?)\s*(?:[,=:\u2013-]\s*|\s)(?P<words>[A-Za-z][^;*]*)"
+    r"(?P<key>[A-Za-z][A-Za-z0-9.&()/'\u2019]{0,11}(?:\s(?:fwd\.?|st\.?|sts|m"
+    r"|tog\.?))?)\s*(?:[,=:\u2013\u2014-]\s*|\s)(?P<words>[A-Za-z][^;*]*)"
 )
 _KNITTED: Final = regex(
     r"\b(?:rows?|rnds?|rounds?)\s+\d|\b\d{2,}\b|\b(?:until|rep(?:eat)?\s+from|cast\s+(?:on"
@@ -48,7 +48,17 @@ _UNKNITTED: Final = regex(
     r"(?:sts?|st\(s\)|rnds?|rnd\(s\)|rep|beg|rem|cont|foll|patt|tog|alt|approx|rs|ws|mc|cc|pm|sm|bor|m)\.?",
     re.I,
 )
+_TRADE: Final = regex(r"(?:inc|dec|yo|yrn|yfwd|wyib|wyif|kfb|pfb|tog|alt|meas|inc'd|dec'd|dpns?|w&t|est|incl?|cable|yf|yb)(?:\s.*)?", re.I)
 _SHORT: Final = regex(r"[A-Za-z][A-Za-z0-9.()&]{0,8}")
+_KEY: Final = r"(?:[A-Za-z][A-Za-z0-9.&/'\u2019]{0,9}(?:\([a-z]{1,3}\))?(?:\s(?:st|sts|st\s+st|m|tog|tbl|below|fwd))?)"
+_EXPLAINS: Final = regex(
+    rf"^\W*(?P<keys>{_KEY}(?:\s*(?:[,/&]|\band\b)\s*{_KEY}){{0,4}})\s*(?P<sign>[=:\u2013\u2014]|,(?=\s)|-(?=\s))\s*(?P<words>\S.*)$"
+)
+_NO_SHORT_FORM: Final = regex(
+    r"(?:row|rnd|round|rows|rnds|rounds|next|note|nb|tip|hint|body|back|front|sleeve|yoke|hat|sock|leg|toe|heel|foot|cuff|brim|hem|neck|thumb|hand|all|every"
+    r"|each|knit|purl|work|then|now|with|using|set-?up|also|size|sizes|yarn|step|part|here|repeat|join|turn|cast|bind|first|last|place|main|ribbing)\.?",
+    re.I,
+)
 _ROW: Final = 3
 """Fewest short forms of things that are not knitted in a list without meanings."""
 
@@ -75,6 +85,27 @@ def lists_abbreviations(text: str) -> bool:
         meant = sum(bool(_MEANT.match(words)) for _, words in each)
         return bool(min(alike, meant) >= _ALIKE * len(each))
     return head is not None and _only_names(body)
+
+
+def explains_short_form(row: str) -> bool:
+    """Return whether a row explains short forms by a sign behind them: "LLI, RLI: lifted increases".
+
+    Every one of them has to look as no ordinary word does: capitals, a digit, no vowel, or a form of the trade.
+    """
+    match = _EXPLAINS.match(row)
+    if match is None or not re.search(r"[A-Za-z]{2}", match["words"]):
+        return False
+    keys = re.split(r"\s*(?:[,/&]|\band\b)\s*", match["keys"])
+    return all(_is_short_form(key) for key in keys) and (match["sign"] != "," or len(keys) == 1)
+
+
+def _is_short_form(key: str) -> bool:
+    """Return whether a word is cut short, as no ordinary word is."""
+    if _NO_SHORT_FORM.fullmatch(key):
+        return False
+    plain = key.split("(")[0].rstrip(".")
+    cut = len(plain) <= 5 and not re.search(r"[aeiouy]", plain, re.I)
+    return bool(re.search(r"\d|&|/", plain) or (plain.isupper() and len(plain) <= 6) or cut or _UNKNITTED.fullmatch(plain) or _TRADE.fullmatch(plain))
 
 
 def _only_names(body: str) -> bool:

@@ -22,444 +22,65 @@ from stepper.project.rewording.asides import instructs
 from stepper.project.sizes import HEAD_OF_SIZES, names_people
 from stepper.regex import regex
 
+def _words(text: str) -> frozenset[str]:
+    """Return the words of a text."""
+    return frozenset(text.split())
+
+
 _LETTERS: Final = 48
 _WORDS: Final = 7
 _SHAPE: Final = regex(
     r"(?P<words>[^\W\d_](?:[^\W\d_]|[ '\u2019&/-]|\s[\u2013\u2014]\s|,\s)*[^\W\d_])(?:\s*[(\[][^\W\d_][^()\[\]\d.;:*]{1,40}[)\]])?(?P<colon>\s*:)?"
 )
 """Letters, and an aside in brackets behind them."""
-_ORDERS: Final = frozenset(
-    [
-        "add",
-        "adjust",
-        "alternate",
-        "arrange",
-        "attach",
-        "baste",
-        "beg",
-        "begin",
-        "bind",
-        "block",
-        "break",
-        "bring",
-        "cast",
-        "catch",
-        "change",
-        "check",
-        "choose",
-        "close",
-        "cont",
-        "continue",
-        "count",
-        "cover",
-        "cross",
-        "crochet",
-        "cut",
-        "darn",
-        "dampen",
-        "dec",
-        "decrease",
-        "discard",
-        "divide",
-        "do",
-        "double",
-        "draw",
-        "drop",
-        "dry",
-        "duplicate",
-        "embroider",
-        "end",
-        "ensure",
-        "fasten",
-        "felt",
-        "find",
-        "finish",
-        "fix",
-        "flip",
-        "fold",
-        "follow",
-        "gather",
-        "get",
-        "give",
-        "go",
-        "graft",
-        "hang",
-        "have",
-        "hide",
-        "hold",
-        "inc",
-        "increase",
-        "insert",
-        "iron",
-        "join",
-        "keep",
-        "knit",
-        "knot",
-        "lay",
-        "leave",
-        "let",
-        "lift",
-        "line",
-        "make",
-        "mark",
-        "match",
-        "maintain",
-        "measure",
-        "mattress",
-        "mirror",
-        "move",
-        "neaten",
-        "note",
-        "omit",
-        "oversew",
-        "pass",
-        "pick",
-        "pin",
-        "pinch",
-        "place",
-        "pm",
-        "pop",
-        "position",
-        "press",
-        "pull",
-        "purl",
-        "push",
-        "put",
-        "read",
-        "rearrange",
-        "reattach",
-        "rejoin",
-        "release",
-        "remember",
-        "remove",
-        "rep",
-        "repeat",
-        "reserve",
-        "restore",
-        "resume",
-        "return",
-        "reverse",
-        "rib",
-        "rinse",
-        "rip",
-        "roll",
-        "rotate",
-        "run",
-        "secure",
-        "see",
-        "seam",
-        "separate",
-        "set",
-        "sew",
-        "shape",
-        "shift",
-        "skip",
-        "slide",
-        "slip",
-        "soak",
-        "start",
-        "stay",
-        "steam",
-        "steek",
-        "stitch",
-        "stop",
-        "stretch",
-        "stuff",
-        "swap",
-        "switch",
-        "take",
-        "thread",
-        "tie",
-        "tighten",
-        "tink",
-        "trim",
-        "try",
-        "tuck",
-        "turn",
-        "twist",
-        "undo",
-        "unite",
-        "unpick",
-        "unpin",
-        "unravel",
-        "unzip",
-        "use",
-        "wait",
-        "wash",
-        "weave",
-        "whip",
-        "wind",
-        "work",
-        "wrap",
-        "yo",
-    ]
+_ORDERS: Final = _words(
+    "add adjust alternate arrange attach baste beg begin bind block break bring cast catch change "
+    "check choose close cont continue count cover cross crochet cut darn dampen dec decrease discard "
+    "divide do double draw drop dry duplicate embroider end ensure fasten felt find finish fix flip "
+    "fold follow gather get give go graft hang have hide hold inc increase insert iron join keep "
+    "knit knot lay leave let lift line make mark match maintain measure mattress mirror move neaten "
+    "note omit oversew pass pick pin pinch place pm pop position press pull purl push put read "
+    "rearrange reattach rejoin release remember remove rep repeat reserve restore resume return "
+    "reverse rib rinse rip roll rotate run secure see seam separate set sew shape shift skip slide "
+    "slip soak start stay steam steek stitch stop stretch stuff swap switch take thread tie tighten "
+    "tink trim try tuck turn twist undo unite unpick unpin unravel unzip use wait wash weave whip "
+    "wind work wrap yo"
 )
 """With one of these as its first word a row orders something."""
-_HIDING: Final = frozenset(
-    [
-        "afterwards",
-        "ahead",
-        "alike",
-        "alt",
-        "alternate",
-        "alternately",
-        "alternating",
-        "also",
-        "another",
-        "anew",
-        "as",
-        "backwards",
-        "between",
-        "bo",
-        "bor",
-        "cc",
-        "co",
-        "col",
-        "color",
-        "colored",
-        "colors",
-        "colour",
-        "coloured",
-        "colours",
-        "contrast",
-        "contrasting",
-        "correspondingly",
-        "ditto",
-        "doubled",
-        "dpn",
-        "dpns",
-        "dpn's",
-        "even",
-        "evenly",
-        "extra",
-        "flat",
-        "foll",
-        "following",
-        "forwards",
-        "further",
-        "held",
-        "if",
-        "instead",
-        "inverted",
-        "k",
-        "knit",
-        "knitting",
-        "knitwise",
-        "ktog",
-        "l",
-        "later",
-        "left-over",
-        "like",
-        "likewise",
-        "live",
-        "longer",
-        "loosely",
-        "loops",
-        "m",
-        "mc",
-        "mirrored",
-        "mirroring",
-        "multiple",
-        "needle",
-        "needles",
-        "nothing",
-        "off",
-        "on",
-        "onwards",
-        "opposite",
-        "optional",
-        "optionally",
-        "others",
-        "otherwise",
-        "p",
-        "patt",
-        "pieces",
-        "plain",
-        "previously",
-        "purl",
-        "purling",
-        "purlwise",
-        "reversed",
-        "reversing",
-        "row",
-        "rows",
-        "round",
-        "rounds",
-        "rnd",
-        "rnds",
-        "rs",
-        "s",
-        "same",
-        "shorter",
-        "side-by-side",
-        "similarly",
-        "size",
-        "sizes",
-        "slipped",
-        "st",
-        "stitch",
-        "stitches",
-        "straight",
-        "strand",
-        "strands",
-        "stripe",
-        "striped",
-        "stripes",
-        "sts",
-        "tbl",
-        "tightly",
-        "together",
-        "too",
-        "upside",
-        "unshaped",
-        "unworked",
-        "using",
-        "with",
-        "without",
-        "ws",
-        "wool",
-        "x",
-        "xl",
-        "xs",
-        "xxl",
-        "yarn",
-        "yarns",
-        "ribbed",
-        "unless",
-        "until",
-        "when",
-        "while",
-        "whichever",
-    ]
+_HIDING: Final = _words(
+    "afterwards ahead alike alt alternate alternately alternating also another anew as backwards "
+    "between bo bor cc co col color colored colors colour coloured colours contrast contrasting "
+    "correspondingly ditto doubled dpn dpns dpn's even evenly extra flat foll following forwards "
+    "further held if instead inverted k knit knitting knitwise ktog l later left-over like likewise "
+    "live longer loosely loops m mc mirrored mirroring multiple needle needles nothing off on "
+    "onwards opposite optional optionally others otherwise p patt pieces plain previously purl "
+    "purling purlwise reversed reversing row rows round rounds rnd rnds rs s same shorter "
+    "side-by-side similarly size sizes slipped st stitch stitches straight strand strands stripe "
+    "striped stripes sts tbl tightly together too upside unshaped unworked using with without ws "
+    "wool x xl xs xxl yarn yarns ribbed unless until when while whichever"
 )
 """Words in which half an order can hide: how, how far, with what, like what."""
-_COLOURS: Final = frozenset(
-    [
-        "white",
-        "black",
-        "grey",
-        "gray",
-        "red",
-        "blue",
-        "green",
-        "yellow",
-        "orange",
-        "purple",
-        "pink",
-        "brown",
-        "cream",
-        "navy",
-        "beige",
-        "ecru",
-        "teal",
-        "rust",
-        "gold",
-        "silver",
-        "natural",
-        "ivory",
-        "charcoal",
-        "dark",
-        "light",
-    ]
+_COLOURS: Final = _words(
+    "white black grey gray red blue green yellow orange purple pink brown cream navy beige ecru teal "
+    "rust gold silver natural ivory charcoal dark light"
 )
-_FABRICS: Final = frozenset(
-    [
-        "garter",
-        "stockinette",
-        "stocking",
-        "rib",
-        "ribs",
-        "ribbing",
-        "moss",
-        "seed",
-        "lace",
-        "eyelet",
-        "eyelets",
-        "cable",
-        "cables",
-        "cabled",
-        "mesh",
-        "texture",
-        "textured",
-        "brioche",
-        "pattern",
-        "chart",
-        "charts",
-        "fabric",
-        "welt",
-        "ridge",
-        "ridges",
-        "basket",
-        "lattice",
-        "fisherman's",
-        "mosaic",
-        "colorwork",
-        "colourwork",
-        "stranded",
-        "intarsia",
-        "zigzag",
-        "wave",
-        "waves",
-        "dots",
-        "bobbles",
-        "i-cord",
-        "icord",
-    ]
+_FABRICS: Final = _words(
+    "garter stockinette stocking rib ribs ribbing moss seed lace eyelet eyelets cable cables cabled "
+    "mesh texture textured brioche pattern chart charts fabric welt ridge ridges basket lattice "
+    "fisherman's mosaic colorwork colourwork stranded intarsia zigzag wave waves dots bobbles i-cord "
+    "icord"
 )
-_PLACING: Final = frozenset(
-    [
-        "in",
-        "on",
-        "at",
-        "from",
-        "over",
-        "under",
-        "through",
-        "into",
-        "by",
-        "around",
-        "round",
-        "along",
-        "across",
-        "per",
-    ]
+_PLACING: Final = _words(
+    "in on at from over under through into by around round along across per"
 )
 """Words that say where something is worked, first in a row: "In the round"."""
+_AS_WORN: Final = regex(r"\s*[,(]?\s*(?:as|when)\s+worn\s*\)?", re.I)
 _FACING: Final = regex(r"(?:the\s+)?(?:right|wrong)\s+side", re.I)
 _GERUND: Final = regex(r"[A-Z][a-z]{2,}ing\b")
-_NO_GERUND: Final = frozenset(
-    [
-        "alternating",
-        "carrying",
-        "changing",
-        "continuing",
-        "ending",
-        "holding",
-        "ignoring",
-        "increasing",
-        "decreasing",
-        "keeping",
-        "leaving",
-        "maintaining",
-        "omitting",
-        "remembering",
-        "repeating",
-        "reversing",
-        "skipping",
-        "slipping",
-        "using",
-        "king",
-        "ring",
-        "spring",
-        "string",
-        "wing",
-        "being",
-        "during",
-        "nothing",
-        "something",
-        "everything",
-        "anything",
-    ]
+_NO_GERUND: Final = _words(
+    "alternating carrying changing continuing ending holding ignoring increasing decreasing keeping "
+    "leaving maintaining omitting remembering repeating reversing skipping slipping using king ring "
+    "spring string wing being during nothing something everything anything"
 )
 _FABRIC_TOLD: Final = regex(r"[*]|\b[kp]\s?\d|\bpurl\b.*\bknit\b|\bknit\b.*\bpurl\b", re.I)
 """What says of which stitches something is worked."""
@@ -479,7 +100,7 @@ def heads_by_shape(
         stopped: Whether the sentences of the page end in full stops.
         yarns: Words that the page calls its yarns by, in small letters.
     """
-    plain = " ".join(row.split()).strip("*_#~=|<>\u2013\u2014- ")
+    plain = _AS_WORN.sub("", " ".join(row.split()).strip("*_#~=|<>\u2013\u2014- "))
     shape = _SHAPE.fullmatch(plain)
     if shape is None or not plain[0].isupper() or not below or below[:1].islower():
         return False
@@ -519,7 +140,7 @@ def _hides_an_order(words: Sequence[str], plain: str, yarns: Collection[str]) ->
         ["on"],
         ["it"],
     )
-    if plain in ("End", "END", "The end", "THE END"):
+    if plain.lower() in ("end", "the end", "begin", "start", "start here", "begin here"):
         return False
     return bool(
         words[0] in _ORDERS
@@ -538,7 +159,7 @@ def ends_in_stops(rows: Sequence[str]) -> bool:
     """Return whether the sentences of a page end in full stops: most long rows above an empty one do."""
     last = [
         row
-        for row, below in zip(rows, [*rows[1:], ""], strict=True)
+        for row, below in zip(rows, [*rows[1:], ""][: len(rows)], strict=True)
         if not below and len(row.split()) > _WORDS
     ]
     return bool(last) and 4 * sum(_SENTENCE_END.search(row) is not None for row in last) >= 3 * len(last)

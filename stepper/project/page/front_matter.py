@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 
 from stepper.project.grammar import abbreviations
-from stepper.project.page.abbreviation_lists import lists_abbreviations
+from stepper.project.page.abbreviation_lists import explains_short_form, lists_abbreviations
 from stepper.project.page.front_values import YARN_WORDS
 from stepper.project.page.headings import Heading, is_clutter
 from stepper.project.page.orders import LONGEST, casts_on, has_row_head, holds_instruction, is_order
@@ -98,6 +98,7 @@ _PAIRS = regex(
 _GAUGE = regex(
     r"\d[\d.,/½¼¾ ]*(?:sts?|stitches)\b[^!?]*(?:\b(?:to|per|over|in|on|x|by|and|measure)\b|[=/x&×:,])[^!?]*\d"
     r"|\d[\d./½¼¾ ]*(?:rows?|rnds?|rounds?)\b[^!?]*(?:=|\bto\b|\bper\b|\bover\b|/)[^!?]*\d"
+    r"|^\W*[\d.½¼¾]+\s*(?:cm|in|inch(?:es)?|\"|″)\s*(?:=|is|are|measures?)\s*(?:about\s+)?[\d.½¼¾]+\s*(?:sts?|stitches)\b"
     r"|\b(?:gauge|tension|swatch)\b",
     re.I,
 )
@@ -143,6 +144,11 @@ _LETTERED = regex(
     r"^\W*(?:MC|CC\d?|[A-F])\s*(?:[:=]|\s[–—-]\s)\s*(?!main\b"
     r"|contrast)[A-Za-z][^\d]*(?:\(?\d+\s+(?:skein|ball|hank).*)?$"
 )
+_AMOUNT = regex(
+    r"\W*(?:[A-Z][\w'&-]*(?:\s*\([^()]{1,40}\))?(?:\s*[,&]\s*)?){1,8}\s*[:=\u2013\u2014-]\s*[\d\s.,:;/()\[\]{}\u00bc\u00bd\u00be\u2013-]+"
+    r"(?:mm|cm|m|metres|meters|yds?|yards|g|grams|oz|skeins?|balls?|hanks?)\b\.?(?:\s*\([^()]*\)|\s+(?:of\s+)?each|,[^.;*]{0,40})?\.?"
+)
+"""A name and how much or how large: "CC1 (Rowan), CC2 (Cream): 90 (95) m of each."."""
 _NEEDLES = regex(
     r"\b(?:needles?|circulars?|dpns?|double[- ]pointed|crochet\s+hook|hook)\b|^\W*(?:US|UK)\s*\d+\b", re.I
 )
@@ -221,6 +227,8 @@ def kind_of(sentence: str, context: str = "", *, apart: bool = False) -> str:
     if holds_instruction(sentence):
         return ""
     shown = _shown(sentence)
+    if context in ("yarn", "materials", "needles") and _AMOUNT.fullmatch(sentence):
+        return "yarn" if context == "materials" else context
     if context == "materials":
         named = ("yarn", "needles", "notions", "sizes")
         return shown if shown in named else "" if _is_unnamed(sentence) else context
@@ -242,6 +250,8 @@ def _means_something(sentence: str, context: str) -> bool:
     if has_row_head(sentence) or casts_on(sentence):
         return False
     if context != "chart" and lists_abbreviations(sentence):
+        return True
+    if context == "abbreviations" and explains_short_form(sentence) and not _counts(sentence):
         return True
     if context == "yarn" or (context != "abbreviations" and _LETTERED.match(sentence)):
         return False

@@ -263,7 +263,7 @@ def _part(plain: str) -> Heading | None:
     if bracket:
         aside, bare = bracket.group(1).strip().lower(), plain[: bracket.start()]
     bare = bare.rstrip(": ").strip()
-    if bare.endswith(".") and _all_of_parts(bare[:-1]):
+    if bare.endswith(".") and (_all_of_parts(bare[:-1]) or _ENDING.fullmatch(bare[:-1])):
         bare = bare[:-1]
     if _ENDING.fullmatch(bare) and bare[:1].isupper():
         return Heading(kind="part", name=bare.lower(), aside=aside)
@@ -369,6 +369,11 @@ def _all_of_parts(words: str) -> bool:
     """Return whether every word names a part or goes with the name of one."""
     kinds = (_OF_PARTS, _PART, _WORN)
     return all(any(kind.fullmatch(word) for kind in kinds) for word in words.split())
+
+
+def is_heading_alone(words: str) -> bool:
+    """Return whether words are the name of a part or of the end of a page, and nothing else."""
+    return _ENDING.fullmatch(words) is not None or (_all_of_parts(words) and _OF_PARTS.fullmatch(words) is None)
 
 
 def inline_part(row: str) -> str:

@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from stepper.project.page.headings import HOW_OFTEN, heading_of
+from stepper.project.page.headings import HOW_OFTEN, heading_of, is_heading_alone
 from stepper.project.page.stops import ENDS
 from stepper.project.pattern_heads import goes_with_head, run_in_head
 from stepper.regex import regex
@@ -53,13 +53,22 @@ _STOPPED = regex(
 """A part before the first sentence of its row, with a full stop between: "Cuff. Cast on"."""
 
 
+_SHORT = regex(r"^(?P<name>[A-Z][^\d.;:*()\[\]]{2,30}\.)\s+(?=[A-Z])")
+
+
 def _stopped_heading(row: str, above: str) -> re.Match[str] | None:
     """Return the part that a row begins with, and its full stop; None if it may end a sentence above."""
-    match = _STOPPED.match(row) if row[:1].isupper() else None
+    match = (_STOPPED.match(row) or _ended(row)) if row[:1].isupper() else None
     if match is None or (above and not above.endswith((*ENDS, ")", "]")) and heading_of(above) is None):
         return None
     rest = row[match.end() :]
     return match if rest[:1] in "*([" or rest[:1].isupper() or rest[:1].isdigit() else None
+
+
+def _ended(row: str) -> re.Match[str] | None:
+    """Return a first short sentence of a row that a row of its own would be a heading by: "Rib. Work 10 rows"."""
+    match = _SHORT.match(row)
+    return match if match is not None and is_heading_alone(match["name"].rstrip(".")) else None
 
 
 def set_headings_apart(rows: Sequence[str]) -> tuple[list[str], list[int]]:

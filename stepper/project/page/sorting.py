@@ -11,8 +11,10 @@ from __future__ import annotations
 
 import re
 from dataclasses import field
+from itertools import dropwhile, takewhile
 
 from stepper.project.page.bare_heads import ends_in_stops, heads_by_shape
+from stepper.project.page.abbreviation_lists import explains_short_form
 from stepper.project.page.front_matter import is_soft, kind_of, kind_under
 from stepper.project.page.front_pieces import front_pieces
 from stepper.project.page.headings import (
@@ -50,6 +52,7 @@ from stepper.project.rewording.asides import label_instructs
 from stepper.project.rewording.remarks.finishing import goes_on_finishing
 from stepper.project.rewording.remarks.idle import is_imprint
 from stepper.project.size_blocks import names_sizes
+from stepper.project.sizes import names_people, size_called
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -90,6 +93,19 @@ _HEAD_ORDERS = regex(
     re.I,
 )
 """Headings that name a part and also tell the knitter to do something."""
+_MOST_LISTED = 20
+_MEASURED_ROW = regex(
+    r"\W*(?P<size>[A-Za-z\d][\w' /\u2013-]{0,24}?)\s*[:=\u2013\u2014-]\s*[\d.,\u00bc\u00bd\u00be]+\s*(?:cm|mm|in|inch(?:es)?|\"|\u2033)"
+    r"(?:\s+(?:foot|feet|hand|head|around|long|wide|high|circumference|chest|length))*\W*"
+)
+"""A size and its measure: "EU 36 - 22.5 cm foot"."""
+_SHOE = regex(
+    r"(?:EU|US|UK|EUR|shoe|size)\s*\d{1,2}(?:[.,\u00bd]5?)?(?:\s*[-/\u2013]\s*\d{1,2})?|(?:adult|child|bab[a-z]+|wom[ae]n|m[ae]n|teen|toddler)(?:'?s)?\s+(?:x?s|m|x*l|small|medium|large|\d{1,2}(?:\s*[-\u2013]\s*\d{1,2})?(?:\s*(?:years?|months?))?)",
+    re.I,
+)
+"""What a size of shoes or people is called: "EU 38", "Adult Small"."""
+_COUNTED_ROW = regex(r"\W*(?P<size>[A-Z][A-Za-z' /-]{0,24}(?:\s\d+)?)\s*[:=\u2013\u2014]\s*\d+(?:\s*,\s*\d+){2,}(?:\s*(?:sts|stitches))?\.?")
+"""A size and the counts after each round, to tick off: "Adult Small: 80, 72, 64, 56, 48, 40"."""
 _OFTEN = regex(
     r"\b(?:make|work|knit)\s+(?:[2-9]|\d\d|two|three|four|five|six|both)\b"
     r"|\b(?:\d+|two|both|worked)\s+(?:alike|the\s+same)\b|\btwice\b|[(\[]\s*(?:2|two|both)\s*[)\]]|\bx\s?2\b",
@@ -190,6 +206,13 @@ class Sorter:
             self._comment(row, at, "heading")
         elif self._is_of_the_page(at):
             self._comment(row, at, kind_of(row) if is_clutter(row) else "page")
+        elif self.mode == "front" and self._heads_front_by_shape(at):
+            self.mode, self.context, self.begun, self.apart = "front", self._context_below(at), False, False
+            self._comment(row, at, self.context or "notes of the designer")
+        elif self.mode == "work" and (listed := self._listed(at)):
+            for row_at in range(at, at + listed):
+                self._comment(self.lines.rows[row_at], row_at, "finished measurements")
+            return at + listed
         elif self._is_headed_by_shape(at):
             if casts_on(self._below(at)):
                 self._open(row.strip(" :").lower(), heading=row)
@@ -271,6 +294,12 @@ class Sorter:
             return named and short and not holds_instruction(f"{row} {below}")
         below = next((row for row in self.lines.rows[at + 1 :] if row), "")
         begins = below and heading_of(below) is None and self._begins_in(below)
+        if begins and at + 1 < self.last_cast_on and not self.lines.rows[at + 1]:
+            # Talk of knitting below the title begins nothing: the page casts on further down.
+            sentences = [below, *sentences_of(below)]
+            begins = any(
+                self.lines.is_worked(each) or casts_on(each) or has_row_head(each) for each in sentences
+            )
         return heading.kind == "part" and not begins and not _HEAD_ORDERS.search(heading.name)
 
     def _begins_in(self, row: str) -> bool:
@@ -350,6 +379,39 @@ class Sorter:
         line = self.lines.joined(at)[1]
         words.finishing = finishing
         return line is None
+
+    def _listed(self, at: int) -> int:
+        """Return how many rows from this one on are a list to look something up in, one for each size.
+
+        A row alone may be a line of the pattern; of two and more each names a size and gives a measure, or counts
+        that come after each other.
+        """
+        rows = list(takewhile(bool, self.lines.rows[at : at + _MOST_LISTED]))
+        for form in (_MEASURED_ROW, _COUNTED_ROW):
+            found = [form.fullmatch(row) for row in rows]
+            listed = list(takewhile(lambda match: match is not None and self._is_size(match["size"]), found))
+            if len(listed) > 1:
+                return len(listed)
+        return 0
+
+    def _is_size(self, name: str) -> bool:
+        """Return whether a name is one of a size, of the page or of shoes and people."""
+        known = size_called(name, self.lines.words.size_names) is not None
+        return known or names_people(name) or _SHOE.fullmatch(name.strip()) is not None
+
+    def _heads_front_by_shape(self, at: int) -> bool:
+        """Return whether a row between two paragraphs of front matter heads the second, whatever it is called."""
+        row, above = self.lines.rows[at], self.lines.rows[at - 1] if at else ""
+        bare = not re.search(r"[.,;:!?]$", row) and len(row.split()) <= 6 and not kind_of(row)
+        named = bare and not kind_of(row, self.context, apart=True) or row.isupper()
+        shown = heads_by_shape(row, above, self._below(at), apart=True, stopped=True)
+        return not above and named and shown and bool(self.lines.rows[at + 1 : at + 2] and self._below(at))
+
+    def _context_below(self, at: int) -> str:
+        """Return what the entries below a heading are: abbreviations where most of them look so, else nothing."""
+        below = list(takewhile(bool, dropwhile(lambda row: not row, self.lines.rows[at + 1 :])))
+        short = [row for row in below if explains_short_form(row)]
+        return "abbreviations" if len(short) > 1 and 2 * len(short) > len(below) else ""
 
     def _yarns(self) -> frozenset[str]:
         """Return the words, in small letters, that the front matter has where it is about yarn."""
