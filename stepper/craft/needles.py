@@ -23,12 +23,23 @@ SIZE: Final = (
     rf"(?:size\s+)?(?:(?:{US_SIZE}\s*/?\s*)?\(?\s*{MM_SIZE}\s*\)?(?:\s*\(\s*{US_SIZE}\s*\))?|{US_SIZE})"
 )
 """Regular expression for a size by either number or both: "3.75 mm", "US 5 (3.75 mm)", "3.75 mm (US 5)"."""
-RIB_ROLE: Final = r"(?:rib(?:bing)?|cuffs?|hem|waistband|band|neckband|edging|border)"
-"""Regular expression for what needles for ribs and edges are called by: "ribbing needles"."""
-MAIN_ROLE: Final = r"(?:main|body|stockinette|stocking[\s-]stitch|st\.?\s?st\.?)"
-"""Regular expression for what the needles of the fabric itself are called by: "main needle", "body needles"."""
+NEEDLE_ROLES: Final[dict[str, str]] = {
+    "rib": r"(?:rib(?:bing)?|cuffs?|hem|waistband|band|neckband|edging|border)",
+    "main": r"(?:main|body|gauge|stockinette|stocking[\s-]stitch|st\.?\s?st\.?)",
+    "colourwork": r"(?:colou?r\s?work|stranded|fair[\s-]isle)",
+    "sleeve": r"sleeves?",
+    "yoke": r"yoke",
+    "lace": r"lace",
+}
+"""What pages call needles by for their use, each with a regular expression: "ribbing needles", "body needle".
+
+Source: common practice.
+"""
+ROLE_SIZE: Final = rf"(?:{'|'.join(NEEDLE_ROLES)})-size"
+"""Regular expression for needles called by a use, as lines are put: "rib-size"."""
 NEEDLES: Final = (
-    rf"(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|(?:rib|main)-size)\s+(?:(?:circular|double-pointed)\s+)?needles?"
+    rf"(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|{ROLE_SIZE})"
+    r"\s+(?:(?:circular|double-pointed)\s+)?needles?"
 )
 """Regular expression for needles as an instruction names them: "US 5 circular needle", "larger needles"."""
 

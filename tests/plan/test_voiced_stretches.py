@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import pytest
 
-from tests.plan.voiced_stretches import VOICED
 from tests.plan.stretches import Stretch
 from tests.plan.test_lookalikes import counts_of, stitches_of, worked_in
 from tests.plan.test_stretches import plan_worked
+from tests.plan.voiced_stretches import VOICED
 
 REFUSED_THOUGH_MEANT = 0
 """Stretches of the table that mean something and are refused."""
@@ -26,7 +26,9 @@ def test_what_is_ordered_is_worked_as_it_means_or_refused(entry: Stretch) -> Non
         assert worked_in(rows[number - 1]) == stitches_of(words)
     if entry.needles:
         told = [word.split("*") for word in entry.needles.split()]
-        assert [each.needle_mm for each in rows] == [float(mm) for mm, times in told for _ in range(int(times))]
+        assert [each.needle_mm for each in rows] == [
+            float(mm) for mm, times in told for _ in range(int(times))
+        ]
     if entry.held:
         assert sum(plan.rounds[-1].held.values()) == int(entry.held)
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from stepper.craft.needles import MAIN_ROLE, NEEDLE_SIZES, RIB_ROLE, UK_SIZES, is_same_needle
+from stepper.craft.needles import NEEDLE_ROLES, NEEDLE_SIZES, UK_SIZES, is_same_needle
 from stepper.plan.state.needle_words import tell_names_crossed, tell_other_way
 from stepper.plan.state.needles import Needles
 from stepper.project.dialect import is_american
@@ -64,19 +64,22 @@ def fabric_on(needle_mm: float, own: Fabric, project: Project) -> Fabric:
 
 def _by_word(instruction: Needle, needles: Needles) -> float:
     """Return the needle meant by `smaller` or `larger`, if the file names two sizes. Unit: mm."""
-    if instruction.printed not in ("smaller", "larger", *_ROLES):
+    if instruction.printed not in ("smaller", "larger", *NEEDLE_ROLES):
         return _by_number(instruction, needles)
     called = _called_so(instruction, needles)
     if called is not None:
         return called
     gauges = {fabric.needle_mm for fabric in needles.project.fabrics.values() if fabric.needle_mm}
     sizes = list(needles.project.needles_mm) or sorted(gauges)
-    if len(sizes) == 2:
-        if instruction.printed in _ROLES:
-            _, which = _ROLES[instruction.printed]
-            told = f"the needles of the {which} are taken as the {'smaller' if which == 'rib' else 'larger'} of the two"
-            needles.warn(instruction.place, f"{told}, {sizes[0 if which == 'rib' else 1]:g} mm: ribs are worked on the smaller.")
-        return sizes[0] if instruction.printed in ("smaller", "rib") else sizes[1]
+    if instruction.printed in NEEDLE_ROLES:
+        # Two gauges tell nothing of a needle that neither is named for.
+        if instruction.printed in _OF_TWO and len(needles.project.needles_mm) == 2:
+            which, at = _OF_TWO[instruction.printed]
+            told = f"the {instruction.printed} needles are taken as the {which} of the two, {sizes[at]:g} mm"
+            needles.warn(instruction.place, f"{told}: ribs are worked on the smaller.")
+            return sizes[at]
+    elif len(sizes) == 2:
+        return sizes[0] if instruction.printed == "smaller" else sizes[1]
     needles.report(
         instruction.place,
         f'"{instruction.printed} needles" is clear only where the file names two sizes, by its gauges or '
@@ -86,23 +89,20 @@ def _by_word(instruction: Needle, needles: Needles) -> float:
     return 0.0
 
 
-_ROLES: dict[str, tuple[re.Pattern[str], str]] = {
-    "rib": (regex(rf"\b{RIB_ROLE}\b", re.I), "rib"),
-    "main": (regex(rf"\b{MAIN_ROLE}\b", re.I), "main fabric"),
-}
-"""What needles are called by that a page names for their use, and what a gauge or a needle of the file is called then."""
+_OF_TWO = {"rib": ("smaller", 0), "main": ("larger", 1)}
+"""Which of two needles are those for ribs and edges, and those for the fabric. Source: common practice."""
 
 
 def _called_so(instruction: Needle, needles: Needles) -> float | None:
-    """Return the one needle that the file calls as the line does, among its needles or by its gauges. Unit: mm."""
-    if instruction.printed not in _ROLES:
+    """Return the one needle that the file, in its needles or gauges, calls as the line does. Unit: mm."""
+    if instruction.printed not in NEEDLE_ROLES:
         return None
-    name, _ = _ROLES[instruction.printed]
+    name = regex(rf"\b{NEEDLE_ROLES[instruction.printed]}\b", re.I)
     project = needles.project
     named = {mm for words, mm in project.needle_names if name.search(words)}
     if not named and not project.needles_mm:
-        fabrics = project.fabrics.values()
-        named = {one.needle_mm for one in fabrics if one.needle_mm and name.search(one.name.replace("_", " "))}
+        gauges = [(one.name.replace("_", " "), one.needle_mm) for one in project.fabrics.values()]
+        named = {mm for words, mm in gauges if mm and name.search(words)}
     return named.pop() if len(named) == 1 else None
 
 

@@ -59,10 +59,11 @@ def read_needles(fields: Fields, draft: FileDraft) -> tuple[float, ...]:
 
 
 def read_needle_names(fields: Fields) -> tuple[tuple[str, float], ...]:
-    """Return what `needles` calls its sizes by, `3.5 mm ribbing, 4 mm main`: the words, the size. Unit: mm."""
+    """Return what `needles` calls its sizes by, `3.5 mm ribbing, 4 mm main`, each with its size. Unit: mm."""
     node = fields.text("needles")
     parts = re.split(r"\s*(?:,|;|\band\b)\s*", node.text.strip()) if node is not None else []
-    named = ((re.sub(r"[\d.]+\s*mm|\bus\b\s*#?[\d.]*", "", part, flags=re.I).strip(" ()"), read_needle(part)) for part in parts)
+    size = re.compile(r"[\d.]+\s*mm|\bus\b\s*#?[\d.]*", re.I)
+    named = ((size.sub("", part).strip(" ()"), read_needle(part)) for part in parts)
     return tuple((words, mm) for words, mm in named if words and mm is not None)
 
 

@@ -8,6 +8,7 @@ from itertools import groupby, pairwise
 from typing import Final
 
 from stepper.craft.figures import format_number
+from stepper.craft.needles import NEEDLE_ROLES
 from stepper.project.instructions import BreakYarn, ChartWork, Line, Needle, WithYarn
 from stepper.project.keys.own_lengths import asked_lengths
 from stepper.project.nested_records import records_in
@@ -228,7 +229,7 @@ def _needles(pasted: Pasted, gauges: Sequence[FoundGauge]) -> list[str]:
         for record in records_in(line.sentences)
         if isinstance(record, Needle)
     }
-    called = find_needle_names(pasted.text) if words & {"rib", "main"} else {}
+    called = find_needle_names(pasted.text) if words & NEEDLE_ROLES.keys() else {}
     if called:
         sizes = find_needles(pasted.text)
         names = {mm: name for name, mm in called.items()}

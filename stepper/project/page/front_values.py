@@ -9,7 +9,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from stepper.craft.needles import MAIN_ROLE, MM_SIZE, RIB_ROLE, US_SIZE
+from stepper.craft.needles import MM_SIZE, NEEDLE_ROLES, US_SIZE
 from stepper.project.lengths import read_needle, read_number
 from stepper.records import dataclass
 from stepper.regex import regex
@@ -254,21 +254,24 @@ def find_needles(text: str) -> tuple[float, ...]:
     return tuple(sorted({size for size in found if size is not None}))
 
 
-_ROLE_BEHIND = regex(
-    rf"(?P<size>{MM_SIZE}\b|\b{US_SIZE})(?:\s+(?:circulars?|circ\.?|needles?|dpns?|double[-\s]pointed|straight)\b)*\s*(?:\bfor\s+(?:the\s+)?|\(\s*|[-–—:=]\s*|,?\s+)(?:(?P<rib>{RIB_ROLE})|{MAIN_ROLE})\b", re.I
-)
+_USE = "|".join(f"(?P<{role}>{words})" for role, words in NEEDLE_ROLES.items())
+_SP = r"[^\S\n]"
+_FORM = rf"(?:{_SP}+(?:circulars?|circ\.?|needles?|dpns?|double[-\s]pointed|straight)\b)*"
+_FOR = rf"(?:\bfor{_SP}+(?:the{_SP}+)?|\({_SP}*|[-–—:=]{_SP}*|,?{_SP}+)"
+_ROLE_BEHIND = regex(rf"(?P<size>{MM_SIZE}\b|\b{US_SIZE}){_FORM}{_SP}*{_FOR}(?:{_USE})\b", re.I)
 _ROLE_BEFORE = regex(
-    rf"\b(?:(?P<rib>{RIB_ROLE})|{MAIN_ROLE})(?:[\s-]size)?\s*(?:(?:circular\s+)?needles?|dpns?)?\s*[-–—:=(]\s*(?P<size>{MM_SIZE}\b|{US_SIZE})", re.I
+    rf"\b(?:{_USE})(?:[\s-]size)?{_FORM}{_SP}*[-–—:=(]{_SP}*(?P<size>{MM_SIZE}\b|{US_SIZE})", re.I
 )
+"""A needle with what it is for, on the same row: "3.5 mm (ribbing)", "Main needle: 4 mm"."""
 
 
 def find_needle_names(text: str) -> dict[str, float]:
-    """Return the needles that running text calls by their use, `ribbing` and `main`, if each is one size. Unit: mm."""
+    """Return the needles that a text calls by their use, as in `NEEDLE_ROLES`, each of one size. Unit: mm."""
     found: dict[str, set[float]] = {}
     for match in (*_ROLE_BEHIND.finditer(text), *_ROLE_BEFORE.finditer(text)):
         size = read_needle(match["size"])
         if size is not None:
-            found.setdefault("ribbing" if match["rib"] else "main", set()).add(size)
+            found.setdefault(next(role for role in NEEDLE_ROLES if match[role]), set()).add(size)
     named = {name: sizes.pop() for name, sizes in found.items() if len(sizes) == 1}
     return named if len(set(named.values())) == len(named) else {}
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
@@ -145,15 +146,28 @@ def understood(plain: str, *, spoken: bool = True) -> Understood:
     if bare:
         manners.reverse()  # "R1" is neither a row nor a round; other tables make a row of it
     found = first
-    voices = [(False, False), *([(True, False)] if spoken and talks(plain) else [])]
-    voices += [(True, True)] if spoken and orders(plain) else []
-    for talked, ordered in voices:
+    for talked in [False, True] if spoken and talks(plain) else [False]:
         for undressed in manners:
-            other = _in_other_words(plain, first, spoken=talked, undressed=undressed, ordered=ordered)
+            other = _in_other_words(plain, first, spoken=talked, undressed=undressed)
             if not isinstance(other.outcome, Stopped):
                 return other
             found = other if found is first else found
-    return found
+    return (_in_orders(plain, first, manners) if spoken and orders(plain) else None) or found
+
+
+def _in_orders(plain: str, first: Understood, manners: Sequence[bool]) -> Understood | None:
+    """Read a line that says in another voice what to do; None if it is not read so either."""
+    from stepper.project.rewording.reword import ordered_words
+
+    straight = _as_recast(plain, first, ordered_words(plain))
+    if not isinstance(straight.outcome, Stopped):
+        return straight
+    for talked in (False, True):
+        for undressed in manners:
+            other = _in_other_words(plain, first, spoken=talked, undressed=undressed, ordered=True)
+            if not isinstance(other.outcome, Stopped):
+                return other
+    return None
 
 
 def _in_other_words(

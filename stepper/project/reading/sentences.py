@@ -355,7 +355,7 @@ class Builder(ChartBuilder):
     def _do_needle(self, tree: Any) -> list[Sentence]:
         token = tree.children[0]
         place = self._place(token)
-        word = re.match(r"smaller|larger|(?:rib|main)(?=-size)", str(token).lower())
+        word = re.match(r"smaller|larger|[a-z]+(?=-size)", str(token).lower())
         if word:
             return [Needle(0.0, place, word.group())]
         mm = read_needle(str(token))

@@ -15,7 +15,7 @@ import re
 from dataclasses import replace
 from typing import Final
 
-from stepper.craft.needles import BARE_SIZE, SIZE, UK_SIZE
+from stepper.craft.needles import BARE_SIZE, ROLE_SIZE, SIZE, UK_SIZE
 from stepper.project.rewording.reworded import Reworded
 from stepper.project.rewording.synonym import STS, N
 from stepper.regex import regex
@@ -24,7 +24,7 @@ _WITH: Final = r"(?:with|using|on|working\s+with)\s+(?:the\s+|a\s+|an\s+|your\s+
 _SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 _FRACTION: Final = r"(?:\d\s?(?:[¼½¾]|[13]/[24])\s?mm(?:\s*\(\s*(?:uk|us|no\.?)\s*\d{1,2}\s*\))?)"
 """A size in millimetres as British pages print it: "3¼mm", "3¼mm (No. 10)"."""
-_WORD: Final = r"(?:(?:rib|main)-size|smaller|larger|finer|thinner|thicker|coarser|bigger|smallest|largest)"
+_WORD: Final = rf"(?:{ROLE_SIZE}|smaller|larger|finer|thinner|thicker|coarser|bigger|smallest|largest)"
 _NOUN: Final = r"(?:needles?|ndls?\.?|dpns?|circulars?)"
 _LIKE: Final = (
     r"(?:(?:set\s+of|pair\s+of|two|four|five|2|4|5|short|long|shorter|longer|straight|circular|circ\.?|double[-\s]pointed|"

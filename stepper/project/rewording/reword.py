@@ -141,15 +141,23 @@ def _occurs(synonym: Synonym, text: str, low: str) -> bool:
     return False
 
 
-@lru_cache(maxsize=1024)
 def orders(plain: str) -> bool:
     """Return whether anything in a line is an order in another voice, so that it is worth rewording as one.
 
     Args:
         plain: The line, made plain.
     """
-    printed = write_lists_plainly(as_printed(plain))
-    return write_orders(printed).text != printed.text
+    return ordered_words(plain).text != write_lists_plainly(as_printed(plain)).text
+
+
+@lru_cache(maxsize=1024)
+def ordered_words(plain: str) -> Reworded:
+    """Return a line with what it says in another voice put into orders, and nothing else changed.
+
+    Args:
+        plain: The line, made plain.
+    """
+    return write_orders(write_lists_plainly(as_printed(plain)))
 
 
 @lru_cache(maxsize=1024)

@@ -42,14 +42,14 @@ def laid_anew(line: Reworded, start: int, end: int, pieces: Sequence[str | tuple
         start: Where the stretch begins in the text.
         end: Where it ends.
         pieces: What stands there instead: words, or where in the text they are taken from. Words that are put in
-            take the place of those behind them, at the end of the stretch of those before.
+            take the place of those behind them, at the beginning and the end that of the stretch.
     """
     text, places = list[str](), list[int]()
     here = line.places[start]
     for at, piece in enumerate(pieces):
         if isinstance(piece, str):
             follows = next((other for other in pieces[at + 1 :] if not isinstance(other, str)), None)
-            here = line.places[follows[0]] if follows is not None else here
+            here = line.places[follows[0]] if follows is not None and any(text) else here
             text.append(piece)
             places += [here] * len(piece)
         else:

@@ -29,6 +29,37 @@ def test_the_needles_of_the_pattern_tell_which_is_smaller() -> None:
     assert "it names 3.5 mm, 4 mm or 5 mm" in faults(project(work, head=three))
 
 
+NAMED = "Cast on 20 sts. Join in the round.\nChange to ribbing needles.\nKnit 1 rnd.\nSwitch back to the main needle.\nKnit 1 rnd."
+
+
+def test_needles_called_by_their_use_are_those_that_the_file_calls_so() -> None:
+    """Of three needles none is the smaller; which is for the ribs stands in the materials, or in the name of a gauge."""
+    listed = HEAD.replace("charts:", "needles: 3.5 mm ribbing, 4 mm main, 4.5 mm colourwork\ncharts:")
+    assert [round_.needle_mm for round_ in plan_of(project(NAMED, head=listed)).rounds] == [4.0, 3.5, 4.0]
+    other = NAMED.replace("ribbing needles", "colorwork needles")
+    assert [round_.needle_mm for round_ in plan_of(project(other, head=listed)).rounds] == [4.0, 4.5, 4.0]
+    cuffs = "Cast on 20 sts. Join in the round.\nChange to ribbing needles.\nKnit 1 rnd."
+    assert [round_.needle_mm for round_ in plan_of(project(cuffs, head=TWO)).rounds] == [4.0, 3.25]
+
+
+def test_of_two_needles_the_smaller_is_for_the_ribs_and_that_is_told() -> None:
+    """The page lists two sizes and calls them by their use alone. Source: common practice."""
+    listed = HEAD.replace("charts:", "needles: 3.5 mm, 4 mm\ncharts:")
+    plan = plan_of(project(NAMED, head=listed))
+    assert [round_.needle_mm for round_ in plan.rounds] == [4.0, 3.5, 4.0]
+    told = " ".join(caution.text for caution in plan.warnings)
+    assert "the rib needles are taken as the smaller of the two, 3.5 mm" in told
+    assert "the main needles are taken as the larger of the two, 4 mm" in told
+
+
+def test_needles_whose_use_names_no_size_are_asked_for() -> None:
+    """One gauge, and no needle for ribs: whether it is a size thinner or two nobody can tell."""
+    assert '"rib needles" is clear only where' in faults(project(NAMED))
+    listed = HEAD.replace("charts:", "needles: 3.5 mm, 4 mm\ncharts:")
+    sleeves = NAMED.replace("ribbing needles", "sleeve needles")
+    assert '"sleeve needles" is clear only where' in faults(project(sleeves, head=listed))
+
+
 def test_a_yarn_is_taken_and_broken_by_its_name() -> None:
     """The yarn is called as the knitter calls it, and breaking it after the last round is said with that round."""
     plan = plan_of(

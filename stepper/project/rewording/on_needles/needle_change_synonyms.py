@@ -10,13 +10,13 @@ from __future__ import annotations
 
 from typing import Final
 
-from stepper.craft.needles import BARE_SIZE, SIZE, UK_SIZE
+from stepper.craft.needles import BARE_SIZE, ROLE_SIZE, SIZE, UK_SIZE
 from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import STS, Synonym, row
 
 _GO: Final = r"(?:(?:change|switch|swap|move|transfer|shift|go|return)(?:\s+(?:over|back|up|down))?\s+(?:on)?to)"
 _ART: Final = r"(?:(?:the|a|an|your|some|one)\s+)?"
-_SIZED: Final = rf"(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|(?:rib|main)-size)"
+_SIZED: Final = rf"(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|{ROLE_SIZE})"
 _LENGTH: Final = r"(?:\d{2,3}(?:\.\d)?(?:\s*cm\b|-?\s*(?:inch(?:es)?\b|in\b\.?|\"))(?:\s*\([^()]*\))?)"
 _LENGTHS: Final = rf"(?:{_LENGTH}(?:\s*(?:,|/|or|and|-)\s*(?:an?\s+)?{_LENGTH})*(?:[-\s]*long)?)"
 _FORM: Final = r"(?:(?:short(?:er)?|long(?:er)?|circular|circ\.?|double[-\s]pointed|d\.?p\.?|sock|straight|set\s+of|two|four|five|4|5)\s*-?\s*)"

@@ -36,6 +36,7 @@ def put_in_orders(line: Reworded) -> Reworded:
             continue
         behind = len(line.text) - end
         for turned in (
+            _with_change,
             _without_after,
             _without_opening,
             _from_passive,
@@ -183,6 +184,21 @@ def _without_opening(line: Reworded, start: int, end: int) -> Reworded:
     return laid_anew(
         line, start, match.end(), [_lead_space(line, start), _capital(verb.lower(), line, start)]
     )
+
+
+_WHERE: Final = regex(
+    rf"\s*,?\s*(?:where|wherein|(?:in|on|during)\s+which)\s+(?P<number>(?:\d[\d\s(),;]*(?<=[\d)])|{N}))\s+{STS}\s+are\s+(?P<done>increased|decreased)(?:\s+evenly)?(?P<spread>\s+(?:evenly\s+)?(?:spaced|distributed|spread|across|around)?)?(?=\s*[.;=]|\s*$)",
+    re.IGNORECASE,
+)
+
+
+def _with_change(line: Reworded, start: int, end: int) -> Reworded:
+    """Write a change that a relative clause tells of a row: "knit 1 round where 6 sts are increased evenly"."""
+    match = _WHERE.search(line.text, start, end)
+    if match is None:
+        return line
+    verb = "increasing" if match["done"][0] in "iI" else "decreasing"
+    return laid_anew(line, *match.span(), [f", {verb} ", match.span("number"), " sts evenly"])
 
 
 def _without_after(line: Reworded, start: int, end: int) -> Reworded:
@@ -375,7 +391,7 @@ def _with_row_named(line: Reworded, start: int, end: int) -> Reworded:
     if match is None:
         return line
     row, name = ("row", "name") if match["row"] else ("called", "what")
-    pieces = [match.span(row), " (", match.span(name), ")"]
+    pieces: list[str | tuple[int, int]] = [match.span(row), " (", match.span(name), ")"]
     return laid_anew(line, min(match.start(row), match.start(name)), match.end(), pieces)
 
 

@@ -12,7 +12,7 @@ import re
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded, laid_anew
-from stepper.project.rewording.synonym import LONG, ROUND, N
+from stepper.project.rewording.synonym import LONG, ROUND, STS, N
 from stepper.regex import regex
 
 _STRETCH: Final = r"(?:\*\s*(?P<stars>(?:(?!\brep(?:eat)?\b)[^*]){2,160}?)\s*[,;]?\s*\*|\[(?P<square>[^\[\]*]{2,120})\]|\((?P<round>(?=[kp]\s?\d)[^()*]{2,120})\))"
@@ -28,7 +28,9 @@ _ROUND_AND_ROUND: Final = regex(
     re.IGNORECASE,
 )
 _AGAIN: Final = regex(
-    rf"{_STRETCH}\s*(?:[,;:.-]\s*)*rep(?:eat)?\s+(?:from\s+(?:star|\*)\s+to\s+(?:star|\*)|(?:from\s+)?\*\s*-\s*\*)(?=\s*[.;]|\s*$)".replace(r"|\[(?P<square>[^\[\]*]{2,120})\]", ""),
+    rf"{_STRETCH}\s*(?:[,;:.-]\s*)*rep(?:eat)?\s+(?:from\s+(?:star|\*)\s+to\s+(?:star|\*)|(?:from\s+)?\*\s*-\s*\*)(?=\s*[.;]|\s*$)".replace(
+        r"|\[(?P<square>[^\[\]*]{2,120})\]", ""
+    ),
     re.IGNORECASE,
 )
 _TIMES: Final = regex(
@@ -47,11 +49,16 @@ def write_repeats(line: Reworded) -> Reworded:
     for match in reversed(list(_TIMES.finditer(line.text))):
         if line.text.count("*") == 2:
             line = laid_anew(line, *match.span(), ["(", match.span("stars"), ") ", match.span("times")])
+    for match in reversed(list(_SUMMED.finditer(line.text))):
+        if line.text.count("*") == 2:
+            line = laid_anew(line, *match.span(), ["; rep from *. "])
     for match in reversed(list(_SO_LONG.finditer(line.text))):
         line = laid_anew(line, *match.span(), [". Work for ", match.span("long")])
     return line
 
 
+_SUMMED: Final = regex(rf"\s*\*\s*=\s*(?=\d[\d\s(),;]*(?:{STS})\s*\.?\s*$)", re.IGNORECASE)
+"""The end of a stretch between stars with a count behind it, which shows that it goes to the end: "*knit 3, M1* = 96 sts"."""
 _SO_LONG: Final = regex(
     rf"(?<=rep from \* to end)\s*(?:,\s*(?:for\s+)?|\s+for\s+|\s+-\s+)(?P<long>{N}\s+{ROUND}|{LONG})(?=\s*[.;]|\s*$)",
     re.IGNORECASE,

@@ -14,7 +14,7 @@ from typing import Final
 
 from stepper.project.rewording.remarks.idle import orders_besides
 from stepper.project.rewording.reworded import Reworded, laid_anew
-from stepper.project.rewording.synonym import LONG
+from stepper.project.rewording.synonym import LONG, ROUND, N
 from stepper.regex import regex
 
 _LIKED: Final = (
@@ -27,7 +27,7 @@ _BODY: Final = (
 _TASTE: Final = (
     rf"(?:(?:until|till|to|for|when)\s+)?(?:(?:it(?:'s|\s+is)?|the\s+\w+(?:\s+is|\s+measures)?|measures|is)\s+)?(?:just\s+|simply\s+|about\s+)*(?:"
     rf"(?:however|as)\s+(?:long|short|wide|tall|high|deep|far|many|much)\s+as\s+(?:(?:you|your\s+\w+(?:\s+\w+)?|it)\s+(?:{_LIKED}|would\s+like|'d\s+like|lets?|lasts?|allows?|is\s+long)|possible|needed|desired|required|necessary|wanted|{_BODY}(?:\s+is)?)|"
-    rf"(?:however|as)\s+(?:long|short|wide|tall|high|deep|far|much)\s+(?:(?:you|it)\s+)?(?:{_LIKED}|would\s+like|'d\s+like|(?:has|needs)\s+to\s+be)|"
+    rf"(?:however|as)\s+(?:long|short|wide|tall|high|deep|far|much)\s+(?:(?:you|it)\s+)?(?:{_LIKED}|would\s+like|'d\s+like|(?:has|needs)\s+to\s+be)(?:\s+(?:it|them)(?:\s+to\s+be)?)?|(?:about|approx(?:imately|\.)?|roughly|ca\.?)\s+{N}\s+{ROUND}|"
     rf"(?:you'd\s+like|you\s+(?:{_LIKED}|would\s+like|are\s+(?:happy|satisfied|pleased))(?:\s+(?:it|with\s+it|with\s+the\s+\w+))?)|"
     rf"(?:the\s+)?(?:desired|wanted|wished|required|preferred|your(?:\s+own)?|needed)\s+(?:length|height|width|depth|size)(?:\s+(?:you\s+)?{_LIKED})?|(?:the\s+)?(?:length|height|width|depth)\s+(?:(?:that\s+)?(?:you|it)\s+)?(?:{_LIKED}|desired|would\s+like|'d\s+like)|"
     rf"(?:a\s+(?:bit|little)\s+)?(?:longer|shorter|more|less)(?:\s+(?:if|when|as)\s+(?:you\s+(?:{_LIKED}|would\s+like|are\s+\w+|have\s+\w+\s+(?:arms|legs|feet|hands|fingers))|desired|needed|preferred|wanted|required|necessary))?(?:\s+for\s+(?:an?\s+)?[a-z-]+\s+[a-z-]+)?|"
@@ -53,7 +53,7 @@ def take_tastes_out(line: Reworded) -> Reworded:
     """Return a line whose lengths are those it prints; what it says of others is to be said with it."""
     for match in reversed(list(_LENGTH_FIRST.finditer(line.text))):
         if not orders_besides(match["said"]):
-            pieces = ["until ", match.span("part"), " measures ", match.span("long")]
+            pieces: list[str | tuple[int, int]] = ["until ", match.span("part"), " measures ", match.span("long")]
             line = replace(laid_anew(line, *match.span(), pieces), kept=(*line.kept, match["said"].strip()))
     for pattern in (_OR, _BRACKETED):
         for match in reversed(list(pattern.finditer(line.text))):

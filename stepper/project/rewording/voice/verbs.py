@@ -14,7 +14,7 @@ _REGULAR: Final = (
     "repeat", "continue", "change", "switch", "fasten", "thread", "pull", "graft", "fold", "mark", "remove", "measure",
     "rib", "shape", "wrap", "cross", "return", "attach", "distribute", "arrange", "insert", "lift", "pass", "drop", "close",
     "gather", "replace", "add", "start", "finish", "stop", "swap", "transform", "separate", "position", "steam", "wash",
-    "block", "trim", "proceed", "end", 
+    "block", "trim", "proceed", "end",
 )  # fmt: skip
 _OTHERWISE: Final = {
     "knit": ("knitted", "knit"),
@@ -59,7 +59,7 @@ _DOUBLED: Final = {
     "run",
 }
 """Verbs that double their last letter before an ending."""
-_STAYS: Final = {"block", "steam", "wash", "trim",  "end", "go", "do"}
+_STAYS: Final = {"block", "steam", "wash", "trim", "end", "go", "do"}
 """Verbs that are known only in the form of an order: their participles are as often about what lies there."""
 
 

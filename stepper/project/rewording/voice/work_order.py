@@ -12,9 +12,10 @@ printed. Source: the wording of patterns in print, US and UK; common practice.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Final
 
-from stepper.craft.needles import BARE_SIZE, SIZE, UK_SIZE
+from stepper.craft.needles import BARE_SIZE, ROLE_SIZE, SIZE, UK_SIZE
 from stepper.craft.stitch_patterns import KNOWN, RIB
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import LONG, ROUND, N
@@ -33,10 +34,11 @@ _NAMED: Final = rf"(?:{RIB}|{KNOWN}|rib(?:bing)?|(?:(?:the\s+)?(?:established\s+
 _KINDS: Final = tuple(
     (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
-        ("needle", rf"(?:the\s+)?(?P<needle>(?:{SIZE}|{UK_SIZE}|smaller|larger|(?:rib|main)-size)\s+needles?)\b"),
-        ("ribbed", rf"(?:in\s+|as\s+)?(?:the\s+)?(?P<rib>rib(?:bing)?|\d\s?[x/]\s?\d\s+rib(?:bing)?)\s*(?:\(|as\s+|of\s+|in\s+|[,:-]\s*)?\s*(?P<sts>{_STS})\s*\)?(?:\s+(?:all\s+)?around)?(?![\w-])"),
+        ("needle", rf"(?:the\s+)?(?P<needle>(?:{SIZE}|{UK_SIZE}|smaller|larger|{ROLE_SIZE})\s+needles?)\b"),
+        ("ribbed", rf"(?:in\s+|as\s+)?(?:the\s+)?(?P<rib>rib(?:bing)?|(?P<k>\d)\s?[x/]\s?(?P<p>\d)\s+rib(?:bing)?(?=\W+(?:k|knit)\s?(?P=k)\W+(?:p|purl)\s?(?P=p)\b))\s*(?:\(|as\s+|of\s+|in\s+|[,:-]\s*)?\s*(?P<sts>{_STS})\s*\)?(?:\s+(?:all\s+)?around)?(?![\w-])"),
         ("ribbed", rf"(?:in\s+|as\s+)(?P<sts>{_STS})(?:\s+rib(?:bing)?)?(?![\w-])"),
         ("fabric", rf"(?:in\s+|of\s+)?(?:(?:rounds|rows)\s+of\s+)?(?:the\s+)?(?:established\s+)?(?P<fabric>{_NAMED})"),
+        ("ribbed", rf"\(\s*(?P<sts>{_STS})\s*\)"),
         ("ribbed", rf"(?P<sts>{_STS})(?:\s+rib(?:bing)?)?(?![\w-])"),
         ("round", r"(?:in\s+(?:the\s+round|rounds|rnds)|round\s+and\s+round|around\s+and\s+around|circularly)\b"),
         ("flat", r"(?:back\s+and\s+forth(?:\s+in\s+rows)?|to\s+and\s+fro|flat|in\s+rows)\b"),
@@ -46,26 +48,31 @@ _KINDS: Final = tuple(
         ("next", rf"(?:the\s+)next\s+(?P<row>{ROUND})"),
         ("long", rf"(?:for\s+)?(?:the\s+(?:first|last|next)\s+)?(?:another\s+|about\s+|approx(?:imately|\.)?\s+)*(?P<long>{LONG})"),
         ("length", rf"until\s+(?:about\s+)?(?P<long>{LONG})"),
-        ("every", rf"(?:knit\s+)?every\s+(?:single\s+)?(?:round|rnd)\b"),
+        ("every", r"(?:knit\s+)?every\s+(?:single\s+)?(?:round|rnd)\b"),
         ("plain", r"plain\b"),
-        ("until", r"(?P<until>(?:until|till)\s+[^*:]+?(?:(?:measures?|is|reach(?:es)?)\b[^*:]+))(?=\s*$)"),
+        ("until", r"(?P<until>(?:until|till)\s+[^*:]+?(?:(?:measures?|is|reach(?:es)?)\b[^*:]+?))(?=\s*$|\s*[,;]\s*(?:ending|finishing|so\s+that|the\s+last)\b)"),
+        ("ending", rf"(?:(?:so\s+that\s+)?(?:the\s+|your\s+)?last\s+{ROUND}\s+(?:(?:you\s+)?(?:worked|work|knit)\s+)?(?:is|being|should\s+be|will\s+be|must\s+be)|(?:ending|finishing)\s+(?:with|on|after))\s+(?:an?\s+)?(?P<row>(?:RS|WS|right[\s-]side|wrong[\s-]side|purl|knit)(?=\s+row))\s+row"),
+        ("all", r"(?:(?:on|over)\s+)?all\s+(?:of\s+)?(?:the\s+)?(?:sts|stitches)\b"),
         ("part", rf"(?:on\s+)?(?:the\s+|this\s+|your\s+)(?:rest\s+of\s+the\s+|whole\s+|entire\s+)?{_PART}\b(?!\s+sts)"),
         ("verb", r"(?:work|continue|cont|knit|proceed)\b"),
         ("now", r"(?:now|again|from\s+here(?:\s+on)?|from\s+now\s+on)\b"),
     )
 )  # fmt: skip
-_BY: Final = regex(r"\s*,\s*(?:and\s+)?|\s+and\s+|\s+", re.IGNORECASE)
+_BY: Final = regex(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+|\s+", re.IGNORECASE)
 _COLON: Final = regex(r"\s*:\s*")
 """What may stand behind a rib that is named first: "Ribbing: 5 cm k2, p2"."""
 _DO: Final = r"(?P<verb>(?:work(?:ing)?|knit(?:ting)?|purl|continue\s+to\s+(?:knit|work)|continu(?:e|ing)|cont\.?|rib|proceed|go\s+on|carry\s+on|keep(?:ing)?|(?:begin|start|end|finish(?:\s+(?:off|up))?)\s+with|(?:change|switch|go\s+over)\s+to)(?:\s+(?:working|knitting|ribbing|going))?)(?:\s+(?=\S))"
-_WORKS: Final = regex(rf"(?P<lead>\s*(?:(?:now|then|next|and|just|simply|first)\s*,?\s+)*)(?:{_DO})?", re.IGNORECASE)
+_WORKS: Final = regex(
+    rf"(?P<lead>\s*(?:(?:now|then|next|and|just|simply|first|from\s+(?:here|now)\s+on|from\s+here)\s*,?\s+)*)(?:{_DO})?",
+    re.IGNORECASE,
+)
 _NEEDLE: Final = regex(
-    rf"(?P<lead>\s*(?:then\s+|now\s+)?)(?P<with>(?:with|on|using)\s+)?(?:the\s+)?(?P<needle>(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|(?:rib|main)-size)\s+needles?|"
+    rf"(?P<lead>\s*(?:then\s+|now\s+)?)(?P<with>(?:with|on|using)\s+)?(?:the\s+)?(?P<needle>(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|{ROLE_SIZE})\s+needles?|"
     rf"needles?\s+(?:size\s+|no\.?\s*)?(?P<mm>\d+(?:\.\d+)?)\s?mm)\s*(?P<sign>[,:])?\s+",
     re.IGNORECASE,
 )
 _ENDS: Final = regex(r"\s*[.!]*\s*$")
-_DEFINED: Final = regex(r"\s*(?::|\s-)\s*(?P<row>\*[^*:.]+;\s*rep from \* to end)\s*$", re.IGNORECASE)
+_DEFINED: Final = regex(r"\s*(?::|\s-)\s*(?P<row>\*[^*:.]+;\s*rep from \*(?: to end)?)\s*$", re.IGNORECASE)
 """The one row that a rib is, told behind its name."""
 _RIB: Final = regex(rf"{RIB}$|(?:(?:single|double|twisted|half[\s-]twisted)\s+)?rib(?:bing)?$", re.IGNORECASE)
 """Fabrics whose every row is the same: a seed stitch is more than the row that it begins with."""
@@ -114,12 +121,16 @@ def _in_order(line: Reworded, start: int, end: int) -> Reworded:
     found = _phrases(text, works.end(), end)
     if found is None or (needle is not None and not needle["sign"] and not needle["with"]):
         return line
+    if "from" in works["lead"].lower():
+        found["now"] = works
     body = _written(verb, found)
     if body is None:
         return line
     lead = [" "] if needle is None and works["lead"][:1] == " " else []
+    said = tuple(found[kind].group().strip() for kind in ("part", "set") if kind in found)
     if defined is None:
-        return laid_anew(line, start, end, [*made, *lead, *body])
+        line = laid_anew(line, start, end, [*made, *lead, *body])
+        return replace(line, kept=(*line.kept, *said))
     named = found.get("fabric")
     if named is None or not _RIB.match(named["fabric"]) or not {"long", "until"} & set(found):
         return line
@@ -142,7 +153,9 @@ def _phrases(text: str, start: int, end: int) -> dict[str, re.Match[str]] | None
             return None
         at = match.end()
         if at < end:
-            colon = _COLON if found.keys() == {"fabric"} and _BARE_RIB.match(found["fabric"]["fabric"]) else None
+            colon = (
+                _COLON if found.keys() == {"fabric"} and _BARE_RIB.match(found["fabric"]["fabric"]) else None
+            )
             joint = (colon.match(text, at, end) if colon else None) or _BY.match(text, at, end)
             if joint is None:
                 return None
@@ -154,9 +167,13 @@ def _written(verb: str, found: dict[str, re.Match[str]]) -> list[str | tuple[int
     """Return a sentence of work in the grammar's order; None if it does not say one thing clearly."""
     far = [kind for kind in ("rounds", "next", "long", "length", "until") if kind in found]
     fabric = _fabric(verb, found)
-    if len(far) != 1 or not _agrees(verb, found, fabric):
+    if not _agrees(verb, found, fabric):
         return None
-    knits = not fabric and verb.startswith(("knit", "purl", "continue to knit")) or "every" in found
+    if not far and "now" in found and fabric and verb.startswith(("work", "knit", "cont", "change")):
+        return ["Work", *fabric] if not {"round", "flat", "needle", "ending"} & set(found) else None
+    if len(far) != 1:
+        return None
+    knits = (not fabric and verb.startswith(("knit", "purl", "continue to knit"))) or "every" in found
     made = list[str | tuple[int, int]]()
     if "needle" in found:
         made += ["Change to ", found["needle"].span("needle"), ". "]
@@ -171,12 +188,25 @@ def _written(verb: str, found: dict[str, re.Match[str]]) -> list[str | tuple[int
         made += [" ", rounds.span("number") if far == ["rounds"] else "1", " "]
         made += [rounds.span("more")] if far == ["rounds"] and rounds["more"] else []
         made += [rounds.span("row")]
-        return made if made[0] in ("Knit", "Purl") or _in_hand(made) in ("Knit", "Purl") else [*made, *(fabric or [" even"])]
+        return [*made, *([] if _in_hand(made) in ("Knit", "Purl") else fabric or [" even"])]
     if _in_hand(made) not in ("Knit", "Purl"):
-        made += fabric or ([] if _in_hand(made) == "Continue" and not {"even", "set"} & set(found) else [" even"])
+        made += fabric or (
+            [] if _in_hand(made) == "Continue" and not {"even", "set"} & set(found) else [" even"]
+        )
     if "until" in found:
-        return [*made, " ", found["until"].span("until")]
-    return [*made, " for " if "long" in found else " until piece measures ", found[far[0]].span("long")]
+        made += [" ", found["until"].span("until")]
+    else:
+        made += [" for " if "long" in found else " until piece measures ", found[far[0]].span("long")]
+    return [*made, *_ended(found)]
+
+
+def _ended(found: dict[str, re.Match[str]]) -> list[str]:
+    """Return with which row a length ends."""
+    if "ending" not in found:
+        return []
+    row = found["ending"]["row"].lower()
+    side = {"r": "RS", "w": "WS"}.get(row[0], row)
+    return [f", ending with a {side} row"]
 
 
 def _in_hand(made: list[str | tuple[int, int]]) -> str | tuple[int, int]:
@@ -186,13 +216,15 @@ def _in_hand(made: list[str | tuple[int, int]]) -> str | tuple[int, int]:
 
 def _agrees(verb: str, found: dict[str, re.Match[str]], fabric: list[str | tuple[int, int]]) -> bool:
     """Return whether the verb and the phrases of a sentence order one work together."""
-    if "round" in found and "flat" in found:
+    if ("round" in found and "flat" in found) or ("ending" in found and {"rounds", "next"} & set(found)):
         return False
     if "ribbed" in found and "fabric" in found and not _BARE_RIB.match(found["fabric"]["fabric"]):
         return False
     if verb.startswith("purl") and (fabric or not {"rounds", "next"} & set(found) or "even" in found):
         return False
-    if ("plain" in found or "every" in found) and (fabric or not ("every" in found or verb.startswith("knit"))):
+    if ("plain" in found or "every" in found) and (
+        fabric or not ("every" in found or verb.startswith("knit"))
+    ):
         return False
     goes_on = re.match(r"(?:change|switch|go\s+over)\s+to\b", verb) is not None
     if goes_on or "needle" in found:
@@ -203,10 +235,20 @@ def _agrees(verb: str, found: dict[str, re.Match[str]], fabric: list[str | tuple
     return bool(verb or fabric)  # "4 rounds", "10 cm": of what?
 
 
+_IN_SIGNS: Final = (
+    (regex(r"\bknit\s+", re.IGNORECASE), "k"),
+    (regex(r"\bpurl\s+", re.IGNORECASE), "p"),
+    (regex(r"\s+through\s+(?:the\s+)?back\s+loops?", re.IGNORECASE), " tbl"),
+)
+
+
 def _fabric(verb: str, found: dict[str, re.Match[str]]) -> list[str | tuple[int, int]]:
     """Return the fabric as the grammar has it, with a space before it; empty if none is named."""
     if "ribbed" in found:
-        return [" in ", found["ribbed"].span("sts"), " rib"]
+        told = found["ribbed"]["sts"]
+        for words, sign in _IN_SIGNS:
+            told = words.sub(sign, told)
+        return [f" in {told} rib"]
     if "fabric" in found:
         return [" in ", found["fabric"].span("fabric")]
     return [" in rib"] if verb.startswith("rib") or verb.endswith("ribbing") else []

@@ -1,0 +1,55 @@
+"""Lengths by a body or a taste stand beside the printed one, which is worked. Source: common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from stepper.project.rewording.reworded import as_printed
+from stepper.project.rewording.voice.to_taste import take_tastes_out
+
+
+@pytest.mark.parametrize(
+    ("printed", "worked", "said"),
+    [
+        (
+            "Knit until the sleeve is 38 cm, or 5 cm short of your wrist bone.",
+            "Knit until the sleeve is 38 cm.",
+            "or 5 cm short of your wrist bone",
+        ),
+        ("Knit for 10 cm, or as long as you like.", "Knit for 10 cm.", "or as long as you like"),
+        (
+            "Work until piece measures 16 cm, or until your yarn is nearly used up.",
+            "Work until piece measures 16 cm.",
+            "or until your yarn is nearly used up",
+        ),
+        (
+            "Work in rib for 3 cm (or 7 cm, for a doubled neckband).",
+            "Work in rib for 3 cm.",
+            "or 7 cm, for a doubled neckband",
+        ),
+        (
+            "Knit until the body is as long as you like, or about 35 cm.",
+            "Knit until body measures 35 cm.",
+            "is as long as you like",
+        ),
+    ],
+)
+def test_the_printed_length_is_worked_and_the_rest_told(printed: str, worked: str, said: str) -> None:
+    """She is told that she may choose, and nothing waits for it."""
+    taken = take_tastes_out(as_printed(printed))
+    assert (taken.text, taken.kept) == (worked, (said,))
+
+
+@pytest.mark.parametrize(
+    "printed",
+    [
+        "Knit until the sleeve is 40 cm, or 3 cm longer than the first sleeve.",
+        "Knit until the sleeve is 40 cm, or 20 rounds.",
+        "Knit until the sleeve is as long as you like.",
+        "Knit 4 rounds, or until piece measures 5 cm.",
+        "Work in rib for 3 cm (or 7 cm, decreasing 4 sts).",
+    ],
+)
+def test_what_is_no_matter_of_taste_stays(printed: str) -> None:
+    """Another piece is a measure, and rows that are printed are to be worked."""
+    assert take_tastes_out(as_printed(printed)).text == printed
