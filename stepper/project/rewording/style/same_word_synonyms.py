@@ -52,7 +52,6 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("the rib", r"\bwork\s+the\s+rib(?:bing)?\s+(?=(?:for|until)\b)", "work in rib ", "Work the ribbing for 6 rows."),
     row("without", rf"\b(?:work|cont(?:inue)?)\s+without\s+{_SHAPING}\b", "work even", "Work without shaping in st st with CC until piece measures 1 cm."),
     row("without", r"(\b(?:work|cont(?:inue)?)\s+(?:even|straight))\s*,?\s+without\s+(?:any\s+)?(?:further\s+|more\s+)?(?:(?:inc|dec)reas(?:es|ing)|shaping)\s*,?", r"\1", "Work straight, without further decreases, until piece measures 12 cm."),
-    row("as before", r"(\b(?:work|cont(?:inue)?)\s+(?:even|straight))\s+as\s+before\b", r"\1", "Work even as before until piece measures 4 cm."),
     row("now", rf"{_BEGINS}(work|cont(?:inue)?)\s+now\s+(?=in\s)", r"\1\2 ", "Work now in st st for 3 rows more."),
     row("straight|plain|even", rf"\bwork\s+({N})\s+(?:straight|plain|even)\s+({_ROWS})\b", r"work \1 \2 even", "Work three straight rows."),
     row("straight on", r"\b(work|knit|cont(?:inue)?)\s+straight\s+on\b", r"\1 straight", "Knit straight on for 5 cm."),

@@ -36,6 +36,7 @@ def put_in_orders(line: Reworded) -> Reworded:
             continue
         behind = len(line.text) - end
         for turned in (
+            _with_repeat,
             _with_change,
             _without_after,
             _without_opening,
@@ -184,6 +185,21 @@ def _without_opening(line: Reworded, start: int, end: int) -> Reworded:
     return laid_anew(
         line, start, match.end(), [_lead_space(line, start), _capital(verb.lower(), line, start)]
     )
+
+
+_GOES_ON: Final = regex(
+    rf"\s*(?:{_SOON}\s+)*(?:(?:keep|go|carry)\s+(?:on\s+)?(?:doing|repeating|working|knitting)|continue\s+(?:repeating|to\s+repeat)|do)\s+"
+    rf"(?=(?:(?:these|those)\s+(?:{N}\s+)?{ROUND}|(?:the\s+)?last\s+(?:{N}\s+)?{ROUND}|{ROUND}\s+\d))",
+    re.IGNORECASE,
+)
+
+
+def _with_repeat(line: Reworded, start: int, end: int) -> Reworded:
+    """Write rows that are gone on with as a repeat: "keep doing rows 3 and 4 until …"."""
+    match = _GOES_ON.match(line.text, start, end)
+    if match is None or not re.search(r"\buntil\b", line.text[match.end() : end], re.IGNORECASE):
+        return line
+    return laid_anew(line, start, match.end(), [_lead_space(line, start), "Repeat "])
 
 
 _WHERE: Final = regex(

@@ -33,6 +33,7 @@ _TASTE: Final = (
     rf"(?:a\s+(?:bit|little)\s+)?(?:longer|shorter|more|less)(?:\s+(?:if|when|as)\s+(?:you\s+(?:{_LIKED}|would\s+like|are\s+\w+|have\s+\w+\s+(?:arms|legs|feet|hands|fingers))|desired|needed|preferred|wanted|required|necessary))?(?:\s+for\s+(?:an?\s+)?[a-z-]+\s+[a-z-]+)?|"
     rf"long\s+enough\s+(?:to\s+(?:cover|reach|fit|meet)|for)\s+{_BODY}(?:comfortably)?|(?:(?:it\s+)?(?:reaches|covers|fits|touches|meets|hits|comes\s+to)\s+)(?:just\s+(?:to|above|below|over|past)\s+)?{_BODY}(?:comfortably|snugly|nicely)?|"
     rf"(?:about\s+)?{LONG}\s+(?:(?:short|shy|less|shorter|longer|more)\s+(?:of|than)|above|below|before|from|past)\s+{_BODY}(?:(?:you\s+(?:{_LIKED}|would\s+like))|is\s+to\s+be)?|"
+    rf"(?<=to\s)(?:the\s+)?{_BODY}|"
     rf"{LONG}\s*,?\s+(?:for|if\s+you\s+(?:want|prefer|like|would\s+like))\s+an?\s+(?:[a-z-]+\s+){{0,3}}[a-z-]+|"
     rf"(?:you\s+(?:are\s+|have\s+)?)?(?:almost|nearly|just\s+about)?\s*(?:run(?:ning)?\s+out\s+of|(?:run|used)\s+up|run\s+out\s+of|out\s+of)\s+(?:your\s+|the\s+|all\s+)?(?:yarn|wool)|(?:your\s+|the\s+)?(?:yarn|wool)\s+(?:is\s+(?:almost|nearly)\s+(?:used\s+up|gone|finished|out)|runs\s+(?:out|low)|is\s+running\s+(?:out|low|short))"
     r")"

@@ -17,6 +17,8 @@ from typing import Final
 
 from stepper.craft.needles import BARE_SIZE, ROLE_SIZE, SIZE, UK_SIZE
 from stepper.craft.stitch_patterns import KNOWN, RIB
+from stepper.project.rewording.asides import instructs
+from stepper.project.rewording.remarks.idle import orders_besides
 from stepper.project.rewording.reworded import Reworded, laid_anew
 from stepper.project.rewording.synonym import LONG, ROUND, N
 from stepper.project.rewording.talk import SENTENCE
@@ -42,16 +44,19 @@ _KINDS: Final = tuple(
         ("ribbed", rf"(?P<sts>{_STS})(?:\s+rib(?:bing)?)?(?![\w-])"),
         ("round", r"(?:in\s+(?:the\s+round|rounds|rnds)|round\s+and\s+round|around\s+and\s+around|circularly)\b"),
         ("flat", r"(?:back\s+and\s+forth(?:\s+in\s+rows)?|to\s+and\s+fro|flat|in\s+rows)\b"),
-        ("even", r"(?:straight|even(?:ly)?|without\s+(?:any\s+|further\s+|more\s+)*(?:shaping|increas(?:es|ing|e)|decreas(?:es|ing|e)))\b(?!\s+(?:up|down)\b)"),
+        ("even", r"(?:straight(?:\s+up)?|even(?:ly)?|without\s+(?:any\s+|further\s+|more\s+)*(?:shaping|increas(?:es|ing|e)|decreas(?:es|ing|e)))\b(?!\s+down\b)"),
         ("set", r"as\s+(?:set|established|before)\b"),
         ("rounds", rf"(?:for\s+)?(?:the\s+)?(?:next\s+|first\s+|a\s+further\s+|another\s+)?(?P<number>{N})\s+(?P<more>more\s+)?(?P<row>{ROUND})"),
         ("next", rf"(?:the\s+)next\s+(?P<row>{ROUND})"),
         ("long", rf"(?:for\s+)?(?:the\s+(?:first|last|next)\s+)?(?:another\s+|about\s+|approx(?:imately|\.)?\s+)*(?P<long>{LONG})"),
+        ("till", r"to\s+(?P<until>the\s+\w+\s+measures\b[^*:]+?)(?=\s*$|\s*[,;]\s*(?:end(?:ing)?|finish(?:ing)?)\s)"),
+        ("aside", r"\((?P<said>[^()\d*]{2,48})\)"),
+        ("length", rf"(?:up\s+)?to\s+(?:about\s+)?(?P<long>{LONG})(?=\s*$|\s*,)"),
         ("length", rf"until\s+(?:about\s+)?(?P<long>{LONG})"),
         ("every", r"(?:knit\s+)?every\s+(?:single\s+)?(?:round|rnd)\b"),
         ("plain", r"plain\b"),
-        ("until", r"(?P<until>(?:until|till)\s+[^*:]+?(?:(?:measures?|is|reach(?:es)?)\b[^*:]+?))(?=\s*$|\s*[,;]\s*(?:ending|finishing|so\s+that|the\s+last)\b)"),
-        ("ending", rf"(?:(?:so\s+that\s+)?(?:the\s+|your\s+)?last\s+{ROUND}\s+(?:(?:you\s+)?(?:worked|work|knit)\s+)?(?:is|being|should\s+be|will\s+be|must\s+be)|(?:ending|finishing)\s+(?:with|on|after))\s+(?:an?\s+)?(?P<row>(?:RS|WS|right[\s-]side|wrong[\s-]side|purl|knit)(?=\s+row))\s+row"),
+        ("until", r"(?P<until>(?:until|till)\s+[^*:]+?(?:(?:measures?|is|reach(?:es)?)\b[^*:]+?))(?=\s*$|\s*[,;]\s*(?:end(?:ing)?\s+|finish(?:ing)?\s+|\(|so\s+that|the\s+last)\b)"),
+        ("ending", rf"(?:(?:so\s+that\s+)?(?:the\s+|your\s+)?last\s+{ROUND}\s+(?:(?:you\s+)?(?:worked|work|knit)\s+)?(?:is|being|should\s+be|will\s+be|must\s+be)|(?:end(?:ing)?|finish(?:ing)?)\s+(?:with|on|after|at\s+the\s+end\s+of))\s+(?:an?\s+)?(?P<row>(?:RS|WS|right[\s-]side|wrong[\s-]side|purl|knit|[pk]\.?)(?=\s+row))\s+row"),
         ("all", r"(?:(?:on|over)\s+)?all\s+(?:of\s+)?(?:the\s+)?(?:sts|stitches)\b"),
         ("part", rf"(?:on\s+)?(?:the\s+|this\s+|your\s+)(?:rest\s+of\s+the\s+|whole\s+|entire\s+)?{_PART}\b(?!\s+sts)"),
         ("verb", r"(?:work|continue|cont|knit|proceed)\b"),
@@ -123,11 +128,13 @@ def _in_order(line: Reworded, start: int, end: int) -> Reworded:
         return line
     if "from" in works["lead"].lower():
         found["now"] = works
+    if not verb and "verb" in found:
+        verb = found.pop("verb").group().lower()
     body = _written(verb, found)
     if body is None:
         return line
     lead = [" "] if needle is None and works["lead"][:1] == " " else []
-    said = tuple(found[kind].group().strip() for kind in ("part", "set") if kind in found)
+    said = tuple(found[kind].group().strip(" ()") for kind in ("part", "set", "aside") if kind in found)
     if defined is None:
         line = laid_anew(line, start, end, [*made, *lead, *body])
         return replace(line, kept=(*line.kept, *said))
@@ -165,7 +172,7 @@ def _phrases(text: str, start: int, end: int) -> dict[str, re.Match[str]] | None
 
 def _written(verb: str, found: dict[str, re.Match[str]]) -> list[str | tuple[int, int]] | None:
     """Return a sentence of work in the grammar's order; None if it does not say one thing clearly."""
-    far = [kind for kind in ("rounds", "next", "long", "length", "until") if kind in found]
+    far = [kind for kind in ("rounds", "next", "long", "length", "until", "till") if kind in found]
     fabric = _fabric(verb, found)
     if not _agrees(verb, found, fabric):
         return None
@@ -195,6 +202,8 @@ def _written(verb: str, found: dict[str, re.Match[str]]) -> list[str | tuple[int
         )
     if "until" in found:
         made += [" ", found["until"].span("until")]
+    elif "till" in found:
+        made += [" until ", found["till"].span("until")]
     else:
         made += [" for " if "long" in found else " until piece measures ", found[far[0]].span("long")]
     return [*made, *_ended(found)]
@@ -205,7 +214,7 @@ def _ended(found: dict[str, re.Match[str]]) -> list[str]:
     if "ending" not in found:
         return []
     row = found["ending"]["row"].lower()
-    side = {"r": "RS", "w": "WS"}.get(row[0], row)
+    side = {"r": "RS", "w": "WS", "p": "purl", "k": "knit"}[row[0]]
     return [f", ending with a {side} row"]
 
 
@@ -230,6 +239,8 @@ def _agrees(verb: str, found: dict[str, re.Match[str]], fabric: list[str | tuple
     if goes_on or "needle" in found:
         return goes_on and bool(fabric)
     in_hand = re.match(r"\w+ing\b", verb) is not None
+    if "aside" in found and (orders_besides(found["aside"]["said"]) or instructs(found["aside"]["said"])):
+        return False
     if "verb" in found or in_hand:
         return "verb" in found and in_hand and bool(fabric)
     return bool(verb or fabric)  # "4 rounds", "10 cm": of what?
