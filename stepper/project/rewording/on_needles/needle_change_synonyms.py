@@ -14,7 +14,7 @@ from stepper.craft.needles import BARE_SIZE, ROLE_SIZE, SIZE, UK_SIZE
 from stepper.project.rewording.said_rows import said_row_behind
 from stepper.project.rewording.synonym import STS, Synonym, row
 
-_GO: Final = r"(?:(?:change|switch|swap|move|transfer|shift|go|return)(?:\s+(?:over|back|up|down))?\s+(?:on)?to)"
+_GO: Final = r"(?:(?:change|switch|swap|move|transfer|shift|go|return)(?:\s+(?:over|back|up|down))?\s+(?:on)?to|back\s+to|(?:take|use)(?=\s))"
 _ART: Final = r"(?:(?:the|a|an|your|some|one)\s+)?"
 _SIZED: Final = rf"(?:{SIZE}|{UK_SIZE}|{BARE_SIZE}|smaller|larger|{ROLE_SIZE})"
 _LENGTH: Final = r"(?:\d{2,3}(?:\.\d)?(?:\s*cm\b|-?\s*(?:inch(?:es)?\b|in\b\.?|\"))(?:\s*\([^()]*\))?)"

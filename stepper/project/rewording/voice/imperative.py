@@ -36,12 +36,15 @@ def put_in_orders(line: Reworded) -> Reworded:
             continue
         behind = len(line.text) - end
         for turned in (
+            _with_total,
             _with_repeat,
             _with_change,
             _without_after,
             _without_opening,
+            _from_copula,
             _from_passive,
             _from_second_person,
+            _whole_edge,
             _from_gerund,
             _with_row_named,
             _with_comma,
@@ -154,7 +157,7 @@ _NUMBERED: Final = regex(
 )
 """Rows by their numbers or their side, of which the passive says how they are worked each time."""
 _ROUNDS: Final = regex(
-    rf"(?:(?:another|a|one|the\s+next|next|these|the\s+last)\s+)?(?:{N}\s+)?(?:more\s+)?{ROUND}$|{ROUND}\s+\d[\d\s,&-]*(?:(?:and|to)\s+\d+)?$|(?:the|this)\s+[a-z]+\s+(?:row|rnd|round)$",
+    rf"(?:(?:another|a|one|the\s+next|next|these|the\s+last|every|each)\s+)?(?:{N}\s+)?(?:more\s+)?{ROUND}$|{ROUND}\s+\d[\d\s,&-]*(?:(?:and|to)\s+\d+)?$|(?:the|this)\s+[a-z]+\s+(?:row|rnd|round)$",
     re.IGNORECASE,
 )
 _FABRIC: Final = regex(rf"(?:the\s+)?(?:{RIB}|{KNOWN}|rib(?:bing)?)$", re.IGNORECASE)
@@ -184,6 +187,39 @@ def _without_opening(line: Reworded, start: int, end: int) -> Reworded:
     verb = match["verb"] or GERUNDS[match["gerund"].lower()]
     return laid_anew(
         line, start, match.end(), [_lead_space(line, start), _capital(verb.lower(), line, start)]
+    )
+
+
+_EDGE: Final = regex(
+    r"\b(?P<act>(?:bind|cast)\s+off)\s+(?P<what>(?:the\s+|these\s+)(?:sts|stitches|edge|hem|cuff|border|edging|collar|neckband|neckline|band|brim|rib|ribbing))(?=\s+(?:in|loosely|with\s+(?:a|the)\s+[a-z-]+\s+bind|stretchily|knitwise|purlwise)\b|\s*[.;]?\s*$)",
+    re.IGNORECASE,
+)
+
+
+def _whole_edge(line: Reworded, start: int, end: int) -> Reworded:
+    """Write all stitches for the edge that is bound off: "bind off the hem loosely"."""
+    match = _EDGE.search(line.text, start, end)
+    if match is None:
+        return line
+    return laid_anew(line, *match.span(), [match.span("act"), " all sts"])
+
+
+_TOTAL: Final = regex(
+    rf"\s*(?:(?:work|knit|repeat)\s+(?P<row>this\s+{ROUND})|(?P<done>this\s+{ROUND})\s+is\s+(?:worked|knitted|repeated))\s+(?:(?P<before>a\s+total\s+of)\s+)?(?P<times>\d[\d\s(),;]*(?<=[\d)]))\s*times(?P<behind>\s+(?:in\s+(?:all|total)|altogether|total))?(?=\s*[.;]?\s*$)",
+    re.IGNORECASE,
+)
+
+
+def _with_total(line: Reworded, start: int, end: int) -> Reworded:
+    """Write so many rounds in all as a repeat of the one that stands there: "work this round 12 times in all"."""
+    match = _TOTAL.match(line.text, start, end)
+    if match is None or not (match["before"] or match["behind"]):
+        return line
+    times = re.sub(r"\d+", lambda number: str(int(number.group()) - 1), match["times"])
+    if re.search(r"-|\b0\b", times):
+        return line
+    return laid_anew(
+        line, start, match.end(), [_lead_space(line, start), "Repeat last round ", times, " times more"]
     )
 
 
@@ -267,6 +303,22 @@ def _clauses(pattern: re.Pattern[str], line: Reworded, start: int, end: int) -> 
 
 
 _NEXT: Final = regex(r"(?<=[,;:])\s+|\s+and\s+", re.IGNORECASE)
+
+
+_COPULA: Final = regex(
+    rf"{_STARTS}(?P<rounds>the\s+(?:next|following)\s+(?:{N}\s+)?{ROUND})\s+(?:is|are)\s+(?:all\s+)?(?:in\s+)?(?P<fabric>{RIB}|{KNOWN}|rib(?:bing)?)(?=\s*[.;]?\s*$)",
+    re.IGNORECASE,
+)
+
+
+def _from_copula(line: Reworded, start: int, end: int) -> Reworded:
+    """Write the next rounds, of which a sentence says what they are, as an order: "the next 4 rounds are rib"."""
+    match = _COPULA.match(line.text, start, end)
+    if match is None:
+        return line
+    pieces: list[str | tuple[int, int]] = [_lead_space(line, start), "Work "]
+    pieces += [*_small(line, *match.span("rounds")), " in ", match.span("fabric")]
+    return laid_anew(line, start, match.end(), pieces)
 
 
 def _from_passive(line: Reworded, start: int, end: int) -> Reworded:

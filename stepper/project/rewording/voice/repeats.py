@@ -27,6 +27,10 @@ _ROUND_AND_ROUND: Final = regex(
     rf"(?P<lead>rep(?:eat)?\s+(?=[*\[(]))?{_STRETCH}\s*(?:[,;:.-]\s*)*(?:{_BETWEEN}\s*[,-]?\s*)?(?<![a-z]){_TO_END}{_END}",
     re.IGNORECASE,
 )
+_BETWEEN_OPEN: Final = regex(
+    rf"\*\s*(?P<stars>(?:(?!\brep(?:eat)?\b)[^*]){{2,160}}?)\s*[,;]\s*rep(?:eat)?\s+(?:between|from)\s+(?:the\s+)?\*s?\s+{_TO_END}{_END}",
+    re.IGNORECASE,
+)
 _AGAIN: Final = regex(
     rf"{_STRETCH}\s*(?:[,;:.-]\s*)*rep(?:eat)?\s+(?:from\s+(?:star|\*)\s+to\s+(?:star|\*)|(?:from\s+)?\*\s*-\s*\*)(?=\s*[.;]|\s*$)".replace(
         r"|\[(?P<square>[^\[\]*]{2,120})\]", ""
@@ -44,6 +48,8 @@ def write_repeats(line: Reworded) -> Reworded:
     for match in reversed(list(_ROUND_AND_ROUND.finditer(line.text))):
         kind = next(name for name in ("stars", "square", "round") if match[name])
         line = laid_anew(line, *match.span(), ["*", match.span(kind), "; rep from * to end"])
+    for match in reversed(list(_BETWEEN_OPEN.finditer(line.text))):
+        line = laid_anew(line, *match.span(), ["*", match.span("stars"), "; rep from * to end"])
     for match in reversed(list(_AGAIN.finditer(line.text))):
         line = laid_anew(line, *match.span(), ["*", match.span("stars"), "; rep from *"])
     for match in reversed(list(_TIMES.finditer(line.text))):

@@ -31,7 +31,7 @@ _TASTE: Final = (
     rf"(?:you'd\s+like|you\s+(?:{_LIKED}|would\s+like|are\s+(?:happy|satisfied|pleased))(?:\s+(?:it|with\s+it|with\s+the\s+\w+))?)|"
     rf"(?:the\s+)?(?:desired|wanted|wished|required|preferred|your(?:\s+own)?|needed)\s+(?:length|height|width|depth|size)(?:\s+(?:you\s+)?{_LIKED})?|(?:the\s+)?(?:length|height|width|depth)\s+(?:(?:that\s+)?(?:you|it)\s+)?(?:{_LIKED}|desired|would\s+like|'d\s+like)|"
     rf"(?:a\s+(?:bit|little)\s+)?(?:longer|shorter|more|less)(?:\s+(?:if|when|as)\s+(?:you\s+(?:{_LIKED}|would\s+like|are\s+\w+|have\s+\w+\s+(?:arms|legs|feet|hands|fingers))|desired|needed|preferred|wanted|required|necessary))?(?:\s+for\s+(?:an?\s+)?[a-z-]+\s+[a-z-]+)?|"
-    rf"long\s+enough\s+(?:to\s+(?:cover|reach|fit|meet)|for)\s+{_BODY}(?:comfortably)?|(?:(?:it\s+)?(?:reaches|covers|fits|touches|meets|hits|comes\s+to)\s+)(?:just\s+(?:to|above|below|over|past)\s+)?{_BODY}(?:comfortably|snugly|nicely)?|"
+    rf"(?:long|deep|wide|tall|big|high|large)\s+enough(?:\s+for\s+you)?(?=\s*[.,;(]|\s*$)|long\s+enough\s+(?:to\s+(?:cover|reach|fit|meet)|for)\s+{_BODY}(?:comfortably)?|(?:(?:it\s+)?(?:reaches|covers|fits|touches|meets|hits|comes\s+to)\s+)(?:just\s+(?:to|above|below|over|past)\s+)?{_BODY}(?:comfortably|snugly|nicely)?|"
     rf"(?:about\s+)?{LONG}\s+(?:(?:short|shy|less|shorter|longer|more)\s+(?:of|than)|above|below|before|from|past)\s+{_BODY}(?:(?:you\s+(?:{_LIKED}|would\s+like))|is\s+to\s+be)?|"
     rf"(?<=to\s)(?:the\s+)?{_BODY}|"
     rf"{LONG}\s*,?\s+(?:for|if\s+you\s+(?:want|prefer|like|would\s+like))\s+an?\s+(?:[a-z-]+\s+){{0,3}}[a-z-]+|"
@@ -50,12 +50,26 @@ _LENGTH_FIRST: Final = regex(
 _MEASURED: Final = regex(rf"{LONG}|\b\d+\s+(?:rows|rounds|rnds)", re.IGNORECASE)
 
 
+_DESIRED_FIRST: Final = regex(
+    rf"\b(?:until|to)\s+(?P<said>(?:the\s+|your\s+)?(?:desired|wanted|wished|required|preferred|needed)\s+(?:length|height|depth)(?:\s+is\s+reached)?)\s*(?:,\s*|\s+)\(?(?:or\s+)?(?:about|approx(?:imately|\.)?|around|ca\.?|roughly)\s+(?P<long>{LONG})\)?(?=\s*[.;,!]|\s*$)",
+    re.IGNORECASE,
+)
+
+
 def take_tastes_out(line: Reworded) -> Reworded:
     """Return a line whose lengths are those it prints; what it says of others is to be said with it."""
     for match in reversed(list(_LENGTH_FIRST.finditer(line.text))):
         if not orders_besides(match["said"]):
-            pieces: list[str | tuple[int, int]] = ["until ", match.span("part"), " measures ", match.span("long")]
+            pieces: list[str | tuple[int, int]] = [
+                "until ",
+                match.span("part"),
+                " measures ",
+                match.span("long"),
+            ]
             line = replace(laid_anew(line, *match.span(), pieces), kept=(*line.kept, match["said"].strip()))
+    for match in reversed(list(_DESIRED_FIRST.finditer(line.text))):
+        line = laid_anew(line, *match.span(), ["until piece measures ", match.span("long")])
+        line = replace(line, kept=(*line.kept, match["said"].strip()))
     for pattern in (_OR, _BRACKETED):
         for match in reversed(list(pattern.finditer(line.text))):
             before = line.text[: match.start()]

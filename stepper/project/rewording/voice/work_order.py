@@ -36,17 +36,19 @@ _NAMED: Final = rf"(?:{RIB}|{KNOWN}|rib(?:bing)?|(?:(?:the\s+)?(?:established\s+
 _KINDS: Final = tuple(
     (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
-        ("needle", rf"(?:the\s+)?(?P<needle>(?:{SIZE}|{UK_SIZE}|smaller|larger|{ROLE_SIZE})\s+needles?)\b"),
+        ("needle", rf"(?P<with>(?:with|on|using)\s+)?(?:the\s+)?(?P<needle>(?:{SIZE}|{UK_SIZE}|smaller|larger|{ROLE_SIZE})\s+needles?)\b"),
         ("ribbed", rf"(?:in\s+|as\s+)?(?:the\s+)?(?P<rib>rib(?:bing)?|(?P<k>\d)\s?[x/]\s?(?P<p>\d)\s+rib(?:bing)?(?=\W+(?:k|knit)\s?(?P=k)\W+(?:p|purl)\s?(?P=p)\b))\s*(?:\(|as\s+|of\s+|in\s+|[,:-]\s*)?\s*(?P<sts>{_STS})\s*\)?(?:\s+(?:all\s+)?around)?(?![\w-])"),
         ("ribbed", rf"(?:in\s+|as\s+)(?P<sts>{_STS})(?:\s+rib(?:bing)?)?(?![\w-])"),
         ("fabric", rf"(?:in\s+|of\s+)?(?:(?:rounds|rows)\s+of\s+)?(?:the\s+)?(?:established\s+)?(?P<fabric>{_NAMED})"),
         ("ribbed", rf"\(\s*(?P<sts>{_STS})\s*\)"),
-        ("ribbed", rf"(?P<sts>{_STS})(?:\s+rib(?:bing)?)?(?![\w-])"),
+        ("ribbed", rf"(?P<sts>{_STS})(?:\s+rib(?:bing)?)?(?:\s+(?:all\s+)?a?round)?(?![\w-])"),
         ("round", r"(?:in\s+(?:the\s+round|rounds|rnds)|round\s+and\s+round|around\s+and\s+around|circularly)\b"),
         ("flat", r"(?:back\s+and\s+forth(?:\s+in\s+rows)?|to\s+and\s+fro|flat|in\s+rows)\b"),
         ("even", r"(?:straight(?:\s+up)?|even(?:ly)?|without\s+(?:any\s+|further\s+|more\s+)*(?:shaping|increas(?:es|ing|e)|decreas(?:es|ing|e)))\b(?!\s+down\b)"),
         ("set", r"as\s+(?:set|established|before)\b"),
-        ("rounds", rf"(?:for\s+)?(?:the\s+)?(?:next\s+|first\s+|a\s+further\s+|another\s+)?(?P<number>{N})\s+(?P<more>more\s+)?(?P<row>{ROUND})"),
+        ("rounds", rf"(?:for\s+|x\s+)?(?:the\s+)?(?:next\s+|first\s+|a\s+further\s+|another\s+)?(?P<number>{N})\s+(?P<more>more\s+)?(?P<row>{ROUND})"),
+        ("ridges", rf"(?:for\s+)?(?P<number>{N})\s+(?:garter\s+)?ridges\b"),
+        ("follow", r"(?:now\s+)?(?:follow|come\s+next)(?=\s*$)"),
         ("next", rf"(?:the\s+)next\s+(?P<row>{ROUND})"),
         ("long", rf"(?:for\s+)?(?:the\s+(?:first|last|next)\s+)?(?:another\s+|about\s+|approx(?:imately|\.)?\s+)*(?P<long>{LONG})"),
         ("till", r"to\s+(?P<until>the\s+\w+\s+measures\b[^*:]+?)(?=\s*$|\s*[,;]\s*(?:end(?:ing)?|finish(?:ing)?)\s)"),
@@ -66,9 +68,9 @@ _KINDS: Final = tuple(
 _BY: Final = regex(r"\s*[,;]\s*(?:and\s+)?|\s+and\s+|\s+", re.IGNORECASE)
 _COLON: Final = regex(r"\s*:\s*")
 """What may stand behind a rib that is named first: "Ribbing: 5 cm k2, p2"."""
-_DO: Final = r"(?P<verb>(?:work(?:ing)?|knit(?:ting)?|purl|continue\s+to\s+(?:knit|work)|continu(?:e|ing)|cont\.?|rib|proceed|go\s+on|carry\s+on|keep(?:ing)?|(?:begin|start|end|finish(?:\s+(?:off|up))?)\s+with|(?:change|switch|go\s+over)\s+to)(?:\s+(?:working|knitting|ribbing|going))?)(?:\s+(?=\S))"
+_DO: Final = r"(?P<verb>(?:work(?:ing)?|knit(?:ting)?|purl|continue\s+to\s+(?:knit|work)|continu(?:e|ing)|cont\.?|rib|proceed|go\s+on|carry\s+on|keep(?:ing)?|(?:begin|start|end|finish(?:\s+(?:off|up))?|follow(?:\s+(?:this|it))?)\s+with|do|make|(?:change|switch|go\s+over)\s+to)(?:\s+(?:working|knitting|ribbing|going))?)(?:\s+(?=\S))"
 _WORKS: Final = regex(
-    rf"(?P<lead>\s*(?:(?:now|then|next|and|just|simply|first|from\s+(?:here|now)\s+on|from\s+here)\s*,?\s+)*)(?:{_DO})?",
+    rf"(?P<lead>\s*(?:(?:now|then|next|and|just|simply|first|please|follows?|comes?|from\s+(?:here|now)\s+on|from\s+here)\s*,?\s+)*)(?:{_DO})?",
     re.IGNORECASE,
 )
 _NEEDLE: Final = regex(
@@ -124,6 +126,8 @@ def _in_order(line: Reworded, start: int, end: int) -> Reworded:
     assert works is not None  # all of it may be empty
     verb = " ".join((works["verb"] or "").lower().split())
     found = _phrases(text, works.end(), end)
+    if found is None and works["verb"] and _COUNTED.match(text, works.start("verb"), end):
+        found, verb = _phrases(text, works.start("verb"), end), ""
     if found is None or (needle is not None and not needle["sign"] and not needle["with"]):
         return line
     if "from" in works["lead"].lower():
@@ -145,6 +149,10 @@ def _in_order(line: Reworded, start: int, end: int) -> Reworded:
     far = found["long"].span("long") if "long" in found else found["until"].span("until")
     told = [". Work", " for " if "long" in found else " ", far]
     return laid_anew(line, start, defined.end(), [*made, *flat, defined.span("row"), *told])
+
+
+_COUNTED: Final = regex(r"(?:knit|purl)\s+\d", re.IGNORECASE)
+"""What begins a rib told by its stitches, or a row: "Knit 2, purl 2 for 7 cm"."""
 
 
 def _phrases(text: str, start: int, end: int) -> dict[str, re.Match[str]] | None:
@@ -172,7 +180,7 @@ def _phrases(text: str, start: int, end: int) -> dict[str, re.Match[str]] | None
 
 def _written(verb: str, found: dict[str, re.Match[str]]) -> list[str | tuple[int, int]] | None:
     """Return a sentence of work in the grammar's order; None if it does not say one thing clearly."""
-    far = [kind for kind in ("rounds", "next", "long", "length", "until", "till") if kind in found]
+    far = [kind for kind in ("rounds", "next", "ridges", "long", "length", "until", "till") if kind in found]
     fabric = _fabric(verb, found)
     if not _agrees(verb, found, fabric):
         return None
@@ -190,6 +198,8 @@ def _written(verb: str, found: dict[str, re.Match[str]]) -> list[str | tuple[int
         made += ["Purl" if verb.startswith("purl") else "Knit"]
     else:
         made += ["Continue" if verb in ("continue", "cont", "cont.") and not fabric and not made else "Work"]
+    if far == ["ridges"]:
+        return [*made[:-1], "Knit ", found["ridges"].span("number"), " ridges"]
     if far[0] in ("rounds", "next"):
         rounds = found[far[0]]
         made += [" ", rounds.span("number") if far == ["rounds"] else "1", " "]
@@ -218,6 +228,9 @@ def _ended(found: dict[str, re.Match[str]]) -> list[str]:
     return [f", ending with a {side} row"]
 
 
+_GARTER: Final = regex(r"\bgarter\b", re.IGNORECASE)
+
+
 def _in_hand(made: list[str | tuple[int, int]]) -> str | tuple[int, int]:
     """Return the verb of a sentence that has been begun."""
     return next(piece for piece in reversed(made) if piece in ("Knit", "Purl", "Work", "Continue"))
@@ -236,8 +249,16 @@ def _agrees(verb: str, found: dict[str, re.Match[str]], fabric: list[str | tuple
     ):
         return False
     goes_on = re.match(r"(?:change|switch|go\s+over)\s+to\b", verb) is not None
-    if goes_on or "needle" in found:
+    if goes_on or ("needle" in found and not found["needle"]["with"]):
         return goes_on and bool(fabric)
+    if verb in ("do", "make") and not fabric:
+        return False
+    if (
+        "ridges" in found
+        and (fabric or "flat" in found)
+        and not _GARTER.search(found["fabric"].group() if "fabric" in found else "")
+    ):
+        return False
     in_hand = re.match(r"\w+ing\b", verb) is not None
     if "aside" in found and (orders_besides(found["aside"]["said"]) or instructs(found["aside"]["said"])):
         return False
