@@ -19,7 +19,7 @@ from stepper.plan.state.needles import Needles
 from stepper.project.duration import UntilCount
 from stepper.project.instructions import AtIntervals, Leg, Repeated
 from stepper.project.problems import Span
-from stepper.project.stitchwork import Element, Mark, Numbers, Several, Work
+from stepper.project.stitchwork import Element, Mark, Numbers, Several, Work, every_element
 from stepper.records import dataclass
 from stepper.regex import regex
 
@@ -246,6 +246,10 @@ _SAID: Final = regex(r"\b(?:inc|dec)\s+\w+\s+(\d+)$")
 _AT_MARKERS: Final = regex(r"\b(?:raglan|gusset)\b")
 
 
+def _places_markers(elements: tuple[Element, ...]) -> bool:
+    return any(isinstance(one, Mark) and one.stitch == "pm" for one in every_element(elements))
+
+
 def _shows_otherwise(at: int, template: Template, instruction: AtIntervals, needles: Needles) -> bool:
     """Report a round that changes another number of stitches than the line says, or lies elsewhere."""
     draft, label = needles.drafts[at], instruction.label
@@ -253,6 +257,10 @@ def _shows_otherwise(at: int, template: Template, instruction: AtIntervals, need
     hint = "Write the round out with a name, and repeat it by that."
     if said is not None and changed != int(said.group(1)):
         told = f"the last such round changed {changed} stitches, and this line says {said.group(1)}."
+        needles.miss(instruction.place, told, hint)
+        return True
+    if _places_markers(template.elements):
+        told = "the last such round places markers, which are there now: how it goes on with them is not shown."
         needles.miss(instruction.place, told, hint)
         return True
     where = _AT_MARKERS.search(label)

@@ -166,19 +166,16 @@ def _often(
     group = "n" if end.match.groupdict().get("n") else "n2"
     number = (end.get(group), end.match.start(group))
     if kind == "worked":
-        tail = " rows altogether" if end.get("all") and rows.kind != "last" else " rows so far"
-        return (("until ", at), number, (tail, at)) if not _plural_doubt(rows) else None
+        if end.get("all") or rows.kind == "named":
+            return None  # of the piece or of this repeat is not said, and of one round not what lies between
+        return (("until ", at), number, (" rows so far", at))
     if kind == "until":
         return (("until ", at), number, (" sts", at))
     if kind == "times":
-        return (number, (" times", at)) if again else None
+        said = by_kind["verb"].match.group().lower().startswith("rep")
+        return (number, (" times", at)) if said else None
     tail = " times in all" if kind == "all" else " more times" if again or rows.kind != "span" else " times"
     return (number, (tail, at))
-
-
-def _plural_doubt(rows: ToldPhrase) -> bool:
-    """Return whether rows are only named, so that which of them lie between is not known."""
-    return rows.kind == "named"
 
 
 def _listed(counts: ToldPhrase) -> list[str]:
