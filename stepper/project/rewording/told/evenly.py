@@ -25,7 +25,7 @@ EVENLY: Final[Kinds] = tuple(
     for kind, expression in (
         (
             "lead",
-            rf"(?P<verb>knit|purl|work|rib)\s+(?P<n>{N}|an?)\s+(?:more\s+)?(?P<row>{_ROW})(?P<in>{_FABRIC})",
+            rf"(?P<verb>(?:knit|purl|work|rib)(?=\s)|[kp](?=\s*\d))\s*(?P<n>{N}|an?)\s+(?:more\s+)?(?P<row>{_ROW})(?P<in>{_FABRIC})(?:\s+(?:on|from)\s+(?:the\s+)?(?P<side>ws|rs|wrong[-\s]side|right[-\s]side))?",
         ),
         (
             "which",
@@ -49,6 +49,8 @@ EVENLY: Final[Kinds] = tuple(
     )
 )
 """The kinds of phrases of which such a sentence is made."""
+JOINED: Final = ", "
+"""Begins a sentence that goes on with the one before it: "On the last round, increase 4 sts evenly"."""
 _ONE: Final = ("1", "one", "a", "an")
 
 
@@ -71,10 +73,15 @@ def write_evenly(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
     if change is None or ("evenly" not in by_kind and not change.match.groupdict().get("even")):
         return None
     number = _number(lead, which)
-    if number is None:
-        return None
     start = phrases[0].match.start()
+    last = lead is None and which is not None and which.get("which").lower() == "last"
+    if (number is None and not last) or (lead is not None and lead.get("side") and (start or number != "1")):
+        return None
     pieces: list[Piece] = []
+    if lead is not None and lead.get("side"):
+        side = lead.get("side")[:1].upper() + "S"
+        pieces.append((f"Next {lead.get('row')} ({side}): {lead.get('verb')}, ", start))
+        lead = None
     if lead is not None:
         verb = {"k": "knit", "p": "purl"}.get(lead.get("verb").lower(), lead.get("verb").lower())
         verb, fabric = ("work", " in rib") if verb == "rib" else (verb, "")
@@ -91,7 +98,10 @@ def write_evenly(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
         pieces += [(f"{direction} evenly to ", at), many, (" sts", change.match.end() - 1)]
     else:
         pieces += [(f"{direction} ", at), many, (" sts evenly", change.match.end() - 1)]
-    if lead is not None and which is not None and number.lower() not in _ONE:
+    if last:
+        row = "row" if which is not None and which.get("row").lower().startswith("row") else "round"
+        pieces = [(f"{JOINED}{pieces[0][0]}", pieces[0][1]), *pieces[1:], (f" on last {row}", start)]
+    if lead is not None and which is not None and number is not None and number.lower() not in _ONE:
         row = "row" if lead.get("row").lower().startswith("row") else "round"
         first = which.get("which").lower() == "first"
         pieces.append((f" on {'first' if first else 'last'} {row}", which.match.start()))

@@ -11,7 +11,8 @@ from dataclasses import replace
 from typing import Final
 
 from stepper.project.rewording.reworded import Reworded
-from stepper.project.rewording.told.evenly import EVENLY, write_evenly
+from stepper.project.rewording.synonym import LONG, ROUND, N
+from stepper.project.rewording.told.evenly import EVENLY, JOINED, write_evenly
 from stepper.project.rewording.told.phrases import split_phrases
 from stepper.project.rewording.told.repeats import REPEATS, write_repeat
 from stepper.project.rewording.told.shaping import Piece, write_shaping
@@ -19,6 +20,10 @@ from stepper.project.rewording.told.stripes import write_stripes
 from stepper.regex import regex
 
 _STARTS: Final = regex(r"(?:^|[.!;]|(?<!\d):)\s*(?=[A-Za-z])")
+_LASTS: Final = regex(
+    rf"(?:^|[.:]\s)\s*(?:knit|purl|work|rib)\b[^.:]*(?:\b{N}\s+{ROUND}|{LONG})(?:\s+in\s+[^.:]*)?\.\s*$", re.IGNORECASE
+)
+"""Rounds up to a number or a length, of which a sentence behind them changes the last."""
 _TELLS: Final = regex(
     r"\b(?:inc|dec)(?:reas)?|\b(?:rep(?:eat)?|again|fewer|less|more|rows?|rounds?|rnds?)\b", re.IGNORECASE
 )
@@ -43,9 +48,14 @@ def write_told(line: Reworded) -> Reworded:
         if found is None:
             continue
         pieces, said, end = found
+        before = start.end()
+        if pieces[0][0].startswith(JOINED):
+            if _LASTS.search(line.text[:before]) is None:
+                continue
+            before = start.start()
         kept += said
-        text.append(line.text[done : start.end()])
-        places += line.places[done : start.end()]
+        text.append(line.text[done:before])
+        places += line.places[done:before]
         for number, (words, at) in enumerate(pieces):
             put = words if number else words[:1].upper() + words[1:]
             text.append(put)
