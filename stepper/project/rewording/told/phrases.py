@@ -36,11 +36,18 @@ _ADVERB: Final = (
     r"(?:now|then|from\s+(?:here|now)(?:\s+on(?:wards)?)?|simply|just|also|always|meanwhile\s+plain)"
 )
 
+SECTIONED: Final = (
+    rf"(?:-+\s*)?(?:there\s+are\s+)?(?P<n>{N})(?:\s+{STS})?\s+(?:(?:in\s+)?between\s+each\s+(?:pair\s+of\s+)?markers?|in\s+(?:each|every)(?:\s+(?:one\s+)?of\s+the(?:\s+\w+)?)?\s+(?:wedges?|sections?|segments?))\b"
+)
+"""Stitches counted in each section between two markers."""
 Kinds = tuple[tuple[str, re.Pattern[str]], ...]
 """Kinds of phrases and how each looks, in the order tried."""
 SHAPING: Final[Kinds] = tuple(
     (kind, regex(expression, re.IGNORECASE))
     for kind, expression in (
+        # --- what is only said, or counted apart ---
+        ("said", r"changing\s+to\s+[^.,;:()]*?(?:needles?|dpns?|circulars?|loop)(?:\s+(?:when|as|if)\s+(?:there\s+are\s+enough\s+(?:sts|stitches)|(?:it\s+(?:is|becomes)\s+)?(?:needed|necessary|required|possible)|you\s+(?:need|can)|the\s+(?:sts|stitches)\s+(?:fit|allow)))"),
+        ("each", SECTIONED),
         # --- how often: with the times before, or on top ---
         (
             "all",
@@ -54,7 +61,7 @@ SHAPING: Final[Kinds] = tuple(
         ("all", rf"(?P<n>{N})\s+times?\s*,?\s+{_ALL}"),
         (
             "more",
-            rf"(?:(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?P<n2>{N})\s+(?:(?:more|further|additional)\s+times|times\s+(?:more|again|further)))",
+            rf"(?:(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?:for\s+)?(?P<n2>{N})\s+(?:(?:more|further|additional)\s+times|times\s+(?:more|again|further)))",
         ),
         ("more", r"(?:once|twice)\s+(?:more|again)"),
         ("times", rf"(?:for\s+)?(?P<n>{N})\s+times?\b|once\b|twice\b"),
@@ -140,7 +147,7 @@ SHAPING: Final[Kinds] = tuple(
 )
 """The kinds of phrases about shaping over many rows."""
 _COUNT: Final = regex(
-    rf"\s*(?:[:=,;(\[-]|-+)*\s*(?:(?:and\s+)?(?:you(?:\s+now)?\s+have|there\s+(?:are|will\s+be)(?:\s+now)?|which\s+(?:leaves|gives)(?:\s+you)?)\s+|and\s+|or\s+|=\s*)?"
+    rf"\s*(?:[:=,;(\[-]|-+)*\s*(?:(?:and\s+)?(?:you(?:\s+now)?\s+have|you(?:'ve|\s+have)(?:\s+now)?\s+got|there\s+(?:are|will\s+be)(?:\s+now)?|which\s+(?:leaves|gives)(?:\s+you)?)\s+|and\s+|or\s+|=\s*)?"
     rf"(?P<n>{N})\s+{STS}(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|{_ALL}))*\s*[)\]]?(?=\s*[.;]|\s*$)",
     re.IGNORECASE,
 )
@@ -191,6 +198,7 @@ def split_phrases(text: str, start: int, kinds: Kinds = SHAPING) -> tuple[tuple[
         phrase = _phrase(text, glue.end() if glue is not None else at, kinds)
         if phrase is None:
             apart = (glue is not None and ";" in glue.group()) or _APART.match(text, at) is not None
+            apart = apart or (bool(found) and found[-1].kind == "count" and text[at : at + 1] == ":")
             return (tuple(found), at) if found and apart else None
         found.append(phrase)
         at = phrase.match.start() + len(phrase.match.group().rstrip())

@@ -13,8 +13,8 @@ from collections.abc import Sequence
 from typing import Final
 
 from stepper.project.rewording.synonym import STS, N
-from stepper.project.rewording.told.phrases import Kinds, ToldPhrase
-from stepper.project.rewording.told.shaping import Piece
+from stepper.project.rewording.told.phrases import SECTIONED, Kinds, ToldPhrase
+from stepper.project.rewording.told.shaping import Piece, sections
 from stepper.regex import regex
 
 _ROW: Final = r"(?:short[-\s]?)?(?:rounds?|rnds?|rows?)\b"
@@ -49,6 +49,15 @@ REPEATS: Final[Kinds] = tuple(
         ),
         # --- how often ---
         (
+            "shaped",
+            rf"until\s+you(?:'ve|\s+have)\s+{_DONE}\s+(?:a\s+total\s+of\s+)?(?P<n>{N})\s+(?:inc|dec)(?:rease)?\s+{_ROW}(?:\s+{_ALL})?",
+        ),
+        ("each", SECTIONED),
+        (
+            "used",
+            rf"until\s+(?:all\s+(?:of\s+)?(?:the\s+)?(?:[a-z]+\s+)?{STS}\s+(?:have\s+been|are)\s+(?:worked|used(?:\s+up)?|decreased)|no\s+(?:more\s+)?{STS}\s+(?:remain|are\s+left)\s+(?:outside|beyond)\s+(?:the\s+)?(?:gaps?|turns?))",
+        ),
+        (
             "all",
             rf"(?:until\s+(?:you(?:'ve|\s+have)\s+{_DONE}\s+(?:them|these|it|this)|(?:they|these|it|this)\s+ha(?:s|ve)\s+been\s+{_DONE})\s+)(?:a\s+total\s+of\s+)?(?P<n>{N})\s+times(?:\s+{_ALL})?",
         ),
@@ -58,7 +67,7 @@ REPEATS: Final[Kinds] = tuple(
         ),
         (
             "more",
-            rf"(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?P<n2>{N})\s+(?:(?:more|further|additional)\s+times|times\s+(?:more|again))",
+            rf"(?:for\s+)?(?:another|a\s+further)\s+(?P<n>{N})\s+times|(?:for\s+)?(?P<n2>{N})\s+(?:(?:more|further|additional)\s+times|times\s+(?:more|again))",
         ),
         (
             "once",
@@ -80,7 +89,7 @@ REPEATS: Final[Kinds] = tuple(
             rf"(?:until|till)\s+(?:(?:there\s+are|you(?:\s+have|'ve)(?:\s+got)?|you\s+(?:get|come|are)\s+(?:(?:back|down|up)\s+)*to|you're\s+(?:(?:back|down|up)\s+)*(?:to|at)|only|again|the\s+(?:shawl|work|piece)\s+has)\s+)*(?P<n>{N})\s+{STS}"
             rf"(?:\s+(?:rem(?:ain(?:ing)?)?|(?:are\s+)?left|on\s+(?:the|your)\s+needles?|again|once\s+more|{_ALL}))*",
         ),
-        ("ending", rf"ending\s+(?:with|after)\s+(?:an?\s+)?(?:(?:row|round|rnd)\s+\d+|(?:rs|ws)\s+{_ROW})"),
+        ("ending", rf"(?:ending|finishing|stopping)\s+(?:with|after)\s+(?:an?\s+)?(?:(?:row|round|rnd)\s+\d+|(?:rs|ws)\s+{_ROW})"),
         (
             "done",
             rf"\(?\s*you(?:'ll|\s+will)\s+(?:then\s+)?have\s+{_DONE}\s+{N}\s+(?:inc|dec)(?:rease)?(?:s|\s+{_ROW})(?:\s+{_ALL})?\s*\)?",
@@ -112,7 +121,7 @@ def write_repeat(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
     what = [by_kind[kind] for kind in ("span", "last", "both", "this", "named") if kind in by_kind]
     ends = [
         by_kind[kind]
-        for kind in ("all", "more", "once", "times", "every", "worked", "until")
+        for kind in ("all", "more", "once", "times", "every", "worked", "until", "used", "shaped")
         if kind in by_kind
     ]
     verb = by_kind.get("verb")
@@ -124,7 +133,9 @@ def write_repeat(phrases: Sequence[ToldPhrase]) -> tuple[tuple[Piece, ...], tupl
     if often is None:
         return None
     named = _rows(rows, end, again=again)
+    finish = by_kind.pop("ending", None) if end.kind == "used" else None  # where the last stitch is worked
     said = tuple(by_kind[kind].match.group().strip(" ()") for kind in ("or", "done") if kind in by_kind)
+    said += () if finish is None else (finish.match.group(),)
     return (*named, *often, *_behind(by_kind)), said
 
 
@@ -163,6 +174,8 @@ def _often(
         return None
     if kind == "once":
         return (("once" if rows.kind == "span" and not again else "once more", at),)
+    if kind == "used":
+        return (("until all sts have been worked", at),)
     group = "n" if end.match.groupdict().get("n") else "n2"
     number = (end.get(group), end.match.start(group))
     if kind == "worked":
@@ -171,6 +184,9 @@ def _often(
         return (("until ", at), number, (" rows so far", at))
     if kind == "until":
         return (("until ", at), number, (" sts", at))
+    apart = rows.kind in ("both", "last") and "count" in by_kind
+    if kind == "shaped" or (kind == "times" and apart and not again):
+        return (number, (" times in all", at)) if apart else None
     if kind == "times":
         said = by_kind["verb"].match.group().lower().startswith("rep")
         return (number, (" times", at)) if said else None
@@ -194,4 +210,4 @@ def _behind(by_kind: dict[str, ToldPhrase]) -> tuple[Piece, ...]:
         pieces += [(". ", count.match.start()), (f"{count.get('n')} sts", count.match.start("n"))]
     if counts is not None:
         pieces += [(". ", counts.match.start()), (f"{_listed(counts)[-1]} sts", counts.match.start("list"))]
-    return tuple(pieces)
+    return (*pieces, *sections(tuple(by_kind.values())))

@@ -74,7 +74,8 @@ def _told(text: str, start: int) -> tuple[tuple[Piece, ...], tuple[str, ...], in
     found = split_phrases(text, start)
     pieces = write_shaping(found[0]) if found is not None else None
     if found is not None and pieces is not None:
-        return pieces, (), found[1]
+        said = tuple(phrase.match.group() for phrase in found[0] if phrase.kind == "said")
+        return pieces, said, found[1]
     for kinds, write in ((EVENLY, write_evenly), (REPEATS, write_repeat)):
         found = split_phrases(text, start, kinds)
         written = write(found[0]) if found is not None else None

@@ -89,7 +89,15 @@ def write_shaping(phrases: Sequence[ToldPhrase]) -> tuple[Piece, ...] | None:
             (". ", told.count.match.start()),
             (f"{told.count.get('n')} sts", told.count.match.start("n")),
         )
-    return (*named, *when, *count)
+    return (*named, *when, *count, *sections(phrases))
+
+
+def sections(phrases: Sequence[ToldPhrase]) -> tuple[Piece, ...]:
+    """Return the words for what is counted between each two markers; none if nothing is."""
+    each = next((phrase for phrase in phrases if phrase.kind == "each"), None)
+    if each is None:
+        return ()
+    return ((". ", each.match.start()), (f"{each.get('n')} sts between each marker", each.match.start("n")))
 
 
 def _gather(phrases: Sequence[ToldPhrase]) -> _Told | None:

@@ -29,6 +29,7 @@ _GROUP: Final = r"\*(?!\s)([^*:.()]*(?:\([^*()]*\)[^*:.()]*)*)\*"
 
 TOLD_ROWS: tuple[Synonym, ...] = (
     # --- what is repeated over a whole row ---
+    row("* ", rf"((?:^|[.:])\s*){_GROUP}\s*(?:-+\s*|,\s*)?(?:rep(?:eat)?\s+)?({N})\s+times(?=\s*[.=(]|\s+-|\s*$)", r"\1[\2] \3 times", "Next round: *k5, place a marker* - 8 times."),
     row(
         "*",
         rf"((?:^|[.:])\s*){_GROUP}\s*(?:-+\s*|,\s*)?(?:(?:rep(?:eat)?(?:ed)?)(?:\s+(?:between\s+(?:the\s+)?(?:stars|asterisks|\*s?)|(?:from\s+)?\*\s*(?:-|to)\s*\*))?)?(?:\s*(?:to\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+)?(?:round|rnd|row))?|(?:all\s+)?(?:the\s+way\s+)?a?round|the\s+(?:whole\s+)?(?:round|row)\s+out))?(?=\s*[.=(]|\s+-|\s*$)",
@@ -41,6 +42,8 @@ TOLD_ROWS: tuple[Synonym, ...] = (
     said_row_behind("on the other", rf"(\b(?:last|previous)\s+(?:{_DS}|wrapped\s+st(?:itch)?|wrap))\s+(?P<said>(?:on|at)\s+(?:the\s+)?other\s+(?:side|end)){_ENDS}", "Row 3: DS, k to 3 sts before the last DS on the other side, turn."),
     row("further|more|beyond|past", rf"\b{_WORK}(\s+to\s+)(?:the\s+)?(marker|bor|m)\s*,?\s+(?:and|then)\s+(?:(?:k|p|knit|purl)\s+)?({N})(?:\s+{STS})?\s+(?:further|more|beyond(?:\s+it)?|past(?:\s+it)?){_TURN}", r"\1\2\3, \1 \4", "Row 2: P to BOR and 6 sts further, turn."),
     row("make 1|make one", r"\bmake\s+(?:1|one)[\s-]+(l(?=eft)|r(?=ight))(?:eft|ight)\b", r"m1\1", "Thumb round 1: K to marker, slip marker, make 1 left, k to marker, make 1 right, slip marker, k to end."),
+    row("slip it|remove it", r"(\bmarker\b(?:(?!\bmarker\b)[^.:])*?,\s*)(?:(s)lip|(r)emove)\s+it\b", r"\1\2\3m", "Next rnd: K to marker, slip it, m1r, k to marker, m1l, slip it, k to end."),
+    row("rs rows|ws rows", rf"\bat\s+(?:the\s+)?(beg(?:inning)?|start|end)\s+of\s+(?:the\s+)?(?:next|following|foll)\s+({N})\s+(rs|ws)\s+rows\b", r"at \1 of every \3 row \2 times", "Dec 1 st at the beginning of the following 2 RS rows."),
     row("past|beyond", rf"\b{_WORK}\s+(?:to|until)\s+({N})\s+{STS}\s+(?:past|beyond)\s+(?:the\s+)?(?:bor|beg(?:inning)?\s+of\s+(?:the\s+)?(?:round|rnd)|(?:start|beg(?:inning)?)-of-(?:round|rnd))(?:\s+(?:marker|m))?{_TURN}", r"\1 to BOR, \1 \2", "Row 2: P until 8 sts past the beginning of the round, turn."),
     row("until", rf"\b({_WORK})\s+until\s+(?=(?:{N})\s+{STS}\s+(?:past|before|beyond)\b)", r"\1 to ", "Cast on 60 sts. K until 8 sts before marker, turn."),
     row("double|ds", rf"((?:^|[:.])\s*)(?:turn\s*,?\s+(?:and\s+)?)?make\s+(?:an?\s+)?{_DS}\s*,\s*(?:and\s+)?(?={_WORK}\b)", r"\1DS, ", "Row 3: Make a double stitch, k to 3 sts before the turn, turn."),
@@ -63,6 +66,9 @@ TOLD_ROWS: tuple[Synonym, ...] = (
     # --- rib with its stitches behind ---
     row("rib", rf"\bwork\s+(?:({LONG})\s+(?:of\s+|in\s+)?|(?:in\s+)?)rib(?:bing)?(?:\s+(?:in\s+the\s+round|round\s+and\s+round|all\s+round))?\s*(?:,\s*|\(\s*|:\s*)k(?:nit)?\s?(\d)\s*,\s*p(?:url)?\s?(\d)\s*\)?(?=\s*\.?\s*$)(?<=[\d)])", r"work in k\2, p\3 rib for \1", "Work 4 cm rib in the round, k 1, p 1."),
     row("rib", r"\bwork\s+(?:in\s+)?rib(?:bing)?(?:\s+(?:in\s+the\s+round|round\s+and\s+round|all\s+round))?\s*\(\s*k(?:nit)?\s?(\d)\s*,\s*p(?:url)?\s?(\d)\s*\)\s*(?=until\b|for\b)", r"work in k\1, p\2 rib ", "Work rib round and round (knit 1, purl 1) until piece measures 9 cm."),
+    row("rib", rf"((?:^|[.:!])\s*)rib\s+(?:in\s+)?k(?:nit)?\s?(\d)\s*,\s*p(?:url)?\s?(\d)(?:\s+rib)?(?:\s+as\s+(?:established|set))?\s+(?=for\b|until\b)", r"\1work in k\2, p\3 rib ", "Rib k1, p1 for 16 rounds."),
+    # --- markers ---
+    row("marker after|m after", rf"\b{_WORK}\s+(?:1|one|a)\s+(?:round|rnd)\s*,\s*(?:placing|and\s+place)\s+(?:a\s+|the\s+|another\s+)?(?:second\s+|side\s+)?(?:marker|m)\s+after\s+({N})\s+{STS}{_ENDS}", r"\1 \2, pm, \1 to end", "Knit 1 rnd, placing second m after 16 sts."),
     # --- which rows are the pattern ---
     row("purled|knit", rf"((?:^|[.!])\s*)(?:all|every|each)\s+(?:(?:the\s+)?(?:following|foll|other|remaining)\s+)?((?:ws|rs|wrong[-\s]side|right[-\s]side|even|odd))(?:-?\s*numbered)?\s+(row|rnd|round)s?\s+(?:is|are)\s+(?:(knit)(?:ted)?|(purl)ed){_ENDS}", r"\1all \2 \3s: \4\5", "Every following WS row is purled."),
     row("same|like", rf"((?:^|[.!])\s*)(?:(?:every|each|all)\s+(?:(?:the\s+)?(?:following|foll|other|remaining|subsequent)\s+)?)(round|rnd|row)s?\s+(?:is|are)\s+(?:worked\s+|knit\s+)?(?:(?:exactly\s+)?(?:the\s+same|alike)|like\s+this(?:\s+one)?){_ENDS}", r"\1this \2 forms pattern", "K2, p2 around. Every following round is the same. Work until piece measures 5 cm."),
