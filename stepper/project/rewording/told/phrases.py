@@ -184,10 +184,9 @@ def split_phrases(text: str, start: int, kinds: Kinds = SHAPING) -> tuple[tuple[
         full stop or of the end; None if a word belongs to none.
     """
     found: list[ToldPhrase] = []
-    at = start
+    at, clause = start, None
     while len(found) < _MOST:
-        end = _END.match(text, at)
-        if end is not None:
+        if _END.match(text, at) is not None:
             return tuple(found), at
         count = _COUNT.match(text, at) if len(found) > 1 else None
         if count is not None:
@@ -195,11 +194,13 @@ def split_phrases(text: str, start: int, kinds: Kinds = SHAPING) -> tuple[tuple[
             at = count.end()
             continue
         glue = _GLUE.match(text, at) if found else None
+        if glue is not None and ";" in glue.group():
+            clause = tuple(found), at
         phrase = _phrase(text, glue.end() if glue is not None else at, kinds)
         if phrase is None:
-            apart = (glue is not None and ";" in glue.group()) or _APART.match(text, at) is not None
-            apart = apart or (bool(found) and found[-1].kind == "count" and text[at : at + 1] == ":")
-            return (tuple(found), at) if found and apart else None
+            counted = bool(found) and found[-1].kind == "count" and text[at : at + 1] == ":"
+            apart = bool(found) and (counted or _APART.match(text, at) is not None)
+            return (tuple(found), at) if apart else clause
         found.append(phrase)
         at = phrase.match.start() + len(phrase.match.group().rstrip())
     return None

