@@ -20,6 +20,7 @@ from stepper.project.rewording.candidates import Candidates
 from stepper.project.rewording.gathered import write_gathered
 from stepper.project.rewording.on_needles.edge_lists import write_edge_lists
 from stepper.project.rewording.on_needles.edge_steps import write_edge_steps
+from stepper.project.rewording.on_needles.join_lists import write_join_lists
 from stepper.project.rewording.on_needles.pick_ups import write_pick_ups
 from stepper.project.rewording.openings import write_openings_in_order
 from stepper.project.rewording.remarks.idle import orders_besides
@@ -105,7 +106,7 @@ def undress(plain: str) -> Reworded:
 
 def _as_printed_elsewhere(line: Reworded) -> Reworded:
     """Return a line that nothing else reads as other pages print it; the same if it has no such words."""
-    line = write_told(write_edge_steps(write_edge_lists(write_lists_in_turn(line))))
+    line = write_told(write_join_lists(write_edge_steps(write_edge_lists(write_lists_in_turn(line)))))
     again = _by_rows(_by_rows(line, STOPS) if "." in line.text else line, SECOND_LOOK)
     if again.text != line.text:
         again = replace(again, text=_SENTENCE.sub(lambda found: _capital(found, line.text), again.text))

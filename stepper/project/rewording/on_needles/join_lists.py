@@ -1,0 +1,72 @@
+"""Write a row that is knitted across several pieces as one across each of them. No I/O.
+
+"Knit across left sleeve, front, right sleeve, back" says once what is done, and then the pieces in their order, some with
+their stitches, some without. Each is written by itself, "k across left sleeve sts"; whether it waits or lies on the needle
+is for the plan to say. Only a list with a sleeve in it is one: elsewhere "front" and "back" may be anything. Looked for only in
+a line that nothing else reads. Source: the wording of patterns in print, US and UK; common practice.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import Final
+
+from stepper.project.rewording.reworded import Reworded
+from stepper.project.rewording.synonym import N
+from stepper.regex import regex
+
+_STS: Final = r"(?:sts?\b|stitches\b)"
+_PIECE: Final = (
+    r"(?:(?:the|a)\s+)*(?:one\s+)?(?P<piece>(?:(?:left|right|first|second|other|1st|2nd|back|front)\s+)?(?:sleeve|front|back|body))"
+)
+_SAID: Final = r"(?:\s+(?:of|from|for)\s+(?:the\s+)?(?:body|needle|holder|waste\s+yarn|scrap\s+yarn))?"
+_ITEM: Final = regex(
+    rf"(?:(?:the|all|held|live)\s+)*(?:(?P<number>{N})\s+)?(?:held\s+)?(?:{_STS}\s+(?:of|from|for|on)\s+{_PIECE}(?:\s+{_STS})?|{_PIECE.replace('?P<piece>', '?P<own>')}(?:'s)?(?:\s+{_STS})?{_SAID})(?=\s*[,;.:(=]|\s*[\u2013\u2014]|\s*-+\s*\d|\s+and\b|\s+then\b|\s*$)",
+    re.I,
+)
+_VERB: Final = regex(r"(?:(?<=^)|(?<=[,:.;]\s)|(?<=\band\s)|(?<=\bthen\s))(?P<verb>knit|k|work|purl|p)(?=[\s\d])\s*(?:across\s+)?", re.I)
+_MARK: Final = r"(?:pm|place\s+(?:a\s+)?(?:raglan\s+)?marker)"
+_JOINT: Final = regex(
+    rf"\s*(?:[,;]\s*(?:and\s+)?(?:then\s+)?|\band\s+(?:then\s+)?|\bthen\s+)(?:(?P<mark>{_MARK})(?:\s*,\s*(?:and\s+)?(?:then\s+)?|\s+and\s+(?:then\s+)?))?(?:(?:knit|k|work|purl|p)(?=[\s\d])\s*)?(?:across\s+)?",
+    re.I,
+)
+_LEAST: Final = 2
+"""One piece is read by itself."""
+
+
+def write_join_lists(line: Reworded) -> Reworded:
+    """Write each piece that a row is worked across by itself, where they are told in a list.
+
+    Returns:
+        The line; the same if it has no such list.
+    """
+    for verb in _VERB.finditer(line.text):
+        found = _pieces(line.text, verb.end())
+        if found is None:
+            continue
+        pieces, end = found
+        lead = {"w": "work", "p": "p"}.get(verb["verb"][0].lower(), "k")
+        words = ", ".join(f"{mark}{lead} across {number}held {piece} sts" for mark, number, piece in pieces)
+        text = line.text[: verb.start()] + words + line.text[end:]
+        places = (*line.places[: verb.start()], *([line.places[verb.start()]] * len(words)), *line.places[end:])
+        return replace(line, text=text, places=places)
+    return line
+
+
+def _pieces(text: str, at: int) -> tuple[list[tuple[str, str, str]], int] | None:
+    """Return the marker before each piece, its stitches and its name, and where the list ends; None if it is none."""
+    pieces: list[tuple[str, str, str]] = []
+    mark = ""
+    while (match := _ITEM.match(text, at)) is not None:
+        name = " ".join((match["piece"] or match["own"]).lower().split())
+        pieces.append((mark, f"{match['number']} " if match["number"] else "", name))
+        end = match.end()
+        joint = _JOINT.match(text, end)
+        if joint is None:
+            break
+        at, mark = joint.end(), "pm, " if joint["mark"] else ""
+    told = {name for _, _, name in pieces}
+    if len(pieces) < _LEAST or not any("sleeve" in name for name in told) or not told & {"front", "back", "body"}:
+        return None
+    return pieces, end
