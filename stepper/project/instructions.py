@@ -394,6 +394,8 @@ class Return:
     """How many there are, if the line says so."""
     wrong_side: bool = False
     """Whether the line says that the wrong side is facing: the first row on them is one of that side."""
+    right_side: bool = False
+    """Whether it says so of the right side."""
     on_needle: bool = False
     """Whether the stitches may lie on the needle already: the line only says that yarn is joined to them."""
 

@@ -193,7 +193,8 @@ def _of_a_pair(name: str, held: dict[str, int]) -> list[str]:
         pair = (f"{part}{_OF_A_PAIR[which]}", f"{part}s{_OF_A_PAIR[which]}")
         return [called for called in pair if called in held]
     one = part if which in ("left", "right") else name
-    waiting = [called for called in (f"{one}s", f"{one}s{_SECOND}") if one and called in held]
+    pairs = (one, f"{one}{_SECOND}", f"{one}s", f"{one}s{_SECOND}")
+    waiting = [called for called in pairs if one and called in held]
     return waiting[:1] if len({held[called] for called in waiting}) == 1 else []
 
 

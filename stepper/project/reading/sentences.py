@@ -308,9 +308,12 @@ class Builder(ChartBuilder):
         picked = next(tree.find_data("edge"), None)
         if side == "WS" and picked is not None and str(picked.children[0]).lower().startswith("p"):
             self.picked_from = side
-        elif side == "WS" and any(next(tree.find_data(kind), None) for kind in ("back", "taken_up")):
-            made = self._sentence(tree.children[1])
-            return [replace(one, wrong_side=True) if isinstance(one, Return) else one for one in made]
+        elif any(next(tree.find_data(kind), None) for kind in ("back", "taken_up")):
+            made, wrong = self._sentence(tree.children[1]), side == "WS"
+            return [
+                replace(one, wrong_side=wrong, right_side=not wrong) if isinstance(one, Return) else one
+                for one in made
+            ]
         elif side == "WS":
             text = '"WS facing" is said, and changes nothing: the row is counted as it comes.'
             self.assumed.append(Assumed(f'{text} Write "Next row (WS):" for the side.', self._place(token)))

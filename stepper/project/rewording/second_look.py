@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from stepper.project.rewording.on_needles.closing_synonyms import CLOSINGS
 from stepper.project.rewording.on_needles.dividing_synonyms import DIVISIONS
-from stepper.project.rewording.on_needles.marker_synonyms import MARKED_STITCHES, PLACED
+from stepper.project.rewording.on_needles.marker_synonyms import MARKED_STITCHES, MARKINGS, PLACED
 from stepper.project.rewording.on_needles.needle_change_synonyms import NEEDLE_CHANGES
 from stepper.project.rewording.on_needles.needle_synonyms import NEEDLE_BY_NEEDLE
 from stepper.project.rewording.on_needles.parting_synonyms import PARTINGS
@@ -32,6 +32,7 @@ SECOND_LOOK: tuple[Synonym, ...] = (
     *ABBREVIATED,
     *BEGINNINGS,
     *MARKED_STITCHES,
+    *MARKINGS,
     *WAITING,
     *RETURNS,
     *PARTINGS,

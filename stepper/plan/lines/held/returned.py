@@ -34,6 +34,8 @@ def take_back(instruction: Return, needles: Needles) -> None:
         return
     del needles.held[name]
     rest = (Run("rest", needles.count, needles.yarn),) if needles.count else ()
+    if instruction.right_side and needles.flat and not needles.count:
+        needles.side = "RS"  # the yarn is joined anew, whichever side the last row before ended with
     needles.emit((*rest, Run("return", number, name)), needles.count + number)
     if instruction.wrong_side and not needles.joined:
         if not needles.flat:  # a part with a section of its own begins here

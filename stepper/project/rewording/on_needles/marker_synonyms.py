@@ -150,6 +150,18 @@ PLACED: tuple[Synonym, ...] = (
 _MARKED_ST: Final = r"(?:the\s+|this\s+|your\s+)?(?:(?:marked\s+(?:cent(?:er|re)\s+)?|cent(?:er|re)\s+marked\s+)st(?:itch)?|st(?:itch)?\s+(?:with\s+the\s+marker|you\s+(?:have\s+)?marked))\b"
 _MARKING: Final = r"mark(?:ing)?\s+(?:it|this(?:\s+one)?|the\s+last|that)(?:\s+st(?:itch)?)?(?:\s+with\s+(?:a\s+)?(?:removable\s+|locking\s+|stitch\s+)*(?:marker|pin|thread))?"
 
+_WHAT_FOR: Final = r"(?:\s*,?\s*(?P<said>(?:to\s+(?:mark|show|indicate|divide|separate)|for|showing|marking|where)\b(?!\s+(?:\d|each|every|both))[^.;:,\d]*))?"
+_ONE_MARKER: Final = r"(?:(?:place|put|hang|attach|insert|clip)\s+(?:an?\s+)?(?:(?:removable|locking|coil-?less|stitch|contrasting|colou?red|new)\s+)*(?:markers?|pins?|(?:marker\s+)?threads?))"
+_EDGES: Final = r"(?:(?:each|both)\s+(?:sides?|edges?|ends?))"
+
+MARKINGS: tuple[Synonym, ...] = (
+    # At both edges of a piece in rows: the row is marked. No stitch is worked.
+    row("mark", rf"(^\s*|[.!]\s+)(?:{_ONE_MARKER}\s+(?:at|on|in|to)\s+{_EDGES}|mark\s+{_EDGES})(?:\s+of\s+(?:the\s+)?(?:work|piece|knitting|fabric|back|front))?(?:\s+with\s+(?:an?\s+)?(?:(?:removable|locking|stitch|contrasting|colou?red)\s+)*(?:markers?|pins?|threads?|yarn))?{_WHAT_FOR}(?=\s*[.;]|\s*$)", r"\1mark each end of last row", "Mark both edges with a removable marker."),
+    row("mark", rf"(^\s*|[.;!]\s+)(?:(?:on|in)\s+(?:the\s+)?(?:first|next|1st|set-?up)\s+{ROUND}\s*,?\s*)?{_ONE_MARKER.replace('new', 'new|second|side|2nd|another')}\s+after\s+(?:the\s+)?(?:first\s+)?({N}\s+{STS}){_WHAT_FOR}(?=\s*[.;]|\s*$)", r"\1place markers in turn after \2", "CO 40 sts. Join in the round. Place a marker after 16 sts, to divide front from back."),
+    row("placing", rf"(\bjoin\b[^.;,]*?)\s*,\s*placing\s+(?=(?:an?\s+|the\s+)?(?:marker|m)\b)", r"\1 and place ", "CO 40 sts. Join, placing marker for start of rnd (left side)."),
+)  # fmt: skip
+"""The rows for markers that show a place, tried on lines that nothing else reads."""
+
 MARKED_STITCHES: tuple[Synonym, ...] = (
     # The marker hangs before the stitch, as seen from the right side.
     row("mark", rf"(^\s*|[,:]\s*(?:and\s+|then\s+)*)([kp]\s*1|(?:knit|purl)\s+(?:1|one)(?:\s+st(?:itch)?)?)\s*(?:[(,]\s*|\band\s+)(?:and\s+)?{_MARKING}\s*\)?(?=\s*[,.;]|\s*$|\s+and\b)", r"\1pm for marked st, \2", "Set-up rnd: K20, k1 (mark this st), k to end."),

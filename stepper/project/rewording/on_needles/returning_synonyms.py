@@ -31,9 +31,10 @@ _JOIN: Final = r"(?:(?:re-?)?(?:join|attach)(?:\s+in)?)"
 _REJOIN: Final = rf"(?:{_JOIN}\s+(?:the\s+|a\s+|an\s+)?(?:(?:new|working|main|second|2nd)\s+)?(?:ball\s+of\s+|strand\s+of\s+|end\s+of\s+)?{_YARN})"
 _SPOT: Final = (
     r"(?:(?:(?:at|to|in|by|from)\s+(?:the\s+)?)(?:(?:neck|neckline|armhole|front|back|side|inner|outer|left|right|underarm|thumb|palm|hand|cent(?:er|re)|middle|beginning|beg|start|"
-    r"base|edge|end|of|the|gap|inside|row|rnd|round|heel|opening|shoulder|sleeve|body|raglan|corner|bottom|top|lower|upper|bound|cast|off|on|sts|stitches|first|second|other)\b[\s-]*)+(?<!\s))"
+    r"base|edge|end|finger|little|ring|index|inside|tip|of|the|gap|inside|row|rnd|round|heel|opening|shoulder|sleeve|body|raglan|corner|bottom|top|lower|upper|bound|cast|off|on|sts|stitches|first|second|other)\b[\s-]*)+(?<!\s))"
 )
 _EDGE: Final = r"(?:at\s+(?:the\s+)?(?:neck|armhole|front|side|inner|cent(?:er|re))\s+(?:edge|end)(?:\s+of\s+(?:the\s+)?(?:(?:left|right|other|second)\s+)?(?:shoulder|front|side|neck|half))?)"
+_WORK: Final = r"(?:(?:k|p|knit|purl|work|rib|patt|bind|cast|bo)\b|[kp]\d)"
 _AND: Final = r"(?:\s*[.;,]\s*(?:and\s+|then\s+)*|\s+and\s+(?:then\s+)?)"
 _MATCH: Final = r"(?:work|complete|finish|knit)(?:\s+(?:it|this\s+side|the\s+second\s+side))?\s+(?:to\s+(?:match|correspond)(?:\s+(?:with|to))?|as\s+for|the\s+same\s+as|like)(?:\s+(?:the\s+)?(?:first|other)\s+(?:side|half|shoulder))?(?=\s*[.,;]|\s*$)"
 _START: Final = r"(^\s*|[.:]\s*)"
@@ -64,6 +65,9 @@ RETURNS: tuple[Synonym, ...] = (
     row("match|correspond|as for|same as|like", rf"{_START}(?:{_FACING}\s*,\s*)?{_REJOIN}\s+{_EDGE}(?:\s*,?\s*{_FACING}|\s*,\s*{_READY}){_AND}({_MATCH})", r"\1With \2\3\4 facing, take up remaining sts. Complete like other side", "Rejoin yarn at the neck edge of the right shoulder, WS facing, and work to match, reversing all shaping."),
     row("facing", rf"{_START}(?:{_FACING}\s*,\s*)?{_REJOIN}\s+{_EDGE}(?:\s*,?\s*(?:and\s+)?{_FACING}|\s*,\s*{_READY}){_AND}(?=(?:bind\s+off|cast\s+off|bo|dec|k\d|k|p\d|p|knit|purl|work)\b)", r"\1With \2\3\4 facing, take up remaining sts. ", "Attach yarn at neck edge, WS facing. Bind off 2 sts, work to end."),
     row("rem", rf"{_START}{_REJOIN}\s+{_EDGE}\s+of\s+(?:the\s+)?rem(?:aining)?\.?\s+({N})\s+{STS}{_AND}({_MATCH})", r"\1Take up \2 remaining sts. Complete like other side", "Join the wool at the neck edge of the remaining 43 sts and work to correspond with the first side."),
+    row("join|attach", rf"^(\s*)(?P<said>{_REJOIN}(?:\s+{_SPOT})?)\s*,?\s*(?:for|ready\s+for|to\s+(?:work|begin\s+with))\s+an?\s+({_SIDE})\s+row{_AND}(?={_WORK})", r"\1Next row (\3): ", "Join yarn for a WS row and purl across.", spelt_out=True),
+    row("from ", rf"^(\s*)(?:(?P<said>{_REJOIN}(?:\s+{_SPOT})?){_AND})?(knit|purl)\s+(?:1|one|a)\s+row\s+from\s+(?:the\s+)?({_SIDE}){_E}", r"\1Next row (\4): \3", "Join yarn and purl 1 row from WS.", spelt_out=True),
+    said_row_behind("join|attach", rf"{_START}(?P<said>{_REJOIN}\s+{_SPOT}){_AND}(?={_WORK}|pick|pu\b)", "Join yarn at the base of the ring finger, pick up and k 2 sts, knit to end."),
     said_row_behind("join|attach", rf"{_START}(?P<said>{_REJOIN}\s+{_SPOT}){_E}", "Rejoin yarn at beginning of underarm sts."),
     row("join|attach", rf"(^\s*|[.:,;]\s*(?:and\s+)?|\band\s+){_JOIN}\s+((?-i:MC|CC\d?|[A-H]))\s+(?P<said>{_SPOT}){_E}", r"\1join \2", "Join MC at the center of the underarm.", spelt_out=True),
 )  # fmt: skip
