@@ -27,11 +27,13 @@ _BEGINNING: Final = (
     rf"|(?:(?:at|on)\s+)?(?:the\s+)?(?:beg(?:inning)?|start)s?\.?\s+of\s+(?P<rows>(?:each|every)\s+row))"
 )
 _WHERE: Final = rf"(?:(?:at|on|from|along)\s+(?:the\s+)?{_EDGE}\s*[(,]?\s*)?{_BEGINNING}\s*[),]?"
-_FOR: Final = r"(?:\s+for\s+(?:the\s+)?(?:(?:left|right|front|back)\s+)?(?:neck(?:line)?|armholes?|shoulders?|raglan))"
-_STEP: Final = (
-    rf"(?:{N})(?:\s+{_STS})?(?:\s*,?\s+(?:in\s+all\s+)?(?:once|twice|(?:{N})\s+times)(?:\s+in\s+(?:all|total))?)?"
+_FOR: Final = (
+    r"(?:\s+for\s+(?:the\s+)?(?:(?:left|right|front|back)\s+)?(?:neck(?:line)?|armholes?|shoulders?|raglan))"
 )
-_LIST: Final = rf"(?P<list>{_STEP}(?:\s*(?:,\s*(?:and\s+)?(?:then\s+)?|\s+and\s+(?:then\s+)?|\s+then\s+){_STEP})*)"
+_STEP: Final = rf"(?:{N})(?:\s+{_STS})?(?:\s*,?\s+(?:in\s+all\s+)?(?:once|twice|(?:{N})\s+times)(?:\s+in\s+(?:all|total))?)?"
+_LIST: Final = (
+    rf"(?P<list>{_STEP}(?:\s*(?:,\s*(?:and\s+)?(?:then\s+)?|\s+and\s+(?:then\s+)?|\s+then\s+){_STEP})*)"
+)
 _AFTER: Final = r"(?P<often>\s*,?\s*(?:once|twice|(?:\d+|two|three|four|five|six|seven|eight|nine|ten)(?:\s*[(\[][\d\s,;:]+[)\]])*\s+times)(?:\s+in\s+(?:all|total))?)?"
 _E: Final = r"(?=\s*[.;]|\s*$)"
 _FORMS: Final = tuple(
@@ -39,12 +41,13 @@ _FORMS: Final = tuple(
     for form in (
         rf"{_WHERE}\s*[,:]?\s*{_DO}{_FOR}?\s+{_LIST}{_FOR}?",
         rf"{_DO}{_FOR}?\s+{_LIST}{_FOR}?\s+{_WHERE}{_AFTER}{_FOR}?",
+        rf"(?:on|in)\s+(?:the\s+|every\s+|each\s+)?(?P<side>{_SIDE})\s+rows?\s*,?\s*{_DO}{_FOR}?\s+{_LIST}\s+at\s+(?:the\s+)?(?P<end>beg(?:inning)?|start|end)(?:\s+of\s+(?:the|each|every)\s+row)?{_AFTER}{_FOR}?",
         rf"{_DO}{_FOR}?\s*,?\s+{_WHERE}{_FOR}?\s*[,:]?\s*{_LIST}{_FOR}?",
     )
 )
 _ROW: Final = regex(
     rf"(?:(?<=^)|(?<=:))(?P<lead>\s*)(?:dec(?:rease)?|inc(?:rease)?)\s+(?:1|one)\s+{_STS}\s+at\s+(?:the\s+)?{_EDGE}\s+(?:(?:on|of|in)\s+)?(?:the\s+)?next\s+(?P<side>{_SIDE})\s+row\s*"
-    rf"\((?P<row>[^()]*\bto\s+(?:the\s+)?(?:end|last)\b[^()]*)\)(?:\s*[.;,]\s*(?:and\s+|then\s+)*(?:(?:dec(?:rease)?|inc(?:rease)?|do\s+(?:this|so|it|the\s+same)|rep(?:eat)?(?:\s+(?:this|the)(?:\s+(?:row|dec\w*|inc\w*))?)?|work\s+this\s+row)\s+)"
+    rf"\((?P<row>[^()]*\bto\s+(?:the\s+)?(?:end|last)\b[^()]*)\)(?:\s*[.;,]\s*(?:and\s+|then\s+)*(?:(?:(?:dec(?:rease)?|inc(?:rease)?|do\s+(?:this|so|it|the\s+same)|rep(?:eat)?(?:\s+(?:this|the)(?:\s+(?:row|dec\w*|inc\w*))?)?|work\s+this\s+row)\s+)|(?<=then\s)|(?<=and\s))"
     rf"(?P<more>once\s+(?:more|again)|again|twice\s+more|(?:{N})\s+(?:more\s+times|times\s+more))(?:\s+(?:in\s+the\s+same\s+(?:manner|way|fashion)|like\s+this|on\s+(?:the\s+)?(?:next|following)\s+(?P=side)\s+row))?)?{_E}",
     re.I,
 )
@@ -84,7 +87,9 @@ def _put(line: Reworded, match: re.Match[str], words: str) -> Reworded:
 
 def _worked_on(side: str, row: str, more: str) -> str:
     """Return a row with the rows of its side on which it is worked: the next, and as many more as are told."""
-    often = {"": 1, "again": 2, "once more": 2, "once again": 2, "twice more": 3}.get(" ".join(more.lower().split()))
+    often = {"": 1, "again": 2, "once more": 2, "once again": 2, "twice more": 3}.get(
+        " ".join(more.lower().split())
+    )
     told = str(often)
     if often is None:
         told = re.sub(r"\d+", lambda found: str(int(found[0]) + 1), re.split(r"\s+(?:more|times)", more)[0])
@@ -101,14 +106,14 @@ def _sentences(told: dict[str, str | None]) -> str:
         return ""
     steps = list(_ONE.finditer(told["list"] or ""))
     behind = (told.get("often") or "").strip(" ,")
-    rows = "2 times" if told["this"] else f"{told['many'] or 1} times" if told["next"] else ""
+    rows = "2 times" if told.get("this") else f"{told.get('many') or 1} times" if told.get("next") else ""
     made = []
     for step in steps:
         often = [one for one in (step["times"], behind, rows) if one]
         if len(often) != 1 or (len(steps) > 1 and not step["times"]):
             return ""
         times = {"once": "1 times", "twice": "2 times"}.get(often[0].lower(), often[0])
-        if told["rows"]:
+        if told.get("rows"):
             many = times.removesuffix(" times").strip()
             if verb != "Bind off" or len(steps) < 2:
                 return ""  # of one step alone, nobody can tell whether it is worked on both sides

@@ -17,15 +17,16 @@ from stepper.project.rewording.synonym import N
 from stepper.regex import regex
 
 _STS: Final = r"(?:sts?\b|stitches\b)"
-_PIECE: Final = (
-    r"(?:(?:the|a)\s+)*(?:one\s+)?(?P<piece>(?:(?:left|right|first|second|other|1st|2nd|back|front)\s+)?(?:sleeve|front|back|body))"
-)
+_PIECE: Final = r"(?:(?:the|a)\s+)*(?:one\s+)?(?P<piece>(?:(?:left|right|first|second|other|1st|2nd|back|front)\s+)?(?:sleeve|front|back|body))"
 _SAID: Final = r"(?:\s+(?:of|from|for)\s+(?:the\s+)?(?:body|needle|holder|waste\s+yarn|scrap\s+yarn))?"
 _ITEM: Final = regex(
     rf"(?:(?:the|all|held|live)\s+)*(?:(?P<number>{N})\s+)?(?:held\s+)?(?:{_STS}\s+(?:of|from|for|on)\s+{_PIECE}(?:\s+{_STS})?|{_PIECE.replace('?P<piece>', '?P<own>')}(?:'s)?(?:\s+{_STS})?{_SAID})(?=\s*[,;.:(=]|\s*[\u2013\u2014]|\s*-+\s*\d|\s+and\b|\s+then\b|\s*$)",
     re.I,
 )
-_VERB: Final = regex(r"(?:(?<=^)|(?<=[,:.;]\s)|(?<=\band\s)|(?<=\bthen\s))(?P<verb>knit|k|work|purl|p)(?=[\s\d])\s*(?:across\s+)?", re.I)
+_VERB: Final = regex(
+    r"(?:(?<=^)|(?<=[,:.;]\s)|(?<=\band\s)|(?<=\bthen\s))(?P<verb>knit|k|work|purl|p)(?=[\s\d])\s*(?:across\s+)?",
+    re.I,
+)
 _MARK: Final = r"(?:pm|place\s+(?:a\s+)?(?:raglan\s+)?marker)"
 _JOINT: Final = regex(
     rf"\s*(?:[,;]\s*(?:and\s+)?(?:then\s+)?|\band\s+(?:then\s+)?|\bthen\s+)(?:(?P<mark>{_MARK})(?:\s*,\s*(?:and\s+)?(?:then\s+)?|\s+and\s+(?:then\s+)?))?(?:(?:knit|k|work|purl|p)(?=[\s\d])\s*)?(?:across\s+)?",
@@ -49,7 +50,11 @@ def write_join_lists(line: Reworded) -> Reworded:
         lead = {"w": "work", "p": "p"}.get(verb["verb"][0].lower(), "k")
         words = ", ".join(f"{mark}{lead} across {number}held {piece} sts" for mark, number, piece in pieces)
         text = line.text[: verb.start()] + words + line.text[end:]
-        places = (*line.places[: verb.start()], *([line.places[verb.start()]] * len(words)), *line.places[end:])
+        places = (
+            *line.places[: verb.start()],
+            *([line.places[verb.start()]] * len(words)),
+            *line.places[end:],
+        )
         return replace(line, text=text, places=places)
     return line
 
@@ -67,6 +72,10 @@ def _pieces(text: str, at: int) -> tuple[list[tuple[str, str, str]], int] | None
             break
         at, mark = joint.end(), "pm, " if joint["mark"] else ""
     told = {name for _, _, name in pieces}
-    if len(pieces) < _LEAST or not any("sleeve" in name for name in told) or not told & {"front", "back", "body"}:
+    if (
+        len(pieces) < _LEAST
+        or not any("sleeve" in name for name in told)
+        or not told & {"front", "back", "body"}
+    ):
         return None
     return pieces, end

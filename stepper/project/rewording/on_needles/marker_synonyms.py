@@ -158,7 +158,7 @@ MARKINGS: tuple[Synonym, ...] = (
     # At both edges of a piece in rows: the row is marked. No stitch is worked.
     row("mark", rf"(^\s*|[.!]\s+)(?:{_ONE_MARKER}\s+(?:at|on|in|to)\s+{_EDGES}|mark\s+{_EDGES})(?:\s+of\s+(?:the\s+)?(?:work|piece|knitting|fabric|back|front))?(?:\s+with\s+(?:an?\s+)?(?:(?:removable|locking|stitch|contrasting|colou?red)\s+)*(?:markers?|pins?|threads?|yarn))?{_WHAT_FOR}(?=\s*[.;]|\s*$)", r"\1mark each end of last row", "Mark both edges with a removable marker."),
     row("mark", rf"(^\s*|[.;!]\s+)(?:(?:on|in)\s+(?:the\s+)?(?:first|next|1st|set-?up)\s+{ROUND}\s*,?\s*)?{_ONE_MARKER.replace('new', 'new|second|side|2nd|another')}\s+after\s+(?:the\s+)?(?:first\s+)?({N}\s+{STS}){_WHAT_FOR}(?=\s*[.;]|\s*$)", r"\1place markers in turn after \2", "CO 40 sts. Join in the round. Place a marker after 16 sts, to divide front from back."),
-    row("placing", rf"(\bjoin\b[^.;,]*?)\s*,\s*placing\s+(?=(?:an?\s+|the\s+)?(?:marker|m)\b)", r"\1 and place ", "CO 40 sts. Join, placing marker for start of rnd (left side)."),
+    row("placing", r"(\bjoin\b[^.;,]*?)\s*,\s*placing\s+(?=(?:an?\s+|the\s+)?(?:marker|m)\b)", r"\1 and place ", "CO 40 sts. Join, placing marker for start of rnd (left side)."),
 )  # fmt: skip
 """The rows for markers that show a place, tried on lines that nothing else reads."""
 

@@ -35,10 +35,10 @@ _ON: Final = r"(?:on\s+to|onto|on|to|over\s+to)"
 _BETTER: Final = rf"(?:\s*,?\s+or\s+(?:(?:on\s+to|onto|on|to)\s+)?{_HOLDER})?"
 ON_HOLDER: Final = rf"(?:{_ON}\s+{_HOLDER}(?:\s+of\s+(?:the\s+|your\s+)?(?:circular\s+)?needles?)?{_BETTER})"
 """On what stitches wait."""
-_LEFT_ON: Final = rf"(?:{ON_HOLDER}|{_ON}\s+(?:(?:the|your|left|right|left-hand|circular|working|main)\s+)*needles?)"
+_LEFT_ON: Final = rf"(?:{ON_HOLDER}|{_ON}\s+(?:(?:the|your|their|its|other|left|right|left-hand|circular|working|main)\s+)*needles?)"
 _STAY: Final = r"(?:rest|wait|stay|remain|sit|sleep|hang|be)"
 _WAITING: Final = rf"(?:\s+(?:to\s+)?{_STAY}\b)?(?:\s+(?:waiting|resting|sitting|unworked|where\s+they\s+are|there|behind|aside))?"
-_PUT: Final = r"(?:place|put|slip|sl|slide|leave|transfer|move|thread|lay|park|set|keep|hold|store|take)"
+_PUT: Final = r"(?:place|put|slip|sl|slide|leave|transfer|move|thread|lay|park|set|keep|hold|store|take|rest)"
 _PUTTING: Final = (
     r"(?:placing|putting|slipping|sliding|leaving|transferring|moving|keeping|setting|parking|holding)"
 )
@@ -60,17 +60,20 @@ _SIDE: Final = r"(?:rs|ws|right[-\s]side|wrong[-\s]side)"
 _FACING: Final = rf"(?:(?:with\s+)?(?:the\s+)?(?:{_SIDE})(?:\s+of\s+(?:the\s+)?work)?\s+facing(?:\s+you)?)"
 _SPOT: Final = r"(?:\s+(?:at|to|in|by|from)\s+(?:the\s+)?(?:(?:neck|neckline|armhole|front|side|inner|outer|left|right|cent(?:er|re)|edge|end|beginning|of|the)\b\s*)+(?<!\s))?"
 _JOIN: Final = rf"(?:(?:re-?)?(?:join|attach)\s+(?:the\s+|a\s+|an\s+)?(?:new\s+|second\s+)?(?:ball\s+of\s+|strand\s+of\s+|end\s+of\s+)?{_YARN}{_SPOT}(?:\s+to\s+(?:the\s+)?rem(?:aining|ainder)?\.?(?:\s+{N})?(?:\s+{STS})?)?{_SPOT})"
-_HAS: Final = "hold|yarn|needle|pin|thread|wool|cable|marker|string"
+_HAS: Final = "hold|yarn|needle|pin|thread|wool|cable|marker|string|cotton|cord"
 
 WAITING: tuple[Synonym, ...] = (
     # --- what is done with them, and to the yarn behind them ---
     row("back on|back to", rf"(^\s*|[.!:]\s+)(?:now\s+)?(?:pop|stick|get|bring|lift|load|pick\s+up)\s+((?:the\s+)?(?:{N}\s+)?(?:held\s+|live\s+)?(?:{PART}\s+)?{STS}\s+back\s+(?:on|onto|on\s+to|to)\b)", r"\1place \2", "Pop the 20 sleeve sts back on your needles."),
-    row("snug|tight|firm|draw|pull", rf"(?:\s*[,;]\s*(?:and\s+)?|\s+and\s+)(?P<said>(?:pull|draw|tug|tighten|snug)(?:ing)?\s+(?:up\s+)?(?:the\s+)?(?:working\s+)?yarn(?:\s+up)?(?:\s+(?:snug|tight|firm)(?:ly)?)?(?:\s+(?:across|over|at|behind|to\s+close)\s+the\s+(?:gap|hole|opening))?)(?:\s*,\s*(?:and\s+)?|\s+and\s+)", ", ", "K8, hold 8 sts for thumb, pull the yarn snug across the gap and knit to end.", spelt_out=True),
+    row("snug|tight|firm|draw|pull", r"(?:\s*[,;]\s*(?:and\s+)?|\s+and\s+)(?P<said>(?:pull|draw|tug|tighten|snug)(?:ing)?\s+(?:up\s+)?(?:the\s+)?(?:working\s+)?yarn(?:\s+up)?(?:\s+(?:snug|tight|firm)(?:ly)?)?(?:\s+(?:across|over|at|behind|to\s+close)\s+the\s+(?:gap|hole|opening))?)(?:\s*,\s*(?:and\s+)?|\s+and\s+)", ", ", "K8, hold 8 sts for thumb, pull the yarn snug across the gap and knit to end.", spelt_out=True),
     row("stop|end|finish|short", rf"(^\s*|[.;]\s*)(?:(?:on|in)\s+(?:the\s+)?last\s+{ROUND}\s*,?\s*)?(?:stop|end|finish)(?:ping|ing)?\s+(?:(?:the\s+|this\s+)?(?:last\s+)?{ROUND}\s+)?({N})\s+{STS}\s+(?:before|short\s+of)\s+(?:the\s+)?(?:end(?:\s+of\s+(?:the\s+|this\s+)?(?:last\s+)?{ROUND})?|bor|beg(?:inning)?(?:\s+of\s+(?:the\s+)?{ROUND})?|(?:bor\s+|end-of-(?:rnd|round)\s+)?marker){_CLOSED}", r"\1stop short \2 sts", "CO 40 sts. Join in the round. Knit 2 rounds. On the last round, stop 4 sts before the end of the round."),
     row("following|foll", rf"(\b(?:{OFF}|bo)\s+)the\s+(?:following|foll)\s+(?={N}\s+{STS})", r"\1the next ", "K8, bind off the next 4 sts, k8, bind off the following 4 sts, k to end."),
     row("end|last", rf"(\bto\s+(?:the\s+)?end)\s*,?\s*(?:and\s+)?{_PUT}\s+(?:the\s+)?last\s+({N})\s+{STS}\s+{ON_HOLDER}(?=\s+for\b|\s*[.;]|\s*$)", r"\1, place these \2 sts on a holder", "K8, bind off 4 sts, k to end and slip the last 8 sts to a 2nd holder."),
     row(_HAS, rf"(\b{_PUT}\s+(?:these|those|them)\b[^.,;:]{{0,40}}?\s+){_ON}\s+(?!(?:an?\s+|the\s+)?(?:st(?:itch)?\s+)?holder){_HOLDER}(?=\s*[,.;]|\s*$|\s+(?:for|and)\b)", r"\1on a holder", "K8 and place these 8 sts on a pin, k to end."),
     row("both|two", r"\b(?:both|the\s+two)\s+(?:shoulders|fronts|halves|sides\s+of\s+the\s+neck)(?=\s+(?:at\s+once|at\s+the\s+same\s+time|together|simultaneously)\b)", "both sides", "K8, join a second ball, bind off 4 sts, k8. Work both shoulders at the same time, each with its own ball."),
+    row("both", r"\bboth\s+(?:sides|shoulders|fronts|halves)(?:\s+of\s+the\s+neck)?\s+are\s+(?:now\s+|then\s+)?(?:worked|knit|knitted|finished)\s+(?=(?:at\s+once|at\s+the\s+same\s+time|together|simultaneously)\b)", "work both sides ", "K8, join a second ball, bind off 4 sts, k8. Both sides are now worked at once, each from its own ball."),
+    row("balls", r"^(\s*)(?:with|using)\s+(?:separate|two|2)\s+balls(?:\s+of\s+yarn)?(?:\s+for\s+(?:each\s+side|the\s+two\s+sides))?\s*,\s*(?=(?:dec|inc|bind|cast|bo|work|knit|purl)\b|decrease|increase)", r"\1work both sides at once. ", "With separate balls of yarn for each side, decrease 1 st at each neck edge on every RS row 4 times."),
+    row("second ball|2nd ball|other ball|another ball|new ball", rf"(,\s*(?:and\s+)?){_PUT}\s+(?:the\s+)?cent(?:er|re)\s+({N}\s+{STS})\s+{ON_HOLDER}(?=\s*(?:,\s*(?:and\s+)?|\s+and\s+)(?:join|attach|with|using)\s+(?:an?\s+|the\s+)?(?:second|2nd|other|another|new)\s+ball\b)", r"\1hold \2", "Purl 22, leave the centre 18 sts on a holder, join a second ball and purl to end."),
     row("aside", r"^(\s*)set\s+(?:(?:the\s+)?(?:body|sleeve|piece|work|front|back|it|this|these)\s+)?aside(?P<said>\s+(?:for\s+(?:now|later)|until\s+(?:later|needed)|(?:and\s+)?without\s+(?:breaking|cutting)\s+(?:the\s+)?yarn))?(?=\s*\.?\s*$)", r"\1place all sts on a holder", "Set aside.", spelt_out=True),
     row("shoulder", rf"(,\s*(?:and\s+)?){_PUT}\s+(?:(?:the|all|both)\s+)*(?:sets\s+of\s+)?shoulder\s+{STS}\s+{ON_HOLDER}{_FOR_NOW}?{_CLOSED}", r"\1place all sts on a holder", "When the armhole measures 17 cm, leave the shoulder stitches on holders."),
     # --- a row that divides: what is worked between lies on the needle ---
@@ -100,12 +103,12 @@ WAITING: tuple[Synonym, ...] = (
         )
     ),
     # --- the rest waits, behind a row that is turned or on which the work goes on ---
-    row("rest|other|rem|unworked", rf"(\bturn)(?:\s+(?:the\s+|your\s+)?work)?\s*(?:,\s*(?:and\s+)?|;\s*|\s+and\s+|\.\s+)(?:{_PUTTING}|{_PUT}|let)\s+(?:the\s+|all\s+)*{_REST}{_WAITING}(?:\s+{_LEFT_ON})?{_FOR_NOW}?{_CLOSED}", r"\1, leaving remaining sts on a holder", "K20, turn, leaving the remaining sts to wait."),
+    row("rest|other|rem|unworked", rf"(\bturn)(?:\s+(?:the\s+|your\s+)?work)?\s*(?:,\s*(?:and\s+)?|;\s*|\s+and\s+|\.\s+)(?:(?:{_PUTTING}|{_PUT}|let)\s+(?:the\s+|all\s+)*{_REST}{_WAITING}(?:\s+{_LEFT_ON})?|(?:the\s+)?{_REST}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{_LEFT_ON})?(?:\s+for\s+(?:the\s+)?{PART})?){_FOR_NOW}?{_CLOSED}", r"\1, leaving remaining sts on a holder", "K20, turn, leaving the remaining sts to wait."),
     row("rest|other|rem", rf"(\b(?:only|alone))\s*[.;,]\s*(?:and\s+)?(?:the\s+|all\s+)*{_REST}\s+(?:{_ARE_PUT}|{_STAYING}){_WAITING}(?:\s+{_LEFT_ON})?{_FOR_NOW}?{_CLOSED}", r"\1, leaving the other sts on a holder", "Cast on 60 sts. Work flat. Work on the 20 sts of the left front only; the others can stay on the needle."),
     row("last", rf"(^\s*|[.:]\s*)(?:now\s+)?(?:cont(?:inue)?|work|proceed|go\s+on|knit)(?:\s+(?:working|knitting|even|flat))?\s+(?:on|over|with)\s+(?:only\s+|just\s+)?(?:the\s+|these\s+)?last\s+({N})\s+{STS}(?:\s+(?:only|alone))?(?:\s*,\s*leaving\s+the\s+other\s+sts\s+on\s+a\s+holder)?{_CLOSED}", r"\1Hold sts beyond gap. \2 sts", "Cast on 60 sts. Work flat. K20, bind off 20 sts, k20. Continue on the last 20 sts only; the others can stay on the needle."),
     row("cent|middle", rf"(^\s*|[.!:]\s+){_PUT}\s+(?:the\s+)?(?:cent(?:er|re)|middle)\s+({N})\s+{STS}\s+{ON_HOLDER}(\s+for\s+(?:the\s+)?(?:back\s+|front\s+)?{PART})?{_CLOSED}", r"\1place rem \2 sts on a holder\3", "Next row: bind off 8 sts, k until there are 12 sts on the needle, bind off rem sts. Slip the centre 12 sts to a holder."),
     # --- one half waits while the other is worked ---
-    row("while", rf"(^\s*|[.!]\s+)(?:let|{_PUT})\s+{_ARTICLE}(?:(?P<named>{PART})s?(?:\s+{STS})?|(?:{N}\s+)?{STS}\s+(?:of|for)\s+(?:the\s+)?(?P<whose>{PART})){_WAITING}(?:\s+{ON_HOLDER})?{_WHILE}(?:\s*:\s*({N}\s+{STS}))?{_CLOSED}", r"\1hold sts beyond gap for \2\3. \4", "Let the front rest on a thread while you work the back."),
+    row("while", rf"(^\s*|[.!]\s+)(?:let|{_PUT})\s+{_ARTICLE}(?:(?:{N}\s+)?(?P<named>{PART})s?(?:\s+{STS})?|(?:{N}\s+)?{STS}\s+(?:of|for)\s+(?:the\s+)?(?P<whose>{PART})){_WAITING}(?:\s+{ON_HOLDER})?{_WHILE}(?:\s*:\s*({N}\s+{STS}))?{_CLOSED}", r"\1hold sts beyond gap for \2\3. \4", "Let the front rest on a thread while you work the back."),
     # --- every form of the verb ---
     *(
         row(_HAS, rf"{_START}{head}{_ARTICLE}{who}{verb}\s+{ON_HOLDER}(?:\s+for\s+(?:the\s+)?(?P<use>{PART}))?{_FOR_NOW}?{_E}", r"\1place the \2 \3 \4\5\6 sts on a holder", example)

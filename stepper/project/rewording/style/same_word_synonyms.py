@@ -74,6 +74,7 @@ SAME_WORDS: tuple[Synonym, ...] = (
     row("loosely", rf"(^\s*|[.,]\s*|\b(?:and|then)\s+)loosely\s+(bind\s+off|cast\s+off|(?-i:BO))(?:\s+all)?(?:\s+{STS})?{_E}", r"\1\2 all sts loosely", "When piece measures 2 cm, loosely bind off all sts."),
     row("bo", r"(?-i:\bBO\b)(?=\s+(?:all|loosely|in|rem|the|centre|center|\d)\b|\s*[.,])(?<!-needle\sBO)", "bind off", "Work in k2, p2 rib for 2 rows, BO all sts loosely."),
     said_row("carefully", r"\b(?P<said>carefully)\s+(?=join\b)", "Carefully join in the round."),
+    row("double dec", r"\b(?:(?:work|make)\s+)?an?\s+(?:central|centred|centered|vertical)\s+double\s+dec(?:rease)?\b(?:\s*\(\s*cdd\s*\))?", "s2kp", "K4, work a central double decrease, k to end."),
     row("slipped|psso|p2sso", r"\b(?:sl|slip)\s+(?:2|two)(?:\s+(?:sts|stitches))?\s+tog(?:ether)?\s+(?:knitwise|as\s+if\s+to\s+k(?:nit)?(?:\s+them)?)\s*,\s*k(?:nit)?\s*(?:1|one|the\s+next\s+st(?:itch)?)\s*,\s*(?:p2sso|psso|pass\s+(?:(?:the|2|two|both)\s+)*slipped\s+(?:sts|stitches)\s+over(?:\s+(?:it|the\s+knit\s+st(?:itch)?))?)", "s2kp", "K4, slip 2 together knitwise, k1, pass the 2 slipped sts over, k to end."),
     # --- where stitches wait ---
     # --- markers ---

@@ -56,6 +56,7 @@ ABBREVIATED: tuple[Synonym, ...] = (
 """Abbreviations with a full stop, as old pages print them: looked for before all other rows."""
 
 EDGES: tuple[Synonym, ...] = (
+    row("every|each", rf"{_START}((?:on|in)\s+(?:every|each)\s+{_ROW})\s+(?=(?:[kp]\s?\d|ssk|skp|k2tog|sl|work\s+\d)[^:]*,[^:]*\btimes\b)", r"\1\2, ", "Shape the raglan: on every RS row k2, ssk, k to last 4 sts, k2tog, k2, 14 times."),
     # --- a row written out, and the rows on which it is worked ---
     *(
         row("every|each", rf"{_START}(?:{where}on\s+|in\s+)?(?:every|each)\s+({_ROW})\s*,\s*({shaped}){often}{_E}", words, example)

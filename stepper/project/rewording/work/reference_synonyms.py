@@ -55,16 +55,17 @@ _SELF: Final = r"(?:(?:the|this|your|a|one)\s+)*(?:(?:left|right|second|2nd|othe
 
 REFERENCES: tuple[Synonym, ...] = (
     # --- in whatever words ---
-    row("mirror|revers|the other way", rf"(\b(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?)(?:{_OTHER}|(?:left|right|first|other))(?:\s+(?:to|until|up\s+to|as\s+far\s+as)\s+[^.;,]*?)?)\s*[,;]?\s+(?:but\s+|and\s+|only\s+)?(?!reversing\s+shapings?\b)(?:{_MIRRORED}){_E}", r"\1, reversing shaping", "Work as for left front, but mirrored."),
+    row("mirror|revers|the other way", rf"(\b(?:{_LIKE}|(?:to\s+)?(?:match|correspond(?:\s+(?:to|with))?)\s+(?:the\s+)?)(?:{_OTHER}|(?:left|right|first|other)(?:\s+one)?)(?:\s+(?:to|until|up\s+to|as\s+far\s+as)\s+[^.;,]*?)?)\s*[,;]?\s+(?:but\s+|and\s+|only\s+)?(?!reversing\s+shapings?\b)(?:{_MIRRORED}){_E}", r"\1, reversing shaping", "Work as for left front, but mirrored."),
     *(
         row("mirror", rf"{_START}(?:(?:work|knit|make)\s+)?(?:the\s+)?{one}\s+({_ITEM})\s+(?:is\s+|as\s+)?(?:(?:worked|knit(?:ted)?|made)\s+)?(?:as\s+)?(?:a|the)?\s*mirror\s+image\s+(?:of|to)\s+(?:the\s+)?{other}(?:\s+\2)?{_E}", rf"\1work as for {other} \2, reversing shaping", f"The {one} front is a mirror image of the {other}.")
         for one, other in (("right", "left"), ("left", "right"))
     ),
     *(
-        row("shoulder|side|half", rf"{_START}(?:{_GO}\s+)?(?:the\s+)?{one}\s+(side|half|shoulder)(?:\s+of\s+(?:the\s+)?neck)?\s+(?:(?:is|are)\s+)?(?:(?:worked|knit(?:ted)?|made)\s+)?(?:{_LIKE}|to\s+(?:match|correspond\s+(?:to|with))\s+(?:the\s+)?){other}(?:\s+\2)?\s*(,\s*revers(?:ing|e)\s+(?:all\s+)?(?:the\s+)?shapings?)?{_E}", r"\1complete like other side\3", f"Work the {one} shoulder as the {other}, reversing shaping.")
+        row("shoulder|side|half", rf"{_START}(?:{_GO}\s+)?(?:the\s+)?{one}\s+(side|half|shoulder)(?:\s+of\s+(?:the\s+)?neck)?\s+(?:(?:is|are)\s+)?(?:(?:worked|knit(?:ted)?|made)\s+)?(?:{_LIKE}|to\s+(?:match|correspond\s+(?:to|with))\s+(?:the\s+)?){other}(?:\s+(?:\2|one))?\s*(,\s*revers(?:ing|e)\s+(?:all\s+)?(?:the\s+)?shapings?)?{_E}", r"\1complete like other side\3", f"Work the {one} shoulder as the {other}, reversing shaping.")
         for one, other in (("left", "right"), ("right", "left"))
     ),
     row("follow", rf"{_START}(?:now\s+)?follow\s+(?:all\s+)?(?:the\s+)?(?:instructions|directions|steps|pattern)\s+(?:given\s+)?(?:for|of)\s+(?:the\s+)?(?={_OTHER}\b)", r"\1work as for ", "Follow the instructions for the right mitt as far as the gusset."),
+    row("sections|parts|steps", rf"{_START}(?:now\s+)?(?:work|knit|do|rep(?:eat)?)\s+(section|part|step|block|stage)s\s+(\d{{1,2}})\s+(?:and|&)\s+(\d{{1,2}})(?:\s+(?:again|once(?:\s+(?:more|again))?|one\s+more\s+time))?{_E}", r"\1work as for \2 \3. Work as for \2 \4", "Repeat sections 2 and 3 once more."),
     row("section|part|step|block|stage|tier|square|chapter", rf"{_START}(?:now\s+)?(?:(?:work|knit|do)\s+((?:section|part|step|block|stage|tier|square|chapter)\s+\d{{1,2}})\s+(?:again|once\s+more|(?:a\s+second|another|one\s+more)\s+time)|rep(?:eat)?\s+((?:section|part|step|block|stage|tier|square|chapter)\s+\d{{1,2}})(?:\s+(?:again|once(?:\s+more)?|one\s+more\s+time))?){_E}", r"\1work as for \2\3", "Repeat Section 3 once more."),
     row("as|like|same|identical", rf"{_START}(?:{_GO}\s+(?:{_SELF}\s+)?(?<!complete\s)(?<!finish\s)){_LIKE}(?={_OTHER}\b)", r"\1work as for ", "Work exactly like the left mitten up to the thumb."),
     row("match|correspond", rf"{_START}(?:now\s+)?(?:complete|finish)\s+(?:(?:this|it|the\s+(?:left|right|second)\s+{_ITEM})\s+)?to\s+(?:match|correspond\s+(?:with|to))\s+(?:the\s+)?(?=(?:left|right|first)\s+(?:mitten|mitt|glove|sock|slipper|stocking|wristlet|legwarmer|sleeve)\b)", r"\1complete as for ", "Complete to match the right mitt."),
