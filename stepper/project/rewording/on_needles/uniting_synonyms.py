@@ -22,10 +22,6 @@ _NEEDLES: Final = rf"(?:{SIZE}|smaller|larger)"
 _NDL: Final = r"(?:\s+(?:\d+\s*(?:cm|in\.?|inch|\"))?\s*(?:long\s+)?(?:circular\s+)?(?:needles?|circ|circular))?"
 _FACING: Final = r"(?:with\s+)?(?:the\s+)?(?:rs|right\s+sides?)(?:\s+of\s+(?:all\s+)?(?:the\s+)?(?:work|pieces))?\s+facing(?:\s+you)?"
 _UNITE: Final = r"(?:now\s+)?(?:join|unite|put\s+together)\s+(?:the\s+)?(?:(?:body|fronts?|back|sleeves?|pieces|all|both|and|two|three|four|the|yoke)[\s,]+)+(?:together\s+)?(?:as\s+foll(?:ow)?s|in\s+(?:the\s+)?following\s+order|thus)"
-_ONE: Final = r"(?:(?:left|right|first|second|other|front|back)\s+)?(?:front|back|sleeve|body)"
-_OF: Final = rf"(?:the\s+|all\s+)*(?P<many>{N}\s+)?(?:held\s+)?(?:(?:{STS}\s+)?(?:of|from|for)\s+(?:the\s+)?)?(?:one\s+(?=sleeve))?"
-_ITEM: Final = rf"(?:\s*,\s*|\s+(?=and\b|then\b))(?:(?:and|then|finally)\s+)*(?:(?:pm|place\s+(?:a\s+)?marker)\s*(?:,|\band\b)\s*(?:then\s+)?)?(?:{_VERB}\s+(?:across\s+)?)?{_OF.replace('?P<many>', '?:')}{_ONE}(?:\s+{STS})?"
-_LIST_ENDS: Final = r"\s*(?:[.;(=\u2013\u2014]|,?\s*(?:and\s+)?(?:pm|place\b)|$)"
 
 UNITED: tuple[Synonym, ...] = (
     # --- what only heads the row ---
@@ -37,8 +33,6 @@ UNITED: tuple[Synonym, ...] = (
     said_row_behind("attached", r"((?:^|:)\s*)(?P<said>with\s+(?:the\s+)?(?:(?:working|main)\s+)?(?:yarn|wool)\s+(?:that\s+is\s+)?(?:still\s+)?attached\s+to\s+(?:the\s+)?(?:body|back|front|sleeve|piece))\s*,\s*", "With the yarn attached to the body, knit across left sleeve, front, right sleeve, back."),
     row("attached", r"(\bneedles?)\s+and\s+((?-i:MC|CC\d?|[A-H])|(?:the\s+)?(?:yarn|wool))\s+(?P<said>(?:still\s+)?attached\s+to\s+(?:the\s+)?(?:body|back|front|sleeve|piece))\s*,\s*", r"\1 and \2, ", "With larger needle and MC attached to back, knit across 30 sts of one sleeve, front, second sleeve, and back.", spelt_out=True),
     # --- worked across ---
-    row("sleeve", rf"((?:[:,]\s+(?:and\s+|then\s+)*|^\s*))({_VERB})(?:\s+across|\s+over|(?=\s+(?:the|all|{N})\b))\s+{_OF}({_ONE})(?:\s+{STS})?(?=(?:{_ITEM})+{_LIST_ENDS})", r"\1\2 across \3\4 sts", "Joining rnd: Knit across left sleeve, front, right sleeve and back."),
-    row("sleeve", rf"(\b({_VERB})\s+across\s+(?:{N}\s+)?{_ONE}\s+sts)(?:\s*,\s*|\s+(?=and\b|then\b))(?:(?:and|then|finally)\s+)*((?:pm|place\s+(?:a\s+)?marker)\s*(?:,|\band\b)\s*(?:then\s+)?)?(?!{_VERB}\s+across\s+(?:{N}\s+)?(?:held\s+)?{_ONE}\s+sts)(?:\2\s+(?:across\s+)?)?{_OF}({_ONE})(?:\s+{STS})?(?=(?:{_ITEM})*{_LIST_ENDS})", r"\1, \3\2 across \4\5 sts", "Joining rnd: Knit across left sleeve sts, pm, front sts, pm, right sleeve sts, pm, back sts, pm.", again=True),
     row("sts of|stitches of|sts from|sts for", rf"\b({_VERB})(?:\s+|(?=\d))(?:across\s+)?(?:the\s+|all\s+)*({N}\s+)?(?:held\s+)?{STS}\s+(?:of|from|for)\s+(?:the\s+)?({_PART})(?=\s*[,.;(]|\s*$|\s+and\b)", r"\1 across \2held \3 sts", "Next row: Knit the 30 sts of the left front, cast on 24 sts, knit the 30 held sts of the right front."),
     row("front sts|back sts|front stitches|back stitches|sleeve sts|sleeve stitches", rf"((?:[:,]\s+(?:and\s+|then\s+)*|^\s*))(?<!\bsm,\s)({_VERB})\s+(?:all\s+|the\s+)*(held\s+)?({_PART})\s+{STS}(?=\s*[,.;]|\s*$|\s+and\b)(?![^.]*\bsm\b)", r"\1\2 across \3\4 sts", "Joining round: K front sts, CO 8 sts, k back sts, CO 8 sts."),
     row("at |for ", rf"\b({_VERB})(?:\s+|(?=\d))(?:across\s+)?(?:the\s+)?({N})\s+{STS}\s+(?:(?:left\s+)?on\s+(?:an?\s+|the\s+)?(?:st(?:itch)?\s+)?holder\s+(?:at|for)|held\s+(?:for|at))\s+(?:the\s+)?((?:(?:left|right|cent(?:er|re)|front|back)\s+)*(?:front|back|neck|sleeve|thumb))(?=\s*[,.;(]|\s*$|\s+and\b)", r"\1 across \2 held \3 sts", "K across 13 sts on holder at front neck."),
