@@ -119,6 +119,8 @@ TOLD: tuple[Stretch, ...] = (
     _(R, "Knit to the last 5 sts. Put the last 5 and the next 5 sts on a thread.\nKnit 1 rnd.", "30 | 40 30 | 35 30 |", held="10"),
     _(R, "On the last rnd, stop 4 sts before the end.\nNext rnd: Bind off 8 sts, k to end.", "32 |"),
     _(R, "Knit 2 rnds. On the last rnd, stop 4 sts before the end.\nNext rnd: Bind off 8 sts, k to end.", "40*2 32"),
+    _(HELD, "K20, turn and leave rem 40 sts on a holder for right front.\nP 2 rows.\nPlace sts on a holder.\nWith RS facing, rejoin yarn to right front sts and k to end.", "20*3 40 | 60 20*2 40 |", {-1: "k40"}, sides="RWRR"),
+    _(R, "Graft the underarm sts using Kitchener stitch.", ""),
     # --- some sizes ---
     _(R, "S and M only: Purl 2 rnds.\nAll sizes: Knit 1 rnd.", "40*3", {2: "p40", 3: "k40"}, **THREE),
     _(R, "S only: Purl 2 rnds. M and L only: Purl 3 rnds. Knit 1 rnd.", "40*4 | 40*3 |", {3: "p40"}, **THREE),

@@ -26,6 +26,8 @@ from stepper.regex import regex
 _JOINS = regex(r"\b(?:re)?(?:join|attach)\w*\b", re.I)
 _ROUND = regex(r"\s*(?:[\w-]+\s+)?(?:rnd|round)\b(?:\s+\d+)?\s*:", re.IGNORECASE)
 
+_RIGHT_FACING = regex(r"\b(?:RS|right\s+side)(?:\s+of\s+(?:the\s+)?work)?\s+facing\b", re.I)
+
 
 def begin_line(line: Line, needles: Needles) -> None:
     """Take up a line, and tell the knitter what it leaves open."""
@@ -36,6 +38,7 @@ def begin_line(line: Line, needles: Needles) -> None:
         side=line.side,
         around=bool(_ROUND.match(line.text)),
         rows=line.rows,
+        right_facing=bool(_RIGHT_FACING.search(line.text)),
     )
     settle_rounds(line, needles)
     for assumed in line.assumed:

@@ -55,6 +55,7 @@ from stepper.plan.lines.shaping.likewise import shown_before, work_as_shown
 from stepper.plan.lines.shaping.side_by_side import work_together
 from stepper.plan.lines.stripes import end_in_stripes, work_stripes
 from stepper.plan.lines.wrong_side import tell_other_side, tell_wrong_side
+from stepper.plan.model import flatten
 from stepper.plan.state.needle_and_yarn import break_yarn, change_needle, take_yarn
 from stepper.plan.state.needles import Needles
 from stepper.plan.state.over_needles import move_over, over_needles
@@ -213,6 +214,11 @@ def _(instruction: Phrase, needles: Needles) -> None:
         row = "row" if needles.flat else "round"
         told = f"taken as cast on at the beginning of the next {row}, as a step of its own."
         needles.warn(instruction.place, told)
+    if _holds_at_turn(instruction, needles):
+        told = "the row before turned within the stitches; the line does not say on which side of the turn"
+        hint = 'Write "K12, turn and leave rem 28 sts on a holder", or how many go on hold.'
+        needles.miss(instruction.place, f"{told} they go on hold.", hint)
+        return
     tell_wrong_side(template, needles)
     work_template(template, needles)
     _close_round(instruction, needles)
@@ -220,6 +226,13 @@ def _(instruction: Phrase, needles: Needles) -> None:
         rows = rows_of_one_name(needles)
         cycle = tuple(each.template for each in needles.drafts[-rows:] if each.template is not None)
         establish(cycle if rows > 1 else (template,), needles, start=len(needles.drafts) - rows)
+
+
+def _holds_at_turn(instruction: Phrase, needles: Needles) -> bool:
+    """Return whether a line right behind a turn holds stitches, and says neither how many nor which."""
+    first = instruction.elements[0]
+    at_turn = needles.flat and needles.short_rows.gap is not None and needles.facing.lead > 0
+    return at_turn and isinstance(first, Hold) and first.times is None and not first.to_marker
 
 
 def _begins_section(needles: Needles) -> bool:
@@ -422,6 +435,18 @@ def _(instruction: Labelled, needles: Needles) -> None:
         work_template(template, needles)
 
 
+def _grafts_others(needles: Needles) -> bool:
+    """Return whether a line grafts underarms, and the stitches on the needles are of no such name."""
+    text = next((one.text for one in needles.project.lines if one.place.line == needles.line.number), "")
+    drafts = needles.drafts[needles.section.start :]
+    back = {run.yarn for draft in drafts for run in flatten(draft.phrase) if run.stitch == "return"}
+    named = [needles.section.name, needles.section.label or "", *back]
+    return bool(_UNDERARM.search(text)) and not any(_UNDERARM.search(name) for name in named)
+
+
+_UNDERARM = regex(r"\bunderarms?\b", re.I)
+
+
 # --- the needles and what is on them ------------------------------------------------------------------
 
 
@@ -436,6 +461,10 @@ def _(instruction: BindOff, needles: Needles) -> None:
         return
     if needles.count == 0:
         needles.report(instruction.place, "there are no stitches on the needles to bind off.")
+        return
+    if instruction.how == "graft" and _grafts_others(needles):
+        told = f"the line grafts underarm stitches, and those on the needles, {needles.count}, are others."
+        needles.miss(instruction.place, told, "Say what happens with those first, or leave it to a note.")
         return
     code = {"graft": "graft", "draw": "draw"}.get(instruction.how, "bo")
     end_in_stripes(instruction, needles)

@@ -18,7 +18,7 @@ from stepper.project.stitchwork import Element, Hold, TurnHere, Until, Work, eve
 
 
 def tell_wrong_side(template: Template, needles: Needles) -> None:
-    """Tell, once in a part, of a row that shapes or parts, knit on the wrong side of stockinette or the other way."""
+    """Tell, once in a part, of a shaping or parting row that is knit on the wrong side of stockinette."""
     if not needles.flat or needles.counting.lost or template.side or needles.line.side or needles.free:
         return
     if needles.section.ridge_told or needles.short_rows.gap is not None or needles.short_rows.turns:

@@ -76,6 +76,8 @@ class LineInHand:
     """Whether it calls itself a round: `Next rnd:`, `Rnd 1:`."""
     rows: bool = False
     """Whether it calls itself a row: `Next row:`, `Row 1:`."""
+    right_facing: bool = False
+    """Whether it says that the right side faces the knitter: `With RS facing, rejoin yarn …`."""
     turns_back: bool = False
     """Whether the line after it is a wrong-side row."""
     named: int = -1

@@ -355,13 +355,6 @@ class Cursor(RowRepeats):
             times = self.goal(Until("k", "marker", None, None, element.place)) - self.used
         else:
             times = element.times.of(self.size) if element.times is not None else left
-        if element.times is None and not to_marker and self.facing.lead and not self.facing.around:
-            raise MisfitError(
-                element.place,
-                "the row before turned within the stitches, and the line does not say whether those before "
-                "the turn or those behind it go on hold.",
-                'Write "K12, turn and leave rem 28 sts on a holder", or how many go on hold.',
-            )
         if element.times is None and works_on and not to_marker:
             raise MisfitError(
                 element.place,

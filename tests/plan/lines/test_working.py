@@ -56,7 +56,7 @@ def test_a_definition_is_worked_only_where_it_is_called() -> None:
 
 
 def test_a_repeat_whose_times_may_count_the_first_takes_the_reading_that_fits() -> None:
-    """"Rep rnds 1 and 2 3 times" is on top of the once, unless only the other reading meets the printed count."""
+    """ "Rep rnds 1 and 2 3 times" is on top of the once, unless only the other reading meets the printed count."""
     work = "Cast on 20 sts. Join in the round.\nRnd 1: K1, ssk, k to end.\nRnd 2: Knit.\nRep rnds 1 and 2 3 times. {} sts.\nBind off."
     assert plan_of(project(work.format(16))).warnings == ()
     told = plan_of(project(work.format(17))).warnings
@@ -65,12 +65,14 @@ def test_a_repeat_whose_times_may_count_the_first_takes_the_reading_that_fits() 
 
 
 def test_an_even_change_is_worked_in_the_stitch_that_the_line_names() -> None:
-    """"Purl 1 row, increasing evenly" is no knitted row, on whichever side it falls."""
+    """ "Purl 1 row, increasing evenly" is no knitted row, on whichever side it falls."""
     lines = "Cast on 20 sts. Work flat.\n{} 1 row, increasing evenly to 25 sts.\n{} 1 row, decreasing evenly to 20 sts.\nBind off."
     for first, second in (("Purl", "Knit"), ("Knit", "Purl")):
         rows = plan_of(project(lines.format(first, second))).rounds[1:3]
         for row, word in zip(rows, (first, second), strict=True):
-            assert {run.stitch[0] for run in row.runs if run.stitch != "m1p"} <= ({"p"} if word == "Purl" else {"k", "m"})
+            assert {run.stitch[0] for run in row.runs if run.stitch != "m1p"} <= (
+                {"p"} if word == "Purl" else {"k", "m"}
+            )
     assert [row.after for row in rows] == [25, 20]
 
 
@@ -84,13 +86,13 @@ def test_bound_off_at_the_beginning_of_rows_is_rows() -> None:
 
 
 def test_a_piece_made_twice_in_a_note_is_refused() -> None:
-    """"Note: make 2" would be said, and the second sleeve never knitted."""
+    """ "Note: make 2" would be said, and the second sleeve never knitted."""
     told = faults(project("Cast on 8 sts.\nKnit 2 rows.\nBind off.\nNote: Make 2."))
     assert "made more than once" in told
 
 
 def test_what_is_said_of_two_things_that_are_no_pieces_stays_a_note() -> None:
-    """"Make two buttonholes" is advice; the hint for a piece made twice is a note that is read."""
+    """ "Make two buttonholes" is advice; the hint for a piece made twice is a note that is read."""
     notes = ("Make two buttonholes in the left band.", "Make 2 pompoms.", "The second sleeve is the same.")
     for note in notes:
         assert plan_of(project(f"Cast on 8 sts.\nBind off.\nNote: {note}")).rounds[-1].remarks
@@ -98,7 +100,11 @@ def test_what_is_said_of_two_things_that_are_no_pieces_stays_a_note() -> None:
 
 def test_a_missing_cast_on_is_told_once_and_the_rest_compared_from_the_next_count() -> None:
     """Thirteen faults of one cause send her to thirteen lines; the count printed next says how many there are."""
-    told = faults(project("Rnd 1: Knit. 40 sts\nRnd 2: *K2, k2tog; rep from * to end. 30 sts\nKnit 2 rounds.\nBind off."))
+    told = faults(
+        project(
+            "Rnd 1: Knit. 40 sts\nRnd 2: *K2, k2tog; rep from * to end. 30 sts\nKnit 2 rounds.\nBind off."
+        )
+    )
     assert told.count("error:") == 1
     assert "Cast on first" in told
     wrong = faults(project("Rnd 1: Knit. 40 sts\nRnd 2: *K2, k2tog; rep from * to end. 31 sts\nBind off."))
@@ -106,7 +112,7 @@ def test_a_missing_cast_on_is_told_once_and_the_rest_compared_from_the_next_coun
 
 
 def test_a_repeat_of_two_readings_that_no_count_bears_out_is_told() -> None:
-    """"Rep rnds 1 and 2 3 times" may count the once; the count printed after it, however late, settles it."""
+    """ "Rep rnds 1 and 2 3 times" may count the once; the count printed after it, however late, settles it."""
     work = "Cast on 20 sts. Join in the round.\nRnd 1: K1, ssk, k to end.\nRnd 2: Knit.\nRep rnds 1 and 2 3 times.\n{}Bind off."
     assert plan_of(project(work.format("Knit 4 rounds. 16 sts.\n"))).warnings == ()
     told = plan_of(project(work.format("Knit 4 rounds.\n"))).warnings
@@ -131,7 +137,9 @@ def test_a_repeat_of_two_readings_that_no_count_bears_out_is_told() -> None:
         ("Rep rnds 1-2 once.", {18}),
     ],
 )
-def test_how_often_a_repeat_is_worked_is_settled_by_its_words_or_by_the_count(line: str, fits: set[int]) -> None:
+def test_how_often_a_repeat_is_worked_is_settled_by_its_words_or_by_the_count(
+    line: str, fits: set[int]
+) -> None:
     """Two stitches too few at the underarm come of "3 times" that were four. Source of the two readings: common practice."""
     start = "Cast on 20 sts. Join in the round.\nRnd 1: K2tog, k to end.\nRnd 2: Knit.\n"
     for count in range(15, 20):
@@ -148,20 +156,35 @@ def test_work_that_was_joined_and_is_worked_flat_again_begins_its_fabric_anew() 
     body = "Join in the round.\nKnit 4 rounds.\nWork flat.\n"
     shaped = "Dec row (RS): K1, k2tog, k to end.\nRep dec row every 4th row once more.\nBind off."
     back = plan_of(project(f"{hem}{body}{shaped}")).rounds
-    assert [(each.side, each.instruction) for each in back[-5:-2]] == [("WS", "purl"), ("RS", "knit"), ("WS", "purl")]
+    assert [(each.side, each.instruction) for each in back[-5:-2]] == [
+        ("WS", "purl"),
+        ("RS", "knit"),
+        ("WS", "purl"),
+    ]
     garter = plan_of(project(f"{hem}{shaped}")).rounds
-    assert [(each.side, each.instruction) for each in garter[-5:-2]] == [("WS", "knit"), ("RS", "knit"), ("WS", "knit")]
+    assert [(each.side, each.instruction) for each in garter[-5:-2]] == [
+        ("WS", "knit"),
+        ("RS", "knit"),
+        ("WS", "knit"),
+    ]
 
 
 def test_a_piece_is_not_cast_on_beside_one_that_is_on_the_needles() -> None:
-    """"Cast on 40 sts. Join in the round" of a sleeve, behind a body that is neither bound off nor held, is no part of its round."""
-    told = faults(project("Cast on 60 sts.\nJoin in the round.\nKnit 2 rounds.\nCast on 40 sts. Join in the round.\nKnit 1 round.\nBind off."))
+    """ "Cast on 40 sts. Join in the round" of a sleeve, behind a body that is neither bound off nor held, is no part of its round."""
+    told = faults(
+        project(
+            "Cast on 60 sts.\nJoin in the round.\nKnit 2 rounds.\nCast on 40 sts. Join in the round.\nKnit 1 round.\nBind off."
+        )
+    )
     assert "60 others are still on the needles" in told
 
 
 def test_a_section_does_not_cast_on_beside_what_the_one_before_left() -> None:
     """A front that nobody bound off is no part of the sleeve behind it; within a section stitches are added so (common practice)."""
-    front, sleeve = ("== front", "CO 33 sts. Work flat.", "Knit 2 rows."), ("CO 35 sts.", "Knit 2 rows.", "Bind off.")
+    front, sleeve = (
+        ("== front", "CO 33 sts. Work flat.", "Knit 2 rows."),
+        ("CO 35 sts.", "Knit 2 rows.", "Bind off."),
+    )
     told = refused(*front, "== sleeve", *sleeve)
     assert "cast on where a section begins; on the needles are still others, 33 of them" in told
     bound_off = knit(*front, "Bind off.", "== sleeve", *sleeve)
@@ -170,10 +193,14 @@ def test_a_section_does_not_cast_on_beside_what_the_one_before_left() -> None:
     assert [each.after for each in added.rounds][-2] == 68
 
 
-@pytest.mark.parametrize(("every", "markers"), [(0, None), (1, (1, 2, 3, 4)), (2, (2, 4)), (4, (4,)), (5, None)])
+@pytest.mark.parametrize(
+    ("every", "markers"), [(0, None), (1, (1, 2, 3, 4)), (2, (2, 4)), (4, (4,)), (5, None)]
+)
 def test_markers_stand_between_stitches_of_the_round(every: int, markers: tuple[int, ...] | None) -> None:
     """Every 2 of 5 are two markers besides the beginning (counted); every 5, or none at all, are no markers to place."""
-    work = project(f"Cast on 5 sts. Join in the round.\nPlace a marker every {every} sts.\nKnit 1 rnd.\nBind off.")
+    work = project(
+        f"Cast on 5 sts. Join in the round.\nPlace a marker every {every} sts.\nKnit 1 rnd.\nBind off."
+    )
     if markers is None:
         assert f"a marker every {every} stitches does not go on 5 stitches" in faults(work)
     else:
@@ -190,5 +217,18 @@ def test_every_row_may_say_that_it_turns() -> None:
     rows = "Row 1 (RS): *Sl 1, k1; rep from * to end. Turn.\nRow 2: Purl to end. Turn.\n"
     plain = rows.replace(" Turn.", "")
     start = "Cast on 12 sts.\nWork flat.\n"
-    assert plan_of(project(f"{start}{rows}Bind off.")).rounds == plan_of(project(f"{start}{plain}Bind off.")).rounds
-    assert "turns before a stitch" in faults(project("Cast on 12 sts.\nJoin in the round.\nKnit to end. Turn.\nBind off."))
+    assert (
+        plan_of(project(f"{start}{rows}Bind off.")).rounds
+        == plan_of(project(f"{start}{plain}Bind off.")).rounds
+    )
+    assert "turns before a stitch" in faults(
+        project("Cast on 12 sts.\nJoin in the round.\nKnit to end. Turn.\nBind off.")
+    )
+
+
+def test_underarms_are_grafted_only_where_they_are_on_the_needles() -> None:
+    """ "Graft the underarm sts" takes no neck off the needles."""
+    start = "Cast on 40 sts. Join in the round.\nKnit 2 rounds.\nK10, place next 8 sts on a holder for underarm, k to end.\n"
+    assert "the line grafts underarm stitches" in faults(project(f"{start}Graft the underarm sts."))
+    plan = plan_of(project(f"{start}Bind off.\nReturn underarm sts to needle.\nGraft the underarm sts."))
+    assert (plan.rounds[-1].before, plan.rounds[-1].after) == (8, 0)

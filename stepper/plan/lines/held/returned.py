@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from stepper.plan.model import Run
+from stepper.plan.model import Run, flatten
 from stepper.plan.state.held_below import held_in_section
 from stepper.plan.state.needles import Needles
 from stepper.plan.stitches.row_elements import MisfitError, held_stitches, is_short
@@ -34,13 +34,22 @@ def take_back(instruction: Return, needles: Needles) -> None:
         return
     del needles.held[name]
     rest = (Run("rest", needles.count, needles.yarn),) if needles.count else ()
-    if instruction.right_side and needles.flat and not needles.count:
-        needles.side = "RS"  # the yarn is joined anew, whichever side the last row before ended with
+    told = instruction.right_side or needles.line.right_facing
+    if needles.flat and not rest:  # the row before was of other stitches, and of either side
+        needles.side = "RS" if told else _side_of(name, needles) or needles.side
     needles.emit((*rest, Run("return", number, name)), needles.count + number)
     if instruction.wrong_side and not needles.joined:
         if not needles.flat:  # a part with a section of its own begins here
             needles.turn_to_rows()
         needles.side = "WS"
+
+
+def _side_of(name: str, needles: Needles) -> str:
+    """Return the side on which stitches were to go on when a row put them aside; empty if it was a round."""
+    for draft in reversed(needles.drafts):
+        if any(run.stitch == "hold" and run.yarn == name for run in flatten(draft.phrase)):
+            return draft.side if draft.flat else ""
+    return ""
 
 
 def _lies_on_needle(instruction: Return, needles: Needles) -> bool:

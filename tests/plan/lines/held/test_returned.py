@@ -18,7 +18,11 @@ Place the front 36 sts on a holder.
 
 def test_yarn_is_joined_to_what_lies_on_the_needle() -> None:
     """The back was never put on hold: nothing can come back from there."""
-    plan = plan_of(project(f"{DIVIDED}With RS facing, rejoin yarn to back sts.\nRow 1 (RS): K2, ssk, k to last 4 sts, k2tog, k2.\nRow 2: Purl."))
+    plan = plan_of(
+        project(
+            f"{DIVIDED}With RS facing, rejoin yarn to back sts.\nRow 1 (RS): K2, ssk, k to last 4 sts, k2tog, k2.\nRow 2: Purl."
+        )
+    )
     decrease = plan.rounds[-2]
     assert (decrease.before, decrease.after, decrease.side, decrease.flat) == (36, 34, "RS", True)
     assert "join the yarn to the 36 stitches on the needle" in decrease.remarks
@@ -64,7 +68,10 @@ def test_two_parts_that_wait_without_a_name_one_after_the_other() -> None:
             "Next row: Purl.\nWork straight for 2 rows.\nBind off."
         )
     )
-    assert [round_.after for round_ in plan.rounds if any(run.stitch == "hold" for run in round_.runs)] == [14, 14]
+    assert [round_.after for round_ in plan.rounds if any(run.stitch == "hold" for run in round_.runs)] == [
+        14,
+        14,
+    ]
 
 
 SLEEVES = """Cast on 60 sts. Join in the round.
@@ -84,12 +91,19 @@ def test_sleeve_stitches_under_sleeves_are_those_held_first() -> None:
     back = [run.yarn for round_ in plan.rounds for run in round_.runs if run.stitch == "return"]
     assert back == ["right sleeve", "left sleeve"]
     assert plan.rounds[-1].held == {}
-    assert [round_.after for round_ in plan.rounds if any(run.stitch == "pu" for run in round_.runs)] == [18, 18]
+    assert [round_.after for round_ in plan.rounds if any(run.stitch == "pu" for run in round_.runs)] == [
+        18,
+        18,
+    ]
 
 
 def test_sleeve_stitches_of_two_sizes_are_refused() -> None:
     """A pair that is not alike is no pair."""
-    told = faults(project(f"{SLEEVES.replace('hold 14 for left', 'hold 12 for left').replace('k16', 'k18')}Return held sleeve sts to needles.\nKnit 3 rounds."))
+    told = faults(
+        project(
+            f"{SLEEVES.replace('hold 14 for left', 'hold 12 for left').replace('k16', 'k18')}Return held sleeve sts to needles.\nKnit 3 rounds."
+        )
+    )
     assert 'nothing is on hold for "sleeve"' in told
 
 
@@ -107,7 +121,10 @@ PAIR = """
 """
 
 
-@pytest.mark.parametrize("second", ["k across 14 sleeve sts", "k across 14 sts of second sleeve", "k14 sts from second sleeve holder"])
+@pytest.mark.parametrize(
+    "second",
+    ["k across 14 sleeve sts", "k across 14 sts of second sleeve", "k14 sts from second sleeve holder"],
+)
 def test_a_yoke_takes_up_body_and_both_sleeves_that_were_made_alike(second: str) -> None:
     """The number printed where they go on hold does not cost them their name; 14 + 20 + 14 + 20 is 68."""
     text = project("Cast on 40 sts. Join in the round.\nKnit 3 rounds.\nPlace sts on holder.\n")
@@ -140,7 +157,9 @@ def test_what_remains_beside_a_finished_shoulder_is_the_other_shoulder() -> None
 
 def test_stitches_on_hold_without_a_name_are_known_by_their_number() -> None:
     """Ten are the neck's and fifteen the shoulder's, whichever was put aside last."""
-    plan = plan_of_lines(f"{NECK}Return 10 held sts to needles.\nBind off.\nReturn 15 held sts to needles.\nBind off.")
+    plan = plan_of_lines(
+        f"{NECK}Return 10 held sts to needles.\nBind off.\nReturn 15 held sts to needles.\nBind off."
+    )
     assert [round_.before for round_ in plan.rounds if round_.after == 0][1:] == [10, 15]
 
 
@@ -166,13 +185,52 @@ def test_a_row_worked_again_adds_to_what_it_put_on_hold() -> None:
     assert plan.rounds[-1].after == 12
 
 
-def test_stitches_taken_up_with_the_wrong_side_facing_begin_with_a_wrong_side_row_in_a_section_of_their_own_too() -> None:
+def test_stitches_taken_up_with_the_wrong_side_facing_begin_with_a_wrong_side_row_in_a_section_of_their_own_too() -> (
+    None
+):
     """The second shoulder was knitted and purled on the wrong sides where the page gave it a heading, and only there."""
     begin = "Cast on 40 sts. Work flat.\nNext row (RS): K30, leave rem 10 sts on a holder.\nBO.\n"
     taken = "With WS facing, rejoin yarn to held sts.\nWork 2 rows in stockinette."
     for head in ("", "  - name: shoulder\n    gauge: plain\n    work: |\n"):
         text = project(begin) + head + "".join(f"      {line}\n" for line in taken.splitlines())
-        assert [(round_.side, round_.instruction) for round_ in plan_of(text).rounds[-2:]] == [("WS", "purl"), ("RS", "knit")]
+        assert [(round_.side, round_.instruction) for round_ in plan_of(text).rounds[-2:]] == [
+            ("WS", "purl"),
+            ("RS", "knit"),
+        ]
+
+
+@pytest.mark.parametrize("rows", [1, 2])
+@pytest.mark.parametrize(
+    ("divide", "join", "side"),
+    [
+        (
+            "K20, turn and leave rem 40 sts on a holder for right front.",
+            "With RS facing, rejoin yarn to right front sts and knit to end.",
+            "RS",
+        ),
+        (
+            "K20, turn and leave rem 40 sts on a holder for right front.",
+            "Rejoin yarn to right front sts and work 1 row.",
+            "RS",
+        ),
+        (
+            "K20 and place these 20 sts on a holder for right front, k to end.",
+            "Rejoin yarn to right front sts and work 1 row.",
+            "WS",
+        ),
+        (
+            "K20 and place these 20 sts on a holder for right front, k to end.",
+            "With RS facing, rejoin yarn to right front sts and knit to end.",
+            "RS",
+        ),
+    ],
+)
+def test_stitches_come_back_on_the_side_on_which_they_were_left(
+    divide: str, join: str, side: str, rows: int
+) -> None:
+    """How many rows the other front had since makes no difference; a side that is told is the one."""
+    work = f"Cast on 60 sts. Work flat.\nWork 4 rows in st st.\n{divide}\nPurl {rows} rows.\nPlace sts on a holder.\n{join}"
+    assert plan_of(project(work)).rounds[-1].side == side
 
 
 DIVIDED_YOKE = (
