@@ -242,7 +242,9 @@ class MoonshineModel:
         feed: dict[str, Any] = {
             "input_ids": ids,
             "encoder_hidden_states": states,
-            "encoder_attention_mask": np.ones(states.shape[:2], np.int64),
+            "encoder_attention_mask": np.ones((len(states), 1), np.int64),
+            # All of the sound is there. The decoder takes every 384th of these, as if of samples, so that
+            # one for each frame would be two from 9.2 s on, which fit no frames.
             "use_cache_branch": np.array([not fresh]),
             **memory,
         }

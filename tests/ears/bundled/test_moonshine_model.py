@@ -24,3 +24,14 @@ def test_what_was_said_is_likelier_than_what_was_not(network: str, tmp_path: Pat
         assert found[0].score == pytest.approx(likely, abs=0.5)  # its numbers are coarse
         assert len(found) == 3
         assert found[0].score - found[1].score > 8
+
+
+@needs_recogniser
+@pytest.mark.parametrize("network", NETWORKS)
+def test_what_is_said_before_a_long_silence_is_taken_in_too(network: str, tmp_path: Path) -> None:
+    """What was begun and what followed are heard as one, and may take more than ten seconds together."""
+    long = sound("where are we", tmp_path) + bytes(10 * 2 * 16_000)
+    encoded = model(network).encode(long)
+    assert model(network).transcribe(encoded)[0] == "Where are we?"
+    found = model(network).search(encoded, build_token_tree(("Go back", "Where are we"), model(network).split))
+    assert found[0].text == "Where are we"
