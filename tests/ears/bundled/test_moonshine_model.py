@@ -33,5 +33,7 @@ def test_what_is_said_before_a_long_silence_is_taken_in_too(network: str, tmp_pa
     long = sound("where are we", tmp_path) + bytes(10 * 2 * 16_000)
     encoded = model(network).encode(long)
     assert model(network).transcribe(encoded)[0] == "Where are we?"
-    found = model(network).search(encoded, build_token_tree(("Go back", "Where are we"), model(network).split))
+    found = model(network).search(
+        encoded, build_token_tree(("Go back", "Where are we"), model(network).split)
+    )
     assert found[0].text == "Where are we"

@@ -33,6 +33,18 @@ cores where the training is (`many`):
     python -m tests.bench.voice.training.teach DATA B --minutes 13 --begin models/ears --pace 0.6 --joined 14000 --seed 2 --deep
     python -m tests.bench.voice.training.export A B SHIPPED models/ears --shares .175 .175 .65     # SHIPPED: `export --back models/ears SHIPPED`
 
+And for people's digits, of which few are on record, on from there, with other throats of each (`throats`):
+
+    python -m tests.bench.voice.training.collect people RECORDINGS DATA
+    python -m tests.bench.voice.training.joins RECORDINGS DATA
+    python -m tests.bench.voice.training.collect lines LINES.json --count 26000 --short 0.5
+    python -m tests.bench.voice.training.many LINES.json DATA
+    python -m tests.bench.voice.training.throats DATA                                                      # beside the next
+    python -m tests.bench.voice.training.teach DATA A --minutes 12 --begin models/ears --pace 0.6 --joined 20000 --loudest 20
+    python -m tests.bench.voice.training.export A SHIPPED models/ears --shares .5 .5
+
+The shares of families and of what is joined are in `teach` and `joins`, those of the last training.
+
 No voice that `tests/bench/voice` measures with is used, neither for development nor held out, and nobody whom
 `../people.tsv` has under measuring. Sources and figures: `models/ears/README.md`.
 """

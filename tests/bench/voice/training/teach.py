@@ -4,9 +4,10 @@
 
 The encoder learns to give, of noisy sound, the states that the packaged one gives of the clean sound (mean square
 error), so that the decoder goes on understanding them; a head over its states learns the sounds (connectionist temporal
-classification). DATA holds packs (see `packs`), enc.npz (see `encoder`), and shards k*.npz and e*.npz of synthetic speech, which
-may still be growing; clips are joined to others (see `joins`), anew each time they are a fifth more. Families are drawn by share, and within a family a text said by many is drawn less often for each of
-them. A clip marked as held is never drawn; on those the share of sounds got wrong is printed.
+classification). DATA holds packs (see `packs`), enc.npz (see `encoder`), and shards k*.npz and e*.npz of synthetic speech
+and t*.npz of other throats, which may still be growing; clips are joined to others (see `joins`), anew each time they are
+a tenth more. Families are drawn by share, and within a family a text said by many is drawn less often for each of them.
+A clip marked as held is never drawn; on those the share of sounds got wrong is printed.
 
 With --keep the state is kept between sittings; --of is the length of all sittings together, for the learning rate.
 With --begin the pupil and its head begin as the networks in that folder, and not as the packaged encoder and a head that
@@ -36,7 +37,7 @@ from tests.bench.voice.training.joins import Joiner
 from tests.bench.voice.training.packs import Clip, packed
 
 SHARES = {
-    "kokoro": 0.31, "espeak": 0.16, "words": 0.13, "joined": 0.24, "phrases": 0.03, "digits": 0.05, "orders": 0.02,
+    "kokoro": 0.08, "espeak": 0.27, "words": 0.14, "throats": 0.06, "joined": 0.31, "phrases": 0.02, "digits": 0.04, "orders": 0.0,
     "reading": 0.08,
 }  # fmt: skip
 _BATCH, _LEAST, _MOST_S = 192, 3_000, 9.0
@@ -44,7 +45,8 @@ _ENCODER_RATE, _HEAD_RATE = 4e-4, 2e-3
 _EVERY_S, _GROW_S = 60.0, 110.0
 _FILMS, _FILM_S = 240, 40
 _HELD = 33
-_JOINED, _CHECKED, _GROWN = 12_000, 150, 1.2
+_SHARDS = {"k": "kokoro", "e": "espeak", "t": "throats"}
+_JOINED, _CHECKED, _GROWN = 12_000, 150, 1.1
 
 
 class Material:
@@ -58,17 +60,17 @@ class Material:
 
     def grow(self) -> int:
         """Take in shards that were made meanwhile; return how many."""
-        new = [path for path in sorted(self.folder.glob("[ek]*_*.npz")) if path not in self.shards]
+        new = [path for path in sorted(self.folder.glob("[ekt]*_*.npz")) if path not in self.shards]
         for path in new:
             with np.load(path) as file:  # each reading of a name reads it anew
                 kept = {name: file[name] for name in file.files}
-            family = "kokoro" if path.name[0] == "k" else "espeak"
+            family = _SHARDS[path.name[0]]
             ends = np.cumsum([0, *kept["n"]])
             ats = np.cumsum([0, *kept["m"]])
             for at, kind in enumerate(kept["kind"]):
                 self.clips.append(Clip(
                     sound=kept["sound"][ends[at] : ends[at + 1]], sounds=kept["sounds"][ats[at] : ats[at + 1]].tolist(),
-                    kind=str(kind), family=family, text=str(kept["text"][at]), held=at % _HELD == _HELD - 1,
+                    kind=str(kind), family=family, text=str(kept["text"][at]), held=family != "throats" and at % _HELD == _HELD - 1,
                 ))  # fmt: skip
             self.shards.add(path)
         if len(self.clips) > _GROWN * self.of:
@@ -214,7 +216,7 @@ class Teacher:
             group["lr"] = group["peak"] * warm * (0.49 * (1 + math.cos(math.pi * share)) + 0.02)
         numbers = self._draw()
         with torch.no_grad():
-            noisy, clean, lengths, _ = self.mixer.pairs(numbers, -3.0 if self.args.deep else 0.0)
+            noisy, clean, lengths, _ = self.mixer.pairs(numbers, -3.0 if self.args.deep else 0.0, self.args.loudest)
         frames = self.pupil.frames(lengths)
         with torch.autocast(self.device, torch.bfloat16):
             with torch.no_grad():
@@ -302,6 +304,7 @@ def main() -> None:
     parser.add_argument("--joined", type=int, default=_JOINED, help="how many clips are joined of others")
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--deep", action="store_true", help="down to 3 dB below the film")
+    parser.add_argument("--loudest", type=float, default=26.0, help="how loud above the film at most; dB")
     parser.add_argument("--sounds", type=int, default=39)
     parser.add_argument("--begin", type=Path, help="go on from the networks in this folder")
     parser.add_argument("--pace", type=float, default=1.0, help="share of the learning rate")
